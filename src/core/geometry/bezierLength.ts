@@ -1,0 +1,137 @@
+/** Arc lengths of cubic Béziers, in mm. */
+import { LENGTH_AGREEMENT, PARAMETER_ACCURACY } from "../tolerance";
+import type { Mm } from "../units";
+import type { Cubic } from "./bezier";
+import type { Frame } from "./point";
+
+/** Halvings of the parameter: at a cusp each one quarters the error, so 30 reach far below LENGTH_AGREEMENT. */
+const MOST_HALVINGS = 30;
+/** Newton with a bisection to fall back on: 60 halvings of 0..1 are finer than a double can tell apart. */
+const MOST_STEPS = 60;
+
+/** The length of the whole curve in mm; see cubicLengthBetween. */
+export const cubicLength = <F extends Frame>(c: Cubic<F>): Mm => cubicLengthBetween(c, 0, 1);
+
+/** The length from the start of the curve to parameter t, in mm; see cubicLengthBetween. */
+export const cubicLengthTo = <F extends Frame>(c: Cubic<F>, t: number): Mm => cubicLengthBetween(c, 0, t);
+
+/**
+ * The length of the curve between two parameters, in mm; negative when t1 is before t0. Not a number if the curve is
+ * not finite.
+ *
+ * The speed |B'(t)| is integrated by a Gauss–Kronrod pair of 7 and 15 points. Where the two differ by more than
+ * LENGTH_AGREEMENT the interval is halved; an ordinary edge needs that once, a tight S or a cusp near its turn only.
+ * The 15-point value is far more accurate than the difference, so the error stays below 1e-6 mm even at a cusp.
+ *
+ * @source A. S. Kronrod 1965; nodes as in QUADPACK's qk15
+ */
+export function cubicLengthBetween<F extends Frame>(c: Cubic<F>, t0: number, t1: number): Mm {
+  const x0 = 3 * (c.c1.x - c.a.x);
+  const y0 = 3 * (c.c1.y - c.a.y);
+  const x1 = 6 * (c.c2.x - c.c1.x) - 2 * x0;
+  const y1 = 6 * (c.c2.y - c.c1.y) - 2 * y0;
+  const x2 = 3 * (c.b.x - c.c2.x) - x0 - x1;
+  const y2 = 3 * (c.b.y - c.c2.y) - y0 - y1;
+  return integrate(x0, x1, x2, y0, y1, y2, t0, t1, MOST_HALVINGS);
+}
+
+/**
+ * The parameter at which the curve is `length` mm long, counted from its start, to LENGTH_AGREEMENT mm.
+ * A length before the start gives 0 and one past the end gives 1; one that is not a number gives NaN.
+ *
+ * @source Newton's method on length(t) = wanted, whose derivative is the speed; bisection where it leaves the bracket
+ */
+export function cubicParameterAtLength<F extends Frame>(c: Cubic<F>, length: Mm): number {
+  const total = cubicLength(c);
+  if (length <= 0) return 0;
+  if (length >= total) return 1;
+  let low = 0;
+  let high = 1;
+  let t = length / total;
+  let reached = cubicLengthBetween(c, 0, t);
+  for (let step = 0; step < MOST_STEPS; step++) {
+    const over = reached - length;
+    if (Math.abs(over) <= LENGTH_AGREEMENT) return t;
+    if (over > 0) high = t;
+    else low = t;
+    if (high - low <= PARAMETER_ACCURACY) return t;
+    const newton = t - over / speedAt(c, t);
+    const next = newton > low && newton < high ? newton : (low + high) / 2;
+    // Only the short stretch between two guesses is measured, which costs one evaluation of the quadrature.
+    reached += cubicLengthBetween(c, t, next);
+    t = next;
+  }
+  return t;
+}
+
+function speedAt<F extends Frame>(c: Cubic<F>, t: number): number {
+  const s = 1 - t;
+  const w0 = s * s;
+  const w1 = 2 * s * t;
+  const w2 = t * t;
+  const x = w0 * (c.c1.x - c.a.x) + w1 * (c.c2.x - c.c1.x) + w2 * (c.b.x - c.c2.x);
+  const y = w0 * (c.c1.y - c.a.y) + w1 * (c.c2.y - c.c1.y) + w2 * (c.b.y - c.c2.y);
+  return 3 * Math.sqrt(x * x + y * y);
+}
+
+/** Integral from t0 to t1 of the length of the vector (x0 + x1·t + x2·t², y0 + y1·t + y2·t²). */
+function integrate(
+  x0: number,
+  x1: number,
+  x2: number,
+  y0: number,
+  y1: number,
+  y2: number,
+  t0: number,
+  t1: number,
+  halvings: number,
+): number {
+  const half = (t1 - t0) / 2;
+  const mid = t0 + half;
+  // The same polynomial in u, where t = mid + half·u and u runs from -1 to 1.
+  const p0 = x0 + mid * (x1 + mid * x2);
+  const p1 = half * (x1 + 2 * mid * x2);
+  const p2 = half * half * x2;
+  const q0 = y0 + mid * (y1 + mid * y2);
+  const q1 = half * (y1 + 2 * mid * y2);
+  const q2 = half * half * y2;
+  const centre = Math.sqrt(p0 * p0 + q0 * q0);
+  const s1 = pair(p0, p1, p2, q0, q1, q2, 0.2077849550078985);
+  const s2 = pair(p0, p1, p2, q0, q1, q2, 0.4058451513773972);
+  const s3 = pair(p0, p1, p2, q0, q1, q2, 0.5860872354676911);
+  const s4 = pair(p0, p1, p2, q0, q1, q2, 0.7415311855993945);
+  const s5 = pair(p0, p1, p2, q0, q1, q2, 0.8648644233597691);
+  const s6 = pair(p0, p1, p2, q0, q1, q2, 0.9491079123427585);
+  const s7 = pair(p0, p1, p2, q0, q1, q2, 0.9914553711208126);
+  const gauss =
+    half *
+    (0.4179591836734694 * centre + 0.3818300505051189 * s2 + 0.2797053914892767 * s4 + 0.1294849661688697 * s6);
+  const kronrod =
+    half *
+    (0.2094821410847278 * centre +
+      0.2044329400752989 * s1 +
+      0.1903505780647854 * s2 +
+      0.1690047266392679 * s3 +
+      0.1406532597155259 * s4 +
+      0.1047900103222502 * s5 +
+      0.0630920926299786 * s6 +
+      0.0229353220105292 * s7);
+  const apart = Math.abs(kronrod - gauss);
+  // Written so that NaN ends here too; and no length is asked to be finer than doubles of its size can be.
+  if (!(apart > LENGTH_AGREEMENT && apart > Number.EPSILON * Math.abs(kronrod)) || halvings === 0) return kronrod;
+  return (
+    integrate(x0, x1, x2, y0, y1, y2, t0, mid, halvings - 1) + integrate(x0, x1, x2, y0, y1, y2, mid, t1, halvings - 1)
+  );
+}
+
+/** The sum of the integrand at u and -u. */
+function pair(p0: number, p1: number, p2: number, q0: number, q1: number, q2: number, u: number): number {
+  const evenX = p0 + p2 * u * u;
+  const oddX = p1 * u;
+  const evenY = q0 + q2 * u * u;
+  const oddY = q1 * u;
+  return (
+    Math.sqrt((evenX + oddX) * (evenX + oddX) + (evenY + oddY) * (evenY + oddY)) +
+    Math.sqrt((evenX - oddX) * (evenX - oddX) + (evenY - oddY) * (evenY - oddY))
+  );
+}

@@ -1,0 +1,35 @@
+/**
+ * The body measures the planner knows, by their ISO 8559-1 names (names from memory of the standard; clause numbers
+ * were not checked). Ranges are wide on purpose: they catch slips of the tape or of the unit, never judge a body.
+ */
+import type { Mm } from "../units";
+
+export const MEASURE_NAMES = [
+  "bustGirth",
+  "upperChestGirth",
+  "underBustGirth",
+  "waistGirth",
+  "hipGirth",
+  "bustPointWidth",
+  "sideNeckToBustPoint",
+  "backWaistLength",
+  "frontWaistLength",
+  "neckBaseGirth",
+  "shoulderLength",
+  "acrossBack",
+  "acrossFront",
+] as const;
+
+export type MeasureName = (typeof MEASURE_NAMES)[number];
+
+/** What the wearer measured, mm to 0.1. A measure not taken is absent. */
+export type Measures = Readonly<Partial<Record<MeasureName, Mm>>>;
+
+export interface MeasureRange {
+  /** Below or above these the value is impossible for an adult body and refused. */
+  readonly least: Mm;
+  readonly most: Mm;
+  /** Outside these it is unusual: said, never blocked. */
+  readonly usualLeast: Mm;
+  readonly usualMost: Mm;
+}

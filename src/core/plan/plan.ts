@@ -1,0 +1,160 @@
+/** What follows from a work: the whole answer, derived afresh, never stored. */
+import type { CheckResult } from "../checks/check";
+import type { DartFigures } from "../dart/dartFigures";
+import type { PiecePoint } from "../geometry/point";
+import type { DartRef, LevelName, Nest, Piece, PieceName, SeamName } from "../pattern/piece";
+import type { Result } from "../result";
+import type { Sizing } from "../sizing/sizing";
+import type { Mm, Radians } from "../units";
+import type { Alteration, GiveBackPlace } from "./work";
+
+/** Why there is no plan yet. `field` names the entry to look at. */
+export type PlanFailure =
+  | { readonly code: "plan/measure-missing"; readonly measures: readonly ("bustGirth" | "waistGirth" | "hipGirth")[] }
+  | { readonly code: "plan/chart-unusable"; readonly faults: number }
+  | {
+      readonly code: "plan/outside-chart";
+      readonly level: LevelName;
+      /** Body girth (bust, upper chest) or garment target (waist, hip), mm, and the range that can be reached. */
+      readonly wanted: Mm;
+      readonly least: Mm;
+      readonly most: Mm;
+    }
+  | { readonly code: "plan/frame-unknown"; readonly label: string }
+  | { readonly code: "plan/cup-unknown"; readonly label: string }
+  | { readonly code: "plan/blend-unsolved"; readonly level: LevelName; readonly wanted: Mm };
+
+/** A girth at a level: between which sizes its line runs, what is wanted and what the pieces give. */
+export interface PlannedLevel {
+  readonly level: "bust" | "waist" | "hip";
+  /** Labels of the lower and the upper printed line. Beyond the range: the last two, with a share below 0 or above 1. */
+  readonly between: readonly [string, string];
+  readonly share: number;
+  /** Fractional index in the chart. */
+  readonly size: number;
+  readonly extrapolated: boolean;
+  readonly body: Mm;
+  readonly ease: Mm;
+  /** Body + ease, whole girth. */
+  readonly target: Mm;
+  /** What the pattern's pieces claim to give (chart finished girth carried through the picks and slips). */
+  readonly claim: Mm;
+  /** Measured on the final pieces, whole girth, darts closed. */
+  readonly finished: Mm;
+  /** Tape error that would change the pick or carry the line past the next printed one. */
+  readonly margin: Mm;
+}
+
+/** Where the new cutting line runs at one level of one piece. */
+export interface CutLine {
+  readonly piece: PieceName;
+  readonly level: "bust" | "waist" | "hip";
+  readonly between: readonly [string, string];
+  readonly share: number;
+  /** From the lower printed line, positive outside it (towards the side). Before any slip moves the seam. */
+  readonly offset: Mm;
+  /** What slips moved the same point afterwards, positive outside. */
+  readonly slipMove: Mm;
+  readonly at: PiecePoint;
+}
+
+/** One dart seen three ways: as printed, as the wearer's cup asks, as drawn now. */
+export interface PlannedDart {
+  readonly ref: DartRef;
+  readonly printed: DartFigures;
+  /** Only where the dart serves the bust. */
+  readonly wanted: DartFigures | null;
+  readonly drawn: DartFigures;
+  /** Drawn against wanted (or printed): sharper means fuller by more than `FULLNESS_NOTICED`. */
+  readonly verdict: "asWanted" | "tooSharp" | "tooFlat";
+  /** True where the end lies past the bust point. */
+  readonly beyondBustPoint: boolean;
+  /** Stop short of the bust point that is usual for this dart and cup (common practice, no source). */
+  readonly usualStop: { readonly least: Mm; readonly most: Mm } | null;
+  /** What truing moved each mouth end along its leg (positive lengthens). */
+  readonly truing: { readonly inner: Mm; readonly outer: Mm };
+  /** The sewn seam line inside the mouth: inner mouth end, the cap, outer mouth end. */
+  readonly cap: readonly PiecePoint[];
+  /** Where shares can go. */
+  readonly giveBackPlaces: readonly GiveBackPlace[];
+}
+
+/** What one slip did, for the ledger and for the table. */
+export interface SlipTrace {
+  readonly piece: PieceName;
+  readonly moved: readonly { readonly from: PiecePoint; readonly to: PiecePoint }[];
+  readonly seam: SeamName | null;
+  /** Sewn length of the seam before, after the dart alone, and after giving back. */
+  readonly seamBefore: Mm;
+  readonly seamUngiven: Mm;
+  readonly seamAfter: Mm;
+  /** Amount taken (positive) or added (negative) at each place, on the half. */
+  readonly given: readonly { readonly place: GiveBackPlace; readonly piece: PieceName; readonly amount: Mm }[];
+  readonly notes: readonly SlipNote[];
+}
+
+export type SlipNote =
+  | { readonly code: "centreNowSeam" }
+  | { readonly code: "bustLoses"; readonly amount: Mm }
+  | { readonly code: "legsTrued"; readonly amount: Mm }
+  | { readonly code: "armholeSmoothed"; readonly turned: Radians }
+  | { readonly code: "centreLengthened"; readonly amount: Mm };
+
+/** Why a slip could not be applied. The pieces are then as without it. */
+export type SlipFailure =
+  | { readonly code: "slip/no-such-dart"; readonly dart: DartRef }
+  | { readonly code: "slip/dart-vanishes"; readonly smallest: Mm; readonly would: Mm }
+  | { readonly code: "slip/end-outside-piece"; readonly most: Mm }
+  | { readonly code: "slip/too-short"; readonly most: Mm }
+  | { readonly code: "slip/off-the-seam"; readonly most: Mm }
+  | { readonly code: "slip/shares-not-whole"; readonly sum: number }
+  | { readonly code: "slip/not-this-dart"; readonly dart: DartRef }
+  | { readonly code: "slip/bust-reduction-too-large"; readonly most: Mm };
+
+/** A line of the ledger: blend lines and the bust alteration come from the picks, the rest from the wearer. */
+export interface Slip {
+  readonly id: string;
+  readonly source: "blend" | "bust" | "wearer";
+  readonly piece: PieceName;
+  readonly what: SlipWhat;
+  readonly outcome: Result<SlipTrace, SlipFailure>;
+}
+
+export type SlipWhat =
+  | { readonly kind: "blend"; readonly level: "waist" | "hip"; readonly cutLine: CutLine }
+  | { readonly kind: "bust"; readonly amount: Mm; readonly spread: Mm; readonly drop: Mm; readonly turn: Radians }
+  | { readonly kind: "alteration"; readonly alteration: Alteration };
+
+/** One job on one piece for the printed order of work; words are made of it elsewhere. */
+export interface ChecklistItem {
+  readonly piece: PieceName;
+  readonly step: ChecklistStep;
+  readonly amount: Mm;
+}
+
+export type ChecklistStep =
+  | { readonly kind: "trace"; readonly size: string; readonly cup: string | null }
+  | { readonly kind: "bust"; readonly spread: Mm; readonly whole: Mm; readonly drop: Mm }
+  | { readonly kind: "blend"; readonly cutLine: CutLine; readonly from: LevelName }
+  | { readonly kind: "slip"; readonly slip: Slip }
+  | { readonly kind: "dart"; readonly dart: DartRef; readonly figures: DartFigures }
+  | { readonly kind: "trueDart"; readonly dart: DartRef; readonly amount: Mm }
+  | { readonly kind: "walk"; readonly seam: SeamName; readonly against: PieceName; readonly ease: Mm };
+
+export interface Plan {
+  readonly sizing: Sizing;
+  readonly levels: readonly PlannedLevel[];
+  /** The pieces printed, in the cup version picked, all sizes. */
+  readonly nest: Nest;
+  /** The frame size as printed, before blend and slips. */
+  readonly printed: readonly Piece[];
+  /** The blended pieces before the wearer's slips. */
+  readonly blended: readonly Piece[];
+  /** The final pieces. */
+  readonly pieces: readonly Piece[];
+  readonly darts: readonly PlannedDart[];
+  readonly cutLines: readonly CutLine[];
+  readonly slips: readonly Slip[];
+  readonly checks: readonly CheckResult[];
+  readonly checklist: readonly ChecklistItem[];
+}

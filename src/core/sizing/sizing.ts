@@ -1,0 +1,72 @@
+/** The picks: frame, cup version, and how sure each one is. */
+import type { Mm } from "../units";
+
+/** How near a pick is to the next one. */
+export interface PickMargin {
+  /** Tape error that would change the pick. */
+  readonly margin: Mm;
+  /** Label of the next choice on the nearer side, if there is one. */
+  readonly runnerUp: string | null;
+  /** Probability that the runner-up would have been picked, the tape being as repeatable as `TAPE_REPEATABILITY`. */
+  readonly probability: number;
+  readonly borderline: boolean;
+}
+
+export interface FramePick extends PickMargin {
+  readonly label: string;
+  readonly index: number;
+  readonly chosenBy: "upperChest" | "bust" | "wearer";
+  /** Girth looked up and the chart value of the pick it was compared with. */
+  readonly lookedUp: Mm;
+  readonly chartValue: Mm;
+  /** The interval of the pick: from (included) to (not included). The ends of the chart reach half a step out. */
+  readonly from: Mm;
+  readonly to: Mm;
+  /** Past the end of the chart by this much, 0 inside. */
+  readonly beyond: Mm;
+}
+
+export interface CupPick extends PickMargin {
+  /** null: the pattern has no cup versions. */
+  readonly label: string | null;
+  readonly chosenBy: "difference" | "none" | "wearer";
+  /** Bust − upper chest of the wearer; null without an upper-chest girth. */
+  readonly difference: Mm | null;
+  /** What the picked version is drafted for. */
+  readonly drafted: Mm;
+}
+
+export interface BustPick {
+  readonly difference: Mm | null;
+  /** d − what the picked version is drafted for; 0 without an upper chest. */
+  readonly residual: Mm;
+  /** Whole bust change made by alteration: 0 where the residual is left alone. */
+  readonly alteration: Mm;
+  readonly leftAlone: boolean;
+  readonly chosenBy: "residual" | "wearer";
+}
+
+/** One whole way to cut this body from this chart. */
+export interface Alternative {
+  readonly frame: string;
+  readonly cup: string | null;
+  readonly residual: Mm;
+  /** How far the upper chest lies from the frame's own. */
+  readonly frameMisfit: Mm;
+  /** Whole moves of the waist and hip girth against the frame size, at a quarter each. */
+  readonly waistMove: Mm;
+  readonly hipMove: Mm;
+  readonly alterations: number;
+  readonly largestMove: Mm;
+  /** The ranking number: mm, frame misfit weighed most, side-seam moves least. */
+  readonly cost: number;
+  readonly picked: boolean;
+}
+
+export interface Sizing {
+  readonly frame: FramePick;
+  readonly cup: CupPick;
+  readonly bust: BustPick;
+  /** Best first; always at least the pick and one more where the chart allows it. */
+  readonly alternatives: readonly Alternative[];
+}

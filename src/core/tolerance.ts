@@ -1,0 +1,64 @@
+/**
+ * Every tolerance of the core, with its unit and its reason. No other file holds one.
+ */
+
+/** mm. Two points closer than this are one point: a tenth of the promised 0.001 mm of the geometry. */
+export const SAME_POINT = 1e-4;
+
+/** mm. What the curve routines (length, split, nearest, intersection) promise. */
+export const CURVE_ACCURACY = 1e-3;
+
+/** mm. Where iterations on lengths stop: well below what paper or a printer can show. */
+export const SOLVER_ACCURACY = 1e-6;
+
+/** Curve parameter (no unit). Where iterations on a parameter stop. */
+export const PARAMETER_ACCURACY = 1e-12;
+
+/** mm. Two seams, two dart legs or a girth and its claim agree when within this: a sewn line is no finer. */
+export const SEWN_AGREEMENT = 1;
+
+/** mm. A bust difference this small is left alone (common practice, no source: half an inch). */
+export const BUST_LEFT_ALONE = 12;
+
+/** mm, one standard deviation. Repeatability of a home tape at a girth (common practice, no source). */
+export const TAPE_REPEATABILITY = 10;
+
+/** Probability. Above it a pick is called borderline. */
+export const BORDERLINE = 0.25;
+
+/** Sizes. How far beyond the printed range a blend may be continued by the nearest grade. */
+export const EXTRAPOLATION_STEPS = 2;
+
+/** mm. Edges shorter than this cannot be cut or sewn. */
+export const SHORTEST_EDGE = 2;
+
+/** Degrees. A seam corner smaller than this sews as a smooth line. */
+export const SMOOTH_CORNER_DEGREES = 5;
+
+/** Degrees. How square the centre line must be to the neck and the waist. */
+export const SQUARE_CORNER_DEGREES = 1;
+
+/** Degrees. How straight two corners must be together where two pieces are joined. */
+export const JOINED_CORNER_DEGREES = 3;
+
+/** mm. A dart should stop this far short of the bust point at the least, and at the most. */
+export const DART_STOP_LEAST = 10;
+export const DART_STOP_MOST = 60;
+
+/** mm. Radius of the bust at which fullness is stated unless the wearer gives one. */
+export const FULLNESS_RADIUS = 80;
+
+/** mm of cone height. A smaller difference in fullness is not noticed when sewn (our own choice). */
+export const FULLNESS_NOTICED = 2;
+
+/** mm. A dart narrower than this cannot be sewn. */
+export const NARROWEST_DART = 3;
+
+/** mm. A dart shorter than this cannot be pressed flat. */
+export const SHORTEST_DART = 25;
+
+/** mm. Two estimates of an arc length that agree within this are believed; a hundredth of SOLVER_ACCURACY. */
+export const LENGTH_AGREEMENT = 1e-8;
+
+/** Curve parameter (no unit). A parameter this near to 0 or 1 is the end itself: 1e-6 mm on an edge of a metre. */
+export const END_PARAMETER = 1e-9;

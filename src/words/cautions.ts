@@ -1,0 +1,54 @@
+/** Where this work can hurt someone: said on paper and on screen, before the work it belongs to. */
+import type { Plan } from "../core/plan/plan";
+import type { Work } from "../core/plan/work";
+import { formatLength } from "./length";
+
+export interface Caution {
+  readonly code: "opening" | "pins" | "blades" | "iron" | "notMedical";
+  readonly title: string;
+  readonly text: string;
+}
+
+/** The way in: from where the garment opens, with a warning where a body would not pass. */
+function openingCaution(work: Work, plan: Plan): Caution {
+  const { place, belowWaist } = work.pattern.closure;
+  const where = place === "centreBack" ? "centre back" : "left side";
+  const reach =
+    belowWaist > 0 ? `ends ${formatLength(belowWaist, work.unit)} below the waist seam` : "ends at the waist seam";
+  const tight = plan.checks.find((check) => check.name === "openingPasses" && !check.ok);
+  const verdict =
+    tight === undefined
+      ? "Open it all the way to get in and out."
+      : `It is too short: open, it lets ${formatLength(tight.measured, work.unit)} through and ` +
+        `${formatLength(tight.expected, work.unit)} must pass. Lengthen it before you sew; do not force it, you could ` +
+        "be caught inside with your arms up or fall stepping in.";
+  return { code: "opening", title: "Getting in", text: `The opening at the ${where} ${reach}. ${verdict}` };
+}
+
+export function cautions(work: Work, plan: Plan): readonly Caution[] {
+  return [
+    openingCaution(work, plan),
+    {
+      code: "pins",
+      title: "Pins on a body",
+      text:
+        "Lay them flat, points away from the skin, none at the neck or under the arm. Do not sit, reach or undress " +
+        "until every one is out; count them in and out.",
+    },
+    {
+      code: "blades",
+      title: "Scissors and rotary blade",
+      text: "Cut away from your hand and from anyone wearing the cloth. Close the blade each time you lay it down.",
+    },
+    {
+      code: "iron",
+      title: "Iron",
+      text: "Press on the board, never on a body. Stand the iron up, keep the flex out of the way and unplug it after.",
+    },
+    {
+      code: "notMedical",
+      title: "Not medical advice",
+      text: "This sheet is about cloth. If a garment hurts, numbs or hinders breathing, take it off.",
+    },
+  ];
+}

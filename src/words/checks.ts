@@ -1,0 +1,97 @@
+/** Checks in words: what each claims, and what to say of one that does not hold. */
+import type { CheckName, CheckResult } from "../core/checks/check";
+import type { PointName } from "../core/pattern/piece";
+import type { LengthUnit } from "../core/plan/work";
+import { formatAmount, formatLength } from "./length";
+import { capital, dartWords, levelWords, listWords, pieceWords, seamWords } from "./names";
+
+const CLAIMS: Readonly<Record<CheckName, string>> = {
+  girthAsClaimed: "The pieces measure what the plan says",
+  seamsWalk: "Seams that are sewn together are as long as each other",
+  dartLegsEqual: "The two legs of a dart are equally long",
+  cornersSquare: "Corners at the centre line are square",
+  joinedCornersStraight: "Edges run straight on where two pieces join",
+  dartEndShortOfBustPoint: "A dart ends short of the bust point",
+  seamsSmooth: "Seams run smoothly, without corners",
+  openingPasses: "The opening lets the body through",
+  outlineClosed: "Every outline is closed and does not cross itself",
+  slipsApplied: "Every alteration could be made",
+};
+
+export const checkClaim = (name: CheckName): string => CLAIMS[name];
+
+const POINTS: Readonly<Partial<Record<PointName, string>>> = {
+  centreNeck: "centre of the neck edge",
+  sideNeck: "side neck point",
+  shoulderTip: "shoulder tip",
+  armholeTouch: "inner armhole",
+  armholeHinge: "lower armhole",
+  underarm: "underarm",
+  sideBust: "side at the bust line",
+  sideWaist: "side at the waist",
+  sideHip: "side at the hip",
+  sideHem: "side at the hem",
+  centreHem: "centre at the hem",
+  centreHip: "centre at the hip",
+  centreWaist: "centre at the waist",
+  centreBust: "centre at the bust line",
+  bustPoint: "bust point",
+};
+
+const pointWords = (point: PointName): string => POINTS[point] ?? "dart";
+
+const degreesWords = (degrees: number): string => `${Math.round(degrees * 10) / 10}°`;
+
+const piecesWords = (check: CheckResult): string =>
+  check.pieces.length === 0 ? "the pieces" : listWords(check.pieces.map((piece) => `the ${pieceWords(piece)}`));
+
+const dartOfCheck = (check: CheckResult): string => {
+  const [piece] = check.pieces;
+  const dart = check.dart === undefined ? "dart" : dartWords(check.dart);
+  return piece === undefined ? dart : `${pieceWords(piece)} ${dart}`;
+};
+
+const faultsWords = (count: number, one: string, many: string): string => (count === 1 ? `one ${one}` : `${count} ${many}`);
+
+/** What is the matter and by how much, for a check that does not hold. */
+export function checkFailureSentence(check: CheckResult, unit: LengthUnit): string {
+  const [piece] = check.pieces;
+  const length = (value: number): string => formatLength(value, unit);
+  const amount = (value: number): string => formatAmount(Math.abs(value), unit);
+  switch (check.name) {
+    case "girthAsClaimed": {
+      const level = check.level === undefined ? "here" : `round the ${levelWords(check.level)}`;
+      return `The pieces measure ${length(check.measured)} ${level}; the plan says ${length(check.expected)}.`;
+    }
+    case "seamsWalk": {
+      const seam = check.seam === undefined || piece === undefined ? "seam" : seamWords(check.seam, piece);
+      const off = amount(check.measured - check.expected);
+      return `${capital(seam)}: ${piecesWords(check)} do not sew together, the lengths are ${off} further apart than they may be.`;
+    }
+    case "dartLegsEqual":
+      return `The legs of the ${dartOfCheck(check)} differ by ${amount(check.measured - check.expected)}; true them before you sew.`;
+    case "cornersSquare": {
+      const at = check.point === undefined ? "at the centre line" : `at the ${pointWords(check.point)}`;
+      return `The corner ${at} of ${piecesWords(check)} is ${degreesWords(check.measured)}, not square: a point or a dip will show there.`;
+    }
+    case "joinedCornersStraight": {
+      const at = check.point === undefined ? "" : ` at the ${pointWords(check.point)}`;
+      return `Sewn together, ${piecesWords(check)} bend${at}: the corners add up to ${degreesWords(check.measured)}, not ${degreesWords(check.expected)}.`;
+    }
+    case "dartEndShortOfBustPoint":
+      return check.measured < 0
+        ? `The ${dartOfCheck(check)} runs ${amount(check.measured)} past the bust point; end it ${amount(check.expected)} short of it.`
+        : `The ${dartOfCheck(check)} ends ${amount(check.measured)} from the bust point; ${amount(check.expected)} is the nearest that works.`;
+    case "seamsSmooth": {
+      const seam = check.seam === undefined || piece === undefined ? "seam" : seamWords(check.seam, piece);
+      const at = check.point === undefined ? "" : ` at the ${pointWords(check.point)}`;
+      return `The ${seam} of ${piecesWords(check)} has a corner of ${degreesWords(check.measured)}${at}; smooth it with a curve.`;
+    }
+    case "openingPasses":
+      return `The opening is too short to get into: it lets ${length(check.measured)} through, ${length(check.expected)} must pass. Lengthen it or move it.`;
+    case "outlineClosed":
+      return `The outline of ${piecesWords(check)} has ${faultsWords(check.measured, "fault", "faults")}: it is open, crosses itself, or has an edge too short to cut.`;
+    case "slipsApplied":
+      return `${capital(faultsWords(check.measured, "alteration", "alterations"))} could not be made as asked and ${check.measured === 1 ? "is" : "are"} left out.`;
+  }
+}

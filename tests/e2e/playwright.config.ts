@@ -1,0 +1,49 @@
+import { join } from "node:path";
+import { fileURLToPath } from "node:url";
+import { defineConfig } from "@playwright/test";
+import { browserFlags, installedBrowser } from "../tools/browser.mjs";
+
+const root = fileURLToPath(new URL("../..", import.meta.url));
+const port = Number(process.env["BODICEWRIGHT_E2E_PORT"] ?? 4173);
+const address = `http://127.0.0.1:${port}/`;
+
+// The tests run against a fresh build, in a folder of their own so that runs on other ports do not meet.
+const site = join(root, "node_modules", ".cache", `bodicewright-e2e-${port}`);
+const report = process.env["BODICEWRIGHT_E2E_REPORT"] ?? join(root, "test-results", "e2e.json");
+
+const browser = installedBrowser();
+
+export default defineConfig({
+  testDir: ".",
+  testMatch: "**/*.e2e.{ts,tsx}",
+  outputDir: join(root, "test-results", `e2e-${port}`),
+  workers: 2,
+  fullyParallel: true,
+  retries: 0,
+  forbidOnly: process.env["CI"] !== undefined,
+  timeout: 30_000,
+  expect: { timeout: 5_000 },
+  reporter: [["list"], ["json", { outputFile: report }]],
+  use: {
+    baseURL: address,
+    locale: "en-GB",
+    timezoneId: "Europe/London",
+    viewport: { width: 1280, height: 800 },
+    launchOptions: {
+      args: browserFlags(),
+      ...(browser === undefined ? {} : { executablePath: browser }),
+    },
+  },
+  projects: [{ name: "chromium" }],
+  webServer: {
+    command: [
+      `npx vite build --outDir "${site}" --emptyOutDir --logLevel warn`,
+      `npx vite preview --outDir "${site}" --port ${port} --strictPort --logLevel warn`,
+    ].join(" && "),
+    cwd: root,
+    url: address,
+    reuseExistingServer: false,
+    timeout: 120_000,
+    stdout: "pipe",
+  },
+});

@@ -1,0 +1,36 @@
+import react from "@vitejs/plugin-react";
+import { defineConfig } from "vitest/config";
+
+/** Test folders that need a document; every other test folder runs in plain Node. */
+const inPage = ["ui", "store", "print"].map((folder) => `tests/${folder}/**/*.test.{ts,tsx}`);
+
+export default defineConfig({
+  // Relative addresses, so that the built site works from any folder of any server.
+  base: "./",
+  plugins: [react()],
+  build: { sourcemap: false },
+  server: { host: "127.0.0.1", port: 5173, strictPort: false },
+  preview: { host: "127.0.0.1", port: 4173, strictPort: true },
+  test: {
+    globals: false,
+    projects: [
+      {
+        extends: true,
+        test: {
+          name: "node",
+          environment: "node",
+          include: ["tests/**/*.test.{ts,tsx}"],
+          exclude: [...inPage, "tests/e2e/**"],
+        },
+      },
+      {
+        extends: true,
+        test: {
+          name: "page",
+          environment: "happy-dom",
+          include: inPage,
+        },
+      },
+    ],
+  },
+});
