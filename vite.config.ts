@@ -29,6 +29,7 @@ export default defineConfig({
           name: "page",
           environment: "happy-dom",
           include: inPage,
+          setupFiles: ["tests/support/page.setup.ts"],
         },
       },
     ],

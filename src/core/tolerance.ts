@@ -62,3 +62,15 @@ export const LENGTH_AGREEMENT = 1e-8;
 
 /** Curve parameter (no unit). A parameter this near to 0 or 1 is the end itself: 1e-6 mm on an edge of a metre. */
 export const END_PARAMETER = 1e-9;
+
+/** Share (no unit). Shares that miss 1 by less than this are whole: a tenth of the last digit a screen shows. */
+export const SHARES_WHOLE = 1e-3;
+
+/** Share of a value (no unit). What rounding may cost in a short sum: some fifty times the spacing of doubles. */
+export const ROUNDING = 1e-14;
+
+/** mm. Pieces of two curves shorter than this that still seem to meet are compared by iteration, not cut further. */
+export const SHORTEST_CUT = 1e-2;
+
+/** mm. Two lines nearer than this are drawn as one: the width of a pencil line. */
+export const SAME_LINE = 0.5;

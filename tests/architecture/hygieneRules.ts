@@ -1,7 +1,7 @@
 /** What must not be in the project's text files, and what its documents may name. */
-import { isNode, parse, walk } from "./source";
+import { parse, walk } from "./source";
 
-const MACHINE_PATH = /(?<![\w./~-])\/(?:work|root|home|Users)\/[\w.-]+/g;
+const MACHINE_PATH = /(?<![\w.~-]|[^/]\/)\/(?:work|root|home|Users)\/[\w.-]+/g;
 const REGISTRY_HOST = /\b(?:registry\.(?:npmjs|yarnpkg|npmmirror)\.\w+|npm\.pkg\.github\.com|deb\.debian\.org|proxy\.golang\.org)/g;
 
 /** Places of this machine and hosts of registries named in a text. */
@@ -62,5 +62,5 @@ export function scriptsOf(packageJson: string): string[] {
   const parsed: unknown = JSON.parse(packageJson);
   if (typeof parsed !== "object" || parsed === null || !("scripts" in parsed)) return [];
   const { scripts } = parsed;
-  return typeof scripts === "object" && scripts !== null && !isNode(scripts) ? Object.keys(scripts) : [];
+  return typeof scripts === "object" && scripts !== null ? Object.keys(scripts) : [];
 }

@@ -6,7 +6,7 @@
 //   node tests/tools/ensure.mjs --quiet    packages, silent unless something fails
 import { spawnSync } from "node:child_process";
 import { createHash } from "node:crypto";
-import { existsSync, readFileSync, writeFileSync } from "node:fs";
+import { existsSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { fileURLToPath } from "node:url";
 import { installedBrowser, isRoot } from "./browser.mjs";
@@ -49,6 +49,8 @@ function ensurePackages() {
   const found = existsSync(stampFile) ? readFileSync(stampFile, "utf8").trim() : "";
   if (found === wanted) return;
 
+  // Without a stamp until all is done, so that an install broken off is not taken for a whole one.
+  rmSync(stampFile, { force: true });
   if (!quiet) say("Installing packages (npm ci) …");
   const args = ["ci", "--include=dev", "--no-audit", "--no-fund", "--loglevel=error"];
   const npmScript = process.env["npm_execpath"] ?? "";

@@ -1,5 +1,5 @@
 /** Arc lengths of cubic Béziers, in mm. */
-import { LENGTH_AGREEMENT, PARAMETER_ACCURACY } from "../tolerance";
+import { LENGTH_AGREEMENT, PARAMETER_ACCURACY, ROUNDING } from "../tolerance";
 import type { Mm } from "../units";
 import type { Cubic } from "./bezier";
 import type { Frame } from "./point";
@@ -118,7 +118,7 @@ function integrate(
       0.0229353220105292 * s7);
   const apart = Math.abs(kronrod - gauss);
   // Written so that NaN ends here too; and no length is asked to be finer than doubles of its size can be.
-  if (!(apart > LENGTH_AGREEMENT && apart > Number.EPSILON * Math.abs(kronrod)) || halvings === 0) return kronrod;
+  if (!(apart > LENGTH_AGREEMENT && apart > ROUNDING * Math.abs(kronrod)) || halvings === 0) return kronrod;
   return (
     integrate(x0, x1, x2, y0, y1, y2, t0, mid, halvings - 1) + integrate(x0, x1, x2, y0, y1, y2, mid, t1, halvings - 1)
   );

@@ -5,7 +5,6 @@
  */
 import type { PiecePoint } from "../geometry/point";
 import { must } from "../result";
-import type { Mm } from "../units";
 
 export type PieceName = "front" | "back" | "frontBasque" | "backBasque";
 
@@ -98,10 +97,11 @@ export const pointOf = (piece: Piece, name: PointName): PiecePoint => must(piece
 export const dartOf = (piece: Piece, name: DartName): Dart =>
   must(piece.darts.find((d) => d.name === name), `${piece.name}.${name}`);
 
+/** The names of a piece's points. The record is only ever built from `PointName` keys, which `Object.keys` cannot know. */
+export const pointNames = (piece: Piece): readonly PointName[] => Object.keys(piece.points) as PointName[];
+
 /** A piece in every printed size: the same points and edges in the same order. */
 export interface Nest {
   readonly labels: readonly string[];
   readonly sizes: readonly (readonly Piece[])[];
 }
-
-export type { Mm };

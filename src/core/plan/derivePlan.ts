@@ -1,14 +1,380 @@
-import { fail, type Result } from "../result";
-import type { Nest } from "../pattern/piece";
-import type { Plan, PlanFailure } from "./plan";
-import type { Work } from "./work";
+/** The one way from what the wearer decided to what follows from it. */
+import { applyAlteration } from "../alterations/applyAlteration";
+import { giveBackPlaces } from "../alterations/giveBack";
+import { piecesOf, type PieceSet } from "../alterations/pieceSet";
+import { levelSizes, neighbours } from "../blend/blendPiece";
+import { runChecks } from "../checks/index";
+import { dartCap } from "../dart/dartCap";
+import { usualStop } from "../dart/dartEnd";
+import { measureDart } from "../dart/measureDart";
+import { easeOfRow } from "../draft/draftMeasures";
+import { levelWidth } from "../girth/levelWidth";
+import { pointOf, type DartRef, type LevelName, type Nest, type Piece } from "../pattern/piece";
+import { differenceOf, draftBlocks, printNest, type Blocks } from "../pattern/printedNest";
+import { fail, must, ok, type Result } from "../result";
+import { rankAlternatives } from "../sizing/alternatives";
+import { pickBust, pickCup, pickFrame } from "../sizing/pickFrame";
+import { girthAt, solveLevel } from "../sizing/solveLevel";
+import type { FullBustFailure } from "../surgery/fullBust";
+import { FULLNESS_NOTICED, FULLNESS_RADIUS } from "../tolerance";
+import { radians, type Mm } from "../units";
+import { buildPieces, finishedHips, finishedWaists, type Built } from "./buildPieces";
+import { chartFaults } from "./chartFaults";
+import { listWork } from "./checklist";
+import type { CutLine, Plan, PlanFailure, PlannedDart, PlannedLevel, Slip, SlipFailure } from "./plan";
+import type { Ease, Pattern, Work } from "./work";
 
 /** The printed pieces in all sizes, in the cup version picked (or the drafted one): shown even before there is a plan. */
-export function derivePrintedNest(_work: Work): Result<Nest, PlanFailure> {
-  return fail({ code: "plan/chart-unusable", faults: 1 });
+export function derivePrintedNest(work: Work): Result<Nest, PlanFailure> {
+  const faults = chartFaults(work.pattern.chart);
+  if (faults > 0) return fail({ code: "plan/chart-unusable", faults });
+  const { bustGirth, upperChestGirth } = work.measures;
+  const difference = bustGirth === undefined || upperChestGirth === undefined ? null : bustGirth - upperChestGirth;
+  const cup = pickCup(work.pattern.chart, difference, work.picks);
+  return cup.ok ? nestFor(work.pattern, cup.value.label) : cup;
 }
 
 /** The whole plan that follows from a work. Pure: the same work gives the same plan. */
-export function derivePlan(_work: Work): Result<Plan, PlanFailure> {
-  return fail({ code: "plan/chart-unusable", faults: 1 });
+export function derivePlan(work: Work): Result<Plan, PlanFailure> {
+  const { pattern, picks, measures } = work;
+  const { chart } = pattern;
+  const faults = chartFaults(chart);
+  if (faults > 0) return fail({ code: "plan/chart-unusable", faults });
+  const { bustGirth, waistGirth, hipGirth, upperChestGirth } = measures;
+  const toHip = pattern.length === "hip";
+  if (bustGirth === undefined || waistGirth === undefined || (toHip && hipGirth === undefined)) {
+    const missing = (["bustGirth", "waistGirth", ...(toHip ? (["hipGirth"] as const) : [])] as const).filter(
+      (name) => measures[name] === undefined,
+    );
+    return fail({ code: "plan/measure-missing", measures: missing });
+  }
+
+  const difference = upperChestGirth === undefined ? null : bustGirth - upperChestGirth;
+  const frame = pickFrame(chart, bustGirth, upperChestGirth, picks);
+  if (!frame.ok) return frame;
+  const cup = pickCup(chart, difference, picks);
+  if (!cup.ok) return cup;
+  const bust = pickBust(cup.value, frame.value, picks);
+
+  const blocks = blocksOf(pattern);
+  const nest = nestFor(pattern, cup.value.label);
+  if (!nest.ok) return nest;
+  const f = frame.value.index;
+  const row = must(chart.sizes[f], "frame row");
+  const drafted = easeOfRow(row, pattern.ease);
+  const ease: Ease = { ...drafted, ...work.easeWanted };
+
+  const waists = finishedWaists(blocks, f);
+  const waist = pickLevel("waist", waists, waistGirth + ease.waist, f, picks.waist);
+  if (!waist.ok) return waist;
+  const hips = finishedHips(blocks);
+  const hip = hips === null || hipGirth === undefined ? null : pickLevel("hip", hips, hipGirth + ease.hip, f, picks.hip);
+  if (hip !== null && !hip.ok) return hip;
+
+  const at = levelSizes(f, waist.value, hip === null ? waist.value : hip.value);
+  const built = buildPieces({
+    blocks,
+    at,
+    cupDifference: cup.value.drafted,
+    alteration: bust.alteration,
+    residual: bust.residual,
+    measures,
+  });
+  if (!built.ok) return undraftable(cup.value.label, built.failure);
+
+  const cutLines = drawCutLines(nest.value, built.value, at);
+  const applied = applySlips(work, built.value, cutLines, bust.alteration);
+  const moved = cutLines.map((line) => ({
+    ...line,
+    slipMove: lineAt(applied.pieces, line).x - lineAt(built.value.blended, line).x,
+  }));
+  const bustLoss = sum(
+    applied.slips.map(({ what, outcome }) =>
+      outcome.ok && what.kind === "alteration" && what.alteration.kind === "dartPlace" && what.alteration.how === "offCentreSeam"
+        ? 2 * what.alteration.by
+        : 0,
+    ),
+  );
+  const made = built.value.bust !== null && built.value.bust.ok ? bust.alteration : 0;
+  const finishedAt = (level: LevelName): Mm =>
+    2 * sum(piecesOf(applied.pieces).map((piece) => (level === "waist" && isBasque(piece) ? 0 : (levelWidth(piece, level) ?? 0))));
+  const patternBust = row.bust - chart.draftedDifference + cup.value.drafted + drafted.bust;
+  const levels: PlannedLevel[] = [
+    {
+      level: "bust",
+      ...lines(nest.value, f),
+      size: f,
+      extrapolated: false,
+      body: bustGirth,
+      ease: ease.bust,
+      target: bustGirth + ease.bust,
+      claim: patternBust + made - bustLoss,
+      finished: finishedAt("bust"),
+      margin: frame.value.margin,
+    },
+    {
+      level: "waist",
+      ...lines(nest.value, waist.value),
+      size: waist.value,
+      extrapolated: isOutside(waist.value, waists.length),
+      body: waistGirth,
+      ease: ease.waist,
+      target: waistGirth + ease.waist,
+      claim: picks.waist === undefined ? waistGirth + ease.waist : girthAt(waists, waist.value),
+      finished: finishedAt("waist"),
+      margin: nearestLine(waists, waistGirth + ease.waist),
+    },
+  ];
+  if (hip !== null && hips !== null && hipGirth !== undefined) {
+    levels.push({
+      level: "hip",
+      ...lines(nest.value, hip.value),
+      size: hip.value,
+      extrapolated: isOutside(hip.value, hips.length),
+      body: hipGirth,
+      ease: ease.hip,
+      target: hipGirth + ease.hip,
+      claim: picks.hip === undefined ? hipGirth + ease.hip : girthAt(hips, hip.value),
+      finished: finishedAt("hip"),
+      margin: nearestLine(hips, hipGirth + ease.hip),
+    });
+  }
+
+  const darts = readDarts(work, must(nest.value.sizes[f], "frame"), built.value, applied);
+  const pieces = piecesOf(applied.pieces);
+  const sizing = {
+    frame: frame.value,
+    cup: cup.value,
+    bust,
+    alternatives: rankAlternatives({
+      chart,
+      bust: bustGirth,
+      upperChest: upperChestGirth ?? null,
+      finished: { waist: printedWaists(blocks), hip: hips },
+      waistTarget: waistGirth + ease.waist,
+      hipTarget: hips === null || hipGirth === undefined ? null : hipGirth + ease.hip,
+      picked: { frame: f, cup: cup.value.label },
+    }),
+  };
+  return ok({
+    sizing,
+    levels,
+    nest: nest.value,
+    printed: must(nest.value.sizes[f], "frame"),
+    blended: piecesOf(built.value.blended),
+    pieces,
+    bustPoint: built.value.bustPoint,
+    darts,
+    cutLines: moved,
+    slips: applied.slips,
+    checks: runChecks({
+      pieces: applied.pieces,
+      levels,
+      darts,
+      slips: applied.slips,
+      closure: pattern.closure,
+      body: { bust: bustGirth, hip: hipGirth ?? null },
+    }),
+    checklist: listWork({ pieces, sizing, cutLines: moved, darts, slips: applied.slips }),
+  });
 }
+
+/** Drafts are kept with the very pattern they were made from, so that a drag does not draft the nest again. */
+const drafts = new WeakMap<Pattern, { readonly blocks: Blocks; readonly nests: Map<string, Result<Nest, PlanFailure>> }>();
+
+function draftsOf(pattern: Pattern) {
+  const known = drafts.get(pattern);
+  if (known !== undefined) return known;
+  const made = { blocks: draftBlocks(pattern), nests: new Map<string, Result<Nest, PlanFailure>>() };
+  drafts.set(pattern, made);
+  return made;
+}
+
+const blocksOf = (pattern: Pattern): Blocks => draftsOf(pattern).blocks;
+
+function nestFor(pattern: Pattern, cup: string | null): Result<Nest, PlanFailure> {
+  const { blocks, nests } = draftsOf(pattern);
+  const key = cup ?? "";
+  const known = nests.get(key);
+  if (known !== undefined) return known;
+  const printed = printNest(pattern, blocks, differenceOf(pattern, cup));
+  const nest = printed.ok ? printed : undraftable(cup, printed.failure);
+  nests.set(key, nest);
+  return nest;
+}
+
+function undraftable(cup: string | null, { most }: FullBustFailure): Result<never, PlanFailure> {
+  return fail({ code: "plan/cup-undraftable", label: cup ?? "", least: 2 * most });
+}
+
+function pickLevel(
+  level: "waist" | "hip",
+  finished: readonly Mm[],
+  target: Mm,
+  frame: number,
+  own: number | undefined,
+): Result<number, PlanFailure> {
+  if (own !== undefined) return ok(own);
+  const solved = solveLevel(finished, target, frame);
+  return solved.ok ? solved : fail({ code: "plan/outside-chart", level, wanted: target, ...solved.failure });
+}
+
+const isBasque = (piece: Piece): boolean => piece.name === "frontBasque" || piece.name === "backBasque";
+
+const isOutside = (size: number, count: number): boolean => size < 0 || size > count - 1;
+
+const sum = (values: readonly number[]): number => values.reduce((a, b) => a + b, 0);
+
+const nearestLine = (finished: readonly Mm[], target: Mm): Mm => Math.min(...finished.map((girth) => Math.abs(girth - target)));
+
+const printedWaists = (blocks: Blocks): readonly Mm[] =>
+  blocks.front.map(
+    (front, size) =>
+      2 * (must(levelWidth(front, "waist"), "waist") + must(levelWidth(must(blocks.back[size], "size"), "waist"), "waist")),
+  );
+
+function lines(nest: Nest, size: number): { between: readonly [string, string]; share: number } {
+  const { lower, share } = neighbours(size, nest.labels.length);
+  return { between: [must(nest.labels[lower], "size"), must(nest.labels[lower + 1], "size")], share };
+}
+
+const CUT_LINES: readonly Pick<CutLine, "piece" | "level">[] = [
+  { piece: "front", level: "waist" },
+  { piece: "back", level: "waist" },
+  { piece: "frontBasque", level: "waist" },
+  { piece: "frontBasque", level: "hip" },
+  { piece: "backBasque", level: "waist" },
+  { piece: "backBasque", level: "hip" },
+];
+
+const lineAt = (pieces: PieceSet, { piece, level }: Pick<CutLine, "piece" | "level">) =>
+  pointOf(must(pieces[piece], piece), level === "hip" ? "sideHip" : "sideWaist");
+
+function drawCutLines(nest: Nest, { cut, blended }: Built, at: ReturnType<typeof levelSizes>): CutLine[] {
+  return CUT_LINES.filter(({ piece }) => cut[piece] !== undefined).map((line) => {
+    const { between, share } = lines(nest, at[line.level]);
+    const { lower } = neighbours(at[line.level], nest.labels.length);
+    const printed = must(
+      nest.sizes[lower]?.find((piece) => piece.name === line.piece),
+      line.piece,
+    );
+    return {
+      ...line,
+      between,
+      share,
+      offset: lineAt(cut, line).x - lineAt({ [line.piece]: printed }, line).x,
+      slipMove: 0,
+      at: lineAt(blended, line),
+    };
+  });
+}
+
+interface SlipsApplied {
+  readonly pieces: PieceSet;
+  readonly slips: readonly Slip[];
+  /** What truing moved, by dart. */
+  readonly truing: ReadonlyMap<string, { readonly inner: Mm; readonly outer: Mm }>;
+}
+
+const keyOf = ({ piece, dart }: DartRef): string => `${piece}.${dart}`;
+
+function applySlips(work: Work, built: Built, cutLines: readonly CutLine[], alteration: Mm): SlipsApplied {
+  const slips: Slip[] = [];
+  if (built.bust !== null) slips.push(bustSlip(built, alteration));
+  let pieces = built.blended;
+  const truing = new Map<string, { inner: Mm; outer: Mm }>();
+  for (const wish of work.alterations) {
+    const done = applyAlteration(pieces, wish);
+    slips.push({
+      id: wish.id,
+      source: "wearer",
+      piece: wish.dart.piece,
+      what: { kind: "alteration", alteration: wish },
+      outcome: done.ok ? ok(done.value.trace) : done,
+    });
+    if (!done.ok) continue;
+    pieces = done.value.pieces;
+    const before = truing.get(keyOf(wish.dart)) ?? { inner: 0, outer: 0 };
+    truing.set(keyOf(wish.dart), {
+      inner: before.inner + done.value.truing.inner,
+      outer: before.outer + done.value.truing.outer,
+    });
+  }
+  return { pieces, truing, slips: [...slips, ...cutLines.map((line) => blendSlip(line, built))] };
+}
+
+function blendSlip(cutLine: CutLine, built: Built): Slip {
+  const to = lineAt(built.cut, cutLine);
+  return {
+    id: `blend-${cutLine.piece}-${cutLine.level}`,
+    source: "blend",
+    piece: cutLine.piece,
+    what: { kind: "blend", level: cutLine.level === "hip" ? "hip" : "waist", cutLine },
+    outcome: ok({ ...NOTHING_MOVED, piece: cutLine.piece, moved: [{ from: to, to: cutLine.at }] }),
+  };
+}
+
+const NOTHING_MOVED = { moved: [], seam: null, seamBefore: 0, seamUngiven: 0, seamAfter: 0, given: [], notes: [] };
+
+function bustSlip({ bust, cut, blended }: Built, amount: Mm): Slip {
+  const outcome = must(bust, "bust alteration");
+  const base = { id: "bust", source: "bust", piece: "front" } as const;
+  if (!outcome.ok) {
+    const failure: SlipFailure = { code: "slip/bust-reduction-too-large", most: 2 * outcome.failure.most };
+    return {
+      ...base,
+      what: { kind: "bust", amount, spread: amount / 2, drop: 0, turn: radians(0) },
+      outcome: fail(failure),
+    };
+  }
+  const { turn, drop, smoothed } = outcome.value;
+  const from = pointOf(must(cut.front, "front"), "bustPoint");
+  const to = pointOf(must(blended.front, "front"), "bustPoint");
+  return {
+    ...base,
+    what: { kind: "bust", amount, spread: amount / 2, drop, turn },
+    outcome: ok({
+      ...NOTHING_MOVED,
+      piece: "front",
+      moved: [{ from, to }],
+      notes: [
+        { code: "centreLengthened", amount: drop },
+        { code: "armholeSmoothed", turned: smoothed },
+      ],
+    }),
+  };
+}
+
+function readDarts(work: Work, printed: readonly Piece[], built: Built, applied: SlipsApplied): PlannedDart[] {
+  const radius = work.bustRadius ?? FULLNESS_RADIUS;
+  const judged = built.bustPoint.own ?? built.bustPoint.printed;
+  return piecesOf(applied.pieces).flatMap((piece) =>
+    piece.darts.map((dart): PlannedDart => {
+      const bustPoint = dart.aimsAt === null ? null : judged;
+      const source = must(
+        printed.find((p) => p.name === piece.name),
+        piece.name,
+      );
+      const drawn = measureDart(piece, dart.name, bustPoint, radius);
+      const asPrinted = measureDart(source, dart.name, bustPoint, radius);
+      const wanted =
+        dart.aimsAt === null || built.wanted === null ? null : measureDart(built.wanted, dart.name, bustPoint, radius);
+      const fuller = drawn.fullness - (wanted ?? asPrinted).fullness;
+      const ref: DartRef = { piece: piece.name, dart: dart.name };
+      return {
+        ref,
+        printed: asPrinted,
+        wanted,
+        drawn,
+        verdict:
+          wanted === null || Math.abs(fuller) <= FULLNESS_NOTICED ? "asWanted" : fuller > 0 ? "tooSharp" : "tooFlat",
+        beyondBustPoint: drawn.apexToBustPoint !== null && drawn.apexToBustPoint < 0,
+        usualStop: dart.aimsAt === null ? null : usualStop(dart.name),
+        truing: applied.truing.get(keyOf(ref)) ?? { inner: 0, outer: 0 },
+        cap: dartCap(piece, dart.name),
+        giveBackPlaces: giveBackPlaces(applied.pieces, ref),
+      };
+    }),
+  );
+}
+

@@ -22,7 +22,7 @@ export type PlanFailure =
     }
   | { readonly code: "plan/frame-unknown"; readonly label: string }
   | { readonly code: "plan/cup-unknown"; readonly label: string }
-  | { readonly code: "plan/blend-unsolved"; readonly level: LevelName; readonly wanted: Mm };
+  | { readonly code: "plan/cup-undraftable"; readonly label: string; readonly least: Mm };
 
 /** A girth at a level: between which sizes its line runs, what is wanted and what the pieces give. */
 export interface PlannedLevel {
@@ -152,6 +152,8 @@ export interface Plan {
   readonly blended: readonly Piece[];
   /** The final pieces. */
   readonly pieces: readonly Piece[];
+  /** On the front: the pattern's bust point (after any bust alteration), and the wearer's own where she measured it. */
+  readonly bustPoint: { readonly printed: PiecePoint; readonly own: PiecePoint | null };
   readonly darts: readonly PlannedDart[];
   readonly cutLines: readonly CutLine[];
   readonly slips: readonly Slip[];

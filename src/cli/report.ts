@@ -1,0 +1,129 @@
+/** The plan as data for other programs. Lengths in millimetres, angles in degrees; the README names every key. */
+import type { CheckName } from "../core/checks/check";
+import type { PiecePoint } from "../core/geometry/point";
+import type { DartName, LevelName, PieceName } from "../core/pattern/piece";
+import type { Plan, PlannedLevel } from "../core/plan/plan";
+import type { Work } from "../core/plan/work";
+import { degreesFrom } from "../core/units";
+import { checklistLine, checklistSentence } from "../words/checklist";
+
+type Pair<T> = readonly [T, T];
+
+export interface ReportLevel {
+  readonly between: Pair<string>;
+  readonly share: number;
+  readonly target_mm: number;
+  readonly finished_mm: number;
+}
+
+export interface ReportDart {
+  readonly piece: PieceName;
+  readonly name: DartName;
+  readonly apex_mm: Pair<number>;
+  readonly mouth_mm: Pair<Pair<number>>;
+  readonly legs_mm: Pair<number>;
+  readonly intake_mm: number;
+  readonly angle_deg: number;
+  readonly fullness_mm: number;
+  /** null for a dart that serves no bust. */
+  readonly apex_to_bust_point_mm: number | null;
+}
+
+export interface ReportCutLine {
+  readonly piece: PieceName;
+  readonly level: "bust" | "waist" | "hip";
+  readonly between: Pair<string>;
+  readonly share: number;
+  readonly offset_mm: number;
+}
+
+export interface ReportCheck {
+  readonly name: CheckName;
+  readonly ok: boolean;
+  readonly measured: number;
+  readonly expected: number;
+  readonly tolerance: number;
+  readonly unit: "mm" | "degrees" | "faults";
+  readonly pieces: readonly PieceName[];
+  readonly level?: LevelName;
+  readonly seam?: string;
+  readonly dart?: DartName;
+  readonly point?: string;
+}
+
+export interface ReportJob {
+  readonly piece: PieceName;
+  readonly text: string;
+  readonly amount_mm: number;
+}
+
+export interface PlanReport {
+  readonly frame: { readonly size: string; readonly cup: string | null };
+  readonly levels: {
+    readonly bust: ReportLevel | undefined;
+    readonly waist: ReportLevel | undefined;
+    /** Only where the pattern reaches the hip. */
+    readonly hip?: ReportLevel;
+  };
+  readonly bust: { readonly difference_mm: number | null; readonly residual_mm: number };
+  readonly darts: readonly ReportDart[];
+  readonly cut_lines: readonly ReportCutLine[];
+  readonly checks: readonly ReportCheck[];
+  readonly checklist: readonly ReportJob[];
+}
+
+/** Rounded to so many decimals, and never minus nought. */
+const rounded = (value: number, decimals: number): number => Number(value.toFixed(decimals)) + 0;
+const mm = (value: number): number => rounded(value, 2);
+const share = (value: number): number => rounded(value, 4);
+const point = (at: PiecePoint): Pair<number> => [mm(at.x), mm(at.y)];
+
+function reportLevel(levels: readonly PlannedLevel[], name: PlannedLevel["level"]): ReportLevel | undefined {
+  const level = levels.find((one) => one.level === name);
+  return level === undefined
+    ? undefined
+    : { between: level.between, share: share(level.share), target_mm: mm(level.target), finished_mm: mm(level.finished) };
+}
+
+export function planReport(work: Work, plan: Plan): PlanReport {
+  const hip = reportLevel(plan.levels, "hip");
+  const { difference, residual } = plan.sizing.bust;
+  return {
+    frame: { size: plan.sizing.frame.label, cup: plan.sizing.cup.label },
+    levels: {
+      bust: reportLevel(plan.levels, "bust"),
+      waist: reportLevel(plan.levels, "waist"),
+      ...(hip === undefined ? {} : { hip }),
+    },
+    bust: { difference_mm: difference === null ? null : mm(difference), residual_mm: mm(residual) },
+    darts: plan.darts.map(({ ref, drawn }) => ({
+      piece: ref.piece,
+      name: ref.dart,
+      apex_mm: point(drawn.apex),
+      mouth_mm: [point(drawn.inner), point(drawn.outer)],
+      legs_mm: [mm(drawn.legInner), mm(drawn.legOuter)],
+      intake_mm: mm(drawn.intake),
+      angle_deg: rounded(degreesFrom(drawn.angle), 3),
+      fullness_mm: mm(drawn.fullness),
+      apex_to_bust_point_mm: drawn.apexToBustPoint === null ? null : mm(drawn.apexToBustPoint),
+    })),
+    cut_lines: plan.cutLines.map((line) => ({
+      piece: line.piece,
+      level: line.level,
+      between: line.between,
+      share: share(line.share),
+      offset_mm: mm(line.offset),
+    })),
+    checks: plan.checks.map(({ measured, expected, tolerance, ...rest }) => ({
+      ...rest,
+      measured: mm(measured),
+      expected: mm(expected),
+      tolerance: mm(tolerance),
+    })),
+    checklist: plan.checklist.map((item) => ({
+      piece: item.piece,
+      text: checklistSentence(checklistLine(item, plan.pieces, work.unit)),
+      amount_mm: mm(item.amount),
+    })),
+  };
+}

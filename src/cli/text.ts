@@ -1,0 +1,104 @@
+/** The checklist as plain text, 80 columns wide: the printed sheet without its drawings. */
+import type { Plan } from "../core/plan/plan";
+import type { Work } from "../core/plan/work";
+import { blendSentence, bustSentence } from "../words/blend";
+import { cautions } from "../words/cautions";
+import { checklistByPiece, phaseWords, type Phase } from "../words/checklist";
+import { checkFailureSentence } from "../words/checks";
+import { pieceWords } from "../words/names";
+import { verifyGroups } from "../words/verify";
+import { COLUMNS, hanging, withAmount, wrap } from "./layout";
+
+/** Room for the amounts at the right. */
+const RIGHT = 16;
+
+const heading = (title: string): readonly string[] => ["", title.toUpperCase(), "-".repeat(Math.min(COLUMNS, [...title].length))];
+
+function sizes(work: Work, plan: Plan): readonly string[] {
+  const { frame, cup, bust } = plan.sizing;
+  const levels = plan.levels.filter((level) => level.level !== "bust");
+  return [
+    ...heading("Sizes"),
+    ...hanging("Frame  ", `${frame.label} (neck, shoulder, armhole)`),
+    ...(cup.label === null ? [] : hanging("Cup    ", cup.label)),
+    ...hanging("Bust   ", bustSentence(bust, work.unit)),
+    ...levels.flatMap((level) => {
+      const line = plan.cutLines.find((one) => one.level === level.level);
+      const [name = "", ...words] = blendSentence(level, line, work.unit).split(": ");
+      return hanging(name.padEnd(7), words.join(": "));
+    }),
+  ];
+}
+
+function verdict(work: Work, plan: Plan): readonly string[] {
+  const failing = plan.checks.filter((check) => !check.ok);
+  if (failing.length === 0) return [...heading("Checks"), `All ${plan.checks.length} checks on this plan hold.`];
+  return [
+    ...heading("Before you cut"),
+    ...wrap(
+      failing.length === 1 ? "One check on this plan does not hold:" : `${failing.length} checks on this plan do not hold:`,
+      COLUMNS,
+    ),
+    ...failing.flatMap((check) => hanging("  ! ", checkFailureSentence(check, work.unit))),
+  ];
+}
+
+function jobs(work: Work, plan: Plan): readonly string[] {
+  return checklistByPiece(plan, work.unit).flatMap(({ piece, lines }) => {
+    let phase: Phase | null = null;
+    return [
+      ...heading(`Order of work: ${pieceWords(piece)}`),
+      ...lines.flatMap((line) => {
+        const title = line.phase === phase || line.leftOut ? [] : [phaseWords(line.phase)];
+        phase = line.phase;
+        const mark = line.leftOut ? "  !   " : "  [ ] ";
+        return [
+          ...title,
+          ...withAmount(mark, line.text, line.amount ?? "", RIGHT),
+          ...line.moves.flatMap((move, index) => hanging(`      ${index + 1}. `, move, COLUMNS - RIGHT - 1)),
+        ];
+      }),
+    ];
+  });
+}
+
+function measures(work: Work, plan: Plan): readonly string[] {
+  return [
+    ...heading("Measure after"),
+    ...verifyGroups(plan, work.unit).flatMap((group) => [
+      ...hanging("", `${group.title}. ${group.how}`),
+      ...group.rows.flatMap((row) =>
+        withAmount(
+          "  [ ] ",
+          row.how === null ? row.what : `${row.what} (${row.how})`,
+          `${row.expected}  measured ________`,
+          32,
+        ),
+      ),
+    ]),
+  ];
+}
+
+const care = (work: Work, plan: Plan): readonly string[] => [
+  ...heading("Take care"),
+  ...cautions(work, plan).flatMap((caution) => hanging("  ", `${caution.title}: ${caution.text}`)),
+];
+
+// Names come from a file of anybody's making: nothing in them may steer a terminal.
+const CONTROL = /[\p{Cc}\p{Cf}]/gu;
+
+/** The whole sheet, ending with a line end. */
+export function checklistText(work: Work, plan: Plan): string {
+  const lines = [
+    "ALTERATION CHECKLIST",
+    ...wrap(work.name, COLUMNS),
+    ...hanging("", `Pattern: ${work.pattern.name}`),
+    ...(work.invented ? ["Invented demo: no real person and no real pattern."] : []),
+    ...sizes(work, plan),
+    ...verdict(work, plan),
+    ...care(work, plan),
+    ...jobs(work, plan),
+    ...measures(work, plan),
+  ];
+  return `${lines.map((line) => line.replaceAll(CONTROL, "").trimEnd()).join("\n")}\n`;
+}

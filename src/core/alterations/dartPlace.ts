@@ -1,0 +1,37 @@
+/** Moving a whole dart along its seam, or bringing it nearer the centre by taking width off the centre-front seam. */
+import { moveMouthEnd } from "../dart/mouthEnd";
+import { distance, shift } from "../geometry/point";
+import { fail, must, ok, type Result } from "../result";
+import { dartOf, pointOf, type Piece, type PointName } from "../pattern/piece";
+import type { SlipFailure } from "../plan/plan";
+import type { DartPlaceAlteration } from "../plan/work";
+import { dartCorners, moveMouth } from "./mouth";
+
+/** The piece with its dart moved, before legs and seam are trued and anything is given back. */
+export function applyDartPlace(piece: Piece, alteration: DartPlaceAlteration): Result<Piece, SlipFailure> {
+  return alteration.how === "redraw" ? redraw(piece, alteration) : offCentreSeam(piece, alteration);
+}
+
+function redraw(piece: Piece, { dart: ref, by }: DartPlaceAlteration): Result<Piece, SlipFailure> {
+  const dart = dartOf(piece, ref.dart);
+  const { apex, inner, outer } = dartCorners(piece, ref.dart);
+  const mouth = moveMouth(piece, ref.dart, by, -by);
+  if (!mouth.ok) return mouth;
+  const width = distance(inner, outer);
+  const to = shift(apex, ((inner.x - outer.x) / width) * by, ((inner.y - outer.y) / width) * by);
+  return ok({
+    ...mouth.value,
+    points: { ...mouth.value.points, [dart.apex]: { ...must(piece.points[dart.apex], dart.apex), at: to } },
+  });
+}
+
+/** Points of the centre-front seam that move in; the neck end stays, so the neckline keeps its length. */
+const CENTRE_POINTS: readonly PointName[] = ["centreBust", "underBustCentre", "centreWaist"];
+
+function offCentreSeam(piece: Piece, { dart: ref, by }: DartPlaceAlteration): Result<Piece, SlipFailure> {
+  if (piece.name !== "front" || ref.dart !== "waistDart") return fail({ code: "slip/not-this-dart", dart: ref });
+  const room = pointOf(piece, dartOf(piece, ref.dart).inner).x;
+  if (by >= room) return fail({ code: "slip/off-the-seam", most: room });
+  const moved = CENTRE_POINTS.reduce((p, name) => moveMouthEnd(p, name, shift(pointOf(p, name), by, 0)), piece);
+  return ok({ ...moved, centreOnFold: false });
+}

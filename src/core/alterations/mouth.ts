@@ -1,0 +1,67 @@
+/** Moving the mouth ends of a dart along its seam. */
+import { edgeLength, edgeParameterAtLength, edgeSplit } from "../geometry/edgeCurve";
+import { distance } from "../geometry/point";
+import { fail, must, ok, type Result } from "../result";
+import { mouthPointAt } from "../dart/dartFrame";
+import { moveMouthEnd } from "../dart/mouthEnd";
+import { dartOf, pointOf, type DartName, type Piece } from "../pattern/piece";
+import { NARROWEST_DART, SHORTEST_EDGE } from "../tolerance";
+import type { Mm } from "../units";
+import { curveOf, edgeFrom, edgeTo } from "../surgery/ring";
+import type { SlipFailure } from "../plan/plan";
+
+type MouthEnd = "inner" | "outer";
+
+/**
+ * Moves both mouth ends: outward they slide along the sewn seam, inward along the straight mouth.
+ *
+ * @param inner how far the inner end moves away from the dart's middle (negative: towards it), mm
+ * @param outer the same for the outer end, mm
+ */
+export function moveMouth(piece: Piece, name: DartName, inner: Mm, outer: Mm): Result<Piece, SlipFailure> {
+  const corners = dartCorners(piece, name);
+  const would = distance(corners.inner, corners.outer) + inner + outer;
+  if (would < NARROWEST_DART) return fail({ code: "slip/dart-vanishes", smallest: NARROWEST_DART, would });
+  const first = slide(piece, name, "inner", inner);
+  return first.ok ? slide(first.value, name, "outer", outer, corners) : first;
+}
+
+export function dartCorners(piece: Piece, name: DartName) {
+  const dart = dartOf(piece, name);
+  return {
+    apex: pointOf(piece, dart.apex),
+    inner: pointOf(piece, dart.inner),
+    outer: pointOf(piece, dart.outer),
+  };
+}
+
+function slide(
+  piece: Piece,
+  name: DartName,
+  end: MouthEnd,
+  amount: Mm,
+  corners = dartCorners(piece, name),
+): Result<Piece, SlipFailure> {
+  if (amount === 0) return ok(piece);
+  const point = dartOf(piece, name)[end];
+  if (amount < 0) return ok(moveMouthEnd(piece, point, mouthPointAt(corners, end, amount)));
+  const into = edgeTo(piece, point);
+  const arrives = must(piece.edges[into], "edge").mouthOf === null;
+  const index = arrives ? into : edgeFrom(piece, point);
+  const edge = must(piece.edges[index], "edge");
+  const curve = curveOf(piece, edge);
+  const length = edgeLength(curve);
+  if (amount > length - SHORTEST_EDGE) return fail({ code: "slip/off-the-seam", most: Math.max(0, length - SHORTEST_EDGE) });
+  const [before, after] = edgeSplit(curve, edgeParameterAtLength(curve, arrives ? length - amount : amount));
+  const kept = arrives ? before : after;
+  const edges = [...piece.edges];
+  edges[index] = { ...edge, curve: kept.curve };
+  return ok({
+    ...piece,
+    edges,
+    points: {
+      ...piece.points,
+      [point]: { ...must(piece.points[point], point), at: arrives ? kept.b : kept.a },
+    },
+  });
+}

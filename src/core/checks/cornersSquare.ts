@@ -1,0 +1,23 @@
+/** The centre line meets the neck, the waist and the hem squarely. */
+import { piecesOf } from "../alterations/pieceSet";
+import type { PointName } from "../pattern/piece";
+import { SQUARE_CORNER_DEGREES } from "../tolerance";
+import { near, type Check } from "./context";
+import { cornerAtDegrees } from "./corners";
+
+const CENTRE_CORNERS: readonly PointName[] = ["centreNeck", "centreWaist", "centreHem"];
+
+export const cornersSquare: Check = ({ pieces }) =>
+  piecesOf(pieces).flatMap((piece) =>
+    CENTRE_CORNERS.filter((point) => piece.points[point] !== undefined).map((point) =>
+      near({
+        name: "cornersSquare",
+        measured: cornerAtDegrees(piece, point),
+        expected: 90,
+        tolerance: SQUARE_CORNER_DEGREES,
+        unit: "degrees",
+        pieces: [piece.name],
+        point,
+      }),
+    ),
+  );

@@ -1,0 +1,29 @@
+/** All the checks, run on every plan, in the order they are shown. To add one: a file beside this, and a line here. */
+import type { CheckName, CheckResult } from "./check";
+import type { Check, CheckContext } from "./context";
+import { cornersSquare } from "./cornersSquare";
+import { dartEndShortOfBustPoint } from "./dartEndShortOfBustPoint";
+import { dartLegsEqual } from "./dartLegsEqual";
+import { girthAsClaimed } from "./girthAsClaimed";
+import { joinedCornersStraight } from "./joinedCornersStraight";
+import { openingPasses } from "./openingPasses";
+import { outlineClosed } from "./outlineClosed";
+import { seamsSmooth } from "./seamsSmooth";
+import { seamsWalk } from "./seamsWalk";
+import { slipsApplied } from "./slipsApplied";
+
+export const CHECKS: Readonly<Record<CheckName, Check>> = {
+  slipsApplied,
+  girthAsClaimed,
+  seamsWalk,
+  dartLegsEqual,
+  dartEndShortOfBustPoint,
+  cornersSquare,
+  joinedCornersStraight,
+  seamsSmooth,
+  openingPasses,
+  outlineClosed,
+};
+
+export const runChecks = (context: CheckContext): readonly CheckResult[] =>
+  Object.values(CHECKS).flatMap((check) => check(context));

@@ -1,0 +1,49 @@
+/** Where a dart ends: the usual stop short of the bust point, and placing an end on the dart's axis. */
+import { directionOf, polar, type PiecePoint } from "../geometry/point";
+import { dartOf, type DartName, type Piece } from "../pattern/piece";
+import { SHORTEST_DART } from "../tolerance";
+import { radians, type Mm } from "../units";
+import { mouthMiddle } from "../surgery/ring";
+
+export interface Stop {
+  readonly least: Mm;
+  readonly most: Mm;
+}
+
+/**
+ * How far short of the bust point a dart usually ends.
+ *
+ * @source common practice, no source: waist or under-bust dart 15 to 25 mm, side dart 20 to 40 mm, the more the fuller
+ */
+export const usualStop = (name: DartName): Stop =>
+  name === "waistDart" ? { least: 15, most: 25 } : { least: 20, most: 40 };
+
+/** mm of cup difference for each further millimetre of stop, from a side dart of 30 mm at a difference of 50 mm. */
+const DIFFERENCE_FOR_ONE = 5;
+
+/** The stop that the planner draws, by the cup difference; within the usual range. */
+export function drawnStop(name: DartName, cupDifference: Mm): Mm {
+  const { least, most } = usualStop(name);
+  if (name === "waistDart") return (least + most) / 2;
+  const stop = (least + most) / 2 + (cupDifference - 50) / DIFFERENCE_FOR_ONE;
+  return Math.min(most, Math.max(least, stop));
+}
+
+/**
+ * Ends a dart on its own axis, square to the middle of its mouth, so that its legs are equal, the given distance short
+ * of where the bust point lies abreast of the axis. Never nearer the mouth than the shortest dart that can be sewn.
+ */
+export function endDart(piece: Piece, name: DartName, bustPoint: PiecePoint, stop: Mm): Piece {
+  const dart = dartOf(piece, name);
+  const inner = piece.points[dart.inner];
+  const outer = piece.points[dart.outer];
+  if (inner === undefined || outer === undefined) return piece;
+  const middle = mouthMiddle(piece, dart.inner, dart.outer);
+  const across = directionOf(inner.at, outer.at);
+  // Of the two square directions, the one that leads towards the bust point.
+  const square = radians(across + Math.PI / 2);
+  const reach = (bustPoint.x - middle.x) * Math.cos(square) + (bustPoint.y - middle.y) * Math.sin(square);
+  const length = Math.max(SHORTEST_DART, Math.abs(reach) - stop);
+  const apex = polar(middle, reach < 0 ? radians(square + Math.PI) : square, length);
+  return { ...piece, points: { ...piece.points, [dart.apex]: { at: apex, level: "bust" } } };
+}

@@ -1,0 +1,68 @@
+/**
+ * Truing the seam at a dart: folded shut, the seam must run on without a corner. Both sides share the turn, as when the
+ * dart is folded on paper and the seam redrawn through it.
+ */
+import { edgeTangentAt } from "../geometry/edgeCurve";
+import { directionOf, distance, polar, turnBetween } from "../geometry/point";
+import { must } from "../result";
+import { dartOf, pointOf, type DartName, type Edge, type Piece } from "../pattern/piece";
+import { radians, type Radians } from "../units";
+import { curveOf, edgeFrom, edgeTo } from "../surgery/ring";
+
+/**
+ * The corner left in the seam when the dart is sewn shut, signed, in radians: 0 is smooth.
+ *
+ * Legs of unequal length are judged by direction alone.
+ */
+export function seamCornerAtDart(piece: Piece, name: DartName): Radians {
+  const { before, after, first, second } = mouthSides(piece, name);
+  const apex = pointOf(piece, dartOf(piece, name).apex);
+  const arriving = edgeTangentAt(curveOf(piece, before), 1);
+  const leaving = edgeTangentAt(curveOf(piece, after), 0);
+  // Sewing turns the second leg onto the first, and the edge beyond it with it.
+  const shut = turnBetween(directionOf(apex, pointOf(piece, second)), directionOf(apex, pointOf(piece, first)));
+  return turnBetween(arriving, radians(leaving + shut));
+}
+
+/** The seam redrawn so that it runs straight on through the shut dart; lengths change by well under a millimetre. */
+export function trueSeamAtDart(piece: Piece, name: DartName): Piece {
+  const corner = seamCornerAtDart(piece, name);
+  const { before, after, beforeIndex, afterIndex } = mouthSides(piece, name);
+  const edges = [...piece.edges];
+  edges[beforeIndex] = turnedAtEnd(piece, before, "end", radians(corner / 2));
+  edges[afterIndex] = turnedAtEnd(piece, after, "start", radians(-corner / 2));
+  return { ...piece, edges };
+}
+
+function mouthSides(piece: Piece, name: DartName) {
+  const mouth = must(
+    piece.edges.find((edge) => edge.mouthOf === name),
+    `${piece.name}: mouth of ${name}`,
+  );
+  const beforeIndex = edgeTo(piece, mouth.from);
+  const afterIndex = edgeFrom(piece, mouth.to);
+  return {
+    beforeIndex,
+    afterIndex,
+    before: must(piece.edges[beforeIndex], "edge"),
+    after: must(piece.edges[afterIndex], "edge"),
+    first: mouth.from,
+    second: mouth.to,
+  };
+}
+
+function turnedAtEnd(piece: Piece, edge: Edge, end: "start" | "end", turn: Radians): Edge {
+  if (turn === 0) return edge;
+  const a = pointOf(piece, edge.from);
+  const b = pointOf(piece, edge.to);
+  const span = distance(a, b);
+  const c1 = edge.curve?.c1 ?? polar(a, directionOf(a, b), span / 3);
+  const c2 = edge.curve?.c2 ?? polar(b, directionOf(b, a), span / 3);
+  return {
+    ...edge,
+    curve:
+      end === "start"
+        ? { c1: polar(a, radians(directionOf(a, c1) + turn), distance(a, c1)), c2 }
+        : { c1, c2: polar(b, radians(directionOf(b, c2) + turn), distance(b, c2)) },
+  };
+}

@@ -1,0 +1,106 @@
+/**
+ * The front of the demo bodice block: waist dart, and the bust dart open in the middle of the shoulder. A draft of the
+ * project's own; proportions are common practice, no source.
+ */
+import { between, piecePoint, polar, rotateAbout } from "../geometry/point";
+import type { Piece } from "../pattern/piece";
+import { radians, radiansFromDegrees, type Mm } from "../units";
+import { bodiceSideAndWaist } from "./bodiceWaist";
+import type { DraftMeasures } from "./draftMeasures";
+import { controls, curved, DOWN, mouth, named, OUTWARD, straight, type Points } from "./lines";
+import { shapingOf } from "./shaping";
+
+const SHOULDER_FALL = radiansFromDegrees(23);
+const NECK_DEPTH_EASE: Mm = 4;
+const ACROSS_FRONT_EASE: Mm = 2;
+const TOUCH_ABOVE_UNDERARM: Mm = 75;
+/** The waist dart ends this far below the bust point (common practice: 15 to 25 mm). */
+export const WAIST_DART_STOP: Mm = 20;
+
+/**
+ * Drafts the half front: y from the height of the nape, centre front down the y axis, stitch lines, darts open.
+ * Everything outside the shoulder dart is turned about the bust point by the dart's angle.
+ *
+ * @param m measures of one size, mm
+ */
+export function draftFrontBlock(m: DraftMeasures): Piece {
+  const s = shapingOf(m);
+  const points: Points = {};
+  const bustPoint = piecePoint(s.bustPointX, s.bustLine);
+  const centreNeck = piecePoint(0, s.frontSideNeck.y + m.neckBaseGirth / 5 + NECK_DEPTH_EASE);
+  const sideNeck = piecePoint(s.frontSideNeck.x, s.frontSideNeck.y);
+  const closedTip = polar(sideNeck, SHOULDER_FALL, m.shoulderLength);
+  const dartInner = between(sideNeck, closedTip, 0.5);
+  const dartOuter = rotateAbout(dartInner, bustPoint, m.bustDart);
+  const tip = rotateAbout(closedTip, bustPoint, m.bustDart);
+  const closedTouch = piecePoint(m.acrossFront / 2 + ACROSS_FRONT_EASE, s.underarm - TOUCH_ABOVE_UNDERARM);
+  const touch = rotateAbout(closedTouch, bustPoint, m.bustDart);
+  const underarm = piecePoint(s.frontShare, s.underarm);
+  points.centreNeck = { at: centreNeck, level: "neck" };
+  points.sideNeck = { at: sideNeck, level: "neck" };
+  points.shoulderDartInner = { at: dartInner, level: "shoulder" };
+  points.shoulderDartOuter = { at: dartOuter, level: "shoulder" };
+  points.shoulderDartApex = { at: bustPoint, level: "bust" };
+  points.shoulderTip = { at: tip, level: "shoulder" };
+  points.armholeTouch = { at: touch, level: "shoulder" };
+  points.bustPoint = { at: bustPoint, level: "bust" };
+  points.bustLineInner = { at: bustPoint, level: "bust" };
+  points.bustLineOuter = { at: bustPoint, level: "bust" };
+  points.centreBust = named(0, s.bustLine, "bust");
+  points.underBustCentre = named(0, s.underBustLine, "underBust");
+
+  const neck = controls(centreNeck, OUTWARD, sideNeck, radians(SHOULDER_FALL - Math.PI / 2), 0.4, 0.38);
+  const squareToShoulder = radians(SHOULDER_FALL + m.bustDart + Math.PI / 2);
+  const downTurned = radians(DOWN + m.bustDart);
+  const upper = controls(tip, squareToShoulder, touch, downTurned);
+  const lower = controls(touch, downTurned, underarm, OUTWARD, 0.42, 0.45);
+  const sideAndWaist = bodiceSideAndWaist(points, {
+    share: s.frontShare,
+    side: s.side,
+    underarm: s.underarm,
+    bustLine: s.bustLine,
+    waistLine: s.waistLine,
+    dartX: s.bustPointX,
+    dartEnd: s.bustLine + WAIST_DART_STOP,
+    dart: s.dart,
+    finished: s.frontWaist,
+  });
+  return {
+    name: "front",
+    points,
+    edges: [
+      curved("centreNeck", "sideNeck", "neck", neck[0], neck[1]),
+      straight("sideNeck", "shoulderDartInner", "shoulder"),
+      mouth("shoulderDartInner", "shoulderDartOuter", "shoulder", "shoulderDart"),
+      straight("shoulderDartOuter", "shoulderTip", "shoulder"),
+      curved("shoulderTip", "armholeTouch", "armhole", upper[0], upper[1]),
+      curved("armholeTouch", "underarm", "armhole", lower[0], lower[1]),
+      ...sideAndWaist,
+      straight("centreWaist", "centreBust", "centre"),
+      straight("centreBust", "centreNeck", "centre"),
+    ],
+    darts: [
+      {
+        name: "shoulderDart",
+        seam: "shoulder",
+        inner: "shoulderDartInner",
+        outer: "shoulderDartOuter",
+        apex: "shoulderDartApex",
+        aimsAt: "bustPoint",
+      },
+      {
+        name: "waistDart",
+        seam: "waist",
+        inner: "waistDartInner",
+        outer: "waistDartOuter",
+        apex: "waistDartApex",
+        aimsAt: "bustPoint",
+      },
+    ],
+    levelLines: [
+      { level: "bust", along: { points: ["centreBust", "bustLineInner", "bustLineOuter", "sideBust"] } },
+      { level: "waist", along: { seam: "waist" } },
+    ],
+    centreOnFold: true,
+  };
+}

@@ -1,0 +1,26 @@
+/** Upright boxes around figures, in mm. */
+import type { Mm } from "../units";
+import { pointLike, type Frame, type Point } from "./point";
+
+/** The corner with the least x and y, and the one with the greatest. */
+export interface Bounds<F extends Frame> {
+  readonly min: Point<F>;
+  readonly max: Point<F>;
+}
+
+/** The smallest box that holds both. */
+export const joinBounds = <F extends Frame>(p: Bounds<F>, q: Bounds<NoInfer<F>>): Bounds<F> => ({
+  min: pointLike(p.min, Math.min(p.min.x, q.min.x), Math.min(p.min.y, q.min.y)),
+  max: pointLike(p.min, Math.max(p.max.x, q.max.x), Math.max(p.max.y, q.max.y)),
+});
+
+/** Whether two boxes come within `slack` mm of each other, or overlap. */
+export const areBoundsNear = <F extends Frame>(p: Bounds<F>, q: Bounds<NoInfer<F>>, slack: Mm): boolean =>
+  p.min.x <= q.max.x + slack &&
+  q.min.x <= p.max.x + slack &&
+  p.min.y <= q.max.y + slack &&
+  q.min.y <= p.max.y + slack;
+
+/** Whether the point lies in the box widened by `slack` mm. */
+export const isWithinBounds = <F extends Frame>(p: Point<F>, box: Bounds<NoInfer<F>>, slack: Mm): boolean =>
+  p.x >= box.min.x - slack && p.x <= box.max.x + slack && p.y >= box.min.y - slack && p.y <= box.max.y + slack;

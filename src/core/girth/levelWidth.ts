@@ -1,0 +1,61 @@
+/**
+ * Flat-pattern measure: the width of a half piece at a level, less what darts take there. A dart that crosses the level
+ * takes the straight distance between its legs.
+ */
+import { edgeCrossingsAtY, edgePointAt } from "../geometry/edgeCurve";
+import { distance, piecePoint, type PiecePoint } from "../geometry/point";
+import { segmentIntersections } from "../geometry/segment";
+import { must } from "../result";
+import { pointOf, type Dart, type LevelName, type Piece } from "../pattern/piece";
+import type { Mm } from "../units";
+import { curveOf } from "../surgery/ring";
+import { seamLength } from "./seamLength";
+
+/** Width of the half piece along its own level line, mm; null where the piece has no such line. */
+export function levelWidth(piece: Piece, level: LevelName): Mm | null {
+  if (level === "underBust") {
+    const centre = piece.points.underBustCentre;
+    return centre === undefined ? null : widthAtHeight(piece, centre.at.y);
+  }
+  const line = piece.levelLines.find((l) => l.level === level);
+  if (line === undefined) return null;
+  if ("seam" in line.along) return seamLength(piece, line.along.seam);
+  const { points } = line.along;
+  let sum = 0;
+  for (let i = 1; i < points.length; i += 1) {
+    const a = pointOf(piece, must(points[i - 1], "level point"));
+    const b = pointOf(piece, must(points[i], "level point"));
+    sum += distance(a, b) - chordsAcross(piece, a, b);
+  }
+  return sum;
+}
+
+/** Width at a height of the piece frame, from the first outline crossing to the last, less darts; mm. */
+export function widthAtHeight(piece: Piece, y: Mm): Mm {
+  let least = Infinity;
+  let most = -Infinity;
+  for (const edge of piece.edges) {
+    const curve = curveOf(piece, edge);
+    for (const t of edgeCrossingsAtY(curve, y)) {
+      const { x } = edgePointAt(curve, t);
+      least = Math.min(least, x);
+      most = Math.max(most, x);
+    }
+  }
+  if (most < least) return 0;
+  return most - least - chordsAcross(piece, piecePoint(least, y), piecePoint(most, y));
+}
+
+function chordsAcross(piece: Piece, a: PiecePoint, b: PiecePoint): Mm {
+  let sum = 0;
+  for (const dart of piece.darts) sum += chordOf(piece, dart, a, b);
+  return sum;
+}
+
+function chordOf(piece: Piece, dart: Dart, a: PiecePoint, b: PiecePoint): Mm {
+  const apex = pointOf(piece, dart.apex);
+  const atInner = segmentIntersections(apex, pointOf(piece, dart.inner), a, b)[0];
+  const atOuter = segmentIntersections(apex, pointOf(piece, dart.outer), a, b)[0];
+  if (atInner === undefined || atOuter === undefined) return 0;
+  return distance(atInner.point, atOuter.point);
+}

@@ -1,0 +1,60 @@
+/** The pieces of a pattern in every printed size: drafted blocks, and the style's pieces made from them in one cup. */
+import { draftMeasuresFor } from "../draft/draftMeasures";
+import { draftBackBlock } from "../draft/backBlock";
+import { draftBasque } from "../draft/basque";
+import { draftFrontBlock } from "../draft/frontBlock";
+import { shapingOf } from "../draft/shaping";
+import { seamLength } from "../girth/seamLength";
+import { fail, ok, type Result } from "../result";
+import { sideDartFront } from "../style/sideDartStyle";
+import type { FullBustFailure } from "../surgery/fullBust";
+import { NARROWEST_DART } from "../tolerance";
+import type { Mm } from "../units";
+import type { Pattern } from "../plan/work";
+import type { Nest, Piece } from "./piece";
+
+/** The block pieces of all sizes, piece by piece, smallest first: what is blended. */
+export interface Blocks {
+  readonly front: readonly Piece[];
+  readonly back: readonly Piece[];
+  /** Empty where the pattern ends at the waist. */
+  readonly frontBasque: readonly Piece[];
+  readonly backBasque: readonly Piece[];
+}
+
+/** The basque's darts are narrower than the bodice's by this where the bodice's allow it (common practice, no source). */
+const BASQUE_DART_LESS: Mm = 9;
+
+/** Drafts the blocks of every size of a pattern. */
+export function draftBlocks({ chart, ease, length }: Pattern): Blocks {
+  const measures = chart.sizes.map((row) => draftMeasuresFor(row, chart, ease));
+  const front = measures.map(draftFrontBlock);
+  const back = measures.map(draftBackBlock);
+  if (length === "waist") return { front, back, frontBasque: [], backBasque: [] };
+  const narrowest = Math.min(...measures.map((m) => shapingOf(m).dart));
+  const dartLess = Math.min(BASQUE_DART_LESS, narrowest - NARROWEST_DART);
+  const basque = (side: "front" | "back", bodice: readonly Piece[]): Piece[] =>
+    measures.map((m, index) => {
+      const piece = bodice[index];
+      return draftBasque(m, piece === undefined ? 0 : seamLength(piece, "waist"), { side, dartLess });
+    });
+  return { front, back, frontBasque: basque("front", front), backBasque: basque("back", back) };
+}
+
+/** The nest as printed in one cup version, all pieces of each size together. */
+export function printNest(pattern: Pattern, blocks: Blocks, difference: Mm): Result<Nest, FullBustFailure> {
+  const sizes: Piece[][] = [];
+  for (let index = 0; index < blocks.front.length; index += 1) {
+    const block = blocks.front[index];
+    if (block === undefined) continue;
+    const front = sideDartFront(block, difference);
+    if (!front.ok) return fail(front.failure);
+    sizes.push([front.value, ...[blocks.back, blocks.frontBasque, blocks.backBasque].flatMap((all) => all[index] ?? [])]);
+  }
+  return ok({ labels: pattern.chart.sizes.map((size) => size.label), sizes });
+}
+
+/** Cup difference of the version picked; the chart's own where there are none. */
+export const differenceOf = (pattern: Pattern, cup: string | null): Mm =>
+  pattern.chart.cups.find((c) => c.label === cup)?.difference ?? pattern.chart.draftedDifference;
+

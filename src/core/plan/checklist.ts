@@ -1,0 +1,90 @@
+/** The order of work: piece by piece, in the trade's order (bust, darts, widths, then truing and walking). */
+import { SEAM_PAIRS } from "../checks/seamsWalk";
+import { distance } from "../geometry/point";
+import type { Piece, PieceName } from "../pattern/piece";
+import { SAME_LINE, SEWN_AGREEMENT } from "../tolerance";
+import type { ChecklistItem, CutLine, PlannedDart, Slip } from "./plan";
+import type { Sizing } from "../sizing/sizing";
+
+export interface ChecklistInputs {
+  readonly pieces: readonly Piece[];
+  readonly sizing: Sizing;
+  readonly cutLines: readonly CutLine[];
+  readonly darts: readonly PlannedDart[];
+  readonly slips: readonly Slip[];
+}
+
+/** All jobs in the order they are done. */
+export function listWork(inputs: ChecklistInputs): readonly ChecklistItem[] {
+  const names = inputs.pieces.map((piece) => piece.name);
+  return [
+    ...names.flatMap((piece) => jobsOn(piece, inputs)),
+    ...SEAM_PAIRS.filter(({ first, second }) => names.includes(first) && names.includes(second)).map(
+      ({ seam, first, second, ease }): ChecklistItem => ({
+        piece: first,
+        step: { kind: "walk", seam, against: second, ease },
+        amount: ease,
+      }),
+    ),
+  ];
+}
+
+function jobsOn(piece: PieceName, { sizing, cutLines, darts, slips }: ChecklistInputs): ChecklistItem[] {
+  const jobs: ChecklistItem[] = [
+    {
+      piece,
+      step: { kind: "trace", size: sizing.frame.label, cup: piece === "front" ? sizing.cup.label : null },
+      amount: 0,
+    },
+  ];
+  for (const slip of slips) {
+    if (slip.piece !== piece || !slip.outcome.ok) continue;
+    const { what } = slip;
+    if (what.kind === "bust") {
+      jobs.push({
+        piece,
+        step: { kind: "bust", spread: what.spread, whole: what.amount, drop: what.drop },
+        amount: what.spread,
+      });
+    }
+    if (what.kind === "alteration") jobs.push({ piece, step: { kind: "slip", slip }, amount: amountOf(slip) });
+  }
+  for (const dart of darts) {
+    if (dart.ref.piece !== piece || !isRedrawn(dart)) continue;
+    jobs.push({ piece, step: { kind: "dart", dart: dart.ref, figures: dart.drawn }, amount: dart.drawn.intake });
+  }
+  for (const cutLine of cutLines) {
+    if (cutLine.piece !== piece || cutLine.level === "bust") continue;
+    const from = cutLine.level === "waist" ? (piece === "front" || piece === "back" ? "bust" : "hip") : "waist";
+    jobs.push({ piece, step: { kind: "blend", cutLine, from }, amount: cutLine.offset });
+  }
+  for (const dart of darts) {
+    if (dart.ref.piece !== piece || !isRedrawn(dart)) continue;
+    const amount = Math.max(Math.abs(dart.truing.inner), Math.abs(dart.truing.outer));
+    jobs.push({ piece, step: { kind: "trueDart", dart: dart.ref, amount }, amount });
+  }
+  return jobs;
+}
+
+/** The dart is other than printed, so its legs must be drawn anew. */
+function isRedrawn({ printed, drawn }: PlannedDart): boolean {
+  return (
+    Math.abs(printed.intake - drawn.intake) > SAME_LINE ||
+    Math.abs(printed.angle - drawn.angle) * drawn.legInner > SAME_LINE ||
+    Math.abs(printed.legInner - drawn.legInner) > SEWN_AGREEMENT ||
+    distance(printed.apex, drawn.apex) > SEWN_AGREEMENT
+  );
+}
+
+function amountOf(slip: Slip): number {
+  if (slip.what.kind !== "alteration") return 0;
+  const { alteration } = slip.what;
+  switch (alteration.kind) {
+    case "dartEnd":
+      return alteration.shorten === 0 ? alteration.across : alteration.shorten;
+    case "dartMouth":
+      return alteration.inner + alteration.outer;
+    case "dartPlace":
+      return alteration.by;
+  }
+}

@@ -1,0 +1,113 @@
+/**
+ * The frame and the cup. The frame (neck, shoulder, armhole) is a whole printed size, because collars, sleeves and
+ * facings follow it; it goes by the upper chest, which says what the bust girth alone cannot. The cup version goes by
+ * how far the bust stands out beyond the upper chest.
+ */
+import type { SizeChart } from "../chart/sizeChart";
+import type { PlanFailure } from "../plan/plan";
+import type { Picks } from "../plan/work";
+import { fail, must, ok, type Result } from "../result";
+import { BUST_LEFT_ALONE, EXTRAPOLATION_STEPS, TAPE_REPEATABILITY } from "../tolerance";
+import type { Mm } from "../units";
+import { marginOf, pickInterval } from "./pickInterval";
+import type { BustPick, CupPick, FramePick } from "./sizing";
+
+/** Two readings are subtracted, so their variances add. */
+const DIFFERENCE_SPREAD: Mm = TAPE_REPEATABILITY * Math.SQRT2;
+
+/** Upper-chest girth that a size is drafted for. */
+export const upperChestOf = (chart: SizeChart, index: number): Mm =>
+  must(chart.sizes[index], "size").bust - chart.draftedDifference;
+
+/**
+ * Picks the frame.
+ *
+ * By upper chest; by bust where no upper chest was taken, or where the pattern has no cup versions and the body's own
+ * difference is the drafted one, as the trade does.
+ */
+export function pickFrame(
+  chart: SizeChart,
+  bust: Mm,
+  upperChest: Mm | undefined,
+  picks: Picks,
+): Result<FramePick, PlanFailure> {
+  const byBust =
+    upperChest === undefined ||
+    (chart.cups.length === 0 && Math.abs(bust - upperChest - chart.draftedDifference) <= BUST_LEFT_ALONE);
+  const values = chart.sizes.map((size, index) => (byBust ? size.bust : upperChestOf(chart, index)));
+  const lookedUp = byBust ? bust : upperChest;
+  const found = pickInterval(values, lookedUp);
+  const first = must(values[0], "size");
+  const last = must(values.at(-1), "size");
+  const least = first - EXTRAPOLATION_STEPS * (must(values[1], "size") - first);
+  const most = last + EXTRAPOLATION_STEPS * (last - must(values.at(-2), "size"));
+  const own = picks.frame === undefined ? null : chart.sizes.findIndex((size) => size.label === picks.frame);
+  if (own === -1) return fail({ code: "plan/frame-unknown", label: picks.frame ?? "" });
+  if (own === null && (lookedUp < least || lookedUp > most)) {
+    return fail({ code: "plan/outside-chart", level: "bust", wanted: lookedUp, least, most });
+  }
+  const index = own ?? found.index;
+  const near = marginOf(values, found.index, lookedUp, TAPE_REPEATABILITY);
+  return ok({
+    label: must(chart.sizes[index], "size").label,
+    index,
+    chosenBy: own !== null ? "wearer" : byBust ? "bust" : "upperChest",
+    lookedUp,
+    chartValue: must(values[index], "size"),
+    from: found.from,
+    to: found.to,
+    beyond: found.beyond,
+    margin: near.margin,
+    runnerUp: near.runnerUp === null ? null : must(chart.sizes[near.runnerUp], "size").label,
+    probability: near.probability,
+    borderline: near.borderline,
+  });
+}
+
+/** Picks the cup version by the body's difference; without cup versions what the chart is drafted for. */
+export function pickCup(
+  chart: SizeChart,
+  difference: Mm | null,
+  picks: Picks,
+): Result<CupPick, PlanFailure> {
+  const none = { margin: Infinity, runnerUp: null, probability: 0, borderline: false } as const;
+  if (chart.cups.length === 0) {
+    return ok({ label: null, chosenBy: "none", difference, drafted: chart.draftedDifference, ...none });
+  }
+  const values = chart.cups.map((cup) => cup.difference);
+  const own = picks.cup === undefined ? null : chart.cups.findIndex((cup) => cup.label === picks.cup);
+  if (own === -1) return fail({ code: "plan/cup-unknown", label: picks.cup ?? "" });
+  // Without an upper chest the version nearest the drafted difference is the one the bust column stands for.
+  const lookedUp = difference ?? chart.draftedDifference;
+  const found = pickInterval(values, lookedUp).index;
+  const index = own ?? found;
+  const near = difference === null || values.length < 2 ? null : marginOf(values, found, difference, DIFFERENCE_SPREAD);
+  return ok({
+    label: must(chart.cups[index], "cup").label,
+    chosenBy: own === null ? "difference" : "wearer",
+    difference,
+    drafted: must(values[index], "cup"),
+    ...(near === null
+      ? none
+      : {
+          margin: near.margin,
+          runnerUp: near.runnerUp === null ? null : must(chart.cups[near.runnerUp], "cup").label,
+          probability: near.probability,
+          borderline: near.borderline,
+        }),
+  });
+}
+
+/** The bust alteration: nothing up to `BUST_LEFT_ALONE`, else the whole residual; or what the wearer set. */
+export function pickBust(cup: CupPick, frame: FramePick, picks: Picks): BustPick {
+  // Picked by bust girth the bust already fits, whatever the upper chest says.
+  const residual = cup.difference === null || frame.chosenBy === "bust" ? 0 : cup.difference - cup.drafted;
+  const leftAlone = Math.abs(residual) <= BUST_LEFT_ALONE;
+  return {
+    difference: cup.difference,
+    residual,
+    leftAlone,
+    alteration: picks.bustAlteration ?? (leftAlone ? 0 : residual),
+    chosenBy: picks.bustAlteration === undefined ? "residual" : "wearer",
+  };
+}

@@ -1,0 +1,55 @@
+/**
+ * The style "side dart and waist dart": made from the block by the operations a dressmaker uses. The shoulder dart is
+ * pivoted to the side seam, the front adjusted to the cup, and both darts ended short of the bust point.
+ */
+import { must, ok, type Result } from "../result";
+import { drawnStop, endDart } from "../dart/dartEnd";
+import { trueSeamAtDart } from "../dart/trueSeam";
+import { BLOCK_DIFFERENCE } from "../draft/draftMeasures";
+import { edgeLength, edgeParameterAtLength } from "../geometry/edgeCurve";
+import type { PiecePoint } from "../geometry/point";
+import { pointOf, type Piece } from "../pattern/piece";
+import { adjustFullBust, type FullBust, type FullBustFailure } from "../surgery/fullBust";
+import { pivotDart } from "../surgery/pivotDart";
+import { curveOf, edgeFrom } from "../surgery/ring";
+import { radians, type Mm } from "../units";
+
+/** mm below the bust line, along the side seam, where the side dart is opened (common practice, no source). */
+const SIDE_DART_BELOW_BUST: Mm = 35;
+const NO_TURN = radians(0);
+
+/** The block's front with its bust dart pivoted from the shoulder to the side seam; darts still reach the bust point. */
+export function withSideDart(block: Piece): Piece {
+  const side = must(block.edges[edgeFrom(block, "sideBust")], "side edge");
+  const curve = curveOf(block, side);
+  const along = Math.min(SIDE_DART_BELOW_BUST, edgeLength(curve) / 3);
+  return pivotDart(block, {
+    close: "shoulderDart",
+    open: "sideDart",
+    edgeFrom: "sideBust",
+    t: edgeParameterAtLength(curve, along),
+    pivot: "bustPoint",
+  }).piece;
+}
+
+/** The front made for another cup difference than the block's. */
+export function forCup(front: Piece, difference: Mm): Result<FullBust, FullBustFailure> {
+  if (difference === BLOCK_DIFFERENCE) return ok({ piece: front, turn: NO_TURN, drop: 0, smoothed: NO_TURN });
+  return adjustFullBust(front, (difference - BLOCK_DIFFERENCE) / 2);
+}
+
+/** Both bust darts ended at the drawn stop from a bust point, and the seams trued over the shut darts. */
+export function endBustDarts(front: Piece, bustPoint: PiecePoint, difference: Mm): Piece {
+  let piece = front;
+  for (const dart of ["sideDart", "waistDart"] as const) {
+    piece = trueSeamAtDart(endDart(piece, dart, bustPoint, drawnStop(dart, difference)), dart);
+  }
+  return piece;
+}
+
+/** The printed front of one size and cup, or why that cup cannot be made from it. */
+export function sideDartFront(block: Piece, difference: Mm): Result<Piece, FullBustFailure> {
+  const cup = forCup(withSideDart(block), difference);
+  if (!cup.ok) return cup;
+  return ok(endBustDarts(cup.value.piece, pointOf(cup.value.piece, "bustPoint"), difference));
+}

@@ -1,0 +1,170 @@
+/**
+ * Full and small bust adjustment of a front with a side dart and a waist dart: cut from the waist up through the waist
+ * dart to the bust point and on to the armhole, and through the side dart. The upper side part turns about its hinge on
+ * the armhole seam until the cut stands open by the spread at the bust point; the lower side part slides to follow it;
+ * the centre part is lengthened by the same drop. Both darts grow (or shrink); no seam but the armhole's curve bends.
+ */
+import { edgeTangentAt } from "../geometry/edgeCurve";
+import { distance, midpoint, polar, rotateAbout, shift, type PiecePoint } from "../geometry/point";
+import { fail, must, ok, type Result } from "../result";
+import { dartOf, pointOf, type Edge, type Piece, type PointName } from "../pattern/piece";
+import { NARROWEST_DART } from "../tolerance";
+import { radians, type Mm, type Radians } from "../units";
+import { curveOf, edgeFrom, edgeTo, insertPoint, moveParts, pointsBetween } from "./ring";
+
+export interface HingeTurn {
+  /** Turn of the upper side part about the hinge, signed: positive turns +x towards +y. */
+  readonly turn: Radians;
+  /** How far the bust point of the side parts comes down (up where negative). */
+  readonly drop: Mm;
+}
+
+export type FullBustFailure =
+  | { readonly code: "fullBust/out-of-reach"; readonly most: Mm }
+  | { readonly code: "fullBust/dart-vanishes"; readonly most: Mm };
+
+/**
+ * The turn about a hinge that moves a point across by a spread.
+ *
+ * @param apex   the bust point; piece frame, mm
+ * @param hinge  the hinge on the armhole seam; piece frame, mm
+ * @param spread how far the apex moves in +x; negative for a small bust; mm
+ * @returns the root with the smaller turn of cos(α + φ) = cos α + spread / R, or `fullBust/out-of-reach`
+ * @source the apex moves on the circle of radius R about the hinge, which starts at polar angle α
+ */
+export function hingeTurn(apex: PiecePoint, hinge: PiecePoint, spread: Mm): Result<HingeTurn, FullBustFailure> {
+  const radius = distance(apex, hinge);
+  const start = Math.atan2(apex.y - hinge.y, apex.x - hinge.x);
+  const across = Math.cos(start) + spread / radius;
+  if (!(Math.abs(across) <= 1)) {
+    const most = radius * ((spread > 0 ? 1 : -1) - Math.cos(start));
+    return fail({ code: "fullBust/out-of-reach", most });
+  }
+  const end = Math.acos(across);
+  const turns = [end - start, -end - start].map((turn) => Math.atan2(Math.sin(turn), Math.cos(turn)));
+  const [one, other] = [must(turns[0], "root"), must(turns[1], "root")];
+  const turn = Math.abs(one) <= Math.abs(other) ? one : other;
+  return ok({ turn: radians(turn), drop: radius * (Math.sin(start + turn) - Math.sin(start)) });
+}
+
+export interface FullBust {
+  readonly piece: Piece;
+  readonly turn: Radians;
+  readonly drop: Mm;
+  /** Turn of the armhole at the hinge that was smoothed away. */
+  readonly smoothed: Radians;
+}
+
+/** Where on the lower armhole edge the hinge lies: about the lower third of the whole armhole (common practice). */
+const HINGE_ON_LOWER_ARMHOLE = 0.2;
+
+/**
+ * Adjusts the front for a fuller (positive) or smaller (negative) bust.
+ *
+ * @param front  a front with darts `sideDart` and `waistDart`
+ * @param spread half of the whole bust change, mm: what this half front gains at the bust line
+ * @returns the front, with both dart ends still where they were relative to the old bust point: place them anew; or
+ *          `fullBust/dart-vanishes` with the largest reduction that leaves both darts sewable
+ */
+export function adjustFullBust(front: Piece, spread: Mm): Result<FullBust, FullBustFailure> {
+  const hinged =
+    front.points.armholeHinge === undefined
+      ? insertPoint(front, edgeFrom(front, "armholeTouch"), HINGE_ON_LOWER_ARMHOLE, "armholeHinge", "shoulder")
+      : front;
+  const hinge = pointOf(hinged, "armholeHinge");
+  const apex = pointOf(hinged, "bustLineOuter");
+  const turned = hingeTurn(apex, hinge, spread);
+  if (!turned.ok) return turned;
+  const { turn, drop } = turned.value;
+  const side = dartOf(hinged, "sideDart");
+  const waist = dartOf(hinged, "waistDart");
+
+  const upper = pointsBetween(hinged, "armholeHinge", side.inner);
+  upper.delete("armholeHinge");
+  const lower = pointsBetween(hinged, side.outer, waist.outer);
+  lower.add("bustLineOuter");
+  const centre = pointsBetween(hinged, waist.inner, "centreBust");
+  centre.add("bustLineInner");
+  centre.add("underBustCentre");
+  const opened = moveParts(hinged, [
+    { points: upper, map: (p) => rotateAbout(p, hinge, turn) },
+    { points: lower, map: (p) => shift(p, spread, drop) },
+    { points: centre, map: (p) => shift(p, 0, drop) },
+  ]);
+  const atHinge = turnHingeControl(opened, hinge, turn);
+  const remaining = smallestDart(front, atHinge);
+  if (remaining !== null) return fail({ code: "fullBust/dart-vanishes", most: remaining });
+  const old = pointOf(front, "bustPoint");
+  const smooth = smoothArmhole(atHinge);
+  return ok({
+    piece: {
+      ...smooth.piece,
+      points: {
+        ...smooth.piece.points,
+        // Half-way across the gap and half-way down it: the middle of the paper let in.
+        bustPoint: { at: midpoint(old, shift(old, spread, drop)), level: "bust" },
+      },
+    },
+    turn,
+    drop,
+    smoothed: smooth.turned,
+  });
+}
+
+/** The control beside the hinge on the turned side belongs to the turned part, although its end stays put. */
+function turnHingeControl(piece: Piece, hinge: PiecePoint, turn: Radians): Piece {
+  const index = edgeFrom(piece, "armholeHinge");
+  const edge = must(piece.edges[index], "edge");
+  if (edge.curve === null) return piece;
+  const edges = [...piece.edges];
+  edges[index] = { ...edge, curve: { ...edge.curve, c1: rotateAbout(edge.curve.c1, hinge, turn) } };
+  return { ...piece, edges };
+}
+
+/** null where both darts can still be sewn, else the reduction (negative, mm) that would leave the tighter one just so. */
+function smallestDart(before: Piece, after: Piece): Mm | null {
+  let most: Mm | null = null;
+  for (const name of ["sideDart", "waistDart"] as const) {
+    const dart = dartOf(after, name);
+    const intake = signedIntake(after, dart.inner, dart.outer, name);
+    if (intake >= NARROWEST_DART) continue;
+    const was = distance(pointOf(before, dart.inner), pointOf(before, dart.outer));
+    const spread = pointOf(after, "bustLineOuter").x - pointOf(before, "bustLineOuter").x;
+    const share = (was - NARROWEST_DART) / (was - intake);
+    const reach = spread * Math.max(0, share);
+    most = most === null ? reach : Math.max(most, reach);
+  }
+  return most;
+}
+
+/** Negative where the mouth ends have passed each other. */
+function signedIntake(piece: Piece, inner: PointName, outer: PointName, dart: "sideDart" | "waistDart"): Mm {
+  const a = pointOf(piece, inner);
+  const b = pointOf(piece, outer);
+  const along = dart === "waistDart" ? b.x - a.x : b.y - a.y;
+  return Math.sign(along) * distance(a, b);
+}
+
+/** Draws the armhole smooth through the hinge: both controls beside it take the mean of the two directions. */
+function smoothArmhole(piece: Piece): { piece: Piece; turned: Radians } {
+  const into = edgeTo(piece, "armholeHinge");
+  const out = edgeFrom(piece, "armholeHinge");
+  const before = must(piece.edges[into], "edge");
+  const after = must(piece.edges[out], "edge");
+  const arriving = edgeTangentAt(curveOf(piece, before), 1);
+  const leaving = edgeTangentAt(curveOf(piece, after), 0);
+  const turned = Math.atan2(Math.sin(leaving - arriving), Math.cos(leaving - arriving));
+  if (before.curve === null || after.curve === null) return { piece, turned: radians(turned) };
+  const mean = radians(arriving + turned / 2);
+  const hinge = pointOf(piece, "armholeHinge");
+  const edges: Edge[] = [...piece.edges];
+  edges[into] = {
+    ...before,
+    curve: { ...before.curve, c2: polar(hinge, radians(mean + Math.PI), distance(hinge, before.curve.c2)) },
+  };
+  edges[out] = {
+    ...after,
+    curve: { ...after.curve, c1: polar(hinge, mean, distance(hinge, after.curve.c1)) },
+  };
+  return { piece: { ...piece, edges }, turned: radians(turned) };
+}

@@ -1,0 +1,89 @@
+/**
+ * Pivoting a dart: it is closed where it is and opened at another seam, about one point. The part between the two
+ * turns rigidly; every seam keeps its length and the sewn shape stays what it was.
+ */
+import { directionOf, rotateAbout, turnBetween } from "../geometry/point";
+import { CoreBug, must } from "../result";
+import { dartOf, pointOf, type DartName, type Edge, type Piece, type PointName } from "../pattern/piece";
+import type { Radians } from "../units";
+import { edgeFrom, edgeTo, insertPoint, moveParts, pointsBetween } from "./ring";
+
+export interface PivotTo {
+  /** The dart to close; it must reach the pivot. */
+  readonly close: DartName;
+  /** The new dart, opened on the edge that starts at `edgeFrom`, at curve parameter `t`. */
+  readonly open: DartName;
+  readonly edgeFrom: PointName;
+  readonly t: number;
+  /** The point turned about. */
+  readonly pivot: PointName;
+}
+
+export interface Pivoted {
+  readonly piece: Piece;
+  readonly turn: Radians;
+}
+
+/**
+ * Closes one dart and opens another by the same angle.
+ *
+ * The new seam must lie after the closed dart, going round the outline; the part between them turns about the pivot
+ * until the outer mouth end of the closed dart lies on the inner one.
+ *
+ * @source a plane turned about the apex of a cone's slit closes it in one place as it opens in another
+ */
+export function pivotDart(piece: Piece, to: PivotTo): Pivoted {
+  const old = dartOf(piece, to.close);
+  const pivot = pointOf(piece, to.pivot);
+  const turn = turnBetween(
+    directionOf(pivot, pointOf(piece, old.outer)),
+    directionOf(pivot, pointOf(piece, old.inner)),
+  );
+  const inner: PointName = `${to.open}Inner`;
+  const outer: PointName = `${to.open}Outer`;
+  const cutAt = edgeFrom(piece, to.edgeFrom);
+  const seam = must(piece.edges[cutAt], "edge").seam;
+  const cut = insertPoint(piece, cutAt, to.t, inner, "bust");
+  const opened = openAt(cut, inner, outer, to.open);
+  const turned = moveParts(opened, [
+    { points: pointsBetween(opened, old.outer, inner), map: (p) => rotateAbout(p, pivot, turn) },
+  ]);
+  const apex: PointName = `${to.open}Apex`;
+  return {
+    turn,
+    piece: withoutDart(
+      {
+        ...turned,
+        points: { ...turned.points, [apex]: { at: pivot, level: "bust" } },
+        darts: [...turned.darts, { name: to.open, seam, inner, outer, apex, aimsAt: old.aimsAt }],
+      },
+      to.close,
+    ),
+  };
+}
+
+/** Parts the outline at a corner: the corner becomes the mouth of a dart, still shut. */
+function openAt(piece: Piece, inner: PointName, outer: PointName, dart: DartName): Piece {
+  const after = edgeFrom(piece, inner);
+  const next = must(piece.edges[after], "edge");
+  const mouth: Edge = { from: inner, to: outer, seam: next.seam, curve: null, mouthOf: dart };
+  const edges = [...piece.edges];
+  edges.splice(after, 1, mouth, { ...next, from: outer });
+  return { ...piece, edges, points: { ...piece.points, [outer]: must(piece.points[inner], inner) } };
+}
+
+/** Joins the two straight halves of the seam that a shut dart lay between. */
+function withoutDart(piece: Piece, name: DartName): Piece {
+  const dart = dartOf(piece, name);
+  const before = edgeTo(piece, dart.inner);
+  const after = edgeFrom(piece, dart.outer);
+  const first = must(piece.edges[before], "edge");
+  const last = must(piece.edges[after], "edge");
+  if (first.curve !== null || last.curve !== null || after !== before + 2) {
+    throw new CoreBug(`${piece.name}: only a dart in a straight seam can be joined up`);
+  }
+  const edges = [...piece.edges];
+  edges.splice(before, 3, { ...first, to: last.to });
+  const { [dart.inner]: _inner, [dart.outer]: _outer, [dart.apex]: _apex, ...points } = piece.points;
+  return { ...piece, edges, points, darts: piece.darts.filter((d) => d.name !== name) };
+}

@@ -1,0 +1,13 @@
+const LINES = ["first", "second", "third", "fourth", "fifth"] as const;
+
+/** Ruled lines for what the fitting shows. */
+export function Notes() {
+  return (
+    <section className="pc-notes">
+      <h4>Notes</h4>
+      {LINES.map((line) => (
+        <i key={line} aria-hidden="true" />
+      ))}
+    </section>
+  );
+}

@@ -1,0 +1,65 @@
+import type { ReactNode } from "react";
+import type { Plan } from "../core/plan/plan";
+import type { Work } from "../core/plan/work";
+import { bustSentence, shareWords, offsetWords } from "../words/blend";
+import { capital, levelWords } from "../words/names";
+import { Blank } from "./Blank";
+
+function Size({ title, value, children }: { readonly title: string; readonly value: string; readonly children: ReactNode }) {
+  return (
+    <div className="pc-size">
+      <dt>{title}</dt>
+      <dd>
+        <b>{value}</b>
+        <span>{children}</span>
+      </dd>
+    </div>
+  );
+}
+
+/** Names, what to fill in by hand, and the sizes this sheet was made for. */
+export function SheetHeading({ work, plan }: { readonly work: Work; readonly plan: Plan }) {
+  const { frame, cup, bust } = plan.sizing;
+  return (
+    <header className="pc-heading">
+      <div className="pc-names">
+        <p className="pc-kind">Alteration checklist</p>
+        <h3>{work.name}</h3>
+        <p className="pc-pattern">Pattern: {work.pattern.name}</p>
+        {work.invented && <p className="pc-invented">Invented demo: no real person and no real pattern.</p>}
+      </div>
+      <div className="pc-by-hand">
+        <Blank label="Date" />
+        <Blank label="Trial no." />
+        <Blank label="Cloth" />
+      </div>
+      <dl className="pc-sizes">
+        <Size title="Frame" value={frame.label}>
+          neck, shoulder, armhole
+        </Size>
+        <Size title="Cup and bust" value={cup.label ?? "as drafted"}>
+          {bustSentence(bust, work.unit)}
+        </Size>
+        {plan.levels
+          .filter((level) => level.level !== "bust")
+          .map((level) => {
+            const line = plan.cutLines.find((one) => one.level === level.level);
+            const where = shareWords(level.between, level.share);
+            return (
+              <Size key={level.level} title={capital(levelWords(level.level))} value={sizeValue(level.between, level.share)}>
+                {line === undefined || where.startsWith("on the") ? where : `${where}; ${offsetWords(line, work.unit)}`}
+              </Size>
+            );
+          })}
+      </dl>
+    </header>
+  );
+}
+
+/** "12 – 14" between two lines, "12" on one. */
+function sizeValue([lower, upper]: readonly [string, string], share: number): string {
+  if (shareWords([lower, upper], share) === `on the ${lower} line`) return lower;
+  if (shareWords([lower, upper], share) === `on the ${upper} line`) return upper;
+  if (share < 0) return `below ${lower}`;
+  return share > 1 ? `beyond ${upper}` : `${lower} – ${upper}`;
+}

@@ -1,0 +1,41 @@
+import type { Plan } from "../core/plan/plan";
+import type { Work } from "../core/plan/work";
+import { bustSum, cupSum, frameSum, levelSum, type SumLine } from "../words/blend";
+import { capital, levelWords } from "../words/names";
+
+function Sum({ title, lines }: { readonly title: string; readonly lines: readonly SumLine[] }) {
+  return (
+    <table>
+      <caption>{title}</caption>
+      <tbody>
+        {lines.map((line) => (
+          <tr key={line.words} className={line.total === true ? "pc-total" : undefined}>
+            <th scope="row">{line.words}</th>
+            <td>{line.figure}</td>
+          </tr>
+        ))}
+      </tbody>
+    </table>
+  );
+}
+
+/** The sum behind each size, short. */
+export function Sums({ work, plan }: { readonly work: Work; readonly plan: Plan }) {
+  const { frame, cup, bust } = plan.sizing;
+  const girth = work.measures.bustGirth;
+  return (
+    <section className="pc-sums">
+      <h4>The sums behind the sizes</h4>
+      <div>
+        <Sum title="Frame" lines={frameSum(frame, work.pattern.chart.draftedDifference, work.unit)} />
+        {girth !== undefined && <Sum title="Cup" lines={cupSum(cup, girth, work.unit)} />}
+        <Sum title="Bust alteration" lines={bustSum(bust, cup.drafted, work.unit)} />
+        {plan.levels
+          .filter((level) => level.level !== "bust")
+          .map((level) => (
+            <Sum key={level.level} title={capital(levelWords(level.level))} lines={levelSum(level, work.unit)} />
+          ))}
+      </div>
+    </section>
+  );
+}

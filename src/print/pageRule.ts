@@ -1,0 +1,23 @@
+/** The page of the printed sheet: its size, its margins, and the foot line where the browser can set one. */
+import type { PaperSize } from "../core/plan/work";
+
+/** A foot line holds about so many characters beside the page number. */
+const LONGEST_NAME = 70;
+
+/** Text as a CSS string: every character but letters and digits written as its code, so that none can end the string. */
+export const cssString = (text: string): string =>
+  `"${[...text].map((character) => (/[A-Za-z0-9]/.test(character) ? character : `\\${(character.codePointAt(0) ?? 0).toString(16)} `)).join("")}"`;
+
+function shortened(name: string): string {
+  const characters = [...name];
+  return characters.length <= LONGEST_NAME ? name : `${characters.slice(0, LONGEST_NAME - 1).join("").trimEnd()}…`;
+}
+
+export function pageRule(paper: PaperSize, name: string): string {
+  const foot = "font: 8pt var(--pc-font, 'Source Sans 3 Variable', 'Source Sans 3', sans-serif); color: #000; vertical-align: top; padding-top: 3mm;";
+  return [
+    `@page { size: ${paper === "A4" ? "A4" : "letter"}; margin: 14mm 15mm 17mm;`,
+    `@bottom-left { content: ${cssString(`Alteration checklist · ${shortened(name)}`)}; width: 80%; text-align: left; ${foot} }`,
+    `@bottom-right { content: "Page " counter(page) " of " counter(pages); text-align: right; ${foot} } }`,
+  ].join(" ");
+}

@@ -1,0 +1,89 @@
+import { memo, useEffect, useState } from "react";
+import { flushSync } from "react-dom";
+import { BlendStep } from "../blend/BlendStep";
+import { DartsPanel } from "../darts/DartsPanel";
+import { EnvelopeStep } from "../envelope/EnvelopeStep";
+import { Ledger } from "../ledger/Ledger";
+import { PaperStep } from "../paper/PaperStep";
+import { Table } from "../table/Table";
+import { TapeStep } from "../tape/TapeStep";
+import { Head } from "./Head";
+import { Messages } from "./Messages";
+import { Thread } from "./Thread";
+import { useHashStep } from "./useHashStep";
+import { useViewState, type Step } from "./viewState";
+
+const PANELS: Readonly<Record<Step, () => React.JSX.Element>> = {
+  tape: TapeStep,
+  envelope: EnvelopeStep,
+  blend: BlendStep,
+  darts: DartsPanel,
+  paper: PaperStep,
+};
+
+/** One page, one table. */
+export function App() {
+  useHashStep();
+  usePaperForPrinting();
+  return (
+    <div className="app">
+      <a className="button skip" href="#step" onClick={skipToStep}>
+        Skip to the work
+      </a>
+      <Head />
+      <Thread />
+      <StepPlace />
+      <TablePlace />
+      <LedgerPlace />
+      <Messages />
+    </div>
+  );
+}
+
+/** The address names the step, so the link moves the focus itself. */
+function skipToStep(event: React.MouseEvent): void {
+  event.preventDefault();
+  document.getElementById("step")?.focus();
+}
+
+function StepPlace() {
+  const step = useViewState((view) => view.step);
+  const Panel = PANELS[step];
+  return (
+    <main id="step" className="step" tabIndex={-1} data-step={step} key={step}>
+      <Panel />
+      <p className="privacy">Your measures stay in this browser. Nothing is sent anywhere.</p>
+    </main>
+  );
+}
+
+const TablePlace = memo(() => (
+  <section className="table-place" aria-label="Table with the pattern pieces">
+    <Table />
+  </section>
+));
+
+const LedgerPlace = memo(() => {
+  const [open, setOpen] = useState(true);
+  return (
+    <aside className="ledger-place" aria-label="Ledger of alterations and checks" data-closed={open ? undefined : ""}>
+      <button type="button" className="button quiet small ledger-toggle" aria-expanded={open} onClick={() => setOpen(!open)}>
+        {open ? "Close the ledger" : "Open the ledger"}
+      </button>
+      {open && <Ledger />}
+    </aside>
+  );
+});
+
+/** Whatever is on the page when she prints, what comes out is the checklist. */
+function usePaperForPrinting(): void {
+  const setStep = useViewState((view) => view.setStep);
+  useEffect(() => {
+    const beforePrint = (): void => {
+      flushSync(() => setStep("paper"));
+      window.history.replaceState(null, "", "#paper");
+    };
+    window.addEventListener("beforeprint", beforePrint);
+    return () => window.removeEventListener("beforeprint", beforePrint);
+  }, [setStep]);
+}

@@ -1,0 +1,34 @@
+import { TextField } from "../fields/TextField";
+import { useWorks } from "../works/useWorks";
+import { WorksMenu } from "../works/WorksMenu";
+import { UndoRedo } from "./UndoRedo";
+import { UnitSwitch } from "./UnitSwitch";
+import { useRun, useSettledWork } from "./useWork";
+
+export function Head() {
+  const name = useSettledWork((work) => work.name);
+  const run = useRun();
+  return (
+    <header className="head">
+      <h1 className="brand">Bodicewright</h1>
+      <div className="head-work">
+        <TextField className="work-name" label="Name of this work" labelHidden value={name} onCommit={(text) => run({ kind: "setName", name: text })} />
+        <WorksMenu />
+      </div>
+      <div className="head-tools">
+        <StorageState />
+        <UndoRedo />
+        <UnitSwitch />
+      </div>
+    </header>
+  );
+}
+
+function StorageState() {
+  const { storage } = useWorks();
+  return (
+    <p className="storage" role="status" data-state={storage.state}>
+      {storage.words}
+    </p>
+  );
+}

@@ -1,0 +1,18 @@
+import { useEffect } from "react";
+import { STEPS, useViewState, type Step } from "./viewState";
+
+const stepOf = (hash: string): Step | undefined => STEPS.find((step) => `#${step}` === hash);
+
+/** Keeps the step in the page's address, so that back, reload and a bookmark find it again. */
+export function useHashStep(): void {
+  const setStep = useViewState((view) => view.setStep);
+  useEffect(() => {
+    const follow = (): void => {
+      const step = stepOf(window.location.hash);
+      if (step !== undefined) setStep(step);
+    };
+    follow();
+    window.addEventListener("hashchange", follow);
+    return () => window.removeEventListener("hashchange", follow);
+  }, [setStep]);
+}

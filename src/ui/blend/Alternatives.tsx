@@ -1,0 +1,37 @@
+import type { Alternative } from "../../core/sizing/sizing";
+import { alternativeSentence, alternativeTitle } from "../../words/blend";
+import { useRun, useSettledWork } from "../app/useWork";
+
+/** Other ways to cut the same body from the same chart, cheapest first. */
+export function Alternatives({ ways }: { readonly ways: readonly Alternative[] }) {
+  const run = useRun();
+  const unit = useSettledWork((work) => work.unit);
+  return (
+    <section className="alternatives" aria-labelledby="alternatives-title">
+      <h3 id="alternatives-title">Other ways to cut it</h3>
+      <p className="aside">Ranked by how much they disturb: moving the frame costs most, moving a side seam least.</p>
+      <ol className="ways">
+        {ways.map((way) => (
+          <li key={`${way.frame} ${way.cup ?? ""}`} className="way" data-picked={way.picked ? "" : undefined}>
+            <div>
+              <h4>{alternativeTitle(way)}</h4>
+              <p>{alternativeSentence(way, unit)}</p>
+            </div>
+            {way.picked ? (
+              <span className="tag own">cut this way</span>
+            ) : (
+              <button
+                type="button"
+                className="button small"
+                aria-label={`Take this: ${alternativeTitle(way)}`}
+                onClick={() => run({ kind: "setPick", picks: way.cup === null ? { frame: way.frame } : { frame: way.frame, cup: way.cup } })}
+              >
+                Take this
+              </button>
+            )}
+          </li>
+        ))}
+      </ol>
+    </section>
+  );
+}

@@ -1,0 +1,74 @@
+import { useMemo } from "react";
+import type { Plan } from "../../core/plan/plan";
+import type { Picks, Work } from "../../core/plan/work";
+import { planFailureWords } from "../../words/plan";
+import { planOf, useSettledPlan, useSettledWork } from "../app/useWork";
+import { FailureNote } from "../app/FailureNote";
+import { Alternatives } from "./Alternatives";
+import { BustPickView } from "./BustPickView";
+import { CupPickView } from "./CupPickView";
+import { EaseFields } from "./EaseFields";
+import { FramePickView } from "./FramePickView";
+import { LevelPickView } from "./LevelPickView";
+
+/** What the planner itself would pick, all of the wearer's picks laid aside; null where there is no such plan. */
+function plannersPlan(work: Work): Plan | null {
+  if (Object.keys(work.picks).length === 0) return null;
+  const plan = planOf({ ...work, picks: {} });
+  return plan.ok ? plan.value : null;
+}
+
+export function BlendStep() {
+  const work = useSettledWork((current) => current);
+  const result = useSettledPlan();
+  const planners = useMemo(() => plannersPlan(work), [work]);
+
+  return (
+    <>
+      <header className="step-head">
+        <h2>Blend</h2>
+        <p>One size for the frame, a cup version, and a line of your own between the printed ones at the waist and the hip.</p>
+      </header>
+      {result.ok ? (
+        <Picked work={work} plan={result.value} planners={planners} />
+      ) : (
+        <FailureNote words={planFailureWords(result.failure, work.unit)} picks={work.picks} />
+      )}
+      <EaseFields />
+    </>
+  );
+}
+
+interface PickedProps {
+  readonly work: Work;
+  readonly plan: Plan;
+  readonly planners: Plan | null;
+}
+
+function Picked({ work, plan, planners }: PickedProps) {
+  const own = (pick: keyof Picks): boolean => work.picks[pick] !== undefined;
+  const { sizing } = plan;
+  return (
+    <>
+      <div className="picks">
+        <FramePickView work={work} pick={sizing.frame} own={own("frame")} planners={planners} />
+        <CupPickView work={work} pick={sizing.cup} own={own("cup")} planners={planners} />
+        <BustPickView work={work} sizing={sizing} own={own("bustAlteration")} planners={planners} />
+        {plan.levels.map((level) =>
+          level.level === "bust" ? null : (
+            <LevelPickView
+              key={level.level}
+              work={work}
+              level={level}
+              name={level.level}
+              line={plan.cutLines.find((line) => line.level === level.level && line.piece.startsWith("front"))}
+              own={own(level.level)}
+              planners={planners?.levels.find((other) => other.level === level.level) ?? null}
+            />
+          ),
+        )}
+      </div>
+      <Alternatives ways={sizing.alternatives} />
+    </>
+  );
+}

@@ -1,0 +1,44 @@
+import type { Plan } from "../../core/plan/plan";
+import type { Work } from "../../core/plan/work";
+import type { Sizing } from "../../core/sizing/sizing";
+import { bustSentence, bustSum, signedAmount } from "../../words/blend";
+import { useRun } from "../app/useWork";
+import { LengthField } from "../fields/LengthField";
+import { Sum } from "../fields/Sum";
+import { Pick } from "./Pick";
+
+export interface BustPickViewProps {
+  readonly work: Work;
+  readonly sizing: Sizing;
+  readonly own: boolean;
+  readonly planners: Plan | null;
+}
+
+export function BustPickView({ work, sizing, own, planners }: BustPickViewProps) {
+  const run = useRun();
+  const { bust, cup } = sizing;
+  return (
+    <Pick
+      title="Bust"
+      answer={bust.alteration === 0 ? "no alteration" : signedAmount(bust.alteration, work.unit)}
+      pick="bustAlteration"
+      own={own}
+      planners={planners === null ? null : `${signedAmount(planners.sizing.bust.alteration, work.unit)} in all`}
+    >
+      <p>{bustSentence(bust, work.unit)}</p>
+      <Sum question="Why this much?" lines={bustSum(bust, cup.drafted, work.unit)} />
+      <LengthField
+        label="Set the bust alteration"
+        field="pick.bustAlteration"
+        value={bust.alteration}
+        set={(bustAlteration) => ({ kind: "setPick", picks: { bustAlteration } })}
+        hint="The whole change of girth: half of it on the half front. Less than nothing makes it smaller."
+      />
+      {bust.alteration !== 0 && (
+        <button type="button" className="link-button" onClick={() => run({ kind: "setPick", picks: { bustAlteration: 0 } })}>
+          Leave the bust as printed
+        </button>
+      )}
+    </Pick>
+  );
+}

@@ -1,0 +1,61 @@
+import type { Plan } from "../../core/plan/plan";
+import type { Work } from "../../core/plan/work";
+import type { FramePick } from "../../core/sizing/sizing";
+import { formatAmount } from "../../words/length";
+import { chanceNote, frameSum, marginSentence } from "../../words/blend";
+import { useRun } from "../app/useWork";
+import { Select } from "../fields/Select";
+import { Sum } from "../fields/Sum";
+import { Pick } from "./Pick";
+import { Strip } from "./Strip";
+
+export interface FramePickViewProps {
+  readonly work: Work;
+  readonly pick: FramePick;
+  readonly own: boolean;
+  readonly planners: Plan | null;
+}
+
+export function FramePickView({ work, pick, own, planners }: FramePickViewProps) {
+  const run = useRun();
+  const { chart } = work.pattern;
+  const byBust = pick.chosenBy === "bust";
+  const row = chart.sizes[pick.index];
+  // The chart speaks of busts; looked up by the upper chest, each size stands at its bust less what it is drafted for.
+  const drafted = row === undefined ? 0 : row.bust - pick.chartValue;
+  const margin = marginSentence(pick, work.unit);
+  return (
+    <Pick
+      title="Frame"
+      answer={`Size ${pick.label}`}
+      borderline={pick.borderline}
+      pick="frame"
+      own={own}
+      planners={planners === null ? null : `size ${planners.sizing.frame.label}`}
+    >
+      <p>
+        Neck, shoulders and armhole are cut on the {pick.label} line, picked by your {byBust || drafted === 0 ? "bust" : "upper chest"}.
+        {pick.beyond > 0 && (
+          <>
+            {" "}
+            <b>That is {formatAmount(pick.beyond, work.unit)} past the end of the chart.</b>
+          </>
+        )}
+      </p>
+      <Strip
+        ticks={chart.sizes.map((size) => ({ label: size.label, at: size.bust - drafted }))}
+        mark={pick.lookedUp}
+        covers={[pick.from, pick.to]}
+        picked={pick.label}
+      />
+      {margin !== null && <p className="pick-margin">{margin}</p>}
+      <Sum question={`Why ${pick.label}?`} lines={frameSum(pick, drafted, work.unit)} note={chanceNote(work.unit)} />
+      <Select
+        label="Take another frame"
+        value={pick.label}
+        options={chart.sizes.map((size) => ({ value: size.label, label: `Size ${size.label}` }))}
+        onChange={(frame) => run({ kind: "setPick", picks: { frame } })}
+      />
+    </Pick>
+  );
+}

@@ -1,0 +1,116 @@
+import { useRef } from "react";
+import type { CutLine, PlannedLevel } from "../../core/plan/plan";
+import type { Work } from "../../core/plan/work";
+import { EXTRAPOLATION_STEPS } from "../../core/tolerance";
+import { blendSentence, levelSum, shareWords } from "../../words/blend";
+import { formatAmount, formatLength } from "../../words/length";
+import { capital } from "../../words/names";
+import { useGesture } from "../app/useWork";
+import { Sum } from "../fields/Sum";
+import { Pick } from "./Pick";
+import { Strip } from "./Strip";
+
+export interface LevelPickViewProps {
+  readonly work: Work;
+  readonly level: PlannedLevel;
+  readonly name: "waist" | "hip";
+  readonly line: CutLine | undefined;
+  readonly own: boolean;
+  readonly planners: PlannedLevel | null;
+}
+
+/** A twentieth of a step: finer than a pencil line between two printed ones. */
+const STEP = 0.05;
+
+/** The two lines a fractional size lies between, and the share of the way. */
+function placeBetween(size: number, labels: readonly string[]): { readonly between: readonly [string, string]; readonly share: number } {
+  const lower = Math.min(Math.max(Math.floor(size), 0), labels.length - 2);
+  return { between: [labels[lower] ?? "", labels[lower + 1] ?? ""], share: size - lower };
+}
+
+export function LevelPickView({ work, level, name, line, own, planners }: LevelPickViewProps) {
+  const labels = work.pattern.chart.sizes.map((size) => size.label);
+  const gap = level.finished - level.target;
+  return (
+    <Pick
+      title={capital(name)}
+      answer={shortShare(level)}
+      pick={name}
+      own={own}
+      planners={planners === null ? null : `the line ${shareWords(planners.between, planners.share)}`}
+    >
+      <p>{blendSentence(level, line, work.unit)}</p>
+      {level.extrapolated && (
+        <p className="pick-margin doubt">
+          <span className="tag doubt">past the printed lines</span> Carried on by the nearest step, so draw it with care and
+          check it on a toile.
+        </p>
+      )}
+      <Strip
+        ticks={labels.map((label, at) => ({ label, at }))}
+        mark={level.size}
+        {...(level.share === 0 ? { picked: level.between[0] } : {})}
+      />
+      <LinePosition name={name} size={level.size} labels={labels} />
+      {own && Math.abs(gap) >= 0.5 && (
+        <p className="follows">
+          With your line the garment measures {formatLength(level.finished, work.unit)}: {formatAmount(Math.abs(gap), work.unit)}{" "}
+          {gap > 0 ? "more" : "less"} than wanted, which leaves {formatLength(level.finished - level.body, work.unit)} of ease.
+        </p>
+      )}
+      <Sum question="Why this line?" lines={levelSum(level, work.unit)} />
+    </Pick>
+  );
+}
+
+/** "between 12 and 14", "on 12". */
+function shortShare(level: PlannedLevel): string {
+  const words = shareWords(level.between, level.share);
+  if (words.startsWith("on the ")) return `on ${words.slice("on the ".length).replace(/ line$/, "")}`;
+  if (level.share < 0) return `inside ${level.between[0]}`;
+  if (level.share > 1) return `beyond ${level.between[1]}`;
+  return `between ${level.between[0]} and ${level.between[1]}`;
+}
+
+interface LinePositionProps {
+  readonly name: "waist" | "hip";
+  readonly size: number;
+  readonly labels: readonly string[];
+}
+
+/** Slides the line along the printed ones: one undo entry for each slide. */
+function LinePosition({ name, size, labels }: LinePositionProps) {
+  const gesture = useGesture();
+  const sliding = useRef(false);
+
+  const finish = (): void => {
+    if (!sliding.current) return;
+    sliding.current = false;
+    gesture.commit();
+  };
+
+  const { between, share } = placeBetween(size, labels);
+  return (
+    <label className="line-position">
+      <span className="field-label">Set the {name} line yourself</span>
+      <input
+        type="range"
+        min={-EXTRAPOLATION_STEPS}
+        max={labels.length - 1 + EXTRAPOLATION_STEPS}
+        step={STEP}
+        value={size}
+        aria-valuetext={shareWords(between, share)}
+        onChange={(event) => {
+          if (!sliding.current) {
+            sliding.current = true;
+            gesture.begin();
+          }
+          gesture.preview({ kind: "setPick", picks: { [name]: Math.round(Number(event.target.value) / STEP) * STEP } });
+        }}
+        onPointerUp={finish}
+        onKeyUp={finish}
+        onBlur={finish}
+      />
+    </label>
+  );
+}

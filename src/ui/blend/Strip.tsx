@@ -1,0 +1,71 @@
+import type { ReactNode } from "react";
+
+export interface StripTick {
+  readonly label: string;
+  /** Where it stands, in whatever the strip measures. */
+  readonly at: number;
+}
+
+export interface StripProps {
+  readonly ticks: readonly StripTick[];
+  /** The wearer's own place on it. */
+  readonly mark: number;
+  /** The stretch of it that the pick covers. */
+  readonly covers?: readonly [number, number];
+  readonly picked?: string;
+  /** Said for those who cannot see it; the words beside say the same, so it is left out of the reading by default. */
+  readonly children?: ReactNode;
+}
+
+const WIDTH = 360;
+const INSET = 16;
+const LABEL_ROOM = 21;
+
+/** Where a place of the strip lies across it, 0 to 1, all ticks and the mark in view. */
+export function stripScale(ticks: readonly StripTick[], mark: number): (at: number) => number {
+  const places = [...ticks.map((tick) => tick.at), mark];
+  const least = Math.min(...places);
+  const most = Math.max(...places);
+  const span = most - least;
+  return (at) => (span === 0 ? 0.5 : (at - least) / span);
+}
+
+/** Printed sizes as ticks along a tape, and the wearer's mark among them. */
+export function Strip({ ticks, mark, covers, picked, children }: StripProps) {
+  const share = stripScale(ticks, mark);
+  const x = (at: number): number => INSET + share(at) * (WIDTH - 2 * INSET);
+  const kept = (at: number): number => Math.min(WIDTH - 4, Math.max(4, x(at)));
+  // Labels that would run into the one before are left out, except the picked one.
+  let lastLabel = Number.NEGATIVE_INFINITY;
+  const pickedTick = ticks.find((tick) => tick.label === picked);
+  return (
+    <div className="strip">
+      <svg viewBox={`0 0 ${WIDTH} 46`} aria-hidden="true" focusable="false">
+        {covers !== undefined && (
+          <rect className="strip-covers" x={kept(covers[0])} y="13" width={Math.max(2, kept(covers[1]) - kept(covers[0]))} height="12" />
+        )}
+        <path className="strip-edge" d={`M4 13 L${WIDTH - 4} 13 M4 25 L${WIDTH - 4} 25`} />
+        {ticks.map((tick) => {
+          const isPicked = tick.label === picked;
+          const place = x(tick.at);
+          const clear =
+            isPicked ||
+            (place - lastLabel >= LABEL_ROOM && (pickedTick === undefined || Math.abs(place - x(pickedTick.at)) >= LABEL_ROOM));
+          if (clear) lastLabel = place;
+          return (
+            <g key={tick.label} data-picked={isPicked ? "" : undefined}>
+              <path className="strip-tick" d={`M${place} 13 L${place} 25`} />
+              {clear && (
+                <text className="strip-label" x={place} y="41">
+                  {tick.label}
+                </text>
+              )}
+            </g>
+          );
+        })}
+        <path className="strip-mark" d={`M${x(mark)} 29 L${x(mark)} 12 M${x(mark) - 5} 2 L${x(mark) + 5} 2 L${x(mark)} 11 Z`} />
+      </svg>
+      {children}
+    </div>
+  );
+}

@@ -1,0 +1,80 @@
+import type { CupVersion } from "../../core/chart/sizeChart";
+import { formatLength } from "../../words/length";
+import { useRun, useSettledWork } from "../app/useWork";
+import { LengthField } from "../fields/LengthField";
+import { TextField } from "../fields/TextField";
+
+/** One cup size to the next (common practice, no source: an inch). */
+const USUAL_STEP = 25;
+
+const CUP_LETTERS = ["A", "B", "C", "D", "DD", "E", "F", "G", "H", "J", "K", "L"];
+
+/** The next version after these: one step fuller, under the first letter still free. */
+function nextCup(cups: readonly CupVersion[], drafted: number): CupVersion {
+  const last = cups.at(-1);
+  const taken = new Set(cups.map((cup) => cup.label));
+  const after = last === undefined ? CUP_LETTERS.indexOf("B") : CUP_LETTERS.indexOf(last.label) + 1;
+  const label = CUP_LETTERS.slice(after).find((letter) => !taken.has(letter)) ?? `cup ${cups.length + 1}`;
+  return { label, difference: last === undefined ? drafted : last.difference + USUAL_STEP };
+}
+
+export function CupEditor() {
+  const cups = useSettledWork((work) => work.pattern.chart.cups);
+  const drafted = useSettledWork((work) => work.pattern.chart.draftedDifference);
+  const unit = useSettledWork((work) => work.unit);
+  const run = useRun();
+  const change = (index: number, cup: CupVersion): readonly CupVersion[] => cups.map((old, at) => (at === index ? cup : old));
+
+  return (
+    <section className="cups" aria-labelledby="cups-title">
+      <div className="section-head">
+        <h3 id="cups-title">Cup versions</h3>
+        <button type="button" className="button small" onClick={() => run({ kind: "setCups", cups: [...cups, nextCup(cups, drafted)] })}>
+          Add a version
+        </button>
+      </div>
+      <p className="aside">Bust less upper chest that each version is drafted for. Leave the list empty if the pattern has one front only.</p>
+      <ol className="rows">
+        {cups.map((cup, index) => (
+          <li key={index} className="row cup-row">
+            <TextField
+              label={`Name of cup version ${index + 1}`}
+              labelHidden
+              value={cup.label}
+              maxLength={20}
+              onCommit={(label) => run({ kind: "setCups", cups: change(index, { ...cup, label }) })}
+            />
+            <LengthField
+              label={`Difference of ${cup.label}`}
+              labelHidden
+              field={`cups.${index}`}
+              value={cup.difference}
+              set={(difference) => ({ kind: "setCups", cups: change(index, { ...cup, difference }) })}
+            />
+            <RemoveButton
+              label={`Remove cup version ${cup.label}`}
+              onClick={() => run({ kind: "setCups", cups: cups.filter((_, at) => at !== index) })}
+            />
+          </li>
+        ))}
+      </ol>
+      <LengthField
+        label="The chart’s bust column is drafted for a difference of"
+        field="chart.draftedDifference"
+        value={drafted}
+        set={(value) => ({ kind: "setDraftedDifference", value })}
+        hint={`${formatLength(50, unit)} if the envelope does not say: common practice for a B cup.`}
+      />
+    </section>
+  );
+}
+
+export function RemoveButton({ label, onClick }: { readonly label: string; readonly onClick: () => void }) {
+  return (
+    <button type="button" className="button quiet icon remove" aria-label={label} title={label} onClick={onClick}>
+      <svg viewBox="0 0 16 16" width="16" height="16" aria-hidden="true" focusable="false">
+        <path d="M4 4 L12 12 M12 4 L4 12" stroke="currentColor" strokeWidth="1.6" strokeLinecap="round" />
+      </svg>
+    </button>
+  );
+}

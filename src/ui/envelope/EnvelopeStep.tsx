@@ -1,0 +1,89 @@
+import { useState } from "react";
+import type { Closure, PatternLength } from "../../core/plan/work";
+import { useRun, useSettledWork } from "../app/useWork";
+import { Choice } from "../fields/Choice";
+import { LengthField } from "../fields/LengthField";
+import { TextField } from "../fields/TextField";
+import { ChartEditor } from "./ChartEditor";
+import { CupEditor } from "./CupEditor";
+import { DemoCharts } from "./DemoCharts";
+import { PasteChart } from "./PasteChart";
+
+const LENGTHS: readonly { readonly value: PatternLength; readonly label: string }[] = [
+  { value: "waist", label: "To the waist" },
+  { value: "hip", label: "With a basque to the hip" },
+];
+
+const PLACES: readonly { readonly value: Closure["place"]; readonly label: string }[] = [
+  { value: "centreBack", label: "Centre back" },
+  { value: "side", label: "Left side" },
+];
+
+const EASE_LEVELS = ["bust", "waist", "hip"] as const;
+
+export function EnvelopeStep() {
+  const pattern = useSettledWork((work) => work.pattern);
+  const run = useRun();
+  const [pasting, setPasting] = useState(false);
+  const { closure } = pattern;
+
+  return (
+    <>
+      <header className="step-head">
+        <h2>Envelope</h2>
+        <p>What the pattern’s envelope or first sheet says: its sizes, its cups, and how roomy it was drawn.</p>
+      </header>
+
+      <TextField label="Pattern" value={pattern.name} onCommit={(name) => run({ kind: "setPatternName", name })} />
+      <DemoCharts />
+
+      <section className="chart" aria-labelledby="chart-title">
+        <div className="section-head">
+          <h3 id="chart-title">Body measures by size</h3>
+          <button type="button" className="button small" aria-expanded={pasting} onClick={() => setPasting(!pasting)}>
+            {pasting ? "Close paste" : "Paste a chart"}
+          </button>
+        </div>
+        {pasting && <PasteChart onDone={() => setPasting(false)} />}
+        <ChartEditor />
+      </section>
+
+      <CupEditor />
+
+      <section className="ease" aria-labelledby="drafted-ease-title">
+        <h3 id="drafted-ease-title">Ease drawn in</h3>
+        <p className="aside">Used where the chart prints no finished measures. Often on the envelope, or measured on the pieces.</p>
+        <div className="field-row">
+          {EASE_LEVELS.map((level) => (
+            <LengthField
+              key={level}
+              label={`At the ${level}`}
+              field={`pattern.ease.${level}`}
+              value={pattern.ease[level]}
+              set={(value) => ({ kind: "setPatternEase", ease: { ...pattern.ease, [level]: value } })}
+            />
+          ))}
+        </div>
+      </section>
+
+      <section className="make" aria-labelledby="make-title">
+        <h3 id="make-title">How it is made</h3>
+        <Choice legend="Length" options={LENGTHS} value={pattern.length} onChange={(length) => run({ kind: "setLength", length })} />
+        <Choice
+          legend="Opens at the"
+          options={PLACES}
+          value={closure.place}
+          onChange={(place) => run({ kind: "setClosure", closure: { ...closure, place } })}
+        />
+        <LengthField
+          label="Opening runs below the waist seam by"
+          field="pattern.closure.belowWaist"
+          value={closure.belowWaist}
+          set={(belowWaist) => ({ kind: "setClosure", closure: { ...closure, belowWaist } })}
+          refuse={(value) => (value < 0 ? "An opening cannot end above the waist seam here: enter 0 or more." : null)}
+          hint="0 if it ends at the waist. An opening that is too short cannot be stepped into."
+        />
+      </section>
+    </>
+  );
+}

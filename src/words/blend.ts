@@ -1,0 +1,163 @@
+/** The picks and the blend in words, and the sum behind each of them. */
+import type { CutLine, PlannedLevel } from "../core/plan/plan";
+import type { LengthUnit } from "../core/plan/work";
+import type { Alternative, BustPick, CupPick, FramePick, PickMargin } from "../core/sizing/sizing";
+import { BUST_LEFT_ALONE, TAPE_REPEATABILITY } from "../core/tolerance";
+import type { Mm } from "../core/units";
+import { formatAmount, formatLength } from "./length";
+import { levelWords } from "./names";
+
+/** Below this a share of the way between two lines is the line itself: no pencil is finer. */
+const ON_THE_LINE = 0.005;
+
+const percent = (share: number): string => `${Math.round(share * 100)} %`;
+
+/** "40 % of the way from the 12 line to the 14 line", "on the 12 line", "30 % of a step beyond the 20 line". */
+export function shareWords(between: readonly [string, string], share: number): string {
+  const [lower, upper] = between;
+  if (Math.abs(share) < ON_THE_LINE) return `on the ${lower} line`;
+  if (Math.abs(share - 1) < ON_THE_LINE) return `on the ${upper} line`;
+  if (share < 0) return `${percent(-share)} of a step inside the ${lower} line`;
+  if (share > 1) return `${percent(share - 1)} of a step beyond the ${upper} line`;
+  return `${percent(share)} of the way from the ${lower} line to the ${upper} line`;
+}
+
+/** "3 mm outside the 12 line", or nothing where the line lies on it. */
+export function offsetWords(line: Pick<CutLine, "between" | "offset">, unit: LengthUnit): string {
+  const amount = formatAmount(Math.abs(line.offset), unit);
+  if (Math.abs(line.offset) < 0.5) return `on the ${line.between[0]} line at the side seam`;
+  return `${amount} ${line.offset > 0 ? "outside" : "inside"} the ${line.between[0]} line`;
+}
+
+/** "Waist: 40 % of the way from the 12 line to the 14 line, 3 mm outside the 12 line." */
+export function blendSentence(level: PlannedLevel, line: CutLine | undefined, unit: LengthUnit): string {
+  const name = levelWords(level.level);
+  const where = shareWords(level.between, level.share);
+  const offset = line === undefined || where.startsWith("on the") ? "" : `, ${offsetWords(line, unit)}`;
+  return `${name.charAt(0).toUpperCase()}${name.slice(1)}: ${where}${offset}.`;
+}
+
+/** What it would take to change a pick; null where there is nothing else to pick. */
+export function marginSentence(pick: PickMargin, unit: LengthUnit): string | null {
+  if (pick.runnerUp === null) return null;
+  return `A tape out by ${formatAmount(pick.margin, unit)} would make it ${pick.runnerUp}; the chance of that is ${percent(pick.probability)}.`;
+}
+
+/** Why a chance at all: said once, behind the pick. */
+export const chanceNote = (unit: LengthUnit): string =>
+  `Measured again, a girth comes out up to ${formatAmount(TAPE_REPEATABILITY, unit)} away about two times in three ` +
+  "(common practice, no source). The chance follows from that.";
+
+/** One line of a sum: the words, and the figure they come to. */
+export interface SumLine {
+  readonly words: string;
+  readonly figure: string;
+  readonly total?: boolean;
+}
+
+const line = (words: string, figure: string): SumLine => ({ words, figure });
+const total = (words: string, figure: string): SumLine => ({ words, figure, total: true });
+
+export function frameSum(pick: FramePick, drafted: Mm, unit: LengthUnit): readonly SumLine[] {
+  const length = (value: Mm): string => formatLength(value, unit);
+  const from = length(pick.from);
+  const to = length(pick.to);
+  if (pick.chosenBy === "bust") {
+    return [
+      line("Your bust", length(pick.lookedUp)),
+      line(`Size ${pick.label} is printed for a bust of`, length(pick.chartValue)),
+      line(`Size ${pick.label} is the nearest from`, `${from} to ${to}`),
+      total("So the frame is", pick.label),
+    ];
+  }
+  return [
+    line("Your upper chest", length(pick.lookedUp)),
+    line(`Bust of size ${pick.label} on the chart`, length(pick.chartValue + drafted)),
+    line("less the difference it is drafted for", `− ${length(drafted)}`),
+    line(`Upper chest of size ${pick.label}`, length(pick.chartValue)),
+    line(`Size ${pick.label} is the nearest from`, `${from} to ${to}`),
+    total(pick.chosenBy === "wearer" ? "The frame you took" : "So the frame is", pick.label),
+  ];
+}
+
+export function cupSum(pick: CupPick, bust: Mm, unit: LengthUnit): readonly SumLine[] {
+  const length = (value: Mm): string => formatLength(value, unit);
+  if (pick.difference === null) {
+    return [line("Your upper chest", "not measured"), total("So the pattern is taken as drafted for", length(pick.drafted))];
+  }
+  const difference = [
+    line("Your bust", length(bust)),
+    line("less your upper chest", `− ${length(bust - pick.difference)}`),
+    line("Your difference", length(pick.difference)),
+  ];
+  return pick.label === null
+    ? [...difference, total("The pattern has no cup versions; it is drafted for", length(pick.drafted))]
+    : [...difference, total(`Cup version ${pick.label} is drafted for`, length(pick.drafted))];
+}
+
+export function bustSum(pick: BustPick, drafted: Mm, unit: LengthUnit): readonly SumLine[] {
+  if (pick.difference === null) {
+    return [line("Your upper chest", "not measured"), total("So no bust alteration can be worked out", formatAmount(0, unit))];
+  }
+  const left = pick.leftAlone && pick.chosenBy === "residual";
+  return [
+    line("Your difference", formatLength(pick.difference, unit)),
+    line("less what the pattern is drafted for", `− ${formatLength(drafted, unit)}`),
+    line("What is over", signedAmount(pick.residual, unit)),
+    ...(left ? [line("Left alone up to (common practice, no source)", formatAmount(BUST_LEFT_ALONE, unit))] : []),
+    total(pick.chosenBy === "wearer" ? "You set the bust alteration to" : "So the bust alteration is", signedAmount(pick.alteration, unit)),
+  ];
+}
+
+export function levelSum(level: PlannedLevel, unit: LengthUnit): readonly SumLine[] {
+  const length = (value: Mm): string => formatLength(value, unit);
+  const name = levelWords(level.level);
+  return [
+    line(`Your ${name}`, length(level.body)),
+    line("with the ease wanted", `${level.ease < 0 ? "−" : "+"} ${length(Math.abs(level.ease))}`),
+    line("The garment should measure", length(level.target)),
+    line("The line that gives it", shareWords(level.between, level.share)),
+    total("The pieces measure, darts closed", length(level.finished)),
+  ];
+}
+
+/** "+12 mm", "−6 mm", "0 mm". */
+export function signedAmount(value: Mm, unit: LengthUnit): string {
+  const amount = formatAmount(Math.abs(value), unit);
+  if (amount === formatAmount(0, unit)) return amount;
+  return `${value < 0 ? "−" : "+"}${amount}`;
+}
+
+/** What the bust needs, in one sentence. */
+export function bustSentence(pick: BustPick, unit: LengthUnit): string {
+  if (pick.difference === null) {
+    return "Without an upper chest the cup cannot be judged: the frame is picked by the bust and nothing is altered there.";
+  }
+  const size = formatAmount(Math.abs(pick.alteration), unit);
+  if (pick.alteration === 0) {
+    return pick.residual === 0
+      ? "The cup version is exactly right: no bust alteration."
+      : `${formatAmount(Math.abs(pick.residual), unit)} ${pick.residual > 0 ? "more" : "less"} than drafted for: too little to alter, so leave it.`;
+  }
+  return pick.alteration > 0
+    ? `Full bust adjustment of ${size} in all, ${formatAmount(pick.alteration / 2, unit)} on the half front.`
+    : `Small bust adjustment of ${size} in all, ${formatAmount(-pick.alteration / 2, unit)} on the half front.`;
+}
+
+/** "Frame 12, cup C". */
+export const alternativeTitle = (way: Pick<Alternative, "frame" | "cup">): string =>
+  way.cup === null ? `Size ${way.frame}` : `Size ${way.frame}, cup ${way.cup}`;
+
+/** What taking it costs, most costly part first. */
+export function alternativeSentence(way: Alternative, unit: LengthUnit): string {
+  const count = way.alterations === 0 ? "Nothing to alter" : way.alterations === 1 ? "One alteration" : `${way.alterations} alterations`;
+  const bust =
+    Math.abs(way.residual) <= BUST_LEFT_ALONE
+      ? "bust as drafted"
+      : `${way.residual > 0 ? "full" : "small"} bust adjustment of ${formatAmount(Math.abs(way.residual), unit)}`;
+  const frame =
+    Math.abs(way.frameMisfit) < 0.5
+      ? "frame spot on"
+      : `frame ${formatAmount(Math.abs(way.frameMisfit), unit)} ${way.frameMisfit > 0 ? "small" : "large"} round the upper chest`;
+  return `${count}: ${bust}; ${frame}; largest seam move ${formatAmount(way.largestMove, unit)}.`;
+}

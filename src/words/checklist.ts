@@ -1,0 +1,349 @@
+/**
+ * The order of work in words: each job as a sentence that can be followed on the tissue itself, with no screen at hand.
+ * Shared by the printed sheet and the command line.
+ */
+import { distance } from "../core/geometry/point";
+import type { ChecklistItem, ChecklistStep, CutLine, Plan, Slip, SlipNote } from "../core/plan/plan";
+import type { Alteration, LengthUnit } from "../core/plan/work";
+import type { DartFigures } from "../core/dart/dartFigures";
+import type { DartRef, Piece, PieceName } from "../core/pattern/piece";
+import type { Mm } from "../core/units";
+import { shareWords } from "./blend";
+import { formatAmount } from "./length";
+import { centreWords, dartRefWords, dartWords, levelWords, pieceWords, seamWords } from "./names";
+import { acrossWords, alterationTitle, mouthSeamWords, slipFailureSentence } from "./slips";
+
+/** The trade's order on one piece. */
+export const PHASES = ["trace", "bust", "darts", "widths", "truing"] as const;
+export type Phase = (typeof PHASES)[number];
+
+const PHASE_WORDS: Readonly<Record<Phase, string>> = {
+  trace: "Trace",
+  bust: "Bust",
+  darts: "Darts",
+  widths: "Widths",
+  truing: "True and check",
+};
+
+export const phaseWords = (phase: Phase): string => PHASE_WORDS[phase];
+
+export interface ChecklistLine {
+  readonly phase: Phase;
+  readonly text: string;
+  /** The single moves of a longer job, in order. */
+  readonly moves: readonly string[];
+  /** Set out beside the text; null where the job has no amount. */
+  readonly amount: string | null;
+  /** Could not be made as asked: to be read, not to be done. */
+  readonly leftOut: boolean;
+}
+
+export interface PieceChecklist {
+  readonly piece: PieceName;
+  readonly lines: readonly ChecklistLine[];
+}
+
+interface Context {
+  readonly unit: LengthUnit;
+  readonly piece: Piece | undefined;
+  readonly pieceName: PieceName;
+}
+
+/** Amounts below this cannot be drawn: said as nothing. */
+const NOT_DRAWN: Mm = 0.25;
+
+const drawn = (value: Mm): boolean => Math.abs(value) >= NOT_DRAWN;
+const small = (value: Mm, { unit }: Context): string => formatAmount(Math.abs(value), unit);
+
+function phaseOf(step: ChecklistStep): Phase {
+  switch (step.kind) {
+    case "trace":
+      return "trace";
+    case "bust":
+      return "bust";
+    case "blend":
+      return "widths";
+    case "dart":
+      return "darts";
+    case "trueDart":
+    case "walk":
+      return "truing";
+    case "slip":
+      return step.slip.what.kind === "blend" ? "widths" : step.slip.what.kind === "bust" ? "bust" : "darts";
+  }
+}
+
+interface Said {
+  readonly text: string;
+  readonly moves?: readonly string[];
+  readonly amount?: string | null;
+  readonly leftOut?: boolean;
+}
+
+function trace(size: string, cup: string | null, context: Context): Said {
+  const version = cup === null ? "" : `, cup version ${cup}`;
+  const basque = context.pieceName === "frontBasque" || context.pieceName === "backBasque";
+  const lines = basque ? "the hip line" : context.pieceName === "front" ? "the bust line and the bust point" : "the bust line";
+  return {
+    text: `Trace the ${size} line of the ${pieceWords(context.pieceName)}${version}: darts, notches, grain line and ${lines} too.`,
+    amount: size,
+  };
+}
+
+function bust(spread: Mm, whole: Mm, drop: Mm, context: Context): Said {
+  const open = small(spread, context);
+  const down = small(drop, context);
+  const lines = [
+    "Draw a line from the middle of the waist dart up to the bust point and on to the armhole, about a third of the way up it. Draw another through the middle of the side dart to the bust point.",
+    "Cut the first line from the waist to the seam line of the armhole; snip the allowance to it, so that the paper hinges on the seam line. Cut the second almost to the bust point.",
+  ];
+  if (spread > 0) {
+    return {
+      text: `Full bust adjustment: open the front by ${open} at the bust point (${small(whole, context)} round the whole body).`,
+      moves: [
+        ...lines,
+        `Swing the side part outwards until the cut stands ${open} open at the bust point. Turn its lower half back until the edges below stand ${open} apart all the way to the waist. The side dart opens by itself.`,
+        `The side part now hangs ${down} lower. Cut the centre part straight across from the centre front to the bust point and lower the part below by ${down}, so that the waist is level again.`,
+        "Stick paper behind the gaps. Mark the new bust point in the middle of the gap, and draw the armhole smooth past the hinge.",
+      ],
+      amount: open,
+    };
+  }
+  return {
+    text: `Small bust adjustment: lap the front by ${open} at the bust point (${small(whole, context)} round the whole body).`,
+    moves: [
+      ...lines,
+      `Swing the side part inwards until it laps ${open} over the centre part at the bust point. Turn its lower half until the lap is ${open} all the way to the waist. The side dart closes a little by itself.`,
+      `The side part now sits ${down} higher. Fold ${down} out of the centre part, straight across from the centre front to the bust point, so that the waist is level again.`,
+      "Mark the new bust point in the middle of the lap, and draw the armhole smooth past the hinge.",
+    ],
+    amount: open,
+  };
+}
+
+function blend(line: CutLine, from: string, context: Context): Said {
+  const level = levelWords(line.level);
+  const [lower] = line.between;
+  const share = shareWords(line.between, line.share);
+  const join = `Draw the side seam from the printed line at the ${from} to this mark in one smooth curve, with no corner.`;
+  if (!drawn(line.offset)) {
+    return { text: `At the ${level} the side seam keeps to the ${lower} line. ${join}`, amount: `on ${lower}` };
+  }
+  const way = line.offset > 0 ? "outside" : "inside";
+  return {
+    text: `At the ${level}, mark the side seam ${small(line.offset, context)} ${way} the ${lower} line (${share}). ${join}`,
+    amount: `${small(line.offset, context)} ${way}`,
+  };
+}
+
+/** Where the mouth lies on its seam and where the end is found, by compasses or a tape. */
+function dartPosition(ref: DartRef, figures: DartFigures, context: Context): string[] {
+  const { piece } = context;
+  const start = piece?.points[ref.dart === "sideDart" ? "underarm" : ref.dart === "waistDart" ? "centreWaist" : "sideNeck"];
+  if (start === undefined) return [];
+  const first = small(distance(start.at, figures.inner), context);
+  const second = small(distance(start.at, figures.outer), context);
+  const origin = ref.dart === "sideDart" ? "underarm" : ref.dart === "waistDart" ? centreWords(ref.piece) : "neck edge";
+  return [
+    `Its mouth on the ${mouthSeamWords(ref)}: ends ${first} and ${second} from the ${origin}, measured straight.`,
+    "Its end: where the two leg lengths, swung from the ends of the mouth, cross.",
+  ];
+}
+
+function dart(ref: DartRef, figures: DartFigures, context: Context): Said {
+  const inner = small(figures.legInner, context);
+  const outer = small(figures.legOuter, context);
+  const legs =
+    inner === outer
+      ? `both legs ${inner} long`
+      : ref.dart === "sideDart"
+        ? `upper leg ${inner}, lower leg ${outer} long`
+        : `inner leg ${inner}, outer leg ${outer} long`;
+  const stop = figures.apexToBustPoint;
+  const end =
+    stop === null
+      ? ""
+      : stop < 0
+        ? `; it ends ${small(stop, context)} past the bust point, which is a fault: see the first page`
+        : `; it ends ${small(stop, context)} short of the bust point`;
+  return {
+    text: `Draw the ${dartWords(ref.dart)}: mouth ${small(figures.intake, context)} wide, ${legs}${end}.`,
+    moves: dartPosition(ref, figures, context),
+    amount: small(figures.intake, context),
+  };
+}
+
+function trueDart(ref: DartRef, amount: Mm, context: Context): Said {
+  const fold = ref.dart === "sideDart" ? "its bulk down" : `its bulk towards the ${centreWords(ref.piece)}`;
+  const legs = drawn(amount)
+    ? ` First bring the legs to one length: the shorter ${small(amount, context)} longer, the longer ${small(amount, context)} shorter.`
+    : "";
+  return {
+    text: `Fold the ${dartWords(ref.dart)} closed, ${fold}, and cut the ${mouthSeamWords(ref)} across it through all layers.${legs}`,
+    amount: drawn(amount) ? small(amount, context) : null,
+  };
+}
+
+function walk(step: Extract<ChecklistStep, { kind: "walk" }>, context: Context): Said {
+  const seam = seamWords(step.seam, context.pieceName);
+  const eased =
+    step.ease > NOT_DRAWN ? ` It is ${small(step.ease, context)} longer here: ease that in.` : " They must come out equal.";
+  return {
+    text: `Walk the ${seam} along that of the ${pieceWords(step.against)}, darts folded, marks to marks.${eased}`,
+    amount: step.ease > NOT_DRAWN ? small(step.ease, context) : null,
+  };
+}
+
+type Given = Extract<Slip["outcome"], { ok: true }>["value"]["given"][number];
+
+/** What a dart set free and where it goes, or what it takes and where that is let out. */
+function givenMove(given: Given, seam: string, context: Context): string {
+  const amount = small(given.amount, context);
+  const takes = given.amount > 0;
+  const bodice = given.piece === "front" || given.piece === "back";
+  switch (given.place) {
+    case "centreSeam":
+      return `${takes ? "Take" : "Add"} ${amount} ${takes ? "off" : "on"} at the ${centreWords(given.piece)} on the ${seam}, running out to nothing at the ${bodice ? "bust" : "hip"} line.`;
+    case "sideSeam":
+      return `${takes ? "Take" : "Add"} ${amount} ${takes ? "off" : "on"} at the side seam on the ${seam}, running out smoothly.`;
+    case "otherDart":
+      return `${takes ? "Widen" : "Narrow"} the ${dartRefWords({ piece: given.piece, dart: "waistDart" })} by ${amount}, half at each end of its mouth.`;
+    case "underarm":
+      return `${takes ? "Lower" : "Raise"} the underarm end of the side seam by ${amount}.`;
+    case "waistEnd":
+      return `${takes ? "Raise" : "Lower"} the waist end of the side seam by ${amount}.`;
+  }
+}
+
+function noteMove(note: SlipNote, context: Context): string | null {
+  switch (note.code) {
+    case "centreNowSeam":
+      return `The ${centreWords(context.pieceName)} is no longer straight: cut it as a seam with an allowance, not on the fold.`;
+    case "bustLoses":
+      return drawn(note.amount) ? `This takes ${small(note.amount, context)} from the half piece at the bust line.` : null;
+    case "legsTrued":
+      return drawn(note.amount) ? `True the legs: each moves ${small(note.amount, context)} along itself.` : null;
+    case "armholeSmoothed":
+      return "Draw the armhole smooth again.";
+    case "centreLengthened":
+      return drawn(note.amount)
+        ? `The centre part is ${small(note.amount, context)} ${note.amount > 0 ? "longer" : "shorter"} after it.`
+        : null;
+  }
+}
+
+function heldMove(alteration: Alteration): string[] {
+  if (alteration.kind !== "dartEnd") return [];
+  const shorter = alteration.shorten > 0;
+  if (alteration.hold === "mouth") {
+    const fuller = alteration.shorten === 0 ? "" : shorter ? " The dart stands wider open, so it makes more room." : " The dart closes up, so it makes less room.";
+    return [`Leave the mouth as it is and draw both legs anew to the end.${fuller}`];
+  }
+  return [`Keep the angle between the legs, so that the room stays the same: the mouth becomes ${shorter ? "narrower" : "wider"}.`];
+}
+
+function mouthMoves(alteration: Alteration, context: Context): string[] {
+  if (alteration.kind !== "dartMouth") return [];
+  const [first, second] = alteration.dart.dart === "sideDart" ? (["upper", "lower"] as const) : (["inner", "outer"] as const);
+  const move = (end: string, by: Mm): string[] =>
+    drawn(by) ? [`Move the ${end} end of the mouth ${small(by, context)} ${by > 0 ? "away from" : "towards"} the dart's middle.`] : [];
+  return [...move(first, alteration.inner), ...move(second, alteration.outer)];
+}
+
+function alterationAmount(alteration: Alteration, context: Context): string {
+  switch (alteration.kind) {
+    case "dartEnd": {
+      const parts: string[] = [];
+      if (drawn(alteration.shorten)) parts.push(small(alteration.shorten, context));
+      if (drawn(alteration.across)) parts.push(`${small(alteration.across, context)} across`);
+      return parts.length === 0 ? small(0, context) : parts.join(" + ");
+    }
+    case "dartMouth":
+      return small(alteration.inner + alteration.outer, context);
+    case "dartPlace":
+      return small(alteration.by, context);
+  }
+}
+
+function wearerSlip(slip: Slip, alteration: Alteration, context: Context): Said {
+  const title = alterationTitle(alteration, context.unit);
+  if (!slip.outcome.ok) {
+    return {
+      text: `Left out: ${title.charAt(0).toLowerCase()}${title.slice(1)}. ${slipFailureSentence(slip.outcome.failure, context.unit)}`,
+      amount: null,
+      leftOut: true,
+    };
+  }
+  const { given, notes } = slip.outcome.value;
+  const towards =
+    alteration.kind === "dartEnd" && drawn(alteration.shorten)
+      ? [`Along its middle line, mark the new end ${small(alteration.shorten, context)} ${alteration.shorten > 0 ? "nearer to" : "further from"} the ${mouthSeamWords(alteration.dart)}${drawn(alteration.across) ? `, and from there ${small(alteration.across, context)} ${acrossWords(alteration.dart, alteration.across)}` : ""}.`]
+      : [];
+  return {
+    text: `${title}.`,
+    moves: [
+      ...towards,
+      ...heldMove(alteration),
+      ...mouthMoves(alteration, context),
+      ...given.filter((one) => drawn(one.amount)).map((one) => givenMove(one, mouthSeamWords(alteration.dart), context)),
+      ...notes.flatMap((note) => noteMove(note, context) ?? []),
+    ],
+    amount: alterationAmount(alteration, context),
+  };
+}
+
+function slipSaid(slip: Slip, context: Context): Said {
+  const { what } = slip;
+  if (what.kind === "alteration") return wearerSlip(slip, what.alteration, context);
+  if (!slip.outcome.ok) {
+    const asked = what.kind === "bust" ? `the bust alteration of ${small(what.amount, context)}` : `the ${levelWords(what.level)} line`;
+    return { text: `Left out: ${asked}. ${slipFailureSentence(slip.outcome.failure, context.unit)}`, amount: null, leftOut: true };
+  }
+  return what.kind === "bust"
+    ? bust(what.spread, what.amount, what.drop, context)
+    : blend(what.cutLine, what.level === "hip" ? "waist" : "underarm", context);
+}
+
+function said(step: ChecklistStep, context: Context): Said {
+  switch (step.kind) {
+    case "trace":
+      return trace(step.size, step.cup, context);
+    case "bust":
+      return bust(step.spread, step.whole, step.drop, context);
+    case "blend":
+      return blend(step.cutLine, levelWords(step.from), context);
+    case "slip":
+      return slipSaid(step.slip, context);
+    case "dart":
+      return dart(step.dart, step.figures, context);
+    case "trueDart":
+      return trueDart(step.dart, step.amount, context);
+    case "walk":
+      return walk(step, context);
+  }
+}
+
+/** One job in words. `pieces` are the plan's final pieces: positions are measured on them. */
+export function checklistLine(item: ChecklistItem, pieces: readonly Piece[], unit: LengthUnit): ChecklistLine {
+  const piece = pieces.find((one) => one.name === item.piece);
+  const { text, moves = [], amount = null, leftOut = false } = said(item.step, { unit, piece, pieceName: item.piece });
+  return { phase: phaseOf(item.step), text, moves, amount, leftOut };
+}
+
+/** The same as running text. */
+export const checklistSentence = (line: ChecklistLine): string => [line.text, ...line.moves].join(" ");
+
+/** Every job, gathered by piece, in the trade's order on each; what cannot be done comes last. */
+export function checklistByPiece(plan: Pick<Plan, "checklist" | "pieces">, unit: LengthUnit): readonly PieceChecklist[] {
+  const names = [...new Set(plan.checklist.map((item) => item.piece))];
+  return names.map((piece) => {
+    const lines = plan.checklist
+      .filter((item) => item.piece === piece)
+      .map((item) => checklistLine(item, plan.pieces, unit));
+    const done = lines.filter((line) => !line.leftOut);
+    return {
+      piece,
+      lines: [...PHASES.flatMap((phase) => done.filter((line) => line.phase === phase)), ...lines.filter((line) => line.leftOut)],
+    };
+  });
+}

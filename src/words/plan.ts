@@ -1,0 +1,79 @@
+/** Why there is no plan yet, in words, and where to go to put it right. */
+import type { PlanFailure } from "../core/plan/plan";
+import type { LengthUnit } from "../core/plan/work";
+import { formatLength } from "./length";
+import { levelWords, listWords } from "./names";
+
+export interface PlanFailureWords {
+  readonly title: string;
+  readonly text: string;
+  /** The part of the work that holds the answer. */
+  readonly where: "tape" | "envelope" | "blend";
+}
+
+const GIRTHS = { bustGirth: "bust", waistGirth: "waist", hipGirth: "hip" } as const;
+
+function outsideChart(failure: Extract<PlanFailure, { code: "plan/outside-chart" }>, unit: LengthUnit): PlanFailureWords {
+  const wanted = formatLength(failure.wanted, unit);
+  const least = formatLength(failure.least, unit);
+  const most = formatLength(failure.most, unit);
+  const level = levelWords(failure.level);
+  const garment = failure.level === "waist" || failure.level === "hip";
+  const larger = failure.wanted > failure.most;
+  return {
+    title: `This pattern does not reach your ${level}`,
+    text:
+      `${garment ? `At the ${level} the garment should measure` : `Your ${level} measures`} ${wanted}; with two steps past ` +
+      `its last printed line this pattern reaches from ${least} to ${most}. Carried further, its lines would no longer ` +
+      `fit a body. ` +
+      (garment ? `Check the measure and the ease wanted, then ` : "Check the measure and the chart, then ") +
+      `look for the pattern in a ${larger ? "larger" : "smaller"} size range.`,
+    where: garment ? "tape" : "envelope",
+  };
+}
+
+export function planFailureWords(failure: PlanFailure, unit: LengthUnit): PlanFailureWords {
+  switch (failure.code) {
+    case "plan/measure-missing": {
+      const missing = failure.measures.map((measure) => GIRTHS[measure]);
+      return {
+        title: "Not enough on the tape yet",
+        text: `The plan still needs your ${listWords(missing)} girth${missing.length > 1 ? "s" : ""}.`,
+        where: "tape",
+      };
+    }
+    case "plan/chart-unusable":
+      return {
+        title: "The size chart needs a look",
+        text:
+          failure.faults === 1
+            ? "One thing in the chart has to be put right before a size can be picked. It is marked beside its row."
+            : `${failure.faults} things in the chart have to be put right before a size can be picked. They are marked beside their rows.`,
+        where: "envelope",
+      };
+    case "plan/outside-chart":
+      return outsideChart(failure, unit);
+    case "plan/frame-unknown":
+      return {
+        title: `There is no size ${failure.label} on this chart`,
+        text: `You took ${failure.label} as the frame, and the chart no longer has it. Take another frame, or go back to the planner’s pick.`,
+        where: "blend",
+      };
+    case "plan/cup-unknown":
+      return {
+        title: `There is no cup version ${failure.label} in this pattern`,
+        text: `You took cup version ${failure.label}, and the pattern no longer has it. Take another, or go back to the planner’s pick.`,
+        where: "blend",
+      };
+    case "plan/blend-unsolved": {
+      const level = levelWords(failure.level);
+      return {
+        title: `No line gives ${formatLength(failure.wanted, unit)} at the ${level}`,
+        text:
+          `The printed lines do not grow evenly at the ${level}, so none between them measures what you want. ` +
+          `Look for a slip in the ${level} column of the chart, or set the ${level} line yourself.`,
+        where: "envelope",
+      };
+    }
+  }
+}
