@@ -3,14 +3,14 @@ import type { Plan } from "../core/plan/plan";
 import type { Work } from "../core/plan/work";
 import { blendSentence, bustSentence } from "../words/blend";
 import { cautions } from "../words/cautions";
-import { checklistByPiece, phaseWords, type Phase } from "../words/checklist";
-import { checkFailureSentence } from "../words/checks";
-import { pieceWords } from "../words/names";
+import { checklistByPiece, groupTitle, phaseWords, type Phase } from "../words/checklist";
+import { planDoubts } from "../words/doubts";
 import { verifyGroups } from "../words/verify";
 import { COLUMNS, hanging, withAmount, wrap } from "./layout";
 
 /** Room for the amounts at the right. */
 const RIGHT = 16;
+const FIRST_LETTER = 97;
 
 const heading = (title: string): readonly string[] => ["", title.toUpperCase(), "-".repeat(Math.min(COLUMNS, [...title].length))];
 
@@ -31,31 +31,31 @@ function sizes(work: Work, plan: Plan): readonly string[] {
 }
 
 function verdict(work: Work, plan: Plan): readonly string[] {
-  const failing = plan.checks.filter((check) => !check.ok);
-  if (failing.length === 0) return [...heading("Checks"), `All ${plan.checks.length} checks on this plan hold.`];
+  const { failing, notes } = planDoubts(plan, work.unit);
+  const noted = notes.flatMap((note) => hanging("  - ", note));
+  if (failing.length === 0) return [...heading("Checks"), `All ${plan.checks.length} checks on this plan hold.`, ...noted];
   return [
     ...heading("Before you cut"),
-    ...wrap(
-      failing.length === 1 ? "One check on this plan does not hold:" : `${failing.length} checks on this plan do not hold:`,
-      COLUMNS,
-    ),
-    ...failing.flatMap((check) => hanging("  ! ", checkFailureSentence(check, work.unit))),
+    failing.length === 1 ? "One thing does not hold:" : `${failing.length} things do not hold:`,
+    ...failing.flatMap((sentence) => hanging("  ! ", sentence)),
+    ...noted,
   ];
 }
 
 function jobs(work: Work, plan: Plan): readonly string[] {
-  return checklistByPiece(plan, work.unit).flatMap(({ piece, lines }) => {
+  return checklistByPiece(plan, work.unit).flatMap((group) => {
     let phase: Phase | null = null;
     return [
-      ...heading(`Order of work: ${pieceWords(piece)}`),
-      ...lines.flatMap((line) => {
-        const title = line.phase === phase || line.leftOut ? [] : [phaseWords(line.phase)];
+      ...heading(`Order of work: ${groupTitle(group)}`),
+      ...group.lines.flatMap((line) => {
+        const title = line.phase === phase ? [] : [phaseWords(line.phase)];
         phase = line.phase;
-        const mark = line.leftOut ? "  !   " : "  [ ] ";
         return [
           ...title,
-          ...withAmount(mark, line.text, line.amount ?? "", RIGHT),
-          ...line.moves.flatMap((move, index) => hanging(`      ${index + 1}. `, move, COLUMNS - RIGHT - 1)),
+          ...withAmount("  [ ] ", line.text, line.amount ?? "", RIGHT),
+          ...line.moves.flatMap((move, index) =>
+            hanging(`      ${String.fromCodePoint(FIRST_LETTER + index)} `, move, COLUMNS - RIGHT - 1),
+          ),
         ];
       }),
     ];

@@ -1,30 +1,30 @@
 import type { Plan } from "../core/plan/plan";
 import type { Work } from "../core/plan/work";
 import { cautions } from "../words/cautions";
-import { checkFailureSentence } from "../words/checks";
+import { planDoubts } from "../words/doubts";
 
 /** What to know before the first cut: checks that do not hold, and where the work can hurt. */
 export function BeforeCutting({ work, plan }: { readonly work: Work; readonly plan: Plan }) {
-  const failing = plan.checks.filter((check) => !check.ok);
+  const { failing, notes } = planDoubts(plan, work.unit);
   return (
     <>
       {failing.length > 0 ? (
         <section className="pc-doubts">
-          <h4>
-            {failing.length === 1
-              ? "Before you cut: one check does not hold"
-              : `Before you cut: ${failing.length} checks do not hold`}
-          </h4>
+          <h4>{failing.length === 1 ? "Before you cut: one thing does not hold" : `Before you cut: ${failing.length} things do not hold`}</h4>
           <ul>
-            {failing.map((check) => {
-              const sentence = checkFailureSentence(check, work.unit);
-              return <li key={`${check.name} ${sentence}`}>{sentence}</li>;
-            })}
+            {failing.map((sentence) => (
+              <li key={sentence}>{sentence}</li>
+            ))}
           </ul>
         </section>
       ) : (
         <p className="pc-all-hold">All {plan.checks.length} checks on this plan hold.</p>
       )}
+      {notes.map((note) => (
+        <p key={note} className="pc-note">
+          {note}
+        </p>
+      ))}
       <section className="pc-care">
         <h4>Take care</h4>
         <ul>

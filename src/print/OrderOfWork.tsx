@@ -1,12 +1,11 @@
 import type { Plan } from "../core/plan/plan";
 import type { LengthUnit } from "../core/plan/work";
-import { checklistByPiece, phaseWords, type ChecklistLine, type PieceChecklist } from "../words/checklist";
-import { capital, pieceWords } from "../words/names";
+import { checklistByPiece, groupTitle, phaseWords, type ChecklistLine, type PieceChecklist } from "../words/checklist";
 import { PieceDiagram } from "./PieceDiagram";
 
 function Job({ line, phase }: { readonly line: ChecklistLine; readonly phase: string | null }) {
   return (
-    <li className={line.leftOut ? "pc-job pc-left-out" : "pc-job"}>
+    <li className="pc-job">
       <span className="pc-phase">{phase}</span>
       <span className="pc-tick" aria-hidden="true" />
       <div className="pc-what">
@@ -27,9 +26,7 @@ function Job({ line, phase }: { readonly line: ChecklistLine; readonly phase: st
 /** A phase is named beside its first job only. */
 const phaseShown = (lines: readonly ChecklistLine[], index: number): string | null => {
   const line = lines[index];
-  if (line === undefined) return null;
-  if (line.leftOut) return lines[index - 1]?.leftOut === true ? null : "Left out";
-  return lines[index - 1]?.phase === line.phase ? null : phaseWords(line.phase);
+  return line === undefined || lines[index - 1]?.phase === line.phase ? null : phaseWords(line.phase);
 };
 
 function PieceWork({ list, plan, unit }: { readonly list: PieceChecklist; readonly plan: Plan; readonly unit: LengthUnit }) {
@@ -41,13 +38,15 @@ function PieceWork({ list, plan, unit }: { readonly list: PieceChecklist; readon
     <section className="pc-piece">
       {/* The heading, the drawing and the first job stay on one page. */}
       <div className="pc-piece-start">
-        <h5>{capital(pieceWords(list.piece))}</h5>
-        <PieceDiagram piece={list.piece} plan={plan} unit={unit} />
+        <h5>{groupTitle(list)}</h5>
+        {list.piece !== null && <PieceDiagram piece={list.piece} plan={plan} unit={unit} />}
         <ol className="pc-jobs">{first !== undefined && job(first, 0)}</ol>
       </div>
-      <ol className="pc-jobs" start={2}>
-        {others.map((line, index) => job(line, index + 1))}
-      </ol>
+      {others.length > 0 && (
+        <ol className="pc-jobs" start={2}>
+          {others.map((line, index) => job(line, index + 1))}
+        </ol>
+      )}
     </section>
   );
 }
@@ -57,7 +56,7 @@ export function OrderOfWork({ plan, unit }: { readonly plan: Plan; readonly unit
     <section className="pc-order">
       <h4>Order of work</h4>
       {checklistByPiece(plan, unit).map((list) => (
-        <PieceWork key={list.piece} list={list} plan={plan} unit={unit} />
+        <PieceWork key={list.piece ?? "together"} list={list} plan={plan} unit={unit} />
       ))}
     </section>
   );

@@ -9,19 +9,19 @@ export interface Caution {
   readonly text: string;
 }
 
-/** The way in: from where the garment opens, with a warning where a body would not pass. */
+/** The way in, with a warning where a body would not pass. */
 function openingCaution(work: Work, plan: Plan): Caution {
   const { place, belowWaist } = work.pattern.closure;
-  const where = place === "centreBack" ? "centre back" : "left side";
+  const where = place === "centreBack" ? "centre back" : "side";
   const reach =
-    belowWaist > 0 ? `ends ${formatLength(belowWaist, work.unit)} below the waist seam` : "ends at the waist seam";
-  const tight = plan.checks.find((check) => check.name === "openingPasses" && !check.ok);
-  const verdict =
-    tight === undefined
-      ? "Open it all the way to get in and out."
-      : `It is too short: open, it lets ${formatLength(tight.measured, work.unit)} through and ` +
-        `${formatLength(tight.expected, work.unit)} must pass. Lengthen it before you sew; do not force it, you could ` +
-        "be caught inside with your arms up or fall stepping in.";
+    work.pattern.length === "hip" && belowWaist > 0
+      ? `ends ${formatLength(belowWaist, work.unit)} below the waist seam`
+      : "ends at the waist";
+  const tight = plan.checks.some((check) => check.name === "openingPasses" && !check.ok);
+  const verdict = tight
+    ? "It is too short to get into, see above. Lengthen it before you sew and do not force it: you could be caught " +
+      "inside with your arms up, or fall stepping in."
+    : "Open it all the way to get in and out.";
   return { code: "opening", title: "Getting in", text: `The opening at the ${where} ${reach}. ${verdict}` };
 }
 

@@ -3,15 +3,16 @@
  * Shared by the printed sheet and the command line.
  */
 import { distance } from "../core/geometry/point";
-import type { ChecklistItem, ChecklistStep, CutLine, Plan, Slip, SlipNote } from "../core/plan/plan";
+import type { ChecklistItem, ChecklistStep, CutLine, Plan, Slip, SlipNote, SlipTrace } from "../core/plan/plan";
 import type { Alteration, LengthUnit } from "../core/plan/work";
 import type { DartFigures } from "../core/dart/dartFigures";
-import type { DartRef, Piece, PieceName } from "../core/pattern/piece";
+import type { DartRef, LevelName, Piece, PieceName } from "../core/pattern/piece";
 import type { Mm } from "../core/units";
 import { shareWords } from "./blend";
+import { refusedSentence } from "./doubts";
 import { formatAmount } from "./length";
-import { centreWords, dartRefWords, dartWords, levelWords, pieceWords, seamWords } from "./names";
-import { acrossWords, alterationTitle, mouthSeamWords, slipFailureSentence } from "./slips";
+import { capital, centreWords, dartRefWords, dartWords, levelWords, pieceWords, seamWords } from "./names";
+import { acrossWords, alterationTitle, mouthSeamWords } from "./slips";
 
 /** The trade's order on one piece. */
 export const PHASES = ["trace", "bust", "darts", "widths", "truing"] as const;
@@ -34,12 +35,11 @@ export interface ChecklistLine {
   readonly moves: readonly string[];
   /** Set out beside the text; null where the job has no amount. */
   readonly amount: string | null;
-  /** Could not be made as asked: to be read, not to be done. */
-  readonly leftOut: boolean;
 }
 
 export interface PieceChecklist {
-  readonly piece: PieceName;
+  /** null: on the pieces together, when each is done. */
+  readonly piece: PieceName | null;
   readonly lines: readonly ChecklistLine[];
 }
 
@@ -77,7 +77,6 @@ interface Said {
   readonly text: string;
   readonly moves?: readonly string[];
   readonly amount?: string | null;
-  readonly leftOut?: boolean;
 }
 
 function trace(size: string, cup: string | null, context: Context): Said {
@@ -121,17 +120,21 @@ function bust(spread: Mm, whole: Mm, drop: Mm, context: Context): Said {
   };
 }
 
-function blend(line: CutLine, from: string, context: Context): Said {
+function blend(line: CutLine, from: LevelName, context: Context): Said {
   const level = levelWords(line.level);
   const [lower] = line.between;
-  const share = shareWords(line.between, line.share);
-  const join = `Draw the side seam from the printed line at the ${from} to this mark in one smooth curve, with no corner.`;
+  const join =
+    from === "hip"
+      ? "Leave the line until the hip is marked too."
+      : from === "waist"
+        ? "Draw the side seam from the waist mark through this one to the hem in one smooth curve."
+        : `Draw the side seam from the traced line at the ${levelWords(from)} to this mark in one smooth curve, with no corner.`;
   if (!drawn(line.offset)) {
     return { text: `At the ${level} the side seam keeps to the ${lower} line. ${join}`, amount: `on ${lower}` };
   }
   const way = line.offset > 0 ? "outside" : "inside";
   return {
-    text: `At the ${level}, mark the side seam ${small(line.offset, context)} ${way} the ${lower} line (${share}). ${join}`,
+    text: `At the ${level}, mark the side seam ${small(line.offset, context)} ${way} the ${lower} line (${shareWords(line.between, line.share)}). ${join}`,
     amount: `${small(line.offset, context)} ${way}`,
   };
 }
@@ -186,15 +189,17 @@ function trueDart(ref: DartRef, amount: Mm, context: Context): Said {
 
 function walk(step: Extract<ChecklistStep, { kind: "walk" }>, context: Context): Said {
   const seam = seamWords(step.seam, context.pieceName);
-  const eased =
-    step.ease > NOT_DRAWN ? ` It is ${small(step.ease, context)} longer here: ease that in.` : " They must come out equal.";
+  const [own, other] = [pieceWords(context.pieceName), pieceWords(step.against)];
+  const eased = drawn(step.ease)
+    ? `The ${own} is ${small(step.ease, context)} longer: that is eased in.`
+    : "They must come out equal.";
   return {
-    text: `Walk the ${seam} along that of the ${pieceWords(step.against)}, darts folded, marks to marks.${eased}`,
-    amount: step.ease > NOT_DRAWN ? small(step.ease, context) : null,
+    text: `Walk the ${seam} of the ${own} along that of the ${other}, seam line on seam line, darts folded. ${eased}`,
+    amount: drawn(step.ease) ? small(step.ease, context) : null,
   };
 }
 
-type Given = Extract<Slip["outcome"], { ok: true }>["value"]["given"][number];
+type Given = SlipTrace["given"][number];
 
 /** What a dart set free and where it goes, or what it takes and where that is let out. */
 function givenMove(given: Given, seam: string, context: Context): string {
@@ -265,16 +270,8 @@ function alterationAmount(alteration: Alteration, context: Context): string {
   }
 }
 
-function wearerSlip(slip: Slip, alteration: Alteration, context: Context): Said {
+function wearerSlip({ given, notes }: SlipTrace, alteration: Alteration, context: Context): Said {
   const title = alterationTitle(alteration, context.unit);
-  if (!slip.outcome.ok) {
-    return {
-      text: `Left out: ${title.charAt(0).toLowerCase()}${title.slice(1)}. ${slipFailureSentence(slip.outcome.failure, context.unit)}`,
-      amount: null,
-      leftOut: true,
-    };
-  }
-  const { given, notes } = slip.outcome.value;
   const towards =
     alteration.kind === "dartEnd" && drawn(alteration.shorten)
       ? [`Along its middle line, mark the new end ${small(alteration.shorten, context)} ${alteration.shorten > 0 ? "nearer to" : "further from"} the ${mouthSeamWords(alteration.dart)}${drawn(alteration.across) ? `, and from there ${small(alteration.across, context)} ${acrossWords(alteration.dart, alteration.across)}` : ""}.`]
@@ -293,15 +290,12 @@ function wearerSlip(slip: Slip, alteration: Alteration, context: Context): Said 
 }
 
 function slipSaid(slip: Slip, context: Context): Said {
-  const { what } = slip;
-  if (what.kind === "alteration") return wearerSlip(slip, what.alteration, context);
-  if (!slip.outcome.ok) {
-    const asked = what.kind === "bust" ? `the bust alteration of ${small(what.amount, context)}` : `the ${levelWords(what.level)} line`;
-    return { text: `Left out: ${asked}. ${slipFailureSentence(slip.outcome.failure, context.unit)}`, amount: null, leftOut: true };
-  }
+  const { what, outcome } = slip;
+  if (!outcome.ok) return { text: refusedSentence(slip, context.unit) ?? "" };
+  if (what.kind === "alteration") return wearerSlip(outcome.value, what.alteration, context);
   return what.kind === "bust"
     ? bust(what.spread, what.amount, what.drop, context)
-    : blend(what.cutLine, what.level === "hip" ? "waist" : "underarm", context);
+    : blend(what.cutLine, what.level === "hip" ? "waist" : "bust", context);
 }
 
 function said(step: ChecklistStep, context: Context): Said {
@@ -311,7 +305,7 @@ function said(step: ChecklistStep, context: Context): Said {
     case "bust":
       return bust(step.spread, step.whole, step.drop, context);
     case "blend":
-      return blend(step.cutLine, levelWords(step.from), context);
+      return blend(step.cutLine, step.from, context);
     case "slip":
       return slipSaid(step.slip, context);
     case "dart":
@@ -326,24 +320,26 @@ function said(step: ChecklistStep, context: Context): Said {
 /** One job in words. `pieces` are the plan's final pieces: positions are measured on them. */
 export function checklistLine(item: ChecklistItem, pieces: readonly Piece[], unit: LengthUnit): ChecklistLine {
   const piece = pieces.find((one) => one.name === item.piece);
-  const { text, moves = [], amount = null, leftOut = false } = said(item.step, { unit, piece, pieceName: item.piece });
-  return { phase: phaseOf(item.step), text, moves, amount, leftOut };
+  const { text, moves = [], amount = null } = said(item.step, { unit, piece, pieceName: item.piece });
+  return { phase: phaseOf(item.step), text, moves, amount };
 }
 
 /** The same as running text. */
 export const checklistSentence = (line: ChecklistLine): string => [line.text, ...line.moves].join(" ");
 
-/** Every job, gathered by piece, in the trade's order on each; what cannot be done comes last. */
+/** Every job, gathered by piece, in the trade's order on each; last the seams, walked when all pieces are done. */
 export function checklistByPiece(plan: Pick<Plan, "checklist" | "pieces">, unit: LengthUnit): readonly PieceChecklist[] {
-  const names = [...new Set(plan.checklist.map((item) => item.piece))];
-  return names.map((piece) => {
-    const lines = plan.checklist
-      .filter((item) => item.piece === piece)
-      .map((item) => checklistLine(item, plan.pieces, unit));
-    const done = lines.filter((line) => !line.leftOut);
-    return {
-      piece,
-      lines: [...PHASES.flatMap((phase) => done.filter((line) => line.phase === phase)), ...lines.filter((line) => line.leftOut)],
-    };
-  });
+  const gather = (piece: PieceName | null, items: readonly ChecklistItem[]): PieceChecklist => {
+    const lines = items.map((item) => checklistLine(item, plan.pieces, unit));
+    return { piece, lines: PHASES.flatMap((phase) => lines.filter((line) => line.phase === phase)) };
+  };
+  const walks = plan.checklist.filter((item) => item.step.kind === "walk");
+  const jobs = plan.checklist.filter((item) => item.step.kind !== "walk");
+  const names = [...new Set(jobs.map((item) => item.piece))];
+  return [
+    ...names.map((piece) => gather(piece, jobs.filter((item) => item.piece === piece))),
+    ...(walks.length === 0 ? [] : [gather(null, walks)]),
+  ];
 }
+
+export const groupTitle = ({ piece }: PieceChecklist): string => (piece === null ? "All pieces together" : capital(pieceWords(piece)));

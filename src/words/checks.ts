@@ -66,7 +66,7 @@ export function checkFailureSentence(check: CheckResult, unit: LengthUnit): stri
     case "seamsWalk": {
       const seam = check.seam === undefined || piece === undefined ? "seam" : seamWords(check.seam, piece);
       const off = amount(check.measured - check.expected);
-      return `${capital(seam)}: ${piecesWords(check)} do not sew together, the lengths are ${off} further apart than they may be.`;
+      return `${capital(seam)}: ${piecesWords(check)} do not sew together, they are ${off} out.`;
     }
     case "dartLegsEqual":
       return `The legs of the ${dartOfCheck(check)} differ by ${amount(check.measured - check.expected)}; true them before you sew.`;
@@ -75,8 +75,10 @@ export function checkFailureSentence(check: CheckResult, unit: LengthUnit): stri
       return `The corner ${at} of ${piecesWords(check)} is ${degreesWords(check.measured)}, not square: a point or a dip will show there.`;
     }
     case "joinedCornersStraight": {
+      const sum = `${degreesWords(check.measured)}, not ${degreesWords(check.expected)}`;
+      if (check.dart !== undefined) return `With the ${dartOfCheck(check)} closed the seam bends across it: the corners add up to ${sum}.`;
       const at = check.point === undefined ? "" : ` at the ${pointWords(check.point)}`;
-      return `Sewn together, ${piecesWords(check)} bend${at}: the corners add up to ${degreesWords(check.measured)}, not ${degreesWords(check.expected)}.`;
+      return `Sewn together, ${piecesWords(check)} bend${at}: the corners add up to ${sum}.`;
     }
     case "dartEndShortOfBustPoint":
       return check.measured < 0
@@ -88,7 +90,9 @@ export function checkFailureSentence(check: CheckResult, unit: LengthUnit): stri
       return `The ${seam} of ${piecesWords(check)} has a corner of ${degreesWords(check.measured)}${at}; smooth it with a curve.`;
     }
     case "openingPasses":
-      return `The opening is too short to get into: it lets ${length(check.measured)} through, ${length(check.expected)} must pass. Lengthen it or move it.`;
+      return check.level === "neck"
+        ? `The neck is too tight to pull over the head: it measures ${length(check.measured)}, ${length(check.expected)} must pass. Open it at the centre back or a shoulder.`
+        : `The opening is too short to get into: it lets ${length(check.measured)} through, ${length(check.expected)} must pass. Lengthen it or move it.`;
     case "outlineClosed":
       return `The outline of ${piecesWords(check)} has ${faultsWords(check.measured, "fault", "faults")}: it is open, crosses itself, or has an edge too short to cut.`;
     case "slipsApplied":

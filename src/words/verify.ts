@@ -1,9 +1,10 @@
 /** What to measure when the work is done, and what it should come to. */
 import type { Plan } from "../core/plan/plan";
 import type { LengthUnit } from "../core/plan/work";
+import { seamLength } from "../core/girth/seamLength";
 import { SEWN_AGREEMENT } from "../core/tolerance";
 import { formatAmount, formatLength } from "./length";
-import { capital, dartRefWords, levelWords, listWords, pieceWords, seamWords } from "./names";
+import { capital, dartRefWords, levelWords, pieceWords, seamWords } from "./names";
 
 export interface VerifyRow {
   readonly what: string;
@@ -22,13 +23,17 @@ export interface VerifyGroup {
 function girths(plan: Plan, unit: LengthUnit): VerifyGroup {
   return {
     title: "Round the body",
-    how: "On the tissue, darts folded, seam line to seam line: front and back halves together, times two.",
-    rows: plan.levels.map((level) => ({
-      what: capital(levelWords(level.level)),
-      how: `half: ${formatLength(level.finished / 2, unit)}`,
-      expected: formatLength(level.finished, unit),
-      allowed: formatAmount(SEWN_AGREEMENT, unit),
-    })),
+    how: "On the tissue, darts folded, seam line to seam line: front half and back half together, times two.",
+    rows: plan.levels.map((level) => {
+      const half = `halves together ${formatLength(level.finished / 2, unit)}`;
+      const asked = formatLength(level.target, unit);
+      return {
+        what: capital(levelWords(level.level)),
+        how: asked === formatLength(level.finished, unit) ? half : `${half}; you asked for ${asked}`,
+        expected: formatLength(level.finished, unit),
+        allowed: formatAmount(SEWN_AGREEMENT, unit),
+      };
+    }),
   };
 }
 
@@ -36,18 +41,24 @@ function seams(plan: Plan, unit: LengthUnit): VerifyGroup {
   return {
     title: "Seams to walk",
     how: "One piece along the other, seam line on seam line, darts folded.",
-    rows: plan.checks
-      .filter((check) => check.name === "seamsWalk" && check.seam !== undefined)
-      .map((check) => {
-        const [first] = check.pieces;
-        const seam = check.seam === undefined || first === undefined ? "seam" : seamWords(check.seam, first);
-        return {
-          what: `${capital(seam)}: ${listWords(check.pieces.map(pieceWords))}`,
-          how: null,
-          expected: formatAmount(check.expected, unit),
+    rows: plan.checks.flatMap((check): VerifyRow[] => {
+      const { name, seam } = check;
+      if (name !== "seamsWalk" || seam === undefined) return [];
+      const found = plan.pieces.filter((piece) => check.pieces.includes(piece.name));
+      const [first] = found;
+      if (first === undefined) return [];
+      const lengths = found.map((piece) => `${pieceWords(piece.name)} ${formatLength(seamLength(piece, seam), unit)}`);
+      const longer = check.pieces[0];
+      const ease = check.expected;
+      return [
+        {
+          what: capital(seamWords(seam, first.name)),
+          how: longer === undefined || ease === 0 ? null : `${pieceWords(longer)} eased in by ${formatAmount(ease, unit)}`,
+          expected: lengths.join(", "),
           allowed: formatAmount(check.tolerance, unit),
-        };
-      }),
+        },
+      ];
+    }),
   };
 }
 

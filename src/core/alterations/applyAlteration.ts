@@ -14,7 +14,7 @@ import type { Mm } from "../units";
 import { applyDartEnd } from "./dartEnd";
 import { applyDartPlace } from "./dartPlace";
 import { giveBack, giveBackPlaces, sewn } from "./giveBack";
-import { moveMouth } from "./mouth";
+import { moveMouth } from "../dart/moveMouth";
 import { pieceIn, piecesOf, withPiece, type PieceSet } from "./pieceSet";
 
 type Change<K extends Alteration["kind"]> = (

@@ -7,7 +7,7 @@ import { SHORTEST_DART } from "../tolerance";
 import type { Mm, Radians } from "../units";
 import type { SlipFailure } from "../plan/plan";
 import type { DartEndAlteration } from "../plan/work";
-import { dartCorners, moveMouth } from "./mouth";
+import { dartCorners, moveMouth } from "../dart/moveMouth";
 
 /**
  * Mouth width that keeps a dart's angle when its end is elsewhere.

@@ -1,11 +1,12 @@
 /** Moving a whole dart along its seam, or bringing it nearer the centre by taking width off the centre-front seam. */
 import { moveMouthEnd } from "../dart/mouthEnd";
-import { distance, shift } from "../geometry/point";
+import { directionOf, distance, polar, shift } from "../geometry/point";
 import { fail, must, ok, type Result } from "../result";
-import { dartOf, pointOf, type Piece, type PointName } from "../pattern/piece";
+import { dartOf, pointOf, type Edge, type Piece, type PointName } from "../pattern/piece";
 import type { SlipFailure } from "../plan/plan";
 import type { DartPlaceAlteration } from "../plan/work";
-import { dartCorners, moveMouth } from "./mouth";
+import { radians } from "../units";
+import { dartCorners, moveMouth } from "../dart/moveMouth";
 
 /** The piece with its dart moved, before legs and seam are trued and anything is given back. */
 export function applyDartPlace(piece: Piece, alteration: DartPlaceAlteration): Result<Piece, SlipFailure> {
@@ -25,6 +26,17 @@ function redraw(piece: Piece, { dart: ref, by }: DartPlaceAlteration): Result<Pi
   });
 }
 
+/** The neckline redrawn square to the centre seam, which now slants from the neck to the bust line. */
+function squareNeck(piece: Piece): Piece {
+  const neck = pointOf(piece, "centreNeck");
+  const outward = radians(directionOf(neck, pointOf(piece, "centreBust")) - Math.PI / 2);
+  const edges = piece.edges.map((edge): Edge => {
+    if (edge.from !== "centreNeck" || edge.curve === null) return edge;
+    return { ...edge, curve: { ...edge.curve, c1: polar(neck, outward, distance(neck, edge.curve.c1)) } };
+  });
+  return { ...piece, edges };
+}
+
 /** Points of the centre-front seam that move in; the neck end stays, so the neckline keeps its length. */
 const CENTRE_POINTS: readonly PointName[] = ["centreBust", "underBustCentre", "centreWaist"];
 
@@ -33,5 +45,5 @@ function offCentreSeam(piece: Piece, { dart: ref, by }: DartPlaceAlteration): Re
   const room = pointOf(piece, dartOf(piece, ref.dart).inner).x;
   if (by >= room) return fail({ code: "slip/off-the-seam", most: room });
   const moved = CENTRE_POINTS.reduce((p, name) => moveMouthEnd(p, name, shift(pointOf(p, name), by, 0)), piece);
-  return ok({ ...moved, centreOnFold: false });
+  return ok(squareNeck({ ...moved, centreOnFold: false }));
 }

@@ -12,7 +12,7 @@ import { SOLVER_ACCURACY } from "../tolerance";
 import { radians, type Mm } from "../units";
 import { edgeFrom, edgeTo } from "../surgery/ring";
 import type { GiveBack, GiveBackPlace } from "../plan/work";
-import { moveMouth } from "./mouth";
+import { moveMouth } from "../dart/moveMouth";
 import { pieceIn, withPiece, type PieceSet } from "./pieceSet";
 
 /** Places where the seam of a dart can give back, the usual one first. */
@@ -91,7 +91,7 @@ function takeAtPlace(set: PieceSet, ref: DartRef, place: GiveBackPlace, amount: 
     case "centreSeam":
       return withPiece(set, takeAtCentre(piece, amount));
     case "waistEnd":
-      return withPiece(set, slideAlongSide(piece, "sideWaist", -amount));
+      return withPiece(set, waistKept(slideAlongSide(piece, "sideWaist", -amount), seamLength(piece, "waist")));
     case "underarm":
       return withPiece(set, slideAlongSide(piece, "underarm", amount));
     case "otherDart": {
@@ -136,6 +136,17 @@ function squareAtCentre(piece: Piece, far: "centreBust" | "centreHip"): Piece {
     return edge;
   });
   return { ...piece, edges };
+}
+
+/** The side end of the waist moved across until the waist seam has its length again. */
+function waistKept(piece: Piece, wanted: Mm): Piece {
+  let kept = piece;
+  for (let round = 0; round < ROUNDS; round += 1) {
+    const error = seamLength(kept, "waist") - wanted;
+    if (Math.abs(error) < SOLVER_ACCURACY) break;
+    kept = moveMouthEnd(kept, "sideWaist", shift(pointOf(kept, "sideWaist"), -error, 0));
+  }
+  return kept;
 }
 
 /** Moves an end of the side seam along the seam's own direction there; positive down. */

@@ -6,8 +6,11 @@ import { edgeTangentAt } from "../geometry/edgeCurve";
 import { directionOf, distance, polar, turnBetween } from "../geometry/point";
 import { must } from "../result";
 import { dartOf, pointOf, type DartName, type Edge, type Piece } from "../pattern/piece";
-import { radians, type Radians } from "../units";
+import { seamLength } from "../girth/seamLength";
+import { SOLVER_ACCURACY } from "../tolerance";
+import { radians, type Mm, type Radians } from "../units";
 import { curveOf, edgeFrom, edgeTo } from "../surgery/ring";
+import { moveMouth } from "./moveMouth";
 
 /**
  * The corner left in the seam when the dart is sewn shut, signed, in radians: 0 is smooth.
@@ -32,6 +35,26 @@ export function trueSeamAtDart(piece: Piece, name: DartName): Piece {
   edges[beforeIndex] = turnedAtEnd(piece, before, "end", radians(corner / 2));
   edges[afterIndex] = turnedAtEnd(piece, after, "start", radians(-corner / 2));
   return { ...piece, edges };
+}
+
+/** Rounds in which the mouth is corrected; each leaves well under a tenth of the error. */
+const ROUNDS = 3;
+
+/**
+ * The same truing with the sewn length of the seam kept: the mouth is made wider or narrower, by fractions of a
+ * millimetre, by what redrawing added or took.
+ */
+export function trueSeamKeepingLength(piece: Piece, name: DartName, length: Mm): Piece {
+  const { seam } = dartOf(piece, name);
+  let trued = trueSeamAtDart(piece, name);
+  for (let round = 0; round < ROUNDS; round += 1) {
+    const longer = seamLength(trued, seam) - length;
+    if (Math.abs(longer) < SOLVER_ACCURACY) break;
+    const moved = moveMouth(trued, name, longer / 2, longer / 2);
+    if (!moved.ok) break;
+    trued = trueSeamAtDart(moved.value, name);
+  }
+  return trued;
 }
 
 function mouthSides(piece: Piece, name: DartName) {

@@ -25,7 +25,8 @@ export function levelWidth(piece: Piece, level: LevelName): Mm | null {
   for (let i = 1; i < points.length; i += 1) {
     const a = pointOf(piece, must(points[i - 1], "level point"));
     const b = pointOf(piece, must(points[i], "level point"));
-    sum += distance(a, b) - chordsAcross(piece, a, b);
+    // After a small bust adjustment the outer part overlaps the inner one, and the line runs back across the overlap.
+    sum += Math.sign(b.x - a.x) * distance(a, b) - chordsAcross(piece, a, b);
   }
   return sum;
 }
@@ -46,9 +47,12 @@ export function widthAtHeight(piece: Piece, y: Mm): Mm {
   return most - least - chordsAcross(piece, piecePoint(least, y), piecePoint(most, y));
 }
 
+/** A dart from the side seam lies along a level line, not across it: sewing it takes length there, not girth. */
 function chordsAcross(piece: Piece, a: PiecePoint, b: PiecePoint): Mm {
   let sum = 0;
-  for (const dart of piece.darts) sum += chordOf(piece, dart, a, b);
+  for (const dart of piece.darts) {
+    if (dart.seam !== "side") sum += chordOf(piece, dart, a, b);
+  }
   return sum;
 }
 

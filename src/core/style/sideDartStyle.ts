@@ -4,11 +4,12 @@
  */
 import { must, ok, type Result } from "../result";
 import { drawnStop, endDart } from "../dart/dartEnd";
-import { trueSeamAtDart } from "../dart/trueSeam";
+import { trueSeamKeepingLength } from "../dart/trueSeam";
 import { BLOCK_DIFFERENCE } from "../draft/draftMeasures";
+import { seamLength } from "../girth/seamLength";
 import { edgeLength, edgeParameterAtLength } from "../geometry/edgeCurve";
 import type { PiecePoint } from "../geometry/point";
-import { pointOf, type Piece } from "../pattern/piece";
+import { dartOf, pointOf, type Piece } from "../pattern/piece";
 import { adjustFullBust, type FullBust, type FullBustFailure } from "../surgery/fullBust";
 import { pivotDart } from "../surgery/pivotDart";
 import { curveOf, edgeFrom } from "../surgery/ring";
@@ -42,7 +43,8 @@ export function forCup(front: Piece, difference: Mm): Result<FullBust, FullBustF
 export function endBustDarts(front: Piece, bustPoint: PiecePoint, difference: Mm): Piece {
   let piece = front;
   for (const dart of ["sideDart", "waistDart"] as const) {
-    piece = trueSeamAtDart(endDart(piece, dart, bustPoint, drawnStop(dart, difference)), dart);
+    const ended = endDart(piece, dart, bustPoint, drawnStop(dart, difference));
+    piece = trueSeamKeepingLength(ended, dart, seamLength(front, dartOf(front, dart).seam));
   }
   return piece;
 }

@@ -38,22 +38,13 @@ export function PaperStep() {
             </p>
           )}
           <p className="aside">In the print dialogue choose {work.paper} and 100 % (“actual size”), not “fit to page”.</p>
-          <PrintPreview>
+          <div className="paper-preview">
             <PrintedChecklist work={work} plan={result.value} />
-          </PrintPreview>
+          </div>
         </>
       ) : (
         <FailureNote words={planFailureWords(result.failure, work.unit)} />
       )}
     </>
-  );
-}
-
-/** The printed sheets, smaller on screen: a picture of what will come out, so the keyboard scrolls it as one thing. */
-function PrintPreview({ children }: { readonly children: React.ReactNode }) {
-  return (
-    <div className="print-preview" role="region" aria-label="Preview of the checklist" tabIndex={0}>
-      <div className="print-scale">{children}</div>
-    </div>
   );
 }

@@ -2,8 +2,8 @@
 import { edgeLength, edgeParameterAtLength, edgeSplit } from "../geometry/edgeCurve";
 import { distance } from "../geometry/point";
 import { fail, must, ok, type Result } from "../result";
-import { mouthPointAt } from "../dart/dartFrame";
-import { moveMouthEnd } from "../dart/mouthEnd";
+import { mouthPointAt } from "./dartFrame";
+import { moveMouthEnd } from "./mouthEnd";
 import { dartOf, pointOf, type DartName, type Piece } from "../pattern/piece";
 import { NARROWEST_DART, SHORTEST_EDGE } from "../tolerance";
 import type { Mm } from "../units";

@@ -1,0 +1,149 @@
+import { useRef, useState } from "react";
+import { MOST_SIZES, type SizeRow } from "../../core/chart/sizeChart";
+import type { Command } from "../../core/plan/commands";
+import type { Mm } from "../../core/units";
+import { useRun, useSettledWork, useWorkStore } from "../app/useWork";
+import { LengthField } from "../fields/LengthField";
+import { TextField } from "../fields/TextField";
+import { RemoveButton } from "./CupEditor";
+import { Findings, rowFindings } from "./Findings";
+import { NewSize } from "./NewSize";
+
+const GIRTHS = ["bust", "waist", "hip"] as const;
+const FINISHED = ["finishedBust", "finishedWaist", "finishedHip"] as const;
+type Finished = (typeof FINISHED)[number];
+type Column = (typeof GIRTHS)[number] | Finished;
+
+const COLUMN_WORDS: Readonly<Record<Column, string>> = {
+  bust: "Bust",
+  waist: "Waist",
+  hip: "Hip",
+  finishedBust: "Finished bust",
+  finishedWaist: "Finished waist",
+  finishedHip: "Finished hip",
+};
+
+const field = (index: number, column: Column): string => `chart.${index}.${column}`;
+
+/** The chart, row by row; what is doubtful about a row is said under it. */
+export function ChartEditor() {
+  const sizes = useSettledWork((work) => work.pattern.chart.sizes);
+  const run = useRun();
+  const store = useWorkStore();
+  const printsFinished = sizes.some((row) => FINISHED.some((column) => row[column] !== undefined));
+  const [finishedShown, setFinishedShown] = useState(false);
+  const list = useRef<HTMLDivElement>(null);
+
+  const change = (index: number, row: SizeRow): void =>
+    run({ kind: "setSizes", sizes: sizes.map((old, at) => (at === index ? row : old)) });
+
+  /** Entries that could not be read move up with their rows. */
+  const remove = (index: number): void => {
+    const { unread } = store.getState().work;
+    run({ kind: "setSizes", sizes: sizes.filter((_, at) => at !== index) });
+    for (let at = index; at < sizes.length; at += 1) {
+      for (const column of [...GIRTHS, ...FINISHED]) {
+        const following = unread[field(at + 1, column)];
+        if (following !== undefined) run({ kind: "setUnread", field: field(at, column), text: following });
+        else if (unread[field(at, column)] !== undefined) run({ kind: "clearUnread", field: field(at, column) });
+      }
+    }
+    list.current?.focus();
+  };
+
+  const showsFinished = printsFinished || finishedShown;
+  return (
+    <div ref={list} tabIndex={-1} className="chart-rows">
+      <Heads columns={GIRTHS} />
+      <ol className="rows" aria-label="Sizes">
+        {sizes.map((row, index) => (
+          <li key={index} className="row size-row">
+            <TextField
+              label={`Name of size ${index + 1}`}
+              labelHidden
+              maxLength={12}
+              value={row.label}
+              onCommit={(label) => change(index, { ...row, label })}
+            />
+            {GIRTHS.map((column) => (
+              <ChartCell key={column} sizes={sizes} row={row} index={index} column={column} />
+            ))}
+            <RemoveButton label={`Remove size ${row.label}`} onClick={() => remove(index)} />
+            <Findings findings={rowFindings(sizes, index)} />
+          </li>
+        ))}
+        {sizes.length < MOST_SIZES && <NewSize sizes={sizes} />}
+      </ol>
+
+      {sizes.length > 0 && (
+        <label className="tick">
+          <input
+            type="checkbox"
+            checked={showsFinished}
+            onChange={(event) => {
+              setFinishedShown(event.target.checked);
+              if (!event.target.checked && printsFinished) run({ kind: "setSizes", sizes: sizes.map(bodyOnly) });
+            }}
+          />
+          The chart prints finished garment measures too
+        </label>
+      )}
+      {showsFinished && (
+        <>
+          <Heads columns={FINISHED} />
+          <ol className="rows" aria-label="Finished measures by size">
+            {sizes.map((row, index) => (
+              <li key={index} className="row size-row">
+                <span className="row-label">{row.label}</span>
+                {FINISHED.map((column) => (
+                  <ChartCell key={column} sizes={sizes} row={row} index={index} column={column} />
+                ))}
+              </li>
+            ))}
+          </ol>
+        </>
+      )}
+    </div>
+  );
+}
+
+const bodyOnly = ({ label, bust, waist, hip }: SizeRow): SizeRow => ({ label, bust, waist, hip });
+
+function Heads({ columns }: { readonly columns: readonly Column[] }) {
+  return (
+    <div className="row size-row row-heads" aria-hidden="true">
+      <span>Size</span>
+      {columns.map((column) => (
+        <span key={column}>{COLUMN_WORDS[column].replace("Finished ", "")}</span>
+      ))}
+    </div>
+  );
+}
+
+interface ChartCellProps {
+  readonly sizes: readonly SizeRow[];
+  readonly row: SizeRow;
+  readonly index: number;
+  readonly column: Column;
+}
+
+function ChartCell({ sizes, row, index, column }: ChartCellProps) {
+  const changed = (next: SizeRow): Command => ({ kind: "setSizes", sizes: sizes.map((old, at) => (at === index ? next : old)) });
+  return (
+    <LengthField
+      label={`${COLUMN_WORDS[column]} of size ${row.label}`}
+      labelHidden
+      field={field(index, column)}
+      value={row[column]}
+      set={(value: Mm) => changed({ ...row, [column]: value })}
+      {...(isFinished(column) ? { clear: changed(withoutFinished(row, column)) } : {})}
+    />
+  );
+}
+
+const isFinished = (column: Column): column is Finished => column.startsWith("finished");
+
+function withoutFinished(row: SizeRow, column: Finished): SizeRow {
+  const kept = FINISHED.filter((other) => other !== column && row[other] !== undefined).map((other) => [other, row[other]]);
+  return { ...bodyOnly(row), ...Object.fromEntries(kept) };
+}
