@@ -74,3 +74,6 @@ export const SHORTEST_CUT = 1e-2;
 
 /** mm. Two lines nearer than this are drawn as one: the width of a pencil line. */
 export const SAME_LINE = 0.5;
+
+/** mm. What rounding may do to the coordinates of a few metres that a curve routine computes with. */
+export const COORDINATE_NOISE = 1e-10;

@@ -10,7 +10,7 @@ import type { DartRef, LevelName, Piece, PieceName } from "../core/pattern/piece
 import type { Mm } from "../core/units";
 import { shareWords } from "./blend";
 import { refusedSentence } from "./doubts";
-import { formatAmount } from "./length";
+import { formatAmount, formatLength } from "./length";
 import { capital, centreWords, dartRefWords, dartWords, levelWords, pieceWords, seamWords } from "./names";
 import { acrossWords, alterationTitle, mouthSeamWords } from "./slips";
 
@@ -53,7 +53,10 @@ interface Context {
 const NOT_DRAWN: Mm = 0.25;
 
 const drawn = (value: Mm): boolean => Math.abs(value) >= NOT_DRAWN;
-const small = (value: Mm, { unit }: Context): string => formatAmount(Math.abs(value), unit);
+/** From here on an amount is said as lengths on the tape are. */
+const LONG: Mm = 100;
+const small = (value: Mm, { unit }: Context): string =>
+  Math.abs(value) < LONG ? formatAmount(Math.abs(value), unit) : formatLength(Math.abs(value), unit);
 
 function phaseOf(step: ChecklistStep): Phase {
   switch (step.kind) {

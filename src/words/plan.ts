@@ -65,15 +65,14 @@ export function planFailureWords(failure: PlanFailure, unit: LengthUnit): PlanFa
         text: `You took cup version ${failure.label}, and the pattern no longer has it. Take another, or go back to the planner’s pick.`,
         where: "blend",
       };
-    case "plan/blend-unsolved": {
-      const level = levelWords(failure.level);
+    case "plan/cup-undraftable":
       return {
-        title: `No line gives ${formatLength(failure.wanted, unit)} at the ${level}`,
+        title: failure.label === "" ? "The chart’s cup difference is too small" : `Cup version ${failure.label} cannot be drafted`,
         text:
-          `The printed lines do not grow evenly at the ${level}, so none between them measures what you want. ` +
-          `Look for a slip in the ${level} column of the chart, or set the ${level} line yourself.`,
+          `Its difference between bust and upper chest would close the bust dart altogether. ` +
+          `Beside a usual draft it can be smaller by ${formatLength(Math.abs(failure.least), unit)} at the most. ` +
+          `Check the difference on the envelope.`,
         where: "envelope",
       };
-    }
   }
 }

@@ -47,14 +47,14 @@ function seams(plan: Plan, unit: LengthUnit): VerifyGroup {
       const found = plan.pieces.filter((piece) => check.pieces.includes(piece.name));
       const [first] = found;
       if (first === undefined) return [];
-      const lengths = found.map((piece) => `${pieceWords(piece.name)} ${formatLength(seamLength(piece, seam), unit)}`);
+      const lengths = found.map((piece) => formatLength(seamLength(piece, seam), unit));
       const longer = check.pieces[0];
       const ease = check.expected;
       return [
         {
-          what: capital(seamWords(seam, first.name)),
+          what: `${capital(seamWords(seam, first.name))}, ${found.map((piece) => pieceWords(piece.name)).join(" and ")}`,
           how: longer === undefined || ease === 0 ? null : `${pieceWords(longer)} eased in by ${formatAmount(ease, unit)}`,
-          expected: lengths.join(", "),
+          expected: new Set(lengths).size === 1 ? (lengths[0] ?? "") : lengths.join(" and "),
           allowed: formatAmount(check.tolerance, unit),
         },
       ];
@@ -69,7 +69,7 @@ function dartLegs(plan: Plan, unit: LengthUnit): VerifyGroup {
     rows: plan.darts.map((dart) => ({
       what: capital(dartRefWords(dart.ref)),
       how: `mouth ${formatAmount(dart.drawn.intake, unit)}`,
-      expected: formatAmount((dart.drawn.legInner + dart.drawn.legOuter) / 2, unit),
+      expected: formatLength((dart.drawn.legInner + dart.drawn.legOuter) / 2, unit),
       allowed: formatAmount(SEWN_AGREEMENT, unit),
     })),
   };

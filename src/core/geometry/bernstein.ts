@@ -1,5 +1,5 @@
 /** Zeros of a polynomial given by its four Bernstein ordinates: one coordinate of a cubic Bézier, in mm. */
-import { PARAMETER_ACCURACY } from "../tolerance";
+import { COORDINATE_NOISE, PARAMETER_ACCURACY } from "../tolerance";
 import type { Mm } from "../units";
 
 /** Newton with a bisection to fall back on: 60 halvings of 0..1 are finer than a double can tell apart. */
@@ -46,14 +46,15 @@ export function cubicZeros(f0: Mm, f1: Mm, f2: Mm, f3: Mm, touch: Mm): readonly 
   let beforeCrosses = false;
   let beforeValue = Infinity;
   let t = 0;
-  let value = f0;
+  let value = withoutNoise(f0);
   for (const nextT of [...cubicTurns(f0, f1, f2, f3), 1, 2]) {
     // The round for 2 handles the end at 1, which nothing follows.
-    const nextValue = nextT === 1 ? f3 : nextT === 2 ? Infinity : cubicValue(f0, f1, f2, f3, nextT);
+    const nextValue =
+      nextT === 2 ? Infinity : withoutNoise(nextT === 1 ? f3 : cubicValue(f0, f1, f2, f3, nextT));
     const crosses = nextT !== 2 && value !== 0 && nextValue !== 0 && value < 0 !== nextValue < 0;
     const size = Math.abs(value);
     const touches = size <= touch && !beforeCrosses && !crosses && size < beforeValue && size <= Math.abs(nextValue);
-    if (value === 0 || touches) zeros.push(t);
+    if (touches || (value === 0 && beforeValue > 0)) zeros.push(t);
     if (crosses) zeros.push(zeroBetween(f0, f1, f2, f3, t, nextT));
     beforeCrosses = crosses;
     beforeValue = size;
@@ -62,6 +63,9 @@ export function cubicZeros(f0: Mm, f1: Mm, f2: Mm, f3: Mm, touch: Mm): readonly 
   }
   return zeros;
 }
+
+// A turn that rounding pushes just across 0 would else count as two crossings beside each other.
+const withoutNoise = (value: Mm): Mm => (Math.abs(value) <= COORDINATE_NOISE ? 0 : value);
 
 /** The zero on a monotone stretch whose ends differ in sign. */
 function zeroBetween(f0: number, f1: number, f2: number, f3: number, from: number, to: number): number {

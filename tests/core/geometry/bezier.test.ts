@@ -114,11 +114,18 @@ describe("cubicTangentAt", () => {
 });
 
 describe("cubicCurvatureAt", () => {
-  it("is about 1/radius on a quarter circle, positive from +x to +y and negative back", () => {
+  it("at an end is two thirds of the other control's distance from the tangent over the square of the leg", () => {
+    const legs = 100 * CIRCLE_CONTROL;
+    const known = ((2 / 3) * (100 - legs)) / legs ** 2; // Farin, ch. 11
+    expect(cubicCurvatureAt(quarter, 0)).toBeCloseTo(known, 12);
+    expect(cubicCurvatureAt(quarter, 1)).toBeCloseTo(known, 12);
+  });
+
+  it("is within 3 % of 1/radius on a quarter circle, positive from +x to +y and negative back", () => {
     for (const t of [0, 0.25, 0.5, 0.75, 1]) {
       const curvature = cubicCurvatureAt(quarter, t);
-      expect(curvature).toBeGreaterThan(0.0098);
-      expect(curvature).toBeLessThan(0.0102);
+      expect(curvature).toBeGreaterThan(0.0097);
+      expect(curvature).toBeLessThan(0.0103);
       expect(cubicCurvatureAt(cubicReverse(quarter), 1 - t)).toBeCloseTo(-curvature, 12);
     }
   });

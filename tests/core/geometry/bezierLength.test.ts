@@ -25,6 +25,8 @@ import {
 const PROMISED = 1e-6;
 /** mm. Chords with extrapolation are this good except beside a cusp. */
 const CHORD_ERROR = 1e-5;
+/** mm. Chords beside a cusp, where extrapolation no longer helps. */
+const CUSP_CHORD_ERROR = 1e-3;
 /** mm. 64 parts by the library's own fixed quadrature, summed. */
 const LIBRARY_ERROR = 1e-5;
 
@@ -70,6 +72,10 @@ describe("cubicLength", () => {
     [1e-7, 1],
     [-1e-4, 0.1],
     [0.2, 0.9],
+    // The cusp lies beyond the outermost node of the quadrature: easily missed.
+    [-1, 0.004],
+    [-1, 1e-5],
+    [-0.002, 1],
   ])("of the cusp from u = %d to %d", (u, v) => {
     expect(Math.abs(cubicLength(cuspCurve(u, v)) - cuspLength(u, v))).toBeLessThan(PROMISED);
   });
@@ -103,7 +109,7 @@ describe("cubicLengthTo and cubicLengthBetween", () => {
   it("agree with chords up to any parameter", () => {
     fc.assert(
       fc.property(anyCubic, anyParameter, (c, t) => {
-        expect(Math.abs(cubicLengthTo(c, t) - referenceLength(c, t))).toBeLessThan(1e-3);
+        expect(Math.abs(cubicLengthTo(c, t) - referenceLength(c, t))).toBeLessThan(CUSP_CHORD_ERROR);
       }),
       RUNS,
     );
@@ -117,29 +123,24 @@ describe("cubicLengthTo and cubicLengthBetween", () => {
 
 describe("cubicParameterAtLength", () => {
   it("finds the parameter whose length, by chords, is the one asked for", () => {
-    for (const [curve] of spreadCubics(2, 60).map((c) => [c] as const)) {
+    for (const curve of spreadCubics(2, 60)) {
       const total = referenceLength(curve);
       for (const share of [0.001, 0.3, 0.5, 0.95]) {
         const t = cubicParameterAtLength(curve, share * total);
-        expect(Math.abs(referenceLength(curve, t) - share * total)).toBeLessThan(1e-4);
+        expect(Math.abs(referenceLength(curve, t) - share * total)).toBeLessThan(CUSP_CHORD_ERROR);
       }
     }
   });
 
-  it.each([0, 0.2, 0.5, 0.8, 1])("is %d of the way at that share of a symmetric arc's half", (share) => {
-    const cusp = cuspCurve(-1, 1);
-    const u = share === 0 ? -1 : -(1 - share);
-    const t = cubicParameterAtLength(cusp, cuspLength(-1, u));
-    expect(t).toBeCloseTo((u + 1) / 2, 4);
+  it.each([-0.9, -0.5, -0.01, 0.01, 0.3, 0.99])("finds u = %d on a cusp by its known length", (u) => {
+    const t = cubicParameterAtLength(cuspCurve(-1, 1), cuspLength(-1, u));
+    expect(t).toBeCloseTo((u + 1) / 2, 6);
   });
 
-  it("is a half at half the length of a symmetric curve", () => {
-    for (const name of ["a loop", "almost a cusp", "both controls in one place", "a tight S"]) {
-      const curve = new Map(awkward).get(name);
-      if (curve === undefined) throw new Error(name);
-      if (name === "almost a cusp") continue;
-      expect(cubicParameterAtLength(curve, referenceLength(curve) / 2)).toBeCloseTo(0.5, 6);
-    }
+  it.each(["a loop", "both controls in one place", "a tight S"])("is a half at half the length of %s", (name) => {
+    const curve = new Map(awkward).get(name);
+    if (curve === undefined) throw new Error(name);
+    expect(cubicParameterAtLength(curve, referenceLength(curve) / 2)).toBeCloseTo(0.5, 6);
   });
 
   it("stays within the curve, and is NaN for NaN", () => {
@@ -155,7 +156,7 @@ describe("cubicParameterAtLength", () => {
     const total = cubicLength(curve);
     for (const share of [0.1, 0.37, 0.5, 0.9]) {
       const t = cubicParameterAtLength(curve, share * total);
-      expect(Math.abs(referenceLength(curve, t) - share * referenceLength(curve))).toBeLessThan(1e-3);
+      expect(Math.abs(referenceLength(curve, t) - share * referenceLength(curve))).toBeLessThan(CUSP_CHORD_ERROR);
     }
   });
 });

@@ -1,0 +1,105 @@
+/**
+ * Reading a length as people write it: centimetres or inches, decimals with a point or a comma, fractions of an inch in
+ * every usual notation, with or without a unit. Exact to 0.1 mm inside.
+ */
+import { fail, ok, type Result } from "../result";
+import { MM_PER_CM, MM_PER_INCH, type Mm } from "../units";
+
+export type TypedUnit = "cm" | "in";
+
+export type LengthFailure =
+  | { readonly code: "length/empty" }
+  | { readonly code: "length/not-a-length"; readonly text: string }
+  | { readonly code: "length/ambiguous"; readonly text: string }
+  | { readonly code: "length/unknown-unit"; readonly text: string; readonly unit: string }
+  | { readonly code: "length/negative"; readonly text: string }
+  | { readonly code: "length/no-denominator"; readonly text: string }
+  | { readonly code: "length/absurd"; readonly text: string; readonly most: Mm };
+
+/** Longer than any tape: nothing on a body or a bodice comes near. */
+export const LONGEST: Mm = 5000;
+
+const GLYPHS: Readonly<Record<string, string>> = {
+  "½": "1/2",
+  "⅓": "1/3",
+  "⅔": "2/3",
+  "¼": "1/4",
+  "¾": "3/4",
+  "⅕": "1/5",
+  "⅖": "2/5",
+  "⅗": "3/5",
+  "⅘": "4/5",
+  "⅙": "1/6",
+  "⅚": "5/6",
+  "⅛": "1/8",
+  "⅜": "3/8",
+  "⅝": "5/8",
+  "⅞": "7/8",
+};
+
+const MM_PER_UNIT: Readonly<Record<string, Mm>> = {
+  mm: 1,
+  cm: MM_PER_CM,
+  m: 1000,
+  in: MM_PER_INCH,
+  ins: MM_PER_INCH,
+  inch: MM_PER_INCH,
+  inches: MM_PER_INCH,
+  '"': MM_PER_INCH,
+};
+
+/** Tenths of a millimetre in a millimetre: what entries are kept to. */
+const KEPT = 10;
+
+/**
+ * The length a text says, in mm to 0.1.
+ *
+ * @param text what was typed: `34 1/2`, `34½`, `34-1/2`, `34.5`, `87,6`, `87.6cm`, `876 mm`, `34 1/2"`
+ * @param unit what a bare number means
+ * @param options `signed` takes negative lengths, as for a move; without it they are refused
+ */
+export function parseLength(
+  text: string,
+  unit: TypedUnit,
+  { signed = false }: { readonly signed?: boolean } = {},
+): Result<Mm, LengthFailure> {
+  const plain = plainText(text);
+  if (plain === "") return fail({ code: "length/empty" });
+  const parts = /^([+-]?)\s*([^a-z"]*?)\s*([a-z"]*)\.?$/.exec(plain);
+  if (parts === null) return fail({ code: "length/not-a-length", text });
+  const [, sign = "", number = "", typed = ""] = parts;
+  const unitMm = typed === "" ? MM_PER_UNIT[unit] : Object.hasOwn(MM_PER_UNIT, typed) ? MM_PER_UNIT[typed] : undefined;
+  if (unitMm === undefined) return fail({ code: "length/unknown-unit", text, unit: typed });
+  const value = parseNumber(number, text);
+  if (!value.ok) return value;
+  if (sign === "-" && !signed && value.value !== 0) return fail({ code: "length/negative", text });
+  const mm = Math.round(value.value * unitMm * KEPT) / KEPT;
+  if (mm > LONGEST) return fail({ code: "length/absurd", text, most: LONGEST });
+  return ok(sign === "-" && mm !== 0 ? -mm : mm);
+}
+
+/** Lower case, fraction glyphs and look-alike marks written out, white space made single. */
+function plainText(text: string): string {
+  return text
+    .replace(/[½⅓⅔¼¾⅕⅖⅗⅘⅙⅚⅛⅜⅝⅞]/g, (glyph) => ` ${GLYPHS[glyph] ?? ""}`)
+    .replace(/[⁄∕]/g, "/")
+    .replace(/[−‐‑‒–—]/g, "-")
+    .replace(/[″“”]|''|′′/g, '"')
+    .replace(/[\s\u00a0\u2009\u202f]+/g, " ")
+    .trim()
+    .toLowerCase();
+}
+
+function parseNumber(number: string, text: string): Result<number, LengthFailure> {
+  if (/^(\d+([.,]\d*)?|[.,]\d+)$/.test(number)) return ok(Number(number.replace(",", ".")));
+  const mixed = /^(?:(\d+)(?: ?- ?| ))?(\d+) ?\/ ?(\d+)$/.exec(number);
+  if (mixed !== null) {
+    const [, whole = "0", numerator = "", denominator = ""] = mixed;
+    if (Number(denominator) === 0) return fail({ code: "length/no-denominator", text });
+    return ok(Number(whole) + Number(numerator) / Number(denominator));
+  }
+  // Digits and marks only, but two readings or none: `1/2/3`, `34,5,6`, `1,234.5`, `34 5`.
+  return /^[\d.,/ -]+$/.test(number) && /\d/.test(number)
+    ? fail({ code: "length/ambiguous", text })
+    : fail({ code: "length/not-a-length", text });
+}

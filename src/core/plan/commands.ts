@@ -1,0 +1,119 @@
+/** Everything the wearer can do to a work, each a small record; applying one gives a new work. */
+import type { CupVersion, SizeRow } from "../chart/sizeChart";
+import type { MeasureName } from "../measures/measure";
+import type { Mm } from "../units";
+import type {
+  Alteration,
+  AlterationKind,
+  Closure,
+  Ease,
+  LengthUnit,
+  PaperSize,
+  Pattern,
+  PatternLength,
+  Picks,
+  Work,
+} from "./work";
+
+export type Command =
+  | { readonly kind: "setName"; readonly name: string }
+  | { readonly kind: "setUnit"; readonly unit: LengthUnit }
+  | { readonly kind: "setPaper"; readonly paper: PaperSize }
+  | { readonly kind: "setMeasure"; readonly measure: MeasureName; readonly value: Mm }
+  | { readonly kind: "clearMeasure"; readonly measure: MeasureName }
+  | { readonly kind: "setPatternName"; readonly name: string }
+  | { readonly kind: "setSizes"; readonly sizes: readonly SizeRow[] }
+  | { readonly kind: "setCups"; readonly cups: readonly CupVersion[] }
+  | { readonly kind: "setDraftedDifference"; readonly value: Mm }
+  | { readonly kind: "setPatternEase"; readonly ease: Ease }
+  | { readonly kind: "setLength"; readonly length: PatternLength }
+  | { readonly kind: "setClosure"; readonly closure: Closure }
+  /** Another pattern: picks of sizes go, since they name lines of the old chart. */
+  | { readonly kind: "setPattern"; readonly pattern: Pattern }
+  /** Merged into what is wanted already. */
+  | { readonly kind: "setEaseWanted"; readonly ease: Partial<Ease> }
+  | { readonly kind: "clearEaseWanted"; readonly level: keyof Ease }
+  | { readonly kind: "setBustRadius"; readonly value: Mm | null }
+  /** Merged into the picks already made. */
+  | { readonly kind: "setPick"; readonly picks: Partial<Picks> }
+  | { readonly kind: "clearPick"; readonly pick: keyof Picks }
+  | { readonly kind: "putAlteration"; readonly alteration: Alteration }
+  | { readonly kind: "removeAlteration"; readonly id: string }
+  | { readonly kind: "setUnread"; readonly field: string; readonly text: string }
+  | { readonly kind: "clearUnread"; readonly field: string };
+
+/** The work after a command; the very same work where the command changes nothing. */
+export function applyCommand(work: Work, command: Command): Work {
+  const next = changed(work, command);
+  return JSON.stringify(next) === JSON.stringify(work) ? work : next;
+}
+
+function changed(work: Work, command: Command): Work {
+  const { pattern } = work;
+  switch (command.kind) {
+    case "setName":
+      return { ...work, name: command.name };
+    case "setUnit":
+      return { ...work, unit: command.unit };
+    case "setPaper":
+      return { ...work, paper: command.paper };
+    case "setMeasure":
+      return { ...work, measures: { ...work.measures, [command.measure]: command.value } };
+    case "clearMeasure":
+      return { ...work, measures: without(work.measures, command.measure) };
+    case "setPatternName":
+      return { ...work, pattern: { ...pattern, name: command.name } };
+    case "setSizes":
+      return { ...work, pattern: { ...pattern, chart: { ...pattern.chart, sizes: command.sizes } } };
+    case "setCups":
+      return { ...work, pattern: { ...pattern, chart: { ...pattern.chart, cups: command.cups } } };
+    case "setDraftedDifference":
+      return { ...work, pattern: { ...pattern, chart: { ...pattern.chart, draftedDifference: command.value } } };
+    case "setPatternEase":
+      return { ...work, pattern: { ...pattern, ease: command.ease } };
+    case "setLength":
+      return { ...work, pattern: { ...pattern, length: command.length } };
+    case "setClosure":
+      return { ...work, pattern: { ...pattern, closure: command.closure } };
+    case "setPattern":
+      return { ...work, pattern: command.pattern, picks: {} };
+    case "setEaseWanted":
+      return { ...work, easeWanted: { ...work.easeWanted, ...command.ease } };
+    case "clearEaseWanted":
+      return { ...work, easeWanted: without(work.easeWanted, command.level) };
+    case "setBustRadius": {
+      const { bustRadius: _old, ...rest } = work;
+      return command.value === null ? rest : { ...rest, bustRadius: command.value };
+    }
+    case "setPick":
+      return { ...work, picks: { ...work.picks, ...command.picks } };
+    case "clearPick":
+      return { ...work, picks: without(work.picks, command.pick) };
+    case "putAlteration":
+      return { ...work, alterations: put(work.alterations, command.alteration) };
+    case "removeAlteration":
+      return { ...work, alterations: work.alterations.filter((a) => a.id !== command.id) };
+    case "setUnread":
+      return { ...work, unread: { ...work.unread, [command.field]: command.text } };
+    case "clearUnread":
+      return { ...work, unread: without(work.unread, command.field) };
+  }
+}
+
+function without<T extends object, K extends keyof T>(from: T, key: K): Omit<T, K> {
+  const { [key]: _gone, ...rest } = from;
+  return rest;
+}
+
+/** The trade's order on one dart: where it sits, how wide it is, where it ends. */
+const ORDER: Readonly<Record<AlterationKind, number>> = { dartPlace: 0, dartMouth: 1, dartEnd: 2 };
+
+/** Replaces the alteration of the same kind on the same dart, or puts a new one in its place in the trade's order. */
+function put(alterations: readonly Alteration[], wish: Alteration): readonly Alteration[] {
+  const at = alterations.findIndex((a) => sameDart(a, wish) && a.kind === wish.kind);
+  if (at >= 0) return alterations.map((a, index) => (index === at ? wish : a));
+  const before = alterations.findIndex((a) => sameDart(a, wish) && ORDER[a.kind] > ORDER[wish.kind]);
+  return before < 0 ? [...alterations, wish] : alterations.toSpliced(before, 0, wish);
+}
+
+const sameDart = (a: Alteration, b: Alteration): boolean => a.dart.piece === b.dart.piece && a.dart.dart === b.dart.dart;

@@ -1,0 +1,104 @@
+/** Lengths in the wearer's unit: girths and lengths to 1 mm or 1/8 in, small amounts to 1 mm or 1/16 in. */
+import type { LengthFailure, TypedUnit } from "../core/measures/length";
+import { MM_PER_CM, MM_PER_INCH, type Mm } from "../core/units";
+
+export interface LengthParts {
+  readonly sign: "" | "−";
+  readonly whole: number;
+  /** null: no fraction. */
+  readonly fraction: { readonly numerator: number; readonly denominator: number } | null;
+  readonly unit: "cm" | "mm" | "in";
+}
+
+const LENGTH_DENOMINATOR = 8;
+const AMOUNT_DENOMINATOR = 16;
+
+/** Glyphs that every text font has; other fractions are written with a slash. */
+const GLYPHS: Readonly<Record<string, string>> = { "1/2": "½", "1/4": "¼", "3/4": "¾" };
+
+/** A girth or a length to be read: "87.6 cm", "34 ½ in", "34 5/8 in". */
+export function formatLength(mm: Mm, unit: TypedUnit): string {
+  if (unit === "in") return inches(mm, LENGTH_DENOMINATOR, "in");
+  return `${minus(mm, 1)}${(Math.abs(Math.round(mm)) / MM_PER_CM).toFixed(1)} cm`;
+}
+
+/** A small amount to be marked on paper: "8 mm", "5/16 in". Signed where negative. */
+export function formatAmount(mm: Mm, unit: TypedUnit): string {
+  if (unit === "in") return inches(mm, AMOUNT_DENOMINATOR, "in");
+  return `${minus(mm, 1)}${Math.abs(Math.round(mm))} mm`;
+}
+
+/** The same with its sign always shown: "+8 mm", "−5/16 in". */
+export function formatSigned(mm: Mm, unit: TypedUnit): string {
+  const text = formatAmount(mm, unit);
+  return text.startsWith("−") || formatAmount(Math.abs(mm), unit) === formatAmount(0, unit) ? text : `+${text}`;
+}
+
+/** A length as it stands in an entry field, without its unit: as exact as what was entered (0.1 mm). */
+export function formatLengthEntry(mm: Mm, unit: TypedUnit): string {
+  const tenths = Math.round(mm * 10) / 10;
+  if (unit === "cm") return String(Number((tenths / MM_PER_CM).toFixed(2)));
+  const sixteenths = Math.round((mm / MM_PER_INCH) * AMOUNT_DENOMINATOR);
+  // What was typed as a fraction shows as one; what was not keeps its decimals, so that nothing is lost.
+  const isFraction = Math.abs((sixteenths * MM_PER_INCH) / AMOUNT_DENOMINATOR - mm) < 0.0501;
+  if (!isFraction) return String(Number((mm / MM_PER_INCH).toFixed(3)));
+  return inches((sixteenths * MM_PER_INCH) / AMOUNT_DENOMINATOR, AMOUNT_DENOMINATOR, "").trim();
+}
+
+/** The parts of a length in inches, for fractions set by hand; centimetres come whole and decimal in `text`. */
+export function inchParts(mm: Mm, denominator: 8 | 16 = LENGTH_DENOMINATOR): LengthParts {
+  const steps = Math.round((Math.abs(mm) / MM_PER_INCH) * denominator);
+  const whole = Math.floor(steps / denominator);
+  const [numerator, reduced] = reduce(steps - whole * denominator, denominator);
+  return {
+    sign: mm < 0 && steps > 0 ? "−" : "",
+    whole,
+    fraction: numerator === 0 ? null : { numerator, denominator: reduced },
+    unit: "in",
+  };
+}
+
+function inches(mm: Mm, denominator: 8 | 16, unit: string): string {
+  const { sign, whole, fraction } = inchParts(mm, denominator);
+  const part = fraction === null ? "" : fractionText(fraction.numerator, fraction.denominator);
+  const number = part === "" ? String(whole) : whole === 0 ? part : `${whole} ${part}`;
+  return `${sign}${number} ${unit}`;
+}
+
+function fractionText(numerator: number, denominator: number): string {
+  const plain = `${numerator}/${denominator}`;
+  return GLYPHS[plain] ?? plain;
+}
+
+function reduce(numerator: number, denominator: number): [number, number] {
+  let n = numerator;
+  let d = denominator;
+  while (n !== 0 && n % 2 === 0 && d % 2 === 0) {
+    n /= 2;
+    d /= 2;
+  }
+  return [n, d];
+}
+
+const minus = (mm: Mm, step: number): string => (Math.round(mm / step) < 0 ? "−" : "");
+
+/** What is wrong with a length that could not be read, and how to write it. */
+export function lengthFailureSentence(failure: LengthFailure, unit: TypedUnit): string {
+  const example = unit === "cm" ? "87.6" : "34 1/2";
+  switch (failure.code) {
+    case "length/empty":
+      return `Write a length, such as ${example}.`;
+    case "length/not-a-length":
+      return `“${failure.text}” does not read as a length. Write it like ${example}.`;
+    case "length/ambiguous":
+      return `“${failure.text}” could be read in more than one way. Write it like ${example}.`;
+    case "length/unknown-unit":
+      return `The unit “${failure.unit}” is not known here. Use cm, mm or in, or leave it out.`;
+    case "length/negative":
+      return "A length cannot be less than nothing. Leave out the minus.";
+    case "length/no-denominator":
+      return `“${failure.text}” divides by nothing. Write it like 34 1/2.`;
+    case "length/absurd":
+      return `“${failure.text}” is longer than ${formatLength(failure.most, unit)}. Check the number and its unit.`;
+  }
+}

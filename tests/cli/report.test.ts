@@ -1,0 +1,66 @@
+import { describe, expect, it } from "vitest";
+import { planReport } from "../../src/cli/report";
+import { derivePlan } from "../../src/core/plan/derivePlan";
+import type { Work } from "../../src/core/plan/work";
+import { sampleWork } from "../support/sampleWork";
+
+function reportOf(work: Work) {
+  const plan = derivePlan(work);
+  if (!plan.ok) throw new Error(plan.failure.code);
+  return planReport(work, plan.value);
+}
+
+/** Every number in a report, with the path to it. */
+function numbers(value: unknown, path = ""): [string, number][] {
+  if (typeof value === "number") return [[path, value]];
+  if (typeof value !== "object" || value === null) return [];
+  return Object.entries(value).flatMap(([key, inner]) => numbers(inner, `${path}.${key}`));
+}
+
+describe("planReport", () => {
+  const report = reportOf(sampleWork);
+
+  it("gives frame, cup, levels and bust", () => {
+    expect(report.frame).toEqual({ size: "14", cup: "C" });
+    expect(report.bust).toEqual({ difference_mm: 70, residual_mm: -5 });
+    expect(report.levels.waist?.target_mm).toBe(778);
+    expect(report.levels.waist?.finished_mm).toBeCloseTo(778, 0);
+    expect(report.levels.hip?.between).toEqual(["14", "16"]);
+  });
+
+  it("leaves the hip out where the pattern ends at the waist", () => {
+    const short = reportOf({ ...sampleWork, pattern: { ...sampleWork.pattern, length: "waist" } });
+    expect(Object.keys(short.levels)).toEqual(["bust", "waist"]);
+  });
+
+  it("gives darts whose figures agree with their points", () => {
+    expect(report.darts.length).toBeGreaterThanOrEqual(3);
+    for (const dart of report.darts) {
+      const [inner, outer] = dart.mouth_mm;
+      const [x, y] = dart.apex_mm;
+      expect(Math.hypot(inner[0] - x, inner[1] - y)).toBeCloseTo(dart.legs_mm[0], 1);
+      expect(Math.hypot(outer[0] - x, outer[1] - y)).toBeCloseTo(dart.legs_mm[1], 1);
+      expect(Math.hypot(inner[0] - outer[0], inner[1] - outer[1])).toBeCloseTo(dart.intake_mm, 1);
+      const [a, b] = dart.legs_mm;
+      const cosine = (a * a + b * b - dart.intake_mm ** 2) / (2 * a * b);
+      expect((Math.acos(cosine) * 180) / Math.PI).toBeCloseTo(dart.angle_deg, 1);
+      expect(dart.fullness_mm).toBeCloseTo(80 * Math.sqrt(1 - (1 - dart.angle_deg / 360) ** 2), 1);
+    }
+  });
+
+  it("rounds: shares to 4 decimals, lengths to 0.01, and no minus nought", () => {
+    for (const [path, value] of numbers(report)) {
+      const decimals = path.endsWith(".share") ? 4 : path.endsWith("angle_deg") ? 3 : 2;
+      expect(value, path).toBe(Number(value.toFixed(decimals)));
+      expect(Object.is(value, -0), path).toBe(false);
+    }
+  });
+
+  it("says each job with its amount, and each check with what was measured", () => {
+    const first = report.checklist[0];
+    expect(first).toMatchObject({ piece: "front", amount_mm: 0 });
+    expect(first?.text).toContain("Trace the 14 line of the front, cup version C");
+    expect(report.checks.length).toBeGreaterThan(20);
+    for (const check of report.checks) expect(Object.keys(check)).toEqual(expect.arrayContaining(["name", "ok", "measured", "expected", "tolerance"]));
+  });
+});

@@ -1,0 +1,206 @@
+import { describe, expect, it } from "vitest";
+import { derivePlan } from "../../src/core/plan/derivePlan";
+import { piecePoint } from "../../src/core/geometry/point";
+import type { ChecklistItem, ChecklistStep, CutLine, Plan, Slip, SlipTrace } from "../../src/core/plan/plan";
+import type { Alteration, Work } from "../../src/core/plan/work";
+import { radians } from "../../src/core/units";
+import { checklistByPiece, checklistLine, checklistSentence } from "../../src/words/checklist";
+import { refusedSentence } from "../../src/words/doubts";
+import { sampleWork } from "../support/sampleWork";
+
+const sentence = (step: ChecklistStep, piece: ChecklistItem["piece"] = "front"): string =>
+  checklistSentence(checklistLine({ piece, step, amount: 0 }, [], "cm"));
+
+function planOf(work: Work): Plan {
+  const plan = derivePlan(work);
+  if (!plan.ok) throw new Error(plan.failure.code);
+  return plan.value;
+}
+
+const cutLine = (over: Partial<CutLine>): CutLine => ({
+  piece: "front",
+  level: "waist",
+  between: ["12", "14"],
+  share: 0.4,
+  offset: 3,
+  slipMove: 0,
+  at: piecePoint(0, 0),
+  ...over,
+});
+
+function wearerSlip(alteration: Alteration, trace: Partial<SlipTrace> = {}): ChecklistStep {
+  const slip: Slip = {
+    id: "s",
+    source: "wearer",
+    piece: alteration.dart.piece,
+    what: { kind: "alteration", alteration },
+    outcome: {
+      ok: true,
+      value: {
+        piece: alteration.dart.piece,
+        moved: [],
+        seam: "waist",
+        seamBefore: 0,
+        seamUngiven: 0,
+        seamAfter: 0,
+        given: [],
+        notes: [],
+        ...trace,
+      },
+    },
+  };
+  return { kind: "slip", slip };
+}
+
+describe("checklist words", () => {
+  it("says where the new side seam lies from a printed line, and how far along", () => {
+    const words = sentence({ kind: "blend", cutLine: cutLine({}), from: "bust" });
+    expect(words).toContain("3 mm outside the 12 line (40 % of the way from the 12 line to the 14 line)");
+    expect(words).toContain("from the traced line at the bust");
+  });
+
+  it("says inside for a line within the printed one, and keeps to a line where there is nothing to move", () => {
+    expect(sentence({ kind: "blend", cutLine: cutLine({ offset: -4 }), from: "bust" })).toContain("4 mm inside the 12 line");
+    const same = checklistLine(
+      { piece: "front", step: { kind: "blend", cutLine: cutLine({ offset: 0.01, share: 0.001 }), from: "bust" }, amount: 0 },
+      [],
+      "cm",
+    );
+    expect(same.text).toContain("keeps to the 12 line");
+    expect(same.amount).toBe("on 12");
+  });
+
+  it("opens for a fuller bust and laps for a smaller one, each with its own drop", () => {
+    const fuller = sentence({ kind: "bust", spread: 12, whole: 24, drop: 11 });
+    expect(fuller).toMatch(/Full bust adjustment: open .* 12 mm .*24 mm round/);
+    expect(fuller).toContain("lower the part below by 11 mm");
+    const smaller = sentence({ kind: "bust", spread: -6, whole: -12, drop: -7 });
+    expect(smaller).toMatch(/Small bust adjustment: lap .* 6 mm .*12 mm round/);
+    expect(smaller).toContain("Fold 7 mm out of the centre part");
+    expect(smaller).not.toContain("-");
+  });
+
+  it("says how to shorten a dart, what is held and where the freed amount goes", () => {
+    const dart = { piece: "front", dart: "waistDart" } as const;
+    const words = sentence(
+      wearerSlip(
+        { kind: "dartEnd", id: "a", dart, shorten: 15, across: 5, hold: "fullness", giveBack: {} },
+        {
+          given: [
+            { place: "sideSeam", piece: "front", amount: 2 },
+            { place: "otherDart", piece: "back", amount: -3 },
+            { place: "centreSeam", piece: "front", amount: 0.01 },
+          ],
+          notes: [{ code: "centreNowSeam" }],
+        },
+      ),
+    );
+    expect(words).toContain("Shorten the waist dart by 15 mm and move its end 5 mm towards the centre front");
+    expect(words).toContain("15 mm nearer to the waist seam");
+    expect(words).toContain("the mouth becomes narrower");
+    expect(words).toContain("Take 2 mm off at the side seam on the waist seam");
+    expect(words).toContain("Narrow the back waist dart by 3 mm");
+    expect(words).toContain("not on the fold");
+    expect(words).not.toContain("bust line");
+  });
+
+  it("explains that a shorter dart with its mouth held makes more room, a longer one less", () => {
+    const dart = { piece: "front", dart: "waistDart" } as const;
+    const end = (shorten: number): string =>
+      sentence(wearerSlip({ kind: "dartEnd", id: "a", dart, shorten, across: 0, hold: "mouth", giveBack: {} }));
+    expect(end(15)).toContain("more room");
+    expect(end(-15)).toContain("less room");
+    expect(end(-15)).toContain("further from the waist seam");
+  });
+
+  it("speaks of up and down on a side dart, and of its upper and lower mouth ends", () => {
+    const dart = { piece: "front", dart: "sideDart" } as const;
+    const place = sentence(wearerSlip({ kind: "dartPlace", id: "a", dart, by: -8, how: "redraw", giveBack: {} }));
+    expect(place).toBe("Move the whole side dart 8 mm down.");
+    const mouth = sentence(wearerSlip({ kind: "dartMouth", id: "a", dart, inner: 2, outer: -5, giveBack: {} }));
+    expect(mouth).toContain("Narrow the side dart by 3 mm");
+    expect(mouth).toContain("upper end of the mouth 2 mm away from");
+    expect(mouth).toContain("lower end of the mouth 5 mm towards");
+  });
+
+  it("names each leg of an uneven dart, and an end past the bust point", () => {
+    const figures = {
+      apex: piecePoint(95, 250),
+      inner: piecePoint(80, 420),
+      outer: piecePoint(110, 420),
+      legInner: 96,
+      legOuter: 92,
+      intake: 30,
+      angle: radians(0.2),
+      fullness: 20,
+      apexToBustPoint: -5,
+    };
+    const words = sentence({ kind: "dart", dart: { piece: "front", dart: "waistDart" }, figures });
+    expect(words).toContain("mouth 30 mm wide, inner leg 96 mm, outer leg 92 mm long");
+    expect(words).toContain("5 mm past the bust point");
+  });
+
+  it("says which seam is eased, and that the others are equal", () => {
+    const walk = (ease: number) => sentence({ kind: "walk", seam: "shoulder", against: "front", ease }, "back");
+    expect(walk(6)).toContain("The back is 6 mm longer: that is eased in.");
+    expect(walk(0)).toContain("They must come out equal.");
+  });
+
+  it("says why an alteration is left out, with the most that works", () => {
+    const alteration: Alteration = {
+      kind: "dartMouth",
+      id: "a",
+      dart: { piece: "back", dart: "waistDart" },
+      inner: -30,
+      outer: -30,
+      giveBack: {},
+    };
+    const slip: Slip = {
+      id: "a",
+      source: "wearer",
+      piece: "back",
+      what: { kind: "alteration", alteration },
+      outcome: { ok: false, failure: { code: "slip/dart-vanishes", smallest: 4, would: -20 } },
+    };
+    expect(refusedSentence(slip, "cm")).toMatch(/^Left out on the back: narrow the waist dart by 60 mm\. .*4 mm/);
+  });
+});
+
+describe("the order of work of a plan", () => {
+  const plan = planOf(sampleWork);
+  const groups = checklistByPiece(plan, "cm");
+
+  it("goes piece by piece, with the seams walked last", () => {
+    expect(groups.map((group) => group.piece)).toEqual(["front", "back", "frontBasque", "backBasque", null]);
+    expect(groups.at(-1)?.lines.every((line) => line.text.startsWith("Walk "))).toBe(true);
+  });
+
+  it("keeps every job once, in the trade's order on each piece", () => {
+    expect(groups.flatMap((group) => group.lines)).toHaveLength(plan.checklist.length);
+    const order = ["trace", "bust", "darts", "widths", "truing"];
+    for (const { lines } of groups) {
+      const ranks = lines.map((line) => order.indexOf(line.phase));
+      expect(ranks).toEqual(ranks.toSorted((a, b) => a - b));
+      expect(ranks).not.toContain(-1);
+    }
+  });
+
+  it("places a redrawn dart by distances that the drawn piece bears out", () => {
+    const front = plan.pieces.find((piece) => piece.name === "front");
+    const drawn = plan.darts.find((dart) => dart.ref.piece === "front" && dart.ref.dart === "waistDart")?.drawn;
+    const centre = front?.points.centreWaist?.at;
+    if (drawn === undefined || centre === undefined) throw new Error("no waist dart");
+    const away = Math.hypot(drawn.inner.x - centre.x, drawn.inner.y - centre.y);
+    const line = groups[0]?.lines.find((one) => one.text.startsWith("Draw the waist dart"));
+    const said = Number(/ends (\d+(?:\.\d+)?) mm and/.exec(line?.moves[0] ?? "")?.[1]);
+    expect(Math.abs(said - away)).toBeLessThan(0.6);
+  });
+
+  it.each(["cm", "in"] as const)("never prints a minus sign, an unset value or another unit in %s", (unit) => {
+    for (const line of checklistByPiece(plan, unit).flatMap((group) => group.lines)) {
+      const words = `${checklistSentence(line)} ${line.amount ?? ""}`;
+      expect(words).not.toMatch(/undefined|null|NaN|[-−]\d/);
+      expect(words).not.toMatch(unit === "in" ? /\d (?:mm|cm)\b/ : /″|\d in\b/);
+    }
+  });
+});
