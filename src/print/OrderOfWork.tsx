@@ -2,51 +2,60 @@ import type { Plan } from "../core/plan/plan";
 import type { LengthUnit } from "../core/plan/work";
 import { checklistByPiece, groupTitle, phaseWords, type ChecklistLine, type PieceChecklist } from "../words/checklist";
 import { PieceDiagram } from "./PieceDiagram";
+import { tied } from "./tied";
 
 function Job({ line, phase }: { readonly line: ChecklistLine; readonly phase: string | null }) {
   return (
-    <li className="pc-job">
-      <span className="pc-phase">{phase}</span>
-      <span className="pc-tick" aria-hidden="true" />
-      <div className="pc-what">
-        <p>{line.text}</p>
+    <tr className={phase === null ? "pc-job" : "pc-job pc-phase-start"}>
+      <td className="pc-tick">
+        <i aria-hidden="true" />
+      </td>
+      <td className="pc-what">
+        {phase !== null && <span className="pc-phase">{phase}</span>}
+        <p>{tied(line.text)}</p>
         {line.moves.length > 0 && (
           <ol>
             {line.moves.map((move) => (
-              <li key={move}>{move}</li>
+              <li key={move}>{tied(move)}</li>
             ))}
           </ol>
         )}
-      </div>
-      <b className="pc-amount">{line.amount}</b>
-    </li>
+      </td>
+      <td className="pc-amount">{line.amount === null ? null : tied(line.amount)}</td>
+    </tr>
   );
 }
 
-/** A phase is named beside its first job only. */
+/** A phase is named above its first job only. */
 const phaseShown = (lines: readonly ChecklistLine[], index: number): string | null => {
   const line = lines[index];
   return line === undefined || lines[index - 1]?.phase === line.phase ? null : phaseWords(line.phase);
 };
 
 function PieceWork({ list, plan, unit }: { readonly list: PieceChecklist; readonly plan: Plan; readonly unit: LengthUnit }) {
-  const [first, ...others] = list.lines;
-  const job = (line: ChecklistLine, index: number) => (
-    <Job key={`${line.phase} ${line.text}`} line={line} phase={phaseShown(list.lines, index)} />
-  );
+  const title = groupTitle(list);
   return (
     <section className="pc-piece">
-      {/* The heading, the drawing and the first job stay on one page. */}
-      <div className="pc-piece-start">
-        <h5>{groupTitle(list)}</h5>
-        {list.piece !== null && <PieceDiagram piece={list.piece} plan={plan} unit={unit} />}
-        <ol className="pc-jobs">{first !== undefined && job(first, 0)}</ol>
-      </div>
-      {others.length > 0 && (
-        <ol className="pc-jobs" start={2}>
-          {others.map((line, index) => job(line, index + 1))}
-        </ol>
-      )}
+      <h5 className="pc-unseen">{title}</h5>
+      {/* A table, so that its head comes again on a page that the jobs run over to. */}
+      <table>
+        <thead>
+          <tr>
+            <th scope="col" colSpan={2}>
+              {title}
+            </th>
+            <th scope="col" className="pc-amount-head">
+              {list.piece === null ? "Ease" : "Amount"}
+            </th>
+          </tr>
+        </thead>
+        <tbody>
+          {list.lines.map((line, index) => (
+            <Job key={`${line.phase} ${line.text}`} line={line} phase={phaseShown(list.lines, index)} />
+          ))}
+        </tbody>
+      </table>
+      {list.piece !== null && <PieceDiagram piece={list.piece} plan={plan} unit={unit} />}
     </section>
   );
 }
@@ -55,6 +64,7 @@ export function OrderOfWork({ plan, unit }: { readonly plan: Plan; readonly unit
   return (
     <section className="pc-order">
       <h4>Order of work</h4>
+      <p className="pc-hint">All lines are stitch lines. Tick each job when it is done.</p>
       {checklistByPiece(plan, unit).map((list) => (
         <PieceWork key={list.piece ?? "together"} list={list} plan={plan} unit={unit} />
       ))}

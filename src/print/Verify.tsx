@@ -1,6 +1,7 @@
 import type { Plan } from "../core/plan/plan";
 import type { LengthUnit } from "../core/plan/work";
 import { verifyGroups } from "../words/verify";
+import { tied } from "./tied";
 
 /** What to measure when all is done, with room to write it down. */
 export function Verify({ plan, unit }: { readonly plan: Plan; readonly unit: LengthUnit }) {
@@ -25,12 +26,12 @@ export function Verify({ plan, unit }: { readonly plan: Plan; readonly unit: Len
               <tr key={row.what}>
                 <th scope="row">
                   {row.what}
-                  {row.how !== null && <small>{row.how}</small>}
+                  {row.how !== null && <small>{tied(row.how)}</small>}
                 </th>
                 <td>
-                  <b>{row.expected}</b>
+                  <b>{tied(row.expected)}</b>
                 </td>
-                <td>{row.allowed}</td>
+                <td>{tied(row.allowed)}</td>
                 <td className="pc-measured" />
               </tr>
             ))}

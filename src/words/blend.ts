@@ -4,7 +4,7 @@ import type { LengthUnit } from "../core/plan/work";
 import type { Alternative, BustPick, CupPick, FramePick, PickMargin } from "../core/sizing/sizing";
 import { BUST_LEFT_ALONE, TAPE_REPEATABILITY } from "../core/tolerance";
 import type { Mm } from "../core/units";
-import { formatAmount, formatLength } from "./length";
+import { formatAmount, formatLength, formatSigned } from "./length";
 import { levelWords } from "./names";
 
 /** Below this a share of the way between two lines is the line itself: no pencil is finer. */
@@ -103,9 +103,9 @@ export function bustSum(pick: BustPick, drafted: Mm, unit: LengthUnit): readonly
   return [
     line("Your difference", formatLength(pick.difference, unit)),
     line("less what the pattern is drafted for", `− ${formatLength(drafted, unit)}`),
-    line("What is over", signedAmount(pick.residual, unit)),
+    line("What is over", formatSigned(pick.residual, unit)),
     ...(left ? [line("Left alone up to (common practice, no source)", formatAmount(BUST_LEFT_ALONE, unit))] : []),
-    total(pick.chosenBy === "wearer" ? "You set the bust alteration to" : "So the bust alteration is", signedAmount(pick.alteration, unit)),
+    total(pick.chosenBy === "wearer" ? "You set the bust alteration to" : "So the bust alteration is", formatSigned(pick.alteration, unit)),
   ];
 }
 
@@ -119,13 +119,6 @@ export function levelSum(level: PlannedLevel, unit: LengthUnit): readonly SumLin
     line("The line that gives it", shareWords(level.between, level.share)),
     total("The pieces measure, darts closed", length(level.finished)),
   ];
-}
-
-/** "+12 mm", "−6 mm", "0 mm". */
-export function signedAmount(value: Mm, unit: LengthUnit): string {
-  const amount = formatAmount(Math.abs(value), unit);
-  if (amount === formatAmount(0, unit)) return amount;
-  return `${value < 0 ? "−" : "+"}${amount}`;
 }
 
 /** What the bust needs, in one sentence. */

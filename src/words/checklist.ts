@@ -49,14 +49,13 @@ interface Context {
   readonly pieceName: PieceName;
 }
 
-/** Amounts below this cannot be drawn: said as nothing. */
-const NOT_DRAWN: Mm = 0.25;
-
-const drawn = (value: Mm): boolean => Math.abs(value) >= NOT_DRAWN;
 /** From here on an amount is said as lengths on the tape are. */
 const LONG: Mm = 100;
 const small = (value: Mm, { unit }: Context): string =>
   Math.abs(value) < LONG ? formatAmount(Math.abs(value), unit) : formatLength(Math.abs(value), unit);
+
+/** False for an amount too small to be marked: it would read as nothing. */
+const drawn = (value: Mm, { unit }: Context): boolean => formatAmount(Math.abs(value), unit) !== formatAmount(0, unit);
 
 function phaseOf(step: ChecklistStep): Phase {
   switch (step.kind) {
@@ -132,7 +131,7 @@ function blend(line: CutLine, from: LevelName, context: Context): Said {
       : from === "waist"
         ? "Draw the side seam from the waist mark through this one to the hem in one smooth curve."
         : `Draw the side seam from the traced line at the ${levelWords(from)} to this mark in one smooth curve, with no corner.`;
-  if (!drawn(line.offset)) {
+  if (!drawn(line.offset, context)) {
     return { text: `At the ${level} the side seam keeps to the ${lower} line. ${join}`, amount: `on ${lower}` };
   }
   const way = line.offset > 0 ? "outside" : "inside";
@@ -181,24 +180,24 @@ function dart(ref: DartRef, figures: DartFigures, context: Context): Said {
 
 function trueDart(ref: DartRef, amount: Mm, context: Context): Said {
   const fold = ref.dart === "sideDart" ? "its bulk down" : `its bulk towards the ${centreWords(ref.piece)}`;
-  const legs = drawn(amount)
+  const legs = drawn(amount, context)
     ? ` First bring the legs to one length: the shorter ${small(amount, context)} longer, the longer ${small(amount, context)} shorter.`
     : "";
   return {
     text: `Fold the ${dartWords(ref.dart)} closed, ${fold}, and cut the ${mouthSeamWords(ref)} across it through all layers.${legs}`,
-    amount: drawn(amount) ? small(amount, context) : null,
+    amount: drawn(amount, context) ? small(amount, context) : null,
   };
 }
 
 function walk(step: Extract<ChecklistStep, { kind: "walk" }>, context: Context): Said {
   const seam = seamWords(step.seam, context.pieceName);
   const [own, other] = [pieceWords(context.pieceName), pieceWords(step.against)];
-  const eased = drawn(step.ease)
+  const eased = drawn(step.ease, context)
     ? `The ${own} is ${small(step.ease, context)} longer: that is eased in.`
     : "They must come out equal.";
   return {
     text: `Walk the ${seam} of the ${own} along that of the ${other}, seam line on seam line, darts folded. ${eased}`,
-    amount: drawn(step.ease) ? small(step.ease, context) : null,
+    amount: drawn(step.ease, context) ? small(step.ease, context) : null,
   };
 }
 
@@ -228,13 +227,13 @@ function noteMove(note: SlipNote, context: Context): string | null {
     case "centreNowSeam":
       return `The ${centreWords(context.pieceName)} is no longer straight: cut it as a seam with an allowance, not on the fold.`;
     case "bustLoses":
-      return drawn(note.amount) ? `This takes ${small(note.amount, context)} from the half piece at the bust line.` : null;
+      return drawn(note.amount, context) ? `This takes ${small(note.amount, context)} from the half piece at the bust line.` : null;
     case "legsTrued":
-      return drawn(note.amount) ? `True the legs: each moves ${small(note.amount, context)} along itself.` : null;
+      return drawn(note.amount, context) ? `True the legs: each moves ${small(note.amount, context)} along itself.` : null;
     case "armholeSmoothed":
       return "Draw the armhole smooth again.";
     case "centreLengthened":
-      return drawn(note.amount)
+      return drawn(note.amount, context)
         ? `The centre part is ${small(note.amount, context)} ${note.amount > 0 ? "longer" : "shorter"} after it.`
         : null;
   }
@@ -254,7 +253,7 @@ function mouthMoves(alteration: Alteration, context: Context): string[] {
   if (alteration.kind !== "dartMouth") return [];
   const [first, second] = alteration.dart.dart === "sideDart" ? (["upper", "lower"] as const) : (["inner", "outer"] as const);
   const move = (end: string, by: Mm): string[] =>
-    drawn(by) ? [`Move the ${end} end of the mouth ${small(by, context)} ${by > 0 ? "away from" : "towards"} the dart's middle.`] : [];
+    drawn(by, context) ? [`Move the ${end} end of the mouth ${small(by, context)} ${by > 0 ? "away from" : "towards"} the dart's middle.`] : [];
   return [...move(first, alteration.inner), ...move(second, alteration.outer)];
 }
 
@@ -262,8 +261,8 @@ function alterationAmount(alteration: Alteration, context: Context): string {
   switch (alteration.kind) {
     case "dartEnd": {
       const parts: string[] = [];
-      if (drawn(alteration.shorten)) parts.push(small(alteration.shorten, context));
-      if (drawn(alteration.across)) parts.push(`${small(alteration.across, context)} across`);
+      if (drawn(alteration.shorten, context)) parts.push(small(alteration.shorten, context));
+      if (drawn(alteration.across, context)) parts.push(`${small(alteration.across, context)} across`);
       return parts.length === 0 ? small(0, context) : parts.join(" + ");
     }
     case "dartMouth":
@@ -276,8 +275,8 @@ function alterationAmount(alteration: Alteration, context: Context): string {
 function wearerSlip({ given, notes }: SlipTrace, alteration: Alteration, context: Context): Said {
   const title = alterationTitle(alteration, context.unit);
   const towards =
-    alteration.kind === "dartEnd" && drawn(alteration.shorten)
-      ? [`Along its middle line, mark the new end ${small(alteration.shorten, context)} ${alteration.shorten > 0 ? "nearer to" : "further from"} the ${mouthSeamWords(alteration.dart)}${drawn(alteration.across) ? `, and from there ${small(alteration.across, context)} ${acrossWords(alteration.dart, alteration.across)}` : ""}.`]
+    alteration.kind === "dartEnd" && drawn(alteration.shorten, context)
+      ? [`Along its middle line, mark the new end ${small(alteration.shorten, context)} ${alteration.shorten > 0 ? "nearer to" : "further from"} the ${mouthSeamWords(alteration.dart)}${drawn(alteration.across, context) ? `, and from there ${small(alteration.across, context)} ${acrossWords(alteration.dart, alteration.across)}` : ""}.`]
       : [];
   return {
     text: `${title}.`,
@@ -285,7 +284,7 @@ function wearerSlip({ given, notes }: SlipTrace, alteration: Alteration, context
       ...towards,
       ...heldMove(alteration),
       ...mouthMoves(alteration, context),
-      ...given.filter((one) => drawn(one.amount)).map((one) => givenMove(one, mouthSeamWords(alteration.dart), context)),
+      ...given.filter((one) => drawn(one.amount, context)).map((one) => givenMove(one, mouthSeamWords(alteration.dart), context)),
       ...notes.flatMap((note) => noteMove(note, context) ?? []),
     ],
     amount: alterationAmount(alteration, context),

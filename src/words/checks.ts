@@ -83,7 +83,9 @@ export function checkFailureSentence(check: CheckResult, unit: LengthUnit): stri
     case "dartEndShortOfBustPoint":
       return check.measured < 0
         ? `The ${dartOfCheck(check)} runs ${amount(check.measured)} past the bust point; end it ${amount(check.expected)} short of it.`
-        : `The ${dartOfCheck(check)} ends ${amount(check.measured)} from the bust point; ${amount(check.expected)} is the nearest that works.`;
+        : `The ${dartOfCheck(check)} ends ${amount(check.measured)} short of the bust point, which is too ${
+            check.measured > check.expected ? "far: its room falls outside the bust" : "near: its point will show"
+          }. ${amount(check.expected)} is the ${check.measured > check.expected ? "most" : "least"} that works.`;
     case "seamsSmooth": {
       const seam = check.seam === undefined || piece === undefined ? "seam" : seamWords(check.seam, piece);
       const at = check.point === undefined ? "" : ` at the ${pointWords(check.point)}`;

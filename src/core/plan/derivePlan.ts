@@ -14,9 +14,10 @@ import { differenceOf, draftBlocks, printNest, type Blocks } from "../pattern/pr
 import { fail, must, ok, type Result } from "../result";
 import { rankAlternatives } from "../sizing/alternatives";
 import { pickBust, pickCup, pickFrame } from "../sizing/pickFrame";
+import { normalBelow } from "../sizing/normal";
 import { girthAt, solveLevel } from "../sizing/solveLevel";
 import type { FullBustFailure } from "../surgery/fullBust";
-import { FULLNESS_NOTICED, FULLNESS_RADIUS } from "../tolerance";
+import { BORDERLINE, FULLNESS_NOTICED, FULLNESS_RADIUS, TAPE_REPEATABILITY } from "../tolerance";
 import { radians, type Mm } from "../units";
 import { buildPieces, finishedHips, finishedWaists, type Built } from "./buildPieces";
 import { chartFaults } from "./chartFaults";
@@ -54,7 +55,7 @@ export function derivePlan(work: Work): Result<Plan, PlanFailure> {
   if (!frame.ok) return frame;
   const cup = pickCup(chart, difference, picks);
   if (!cup.ok) return cup;
-  const bust = pickBust(cup.value, frame.value, picks);
+  const bust = pickBust(chart, bustGirth, cup.value, frame.value, picks);
 
   const blocks = blocksOf(pattern);
   const nest = nestFor(pattern, cup.value.label);
@@ -111,6 +112,8 @@ export function derivePlan(work: Work): Result<Plan, PlanFailure> {
       claim: patternBust + made - bustLoss,
       finished: finishedAt("bust"),
       margin: frame.value.margin,
+      probability: frame.value.probability,
+      borderline: frame.value.borderline,
     },
     {
       level: "waist",
@@ -122,7 +125,7 @@ export function derivePlan(work: Work): Result<Plan, PlanFailure> {
       target: waistGirth + ease.waist,
       claim: picks.waist === undefined ? waistGirth + ease.waist : girthAt(waists, waist.value),
       finished: finishedAt("waist"),
-      margin: nearestLine(waists, waistGirth + ease.waist),
+      ...lineMargin(waists, waistGirth + ease.waist),
     },
   ];
   if (hip !== null && hips !== null && hipGirth !== undefined) {
@@ -136,7 +139,7 @@ export function derivePlan(work: Work): Result<Plan, PlanFailure> {
       target: hipGirth + ease.hip,
       claim: picks.hip === undefined ? hipGirth + ease.hip : girthAt(hips, hip.value),
       finished: finishedAt("hip"),
-      margin: nearestLine(hips, hipGirth + ease.hip),
+      ...lineMargin(hips, hipGirth + ease.hip),
     });
   }
 
@@ -153,7 +156,7 @@ export function derivePlan(work: Work): Result<Plan, PlanFailure> {
       finished: { waist: printedWaists(blocks), hip: hips },
       waistTarget: waistGirth + ease.waist,
       hipTarget: hips === null || hipGirth === undefined ? null : hipGirth + ease.hip,
-      picked: { frame: f, cup: cup.value.label },
+      picked: { frame: frame.value, cup: cup.value.label },
     }),
   };
   return ok({
@@ -225,7 +228,12 @@ const isOutside = (size: number, count: number): boolean => size < 0 || size > c
 
 const sum = (values: readonly number[]): number => values.reduce((a, b) => a + b, 0);
 
-const nearestLine = (finished: readonly Mm[], target: Mm): Mm => Math.min(...finished.map((girth) => Math.abs(girth - target)));
+/** How near a target is to the next printed line, and how likely a tape would have put it on that line's other side. */
+function lineMargin(finished: readonly Mm[], target: Mm) {
+  const margin = Math.min(...finished.map((girth) => Math.abs(girth - target)));
+  const probability = normalBelow(-margin / TAPE_REPEATABILITY);
+  return { margin, probability, borderline: probability > BORDERLINE };
+}
 
 const printedWaists = (blocks: Blocks): readonly Mm[] =>
   blocks.front.map(

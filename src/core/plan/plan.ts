@@ -43,6 +43,9 @@ export interface PlannedLevel {
   readonly finished: Mm;
   /** Tape error that would change the pick or carry the line past the next printed one. */
   readonly margin: Mm;
+  /** Probability of that, the tape being as repeatable as `TAPE_REPEATABILITY`. */
+  readonly probability: number;
+  readonly borderline: boolean;
 }
 
 /** Where the new cutting line runs at one level of one piece. */

@@ -7,8 +7,8 @@ import { must } from "../result";
 import { BUST_LEFT_ALONE, SEWN_AGREEMENT } from "../tolerance";
 import type { Mm } from "../units";
 import { intervalOf } from "./pickInterval";
-import { upperChestOf } from "./pickFrame";
-import type { Alternative } from "./sizing";
+import { residualOn, upperChestOf } from "./pickFrame";
+import type { Alternative, FramePick } from "./sizing";
 
 /** Weights of a millimetre (our own choice; the order is common practice, no source). */
 const COST = { frame: 3, frameOutside: 6, bust: 1, bustAlteration: 15, side: 0.5 };
@@ -21,7 +21,7 @@ export interface AlternativeInputs {
   readonly finished: { readonly waist: readonly Mm[]; readonly hip: readonly Mm[] | null };
   readonly waistTarget: Mm;
   readonly hipTarget: Mm | null;
-  readonly picked: { readonly frame: number; readonly cup: string | null };
+  readonly picked: { readonly frame: FramePick; readonly cup: string | null };
 }
 
 const LISTED = 5;
@@ -32,7 +32,7 @@ export function rankAlternatives(inputs: AlternativeInputs): readonly Alternativ
   const cups = chart.cups.length === 0 ? [null] : chart.cups;
   const all: Alternative[] = [];
   for (let frame = 0; frame < chart.sizes.length; frame += 1) {
-    if (Math.abs(frame - picked.frame) > 2) continue;
+    if (Math.abs(frame - picked.frame.index) > 2) continue;
     for (const cup of cups) all.push(alternative(inputs, frame, cup));
   }
   all.sort((a, b) => a.cost - b.cost || Number(b.picked) - Number(a.picked));
@@ -53,8 +53,8 @@ function alternative(
   const drafted = cup?.difference ?? chart.draftedDifference;
   const upperChests = chart.sizes.map((_, index) => upperChestOf(chart, index));
   const own = must(upperChests[frame], "size");
-  // What the bust lacks or has too much of on this frame and cup, ease apart.
-  const residual = bust - (own + drafted);
+  const difference = upperChest === null ? null : bust - upperChest;
+  const residual = residualOn(chart, bust, picked.frame, frame, difference, drafted);
   const frameMisfit = upperChest === null ? 0 : upperChest - own;
   const { from, to } = intervalOf(upperChests, frame);
   const outside = upperChest === null ? 0 : Math.max(0, from - upperChest, upperChest - to);
@@ -80,6 +80,6 @@ function alternative(
       COST.bust * Math.abs(residual) +
       (needsBust ? COST.bustAlteration : 0) +
       COST.side * (Math.abs(waistMove) + Math.abs(hipMove)) * 0.25,
-    picked: frame === picked.frame && (cup?.label ?? null) === picked.cup,
+    picked: frame === picked.frame.index && (cup?.label ?? null) === picked.cup,
   };
 }

@@ -52,6 +52,8 @@ export function pickFrame(
     label: must(chart.sizes[index], "size").label,
     index,
     chosenBy: own !== null ? "wearer" : byBust ? "bust" : "upperChest",
+    found: found.index,
+    byBust,
     lookedUp,
     chartValue: must(values[index], "size"),
     from: found.from,
@@ -98,10 +100,27 @@ export function pickCup(
   });
 }
 
+/**
+ * What the bust lacks (or has too much of) on a frame and cup version.
+ *
+ * On the planner's own frame that is the cup's residual alone: being somewhere within a size is what ease is for. Picked
+ * by bust girth the bust fits already. Another frame brings its whole difference in bust with it.
+ */
+export function residualOn(
+  chart: SizeChart,
+  bust: Mm,
+  frame: FramePick,
+  index: number,
+  difference: Mm | null,
+  drafted: Mm,
+): Mm {
+  if (index !== frame.found) return bust - (upperChestOf(chart, index) + drafted);
+  return frame.byBust || difference === null ? 0 : difference - drafted;
+}
+
 /** The bust alteration: nothing up to `BUST_LEFT_ALONE`, else the whole residual; or what the wearer set. */
-export function pickBust(cup: CupPick, frame: FramePick, picks: Picks): BustPick {
-  // Picked by bust girth the bust already fits, whatever the upper chest says.
-  const residual = cup.difference === null || frame.chosenBy === "bust" ? 0 : cup.difference - cup.drafted;
+export function pickBust(chart: SizeChart, bust: Mm, cup: CupPick, frame: FramePick, picks: Picks): BustPick {
+  const residual = residualOn(chart, bust, frame, frame.index, cup.difference, cup.drafted);
   const leftAlone = Math.abs(residual) <= BUST_LEFT_ALONE;
   return {
     difference: cup.difference,

@@ -16,6 +16,10 @@ export interface FramePick extends PickMargin {
   readonly label: string;
   readonly index: number;
   readonly chosenBy: "upperChest" | "bust" | "wearer";
+  /** Index the planner picks by itself, whatever the wearer set. */
+  readonly found: number;
+  /** Looked up by bust girth, for want of an upper chest or because the body has the drafted difference. */
+  readonly byBust: boolean;
   /** Girth looked up and the chart value of the pick it was compared with. */
   readonly lookedUp: Mm;
   readonly chartValue: Mm;
@@ -38,7 +42,10 @@ export interface CupPick extends PickMargin {
 
 export interface BustPick {
   readonly difference: Mm | null;
-  /** d − what the picked version is drafted for; 0 without an upper chest. */
+  /**
+   * On the planner's own frame: d − what the picked version is drafted for (0 where the frame was picked by bust).
+   * On another frame: body bust − the bust that frame and cup are drafted for.
+   */
   readonly residual: Mm;
   /** Whole bust change made by alteration: 0 where the residual is left alone. */
   readonly alteration: Mm;

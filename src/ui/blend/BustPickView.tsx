@@ -1,7 +1,8 @@
 import type { Plan } from "../../core/plan/plan";
 import type { Work } from "../../core/plan/work";
 import type { Sizing } from "../../core/sizing/sizing";
-import { bustSentence, bustSum, signedAmount } from "../../words/blend";
+import { bustSentence, bustSum } from "../../words/blend";
+import { formatSigned } from "../../words/length";
 import { useRun } from "../app/useWork";
 import { LengthField } from "../fields/LengthField";
 import { Sum } from "../fields/Sum";
@@ -20,10 +21,10 @@ export function BustPickView({ work, sizing, own, planners }: BustPickViewProps)
   return (
     <Pick
       title="Bust"
-      answer={bust.alteration === 0 ? "no alteration" : signedAmount(bust.alteration, work.unit)}
+      answer={bust.alteration === 0 ? "no alteration" : formatSigned(bust.alteration, work.unit)}
       pick="bustAlteration"
       own={own}
-      planners={planners === null ? null : `${signedAmount(planners.sizing.bust.alteration, work.unit)} in all`}
+      planners={planners === null ? null : `${formatSigned(planners.sizing.bust.alteration, work.unit)} in all`}
     >
       <p>{bustSentence(bust, work.unit)}</p>
       <Sum question="Why this much?" lines={bustSum(bust, cup.drafted, work.unit)} />
@@ -31,6 +32,7 @@ export function BustPickView({ work, sizing, own, planners }: BustPickViewProps)
         label="Set the bust alteration"
         field="pick.bustAlteration"
         value={bust.alteration}
+        signed
         set={(bustAlteration) => ({ kind: "setPick", picks: { bustAlteration } })}
         hint="The whole change of girth: half of it on the half front. Less than nothing makes it smaller."
       />

@@ -8,9 +8,6 @@ const LEVELS = ["bust", "waist", "hip"] as const satisfies readonly (keyof Ease)
 /** Below this a waist seam strains and a hip rides up (common practice, no source). */
 const SNUG = 10;
 
-const without = (ease: Partial<Ease>, level: keyof Ease): Partial<Ease> =>
-  Object.fromEntries(Object.entries(ease).filter(([name]) => name !== level));
-
 /** Ease where the wearer wants another than the pattern was drawn with. */
 export function EaseFields() {
   const wanted = useSettledWork((work) => work.easeWanted);
@@ -30,8 +27,9 @@ export function EaseFields() {
               field={`ease.${level}`}
               value={value}
               otherwise={formatLengthEntry(drafted[level], unit)}
-              set={(amount) => ({ kind: "setEaseWanted", ease: { ...wanted, [level]: amount } })}
-              clear={{ kind: "setEaseWanted", ease: without(wanted, level) }}
+              set={(amount) => ({ kind: "setEaseWanted", ease: { [level]: amount } })}
+              clear={{ kind: "clearEaseWanted", level }}
+              signed
               warnings={
                 value !== undefined && value < SNUG
                   ? [`Less than ${formatLength(SNUG, unit)}: cloth without stretch will strain (common practice).`]

@@ -49,6 +49,7 @@ export function CupEditor() {
               labelHidden
               field={`cups.${index}`}
               value={cup.difference}
+              signed
               set={(difference) => ({ kind: "setCups", cups: change(index, { ...cup, difference }) })}
             />
             <RemoveButton
@@ -62,6 +63,7 @@ export function CupEditor() {
         label="The chart’s bust column is drafted for a difference of"
         field="chart.draftedDifference"
         value={drafted}
+        signed
         set={(value) => ({ kind: "setDraftedDifference", value })}
         hint={`${formatLength(50, unit)} if the envelope does not say: common practice for a B cup.`}
       />

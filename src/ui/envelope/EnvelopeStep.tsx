@@ -60,6 +60,7 @@ export function EnvelopeStep() {
               label={`At the ${level}`}
               field={`pattern.ease.${level}`}
               value={pattern.ease[level]}
+              signed
               set={(value) => ({ kind: "setPatternEase", ease: { ...pattern.ease, [level]: value } })}
             />
           ))}
@@ -80,7 +81,6 @@ export function EnvelopeStep() {
           field="pattern.closure.belowWaist"
           value={closure.belowWaist}
           set={(belowWaist) => ({ kind: "setClosure", closure: { ...closure, belowWaist } })}
-          refuse={(value) => (value < 0 ? "An opening cannot end above the waist seam here: enter 0 or more." : null)}
           hint="0 if it ends at the waist. An opening that is too short cannot be stepped into."
         />
       </section>

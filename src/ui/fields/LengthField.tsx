@@ -22,6 +22,8 @@ export interface LengthFieldProps {
   /** Shown in an empty field: what counts if nothing is entered. */
   readonly otherwise?: string;
   readonly labelHidden?: boolean;
+  /** Takes lengths below nothing, as for an alteration that makes smaller. */
+  readonly signed?: boolean;
   readonly onFocus?: () => void;
 }
 
@@ -38,7 +40,7 @@ const ROUNDING = 1e-6;
  * and what cannot be read stays in the field as it was typed, beside the reason.
  */
 export function LengthField(props: LengthFieldProps) {
-  const { label, field, value, set, clear, refuse, warnings = [], hint, otherwise, labelHidden, onFocus } = props;
+  const { label, field, value, set, clear, refuse, warnings = [], hint, otherwise, labelHidden, signed = false, onFocus } = props;
   const id = useId();
   const unit = useWork((work) => work.unit);
   const unread = useWork((work) => work.unread[field]);
@@ -52,7 +54,7 @@ export function LengthField(props: LengthFieldProps) {
 
   /** Why this text cannot be taken, or the length it says. */
   const read = (text: string): { readonly length: Mm } | { readonly reason: string } => {
-    const parsed = parseLength(text, unit);
+    const parsed = parseLength(text, unit, { signed });
     if (!parsed.ok) return { reason: lengthFailureSentence(parsed.failure, unit) };
     const reason = refuse?.(parsed.value) ?? null;
     return reason === null ? { length: parsed.value } : { reason };
@@ -97,7 +99,7 @@ export function LengthField(props: LengthFieldProps) {
     const marks = from / STEPS[unit].small;
     const onMark = direction === 1 ? Math.floor(marks + ROUNDING) : Math.ceil(marks - ROUNDING);
     const next = Math.round((onMark * STEPS[unit].small + direction * size) * 100) / 100;
-    if (refuse !== undefined && refuse(next) !== null) return;
+    if ((next < 0 && !signed) || (refuse?.(next) ?? null) !== null) return;
     if (!stepping.current) {
       stepping.current = true;
       gesture.begin();
