@@ -2,7 +2,7 @@ import type { Plan } from "../core/plan/plan";
 import type { Work } from "../core/plan/work";
 import { cautions } from "../words/cautions";
 import { planDoubts } from "../words/doubts";
-import { tied } from "./tied";
+import { Words } from "./Words";
 
 /** What to know before the first cut: checks that do not hold, and where the work can hurt. */
 export function BeforeCutting({ work, plan }: { readonly work: Work; readonly plan: Plan }) {
@@ -14,7 +14,7 @@ export function BeforeCutting({ work, plan }: { readonly work: Work; readonly pl
           <h4>{failing.length === 1 ? "Before you cut: one thing does not hold" : `Before you cut: ${failing.length} things do not hold`}</h4>
           <ul>
             {failing.map((sentence) => (
-              <li key={sentence}>{tied(sentence)}</li>
+              <li key={sentence}><Words>{sentence}</Words></li>
             ))}
           </ul>
         </section>
@@ -31,7 +31,7 @@ export function BeforeCutting({ work, plan }: { readonly work: Work; readonly pl
         <ul>
           {cautions(work, plan).map((caution) => (
             <li key={caution.code}>
-              <b>{caution.title}.</b> {tied(caution.text)}
+              <b>{caution.title}.</b> <Words>{caution.text}</Words>
             </li>
           ))}
         </ul>

@@ -2,7 +2,7 @@ import type { Plan } from "../core/plan/plan";
 import type { LengthUnit } from "../core/plan/work";
 import { checklistByPiece, groupTitle, phaseWords, type ChecklistLine, type PieceChecklist } from "../words/checklist";
 import { PieceDiagram } from "./PieceDiagram";
-import { tied } from "./tied";
+import { Words } from "./Words";
 
 function Job({ line, phase }: { readonly line: ChecklistLine; readonly phase: string | null }) {
   return (
@@ -12,16 +12,16 @@ function Job({ line, phase }: { readonly line: ChecklistLine; readonly phase: st
       </td>
       <td className="pc-what">
         {phase !== null && <span className="pc-phase">{phase}</span>}
-        <p>{tied(line.text)}</p>
+        <p><Words>{line.text}</Words></p>
         {line.moves.length > 0 && (
           <ol>
             {line.moves.map((move) => (
-              <li key={move}>{tied(move)}</li>
+              <li key={move}><Words>{move}</Words></li>
             ))}
           </ol>
         )}
       </td>
-      <td className="pc-amount">{line.amount === null ? null : tied(line.amount)}</td>
+      <td className="pc-amount">{line.amount === null ? null : <Words>{line.amount}</Words>}</td>
     </tr>
   );
 }
@@ -37,6 +37,7 @@ function PieceWork({ list, plan, unit }: { readonly list: PieceChecklist; readon
   return (
     <section className="pc-piece">
       <h5 className="pc-unseen">{title}</h5>
+      {list.piece !== null && <PieceDiagram piece={list.piece} plan={plan} unit={unit} />}
       {/* A table, so that its head comes again on a page that the jobs run over to. */}
       <table>
         <thead>
@@ -55,7 +56,6 @@ function PieceWork({ list, plan, unit }: { readonly list: PieceChecklist; readon
           ))}
         </tbody>
       </table>
-      {list.piece !== null && <PieceDiagram piece={list.piece} plan={plan} unit={unit} />}
     </section>
   );
 }
@@ -64,7 +64,7 @@ export function OrderOfWork({ plan, unit }: { readonly plan: Plan; readonly unit
   return (
     <section className="pc-order">
       <h4>Order of work</h4>
-      <p className="pc-hint">All lines are stitch lines. Tick each job when it is done.</p>
+      <p className="pc-hint">All lines are stitch lines. In the drawings the heavy line is yours, the dashed one is the size traced, the dotted ones are its neighbours; they are not to scale for cutting.</p>
       {checklistByPiece(plan, unit).map((list) => (
         <PieceWork key={list.piece ?? "together"} list={list} plan={plan} unit={unit} />
       ))}

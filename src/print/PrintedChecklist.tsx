@@ -23,8 +23,8 @@ export function PrintedChecklist({ work, plan }: PrintedChecklistProps) {
       <BeforeCutting work={work} plan={plan} />
       <OrderOfWork plan={plan} unit={work.unit} />
       <Verify plan={plan} unit={work.unit} />
-      <Sums work={work} plan={plan} />
       <Notes />
+      <Sums work={work} plan={plan} />
     </article>
   );
 }

@@ -4,7 +4,7 @@ import type { Work } from "../core/plan/work";
 import { bustSentence, shareWords, offsetWords } from "../words/blend";
 import { capital, levelWords } from "../words/names";
 import { Blank } from "./Blank";
-import { tied } from "./tied";
+import { Words } from "./Words";
 
 function Size({ title, value, children }: { readonly title: string; readonly value: string; readonly children: ReactNode }) {
   return (
@@ -39,7 +39,7 @@ export function SheetHeading({ work, plan }: { readonly work: Work; readonly pla
           neck, shoulder, armhole
         </Size>
         <Size title="Cup and bust" value={cup.label ?? "as drafted"}>
-          {tied(bustSentence(bust, work.unit))}
+          <Words>{bustSentence(bust, work.unit)}</Words>
         </Size>
         {plan.levels
           .filter((level) => level.level !== "bust")
@@ -48,7 +48,7 @@ export function SheetHeading({ work, plan }: { readonly work: Work; readonly pla
             const where = shareWords(level.between, level.share);
             return (
               <Size key={level.level} title={capital(levelWords(level.level))} value={sizeValue(level.between, level.share)}>
-                {tied(line === undefined || where.startsWith("on the") ? where : `${where}; ${offsetWords(line, work.unit)}`)}
+                <Words>{line === undefined || where.startsWith("on the") ? where : `${where}; ${offsetWords(line, work.unit)}`}</Words>
               </Size>
             );
           })}

@@ -2,7 +2,7 @@ import type { Plan } from "../core/plan/plan";
 import type { Work } from "../core/plan/work";
 import { bustSum, cupSum, frameSum, levelSum, type SumLine } from "../words/blend";
 import { capital, levelWords } from "../words/names";
-import { tied } from "./tied";
+import { Words } from "./Words";
 
 function Sum({ title, lines }: { readonly title: string; readonly lines: readonly SumLine[] }) {
   return (
@@ -12,7 +12,7 @@ function Sum({ title, lines }: { readonly title: string; readonly lines: readonl
         {lines.map((line) => (
           <tr key={line.words} className={line.total === true ? "pc-total" : undefined}>
             <th scope="row">{line.words}</th>
-            <td>{tied(line.figure)}</td>
+            <td><Words>{line.figure}</Words></td>
           </tr>
         ))}
       </tbody>

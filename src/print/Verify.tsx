@@ -1,7 +1,7 @@
 import type { Plan } from "../core/plan/plan";
 import type { LengthUnit } from "../core/plan/work";
 import { verifyGroups } from "../words/verify";
-import { tied } from "./tied";
+import { Words } from "./Words";
 
 /** What to measure when all is done, with room to write it down. */
 export function Verify({ plan, unit }: { readonly plan: Plan; readonly unit: LengthUnit }) {
@@ -26,12 +26,12 @@ export function Verify({ plan, unit }: { readonly plan: Plan; readonly unit: Len
               <tr key={row.what}>
                 <th scope="row">
                   {row.what}
-                  {row.how !== null && <small>{tied(row.how)}</small>}
+                  {row.how !== null && <small><Words>{row.how}</Words></small>}
                 </th>
                 <td>
-                  <b>{tied(row.expected)}</b>
+                  <b><Words>{row.expected}</Words></b>
                 </td>
-                <td>{tied(row.allowed)}</td>
+                <td><Words>{row.allowed}</Words></td>
                 <td className="pc-measured" />
               </tr>
             ))}

@@ -124,19 +124,21 @@ function bust(spread: Mm, whole: Mm, drop: Mm, context: Context): Said {
 
 function blend(line: CutLine, from: LevelName, context: Context): Said {
   const level = levelWords(line.level);
-  const [lower] = line.between;
+  const [lower, upper] = line.between;
+  const where = shareWords(line.between, line.share);
   const join =
     from === "hip"
       ? "Leave the line until the hip is marked too."
       : from === "waist"
         ? "Draw the side seam from the waist mark through this one to the hem in one smooth curve."
         : `Draw the side seam from the traced line at the ${levelWords(from)} to this mark in one smooth curve, with no corner.`;
-  if (!drawn(line.offset, context)) {
-    return { text: `At the ${level} the side seam keeps to the ${lower} line. ${join}`, amount: `on ${lower}` };
+  if (where.startsWith("on the") || !drawn(line.offset, context)) {
+    const label = where === `on the ${upper} line` ? upper : lower;
+    return { text: `At the ${level}, mark the side seam on the ${label} line. ${join}`, amount: `on ${label}` };
   }
   const way = line.offset > 0 ? "outside" : "inside";
   return {
-    text: `At the ${level}, mark the side seam ${small(line.offset, context)} ${way} the ${lower} line (${shareWords(line.between, line.share)}). ${join}`,
+    text: `At the ${level}, mark the side seam ${small(line.offset, context)} ${way} the ${lower} line (${where}). ${join}`,
     amount: `${small(line.offset, context)} ${way}`,
   };
 }

@@ -80,12 +80,17 @@ export function checkFailureSentence(check: CheckResult, unit: LengthUnit): stri
       const at = check.point === undefined ? "" : ` at the ${pointWords(check.point)}`;
       return `Sewn together, ${piecesWords(check)} bend${at}: the corners add up to ${sum}.`;
     }
-    case "dartEndShortOfBustPoint":
-      return check.measured < 0
-        ? `The ${dartOfCheck(check)} runs ${amount(check.measured)} past the bust point; end it ${amount(check.expected)} short of it.`
-        : `The ${dartOfCheck(check)} ends ${amount(check.measured)} short of the bust point, which is too ${
-            check.measured > check.expected ? "far: its room falls outside the bust" : "near: its point will show"
-          }. ${amount(check.expected)} is the ${check.measured > check.expected ? "most" : "least"} that works.`;
+    case "dartEndShortOfBustPoint": {
+      if (check.measured < 0) {
+        return `The ${dartOfCheck(check)} runs ${amount(check.measured)} past the bust point; end it ${amount(check.expected)} short of it.`;
+      }
+      const far = check.measured > check.expected;
+      const [is, limit] = [amount(check.measured), amount(check.expected)];
+      const by = is === limit ? `just ${far ? "over" : "under"} ${is}` : is;
+      return `The ${dartOfCheck(check)} ends ${by} short of the bust point, which is too ${
+        far ? "far: its room falls outside the bust" : "near: its point will show"
+      }. ${limit} is the ${far ? "most" : "least"} that works.`;
+    }
     case "seamsSmooth": {
       const seam = check.seam === undefined || piece === undefined ? "seam" : seamWords(check.seam, piece);
       const at = check.point === undefined ? "" : ` at the ${pointWords(check.point)}`;
@@ -101,3 +106,27 @@ export function checkFailureSentence(check: CheckResult, unit: LengthUnit): stri
       return `${capital(faultsWords(check.measured, "alteration", "alterations"))} could not be made as asked and ${check.measured === 1 ? "is" : "are"} left out.`;
   }
 }
+
+/** One measured thing of a check, for a table: where, what it is, what it should be. */
+export function checkPlace(check: CheckResult, unit: LengthUnit): { readonly where: string; readonly measured: string; readonly expected: string } {
+  const parts = [
+    check.pieces.map((piece) => pieceWords(piece)).join(" and "),
+    check.level === undefined ? "" : levelWords(check.level),
+    check.dart === undefined ? "" : dartWords(check.dart),
+    check.seam === undefined || check.pieces[0] === undefined || check.dart !== undefined ? "" : seamWords(check.seam, check.pieces[0]),
+    check.point === undefined || check.seam !== undefined ? "" : pointWords(check.point),
+  ];
+  const figure = (value: number): string => {
+    if (check.unit === "degrees") return degreesWords(value);
+    if (check.unit === "faults") return String(value);
+    return Math.abs(value) > LONG ? formatLength(value, unit) : formatAmount(value, unit);
+  };
+  return {
+    where: parts.filter((part) => part !== "").join(", "),
+    measured: figure(check.measured),
+    expected: figure(check.expected),
+  };
+}
+
+/** mm. Above this a figure reads as a length, below it as a small amount. */
+const LONG = 150;

@@ -47,14 +47,17 @@ function seams(plan: Plan, unit: LengthUnit): VerifyGroup {
       const found = plan.pieces.filter((piece) => check.pieces.includes(piece.name));
       const [first] = found;
       if (first === undefined) return [];
-      const lengths = found.map((piece) => formatLength(seamLength(piece, seam), unit));
+      const lengths = found.map((piece) => seamLength(piece, seam));
       const longer = check.pieces[0];
       const ease = check.expected;
       return [
         {
           what: `${capital(seamWords(seam, first.name))}, ${found.map((piece) => pieceWords(piece.name)).join(" and ")}`,
           how: longer === undefined || ease === 0 ? null : `${pieceWords(longer)} eased in by ${formatAmount(ease, unit)}`,
-          expected: new Set(lengths).size === 1 ? (lengths[0] ?? "") : lengths.join(" and "),
+          expected:
+            ease === 0 && check.ok
+              ? formatLength(lengths.reduce((sum, length) => sum + length, 0) / lengths.length, unit)
+              : lengths.map((length) => formatLength(length, unit)).join(" and "),
           allowed: formatAmount(check.tolerance, unit),
         },
       ];

@@ -132,19 +132,28 @@ export function referenceDistance(c: TestCubic, p: Plain, count = 2000): number 
   return least;
 }
 
+/** Where two chords cross, or null. */
+function chordCrossing(a: Plain, b: Plain, c: Plain, d: Plain): Plain | null {
+  if (Math.max(a.x, b.x) < Math.min(c.x, d.x) || Math.max(c.x, d.x) < Math.min(a.x, b.x)) return null;
+  const side = (u: Plain, v: Plain, w: Plain): number => (v.x - u.x) * (w.y - u.y) - (v.y - u.y) * (w.x - u.x);
+  if (side(a, b, c) > 0 === side(a, b, d) > 0 || side(c, d, a) > 0 === side(c, d, b) > 0) return null;
+  const share = side(c, d, a) / (side(c, d, a) - side(c, d, b));
+  return { x: a.x + share * (b.x - a.x), y: a.y + share * (b.y - a.y) };
+}
+
+const chordsOf = (points: readonly Plain[]): readonly (readonly [Plain, Plain])[] =>
+  points.slice(1).map((q, i) => [points[i] ?? q, q] as const);
+
+const isPoint = (p: Plain | null): p is Plain => p !== null;
+
 /** Where two chains of chords cross, by testing every pair: rough places, but none is missed. */
 export function referenceCrossings(p: readonly Plain[], q: readonly Plain[]): readonly Plain[] {
-  const found: Plain[] = [];
-  for (let i = 0; i + 1 < p.length; i++) {
-    for (let j = 0; j + 1 < q.length; j++) {
-      const [a, b, c, d] = [p[i], p[i + 1], q[j], q[j + 1]];
-      if (a === undefined || b === undefined || c === undefined || d === undefined) continue;
-      if (Math.max(a.x, b.x) < Math.min(c.x, d.x) || Math.max(c.x, d.x) < Math.min(a.x, b.x)) continue;
-      const side = (u: Plain, v: Plain, w: Plain): number => (v.x - u.x) * (w.y - u.y) - (v.y - u.y) * (w.x - u.x);
-      if (side(a, b, c) > 0 === side(a, b, d) > 0 || side(c, d, a) > 0 === side(c, d, b) > 0) continue;
-      const share = side(c, d, a) / (side(c, d, a) - side(c, d, b));
-      found.push({ x: a.x + share * (b.x - a.x), y: a.y + share * (b.y - a.y) });
-    }
-  }
-  return found;
+  const others = chordsOf(q);
+  return chordsOf(p).flatMap(([a, b]) => others.map(([c, d]) => chordCrossing(a, b, c, d)).filter(isPoint));
+}
+
+/** Where one chain of chords crosses itself. */
+export function referenceSelfCrossings(p: readonly Plain[]): readonly Plain[] {
+  const chords = chordsOf(p);
+  return chords.flatMap(([a, b], i) => chords.slice(i + 2).map(([c, d]) => chordCrossing(a, b, c, d)).filter(isPoint));
 }

@@ -66,8 +66,9 @@ describe("checklist words", () => {
       [],
       "cm",
     );
-    expect(same.text).toContain("keeps to the 12 line");
+    expect(same.text).toContain("mark the side seam on the 12 line.");
     expect(same.amount).toBe("on 12");
+    expect(sentence({ kind: "blend", cutLine: cutLine({ offset: 10, share: 0.999 }), from: "bust" })).toContain("on the 14 line.");
   });
 
   it("opens for a fuller bust and laps for a smaller one, each with its own drop", () => {

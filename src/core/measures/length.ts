@@ -103,3 +103,13 @@ function parseNumber(number: string, text: string): Result<number, LengthFailure
     ? fail({ code: "length/ambiguous", text })
     : fail({ code: "length/not-a-length", text });
 }
+
+/**
+ * A small amount to move something by: like a length, but signed, and a bare number means millimetres beside
+ * centimetres. Empty means none.
+ */
+export function parseAmount(text: string, unit: TypedUnit): Result<Mm, LengthFailure> {
+  if (text.trim() === "") return ok(0);
+  const bare = /^[\s\d.,/+\-−½⅓⅔¼¾⅛⅜⅝⅞]*$/.test(text);
+  return parseLength(bare && unit === "cm" ? `${text} mm` : text, unit, { signed: true });
+}

@@ -1,12 +1,14 @@
 /** Everything the wearer can do to a work, each a small record; applying one gives a new work. */
 import type { CupVersion, SizeRow } from "../chart/sizeChart";
 import type { MeasureName } from "../measures/measure";
+import type { DartRef } from "../pattern/piece";
 import type { Mm } from "../units";
 import type {
   Alteration,
   AlterationKind,
   Closure,
   Ease,
+  GiveBack,
   LengthUnit,
   PaperSize,
   Pattern,
@@ -39,6 +41,8 @@ export type Command =
   | { readonly kind: "clearPick"; readonly pick: keyof Picks }
   | { readonly kind: "putAlteration"; readonly alteration: Alteration }
   | { readonly kind: "removeAlteration"; readonly id: string }
+  /** The same shares for every alteration of one dart. */
+  | { readonly kind: "setGiveBack"; readonly dart: DartRef; readonly giveBack: GiveBack }
   | { readonly kind: "setUnread"; readonly field: string; readonly text: string }
   | { readonly kind: "clearUnread"; readonly field: string };
 
@@ -93,6 +97,13 @@ function changed(work: Work, command: Command): Work {
       return { ...work, alterations: put(work.alterations, command.alteration) };
     case "removeAlteration":
       return { ...work, alterations: work.alterations.filter((a) => a.id !== command.id) };
+    case "setGiveBack":
+      return {
+        ...work,
+        alterations: work.alterations.map((a) =>
+          a.dart.piece === command.dart.piece && a.dart.dart === command.dart.dart ? { ...a, giveBack: command.giveBack } : a,
+        ),
+      };
     case "setUnread":
       return { ...work, unread: { ...work.unread, [command.field]: command.text } };
     case "clearUnread":

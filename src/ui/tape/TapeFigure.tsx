@@ -1,4 +1,5 @@
 import type { MeasureName } from "../../core/measures/measure";
+import { measureWords } from "../../words/measures";
 import { TAPE_LINES } from "./tapeLines";
 
 // One side of the figure from the neck to below the hip; the other side is its mirror image.
@@ -57,7 +58,7 @@ export function TapeGuidance({ measure }: { readonly measure: MeasureName }) {
   return (
     <>
       <p className="tape-view">{line.view === "front" ? "Seen from the front" : "Seen from the back"}</p>
-      <p>{line.how}</p>
+      <p>{measureWords(measure).where}</p>
       {line.landmarks.length > 0 && (
         <ul className="tape-letters">
           {line.landmarks.map((mark, index) => (

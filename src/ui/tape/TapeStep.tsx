@@ -1,11 +1,9 @@
-import { memo, useState } from "react";
-import { measureNotes } from "../../core/measures/crossChecks";
-import { MEASURE_RANGES } from "../../core/measures/registry";
+import { useState } from "react";
 import { MEASURE_NAMES, type MeasureName } from "../../core/measures/measure";
-import { measureNoteSentence, measureRefusal, measureWords } from "../../words/measures";
+import { measureWords } from "../../words/measures";
+import { useSettledWork } from "../app/useWork";
 import { InventedNote } from "../works/InventedNote";
-import { useSettledWork, useWork } from "../app/useWork";
-import { LengthField } from "../fields/LengthField";
+import { MeasureField } from "./MeasureField";
 import { TapeFigure, TapeGuidance } from "./TapeFigure";
 
 /** What a plan cannot do without, and the upper chest, without which a cup cannot be told. */

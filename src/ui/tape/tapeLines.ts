@@ -17,7 +17,6 @@ export interface TapeLine {
   /** What goes round behind, for girths. */
   readonly far?: string;
   readonly landmarks: readonly Landmark[];
-  readonly how: string;
 }
 
 /** A tape held level round the body, seen a little from above. */
@@ -34,44 +33,37 @@ export const TAPE_LINES: Readonly<Record<MeasureName, TapeLine>> = {
     view: "front",
     ...round(86, 35.4),
     landmarks: [bustPoint],
-    how: "Round the fullest part, level at the back, over the bra you will wear. Breathe out, do not pull.",
   },
   upperChestGirth: {
     view: "front",
     near: "M-34.6 67 C-22 60 22 60 34.6 67",
     far: "M-34.6 67 C-22 56 22 56 34.6 67",
     landmarks: [{ x: 34.6, y: 67, name: "underarm" }],
-    how: "Straight under the arms and above the bust, higher in front than a level line. Arms down.",
   },
   underBustGirth: {
     view: "front",
     ...round(104, 31.6),
     landmarks: [],
-    how: "Level round the ribs, where the band of a bra sits.",
   },
   waistGirth: {
     view: "front",
     ...round(126, 27.5),
     landmarks: [],
-    how: "Tie a thread round, bend to the side: it settles at the waist. Measure there, a finger under the tape.",
   },
   hipGirth: {
     view: "front",
     ...round(171, 39.4),
     landmarks: [],
-    how: "Round the fullest part of the seat, level, feet together.",
   },
   bustPointWidth: {
     view: "front",
     near: "M-14.5 89 L14.5 89",
     landmarks: [{ ...bustPoint, x: -14.5 }, bustPoint],
-    how: "From one bust point straight across to the other.",
   },
   sideNeckToBustPoint: {
     view: "front",
     near: "M11.8 24 C13 44 15.5 68 14.5 89",
     landmarks: [sideNeck, bustPoint],
-    how: "From where a necklace crosses the shoulder line, down to the bust point.",
   },
   backWaistLength: {
     view: "back",
@@ -80,37 +72,31 @@ export const TAPE_LINES: Readonly<Record<MeasureName, TapeLine>> = {
       { x: 0, y: 21, name: "nape" },
       { x: 0, y: 130, name: "back waist" },
     ],
-    how: "From the bone that stands out when the head bends, down the spine to the waist thread.",
   },
   frontWaistLength: {
     view: "front",
     near: "M11.8 24 C13 44 15.5 68 14.5 89 C13.6 104 12.6 116 12.2 129.6",
     landmarks: [sideNeck, bustPoint, { x: 12.2, y: 129.6, name: "front waist" }],
-    how: "From the side neck point over the bust point, straight down to the waist thread.",
   },
   neckBaseGirth: {
     view: "front",
     near: "M-11.8 24 C-9 32 9 32 11.8 24",
     far: "M-11.8 24 C-8 18.5 8 18.5 11.8 24",
     landmarks: [sideNeck],
-    how: "Where a necklace lies close round the base of the neck.",
   },
   shoulderLength: {
     view: "front",
     near: "M11.8 24 C19 28 29 30.5 36.6 34",
     landmarks: [sideNeck, { x: 36.6, y: 34, name: "shoulder point" }],
-    how: "From the side neck point to the end of the shoulder bone.",
   },
   acrossBack: {
     view: "back",
     near: "M-36.5 55 C-20 57.5 20 57.5 36.5 55",
     landmarks: [{ x: 36.5, y: 55, name: "arm crease" }],
-    how: "From arm crease to arm crease across the shoulder blades, half way down the armhole. Arms down.",
   },
   acrossFront: {
     view: "front",
     near: "M-34.5 53 C-20 55.5 20 55.5 34.5 53",
     landmarks: [{ x: 34.5, y: 53, name: "arm crease" }],
-    how: "From arm crease to arm crease above the bust.",
   },
 };

@@ -1,0 +1,105 @@
+/** One piece as marks to draw: path data in the piece frame, mm. */
+import { dartCap } from "../core/dart/dartCap";
+import { midpoint, piecePoint, type PiecePoint } from "../core/geometry/point";
+import { outlinePath, chainPath } from "../core/geometry/svgPath";
+import { pointOf, type DartName, type Piece, type PieceName } from "../core/pattern/piece";
+import { curveOf, outlineOf } from "../core/surgery/ring";
+import { boundsOf } from "./layout";
+
+export interface DartMarks {
+  readonly dart: DartName;
+  /** Inner mouth end, apex, outer mouth end. */
+  readonly legs: string;
+  /** Apex to the tip of the cap: the fold. */
+  readonly fold: string;
+  readonly cap: string;
+  readonly apex: PiecePoint;
+  readonly inner: PiecePoint;
+  readonly outer: PiecePoint;
+  readonly mouth: PiecePoint;
+}
+
+export interface PieceMarks {
+  readonly piece: PieceName;
+  /** Closed, straight across the mouths. */
+  readonly outline: string;
+  /** Closed, with the dart caps: the stitch line. */
+  readonly stitch: string;
+  /** The centre line, to be drawn as a fold where it lies on one. */
+  readonly centre: string;
+  readonly centreOnFold: boolean;
+  readonly darts: readonly DartMarks[];
+  /** Bust and hip lines. */
+  readonly levels: readonly string[];
+  readonly grain: { readonly from: PiecePoint; readonly to: PiecePoint };
+  /** Where the piece's name goes. */
+  readonly title: PiecePoint;
+}
+
+/** The marks of one piece. */
+export function pieceMarks(piece: Piece): PieceMarks {
+  const darts = piece.darts.map((dart): DartMarks => {
+    const apex = pointOf(piece, dart.apex);
+    const inner = pointOf(piece, dart.inner);
+    const outer = pointOf(piece, dart.outer);
+    const cap = dartCap(piece, dart.name);
+    const tip = cap[1] ?? midpoint(inner, outer);
+    return {
+      dart: dart.name,
+      legs: polyline([inner, apex, outer]),
+      fold: polyline([apex, tip]),
+      cap: polyline(cap),
+      apex,
+      inner,
+      outer,
+      mouth: midpoint(inner, outer),
+    };
+  });
+  const box = boundsOf(piece);
+  const at = (x: number, y: number): PiecePoint => piecePoint(box.x + x * box.width, box.y + y * box.height);
+  const bodice = piece.points.underarm !== undefined;
+  return {
+    piece: piece.name,
+    outline: outlinePath(outlineOf(piece)),
+    stitch: stitchPath(piece),
+    centre: piece.edges
+      .filter((edge) => edge.seam === "centre")
+      .map((edge) => chainPath([curveOf(piece, edge)]))
+      .join(""),
+    centreOnFold: piece.centreOnFold,
+    darts,
+    levels: piece.levelLines.flatMap(({ along }) =>
+      "points" in along ? [polyline(along.points.map((name) => pointOf(piece, name)))] : [],
+    ),
+    grain: bodice ? { from: at(0.13, 0.4), to: at(0.13, 0.85) } : { from: at(0.72, 0.3), to: at(0.72, 0.85) },
+    title: bodice ? at(0.2, 0.33) : at(0.36, 0.72),
+  };
+}
+
+/** The stitch line all round: seams, and the cap across each dart's mouth. */
+function stitchPath(piece: Piece): string {
+  let path = "";
+  for (const edge of piece.edges) {
+    const curve = curveOf(piece, edge);
+    if (path === "") path = `M${written(curve.a)}`;
+    if (edge.mouthOf !== null) {
+      const tip = dartCap(piece, edge.mouthOf)[1];
+      if (tip !== undefined) path += `L${written(tip)}`;
+      path += `L${written(curve.b)}`;
+    } else {
+      // The move to the start of each chain is dropped, so that the pieces make one path.
+      const chain = chainPath([curve]);
+      path += chain.slice(chain.search(/[LC]/));
+    }
+  }
+  return `${path}Z`;
+}
+
+export const polyline = (points: readonly PiecePoint[]): string => {
+  const [first, ...rest] = points;
+  return first === undefined ? "" : `M${written(first)}${rest.map((p) => `L${written(p)}`).join("")}`;
+};
+
+const hundredth = (value: number): number => Math.round(value * 100) / 100;
+const written = ({ x, y }: PiecePoint): string => `${hundredth(x)} ${hundredth(y)}`;
+

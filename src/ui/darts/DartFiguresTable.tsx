@@ -1,0 +1,48 @@
+import type { DartFigures } from "../../core/dart/dartFigures";
+import type { PlannedDart } from "../../core/plan/plan";
+import type { LengthUnit } from "../../core/plan/work";
+import { formatAngle } from "../../words/darts";
+import { formatAmount, formatLength } from "../../words/length";
+
+type Row = readonly [string, (figures: DartFigures) => string];
+
+/** The dart as printed, as the wearer's cup asks, and as drawn, side by side. */
+export function DartFiguresTable({ dart, unit }: { readonly dart: PlannedDart; readonly unit: LengthUnit }) {
+  const rows: readonly Row[] = [
+    ["Mouth", (f) => formatAmount(f.intake, unit)],
+    ["Angle", (f) => formatAngle(f.angle)],
+    [
+      "Legs",
+      (f) =>
+        Math.abs(f.legInner - f.legOuter) < 0.5
+          ? formatLength(f.legInner, unit)
+          : `${formatLength(f.legInner, unit)}, ${formatLength(f.legOuter, unit)}`,
+    ],
+    ["Fullness", (f) => formatAmount(f.fullness, unit)],
+    ...(dart.drawn.apexToBustPoint === null
+      ? []
+      : [["To the bust point", (f: DartFigures) => formatAmount(f.apexToBustPoint ?? 0, unit)] as const]),
+  ];
+  return (
+    <table className="figures">
+      <thead>
+        <tr>
+          <td />
+          <th scope="col">printed</th>
+          {dart.wanted !== null && <th scope="col">your cup asks</th>}
+          <th scope="col">as drawn</th>
+        </tr>
+      </thead>
+      <tbody>
+        {rows.map(([name, figure]) => (
+          <tr key={name}>
+            <th scope="row">{name}</th>
+            <td>{figure(dart.printed)}</td>
+            {dart.wanted !== null && <td>{figure(dart.wanted)}</td>}
+            <td className="drawn">{figure(dart.drawn)}</td>
+          </tr>
+        ))}
+      </tbody>
+    </table>
+  );
+}

@@ -1,0 +1,198 @@
+import "./darts.css";
+import { useMemo } from "react";
+import type { DartRef } from "../../core/pattern/piece";
+import type { Plan, PlannedDart } from "../../core/plan/plan";
+import type { Alteration, Hold, Work } from "../../core/plan/work";
+import { endWords, holdWords, stopSentence, verdictSentence } from "../../words/darts";
+import { capital, centreWords, dartRefWords, dartWords, pieceWords } from "../../words/names";
+import { planFailureWords } from "../../words/plan";
+import { acrossWords, slipFailureSentence } from "../../words/slips";
+import { FailureNote } from "../app/FailureNote";
+import { useGesture, usePlan, useRun, useWork } from "../app/useWork";
+import { useViewState } from "../app/viewState";
+import { AmountField } from "../fields/AmountField";
+import { Choice } from "../fields/Choice";
+import { DartFiguresTable } from "./DartFiguresTable";
+import { DartSums } from "./DartSums";
+import { FoldedDisc } from "./FoldedDisc";
+import { GiveBackShares } from "./GiveBackShares";
+import { endOf, mouthOf, placeOf, putOrRemove, sharesOf, stepOf } from "./dartEdit";
+import { useHold } from "./holdState";
+
+/** The darts: what each is, what the wearer's cup asks, and every way to change it. */
+export function DartsPanel() {
+  const plan = usePlan();
+  const work = useWork((w) => w);
+  if (!plan.ok) {
+    return (
+      <>
+        <DartsHead />
+        <FailureNote words={planFailureWords(plan.failure, work.unit)} picks={work.picks} />
+      </>
+    );
+  }
+  return (
+    <>
+      <DartsHead />
+      <ChosenDart plan={plan.value} work={work} />
+    </>
+  );
+}
+
+const DartsHead = () => (
+  <header className="step-head">
+    <h2>Darts</h2>
+    <p>Choose a dart here or on the table. Drag its end or its mouth there, or set the amounts here.</p>
+  </header>
+);
+
+const same = (a: DartRef, b: DartRef): boolean => a.piece === b.piece && a.dart === b.dart;
+
+function ChosenDart({ plan, work }: { readonly plan: Plan; readonly work: Work }) {
+  const selected = useViewState((view) => view.selectedDart);
+  const selectDart = useViewState((view) => view.selectDart);
+  const chosen =
+    plan.darts.find(({ ref }) => selected !== null && same(ref, selected)) ??
+    plan.darts.find(({ ref }) => ref.dart === "sideDart") ??
+    plan.darts[0];
+  if (chosen === undefined) return <p>This pattern has no darts.</p>;
+  return (
+    <>
+      <ul className="dart-list" aria-label="Darts by piece">
+        {plan.darts.map((dart) => (
+          <li key={`${dart.ref.piece}-${dart.ref.dart}`}>
+            <button
+              type="button"
+              className="dart-choice"
+              aria-pressed={dart === chosen}
+              data-doubt={dart.verdict !== "asWanted" || dart.beyondBustPoint ? "" : undefined}
+              onClick={() => selectDart(dart.ref)}
+            >
+              <span>{capital(pieceWords(dart.ref.piece))}</span> {dartWords(dart.ref.dart)}
+            </button>
+          </li>
+        ))}
+      </ul>
+      <DartEditor key={`${chosen.ref.piece}-${chosen.ref.dart}`} dart={chosen} plan={plan} work={work} />
+    </>
+  );
+}
+
+interface DartEditorProps {
+  readonly dart: PlannedDart;
+  readonly plan: Plan;
+  readonly work: Work;
+}
+
+function DartEditor({ dart, plan, work }: DartEditorProps) {
+  const { ref } = dart;
+  const { unit } = work;
+  const gesture = useGesture();
+  const run = useRun();
+  const nextHold = useHold((state) => state.hold);
+  const setNextHold = useHold((state) => state.setHold);
+  const end = endOf(work, ref, nextHold);
+  const mouth = mouthOf(work, ref);
+  const place = placeOf(work, ref);
+  const own = useMemo(() => work.alterations.filter((a) => same(a.dart, ref)), [work.alterations, ref]);
+  const refusalOf = (kind: Alteration["kind"]): string | null => {
+    const slip = plan.slips.find(
+      ({ what }) => what.kind === "alteration" && what.alteration.kind === kind && same(what.alteration.dart, ref),
+    );
+    return slip === undefined || slip.outcome.ok ? null : slipFailureSentence(slip.outcome.failure, unit);
+  };
+  const endRefusal = refusalOf("dartEnd");
+  const mouthRefusal = refusalOf("dartMouth");
+  const placeRefusal = refusalOf("dartPlace");
+
+  const amount = (label: string, value: number, change: (value: number) => Alteration, more: { hint?: string; refusal?: string | null } = {}) => (
+    <AmountField
+      label={label}
+      value={value}
+      unit={unit}
+      step={stepOf(unit)}
+      onStart={gesture.begin}
+      onPreview={(next) => gesture.preview(putOrRemove(change(next)))}
+      onCommit={gesture.commit}
+      onCancel={gesture.cancel}
+      {...more}
+    />
+  );
+  const setHold = (hold: Hold): void => {
+    setNextHold(hold);
+    if (end.shorten !== 0 || end.across !== 0) run({ kind: "putAlteration", alteration: { ...end, hold } });
+  };
+  // Shares belong to every slip of the dart, so that its seam is given back in one way.
+  const setShares = (giveBack: Alteration["giveBack"]): void => run({ kind: "setGiveBack", dart: ref, giveBack });
+  const up = acrossWords(ref, 1);
+  const stop = stopSentence(dart, unit);
+
+  return (
+    <section className="dart-editor" aria-label={dartRefWords(ref)}>
+      <h3>{capital(dartRefWords(ref))}</h3>
+      <DartFiguresTable dart={dart} unit={unit} />
+      <p className="verdict" data-verdict={dart.verdict}>
+        {verdictSentence(dart, unit)}
+      </p>
+      {stop !== null && (
+        <p className="verdict" data-verdict={dart.beyondBustPoint ? "tooSharp" : "asWanted"}>
+          {stop}
+        </p>
+      )}
+
+      <Choice
+        legend="When its end moves"
+        options={(["mouth", "fullness"] as const).map((value) => ({ value, label: holdWords(value).name }))}
+        value={end.hold}
+        onChange={setHold}
+      />
+      <p className="field-hint">{holdWords(end.hold).what}</p>
+      <div className="amounts">
+        {amount("Shorten by", end.shorten, (shorten) => ({ ...end, shorten }), { hint: "less than 0 lengthens", refusal: endRefusal })}
+        {amount(`Move its end ${up} by`, end.across, (across) => ({ ...end, across }))}
+        {amount(`Widen: ${endWords(ref.dart, ref.piece, "inner")}`, mouth.inner, (inner) => ({ ...mouth, inner }), {
+          hint: "less than 0 narrows",
+          refusal: mouthRefusal,
+        })}
+        {amount(`Widen: ${endWords(ref.dart, ref.piece, "outer")}`, mouth.outer, (outer) => ({ ...mouth, outer }))}
+        {amount(`Move the whole dart ${up} by`, place.by, (by) => ({ ...place, by }), { refusal: placeRefusal })}
+      </div>
+      {ref.piece === "front" && ref.dart === "waistDart" && place.by !== 0 && (
+        <Choice
+          legend={`Moved nearer the ${centreWords(ref.piece)} by`}
+          options={[
+            { value: "redraw", label: "redrawing it on the seam" },
+            { value: "offCentreSeam", label: "taking it off the centre seam" },
+          ]}
+          value={place.how}
+          onChange={(how) => run({ kind: "putAlteration", alteration: { ...place, how } })}
+        />
+      )}
+      {own.length > 0 && (
+        <>
+          <GiveBackShares dart={ref} places={dart.giveBackPlaces} shares={sharesOf(work, ref)} onChange={setShares} />
+          <DartSums dart={dart} slips={plan.slips} unit={unit} />
+          <p>
+            {own.map((alteration) => (
+              <button
+                key={alteration.id}
+                type="button"
+                className="link-button"
+                onClick={() => run({ kind: "removeAlteration", id: alteration.id })}
+              >
+                Put {WHAT[alteration.kind]} back as printed
+              </button>
+            ))}
+          </p>
+        </>
+      )}
+      <FoldedDisc dart={dart} unit={unit} {...(work.bustRadius === undefined ? {} : { radius: work.bustRadius })} />
+    </section>
+  );
+}
+
+const WHAT: Readonly<Record<Alteration["kind"], string>> = {
+  dartEnd: "its end",
+  dartMouth: "its mouth",
+  dartPlace: "its place",
+};

@@ -1,0 +1,148 @@
+import "./ledger.css";
+import type { CheckResult } from "../../core/checks/check";
+import type { Plan, Slip } from "../../core/plan/plan";
+import type { LengthUnit } from "../../core/plan/work";
+import { checkClaim, checkFailureSentence, checkPlace } from "../../words/checks";
+import { capital, pieceWords } from "../../words/names";
+import { slipAmount, slipNoteSentence, slipTitle, slipWhy } from "../../words/ledger";
+import { slipFailureSentence } from "../../words/slips";
+import { usePlan, useRun, useWork } from "../app/useWork";
+import { useViewState } from "../app/viewState";
+
+/** The ledger: a slip for each thing done to the pieces, and under them the checks. */
+export function Ledger() {
+  const plan = usePlan();
+  const unit = useWork((work) => work.unit);
+  if (!plan.ok) {
+    return (
+      <section className="ledger" aria-labelledby="ledger-title">
+        <h2 id="ledger-title">Ledger</h2>
+        <p>Slips appear here as soon as there is a plan.</p>
+      </section>
+    );
+  }
+  return (
+    <section className="ledger" aria-labelledby="ledger-title">
+      <h2 id="ledger-title">Ledger</h2>
+      <Slips slips={plan.value.slips} unit={unit} />
+      <Checks plan={plan.value} unit={unit} />
+    </section>
+  );
+}
+
+function Slips({ slips, unit }: { readonly slips: readonly Slip[]; readonly unit: LengthUnit }) {
+  if (slips.length === 0) return <p>Nothing is altered: cut the frame size as printed.</p>;
+  return (
+    <ul className="slips">
+      {slips.map((slip) => (
+        <SlipOfPaper key={slip.id} slip={slip} unit={unit} />
+      ))}
+    </ul>
+  );
+}
+
+function SlipOfPaper({ slip, unit }: { readonly slip: Slip; readonly unit: LengthUnit }) {
+  const lit = useViewState((view) => view.litSlip === slip.id);
+  const lightSlip = useViewState((view) => view.lightSlip);
+  const selectDart = useViewState((view) => view.selectDart);
+  const run = useRun();
+  const title = slipTitle(slip, unit);
+  const light = (): void => {
+    lightSlip(lit ? null : slip.id);
+    if (slip.what.kind === "alteration") selectDart(slip.what.alteration.dart);
+  };
+  return (
+    <li className="slip" data-source={slip.source} data-lit={lit ? "" : undefined} data-refused={slip.outcome.ok ? undefined : ""}>
+      <button type="button" className="slip-face" aria-pressed={lit} onClick={light}>
+        <span className="slip-piece">{capital(pieceWords(slip.piece))}</span>
+        <span className="slip-amount">{slipAmount(slip, unit)}</span>
+        <span className="slip-title">{title}</span>
+        <span className="slip-why">{slipWhy(slip)}</span>
+      </button>
+      {!slip.outcome.ok && <p className="slip-refusal">Left out. {slipFailureSentence(slip.outcome.failure, unit)}</p>}
+      {slip.outcome.ok &&
+        slip.outcome.value.notes.map((note) => (
+          <p key={note.code} className="slip-note">
+            {slipNoteSentence(note, slip.piece, unit)}
+          </p>
+        ))}
+      {slip.source === "wearer" && (
+        <button
+          type="button"
+          className="link-button slip-remove"
+          aria-label={`Take out: ${title}`}
+          onClick={() => run({ kind: "removeAlteration", id: slip.id })}
+        >
+          Take out
+        </button>
+      )}
+    </li>
+  );
+}
+
+function Checks({ plan, unit }: { readonly plan: Plan; readonly unit: LengthUnit }) {
+  const failing = plan.checks.filter((check) => !check.ok);
+  const names = [...new Set(plan.checks.map((check) => check.name))];
+  return (
+    <section className="checks" aria-labelledby="checks-title">
+      <h3 id="checks-title">
+        Checks <span className="checks-count">{failing.length === 0 ? "all hold" : `${failing.length} to look at`}</span>
+      </h3>
+      <ul>
+        {names.map((name) => {
+          const results = plan.checks.filter((check) => check.name === name);
+          const bad = results.filter((check) => !check.ok);
+          return (
+            <li key={name} data-ok={bad.length === 0 ? "" : undefined}>
+              <span className="check-mark" aria-hidden="true">
+                {bad.length === 0 ? "✓" : "!"}
+              </span>
+              <div>
+                <span className="check-claim">
+                  {checkClaim(name)}
+                  <span className="unseen">{bad.length === 0 ? ": holds" : ": does not hold"}</span>
+                </span>
+                {bad.map((check) => (
+                  <p key={keyOf(check)}>{checkFailureSentence(check, unit)}</p>
+                ))}
+                <details>
+                  <summary>{results.length === 1 ? "measured" : `${results.length} measured`}</summary>
+                  <CheckRows results={results} unit={unit} />
+                </details>
+              </div>
+            </li>
+          );
+        })}
+      </ul>
+    </section>
+  );
+}
+
+function CheckRows({ results, unit }: { readonly results: readonly CheckResult[]; readonly unit: LengthUnit }) {
+  return (
+    <table className="check-rows">
+      <thead>
+        <tr>
+          <th scope="col">where</th>
+          <th scope="col">is</th>
+          <th scope="col">should be</th>
+        </tr>
+      </thead>
+      <tbody>
+        {results.map((check) => {
+          const { where, measured, expected } = checkPlace(check, unit);
+          return (
+            <tr key={keyOf(check)}>
+              <td>{where}</td>
+              <td>{measured}</td>
+              <td>{expected}</td>
+            </tr>
+          );
+        })}
+      </tbody>
+    </table>
+  );
+}
+
+const keyOf = (check: CheckResult): string =>
+  [check.name, ...check.pieces, check.level, check.seam, check.dart, check.point].filter((part) => part !== undefined).join(" ");

@@ -1,0 +1,183 @@
+import { memo, useEffect, useRef } from "react";
+import { piecePoint, type PiecePoint } from "../../core/geometry/point";
+import type { DartRef } from "../../core/pattern/piece";
+import type { Command } from "../../core/plan/commands";
+import { useGesture, useWorkStore } from "../app/useWork";
+import { useViewState } from "../app/viewState";
+import { alterationId, moverOf, stepOf, type HandleEnd } from "../darts/dartEdit";
+import { useHold } from "../darts/holdState";
+
+export interface HandleProps {
+  readonly dart: DartRef;
+  readonly end: HandleEnd;
+  readonly x: number;
+  readonly y: number;
+  /** From the piece frame to the table. */
+  readonly dx: number;
+  readonly dy: number;
+  readonly mmPerPixel: number;
+  readonly label: string;
+  readonly selected: boolean;
+}
+
+/** Pixels: what is seen, and what a finger may touch. */
+const SEEN = 7;
+const TOUCHED = 22;
+/** A run of arrow keys is one step of undo until the keys rest this long. */
+const KEY_REST = 900;
+
+const ARROWS: Readonly<Record<string, readonly [number, number]>> = {
+  ArrowLeft: [-1, 0],
+  ArrowRight: [1, 0],
+  ArrowUp: [0, -1],
+  ArrowDown: [0, 1],
+};
+
+/** A dart's end or mouth end: dragged with mouse, finger or pen, moved with the arrow keys, put back with Escape. */
+export const Handle = memo((props: HandleProps) => {
+  const { dart, end, x, y, dx, dy, mmPerPixel, label, selected } = props;
+  const store = useWorkStore();
+  const gesture = useGesture();
+  const selectDart = useViewState((view) => view.selectDart);
+  const lightSlip = useViewState((view) => view.lightSlip);
+  const stop = useRef<(() => void) | null>(null);
+  const keys = useRef<{ mover: (to: PiecePoint) => Command; to: PiecePoint; rest: number } | null>(null);
+
+  const take = (): void => {
+    selectDart(dart);
+    lightSlip(alterationId(end === "apex" ? "dartEnd" : "dartMouth", dart));
+  };
+
+  const onPointerDown = (event: React.PointerEvent<SVGGElement>): void => {
+    if (event.button !== 0) return;
+    event.stopPropagation();
+    finishKeys();
+    take();
+    const mover = moverOf(store.getState().work, dart, end, useHold.getState().hold);
+    const group = event.currentTarget;
+    const svg = group.ownerSVGElement;
+    const toTable = svg?.getScreenCTM()?.inverse();
+    if (mover === null || toTable === undefined) return;
+    group.setPointerCapture(event.pointerId);
+    const start = { x: event.clientX, y: event.clientY };
+    let latest: { x: number; y: number } | null = null;
+    let frame = 0;
+    let begun = false;
+    const show = (): void => {
+      frame = 0;
+      if (latest === null) return;
+      // What is held is the spot she touched, so the handle does not jump under the finger.
+      const shown = mover(piecePoint(x + (latest.x - start.x) * toTable.a, y + (latest.y - start.y) * toTable.d));
+      gesture.preview(shown);
+    };
+    const onMove = (move: PointerEvent): void => {
+      if (move.pointerId !== event.pointerId) return;
+      if (!begun) {
+        begun = true;
+        gesture.begin();
+      }
+      latest = { x: move.clientX, y: move.clientY };
+      // At most one new plan for each frame that is shown.
+      if (frame === 0) frame = requestAnimationFrame(show);
+    };
+    const finish = (how: "commit" | "cancel"): void => {
+      if (frame !== 0) {
+        cancelAnimationFrame(frame);
+        if (how === "commit") show();
+      }
+      group.removeEventListener("pointermove", onMove);
+      group.removeEventListener("pointerup", onUp);
+      group.removeEventListener("pointercancel", onCancel);
+      window.removeEventListener("keydown", onEscape, true);
+      stop.current = null;
+      if (begun) gesture[how]();
+    };
+    const onUp = (): void => finish("commit");
+    const onCancel = (): void => finish("cancel");
+    const onEscape = (key: KeyboardEvent): void => {
+      if (key.key !== "Escape") return;
+      key.preventDefault();
+      key.stopPropagation();
+      finish("cancel");
+    };
+    group.addEventListener("pointermove", onMove);
+    group.addEventListener("pointerup", onUp);
+    group.addEventListener("pointercancel", onCancel);
+    window.addEventListener("keydown", onEscape, true);
+    stop.current = onCancel;
+  };
+
+  const finishKeys = (how: "commit" | "cancel" = "commit"): void => {
+    if (keys.current === null) return;
+    window.clearTimeout(keys.current.rest);
+    keys.current = null;
+    gesture[how]();
+  };
+
+  const onKeyDown = (event: React.KeyboardEvent): void => {
+    if (event.key === "Escape" && keys.current !== null) {
+      event.preventDefault();
+      event.stopPropagation();
+      return finishKeys("cancel");
+    }
+    if (event.key === "Enter" || event.key === " ") {
+      event.preventDefault();
+      finishKeys();
+      return take();
+    }
+    const arrow = ARROWS[event.key];
+    if (arrow === undefined || event.ctrlKey || event.metaKey || event.altKey) return;
+    event.preventDefault();
+    event.stopPropagation();
+    take();
+    const { work } = store.getState();
+    if (keys.current === null) {
+      const mover = moverOf(work, dart, end, useHold.getState().hold);
+      if (mover === null) return;
+      gesture.begin();
+      keys.current = { mover, to: piecePoint(x, y), rest: 0 };
+    }
+    const run = keys.current;
+    window.clearTimeout(run.rest);
+    const step = stepOf(work.unit) * (event.shiftKey ? 10 : 1);
+    run.to = piecePoint(run.to.x + arrow[0] * step, run.to.y + arrow[1] * step);
+    gesture.preview(run.mover(run.to));
+    run.rest = window.setTimeout(() => finishKeys(), KEY_REST);
+  };
+
+  // A handle that goes away in the middle of a move leaves the work as it was before the drag, or as the keys left it.
+  useEffect(
+    () => () => {
+      stop.current?.();
+      if (keys.current !== null) window.clearTimeout(keys.current.rest);
+    },
+    [],
+  );
+
+  const r = SEEN * mmPerPixel;
+  return (
+    <g
+      className="handle"
+      data-end={end}
+      data-selected={selected ? "" : undefined}
+      data-testid={`handle-${dart.piece}-${dart.dart}-${end}`}
+      transform={`translate(${x + dx} ${y + dy})`}
+      role="button"
+      tabIndex={0}
+      aria-label={label}
+      aria-describedby="table-handle-help"
+      onPointerDown={onPointerDown}
+      onKeyDown={onKeyDown}
+      onBlur={() => finishKeys()}
+      onFocus={() => selectDart(dart)}
+    >
+      <circle className="handle-touch" r={(end === "apex" ? TOUCHED : TOUCHED * 0.8) * mmPerPixel} />
+      <circle className="handle-focus" r={r * 1.9} />
+      {end === "apex" ? (
+        <circle className="handle-dot" r={r} />
+      ) : (
+        <rect className="handle-dot" x={-r * 0.85} y={-r * 0.85} width={r * 1.7} height={r * 1.7} />
+      )}
+    </g>
+  );
+});

@@ -1,0 +1,39 @@
+import { memo, useMemo } from "react";
+import type { Nest } from "../../core/pattern/piece";
+import { pieceMarks, type Place } from "../../drawing/index";
+
+/** As on printed multi-size tissue: each size its own dash, and the frame's line unbroken. */
+const DASHES = ["7 3", "2 2", "10 2 2 2", "5 2", "1 2", "12 3", "6 2 1 2", "3 3", "9 2 1 2 1 2", "4 1"];
+
+export interface PrintedLayerProps {
+  readonly nest: Nest;
+  readonly places: readonly Place[];
+  /** Labels of the sizes shown; null: all. */
+  readonly shown: readonly string[] | null;
+  readonly frame: string | null;
+}
+
+/** The printed lines of all sizes. They stand still while something is dragged. */
+export const PrintedLayer = memo(({ nest, places, shown, frame }: PrintedLayerProps) => {
+  const marks = useMemo(() => nest.sizes.map((pieces) => pieces.map(pieceMarks)), [nest]);
+  return (
+    <g className="printed" aria-hidden="true">
+      {places.map(({ piece, dx, dy }) => (
+        <g key={piece} transform={`translate(${dx} ${dy})`}>
+          {marks.map((pieces, index) => {
+            const label = nest.labels[index] ?? "";
+            const found = pieces.find((p) => p.piece === piece);
+            if (found === undefined || (shown !== null && !shown.includes(label))) return null;
+            const isFrame = label === frame;
+            return (
+              <g key={label} className="printed-size" data-frame={isFrame ? "" : undefined}>
+                <path d={found.outline} strokeDasharray={isFrame ? undefined : DASHES[index % DASHES.length]} />
+                {isFrame && found.darts.map((dart) => <path key={dart.dart} d={dart.legs} className="printed-dart" />)}
+              </g>
+            );
+          })}
+        </g>
+      ))}
+    </g>
+  );
+});

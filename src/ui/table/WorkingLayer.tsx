@@ -1,0 +1,136 @@
+import { memo, useId, useMemo } from "react";
+import type { Piece } from "../../core/pattern/piece";
+import type { DartRef } from "../../core/pattern/piece";
+import type { Plan } from "../../core/plan/plan";
+import { pieceMarks, type PieceMarks, type Place } from "../../drawing/index";
+import { capital, centreWords, pieceWords } from "../../words/names";
+
+const EVERYWHERE = "M-5000 -5000H5000V5000H-5000Z";
+
+export interface WorkingLayerProps {
+  readonly plan: Plan;
+  readonly places: readonly Place[];
+  readonly mmPerPixel: number;
+  readonly showBefore: boolean;
+  readonly selected: DartRef | null;
+  readonly onSelect: (dart: DartRef) => void;
+}
+
+/** The wearer's own pieces over the printed ones: the new line, what is added and taken, darts, grain, bust point. */
+export const WorkingLayer = memo(({ plan, places, mmPerPixel, showBefore, selected, onSelect }: WorkingLayerProps) => (
+  <g className="working">
+    {places.map((place) => {
+      const drawn = plan.pieces.find((piece) => piece.name === place.piece);
+      const printed = plan.printed.find((piece) => piece.name === place.piece);
+      if (drawn === undefined || printed === undefined) return null;
+      return (
+        <g key={place.piece} transform={`translate(${place.dx} ${place.dy})`}>
+          <WorkingPiece
+            drawn={drawn}
+            printed={printed}
+            before={showBefore ? (plan.blended.find((piece) => piece.name === place.piece) ?? null) : null}
+            mmPerPixel={mmPerPixel}
+            selected={selected?.piece === place.piece ? selected : null}
+            onSelect={onSelect}
+          />
+          {place.piece === "front" && <BustPoints plan={plan} mmPerPixel={mmPerPixel} />}
+        </g>
+      );
+    })}
+  </g>
+));
+
+interface WorkingPieceProps {
+  readonly drawn: Piece;
+  readonly printed: Piece;
+  readonly before: Piece | null;
+  readonly mmPerPixel: number;
+  readonly selected: DartRef | null;
+  readonly onSelect: (dart: DartRef) => void;
+}
+
+const WorkingPiece = memo(({ drawn, printed, before, mmPerPixel, selected, onSelect }: WorkingPieceProps) => {
+  const id = useId();
+  const marks = useMemo(() => pieceMarks(drawn), [drawn]);
+  const under = useMemo(() => pieceMarks(printed), [printed]);
+  const old = useMemo(() => (before === null ? null : pieceMarks(before)), [before]);
+  return (
+    <>
+      <clipPath id={`${id}new`}>
+        <path d={EVERYWHERE + marks.outline} clipRule="evenodd" />
+      </clipPath>
+      <clipPath id={`${id}old`}>
+        <path d={EVERYWHERE + under.outline} clipRule="evenodd" />
+      </clipPath>
+      <path className="paper" d={marks.outline} />
+      <path className="added" d={marks.outline} clipPath={`url(#${id}old)`} />
+      <path className="taken" d={under.outline} clipPath={`url(#${id}new)`} />
+      {marks.levels.map((d) => (
+        <path key={d} className="level" d={d} />
+      ))}
+      {old !== null && <path className="before" d={old.stitch} />}
+      {old?.darts.map((dart) => (
+        <path key={dart.dart} className="before" d={dart.legs} />
+      ))}
+      <path className="new-line" d={marks.stitch} />
+      {marks.centreOnFold && <path className="fold" d={marks.centre} />}
+      {marks.darts.map((dart) => {
+        const ref: DartRef = { piece: drawn.name, dart: dart.dart };
+        return (
+          <g key={dart.dart} className="dart" data-selected={selected?.dart === dart.dart ? "" : undefined}>
+            {/* The dart is chosen by keyboard at its handles and in the panel; this is the larger target for a hand. */}
+            <path className="dart-area" d={`${dart.legs}Z`} onPointerDown={() => onSelect(ref)} />
+            <path className="dart-fold" d={dart.fold} />
+            <path className="dart-legs" d={dart.legs} />
+          </g>
+        );
+      })}
+      <Grain marks={marks} mmPerPixel={mmPerPixel} />
+      <Title marks={marks} mmPerPixel={mmPerPixel} />
+    </>
+  );
+});
+
+const ARROW = 5;
+
+function Grain({ marks, mmPerPixel }: { readonly marks: PieceMarks; readonly mmPerPixel: number }) {
+  const { from, to } = marks.grain;
+  const a = ARROW * mmPerPixel;
+  return (
+    <path
+      className="grain"
+      d={`M${from.x - a} ${from.y + 1.6 * a}L${from.x} ${from.y}L${from.x + a} ${from.y + 1.6 * a}M${from.x} ${from.y}V${to.y}M${to.x - a} ${to.y - 1.6 * a}L${to.x} ${to.y}L${to.x + a} ${to.y - 1.6 * a}`}
+    />
+  );
+}
+
+function Title({ marks, mmPerPixel }: { readonly marks: PieceMarks; readonly mmPerPixel: number }) {
+  const { x, y } = marks.title;
+  return (
+    <text className="piece-title" x={x} y={y} fontSize={14 * mmPerPixel} aria-hidden="true">
+      <tspan className="piece-name">{capital(pieceWords(marks.piece))}</tspan>
+      <tspan x={x} dy="1.3em" fontSize={11.5 * mmPerPixel}>
+        {centreWords(marks.piece)} {marks.centreOnFold ? "on the fold" : "seam"}
+      </tspan>
+    </text>
+  );
+}
+
+const CROSS = 6;
+
+function BustPoints({ plan, mmPerPixel }: { readonly plan: Plan; readonly mmPerPixel: number }) {
+  const { printed, own } = plan.bustPoint;
+  const r = CROSS * mmPerPixel;
+  const mark = (x: number, y: number): string =>
+    `M${x - 1.7 * r} ${y}H${x + 1.7 * r}M${x} ${y - 1.7 * r}V${y + 1.7 * r}M${x - r} ${y}a${r} ${r} 0 1 0 ${2 * r} 0a${r} ${r} 0 1 0 ${-2 * r} 0`;
+  const shown = own ?? printed;
+  return (
+    <g className="bust-points" aria-hidden="true">
+      {own !== null && <path className="bust-point printed-point" d={mark(printed.x, printed.y)} />}
+      <path className="bust-point" d={mark(shown.x, shown.y)} />
+      <text x={shown.x - 2.2 * r} y={shown.y - 1.1 * r} textAnchor="end" fontSize={11.5 * mmPerPixel}>
+        {own === null ? "bust point" : "your bust point"}
+      </text>
+    </g>
+  );
+}

@@ -1,0 +1,43 @@
+/** The part of the table that is seen: which millimetre lies at the top left, and how many pixels a millimetre takes. */
+import type { Box } from "../../drawing/index";
+
+export interface View {
+  readonly x: number;
+  readonly y: number;
+  readonly scale: number;
+}
+
+export interface Size {
+  readonly width: number;
+  readonly height: number;
+}
+
+const LEAST_SCALE = 0.15;
+const MOST_SCALE = 12;
+
+const held = (scale: number): number => Math.min(MOST_SCALE, Math.max(LEAST_SCALE, scale));
+
+/** Shows a whole box in the middle. */
+export function fitBox(box: Box, size: Size): View {
+  const scale = held(Math.min(size.width / box.width, size.height / box.height));
+  return {
+    scale,
+    x: box.x - (size.width / scale - box.width) / 2,
+    y: box.y - (size.height / scale - box.height) / 2,
+  };
+}
+
+/** Zooms by a factor about a place on the screen, which stays where it is. */
+export function zoomAt(view: View, factor: number, px: number, py: number): View {
+  const scale = held(view.scale * factor);
+  return { scale, x: view.x + px / view.scale - px / scale, y: view.y + py / view.scale - py / scale };
+}
+
+export const panBy = (view: View, dx: number, dy: number): View => ({
+  ...view,
+  x: view.x - dx / view.scale,
+  y: view.y - dy / view.scale,
+});
+
+export const viewBoxOf = ({ x, y, scale }: View, { width, height }: Size): string =>
+  `${x} ${y} ${width / scale} ${height / scale}`;

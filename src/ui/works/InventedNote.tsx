@@ -1,0 +1,20 @@
+import { useSettledWork } from "../app/useWork";
+import { useWorks } from "./useWorks";
+
+/** Says that what is on the table is made up, and offers the way out in one tap. */
+export function InventedNote() {
+  const invented = useSettledWork((work) => work.invented);
+  const works = useWorks();
+  if (!invented) return null;
+  return (
+    <div className="invented">
+      <p>
+        <strong>This is a demonstration.</strong> The measures and the pattern are invented. Try anything: your own work starts blank and
+        this one is kept.
+      </p>
+      <button type="button" className="button main" onClick={works.startBlank}>
+        Start with my own measures
+      </button>
+    </div>
+  );
+}

@@ -1,0 +1,85 @@
+/** What was found in a size chart, in words: said beside its row. */
+import type { ChartColumn, ChartFinding } from "../core/chart/readChart";
+import type { MeasureSlip } from "../core/measures/registry";
+import type { LengthUnit } from "../core/plan/work";
+import type { Mm } from "../core/units";
+import { formatLength, formatSigned } from "./length";
+import { slipSentence } from "./measures";
+import { capital } from "./names";
+
+const COLUMNS: Readonly<Record<ChartColumn, string>> = {
+  label: "name of the size",
+  bust: "bust",
+  waist: "waist",
+  hip: "hip",
+  finishedBust: "finished bust",
+  finishedWaist: "finished waist",
+  finishedHip: "finished hip",
+};
+
+/** As it stands inside a sentence. */
+export const columnWords = (column: ChartColumn): string => COLUMNS[column];
+
+/** What is the matter with one cell, row or list of the chart. */
+export function chartFindingSentence(finding: ChartFinding, unit: LengthUnit): string {
+  const length = (value: Mm): string => formatLength(value, unit);
+  const cell = finding.column === null ? "difference" : COLUMNS[finding.column];
+  const kind = finding.list === "cups" ? "cup version" : "size";
+  const before = (label: string): string => (label.trim() === "" ? `the ${kind} before` : `${kind} ${label}`);
+  switch (finding.code) {
+    case "chart/too-few-sizes":
+      return `A blend runs between sizes: enter at least ${finding.least}.`;
+    case "chart/too-many-sizes":
+      return `These are ${finding.count} sizes; ${finding.most} is the most. Leave out some far from yours.`;
+    case "chart/label-empty":
+      return `This ${kind} has no name. Write what is printed on the pattern.`;
+    case "chart/label-twice":
+      return `${capital(kind)} ${finding.label} is in the list twice. Each needs a name of its own.`;
+    case "chart/not-a-girth":
+      return `The ${cell} is missing.`;
+    case "chart/implausible":
+      return withSlips(
+        `The ${cell} of ${length(finding.value)} cannot be right: it should be from ${length(finding.least)} to ${length(finding.most)}.`,
+        finding.slips,
+        finding.value,
+        unit,
+      );
+    case "chart/unusual":
+      return withSlips(`The ${cell} of ${length(finding.value)} is seldom printed.`, finding.slips, finding.value, unit);
+    case "chart/out-of-order":
+      return `The bust (${length(finding.value)}) is smaller than that of ${before(finding.beforeLabel)} above (${length(finding.before)}). Put the sizes in order, the smallest first.`;
+    case "chart/repeated":
+      return `All its measures are those of ${before(finding.beforeLabel)} above. Remove one of the two.`;
+    case "chart/falling":
+      return `The ${cell} (${length(finding.value)}) is smaller than that of ${before(finding.beforeLabel)} above (${length(finding.before)}). Look at both again.`;
+    case "chart/not-growing":
+      return finding.severity === "blocks"
+        ? `The ${cell} is the same as that of ${before(finding.beforeLabel)} above, so the two cannot be told apart.`
+        : `The ${cell} is the same as that of ${before(finding.beforeLabel)} above. Some charts are so; look once more.`;
+    case "chart/large-step":
+      return `The bust grows by ${length(finding.step)} from ${before(finding.beforeLabel)} above. Is a size missing between them?`;
+    case "chart/finished-impossible":
+      return finding.half
+        ? `The ${cell} (${length(finding.value)}) is about half of the body’s ${length(finding.body)}. Was it measured flat? Then double it.`
+        : `The ${cell} (${length(finding.value)}) does not go with the body’s ${length(finding.body)}. Look at both again.`;
+    case "chart/finished-below-body":
+      return `The ${cell} (${length(finding.value)}) is smaller than the body’s ${length(finding.body)}. That is right only for cloth that stretches, or a bodice held up by its fit.`;
+    case "chart/finished-not-growing":
+      return `The ${cell} (${length(finding.value)}) is no larger than that of ${before(finding.beforeLabel)} above (${length(finding.before)}).`;
+    case "chart/difference-not-a-length":
+      return "The difference is missing: bust less upper chest.";
+    case "chart/difference-impossible":
+      return `A difference of ${difference(finding.value, unit)} cannot be drafted: it should be from ${difference(finding.least, unit)} to ${difference(finding.most, unit)}.`;
+    case "chart/difference-unusual":
+      return `A difference of ${difference(finding.value, unit)} is unusual: bust less upper chest is mostly from ${length(finding.least)} to ${length(finding.most)}.`;
+    case "chart/difference-not-growing":
+      return `The difference (${difference(finding.value, unit)}) is no larger than that of ${before(finding.beforeLabel)} above (${difference(finding.before, unit)}). List them from the flattest to the fullest.`;
+  }
+}
+
+const difference = (value: Mm, unit: LengthUnit): string => (value < 0 ? formatSigned(value, unit) : formatLength(value, unit));
+
+function withSlips(sentence: string, slips: readonly MeasureSlip[], value: Mm, unit: LengthUnit): string {
+  const advice = slipSentence(slips, value, unit);
+  return advice === "" ? sentence : `${sentence} ${advice}`;
+}

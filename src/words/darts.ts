@@ -1,0 +1,75 @@
+/** Darts in words: handles, figures, verdicts. */
+import type { DartName, PieceName } from "../core/pattern/piece";
+import type { PlannedDart } from "../core/plan/plan";
+import type { GiveBackPlace, Hold, LengthUnit } from "../core/plan/work";
+import { degreesFrom, type Mm, type Radians } from "../core/units";
+import { formatAmount, formatLength } from "./length";
+import { centreWords, dartRefWords } from "./names";
+
+export const formatAngle = (angle: Radians): string => `${degreesFrom(angle).toFixed(1)}°`;
+
+/** "end", "upper mouth end", "mouth end towards the side seam". */
+export function endWords(dart: DartName, piece: PieceName, end: "apex" | "inner" | "outer"): string {
+  if (end === "apex") return "end";
+  if (dart === "sideDart") return end === "inner" ? "upper mouth end" : "lower mouth end";
+  return end === "inner" ? `mouth end nearer the ${centreWords(piece)}` : "mouth end nearer the side seam";
+}
+
+/** What a handle on the table is, with the figures it changes. */
+export function dartHandleLabel({ ref, drawn }: PlannedDart, end: "apex" | "inner" | "outer", unit: LengthUnit): string {
+  return (
+    `${dartRefWords(ref)}, ${endWords(ref.dart, ref.piece, end)}. Mouth ${formatAmount(drawn.intake, unit)}, ` +
+    `angle ${formatAngle(drawn.angle)}, fullness ${formatAmount(drawn.fullness, unit)}`
+  );
+}
+
+/** How the dart as drawn compares with the one the wearer's cup asks for. */
+export function verdictSentence({ verdict, drawn, wanted }: PlannedDart, unit: LengthUnit): string {
+  if (wanted === null) return "It serves no bust; it is held against what is printed.";
+  const by = drawn.fullness - wanted.fullness;
+  switch (verdict) {
+    case "asWanted":
+      return "As full as your cup asks.";
+    case "tooSharp":
+      return `Too sharp: ${formatAmount(by, unit)} fuller at the point than your cup asks. It may stand off as a point.`;
+    case "tooFlat":
+      return `Too flat: ${formatAmount(-by, unit)} less full than your cup asks. It may pull across the bust.`;
+  }
+}
+
+/** Where a dart ends against the bust point. */
+export function stopSentence({ drawn, usualStop, beyondBustPoint }: PlannedDart, unit: LengthUnit): string | null {
+  const { apexToBustPoint: short } = drawn;
+  if (short === null || usualStop === null) return null;
+  const usual = `${formatAmount(usualStop.least, unit)} to ${formatAmount(usualStop.most, unit)} short is usual (common practice)`;
+  return beyondBustPoint
+    ? `It ends ${formatAmount(-short, unit)} past the bust point: shorten it. ${usual}.`
+    : `It ends ${formatAmount(short, unit)} short of the bust point; ${usual}.`;
+}
+
+export const placeWords = (place: GiveBackPlace, piece: PieceName): string => {
+  switch (place) {
+    case "centreSeam":
+      return `${centreWords(piece)} seam`;
+    case "sideSeam":
+      return "side seam, at the waist";
+    case "otherDart":
+      return piece === "front" ? "back waist dart" : "front waist dart";
+    case "underarm":
+      return "side seam, at the underarm";
+    case "waistEnd":
+      return "side seam, at its waist end";
+  }
+};
+
+export const holdWords = (hold: Hold): { readonly name: string; readonly what: string } =>
+  hold === "mouth"
+    ? { name: "Hold the mouth", what: "The width on the seam stays; a shorter dart gets wider in angle, so fuller and sharper." }
+    : {
+        name: "Hold the fullness",
+        what: "The angle stays; a shorter dart gets a narrower mouth, and what that sets free is given back elsewhere.",
+      };
+
+/** "415.0 = 415.0 cm": the sewn seam before and after. */
+export const seamProof = (before: Mm, after: Mm, unit: LengthUnit): string =>
+  `${formatLength(before, unit)} before, ${formatLength(after, unit)} after`;

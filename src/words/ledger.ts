@@ -1,0 +1,74 @@
+/** The slips of the ledger: what, how much, why. */
+import type { PieceName } from "../core/pattern/piece";
+import type { Slip, SlipNote } from "../core/plan/plan";
+import type { LengthUnit } from "../core/plan/work";
+import { degreesFrom } from "../core/units";
+import { formatAmount } from "./length";
+import { centreWords } from "./names";
+import { alterationTitle } from "./slips";
+
+const lineRun = ([lower, upper]: readonly [string, string], share: number): string =>
+  share === 0 ? `on the ${lower} line` : share === 1 ? `on the ${upper} line` : `${Math.round(share * 100)} % from ${lower} to ${upper}`;
+
+/** "Waist: 40 % from 12 to 14", "Full bust adjustment", "Shorten the waist dart by 15 mm, its mouth held". */
+export function slipTitle({ what }: Slip, unit: LengthUnit): string {
+  switch (what.kind) {
+    case "blend":
+      return `${what.level === "waist" ? "Waist" : "Hip"}: ${lineRun(what.cutLine.between, what.cutLine.share)}`;
+    case "bust":
+      return what.amount >= 0 ? "Full bust adjustment" : "Small bust adjustment";
+    case "alteration":
+      return alterationTitle(what.alteration, unit);
+  }
+}
+
+/** How much, in the wearer's unit. */
+export function slipAmount({ what }: Slip, unit: LengthUnit): string {
+  switch (what.kind) {
+    case "blend": {
+      const { offset, between } = what.cutLine;
+      return `${formatAmount(Math.abs(offset), unit)} ${offset < 0 ? "inside" : "outside"} ${between[0]}`;
+    }
+    case "bust":
+      return `${formatAmount(Math.abs(what.spread), unit)} on the half`;
+    case "alteration": {
+      const { alteration } = what;
+      const by =
+        alteration.kind === "dartEnd"
+          ? Math.hypot(alteration.shorten, alteration.across)
+          : alteration.kind === "dartMouth"
+            ? alteration.inner + alteration.outer
+            : alteration.by;
+      return formatAmount(by, unit);
+    }
+  }
+}
+
+/** Why it is there. */
+export function slipWhy({ what }: Slip): string {
+  switch (what.kind) {
+    case "blend":
+      return `so that the finished ${what.level} is your girth and the ease you want`;
+    case "bust":
+      return "because your cup differs from the version printed";
+    case "alteration":
+      return "your own slip";
+  }
+}
+
+export function slipNoteSentence(note: SlipNote, piece: PieceName, unit: LengthUnit): string {
+  switch (note.code) {
+    case "centreNowSeam":
+      return `The ${centreWords(piece)} no longer lies on a fold: cut it with a seam.`;
+    case "bustLoses":
+      return `The garment loses ${formatAmount(note.amount, unit)} round the bust as well.`;
+    case "legsTrued":
+      return `The mouth ends were trued by ${formatAmount(note.amount, unit)} each, so that the legs sew together.`;
+    case "armholeSmoothed":
+      return `Draw the armhole smooth over the hinge, a bend of ${Math.abs(degreesFrom(note.turned)).toFixed(1)}°.`;
+    case "centreLengthened":
+      return note.amount >= 0
+        ? `The ${centreWords(piece)} part is lengthened by ${formatAmount(note.amount, unit)}.`
+        : `The ${centreWords(piece)} part is shortened by ${formatAmount(-note.amount, unit)}.`;
+  }
+}

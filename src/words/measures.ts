@@ -1,0 +1,203 @@
+/**
+ * The measures in words: their names, where the tape goes, and what to say of a value that looks wrong. Bodies are
+ * spoken of neutrally: it is always the tape, the unit or the entry that is in question.
+ */
+import type { MeasureNote } from "../core/measures/crossChecks";
+import type { MeasureName } from "../core/measures/measure";
+import { checkMeasure, type MeasureNeed, type MeasureSlip } from "../core/measures/registry";
+import type { LengthUnit } from "../core/plan/work";
+import { MM_PER_CM, MM_PER_INCH, type Mm } from "../core/units";
+import { formatLength } from "./length";
+
+export interface MeasureWords {
+  /** Its name in the standard (ISO 8559-1), with a capital. */
+  readonly name: string;
+  /** The trade's or the household's name, where there is another. */
+  readonly trade: string | null;
+  /** As it stands inside a sentence. */
+  readonly short: string;
+  readonly where: string;
+}
+
+const WORDS: Readonly<Record<MeasureName, MeasureWords>> = {
+  bustGirth: {
+    name: "Bust girth",
+    trade: "full bust",
+    short: "bust",
+    where: "Round the fullest part of the bust, level all the way, over the bra you will wear. Breathe out and let the tape lie, not pull.",
+  },
+  upperChestGirth: {
+    name: "Upper chest girth",
+    trade: "high bust",
+    short: "upper chest",
+    where: "High under the arms and above the bust, arms down again before you read it. It tells the frame from the cup.",
+  },
+  underBustGirth: {
+    name: "Under-bust girth",
+    trade: "band",
+    short: "under-bust",
+    where: "Level round the ribs just below the bust, where the band of a bra sits.",
+  },
+  waistGirth: {
+    name: "Waist girth",
+    trade: null,
+    short: "waist",
+    where: "Tie a thread round and bend to the side: it settles at the waist. Measure there, with a finger under the tape.",
+  },
+  hipGirth: {
+    name: "Hip girth",
+    trade: "seat",
+    short: "hip",
+    where: "Round the fullest part of the seat, level, feet together.",
+  },
+  bustPointWidth: {
+    name: "Bust point width",
+    trade: "apex to apex",
+    short: "bust point width",
+    where: "Straight across from one bust point to the other.",
+  },
+  sideNeckToBustPoint: {
+    name: "Side neck point to bust point",
+    trade: "bust depth",
+    short: "side neck point to bust point",
+    where: "From where the shoulder line meets the base of the neck, down to the bust point.",
+  },
+  backWaistLength: {
+    name: "Back waist length",
+    trade: "nape to waist",
+    short: "back waist length",
+    where: "From the bone that stands out at the nape when the head bends, down the spine to the waist thread.",
+  },
+  frontWaistLength: {
+    name: "Front waist length",
+    trade: "side neck to waist, over the bust",
+    short: "front waist length",
+    where: "From the side neck point over the bust point and straight down to the waist thread.",
+  },
+  neckBaseGirth: {
+    name: "Neck base girth",
+    trade: null,
+    short: "neck base",
+    where: "Round the base of the neck, where a close necklace lies. Stand the tape on its edge to take the curve.",
+  },
+  shoulderLength: {
+    name: "Shoulder length",
+    trade: "shoulder seam",
+    short: "shoulder length",
+    where: "From the side neck point along the shoulder to the end of its bone.",
+  },
+  acrossBack: {
+    name: "Across back width",
+    trade: "cross back",
+    short: "across back",
+    where: "Across the shoulder blades from arm crease to arm crease, half way down the armhole, arms down.",
+  },
+  acrossFront: {
+    name: "Across front width",
+    trade: "cross front",
+    short: "across front",
+    where: "Above the bust from arm crease to arm crease, half way down the armhole, arms down.",
+  },
+};
+
+export const measureWords = (name: MeasureName): MeasureWords => WORDS[name];
+
+const NEEDS: Readonly<Record<MeasureNeed, string>> = {
+  always: "Needed for any plan.",
+  toHip: "Needed where the pattern reaches the hip.",
+  forCup: "Not needed, but without it the cup cannot be told.",
+  welcome: "Not needed: without it the pattern’s own proportion is taken.",
+};
+
+export const measureNeedWords = (need: MeasureNeed): string => NEEDS[need];
+
+/** Why a value cannot be taken; null for one that can. */
+export function measureRefusal(name: MeasureName, value: Mm, unit: LengthUnit): string | null {
+  const verdict = checkMeasure(name, value);
+  if (verdict.state !== "impossible") return null;
+  const { least, most, slips } = verdict;
+  const range = `from ${formatLength(least, unit)} to ${formatLength(most, unit)}`;
+  return joined([`${WORDS[name].name} is taken ${range}, and this says ${formatLength(value, unit)}.`, slipSentence(slips, value, unit)]);
+}
+
+/** What to look at again. */
+export function measureNoteSentence(note: MeasureNote, unit: LengthUnit): string {
+  const length = (mm: Mm): string => formatLength(mm, unit);
+  if (note.code === "measure/unusual") {
+    const { value, least, slips } = note;
+    const side = value < least ? "shorter" : "longer";
+    const advice = slipSentence(slips, value, unit);
+    return joined([`${length(value)} is ${side} than most.`, advice === "" ? "If you have measured it twice, keep it." : advice]);
+  }
+  const [held, other] = note.involves;
+  const low = note.least !== null && note.value < note.least;
+  const small = `The ${WORDS[held].short} (${length(note.value)})`;
+  const against = `the ${WORDS[other].short} (${length(note.against)})`;
+  switch (note.code) {
+    case "measure/under-bust-not-below-bust":
+      return low
+        ? `${small} is very much less than ${against}. Measure both again.`
+        : `${small} is usually less than ${against}. Are the two swapped? If not, keep them.`;
+    case "measure/under-bust-against-upper-chest":
+      return low
+        ? `${small} is very much less than ${against}. Measure both again.`
+        : `${small} is usually less than ${against}. Are the two swapped?`;
+    case "measure/upper-chest-above-bust":
+      return low
+        ? `${small} is very much less than ${against}. It goes round above the bust, high under the arms.`
+        : `${small} is usually less than ${against}. Are the two swapped, or did the tape run over the bust?`;
+    case "measure/waist-against-bust":
+    case "measure/waist-against-hip":
+    case "measure/hip-against-bust":
+      return `${small} and ${against} are further apart than usual. Measure both again; if they agree, keep them.`;
+    case "measure/bust-point-below-waist":
+      return low
+        ? `${small} is very short beside ${against}. Measure both again, from the same point at the neck.`
+        : `${small} should end well above the waist, and so be shorter than ${against}. Are the two swapped?`;
+    case "measure/front-against-back-length":
+      return low
+        ? `${small} is much shorter than ${against}. It starts at the side neck point, not at the pit of the neck.`
+        : `${small} is much longer than ${against}. Do both end at the same waist thread?`;
+    case "measure/bust-point-width-against-bust":
+      return low
+        ? `${small} is narrow beside ${against}. It goes from one bust point to the other, not to the centre.`
+        : `${small} is wide beside ${against}. It goes straight across, from bust point to bust point.`;
+    case "measure/across-back-against-bust":
+      return low
+        ? `${small} is narrow beside ${against}. It goes from one arm crease to the other, not to the spine.`
+        : `${small} is wide beside ${against}. It ends at the arm creases, arms down.`;
+    case "measure/across-front-against-back":
+      return low
+        ? `${small} is narrow beside ${against}. Both go from one arm crease to the other.`
+        : `${small} is usually about as wide as ${against} or less. Are the two swapped?`;
+    case "measure/neck-against-bust":
+      return `${small} and ${against} do not often go together. Measure the neck where a close necklace lies.`;
+    case "measure/shoulder-against-back":
+      return low
+        ? `${small} is short beside ${against}. It runs from the side of the neck to the end of the shoulder bone.`
+        : `${small} is long beside ${against}. It is one shoulder only, from the side of the neck.`;
+  }
+}
+
+/** What may have gone wrong in reading or typing a value, as a question; empty where nothing comes to mind. */
+export function slipSentence(slips: readonly MeasureSlip[], value: Mm, unit: LengthUnit): string {
+  // Only the other unit can have been read by mistake.
+  const other = unit === "cm" ? "centimetresAsInches" : "inchesAsCentimetres";
+  const questions = slips.filter(({ kind }) => kind !== other).map((slip) => {
+    switch (slip.kind) {
+      case "inchesAsCentimetres":
+        return `are these inches (${plain(value / MM_PER_CM)} in is ${formatLength(slip.meant, unit)})`;
+      case "centimetresAsInches":
+        return `are these centimetres (${plain(value / MM_PER_INCH)} cm is ${formatLength(slip.meant, unit)})`;
+      case "half":
+        return `is it half of the measure (the whole would be ${formatLength(slip.meant, unit)})`;
+    }
+  });
+  const [first] = questions;
+  if (first === undefined) return "";
+  return `${first.charAt(0).toUpperCase()}${questions.join(", or ").slice(1)}?`;
+}
+
+const plain = (value: number): string => String(Number(value.toFixed(2)));
+
+const joined = (sentences: readonly string[]): string => sentences.filter((sentence) => sentence !== "").join(" ");

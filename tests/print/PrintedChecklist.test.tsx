@@ -1,0 +1,137 @@
+import { cleanup, render, screen, within } from "@testing-library/react";
+import { afterEach, describe, expect, it } from "vitest";
+import { derivePlan } from "../../src/core/plan/derivePlan";
+import type { Plan } from "../../src/core/plan/plan";
+import type { Work } from "../../src/core/plan/work";
+import { cssString, pageRule } from "../../src/print/pageRule";
+import { PrintedChecklist } from "../../src/print/PrintedChecklist";
+import { tied } from "../../src/print/Words";
+import { checklistByPiece } from "../../src/words/checklist";
+import { printCases } from "./printCases";
+
+afterEach(cleanup);
+
+function planOf(work: Work): Plan {
+  const plan = derivePlan(work);
+  if (!plan.ok) throw new Error(plan.failure.code);
+  return plan.value;
+}
+
+function show(work: Work) {
+  const plan = planOf(work);
+  render(<PrintedChecklist work={work} plan={plan} />);
+  return { plan, sheet: screen.getByRole("article", { name: "Alteration checklist" }) };
+}
+
+const textOf = (element: Element): string => (element.textContent ?? "").replaceAll("\u00A0", " ");
+
+describe("PrintedChecklist", () => {
+  it("opens with the names, the demo's warning and lines to fill in by hand", () => {
+    const { sheet } = show(printCases.sample);
+    expect(within(sheet).getByRole("heading", { level: 3 }).textContent).toBe(printCases.sample.name);
+    expect(textOf(sheet)).toContain(printCases.sample.pattern.name);
+    expect(textOf(sheet)).toContain("Invented demo");
+    for (const label of ["Date", "Trial no.", "Cloth"]) expect(within(sheet).getByText(label)).toBeDefined();
+  });
+
+  it("calls no real work an invented demo", () => {
+    const { sheet } = show(printCases.plain);
+    expect(textOf(sheet)).not.toContain("Invented demo");
+  });
+
+  it("gives every job once, with a box to tick and its amount", () => {
+    const { plan, sheet } = show(printCases.many);
+    const lines = checklistByPiece(plan, "cm").flatMap((group) => group.lines);
+    const rows = [...sheet.querySelectorAll(".pc-job")];
+    expect(rows).toHaveLength(plan.checklist.length);
+    rows.forEach((row, index) => {
+      const line = lines[index];
+      expect(row.querySelectorAll(".pc-tick i")).toHaveLength(1);
+      expect(textOf(row)).toContain(line?.text);
+      expect(textOf(row).endsWith(line?.amount ?? "")).toBe(true);
+    });
+  });
+
+  it("names the phases of each piece in the trade's order, each once", () => {
+    const { sheet } = show(printCases.fuller);
+    const front = sheet.querySelector(".pc-piece");
+    const phases = [...(front?.querySelectorAll(".pc-phase") ?? [])].map(textOf);
+    expect(phases).toEqual(["Trace", "Bust", "Darts", "Widths", "True and check"]);
+  });
+
+  it("draws each piece once, and says its amounts to those who cannot see it", () => {
+    const { plan, sheet } = show(printCases.sample);
+    const drawings = within(sheet).getAllByRole("img");
+    expect(drawings).toHaveLength(plan.pieces.length);
+    for (const drawing of drawings) expect(drawing.getAttribute("aria-label")).toMatch(/\d/);
+  });
+
+  it("says what does not hold before the order of work, and why an alteration is left out", () => {
+    const { plan, sheet } = show(printCases.failing);
+    expect(plan.checks.filter((check) => !check.ok).length).toBeGreaterThan(2);
+    const text = textOf(sheet);
+    const doubts = text.indexOf("Before you cut");
+    expect(doubts).toBeGreaterThan(0);
+    expect(doubts).toBeLessThan(text.indexOf("Order of work"));
+    expect(text).toContain("Left out on the back: narrow the waist dart");
+    expect(text).toMatch(/past the bust point; end it/);
+    expect(text).not.toContain("checks on this plan hold");
+  });
+
+  it("warns of an opening too short to get into, in the cautions too", () => {
+    const { sheet } = show(printCases.failing);
+    expect(textOf(sheet)).toContain("It is too short to get into");
+    cleanup();
+    expect(textOf(show(printCases.sample).sheet)).not.toContain("too short to get into");
+  });
+
+  it("counts the checks where all hold, and keeps the cautions", () => {
+    const { plan, sheet } = show(printCases.sample);
+    expect(textOf(sheet)).toContain(`All ${plan.checks.length} checks on this plan hold.`);
+    for (const caution of ["Getting in", "Pins on a body", "Scissors and rotary blade", "Iron", "Not medical advice"]) {
+      expect(textOf(sheet)).toContain(caution);
+    }
+  });
+
+  it("leaves a blank beside every girth, seam and dart to measure after", () => {
+    const { plan, sheet } = show(printCases.sample);
+    const walks = plan.checks.filter((check) => check.name === "seamsWalk").length;
+    expect(sheet.querySelectorAll(".pc-measured")).toHaveLength(plan.levels.length + walks + plan.darts.length);
+    const waist = within(sheet).getByRole("row", { name: /^Waist halves/ });
+    expect(textOf(waist)).toContain("77.8 cm");
+  });
+
+  it("speaks inches alone where the wearer does", () => {
+    const { sheet } = show(printCases.letter);
+    expect(textOf(sheet)).not.toMatch(/\d (?:mm|cm)\b/);
+    expect(sheet.querySelectorAll(".pc-fraction").length).toBeGreaterThan(5);
+  });
+});
+
+describe("the page rule", () => {
+  it("takes the paper of the work, with page numbers", () => {
+    expect(pageRule("A4", "x")).toContain("size: A4;");
+    expect(pageRule("Letter", "x")).toContain("size: letter;");
+    expect(pageRule("A4", "x")).toContain('counter(page) " of " counter(pages)');
+  });
+
+  it("lets no name out of its string", () => {
+    const name = `"; } body { display: none } </style><script> \\ \n é 😀`;
+    const escaped = cssString(name);
+    expect(escaped).toMatch(/^"(?:[A-Za-z0-9]|\\[0-9a-f]+ )*"$/);
+    const read = escaped.slice(1, -1).replaceAll(/\\([0-9a-f]+) /g, (_, code: string) => String.fromCodePoint(Number.parseInt(code, 16)));
+    expect(read).toBe(name);
+  });
+
+  it("shortens a name too long for the foot line", () => {
+    expect(pageRule("A4", "n".repeat(200))).toContain(`${"n".repeat(69)}\\2026 `);
+  });
+});
+
+describe("tied", () => {
+  it("ties numbers to their units and fractions, and nothing else", () => {
+    expect(tied("take 5 mm in 2 places, 34 ½ in round, 2 3/8 in off, 12 line")).toBe(
+      "take 5\u00A0mm in 2 places, 34\u00A0½\u00A0in round, 2\u00A03/8\u00A0in off, 12 line",
+    );
+  });
+});
