@@ -71,8 +71,8 @@ export function pieceMarks(piece: Piece): PieceMarks {
     levels: piece.levelLines.flatMap(({ along }) =>
       "points" in along ? [polyline(along.points.map((name) => pointOf(piece, name)))] : [],
     ),
-    grain: bodice ? { from: at(0.13, 0.4), to: at(0.13, 0.85) } : { from: at(0.72, 0.3), to: at(0.72, 0.85) },
-    title: bodice ? at(0.2, 0.33) : at(0.36, 0.72),
+    grain: bodice ? { from: at(0.13, 0.4), to: at(0.13, 0.85) } : { from: at(0.13, 0.3), to: at(0.13, 0.85) },
+    title: bodice ? at(0.2, 0.36) : at(0.42, 0.72),
   };
 }
 

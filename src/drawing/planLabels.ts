@@ -47,15 +47,15 @@ export function sizeLabels(nest: Nest, places: readonly Place[], first: readonly
   );
 }
 
-/** "40 % from 12 to 14", and how far outside the lower line that is. */
+const percentWords = (share: number): string => (share === 0 || share === 1 ? "on the line" : `${Math.round(share * 100)} %`);
+
+/** "from 12 to 14", and how far outside the lower line that is. */
 export function cutLineWords(
   { between, share, offset }: { readonly between: readonly [string, string]; readonly share: number; readonly offset: Mm },
   unit: LengthUnit,
 ): readonly [string, string] {
   const [lower, upper] = between;
-  const percent = Math.round(share * 100);
-  const run =
-    share === 0 ? `on the ${lower} line` : share === 1 ? `on the ${upper} line` : `${percent} % from ${lower} to ${upper}`;
+  const run = share === 0 ? "" : share === 1 ? `on the ${upper} line` : `from ${lower} to ${upper}`;
   const side = offset < 0 ? "inside" : "outside";
   return [run, `${formatAmount(Math.abs(offset), unit)} ${side} ${lower}`];
 }
@@ -72,7 +72,7 @@ export function planLabels(plan: Plan, places: readonly Place[], unit: LengthUni
       id: `cut-${line.piece}-${line.level}`,
       x: place.box.x + place.box.width + BESIDE,
       y: line.at.y + place.dy - BESIDE * 2,
-      lines: [`${line.level}: ${run}`, amount],
+      lines: [`${line.level}: ${percentWords(line.share)}`, run, amount].filter((text) => text !== ""),
       anchor: "start",
       kind: "cut",
       leader: { x: line.at.x + place.dx, y: line.at.y + place.dy },

@@ -9,7 +9,7 @@ import { fail, ok, type Result } from "../result";
 import { dartOf, pointNames, type Piece } from "../pattern/piece";
 import type { SlipFailure, SlipNote, SlipTrace } from "../plan/plan";
 import type { Alteration, GiveBack } from "../plan/work";
-import { CURVE_ACCURACY, SHARES_WHOLE } from "../tolerance";
+import { SAME_LINE, SHARES_WHOLE } from "../tolerance";
 import type { Mm } from "../units";
 import { applyDartEnd } from "./dartEnd";
 import { applyDartPlace } from "./dartPlace";
@@ -99,7 +99,7 @@ function movedPoints(before: PieceSet, after: PieceSet): { from: PiecePoint; to:
     return pointNames(piece).flatMap((name) => {
       const from = old.points[name]?.at;
       const to = piece.points[name]?.at;
-      return from !== undefined && to !== undefined && distance(from, to) > CURVE_ACCURACY ? [{ from, to }] : [];
+      return from !== undefined && to !== undefined && distance(from, to) > SAME_LINE ? [{ from, to }] : [];
     });
   });
 }
@@ -110,7 +110,7 @@ function notesOf(before: Piece, after: Piece, alteration: Alteration, trued: Mm)
   if (alteration.kind === "dartPlace" && alteration.how === "offCentreSeam") {
     notes.push({ code: "bustLoses", amount: 2 * alteration.by });
   }
-  if (Math.abs(trued) > CURVE_ACCURACY) notes.push({ code: "legsTrued", amount: Math.abs(trued) });
+  if (Math.abs(trued) > SAME_LINE) notes.push({ code: "legsTrued", amount: Math.abs(trued) });
   return notes;
 }
 

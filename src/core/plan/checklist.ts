@@ -2,7 +2,7 @@
 import { SEAM_PAIRS } from "../checks/seamsWalk";
 import { distance } from "../geometry/point";
 import type { Piece, PieceName } from "../pattern/piece";
-import { SAME_LINE, SEWN_AGREEMENT } from "../tolerance";
+import { SEWN_AGREEMENT } from "../tolerance";
 import type { ChecklistItem, CutLine, PlannedDart, Slip } from "./plan";
 import type { Sizing } from "../sizing/sizing";
 
@@ -59,21 +59,18 @@ function jobsOn(piece: PieceName, { sizing, cutLines, darts, slips }: ChecklistI
     jobs.push({ piece, step: { kind: "blend", cutLine, from }, amount: cutLine.offset });
   }
   for (const dart of darts) {
-    if (dart.ref.piece !== piece || !isRedrawn(dart)) continue;
+    // A side seam that was moved is trued over its dart as well, though the dart stays as printed.
+    const crossed = dart.ref.dart === "sideDart" && cutLines.some((line) => line.piece === piece && line.offset !== 0);
+    if (dart.ref.piece !== piece || (!crossed && !isRedrawn(dart))) continue;
     const amount = Math.max(Math.abs(dart.truing.inner), Math.abs(dart.truing.outer));
     jobs.push({ piece, step: { kind: "trueDart", dart: dart.ref, amount }, amount });
   }
   return jobs;
 }
 
-/** The dart is other than printed, so its legs must be drawn anew. */
+/** The dart is other than printed, so its legs must be drawn anew. Legs that only reach on to a moved seam need not. */
 function isRedrawn({ printed, drawn }: PlannedDart): boolean {
-  return (
-    Math.abs(printed.intake - drawn.intake) > SAME_LINE ||
-    Math.abs(printed.angle - drawn.angle) * drawn.legInner > SAME_LINE ||
-    Math.abs(printed.legInner - drawn.legInner) > SEWN_AGREEMENT ||
-    distance(printed.apex, drawn.apex) > SEWN_AGREEMENT
-  );
+  return Math.abs(printed.intake - drawn.intake) > SEWN_AGREEMENT || distance(printed.apex, drawn.apex) > SEWN_AGREEMENT;
 }
 
 function amountOf(slip: Slip): number {

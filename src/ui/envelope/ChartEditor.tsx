@@ -1,4 +1,5 @@
-import { useRef, useState } from "react";
+import { useMemo, useRef, useState } from "react";
+import { readSizes, sortRows } from "../../core/chart/readChart";
 import { MOST_SIZES, type SizeRow } from "../../core/chart/sizeChart";
 import type { Command } from "../../core/plan/commands";
 import type { Mm } from "../../core/units";
@@ -6,7 +7,7 @@ import { useRun, useSettledWork, useWorkStore } from "../app/useWork";
 import { LengthField } from "../fields/LengthField";
 import { TextField } from "../fields/TextField";
 import { RemoveButton } from "./CupEditor";
-import { Findings, rowFindings } from "./Findings";
+import { Findings } from "./Findings";
 import { NewSize } from "./NewSize";
 
 const GIRTHS = ["bust", "waist", "hip"] as const;
@@ -33,6 +34,9 @@ export function ChartEditor() {
   const printsFinished = sizes.some((row) => FINISHED.some((column) => row[column] !== undefined));
   const [finishedShown, setFinishedShown] = useState(false);
   const list = useRef<HTMLDivElement>(null);
+
+  const findings = useMemo(() => readSizes(sizes), [sizes]);
+  const outOfOrder = findings.some((finding) => finding.code === "chart/out-of-order");
 
   const change = (index: number, row: SizeRow): void =>
     run({ kind: "setSizes", sizes: sizes.map((old, at) => (at === index ? row : old)) });
@@ -69,12 +73,18 @@ export function ChartEditor() {
               <ChartCell key={column} sizes={sizes} row={row} index={index} column={column} />
             ))}
             <RemoveButton label={`Remove size ${row.label}`} onClick={() => remove(index)} />
-            <Findings findings={rowFindings(sizes, index)} />
+            <Findings findings={findings.filter((finding) => finding.row === index)} />
           </li>
         ))}
         {sizes.length < MOST_SIZES && <NewSize sizes={sizes} />}
       </ol>
 
+      <Findings findings={findings.filter((finding) => finding.row === null)} />
+      {outOfOrder && (
+        <button type="button" className="button small" onClick={() => run({ kind: "setSizes", sizes: sortRows(sizes) })}>
+          Put the sizes in order
+        </button>
+      )}
       {sizes.length > 0 && (
         <label className="tick">
           <input

@@ -1,8 +1,11 @@
-import type { CupVersion } from "../../core/chart/sizeChart";
+import { useMemo } from "react";
+import { readCups } from "../../core/chart/readChart";
+import { USUAL_DRAFTED_DIFFERENCE, type CupVersion } from "../../core/chart/sizeChart";
 import { formatLength } from "../../words/length";
 import { useRun, useSettledWork } from "../app/useWork";
 import { LengthField } from "../fields/LengthField";
 import { TextField } from "../fields/TextField";
+import { Findings } from "./Findings";
 
 /** One cup size to the next (common practice, no source: an inch). */
 const USUAL_STEP = 25;
@@ -23,6 +26,7 @@ export function CupEditor() {
   const drafted = useSettledWork((work) => work.pattern.chart.draftedDifference);
   const unit = useSettledWork((work) => work.unit);
   const run = useRun();
+  const findings = useMemo(() => readCups(cups), [cups]);
   const change = (index: number, cup: CupVersion): readonly CupVersion[] => cups.map((old, at) => (at === index ? cup : old));
 
   return (
@@ -56,6 +60,7 @@ export function CupEditor() {
               label={`Remove cup version ${cup.label}`}
               onClick={() => run({ kind: "setCups", cups: cups.filter((_, at) => at !== index) })}
             />
+            <Findings findings={findings.filter((finding) => finding.row === index)} />
           </li>
         ))}
       </ol>
@@ -65,7 +70,7 @@ export function CupEditor() {
         value={drafted}
         signed
         set={(value) => ({ kind: "setDraftedDifference", value })}
-        hint={`${formatLength(50, unit)} if the envelope does not say: common practice for a B cup.`}
+        hint={`${formatLength(USUAL_DRAFTED_DIFFERENCE, unit)} if the envelope does not say: common practice for a B cup.`}
       />
     </section>
   );

@@ -18,7 +18,7 @@ import { WorkingLayer } from "./WorkingLayer";
 
 const MARGIN = 26;
 /** Room at the right of the pieces for what is written there, in millimetres. */
-const LABEL_ROOM = 110;
+const LABEL_ROOM = 105;
 
 type PrintedShown = "all" | "near" | "none";
 

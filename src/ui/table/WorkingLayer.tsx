@@ -3,7 +3,7 @@ import type { Piece } from "../../core/pattern/piece";
 import type { DartRef } from "../../core/pattern/piece";
 import type { Plan } from "../../core/plan/plan";
 import { pieceMarks, type PieceMarks, type Place } from "../../drawing/index";
-import { capital, centreWords, pieceWords } from "../../words/names";
+import { capital, pieceWords } from "../../words/names";
 
 const EVERYWHERE = "M-5000 -5000H5000V5000H-5000Z";
 
@@ -110,7 +110,7 @@ function Title({ marks, mmPerPixel }: { readonly marks: PieceMarks; readonly mmP
     <text className="piece-title" x={x} y={y} fontSize={14 * mmPerPixel} aria-hidden="true">
       <tspan className="piece-name">{capital(pieceWords(marks.piece))}</tspan>
       <tspan x={x} dy="1.3em" fontSize={11.5 * mmPerPixel}>
-        {centreWords(marks.piece)} {marks.centreOnFold ? "on the fold" : "seam"}
+        {marks.centreOnFold ? "cut on the fold" : "cut two"}
       </tspan>
     </text>
   );
@@ -128,7 +128,7 @@ function BustPoints({ plan, mmPerPixel }: { readonly plan: Plan; readonly mmPerP
     <g className="bust-points" aria-hidden="true">
       {own !== null && <path className="bust-point printed-point" d={mark(printed.x, printed.y)} />}
       <path className="bust-point" d={mark(shown.x, shown.y)} />
-      <text x={shown.x - 2.2 * r} y={shown.y - 1.1 * r} textAnchor="end" fontSize={11.5 * mmPerPixel}>
+      <text x={shown.x} y={shown.y - 2.4 * r} textAnchor="middle" fontSize={11.5 * mmPerPixel}>
         {own === null ? "bust point" : "your bust point"}
       </text>
     </g>

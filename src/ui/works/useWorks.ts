@@ -1,6 +1,6 @@
 /** What the page can do with whole works: the ones kept in this browser, and files. */
 import { createContext, useContext } from "react";
-import type { Work } from "../../core/plan/work";
+import type { Pattern, Work } from "../../core/plan/work";
 import { must } from "../../core/result";
 
 export interface WorkEntry {
@@ -24,6 +24,8 @@ export interface Works {
   readonly openId: string;
   readonly storage: StorageWords;
   readonly demos: readonly Work[];
+  /** A pattern with nothing on its envelope yet. */
+  readonly blankPattern: Pattern;
   readonly open: (id: string) => void;
   readonly startBlank: () => void;
   readonly startDemo: (demo: Work) => void;

@@ -1,0 +1,27 @@
+/** A work with nothing in it yet, for one's own measures and pattern. */
+import { USUAL_DRAFTED_DIFFERENCE } from "../core/chart/sizeChart";
+import type { LengthUnit, Pattern, Work } from "../core/plan/work";
+
+/** Ease of a fitted woven bodice (common practice, no source). */
+const FITTED = { bust: 60, waist: 30, hip: 50 } as const;
+
+export const blankPattern = (): Pattern => ({
+  name: "My pattern",
+  chart: { sizes: [], draftedDifference: USUAL_DRAFTED_DIFFERENCE, cups: [] },
+  ease: FITTED,
+  length: "waist",
+  closure: { place: "centreBack", belowWaist: 180 },
+});
+
+export const blankWork = (unit: LengthUnit = "cm", pattern: Pattern = blankPattern()): Work => ({
+  name: "My bodice",
+  invented: false,
+  unit,
+  paper: unit === "cm" ? "A4" : "Letter",
+  measures: {},
+  pattern,
+  easeWanted: {},
+  picks: {},
+  alterations: [],
+  unread: {},
+});

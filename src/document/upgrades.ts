@@ -1,0 +1,21 @@
+/**
+ * Bringing older files up to date: one pure step from each version to the next, applied in order. A step may be given
+ * anything that once parsed, and returns unknown data that the schema then judges.
+ */
+export const CURRENT_VERSION = 1;
+
+export type Upgrades = Readonly<Record<number, (work: unknown) => unknown>>;
+
+/** By the version a step starts from. There is none yet: version 1 is the first. */
+export const UPGRADES: Upgrades = {};
+
+/** The work of a file of some version as the current version has it. */
+export function upgradeWork(work: unknown, from: number, to: number, upgrades: Upgrades): unknown {
+  let upgraded = work;
+  for (let version = from; version < to; version += 1) {
+    const step = upgrades[version];
+    // A missing step is our own mistake; the schema then says what does not fit.
+    if (step !== undefined) upgraded = step(upgraded);
+  }
+  return upgraded;
+}
