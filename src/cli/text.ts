@@ -1,10 +1,11 @@
 /** The checklist as plain text, 80 columns wide: the printed sheet without its drawings. */
 import type { Plan } from "../core/plan/plan";
 import type { Work } from "../core/plan/work";
-import { blendSentence, bustSentence } from "../words/blend";
+import { bustSentence, lineSentence } from "../words/blend";
 import { cautions } from "../words/cautions";
 import { checklistByPiece, groupTitle, phaseWords, type Phase } from "../words/checklist";
 import { planDoubts } from "../words/doubts";
+import { capital, levelWords } from "../words/names";
 import { verifyGroups } from "../words/verify";
 import { COLUMNS, hanging, withAmount, wrap } from "./layout";
 
@@ -24,8 +25,7 @@ function sizes(work: Work, plan: Plan): readonly string[] {
     ...hanging("Bust   ", bustSentence(bust, work.unit)),
     ...levels.flatMap((level) => {
       const line = plan.cutLines.find((one) => one.level === level.level);
-      const [name = "", ...words] = blendSentence(level, line, work.unit).split(": ");
-      return hanging(name.padEnd(7), words.join(": "));
+      return hanging(capital(levelWords(level.level)).padEnd(7), lineSentence(level, line, work.unit));
     }),
   ];
 }

@@ -4,6 +4,7 @@ import type { PieceName } from "../core/pattern/piece";
 import type { CutLine, Plan, PlannedDart } from "../core/plan/plan";
 import type { LengthUnit } from "../core/plan/work";
 import type { Mm } from "../core/units";
+import { shareWords } from "../words/blend";
 import { formatAmount } from "../words/length";
 import { capital, centreWords, pieceWords } from "../words/names";
 import { Words } from "./Words";
@@ -21,9 +22,10 @@ const ROOM = { left: 12, right: 186, above: 26, below: 34 };
 const TEXT: Mm = 21;
 
 function cutLabel(line: CutLine, right: Mm, unit: LengthUnit): Label {
-  const [run, amount] = cutLineWords(line, unit);
+  const where = shareWords(line.between, line.share);
+  const [, amount] = cutLineWords(line, unit);
   const x = line.at.x + line.slipMove;
-  return { text: run.startsWith("on the") ? run : amount, x: right + 24, y: line.at.y, anchor: "start", to: { x, y: line.at.y } };
+  return { text: where.startsWith("on the") ? where : amount, x: right + 24, y: line.at.y, anchor: "start", to: { x, y: line.at.y } };
 }
 
 /** The width of a dart, outside its mouth. */

@@ -5,7 +5,7 @@ import type { Alternative, BustPick, CupPick, FramePick, PickMargin } from "../c
 import { BUST_LEFT_ALONE, TAPE_REPEATABILITY } from "../core/tolerance";
 import type { Mm } from "../core/units";
 import { formatAmount, formatLength, formatSigned } from "./length";
-import { levelWords } from "./names";
+import { capital, levelWords } from "./names";
 
 /** Below this a share of the way between two lines is the line itself: no pencil is finer. */
 const ON_THE_LINE = 0.005;
@@ -29,12 +29,27 @@ export function offsetWords(line: Pick<CutLine, "between" | "offset">, unit: Len
   return `${amount} ${line.offset > 0 ? "outside" : "inside"} the ${line.between[0]} line`;
 }
 
+/** "40 % of the way from the 12 line to the 14 line, 3 mm outside the 12 line." */
+export const lineSentence = (level: PlannedLevel, cutLine: CutLine | undefined, unit: LengthUnit): string =>
+  capital(whereWords(level, cutLine, unit));
+
 /** "Waist: 40 % of the way from the 12 line to the 14 line, 3 mm outside the 12 line." */
-export function blendSentence(level: PlannedLevel, line: CutLine | undefined, unit: LengthUnit): string {
-  const name = levelWords(level.level);
+export const blendSentence = (level: PlannedLevel, cutLine: CutLine | undefined, unit: LengthUnit): string =>
+  `${capital(levelWords(level.level))}: ${whereWords(level, cutLine, unit)}`;
+
+function whereWords(level: PlannedLevel, cutLine: CutLine | undefined, unit: LengthUnit): string {
   const where = shareWords(level.between, level.share);
-  const offset = line === undefined || where.startsWith("on the") ? "" : `, ${offsetWords(line, unit)}`;
-  return `${name.charAt(0).toUpperCase()}${name.slice(1)}: ${where}${offset}.`;
+  const offset = cutLine === undefined || where.startsWith("on the") ? "" : `, ${offsetWords(cutLine, unit)}`;
+  return `${where}${offset}.`;
+}
+
+/** What a line that the wearer set herself does to the garment. */
+export function followsSentence(level: PlannedLevel, unit: LengthUnit): string {
+  const gap = level.finished - level.target;
+  return (
+    `With your line the garment measures ${formatLength(level.finished, unit)}: ${formatAmount(Math.abs(gap), unit)} ` +
+    `${gap > 0 ? "more" : "less"} than wanted, which leaves ${formatLength(level.finished - level.body, unit)} of ease.`
+  );
 }
 
 /** What it would take to change a pick; null where there is nothing else to pick. */

@@ -229,7 +229,7 @@ function noteMove(note: SlipNote, context: Context): string | null {
     case "centreNowSeam":
       return `The ${centreWords(context.pieceName)} is no longer straight: cut it as a seam with an allowance, not on the fold.`;
     case "bustLoses":
-      return drawn(note.amount, context) ? `This takes ${small(note.amount, context)} from the half piece at the bust line.` : null;
+      return drawn(note.amount, context) ? `This takes ${small(note.amount, context)} from the garment round the bust as well.` : null;
     case "legsTrued":
       return drawn(note.amount, context) ? `True the legs: each moves ${small(note.amount, context)} along itself.` : null;
     case "armholeSmoothed":

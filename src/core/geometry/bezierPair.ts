@@ -1,8 +1,9 @@
 /** Where two cubic Béziers meet. Places to CURVE_ACCURACY mm. */
 import { END_PARAMETER, PARAMETER_ACCURACY, ROUNDING, SAME_POINT, SHORTEST_CUT } from "../tolerance";
 import { cubicPointAt, type Cubic } from "./bezier";
+import { cubicNearest } from "./bezierNearest";
 import { cubicSplit } from "./bezierSplit";
-import { addMeeting, endMeetings, inOrder, sharedStretch, type Candidate } from "./meetings";
+import { addMeeting, endMeetings, inOrder, liesOn, type Candidate } from "./meetings";
 import { distance, type Frame, type Point } from "./point";
 import type { Meeting } from "./segment";
 
@@ -10,29 +11,29 @@ import type { Meeting } from "./segment";
 const NEWTON_STEPS = 12;
 /** Damped steps towards a touch, where each one only halves the error. */
 const TOUCH_STEPS = 60;
-/** Cuts of each curve: beyond the spacing of doubles. */
-const MOST_CUTS = 50;
+/** Cuts of both curves together: fifty each reach the spacing of doubles. */
+const MOST_CUTS = 100;
 
 /**
  * Where two cubics meet, in order along the first.
  *
  * An end of either that lies within SAME_POINT of the other counts, with its exact parameter; so does a touch within
  * SAME_POINT. A touch is one meeting, somewhere on the stretch where the two are within SAME_POINT of each other;
- * crossings less than SHORTEST_CUT apart may be returned as one. Where the curves run along each other only the two
- * ends of the shared stretch are returned. A curve's meetings with itself are those of cubicSelfCrossing.
+ * crossings less than SHORTEST_CUT apart may be returned as one. Where the curves run along each other the ends of the
+ * shared stretch are returned. A curve's meetings with itself are those of cubicSelfCrossing.
  *
  * Pieces are cut in half while their hulls overlap. Once no direction of the one is parallel to any of the other they
- * meet at most once, and Newton finds the place; pieces still parallel at SHORTEST_CUT are brought together by damped
- * least squares.
+ * meet at most once, and Newton finds the place. A piece that lies on the other curve is set aside as a stretch of
+ * touch; pieces still parallel at SHORTEST_CUT are brought together by damped least squares.
  *
  * @source recursive subdivision with hull tests: Sederberg and Parry 1986; damping: Levenberg 1944
  */
 export function cubicIntersections<F extends Frame>(c: Cubic<F>, d: Cubic<NoInfer<F>>): readonly Meeting<F>[] {
   if (areHullsApart(c, d)) return [];
   const found = endMeetings(c, d);
-  const shared = sharedStretch(found, c, d);
-  if (shared !== null) return inOrder(shared);
-  meet({ whole: c, part: c, from: 0, to: 1 }, { whole: d, part: d, from: 0, to: 1 }, 2 * MOST_CUTS, found);
+  const touches: Touch<F>[] = [];
+  meet({ whole: c, part: c, from: 0, to: 1 }, { whole: d, part: d, from: 0, to: 1 }, MOST_CUTS, { found, touches });
+  for (const touch of joined(touches)) addMeeting(found, touch.closest, c, d);
   return inOrder(found);
 }
 
@@ -44,28 +45,60 @@ interface Piece<F extends Frame> {
   readonly to: number;
 }
 
-function meet<F extends Frame>(p: Piece<F>, q: Piece<F>, cuts: number, found: Candidate<F>[]): void {
+/** A stretch of the first curve along which the second is within SAME_POINT, and where it comes closest. */
+interface Touch<F extends Frame> {
+  readonly from: number;
+  readonly to: number;
+  readonly closest: Candidate<F>;
+}
+
+interface Search<F extends Frame> {
+  readonly found: Candidate<F>[];
+  readonly touches: Touch<F>[];
+}
+
+function meet<F extends Frame>(p: Piece<F>, q: Piece<F>, cuts: number, search: Search<F>): void {
   if (areHullsApart(p.part, q.part)) return;
   if (crossAtMostOnce(p.part, q.part)) {
     const crossing = newton(p, q);
     if (crossing !== null) {
-      addMeeting(found, crossing, p.whole, q.whole);
+      addMeeting(search.found, crossing, p.whole, q.whole);
       return;
     }
+  }
+  if (search.touches.some(({ from, to }) => from <= p.from && p.to <= to)) return;
+  if (liesOn(p.part, q.whole)) {
+    const middle = cubicNearest(q.whole, cubicPointAt(p.part, 0.5));
+    search.touches.push({ from: p.from, to: p.to, closest: gapAt(p.whole, q.whole, (p.from + p.to) / 2, middle.t, "touch") });
+    return;
   }
   const lengthP = polygonLength(p.part);
   const lengthQ = polygonLength(q.part);
   if (cuts === 0 || Math.max(lengthP, lengthQ) <= SHORTEST_CUT) {
-    const touch = closest(p, q);
-    if (touch.gap <= SAME_POINT) addMeeting(found, touch, p.whole, q.whole);
+    const closest = closestPlace(p, q);
+    if (closest.gap <= SAME_POINT) search.touches.push({ from: closest.t1, to: closest.t1, closest });
     return;
   }
   // The longer one is cut, so that both shrink alike.
   if (lengthP >= lengthQ) {
-    for (const half of halves(p)) meet(half, q, cuts - 1, found);
+    for (const half of halves(p)) meet(half, q, cuts - 1, search);
   } else {
-    for (const half of halves(q)) meet(p, half, cuts - 1, found);
+    for (const half of halves(q)) meet(p, half, cuts - 1, search);
   }
+}
+
+/** Touches that follow on each other as one, with the closest place of all. */
+function joined<F extends Frame>(touches: readonly Touch<F>[]): readonly Touch<F>[] {
+  const stretches: Touch<F>[] = [];
+  for (const next of touches.toSorted((p, q) => p.from - q.from)) {
+    const last = stretches.at(-1);
+    if (last === undefined || next.from > last.to + END_PARAMETER) stretches.push(next);
+    else {
+      const closest = next.closest.gap < last.closest.gap ? next.closest : last.closest;
+      stretches[stretches.length - 1] = { from: last.from, to: Math.max(last.to, next.to), closest };
+    }
+  }
+  return stretches;
 }
 
 function halves<F extends Frame>({ whole, part, from, to }: Piece<F>): readonly [Piece<F>, Piece<F>] {
@@ -158,7 +191,7 @@ function newton<F extends Frame>(p: Piece<F>, q: Piece<F>): Candidate<F> | null 
     if (Math.abs(step1) <= PARAMETER_ACCURACY && Math.abs(step2) <= PARAMETER_ACCURACY) {
       const isInside = isBetween(t1, p.from, p.to) && isBetween(t2, q.from, q.to);
       if (!isInside) return null;
-      return crossingAt(c, d, Math.min(1, Math.max(0, t1)), Math.min(1, Math.max(0, t2)), "crossing");
+      return gapAt(c, d, Math.min(1, Math.max(0, t1)), Math.min(1, Math.max(0, t2)), "crossing");
     }
   }
   return null;
@@ -167,10 +200,10 @@ function newton<F extends Frame>(p: Piece<F>, q: Piece<F>): Candidate<F> | null 
 const isBetween = (t: number, from: number, to: number): boolean => t >= from - END_PARAMETER && t <= to + END_PARAMETER;
 
 /** The place near the middles of two small pieces where the curves come closest, by damped least squares. */
-function closest<F extends Frame>(p: Piece<F>, q: Piece<F>): Candidate<F> {
+function closestPlace<F extends Frame>(p: Piece<F>, q: Piece<F>): Candidate<F> {
   const c = p.whole;
   const d = q.whole;
-  let best = crossingAt(c, d, (p.from + p.to) / 2, (q.from + q.to) / 2, "touch");
+  let best = gapAt(c, d, (p.from + p.to) / 2, (q.from + q.to) / 2, "touch");
   let damping = SAME_POINT;
   for (let step = 0; step < TOUCH_STEPS && best.gap > 0; step++) {
     const onC = cubicPointAt(c, best.t1);
@@ -193,7 +226,7 @@ function closest<F extends Frame>(p: Piece<F>, q: Piece<F>): Candidate<F> {
     const step2 = (rv * (uu + extra) + ru * uv) / determinant;
     const t1 = Math.min(1, Math.max(0, best.t1 + step1));
     const t2 = Math.min(1, Math.max(0, best.t2 + step2));
-    const next = crossingAt(c, d, t1, t2, "touch");
+    const next = gapAt(c, d, t1, t2, "touch");
     if (next.gap < best.gap) {
       best = next;
       damping = Math.max(ROUNDING, damping / 10);
@@ -205,7 +238,7 @@ function closest<F extends Frame>(p: Piece<F>, q: Piece<F>): Candidate<F> {
   return best;
 }
 
-function crossingAt<F extends Frame>(
+function gapAt<F extends Frame>(
   c: Cubic<F>,
   d: Cubic<F>,
   t1: number,

@@ -86,6 +86,14 @@ function runTogether<F extends Frame>(c: Cubic<F>, d: Cubic<F>, p: Meeting<F>, q
   return true;
 }
 
+/** Whether all of a curve lies within SAME_POINT of another; judged by its middle, its ends and places between. */
+export function liesOn<F extends Frame>(part: Cubic<F>, c: Cubic<NoInfer<F>>): boolean {
+  // The middle first: it rules out nearly all pieces at once.
+  if (!isOn(c, cubicPointAt(part, 0.5)) || !isOn(c, part.a) || !isOn(c, part.b)) return false;
+  for (let i = 1; i <= TRIALS; i++) if (!isOn(c, cubicPointAt(part, i / (TRIALS + 1)))) return false;
+  return true;
+}
+
 const isOn = <F extends Frame>(c: Cubic<F>, p: Point<F>): boolean =>
   isWithinBounds(p, cubicHullBounds(c), SAME_POINT) && cubicNearest(c, p).distance <= SAME_POINT;
 

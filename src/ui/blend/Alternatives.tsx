@@ -1,6 +1,7 @@
 import type { Alternative } from "../../core/sizing/sizing";
 import { alternativeSentence, alternativeTitle } from "../../words/blend";
 import { useRun, useSettledWork } from "../app/useWork";
+import { Fractions } from "../fields/Fractions";
 
 /** Other ways to cut the same body from the same chart, cheapest first. */
 export function Alternatives({ ways }: { readonly ways: readonly Alternative[] }) {
@@ -15,7 +16,9 @@ export function Alternatives({ ways }: { readonly ways: readonly Alternative[] }
           <li key={`${way.frame} ${way.cup ?? ""}`} className="way" data-picked={way.picked ? "" : undefined}>
             <div>
               <h4>{alternativeTitle(way)}</h4>
-              <p>{alternativeSentence(way, unit)}</p>
+              <p>
+                <Fractions text={alternativeSentence(way, unit)} />
+              </p>
             </div>
             {way.picked ? (
               <span className="tag own">cut this way</span>

@@ -4,6 +4,7 @@ import type { Sizing } from "../../core/sizing/sizing";
 import { bustSentence, bustSum } from "../../words/blend";
 import { formatSigned } from "../../words/length";
 import { useRun } from "../app/useWork";
+import { Fractions } from "../fields/Fractions";
 import { LengthField } from "../fields/LengthField";
 import { Sum } from "../fields/Sum";
 import { Pick } from "./Pick";
@@ -21,12 +22,14 @@ export function BustPickView({ work, sizing, own, planners }: BustPickViewProps)
   return (
     <Pick
       title="Bust"
-      answer={bust.alteration === 0 ? "no alteration" : formatSigned(bust.alteration, work.unit)}
+      answer={bust.alteration === 0 ? "no alteration" : <Fractions text={formatSigned(bust.alteration, work.unit)} />}
       pick="bustAlteration"
       own={own}
       planners={planners === null ? null : `${formatSigned(planners.sizing.bust.alteration, work.unit)} in all`}
     >
-      <p>{bustSentence(bust, work.unit)}</p>
+      <p>
+        <Fractions text={bustSentence(bust, work.unit)} />
+      </p>
       <Sum question="Why this much?" lines={bustSum(bust, cup.drafted, work.unit)} />
       <LengthField
         label="Set the bust alteration"

@@ -4,6 +4,7 @@ import type { CupPick } from "../../core/sizing/sizing";
 import { chanceNote, cupSum, marginSentence } from "../../words/blend";
 import { formatLength } from "../../words/length";
 import { useRun } from "../app/useWork";
+import { Fractions } from "../fields/Fractions";
 import { LengthText } from "../fields/LengthText";
 import { Select } from "../fields/Select";
 import { Sum } from "../fields/Sum";
@@ -48,7 +49,9 @@ export function CupPickView({ work, pick, own, planners }: CupPickViewProps) {
           {...(pick.label === null ? {} : { picked: pick.label })}
         />
       )}
-      {margin !== null && <p className="pick-margin">{margin}</p>}
+      {margin !== null && <p className="pick-margin">
+          <Fractions text={margin} />
+        </p>}
       <Sum
         question={pick.label === null ? "Why no cup version?" : `Why ${pick.label}?`}
         lines={cupSum(pick, work.measures.bustGirth ?? 0, work.unit)}

@@ -4,6 +4,7 @@ import type { FramePick } from "../../core/sizing/sizing";
 import { formatAmount } from "../../words/length";
 import { chanceNote, frameSum, marginSentence } from "../../words/blend";
 import { useRun } from "../app/useWork";
+import { Fractions } from "../fields/Fractions";
 import { Select } from "../fields/Select";
 import { Sum } from "../fields/Sum";
 import { Pick } from "./Pick";
@@ -38,7 +39,7 @@ export function FramePickView({ work, pick, own, planners }: FramePickViewProps)
         {pick.beyond > 0 && (
           <>
             {" "}
-            <b>That is {formatAmount(pick.beyond, work.unit)} past the end of the chart.</b>
+            <b>That is <Fractions text={formatAmount(pick.beyond, work.unit)} /> past the end of the chart.</b>
           </>
         )}
       </p>
@@ -48,7 +49,9 @@ export function FramePickView({ work, pick, own, planners }: FramePickViewProps)
         covers={[pick.from, pick.to]}
         picked={pick.label}
       />
-      {margin !== null && <p className="pick-margin">{margin}</p>}
+      {margin !== null && <p className="pick-margin">
+          <Fractions text={margin} />
+        </p>}
       <Sum question={`Why ${pick.label}?`} lines={frameSum(pick, drafted, work.unit)} note={chanceNote(work.unit)} />
       <Select
         label="Take another frame"

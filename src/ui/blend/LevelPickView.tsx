@@ -2,10 +2,10 @@ import { useRef } from "react";
 import type { CutLine, PlannedLevel } from "../../core/plan/plan";
 import type { Work } from "../../core/plan/work";
 import { EXTRAPOLATION_STEPS } from "../../core/tolerance";
-import { blendSentence, levelSum, shareWords } from "../../words/blend";
-import { formatAmount, formatLength } from "../../words/length";
+import { followsSentence, levelSum, lineSentence, shareWords } from "../../words/blend";
 import { capital } from "../../words/names";
 import { useGesture } from "../app/useWork";
+import { Fractions } from "../fields/Fractions";
 import { Sum } from "../fields/Sum";
 import { Pick } from "./Pick";
 import { Strip } from "./Strip";
@@ -39,7 +39,9 @@ export function LevelPickView({ work, level, name, line, own, planners }: LevelP
       own={own}
       planners={planners === null ? null : `the line ${shareWords(planners.between, planners.share)}`}
     >
-      <p>{blendSentence(level, line, work.unit)}</p>
+      <p>
+        <Fractions text={lineSentence(level, line, work.unit)} />
+      </p>
       {level.extrapolated && (
         <p className="pick-margin doubt">
           <span className="tag doubt">past the printed lines</span> Carried on by the nearest step, so draw it with care and
@@ -49,13 +51,14 @@ export function LevelPickView({ work, level, name, line, own, planners }: LevelP
       <Strip
         ticks={labels.map((label, at) => ({ label, at }))}
         mark={level.size}
+        reach={[-EXTRAPOLATION_STEPS, labels.length - 1 + EXTRAPOLATION_STEPS]}
         {...(level.share === 0 ? { picked: level.between[0] } : {})}
-      />
-      <LinePosition name={name} size={level.size} labels={labels} />
+      >
+        <LinePosition name={name} size={level.size} labels={labels} />
+      </Strip>
       {own && Math.abs(gap) >= 0.5 && (
         <p className="follows">
-          With your line the garment measures {formatLength(level.finished, work.unit)}: {formatAmount(Math.abs(gap), work.unit)}{" "}
-          {gap > 0 ? "more" : "less"} than wanted, which leaves {formatLength(level.finished - level.body, work.unit)} of ease.
+          <Fractions text={followsSentence(level, work.unit)} />
         </p>
       )}
       <Sum question="Why this line?" lines={levelSum(level, work.unit)} />

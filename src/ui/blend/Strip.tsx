@@ -13,17 +13,19 @@ export interface StripProps {
   /** The stretch of it that the pick covers. */
   readonly covers?: readonly [number, number];
   readonly picked?: string;
-  /** Said for those who cannot see it; the words beside say the same, so it is left out of the reading by default. */
+  /** How far it runs, where that is further than from the first tick to the last. */
+  readonly reach?: readonly [number, number];
+  /** A slider along the strip, if the mark can be moved. */
   readonly children?: ReactNode;
 }
 
 const WIDTH = 360;
 const INSET = 16;
-const LABEL_ROOM = 21;
+/** Room a label takes, to its neighbour's. */
+const roomFor = (label: string): number => 9 + 7 * label.length;
 
-/** Where a place of the strip lies across it, 0 to 1, all ticks and the mark in view. */
-export function stripScale(ticks: readonly StripTick[], mark: number): (at: number) => number {
-  const places = [...ticks.map((tick) => tick.at), mark];
+/** Where a place of the strip lies across it, 0 to 1, everything in view. */
+export function stripScale(places: readonly number[]): (at: number) => number {
   const least = Math.min(...places);
   const most = Math.max(...places);
   const span = most - least;
@@ -31,10 +33,12 @@ export function stripScale(ticks: readonly StripTick[], mark: number): (at: numb
 }
 
 /** Printed sizes as ticks along a tape, and the wearer's mark among them. */
-export function Strip({ ticks, mark, covers, picked, children }: StripProps) {
-  const share = stripScale(ticks, mark);
+export function Strip({ ticks, mark, covers, picked, reach = [mark, mark], children }: StripProps) {
+  const share = stripScale([...ticks.map((tick) => tick.at), mark, ...reach]);
   const x = (at: number): number => INSET + share(at) * (WIDTH - 2 * INSET);
   const kept = (at: number): number => Math.min(WIDTH - 4, Math.max(4, x(at)));
+  const first = x(ticks[0]?.at ?? mark);
+  const last = x(ticks.at(-1)?.at ?? mark);
   // Labels that would run into the one before are left out, except the picked one.
   let lastLabel = Number.NEGATIVE_INFINITY;
   const pickedTick = ticks.find((tick) => tick.label === picked);
@@ -44,13 +48,14 @@ export function Strip({ ticks, mark, covers, picked, children }: StripProps) {
         {covers !== undefined && (
           <rect className="strip-covers" x={kept(covers[0])} y="13" width={Math.max(2, kept(covers[1]) - kept(covers[0]))} height="12" />
         )}
-        <path className="strip-edge" d={`M4 13 L${WIDTH - 4} 13 M4 25 L${WIDTH - 4} 25`} />
+        <path className="strip-edge beyond" d={`M4 13 L${WIDTH - 4} 13 M4 25 L${WIDTH - 4} 25`} />
+        <path className="strip-edge" d={`M${first} 13 L${last} 13 M${first} 25 L${last} 25`} />
         {ticks.map((tick) => {
           const isPicked = tick.label === picked;
           const place = x(tick.at);
           const clear =
             isPicked ||
-            (place - lastLabel >= LABEL_ROOM && (pickedTick === undefined || Math.abs(place - x(pickedTick.at)) >= LABEL_ROOM));
+            (place - lastLabel >= roomFor(tick.label) && (pickedTick === undefined || Math.abs(place - x(pickedTick.at)) >= roomFor(tick.label)));
           if (clear) lastLabel = place;
           return (
             <g key={tick.label} data-picked={isPicked ? "" : undefined}>

@@ -19,7 +19,7 @@ export function DemoCharts() {
           .filter((pattern) => pattern.name !== open)
           .map((pattern) => (
             <button key={pattern.name} type="button" className="button small" onClick={() => run({ kind: "setPattern", pattern })}>
-              {pattern.name}
+              {pattern === blankPattern ? "An empty chart" : pattern.name}
             </button>
           ))}
       </div>

@@ -1,4 +1,5 @@
 import type { SumLine } from "../../words/blend";
+import { Fractions } from "./Fractions";
 
 /** The sum behind a figure, one tap away, written out as on the back of an envelope. */
 export function Sum({ question, lines, note }: { readonly question: string; readonly lines: readonly SumLine[]; readonly note?: string }) {
@@ -8,12 +9,20 @@ export function Sum({ question, lines, note }: { readonly question: string; read
       <dl>
         {lines.map((line) => (
           <div key={line.words} data-total={line.total === true ? "" : undefined}>
-            <dt>{line.words}</dt>
-            <dd className="length">{line.figure}</dd>
+            <dt>
+              <Fractions text={line.words} />
+            </dt>
+            <dd>
+              <Fractions text={line.figure} />
+            </dd>
           </div>
         ))}
       </dl>
-      {note !== undefined && <p>{note}</p>}
+      {note !== undefined && (
+        <p>
+          <Fractions text={note} />
+        </p>
+      )}
     </details>
   );
 }

@@ -12,6 +12,7 @@ import {
   cubicOf,
   cuspCurve,
   referenceCrossings,
+  referenceLength,
   referencePoint,
   referencePoints,
   referenceSelfCrossings,
@@ -72,7 +73,7 @@ describe("cubicSegmentIntersections", () => {
     fc.assert(
       fc.property(anyCubic, anyPoint, fc.boolean(), (c, p, atStart) => {
         const end = atStart ? c.a : c.b;
-        fc.pre(Math.hypot(p.x - end.x, p.y - end.y) > 1);
+        fc.pre(Math.hypot(p.x - end.x, p.y - end.y) > 1 && referenceLength(c, 1, 64) > 1);
         const beyond = at(2 * end.x - p.x, 2 * end.y - p.y);
         const found = cubicSegmentIntersections(c, p, beyond);
         const atEnd = found.filter(({ t1 }) => t1 === (atStart ? 0 : 1));
@@ -115,7 +116,7 @@ describe("cubicSegmentIntersections", () => {
       expectSamePoints(places(cubicSegmentIntersections(c, p, q)), library.points, CURVE_ACCURACY);
       total += library.points.length;
     }
-    expect(total).toBeGreaterThan(150);
+    expect(total).toBeGreaterThan(100);
   });
 
   it.each(awkward.filter(([name]) => !name.includes("straight") && name !== "a point"))(

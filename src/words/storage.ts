@@ -1,0 +1,24 @@
+/** What the page says of keeping works, and of files. Words take the codes alone: they know nothing of storage. */
+import { workFileFailureSentence, type WorkFileFailureLike } from "./workFile";
+
+export type StorageFailureLike =
+  | { readonly code: "storage/unavailable" | "storage/full" | "storage/failed" }
+  | { readonly code: "storage/missing" }
+  | { readonly code: "storage/damaged"; readonly why: WorkFileFailureLike };
+
+export function storageFailureSentence(failure: StorageFailureLike): string {
+  switch (failure.code) {
+    case "storage/unavailable":
+      return "This browser does not let the page keep anything. You can work on; download the work to keep it.";
+    case "storage/full":
+      return "There is no room left to save in this browser. Download the work to keep it, or delete works you no longer need.";
+    case "storage/failed":
+      return "The last change could not be saved here. You can work on; download the work to be safe.";
+    case "storage/missing":
+      return "That work is no longer kept in this browser.";
+    case "storage/damaged":
+      return "A work kept here could not be read. It was left as it is, untouched.";
+  }
+}
+
+export const fileFailureSentence = (failure: WorkFileFailureLike): string => workFileFailureSentence(failure);
