@@ -1,34 +1,27 @@
 import "./ui/styles/index.css";
 import { StrictMode } from "react";
 import { createRoot } from "react-dom/client";
-import { CoreBug } from "./core/result";
+import { must } from "./core/result";
 import { demoWorks } from "./document/demo";
 import { createKeeper } from "./store/keeper";
 import { openLibrary } from "./store/library";
 import { createWorkStore } from "./store/workStore";
 import { App } from "./ui/app/App";
-import { WorksRoot } from "./ui/works/WorksRoot";
+import { KeptWorks } from "./ui/works/KeptWorks";
 
-const root = document.getElementById("root");
-if (root === null) throw new CoreBug("index.html has no element with the id root");
-const [first] = demoWorks();
-if (first === undefined) throw new CoreBug("there is no demo work");
+const root = must(document.getElementById("root"), "an element with the id root in index.html");
+const demos = demoWorks();
+const first = must(demos[0], "a demo work");
 
 const store = createWorkStore(first);
 const library = await openLibrary();
-const keeper = createKeeper(store, library.ok ? library.value : null, first, library.ok ? null : library.failure);
+const keeper = library.ok ? createKeeper(store, library.value, first) : createKeeper(store, null, first, library.failure);
 await keeper.start();
-
-// The last change before the page goes must not wait for its turn.
-document.addEventListener("visibilitychange", () => {
-  if (document.visibilityState === "hidden") void keeper.flush();
-});
-window.addEventListener("pagehide", () => void keeper.flush());
 
 createRoot(root).render(
   <StrictMode>
-    <WorksRoot store={store} keeper={keeper}>
+    <KeptWorks store={store} keeper={keeper} demos={demos}>
       <App />
-    </WorksRoot>
+    </KeptWorks>
   </StrictMode>,
 );

@@ -39,7 +39,8 @@ const overlap = (a: Area, b: Area): boolean => a.left < b.right && b.left < a.ri
  *
  * Earlier labels have the first right to their place.
  */
-export function keepApart(labels: readonly Label[], mmPerPixel: number): readonly Label[] {
+export function keepApart(all: readonly Label[], mmPerPixel: number): readonly Label[] {
+  const labels = isFar(mmPerPixel) ? all.map((label) => ({ ...label, lines: label.lines.slice(0, 1) })) : all;
   const kept: Label[] = [];
   const areas: Area[] = [];
   for (const label of labels) {
@@ -60,3 +61,7 @@ export function keepApart(labels: readonly Label[], mmPerPixel: number): readonl
 }
 
 const MOST_MOVES = 6;
+
+/** Millimetres to a pixel above which the pieces are too small for more than a word. */
+const FAR = 1.6;
+export const isFar = (mmPerPixel: number): boolean => mmPerPixel > FAR;

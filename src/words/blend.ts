@@ -144,7 +144,7 @@ export function bustSentence(pick: BustPick, unit: LengthUnit): string {
   const size = formatAmount(Math.abs(pick.alteration), unit);
   if (pick.alteration === 0) {
     return pick.residual === 0
-      ? "The cup version is exactly right: no bust alteration."
+      ? "Drafted for a bust like yours: no bust alteration."
       : `${formatAmount(Math.abs(pick.residual), unit)} ${pick.residual > 0 ? "more" : "less"} than drafted for: too little to alter, so leave it.`;
   }
   return pick.alteration > 0

@@ -10,6 +10,9 @@ import { alterationTitle } from "./slips";
 const lineRun = ([lower, upper]: readonly [string, string], share: number): string =>
   share === 0 ? `on the ${lower} line` : share === 1 ? `on the ${upper} line` : `${Math.round(share * 100)} % from ${lower} to ${upper}`;
 
+/** Slips that say the same of several pieces share one line of the ledger: the blend at a level is the same on all. */
+export const slipGroup = ({ id, what }: Slip): string => (what.kind === "blend" ? `blend-${what.level}` : id);
+
 /** "Waist: 40 % from 12 to 14", "Full bust adjustment", "Shorten the waist dart by 15 mm, its mouth held". */
 export function slipTitle({ what }: Slip, unit: LengthUnit): string {
   switch (what.kind) {

@@ -4,6 +4,7 @@ import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { fileURLToPath } from "node:url";
 import { afterAll, describe, expect, it } from "vitest";
+import { answer } from "../../src/cli/answer";
 import { planReport } from "../../src/cli/report";
 import { derivePlan } from "../../src/core/plan/derivePlan";
 import { readWorkFile, writeWorkFile } from "../../src/document/workFile";
@@ -19,9 +20,21 @@ afterAll(() => rmSync(folder, { recursive: true, force: true }));
 
 const command = ["--import", "tsx", join(root, "src/cli/plan.ts")];
 
-function plan(...args: readonly string[]) {
-  const { status, stdout, stderr } = spawnSync(process.execPath, [...command, ...args], { cwd: root, encoding: "utf8" });
-  return { status, stdout, stderr };
+interface Ran {
+  readonly status: number | null;
+  readonly stdout: string;
+  readonly stderr: string;
+}
+
+/** The command itself, as a process of its own. */
+function plan(...args: readonly string[]): Ran {
+  return spawnSync(process.execPath, [...command, ...args], { cwd: root, encoding: "utf8" });
+}
+
+function printed(...args: readonly string[]): string {
+  const said = answer(args);
+  if (!said.ok) throw new Error(said.failure);
+  return said.value;
 }
 
 function fileWith(name: string, text: string): string {
@@ -30,40 +43,86 @@ function fileWith(name: string, text: string): string {
   return file;
 }
 
-function expectRefusal({ status, stdout, stderr }: ReturnType<typeof plan>, reason: RegExp): void {
-  expect(status).toBe(2);
-  expect(stdout).toBe("");
-  expect(stderr).toMatch(/^[^\n]+\n$/);
-  expect(stderr).toMatch(reason);
-  expect(stderr).not.toMatch(/undefined|\bat .*\.ts|Error:/);
+function expectOneLine(line: string, reason: RegExp): void {
+  expect(line).toMatch(/^[^\n]+$/);
+  expect(line).toMatch(reason);
+  expect(line).not.toMatch(/undefined|\bat .*\.ts|Error:/);
 }
 
-describe("npm run plan", { timeout: PATIENCE }, () => {
-  it.each(demos)("prints the checklist of %s as text, at most 80 columns wide", (demo) => {
-    const { status, stdout, stderr } = plan(join("demo-data", demo));
+function expectRefusal(reason: RegExp, ...args: readonly string[]): void {
+  const said = answer(args);
+  if (said.ok) throw new Error("it was not refused");
+  expectOneLine(said.failure, reason);
+}
+
+const BAD: readonly (readonly [string, string, RegExp])[] = [
+  ["empty.json", "", /does not read|not a work file/],
+  ["half.json", writeWorkFile(sampleWork).slice(0, 400), /does not read|not a work file/],
+  ["foreign.json", '{"type":"FeatureCollection","features":[]}', /something else|not a saved work/],
+  ["newer.json", '{"bodicewright":"work","version":999,"work":{}}', /newer version/],
+  ["damaged.json", writeWorkFile(sampleWork).replace('"waistGirth": 738', '"waistGirth": "wide"'), /damaged at .*waistGirth/],
+  ["no-waist.json", writeWorkFile({ ...sampleWork, measures: { bustGirth: 900 } }), /still needs your waist/],
+  ["outside.json", writeWorkFile({ ...sampleWork, measures: { ...sampleWork.measures, waistGirth: 1500 } }), /does not reach your waist/],
+];
+
+describe("npm run plan, as a process", { timeout: PATIENCE }, () => {
+  it("prints text with exit code 0", () => {
+    const { status, stdout, stderr } = plan(join("demo-data", demos[0] ?? ""));
     expect([status, stderr]).toEqual([0, ""]);
     expect(stdout.startsWith("ALTERATION CHECKLIST\n")).toBe(true);
-    expect(stdout.endsWith("\n")).toBe(true);
-    expect(Math.max(...stdout.split("\n").map((line) => [...line].length))).toBeLessThanOrEqual(80);
-    expect(stdout).toContain("Invented demo");
-    for (const title of ["SIZES", "TAKE CARE", "ORDER OF WORK: FRONT", "MEASURE AFTER"]) expect(stdout).toContain(`\n${title}\n`);
-    expect(stdout).not.toMatch(/undefined|NaN|\[object/);
   });
 
-  it.each(demos)("prints the plan of %s as JSON, the same as the core works out", (demo) => {
-    const file = join(root, "demo-data", demo);
-    const { status, stdout, stderr } = plan("--json", file);
+  it("prints nothing but JSON where it is asked to", () => {
+    const file = join("demo-data", demos[0] ?? "");
+    const { status, stdout, stderr } = plan(file, "--json");
     expect([status, stderr]).toEqual([0, ""]);
+    expect(JSON.parse(stdout)).toHaveProperty("frame.size");
+  });
+
+  it.each([
+    ["no file", [], /Name the work file/],
+    ["a damaged file", [fileWith("broken.json", '{"bodicewright":"work","version":1,"work":{"name":7}}')], /damaged at/],
+  ])("refuses %s with exit code 2 and one line on standard error alone", (_, args, reason) => {
+    const { status, stdout, stderr } = plan(...args);
+    expect([status, stdout]).toEqual([2, ""]);
+    expect(stderr.endsWith("\n")).toBe(true);
+    expectOneLine(stderr.slice(0, -1), reason);
+  });
+
+  it("is silent when its reader goes away early", async () => {
+    const child = spawn(process.execPath, [...command, join("demo-data", demos[0] ?? ""), "--json"], {
+      cwd: root,
+      stdio: ["ignore", "pipe", "pipe"],
+    });
+    child.stdout.destroy();
+    let errors = "";
+    child.stderr.setEncoding("utf8").on("data", (text: string) => (errors += text));
+    const status = await new Promise((resolve) => child.on("close", resolve));
+    expect([status, errors]).toEqual([0, ""]);
+  });
+});
+
+describe("what it answers", () => {
+  it.each(demos)("to %s: the checklist as text, at most 80 columns wide", (demo) => {
+    const text = printed(join(root, "demo-data", demo));
+    expect(text.endsWith("\n")).toBe(true);
+    expect(Math.max(...text.split("\n").map((line) => [...line].length))).toBeLessThanOrEqual(80);
+    expect(text).toContain("Invented demo");
+    for (const title of ["SIZES", "TAKE CARE", "ORDER OF WORK: FRONT", "MEASURE AFTER"]) expect(text).toContain(`\n${title}\n`);
+    expect(text).not.toMatch(/undefined|NaN|\[object/);
+  });
+
+  it.each(demos)("to %s with --json: the plan that the core works out", (demo) => {
+    const file = join(root, "demo-data", demo);
     const work = readWorkFile(readFileSync(file, "utf8"));
     if (!work.ok) throw new Error(work.failure.code);
     const derived = derivePlan(work.value);
     if (!derived.ok) throw new Error(derived.failure.code);
-    expect(JSON.parse(stdout)).toEqual(JSON.parse(JSON.stringify(planReport(work.value, derived.value))));
+    expect(JSON.parse(printed("--json", file))).toEqual(JSON.parse(JSON.stringify(planReport(work.value, derived.value))));
   });
 
   it("has the keys that it promises", () => {
-    const { stdout } = plan(fileWith("sample.json", writeWorkFile(sampleWork)), "--json");
-    const report: unknown = JSON.parse(stdout);
+    const report: unknown = JSON.parse(printed(fileWith("sample.json", writeWorkFile(sampleWork)), "--json"));
     const number: unknown = expect.any(Number);
     const pair = [number, number];
     const level = { between: [expect.any(String), expect.any(String)], share: number, target_mm: number, finished_mm: number };
@@ -94,42 +153,24 @@ describe("npm run plan", { timeout: PATIENCE }, () => {
     for (const key of ["name", "ok", "measured", "expected", "tolerance"]) expect(report).toHaveProperty(`checks.0.${key}`);
   });
 
-  it("shows its usage, and nothing is wrong with that", () => {
-    const { status, stdout, stderr } = plan("--help");
-    expect([status, stderr]).toEqual([0, ""]);
-    expect(stdout).toContain("Usage: npm run --silent plan -- FILE [--json]");
+  it("to --help: its usage", () => {
+    expect(printed("--help")).toContain("Usage: npm run --silent plan -- FILE [--json]");
+  });
+
+  it("lets nothing in a name steer the terminal", () => {
+    const name = "Blue \u001B[31mred\u202E bodice";
+    expect(printed(fileWith("names.json", writeWorkFile({ ...sampleWork, name })))).toContain("\nBlue [31mred bodice\n");
   });
 
   it("refuses what it is not told or cannot read", () => {
-    expectRefusal(plan(), /Name the work file/);
-    expectRefusal(plan("--jason", "x.json"), /Unknown option --jason/);
-    expectRefusal(plan(join(folder, "none.json")), /none\.json: there is no such file/);
-    expectRefusal(plan(folder), /it is a folder/);
-    expectRefusal(plan(`no\nsuch\nfile`), /no such file/);
+    expectRefusal(/Name the work file/);
+    expectRefusal(/Unknown option --jason/, "--jason", "x.json");
+    expectRefusal(/none\.json: there is no such file/, join(folder, "none.json"));
+    expectRefusal(/it is a folder/, folder);
+    expectRefusal(/no such file/, "no\nsuch\nfile");
   });
 
-  it.each([
-    ["empty.json", "", /does not read|not a work file/],
-    ["half.json", writeWorkFile(sampleWork).slice(0, 400), /does not read|not a work file/],
-    ["foreign.json", '{"type":"FeatureCollection","features":[]}', /something else|not a saved work/],
-    ["newer.json", '{"bodicewright":"work","version":999,"work":{}}', /newer version/],
-    ["damaged.json", writeWorkFile(sampleWork).replace('"waistGirth": 738', '"waistGirth": "wide"'), /damaged at .*waistGirth/],
-    ["no-waist.json", writeWorkFile({ ...sampleWork, measures: { bustGirth: 900 } }), /still needs your waist/],
-    ["outside.json", writeWorkFile({ ...sampleWork, measures: { ...sampleWork.measures, waistGirth: 1500 } }), /does not reach your waist/],
-  ])("refuses %s in one line", (name, text, reason) => {
-    expectRefusal(plan(fileWith(name, text)), reason);
-  });
-
-  it("is silent when its reader goes away early", async () => {
-    const child = spawn(process.execPath, [...command, join("demo-data", demos[0] ?? ""), "--json"], {
-      cwd: root,
-      stdio: ["ignore", "pipe", "pipe"],
-    });
-    child.stdout.destroy();
-    let errors = "";
-    child.stderr.setEncoding("utf8").on("data", (text: string) => (errors += text));
-    const status = await new Promise((resolve) => child.on("close", resolve));
-    expect(errors).toBe("");
-    expect(status).toBe(0);
+  it.each(BAD)("refuses %s in one line", (name, text, reason) => {
+    expectRefusal(reason, fileWith(name, text));
   });
 });

@@ -14,9 +14,9 @@ export function Head() {
       <div className="head-work">
         <TextField className="work-name" label="Name of this work" labelHidden value={name} onCommit={(text) => run({ kind: "setName", name: text })} />
         <WorksMenu />
+        <StorageState />
       </div>
       <div className="head-tools">
-        <StorageState />
         <UndoRedo />
         <UnitSwitch />
       </div>

@@ -135,7 +135,7 @@ function DartEditor({ dart, plan, work }: DartEditorProps) {
         {verdictSentence(dart, unit)}
       </p>
       {stop !== null && (
-        <p className="verdict" data-verdict={dart.beyondBustPoint ? "tooSharp" : "asWanted"}>
+        <p className="verdict" data-verdict={isStopUsual(dart) ? "asWanted" : "tooSharp"}>
           {stop}
         </p>
       )}
@@ -190,6 +190,11 @@ function DartEditor({ dart, plan, work }: DartEditorProps) {
     </section>
   );
 }
+
+const isStopUsual = ({ drawn, usualStop }: PlannedDart): boolean =>
+  drawn.apexToBustPoint === null ||
+  usualStop === null ||
+  (drawn.apexToBustPoint >= usualStop.least && drawn.apexToBustPoint <= usualStop.most);
 
 const WHAT: Readonly<Record<Alteration["kind"], string>> = {
   dartEnd: "its end",

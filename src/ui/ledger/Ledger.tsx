@@ -1,10 +1,11 @@
 import "./ledger.css";
 import type { CheckResult } from "../../core/checks/check";
+import type { PieceName } from "../../core/pattern/piece";
 import type { Plan, Slip } from "../../core/plan/plan";
 import type { LengthUnit } from "../../core/plan/work";
 import { checkClaim, checkFailureSentence, checkPlace } from "../../words/checks";
-import { capital, pieceWords } from "../../words/names";
-import { slipAmount, slipNoteSentence, slipTitle, slipWhy } from "../../words/ledger";
+import { capital, listWords, pieceWords } from "../../words/names";
+import { slipAmount, slipGroup, slipNoteSentence, slipTitle, slipWhy } from "../../words/ledger";
 import { slipFailureSentence } from "../../words/slips";
 import { usePlan, useRun, useWork } from "../app/useWork";
 import { useViewState } from "../app/viewState";
@@ -34,27 +35,42 @@ function Slips({ slips, unit }: { readonly slips: readonly Slip[]; readonly unit
   if (slips.length === 0) return <p>Nothing is altered: cut the frame size as printed.</p>;
   return (
     <ul className="slips">
-      {slips.map((slip) => (
-        <SlipOfPaper key={slip.id} slip={slip} unit={unit} />
-      ))}
+      {slips
+        .filter((slip, index) => slips.findIndex((other) => slipGroup(other) === slipGroup(slip)) === index)
+        .map((slip) => (
+          <SlipOfPaper
+            key={slipGroup(slip)}
+            group={slipGroup(slip)}
+            slip={slip}
+            pieces={slips.filter((other) => slipGroup(other) === slipGroup(slip)).map(({ piece }) => piece)}
+            unit={unit}
+          />
+        ))}
     </ul>
   );
 }
 
-function SlipOfPaper({ slip, unit }: { readonly slip: Slip; readonly unit: LengthUnit }) {
-  const lit = useViewState((view) => view.litSlip === slip.id);
+interface SlipOfPaperProps {
+  readonly group: string;
+  readonly slip: Slip;
+  readonly pieces: readonly PieceName[];
+  readonly unit: LengthUnit;
+}
+
+function SlipOfPaper({ group, slip, pieces, unit }: SlipOfPaperProps) {
+  const lit = useViewState((view) => view.litSlip === group);
   const lightSlip = useViewState((view) => view.lightSlip);
   const selectDart = useViewState((view) => view.selectDart);
   const run = useRun();
   const title = slipTitle(slip, unit);
   const light = (): void => {
-    lightSlip(lit ? null : slip.id);
+    lightSlip(lit ? null : group);
     if (slip.what.kind === "alteration") selectDart(slip.what.alteration.dart);
   };
   return (
     <li className="slip" data-source={slip.source} data-lit={lit ? "" : undefined} data-refused={slip.outcome.ok ? undefined : ""}>
       <button type="button" className="slip-face" aria-pressed={lit} onClick={light}>
-        <span className="slip-piece">{capital(pieceWords(slip.piece))}</span>
+        <span className="slip-piece">{capital(listWords(pieces.map(pieceWords)))}</span>
         <span className="slip-amount">{slipAmount(slip, unit)}</span>
         <span className="slip-title">{title}</span>
         <span className="slip-why">{slipWhy(slip)}</span>

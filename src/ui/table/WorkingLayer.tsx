@@ -2,7 +2,7 @@ import { memo, useId, useMemo } from "react";
 import type { Piece } from "../../core/pattern/piece";
 import type { DartRef } from "../../core/pattern/piece";
 import type { Plan } from "../../core/plan/plan";
-import { pieceMarks, type PieceMarks, type Place } from "../../drawing/index";
+import { isFar, pieceMarks, type PieceMarks, type Place } from "../../drawing/index";
 import { capital, pieceWords } from "../../words/names";
 
 const EVERYWHERE = "M-5000 -5000H5000V5000H-5000Z";
@@ -109,9 +109,11 @@ function Title({ marks, mmPerPixel }: { readonly marks: PieceMarks; readonly mmP
   return (
     <text className="piece-title" x={x} y={y} fontSize={14 * mmPerPixel} aria-hidden="true">
       <tspan className="piece-name">{capital(pieceWords(marks.piece))}</tspan>
-      <tspan x={x} dy="1.3em" fontSize={11.5 * mmPerPixel}>
-        {marks.centreOnFold ? "cut on the fold" : "cut two"}
-      </tspan>
+      {!isFar(mmPerPixel) && (
+        <tspan x={x} dy="1.3em" fontSize={11.5 * mmPerPixel}>
+          {marks.centreOnFold ? "cut on the fold" : "cut two"}
+        </tspan>
+      )}
     </text>
   );
 }
@@ -128,9 +130,11 @@ function BustPoints({ plan, mmPerPixel }: { readonly plan: Plan; readonly mmPerP
     <g className="bust-points" aria-hidden="true">
       {own !== null && <path className="bust-point printed-point" d={mark(printed.x, printed.y)} />}
       <path className="bust-point" d={mark(shown.x, shown.y)} />
-      <text x={shown.x} y={shown.y - 2.4 * r} textAnchor="middle" fontSize={11.5 * mmPerPixel}>
-        {own === null ? "bust point" : "your bust point"}
-      </text>
+      {!isFar(mmPerPixel) && (
+        <text x={shown.x} y={shown.y - 2.4 * r} textAnchor="middle" fontSize={11.5 * mmPerPixel}>
+          {own === null ? "bust point" : "your bust point"}
+        </text>
+      )}
     </g>
   );
 }

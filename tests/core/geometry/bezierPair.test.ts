@@ -168,11 +168,11 @@ describe("cubicIntersections", () => {
     "cross %s where its chords do",
     (_name, c) => {
       const next = spread(15);
-      const chords = referencePoints(c, 600);
+      const chords = referencePoints(c, 300);
       for (let i = 0; i < 12; i++) {
         const pair = (): [number, number] => [200 * next() - 50, 200 * next() - 50];
         const d = cubicOf(pair(), pair(), pair(), pair());
-        const expected = referenceCrossings(chords, referencePoints(d, 600));
+        const expected = referenceCrossings(chords, referencePoints(d, 300));
         expectSamePoints(places(cubicIntersections(c, d)), expected, 1);
       }
     },

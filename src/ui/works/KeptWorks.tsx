@@ -1,0 +1,89 @@
+import { useEffect, useMemo, type ReactNode } from "react";
+import { useStore } from "zustand";
+import type { Work } from "../../core/plan/work";
+import { blankPattern, blankWork } from "../../document/blank";
+import type { Keeper } from "../../store/keeper";
+import { useViewState } from "../app/viewState";
+import { WorkStoreProvider, type WorkStore } from "../app/useWork";
+import { WorksProvider, type Works } from "./useWorks";
+
+export interface KeptWorksProps {
+  readonly store: WorkStore;
+  readonly keeper: Keeper;
+  readonly demos: readonly Work[];
+  readonly children: ReactNode;
+}
+
+/** Gives the page the open work and everything that can be done with whole works. */
+export function KeptWorks({ store, keeper, demos, children }: KeptWorksProps) {
+  const { entries, openId, storage, messages } = useStore(keeper.state);
+
+  useEffect(() => {
+    // The last change must not be lost with the page.
+    const keepNow = (): void => {
+      if (document.visibilityState === "hidden") void keeper.flush();
+    };
+    document.addEventListener("visibilitychange", keepNow);
+    return () => document.removeEventListener("visibilitychange", keepNow);
+  }, [keeper]);
+
+  const actions = useMemo(
+    () => ({
+      demos,
+      blankPattern: blankPattern(),
+      open: (id: string) => {
+        forgetView();
+        void keeper.open(id);
+      },
+      startBlank: () => {
+        forgetView();
+        void keeper.create(blankWork(store.getState().work.unit));
+        window.location.hash = "#tape";
+      },
+      startDemo: (demo: Work) => {
+        forgetView();
+        void keeper.create(demo);
+      },
+      copy: (id: string) => void keeper.copy(id),
+      remove: (id: string) => {
+        forgetView();
+        void keeper.remove(id);
+      },
+      download: () => offerFile(keeper.file()),
+      openFile: async (file: File) => {
+        forgetView();
+        await keeper.openText(await file.text(), file.name);
+      },
+      dismiss: keeper.dismiss,
+    }),
+    [demos, keeper, store],
+  );
+  const works: Works = useMemo(() => ({ ...actions, entries, openId, storage, messages }), [actions, entries, openId, storage, messages]);
+
+  return (
+    <WorksProvider value={works}>
+      <WorkStoreProvider value={store}>
+        {/* Fields keep what is being typed; another work starts them afresh. */}
+        <div key={openId} className="app-root">
+          {children}
+        </div>
+      </WorkStoreProvider>
+    </WorksProvider>
+  );
+}
+
+/** What was selected belongs to the work that was open. */
+function forgetView(): void {
+  const { selectDart, lightSlip } = useViewState.getState();
+  selectDart(null);
+  lightSlip(null);
+}
+
+function offerFile({ name, text }: { readonly name: string; readonly text: string }): void {
+  const address = URL.createObjectURL(new Blob([text], { type: "application/json" }));
+  const link = document.createElement("a");
+  link.href = address;
+  link.download = name;
+  link.click();
+  URL.revokeObjectURL(address);
+}
