@@ -2,13 +2,19 @@
 
 export const COLUMNS = 80;
 
+const segmenter = new Intl.Segmenter("en-GB");
+
+/** The characters of a text as they are seen: a letter with its accent is one. */
+const letters = (text: string): readonly string[] => Array.from(segmenter.segment(text), ({ segment }) => segment);
+export const widthOf = (text: string): number => letters(text).length;
+
 /** Breaks a text into lines of at most `width` characters; a longer word is broken. */
 export function wrap(text: string, width: number): readonly string[] {
   const lines: string[] = [];
   let line = "";
   for (const word of text.split(/\s+/).filter((one) => one !== "")) {
-    let rest = [...word];
-    if (line !== "" && [...line].length + 1 + rest.length <= width) {
+    let rest = letters(word);
+    if (line !== "" && widthOf(line) + 1 + rest.length <= width) {
       line += ` ${word}`;
       continue;
     }
@@ -21,7 +27,7 @@ export function wrap(text: string, width: number): readonly string[] {
 
 /** The text behind a mark, its further lines set under its first. */
 export function hanging(mark: string, text: string, width = COLUMNS): readonly string[] {
-  const indent = " ".repeat([...mark].length);
+  const indent = " ".repeat(widthOf(mark));
   return wrap(text, width - indent.length).map((line, index) => `${index === 0 ? mark : indent}${line}`);
 }
 
@@ -30,7 +36,7 @@ export function withAmount(mark: string, text: string, amount: string, right: nu
   const lines = hanging(mark, text, COLUMNS - right - 1);
   const [first = mark, ...others] = lines;
   if (amount === "") return lines;
-  return [...amount].length > right
+  return widthOf(amount) > right
     ? [...lines, ...wrap(amount, COLUMNS).map((line) => line.padStart(COLUMNS))]
-    : [`${first.padEnd(COLUMNS - [...amount].length)}${amount}`, ...others];
+    : [`${first}${" ".repeat(Math.max(1, COLUMNS - widthOf(first) - widthOf(amount)))}${amount}`, ...others];
 }

@@ -7,13 +7,13 @@ import { checklistByPiece, groupTitle, phaseWords, type Phase } from "../words/c
 import { planDoubts } from "../words/doubts";
 import { capital, levelWords } from "../words/names";
 import { verifyGroups } from "../words/verify";
-import { COLUMNS, hanging, withAmount, wrap } from "./layout";
+import { COLUMNS, hanging, widthOf, withAmount, wrap } from "./layout";
 
 /** Room for the amounts at the right. */
 const RIGHT = 16;
 const FIRST_LETTER = 97;
 
-const heading = (title: string): readonly string[] => ["", title.toUpperCase(), "-".repeat(Math.min(COLUMNS, [...title].length))];
+const heading = (title: string): readonly string[] => ["", title.toUpperCase(), "-".repeat(Math.min(COLUMNS, widthOf(title)))];
 
 function sizes(work: Work, plan: Plan): readonly string[] {
   const { frame, cup, bust } = plan.sizing;

@@ -6,6 +6,6 @@
  */
 export { boxOf, boundsOf, placePieces, type Box, type Place } from "./layout";
 export { pieceMarks, polyline, type DartMarks, type PieceMarks } from "./pieceMarks";
-export { isFar, keepApart, TEXT_PIXELS, type Label } from "./labels";
+export { isFar, keepApart, nearestApart, TEXT_PIXELS, type Label } from "./labels";
 export { cutLineWords, planLabels, sizeLabels } from "./planLabels";
 export { pieceDiagram, type PieceDiagram } from "./pieceDiagram";

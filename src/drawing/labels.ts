@@ -62,6 +62,10 @@ export function keepApart(all: readonly Label[], mmPerPixel: number): readonly L
 
 const MOST_MOVES = 6;
 
+/** For each place, how far the nearest other one is: so that what is touched at one does not reach over another. */
+export const nearestApart = (places: readonly { readonly x: Mm; readonly y: Mm }[]): readonly Mm[] =>
+  places.map((a, i) => Math.min(...places.map((b, j) => (i === j ? Infinity : Math.hypot(a.x - b.x, a.y - b.y)))));
+
 /** Millimetres to a pixel above which the pieces are too small for more than a word. */
 const FAR = 1.6;
 export const isFar = (mmPerPixel: number): boolean => mmPerPixel > FAR;

@@ -7,10 +7,8 @@ import { Words } from "./Words";
 function Job({ line, phase }: { readonly line: ChecklistLine; readonly phase: string | null }) {
   return (
     <tr className={phase === null ? "pc-job" : "pc-job pc-phase-start"}>
-      <td className="pc-tick">
-        <i aria-hidden="true" />
-      </td>
       <td className="pc-what">
+        <i className="pc-tick" aria-hidden="true" />
         {phase !== null && <span className="pc-phase">{phase}</span>}
         <p><Words>{line.text}</Words></p>
         {line.moves.length > 0 && (
@@ -42,9 +40,7 @@ function PieceWork({ list, plan, unit }: { readonly list: PieceChecklist; readon
       <table>
         <thead>
           <tr>
-            <th scope="col" colSpan={2}>
-              {title}
-            </th>
+            <th scope="col">{title}</th>
             <th scope="col" className="pc-amount-head">
               {list.piece === null ? "Ease" : "Amount"}
             </th>

@@ -22,7 +22,7 @@ function Sum({ title, lines }: { readonly title: string; readonly lines: readonl
 
 /** The sum behind each size, short. */
 export function Sums({ work, plan }: { readonly work: Work; readonly plan: Plan }) {
-  const { frame, cup, bust } = plan.sizing;
+  const { frame, cup } = plan.sizing;
   const girth = work.measures.bustGirth;
   return (
     <section className="pc-sums">
@@ -30,7 +30,7 @@ export function Sums({ work, plan }: { readonly work: Work; readonly plan: Plan 
       <div>
         <Sum title="Frame" lines={frameSum(frame, work.pattern.chart.draftedDifference, work.unit)} />
         {girth !== undefined && <Sum title="Cup" lines={cupSum(cup, girth, work.unit)} />}
-        <Sum title="Bust alteration" lines={bustSum(bust, cup.drafted, work.unit)} />
+        <Sum title="Bust alteration" lines={bustSum(plan.sizing, girth ?? 0, work.unit)} />
         {plan.levels
           .filter((level) => level.level !== "bust")
           .map((level) => (

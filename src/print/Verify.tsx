@@ -26,13 +26,19 @@ export function Verify({ plan, unit }: { readonly plan: Plan; readonly unit: Len
               <tr key={row.what}>
                 <th scope="row">
                   {row.what}
-                  {row.how !== null && <small><Words>{row.how}</Words></small>}
+                  {row.how !== null && (
+                    <small>
+                      <Words>{row.how}</Words>
+                    </small>
+                  )}
                 </th>
-                <td>
-                  <b><Words>{row.expected}</Words></b>
+                <td className="pc-wanted">
+                  <Words>{row.expected}</Words>
                 </td>
-                <td><Words>{row.allowed}</Words></td>
-                <td className="pc-measured" />
+                <td>
+                  <Words>{row.allowed}</Words>
+                </td>
+                <td className="pc-measured" aria-label="to be written in" />
               </tr>
             ))}
           </tbody>

@@ -6,10 +6,10 @@ const LONGEST_NAME = 70;
 
 /** Text as a CSS string: every character but letters and digits written as its code, so that none can end the string. */
 export const cssString = (text: string): string =>
-  `"${[...text].map((character) => (/[A-Za-z0-9]/.test(character) ? character : `\\${(character.codePointAt(0) ?? 0).toString(16)} `)).join("")}"`;
+  `"${text.replaceAll(/[^A-Za-z0-9]/gu, (character) => `\\${(character.codePointAt(0) ?? 0).toString(16)} `)}"`;
 
 function shortened(name: string): string {
-  const characters = [...name];
+  const characters = Array.from(name);
   return characters.length <= LONGEST_NAME ? name : `${characters.slice(0, LONGEST_NAME - 1).join("").trimEnd()}…`;
 }
 

@@ -1,7 +1,7 @@
 /** The picks and the blend in words, and the sum behind each of them. */
 import type { CutLine, PlannedLevel } from "../core/plan/plan";
 import type { LengthUnit } from "../core/plan/work";
-import type { Alternative, BustPick, CupPick, FramePick, PickMargin } from "../core/sizing/sizing";
+import type { Alternative, BustPick, CupPick, FramePick, PickMargin, Sizing } from "../core/sizing/sizing";
 import { BUST_LEFT_ALONE, TAPE_REPEATABILITY } from "../core/tolerance";
 import type { Mm } from "../core/units";
 import { formatAmount, formatLength, formatSigned } from "./length";
@@ -32,10 +32,6 @@ export function offsetWords(line: Pick<CutLine, "between" | "offset">, unit: Len
 /** "40 % of the way from the 12 line to the 14 line, 3 mm outside the 12 line." */
 export const lineSentence = (level: PlannedLevel, cutLine: CutLine | undefined, unit: LengthUnit): string =>
   capital(whereWords(level, cutLine, unit));
-
-/** "Waist: 40 % of the way from the 12 line to the 14 line, 3 mm outside the 12 line." */
-export const blendSentence = (level: PlannedLevel, cutLine: CutLine | undefined, unit: LengthUnit): string =>
-  `${capital(levelWords(level.level))}: ${whereWords(level, cutLine, unit)}`;
 
 function whereWords(level: PlannedLevel, cutLine: CutLine | undefined, unit: LengthUnit): string {
   const where = shareWords(level.between, level.share);
@@ -75,23 +71,20 @@ const total = (words: string, figure: string): SumLine => ({ words, figure, tota
 
 export function frameSum(pick: FramePick, drafted: Mm, unit: LengthUnit): readonly SumLine[] {
   const length = (value: Mm): string => formatLength(value, unit);
-  const from = length(pick.from);
-  const to = length(pick.to);
-  if (pick.chosenBy === "bust") {
-    return [
-      line("Your bust", length(pick.lookedUp)),
-      line(`Size ${pick.label} is printed for a bust of`, length(pick.chartValue)),
-      line(`Size ${pick.label} is the nearest from`, `${from} to ${to}`),
-      total("So the frame is", pick.label),
-    ];
-  }
+  const own = pick.chosenBy === "wearer";
+  const girth = pick.byBust ? "bust" : "upper chest";
+  const printed = pick.byBust
+    ? [line(`Size ${pick.label} is printed for a bust of`, length(pick.chartValue))]
+    : [
+        line(`Bust of size ${pick.label} on the chart`, length(pick.chartValue + drafted)),
+        line("less the difference it is drafted for", `− ${length(drafted)}`),
+        line(`Upper chest of size ${pick.label}`, length(pick.chartValue)),
+      ];
   return [
-    line("Your upper chest", length(pick.lookedUp)),
-    line(`Bust of size ${pick.label} on the chart`, length(pick.chartValue + drafted)),
-    line("less the difference it is drafted for", `− ${length(drafted)}`),
-    line(`Upper chest of size ${pick.label}`, length(pick.chartValue)),
-    line(`Size ${pick.label} is the nearest from`, `${from} to ${to}`),
-    total(pick.chosenBy === "wearer" ? "The frame you took" : "So the frame is", pick.label),
+    line(`Your ${girth}`, length(pick.lookedUp)),
+    ...printed,
+    line(own ? "The size found for you is the nearest from" : `Size ${pick.label} is the nearest from`, `${length(pick.from)} to ${length(pick.to)}`),
+    total(own ? "The frame you took" : "So the frame is", pick.label),
   ];
 }
 
@@ -110,18 +103,27 @@ export function cupSum(pick: CupPick, bust: Mm, unit: LengthUnit): readonly SumL
     : [...difference, total(`Cup version ${pick.label} is drafted for`, length(pick.drafted))];
 }
 
-export function bustSum(pick: BustPick, drafted: Mm, unit: LengthUnit): readonly SumLine[] {
-  if (pick.difference === null) {
-    return [line("Your upper chest", "not measured"), total("So no bust alteration can be worked out", formatAmount(0, unit))];
-  }
-  const left = pick.leftAlone && pick.chosenBy === "residual";
+export function bustSum({ frame, cup, bust }: Sizing, girth: Mm, unit: LengthUnit): readonly SumLine[] {
+  const length = (value: Mm): string => formatLength(value, unit);
+  const left = bust.leftAlone && bust.chosenBy === "residual" && bust.residual !== 0;
   return [
-    line("Your difference", formatLength(pick.difference, unit)),
-    line("less what the pattern is drafted for", `− ${formatLength(drafted, unit)}`),
-    line("What is over", formatSigned(pick.residual, unit)),
+    ...bustOver(frame, cup, bust, girth, length),
+    line("What is over", formatSigned(bust.residual, unit)),
     ...(left ? [line("Left alone up to (common practice, no source)", formatAmount(BUST_LEFT_ALONE, unit))] : []),
-    total(pick.chosenBy === "wearer" ? "You set the bust alteration to" : "So the bust alteration is", formatSigned(pick.alteration, unit)),
+    total(bust.chosenBy === "wearer" ? "You set the bust alteration to" : "So the bust alteration is", formatSigned(bust.alteration, unit)),
   ];
+}
+
+/** What the bust is held against: on another frame its own bust, else the cup, unless the frame was picked by the bust itself. */
+function bustOver(frame: FramePick, cup: CupPick, bust: BustPick, girth: Mm, length: (value: Mm) => string): readonly SumLine[] {
+  const version = cup.label === null ? "" : ` with cup ${cup.label}`;
+  if (frame.index !== frame.found) {
+    return [line("Your bust", length(girth)), line(`less the bust of size ${frame.label}${version}`, `− ${length(girth - bust.residual)}`)];
+  }
+  if (frame.byBust || bust.difference === null) {
+    return [line("The frame was picked by your bust", length(girth)), line("and the pattern’s ease covers the size", `${length(frame.from)} to ${length(frame.to)}`)];
+  }
+  return [line("Your difference", length(bust.difference)), line("less what the pattern is drafted for", `− ${length(cup.drafted)}`)];
 }
 
 export function levelSum(level: PlannedLevel, unit: LengthUnit): readonly SumLine[] {
@@ -138,8 +140,8 @@ export function levelSum(level: PlannedLevel, unit: LengthUnit): readonly SumLin
 
 /** What the bust needs, in one sentence. */
 export function bustSentence(pick: BustPick, unit: LengthUnit): string {
-  if (pick.difference === null) {
-    return "Without an upper chest the cup cannot be judged: the frame is picked by the bust and nothing is altered there.";
+  if (pick.difference === null && pick.alteration === 0) {
+    return "Without an upper chest the cup cannot be told: the frame is picked by the bust, and nothing is altered there.";
   }
   const size = formatAmount(Math.abs(pick.alteration), unit);
   if (pick.alteration === 0) {

@@ -1,11 +1,13 @@
 /** What was found in a size chart, in words: said beside its row. */
+import type { PasteFinding } from "../core/chart/pasteChart";
+import type { PastedUnit } from "../core/chart/pasteWords";
 import type { ChartColumn, ChartFinding } from "../core/chart/readChart";
 import type { MeasureSlip } from "../core/measures/registry";
 import type { LengthUnit } from "../core/plan/work";
 import type { Mm } from "../core/units";
 import { formatLength, formatSigned } from "./length";
 import { slipSentence } from "./measures";
-import { capital } from "./names";
+import { capital, listWords } from "./names";
 
 const COLUMNS: Readonly<Record<ChartColumn, string>> = {
   label: "name of the size",
@@ -83,3 +85,58 @@ function withSlips(sentence: string, slips: readonly MeasureSlip[], value: Mm, u
   const advice = slipSentence(slips, value, unit);
   return advice === "" ? sentence : `${sentence} ${advice}`;
 }
+
+const PASTED_UNITS: Readonly<Record<PastedUnit, string>> = { mm: "millimetres", cm: "centimetres", in: "inches" };
+
+/** How a pasted chart was read, and what of it could not be. */
+export function pasteFindingSentence(finding: PasteFinding, unit: LengthUnit): string {
+  const sentence = pasteFaultSentence(finding, unit);
+  const where = finding.line === null ? "" : ` (line ${finding.line})`;
+  return where === "" ? sentence : `${sentence.slice(0, -1)}${where}.`;
+}
+
+function pasteFaultSentence(finding: PasteFinding, unit: LengthUnit): string {
+  const cell = finding.column === null ? "cell" : COLUMNS[finding.column];
+  const of = finding.size === null ? "" : ` of size ${finding.size}`;
+  switch (finding.code) {
+    case "paste/empty":
+      return "There is nothing to read yet. Copy the chart with its headings and paste it here.";
+    case "paste/too-long":
+      return "This is much more than a size chart. Copy the chart alone and paste it again.";
+    case "paste/no-columns":
+      return "No sizes were found. Each needs a bust, a waist and a hip, best under headings that say so.";
+    case "paste/column-missing":
+      return `No column is headed ${listWords(finding.missing.map((column) => `“${COLUMNS[column]}”`))}. Add its heading and paste again.`;
+    case "paste/commas-ambiguous":
+      return "These commas could stand between the measures or in them. Write 88.5 in place of 88,5, or put semicolons between.";
+    case "paste/too-many-lines":
+      return `More than ${finding.most} sizes: the rest was left out.`;
+    case "paste/cell-missing":
+      return `The ${cell}${of} is missing, so that size was left out.`;
+    case "paste/cell-unreadable":
+      return finding.severity === "blocks"
+        ? `The ${cell}${of}, “${short(finding.text)}”, does not read as a length, so that size was left out.`
+        : `The ${cell}${of}, “${short(finding.text)}”, does not read as a length and was left out.`;
+    case "paste/range-middle":
+      return `The ${cell}${of} is the range ${short(finding.text)}: its middle, ${formatLength(finding.taken, unit)}, was taken.`;
+    case "paste/cells-left-over":
+      return `Size ${finding.size ?? ""} has ${finding.count === 1 ? "one cell" : `${finding.count} cells`} more than there are columns; what is left over was not read.`;
+    case "paste/line-ignored":
+      return `“${short(finding.text)}” holds no measures and was passed over.`;
+    case "paste/heading-ignored":
+      return `The column “${short(finding.text)}” is not needed and was passed over.`;
+    case "paste/heading-twice":
+      return `The column “${short(finding.text)}” says again what another one says and was passed over.`;
+    case "paste/columns-assumed":
+      return `There are no headings: the columns were taken as ${listWords(finding.columns.map((column) => COLUMNS[column]))}.`;
+    case "paste/sizes-along-top":
+      return "The sizes run along the top; the chart was turned to read it.";
+    case "paste/names-made":
+      return "There is no column of sizes: they were numbered. Write in what is printed on the pattern.";
+    case "paste/unit-assumed":
+      return `The numbers were taken as ${PASTED_UNITS[finding.unit]}, since only then are they girths of bodies.`;
+  }
+}
+
+const MOST_SHOWN = 40;
+const short = (text: string): string => (text.length > MOST_SHOWN ? `${text.slice(0, MOST_SHOWN)}…` : text);

@@ -84,9 +84,9 @@ interface Said {
 function trace(size: string, cup: string | null, context: Context): Said {
   const version = cup === null ? "" : `, cup version ${cup}`;
   const basque = context.pieceName === "frontBasque" || context.pieceName === "backBasque";
-  const lines = basque ? "the hip line" : context.pieceName === "front" ? "the bust line and the bust point" : "the bust line";
+  const lines = basque ? "grain and hip line" : context.pieceName === "front" ? "grain, bust line and bust point" : "grain and bust line";
   return {
-    text: `Trace the ${size} line of the ${pieceWords(context.pieceName)}${version}: darts, notches, grain line and ${lines} too.`,
+    text: `Trace the ${size} line of the ${pieceWords(context.pieceName)}${version}, with darts, notches, ${lines}.`,
     amount: size,
   };
 }

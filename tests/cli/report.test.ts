@@ -49,11 +49,12 @@ describe("planReport", () => {
   });
 
   it("rounds: shares to 4 decimals, lengths to 0.01, and no minus nought", () => {
-    for (const [path, value] of numbers(report)) {
+    const unrounded = numbers(report).filter(([path, value]) => {
       const decimals = path.endsWith(".share") ? 4 : path.endsWith("angle_deg") ? 3 : 2;
-      expect(value, path).toBe(Number(value.toFixed(decimals)));
-      expect(Object.is(value, -0), path).toBe(false);
-    }
+      return value !== Number(value.toFixed(decimals)) || Object.is(value, -0);
+    });
+    expect(numbers(report).length).toBeGreaterThan(50);
+    expect(unrounded).toEqual([]);
   });
 
   it("says each job with its amount, and each check with what was measured", () => {

@@ -21,7 +21,7 @@ export default defineConfig({
   fullyParallel: true,
   retries: 0,
   forbidOnly: process.env["CI"] !== undefined,
-  timeout: 30_000,
+  timeout: 60_000,
   expect: { timeout: 5_000 },
   reporter: [["list"], ["json", { outputFile: report }]],
   use: {

@@ -46,7 +46,7 @@ describe("PrintedChecklist", () => {
     expect(rows).toHaveLength(plan.checklist.length);
     rows.forEach((row, index) => {
       const line = lines[index];
-      expect(row.querySelectorAll(".pc-tick i")).toHaveLength(1);
+      expect(row.querySelectorAll(".pc-tick")).toHaveLength(1);
       expect(textOf(row)).toContain(line?.text);
       expect(textOf(row).endsWith(line?.amount ?? "")).toBe(true);
     });

@@ -18,8 +18,9 @@ export function arePointsClose(p: MaybePoint | undefined, q: MaybePoint | undefi
 
 /** Expects two points within `tolerance` mm of each other; a missing or non-finite coordinate fails. */
 export function expectPointClose(p: MaybePoint | undefined, q: MaybePoint | undefined, tolerance: number): void {
-  const message = `${written(p)} should be within ${tolerance} mm of ${written(q)}`;
-  expect(arePointsClose(p, q, tolerance), message).toBe(true);
+  if (!arePointsClose(p, q, tolerance)) {
+    expect.fail(`${written(p)} should be within ${tolerance} mm of ${written(q)}`);
+  }
 }
 
 /** Expects the same number of points, each expected one met by a found one of its own within `tolerance` mm. */
@@ -29,11 +30,11 @@ export function expectSamePoints(
   tolerance: number,
 ): void {
   const message = `${found.map(written).join(" ")} should be ${expected.map(written).join(" ")}`;
-  expect(found.length, message).toBe(expected.length);
+  if (found.length !== expected.length) expect.fail(message);
   const left = [...found];
   for (const q of expected) {
     const index = left.findIndex((p) => arePointsClose(p, q, tolerance));
-    expect(index, `${message}: none for ${written(q)}`).not.toBe(-1);
+    if (index === -1) expect.fail(`${message}: none for ${written(q)}`);
     left.splice(index, 1);
   }
 }

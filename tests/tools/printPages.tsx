@@ -22,7 +22,9 @@ if (folder === undefined) throw new Error("Name a folder for the pictures.");
 const out = resolve(folder);
 mkdirSync(out, { recursive: true });
 
-const css = readFileSync(join(root, "src/print/print.css"), "utf8");
+const stylesheet = (file: string): string => readFileSync(join(root, file), "utf8");
+// The page's own rules too: what they do to the sheet must not show on paper.
+const css = ["tokens", "base", "app", "fields", "steps"].map((name) => stylesheet(`src/ui/styles/${name}.css`)).join("\n") + stylesheet("src/print/print.css");
 const font = readFileSync(
   join(root, "node_modules/@fontsource-variable/source-sans-3/files/source-sans-3-latin-wght-normal.woff2"),
 ).toString("base64");
@@ -34,8 +36,9 @@ function pageOf(work: Work): string {
   if (!plan.ok) throw new Error(`${work.name}: ${plan.failure.code}`);
   const sheet = renderToStaticMarkup(<PrintedChecklist work={work} plan={plan.value} />);
   return `<!doctype html><html lang="en"><meta charset="utf-8"><title>${work.paper}</title><style>${fontFace}${css}</style>
-<body><header>Not on paper</header><main style="display:grid;height:50vh;overflow:auto"><nav>Not on paper</nav>
-<div class="paper-preview">${sheet}</div></main><footer>Not on paper</footer></body></html>`;
+<body><header>Not on paper</header><div style="display:grid;height:50vh;overflow:auto"><nav>Not on paper</nav>
+<main class="step"><header class="step-head">Not on paper</header><div class="paper-preview">${sheet}</div></main></div>
+<footer>Not on paper</footer></body></html>`;
 }
 
 function run(command: string, args: readonly string[]): void {

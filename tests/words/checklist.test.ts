@@ -17,6 +17,8 @@ function planOf(work: Work): Plan {
   return plan.value;
 }
 
+const walk = (ease: number): string => sentence({ kind: "walk", seam: "shoulder", against: "front", ease }, "back");
+
 const cutLine = (over: Partial<CutLine>): CutLine => ({
   piece: "front",
   level: "waist",
@@ -142,7 +144,6 @@ describe("checklist words", () => {
   });
 
   it("says which seam is eased, and that the others are equal", () => {
-    const walk = (ease: number) => sentence({ kind: "walk", seam: "shoulder", against: "front", ease }, "back");
     expect(walk(6)).toContain("The back is 6 mm longer: that is eased in.");
     expect(walk(0)).toContain("They must come out equal.");
   });

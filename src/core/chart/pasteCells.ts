@@ -111,12 +111,16 @@ function spaced(separator: Separator): Cutter {
   const between = separator === "gap" ? / {2,}/ : / +/;
   return (text) =>
     text.split("\n").map((content, index) =>
-      content
+      (separator === "gap" ? content : joinedLengths(content))
         .replaceAll("\u00a0", " ")
         .trim()
         .split(between)
         .map((cell, at) => ({ text: tidy(cell), line: index + 1, cell: at + 1 })),
     );
 }
+
+/** Lengths written with spaces of their own: "34 1/2" and "92 to 96". */
+const joinedLengths = (text: string): string =>
+  text.replace(/(\d) +(\d{1,2}\/(?:2|3|4|8|16|32)\b)/g, "$1-$2").replace(/(\d) +(?:to|[-–—]) +(?=\d)/g, "$1-");
 
 const tidy = (text: string): string => text.replace(/\s+/g, " ").trim();

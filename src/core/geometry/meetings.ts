@@ -70,12 +70,17 @@ export function addMeeting<F extends Frame>(
 function isSameMeeting<F extends Frame>(p: Candidate<F>, q: Candidate<F>, c: Cubic<F>, d: Cubic<F>): boolean {
   const isNear =
     distance(p.point, q.point) <= CURVE_ACCURACY &&
-    distance(cubicPointAt(c, (p.t1 + q.t1) / 2), p.point) <= CURVE_ACCURACY &&
-    distance(cubicPointAt(d, (p.t2 + q.t2) / 2), p.point) <= CURVE_ACCURACY;
+    staysNear(c, p.t1, q.t1, p.point) &&
+    staysNear(d, p.t2, q.t2, p.point);
   if (isNear) return true;
   // A touch is blurred: all along it the curves are one within SAME_POINT. Two ends or two clean crossings are not.
   return p.kind !== q.kind || p.kind === "touch" ? runTogether(c, d, p, q) : false;
 }
+
+// Two places between, at unequal shares: a curve that comes back through one of them has not stayed.
+const staysNear = <F extends Frame>(c: Cubic<F>, from: number, to: number, p: Point<F>): boolean =>
+  distance(cubicPointAt(c, (from + to) / 2), p) <= CURVE_ACCURACY &&
+  distance(cubicPointAt(c, (2 * from + to) / 3), p) <= CURVE_ACCURACY;
 
 function runTogether<F extends Frame>(c: Cubic<F>, d: Cubic<F>, p: Meeting<F>, q: Meeting<F>): boolean {
   for (let i = 1; i <= TRIALS; i++) {

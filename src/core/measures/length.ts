@@ -68,6 +68,7 @@ export function parseLength(
   const parts = /^([+-]?)\s*([^a-z"]*?)\s*([a-z"]*)\.?$/.exec(plain);
   if (parts === null) return fail({ code: "length/not-a-length", text });
   const [, sign = "", number = "", typed = ""] = parts;
+  if (number === "" && typed !== "") return fail({ code: "length/not-a-length", text });
   const unitMm = typed === "" ? MM_PER_UNIT[unit] : Object.hasOwn(MM_PER_UNIT, typed) ? MM_PER_UNIT[typed] : undefined;
   if (unitMm === undefined) return fail({ code: "length/unknown-unit", text, unit: typed });
   const value = parseNumber(number, text);

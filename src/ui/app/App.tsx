@@ -1,4 +1,4 @@
-import { memo, useEffect, useState } from "react";
+import { memo, useEffect, useRef, useState } from "react";
 import { flushSync } from "react-dom";
 import { BlendStep } from "../blend/BlendStep";
 import { DartsPanel } from "../darts/DartsPanel";
@@ -9,9 +9,9 @@ import { Table } from "../table/Table";
 import { TapeStep } from "../tape/TapeStep";
 import { Head } from "./Head";
 import { Messages } from "./Messages";
-import { Thread } from "./Thread";
+import { STEP_TITLES, Thread } from "./Thread";
 import { useHashStep } from "./useHashStep";
-import { useViewState, type Step } from "./viewState";
+import { STEPS, useViewState, type Step } from "./viewState";
 
 const PANELS: Readonly<Record<Step, () => React.JSX.Element>> = {
   tape: TapeStep,
@@ -49,11 +49,36 @@ function skipToStep(event: React.MouseEvent): void {
 function StepPlace() {
   const step = useViewState((view) => view.step);
   const Panel = PANELS[step];
+  const place = useRef<HTMLElement>(null);
+  const last = useRef(step);
+
+  useEffect(() => {
+    if (last.current === step) return;
+    last.current = step;
+    const main = place.current;
+    if (main === null) return;
+    // The link that led here may have gone with the step it stood in.
+    if (document.activeElement === document.body) main.focus({ preventScroll: true });
+    if (main.getBoundingClientRect().top < 0) main.scrollIntoView();
+  }, [step]);
+
   return (
-    <main id="step" className="step" tabIndex={-1} data-step={step} key={step}>
+    <main id="step" ref={place} className="step" tabIndex={-1} data-step={step} key={step}>
       <Panel />
+      <NextStep step={step} />
       <p className="privacy">Your measures stay in this browser. Nothing is sent anywhere.</p>
     </main>
+  );
+}
+
+/** The thread again where the step ends, so that nobody has to go back up for it. */
+function NextStep({ step }: { readonly step: Step }) {
+  const next = STEPS[STEPS.indexOf(step) + 1];
+  if (next === undefined) return null;
+  return (
+    <p className="next-step">
+      <a href={`#${next}`}>On to {STEP_TITLES[next]}</a>
+    </p>
   );
 }
 

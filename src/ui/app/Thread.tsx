@@ -1,6 +1,6 @@
 import { STEPS, useViewState, type Step } from "./viewState";
 
-const TITLES: Readonly<Record<Step, string>> = {
+export const STEP_TITLES: Readonly<Record<Step, string>> = {
   tape: "Tape",
   envelope: "Envelope",
   blend: "Blend",
@@ -30,7 +30,7 @@ export function Thread() {
                 <path d={index % 2 === 0 ? "M0 11 C30 4 90 4 120 11" : "M0 11 C30 18 90 18 120 11"} vectorEffect="non-scaling-stroke" />
               </svg>
               {name === step && <Needle low={index % 2 !== 0} />}
-              <span className="thread-title">{TITLES[name]}</span>
+              <span className="thread-title">{STEP_TITLES[name]}</span>
               <span className="thread-about">{ABOUT[name]}</span>
             </a>
           </li>

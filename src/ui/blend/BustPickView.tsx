@@ -18,7 +18,7 @@ export interface BustPickViewProps {
 
 export function BustPickView({ work, sizing, own, planners }: BustPickViewProps) {
   const run = useRun();
-  const { bust, cup } = sizing;
+  const { bust } = sizing;
   return (
     <Pick
       title="Bust"
@@ -30,7 +30,7 @@ export function BustPickView({ work, sizing, own, planners }: BustPickViewProps)
       <p>
         <Fractions text={bustSentence(bust, work.unit)} />
       </p>
-      <Sum question="Why this much?" lines={bustSum(bust, cup.drafted, work.unit)} />
+      <Sum question="Why this much?" lines={bustSum(sizing, work.measures.bustGirth ?? 0, work.unit)} />
       <LengthField
         label="Set the bust alteration"
         field="pick.bustAlteration"

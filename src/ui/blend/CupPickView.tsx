@@ -21,13 +21,13 @@ export interface CupPickViewProps {
 export function CupPickView({ work, pick, own, planners }: CupPickViewProps) {
   const run = useRun();
   const { cups } = work.pattern.chart;
-  const margin = marginSentence(pick, work.unit);
+  const margin = own ? null : marginSentence(pick, work.unit);
   const plannersCup = planners?.sizing.cup.label ?? null;
   return (
     <Pick
       title="Cup"
       answer={pick.label === null ? "as drafted" : `Version ${pick.label}`}
-      borderline={pick.borderline}
+      borderline={pick.borderline && !own}
       pick="cup"
       own={own}
       planners={plannersCup === null ? null : `version ${plannersCup}`}

@@ -1,7 +1,7 @@
 import type { Plan } from "../../core/plan/plan";
 import type { Work } from "../../core/plan/work";
 import type { FramePick } from "../../core/sizing/sizing";
-import { formatAmount } from "../../words/length";
+import { formatAmount, formatLength } from "../../words/length";
 import { chanceNote, frameSum, marginSentence } from "../../words/blend";
 import { useRun } from "../app/useWork";
 import { Fractions } from "../fields/Fractions";
@@ -20,22 +20,23 @@ export interface FramePickViewProps {
 export function FramePickView({ work, pick, own, planners }: FramePickViewProps) {
   const run = useRun();
   const { chart } = work.pattern;
-  const byBust = pick.chosenBy === "bust";
   const row = chart.sizes[pick.index];
   // The chart speaks of busts; looked up by the upper chest, each size stands at its bust less what it is drafted for.
   const drafted = row === undefined ? 0 : row.bust - pick.chartValue;
-  const margin = marginSentence(pick, work.unit);
+  // How near another size was says nothing of a frame that the wearer took herself.
+  const margin = own ? null : marginSentence(pick, work.unit);
   return (
     <Pick
       title="Frame"
       answer={`Size ${pick.label}`}
-      borderline={pick.borderline}
+      borderline={pick.borderline && !own}
       pick="frame"
       own={own}
       planners={planners === null ? null : `size ${planners.sizing.frame.label}`}
     >
       <p>
-        Neck, shoulders and armhole are cut on the {pick.label} line, picked by your {byBust || drafted === 0 ? "bust" : "upper chest"}.
+        Neck, shoulders and armhole are cut on the {pick.label} line
+        {own ? "" : `, picked by your ${pick.byBust ? "bust" : "upper chest"}`}.
         {pick.beyond > 0 && (
           <>
             {" "}
@@ -56,7 +57,7 @@ export function FramePickView({ work, pick, own, planners }: FramePickViewProps)
       <Select
         label="Take another frame"
         value={pick.label}
-        options={chart.sizes.map((size) => ({ value: size.label, label: `Size ${size.label}` }))}
+        options={chart.sizes.map((size) => ({ value: size.label, label: `${size.label}, for a${pick.byBust ? " bust" : "n upper chest"} of ${formatLength(size.bust - drafted, work.unit)}` }))}
         onChange={(frame) => run({ kind: "setPick", picks: { frame } })}
       />
     </Pick>

@@ -32,6 +32,15 @@ export function stripScale(places: readonly number[]): (at: number) => number {
   return (at) => (span === 0 ? 0.5 : (at - least) / span);
 }
 
+/** The labels that do not run into each other, from the left; the picked one is always among them. */
+export function clearLabels(ticks: readonly { readonly label: string; readonly x: number }[], picked?: string): ReadonlySet<string> {
+  const chosen = ticks.filter((tick) => tick.label === picked);
+  for (const tick of ticks) {
+    if (chosen.every((other) => Math.abs(other.x - tick.x) >= roomFor(tick.label))) chosen.push(tick);
+  }
+  return new Set(chosen.map((tick) => tick.label));
+}
+
 /** Printed sizes as ticks along a tape, and the wearer's mark among them. */
 export function Strip({ ticks, mark, covers, picked, reach = [mark, mark], children }: StripProps) {
   const share = stripScale([...ticks.map((tick) => tick.at), mark, ...reach]);
@@ -39,9 +48,7 @@ export function Strip({ ticks, mark, covers, picked, reach = [mark, mark], child
   const kept = (at: number): number => Math.min(WIDTH - 4, Math.max(4, x(at)));
   const first = x(ticks[0]?.at ?? mark);
   const last = x(ticks.at(-1)?.at ?? mark);
-  // Labels that would run into the one before are left out, except the picked one.
-  let lastLabel = Number.NEGATIVE_INFINITY;
-  const pickedTick = ticks.find((tick) => tick.label === picked);
+  const labelled = clearLabels(ticks.map(({ label, at }) => ({ label, x: x(at) })), picked);
   return (
     <div className="strip">
       <svg viewBox={`0 0 ${WIDTH} 46`} aria-hidden="true" focusable="false">
@@ -53,14 +60,10 @@ export function Strip({ ticks, mark, covers, picked, reach = [mark, mark], child
         {ticks.map((tick) => {
           const isPicked = tick.label === picked;
           const place = x(tick.at);
-          const clear =
-            isPicked ||
-            (place - lastLabel >= roomFor(tick.label) && (pickedTick === undefined || Math.abs(place - x(pickedTick.at)) >= roomFor(tick.label)));
-          if (clear) lastLabel = place;
           return (
             <g key={tick.label} data-picked={isPicked ? "" : undefined}>
               <path className="strip-tick" d={`M${place} 13 L${place} 25`} />
-              {clear && (
+              {labelled.has(tick.label) && (
                 <text className="strip-label" x={place} y="41">
                   {tick.label}
                 </text>

@@ -7,7 +7,7 @@ import { TextField } from "../fields/TextField";
 import { ChartEditor } from "./ChartEditor";
 import { CupEditor } from "./CupEditor";
 import { DemoCharts } from "./DemoCharts";
-import { PasteChart } from "./PasteChart";
+import { PASTE_FIELD, PasteChart } from "./PasteChart";
 
 const LENGTHS: readonly { readonly value: PatternLength; readonly label: string }[] = [
   { value: "waist", label: "To the waist" },
@@ -24,7 +24,9 @@ const EASE_LEVELS = ["bust", "waist", "hip"] as const;
 export function EnvelopeStep() {
   const pattern = useSettledWork((work) => work.pattern);
   const run = useRun();
-  const [pasting, setPasting] = useState(false);
+  // A paste begun and not taken is still there after a reload.
+  const begun = useSettledWork((work) => work.unread[PASTE_FIELD] !== undefined);
+  const [pasting, setPasting] = useState(begun);
   const { closure } = pattern;
 
   return (

@@ -6,7 +6,7 @@ import { useSettledWork } from "../app/useWork";
 export function Findings({ findings }: { readonly findings: readonly ChartFinding[] }) {
   const unit = useSettledWork((work) => work.unit);
   return findings.map((finding) => (
-    <p key={`${finding.code} ${finding.column ?? ""}`} className="finding" data-stops={finding.severity === "blocks" ? "" : undefined}>
+    <p key={`${finding.code} ${finding.column ?? ""}`} className="finding" data-severity={finding.severity}>
       {finding.severity === "blocks" ? "To put right: " : "To look at: "}
       {chartFindingSentence(finding, unit)}
     </p>

@@ -63,15 +63,7 @@ export function NewSize({ sizes }: { readonly sizes: readonly SizeRow[] }) {
   });
 
   return (
-    <li
-      ref={line}
-      className="row size-row"
-      data-new=""
-      onBlur={(event) => {
-        const next = event.relatedTarget;
-        if (!(next instanceof Node && event.currentTarget.contains(next))) add();
-      }}
-    >
+    <li ref={line} className="row size-row" data-new="">
       {COLUMNS.map((column) => {
         const problem = problems.find((other) => other.column === column);
         return (
@@ -90,6 +82,10 @@ export function NewSize({ sizes }: { readonly sizes: readonly SizeRow[] }) {
             value={unread[field(column)] ?? ""}
             onChange={(event) => write(column, event.target.value)}
             onKeyDown={(event) => onKeyDown(event, column)}
+            onBlur={(event) => {
+              const next = event.relatedTarget;
+              if (!(next instanceof Node && line.current?.contains(next) === true)) add();
+            }}
           />
         );
       })}

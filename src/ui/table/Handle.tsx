@@ -16,6 +16,8 @@ export interface HandleProps {
   readonly dx: number;
   readonly dy: number;
   readonly mmPerPixel: number;
+  /** Pixels that are this handle's own before the next one's begin. */
+  readonly room: number;
   readonly label: string;
   readonly selected: boolean;
 }
@@ -35,7 +37,7 @@ const ARROWS: Readonly<Record<string, readonly [number, number]>> = {
 
 /** A dart's end or mouth end: dragged with mouse, finger or pen, moved with the arrow keys, put back with Escape. */
 export const Handle = memo((props: HandleProps) => {
-  const { dart, end, x, y, dx, dy, mmPerPixel, label, selected } = props;
+  const { dart, end, x, y, dx, dy, mmPerPixel, room, label, selected } = props;
   const store = useWorkStore();
   const gesture = useGesture();
   const selectDart = useViewState((view) => view.selectDart);
@@ -171,7 +173,7 @@ export const Handle = memo((props: HandleProps) => {
       onBlur={() => finishKeys()}
       onFocus={() => selectDart(dart)}
     >
-      <circle className="handle-touch" r={(end === "apex" ? TOUCHED : TOUCHED * 0.8) * mmPerPixel} />
+      <circle className="handle-touch" r={Math.max(SEEN, Math.min(TOUCHED, room)) * mmPerPixel} />
       <circle className="handle-focus" r={r * 1.9} />
       {end === "apex" ? (
         <circle className="handle-dot" r={r} />

@@ -3,11 +3,12 @@ import { useMemo, useRef, useState } from "react";
 import type { DartRef, PieceName } from "../../core/pattern/piece";
 import type { Plan } from "../../core/plan/plan";
 import type { LengthUnit } from "../../core/plan/work";
-import { boxOf, keepApart, placePieces, planLabels, sizeLabels, type Label, type Place } from "../../drawing/index";
+import { boxOf, keepApart, nearestApart, placePieces, planLabels, sizeLabels, type Label, type Place } from "../../drawing/index";
 import { dartHandleLabel } from "../../words/darts";
 import { capital, pieceWords } from "../../words/names";
 import { printedNestOf, usePlan, useSettledPlan, useSettledWork, useWork } from "../app/useWork";
 import { useViewState } from "../app/viewState";
+import type { HandleEnd } from "../darts/dartEdit";
 import { Handle } from "./Handle";
 import { LabelLayer } from "./LabelLayer";
 import { LitSlip } from "./LitSlip";
@@ -189,32 +190,32 @@ interface HandlesProps {
 }
 
 function Handles({ plan, places, mmPerPixel, selected, unit }: HandlesProps) {
+  const shown = plan.darts.flatMap((dart) => {
+    const place = places.find(({ piece }) => piece === dart.ref.piece);
+    if (place === undefined) return [];
+    const isSelected = selected?.piece === dart.ref.piece && selected.dart === dart.ref.dart;
+    // The mouth ends of a dart show when it is chosen, so that the table stays calm.
+    const ends: readonly HandleEnd[] = isSelected ? ["inner", "outer", "apex"] : ["apex"];
+    return ends.map((end) => ({ dart, end, place, isSelected, at: dart.drawn[end] }));
+  });
+  const apart = nearestApart(shown.map(({ at, place }) => ({ x: at.x + place.dx, y: at.y + place.dy })));
   return (
     <g className="handles">
-      {plan.darts.flatMap((dart) => {
-        const place = places.find(({ piece }) => piece === dart.ref.piece);
-        if (place === undefined) return [];
-        const isSelected = selected?.piece === dart.ref.piece && selected.dart === dart.ref.dart;
-        return (["inner", "outer", "apex"] as const).map((end) => {
-          // The mouth ends of a dart show when it is chosen, so that the table stays calm.
-          if (end !== "apex" && !isSelected) return null;
-          const at = dart.drawn[end];
-          return (
-            <Handle
-              key={`${dart.ref.piece}-${dart.ref.dart}-${end}`}
-              dart={dart.ref}
-              end={end}
-              x={at.x}
-              y={at.y}
-              dx={place.dx}
-              dy={place.dy}
-              mmPerPixel={mmPerPixel}
-              label={dartHandleLabel(dart, end, unit)}
-              selected={isSelected}
-            />
-          );
-        });
-      })}
+      {shown.map(({ dart, end, place, isSelected, at }, index) => (
+        <Handle
+          key={`${dart.ref.piece}-${dart.ref.dart}-${end}`}
+          dart={dart.ref}
+          end={end}
+          x={at.x}
+          y={at.y}
+          dx={place.dx}
+          dy={place.dy}
+          mmPerPixel={mmPerPixel}
+          room={(apart[index] ?? Infinity) / 2 / mmPerPixel}
+          label={dartHandleLabel(dart, end, unit)}
+          selected={isSelected}
+        />
+      ))}
     </g>
   );
 }

@@ -14,26 +14,32 @@ export function WorksMenu() {
   };
 
   useEffect(() => {
-    if (!open) return undefined;
+    const menu = box.current;
+    if (!open || menu === null) return undefined;
+    const isInside = (target: EventTarget | null): boolean => target instanceof Node && menu.contains(target);
     const onPointerDown = (event: PointerEvent): void => {
-      if (event.target instanceof Node && box.current?.contains(event.target) !== true) setOpen(false);
+      if (!isInside(event.target)) setOpen(false);
+    };
+    const onFocusOut = (event: FocusEvent): void => {
+      if (event.relatedTarget !== null && !isInside(event.relatedTarget)) setOpen(false);
+    };
+    const onKeyDown = (event: KeyboardEvent): void => {
+      if (event.key !== "Escape") return;
+      setOpen(false);
+      button.current?.focus();
     };
     document.addEventListener("pointerdown", onPointerDown);
-    return () => document.removeEventListener("pointerdown", onPointerDown);
+    menu.addEventListener("focusout", onFocusOut);
+    menu.addEventListener("keydown", onKeyDown);
+    return () => {
+      document.removeEventListener("pointerdown", onPointerDown);
+      menu.removeEventListener("focusout", onFocusOut);
+      menu.removeEventListener("keydown", onKeyDown);
+    };
   }, [open]);
 
   return (
-    <div
-      ref={box}
-      className="works"
-      onKeyDown={(event) => {
-        if (event.key === "Escape" && open) close();
-      }}
-      onBlur={(event) => {
-        const next = event.relatedTarget;
-        if (next instanceof Node && !event.currentTarget.contains(next)) setOpen(false);
-      }}
-    >
+    <div ref={box} className="works">
       <button
         ref={button}
         type="button"

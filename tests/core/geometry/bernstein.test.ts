@@ -1,4 +1,4 @@
-import fc from "fast-check";
+import * as fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { cubicTurns, cubicValue, cubicZeros } from "../../../src/core/geometry/bernstein";
 import { RUNS } from "../../support/curves";
@@ -14,6 +14,8 @@ function withZeros(p: number, q: number, r: number, scale = 100): Ordinates {
   return [at(0, 0, 0), at(0, 0, 1), at(0, 1, 1), at(1, 1, 1)];
 }
 
+/** Ordinates of a parabola with its least value at t = 0.5. */
+const turningAt = (lowest: number): Ordinates => [10 + lowest, lowest - 10 / 3, lowest - 10 / 3, 10 + lowest];
 const zeros = (ordinates: Ordinates, touch = 1e-4): readonly number[] => cubicZeros(...ordinates, touch);
 
 describe("cubicValue", () => {
@@ -57,10 +59,9 @@ describe("cubicZeros", () => {
     expect(zeros([5e-5, 10, 20, 30])).toEqual([0]);
     expect(zeros([30, 20, 10, 5e-5])).toEqual([1]);
     expect(zeros([2e-4, 10, 20, 30])).toEqual([]);
-    const turn = (lowest: number): Ordinates => [10 + lowest, lowest - 10 / 3, lowest - 10 / 3, 10 + lowest];
-    expect(zeros(turn(5e-5))).toEqual([0.5]);
-    expect(zeros(turn(2e-4))).toEqual([]);
-    expect(zeros(turn(-5e-5)).length).toBe(2);
+    expect(zeros(turningAt(5e-5))).toEqual([0.5]);
+    expect(zeros(turningAt(2e-4))).toEqual([]);
+    expect(zeros(turningAt(-5e-5)).length).toBe(2);
   });
 
   it("does not count an end beside a crossing", () => {

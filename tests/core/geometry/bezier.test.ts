@@ -1,4 +1,4 @@
-import fc from "fast-check";
+import * as fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { cubicCurvatureAt, cubicMap, cubicPointAt, cubicReverse, cubicTangentAt } from "../../../src/core/geometry/bezier";
 import { sheetPoint } from "../../../src/core/geometry/point";

@@ -1,4 +1,4 @@
-import fc from "fast-check";
+import * as fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { cubicBounds, cubicHullBounds } from "../../../src/core/geometry/bezierBounds";
 import { areBoundsNear, isWithinBounds, joinBounds } from "../../../src/core/geometry/bounds";

@@ -1,5 +1,5 @@
 import { Bezier } from "bezier-js";
-import fc from "fast-check";
+import * as fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import {
   cubicLength,

@@ -1,5 +1,5 @@
 import { Bezier } from "bezier-js";
-import fc from "fast-check";
+import * as fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { cubicNearest } from "../../../src/core/geometry/bezierNearest";
 import { piecePoint } from "../../../src/core/geometry/point";
@@ -34,9 +34,8 @@ describe("cubicNearest", () => {
         const there = referencePoint(c, near.t);
         expectPointClose(near.point, there, ROUNDING_ERROR);
         expect(near.distance).toBeCloseTo(Math.hypot(there.x - p.x, there.y - p.y), 9);
-        for (const q of referencePoints(c, 300)) {
-          expect(near.distance).toBeLessThanOrEqual(Math.hypot(q.x - p.x, q.y - p.y) + SOLVER_ACCURACY);
-        }
+        const sampled = referencePoints(c, 300).map((q) => Math.hypot(q.x - p.x, q.y - p.y));
+        expect(near.distance).toBeLessThanOrEqual(Math.min(...sampled) + SOLVER_ACCURACY);
       }),
       RUNS,
     );
@@ -44,7 +43,7 @@ describe("cubicNearest", () => {
 
   it("agrees with refined dense sampling", () => {
     const next = spread(3);
-    for (const c of spreadCubics(4, 200)) {
+    for (const c of spreadCubics(4, 100)) {
       const p = piecePoint(400 * next() - 50, 400 * next() - 50);
       expect(Math.abs(cubicNearest(c, p).distance - referenceDistance(c, p))).toBeLessThan(CURVE_ACCURACY / 100);
     }
@@ -52,7 +51,7 @@ describe("cubicNearest", () => {
 
   it.each(awkward)("agrees with refined dense sampling on %s", (_name, c) => {
     const next = spread(5);
-    for (let i = 0; i < 20; i++) {
+    for (let i = 0; i < 10; i++) {
       const p = piecePoint(200 * next() - 50, 200 * next() - 50);
       expect(Math.abs(cubicNearest(c, p).distance - referenceDistance(c, p))).toBeLessThan(CURVE_ACCURACY / 100);
     }

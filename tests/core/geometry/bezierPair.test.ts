@@ -1,4 +1,4 @@
-import fc from "fast-check";
+import * as fc from "fast-check";
 import { Intersection, ShapeInfo } from "kld-intersections";
 import { describe, expect, it } from "vitest";
 import { cubicReverse } from "../../../src/core/geometry/bezier";
@@ -8,7 +8,6 @@ import { piecePoint } from "../../../src/core/geometry/point";
 import { CURVE_ACCURACY } from "../../../src/core/tolerance";
 import {
   anyCubic,
-  anyParameter,
   anyPoint,
   awkward,
   cubicOf,
@@ -31,6 +30,11 @@ const parameters = (found: readonly { readonly t1: number; readonly t2: number }
 const moved = (c: TestCubic, dx: number, dy: number): TestCubic =>
   cubicOf([c.a.x + dx, c.a.y + dy], [c.c1.x + dx, c.c1.y + dy], [c.c2.x + dx, c.c2.y + dy], [c.b.x + dx, c.b.y + dy]);
 
+function shortChord(c: TestCubic, t: number): { readonly x: number; readonly y: number } {
+  const [p, q] = [referencePoint(c, t - 1e-5), referencePoint(c, t + 1e-5)];
+  return { x: q.x - p.x, y: q.y - p.y };
+}
+
 describe("cubicIntersections", () => {
   it("of an arch and its mirror image lie on the axis between them", () => {
     // The mirror image in y = 22.5 is met where y = 240t(1 - t) = 22.5.
@@ -45,16 +49,15 @@ describe("cubicIntersections", () => {
     found.forEach(({ point }) => expect(point.y).toBeCloseTo(22.5, 9));
   });
 
-  it("are nine for two S curves laid across each other", () => {
-    const level = cubicOf([0, 50], [40, 350], [60, -250], [100, 50]);
-    const upright = cubicOf([50, 0], [350, 40], [-250, 60], [50, 100]);
-    const found = cubicIntersections(level, upright);
-    expect(found.length).toBe(9);
-    expectSamePoints(
-      places(found),
-      referenceCrossings(referencePoints(level, 800), referencePoints(upright, 800)),
-      0.05,
-    );
+  it("are the nine of two Chebyshev curves, y = T3(x) and x = T3(y), two of them at ends", () => {
+    // T3(T3(x)) = x with x = cos θ is cos 9θ = cos θ, so θ is a multiple of π/4 or π/5; and y is cos 3θ.
+    const ordinates = [-1, 5, -5, 1].map((f) => 50 + 50 * f);
+    const [f0 = 0, f1 = 0, f2 = 0, f3 = 0] = ordinates;
+    const level = cubicOf([0, f0], [100 / 3, f1], [200 / 3, f2], [100, f3]);
+    const upright = cubicOf([f0, 0], [f1, 100 / 3], [f2, 200 / 3], [f3, 100]);
+    const angles = [0, 1 / 5, 1 / 4, 2 / 5, 1 / 2, 3 / 5, 3 / 4, 4 / 5, 1].map((share) => share * Math.PI);
+    const expected = angles.map((angle) => ({ x: 50 + 50 * Math.cos(angle), y: 50 + 50 * Math.cos(3 * angle) }));
+    expectSamePoints(places(cubicIntersections(level, upright)), expected, 1e-6);
   });
 
   it.each([
@@ -94,6 +97,14 @@ describe("cubicIntersections", () => {
     );
   });
 
+  it("keep both ends of a closed straight curve that also passes its ends halfway", () => {
+    const folded = cubicOf([0, 0], [-300, 0], [300, 0], [0, 0]);
+    const away = cubicOf([0, 0], [0, -300], [-300, 0], [0, 1]);
+    const found = parameters(cubicIntersections(folded, away));
+    expect(found).toContainEqual([0, 0]);
+    expect(found).toContainEqual([1, 0]);
+  });
+
   it("find the tip of a cusp on a crossing curve", () => {
     const across = cubicOf([0, -50], [0, -20], [0, 20], [0, 50]);
     const found = cubicIntersections(cuspCurve(-1, 1), across);
@@ -113,11 +124,7 @@ describe("cubicIntersections", () => {
           expectPointClose(point, referencePoint(c, t1), CURVE_ACCURACY);
           expectPointClose(point, referencePoint(other, t2), CURVE_ACCURACY);
         }
-        const slope = (k: TestCubic, v: number) => {
-          const [p, q] = [referencePoint(k, v - 1e-5), referencePoint(k, v + 1e-5)];
-          return { x: q.x - p.x, y: q.y - p.y };
-        };
-        const [v, w] = [slope(c, t), slope(other, u)];
+        const [v, w] = [shortChord(c, t), shortChord(other, u)];
         const lengths = Math.hypot(v.x, v.y) * Math.hypot(w.x, w.y);
         fc.pre(Math.abs(v.x * w.y - v.y * w.x) > 0.05 * lengths && lengths > 1e-7);
         expect(found.some(({ point }) => arePointsClose(point, on, CURVE_ACCURACY))).toBe(true);

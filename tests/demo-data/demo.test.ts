@@ -1,0 +1,131 @@
+import { describe, expect, it } from "vitest";
+import { readChart } from "../../src/core/chart/readChart";
+import { measureNotes } from "../../src/core/measures/crossChecks";
+import { MEASURE_NAMES } from "../../src/core/measures/measure";
+import { derivePlan } from "../../src/core/plan/derivePlan";
+import type { Plan } from "../../src/core/plan/plan";
+import type { Work } from "../../src/core/plan/work";
+import { SEWN_AGREEMENT } from "../../src/core/tolerance";
+import { demoWorks } from "../../src/document/demo";
+
+const works = demoWorks();
+
+const demo = (index: number): { readonly work: Work; readonly plan: Plan } => {
+  const work = works[index];
+  if (work === undefined) throw new Error(`no demo ${index}`);
+  const plan = derivePlan(work);
+  if (!plan.ok) throw new Error(plan.failure.code);
+  return { work, plan: plan.value };
+};
+
+const dartOf = (plan: Plan, piece: string, name: string) => {
+  const dart = plan.darts.find(({ ref }) => ref.piece === piece && ref.dart === name);
+  if (dart === undefined) throw new Error(`no ${name} on the ${piece}`);
+  return dart;
+};
+
+describe.each(works.map((work, index) => [work.name, index] as const))("%s", (_, index) => {
+  it("says that it is invented, in the work's and the pattern's name", () => {
+    const { work } = demo(index);
+    expect(work.invented).toBe(true);
+    expect(work.name).toMatch(/\(invented\)$/);
+    expect(work.pattern.name).toMatch(/\(invented\)$/);
+  });
+
+  it("has a whole set of measures, none remarked on, to 0.1 mm", () => {
+    const { measures } = demo(index).work;
+    expect(Object.keys(measures).toSorted()).toEqual([...MEASURE_NAMES].toSorted());
+    expect(measureNotes(measures)).toEqual([]);
+    for (const value of Object.values(measures)) expect(Math.round(value * 10) / 10).toBe(value);
+  });
+
+  it("has a chart in which every girth and finished girth grows", () => {
+    const { chart } = demo(index).work.pattern;
+    expect(readChart(chart)).toEqual([]);
+    expect(chart.sizes.length).toBeGreaterThanOrEqual(10);
+  });
+
+  it("plans, and every check holds", () => {
+    const { plan } = demo(index);
+    expect(plan.checks.filter(({ ok }) => !ok)).toEqual([]);
+    expect(plan.checks.length).toBeGreaterThan(20);
+    expect(plan.slips.filter(({ outcome }) => !outcome.ok)).toEqual([]);
+  });
+
+  it("finishes at body and ease, at the waist and the hip", () => {
+    const { work, plan } = demo(index);
+    const ease = work.pattern.ease;
+    for (const level of plan.levels.filter((one) => one.level !== "bust")) {
+      const body = level.level === "waist" ? work.measures.waistGirth : work.measures.hipGirth;
+      const wanted = (body ?? 0) + ease[level.level];
+      // Printed finished girths are rounded to 0.1 mm, and so is the ease that follows from them.
+      expect(Math.abs(level.finished - wanted)).toBeLessThan(SEWN_AGREEMENT);
+      expect(level.extrapolated).toBe(false);
+    }
+  });
+});
+
+describe("the first demo", () => {
+  const { work, plan } = demo(0);
+
+  it("begins without alterations or picks", () => {
+    expect(work.alterations).toEqual([]);
+    expect(work.picks).toEqual({});
+    expect(work.unit).toBe("cm");
+  });
+
+  it("has a clear frame and cup, and no bust alteration", () => {
+    expect(plan.sizing.frame).toMatchObject({ label: "12", chosenBy: "upperChest", borderline: false });
+    expect(plan.sizing.cup).toMatchObject({ label: "C", borderline: false });
+    expect(plan.sizing.bust).toMatchObject({ residual: 2, leftAlone: true, alteration: 0 });
+  });
+
+  it("lies between two sizes at the waist and two others at the hip, neither of them the frame", () => {
+    expect(plan.levels.map(({ level, between }) => [level, ...between])).toEqual([
+      ["bust", "12", "14"],
+      ["waist", "14", "16"],
+      ["hip", "16", "18"],
+    ]);
+    for (const { share } of plan.levels.slice(1)) {
+      expect(share).toBeGreaterThan(0.1);
+      expect(share).toBeLessThan(0.9);
+    }
+  });
+
+  it("has a bust point of her own, higher and nearer the centre, so that the printed side dart ends too far off", () => {
+    const { printed, own } = plan.bustPoint;
+    if (own === null) throw new Error("no bust point of her own");
+    expect(printed.y - own.y).toBeGreaterThan(5);
+    expect(printed.x - own.x).toBeGreaterThan(5);
+    const { drawn, usualStop } = dartOf(plan, "front", "sideDart");
+    expect(drawn.apexToBustPoint).toBeGreaterThan(usualStop?.most ?? Infinity);
+  });
+});
+
+describe("the second demo", () => {
+  const { plan } = demo(1);
+
+  it("has a bust alteration of the whole residual", () => {
+    expect(plan.sizing.bust).toMatchObject({ residual: 22, alteration: 22, leftAlone: false });
+  });
+
+  it("shows that a dart shortened with its mouth held is fuller, and with its fullness held is not", () => {
+    const { work } = demo(1);
+    const before = derivePlan({ ...work, alterations: [] });
+    if (!before.ok) throw new Error(before.failure.code);
+    const fuller = (name: string) =>
+      dartOf(plan, "front", name).drawn.fullness - dartOf(before.value, "front", name).drawn.fullness;
+    expect(fuller("waistDart")).toBeGreaterThan(1);
+    expect(Math.abs(fuller("sideDart"))).toBeLessThan(0.2);
+  });
+});
+
+describe("the third demo", () => {
+  it("works in inches, without cup versions, with finished girths printed", () => {
+    const { work, plan } = demo(2);
+    expect(work.unit).toBe("in");
+    expect(work.pattern.chart.cups).toEqual([]);
+    expect(work.pattern.chart.sizes.every((size) => size.finishedBust !== undefined)).toBe(true);
+    expect(plan.sizing.frame).toMatchObject({ label: "H7", chosenBy: "bust" });
+  });
+});

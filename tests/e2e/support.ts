@@ -1,0 +1,43 @@
+/** What several end-to-end tests do alike. */
+import AxeBuilder from "@axe-core/playwright";
+import { expect, type Locator, type Page } from "@playwright/test";
+
+export const STEPS = ["Tape", "Envelope", "Blend", "Darts", "Paper"] as const;
+export type StepName = (typeof STEPS)[number];
+
+export async function goTo(page: Page, step: StepName): Promise<void> {
+  await page.getByRole("navigation", { name: "Steps of the work" }).getByRole("link", { name: step }).click();
+  await expect(page.getByRole("heading", { level: 2, name: step })).toBeVisible();
+}
+
+/** The printed lines are left out: hundreds of paths hidden from assistive technology, which only cost time. */
+export async function expectNoAxeViolations(page: Page): Promise<void> {
+  const { violations } = await new AxeBuilder({ page }).exclude(".printed").analyze();
+  expect(violations.map(({ id, nodes }) => `${id}: ${nodes.map((node) => node.target.join(" ")).join(", ")}`)).toEqual([]);
+}
+
+export async function fill(page: Page, label: string | RegExp, text: string): Promise<void> {
+  const field = page.getByLabel(label);
+  await field.fill(text);
+  await field.press("Enter");
+}
+
+/** Drags a handle by screen pixels and stops with the button still down. */
+export async function dragHandle(page: Page, handle: Locator, dx: number, dy: number): Promise<void> {
+  const box = await handle.boundingBox();
+  if (box === null) throw new Error("the handle is not on the page");
+  const x = box.x + box.width / 2;
+  const y = box.y + box.height / 2;
+  await page.mouse.move(x, y);
+  await page.mouse.down();
+  await page.mouse.move(x + dx / 2, y + dy / 2, { steps: 4 });
+  await page.mouse.move(x + dx, y + dy, { steps: 4 });
+}
+
+/** The figures a handle says: mouth in mm, angle in degrees, fullness in mm. */
+export async function figuresOf(handle: Locator): Promise<{ mouth: number; angle: number; fullness: number }> {
+  const label = (await handle.getAttribute("aria-label")) ?? "";
+  const found = /Mouth (\d+) mm, angle ([\d.]+)°, fullness (\d+) mm/.exec(label);
+  if (found === null) throw new Error(`no figures in “${label}”`);
+  return { mouth: Number(found[1]), angle: Number(found[2]), fullness: Number(found[3]) };
+}

@@ -1,0 +1,139 @@
+import { act, screen } from "@testing-library/react";
+import { describe, expect, it } from "vitest";
+import type { Work } from "../../../src/core/plan/work";
+import { undo } from "../../../src/store/workStore";
+import { useWork } from "../../../src/ui/app/useWork";
+import { LengthField } from "../../../src/ui/fields/LengthField";
+import { sampleWork } from "../../support/sampleWork";
+import { renderWork } from "../renderWork";
+
+function WaistField() {
+  const value = useWork((work) => work.measures.waistGirth);
+  return (
+    <LengthField
+      label="Waist"
+      field="measure.waistGirth"
+      value={value}
+      set={(length) => ({ kind: "setMeasure", measure: "waistGirth", value: length })}
+      clear={{ kind: "clearMeasure", measure: "waistGirth" }}
+      refuse={(length) => (length > 2000 ? "Longer than that cannot be." : null)}
+    />
+  );
+}
+
+const waist = (): HTMLInputElement => screen.getByRole("textbox", { name: "Waist" });
+const at = (waistGirth: number, unit: Work["unit"] = "cm"): Partial<Work> => ({ unit, measures: { ...sampleWork.measures, waistGirth } });
+
+describe("LengthField", () => {
+  // Millimetres worked out by hand: 1 in is 25.4 mm.
+  it.each([
+    ["cm", "87.6", 876],
+    ["cm", "87,6", 876],
+    ["cm", "876mm", 876],
+    ["cm", "34 1/2in", 876.3],
+    ["in", "34 1/2", 876.3],
+    ["in", "34½", 876.3],
+    ["in", "34-1/2", 876.3],
+    ["in", "34.5", 876.3],
+    ["in", "87.6cm", 876],
+    ["in", "34 5/8", 879.5],
+  ] as const)("in %s takes “%s” as %d mm", async (unit, text, mm) => {
+    const { user, work } = await renderWork(<WaistField />, at(700, unit));
+    await user.clear(waist());
+    await user.type(waist(), `${text}{Enter}`);
+    expect(work().measures.waistGirth).toBeCloseTo(mm, 6);
+    expect(work().unread).toEqual({});
+  });
+
+  it("changes nothing while she types, and keeps it on leaving the field", async () => {
+    const { user, work } = await renderWork(<WaistField />, at(700));
+    await user.clear(waist());
+    await user.type(waist(), "74");
+    expect(work().measures.waistGirth).toBe(700);
+    await user.tab();
+    expect(work().measures.waistGirth).toBe(740);
+  });
+
+  it("keeps what it cannot read as typed, says why beside it, and goes on with the old value", async () => {
+    const { user, work } = await renderWork(<WaistField />, at(700));
+    await user.clear(waist());
+    await user.type(waist(), "seventy{Enter}");
+    expect(waist().value).toBe("seventy");
+    expect(waist().getAttribute("aria-invalid")).toBe("true");
+    const said = document.getElementById(waist().getAttribute("aria-describedby") ?? "");
+    expect(said?.textContent).toContain("“seventy”");
+    expect(said?.textContent).toContain("Until then 70 cm counts");
+    expect(work().measures.waistGirth).toBe(700);
+    expect(work().unread).toEqual({ "measure.waistGirth": "seventy" });
+  });
+
+  it("shows an entry that could not be read again after a reload, with its reason", async () => {
+    await renderWork(<WaistField />, { unread: { "measure.waistGirth": "seventy" } });
+    expect(waist().value).toBe("seventy");
+    expect(screen.getByRole("alert").textContent).toContain("“seventy”");
+  });
+
+  it("forgets the unread entry once a good one is there", async () => {
+    const { user, work } = await renderWork(<WaistField />, { unread: { "measure.waistGirth": "seventy" } });
+    await user.clear(waist());
+    await user.type(waist(), "71{Enter}");
+    expect(work().unread).toEqual({});
+    expect(work().measures.waistGirth).toBe(710);
+    expect(screen.queryByRole("alert")).toBeNull();
+  });
+
+  it("says why a length that reads well cannot be taken", async () => {
+    const { user, work } = await renderWork(<WaistField />, at(700));
+    await user.clear(waist());
+    await user.type(waist(), "300{Enter}");
+    expect(screen.getByRole("alert").textContent).toContain("Longer than that cannot be.");
+    expect(work().measures.waistGirth).toBe(700);
+    expect(waist().value).toBe("300");
+  });
+
+  it("goes back to the value on Escape", async () => {
+    const { user, work } = await renderWork(<WaistField />, at(700));
+    await user.clear(waist());
+    await user.type(waist(), "99{Escape}");
+    expect(waist().value).toBe("70");
+    await user.tab();
+    expect(work().measures.waistGirth).toBe(700);
+  });
+
+  it("does not round a value by merely passing through the field in the other unit", async () => {
+    const { user, work } = await renderWork(<WaistField />, at(701.3, "in"));
+    await user.click(waist());
+    await user.tab();
+    expect(work().measures.waistGirth).toBe(701.3);
+  });
+
+  it("clears the measure when emptied", async () => {
+    const { user, work } = await renderWork(<WaistField />, at(700));
+    await user.clear(waist());
+    await user.tab();
+    expect(work().measures.waistGirth).toBeUndefined();
+  });
+
+  it.each([
+    ["cm", "{ArrowUp}", 700, 701],
+    ["cm", "{ArrowDown}", 700, 699],
+    ["cm", "{Shift>}{ArrowUp}{/Shift}", 700, 710],
+    ["cm", "{ArrowUp}", 700.4, 701],
+    ["in", "{ArrowUp}", 711.2, 712.79],
+    ["in", "{Shift>}{ArrowDown}{/Shift}", 711.2, 698.5],
+  ] as const)("in %s steps with %s from %d to %d mm", async (unit, keys, from, to) => {
+    const { user, work } = await renderWork(<WaistField />, at(from, unit));
+    await user.click(waist());
+    await user.keyboard(keys);
+    expect(work().measures.waistGirth).toBeCloseTo(to, 2);
+  });
+
+  it("makes one step of undo of a key held down", async () => {
+    const { user, work, store } = await renderWork(<WaistField />, at(700));
+    await user.click(waist());
+    await user.keyboard("{ArrowUp>4}{/ArrowUp}");
+    expect(work().measures.waistGirth).toBe(704);
+    act(() => undo(store));
+    expect(work().measures.waistGirth).toBe(700);
+  });
+});

@@ -1,0 +1,35 @@
+/** Puts a part of the page up with a work in it, and gives the store to look into. */
+import { render, type RenderResult } from "@testing-library/react";
+import userEvent, { type UserEvent } from "@testing-library/user-event";
+import type { ReactNode } from "react";
+import type { Work } from "../../src/core/plan/work";
+import { demoWorks } from "../../src/document/demo";
+import { createKeeper } from "../../src/store/keeper";
+import type { Library } from "../../src/store/library";
+import { createWorkStore } from "../../src/store/workStore";
+import type { WorkStore } from "../../src/ui/app/useWork";
+import { useViewState } from "../../src/ui/app/viewState";
+import { KeptWorks } from "../../src/ui/works/KeptWorks";
+import { sampleWork } from "../support/sampleWork";
+
+export interface Rendered extends RenderResult {
+  readonly store: WorkStore;
+  readonly user: UserEvent;
+  readonly work: () => Work;
+}
+
+/** Without a library nothing is kept, which is all that most parts of the page need. */
+export async function renderWork(ui: ReactNode, change: Partial<Work> = {}, library: Library | null = null): Promise<Rendered> {
+  useViewState.setState({ step: "tape", selectedDart: null, litSlip: null });
+  window.location.hash = "";
+  const first = { ...sampleWork, ...change };
+  const store = createWorkStore(first);
+  const keeper = createKeeper(store, library, first);
+  await keeper.start();
+  const result = render(
+    <KeptWorks store={store} keeper={keeper} demos={demoWorks()}>
+      {ui}
+    </KeptWorks>,
+  );
+  return { ...result, store, user: userEvent.setup(), work: () => store.getState().work };
+}
