@@ -145,9 +145,9 @@ export function bustSentence(pick: BustPick, unit: LengthUnit): string {
   }
   const size = formatAmount(Math.abs(pick.alteration), unit);
   if (pick.alteration === 0) {
-    return pick.residual === 0
-      ? "Drafted for a bust like yours: no bust alteration."
-      : `${formatAmount(Math.abs(pick.residual), unit)} ${pick.residual > 0 ? "more" : "less"} than drafted for: too little to alter, so leave it.`;
+    if (pick.residual === 0) return "Drafted for a bust like yours: no bust alteration.";
+    const over = `${formatAmount(Math.abs(pick.residual), unit)} ${pick.residual > 0 ? "more" : "less"} than drafted for`;
+    return pick.leftAlone ? `${over}: too little to alter, so leave it.` : `${over}, left as it is because you set no alteration.`;
   }
   return pick.alteration > 0
     ? `Full bust adjustment of ${size} in all, ${formatAmount(pick.alteration / 2, unit)} on the half front.`

@@ -32,7 +32,8 @@ function outsideChart(failure: Extract<PlanFailure, { code: "plan/outside-chart"
   };
 }
 
-export function planFailureWords(failure: PlanFailure, unit: LengthUnit): PlanFailureWords {
+/** @param sizes how many sizes the chart has: one with none is no faulty chart, only an empty one */
+export function planFailureWords(failure: PlanFailure, unit: LengthUnit, sizes: number): PlanFailureWords {
   switch (failure.code) {
     case "plan/measure-missing": {
       const missing = failure.measures.map((measure) => GIRTHS[measure]);
@@ -43,6 +44,13 @@ export function planFailureWords(failure: PlanFailure, unit: LengthUnit): PlanFa
       };
     }
     case "plan/chart-unusable":
+      if (sizes === 0) {
+        return {
+          title: "No size chart yet",
+          text: "The plan needs the pattern’s chart: type it in from the envelope, paste it, or take an invented one to try with.",
+          where: "envelope",
+        };
+      }
       return {
         title: "The size chart needs a look",
         text:

@@ -16,7 +16,6 @@ test("from a blank work, in inches, to a printed checklist with the right sizes"
   await page.goto("./");
   await page.getByRole("button", { name: "Start with my own measures" }).click();
   await page.getByRole("radio", { name: "in", exact: true }).check();
-  await expect(page.getByText("Not enough on the tape yet").or(page.getByText("The size chart needs a look")).first()).toBeAttached();
 
   // 35 5/8 in = 904.9 mm, 33 1/2 in = 850.9 mm, 30 in = 762 mm: converted by hand.
   await fill(page, /^Bust girth/, "35 5/8");
@@ -31,8 +30,8 @@ test("from a blank work, in inches, to a printed checklist with the right sizes"
   // Chart: upper chest 850.9 + drafted 50 = 900.9, nearest to size 14 (900 to 940); waist 762 + 40 = 802 lies 22/40
   // of the way from the 14 line (780) to the 16 line (820); hip 1003.3 + 50 lies 23.3/40 from 14 (1030) to 16 (1070).
   await expect(page.getByText("Size 14", { exact: true })).toBeVisible();
-  await expect(page.getByText(/55 % of the way from the 14 line to the 16 line/)).toBeVisible();
-  await expect(page.getByText(/58 % of the way from the 14 line to the 16 line/)).toBeVisible();
+  await expect(page.getByText(/55 % of the way from the 14 line to the 16 line/).first()).toBeVisible();
+  await expect(page.getByText(/58 % of the way from the 14 line to the 16 line/).first()).toBeVisible();
 
   await goTo(page, "Paper");
   await page.emulateMedia({ media: "print" });

@@ -8,7 +8,7 @@ export interface PastedCell {
 }
 
 /** What stands between cells. `space`: one or more; `gap`: two or more, so that "34 1/2" stays one cell. */
-export type Separator = "tab" | "semicolon" | "comma" | "gap" | "space";
+type Separator = "tab" | "semicolon" | "comma" | "gap" | "space";
 
 export interface PastedGrid {
   readonly separator: Separator;

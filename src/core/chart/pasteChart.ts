@@ -12,7 +12,7 @@ import type { PastedUnit } from "./pasteWords";
 import { BODY_COLUMNS, FINISHED_COLUMNS, type BodyColumn, type ChartColumn } from "./readChart";
 import type { SizeRow } from "./sizeChart";
 
-export type PasteFault =
+type PasteFault =
   | { readonly code: "paste/empty" }
   | { readonly code: "paste/too-long" }
   /** No line holds three girths. */

@@ -19,7 +19,7 @@ export const FINISHED_COLUMNS: readonly { readonly column: FinishedColumn; reado
 const MEASURE_OF: Readonly<Record<BodyColumn, MeasureName>> = { bust: "bustGirth", waist: "waistGirth", hip: "hipGirth" };
 
 /** What was found, and its numbers. */
-export type ChartFault =
+type ChartFault =
   | { readonly code: "chart/too-few-sizes"; readonly count: number; readonly least: number }
   | { readonly code: "chart/too-many-sizes"; readonly count: number; readonly most: number }
   | { readonly code: "chart/label-empty" }
@@ -122,9 +122,10 @@ export function readCups(cups: readonly CupVersion[]): readonly ChartFinding[] {
   return findings;
 }
 
+const rank = (value: number): number => (Number.isFinite(value) ? value : Number.MAX_VALUE);
+
 /** The sizes from the smallest to the largest. Girths that are no numbers go last. */
 export function sortRows(sizes: readonly SizeRow[]): readonly SizeRow[] {
-  const rank = (value: number): number => (Number.isFinite(value) ? value : Number.MAX_VALUE);
   return sizes.toSorted(
     (a, b) => rank(a.bust) - rank(b.bust) || rank(a.waist) - rank(b.waist) || rank(a.hip) - rank(b.hip),
   );

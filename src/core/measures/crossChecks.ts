@@ -7,7 +7,7 @@ import type { Mm } from "../units";
 import { MEASURE_NAMES, type MeasureName, type Measures } from "./measure";
 import { checkMeasure, type MeasureSlip } from "./registry";
 
-export type CrossCheckCode =
+type CrossCheckCode =
   | "measure/under-bust-not-below-bust"
   | "measure/under-bust-against-upper-chest"
   | "measure/upper-chest-above-bust"

@@ -32,7 +32,7 @@ export function BlendStep() {
       {result.ok ? (
         <Picked work={work} plan={result.value} planners={planners} />
       ) : (
-        <FailureNote words={planFailureWords(result.failure, work.unit)} picks={work.picks} />
+        <FailureNote words={planFailureWords(result.failure, work.unit, work.pattern.chart.sizes.length)} picks={work.picks} />
       )}
       <EaseFields />
     </>

@@ -79,7 +79,11 @@ export function ChartEditor() {
         {sizes.length < MOST_SIZES && <NewSize sizes={sizes} />}
       </ol>
 
-      <Findings findings={findings.filter((finding) => finding.row === null)} />
+      {sizes.length === 0 ? (
+        <p className="field-hint">A line for each size: its name, bust, waist and hip, then Enter. Or paste the whole chart.</p>
+      ) : (
+        <Findings findings={findings.filter((finding) => finding.row === null)} />
+      )}
       {outOfOrder && (
         <button type="button" className="button small" onClick={() => run({ kind: "setSizes", sizes: sortRows(sizes) })}>
           Put the sizes in order

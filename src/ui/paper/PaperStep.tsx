@@ -43,7 +43,7 @@ export function PaperStep() {
           </div>
         </>
       ) : (
-        <FailureNote words={planFailureWords(result.failure, work.unit)} />
+        <FailureNote words={planFailureWords(result.failure, work.unit, work.pattern.chart.sizes.length)} />
       )}
     </>
   );

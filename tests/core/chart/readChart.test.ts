@@ -22,13 +22,14 @@ const chart = (sizes: readonly SizeRow[], cups: readonly CupVersion[] = [], draf
 const told = (sizes: readonly SizeRow[]) =>
   readSizes(sizes).map(({ code, severity, row, column }) => [code, severity, row, column]);
 
+const many = (count: number) => Array.from({ length: count }, (_, index) => size(String(index), 760 + 20 * index));
+
 describe("readSizes", () => {
   it("finds nothing in a chart that grows", () => {
     expect(readSizes(GOOD)).toEqual([]);
   });
 
   it("wants 2 to 20 sizes", () => {
-    const many = (count: number) => Array.from({ length: count }, (_, index) => size(String(index), 760 + 20 * index));
     expect(told([])).toEqual([["chart/too-few-sizes", "blocks", null, null]]);
     expect(told(many(1))).toEqual([["chart/too-few-sizes", "blocks", null, null]]);
     expect(told(many(2))).toEqual([]);
@@ -87,9 +88,9 @@ describe("readSizes", () => {
   });
 });
 
-describe("readCups", () => {
-  const cupsTold = (cups: readonly CupVersion[]) => readCups(cups).map(({ code, severity, row }) => [code, severity, row]);
+const cupsTold = (cups: readonly CupVersion[]) => readCups(cups).map(({ code, severity, row }) => [code, severity, row]);
 
+describe("readCups", () => {
   it("finds nothing in versions that grow, nor in none", () => {
     expect(readCups([])).toEqual([]);
     expect(readCups([{ label: "B", difference: 50 }, { label: "C", difference: 75 }])).toEqual([]);

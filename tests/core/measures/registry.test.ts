@@ -39,12 +39,12 @@ describe("MEASURE_RANGES", () => {
   });
 });
 
-describe("checkMeasure", () => {
-  const kinds = (name: MeasureName, value: number): readonly string[] => {
-    const verdict = checkMeasure(name, value);
-    return verdict.state === "ok" ? [] : verdict.slips.map(({ kind }) => kind);
-  };
+const kinds = (name: MeasureName, value: number): readonly string[] => {
+  const verdict = checkMeasure(name, value);
+  return verdict.state === "ok" ? [] : verdict.slips.map(({ kind }) => kind);
+};
 
+describe("checkMeasure", () => {
   it.each(MEASURE_NAMES)("%s: takes a usual value, and its range to the very ends", (name) => {
     const { least, usualLeast, usualMost, most } = MEASURE_RANGES[name];
     expect(checkMeasure(name, BODY[name])).toEqual({ state: "ok" });

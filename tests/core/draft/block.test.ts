@@ -1,0 +1,93 @@
+/** The demo block: the project's own draft, whose worked size was computed by hand; and textbooks beside it. */
+import { Bezier } from "bezier-js";
+import { describe, expect, it } from "vitest";
+import { draftBackBlock } from "../../../src/core/draft/backBlock";
+import { draftFrontBlock } from "../../../src/core/draft/frontBlock";
+import { draftMeasuresFor } from "../../../src/core/draft/draftMeasures";
+import { directionOf, distance, turnBetween } from "../../../src/core/geometry/point";
+import { pointOf, type Piece, type SeamName } from "../../../src/core/pattern/piece";
+import { degreesFrom, radians } from "../../../src/core/units";
+
+const worked = { label: "12", bust: 880, waist: 700, hip: 940 };
+const chart = { sizes: [worked], draftedDifference: 50, cups: [] };
+const ease = { bust: 80, waist: 40, hip: 50 };
+const measures = draftMeasuresFor(worked, chart, ease);
+const front = draftFrontBlock(measures);
+const back = draftBackBlock(measures);
+
+/** Length of a seam by an independent library. */
+export function seamByBezierJs(piece: Piece, seam: SeamName): number {
+  return piece.edges
+    .filter((edge) => edge.seam === seam && edge.mouthOf === null)
+    .reduce((sum, { from, to, curve }) => {
+      const a = pointOf(piece, from);
+      const b = pointOf(piece, to);
+      return sum + (curve === null ? Math.hypot(b.x - a.x, b.y - a.y) : new Bezier(a, curve.c1, curve.c2, b).length());
+    }, 0);
+}
+
+describe("the block's worked size", () => {
+  it("has underarms at 235 and 245 mm: (880 + 80) / 4 less and plus 5", () => {
+    expect(pointOf(back, "underarm").x).toBeCloseTo(235, 9);
+    expect(pointOf(front, "underarm").x).toBeCloseTo(245, 9);
+  });
+
+  it("has its bust point at (95, 242): half of 190, and 265 from the side neck point", () => {
+    expect(pointOf(front, "bustPoint").x).toBeCloseTo(95, 9);
+    expect(pointOf(front, "bustPoint").y).toBeCloseTo(242, 0);
+    expect(distance(pointOf(front, "sideNeck"), pointOf(front, "bustPoint"))).toBeCloseTo(265, 6);
+  });
+
+  it("has waist darts of about 37 mm: half of 480 − 370 − 2 × 18", () => {
+    for (const piece of [front, back]) {
+      const intake = distance(pointOf(piece, "waistDartInner"), pointOf(piece, "waistDartOuter"));
+      // Drawn square to the legs the seam is a little longer than the straight draft, and the dart takes that up.
+      expect(intake).toBeGreaterThanOrEqual(37);
+      expect(intake).toBeLessThan(38.5);
+    }
+  });
+
+  it("has a shoulder dart of 14.2° at the bust point", () => {
+    const at = pointOf(front, "bustPoint");
+    const inner = directionOf(at, pointOf(front, "shoulderDartInner"));
+    const outer = directionOf(at, pointOf(front, "shoulderDartOuter"));
+    expect(degreesFrom(radians(turnBetween(inner, outer)))).toBeCloseTo(14.2, 6);
+  });
+
+  it("finishes to 740 mm at the waist, measured by an independent library", () => {
+    expect(2 * (seamByBezierJs(front, "waist") + seamByBezierJs(back, "waist"))).toBeCloseTo(740, 3);
+  });
+
+  it("has a back shoulder 6 mm longer than the front one, to be eased (common practice: 3 to 6 mm)", () => {
+    expect(seamByBezierJs(back, "shoulder") - seamByBezierJs(front, "shoulder")).toBeCloseTo(6, 6);
+  });
+
+  it("has side seams of one length", () => {
+    expect(seamByBezierJs(front, "side")).toBeCloseTo(seamByBezierJs(back, "side"), 6);
+  });
+});
+
+describe("beside a textbook block (figures from memory: Bunka basic bodice, and British metric blocks)", () => {
+  // Bunka: bust dart (B/4 − 2.5)° with B in cm; British: 7.0 cm at 25 cm for bust 88, 0.6 cm a 4 cm step. The first is
+  // a block with 12 cm of ease, so the two span what textbooks show.
+  const bunka = (bust: number): number => bust / 40 - 2.5;
+  const british = (bust: number): number => (2 * Math.asin((70 + ((bust - 880) / 40) * 6) / 2 / 250) * 180) / Math.PI;
+
+  it.each([840, 880, 920, 960])("the bust dart at %d mm lies within 14 to 22°, near the lesser of the two", (bust) => {
+    const m = draftMeasuresFor({ ...worked, bust }, chart, ease);
+    const drafted = degreesFrom(m.bustDart);
+    const least = Math.min(bunka(bust), british(bust));
+    expect(drafted).toBeGreaterThan(13);
+    expect(drafted).toBeLessThan(Math.max(bunka(bust), british(bust)));
+    expect(Math.abs(drafted - least)).toBeLessThan(4);
+  });
+
+  it("widths of back and front lie within 15 mm of Bunka's at bust 88 (184 and 172 on the half)", () => {
+    expect(Math.abs(pointOf(back, "armholeTouch").x - 184)).toBeLessThan(15);
+    expect(Math.abs(measures.acrossFront / 2 + 2 - 172)).toBeLessThan(15);
+  });
+
+  it("the armhole line lies within 15 mm of Bunka's at bust 88 (210 below the nape)", () => {
+    expect(Math.abs(pointOf(back, "underarm").y - 210.3)).toBeLessThan(15);
+  });
+});

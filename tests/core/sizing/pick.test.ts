@@ -1,0 +1,124 @@
+/** Picks against the published European size designation, and against the normal distribution's table. */
+import fc from "fast-check";
+import { describe, expect, it } from "vitest";
+import { intervalOf, marginOf, pickInterval } from "../../../src/core/sizing/pickInterval";
+import { normalBelow } from "../../../src/core/sizing/normal";
+import { girthAt, solveLevel } from "../../../src/core/sizing/solveLevel";
+import { planOf, testWork } from "../../support/works";
+
+// EN 13402-3, women's bust: centres and bounds in cm, as quoted by the help page bustSizesStandard of the R package
+// Anthropometry (centres from memory).
+const CENTRES = [76, 80, 84, 88, 92, 96, 100, 104, 110, 116, 122, 128];
+const BOUNDS = [74, 78, 82, 86, 90, 94, 98, 102, 107, 113, 119, 125, 131];
+
+describe("pickInterval on the European bust sizes", () => {
+  it.each(CENTRES.map((centre, index) => [centre, BOUNDS[index] ?? 0, BOUNDS[index + 1] ?? 0]))(
+    "size %d reaches from %d to %d",
+    (centre, from, to) => {
+      const { from: least, to: most } = intervalOf(CENTRES, CENTRES.indexOf(centre));
+      expect([least, most]).toEqual([from, to]);
+      expect(pickInterval(CENTRES, from).index).toBe(CENTRES.indexOf(centre));
+      expect(pickInterval(CENTRES, to - 0.01).index).toBe(CENTRES.indexOf(centre));
+    },
+  );
+
+  it("says how far past the ends a girth lies", () => {
+    expect(pickInterval(CENTRES, 70)).toMatchObject({ index: 0, beyond: 4 });
+    expect(pickInterval(CENTRES, 140)).toMatchObject({ index: 11, beyond: 9 });
+    expect(pickInterval(CENTRES, 100).beyond).toBe(0);
+  });
+});
+
+describe("how sure a pick is", () => {
+  // Table of the normal distribution.
+  it.each([
+    [0, 0.5],
+    [-1, 0.158655],
+    [1.96, 0.975002],
+    [-2.5758, 0.005],
+  ])("Φ(%d) = %d", (z, p) => {
+    expect(normalBelow(z)).toBeCloseTo(p, 5);
+  });
+
+  it("at the very bound both sizes are as likely, and the pick is borderline", () => {
+    expect(marginOf([840, 880, 920], 1, 860, 10)).toMatchObject({ margin: 0, runnerUp: 0, borderline: true });
+    expect(marginOf([840, 880, 920], 1, 860, 10).probability).toBeCloseTo(0.5, 6);
+  });
+
+  it("at the centre of a 40 mm step with a tape good to 10 mm it is one in 44", () => {
+    const { margin, probability, borderline } = marginOf([840, 880, 920], 1, 880, 10);
+    expect(margin).toBe(20);
+    expect(probability).toBeCloseTo(0.02275, 4);
+    expect(borderline).toBe(false);
+  });
+});
+
+describe("solveLevel", () => {
+  const rows = fc.array(fc.integer({ min: 5, max: 60 }), { minLength: 2, maxLength: 19 }).map((steps) =>
+    steps.reduce<number[]>((all, step) => [...all, (all.at(-1) ?? 0) + step], [600]),
+  );
+
+  it("is the inverse of reading the girth at a size, past the ends too", () => {
+    fc.assert(
+      fc.property(rows, fc.double({ min: -1.9, max: 1, noNaN: true }), fc.nat(), (finished, share, which) => {
+        const size = share < 0 ? share : Math.min((which % finished.length) + share, finished.length - 1 + 1.9);
+        const solved = solveLevel(finished, girthAt(finished, size), size);
+        expect(solved.ok && solved.value).toBeCloseTo(size, 6);
+      }),
+    );
+  });
+
+  it("refuses past two steps and says what can be reached", () => {
+    expect(solveLevel([700, 740, 800], 619, 0)).toEqual({ ok: false, failure: { least: 620, most: 920 } });
+    expect(solveLevel([700, 740, 800], 920, 0)).toEqual({ ok: true, value: 4 });
+  });
+});
+
+describe("the pick of a body", () => {
+  it("takes the frame by upper chest, the cup by the difference, and leaves a residual of −2 mm alone", () => {
+    // Upper chest 832 + 50 = 882: size 12 (880). Difference 905 − 832 = 73: cup C (75).
+    const { frame, cup, bust } = planOf(testWork).sizing;
+    expect(frame).toMatchObject({ label: "12", chosenBy: "upperChest", from: 810, to: 850, margin: 18, runnerUp: "14" });
+    expect(cup).toMatchObject({ label: "C", difference: 73, drafted: 75 });
+    expect(bust).toMatchObject({ residual: -2, alteration: 0, leftAlone: true });
+  });
+
+  it("blends the waist by what the pieces measure: 752 + 40 lies 30 % of the way from 14 (780) to 16 (820)", () => {
+    const waist = planOf(testWork).levels.find(({ level }) => level === "waist");
+    expect(waist?.between).toEqual(["14", "16"]);
+    expect(waist?.share).toBeCloseTo(0.3, 2);
+    expect(waist?.finished).toBeCloseTo(792, 1);
+  });
+
+  it("makes a bust alteration of the whole residual beyond 12 mm", () => {
+    const work = { ...testWork, measures: { ...testWork.measures, bustGirth: 952 } };
+    // Difference 120 against D 100: 20 mm in all, 10 mm on the half front.
+    const plan = planOf(work);
+    expect(plan.sizing.bust).toMatchObject({ residual: 20, alteration: 20, leftAlone: false });
+    expect(plan.slips.find(({ id }) => id === "bust")?.what).toMatchObject({ kind: "bust", spread: 10 });
+    // Finished: 880 − 50 + 100 + 80 of the version, and the alteration.
+    expect(plan.levels.find(({ level }) => level === "bust")?.finished).toBeCloseTo(1030, 3);
+  });
+
+  it("goes by bust girth without cup versions where the body has the drafted difference", () => {
+    const chart = { ...testWork.pattern.chart, cups: [] };
+    const work = { ...testWork, pattern: { ...testWork.pattern, chart }, measures: { ...testWork.measures, bustGirth: 905, upperChestGirth: 850 } };
+    expect(planOf(work).sizing.frame).toMatchObject({ label: "14", chosenBy: "bust" });
+    expect(planOf(work).sizing.bust.alteration).toBe(0);
+  });
+
+  it("brings a smaller frame its larger bust alteration, and lists more than one way", () => {
+    const work = { ...testWork, picks: { frame: "10" } };
+    // 905 against 840 − 50 + 75 = 865.
+    expect(planOf(work).sizing.bust.residual).toBe(40);
+    const { alternatives } = planOf(testWork).sizing;
+    expect(alternatives.length).toBeGreaterThan(1);
+    expect(alternatives[0]?.picked).toBe(true);
+    expect(alternatives.map(({ cost }) => cost)).toEqual(alternatives.map(({ cost }) => cost).toSorted((a, b) => a - b));
+  });
+
+  it("refuses a waist that no line within two steps reaches, with the range", () => {
+    const work = { ...testWork, measures: { ...testWork.measures, waistGirth: 1400 } };
+    expect(() => planOf(work)).toThrow(/plan\/outside-chart.*waist/);
+  });
+});

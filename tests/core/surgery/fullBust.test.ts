@@ -1,0 +1,109 @@
+/** Bust adjustment against closed forms worked out by hand, and its invariants. */
+import fc from "fast-check";
+import { describe, expect, it } from "vitest";
+import { draftFrontBlock } from "../../../src/core/draft/frontBlock";
+import { draftMeasuresFor } from "../../../src/core/draft/draftMeasures";
+import { distance, piecePoint } from "../../../src/core/geometry/point";
+import { levelWidth } from "../../../src/core/girth/levelWidth";
+import { seamLength } from "../../../src/core/girth/seamLength";
+import { pointOf, type Piece } from "../../../src/core/pattern/piece";
+import { withSideDart } from "../../../src/core/style/sideDartStyle";
+import { adjustFullBust, hingeTurn } from "../../../src/core/surgery/fullBust";
+import { degreesFrom } from "../../../src/core/units";
+
+const apex = piecePoint(95, 235);
+const hinge = piecePoint(185, 150);
+
+describe("hingeTurn", () => {
+  // cos(α + φ) = cos α + g / R with α the direction from hinge to apex: values worked out separately.
+  it.each([
+    [12.5, 7.878, 11.53],
+    [25, 14.964, 20.36],
+    [6, 3.906, 5.93],
+    [-6, 4.212, -6.84],
+    [-12.5, 9.256, -15.58],
+  ])("for a spread of %d mm turns by %d° and drops by %d mm", (spread, degrees, drop) => {
+    const found = hingeTurn(apex, hinge, spread);
+    if (!found.ok) throw new Error(found.failure.code);
+    expect(Math.abs(degreesFrom(found.value.turn))).toBeCloseTo(degrees, 2);
+    expect(found.value.drop).toBeCloseTo(drop, 1);
+  });
+
+  it("turns the other way for a smaller bust", () => {
+    const fuller = hingeTurn(apex, hinge, 12.5);
+    const smaller = hingeTurn(apex, hinge, -12.5);
+    if (!fuller.ok || !smaller.ok) throw new Error("refused");
+    expect(Math.sign(fuller.value.turn)).toBe(-Math.sign(smaller.value.turn));
+  });
+
+  it("refuses what the circle about the hinge cannot reach, and says how far it goes", () => {
+    const radius = Math.hypot(90, 85);
+    const found = hingeTurn(apex, hinge, 500);
+    expect(found).toMatchObject({ ok: false, failure: { code: "fullBust/out-of-reach" } });
+    if (!found.ok) expect(found.failure.most).toBeCloseTo(90 + radius, 6);
+  });
+});
+
+const front = withSideDart(
+  draftFrontBlock(
+    draftMeasuresFor({ label: "12", bust: 880, waist: 700, hip: 940 }, { sizes: [], draftedDifference: 50, cups: [] }, { bust: 80, waist: 40, hip: 50 }),
+  ),
+);
+
+function adjusted(piece: Piece, spread: number): Piece {
+  const done = adjustFullBust(piece, spread);
+  if (!done.ok) throw new Error(done.failure.code);
+  return done.value.piece;
+}
+
+const legs = (piece: Piece, dart: "sideDart" | "waistDart"): number =>
+  distance(pointOf(piece, `${dart}Inner`), pointOf(piece, `${dart}Outer`));
+
+describe("adjustFullBust", () => {
+  it("moves points of each part rigidly and gains the spread at the bust line, for any spread", () => {
+    fc.assert(
+      fc.property(fc.double({ min: -15, max: 40, noNaN: true }), (spread) => {
+        const after = adjusted(front, spread);
+        expect((levelWidth(after, "bust") ?? 0) - (levelWidth(front, "bust") ?? 0)).toBeCloseTo(spread, 6);
+        // Within the upper side part, within the lower one and within the centre part nothing changes its distance.
+        const parts = [
+          ["underarm", "sideBust", "sideDartInner"],
+          ["sideDartOuter", "sideWaist", "waistDartOuter"],
+          ["waistDartInner", "centreWaist"],
+          ["sideNeck", "centreNeck", "shoulderTip", "armholeTouch"],
+        ] as const;
+        for (const part of parts) {
+          for (const a of part) {
+            for (const b of part) {
+              expect(distance(pointOf(after, a), pointOf(after, b))).toBeCloseTo(distance(pointOf(front, a), pointOf(front, b)), 6);
+            }
+          }
+        }
+        for (const seam of ["side", "waist", "neck", "shoulder"] as const) {
+          expect(seamLength(after, seam)).toBeCloseTo(seamLength(front, seam), 6);
+        }
+      }),
+      { numRuns: 60 },
+    );
+  });
+
+  it("widens the waist dart by the spread, and keeps the finished waist", () => {
+    expect(legs(adjusted(front, 12.5), "waistDart") - legs(front, "waistDart")).toBeCloseTo(12.5, 6);
+  });
+
+  it("comes back to the same piece by the opposite spread", () => {
+    const back = adjusted(adjusted(front, 12.5), -12.5);
+    for (const name of ["underarm", "sideBust", "sideWaist", "centreWaist", "waistDartOuter", "sideDartInner"] as const) {
+      expect(distance(pointOf(back, name), pointOf(front, name))).toBeLessThan(1e-6);
+    }
+  });
+
+  it("refuses a reduction that would close a dart, and the most it names still works", () => {
+    const refused = adjustFullBust(front, -35);
+    if (refused.ok) throw new Error("not refused");
+    expect(refused.failure.code).toBe("fullBust/dart-vanishes");
+    expect(refused.failure.most).toBeLessThan(0);
+    expect(refused.failure.most).toBeGreaterThan(-35);
+    expect(adjustFullBust(front, refused.failure.most * 0.9).ok).toBe(true);
+  });
+});
