@@ -47,7 +47,7 @@ function answerTo(args: readonly string[]): Result<string, string> {
   if (!work.ok) return fail(`${file}: ${workFileFailureSentence(work.failure)}`);
   const plan = derivePlan(work.value);
   if (!plan.ok) {
-    const words = planFailureWords(plan.failure, work.value.unit);
+    const words = planFailureWords(plan.failure, work.value.unit, work.value.pattern.chart.sizes.length);
     return fail(`${file}: ${words.title}. ${words.text}`);
   }
   return ok(json ? `${JSON.stringify(planReport(work.value, plan.value), null, 2)}\n` : checklistText(work.value, plan.value));

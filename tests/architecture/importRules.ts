@@ -17,7 +17,7 @@ interface LayerRule {
 export const LAYERS: Readonly<Record<string, LayerRule>> = {
   core: { layers: [], packages: [] },
   words: { layers: ["core"], packages: [] },
-  document: { layers: ["core"], packages: ["zod"] },
+  document: { layers: ["core"], packages: ["zod"], demoData: true },
   drawing: { layers: ["core", "words"], packages: [] },
   store: { layers: ["core", "document", "words"], packages: ["zustand", "idb"] },
   print: { layers: ["core", "drawing", "words"], packages: ["react"] },

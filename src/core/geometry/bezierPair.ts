@@ -33,7 +33,8 @@ export function cubicIntersections<F extends Frame>(c: Cubic<F>, d: Cubic<NoInfe
   const found = endMeetings(c, d);
   const touches: Touch<F>[] = [];
   meet({ whole: c, part: c, from: 0, to: 1 }, { whole: d, part: d, from: 0, to: 1 }, MOST_CUTS, { found, touches });
-  for (const touch of joined(touches)) addMeeting(found, touch.closest, c, d);
+  // Neighbouring stretches are one touch, which addMeeting sees to.
+  for (const touch of touches) addMeeting(found, touch.closest, c, d);
   return inOrder(found);
 }
 
@@ -85,20 +86,6 @@ function meet<F extends Frame>(p: Piece<F>, q: Piece<F>, cuts: number, search: S
   } else {
     for (const half of halves(q)) meet(p, half, cuts - 1, search);
   }
-}
-
-/** Touches that follow on each other as one, with the closest place of all. */
-function joined<F extends Frame>(touches: readonly Touch<F>[]): readonly Touch<F>[] {
-  const stretches: Touch<F>[] = [];
-  for (const next of touches.toSorted((p, q) => p.from - q.from)) {
-    const last = stretches.at(-1);
-    if (last === undefined || next.from > last.to + END_PARAMETER) stretches.push(next);
-    else {
-      const closest = next.closest.gap < last.closest.gap ? next.closest : last.closest;
-      stretches[stretches.length - 1] = { from: last.from, to: Math.max(last.to, next.to), closest };
-    }
-  }
-  return stretches;
 }
 
 function halves<F extends Frame>({ whole, part, from, to }: Piece<F>): readonly [Piece<F>, Piece<F>] {

@@ -47,18 +47,15 @@ export function selfCrossings<F extends Frame>(edges: readonly EdgeCurve<F>[]): 
       const isBefore = edge1 === 0 && edge2 === edges.length - 1;
       if (isNext !== isBefore && isOnlyCornerShared(isNext ? e1 : e2, isNext ? e2 : e1)) continue;
       for (const { t1, t2, point } of edgeIntersections(e1, e2)) {
-        if (isNext && isSharedEnd(e1.b, point, t1, t2)) continue;
-        if (isBefore && isSharedEnd(e2.b, point, t2, t1)) continue;
+        // An edge that comes back to its own end is not lost here: that is a loop of its own.
+        if (isNext && distance(e1.b, point) <= CURVE_ACCURACY) continue;
+        if (isBefore && distance(e2.b, point) <= CURVE_ACCURACY) continue;
         keep({ edge1, edge2, t1, t2, point });
       }
     }
   });
   return found;
 }
-
-/** Whether a meeting is the corner where one edge, at parameter t, hands over to the next, at parameter u. */
-const isSharedEnd = <F extends Frame>(corner: Point<F>, point: Point<F>, t: number, u: number): boolean =>
-  distance(corner, point) <= CURVE_ACCURACY && t > 0.5 && u < 0.5;
 
 /**
  * Whether the line through the corner that halves the angle between two neighbouring edges parts their control points:

@@ -1,10 +1,11 @@
 /** From blocks to the wearer's pieces: blended at each level, made up in the style, adjusted for the bust. */
 import type { PieceSet } from "../alterations/pieceSet";
+import { moveMouthEnd } from "../dart/mouthEnd";
 import { blendPiece, levelSizes, type LevelSizes } from "../blend/blendPiece";
 import { seamLength } from "../girth/seamLength";
 import { levelWidth } from "../girth/levelWidth";
 
-import { piecePoint, type PiecePoint } from "../geometry/point";
+import { piecePoint, shift, type PiecePoint } from "../geometry/point";
 import { pointOf, type Piece } from "../pattern/piece";
 import type { Blocks } from "../pattern/printedNest";
 import { fail, must, ok, type Result } from "../result";
@@ -70,11 +71,15 @@ export function buildPieces(inputs: BuildInputs): Result<Built, FullBustFailure>
   const printed = pointOf(front, "bustPoint");
   const own = ownBustPoint(front, inputs.measures);
   const wantedOpen = inputs.residual === 0 ? ok(open) : mapPiece(adjustFullBust(open, inputs.residual / 2));
+  const back = blendPiece(blocks.back, at);
   const rest: PieceSet = {
-    back: blendPiece(blocks.back, at),
+    back,
     ...(blocks.frontBasque.length === 0
       ? {}
-      : { frontBasque: blendPiece(blocks.frontBasque, at), backBasque: blendPiece(blocks.backBasque, at) }),
+      : {
+          frontBasque: trueToBodice(blendPiece(blocks.frontBasque, at), cutFront),
+          backBasque: trueToBodice(blendPiece(blocks.backBasque, at), back),
+        }),
   };
   return ok({
     cut: { front: cutFront, ...rest },
@@ -85,6 +90,23 @@ export function buildPieces(inputs: BuildInputs): Result<Built, FullBustFailure>
       ? endBustDarts(wantedOpen.value, own ?? pointOf(wantedOpen.value, "bustPoint"), cupDifference + inputs.residual)
       : null,
   });
+}
+
+/** Rounds of truing; each leaves a small part of the error. */
+const ROUNDS = 3;
+
+/**
+ * The basque's waist seam trued to the bodice's. Blended, the two agree to well within a millimetre unless the waist
+ * lies many sizes from the frame; the side seam takes the rest.
+ */
+function trueToBodice(basque: Piece, bodice: Piece): Piece {
+  const wanted = seamLength(bodice, "waist");
+  let trued = basque;
+  for (let round = 0; round < ROUNDS; round += 1) {
+    const longer = seamLength(trued, "waist") - wanted;
+    trued = moveMouthEnd(trued, "sideWaist", shift(pointOf(trued, "sideWaist"), -longer, 0));
+  }
+  return trued;
 }
 
 const mapPiece = (result: Result<FullBust, FullBustFailure>): Result<Piece, FullBustFailure> =>

@@ -1,12 +1,12 @@
 import type { ReactNode } from "react";
 
-export interface StripTick {
+interface StripTick {
   readonly label: string;
   /** Where it stands, in whatever the strip measures. */
   readonly at: number;
 }
 
-export interface StripProps {
+interface StripProps {
   readonly ticks: readonly StripTick[];
   /** The wearer's own place on it. */
   readonly mark: number;
@@ -25,7 +25,7 @@ const INSET = 16;
 const roomFor = (label: string): number => 9 + 7 * label.length;
 
 /** Where a place of the strip lies across it, 0 to 1, everything in view. */
-export function stripScale(places: readonly number[]): (at: number) => number {
+function stripScale(places: readonly number[]): (at: number) => number {
   const least = Math.min(...places);
   const most = Math.max(...places);
   const span = most - least;
@@ -33,7 +33,7 @@ export function stripScale(places: readonly number[]): (at: number) => number {
 }
 
 /** The labels that do not run into each other, from the left; the picked one is always among them. */
-export function clearLabels(ticks: readonly { readonly label: string; readonly x: number }[], picked?: string): ReadonlySet<string> {
+function clearLabels(ticks: readonly { readonly label: string; readonly x: number }[], picked?: string): ReadonlySet<string> {
   const chosen = ticks.filter((tick) => tick.label === picked);
   for (const tick of ticks) {
     if (chosen.every((other) => Math.abs(other.x - tick.x) >= roomFor(tick.label))) chosen.push(tick);

@@ -27,7 +27,7 @@ export function DartsPanel() {
     return (
       <>
         <DartsHead />
-        <FailureNote words={planFailureWords(plan.failure, work.unit)} picks={work.picks} />
+        <FailureNote words={planFailureWords(plan.failure, work.unit, work.pattern.chart.sizes.length)} picks={work.picks} />
       </>
     );
   }

@@ -1,7 +1,9 @@
 import { useState } from "react";
 import { MEASURE_NAMES, type MeasureName } from "../../core/measures/measure";
 import { measureWords } from "../../words/measures";
-import { useSettledWork } from "../app/useWork";
+import { planFailureWords } from "../../words/plan";
+import { FailureNote } from "../app/FailureNote";
+import { useSettledPlan, useSettledWork } from "../app/useWork";
 import { InventedNote } from "../works/InventedNote";
 import { MeasureField } from "./MeasureField";
 import { TapeFigure, TapeGuidance } from "./TapeFigure";
@@ -13,6 +15,9 @@ const MORE: readonly MeasureName[] = MEASURE_NAMES.filter((name) => !FIRST.inclu
 export function TapeStep() {
   const [shown, setShown] = useState<MeasureName>("bustGirth");
   const taken = useSettledWork((work) => MORE.filter((name) => work.measures[name] !== undefined).length);
+  const plan = useSettledPlan();
+  const unit = useSettledWork((work) => work.unit);
+  const sizes = useSettledWork((work) => work.pattern.chart.sizes.length);
   return (
     <>
       <header className="step-head">
@@ -43,6 +48,7 @@ export function TapeStep() {
           <TapeGuidance measure={shown} />
         </aside>
       </div>
+      {!plan.ok && <FailureNote words={planFailureWords(plan.failure, unit, sizes)} />}
     </>
   );
 }

@@ -1,6 +1,6 @@
 import * as fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { cubicEdge, edgeMap, lineEdge, type EdgeCurve } from "../../../src/core/geometry/edgeCurve";
+import { cubicEdge, edgeMap, edgeReverse, lineEdge, type EdgeCurve } from "../../../src/core/geometry/edgeCurve";
 import { selfCrossings, validateOutline } from "../../../src/core/geometry/outline";
 import { piecePoint } from "../../../src/core/geometry/point";
 import { CIRCLE_CONTROL, cubicOf, RUNS } from "../../support/curves";
@@ -179,6 +179,33 @@ describe("selfCrossings", () => {
       expect(point.y).toBeCloseTo(0, 6);
       expect(point.x).toBeLessThan(99);
     });
+  });
+
+  it("are found where only the far end of a neighbour has come back across, either way round", () => {
+    const swung = [
+      lineEdge(at(0, 0), at(100, 0)),
+      cubicEdge(cubicOf([100, 0], [100, 40], [80, 40], [50, -30])),
+      lineEdge(at(50, -30), at(0, 0)),
+    ];
+    const back = swung.toReversed().map((edge) => edgeReverse(edge));
+    for (const edges of [swung, back]) {
+      const [crossing, ...more] = selfCrossings(edges);
+      expect(more).toEqual([]);
+      expect(crossing?.point.y).toBeCloseTo(0, 6);
+      expect(crossing?.point.x).toBeLessThan(80);
+    }
+  });
+
+  it("are found where an edge comes back through its own start", () => {
+    const loop = cubicOf([100, 0], [200, 150], [0, 150], [100, 0]);
+    const edges = [
+      lineEdge(at(0, 0), at(100, 0)),
+      cubicEdge(loop),
+      lineEdge(at(100, 0), at(50, -80)),
+      lineEdge(at(50, -80), at(0, 0)),
+    ];
+    const places = selfCrossings(edges).map(({ point }) => point);
+    expectSamePoints(places, [{ x: 100, y: 0 }], 1e-6);
   });
 
   it("count a corner that touches another edge, once", () => {

@@ -1,4 +1,5 @@
 import { act, fireEvent, screen, within } from "@testing-library/react";
+import type { UserEvent } from "@testing-library/user-event";
 import { describe, expect, it } from "vitest";
 import { App } from "../../../src/ui/app/App";
 import { renderWork } from "../renderWork";
@@ -11,6 +12,11 @@ function goTo(hash: string): void {
     window.location.hash = hash;
     window.dispatchEvent(new Event("hashchange"));
   });
+}
+
+async function changeWaist(user: UserEvent): Promise<void> {
+  await user.clear(waist());
+  await user.type(waist(), "80{Enter}");
 }
 
 describe("the thread", () => {
@@ -59,11 +65,6 @@ describe("the unit", () => {
 });
 
 describe("undo", () => {
-  const changeWaist = async (user: Awaited<ReturnType<typeof renderWork>>["user"]): Promise<void> => {
-    await user.clear(waist());
-    await user.type(waist(), "80{Enter}");
-  };
-
   it("takes back and brings again, by button", async () => {
     const { user, work } = await renderWork(<App />, { measures: { waistGirth: 762 } });
     const undo = screen.getByRole("button", { name: "Undo" });

@@ -4,7 +4,7 @@ import type { Work } from "../../../src/core/plan/work";
 import { undo } from "../../../src/store/workStore";
 import { EnvelopeStep } from "../../../src/ui/envelope/EnvelopeStep";
 import { sampleWork } from "../../support/sampleWork";
-import { renderWork } from "../renderWork";
+import { renderWork, type Rendered } from "../renderWork";
 
 const field = (name: string): HTMLInputElement => screen.getByRole("textbox", { name });
 const button = (name: string): HTMLElement => screen.getByRole("button", { name });
@@ -12,6 +12,13 @@ const chartOf = (work: Work) => work.pattern.chart.sizes.map(({ label, bust, wai
 const withSizes = (count: number): Partial<Work> => ({
   pattern: { ...sampleWork.pattern, chart: { ...sampleWork.pattern.chart, sizes: sampleWork.pattern.chart.sizes.slice(0, count) } },
 });
+
+async function paste(text: string): Promise<Rendered> {
+  const page = await renderWork(<EnvelopeStep />);
+  await page.user.click(button("Paste a chart"));
+  fireEvent.change(field("Paste the chart here"), { target: { value: text } });
+  return page;
+}
 
 describe("typing the chart in", () => {
   it("makes a size of the last line by keyboard alone, and is ready for the next", async () => {
@@ -70,13 +77,6 @@ describe("typing the chart in", () => {
 });
 
 describe("pasting a chart", () => {
-  const paste = async (text: string) => {
-    const page = await renderWork(<EnvelopeStep />);
-    await page.user.click(button("Paste a chart"));
-    fireEvent.change(field("Paste the chart here"), { target: { value: text } });
-    return page;
-  };
-
   it("shows how it reads before anything is taken, then takes it as one step", async () => {
     const { user, work, store } = await paste("Size\tBust\tWaist\tHip\nS\t82\t64\t90\nM\t88\t70\t96\nL\t96\t78\t104");
     const preview = screen.getByRole("table", { name: /Sizes as read/ });

@@ -1,6 +1,6 @@
-import "fake-indexeddb/auto";
 import { screen, waitFor, within } from "@testing-library/react";
-import { beforeEach, describe, expect, it, vi } from "vitest";
+import * as fakeDatabase from "fake-indexeddb";
+import { beforeAll, beforeEach, describe, expect, it, vi } from "vitest";
 import { writeWorkFile } from "../../../src/document/workFile";
 import { openLibrary, type Library } from "../../../src/store/library";
 import { App } from "../../../src/ui/app/App";
@@ -10,10 +10,16 @@ import { renderWork } from "../renderWork";
 let libraries = 0;
 let library: Library;
 
+// Puts a database into the page that has none.
+beforeAll(() => {
+  for (const [name, part] of Object.entries(fakeDatabase)) if (name.startsWith("IDB")) vi.stubGlobal(name, part);
+  vi.stubGlobal("indexedDB", fakeDatabase.indexedDB);
+});
+
 beforeEach(async () => {
   libraries += 1;
   const opened = await openLibrary(`works-${libraries}`);
-  if (!opened.ok) throw new Error(opened.failure.detail);
+  if (!opened.ok) throw new Error(opened.failure.code);
   library = opened.value;
 });
 

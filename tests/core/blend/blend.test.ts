@@ -1,0 +1,85 @@
+/** The blend of a nest: the same on every piece, exact at whole sizes, in proportion between. */
+import fc from "fast-check";
+import { describe, expect, it } from "vitest";
+import { blendPiece, levelSizes, neighbours } from "../../../src/core/blend/blendPiece";
+import { seamLength } from "../../../src/core/girth/seamLength";
+import { pointNames, pointOf, type Piece } from "../../../src/core/pattern/piece";
+import { draftBlocks } from "../../../src/core/pattern/printedNest";
+import { planOf, testWork } from "../../support/works";
+
+const blocks = draftBlocks(testWork.pattern);
+const all = [blocks.front, blocks.back, blocks.frontBasque, blocks.backBasque];
+const last = blocks.front.length - 1;
+const size: fc.Arbitrary<number> = fc.double({ min: 0, max: last, noNaN: true });
+
+describe("blendPiece", () => {
+  it.each([0, 3, last])("at whole size %d is the printed block, exactly", (index) => {
+    for (const sizes of all) expect(blendPiece(sizes, levelSizes(index, index, index))).toEqual(sizes[index]);
+  });
+
+  it("puts a point across the piece in proportion between its two printed lines, at the frame's height", () => {
+    const at = levelSizes(3, 4.25, 3);
+    const [low, high] = [blocks.front[4], blocks.front[5]];
+    if (low === undefined || high === undefined) throw new Error("sizes");
+    const x = pointOf(low, "sideWaist").x * 0.75 + pointOf(high, "sideWaist").x * 0.25;
+    const blended = blendPiece(blocks.front, at);
+    expect(pointOf(blended, "sideWaist").x).toBeCloseTo(x, 9);
+    expect(pointOf(blended, "sideWaist").y).toBeCloseTo(pointOf(blocks.front[3] ?? low, "sideWaist").y, 9);
+    expect(pointOf(blended, "underarm")).toEqual(pointOf(blocks.front[3] ?? low, "underarm"));
+  });
+
+  it("keeps the side seams of front and back together, and the waists of bodice and basque, at any blend", () => {
+    fc.assert(
+      fc.property(fc.nat(last), size, size, (frame, waist, hip) => {
+        // Few bodies are more than four sizes from their frame at waist or hip.
+        const near = (s: number): number => Math.min(Math.max(s, frame - 4), frame + 4, last);
+        const at = levelSizes(frame, near(waist), near(hip));
+        const [front, back, frontBasque, backBasque] = all.map((sizes) => blendPiece(sizes, at)) as [Piece, Piece, Piece, Piece];
+        expect(Math.abs(seamLength(front, "side") - seamLength(back, "side"))).toBeLessThan(1);
+        expect(Math.abs(seamLength(frontBasque, "side") - seamLength(backBasque, "side"))).toBeLessThan(1);
+        expect(Math.abs(seamLength(front, "waist") - seamLength(frontBasque, "waist"))).toBeLessThan(1);
+        expect(Math.abs(seamLength(back, "waist") - seamLength(backBasque, "waist"))).toBeLessThan(1);
+      }),
+    );
+  });
+
+  it("has every size in the same points and edges", () => {
+    for (const sizes of all) {
+      for (const piece of sizes) {
+        expect(pointNames(piece)).toEqual(pointNames(sizes[0] ?? piece));
+        expect(piece.edges.map(({ from, to, seam }) => [from, to, seam])).toEqual(
+          (sizes[0] ?? piece).edges.map(({ from, to, seam }) => [from, to, seam]),
+        );
+      }
+    }
+  });
+});
+
+describe("neighbours", () => {
+  it.each([
+    [2.4, 2, 0.4],
+    [0, 0, 0],
+    [11, 10, 1],
+    [-1.5, 0, -1.5],
+    [12.5, 10, 2.5],
+  ])("of size %d among twelve are %d and the next, share %d", (at, lower, share) => {
+    expect(neighbours(at, 12).lower).toBe(lower);
+    expect(neighbours(at, 12).share).toBeCloseTo(share, 12);
+  });
+});
+
+describe("the plan's cut lines", () => {
+  it("run between the same sizes with the same share at one level, on every piece", () => {
+    const { cutLines } = planOf(testWork);
+    for (const level of ["waist", "hip"]) {
+      const lines = cutLines.filter((line) => line.level === level);
+      expect(lines.length).toBeGreaterThanOrEqual(2);
+      expect(new Set(lines.map(({ between, share }) => JSON.stringify([between, share]))).size).toBe(1);
+    }
+  });
+
+  it("lie a quarter of the girth's share outside the lower line: 30 % of 40 mm, a quarter of that is 3 mm", () => {
+    const front = planOf(testWork).cutLines.find(({ piece, level }) => piece === "front" && level === "waist");
+    expect(front?.offset).toBeCloseTo(3, 0);
+  });
+});
