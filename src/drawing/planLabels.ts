@@ -23,7 +23,7 @@ const placeOf = (places: readonly Place[], piece: PieceName): Place | undefined 
 
 /** The label of each printed line, the ones named first having the first right to their place. */
 export function sizeLabels(nest: Nest, places: readonly Place[], first: readonly string[]): readonly Label[] {
-  const order = [...nest.labels.keys()].sort(
+  const order = [...nest.labels.keys()].toSorted(
     (a, b) => Number(first.includes(must(nest.labels[b], "label"))) - Number(first.includes(must(nest.labels[a], "label"))),
   );
   return places.flatMap(({ piece, dx, dy }) =>

@@ -89,7 +89,7 @@ function libraryOver(db: IDBPDatabase<Schema>): Library {
     list: () =>
       attempt(async () => {
         const all = await db.getAll("works");
-        return all.toSorted((a, b) => b.saved - a.saved).map((stored) => ({ id: stored.id, name: String(stored.name) }));
+        return all.toSorted((a, b) => b.saved - a.saved).map((stored) => ({ id: stored.id, name: stored.name }));
       }),
     load: async (id) => {
       const found = await attempt(() => db.get("works", id));

@@ -1,5 +1,5 @@
 /** What several end-to-end tests do alike. */
-import AxeBuilder from "@axe-core/playwright";
+import { AxeBuilder } from "@axe-core/playwright";
 import { expect, type Locator, type Page } from "@playwright/test";
 
 export const STEPS = ["Tape", "Envelope", "Blend", "Darts", "Paper"] as const;

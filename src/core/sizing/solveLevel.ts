@@ -28,7 +28,7 @@ export function solveLevel(finished: readonly Mm[], wanted: Mm, near: number): R
     const to = i === last - 1 ? 1 + EXTRAPOLATION_STEPS : 1;
     if (share >= from && share <= to) found.push(i + share);
   }
-  const nearest = found.sort((a, b) => Math.abs(a - near) - Math.abs(b - near))[0];
+  const nearest = found.toSorted((a, b) => Math.abs(a - near) - Math.abs(b - near))[0];
   if (nearest !== undefined) return ok(nearest);
   const reach = [girthAt(finished, -EXTRAPOLATION_STEPS), girthAt(finished, last + EXTRAPOLATION_STEPS)];
   return fail({ least: Math.min(...reach), most: Math.max(...reach) });

@@ -27,7 +27,7 @@ export function DartFiguresTable({ dart, unit }: { readonly dart: PlannedDart; r
     <table className="figures">
       <thead>
         <tr>
-          <td />
+          <th scope="col">figure</th>
           <th scope="col">printed</th>
           {dart.wanted !== null && <th scope="col">your cup asks</th>}
           <th scope="col">as drawn</th>

@@ -1,3 +1,4 @@
+/* oxlint-disable jsx-a11y/no-noninteractive-tabindex, jsx-a11y/no-noninteractive-element-interactions -- the sheet is moved with the keys, as a scrolled region is */
 import "./table.css";
 import { useMemo, useRef, useState } from "react";
 import type { DartRef, PieceName } from "../../core/pattern/piece";

@@ -1,5 +1,5 @@
 /** What every slip keeps, for arbitrary amounts: the sewn seam, the walk of seams, equal legs; and each kind's own effect. */
-import fc from "fast-check";
+import * as fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import type { Alteration, GiveBack } from "../../../src/core/plan/work";
 import { degreesFrom } from "../../../src/core/units";
@@ -58,18 +58,17 @@ describe.each([
           const after = plan.levels.find((l) => l.level === level)?.finished ?? NaN;
           expect(Math.abs(after - before)).toBeLessThan(0.01);
         }
-        for (const check of plan.checks) {
-          if (check.name === "dartLegsEqual") expect(Math.abs(check.measured)).toBeLessThan(1);
-          if (check.name === "seamsWalk") expect(check.ok, `${check.seam} ${check.measured}`).toBe(true);
-          if (check.name === "outlineClosed") expect(check.ok).toBe(true);
-          expect(Number.isFinite(check.measured)).toBe(true);
-        }
-        const outcome = plan.slips.find(({ id }) => id === slip.id)?.outcome;
-        if (outcome?.ok === true) {
-          expect(outcome.value.seamAfter).toBeCloseTo(outcome.value.seamBefore, 4);
-          const given = outcome.value.given.reduce((sum, { amount: one }) => sum + one, 0);
+        const kept = new Set(["dartLegsEqual", "seamsWalk", "outlineClosed"]);
+        const results = plan.checks.filter(({ name }) => kept.has(name));
+        expect(new Set(results.map(({ name }) => name))).toEqual(kept);
+        expect(results.filter(({ ok }) => !ok)).toEqual([]);
+        expect(plan.checks.filter(({ measured }) => !Number.isFinite(measured))).toEqual([]);
+        const done = plan.slips.flatMap(({ id, outcome }) => (id === slip.id && outcome.ok ? [outcome.value] : []));
+        for (const { seamBefore, seamUngiven, seamAfter, given } of done) {
+          expect(seamAfter).toBeCloseTo(seamBefore, 4);
+          const taken = given.reduce((sum, { amount: one }) => sum + one, 0);
           // What was set free is what was given back, but for fractions of a millimetre that redrawing smooth takes.
-          expect(Math.abs(given - (outcome.value.seamUngiven - outcome.value.seamBefore))).toBeLessThan(1);
+          expect(Math.abs(taken - (seamUngiven - seamBefore))).toBeLessThan(1);
         }
       }),
       { numRuns: 120 },

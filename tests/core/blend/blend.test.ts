@@ -1,5 +1,5 @@
 /** The blend of a nest: the same on every piece, exact at whole sizes, in proportion between. */
-import fc from "fast-check";
+import * as fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { blendPiece, levelSizes, neighbours } from "../../../src/core/blend/blendPiece";
 import { seamLength } from "../../../src/core/girth/seamLength";

@@ -1,5 +1,5 @@
 /** Picks against the published European size designation, and against the normal distribution's table. */
-import fc from "fast-check";
+import * as fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { intervalOf, marginOf, pickInterval } from "../../../src/core/sizing/pickInterval";
 import { normalBelow } from "../../../src/core/sizing/normal";
