@@ -1,18 +1,11 @@
 /** The saved work as a schema: what comes from a file or from the browser's storage is parsed by it once, then trusted. */
 import * as z from "zod/mini";
-import { MEASURE_NAMES } from "../core/measures/measure";
+import { LIMITS } from "../core/plan/limits";
 import type { Work } from "../core/plan/work";
 
-const LONGEST_TEXT = 200;
-/** Far more than a chart, a ledger or a page of fields can hold; a file beyond it is not one of ours. */
-const MOST_ROWS = 60;
-const MOST_ALTERATIONS = 200;
-const MOST_UNREAD = 400;
-/** mm. Nothing on a body or a bodice is longer. */
-const LONGEST = 10_000;
-
-const text = z.string().check(z.maxLength(LONGEST_TEXT));
-const length = z.number().check(z.gte(-LONGEST), z.lte(LONGEST));
+const text = z.string().check(z.maxLength(LIMITS.text));
+const unreadText = z.string().check(z.maxLength(LIMITS.unreadText));
+const length = z.number().check(z.gte(-LIMITS.length), z.lte(LIMITS.length));
 const share = z.number().check(z.gte(0), z.lte(1));
 
 const sizeRow = z.strictObject({
@@ -30,9 +23,9 @@ const ease = z.strictObject({ bust: length, waist: length, hip: length });
 const pattern = z.strictObject({
   name: text,
   chart: z.strictObject({
-    sizes: z.array(sizeRow).check(z.maxLength(MOST_ROWS)),
+    sizes: z.array(sizeRow).check(z.maxLength(LIMITS.rows)),
     draftedDifference: length,
-    cups: z.array(z.strictObject({ label: text, difference: length })).check(z.maxLength(MOST_ROWS)),
+    cups: z.array(z.strictObject({ label: text, difference: length })).check(z.maxLength(LIMITS.rows)),
   }),
   ease,
   length: z.enum(["waist", "hip"]),
@@ -73,14 +66,23 @@ const alteration = z.discriminatedUnion("kind", [
   }),
 ]);
 
-const measures = z.strictObject(
-  Object.fromEntries(MEASURE_NAMES.map((name) => [name, z.exactOptional(length)])) as Record<
-    (typeof MEASURE_NAMES)[number],
-    z.ZodMiniExactOptional<typeof length>
-  >,
-);
+const measures = z.strictObject({
+  bustGirth: z.exactOptional(length),
+  upperChestGirth: z.exactOptional(length),
+  underBustGirth: z.exactOptional(length),
+  waistGirth: z.exactOptional(length),
+  hipGirth: z.exactOptional(length),
+  bustPointWidth: z.exactOptional(length),
+  sideNeckToBustPoint: z.exactOptional(length),
+  backWaistLength: z.exactOptional(length),
+  frontWaistLength: z.exactOptional(length),
+  neckBaseGirth: z.exactOptional(length),
+  shoulderLength: z.exactOptional(length),
+  acrossBack: z.exactOptional(length),
+  acrossFront: z.exactOptional(length),
+});
 
-/** A whole work. Its type is held against the core's `Work` by `workOf`. */
+/** A whole work. Its type is held against the core's `Work` below. */
 export const workSchema = z.strictObject({
   name: text,
   invented: z.boolean(),
@@ -93,7 +95,6 @@ export const workSchema = z.strictObject({
     waist: z.exactOptional(length),
     hip: z.exactOptional(length),
   }),
-  bustRadius: z.exactOptional(length),
   picks: z.strictObject({
     frame: z.exactOptional(text),
     cup: z.exactOptional(text),
@@ -101,13 +102,12 @@ export const workSchema = z.strictObject({
     hip: z.exactOptional(length),
     bustAlteration: z.exactOptional(length),
   }),
-  alterations: z.array(alteration).check(z.maxLength(MOST_ALTERATIONS)),
-  unread: z.record(text, text).check(
-    z.refine((record) => Object.keys(record).length <= MOST_UNREAD),
-  ),
+  alterations: z.array(alteration).check(z.maxLength(LIMITS.alterations)),
+  unread: z.record(text, unreadText).check(z.refine((record) => Object.keys(record).length <= LIMITS.unread)),
 });
 
-/** Fails to compile where the schema and the core's type drift apart. */
-type Same<A, B> = [A] extends [B] ? ([B] extends [A] ? true : never) : never;
-type Loose<T> = T extends readonly (infer U)[] ? readonly Loose<U>[] : T extends object ? { readonly [K in keyof T]: Loose<T[K]> } : T;
-export const schemaIsTheType: Same<Loose<z.infer<typeof workSchema>>, Loose<Work>> = true;
+/** Fails to compile where the schema and the core's type differ in anything but `readonly`: a field added to one alone, too. */
+type Frozen<T> = T extends readonly (infer U)[] ? readonly Frozen<U>[] : T extends object ? { readonly [K in keyof T]: Frozen<T[K]> } : T;
+type Same<A, B> = (<T>() => T extends A ? 1 : 2) extends <T>() => T extends B ? 1 : 2 ? true : never;
+export type WorkIsTheSchema = Same<Frozen<z.infer<typeof workSchema>>, Frozen<Work>>;
+export const workIsTheSchema: WorkIsTheSchema = true;

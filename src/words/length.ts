@@ -85,20 +85,27 @@ const minus = (mm: Mm, step: number): string => (Math.round(mm / step) < 0 ? "�
 /** What is wrong with a length that could not be read, and how to write it. */
 export function lengthFailureSentence(failure: LengthFailure, unit: TypedUnit): string {
   const example = unit === "cm" ? "87.6" : "34 1/2";
+  const typed = "text" in failure ? `“${short(failure.text.trim())}”` : "";
   switch (failure.code) {
     case "length/empty":
       return `Write a length, such as ${example}.`;
     case "length/not-a-length":
-      return `“${failure.text}” does not read as a length. Write it like ${example}.`;
+      return `${typed} does not read as a length. Write it like ${example}.`;
     case "length/ambiguous":
-      return `“${failure.text}” could be read in more than one way. Write it like ${example}.`;
+      return `${typed} could be read in more than one way. Write it like ${example}.`;
     case "length/unknown-unit":
-      return `The unit “${failure.unit}” is not known here. Use cm, mm or in, or leave it out.`;
+      return `The unit “${short(failure.unit)}” is not known here. Use cm, mm or in, or leave it out.`;
+    case "length/feet":
+      return `${typed} is in feet. Write it in inches alone, such as 64 1/2, or in centimetres.`;
     case "length/negative":
       return "A length cannot be less than nothing. Leave out the minus.";
     case "length/no-denominator":
-      return `“${failure.text}” divides by nothing. Write it like 34 1/2.`;
+      return `${typed} divides by nothing. Write it like 34 1/2.`;
     case "length/absurd":
-      return `“${failure.text}” is longer than ${formatLength(failure.most, unit)}. Check the number and its unit.`;
+      return `${typed} is longer than ${formatLength(failure.most, unit)}. Check the number and its unit.`;
   }
 }
+
+/** Enough of an entry to know it again. */
+const MOST_SHOWN = 24;
+const short = (text: string): string => (text.length > MOST_SHOWN ? `${text.slice(0, MOST_SHOWN)}…` : text);

@@ -12,6 +12,7 @@ export type LengthFailure =
   | { readonly code: "length/not-a-length"; readonly text: string }
   | { readonly code: "length/ambiguous"; readonly text: string }
   | { readonly code: "length/unknown-unit"; readonly text: string; readonly unit: string }
+  | { readonly code: "length/feet"; readonly text: string }
   | { readonly code: "length/negative"; readonly text: string }
   | { readonly code: "length/no-denominator"; readonly text: string }
   | { readonly code: "length/absurd"; readonly text: string; readonly most: Mm };
@@ -48,6 +49,9 @@ const MM_PER_UNIT: Readonly<Record<string, Mm>> = {
   '"': MM_PER_INCH,
 };
 
+/** Feet, as a word or a mark behind a number: no tape for sewing counts in them. */
+const FEET = /\d ?(?:'|ft\b|feet\b|foot\b)/;
+
 /** Tenths of a millimetre in a millimetre: what entries are kept to. */
 const KEPT = 10;
 
@@ -65,6 +69,7 @@ export function parseLength(
 ): Result<Mm, LengthFailure> {
   const plain = plainText(text);
   if (plain === "") return fail({ code: "length/empty" });
+  if (FEET.test(plain)) return fail({ code: "length/feet", text });
   const parts = /^([+-]?)\s*([^a-z"]*?)\s*([a-z"]*)\.?$/.exec(plain);
   if (parts === null) return fail({ code: "length/not-a-length", text });
   const [, sign = "", number = "", typed = ""] = parts;
@@ -85,7 +90,8 @@ function plainText(text: string): string {
     .replace(/[½⅓⅔¼¾⅕⅖⅗⅘⅙⅚⅛⅜⅝⅞]/g, (glyph) => ` ${GLYPHS[glyph] ?? ""}`)
     .replace(/[⁄∕]/g, "/")
     .replace(/[−‐‑‒–—]/g, "-")
-    .replace(/[″“”]|''|′′/g, '"')
+    .replace(/[″“”]|''|′′|’’/g, '"')
+    .replace(/[′‘’]/g, "'")
     .replace(/[\s\u00a0\u2009\u202f]+/g, " ")
     .trim()
     .toLowerCase();
@@ -97,6 +103,8 @@ function parseNumber(number: string, text: string): Result<number, LengthFailure
   if (mixed !== null) {
     const [, whole = "0", numerator = "", denominator = ""] = mixed;
     if (Number(denominator) === 0) return fail({ code: "length/no-denominator", text });
+    // "341/2" is "34 1/2" without its space, far more likely than so many halves.
+    if (Number(numerator) >= Number(denominator)) return fail({ code: "length/ambiguous", text });
     return ok(Number(whole) + Number(numerator) / Number(denominator));
   }
   // Digits and marks only, but two readings or none: `1/2/3`, `34,5,6`, `1,234.5`, `34 5`.
@@ -111,6 +119,6 @@ function parseNumber(number: string, text: string): Result<number, LengthFailure
  */
 export function parseAmount(text: string, unit: TypedUnit): Result<Mm, LengthFailure> {
   if (text.trim() === "") return ok(0);
-  const bare = /^[\s\d.,/+\-−½⅓⅔¼¾⅛⅜⅝⅞]*$/.test(text);
+  const bare = !/[\p{L}"″“”'′’]/u.test(text);
   return parseLength(bare && unit === "cm" ? `${text} mm` : text, unit, { signed: true });
 }

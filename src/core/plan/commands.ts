@@ -3,6 +3,7 @@ import type { CupVersion, SizeRow } from "../chart/sizeChart";
 import type { MeasureName } from "../measures/measure";
 import type { DartRef } from "../pattern/piece";
 import type { Mm } from "../units";
+import { LIMITS } from "./limits";
 import type {
   Alteration,
   AlterationKind,
@@ -46,8 +47,12 @@ export type Command =
   | { readonly kind: "setUnread"; readonly field: string; readonly text: string }
   | { readonly kind: "clearUnread"; readonly field: string };
 
-/** The work after a command; the very same work where the command changes nothing. */
+/**
+ * The work after a command; the very same work where the command changes nothing, or holds what no work can: a number
+ * that is none, or one beyond all bounds. Texts and lists too long for any work are cut.
+ */
 export function applyCommand(work: Work, command: Command): Work {
+  if (!areNumbersKept(command) || !areSharesKept(command)) return work;
   const next = changed(work, command);
   return JSON.stringify(next) === JSON.stringify(work) ? work : next;
 }
@@ -56,7 +61,7 @@ function changed(work: Work, command: Command): Work {
   const { pattern } = work;
   switch (command.kind) {
     case "setName":
-      return { ...work, name: command.name };
+      return { ...work, name: cut(command.name) };
     case "setUnit":
       return { ...work, unit: command.unit };
     case "setPaper":
@@ -66,11 +71,11 @@ function changed(work: Work, command: Command): Work {
     case "clearMeasure":
       return { ...work, measures: without(work.measures, command.measure) };
     case "setPatternName":
-      return { ...work, pattern: { ...pattern, name: command.name } };
+      return { ...work, pattern: { ...pattern, name: cut(command.name) } };
     case "setSizes":
-      return { ...work, pattern: { ...pattern, chart: { ...pattern.chart, sizes: command.sizes } } };
+      return { ...work, pattern: { ...pattern, chart: { ...pattern.chart, sizes: cutRows(command.sizes) } } };
     case "setCups":
-      return { ...work, pattern: { ...pattern, chart: { ...pattern.chart, cups: command.cups } } };
+      return { ...work, pattern: { ...pattern, chart: { ...pattern.chart, cups: cutRows(command.cups) } } };
     case "setDraftedDifference":
       return { ...work, pattern: { ...pattern, chart: { ...pattern.chart, draftedDifference: command.value } } };
     case "setPatternEase":
@@ -80,7 +85,7 @@ function changed(work: Work, command: Command): Work {
     case "setClosure":
       return { ...work, pattern: { ...pattern, closure: command.closure } };
     case "setPattern":
-      return { ...work, pattern: command.pattern, picks: {} };
+      return { ...work, pattern: cutPattern(command.pattern), picks: {} };
     case "setEaseWanted":
       return { ...work, easeWanted: { ...work.easeWanted, ...command.ease } };
     case "clearEaseWanted":
@@ -105,10 +110,38 @@ function changed(work: Work, command: Command): Work {
         ),
       };
     case "setUnread":
-      return { ...work, unread: { ...work.unread, [command.field]: command.text } };
+      return { ...work, unread: putUnread(work.unread, command.field, command.text) };
     case "clearUnread":
       return { ...work, unread: without(work.unread, command.field) };
   }
+}
+
+/** A long name is still a name when it is cut; a number out of bounds would be another number. */
+const cut = (text: string): string => text.slice(0, LIMITS.text);
+
+const cutRows = <T extends { readonly label: string }>(rows: readonly T[]): readonly T[] =>
+  rows.slice(0, LIMITS.rows).map((row) => ({ ...row, label: cut(row.label) }));
+
+function cutPattern(pattern: Pattern): Pattern {
+  const { sizes, cups } = pattern.chart;
+  return { ...pattern, name: cut(pattern.name), chart: { ...pattern.chart, sizes: cutRows(sizes), cups: cutRows(cups) } };
+}
+
+function putUnread(unread: Work["unread"], field: string, text: string): Work["unread"] {
+  if (field.length > LIMITS.text) return unread;
+  if (!Object.hasOwn(unread, field) && Object.keys(unread).length >= LIMITS.unread) return unread;
+  return { ...unread, [field]: text.slice(0, LIMITS.unreadText) };
+}
+
+function areNumbersKept(value: unknown): boolean {
+  if (typeof value === "number") return Math.abs(value) <= LIMITS.length;
+  return typeof value !== "object" || value === null || Object.values(value).every(areNumbersKept);
+}
+
+function areSharesKept(command: Command): boolean {
+  const giveBack =
+    command.kind === "setGiveBack" ? command.giveBack : command.kind === "putAlteration" ? command.alteration.giveBack : {};
+  return Object.values(giveBack).every((share) => share >= 0 && share <= 1);
 }
 
 function without<T extends object, K extends keyof T>(from: T, key: K): Omit<T, K> {
@@ -123,6 +156,7 @@ const ORDER: Readonly<Record<AlterationKind, number>> = { dartPlace: 0, dartMout
 function put(alterations: readonly Alteration[], wish: Alteration): readonly Alteration[] {
   const at = alterations.findIndex((a) => sameDart(a, wish) && a.kind === wish.kind);
   if (at >= 0) return alterations.map((a, index) => (index === at ? wish : a));
+  if (alterations.length >= LIMITS.alterations) return alterations;
   const before = alterations.findIndex((a) => sameDart(a, wish) && ORDER[a.kind] > ORDER[wish.kind]);
   return before < 0 ? [...alterations, wish] : alterations.toSpliced(before, 0, wish);
 }

@@ -1,0 +1,16 @@
+/**
+ * How much a work can hold: far more than a chart, a ledger or a page of fields needs. Commands keep within it and what
+ * is read back is held to it, so that whatever is saved can be opened again.
+ */
+export const LIMITS = {
+  /** Characters of a name or a label. */
+  text: 200,
+  /** Characters of an entry that could not be read: a whole page pasted in place of a chart, too. */
+  unreadText: 40_000,
+  unread: 1000,
+  /** Sizes or cup versions as typed or pasted; a chart that can be drafted from has fewer. */
+  rows: 60,
+  alterations: 200,
+  /** mm, in either direction. Nothing on a body or a bodice is longer. */
+  length: 10_000,
+} as const;
