@@ -95,6 +95,7 @@ export const workSchema = z.strictObject({
     waist: z.exactOptional(length),
     hip: z.exactOptional(length),
   }),
+  bustRadius: z.exactOptional(length),
   picks: z.strictObject({
     frame: z.exactOptional(text),
     cup: z.exactOptional(text),
@@ -109,5 +110,4 @@ export const workSchema = z.strictObject({
 /** Fails to compile where the schema and the core's type differ in anything but `readonly`: a field added to one alone, too. */
 type Frozen<T> = T extends readonly (infer U)[] ? readonly Frozen<U>[] : T extends object ? { readonly [K in keyof T]: Frozen<T[K]> } : T;
 type Same<A, B> = (<T>() => T extends A ? 1 : 2) extends <T>() => T extends B ? 1 : 2 ? true : never;
-export type WorkIsTheSchema = Same<Frozen<z.infer<typeof workSchema>>, Frozen<Work>>;
-export const workIsTheSchema: WorkIsTheSchema = true;
+export const schemaIsTheType: Same<Frozen<z.infer<typeof workSchema>>, Frozen<Work>> = true;

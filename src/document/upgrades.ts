@@ -1,6 +1,6 @@
 /**
- * Bringing older files up to date: one pure step from each version to the next, applied in order. A step may be given
- * anything that once parsed, and returns unknown data that the schema then judges.
+ * Bringing older files up to date: one pure step from each version to the next, applied in order. What a step is given
+ * has not been parsed, and what it returns the schema then judges. A step may throw at what it cannot bring up to date.
  */
 export const CURRENT_VERSION = 1;
 

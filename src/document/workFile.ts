@@ -11,7 +11,7 @@ export type WorkFileFailure =
   | { readonly code: "file/newer"; readonly version: number; readonly known: number }
   | { readonly code: "file/damaged"; readonly places: readonly string[] };
 
-const envelope = z.object({ bodicewright: z.literal("work"), version: z.int().check(z.gte(1)), work: z.unknown() });
+const envelope = z.object({ bodicewright: z.literal("work"), version: z.int().check(z.gte(1)), work: z.optional(z.unknown()) });
 
 /** How many damaged places are named. */
 const PLACES_NAMED = 3;
@@ -29,20 +29,40 @@ export function readWorkFile(text: string, upgrades: Upgrades = UPGRADES, curren
   if (!found.success) return fail({ code: "file/foreign" });
   const { version, work } = found.data;
   if (version > current) return fail({ code: "file/newer", version, known: current });
-  return parseWork(upgradeWork(work, version, current, upgrades));
+  const upgraded = upgrade(work, version, current, upgrades);
+  return upgraded.ok ? parseWork(upgraded.value) : upgraded;
 }
+
+/** An older work that is damaged may be beyond its upgrade, which is written for sound ones. */
+function upgrade(work: unknown, version: number, current: number, upgrades: Upgrades): Result<unknown, WorkFileFailure> {
+  try {
+    return ok(upgradeWork(work, version, current, upgrades));
+  } catch {
+    return fail({ code: "file/damaged", places: [WHOLE] });
+  }
+}
+
+/** Named where the work as a whole is damaged. */
+const WHOLE = "work";
 
 /** A work from unknown data of the current version. */
 export function parseWork(data: unknown): Result<Work, WorkFileFailure> {
   const parsed = workSchema.safeParse(data);
   if (parsed.success) return ok(parsed.data);
-  const places = parsed.error.issues.map(({ path }) => path.map(String).join(".") || "work");
+  const places = parsed.error.issues.map(({ path }) => path.map(String).join(".") || WHOLE);
   return fail({ code: "file/damaged", places: [...new Set(places)].slice(0, PLACES_NAMED) });
 }
 
-/** The text of a work file. */
-export const writeWorkFile = (work: Work): string =>
-  `${JSON.stringify({ bodicewright: "work", version: CURRENT_VERSION, work }, null, 2)}\n`;
+/** The text of a work file. Equal works give the same text, whatever the order in which their parts were entered. */
+export function writeWorkFile(work: Work): string {
+  // The schema puts every part in its own order.
+  const parsed = parseWork(work);
+  const ordered = parsed.ok ? { ...parsed.value, unread: sorted(parsed.value.unread) } : work;
+  return `${JSON.stringify({ bodicewright: "work", version: CURRENT_VERSION, work: ordered }, null, 2)}\n`;
+}
+
+const sorted = (record: Work["unread"]): Work["unread"] =>
+  Object.fromEntries(Object.entries(record).toSorted(([a], [b]) => (a < b ? -1 : 1)));
 
 function parseJson(text: string): Result<unknown, WorkFileFailure> {
   try {

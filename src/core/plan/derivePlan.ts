@@ -1,4 +1,5 @@
 /** The one way from what the wearer decided to what follows from it. */
+import type { SizeRow } from "../chart/sizeChart";
 import { applyAlteration } from "../alterations/applyAlteration";
 import { giveBackPlaces } from "../alterations/giveBack";
 import { piecesOf, type PieceSet } from "../alterations/pieceSet";
@@ -16,6 +17,7 @@ import { rankAlternatives } from "../sizing/alternatives";
 import { pickBust, pickCup, pickFrame } from "../sizing/pickFrame";
 import { normalBelow } from "../sizing/normal";
 import { girthAt, solveLevel } from "../sizing/solveLevel";
+import type { Sizing } from "../sizing/sizing";
 import type { FullBustFailure } from "../surgery/fullBust";
 import { BORDERLINE, FULLNESS_NOTICED, FULLNESS_RADIUS, TAPE_REPEATABILITY } from "../tolerance";
 import { radians, type Mm } from "../units";
@@ -35,8 +37,24 @@ export function derivePrintedNest(work: Work): Result<Nest, PlanFailure> {
   return cup.ok ? nestFor(work.pattern, cup.value.label) : cup;
 }
 
-/** The whole plan that follows from a work. Pure: the same work gives the same plan. */
-export function derivePlan(work: Work): Result<Plan, PlanFailure> {
+interface Picked {
+  readonly sizing: Sizing;
+  readonly nest: Nest;
+  readonly built: Built;
+  readonly cutLines: readonly CutLine[];
+  readonly row: SizeRow;
+  readonly drafted: Ease;
+  readonly ease: Ease;
+  readonly body: { readonly bust: Mm; readonly waist: Mm; readonly hip: Mm | undefined };
+  /** Finished girth of each size with the frame's darts; hips null where the pattern ends at the waist. */
+  readonly waists: readonly Mm[];
+  readonly waist: number;
+  readonly hips: readonly Mm[] | null;
+  readonly hip: number | null;
+}
+
+/** The picks and the pieces cut by them: all that comes before the wearer's own slips. */
+function derivePicked(work: Work): Result<Picked, PlanFailure> {
   const { pattern, picks, measures } = work;
   const { chart } = pattern;
   const faults = chartFaults(chart);
@@ -83,68 +101,6 @@ export function derivePlan(work: Work): Result<Plan, PlanFailure> {
   });
   if (!built.ok) return undraftable(cup.value.label, built.failure);
 
-  const cutLines = drawCutLines(nest.value, built.value, at);
-  const applied = applySlips(work, built.value, cutLines, bust.alteration);
-  const moved = cutLines.map((line) => ({
-    ...line,
-    slipMove: lineAt(applied.pieces, line).x - lineAt(built.value.blended, line).x,
-  }));
-  const bustLoss = sum(
-    applied.slips.map(({ what, outcome }) =>
-      outcome.ok && what.kind === "alteration" && what.alteration.kind === "dartPlace" && what.alteration.how === "offCentreSeam"
-        ? 2 * what.alteration.by
-        : 0,
-    ),
-  );
-  const made = built.value.bust !== null && built.value.bust.ok ? bust.alteration : 0;
-  const finishedAt = (level: LevelName): Mm =>
-    2 * sum(piecesOf(applied.pieces).map((piece) => (level === "waist" && isBasque(piece) ? 0 : (levelWidth(piece, level) ?? 0))));
-  const patternBust = row.bust - chart.draftedDifference + cup.value.drafted + drafted.bust;
-  const levels: PlannedLevel[] = [
-    {
-      level: "bust",
-      ...lines(nest.value, f),
-      size: f,
-      extrapolated: false,
-      body: bustGirth,
-      ease: ease.bust,
-      target: bustGirth + ease.bust,
-      claim: patternBust + made - bustLoss,
-      finished: finishedAt("bust"),
-      margin: frame.value.margin,
-      probability: frame.value.probability,
-      borderline: frame.value.borderline,
-    },
-    {
-      level: "waist",
-      ...lines(nest.value, waist.value),
-      size: waist.value,
-      extrapolated: isOutside(waist.value, waists.length),
-      body: waistGirth,
-      ease: ease.waist,
-      target: waistGirth + ease.waist,
-      claim: picks.waist === undefined ? waistGirth + ease.waist : girthAt(waists, waist.value),
-      finished: finishedAt("waist"),
-      ...lineMargin(waists, waistGirth + ease.waist),
-    },
-  ];
-  if (hip !== null && hips !== null && hipGirth !== undefined) {
-    levels.push({
-      level: "hip",
-      ...lines(nest.value, hip.value),
-      size: hip.value,
-      extrapolated: isOutside(hip.value, hips.length),
-      body: hipGirth,
-      ease: ease.hip,
-      target: hipGirth + ease.hip,
-      claim: picks.hip === undefined ? hipGirth + ease.hip : girthAt(hips, hip.value),
-      finished: finishedAt("hip"),
-      ...lineMargin(hips, hipGirth + ease.hip),
-    });
-  }
-
-  const darts = readDarts(work, must(nest.value.sizes[f], "frame"), built.value, applied);
-  const pieces = piecesOf(applied.pieces);
   const sizing = {
     frame: frame.value,
     cup: cup.value,
@@ -161,12 +117,98 @@ export function derivePlan(work: Work): Result<Plan, PlanFailure> {
   };
   return ok({
     sizing,
-    levels,
     nest: nest.value,
-    printed: must(nest.value.sizes[f], "frame"),
-    blended: piecesOf(built.value.blended),
+    built: built.value,
+    cutLines: drawCutLines(nest.value, built.value, at),
+    row,
+    drafted,
+    ease,
+    body: { bust: bustGirth, waist: waistGirth, hip: hipGirth },
+    waists,
+    waist: waist.value,
+    hips,
+    hip: hip === null ? null : hip.value,
+  });
+}
+
+/** The whole plan that follows from a work. Pure: the same work gives the same plan. */
+export function derivePlan(work: Work): Result<Plan, PlanFailure> {
+  const picked = pickedOf(work);
+  if (!picked.ok) return picked;
+  const { sizing, nest, built, cutLines, row, drafted, ease, body, waists, waist, hips, hip } = picked.value;
+  const { pattern, picks } = work;
+  const { chart } = pattern;
+  const { frame, cup, bust } = sizing;
+  const f = frame.index;
+  const applied = applySlips(work, built, cutLines, bust.alteration);
+  const moved = cutLines.map((line) => ({
+    ...line,
+    slipMove: lineAt(applied.pieces, line).x - lineAt(built.blended, line).x,
+  }));
+  const bustLoss = sum(
+    applied.slips.map(({ what, outcome }) =>
+      outcome.ok && what.kind === "alteration" && what.alteration.kind === "dartPlace" && what.alteration.how === "offCentreSeam"
+        ? 2 * what.alteration.by
+        : 0,
+    ),
+  );
+  const made = built.bust !== null && built.bust.ok ? bust.alteration : 0;
+  const finishedAt = (level: LevelName): Mm =>
+    2 * sum(piecesOf(applied.pieces).map((piece) => (level === "waist" && isBasque(piece) ? 0 : (levelWidth(piece, level) ?? 0))));
+  const patternBust = row.bust - chart.draftedDifference + cup.drafted + drafted.bust;
+  const levels: PlannedLevel[] = [
+    {
+      level: "bust",
+      ...lines(nest, f),
+      size: f,
+      extrapolated: false,
+      body: body.bust,
+      ease: ease.bust,
+      target: body.bust + ease.bust,
+      claim: patternBust + made - bustLoss,
+      finished: finishedAt("bust"),
+      margin: frame.margin,
+      probability: frame.probability,
+      borderline: frame.borderline,
+    },
+    {
+      level: "waist",
+      ...lines(nest, waist),
+      size: waist,
+      extrapolated: isOutside(waist, waists.length),
+      body: body.waist,
+      ease: ease.waist,
+      target: body.waist + ease.waist,
+      claim: picks.waist === undefined ? body.waist + ease.waist : girthAt(waists, waist),
+      finished: finishedAt("waist"),
+      ...lineMargin(waists, body.waist + ease.waist),
+    },
+  ];
+  if (hip !== null && hips !== null && body.hip !== undefined) {
+    levels.push({
+      level: "hip",
+      ...lines(nest, hip),
+      size: hip,
+      extrapolated: isOutside(hip, hips.length),
+      body: body.hip,
+      ease: ease.hip,
+      target: body.hip + ease.hip,
+      claim: picks.hip === undefined ? body.hip + ease.hip : girthAt(hips, hip),
+      finished: finishedAt("hip"),
+      ...lineMargin(hips, body.hip + ease.hip),
+    });
+  }
+
+  const darts = readDarts(work, must(nest.sizes[f], "frame"), built, applied);
+  const pieces = piecesOf(applied.pieces);
+  return ok({
+    sizing,
+    levels,
+    nest,
+    printed: must(nest.sizes[f], "frame"),
+    blended: piecesOf(built.blended),
     pieces,
-    bustPoint: built.value.bustPoint,
+    bustPoint: built.bustPoint,
     darts,
     cutLines: moved,
     slips: applied.slips,
@@ -176,7 +218,7 @@ export function derivePlan(work: Work): Result<Plan, PlanFailure> {
       darts,
       slips: applied.slips,
       closure: pattern.closure,
-      body: { bust: bustGirth, hip: hipGirth ?? null },
+      body: { bust: body.bust, hip: body.hip ?? null },
     }),
     checklist: listWork({ pieces, sizing, cutLines: moved, darts, slips: applied.slips }),
   });
@@ -191,6 +233,20 @@ function draftsOf(pattern: Pattern) {
   const made = { blocks: draftBlocks(pattern), nests: new Map<string, Result<Nest, PlanFailure>>() };
   drafts.set(pattern, made);
   return made;
+}
+
+/** The last picks of each pattern, so that a drag, which changes slips alone, picks and cuts nothing again. */
+const lastPicked = new WeakMap<Pattern, Pick<Work, "measures" | "picks" | "easeWanted"> & { readonly result: ReturnType<typeof derivePicked> }>();
+
+function pickedOf(work: Work): ReturnType<typeof derivePicked> {
+  const { pattern, measures, picks, easeWanted } = work;
+  const known = lastPicked.get(pattern);
+  if (known !== undefined && known.measures === measures && known.picks === picks && known.easeWanted === easeWanted) {
+    return known.result;
+  }
+  const result = derivePicked(work);
+  lastPicked.set(pattern, { measures, picks, easeWanted, result });
+  return result;
 }
 
 const blocksOf = (pattern: Pattern): Blocks => draftsOf(pattern).blocks;

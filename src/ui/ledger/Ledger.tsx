@@ -1,4 +1,5 @@
 import "./ledger.css";
+import { useState } from "react";
 import type { CheckResult } from "../../core/checks/check";
 import type { PieceName } from "../../core/pattern/piece";
 import type { Plan, Slip } from "../../core/plan/plan";
@@ -7,12 +8,12 @@ import { checkClaim, checkFailureSentence, checkPlace } from "../../words/checks
 import { capital, listWords, pieceWords } from "../../words/names";
 import { slipAmount, slipGroup, slipNoteSentence, slipTitle, slipWhy } from "../../words/ledger";
 import { slipFailureSentence } from "../../words/slips";
-import { usePlan, useRun, useWork } from "../app/useWork";
+import { useRun, useSettledPlan, useWork } from "../app/useWork";
 import { useViewState } from "../app/viewState";
 
-/** The ledger: a slip for each thing done to the pieces, and under them the checks. */
+/** The ledger: a slip for each thing done to the pieces, and under them the checks. It stands still during a drag. */
 export function Ledger() {
-  const plan = usePlan();
+  const plan = useSettledPlan();
   const unit = useWork((work) => work.unit);
   if (!plan.ok) {
     return (
@@ -121,16 +122,24 @@ function Checks({ plan, unit }: { readonly plan: Plan; readonly unit: LengthUnit
                 {bad.map((check) => (
                   <p key={keyOf(check)}>{checkFailureSentence(check, unit)}</p>
                 ))}
-                <details>
-                  <summary>{results.length === 1 ? "measured" : `${results.length} measured`}</summary>
-                  <CheckRows results={results} unit={unit} />
-                </details>
+                <Measured results={results} unit={unit} />
               </div>
             </li>
           );
         })}
       </ul>
     </section>
+  );
+}
+
+/** The figures are set out only once she asks for them. */
+function Measured({ results, unit }: { readonly results: readonly CheckResult[]; readonly unit: LengthUnit }) {
+  const [open, setOpen] = useState(false);
+  return (
+    <details onToggle={(event) => setOpen(event.currentTarget.open)}>
+      <summary>{results.length === 1 ? "measured" : `${results.length} measured`}</summary>
+      {open && <CheckRows results={results} unit={unit} />}
+    </details>
   );
 }
 

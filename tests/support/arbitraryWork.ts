@@ -1,0 +1,80 @@
+/** Works of every shape the document allows, for property tests. */
+import * as fc from "fast-check";
+import { MEASURE_NAMES } from "../../src/core/measures/measure";
+import { LIMITS } from "../../src/core/plan/limits";
+import type { Alteration, GiveBackPlace, Pattern, Work } from "../../src/core/plan/work";
+
+const noMinusZero = (value: number): number => value + 0;
+
+/** Any number that a length may be. Minus nothing is nothing in a file. */
+export const anyLength = fc.double({ min: -LIMITS.length, max: LIMITS.length, noNaN: true }).map(noMinusZero);
+export const anyText = fc.string({ unit: "grapheme", maxLength: 20 });
+
+const share = fc.double({ min: 0, max: 1, noNaN: true }).map(noMinusZero);
+const NONE_REQUIRED = { requiredKeys: [] };
+
+const PLACES: readonly GiveBackPlace[] = ["centreSeam", "sideSeam", "otherDart", "underarm", "waistEnd"];
+export const anyGiveBack = fc.dictionary(fc.constantFrom(...PLACES), share, { noNullPrototype: true });
+
+export const anyDart = fc.record({
+  piece: fc.constantFrom("front", "back", "frontBasque", "backBasque"),
+  dart: fc.constantFrom("sideDart", "waistDart", "shoulderDart"),
+});
+
+export const anyAlteration: fc.Arbitrary<Alteration> = fc.oneof(
+  fc.record({
+    kind: fc.constant("dartEnd" as const),
+    id: anyText,
+    dart: anyDart,
+    shorten: anyLength,
+    across: anyLength,
+    hold: fc.constantFrom("mouth", "fullness"),
+    giveBack: anyGiveBack,
+  }),
+  fc.record({ kind: fc.constant("dartMouth" as const), id: anyText, dart: anyDart, inner: anyLength, outer: anyLength, giveBack: anyGiveBack }),
+  fc.record({
+    kind: fc.constant("dartPlace" as const),
+    id: anyText,
+    dart: anyDart,
+    by: anyLength,
+    how: fc.constantFrom("redraw", "offCentreSeam"),
+    giveBack: anyGiveBack,
+  }),
+);
+
+export const anySize = fc.record(
+  { label: anyText, bust: anyLength, waist: anyLength, hip: anyLength, finishedBust: anyLength, finishedWaist: anyLength, finishedHip: anyLength },
+  { requiredKeys: ["label", "bust", "waist", "hip"] },
+);
+export const anyCup = fc.record({ label: anyText, difference: anyLength });
+export const anyEase = fc.record({ bust: anyLength, waist: anyLength, hip: anyLength });
+export const anyClosure = fc.record({ place: fc.constantFrom("centreBack", "side"), belowWaist: anyLength });
+export const anyPicks = fc.record({ frame: anyText, cup: anyText, waist: anyLength, hip: anyLength, bustAlteration: anyLength }, NONE_REQUIRED);
+
+export const anyPattern: fc.Arbitrary<Pattern> = fc.record({
+  name: anyText,
+  chart: fc.record({ sizes: fc.array(anySize, { maxLength: 5 }), draftedDifference: anyLength, cups: fc.array(anyCup, { maxLength: 4 }) }),
+  ease: anyEase,
+  length: fc.constantFrom("waist", "hip"),
+  closure: anyClosure,
+});
+
+export const anyWork: fc.Arbitrary<Work> = fc.record(
+  {
+    name: anyText,
+    invented: fc.boolean(),
+    unit: fc.constantFrom("cm", "in"),
+    paper: fc.constantFrom("A4", "Letter"),
+    measures: fc.dictionary(fc.constantFrom(...MEASURE_NAMES), anyLength, { noNullPrototype: true }),
+    pattern: anyPattern,
+    easeWanted: fc.record({ bust: anyLength, waist: anyLength, hip: anyLength }, NONE_REQUIRED),
+    bustRadius: anyLength,
+    picks: anyPicks,
+    alterations: fc.array(anyAlteration, { maxLength: 4 }),
+    // The engine keeps this one name for itself; no field of the page is called so.
+    unread: fc.dictionary(anyText.filter((text) => text !== "__proto__"), anyText, { maxKeys: 4, noNullPrototype: true }),
+  },
+  {
+    requiredKeys: ["name", "invented", "unit", "paper", "measures", "pattern", "easeWanted", "picks", "alterations", "unread"],
+  },
+);
