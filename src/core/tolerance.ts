@@ -77,3 +77,6 @@ export const SAME_LINE = 0.5;
 
 /** mm. What rounding may do to the coordinates of a few metres that a curve routine computes with. */
 export const COORDINATE_NOISE = 1e-10;
+
+/** mm. Where truing stops correcting a length: a tenth of what the curve routines promise, and it saves half the work. */
+export const TRUING_ACCURACY = 1e-4;

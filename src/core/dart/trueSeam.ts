@@ -7,7 +7,7 @@ import { directionOf, distance, polar, turnBetween } from "../geometry/point";
 import { must } from "../result";
 import { dartOf, pointOf, type DartName, type Edge, type Piece } from "../pattern/piece";
 import { seamLength } from "../girth/seamLength";
-import { SOLVER_ACCURACY } from "../tolerance";
+import { TRUING_ACCURACY } from "../tolerance";
 import { radians, type Mm, type Radians } from "../units";
 import { curveOf, edgeFrom, edgeTo } from "../surgery/ring";
 import { moveMouth } from "./moveMouth";
@@ -49,7 +49,7 @@ export function trueSeamKeepingLength(piece: Piece, name: DartName, length: Mm):
   let trued = trueSeamAtDart(piece, name);
   for (let round = 0; round < ROUNDS; round += 1) {
     const longer = seamLength(trued, seam) - length;
-    if (Math.abs(longer) < SOLVER_ACCURACY) break;
+    if (Math.abs(longer) < TRUING_ACCURACY) break;
     const moved = moveMouth(trued, name, longer / 2, longer / 2);
     if (!moved.ok) break;
     trued = trueSeamAtDart(moved.value, name);
