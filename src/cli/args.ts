@@ -5,7 +5,7 @@ export const USAGE = `Usage: npm run --silent plan -- FILE [--json]
 
 Reads a saved Bodicewright work file and prints its alteration checklist.
 
-  FILE     a work file, as "Save to a file" writes it
+  FILE     a work file, as "Download this work" writes it
   --json   print the plan as JSON instead: lengths in mm, angles in degrees
   --help   print this and stop
 

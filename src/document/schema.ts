@@ -107,7 +107,14 @@ export const workSchema = z.strictObject({
   unread: z.record(text, unreadText).check(z.refine((record) => Object.keys(record).length <= LIMITS.unread)),
 });
 
-/** Fails to compile where the schema and the core's type differ in anything but `readonly`: a field added to one alone, too. */
-type Frozen<T> = T extends readonly (infer U)[] ? readonly Frozen<U>[] : T extends object ? { readonly [K in keyof T]: Frozen<T[K]> } : T;
-type Same<A, B> = (<T>() => T extends A ? 1 : 2) extends <T>() => T extends B ? 1 : 2 ? true : never;
-export const schemaIsTheType: Same<Frozen<z.infer<typeof workSchema>>, Frozen<Work>> = true;
+/**
+ * Fails to compile where the schema and the core's type differ in anything but `readonly`. What may be absent is marked,
+ * since a field that one of them lacks altogether would otherwise pass.
+ */
+type Marked<T> = T extends readonly (infer U)[]
+  ? readonly Marked<U>[]
+  : T extends object
+    ? { readonly [K in keyof T]-?: object extends Pick<T, K> ? { readonly absent: Marked<T[K]> } : Marked<T[K]> }
+    : T;
+type Same<A, B> = [A] extends [B] ? ([B] extends [A] ? true : never) : never;
+export const schemaIsTheType: Same<Marked<z.infer<typeof workSchema>>, Marked<Work>> = true;

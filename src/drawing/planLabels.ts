@@ -3,6 +3,7 @@ import { pointOf, type Nest, type PieceName, type PointName } from "../core/patt
 import type { Plan } from "../core/plan/plan";
 import type { LengthUnit } from "../core/plan/work";
 import { must } from "../core/result";
+import { shareWords } from "../words/blend";
 import { formatAmount } from "../words/length";
 import type { Label } from "./labels";
 import type { Place } from "./layout";
@@ -47,7 +48,14 @@ export function sizeLabels(nest: Nest, places: readonly Place[], first: readonly
   );
 }
 
-const percentWords = (share: number): string => (share === 0 || share === 1 ? "on the line" : `${Math.round(share * 100)} %`);
+/** On the lower line (0), on the upper one (1), or null: in between or past them. */
+function lineOf(between: readonly [string, string], share: number): 0 | 1 | null {
+  const where = shareWords(between, share);
+  return where === `on the ${between[0]} line` ? 0 : where === `on the ${between[1]} line` ? 1 : null;
+}
+
+const percentWords = (between: readonly [string, string], share: number): string =>
+  lineOf(between, share) === null ? `${Math.round(share * 100)} %` : "on the line";
 
 /** "from 12 to 14", and how far outside the lower line that is. */
 export function cutLineWords(
@@ -55,8 +63,11 @@ export function cutLineWords(
   unit: LengthUnit,
 ): readonly [string, string] {
   const [lower, upper] = between;
-  const run = share === 0 ? "" : share === 1 ? `on the ${upper} line` : `from ${lower} to ${upper}`;
+  const on = lineOf(between, share);
+  if (on !== null) return ["", `on ${on === 0 ? lower : upper}`];
+  const run = `from ${lower} to ${upper}`;
   const side = offset < 0 ? "inside" : "outside";
+  if (formatAmount(Math.abs(offset), unit) === formatAmount(0, unit)) return [run, `on ${lower}`];
   return [run, `${formatAmount(Math.abs(offset), unit)} ${side} ${lower}`];
 }
 
@@ -72,7 +83,7 @@ export function planLabels(plan: Plan, places: readonly Place[], unit: LengthUni
       id: `cut-${line.piece}-${line.level}`,
       x: place.box.x + place.box.width + BESIDE,
       y: line.at.y + place.dy - BESIDE * 2,
-      lines: [`${line.level}: ${percentWords(line.share)}`, run, amount].filter((text) => text !== ""),
+      lines: [`${line.level}: ${percentWords(line.between, line.share)}`, run, amount].filter((text) => text !== ""),
       anchor: "start",
       kind: "cut",
       leader: { x: line.at.x + place.dx, y: line.at.y + place.dy },

@@ -60,7 +60,7 @@ export function OrderOfWork({ plan, unit }: { readonly plan: Plan; readonly unit
   return (
     <section className="pc-order">
       <h4>Order of work</h4>
-      <p className="pc-hint">All lines are stitch lines. In the drawings the heavy line is yours, the dashed one is the size traced, the dotted ones are its neighbours; they are not to scale for cutting.</p>
+      <p className="pc-hint">All lines are stitch lines. If your tissue prints cutting lines, the side seam amounts are the same from one cutting line to the next, but draw the stitch line in before you place darts, walk seams or measure. In the drawings the heavy line is yours, the dashed one is the size traced, the dotted ones are its neighbours; they are not to scale for cutting.</p>
       {checklistByPiece(plan, unit).map((list) => (
         <PieceWork key={list.piece ?? "together"} list={list} plan={plan} unit={unit} />
       ))}

@@ -21,6 +21,7 @@ function Size({ title, value, children }: { readonly title: string; readonly val
 /** Names, what to fill in by hand, and the sizes this sheet was made for. */
 export function SheetHeading({ work, plan }: { readonly work: Work; readonly plan: Plan }) {
   const { frame, cup, bust } = plan.sizing;
+  const leftOut = plan.slips.some(({ what, outcome }) => what.kind === "bust" && !outcome.ok);
   return (
     <header className="pc-heading">
       <div className="pc-names">
@@ -40,6 +41,7 @@ export function SheetHeading({ work, plan }: { readonly work: Work; readonly pla
         </Size>
         <Size title="Cup and bust" value={cup.label ?? "as drafted"}>
           <Words>{bustSentence(bust, work.unit)}</Words>
+          {leftOut && <b> Not in the order of work: see below.</b>}
         </Size>
         {plan.levels
           .filter((level) => level.level !== "bust")

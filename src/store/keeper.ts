@@ -1,6 +1,6 @@
 /**
  * Keeps the open work: saves it as it changes, opens others, and tells the page how that went. Where the browser keeps
- * nothing the work stays usable, and can be downloaded.
+ * nothing, works are kept as long as the page is open, and can be downloaded.
  */
 import { createStore, type StoreApi } from "zustand/vanilla";
 import type { Work } from "../core/plan/work";
@@ -8,7 +8,8 @@ import { blankWork } from "../document/blank";
 import { readWorkFile, writeWorkFile } from "../document/workFile";
 import { fileFailureSentence, storageFailureSentence } from "../words/storage";
 import { NEW_STAMP, type KeptEntry, type KeptWork, type Library, type StorageFailure } from "./library";
-import type { WorkStore } from "./workStore";
+import { memoryLibrary } from "./memoryLibrary";
+import { commitGesture, type WorkStore } from "./workStore";
 
 export interface KeeperMessage {
   readonly id: string;
@@ -42,164 +43,223 @@ export interface Keeper {
 /** ms. A run of typing is one save. */
 const REST = 400;
 
+const SAVED = { state: "saved", words: "Saved here" } as const;
+const SAVING = { state: "saving", words: "Saving…" } as const;
+
 /**
  * @param library null where the browser keeps nothing, with `why`
  * @param first   the work a first visit opens
  */
 export function createKeeper(store: WorkStore, library: Library | null, first: Work, why: StorageFailure | null = null): Keeper {
-  const state = createStore<KeeperState>(() => ({ entries: [], openId: "", storage: { state: "saved", words: "Saved here" }, messages: [] }));
+  const shelf = library ?? memoryLibrary();
+  const state = createStore<KeeperState>(() => ({ entries: [], openId: "", storage: SAVED, messages: [] }));
   let stamp = NEW_STAMP;
   let waiting: ReturnType<typeof setTimeout> | null = null;
   let going: Promise<void> = Promise.resolve();
-  // Loading a work is no change to save.
-  let saved = store.getState().work;
+  /** The open work as it was saved last; loading a work is no change to save. */
+  let saved: Work | null = store.getState().work;
 
-  const say = (text: string, action?: KeeperMessage["action"]): void => {
+  /** One thing after the other, so that no save lands on a work that is just being put away. */
+  const inTurn = (job: () => Promise<void>): Promise<void> => {
+    going = going.then(job, job);
+    return going;
+  };
+
+  const say = (text: string, action?: KeeperMessage["action"]): string => {
     const message = { id: crypto.randomUUID(), text, ...(action === undefined ? {} : { action }) };
     state.setState(({ messages }) => ({ messages: [...messages, message] }));
+    return message.id;
   };
   const dismiss = (id: string): void => state.setState(({ messages }) => ({ messages: messages.filter((m) => m.id !== id) }));
+
+  const report = (storage: KeeperState["storage"]): void => {
+    // Kept only until the page is closed is not saved.
+    if (library !== null) state.setState({ storage });
+  };
   const failed = (failure: StorageFailure): void =>
     state.setState({ storage: { state: "failed", words: storageFailureSentence(failure) } });
 
   const refresh = async (): Promise<void> => {
-    if (library === null) {
-      const { openId } = state.getState();
-      state.setState({ entries: [{ id: openId, name: store.getState().work.name }] });
-      return;
-    }
-    const entries = await library.list();
+    const entries = await shelf.list();
     if (entries.ok) state.setState({ entries: entries.value });
     else failed(entries.failure);
   };
 
+  const setLastOpen = async (id: string): Promise<void> => {
+    const done = await shelf.setLastOpen(id);
+    if (!done.ok) failed(done.failure);
+  };
+
+  const isUnsaved = (): boolean => store.getState().work !== saved;
+
   const save = async (): Promise<void> => {
     const { work, past, future, gestureStart } = store.getState();
     // The middle of a drag is nobody's decision yet.
-    if (library === null || gestureStart !== null || work === saved) return;
-    state.setState({ storage: { state: "saving", words: "Saving…" } });
+    if (gestureStart !== null || !isUnsaved()) return;
+    report(SAVING);
     const { openId } = state.getState();
-    const done = await library.save({ id: openId, work, past, future, stamp });
+    const done = await shelf.save({ id: openId, work, past, future, stamp });
     if (!done.ok) return failed(done.failure);
     saved = work;
     stamp = done.value.stamp;
     if (done.value.id !== openId) {
       state.setState({ openId: done.value.id });
       say("This work was changed in another tab. What you see here is kept beside it as a work of its own.");
-      await library.setLastOpen(done.value.id);
+      await setLastOpen(done.value.id);
     }
-    state.setState({ storage: { state: "saved", words: "Saved here" } });
+    report(SAVED);
     await refresh();
   };
 
   const flush = (): Promise<void> => {
     if (waiting !== null) clearTimeout(waiting);
     waiting = null;
-    going = going.then(save);
-    return going;
+    return inTurn(save);
   };
 
-  store.subscribe(({ work }) => {
-    if (library === null || work === saved) return;
+  store.subscribe(() => {
+    if (!isUnsaved()) return;
     if (waiting !== null) clearTimeout(waiting);
     waiting = setTimeout(() => void flush(), REST);
   });
 
-  const show = (kept: Pick<KeptWork, "id" | "work" | "past" | "future" | "stamp">): void => {
+  /** Saves what is open, so that another work can take its place. */
+  const settle = async (): Promise<void> => {
+    commitGesture(store);
+    await save();
+  };
+
+  /** Does what puts another work in place of the open one; where that one could not be saved, only once it is asked again. */
+  const leave = async (go: () => Promise<void>): Promise<void> => {
+    await settle();
+    if (!isUnsaved()) return go();
+    const message = say("The last changes to the open work could not be saved, so it stays open. Download it first, or go on without them.", {
+      label: "Go on without them",
+      run: () => {
+        dismiss(message);
+        void inTurn(go);
+      },
+    });
+  };
+
+  const show = (kept: KeptWork): void => {
     stamp = kept.stamp;
     saved = kept.work;
     store.setState({ work: kept.work, past: kept.past, future: kept.future, gestureStart: null });
     state.setState({ openId: kept.id });
   };
 
-  const create = async (work: Work): Promise<void> => {
-    await flush();
-    const id = crypto.randomUUID();
-    show({ id, work, past: [], future: [], stamp: NEW_STAMP });
-    if (library !== null) {
-      const done = await library.save({ id, work, past: [], future: [], stamp: NEW_STAMP });
-      if (done.ok) {
-        stamp = done.value.stamp;
-        await library.setLastOpen(id);
-      } else failed(done.failure);
+  const showNew = async (work: Work): Promise<void> => {
+    const kept: KeptWork = { id: crypto.randomUUID(), work, past: [], future: [], stamp: NEW_STAMP };
+    show(kept);
+    const done = await shelf.save(kept);
+    if (done.ok) {
+      stamp = done.value.stamp;
+      report(SAVED);
+      await setLastOpen(kept.id);
+    } else {
+      // Not the same work, so that it is still to be saved.
+      saved = null;
+      failed(done.failure);
     }
     await refresh();
   };
 
-  const open = async (id: string): Promise<void> => {
-    await flush();
-    if (library === null) return;
-    const kept = await library.load(id);
-    if (!kept.ok) return say(storageFailureSentence(kept.failure));
+  const showKept = async (id: string): Promise<boolean> => {
+    const kept = await shelf.load(id);
+    if (!kept.ok) {
+      say(storageFailureSentence(kept.failure));
+      return false;
+    }
+    // What was changed while it was loading.
+    await settle();
     show(kept.value);
-    await library.setLastOpen(id);
+    await setLastOpen(id);
+    await refresh();
+    return true;
+  };
+
+  /** The first of the kept works that can be read, or a work made new. */
+  const showAny = async (ids: readonly string[], otherwise: Work): Promise<void> => {
+    for (const id of ids) if (await showKept(id)) return;
+    await showNew(otherwise);
+  };
+
+  const keptIds = async (): Promise<readonly string[] | null> => {
+    const entries = await shelf.list();
+    if (entries.ok) return entries.value.map(({ id }) => id);
+    failed(entries.failure);
+    return null;
+  };
+
+  /** The open work as it is on the page, any other as it is kept. */
+  const current = async (id: string) => {
+    const { work, past, future } = store.getState();
+    return id === state.getState().openId ? ({ ok: true, value: { id, work, past, future, stamp } } as const) : shelf.load(id);
+  };
+
+  /** Offered until it succeeds, and only once then. */
+  const bringBack = async (kept: KeptWork, offer: string): Promise<void> => {
+    if (!state.getState().messages.some(({ id }) => id === offer)) return;
+    const done = await shelf.save({ ...kept, stamp: NEW_STAMP });
+    if (!done.ok) return failed(done.failure);
+    dismiss(offer);
+    await leave(async () => void (await showKept(done.value.id)));
     await refresh();
   };
 
   const remove = async (id: string): Promise<void> => {
-    await flush();
-    const gone = library === null ? null : await library.load(id);
-    if (library === null || gone === null) return;
-    if (!gone.ok) return say(storageFailureSentence(gone.failure));
-    const done = await library.remove(id);
+    commitGesture(store);
+    const gone = await current(id);
+    if (!gone.ok) return void say(storageFailureSentence(gone.failure));
+    const done = await shelf.remove(id);
     if (!done.ok) return failed(done.failure);
     if (id === state.getState().openId) {
-      const rest = await library.list();
-      const next = rest.ok ? rest.value[0] : undefined;
-      if (next === undefined) await create(blankWork(gone.value.work.unit));
-      else await open(next.id);
+      // What is gone is not saved again.
+      saved = store.getState().work;
+      await showAny((await keptIds()) ?? [], blankWork(gone.value.work.unit));
     }
+    // There may be room again.
+    await save();
     await refresh();
-    say(`“${gone.value.work.name}” was deleted.`, {
+    const message = say(`“${gone.value.work.name}” was deleted.`, {
       label: "Bring it back",
-      run: () => {
-        void library.save({ ...gone.value, stamp: NEW_STAMP }).then(() => open(id));
-        state.setState({ messages: [] });
-      },
+      run: () => void inTurn(() => bringBack(gone.value, message)),
     });
   };
 
   return {
     state,
-    open,
-    create,
-    remove,
     dismiss,
     flush,
-    copy: async (id) => {
-      await flush();
-      const kept = library === null ? null : await library.load(id);
-      const work = kept === null ? store.getState().work : kept.ok ? kept.value.work : null;
-      if (work === null) return say("That work could not be read, so it was not copied.");
-      await create({ ...work, name: copyName(work.name) });
-    },
-    openText: async (text, fileName) => {
-      const work = readWorkFile(text);
-      if (!work.ok) return say(`${fileName}: ${fileFailureSentence(work.failure)}`);
-      await create(work.value);
-    },
+    open: (id) => inTurn(() => leave(async () => void (id === state.getState().openId || (await showKept(id))))),
+    create: (work) => inTurn(() => leave(() => showNew(work))),
+    copy: (id) =>
+      inTurn(async () => {
+        const kept = await current(id);
+        if (!kept.ok) return void say(storageFailureSentence(kept.failure));
+        const { work } = kept.value;
+        await leave(() => showNew({ ...work, name: copyName(work.name) }));
+      }),
+    remove: (id) => inTurn(() => remove(id)),
+    openText: (text, fileName) =>
+      inTurn(async () => {
+        const work = readWorkFile(text);
+        if (!work.ok) return void say(`${fileName}: ${fileFailureSentence(work.failure)}`);
+        await leave(() => showNew(work.value));
+      }),
     file: () => {
       const { work } = store.getState();
       return { name: `${fileNameOf(work.name)}.bodice.json`, text: writeWorkFile(work) };
     },
-    start: async () => {
-      if (library === null) {
-        state.setState({ openId: crypto.randomUUID() });
+    start: () =>
+      inTurn(async () => {
         if (why !== null) failed(why);
-        return refresh();
-      }
-      const last = await library.lastOpen();
-      const kept = last.ok && last.value !== null ? await library.load(last.value) : null;
-      if (kept?.ok === true) {
-        show(kept.value);
-        return refresh();
-      }
-      if (kept !== null && !kept.ok && kept.failure.code === "storage/damaged") say(storageFailureSentence(kept.failure));
-      const rest = await library.list();
-      const next = rest.ok ? rest.value.find(({ id }) => !last.ok || id !== last.value) : undefined;
-      if (next === undefined) await create(first);
-      else await open(next.id);
-    },
+        const last = await shelf.lastOpen();
+        const ids = await keptIds();
+        const begin = last.ok && last.value !== null && ids?.includes(last.value) !== false ? [last.value] : [];
+        await showAny([...begin, ...(ids ?? []).filter((id) => !begin.includes(id))], first);
+      }),
   };
 }
 

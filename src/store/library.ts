@@ -33,9 +33,11 @@ interface Stored {
 }
 
 interface Schema extends DBSchema {
-  works: { key: string; value: Stored };
+  works: { key: string; value: Stored; indexes: { list: [number, string] } };
   page: { key: string; value: string };
 }
+
+type Database = IDBPDatabase<Schema>;
 
 export type StorageFailure =
   /** The browser keeps nothing for this page: blocked, private, or too old. */
@@ -46,6 +48,7 @@ export type StorageFailure =
   | { readonly code: "storage/damaged"; readonly id: string; readonly why: WorkFileFailure };
 
 export interface Library {
+  /** The last saved first. */
   readonly list: () => Promise<Result<readonly KeptEntry[], StorageFailure>>;
   readonly load: (id: string) => Promise<Result<KeptWork, StorageFailure>>;
   /**
@@ -60,44 +63,113 @@ export interface Library {
 }
 
 const DATABASE = "bodicewright";
+const DATABASE_VERSION = 2;
 const LAST_OPEN = "last-open";
 
 /** A work not saved yet. */
 export const NEW_STAMP = "";
 
+/** ms. A database that has not answered by then is taken for blocked, so that the page can begin. */
+const PATIENCE = 4000;
+
 /** Opens the library; a failure says why the browser keeps nothing. */
-export async function openLibrary(name: string = DATABASE): Promise<Result<Library, StorageFailure>> {
+export async function openLibrary(name: string = DATABASE, patience: number = PATIENCE): Promise<Result<Library, StorageFailure>> {
+  const connection = connectionTo(name, patience);
   try {
-    const db = await openDB<Schema>(name, 1, {
-      upgrade(fresh) {
-        fresh.createObjectStore("works", { keyPath: "id" });
-        fresh.createObjectStore("page");
-      },
-      // Another tab with a newer page must be able to upgrade.
-      blocking: (_from, _to, event) => {
-        if (event.target instanceof IDBDatabase) event.target.close();
-      },
-    });
-    return ok(libraryOver(db));
+    await connection.get();
+    return ok(libraryOver(connection));
   } catch (error) {
     return fail({ code: "storage/unavailable", detail: detailOf(error) });
   }
 }
 
-function libraryOver(db: IDBPDatabase<Schema>): Library {
+interface Connection {
+  /** The open database, opened again where it was closed. */
+  readonly get: () => Promise<Database>;
+  readonly close: () => void;
+}
+
+function connectionTo(name: string, patience: number): Connection {
+  let current: Promise<Database> | null = null;
+  const close = (): void => {
+    const closing = current;
+    current = null;
+    // One that failed to open has nothing to close.
+    closing?.then((db) => db.close()).catch(() => {});
+  };
+  const open = (): Promise<Database> => {
+    const opening = openDB<Schema>(name, DATABASE_VERSION, {
+      upgrade(db, _from, _to, tx) {
+        const works = db.objectStoreNames.contains("works") ? tx.objectStore("works") : db.createObjectStore("works", { keyPath: "id" });
+        // The list is read from this index alone, without the works and their histories.
+        if (!works.indexNames.contains("list")) works.createIndex("list", ["saved", "name"]);
+        if (!db.objectStoreNames.contains("page")) db.createObjectStore("page");
+      },
+      // Another tab with a newer page must be able to upgrade.
+      blocking: close,
+      // The browser itself cut the connection, as when its data are cleared.
+      terminated: () => {
+        current = null;
+      },
+    });
+    return inTime(opening, patience);
+  };
+  return {
+    get: () => {
+      current ??= open().catch((error: unknown) => {
+        current = null;
+        throw error;
+      });
+      return current;
+    },
+    close,
+  };
+}
+
+function inTime(opening: Promise<Database>, patience: number): Promise<Database> {
+  return new Promise((resolve, reject) => {
+    let isLate = false;
+    const timer = setTimeout(() => {
+      isLate = true;
+      reject(new Error("the database did not answer in time"));
+    }, patience);
+    opening.then(
+      (db) => {
+        clearTimeout(timer);
+        if (isLate) db.close();
+        else resolve(db);
+      },
+      (error: unknown) => {
+        clearTimeout(timer);
+        reject(error instanceof Error ? error : new Error(String(error)));
+      },
+    );
+  });
+}
+
+function libraryOver({ get, close }: Connection): Library {
   return {
     list: () =>
       attempt(async () => {
-        const all = await db.getAll("works");
-        return all.toSorted((a, b) => b.saved - a.saved).map((stored) => ({ id: stored.id, name: stored.name }));
+        const db = await get();
+        const tx = db.transaction("works");
+        const ids = new Set(await tx.store.getAllKeys());
+        const entries: KeptEntry[] = [];
+        for (let at = await tx.store.index("list").openKeyCursor(null, "prev"); at !== null; at = await at.continue()) {
+          entries.push({ id: at.primaryKey, name: at.key[1] });
+          ids.delete(at.primaryKey);
+        }
+        // A damaged record may have no name to be listed by.
+        return [...entries, ...[...ids].map((id) => ({ id, name: "" }))];
       }),
     load: async (id) => {
-      const found = await attempt(() => db.get("works", id));
+      const found = await attempt(async () => (await get()).get("works", id));
       if (!found.ok) return found;
-      return found.value === undefined ? fail({ code: "storage/missing", id }) : readStored(found.value);
+      return found.value === undefined ? fail({ code: "storage/missing", id }) : readStored(id, found.value);
     },
     save: (kept) =>
       attempt(async () => {
+        const db = await get();
         const tx = db.transaction("works", "readwrite");
         const before = await tx.store.get(kept.id);
         const isOthers = before !== undefined && before.stamp !== kept.stamp;
@@ -113,44 +185,53 @@ function libraryOver(db: IDBPDatabase<Schema>): Library {
           past: kept.past,
           future: kept.future,
         };
-        await Promise.all([tx.store.put(stored), tx.done]);
+        // Of the two the transaction knows why it failed, such as for want of room.
+        const [put, done] = await Promise.allSettled([tx.store.put(stored), tx.done]);
+        if (done.status === "rejected") throw done.reason;
+        if (put.status === "rejected") throw put.reason;
         return { id, stamp };
       }),
     remove: (id) =>
       attempt(async () => {
-        await db.delete("works", id);
+        await (await get()).delete("works", id);
         return null;
       }),
-    lastOpen: () => attempt(async () => (await db.get("page", LAST_OPEN)) ?? null),
+    lastOpen: () => attempt(async () => (await (await get()).get("page", LAST_OPEN)) ?? null),
     setLastOpen: (id) =>
       attempt(async () => {
-        await db.put("page", id, LAST_OPEN);
+        await (await get()).put("page", id, LAST_OPEN);
         return null;
       }),
-    close: () => db.close(),
+    close,
   };
 }
 
 /** A work as kept, parsed like any file; steps of the history that no longer parse are dropped, the work itself is not. */
-function readStored(stored: Stored): Result<KeptWork, StorageFailure> {
-  const read = (work: unknown): Result<Work, WorkFileFailure> =>
-    readWorkFile(JSON.stringify({ bodicewright: "work", version: stored.version, work }));
+function readStored(id: string, stored: Stored): Result<KeptWork, StorageFailure> {
+  const read = (work: unknown): Result<Work, WorkFileFailure> => {
+    try {
+      return readWorkFile(JSON.stringify({ bodicewright: "work", version: stored.version, work }));
+    } catch {
+      // A record can hold what no text can.
+      return fail({ code: "file/not-json" });
+    }
+  };
   const work = read(stored.work);
-  if (!work.ok) return fail({ code: "storage/damaged", id: stored.id, why: work.failure });
-  const steps = (list: readonly unknown[]): readonly Work[] =>
-    (Array.isArray(list) ? list : []).flatMap((step) => {
+  if (!work.ok) return fail({ code: "storage/damaged", id, why: work.failure });
+  const steps = (list: unknown): readonly Work[] =>
+    (Array.isArray(list) ? list : []).flatMap((step: unknown) => {
       const one = read(step);
       return one.ok ? [one.value] : [];
     });
-  return ok({ id: stored.id, stamp: stored.stamp, work: work.value, past: steps(stored.past), future: steps(stored.future) });
+  return ok({ id, stamp: stored.stamp, work: work.value, past: steps(stored.past), future: steps(stored.future) });
 }
 
 async function attempt<T>(action: () => Promise<T>): Promise<Result<T, StorageFailure>> {
   try {
     return ok(await action());
   } catch (error) {
-    const full = error instanceof DOMException && error.name === "QuotaExceededError";
-    return fail({ code: full ? "storage/full" : "storage/failed", detail: detailOf(error) });
+    const isFull = error instanceof Error && error.name === "QuotaExceededError";
+    return fail({ code: isFull ? "storage/full" : "storage/failed", detail: detailOf(error) });
   }
 }
 

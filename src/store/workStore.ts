@@ -39,7 +39,10 @@ export function run(store: WorkStore, command: Command): void {
   store.setState({ work: next, past: pushed(past, work), future: [] });
 }
 
-const pushed = (past: readonly Work[], work: Work): readonly Work[] => [...past, work].slice(-HISTORY_LIMIT);
+const pushed = (past: readonly Work[], work: Work): readonly Work[] => [...past, stepOf(work)].slice(-HISTORY_LIMIT);
+
+/** A step without entries that could not be read: they are no part of it, and may be a whole page pasted. */
+const stepOf = (work: Work): Work => (Object.keys(work.unread).length === 0 ? work : { ...work, unread: {} });
 
 /** Begins a gesture; one that is still going on is committed first. */
 export function beginGesture(store: WorkStore): void {
@@ -74,7 +77,7 @@ export function undo(store: WorkStore): void {
   if (gestureStart !== null) return cancelGesture(store);
   const last = past.at(-1);
   if (last === undefined) return;
-  store.setState({ work: { ...last, unread: work.unread }, past: past.slice(0, -1), future: [work, ...future] });
+  store.setState({ work: { ...last, unread: work.unread }, past: past.slice(0, -1), future: [stepOf(work), ...future] });
 }
 
 /** One step forward again. */

@@ -14,8 +14,11 @@ import { formatAmount, formatLength } from "./length";
 import { capital, centreWords, dartRefWords, dartWords, levelWords, pieceWords, seamWords } from "./names";
 import { acrossWords, alterationTitle, mouthSeamWords } from "./slips";
 
-/** The trade's order on one piece. */
-export const PHASES = ["trace", "bust", "darts", "widths", "truing"] as const;
+/**
+ * The order on one piece. The widths come right after tracing: they are read off the printed lines, which lie true to
+ * the tissue only until it is cut and swung, and a side seam marked anew later would undo what was taken off at it.
+ */
+export const PHASES = ["trace", "widths", "bust", "darts", "truing"] as const;
 export type Phase = (typeof PHASES)[number];
 
 const PHASE_WORDS: Readonly<Record<Phase, string>> = {
@@ -52,7 +55,13 @@ interface Context {
 /** From here on an amount is said as lengths on the tape are. */
 const LONG: Mm = 100;
 const small = (value: Mm, { unit }: Context): string =>
-  Math.abs(value) < LONG ? formatAmount(Math.abs(value), unit) : formatLength(Math.abs(value), unit);
+  unit === "in" || Math.abs(value) < LONG ? formatAmount(Math.abs(value), unit) : formatLength(Math.abs(value), unit);
+
+/** Two lengths that are read together, in one unit: never millimetres beside centimetres. */
+const pair = (a: Mm, b: Mm, context: Context): readonly [string, string] =>
+  context.unit === "cm" && Math.max(Math.abs(a), Math.abs(b)) >= LONG
+    ? [formatLength(Math.abs(a), context.unit), formatLength(Math.abs(b), context.unit)]
+    : [small(a, context), small(b, context)];
 
 /** False for an amount too small to be marked: it would read as nothing. */
 const drawn = (value: Mm, { unit }: Context): boolean => formatAmount(Math.abs(value), unit) !== formatAmount(0, unit);
@@ -134,11 +143,11 @@ function blend(line: CutLine, from: LevelName, context: Context): Said {
         : `Draw the side seam from the traced line at the ${levelWords(from)} to this mark in one smooth curve, with no corner.`;
   if (where.startsWith("on the") || !drawn(line.offset, context)) {
     const label = where === `on the ${upper} line` ? upper : lower;
-    return { text: `At the ${level}, mark the side seam on the ${label} line. ${join}`, amount: `on ${label}` };
+    return { text: `On the traced ${level} line, mark the side seam on the ${label} line. ${join}`, amount: `on ${label}` };
   }
   const way = line.offset > 0 ? "outside" : "inside";
   return {
-    text: `At the ${level}, mark the side seam ${small(line.offset, context)} ${way} the ${lower} line (${where}). ${join}`,
+    text: `On the traced ${level} line, mark the side seam ${small(line.offset, context)} ${way} the ${lower} line (${where}). ${join}`,
     amount: `${small(line.offset, context)} ${way}`,
   };
 }
@@ -148,8 +157,7 @@ function dartPosition(ref: DartRef, figures: DartFigures, context: Context): str
   const { piece } = context;
   const start = piece?.points[ref.dart === "sideDart" ? "underarm" : ref.dart === "waistDart" ? "centreWaist" : "sideNeck"];
   if (start === undefined) return [];
-  const first = small(distance(start.at, figures.inner), context);
-  const second = small(distance(start.at, figures.outer), context);
+  const [first, second] = pair(distance(start.at, figures.inner), distance(start.at, figures.outer), context);
   const origin = ref.dart === "sideDart" ? "underarm" : ref.dart === "waistDart" ? centreWords(ref.piece) : "neck edge";
   return [
     `Its mouth on the ${mouthSeamWords(ref)}: ends ${first} and ${second} from the ${origin}, measured straight.`,
@@ -158,8 +166,7 @@ function dartPosition(ref: DartRef, figures: DartFigures, context: Context): str
 }
 
 function dart(ref: DartRef, figures: DartFigures, context: Context): Said {
-  const inner = small(figures.legInner, context);
-  const outer = small(figures.legOuter, context);
+  const [inner, outer] = pair(figures.legInner, figures.legOuter, context);
   const legs =
     inner === outer
       ? `both legs ${inner} long`
@@ -331,7 +338,7 @@ export function checklistLine(item: ChecklistItem, pieces: readonly Piece[], uni
 /** The same as running text. */
 export const checklistSentence = (line: ChecklistLine): string => [line.text, ...line.moves].join(" ");
 
-/** Every job, gathered by piece, in the trade's order on each; last the seams, walked when all pieces are done. */
+/** Every job, gathered by piece, in the order of the phases on each; last the seams, walked when all pieces are done. */
 export function checklistByPiece(plan: Pick<Plan, "checklist" | "pieces">, unit: LengthUnit): readonly PieceChecklist[] {
   const gather = (piece: PieceName | null, items: readonly ChecklistItem[]): PieceChecklist => {
     const lines = items.map((item) => checklistLine(item, plan.pieces, unit));

@@ -29,7 +29,9 @@ export function verdictSentence({ verdict, drawn, wanted }: PlannedDart, unit: L
   const by = drawn.fullness - wanted.fullness;
   switch (verdict) {
     case "asWanted":
-      return "As full as your cup asks.";
+      return formatAmount(by, unit) === formatAmount(0, unit)
+        ? "As full as your cup asks."
+        : `As full as your cup asks: ${formatAmount(Math.abs(by), unit)} ${by > 0 ? "fuller" : "less full"}, too little to notice.`;
     case "tooSharp":
       return `Too sharp: ${formatAmount(by, unit)} fuller at the point than your cup asks. It may stand off as a point.`;
     case "tooFlat":
@@ -45,6 +47,26 @@ export function stopSentence({ drawn, usualStop, beyondBustPoint }: PlannedDart,
   return beyondBustPoint
     ? `It ends ${formatAmount(-short, unit)} past the bust point: shorten it. ${usual}.`
     : `It ends ${formatAmount(short, unit)} short of the bust point; ${usual}.`;
+}
+
+/** Past this a single dart stands off as a point and its cap cannot be pressed flat (common practice, no source). */
+const DEEP_DART_DEGREES = 45;
+
+/** A dart too deep to be sewn as one. */
+export const deepNote = ({ ref, drawn }: PlannedDart): string | null =>
+  degreesFrom(drawn.angle) <= DEEP_DART_DEGREES
+    ? null
+    : `The ${dartRefWords(ref)} is ${formatAngle(drawn.angle)} wide, deep for a single dart (common practice, no source): sew a trial first, and think of sharing it between two.`;
+
+/** For paper: said only of a dart that stops out of the usual; one past the bust point is a check that fails. */
+export function stopNote({ ref, drawn, usualStop, beyondBustPoint }: PlannedDart, unit: LengthUnit): string | null {
+  const { apexToBustPoint: short } = drawn;
+  if (short === null || usualStop === null || beyondBustPoint) return null;
+  if (short > usualStop.least - 0.5 && short < usualStop.most + 0.5) return null;
+  return (
+    `The ${dartRefWords(ref)} ends ${formatAmount(short, unit)} short of the bust point; ${formatAmount(usualStop.least, unit)} to ` +
+    `${formatAmount(usualStop.most, unit)} is usual (common practice). Try the end at that point on a trial, or move it on Darts.`
+  );
 }
 
 export const placeWords = (place: GiveBackPlace, piece: PieceName): string => {

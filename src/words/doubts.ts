@@ -1,8 +1,12 @@
 /** What to look at before cutting: checks that do not hold, alterations left out, lines past the printed ones. */
 import type { Plan, Slip } from "../core/plan/plan";
 import type { LengthUnit } from "../core/plan/work";
+import { BUST_LEFT_ALONE } from "../core/tolerance";
+import type { Mm } from "../core/units";
+import { shareWords } from "./blend";
 import { checkFailureSentence } from "./checks";
-import { formatAmount } from "./length";
+import { deepNote, stopNote } from "./darts";
+import { formatAmount, formatLength } from "./length";
 import { capital, levelWords, pieceWords } from "./names";
 import { alterationTitle, slipFailureSentence } from "./slips";
 
@@ -19,6 +23,9 @@ export function refusedSentence(slip: Slip, unit: LengthUnit): string | null {
   return `Left out on the ${pieceWords(slip.piece)}: ${asked.charAt(0).toLowerCase()}${asked.slice(1)}. ${slipFailureSentence(slip.outcome.failure, unit)}`;
 }
 
+/** A frame between two sizes and a bust left alone can be this far out together and still be wanted so. */
+const BUST_FAR_OFF: Mm = 2 * BUST_LEFT_ALONE;
+
 export interface Doubts {
   /** One sentence for each check that does not hold, or for each alteration left out. */
   readonly failing: readonly string[];
@@ -34,7 +41,16 @@ export function planDoubts(plan: Plan, unit: LengthUnit): Doubts {
       check.name === "slipsApplied" && refused.length > 0 ? refused : [checkFailureSentence(check, unit)],
     );
   const beyond = plan.levels
-    .filter((level) => level.extrapolated)
+    .filter((level) => level.extrapolated && !shareWords(level.between, level.share).startsWith("on the"))
     .map((level) => `The ${levelWords(level.level)} line lies past the last printed one, carried on by its step: sew a trial first.`);
-  return { failing, notes: beyond };
+  const bust = plan.levels.flatMap((level) => {
+    const gap = level.finished - level.target;
+    if (level.level !== "bust" || Math.abs(gap) <= BUST_FAR_OFF) return [];
+    return (
+      `Round the bust the garment will measure ${formatLength(level.finished, unit)}, ${formatAmount(Math.abs(gap), unit)} ` +
+      `${gap > 0 ? "more" : "less"} than you asked: sew a trial first.`
+    );
+  });
+  const stops = plan.darts.flatMap((dart) => [deepNote(dart), stopNote(dart, unit)].filter((note) => note !== null));
+  return { failing, notes: [...beyond, ...bust, ...stops] };
 }

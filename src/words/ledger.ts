@@ -3,12 +3,15 @@ import type { PieceName } from "../core/pattern/piece";
 import type { Slip, SlipNote } from "../core/plan/plan";
 import type { LengthUnit } from "../core/plan/work";
 import { degreesFrom } from "../core/units";
+import { shareWords } from "./blend";
 import { formatAmount } from "./length";
 import { centreWords } from "./names";
 import { alterationTitle } from "./slips";
 
-const lineRun = ([lower, upper]: readonly [string, string], share: number): string =>
-  share === 0 ? `on the ${lower} line` : share === 1 ? `on the ${upper} line` : `${Math.round(share * 100)} % from ${lower} to ${upper}`;
+function lineRun(between: readonly [string, string], share: number): string {
+  const where = shareWords(between, share);
+  return share < 0 || share > 1 || where.startsWith("on the") ? where : `${Math.round(share * 100)} % from ${between[0]} to ${between[1]}`;
+}
 
 /** Slips that say the same of several pieces share one line of the ledger: the blend at a level is the same on all. */
 export const slipGroup = ({ id, what }: Slip): string => (what.kind === "blend" ? `blend-${what.level}` : id);
@@ -29,7 +32,9 @@ export function slipTitle({ what }: Slip, unit: LengthUnit): string {
 export function slipAmount({ what }: Slip, unit: LengthUnit): string {
   switch (what.kind) {
     case "blend": {
-      const { offset, between } = what.cutLine;
+      const { offset, between, share } = what.cutLine;
+      if (shareWords(between, share) === `on the ${between[1]} line`) return `on ${between[1]}`;
+      if (formatAmount(Math.abs(offset), unit) === formatAmount(0, unit)) return `on ${between[0]}`;
       return `${formatAmount(Math.abs(offset), unit)} ${offset < 0 ? "inside" : "outside"} ${between[0]}`;
     }
     case "bust":

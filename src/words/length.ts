@@ -1,5 +1,5 @@
 /** Lengths in the wearer's unit: girths and lengths to 1 mm or 1/8 in, small amounts to 1 mm or 1/16 in. */
-import type { LengthFailure, TypedUnit } from "../core/measures/length";
+import { parseLength, type LengthFailure, type TypedUnit } from "../core/measures/length";
 import { MM_PER_CM, MM_PER_INCH, type Mm } from "../core/units";
 
 export interface LengthParts {
@@ -22,6 +22,9 @@ export function formatLength(mm: Mm, unit: TypedUnit): string {
   return `${minus(mm, 1)}${(Math.abs(Math.round(mm)) / MM_PER_CM).toFixed(1)} cm`;
 }
 
+/** What an amount is marked to on paper. */
+export const markingStep = (unit: TypedUnit): Mm => (unit === "in" ? MM_PER_INCH / AMOUNT_DENOMINATOR : 1);
+
 /** A small amount to be marked on paper: "8 mm", "5/16 in". Signed where negative. */
 export function formatAmount(mm: Mm, unit: TypedUnit): string {
   if (unit === "in") return inches(mm, AMOUNT_DENOMINATOR, "in");
@@ -38,11 +41,10 @@ export function formatSigned(mm: Mm, unit: TypedUnit): string {
 export function formatLengthEntry(mm: Mm, unit: TypedUnit): string {
   const tenths = Math.round(mm * 10) / 10;
   if (unit === "cm") return String(Number((tenths / MM_PER_CM).toFixed(2)));
-  const sixteenths = Math.round((mm / MM_PER_INCH) * AMOUNT_DENOMINATOR);
   // What was typed as a fraction shows as one; what was not keeps its decimals, so that nothing is lost.
-  const isFraction = Math.abs((sixteenths * MM_PER_INCH) / AMOUNT_DENOMINATOR - mm) < 0.0501;
-  if (!isFraction) return String(Number((mm / MM_PER_INCH).toFixed(3)));
-  return inches((sixteenths * MM_PER_INCH) / AMOUNT_DENOMINATOR, AMOUNT_DENOMINATOR, "").trim();
+  const fraction = inches(tenths, AMOUNT_DENOMINATOR, "").trim();
+  const read = parseLength(fraction, unit, { signed: true });
+  return read.ok && read.value === tenths ? fraction : String(Number((tenths / MM_PER_INCH).toFixed(3)));
 }
 
 /** The parts of a length in inches, for fractions set by hand; centimetres come whole and decimal in `text`. */

@@ -39,7 +39,9 @@ export function planFailureWords(failure: PlanFailure, unit: LengthUnit, sizes: 
       const missing = failure.measures.map((measure) => GIRTHS[measure]);
       return {
         title: "Not enough on the tape yet",
-        text: `The plan still needs your ${listWords(missing)} girth${missing.length > 1 ? "s" : ""}.`,
+        text:
+          `The plan still needs your ${listWords(missing)} girth${missing.length > 1 ? "s" : ""}.` +
+          (failure.measures.includes("hipGirth") ? " Without the hip, set the pattern to waist length on Envelope." : ""),
         where: "tape",
       };
     }

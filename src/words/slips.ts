@@ -68,6 +68,6 @@ export function slipFailureSentence(failure: SlipFailure, unit: LengthUnit): str
     case "slip/not-this-dart":
       return `This cannot be done with the ${dartRefWords(failure.dart)}.`;
     case "slip/bust-reduction-too-large":
-      return `A dart would vanish; ${amount(failure.most)} is the most that can be taken out at the bust.`;
+      return `A dart would vanish; ${amount(failure.most)} is the most that can be taken out at the bust. Set that or less on Blend.`;
   }
 }

@@ -17,7 +17,9 @@ export function storageFailureSentence(failure: StorageFailureLike): string {
     case "storage/missing":
       return "That work is no longer kept in this browser.";
     case "storage/damaged":
-      return "A work kept here could not be read. It was left as it is, untouched.";
+      return failure.why.code === "file/newer"
+        ? "A work kept here was saved by a newer version of Bodicewright. It was left as it is; reload the page to get that version."
+        : "A work kept here could not be read. It was left as it is, untouched.";
   }
 }
 

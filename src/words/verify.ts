@@ -3,7 +3,8 @@ import type { Plan } from "../core/plan/plan";
 import type { LengthUnit } from "../core/plan/work";
 import { seamLength } from "../core/girth/seamLength";
 import { SEWN_AGREEMENT } from "../core/tolerance";
-import { formatAmount, formatLength } from "./length";
+import type { Mm } from "../core/units";
+import { formatAmount, formatLength, markingStep } from "./length";
 import { capital, dartRefWords, levelWords, pieceWords, seamWords } from "./names";
 
 export interface VerifyRow {
@@ -20,6 +21,12 @@ export interface VerifyGroup {
   readonly rows: readonly VerifyRow[];
 }
 
+/** Four side seam edges, each marked to the nearest step, may be out by half a step each, on top of the sewing. */
+const girthAllowance = (unit: LengthUnit): Mm => 4 * (markingStep(unit) / 2) + SEWN_AGREEMENT;
+
+/** A length to be measured on the tissue: as fine as it was marked. */
+const marked = (value: Mm, unit: LengthUnit): string => (unit === "in" ? formatAmount(value, unit) : formatLength(value, unit));
+
 function girths(plan: Plan, unit: LengthUnit): VerifyGroup {
   return {
     title: "Round the body",
@@ -31,7 +38,7 @@ function girths(plan: Plan, unit: LengthUnit): VerifyGroup {
         what: capital(levelWords(level.level)),
         how: asked === formatLength(level.finished, unit) ? half : `${half}; you asked for ${asked}`,
         expected: formatLength(level.finished, unit),
-        allowed: formatAmount(SEWN_AGREEMENT, unit),
+        allowed: formatAmount(girthAllowance(unit), unit),
       };
     }),
   };
@@ -56,8 +63,8 @@ function seams(plan: Plan, unit: LengthUnit): VerifyGroup {
           how: longer === undefined || ease === 0 ? null : `${pieceWords(longer)} eased in by ${formatAmount(ease, unit)}`,
           expected:
             ease === 0 && check.ok
-              ? formatLength(lengths.reduce((sum, length) => sum + length, 0) / lengths.length, unit)
-              : lengths.map((length) => formatLength(length, unit)).join(" and "),
+              ? marked(lengths.reduce((sum, length) => sum + length, 0) / lengths.length, unit)
+              : lengths.map((length) => marked(length, unit)).join(" and "),
           allowed: formatAmount(check.tolerance, unit),
         },
       ];
@@ -72,7 +79,7 @@ function dartLegs(plan: Plan, unit: LengthUnit): VerifyGroup {
     rows: plan.darts.map((dart) => ({
       what: capital(dartRefWords(dart.ref)),
       how: `mouth ${formatAmount(dart.drawn.intake, unit)}`,
-      expected: formatLength((dart.drawn.legInner + dart.drawn.legOuter) / 2, unit),
+      expected: marked((dart.drawn.legInner + dart.drawn.legOuter) / 2, unit),
       allowed: formatAmount(SEWN_AGREEMENT, unit),
     })),
   };

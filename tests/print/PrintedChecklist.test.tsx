@@ -52,11 +52,11 @@ describe("PrintedChecklist", () => {
     });
   });
 
-  it("names the phases of each piece in the trade's order, each once", () => {
+  it("names the phases of each piece in their order, each once", () => {
     const { sheet } = show(printCases.fuller);
     const front = sheet.querySelector(".pc-piece");
     const phases = [...(front?.querySelectorAll(".pc-phase") ?? [])].map(textOf);
-    expect(phases).toEqual(["Trace", "Bust", "Darts", "Widths", "True and check"]);
+    expect(phases).toEqual(["Trace", "Widths", "Bust", "Darts", "True and check"]);
   });
 
   it("draws each piece once, and says its amounts to those who cannot see it", () => {

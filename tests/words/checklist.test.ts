@@ -177,9 +177,9 @@ describe("the order of work of a plan", () => {
     expect(groups.at(-1)?.lines.every((line) => line.text.startsWith("Walk "))).toBe(true);
   });
 
-  it("keeps every job once, in the trade's order on each piece", () => {
+  it("keeps every job once, in the order of the phases on each piece", () => {
     expect(groups.flatMap((group) => group.lines)).toHaveLength(plan.checklist.length);
-    const order = ["trace", "bust", "darts", "widths", "truing"];
+    const order = ["trace", "widths", "bust", "darts", "truing"];
     for (const { lines } of groups) {
       const ranks = lines.map((line) => order.indexOf(line.phase));
       expect(ranks).toEqual(ranks.toSorted((a, b) => a - b));
@@ -194,7 +194,7 @@ describe("the order of work of a plan", () => {
     if (drawn === undefined || centre === undefined) throw new Error("no waist dart");
     const away = Math.hypot(drawn.inner.x - centre.x, drawn.inner.y - centre.y);
     const line = groups[0]?.lines.find((one) => one.text.startsWith("Draw the waist dart"));
-    const said = Number(/ends (\d+(?:\.\d+)?) mm and/.exec(line?.moves[0] ?? "")?.[1]);
+    const said = 10 * Number(/ends (\d+\.\d) cm and \d+\.\d cm from/.exec(line?.moves[0] ?? "")?.[1]);
     expect(Math.abs(said - away)).toBeLessThan(0.6);
   });
 

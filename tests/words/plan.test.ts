@@ -4,7 +4,7 @@ import { planFailureWords } from "../../src/words/plan";
 describe("why there is no plan", () => {
   it("names what is missing", () => {
     const words = planFailureWords({ code: "plan/measure-missing", measures: ["waistGirth", "hipGirth"] }, "cm", 10);
-    expect(words.text).toBe("The plan still needs your waist and hip girths.");
+    expect(words.text).toBe("The plan still needs your waist and hip girths. Without the hip, set the pattern to waist length on Envelope.");
     expect(words.where).toBe("tape");
   });
 

@@ -87,7 +87,7 @@ function takeAtPlace(set: PieceSet, ref: DartRef, place: GiveBackPlace, amount: 
   const piece = pieceIn(set, ref.piece);
   switch (place) {
     case "sideSeam":
-      return withPiece(set, moveMouthEnd(piece, "sideWaist", shift(pointOf(piece, "sideWaist"), -amount, 0)));
+      return withPiece(set, takeAtSide(piece, amount));
     case "centreSeam":
       return withPiece(set, takeAtCentre(piece, amount));
     case "waistEnd":
@@ -136,6 +136,22 @@ function squareAtCentre(piece: Piece, far: "centreBust" | "centreHip"): Piece {
     return edge;
   });
   return { ...piece, edges };
+}
+
+/**
+ * The side end of the waist moved in, and up or down the seam until the side seam has its length again: it is still to be
+ * sewn to the other piece.
+ */
+function takeAtSide(piece: Piece, amount: Mm): Piece {
+  const wanted = seamLength(piece, "side");
+  let taken = moveMouthEnd(piece, "sideWaist", shift(pointOf(piece, "sideWaist"), -amount, 0));
+  const down = piece.points.underarm === undefined ? -1 : 1;
+  for (let round = 0; round < ROUNDS; round += 1) {
+    const error = seamLength(taken, "side") - wanted;
+    if (Math.abs(error) < SOLVER_ACCURACY) break;
+    taken = moveMouthEnd(taken, "sideWaist", shift(pointOf(taken, "sideWaist"), 0, -down * error));
+  }
+  return taken;
 }
 
 /** The side end of the waist moved across until the waist seam has its length again. */

@@ -38,22 +38,24 @@ const GLYPHS: Readonly<Record<string, string>> = {
   "⅞": "7/8",
 };
 
-const MM_PER_UNIT: Readonly<Record<string, Mm>> = {
-  mm: 1,
-  cm: MM_PER_CM,
-  m: 1000,
-  in: MM_PER_INCH,
-  ins: MM_PER_INCH,
-  inch: MM_PER_INCH,
-  inches: MM_PER_INCH,
-  '"': MM_PER_INCH,
+/** Tenths of a millimetre in a millimetre: what entries are kept to. */
+const KEPT = 10;
+
+/** In tenths of a millimetre, all whole numbers: quarters of an inch then round the same way every time. */
+const TENTHS_PER_INCH = Math.round(MM_PER_INCH * KEPT);
+const TENTHS_PER_UNIT: Readonly<Record<string, number>> = {
+  mm: KEPT,
+  cm: MM_PER_CM * KEPT,
+  m: 1000 * KEPT,
+  in: TENTHS_PER_INCH,
+  ins: TENTHS_PER_INCH,
+  inch: TENTHS_PER_INCH,
+  inches: TENTHS_PER_INCH,
+  '"': TENTHS_PER_INCH,
 };
 
 /** Feet, as a word or a mark behind a number: no tape for sewing counts in them. */
 const FEET = /\d ?(?:'|ft\b|feet\b|foot\b)/;
-
-/** Tenths of a millimetre in a millimetre: what entries are kept to. */
-const KEPT = 10;
 
 /**
  * The length a text says, in mm to 0.1.
@@ -62,11 +64,20 @@ const KEPT = 10;
  * @param unit what a bare number means
  * @param options `signed` takes negative lengths, as for a move; without it they are refused
  */
-export function parseLength(
+export const parseLength = (
   text: string,
   unit: TypedUnit,
   { signed = false }: { readonly signed?: boolean } = {},
-): Result<Mm, LengthFailure> {
+): Result<Mm, LengthFailure> => parse(text, unit, signed);
+
+/**
+ * A small amount to move something by: like a length, but signed, and a bare number means millimetres beside
+ * centimetres. Empty means none.
+ */
+export const parseAmount = (text: string, unit: TypedUnit): Result<Mm, LengthFailure> =>
+  text.trim() === "" ? ok(0) : parse(text, unit === "cm" ? "mm" : unit, true);
+
+function parse(text: string, bare: TypedUnit | "mm", signed: boolean): Result<Mm, LengthFailure> {
   const plain = plainText(text);
   if (plain === "") return fail({ code: "length/empty" });
   if (FEET.test(plain)) return fail({ code: "length/feet", text });
@@ -74,12 +85,13 @@ export function parseLength(
   if (parts === null) return fail({ code: "length/not-a-length", text });
   const [, sign = "", number = "", typed = ""] = parts;
   if (number === "" && typed !== "") return fail({ code: "length/not-a-length", text });
-  const unitMm = typed === "" ? MM_PER_UNIT[unit] : Object.hasOwn(MM_PER_UNIT, typed) ? MM_PER_UNIT[typed] : undefined;
-  if (unitMm === undefined) return fail({ code: "length/unknown-unit", text, unit: typed });
+  const unit = typed === "" ? bare : typed;
+  const tenths = Object.hasOwn(TENTHS_PER_UNIT, unit) ? TENTHS_PER_UNIT[unit] : undefined;
+  if (tenths === undefined) return fail({ code: "length/unknown-unit", text, unit: typed });
   const value = parseNumber(number, text);
   if (!value.ok) return value;
   if (sign === "-" && !signed && value.value !== 0) return fail({ code: "length/negative", text });
-  const mm = Math.round(value.value * unitMm * KEPT) / KEPT;
+  const mm = Math.round(value.value * tenths) / KEPT;
   if (mm > LONGEST) return fail({ code: "length/absurd", text, most: LONGEST });
   return ok(sign === "-" && mm !== 0 ? -mm : mm);
 }
@@ -111,14 +123,4 @@ function parseNumber(number: string, text: string): Result<number, LengthFailure
   return /^[\d.,/ -]+$/.test(number) && /\d/.test(number)
     ? fail({ code: "length/ambiguous", text })
     : fail({ code: "length/not-a-length", text });
-}
-
-/**
- * A small amount to move something by: like a length, but signed, and a bare number means millimetres beside
- * centimetres. Empty means none.
- */
-export function parseAmount(text: string, unit: TypedUnit): Result<Mm, LengthFailure> {
-  if (text.trim() === "") return ok(0);
-  const bare = !/[\p{L}"″“”'′’]/u.test(text);
-  return parseLength(bare && unit === "cm" ? `${text} mm` : text, unit, { signed: true });
 }

@@ -1,4 +1,7 @@
-/** The order of work: piece by piece, in the trade's order (bust, darts, widths, then truing and walking). */
+/**
+ * The order of work: piece by piece, widths first, since they are marked from printed lines that can no longer be laid
+ * under a piece once it is cut and swung; then bust, darts, truing, and walking the seams.
+ */
 import { SEAM_PAIRS } from "../checks/seamsWalk";
 import { distance } from "../geometry/point";
 import type { Piece, PieceName } from "../pattern/piece";
@@ -37,6 +40,11 @@ function jobsOn(piece: PieceName, { sizing, cutLines, darts, slips }: ChecklistI
       amount: 0,
     },
   ];
+  for (const cutLine of cutLines) {
+    if (cutLine.piece !== piece || cutLine.level === "bust") continue;
+    const from = cutLine.level === "waist" ? (piece === "front" || piece === "back" ? "bust" : "hip") : "waist";
+    jobs.push({ piece, step: { kind: "blend", cutLine, from }, amount: cutLine.offset });
+  }
   for (const slip of slips) {
     if (slip.piece !== piece || !slip.outcome.ok) continue;
     const { what } = slip;
@@ -52,11 +60,6 @@ function jobsOn(piece: PieceName, { sizing, cutLines, darts, slips }: ChecklistI
   for (const dart of darts) {
     if (dart.ref.piece !== piece || !isRedrawn(dart)) continue;
     jobs.push({ piece, step: { kind: "dart", dart: dart.ref, figures: dart.drawn }, amount: dart.drawn.intake });
-  }
-  for (const cutLine of cutLines) {
-    if (cutLine.piece !== piece || cutLine.level === "bust") continue;
-    const from = cutLine.level === "waist" ? (piece === "front" || piece === "back" ? "bust" : "hip") : "waist";
-    jobs.push({ piece, step: { kind: "blend", cutLine, from }, amount: cutLine.offset });
   }
   for (const dart of darts) {
     // A side seam that was moved is trued over its dart as well, though the dart stays as printed.

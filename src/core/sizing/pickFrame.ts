@@ -103,8 +103,8 @@ export function pickCup(
 /**
  * What the bust lacks (or has too much of) on a frame and cup version.
  *
- * On the planner's own frame that is the cup's residual alone: being somewhere within a size is what ease is for. Picked
- * by bust girth the bust fits already. Another frame brings its whole difference in bust with it.
+ * On the planner's own frame that is the cup's residual alone: being somewhere within a size is what ease is for (0 where
+ * no upper chest was taken). Another frame brings its whole difference in bust with it.
  */
 export function residualOn(
   chart: SizeChart,
@@ -115,7 +115,7 @@ export function residualOn(
   drafted: Mm,
 ): Mm {
   if (index !== frame.found) return bust - (upperChestOf(chart, index) + drafted);
-  return frame.byBust || difference === null ? 0 : difference - drafted;
+  return difference === null ? 0 : difference - drafted;
 }
 
 /** The bust alteration: nothing up to `BUST_LEFT_ALONE`, else the whole residual; or what the wearer set. */

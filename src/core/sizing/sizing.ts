@@ -43,7 +43,7 @@ export interface CupPick extends PickMargin {
 export interface BustPick {
   readonly difference: Mm | null;
   /**
-   * On the planner's own frame: d − what the picked version is drafted for (0 where the frame was picked by bust).
+   * On the planner's own frame: d − what the picked version is drafted for (0 without an upper chest).
    * On another frame: body bust − the bust that frame and cup are drafted for.
    */
   readonly residual: Mm;

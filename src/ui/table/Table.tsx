@@ -127,7 +127,9 @@ export function Table() {
           </label>
         </div>
       </div>
-      {!settled.ok && <p className="table-note">These are the printed pieces. Your own line appears once the plan has what it needs.</p>}
+      {!settled.ok && <p className="table-note">{places.length === 0
+            ? "The pattern pieces appear here once there is a size chart on Envelope."
+            : "These are the printed pieces. Your own line appears once the plan has what it needs."}</p>}
     </div>
   );
 }

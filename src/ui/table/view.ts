@@ -17,13 +17,17 @@ const MOST_SCALE = 12;
 
 const held = (scale: number): number => Math.min(MOST_SCALE, Math.max(LEAST_SCALE, scale));
 
-/** Shows a whole box in the middle. */
+/** Pixels at the top that the tools lie on. */
+const TOOLS_ROOM = 52;
+
+/** Shows a whole box in the middle of what the tools leave free. */
 export function fitBox(box: Box, size: Size): View {
-  const scale = held(Math.min(size.width / box.width, size.height / box.height));
+  const height = size.height - TOOLS_ROOM;
+  const scale = held(Math.min(size.width / box.width, height / box.height));
   return {
     scale,
     x: box.x - (size.width / scale - box.width) / 2,
-    y: box.y - (size.height / scale - box.height) / 2,
+    y: box.y - TOOLS_ROOM / scale - (height / scale - box.height) / 2,
   };
 }
 

@@ -103,6 +103,12 @@ describe("each kind", () => {
     expect(drawn.intake).toBeCloseTo((printed.intake * drawn.legInner) / printed.legInner, 1);
   });
 
+  it("taken in at the side seam by 10 mm, the side seam still walks against the back", () => {
+    const work = { ...withAlterations(end("fullness", 20, { sideSeam: 1 })), picks: { frame: "14", cup: "D", bustAlteration: 40 } };
+    const walk = planOf(work).checks.find(({ name, seam, pieces }) => name === "seamsWalk" && seam === "side" && pieces[0] === "back");
+    expect(Math.abs(walk?.measured ?? NaN)).toBeLessThan(0.1);
+  });
+
   it("gives back by the shares asked for", () => {
     const plan = planOf(withAlterations(end("fullness", 30, { sideSeam: 0.5, centreSeam: 0.3, otherDart: 0.2 })));
     const outcome = plan.slips.find(({ id }) => id === "a")?.outcome;

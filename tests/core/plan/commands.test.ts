@@ -1,0 +1,227 @@
+import * as fc from "fast-check";
+import { describe, expect, it } from "vitest";
+import { MEASURE_NAMES } from "../../../src/core/measures/measure";
+import { applyCommand, type Command } from "../../../src/core/plan/commands";
+import { LIMITS } from "../../../src/core/plan/limits";
+import type { Alteration, DartEndAlteration, Work } from "../../../src/core/plan/work";
+import { blankPattern, blankWork } from "../../../src/document/blank";
+import { parseWork, readWorkFile, writeWorkFile } from "../../../src/document/workFile";
+import {
+  anyAlteration,
+  anyClosure,
+  anyCup,
+  anyDart,
+  anyEase,
+  anyGiveBack,
+  anyPattern,
+  anyPicks,
+  anySize,
+  anyText,
+} from "../../support/arbitraryWork";
+import { sampleWork } from "../../support/sampleWork";
+
+const [size] = sampleWork.pattern.chart.sizes;
+if (size === undefined) throw new Error("the sample has no size");
+
+const chartWith = (change: Partial<Work["pattern"]["chart"]>): Work => ({
+  ...sampleWork,
+  pattern: { ...sampleWork.pattern, chart: { ...sampleWork.pattern.chart, ...change } },
+});
+const patternWith = (change: Partial<Work["pattern"]>): Work => ({ ...sampleWork, pattern: { ...sampleWork.pattern, ...change } });
+
+const end: DartEndAlteration = {
+  kind: "dartEnd",
+  id: "e",
+  dart: { piece: "front", dart: "sideDart" },
+  shorten: 20,
+  across: 0,
+  hold: "mouth",
+  giveBack: { underarm: 1 },
+};
+const mouth: Alteration = { kind: "dartMouth", id: "m", dart: end.dart, inner: 2, outer: 3, giveBack: {} };
+const place: Alteration = { kind: "dartPlace", id: "p", dart: end.dart, by: 5, how: "redraw", giveBack: {} };
+
+/** One command of each kind and the work it makes of the sample. */
+const CASES: readonly (readonly [Command, Work])[] = [
+  [{ kind: "setName", name: "Blue dress" }, { ...sampleWork, name: "Blue dress" }],
+  [{ kind: "setUnit", unit: "in" }, { ...sampleWork, unit: "in" }],
+  [{ kind: "setPaper", paper: "Letter" }, { ...sampleWork, paper: "Letter" }],
+  [
+    { kind: "setMeasure", measure: "bustGirth", value: 912.5 },
+    { ...sampleWork, measures: { ...sampleWork.measures, bustGirth: 912.5 } },
+  ],
+  [
+    { kind: "setMeasure", measure: "acrossBack", value: 350 },
+    { ...sampleWork, measures: { ...sampleWork.measures, acrossBack: 350 } },
+  ],
+  [{ kind: "setPatternName", name: "Another" }, patternWith({ name: "Another" })],
+  [{ kind: "setSizes", sizes: [size] }, chartWith({ sizes: [size] })],
+  [{ kind: "setCups", cups: [] }, chartWith({ cups: [] })],
+  [{ kind: "setDraftedDifference", value: 60 }, chartWith({ draftedDifference: 60 })],
+  [{ kind: "setPatternEase", ease: { bust: 1, waist: 2, hip: 3 } }, patternWith({ ease: { bust: 1, waist: 2, hip: 3 } })],
+  [{ kind: "setLength", length: "waist" }, patternWith({ length: "waist" })],
+  [{ kind: "setClosure", closure: { place: "side", belowWaist: 0 } }, patternWith({ closure: { place: "side", belowWaist: 0 } })],
+  [{ kind: "setPattern", pattern: blankPattern() }, { ...sampleWork, pattern: blankPattern() }],
+  [{ kind: "setEaseWanted", ease: { waist: 25 } }, { ...sampleWork, easeWanted: { waist: 25 } }],
+  [{ kind: "setBustRadius", value: 95 }, { ...sampleWork, bustRadius: 95 }],
+  [{ kind: "setPick", picks: { frame: "14" } }, { ...sampleWork, picks: { frame: "14" } }],
+  [{ kind: "putAlteration", alteration: end }, { ...sampleWork, alterations: [...sampleWork.alterations, end] }],
+  [{ kind: "removeAlteration", id: "end-1" }, { ...sampleWork, alterations: [] }],
+  [
+    { kind: "setGiveBack", dart: { piece: "front", dart: "waistDart" }, giveBack: { otherDart: 1 } },
+    { ...sampleWork, alterations: sampleWork.alterations.map((alteration) => ({ ...alteration, giveBack: { otherDart: 1 } })) },
+  ],
+  [{ kind: "setUnread", field: "bust", text: "9o" }, { ...sampleWork, unread: { bust: "9o" } }],
+];
+
+const run = (work: Work, ...commands: readonly Command[]): Work => commands.reduce(applyCommand, work);
+
+describe("applyCommand", () => {
+  it.each(CASES.map(([command, wanted]) => [command.kind, command, wanted] as const))("%s changes that alone", (_, command, wanted) => {
+    const before = structuredClone(sampleWork);
+    expect(applyCommand(sampleWork, command)).toEqual(wanted);
+    expect(sampleWork).toEqual(before);
+    // The same again changes nothing, and says so by giving the very same work.
+    const once = applyCommand(sampleWork, command);
+    expect(applyCommand(once, command)).toBe(once);
+  });
+
+  it("clears what was set, and leaves no empty place behind", () => {
+    const cleared = run(
+      sampleWork,
+      { kind: "setMeasure", measure: "neckBaseGirth", value: 370 },
+      { kind: "clearMeasure", measure: "neckBaseGirth" },
+      { kind: "setEaseWanted", ease: { bust: 50 } },
+      { kind: "clearEaseWanted", level: "bust" },
+      { kind: "setBustRadius", value: 90 },
+      { kind: "setBustRadius", value: null },
+      { kind: "setPick", picks: { waist: 2.5 } },
+      { kind: "clearPick", pick: "waist" },
+      { kind: "setUnread", field: "hip", text: "?" },
+      { kind: "clearUnread", field: "hip" },
+    );
+    expect(cleared).toStrictEqual(sampleWork);
+  });
+
+  it.each<Command>([
+    { kind: "clearMeasure", measure: "neckBaseGirth" },
+    { kind: "clearPick", pick: "cup" },
+    { kind: "clearUnread", field: "none" },
+    { kind: "removeAlteration", id: "none" },
+    { kind: "setGiveBack", dart: { piece: "back", dart: "waistDart" }, giveBack: { sideSeam: 1 } },
+  ])("$kind of what is not there gives the very same work", (command) => {
+    expect(applyCommand(sampleWork, command)).toBe(sampleWork);
+  });
+
+  it("adds to the ease wanted and to the picks, and keeps the others", () => {
+    const work = run(
+      sampleWork,
+      { kind: "setEaseWanted", ease: { bust: 50 } },
+      { kind: "setEaseWanted", ease: { hip: 40 } },
+      { kind: "setPick", picks: { frame: "12", cup: "C" } },
+      { kind: "setPick", picks: { cup: "D", hip: 3.25 } },
+    );
+    expect(work.easeWanted).toEqual({ bust: 50, hip: 40 });
+    expect(work.picks).toEqual({ frame: "12", cup: "D", hip: 3.25 });
+  });
+
+  it("drops the picks with the pattern, whose sizes they name", () => {
+    const work = run(sampleWork, { kind: "setPick", picks: { frame: "12" } }, { kind: "setPattern", pattern: blankPattern() });
+    expect(work.picks).toEqual({});
+    expect(work.alterations).toEqual(sampleWork.alterations);
+  });
+});
+
+describe("putAlteration", () => {
+  const orderOf = (...alterations: readonly Alteration[]): readonly string[] =>
+    run({ ...sampleWork, alterations: [] }, ...alterations.map((alteration): Command => ({ kind: "putAlteration", alteration }))).alterations.map(
+      ({ id }) => id,
+    );
+
+  it("keeps the trade's order on one dart: its place, its mouth, its end", () => {
+    for (const order of [[end, mouth, place], [mouth, end, place], [place, end, mouth], [end, place, mouth]]) {
+      expect(orderOf(...order)).toEqual(["p", "m", "e"]);
+    }
+  });
+
+  it("puts the first of another dart behind", () => {
+    const other: Alteration = { ...place, id: "other", dart: { piece: "back", dart: "waistDart" } };
+    expect(orderOf(end, other, mouth)).toEqual(["m", "e", "other"]);
+  });
+
+  it("replaces the one of the same kind on the same dart, in its place", () => {
+    const again: Alteration = { ...mouth, id: "again", inner: 9 };
+    expect(orderOf(place, mouth, end, again)).toEqual(["p", "again", "e"]);
+  });
+});
+
+describe("what no work can hold", () => {
+  it.each<[string, Command]>([
+    ["no number", { kind: "setMeasure", measure: "bustGirth", value: Number.NaN }],
+    ["an endless number", { kind: "setDraftedDifference", value: Number.POSITIVE_INFINITY }],
+    ["a number beyond all bounds", { kind: "setPick", picks: { bustAlteration: -LIMITS.length - 1 } }],
+    ["a girth that is no number", { kind: "setSizes", sizes: [{ ...size, hip: Number.NaN }] }],
+    ["a share above the whole", { kind: "setGiveBack", dart: end.dart, giveBack: { sideSeam: 1.2 } }],
+    ["a share below nothing", { kind: "putAlteration", alteration: { ...end, giveBack: { sideSeam: -0.1 } } }],
+    ["a field name that is a page", { kind: "setUnread", field: "x".repeat(LIMITS.text + 1), text: "" }],
+  ])("is refused: %s", (_, command) => {
+    expect(applyCommand(sampleWork, command)).toBe(sampleWork);
+  });
+
+  it("is cut where it is a long text or list", () => {
+    const long = "x".repeat(LIMITS.unreadText + 1);
+    expect(applyCommand(sampleWork, { kind: "setName", name: long }).name).toHaveLength(LIMITS.text);
+    expect(applyCommand(sampleWork, { kind: "setPatternName", name: long }).pattern.name).toHaveLength(LIMITS.text);
+    expect(applyCommand(sampleWork, { kind: "setUnread", field: "paste", text: long }).unread["paste"]).toHaveLength(LIMITS.unreadText);
+    const sizes = Array.from({ length: LIMITS.rows + 1 }, () => ({ ...size, label: long }));
+    const { chart } = applyCommand(sampleWork, { kind: "setSizes", sizes }).pattern;
+    expect(chart.sizes).toHaveLength(LIMITS.rows);
+    expect(chart.sizes[0]?.label).toHaveLength(LIMITS.text);
+  });
+
+  it("keeps a pasted chart of a thousand characters as it was typed", () => {
+    const text = "Size\tBust\tWaist\tHip\n".repeat(50);
+    const work = applyCommand(sampleWork, { kind: "setUnread", field: "paste", text });
+    expect(work.unread["paste"]).toBe(text);
+    expect(parseWork(work)).toEqual({ ok: true, value: work });
+  });
+
+  it("stops at so many unread entries, and still changes those it has", () => {
+    const fill = Array.from({ length: LIMITS.unread }, (_, at) => [`f${at}`, "?"] as const);
+    const full: Work = { ...sampleWork, unread: Object.fromEntries(fill) };
+    expect(applyCommand(full, { kind: "setUnread", field: "more", text: "?" })).toBe(full);
+    expect(applyCommand(full, { kind: "setUnread", field: "f1", text: "!" }).unread["f1"]).toBe("!");
+  });
+
+  it("never comes about by commands, whatever they hold: every work reached is saved and read back", () => {
+    const wild = fc.oneof({ weight: 4, arbitrary: fc.integer({ min: -9000, max: 9000 }) }, { weight: 1, arbitrary: fc.double() }).map((n) => n + 0);
+    const text = fc.oneof({ weight: 4, arbitrary: anyText }, { weight: 1, arbitrary: fc.string({ minLength: 190, maxLength: 260 }) });
+    const field = text.filter((name) => name !== "__proto__");
+    const of = <K extends Command["kind"]>(kind: K) => fc.constant(kind);
+    const command: fc.Arbitrary<Command> = fc.oneof(
+      fc.record({ kind: of("setName"), name: text }),
+      fc.record({ kind: of("setMeasure"), measure: fc.constantFrom(...MEASURE_NAMES), value: wild }),
+      fc.record({ kind: of("clearMeasure"), measure: fc.constantFrom(...MEASURE_NAMES) }),
+      fc.record({ kind: of("setPatternName"), name: text }),
+      fc.record({ kind: of("setSizes"), sizes: fc.array(fc.tuple(anySize, text, wild).map(([row, label, bust]) => ({ ...row, label, bust })), { maxLength: 70 }) }),
+      fc.record({ kind: of("setCups"), cups: fc.array(anyCup, { maxLength: 70 }) }),
+      fc.record({ kind: of("setDraftedDifference"), value: wild }),
+      fc.record({ kind: of("setPatternEase"), ease: anyEase }),
+      fc.record({ kind: of("setClosure"), closure: anyClosure }),
+      fc.record({ kind: of("setPattern"), pattern: fc.tuple(anyPattern, text).map(([pattern, name]) => ({ ...pattern, name })) }),
+      fc.record({ kind: of("setEaseWanted"), ease: fc.record({ bust: wild }) }),
+      fc.record({ kind: of("setBustRadius"), value: fc.option(wild) }),
+      fc.record({ kind: of("setPick"), picks: fc.tuple(anyPicks, wild).map(([picks, waist]) => ({ ...picks, waist })) }),
+      fc.record({ kind: of("putAlteration"), alteration: anyAlteration }),
+      fc.record({ kind: of("setGiveBack"), dart: anyDart, giveBack: fc.oneof(anyGiveBack, fc.record({ sideSeam: wild })) }),
+      fc.record({ kind: of("setUnread"), field, text }),
+      fc.record({ kind: of("clearUnread"), field }),
+    );
+    fc.assert(
+      fc.property(fc.array(command, { maxLength: 30 }), (commands) => {
+        const work = run(blankWork(), ...commands);
+        expect(readWorkFile(writeWorkFile(work))).toEqual({ ok: true, value: work });
+      }),
+    );
+  }, 60_000);
+});

@@ -1,0 +1,197 @@
+import * as fc from "fast-check";
+import { describe, expect, it } from "vitest";
+import type { Command } from "../../src/core/plan/commands";
+import {
+  beginGesture,
+  canRedo,
+  canUndo,
+  cancelGesture,
+  commitGesture,
+  createWorkStore,
+  HISTORY_LIMIT,
+  preview,
+  redo,
+  run,
+  undo,
+  type WorkStore,
+} from "../../src/store/workStore";
+import { sampleWork } from "../support/sampleWork";
+
+const bust = (value: number): Command => ({ kind: "setMeasure", measure: "bustGirth", value });
+const bustOf = (store: WorkStore): number | undefined => store.getState().work.measures.bustGirth;
+const steps = (store: WorkStore): readonly [number, number] => [store.getState().past.length, store.getState().future.length];
+const START = sampleWork.measures.bustGirth;
+
+describe("run, undo and redo", () => {
+  it("takes a command back and brings it on again", () => {
+    const store = createWorkStore(sampleWork);
+    expect([canUndo(store.getState()), canRedo(store.getState())]).toEqual([false, false]);
+    run(store, bust(940));
+    run(store, bust(950));
+    undo(store);
+    expect([bustOf(store), steps(store)]).toEqual([940, [1, 1]]);
+    undo(store);
+    expect(store.getState().work).toEqual(sampleWork);
+    expect([canUndo(store.getState()), canRedo(store.getState())]).toEqual([false, true]);
+    redo(store);
+    redo(store);
+    expect([bustOf(store), steps(store)]).toEqual([950, [2, 0]]);
+  });
+
+  it("does nothing where there is nothing to take back or bring on", () => {
+    const store = createWorkStore(sampleWork);
+    const before = store.getState();
+    undo(store);
+    redo(store);
+    expect(store.getState()).toEqual(before);
+  });
+
+  it("makes no step of a command that changes nothing", () => {
+    const store = createWorkStore(sampleWork);
+    run(store, bust(START ?? 0));
+    expect(store.getState().work).toBe(sampleWork);
+    expect(steps(store)).toEqual([0, 0]);
+  });
+
+  it("drops what was taken back once something else is done", () => {
+    const store = createWorkStore(sampleWork);
+    run(store, bust(940));
+    undo(store);
+    run(store, bust(960));
+    expect(steps(store)).toEqual([1, 0]);
+  });
+
+  it("keeps so many steps and no more, the last ones", () => {
+    const store = createWorkStore(sampleWork);
+    for (let index = 0; index <= HISTORY_LIMIT; index += 1) run(store, bust(800 + index));
+    expect(steps(store)).toEqual([HISTORY_LIMIT, 0]);
+    for (let index = 0; index < HISTORY_LIMIT; index += 1) undo(store);
+    expect(bustOf(store)).toBe(800);
+    expect(canUndo(store.getState())).toBe(false);
+  });
+
+  it("goes back and forth over any run of commands exactly", () => {
+    const commands = fc.array(fc.integer({ min: 700, max: 720 }).map(bust), { maxLength: 20 });
+    fc.assert(
+      fc.property(commands, fc.nat(20), (list, back) => {
+        const store = createWorkStore(sampleWork);
+        const seen = [sampleWork];
+        for (const command of list) {
+          run(store, command);
+          if (store.getState().work !== seen.at(-1)) seen.push(store.getState().work);
+        }
+        const to = Math.max(0, seen.length - 1 - back);
+        for (let index = 0; index < back; index += 1) undo(store);
+        expect(store.getState().work).toEqual(seen[to]);
+        for (let index = 0; index < back; index += 1) redo(store);
+        expect(store.getState().work).toEqual(seen.at(-1));
+      }),
+    );
+  });
+});
+
+describe("entries that could not be read", () => {
+  it("are no steps, and stay through undo and redo", () => {
+    const store = createWorkStore(sampleWork);
+    run(store, bust(940));
+    run(store, { kind: "setUnread", field: "waist", text: "7o" });
+    expect(steps(store)).toEqual([1, 0]);
+    undo(store);
+    expect(store.getState().work).toEqual({ ...sampleWork, unread: { waist: "7o" } });
+    redo(store);
+    expect(store.getState().work.unread).toEqual({ waist: "7o" });
+    run(store, { kind: "clearUnread", field: "waist" });
+    undo(store);
+    expect(store.getState().work).toEqual(sampleWork);
+  });
+
+  it("leave what was taken back to be brought on again", () => {
+    const store = createWorkStore(sampleWork);
+    run(store, bust(940));
+    undo(store);
+    run(store, { kind: "setUnread", field: "waist", text: "7o" });
+    expect(canRedo(store.getState())).toBe(true);
+    redo(store);
+    expect(bustOf(store)).toBe(940);
+  });
+
+  it("are not kept once for every step", () => {
+    const store = createWorkStore({ ...sampleWork, unread: { paste: "a page" } });
+    run(store, bust(940));
+    undo(store);
+    run(store, bust(950));
+    expect([...store.getState().past, ...store.getState().future].filter(({ unread }) => Object.keys(unread).length > 0)).toEqual([]);
+    expect(store.getState().work.unread).toEqual({ paste: "a page" });
+  });
+});
+
+describe("a gesture", () => {
+  it("is one step however often it was previewed, each time from its start", () => {
+    const store = createWorkStore(sampleWork);
+    beginGesture(store);
+    preview(store, bust(931));
+    preview(store, { kind: "setName", name: "Dragged" });
+    expect(bustOf(store)).toBe(START);
+    preview(store, bust(945));
+    expect([bustOf(store), store.getState().work.name, steps(store)]).toEqual([945, sampleWork.name, [0, 0]]);
+    commitGesture(store);
+    expect([bustOf(store), steps(store), store.getState().gestureStart]).toEqual([945, [1, 0], null]);
+    undo(store);
+    expect(store.getState().work).toEqual(sampleWork);
+  });
+
+  it("leaves no trace when cancelled: the very same work, and what was taken back still there", () => {
+    const store = createWorkStore(sampleWork);
+    run(store, bust(940));
+    undo(store);
+    const before = store.getState();
+    beginGesture(store);
+    preview(store, bust(990));
+    cancelGesture(store);
+    expect(store.getState()).toEqual(before);
+    expect(store.getState().work).toBe(before.work);
+  });
+
+  it("is no step where nothing changed in the end", () => {
+    const store = createWorkStore(sampleWork);
+    beginGesture(store);
+    preview(store, bust(990));
+    preview(store, bust(START ?? 0));
+    commitGesture(store);
+    expect([steps(store), store.getState().gestureStart]).toEqual([[0, 0], null]);
+  });
+
+  it("drops what was taken back only once it is committed with a change", () => {
+    const store = createWorkStore(sampleWork);
+    run(store, bust(940));
+    undo(store);
+    beginGesture(store);
+    commitGesture(store);
+    expect(canRedo(store.getState())).toBe(true);
+    beginGesture(store);
+    preview(store, bust(950));
+    expect(canRedo(store.getState())).toBe(true);
+    commitGesture(store);
+    expect(canRedo(store.getState())).toBe(false);
+  });
+
+  it("is committed by the next command or gesture, and cancelled by undo", () => {
+    const store = createWorkStore(sampleWork);
+    beginGesture(store);
+    preview(store, bust(940));
+    beginGesture(store);
+    preview(store, bust(950));
+    run(store, bust(960));
+    expect(steps(store)).toEqual([3, 0]);
+    beginGesture(store);
+    preview(store, bust(970));
+    undo(store);
+    expect([bustOf(store), steps(store)]).toEqual([960, [3, 0]]);
+  });
+
+  it("that was never begun makes a step of a preview", () => {
+    const store = createWorkStore(sampleWork);
+    preview(store, bust(940));
+    expect([bustOf(store), steps(store)]).toEqual([940, [1, 0]]);
+  });
+});

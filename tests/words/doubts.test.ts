@@ -1,0 +1,55 @@
+import { describe, expect, it } from "vitest";
+import { derivePlan } from "../../src/core/plan/derivePlan";
+import type { Plan } from "../../src/core/plan/plan";
+import { radians } from "../../src/core/units";
+import { planDoubts } from "../../src/words/doubts";
+import { sampleWork } from "../support/sampleWork";
+
+const derived = derivePlan(sampleWork);
+if (!derived.ok) throw new Error(derived.failure.code);
+const plan: Plan = derived.value;
+
+const bustOut = (by: number): Plan => ({
+  ...plan,
+  levels: plan.levels.map((level) => (level.level === "bust" ? { ...level, finished: level.target + by } : level)),
+});
+const sideDart = (drawn: { angle?: number; stop?: number }): Plan => ({
+  ...plan,
+  darts: plan.darts.map((dart) =>
+    dart.ref.dart === "sideDart"
+      ? {
+          ...dart,
+          beyondBustPoint: false,
+          drawn: { ...dart.drawn, angle: radians(drawn.angle ?? 0.4), apexToBustPoint: drawn.stop ?? 30 },
+        }
+      : dart,
+  ),
+});
+const notes = (of: Plan): string => planDoubts(of, "cm").notes.join(" ");
+
+describe("what to look at before cutting", () => {
+  it("says how far the bust comes out from what was asked, past what a frame and a bust left alone explain", () => {
+    expect(notes(bustOut(60))).toContain("60 mm more than you asked");
+    expect(notes(bustOut(-30))).toContain("30 mm less than you asked");
+    expect(notes(bustOut(20))).not.toContain("than you asked");
+  });
+
+  it("says when a dart is too deep to be sewn as one", () => {
+    expect(notes(sideDart({ angle: 0.98 }))).toContain("56.1° wide");
+    expect(notes(sideDart({ angle: 0.7 }))).not.toContain("deep for a single dart");
+  });
+
+  it("says when a dart stops out of the usual, and nothing within it", () => {
+    expect(notes(sideDart({ stop: 47 }))).toContain("side dart ends 47 mm short");
+    expect(notes(sideDart({ stop: 40 }))).not.toContain("side dart ends");
+  });
+
+  it("does not speak of a line past the printed ones where it is told as the last line itself", () => {
+    const at = (size: number, share: number): Plan => ({
+      ...plan,
+      levels: plan.levels.map((level) => (level.level === "waist" ? { ...level, size, share, extrapolated: true } : level)),
+    });
+    expect(notes(at(9.004, 1.004))).not.toContain("waist line lies past");
+    expect(notes(at(9.3, 1.3))).toContain("waist line lies past");
+  });
+});
