@@ -243,8 +243,10 @@ describe("changing works", () => {
 
   it("opens the open work without going back to what is kept of it", async () => {
     rename("changed");
+    library.damaged.add(state().openId);
     await keeper.open(state().openId);
     expect(work().name).toBe("changed");
+    expect(texts()).toEqual([]);
   });
 
   it("asks before it leaves changes that could not be saved", async () => {

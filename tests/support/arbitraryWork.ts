@@ -7,7 +7,7 @@ import type { Alteration, GiveBackPlace, Pattern, Work } from "../../src/core/pl
 const noMinusZero = (value: number): number => value + 0;
 
 /** Any number that a length may be. Minus nothing is nothing in a file. */
-export const anyLength = fc.double({ min: -LIMITS.length, max: LIMITS.length, noNaN: true }).map(noMinusZero);
+const anyLength = fc.double({ min: -LIMITS.length, max: LIMITS.length, noNaN: true }).map(noMinusZero);
 export const anyText = fc.string({ unit: "grapheme", maxLength: 20 });
 
 const share = fc.double({ min: 0, max: 1, noNaN: true }).map(noMinusZero);

@@ -93,6 +93,7 @@ describe("parseLength", () => {
     ["34.5 1/2", "length/ambiguous"],
     ["341/2", "length/ambiguous"],
     ["34 9/8", "length/ambiguous"],
+    ["34 8/8", "length/ambiguous"],
     ["34½½", "length/ambiguous"],
     ["87 yd", "length/unknown-unit"],
     ["87 km", "length/unknown-unit"],

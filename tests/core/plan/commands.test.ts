@@ -193,6 +193,12 @@ describe("what no work can hold", () => {
     expect(applyCommand(full, { kind: "setUnread", field: "f1", text: "!" }).unread["f1"]).toBe("!");
   });
 
+  it("stops at so many alterations, and still changes those it has", () => {
+    const full: Work = { ...sampleWork, alterations: Array.from({ length: LIMITS.alterations }, () => end) };
+    expect(applyCommand(full, { kind: "putAlteration", alteration: mouth })).toBe(full);
+    expect(applyCommand(full, { kind: "putAlteration", alteration: { ...end, shorten: 5 } }).alterations[0]).toMatchObject({ shorten: 5 });
+  });
+
   it("never comes about by commands, whatever they hold: every work reached is saved and read back", () => {
     const wild = fc.oneof({ weight: 4, arbitrary: fc.integer({ min: -9000, max: 9000 }) }, { weight: 1, arbitrary: fc.double() }).map((n) => n + 0);
     const text = fc.oneof({ weight: 4, arbitrary: anyText }, { weight: 1, arbitrary: fc.string({ minLength: 190, maxLength: 260 }) });
