@@ -9,6 +9,7 @@ import { readWorkFile, writeWorkFile } from "../document/workFile";
 import { fileFailureSentence, storageFailureSentence } from "../words/storage";
 import { NEW_STAMP, type KeptEntry, type KeptWork, type Library, type StorageFailure } from "./library";
 import { memoryLibrary } from "./memoryLibrary";
+import { pageBox, partingIn } from "./parting";
 import { commitGesture, type WorkStore } from "./workStore";
 
 export interface KeeperMessage {
@@ -38,6 +39,8 @@ export interface Keeper {
   readonly dismiss: (message: string) => void;
   /** Saves now what waits to be saved. */
   readonly flush: () => Promise<void>;
+  /** The page is going: leaves what is not saved yet to the next one. */
+  readonly part: () => void;
 }
 
 /** ms. A run of typing is one save. */
@@ -52,6 +55,7 @@ const SAVING = { state: "saving", words: "Saving…" } as const;
  */
 export function createKeeper(store: WorkStore, library: Library | null, first: Work, why: StorageFailure | null = null): Keeper {
   const shelf = library ?? memoryLibrary();
+  const parting = partingIn(library === null ? null : pageBox());
   const state = createStore<KeeperState>(() => ({ entries: [], openId: "", storage: SAVED, messages: [] }));
   let stamp = NEW_STAMP;
   let waiting: ReturnType<typeof setTimeout> | null = null;
@@ -102,6 +106,7 @@ export function createKeeper(store: WorkStore, library: Library | null, first: W
     if (!done.ok) return failed(done.failure);
     saved = work;
     stamp = done.value.stamp;
+    parting.forget(openId);
     if (done.value.id !== openId) {
       state.setState({ openId: done.value.id });
       say("This work was changed in another tab. What you see here is kept beside it as a work of its own.");
@@ -185,6 +190,19 @@ export function createKeeper(store: WorkStore, library: Library | null, first: W
     await showNew(otherwise);
   };
 
+  /** Saves what an earlier page could not save before it went. */
+  const takeUp = async (): Promise<void> => {
+    for (const left of parting.take()) {
+      const kept = await shelf.load(left.id);
+      // It may have been saved after all.
+      if (kept.ok && writeWorkFile(kept.value.work) === writeWorkFile(left.work)) continue;
+      const done = await shelf.save(left);
+      if (done.ok) continue;
+      failed(done.failure);
+      parting.leave(left);
+    }
+  };
+
   const keptIds = async (): Promise<readonly string[] | null> => {
     const entries = await shelf.list();
     if (entries.ok) return entries.value.map(({ id }) => id);
@@ -232,6 +250,13 @@ export function createKeeper(store: WorkStore, library: Library | null, first: W
     state,
     dismiss,
     flush,
+    part: () => {
+      commitGesture(store);
+      if (!isUnsaved()) return;
+      const { work, past, future } = store.getState();
+      parting.leave({ id: state.getState().openId, work, past, future, stamp });
+      void flush();
+    },
     open: (id) => inTurn(() => leave(async () => void (id === state.getState().openId || (await showKept(id))))),
     create: (work) => inTurn(() => leave(() => showNew(work))),
     copy: (id) =>
@@ -255,6 +280,7 @@ export function createKeeper(store: WorkStore, library: Library | null, first: W
     start: () =>
       inTurn(async () => {
         if (why !== null) failed(why);
+        await takeUp();
         const last = await shelf.lastOpen();
         const ids = await keptIds();
         const begin = last.ok && last.value !== null && ids?.includes(last.value) !== false ? [last.value] : [];

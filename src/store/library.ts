@@ -3,7 +3,8 @@ import { openDB, type DBSchema, type IDBPDatabase } from "idb";
 import { fail, ok, type Result } from "../core/result";
 import type { Work } from "../core/plan/work";
 import { CURRENT_VERSION } from "../document/upgrades";
-import { readWorkFile, type WorkFileFailure } from "../document/workFile";
+import type { WorkFileFailure } from "../document/workFile";
+import { readStored } from "./stored";
 
 export interface KeptWork {
   readonly id: string;
@@ -204,26 +205,6 @@ function libraryOver({ get, close }: Connection): Library {
       }),
     close,
   };
-}
-
-/** A work as kept, parsed like any file; steps of the history that no longer parse are dropped, the work itself is not. */
-function readStored(id: string, stored: Stored): Result<KeptWork, StorageFailure> {
-  const read = (work: unknown): Result<Work, WorkFileFailure> => {
-    try {
-      return readWorkFile(JSON.stringify({ bodicewright: "work", version: stored.version, work }));
-    } catch {
-      // A record can hold what no text can.
-      return fail({ code: "file/not-json" });
-    }
-  };
-  const work = read(stored.work);
-  if (!work.ok) return fail({ code: "storage/damaged", id, why: work.failure });
-  const steps = (list: unknown): readonly Work[] =>
-    (Array.isArray(list) ? list : []).flatMap((step: unknown) => {
-      const one = read(step);
-      return one.ok ? [one.value] : [];
-    });
-  return ok({ id, stamp: stored.stamp, work: work.value, past: steps(stored.past), future: steps(stored.future) });
 }
 
 async function attempt<T>(action: () => Promise<T>): Promise<Result<T, StorageFailure>> {

@@ -9,7 +9,7 @@ export type StorageFailureLike =
 export function storageFailureSentence(failure: StorageFailureLike): string {
   switch (failure.code) {
     case "storage/unavailable":
-      return "This browser does not let the page keep anything. You can work on; download the work to keep it.";
+      return "This browser does not let the page keep anything once it is closed. You can work on; download the work to keep it.";
     case "storage/full":
       return "There is no room left to save in this browser. Download the work to keep it, or delete works you no longer need.";
     case "storage/failed":

@@ -45,6 +45,7 @@ let store: WorkStore;
 let keeper: Keeper;
 
 beforeEach(async () => {
+  localStorage.clear();
   vi.useFakeTimers({ toFake: ["setTimeout", "clearTimeout"] });
   library = testLibrary();
   store = createWorkStore(sampleWork);
@@ -409,6 +410,76 @@ describe("deleting", () => {
     await keeper.flush();
     expect(names().toSorted()).toEqual([sampleWork.name, "next"].toSorted());
     expect(library.saves.filter((kept) => kept.work.name === sampleWork.name)).toHaveLength(1);
+  });
+});
+
+describe("a page that goes before its last change is saved", () => {
+  /** The database answers no more once the page is going; the next page begins with one that does. */
+  const part = async (): Promise<void> => {
+    const { save } = library;
+    library.save = () => new Promise(() => {});
+    keeper.part();
+    await rest();
+    library.save = save;
+    expect(library.saves).toEqual([]);
+  };
+
+  it("leaves it to the next page, with its history", async () => {
+    const id = state().openId;
+    rename("changed");
+    await part();
+    await nextPage();
+    expect(state().openId).toBe(id);
+    expect(work().name).toBe("changed");
+    undo(store);
+    expect(work()).toEqual(sampleWork);
+    await nextPage();
+    expect(state().entries).toHaveLength(1);
+  });
+
+  it("leaves a drag as far as it went", async () => {
+    beginGesture(store);
+    preview(store, { kind: "setName", name: "dragged" });
+    await part();
+    await nextPage();
+    expect(work().name).toBe("dragged");
+  });
+
+  it("leaves nothing where all is saved, or is saved after all", async () => {
+    keeper.part();
+    expect(localStorage.length).toBe(0);
+    rename("changed");
+    keeper.part();
+    expect(localStorage.length).toBe(1);
+    await keeper.flush();
+    expect(localStorage.length).toBe(0);
+    expect(library.saves).toHaveLength(1);
+  });
+
+  it("makes no second work of one that was saved just the same", async () => {
+    rename("changed");
+    keeper.part();
+    const key = localStorage.key(0) ?? "";
+    const left = localStorage.getItem(key) ?? "";
+    await keeper.flush();
+    // Saved, but gone before that could be noted.
+    localStorage.setItem(key, left);
+    expect(localStorage.length).toBe(1);
+    await nextPage();
+    expect(names()).toEqual(["changed"]);
+    expect(localStorage.length).toBe(0);
+  });
+
+  it("is left once more where it cannot be saved yet", async () => {
+    rename("changed");
+    await part();
+    library.refusal = FULL;
+    await nextPage();
+    expect(work()).toEqual(sampleWork);
+    expect(state().storage.state).toBe("failed");
+    library.refusal = null;
+    await nextPage();
+    expect(work().name).toBe("changed");
   });
 });
 

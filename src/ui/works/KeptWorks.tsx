@@ -24,7 +24,11 @@ export function KeptWorks({ store, keeper, demos, children }: KeptWorksProps) {
       if (document.visibilityState === "hidden") void keeper.flush();
     };
     document.addEventListener("visibilitychange", keepNow);
-    return () => document.removeEventListener("visibilitychange", keepNow);
+    window.addEventListener("pagehide", keeper.part);
+    return () => {
+      document.removeEventListener("visibilitychange", keepNow);
+      window.removeEventListener("pagehide", keeper.part);
+    };
   }, [keeper]);
 
   const actions = useMemo(
