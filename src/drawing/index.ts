@@ -2,10 +2,10 @@
  * Pieces and plans as plain drawing data, for screen and paper alike.
  *
  * `placePieces` and `boxOf` lay pieces out on the table; `pieceMarks` gives one piece as paths; `sizeLabels`,
- * `planLabels` and `keepApart` give what is written beside them; `pieceDiagram` is one piece with its amounts for paper.
+ * `pieceLabels`, `planLabels` and `keepApart` give what is written beside them; `pieceDiagram` is one piece with its amounts for paper.
  */
 export { boxOf, boundsOf, placePieces, type Box, type Place } from "./layout";
 export { pieceMarks, polyline, type DartMarks, type PieceMarks } from "./pieceMarks";
-export { isFar, keepApart, nearestApart, TEXT_PIXELS, type Label } from "./labels";
-export { cutLineWords, planLabels, sizeLabels } from "./planLabels";
+export { isFar, keepApart, nearestApart, textPixels, type Label } from "./labels";
+export { cutLineWords, pieceLabels, planLabels, sizeLabels, sizesInUse } from "./planLabels";
 export { pieceDiagram, type PieceDiagram } from "./pieceDiagram";

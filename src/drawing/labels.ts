@@ -10,13 +10,26 @@ export interface Label {
   readonly kind: "size" | "cut" | "dart" | "title" | "bustPoint";
   /** A thin line from the label to what it speaks of. */
   readonly leader: { readonly x: Mm; readonly y: Mm } | null;
+  /** Said instead where the pieces are small; absent: the first line alone. Empty: nothing. */
+  readonly far?: readonly string[];
+  /** Pixels that it stands below its place, whatever the zoom: clear of a line or a mark. */
+  readonly below?: number;
+  /** Lines that it may be moved down to find a free place. */
+  readonly moves?: number;
+  /** The slips of the ledger it speaks of. */
+  readonly slips?: string;
 }
 
 /** Rough width of a digit or letter, and height of a line, as shares of the text size. */
 const LETTER = 0.53;
 const LINE = 1.25;
+/** Free room at each side, so that two sizes side by side do not read as one number. */
+const ASIDE = 0.18;
 
 export const TEXT_PIXELS = 12;
+const TITLE_PIXELS = 14;
+/** The size of a label's writing, in pixels. */
+export const textPixels = ({ kind }: Label): number => (kind === "title" ? TITLE_PIXELS : TEXT_PIXELS);
 
 interface Area {
   readonly left: number;
@@ -26,36 +39,37 @@ interface Area {
 }
 
 function areaOf(label: Label, mmPerPixel: number): Area {
-  const size = TEXT_PIXELS * mmPerPixel;
-  const width = Math.max(...label.lines.map((line) => line.length)) * LETTER * size;
-  const left = label.anchor === "start" ? label.x : label.anchor === "end" ? label.x - width : label.x - width / 2;
+  const size = textPixels(label) * mmPerPixel;
+  const width = (Math.max(...label.lines.map((line) => line.length)) * LETTER + 2 * ASIDE) * size;
+  const start = label.anchor === "start" ? label.x : label.anchor === "end" ? label.x - width : label.x - width / 2;
+  const left = label.anchor === "start" ? start - ASIDE * size : label.anchor === "end" ? start + ASIDE * size : start;
   return { left, right: left + width, top: label.y - size, bottom: label.y + (label.lines.length - 1) * LINE * size + size * 0.3 };
 }
 
 const overlap = (a: Area, b: Area): boolean => a.left < b.right && b.left < a.right && a.top < b.bottom && b.top < a.bottom;
 
 /**
- * Leaves out size labels that would lie on others, and moves the rest down until they are free.
+ * Moves labels down until they are free of others, and leaves out those that find no free place.
  *
  * Earlier labels have the first right to their place.
  */
 export function keepApart(all: readonly Label[], mmPerPixel: number): readonly Label[] {
-  const labels = isFar(mmPerPixel) ? all.map((label) => ({ ...label, lines: label.lines.slice(0, 1) })) : all;
   const kept: Label[] = [];
   const areas: Area[] = [];
-  for (const label of labels) {
-    let placed = label;
-    let area = areaOf(placed, mmPerPixel);
-    let tries = 0;
-    while (areas.some((other) => overlap(area, other))) {
-      if (label.kind === "size" || tries === MOST_MOVES) break;
-      placed = { ...placed, y: placed.y + LINE * TEXT_PIXELS * mmPerPixel };
-      area = areaOf(placed, mmPerPixel);
-      tries += 1;
+  const step = LINE * TEXT_PIXELS * mmPerPixel;
+  for (const label of all) {
+    const lines = isFar(mmPerPixel) ? (label.far ?? label.lines.slice(0, 1)) : label.lines;
+    if (lines.length === 0) continue;
+    const y = label.y + (label.below ?? 0) * mmPerPixel;
+    const moves = label.kind === "size" && isFar(mmPerPixel) ? 0 : (label.moves ?? (label.kind === "size" ? 0 : MOST_MOVES));
+    for (let down = 0; down <= moves; down += 1) {
+      const placed: Label = { ...label, lines, y: y + down * step };
+      const area = areaOf(placed, mmPerPixel);
+      if (areas.some((other) => overlap(area, other))) continue;
+      kept.push(placed);
+      areas.push(area);
+      break;
     }
-    if (areas.some((other) => overlap(area, other))) continue;
-    kept.push(placed);
-    areas.push(area);
   }
   return kept;
 }

@@ -21,7 +21,7 @@ export interface Place {
 }
 
 /** Room between pieces: for labels at the sides and the amounts between waist and waist. */
-const BESIDE: Mm = 125;
+const BESIDE: Mm = 140;
 const BETWEEN: Mm = 55;
 
 /**

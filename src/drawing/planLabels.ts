@@ -1,12 +1,15 @@
 /** What is written beside the pieces: sizes of the printed lines, how the cut line runs, what the darts take. */
-import { pointOf, type Nest, type PieceName, type PointName } from "../core/pattern/piece";
+import { pointOf, type DartRef, type Nest, type PieceName, type PointName } from "../core/pattern/piece";
 import type { Plan } from "../core/plan/plan";
 import type { LengthUnit } from "../core/plan/work";
 import { must } from "../core/result";
 import { shareWords } from "../words/blend";
+import { blendGroup } from "../words/ledger";
 import { formatAmount } from "../words/length";
+import { capital, pieceWords } from "../words/names";
 import type { Label } from "./labels";
 import type { Place } from "./layout";
+import { pieceMarks } from "./pieceMarks";
 import type { Mm } from "../core/units";
 
 /** Which corner of each piece the size labels stand at. */
@@ -17,18 +20,27 @@ const SIZE_CORNER: Readonly<Record<PieceName, PointName>> = {
   backBasque: "sideHem",
 };
 
-const BELOW: Mm = 13;
+/** Pixels from a line or a mark to the words at it. */
+const BELOW_LINE = 15;
+const ABOVE_MARK = -14;
 const BESIDE: Mm = 9;
 
 const placeOf = (places: readonly Place[], piece: PieceName): Place | undefined => places.find((p) => p.piece === piece);
 
-/** The label of each printed line, the ones named first having the first right to their place. */
-export function sizeLabels(nest: Nest, places: readonly Place[], first: readonly string[]): readonly Label[] {
-  const order = [...nest.labels.keys()].toSorted(
-    (a, b) => Number(first.includes(must(nest.labels[b], "label"))) - Number(first.includes(must(nest.labels[a], "label"))),
-  );
-  return places.flatMap(({ piece, dx, dy }) =>
-    order.flatMap((index): Label[] => {
+/**
+ * The printed lines that matter on a piece: those that its own line runs between, lowest level first, then the frame's.
+ */
+export function sizesInUse({ cutLines, sizing }: Plan, piece: PieceName): readonly string[] {
+  const lines = cutLines.filter((line) => line.piece === piece && line.level !== "bust").toReversed();
+  return [...new Set([...lines.flatMap((line) => line.between), sizing.frame.label])];
+}
+
+/** The label of each printed line, the ones in use on a piece having the first right to their place. */
+export function sizeLabels(nest: Nest, places: readonly Place[], inUse: (piece: PieceName) => readonly string[]): readonly Label[] {
+  return places.flatMap(({ piece, dx, dy }) => {
+    const first = inUse(piece).map((label) => nest.labels.indexOf(label)).filter((index) => index >= 0);
+    const order = [...first, ...[...nest.labels.keys()].filter((index) => !first.includes(index))];
+    return order.flatMap((index): Label[] => {
       const found = nest.sizes[index]?.find((p) => p.name === piece);
       if (found === undefined) return [];
       const at = pointOf(found, SIZE_CORNER[piece]);
@@ -37,15 +49,18 @@ export function sizeLabels(nest: Nest, places: readonly Place[], first: readonly
         {
           id: `size-${piece}-${label}`,
           x: at.x + dx,
-          y: at.y + dy + BELOW,
+          y: at.y + dy,
+          below: BELOW_LINE,
+          // Printed sizes stand one lower in turn where they are close; only those in use are worth the second line.
+          moves: first.includes(index) ? 1 : 0,
           lines: [label],
           anchor: "middle",
           kind: "size",
           leader: null,
         },
       ];
-    }),
-  );
+    });
+  });
 }
 
 /** On the lower line (0), on the upper one (1), or null: in between or past them. */
@@ -71,22 +86,74 @@ export function cutLineWords(
   return [run, `${formatAmount(Math.abs(offset), unit)} ${side} ${lower}`];
 }
 
+/** What the wearer's slips moved the line by afterwards: "then 13 mm in". */
+function slipMoveWords(move: Mm, unit: LengthUnit): string {
+  const amount = formatAmount(Math.abs(move), unit);
+  return amount === formatAmount(0, unit) ? "" : `then ${amount} ${move < 0 ? "in" : "out"}`;
+}
+
+/** The names of the pieces, how they are cut, and the bust point. They come first: nothing may take their place. */
+export function pieceLabels(plan: Plan, places: readonly Place[]): readonly Label[] {
+  return places.flatMap(({ piece, dx, dy }): Label[] => {
+    const drawn = plan.pieces.find(({ name }) => name === piece);
+    if (drawn === undefined) return [];
+    const { title, centreOnFold } = pieceMarks(drawn);
+    const name = capital(pieceWords(piece));
+    const labels: Label[] = [
+      {
+        id: `title-${piece}`,
+        x: title.x + dx,
+        y: title.y + dy,
+        lines: [name, centreOnFold ? "cut on the fold" : "cut two"],
+        far: name.split(" "),
+        anchor: "start",
+        kind: "title",
+        leader: null,
+      },
+    ];
+    if (piece !== "front") return labels;
+    const { own, printed } = plan.bustPoint;
+    const at = own ?? printed;
+    labels.push({
+      id: "bust-point",
+      x: at.x + dx,
+      y: at.y + dy,
+      below: ABOVE_MARK,
+      moves: 0,
+      lines: [own === null ? "bust point" : "your bust point"],
+      far: [],
+      anchor: "middle",
+      kind: "bustPoint",
+      leader: null,
+    });
+    return labels;
+  });
+}
+
 /** Labels of the cut lines and the darts. The waist is told on the bodice, the hip on the basque. */
-export function planLabels(plan: Plan, places: readonly Place[], unit: LengthUnit): readonly Label[] {
+export function planLabels(
+  plan: Plan,
+  places: readonly Place[],
+  unit: LengthUnit,
+  chosen: DartRef | null = null,
+): readonly Label[] {
   const labels: Label[] = [];
   for (const line of plan.cutLines) {
     const place = placeOf(places, line.piece);
     const basque = line.piece === "frontBasque" || line.piece === "backBasque";
     if (place === undefined || (line.level === "waist") === basque) continue;
     const [run, amount] = cutLineWords(line, unit);
+    const share = percentWords(line.between, line.share);
     labels.push({
       id: `cut-${line.piece}-${line.level}`,
       x: place.box.x + place.box.width + BESIDE,
       y: line.at.y + place.dy - BESIDE * 2,
-      lines: [`${line.level}: ${percentWords(line.between, line.share)}`, run, amount].filter((text) => text !== ""),
+      lines: [`${line.level}: ${share}`, run, amount, slipMoveWords(line.slipMove, unit)].filter((text) => text !== ""),
+      far: [run === "" ? amount : share],
       anchor: "start",
       kind: "cut",
-      leader: { x: line.at.x + place.dx, y: line.at.y + place.dy },
+      leader: { x: line.at.x + line.slipMove + place.dx, y: line.at.y + place.dy },
+      slips: blendGroup(line.level),
     });
   }
   for (const { ref, drawn } of plan.darts) {
@@ -98,6 +165,8 @@ export function planLabels(plan: Plan, places: readonly Place[], unit: LengthUni
       x: (side ? drawn.apex.x * 0.35 + drawn.outer.x * 0.65 : drawn.apex.x) + place.dx,
       y: (side ? (drawn.inner.y + drawn.outer.y) / 2 + 2 : drawn.apex.y * 0.3 + drawn.outer.y * 0.7) + place.dy,
       lines: [formatAmount(drawn.intake, unit)],
+      // A dart smaller than the writing keeps its amount only while she has it in hand.
+      far: chosen?.piece === ref.piece && chosen.dart === ref.dart ? [formatAmount(drawn.intake, unit)] : [],
       anchor: "middle",
       kind: "dart",
       leader: null,

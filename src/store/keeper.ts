@@ -171,16 +171,20 @@ export function createKeeper(store: WorkStore, library: Library | null, first: W
   };
 
   const showKept = async (id: string): Promise<boolean> => {
+    const before = store.getState().work;
     const kept = await shelf.load(id);
     if (!kept.ok) {
       say(storageFailureSentence(kept.failure));
       return false;
     }
-    // What was changed while it was loading.
-    await settle();
-    show(kept.value);
-    await setLastOpen(id);
-    await refresh();
+    const put = async (): Promise<void> => {
+      show(kept.value);
+      await setLastOpen(id);
+      await refresh();
+    };
+    // What was changed while it was loading nobody has agreed to go on without.
+    if (store.getState().work === before) await put();
+    else await leave(put);
     return true;
   };
 

@@ -2,6 +2,7 @@
 import type { CheckName, CheckResult } from "../core/checks/check";
 import type { PointName } from "../core/pattern/piece";
 import type { LengthUnit } from "../core/plan/work";
+import { DART_STOP_LEAST, DART_STOP_MOST } from "../core/tolerance";
 import { formatAmount, formatLength } from "./length";
 import { capital, dartWords, levelWords, listWords, pieceWords, seamWords } from "./names";
 
@@ -124,8 +125,15 @@ export function checkPlace(check: CheckResult, unit: LengthUnit): { readonly whe
   return {
     where: parts.filter((part) => part !== "").join(", "),
     measured: figure(check.measured),
-    expected: figure(check.expected),
+    expected: expectedWords(check, figure),
   };
+}
+
+/** A range where the check asks for one; else the figure, and how far off it may be. */
+function expectedWords({ name, expected, tolerance }: CheckResult, figure: (value: number) => string): string {
+  if (name === "dartEndShortOfBustPoint") return `${figure(DART_STOP_LEAST)} to ${figure(DART_STOP_MOST)}`;
+  if (name === "openingPasses") return `at least ${figure(expected)}`;
+  return tolerance === 0 ? figure(expected) : `${figure(expected)} ± ${figure(tolerance)}`;
 }
 
 /** mm. Above this a figure reads as a length, below it as a small amount. */

@@ -23,6 +23,12 @@ export function dartHandleLabel({ ref, drawn }: PlannedDart, end: "apex" | "inne
   );
 }
 
+/** "18.1° between legs of 16.0 cm stands 25 mm high". */
+export const discSentence = (
+  { angle, leg, height }: { readonly angle: Radians; readonly leg: Mm; readonly height: Mm },
+  unit: LengthUnit,
+): string => `${formatAngle(angle)} between legs of ${formatLength(leg, unit)} stands ${formatAmount(height, unit)} high`;
+
 /** How the dart as drawn compares with the one the wearer's cup asks for. */
 export function verdictSentence({ verdict, drawn, wanted }: PlannedDart, unit: LengthUnit): string {
   if (wanted === null) return "It serves no bust; it is held against what is printed.";
@@ -92,6 +98,17 @@ export const holdWords = (hold: Hold): { readonly name: string; readonly what: s
         what: "The angle stays; a shorter dart gets a narrower mouth, and what that sets free is given back elsewhere.",
       };
 
-/** "415.0 = 415.0 cm": the sewn seam before and after. */
+/** What truing did to the legs, where it did enough to see. */
+export function truingSentence({ ref, truing }: PlannedDart, unit: LengthUnit): string | null {
+  const amount = formatAmount(Math.abs(truing.inner), unit);
+  if (amount === formatAmount(0, unit)) return null;
+  const [longer, shorter] = truing.inner > 0 ? (["inner", "outer"] as const) : (["outer", "inner"] as const);
+  return (
+    `Trued so that the legs sew together: the ${endWords(ref.dart, ref.piece, longer)} is carried ${amount} out along its leg, ` +
+    `the ${endWords(ref.dart, ref.piece, shorter)} ${amount} in.`
+  );
+}
+
+/** "39.6 cm before, 39.6 cm after": the sewn seam. */
 export const seamProof = (before: Mm, after: Mm, unit: LengthUnit): string =>
   `${formatLength(before, unit)} before, ${formatLength(after, unit)} after`;

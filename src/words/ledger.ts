@@ -1,5 +1,5 @@
 /** The slips of the ledger: what, how much, why. */
-import type { PieceName } from "../core/pattern/piece";
+import type { LevelName, PieceName } from "../core/pattern/piece";
 import type { Slip, SlipNote } from "../core/plan/plan";
 import type { LengthUnit } from "../core/plan/work";
 import { degreesFrom } from "../core/units";
@@ -14,7 +14,8 @@ function lineRun(between: readonly [string, string], share: number): string {
 }
 
 /** Slips that say the same of several pieces share one line of the ledger: the blend at a level is the same on all. */
-export const slipGroup = ({ id, what }: Slip): string => (what.kind === "blend" ? `blend-${what.level}` : id);
+export const slipGroup = ({ id, what }: Slip): string => (what.kind === "blend" ? blendGroup(what.level) : id);
+export const blendGroup = (level: LevelName): string => `blend-${level}`;
 
 /** "Waist: 40 % from 12 to 14", "Full bust adjustment", "Shorten the waist dart by 15 mm, its mouth held". */
 export function slipTitle({ what }: Slip, unit: LengthUnit): string {

@@ -56,13 +56,13 @@ export function slipFailureSentence(failure: SlipFailure, unit: LengthUnit): str
     case "slip/no-such-dart":
       return `This pattern has no ${dartRefWords(failure.dart)}.`;
     case "slip/dart-vanishes":
-      return `The dart would vanish: nothing narrower than ${amount(failure.smallest)} can be sewn.`;
+      return `The ${failure.dart === undefined ? "dart" : dartRefWords(failure.dart)} would vanish: nothing narrower than ${amount(failure.smallest)} can be sewn.`;
     case "slip/end-outside-piece":
       return `The dart's end would leave the piece; ${amount(failure.most)} is the most that stays on it.`;
     case "slip/too-short":
       return `The dart would be too short to sew; ${amount(failure.most)} is the most it can be shortened.`;
     case "slip/off-the-seam":
-      return `The mouth would run off its seam; ${amount(failure.most)} is the most it can move.`;
+      return `The mouth${failure.dart === undefined ? "" : ` of the ${dartRefWords(failure.dart)}`} would run off its seam; ${amount(failure.most)} is the most it can move.`;
     case "slip/shares-not-whole":
       return `The shares of what is given back add up to ${Math.round(failure.sum * 100)} %, not to 100 %.`;
     case "slip/not-this-dart":

@@ -242,6 +242,22 @@ describe("changing works", () => {
     expect(names()).toContain("typed meanwhile");
   });
 
+  it("asks before it leaves what was typed while the other work was loading and could not be saved", async () => {
+    await keeper.create(named("next"));
+    const load = library.load;
+    library.load = (id) => {
+      library.load = load;
+      library.refusal = FULL;
+      rename("typed meanwhile");
+      return load(id);
+    };
+    await keeper.open(idOf(sampleWork.name));
+    expect(work().name).toBe("typed meanwhile");
+    expect(texts()).toEqual([expect.stringMatching(/could not be saved, so it stays open/)]);
+    await accept();
+    expect(work().name).toBe(sampleWork.name);
+  });
+
   it("opens the open work without going back to what is kept of it", async () => {
     rename("changed");
     library.damaged.add(state().openId);

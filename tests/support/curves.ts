@@ -1,5 +1,6 @@
 /** Curves to test with, and a second opinion on them that shares no code with the core. */
 import * as fc from "fast-check";
+import { anyAmount } from "./amounts";
 import { piecePoint, type PiecePoint } from "../../src/core/geometry/point";
 import type { Cubic } from "../../src/core/geometry/bezier";
 
@@ -57,7 +58,7 @@ export const awkward: readonly (readonly [string, TestCubic])[] = [
 // Steps of a ten-thousandth of a millimetre: as fine as SAME_POINT, without the denormals that no pattern holds.
 const coordinate = fc.integer({ min: -3_000_000, max: 3_000_000 }).map((steps) => steps / 10_000);
 export const anyPoint: fc.Arbitrary<PiecePoint> = fc.tuple(coordinate, coordinate).map(([x, y]) => piecePoint(x, y));
-export const anyParameter = fc.double({ min: 0, max: 1, noNaN: true });
+export const anyParameter = fc.oneof(anyAmount(0, 1), fc.double({ min: 0, max: 1, noNaN: true }));
 
 /** Curves of up to a few hundred mm, an awkward one now and then. */
 export const anyCubic: fc.Arbitrary<TestCubic> = fc.oneof(

@@ -6,7 +6,7 @@ import { trueLegs } from "../dart/trueLegs";
 import { trueSeamAtDart } from "../dart/trueSeam";
 import { distance, type PiecePoint } from "../geometry/point";
 import { fail, ok, type Result } from "../result";
-import { dartOf, pointNames, type Piece } from "../pattern/piece";
+import { dartOf, pointNames, type Piece, type PieceName } from "../pattern/piece";
 import type { SlipFailure, SlipNote, SlipTrace } from "../plan/plan";
 import type { Alteration, GiveBack } from "../plan/work";
 import { SAME_LINE, SHARES_WHOLE } from "../tolerance";
@@ -65,7 +65,9 @@ export function applyAlteration(pieces: PieceSet, alteration: Alteration): Resul
   if (!changed.ok) return changed;
   const legs = trueLegs(changed.value, ref.dart);
   const trued = withPiece(pieces, trueSeamAtDart(legs.piece, ref.dart));
-  const { pieces: after, given } = giveBack(trued, ref, before, shares.value);
+  const back = giveBack(trued, ref, before, shares.value);
+  if (!back.ok) return back;
+  const { pieces: after, given } = back.value;
   return ok({
     pieces: after,
     truing: { inner: legs.inner, outer: legs.outer },
@@ -92,14 +94,14 @@ function sharesFor(pieces: PieceSet, { dart, giveBack: wanted }: Alteration): Re
   return ok(wanted);
 }
 
-function movedPoints(before: PieceSet, after: PieceSet): { from: PiecePoint; to: PiecePoint }[] {
+function movedPoints(before: PieceSet, after: PieceSet): { piece: PieceName; from: PiecePoint; to: PiecePoint }[] {
   return piecesOf(after).flatMap((piece) => {
     const old = before[piece.name];
     if (old === undefined || old === piece) return [];
     return pointNames(piece).flatMap((name) => {
       const from = old.points[name]?.at;
       const to = piece.points[name]?.at;
-      return from !== undefined && to !== undefined && distance(from, to) > SAME_LINE ? [{ from, to }] : [];
+      return from !== undefined && to !== undefined && distance(from, to) > SAME_LINE ? [{ piece: piece.name, from, to }] : [];
     });
   });
 }

@@ -43,7 +43,8 @@ const CENTRE_POINTS: readonly PointName[] = ["centreBust", "underBustCentre", "c
 function offCentreSeam(piece: Piece, { dart: ref, by }: DartPlaceAlteration): Result<Piece, SlipFailure> {
   if (piece.name !== "front" || ref.dart !== "waistDart") return fail({ code: "slip/not-this-dart", dart: ref });
   const room = pointOf(piece, dartOf(piece, ref.dart).inner).x;
-  if (by >= room) return fail({ code: "slip/off-the-seam", most: room });
+  // As far outwards as inwards: further out the seam cannot give back what is let in.
+  if (Math.abs(by) >= room) return fail({ code: "slip/off-the-seam", most: room });
   const moved = CENTRE_POINTS.reduce((p, name) => moveMouthEnd(p, name, shift(pointOf(p, name), by, 0)), piece);
   return ok(squareNeck({ ...moved, centreOnFold: false }));
 }

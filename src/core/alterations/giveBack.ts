@@ -4,13 +4,14 @@
  */
 import { directionOf, distance, polar, shift } from "../geometry/point";
 import { seamLength } from "../girth/seamLength";
-import { must } from "../result";
+import { fail, must, ok, type Result } from "../result";
 import { moveMouthEnd } from "../dart/mouthEnd";
 import { trueSeamAtDart } from "../dart/trueSeam";
 import { dartOf, pointOf, type DartRef, type Edge, type Piece, type PieceName } from "../pattern/piece";
 import { SOLVER_ACCURACY } from "../tolerance";
 import { radians, type Mm } from "../units";
 import { edgeFrom, edgeTo } from "../surgery/ring";
+import type { SlipFailure } from "../plan/plan";
 import type { GiveBack, GiveBackPlace } from "../plan/work";
 import { moveMouth } from "../dart/moveMouth";
 import { pieceIn, withPiece, type PieceSet } from "./pieceSet";
@@ -41,18 +42,21 @@ const ROUNDS = 4;
  * @param pieces the pieces after the dart was changed and trued
  * @param wanted sewn length of the seam before: the dart's own piece, and for `otherDart` the other one with it; mm
  * @param shares how it is shared, summing to 1
+ * @returns the pieces and what was taken; or why another dart cannot take its share
  */
-export function giveBack(pieces: PieceSet, ref: DartRef, wanted: Mm, shares: GiveBack): GivenBack {
+export function giveBack(pieces: PieceSet, ref: DartRef, wanted: Mm, shares: GiveBack): Result<GivenBack, SlipFailure> {
   const places = giveBackPlaces(pieces, ref).filter((place) => (shares[place] ?? 0) > 0);
   let amount = sewn(pieces, ref) - wanted;
   let result: GivenBack = { pieces, given: [] };
   for (let round = 0; round < ROUNDS; round += 1) {
-    result = takeAt(pieces, ref, places, shares, amount);
+    const taken = takeAt(pieces, ref, places, shares, amount);
+    if (!taken.ok) return taken;
+    result = taken.value;
     const error = sewn(result.pieces, ref) - wanted;
     if (Math.abs(error) < SOLVER_ACCURACY) break;
     amount += error;
   }
-  return result;
+  return ok(result);
 }
 
 /** Sewn length of the dart's seam, with the other bodice piece's at the waist, since a share may move there. */
@@ -70,45 +74,53 @@ function takeAt(
   places: readonly GiveBackPlace[],
   shares: GiveBack,
   total: Mm,
-): GivenBack {
+): Result<GivenBack, SlipFailure> {
   let set = pieces;
   const given: { place: GiveBackPlace; piece: PieceName; amount: Mm }[] = [];
   for (const place of places) {
     const amount = total * must(shares[place], place);
     const on = place === "otherDart" ? must(otherPiece(ref.piece), "other piece") : ref.piece;
-    set = takeAtPlace(set, ref, place, amount);
+    const taken = takeAtPlace(set, ref, place, amount);
+    if (!taken.ok) return taken;
+    set = taken.value;
     given.push({ place, piece: on, amount });
   }
   const own = trueSeamAtDart(pieceIn(set, ref.piece), ref.dart);
-  return { pieces: withPiece(set, own), given };
+  return ok({ pieces: withPiece(set, own), given });
 }
 
-function takeAtPlace(set: PieceSet, ref: DartRef, place: GiveBackPlace, amount: Mm): PieceSet {
+function takeAtPlace(set: PieceSet, ref: DartRef, place: GiveBackPlace, amount: Mm): Result<PieceSet, SlipFailure> {
   const piece = pieceIn(set, ref.piece);
   switch (place) {
     case "sideSeam":
-      return withPiece(set, takeAtSide(piece, amount));
+      return ok(withPiece(set, takeAtSide(piece, amount)));
     case "centreSeam":
-      return withPiece(set, takeAtCentre(piece, amount));
+      return ok(withPiece(set, takeAtCentre(piece, amount)));
     case "waistEnd":
-      return withPiece(set, waistKept(slideAlongSide(piece, "sideWaist", -amount), seamLength(piece, "waist")));
+      return ok(withPiece(set, waistKept(slideAlongSide(piece, "sideWaist", -amount), seamLength(piece, "waist"))));
     case "underarm":
-      return withPiece(set, slideAlongSide(piece, "underarm", amount));
+      return ok(withPiece(set, slideAlongSide(piece, "underarm", amount)));
     case "otherDart": {
       const other = must(otherPiece(ref.piece), "other piece");
-      const bodice = changeDart(set, other, amount);
       // The basque goes with the bodice, so that the two waist seams still match.
-      return changeDart(changeDart(bodice, basqueOf(other), amount), basqueOf(ref.piece), -amount);
+      const changes = [[other, amount], [basqueOf(other), amount], [basqueOf(ref.piece), -amount]] as const;
+      return changes.reduce<Result<PieceSet, SlipFailure>>(
+        (so, [name, by]) => (so.ok ? changeDart(so.value, name, by) : so),
+        ok(set),
+      );
     }
   }
 }
 
 /** Widens (or narrows) a waist dart by an amount, half at each end; a piece that is not there stays so. */
-function changeDart(set: PieceSet, name: PieceName, amount: Mm): PieceSet {
+function changeDart(set: PieceSet, name: PieceName, amount: Mm): Result<PieceSet, SlipFailure> {
   const piece = set[name];
-  if (piece === undefined) return set;
+  if (piece === undefined) return ok(set);
   const moved = moveMouth(piece, "waistDart", amount / 2, amount / 2);
-  return moved.ok ? withPiece(set, trueSeamAtDart(moved.value, "waistDart")) : set;
+  if (moved.ok) return ok(withPiece(set, trueSeamAtDart(moved.value, "waistDart")));
+  const { failure } = moved;
+  if (failure.code !== "slip/dart-vanishes" && failure.code !== "slip/off-the-seam") return moved;
+  return fail({ ...failure, dart: { piece: name, dart: "waistDart" } });
 }
 
 /** A wedge off the centre line: all of it at the waist, nothing at the bust line (bodice) or the hip line (basque). */

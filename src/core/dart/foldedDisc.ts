@@ -4,6 +4,9 @@ import { coneHeight, coneRim } from "./fullness";
 
 export interface FoldedDisc {
   readonly radius: Mm;
+  /** The disc's middle is the dart's end at (0, 0); where the leg on the right crosses the disc's edge, and where it ends. */
+  readonly cut: { readonly x: Mm; readonly y: Mm };
+  readonly mouth: { readonly x: Mm; readonly y: Mm };
   /** The sector taken out, half to each side of straight down; radians. */
   readonly angle: Radians;
   /** The cone it closes to. */
@@ -12,12 +15,15 @@ export interface FoldedDisc {
 }
 
 /**
- * The cone made of a disc by a dart.
+ * The cone made of a disc by a dart whose legs are equal.
  *
+ * @param leg length of either leg, mm
  * @source as `coneHeight`
  */
-export const foldDisc = (angle: Radians, radius: Mm): FoldedDisc => ({
+export const foldDisc = (angle: Radians, radius: Mm, leg: Mm): FoldedDisc => ({
   radius,
+  cut: { x: radius * Math.sin(angle / 2), y: radius * Math.cos(angle / 2) },
+  mouth: { x: leg * Math.sin(angle / 2), y: leg * Math.cos(angle / 2) },
   angle,
   height: coneHeight(angle, radius),
   rim: coneRim(angle, radius),

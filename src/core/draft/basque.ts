@@ -34,18 +34,40 @@ export function draftBasque(m: DraftMeasures, bodiceWaist: Mm, { side, dartLess 
   const s = shapingOf(m);
   const intake = s.dart - dartLess;
   const hip = (m.hip + m.ease.hip) / 4 + (side === "front" ? FRONT_OVER_BACK : -FRONT_OVER_BACK);
-  const dartX = DART_PLACE[side] * bodiceWaist;
   let sideX = bodiceWaist + intake;
-  let drafted = drawn(m, hip, sideX, dartX, intake, side);
+  let drafted = drawn(m, hip, sideX, bodiceWaist, intake, side);
   for (let round = 0; round < 2; round += 1) {
     sideX -= drafted.waist - bodiceWaist;
-    drafted = drawn(m, hip, sideX, dartX, intake, side);
+    drafted = drawn(m, hip, sideX, bodiceWaist, intake, side);
   }
   return drafted.piece;
 }
 
-function drawn(m: DraftMeasures, hip: Mm, sideX: Mm, dartX: Mm, intake: Mm, side: "front" | "back"): { piece: Piece; waist: Mm } {
+/**
+ * How far the side of the waist rises above its centre: the seam turns from falling away from the dart to rising to the
+ * side, and ends where that turn is even. Front and back rise alike, by what a piece half-way between them would, since
+ * their side seams are sewn together.
+ */
+function sideRiseOf(bodiceWaist: Mm, sideX: Mm, intake: Mm, chordSlope: number, side: "front" | "back"): Mm {
+  const toMiddle = side === "front" ? -FRONT_OVER_BACK : FRONT_OVER_BACK;
+  const halfAngle = Math.atan2(intake, DART_LENGTH.front + DART_LENGTH.back);
+  const dartX = ((DART_PLACE.front + DART_PLACE.back) / 2) * (bodiceWaist + toMiddle);
+  return (
+    (dartX - intake / 2) * Math.tan(halfAngle / 2) +
+    (sideX + toMiddle - dartX - intake / 2) * Math.tan((SIDE_START * chordSlope - halfAngle) / 2)
+  );
+}
+
+function drawn(
+  m: DraftMeasures,
+  hip: Mm,
+  sideX: Mm,
+  bodiceWaist: Mm,
+  intake: Mm,
+  side: "front" | "back",
+): { piece: Piece; waist: Mm } {
   const points: Points = {};
+  const dartX = DART_PLACE[side] * bodiceWaist;
   const length = DART_LENGTH[side];
   const halfAngle = Math.atan2(intake / 2, length);
   const rise = (dartX - intake / 2) * Math.tan(halfAngle / 2);
@@ -54,8 +76,7 @@ function drawn(m: DraftMeasures, hip: Mm, sideX: Mm, dartX: Mm, intake: Mm, side
   const leaving = radians(DOWN - SIDE_START * chordSlope);
   const outer = piecePoint(dartX + intake / 2, -rise);
   const waistArriving = radians(leaving - Math.PI / 2);
-  // The seam turns from falling away from the dart to rising to the side; it ends where that turn is even.
-  const sideRise = rise + (sideX - outer.x) * Math.tan((SIDE_START * chordSlope - halfAngle) / 2);
+  const sideRise = sideRiseOf(bodiceWaist, sideX, intake, chordSlope, side);
   const sideWaist = piecePoint(sideX, -sideRise);
   const inner = piecePoint(dartX - intake / 2, -rise);
   const centre = piecePoint(0, 0);

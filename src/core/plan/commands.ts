@@ -73,7 +73,7 @@ function changed(work: Work, command: Command): Work {
     case "setPatternName":
       return { ...work, pattern: { ...pattern, name: cut(command.name) } };
     case "setSizes":
-      return { ...work, pattern: { ...pattern, chart: { ...pattern.chart, sizes: cutRows(command.sizes) } } };
+      return withSizes(work, cutRows(command.sizes));
     case "setCups":
       return { ...work, pattern: { ...pattern, chart: { ...pattern.chart, cups: cutRows(command.cups) } } };
     case "setDraftedDifference":
@@ -121,6 +121,28 @@ const cut = (text: string): string => text.slice(0, LIMITS.text);
 
 const cutRows = <T extends { readonly label: string }>(rows: readonly T[]): readonly T[] =>
   rows.slice(0, LIMITS.rows).map((row) => ({ ...row, label: cut(row.label) }));
+
+/** Picks of lines go by where a size stands in the chart, so they go along when sizes are put in, taken out or sorted. */
+function withSizes(work: Work, sizes: readonly SizeRow[]): Work {
+  const { pattern } = work;
+  const before = pattern.chart.sizes;
+  const { waist, hip, ...others } = work.picks;
+  const picks: Picks = { ...others, ...pickOn("waist", waist, before, sizes), ...pickOn("hip", hip, before, sizes) };
+  const same = picks.waist === waist && picks.hip === hip;
+  return { ...work, pattern: { ...pattern, chart: { ...pattern.chart, sizes } }, picks: same ? work.picks : picks };
+}
+
+/** The same place between the same two lines; none where they no longer lie side by side. */
+function pickOn(level: "waist" | "hip", size: number | undefined, before: readonly SizeRow[], after: readonly SizeRow[]): Picks {
+  if (size === undefined) return {};
+  // Where nothing but what stands in the rows has changed, a new label is a line renamed.
+  const renamed = before.length === after.length && before.filter((row, at) => row.label !== after[at]?.label).length <= 1;
+  if (renamed) return { [level]: size };
+  const lower = Math.min(Math.max(Math.floor(size), 0), Math.max(before.length - 2, 0));
+  const [low, high] = [lower, lower + 1].map((at) => after.findIndex(({ label }) => label === before[at]?.label));
+  if (low === undefined || low < 0 || high !== low + 1) return {};
+  return { [level]: size - lower + low };
+}
 
 function cutPattern(pattern: Pattern): Pattern {
   const { sizes, cups } = pattern.chart;

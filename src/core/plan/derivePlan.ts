@@ -19,7 +19,7 @@ import { normalBelow } from "../sizing/normal";
 import { girthAt, solveLevel } from "../sizing/solveLevel";
 import type { Sizing } from "../sizing/sizing";
 import type { FullBustFailure } from "../surgery/fullBust";
-import { BORDERLINE, FULLNESS_NOTICED, FULLNESS_RADIUS, TAPE_REPEATABILITY } from "../tolerance";
+import { BORDERLINE, EXTRAPOLATION_STEPS, FULLNESS_NOTICED, FULLNESS_RADIUS, TAPE_REPEATABILITY } from "../tolerance";
 import { radians, type Mm } from "../units";
 import { buildPieces, finishedHips, finishedWaists, type Built } from "./buildPieces";
 import { chartFaults } from "./chartFaults";
@@ -273,9 +273,18 @@ function pickLevel(
   frame: number,
   own: number | undefined,
 ): Result<number, PlanFailure> {
-  if (own !== undefined) return ok(own);
+  if (own !== undefined) return isReached(own, finished.length) ? ok(own) : fail({ code: "plan/outside-chart", level, ...girthsAbout(finished, own) });
   const solved = solveLevel(finished, target, frame);
   return solved.ok ? solved : fail({ code: "plan/outside-chart", level, wanted: target, ...solved.failure });
+}
+
+const isReached = (size: number, count: number): boolean =>
+  size >= -EXTRAPOLATION_STEPS && size <= count - 1 + EXTRAPOLATION_STEPS;
+
+/** What a pick out of reach would give, and what can be reached. */
+function girthsAbout(finished: readonly Mm[], size: number) {
+  const reach = [girthAt(finished, -EXTRAPOLATION_STEPS), girthAt(finished, finished.length - 1 + EXTRAPOLATION_STEPS)];
+  return { wanted: girthAt(finished, size), least: Math.min(...reach), most: Math.max(...reach) };
 }
 
 const isBasque = (piece: Piece): boolean => piece.name === "frontBasque" || piece.name === "backBasque";
@@ -374,7 +383,7 @@ function blendSlip(cutLine: CutLine, built: Built): Slip {
     source: "blend",
     piece: cutLine.piece,
     what: { kind: "blend", level: cutLine.level === "hip" ? "hip" : "waist", cutLine },
-    outcome: ok({ ...NOTHING_MOVED, piece: cutLine.piece, moved: [{ from: to, to: cutLine.at }] }),
+    outcome: ok({ ...NOTHING_MOVED, piece: cutLine.piece, moved: [{ piece: cutLine.piece, from: to, to: cutLine.at }] }),
   };
 }
 
@@ -400,7 +409,7 @@ function bustSlip({ bust, cut, blended }: Built, amount: Mm): Slip {
     outcome: ok({
       ...NOTHING_MOVED,
       piece: "front",
-      moved: [{ from, to }],
+      moved: [{ piece: "front", from, to }],
       notes: [
         { code: "centreLengthened", amount: drop },
         { code: "armholeSmoothed", turned: smoothed },
@@ -410,7 +419,9 @@ function bustSlip({ bust, cut, blended }: Built, amount: Mm): Slip {
 }
 
 function readDarts(work: Work, printed: readonly Piece[], built: Built, applied: SlipsApplied): PlannedDart[] {
-  const radius = work.bustRadius ?? FULLNESS_RADIUS;
+  const { bustRadius = FULLNESS_RADIUS } = work;
+  // A file can hold a radius that is none.
+  const radius = bustRadius > 0 ? bustRadius : FULLNESS_RADIUS;
   const judged = built.bustPoint.own ?? built.bustPoint.printed;
   return piecesOf(applied.pieces).flatMap((piece) =>
     piece.darts.map((dart): PlannedDart => {

@@ -22,6 +22,7 @@ export type PlanFailure =
     }
   | { readonly code: "plan/frame-unknown"; readonly label: string }
   | { readonly code: "plan/cup-unknown"; readonly label: string }
+  /** `least`: how much smaller (negative) than a usual draft's a cup difference can be at the most. */
   | { readonly code: "plan/cup-undraftable"; readonly label: string; readonly least: Mm };
 
 /** A girth at a level: between which sizes its line runs, what is wanted and what the pieces give. */
@@ -85,7 +86,7 @@ export interface PlannedDart {
 /** What one slip did, for the ledger and for the table. */
 export interface SlipTrace {
   readonly piece: PieceName;
-  readonly moved: readonly { readonly from: PiecePoint; readonly to: PiecePoint }[];
+  readonly moved: readonly { readonly piece: PieceName; readonly from: PiecePoint; readonly to: PiecePoint }[];
   readonly seam: SeamName | null;
   /** Sewn length of the seam before, after the dart alone, and after giving back. */
   readonly seamBefore: Mm;
@@ -106,10 +107,11 @@ export type SlipNote =
 /** Why a slip could not be applied. The pieces are then as without it. */
 export type SlipFailure =
   | { readonly code: "slip/no-such-dart"; readonly dart: DartRef }
-  | { readonly code: "slip/dart-vanishes"; readonly smallest: Mm; readonly would: Mm }
+  /** `dart` where it is not the altered one but the one that was to give back. */
+  | { readonly code: "slip/dart-vanishes"; readonly smallest: Mm; readonly would: Mm; readonly dart?: DartRef }
   | { readonly code: "slip/end-outside-piece"; readonly most: Mm }
   | { readonly code: "slip/too-short"; readonly most: Mm }
-  | { readonly code: "slip/off-the-seam"; readonly most: Mm }
+  | { readonly code: "slip/off-the-seam"; readonly most: Mm; readonly dart?: DartRef }
   | { readonly code: "slip/shares-not-whole"; readonly sum: number }
   | { readonly code: "slip/not-this-dart"; readonly dart: DartRef }
   | { readonly code: "slip/bust-reduction-too-large"; readonly most: Mm };

@@ -20,10 +20,10 @@ export interface FramePick extends PickMargin {
   readonly found: number;
   /** Looked up by bust girth, for want of an upper chest or because the body has the drafted difference. */
   readonly byBust: boolean;
-  /** Girth looked up and the chart value of the pick it was compared with. */
+  /** Girth looked up, and the chart value of the pick, the wearer's own where she made one. */
   readonly lookedUp: Mm;
   readonly chartValue: Mm;
-  /** The interval of the pick: from (included) to (not included). The ends of the chart reach half a step out. */
+  /** The interval of the planner's own pick: from (included) to (not included). The ends of the chart reach half a step out. */
   readonly from: Mm;
   readonly to: Mm;
   /** Past the end of the chart by this much, 0 inside. */

@@ -8,7 +8,7 @@ import { edgeTangentAt } from "../geometry/edgeCurve";
 import { distance, midpoint, polar, rotateAbout, shift, type PiecePoint } from "../geometry/point";
 import { fail, must, ok, type Result } from "../result";
 import { dartOf, pointOf, type Edge, type Piece, type PointName } from "../pattern/piece";
-import { NARROWEST_DART } from "../tolerance";
+import { NARROWEST_DART, SOLVER_ACCURACY } from "../tolerance";
 import { radians, type Mm, type Radians } from "../units";
 import { curveOf, edgeFrom, edgeTo, insertPoint, moveParts, pointsBetween } from "./ring";
 
@@ -64,9 +64,26 @@ const HINGE_ON_LOWER_ARMHOLE = 0.2;
  * @param front  a front with darts `sideDart` and `waistDart`
  * @param spread half of the whole bust change, mm: what this half front gains at the bust line
  * @returns the front, with both dart ends still where they were relative to the old bust point: place them anew; or
- *          `fullBust/dart-vanishes` with the largest reduction that leaves both darts sewable
+ *          why not, with the largest spread of that sign that can be reached and leaves both darts sewable
  */
 export function adjustFullBust(front: Piece, spread: Mm): Result<FullBust, FullBustFailure> {
+  const done = spreadApart(front, spread);
+  return done.ok ? done : fail({ code: done.failure, most: largestSpread(front, spread) });
+}
+
+/** The largest spread between 0 and one that cannot be made; mm. */
+function largestSpread(front: Piece, refused: Mm): Mm {
+  let most = 0;
+  let beyond = refused;
+  while (Math.abs(beyond - most) > SOLVER_ACCURACY) {
+    const middle = (most + beyond) / 2;
+    if (spreadApart(front, middle).ok) most = middle;
+    else beyond = middle;
+  }
+  return most;
+}
+
+function spreadApart(front: Piece, spread: Mm): Result<FullBust, FullBustFailure["code"]> {
   const hinged =
     front.points.armholeHinge === undefined
       ? insertPoint(front, edgeFrom(front, "armholeTouch"), HINGE_ON_LOWER_ARMHOLE, "armholeHinge", "shoulder")
@@ -74,7 +91,7 @@ export function adjustFullBust(front: Piece, spread: Mm): Result<FullBust, FullB
   const hinge = pointOf(hinged, "armholeHinge");
   const apex = pointOf(hinged, "bustLineOuter");
   const turned = hingeTurn(apex, hinge, spread);
-  if (!turned.ok) return turned;
+  if (!turned.ok) return fail(turned.failure.code);
   const { turn, drop } = turned.value;
   const side = dartOf(hinged, "sideDart");
   const waist = dartOf(hinged, "waistDart");
@@ -92,8 +109,7 @@ export function adjustFullBust(front: Piece, spread: Mm): Result<FullBust, FullB
     { points: centre, map: (p) => shift(p, 0, drop) },
   ]);
   const atHinge = turnHingeControl(opened, hinge, turn);
-  const remaining = smallestDart(front, atHinge);
-  if (remaining !== null) return fail({ code: "fullBust/dart-vanishes", most: remaining });
+  if (!areDartsSewable(atHinge)) return fail("fullBust/dart-vanishes");
   const old = pointOf(front, "bustPoint");
   const smooth = smoothArmhole(atHinge);
   return ok({
@@ -121,21 +137,11 @@ function turnHingeControl(piece: Piece, hinge: PiecePoint, turn: Radians): Piece
   return { ...piece, edges };
 }
 
-/** null where both darts can still be sewn, else the reduction (negative, mm) that would leave the tighter one just so. */
-function smallestDart(before: Piece, after: Piece): Mm | null {
-  let most: Mm | null = null;
-  for (const name of ["sideDart", "waistDart"] as const) {
-    const dart = dartOf(after, name);
-    const intake = signedIntake(after, dart.inner, dart.outer, name);
-    if (intake >= NARROWEST_DART) continue;
-    const was = distance(pointOf(before, dart.inner), pointOf(before, dart.outer));
-    const spread = pointOf(after, "bustLineOuter").x - pointOf(before, "bustLineOuter").x;
-    const share = (was - NARROWEST_DART) / (was - intake);
-    const reach = spread * Math.max(0, share);
-    most = most === null ? reach : Math.max(most, reach);
-  }
-  return most;
-}
+const areDartsSewable = (piece: Piece): boolean =>
+  (["sideDart", "waistDart"] as const).every((name) => {
+    const { inner, outer } = dartOf(piece, name);
+    return signedIntake(piece, inner, outer, name) >= NARROWEST_DART;
+  });
 
 /** Negative where the mouth ends have passed each other. */
 function signedIntake(piece: Piece, inner: PointName, outer: PointName, dart: "sideDart" | "waistDart"): Mm {

@@ -1,9 +1,9 @@
 import "./darts.css";
 import { useMemo } from "react";
 import type { DartRef } from "../../core/pattern/piece";
-import type { Plan, PlannedDart } from "../../core/plan/plan";
+import type { Plan, PlannedDart, SlipFailure } from "../../core/plan/plan";
 import type { Alteration, Hold, Work } from "../../core/plan/work";
-import { endWords, holdWords, stopSentence, verdictSentence } from "../../words/darts";
+import { endWords, holdWords, stopSentence, truingSentence, verdictSentence } from "../../words/darts";
 import { capital, centreWords, dartRefWords, dartWords, pieceWords } from "../../words/names";
 import { planFailureWords } from "../../words/plan";
 import { acrossWords, slipFailureSentence } from "../../words/slips";
@@ -69,6 +69,7 @@ function ChosenDart({ plan, work }: { readonly plan: Plan; readonly work: Work }
               onClick={() => selectDart(dart.ref)}
             >
               <span>{capital(pieceWords(dart.ref.piece))}</span> {dartWords(dart.ref.dart)}
+              {(dart.verdict !== "asWanted" || dart.beyondBustPoint) && <span className="visually-hidden">, to look at</span>}
             </button>
           </li>
         ))}
@@ -95,15 +96,19 @@ function DartEditor({ dart, plan, work }: DartEditorProps) {
   const mouth = mouthOf(work, ref);
   const place = placeOf(work, ref);
   const own = useMemo(() => work.alterations.filter((a) => same(a.dart, ref)), [work.alterations, ref]);
-  const refusalOf = (kind: Alteration["kind"]): string | null => {
+  const failureOf = (kind: Alteration["kind"]): SlipFailure | null => {
     const slip = plan.slips.find(
       ({ what }) => what.kind === "alteration" && what.alteration.kind === kind && same(what.alteration.dart, ref),
     );
-    return slip === undefined || slip.outcome.ok ? null : slipFailureSentence(slip.outcome.failure, unit);
+    return slip === undefined || slip.outcome.ok ? null : slip.outcome.failure;
   };
-  const endRefusal = refusalOf("dartEnd");
-  const mouthRefusal = refusalOf("dartMouth");
-  const placeRefusal = refusalOf("dartPlace");
+  const said = (failure: SlipFailure | null): string | null => (failure === null ? null : slipFailureSentence(failure, unit));
+  const endFailure = failureOf("dartEnd");
+  const mouthFailure = failureOf("dartMouth");
+  // Said beside the field that did it: an end off the piece went the way it was moved most, a mouth where it was moved most.
+  const isAcross = endFailure?.code === "slip/end-outside-piece" && Math.abs(end.across) > Math.abs(end.shorten);
+  const isOuter = Math.abs(mouth.outer) > Math.abs(mouth.inner);
+  const placeRefusal = said(failureOf("dartPlace"));
 
   const amount = (label: string, value: number, change: (value: number) => Alteration, more: { hint?: string; refusal?: string | null } = {}) => (
     <AmountField
@@ -122,10 +127,10 @@ function DartEditor({ dart, plan, work }: DartEditorProps) {
     setNextHold(hold);
     if (end.shorten !== 0 || end.across !== 0) run({ kind: "putAlteration", alteration: { ...end, hold } });
   };
-  // Shares belong to every slip of the dart, so that its seam is given back in one way.
-  const setShares = (giveBack: Alteration["giveBack"]): void => run({ kind: "setGiveBack", dart: ref, giveBack });
   const up = acrossWords(ref, 1);
   const stop = stopSentence(dart, unit);
+  const trued = truingSentence(dart, unit);
+  const usual = isStopUsual(dart);
 
   return (
     <section className="dart-editor" aria-label={dartRefWords(ref)}>
@@ -135,10 +140,11 @@ function DartEditor({ dart, plan, work }: DartEditorProps) {
         {verdictSentence(dart, unit)}
       </p>
       {stop !== null && (
-        <p className="verdict" data-verdict={isStopUsual(dart) ? "asWanted" : "tooSharp"}>
+        <p className="verdict" data-verdict={usual ? "asWanted" : "tooSharp"}>
           {stop}
         </p>
       )}
+      {trued !== null && <p className="field-hint">{trued}</p>}
 
       <Choice
         legend="When its end moves"
@@ -148,13 +154,18 @@ function DartEditor({ dart, plan, work }: DartEditorProps) {
       />
       <p className="field-hint">{holdWords(end.hold).what}</p>
       <div className="amounts">
-        {amount("Shorten by", end.shorten, (shorten) => ({ ...end, shorten }), { hint: "less than 0 lengthens", refusal: endRefusal })}
-        {amount(`Move its end ${up} by`, end.across, (across) => ({ ...end, across }))}
+        {amount("Shorten by", end.shorten, (shorten) => ({ ...end, shorten }), {
+          hint: "less than 0 lengthens",
+          refusal: isAcross ? null : said(endFailure),
+        })}
+        {amount(`Move its end ${up} by`, end.across, (across) => ({ ...end, across }), { refusal: isAcross ? said(endFailure) : null })}
         {amount(`Widen: ${endWords(ref.dart, ref.piece, "inner")}`, mouth.inner, (inner) => ({ ...mouth, inner }), {
           hint: "less than 0 narrows",
-          refusal: mouthRefusal,
+          refusal: isOuter ? null : said(mouthFailure),
         })}
-        {amount(`Widen: ${endWords(ref.dart, ref.piece, "outer")}`, mouth.outer, (outer) => ({ ...mouth, outer }))}
+        {amount(`Widen: ${endWords(ref.dart, ref.piece, "outer")}`, mouth.outer, (outer) => ({ ...mouth, outer }), {
+          refusal: isOuter ? said(mouthFailure) : null,
+        })}
         {amount(`Move the whole dart ${up} by`, place.by, (by) => ({ ...place, by }), { refusal: placeRefusal })}
       </div>
       {ref.piece === "front" && ref.dart === "waistDart" && place.by !== 0 && (
@@ -170,7 +181,7 @@ function DartEditor({ dart, plan, work }: DartEditorProps) {
       )}
       {own.length > 0 && (
         <>
-          <GiveBackShares dart={ref} places={dart.giveBackPlaces} shares={sharesOf(work, ref)} onChange={setShares} />
+          <GiveBackShares dart={ref} places={dart.giveBackPlaces} shares={sharesOf(work, ref)} />
           <DartSums dart={dart} slips={plan.slips} unit={unit} />
           <p>
             {own.map((alteration) => (

@@ -4,13 +4,9 @@ import { angleOfMouth, foldDisc, type FoldedDisc as Disc } from "../../core/dart
 import type { PlannedDart } from "../../core/plan/plan";
 import type { LengthUnit } from "../../core/plan/work";
 import { FULLNESS_RADIUS, SHORTEST_DART } from "../../core/tolerance";
-import { radians } from "../../core/units";
-import { formatAngle } from "../../words/darts";
+import { radians, type Mm } from "../../core/units";
+import { discSentence, formatAngle } from "../../words/darts";
 import { formatAmount } from "../../words/length";
-
-/** Both drawings share one scale, so that heights can be compared by eye. */
-const VIEW = { width: 200, height: 120 };
-const SCALE = 0.62;
 
 /**
  * Why a wider dart is fuller: a disc of paper with the wearer's own dart cut out of it, and the cone it folds to. The
@@ -22,32 +18,37 @@ export function FoldedDisc({ dart, radius, unit }: { readonly dart: PlannedDart;
   const slant = radius ?? FULLNESS_RADIUS;
   const { drawn, printed } = dart;
   const axis = axisLength(drawn);
-  const most = Math.max(0, Math.floor(axis - SHORTEST_DART * 2));
+  const most = Math.max(0, Math.floor(axis - SHORTEST_DART));
   const shorten = Math.min(tried, most);
-  const before = foldDisc(printed.angle, slant);
+  const before = foldDisc(printed.angle, slant, printed.legInner);
   const angle = shorten === 0 ? drawn.angle : radians(angleOfMouth(drawn.intake, axis - shorten));
-  const now = foldDisc(angle, slant);
+  const leg = shorten === 0 ? drawn.legInner : Math.hypot(axis - shorten, drawn.intake / 2);
+  const now = foldDisc(angle, slant, leg);
+  // One scale for all four drawings, so that mouths, legs and heights can be compared by eye.
+  const frame: Frame = {
+    side: Math.max(slant, before.mouth.x, now.mouth.x) + EDGE,
+    depth: Math.max(slant, before.mouth.y, drawn.legInner),
+    rise: Math.max(before.height, now.height),
+  };
   return (
     <section className="folded" aria-labelledby={`${id}-title`}>
       <h3 id={`${id}-title`}>Why a wider dart is fuller</h3>
       <p>
-        Cut your dart out of a round of paper and close the gap: the paper rises to a point. The wider the <em>angle</em>, the
-        higher it stands, however wide the mouth on the seam.
+        Cut your dart out of a round of paper and close the gap: the paper rises to a point. With the same mouth, shorter
+        legs open a wider <em>angle</em>; and the wider the angle, the higher the paper stands.
       </p>
       <div className="folded-pair">
-        <figure>
-          <FlatDisc disc={before} className="as-printed" />
-          <Cone disc={before} className="as-printed" unit={unit} />
-          <figcaption>
-            As printed: {formatAngle(printed.angle)}, stands {formatAmount(before.height, unit)} high
-          </figcaption>
+        <figure className="as-printed">
+          <FlatDisc disc={before} frame={frame} unit={unit} />
+          <Cone disc={before} frame={frame} unit={unit} />
+          <figcaption>As printed: {discSentence({ angle: printed.angle, leg: printed.legInner, height: before.height }, unit)}</figcaption>
         </figure>
-        <figure>
-          <FlatDisc disc={now} className="as-drawn" />
-          <Cone disc={now} className="as-drawn" unit={unit} />
+        <figure className="as-drawn">
+          <FlatDisc disc={now} frame={frame} unit={unit} />
+          <Cone disc={now} frame={frame} unit={unit} />
           <figcaption>
-            {shorten === 0 ? "As drawn" : `${formatAmount(shorten, unit)} shorter still, mouth held`}: {formatAngle(angle)}, stands{" "}
-            {formatAmount(now.height, unit)} high
+            {shorten === 0 ? "As drawn" : `${formatAmount(shorten, unit)} shorter still, mouth held`}:{" "}
+            {discSentence({ angle, leg, height: now.height }, unit)}
           </figcaption>
         </figure>
       </div>
@@ -68,32 +69,50 @@ export function FoldedDisc({ dart, radius, unit }: { readonly dart: PlannedDart;
   );
 }
 
-function FlatDisc({ disc, className }: { readonly disc: Disc; readonly className: string }) {
-  const r = disc.radius * SCALE;
-  const x = Math.sin(disc.angle / 2) * r;
-  const y = Math.cos(disc.angle / 2) * r;
+/** What the drawings show, mm: to each side, below the disc's middle, above the cone's rim. */
+interface Frame {
+  readonly side: Mm;
+  readonly depth: Mm;
+  readonly rise: Mm;
+}
+
+const EDGE: Mm = 3;
+/** For a line of writing. */
+const LINE: Mm = 17;
+/** How far the rim is turned to the eye, as a share of its radius. */
+const TILT = 0.16;
+
+interface PartProps {
+  readonly disc: Disc;
+  readonly frame: Frame;
+  readonly unit: LengthUnit;
+}
+
+function FlatDisc({ disc, frame, unit }: PartProps) {
+  const { radius: r, cut, mouth } = disc;
   const large = disc.angle < Math.PI ? 1 : 0;
   return (
-    <svg viewBox={`${-VIEW.width / 4} ${-VIEW.height / 2} ${VIEW.width / 2} ${VIEW.height}`} aria-hidden="true" className={className}>
-      <path className="disc" d={`M0 0L${x} ${y}A${r} ${r} 0 ${large} 0 ${-x} ${y}Z`} />
-      <path className="gap" d={`M0 0L${x} ${y}A${r} ${r} 0 0 1 ${-x} ${y}Z`} />
+    <svg viewBox={`${-frame.side} ${-r - EDGE} ${2 * frame.side} ${r + EDGE + frame.depth + LINE}`} aria-hidden="true">
+      <path className="disc" d={`M0 0L${cut.x} ${cut.y}A${r} ${r} 0 ${large} 0 ${-cut.x} ${cut.y}Z`} />
+      <path className="gap" d={`M${-mouth.x} ${mouth.y}L0 0L${mouth.x} ${mouth.y}`} />
+      <path className="disc-mouth" d={`M${-mouth.x} ${mouth.y}H${mouth.x}`} />
+      <text x={0} y={mouth.y + LINE * 0.8} textAnchor="middle">
+        mouth {formatAmount(2 * mouth.x, unit)}
+      </text>
     </svg>
   );
 }
 
 /** From the side, the rim a little turned to the eye. */
-function Cone({ disc, className, unit }: { readonly disc: Disc; readonly className: string; readonly unit: LengthUnit }) {
-  const rim = disc.rim * SCALE;
-  const height = disc.height * SCALE;
-  const tilt = rim * 0.16;
-  const floor = VIEW.height * 0.3;
+function Cone({ disc: { rim, height }, frame, unit }: PartProps) {
+  const tilt = rim * TILT;
   return (
-    <svg viewBox={`${-VIEW.width / 4} ${-VIEW.height / 2} ${VIEW.width / 2} ${VIEW.height}`} aria-hidden="true" className={className}>
-      <path className="cone-back" d={`M${-rim} ${floor}A${rim} ${tilt} 0 0 1 ${rim} ${floor}`} />
-      <path className="disc" d={`M${-rim} ${floor}L0 ${floor - height}L${rim} ${floor}A${rim} ${tilt} 0 0 1 ${-rim} ${floor}Z`} />
-      <path className="cone-seam" d={`M0 ${floor - height}L0 ${floor + tilt}`} />
-      <text x={0} y={floor - height - 5} textAnchor="middle">
-        {formatAmount(disc.height, unit)}
+    <svg viewBox={`${-frame.side} ${-frame.rise - LINE} ${2 * frame.side} ${frame.rise + LINE + frame.side * TILT + EDGE}`} aria-hidden="true">
+      <path className="cone-back" d={`M${-rim} 0A${rim} ${tilt} 0 0 1 ${rim} 0`} />
+      <path className="disc" d={`M${-rim} 0L0 ${-height}L${rim} 0A${rim} ${tilt} 0 0 1 ${-rim} 0Z`} />
+      <path className="cone-seam" d={`M0 ${-height}L0 ${tilt}`} />
+      <text x={0} y={-height - 5} textAnchor="middle">
+        {formatAmount(height, unit)}
       </text>
     </svg>
   );

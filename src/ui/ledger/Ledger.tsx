@@ -1,5 +1,5 @@
 import "./ledger.css";
-import { useState } from "react";
+import { useEffect, useRef, useState } from "react";
 import type { CheckResult } from "../../core/checks/check";
 import type { PieceName } from "../../core/pattern/piece";
 import type { Plan, Slip } from "../../core/plan/plan";
@@ -64,12 +64,16 @@ function SlipOfPaper({ group, slip, pieces, unit }: SlipOfPaperProps) {
   const selectDart = useViewState((view) => view.selectDart);
   const run = useRun();
   const title = slipTitle(slip, unit);
+  const paper = useRef<HTMLLIElement>(null);
+  useEffect(() => {
+    if (lit) bringIntoView(paper.current);
+  }, [lit]);
   const light = (): void => {
     lightSlip(lit ? null : group);
     if (slip.what.kind === "alteration") selectDart(slip.what.alteration.dart);
   };
   return (
-    <li className="slip" data-source={slip.source} data-lit={lit ? "" : undefined} data-refused={slip.outcome.ok ? undefined : ""}>
+    <li ref={paper} className="slip" data-source={slip.source} data-lit={lit ? "" : undefined} data-refused={slip.outcome.ok ? undefined : ""}>
       <button type="button" className="slip-face" aria-pressed={lit} onClick={light}>
         <span className="slip-piece">{capital(listWords(pieces.map(pieceWords)))}</span>
         <span className="slip-amount">{slipAmount(slip, unit)}</span>
@@ -97,6 +101,15 @@ function SlipOfPaper({ group, slip, pieces, unit }: SlipOfPaperProps) {
   );
 }
 
+/** Scrolls the ledger's own place alone, so that the page stays where it is on a small screen. */
+function bringIntoView(slip: HTMLElement | null): void {
+  const place = slip?.closest(".ledger-place");
+  if (slip === null || place === null || place === undefined) return;
+  const [own, room] = [slip.getBoundingClientRect(), place.getBoundingClientRect()];
+  if (own.top < room.top) place.scrollTop -= room.top - own.top;
+  else if (own.bottom > room.bottom) place.scrollTop += own.bottom - room.bottom;
+}
+
 function Checks({ plan, unit }: { readonly plan: Plan; readonly unit: LengthUnit }) {
   const failing = plan.checks.filter((check) => !check.ok);
   const names = [...new Set(plan.checks.map((check) => check.name))];
@@ -117,7 +130,7 @@ function Checks({ plan, unit }: { readonly plan: Plan; readonly unit: LengthUnit
               <div>
                 <span className="check-claim">
                   {checkClaim(name)}
-                  <span className="unseen">{bad.length === 0 ? ": holds" : ": does not hold"}</span>
+                  <span className="visually-hidden">{bad.length === 0 ? ": holds" : ": does not hold"}</span>
                 </span>
                 {bad.map((check) => (
                   <p key={keyOf(check)}>{checkFailureSentence(check, unit)}</p>

@@ -52,6 +52,11 @@ export const Handle = memo((props: HandleProps) => {
 
   const onPointerDown = (event: React.PointerEvent<SVGGElement>): void => {
     if (event.button !== 0) return;
+    // A second finger is for the table, and for nothing while a dart is in the first one's hand.
+    if (!event.isPrimary) {
+      if (store.getState().gestureStart !== null) event.stopPropagation();
+      return;
+    }
     event.stopPropagation();
     finishKeys();
     take();
@@ -151,9 +156,12 @@ export const Handle = memo((props: HandleProps) => {
   useEffect(
     () => () => {
       stop.current?.();
-      if (keys.current !== null) window.clearTimeout(keys.current.rest);
+      if (keys.current === null) return;
+      window.clearTimeout(keys.current.rest);
+      keys.current = null;
+      gesture.commit();
     },
-    [],
+    [gesture],
   );
 
   const r = SEEN * mmPerPixel;

@@ -1,13 +1,22 @@
 import { memo } from "react";
-import { TEXT_PIXELS, type Label } from "../../drawing/index";
+import { textPixels, type Label } from "../../drawing/index";
+
+export interface LabelLayerProps {
+  readonly labels: readonly Label[];
+  readonly mmPerPixel: number;
+  /** Touched by hand: what a label tells is in the ledger too, where keys reach it. */
+  readonly onLight?: (slips: string) => void;
+}
 
 /** What is written beside the pieces, at one size on the screen whatever the zoom. */
-export const LabelLayer = memo(({ labels, mmPerPixel }: { readonly labels: readonly Label[]; readonly mmPerPixel: number }) => {
-  const size = TEXT_PIXELS * mmPerPixel;
-  return (
-    <g className="labels" aria-hidden="true">
-      {labels.map((label) => (
-        <g key={label.id} className={`label label-${label.kind}`}>
+export const LabelLayer = memo(({ labels, mmPerPixel, onLight }: LabelLayerProps) => (
+  <g className="labels" aria-hidden="true">
+    {labels.map((label) => {
+      const size = textPixels(label) * mmPerPixel;
+      const { slips } = label;
+      const light = slips === undefined || onLight === undefined ? {} : { onPointerDown: () => onLight(slips) };
+      return (
+        <g key={label.id} className={`label label-${label.kind}`} {...light}>
           {label.leader !== null && (
             <path className="leader" d={`M${label.leader.x} ${label.leader.y}L${label.x - size * 0.3} ${label.y + size * 0.2}`} />
           )}
@@ -19,7 +28,7 @@ export const LabelLayer = memo(({ labels, mmPerPixel }: { readonly labels: reado
             ))}
           </text>
         </g>
-      ))}
-    </g>
-  );
-});
+      );
+    })}
+  </g>
+));

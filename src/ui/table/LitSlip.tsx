@@ -3,6 +3,9 @@ import type { Place } from "../../drawing/index";
 import { slipGroup } from "../../words/ledger";
 import { useViewState } from "../app/viewState";
 
+/** Pixels. */
+const RING = 15;
+
 /** Rings round what the lit slip of the ledger moved. */
 export function LitSlip({ plan, places, mmPerPixel }: { readonly plan: Plan; readonly places: readonly Place[]; readonly mmPerPixel: number }) {
   const lit = useViewState((view) => view.litSlip);
@@ -10,18 +13,18 @@ export function LitSlip({ plan, places, mmPerPixel }: { readonly plan: Plan; rea
   return (
     <g className="lit" aria-hidden="true">
       {slips.map((slip) => {
-        const place = places.find(({ piece }) => piece === slip.piece);
-        if (place === undefined || !slip.outcome.ok) return null;
-        return (
-          <g key={slip.id} transform={`translate(${place.dx} ${place.dy})`}>
-            {slip.outcome.value.moved.map(({ from, to }) => (
-              <g key={`${to.x} ${to.y}`}>
+        if (!slip.outcome.ok) return null;
+        return slip.outcome.value.moved.map(({ piece, from, to }) => {
+          const place = places.find((other) => other.piece === piece);
+          return (
+            place !== undefined && (
+              <g key={`${slip.id} ${piece} ${to.x} ${to.y}`} transform={`translate(${place.dx} ${place.dy})`}>
                 <path d={`M${from.x} ${from.y}L${to.x} ${to.y}`} />
-                <circle cx={to.x} cy={to.y} r={15 * mmPerPixel} />
+                <circle cx={to.x} cy={to.y} r={RING * mmPerPixel} />
               </g>
-            ))}
-          </g>
-        );
+            )
+          );
+        });
       })}
     </g>
   );

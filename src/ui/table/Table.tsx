@@ -1,13 +1,13 @@
 /* oxlint-disable jsx-a11y/no-noninteractive-tabindex, jsx-a11y/no-noninteractive-element-interactions -- the sheet is moved with the keys, as a scrolled region is */
 import "./table.css";
-import { useMemo, useRef, useState } from "react";
-import type { DartRef, PieceName } from "../../core/pattern/piece";
+import { useCallback, useMemo, useRef, useState } from "react";
+import type { DartRef } from "../../core/pattern/piece";
 import type { Plan } from "../../core/plan/plan";
 import type { LengthUnit } from "../../core/plan/work";
-import { boxOf, keepApart, nearestApart, placePieces, planLabels, sizeLabels, type Label, type Place } from "../../drawing/index";
+import { boxOf, keepApart, nearestApart, pieceLabels, placePieces, planLabels, sizeLabels, sizesInUse, type Label, type Place } from "../../drawing/index";
 import { dartHandleLabel } from "../../words/darts";
 import { capital, pieceWords } from "../../words/names";
-import { printedNestOf, usePlan, useSettledPlan, useSettledWork, useWork } from "../app/useWork";
+import { printedNestOf, usePlan, useSettledPlan, useSettledWork, useWork, useWorkStore } from "../app/useWork";
 import { useViewState } from "../app/viewState";
 import type { HandleEnd } from "../darts/dartEdit";
 import { Handle } from "./Handle";
@@ -19,8 +19,6 @@ import { viewBoxOf } from "./view";
 import { WorkingLayer } from "./WorkingLayer";
 
 const MARGIN = 26;
-/** Room at the right of the pieces for what is written there, in millimetres. */
-const LABEL_ROOM = 105;
 
 type PrintedShown = "all" | "near" | "none";
 
@@ -33,22 +31,20 @@ export function Table() {
   const [printedShown, setPrintedShown] = useState<PrintedShown>("all");
   const [showBefore, setShowBefore] = useState(false);
   const [showAmounts, setShowAmounts] = useState(true);
+  const [layersOpen, setLayersOpen] = useState(false);
 
   const places = useMemo(() => {
     const sizes = nest.ok ? nest.value.sizes : [];
     return placePieces(settled.ok ? [...sizes, settled.value.pieces] : sizes);
   }, [nest, settled]);
-  const box = useMemo(() => {
-    const all = boxOf(places, MARGIN);
-    return { ...all, width: all.width + LABEL_ROOM };
-  }, [places]);
+  const box = useMemo(() => boxOf(places, MARGIN), [places]);
   const { view, size, fit, zoom, onKeyDown, onPointerDown } = useTableView(svg, box);
   const mmPerPixel = 1 / view.scale;
 
   const frame = settled.ok ? settled.value.sizing.frame.label : null;
   const shown = useMemo(() => (printedShown === "all" ? null : printedShown === "none" ? [] : nearSizes(settled)), [printedShown, settled]);
   const sizes = useMemo(
-    () => (nest.ok ? sizeLabels(nest.value, places, settled.ok ? nearSizes(settled) : []) : []),
+    () => (nest.ok ? sizeLabels(nest.value, places, (piece) => (settled.ok ? sizesInUse(settled.value, piece) : [])) : []),
     [nest, places, settled],
   );
   const visibleSizes = useMemo(
@@ -56,9 +52,9 @@ export function Table() {
     [sizes, shown],
   );
 
-  const onePiece = (name: PieceName): void => {
+  const onePiece = (name: string): void => {
     const place = places.find(({ piece }) => piece === name);
-    if (place !== undefined) fit(boxOf([place], MARGIN * 1.5));
+    if (place !== undefined) fit(boxOf([place], MARGIN));
   };
 
   return (
@@ -88,7 +84,7 @@ export function Table() {
           unit={unit}
         />
       </svg>
-      <p id="table-handle-help" className="unseen">
+      <p id="table-handle-help" className="visually-hidden">
         Drag, or move with the arrow keys; with Shift ten times as far. Escape puts it back.
       </p>
       <div className="table-tools" role="toolbar" aria-label="Table">
@@ -107,8 +103,31 @@ export function Table() {
               {capital(pieceWords(piece))}
             </button>
           ))}
+          {/* On a narrow table a menu stands in for the row of buttons. */}
+          <select
+            className="piece-menu"
+            aria-label="Show one piece"
+            value=""
+            onChange={(event) => onePiece(event.target.value)}
+          >
+            <option value="">One piece…</option>
+            {places.map(({ piece }) => (
+              <option key={piece} value={piece}>
+                {capital(pieceWords(piece))}
+              </option>
+            ))}
+          </select>
+          <button
+            type="button"
+            className="tool layers-tool"
+            aria-expanded={layersOpen}
+            aria-controls="table-layers"
+            onClick={() => setLayersOpen(!layersOpen)}
+          >
+            Lines
+          </button>
         </div>
-        <div className="table-tool-row layers">
+        <div id="table-layers" className="table-tool-row layers" data-open={layersOpen ? "" : undefined}>
           <label>
             Printed lines
             <select value={printedShown} onChange={(event) => setPrintedShown(readShown(event.target.value))}>
@@ -139,8 +158,7 @@ const readShown = (value: string): PrintedShown => (value === "near" || value ==
 /** The frame, and the printed lines that the new line runs between. */
 function nearSizes(settled: ReturnType<typeof useSettledPlan>): readonly string[] {
   if (!settled.ok) return [];
-  const { sizing, levels } = settled.value;
-  return [sizing.frame.label, ...levels.flatMap(({ level, between }) => (level === "bust" ? [] : between))];
+  return settled.value.pieces.flatMap(({ name }) => sizesInUse(settled.value, name));
 }
 
 interface LivePlanProps {
@@ -161,11 +179,22 @@ function LivePlan(props: LivePlanProps) {
 }
 
 function PlanOnTable({ plan, places, sizes, mmPerPixel, showBefore, showAmounts, unit }: LivePlanProps & { readonly plan: Plan }) {
+  const store = useWorkStore();
   const selected = useViewState((view) => view.selectedDart);
   const selectDart = useViewState((view) => view.selectDart);
-  const labels = useMemo(
-    () => keepApart([...(showAmounts ? planLabels(plan, places, unit) : []), ...sizes], mmPerPixel),
-    [plan, places, unit, sizes, mmPerPixel, showAmounts],
+  const lightSlip = useViewState((view) => view.lightSlip);
+  const labels = useMemo(() => {
+    const amounts = showAmounts ? planLabels(plan, places, unit, selected) : [];
+    return keepApart([...pieceLabels(plan, places), ...amounts, ...sizes], mmPerPixel);
+  }, [plan, places, unit, sizes, mmPerPixel, showAmounts, selected]);
+  const onSelect = useCallback(
+    (dart: DartRef) => {
+      selectDart(dart);
+      // The slip of what is touched lights up in the ledger.
+      const own = store.getState().work.alterations.find((a) => a.dart.piece === dart.piece && a.dart.dart === dart.dart);
+      lightSlip(own?.id ?? null);
+    },
+    [store, selectDart, lightSlip],
   );
   return (
     <>
@@ -175,9 +204,10 @@ function PlanOnTable({ plan, places, sizes, mmPerPixel, showBefore, showAmounts,
         mmPerPixel={mmPerPixel}
         showBefore={showBefore}
         selected={selected}
-        onSelect={selectDart}
+        onSelect={onSelect}
+        onLight={lightSlip}
       />
-      <LabelLayer labels={labels} mmPerPixel={mmPerPixel} />
+      <LabelLayer labels={labels} mmPerPixel={mmPerPixel} onLight={lightSlip} />
       <LitSlip plan={plan} places={places} mmPerPixel={mmPerPixel} />
       <Handles plan={plan} places={places} mmPerPixel={mmPerPixel} selected={selected} unit={unit} />
     </>

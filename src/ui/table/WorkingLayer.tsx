@@ -2,8 +2,7 @@ import { memo, useId, useMemo } from "react";
 import type { Piece } from "../../core/pattern/piece";
 import type { DartRef } from "../../core/pattern/piece";
 import type { Plan } from "../../core/plan/plan";
-import { isFar, pieceMarks, type PieceMarks, type Place } from "../../drawing/index";
-import { capital, pieceWords } from "../../words/names";
+import { pieceMarks, type PieceMarks, type Place } from "../../drawing/index";
 
 const EVERYWHERE = "M-5000 -5000H5000V5000H-5000Z";
 
@@ -14,10 +13,11 @@ export interface WorkingLayerProps {
   readonly showBefore: boolean;
   readonly selected: DartRef | null;
   readonly onSelect: (dart: DartRef) => void;
+  readonly onLight: (slip: string) => void;
 }
 
 /** The wearer's own pieces over the printed ones: the new line, what is added and taken, darts, grain, bust point. */
-export const WorkingLayer = memo(({ plan, places, mmPerPixel, showBefore, selected, onSelect }: WorkingLayerProps) => (
+export const WorkingLayer = memo(({ plan, places, mmPerPixel, showBefore, selected, onSelect, onLight }: WorkingLayerProps) => (
   <g className="working">
     {places.map((place) => {
       const drawn = plan.pieces.find((piece) => piece.name === place.piece);
@@ -33,7 +33,7 @@ export const WorkingLayer = memo(({ plan, places, mmPerPixel, showBefore, select
             selected={selected?.piece === place.piece ? selected : null}
             onSelect={onSelect}
           />
-          {place.piece === "front" && <BustPoints plan={plan} mmPerPixel={mmPerPixel} />}
+          {place.piece === "front" && <BustPoints plan={plan} mmPerPixel={mmPerPixel} onLight={onLight} />}
         </g>
       );
     })}
@@ -86,7 +86,6 @@ const WorkingPiece = memo(({ drawn, printed, before, mmPerPixel, selected, onSel
         );
       })}
       <Grain marks={marks} mmPerPixel={mmPerPixel} />
-      <Title marks={marks} mmPerPixel={mmPerPixel} />
     </>
   );
 });
@@ -104,36 +103,29 @@ function Grain({ marks, mmPerPixel }: { readonly marks: PieceMarks; readonly mmP
   );
 }
 
-function Title({ marks, mmPerPixel }: { readonly marks: PieceMarks; readonly mmPerPixel: number }) {
-  const { x, y } = marks.title;
-  return (
-    <text className="piece-title" x={x} y={y} fontSize={14 * mmPerPixel} aria-hidden="true">
-      <tspan className="piece-name">{capital(pieceWords(marks.piece))}</tspan>
-      {!isFar(mmPerPixel) && (
-        <tspan x={x} dy="1.3em" fontSize={11.5 * mmPerPixel}>
-          {marks.centreOnFold ? "cut on the fold" : "cut two"}
-        </tspan>
-      )}
-    </text>
-  );
+const CROSS = 6;
+const TOUCHED = 12;
+
+interface BustPointsProps {
+  readonly plan: Plan;
+  readonly mmPerPixel: number;
+  readonly onLight: (slip: string) => void;
 }
 
-const CROSS = 6;
-
-function BustPoints({ plan, mmPerPixel }: { readonly plan: Plan; readonly mmPerPixel: number }) {
+/** The bust point: hers over the pattern's. Touched, it lights the slip that changed the bust, if one did. */
+function BustPoints({ plan, mmPerPixel, onLight }: BustPointsProps) {
   const { printed, own } = plan.bustPoint;
   const r = CROSS * mmPerPixel;
   const mark = (x: number, y: number): string =>
     `M${x - 1.7 * r} ${y}H${x + 1.7 * r}M${x} ${y - 1.7 * r}V${y + 1.7 * r}M${x - r} ${y}a${r} ${r} 0 1 0 ${2 * r} 0a${r} ${r} 0 1 0 ${-2 * r} 0`;
   const shown = own ?? printed;
+  const slip = plan.slips.find(({ source }) => source === "bust");
   return (
     <g className="bust-points" aria-hidden="true">
       {own !== null && <path className="bust-point printed-point" d={mark(printed.x, printed.y)} />}
       <path className="bust-point" d={mark(shown.x, shown.y)} />
-      {!isFar(mmPerPixel) && (
-        <text x={shown.x} y={shown.y - 2.4 * r} textAnchor="middle" fontSize={11.5 * mmPerPixel}>
-          {own === null ? "bust point" : "your bust point"}
-        </text>
+      {slip !== undefined && (
+        <circle className="bust-touch" cx={shown.x} cy={shown.y} r={TOUCHED * mmPerPixel} onPointerDown={() => onLight(slip.id)} />
       )}
     </g>
   );

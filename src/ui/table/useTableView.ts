@@ -3,7 +3,9 @@ import { useCallback, useEffect, useLayoutEffect, useRef, useState, type RefObje
 import type { Box } from "../../drawing/index";
 import { fitBox, panBy, zoomAt, type Size, type View } from "./view";
 
-const WHEEL_ZOOM = 0.0016;
+const WHEEL_ZOOM = 0.004;
+/** Pixels of a wheel that counts in lines. */
+const WHEEL_LINE = 16;
 export const ZOOM_STEP = 1.3;
 const KEY_PAN = 40;
 
@@ -50,8 +52,12 @@ export function useTableView(ref: RefObject<SVGSVGElement | null>, box: Box): Ta
     if (svg === null) return;
     const onWheel = (event: WheelEvent): void => {
       event.preventDefault();
+      const unit = event.deltaMode === WheelEvent.DOM_DELTA_LINE ? WHEEL_LINE : 1;
+      // Two fingers on a trackpad arrive as a wheel, a pinch on it as a wheel with Ctrl.
+      if (!event.ctrlKey && !event.metaKey) return change((v) => panBy(v, -event.deltaX * unit, -event.deltaY * unit));
       const { left, top } = svg.getBoundingClientRect();
-      change((v) => zoomAt(v, Math.exp(-event.deltaY * WHEEL_ZOOM), event.clientX - left, event.clientY - top));
+      const factor = Math.min(ZOOM_STEP, Math.max(1 / ZOOM_STEP, Math.exp(-event.deltaY * unit * WHEEL_ZOOM)));
+      change((v) => zoomAt(v, factor, event.clientX - left, event.clientY - top));
     };
     // React listens passively; the page must not scroll under the table.
     svg.addEventListener("wheel", onWheel, { passive: false });

@@ -20,13 +20,21 @@ const held = (scale: number): number => Math.min(MOST_SCALE, Math.max(LEAST_SCAL
 /** Pixels at the top that the tools lie on. */
 const TOOLS_ROOM = 52;
 
-/** Shows a whole box in the middle of what the tools leave free. */
+/** Pixels under the pieces for the sizes of the printed lines. */
+const SIZES_ROOM = 14;
+
+/** Pixels at the right for what is written beside a piece; on a narrow table only the share is. */
+const WORDS_ROOM = { wide: 108, narrow: 46 };
+const NARROW = 520;
+
+/** Shows a whole box in the middle of what the tools and the words leave free. */
 export function fitBox(box: Box, size: Size): View {
-  const height = size.height - TOOLS_ROOM;
-  const scale = held(Math.min(size.width / box.width, height / box.height));
+  const height = size.height - TOOLS_ROOM - SIZES_ROOM;
+  const width = size.width - (size.width < NARROW ? WORDS_ROOM.narrow : WORDS_ROOM.wide);
+  const scale = held(Math.min(width / box.width, height / box.height));
   return {
     scale,
-    x: box.x - (size.width / scale - box.width) / 2,
+    x: box.x - (width / scale - box.width) / 2,
     y: box.y - TOOLS_ROOM / scale - (height / scale - box.height) / 2,
   };
 }

@@ -1,15 +1,17 @@
 /** What every slip keeps, for arbitrary amounts: the sewn seam, the walk of seams, equal legs; and each kind's own effect. */
 import * as fc from "fast-check";
 import { describe, expect, it } from "vitest";
+import { mouthForAngle } from "../../../src/core/alterations/dartEnd";
 import type { Alteration, GiveBack } from "../../../src/core/plan/work";
-import { degreesFrom } from "../../../src/core/units";
+import { degreesFrom, radiansFromDegrees } from "../../../src/core/units";
+import { anyAmount } from "../../support/amounts";
 import { dartIn, planOf, ref, testWork, withAlterations } from "../../support/works";
 
 const plain = planOf(testWork);
 const waist = ref("front", "waistDart");
 const side = ref("front", "sideDart");
 
-const amount = (most: number) => fc.double({ min: -most, max: most, noNaN: true });
+const amount = (most: number) => anyAmount(-most, most);
 const waistShares: fc.Arbitrary<GiveBack> = fc
   .tuple(fc.nat(100), fc.nat(100), fc.nat(100))
   .filter(([a, b, c]) => a + b + c > 0)
@@ -145,6 +147,31 @@ describe("each kind", () => {
     ]);
   });
 
+  it("is refused where the dart that is to give back has too little, and the waist seams still walk", () => {
+    // The back dart is some 36 mm wide, and its basque's narrower still.
+    for (const wider of [32, 50]) {
+      const slip: Alteration = { kind: "dartMouth", id: "b", dart: waist, inner: wider / 2, outer: wider / 2, giveBack: { otherDart: 1 } };
+      const plan = planOf(withAlterations(slip));
+      expect(plan.slips.find(({ id }) => id === "b")?.outcome).toMatchObject({ ok: false, failure: { code: "slip/dart-vanishes" } });
+      expect(plan.pieces).toEqual(plain.pieces);
+      expect(plan.checks.filter(({ ok }) => !ok).map(({ name }) => name)).toEqual(["slipsApplied"]);
+    }
+  });
+
+  it.each([ref("back", "waistDart"), ref("front", "sideDart"), ref("frontBasque", "waistDart")])(
+    "refuses an end that would leave the piece and says how far it can go; that far works: $piece $dart",
+    (dart) => {
+      const lengthen = (by: number) => {
+        const slip: Alteration = { kind: "dartEnd", id: "a", dart, shorten: -by, across: 0, hold: "mouth", giveBack: {} };
+        return planOf(withAlterations(slip)).slips.find(({ id }) => id === "a")?.outcome;
+      };
+      const refusal = lengthen(600);
+      if (refusal?.ok !== false || refusal.failure.code !== "slip/end-outside-piece") throw new Error("not refused");
+      expect(lengthen(refusal.failure.most)?.ok).toBe(true);
+      expect(lengthen(refusal.failure.most + 1)?.ok).toBe(false);
+    },
+  );
+
   it("moves a dart along its seam by the amount, its figures kept", () => {
     const slip: Alteration = { kind: "dartPlace", id: "c", dart: waist, by: 10, how: "redraw", giveBack: {} };
     const { drawn } = dartIn(planOf(withAlterations(slip)), "front", "waistDart");
@@ -158,6 +185,12 @@ describe("each kind", () => {
     const bust = (p: typeof plan): number => p.levels.find(({ level }) => level === "bust")?.finished ?? NaN;
     expect(bust(plain) - bust(plan)).toBeCloseTo(12, 3);
     expect(plan.checks.filter(({ ok }) => !ok)).toEqual([]);
+  });
+
+  it.each([-200, 200])("off the centre seam by %d mm is refused, and the finished waist stays as it was", (by) => {
+    const plan = planOf(withAlterations({ kind: "dartPlace", id: "c", dart: waist, by, how: "offCentreSeam", giveBack: {} }));
+    expect(plan.slips.find(({ id }) => id === "c")?.outcome).toMatchObject({ ok: false, failure: { code: "slip/off-the-seam" } });
+    expect(plan.levels).toEqual(plain.levels);
   });
 
   it("does nothing at amount 0, and is gone when it is taken out", () => {
@@ -181,4 +214,17 @@ describe("chains", () => {
       { numRuns: 150 },
     );
   }, 60_000);
+});
+
+// The angle at the end between the two mouth ends, by the difference of their directions.
+it.each([
+  [14.36, 120, 0],
+  [60, 40, 25],
+  [90, 40, 10],
+  [110, 30, 0],
+  [140, 30, 12],
+])("the mouth that keeps an angle of %d° makes that angle again", (degrees, length, aside) => {
+  const half = mouthForAngle(radiansFromDegrees(degrees), length, aside) / 2;
+  const made = Math.atan2(aside + half, length) - Math.atan2(aside - half, length);
+  expect((made * 180) / Math.PI).toBeCloseTo(degrees, 9);
 });

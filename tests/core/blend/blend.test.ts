@@ -5,12 +5,13 @@ import { blendPiece, levelSizes, neighbours } from "../../../src/core/blend/blen
 import { seamLength } from "../../../src/core/girth/seamLength";
 import { pointNames, pointOf, type Piece } from "../../../src/core/pattern/piece";
 import { draftBlocks } from "../../../src/core/pattern/printedNest";
+import { anyAmount } from "../../support/amounts";
 import { planOf, testWork } from "../../support/works";
 
 const blocks = draftBlocks(testWork.pattern);
 const all = [blocks.front, blocks.back, blocks.frontBasque, blocks.backBasque];
 const last = blocks.front.length - 1;
-const size: fc.Arbitrary<number> = fc.double({ min: 0, max: last, noNaN: true });
+const size: fc.Arbitrary<number> = anyAmount(0, last);
 
 describe("blendPiece", () => {
   it.each([0, 3, last])("at whole size %d is the printed block, exactly", (index) => {

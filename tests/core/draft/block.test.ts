@@ -5,6 +5,7 @@ import { draftBackBlock } from "../../../src/core/draft/backBlock";
 import { draftFrontBlock } from "../../../src/core/draft/frontBlock";
 import { draftMeasuresFor } from "../../../src/core/draft/draftMeasures";
 import { directionOf, distance, turnBetween } from "../../../src/core/geometry/point";
+import { draftBlocks } from "../../../src/core/pattern/printedNest";
 import { pointOf, type Piece, type SeamName } from "../../../src/core/pattern/piece";
 import { degreesFrom, radians } from "../../../src/core/units";
 
@@ -64,6 +65,17 @@ describe("the block's worked size", () => {
 
   it("has side seams of one length", () => {
     expect(seamByBezierJs(front, "side")).toBeCloseTo(seamByBezierJs(back, "side"), 6);
+  });
+});
+
+it.each([20, 100, 180, 230, 250])("the basque's side seams are of one length where the waist is %d mm below the bust", (drop) => {
+  const sizes = [760, 880, 1000].map((bust) => ({ label: String(bust), bust, waist: bust - drop, hip: bust + 60 }));
+  const blocks = draftBlocks({ name: "", chart: { sizes, draftedDifference: 50, cups: [] }, ease, length: "hip", closure: { place: "side", belowWaist: 180 } });
+  blocks.frontBasque.forEach((piece, size) => {
+    const other = blocks.backBasque[size];
+    if (other === undefined) throw new Error("no back");
+    // Half of what the walk allows, so that a blend has room.
+    expect(Math.abs(seamByBezierJs(piece, "side") - seamByBezierJs(other, "side"))).toBeLessThan(0.5);
   });
 });
 

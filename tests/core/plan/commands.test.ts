@@ -231,3 +231,27 @@ describe("what no work can hold", () => {
     );
   }, 60_000);
 });
+
+describe("picks of lines when the chart changes", () => {
+  const rows = ["8", "10", "12", "14"].map((label, at) => ({ label, bust: 800 + 40 * at, waist: 640 + 40 * at, hip: 880 + 40 * at }));
+  const [first, second, third, fourth] = rows;
+  if (first === undefined || second === undefined || third === undefined || fourth === undefined) throw new Error("four rows");
+  const before: Work = { ...chartWith({ sizes: rows }), picks: { frame: "10", waist: 1.4, hip: 3.5 } };
+  const picksAfter = (sizes: typeof rows) => applyCommand(before, { kind: "setSizes", sizes }).picks;
+
+  it("stay between the same two lines when a size is put in or taken out before them", () => {
+    const smaller = { label: "6", bust: 760, waist: 600, hip: 840 };
+    expect(picksAfter([smaller, ...rows])).toEqual({ frame: "10", waist: 2.4, hip: 4.5 });
+    expect(picksAfter([second, third, fourth])).toEqual({ frame: "10", waist: expect.closeTo(0.4, 12), hip: 2.5 });
+  });
+
+  it("stay when figures or one label change", () => {
+    expect(picksAfter([first, { ...second, waist: 690 }, third, fourth])).toEqual(before.picks);
+    expect(picksAfter([first, { ...second, label: "10a" }, third, fourth])).toEqual(before.picks);
+  });
+
+  it("go when their two lines no longer lie side by side", () => {
+    expect(picksAfter([first, second, { label: "11", bust: 860, waist: 700, hip: 940 }, third, fourth])).toEqual({ frame: "10", hip: 4.5 });
+    expect(picksAfter([first, second])).toEqual({ frame: "10" });
+  });
+});

@@ -4,6 +4,7 @@ import { describe, expect, it } from "vitest";
 import { intervalOf, marginOf, pickInterval } from "../../../src/core/sizing/pickInterval";
 import { normalBelow } from "../../../src/core/sizing/normal";
 import { girthAt, solveLevel } from "../../../src/core/sizing/solveLevel";
+import { anyAmount } from "../../support/amounts";
 import { planOf, testWork } from "../../support/works";
 
 // EN 13402-3, women's bust: centres and bounds in cm, as quoted by the help page bustSizesStandard of the R package
@@ -60,7 +61,7 @@ describe("solveLevel", () => {
 
   it("is the inverse of reading the girth at a size, past the ends too", () => {
     fc.assert(
-      fc.property(rows, fc.double({ min: -1.9, max: 1, noNaN: true }), fc.nat(), (finished, share, which) => {
+      fc.property(rows, anyAmount(-1.9, 1), fc.nat(), (finished, share, which) => {
         const size = share < 0 ? share : Math.min((which % finished.length) + share, finished.length - 1 + 1.9);
         const solved = solveLevel(finished, girthAt(finished, size), size);
         expect(solved.ok && solved.value).toBeCloseTo(size, 6);
@@ -121,4 +122,18 @@ describe("the pick of a body", () => {
     const work = { ...testWork, measures: { ...testWork.measures, waistGirth: 1400 } };
     expect(() => planOf(work)).toThrow(/plan\/outside-chart.*waist/);
   });
+
+  it("refuses a waist or hip set further out than two steps, and takes one set just so far", () => {
+    const last = testWork.pattern.chart.sizes.length - 1;
+    for (const level of ["waist", "hip"] as const) {
+      expect(() => planOf({ ...testWork, picks: { [level]: last + 2.01 } })).toThrow(new RegExp(`plan/outside-chart.*${level}`));
+      expect(() => planOf({ ...testWork, picks: { [level]: -2.01 } })).toThrow(new RegExp(`plan/outside-chart.*${level}`));
+      expect(planOf({ ...testWork, picks: { [level]: last + 2 } }).levels.find((l) => l.level === level)).toMatchObject({ size: last + 2, extrapolated: true });
+    }
+  });
+});
+
+it("a bust radius that is none gives the fullness of the usual one", () => {
+  const usual = planOf(testWork).darts.map(({ drawn }) => drawn.fullness);
+  for (const bustRadius of [0, -50]) expect(planOf({ ...testWork, bustRadius }).darts.map(({ drawn }) => drawn.fullness)).toEqual(usual);
 });

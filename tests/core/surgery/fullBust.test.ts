@@ -3,13 +3,15 @@ import * as fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { draftFrontBlock } from "../../../src/core/draft/frontBlock";
 import { draftMeasuresFor } from "../../../src/core/draft/draftMeasures";
-import { distance, piecePoint } from "../../../src/core/geometry/point";
+import { angleAt, distance, piecePoint } from "../../../src/core/geometry/point";
 import { levelWidth } from "../../../src/core/girth/levelWidth";
 import { seamLength } from "../../../src/core/girth/seamLength";
-import { pointOf, type Piece } from "../../../src/core/pattern/piece";
+import { pointNames, pointOf, type Piece } from "../../../src/core/pattern/piece";
 import { withSideDart } from "../../../src/core/style/sideDartStyle";
 import { adjustFullBust, hingeTurn } from "../../../src/core/surgery/fullBust";
 import { degreesFrom } from "../../../src/core/units";
+import { anyAmount } from "../../support/amounts";
+import { clothCorners, polygonOf, seamByBezierJs } from "../../support/independent";
 
 const apex = piecePoint(95, 235);
 const hinge = piecePoint(185, 150);
@@ -63,7 +65,7 @@ const legs = (piece: Piece, dart: "sideDart" | "waistDart"): number =>
 describe("adjustFullBust", () => {
   it("moves points of each part rigidly and gains the spread at the bust line, for any spread", () => {
     fc.assert(
-      fc.property(fc.double({ min: -15, max: 40, noNaN: true }), (spread) => {
+      fc.property(anyAmount(-14, 40), (spread) => {
         const after = adjusted(front, spread);
         expect((levelWidth(after, "bust") ?? 0) - (levelWidth(front, "bust") ?? 0)).toBeCloseTo(spread, 6);
         // Within the upper side part, within the lower one and within the centre part nothing changes its distance.
@@ -106,5 +108,67 @@ describe("adjustFullBust", () => {
     expect(refused.failure.most).toBeLessThan(0);
     expect(refused.failure.most).toBeGreaterThan(-35);
     expect(adjustFullBust(front, refused.failure.most * 0.9).ok).toBe(true);
+  });
+
+  it.each([-20, -35, -60, -190, 400])("names the very most that works for a spread of %d, near it or far", (spread) => {
+    const refused = adjustFullBust(front, spread);
+    if (refused.ok) throw new Error("not refused");
+    const { most } = refused.failure;
+    expect(Math.sign(most)).toBe(Math.sign(spread));
+    expect(adjustFullBust(front, most).ok).toBe(true);
+    expect(adjustFullBust(front, most + Math.sign(spread) * 0.01).ok).toBe(false);
+  });
+
+  it("gains no area but the paper let in: a wedge at the armhole, a strip under the bust, and the corner between", () => {
+    // The darts are cut out to the ends of the cut, so that what they take in does not count.
+    const area = (piece: Piece): number =>
+      Math.abs(polygonOf(clothCorners(piece, { sideDart: ["bustLineOuter"], waistDart: ["bustLineInner", "bustLineOuter"] })).area());
+    fc.assert(
+      fc.property(anyAmount(-14, 35), (spread) => {
+        const after = adjusted(front, spread);
+        const done = adjustFullBust(front, spread);
+        if (!done.ok) throw new Error(done.failure.code);
+        const turningPoint = pointOf(after, "armholeHinge");
+        const radius = distance(turningPoint, pointOf(front, "bustPoint"));
+        const { turn, drop } = done.value;
+        // Isosceles wedge, the centre part's strip (95 mm to the bust point), the triangle between the two ends of the cut.
+        const wedge = (radius * radius * Math.sin(-turn)) / 2;
+        const letIn = wedge + pointOf(front, "bustPoint").x * drop + (spread * drop) / 2;
+        // The armhole is redrawn smooth through the hinge; that sliver is not paper let in.
+        const sliver = 0.5 * Math.abs(degreesFrom(turn)) * 10 + 1;
+        expect(Math.abs(area(after) - area(front) - letIn)).toBeLessThan(sliver);
+      }),
+      { numRuns: 40 },
+    );
+  });
+
+  it("there and back is the same piece in every point and in the controls of every edge but the armhole's, for any spread", () => {
+    fc.assert(
+      fc.property(anyAmount(-14, 35), (spread) => {
+        const back = adjusted(adjusted(front, spread), -spread);
+        for (const name of pointNames(front)) expect(distance(pointOf(back, name), pointOf(front, name))).toBeLessThan(1e-6);
+        for (const edge of front.edges) {
+          if (edge.seam === "armhole" || edge.curve === null) continue;
+          const same = back.edges.find(({ from, to }) => from === edge.from && to === edge.to);
+          expect(distance(same?.curve?.c1 ?? hinge, edge.curve.c1)).toBeLessThan(1e-6);
+          expect(distance(same?.curve?.c2 ?? hinge, edge.curve.c2)).toBeLessThan(1e-6);
+        }
+        // The armhole was redrawn smooth at its hinge, and keeps its length to the width of a pencil line.
+        expect(Math.abs(seamByBezierJs(back, "armhole") - seamByBezierJs(front, "armhole"))).toBeLessThan(0.5);
+      }),
+      { numRuns: 60 },
+    );
+  });
+
+  it("opens the side dart by the very turn, and leaves the armhole without a corner at the hinge", () => {
+    const angle = (piece: Piece): number => angleAt(pointOf(piece, "bustLineOuter"), pointOf(piece, "sideDartInner"), pointOf(piece, "sideDartOuter"));
+    for (const spread of [-10, 8, 25]) {
+      const done = adjustFullBust(front, spread);
+      if (!done.ok) throw new Error(done.failure.code);
+      expect(angle(done.value.piece) - angle(front)).toBeCloseTo(Math.sign(spread) * Math.abs(done.value.turn), 9);
+      const [into, out] = ["to", "from"].map((end) => done.value.piece.edges.find((edge) => edge[end === "to" ? "to" : "from"] === "armholeHinge")?.curve);
+      const at = pointOf(done.value.piece, "armholeHinge");
+      expect(angleAt(at, into?.c2 ?? at, out?.c1 ?? at)).toBeCloseTo(Math.PI, 6);
+    }
   });
 });
