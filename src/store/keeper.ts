@@ -6,7 +6,8 @@ import { createStore, type StoreApi } from "zustand/vanilla";
 import type { Work } from "../core/plan/work";
 import { blankWork } from "../document/blank";
 import { readWorkFile, writeWorkFile } from "../document/workFile";
-import { fileFailureSentence, storageFailureSentence } from "../words/storage";
+import { besideSentence, entryName, fileFailureSentence, storageFailureSentence } from "../words/storage";
+import { copyName, renamed } from "./apart";
 import { NEW_STAMP, type KeptEntry, type KeptWork, type Library, type StorageFailure } from "./library";
 import { memoryLibrary } from "./memoryLibrary";
 import { pageBox, partingIn } from "./parting";
@@ -21,6 +22,8 @@ export interface KeeperMessage {
 export interface KeeperState {
   readonly entries: readonly KeptEntry[];
   readonly openId: string;
+  /** Counts the works put on the page. Unlike the id, it stays where the open work goes on under another id. */
+  readonly shown: number;
   readonly storage: { readonly state: "saved" | "saving" | "failed"; readonly words: string };
   readonly messages: readonly KeeperMessage[];
 }
@@ -56,7 +59,7 @@ const SAVING = { state: "saving", words: "Saving…" } as const;
 export function createKeeper(store: WorkStore, library: Library | null, first: Work, why: StorageFailure | null = null): Keeper {
   const shelf = library ?? memoryLibrary();
   const parting = partingIn(library === null ? null : pageBox());
-  const state = createStore<KeeperState>(() => ({ entries: [], openId: "", storage: SAVED, messages: [] }));
+  const state = createStore<KeeperState>(() => ({ entries: [], openId: "", shown: 0, storage: SAVED, messages: [] }));
   let stamp = NEW_STAMP;
   let waiting: ReturnType<typeof setTimeout> | null = null;
   let going: Promise<void> = Promise.resolve();
@@ -85,7 +88,7 @@ export function createKeeper(store: WorkStore, library: Library | null, first: W
 
   const refresh = async (): Promise<void> => {
     const entries = await shelf.list();
-    if (entries.ok) state.setState({ entries: entries.value });
+    if (entries.ok) state.setState({ entries: entries.value.map(({ id, name }) => ({ id, name: entryName(name) })) });
     else failed(entries.failure);
   };
 
@@ -109,7 +112,10 @@ export function createKeeper(store: WorkStore, library: Library | null, first: W
     parting.forget(openId);
     if (done.value.id !== openId) {
       state.setState({ openId: done.value.id });
-      say("This work was changed in another tab. What you see here is kept beside it as a work of its own.");
+      const name = copyName(work.name);
+      // A change to save like any other.
+      store.setState(renamed(store.getState(), name));
+      say(besideSentence(work.name, name));
       await setLastOpen(done.value.id);
     }
     report(SAVED);
@@ -151,7 +157,7 @@ export function createKeeper(store: WorkStore, library: Library | null, first: W
     stamp = kept.stamp;
     saved = kept.work;
     store.setState({ work: kept.work, past: kept.past, future: kept.future, gestureStart: null });
-    state.setState({ openId: kept.id });
+    state.setState(({ shown }) => ({ openId: kept.id, shown: shown + 1 }));
   };
 
   const showNew = async (work: Work): Promise<void> => {
@@ -201,10 +207,20 @@ export function createKeeper(store: WorkStore, library: Library | null, first: W
       // It may have been saved after all.
       if (kept.ok && writeWorkFile(kept.value.work) === writeWorkFile(left.work)) continue;
       const done = await shelf.save(left);
-      if (done.ok) continue;
-      failed(done.failure);
-      parting.leave(left);
+      if (!done.ok) {
+        failed(done.failure);
+        parting.leave(left);
+      } else if (done.value.id !== left.id) await nameApart({ ...left, ...done.value });
     }
+  };
+
+  /** A work that was just kept beside another of its name. */
+  const nameApart = async (kept: KeptWork): Promise<void> => {
+    const name = copyName(kept.work.name);
+    const { work, past, future } = renamed({ ...kept, gestureStart: null }, name);
+    const done = await shelf.save({ ...kept, work, past, future });
+    if (!done.ok) return failed(done.failure);
+    say(besideSentence(kept.work.name, name));
   };
 
   const keptIds = async (): Promise<readonly string[] | null> => {
@@ -244,7 +260,7 @@ export function createKeeper(store: WorkStore, library: Library | null, first: W
     // There may be room again.
     await save();
     await refresh();
-    const message = say(`“${gone.value.work.name}” was deleted.`, {
+    const message = say(`“${entryName(gone.value.work.name)}” was deleted.`, {
       label: "Bring it back",
       run: () => void inTurn(() => bringBack(gone.value, message)),
     });
@@ -292,9 +308,6 @@ export function createKeeper(store: WorkStore, library: Library | null, first: W
       }),
   };
 }
-
-const LONGEST_NAME = 190;
-const copyName = (name: string): string => `${name.slice(0, LONGEST_NAME)} (copy)`;
 
 const fileNameOf = (name: string): string =>
   name

@@ -33,8 +33,11 @@ interface Stored {
   readonly future: readonly unknown[];
 }
 
+/** When it was saved, and its name; a damaged record may have anything for one that a key can be. */
+type ListKey = [number, IDBValidKey];
+
 interface Schema extends DBSchema {
-  works: { key: string; value: Stored; indexes: { list: [number, string] } };
+  works: { key: string; value: Stored; indexes: { list: ListKey } };
   page: { key: string; value: string };
 }
 
@@ -157,7 +160,8 @@ function libraryOver({ get, close }: Connection): Library {
         const ids = new Set(await tx.store.getAllKeys());
         const entries: KeptEntry[] = [];
         for (let at = await tx.store.index("list").openKeyCursor(null, "prev"); at !== null; at = await at.continue()) {
-          entries.push({ id: at.primaryKey, name: at.key[1] });
+          const [, name] = at.key;
+          entries.push({ id: at.primaryKey, name: typeof name === "string" ? name : "" });
           ids.delete(at.primaryKey);
         }
         // A damaged record may have no name to be listed by.

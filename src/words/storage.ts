@@ -24,3 +24,10 @@ export function storageFailureSentence(failure: StorageFailureLike): string {
 }
 
 export const fileFailureSentence = (failure: WorkFileFailureLike): string => workFileFailureSentence(failure);
+
+/** What a work goes by in a list. One without a name, or a damaged one whose name cannot be read, must still be found. */
+export const entryName = (name: string): string => (name.trim() === "" ? "(no name)" : name);
+
+/** Two tabs changed the same work, and neither change is given up. */
+export const besideSentence = (theirs: string, mine: string): string =>
+  `“${entryName(theirs)}” was changed in another tab too. What was changed here is kept beside it, as “${entryName(mine)}”.`;

@@ -93,6 +93,11 @@ describe("a work file", () => {
       damaged((work) => Object.assign(work, { pattern: withSizes(Array.from({ length: LIMITS.rows + 1 }, (_, at) => size(String(at)))) })),
     ],
     ["alterations.0.giveBack.sideSeam", damaged((work) => Object.assign(work, { alterations: [{ ...sampleWork.alterations[0], giveBack: { sideSeam: 1.5 } }] }))],
+    ["alterations.0.giveBack.sideSeam", damaged((work) => Object.assign(work, { alterations: [{ ...sampleWork.alterations[0], giveBack: { sideSeam: -0.1 } }] }))],
+    ["alterations", damaged((work) => Object.assign(work, { alterations: Array.from({ length: LIMITS.alterations + 1 }, () => sampleWork.alterations[0]) }))],
+    ["pattern.chart.cups", damaged((work) => Object.assign(work, { pattern: withCups(LIMITS.rows + 1) }))],
+    ["unread", damaged((work) => Object.assign(work, { unread: Object.fromEntries(Array.from({ length: LIMITS.unread + 1 }, (_, at) => [`f${at}`, "x"])) }))],
+    ["unread.chart", damaged((work) => Object.assign(work, { unread: { chart: "x".repeat(LIMITS.unreadText + 1) } }))],
     ["alterations.0.kind", damaged((work) => Object.assign(work, { alterations: [{ ...sampleWork.alterations[0], kind: "pleat" }] }))],
     ["bustRadius", damaged((work) => Object.assign(work, { bustRadius: null }))],
   ])("says that it is damaged at %s", (place, work) => {
@@ -115,6 +120,11 @@ describe("a work file", () => {
 
 const size = (label: string) => ({ label, bust: 900, waist: 700, hip: 950 });
 const withSizes = (sizes: readonly unknown[]) => ({ ...blankPattern(), chart: { ...blankPattern().chart, sizes } });
+
+const withCups = (count: number) => {
+  const { chart, ...pattern } = blankPattern();
+  return { ...pattern, chart: { ...chart, cups: Array.from({ length: count }, (_, at) => ({ label: String(at), difference: 50 })) } };
+};
 
 describe("blankWork", () => {
   it("holds no measures, sizes or alterations, and says that nothing in it is invented", () => {

@@ -150,6 +150,16 @@ describe("saving", () => {
     expect(library.saves).toHaveLength(1);
   });
 
+  it("waits until the changes rest, however long they go on", async () => {
+    for (const name of ["a", "ab", "abc", "abcd"]) {
+      rename(name);
+      await vi.advanceTimersByTimeAsync(300);
+    }
+    expect(library.saves).toEqual([]);
+    await rest();
+    expect(library.saves.map((kept) => kept.work.name)).toEqual(["abcd"]);
+  });
+
   it("saves at once when asked to, and not again", async () => {
     rename("now");
     await keeper.flush();
@@ -206,8 +216,8 @@ describe("saving", () => {
     rename("mine");
     await keeper.flush();
     expect(state().openId).toBe("beside");
-    expect(work().name).toBe("mine");
-    expect(texts()).toEqual([expect.stringMatching(/another tab/)]);
+    expect(work().name).toBe("mine (copy)");
+    expect(texts()).toEqual(["“mine” was changed in another tab too. What was changed here is kept beside it, as “mine (copy)”."]);
   });
 });
 
@@ -295,6 +305,14 @@ describe("changing works", () => {
     await keeper.open(idOf(sampleWork.name));
     expect(work().name).toBe("next");
     expect(texts()).toEqual([expect.stringMatching(/could not be read/)]);
+  });
+
+  it("lists a work without a name so that it can still be found", async () => {
+    rename(" ");
+    await keeper.flush();
+    expect(names()).toEqual(["(no name)"]);
+    await keeper.remove(state().openId);
+    expect(texts()).toEqual(["“(no name)” was deleted."]);
   });
 
   it("copies the open work as it stands, and any other as it is kept, without their histories", async () => {
@@ -459,6 +477,8 @@ describe("a page that goes before its last change is saved", () => {
     await part();
     await nextPage();
     expect(work().name).toBe("dragged");
+    undo(store);
+    expect(work()).toEqual(sampleWork);
   });
 
   it("leaves nothing where all is saved, or is saved after all", async () => {
@@ -470,6 +490,15 @@ describe("a page that goes before its last change is saved", () => {
     await keeper.flush();
     expect(localStorage.length).toBe(0);
     expect(library.saves).toHaveLength(1);
+  });
+
+  it("saves at once where the page has time for it, or stays after all", async () => {
+    rename("changed");
+    keeper.part();
+    // Not yet long enough for a run of typing to be over.
+    await vi.advanceTimersByTimeAsync(1);
+    expect(library.saves.map((kept) => kept.work.name)).toEqual(["changed"]);
+    expect(localStorage.length).toBe(0);
   });
 
   it("makes no second work of one that was saved just the same", async () => {

@@ -1,4 +1,4 @@
-import { IDBObjectStore, IDBTransaction } from "fake-indexeddb";
+import { IDBDatabase, IDBObjectStore, IDBTransaction } from "fake-indexeddb";
 import { openDB } from "idb";
 import { afterEach, beforeEach, describe, expect, it, vi } from "vitest";
 import type { Result } from "../../src/core/result";
@@ -138,6 +138,7 @@ describe("a damaged record", () => {
     ["nothing but its id", { id: "x" }, "file/foreign"],
     ["a work that no text can hold", record("x", { work: { size: 1n } }), "file/not-json"],
     ["a work of a newer version", record("x", { version: CURRENT_VERSION + 1 }), "file/newer"],
+    ["a number for a name", record("x", { name: 7, work: { ...sampleWork, name: 7 } }), "file/damaged"],
     ["a number that is none", record("x", { work: { ...sampleWork, bustRadius: Number.NaN } }), "file/damaged"],
   ])("may hold %s, and the others are still there", async (_, broken, code) => {
     const library = await open();
@@ -145,6 +146,7 @@ describe("a damaged record", () => {
     await raw((db) => db.put("works", broken));
     expect(await library.load("x")).toMatchObject({ ok: false, failure: { code: "storage/damaged", why: { code } } });
     expect(valueOf(await library.list()).map(({ id }) => id).toSorted()).toEqual(["good", "x"]);
+    for (const { name } of valueOf(await library.list())) expect(typeof name).toBe("string");
     expect(valueOf(await library.load("good")).work).toEqual(named("good"));
   });
 
@@ -250,7 +252,20 @@ describe("storage that fails", () => {
     for (const answer of answers) expect(answer).toMatchObject({ ok: false, failure: { code: "storage/failed", detail: expect.stringContaining("broken") } });
   });
 
-  it("opens the database again where the browser has cut it off", async () => {
+  it("opens the database again where the browser itself closed it", async () => {
+    const library = await open();
+    await library.save(kept("a"));
+    const asked = vi.spyOn(IDBDatabase.prototype, "transaction");
+    await library.load("a");
+    const db: unknown = asked.mock.contexts[0];
+    if (!(db instanceof IDBDatabase)) throw new Error("no database was used");
+    db.close();
+    // The only event that can be made by hand in this database; its type is what counts.
+    db.dispatchEvent(new IDBVersionChangeEvent("close"));
+    expect(valueOf(await library.load("a")).work).toEqual(named("a"));
+  });
+
+  it("opens the database again where another page made it anew", async () => {
     const library = await open();
     await library.save(kept("a"));
     // A page of a newer layout asks for the database; this one lets it go.

@@ -27,12 +27,15 @@ describe("what was left behind", () => {
 
   it("leaves what is not of its own, and what it cannot read, where it is", () => {
     localStorage.setItem("other", "x");
+    // A work like ours, kept by something else.
+    partingIn(localStorage).leave(kept("a"));
+    localStorage.setItem("another/bodicewright/unsaved/a", localStorage.getItem("bodicewright/unsaved/a") ?? "");
     localStorage.setItem("bodicewright/unsaved/broken", "{");
     localStorage.setItem("bodicewright/unsaved/foreign", "7");
     const parting = partingIn(localStorage);
     parting.leave(kept("a"));
     expect(parting.take()).toEqual([kept("a")]);
-    expect(localStorage.length).toBe(3);
+    expect(localStorage.length).toBe(4);
   });
 
   it("loses its history where there is no room for it, not the work", () => {

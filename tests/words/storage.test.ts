@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { fileFailureSentence, storageFailureSentence, type StorageFailureLike } from "../../src/words/storage";
+import { besideSentence, entryName, fileFailureSentence, storageFailureSentence, type StorageFailureLike } from "../../src/words/storage";
 import type { WorkFileFailureLike } from "../../src/words/workFile";
 
 const FILES: readonly WorkFileFailureLike[] = [
@@ -39,5 +39,17 @@ describe("storageFailureSentence", () => {
   it("does not put one failure in the words of another", () => {
     const codes = ["storage/unavailable", "storage/full", "storage/failed", "storage/missing"] as const;
     expect(new Set(codes.map((code) => sentence({ code }))).size).toBe(codes.length);
+  });
+});
+
+describe("entryName", () => {
+  it("is the name, or says that there is none", () => {
+    expect(["Summer", "", "  "].map(entryName)).toEqual(["Summer", "(no name)", "(no name)"]);
+  });
+});
+
+describe("besideSentence", () => {
+  it("names both works, each by what the list calls it", () => {
+    expect(besideSentence("", " (copy)")).toBe("“(no name)” was changed in another tab too. What was changed here is kept beside it, as “ (copy)”.");
   });
 });

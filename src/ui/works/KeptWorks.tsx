@@ -16,7 +16,7 @@ export interface KeptWorksProps {
 
 /** Gives the page the open work and everything that can be done with whole works. */
 export function KeptWorks({ store, keeper, demos, children }: KeptWorksProps) {
-  const { entries, openId, storage, messages } = useStore(keeper.state);
+  const { entries, openId, shown, storage, messages } = useStore(keeper.state);
 
   useEffect(() => {
     // The last change must not be lost with the page.
@@ -68,7 +68,7 @@ export function KeptWorks({ store, keeper, demos, children }: KeptWorksProps) {
     <WorksProvider value={works}>
       <WorkStoreProvider value={store}>
         {/* Fields keep what is being typed; another work starts them afresh. */}
-        <div key={openId} className="app-root">
+        <div key={shown} className="app-root">
           {children}
         </div>
       </WorkStoreProvider>

@@ -253,5 +253,7 @@ describe("picks of lines when the chart changes", () => {
   it("go when their two lines no longer lie side by side", () => {
     expect(picksAfter([first, second, { label: "11", bust: 860, waist: 700, hip: 940 }, third, fourth])).toEqual({ frame: "10", hip: 4.5 });
     expect(picksAfter([first, second])).toEqual({ frame: "10" });
+    // The last line alone: nothing that is left was renamed.
+    expect(picksAfter([first, second, third])).toEqual({ frame: "10", waist: 1.4 });
   });
 });
