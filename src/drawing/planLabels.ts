@@ -1,6 +1,6 @@
 /** What is written beside the pieces: sizes of the printed lines, how the cut line runs, what the darts take. */
 import { pointOf, type DartRef, type Nest, type PieceName, type PointName } from "../core/pattern/piece";
-import type { Plan } from "../core/plan/plan";
+import type { CutLine, Plan } from "../core/plan/plan";
 import type { LengthUnit } from "../core/plan/work";
 import { must } from "../core/result";
 import { shareWords } from "../words/blend";
@@ -69,9 +69,6 @@ function lineOf(between: readonly [string, string], share: number): 0 | 1 | null
   return where === `on the ${between[0]} line` ? 0 : where === `on the ${between[1]} line` ? 1 : null;
 }
 
-const percentWords = (between: readonly [string, string], share: number): string =>
-  lineOf(between, share) === null ? `${Math.round(share * 100)} %` : "on the line";
-
 /** "from 12 to 14", and how far outside the lower line that is. */
 export function cutLineWords(
   { between, share, offset }: { readonly between: readonly [string, string]; readonly share: number; readonly offset: Mm },
@@ -86,10 +83,15 @@ export function cutLineWords(
   return [run, `${formatAmount(Math.abs(offset), unit)} ${side} ${lower}`];
 }
 
-/** What the wearer's slips moved the line by afterwards: "then 13 mm in". */
-function slipMoveWords(move: Mm, unit: LengthUnit): string {
-  const amount = formatAmount(Math.abs(move), unit);
-  return amount === formatAmount(0, unit) ? "" : `then ${amount} ${move < 0 ? "in" : "out"}`;
+/** What moved the line afterwards, by the bust adjustment and by the wearer's slips: "then 13 mm in". */
+function movedWords({ slips }: Plan, { piece, level, slipMove }: CutLine, unit: LengthUnit): readonly string[] {
+  const then = (move: Mm): readonly string[] => {
+    const amount = formatAmount(Math.abs(move), unit);
+    return amount === formatAmount(0, unit) ? [] : [`then ${amount} ${move < 0 ? "in" : "out"}`];
+  };
+  const bust = slips.find(({ source, outcome }) => source === "bust" && outcome.ok)?.what;
+  const spread = bust?.kind === "bust" && piece === "front" && level === "waist" ? then(bust.spread) : [];
+  return [...spread, ...(spread.length > 0 ? ["for the bust"] : []), ...then(slipMove)];
 }
 
 /** The names of the pieces, how they are cut, and the bust point. They come first: nothing may take their place. */
@@ -143,12 +145,12 @@ export function planLabels(
     const basque = line.piece === "frontBasque" || line.piece === "backBasque";
     if (place === undefined || (line.level === "waist") === basque) continue;
     const [run, amount] = cutLineWords(line, unit);
-    const share = percentWords(line.between, line.share);
+    const share = `${Math.round(line.share * 100)} %`;
     labels.push({
       id: `cut-${line.piece}-${line.level}`,
       x: place.box.x + place.box.width + BESIDE,
       y: line.at.y + place.dy - BESIDE * 2,
-      lines: [`${line.level}: ${share}`, run, amount, slipMoveWords(line.slipMove, unit)].filter((text) => text !== ""),
+      lines: [...(run === "" ? [`${line.level}: ${amount}`] : [`${line.level}: ${share}`, run, amount]), ...movedWords(plan, line, unit)],
       far: [run === "" ? amount : share],
       anchor: "start",
       kind: "cut",

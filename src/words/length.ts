@@ -31,7 +31,18 @@ export function formatAmount(mm: Mm, unit: TypedUnit): string {
   return `${minus(mm, 1)}${Math.abs(Math.round(mm))} mm`;
 }
 
-/** The same with its sign always shown: "+8 mm", "−5/16 in". */
+/** What reading an entry back may add to it: half of the 0.1 mm that entries are kept to. */
+const READ_BACK: Mm = 0.05;
+
+/** The most that can be had, rounded down, so that it can be had just as it is told. */
+export function formatMost(mm: Mm, unit: TypedUnit): string {
+  const step = markingStep(unit);
+  // Whole millimetres read back as they are; sixteenths of an inch may come out a little longer.
+  const room = unit === "in" ? READ_BACK : 0;
+  return formatAmount(Math.max(0, Math.floor((Math.abs(mm) - room) / step)) * step, unit);
+}
+
+/** A small amount with its sign always shown: "+8 mm", "−5/16 in". */
 export function formatSigned(mm: Mm, unit: TypedUnit): string {
   const text = formatAmount(mm, unit);
   return text.startsWith("−") || formatAmount(Math.abs(mm), unit) === formatAmount(0, unit) ? text : `+${text}`;

@@ -3,7 +3,7 @@ import type { SlipFailure } from "../core/plan/plan";
 import type { Alteration, LengthUnit } from "../core/plan/work";
 import type { DartRef } from "../core/pattern/piece";
 import type { Mm } from "../core/units";
-import { formatAmount } from "./length";
+import { formatAmount, formatMost } from "./length";
 import { centreWords, dartRefWords, dartWords } from "./names";
 
 const SEAM_OF_DART = { waistDart: "waist seam", sideDart: "side seam", shoulderDart: "shoulder seam" } as const;
@@ -58,16 +58,18 @@ export function slipFailureSentence(failure: SlipFailure, unit: LengthUnit): str
     case "slip/dart-vanishes":
       return `The ${failure.dart === undefined ? "dart" : dartRefWords(failure.dart)} would vanish: nothing narrower than ${amount(failure.smallest)} can be sewn.`;
     case "slip/end-outside-piece":
-      return `The dart's end would leave the piece; ${amount(failure.most)} is the most that stays on it.`;
+      return `The dart's end would leave the piece; ${formatMost(failure.most, unit)} is the most that stays on it.`;
     case "slip/too-short":
-      return `The dart would be too short to sew; ${amount(failure.most)} is the most it can be shortened.`;
+      return `The dart would be too short to sew; ${formatMost(failure.most, unit)} is the most it can be shortened.`;
     case "slip/off-the-seam":
-      return `The mouth${failure.dart === undefined ? "" : ` of the ${dartRefWords(failure.dart)}`} would run off its seam; ${amount(failure.most)} is the most it can move.`;
+      return `The mouth${failure.dart === undefined ? "" : ` of the ${dartRefWords(failure.dart)}`} would run off its seam; ${formatMost(failure.most, unit)} is the most it can move.`;
     case "slip/shares-not-whole":
       return `The shares of what is given back add up to ${Math.round(failure.sum * 100)} %, not to 100 %.`;
+    case "slip/not-given-back":
+      return `The seam cannot give that much back where you asked: ${amount(failure.left)} would be left over. Share it among more places, or move less.`;
     case "slip/not-this-dart":
       return `This cannot be done with the ${dartRefWords(failure.dart)}.`;
     case "slip/bust-reduction-too-large":
-      return `A dart would vanish; ${amount(failure.most)} is the most that can be taken out at the bust. Set that or less on Blend.`;
+      return `A dart would vanish; ${formatMost(failure.most, unit)} is the most that can be taken out at the bust. Set that or less on Blend.`;
   }
 }

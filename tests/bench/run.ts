@@ -6,7 +6,7 @@ import { outlinePath } from "../../src/core/geometry/svgPath";
 import { outlineOf } from "../../src/core/surgery/ring";
 import { demoWorks } from "../../src/document/demo";
 import { benchBrowser } from "./browser";
-import { median, print, quantile, time } from "./table";
+import { median, print, quantile, quickest, slope, time } from "./table";
 
 const [demo] = demoWorks();
 if (demo === undefined) throw new Error("no demo work");
@@ -51,26 +51,46 @@ function withSlips(work: Work, count: number): Work {
 
 const cold = time(() => replan(fresh(demo)), 400);
 const warm = time(() => replan({ ...demo }), 400);
-const arcs = time(arcsOnly(demo), 200);
-print("A full replan of the demo work in Node, ms (aim: median at most 2)", ["what", "median", "95 %", "× bezier-js arcs"], [
-  ["nothing remembered: draft, nest, pick, blend, darts, checks, all paths", median(cold), quantile(cold, 0.95), median(cold) / median(arcs)],
-  ["nest remembered, as in a drag", median(warm), quantile(warm, 0.95), median(warm) / median(arcs)],
-  ["bezier-js: only the arc lengths of the same outlines", median(arcs), quantile(arcs, 0.95), 1],
+const measured = time(() => replan({ ...demo, measures: { ...demo.measures } }), 400);
+const arcs = time(arcsOnly(demo), 400);
+const row = (what: string, times: readonly number[]) => [
+  what,
+  median(times),
+  quantile(times, 0.95),
+  quickest(times),
+  median(times) / median(arcs),
+  quickest(times) / quickest(arcs),
+];
+print("A full replan of the demo work in Node, ms (aim: median at most 2)", ["what", "median", "95 %", "quickest", "× bezier-js arcs", "quickest × quickest"], [
+  row("nothing remembered: draft, nest, pick, blend, darts, checks, all paths", cold),
+  row("nest remembered, as when a measure changes", measured),
+  row("picks remembered too, as in a drag", warm),
+  row("bezier-js: only the arc lengths of the same outlines", arcs),
 ]);
 
-print("Cost against the number of sizes, nothing remembered, ms", ["sizes", "median", "per size"], [2, 5, 10, 15, 20].map((count) => {
-  const work = withSizes(demo, count);
-  const m = median(time(() => replan(fresh(work)), 150));
-  return [count, m, m / count];
-}));
-
-print("Cost against the number of slips, nest remembered, ms", ["slips", "median", "per slip over none"], (() => {
-  const none = median(time(() => replan(withSlips(demo, 0)), 150));
-  return [0, 5, 10, 20, 35, 50].map((count) => {
-    const work = withSlips(demo, count);
-    const m = median(time(() => replan({ ...work }), 150));
-    return [count, m, count === 0 ? 0 : (m - none) / count];
+/** One line of times for each count, and what one more costs: by the quickest runs, and over the upper half of the counts. */
+function printCosts(title: string, one: string, counts: readonly number[], replanOf: (count: number) => () => unknown): void {
+  const rows = counts.map((count) => {
+    const times = time(replanOf(count), 150);
+    return [count, median(times), quickest(times)] as const;
   });
-})());
+  const points = rows.map(([count, , least]) => [count, least] as const);
+  print(title, [`${one}s`, "median", "quickest"], rows);
+  const upper = points.slice(Math.floor(points.length / 2));
+  print(`  each ${one} more costs, ms by the quickest runs (no worse than linear: the second no larger than the first)`, ["over all", "over the upper half"], [
+    [slope(points), slope(upper)],
+  ]);
+}
 
-await benchBrowser();
+printCosts("Cost against the number of sizes, nothing remembered, ms", "size", [2, 5, 8, 11, 14, 17, 20], (count) => {
+  const work = withSizes(demo, count);
+  return () => replan(fresh(work));
+});
+
+printCosts("Cost against the number of slips, picks remembered, ms", "slip", [0, 5, 10, 20, 30, 40, 50], (count) => {
+  const work = withSlips(demo, count);
+  return () => replan({ ...work });
+});
+
+// `npm run bench -- node` leaves the browser out.
+if (!process.argv.includes("node")) await benchBrowser();

@@ -1,7 +1,20 @@
 /** Pieces on the table: apart from each other, closed, and their words apart too. */
 import { describe, expect, it } from "vitest";
-import { boxOf, keepApart, nearestApart, pieceDiagram, pieceMarks, placePieces, planLabels, type Label } from "../../src/drawing/index";
-import { planOf, testWork } from "../support/works";
+import {
+  boxOf,
+  keepApart,
+  nearestApart,
+  pieceDiagram,
+  pieceLabels,
+  pieceMarks,
+  placePieces,
+  planLabels,
+  sizeLabels,
+  sizesInUse,
+  textPixels,
+  type Label,
+} from "../../src/drawing/index";
+import { dartIn, planOf, ref, testWork, withAlterations } from "../support/works";
 
 const plan = planOf(testWork);
 const places = placePieces([...plan.nest.sizes, plan.pieces]);
@@ -49,6 +62,59 @@ describe("keepApart", () => {
   });
 });
 
+describe("keepApart, at every zoom", () => {
+  const all = [
+    ...pieceLabels(plan, places),
+    ...planLabels(plan, places, "cm"),
+    ...sizeLabels(plan.nest, places, (piece) => sizesInUse(plan, piece)),
+  ];
+
+  /** How wide the letters of the page's typeface run at the least: measured, 0.45 of the size for a narrow word. */
+  const NARROWEST = 0.45;
+  const boxOfWords = (label: Label, mmPerPixel: number) => {
+    const size = textPixels(label) * mmPerPixel;
+    const width = Math.max(...label.lines.map((line) => line.length)) * size * NARROWEST;
+    const left = label.anchor === "start" ? label.x : label.x - width / 2;
+    return { left, right: left + width, top: label.y - size * 0.7, bottom: label.y + (label.lines.length - 1) * 1.25 * size };
+  };
+
+  it.each([0.1, 0.4, 1, 1.5, 2, 3])("at %d mm to a pixel no words lie on others, and the pieces keep their names", (mmPerPixel) => {
+    const kept = keepApart(all, mmPerPixel);
+    const clashes = kept.flatMap((one, i) =>
+      kept.slice(i + 1).flatMap((other) => {
+        const [a, b] = [boxOfWords(one, mmPerPixel), boxOfWords(other, mmPerPixel)];
+        return a.left < b.right && b.left < a.right && a.top < b.bottom && b.top < a.bottom ? [`${one.id} on ${other.id}`] : [];
+      }),
+    );
+    expect(clashes).toEqual([]);
+    expect(kept.filter(({ kind }) => kind === "title")).toHaveLength(4);
+    expect(kept.length).toBeGreaterThan(8);
+  });
+
+  it("shows every printed size from near, and those in use before the others from further off", () => {
+    const sizes = (mmPerPixel: number) =>
+      keepApart(all, mmPerPixel).filter(({ id }) => id.startsWith("size-front-")).map(({ lines }) => lines[0]);
+    expect(new Set(sizes(0.2))).toEqual(new Set(plan.nest.labels));
+    expect(sizes(1.2)).toEqual(expect.arrayContaining(["14", "16"]));
+    expect(sizes(1.2).length).toBeLessThan(plan.nest.labels.length);
+  });
+
+  it("keeps words a fixed number of pixels clear of their line, whatever the zoom", () => {
+    const label: Label = { id: "a", x: 0, y: 100, below: 15, lines: ["12"], anchor: "middle", kind: "size", leader: null };
+    expect(keepApart([label], 1)[0]?.y).toBe(115);
+    expect(keepApart([label], 0.5)[0]?.y).toBe(107.5);
+  });
+
+  it("says less from far: the share, a piece's name by its words, a dart's amount only while it is chosen", () => {
+    const far = keepApart([...pieceLabels(plan, places), ...planLabels(plan, places, "cm", ref("front", "waistDart"))], 3);
+    const lines = (id: string) => far.find((label) => label.id === id)?.lines;
+    expect(lines("cut-front-waist")).toEqual(["30 %"]);
+    expect(lines("title-frontBasque")).toEqual(["Front", "basque"]);
+    expect(lines("dart-front-waistDart")).toHaveLength(1);
+    expect(lines("dart-front-sideDart")).toBeUndefined();
+  });
+});
+
 it("nearestApart is the distance to the nearest other place", () => {
   expect(nearestApart([{ x: 0, y: 0 }, { x: 3, y: 4 }, { x: 3, y: 10 }])).toEqual([5, 5, 6]);
 });
@@ -59,4 +125,52 @@ it("the labels and the diagram tell the waist's amount", () => {
   const diagram = pieceDiagram(plan, "front", "cm");
   expect(diagram?.labels.length).toBeGreaterThan(0);
   expect(diagram?.neighbours).toHaveLength(2);
+});
+
+describe("what a label says of its line", () => {
+  const label = (of: ReturnType<typeof planOf>, id: string) => planLabels(of, places, "cm").find((other) => other.id === id);
+
+  it("tells a line that lies on a printed one by that line alone", () => {
+    // Waist 740 + ease 40 is the finished waist of the row 740 on the chart: 12 + 2 × (740 − 700) / 40 = 14.
+    const on = planOf({ ...testWork, measures: { ...testWork.measures, waistGirth: 740 } });
+    expect(label(on, "cut-front-waist")?.lines).toEqual(["waist: on 14"]);
+  });
+
+  it("tells what a slip moved it by afterwards, and points to where the line now is", () => {
+    const alteration = {
+      kind: "dartEnd",
+      id: "a",
+      dart: ref("front", "waistDart"),
+      shorten: 40,
+      across: 0,
+      hold: "fullness",
+      giveBack: { sideSeam: 1 },
+    } as const;
+    const slipped = planOf(withAlterations(alteration));
+    const freed = Math.round(dartIn(plan, "front", "waistDart").drawn.intake - dartIn(slipped, "front", "waistDart").drawn.intake);
+    expect(freed).toBeGreaterThan(5);
+    const said = label(slipped, "cut-front-waist");
+    expect(said?.lines.at(-1)).toBe(`then ${freed} mm in`);
+    const corner = slipped.pieces.find(({ name }) => name === "front")?.points.sideWaist?.at.x ?? NaN;
+    const dx = places.find(({ piece }) => piece === "front")?.dx ?? NaN;
+    expect(said?.leader?.x).toBeCloseTo(corner + dx, 0);
+    // The back's line stays where it was.
+    expect(label(slipped, "cut-back-waist")?.lines).toEqual(label(plan, "cut-back-waist")?.lines);
+  });
+
+  it("tells what the bust adjustment moved the front by: half the whole amount", () => {
+    const fuller = planOf({ ...testWork, picks: { bustAlteration: 30 } });
+    expect(label(fuller, "cut-front-waist")?.lines.slice(-2)).toEqual(["then 15 mm out", "for the bust"]);
+    expect(label(fuller, "cut-back-waist")?.lines.join(" ")).not.toContain("bust");
+  });
+
+  it("names each piece, how it is cut, and whose bust point it is", () => {
+    const own = pieceLabels(plan, places);
+    expect(own.find(({ id }) => id === "title-front")?.lines).toEqual(["Front", "cut on the fold"]);
+    expect(own.find(({ id }) => id === "title-back")?.lines).toEqual(["Back", "cut two"]);
+    expect(own.find(({ id }) => id === "bust-point")?.lines).toEqual(["your bust point"]);
+    const { bustPointWidth: _width, sideNeckToBustPoint: _depth, ...measures } = testWork.measures;
+    const unmeasured = planOf({ ...testWork, measures });
+    expect(pieceLabels(unmeasured, places).find(({ id }) => id === "bust-point")?.lines).toEqual(["bust point"]);
+  });
 });

@@ -64,20 +64,25 @@ const side = (a: Place, b: Place, p: Place): number => (b.x - a.x) * (p.y - a.y)
 /** mm². Twice the area of triangles smaller than this is rounding, not a crossing. */
 const CLEARLY = 1e-3;
 
-/** Whether two chords of the closed outline, drawn in a few chords an edge, clearly cross. Every pair is tried. */
-export function crossesItself(piece: Piece, chords = 16): boolean {
+/** Chords an edge for a first look; what crosses in them is looked at again in many more. */
+const FEW = 10;
+
+/** Whether the closed outline clearly crosses itself: drawn in chords, of which every pair is tried. */
+export const crossesItself = (piece: Piece): boolean => chordsCross(piece, FEW) && chordsCross(piece, CHORDS);
+
+function chordsCross(piece: Piece, chords: number): boolean {
   const corners = piece.edges.flatMap((edge): Place[] => {
     const bezier = bezierOf(piece, edge);
     return bezier === null ? [pointOf(piece, edge.from)] : Array.from({ length: chords }, (_, i) => bezier.get(i / chords));
   });
   const count = corners.length;
-  return corners.some((a, i) => {
-    const b = corners[(i + 1) % count] ?? a;
-    return corners.slice(i + 2).some((c, j) => {
-      const end = i + 2 + j + 1;
-      if (end % count === i) return false;
-      const d = corners[end % count] ?? c;
-      return side(a, b, c) * side(a, b, d) < -CLEARLY && side(c, d, a) * side(c, d, b) < -CLEARLY;
-    });
-  });
+  for (let i = 0; i < count; i += 1) {
+    const [a, b] = [corners[i], corners[(i + 1) % count]];
+    for (let j = i + 2; j < count; j += 1) {
+      const [c, d] = [corners[j], corners[(j + 1) % count]];
+      if (a === undefined || b === undefined || c === undefined || d === undefined || d === a) continue;
+      if (side(a, b, c) * side(a, b, d) < -CLEARLY && side(c, d, a) * side(c, d, b) < -CLEARLY) return true;
+    }
+  }
+  return false;
 }

@@ -8,7 +8,7 @@ import { fail, must, ok, type Result } from "../result";
 import { moveMouthEnd } from "../dart/mouthEnd";
 import { trueSeamAtDart } from "../dart/trueSeam";
 import { dartOf, pointOf, type DartRef, type Edge, type Piece, type PieceName } from "../pattern/piece";
-import { SOLVER_ACCURACY } from "../tolerance";
+import { SEWN_AGREEMENT, SHORTEST_EDGE, SOLVER_ACCURACY } from "../tolerance";
 import { radians, type Mm } from "../units";
 import { edgeFrom, edgeTo } from "../surgery/ring";
 import type { SlipFailure } from "../plan/plan";
@@ -42,7 +42,7 @@ const ROUNDS = 4;
  * @param pieces the pieces after the dart was changed and trued
  * @param wanted sewn length of the seam before: the dart's own piece, and for `otherDart` the other one with it; mm
  * @param shares how it is shared, summing to 1
- * @returns the pieces and what was taken; or why another dart cannot take its share
+ * @returns the pieces and what was taken; or why another dart cannot take its share, or how much would be left over
  */
 export function giveBack(pieces: PieceSet, ref: DartRef, wanted: Mm, shares: GiveBack): Result<GivenBack, SlipFailure> {
   const places = giveBackPlaces(pieces, ref).filter((place) => (shares[place] ?? 0) > 0);
@@ -56,7 +56,9 @@ export function giveBack(pieces: PieceSet, ref: DartRef, wanted: Mm, shares: Giv
     if (Math.abs(error) < SOLVER_ACCURACY) break;
     amount += error;
   }
-  return ok(result);
+  // Far amounts bend a seam more than they shorten it, and the rounds then run away: that is no answer.
+  const left = Math.abs(sewn(result.pieces, ref) - wanted);
+  return left > SEWN_AGREEMENT ? fail({ code: "slip/not-given-back", left }) : ok(result);
 }
 
 /** Sewn length of the dart's seam, with the other bodice piece's at the waist, since a share may move there. */
@@ -99,7 +101,7 @@ function takeAtPlace(set: PieceSet, ref: DartRef, place: GiveBackPlace, amount: 
     case "waistEnd":
       return ok(withPiece(set, waistKept(slideAlongSide(piece, "sideWaist", -amount), seamLength(piece, "waist"))));
     case "underarm":
-      return ok(withPiece(set, slideAlongSide(piece, "underarm", amount)));
+      return lowerUnderarm(set, piece, amount);
     case "otherDart": {
       const other = must(otherPiece(ref.piece), "other piece");
       // The basque goes with the bodice, so that the two waist seams still match.
@@ -110,6 +112,14 @@ function takeAtPlace(set: PieceSet, ref: DartRef, place: GiveBackPlace, amount: 
       );
     }
   }
+}
+
+/** The underarm moved down its own edge, which must not be used up. */
+function lowerUnderarm(set: PieceSet, piece: Piece, amount: Mm): Result<PieceSet, SlipFailure> {
+  const edge = must(piece.edges[edgeFrom(piece, "underarm")], "side edge");
+  const room = distance(pointOf(piece, edge.from), pointOf(piece, edge.to)) - SHORTEST_EDGE;
+  if (amount > room) return fail({ code: "slip/not-given-back", left: amount - room });
+  return ok(withPiece(set, slideAlongSide(piece, "underarm", amount)));
 }
 
 /** Widens (or narrows) a waist dart by an amount, half at each end; a piece that is not there stays so. */

@@ -5,7 +5,6 @@ import { draftBasque } from "../draft/basque";
 import { draftFrontBlock } from "../draft/frontBlock";
 import { shapingOf } from "../draft/shaping";
 import { seamLength } from "../girth/seamLength";
-import { fail, ok, type Result } from "../result";
 import { sideDartFront } from "../style/sideDartStyle";
 import type { FullBustFailure } from "../surgery/fullBust";
 import { NARROWEST_DART } from "../tolerance";
@@ -41,17 +40,25 @@ export function draftBlocks({ chart, ease, length }: Pattern): Blocks {
   return { front, back, frontBasque: basque("front", front), backBasque: basque("back", back) };
 }
 
+export interface PrintedNest {
+  /** A size whose front cannot be made in this cup has no front here. */
+  readonly nest: Nest;
+  /** By index, why the front of a size cannot be made. */
+  readonly refused: ReadonlyMap<number, FullBustFailure>;
+}
+
 /** The nest as printed in one cup version, all pieces of each size together. */
-export function printNest(pattern: Pattern, blocks: Blocks, difference: Mm): Result<Nest, FullBustFailure> {
+export function printNest(pattern: Pattern, blocks: Blocks, difference: Mm): PrintedNest {
   const sizes: Piece[][] = [];
+  const refused = new Map<number, FullBustFailure>();
   for (let index = 0; index < blocks.front.length; index += 1) {
     const block = blocks.front[index];
     if (block === undefined) continue;
     const front = sideDartFront(block, difference);
-    if (!front.ok) return fail(front.failure);
-    sizes.push([front.value, ...[blocks.back, blocks.frontBasque, blocks.backBasque].flatMap((all) => all[index] ?? [])]);
+    if (!front.ok) refused.set(index, front.failure);
+    sizes.push([...(front.ok ? [front.value] : []), ...[blocks.back, blocks.frontBasque, blocks.backBasque].flatMap((all) => all[index] ?? [])]);
   }
-  return ok({ labels: pattern.chart.sizes.map((size) => size.label), sizes });
+  return { nest: { labels: pattern.chart.sizes.map((size) => size.label), sizes }, refused };
 }
 
 /** Cup difference of the version picked; the chart's own where there are none. */

@@ -8,10 +8,10 @@ import { runChecks } from "../checks/index";
 import { dartCap } from "../dart/dartCap";
 import { usualStop } from "../dart/dartEnd";
 import { measureDart } from "../dart/measureDart";
-import { easeOfRow } from "../draft/draftMeasures";
+import { BLOCK_DIFFERENCE, easeOfRow } from "../draft/draftMeasures";
 import { levelWidth } from "../girth/levelWidth";
 import { pointOf, type DartRef, type LevelName, type Nest, type Piece } from "../pattern/piece";
-import { differenceOf, draftBlocks, printNest, type Blocks } from "../pattern/printedNest";
+import { differenceOf, draftBlocks, printNest, type Blocks, type PrintedNest } from "../pattern/printedNest";
 import { fail, must, ok, type Result } from "../result";
 import { rankAlternatives } from "../sizing/alternatives";
 import { pickBust, pickCup, pickFrame } from "../sizing/pickFrame";
@@ -34,7 +34,7 @@ export function derivePrintedNest(work: Work): Result<Nest, PlanFailure> {
   const { bustGirth, upperChestGirth } = work.measures;
   const difference = bustGirth === undefined || upperChestGirth === undefined ? null : bustGirth - upperChestGirth;
   const cup = pickCup(work.pattern.chart, difference, work.picks);
-  return cup.ok ? nestFor(work.pattern, cup.value.label) : cup;
+  return cup.ok ? ok(printedFor(work.pattern, cup.value.label).nest) : cup;
 }
 
 interface Picked {
@@ -76,8 +76,10 @@ function derivePicked(work: Work): Result<Picked, PlanFailure> {
   const bust = pickBust(chart, bustGirth, cup.value, frame.value, picks);
 
   const blocks = blocksOf(pattern);
-  const nest = nestFor(pattern, cup.value.label);
-  if (!nest.ok) return nest;
+  const { nest, refused } = printedFor(pattern, cup.value.label);
+  // Another size that cannot be made in this cup is no matter: its front is just not printed.
+  const cannot = refused.get(frame.value.index);
+  if (cannot !== undefined) return undraftable(cup.value.label, cannot);
   const f = frame.value.index;
   const row = must(chart.sizes[f], "frame row");
   const drafted = easeOfRow(row, pattern.ease);
@@ -117,9 +119,9 @@ function derivePicked(work: Work): Result<Picked, PlanFailure> {
   };
   return ok({
     sizing,
-    nest: nest.value,
+    nest,
     built: built.value,
-    cutLines: drawCutLines(nest.value, built.value, at),
+    cutLines: drawCutLines(nest, blocks, cup.value.drafted, built.value, at),
     row,
     drafted,
     ease,
@@ -225,12 +227,12 @@ export function derivePlan(work: Work): Result<Plan, PlanFailure> {
 }
 
 /** Drafts are kept with the very pattern they were made from, so that a drag does not draft the nest again. */
-const drafts = new WeakMap<Pattern, { readonly blocks: Blocks; readonly nests: Map<string, Result<Nest, PlanFailure>> }>();
+const drafts = new WeakMap<Pattern, { readonly blocks: Blocks; readonly nests: Map<string, PrintedNest> }>();
 
 function draftsOf(pattern: Pattern) {
   const known = drafts.get(pattern);
   if (known !== undefined) return known;
-  const made = { blocks: draftBlocks(pattern), nests: new Map<string, Result<Nest, PlanFailure>>() };
+  const made = { blocks: draftBlocks(pattern), nests: new Map<string, PrintedNest>() };
   drafts.set(pattern, made);
   return made;
 }
@@ -251,15 +253,14 @@ function pickedOf(work: Work): ReturnType<typeof derivePicked> {
 
 const blocksOf = (pattern: Pattern): Blocks => draftsOf(pattern).blocks;
 
-function nestFor(pattern: Pattern, cup: string | null): Result<Nest, PlanFailure> {
+function printedFor(pattern: Pattern, cup: string | null): PrintedNest {
   const { blocks, nests } = draftsOf(pattern);
   const key = cup ?? "";
   const known = nests.get(key);
   if (known !== undefined) return known;
   const printed = printNest(pattern, blocks, differenceOf(pattern, cup));
-  const nest = printed.ok ? printed : undraftable(cup, printed.failure);
-  nests.set(key, nest);
-  return nest;
+  nests.set(key, printed);
+  return printed;
 }
 
 function undraftable(cup: string | null, { most }: FullBustFailure): Result<never, PlanFailure> {
@@ -323,19 +324,24 @@ const CUT_LINES: readonly Pick<CutLine, "piece" | "level">[] = [
 const lineAt = (pieces: PieceSet, { piece, level }: Pick<CutLine, "piece" | "level">) =>
   pointOf(must(pieces[piece], piece), level === "hip" ? "sideHip" : "sideWaist");
 
-function drawCutLines(nest: Nest, { cut, blended }: Built, at: ReturnType<typeof levelSizes>): CutLine[] {
+function drawCutLines(
+  nest: Nest,
+  blocks: Blocks,
+  cupDifference: Mm,
+  { cut, blended }: Built,
+  at: ReturnType<typeof levelSizes>,
+): CutLine[] {
   return CUT_LINES.filter(({ piece }) => cut[piece] !== undefined).map((line) => {
     const { between, share } = lines(nest, at[line.level]);
     const { lower } = neighbours(at[line.level], nest.labels.length);
-    const printed = must(
-      nest.sizes[lower]?.find((piece) => piece.name === line.piece),
-      line.piece,
-    );
+    // A cup version slides the whole lower side of the front out by its spread, in every size alike.
+    const cupSpread = line.piece === "front" ? (cupDifference - BLOCK_DIFFERENCE) / 2 : 0;
+    const printed = lineAt({ [line.piece]: must(blocks[line.piece][lower], line.piece) }, line).x + cupSpread;
     return {
       ...line,
       between,
       share,
-      offset: lineAt(cut, line).x - lineAt({ [line.piece]: printed }, line).x,
+      offset: lineAt(cut, line).x - printed,
       slipMove: 0,
       at: lineAt(blended, line),
     };

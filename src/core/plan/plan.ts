@@ -113,6 +113,8 @@ export type SlipFailure =
   | { readonly code: "slip/too-short"; readonly most: Mm }
   | { readonly code: "slip/off-the-seam"; readonly most: Mm; readonly dart?: DartRef }
   | { readonly code: "slip/shares-not-whole"; readonly sum: number }
+  /** What would still be left over after as much as the chosen places can take. */
+  | { readonly code: "slip/not-given-back"; readonly left: Mm }
   | { readonly code: "slip/not-this-dart"; readonly dart: DartRef }
   | { readonly code: "slip/bust-reduction-too-large"; readonly most: Mm };
 

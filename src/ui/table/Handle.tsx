@@ -20,6 +20,8 @@ export interface HandleProps {
   readonly room: number;
   readonly label: string;
   readonly selected: boolean;
+  /** What a run of keys came to, for those who do not see it. */
+  readonly onSay: (label: string) => void;
 }
 
 /** Pixels: what is seen, and what a finger may touch. */
@@ -37,7 +39,7 @@ const ARROWS: Readonly<Record<string, readonly [number, number]>> = {
 
 /** A dart's end or mouth end: dragged with mouse, finger or pen, moved with the arrow keys, put back with Escape. */
 export const Handle = memo((props: HandleProps) => {
-  const { dart, end, x, y, dx, dy, mmPerPixel, room, label, selected } = props;
+  const { dart, end, x, y, dx, dy, mmPerPixel, room, label, selected, onSay } = props;
   const store = useWorkStore();
   const gesture = useGesture();
   const selectDart = useViewState((view) => view.selectDart);
@@ -151,6 +153,10 @@ export const Handle = memo((props: HandleProps) => {
     gesture.preview(run.mover(run.to));
     run.rest = window.setTimeout(() => finishKeys(), KEY_REST);
   };
+
+  useEffect(() => {
+    if (keys.current !== null) onSay(label);
+  }, [label, onSay]);
 
   // A handle that goes away in the middle of a move leaves the work as it was before the drag, or as the keys left it.
   useEffect(

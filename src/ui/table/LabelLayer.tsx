@@ -22,7 +22,7 @@ export const LabelLayer = memo(({ labels, mmPerPixel, onLight }: LabelLayerProps
           )}
           <text x={label.x} y={label.y} fontSize={size} textAnchor={label.anchor}>
             {label.lines.map((line, index) => (
-              <tspan key={line} x={label.x} dy={index === 0 ? 0 : "1.25em"}>
+              <tspan key={`${index} ${line}`} x={label.x} dy={index === 0 ? 0 : "1.25em"}>
                 {line}
               </tspan>
             ))}

@@ -32,6 +32,7 @@ export function Table() {
   const [showBefore, setShowBefore] = useState(false);
   const [showAmounts, setShowAmounts] = useState(true);
   const [layersOpen, setLayersOpen] = useState(false);
+  const [said, setSaid] = useState("");
 
   const places = useMemo(() => {
     const sizes = nest.ok ? nest.value.sizes : [];
@@ -82,8 +83,12 @@ export function Table() {
           showBefore={showBefore}
           showAmounts={showAmounts}
           unit={unit}
+          onSay={setSaid}
         />
       </svg>
+      <p role="status" className="visually-hidden">
+        {said}
+      </p>
       <p id="table-handle-help" className="visually-hidden">
         Drag, or move with the arrow keys; with Shift ten times as far. Escape puts it back.
       </p>
@@ -168,6 +173,7 @@ interface LivePlanProps {
   readonly showBefore: boolean;
   readonly showAmounts: boolean;
   readonly unit: LengthUnit;
+  readonly onSay: (label: string) => void;
 }
 
 /** Everything that follows the finger. */
@@ -178,7 +184,7 @@ function LivePlan(props: LivePlanProps) {
   return <PlanOnTable {...props} plan={plan.value} />;
 }
 
-function PlanOnTable({ plan, places, sizes, mmPerPixel, showBefore, showAmounts, unit }: LivePlanProps & { readonly plan: Plan }) {
+function PlanOnTable({ plan, places, sizes, mmPerPixel, showBefore, showAmounts, unit, onSay }: LivePlanProps & { readonly plan: Plan }) {
   const store = useWorkStore();
   const selected = useViewState((view) => view.selectedDart);
   const selectDart = useViewState((view) => view.selectDart);
@@ -209,7 +215,7 @@ function PlanOnTable({ plan, places, sizes, mmPerPixel, showBefore, showAmounts,
       />
       <LabelLayer labels={labels} mmPerPixel={mmPerPixel} onLight={lightSlip} />
       <LitSlip plan={plan} places={places} mmPerPixel={mmPerPixel} />
-      <Handles plan={plan} places={places} mmPerPixel={mmPerPixel} selected={selected} unit={unit} />
+      <Handles plan={plan} places={places} mmPerPixel={mmPerPixel} selected={selected} unit={unit} onSay={onSay} />
     </>
   );
 }
@@ -220,9 +226,10 @@ interface HandlesProps {
   readonly mmPerPixel: number;
   readonly selected: DartRef | null;
   readonly unit: LengthUnit;
+  readonly onSay: (label: string) => void;
 }
 
-function Handles({ plan, places, mmPerPixel, selected, unit }: HandlesProps) {
+function Handles({ plan, places, mmPerPixel, selected, unit, onSay }: HandlesProps) {
   const shown = plan.darts.flatMap((dart) => {
     const place = places.find(({ piece }) => piece === dart.ref.piece);
     if (place === undefined) return [];
@@ -247,6 +254,7 @@ function Handles({ plan, places, mmPerPixel, selected, unit }: HandlesProps) {
           room={(apart[index] ?? Infinity) / 2 / mmPerPixel}
           label={dartHandleLabel(dart, end, unit)}
           selected={isSelected}
+          onSay={onSay}
         />
       ))}
     </g>

@@ -111,6 +111,14 @@ describe("each kind", () => {
     expect(Math.abs(walk?.measured ?? NaN)).toBeLessThan(0.1);
   });
 
+  it.each([-18, -14])("refuses to lower the underarm past its own short edge (mouth ends moved by %d mm)", (by) => {
+    const slip: Alteration = { kind: "dartMouth", id: "b", dart: side, inner: by, outer: by, giveBack: { underarm: 1 } };
+    const plan = planOf({ ...withAlterations(slip), picks: { bustAlteration: 60 } });
+    expect(plan.slips.find(({ id }) => id === "b")?.outcome).toMatchObject({ ok: false, failure: { code: "slip/not-given-back" } });
+    // Left out, it leaves nothing behind.
+    expect(plan.pieces).toEqual(planOf({ ...testWork, picks: { bustAlteration: 60 } }).pieces);
+  });
+
   it("gives back by the shares asked for", () => {
     const plan = planOf(withAlterations(end("fullness", 30, { sideSeam: 0.5, centreSeam: 0.3, otherDart: 0.2 })));
     const outcome = plan.slips.find(({ id }) => id === "a")?.outcome;

@@ -1,11 +1,12 @@
 /** Every check holds on a sound plan and fails on the fault it is there for. */
 import { describe, expect, it } from "vitest";
 import { CHECKS } from "../../../src/core/checks/index";
-import type { CheckName } from "../../../src/core/checks/check";
+import type { CheckName, CheckResult } from "../../../src/core/checks/check";
 import type { CheckContext } from "../../../src/core/checks/context";
 import { shift } from "../../../src/core/geometry/point";
 import { pointOf, type Piece, type PointName } from "../../../src/core/pattern/piece";
 import { must } from "../../../src/core/result";
+import { clothCorners, lengthOnCloth, polygonOf, seamByBezierJs } from "../../support/independent";
 import { planOf, testWork } from "../../support/works";
 
 const plan = planOf(testWork);
@@ -59,6 +60,71 @@ describe.each(names)("%s", (name) => {
     const bad = CHECKS[name](FAULTS[name]).filter(({ ok }) => !ok);
     expect(bad.length).toBeGreaterThan(0);
     expect(new Set(bad.map((check) => check.name))).toEqual(new Set([name]));
+  });
+});
+
+/**
+ * What each planted fault must be measured as, worked out by hand from the fault alone: the amount planted, or the angle
+ * that a move of so many millimetres makes on the edge beside it.
+ */
+const steep = (across: number, along: number): number => (Math.atan2(across, along) * 180) / Math.PI;
+const lengthOf = (from: PointName, to: PointName): number => {
+  const [a, b] = [pointOf(front, from), pointOf(front, to)];
+  return Math.hypot(b.x - a.x, b.y - a.y);
+};
+const measuredIn = (name: CheckName): number => must(CHECKS[name](FAULTS[name]).find(({ ok }) => !ok), name).measured;
+const soundly = (name: CheckName, which: (check: CheckResult) => boolean): number => must(CHECKS[name](sound).find(which), name).measured;
+
+describe("the numbers of the planted faults", () => {
+  it("girthAsClaimed: 1.2 mm more than claimed", () => {
+    const { measured, expected, tolerance } = must(CHECKS.girthAsClaimed(FAULTS.girthAsClaimed)[0], "bust");
+    expect(measured - expected).toBeCloseTo(1.2, 9);
+    expect(tolerance).toBe(1);
+  });
+
+  it("dartLegsEqual: 1.5 mm between the legs", () => {
+    expect(Math.abs(measuredIn("dartLegsEqual"))).toBeCloseTo(1.5, 3);
+  });
+
+  it("dartEndShortOfBustPoint: 3 mm beyond, where 10 short of it is the least; and 60 the most", () => {
+    expect(CHECKS.dartEndShortOfBustPoint(FAULTS.dartEndShortOfBustPoint)[0]).toMatchObject({ measured: -3, expected: 10, ok: false });
+    const far = { ...sound, darts: [{ ...sideDart, drawn: { ...sideDart.drawn, apexToBustPoint: 61 } }] };
+    expect(CHECKS.dartEndShortOfBustPoint(far)).toMatchObject([{ measured: 61, expected: 60, ok: false }]);
+  });
+
+  it("cornersSquare: the centre line slants by 4 mm over its length, and so does the corner", () => {
+    expect(Math.abs(measuredIn("cornersSquare") - 90)).toBeGreaterThan(steep(4, lengthOf("centreBust", "centreWaist")) - 1.2);
+    expect(Math.abs(measuredIn("cornersSquare") - 90)).toBeGreaterThan(1);
+  });
+
+  it("joinedCornersStraight: the shoulder tip 12 mm lower turns the shoulder by that over its length, at the neck", () => {
+    const at = (check: CheckResult): boolean => check.point === "sideNeck";
+    const changed = must(CHECKS.joinedCornersStraight(FAULTS.joinedCornersStraight).find(at), "neck").measured - soundly("joinedCornersStraight", at);
+    const slope = Math.atan2(pointOf(front, "shoulderTip").y - pointOf(front, "sideNeck").y, pointOf(front, "shoulderTip").x - pointOf(front, "sideNeck").x);
+    const lowered = Math.atan2(pointOf(front, "shoulderTip").y + 12 - pointOf(front, "sideNeck").y, pointOf(front, "shoulderTip").x - pointOf(front, "sideNeck").x);
+    expect(Math.abs(changed)).toBeCloseTo(((lowered - slope) * 180) / Math.PI, 6);
+  });
+
+  it("seamsWalk: the side of the front as bezier-js measures it, against the back", () => {
+    const bad = must(CHECKS.seamsWalk(FAULTS.seamsWalk).find(({ seam, pieces }) => seam === "side" && pieces[1] === "front"), "side");
+    const changed = must(FAULTS.seamsWalk.pieces.front, "front");
+    expect(bad.measured).toBeCloseTo(seamByBezierJs(must(sound.pieces.back, "back"), "side") - seamByBezierJs(changed, "side"), 4);
+    expect(bad).toMatchObject({ expected: 0, tolerance: 1, unit: "mm" });
+  });
+
+  it("openingPasses: twice the half widths of the basque 20 mm down, by flatten-js, for the hip's 1034 or 905 and 60", () => {
+    const widths = (["frontBasque", "backBasque"] as const).map((name) =>
+      lengthOnCloth(polygonOf(clothCorners(must(sound.pieces[name], name))), { x: -200, y: 20 }, { x: 700, y: 20 }),
+    );
+    const bad = must(CHECKS.openingPasses(FAULTS.openingPasses).find(({ ok }) => !ok), "opening");
+    expect(bad.measured).toBeCloseTo(2 * widths.reduce((a, b) => a + b, 0), 1);
+    expect(bad.expected).toBe(965);
+  });
+
+  it("seamsSmooth, outlineClosed, slipsApplied: a corner of more than 5°, faults counted, one slip left out", () => {
+    expect(measuredIn("seamsSmooth")).toBeGreaterThan(5);
+    expect(measuredIn("outlineClosed")).toBeGreaterThanOrEqual(1);
+    expect(measuredIn("slipsApplied")).toBe(1);
   });
 });
 

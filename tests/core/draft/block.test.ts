@@ -1,13 +1,13 @@
 /** The demo block: the project's own draft, whose worked size was computed by hand; and textbooks beside it. */
-import { Bezier } from "bezier-js";
 import { describe, expect, it } from "vitest";
 import { draftBackBlock } from "../../../src/core/draft/backBlock";
 import { draftFrontBlock } from "../../../src/core/draft/frontBlock";
 import { draftMeasuresFor } from "../../../src/core/draft/draftMeasures";
 import { directionOf, distance, turnBetween } from "../../../src/core/geometry/point";
 import { draftBlocks } from "../../../src/core/pattern/printedNest";
-import { pointOf, type Piece, type SeamName } from "../../../src/core/pattern/piece";
+import { pointOf } from "../../../src/core/pattern/piece";
 import { degreesFrom, radians } from "../../../src/core/units";
+import { seamByBezierJs } from "../../support/independent";
 
 const worked = { label: "12", bust: 880, waist: 700, hip: 940 };
 const chart = { sizes: [worked], draftedDifference: 50, cups: [] };
@@ -15,17 +15,6 @@ const ease = { bust: 80, waist: 40, hip: 50 };
 const measures = draftMeasuresFor(worked, chart, ease);
 const front = draftFrontBlock(measures);
 const back = draftBackBlock(measures);
-
-/** Length of a seam by an independent library. */
-export function seamByBezierJs(piece: Piece, seam: SeamName): number {
-  return piece.edges
-    .filter((edge) => edge.seam === seam && edge.mouthOf === null)
-    .reduce((sum, { from, to, curve }) => {
-      const a = pointOf(piece, from);
-      const b = pointOf(piece, to);
-      return sum + (curve === null ? Math.hypot(b.x - a.x, b.y - a.y) : new Bezier(a, curve.c1, curve.c2, b).length());
-    }, 0);
-}
 
 describe("the block's worked size", () => {
   it("has underarms at 235 and 245 mm: (880 + 80) / 4 less and plus 5", () => {
@@ -79,19 +68,28 @@ it.each([20, 100, 180, 230, 250])("the basque's side seams are of one length whe
   });
 });
 
-describe("beside a textbook block (figures from memory: Bunka basic bodice, and British metric blocks)", () => {
-  // Bunka: bust dart (B/4 − 2.5)° with B in cm; British: 7.0 cm at 25 cm for bust 88, 0.6 cm a 4 cm step. The first is
-  // a block with 12 cm of ease, so the two span what textbooks show.
-  const bunka = (bust: number): number => bust / 40 - 2.5;
+describe("beside a textbook block (all figures from memory: Bunka basic bodice, and British metric blocks)", () => {
+  // Bunka's own formula, (B/4 − 2.5)° with B in cm, worked at these busts.
+  const BUNKA = new Map([[830, 18.25], [880, 19.5], [920, 20.5], [960, 21.5]]);
+  // British: 7.0 cm wide at bust 88, 0.6 cm a 4 cm step, measured at about 25 cm from the bust point.
   const british = (bust: number): number => (2 * Math.asin((70 + ((bust - 880) / 40) * 6) / 2 / 250) * 180) / Math.PI;
+  /**
+   * Degrees. The two textbooks lie 2 to 4° apart at one bust: Bunka's dart belongs to a looser block (120 mm of ease) that
+   * takes all its shaping at the bust, the British one to a closer block. A sound medium B draft falls within 14 to 22°
+   * (common practice, no source). The demo draft is flatter than both, by 2° at bust 88 and more in larger sizes, where
+   * the books grow by 1 to 1.4° a step and it by 0.7: as far below the lesser book as the books lie apart is let pass.
+   */
+  const TEXTBOOK_SPREAD = { least: 13, most: 22, belowTheLesser: 4 };
 
-  it.each([840, 880, 920, 960])("the bust dart at %d mm lies within 14 to 22°, near the lesser of the two", (bust) => {
-    const m = draftMeasuresFor({ ...worked, bust }, chart, ease);
-    const drafted = degreesFrom(m.bustDart);
-    const least = Math.min(bunka(bust), british(bust));
-    expect(drafted).toBeGreaterThan(13);
-    expect(drafted).toBeLessThan(Math.max(bunka(bust), british(bust)));
-    expect(Math.abs(drafted - least)).toBeLessThan(4);
+  it("the British width makes 16.1° at bust 88", () => {
+    expect(british(880)).toBeCloseTo(16.1, 1);
+  });
+
+  it.each([...BUNKA])("the bust dart at %d mm is no wider than Bunka's %d°, and at most 4° flatter than the lesser of the two", (bust, bunka) => {
+    const drafted = degreesFrom(draftMeasuresFor({ ...worked, bust }, chart, ease).bustDart);
+    expect(drafted).toBeGreaterThan(TEXTBOOK_SPREAD.least);
+    expect(drafted).toBeLessThan(Math.min(bunka, TEXTBOOK_SPREAD.most));
+    expect(drafted).toBeGreaterThan(Math.min(bunka, british(bust)) - TEXTBOOK_SPREAD.belowTheLesser);
   });
 
   it("widths of back and front lie within 15 mm of Bunka's at bust 88 (184 and 172 on the half)", () => {

@@ -118,6 +118,24 @@ describe("the pick of a body", () => {
     expect(alternatives.map(({ cost }) => cost)).toEqual(alternatives.map(({ cost }) => cost).toSorted((a, b) => a - b));
   });
 
+  it("plans in a cup that another size of the chart cannot be made in, and refuses only that size", () => {
+    // At 960/920 the block has hardly a waist dart, so a cup 25 mm smaller than drafted closes it.
+    const sizes = [800, 840, 880, 920].map((bust, i) => ({ label: String(8 + 2 * i), bust, waist: bust - 180, hip: bust + 60 }));
+    const chart = {
+      sizes: [...sizes, { label: "16", bust: 960, waist: 920, hip: 1020 }],
+      draftedDifference: 50,
+      cups: [
+        { label: "A", difference: 25 },
+        { label: "B", difference: 50 },
+      ],
+    };
+    const body = { bustGirth: 860, upperChestGirth: 832, waistGirth: 700, hipGirth: 940 };
+    const work = { ...testWork, measures: body, pattern: { ...testWork.pattern, chart } };
+    expect(planOf(work).sizing).toMatchObject({ frame: { label: "12" }, cup: { label: "A" } });
+    expect(planOf(work).checks.filter(({ name, ok }) => name === "girthAsClaimed" && !ok)).toEqual([]);
+    expect(() => planOf({ ...work, picks: { frame: "16" } })).toThrow(/cup-undraftable/);
+  });
+
   it("refuses a waist that no line within two steps reaches, with the range", () => {
     const work = { ...testWork, measures: { ...testWork.measures, waistGirth: 1400 } };
     expect(() => planOf(work)).toThrow(/plan\/outside-chart.*waist/);

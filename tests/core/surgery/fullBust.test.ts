@@ -128,8 +128,7 @@ describe("adjustFullBust", () => {
         const after = adjusted(front, spread);
         const done = adjustFullBust(front, spread);
         if (!done.ok) throw new Error(done.failure.code);
-        const turningPoint = pointOf(after, "armholeHinge");
-        const radius = distance(turningPoint, pointOf(front, "bustPoint"));
+        const radius = distance(pointOf(after, "armholeHinge"), pointOf(front, "bustPoint"));
         const { turn, drop } = done.value;
         // Isosceles wedge, the centre part's strip (95 mm to the bust point), the triangle between the two ends of the cut.
         const wedge = (radius * radius * Math.sin(-turn)) / 2;

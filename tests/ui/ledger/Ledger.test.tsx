@@ -1,10 +1,10 @@
 /** The ledger: slips lit and taken out, and checks in words. */
-import { cleanup, screen } from "@testing-library/react";
+import { act, cleanup, screen, within } from "@testing-library/react";
 import userEvent from "@testing-library/user-event";
 import { afterEach, describe, expect, it } from "vitest";
 import { useViewState } from "../../../src/ui/app/viewState";
 import { Ledger } from "../../../src/ui/ledger/Ledger";
-import { ref, withAlterations } from "../../support/works";
+import { ref, testWork, withAlterations } from "../../support/works";
 import { renderWork } from "../renderWork";
 
 afterEach(cleanup);
@@ -46,5 +46,66 @@ describe("Ledger", () => {
     expect(work().alterations).toEqual([]);
     expect(screen.queryByText(/past the bust point/)).toBeNull();
     expect(screen.getByRole("heading", { name: /Checks all hold/ })).toBeDefined();
+  });
+});
+
+describe("slips", () => {
+  it("stand in the order of the work, with piece, amount, what and why", async () => {
+    await renderWork(<Ledger />, { ...pastTheBustPoint, picks: { bustAlteration: 30 } });
+    const titles = screen.getAllByRole("button", { pressed: false }).map((slip) => slip.querySelector(".slip-title")?.textContent);
+    expect(titles).toEqual([
+      "Full bust adjustment",
+      "Lengthen the waist dart by 40 mm, its mouth held",
+      "Waist: 30 % from 14 to 16",
+      expect.stringMatching(/^Hip: \d+ % from 16 to 18$/),
+    ]);
+    for (const slip of screen.getAllByRole("button", { pressed: false })) {
+      for (const part of [".slip-piece", ".slip-amount", ".slip-title", ".slip-why"]) {
+        expect(slip.querySelector(part)?.textContent).toMatch(/\w/);
+      }
+    }
+    // What the picks ask for cannot be taken out here, only what she did herself.
+    expect(screen.getAllByRole("button", { name: /^Take out:/ })).toHaveLength(1);
+  });
+
+  it("light up when their place is touched on the table", async () => {
+    await renderWork(<Ledger />, pastTheBustPoint);
+    act(() => useViewState.getState().lightSlip("blend-waist"));
+    expect(screen.getByRole("button", { pressed: true }).textContent).toContain("Waist: 30 %");
+  });
+
+  it("that could not be made say why, with the most that works", async () => {
+    await renderWork(<Ledger />, withAlterations({ kind: "dartEnd", id: "a", dart: ref("front", "waistDart"), shorten: 900, across: 0, hold: "mouth", giveBack: {} }));
+    expect(screen.getByText(/^Left out\. .*too short to sew; \d+ mm is the most/)).toBeDefined();
+  });
+});
+
+describe("checks", () => {
+  const checkOf = (claim: string): HTMLElement => {
+    const item = screen.getByText(claim, { exact: false }).closest("li");
+    if (item === null) throw new Error(`no check “${claim}”`);
+    return item;
+  };
+
+  it("say in words which hold, not by colour alone", async () => {
+    await renderWork(<Ledger />, pastTheBustPoint);
+    expect(checkOf("The two legs of a dart are equally long").textContent).toContain("✓");
+    expect(checkOf("The two legs of a dart are equally long").textContent).toContain(": holds");
+    expect(checkOf("A dart ends short of the bust point").textContent).toContain("!");
+    expect(checkOf("A dart ends short of the bust point").textContent).toContain(": does not hold");
+  });
+
+  it("set out what was measured, what it should be and how near, once asked", async () => {
+    await renderWork(<Ledger />, testWork);
+    const girths = checkOf("The pieces measure what the plan says");
+    expect(within(girths).queryByRole("table")).toBeNull();
+    await userEvent.click(within(girths).getByText("3 measured"));
+    const rows = within(girths).getAllByRole("row").map((row) => [...row.querySelectorAll("td")].map((cell) => cell.textContent));
+    // Waist 752 and hip 1034 on the tape, with the pattern's ease of 40 and 50.
+    expect(rows).toContainEqual(["front and back, waist", "79.2 cm", "79.2 cm ± 1 mm"]);
+    expect(rows).toContainEqual([expect.stringContaining("hip"), "108.4 cm", "108.4 cm ± 1 mm"]);
+    const ends = checkOf("A dart ends short of the bust point");
+    await userEvent.click(within(ends).getByText("2 measured"));
+    expect(within(ends).getAllByRole("row").map((row) => row.lastElementChild?.textContent)).toEqual(["should be", "10 mm to 60 mm", "10 mm to 60 mm"]);
   });
 });

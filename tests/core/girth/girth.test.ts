@@ -1,0 +1,89 @@
+/** Girths and seams of the demo plans against two general-purpose geometry libraries. */
+import { describe, expect, it } from "vitest";
+import { levelWidth } from "../../../src/core/girth/levelWidth";
+import { seamLength } from "../../../src/core/girth/seamLength";
+import { pointOf, type Piece, type PieceName, type SeamName } from "../../../src/core/pattern/piece";
+import type { Plan } from "../../../src/core/plan/plan";
+import { demoWorks } from "../../../src/document/demo";
+import { clothCorners, lengthOnCloth, polygonOf, seamByBezierJs } from "../../support/independent";
+import { planOf, withAlterations } from "../../support/works";
+
+function pieceOf(plan: Plan, name: PieceName): Piece {
+  const piece = plan.pieces.find((one) => one.name === name);
+  if (piece === undefined) throw new Error(`no ${name}`);
+  return piece;
+}
+
+/** A line across the piece at a height, on the cloth alone. */
+function levelOnCloth(piece: Piece, y: number): number {
+  return lengthOnCloth(polygonOf(clothCorners(piece)), { x: -400, y }, { x: 900, y });
+}
+
+const SEAMS: readonly SeamName[] = ["centre", "neck", "shoulder", "armhole", "side", "waist", "hem"];
+
+const works = [...demoWorks(), withAlterations()];
+
+describe.each(works.map((work, index) => [work.name, index] as const))("%s", (_name, index) => {
+  const work = works[index] ?? withAlterations();
+  const plan = planOf(work);
+  const toHip = work.pattern.length === "hip";
+  const levelOf = (name: string) => plan.levels.find(({ level }) => level === name);
+
+  it("has every seam of every piece as long as bezier-js finds it", () => {
+    const all = [...plan.pieces, ...plan.nest.sizes.flat()];
+    for (const piece of all) for (const seam of SEAMS) expect(Math.abs(seamLength(piece, seam) - seamByBezierJs(piece, seam))).toBeLessThan(1e-3);
+  });
+
+  it("finishes at the waist to the body and the ease, by bezier-js", () => {
+    const girth = 2 * (seamByBezierJs(pieceOf(plan, "front"), "waist") + seamByBezierJs(pieceOf(plan, "back"), "waist"));
+    const level = levelOf("waist");
+    expect(Math.abs(girth - (level?.body ?? NaN) - (level?.ease ?? NaN))).toBeLessThan(1);
+    expect(girth).toBeCloseTo(level?.finished ?? NaN, 3);
+  });
+
+  it("finishes at the bust to what lies on the cloth along its line, by flatten-js", () => {
+    const front = pieceOf(plan, "front");
+    const cloth = polygonOf(clothCorners(front));
+    const line = ["centreBust", "bustLineInner", "bustLineOuter", "sideBust"] as const;
+    const halves = line.slice(1).map((to, i) => {
+      const [a, b] = [pointOf(front, line[i] ?? to), pointOf(front, to)];
+      return Math.hypot(b.x - a.x, b.y - a.y) < 1e-9 ? 0 : lengthOnCloth(cloth, a, b);
+    });
+    const back = pieceOf(plan, "back");
+    const girth = 2 * (halves.reduce((a, b) => a + b, 0) + levelOnCloth(back, pointOf(back, "centreBust").y));
+    expect(girth).toBeCloseTo(levelOf("bust")?.finished ?? NaN, 2);
+  });
+
+  it("is as wide at the under-bust line as the cloth there, the waist dart cut out", () => {
+    for (const name of ["front", "back"] as const) {
+      const piece = pieceOf(plan, name);
+      const { y } = pointOf(piece, "underBustCentre");
+      expect(levelWidth(piece, "underBust") ?? NaN).toBeCloseTo(levelOnCloth(piece, y), 1);
+      // Something is cut out there, or the test would say nothing of darts.
+      const whole = lengthOnCloth(polygonOf(clothCorners(piece, { waistDart: [] })), { x: -400, y }, { x: 900, y });
+      expect(whole - levelOnCloth(piece, y)).toBeGreaterThan(5);
+    }
+  });
+
+  it("finishes at the hip to the body and the ease, by flatten-js; a waist-length pattern has no hip", () => {
+    const halves = plan.pieces.filter(({ points }) => points.centreHip !== undefined).map((piece) => levelOnCloth(piece, pointOf(piece, "centreHip").y));
+    const level = levelOf("hip") ?? { body: 0, ease: 0, finished: 0 };
+    const girth = 2 * halves.reduce((a, b) => a + b, 0);
+    expect(halves).toHaveLength(toHip ? 2 : 0);
+    expect(Math.abs(girth - level.body - level.ease)).toBeLessThan(1);
+    expect(girth).toBeCloseTo(level.finished, 2);
+  });
+
+  it("walks: seams that are sewn together are of one length, by bezier-js", () => {
+    const [front, back] = [pieceOf(plan, "front"), pieceOf(plan, "back")];
+    expect(Math.abs(seamByBezierJs(front, "side") - seamByBezierJs(back, "side"))).toBeLessThan(1);
+    // The back shoulder is eased on (common practice, no source: 3 to 6 mm).
+    expect(seamByBezierJs(back, "shoulder") - seamByBezierJs(front, "shoulder")).toBeGreaterThan(3 - 1);
+    expect(seamByBezierJs(back, "shoulder") - seamByBezierJs(front, "shoulder")).toBeLessThan(6 + 1);
+    if (!toHip) return;
+    const [frontBasque, backBasque] = [pieceOf(plan, "frontBasque"), pieceOf(plan, "backBasque")];
+    expect(Math.abs(seamByBezierJs(frontBasque, "side") - seamByBezierJs(backBasque, "side"))).toBeLessThan(1);
+    expect(Math.abs(seamByBezierJs(front, "waist") - seamByBezierJs(frontBasque, "waist"))).toBeLessThan(1);
+    expect(Math.abs(seamByBezierJs(back, "waist") - seamByBezierJs(backBasque, "waist"))).toBeLessThan(1);
+  });
+});

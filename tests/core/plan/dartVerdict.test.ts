@@ -1,0 +1,74 @@
+/** What the plan says of a dart as drawn: too sharp, too flat or as wanted; past the bust point or short of it. */
+import { describe, expect, it } from "vitest";
+import type { Alteration, Work } from "../../../src/core/plan/work";
+import { seamByBezierJs } from "../../support/independent";
+import { dartIn, planOf, ref, testWork, withAlterations } from "../../support/works";
+
+const endOf = (shorten: number): Alteration => ({
+  kind: "dartEnd",
+  id: "a",
+  dart: ref("front", "waistDart"),
+  shorten,
+  across: 0,
+  hold: "mouth",
+  giveBack: {},
+});
+const waistDart = (work: Work) => dartIn(planOf(work), "front", "waistDart");
+
+describe("a dart's verdict", () => {
+  it("is as wanted on a plan without slips or a bust to alter", () => {
+    expect(waistDart(withAlterations())).toMatchObject({ verdict: "asWanted", beyondBustPoint: false });
+  });
+
+  // The mouth held, a shorter dart is wider in angle and so fuller; a longer one the other way about.
+  it("is too sharp once shortened with its mouth held, too flat once lengthened", () => {
+    const short = waistDart(withAlterations(endOf(60)));
+    expect(short.verdict).toBe("tooSharp");
+    expect(short.drawn.fullness - (short.wanted?.fullness ?? NaN)).toBeGreaterThan(2);
+    // Cone heights by the closed form, from the drawn legs and mouth alone.
+    const theta = 2 * Math.asin(short.drawn.intake / 2 / ((short.drawn.legInner + short.drawn.legOuter) / 2));
+    expect(short.drawn.fullness).toBeCloseTo(80 * Math.sqrt(1 - (1 - theta / (2 * Math.PI)) ** 2), 2);
+    const long = waistDart(withAlterations(endOf(-60)));
+    expect(long.verdict).toBe("tooFlat");
+  });
+
+  it("stays as wanted within 2 mm of fullness, which nobody notices (the project's own choice)", () => {
+    const little = waistDart(withAlterations(endOf(4)));
+    expect(Math.abs(little.drawn.fullness - (little.wanted?.fullness ?? NaN))).toBeLessThan(2);
+    expect(little.verdict).toBe("asWanted");
+  });
+
+  it("is too flat where the cup asks for more than the wearer lets be altered, too sharp where it asks for less", () => {
+    // Difference 150 and 20 against the widest cup, 100, and the narrowest, 50; nothing altered.
+    const left = (bustGirth: number): Work => ({ ...testWork, measures: { ...testWork.measures, bustGirth }, picks: { bustAlteration: 0 } });
+    expect(dartIn(planOf(left(832 + 150)), "front", "sideDart").verdict).toBe("tooFlat");
+    expect(dartIn(planOf(left(832 + 20)), "front", "sideDart").verdict).toBe("tooSharp");
+  });
+
+  it("tells a dart that ends past the bust point: negative by how far, and a failed check", () => {
+    const before = waistDart(withAlterations());
+    const own = planOf(testWork).bustPoint.own;
+    if (own === null) throw new Error("no bust point");
+    const past = planOf(withAlterations(endOf(-60)));
+    const dart = dartIn(past, "front", "waistDart");
+    expect(before.drawn.apexToBustPoint).toBeGreaterThan(0);
+    expect(dart.beyondBustPoint).toBe(true);
+    expect(dart.drawn.apexToBustPoint).toBeCloseTo(-Math.hypot(dart.drawn.apex.x - own.x, dart.drawn.apex.y - own.y), 9);
+    expect(dart.drawn.apex.y).toBeLessThan(own.y);
+    expect(past.checks.find(({ name, dart: which }) => name === "dartEndShortOfBustPoint" && which === "waistDart")).toMatchObject({ ok: false, expected: 10 });
+  });
+});
+
+describe("the basque of a waist far from its frame", () => {
+  it.each([
+    ["6", 4.5],
+    ["18", 3.3],
+    ["12", 7.6],
+  ])("frame %s with the waist at %d: its waist is the bodice's to a tenth of a millimetre, by bezier-js", (frame, waist) => {
+    const { pieces } = planOf({ ...testWork, picks: { frame, waist, bustAlteration: 0 } });
+    const waistOf = (name: string): number => pieces.filter((piece) => piece.name === name).reduce((sum, piece) => sum + seamByBezierJs(piece, "waist"), 0);
+    expect(waistOf("front")).toBeGreaterThan(100);
+    expect(waistOf("frontBasque")).toBeCloseTo(waistOf("front"), 1);
+    expect(waistOf("backBasque")).toBeCloseTo(waistOf("back"), 1);
+  });
+});

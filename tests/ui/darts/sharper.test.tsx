@@ -1,0 +1,61 @@
+/** The first demo as a first visit shows it: a dart shortened by 20 mm with its mouth held, by the figures on the page. */
+import { act, screen, within } from "@testing-library/react";
+import { afterEach, describe, expect, it } from "vitest";
+import { demoWorks } from "../../../src/document/demo";
+import { undo } from "../../../src/store/workStore";
+import { useViewState } from "../../../src/ui/app/viewState";
+import { DartsPanel } from "../../../src/ui/darts/DartsPanel";
+import { useHold } from "../../../src/ui/darts/holdState";
+import { ref } from "../../support/works";
+import { renderWork } from "../renderWork";
+
+afterEach(() => {
+  useHold.setState({ hold: "mouth" });
+});
+
+/** Height of a cone of slant R from a disc less an angle, by Pythagoras over its rim; mm and degrees. */
+const cone = (degrees: number, slant: number): number => {
+  const rim = slant * (1 - degrees / 360);
+  return Math.sqrt(slant * slant - rim * rim);
+};
+
+const RADIANS = Math.PI / 180;
+
+describe("typing 20 in Shorten", () => {
+  it.each(["waistDart", "sideDart"] as const)("on the front %s widens its angle, makes it fuller, and says too sharp", async (name) => {
+    const [first] = demoWorks();
+    if (first === undefined) throw new Error("no demo");
+    const { store, user } = await renderWork(<DartsPanel />, first);
+    act(() => useViewState.setState({ selectedDart: ref("front", name) }));
+    const figure = (row: string, column: string): number => {
+      const at = screen.getAllByRole("columnheader").findIndex((header) => header.textContent === column);
+      const cells = [...screen.getByRole("row", { name: new RegExp(`^${row}`) }).querySelectorAll("th, td")];
+      return Number.parseFloat(cells[at]?.textContent ?? "");
+    };
+    const drawn = (row: string): number => {
+      const cells = within(screen.getByRole("row", { name: new RegExp(`^${row}`) })).getAllByRole("cell");
+      return Number.parseFloat(cells.at(-1)?.textContent ?? "");
+    };
+    const [mouth, angle] = [drawn("Mouth"), drawn("Angle")];
+    expect(screen.getByText(/^As full as your cup asks/)).toBeDefined();
+
+    const field = screen.getByRole("textbox", { name: "Shorten by" });
+    await user.clear(field);
+    await user.type(field, "20{Enter}");
+
+    // Half the mouth over the axis is the tangent of half the angle, before and after.
+    const axis = mouth / 2 / Math.tan((angle / 2) * RADIANS);
+    const wider = (2 * Math.atan(mouth / 2 / (axis - 20))) / RADIANS;
+    expect(drawn("Mouth")).toBe(mouth);
+    // The mouth is shown to 1 mm and the angle to 0.1 degrees, and the axis is no better known than that.
+    expect(Math.abs(drawn("Angle") - wider)).toBeLessThan(0.4);
+    expect(wider).toBeGreaterThan(angle + 2);
+    expect(Math.abs(drawn("Fullness") - cone(wider, 80))).toBeLessThan(1);
+    const fuller = Number(/^Too sharp: (\d+) mm fuller/.exec(screen.getByText(/^Too sharp/).textContent)?.[1]);
+    expect(Math.abs(fuller - (drawn("Fullness") - figure("Fullness", "your cup asks")))).toBeLessThanOrEqual(1);
+
+    act(() => undo(store));
+    expect(drawn("Angle")).toBe(angle);
+    expect(screen.queryByText(/^Too sharp/)).toBeNull();
+  });
+});

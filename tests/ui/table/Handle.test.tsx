@@ -1,0 +1,179 @@
+/** Handles by keyboard: where each arrow takes them as seen on the table, and when a run of keys is over. */
+import { act, fireEvent, screen } from "@testing-library/react";
+import { afterEach, beforeEach, describe, expect, it, vi } from "vitest";
+import type { DartRef } from "../../../src/core/pattern/piece";
+import { canUndo, undo } from "../../../src/store/workStore";
+import { useViewState } from "../../../src/ui/app/viewState";
+import { useHold } from "../../../src/ui/darts/holdState";
+import { Table } from "../../../src/ui/table/Table";
+import { ref, testWork } from "../../support/works";
+import { renderWork } from "../renderWork";
+
+beforeEach(() => {
+  vi.useFakeTimers({ toFake: ["setTimeout", "clearTimeout"] });
+});
+afterEach(() => {
+  vi.useRealTimers();
+  useHold.setState({ hold: "mouth" });
+});
+
+async function show() {
+  const rendered = await renderWork(<Table />, testWork);
+  return { ...rendered, steps: () => rendered.store.getState().past.length };
+}
+
+const handle = ({ piece, dart }: DartRef, end = "apex"): HTMLElement => screen.getByTestId(`handle-${piece}-${dart}-${end}`);
+
+/** Where it is drawn. */
+function spotOf(element: HTMLElement): { x: number; y: number } {
+  const [x = NaN, y = NaN] = (element.getAttribute("transform")?.match(/-?[\d.]+(e-?\d+)?/g) ?? []).map(Number);
+  return { x, y };
+}
+
+const DARTS = [ref("front", "waistDart"), ref("front", "sideDart"), ref("back", "waistDart"), ref("frontBasque", "waistDart"), ref("backBasque", "waistDart")];
+const ARROWS = [
+  ["ArrowLeft", -10, 0],
+  ["ArrowRight", 10, 0],
+  ["ArrowUp", 0, -10],
+  ["ArrowDown", 0, 10],
+] as const;
+
+describe("an arrow key", () => {
+  it.each(DARTS.map((dart) => [`${dart.piece} ${dart.dart}`, dart] as const))("takes the end of the %s the way it points", async (_, dart) => {
+    const { work, unmount } = await show();
+    const before = work();
+    for (const [key, dx, dy] of ARROWS) {
+      const from = spotOf(handle(dart));
+      act(() => handle(dart).focus());
+      fireEvent.keyDown(handle(dart), { key, shiftKey: true });
+      const to = spotOf(handle(dart));
+      // The move is kept to whole millimetres along and across the dart: half of one each way.
+      expect(Math.hypot(to.x - from.x - dx, to.y - from.y - dy)).toBeLessThan(0.75);
+      fireEvent.keyDown(handle(dart), { key: "Escape" });
+      expect(spotOf(handle(dart))).toEqual(from);
+      expect(work()).toBe(before);
+    }
+    unmount();
+  });
+
+  it.each([
+    ["outer", "ArrowRight", { inner: 0, outer: 1 }],
+    ["outer", "ArrowLeft", { inner: 0, outer: -1 }],
+    // The inner mouth end lies nearer the centre front, at the left.
+    ["inner", "ArrowLeft", { inner: 1, outer: 0 }],
+    ["inner", "ArrowRight", { inner: -1, outer: 0 }],
+  ] as const)("at the %s mouth end, %s, widens outwards and narrows inwards", async (end, key, amounts) => {
+    const { work } = await show();
+    act(() => useViewState.getState().selectDart(ref("front", "waistDart")));
+    act(() => handle(ref("front", "waistDart"), end).focus());
+    fireEvent.keyDown(handle(ref("front", "waistDart"), end), { key });
+    expect(work().alterations).toMatchObject([{ kind: "dartMouth", ...amounts }]);
+  });
+
+  it("with Ctrl, Alt or the command key is not the handle's", async () => {
+    const { work } = await show();
+    const before = work();
+    act(() => handle(ref("front", "waistDart")).focus());
+    for (const modifier of ["ctrlKey", "altKey", "metaKey"]) {
+      expect(fireEvent.keyDown(handle(ref("front", "waistDart")), { key: "ArrowDown", [modifier]: true })).toBe(true);
+    }
+    expect(work()).toBe(before);
+  });
+
+  it("moves the dart and not the table under it, nor the page", async () => {
+    await show();
+    const sheet = screen.getByRole("group", { name: /^Pattern pieces/ });
+    const seen = sheet.getAttribute("viewBox");
+    expect(fireEvent.keyDown(handle(ref("front", "waistDart")), { key: "ArrowDown" })).toBe(false);
+    expect(sheet.getAttribute("viewBox")).toBe(seen);
+  });
+});
+
+describe("a run of keys", () => {
+  const front = ref("front", "waistDart");
+  const press = (count: number) => {
+    for (let pressed = 0; pressed < count; pressed += 1) fireEvent.keyDown(handle(front), { key: "ArrowDown" });
+  };
+  const rest = (ms: number): Promise<unknown> => act(() => vi.advanceTimersByTimeAsync(ms));
+
+  it("is over once the keys rest, so that the next run is a step of its own", async () => {
+    const { store, work, steps } = await show();
+    act(() => handle(front).focus());
+    press(3);
+    await rest(500);
+    press(2);
+    expect(steps()).toBe(0);
+    await rest(5000);
+    expect(steps()).toBe(1);
+    press(4);
+    await rest(5000);
+    expect(steps()).toBe(2);
+    expect(work().alterations).toMatchObject([{ shorten: 9 }]);
+    act(() => undo(store));
+    expect(work().alterations).toMatchObject([{ shorten: 5 }]);
+    act(() => undo(store));
+    expect(work().alterations).toEqual([]);
+  });
+
+  it("that is over is not put back by Escape, which then goes on to whatever else listens", async () => {
+    const { work, steps } = await show();
+    act(() => handle(front).focus());
+    press(3);
+    await rest(5000);
+    expect(fireEvent.keyDown(handle(front), { key: "Escape" })).toBe(true);
+    expect(work().alterations).toMatchObject([{ shorten: 3 }]);
+    expect(steps()).toBe(1);
+  });
+
+  it("is over with Enter", async () => {
+    const { steps } = await show();
+    act(() => handle(front).focus());
+    press(3);
+    fireEvent.keyDown(handle(front), { key: "Enter" });
+    expect(steps()).toBe(1);
+  });
+
+  it("is kept where the table goes away in the middle of it", async () => {
+    const { store, work, unmount } = await show();
+    act(() => handle(front).focus());
+    press(3);
+    unmount();
+    expect(work().alterations).toMatchObject([{ shorten: 3 }]);
+    expect(store.getState().past).toHaveLength(1);
+    expect(store.getState().gestureStart).toBeNull();
+  });
+
+  it("there and back again is nothing to undo", async () => {
+    const { store } = await show();
+    act(() => handle(front).focus());
+    press(1);
+    fireEvent.keyDown(handle(front), { key: "ArrowUp" });
+    await rest(5000);
+    expect(canUndo(store.getState())).toBe(false);
+  });
+
+  it("lights the slip it makes", async () => {
+    const { work } = await show();
+    act(() => handle(front).focus());
+    press(1);
+    expect(useViewState.getState().litSlip).toBe(work().alterations[0]?.id);
+  });
+});
+
+describe("what a handle is called", () => {
+  it("is a name of its own for each, with help that is there, and a place in the order of keys", async () => {
+    await show();
+    act(() => useViewState.getState().selectDart(ref("front", "sideDart")));
+    const handles = screen.getAllByTestId(/^handle-/);
+    const names = handles.map((one) => one.getAttribute("aria-label") ?? "");
+    expect(handles.length).toBeGreaterThanOrEqual(DARTS.length);
+    expect(new Set(names).size).toBe(names.length);
+    for (const one of handles) {
+      expect(one.getAttribute("role")).toBe("button");
+      expect(one.getAttribute("tabindex")).toBe("0");
+      expect(document.getElementById(one.getAttribute("aria-describedby") ?? "")?.textContent).toMatch(/arrow keys/i);
+    }
+    expect(names.filter((name) => name.startsWith("front side dart, upper mouth end."))).toHaveLength(1);
+    expect(names.filter((name) => name.startsWith("front side dart, lower mouth end."))).toHaveLength(1);
+  });
+});
