@@ -11,6 +11,8 @@ export const blankPattern = (): Pattern => ({
   ease: FITTED,
   length: "waist",
   closure: { place: "centreBack", belowWaist: 180 },
+  style: "sideDart",
+  strap: "wide",
 });
 
 export const blankWork = (unit: LengthUnit = "cm", pattern: Pattern = blankPattern()): Work => ({

@@ -1,6 +1,10 @@
 /** The saved work as a schema: what comes from a file or from the browser's storage is parsed by it once, then trusted. */
 import * as z from "zod/mini";
+import { FIT_NAMES } from "../core/alterations/fit/index";
+import { PIECE_ORDER } from "../core/alterations/pieceSet";
+import { DART_HOMES, DART_NAMES } from "../core/pattern/dartNames";
 import { LIMITS } from "../core/plan/limits";
+import { STYLE_NAMES } from "../core/style/index";
 import type { Work } from "../core/plan/work";
 
 const text = z.string().check(z.maxLength(LIMITS.text));
@@ -30,11 +34,13 @@ const pattern = z.strictObject({
   ease,
   length: z.enum(["waist", "hip"]),
   closure: z.strictObject({ place: z.enum(["centreBack", "side"]), belowWaist: length }),
+  style: z.enum(STYLE_NAMES),
+  strap: z.enum(["thin", "wide"]),
 });
 
 const dart = z.strictObject({
-  piece: z.enum(["front", "back", "frontBasque", "backBasque"]),
-  dart: z.enum(["sideDart", "waistDart", "shoulderDart"]),
+  piece: z.enum(PIECE_ORDER),
+  dart: z.enum(DART_NAMES),
 });
 
 const giveBack = z.strictObject({
@@ -63,6 +69,18 @@ const alteration = z.discriminatedUnion("kind", [
     by: length,
     how: z.enum(["redraw", "offCentreSeam"]),
     giveBack,
+  }),
+  z.strictObject({ kind: z.literal("dartPivot"), id: text, dart, to: z.enum(DART_HOMES), share }),
+  z.strictObject({ kind: z.literal("dartSplit"), id: text, dart, into: z.union([z.literal(2), z.literal(3)]) }),
+  z.strictObject({ kind: z.literal("dartGather"), id: text, dart }),
+  z.strictObject({ kind: z.literal("dartLegs"), id: text, dart, bow: length }),
+  z.strictObject({ kind: z.literal("dartSeam"), id: text, dart }),
+  z.strictObject({
+    kind: z.literal("fit"),
+    id: text,
+    fit: z.enum(FIT_NAMES),
+    amount: length,
+    half: z.exactOptional(z.enum(["left", "right"])),
   }),
 ]);
 

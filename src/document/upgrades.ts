@@ -2,12 +2,23 @@
  * Bringing older files up to date: one pure step from each version to the next, applied in order. What a step is given
  * has not been parsed, and what it returns the schema then judges. A step may throw at what it cannot bring up to date.
  */
-export const CURRENT_VERSION = 1;
+export const CURRENT_VERSION = 2;
 
 export type Upgrades = Readonly<Record<number, (work: unknown) => unknown>>;
 
-/** By the version a step starts from. There is none yet: version 1 is the first. */
-export const UPGRADES: Upgrades = {};
+/** By the version a step starts from. */
+export const UPGRADES: Upgrades = {
+  1: patternsGetAStyle,
+};
+
+/** Version 2 names the style of a pattern: before it there was but one, and none had straps. */
+function patternsGetAStyle(work: unknown): unknown {
+  if (!isRecord(work) || !isRecord(work.pattern)) return work;
+  return { ...work, pattern: { ...work.pattern, style: "sideDart", strap: "wide" } };
+}
+
+const isRecord = (value: unknown): value is Readonly<Record<string, unknown>> =>
+  typeof value === "object" && value !== null && !Array.isArray(value);
 
 /** The work of a file of some version as the current version has it. */
 export function upgradeWork(work: unknown, from: number, to: number, upgrades: Upgrades): unknown {

@@ -1,4 +1,4 @@
-/** Where each piece lies on the table: bodice front and back side by side, each basque under its bodice piece. */
+/** Where each piece lies on the table: front and back of the bodice side by side, bands and basques under them. */
 import { outlineBounds } from "../core/geometry/outline";
 import type { Piece, PieceName } from "../core/pattern/piece";
 import { outlineOf } from "../core/surgery/ring";
@@ -20,9 +20,19 @@ export interface Place {
   readonly box: Box;
 }
 
-/** Room between pieces: for labels at the sides and the amounts between waist and waist. */
+/** Room between pieces: for labels at the sides and the amounts between waist and waist; less where they belong together. */
 const BESIDE: Mm = 140;
+const TOGETHER: Mm = 45;
 const BETWEEN: Mm = 55;
+
+/** Front and back of the body, each from above: what lies side by side, and what hangs under it. */
+const GROUPS: readonly { readonly uppers: readonly PieceName[]; readonly below: readonly (readonly [PieceName, Row])[] }[] = [
+  { uppers: ["front", "centreFront", "sideFront", "cup"], below: [["frontBand", "band"], ["frontBasque", "basque"]] },
+  { uppers: ["back"], below: [["backBand", "band"], ["backBasque", "basque"]] },
+  { uppers: ["strap"], below: [] },
+];
+
+type Row = "upper" | "band" | "basque";
 
 /**
  * Places for the pieces so that no size of one meets any size of another.
@@ -32,26 +42,43 @@ const BETWEEN: Mm = 55;
 export function placePieces(sizes: readonly (readonly Piece[])[]): readonly Place[] {
   const boxes = new Map<PieceName, Box>();
   for (const piece of sizes.flat()) boxes.set(piece.name, around(boxes.get(piece.name), boundsOf(piece)));
+  const found = <T>(names: readonly T[], nameOf: (of: T) => PieceName) =>
+    names.flatMap((of) => {
+      const name = nameOf(of);
+      const box = boxes.get(name);
+      return box === undefined ? [] : [{ of, name, box }];
+    });
+  const uppers = found(GROUPS.flatMap((group) => group.uppers), (name) => name).filter(({ name }) => name !== "strap");
+  const top = Math.min(0, ...uppers.map(({ box }) => box.y));
+  const bottom = Math.max(0, ...uppers.map(({ box }) => box.y + box.height));
+  const bands = found(GROUPS.flatMap(({ below }) => below.filter(([, row]) => row === "band")), ([name]) => name);
+  const bandHeight = Math.max(0, ...bands.map(({ box }) => box.height));
+  const rowTop: Readonly<Record<Exclude<Row, "upper">, Mm>> = {
+    band: bottom - top + BETWEEN,
+    basque: bottom - top + BETWEEN + (bandHeight > 0 ? bandHeight + BETWEEN : 0),
+  };
   const places: Place[] = [];
   let x = 0;
-  const columns: readonly (readonly [PieceName, PieceName])[] = [
-    ["front", "frontBasque"],
-    ["back", "backBasque"],
-  ];
-  const upper = columns.map(([bodice]) => boxes.get(bodice)).filter((box) => box !== undefined);
-  const top = Math.min(0, ...upper.map((box) => box.y));
-  const bottom = Math.max(0, ...upper.map((box) => box.y + box.height));
-  for (const [bodice, basque] of columns) {
-    const above = boxes.get(bodice);
-    const below = boxes.get(basque);
-    if (above === undefined) continue;
-    const left = Math.min(above.x, below?.x ?? above.x);
-    const right = Math.max(above.x + above.width, below === undefined ? 0 : below.x + below.width);
-    const dx = x - left;
-    // Both bodice pieces share one height for the nape, so that their waists lie level.
-    places.push(placed(bodice, above, dx, -top));
-    if (below !== undefined) places.push(placed(basque, below, dx, bottom - top + BETWEEN - below.y));
-    x += right - left + BESIDE;
+  for (const group of GROUPS) {
+    const above = found(group.uppers, (name) => name);
+    const below = found(group.below, ([name]) => name);
+    const first = above[0];
+    if (first === undefined) continue;
+    const left = Math.min(first.box.x, ...below.map(({ box }) => box.x));
+    let end = x;
+    let at = x - left;
+    for (const { name, box } of above) {
+      // All upper pieces share one height for the nape, so that their waists lie level; a strap lies at the top.
+      const dx = name === first.name ? at : at - box.x;
+      places.push(placed(name, box, dx, name === "strap" ? -box.y : -top));
+      end = Math.max(end, dx + box.x + box.width);
+      at = end + TOGETHER;
+    }
+    for (const { of, name, box } of below) {
+      places.push(placed(name, box, x - left, rowTop[of[1] === "band" ? "band" : "basque"] - box.y));
+      end = Math.max(end, x - left + box.x + box.width);
+    }
+    x = end + BESIDE;
   }
   return places;
 }

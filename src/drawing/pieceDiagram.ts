@@ -54,7 +54,7 @@ export function pieceDiagram(plan: Plan, name: PieceName, unit: LengthUnit): Pie
     printed: pieceMarks(printed),
     neighbours: neighbours.map(pieceMarks),
     drawn: pieceMarks(drawn),
-    bustPoint: name === "front" ? (bustPoint ?? printedBustPoint) : null,
+    bustPoint: name === plan.bustPiece ? (bustPoint ?? printedBustPoint) : null,
     labels: planLabels(plan, [place], unit),
   };
 }

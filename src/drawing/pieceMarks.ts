@@ -1,5 +1,6 @@
 /** One piece as marks to draw: path data in the piece frame, mm. */
 import { dartCap } from "../core/dart/dartCap";
+import { isInOutline } from "../core/geometry/outline";
 import { midpoint, piecePoint, type PiecePoint } from "../core/geometry/point";
 import { outlinePath, chainPath } from "../core/geometry/svgPath";
 import { pointOf, type DartName, type Piece, type PieceName } from "../core/pattern/piece";
@@ -71,9 +72,24 @@ export function pieceMarks(piece: Piece): PieceMarks {
     levels: piece.levelLines.flatMap(({ along }) =>
       "points" in along ? [polyline(along.points.map((name) => pointOf(piece, name)))] : [],
     ),
-    grain: bodice ? { from: at(0.13, 0.4), to: at(0.13, 0.85) } : { from: at(0.13, 0.3), to: at(0.13, 0.85) },
-    title: bodice ? at(0.2, 0.36) : at(0.42, 0.72),
+    grain: grainOf(outlineOf(piece), at, bodice),
+    title: piece.name === "sideFront" ? at(0.32, 0.55) : bodice ? at(0.2, 0.36) : at(0.42, 0.72),
   };
+}
+
+/** Shares of the box where a grain line may stand: the first from the left that stays on the piece. */
+const GRAIN_X = [0.13, 0.2, 0.3, 0.4, 0.5, 0.6, 0.7];
+const GRAIN_Y = [
+  [0.4, 0.85],
+  [0.5, 0.8],
+  [0.3, 0.6],
+] as const;
+
+/** The grain line: upright, on the piece over its whole length. */
+function grainOf(outline: ReturnType<typeof outlineOf>, at: (x: number, y: number) => PiecePoint, bodice: boolean) {
+  const usual = bodice ? { from: at(0.13, 0.4), to: at(0.13, 0.85) } : { from: at(0.13, 0.3), to: at(0.13, 0.85) };
+  const tries = [usual, ...GRAIN_Y.flatMap(([top, bottom]) => GRAIN_X.map((x) => ({ from: at(x, top), to: at(x, bottom) })))];
+  return tries.find(({ from, to }) => [from, midpoint(from, to), to].every((p) => isInOutline(outline, p))) ?? usual;
 }
 
 /** The stitch line all round: seams, and the cap across each dart's mouth. */

@@ -1,5 +1,7 @@
 /** What is written beside the pieces: sizes of the printed lines, how the cut line runs, what the darts take. */
 import { pointOf, type DartRef, type Nest, type PieceName, type PointName } from "../core/pattern/piece";
+import { liesAlongBust } from "../core/pattern/dartNames";
+import { isBasque } from "../core/pattern/pieceGroups";
 import type { CutLine, Plan } from "../core/plan/plan";
 import type { LengthUnit } from "../core/plan/work";
 import { must } from "../core/result";
@@ -15,9 +17,15 @@ import type { Mm } from "../core/units";
 /** Which corner of each piece the size labels stand at. */
 const SIZE_CORNER: Readonly<Record<PieceName, PointName>> = {
   front: "sideWaist",
+  centreFront: "centreWaist",
+  sideFront: "sideWaist",
+  cup: "sideUnderBust",
+  frontBand: "sideWaist",
   back: "sideWaist",
+  backBand: "sideWaist",
   frontBasque: "sideHem",
   backBasque: "sideHem",
+  strap: "strapFrontOuter",
 };
 
 /** Pixels from a line or a mark to the words at it. */
@@ -43,7 +51,8 @@ export function sizeLabels(nest: Nest, places: readonly Place[], inUse: (piece: 
     return order.flatMap((index): Label[] => {
       const found = nest.sizes[index]?.find((p) => p.name === piece);
       if (found === undefined) return [];
-      const at = pointOf(found, SIZE_CORNER[piece]);
+      // The back of a style with a band ends under the bust.
+      const at = pointOf(found, found.points[SIZE_CORNER[piece]] === undefined ? "sideUnderBust" : SIZE_CORNER[piece]);
       const label = must(nest.labels[index], "label");
       return [
         {
@@ -84,13 +93,13 @@ export function cutLineWords(
 }
 
 /** What moved the line afterwards, by the bust adjustment and by the wearer's slips: "then 13 mm in". */
-function movedWords({ slips }: Plan, { piece, level, slipMove }: CutLine, unit: LengthUnit): readonly string[] {
+function movedWords({ slips, bustPiece }: Plan, { piece, level, slipMove }: CutLine, unit: LengthUnit): readonly string[] {
   const then = (move: Mm): readonly string[] => {
     const amount = formatAmount(Math.abs(move), unit);
     return amount === formatAmount(0, unit) ? [] : [`then ${amount} ${move < 0 ? "in" : "out"}`];
   };
   const bust = slips.find(({ source, outcome }) => source === "bust" && outcome.ok)?.what;
-  const spread = bust?.kind === "bust" && piece === "front" && level === "waist" ? then(bust.spread) : [];
+  const spread = bust?.kind === "bust" && piece === "front" && bustPiece === "front" && level === "waist" ? then(bust.spread) : [];
   return [...spread, ...(spread.length > 0 ? ["for the bust"] : []), ...then(slipMove)];
 }
 
@@ -113,7 +122,7 @@ export function pieceLabels(plan: Plan, places: readonly Place[]): readonly Labe
         leader: null,
       },
     ];
-    if (piece !== "front") return labels;
+    if (piece !== plan.bustPiece) return labels;
     const { own, printed } = plan.bustPoint;
     const at = own ?? printed;
     labels.push({
@@ -142,7 +151,7 @@ export function planLabels(
   const labels: Label[] = [];
   for (const line of plan.cutLines) {
     const place = placeOf(places, line.piece);
-    const basque = line.piece === "frontBasque" || line.piece === "backBasque";
+    const basque = isBasque(line.piece);
     if (place === undefined || (line.level === "waist") === basque) continue;
     const [run, amount] = cutLineWords(line, unit);
     const share = `${Math.round(line.share * 100)} %`;
@@ -161,7 +170,7 @@ export function planLabels(
   for (const { ref, drawn } of plan.darts) {
     const place = placeOf(places, ref.piece);
     if (place === undefined) continue;
-    const side = ref.dart === "sideDart";
+    const side = liesAlongBust(ref.dart);
     labels.push({
       id: `dart-${ref.piece}-${ref.dart}`,
       x: (side ? drawn.apex.x * 0.35 + drawn.outer.x * 0.65 : drawn.apex.x) + place.dx,

@@ -1,5 +1,6 @@
 /** The piece in small beside its jobs, to see where each amount belongs. Never a drawing to cut from. */
 import { cutLineWords, pieceDiagram, type PieceMarks } from "../drawing/index";
+import { liesAlongBust } from "../core/pattern/dartNames";
 import type { PieceName } from "../core/pattern/piece";
 import type { CutLine, Plan, PlannedDart } from "../core/plan/plan";
 import type { LengthUnit } from "../core/plan/work";
@@ -32,7 +33,7 @@ function cutLabel(line: CutLine, right: Mm, unit: LengthUnit): Label {
 function dartLabel({ ref, drawn }: PlannedDart, right: Mm, unit: LengthUnit): Label {
   const text = formatAmount(drawn.intake, unit);
   const middle = { x: (drawn.inner.x + drawn.outer.x) / 2, y: (drawn.inner.y + drawn.outer.y) / 2 };
-  if (ref.dart === "sideDart") return { text, x: right + 24, y: middle.y, anchor: "start", to: middle };
+  if (liesAlongBust(ref.dart)) return { text, x: right + 24, y: middle.y, anchor: "start", to: middle };
   const opensDown = drawn.apex.y < middle.y;
   return { text, x: middle.x, y: middle.y + (opensDown ? 1.4 : -0.7) * TEXT, anchor: "middle", to: null };
 }

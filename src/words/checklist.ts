@@ -3,29 +3,39 @@
  * Shared by the printed sheet and the command line.
  */
 import { distance } from "../core/geometry/point";
-import type { ChecklistItem, ChecklistStep, CutLine, Plan, Slip, SlipNote, SlipTrace } from "../core/plan/plan";
-import type { Alteration, LengthUnit } from "../core/plan/work";
+import type { ChecklistItem, ChecklistStep, CutLine, Plan, Slip, SlipNote, SlipTrace, TruingChange } from "../core/plan/plan";
+import { isRedraw, type DartRedraw, type LengthUnit } from "../core/plan/work";
 import type { DartFigures } from "../core/dart/dartFigures";
 import type { DartRef, LevelName, Piece, PieceName } from "../core/pattern/piece";
 import type { Mm } from "../core/units";
 import { shareWords } from "./blend";
 import { refusedSentence } from "./doubts";
+import { liesAlongBust } from "../core/pattern/dartNames";
+import { isBasque } from "../core/pattern/pieceGroups";
+import { bustSteps } from "./bustSteps";
+import { pointWords } from "./checks";
+import { dartSurgerySteps } from "./dartSurgery";
+import { fitSteps } from "./fits";
+import { slipAmount } from "./ledger";
 import { formatAmount, formatLength } from "./length";
-import { capital, centreWords, dartRefWords, dartWords, levelWords, pieceWords, seamWords } from "./names";
+import { capital, centreWords, dartRefWords, dartWords, levelWords, listWords, pieceWords, seamWords } from "./names";
 import { acrossWords, alterationTitle, mouthSeamWords } from "./slips";
 
 /**
  * The order on one piece. The widths come right after tracing: they are read off the printed lines, which lie true to
  * the tissue only until it is cut and swung, and a side seam marked anew later would undo what was taken off at it.
  */
-export const PHASES = ["trace", "widths", "bust", "darts", "truing"] as const;
+export const PHASES = ["trace", "widthsTraced", "length", "bust", "darts", "widths", "edges", "truing"] as const;
 export type Phase = (typeof PHASES)[number];
 
 const PHASE_WORDS: Readonly<Record<Phase, string>> = {
   trace: "Trace",
   bust: "Bust",
   darts: "Darts",
+  widthsTraced: "Blend",
+  length: "Length",
   widths: "Widths",
+  edges: "Shoulders and edges",
   truing: "True and check",
 };
 
@@ -73,14 +83,15 @@ function phaseOf(step: ChecklistStep): Phase {
     case "bust":
       return "bust";
     case "blend":
-      return "widths";
+      return "widthsTraced";
     case "dart":
       return "darts";
     case "trueDart":
+    case "trued":
     case "walk":
       return "truing";
     case "slip":
-      return step.slip.what.kind === "blend" ? "widths" : step.slip.what.kind === "bust" ? "bust" : "darts";
+      return step.slip.phase;
   }
 }
 
@@ -92,8 +103,8 @@ interface Said {
 
 function trace(size: string, cup: string | null, context: Context): Said {
   const version = cup === null ? "" : `, cup version ${cup}`;
-  const basque = context.pieceName === "frontBasque" || context.pieceName === "backBasque";
-  const lines = basque ? "grain and hip line" : context.pieceName === "front" ? "grain, bust line and bust point" : "grain and bust line";
+  const basque = isBasque(context.pieceName);
+  const lines = basque ? "grain and hip line" : context.piece?.points.bustPoint !== undefined ? "grain, bust line and bust point" : context.piece?.points.centreBust === undefined ? "grain" : "grain and bust line";
   return {
     text: `Trace the ${size} line of the ${pieceWords(context.pieceName)}${version}, with darts, notches, ${lines}.`,
     amount: size,
@@ -101,34 +112,8 @@ function trace(size: string, cup: string | null, context: Context): Said {
 }
 
 function bust(spread: Mm, whole: Mm, drop: Mm, context: Context): Said {
-  const open = small(spread, context);
-  const down = small(drop, context);
-  const lines = [
-    "Draw a line from the middle of the waist dart up to the bust point and on to the armhole, about a third of the way up it. Draw another through the middle of the side dart to the bust point.",
-    "Cut the first line from the waist to the seam line of the armhole; snip the allowance to it, so that the paper hinges on the seam line. Cut the second almost to the bust point.",
-  ];
-  if (spread > 0) {
-    return {
-      text: `Full bust adjustment: open the front by ${open} at the bust point (${small(whole, context)} round the whole body).`,
-      moves: [
-        ...lines,
-        `Swing the side part outwards until the cut stands ${open} open at the bust point. Turn its lower half back until the edges below stand ${open} apart all the way to the waist. The side dart opens by itself.`,
-        `The side part now hangs ${down} lower. Cut the centre part straight across from the centre front to the bust point and lower the part below by ${down}, so that the waist is level again.`,
-        "Stick paper behind the gaps. Mark the new bust point in the middle of the gap, and draw the armhole smooth past the hinge.",
-      ],
-      amount: open,
-    };
-  }
-  return {
-    text: `Small bust adjustment: lap the front by ${open} at the bust point (${small(whole, context)} round the whole body).`,
-    moves: [
-      ...lines,
-      `Swing the side part inwards until it laps ${open} over the centre part at the bust point. Turn its lower half until the lap is ${open} all the way to the waist. The side dart closes a little by itself.`,
-      `The side part now sits ${down} higher. Fold ${down} out of the centre part, straight across from the centre front to the bust point, so that the waist is level again.`,
-      "Mark the new bust point in the middle of the lap, and draw the armhole smooth past the hinge.",
-    ],
-    amount: open,
-  };
+  const { heading, moves } = bustSteps(context.pieceName, spread, { spread: small(spread, context), drop: small(drop, context) });
+  return { text: `${heading} (${small(whole, context)} round the whole body).`, moves, amount: small(spread, context) };
 }
 
 function blend(line: CutLine, from: LevelName, context: Context): Said {
@@ -170,7 +155,7 @@ function dart(ref: DartRef, figures: DartFigures, context: Context): Said {
   const legs =
     inner === outer
       ? `both legs ${inner} long`
-      : ref.dart === "sideDart"
+      : liesAlongBust(ref.dart)
         ? `upper leg ${inner}, lower leg ${outer} long`
         : `inner leg ${inner}, outer leg ${outer} long`;
   const stop = figures.apexToBustPoint;
@@ -188,7 +173,7 @@ function dart(ref: DartRef, figures: DartFigures, context: Context): Said {
 }
 
 function trueDart(ref: DartRef, amount: Mm, context: Context): Said {
-  const fold = ref.dart === "sideDart" ? "its bulk down" : `its bulk towards the ${centreWords(ref.piece)}`;
+  const fold = liesAlongBust(ref.dart) ? "its bulk down" : `its bulk towards the ${centreWords(ref.piece)}`;
   const legs = drawn(amount, context)
     ? ` First bring the legs to one length: the shorter ${small(amount, context)} longer, the longer ${small(amount, context)} shorter.`
     : "";
@@ -200,7 +185,7 @@ function trueDart(ref: DartRef, amount: Mm, context: Context): Said {
 
 function walk(step: Extract<ChecklistStep, { kind: "walk" }>, context: Context): Said {
   const seam = seamWords(step.seam, context.pieceName);
-  const [own, other] = [pieceWords(context.pieceName), pieceWords(step.against)];
+  const [own, other] = [step.first, step.second].map((names) => listWords(names.map(pieceWords)));
   const eased = drawn(step.ease, context)
     ? `The ${own} is ${small(step.ease, context)} longer: that is eased in.`
     : "They must come out equal.";
@@ -216,7 +201,7 @@ type Given = SlipTrace["given"][number];
 function givenMove(given: Given, seam: string, context: Context): string {
   const amount = small(given.amount, context);
   const takes = given.amount > 0;
-  const bodice = given.piece === "front" || given.piece === "back";
+  const bodice = !isBasque(given.piece);
   switch (given.place) {
     case "centreSeam":
       return `${takes ? "Take" : "Add"} ${amount} ${takes ? "off" : "on"} at the ${centreWords(given.piece)} on the ${seam}, running out to nothing at the ${bodice ? "bust" : "hip"} line.`;
@@ -248,7 +233,7 @@ function noteMove(note: SlipNote, context: Context): string | null {
   }
 }
 
-function heldMove(alteration: Alteration): string[] {
+function heldMove(alteration: DartRedraw): string[] {
   if (alteration.kind !== "dartEnd") return [];
   const shorter = alteration.shorten > 0;
   if (alteration.hold === "mouth") {
@@ -258,15 +243,15 @@ function heldMove(alteration: Alteration): string[] {
   return [`Keep the angle between the legs, so that the room stays the same: the mouth becomes ${shorter ? "narrower" : "wider"}.`];
 }
 
-function mouthMoves(alteration: Alteration, context: Context): string[] {
+function mouthMoves(alteration: DartRedraw, context: Context): string[] {
   if (alteration.kind !== "dartMouth") return [];
-  const [first, second] = alteration.dart.dart === "sideDart" ? (["upper", "lower"] as const) : (["inner", "outer"] as const);
+  const [first, second] = liesAlongBust(alteration.dart.dart) ? (["upper", "lower"] as const) : (["inner", "outer"] as const);
   const move = (end: string, by: Mm): string[] =>
     drawn(by, context) ? [`Move the ${end} end of the mouth ${small(by, context)} ${by > 0 ? "away from" : "towards"} the dart's middle.`] : [];
   return [...move(first, alteration.inner), ...move(second, alteration.outer)];
 }
 
-function alterationAmount(alteration: Alteration, context: Context): string {
+function redrawAmount(alteration: DartRedraw, context: Context): string {
   switch (alteration.kind) {
     case "dartEnd": {
       const parts: string[] = [];
@@ -281,7 +266,7 @@ function alterationAmount(alteration: Alteration, context: Context): string {
   }
 }
 
-function wearerSlip({ given, notes }: SlipTrace, alteration: Alteration, context: Context): Said {
+function redrawSlip({ given, notes }: SlipTrace, alteration: DartRedraw, context: Context): Said {
   const title = alterationTitle(alteration, context.unit);
   const towards =
     alteration.kind === "dartEnd" && drawn(alteration.shorten, context)
@@ -296,14 +281,38 @@ function wearerSlip({ given, notes }: SlipTrace, alteration: Alteration, context
       ...given.filter((one) => drawn(one.amount, context)).map((one) => givenMove(one, mouthSeamWords(alteration.dart), context)),
       ...notes.flatMap((note) => noteMove(note, context) ?? []),
     ],
-    amount: alterationAmount(alteration, context),
+    amount: redrawAmount(alteration, context),
   };
+}
+
+/** What truing moves after all else. */
+function trued({ seam, what, point, amount }: TruingChange, context: Context): Said {
+  const line = seamWords(seam, context.pieceName);
+  const at = point === null ? "" : ` at the ${pointWords(point)}`;
+  switch (what) {
+    case "seamWalked":
+      return { text: `Walked against its partner, the ${line} comes out ${small(amount, context)} unequal${at}: take the longer one back there and redraw it.`, amount: small(amount, context) };
+    case "seamSmoothed":
+      return { text: `Draw the ${line} smooth${at}.` };
+    case "cornerSquared":
+      return { text: `Redraw the end of the ${line}${at}, so that the corner is square.` };
+    case "legsEqualled":
+      return { text: `Bring the legs of the dart in the ${line} to one length: ${small(amount, context)} each.`, amount: small(amount, context) };
+  }
 }
 
 function slipSaid(slip: Slip, context: Context): Said {
   const { what, outcome } = slip;
   if (!outcome.ok) return { text: refusedSentence(slip, context.unit) ?? "" };
-  if (what.kind === "alteration") return wearerSlip(outcome.value, what.alteration, context);
+  if (what.kind === "alteration") {
+    const { alteration } = what;
+    if (isRedraw(alteration)) return redrawSlip(outcome.value, alteration, context);
+    const moves =
+      alteration.kind === "fit"
+        ? fitSteps(alteration, context.pieceName, outcome.value.values, context.unit)
+        : dartSurgerySteps(alteration, outcome.value, context.unit);
+    return { text: `${alterationTitle(alteration, context.unit)}.`, moves, amount: slipAmount(slip, context.unit) };
+  }
   return what.kind === "bust"
     ? bust(what.spread, what.amount, what.drop, context)
     : blend(what.cutLine, what.level === "hip" ? "waist" : "bust", context);
@@ -325,6 +334,8 @@ function said(step: ChecklistStep, context: Context): Said {
       return trueDart(step.dart, step.amount, context);
     case "walk":
       return walk(step, context);
+    case "trued":
+      return trued(step.change, context);
   }
 }
 

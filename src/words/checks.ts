@@ -39,7 +39,7 @@ const POINTS: Readonly<Partial<Record<PointName, string>>> = {
   bustPoint: "bust point",
 };
 
-const pointWords = (point: PointName): string => POINTS[point] ?? "dart";
+export const pointWords = (point: PointName): string => POINTS[point] ?? "dart";
 
 const degreesWords = (degrees: number): string => `${Math.round(degrees * 10) / 10}°`;
 

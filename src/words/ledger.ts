@@ -1,7 +1,7 @@
 /** The slips of the ledger: what, how much, why. */
 import type { LevelName, PieceName } from "../core/pattern/piece";
 import type { Slip, SlipNote } from "../core/plan/plan";
-import type { LengthUnit } from "../core/plan/work";
+import type { Alteration, LengthUnit } from "../core/plan/work";
 import { degreesFrom } from "../core/units";
 import { shareWords } from "./blend";
 import { formatAmount } from "./length";
@@ -42,14 +42,30 @@ export function slipAmount({ what }: Slip, unit: LengthUnit): string {
       return `${formatAmount(Math.abs(what.spread), unit)} on the half`;
     case "alteration": {
       const { alteration } = what;
-      const by =
-        alteration.kind === "dartEnd"
-          ? Math.hypot(alteration.shorten, alteration.across)
-          : alteration.kind === "dartMouth"
-            ? alteration.inner + alteration.outer
-            : alteration.by;
-      return formatAmount(by, unit);
+      return alterationAmount(alteration, unit);
     }
+  }
+}
+
+function alterationAmount(alteration: Alteration, unit: LengthUnit): string {
+  switch (alteration.kind) {
+    case "dartEnd":
+      return formatAmount(Math.hypot(alteration.shorten, alteration.across), unit);
+    case "dartMouth":
+      return formatAmount(alteration.inner + alteration.outer, unit);
+    case "dartPlace":
+      return formatAmount(alteration.by, unit);
+    case "fit":
+      return formatAmount(alteration.amount, unit);
+    case "dartLegs":
+      return formatAmount(alteration.bow, unit);
+    case "dartPivot":
+      return alteration.share >= 1 ? "whole" : `${Math.round(alteration.share * 100)} %`;
+    case "dartSplit":
+      return alteration.into === 2 ? "in two" : "in three";
+    case "dartGather":
+    case "dartSeam":
+      return "";
   }
 }
 

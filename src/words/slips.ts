@@ -1,24 +1,41 @@
 /** Alterations in words: what is asked for, and why one could not be made. */
 import type { SlipFailure } from "../core/plan/plan";
-import type { Alteration, LengthUnit } from "../core/plan/work";
-import type { DartRef } from "../core/pattern/piece";
+import { isRedraw, type Alteration, type DartRedraw, type LengthUnit } from "../core/plan/work";
+import { homeOf, liesAlongBust } from "../core/pattern/dartNames";
+import type { DartHome, DartRef } from "../core/pattern/piece";
 import type { Mm } from "../core/units";
 import { formatAmount, formatMost } from "./length";
-import { centreWords, dartRefWords, dartWords } from "./names";
+import { dartSurgeryTitle } from "./dartSurgery";
+import { fitTitle } from "./fits";
+import { capital, centreWords, dartRefWords, dartWords, pieceWords } from "./names";
 
-const SEAM_OF_DART = { waistDart: "waist seam", sideDart: "side seam", shoulderDart: "shoulder seam" } as const;
+const SEAM_OF_HOME: Readonly<Record<DartHome, string>> = {
+  waist: "waist seam",
+  underBust: "under-bust seam",
+  side: "side seam",
+  french: "side seam",
+  shoulder: "shoulder seam",
+  armhole: "armhole",
+  neck: "neck edge",
+  centre: "centre front",
+};
 
 /** The seam a dart opens on: where its end moves towards when it is shortened. */
-export const mouthSeamWords = (dart: DartRef): string => SEAM_OF_DART[dart.dart];
+export const mouthSeamWords = (dart: DartRef): string => SEAM_OF_HOME[homeOf(dart.dart)];
 
 /** Across a dart: towards the centre for darts that stand upright, up or down for those that lie along the bust line. */
 export function acrossWords(dart: DartRef, across: Mm): string {
-  if (dart.dart === "sideDart") return across > 0 ? "up" : "down";
+  if (liesAlongBust(dart.dart)) return across > 0 ? "up" : "down";
   return across > 0 ? `towards the ${centreWords(dart.piece)}` : "towards the side seam";
 }
 
 /** "Shorten the waist dart by 15 mm, its mouth held". */
 export function alterationTitle(alteration: Alteration, unit: LengthUnit): string {
+  if (alteration.kind === "fit") return fitTitle(alteration, unit);
+  return isRedraw(alteration) ? redrawTitle(alteration, unit) : dartSurgeryTitle(alteration, unit);
+}
+
+function redrawTitle(alteration: DartRedraw, unit: LengthUnit): string {
   const dart = dartWords(alteration.dart.dart);
   const amount = (value: Mm): string => formatAmount(Math.abs(value), unit);
   switch (alteration.kind) {
@@ -53,6 +70,14 @@ const sentenceStart = (text: string): string => text.charAt(0).toUpperCase() + t
 export function slipFailureSentence(failure: SlipFailure, unit: LengthUnit): string {
   const amount = (value: Mm): string => formatAmount(Math.abs(value), unit);
   switch (failure.code) {
+    case "slip/not-on-this-style":
+      return "This style has no place for it.";
+    case "slip/too-much":
+      return `${capital(formatMost(failure.most, unit))} is the most that can be made here.`;
+    case "slip/outline-spoilt":
+      return `The outline of the ${pieceWords(failure.piece)} would cross itself: nobody could cut it.`;
+    case "slip/too-many-darts":
+      return "There is no room on that seam for one more dart.";
     case "slip/no-such-dart":
       return `This pattern has no ${dartRefWords(failure.dart)}.`;
     case "slip/dart-vanishes":

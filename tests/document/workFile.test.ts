@@ -26,7 +26,7 @@ describe("a work file", () => {
 
   it("names itself and its version, and is laid out to be read", () => {
     const text = writeWorkFile(blankWork());
-    expect(text.startsWith('{\n  "bodicewright": "work",\n  "version": 1,\n  "work": {\n    "name": "My bodice",\n')).toBe(true);
+    expect(text.startsWith('{\n  "bodicewright": "work",\n  "version": 2,\n  "work": {\n    "name": "My bodice",\n')).toBe(true);
     expect(text.endsWith("}\n")).toBe(true);
   });
 

@@ -56,7 +56,7 @@ describe("PrintedChecklist", () => {
     const { sheet } = show(printCases.fuller);
     const front = sheet.querySelector(".pc-piece");
     const phases = [...(front?.querySelectorAll(".pc-phase") ?? [])].map(textOf);
-    expect(phases).toEqual(["Trace", "Widths", "Bust", "Darts", "True and check"]);
+    expect(phases).toEqual(["Trace", "Blend", "Bust", "Darts", "True and check"]);
   });
 
   it("draws each piece once, and says its amounts to those who cannot see it", () => {

@@ -2,6 +2,9 @@
 import * as fc from "fast-check";
 import { MEASURE_NAMES } from "../../src/core/measures/measure";
 import { LIMITS } from "../../src/core/plan/limits";
+import { FIT_NAMES } from "../../src/core/alterations/fit/index";
+import { DART_HOMES } from "../../src/core/pattern/dartNames";
+import { STYLE_NAMES } from "../../src/core/style/index";
 import type { Alteration, GiveBackPlace, Pattern, Work } from "../../src/core/plan/work";
 
 const noMinusZero = (value: number): number => value + 0;
@@ -22,6 +25,26 @@ export const anyDart = fc.record({
 });
 
 export const anyAlteration: fc.Arbitrary<Alteration> = fc.oneof(
+  fc.record(
+    {
+      kind: fc.constant("fit" as const),
+      id: anyText,
+      fit: fc.constantFrom(...FIT_NAMES),
+      amount: anyLength,
+      half: fc.constantFrom("left" as const, "right" as const),
+    },
+    { requiredKeys: ["kind", "id", "fit", "amount"] },
+  ),
+  fc.record({
+    kind: fc.constant("dartPivot" as const),
+    id: anyText,
+    dart: anyDart,
+    to: fc.constantFrom(...DART_HOMES),
+    share: fc.double({ min: 0, max: 1, noNaN: true }),
+  }),
+  fc.record({ kind: fc.constant("dartSplit" as const), id: anyText, dart: anyDart, into: fc.constantFrom(2 as const, 3 as const) }),
+  fc.record({ kind: fc.constantFrom("dartGather" as const, "dartSeam" as const), id: anyText, dart: anyDart }),
+  fc.record({ kind: fc.constant("dartLegs" as const), id: anyText, dart: anyDart, bow: anyLength }),
   fc.record({
     kind: fc.constant("dartEnd" as const),
     id: anyText,
@@ -57,6 +80,8 @@ export const anyPattern: fc.Arbitrary<Pattern> = fc.record({
   ease: anyEase,
   length: fc.constantFrom("waist", "hip"),
   closure: anyClosure,
+  style: fc.constantFrom(...STYLE_NAMES),
+  strap: fc.constantFrom("thin", "wide"),
 });
 
 export const anyWork: fc.Arbitrary<Work> = fc.record(

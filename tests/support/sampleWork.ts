@@ -41,6 +41,8 @@ export const sampleWork: Work = {
     ease: { bust: 80, waist: 40, hip: 50 },
     length: "hip",
     closure: { place: "centreBack", belowWaist: 180 },
+    style: "sideDart",
+    strap: "wide",
   },
   easeWanted: {},
   picks: {},

@@ -26,6 +26,8 @@ export const testWork: Work = {
     ease: { bust: 80, waist: 40, hip: 50 },
     length: "hip",
     closure: { place: "centreBack", belowWaist: 180 },
+    style: "sideDart",
+    strap: "wide",
   },
   easeWanted: {},
   picks: {},

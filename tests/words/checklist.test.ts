@@ -2,7 +2,7 @@ import { describe, expect, it } from "vitest";
 import { derivePlan } from "../../src/core/plan/derivePlan";
 import { piecePoint } from "../../src/core/geometry/point";
 import type { ChecklistItem, ChecklistStep, CutLine, Plan, Slip, SlipTrace } from "../../src/core/plan/plan";
-import type { Alteration, Work } from "../../src/core/plan/work";
+import type { Alteration, DartRedraw, Work } from "../../src/core/plan/work";
 import { radians } from "../../src/core/units";
 import { checklistByPiece, checklistLine, checklistSentence } from "../../src/words/checklist";
 import { refusedSentence } from "../../src/words/doubts";
@@ -17,7 +17,7 @@ function planOf(work: Work): Plan {
   return plan.value;
 }
 
-const walk = (ease: number): string => sentence({ kind: "walk", seam: "shoulder", against: "front", ease }, "back");
+const walk = (ease: number): string => sentence({ kind: "walk", seam: "shoulder", first: ["back"], second: ["front"], ease }, "back");
 
 const cutLine = (over: Partial<CutLine>): CutLine => ({
   piece: "front",
@@ -30,16 +30,21 @@ const cutLine = (over: Partial<CutLine>): CutLine => ({
   ...over,
 });
 
-function wearerSlip(alteration: Alteration, trace: Partial<SlipTrace> = {}): ChecklistStep {
+function wearerSlip(alteration: DartRedraw, trace: Partial<SlipTrace> = {}): ChecklistStep {
   const slip: Slip = {
     id: "s",
     source: "wearer",
+    phase: "darts",
     piece: alteration.dart.piece,
     what: { kind: "alteration", alteration },
     outcome: {
       ok: true,
       value: {
         piece: alteration.dart.piece,
+        surgery: [],
+        values: {},
+        before: {},
+        after: {},
         moved: [],
         seam: "waist",
         seamBefore: 0,
@@ -160,6 +165,7 @@ describe("checklist words", () => {
     const slip: Slip = {
       id: "a",
       source: "wearer",
+      phase: "darts",
       piece: "back",
       what: { kind: "alteration", alteration },
       outcome: { ok: false, failure: { code: "slip/dart-vanishes", smallest: 4, would: -20 } },
@@ -179,7 +185,7 @@ describe("the order of work of a plan", () => {
 
   it("keeps every job once, in the order of the phases on each piece", () => {
     expect(groups.flatMap((group) => group.lines)).toHaveLength(plan.checklist.length);
-    const order = ["trace", "widths", "bust", "darts", "truing"];
+    const order = ["trace", "widthsTraced", "length", "bust", "darts", "widths", "edges", "truing"];
     for (const { lines } of groups) {
       const ranks = lines.map((line) => order.indexOf(line.phase));
       expect(ranks).toEqual(ranks.toSorted((a, b) => a - b));

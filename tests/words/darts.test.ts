@@ -16,7 +16,7 @@ import {
 import { dartIn, planOf, ref, testWork } from "../support/works";
 
 const dart = dartIn(planOf(testWork), "front", "waistDart");
-const wanted = dart.wanted ?? dart.printed;
+const wanted = dart.wanted ?? dart.drawn;
 
 const withFigures = (change: Partial<PlannedDart["drawn"]>, more: Partial<PlannedDart> = {}): PlannedDart => ({
   ...dart,

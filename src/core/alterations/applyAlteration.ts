@@ -1,118 +1,61 @@
-/**
- * One slip of the wearer, applied: the dart is changed, its legs and its seam are trued, and what the seam gained or
- * lost is given back where she said. Each kind of alteration is one entry of the registry.
- */
-import { trueLegs } from "../dart/trueLegs";
-import { trueSeamAtDart } from "../dart/trueSeam";
-import { distance, type PiecePoint } from "../geometry/point";
+/** One slip of the wearer, applied: a dart redrawn, a dart made into another thing, or a fit alteration. */
+import { validateOutline } from "../geometry/outline";
+import type { SlipFailure } from "../plan/plan";
+import type { Alteration, DartSurgery, FitAlteration } from "../plan/work";
 import { fail, ok, type Result } from "../result";
-import { dartOf, pointNames, type Piece, type PieceName } from "../pattern/piece";
-import type { SlipFailure, SlipNote, SlipTrace } from "../plan/plan";
-import type { Alteration, GiveBack } from "../plan/work";
-import { SAME_LINE, SHARES_WHOLE } from "../tolerance";
-import type { Mm } from "../units";
-import { applyDartEnd } from "./dartEnd";
-import { applyDartPlace } from "./dartPlace";
-import { giveBack, giveBackPlaces, sewn } from "./giveBack";
-import { moveMouth } from "../dart/moveMouth";
-import { pieceIn, piecesOf, withPiece, type PieceSet } from "./pieceSet";
-
-type Change<K extends Alteration["kind"]> = (
-  piece: Piece,
-  alteration: Extract<Alteration, { kind: K }>,
-) => Result<Piece, SlipFailure>;
-
-/** What each kind does to its piece; all else (truing, giving back, the trace) is the same for all. */
-const KINDS: { readonly [K in Alteration["kind"]]: Change<K> } = {
-  dartEnd: applyDartEnd,
-  dartMouth: (piece, { dart, inner, outer }) => moveMouth(piece, dart.dart, inner, outer),
-  dartPlace: applyDartPlace,
-};
-
-function change(piece: Piece, alteration: Alteration): Result<Piece, SlipFailure> {
-  switch (alteration.kind) {
-    case "dartEnd":
-      return KINDS.dartEnd(piece, alteration);
-    case "dartMouth":
-      return KINDS.dartMouth(piece, alteration);
-    case "dartPlace":
-      return KINDS.dartPlace(piece, alteration);
-  }
-}
-
-export interface Applied {
-  readonly pieces: PieceSet;
-  readonly trace: SlipTrace;
-  readonly truing: { readonly inner: Mm; readonly outer: Mm };
-}
+import { outlineOf } from "../surgery/ring";
+import { untouched, type Applied } from "./applied";
+import { fitOf } from "./fit/index";
+import type { FitApplied, FitContext } from "./fit/definition";
+import { piecesOf, type PieceSet } from "./pieceSet";
+import { redrawDart } from "./redrawDart";
+import { operateOnDart } from "./dartSurgery/index";
 
 /**
  * The pieces after one alteration.
  *
  * @returns the pieces and what moved; or why it cannot be done, with the nearest amount that can
  */
-export function applyAlteration(pieces: PieceSet, alteration: Alteration): Result<Applied, SlipFailure> {
-  const { dart: ref } = alteration;
-  const piece = pieces[ref.piece];
-  if (piece === undefined || !piece.darts.some((d) => d.name === ref.dart)) {
-    return fail({ code: "slip/no-such-dart", dart: ref });
+export function applyAlteration(pieces: PieceSet, alteration: Alteration, context: FitContext): Result<Applied, SlipFailure> {
+  switch (alteration.kind) {
+    case "dartEnd":
+    case "dartMouth":
+    case "dartPlace":
+      return redrawDart(pieces, alteration);
+    case "fit":
+      return applied(pieces, applyFit(pieces, alteration, context));
+    default:
+      return applied(pieces, applyToDart(pieces, alteration));
   }
-  const shares = sharesFor(pieces, alteration);
-  if (!shares.ok) return shares;
-  const { seam } = dartOf(piece, ref.dart);
-  const before = sewn(pieces, ref);
-  const changed = change(piece, alteration);
-  if (!changed.ok) return changed;
-  const legs = trueLegs(changed.value, ref.dart);
-  const trued = withPiece(pieces, trueSeamAtDart(legs.piece, ref.dart));
-  const back = giveBack(trued, ref, before, shares.value);
-  if (!back.ok) return back;
-  const { pieces: after, given } = back.value;
+}
+
+function applyFit(pieces: PieceSet, { fit, amount }: FitAlteration, context: FitContext): Result<FitApplied, SlipFailure> {
+  const definition = fitOf(fit);
+  if (!definition.applies(pieces)) return fail({ code: "slip/not-on-this-style" });
+  const { least, most } = definition.range;
+  if (amount < least || amount > most) return fail({ code: "slip/too-much", most: amount < least ? least : most });
+  return amount === 0 ? ok({ pieces, traces: [], values: {} }) : definition.apply(pieces, amount, context);
+}
+
+function applyToDart(pieces: PieceSet, alteration: DartSurgery): Result<FitApplied, SlipFailure> {
+  const { dart } = alteration;
+  const piece = pieces[dart.piece];
+  if (piece === undefined || !piece.darts.some((d) => d.name === dart.dart)) return fail({ code: "slip/no-such-dart", dart });
+  return operateOnDart(pieces, alteration);
+}
+
+/** Pieces that came out spoilt are no answer: nobody can cut them. */
+function applied(before: PieceSet, done: Result<FitApplied, SlipFailure>): Result<Applied, SlipFailure> {
+  if (!done.ok) return done;
+  const { pieces, traces, values, girths = {} } = done.value;
+  const changed = piecesOf(pieces).filter((piece) => before[piece.name] !== piece);
+  const spoilt = changed.find((piece) => validateOutline(outlineOf(piece)).length > 0);
+  if (spoilt !== undefined) return fail({ code: "slip/outline-spoilt", piece: spoilt.name });
+  const main = traces[0]?.piece ?? changed[0]?.name ?? "front";
   return ok({
-    pieces: after,
-    truing: { inner: legs.inner, outer: legs.outer },
-    trace: {
-      piece: ref.piece,
-      moved: movedPoints(pieces, after),
-      seam,
-      seamBefore: before,
-      seamUngiven: sewn(trued, ref),
-      seamAfter: sewn(after, ref),
-      given,
-      notes: notesOf(piece, pieceIn(after, ref.piece), alteration, legs.inner),
-    },
+    pieces,
+    truing: { inner: 0, outer: 0 },
+    girths,
+    trace: { ...untouched(main, before, pieces), surgery: traces, values },
   });
 }
-
-/** The shares asked for, or the usual place for all of it where none is given; refused where they do not add up to 1. */
-function sharesFor(pieces: PieceSet, { dart, giveBack: wanted }: Alteration): Result<GiveBack, SlipFailure> {
-  const places = giveBackPlaces(pieces, dart);
-  const sum = places.reduce((total, place) => total + (wanted[place] ?? 0), 0);
-  const usual = places[0];
-  if (sum === 0 && usual !== undefined) return ok({ [usual]: 1 });
-  if (Math.abs(sum - 1) > SHARES_WHOLE) return fail({ code: "slip/shares-not-whole", sum });
-  return ok(wanted);
-}
-
-function movedPoints(before: PieceSet, after: PieceSet): { piece: PieceName; from: PiecePoint; to: PiecePoint }[] {
-  return piecesOf(after).flatMap((piece) => {
-    const old = before[piece.name];
-    if (old === undefined || old === piece) return [];
-    return pointNames(piece).flatMap((name) => {
-      const from = old.points[name]?.at;
-      const to = piece.points[name]?.at;
-      return from !== undefined && to !== undefined && distance(from, to) > SAME_LINE ? [{ piece: piece.name, from, to }] : [];
-    });
-  });
-}
-
-function notesOf(before: Piece, after: Piece, alteration: Alteration, trued: Mm): SlipNote[] {
-  const notes: SlipNote[] = [];
-  if (before.centreOnFold && !after.centreOnFold) notes.push({ code: "centreNowSeam" });
-  if (alteration.kind === "dartPlace" && alteration.how === "offCentreSeam") {
-    notes.push({ code: "bustLoses", amount: 2 * alteration.by });
-  }
-  if (Math.abs(trued) > SAME_LINE) notes.push({ code: "legsTrued", amount: Math.abs(trued) });
-  return notes;
-}
-

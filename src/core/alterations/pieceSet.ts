@@ -4,7 +4,18 @@ import type { Piece, PieceName } from "../pattern/piece";
 
 export type PieceSet = Readonly<Partial<Record<PieceName, Piece>>>;
 
-export const PIECE_ORDER: readonly PieceName[] = ["front", "back", "frontBasque", "backBasque"];
+export const PIECE_ORDER: readonly PieceName[] = [
+  "front",
+  "centreFront",
+  "sideFront",
+  "cup",
+  "frontBand",
+  "back",
+  "backBand",
+  "frontBasque",
+  "backBasque",
+  "strap",
+];
 
 export const pieceIn = (pieces: PieceSet, name: PieceName): Piece => must(pieces[name], name);
 

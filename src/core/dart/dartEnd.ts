@@ -16,7 +16,9 @@ export interface Stop {
  * @source common practice, no source: waist or under-bust dart 15 to 25 mm, side dart 20 to 40 mm, the more the fuller
  */
 export const usualStop = (name: DartName): Stop =>
-  name === "waistDart" ? { least: 15, most: 25 } : { least: 20, most: 40 };
+  comesFromBelow(name) ? { least: 15, most: 25 } : { least: 20, most: 40 };
+
+const comesFromBelow = (name: DartName): boolean => name === "waistDart" || name === "underBustDart";
 
 /** mm of cup difference for each further millimetre of stop, from a side dart of 30 mm at a difference of 50 mm. */
 const DIFFERENCE_FOR_ONE = 5;
@@ -24,7 +26,7 @@ const DIFFERENCE_FOR_ONE = 5;
 /** The stop that the planner draws, by the cup difference; within the usual range. */
 export function drawnStop(name: DartName, cupDifference: Mm): Mm {
   const { least, most } = usualStop(name);
-  if (name === "waistDart") return (least + most) / 2;
+  if (comesFromBelow(name)) return (least + most) / 2;
   const stop = (least + most) / 2 + (cupDifference - 50) / DIFFERENCE_FOR_ONE;
   return Math.min(most, Math.max(least, stop));
 }

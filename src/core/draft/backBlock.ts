@@ -6,10 +6,9 @@ import { bodiceSideAndWaist } from "./bodiceWaist";
 import type { DraftMeasures } from "./draftMeasures";
 import { controls, curved, DOWN, named, OUTWARD, straight, type Points } from "./lines";
 import { shapingOf } from "./shaping";
+import { SHOULDER_EASE } from "./shoulderEase";
 
 const SHOULDER_FALL = radiansFromDegrees(19);
-/** The back shoulder is longer by this and eased onto the front. */
-export const SHOULDER_EASE: Mm = 6;
 const NECK_RISE: Mm = 18;
 const ACROSS_BACK_EASE: Mm = 4;
 const ACROSS_BACK_HEIGHT = 0.55;

@@ -6,14 +6,39 @@
 import type { PiecePoint } from "../geometry/point";
 import { must } from "../result";
 
-export type PieceName = "front" | "back" | "frontBasque" | "backBasque";
+export type PieceName =
+  | "front"
+  | "centreFront"
+  | "sideFront"
+  | "cup"
+  | "frontBand"
+  | "back"
+  | "backBand"
+  | "frontBasque"
+  | "backBasque"
+  | "strap";
 
 /** Heights on the body at which sizes are chosen and girths are measured. */
 export type LevelName = "neck" | "shoulder" | "underarm" | "bust" | "underBust" | "waist" | "hip";
 
-export type SeamName = "centre" | "neck" | "shoulder" | "armhole" | "side" | "waist" | "hem";
+/** `princess`: from the shoulder or armhole over the bust to the waist. `strap`: where a strap is sewn on. */
+export type SeamName =
+  | "centre"
+  | "neck"
+  | "shoulder"
+  | "armhole"
+  | "side"
+  | "waist"
+  | "hem"
+  | "princess"
+  | "underBust"
+  | "strap";
 
-export type DartName = "sideDart" | "waistDart" | "shoulderDart";
+/** Where a dart opens. A French dart opens low on the side seam and runs up to the bust point. */
+export type DartHome = "side" | "french" | "waist" | "underBust" | "shoulder" | "armhole" | "neck" | "centre";
+
+/** A dart split into several keeps its name on the first of them. */
+export type DartName = `${DartHome}Dart` | `${DartHome}Dart2` | `${DartHome}Dart3`;
 
 /** Which dart of which piece. */
 export interface DartRef {
@@ -40,6 +65,24 @@ export type PointName =
   | "bustLineInner"
   | "bustLineOuter"
   | "underBustCentre"
+  /** Side end of the under-bust seam. */
+  | "sideUnderBust"
+  /** Where the two halves of a band meet that its dart lay between: on its upper seam and at the waist. */
+  | "bandTopMiddle"
+  | "waistMiddle"
+  /** Ends of the strap's seam on a cup or a back: nearer the centre, nearer the armhole. */
+  | "strapInner"
+  | "strapOuter"
+  | "strapFrontInner"
+  | "strapFrontOuter"
+  | "strapBackInner"
+  | "strapBackOuter"
+  /** Ends of a princess seam, and where it passes the bust point. */
+  | "princessTop"
+  | "princessBust"
+  | "princessWaist"
+  /** Corners made by a cut. */
+  | `cut${1 | 2 | 3 | 4 | 5 | 6 | 7 | 8}`
   | `${DartName}Apex`
   | `${DartName}Inner`
   | `${DartName}Outer`;
@@ -72,6 +115,10 @@ export interface Dart {
   readonly apex: PointName;
   /** The bust point it serves, where it serves one. */
   readonly aimsAt: PointName | null;
+  /** Drawn up as gathers over the mouth, not folded: its legs are not sewn. Absent: a dart. */
+  readonly gathered?: true;
+  /** How far each leg is bowed at its middle, positive into the dart (a smoother cup), mm. Absent: straight. */
+  readonly bow?: number;
 }
 
 /** A girth is measured along this chain of points on the half piece, less the darts it crosses. */

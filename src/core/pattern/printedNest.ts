@@ -5,12 +5,14 @@ import { draftBasque } from "../draft/basque";
 import { draftFrontBlock } from "../draft/frontBlock";
 import { shapingOf } from "../draft/shaping";
 import { seamLength } from "../girth/seamLength";
-import { sideDartFront } from "../style/sideDartStyle";
+import { pieceIn, piecesOf } from "../alterations/pieceSet";
+import { must } from "../result";
+import { styleOf } from "../style/index";
 import type { FullBustFailure } from "../surgery/fullBust";
 import { NARROWEST_DART } from "../tolerance";
 import type { Mm } from "../units";
 import type { Pattern } from "../plan/work";
-import type { Nest, Piece } from "./piece";
+import { pointOf, type Nest, type Piece } from "./piece";
 
 /** The block pieces of all sizes, piece by piece, smallest first: what is blended. */
 export interface Blocks {
@@ -49,14 +51,19 @@ export interface PrintedNest {
 
 /** The nest as printed in one cup version, all pieces of each size together. */
 export function printNest(pattern: Pattern, blocks: Blocks, difference: Mm): PrintedNest {
+  const style = styleOf(pattern.style);
   const sizes: Piece[][] = [];
   const refused = new Map<number, FullBustFailure>();
   for (let index = 0; index < blocks.front.length; index += 1) {
     const block = blocks.front[index];
     if (block === undefined) continue;
-    const front = sideDartFront(block, difference);
-    if (!front.ok) refused.set(index, front.failure);
-    sizes.push([...(front.ok ? [front.value] : []), ...[blocks.back, blocks.frontBasque, blocks.backBasque].flatMap((all) => all[index] ?? [])]);
+    const back = must(blocks.back[index], "back");
+    const open = style.open(block, back, difference, { strap: pattern.strap });
+    if (!open.ok) refused.set(index, open.failure);
+    const bodice = open.ok
+      ? piecesOf(style.finish(open.value, pointOf(pieceIn(open.value, style.bustPiece), "bustPoint"), difference))
+      : [];
+    sizes.push([...bodice, ...[blocks.frontBasque, blocks.backBasque].flatMap((all) => all[index] ?? [])]);
   }
   return { nest: { labels: pattern.chart.sizes.map((size) => size.label), sizes }, refused };
 }

@@ -1,16 +1,16 @@
 /** From blocks to the wearer's pieces: blended at each level, made up in the style, adjusted for the bust. */
-import type { PieceSet } from "../alterations/pieceSet";
+import { pieceIn, type PieceSet } from "../alterations/pieceSet";
 import { moveMouthEnd } from "../dart/mouthEnd";
 import { blendPiece, levelSizes, type LevelSizes } from "../blend/blendPiece";
 import { seamLength } from "../girth/seamLength";
 import { levelWidth } from "../girth/levelWidth";
 
 import { piecePoint, shift, type PiecePoint } from "../geometry/point";
-import { pointOf, type Piece } from "../pattern/piece";
+import { pointOf, type Piece, type PieceName } from "../pattern/piece";
 import type { Blocks } from "../pattern/printedNest";
-import { fail, must, ok, type Result } from "../result";
-import { endBustDarts, forCup, withSideDart } from "../style/sideDartStyle";
-import { adjustFullBust, type FullBust, type FullBustFailure } from "../surgery/fullBust";
+import { must, ok, type Result } from "../result";
+import type { BustAdjusted, Style, StyleOptions } from "../style/style";
+import type { FullBustFailure } from "../surgery/fullBust";
 import type { Measures } from "../measures/measure";
 import type { Mm } from "../units";
 
@@ -41,14 +41,17 @@ export interface Built {
   readonly cut: PieceSet;
   /** After it: what the wearer's own slips start from. */
   readonly blended: PieceSet;
-  readonly bust: Result<FullBust, FullBustFailure> | null;
+  readonly bust: Result<BustAdjusted, FullBustFailure> | null;
+  /** In the frame of the style's bust piece. */
   readonly bustPoint: { readonly printed: PiecePoint; readonly own: PiecePoint | null };
-  /** The front with the darts that the wearer's own cup asks for; null where no such front can be made. */
-  readonly wanted: Piece | null;
+  /** The pieces with the darts that the wearer's own cup asks for; null where they cannot be made. */
+  readonly wanted: PieceSet | null;
 }
 
 export interface BuildInputs {
   readonly blocks: Blocks;
+  readonly style: Style;
+  readonly options: StyleOptions;
   readonly at: LevelSizes;
   readonly cupDifference: Mm;
   /** Whole bust change to make, and the whole difference between the wearer's cup and the version's. */
@@ -59,37 +62,38 @@ export interface BuildInputs {
 
 /** Builds the pieces for the picks. */
 export function buildPieces(inputs: BuildInputs): Result<Built, FullBustFailure> {
-  const { blocks, at, cupDifference } = inputs;
-  const cup = forCup(withSideDart(blendPiece(blocks.front, at)), cupDifference);
-  if (!cup.ok) return fail(cup.failure);
-  const open = cup.value.piece;
-  const cutFront = endBustDarts(open, pointOf(open, "bustPoint"), cupDifference);
-  const bust = inputs.alteration === 0 ? null : adjustFullBust(open, inputs.alteration / 2);
-  const altered = bust !== null && bust.ok ? bust.value.piece : null;
-  const front =
-    altered === null ? cutFront : endBustDarts(altered, pointOf(altered, "bustPoint"), cupDifference + inputs.alteration);
-  const printed = pointOf(front, "bustPoint");
-  const own = ownBustPoint(front, inputs.measures);
-  const wantedOpen = inputs.residual === 0 ? ok(open) : mapPiece(adjustFullBust(open, inputs.residual / 2));
-  const back = blendPiece(blocks.back, at);
-  const rest: PieceSet = {
-    back,
-    ...(blocks.frontBasque.length === 0
-      ? {}
-      : {
-          frontBasque: trueToBodice(blendPiece(blocks.frontBasque, at), cutFront),
-          backBasque: trueToBodice(blendPiece(blocks.backBasque, at), back),
-        }),
-  };
+  const { blocks, style, at, cupDifference } = inputs;
+  const block = { front: blendPiece(blocks.front, at), back: blendPiece(blocks.back, at) };
+  const opened = style.open(block.front, block.back, cupDifference, inputs.options);
+  if (!opened.ok) return opened;
+  const open = opened.value;
+  const bustPointOf = (pieces: PieceSet): PiecePoint => pointOf(pieceIn(pieces, style.bustPiece), "bustPoint");
+  const cut = style.finish(open, bustPointOf(open), cupDifference);
+  const bust = inputs.alteration === 0 ? null : style.adjustBust(open, inputs.alteration / 2);
+  const altered = bust !== null && bust.ok ? bust.value.pieces : null;
+  const blended = altered === null ? cut : style.finish(altered, bustPointOf(altered), cupDifference + inputs.alteration);
+  const own = ownBustPoint(block.front, inputs.measures);
+  const wanted = inputs.residual === 0 ? ok(open) : openPieces(style.adjustBust(open, inputs.residual / 2));
+  const basques = basquesOf(inputs, cut);
   return ok({
-    cut: { front: cutFront, ...rest },
-    blended: { front, ...rest },
+    cut: { ...cut, ...basques },
+    blended: { ...blended, ...basques },
     bust,
-    bustPoint: { printed, own },
-    wanted: wantedOpen.ok
-      ? endBustDarts(wantedOpen.value, own ?? pointOf(wantedOpen.value, "bustPoint"), cupDifference + inputs.residual)
-      : null,
+    bustPoint: { printed: bustPointOf(blended), own },
+    wanted: wanted.ok ? style.finish(wanted.value, own ?? bustPointOf(wanted.value), cupDifference + inputs.residual) : null,
   });
+}
+
+const openPieces = (result: Result<BustAdjusted, FullBustFailure>): Result<PieceSet, FullBustFailure> =>
+  result.ok ? ok(result.value.pieces) : result;
+
+function basquesOf({ blocks, style, at }: BuildInputs, cut: PieceSet): PieceSet {
+  if (blocks.frontBasque.length === 0) return {};
+  const waistOf = (names: readonly PieceName[]): Mm => names.reduce((sum, name) => sum + seamLength(pieceIn(cut, name), "waist"), 0);
+  return {
+    frontBasque: trueToBodice(blendPiece(blocks.frontBasque, at), waistOf(style.waistPieces.front)),
+    backBasque: trueToBodice(blendPiece(blocks.backBasque, at), waistOf(style.waistPieces.back)),
+  };
 }
 
 /** Rounds of truing; each leaves a small part of the error. */
@@ -99,8 +103,7 @@ const ROUNDS = 3;
  * The basque's waist seam trued to the bodice's. Blended, the two agree to well within a millimetre unless the waist
  * lies many sizes from the frame; the side seam takes the rest.
  */
-function trueToBodice(basque: Piece, bodice: Piece): Piece {
-  const wanted = seamLength(bodice, "waist");
+function trueToBodice(basque: Piece, wanted: Mm): Piece {
   let trued = basque;
   for (let round = 0; round < ROUNDS; round += 1) {
     const longer = seamLength(trued, "waist") - wanted;
@@ -108,9 +111,6 @@ function trueToBodice(basque: Piece, bodice: Piece): Piece {
   }
   return trued;
 }
-
-const mapPiece = (result: Result<FullBust, FullBustFailure>): Result<Piece, FullBustFailure> =>
-  result.ok ? ok(result.value.piece) : result;
 
 /** The wearer's bust point on the front, from the side neck point, where she measured both; else null. */
 function ownBustPoint(front: Piece, { bustPointWidth, sideNeckToBustPoint }: Measures): PiecePoint | null {

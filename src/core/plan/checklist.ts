@@ -2,51 +2,53 @@
  * The order of work: piece by piece, widths first, since they are marked from printed lines that can no longer be laid
  * under a piece once it is cut and swung; then bust, darts, truing, and walking the seams.
  */
-import { SEAM_PAIRS } from "../checks/seamsWalk";
+import { isBasque, isFrontPiece } from "../pattern/pieceGroups";
+import { piecesOf, type PieceSet } from "../alterations/pieceSet";
+import { seamPairsOf } from "../pattern/sewnTogether";
 import { distance } from "../geometry/point";
-import type { Piece, PieceName } from "../pattern/piece";
+import type { PieceName } from "../pattern/piece";
+import { must } from "../result";
 import { SEWN_AGREEMENT } from "../tolerance";
-import type { ChecklistItem, CutLine, PlannedDart, Slip } from "./plan";
+import type { ChecklistItem, CutLine, PlannedDart, Slip, TruingChange } from "./plan";
 import type { Sizing } from "../sizing/sizing";
 
 export interface ChecklistInputs {
-  readonly pieces: readonly Piece[];
+  readonly pieces: PieceSet;
   readonly sizing: Sizing;
   readonly cutLines: readonly CutLine[];
   readonly darts: readonly PlannedDart[];
   readonly slips: readonly Slip[];
+  readonly truing: readonly TruingChange[];
 }
 
 /** All jobs in the order they are done. */
 export function listWork(inputs: ChecklistInputs): readonly ChecklistItem[] {
-  const names = inputs.pieces.map((piece) => piece.name);
+  const names = piecesOf(inputs.pieces).map((piece) => piece.name);
   return [
     ...names.flatMap((piece) => jobsOn(piece, inputs)),
-    ...SEAM_PAIRS.filter(({ first, second }) => names.includes(first) && names.includes(second)).map(
-      ({ seam, first, second, ease }): ChecklistItem => ({
-        piece: first,
-        step: { kind: "walk", seam, against: second, ease },
-        amount: ease,
-      }),
-    ),
+    ...seamPairsOf(inputs.pieces).map(({ seam, first, second, ease }): ChecklistItem => ({
+      piece: must(first[0], "piece"),
+      step: { kind: "walk", seam, first, second, ease },
+      amount: ease,
+    })),
   ];
 }
 
-function jobsOn(piece: PieceName, { sizing, cutLines, darts, slips }: ChecklistInputs): ChecklistItem[] {
+function jobsOn(piece: PieceName, { sizing, cutLines, darts, slips, truing }: ChecklistInputs): ChecklistItem[] {
   const jobs: ChecklistItem[] = [
     {
       piece,
-      step: { kind: "trace", size: sizing.frame.label, cup: piece === "front" ? sizing.cup.label : null },
+      step: { kind: "trace", size: sizing.frame.label, cup: isFrontPiece(piece) ? sizing.cup.label : null },
       amount: 0,
     },
   ];
   for (const cutLine of cutLines) {
     if (cutLine.piece !== piece || cutLine.level === "bust") continue;
-    const from = cutLine.level === "waist" ? (piece === "front" || piece === "back" ? "bust" : "hip") : "waist";
+    const from = cutLine.level === "waist" ? (isBasque(piece) ? "hip" : "bust") : "waist";
     jobs.push({ piece, step: { kind: "blend", cutLine, from }, amount: cutLine.offset });
   }
   for (const slip of slips) {
-    if (slip.piece !== piece || !slip.outcome.ok) continue;
+    if (!slip.outcome.ok || !isDoneOn(slip, piece)) continue;
     const { what } = slip;
     if (what.kind === "bust") {
       jobs.push({
@@ -57,6 +59,7 @@ function jobsOn(piece: PieceName, { sizing, cutLines, darts, slips }: ChecklistI
     }
     if (what.kind === "alteration") jobs.push({ piece, step: { kind: "slip", slip }, amount: amountOf(slip) });
   }
+  for (const change of truing) if (change.piece === piece) jobs.push({ piece, step: { kind: "trued", change }, amount: 0 });
   for (const dart of darts) {
     if (dart.ref.piece !== piece || !isRedrawn(dart)) continue;
     jobs.push({ piece, step: { kind: "dart", dart: dart.ref, figures: dart.drawn }, amount: dart.drawn.intake });
@@ -71,8 +74,15 @@ function jobsOn(piece: PieceName, { sizing, cutLines, darts, slips }: ChecklistI
   return jobs;
 }
 
+/** Whether a slip is something to do on a piece: where it was redrawn, or on every piece that it cuts. */
+function isDoneOn({ piece: own, what, outcome }: Slip, piece: PieceName): boolean {
+  if (what.kind === "alteration" && what.alteration.kind !== "fit") return own === piece;
+  return own === piece || (outcome.ok && what.kind !== "blend" && outcome.value.after[piece] !== undefined);
+}
+
 /** The dart is other than printed, so its legs must be drawn anew. Legs that only reach on to a moved seam need not. */
 function isRedrawn({ printed, drawn }: PlannedDart): boolean {
+  if (printed === null) return true;
   return Math.abs(printed.intake - drawn.intake) > SEWN_AGREEMENT || distance(printed.apex, drawn.apex) > SEWN_AGREEMENT;
 }
 
@@ -86,5 +96,11 @@ function amountOf(slip: Slip): number {
       return alteration.inner + alteration.outer;
     case "dartPlace":
       return alteration.by;
+    case "fit":
+      return alteration.amount;
+    case "dartLegs":
+      return alteration.bow;
+    default:
+      return 0;
   }
 }

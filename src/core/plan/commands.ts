@@ -3,11 +3,14 @@ import type { CupVersion, SizeRow } from "../chart/sizeChart";
 import type { MeasureName } from "../measures/measure";
 import type { DartRef } from "../pattern/piece";
 import type { Mm } from "../units";
+import { phaseOf, rankOf } from "../alterations/phase";
+import type { StrapStyle, StyleName } from "../style/style";
 import { LIMITS } from "./limits";
+import { isRedraw } from "./work";
 import type {
   Alteration,
-  AlterationKind,
   Closure,
+  DartRedraw,
   Ease,
   GiveBack,
   LengthUnit,
@@ -42,6 +45,12 @@ export type Command =
   | { readonly kind: "clearPick"; readonly pick: keyof Picks }
   | { readonly kind: "putAlteration"; readonly alteration: Alteration }
   | { readonly kind: "removeAlteration"; readonly id: string }
+  /** Several at once: what a whole answer is made of, in place of this dart's own redraws. */
+  | { readonly kind: "replaceRedraws"; readonly dart: DartRef; readonly alterations: readonly DartRedraw[] }
+  /** Makes an alteration before another one; null: last of all. */
+  | { readonly kind: "moveAlteration"; readonly id: string; readonly before: string | null }
+  | { readonly kind: "setStyle"; readonly style: StyleName }
+  | { readonly kind: "setStrap"; readonly strap: StrapStyle }
   /** The same shares for every alteration of one dart. */
   | { readonly kind: "setGiveBack"; readonly dart: DartRef; readonly giveBack: GiveBack }
   | { readonly kind: "setUnread"; readonly field: string; readonly text: string }
@@ -100,13 +109,23 @@ function changed(work: Work, command: Command): Work {
       return { ...work, picks: without(work.picks, command.pick) };
     case "putAlteration":
       return { ...work, alterations: put(work.alterations, command.alteration) };
+    case "replaceRedraws": {
+      const others = work.alterations.filter((a) => !(isRedraw(a) && isSameDart(a.dart, command.dart)));
+      return { ...work, alterations: command.alterations.reduce(put, others) };
+    }
+    case "moveAlteration":
+      return { ...work, alterations: reordered(work.alterations, command.id, command.before) };
+    case "setStyle":
+      return { ...work, pattern: { ...pattern, style: command.style } };
+    case "setStrap":
+      return { ...work, pattern: { ...pattern, strap: command.strap } };
     case "removeAlteration":
       return { ...work, alterations: work.alterations.filter((a) => a.id !== command.id) };
     case "setGiveBack":
       return {
         ...work,
         alterations: work.alterations.map((a) =>
-          a.dart.piece === command.dart.piece && a.dart.dart === command.dart.dart ? { ...a, giveBack: command.giveBack } : a,
+          isRedraw(a) && isSameDart(a.dart, command.dart) ? { ...a, giveBack: command.giveBack } : a,
         ),
       };
     case "setUnread":
@@ -162,7 +181,7 @@ function areNumbersKept(value: unknown): boolean {
 
 function areSharesKept(command: Command): boolean {
   const giveBack =
-    command.kind === "setGiveBack" ? command.giveBack : command.kind === "putAlteration" ? command.alteration.giveBack : {};
+    command.kind === "setGiveBack" ? command.giveBack : command.kind === "putAlteration" && isRedraw(command.alteration) ? command.alteration.giveBack : {};
   return Object.values(giveBack).every((share) => share >= 0 && share <= 1);
 }
 
@@ -172,15 +191,36 @@ function without<T extends object, K extends keyof T>(from: T, key: K): Omit<T, 
 }
 
 /** The trade's order on one dart: where it sits, how wide it is, where it ends. */
-const ORDER: Readonly<Record<AlterationKind, number>> = { dartPlace: 0, dartMouth: 1, dartEnd: 2 };
+const REDRAW_ORDER: Readonly<Record<DartRedraw["kind"], number>> = { dartPlace: 0, dartMouth: 1, dartEnd: 2 };
 
-/** Replaces the alteration of the same kind on the same dart, or puts a new one in its place in the trade's order. */
+const isSameDart = (a: DartRef, b: DartRef): boolean => a.piece === b.piece && a.dart === b.dart;
+
+/** Whether two alterations cannot both stand: the later one takes the place of the earlier. */
+function isSameKind(a: Alteration, b: Alteration): boolean {
+  if (a.kind === "fit" || b.kind === "fit") return a.kind === "fit" && b.kind === "fit" && a.fit === b.fit && a.half === b.half;
+  return a.kind === b.kind && isSameDart(a.dart, b.dart);
+}
+
+/** Whether one comes before another in the trade's order, where the order between them matters. */
+function isBefore(a: Alteration, b: Alteration): boolean {
+  const [first, second] = [rankOf(phaseOf(a)), rankOf(phaseOf(b))];
+  if (first !== second) return first < second;
+  return isRedraw(a) && isRedraw(b) && isSameDart(a.dart, b.dart) && REDRAW_ORDER[a.kind] < REDRAW_ORDER[b.kind];
+}
+
+/** Replaces the alteration of the same kind on the same thing, or puts a new one in its place in the trade's order. */
 function put(alterations: readonly Alteration[], wish: Alteration): readonly Alteration[] {
-  const at = alterations.findIndex((a) => sameDart(a, wish) && a.kind === wish.kind);
+  const at = alterations.findIndex((a) => isSameKind(a, wish));
   if (at >= 0) return alterations.map((a, index) => (index === at ? wish : a));
   if (alterations.length >= LIMITS.alterations) return alterations;
-  const before = alterations.findIndex((a) => sameDart(a, wish) && ORDER[a.kind] > ORDER[wish.kind]);
+  const before = alterations.findIndex((a) => isBefore(wish, a));
   return before < 0 ? [...alterations, wish] : alterations.toSpliced(before, 0, wish);
 }
 
-const sameDart = (a: Alteration, b: Alteration): boolean => a.dart.piece === b.dart.piece && a.dart.dart === b.dart.dart;
+function reordered(alterations: readonly Alteration[], id: string, before: string | null): readonly Alteration[] {
+  const moved = alterations.find((a) => a.id === id);
+  if (moved === undefined || id === before) return alterations;
+  const others = alterations.filter((a) => a.id !== id);
+  const at = before === null ? -1 : others.findIndex((a) => a.id === before);
+  return at < 0 ? [...others, moved] : others.toSpliced(at, 0, moved);
+}

@@ -1,16 +1,19 @@
 /** The one way from what the wearer decided to what follows from it. */
 import type { SizeRow } from "../chart/sizeChart";
+import { untouched } from "../alterations/applied";
 import { applyAlteration } from "../alterations/applyAlteration";
 import { giveBackPlaces } from "../alterations/giveBack";
-import { piecesOf, type PieceSet } from "../alterations/pieceSet";
+import { phaseOf } from "../alterations/phase";
+import { pieceIn, piecesOf, type PieceSet } from "../alterations/pieceSet";
 import { levelSizes, neighbours } from "../blend/blendPiece";
 import { runChecks } from "../checks/index";
 import { dartCap } from "../dart/dartCap";
 import { usualStop } from "../dart/dartEnd";
 import { measureDart } from "../dart/measureDart";
-import { BLOCK_DIFFERENCE, easeOfRow } from "../draft/draftMeasures";
+import { easeOfRow } from "../draft/draftMeasures";
 import { levelWidth } from "../girth/levelWidth";
-import { pointOf, type DartRef, type LevelName, type Nest, type Piece } from "../pattern/piece";
+import { pointOf, type DartRef, type LevelName, type Nest, type Piece, type PieceName, type PointName } from "../pattern/piece";
+import { isBasque } from "../pattern/pieceGroups";
 import { differenceOf, draftBlocks, printNest, type Blocks, type PrintedNest } from "../pattern/printedNest";
 import { fail, must, ok, type Result } from "../result";
 import { rankAlternatives } from "../sizing/alternatives";
@@ -18,14 +21,15 @@ import { pickBust, pickCup, pickFrame } from "../sizing/pickFrame";
 import { normalBelow } from "../sizing/normal";
 import { girthAt, solveLevel } from "../sizing/solveLevel";
 import type { Sizing } from "../sizing/sizing";
+import { styleOf } from "../style/index";
 import type { FullBustFailure } from "../surgery/fullBust";
 import { BORDERLINE, EXTRAPOLATION_STEPS, FULLNESS_NOTICED, FULLNESS_RADIUS, TAPE_REPEATABILITY } from "../tolerance";
 import { radians, type Mm } from "../units";
 import { buildPieces, finishedHips, finishedWaists, type Built } from "./buildPieces";
 import { chartFaults } from "./chartFaults";
 import { listWork } from "./checklist";
-import type { CutLine, Plan, PlanFailure, PlannedDart, PlannedLevel, Slip, SlipFailure } from "./plan";
-import type { Ease, Pattern, Work } from "./work";
+import type { CutLine, Plan, PlanFailure, PlanHalf, PlannedDart, PlannedLevel, Slip, SlipFailure, TruingChange } from "./plan";
+import { dartOfAlteration, type Ease, type Half, type Pattern, type Work } from "./work";
 
 /** The printed pieces in all sizes, in the cup version picked (or the drafted one): shown even before there is a plan. */
 export function derivePrintedNest(work: Work): Result<Nest, PlanFailure> {
@@ -95,6 +99,8 @@ function derivePicked(work: Work): Result<Picked, PlanFailure> {
   const at = levelSizes(f, waist.value, hip === null ? waist.value : hip.value);
   const built = buildPieces({
     blocks,
+    style: styleOf(pattern.style),
+    options: { strap: pattern.strap },
     at,
     cupDifference: cup.value.drafted,
     alteration: bust.alteration,
@@ -121,7 +127,7 @@ function derivePicked(work: Work): Result<Picked, PlanFailure> {
     sizing,
     nest,
     built: built.value,
-    cutLines: drawCutLines(nest, blocks, cup.value.drafted, built.value, at),
+    cutLines: drawCutLines(nest, built.value, at),
     row,
     drafted,
     ease,
@@ -142,21 +148,23 @@ export function derivePlan(work: Work): Result<Plan, PlanFailure> {
   const { chart } = pattern;
   const { frame, cup, bust } = sizing;
   const f = frame.index;
-  const applied = applySlips(work, built, cutLines, bust.alteration);
+  const uneven = work.alterations.some((a) => a.kind === "fit" && a.half !== undefined);
+  const applied = applySlips(work, built, cutLines, bust.alteration, uneven ? "left" : null);
+  const other = uneven ? applySlips(work, built, cutLines, bust.alteration, "right") : null;
+  const halves = [applied, other ?? applied];
   const moved = cutLines.map((line) => ({
     ...line,
     slipMove: lineAt(applied.pieces, line).x - lineAt(built.blended, line).x,
   }));
-  const bustLoss = sum(
-    applied.slips.map(({ what, outcome }) =>
-      outcome.ok && what.kind === "alteration" && what.alteration.kind === "dartPlace" && what.alteration.how === "offCentreSeam"
-        ? 2 * what.alteration.by
-        : 0,
-    ),
-  );
+  // Each half brings half of what its slips change a whole girth by.
+  const changeAt = (level: "bust" | "waist" | "hip"): Mm => sum(halves.map(({ girths }) => (girths[level] ?? 0) / 2));
   const made = built.bust !== null && built.bust.ok ? bust.alteration : 0;
   const finishedAt = (level: LevelName): Mm =>
-    2 * sum(piecesOf(applied.pieces).map((piece) => (level === "waist" && isBasque(piece) ? 0 : (levelWidth(piece, level) ?? 0))));
+    sum(
+      halves.flatMap(({ pieces }) =>
+        piecesOf(pieces).map((piece) => (level === "waist" && isBasque(piece.name) ? 0 : (levelWidth(piece, level) ?? 0))),
+      ),
+    );
   const patternBust = row.bust - chart.draftedDifference + cup.drafted + drafted.bust;
   const levels: PlannedLevel[] = [
     {
@@ -167,7 +175,7 @@ export function derivePlan(work: Work): Result<Plan, PlanFailure> {
       body: body.bust,
       ease: ease.bust,
       target: body.bust + ease.bust,
-      claim: patternBust + made - bustLoss,
+      claim: patternBust + made + changeAt("bust"),
       finished: finishedAt("bust"),
       margin: frame.margin,
       probability: frame.probability,
@@ -181,7 +189,7 @@ export function derivePlan(work: Work): Result<Plan, PlanFailure> {
       body: body.waist,
       ease: ease.waist,
       target: body.waist + ease.waist,
-      claim: picks.waist === undefined ? body.waist + ease.waist : girthAt(waists, waist),
+      claim: (picks.waist === undefined ? body.waist + ease.waist : girthAt(waists, waist)) + changeAt("waist"),
       finished: finishedAt("waist"),
       ...lineMargin(waists, body.waist + ease.waist),
     },
@@ -195,7 +203,7 @@ export function derivePlan(work: Work): Result<Plan, PlanFailure> {
       body: body.hip,
       ease: ease.hip,
       target: body.hip + ease.hip,
-      claim: picks.hip === undefined ? body.hip + ease.hip : girthAt(hips, hip),
+      claim: (picks.hip === undefined ? body.hip + ease.hip : girthAt(hips, hip)) + changeAt("hip"),
       finished: finishedAt("hip"),
       ...lineMargin(hips, body.hip + ease.hip),
     });
@@ -210,21 +218,39 @@ export function derivePlan(work: Work): Result<Plan, PlanFailure> {
     printed: must(nest.sizes[f], "frame"),
     blended: piecesOf(built.blended),
     pieces,
+    right: other === null ? null : halfOf(work, must(nest.sizes[f], "frame"), built, other),
+    truing: applied.changes,
+    bustPiece: styleOf(pattern.style).bustPiece,
     bustPoint: built.bustPoint,
     darts,
     cutLines: moved,
-    slips: applied.slips,
-    checks: runChecks({
-      pieces: applied.pieces,
-      levels,
-      darts,
-      slips: applied.slips,
-      closure: pattern.closure,
-      body: { bust: body.bust, hip: body.hip ?? null },
-    }),
-    checklist: listWork({ pieces, sizing, cutLines: moved, darts, slips: applied.slips }),
+    slips: allSlips(applied, other),
+    checks: halves.flatMap((half, index) =>
+      index === 1 && other === null
+        ? []
+        : runChecks({
+            pieces: half.pieces,
+            levels: index === 0 ? levels : [],
+            darts: half === applied ? darts : readDarts(work, must(nest.sizes[f], "frame"), built, half),
+            slips: half.slips,
+            closure: pattern.closure,
+            body: { bust: body.bust, hip: body.hip ?? null },
+          }),
+    ),
+    checklist: listWork({ pieces: applied.pieces, sizing, cutLines: moved, darts, slips: allSlips(applied, other), truing: applied.changes }),
   });
 }
+
+const halfOf = (work: Work, printed: readonly Piece[], built: Built, applied: SlipsApplied): PlanHalf => ({
+  pieces: piecesOf(applied.pieces),
+  darts: readDarts(work, printed, built, applied),
+  slips: applied.slips,
+  truing: applied.changes,
+});
+
+/** The slips of both halves in their order; those on both stand once. */
+const allSlips = (left: SlipsApplied, right: SlipsApplied | null): readonly Slip[] =>
+  right === null ? left.slips : [...left.slips, ...right.slips.filter(({ id }) => !left.slips.some((slip) => slip.id === id))];
 
 /** Drafts are kept with the very pattern they were made from, so that a drag does not draft the nest again. */
 const drafts = new WeakMap<Pattern, { readonly blocks: Blocks; readonly nests: Map<string, PrintedNest> }>();
@@ -288,8 +314,6 @@ function girthsAbout(finished: readonly Mm[], size: number) {
   return { wanted: girthAt(finished, size), least: Math.min(...reach), most: Math.max(...reach) };
 }
 
-const isBasque = (piece: Piece): boolean => piece.name === "frontBasque" || piece.name === "backBasque";
-
 const isOutside = (size: number, count: number): boolean => size < 0 || size > count - 1;
 
 const sum = (values: readonly number[]): number => values.reduce((a, b) => a + b, 0);
@@ -314,72 +338,94 @@ function lines(nest: Nest, size: number): { between: readonly [string, string]; 
 
 const CUT_LINES: readonly Pick<CutLine, "piece" | "level">[] = [
   { piece: "front", level: "waist" },
+  { piece: "sideFront", level: "waist" },
+  { piece: "frontBand", level: "waist" },
   { piece: "back", level: "waist" },
+  { piece: "backBand", level: "waist" },
   { piece: "frontBasque", level: "waist" },
   { piece: "frontBasque", level: "hip" },
   { piece: "backBasque", level: "waist" },
   { piece: "backBasque", level: "hip" },
 ];
 
-const lineAt = (pieces: PieceSet, { piece, level }: Pick<CutLine, "piece" | "level">) =>
-  pointOf(must(pieces[piece], piece), level === "hip" ? "sideHip" : "sideWaist");
+const cutLinePoint = (level: CutLine["level"]): PointName => (level === "hip" ? "sideHip" : "sideWaist");
 
-function drawCutLines(
-  nest: Nest,
-  blocks: Blocks,
-  cupDifference: Mm,
-  { cut, blended }: Built,
-  at: ReturnType<typeof levelSizes>,
-): CutLine[] {
-  return CUT_LINES.filter(({ piece }) => cut[piece] !== undefined).map((line) => {
+const lineAt = (pieces: PieceSet, { piece, level }: Pick<CutLine, "piece" | "level">) =>
+  pointOf(seamedTo(pieces, piece), cutLinePoint(level));
+
+/** The piece, or what a style seam made of it. */
+const seamedTo = (pieces: PieceSet, name: PieceName): Piece => pieces[name] ?? pieceIn(pieces, name === "front" ? "sideFront" : name);
+
+function drawCutLines(nest: Nest, { cut, blended }: Built, at: ReturnType<typeof levelSizes>): CutLine[] {
+  return CUT_LINES.filter(({ piece, level }) => cut[piece]?.points[cutLinePoint(level)] !== undefined).map((line) => {
     const { between, share } = lines(nest, at[line.level]);
     const { lower } = neighbours(at[line.level], nest.labels.length);
-    // A cup version slides the whole lower side of the front out by its spread, in every size alike.
-    const cupSpread = line.piece === "front" ? (cupDifference - BLOCK_DIFFERENCE) / 2 : 0;
-    const printed = lineAt({ [line.piece]: must(blocks[line.piece][lower], line.piece) }, line).x + cupSpread;
+    const printed = printedAt(nest, lower, line);
     return {
       ...line,
       between,
       share,
-      offset: lineAt(cut, line).x - printed,
+      offset: lineAt(cut, line).x - (printed ?? lineAt(cut, line).x),
       slipMove: 0,
       at: lineAt(blended, line),
     };
   });
 }
 
+/** Where the printed line of a size runs at a level; null where that size is not printed in this cup. */
+function printedAt(nest: Nest, size: number, { piece, level }: Pick<CutLine, "piece" | "level">): Mm | null {
+  const printed = nest.sizes[size]?.find(({ name }) => name === piece);
+  return printed === undefined ? null : pointOf(printed, cutLinePoint(level)).x;
+}
+
 interface SlipsApplied {
   readonly pieces: PieceSet;
   readonly slips: readonly Slip[];
-  /** What truing moved, by dart. */
+  /** What truing legs moved, by dart. */
   readonly truing: ReadonlyMap<string, { readonly inner: Mm; readonly outer: Mm }>;
+  /** What truing changed at the end. */
+  readonly changes: readonly TruingChange[];
+  /** What whole girths change by through slips, by design. */
+  readonly girths: Readonly<Partial<Record<"bust" | "waist" | "hip", Mm>>>;
 }
 
 const keyOf = ({ piece, dart }: DartRef): string => `${piece}.${dart}`;
 
-function applySlips(work: Work, built: Built, cutLines: readonly CutLine[], alteration: Mm): SlipsApplied {
+/** Applies the wearer's slips one after the other; of uneven ones those of one half alone. */
+function applySlips(work: Work, built: Built, cutLines: readonly CutLine[], alteration: Mm, half: Half | null): SlipsApplied {
   const slips: Slip[] = [];
-  if (built.bust !== null) slips.push(bustSlip(built, alteration));
+  if (built.bust !== null) slips.push(bustSlip(work, built, alteration));
   let pieces = built.blended;
   const truing = new Map<string, { inner: Mm; outer: Mm }>();
+  const girths: Partial<Record<"bust" | "waist" | "hip", Mm>> = {};
+  const context = { bustPoint: built.bustPoint.own ?? built.bustPoint.printed };
   for (const wish of work.alterations) {
-    const done = applyAlteration(pieces, wish);
+    if (half !== null && wish.kind === "fit" && wish.half !== undefined && wish.half !== half) continue;
+    const done = applyAlteration(pieces, wish, context);
+    const dart = dartOfAlteration(wish);
     slips.push({
       id: wish.id,
       source: "wearer",
-      piece: wish.dart.piece,
+      phase: phaseOf(wish),
+      piece: done.ok ? done.value.trace.piece : (dart?.piece ?? "front"),
       what: { kind: "alteration", alteration: wish },
       outcome: done.ok ? ok(done.value.trace) : done,
     });
     if (!done.ok) continue;
     pieces = done.value.pieces;
-    const before = truing.get(keyOf(wish.dart)) ?? { inner: 0, outer: 0 };
-    truing.set(keyOf(wish.dart), {
+    for (const level of ["bust", "waist", "hip"] as const) {
+      const change = done.value.girths[level];
+      if (change !== undefined) girths[level] = (girths[level] ?? 0) + change;
+    }
+    if (dart === null) continue;
+    const before = truing.get(keyOf(dart)) ?? { inner: 0, outer: 0 };
+    truing.set(keyOf(dart), {
       inner: before.inner + done.value.truing.inner,
       outer: before.outer + done.value.truing.outer,
     });
   }
-  return { pieces, truing, slips: [...slips, ...cutLines.map((line) => blendSlip(line, built))] };
+  const changes: readonly TruingChange[] = [];
+  return { pieces, truing, changes, girths, slips: [...slips, ...cutLines.map((line) => blendSlip(line, built))] };
 }
 
 function blendSlip(cutLine: CutLine, built: Built): Slip {
@@ -387,17 +433,20 @@ function blendSlip(cutLine: CutLine, built: Built): Slip {
   return {
     id: `blend-${cutLine.piece}-${cutLine.level}`,
     source: "blend",
+    phase: "widthsTraced",
     piece: cutLine.piece,
     what: { kind: "blend", level: cutLine.level === "hip" ? "hip" : "waist", cutLine },
-    outcome: ok({ ...NOTHING_MOVED, piece: cutLine.piece, moved: [{ piece: cutLine.piece, from: to, to: cutLine.at }] }),
+    outcome: ok({
+      ...untouched(cutLine.piece, built.blended, built.blended),
+      moved: [{ piece: cutLine.piece, from: to, to: cutLine.at }],
+    }),
   };
 }
 
-const NOTHING_MOVED = { moved: [], seam: null, seamBefore: 0, seamUngiven: 0, seamAfter: 0, given: [], notes: [] };
-
-function bustSlip({ bust, cut, blended }: Built, amount: Mm): Slip {
+function bustSlip({ pattern }: Work, { bust, cut, blended, bustPoint }: Built, amount: Mm): Slip {
   const outcome = must(bust, "bust alteration");
-  const base = { id: "bust", source: "bust", piece: "front" } as const;
+  const { bustPiece } = styleOf(pattern.style);
+  const base = { id: "bust", source: "bust", phase: "bust", piece: bustPiece } as const;
   if (!outcome.ok) {
     const failure: SlipFailure = { code: "slip/bust-reduction-too-large", most: 2 * outcome.failure.most };
     return {
@@ -406,19 +455,18 @@ function bustSlip({ bust, cut, blended }: Built, amount: Mm): Slip {
       outcome: fail(failure),
     };
   }
-  const { turn, drop, smoothed } = outcome.value;
-  const from = pointOf(must(cut.front, "front"), "bustPoint");
-  const to = pointOf(must(blended.front, "front"), "bustPoint");
+  const { turn, drop, smoothed, traces } = outcome.value;
+  const from = pointOf(pieceIn(cut, bustPiece), "bustPoint");
   return {
     ...base,
     what: { kind: "bust", amount, spread: amount / 2, drop, turn },
     outcome: ok({
-      ...NOTHING_MOVED,
-      piece: "front",
-      moved: [{ piece: "front", from, to }],
+      ...untouched(bustPiece, cut, blended),
+      surgery: traces,
+      moved: [{ piece: bustPiece, from, to: bustPoint.printed }],
       notes: [
-        { code: "centreLengthened", amount: drop },
-        { code: "armholeSmoothed", turned: smoothed },
+        ...(drop === 0 ? [] : [{ code: "centreLengthened" as const, amount: drop }]),
+        ...(smoothed === 0 ? [] : [{ code: "armholeSmoothed" as const, turned: smoothed }]),
       ],
     }),
   };
@@ -432,15 +480,14 @@ function readDarts(work: Work, printed: readonly Piece[], built: Built, applied:
   return piecesOf(applied.pieces).flatMap((piece) =>
     piece.darts.map((dart): PlannedDart => {
       const bustPoint = dart.aimsAt === null ? null : judged;
-      const source = must(
-        printed.find((p) => p.name === piece.name),
-        piece.name,
-      );
+      const has = (of: Piece | undefined): of is Piece => of !== undefined && of.darts.some((d) => d.name === dart.name);
+      const source = printed.find((p) => p.name === piece.name);
+      const asked = built.wanted?.[piece.name];
       const drawn = measureDart(piece, dart.name, bustPoint, radius);
-      const asPrinted = measureDart(source, dart.name, bustPoint, radius);
+      const asPrinted = has(source) ? measureDart(source, dart.name, bustPoint, radius) : null;
       const wanted =
-        dart.aimsAt === null || built.wanted === null ? null : measureDart(built.wanted, dart.name, bustPoint, radius);
-      const fuller = drawn.fullness - (wanted ?? asPrinted).fullness;
+        dart.aimsAt === null || !has(asked) ? null : measureDart(asked, dart.name, bustPoint, radius);
+      const fuller = drawn.fullness - (wanted ?? asPrinted ?? drawn).fullness;
       const ref: DartRef = { piece: piece.name, dart: dart.name };
       return {
         ref,

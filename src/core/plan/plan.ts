@@ -2,7 +2,9 @@
 import type { CheckResult } from "../checks/check";
 import type { DartFigures } from "../dart/dartFigures";
 import type { PiecePoint } from "../geometry/point";
-import type { DartRef, LevelName, Nest, Piece, PieceName, SeamName } from "../pattern/piece";
+import type { PieceSet } from "../alterations/pieceSet";
+import type { DartRef, LevelName, Nest, Piece, PieceName, PointName, SeamName } from "../pattern/piece";
+import type { SurgeryTrace } from "../surgery/cutAndMove";
 import type { Result } from "../result";
 import type { Sizing } from "../sizing/sizing";
 import type { Mm, Radians } from "../units";
@@ -65,7 +67,8 @@ export interface CutLine {
 /** One dart seen three ways: as printed, as the wearer's cup asks, as drawn now. */
 export interface PlannedDart {
   readonly ref: DartRef;
-  readonly printed: DartFigures;
+  /** null: a dart that the pattern does not have. */
+  readonly printed: DartFigures | null;
   /** Only where the dart serves the bust. */
   readonly wanted: DartFigures | null;
   readonly drawn: DartFigures;
@@ -86,6 +89,13 @@ export interface PlannedDart {
 /** What one slip did, for the ledger and for the table. */
 export interface SlipTrace {
   readonly piece: PieceName;
+  /** The cuts and moves it is made of, in order; none where a line was only redrawn. */
+  readonly surgery: readonly SurgeryTrace[];
+  /** Lengths and angles that its words name, by the name they carry there. */
+  readonly values: Readonly<Record<string, Mm>>;
+  /** The pieces it changed, just before and just after. */
+  readonly before: PieceSet;
+  readonly after: PieceSet;
   readonly moved: readonly { readonly piece: PieceName; readonly from: PiecePoint; readonly to: PiecePoint }[];
   readonly seam: SeamName | null;
   /** Sewn length of the seam before, after the dart alone, and after giving back. */
@@ -106,6 +116,14 @@ export type SlipNote =
 
 /** Why a slip could not be applied. The pieces are then as without it. */
 export type SlipFailure =
+  /** The style has no such seam or place. */
+  | { readonly code: "slip/not-on-this-style" }
+  /** `most`: the nearest amount that works, with its sign. */
+  | { readonly code: "slip/too-much"; readonly most: Mm }
+  /** The outline would cross itself or an edge become too short. */
+  | { readonly code: "slip/outline-spoilt"; readonly piece: PieceName }
+  /** There is no free name left for another dart on that seam. */
+  | { readonly code: "slip/too-many-darts" }
   | { readonly code: "slip/no-such-dart"; readonly dart: DartRef }
   /** `dart` where it is not the altered one but the one that was to give back. */
   | { readonly code: "slip/dart-vanishes"; readonly smallest: Mm; readonly would: Mm; readonly dart?: DartRef }
@@ -122,10 +140,15 @@ export type SlipFailure =
 export interface Slip {
   readonly id: string;
   readonly source: "blend" | "bust" | "wearer";
+  /** Where it stands in the trade's order. */
+  readonly phase: SlipPhase;
   readonly piece: PieceName;
   readonly what: SlipWhat;
   readonly outcome: Result<SlipTrace, SlipFailure>;
 }
+
+/** The trade's order: length first, since all else is measured on it; edges last, since they only finish. */
+export type SlipPhase = "widthsTraced" | "length" | "bust" | "darts" | "widths" | "edges";
 
 export type SlipWhat =
   | { readonly kind: "blend"; readonly level: "waist" | "hip"; readonly cutLine: CutLine }
@@ -146,9 +169,32 @@ export type ChecklistStep =
   | { readonly kind: "slip"; readonly slip: Slip }
   | { readonly kind: "dart"; readonly dart: DartRef; readonly figures: DartFigures }
   | { readonly kind: "trueDart"; readonly dart: DartRef; readonly amount: Mm }
-  | { readonly kind: "walk"; readonly seam: SeamName; readonly against: PieceName; readonly ease: Mm };
+  | { readonly kind: "walk"; readonly seam: SeamName; readonly first: readonly PieceName[]; readonly second: readonly PieceName[]; readonly ease: Mm }
+  | { readonly kind: "trued"; readonly change: TruingChange };
+
+/** What truing changed at the end of the chain. */
+export interface TruingChange {
+  readonly piece: PieceName;
+  readonly seam: SeamName;
+  readonly what: "seamWalked" | "seamSmoothed" | "cornerSquared" | "legsEqualled";
+  readonly point: PointName | null;
+  /** mm the seam or corner moved; degrees for a corner squared. */
+  readonly amount: number;
+}
+
+/** What the halves of the body can differ in. */
+export interface PlanHalf {
+  readonly pieces: readonly Piece[];
+  readonly darts: readonly PlannedDart[];
+  readonly slips: readonly Slip[];
+  readonly truing: readonly TruingChange[];
+}
 
 export interface Plan {
+  /** Set where left and right halves differ: this plan's pieces are then the left half's, and here is the right's. */
+  readonly right: PlanHalf | null;
+  /** What truing changed after the last slip. */
+  readonly truing: readonly TruingChange[];
   readonly sizing: Sizing;
   readonly levels: readonly PlannedLevel[];
   /** The pieces printed, in the cup version picked, all sizes. */
@@ -159,7 +205,9 @@ export interface Plan {
   readonly blended: readonly Piece[];
   /** The final pieces. */
   readonly pieces: readonly Piece[];
-  /** On the front: the pattern's bust point (after any bust alteration), and the wearer's own where she measured it. */
+  /** The piece that carries the bust point. */
+  readonly bustPiece: PieceName;
+  /** On that piece: the pattern's bust point (after any bust alteration), and the wearer's own where she measured it. */
   readonly bustPoint: { readonly printed: PiecePoint; readonly own: PiecePoint | null };
   readonly darts: readonly PlannedDart[];
   readonly cutLines: readonly CutLine[];

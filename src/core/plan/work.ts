@@ -1,7 +1,9 @@
 /** What the wearer decided: the whole of the saved document, and nothing derived. */
 import type { SizeChart } from "../chart/sizeChart";
 import type { Measures } from "../measures/measure";
-import type { DartRef } from "../pattern/piece";
+import type { FitName } from "../alterations/fit/index";
+import type { DartHome, DartRef } from "../pattern/piece";
+import type { StrapStyle, StyleName } from "../style/style";
 import type { Mm } from "../units";
 
 export type LengthUnit = "cm" | "in";
@@ -30,6 +32,9 @@ export interface Pattern {
   readonly ease: Ease;
   readonly length: PatternLength;
   readonly closure: Closure;
+  readonly style: StyleName;
+  /** For styles with straps. */
+  readonly strap: StrapStyle;
 }
 
 /** Picks the wearer set over the planner's own. Sizes by label; waist and hip as fractional indexes (0 = first size). */
@@ -83,9 +88,77 @@ export interface DartPlaceAlteration {
   readonly giveBack: GiveBack;
 }
 
-/** One decision of the wearer about the pieces. At most one of each kind for each dart. */
-export type Alteration = DartEndAlteration | DartMouthAlteration | DartPlaceAlteration;
+/** Closes a dart, or a share of it, and opens as much at another seam, about the bust point; a dart there takes it up. */
+export interface DartPivotAlteration {
+  readonly kind: "dartPivot";
+  readonly id: string;
+  readonly dart: DartRef;
+  readonly to: DartHome;
+  /** Of its angle: above 0, 1 is the whole. */
+  readonly share: number;
+}
+
+/** Splits a dart into two or three side by side, all pointing at where the one ended. */
+export interface DartSplitAlteration {
+  readonly kind: "dartSplit";
+  readonly id: string;
+  readonly dart: DartRef;
+  readonly into: 2 | 3;
+}
+
+/** Draws the dart's mouth up as gathers in place of folding it. */
+export interface DartGatherAlteration {
+  readonly kind: "dartGather";
+  readonly id: string;
+  readonly dart: DartRef;
+}
+
+/** Bows both legs at their middle: positive into the dart (takes less there, a rounder cup), negative out of it. */
+export interface DartLegsAlteration {
+  readonly kind: "dartLegs";
+  readonly id: string;
+  readonly dart: DartRef;
+  readonly bow: Mm;
+}
+
+/** Darts of the bust joined through the bust point into one seam from edge to edge: the front becomes two pieces. */
+export interface DartSeamAlteration {
+  readonly kind: "dartSeam";
+  readonly id: string;
+  /** The upper one: of the shoulder or the armhole. The other is the waist dart of the same piece. */
+  readonly dart: DartRef;
+}
+
+/** The wearer's own half of the body. */
+export type Half = "left" | "right";
+
+/** A fit alteration: which, and how much; what it does is told by its definition. */
+export interface FitAlteration {
+  readonly kind: "fit";
+  readonly id: string;
+  readonly fit: FitName;
+  readonly amount: Mm;
+  /** On one half of the body alone; absent: on both. */
+  readonly half?: Half;
+}
+
+/** Redraws one dart; what that sets free on its seam is given back. */
+export type DartRedraw = DartEndAlteration | DartMouthAlteration | DartPlaceAlteration;
+/** Makes another thing of a dart. */
+export type DartSurgery = DartPivotAlteration | DartSplitAlteration | DartGatherAlteration | DartLegsAlteration | DartSeamAlteration;
+
+/**
+ * One decision of the wearer about the pieces: at most one of each kind for each dart, one of each fit for each half. They are
+ * made in the order they stand in.
+ */
+export type Alteration = DartRedraw | DartSurgery | FitAlteration;
 export type AlterationKind = Alteration["kind"];
+
+export const isRedraw = (alteration: Alteration): alteration is DartRedraw =>
+  alteration.kind === "dartEnd" || alteration.kind === "dartMouth" || alteration.kind === "dartPlace";
+
+/** The dart an alteration is about; null where it is about none. */
+export const dartOfAlteration = (alteration: Alteration): DartRef | null => (alteration.kind === "fit" ? null : alteration.dart);
 
 export interface Work {
   readonly name: string;

@@ -10,10 +10,13 @@ import { seamLength } from "../girth/seamLength";
 import { edgeLength, edgeParameterAtLength } from "../geometry/edgeCurve";
 import type { PiecePoint } from "../geometry/point";
 import { dartOf, pointOf, type Piece } from "../pattern/piece";
+import { noSurgery } from "../surgery/cutAndMove";
 import { adjustFullBust, type FullBust, type FullBustFailure } from "../surgery/fullBust";
 import { pivotDart } from "../surgery/pivotDart";
 import { curveOf, edgeFrom } from "../surgery/ring";
 import { radians, type Mm } from "../units";
+import { pieceIn, withPiece } from "../alterations/pieceSet";
+import type { Style } from "./style";
 
 /** mm below the bust line, along the side seam, where the side dart is opened (common practice, no source). */
 const SIDE_DART_BELOW_BUST: Mm = 35;
@@ -35,7 +38,7 @@ export function withSideDart(block: Piece): Piece {
 
 /** The front made for another cup difference than the block's. */
 export function forCup(front: Piece, difference: Mm): Result<FullBust, FullBustFailure> {
-  if (difference === BLOCK_DIFFERENCE) return ok({ piece: front, turn: NO_TURN, drop: 0, smoothed: NO_TURN });
+  if (difference === BLOCK_DIFFERENCE) return ok({ piece: front, turn: NO_TURN, drop: 0, smoothed: NO_TURN, trace: noSurgery(front) });
   return adjustFullBust(front, (difference - BLOCK_DIFFERENCE) / 2);
 }
 
@@ -48,6 +51,24 @@ export function endBustDarts(front: Piece, bustPoint: PiecePoint, difference: Mm
   }
   return piece;
 }
+
+/** The style as a whole: a front and a back, as drafted. */
+export const sideDartStyle: Style = {
+  name: "sideDart",
+  bustPiece: "front",
+  waistPieces: { front: ["front"], back: ["back"] },
+  open: (block, back, difference) => {
+    const front = forCup(withSideDart(block), difference);
+    return front.ok ? ok({ front: front.value.piece, back }) : front;
+  },
+  adjustBust: (pieces, spread) => {
+    const done = adjustFullBust(pieceIn(pieces, "front"), spread);
+    if (!done.ok) return done;
+    const { piece, turn, drop, smoothed, trace } = done.value;
+    return ok({ pieces: withPiece(pieces, piece), turn, drop, smoothed, traces: [trace] });
+  },
+  finish: (pieces, bustPoint, difference) => withPiece(pieces, endBustDarts(pieceIn(pieces, "front"), bustPoint, difference)),
+};
 
 /** The printed front of one size and cup, or why that cup cannot be made from it. */
 export function sideDartFront(block: Piece, difference: Mm): Result<Piece, FullBustFailure> {

@@ -5,12 +5,14 @@
  * the centre part is lengthened by the same drop. Both darts grow (or shrink); no seam but the armhole's curve bends.
  */
 import { edgeTangentAt } from "../geometry/edgeCurve";
-import { distance, midpoint, polar, rotateAbout, shift, type PiecePoint } from "../geometry/point";
+import { distance, midpoint, polar, shift, type PiecePoint } from "../geometry/point";
+import { rigidMotion } from "../geometry/rigid";
 import { fail, must, ok, type Result } from "../result";
 import { dartOf, pointOf, type Edge, type Piece, type PointName } from "../pattern/piece";
 import { NARROWEST_DART, SOLVER_ACCURACY } from "../tolerance";
 import { radians, type Mm, type Radians } from "../units";
-import { curveOf, edgeFrom, edgeTo, insertPoint, moveParts, pointsBetween } from "./ring";
+import { cutAndMove, type SurgeryTrace } from "./cutAndMove";
+import { curveOf, edgeFrom, edgeTo, insertPoint, mouthMiddle } from "./ring";
 
 export interface HingeTurn {
   /** Turn of the upper side part about the hinge, signed: positive turns +x towards +y. */
@@ -53,7 +55,10 @@ export interface FullBust {
   readonly drop: Mm;
   /** Turn of the armhole at the hinge that was smoothed away. */
   readonly smoothed: Radians;
+  readonly trace: SurgeryTrace;
 }
+
+const NO_TURN = radians(0);
 
 /** Where on the lower armhole edge the hinge lies: about the lower third of the whole armhole (common practice). */
 const HINGE_ON_LOWER_ARMHOLE = 0.2;
@@ -96,19 +101,43 @@ function spreadApart(front: Piece, spread: Mm): Result<FullBust, FullBustFailure
   const side = dartOf(hinged, "sideDart");
   const waist = dartOf(hinged, "waistDart");
 
-  const upper = pointsBetween(hinged, "armholeHinge", side.inner);
-  upper.delete("armholeHinge");
-  const lower = pointsBetween(hinged, side.outer, waist.outer);
-  lower.add("bustLineOuter");
-  const centre = pointsBetween(hinged, waist.inner, "centreBust");
-  centre.add("bustLineInner");
-  centre.add("underBustCentre");
-  const opened = moveParts(hinged, [
-    { points: upper, map: (p) => rotateAbout(p, hinge, turn) },
-    { points: lower, map: (p) => shift(p, spread, drop) },
-    { points: centre, map: (p) => shift(p, 0, drop) },
-  ]);
-  const atHinge = turnHingeControl(opened, hinge, turn);
+  const lowerCorner = pointOf(hinged, side.outer);
+  const onTo = (...names: PointName[]): PiecePoint[] => names.map((name) => pointOf(hinged, name));
+  const operated = cutAndMove(
+    hinged,
+    [
+      {
+        from: "armholeHinge",
+        to: side.inner,
+        inside: [apex],
+        carries: [],
+        motion: rigidMotion(hinge, turn),
+      },
+      {
+        from: side.outer,
+        to: waist.outer,
+        inside: [apex],
+        carries: ["bustLineOuter"],
+        motion: rigidMotion(lowerCorner, NO_TURN, spread, drop),
+      },
+      {
+        from: waist.inner,
+        to: "centreBust",
+        inside: onTo("bustLineInner"),
+        carries: ["bustLineInner", "underBustCentre"],
+        motion: rigidMotion(lowerCorner, NO_TURN, 0, drop),
+      },
+    ],
+    {
+      cuts: [
+        [mouthMiddle(hinged, waist.inner, waist.outer), apex, hinge],
+        [mouthMiddle(hinged, side.inner, side.outer), apex],
+        onTo("bustLineInner", "centreBust"),
+      ],
+      hinges: [hinge],
+    },
+  );
+  const atHinge = operated.piece;
   if (!areDartsSewable(atHinge)) return fail("fullBust/dart-vanishes");
   const old = pointOf(front, "bustPoint");
   const smooth = smoothArmhole(atHinge);
@@ -124,17 +153,8 @@ function spreadApart(front: Piece, spread: Mm): Result<FullBust, FullBustFailure
     turn,
     drop,
     smoothed: smooth.turned,
+    trace: operated.trace,
   });
-}
-
-/** The control beside the hinge on the turned side belongs to the turned part, although its end stays put. */
-function turnHingeControl(piece: Piece, hinge: PiecePoint, turn: Radians): Piece {
-  const index = edgeFrom(piece, "armholeHinge");
-  const edge = must(piece.edges[index], "edge");
-  if (edge.curve === null) return piece;
-  const edges = [...piece.edges];
-  edges[index] = { ...edge, curve: { ...edge.curve, c1: rotateAbout(edge.curve.c1, hinge, turn) } };
-  return { ...piece, edges };
 }
 
 const areDartsSewable = (piece: Piece): boolean =>

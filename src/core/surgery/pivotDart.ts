@@ -2,11 +2,13 @@
  * Pivoting a dart: it is closed where it is and opened at another seam, about one point. The part between the two
  * turns rigidly; every seam keeps its length and the sewn shape stays what it was.
  */
-import { directionOf, rotateAbout, turnBetween } from "../geometry/point";
+import { directionOf, turnBetween } from "../geometry/point";
+import { rigidMotion } from "../geometry/rigid";
 import { CoreBug, must } from "../result";
-import { dartOf, pointOf, type DartName, type Edge, type Piece, type PointName } from "../pattern/piece";
+import { dartOf, pointOf, type DartName, type Piece, type PointName } from "../pattern/piece";
 import type { Radians } from "../units";
-import { edgeFrom, edgeTo, insertPoint, moveParts, pointsBetween } from "./ring";
+import { cutAndMove, partAt, type SurgeryTrace } from "./cutAndMove";
+import { edgeFrom, edgeTo, insertPoint } from "./ring";
 
 export interface PivotTo {
   /** The dart to close; it must reach the pivot. */
@@ -22,6 +24,7 @@ export interface PivotTo {
 export interface Pivoted {
   readonly piece: Piece;
   readonly turn: Radians;
+  readonly trace: SurgeryTrace;
 }
 
 /**
@@ -44,13 +47,16 @@ export function pivotDart(piece: Piece, to: PivotTo): Pivoted {
   const cutAt = edgeFrom(piece, to.edgeFrom);
   const seam = must(piece.edges[cutAt], "edge").seam;
   const cut = insertPoint(piece, cutAt, to.t, inner, "bust");
-  const opened = openAt(cut, inner, outer, to.open);
-  const turned = moveParts(opened, [
-    { points: pointsBetween(opened, old.outer, inner), map: (p) => rotateAbout(p, pivot, turn) },
-  ]);
+  const opened = partAt(cut, inner, outer, to.open);
+  const { piece: turned, trace } = cutAndMove(
+    opened,
+    [{ from: old.outer, to: inner, inside: [pivot], carries: [], motion: rigidMotion(pivot, turn) }],
+    { cuts: [[pivot, pointOf(opened, inner)]], hinges: [pivot] },
+  );
   const apex: PointName = `${to.open}Apex`;
   return {
     turn,
+    trace,
     piece: withoutDart(
       {
         ...turned,
@@ -60,16 +66,6 @@ export function pivotDart(piece: Piece, to: PivotTo): Pivoted {
       to.close,
     ),
   };
-}
-
-/** Parts the outline at a corner: the corner becomes the mouth of a dart, still shut. */
-function openAt(piece: Piece, inner: PointName, outer: PointName, dart: DartName): Piece {
-  const after = edgeFrom(piece, inner);
-  const next = must(piece.edges[after], "edge");
-  const mouth: Edge = { from: inner, to: outer, seam: next.seam, curve: null, mouthOf: dart };
-  const edges = [...piece.edges];
-  edges.splice(after, 1, mouth, { ...next, from: outer });
-  return { ...piece, edges, points: { ...piece.points, [outer]: must(piece.points[inner], inner) } };
 }
 
 /** Joins the two straight halves of the seam that a shut dart lay between. */

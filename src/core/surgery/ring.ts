@@ -40,41 +40,6 @@ export function insertPoint(piece: Piece, edgeIndex: number, t: number, name: Po
   return { ...piece, points: { ...piece.points, [name]: { at: first.b, level } }, edges };
 }
 
-/** Which points move in an operation, and how. */
-export interface Move {
-  readonly points: ReadonlySet<PointName>;
-  readonly map: (p: PiecePoint) => PiecePoint;
-}
-
-/**
- * Applies rigid moves to parts of a piece. A control point goes with the end it belongs to: so an edge lying wholly in
- * a part moves rigidly with it, and an edge between two parts must be a straight one or a dart's mouth.
- */
-export function moveParts(piece: Piece, moves: readonly Move[]): Piece {
-  const mapOf = (name: PointName): Move["map"] | undefined => moves.find((move) => move.points.has(name))?.map;
-  const points: Partial<Record<PointName, NamedPoint>> = { ...piece.points };
-  for (const move of moves) {
-    for (const name of move.points) {
-      const point = points[name];
-      if (point !== undefined) points[name] = { ...point, at: move.map(point.at) };
-    }
-  }
-  const edges = piece.edges.map((edge): Edge => {
-    if (edge.curve === null) return edge;
-    const atStart = mapOf(edge.from);
-    const atEnd = mapOf(edge.to);
-    if (atStart === undefined && atEnd === undefined) return edge;
-    return {
-      ...edge,
-      curve: {
-        c1: atStart === undefined ? edge.curve.c1 : atStart(edge.curve.c1),
-        c2: atEnd === undefined ? edge.curve.c2 : atEnd(edge.curve.c2),
-      },
-    };
-  });
-  return { ...piece, points, edges };
-}
-
 /** The points from one corner of the ring to another, both included, going the way of the edges. */
 export function pointsBetween(piece: Piece, from: PointName, to: PointName): Set<PointName> {
   const found = new Set<PointName>([from]);

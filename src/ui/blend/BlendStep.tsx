@@ -1,3 +1,4 @@
+import { isFrontPiece } from "../../core/pattern/pieceGroups";
 import { useMemo } from "react";
 import type { Plan } from "../../core/plan/plan";
 import type { Picks, Work } from "../../core/plan/work";
@@ -61,7 +62,7 @@ function Picked({ work, plan, planners }: PickedProps) {
               work={work}
               level={level}
               name={level.level}
-              line={plan.cutLines.find((line) => line.level === level.level && line.piece.startsWith("front"))}
+              line={plan.cutLines.find((line) => line.level === level.level && isFrontPiece(line.piece))}
               own={own(level.level)}
               planners={planners?.levels.find((other) => other.level === level.level) ?? null}
             />

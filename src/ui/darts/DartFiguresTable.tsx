@@ -28,7 +28,7 @@ export function DartFiguresTable({ dart, unit }: { readonly dart: PlannedDart; r
       <thead>
         <tr>
           <th scope="col">figure</th>
-          <th scope="col">printed</th>
+          {dart.printed !== null && <th scope="col">printed</th>}
           {dart.wanted !== null && <th scope="col">your cup asks</th>}
           <th scope="col">as drawn</th>
         </tr>
@@ -37,7 +37,7 @@ export function DartFiguresTable({ dart, unit }: { readonly dart: PlannedDart; r
         {rows.map(([name, figure]) => (
           <tr key={name}>
             <th scope="row">{name}</th>
-            <td>{figure(dart.printed)}</td>
+            {dart.printed !== null && <td>{figure(dart.printed)}</td>}
             {dart.wanted !== null && <td>{figure(dart.wanted)}</td>}
             <td className="drawn">{figure(dart.drawn)}</td>
           </tr>

@@ -1,5 +1,5 @@
 import type { PlannedDart, Slip } from "../../core/plan/plan";
-import type { LengthUnit } from "../../core/plan/work";
+import { isRedraw, type LengthUnit } from "../../core/plan/work";
 import { placeWords, seamProof } from "../../words/darts";
 import { formatAmount, formatSigned } from "../../words/length";
 import { seamWords } from "../../words/names";
@@ -9,7 +9,10 @@ import { alterationTitle } from "../../words/slips";
 export function DartSums({ dart, slips, unit }: { readonly dart: PlannedDart; readonly slips: readonly Slip[]; readonly unit: LengthUnit }) {
   const own = slips.filter(
     ({ what }) =>
-      what.kind === "alteration" && what.alteration.dart.piece === dart.ref.piece && what.alteration.dart.dart === dart.ref.dart,
+      what.kind === "alteration" &&
+      isRedraw(what.alteration) &&
+      what.alteration.dart.piece === dart.ref.piece &&
+      what.alteration.dart.dart === dart.ref.dart,
   );
   if (own.length === 0) return null;
   return (

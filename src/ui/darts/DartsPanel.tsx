@@ -2,7 +2,7 @@ import "./darts.css";
 import { useMemo } from "react";
 import type { DartRef } from "../../core/pattern/piece";
 import type { Plan, PlannedDart, SlipFailure } from "../../core/plan/plan";
-import type { Alteration, Hold, Work } from "../../core/plan/work";
+import { isRedraw, type DartRedraw, type Hold, type Work } from "../../core/plan/work";
 import { endWords, holdWords, stopSentence, truingSentence, verdictSentence } from "../../words/darts";
 import { capital, centreWords, dartRefWords, dartWords, pieceWords } from "../../words/names";
 import { planFailureWords } from "../../words/plan";
@@ -95,10 +95,11 @@ function DartEditor({ dart, plan, work }: DartEditorProps) {
   const end = endOf(work, ref, nextHold);
   const mouth = mouthOf(work, ref);
   const place = placeOf(work, ref);
-  const own = useMemo(() => work.alterations.filter((a) => same(a.dart, ref)), [work.alterations, ref]);
-  const failureOf = (kind: Alteration["kind"]): SlipFailure | null => {
+  const own = useMemo(() => work.alterations.filter(isRedraw).filter((a) => same(a.dart, ref)), [work.alterations, ref]);
+  const failureOf = (kind: DartRedraw["kind"]): SlipFailure | null => {
     const slip = plan.slips.find(
-      ({ what }) => what.kind === "alteration" && what.alteration.kind === kind && same(what.alteration.dart, ref),
+      ({ what }) =>
+        what.kind === "alteration" && isRedraw(what.alteration) && what.alteration.kind === kind && same(what.alteration.dart, ref),
     );
     return slip === undefined || slip.outcome.ok ? null : slip.outcome.failure;
   };
@@ -110,7 +111,7 @@ function DartEditor({ dart, plan, work }: DartEditorProps) {
   const isOuter = Math.abs(mouth.outer) > Math.abs(mouth.inner);
   const placeRefusal = said(failureOf("dartPlace"));
 
-  const amount = (label: string, value: number, change: (value: number) => Alteration, more: { hint?: string; refusal?: string | null } = {}) => (
+  const amount = (label: string, value: number, change: (value: number) => DartRedraw, more: { hint?: string; refusal?: string | null } = {}) => (
     <AmountField
       label={label}
       value={value}
@@ -207,7 +208,7 @@ const isStopUsual = ({ drawn, usualStop }: PlannedDart): boolean =>
   usualStop === null ||
   (drawn.apexToBustPoint >= usualStop.least && drawn.apexToBustPoint <= usualStop.most);
 
-const WHAT: Readonly<Record<Alteration["kind"], string>> = {
+const WHAT: Readonly<Record<DartRedraw["kind"], string>> = {
   dartEnd: "its end",
   dartMouth: "its mouth",
   dartPlace: "its place",

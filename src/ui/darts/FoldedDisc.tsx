@@ -16,7 +16,9 @@ export function FoldedDisc({ dart, radius, unit }: { readonly dart: PlannedDart;
   const id = useId();
   const [tried, setTried] = useState(0);
   const slant = radius ?? FULLNESS_RADIUS;
-  const { drawn, printed } = dart;
+  const { drawn } = dart;
+  // A dart that the pattern does not have is held against itself.
+  const printed = dart.printed ?? drawn;
   const axis = axisLength(drawn);
   const most = Math.max(0, Math.floor(axis - SHORTEST_DART));
   const shorten = Math.min(tried, most);

@@ -4,15 +4,17 @@ import type { DartFigures } from "../../core/dart/dartFigures";
 import type { PiecePoint } from "../../core/geometry/point";
 import type { DartRef } from "../../core/pattern/piece";
 import { applyCommand, type Command } from "../../core/plan/commands";
-import type {
-  Alteration,
-  AlterationKind,
-  DartEndAlteration,
-  DartMouthAlteration,
-  DartPlaceAlteration,
-  Hold,
-  LengthUnit,
-  Work,
+import {
+  isRedraw,
+  type AlterationKind,
+  type DartEndAlteration,
+  type DartMouthAlteration,
+  type DartPlaceAlteration,
+  type DartRedraw,
+  type GiveBack,
+  type Hold,
+  type LengthUnit,
+  type Work,
 } from "../../core/plan/work";
 import { MM_PER_INCH, type Mm } from "../../core/units";
 import { planOf } from "../app/useWork";
@@ -32,9 +34,11 @@ export const alterationId = (kind: AlterationKind, { piece, dart }: DartRef): st
 
 const sameDart = (a: DartRef, b: DartRef): boolean => a.piece === b.piece && a.dart === b.dart;
 
-function existing<K extends AlterationKind>(work: Work, kind: K, dart: DartRef): Extract<Alteration, { kind: K }> | undefined {
+type RedrawKind = DartRedraw["kind"];
+
+function existing<K extends RedrawKind>(work: Work, kind: K, dart: DartRef): Extract<DartRedraw, { kind: K }> | undefined {
   return work.alterations.find(
-    (a): a is Extract<Alteration, { kind: K }> => a.kind === kind && sameDart(a.dart, dart),
+    (a): a is Extract<DartRedraw, { kind: K }> => a.kind === kind && isRedraw(a) && sameDart(a.dart, dart),
   );
 }
 
@@ -70,19 +74,19 @@ export const placeOf = (work: Work, dart: DartRef): DartPlaceAlteration =>
   };
 
 /** The shares already set for this dart go for its other alterations too. */
-export const sharesOf = (work: Work, dart: DartRef): Alteration["giveBack"] =>
-  work.alterations.find((a) => sameDart(a.dart, dart) && Object.keys(a.giveBack).length > 0)?.giveBack ?? {};
+export const sharesOf = (work: Work, dart: DartRef): GiveBack =>
+  work.alterations.filter(isRedraw).find((a) => sameDart(a.dart, dart) && Object.keys(a.giveBack).length > 0)?.giveBack ?? {};
 
-const isNothing = (a: Alteration): boolean =>
+const isNothing = (a: DartRedraw): boolean =>
   a.kind === "dartEnd" ? a.shorten === 0 && a.across === 0 : a.kind === "dartMouth" ? a.inner === 0 && a.outer === 0 : a.by === 0;
 
 /** Puts an alteration, or takes it out of the ledger where it would do nothing. */
-export const putOrRemove = (alteration: Alteration): Command =>
+export const putOrRemove = (alteration: DartRedraw): Command =>
   isNothing(alteration) ? { kind: "removeAlteration", id: alteration.id } : { kind: "putAlteration", alteration };
 
 /** The dart as it is before the alteration that a handle sets (and those that come after it on the same dart). */
 function dartBefore(work: Work, dart: DartRef, end: HandleEnd): DartFigures | null {
-  const kinds: readonly AlterationKind[] = end === "apex" ? ["dartEnd"] : ["dartMouth", "dartEnd"];
+  const kinds: readonly RedrawKind[] = end === "apex" ? ["dartEnd"] : ["dartMouth", "dartEnd"];
   const before = kinds.reduce<Work>(
     (w, kind) => applyCommand(w, { kind: "removeAlteration", id: existing(w, kind, dart)?.id ?? "" }),
     work,

@@ -1,5 +1,8 @@
 import { useState } from "react";
 import type { Closure, PatternLength } from "../../core/plan/work";
+import { STYLE_NAMES } from "../../core/style/index";
+import type { StrapStyle, StyleName } from "../../core/style/style";
+import { capital, styleWords } from "../../words/names";
 import { useRun, useSettledWork } from "../app/useWork";
 import { Choice } from "../fields/Choice";
 import { LengthField } from "../fields/LengthField";
@@ -12,6 +15,16 @@ import { PASTE_FIELD, PasteChart } from "./PasteChart";
 const LENGTHS: readonly { readonly value: PatternLength; readonly label: string }[] = [
   { value: "waist", label: "To the waist" },
   { value: "hip", label: "With a basque to the hip" },
+];
+
+const STYLES: readonly { readonly value: StyleName; readonly label: string }[] = STYLE_NAMES.map((value) => ({
+  value,
+  label: capital(styleWords(value)),
+}));
+
+const STRAPS: readonly { readonly value: StrapStyle; readonly label: string }[] = [
+  { value: "thin", label: "thin" },
+  { value: "wide", label: "wide, over what is worn under it" },
 ];
 
 const PLACES: readonly { readonly value: Closure["place"]; readonly label: string }[] = [
@@ -71,6 +84,10 @@ export function EnvelopeStep() {
 
       <section className="make" aria-labelledby="make-title">
         <h3 id="make-title">How it is made</h3>
+        <Choice legend="Style" options={STYLES} value={pattern.style} onChange={(style) => run({ kind: "setStyle", style })} />
+        {pattern.style === "midriff" && (
+          <Choice legend="Straps" options={STRAPS} value={pattern.strap} onChange={(strap) => run({ kind: "setStrap", strap })} />
+        )}
         <Choice legend="Length" options={LENGTHS} value={pattern.length} onChange={(length) => run({ kind: "setLength", length })} />
         <Choice
           legend="Opens at the"

@@ -3,7 +3,7 @@ import { useEffect, useRef, useState } from "react";
 import type { CheckResult } from "../../core/checks/check";
 import type { PieceName } from "../../core/pattern/piece";
 import type { Plan, Slip } from "../../core/plan/plan";
-import type { LengthUnit } from "../../core/plan/work";
+import { dartOfAlteration, type LengthUnit } from "../../core/plan/work";
 import { checkClaim, checkFailureSentence, checkPlace } from "../../words/checks";
 import { capital, listWords, pieceWords } from "../../words/names";
 import { slipAmount, slipGroup, slipNoteSentence, slipTitle, slipWhy } from "../../words/ledger";
@@ -70,7 +70,8 @@ function SlipOfPaper({ group, slip, pieces, unit }: SlipOfPaperProps) {
   }, [lit]);
   const light = (): void => {
     lightSlip(lit ? null : group);
-    if (slip.what.kind === "alteration") selectDart(slip.what.alteration.dart);
+    const dart = slip.what.kind === "alteration" ? dartOfAlteration(slip.what.alteration) : null;
+    if (dart !== null) selectDart(dart);
   };
   return (
     <li ref={paper} className="slip" data-source={slip.source} data-lit={lit ? "" : undefined} data-refused={slip.outcome.ok ? undefined : ""}>

@@ -3,7 +3,7 @@ import "./table.css";
 import { useCallback, useMemo, useRef, useState } from "react";
 import type { DartRef } from "../../core/pattern/piece";
 import type { Plan } from "../../core/plan/plan";
-import type { LengthUnit } from "../../core/plan/work";
+import { dartOfAlteration, type LengthUnit } from "../../core/plan/work";
 import { boxOf, keepApart, nearestApart, pieceLabels, placePieces, planLabels, sizeLabels, sizesInUse, type Label, type Place } from "../../drawing/index";
 import { dartHandleLabel } from "../../words/darts";
 import { capital, pieceWords } from "../../words/names";
@@ -197,7 +197,10 @@ function PlanOnTable({ plan, places, sizes, mmPerPixel, showBefore, showAmounts,
     (dart: DartRef) => {
       selectDart(dart);
       // The slip of what is touched lights up in the ledger.
-      const own = store.getState().work.alterations.find((a) => a.dart.piece === dart.piece && a.dart.dart === dart.dart);
+      const own = store.getState().work.alterations.find((a) => {
+        const of = dartOfAlteration(a);
+        return of?.piece === dart.piece && of.dart === dart.dart;
+      });
       lightSlip(own?.id ?? null);
     },
     [store, selectDart, lightSlip],

@@ -33,7 +33,7 @@ export const WorkingLayer = memo(({ plan, places, mmPerPixel, showBefore, select
             selected={selected?.piece === place.piece ? selected : null}
             onSelect={onSelect}
           />
-          {place.piece === "front" && <BustPoints plan={plan} mmPerPixel={mmPerPixel} onLight={onLight} />}
+          {place.piece === plan.bustPiece && <BustPoints plan={plan} mmPerPixel={mmPerPixel} onLight={onLight} />}
         </g>
       );
     })}

@@ -4,7 +4,7 @@ import * as fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import type { DartRef, Piece } from "../../../src/core/pattern/piece";
 import type { Plan, SlipTrace } from "../../../src/core/plan/plan";
-import type { Alteration, GiveBack, GiveBackPlace } from "../../../src/core/plan/work";
+import type { Alteration, DartRedraw, GiveBack, GiveBackPlace } from "../../../src/core/plan/work";
 import { demoWorks } from "../../../src/document/demo";
 import { anyAmount } from "../../support/amounts";
 import { seamByBezierJs } from "../../support/independent";
@@ -30,7 +30,7 @@ const sharesOf = (dart: DartRef): fc.Arbitrary<GiveBack> =>
 const amount = (usual: number): fc.Arbitrary<number> =>
   fc.oneof({ weight: 5, arbitrary: anyAmount(-usual, usual) }, { weight: 1, arbitrary: anyAmount(-20 * usual, 20 * usual) });
 
-const anySlip: fc.Arbitrary<Alteration> = fc.constantFrom(...DARTS).chain((dart) => {
+const anySlip: fc.Arbitrary<DartRedraw> = fc.constantFrom(...DARTS).chain((dart) => {
   const common = { id: fc.constant("a"), dart: fc.constant(dart), giveBack: sharesOf(dart) };
   return fc.oneof(
     fc.record({ ...common, kind: fc.constant("dartEnd" as const), shorten: amount(30), across: amount(12), hold: fc.constantFrom("mouth" as const, "fullness" as const) }),
@@ -48,7 +48,7 @@ describe.each(demoWorks().map((work) => [work.name, { ...work, alterations: [] }
   const plain = planOf(work);
 
   /** What is wrong with a slip that was left out. */
-  function wrongWithRefused(plan: Plan, slip: Alteration, failure: object): string[] {
+  function wrongWithRefused(plan: Plan, slip: DartRedraw, failure: object): string[] {
     const odd = Object.values(failure).filter((value) => typeof value === "number" && !Number.isFinite(value));
     const check = plan.checks.find(({ name }) => name === "slipsApplied");
     return [
@@ -59,7 +59,7 @@ describe.each(demoWorks().map((work) => [work.name, { ...work, alterations: [] }
   }
 
   /** What is wrong with one that was made, other than what a check says. */
-  function wrongWithMade(plan: Plan, slip: Alteration, { given }: SlipTrace): string[] {
+  function wrongWithMade(plan: Plan, slip: DartRedraw, { given }: SlipTrace): string[] {
     const failing = new Set(plan.checks.filter(({ ok }) => !ok).map(({ name }) => name));
     const drawn = plan.darts.find(({ ref: own }) => own.piece === slip.dart.piece && own.dart === slip.dart.dart)?.drawn;
     if (drawn === undefined) return ["the dart is gone"];

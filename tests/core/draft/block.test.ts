@@ -59,7 +59,7 @@ describe("the block's worked size", () => {
 
 it.each([20, 100, 180, 230, 250])("the basque's side seams are of one length where the waist is %d mm below the bust", (drop) => {
   const sizes = [760, 880, 1000].map((bust) => ({ label: String(bust), bust, waist: bust - drop, hip: bust + 60 }));
-  const blocks = draftBlocks({ name: "", chart: { sizes, draftedDifference: 50, cups: [] }, ease, length: "hip", closure: { place: "side", belowWaist: 180 } });
+  const blocks = draftBlocks({ name: "", chart: { sizes, draftedDifference: 50, cups: [] }, ease, length: "hip", closure: { place: "side", belowWaist: 180 }, style: "sideDart", strap: "wide" });
   blocks.frontBasque.forEach((piece, size) => {
     const other = blocks.backBasque[size];
     if (other === undefined) throw new Error("no back");

@@ -4,6 +4,7 @@
  */
 import * as fc from "fast-check";
 import { describe, expect, it } from "vitest";
+import { STYLE_NAMES } from "../../../src/core/style/index";
 import type { SizeRow } from "../../../src/core/chart/sizeChart";
 import type { DartRef, Piece, PieceName } from "../../../src/core/pattern/piece";
 import { derivePlan } from "../../../src/core/plan/derivePlan";
@@ -69,6 +70,8 @@ const anyWork: fc.Arbitrary<Work> = fc
     ease: fc.record({ bust: anyAmount(-20, 160), waist: anyAmount(-40, 120), hip: anyAmount(-20, 150) }),
     length: fc.constantFrom("waist" as const, "hip" as const),
     closure: fc.record({ place: fc.constantFrom("centreBack" as const, "side" as const), belowWaist: anyAmount(0, 300) }),
+    style: fc.constantFrom(...STYLE_NAMES),
+    strap: fc.constantFrom("thin" as const, "wide" as const),
     where: anyAmount(0, 1),
     off: fc.tuple(anyAmount(-80, 80), anyAmount(-120, 150), anyAmount(-120, 150)),
     standsOut: maybe(anyAmount(-10, 180)),
@@ -79,7 +82,7 @@ const anyWork: fc.Arbitrary<Work> = fc
     bustAlteration: maybe(anyAmount(-120, 150)),
     alterations: fc.array(anySlip, { maxLength: 8 }),
   })
-  .map(({ chart, ease, length, closure, where, off, standsOut, point, frame, waist, hip, bustAlteration, alterations }) => {
+  .map(({ chart, ease, length, closure, style, strap, where, off, standsOut, point, frame, waist, hip, bustAlteration, alterations }) => {
     const [first, last] = [chart.sizes[0], chart.sizes.at(-1)];
     if (first === undefined || last === undefined) throw new Error("no sizes");
     const about = (column: "bust" | "waist" | "hip", by: number): number => first[column] + (last[column] - first[column]) * where + by;
@@ -97,7 +100,7 @@ const anyWork: fc.Arbitrary<Work> = fc
         ...set("bustPointWidth", point?.[0]),
         ...set("sideNeckToBustPoint", point?.[1]),
       },
-      pattern: { name: "any", chart, ease, length, closure },
+      pattern: { name: "any", chart, ease, length, closure, style, strap },
       easeWanted: {},
       picks: {
         ...set("frame", frame === undefined ? undefined : `s${frame % chart.sizes.length}`),

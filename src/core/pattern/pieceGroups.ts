@@ -1,0 +1,9 @@
+/** Which pieces lie where on the body. */
+import type { PieceName } from "./piece";
+
+const FRONT_PIECES: ReadonlySet<PieceName> = new Set(["front", "centreFront", "sideFront", "cup", "frontBand", "frontBasque"]);
+
+export const isFrontPiece = (piece: PieceName): boolean => FRONT_PIECES.has(piece);
+
+/** Below the waist seam. */
+export const isBasque = (piece: PieceName): boolean => piece === "frontBasque" || piece === "backBasque";

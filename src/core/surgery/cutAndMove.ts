@@ -1,0 +1,195 @@
+/**
+ * The one mechanism of pattern surgery: a piece is cut along lines, its parts are moved rigidly (turned about a hinge on
+ * the seam line, or slid), and it is joined again. Nothing else stretches: every edge of a part keeps its shape, and
+ * only the straight edges that bridge a cut (the mouth of a dart, paper let in) change their length.
+ */
+import { signedArea } from "../geometry/outline";
+import { lineEdge, type EdgeCurve } from "../geometry/edgeCurve";
+import { distance, type PiecePoint } from "../geometry/point";
+import { moveEdgeRigidly, moveRigidly, type Rigid } from "../geometry/rigid";
+import { CoreBug, must } from "../result";
+import { pointOf, type DartName, type Edge, type NamedPoint, type Piece, type PieceName, type PointName } from "../pattern/piece";
+import { SAME_POINT } from "../tolerance";
+import type { Mm } from "../units";
+import { curveOf, edgeFrom, outlineOf, pointsBetween } from "./ring";
+
+/** A part of a piece that moves as one. */
+export interface Part {
+  /** Its stretch of the outline, from corner to corner the way the edges go. */
+  readonly from: PointName;
+  readonly to: PointName;
+  /** The corners of the cut lines that bound it inside, on the way from `to` back to `from`; before the move. */
+  readonly inside: readonly PiecePoint[];
+  /** Named points within it that are not on the outline. */
+  readonly carries: readonly PointName[];
+  readonly motion: Rigid<"piece">;
+}
+
+/** One part as it lay and as it lies: closed outlines in the piece frame. */
+export interface TracedPart {
+  readonly before: readonly EdgeCurve<"piece">[];
+  readonly after: readonly EdgeCurve<"piece">[];
+  readonly motion: Rigid<"piece">;
+}
+
+/** What one operation did, to be drawn. */
+export interface SurgeryTrace {
+  readonly piece: PieceName;
+  /** Lines cut, each as its corners; before anything moved. */
+  readonly cuts: readonly (readonly PiecePoint[])[];
+  /** Points that parts turned about. */
+  readonly hinges: readonly PiecePoint[];
+  readonly parts: readonly TracedPart[];
+  /** What stayed: closed outline. Where the parts, moved, leave paper bare it was let in; where they overlap it is lapped. */
+  readonly rest: readonly EdgeCurve<"piece">[];
+  /** mm². Paper let in (positive) or taken out, before anything was smoothed. */
+  readonly area: number;
+}
+
+export interface Operated {
+  readonly piece: Piece;
+  readonly trace: SurgeryTrace;
+}
+
+/**
+ * Moves parts of a piece.
+ *
+ * Two parts, or a part and the rest, may share an outline point only where the motions of both leave it where it is (a
+ * hinge); elsewhere the outline must have been parted there first (see `partAt`), so that an edge bridges the cut.
+ *
+ * @returns the piece with every edge of a part moved rigidly, and the trace of it; a CoreBug where a shared point is torn
+ */
+export function cutAndMove(
+  piece: Piece,
+  parts: readonly Part[],
+  drawn: { readonly cuts: readonly (readonly PiecePoint[])[]; readonly hinges: readonly PiecePoint[] },
+): Operated {
+  const motionOfEdge = new Map<number, Rigid<"piece">>();
+  const points: Partial<Record<PointName, NamedPoint>> = { ...piece.points };
+  const movedTo = new Map<PointName, PiecePoint>();
+  const place = (name: PointName, motion: Rigid<"piece">): void => {
+    const point = must(piece.points[name], name);
+    const at = moveRigidly(motion, point.at);
+    const known = movedTo.get(name);
+    if (known !== undefined && distance(known, at) > SAME_POINT) throw new CoreBug(`${piece.name}: torn at ${name}`);
+    movedTo.set(name, at);
+    points[name] = { ...point, at };
+  };
+  for (const part of parts) {
+    for (const index of edgesOf(piece, part)) motionOfEdge.set(index, part.motion);
+    for (const name of pointsBetween(piece, part.from, part.to)) place(name, part.motion);
+    for (const name of part.carries) if (piece.points[name] !== undefined) place(name, part.motion);
+  }
+  const edges = piece.edges.map((edge, index): Edge => {
+    const motion = motionOfEdge.get(index);
+    if (motion === undefined) {
+      if (edge.curve !== null && (isTorn(piece, edge.from, movedTo) || isTorn(piece, edge.to, movedTo))) {
+        throw new CoreBug(`${piece.name}: the curve from ${edge.from} would be stretched`);
+      }
+      return edge;
+    }
+    if (edge.curve === null) return edge;
+    return { ...edge, curve: { c1: moveRigidly(motion, edge.curve.c1), c2: moveRigidly(motion, edge.curve.c2) } };
+  });
+  const moved: Piece = { ...piece, points, edges };
+  return {
+    piece: moved,
+    trace: {
+      piece: piece.name,
+      cuts: drawn.cuts,
+      hinges: drawn.hinges,
+      parts: parts.map((part) => tracePart(piece, part)),
+      rest: restOf(piece, parts),
+      area: Math.abs(signedArea(outlineOf(moved))) - Math.abs(signedArea(outlineOf(piece))),
+    },
+  };
+}
+
+function isTorn(piece: Piece, name: PointName, movedTo: ReadonlyMap<PointName, PiecePoint>): boolean {
+  const at = movedTo.get(name);
+  return at !== undefined && distance(at, pointOf(piece, name)) > SAME_POINT;
+}
+
+/** Indexes of the edges of a part, the way they go. */
+function edgesOf(piece: Piece, { from, to }: Pick<Part, "from" | "to">): number[] {
+  const found: number[] = [];
+  let index = edgeFrom(piece, from);
+  for (let steps = 0; steps < piece.edges.length; steps += 1) {
+    found.push(index);
+    if (must(piece.edges[index], "edge").to === to) return found;
+    index = (index + 1) % piece.edges.length;
+  }
+  throw new CoreBug(`${piece.name}: ${to} is not reached from ${from}`);
+}
+
+function chainOf(corners: readonly PiecePoint[]): EdgeCurve<"piece">[] {
+  const chain: EdgeCurve<"piece">[] = [];
+  for (let i = 1; i < corners.length; i += 1) {
+    const a = must(corners[i - 1], "corner");
+    const b = must(corners[i], "corner");
+    if (distance(a, b) > SAME_POINT) chain.push(lineEdge(a, b));
+  }
+  return chain;
+}
+
+function tracePart(piece: Piece, part: Part): TracedPart {
+  const before = [
+    ...edgesOf(piece, part).map((index) => curveOf(piece, must(piece.edges[index], "edge"))),
+    ...chainOf([pointOf(piece, part.to), ...part.inside, pointOf(piece, part.from)]),
+  ];
+  return { before, after: before.map((edge) => moveEdgeRigidly(part.motion, edge)), motion: part.motion };
+}
+
+function restOf(piece: Piece, parts: readonly Part[]): EdgeCurve<"piece">[] {
+  const owner = new Map<number, Part>();
+  for (const part of parts) for (const index of edgesOf(piece, part)) owner.set(index, part);
+  return piece.edges.flatMap((edge, index): EdgeCurve<"piece">[] => {
+    const part = owner.get(index);
+    if (part === undefined) return [curveOf(piece, edge)];
+    if (edge.from !== part.from) return [];
+    return chainOf([pointOf(piece, part.from), ...part.inside.toReversed(), pointOf(piece, part.to)]);
+  });
+}
+
+/**
+ * Parts the outline at a corner, so that what lies on its two sides can be moved asunder: the corner becomes an edge of
+ * no length, from the corner to a new one in the same place.
+ *
+ * @param dart where the cut becomes the mouth of a dart, its name; null where paper is let in that is sewn as seam
+ */
+export function partAt(piece: Piece, corner: PointName, second: PointName, dart: DartName | null): Piece {
+  const after = edgeFrom(piece, corner);
+  const next = must(piece.edges[after], "edge");
+  const bridge: Edge = { from: corner, to: second, seam: next.seam, curve: null, mouthOf: dart };
+  const edges = [...piece.edges];
+  edges.splice(after, 1, bridge, { ...next, from: second });
+  return { ...piece, edges, points: { ...piece.points, [second]: must(piece.points[corner], corner) } };
+}
+
+/** Joins the outline again where two corners have come together: the edge between them goes. */
+export function rejoin(piece: Piece, corner: PointName, second: PointName): Piece {
+  const index = edgeFrom(piece, corner);
+  const bridge = must(piece.edges[index], "edge");
+  if (bridge.to !== second || distance(pointOf(piece, corner), pointOf(piece, second)) > SAME_POINT) {
+    throw new CoreBug(`${piece.name}: ${corner} and ${second} have not come together`);
+  }
+  const edges = piece.edges.flatMap((edge, i): Edge[] => {
+    if (i === index) return [];
+    return edge.from === second ? [{ ...edge, from: corner }] : [edge];
+  });
+  const { [second]: _second, ...points } = piece.points;
+  return { ...piece, edges, points };
+}
+
+/** The trace of a piece that was left as it is. */
+export const noSurgery = (piece: Piece): SurgeryTrace => ({
+  piece: piece.name,
+  cuts: [],
+  hinges: [],
+  parts: [],
+  rest: outlineOf(piece),
+  area: 0,
+});
+
+/** mm² of paper let in or taken out by several operations. */
+export const areaOf = (traces: readonly SurgeryTrace[]): Mm => traces.reduce((sum, { area }) => sum + area, 0);

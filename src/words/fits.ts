@@ -1,0 +1,47 @@
+/** Fit alterations in words: their templates filled with the wearer's amounts. */
+import { fitOf } from "../core/alterations/fit/index";
+import type { FitWay } from "../core/alterations/fit/definition";
+import type { PieceName } from "../core/pattern/piece";
+import type { FitAlteration, Half, LengthUnit } from "../core/plan/work";
+import type { Mm } from "../core/units";
+import { formatAmount } from "./length";
+
+const HALVES: Readonly<Record<Half, string>> = { left: "left half", right: "right half" };
+
+export const halfWords = (half: Half): string => HALVES[half];
+
+/** What is said for the sign of an amount; the positive way where there is but one. */
+function wayOf({ fit, amount }: FitAlteration): FitWay {
+  const { more, less } = fitOf(fit).words;
+  return amount < 0 && less !== undefined ? less : more;
+}
+
+/** Puts amounts in the place of their names in braces. */
+function filled(template: string, values: Readonly<Record<string, Mm>>, unit: LengthUnit): string {
+  return template.replaceAll(/\{(\w+)\}/g, (whole, name: string) => {
+    const value = values[name];
+    return value === undefined ? whole : formatAmount(Math.abs(value), unit);
+  });
+}
+
+/** "Take 8 mm out across the back waist, on the left half". */
+export function fitTitle(alteration: FitAlteration, unit: LengthUnit): string {
+  const title = filled(wayOf(alteration).title, { amount: alteration.amount }, unit);
+  return alteration.half === undefined ? title : `${title}, on the ${halfWords(alteration.half)} only`;
+}
+
+/** What to do on one piece, move by move; none where it is not touched. */
+export function fitSteps(
+  alteration: FitAlteration,
+  piece: PieceName,
+  values: Readonly<Record<string, Mm>>,
+  unit: LengthUnit,
+): readonly string[] {
+  const steps = wayOf(alteration).steps[piece] ?? [];
+  return steps.map((step) => filled(step, { ...values, amount: alteration.amount }, unit));
+}
+
+/** Pieces that something is said for, in the definition's order. */
+export const fitPieces = (alteration: FitAlteration): readonly PieceName[] =>
+  // The record is only ever built of piece names.
+  Object.keys(wayOf(alteration).steps) as PieceName[];
