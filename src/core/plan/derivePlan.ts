@@ -1,18 +1,15 @@
 /** The one way from what the wearer decided to what follows from it. */
 import type { SizeRow } from "../chart/sizeChart";
-import { untouched } from "../alterations/applied";
-import { applyAlteration } from "../alterations/applyAlteration";
 import { giveBackPlaces } from "../alterations/giveBack";
-import { phaseOf } from "../alterations/phase";
-import { pieceIn, piecesOf, type PieceSet } from "../alterations/pieceSet";
-import { levelSizes, neighbours } from "../blend/blendPiece";
+import { piecesOf } from "../alterations/pieceSet";
+import { levelSizes } from "../blend/blendPiece";
 import { runChecks } from "../checks/index";
 import { dartCap } from "../dart/dartCap";
 import { usualStop } from "../dart/dartEnd";
 import { measureDart } from "../dart/measureDart";
 import { easeOfRow } from "../draft/draftMeasures";
 import { levelWidth } from "../girth/levelWidth";
-import { pointOf, type DartRef, type LevelName, type Nest, type Piece, type PieceName, type PointName } from "../pattern/piece";
+import { type DartRef, type LevelName, type Nest, type Piece } from "../pattern/piece";
 import { isBasque } from "../pattern/pieceGroups";
 import { differenceOf, draftBlocks, printNest, type Blocks, type PrintedNest } from "../pattern/printedNest";
 import { fail, must, ok, type Result } from "../result";
@@ -24,12 +21,14 @@ import type { Sizing } from "../sizing/sizing";
 import { styleOf } from "../style/index";
 import type { FullBustFailure } from "../surgery/fullBust";
 import { BORDERLINE, EXTRAPOLATION_STEPS, FULLNESS_NOTICED, FULLNESS_RADIUS, TAPE_REPEATABILITY } from "../tolerance";
-import { radians, type Mm } from "../units";
+import { type Mm } from "../units";
 import { buildPieces, finishedHips, finishedWaists, type Built } from "./buildPieces";
+import { applySlips, keyOf, type SlipsApplied } from "./applySlips";
 import { chartFaults } from "./chartFaults";
+import { drawCutLines, lineAt, lines } from "./cutLines";
 import { listWork } from "./checklist";
-import type { CutLine, Plan, PlanFailure, PlanHalf, PlannedDart, PlannedLevel, Slip, SlipFailure, TruingChange } from "./plan";
-import { dartOfAlteration, type Ease, type Half, type Pattern, type Work } from "./work";
+import type { CutLine, Plan, PlanFailure, PlanHalf, PlannedDart, PlannedLevel, Slip } from "./plan";
+import { type Ease, type Pattern, type Work } from "./work";
 
 /** The printed pieces in all sizes, in the cup version picked (or the drafted one): shown even before there is a plan. */
 export function derivePrintedNest(work: Work): Result<Nest, PlanFailure> {
@@ -330,147 +329,6 @@ const printedWaists = (blocks: Blocks): readonly Mm[] =>
     (front, size) =>
       2 * (must(levelWidth(front, "waist"), "waist") + must(levelWidth(must(blocks.back[size], "size"), "waist"), "waist")),
   );
-
-function lines(nest: Nest, size: number): { between: readonly [string, string]; share: number } {
-  const { lower, share } = neighbours(size, nest.labels.length);
-  return { between: [must(nest.labels[lower], "size"), must(nest.labels[lower + 1], "size")], share };
-}
-
-const CUT_LINES: readonly Pick<CutLine, "piece" | "level">[] = [
-  { piece: "front", level: "waist" },
-  { piece: "sideFront", level: "waist" },
-  { piece: "frontBand", level: "waist" },
-  { piece: "back", level: "waist" },
-  { piece: "backBand", level: "waist" },
-  { piece: "frontBasque", level: "waist" },
-  { piece: "frontBasque", level: "hip" },
-  { piece: "backBasque", level: "waist" },
-  { piece: "backBasque", level: "hip" },
-];
-
-const cutLinePoint = (level: CutLine["level"]): PointName => (level === "hip" ? "sideHip" : "sideWaist");
-
-const lineAt = (pieces: PieceSet, { piece, level }: Pick<CutLine, "piece" | "level">) =>
-  pointOf(seamedTo(pieces, piece), cutLinePoint(level));
-
-/** The piece, or what a style seam made of it. */
-const seamedTo = (pieces: PieceSet, name: PieceName): Piece => pieces[name] ?? pieceIn(pieces, name === "front" ? "sideFront" : name);
-
-function drawCutLines(nest: Nest, { cut, blended }: Built, at: ReturnType<typeof levelSizes>): CutLine[] {
-  return CUT_LINES.filter(({ piece, level }) => cut[piece]?.points[cutLinePoint(level)] !== undefined).map((line) => {
-    const { between, share } = lines(nest, at[line.level]);
-    const { lower } = neighbours(at[line.level], nest.labels.length);
-    const printed = printedAt(nest, lower, line);
-    return {
-      ...line,
-      between,
-      share,
-      offset: lineAt(cut, line).x - (printed ?? lineAt(cut, line).x),
-      slipMove: 0,
-      at: lineAt(blended, line),
-    };
-  });
-}
-
-/** Where the printed line of a size runs at a level; null where that size is not printed in this cup. */
-function printedAt(nest: Nest, size: number, { piece, level }: Pick<CutLine, "piece" | "level">): Mm | null {
-  const printed = nest.sizes[size]?.find(({ name }) => name === piece);
-  return printed === undefined ? null : pointOf(printed, cutLinePoint(level)).x;
-}
-
-interface SlipsApplied {
-  readonly pieces: PieceSet;
-  readonly slips: readonly Slip[];
-  /** What truing legs moved, by dart. */
-  readonly truing: ReadonlyMap<string, { readonly inner: Mm; readonly outer: Mm }>;
-  /** What truing changed at the end. */
-  readonly changes: readonly TruingChange[];
-  /** What whole girths change by through slips, by design. */
-  readonly girths: Readonly<Partial<Record<"bust" | "waist" | "hip", Mm>>>;
-}
-
-const keyOf = ({ piece, dart }: DartRef): string => `${piece}.${dart}`;
-
-/** Applies the wearer's slips one after the other; of uneven ones those of one half alone. */
-function applySlips(work: Work, built: Built, cutLines: readonly CutLine[], alteration: Mm, half: Half | null): SlipsApplied {
-  const slips: Slip[] = [];
-  if (built.bust !== null) slips.push(bustSlip(work, built, alteration));
-  let pieces = built.blended;
-  const truing = new Map<string, { inner: Mm; outer: Mm }>();
-  const girths: Partial<Record<"bust" | "waist" | "hip", Mm>> = {};
-  const context = { bustPoint: built.bustPoint.own ?? built.bustPoint.printed };
-  for (const wish of work.alterations) {
-    if (half !== null && wish.kind === "fit" && wish.half !== undefined && wish.half !== half) continue;
-    const done = applyAlteration(pieces, wish, context);
-    const dart = dartOfAlteration(wish);
-    slips.push({
-      id: wish.id,
-      source: "wearer",
-      phase: phaseOf(wish),
-      piece: done.ok ? done.value.trace.piece : (dart?.piece ?? "front"),
-      what: { kind: "alteration", alteration: wish },
-      outcome: done.ok ? ok(done.value.trace) : done,
-    });
-    if (!done.ok) continue;
-    pieces = done.value.pieces;
-    for (const level of ["bust", "waist", "hip"] as const) {
-      const change = done.value.girths[level];
-      if (change !== undefined) girths[level] = (girths[level] ?? 0) + change;
-    }
-    if (dart === null) continue;
-    const before = truing.get(keyOf(dart)) ?? { inner: 0, outer: 0 };
-    truing.set(keyOf(dart), {
-      inner: before.inner + done.value.truing.inner,
-      outer: before.outer + done.value.truing.outer,
-    });
-  }
-  const changes: readonly TruingChange[] = [];
-  return { pieces, truing, changes, girths, slips: [...slips, ...cutLines.map((line) => blendSlip(line, built))] };
-}
-
-function blendSlip(cutLine: CutLine, built: Built): Slip {
-  const to = lineAt(built.cut, cutLine);
-  return {
-    id: `blend-${cutLine.piece}-${cutLine.level}`,
-    source: "blend",
-    phase: "widthsTraced",
-    piece: cutLine.piece,
-    what: { kind: "blend", level: cutLine.level === "hip" ? "hip" : "waist", cutLine },
-    outcome: ok({
-      ...untouched(cutLine.piece, built.blended, built.blended),
-      moved: [{ piece: cutLine.piece, from: to, to: cutLine.at }],
-    }),
-  };
-}
-
-function bustSlip({ pattern }: Work, { bust, cut, blended, bustPoint }: Built, amount: Mm): Slip {
-  const outcome = must(bust, "bust alteration");
-  const { bustPiece } = styleOf(pattern.style);
-  const base = { id: "bust", source: "bust", phase: "bust", piece: bustPiece } as const;
-  if (!outcome.ok) {
-    const failure: SlipFailure = { code: "slip/bust-reduction-too-large", most: 2 * outcome.failure.most };
-    return {
-      ...base,
-      what: { kind: "bust", amount, spread: amount / 2, drop: 0, turn: radians(0) },
-      outcome: fail(failure),
-    };
-  }
-  const { turn, drop, smoothed, traces } = outcome.value;
-  const from = pointOf(pieceIn(cut, bustPiece), "bustPoint");
-  return {
-    ...base,
-    what: { kind: "bust", amount, spread: amount / 2, drop, turn },
-    outcome: ok({
-      ...untouched(bustPiece, cut, blended),
-      surgery: traces,
-      moved: [{ piece: bustPiece, from, to: bustPoint.printed }],
-      notes: [
-        ...(drop === 0 ? [] : [{ code: "centreLengthened" as const, amount: drop }]),
-        ...(smoothed === 0 ? [] : [{ code: "armholeSmoothed" as const, turned: smoothed }]),
-      ],
-    }),
-  };
-}
 
 function readDarts(work: Work, printed: readonly Piece[], built: Built, applied: SlipsApplied): PlannedDart[] {
   const { bustRadius = FULLNESS_RADIUS } = work;

@@ -1,0 +1,58 @@
+/** Where the new cutting lines run: a line for each level that is blended, on each piece that has a side there. */
+import { pieceIn, type PieceSet } from "../alterations/pieceSet";
+import { neighbours, type LevelSizes } from "../blend/blendPiece";
+import { pointOf, type Nest, type Piece, type PieceName, type PointName } from "../pattern/piece";
+import { must } from "../result";
+import type { Mm } from "../units";
+import type { Built } from "./buildPieces";
+import type { CutLine } from "./plan";
+
+const CUT_LINES: readonly Pick<CutLine, "piece" | "level">[] = [
+  { piece: "front", level: "waist" },
+  { piece: "sideFront", level: "waist" },
+  { piece: "frontBand", level: "waist" },
+  { piece: "back", level: "waist" },
+  { piece: "backBand", level: "waist" },
+  { piece: "frontBasque", level: "waist" },
+  { piece: "frontBasque", level: "hip" },
+  { piece: "backBasque", level: "waist" },
+  { piece: "backBasque", level: "hip" },
+];
+
+const cutLinePoint = (level: CutLine["level"]): PointName => (level === "hip" ? "sideHip" : "sideWaist");
+
+/** The point of a piece that a cutting line runs to. */
+export const lineAt = (pieces: PieceSet, { piece, level }: Pick<CutLine, "piece" | "level">) =>
+  pointOf(seamedTo(pieces, piece), cutLinePoint(level));
+
+/** The piece, or what a style seam made of it. */
+const seamedTo = (pieces: PieceSet, name: PieceName): Piece => pieces[name] ?? pieceIn(pieces, name === "front" ? "sideFront" : name);
+
+/** The cutting lines of the pieces as blended, and how far each runs from the printed line below it. */
+export function drawCutLines(nest: Nest, { cut, blended }: Built, at: LevelSizes): CutLine[] {
+  return CUT_LINES.filter(({ piece, level }) => cut[piece]?.points[cutLinePoint(level)] !== undefined).map((line) => {
+    const { between, share } = lines(nest, at[line.level]);
+    const { lower } = neighbours(at[line.level], nest.labels.length);
+    const printed = printedAt(nest, lower, line);
+    return {
+      ...line,
+      between,
+      share,
+      offset: lineAt(cut, line).x - (printed ?? lineAt(cut, line).x),
+      slipMove: 0,
+      at: lineAt(blended, line),
+    };
+  });
+}
+
+/** Where the printed line of a size runs at a level; null where that size is not printed in this cup. */
+function printedAt(nest: Nest, size: number, { piece, level }: Pick<CutLine, "piece" | "level">): Mm | null {
+  const printed = nest.sizes[size]?.find(({ name }) => name === piece);
+  return printed === undefined ? null : pointOf(printed, cutLinePoint(level)).x;
+}
+
+/** The labels of the printed lines on either side of a fractional size, and the share between them. */
+export function lines(nest: Nest, size: number): { between: readonly [string, string]; share: number } {
+  const { lower, share } = neighbours(size, nest.labels.length);
+  return { between: [must(nest.labels[lower], "size"), must(nest.labels[lower + 1], "size")], share };
+}
