@@ -49,8 +49,8 @@ export function placePieces(sizes: readonly (readonly Piece[])[]): readonly Plac
       return box === undefined ? [] : [{ of, name, box }];
     });
   const uppers = found(GROUPS.flatMap((group) => group.uppers), (name) => name).filter(({ name }) => name !== "strap");
-  const top = Math.min(0, ...uppers.map(({ box }) => box.y));
-  const bottom = Math.max(0, ...uppers.map(({ box }) => box.y + box.height));
+  const top = uppers.length === 0 ? 0 : Math.min(...uppers.map(({ box }) => box.y));
+  const bottom = Math.max(top, ...uppers.map(({ box }) => box.y + box.height));
   const bands = found(GROUPS.flatMap(({ below }) => below.filter(([, row]) => row === "band")), ([name]) => name);
   const bandHeight = Math.max(0, ...bands.map(({ box }) => box.height));
   const rowTop: Readonly<Record<Exclude<Row, "upper">, Mm>> = {

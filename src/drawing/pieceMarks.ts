@@ -73,8 +73,25 @@ export function pieceMarks(piece: Piece): PieceMarks {
       "points" in along ? [polyline(along.points.map((name) => pointOf(piece, name)))] : [],
     ),
     grain: grainOf(outlineOf(piece), at, bodice),
-    title: piece.name === "sideFront" ? at(0.32, 0.55) : bodice ? at(0.2, 0.36) : at(0.42, 0.72),
+    title: at(...titleAt(piece.name, bodice)),
   };
+}
+
+/** Where the name of a piece stands, as shares of its box; beside a strap, which is too narrow for it. */
+function titleAt(name: PieceName, bodice: boolean): readonly [number, number] {
+  switch (name) {
+    case "centreFront":
+      return [0.2, 0.5];
+    case "sideFront":
+      return [0.32, 0.55];
+    case "frontBand":
+    case "backBand":
+      return [0.08, 0.42];
+    case "strap":
+      return [1.3, 0.4];
+    default:
+      return bodice ? [0.2, 0.36] : [0.42, 0.72];
+  }
 }
 
 /** Shares of the box where a grain line may stand: the first from the left that stays on the piece. */

@@ -105,8 +105,9 @@ function trace(size: string, cup: string | null, context: Context): Said {
   const version = cup === null ? "" : `, cup version ${cup}`;
   const basque = isBasque(context.pieceName);
   const lines = basque ? "grain and hip line" : context.piece?.points.bustPoint !== undefined ? "grain, bust line and bust point" : context.piece?.points.centreBust === undefined ? "grain" : "grain and bust line";
+  const darts = context.piece !== undefined && context.piece.darts.length === 0 ? "" : "darts, ";
   return {
-    text: `Trace the ${size} line of the ${pieceWords(context.pieceName)}${version}, with darts, notches, ${lines}.`,
+    text: `Trace the ${size} line of the ${pieceWords(context.pieceName)}${version}, with ${darts}notches, ${lines}.`,
     amount: size,
   };
 }

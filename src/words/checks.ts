@@ -9,6 +9,7 @@ import { capital, dartWords, levelWords, listWords, pieceWords, seamWords } from
 const CLAIMS: Readonly<Record<CheckName, string>> = {
   girthAsClaimed: "The pieces measure what the plan says",
   seamsWalk: "Seams that are sewn together are as long as each other",
+  strapsReach: "Straps reach over the shoulder and fit their seams",
   dartLegsEqual: "The two legs of a dart are equally long",
   cornersSquare: "Corners at the centre line are square",
   joinedCornersStraight: "Edges run straight on where two pieces join",
@@ -69,6 +70,10 @@ export function checkFailureSentence(check: CheckResult, unit: LengthUnit): stri
       const off = amount(check.measured - check.expected);
       return `${capital(seam)}: ${piecesWords(check)} do not sew together, they are ${off} out.`;
     }
+    case "strapsReach":
+      return check.pieces.length === 1
+        ? `The strap is ${length(check.measured)} long; ${length(check.expected)} is the least that reaches over the shoulder.`
+        : `The strap is ${amount(check.measured - check.expected)} ${check.measured > check.expected ? "wider" : "narrower"} than the seam on the ${pieceWords(check.pieces[1] ?? "cup")} that it is sewn to.`;
     case "dartLegsEqual":
       return `The legs of the ${dartOfCheck(check)} differ by ${amount(check.measured - check.expected)}; true them before you sew.`;
     case "cornersSquare": {

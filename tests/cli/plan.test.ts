@@ -107,7 +107,7 @@ describe("what it answers", () => {
     expect(text.endsWith("\n")).toBe(true);
     expect(Math.max(...text.split("\n").map((line) => widthOf(line)))).toBeLessThanOrEqual(80);
     expect(text).toContain("Invented demo");
-    for (const title of ["SIZES", "TAKE CARE", "ORDER OF WORK: FRONT", "MEASURE AFTER"]) expect(text).toContain(`\n${title}\n`);
+    for (const title of ["SIZES", "TAKE CARE", "ORDER OF WORK: BACK", "MEASURE AFTER"]) expect(text).toContain(`\n${title}\n`);
     expect(text).not.toMatch(/undefined|NaN|\[object/);
   });
 

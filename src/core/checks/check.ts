@@ -11,6 +11,7 @@ export type CheckName =
   | "seamsSmooth"
   | "openingPasses"
   | "outlineClosed"
+  | "strapsReach"
   | "slipsApplied";
 
 export interface CheckResult {

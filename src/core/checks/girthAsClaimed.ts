@@ -1,8 +1,11 @@
 /** The girths measured on the final pieces are those that chart, picks and slips add up to. */
+import { piecesOf } from "../alterations/pieceSet";
+import { levelWidth } from "../girth/levelWidth";
+import { isBasque } from "../pattern/pieceGroups";
 import { SEWN_AGREEMENT } from "../tolerance";
 import { near, type Check } from "./context";
 
-export const girthAsClaimed: Check = ({ levels }) =>
+export const girthAsClaimed: Check = ({ levels, pieces }) =>
   levels.map(({ level, finished, claim }) =>
     near({
       name: "girthAsClaimed",
@@ -10,7 +13,9 @@ export const girthAsClaimed: Check = ({ levels }) =>
       expected: claim,
       tolerance: SEWN_AGREEMENT,
       unit: "mm",
-      pieces: level === "hip" ? ["frontBasque", "backBasque"] : ["front", "back"],
+      pieces: piecesOf(pieces)
+        .filter((piece) => isBasque(piece.name) === (level === "hip") && levelWidth(piece, level) !== null)
+        .map(({ name }) => name),
       level,
     }),
   );

@@ -10,12 +10,14 @@ import { openingPasses } from "./openingPasses";
 import { outlineClosed } from "./outlineClosed";
 import { seamsSmooth } from "./seamsSmooth";
 import { seamsWalk } from "./seamsWalk";
+import { strapsReach } from "./strapsReach";
 import { slipsApplied } from "./slipsApplied";
 
 export const CHECKS: Readonly<Record<CheckName, Check>> = {
   slipsApplied,
   girthAsClaimed,
   seamsWalk,
+  strapsReach,
   dartLegsEqual,
   dartEndShortOfBustPoint,
   cornersSquare,

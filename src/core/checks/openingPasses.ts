@@ -2,7 +2,7 @@
  * The garment can be got on: what stays closed when it is open passes over the girth it must go over. Nothing here is
  * knitted: no stretch is counted.
  */
-import { pieceIn } from "../alterations/pieceSet";
+import { piecesOf } from "../alterations/pieceSet";
 import { seamLength } from "../girth/seamLength";
 import { widthAtHeight } from "../girth/levelWidth";
 import { pointOf } from "../pattern/piece";
@@ -18,8 +18,10 @@ const OVERHEAD_OVER_BUST: Mm = 60;
 export const openingPasses: Check = ({ pieces, closure, body }) => {
   const results: CheckResult[] = [];
   if (closure.place === "side") {
-    const neck = 2 * (seamLength(pieceIn(pieces, "front"), "neck") + seamLength(pieceIn(pieces, "back"), "neck"));
-    results.push(passes(neck, HEAD_GIRTH, ["front", "back"], "neck"));
+    // A strap's inner edge goes from the neck edge in front to the one behind.
+    const round = piecesOf(pieces).filter((piece) => piece.edges.some(({ seam }) => seam === "neck"));
+    const neck = 2 * round.reduce((sum, piece) => sum + seamLength(piece, "neck"), 0);
+    results.push(passes(neck, HEAD_GIRTH, round.map(({ name }) => name), "neck"));
   }
   const front = pieces.frontBasque;
   const back = pieces.backBasque;

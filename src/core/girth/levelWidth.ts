@@ -13,14 +13,14 @@ import { seamLength } from "./seamLength";
 
 /** Width of the half piece along its own level line, mm; null where the piece has no such line. */
 export function levelWidth(piece: Piece, level: LevelName): Mm | null {
-  if (level === "underBust") {
+  const own = piece.levelLines.find((l) => l.level === level);
+  if (level === "underBust" && own === undefined) {
     const centre = piece.points.underBustCentre;
     return centre === undefined ? null : widthAtHeight(piece, centre.at.y);
   }
-  const line = piece.levelLines.find((l) => l.level === level);
-  if (line === undefined) return null;
-  if ("seam" in line.along) return seamLength(piece, line.along.seam);
-  const { points } = line.along;
+  if (own === undefined) return null;
+  if ("seam" in own.along) return seamLength(piece, own.along.seam);
+  const { points } = own.along;
   let sum = 0;
   for (let i = 1; i < points.length; i += 1) {
     const a = pointOf(piece, must(points[i - 1], "level point"));

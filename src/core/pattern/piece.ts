@@ -73,6 +73,8 @@ export type PointName =
   /** Ends of the strap's seam on a cup or a back: nearer the centre, nearer the armhole. */
   | "strapInner"
   | "strapOuter"
+  /** Off the piece: where its strap goes over the shoulder. */
+  | "strapAim"
   | "strapFrontInner"
   | "strapFrontOuter"
   | "strapBackInner"

@@ -1,0 +1,172 @@
+/**
+ * A piece cut in two along a line, and what lies beyond the cut moved rigidly: slid straight, or turned about a hinge on
+ * the seam line so that the cut opens or laps as a wedge. The two edges that were cut through are drawn again in one,
+ * each control going with its own end; darts that the cut crosses lengthwise get their legs drawn and trued anew.
+ */
+import { edgeTangentAt, lineEdge, type EdgeCurve } from "../geometry/edgeCurve";
+import { isInOutline } from "../geometry/outline";
+import { between, directionOf, distance, rotateAbout, turnBetween, type PiecePoint } from "../geometry/point";
+import { moveRigidly, rigidMotion, type Rigid } from "../geometry/rigid";
+import { trueLegs } from "../dart/trueLegs";
+import { mouthPointAt } from "../dart/dartFrame";
+import { moveMouthEnd } from "../dart/mouthEnd";
+import { dartCorners } from "../dart/moveMouth";
+import { seamLength } from "../girth/seamLength";
+import { must } from "../result";
+import { pointNames, pointOf, type Dart, type Edge, type Piece, type PointName } from "../pattern/piece";
+import { SAME_POINT, SOLVER_ACCURACY } from "../tolerance";
+import { radians, type Mm, type Radians } from "../units";
+import { cutAndMove, partAt, type Operated } from "./cutAndMove";
+import { curveOf, edgeFrom, edgeTo, insertPoint } from "./ring";
+
+/** A place within an edge: its index in the ring, and its curve parameter. */
+export interface OutlinePlace {
+  readonly index: number;
+  readonly t: number;
+}
+
+export interface BeyondCut {
+  /** Where the outline, going the way of its edges, passes the cut into the part that moves, and where it comes out. */
+  readonly into: OutlinePlace;
+  readonly outOf: OutlinePlace;
+  /** Corners of the cut on the way from `outOf` back to `into`; none where it is straight. */
+  readonly corners?: readonly PiecePoint[];
+  readonly motion: Rigid<"piece">;
+}
+
+const INTO = ["cut1", "cut2"] as const;
+const OUT_OF = ["cut3", "cut4"] as const;
+
+/**
+ * Moves what lies beyond a cut.
+ *
+ * @param piece any piece; both places must lie on different edges, none of them the mouth of a dart
+ * @returns the piece with the same points and edges as before, and its trace. A dart with its end on one side of the cut
+ *          and its mouth on the other keeps the sewn length of its seam; all other edges that were not cut keep theirs
+ */
+export function moveBeyondCut(piece: Piece, cut: BeyondCut): Operated {
+  const { into, outOf, motion, corners = [] } = cut;
+  const both = [{ ...into, names: INTO }, { ...outOf, names: OUT_OF }].toSorted((a, b) => b.index - a.index);
+  let ready = piece;
+  // The later edge first, so that the index of the earlier one still holds.
+  for (const { index, t, names } of both) ready = insertPoint(ready, index, t, names[0], "bust");
+  const [first, last] = [pointOf(ready, INTO[0]), pointOf(ready, OUT_OF[0])];
+  const [opensFirst, opensLast] = [isMoved(motion, first), isMoved(motion, last)];
+  if (opensFirst) ready = partAt(ready, ...INTO, null);
+  if (opensLast) ready = partAt(ready, ...OUT_OF, null);
+  const from = opensFirst ? INTO[1] : INTO[0];
+  const part = partOutline(ready, from, OUT_OF[0], corners);
+  const carries = pointNames(ready).filter((name) => !isCorner(ready, name) && isInOutline(part, pointOf(ready, name)));
+  const moved = cutAndMove(ready, [{ from, to: OUT_OF[0], inside: corners, carries, motion }], {
+    cuts: [[first, ...corners.toReversed(), last]],
+    hinges: [...(opensFirst ? [] : [first]), ...(opensLast ? [] : [last])],
+  });
+  const whole = drawnAnew(moved.piece, piece, motion, into.index, outOf.index);
+  return { piece: trueCrossed(whole, piece), trace: moved.trace };
+}
+
+const isMoved = (motion: Rigid<"piece">, p: PiecePoint): boolean => distance(moveRigidly(motion, p), p) > SAME_POINT;
+
+const isCorner = (piece: Piece, name: PointName): boolean => piece.edges.some((edge) => edge.from === name);
+
+/** The ring as before the cut: the edge into the part keeps its first control and moves its second, the other one vice versa. */
+function drawnAnew(moved: Piece, before: Piece, motion: Rigid<"piece">, into: number, outOf: number): Piece {
+  const isBeyond = (index: number): boolean => (into < outOf ? index > into && index < outOf : index > into || index < outOf);
+  const edges = before.edges.map((edge, index): Edge => {
+    if (edge.curve === null) return edge;
+    const { c1, c2 } = edge.curve;
+    const first = index === outOf || isBeyond(index);
+    const second = index === into || isBeyond(index);
+    return { ...edge, curve: { c1: first ? moveRigidly(motion, c1) : c1, c2: second ? moveRigidly(motion, c2) : c2 } };
+  });
+  const { cut1: _1, cut2: _2, cut3: _3, cut4: _4, ...points } = moved.points;
+  return { ...moved, points, edges };
+}
+
+/** The outline of the part: its stretch of the ring, and the cut. */
+function partOutline(piece: Piece, from: PointName, to: PointName, corners: readonly PiecePoint[]): EdgeCurve<"piece">[] {
+  const start = edgeFrom(piece, from);
+  const count = ((edgeTo(piece, to) - start + piece.edges.length) % piece.edges.length) + 1;
+  const ring = piece.edges.map((_, step) => curveOf(piece, must(piece.edges[(start + step) % piece.edges.length], "edge")));
+  const cut = [pointOf(piece, to), ...corners, pointOf(piece, from)];
+  return [...ring.slice(0, count), ...cut.slice(1).map((corner, index) => lineEdge(must(cut[index], "corner"), corner))];
+}
+
+const isAsFarApart = (before: Piece, after: Piece, a: PointName, b: PointName): boolean =>
+  Math.abs(distance(pointOf(before, a), pointOf(before, b)) - distance(pointOf(after, a), pointOf(after, b))) < SAME_POINT;
+
+/** Darts whose legs changed: their legs made equal again, and their seams as smooth over them and as long as before. */
+export function trueCrossed(after: Piece, before: Piece): Piece {
+  let piece = after;
+  for (const dart of after.darts) if (isCrossed(before, after, dart)) piece = trueDartAgain(piece, before, dart);
+  return piece;
+}
+
+const isCrossed = (before: Piece, after: Piece, { apex, inner, outer }: Dart): boolean =>
+  !isAsFarApart(before, after, apex, inner) || !isAsFarApart(before, after, apex, outer);
+
+/** Rounds in which the length of the seam settles; each leaves a small part of the error. */
+const ROUNDS = 12;
+
+/**
+ * One dart trued: legs equal, the seam meeting each leg at the angle that it met it at before, and as long as it is now.
+ * A gathered mouth is drawn up, not folded: it stays.
+ */
+export function trueDartAgain(piece: Piece, before: Piece, dart: Dart): Piece {
+  const { name, seam, gathered } = dart;
+  if (gathered === true) return piece;
+  const length = seamLength(piece, seam);
+  let trued = squareToLegs(trueLegs(piece, name).piece, before, dart);
+  for (let round = 0; round < ROUNDS; round += 1) {
+    const longer = seamLength(trued, seam) - length;
+    if (Math.abs(longer) < SOLVER_ACCURACY) break;
+    const corners = dartCorners(trued, name);
+    trued = moveMouthEnd(trued, dart.inner, mouthPointAt(corners, "inner", longer / 2));
+    trued = squareToLegs(moveMouthEnd(trued, dart.outer, mouthPointAt(corners, "outer", longer / 2)), before, dart);
+  }
+  return trued;
+}
+
+/** The seam beside the mouth turned until it meets each leg as it did before. */
+const squareToLegs = (piece: Piece, before: Piece, { apex, inner, outer }: Dart): Piece =>
+  [inner, outer].reduce((drawn, end) => {
+    const legs = turnBetween(directionOf(pointOf(before, apex), pointOf(before, end)), directionOf(pointOf(drawn, apex), pointOf(drawn, end)));
+    const seams = turnBetween(seamDirection(before, end), seamDirection(drawn, end));
+    return turnSeamAt(drawn, end, radians(turnBetween(seams, legs)));
+  }, piece);
+
+/** The edge of the seam that ends or starts at a mouth end, and which of its ends that is. */
+function seamBeside(piece: Piece, end: PointName): { index: number; edge: Edge; isEnd: boolean } {
+  const into = edgeTo(piece, end);
+  const edge = must(piece.edges[into], "edge");
+  if (edge.mouthOf === null) return { index: into, edge, isEnd: true };
+  const index = edgeFrom(piece, end);
+  return { index, edge: must(piece.edges[index], "edge"), isEnd: false };
+}
+
+function seamDirection(piece: Piece, end: PointName): Radians {
+  const { edge, isEnd } = seamBeside(piece, end);
+  return edgeTangentAt(curveOf(piece, edge), isEnd ? 1 : 0);
+}
+
+function turnSeamAt(piece: Piece, end: PointName, turn: Radians): Piece {
+  const { index, edge, isEnd } = seamBeside(piece, end);
+  const [a, b] = [pointOf(piece, edge.from), pointOf(piece, edge.to)];
+  // A straight seam that met the legs as it should stays straight.
+  if (edge.curve === null && distance(a, b) * Math.abs(turn) < SAME_POINT) return piece;
+  const { c1, c2 } = edge.curve ?? { c1: between(a, b, 1 / 3), c2: between(a, b, 2 / 3) };
+  const curve = isEnd ? { c1, c2: rotateAbout(c2, b, turn) } : { c1: rotateAbout(c1, a, turn), c2 };
+  return { ...piece, edges: piece.edges.with(index, { ...edge, curve }) };
+}
+
+/**
+ * The turn that opens a cut by an amount at its far end.
+ *
+ * @param amount positive: what is turned comes away from the rest; mm, measured straight across the open end
+ * @param clockwise whether a positive amount turns +x towards +y
+ * @source the open end moves on a circle of radius R about the hinge; its chord is 2 R sin(angle / 2)
+ */
+export function wedgeMotion(hinge: PiecePoint, open: PiecePoint, amount: Mm, clockwise: boolean): Rigid<"piece"> {
+  const angle = 2 * Math.asin(amount / (2 * distance(hinge, open)));
+  return rigidMotion(hinge, radians(clockwise ? angle : -angle));
+}

@@ -1,0 +1,192 @@
+/**
+ * The princess seam of a centre front and a side front: drawn smooth over the bust point on both, and walked.
+ *
+ * Rounding the corner that two darts leave makes the side front's seam a little longer than the legs were. The centre
+ * front takes that up as a dressmaker does when walking: it is lengthened at its bust line, above and below the bust
+ * point, until both stretches of its seam are as long as the side front's. So neither seam carries ease, no curve is
+ * strained to make up a length, and widths, waist, shoulder and armhole stay untouched.
+ */
+import { edgeLength, edgeReverse, edgeTangentAt, type EdgeCurve } from "../geometry/edgeCurve";
+import { directionOf, distance, shift, turnBetween, type PiecePoint } from "../geometry/point";
+import { shiftMotion } from "../geometry/rigid";
+import { must } from "../result";
+import { pointNames, pointOf, type Edge, type NamedPoint, type Piece, type PointName } from "../pattern/piece";
+import { controls, DOWN } from "../draft/lines";
+import { SOLVER_ACCURACY } from "../tolerance";
+import { radians, type Mm, type Radians } from "../units";
+import { cutAndMove, partAt, type Operated } from "./cutAndMove";
+import { curveOf, edgeFrom, edgeTo } from "./ring";
+import type { PrincessPieces } from "./splitAtBustPoint";
+
+/** How the seam is drawn (common practice, no source): lengths of the handles as shares of the stretch they lie on. */
+const HANDLE_AT_BUST = 0.3;
+const HANDLE_AT_END = 0.35;
+/** Where the two ends do not meet straight, the centre front takes this share of the turn; the rest the side front. */
+const CENTRE_SHARE = 0.35;
+/** The side front is fullest at the bust line, not below it: there its seam is turned this share of the way to square. */
+const SIDE_SQUARE = 0.6;
+
+const ROUNDS = 60;
+
+/** The two stretches of one piece's seam, both drawn from above to below. */
+interface Seam {
+  readonly upper: EdgeCurve<"piece">;
+  readonly lower: EdgeCurve<"piece">;
+}
+
+export interface Corners {
+  readonly top: PiecePoint;
+  readonly bust: PiecePoint;
+  readonly waist: PiecePoint;
+}
+
+interface Walked {
+  readonly centreFront: Operated;
+  readonly sideFront: Piece;
+  /** How much longer the centre front became. */
+  readonly drop: Mm;
+}
+
+/**
+ * Draws the seam smooth on both pieces and lengthens or shortens the centre front at its bust line until they walk.
+ * What was drawn before does not matter: only the ends, the bust points and what the seam meets at its ends do.
+ *
+ * @param pieces a seam that rises well above the bust point, as one from the armhole, shoulder or neck does
+ * @returns both pieces; the two stretches, above and below the bust, are of equal length within SOLVER_ACCURACY
+ */
+export function drawPrincess(pieces: PrincessPieces): PrincessPieces {
+  const { centreFront, sideFront } = must(walkPrincess(pieces), "a princess seam that can be walked");
+  return { centreFront: centreFront.piece, sideFront };
+}
+
+/**
+ * The same, with the trace of what the centre front was lengthened by.
+ *
+ * @returns null where a stretch of the side front's seam is so short that the centre front's cannot be made to match it
+ */
+export function walkPrincess({ centreFront, sideFront }: PrincessPieces): Walked | null {
+  const side = cornersOf(sideFront);
+  const start = cornersOf(centreFront);
+  let above: Mm = 0;
+  let below: Mm = 0;
+  for (let round = 0; round < ROUNDS; round += 1) {
+    const centre: Corners = { top: start.top, bust: shift(start.bust, 0, above), waist: shift(start.waist, 0, above + below) };
+    const [one, other] = drawnBoth(centreFront, centre, sideFront, side);
+    const shortAbove = edgeLength(other.upper) - edgeLength(one.upper);
+    const shortBelow = edgeLength(other.lower) - edgeLength(one.lower);
+    if (Math.max(Math.abs(shortAbove), Math.abs(shortBelow)) < SOLVER_ACCURACY) {
+      const longer = lengthenedAtBust(centreFront, above, below);
+      return {
+        centreFront: { ...longer, piece: withSeam(longer.piece, one) },
+        sideFront: withSeam(sideFront, other),
+        drop: above + below,
+      };
+    }
+    above += shortAbove / steepness(centre.top, centre.bust);
+    below += shortBelow / steepness(centre.bust, centre.waist);
+  }
+  return null;
+}
+
+/** By how much a straight stretch grows where its lower end goes down by 1; not so little that a step would run away. */
+const steepness = (from: PiecePoint, to: PiecePoint): number => Math.max((to.y - from.y) / distance(from, to), 1 / 4);
+
+export const cornersOf = (piece: Piece): Corners => ({
+  top: pointOf(piece, "princessTop"),
+  bust: pointOf(piece, "princessBust"),
+  waist: pointOf(piece, "princessWaist"),
+});
+
+/**
+ * The centre front cut straight across at its bust line, and all that lies below slid down; the new bust line lies in
+ * the gap.
+ */
+function lengthenedAtBust(piece: Piece, above: Mm, below: Mm): Operated {
+  const [centre, bust] = [pointOf(piece, "centreBust"), pointOf(piece, "princessBust")];
+  const parted = partAt(partAt(piece, "princessBust", "cut1", null), "centreBust", "cut2", null);
+  const moved = cutAndMove(
+    parted,
+    [{ from: "cut1", to: "centreBust", inside: [], carries: ["underBustCentre"], motion: shiftMotion(bust, shift(bust, 0, above + below)) }],
+    { cuts: [[centre, bust]], hinges: [] },
+  );
+  const healed = withoutBridge(withoutBridge(moved.piece, "princessBust", "cut1"), "centreBust", "cut2");
+  return { ...moved, piece: withPointsAt(healed, { princessBust: shift(bust, 0, above), bustPoint: shift(bust, 0, above), centreBust: shift(centre, 0, above) }) };
+}
+
+/** The outline joined up across a cut: the edge that bridges it goes, and one corner stands for both its ends. */
+export function withoutBridge(piece: Piece, corner: PointName, second: PointName): Piece {
+  const bridge = edgeFrom(piece, corner);
+  const edges = piece.edges.flatMap((edge, index): Edge[] => {
+    if (index === bridge) return [];
+    return edge.from === second ? [{ ...edge, from: corner }] : [edge];
+  });
+  const { [second]: _second, ...points } = piece.points;
+  return { ...piece, edges, points };
+}
+
+export function withPointsAt(piece: Piece, places: Readonly<Partial<Record<PointName, PiecePoint>>>): Piece {
+  const points: Partial<Record<PointName, NamedPoint>> = { ...piece.points };
+  for (const name of pointNames(piece)) {
+    const at = places[name];
+    if (at !== undefined) points[name] = { ...must(points[name], name), at };
+  }
+  return { ...piece, points };
+}
+
+/** Both seams for where their corners are; at their ends they meet as one straight line of what they are sewn to. */
+function drawnBoth(centreFront: Piece, centre: Corners, sideFront: Piece, side: Corners): readonly [Seam, Seam] {
+  const top = turnBetween(radians(Math.PI), radians(turnAtTop(centreFront, centre) + turnAtTop(sideFront, side)));
+  const waist = turnBetween(radians(Math.PI), radians(turnAtWaist(centreFront, centre) + turnAtWaist(sideFront, side)));
+  const rest = 1 - CENTRE_SHARE;
+  return [
+    drawn(centre, -top * CENTRE_SHARE, waist * CENTRE_SHARE, 0),
+    drawn(side, top * rest, -waist * rest, SIDE_SQUARE),
+  ];
+}
+
+/** Turn of the outline at the upper end of the seam, were the seam straight. */
+function turnAtTop(piece: Piece, { top, bust }: Corners): Radians {
+  const { before, after, isDown } = neighbours(piece, "princessTop");
+  return isDown
+    ? turnBetween(edgeTangentAt(curveOf(piece, before), 1), directionOf(top, bust))
+    : turnBetween(directionOf(bust, top), edgeTangentAt(curveOf(piece, after), 0));
+}
+
+/** The same at its lower end. */
+function turnAtWaist(piece: Piece, { bust, waist }: Corners): Radians {
+  const { before, after, isDown } = neighbours(piece, "princessWaist");
+  return isDown
+    ? turnBetween(directionOf(bust, waist), edgeTangentAt(curveOf(piece, after), 0))
+    : turnBetween(edgeTangentAt(curveOf(piece, before), 1), directionOf(waist, bust));
+}
+
+/** The edges at an end of the seam, and whether the outline goes down the seam (centre front) or up it. */
+function neighbours(piece: Piece, corner: PointName): { before: Edge; after: Edge; isDown: boolean } {
+  const before = must(piece.edges[edgeTo(piece, corner)], "edge");
+  const after = must(piece.edges[edgeFrom(piece, corner)], "edge");
+  return { before, after, isDown: (corner === "princessTop" ? after : before).seam === "princess" };
+}
+
+/**
+ * One seam from above to below, at its ends turned off the straight by the amounts given. Through the bust point it goes
+ * in the direction of the circle through the three corners, turned towards square to the bust line by a share.
+ */
+function drawn({ top, bust, waist }: Corners, turnTop: number, turnWaist: number, square: number): Seam {
+  const [down, on] = [directionOf(top, bust), directionOf(bust, waist)];
+  const share = distance(top, bust) / (distance(top, bust) + distance(bust, waist));
+  const round = radians(down + turnBetween(down, on) * share);
+  const through = radians(round + turnBetween(round, DOWN) * square);
+  const [u1, u2] = controls(top, radians(down + turnTop), bust, through, HANDLE_AT_END, HANDLE_AT_BUST);
+  const [l1, l2] = controls(bust, through, waist, radians(on + turnWaist), HANDLE_AT_BUST, HANDLE_AT_END);
+  return { upper: { a: top, b: bust, curve: { c1: u1, c2: u2 } }, lower: { a: bust, b: waist, curve: { c1: l1, c2: l2 } } };
+}
+
+function withSeam(piece: Piece, { upper, lower }: Seam): Piece {
+  const edges = piece.edges.map((edge): Edge => {
+    if (edge.seam !== "princess") return edge;
+    const stretch = edge.from === "princessTop" || edge.to === "princessTop" ? upper : lower;
+    const isDown = edge.from === "princessTop" || edge.to === "princessWaist";
+    return { ...edge, curve: (isDown ? stretch : edgeReverse(stretch)).curve };
+  });
+  return { ...piece, edges };
+}
