@@ -1,6 +1,9 @@
 /** What to measure when the work is done, and what it should come to. */
 import type { Plan } from "../core/plan/plan";
 import type { LengthUnit } from "../core/plan/work";
+import type { PieceSet } from "../core/alterations/pieceSet";
+import type { PieceName, SeamName } from "../core/pattern/piece";
+import { seamPairsOf } from "../core/pattern/sewnTogether";
 import { seamLength } from "../core/girth/seamLength";
 import { SEWN_AGREEMENT } from "../core/tolerance";
 import type { Mm } from "../core/units";
@@ -48,27 +51,34 @@ function seams(plan: Plan, unit: LengthUnit): VerifyGroup {
   return {
     title: "Seams to walk",
     how: "One piece along the other, seam line on seam line, darts folded.",
-    rows: plan.checks.flatMap((check): VerifyRow[] => {
-      const { name, seam } = check;
-      if (name !== "seamsWalk" || seam === undefined) return [];
-      const found = plan.pieces.filter((piece) => check.pieces.includes(piece.name));
-      const [first] = found;
-      if (first === undefined) return [];
-      const lengths = found.map((piece) => seamLength(piece, seam));
-      const longer = check.pieces[0];
-      const ease = check.expected;
+    rows: seamPairsOf(setOf(plan)).flatMap(({ seam, first, second, ease }): VerifyRow[] => {
+      const [longer, shorter] = [sideOf(plan, first, seam), sideOf(plan, second, seam)];
+      const lead = first[0];
+      if (lead === undefined) return [];
+      const off = Math.abs(longer.length - shorter.length - ease);
       return [
         {
-          what: `${capital(seamWords(seam, first.name))}, ${found.map((piece) => pieceWords(piece.name)).join(" and ")}`,
-          how: longer === undefined || ease === 0 ? null : `${pieceWords(longer)} eased in by ${formatAmount(ease, unit)}`,
+          what: `${capital(seamWords(seam, lead))}, ${longer.words} and ${shorter.words}`,
+          how: ease === 0 ? null : `${longer.words} eased in by ${formatAmount(ease, unit)}`,
           expected:
-            ease === 0 && check.ok
-              ? marked(lengths.reduce((sum, length) => sum + length, 0) / lengths.length, unit)
-              : lengths.map((length) => marked(length, unit)).join(" and "),
-          allowed: formatAmount(check.tolerance, unit),
+            ease === 0 && off <= SEWN_AGREEMENT
+              ? marked((longer.length + shorter.length) / 2, unit)
+              : `${marked(longer.length, unit)} and ${marked(shorter.length, unit)}`,
+          allowed: formatAmount(SEWN_AGREEMENT, unit),
         },
       ];
     }),
+  };
+}
+
+const setOf = ({ pieces }: Plan): PieceSet => Object.fromEntries(pieces.map((piece) => [piece.name, piece]));
+
+/** The pieces of one side of a seam: their names, and the length of it over all of them. */
+function sideOf({ pieces }: Plan, names: readonly PieceName[], seam: SeamName): { readonly words: string; readonly length: Mm } {
+  const own = pieces.filter(({ name, edges }) => names.includes(name) && edges.some((edge) => edge.seam === seam));
+  return {
+    words: own.map(({ name }) => pieceWords(name)).join(" with "),
+    length: own.reduce((sum, piece) => sum + seamLength(piece, seam), 0),
   };
 }
 
