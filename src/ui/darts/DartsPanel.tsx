@@ -16,6 +16,7 @@ import { DartFiguresTable } from "./DartFiguresTable";
 import { DartSums } from "./DartSums";
 import { FoldedDisc } from "./FoldedDisc";
 import { GiveBackShares } from "./GiveBackShares";
+import { PointedDart } from "./PointedDart";
 import { endOf, mouthOf, placeOf, putOrRemove, sharesOf, stepOf } from "./dartEdit";
 import { useHold } from "./holdState";
 
@@ -146,6 +147,8 @@ function DartEditor({ dart, plan, work }: DartEditorProps) {
         </p>
       )}
       {trued !== null && <p className="field-hint">{trued}</p>}
+
+      {dart.drawn.apexToBustPoint !== null && <PointedDart dart={dart} work={work} />}
 
       <Choice
         legend="When its end moves"

@@ -1,0 +1,53 @@
+/** The pointed dart, asked of a whole work: the pieces and figures that its answers start from. */
+import { answerPointedDart, seenAsSewn, type PointedDartAnswers, type PointedDartContext, type PointedDartFailure, type SeenAtDart } from "../dart/pointedDart";
+import type { DartRef } from "../pattern/piece";
+import { fail, type Result } from "../result";
+import { FULLNESS_RADIUS } from "../tolerance";
+import type { PieceSet } from "../alterations/pieceSet";
+import { derivePlan } from "./derivePlan";
+import { isRedraw, type Alteration, type Work } from "./work";
+
+interface Question {
+  readonly pieces: PieceSet;
+  readonly context: PointedDartContext;
+}
+
+/** Whether an alteration redraws this very dart: what the answers take the place of. */
+const redraws = (alteration: Alteration, { piece, dart }: DartRef): boolean =>
+  isRedraw(alteration) && alteration.dart.piece === piece && alteration.dart.dart === dart;
+
+/** The pieces with every slip but this dart's own redraws, and what is wanted of the dart. */
+function questionOf(work: Work, ref: DartRef): Result<Question, PointedDartFailure> {
+  const plain = derivePlan({ ...work, alterations: work.alterations.filter((a) => !redraws(a, ref)) });
+  // Without a plan there is no dart to ask of.
+  if (!plain.ok) return fail({ code: "pointedDart/no-such-dart", dart: ref });
+  const { pieces, darts, bustPoint, sizing } = plain.value;
+  const dart = darts.find(({ ref: own }) => own.piece === ref.piece && own.dart === ref.dart);
+  if (dart === undefined) return fail({ code: "pointedDart/no-such-dart", dart: ref });
+  const { bustRadius = FULLNESS_RADIUS } = work;
+  return {
+    ok: true,
+    value: {
+      pieces: Object.fromEntries(pieces.map((piece) => [piece.name, piece])),
+      context: {
+        bustPoint: bustPoint.own ?? bustPoint.printed,
+        wantedFullness: (dart.wanted ?? dart.drawn).fullness,
+        radius: bustRadius > 0 ? bustRadius : FULLNESS_RADIUS,
+        cupDifference: sizing.cup.drafted + sizing.bust.alteration,
+        existing: work.alterations.filter(isRedraw).filter((a) => redraws(a, ref)),
+      },
+    },
+  };
+}
+
+/** What the plan itself sees of a dart, to start from; null where there is no plan or no such dart. */
+export function seenInPlan(work: Work, ref: DartRef): SeenAtDart | null {
+  const question = questionOf(work, ref);
+  return question.ok ? seenAsSewn(question.value.pieces, ref, question.value.context) : null;
+}
+
+/** Whole answers to what the wearer sees of a dart, best first; or why there are none. */
+export function answerFor(work: Work, ref: DartRef, seen: SeenAtDart): Result<PointedDartAnswers, PointedDartFailure> {
+  const question = questionOf(work, ref);
+  return question.ok ? answerPointedDart(question.value.pieces, ref, seen, question.value.context) : question;
+}

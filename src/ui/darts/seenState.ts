@@ -1,0 +1,14 @@
+/** What the wearer has said she sees of each dart, kept while she looks at another. */
+import { create } from "zustand";
+import type { SeenAtDart } from "../../core/dart/pointedDart";
+
+export interface SeenState {
+  /** By piece and dart. */
+  readonly seen: Readonly<Record<string, SeenAtDart>>;
+  readonly setSeen: (dart: string, seen: SeenAtDart) => void;
+}
+
+export const useSeen = create<SeenState>()((set) => ({
+  seen: {},
+  setSeen: (dart, seen) => set((state) => ({ seen: { ...state.seen, [dart]: seen } })),
+}));
