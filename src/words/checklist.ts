@@ -6,11 +6,11 @@ import { distance } from "../core/geometry/point";
 import type { ChecklistItem, ChecklistStep, CutLine, Plan, Slip, SlipNote, SlipTrace, TruingChange } from "../core/plan/plan";
 import { isRedraw, type DartRedraw, type LengthUnit } from "../core/plan/work";
 import type { DartFigures } from "../core/dart/dartFigures";
-import type { DartRef, LevelName, Piece, PieceName } from "../core/pattern/piece";
+import type { DartRef, LevelName, Piece, PieceName, PointName } from "../core/pattern/piece";
 import type { Mm } from "../core/units";
 import { shareWords } from "./blend";
 import { refusedSentence } from "./doubts";
-import { liesAlongBust } from "../core/pattern/dartNames";
+import { homeOf, liesAlongBust } from "../core/pattern/dartNames";
 import { isBasque } from "../core/pattern/pieceGroups";
 import { bustSteps } from "./bustSteps";
 import { pointWords } from "./checks";
@@ -138,13 +138,32 @@ function blend(line: CutLine, from: LevelName, context: Context): Said {
   };
 }
 
+/** The point that a dart's mouth is measured from, and its words. */
+function originOf({ piece, dart }: DartRef): readonly [PointName, string] {
+  switch (homeOf(dart)) {
+    case "side":
+    case "french":
+    case "armhole":
+      return ["underarm", "underarm"];
+    case "waist":
+      return ["centreWaist", centreWords(piece)];
+    case "underBust":
+      return ["underBustCentre", centreWords(piece)];
+    case "shoulder":
+      return ["sideNeck", "neck edge"];
+    case "neck":
+    case "centre":
+      return ["centreNeck", "centre of the neck edge"];
+  }
+}
+
 /** Where the mouth lies on its seam and where the end is found, by compasses or a tape. */
 function dartPosition(ref: DartRef, figures: DartFigures, context: Context): string[] {
   const { piece } = context;
-  const start = piece?.points[ref.dart === "sideDart" ? "underarm" : ref.dart === "waistDart" ? "centreWaist" : "sideNeck"];
+  const [from, origin] = originOf(ref);
+  const start = piece?.points[from];
   if (start === undefined) return [];
   const [first, second] = pair(distance(start.at, figures.inner), distance(start.at, figures.outer), context);
-  const origin = ref.dart === "sideDart" ? "underarm" : ref.dart === "waistDart" ? centreWords(ref.piece) : "neck edge";
   return [
     `Its mouth on the ${mouthSeamWords(ref)}: ends ${first} and ${second} from the ${origin}, measured straight.`,
     "Its end: where the two leg lengths, swung from the ends of the mouth, cross.",

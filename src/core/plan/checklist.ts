@@ -1,9 +1,10 @@
 /**
- * The order of work: piece by piece, widths first, since they are marked from printed lines that can no longer be laid
- * under a piece once it is cut and swung; then bust, darts, truing, and walking the seams.
+ * The order of work: piece by piece, the blend first, since it is marked from printed lines that can no longer be laid
+ * under a piece once it is cut and swung; then length, bust, darts, widths, shoulders and edges, truing, and last of all
+ * walking the seams.
  */
 import { isBasque, isFrontPiece } from "../pattern/pieceGroups";
-import { piecesOf, type PieceSet } from "../alterations/pieceSet";
+import { PIECE_ORDER, piecesOf, type PieceSet } from "../alterations/pieceSet";
 import { seamPairsOf } from "../pattern/sewnTogether";
 import { distance } from "../geometry/point";
 import type { PieceName } from "../pattern/piece";
@@ -13,6 +14,8 @@ import type { ChecklistItem, CutLine, PlannedDart, Slip, TruingChange } from "./
 import type { Sizing } from "../sizing/sizing";
 
 export interface ChecklistInputs {
+  /** The pieces traced from the pattern: a seam made of darts parts one of them in two later on. */
+  readonly traced: PieceSet;
   readonly pieces: PieceSet;
   readonly sizing: Sizing;
   readonly cutLines: readonly CutLine[];
@@ -23,7 +26,8 @@ export interface ChecklistInputs {
 
 /** All jobs in the order they are done. */
 export function listWork(inputs: ChecklistInputs): readonly ChecklistItem[] {
-  const names = piecesOf(inputs.pieces).map((piece) => piece.name);
+  const final = piecesOf(inputs.pieces).map((piece) => piece.name);
+  const names = PIECE_ORDER.filter((name) => inputs.traced[name] !== undefined || final.includes(name));
   return [
     ...names.flatMap((piece) => jobsOn(piece, inputs)),
     ...seamPairsOf(inputs.pieces).map(({ seam, first, second, ease }): ChecklistItem => ({
@@ -34,14 +38,12 @@ export function listWork(inputs: ChecklistInputs): readonly ChecklistItem[] {
   ];
 }
 
-function jobsOn(piece: PieceName, { sizing, cutLines, darts, slips, truing }: ChecklistInputs): ChecklistItem[] {
-  const jobs: ChecklistItem[] = [
-    {
-      piece,
-      step: { kind: "trace", size: sizing.frame.label, cup: isFrontPiece(piece) ? sizing.cup.label : null },
-      amount: 0,
-    },
-  ];
+function jobsOn(piece: PieceName, { traced, sizing, cutLines, darts, slips, truing }: ChecklistInputs): ChecklistItem[] {
+  const jobs: ChecklistItem[] = [];
+  if (traced[piece] !== undefined) {
+    const cup = isFrontPiece(piece) ? sizing.cup.label : null;
+    jobs.push({ piece, step: { kind: "trace", size: sizing.frame.label, cup }, amount: 0 });
+  }
   for (const cutLine of cutLines) {
     if (cutLine.piece !== piece || cutLine.level === "bust") continue;
     const from = cutLine.level === "waist" ? (isBasque(piece) ? "hip" : "bust") : "waist";

@@ -236,7 +236,7 @@ export function derivePlan(work: Work): Result<Plan, PlanFailure> {
             body: { bust: body.bust, hip: body.hip ?? null },
           }),
     ),
-    checklist: listWork({ pieces: applied.pieces, sizing, cutLines: moved, darts, slips: allSlips(applied, other), truing: applied.changes }),
+    checklist: listWork({ traced: built.cut, pieces: applied.pieces, sizing, cutLines: moved, darts, slips: allSlips(applied, other), truing: applied.changes }),
   });
 }
 
