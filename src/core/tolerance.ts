@@ -80,3 +80,9 @@ export const COORDINATE_NOISE = 1e-10;
 
 /** mm. Where truing stops correcting a length: a tenth of what the curve routines promise, and it saves half the work. */
 export const TRUING_ACCURACY = 1e-4;
+
+/** mm. Seams and legs that differ by more than this are walked again at the end: half of what a fine pencil shows. */
+export const WALKED_AGREEMENT = 0.05;
+
+/** mm or degrees. Truing that moved less than this is not told: no ruler shows it. */
+export const WORTH_NOTING = 0.1;

@@ -5,7 +5,7 @@ import { SQUARE_CORNER_DEGREES } from "../tolerance";
 import { near, type Check } from "./context";
 import { cornerAtDegrees } from "./corners";
 
-const CENTRE_CORNERS: readonly PointName[] = ["centreNeck", "centreWaist", "centreHem"];
+export const CENTRE_CORNERS: readonly PointName[] = ["centreNeck", "centreWaist", "centreHem"];
 
 export const cornersSquare: Check = ({ pieces }) =>
   piecesOf(pieces).flatMap((piece) =>

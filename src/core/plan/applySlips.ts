@@ -6,11 +6,12 @@ import { pieceIn, type PieceSet } from "../alterations/pieceSet";
 import { pointOf, type DartRef } from "../pattern/piece";
 import { fail, must, ok } from "../result";
 import { styleOf } from "../style/index";
+import { trueAll } from "../truing/trueAll";
 import { radians, type Mm } from "../units";
 import type { Built } from "./buildPieces";
 import { lineAt } from "./cutLines";
 import type { CutLine, Slip, SlipFailure, TruingChange } from "./plan";
-import { dartOfAlteration, type Alteration, type Half, type Work } from "./work";
+import { dartOfAlteration, isRedraw, type Alteration, type Half, type Work } from "./work";
 
 export interface SlipsApplied {
   readonly pieces: PieceSet;
@@ -60,8 +61,9 @@ export function applySlips(work: Work, built: Built, cutLines: readonly CutLine[
       outer: before.outer + done.value.truing.outer,
     });
   }
-  const changes: readonly TruingChange[] = [];
-  return { pieces, truing, changes, girths, slips: [...slips, ...cutLines.map((line) => blendSlip(line, built))] };
+  // A redrawn dart is trued, and given back, as it is made; the rest is trued when all of it is done.
+  const { pieces: trued, changes } = wishes.every(isRedraw) ? { pieces, changes: [] } : trueAll(pieces);
+  return { pieces: trued, truing, changes, girths, slips: [...slips, ...cutLines.map((line) => blendSlip(line, built))] };
 }
 
 type Done = ReturnType<typeof applyAlteration>;

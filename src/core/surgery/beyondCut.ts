@@ -6,7 +6,7 @@
 import { edgeTangentAt, lineEdge, type EdgeCurve } from "../geometry/edgeCurve";
 import { isInOutline } from "../geometry/outline";
 import { between, directionOf, distance, rotateAbout, turnBetween, type PiecePoint } from "../geometry/point";
-import { moveRigidly, rigidMotion, type Rigid } from "../geometry/rigid";
+import { moveRigidly, type Rigid } from "../geometry/rigid";
 import { trueLegs } from "../dart/trueLegs";
 import { mouthPointAt } from "../dart/dartFrame";
 import { moveMouthEnd } from "../dart/mouthEnd";
@@ -96,7 +96,7 @@ const isAsFarApart = (before: Piece, after: Piece, a: PointName, b: PointName): 
   Math.abs(distance(pointOf(before, a), pointOf(before, b)) - distance(pointOf(after, a), pointOf(after, b))) < SAME_POINT;
 
 /** Darts whose legs changed: their legs made equal again, and their seams as smooth over them and as long as before. */
-export function trueCrossed(after: Piece, before: Piece): Piece {
+function trueCrossed(after: Piece, before: Piece): Piece {
   let piece = after;
   for (const dart of after.darts) if (isCrossed(before, after, dart)) piece = trueDartAgain(piece, before, dart);
   return piece;
@@ -109,20 +109,20 @@ const isCrossed = (before: Piece, after: Piece, { apex, inner, outer }: Dart): b
 const ROUNDS = 12;
 
 /**
- * One dart trued: legs equal, the seam meeting each leg at the angle that it met it at before, and as long as it is now.
- * A gathered mouth is drawn up, not folded: it stays.
+ * One dart trued: legs equal, the seam meeting each leg at the angle that it met it at before, and of a sewn length (as long
+ * as it is, unless given).
+ * A gathered mouth is drawn up, not folded: only the length is seen to.
  */
-export function trueDartAgain(piece: Piece, before: Piece, dart: Dart): Piece {
+export function trueDartAgain(piece: Piece, before: Piece, dart: Dart, length: Mm = seamLength(piece, dart.seam)): Piece {
   const { name, seam, gathered } = dart;
-  if (gathered === true) return piece;
-  const length = seamLength(piece, seam);
-  let trued = squareToLegs(trueLegs(piece, name).piece, before, dart);
+  const square = (drawn: Piece): Piece => (gathered === true ? drawn : squareToLegs(drawn, before, dart));
+  let trued = gathered === true ? piece : square(trueLegs(piece, name).piece);
   for (let round = 0; round < ROUNDS; round += 1) {
     const longer = seamLength(trued, seam) - length;
     if (Math.abs(longer) < SOLVER_ACCURACY) break;
     const corners = dartCorners(trued, name);
     trued = moveMouthEnd(trued, dart.inner, mouthPointAt(corners, "inner", longer / 2));
-    trued = squareToLegs(moveMouthEnd(trued, dart.outer, mouthPointAt(corners, "outer", longer / 2)), before, dart);
+    trued = square(moveMouthEnd(trued, dart.outer, mouthPointAt(corners, "outer", longer / 2)));
   }
   return trued;
 }
@@ -157,16 +157,4 @@ function turnSeamAt(piece: Piece, end: PointName, turn: Radians): Piece {
   const { c1, c2 } = edge.curve ?? { c1: between(a, b, 1 / 3), c2: between(a, b, 2 / 3) };
   const curve = isEnd ? { c1, c2: rotateAbout(c2, b, turn) } : { c1: rotateAbout(c1, a, turn), c2 };
   return { ...piece, edges: piece.edges.with(index, { ...edge, curve }) };
-}
-
-/**
- * The turn that opens a cut by an amount at its far end.
- *
- * @param amount positive: what is turned comes away from the rest; mm, measured straight across the open end
- * @param clockwise whether a positive amount turns +x towards +y
- * @source the open end moves on a circle of radius R about the hinge; its chord is 2 R sin(angle / 2)
- */
-export function wedgeMotion(hinge: PiecePoint, open: PiecePoint, amount: Mm, clockwise: boolean): Rigid<"piece"> {
-  const angle = 2 * Math.asin(amount / (2 * distance(hinge, open)));
-  return rigidMotion(hinge, radians(clockwise ? angle : -angle));
 }

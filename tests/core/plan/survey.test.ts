@@ -7,6 +7,7 @@ import { readFileSync } from "node:fs";
 import { describe, expect, it } from "vitest";
 import { derivePlan } from "../../../src/core/plan/derivePlan";
 import type { Pattern, PatternLength, Work } from "../../../src/core/plan/work";
+import { isBasque } from "../../../src/core/pattern/pieceGroups";
 import { demoWorks } from "../../../src/document/demo";
 import { seamByBezierJs } from "../../support/independent";
 import { testWork } from "../../support/works";
@@ -34,6 +35,7 @@ function workOf(row: readonly number[], pattern: Pattern, upperChest: boolean): 
 }
 
 interface Tally {
+  asked: number;
   plans: number;
   outside: number;
   /** Bust alterations asked for, and those that the draft could not make. */
@@ -49,9 +51,11 @@ const ALWAYS = new Set(["girthAsClaimed", "seamsWalk", "dartLegsEqual", "corners
 /** The waist of each so many is measured again by an independent library. */
 const AGAIN = 16;
 
-function run(pattern: Pattern, upperChest: boolean): Tally {
-  const tally: Tally = { plans: 0, outside: 0, altered: 0, unalterable: 0, worst: 0, faults: [] };
+function run(pattern: Pattern, upperChest: boolean, every: number): Tally {
+  const tally: Tally = { asked: 0, plans: 0, outside: 0, altered: 0, unalterable: 0, worst: 0, faults: [] };
   women.forEach((row, index) => {
+    if (index % every !== 0) return;
+    tally.asked += 1;
     const plan = derivePlan(workOf(row, pattern, upperChest));
     if (!plan.ok) {
       if (plan.failure.code === "plan/outside-chart") tally.outside += 1;
@@ -66,7 +70,7 @@ function run(pattern: Pattern, upperChest: boolean): Tally {
     }
     for (const { drawn } of darts) if (!(drawn.fullness > 0)) tally.faults.push(`${index}: fullness ${drawn.fullness}`);
     if (index % AGAIN === 0) {
-      const bodice = pieces.filter(({ name }) => name === "front" || name === "back");
+      const bodice = pieces.filter(({ name }) => !isBasque(name));
       const girth = 2 * bodice.reduce((sum, piece) => sum + seamByBezierJs(piece, "waist"), 0);
       const target = levels.find(({ level }) => level === "waist")?.target ?? NaN;
       if (!(Math.abs(girth - target) < 1)) tally.faults.push(`${index}: the waist is ${girth} for ${target}`);
@@ -85,20 +89,21 @@ it("the survey has 2208 women, in millimetres, of mean bust 907.1 (published wit
   expect(women.reduce((sum, [bust = 0]) => sum + bust, 0) / women.length).toBeCloseTo(907.1, 0);
 });
 
-const patterns = [...new Map(demoWorks().map(({ pattern }) => [JSON.stringify(pattern.chart), pattern])).values()];
+const patterns = [...new Map(demoWorks().map(({ pattern }) => [JSON.stringify([pattern.chart, pattern.style]), pattern])).values()];
 const lengths: readonly PatternLength[] = ["waist", "hip"];
 const cases = [
   ...patterns.flatMap((pattern) => lengths.map((length) => [pattern.name, length, true, { ...pattern, length }] as const)),
   ...patterns.slice(0, 1).map((pattern) => [pattern.name, "hip", false, { ...pattern, length: "hip" }] as const),
 ];
 
-describe("each of the 2208 women", () => {
+describe("the 2208 women", () => {
   it.each(cases)("from %s, to the %s (upper chest bridged: %s): planned, or outside the chart; waist and hip within 1 mm", (_name, _length, upperChest, pattern) => {
-    const { plans, outside, altered, unalterable, worst, faults } = run(pattern, upperChest);
+    // One style takes them all; the others share its picks and blend, and every seventh is made up in them.
+    const { asked, plans, outside, altered, unalterable, worst, faults } = run(pattern, upperChest, pattern.style === "sideDart" ? 1 : 7);
     expect(faults.slice(0, 10)).toEqual([]);
-    expect(plans + outside).toBe(2208);
+    expect(plans + outside).toBe(asked);
     // The charts reach from about 760 to above 1100 mm of bust: hardly any of these women lies outside.
-    expect(plans / 2208).toBeGreaterThan(0.97);
+    expect(plans / asked).toBeGreaterThan(0.97);
     expect(worst).toBeLessThan(1);
     // Without an upper chest there is no difference to alter for.
     expect(altered > 0).toBe(upperChest);

@@ -1,0 +1,51 @@
+/**
+ * Width across the chest or the back, at the armhole: the part beside the armhole is cut off, from the middle of the
+ * shoulder straight down and out to the lower armhole, and slid. The end of the shoulder is brought back to where it
+ * was and the lower armhole drawn to the old underarm. So shoulder, side seam and bust line stay as they are, and the
+ * armhole alone lies further out or in.
+ */
+import { moveMouthEnd } from "../../dart/mouthEnd";
+import { piecePoint, type PiecePoint } from "../../geometry/point";
+import { shiftMotion } from "../../geometry/rigid";
+import { pointOf, type Piece } from "../../pattern/piece";
+import { moveBeyondCut, type OutlinePlace } from "../../surgery/beyondCut";
+import type { Operated } from "../../surgery/cutAndMove";
+import { edgeTo } from "../../surgery/ring";
+import { pointAt } from "../../surgery/wedge";
+import type { Mm } from "../../units";
+
+/** Where the cut comes out on the last edge of the armhole, from above (our own choice). */
+const ON_LOWER_ARMHOLE = 0.3;
+/** How far inside the armhole the cut runs on a piece without a shoulder. */
+const INSIDE: Mm = 30;
+
+/** Whether a piece has the fullest turn of an armhole and its underarm. */
+export const hasArmhole = (piece: Piece | undefined): piece is Piece =>
+  piece?.points.armholeTouch !== undefined && piece.points.underarm !== undefined;
+
+/** The armhole part slid outward by an amount (inward where negative). */
+export function slideArmhole(piece: Piece, amount: Mm): Operated {
+  const hasShoulder = piece.points.shoulderTip !== undefined;
+  const into: OutlinePlace = { index: edgeTo(piece, hasShoulder ? "shoulderTip" : "armholeTouch"), t: 0.5 };
+  const outOf: OutlinePlace = { index: edgeTo(piece, "underarm"), t: ON_LOWER_ARMHOLE };
+  const [from, to] = [pointAt(piece, into), pointAt(piece, outOf)];
+  const inside = from.x - INSIDE;
+  const corners: PiecePoint[] = hasShoulder ? [piecePoint(from.x, to.y)] : [piecePoint(inside, to.y), piecePoint(inside, from.y)];
+  const done = moveBeyondCut(piece, { into, outOf, corners, motion: shiftMotion(piecePoint(0, 0), piecePoint(amount, 0)) });
+  return hasShoulder ? { ...done, piece: moveMouthEnd(done.piece, "shoulderTip", pointOf(piece, "shoulderTip")) } : done;
+}
+
+/** What to do on the tissue: half of the whole change on a half piece. */
+export const widthSteps = (across: "chest" | "back", wider: boolean): readonly string[] => [
+  `Draw a line from the middle of the shoulder straight down to just below the middle of the armhole, and from there straight out to the armhole.`,
+  `Cut along it and slide the armhole part ${wider ? "straight out until the gap down the line is {half}; stick paper behind it" : "straight in until it laps {half} over the rest; tape it down"}.`,
+  "Mark the end of the shoulder where it was before, so that the shoulder seam keeps its length and its slope.",
+  `Draw the armhole anew: from the old end of the shoulder to the armhole's new place across the ${across}, and smooth down to the old underarm. Side seam and bust line stay.`,
+];
+
+export const sideFrontSteps = (wider: boolean): readonly string[] => [
+  "Where the princess seam begins in the armhole, work on the side front alone: draw a line from just below the seam's top down inside the armhole, 3 cm from it, and out again at its lower curve.",
+  `Cut along it and slide that part straight ${wider ? "out by {half}; stick paper behind it" : "in by {half}; tape it down"}.`,
+  "Draw the armhole smooth from the top of the princess seam over the new place to the old underarm.",
+  "Where the princess seam begins in the shoulder, do as on a front in one piece: line from the middle of the side front's shoulder, end of the shoulder back where it was.",
+];

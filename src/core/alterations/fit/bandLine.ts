@@ -1,0 +1,20 @@
+/** The line along the middle of a midriff band: it runs with the curve of the band, so it slants in the piece frame. */
+import { edgeLength, edgeParameterAtLength } from "../../geometry/edgeCurve";
+import type { Piece, SeamName } from "../../pattern/piece";
+import { must } from "../../result";
+import type { Line } from "../../surgery/lengthenAll";
+import type { OutlinePlace } from "../../surgery/beyondCut";
+import { curveOf } from "../../surgery/ring";
+import type { PieceSet } from "../pieceSet";
+
+/** Both bands, each from the middle of its centre to the middle of its side seam; empty where a garment has none. */
+export function bandLine({ frontBand, backBand }: PieceSet): Line {
+  if (frontBand === undefined || backBand === undefined) return [];
+  return [frontBand, backBand].map((band) => [band.name, { down: middleOf(band, "side"), up: middleOf(band, "centre") }] as const);
+}
+
+function middleOf(band: Piece, seam: SeamName): OutlinePlace {
+  const index = band.edges.findIndex((edge) => edge.seam === seam);
+  const curve = curveOf(band, must(band.edges[index], `${band.name}: ${seam}`));
+  return { index, t: edgeParameterAtLength(curve, edgeLength(curve) / 2) };
+}

@@ -1,0 +1,32 @@
+/** Width across the chest, at the armholes. */
+import type { Piece } from "../../pattern/piece";
+import { must, ok } from "../../result";
+import { withPiece, type PieceSet } from "../pieceSet";
+import { hasArmhole, sideFrontSteps, slideArmhole, widthSteps } from "./armholeWidth";
+import type { FitDefinition } from "./definition";
+
+const armholeFront = ({ front, sideFront }: PieceSet): Piece | undefined => [front, sideFront].find(hasArmhole);
+
+export const chestWidth: FitDefinition = {
+  phase: "widths",
+  words: {
+    name: "Width across the chest",
+    seen: "The front pulls between the armholes above the bust; or upright folds hang beside the armholes in front.",
+    amount: "Widen the whole chest by",
+    hint: "less than 0 narrows",
+    more: {
+      title: "Widen across the chest by {amount}",
+      steps: { front: widthSteps("chest", true), sideFront: sideFrontSteps(true) },
+    },
+    less: {
+      title: "Narrow across the chest by {amount}",
+      steps: { front: widthSteps("chest", false), sideFront: sideFrontSteps(false) },
+    },
+  },
+  range: { least: -30, most: 30 },
+  applies: (pieces) => armholeFront(pieces) !== undefined,
+  apply: (pieces, amount) => {
+    const { piece, trace } = slideArmhole(must(armholeFront(pieces), "front"), amount / 2);
+    return ok({ pieces: withPiece(pieces, piece), traces: [trace], values: { half: Math.abs(amount) / 2 } });
+  },
+};

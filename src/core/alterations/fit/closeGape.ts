@@ -1,0 +1,50 @@
+/** What the three gapes at a front's edge have in common: a wedge closed into a dart or into the princess seam. */
+import { distance } from "../../geometry/point";
+import { levelWidth } from "../../girth/levelWidth";
+import { dartOf, pointOf, type DartName, type Piece, type SeamName } from "../../pattern/piece";
+import type { SlipFailure } from "../../plan/plan";
+import { fail, ok, type Result } from "../../result";
+import { closeWedgeIntoDart, closeWedgeIntoPrincess, takesWedge, type WedgeFailure } from "../../surgery/closeWedge";
+import type { Mm } from "../../units";
+import { withPiece, type PieceSet } from "../pieceSet";
+import type { FitApplied, FitContext } from "./definition";
+
+/** What is said where pins are meant for a body. */
+export const MIND_THE_PINS =
+  "Pin a fold on the garment, not towards the body, the heads away from the skin. Mind the pins when you take it off.";
+
+/** The piece of the front that a gape at a seam is closed on; undefined where there is none. */
+export function gapePiece(pieces: PieceSet, seam: "neck" | "armhole"): Piece | undefined {
+  const { front, centreFront, sideFront } = pieces;
+  const princess = seam === "neck" ? centreFront : sideFront;
+  return [front, princess].find((piece) => piece !== undefined && takesWedge(piece, seam));
+}
+
+/** The cup where a gape can be closed on it at its armhole. */
+export const gapeCup = ({ cup }: PieceSet): Piece | undefined => (cup !== undefined && takesWedge(cup, "armhole") ? cup : undefined);
+
+/** Closes the gape on a piece. `wider`: what the dart's mouth, or the princess seam's upper end, opens by. */
+export function closeGape(pieces: PieceSet, piece: Piece | undefined, seam: SeamName, amount: Mm, { bustPoint }: FitContext): Result<FitApplied, SlipFailure> {
+  if (piece === undefined) return fail({ code: "slip/not-on-this-style" });
+  if (piece.points.princessBust !== undefined) {
+    const done = closeWedgeIntoPrincess(piece, seam, amount);
+    if (!done.ok) return refused(done.failure);
+    const wider = distance(pointOf(piece, "princessTop"), pointOf(done.value.piece, "princessTop"));
+    return ok({ pieces: withPiece(pieces, done.value.piece), traces: [done.value.trace], values: { wider } });
+  }
+  const done = closeWedgeIntoDart(piece, { seam, amount, point: bustPoint });
+  if (!done.ok) return refused(done.failure);
+  const { dart, trace } = done.value;
+  const wider = Math.abs(mouthOf(done.value.piece, dart) - mouthOf(piece, dart));
+  // Off the bust point's own height, turning a part about it alters the width there by a fraction of the amount.
+  const bust = 2 * ((levelWidth(done.value.piece, "bust") ?? 0) - (levelWidth(piece, "bust") ?? 0));
+  return ok({ pieces: withPiece(pieces, done.value.piece), traces: [trace], values: { wider }, girths: { bust } });
+}
+
+const refused = (failure: WedgeFailure): Result<never, SlipFailure> =>
+  fail(failure.code === "wedge/no-dart" ? { code: "slip/not-on-this-style" } : { code: "slip/too-much", most: failure.most });
+
+function mouthOf(piece: Piece, name: DartName): Mm {
+  const { inner, outer } = dartOf(piece, name);
+  return distance(pointOf(piece, inner), pointOf(piece, outer));
+}

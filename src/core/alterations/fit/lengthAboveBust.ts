@@ -1,0 +1,95 @@
+/**
+ * Bodice length above the bust: front and back cut across at the middle of the armhole's depth, above the place where a
+ * bust adjustment turns the side part, so that the order of the two does not matter.
+ */
+import { edgeCrossingsAtY, edgeLength, edgeLengthBetween, edgeParameterAtLength, edgePointAt } from "../../geometry/edgeCurve";
+import { pointOf, type Piece, type PieceName } from "../../pattern/piece";
+import { fail, must } from "../../result";
+import { acrossAt, type Across } from "../../surgery/lengthenAcross";
+import { lengthenAll, type Line } from "../../surgery/lengthenAll";
+import { curveOf, edgeFrom } from "../../surgery/ring";
+import type { Mm } from "../../units";
+import type { PieceSet } from "../pieceSet";
+import type { FitDefinition } from "./definition";
+
+/** How far below the shoulder's end the cut lies, as shares of the way to where the armhole turns in, in order of choice. */
+const LINES = [0.75, 0.6, 0.9, 0.45, 0.3] as const;
+
+/** The pieces with a shoulder end: the cut is set by them. */
+const isShoulderPiece = (piece: Piece | undefined): piece is Piece => piece?.points.shoulderTip !== undefined;
+
+/** How far down the armhole runs before it turns in, or comes to a seam. */
+const upperDepth = (piece: Piece): Mm =>
+  pointOf(piece, must(piece.edges[edgeFrom(piece, "shoulderTip")], "armhole").to).y - pointOf(piece, "shoulderTip").y;
+
+const shoulderFront = ({ front, centreFront, sideFront }: PieceSet): Piece | undefined =>
+  [front, centreFront, sideFront].find(isShoulderPiece);
+
+/**
+ * One level: as far below the end of the shoulder on front and back, measured down. A side front that stands tilted,
+ * since the dart at its top is open, is cut square to the grain, and the centre front where the two meet on the seam.
+ */
+function lineAt(pieces: PieceSet, share: number): Line | null {
+  const { back, centreFront } = pieces;
+  const front = shoulderFront(pieces);
+  if (front === undefined || !isShoulderPiece(back)) return null;
+  const depth = share * Math.min(...[front, back].map(upperDepth));
+  const lines: [PieceName, Across | null][] = [front, back].map((piece) => [piece.name, acrossAt(piece, pointOf(piece, "shoulderTip").y + depth)]);
+  if (front.name === "sideFront") {
+    const y = pointOf(front, "shoulderTip").y + depth;
+    lines.push(["centreFront", acrossAt(must(centreFront, "centreFront"), matchingHeight(must(centreFront, "centreFront"), front, y))]);
+  }
+  const line = lines.flatMap(([name, across]) => (across === null ? [] : [[name, across] as const]));
+  return line.length === lines.length ? line : null;
+}
+
+/** The height at which the upper princess seam of the centre front is as far along as the side front's is at a height. */
+function matchingHeight(centreFront: Piece, sideFront: Piece, y: Mm): Mm {
+  const side = curveOf(sideFront, must(sideFront.edges[edgeFrom(sideFront, "princessBust")], "princess seam"));
+  const t = edgeCrossingsAtY(side, y)[0] ?? 1;
+  const centre = curveOf(centreFront, must(centreFront.edges[edgeFrom(centreFront, "princessTop")], "princess seam"));
+  const along = Math.min(edgeLengthBetween(side, t, 1), edgeLength(centre));
+  return edgePointAt(centre, edgeParameterAtLength(centre, along)).y;
+}
+
+function lineOf(pieces: PieceSet): Line | null {
+  for (const share of LINES) {
+    const line = lineAt(pieces, share);
+    if (line !== null) return line;
+  }
+  return null;
+}
+
+const LINE = "Draw a line straight across, square to the grain, at about the middle of the armhole's depth: equally far below the end of the shoulder on front and back.";
+const OPEN = "Cut along it. Slide the lower part straight down until the gap is {amount} all the way, and stick paper behind it.";
+const FOLD = "Fold {amount} out along it, by the same all the way.";
+const REDRAW = "Draw the centre straight and the armhole smooth through the change. A dart that was cut across is drawn again from its end to its mouth.";
+const MATCH = "On the princess styles cut both fronts only where the line meets the armhole or the shoulder part; where it crosses the princess seam, begin it equally far down the seam on both.";
+const PRINCESS = "Draw the princess seam again in one smooth curve, and walk it.";
+const DEEPER = "The armhole is {amount} deeper: lengthen the sleeve's cap, or the armhole's facing, to match.";
+const LESS_DEEP = "The armhole is {amount} less deep: alter the sleeve's cap, or the armhole's facing, to match.";
+
+const steps = (move: string, armhole: string): Partial<Record<PieceName, readonly string[]>> => ({
+  front: [LINE, move, REDRAW, armhole],
+  centreFront: [LINE, MATCH, move, REDRAW, PRINCESS],
+  sideFront: [MATCH, move, REDRAW, PRINCESS],
+  back: [LINE, move, REDRAW, armhole],
+});
+
+export const lengthAboveBust: FitDefinition = {
+  phase: "length",
+  words: {
+    name: "Bodice length above the bust",
+    seen: "The bust line and the armhole sit too high and the armhole cuts in; or the upper chest and the armhole sag.",
+    amount: "Lengthen by",
+    hint: "less than 0 shortens",
+    more: { title: "Lengthen the bodice above the bust by {amount}", steps: steps(OPEN, DEEPER) },
+    less: { title: "Shorten the bodice above the bust by {amount}", steps: steps(FOLD, LESS_DEEP) },
+  },
+  range: { least: -40, most: 50 },
+  applies: (pieces) => lineOf(pieces) !== null,
+  apply: (pieces, amount) => {
+    const line = lineOf(pieces);
+    return line === null ? fail({ code: "slip/not-on-this-style" }) : lengthenAll(pieces, line, amount);
+  },
+};

@@ -1,0 +1,54 @@
+/** Length of the basque between waist and hip, front and back alike. */
+import { pointOf, type Piece } from "../../pattern/piece";
+import { fail } from "../../result";
+import { acrossAt } from "../../surgery/lengthenAcross";
+import { lengthenAll, type Line } from "../../surgery/lengthenAll";
+import type { Mm } from "../../units";
+import type { PieceSet } from "../pieceSet";
+import type { FitDefinition } from "./definition";
+
+/** Where the cut is wanted between the end of the longer dart and the hip (our own choice). */
+const BELOW_DARTS = 0.4;
+
+const basques = ({ frontBasque, backBasque }: PieceSet): Piece[] =>
+  [frontBasque, backBasque].filter((piece) => piece !== undefined);
+
+const lowestEnd = (piece: Piece): Mm =>
+  Math.max(...piece.darts.flatMap(({ apex, inner, outer }) => [apex, inner, outer].map((name) => pointOf(piece, name).y)), 0) - pointOf(piece, "centreWaist").y;
+
+/** Below the ends of all darts and above the hip, equally far below the waist on front and back. */
+function hipLine(pieces: PieceSet): Line {
+  const both = basques(pieces);
+  const hip = Math.min(...both.map((piece) => pointOf(piece, "sideHip").y - pointOf(piece, "centreWaist").y));
+  const darts = Math.max(...both.map(lowestEnd));
+  const below = darts < hip ? darts + (hip - darts) * BELOW_DARTS : hip / 2;
+  return both.flatMap((piece) => {
+    const across = acrossAt(piece, pointOf(piece, "centreWaist").y + below);
+    return across === null ? [] : [[piece.name, across] as const];
+  });
+}
+
+const LINE = "Draw a line straight across, square to the grain, below the end of the dart and above the hip, equally far below the waist on front and back.";
+const REDRAW = "Draw the centre straight and the side seam smooth through the change; walk front and back side seams against each other.";
+
+const LENGTHEN = [LINE, "Cut along it. Slide the lower part straight down until the gap is {amount} all the way, and stick paper behind it.", REDRAW];
+const SHORTEN = [LINE, "Fold {amount} out along it, by the same all the way.", REDRAW];
+
+export const lengthBasque: FitDefinition = {
+  phase: "length",
+  words: {
+    name: "Length from waist to hip",
+    seen: "The basque is widest above or below the hip, and pulls or stands off there.",
+    amount: "Lengthen by",
+    hint: "less than 0 shortens",
+    more: { title: "Lengthen the basque between waist and hip by {amount}", steps: { frontBasque: LENGTHEN, backBasque: LENGTHEN } },
+    less: { title: "Shorten the basque between waist and hip by {amount}", steps: { frontBasque: SHORTEN, backBasque: SHORTEN } },
+  },
+  range: { least: -60, most: 80 },
+  applies: (pieces) => basques(pieces).length > 0,
+  apply: (pieces, amount) => {
+    const line = hipLine(pieces);
+    if (line.length < basques(pieces).length) return fail({ code: "slip/too-much", most: 0 });
+    return lengthenAll(pieces, line, amount);
+  },
+};

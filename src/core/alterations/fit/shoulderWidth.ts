@@ -1,0 +1,69 @@
+/** Shoulder width: the seam made longer or shorter at its end on front and back alike, the armhole drawn on to it. */
+import { edgeLength } from "../../geometry/edgeCurve";
+import { seamLength } from "../../girth/seamLength";
+import { between } from "../../geometry/point";
+import { pointOf, type Edge, type Piece, type PieceName } from "../../pattern/piece";
+import { fail, must, ok } from "../../result";
+import { curveOf, edgeFrom, edgeTo } from "../../surgery/ring";
+import { hasShoulders, shoulderPieces } from "../../surgery/shoulderLine";
+import { withSeamEnd } from "../../surgery/walkAgain";
+import { SAME_POINT, SHORTEST_EDGE } from "../../tolerance";
+import type { Mm } from "../../units";
+import { pieceIn, withPiece, type PieceSet } from "../pieceSet";
+import type { FitDefinition } from "./definition";
+
+const tips = (pieces: PieceSet): readonly PieceName[] =>
+  (["front", "back"] as const).map((side) => must(shoulderPieces(pieces, side).at(-1), "tip piece"));
+
+/** What can come off the shoulder's last stretch on every piece; mm. */
+const roomOf = (pieces: PieceSet): Mm =>
+  Math.min(
+    ...tips(pieces).map((name) => {
+      const piece = pieceIn(pieces, name);
+      return edgeLength(curveOf(piece, must(piece.edges[edgeTo(piece, "shoulderTip")], "edge"))) - SHORTEST_EDGE - SAME_POINT;
+    }),
+  );
+
+/** A shoulder that ends further in would send the armhole in and out again: its first stretch is bent less. */
+const BENDS_OVER: Mm = 50;
+
+function withFlatterTop(piece: Piece, amount: Mm): Piece {
+  const index = edgeFrom(piece, "shoulderTip");
+  const edges = piece.edges.map((edge, i): Edge => {
+    if (i !== index || edge.curve === null || amount >= 0) return edge;
+    return { ...edge, curve: { ...edge.curve, c1: between(pointOf(piece, "shoulderTip"), edge.curve.c1, 1 + amount / BENDS_OVER) } };
+  });
+  return { ...piece, edges };
+}
+
+const steps = (mark: string): Readonly<Partial<Record<PieceName, readonly string[]>>> => {
+  const move = [
+    mark,
+    "Draw the armhole from that mark, square to the shoulder at first, smoothly into the old line by about half-way down.",
+  ];
+  return { front: move, centreFront: [...move, "Only where this piece has the end of the shoulder."], sideFront: [...move, "Only where this piece has the end of the shoulder."], back: move };
+};
+
+export const shoulderWidth: FitDefinition = {
+  phase: "widths",
+  words: {
+    name: "Shoulder width",
+    seen: "The armhole seam sits inside the shoulder bone, or drops off the shoulder.",
+    amount: "Make the shoulder longer by",
+    hint: "less than 0 makes it shorter",
+    more: { title: "Make the shoulder {amount} longer", steps: steps("Stick paper to the armhole. Carry the shoulder line straight on by {amount} and mark its new end.") },
+    less: { title: "Make the shoulder {amount} shorter", steps: steps("Mark the new end of the shoulder {amount} in from the armhole, on the shoulder line.") },
+  },
+  range: { least: -30, most: 25 },
+  applies: hasShoulders,
+  apply: (pieces, amount) => {
+    const most = -roomOf(pieces);
+    if (amount < most) return fail({ code: "slip/too-much", most });
+    const set = tips(pieces).reduce((done, name) => {
+      const piece = pieceIn(done, name);
+      const moved = withSeamEnd(piece, "shoulder", "shoulderTip", seamLength(piece, "shoulder") + amount);
+      return withPiece(done, withFlatterTop(moved, amount));
+    }, pieces);
+    return ok({ pieces: set, traces: [], values: {} });
+  },
+};

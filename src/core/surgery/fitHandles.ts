@@ -1,0 +1,71 @@
+/**
+ * Redrawing edges to a length: ends and end directions stay, the handles are made longer or shorter alike. That is how a
+ * curve is drawn fuller or flatter between two points without a corner at either.
+ */
+import { edgeLength } from "../geometry/edgeCurve";
+import { between, type PiecePoint } from "../geometry/point";
+import { pointOf, type Edge, type Piece } from "../pattern/piece";
+import { must } from "../result";
+import { PARAMETER_ACCURACY, SOLVER_ACCURACY } from "../tolerance";
+import type { Mm } from "../units";
+import { curveOf } from "./ring";
+
+/** How much shorter or longer handles may become before the curve no longer looks like the one it was (our own choice). */
+const REACH = { shortest: 0.4, longest: 1.9 } as const;
+
+interface Reach {
+  readonly shortest: number;
+  readonly longest: number;
+}
+
+const ROUNDS = 60;
+
+/** The edge with its handles scaled; a straight edge gets handles of a third first. */
+function withHandles(piece: Piece, edge: Edge, scale: number): Edge {
+  const [a, b] = [pointOf(piece, edge.from), pointOf(piece, edge.to)];
+  const { c1, c2 } = controlsOf(piece, edge);
+  return { ...edge, curve: { c1: between(a, c1, scale), c2: between(b, c2, scale) } };
+}
+
+export function controlsOf(piece: Piece, edge: Edge): { readonly c1: PiecePoint; readonly c2: PiecePoint } {
+  if (edge.curve !== null) return edge.curve;
+  const [a, b] = [pointOf(piece, edge.from), pointOf(piece, edge.to)];
+  return { c1: between(a, b, 1 / 3), c2: between(b, a, 1 / 3) };
+}
+
+/**
+ * The piece with some edges redrawn so that they are together as long as wanted, or as nearly as handles that still look
+ * right can make them. Edges that are as long as wanted stay the very same objects.
+ *
+ * @param indexes of the edges, in the ring
+ * @param length  of them together, mm
+ * @param reach   how much shorter or longer handles may become
+ */
+export function fitHandles(piece: Piece, indexes: readonly number[], length: Mm, reach: Reach = REACH): Piece {
+  const edges = indexes.map((index) => must(piece.edges[index], "edge"));
+  const sum = (scale: number): Mm =>
+    edges.reduce((total, edge) => total + edgeLength(curveOf(piece, scale === 1 ? edge : withHandles(piece, edge, scale))), 0);
+  if (Math.abs(sum(1) - length) < SOLVER_ACCURACY) return piece;
+  const scale = scaleFor((s) => sum(s) - length, reach);
+  const drawn = [...piece.edges];
+  for (const [i, index] of indexes.entries()) drawn[index] = withHandles(piece, must(edges[i], "edge"), scale);
+  return { ...piece, edges: drawn };
+}
+
+/** The scale at which the miss is nothing, by halving; the bound that misses least where there is none. */
+function scaleFor(miss: (scale: number) => Mm, { shortest, longest }: Reach): number {
+  const bound = Math.abs(miss(shortest)) < Math.abs(miss(longest)) ? shortest : longest;
+  // From the drawn handles out to the side where the miss changes its sign.
+  const far = [shortest, longest].find((end) => miss(end) > 0 !== miss(1) > 0);
+  if (far === undefined) return Math.abs(miss(1)) < Math.abs(miss(bound)) ? 1 : bound;
+  let [low, high] = [1, far];
+  const isPositive = miss(low) > 0;
+  for (let round = 0; round < ROUNDS && Math.abs(high - low) > PARAMETER_ACCURACY; round += 1) {
+    const middle = (low + high) / 2;
+    const off = miss(middle);
+    if (Math.abs(off) < SOLVER_ACCURACY) return middle;
+    if (off > 0 === isPositive) low = middle;
+    else high = middle;
+  }
+  return (low + high) / 2;
+}

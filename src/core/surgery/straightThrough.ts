@@ -1,0 +1,46 @@
+/** A corner within a seam drawn smooth: the controls on its two sides turned equally until they lie in one line. */
+import { edgeLength } from "../geometry/edgeCurve";
+import { directionOf, distance, polar, turnBetween, type PiecePoint } from "../geometry/point";
+import { pointOf, type Edge, type Piece, type PointName } from "../pattern/piece";
+import { must } from "../result";
+import { radians, type Mm, type Radians } from "../units";
+import { controlsOf, fitHandles } from "./fitHandles";
+import { curveOf, edgeFrom, edgeTo } from "./ring";
+
+/** The piece with the seam running straight on through a corner; both its edges share the turn. */
+function straightThrough(piece: Piece, corner: PointName): Piece {
+  const [into, out] = [edgeTo(piece, corner), edgeFrom(piece, corner)];
+  const at = pointOf(piece, corner);
+  const arriving = controlsOf(piece, must(piece.edges[into], "edge"));
+  const leaving = controlsOf(piece, must(piece.edges[out], "edge"));
+  const turn = turnBetween(directionOf(arriving.c2, at), directionOf(at, leaving.c1));
+  if (turn === 0) return piece;
+  const edges = [...piece.edges];
+  edges[into] = { ...must(edges[into], "edge"), curve: { ...arriving, c2: turnedAbout(at, arriving.c2, radians(turn / 2)) } };
+  edges[out] = { ...must(edges[out], "edge"), curve: { ...leaving, c1: turnedAbout(at, leaving.c1, radians(-turn / 2)) } };
+  return { ...piece, edges };
+}
+
+/** The piece with the direction of one edge at its start or end turned; positive turns +x towards +y. */
+export function edgeTurned(piece: Piece, index: number, end: "start" | "end", turn: Radians): Piece {
+  if (turn === 0) return piece;
+  const edge: Edge = must(piece.edges[index], "edge");
+  const handles = controlsOf(piece, edge);
+  const curve =
+    end === "start"
+      ? { ...handles, c1: turnedAbout(pointOf(piece, edge.from), handles.c1, turn) }
+      : { ...handles, c2: turnedAbout(pointOf(piece, edge.to), handles.c2, turn) };
+  const edges = [...piece.edges];
+  edges[index] = { ...edge, curve };
+  return { ...piece, edges };
+}
+
+const turnedAbout = (end: PiecePoint, control: PiecePoint, turn: Radians): PiecePoint =>
+  polar(end, radians(directionOf(end, control) + turn), distance(end, control));
+
+/** A corner within a seam drawn smooth; each of its two edges keeps its length where a curve that looks right can. */
+export function smoothedAt(piece: Piece, corner: PointName): Piece {
+  const [into, out] = [edgeTo(piece, corner), edgeFrom(piece, corner)];
+  const lengthAt = (index: number): Mm => edgeLength(curveOf(piece, must(piece.edges[index], "edge")));
+  return fitHandles(fitHandles(straightThrough(piece, corner), [into], lengthAt(into)), [out], lengthAt(out));
+}

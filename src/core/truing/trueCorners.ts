@@ -1,0 +1,49 @@
+/** Truing of corners: square at the centre line, straight together where two pieces are joined; lengths kept. */
+import { edgeLength } from "../geometry/edgeCurve";
+import { cornerAtDegrees } from "../checks/corners";
+import { CENTRE_CORNERS } from "../checks/cornersSquare";
+import { pieceIn, piecesOf, withPiece } from "../alterations/pieceSet";
+import { joinsOf } from "../pattern/sewnTogether";
+import type { Piece, PointName } from "../pattern/piece";
+import type { TruingChange } from "../plan/plan";
+import { must } from "../result";
+import { fitHandles } from "../surgery/fitHandles";
+import { curveOf } from "../surgery/ring";
+import { edgeTurned } from "../surgery/straightThrough";
+import { JOINED_CORNER_DEGREES, SQUARE_CORNER_DEGREES } from "../tolerance";
+import { radiansFromDegrees } from "../units";
+import { hasCorner, offCentre, runningOn, type EdgeEnd } from "./joins";
+import type { Truing } from "./truing";
+
+const SQUARE = 90;
+const STRAIGHT = 180;
+
+export const squareCorners: Truing = (pieces, changes) =>
+  piecesOf(pieces).reduce((set, { name }) => {
+    for (const corner of CENTRE_CORNERS) {
+      const piece = pieceIn(set, name);
+      if (!hasCorner(piece, corner)) continue;
+      const off = cornerAtDegrees(piece, corner) - SQUARE;
+      if (Math.abs(off) <= SQUARE_CORNER_DEGREES) continue;
+      set = withPiece(set, narrowed(piece, offCentre(piece, corner), off, corner, changes));
+    }
+    return set;
+  }, pieces);
+
+export const straightenJoins: Truing = (pieces, changes) =>
+  joinsOf(pieces).reduce((set, { point, first, second }) => {
+    const [one, other] = [pieceIn(set, first), pieceIn(set, second)];
+    const off = cornerAtDegrees(one, point) + cornerAtDegrees(other, point) - STRAIGHT;
+    if (Math.abs(off) <= JOINED_CORNER_DEGREES) return set;
+    const turned = [one, other].map((piece) => narrowed(piece, runningOn(piece, point), off / 2, point, changes));
+    return turned.reduce(withPiece, set);
+  }, pieces);
+
+/** A corner made smaller by an angle: the end of one of its edges turned, the edge as long as before. */
+function narrowed(piece: Piece, { index, end }: EdgeEnd, degrees: number, corner: PointName, changes: TruingChange[]): Piece {
+  const edge = must(piece.edges[index], "edge");
+  changes.push({ piece: piece.name, seam: edge.seam, what: "cornerSquared", point: corner, amount: Math.abs(degrees) });
+  const turned = edgeTurned(piece, index, end, radiansFromDegrees(end === "start" ? degrees : -degrees));
+  return fitHandles(turned, [index], edgeLength(curveOf(piece, edge)));
+}
+
