@@ -96,8 +96,9 @@ describe.each(works)("the pieces of “%s”", (_, plan) => {
 
   it("lie with the waists of front and back level, each basque under its own", () => {
     const at = (name: string) => places.find(({ piece }) => piece === name);
-    expect(at("front")?.dy).toBe(at("back")?.dy);
-    expect(at("frontBasque")?.dx).toBe(at("frontBasque") === undefined ? undefined : at("front")?.dx);
+    const fronts = ["front", "centreFront", "sideFront", "cup"].map(at).filter((place) => place !== undefined);
+    expect(new Set([...fronts, at("back")].map((place) => place?.dy)).size).toBe(1);
+    expect(at("frontBasque")?.dx).toBe(at("frontBasque") === undefined ? undefined : fronts[0]?.dx);
     expect(at("backBasque")?.dx).toBe(at("backBasque") === undefined ? undefined : at("back")?.dx);
   });
 
@@ -128,7 +129,7 @@ describe.each(works)("the pieces of “%s”", (_, plan) => {
         caps += 1;
       }
     }
-    expect(caps).toBeGreaterThanOrEqual(3 * sizes.length);
+    expect(caps).toBeGreaterThanOrEqual(2 * sizes.length);
   });
 
   it("have darts with legs of one length, folded from the end to the tip of the cap", () => {

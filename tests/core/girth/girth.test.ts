@@ -19,9 +19,11 @@ function levelOnCloth(piece: Piece, y: number): number {
   return lengthOnCloth(polygonOf(clothCorners(piece)), { x: -400, y }, { x: 900, y });
 }
 
-const SEAMS: readonly SeamName[] = ["centre", "neck", "shoulder", "armhole", "side", "waist", "hem"];
+const SEAMS: readonly SeamName[] = ["centre", "neck", "shoulder", "armhole", "side", "waist", "hem", "princess", "underBust", "strap"];
 
-const works = [...demoWorks(), withAlterations()];
+const sideDart = (work: { readonly pattern: { readonly style: string } }): boolean => work.pattern.style === "sideDart";
+
+const works = [...demoWorks().filter(sideDart), withAlterations()];
 
 describe.each(works.map((work, index) => [work.name, index] as const))("%s", (_name, index) => {
   const work = works[index] ?? withAlterations();
@@ -87,3 +89,50 @@ describe.each(works.map((work, index) => [work.name, index] as const))("%s", (_n
     expect(Math.abs(seamByBezierJs(back, "waist") - seamByBezierJs(backBasque, "waist"))).toBeLessThan(1);
   });
 });
+
+/** What is sewn to what in the other styles, told here once more by hand: pieces of one side, and of the other. */
+const SEWN: readonly (readonly [SeamName, readonly PieceName[], readonly PieceName[]])[] = [
+  ["princess", ["centreFront"], ["sideFront"]],
+  ["side", ["sideFront", "cup"], ["back"]],
+  ["underBust", ["cup"], ["frontBand"]],
+  ["underBust", ["back"], ["backBand"]],
+  ["side", ["frontBand"], ["backBand"]],
+  ["side", ["frontBasque"], ["backBasque"]],
+  ["waist", ["centreFront", "sideFront", "frontBand"], ["frontBasque"]],
+  ["waist", ["back", "backBand"], ["backBasque"]],
+];
+
+describe.each(demoWorks().filter((work) => !sideDart(work)).flatMap((work) => (["waist", "hip"] as const).map((length) => ({ ...work, pattern: { ...work.pattern, length } }))).map((work) => [work.pattern.style, work.pattern.length, work] as const))(
+  "%s to the %s",
+  (_style, _length, work) => {
+    const plan = planOf(work);
+    const has = (name: PieceName): boolean => plan.pieces.some((piece) => piece.name === name);
+    const sumOf = (names: readonly PieceName[], seam: SeamName): number =>
+      names.filter(has).reduce((sum, name) => sum + seamByBezierJs(pieceOf(plan, name), seam), 0);
+
+    it("has every seam of every piece as long as bezier-js finds it", () => {
+      for (const piece of [...plan.pieces, ...plan.nest.sizes.flat()]) {
+        for (const seam of SEAMS) expect(Math.abs(seamLength(piece, seam) - seamByBezierJs(piece, seam))).toBeLessThan(1e-3);
+      }
+    });
+
+    it("walks: what is sewn together is of one length, by bezier-js", () => {
+      const pairs = SEWN.filter(([seam, first, second]) => sumOf(first, seam) > 0 && sumOf(second, seam) > 0);
+      expect(pairs.length).toBeGreaterThan(1);
+      for (const [seam, first, second] of pairs) expect(Math.abs(sumOf(first, seam) - sumOf(second, seam))).toBeLessThan(1);
+    });
+
+    it("finishes at the waist to the body and the ease, by bezier-js", () => {
+      const level = plan.levels.find((one) => one.level === "waist");
+      const girth = 2 * sumOf(["centreFront", "sideFront", "frontBand", "backBand", "back"], "waist");
+      expect(Math.abs(girth - (level?.body ?? NaN) - (level?.ease ?? NaN))).toBeLessThan(1);
+    });
+
+    it("is as wide round the bust as its chart, cup and bust adjustment add up to", () => {
+      const { chart, ease } = work.pattern;
+      const row = chart.sizes[plan.sizing.frame.index];
+      const drafted = (row?.bust ?? NaN) - chart.draftedDifference + plan.sizing.cup.drafted + ease.bust + plan.sizing.bust.alteration;
+      expect(plan.levels.find((one) => one.level === "bust")?.finished).toBeCloseTo(drafted, 1);
+    });
+  },
+);
