@@ -49,6 +49,9 @@ const giveBack = z.strictObject({
   otherDart: z.exactOptional(share),
   underarm: z.exactOptional(share),
   waistEnd: z.exactOptional(share),
+  armholeEnd: z.exactOptional(share),
+  neckEnd: z.exactOptional(share),
+  centreEnd: z.exactOptional(share),
 });
 
 const alteration = z.discriminatedUnion("kind", [

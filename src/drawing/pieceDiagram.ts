@@ -1,5 +1,4 @@
 /** A small diagram of one piece for paper: the printed line under the new one, with the amounts beside it. */
-import { must } from "../core/result";
 import type { Piece, PieceName } from "../core/pattern/piece";
 import type { Plan } from "../core/plan/plan";
 import type { LengthUnit } from "../core/plan/work";
@@ -28,7 +27,7 @@ const ROOM = { right: 150, around: 14 };
 export function pieceDiagram(plan: Plan, name: PieceName, unit: LengthUnit): PieceDiagram | null {
   const drawn = plan.pieces.find((piece) => piece.name === name);
   if (drawn === undefined) return null;
-  const printed = must(named(plan.printed, name), name);
+  const printed = named(plan.printed, name) ?? drawn;
   const wanted = new Set(plan.cutLines.filter((line) => line.piece === name).flatMap((line) => line.between));
   wanted.delete(plan.sizing.frame.label);
   const neighbours = [...wanted].flatMap((label) => {

@@ -1,7 +1,9 @@
 /** One piece as marks to draw: path data in the piece frame, mm. */
+import { legsOf } from "../core/dart/bowedLegs";
 import { dartCap } from "../core/dart/dartCap";
 import { isInOutline } from "../core/geometry/outline";
 import { midpoint, piecePoint, type PiecePoint } from "../core/geometry/point";
+import { edgeReverse } from "../core/geometry/edgeCurve";
 import { outlinePath, chainPath } from "../core/geometry/svgPath";
 import { pointOf, type DartName, type Piece, type PieceName } from "../core/pattern/piece";
 import { curveOf, outlineOf } from "../core/surgery/ring";
@@ -47,8 +49,8 @@ export function pieceMarks(piece: Piece): PieceMarks {
     const tip = cap[1] ?? midpoint(inner, outer);
     return {
       dart: dart.name,
-      legs: polyline([inner, apex, outer]),
-      fold: polyline([apex, tip]),
+      legs: dart.gathered === true ? gathersOf(inner, outer) : legsPath(piece, dart.name),
+      fold: dart.gathered === true ? "" : polyline([apex, tip]),
       cap: polyline(cap),
       apex,
       inner,
@@ -92,6 +94,28 @@ function titleAt(name: PieceName, bodice: boolean): readonly [number, number] {
     default:
       return bodice ? [0.2, 0.36] : [0.42, 0.72];
   }
+}
+
+/** Both legs as they are sewn, from mouth end to mouth end over the dart's end. */
+function legsPath(piece: Piece, name: DartName): string {
+  const { inner, outer } = legsOf(piece, name);
+  return chainPath([inner.curve, edgeReverse(outer.curve)]);
+}
+
+/** How gathers are marked: a wavy line along the mouth. */
+const GATHER = { length: 7, depth: 2 };
+
+function gathersOf(a: PiecePoint, b: PiecePoint): string {
+  const span = Math.hypot(b.x - a.x, b.y - a.y);
+  const count = Math.max(2, Math.round(span / GATHER.length));
+  const square = { x: -(b.y - a.y) / span, y: (b.x - a.x) / span };
+  return polyline(
+    Array.from({ length: count + 1 }, (_, i): PiecePoint => {
+      const off = i === 0 || i === count ? 0 : i % 2 === 0 ? GATHER.depth : -GATHER.depth;
+      const share = i / count;
+      return piecePoint(a.x + (b.x - a.x) * share + square.x * off, a.y + (b.y - a.y) * share + square.y * off);
+    }),
+  );
 }
 
 /** Shares of the box where a grain line may stand: the first from the left that stays on the piece. */

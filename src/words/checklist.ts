@@ -16,6 +16,7 @@ import { bustSteps } from "./bustSteps";
 import { pointWords } from "./checks";
 import { dartSurgerySteps } from "./dartSurgery";
 import { fitSteps } from "./fits";
+import { placeWords } from "./darts";
 import { slipAmount } from "./ledger";
 import { formatAmount, formatLength } from "./length";
 import { capital, centreWords, dartRefWords, dartWords, levelWords, listWords, pieceWords, seamWords } from "./names";
@@ -233,6 +234,10 @@ function givenMove(given: Given, seam: string, context: Context): string {
       return `${takes ? "Lower" : "Raise"} the underarm end of the side seam by ${amount}.`;
     case "waistEnd":
       return `${takes ? "Raise" : "Lower"} the waist end of the side seam by ${amount}.`;
+    case "armholeEnd":
+    case "neckEnd":
+    case "centreEnd":
+      return `${takes ? "Take" : "Add"} ${amount} ${takes ? "off" : "on"} along the ${seam}, at the ${placeWords(given.place, given.piece)}; the seam that it meets there keeps its length.`;
   }
 }
 

@@ -1,4 +1,5 @@
 /** Darts in words: handles, figures, verdicts. */
+import { homeOf } from "../core/pattern/dartNames";
 import type { DartName, PieceName } from "../core/pattern/piece";
 import type { PlannedDart } from "../core/plan/plan";
 import type { GiveBackPlace, Hold, LengthUnit } from "../core/plan/work";
@@ -11,8 +12,20 @@ export const formatAngle = (angle: Radians): string => `${degreesFrom(angle).toF
 /** "end", "upper mouth end", "mouth end towards the side seam". */
 export function endWords(dart: DartName, piece: PieceName, end: "apex" | "inner" | "outer"): string {
   if (end === "apex") return "end";
-  if (dart === "sideDart") return end === "inner" ? "upper mouth end" : "lower mouth end";
-  return end === "inner" ? `mouth end nearer the ${centreWords(piece)}` : "mouth end nearer the side seam";
+  switch (homeOf(dart)) {
+    case "side":
+    case "french":
+    case "armhole":
+    case "centre":
+      return end === "inner" ? "upper mouth end" : "lower mouth end";
+    case "shoulder":
+      return end === "inner" ? "mouth end nearer the neck" : "mouth end nearer the armhole";
+    case "neck":
+      return end === "inner" ? `mouth end nearer the ${centreWords(piece)}` : "mouth end nearer the shoulder";
+    case "waist":
+    case "underBust":
+      return end === "inner" ? `mouth end nearer the ${centreWords(piece)}` : "mouth end nearer the side seam";
+  }
 }
 
 /** What a handle on the table is, with the figures it changes. */
@@ -75,6 +88,8 @@ export function stopNote({ ref, drawn, usualStop, beyondBustPoint }: PlannedDart
   );
 }
 
+const upperWords = (piece: PieceName): string => (piece === "cup" ? "strap" : "shoulder");
+
 export const placeWords = (place: GiveBackPlace, piece: PieceName): string => {
   switch (place) {
     case "centreSeam":
@@ -87,6 +102,12 @@ export const placeWords = (place: GiveBackPlace, piece: PieceName): string => {
       return "side seam, at the underarm";
     case "waistEnd":
       return "side seam, at its waist end";
+    case "armholeEnd":
+      return `corner where the ${upperWords(piece)} meets the armhole`;
+    case "neckEnd":
+      return `corner where the ${upperWords(piece)} meets the neckline`;
+    case "centreEnd":
+      return `lower end of the ${centreWords(piece)} seam`;
   }
 };
 

@@ -55,10 +55,11 @@ function alterationAmount(alteration: Alteration, unit: LengthUnit): string {
       return formatAmount(alteration.inner + alteration.outer, unit);
     case "dartPlace":
       return formatAmount(alteration.by, unit);
+    // Which way is said by the title.
     case "fit":
-      return formatAmount(alteration.amount, unit);
+      return formatAmount(Math.abs(alteration.amount), unit);
     case "dartLegs":
-      return formatAmount(alteration.bow, unit);
+      return formatAmount(Math.abs(alteration.bow), unit);
     case "dartPivot":
       return alteration.share >= 1 ? "whole" : `${Math.round(alteration.share * 100)} %`;
     case "dartSplit":

@@ -79,8 +79,11 @@ export const centreWords = (piece: PieceName): string => (isFrontPiece(piece) ? 
 export const seamWords = (seam: SeamName, piece: PieceName): string =>
   seam === "centre" ? `${centreWords(piece)} line` : SEAMS[seam];
 
-/** "front waist dart". */
-export const dartRefWords = (ref: DartRef): string => `${pieceWords(ref.piece)} ${dartWords(ref.dart)}`;
+/** "front waist dart", "second cup under-bust dart". */
+export const dartRefWords = (ref: DartRef): string => {
+  const { home, number } = partsOfDart(ref.dart);
+  return `${NUMBERED[number]}${pieceWords(ref.piece)} ${HOMES[home]}`;
+};
 
 /** "the front", "the front and the back", "the front, the back and the front basque". */
 export function listWords(items: readonly string[]): string {

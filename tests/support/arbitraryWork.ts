@@ -16,7 +16,7 @@ export const anyText = fc.string({ unit: "grapheme", maxLength: 20 });
 const share = fc.double({ min: 0, max: 1, noNaN: true }).map(noMinusZero);
 const NONE_REQUIRED = { requiredKeys: [] };
 
-const PLACES: readonly GiveBackPlace[] = ["centreSeam", "sideSeam", "otherDart", "underarm", "waistEnd"];
+const PLACES: readonly GiveBackPlace[] = ["centreSeam", "sideSeam", "otherDart", "underarm", "waistEnd", "armholeEnd", "neckEnd", "centreEnd"];
 export const anyGiveBack = fc.dictionary(fc.constantFrom(...PLACES), share, { noNullPrototype: true });
 
 export const anyDart = fc.record({

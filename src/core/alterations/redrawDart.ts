@@ -47,6 +47,8 @@ export function redrawDart(pieces: PieceSet, alteration: DartRedraw): Result<App
   if (piece === undefined || !piece.darts.some((d) => d.name === ref.dart)) {
     return fail({ code: "slip/no-such-dart", dart: ref });
   }
+  // Drawn up as gathers it has no legs to redraw.
+  if (dartOf(piece, ref.dart).gathered === true) return fail({ code: "slip/not-this-dart", dart: ref });
   const shares = sharesFor(pieces, alteration);
   if (!shares.ok) return shares;
   const { seam } = dartOf(piece, ref.dart);

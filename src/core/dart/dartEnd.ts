@@ -1,5 +1,6 @@
 /** Where a dart ends: the usual stop short of the bust point, and placing an end on the dart's axis. */
 import { directionOf, polar, type PiecePoint } from "../geometry/point";
+import { homeOf } from "../pattern/dartNames";
 import { dartOf, type DartName, type Piece } from "../pattern/piece";
 import { SHORTEST_DART } from "../tolerance";
 import { radians, type Mm } from "../units";
@@ -13,12 +14,16 @@ export interface Stop {
 /**
  * How far short of the bust point a dart usually ends.
  *
- * @source common practice, no source: waist or under-bust dart 15 to 25 mm, side dart 20 to 40 mm, the more the fuller
+ * @source common practice, no source: darts from the waist or the under-bust 15 to 25 mm, all others 20 to 40 mm, the more the
+ *         fuller
  */
 export const usualStop = (name: DartName): Stop =>
   comesFromBelow(name) ? { least: 15, most: 25 } : { least: 20, most: 40 };
 
-const comesFromBelow = (name: DartName): boolean => name === "waistDart" || name === "underBustDart";
+function comesFromBelow(name: DartName): boolean {
+  const home = homeOf(name);
+  return home === "waist" || home === "underBust";
+}
 
 /** mm of cup difference for each further millimetre of stop, from a side dart of 30 mm at a difference of 50 mm. */
 const DIFFERENCE_FOR_ONE = 5;

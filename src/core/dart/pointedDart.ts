@@ -76,8 +76,7 @@ function canBeAnswered(pieces: PieceSet, ref: DartRef): boolean {
   const piece = pieceIn(pieces, ref.piece);
   const { aimsAt, gathered, seam } = dartOf(piece, ref.dart);
   if (aimsAt === null || gathered === true) return false;
-  // Giving back moves the waist's ends; a piece cut off above the waist has none.
-  return (seam === "waist" || seam === "side" || seam === "underBust") && piece.points.sideWaist !== undefined;
+  return seam === "waist" || seam === "side" || seam === "underBust";
 }
 
 /** mm. More than this off the centre front is no longer an alteration: the whole bust loses twice as much (our own choice). */

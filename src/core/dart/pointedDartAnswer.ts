@@ -44,7 +44,7 @@ const COST_OF_FULLNESS = 4;
 const COST_OF_SEAM = 5;
 const COST_OF_BUST = 0.5;
 /** A dart on another piece is cut on two sides, and the basque's with it; a lower underarm cuts the armhole, too. */
-const SEAMS_AT: Readonly<Record<GiveBackPlace, number>> = { sideSeam: 1, waistEnd: 1, centreSeam: 1, otherDart: 2, underarm: 2 };
+const SEAMS_AT: Readonly<Record<GiveBackPlace, number>> = { sideSeam: 1, waistEnd: 1, centreSeam: 1, otherDart: 2, underarm: 2, armholeEnd: 1, neckEnd: 1, centreEnd: 1 };
 
 type Unmade = { readonly because: SlipFailure | null };
 

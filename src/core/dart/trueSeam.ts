@@ -3,13 +3,14 @@
  * dart is folded on paper and the seam redrawn through it.
  */
 import { edgeTangentAt } from "../geometry/edgeCurve";
-import { directionOf, distance, polar, turnBetween } from "../geometry/point";
+import { directionOf, distance, polar, turnBetween, type PiecePoint } from "../geometry/point";
 import { must } from "../result";
-import { dartOf, pointOf, type DartName, type Edge, type Piece } from "../pattern/piece";
+import { dartOf, pointOf, type DartName, type Edge, type Piece, type PointName } from "../pattern/piece";
 import { seamLength } from "../girth/seamLength";
 import { TRUING_ACCURACY } from "../tolerance";
 import { radians, type Mm, type Radians } from "../units";
 import { curveOf, edgeFrom, edgeTo } from "../surgery/ring";
+import { legsOf } from "./bowedLegs";
 import { moveMouth } from "./moveMouth";
 
 /**
@@ -22,9 +23,17 @@ export function seamCornerAtDart(piece: Piece, name: DartName): Radians {
   const apex = pointOf(piece, dartOf(piece, name).apex);
   const arriving = edgeTangentAt(curveOf(piece, before), 1);
   const leaving = edgeTangentAt(curveOf(piece, after), 0);
-  // Sewing turns the second leg onto the first, and the edge beyond it with it.
-  const shut = turnBetween(directionOf(apex, pointOf(piece, second)), directionOf(apex, pointOf(piece, first)));
+  // Sewing turns the second leg onto the first, and the edge beyond it with it; a bowed leg by its direction at the mouth.
+  const shut = turnBetween(legAtMouth(piece, name, second, apex), legAtMouth(piece, name, first, apex));
   return turnBetween(arriving, radians(leaving + shut));
+}
+
+/** Direction of a leg where it comes to its mouth end. */
+function legAtMouth(piece: Piece, name: DartName, end: PointName, apex: PiecePoint): Radians {
+  const dart = dartOf(piece, name);
+  if (dart.bow === undefined) return directionOf(apex, pointOf(piece, end));
+  const legs = legsOf(piece, name);
+  return radians(edgeTangentAt((end === dart.inner ? legs.inner : legs.outer).curve, 0) + Math.PI);
 }
 
 /** The seam redrawn so that it runs straight on through the shut dart; lengths change by well under a millimetre. */

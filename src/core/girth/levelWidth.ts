@@ -47,11 +47,11 @@ export function widthAtHeight(piece: Piece, y: Mm): Mm {
   return most - least - chordsAcross(piece, piecePoint(least, y), piecePoint(most, y));
 }
 
-/** A dart from the side seam lies along a level line, not across it: sewing it takes length there, not girth. */
+/** A dart from the side or the centre lies along a level line, not across it: sewing it takes length there, not girth. */
 function chordsAcross(piece: Piece, a: PiecePoint, b: PiecePoint): Mm {
   let sum = 0;
   for (const dart of piece.darts) {
-    if (dart.seam !== "side") sum += chordOf(piece, dart, a, b);
+    if (dart.seam !== "side" && dart.seam !== "centre") sum += chordOf(piece, dart, a, b);
   }
   return sum;
 }

@@ -217,6 +217,7 @@ export function derivePlan(work: Work): Result<Plan, PlanFailure> {
     printed: must(nest.sizes[f], "frame"),
     blended: piecesOf(built.blended),
     pieces,
+    wanted: built.wanted === null ? null : piecesOf(built.wanted),
     right: other === null ? null : halfOf(work, must(nest.sizes[f], "frame"), built, other),
     truing: applied.changes,
     bustPiece: styleOf(pattern.style).bustPiece,

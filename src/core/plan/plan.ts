@@ -205,6 +205,8 @@ export interface Plan {
   readonly blended: readonly Piece[];
   /** The final pieces. */
   readonly pieces: readonly Piece[];
+  /** The bodice as the wearer's own cup asks for it, before her slips; null where it cannot be made. */
+  readonly wanted: readonly Piece[] | null;
   /** The piece that carries the bust point. */
   readonly bustPiece: PieceName;
   /** On that piece: the pattern's bust point (after any bust alteration), and the wearer's own where she measured it. */

@@ -48,7 +48,7 @@ export interface Picks {
 }
 
 /** Where what a dart sets free (or asks for) is taken: shares that add up to 1. */
-export type GiveBackPlace = "centreSeam" | "sideSeam" | "otherDart" | "underarm" | "waistEnd";
+export type GiveBackPlace = "centreSeam" | "sideSeam" | "otherDart" | "underarm" | "waistEnd" | "armholeEnd" | "neckEnd" | "centreEnd";
 export type GiveBack = Readonly<Partial<Record<GiveBackPlace, number>>>;
 
 /** Held while a dart's end moves: the mouth (the angle changes) or the fullness (the mouth changes). */

@@ -23,7 +23,7 @@ import { controlsOf, fitHandles } from "./fitHandles";
 import { curveOf, edgeFrom, edgeTo, insertPoint, mouthMiddle, pointsBetween } from "./ring";
 
 /** The two ends of a dart's mouth as they are met going round the outline. */
-export interface Mouth {
+interface Mouth {
   readonly first: PointName;
   readonly second: PointName;
 }
@@ -34,7 +34,7 @@ export function mouthOf(piece: Piece, name: DartName): Mouth {
 }
 
 /** Names of the mouth ends of a new dart: at the waist and up the centre line the outer one is met first. */
-export function mouthNames(name: DartName): Mouth {
+function mouthNames(name: DartName): Mouth {
   const isOuterFirst = (["waist", "underBust", "centre"] satisfies DartHome[] as readonly DartHome[]).includes(partsOfDart(name).home);
   return isOuterFirst ? { first: `${name}Outer`, second: `${name}Inner` } : { first: `${name}Inner`, second: `${name}Outer` };
 }
@@ -144,7 +144,7 @@ const ONE_CURVE: Mm = 0.02;
 const SEAM_CORNERS: readonly PointName[] = ["cut8", "cut7", "cut6", "cut5"];
 
 /** Whether a corner is no more than where a dart was joined up. */
-export const isSeamCorner = (name: PointName): boolean => SEAM_CORNERS.includes(name);
+const isSeamCorner = (name: PointName): boolean => SEAM_CORNERS.includes(name);
 
 /**
  * The piece without a dart that has been shut: its mouth, of no length by now, goes. The two edges that meet there become

@@ -3,6 +3,7 @@ import { flushSync } from "react-dom";
 import { BlendStep } from "../blend/BlendStep";
 import { DartsPanel } from "../darts/DartsPanel";
 import { EnvelopeStep } from "../envelope/EnvelopeStep";
+import { FitStep } from "../fit/FitStep";
 import { Ledger } from "../ledger/Ledger";
 import { PaperStep } from "../paper/PaperStep";
 import { Table } from "../table/Table";
@@ -18,6 +19,7 @@ const PANELS: Readonly<Record<Step, () => React.JSX.Element>> = {
   envelope: EnvelopeStep,
   blend: BlendStep,
   darts: DartsPanel,
+  fit: FitStep,
   paper: PaperStep,
 };
 

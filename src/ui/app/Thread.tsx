@@ -5,6 +5,7 @@ export const STEP_TITLES: Readonly<Record<Step, string>> = {
   envelope: "Envelope",
   blend: "Blend",
   darts: "Darts",
+  fit: "Fit",
   paper: "Paper",
 };
 
@@ -13,6 +14,7 @@ const ABOUT: Readonly<Record<Step, string>> = {
   envelope: "the pattern’s chart",
   blend: "your size",
   darts: "move and shape",
+  fit: "what the body shows",
   paper: "print the list",
 };
 

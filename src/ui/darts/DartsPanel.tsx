@@ -1,5 +1,5 @@
 import "./darts.css";
-import { useMemo } from "react";
+import { useEffect, useMemo, useRef } from "react";
 import type { DartRef } from "../../core/pattern/piece";
 import type { Plan, PlannedDart, SlipFailure } from "../../core/plan/plan";
 import { isRedraw, type DartRedraw, type Hold, type Work } from "../../core/plan/work";
@@ -14,6 +14,8 @@ import { AmountField } from "../fields/AmountField";
 import { Choice } from "../fields/Choice";
 import { DartFiguresTable } from "./DartFiguresTable";
 import { DartSums } from "./DartSums";
+import { DartsGone, DartSurgeryControls } from "./DartSurgery";
+import { SewnFront } from "../sewn/SewnFront";
 import { FoldedDisc } from "./FoldedDisc";
 import { GiveBackShares } from "./GiveBackShares";
 import { PointedDart } from "./PointedDart";
@@ -36,6 +38,7 @@ export function DartsPanel() {
     <>
       <DartsHead />
       <ChosenDart plan={plan.value} work={work} />
+      <SewnFront />
     </>
   );
 }
@@ -56,10 +59,18 @@ function ChosenDart({ plan, work }: { readonly plan: Plan; readonly work: Work }
     plan.darts.find(({ ref }) => selected !== null && same(ref, selected)) ??
     plan.darts.find(({ ref }) => ref.dart === "sideDart") ??
     plan.darts[0];
-  if (chosen === undefined) return <p>This pattern has no darts.</p>;
+  const place = useFocusKept(chosen === undefined ? "" : `${chosen.ref.piece}-${chosen.ref.dart}`);
+  if (chosen === undefined) {
+    return (
+      <>
+        <p>This pattern has no darts.</p>
+        <DartsGone plan={plan} work={work} />
+      </>
+    );
+  }
   return (
     <>
-      <ul className="dart-list" aria-label="Darts by piece">
+      <ul ref={place} tabIndex={-1} className="dart-list" aria-label="Darts by piece">
         {plan.darts.map((dart) => (
           <li key={`${dart.ref.piece}-${dart.ref.dart}`}>
             <button
@@ -75,9 +86,22 @@ function ChosenDart({ plan, work }: { readonly plan: Plan; readonly work: Work }
           </li>
         ))}
       </ul>
+      <DartsGone plan={plan} work={work} />
       <DartEditor key={`${chosen.ref.piece}-${chosen.ref.dart}`} dart={chosen} plan={plan} work={work} />
     </>
   );
+}
+
+/** A dart moved away whole takes its controls along: whoever used them by keys is taken to the list of darts. */
+function useFocusKept(chosen: string) {
+  const place = useRef<HTMLUListElement>(null);
+  const last = useRef(chosen);
+  useEffect(() => {
+    if (last.current === chosen) return;
+    last.current = chosen;
+    if (document.activeElement === document.body) place.current?.focus({ preventScroll: true });
+  }, [chosen]);
+  return place;
 }
 
 interface DartEditorProps {
@@ -201,6 +225,7 @@ function DartEditor({ dart, plan, work }: DartEditorProps) {
           </p>
         </>
       )}
+      <DartSurgeryControls dart={dart} plan={plan} work={work} />
       <FoldedDisc dart={dart} unit={unit} {...(work.bustRadius === undefined ? {} : { radius: work.bustRadius })} />
     </section>
   );

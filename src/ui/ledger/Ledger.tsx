@@ -1,20 +1,18 @@
 import "./ledger.css";
-import { useEffect, useRef, useState } from "react";
+import { useState } from "react";
 import type { CheckResult } from "../../core/checks/check";
-import type { PieceName } from "../../core/pattern/piece";
-import type { Plan, Slip } from "../../core/plan/plan";
-import { dartOfAlteration, type LengthUnit } from "../../core/plan/work";
+import type { Plan } from "../../core/plan/plan";
+import type { LengthUnit } from "../../core/plan/work";
 import { checkClaim, checkFailureSentence, checkPlace } from "../../words/checks";
-import { capital, listWords, pieceWords } from "../../words/names";
-import { slipAmount, slipGroup, slipNoteSentence, slipTitle, slipWhy } from "../../words/ledger";
-import { slipFailureSentence } from "../../words/slips";
-import { useRun, useSettledPlan, useWork } from "../app/useWork";
-import { useViewState } from "../app/viewState";
+import { truedSentence } from "../../words/truing";
+import { useSettledPlan, useSettledWork, useWork } from "../app/useWork";
+import { Slips } from "./Slips";
 
-/** The ledger: a slip for each thing done to the pieces, and under them the checks. It stands still during a drag. */
+/** The ledger: a slip for each thing done to the pieces, what truing did, and the checks. It stands still during a drag. */
 export function Ledger() {
   const plan = useSettledPlan();
-  const unit = useWork((work) => work.unit);
+  const work = useSettledWork((current) => current);
+  const unit = useWork((current) => current.unit);
   if (!plan.ok) {
     return (
       <section className="ledger" aria-labelledby="ledger-title">
@@ -26,89 +24,29 @@ export function Ledger() {
   return (
     <section className="ledger" aria-labelledby="ledger-title">
       <h2 id="ledger-title">Ledger</h2>
-      <Slips slips={plan.value.slips} unit={unit} />
+      <Slips slips={plan.value.slips} alterations={work.alterations} unit={unit} />
+      <Truing plan={plan.value} unit={unit} />
       <Checks plan={plan.value} unit={unit} />
     </section>
   );
 }
 
-function Slips({ slips, unit }: { readonly slips: readonly Slip[]; readonly unit: LengthUnit }) {
-  if (slips.length === 0) return <p>Nothing is altered: cut the frame size as printed.</p>;
+/** What was trued after the last slip; of uneven halves what each asked for, once where it is the same. */
+function Truing({ plan, unit }: { readonly plan: Plan; readonly unit: LengthUnit }) {
+  const sentences = [...new Set([...plan.truing, ...(plan.right?.truing ?? [])].map((change) => truedSentence(change, unit)))];
+  if (sentences.length === 0) return null;
   return (
-    <ul className="slips">
-      {slips
-        .filter((slip, index) => slips.findIndex((other) => slipGroup(other) === slipGroup(slip)) === index)
-        .map((slip) => (
-          <SlipOfPaper
-            key={slipGroup(slip)}
-            group={slipGroup(slip)}
-            slip={slip}
-            pieces={slips.filter((other) => slipGroup(other) === slipGroup(slip)).map(({ piece }) => piece)}
-            unit={unit}
-          />
+    <section className="trued" aria-labelledby="trued-title">
+      <h3 id="trued-title" className="phase-title">
+        Truing
+      </h3>
+      <ul>
+        {sentences.map((sentence) => (
+          <li key={sentence}>{sentence}</li>
         ))}
-    </ul>
+      </ul>
+    </section>
   );
-}
-
-interface SlipOfPaperProps {
-  readonly group: string;
-  readonly slip: Slip;
-  readonly pieces: readonly PieceName[];
-  readonly unit: LengthUnit;
-}
-
-function SlipOfPaper({ group, slip, pieces, unit }: SlipOfPaperProps) {
-  const lit = useViewState((view) => view.litSlip === group);
-  const lightSlip = useViewState((view) => view.lightSlip);
-  const selectDart = useViewState((view) => view.selectDart);
-  const run = useRun();
-  const title = slipTitle(slip, unit);
-  const paper = useRef<HTMLLIElement>(null);
-  useEffect(() => {
-    if (lit) bringIntoView(paper.current);
-  }, [lit]);
-  const light = (): void => {
-    lightSlip(lit ? null : group);
-    const dart = slip.what.kind === "alteration" ? dartOfAlteration(slip.what.alteration) : null;
-    if (dart !== null) selectDart(dart);
-  };
-  return (
-    <li ref={paper} className="slip" data-source={slip.source} data-lit={lit ? "" : undefined} data-refused={slip.outcome.ok ? undefined : ""}>
-      <button type="button" className="slip-face" aria-pressed={lit} onClick={light}>
-        <span className="slip-piece">{capital(listWords(pieces.map(pieceWords)))}</span>
-        <span className="slip-amount">{slipAmount(slip, unit)}</span>
-        <span className="slip-title">{title}</span>
-        <span className="slip-why">{slipWhy(slip)}</span>
-      </button>
-      {!slip.outcome.ok && <p className="slip-refusal">Left out. {slipFailureSentence(slip.outcome.failure, unit)}</p>}
-      {slip.outcome.ok &&
-        slip.outcome.value.notes.map((note) => (
-          <p key={note.code} className="slip-note">
-            {slipNoteSentence(note, slip.piece, unit)}
-          </p>
-        ))}
-      {slip.source === "wearer" && (
-        <button
-          type="button"
-          className="link-button slip-remove"
-          aria-label={`Take out: ${title}`}
-          onClick={() => run({ kind: "removeAlteration", id: slip.id })}
-        >
-          Take out
-        </button>
-      )}
-    </li>
-  );
-}
-
-/** Scrolls the ledger's own place alone, so that the page stays where it is on a small screen. */
-function bringIntoView(slip: HTMLElement | null): void {
-  const place = slip?.closest(".ledger-place");
-  if (slip === null || place === null || place === undefined) return;
-  const [own, room] = [slip.getBoundingClientRect(), place.getBoundingClientRect()];
-  if (own.top < room.top) place.scrollTop -= room.top - own.top;
-  else if (own.bottom > room.bottom) place.scrollTop += own.bottom - room.bottom;
 }
 
 function Checks({ plan, unit }: { readonly plan: Plan; readonly unit: LengthUnit }) {

@@ -6,14 +6,14 @@ import { useViewState } from "../app/viewState";
 /** Pixels. */
 const RING = 15;
 
-/** Rings round what the lit slip of the ledger moved. */
+/** Rings round what the lit slip of the ledger moved; where it was cut and moved, that itself is drawn instead. */
 export function LitSlip({ plan, places, mmPerPixel }: { readonly plan: Plan; readonly places: readonly Place[]; readonly mmPerPixel: number }) {
   const lit = useViewState((view) => view.litSlip);
   const slips = plan.slips.filter((slip) => lit !== null && (slip.id === lit || slipGroup(slip) === lit));
   return (
     <g className="lit" aria-hidden="true">
       {slips.map((slip) => {
-        if (!slip.outcome.ok) return null;
+        if (!slip.outcome.ok || slip.outcome.value.surgery.some(({ parts }) => parts.length > 0)) return null;
         return slip.outcome.value.moved.map(({ piece, from, to }) => {
           const place = places.find((other) => other.piece === piece);
           return (

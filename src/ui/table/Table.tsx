@@ -1,8 +1,10 @@
 /* oxlint-disable jsx-a11y/no-noninteractive-tabindex, jsx-a11y/no-noninteractive-element-interactions -- the sheet is moved with the keys, as a scrolled region is */
 import "./table.css";
+import "./overlay.css";
 import { useCallback, useMemo, useRef, useState } from "react";
 import type { DartRef } from "../../core/pattern/piece";
 import type { Plan } from "../../core/plan/plan";
+import { halfShown } from "../../core/plan/halves";
 import { dartOfAlteration, type LengthUnit } from "../../core/plan/work";
 import { boxOf, keepApart, nearestApart, pieceLabels, placePieces, planLabels, sizeLabels, sizesInUse, type Label, type Place } from "../../drawing/index";
 import { dartHandleLabel } from "../../words/darts";
@@ -10,10 +12,13 @@ import { capital, pieceWords } from "../../words/names";
 import { printedNestOf, usePlan, useSettledPlan, useSettledWork, useWork, useWorkStore } from "../app/useWork";
 import { useViewState } from "../app/viewState";
 import type { HandleEnd } from "../darts/dartEdit";
+import { HalfSwitch } from "./HalfSwitch";
 import { Handle } from "./Handle";
 import { LabelLayer } from "./LabelLayer";
 import { LitSlip } from "./LitSlip";
 import { PrintedLayer } from "./PrintedLayer";
+import { SlipBar } from "./SlipBar";
+import { litTrace, SlipOverlay } from "./SlipOverlay";
 import { useTableView, ZOOM_STEP } from "./useTableView";
 import { viewBoxOf } from "./view";
 import { WorkingLayer } from "./WorkingLayer";
@@ -36,7 +41,7 @@ export function Table() {
 
   const places = useMemo(() => {
     const sizes = nest.ok ? nest.value.sizes : [];
-    return placePieces(settled.ok ? [...sizes, settled.value.pieces] : sizes);
+    return placePieces(settled.ok ? [...sizes, settled.value.pieces, ...(settled.value.right === null ? [] : [settled.value.right.pieces])] : sizes);
   }, [nest, settled]);
   const box = useMemo(() => boxOf(places, MARGIN), [places]);
   const { view, size, fit, zoom, onKeyDown, onPointerDown } = useTableView(svg, box);
@@ -150,7 +155,9 @@ export function Table() {
             before your slips
           </label>
         </div>
+        {settled.ok && settled.value.right !== null && <HalfSwitch />}
       </div>
+      <LitBar places={places} unit={unit} />
       {!settled.ok && <p className="table-note">{places.length === 0
             ? "The pattern pieces appear here once there is a size chart on Envelope."
             : "These are the printed pieces. Your own line appears once the plan has what it needs."}</p>}
@@ -181,11 +188,22 @@ function LivePlan(props: LivePlanProps) {
   const plan = usePlan();
   const labels = useMemo(() => keepApart(props.sizes, props.mmPerPixel), [props.sizes, props.mmPerPixel]);
   if (!plan.ok) return <LabelLayer labels={labels} mmPerPixel={props.mmPerPixel} />;
-  return <PlanOnTable {...props} plan={plan.value} />;
+  return <PlanOnTable {...props} whole={plan.value} />;
 }
 
-function PlanOnTable({ plan, places, sizes, mmPerPixel, showBefore, showAmounts, unit, onSay }: LivePlanProps & { readonly plan: Plan }) {
+/** The bar over the table for the slip that is lit, where there is something to see of it. */
+function LitBar({ places, unit }: Pick<LivePlanProps, "places" | "unit">) {
+  const plan = usePlan();
+  const half = useViewState((view) => view.half);
+  const lit = useViewState((view) => view.litSlip);
+  const found = plan.ok ? litTrace(halfShown(plan.value, half), places, lit) : null;
+  return found === null ? null : <SlipBar slip={found.slip} unit={unit} />;
+}
+
+function PlanOnTable({ whole, places, sizes, mmPerPixel, showBefore, showAmounts, unit, onSay }: LivePlanProps & { readonly whole: Plan }) {
   const store = useWorkStore();
+  const half = useViewState((view) => view.half);
+  const plan = useMemo(() => halfShown(whole, half), [whole, half]);
   const selected = useViewState((view) => view.selectedDart);
   const selectDart = useViewState((view) => view.selectDart);
   const lightSlip = useViewState((view) => view.lightSlip);
@@ -205,20 +223,27 @@ function PlanOnTable({ plan, places, sizes, mmPerPixel, showBefore, showAmounts,
     },
     [store, selectDart, lightSlip],
   );
+  // On the way from before to after, what lies there in the end steps back.
+  const isPartway = useViewState((view) => view.litShare < 1 && litTrace(plan, places, view.litSlip) !== null);
   return (
     <>
-      <WorkingLayer
-        plan={plan}
-        places={places}
-        mmPerPixel={mmPerPixel}
-        showBefore={showBefore}
-        selected={selected}
-        onSelect={onSelect}
-        onLight={lightSlip}
-      />
+      <g className="at-last" data-partway={isPartway ? "" : undefined}>
+        <WorkingLayer
+          plan={plan}
+          places={places}
+          mmPerPixel={mmPerPixel}
+          showBefore={showBefore}
+          selected={selected}
+          onSelect={onSelect}
+          onLight={lightSlip}
+        />
+      </g>
+      <SlipOverlay plan={plan} places={places} mmPerPixel={mmPerPixel} />
       <LabelLayer labels={labels} mmPerPixel={mmPerPixel} onLight={lightSlip} />
       <LitSlip plan={plan} places={places} mmPerPixel={mmPerPixel} />
-      <Handles plan={plan} places={places} mmPerPixel={mmPerPixel} selected={selected} unit={unit} onSay={onSay} />
+      <g className="at-last" data-partway={isPartway ? "" : undefined}>
+        <Handles plan={plan} places={places} mmPerPixel={mmPerPixel} selected={selected} unit={unit} onSay={onSay} />
+      </g>
     </>
   );
 }

@@ -22,12 +22,12 @@ export const WorkingLayer = memo(({ plan, places, mmPerPixel, showBefore, select
     {places.map((place) => {
       const drawn = plan.pieces.find((piece) => piece.name === place.piece);
       const printed = plan.printed.find((piece) => piece.name === place.piece);
-      if (drawn === undefined || printed === undefined) return null;
+      if (drawn === undefined) return null;
       return (
         <g key={place.piece} transform={`translate(${place.dx} ${place.dy})`}>
           <WorkingPiece
             drawn={drawn}
-            printed={printed}
+            printed={printed ?? null}
             before={showBefore ? (plan.blended.find((piece) => piece.name === place.piece) ?? null) : null}
             mmPerPixel={mmPerPixel}
             selected={selected?.piece === place.piece ? selected : null}
@@ -42,7 +42,8 @@ export const WorkingLayer = memo(({ plan, places, mmPerPixel, showBefore, select
 
 interface WorkingPieceProps {
   readonly drawn: Piece;
-  readonly printed: Piece;
+  /** null: a piece that the pattern does not have, made of another. */
+  readonly printed: Piece | null;
   readonly before: Piece | null;
   readonly mmPerPixel: number;
   readonly selected: DartRef | null;
@@ -52,19 +53,25 @@ interface WorkingPieceProps {
 const WorkingPiece = memo(({ drawn, printed, before, mmPerPixel, selected, onSelect }: WorkingPieceProps) => {
   const id = useId();
   const marks = useMemo(() => pieceMarks(drawn), [drawn]);
-  const under = useMemo(() => pieceMarks(printed), [printed]);
+  const under = useMemo(() => (printed === null ? null : pieceMarks(printed)), [printed]);
   const old = useMemo(() => (before === null ? null : pieceMarks(before)), [before]);
   return (
     <>
       <clipPath id={`${id}new`}>
         <path d={EVERYWHERE + marks.outline} clipRule="evenodd" />
       </clipPath>
-      <clipPath id={`${id}old`}>
-        <path d={EVERYWHERE + under.outline} clipRule="evenodd" />
-      </clipPath>
+      {under !== null && (
+        <clipPath id={`${id}old`}>
+          <path d={EVERYWHERE + under.outline} clipRule="evenodd" />
+        </clipPath>
+      )}
       <path className="paper" d={marks.outline} />
-      <path className="added" d={marks.outline} clipPath={`url(#${id}old)`} />
-      <path className="taken" d={under.outline} clipPath={`url(#${id}new)`} />
+      {under !== null && (
+        <>
+          <path className="added" d={marks.outline} clipPath={`url(#${id}old)`} />
+          <path className="taken" d={under.outline} clipPath={`url(#${id}new)`} />
+        </>
+      )}
       {marks.levels.map((d) => (
         <path key={d} className="level" d={d} />
       ))}

@@ -54,10 +54,10 @@ describe("slips", () => {
     await renderWork(<Ledger />, { ...pastTheBustPoint, picks: { bustAlteration: 30 } });
     const titles = screen.getAllByRole("button", { pressed: false }).map((slip) => slip.querySelector(".slip-title")?.textContent);
     expect(titles).toEqual([
-      "Full bust adjustment",
-      "Lengthen the waist dart by 40 mm, its mouth held",
       "Waist: 30 % from 14 to 16",
       expect.stringMatching(/^Hip: \d+ % from 16 to 18$/),
+      "Full bust adjustment",
+      "Lengthen the waist dart by 40 mm, its mouth held",
     ]);
     for (const slip of screen.getAllByRole("button", { pressed: false })) {
       for (const part of [".slip-piece", ".slip-amount", ".slip-title", ".slip-why"]) {

@@ -1,13 +1,27 @@
 /** What each kind of dart surgery does. To add one: a file beside this, and a line here. */
 import type { SlipFailure } from "../../plan/plan";
 import type { DartSurgery } from "../../plan/work";
-import { fail, type Result } from "../../result";
+import type { Result } from "../../result";
 import type { FitApplied } from "../fit/definition";
 import type { PieceSet } from "../pieceSet";
+import { gatherDart } from "./gather";
+import { bowLegs } from "./legs";
+import { pivotToSeam } from "./pivot";
+import { joinIntoSeam } from "./seam";
+import { splitDart } from "./split";
 
 /** The pieces after an operation on a dart that is there. */
 export function operateOnDart(pieces: PieceSet, alteration: DartSurgery): Result<FitApplied, SlipFailure> {
-  void pieces;
-  void alteration;
-  return fail({ code: "slip/not-on-this-style" });
+  switch (alteration.kind) {
+    case "dartPivot":
+      return pivotToSeam(pieces, alteration);
+    case "dartSplit":
+      return splitDart(pieces, alteration);
+    case "dartGather":
+      return gatherDart(pieces, alteration);
+    case "dartLegs":
+      return bowLegs(pieces, alteration);
+    case "dartSeam":
+      return joinIntoSeam(pieces, alteration);
+  }
 }

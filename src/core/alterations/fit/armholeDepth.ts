@@ -17,7 +17,7 @@ const steps = (mark: string): Readonly<Partial<Record<PieceName, readonly string
 };
 
 export const armholeDepth: FitDefinition = {
-  phase: "widths",
+  phase: "edges",
   words: {
     name: "Armhole depth",
     seen: "The armhole cuts in under the arm, or gapes low and shows what is worn below.",

@@ -21,7 +21,7 @@ const INTO_PRINCESS = [
 const STEPS = { front: INTO_DART, cup: INTO_DART, sideFront: INTO_PRINCESS };
 
 export const armholeGape: FitDefinition = {
-  phase: "darts",
+  phase: "edges",
   words: {
     name: "Armhole gape",
     seen: "The front of the armhole stands away from the body.",

@@ -56,7 +56,7 @@ const STEPS = {
 } as const;
 
 export const backNeckGape: FitDefinition = {
-  phase: "widths",
+  phase: "edges",
   words: {
     name: "Back neck gape",
     seen: "The neck seam stands away at the back of the neck.",

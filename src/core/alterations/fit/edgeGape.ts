@@ -14,7 +14,7 @@ const INTO_DART = [
 const STEPS = { cup: INTO_DART };
 
 export const edgeGape: FitDefinition = {
-  phase: "darts",
+  phase: "edges",
   words: {
     name: "Gape of the wrap or sweetheart edge",
     seen: "The upper edge of the cup stands away from the bust.",

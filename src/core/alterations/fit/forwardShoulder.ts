@@ -33,7 +33,7 @@ const steps = (down: string, up: string): Readonly<Partial<Record<PieceName, rea
 };
 
 export const forwardShoulder: FitDefinition = {
-  phase: "widths",
+  phase: "edges",
   words: {
     name: "Forward shoulder",
     seen: "The shoulder seam lies behind the top of the shoulder at its outer end; the back pulls.",

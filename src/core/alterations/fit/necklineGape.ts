@@ -21,7 +21,7 @@ const INTO_PRINCESS = [
 const STEPS = { front: INTO_DART, centreFront: INTO_PRINCESS };
 
 export const necklineGape: FitDefinition = {
-  phase: "darts",
+  phase: "edges",
   words: {
     name: "Neckline gape",
     seen: "The front neckline stands away from the chest.",

@@ -116,7 +116,7 @@ const steps = (move: string, slide: string): Readonly<Partial<Record<PieceName, 
 };
 
 export const shoulderSlope: FitDefinition = {
-  phase: "widths",
+  phase: "edges",
   words: {
     name: "Shoulder slope",
     seen: "Square shoulders: folds lie across below the neck and the shoulder ends are tight. Sloping shoulders: folds fall from the neck to the underarm.",

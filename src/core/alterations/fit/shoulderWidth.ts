@@ -45,7 +45,7 @@ const steps = (mark: string): Readonly<Partial<Record<PieceName, readonly string
 };
 
 export const shoulderWidth: FitDefinition = {
-  phase: "widths",
+  phase: "edges",
   words: {
     name: "Shoulder width",
     seen: "The armhole seam sits inside the shoulder bone, or drops off the shoulder.",

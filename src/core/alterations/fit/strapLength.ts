@@ -8,7 +8,7 @@ import type { FitDefinition } from "./definition";
 const LINE = "Draw a line straight across the strap half-way along.";
 
 export const strapLength: FitDefinition = {
-  phase: "length",
+  phase: "edges",
   words: {
     name: "Length of the straps",
     seen: "The straps cut into the shoulders and pull the upper edge up; or they slip, and the upper edge gapes.",

@@ -1,0 +1,23 @@
+/** A dart drawn up as gathers over its mouth in place of being folded. */
+import { distance } from "../../geometry/point";
+import { seamLength } from "../../girth/seamLength";
+import { dartOf, pointOf } from "../../pattern/piece";
+import type { SlipFailure } from "../../plan/plan";
+import type { DartGatherAlteration } from "../../plan/work";
+import { ok, type Result } from "../../result";
+import { noSurgery } from "../../surgery/cutAndMove";
+import { truedOver } from "../../surgery/openDart";
+import type { FitApplied } from "../fit/definition";
+import { pieceIn, withPiece, type PieceSet } from "../pieceSet";
+
+/** The pieces with the dart marked to be gathered, and its seam drawn smooth over the open mouth; its sewn length stays. */
+export function gatherDart(pieces: PieceSet, { dart: ref }: DartGatherAlteration): Result<FitApplied, SlipFailure> {
+  const piece = pieceIn(pieces, ref.piece);
+  const dart = dartOf(piece, ref.dart);
+  if (dart.gathered === true) return ok({ pieces, traces: [], values: {} });
+  const { bow: _bow, ...plain } = dart;
+  const marked = { ...piece, darts: piece.darts.map((d) => (d === dart ? { ...plain, gathered: true as const } : d)) };
+  const done = truedOver(marked, dart.name, seamLength(piece, dart.seam));
+  const mouth = distance(pointOf(done, dart.inner), pointOf(done, dart.outer));
+  return ok({ pieces: withPiece(pieces, done), traces: [noSurgery(piece)], values: { mouth } });
+}

@@ -1,0 +1,29 @@
+/** The legs of a dart bowed: into the dart for a rounder cup, or out of it to take more in the middle. */
+import { distance } from "../../geometry/point";
+import { dartOf, pointOf } from "../../pattern/piece";
+import { seamLength } from "../../girth/seamLength";
+import { trueSeamKeepingLength } from "../../dart/trueSeam";
+import { mostBow } from "../../dart/bowedLegs";
+import type { SlipFailure } from "../../plan/plan";
+import type { DartLegsAlteration } from "../../plan/work";
+import { fail, ok, type Result } from "../../result";
+import { noSurgery } from "../../surgery/cutAndMove";
+import type { FitApplied } from "../fit/definition";
+import { pieceIn, withPiece, type PieceSet } from "../pieceSet";
+
+/** The pieces with the bow set on the dart; end and sewn seam stay. */
+export function bowLegs(pieces: PieceSet, { dart: ref, bow }: DartLegsAlteration): Result<FitApplied, SlipFailure> {
+  const piece = pieceIn(pieces, ref.piece);
+  const dart = dartOf(piece, ref.dart);
+  if (dart.gathered === true) return fail({ code: "slip/not-this-dart", dart: ref });
+  if (bow === (dart.bow ?? 0)) return ok({ pieces, traces: [], values: {} });
+  const mouth = distance(pointOf(piece, dart.inner), pointOf(piece, dart.outer));
+  const { least, most } = mostBow(mouth);
+  if (bow > most || bow < least) return fail({ code: "slip/too-much", most: bow > most ? most : least });
+  const { bow: _bow, ...straight } = dart;
+  const bowed = bow === 0 ? straight : { ...straight, bow };
+  const done = { ...piece, darts: piece.darts.map((d) => (d === dart ? bowed : d)) };
+  // Bowed legs come to the seam at another angle: it is drawn smooth over the shut dart, as long as it was.
+  const trued = trueSeamKeepingLength(done, ref.dart, seamLength(piece, dart.seam));
+  return ok({ pieces: withPiece(pieces, trued), traces: [noSurgery(piece)], values: { bow: Math.abs(bow) } });
+}

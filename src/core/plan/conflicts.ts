@@ -1,0 +1,83 @@
+/** Slips of the wearer that change the same seam of the same piece: each is measured on what the one before left. */
+import { distance, type PiecePoint } from "../geometry/point";
+import { piecesOf } from "../alterations/pieceSet";
+import type { Edge, Piece, PieceName, SeamName } from "../pattern/piece";
+import { pointOf } from "../pattern/piece";
+import { WALKED_AGREEMENT } from "../tolerance";
+import type { Slip, SlipTrace } from "./plan";
+import { dartOfAlteration, type Half } from "./work";
+
+export interface SlipConflict {
+  /** Ids of the two slips, the one made first first. */
+  readonly a: string;
+  readonly b: string;
+  readonly piece: PieceName;
+  readonly seam: SeamName;
+}
+
+/**
+ * The seams that two of the wearer's slips both change.
+ *
+ * A seam is changed where one of its edges gets another length or another bend, or a corner; an edge that only goes along
+ * with the part of the piece that it belongs to is not. Slips about the same dart go together and are not compared, nor
+ * slips that were left out, nor one of the left half with one of the right. The bust alteration is made before all others
+ * and they are laid on it, so it is not compared either.
+ */
+export function slipConflicts(slips: readonly Slip[]): readonly SlipConflict[] {
+  const made = slips.flatMap((slip) =>
+    slip.source === "wearer" && slip.outcome.ok ? [{ slip, seams: changedSeams(slip.outcome.value) }] : [],
+  );
+  return made.flatMap((a, index) =>
+    made.slice(index + 1).flatMap((b) => {
+      if (a.slip.id === b.slip.id || isSameDart(a.slip, b.slip) || areOnOtherHalves(a.slip, b.slip)) return [];
+      return a.seams
+        .filter(({ piece, seam }) => b.seams.some((other) => other.piece === piece && other.seam === seam))
+        .map(({ piece, seam }) => ({ a: a.slip.id, b: b.slip.id, piece, seam }));
+    }),
+  );
+}
+
+function isSameDart(a: Slip, b: Slip): boolean {
+  const [one, other] = [dartOf(a), dartOf(b)];
+  return one !== null && other !== null && one.piece === other.piece && one.dart === other.dart;
+}
+
+const dartOf = ({ what }: Slip) => (what.kind === "alteration" ? dartOfAlteration(what.alteration) : null);
+
+function areOnOtherHalves(a: Slip, b: Slip): boolean {
+  const [one, other] = [halfOf(a), halfOf(b)];
+  return one !== undefined && other !== undefined && one !== other;
+}
+
+const halfOf = ({ what }: Slip): Half | undefined =>
+  what.kind === "alteration" && what.alteration.kind === "fit" ? what.alteration.half : undefined;
+
+interface PieceSeam {
+  readonly piece: PieceName;
+  readonly seam: SeamName;
+}
+
+/** Seams of pieces that were there before and after, each once. */
+export function changedSeams({ before, after }: Pick<SlipTrace, "before" | "after">): readonly PieceSeam[] {
+  return piecesOf(after).flatMap((piece) => {
+    const old = before[piece.name];
+    if (old === undefined) return [];
+    const changed = piece.edges.filter((edge) => {
+      const was = old.edges.find(({ from, to }) => from === edge.from && to === edge.to);
+      return was === undefined || !isSameShape(cornersOf(old, was), cornersOf(piece, edge));
+    });
+    return [...new Set(changed.map(({ seam }) => seam))].map((seam) => ({ piece: piece.name, seam }));
+  });
+}
+
+const cornersOf = (piece: Piece, { from, to, curve }: Edge): readonly PiecePoint[] =>
+  curve === null ? [pointOf(piece, from), pointOf(piece, to)] : [pointOf(piece, from), curve.c1, curve.c2, pointOf(piece, to)];
+
+/** The same up to a rigid motion: all distances within are the same. */
+function isSameShape(a: readonly PiecePoint[], b: readonly PiecePoint[]): boolean {
+  if (a.length !== b.length) return false;
+  return spans(a).every((span, index) => Math.abs(span - (spans(b)[index] ?? Infinity)) <= WALKED_AGREEMENT);
+}
+
+const spans = (points: readonly PiecePoint[]): readonly number[] =>
+  points.flatMap((p, index) => points.slice(index + 1).map((q) => distance(p, q)));

@@ -1,0 +1,20 @@
+/** The order the wearer's slips are made in, against the trade's. */
+import { phaseOf, rankOf } from "../alterations/phase";
+import type { SlipPhase } from "./plan";
+import type { Alteration } from "./work";
+
+/** Slips made before one of an earlier phase: by their id, the earliest phase that comes after them. */
+export function outOfTradeOrder(alterations: readonly Alteration[]): ReadonlyMap<string, SlipPhase> {
+  const found = new Map<string, SlipPhase>();
+  alterations.forEach((alteration, index) => {
+    const own = rankOf(phaseOf(alteration));
+    const later = alterations.slice(index + 1).map(phaseOf).filter((phase) => rankOf(phase) < own);
+    const [first] = later.toSorted((a, b) => rankOf(a) - rankOf(b));
+    if (first !== undefined) found.set(alteration.id, first);
+  });
+  return found;
+}
+
+/** The same slips in the trade's order; those of one phase keep the order they stand in. */
+export const inTradeOrder = (alterations: readonly Alteration[]): readonly Alteration[] =>
+  alterations.toSorted((a, b) => rankOf(phaseOf(a)) - rankOf(phaseOf(b)));

@@ -1,0 +1,272 @@
+/** Everything that makes another thing of a dart: moved to another seam, split, gathered, bowed, joined into a seam. */
+import { useId, useRef, useState } from "react";
+import { hasHome } from "../../core/alterations/dartSurgery/places";
+import { DART_HOMES, dartName, homeOf } from "../../core/pattern/dartNames";
+import type { DartHome, DartRef, Piece } from "../../core/pattern/piece";
+import type { Command } from "../../core/plan/commands";
+import type { Plan, PlannedDart } from "../../core/plan/plan";
+import type { Alteration, DartLegsAlteration, DartPivotAlteration, DartSurgery, Work } from "../../core/plan/work";
+import { homeWords } from "../../words/dartSurgeryControls";
+import { slipAmount, slipTitle } from "../../words/ledger";
+import { slipFailureSentence } from "../../words/slips";
+import { useGesture, useRun } from "../app/useWork";
+import { useRunAll } from "../app/useRunAll";
+import { useViewState } from "../app/viewState";
+import { AmountField } from "../fields/AmountField";
+import { Choice } from "../fields/Choice";
+import { Select } from "../fields/Select";
+import { alterationId, stepOf } from "./dartEdit";
+
+const sameDart = (a: DartRef, b: DartRef): boolean => a.piece === b.piece && a.dart === b.dart;
+
+const isSurgery = (alteration: Alteration): alteration is DartSurgery =>
+  alteration.kind === "dartPivot" ||
+  alteration.kind === "dartSplit" ||
+  alteration.kind === "dartGather" ||
+  alteration.kind === "dartLegs" ||
+  alteration.kind === "dartSeam";
+
+function surgeryOf<K extends DartSurgery["kind"]>(work: Work, kind: K, dart: DartRef): Extract<DartSurgery, { kind: K }> | undefined {
+  return work.alterations.find((a): a is Extract<DartSurgery, { kind: K }> => a.kind === kind && isSurgery(a) && sameDart(a.dart, dart));
+}
+
+function refusalOf(plan: Plan, alteration: DartSurgery | undefined, unit: Work["unit"]): string | null {
+  const outcome = plan.slips.find(({ id }) => id === alteration?.id)?.outcome;
+  return outcome === undefined || outcome.ok ? null : slipFailureSentence(outcome.failure, unit);
+}
+
+export interface DartSurgeryProps {
+  readonly dart: PlannedDart;
+  readonly plan: Plan;
+  readonly work: Work;
+}
+
+/** Under the dart that is chosen. */
+export function DartSurgeryControls({ dart, plan, work }: DartSurgeryProps) {
+  const { ref } = dart;
+  const piece = plan.pieces.find(({ name }) => name === ref.piece);
+  const [isUsed] = useState(() => work.alterations.some((a) => isSurgery(a) && sameDart(a.dart, ref)));
+  if (piece === undefined) return null;
+  return (
+    <details className="pointed dart-surgery" open={isUsed}>
+      <summary>Make something else of it</summary>
+      <div className="pointed-body">
+        <Pivot dart={ref} piece={piece} plan={plan} work={work} />
+        <MadeOf dart={ref} piece={piece} plan={plan} work={work} />
+        <Legs dart={ref} plan={plan} work={work} />
+      </div>
+    </details>
+  );
+}
+
+interface PartProps {
+  readonly dart: DartRef;
+  readonly piece: Piece;
+  readonly plan: Plan;
+  readonly work: Work;
+}
+
+/** Seams of the piece that a dart can be moved to. */
+const homesFor = (piece: Piece, dart: DartRef): readonly DartHome[] =>
+  DART_HOMES.filter((home) => hasHome(piece, home) && home !== homeOf(dart.dart));
+
+const NOWHERE = "";
+
+function Pivot({ dart, piece, plan, work }: PartProps) {
+  const run = useRun();
+  const lightSlip = useViewState((view) => view.lightSlip);
+  const selectDart = useViewState((view) => view.selectDart);
+  const own = surgeryOf(work, "dartPivot", dart);
+  const homes = homesFor(piece, dart);
+  const refusal = refusalOf(plan, own, work.unit);
+  const choose = (value: string): void => {
+    const id = alterationId("dartPivot", dart);
+    const to = homes.find((home) => home === value);
+    if (to === undefined) return run({ kind: "removeAlteration", id });
+    run({ kind: "putAlteration", alteration: { kind: "dartPivot", id, dart, to, share: own?.share ?? 1 } });
+    lightSlip(id);
+    // Moved whole, it is the dart of that seam from now on.
+    if (own === undefined) selectDart({ piece: dart.piece, dart: dartName(to) });
+  };
+  if (homes.length === 0 && own === undefined) return null;
+  return (
+    <div className="surgery-part">
+      <Select
+        label="Move it to the"
+        value={own?.to ?? NOWHERE}
+        options={[
+          { value: NOWHERE, label: "(leave it here)" },
+          ...[...new Set([...(own === undefined ? [] : [own.to]), ...homes])].map((home) => ({ value: home, label: homeWords(home, dart.piece) })),
+        ]}
+        onChange={choose}
+      />
+      {own !== undefined && <Share pivot={own} />}
+      {refusal !== null && (
+        <p className="field-error" role="alert">
+          {refusal}
+        </p>
+      )}
+    </div>
+  );
+}
+
+const STEP = 5;
+
+/** How much of the dart goes. One slide is one step of undo. */
+function Share({ pivot }: { readonly pivot: DartPivotAlteration }) {
+  const id = useId();
+  const gesture = useGesture();
+  const going = useRef(false);
+  const percent = Math.round(pivot.share * 100);
+  const finish = (): void => {
+    if (!going.current) return;
+    going.current = false;
+    gesture.commit();
+  };
+  return (
+    <div className="surgery-share">
+      <label htmlFor={id}>How much of it</label>
+      <input
+        id={id}
+        type="range"
+        min={STEP}
+        max={100}
+        step={STEP}
+        value={percent}
+        aria-valuetext={percent === 100 ? "the whole of it" : `${percent} %`}
+        onChange={(event) => {
+          if (!going.current) gesture.begin();
+          going.current = true;
+          gesture.preview({ kind: "putAlteration", alteration: { ...pivot, share: Number(event.target.value) / 100 } });
+        }}
+        onPointerUp={finish}
+        onKeyUp={finish}
+        onBlur={finish}
+      />
+      <span aria-hidden="true">{percent === 100 ? "whole" : `${percent} %`}</span>
+    </div>
+  );
+}
+
+type Made = "fold" | "two" | "three" | "gathers" | "seam";
+
+/** Folded as it is, or split, gathered, or joined with the waist dart into a seam: one of these. */
+function MadeOf({ dart, piece, plan, work }: PartProps) {
+  const runAll = useRunAll();
+  const lightSlip = useViewState((view) => view.lightSlip);
+  const own = [surgeryOf(work, "dartSplit", dart), surgeryOf(work, "dartGather", dart), surgeryOf(work, "dartSeam", dart)].find(
+    (alteration) => alteration !== undefined,
+  );
+  const home = homeOf(dart.dart);
+  const isJoinable = piece.name === "front" && (home === "shoulder" || home === "armhole") && piece.darts.some(({ name }) => homeOf(name) === "waist");
+  const options: readonly { readonly value: Made; readonly label: string }[] = [
+    { value: "fold", label: "one dart" },
+    { value: "two", label: "two" },
+    { value: "three", label: "three" },
+    { value: "gathers", label: "gathers" },
+    ...(isJoinable || own?.kind === "dartSeam" ? [{ value: "seam" as const, label: "a seam with the waist dart" }] : []),
+  ];
+  const choose = (value: Made): void => {
+    const put = alterationFor(value, dart);
+    runAll([
+      ...(own === undefined ? [] : [{ kind: "removeAlteration", id: own.id } as const]),
+      ...(put === null ? [] : [{ kind: "putAlteration", alteration: put } as const]),
+    ]);
+    lightSlip(put?.id ?? null);
+  };
+  const refusal = refusalOf(plan, own, work.unit);
+  return (
+    <div className="surgery-part">
+      <Choice legend="Sew it as" options={options} value={madeOf(own)} onChange={choose} />
+      {refusal !== null && (
+        <p className="field-error" role="alert">
+          {refusal}
+        </p>
+      )}
+    </div>
+  );
+}
+
+function madeOf(alteration: DartSurgery | undefined): Made {
+  switch (alteration?.kind) {
+    case "dartSplit":
+      return alteration.into === 2 ? "two" : "three";
+    case "dartGather":
+      return "gathers";
+    case "dartSeam":
+      return "seam";
+    default:
+      return "fold";
+  }
+}
+
+function alterationFor(made: Made, dart: DartRef): DartSurgery | null {
+  switch (made) {
+    case "two":
+    case "three":
+      return { kind: "dartSplit", id: alterationId("dartSplit", dart), dart, into: made === "two" ? 2 : 3 };
+    case "gathers":
+      return { kind: "dartGather", id: alterationId("dartGather", dart), dart };
+    case "seam":
+      return { kind: "dartSeam", id: alterationId("dartSeam", dart), dart };
+    case "fold":
+      return null;
+  }
+}
+
+function Legs({ dart, plan, work }: Omit<PartProps, "piece">) {
+  const gesture = useGesture();
+  const own: DartLegsAlteration = surgeryOf(work, "dartLegs", dart) ?? { kind: "dartLegs", id: alterationId("dartLegs", dart), dart, bow: 0 };
+  const change = (bow: number): Command =>
+    bow === 0 ? { kind: "removeAlteration", id: own.id } : { kind: "putAlteration", alteration: { ...own, bow } };
+  return (
+    <AmountField
+      label="Bow its legs by"
+      hint="up to 6 mm into the dart, for a rounder cup; less than 0 bows them out of it"
+      value={own.bow}
+      unit={work.unit}
+      step={stepOf(work.unit)}
+      onStart={gesture.begin}
+      onPreview={(bow) => gesture.preview(change(bow))}
+      onCommit={gesture.commit}
+      onCancel={gesture.cancel}
+      refusal={refusalOf(plan, own, work.unit)}
+    />
+  );
+}
+
+/** What was made of darts that are not there any more to be chosen: moved away whole, or joined into a seam. */
+export function DartsGone({ plan, work }: { readonly plan: Plan; readonly work: Work }) {
+  const run = useRun();
+  const lightSlip = useViewState((view) => view.lightSlip);
+  const gone = work.alterations.filter(isSurgery).filter((a) => !plan.darts.some(({ ref }) => sameDart(ref, a.dart)));
+  const slips = plan.slips.filter(({ id }) => gone.some((a) => a.id === id));
+  if (slips.length === 0) return null;
+  return (
+    <section aria-labelledby="darts-gone">
+      <h3 id="darts-gone">Darts made into something else</h3>
+      <ul className="darts-gone">
+        {slips.map((slip) => {
+          const title = slipTitle(slip, work.unit);
+          return (
+            <li key={slip.id}>
+              <button type="button" className="link-button" onClick={() => lightSlip(slip.id)}>
+                {title}
+              </button>
+              {slipAmount(slip, work.unit) !== "" && <span> {slipAmount(slip, work.unit)}</span>}
+              <button
+                type="button"
+                className="button small"
+                aria-label={`Take out: ${title}`}
+                onClick={() => run({ kind: "removeAlteration", id: slip.id })}
+              >
+                Take out
+              </button>
+              {!slip.outcome.ok && <p className="field-error">{slipFailureSentence(slip.outcome.failure, work.unit)}</p>}
+            </li>
+          );
+        })}
+      </ul>
+    </section>
+  );
+}

@@ -1,0 +1,121 @@
+import { useId, useState } from "react";
+import { fitOf, type FitName } from "../../core/alterations/fit/index";
+import type { Plan } from "../../core/plan/plan";
+import type { Work } from "../../core/plan/work";
+import { fitUse } from "../../words/fitStep";
+import { slipFailureSentence } from "../../words/slips";
+import { useGesture, useRun } from "../app/useWork";
+import { useRunAll } from "../app/useRunAll";
+import { useViewState } from "../app/viewState";
+import { stepOf } from "../darts/dartEdit";
+import { AmountField } from "../fields/AmountField";
+import { Choice } from "../fields/Choice";
+import { amountCommand, halvesCommands, halvesOf, useOn, usesOf, type Halves } from "./fitEdit";
+
+const HALVES: readonly { readonly value: Halves; readonly label: string }[] = [
+  { value: "both", label: "both" },
+  { value: "left", label: "left" },
+  { value: "right", label: "right" },
+];
+
+export interface FitRowProps {
+  readonly fit: FitName;
+  readonly plan: Plan;
+  readonly work: Work;
+}
+
+/** One fit alteration: what is seen, and once opened how much of it and on which half. */
+export function FitRow({ fit, plan, work }: FitRowProps) {
+  const id = useId();
+  const [isOpen, setOpen] = useState(false);
+  const { words } = fitOf(fit);
+  const uses = usesOf(work, fit);
+  const isRefused = uses.some((use) => refusalOf(plan, use.id) !== null);
+  return (
+    <li className="fit" data-used={uses.length > 0 ? "" : undefined} data-refused={isRefused ? "" : undefined}>
+      <button type="button" className="fit-face" aria-expanded={isOpen} aria-controls={`${id}-body`} onClick={() => setOpen(!isOpen)}>
+        <span className="fit-name">{words.name}</span>
+        {uses.length > 0 && (
+          <span className="fit-use">
+            <span className="visually-hidden">in use: </span>
+            {fitUse(uses, work.unit)}
+            {isRefused && ", left out"}
+          </span>
+        )}
+        <span className="fit-seen">{words.seen}</span>
+      </button>
+      <div id={`${id}-body`} className="fit-body" hidden={!isOpen}>
+        {isOpen && <FitControls fit={fit} plan={plan} work={work} />}
+      </div>
+    </li>
+  );
+}
+
+function refusalOf(plan: Plan, id: string) {
+  const outcome = plan.slips.find((slip) => slip.id === id)?.outcome;
+  return outcome === undefined || outcome.ok ? null : outcome.failure;
+}
+
+function FitControls({ fit, plan, work }: FitRowProps) {
+  const { unit } = work;
+  const run = useRun();
+  const runAll = useRunAll();
+  const gesture = useGesture();
+  const showHalf = useViewState((view) => view.showHalf);
+  const lightSlip = useViewState((view) => view.lightSlip);
+  const uses = usesOf(work, fit);
+  const [first] = uses;
+  const [asked, setAsked] = useState<Halves>(first === undefined ? "both" : halvesOf(first));
+  // After an undo what is asked for may stand elsewhere; a half that holds nothing is shown only while she asks for it.
+  const halves = uses.length > 0 && asked === "both" && first !== undefined && uses.every(({ half }) => half !== undefined) ? halvesOf(first) : asked;
+  const use = useOn(uses, fit, halves);
+  const { words } = fitOf(fit);
+  const failure = refusalOf(plan, use.id);
+
+  const setHalves = (to: Halves): void => {
+    const commands = halvesCommands(uses, fit, halves, to);
+    setAsked(to);
+    if (commands.length > 0) runAll(commands);
+    if (to !== "both") showHalf(to);
+  };
+
+  return (
+    <>
+      <div className="fit-controls">
+        <AmountField
+          key={use.id}
+          label={words.amount}
+          value={use.amount}
+          unit={unit}
+          step={stepOf(unit)}
+          onStart={() => {
+            gesture.begin();
+            lightSlip(use.id);
+          }}
+          onPreview={(amount) => gesture.preview(amountCommand(use, amount))}
+          onCommit={gesture.commit}
+          onCancel={gesture.cancel}
+          refusal={failure === null ? null : slipFailureSentence(failure, unit)}
+          {...(words.hint === undefined ? {} : { hint: words.hint })}
+        />
+        <Choice legend="On which half" options={HALVES} value={halves} onChange={setHalves} />
+      </div>
+      {words.caution !== undefined && <p className="field-warning">{words.caution}</p>}
+      {use.amount !== 0 && (
+        <p className="fit-actions">
+          <button type="button" className="link-button" onClick={() => lightSlip(use.id)}>
+            Show it on the table
+          </button>
+          <button
+            type="button"
+            className="link-button"
+            aria-label={`Take out: ${words.name}`}
+            onClick={() => run({ kind: "removeAlteration", id: use.id })}
+          >
+            Take out
+          </button>
+        </p>
+      )}
+    </>
+  );
+}

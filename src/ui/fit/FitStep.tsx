@@ -1,0 +1,82 @@
+import "./fit.css";
+import { useId, useMemo, useState } from "react";
+import { FIT_NAMES, fitOf, type FitName } from "../../core/alterations/fit/index";
+import type { Plan } from "../../core/plan/plan";
+import type { Work } from "../../core/plan/work";
+import { fitCount, fitHeading, isFitFound } from "../../words/fitStep";
+import { planFailureWords } from "../../words/plan";
+import { FailureNote } from "../app/FailureNote";
+import { usePlan, useWork } from "../app/useWork";
+import { FitRow } from "./FitRow";
+import { appliesTo, fitsByPhase, usesOf } from "./fitEdit";
+
+/** What a first fitting shows, and what answers it on the pieces. */
+export function FitStep() {
+  const plan = usePlan();
+  const work = useWork((w) => w);
+  return (
+    <>
+      <header className="step-head">
+        <h2>Fit</h2>
+        <p>Look at yourself in a first fitting, or in a bodice that is like it, and open what you see.</p>
+      </header>
+      {plan.ok ? (
+        <Fits key={work.name} plan={plan.value} work={work} />
+      ) : (
+        <FailureNote words={planFailureWords(plan.failure, work.unit, work.pattern.chart.sizes.length)} picks={work.picks} />
+      )}
+    </>
+  );
+}
+
+function Fits({ plan, work }: { readonly plan: Plan; readonly work: Work }) {
+  const id = useId();
+  const [typed, setTyped] = useState("");
+  // What was in use when she came here stands first; a row does not jump there from under her hand.
+  const [first] = useState(() => FIT_NAMES.filter((fit) => usesOf(work, fit).length > 0));
+  const here = useMemo(() => FIT_NAMES.filter((fit) => appliesTo(plan, fit)), [plan]);
+  // What is in use stays even where the garment no longer has what it was made on, so that it can be taken out.
+  const shown = FIT_NAMES.filter((fit) => here.includes(fit) || usesOf(work, fit).length > 0);
+  const elsewhere = FIT_NAMES.filter((fit) => !shown.includes(fit));
+  const search = typed.trim();
+  const found = (fit: FitName): boolean => search === "" || isFitFound(fit, search);
+  const inUse = shown.filter((fit) => first.includes(fit) && found(fit));
+  const others = shown.filter((fit) => !first.includes(fit) && found(fit));
+  const row = (fit: FitName) => <FitRow key={fit} fit={fit} plan={plan} work={work} />;
+  return (
+    <>
+      <div className="field fit-search">
+        <label htmlFor={id} className="field-label">
+          What do you see?
+        </label>
+        <input
+          id={id}
+          className="field-input"
+          type="search"
+          autoComplete="off"
+          placeholder="folds, pulls, gapes, rides up …"
+          value={typed}
+          onChange={(event) => setTyped(event.target.value)}
+        />
+        <p role="status" className="field-hint">
+          {search === "" ? "" : fitCount(inUse.length + others.length)}
+        </p>
+      </div>
+      {inUse.length > 0 && (
+        <section className="fit-group" aria-labelledby={`${id}-used`}>
+          <h3 id={`${id}-used`}>In use</h3>
+          <ul className="fits">{inUse.map(row)}</ul>
+        </section>
+      )}
+      {fitsByPhase(others).map(({ phase, fits }) => (
+        <section key={phase} className="fit-group" aria-labelledby={`${id}-${phase}`}>
+          <h3 id={`${id}-${phase}`}>{fitHeading(phase)}</h3>
+          <ul className="fits">{fits.map(row)}</ul>
+        </section>
+      ))}
+      {search === "" && elsewhere.length > 0 && (
+        <p className="aside">Not on this style: {elsewhere.map((fit) => fitOf(fit).words.name).join("; ")}.</p>
+      )}
+    </>
+  );
+}

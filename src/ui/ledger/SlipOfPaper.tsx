@@ -1,0 +1,112 @@
+import { useEffect, useRef } from "react";
+import { dartOfAlteration, type LengthUnit } from "../../core/plan/work";
+import { halfWords } from "../../words/fits";
+import { slipAmount, slipNoteSentence, slipTitle, slipWhy } from "../../words/ledger";
+import { capital, listWords, pieceWords } from "../../words/names";
+import { slipFailureSentence } from "../../words/slips";
+import { useRun } from "../app/useWork";
+import { useViewState } from "../app/viewState";
+import type { Line } from "./runs";
+import type { SlipDrag } from "./useSlipDrag";
+
+export interface SlipOfPaperProps {
+  readonly line: Line;
+  readonly unit: LengthUnit;
+  /** About its place in the order, and about other slips. */
+  readonly notes: readonly string[];
+  readonly earlier: (() => void) | null;
+  readonly later: (() => void) | null;
+  readonly isMovable: boolean;
+  readonly drag: SlipDrag;
+}
+
+export function SlipOfPaper({ line: { group, slip, pieces }, unit, notes, earlier, later, isMovable, drag }: SlipOfPaperProps) {
+  const lit = useViewState((view) => view.litSlip === group);
+  const lightSlip = useViewState((view) => view.lightSlip);
+  const showHalf = useViewState((view) => view.showHalf);
+  const selectDart = useViewState((view) => view.selectDart);
+  const run = useRun();
+  const title = slipTitle(slip, unit);
+  const alteration = slip.what.kind === "alteration" ? slip.what.alteration : null;
+  const half = alteration?.kind === "fit" ? alteration.half : undefined;
+  const paper = useRef<HTMLLIElement>(null);
+  useEffect(() => {
+    if (lit) bringIntoView(paper.current);
+  }, [lit]);
+  const light = (): void => {
+    lightSlip(lit ? null : group);
+    const dart = alteration === null ? null : dartOfAlteration(alteration);
+    if (dart !== null) selectDart(dart);
+    // What is done on one half can only be seen on it.
+    if (!lit && half !== undefined) showHalf(half);
+  };
+  return (
+    <li
+      ref={paper}
+      className="slip"
+      data-source={slip.source}
+      data-lit={lit ? "" : undefined}
+      data-refused={slip.outcome.ok ? undefined : ""}
+      data-move={slip.source === "wearer" ? slip.id : undefined}
+      data-moving={drag.moving === slip.id ? "" : undefined}
+      data-drop={drag.before === slip.id ? "before" : drag.before === null && isMovable && later === null ? "after" : undefined}
+    >
+      <button type="button" className="slip-face" aria-pressed={lit} onClick={light}>
+        <span className="slip-piece">
+          {capital(listWords(pieces.map(pieceWords)))}
+          {half !== undefined && <span className="tag own slip-half">{halfWords(half)}</span>}
+        </span>
+        <span className="slip-amount">{slipAmount(slip, unit)}</span>
+        <span className="slip-title">{title}</span>
+        <span className="slip-why">{slipWhy(slip)}</span>
+      </button>
+      {!slip.outcome.ok && <p className="slip-refusal">Left out. {slipFailureSentence(slip.outcome.failure, unit)}</p>}
+      {slip.outcome.ok &&
+        slip.outcome.value.notes.map((note) => (
+          <p key={note.code} className="slip-note">
+            {slipNoteSentence(note, slip.piece, unit)}
+          </p>
+        ))}
+      {notes.map((note) => (
+        <p key={note} className="slip-note slip-doubt">
+          {note}
+        </p>
+      ))}
+      {slip.source === "wearer" && (
+        <div className="slip-actions">
+          {isMovable && (
+            <>
+              {/* For a hand; the two buttons beside it do the same for keys. */}
+              <span className="slip-grip" aria-hidden="true" title="Drag to another place" onPointerDown={(event) => drag.start(slip.id, event)}>
+                ⠿
+              </span>
+              <button type="button" className="link-button" data-way="earlier" aria-label={`Earlier: ${title}`} disabled={earlier === null} onClick={earlier ?? undefined}>
+                Earlier
+              </button>
+              <button type="button" className="link-button" data-way="later" aria-label={`Later: ${title}`} disabled={later === null} onClick={later ?? undefined}>
+                Later
+              </button>
+            </>
+          )}
+          <button
+            type="button"
+            className="link-button slip-remove"
+            aria-label={`Take out: ${title}`}
+            onClick={() => run({ kind: "removeAlteration", id: slip.id })}
+          >
+            Take out
+          </button>
+        </div>
+      )}
+    </li>
+  );
+}
+
+/** Scrolls the ledger's own place alone, so that the page stays where it is on a small screen. */
+function bringIntoView(slip: HTMLElement | null): void {
+  const place = slip?.closest(".ledger-place");
+  if (slip === null || place === null || place === undefined) return;
+  const [own, room] = [slip.getBoundingClientRect(), place.getBoundingClientRect()];
+  if (own.top < room.top) place.scrollTop -= room.top - own.top;
+  else if (own.bottom > room.bottom) place.scrollTop += own.bottom - room.bottom;
+}

@@ -1,0 +1,112 @@
+import { useEffect, useMemo, useRef, useState } from "react";
+import type { Alteration, LengthUnit } from "../../core/plan/work";
+import { slipConflicts } from "../../core/plan/conflicts";
+import type { Slip } from "../../core/plan/plan";
+import { inTradeOrder, outOfTradeOrder } from "../../core/plan/tradeOrder";
+import { phaseWords } from "../../words/checklist";
+import { slipTitle } from "../../words/ledger";
+import { conflictNote, orderNote } from "../../words/order";
+import { useRunAll } from "../app/useRunAll";
+import { useRun } from "../app/useWork";
+import { SlipOfPaper } from "./SlipOfPaper";
+import { runsOf } from "./runs";
+import { useSlipDrag } from "./useSlipDrag";
+
+export interface SlipsProps {
+  readonly slips: readonly Slip[];
+  readonly alterations: readonly Alteration[];
+  readonly unit: LengthUnit;
+}
+
+/** The slips in the order they are made, under the phases of the trade; the wearer's own can be moved. */
+export function Slips({ slips, alterations, unit }: SlipsProps) {
+  const run = useRun();
+  const runAll = useRunAll();
+  const [said, setSaid] = useState("");
+  const list = useRef<HTMLDivElement>(null);
+  const stepped = useRef<{ readonly id: string; readonly way: "earlier" | "later" } | null>(null);
+  const ids = useMemo(() => alterations.map(({ id }) => id), [alterations]);
+  const runs = useMemo(() => runsOf(slips, ids), [slips, ids]);
+  const early = useMemo(() => outOfTradeOrder(alterations), [alterations]);
+  const conflicts = useMemo(() => slipConflicts(slips), [slips]);
+
+  const step = (id: string, way: "earlier" | "later", before: string | null): void => {
+    stepped.current = { id, way };
+    move(id, before);
+  };
+  const move = (id: string, before: string | null): void => {
+    run({ kind: "moveAlteration", id, before });
+    const others = ids.filter((other) => other !== id);
+    const at = before === null ? others.length : others.indexOf(before);
+    const title = titleOf(slips, id, unit);
+    setSaid(`${title}: now ${at + 1} of ${ids.length}.`);
+  };
+  // Under another heading the slip is set anew: whoever moves it by keys keeps the button.
+  useEffect(() => {
+    const last = stepped.current;
+    stepped.current = null;
+    if (last === null) return;
+    const paper = [...(list.current?.querySelectorAll<HTMLElement>("[data-move]") ?? [])].find((one) => one.dataset["move"] === last.id);
+    const buttons = [...(paper?.querySelectorAll<HTMLButtonElement>("button[data-way]:not(:disabled)") ?? [])];
+    (buttons.find((button) => button.dataset["way"] === last.way) ?? buttons[0])?.focus();
+  });
+  const drag = useSlipDrag(list, ids, move);
+  const putInOrder = (): void => {
+    runAll(inTradeOrder(alterations).map(({ id }) => ({ kind: "moveAlteration", id, before: null })));
+    setSaid("In the trade’s order.");
+  };
+
+  if (slips.length === 0) return <p>Nothing is altered: cut the frame size as printed.</p>;
+  return (
+    <div className="phases" ref={list}>
+      {early.size > 0 && (
+        <div className="note doubt out-of-order">
+          <p>The slips are not made in the trade’s order. They still work: each is measured on what the ones before it left.</p>
+          <button type="button" className="button small" onClick={putInOrder}>
+            Put in the trade’s order
+          </button>
+        </div>
+      )}
+      {runs.map(({ phase, lines }, index) => (
+        <div key={`${index} ${phase}`} role="group" aria-label={phaseWords(phase)}>
+          <h3 className="phase-title">{phaseWords(phase)}</h3>
+          <ul className="slips">
+            {lines.map((line) => {
+              const at = ids.indexOf(line.slip.id);
+              const later = early.get(line.slip.id);
+              return (
+                <SlipOfPaper
+                  key={line.group}
+                  line={line}
+                  unit={unit}
+                  notes={[
+                    ...(later === undefined ? [] : [orderNote(later)]),
+                    ...notesOn(conflicts, line.slip.id, slips, unit),
+                  ]}
+                  earlier={at > 0 ? () => step(line.slip.id, "earlier", ids[at - 1] ?? null) : null}
+                  later={at >= 0 && at < ids.length - 1 ? () => step(line.slip.id, "later", ids[at + 2] ?? null) : null}
+                  isMovable={at >= 0 && ids.length > 1}
+                  drag={drag}
+                />
+              );
+            })}
+          </ul>
+        </div>
+      ))}
+      <p role="status" className="visually-hidden">
+        {said}
+      </p>
+    </div>
+  );
+}
+
+function titleOf(slips: readonly Slip[], id: string, unit: LengthUnit): string {
+  const slip = slips.find((one) => one.id === id);
+  return slip === undefined ? "" : slipTitle(slip, unit);
+}
+
+/** One note for each other slip, on the later of the two: it is the one measured on what the other left. */
+function notesOn(conflicts: ReturnType<typeof slipConflicts>, id: string, slips: readonly Slip[], unit: LengthUnit): readonly string[] {
+  const own = conflicts.filter(({ b }) => b === id);
+  return [...new Set(own.map(({ a }) => a))].map((other) => conflictNote(own.filter(({ a }) => a === other), titleOf(slips, other, unit)));
+}

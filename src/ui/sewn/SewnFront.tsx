@@ -1,0 +1,24 @@
+import { useMemo, useState } from "react";
+import { isBasque, isFrontPiece } from "../../core/pattern/pieceGroups";
+import type { Piece } from "../../core/pattern/piece";
+import { useSettledPlan } from "../app/useWork";
+import { SewnView } from "./SewnView";
+
+/** The pieces of the front that lie over the bust. */
+const overBust = (pieces: readonly Piece[]): readonly Piece[] =>
+  pieces.filter(({ name }) => isFrontPiece(name) && !isBasque(name) && name !== "frontBand");
+
+/** The sewn front of the plan beside the one that the wearer's cup asks for; sewn only once it is asked for. */
+export function SewnFront() {
+  const plan = useSettledPlan();
+  const [open, setOpen] = useState(false);
+  const front = useMemo(() => (plan.ok ? overBust(plan.value.pieces) : []), [plan]);
+  const wanted = useMemo(() => (plan.ok && plan.value.wanted !== null ? overBust(plan.value.wanted) : undefined), [plan]);
+  if (front.length === 0) return null;
+  return (
+    <details className="sewn-front" open={open} onToggle={(event) => setOpen(event.currentTarget.open)}>
+      <summary>See it sewn</summary>
+      {open && <SewnView front={front} label="The front, sewn" compareWith={wanted} />}
+    </details>
+  );
+}

@@ -1,0 +1,44 @@
+import { useId } from "react";
+import type { LengthUnit } from "../../core/plan/work";
+import type { Slip } from "../../core/plan/plan";
+import { slipTitle } from "../../words/ledger";
+import { useViewState } from "../app/viewState";
+
+/** Per cent of the way that a press of an arrow key goes. */
+const STEP = 5;
+
+/** Over the table while a slip is lit: from the piece before it to the piece after it, by hand. */
+export function SlipBar({ slip, unit }: { readonly slip: Slip; readonly unit: LengthUnit }) {
+  const id = useId();
+  const share = useViewState((view) => view.litShare);
+  const showShare = useViewState((view) => view.showShare);
+  const lightSlip = useViewState((view) => view.lightSlip);
+  const percent = Math.round(share * 100);
+  return (
+    <div className="slip-bar">
+      <p className="slip-bar-title" id={`${id}-title`}>
+        {slipTitle(slip, unit)}
+      </p>
+      <div className="slip-bar-slide">
+        <label htmlFor={id}>
+          before<span className="visually-hidden"> to after</span>
+        </label>
+        <input
+          id={id}
+          type="range"
+          min={0}
+          max={100}
+          step={STEP}
+          value={percent}
+          aria-describedby={`${id}-title`}
+          aria-valuetext={percent === 0 ? "before" : percent === 100 ? "after" : `${percent} % of the way`}
+          onChange={(event) => showShare(Number(event.target.value) / 100)}
+        />
+        <span aria-hidden="true">after</span>
+        <button type="button" className="tool" onClick={() => lightSlip(null)}>
+          Done
+        </button>
+      </div>
+    </div>
+  );
+}

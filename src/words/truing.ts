@@ -1,0 +1,22 @@
+/** What truing changed after the last slip, in words. */
+import type { TruingChange } from "../core/plan/plan";
+import type { LengthUnit } from "../core/plan/work";
+import { pointWords } from "./checks";
+import { formatAmount } from "./length";
+import { capital, pieceWords, seamWords } from "./names";
+
+/** "Front side seam: 2 mm taken back at the waist, so that it walks with its partner." */
+export function truedSentence({ piece, seam, what, point, amount }: TruingChange, unit: LengthUnit): string {
+  const line = seam === "centre" ? capital(seamWords(seam, piece)) : `${capital(pieceWords(piece))} ${seamWords(seam, piece)}`;
+  const at = point === null ? "" : ` at the ${pointWords(point)}`;
+  switch (what) {
+    case "seamWalked":
+      return `${line}: ${formatAmount(Math.abs(amount), unit)} evened out${at}, so that it walks with its partner.`;
+    case "seamSmoothed":
+      return `${line}: drawn smooth${at}.`;
+    case "cornerSquared":
+      return `${line}: its end${at} turned by ${Math.abs(amount).toFixed(1)}°, so that the corner is square.`;
+    case "legsEqualled":
+      return `${line}: the legs of its dart brought to one length, ${formatAmount(Math.abs(amount), unit)} each.`;
+  }
+}
