@@ -140,8 +140,8 @@ function blend(line: CutLine, from: LevelName, context: Context): Said {
 }
 
 /** The point that a dart's mouth is measured from, and its words. */
-function originOf({ piece, dart }: DartRef): readonly [PointName, string] {
-  switch (homeOf(dart)) {
+function originOf({ piece, dart: name }: DartRef): readonly [PointName, string] {
+  switch (homeOf(name)) {
     case "side":
     case "french":
     case "armhole":

@@ -2,7 +2,7 @@
 import { distance } from "../../geometry/point";
 import { dartOf, pointOf } from "../../pattern/piece";
 import { seamLength } from "../../girth/seamLength";
-import { trueSeamKeepingLength } from "../../dart/trueSeam";
+import { trueSeamEvenly } from "../../dart/trueSeamEvenly";
 import { mostBow } from "../../dart/bowedLegs";
 import type { SlipFailure } from "../../plan/plan";
 import type { DartLegsAlteration } from "../../plan/work";
@@ -24,6 +24,6 @@ export function bowLegs(pieces: PieceSet, { dart: ref, bow }: DartLegsAlteration
   const bowed = bow === 0 ? straight : { ...straight, bow };
   const done = { ...piece, darts: piece.darts.map((d) => (d === dart ? bowed : d)) };
   // Bowed legs come to the seam at another angle: it is drawn smooth over the shut dart, as long as it was.
-  const trued = trueSeamKeepingLength(done, ref.dart, seamLength(piece, dart.seam));
+  const trued = trueSeamEvenly(done, ref.dart, seamLength(piece, dart.seam));
   return ok({ pieces: withPiece(pieces, trued), traces: [noSurgery(piece)], values: { bow: Math.abs(bow) } });
 }
