@@ -2,6 +2,7 @@
 import type { Piece, PieceName } from "../core/pattern/piece";
 import type { Plan } from "../core/plan/plan";
 import type { LengthUnit } from "../core/plan/work";
+import type { Mm } from "../core/units";
 import type { Label } from "./labels";
 import { boundsOf, type Box, type Place } from "./layout";
 import { pieceMarks, type PieceMarks } from "./pieceMarks";
@@ -11,6 +12,8 @@ export interface PieceDiagram {
   readonly piece: PieceName;
   /** What the drawing needs, labels included; mm. */
   readonly box: Box;
+  /** Where the piece itself ends at the right. */
+  readonly right: Mm;
   /** The frame size as printed. */
   readonly printed: PieceMarks;
   /** The two printed lines that the new one runs between at the waist or hip, drawn thin. */
@@ -50,6 +53,7 @@ export function pieceDiagram(plan: Plan, name: PieceName, unit: LengthUnit): Pie
       width: own.width + ROOM.right + ROOM.around,
       height: own.height + 2 * ROOM.around,
     },
+    right,
     printed: pieceMarks(printed),
     neighbours: neighbours.map(pieceMarks),
     drawn: pieceMarks(drawn),

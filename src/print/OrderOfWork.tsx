@@ -1,4 +1,8 @@
 import type { Plan } from "../core/plan/plan";
+import type { Piece, PieceName } from "../core/pattern/piece";
+import { halfShown } from "../core/plan/halves";
+import { halfWords } from "../words/fits";
+import { capital } from "../words/names";
 import type { LengthUnit } from "../core/plan/work";
 import { checklistByPiece, groupTitle, phaseWords, type ChecklistLine, type PieceChecklist } from "../words/checklist";
 import { PieceDiagram } from "./PieceDiagram";
@@ -30,12 +34,33 @@ const phaseShown = (lines: readonly ChecklistLine[], index: number): string | nu
   return line === undefined || lines[index - 1]?.phase === line.phase ? null : phaseWords(line.phase);
 };
 
+interface DiagramsProps {
+  readonly piece: PieceName;
+  readonly plan: Plan;
+  readonly unit: LengthUnit;
+}
+
+/** The piece once; or both its halves, where left and right come out different. */
+function Diagrams({ piece, plan, unit }: DiagramsProps) {
+  const named = (pieces: readonly Piece[] | undefined): Piece | undefined => pieces?.find(({ name }) => name === piece);
+  const right = named(plan.right?.pieces);
+  const isEven = right === undefined || JSON.stringify(right) === JSON.stringify(named(plan.pieces));
+  if (isEven) return <PieceDiagram piece={piece} plan={plan} unit={unit} />;
+  return (
+    <div className="pc-halves">
+      {(["left", "right"] as const).map((half) => (
+        <PieceDiagram key={half} piece={piece} plan={halfShown(plan, half)} unit={unit} caption={capital(halfWords(half))} />
+      ))}
+    </div>
+  );
+}
+
 function PieceWork({ list, plan, unit }: { readonly list: PieceChecklist; readonly plan: Plan; readonly unit: LengthUnit }) {
   const title = groupTitle(list);
   return (
     <section className="pc-piece">
       <h5 className="pc-unseen">{title}</h5>
-      {list.piece !== null && <PieceDiagram piece={list.piece} plan={plan} unit={unit} />}
+      {list.piece !== null && <Diagrams piece={list.piece} plan={plan} unit={unit} />}
       {/* A table, so that its head comes again on a page that the jobs run over to. */}
       <table>
         <thead>

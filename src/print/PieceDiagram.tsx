@@ -40,13 +40,25 @@ function dartLabel({ ref, drawn }: PlannedDart, right: Mm, unit: LengthUnit): La
 
 const outlines = (marks: PieceMarks): string => marks.outline + marks.darts.map((dart) => dart.legs).join("");
 
-export function PieceDiagram({ piece, plan, unit }: { readonly piece: PieceName; readonly plan: Plan; readonly unit: LengthUnit }) {
+/** mm of piece that the width of the drawing's column stands for; all pieces but the very widest are drawn at one scale. */
+const COLUMN: Mm = 470;
+
+interface PieceDiagramProps {
+  readonly piece: PieceName;
+  readonly plan: Plan;
+  readonly unit: LengthUnit;
+  /** Said under it, where a piece is drawn twice. */
+  readonly caption?: string;
+}
+
+export function PieceDiagram({ piece, plan, unit, caption }: PieceDiagramProps) {
   const diagram = pieceDiagram(plan, piece, unit);
   if (diagram === null) return null;
   const { box, drawn, printed, neighbours, bustPoint } = diagram;
   const xs = [drawn, printed].flatMap((marks) => marks.darts.flatMap((dart) => [dart.inner.x, dart.outer.x]));
   const lines = plan.cutLines.filter((line) => line.piece === piece && line.level !== "bust");
-  const right = Math.max(...xs, ...lines.map((line) => line.at.x + line.slipMove));
+  const right = Math.max(diagram.right, ...xs, ...lines.map((line) => line.at.x + line.slipMove));
+  const width = right - box.x + ROOM.left + ROOM.right;
   const labels = [
     ...lines.map((line) => cutLabel(line, right, unit)),
     ...plan.darts.filter((dart) => dart.ref.piece === piece).map((dart) => dartLabel(dart, right, unit)),
@@ -55,7 +67,8 @@ export function PieceDiagram({ piece, plan, unit }: { readonly piece: PieceName;
   return (
     <figure className="pc-diagram">
       <svg
-        viewBox={[box.x - ROOM.left, box.y - ROOM.above, right - box.x + ROOM.left + ROOM.right, box.height + ROOM.above + ROOM.below].join(" ")}
+        viewBox={[box.x - ROOM.left, box.y - ROOM.above, width, box.height + ROOM.above + ROOM.below].join(" ")}
+        style={{ width: `${Math.min(100, (100 * width) / COLUMN)}%` }}
         role="img"
         aria-label={`The ${pieceWords(piece)} in small, with its amounts: ${said}`}
       >
@@ -67,10 +80,10 @@ export function PieceDiagram({ piece, plan, unit }: { readonly piece: PieceName;
         <path className="pc-fold-line" d={drawn.darts.map((dart) => dart.fold).join("")} />
         <path className="pc-level-line" d={drawn.levels.join("")} />
         {bustPoint !== null && <path className="pc-bust-point" d={cross(bustPoint)} />}
-        <text className="pc-centre" transform={`translate(${box.x + 36} ${box.y + box.height * 0.62}) rotate(-90)`} textAnchor="middle">
+        {drawn.centre !== "" && <text className="pc-centre" transform={`translate(${box.x + 36} ${box.y + box.height * 0.62}) rotate(-90)`} textAnchor="middle">
           {centreWords(piece)}
           {drawn.centreOnFold ? ", fold" : ""}
-        </text>
+        </text>}
         <text className="pc-piece-name" x={drawn.title.x} y={drawn.title.y}>
           {capital(pieceWords(piece))}
         </text>
@@ -83,6 +96,7 @@ export function PieceDiagram({ piece, plan, unit }: { readonly piece: PieceName;
           </g>
         ))}
       </svg>
+      {caption !== undefined && <figcaption>{caption}</figcaption>}
     </figure>
   );
 }

@@ -86,7 +86,7 @@ function phaseOf(step: ChecklistStep): Phase {
     case "blend":
       return "widthsTraced";
     case "dart":
-      return "darts";
+      return step.late ? "edges" : "darts";
     case "trueDart":
     case "trued":
     case "walk":
@@ -334,7 +334,7 @@ function slipSaid(slip: Slip, context: Context): Said {
     if (isRedraw(alteration)) return redrawSlip(outcome.value, alteration, context);
     const moves =
       alteration.kind === "fit"
-        ? fitSteps(alteration, context.pieceName, outcome.value.values, context.unit)
+        ? fitSteps(alteration, context.pieceName, outcome.value, context.unit)
         : dartSurgerySteps(alteration, outcome.value, context.unit);
     return { text: `${alterationTitle(alteration, context.unit)}.`, moves, amount: slipAmount(slip, context.unit) };
   }

@@ -2,6 +2,7 @@
 import { fitOf } from "../core/alterations/fit/index";
 import type { FitWay } from "../core/alterations/fit/definition";
 import type { PieceName } from "../core/pattern/piece";
+import type { SlipTrace } from "../core/plan/plan";
 import type { FitAlteration, Half, LengthUnit } from "../core/plan/work";
 import type { Mm } from "../core/units";
 import { formatAmount } from "./length";
@@ -20,9 +21,18 @@ function wayOf({ fit, amount }: FitAlteration): FitWay {
 function filled(template: string, values: Readonly<Record<string, Mm>>, unit: LengthUnit): string {
   return template.replaceAll(/\{(\w+)\}/g, (whole, name: string) => {
     const value = values[name];
-    return value === undefined ? whole : formatAmount(Math.abs(value), unit);
+    return value === undefined ? whole : share(Math.abs(value), unit);
   });
 }
+
+/** Halves and quarters of an amount must add up again: millimetres are said to the half. */
+function share(value: Mm, unit: LengthUnit): string {
+  const halves = Math.round(value * 2);
+  return unit === "cm" && value < LARGE && halves % 2 === 1 ? `${halves / 2} mm` : formatAmount(value, unit);
+}
+
+/** mm. From here on half a millimetre is neither here nor there. */
+const LARGE: Mm = 50;
 
 /** "Take 8 mm out across the back waist, on the left half". */
 export function fitTitle(alteration: FitAlteration, unit: LengthUnit): string {
@@ -34,10 +44,10 @@ export function fitTitle(alteration: FitAlteration, unit: LengthUnit): string {
 export function fitSteps(
   alteration: FitAlteration,
   piece: PieceName,
-  values: Readonly<Record<string, Mm>>,
+  { values, steps: own }: Pick<SlipTrace, "values" | "steps">,
   unit: LengthUnit,
 ): readonly string[] {
-  const steps = wayOf(alteration).steps[piece] ?? [];
+  const steps = (own ?? wayOf(alteration).steps)[piece] ?? [];
   return steps.map((step) => filled(step, { ...values, amount: alteration.amount }, unit));
 }
 

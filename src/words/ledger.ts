@@ -52,9 +52,9 @@ function alterationAmount(alteration: Alteration, unit: LengthUnit): string {
     case "dartEnd":
       return formatAmount(Math.hypot(alteration.shorten, alteration.across), unit);
     case "dartMouth":
-      return formatAmount(alteration.inner + alteration.outer, unit);
+      return formatAmount(Math.abs(alteration.inner + alteration.outer), unit);
     case "dartPlace":
-      return formatAmount(alteration.by, unit);
+      return formatAmount(Math.abs(alteration.by), unit);
     // Which way is said by the title.
     case "fit":
       return formatAmount(Math.abs(alteration.amount), unit);

@@ -10,7 +10,7 @@ import type {
 import { liesAlongBust } from "../core/pattern/dartNames";
 import type { DartRef } from "../core/pattern/piece";
 import type { GiveBackPlace, LengthUnit } from "../core/plan/work";
-import { TAPE_REPEATABILITY } from "../core/tolerance";
+import { FULLNESS_NOTICED, TAPE_REPEATABILITY } from "../core/tolerance";
 import { degreesFrom, type Mm } from "../core/units";
 import { formatAngle, placeWords } from "./darts";
 import { formatAmount, formatLength, formatMost, markingStep } from "./length";
@@ -139,27 +139,38 @@ function givenWords(place: GiveBackPlace, isMore: boolean): string {
 }
 
 /** What else an answer brings with it. */
-export function answerNotes({ bustLoses, basqueDartOff, notes }: DartAnswer, dart: DartRef, unit: LengthUnit): readonly string[] {
+export function answerNotes({ given, bustLoses, basqueDartOff, notes }: DartAnswer, dart: DartRef, unit: LengthUnit): readonly string[] {
   const loses =
     bustLoses === 0 ? [] : [`The whole bust girth loses ${formatAmount(bustLoses, unit)} of its ease: see that you can spare it.`];
   const cut = notes.some(({ code }) => code === "centreNowSeam") ? [`The ${centreWords(dart.piece)} is then a seam and can no longer be cut on the fold.`] : [];
+  const atUnderarm = given.filter(({ place }) => place === "underarm").reduce((sum, { amount }) => sum + amount, 0);
+  const armhole =
+    formatAmount(Math.abs(atUnderarm), unit) === formatAmount(0, unit)
+      ? []
+      : [`The underarm moves ${formatAmount(Math.abs(atUnderarm), unit)} on the front: draw the armhole to it, and let the sleeve or the facing follow.`];
   const off = formatAmount(Math.abs(basqueDartOff), unit);
   const basque =
     off === formatAmount(0, unit)
       ? []
       : [`At the waist it then meets the seam ${off} nearer the ${basqueDartOff > 0 ? centreWords(dart.piece) : "side seam"} than the basque's dart: move that one alike if the two are to run on.`];
-  return [...loses, ...cut, ...basque];
+  return [...loses, ...cut, ...armhole, ...basque];
 }
 
 /** "Shortened by 30 mm with its mouth held it would become 4.8° wider and 3 mm fuller: more pointed, not less." */
-export function naiveWarning({ shorten, figures: { before, after } }: NaiveShortening, unit: LengthUnit): string {
+export function naiveWarning({ shorten, figures: { before, after } }: NaiveShortening, wanted: Mm, seen: SeenAtDart["pointed"], unit: LengthUnit): string {
+  const off = after.fullness - wanted;
   const angle = `${Math.abs(degreesFrom(after.angle) - degreesFrom(before.angle)).toFixed(1)}°`;
   const full = formatAmount(Math.abs(after.fullness - before.fullness), unit);
   const by = formatAmount(Math.abs(shorten), unit);
   return shorten > 0
-    ? `Shortened by ${by} with its mouth held it would become ${angle} wider and ${full} fuller: more pointed, not less.`
+    ? `Shortened by ${by} with its mouth held it would become ${angle} wider and ${full} fuller: ${seen === "pointed" ? "more pointed, not less" : fullnessAgainst(off, wanted, unit)}.`
     : `Lengthened by ${by} with its mouth held it would become ${angle} narrower and ${full} less full: flatter, with less room for the bust.`;
 }
+
+const fullnessAgainst = (off: Mm, wanted: Mm, unit: LengthUnit): string =>
+  Math.abs(off) <= FULLNESS_NOTICED
+    ? `near enough to the ${formatAmount(wanted, unit)} wanted`
+    : `${formatAmount(Math.abs(off), unit)} ${off > 0 ? "more" : "less"} than the ${formatAmount(wanted, unit)} wanted`;
 
 /** What the naive way comes to, beside the figures of the answers: "19.2° wide, 26 mm full". */
 export const naiveFigures = ({ figures: { after } }: NaiveShortening, unit: LengthUnit): string =>

@@ -73,7 +73,9 @@ export function slipFailureSentence(failure: SlipFailure, unit: LengthUnit): str
     case "slip/not-on-this-style":
       return "This style has no place for it.";
     case "slip/too-much":
-      return `${capital(formatMost(failure.most, unit))} is the most that can be made here.`;
+      return formatAmount(Math.abs(failure.most), unit) === formatAmount(0, unit)
+        ? "There is no room for any of it here: what would have to take it up is at its limit already."
+        : `${capital(formatMost(failure.most, unit))} is the most that can be made here.`;
     case "slip/outline-spoilt":
       return `The outline of the ${pieceWords(failure.piece)} would cross itself: nobody could cut it.`;
     case "slip/too-many-darts":

@@ -143,7 +143,7 @@ describe("checklist words", () => {
       fullness: 20,
       apexToBustPoint: -5,
     };
-    const words = sentence({ kind: "dart", dart: { piece: "front", dart: "waistDart" }, figures });
+    const words = sentence({ kind: "dart", dart: { piece: "front", dart: "waistDart" }, figures, late: false });
     expect(words).toContain("mouth 30 mm wide, inner leg 96 mm, outer leg 92 mm long");
     expect(words).toContain("5 mm past the bust point");
   });

@@ -2,8 +2,9 @@
 import { applyAlteration } from "../alterations/applyAlteration";
 import { untouched } from "../alterations/applied";
 import { phaseOf } from "../alterations/phase";
-import { pieceIn, type PieceSet } from "../alterations/pieceSet";
-import { pointOf, type DartRef } from "../pattern/piece";
+import { fitOf } from "../alterations/fit/index";
+import { PIECE_ORDER, pieceIn, piecesOf, type PieceSet } from "../alterations/pieceSet";
+import { pointOf, type DartRef, type PieceName } from "../pattern/piece";
 import { fail, must, ok } from "../result";
 import { styleOf } from "../style/index";
 import { trueAll } from "../truing/trueAll";
@@ -44,7 +45,7 @@ export function applySlips(work: Work, built: Built, cutLines: readonly CutLine[
       id: wish.id,
       source: "wearer",
       phase: phaseOf(wish),
-      piece: done.ok ? done.value.trace.piece : (dart?.piece ?? "front"),
+      piece: done.ok ? done.value.trace.piece : (dart?.piece ?? firstPiece(wish, pieces)),
       what: { kind: "alteration", alteration: wish },
       outcome: done.ok ? ok(done.value.trace) : done,
     });
@@ -64,6 +65,12 @@ export function applySlips(work: Work, built: Built, cutLines: readonly CutLine[
   // A redrawn dart is trued, and given back, as it is made; the rest is trued when all of it is done.
   const { pieces: trued, changes } = wishes.every(isRedraw) ? { pieces, changes: [] } : trueAll(pieces);
   return { pieces: trued, truing, changes, girths, slips: [...slips, ...cutLines.map((line) => blendSlip(line, built))] };
+}
+
+/** The piece a fit alteration that was left out would have been made on. */
+function firstPiece(wish: Alteration, pieces: PieceSet): PieceName {
+  const told = wish.kind === "fit" ? fitOf(wish.fit).words.more.steps : {};
+  return PIECE_ORDER.find((name) => told[name] !== undefined && pieces[name] !== undefined) ?? must(piecesOf(pieces)[0], "piece").name;
 }
 
 type Done = ReturnType<typeof applyAlteration>;

@@ -7,7 +7,8 @@ import { isBasque, isFrontPiece } from "../pattern/pieceGroups";
 import { PIECE_ORDER, piecesOf, type PieceSet } from "../alterations/pieceSet";
 import { seamPairsOf } from "../pattern/sewnTogether";
 import { distance } from "../geometry/point";
-import type { PieceName } from "../pattern/piece";
+import { rankOf } from "../alterations/phase";
+import type { DartRef, PieceName } from "../pattern/piece";
 import { must } from "../result";
 import { SEWN_AGREEMENT } from "../tolerance";
 import type { ChecklistItem, CutLine, PlannedDart, Slip, TruingChange } from "./plan";
@@ -64,7 +65,8 @@ function jobsOn(piece: PieceName, { traced, sizing, cutLines, darts, slips, trui
   for (const change of truing) if (change.piece === piece) jobs.push({ piece, step: { kind: "trued", change }, amount: 0 });
   for (const dart of darts) {
     if (dart.ref.piece !== piece || !isRedrawn(dart)) continue;
-    jobs.push({ piece, step: { kind: "dart", dart: dart.ref, figures: dart.drawn }, amount: dart.drawn.intake });
+    const late = slips.some((slip) => rankOf(slip.phase) > rankOf("darts") && changesDart(slip, dart.ref));
+    jobs.push({ piece, step: { kind: "dart", dart: dart.ref, figures: dart.drawn, late }, amount: dart.drawn.intake });
   }
   for (const dart of darts) {
     // A side seam that was moved is trued over its dart as well, though the dart stays as printed.
@@ -80,6 +82,17 @@ function jobsOn(piece: PieceName, { traced, sizing, cutLines, darts, slips, trui
 function isDoneOn({ piece: own, what, outcome }: Slip, piece: PieceName): boolean {
   if (what.kind === "alteration" && what.alteration.kind !== "fit") return own === piece;
   return own === piece || (outcome.ok && what.kind !== "blend" && outcome.value.after[piece] !== undefined);
+}
+
+/** Whether a slip moves the end or the mouth of a dart. */
+function changesDart({ outcome }: Slip, { piece, dart }: DartRef): boolean {
+  if (!outcome.ok) return false;
+  const [before, after] = [outcome.value.before[piece], outcome.value.after[piece]];
+  if (before === undefined || after === undefined) return false;
+  return ([`${dart}Apex`, `${dart}Inner`, `${dart}Outer`] as const).some((name) => {
+    const [from, to] = [before.points[name]?.at, after.points[name]?.at];
+    return from !== undefined && to !== undefined && distance(from, to) > SEWN_AGREEMENT;
+  });
 }
 
 /** The dart is other than printed, so its legs must be drawn anew. Legs that only reach on to a moved seam need not. */

@@ -3,7 +3,7 @@ import type { CupVersion, SizeRow } from "../chart/sizeChart";
 import type { MeasureName } from "../measures/measure";
 import type { DartRef } from "../pattern/piece";
 import type { Mm } from "../units";
-import { phaseOf, rankOf } from "../alterations/phase";
+import { placeInOrder } from "../alterations/phase";
 import type { StrapStyle, StyleName } from "../style/style";
 import { LIMITS } from "./limits";
 import { isRedraw } from "./work";
@@ -203,7 +203,7 @@ function isSameKind(a: Alteration, b: Alteration): boolean {
 
 /** Whether one comes before another in the trade's order, where the order between them matters. */
 function isBefore(a: Alteration, b: Alteration): boolean {
-  const [first, second] = [rankOf(phaseOf(a)), rankOf(phaseOf(b))];
+  const [first, second] = [placeInOrder(a), placeInOrder(b)];
   if (first !== second) return first < second;
   return isRedraw(a) && isRedraw(b) && isSameDart(a.dart, b.dart) && REDRAW_ORDER[a.kind] < REDRAW_ORDER[b.kind];
 }

@@ -93,6 +93,8 @@ export interface SlipTrace {
   readonly surgery: readonly SurgeryTrace[];
   /** Lengths and angles that its words name, by the name they carry there. */
   readonly values: Readonly<Record<string, Mm>>;
+  /** Steps told of these very pieces in place of the usual ones; templates as in the fit's words. */
+  readonly steps?: Readonly<Partial<Record<PieceName, readonly string[]>>>;
   /** The pieces it changed, just before and just after. */
   readonly before: PieceSet;
   readonly after: PieceSet;
@@ -167,7 +169,8 @@ export type ChecklistStep =
   | { readonly kind: "bust"; readonly spread: Mm; readonly whole: Mm; readonly drop: Mm }
   | { readonly kind: "blend"; readonly cutLine: CutLine; readonly from: LevelName }
   | { readonly kind: "slip"; readonly slip: Slip }
-  | { readonly kind: "dart"; readonly dart: DartRef; readonly figures: DartFigures }
+  /** `late`: widths or edges change it after the darts are done, so that it can only be drawn then. */
+  | { readonly kind: "dart"; readonly dart: DartRef; readonly figures: DartFigures; readonly late: boolean }
   | { readonly kind: "trueDart"; readonly dart: DartRef; readonly amount: Mm }
   | { readonly kind: "walk"; readonly seam: SeamName; readonly first: readonly PieceName[]; readonly second: readonly PieceName[]; readonly ease: Mm }
   | { readonly kind: "trued"; readonly change: TruingChange };

@@ -1,5 +1,5 @@
 /** The order the wearer's slips are made in, against the trade's. */
-import { phaseOf, rankOf } from "../alterations/phase";
+import { phaseOf, placeInOrder, rankOf } from "../alterations/phase";
 import type { SlipPhase } from "./plan";
 import type { Alteration } from "./work";
 
@@ -15,6 +15,6 @@ export function outOfTradeOrder(alterations: readonly Alteration[]): ReadonlyMap
   return found;
 }
 
-/** The same slips in the trade's order; those of one phase keep the order they stand in. */
+/** The same slips in the trade's order; those that stand alike in it keep the order they are in. */
 export const inTradeOrder = (alterations: readonly Alteration[]): readonly Alteration[] =>
-  alterations.toSorted((a, b) => rankOf(phaseOf(a)) - rankOf(phaseOf(b)));
+  alterations.toSorted((a, b) => placeInOrder(a) - placeInOrder(b));

@@ -26,6 +26,9 @@ import { useSeen } from "./seenState";
 /** How many answers stand side by side: more would only be looked past. */
 const SHOWN = 3;
 
+/** mm. A marked bust point further than this from the measured one is to be measured again first (our own choice). */
+const REMEASURE = 25;
+
 interface PointedDartProps {
   readonly dart: PlannedDart;
   readonly work: Work;
@@ -70,7 +73,7 @@ function Asked({ dart: { ref }, work }: PointedDartProps) {
       </div>
       <Choice legend={questions.pointed.label} options={questions.pointed.choices} value={seen.pointed} onChange={(pointed) => change({ pointed })} />
       {answers.ok ? (
-        <Answers answers={answers.value} dart={ref} unit={unit} onTake={take} />
+        <Answers answers={answers.value} dart={ref} pointed={seen.pointed} unit={unit} onTake={take} />
       ) : (
         <p className="field-error" role="alert">
           {pointedDartFailureSentence(answers.failure, unit)}
@@ -106,11 +109,12 @@ const nothing = (): void => undefined;
 interface AnswersProps {
   readonly answers: PointedDartAnswers;
   readonly dart: PlannedDart["ref"];
+  readonly pointed: SeenAtDart["pointed"];
   readonly unit: LengthUnit;
   readonly onTake: (answer: DartAnswer) => void;
 }
 
-function Answers({ answers, dart, unit, onTake }: AnswersProps) {
+function Answers({ answers, dart, pointed, unit, onTake }: AnswersProps) {
   const off = bustPointOffSentence(answers, unit);
   const before = answers.answers[0]?.figures.before;
   return (
@@ -121,7 +125,7 @@ function Answers({ answers, dart, unit, onTake }: AnswersProps) {
         {answers.answers.slice(0, SHOWN).map((answer, index) => (
           <li key={answer.key} className="answer">
             <h5>
-              {index === 0 && <span className="answer-first">First choice. </span>}
+              {index === 0 && answers.bustPointOff <= REMEASURE && <span className="answer-first">First choice. </span>}
               {answerTitle(answer, dart)}
             </h5>
             <p>
@@ -141,14 +145,14 @@ function Answers({ answers, dart, unit, onTake }: AnswersProps) {
               </p>
             ))}
             <button type="button" className="button small" onClick={() => onTake(answer)}>
-              Take this one
+              {answers.bustPointOff > REMEASURE ? "Take this one all the same" : "Take this one"}
             </button>
           </li>
         ))}
       </ol>
       {answers.naive !== null && before !== undefined && (
         <p className="naive">
-          <strong>What not to do.</strong> {naiveWarning(answers.naive, unit)} It would be {naiveFigures(answers.naive, unit)}; as sewn it is{" "}
+          <strong>What not to do.</strong> {naiveWarning(answers.naive, answers.wantedFullness, pointed, unit)} It would be {naiveFigures(answers.naive, unit)}; as sewn it is{" "}
           {formatAngle(before.angle)} wide, {formatAmount(before.fullness, unit)} full.
         </p>
       )}

@@ -20,6 +20,11 @@ export interface FitApplied {
   readonly traces: readonly SurgeryTrace[];
   /** Lengths that the words name beside `{amount}`; mm, always positive. */
   readonly values: Readonly<Record<string, Mm>>;
+  /**
+   * The steps as they are on these very pieces, where those of the words do not tell it for every style: pieces that are
+   * left out have nothing to be done. Absent: those of the words.
+   */
+  readonly steps?: Readonly<Partial<Record<PieceName, readonly string[]>>>;
   /** What the whole girth at a level grows by (negative: shrinks), by design; mm. Absent: nothing. */
   readonly girths?: Readonly<Partial<Record<"bust" | "waist" | "hip", Mm>>>;
 }
