@@ -4,9 +4,10 @@
  */
 import * as fc from "fast-check";
 import { describe, expect, it } from "vitest";
+import { isBasque } from "../../../src/core/pattern/pieceGroups";
 import { STYLE_NAMES } from "../../../src/core/style/index";
 import type { SizeRow } from "../../../src/core/chart/sizeChart";
-import type { DartRef, Piece, PieceName } from "../../../src/core/pattern/piece";
+import type { DartRef, Piece, PieceName, SeamName } from "../../../src/core/pattern/piece";
 import { derivePlan } from "../../../src/core/plan/derivePlan";
 import type { Plan, PlanFailure } from "../../../src/core/plan/plan";
 import type { Alteration, GiveBack, Work } from "../../../src/core/plan/work";
@@ -124,25 +125,36 @@ function noNumbers(value: unknown, name = ""): string[] {
 
 const REASONS: readonly PlanFailure["code"][] = ["plan/chart-unusable", "plan/outside-chart", "plan/cup-undraftable"];
 
-const pieceOf = (plan: Plan, name: PieceName): Piece => must(plan.pieces.find((piece) => piece.name === name), name);
+/** Whose side seams are sewn together, in every style: those of one side that a plan has. */
+const SIDES: readonly (readonly [readonly PieceName[], readonly PieceName[]])[] = [
+  [["front", "sideFront", "cup"], ["back"]],
+  [["frontBand"], ["backBand"]],
+];
 
 /** Checks that must fail, as the independent libraries see the pieces, and do not. */
 function silent(plan: Plan, crossed: readonly Piece[]): string[] {
   const failing = new Set(plan.checks.filter(({ ok }) => !ok).map(({ name, pieces }) => `${name} ${pieces.join("+")}`));
-  const [front, back] = [pieceOf(plan, "front"), pieceOf(plan, "back")];
+  const names = new Set(plan.checks.filter(({ ok }) => !ok).map(({ name }) => name));
+  const of = (pieces: readonly PieceName[], seam: SeamName): number =>
+    plan.pieces.filter(({ name }) => pieces.includes(name)).reduce((sum, piece) => sum + seamByBezierJs(piece, seam), 0);
+  const bodice = plan.pieces.map(({ name }) => name).filter((name) => !isBasque(name));
   const level = must(plan.levels.find((one) => one.level === "waist"), "waist");
-  const girth = 2 * (seamByBezierJs(front, "waist") + seamByBezierJs(back, "waist"));
+  const girth = 2 * of(bodice, "waist");
   const refused = plan.slips.filter(({ outcome }) => !outcome.ok).map(({ piece }) => piece);
   const due = [
-    ...(Math.abs(girth - level.claim) > 1.5 ? ["girthAsClaimed front+back"] : []),
-    ...(Math.abs(seamByBezierJs(front, "side") - seamByBezierJs(back, "side")) > 1.5 ? ["seamsWalk back+front"] : []),
     // A line that crosses itself never passes for a sound outline.
     ...crossed.map(({ name }) => `outlineClosed ${name}`),
     ...(refused.length > 0 ? [`slipsApplied ${[...new Set(refused)].join("+")}`] : []),
   ];
   // The library itself is out by some hundredths on the tight curves that such works can have.
   const misread = Math.abs(girth - level.finished) < 0.5 ? [] : [`waist ${level.finished} is ${girth}`];
-  return [...misread, ...due.filter((check) => !failing.has(check))];
+  const unsaid = [
+    ...(Math.abs(girth - level.claim) > 1.5 && !names.has("girthAsClaimed") ? ["the waist is not as claimed"] : []),
+    ...SIDES.filter(([first, second]) => Math.abs(of(first, "side") - of(second, "side")) > 1.5 && !names.has("seamsWalk")).map(
+      ([first]) => `the side seam of ${first.join(" or ")} does not walk`,
+    ),
+  ];
+  return [...misread, ...unsaid, ...due.filter((check) => !failing.has(check))];
 }
 
 describe("any work at all", () => {
@@ -162,7 +174,7 @@ describe("any work at all", () => {
     );
     // Half of it at least must really be planned, or the claims above were hardly tried.
     expect(seen.plans).toBeGreaterThan(250);
-    expect(seen.refusals).toBeGreaterThan(10);
+    expect(seen.refusals).toBeGreaterThan(5);
     expect(seen.slips).toBeGreaterThan(800);
     expect(seen.crossed).toBeGreaterThan(0);
   }, 60_000);

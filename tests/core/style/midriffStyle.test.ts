@@ -226,6 +226,8 @@ describe("any body", () => {
   it("sews together in any cup, and the pieces that the bust does not touch are left alone", () => {
     fc.assert(
       fc.property(anyBody, anyAmount(-5, 12), ({ bust, less, difference, strap }, spread) => {
+        // A slight, straight figure's cup cannot be made that much smaller; its refusal is tested apart.
+        fc.pre(difference + 2 * spread >= 45 || less >= 150);
         const block = blocksFor(bust, bust - less);
         const cut = opened(block, difference, strap);
         const { pieces } = spreadBy(cut, spread);
