@@ -1,8 +1,11 @@
-import { useMemo, useState } from "react";
+import { lazy, Suspense, useMemo, useState } from "react";
 import { isBasque, isFrontPiece } from "../../core/pattern/pieceGroups";
 import type { Piece } from "../../core/pattern/piece";
 import { useSettledPlan } from "../app/useWork";
-import { SewnView } from "./SewnView";
+
+/** Fetched beside the page, so that the first view need not wait for it, and at once, so that nothing is asked for later. */
+const sewn = import("./SewnView");
+const SewnView = lazy(async () => ({ default: (await sewn).SewnView }));
 
 /** The pieces of the front that lie over the bust. */
 const overBust = (pieces: readonly Piece[]): readonly Piece[] =>
@@ -18,7 +21,11 @@ export function SewnFront() {
   return (
     <details className="sewn-front" open={open} onToggle={(event) => setOpen(event.currentTarget.open)}>
       <summary>See it sewn</summary>
-      {open && <SewnView front={front} label="The front, sewn" compareWith={wanted} />}
+      {open && (
+        <Suspense fallback={<p className="field-hint">Sewing…</p>}>
+          <SewnView front={front} label="The front, sewn" compareWith={wanted} />
+        </Suspense>
+      )}
     </details>
   );
 }

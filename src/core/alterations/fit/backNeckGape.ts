@@ -46,12 +46,14 @@ function takenIn(back: Piece, half: Mm): Piece {
   return fitHandles(edgeTurned(cut, index, "start", radians(lean - turned)), [index], edgeLength(curve) - half);
 }
 
+const SEAM = "The centre back, which was cut on the fold, is now a seam: leave a seam allowance there.";
+
 const STEPS = {
   back: [
     "Mark {half} in from the centre back on the neck seam.",
     "Rule a line from that mark to the centre back at the bust line. It is the new centre back above the bust line.",
     "Draw the neck square to the new centre at first and smoothly into the old line.",
-    "Where the back was cut on the fold, it now has a seam at the centre: leave a seam allowance there.",
+    SEAM,
   ],
 } as const;
 
@@ -70,6 +72,7 @@ export const backNeckGape: FitDefinition = {
     const back = backOf(pieces) ?? pieceIn(pieces, "back");
     const most = mostOf(back);
     if (amount > most) return fail({ code: "slip/too-much", most });
-    return ok({ pieces: withPiece(pieces, takenIn(back, amount / 2)), traces: [], values: { half: amount / 2 } });
+    const steps = { back: back.centreOnFold ? STEPS.back : STEPS.back.filter((step) => step !== SEAM) };
+    return ok({ pieces: withPiece(pieces, takenIn(back, amount / 2)), traces: [], values: { half: amount / 2 }, steps });
   },
 };

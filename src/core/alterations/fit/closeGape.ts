@@ -5,6 +5,7 @@ import { dartOf, pointOf, type DartName, type Piece, type SeamName } from "../..
 import type { SlipFailure } from "../../plan/plan";
 import { fail, ok, type Result } from "../../result";
 import { closeWedgeIntoDart, closeWedgeIntoPrincess, takesWedge, type WedgeFailure } from "../../surgery/closeWedge";
+import { WALKED_AGREEMENT } from "../../tolerance";
 import type { Mm } from "../../units";
 import { withPiece, type PieceSet } from "../pieceSet";
 import type { FitApplied, FitContext } from "./definition";
@@ -41,8 +42,9 @@ export function closeGape(pieces: PieceSet, piece: Piece | undefined, seam: Seam
   return ok({ pieces: withPiece(pieces, done.value.piece), traces: [trace], values: { wider }, girths: { bust } });
 }
 
+/** A dart that is as wide as can be sewn smooth takes no more: then the most is 0. */
 const refused = (failure: WedgeFailure): Result<never, SlipFailure> =>
-  fail(failure.code === "wedge/no-dart" ? { code: "slip/not-on-this-style" } : { code: "slip/too-much", most: failure.most });
+  fail(failure.code === "wedge/no-dart" ? { code: "slip/not-on-this-style" } : { code: "slip/too-much", most: failure.most < WALKED_AGREEMENT ? 0 : failure.most });
 
 function mouthOf(piece: Piece, name: DartName): Mm {
   const { inner, outer } = dartOf(piece, name);

@@ -1,4 +1,4 @@
-/** All fit alterations, in the order they are offered. To add one: a file beside this, and a line here. */
+/** All fit alterations, in the order they are offered: whole lengths before wedges. To add one: a file beside this, and a line here. */
 import { necklineGape } from "./necklineGape";
 import { edgeGape } from "./edgeGape";
 import { armholeGape } from "./armholeGape";
@@ -31,8 +31,8 @@ export const FITS = {
   lengthBelowBust,
   lengthBasque,
   bandDepth,
-  swayBack,
   roundBack,
+  swayBack,
   waistDropFront,
   waistDropBack,
   bustPointLevel,

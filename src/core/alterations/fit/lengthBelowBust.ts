@@ -1,18 +1,19 @@
 /**
  * Bodice length between bust and waist. A bodice is cut at one height above the waist all the way round, clear of the
- * darts that open on the side seam; where there is a midriff band, the band is cut.
+ * darts that open on the side seam.
  */
-import { pointOf, type Piece, type PieceName } from "../../pattern/piece";
-import { fail } from "../../result";
+import { pointOf, type Piece } from "../../pattern/piece";
+import { fail, must, ok } from "../../result";
+import type { SurgeryTrace } from "../../surgery/cutAndMove";
 import { lengthenAll, type Line } from "../../surgery/lengthenAll";
 import { acrossAt } from "../../surgery/lengthenAcross";
 import type { Mm } from "../../units";
 import type { PieceSet } from "../pieceSet";
-import { bandLine } from "./bandLine";
 import type { FitDefinition } from "./definition";
+import { isDartCut, told, toldFor, walkedBy, walkingTold, type Steps } from "./told";
 
 /** Share of the back's way from waist to bust line at which the cut is wanted (our own choice). */
-const LINE = 0.4;
+const WANTED = 0.4;
 
 const bodicePieces = ({ front, centreFront, sideFront, back }: PieceSet): Piece[] =>
   [front, centreFront, sideFront, back].filter((piece) => piece !== undefined);
@@ -34,34 +35,50 @@ function bodiceLine(pieces: PieceSet): Line {
   const { back } = pieces;
   if (back === undefined || back.points.centreWaist === undefined) return [];
   const all = bodicePieces(pieces);
-  const wanted = LINE * (pointOf(back, "centreWaist").y - pointOf(back, "centreBust").y);
+  const wanted = WANTED * (pointOf(back, "centreWaist").y - pointOf(back, "centreBust").y);
   const height = Math.min(wanted, ...all.map((piece) => clearAbove(piece, back) / 2));
   const line = all.map((piece) => [piece.name, acrossAt(piece, waistOf(piece, back) - height)] as const);
   return line.flatMap(([name, across]) => (across === null ? [] : [[name, across] as const]));
 }
 
-const hasBodice = (pieces: PieceSet): boolean => bodicePieces(pieces).length > 1 && pieces.back?.points.centreWaist !== undefined;
+/** How far the cut on the back lies above the waist at the centre. */
+function heightOf({ back }: PieceSet, traces: readonly SurgeryTrace[]): Mm {
+  const cut = must(traces.find(({ piece }) => piece === "back")?.cuts[0]?.[0], "cut on the back");
+  return pointOf(must(back, "back"), "centreWaist").y - cut.y;
+}
 
-const bodiceSteps = (first: string, dart: string, move: string, last: string): Partial<Record<PieceName, readonly string[]>> => {
-  const line = "Draw a line straight across, square to the grain, between the bust line and the waist and below any dart in the side seam.";
-  const front = [line, move, dart, last];
-  const back = ["Draw a line straight across the back, as far above the waist as on the front.", move, dart, last];
-  const centre = [line, move, "Draw the princess seam again in one smooth curve through the change.", first];
-  const side = ["Draw the line across the side front at the same height as on the centre front, so that the two meet on the princess seam.", move, "Draw the princess seam and the side seam again in smooth curves.", last];
-  return { front, centreFront: centre, sideFront: side, back };
-};
+/** A bodice down to the waist: above a midriff band it is the band's depth that is altered. */
+const hasBodice = (pieces: PieceSet): boolean =>
+  pieces.frontBand === undefined && bodicePieces(pieces).length > 1 && pieces.back?.points.centreWaist !== undefined;
 
-const bandSteps = (move: string): readonly string[] => [
-  "Draw a line along the middle of the band, from half-way down the centre to half-way down the side seam.",
-  move,
-  "Draw the centre straight and the side seam smooth through the change.",
-];
-
+const LINE = "Draw a line straight across, square to the grain, {height} above the waist at the centre; equally far above it on front and back.";
+const SIDE_LINE = "Draw the line across the side front at the same height as on the centre front, so that the two meet on the princess seam.";
 const OPEN = "Cut along it. Slide the lower part straight down until the gap is {amount} all the way, and stick paper behind it.";
 const FOLD = "Fold {amount} out along it: the lower part slides straight up, by the same all the way.";
+const CENTRE = "Draw the centre straight through the change.";
 const LEGS = "Draw the legs of the waist dart again from its end to the ends of its mouth; fold it shut and true the waist seam over it.";
+const PRINCESS = "Draw the princess seam again in one smooth curve through the change.";
 const SIDE = "Draw the side seam smooth, and walk front and back side seams against each other.";
-const CENTRE = "Draw the centre line straight.";
+
+function stepsFor(piece: Piece, traces: readonly SurgeryTrace[], longer: boolean, walked: Mm): readonly string[] {
+  const isSide = piece.name === "sideFront";
+  const isCentre = piece.name === "centreFront";
+  return told(
+    isSide ? SIDE_LINE : LINE,
+    longer ? OPEN : FOLD,
+    !isSide && CENTRE,
+    isDartCut(piece, traces) && LEGS,
+    (isSide || isCentre) && PRINCESS,
+    isCentre && walkingTold(walked),
+    !isCentre && SIDE,
+  );
+}
+
+/** What is said where the pieces are not known. */
+const steps = (move: string): Steps => {
+  const whole = [LINE, move, CENTRE, LEGS, SIDE];
+  return { front: whole, centreFront: [LINE, move, CENTRE, PRINCESS], sideFront: [SIDE_LINE, move, PRINCESS, SIDE], back: whole };
+};
 
 export const lengthBelowBust: FitDefinition = {
   phase: "length",
@@ -72,20 +89,26 @@ export const lengthBelowBust: FitDefinition = {
     hint: "less than 0 shortens",
     more: {
       title: "Lengthen the bodice below the bust by {amount}",
-      steps: { ...bodiceSteps(CENTRE, LEGS, OPEN, SIDE), frontBand: bandSteps(OPEN), backBand: bandSteps(OPEN) },
+      steps: steps(OPEN),
     },
     less: {
       title: "Shorten the bodice below the bust by {amount}",
-      steps: { ...bodiceSteps(CENTRE, LEGS, FOLD, SIDE), frontBand: bandSteps(FOLD), backBand: bandSteps(FOLD) },
+      steps: steps(FOLD),
     },
   },
   range: { least: -60, most: 80 },
-  applies: (pieces) => hasBodice(pieces) || bandLine(pieces).length > 0,
+  applies: hasBodice,
   apply: (pieces, amount) => {
-    const line = hasBodice(pieces) ? bodiceLine(pieces) : bandLine(pieces);
-    const wanted = hasBodice(pieces) ? bodicePieces(pieces).length : 2;
-    if (line.length < wanted) return fail({ code: "slip/too-much", most: 0 });
-    return lengthenAll(pieces, line, amount);
+    const line = bodiceLine(pieces);
+    if (line.length < bodicePieces(pieces).length) return fail({ code: "slip/too-much", most: 0 });
+    const done = lengthenAll(pieces, line, amount);
+    if (!done.ok) return done;
+    const { pieces: after, traces } = done.value;
+    const walked = walkedBy(pieces, after, amount);
+    return ok({
+      ...done.value,
+      values: { height: heightOf(pieces, traces), walked: Math.abs(walked) },
+      steps: toldFor(pieces, after, (piece) => stepsFor(piece, traces, amount > 0, walked)),
+    });
   },
 };
-

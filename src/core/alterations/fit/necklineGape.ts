@@ -14,7 +14,7 @@ const INTO_DART = [
 const INTO_PRINCESS = [
   "Mark where the neckline comes nearest to where the princess seam crosses the bust line, but not at either end of it. Draw a line from there to that crossing.",
   "Cut along the line to within a thread of the seam line there. Turn the upper part about that point until it laps {amount} over at the neckline; tape it.",
-  "The upper end of the princess seam swings {wider} away from the other front. The seam keeps its length: draw it smooth at the bust line, and walk it.",
+  "The upper end of the princess seam swings {wider} away from the side front; this is right: it is the fullness that the seam now takes in. The seam keeps its length: draw it smooth at the bust line, and walk it.",
   "Draw the neckline again in one smooth curve, {amount} shorter than it was.",
 ] as const;
 

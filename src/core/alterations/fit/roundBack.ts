@@ -48,7 +48,7 @@ function withCurvedCentre(back: Piece): Piece {
 }
 
 const LINE = "Draw a line from the centre back straight across at the shoulder blades, to the armhole.";
-const CENTRE = "Draw the centre back in one smooth curve from the bust line to the neck, square to the neckline. It is no longer straight, so the back is cut with a centre seam.";
+const CENTRE = "Draw the centre back in one smooth curve from the bust line to the neck, square to the neckline. The centre back is now a shaped seam: cut two, with an allowance.";
 const KEEP = "Neckline and shoulder keep their lengths. Draw the armhole smooth over the point that was turned about.";
 
 export const roundBack: FitDefinition = {
@@ -63,7 +63,7 @@ export const roundBack: FitDefinition = {
       steps: {
         back: [
           LINE,
-          "Cut along it from the centre back to the armhole, but not through it. Turn the upper part about that point until the gap at the centre back is {amount}, and stick paper behind it.",
+          "Cut along it from the centre back to the armhole, to within a thread of the seam line; snip the allowance to it, so that the paper hinges there. Turn the upper part about that point until the gap at the centre back is {amount}, and stick paper behind it.",
           CENTRE,
           KEEP,
         ],
@@ -74,7 +74,7 @@ export const roundBack: FitDefinition = {
       steps: {
         back: [
           LINE,
-          "Cut along it from the centre back to the armhole, but not through it. Turn the upper part about that point until it laps {amount} over the lower one at the centre back; tape it down.",
+          "Cut along it from the centre back to the armhole, to within a thread of the seam line; snip the allowance to it, so that the paper hinges there. Turn the upper part about that point until it laps {amount} over the lower one at the centre back; tape it down.",
           CENTRE,
           KEEP,
         ],
