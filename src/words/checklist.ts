@@ -15,7 +15,7 @@ import { isBasque } from "../core/pattern/pieceGroups";
 import { bustSteps } from "./bustSteps";
 import { pointWords } from "./checks";
 import { dartSurgerySteps } from "./dartSurgery";
-import { fitSteps } from "./fits";
+import { fitSteps, halfWords } from "./fits";
 import { placeWords } from "./darts";
 import { slipAmount } from "./ledger";
 import { formatAmount, formatLength } from "./length";
@@ -316,11 +316,11 @@ function trued({ seam, what, point, amount }: TruingChange, context: Context): S
   const at = point === null ? "" : ` at the ${pointWords(point)}`;
   switch (what) {
     case "seamWalked":
-      return { text: `Walked against its partner, the ${line} comes out ${small(amount, context)} unequal${at}: take the longer one back there and redraw it.`, amount: small(amount, context) };
+      return { text: `Walk the ${line} against its partner: bring the two to one length${at}, half of what they differ by on each (here ${small(amount, context)}).`, amount: small(amount, context) };
     case "seamSmoothed":
       return { text: `Draw the ${line} smooth${at}.` };
     case "cornerSquared":
-      return { text: `Redraw the end of the ${line}${at}, so that the corner is square.` };
+      return { text: `Redraw the end of the ${line}${at}, so that it runs square to the centre line, or straight on where two pieces join.` };
     case "legsEqualled":
       return { text: `Bring the legs of the dart in the ${line} to one length: ${small(amount, context)} each.`, amount: small(amount, context) };
   }
@@ -368,7 +368,9 @@ function said(step: ChecklistStep, context: Context): Said {
 export function checklistLine(item: ChecklistItem, pieces: readonly Piece[], unit: LengthUnit): ChecklistLine {
   const piece = pieces.find((one) => one.name === item.piece);
   const { text, moves = [], amount = null } = said(item.step, { unit, piece, pieceName: item.piece });
-  return { phase: phaseOf(item.step), text, moves, amount };
+  // A fit for one half says so itself.
+  const half = item.half === undefined || item.step.kind === "slip" ? "" : `On the ${halfWords(item.half)}: `;
+  return { phase: phaseOf(item.step), text: `${half}${text}`, moves, amount };
 }
 
 /** The same as running text. */

@@ -3,6 +3,7 @@ import type { CheckName, CheckResult } from "../core/checks/check";
 import type { PointName } from "../core/pattern/piece";
 import type { LengthUnit } from "../core/plan/work";
 import { DART_STOP_LEAST, DART_STOP_MOST } from "../core/tolerance";
+import { halfWords } from "./fits";
 import { formatAmount, formatLength } from "./length";
 import { capital, dartWords, levelWords, listWords, pieceWords, seamWords } from "./names";
 
@@ -57,6 +58,11 @@ const faultsWords = (count: number, one: string, many: string): string => (count
 
 /** What is the matter and by how much, for a check that does not hold. */
 export function checkFailureSentence(check: CheckResult, unit: LengthUnit): string {
+  const sentence = failureSentence(check, unit);
+  return check.half === undefined ? sentence : `${capital(halfWords(check.half))}: ${sentence}`;
+}
+
+function failureSentence(check: CheckResult, unit: LengthUnit): string {
   const [piece] = check.pieces;
   const length = (value: number): string => formatLength(value, unit);
   const amount = (value: number): string => formatAmount(Math.abs(value), unit);

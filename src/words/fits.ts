@@ -50,8 +50,3 @@ export function fitSteps(
   const steps = (own ?? wayOf(alteration).steps)[piece] ?? [];
   return steps.map((step) => filled(step, { ...values, amount: alteration.amount }, unit));
 }
-
-/** Pieces that something is said for, in the definition's order. */
-export const fitPieces = (alteration: FitAlteration): readonly PieceName[] =>
-  // The record is only ever built of piece names.
-  Object.keys(wayOf(alteration).steps) as PieceName[];

@@ -94,7 +94,7 @@ printCosts("Cost against the number of slips, picks remembered, every slip made 
 
 /** Eight alterations on cups on a midriff band: fits, redraws and what makes another thing of a dart. */
 const CHAIN: readonly Alteration[] = [
-  { kind: "fit", id: "a", fit: "lengthBelowBust", amount: 6 },
+  { kind: "fit", id: "a", fit: "waistDropFront", amount: 6 },
   { kind: "fit", id: "b", fit: "bandDepth", amount: 8 },
   { kind: "dartEnd", id: "c", dart: { piece: "cup", dart: "underBustDart" }, shorten: 5, across: 2, hold: "fullness", giveBack: {} },
   { kind: "dartMouth", id: "d", dart: { piece: "back", dart: "underBustDart" }, inner: 1, outer: 1, giveBack: {} },

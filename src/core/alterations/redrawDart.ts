@@ -9,7 +9,8 @@ import { dartOf, type Piece } from "../pattern/piece";
 import type { SlipFailure, SlipNote } from "../plan/plan";
 import type { DartRedraw, GiveBack } from "../plan/work";
 import { untouched, type Applied } from "./applied";
-import { SAME_LINE, SHARES_WHOLE } from "../tolerance";
+import { takenAtBust } from "../girth/levelWidth";
+import { SAME_LINE, SEWN_AGREEMENT, SHARES_WHOLE } from "../tolerance";
 import type { Mm } from "../units";
 import { applyDartEnd } from "./dartEnd";
 import { applyDartPlace } from "./dartPlace";
@@ -60,10 +61,13 @@ export function redrawDart(pieces: PieceSet, alteration: DartRedraw): Result<App
   const back = giveBack(trued, ref, before, shares.value);
   if (!back.ok) return back;
   const { pieces: after, given } = back.value;
+  const offCentre = alteration.kind === "dartPlace" && alteration.how === "offCentreSeam" ? alteration.by : 0;
+  // A dart drawn past the bust line takes width there, too.
+  const takes = takenAtBust(pieceIn(after, ref.piece)) - takenAtBust(piece);
   return ok({
     pieces: after,
     truing: { inner: legs.inner, outer: legs.outer },
-    girths: alteration.kind === "dartPlace" && alteration.how === "offCentreSeam" ? { bust: -2 * alteration.by } : {},
+    girths: { bust: -2 * (offCentre + takes) },
     trace: {
       ...untouched(ref.piece, pieces, after),
       seam,
@@ -92,6 +96,8 @@ function notesOf(before: Piece, after: Piece, alteration: DartRedraw, trued: Mm)
   if (alteration.kind === "dartPlace" && alteration.how === "offCentreSeam") {
     notes.push({ code: "bustLoses", amount: 2 * alteration.by });
   }
+  const takes = 2 * (takenAtBust(after) - takenAtBust(before));
+  if (takes > SEWN_AGREEMENT) notes.push({ code: "bustLoses", amount: takes });
   if (Math.abs(trued) > SAME_LINE) notes.push({ code: "legsTrued", amount: Math.abs(trued) });
   return notes;
 }

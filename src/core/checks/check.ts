@@ -1,4 +1,5 @@
 /** A check is a claim about the plan, with what was measured, what was expected and how near is near enough. */
+import type { Half } from "../plan/work";
 import type { LevelName, PieceName, PointName, SeamName, DartName } from "../pattern/piece";
 
 export type CheckName =
@@ -28,4 +29,6 @@ export interface CheckResult {
   readonly seam?: SeamName;
   readonly dart?: DartName;
   readonly point?: PointName;
+  /** Of one half of the body alone, where the halves differ. */
+  readonly half?: Half;
 }

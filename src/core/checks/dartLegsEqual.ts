@@ -2,8 +2,9 @@
 import { SEWN_AGREEMENT } from "../tolerance";
 import { near, type Check } from "./context";
 
-export const dartLegsEqual: Check = ({ darts }) =>
-  darts.map(({ ref, drawn }) =>
+export const dartLegsEqual: Check = ({ darts, pieces }) =>
+  // Gathers have no legs.
+  darts.filter(({ ref }) => pieces[ref.piece]?.darts.find(({ name }) => name === ref.dart)?.gathered !== true).map(({ ref, drawn }) =>
     near({
       name: "dartLegsEqual",
       measured: drawn.legOuter - drawn.legInner,

@@ -47,6 +47,14 @@ export function widthAtHeight(piece: Piece, y: Mm): Mm {
   return most - least - chordsAcross(piece, piecePoint(least, y), piecePoint(most, y));
 }
 
+/** What the darts take of the bust line of a piece, by the straight distance between their legs there; mm on the half. */
+export function takenAtBust(piece: Piece): Mm {
+  const line = piece.levelLines.find(({ level }) => level === "bust");
+  if (line === undefined || "seam" in line.along) return 0;
+  const { points } = line.along;
+  return points.slice(1).reduce((sum, to, i) => sum + chordsAcross(piece, pointOf(piece, must(points[i], "level point")), pointOf(piece, to)), 0);
+}
+
 /** A dart from the side or the centre lies along a level line, not across it: sewing it takes length there, not girth. */
 function chordsAcross(piece: Piece, a: PiecePoint, b: PiecePoint): Mm {
   let sum = 0;

@@ -28,8 +28,33 @@ export interface SlipsApplied {
 /** One key for a dart of a piece. */
 export const keyOf = ({ piece, dart }: DartRef): string => `${piece}.${dart}`;
 
+const NONE: ReadonlyMap<string, SlipFailure> = new Map();
+
+/**
+ * Both halves of a body whose halves differ. What is for both and cannot be made on one of them is left out on both, so
+ * that the ledger tells one thing of it.
+ */
+export function applyToHalves(
+  work: Work,
+  built: Built,
+  cutLines: readonly CutLine[],
+  alteration: Mm,
+): { readonly left: SlipsApplied; readonly right: SlipsApplied } {
+  const leftOut = new Map<string, SlipFailure>();
+  for (;;) {
+    const left = applySlips(work, built, cutLines, alteration, "left", leftOut);
+    const right = applySlips(work, built, cutLines, alteration, "right", leftOut);
+    const before = leftOut.size;
+    for (const slip of [...left.slips, ...right.slips]) {
+      const isForBoth = left.slips.some(({ id }) => id === slip.id) && right.slips.some(({ id }) => id === slip.id);
+      if (isForBoth && slip.source === "wearer" && !slip.outcome.ok) leftOut.set(slip.id, slip.outcome.failure);
+    }
+    if (leftOut.size === before) return { left, right };
+  }
+}
+
 /** Applies the wearer's slips one after the other; of uneven ones those of one half alone. */
-export function applySlips(work: Work, built: Built, cutLines: readonly CutLine[], alteration: Mm, half: Half | null): SlipsApplied {
+export function applySlips(work: Work, built: Built, cutLines: readonly CutLine[], alteration: Mm, half: Half | null, leftOut: ReadonlyMap<string, SlipFailure> = NONE): SlipsApplied {
   const slips: Slip[] = [];
   if (built.bust !== null) slips.push(bustSlip(work, built, alteration));
   let pieces = built.blended;
@@ -38,8 +63,12 @@ export function applySlips(work: Work, built: Built, cutLines: readonly CutLine[
   const context = { bustPoint: built.bustPoint.own ?? built.bustPoint.printed };
   const wishes = work.alterations.filter((wish) => half === null || wish.kind !== "fit" || wish.half === undefined || wish.half === half);
   const chain = chainOf(built, half);
+  let isTouched = false;
   for (const [index, wish] of wishes.entries()) {
-    const done = chain.step(index, wish, () => applyAlteration(pieces, wish, context));
+    const refused = leftOut.get(wish.id);
+    const make = (): Done => applyAlteration(pieces, wish, context);
+    // With something left out, the chain is another one than that remembered.
+    const done = refused !== undefined ? fail(refused) : leftOut.size > 0 ? make() : chain.step(index, wish, make);
     const dart = dartOfAlteration(wish);
     slips.push({
       id: wish.id,
@@ -50,6 +79,7 @@ export function applySlips(work: Work, built: Built, cutLines: readonly CutLine[
       outcome: done.ok ? ok(done.value.trace) : done,
     });
     if (!done.ok) continue;
+    isTouched ||= !isRedraw(wish) && done.value.pieces !== pieces;
     pieces = done.value.pieces;
     for (const level of ["bust", "waist", "hip"] as const) {
       const change = done.value.girths[level];
@@ -63,7 +93,7 @@ export function applySlips(work: Work, built: Built, cutLines: readonly CutLine[
     });
   }
   // A redrawn dart is trued, and given back, as it is made; the rest is trued when all of it is done.
-  const { pieces: trued, changes } = wishes.every(isRedraw) ? { pieces, changes: [] } : trueAll(pieces);
+  const { pieces: trued, changes } = isTouched ? trueAll(pieces) : { pieces, changes: [] };
   return { pieces: trued, truing, changes, girths, slips: [...slips, ...cutLines.map((line) => blendSlip(line, built))] };
 }
 

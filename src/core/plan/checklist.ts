@@ -39,8 +39,10 @@ export function listWork(inputs: ChecklistInputs): readonly ChecklistItem[] {
   ];
 }
 
-function jobsOn(piece: PieceName, { traced, sizing, cutLines, darts, slips, truing }: ChecklistInputs): ChecklistItem[] {
+function jobsOn(piece: PieceName, { traced, pieces, sizing, cutLines, darts: all, slips, truing }: ChecklistInputs): ChecklistItem[] {
   const jobs: ChecklistItem[] = [];
+  // Gathers have no legs to draw and nothing to fold.
+  const darts = all.filter(({ ref }) => pieces[ref.piece]?.darts.find(({ name }) => name === ref.dart)?.gathered !== true);
   if (traced[piece] !== undefined) {
     const cup = isFrontPiece(piece) ? sizing.cup.label : null;
     jobs.push({ piece, step: { kind: "trace", size: sizing.frame.label, cup }, amount: 0 });

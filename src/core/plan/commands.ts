@@ -61,7 +61,7 @@ export type Command =
  * that is none, or one beyond all bounds. Texts and lists too long for any work are cut.
  */
 export function applyCommand(work: Work, command: Command): Work {
-  if (!areNumbersKept(command) || !areSharesKept(command)) return work;
+  if (!areNumbersKept(command) || !areAlterationsKept(command)) return work;
   const next = changed(work, command);
   return JSON.stringify(next) === JSON.stringify(work) ? work : next;
 }
@@ -179,10 +179,17 @@ function areNumbersKept(value: unknown): boolean {
   return typeof value !== "object" || value === null || Object.values(value).every(areNumbersKept);
 }
 
-function areSharesKept(command: Command): boolean {
-  const giveBack =
-    command.kind === "setGiveBack" ? command.giveBack : command.kind === "putAlteration" && isRedraw(command.alteration) ? command.alteration.giveBack : {};
-  return Object.values(giveBack).every((share) => share >= 0 && share <= 1);
+/** Whether the alterations a command brings are within what a work can hold: shares from 0 to 1, ids of usual length. */
+function areAlterationsKept(command: Command): boolean {
+  const isShare = (share: number): boolean => share >= 0 && share <= 1;
+  if (command.kind === "setGiveBack") return Object.values(command.giveBack).every(isShare);
+  const brought = command.kind === "putAlteration" ? [command.alteration] : command.kind === "replaceRedraws" ? command.alterations : [];
+  return brought.every(
+    (a) =>
+      a.id.length <= LIMITS.text &&
+      (!isRedraw(a) || Object.values(a.giveBack).every(isShare)) &&
+      (a.kind !== "dartPivot" || isShare(a.share)),
+  );
 }
 
 function without<T extends object, K extends keyof T>(from: T, key: K): Omit<T, K> {
@@ -218,9 +225,10 @@ function put(alterations: readonly Alteration[], wish: Alteration): readonly Alt
 }
 
 function reordered(alterations: readonly Alteration[], id: string, before: string | null): readonly Alteration[] {
-  const moved = alterations.find((a) => a.id === id);
+  const from = alterations.findIndex((a) => a.id === id);
+  const moved = alterations[from];
   if (moved === undefined || id === before) return alterations;
-  const others = alterations.filter((a) => a.id !== id);
+  const others = alterations.toSpliced(from, 1);
   const at = before === null ? -1 : others.findIndex((a) => a.id === before);
   return at < 0 ? [...others, moved] : others.toSpliced(at, 0, moved);
 }

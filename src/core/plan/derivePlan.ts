@@ -23,10 +23,11 @@ import type { FullBustFailure } from "../surgery/fullBust";
 import { BORDERLINE, EXTRAPOLATION_STEPS, FULLNESS_NOTICED, FULLNESS_RADIUS, TAPE_REPEATABILITY } from "../tolerance";
 import { type Mm } from "../units";
 import { buildPieces, finishedHips, finishedWaists, type Built } from "./buildPieces";
-import { applySlips, keyOf, type SlipsApplied } from "./applySlips";
+import { applySlips, applyToHalves, keyOf, type SlipsApplied } from "./applySlips";
 import { chartFaults } from "./chartFaults";
 import { drawCutLines, lineAt, lines } from "./cutLines";
 import { listWork } from "./checklist";
+import { checksOfHalves, slipsOfHalves, workOfHalves } from "./halves";
 import type { CutLine, Plan, PlanFailure, PlanHalf, PlannedDart, PlannedLevel, Slip } from "./plan";
 import { type Ease, type Pattern, type Work } from "./work";
 
@@ -148,13 +149,13 @@ export function derivePlan(work: Work): Result<Plan, PlanFailure> {
   const { frame, cup, bust } = sizing;
   const f = frame.index;
   const uneven = work.alterations.some((a) => a.kind === "fit" && a.half !== undefined);
-  const applied = applySlips(work, built, cutLines, bust.alteration, uneven ? "left" : null);
-  const other = uneven ? applySlips(work, built, cutLines, bust.alteration, "right") : null;
+  const both = uneven ? applyToHalves(work, built, cutLines, bust.alteration) : null;
+  const applied = both === null ? applySlips(work, built, cutLines, bust.alteration, null) : both.left;
+  const other = both === null ? null : both.right;
   const halves = [applied, other ?? applied];
-  const moved = cutLines.map((line) => ({
-    ...line,
-    slipMove: lineAt(applied.pieces, line).x - lineAt(built.blended, line).x,
-  }));
+  const movedBy = ({ pieces: after }: SlipsApplied): CutLine[] =>
+    cutLines.map((line) => ({ ...line, slipMove: lineAt(after, line).x - lineAt(built.blended, line).x }));
+  const moved = movedBy(applied);
   // Each half brings half of what its slips change a whole girth by.
   const changeAt = (level: "bust" | "waist" | "hip"): Mm => sum(halves.map(({ girths }) => (girths[level] ?? 0) / 2));
   const made = built.bust !== null && built.bust.ok ? bust.alteration : 0;
@@ -210,6 +211,12 @@ export function derivePlan(work: Work): Result<Plan, PlanFailure> {
 
   const darts = readDarts(work, must(nest.sizes[f], "frame"), built, applied);
   const pieces = piecesOf(applied.pieces);
+  const right = other === null ? null : halfOf(work, must(nest.sizes[f], "frame"), built, other, movedBy(other));
+  const slips = other === null ? applied.slips : slipsOfHalves(work, applied, other);
+  const checked = (half: SlipsApplied, own: readonly PlannedDart[], at: readonly PlannedLevel[]) =>
+    runChecks({ pieces: half.pieces, levels: at, darts: own, slips: half.slips, closure: pattern.closure, body: { bust: body.bust, hip: body.hip ?? null } });
+  const worked = (half: SlipsApplied, own: readonly PlannedDart[], at: readonly CutLine[]) =>
+    listWork({ traced: built.cut, pieces: half.pieces, sizing, cutLines: at, darts: own, slips: half.slips, truing: half.changes });
   return ok({
     sizing,
     levels,
@@ -218,39 +225,25 @@ export function derivePlan(work: Work): Result<Plan, PlanFailure> {
     blended: piecesOf(built.blended),
     pieces,
     wanted: built.wanted === null ? null : piecesOf(built.wanted),
-    right: other === null ? null : halfOf(work, must(nest.sizes[f], "frame"), built, other),
+    right,
     truing: applied.changes,
     bustPiece: styleOf(pattern.style).bustPiece,
     bustPoint: built.bustPoint,
     darts,
     cutLines: moved,
-    slips: allSlips(applied, other),
-    checks: halves.flatMap((half, index) =>
-      index === 1 && other === null
-        ? []
-        : runChecks({
-            pieces: half.pieces,
-            levels: index === 0 ? levels : [],
-            darts: half === applied ? darts : readDarts(work, must(nest.sizes[f], "frame"), built, half),
-            slips: half.slips,
-            closure: pattern.closure,
-            body: { bust: body.bust, hip: body.hip ?? null },
-          }),
-    ),
-    checklist: listWork({ traced: built.cut, pieces: applied.pieces, sizing, cutLines: moved, darts, slips: allSlips(applied, other), truing: applied.changes }),
+    slips,
+    checks: other === null || right === null ? checked(applied, darts, levels) : checksOfHalves(checked(applied, darts, levels), checked(other, right.darts, [])),
+    checklist: other === null || right === null ? worked(applied, darts, moved) : workOfHalves(worked(applied, darts, moved), worked(other, right.darts, right.cutLines)),
   });
 }
 
-const halfOf = (work: Work, printed: readonly Piece[], built: Built, applied: SlipsApplied): PlanHalf => ({
+const halfOf = (work: Work, printed: readonly Piece[], built: Built, applied: SlipsApplied, cutLines: readonly CutLine[]): PlanHalf => ({
   pieces: piecesOf(applied.pieces),
   darts: readDarts(work, printed, built, applied),
   slips: applied.slips,
   truing: applied.changes,
+  cutLines,
 });
-
-/** The slips of both halves in their order; those on both stand once. */
-const allSlips = (left: SlipsApplied, right: SlipsApplied | null): readonly Slip[] =>
-  right === null ? left.slips : [...left.slips, ...right.slips.filter(({ id }) => !left.slips.some((slip) => slip.id === id))];
 
 /** Drafts are kept with the very pattern they were made from, so that a drag does not draft the nest again. */
 const drafts = new WeakMap<Pattern, { readonly blocks: Blocks; readonly nests: Map<string, PrintedNest> }>();

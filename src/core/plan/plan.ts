@@ -8,7 +8,7 @@ import type { SurgeryTrace } from "../surgery/cutAndMove";
 import type { Result } from "../result";
 import type { Sizing } from "../sizing/sizing";
 import type { Mm, Radians } from "../units";
-import type { Alteration, GiveBackPlace } from "./work";
+import type { Alteration, GiveBackPlace, Half } from "./work";
 
 /** Why there is no plan yet. `field` names the entry to look at. */
 export type PlanFailure =
@@ -162,6 +162,8 @@ export interface ChecklistItem {
   readonly piece: PieceName;
   readonly step: ChecklistStep;
   readonly amount: Mm;
+  /** On one half alone, where the halves differ. */
+  readonly half?: Half;
 }
 
 export type ChecklistStep =
@@ -191,6 +193,7 @@ export interface PlanHalf {
   readonly darts: readonly PlannedDart[];
   readonly slips: readonly Slip[];
   readonly truing: readonly TruingChange[];
+  readonly cutLines: readonly CutLine[];
 }
 
 export interface Plan {

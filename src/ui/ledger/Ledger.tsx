@@ -122,4 +122,4 @@ function CheckRows({ results, unit }: { readonly results: readonly CheckResult[]
 }
 
 const keyOf = (check: CheckResult): string =>
-  [check.name, ...check.pieces, check.level, check.seam, check.dart, check.point].filter((part) => part !== undefined).join(" ");
+  [check.name, ...check.pieces, check.level, check.seam, check.dart, check.point, check.half].filter((part) => part !== undefined).join(" ");

@@ -43,9 +43,9 @@ export const widthSteps = (across: "chest" | "back", wider: boolean): readonly s
   `Draw the armhole anew: from the old end of the shoulder to the armhole's new place across the ${across}, and smooth down to the old underarm. Side seam and bust line stay.`,
 ];
 
+/** On a side front whose princess seam begins in the armhole: it has no shoulder. */
 export const sideFrontSteps = (wider: boolean): readonly string[] => [
-  "Where the princess seam begins in the armhole, work on the side front alone: draw a line from just below the seam's top down inside the armhole, 3 cm from it, and out again at its lower curve.",
+  "Work on the side front alone: draw a line from just below the seam's top down inside the armhole, 3 cm from it, and out again at its lower curve.",
   `Cut along it and slide that part straight ${wider ? "out by {half}; stick paper behind it" : "in by {half}; tape it down"}.`,
   "Draw the armhole smooth from the top of the princess seam over the new place to the old underarm.",
-  "Where the princess seam begins in the shoulder, do as on a front in one piece: line from the middle of the side front's shoulder, end of the shoulder back where it was.",
 ];

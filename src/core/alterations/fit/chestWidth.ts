@@ -26,7 +26,10 @@ export const chestWidth: FitDefinition = {
   range: { least: -30, most: 30 },
   applies: (pieces) => armholeFront(pieces) !== undefined,
   apply: (pieces, amount) => {
-    const { piece, trace } = slideArmhole(must(armholeFront(pieces), "front"), amount / 2);
-    return ok({ pieces: withPiece(pieces, piece), traces: [trace], values: { half: Math.abs(amount) / 2 } });
+    const before = must(armholeFront(pieces), "front");
+    const { piece, trace } = slideArmhole(before, amount / 2);
+    const isWider = amount > 0;
+    const steps = { [before.name]: before.points.shoulderTip === undefined ? sideFrontSteps(isWider) : widthSteps("chest", isWider) };
+    return ok({ pieces: withPiece(pieces, piece), traces: [trace], values: { half: Math.abs(amount) / 2 }, steps });
   },
 };

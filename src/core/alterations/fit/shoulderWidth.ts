@@ -41,7 +41,7 @@ const steps = (mark: string): Readonly<Partial<Record<PieceName, readonly string
     mark,
     "Draw the armhole from that mark, square to the shoulder at first, smoothly into the old line by about half-way down.",
   ];
-  return { front: move, centreFront: [...move, "Only where this piece has the end of the shoulder."], sideFront: [...move, "Only where this piece has the end of the shoulder."], back: move };
+  return { front: move, centreFront: move, sideFront: move, back: move };
 };
 
 export const shoulderWidth: FitDefinition = {

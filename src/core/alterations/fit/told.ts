@@ -1,4 +1,5 @@
 /** What the steps of a fit alteration are told by: what these very pieces have, so that none says what does not apply. */
+import { distance } from "../../geometry/point";
 import { lineDistance } from "../../geometry/segment";
 import { pointOf, type Piece, type PointName, type SeamName } from "../../pattern/piece";
 import { mouthMiddle } from "../../surgery/ring";
@@ -59,4 +60,10 @@ export function walkingTold(by: Mm): string {
   return by < 0
     ? `${walk}: the centre front is {walked} too long. Fold that out straight across at the bust line.`
     : `${walk}: the centre front is {walked} too short. Cut straight across at the bust line and let it in there.`;
+}
+
+/** How far the top of the princess seam has moved on the centre front; 0 where there is none. */
+export function topMoved(before: PieceSet, after: PieceSet): Mm {
+  const [was, is] = [before.centreFront?.points.princessTop, after.centreFront?.points.princessTop];
+  return was === undefined || is === undefined ? 0 : distance(was.at, is.at);
 }
