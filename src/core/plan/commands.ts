@@ -179,9 +179,10 @@ function areNumbersKept(value: unknown): boolean {
   return typeof value !== "object" || value === null || Object.values(value).every(areNumbersKept);
 }
 
+const isShare = (share: number): boolean => share >= 0 && share <= 1;
+
 /** Whether the alterations a command brings are within what a work can hold: shares from 0 to 1, ids of usual length. */
 function areAlterationsKept(command: Command): boolean {
-  const isShare = (share: number): boolean => share >= 0 && share <= 1;
   if (command.kind === "setGiveBack") return Object.values(command.giveBack).every(isShare);
   const brought = command.kind === "putAlteration" ? [command.alteration] : command.kind === "replaceRedraws" ? command.alterations : [];
   return brought.every(

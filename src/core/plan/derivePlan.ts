@@ -28,7 +28,7 @@ import { chartFaults } from "./chartFaults";
 import { drawCutLines, lineAt, lines } from "./cutLines";
 import { listWork } from "./checklist";
 import { checksOfHalves, slipsOfHalves, workOfHalves } from "./halves";
-import type { CutLine, Plan, PlanFailure, PlanHalf, PlannedDart, PlannedLevel, Slip } from "./plan";
+import type { CutLine, Plan, PlanFailure, PlanHalf, PlannedDart, PlannedLevel } from "./plan";
 import { type Ease, type Pattern, type Work } from "./work";
 
 /** The printed pieces in all sizes, in the cup version picked (or the drafted one): shown even before there is a plan. */
