@@ -64,7 +64,7 @@ const sideFrontMoves = (fuller: boolean, { spread }: Amounts): readonly string[]
   fuller
     ? `Swing the bust ends of both strips ${spread} towards the centre front, measured level. A slit opens between them; stick paper behind it and behind the wedges.`
     : `Swing the bust ends of both strips ${spread} towards the side seam, measured level, lapping them over the piece and over each other.`,
-  `Draw the princess seam anew in one smooth curve over the ${fuller ? "slit" : "lap"}; the bust mark is at its middle. Waist, side seam and armhole are not touched.`,
+  `Draw the princess seam anew in one smooth curve over the ${fuller ? "slit" : "lap"}; the bust mark stays at the level of the line you drew. Waist, side seam and armhole are not touched.`,
 ];
 
 const centreFrontMoves = (fuller: boolean, { drop }: Amounts): readonly string[] => [
@@ -72,5 +72,5 @@ const centreFrontMoves = (fuller: boolean, { drop }: Amounts): readonly string[]
   fuller
     ? `Cut along it and move the lower part straight down by ${drop}; stick paper behind.`
     : `Fold ${drop} out along it, all the way across.`,
-  `Draw the princess seam smooth across it; the new bust mark is half-way. Walk it along the side front's: they must come out equal.`,
+  "Draw the princess seam smooth across it. Walk it along the side front's from the top: the new bust mark is where that one's lies, and from there down they must come out equal too.",
 ];
