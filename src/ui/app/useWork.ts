@@ -43,6 +43,11 @@ export function useSettledWork<T>(selector: (work: Work) => T): T {
   return useStore(useWorkStore(), (state) => selector(state.gestureStart ?? state.work));
 }
 
+/** Whether something is being dragged or stepped just now. */
+export function useIsMoving(): boolean {
+  return useStore(useWorkStore(), (state) => state.gestureStart !== null);
+}
+
 /** The plan as it is now, in the middle of a drag too. */
 export function usePlan(): Result<Plan, PlanFailure> {
   return useWork(planOf);

@@ -3,6 +3,7 @@ import type { Plan, Slip, SlipTrace } from "../../core/plan/plan";
 import { slipMarks, stageAt, transformAt, type SlipMarks, type StageMarks } from "../../drawing/surgeryMarks";
 import type { Place } from "../../drawing/index";
 import { slipGroup } from "../../words/ledger";
+import { useIsMoving } from "../app/useWork";
 import { useViewState } from "../app/viewState";
 
 const EVERYWHERE = "M-5000 -5000H5000V5000H-5000Z";
@@ -29,7 +30,10 @@ export interface SlipOverlayProps {
 export function SlipOverlay({ plan, places, mmPerPixel }: SlipOverlayProps) {
   const lit = useViewState((view) => view.litSlip);
   const share = useViewState((view) => view.litShare);
-  const trace = litTrace(plan, places, lit)?.trace ?? null;
+  const isMoving = useIsMoving();
+  const found = litTrace(plan, places, lit)?.trace ?? null;
+  // A line that follows the finger shows itself; drawing what it was as well would only lag behind.
+  const trace = isMoving && found?.surgery.length === 0 ? null : found;
   const marks = useMemo(() => (trace === null ? [] : slipMarks(trace)), [trace]);
   return (
     <g className="slip-overlay" aria-hidden="true">
