@@ -21,6 +21,7 @@ export default defineConfig({
           environment: "node",
           include: ["tests/**/*.test.{ts,tsx}"],
           exclude: [...inPage, "tests/e2e/**"],
+          setupFiles: ["tests/support/random.setup.ts"],
         },
       },
       {
@@ -29,7 +30,7 @@ export default defineConfig({
           name: "page",
           environment: "happy-dom",
           include: inPage,
-          setupFiles: ["tests/support/page.setup.ts"],
+          setupFiles: ["tests/support/random.setup.ts", "tests/support/page.setup.ts"],
         },
       },
     ],
