@@ -20,7 +20,7 @@ export const blankWork = (unit: LengthUnit = "cm", pattern: Pattern = blankPatte
   invented: false,
   unit,
   paper: unit === "cm" ? "A4" : "Letter",
-  measures: {},
+  tapes: [{ readings: {} }],
   pattern,
   easeWanted: {},
   picks: {},

@@ -10,6 +10,8 @@ import type { Work } from "../core/plan/work";
 const text = z.string().check(z.maxLength(LIMITS.text));
 const unreadText = z.string().check(z.maxLength(LIMITS.unreadText));
 const length = z.number().check(z.gte(-LIMITS.length), z.lte(LIMITS.length));
+/** A day of the calendar, yyyy-mm-dd. */
+const day = z.iso.date();
 const share = z.number().check(z.gte(0), z.lte(1));
 
 const sizeRow = z.strictObject({
@@ -87,20 +89,26 @@ const alteration = z.discriminatedUnion("kind", [
   }),
 ]);
 
-const measures = z.strictObject({
-  bustGirth: z.exactOptional(length),
-  upperChestGirth: z.exactOptional(length),
-  underBustGirth: z.exactOptional(length),
-  waistGirth: z.exactOptional(length),
-  hipGirth: z.exactOptional(length),
-  bustPointWidth: z.exactOptional(length),
-  sideNeckToBustPoint: z.exactOptional(length),
-  backWaistLength: z.exactOptional(length),
-  frontWaistLength: z.exactOptional(length),
-  neckBaseGirth: z.exactOptional(length),
-  shoulderLength: z.exactOptional(length),
-  acrossBack: z.exactOptional(length),
-  acrossFront: z.exactOptional(length),
+const read = z.exactOptional(z.array(length).check(z.minLength(1), z.maxLength(LIMITS.readings)));
+
+const measureSet = z.strictObject({
+  taken: z.exactOptional(day),
+  readings: z.strictObject({
+    bustGirth: read,
+    upperChestGirth: read,
+    underBustGirth: read,
+    waistGirth: read,
+    hipGirth: read,
+    height: read,
+    bustPointWidth: read,
+    sideNeckToBustPoint: read,
+    backWaistLength: read,
+    frontWaistLength: read,
+    neckBaseGirth: read,
+    shoulderLength: read,
+    acrossBack: read,
+    acrossFront: read,
+  }),
 });
 
 /** A whole work. Its type is held against the core's `Work` below. */
@@ -109,7 +117,8 @@ export const workSchema = z.strictObject({
   invented: z.boolean(),
   unit: z.enum(["cm", "in"]),
   paper: z.enum(["A4", "Letter"]),
-  measures,
+  tapes: z.array(measureSet).check(z.minLength(1), z.maxLength(LIMITS.tapes)),
+  age: z.exactOptional(z.number().check(z.gte(0), z.lte(LIMITS.age))),
   pattern,
   easeWanted: z.strictObject({
     bust: z.exactOptional(length),

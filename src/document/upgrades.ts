@@ -2,19 +2,28 @@
  * Bringing older files up to date: one pure step from each version to the next, applied in order. What a step is given
  * has not been parsed, and what it returns the schema then judges. A step may throw at what it cannot bring up to date.
  */
-export const CURRENT_VERSION = 2;
+export const CURRENT_VERSION = 3;
 
 export type Upgrades = Readonly<Record<number, (work: unknown) => unknown>>;
 
 /** By the version a step starts from. */
 export const UPGRADES: Upgrades = {
   1: patternsGetAStyle,
+  2: measuresBecomeReadings,
 };
 
 /** Version 2 names the style of a pattern: before it there was but one, and none had straps. */
 function patternsGetAStyle(work: unknown): unknown {
   if (!isRecord(work) || !isRecord(work.pattern)) return work;
   return { ...work, pattern: { ...work.pattern, style: "sideDart", strap: "wide" } };
+}
+
+/** Version 3 keeps every reading, by the day: before it there was one of each measure, of no day. */
+function measuresBecomeReadings(work: unknown): unknown {
+  if (!isRecord(work) || !isRecord(work.measures)) return work;
+  const { measures, ...others } = work;
+  const readings = Object.fromEntries(Object.entries(measures).map(([name, value]) => [name, [value]]));
+  return { ...others, tapes: [{ readings }] };
 }
 
 const isRecord = (value: unknown): value is Readonly<Record<string, unknown>> =>

@@ -1,3 +1,4 @@
+import { measuresOf } from "../core/measures/tape";
 import type { Plan } from "../core/plan/plan";
 import type { Work } from "../core/plan/work";
 import { bustSum, cupSum, frameSum, levelSum, type SumLine } from "../words/blend";
@@ -23,7 +24,7 @@ function Sum({ title, lines }: { readonly title: string; readonly lines: readonl
 /** The sum behind each size, short. */
 export function Sums({ work, plan }: { readonly work: Work; readonly plan: Plan }) {
   const { frame, cup } = plan.sizing;
-  const girth = work.measures.bustGirth;
+  const girth = measuresOf(work.tapes).bustGirth;
   return (
     <section className="pc-sums">
       <h4>The sums behind the sizes</h4>

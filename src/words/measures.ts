@@ -50,6 +50,12 @@ const WORDS: Readonly<Record<MeasureName, MeasureWords>> = {
     short: "hip",
     where: "Round the fullest part of the seat, level, feet together.",
   },
+  height: {
+    name: "Height",
+    trade: null,
+    short: "height",
+    where: "Without shoes, back to a wall, a book held level on the head. Mark the wall under the book and measure to the floor.",
+  },
   bustPointWidth: {
     name: "Bust point width",
     trade: "apex to apex",

@@ -51,7 +51,7 @@ function withSlips(work: Work, count: number): Work {
 
 const cold = time(() => replan(fresh(demo)), 400);
 const warm = time(() => replan({ ...demo }), 400);
-const measured = time(() => replan({ ...demo, measures: { ...demo.measures } }), 400);
+const measured = time(() => replan({ ...demo, tapes: [...demo.tapes] }), 400);
 const arcs = time(arcsOnly(demo), 400);
 const row = (what: string, times: readonly number[]) => [
   what,
@@ -118,7 +118,7 @@ print(
       ["picks remembered, all eight made again", () => ({ ...chained, alterations: CHAIN.map(again) })],
       ["the last one changed, as in a drag", () => ({ ...chained, alterations: CHAIN.map((a, i) => (i === CHAIN.length - 1 ? again(a) : a)) })],
       ["the first one changed", () => ({ ...chained, alterations: CHAIN.map((a, i) => (i === 0 ? again(a) : a)) })],
-      ["a measure changed too", () => ({ ...chained, measures: { ...chained.measures }, alterations: CHAIN.map(again) })],
+      ["a measure changed too", () => ({ ...chained, tapes: [...chained.tapes], alterations: CHAIN.map(again) })],
       ["nothing remembered", () => fresh({ ...chained, alterations: CHAIN.map(again) })],
     ] as const
   ).map(([what, workOf]) => {

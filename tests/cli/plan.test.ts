@@ -1,3 +1,4 @@
+import { measuresOf, tapesOf } from "../../src/core/measures/tape";
 import { spawn, spawnSync } from "node:child_process";
 import { mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
@@ -59,8 +60,8 @@ const BAD: readonly (readonly [string, string, RegExp])[] = [
   ["foreign.json", '{"type":"FeatureCollection","features":[]}', /something else|not a saved work/],
   ["newer.json", '{"bodicewright":"work","version":999,"work":{}}', /newer version/],
   ["damaged.json", writeWorkFile(sampleWork).replace('"waistGirth": 738', '"waistGirth": "wide"'), /damaged at .*waistGirth/],
-  ["no-waist.json", writeWorkFile({ ...sampleWork, measures: { bustGirth: 900 } }), /still needs your waist/],
-  ["outside.json", writeWorkFile({ ...sampleWork, measures: { ...sampleWork.measures, waistGirth: 1500 } }), /does not reach your waist/],
+  ["no-waist.json", writeWorkFile({ ...sampleWork, tapes: tapesOf({ bustGirth: 900 }) }), /still needs your waist/],
+  ["outside.json", writeWorkFile({ ...sampleWork, tapes: tapesOf({ ...measuresOf(sampleWork.tapes), waistGirth: 1500 }) }), /does not reach your waist/],
 ];
 
 describe("npm run plan, as a process", { timeout: PATIENCE }, () => {

@@ -1,3 +1,4 @@
+import { measuresOf } from "../../src/core/measures/tape";
 import { describe, expect, it } from "vitest";
 import { readChart } from "../../src/core/chart/readChart";
 import { measureNotes } from "../../src/core/measures/crossChecks";
@@ -33,7 +34,7 @@ describe.each(works.map((work, index) => [work.name, index] as const))("%s", (_,
   });
 
   it("has a whole set of measures, none remarked on, to 0.1 mm", () => {
-    const { measures } = demo(index).work;
+    const measures = measuresOf(demo(index).work.tapes);
     expect(Object.keys(measures).toSorted()).toEqual([...MEASURE_NAMES].toSorted());
     expect(measureNotes(measures)).toEqual([]);
     for (const value of Object.values(measures)) expect(Math.round(value * 10) / 10).toBe(value);
@@ -56,7 +57,7 @@ describe.each(works.map((work, index) => [work.name, index] as const))("%s", (_,
     const { work, plan } = demo(index);
     const ease = work.pattern.ease;
     for (const level of plan.levels.filter((one) => one.level !== "bust")) {
-      const body = level.level === "waist" ? work.measures.waistGirth : work.measures.hipGirth;
+      const body = level.level === "waist" ? measuresOf(work.tapes).waistGirth : measuresOf(work.tapes).hipGirth;
       const wanted = (body ?? 0) + ease[level.level];
       // Printed finished girths are rounded to 0.1 mm, and so is the ease that follows from them.
       expect(Math.abs(level.finished - wanted)).toBeLessThan(SEWN_AGREEMENT);

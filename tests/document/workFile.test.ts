@@ -1,3 +1,4 @@
+import { measuresOf, tapesOf } from "../../src/core/measures/tape";
 import * as fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { LIMITS } from "../../src/core/plan/limits";
@@ -31,15 +32,15 @@ describe("a work file", () => {
   });
 
   it("is the same text for equal works, in whatever order their parts were entered", () => {
-    const one: Work = { ...sampleWork, measures: { bustGirth: 920, waistGirth: 740 }, unread: { a: "x", b: "y" } };
+    const one: Work = { ...sampleWork, tapes: tapesOf({ bustGirth: 920, waistGirth: 740 }), unread: { a: "x", b: "y" } };
     const other = {
       ...Object.fromEntries(Object.entries(sampleWork).toReversed()),
-      measures: { waistGirth: 740, bustGirth: 920 },
+      tapes: tapesOf({ waistGirth: 740, bustGirth: 920 }),
       unread: { b: "y", a: "x" },
     };
     const parsed = parseWork(other);
     expect(parsed.ok && writeWorkFile(parsed.value)).toBe(writeWorkFile(one));
-    expect(writeWorkFile({ ...one, measures: { waistGirth: 740, bustGirth: 920 }, unread: { b: "y", a: "x" } })).toBe(writeWorkFile(one));
+    expect(writeWorkFile({ ...one, tapes: tapesOf({ waistGirth: 740, bustGirth: 920 }), unread: { b: "y", a: "x" } })).toBe(writeWorkFile(one));
   });
 
   it("is read with the byte order mark that some editors leave", () => {
@@ -129,7 +130,7 @@ const withCups = (count: number) => {
 describe("blankWork", () => {
   it("holds no measures, sizes or alterations, and says that nothing in it is invented", () => {
     const work = blankWork();
-    expect(work.measures).toEqual({});
+    expect(measuresOf(work.tapes)).toEqual({});
     expect(work.pattern.chart.sizes).toEqual([]);
     expect(work.alterations).toEqual([]);
     expect(work.invented).toBe(false);

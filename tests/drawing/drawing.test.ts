@@ -1,4 +1,5 @@
 /** Pieces on the table: apart from each other, closed, and their words apart too. */
+import { measuresOf, tapesOf } from "../../src/core/measures/tape";
 import { describe, expect, it } from "vitest";
 import {
   boxOf,
@@ -132,7 +133,7 @@ describe("what a label says of its line", () => {
 
   it("tells a line that lies on a printed one by that line alone", () => {
     // Waist 740 + ease 40 is the finished waist of the row 740 on the chart: 12 + 2 × (740 − 700) / 40 = 14.
-    const on = planOf({ ...testWork, measures: { ...testWork.measures, waistGirth: 740 } });
+    const on = planOf({ ...testWork, tapes: tapesOf({ ...measuresOf(testWork.tapes), waistGirth: 740 }) });
     expect(label(on, "cut-front-waist")?.lines).toEqual(["waist: on 14"]);
   });
 
@@ -169,8 +170,8 @@ describe("what a label says of its line", () => {
     expect(own.find(({ id }) => id === "title-front")?.lines).toEqual(["Front", "cut on the fold"]);
     expect(own.find(({ id }) => id === "title-back")?.lines).toEqual(["Back", "cut two"]);
     expect(own.find(({ id }) => id === "bust-point")?.lines).toEqual(["your bust point"]);
-    const { bustPointWidth: _width, sideNeckToBustPoint: _depth, ...measures } = testWork.measures;
-    const unmeasured = planOf({ ...testWork, measures });
+    const { bustPointWidth: _width, sideNeckToBustPoint: _depth, ...measures } = measuresOf(testWork.tapes);
+    const unmeasured = planOf({ ...testWork, tapes: tapesOf(measures) });
     expect(pieceLabels(unmeasured, places).find(({ id }) => id === "bust-point")?.lines).toEqual(["bust point"]);
   });
 });

@@ -1,4 +1,5 @@
 /** Works that try the printed sheet: both papers, both units, nothing to do, a great deal to do, names too long. */
+import { measuresOf, tapesOf } from "../../src/core/measures/tape";
 import type { Alteration, Work } from "../../src/core/plan/work";
 import type { DartRef } from "../../src/core/pattern/piece";
 import { sampleWork } from "../support/sampleWork";
@@ -24,7 +25,7 @@ const MANY: readonly Alteration[] = DARTS.flatMap((dart, index): Alteration[] =>
 const fuller: Work = {
   ...sampleWork,
   name: "Fuller bust",
-  measures: { ...sampleWork.measures, bustGirth: 975 },
+  tapes: tapesOf({ ...measuresOf(sampleWork.tapes), bustGirth: 975 }),
   pattern: { ...sampleWork.pattern, chart: { ...sampleWork.pattern.chart, cups: [] } },
 };
 
@@ -32,12 +33,12 @@ export const printCases = {
   sample: sampleWork,
   letter: { ...sampleWork, paper: "Letter", unit: "in" },
   fuller,
-  smaller: { ...fuller, name: "Smaller bust", unit: "in", measures: { ...sampleWork.measures, bustGirth: 895 }, alterations: [] },
+  smaller: { ...fuller, name: "Smaller bust", unit: "in", tapes: tapesOf({ ...measuresOf(sampleWork.tapes), bustGirth: 895 }), alterations: [] },
   plain: {
     ...sampleWork,
     name: "Nothing to alter",
     invented: false,
-    measures: { bustGirth: 920, upperChestGirth: 870, waistGirth: 740, hipGirth: 980 },
+    tapes: tapesOf({ bustGirth: 920, upperChestGirth: 870, waistGirth: 740, hipGirth: 980 }),
     pattern: { ...sampleWork.pattern, length: "waist" },
     alterations: [],
   },

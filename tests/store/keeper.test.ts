@@ -383,7 +383,7 @@ describe("deleting", () => {
 
   it("begins a blank work where the last one goes", async () => {
     await keeper.remove(state().openId);
-    expect(work()).toMatchObject({ name: "My bodice", unit: sampleWork.unit, measures: {} });
+    expect(work()).toMatchObject({ name: "My bodice", unit: sampleWork.unit, tapes: [{ readings: {} }] });
     expect(names()).toEqual(["My bodice"]);
   });
 

@@ -1,3 +1,4 @@
+import { measuresOf } from "../../src/core/measures/tape";
 import * as fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import type { Command } from "../../src/core/plan/commands";
@@ -18,9 +19,9 @@ import {
 import { sampleWork } from "../support/sampleWork";
 
 const bust = (value: number): Command => ({ kind: "setMeasure", measure: "bustGirth", value });
-const bustOf = (store: WorkStore): number | undefined => store.getState().work.measures.bustGirth;
+const bustOf = (store: WorkStore): number | undefined => measuresOf(store.getState().work.tapes).bustGirth;
 const steps = (store: WorkStore): readonly [number, number] => [store.getState().past.length, store.getState().future.length];
-const START = sampleWork.measures.bustGirth;
+const START = measuresOf(sampleWork.tapes).bustGirth;
 
 describe("run, undo and redo", () => {
   it("takes a command back and brings it on again", () => {

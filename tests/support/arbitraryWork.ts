@@ -90,7 +90,17 @@ export const anyWork: fc.Arbitrary<Work> = fc.record(
     invented: fc.boolean(),
     unit: fc.constantFrom("cm", "in"),
     paper: fc.constantFrom("A4", "Letter"),
-    measures: fc.dictionary(fc.constantFrom(...MEASURE_NAMES), anyLength, { noNullPrototype: true }),
+    tapes: fc.array(
+      fc.record(
+        {
+          taken: fc.date({ min: new Date("1990-01-01"), max: new Date("2090-12-31"), noInvalidDate: true }).map((day) => day.toISOString().slice(0, 10)),
+          readings: fc.dictionary(fc.constantFrom(...MEASURE_NAMES), fc.array(anyLength, { minLength: 1, maxLength: LIMITS.readings }), { noNullPrototype: true }),
+        },
+        { requiredKeys: ["readings"] },
+      ),
+      { minLength: 1, maxLength: 3 },
+    ),
+    age: fc.integer({ min: 0, max: LIMITS.age }),
     pattern: anyPattern,
     easeWanted: fc.record({ bust: anyLength, waist: anyLength, hip: anyLength }, NONE_REQUIRED),
     bustRadius: anyLength,
@@ -100,6 +110,6 @@ export const anyWork: fc.Arbitrary<Work> = fc.record(
     unread: fc.dictionary(anyText.filter((text) => text !== "__proto__"), anyText, { maxKeys: 4, noNullPrototype: true }),
   },
   {
-    requiredKeys: ["name", "invented", "unit", "paper", "measures", "pattern", "easeWanted", "picks", "alterations", "unread"],
+    requiredKeys: ["name", "invented", "unit", "paper", "tapes", "pattern", "easeWanted", "picks", "alterations", "unread"],
   },
 );

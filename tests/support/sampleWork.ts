@@ -1,4 +1,5 @@
 /** An invented work for tests: an invented body and an invented pattern in ten sizes with three cup versions. */
+import { tapesOf } from "../../src/core/measures/tape";
 import type { SizeRow } from "../../src/core/chart/sizeChart";
 import type { Work } from "../../src/core/plan/work";
 
@@ -17,7 +18,7 @@ export const sampleWork: Work = {
   invented: true,
   unit: "cm",
   paper: "A4",
-  measures: {
+  tapes: tapesOf({
     bustGirth: 930,
     upperChestGirth: 860,
     underBustGirth: 790,
@@ -26,7 +27,7 @@ export const sampleWork: Work = {
     bustPointWidth: 196,
     sideNeckToBustPoint: 270,
     backWaistLength: 412,
-  },
+  }),
   pattern: {
     name: "Invented pattern 7, fitted bodice",
     chart: {

@@ -1,4 +1,5 @@
 /** Works for the tests of the core. The chart is the worked size of the project's own draft with even steps about it. */
+import { tapesOf } from "../../src/core/measures/tape";
 import type { Plan, PlannedDart } from "../../src/core/plan/plan";
 import { derivePlan } from "../../src/core/plan/derivePlan";
 import type { Alteration, Work } from "../../src/core/plan/work";
@@ -11,7 +12,7 @@ export const testWork: Work = {
   invented: true,
   unit: "cm",
   paper: "A4",
-  measures: { bustGirth: 905, upperChestGirth: 832, waistGirth: 752, hipGirth: 1034, bustPointWidth: 190, sideNeckToBustPoint: 268 },
+  tapes: tapesOf({ bustGirth: 905, upperChestGirth: 832, waistGirth: 752, hipGirth: 1034, bustPointWidth: 190, sideNeckToBustPoint: 268 }),
   pattern: {
     name: "Test pattern",
     chart: {

@@ -10,6 +10,7 @@ export const MEASURE_NAMES = [
   "underBustGirth",
   "waistGirth",
   "hipGirth",
+  "height",
   "bustPointWidth",
   "sideNeckToBustPoint",
   "backWaistLength",
@@ -22,7 +23,7 @@ export const MEASURE_NAMES = [
 
 export type MeasureName = (typeof MEASURE_NAMES)[number];
 
-/** What the wearer measured, mm to 0.1. A measure not taken is absent. */
+/** One value of each measure, mm. A measure not taken is absent. */
 export type Measures = Readonly<Partial<Record<MeasureName, Mm>>>;
 
 export interface MeasureRange {

@@ -1,6 +1,7 @@
 /** Everything the wearer can do to a work, each a small record; applying one gives a new work. */
 import type { CupVersion, SizeRow } from "../chart/sizeChart";
 import type { MeasureName } from "../measures/measure";
+import type { MeasureSet } from "../measures/tape";
 import type { DartRef } from "../pattern/piece";
 import type { Mm } from "../units";
 import { placeInOrder } from "../alterations/phase";
@@ -25,8 +26,18 @@ export type Command =
   | { readonly kind: "setName"; readonly name: string }
   | { readonly kind: "setUnit"; readonly unit: LengthUnit }
   | { readonly kind: "setPaper"; readonly paper: PaperSize }
+  /** A reading in the newest set: puts right the one at that place, or adds one after the last. */
+  | { readonly kind: "setReading"; readonly measure: MeasureName; readonly at: number; readonly value: Mm }
+  | { readonly kind: "removeReading"; readonly measure: MeasureName; readonly at: number }
+  /** One reading in place of all that the newest set has; and none. */
   | { readonly kind: "setMeasure"; readonly measure: MeasureName; readonly value: Mm }
   | { readonly kind: "clearMeasure"; readonly measure: MeasureName }
+  /** The day of a set (0: the newest), yyyy-mm-dd; null: not said. */
+  | { readonly kind: "setTaken"; readonly set: number; readonly taken: string | null }
+  /** Begins a set of a new day; what it does not have yet still counts from the earlier ones. */
+  | { readonly kind: "newTape"; readonly taken: string }
+  | { readonly kind: "removeTape"; readonly set: number }
+  | { readonly kind: "setAge"; readonly age: number | null }
   | { readonly kind: "setPatternName"; readonly name: string }
   | { readonly kind: "setSizes"; readonly sizes: readonly SizeRow[] }
   | { readonly kind: "setCups"; readonly cups: readonly CupVersion[] }
@@ -75,10 +86,28 @@ function changed(work: Work, command: Command): Work {
       return { ...work, unit: command.unit };
     case "setPaper":
       return { ...work, paper: command.paper };
+    case "setReading": {
+      const { measure, at, value } = command;
+      return withReadings(work, measure, (readings) => (at < readings.length ? readings.with(at, value) : [...readings, value]));
+    }
+    case "removeReading":
+      return withReadings(work, command.measure, (readings) => readings.toSpliced(command.at, 1));
     case "setMeasure":
-      return { ...work, measures: { ...work.measures, [command.measure]: command.value } };
+      return withReadings(work, command.measure, () => [command.value]);
     case "clearMeasure":
-      return { ...work, measures: without(work.measures, command.measure) };
+      return withReadings(work, command.measure, () => []);
+    case "setTaken":
+      return { ...work, tapes: work.tapes.map((set, at) => (at === command.set ? dated(set, command.taken) : set)) };
+    case "newTape":
+      return work.tapes.length >= LIMITS.tapes ? work : { ...work, tapes: [{ taken: command.taken, readings: {} }, ...work.tapes] };
+    case "removeTape": {
+      const left = work.tapes.filter((_, at) => at !== command.set);
+      return { ...work, tapes: left.length === 0 ? [{ readings: {} }] : left };
+    }
+    case "setAge": {
+      const { age: _old, ...rest } = work;
+      return command.age === null ? rest : { ...rest, age: command.age };
+    }
     case "setPatternName":
       return { ...work, pattern: { ...pattern, name: cut(command.name) } };
     case "setSizes":
@@ -134,6 +163,17 @@ function changed(work: Work, command: Command): Work {
       return { ...work, unread: without(work.unread, command.field) };
   }
 }
+
+/** The newest set with other readings of one measure; none, and the measure is gone from it. */
+function withReadings(work: Work, measure: MeasureName, change: (readings: readonly Mm[]) => readonly Mm[]): Work {
+  const [newest, ...earlier] = work.tapes;
+  if (newest === undefined) return work;
+  const readings = change(newest.readings[measure] ?? []).slice(0, LIMITS.readings);
+  const others = without(newest.readings, measure);
+  return { ...work, tapes: [{ ...newest, readings: readings.length === 0 ? others : { ...others, [measure]: readings } }, ...earlier] };
+}
+
+const dated = ({ readings }: MeasureSet, taken: string | null): MeasureSet => (taken === null ? { readings } : { taken, readings });
 
 /** A long name is still a name when it is cut; a number out of bounds would be another number. */
 const cut = (text: string): string => text.slice(0, LIMITS.text);

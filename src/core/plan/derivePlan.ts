@@ -12,6 +12,7 @@ import { levelWidth } from "../girth/levelWidth";
 import { type DartRef, type LevelName, type Nest, type Piece } from "../pattern/piece";
 import { isBasque } from "../pattern/pieceGroups";
 import { differenceOf, draftBlocks, printNest, type Blocks, type PrintedNest } from "../pattern/printedNest";
+import { measuresOf } from "../measures/tape";
 import { fail, must, ok, type Result } from "../result";
 import { rankAlternatives } from "../sizing/alternatives";
 import { pickBust, pickCup, pickFrame } from "../sizing/pickFrame";
@@ -35,7 +36,7 @@ import { type Ease, type Pattern, type Work } from "./work";
 export function derivePrintedNest(work: Work): Result<Nest, PlanFailure> {
   const faults = chartFaults(work.pattern.chart);
   if (faults > 0) return fail({ code: "plan/chart-unusable", faults });
-  const { bustGirth, upperChestGirth } = work.measures;
+  const { bustGirth, upperChestGirth } = measuresOf(work.tapes);
   const difference = bustGirth === undefined || upperChestGirth === undefined ? null : bustGirth - upperChestGirth;
   const cup = pickCup(work.pattern.chart, difference, work.picks);
   return cup.ok ? ok(printedFor(work.pattern, cup.value.label).nest) : cup;
@@ -59,7 +60,8 @@ interface Picked {
 
 /** The picks and the pieces cut by them: all that comes before the wearer's own slips. */
 function derivePicked(work: Work): Result<Picked, PlanFailure> {
-  const { pattern, picks, measures } = work;
+  const { pattern, picks } = work;
+  const measures = measuresOf(work.tapes);
   const { chart } = pattern;
   const faults = chartFaults(chart);
   if (faults > 0) return fail({ code: "plan/chart-unusable", faults });
@@ -257,16 +259,16 @@ function draftsOf(pattern: Pattern) {
 }
 
 /** The last picks of each pattern, so that a drag, which changes slips alone, picks and cuts nothing again. */
-const lastPicked = new WeakMap<Pattern, Pick<Work, "measures" | "picks" | "easeWanted"> & { readonly result: ReturnType<typeof derivePicked> }>();
+const lastPicked = new WeakMap<Pattern, Pick<Work, "tapes" | "picks" | "easeWanted"> & { readonly result: ReturnType<typeof derivePicked> }>();
 
 function pickedOf(work: Work): ReturnType<typeof derivePicked> {
-  const { pattern, measures, picks, easeWanted } = work;
+  const { pattern, tapes, picks, easeWanted } = work;
   const known = lastPicked.get(pattern);
-  if (known !== undefined && known.measures === measures && known.picks === picks && known.easeWanted === easeWanted) {
+  if (known !== undefined && known.tapes === tapes && known.picks === picks && known.easeWanted === easeWanted) {
     return known.result;
   }
   const result = derivePicked(work);
-  lastPicked.set(pattern, { measures, picks, easeWanted, result });
+  lastPicked.set(pattern, { tapes, picks, easeWanted, result });
   return result;
 }
 

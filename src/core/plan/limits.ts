@@ -11,6 +11,11 @@ export const LIMITS = {
   /** Sizes or cup versions as typed or pasted; a chart that can be drafted from has fewer. */
   rows: 60,
   alterations: 200,
+  /** Times of measuring that are kept, and readings of one measure in each. */
+  tapes: 24,
+  readings: 5,
+  /** Years. */
+  age: 130,
   /** mm, in either direction. Nothing on a body or a bodice is longer. */
   length: 10_000,
 } as const;

@@ -1,6 +1,6 @@
 /** What the wearer decided: the whole of the saved document, and nothing derived. */
 import type { SizeChart } from "../chart/sizeChart";
-import type { Measures } from "../measures/measure";
+import type { Tapes } from "../measures/tape";
 import type { FitName } from "../alterations/fit/index";
 import type { DartHome, DartRef } from "../pattern/piece";
 import type { StrapStyle, StyleName } from "../style/style";
@@ -166,7 +166,10 @@ export interface Work {
   readonly invented: boolean;
   readonly unit: LengthUnit;
   readonly paper: PaperSize;
-  readonly measures: Measures;
+  /** What was read off the tape: newest set first, always at least one. */
+  readonly tapes: Tapes;
+  /** Years, where the wearer says: it tells how well the body survey speaks for her, and nothing else. */
+  readonly age?: number;
   readonly pattern: Pattern;
   /** Ease wanted where the wearer wants other than the pattern's. */
   readonly easeWanted: Partial<Ease>;

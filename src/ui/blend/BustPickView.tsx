@@ -1,3 +1,4 @@
+import { measuresOf } from "../../core/measures/tape";
 import type { Plan } from "../../core/plan/plan";
 import type { Work } from "../../core/plan/work";
 import type { Sizing } from "../../core/sizing/sizing";
@@ -30,7 +31,7 @@ export function BustPickView({ work, sizing, own, planners }: BustPickViewProps)
       <p>
         <Fractions text={bustSentence(bust, work.unit)} />
       </p>
-      <Sum question="Why this much?" lines={bustSum(sizing, work.measures.bustGirth ?? 0, work.unit)} />
+      <Sum question="Why this much?" lines={bustSum(sizing, measuresOf(work.tapes).bustGirth ?? 0, work.unit)} />
       <LengthField
         label="Set the bust alteration"
         field="pick.bustAlteration"

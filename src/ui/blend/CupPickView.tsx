@@ -1,3 +1,4 @@
+import { measuresOf } from "../../core/measures/tape";
 import type { Plan } from "../../core/plan/plan";
 import type { Work } from "../../core/plan/work";
 import type { CupPick } from "../../core/sizing/sizing";
@@ -54,7 +55,7 @@ export function CupPickView({ work, pick, own, planners }: CupPickViewProps) {
         </p>}
       <Sum
         question={pick.label === null ? "Why no cup version?" : `Why ${pick.label}?`}
-        lines={cupSum(pick, work.measures.bustGirth ?? 0, work.unit)}
+        lines={cupSum(pick, measuresOf(work.tapes).bustGirth ?? 0, work.unit)}
         {...(margin === null ? {} : { note: chanceNote(work.unit) })}
       />
       {cups.length > 0 && pick.label !== null && (

@@ -1,6 +1,7 @@
 import { memo, useMemo } from "react";
 import { measureNotes } from "../../core/measures/crossChecks";
 import type { MeasureName } from "../../core/measures/measure";
+import { measuresOf } from "../../core/measures/tape";
 import { MEASURE_NEEDS } from "../../core/measures/registry";
 import { measureNeedWords, measureNoteSentence, measureRefusal, measureWords } from "../../words/measures";
 import { useSettledWork, useWork } from "../app/useWork";
@@ -14,8 +15,8 @@ export interface MeasureFieldProps {
 
 export const MeasureField = memo(({ name, onShow }: MeasureFieldProps) => {
   const unit = useWork((work) => work.unit);
-  const value = useWork((work) => work.measures[name]);
-  const measures = useSettledWork((work) => work.measures);
+  const value = useWork((work) => measuresOf(work.tapes)[name]);
+  const measures = useSettledWork((work) => measuresOf(work.tapes));
   const words = measureWords(name);
   const need = MEASURE_NEEDS[name];
 

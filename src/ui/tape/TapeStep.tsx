@@ -1,3 +1,4 @@
+import { measuresOf } from "../../core/measures/tape";
 import { useState } from "react";
 import { MEASURE_NAMES, type MeasureName } from "../../core/measures/measure";
 import { measureWords } from "../../words/measures";
@@ -14,7 +15,7 @@ const MORE: readonly MeasureName[] = MEASURE_NAMES.filter((name) => !FIRST.inclu
 
 export function TapeStep() {
   const [shown, setShown] = useState<MeasureName>("bustGirth");
-  const taken = useSettledWork((work) => MORE.filter((name) => work.measures[name] !== undefined).length);
+  const taken = useSettledWork((work) => MORE.filter((name) => measuresOf(work.tapes)[name] !== undefined).length);
   const plan = useSettledPlan();
   const unit = useSettledWork((work) => work.unit);
   const sizes = useSettledWork((work) => work.pattern.chart.sizes.length);

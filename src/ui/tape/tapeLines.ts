@@ -55,6 +55,11 @@ export const TAPE_LINES: Readonly<Record<MeasureName, TapeLine>> = {
     ...round(171, 39.4),
     landmarks: [],
   },
+  height: {
+    view: "back",
+    near: "M0 2 L0 210.5",
+    landmarks: [],
+  },
   bustPointWidth: {
     view: "front",
     near: "M-14.5 89 L14.5 89",

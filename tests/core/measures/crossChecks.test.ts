@@ -13,6 +13,7 @@ const BODY = {
   sideNeckToBustPoint: 268,
   backWaistLength: 405,
   frontWaistLength: 432,
+  height: 1650,
   neckBaseGirth: 370,
   shoulderLength: 122,
   acrossBack: 350,

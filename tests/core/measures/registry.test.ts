@@ -9,6 +9,7 @@ const BODY: Required<Measures> = {
   underBustGirth: 790,
   waistGirth: 740,
   hipGirth: 980,
+  height: 1650,
   bustPointWidth: 190,
   sideNeckToBustPoint: 268,
   backWaistLength: 405,

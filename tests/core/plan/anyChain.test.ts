@@ -2,6 +2,7 @@
  * Random bodies, styles and chains of up to eight alterations: either a plan whose pieces can be cut, with every fault
  * told by a check, or a named refusal. Never a crash, never a number that is none.
  */
+import { tapesOf } from "../../../src/core/measures/tape";
 import * as fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { FIT_NAMES, fitOf } from "../../../src/core/alterations/fit/index";
@@ -71,7 +72,7 @@ const anyOf = (style: StyleName): fc.Arbitrary<Work> =>
     })
     .map(({ body, alterations, length, strap }) => ({
       ...testWork,
-      measures: { bustGirth: body.bust, upperChestGirth: body.bust - body.out, waistGirth: body.bust + body.waist, hipGirth: body.bust + body.hip },
+      tapes: tapesOf({ bustGirth: body.bust, upperChestGirth: body.bust - body.out, waistGirth: body.bust + body.waist, hipGirth: body.bust + body.hip }),
       pattern: { ...testWork.pattern, style, length, strap },
       alterations: alterations.map((a, index) => ({ ...a, id: `${index}-${a.id}` })),
     }));

@@ -2,6 +2,7 @@
  * Plans for works nobody would think of: uneven charts, waists larger than busts, frames far from the body, chains of
  * slips. Each is planned or refused with a reason; nothing is no number; and what does not come out is said by a check.
  */
+import { tapesOf } from "../../../src/core/measures/tape";
 import * as fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { isBasque } from "../../../src/core/pattern/pieceGroups";
@@ -93,14 +94,14 @@ const anyWork: fc.Arbitrary<Work> = fc
       invented: true,
       unit: "cm",
       paper: "A4",
-      measures: {
+      tapes: tapesOf({
         bustGirth,
         waistGirth: about("waist", off[1]),
         hipGirth: about("hip", off[2]),
         ...set("upperChestGirth", standsOut === undefined ? undefined : bustGirth - standsOut),
         ...set("bustPointWidth", point?.[0]),
         ...set("sideNeckToBustPoint", point?.[1]),
-      },
+      }),
       pattern: { name: "any", chart, ease, length, closure, style, strap },
       easeWanted: {},
       picks: {
@@ -184,7 +185,7 @@ describe("any work at all", () => {
       fc.property(anyWork, anyWork, (work, other) => {
         const first = derivePlan(work);
         derivePlan(other);
-        derivePlan({ ...work, measures: other.measures });
+        derivePlan({ ...work, tapes: other.tapes });
         expect(derivePlan(work)).toEqual(first);
         // A pattern of its own, so that nothing is remembered.
         expect(derivePlan({ ...work, pattern: { ...work.pattern } })).toEqual(first);

@@ -1,3 +1,4 @@
+import { measuresOf, tapesOf } from "../../../src/core/measures/tape";
 import * as fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { MEASURE_NAMES } from "../../../src/core/measures/measure";
@@ -48,11 +49,11 @@ const CASES: readonly (readonly [Command, Work])[] = [
   [{ kind: "setPaper", paper: "Letter" }, { ...sampleWork, paper: "Letter" }],
   [
     { kind: "setMeasure", measure: "bustGirth", value: 912.5 },
-    { ...sampleWork, measures: { ...sampleWork.measures, bustGirth: 912.5 } },
+    { ...sampleWork, tapes: tapesOf({ ...measuresOf(sampleWork.tapes), bustGirth: 912.5 }) },
   ],
   [
     { kind: "setMeasure", measure: "acrossBack", value: 350 },
-    { ...sampleWork, measures: { ...sampleWork.measures, acrossBack: 350 } },
+    { ...sampleWork, tapes: tapesOf({ ...measuresOf(sampleWork.tapes), acrossBack: 350 }) },
   ],
   [{ kind: "setPatternName", name: "Another" }, patternWith({ name: "Another" })],
   [{ kind: "setSizes", sizes: [size] }, chartWith({ sizes: [size] })],

@@ -1,4 +1,5 @@
 /** What the plan says of a dart as drawn: too sharp, too flat or as wanted; past the bust point or short of it. */
+import { measuresOf, tapesOf } from "../../../src/core/measures/tape";
 import { describe, expect, it } from "vitest";
 import type { Alteration, Work } from "../../../src/core/plan/work";
 import { seamByBezierJs } from "../../support/independent";
@@ -40,7 +41,7 @@ describe("a dart's verdict", () => {
 
   it("is too flat where the cup asks for more than the wearer lets be altered, too sharp where it asks for less", () => {
     // Difference 150 and 20 against the widest cup, 100, and the narrowest, 50; nothing altered.
-    const left = (bustGirth: number): Work => ({ ...testWork, measures: { ...testWork.measures, bustGirth }, picks: { bustAlteration: 0 } });
+    const left = (bustGirth: number): Work => ({ ...testWork, tapes: tapesOf({ ...measuresOf(testWork.tapes), bustGirth }), picks: { bustAlteration: 0 } });
     expect(dartIn(planOf(left(832 + 150)), "front", "sideDart").verdict).toBe("tooFlat");
     expect(dartIn(planOf(left(832 + 20)), "front", "sideDart").verdict).toBe("tooSharp");
   });

@@ -3,6 +3,7 @@
  * Her horizontal mid-armhole girth is not the dressmaker's upper chest: on average it lies 20 mm under the bust, where a
  * "B" draft has 50. It is bridged by taking 30 mm off; and once it is left out, so that the frame goes by bust.
  */
+import { tapesOf } from "../../../src/core/measures/tape";
 import { readFileSync } from "node:fs";
 import { describe, expect, it } from "vitest";
 import { derivePlan } from "../../../src/core/plan/derivePlan";
@@ -22,7 +23,7 @@ function workOf(row: readonly number[], pattern: Pattern, upperChest: boolean): 
   return {
     ...testWork,
     pattern,
-    measures: {
+    tapes: tapesOf({
       bustGirth,
       underBustGirth,
       waistGirth,
@@ -30,7 +31,7 @@ function workOf(row: readonly number[], pattern: Pattern, upperChest: boolean): 
       bustPointWidth,
       sideNeckToBustPoint,
       ...(upperChest ? { upperChestGirth: armhole - BRIDGE } : {}),
-    },
+    }),
   };
 }
 

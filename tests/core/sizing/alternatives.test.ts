@@ -1,4 +1,5 @@
 /** Other ways to cut a body: what each costs, worked out by hand; and how likely a pick was, from either side. */
+import { measuresOf, tapesOf } from "../../../src/core/measures/tape";
 import * as fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { marginOf } from "../../../src/core/sizing/pickInterval";
@@ -25,7 +26,7 @@ describe("the alternatives to a pick", () => {
   });
 
   it("never list a frame that does not hold her upper chest before one that does, cup for cup", () => {
-    for (const work of [testWork, { ...testWork, measures: { ...testWork.measures, upperChestGirth: 800, bustGirth: 930 } }]) {
+    for (const work of [testWork, { ...testWork, tapes: tapesOf({ ...measuresOf(testWork.tapes), upperChestGirth: 800, bustGirth: 930 }) }]) {
       const { alternatives: ways } = planOf(work).sizing;
       expect(Math.abs(ways[0]?.frameMisfit ?? NaN)).toBeLessThanOrEqual(20);
     }

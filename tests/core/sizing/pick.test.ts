@@ -1,4 +1,5 @@
 /** Picks against the published European size designation, and against the normal distribution's table. */
+import { measuresOf, tapesOf } from "../../../src/core/measures/tape";
 import * as fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { intervalOf, marginOf, pickInterval } from "../../../src/core/sizing/pickInterval";
@@ -92,7 +93,7 @@ describe("the pick of a body", () => {
   });
 
   it("makes a bust alteration of the whole residual beyond 12 mm", () => {
-    const work = { ...testWork, measures: { ...testWork.measures, bustGirth: 952 } };
+    const work = { ...testWork, tapes: tapesOf({ ...measuresOf(testWork.tapes), bustGirth: 952 }) };
     // Difference 120 against D 100: 20 mm in all, 10 mm on the half front.
     const plan = planOf(work);
     expect(plan.sizing.bust).toMatchObject({ residual: 20, alteration: 20, leftAlone: false });
@@ -103,7 +104,7 @@ describe("the pick of a body", () => {
 
   it("goes by bust girth without cup versions where the body has the drafted difference", () => {
     const chart = { ...testWork.pattern.chart, cups: [] };
-    const work = { ...testWork, pattern: { ...testWork.pattern, chart }, measures: { ...testWork.measures, bustGirth: 905, upperChestGirth: 850 } };
+    const work = { ...testWork, pattern: { ...testWork.pattern, chart }, tapes: tapesOf({ ...measuresOf(testWork.tapes), bustGirth: 905, upperChestGirth: 850 }) };
     expect(planOf(work).sizing.frame).toMatchObject({ label: "14", chosenBy: "bust" });
     expect(planOf(work).sizing.bust.alteration).toBe(0);
   });
@@ -137,7 +138,7 @@ describe("the pick of a body", () => {
   });
 
   it("refuses a waist that no line within two steps reaches, with the range", () => {
-    const work = { ...testWork, measures: { ...testWork.measures, waistGirth: 1400 } };
+    const work = { ...testWork, tapes: tapesOf({ ...measuresOf(testWork.tapes), waistGirth: 1400 }) };
     expect(() => planOf(work)).toThrow(/plan\/outside-chart.*waist/);
   });
 

@@ -1,3 +1,4 @@
+import { measuresOf, tapesOf } from "../../../src/core/measures/tape";
 import { act, fireEvent, screen, within } from "@testing-library/react";
 import type { UserEvent } from "@testing-library/user-event";
 import { describe, expect, it } from "vitest";
@@ -53,43 +54,43 @@ describe("the thread", () => {
 
 describe("the unit", () => {
   it("changes what every field shows and nothing of what was measured", async () => {
-    const { user, work } = await renderWork(<App />, { measures: { waistGirth: 762 } });
+    const { user, work } = await renderWork(<App />, { tapes: tapesOf({ waistGirth: 762 }) });
     expect(waist().value).toBe("76.2");
     await user.click(screen.getByRole("radio", { name: "in" }));
     expect(waist().value).toBe("30");
-    expect(work().measures).toEqual({ waistGirth: 762 });
+    expect(measuresOf(work().tapes)).toEqual({ waistGirth: 762 });
     await user.clear(waist());
     await user.type(waist(), "30 1/2{Enter}");
-    expect(work().measures.waistGirth).toBeCloseTo(774.7, 6);
+    expect(measuresOf(work().tapes).waistGirth).toBeCloseTo(774.7, 6);
   });
 });
 
 describe("undo", () => {
   it("takes back and brings again, by button", async () => {
-    const { user, work } = await renderWork(<App />, { measures: { waistGirth: 762 } });
+    const { user, work } = await renderWork(<App />, { tapes: tapesOf({ waistGirth: 762 }) });
     const undo = screen.getByRole("button", { name: "Undo" });
     expect(undo.hasAttribute("disabled")).toBe(true);
     await changeWaist(user);
     await user.click(undo);
-    expect(work().measures.waistGirth).toBe(762);
+    expect(measuresOf(work().tapes).waistGirth).toBe(762);
     await user.click(screen.getByRole("button", { name: "Redo" }));
-    expect(work().measures.waistGirth).toBe(800);
+    expect(measuresOf(work().tapes).waistGirth).toBe(800);
   });
 
   it("takes back and brings again, by keyboard", async () => {
-    const { user, work } = await renderWork(<App />, { measures: { waistGirth: 762 } });
+    const { user, work } = await renderWork(<App />, { tapes: tapesOf({ waistGirth: 762 }) });
     await changeWaist(user);
     fireEvent.keyDown(document.body, { key: "z", ctrlKey: true });
-    expect(work().measures.waistGirth).toBe(762);
+    expect(measuresOf(work().tapes).waistGirth).toBe(762);
     fireEvent.keyDown(document.body, { key: "Z", metaKey: true, shiftKey: true });
-    expect(work().measures.waistGirth).toBe(800);
+    expect(measuresOf(work().tapes).waistGirth).toBe(800);
   });
 
   it("leaves the keys to the text while she types in a field", async () => {
-    const { user, work } = await renderWork(<App />, { measures: { waistGirth: 762 } });
+    const { user, work } = await renderWork(<App />, { tapes: tapesOf({ waistGirth: 762 }) });
     await changeWaist(user);
     fireEvent.keyDown(waist(), { key: "z", ctrlKey: true });
-    expect(work().measures.waistGirth).toBe(800);
+    expect(measuresOf(work().tapes).waistGirth).toBe(800);
   });
 });
 

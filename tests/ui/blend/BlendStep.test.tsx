@@ -1,3 +1,4 @@
+import { measuresOf, tapesOf } from "../../../src/core/measures/tape";
 import { act, fireEvent, screen, within } from "@testing-library/react";
 import { describe, expect, it } from "vitest";
 import { undo } from "../../../src/store/workStore";
@@ -40,7 +41,7 @@ describe("the blend", () => {
 
   it("says how near another pick was, and marks it where it is a near thing", async () => {
     // 2 mm short of the middle between 12 (830) and 14 (870).
-    await renderWork(<BlendStep />, { measures: { ...sampleWork.measures, upperChestGirth: 848 } });
+    await renderWork(<BlendStep />, { tapes: tapesOf({ ...measuresOf(sampleWork.tapes), upperChestGirth: 848 }) });
     expect(pick("Frame").textContent).toContain("Size 12");
     expect(pick("Frame").textContent).toContain("borderline");
     expect(pick("Frame").textContent).toMatch(/A tape out by 2 mm would make it 14; the chance of that is 4\d %/);
@@ -111,7 +112,7 @@ describe("the blend", () => {
   });
 
   it("carries a line past the printed ones with a warning", async () => {
-    await renderWork(<BlendStep />, { measures: { ...sampleWork.measures, waistGirth: 990 } });
+    await renderWork(<BlendStep />, { tapes: tapesOf({ ...measuresOf(sampleWork.tapes), waistGirth: 990 }) });
     expect(pick("Waist").textContent).toContain("past the printed lines");
     expect(pick("Waist").textContent).toContain("beyond the 26 line");
   });
@@ -119,7 +120,7 @@ describe("the blend", () => {
 
 describe("without a plan", () => {
   it("says which measures are missing and where to enter them", async () => {
-    await renderWork(<BlendStep />, { measures: { bustGirth: 930 } });
+    await renderWork(<BlendStep />, { tapes: tapesOf({ bustGirth: 930 }) });
     act(() => useViewState.getState().setStep("blend"));
     const note = screen.getByText("Not enough on the tape yet").closest(".note");
     expect(note?.textContent).toContain("waist and hip girths");
@@ -127,7 +128,7 @@ describe("without a plan", () => {
   });
 
   it("says how far the pattern reaches where a body lies outside", async () => {
-    await renderWork(<BlendStep />, { measures: { ...sampleWork.measures, hipGirth: 1600 } });
+    await renderWork(<BlendStep />, { tapes: tapesOf({ ...measuresOf(sampleWork.tapes), hipGirth: 1600 }) });
     const note = screen.getByText("This pattern does not reach your hip").closest(".note");
     expect(note?.textContent).toContain("larger size range");
   });

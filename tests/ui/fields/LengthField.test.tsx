@@ -1,3 +1,4 @@
+import { measuresOf, tapesOf } from "../../../src/core/measures/tape";
 import { act, screen } from "@testing-library/react";
 import { describe, expect, it } from "vitest";
 import type { Work } from "../../../src/core/plan/work";
@@ -8,7 +9,7 @@ import { sampleWork } from "../../support/sampleWork";
 import { renderWork } from "../renderWork";
 
 function WaistField() {
-  const value = useWork((work) => work.measures.waistGirth);
+  const value = useWork((work) => measuresOf(work.tapes).waistGirth);
   return (
     <LengthField
       label="Waist"
@@ -22,7 +23,7 @@ function WaistField() {
 }
 
 const waist = (): HTMLInputElement => screen.getByRole("textbox", { name: "Waist" });
-const at = (waistGirth: number, unit: Work["unit"] = "cm"): Partial<Work> => ({ unit, measures: { ...sampleWork.measures, waistGirth } });
+const at = (waistGirth: number, unit: Work["unit"] = "cm"): Partial<Work> => ({ unit, tapes: tapesOf({ ...measuresOf(sampleWork.tapes), waistGirth }) });
 
 describe("LengthField", () => {
   // Millimetres worked out by hand: 1 in is 25.4 mm.
@@ -41,7 +42,7 @@ describe("LengthField", () => {
     const { user, work } = await renderWork(<WaistField />, at(700, unit));
     await user.clear(waist());
     await user.type(waist(), `${text}{Enter}`);
-    expect(work().measures.waistGirth).toBeCloseTo(mm, 6);
+    expect(measuresOf(work().tapes).waistGirth).toBeCloseTo(mm, 6);
     expect(work().unread).toEqual({});
   });
 
@@ -49,9 +50,9 @@ describe("LengthField", () => {
     const { user, work } = await renderWork(<WaistField />, at(700));
     await user.clear(waist());
     await user.type(waist(), "74");
-    expect(work().measures.waistGirth).toBe(700);
+    expect(measuresOf(work().tapes).waistGirth).toBe(700);
     await user.tab();
-    expect(work().measures.waistGirth).toBe(740);
+    expect(measuresOf(work().tapes).waistGirth).toBe(740);
   });
 
   it("keeps what it cannot read as typed, says why beside it, and goes on with the old value", async () => {
@@ -63,7 +64,7 @@ describe("LengthField", () => {
     const said = document.getElementById(waist().getAttribute("aria-describedby") ?? "");
     expect(said?.textContent).toContain("“seventy”");
     expect(said?.textContent).toContain("Until then 70 cm counts");
-    expect(work().measures.waistGirth).toBe(700);
+    expect(measuresOf(work().tapes).waistGirth).toBe(700);
     expect(work().unread).toEqual({ "measure.waistGirth": "seventy" });
   });
 
@@ -78,7 +79,7 @@ describe("LengthField", () => {
     await user.clear(waist());
     await user.type(waist(), "71{Enter}");
     expect(work().unread).toEqual({});
-    expect(work().measures.waistGirth).toBe(710);
+    expect(measuresOf(work().tapes).waistGirth).toBe(710);
     expect(screen.queryByRole("alert")).toBeNull();
   });
 
@@ -87,7 +88,7 @@ describe("LengthField", () => {
     await user.clear(waist());
     await user.type(waist(), "300{Enter}");
     expect(screen.getByRole("alert").textContent).toContain("Longer than that cannot be.");
-    expect(work().measures.waistGirth).toBe(700);
+    expect(measuresOf(work().tapes).waistGirth).toBe(700);
     expect(waist().value).toBe("300");
   });
 
@@ -97,21 +98,21 @@ describe("LengthField", () => {
     await user.type(waist(), "99{Escape}");
     expect(waist().value).toBe("70");
     await user.tab();
-    expect(work().measures.waistGirth).toBe(700);
+    expect(measuresOf(work().tapes).waistGirth).toBe(700);
   });
 
   it("does not round a value by merely passing through the field in the other unit", async () => {
     const { user, work } = await renderWork(<WaistField />, at(701.3, "in"));
     await user.click(waist());
     await user.tab();
-    expect(work().measures.waistGirth).toBe(701.3);
+    expect(measuresOf(work().tapes).waistGirth).toBe(701.3);
   });
 
   it("clears the measure when emptied", async () => {
     const { user, work } = await renderWork(<WaistField />, at(700));
     await user.clear(waist());
     await user.tab();
-    expect(work().measures.waistGirth).toBeUndefined();
+    expect(measuresOf(work().tapes).waistGirth).toBeUndefined();
   });
 
   it.each([
@@ -125,15 +126,15 @@ describe("LengthField", () => {
     const { user, work } = await renderWork(<WaistField />, at(from, unit));
     await user.click(waist());
     await user.keyboard(keys);
-    expect(work().measures.waistGirth).toBeCloseTo(to, 2);
+    expect(measuresOf(work().tapes).waistGirth).toBeCloseTo(to, 2);
   });
 
   it("makes one step of undo of a key held down", async () => {
     const { user, work, store } = await renderWork(<WaistField />, at(700));
     await user.click(waist());
     await user.keyboard("{ArrowUp>4}{/ArrowUp}");
-    expect(work().measures.waistGirth).toBe(704);
+    expect(measuresOf(work().tapes).waistGirth).toBe(704);
     act(() => undo(store));
-    expect(work().measures.waistGirth).toBe(700);
+    expect(measuresOf(work().tapes).waistGirth).toBe(700);
   });
 });

@@ -294,7 +294,7 @@ describe("what lies on the table", () => {
   });
 
   it("shows the printed pieces alone while there is no plan yet", async () => {
-    const { container } = await showToScale({ ...testWork, measures: {} });
+    const { container } = await showToScale({ ...testWork, tapes: [{ readings: {} }] });
     expect(container.querySelectorAll(".printed-size").length).toBeGreaterThan(0);
     expect(container.querySelector(".new-line")).toBeNull();
     expect(screen.getByText(/Your own line appears/)).toBeTruthy();

@@ -1,3 +1,4 @@
+import { measuresOf } from "../../../src/core/measures/tape";
 import { screen, within } from "@testing-library/react";
 import { describe, expect, it } from "vitest";
 import { TapeStep } from "../../../src/ui/tape/TapeStep";
@@ -29,7 +30,7 @@ describe("the tape", () => {
     await user.clear(field(/^Under-bust girth/));
     // The sample's bust is 93 cm.
     await user.type(field(/^Under-bust girth/), "95{Enter}");
-    expect(work().measures.underBustGirth).toBe(950);
+    expect(measuresOf(work().tapes).underBustGirth).toBe(950);
     const described = (field(/^Under-bust girth/).getAttribute("aria-describedby") ?? "").split(" ").map((id) => document.getElementById(id)?.textContent);
     expect(described.join(" ")).toContain("swapped");
   });
@@ -38,13 +39,13 @@ describe("the tape", () => {
     const { user, work } = await renderWork(<TapeStep />);
     await user.clear(field(/^Waist girth/));
     await user.type(field(/^Waist girth/), "29{Enter}");
-    expect(work().measures.waistGirth).toBe(sampleWork.measures.waistGirth);
+    expect(measuresOf(work().tapes).waistGirth).toBe(measuresOf(sampleWork.tapes).waistGirth);
     expect(screen.getByRole("alert").textContent).toContain("inches");
     expect(field(/^Waist girth/).value).toBe("29");
   });
 
   it("says what a missing measure is needed for", async () => {
-    await renderWork(<TapeStep />, { measures: {} });
+    await renderWork(<TapeStep />, { tapes: [{ readings: {} }] });
     const hint = document.getElementById(field(/^Bust girth/).getAttribute("aria-describedby") ?? "");
     expect(hint?.textContent).toBe("Needed for any plan.");
   });

@@ -1,3 +1,4 @@
+import { measuresOf } from "../../../src/core/measures/tape";
 import { screen, waitFor, within } from "@testing-library/react";
 import * as fakeDatabase from "fake-indexeddb";
 import { beforeAll, beforeEach, describe, expect, it, vi } from "vitest";
@@ -36,7 +37,7 @@ describe("the first visit", () => {
     const { user, work } = await renderWork(<App />, {}, library);
     await user.click(button("Start with my own measures"));
     await waitFor(() => expect(work().invented).toBe(false));
-    expect(work().measures).toEqual({});
+    expect(measuresOf(work().tapes)).toEqual({});
     await user.click(button("Works"));
     await waitFor(() => expect(names()).toContain(sampleWork.name));
     expect(names()).toContain("My bodice");
@@ -49,7 +50,7 @@ describe("the works menu", () => {
     await user.click(button("Works"));
     await user.click(button(`Copy ${sampleWork.name}`));
     await waitFor(() => expect(work().name).toBe(`${sampleWork.name} (copy)`));
-    expect(work().measures).toEqual(sampleWork.measures);
+    expect(measuresOf(work().tapes)).toEqual(measuresOf(sampleWork.tapes));
   });
 
   it("deletes a work and brings it back", async () => {
