@@ -49,6 +49,10 @@ const PROPORTIONS = {
   waistToHip: [200, 1],
 } as const satisfies Partial<Record<keyof DraftMeasures, readonly [Mm, Mm]>>;
 
+/** What a draft goes by for one bust girth (mm, at the block's own difference): the trade's proportions, body measures alone. */
+export const proportionAt = (name: keyof typeof PROPORTIONS, bust: Mm): Mm =>
+  PROPORTIONS[name][0] + (PROPORTIONS[name][1] * (bust - WORKED_BUST)) / STEP;
+
 /** Degrees at bust 880, change for each 40 mm, and the narrowest and widest drafted (textbooks show 14 to 22). */
 const BUST_DART = { worked: 14.2, step: 0.7, least: 10, most: 22 };
 
@@ -62,7 +66,7 @@ const BUST_DART = { worked: 14.2, step: 0.7, least: 10, most: 22 };
 export function draftMeasuresFor(row: SizeRow, chart: SizeChart, ease: Ease): DraftMeasures {
   const bust = row.bust - chart.draftedDifference + BLOCK_DIFFERENCE;
   const steps = (bust - WORKED_BUST) / STEP;
-  const at = (name: keyof typeof PROPORTIONS): Mm => PROPORTIONS[name][0] + PROPORTIONS[name][1] * steps;
+  const at = (name: keyof typeof PROPORTIONS): Mm => proportionAt(name, bust);
   const dart = Math.min(BUST_DART.most, Math.max(BUST_DART.least, BUST_DART.worked + BUST_DART.step * steps));
   return {
     bust,
