@@ -27,7 +27,7 @@ describe("a work file", () => {
 
   it("names itself and its version, and is laid out to be read", () => {
     const text = writeWorkFile(blankWork());
-    expect(text.startsWith('{\n  "bodicewright": "work",\n  "version": 2,\n  "work": {\n    "name": "My bodice",\n')).toBe(true);
+    expect(text.startsWith('{\n  "bodicewright": "work",\n  "version": 3,\n  "work": {\n    "name": "My bodice",\n')).toBe(true);
     expect(text.endsWith("}\n")).toBe(true);
   });
 
@@ -83,10 +83,17 @@ describe("a work file", () => {
     ["name", damaged((work) => delete work["name"])],
     ["name", damaged((work) => Object.assign(work, { name: long }))],
     ["unit", damaged((work) => Object.assign(work, { unit: "ell" }))],
-    ["measures.bustGirth", damaged((work) => Object.assign(work, { measures: { bustGirth: "92" } }))],
-    ["measures.bustGirth", damaged((work) => Object.assign(work, { measures: { bustGirth: LIMITS.length + 1 } }))],
-    ["measures.bustGirth", damaged((work) => Object.assign(work, { measures: { bustGirth: Number.NaN } }))],
-    ["measures", damaged((work) => Object.assign(work, { measures: { collar: 400 } }))],
+    ["tapes.0.readings.bustGirth.0", damaged((work) => Object.assign(work, { tapes: [{ readings: { bustGirth: ["92"] } }] }))],
+    ["tapes.0.readings.bustGirth.0", damaged((work) => Object.assign(work, { tapes: [{ readings: { bustGirth: [LIMITS.length + 1] } }] }))],
+    ["tapes.0.readings.bustGirth.0", damaged((work) => Object.assign(work, { tapes: [{ readings: { bustGirth: [Number.NaN] } }] }))],
+    ["tapes.0.readings.bustGirth", damaged((work) => Object.assign(work, { tapes: [{ readings: { bustGirth: [] } }] }))],
+    ["tapes.0.readings.bustGirth", damaged((work) => Object.assign(work, { tapes: [{ readings: { bustGirth: Array.from({ length: LIMITS.readings + 1 }, () => 900) } }] }))],
+    ["tapes.0.readings", damaged((work) => Object.assign(work, { tapes: [{ readings: { collar: [400] } }] }))],
+    ["tapes.0.taken", damaged((work) => Object.assign(work, { tapes: [{ taken: "2026-02-30", readings: {} }] }))],
+    ["tapes.0.taken", damaged((work) => Object.assign(work, { tapes: [{ taken: "yesterday", readings: {} }] }))],
+    ["tapes", damaged((work) => Object.assign(work, { tapes: [] }))],
+    ["tapes", damaged((work) => Object.assign(work, { tapes: Array.from({ length: LIMITS.tapes + 1 }, () => ({ readings: {} })) }))],
+    ["age", damaged((work) => Object.assign(work, { age: -1 }))],
     ["work", damaged((work) => Object.assign(work, { more: 1 }))],
     ["pattern.chart.sizes.1.waist", damaged((work) => Object.assign(work, { pattern: withSizes([size("a"), { ...size("b"), waist: null }]) }))],
     [

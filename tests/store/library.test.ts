@@ -124,11 +124,11 @@ describe("a damaged record", () => {
   it("is said to be so, listed, and left as it is", async () => {
     const library = await open();
     await library.save(kept("good"));
-    const broken = record("broken", { work: { ...sampleWork, measures: { bustGirth: "big" } } });
+    const broken = record("broken", { work: { ...sampleWork, tapes: [{ readings: { bustGirth: ["big"] } }] } });
     await raw((db) => db.put("works", broken));
     expect(await library.load("broken")).toEqual({
       ok: false,
-      failure: { code: "storage/damaged", id: "broken", why: { code: "file/damaged", places: ["measures.bustGirth"] } },
+      failure: { code: "storage/damaged", id: "broken", why: { code: "file/damaged", places: ["tapes.0.readings.bustGirth.0"] } },
     });
     expect(valueOf(await library.list()).map(({ id }) => id).toSorted()).toEqual(["broken", "good"]);
     expect(await raw((db) => db.get("works", "broken"))).toEqual(broken);

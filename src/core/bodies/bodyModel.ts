@@ -45,7 +45,7 @@ export interface Conditioned {
  * value; measures that the model lacks are passed over.
  *
  * @source conditional of a multivariate t: middle as for the normal distribution, scatter times (ν + d)/(ν + p), with
- *   ν + p degrees of freedom (Kotz and Nadarajah, Multivariate t Distributions, 2004; from memory, held by simulation)
+ *   ν + p degrees of freedom (Kotz and Nadarajah, Multivariate t Distributions, 2004; from memory)
  */
 export function conditionOn(model: BodyModel, given: readonly Known[]): Conditioned {
   const known = given.filter(({ measure }) => model.measures.includes(measure));

@@ -72,7 +72,7 @@ export type Command =
  * that is none, or one beyond all bounds. Texts and lists too long for any work are cut.
  */
 export function applyCommand(work: Work, command: Command): Work {
-  if (!areNumbersKept(command) || !areAlterationsKept(command)) return work;
+  if (!areNumbersKept(command) || !areAlterationsKept(command) || !isDayKept(command)) return work;
   const next = changed(work, command);
   return JSON.stringify(next) === JSON.stringify(work) ? work : next;
 }
@@ -88,10 +88,11 @@ function changed(work: Work, command: Command): Work {
       return { ...work, paper: command.paper };
     case "setReading": {
       const { measure, at, value } = command;
+      if (!Number.isInteger(at) || at < 0) return work;
       return withReadings(work, measure, (readings) => (at < readings.length ? readings.with(at, value) : [...readings, value]));
     }
     case "removeReading":
-      return withReadings(work, command.measure, (readings) => readings.toSpliced(command.at, 1));
+      return withReadings(work, command.measure, (readings) => readings.filter((_, at) => at !== command.at));
     case "setMeasure":
       return withReadings(work, command.measure, () => [command.value]);
     case "clearMeasure":
@@ -106,6 +107,7 @@ function changed(work: Work, command: Command): Work {
     }
     case "setAge": {
       const { age: _old, ...rest } = work;
+      if (command.age !== null && (command.age < 0 || command.age > LIMITS.age)) return work;
       return command.age === null ? rest : { ...rest, age: command.age };
     }
     case "setPatternName":
@@ -169,8 +171,8 @@ function withReadings(work: Work, measure: MeasureName, change: (readings: reado
   const [newest, ...earlier] = work.tapes;
   if (newest === undefined) return work;
   const readings = change(newest.readings[measure] ?? []).slice(0, LIMITS.readings);
-  const others = without(newest.readings, measure);
-  return { ...work, tapes: [{ ...newest, readings: readings.length === 0 ? others : { ...others, [measure]: readings } }, ...earlier] };
+  const next = readings.length === 0 ? without(newest.readings, measure) : { ...newest.readings, [measure]: readings };
+  return { ...work, tapes: [{ ...newest, readings: next }, ...earlier] };
 }
 
 const dated = ({ readings }: MeasureSet, taken: string | null): MeasureSet => (taken === null ? { readings } : { taken, readings });
@@ -217,6 +219,17 @@ function putUnread(unread: Work["unread"], field: string, text: string): Work["u
 function areNumbersKept(value: unknown): boolean {
   if (typeof value === "number") return Math.abs(value) <= LIMITS.length;
   return typeof value !== "object" || value === null || Object.values(value).every(areNumbersKept);
+}
+
+/** A set's day is one of the calendar, as the document keeps it: yyyy-mm-dd. */
+function isDayKept(command: Command): boolean {
+  if (command.kind !== "setTaken" && command.kind !== "newTape") return true;
+  if (command.taken === null) return true;
+  const [, year, month, day] = /^(\d{4})-(\d{2})-(\d{2})$/.exec(command.taken)?.map(Number) ?? [];
+  if (year === undefined || month === undefined || day === undefined) return false;
+  const leap = year % 4 === 0 && (year % 100 !== 0 || year % 400 === 0);
+  const days = [31, leap ? 29 : 28, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31];
+  return day >= 1 && day <= (days[month - 1] ?? 0);
 }
 
 const isShare = (share: number): boolean => share >= 0 && share <= 1;

@@ -55,6 +55,12 @@ const CASES: readonly (readonly [Command, Work])[] = [
     { kind: "setMeasure", measure: "acrossBack", value: 350 },
     { ...sampleWork, tapes: tapesOf({ ...measuresOf(sampleWork.tapes), acrossBack: 350 }) },
   ],
+  [
+    { kind: "setReading", measure: "bustGirth", at: 0, value: 931 },
+    { ...sampleWork, tapes: tapesOf({ ...measuresOf(sampleWork.tapes), bustGirth: 931 }) },
+  ],
+  [{ kind: "setTaken", set: 0, taken: "2026-11-25" }, { ...sampleWork, tapes: sampleWork.tapes.map((set) => ({ ...set, taken: "2026-11-25" })) }],
+  [{ kind: "setAge", age: 47 }, { ...sampleWork, age: 47 }],
   [{ kind: "setPatternName", name: "Another" }, patternWith({ name: "Another" })],
   [{ kind: "setSizes", sizes: [size] }, chartWith({ sizes: [size] })],
   [{ kind: "setCups", cups: [] }, chartWith({ cups: [] })],
@@ -203,12 +209,19 @@ describe("what no work can hold", () => {
   it("never comes about by commands, whatever they hold: every work reached is saved and read back", () => {
     const wild = fc.oneof({ weight: 4, arbitrary: fc.integer({ min: -9000, max: 9000 }) }, { weight: 1, arbitrary: fc.double() }).map((n) => n + 0);
     const text = fc.oneof({ weight: 4, arbitrary: anyText }, { weight: 1, arbitrary: fc.string({ minLength: 190, maxLength: 260 }) });
+    const day = fc.date({ min: new Date("1996-01-01"), max: new Date("2096-12-31"), noInvalidDate: true }).map((date) => date.toISOString().slice(0, 10));
     const field = text.filter((name) => name !== "__proto__");
     const of = <K extends Command["kind"]>(kind: K) => fc.constant(kind);
     const command: fc.Arbitrary<Command> = fc.oneof(
       fc.record({ kind: of("setName"), name: text }),
       fc.record({ kind: of("setMeasure"), measure: fc.constantFrom(...MEASURE_NAMES), value: wild }),
       fc.record({ kind: of("clearMeasure"), measure: fc.constantFrom(...MEASURE_NAMES) }),
+      fc.record({ kind: of("setReading"), measure: fc.constantFrom(...MEASURE_NAMES), at: fc.oneof(fc.integer({ min: 0, max: 6 }), wild), value: wild }),
+      fc.record({ kind: of("removeReading"), measure: fc.constantFrom(...MEASURE_NAMES), at: fc.oneof(fc.integer({ min: 0, max: 3 }), wild) }),
+      fc.record({ kind: of("setTaken"), set: fc.integer({ min: 0, max: 2 }), taken: fc.oneof(day, text, fc.constant(null)) }),
+      fc.record({ kind: of("newTape"), taken: fc.oneof(day, text) }),
+      fc.record({ kind: of("removeTape"), set: fc.integer({ min: 0, max: 3 }) }),
+      fc.record({ kind: of("setAge"), age: fc.option(wild) }),
       fc.record({ kind: of("setPatternName"), name: text }),
       fc.record({ kind: of("setSizes"), sizes: fc.array(fc.tuple(anySize, text, wild).map(([row, label, bust]) => ({ ...row, label, bust })), { maxLength: 70 }) }),
       fc.record({ kind: of("setCups"), cups: fc.array(anyCup, { maxLength: 70 }) }),
@@ -231,6 +244,50 @@ describe("what no work can hold", () => {
       }),
     );
   }, 60_000);
+});
+
+describe("readings and sets", () => {
+  const readings = (work: Work, set = 0) => work.tapes[set]?.readings.bustGirth;
+  const read = (at: number, value: number): Command => ({ kind: "setReading", measure: "bustGirth", at, value });
+
+  it("adds a reading after the last, puts one right, takes one out", () => {
+    const three = run(sampleWork, read(1, 934), read(7, 938));
+    expect(readings(three)).toEqual([930, 934, 938]);
+    expect(readings(run(three, read(1, 936)))).toEqual([930, 936, 938]);
+    const without = (at: number): Command => ({ kind: "removeReading", measure: "bustGirth", at });
+    expect(readings(run(three, without(0)))).toEqual([934, 938]);
+    expect(readings(run(three, without(0), without(0), without(0)))).toBeUndefined();
+    expect(applyCommand(three, without(3))).toBe(three);
+    expect(applyCommand(three, without(-1))).toBe(three);
+  });
+
+  it("keeps no more readings than a file can hold", () => {
+    const full = run(sampleWork, ...Array.from({ length: 9 }, (_, at) => read(at + 1, 930 + at)));
+    expect(readings(full)).toHaveLength(LIMITS.readings);
+  });
+
+  it("begins a set that stands on the earlier one until it is full", () => {
+    const anew = run(sampleWork, { kind: "setTaken", set: 0, taken: "2026-03-01" }, { kind: "newTape", taken: "2026-11-25" });
+    expect(anew.tapes.map(({ taken }) => taken)).toEqual(["2026-11-25", "2026-03-01"]);
+    expect(measuresOf(anew.tapes)).toEqual(measuresOf(sampleWork.tapes));
+    const taken = run(anew, read(0, 948));
+    expect(measuresOf(taken.tapes)).toEqual({ ...measuresOf(sampleWork.tapes), bustGirth: 948 });
+    expect(readings(taken, 1)).toEqual([930]);
+    expect(run(taken, { kind: "removeTape", set: 0 }).tapes).toEqual(run(sampleWork, { kind: "setTaken", set: 0, taken: "2026-03-01" }).tapes);
+  });
+
+  it("is never without a set", () => {
+    expect(run(sampleWork, { kind: "removeTape", set: 0 }).tapes).toEqual([{ readings: {} }]);
+  });
+
+  it.each(["2026-02-29", "2100-02-29", "2026-13-01", "2026-04-31", "2026-11-00", "today", "25.11.2026", ""])("takes no day %j", (taken) => {
+    expect(applyCommand(sampleWork, { kind: "setTaken", set: 0, taken })).toBe(sampleWork);
+    expect(applyCommand(sampleWork, { kind: "newTape", taken })).toBe(sampleWork);
+  });
+
+  it.each(["2028-02-29", "2000-02-29", "2026-12-31", "2026-04-30"])("takes the day %s", (taken) => {
+    expect(applyCommand(sampleWork, { kind: "setTaken", set: 0, taken }).tapes[0]?.taken).toBe(taken);
+  });
 });
 
 describe("picks of lines when the chart changes", () => {
