@@ -7,7 +7,7 @@ export interface Label {
   readonly y: Mm;
   readonly lines: readonly string[];
   readonly anchor: "start" | "middle" | "end";
-  readonly kind: "size" | "cut" | "dart" | "title" | "bustPoint";
+  readonly kind: "size" | "cut" | "dart" | "title" | "bustPoint" | "guess";
   /** A thin line from the label to what it speaks of. */
   readonly leader: { readonly x: Mm; readonly y: Mm } | null;
   /** Said instead where the pieces are small; absent: the first line alone. Empty: nothing. */

@@ -58,7 +58,8 @@ export function pieceDiagram(plan: Plan, name: PieceName, unit: LengthUnit): Pie
     neighbours: neighbours.map(pieceMarks),
     drawn: pieceMarks(drawn),
     bustPoint: name === plan.bustPiece ? (bustPoint ?? printedBustPoint) : null,
-    labels: planLabels(plan, [place], unit),
+    // A guess is to be looked at, not to be cut by: it stays off the paper.
+    labels: planLabels(plan, [place], unit).filter(({ kind }) => kind !== "guess"),
   };
 }
 

@@ -123,7 +123,7 @@ export function pieceLabels(plan: Plan, places: readonly Place[]): readonly Labe
       },
     ];
     if (piece !== plan.bustPiece) return labels;
-    const { own, printed } = plan.bustPoint;
+    const { own, printed, probable } = plan.bustPoint;
     const at = own ?? printed;
     labels.push({
       id: "bust-point",
@@ -137,6 +137,20 @@ export function pieceLabels(plan: Plan, places: readonly Place[]): readonly Labe
       kind: "bustPoint",
       leader: null,
     });
+    if (probable !== null) {
+      labels.push({
+        id: "bust-probable",
+        x: probable.centre.x + dx,
+        y: probable.centre.y + probable.down + dy,
+        below: BELOW_LINE,
+        moves: 0,
+        lines: ["yours probably in here"],
+        far: [],
+        anchor: "middle",
+        kind: "guess",
+        leader: null,
+      });
+    }
     return labels;
   });
 }

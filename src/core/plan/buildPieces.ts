@@ -4,14 +4,14 @@ import { moveMouthEnd } from "../dart/mouthEnd";
 import { blendPiece, levelSizes, type LevelSizes } from "../blend/blendPiece";
 import { seamLength } from "../girth/seamLength";
 import { levelWidth } from "../girth/levelWidth";
-
-import { piecePoint, shift, type PiecePoint } from "../geometry/point";
+import { shift, type PiecePoint } from "../geometry/point";
 import { pointOf, type Piece, type PieceName } from "../pattern/piece";
 import type { Blocks } from "../pattern/printedNest";
 import { must, ok, type Result } from "../result";
 import type { BustAdjusted, Style, StyleOptions } from "../style/style";
 import type { FullBustFailure } from "../surgery/fullBust";
-import type { Measures } from "../measures/measure";
+import { fromSideNeck, probableBustPoint, type ProbableBustPoint } from "../bodies/probableBustPoint";
+import type { MeasuredBody } from "../measures/tape";
 import type { Mm } from "../units";
 
 /** Whole finished waist for each size at the waist, the frame's darts kept; mm. */
@@ -43,7 +43,7 @@ export interface Built {
   readonly blended: PieceSet;
   readonly bust: Result<BustAdjusted, FullBustFailure> | null;
   /** In the frame of the style's bust piece. */
-  readonly bustPoint: { readonly printed: PiecePoint; readonly own: PiecePoint | null };
+  readonly bustPoint: { readonly printed: PiecePoint; readonly own: PiecePoint | null; readonly probable: ProbableBustPoint | null };
   /** The pieces with the darts that the wearer's own cup asks for; null where they cannot be made. */
   readonly wanted: PieceSet | null;
 }
@@ -57,7 +57,8 @@ export interface BuildInputs {
   /** Whole bust change to make, and the whole difference between the wearer's cup and the version's. */
   readonly alteration: Mm;
   readonly residual: Mm;
-  readonly measures: Measures;
+  readonly body: MeasuredBody;
+  readonly age: number | undefined;
 }
 
 /** Builds the pieces for the picks. */
@@ -72,14 +73,15 @@ export function buildPieces(inputs: BuildInputs): Result<Built, FullBustFailure>
   const bust = inputs.alteration === 0 ? null : style.adjustBust(open, inputs.alteration / 2);
   const altered = bust !== null && bust.ok ? bust.value.pieces : null;
   const blended = altered === null ? cut : style.finish(altered, bustPointOf(altered), cupDifference + inputs.alteration);
-  const own = ownBustPoint(block.front, inputs.measures);
+  const own = ownBustPoint(block.front, inputs.body);
+  const probable = probableBustPoint(pointOf(block.front, "sideNeck"), inputs.body, inputs.age);
   const wanted = inputs.residual === 0 ? ok(open) : openPieces(style.adjustBust(open, inputs.residual / 2));
   const basques = basquesOf(inputs, cut);
   return ok({
     cut: { ...cut, ...basques },
     blended: { ...blended, ...basques },
     bust,
-    bustPoint: { printed: bustPointOf(blended), own },
+    bustPoint: { printed: bustPointOf(blended), own, probable },
     wanted: wanted.ok ? style.finish(wanted.value, own ?? bustPointOf(wanted.value), cupDifference + inputs.residual) : null,
   });
 }
@@ -113,11 +115,8 @@ function trueToBodice(basque: Piece, wanted: Mm): Piece {
 }
 
 /** The wearer's bust point on the front, from the side neck point, where she measured both; else null. */
-function ownBustPoint(front: Piece, { bustPointWidth, sideNeckToBustPoint }: Measures): PiecePoint | null {
+function ownBustPoint(front: Piece, { bustPointWidth, sideNeckToBustPoint }: MeasuredBody): PiecePoint | null {
   if (bustPointWidth === undefined || sideNeckToBustPoint === undefined) return null;
-  const neck = pointOf(front, "sideNeck");
-  const x = bustPointWidth / 2;
-  const down = sideNeckToBustPoint ** 2 - (x - neck.x) ** 2;
-  return down <= 0 ? null : piecePoint(x, neck.y + Math.sqrt(down));
+  return fromSideNeck(pointOf(front, "sideNeck"), bustPointWidth.value, sideNeckToBustPoint.value);
 }
 

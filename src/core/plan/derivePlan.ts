@@ -12,7 +12,7 @@ import { levelWidth } from "../girth/levelWidth";
 import { type DartRef, type LevelName, type Nest, type Piece } from "../pattern/piece";
 import { isBasque } from "../pattern/pieceGroups";
 import { differenceOf, draftBlocks, printNest, type Blocks, type PrintedNest } from "../pattern/printedNest";
-import { measuresOf } from "../measures/tape";
+import { bodyOf, measuresOf } from "../measures/tape";
 import { fail, must, ok, type Result } from "../result";
 import { rankAlternatives } from "../sizing/alternatives";
 import { pickBust, pickCup, pickFrame } from "../sizing/pickFrame";
@@ -107,7 +107,8 @@ function derivePicked(work: Work): Result<Picked, PlanFailure> {
     cupDifference: cup.value.drafted,
     alteration: bust.alteration,
     residual: bust.residual,
-    measures,
+    body: bodyOf(work.tapes),
+    age: work.age,
   });
   if (!built.ok) return undraftable(cup.value.label, built.failure);
 
@@ -259,16 +260,16 @@ function draftsOf(pattern: Pattern) {
 }
 
 /** The last picks of each pattern, so that a drag, which changes slips alone, picks and cuts nothing again. */
-const lastPicked = new WeakMap<Pattern, Pick<Work, "tapes" | "picks" | "easeWanted"> & { readonly result: ReturnType<typeof derivePicked> }>();
+const lastPicked = new WeakMap<Pattern, Pick<Work, "tapes" | "age" | "picks" | "easeWanted"> & { readonly result: ReturnType<typeof derivePicked> }>();
 
 function pickedOf(work: Work): ReturnType<typeof derivePicked> {
-  const { pattern, tapes, picks, easeWanted } = work;
+  const { pattern, tapes, age, picks, easeWanted } = work;
   const known = lastPicked.get(pattern);
-  if (known !== undefined && known.tapes === tapes && known.picks === picks && known.easeWanted === easeWanted) {
+  if (known !== undefined && known.tapes === tapes && known.age === age && known.picks === picks && known.easeWanted === easeWanted) {
     return known.result;
   }
   const result = derivePicked(work);
-  lastPicked.set(pattern, { tapes, picks, easeWanted, result });
+  lastPicked.set(pattern, { tapes, ...(age === undefined ? {} : { age }), picks, easeWanted, result });
   return result;
 }
 

@@ -1,6 +1,7 @@
 /** What follows from a work: the whole answer, derived afresh, never stored. */
 import type { CheckResult } from "../checks/check";
 import type { DartFigures } from "../dart/dartFigures";
+import type { ProbableBustPoint } from "../bodies/probableBustPoint";
 import type { PiecePoint } from "../geometry/point";
 import type { PieceSet } from "../alterations/pieceSet";
 import type { DartRef, LevelName, Nest, Piece, PieceName, PointName, SeamName } from "../pattern/piece";
@@ -215,8 +216,11 @@ export interface Plan {
   readonly wanted: readonly Piece[] | null;
   /** The piece that carries the bust point. */
   readonly bustPiece: PieceName;
-  /** On that piece: the pattern's bust point (after any bust alteration), and the wearer's own where she measured it. */
-  readonly bustPoint: { readonly printed: PiecePoint; readonly own: PiecePoint | null };
+  /**
+   * On that piece: the pattern's bust point (after any bust alteration), the wearer's own where she measured it, and where
+   * it probably lies where she did not.
+   */
+  readonly bustPoint: { readonly printed: PiecePoint; readonly own: PiecePoint | null; readonly probable: ProbableBustPoint | null };
   readonly darts: readonly PlannedDart[];
   readonly cutLines: readonly CutLine[];
   readonly slips: readonly Slip[];

@@ -121,7 +121,7 @@ interface BustPointsProps {
 
 /** The bust point: hers over the pattern's. Touched, it lights the slip that changed the bust, if one did. */
 function BustPoints({ plan, mmPerPixel, onLight }: BustPointsProps) {
-  const { printed, own } = plan.bustPoint;
+  const { printed, own, probable } = plan.bustPoint;
   const r = CROSS * mmPerPixel;
   const mark = (x: number, y: number): string =>
     `M${x - 1.7 * r} ${y}H${x + 1.7 * r}M${x} ${y - 1.7 * r}V${y + 1.7 * r}M${x - r} ${y}a${r} ${r} 0 1 0 ${2 * r} 0a${r} ${r} 0 1 0 ${-2 * r} 0`;
@@ -129,6 +129,7 @@ function BustPoints({ plan, mmPerPixel, onLight }: BustPointsProps) {
   const slip = plan.slips.find(({ source }) => source === "bust");
   return (
     <g className="bust-points" aria-hidden="true">
+      {probable !== null && <ellipse className="bust-probable" cx={probable.centre.x} cy={probable.centre.y} rx={probable.across} ry={probable.down} />}
       {own !== null && <path className="bust-point printed-point" d={mark(printed.x, printed.y)} />}
       <path className="bust-point" d={mark(shown.x, shown.y)} />
       {slip !== undefined && (
