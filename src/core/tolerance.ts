@@ -20,11 +20,21 @@ export const SEWN_AGREEMENT = 1;
 /** mm. A bust difference this small is left alone (common practice, no source: half an inch). */
 export const BUST_LEFT_ALONE = 12;
 
-/** mm, one standard deviation. Repeatability of a home tape at a girth (common practice, no source). */
-export const TAPE_REPEATABILITY = 10;
+/** mm. A bust point that is seen this far from where the measures put it is worth measuring again: one reading of a length is no better. */
+export const BUST_POINT_AGREEMENT = 10;
 
 /** Probability. Above it a pick is called borderline. */
 export const BORDERLINE = 0.25;
+
+/** Probability. From it on a pick is nearly sure, and no further reading is asked for it; and from it on it is likely. */
+export const NEARLY_SURE = 0.9;
+export const LIKELY = 0.7;
+
+/** Probability. A reading that makes the best pick surer by less than this is not worth taking: chances are told no finer. */
+export const WORTH_READING = 0.05;
+
+/** mm at one side seam, half the band that holds the line nine times in ten. A wider one is worth another reading. */
+export const LINE_BAND_WIDE = 3;
 
 /** Sizes. How far beyond the printed range a blend may be continued by the nearest grade. */
 export const EXTRAPOLATION_STEPS = 2;

@@ -2,10 +2,11 @@
 import type { CutLine, PlannedLevel } from "../core/plan/plan";
 import type { LengthUnit } from "../core/plan/work";
 import type { Alternative, BustPick, CupPick, FramePick, PickMargin, Sizing } from "../core/sizing/sizing";
-import { BUST_LEFT_ALONE, TAPE_REPEATABILITY } from "../core/tolerance";
+import { BUST_LEFT_ALONE } from "../core/tolerance";
 import type { Mm } from "../core/units";
 import { formatAmount, formatLength, formatSigned } from "./length";
-import { capital, levelWords } from "./names";
+import { capital, levelWords, listWords } from "./names";
+import { ofHundred, timesWords } from "./sure";
 
 /** Below this a share of the way between two lines is the line itself: no pencil is finer. */
 const ON_THE_LINE = 0.005;
@@ -48,16 +49,25 @@ export function followsSentence(level: PlannedLevel, unit: LengthUnit): string {
   );
 }
 
-/** What it would take to change a pick; null where there is nothing else to pick. */
-export function marginSentence(pick: PickMargin, unit: LengthUnit): string | null {
+/**
+ * What it would take to change a pick; null where there is nothing else to pick.
+ *
+ * @param chance of the runner-up, everything considered that the pick stands on
+ */
+export function marginSentence(pick: PickMargin, chance: number, unit: LengthUnit): string | null {
   if (pick.runnerUp === null) return null;
-  return `A tape out by ${formatAmount(pick.margin, unit)} would make it ${pick.runnerUp}; the chance of that is ${percent(pick.probability)}.`;
+  return `A tape out by ${formatAmount(pick.margin, unit)} would make it ${pick.runnerUp}; the chance of ${pick.runnerUp} is ${ofHundred(chance)}.`;
 }
 
-/** Why a chance at all: said once, behind the pick. */
-export const chanceNote = (unit: LengthUnit): string =>
-  `Measured again, a girth comes out up to ${formatAmount(TAPE_REPEATABILITY, unit)} away about two times in three ` +
-  "(common practice, no source). The chance follows from that.";
+/** Why a chance at all: said once, behind the pick. `read`: the girths it stands on, and how often each was read. */
+export function chanceNote(read: readonly { readonly name: string; readonly readings: number }[], spread: Mm, unit: LengthUnit): string {
+  const names = listWords(read.map(({ name, readings }) => `${name} (read ${timesWords(readings)})`));
+  const known = read.length > 1 ? "their difference is then right" : "it is then right";
+  return (
+    `The chance follows from how often you read your ${names}: ${known} to within ${formatAmount(spread, unit)} about two times in three ` +
+    "(what one reading is good to is common practice, no source). More readings make it surer."
+  );
+}
 
 /** One line of a sum: the words, and the figure they come to. */
 export interface SumLine {
@@ -157,6 +167,29 @@ export function bustSentence(pick: BustPick, unit: LengthUnit): string {
 /** "Frame 12, cup C". */
 export const alternativeTitle = (way: Pick<Alternative, "frame" | "cup">): string =>
   way.cup === null ? `Size ${way.frame}` : `Size ${way.frame}, cup ${way.cup}`;
+
+/** Why the planner's own pick is not the first of the list; null where it is. */
+export function besideRankSentence(ways: readonly Alternative[], byBust: boolean): string | null {
+  const first = ways[0];
+  const pick = ways.find(({ picked }) => picked);
+  if (first === undefined || pick === undefined || first === pick) return null;
+  const [nearer, farther] = [first, pick].map(({ residual }) => Math.abs(residual));
+  const moved = [first, pick].map(({ waistMove, hipMove }) => Math.abs(waistMove) + Math.abs(hipMove));
+  const because = [
+    ...((farther ?? 0) > BUST_LEFT_ALONE && (nearer ?? 0) <= BUST_LEFT_ALONE ? ["it needs no bust alteration"] : []),
+    ...(Math.abs(first.frameMisfit) < Math.abs(pick.frameMisfit) ? ["its frame lies nearer your upper chest"] : []),
+    ...((moved[0] ?? 0) < (moved[1] ?? 0) ? ["its side seams move less"] : []),
+  ];
+  const cup = pick.cup === null || byBust ? "" : ", then the cup by how far the bust stands out beyond it";
+  const rule = `picks the frame by the ${byBust ? "bust" : "upper chest"} alone${cup}`;
+  const reason = because.length === 0 ? "disturbs less in all" : `disturbs less in all: ${listWords(because)}`;
+  return (
+    `The planner ${rule}, and so took ${lower(alternativeTitle(pick))}. With everything weighed together, as in this list, ` +
+    `${lower(alternativeTitle(first))} ${reason}. Either can be cut: take it if you would rather.`
+  );
+}
+
+const lower = (text: string): string => text.charAt(0).toLowerCase() + text.slice(1);
 
 /** What taking it costs, most costly part first. */
 export function alternativeSentence(way: Alternative, unit: LengthUnit): string {

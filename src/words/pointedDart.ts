@@ -10,7 +10,7 @@ import type {
 import { liesAlongBust } from "../core/pattern/dartNames";
 import type { DartRef } from "../core/pattern/piece";
 import type { GiveBackPlace, LengthUnit } from "../core/plan/work";
-import { FULLNESS_NOTICED, TAPE_REPEATABILITY } from "../core/tolerance";
+import { BUST_POINT_AGREEMENT, FULLNESS_NOTICED } from "../core/tolerance";
 import { degreesFrom, type Mm } from "../core/units";
 import { formatAngle, placeWords } from "./darts";
 import { formatAmount, formatLength, formatMost, markingStep } from "./length";
@@ -178,7 +178,7 @@ export const naiveFigures = ({ figures: { after } }: NaiveShortening, unit: Leng
 
 /** Said where the bust point that is seen lies elsewhere than the measures say, by more than a tape is out. */
 export const bustPointOffSentence = ({ bustPointOff }: PointedDartAnswers, unit: LengthUnit): string | null =>
-  bustPointOff <= TAPE_REPEATABILITY
+  bustPointOff <= BUST_POINT_AGREEMENT
     ? null
     : `The bust point you marked lies ${formatAmount(bustPointOff, unit)} from where your measures put it. Take bust-point width and side neck ` +
       "point to bust point again; until they agree, the plan's own check of the dart's end goes by the measures.";

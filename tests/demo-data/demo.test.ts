@@ -1,7 +1,7 @@
-import { measuresOf } from "../../src/core/measures/tape";
+import { bodyOf, measuresOf } from "../../src/core/measures/tape";
 import { describe, expect, it } from "vitest";
+import { suspicionsOf } from "../../src/core/bodies/suspicion";
 import { readChart } from "../../src/core/chart/readChart";
-import { measureNotes } from "../../src/core/measures/crossChecks";
 import { MEASURE_NAMES } from "../../src/core/measures/measure";
 import { derivePlan } from "../../src/core/plan/derivePlan";
 import type { Plan } from "../../src/core/plan/plan";
@@ -33,10 +33,11 @@ describe.each(works.map((work, index) => [work.name, index] as const))("%s", (_,
     expect(work.pattern.name).toMatch(/\(invented\)$/);
   });
 
-  it("has a whole set of measures, none remarked on, to 0.1 mm", () => {
-    const measures = measuresOf(demo(index).work.tapes);
+  it("has a whole set of measures, none of them doubted, to 0.1 mm", () => {
+    const { tapes } = demo(index).work;
+    const measures = measuresOf(tapes);
     expect(Object.keys(measures).toSorted()).toEqual([...MEASURE_NAMES].toSorted());
-    expect(measureNotes(measures)).toEqual([]);
+    expect(suspicionsOf(bodyOf(tapes))).toEqual([]);
     for (const value of Object.values(measures)) expect(Math.round(value * 10) / 10).toBe(value);
   });
 

@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { bustSentence, marginSentence, offsetWords, shareWords } from "../../src/words/blend";
+import { besideRankSentence, bustSentence, chanceNote, marginSentence, offsetWords, shareWords } from "../../src/words/blend";
 
 describe("where a line runs", () => {
   it.each([
@@ -24,12 +24,23 @@ describe("where a line runs", () => {
 
 describe("how sure a pick is", () => {
   it("says what would change it and how likely that is", () => {
-    const pick = { margin: 4, runnerUp: "14", probability: 0.34, borderline: true };
-    expect(marginSentence(pick, "cm")).toBe("A tape out by 4 mm would make it 14; the chance of that is 34 %.");
+    const pick = { spread: 10, margin: 4, runnerUp: "14", probability: 0.34, borderline: true };
+    expect(marginSentence(pick, 0.34, "cm")).toBe("A tape out by 4 mm would make it 14; the chance of 14 is about 35 of 100.");
+    expect(marginSentence(pick, 0.001, "in")).toBe("A tape out by 3/16 in would make it 14; the chance of 14 is fewer than 5 of 100.");
   });
 
   it("says nothing where there is nothing else to pick", () => {
-    expect(marginSentence({ margin: Infinity, runnerUp: null, probability: 0, borderline: false }, "cm")).toBeNull();
+    expect(marginSentence({ spread: 0, margin: Infinity, runnerUp: null, probability: 0, borderline: false }, 0, "cm")).toBeNull();
+  });
+
+  it("says how well the girths are known, and by how many readings", () => {
+    expect(chanceNote([{ name: "upper chest", readings: 1 }], 12, "cm")).toBe(
+      "The chance follows from how often you read your upper chest (read once): it is then right to within 12 mm about two times in three " +
+        "(what one reading is good to is common practice, no source). More readings make it surer.",
+    );
+    expect(chanceNote([{ name: "bust", readings: 2 }, { name: "upper chest", readings: 3 }], 10.2, "in")).toContain(
+      "your bust (read twice) and upper chest (read three times): their difference is then right to within 3/8 in about two times in three",
+    );
   });
 });
 
@@ -43,5 +54,26 @@ describe("what the bust needs", () => {
     [{ ...pick, residual: 30, alteration: 0, chosenBy: "wearer" as const }, "30 mm more than drafted for, left as it is because you set no alteration."],
   ])("says it of %j", (bust, words) => {
     expect(bustSentence(bust, "cm")).toBe(words);
+  });
+});
+
+describe("why the planner did not take the first of the list", () => {
+  const way = { frame: "12", cup: "C", residual: 5, frameMisfit: 4, waistMove: 20, hipMove: 20, alterations: 2, largestMove: 5, cost: 10, picked: false };
+
+  it("says the rule it goes by, and what the first has for it", () => {
+    const pick = { ...way, frame: "14", cup: "B", residual: 20, frameMisfit: -18, waistMove: 60, picked: true };
+    expect(besideRankSentence([way, pick], false)).toBe(
+      "The planner picks the frame by the upper chest alone, then the cup by how far the bust stands out beyond it, and so took size 14, cup B. " +
+        "With everything weighed together, as in this list, size 12, cup C disturbs less in all: it needs no bust alteration, its frame lies nearer " +
+        "your upper chest and its side seams move less. Either can be cut: take it if you would rather.",
+    );
+    expect(besideRankSentence([way, { ...way, cup: null, waistMove: 10, picked: true }], true)).toBe(
+      "The planner picks the frame by the bust alone, and so took size 12. With everything weighed together, as in this list, size 12, cup C " +
+        "disturbs less in all. Either can be cut: take it if you would rather.",
+    );
+  });
+
+  it("says nothing where it did", () => {
+    expect(besideRankSentence([{ ...way, picked: true }, way], false)).toBeNull();
   });
 });

@@ -123,7 +123,8 @@ function ageState(age: number | undefined): SurveyStanding["state"] {
   return age < least || age > most ? "outside" : age > few ? "thin" : "within";
 }
 
-function widenedByAge(age: number | undefined): number {
+/** What the ranges are multiplied by for an age that the survey has few of, or none. */
+export function widenedByAge(age: number | undefined): number {
   const state = ageState(age);
   return state === "within" ? 1 : AGE_WIDENS[state];
 }

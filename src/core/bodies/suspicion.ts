@@ -1,7 +1,13 @@
 /** Measures that lie far out, given all the others: to be taken again, never a judgement of a body. */
 import type { MeasureName } from "../measures/measure";
+import { TAPE_SPREAD } from "../measures/repeatability";
 import type { MeasuredBody } from "../measures/tape";
+import { must } from "../result";
 import type { Mm } from "../units";
+import type { Known } from "./bodyModel";
+import { rangeOf } from "./estimate";
+import { foretell, readOf, readingOf, type Reading } from "./openBodies";
+import { hypothesesOf, type Hypothesis } from "./slipHypotheses";
 
 export type SlipKind =
   | "inchesAsCentimetres"
@@ -40,7 +46,90 @@ export interface Suspicion {
   readonly takenAgain: boolean;
 }
 
-/** What to measure again, the most doubtful first. */
-export function suspicionsOf(_body: MeasuredBody, _age?: number): readonly Suspicion[] {
-  return [];
+/**
+ * Odds of being wrong above which a measure is named: to take one more reading costs a twentieth of what a wrong one does.
+ * With these odds, of a hundred women one is asked for a measure that was right (DEVELOPERS.md).
+ */
+const DOUBTED = 1 / 20;
+
+/** A measure is never doubted that lies nearer than this to what the others foretell, in their own scale. */
+const NEVER_WITHIN = 2.3;
+
+/** A slip is named where it has this share of all explanations of what is wrong. */
+const NAMED = 0.6;
+
+/** More than this many wrong at once, and nobody can tell which. */
+const AT_MOST = 3;
+
+/** Two readings of the same hand and tape lie within so many spreads, 95 times in 100 (1.96 √2). */
+const REPEATS = 2.77;
+
+/**
+ * What to measure again, the most doubtful first. A single wrong value makes others look wrong beside it: so the measure
+ * (or the pair that may have been swapped) whose being wrong explains most is taken out, and the rest looked at again.
+ *
+ * @param body what was taken; mm. Values that are not positive and finite are passed over
+ * @param age  years, where she says
+ */
+export function suspicionsOf(body: MeasuredBody, age?: number): readonly Suspicion[] {
+  const found: Suspicion[] = [];
+  let read = readOf(body);
+  for (let round = 0; round < AT_MOST && read.length > 0; round += 1) {
+    const reading = readingOf(read, age);
+    const worst = worstOf(reading);
+    if (worst === null) break;
+    const rest = read.filter((_, at) => !worst.likeliest.at.some((wrong) => wrong === at));
+    for (const at of worst.likeliest.at) {
+      const known = must(read[at], "read");
+      const range = rangeOf(foretell(known, [...rest, ...partners(read, at, worst)], age));
+      const { value, readings } = must(body[known.measure], "measure");
+      const slip = slipOf(reading, at, worst);
+      found.push({ measure: known.measure, value, expected: range.value, least: range.least, most: range.most, slip, takenAgain: agree(known.measure, readings) });
+    }
+    read = rest;
+  }
+  return found;
 }
+
+interface Worst {
+  /** The likeliest of all that explains it by the same measure or pair. */
+  readonly likeliest: Hypothesis;
+  /** Whether it is likely enough to be said. */
+  readonly named: boolean;
+}
+
+/** The measure, or pair, whose being wrong explains most; null where all may well be right. */
+function worstOf(reading: Reading): Worst | null {
+  const farOut = reading.foretold.map(({ middle, scale }, at) => Math.abs(must(reading.logs[at], "log") - middle) > NEVER_WITHIN * scale);
+  const all = hypothesesOf(reading).filter(({ at }) => at.some((one) => farOut[one]));
+  if (all.length === 0) return null;
+  const heaviest = Math.max(...all.map(({ weight }) => weight));
+  /** Odds of some of them together, in units of the heaviest. */
+  const odds = (some: readonly Hypothesis[]): number => some.reduce((sum, { weight }) => sum + Math.exp(weight - heaviest), 0);
+  const suspects = [...new Set(all.map(({ at }) => at.join()))].map((key) => all.filter(({ at }) => at.join() === key));
+  const suspect = suspects.reduce((a, b) => (odds(b) > odds(a) ? b : a));
+  if (heaviest + Math.log(odds(suspect)) < Math.log(DOUBTED)) return null;
+  const best = suspect.reduce((a, b) => (b.weight > a.weight ? b : a));
+  return { likeliest: best, named: odds([best]) >= NAMED * odds(all) };
+}
+
+/** What a measure may have been swapped with helps to say what is to be expected of it: as it would have been, if that is named. */
+function partners(read: readonly Known[], at: number, { likeliest, named }: Worst): readonly Known[] {
+  return likeliest.at.flatMap((place, which) => {
+    if (place === at) return [];
+    const partner = must(read[place], "read");
+    return [named ? { ...partner, log: must(likeliest.meant[which], "meant") } : partner];
+  });
+}
+
+function slipOf(reading: Reading, at: number, { likeliest, named }: Worst): LikelySlip | null {
+  if (!named || likeliest.kind === null) return null;
+  const { kind } = likeliest;
+  const which = likeliest.at.findIndex((place) => place === at);
+  const meant = Math.round(Math.exp(must(likeliest.meant[which], "meant")) * 10) / 10;
+  const otherAt = likeliest.at[1 - which];
+  return otherAt === undefined ? { kind, meant } : { kind, meant, other: must(reading.measures[otherAt], "other") };
+}
+
+const agree = (measure: MeasureName, readings: readonly Mm[]): boolean =>
+  readings.length > 1 && Math.max(...readings) - Math.min(...readings) <= REPEATS * TAPE_SPREAD[measure];

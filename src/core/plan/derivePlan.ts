@@ -15,13 +15,13 @@ import { differenceOf, draftBlocks, printNest, type Blocks, type PrintedNest } f
 import { bodyOf, measuresOf } from "../measures/tape";
 import { fail, must, ok, type Result } from "../result";
 import { rankAlternatives } from "../sizing/alternatives";
-import { pickBust, pickCup, pickFrame } from "../sizing/pickFrame";
+import { differenceTaken, pickBust, pickCup, pickFrame } from "../sizing/pickFrame";
 import { normalBelow } from "../sizing/normal";
 import { girthAt, solveLevel } from "../sizing/solveLevel";
 import type { Sizing } from "../sizing/sizing";
 import { styleOf } from "../style/index";
 import type { FullBustFailure } from "../surgery/fullBust";
-import { BORDERLINE, EXTRAPOLATION_STEPS, FULLNESS_NOTICED, FULLNESS_RADIUS, TAPE_REPEATABILITY } from "../tolerance";
+import { BORDERLINE, EXTRAPOLATION_STEPS, FULLNESS_NOTICED, FULLNESS_RADIUS } from "../tolerance";
 import { type Mm } from "../units";
 import { buildPieces, finishedHips, finishedWaists, type Built } from "./buildPieces";
 import { applySlips, applyToHalves, keyOf, type SlipsApplied } from "./applySlips";
@@ -36,8 +36,8 @@ import { type Ease, type Pattern, type Work } from "./work";
 export function derivePrintedNest(work: Work): Result<Nest, PlanFailure> {
   const faults = chartFaults(work.pattern.chart);
   if (faults > 0) return fail({ code: "plan/chart-unusable", faults });
-  const { bustGirth, upperChestGirth } = measuresOf(work.tapes);
-  const difference = bustGirth === undefined || upperChestGirth === undefined ? null : bustGirth - upperChestGirth;
+  const { bustGirth, upperChestGirth } = bodyOf(work.tapes);
+  const difference = bustGirth === undefined ? null : differenceTaken(bustGirth, upperChestGirth);
   const cup = pickCup(work.pattern.chart, difference, work.picks);
   return cup.ok ? ok(printedFor(work.pattern, cup.value.label).nest) : cup;
 }
@@ -51,6 +51,8 @@ interface Picked {
   readonly drafted: Ease;
   readonly ease: Ease;
   readonly body: { readonly bust: Mm; readonly waist: Mm; readonly hip: Mm | undefined };
+  /** One standard deviation of each girth that a line stands on; 0 where it was not taken. */
+  readonly spread: { readonly waist: Mm; readonly hip: Mm };
   /** Finished girth of each size with the frame's darts; hips null where the pattern ends at the waist. */
   readonly waists: readonly Mm[];
   readonly waist: number;
@@ -62,6 +64,7 @@ interface Picked {
 function derivePicked(work: Work): Result<Picked, PlanFailure> {
   const { pattern, picks } = work;
   const measures = measuresOf(work.tapes);
+  const taken = bodyOf(work.tapes);
   const { chart } = pattern;
   const faults = chartFaults(chart);
   if (faults > 0) return fail({ code: "plan/chart-unusable", faults });
@@ -74,10 +77,10 @@ function derivePicked(work: Work): Result<Picked, PlanFailure> {
     return fail({ code: "plan/measure-missing", measures: missing });
   }
 
-  const difference = upperChestGirth === undefined ? null : bustGirth - upperChestGirth;
-  const frame = pickFrame(chart, bustGirth, upperChestGirth, picks);
+  const bustTaken = must(taken.bustGirth, "bust");
+  const frame = pickFrame(chart, bustTaken, taken.upperChestGirth, picks);
   if (!frame.ok) return frame;
-  const cup = pickCup(chart, difference, picks);
+  const cup = pickCup(chart, differenceTaken(bustTaken, taken.upperChestGirth), picks);
   if (!cup.ok) return cup;
   const bust = pickBust(chart, bustGirth, cup.value, frame.value, picks);
 
@@ -107,7 +110,7 @@ function derivePicked(work: Work): Result<Picked, PlanFailure> {
     cupDifference: cup.value.drafted,
     alteration: bust.alteration,
     residual: bust.residual,
-    body: bodyOf(work.tapes),
+    body: taken,
     age: work.age,
   });
   if (!built.ok) return undraftable(cup.value.label, built.failure);
@@ -135,6 +138,7 @@ function derivePicked(work: Work): Result<Picked, PlanFailure> {
     drafted,
     ease,
     body: { bust: bustGirth, waist: waistGirth, hip: hipGirth },
+    spread: { waist: taken.waistGirth?.spread ?? 0, hip: taken.hipGirth?.spread ?? 0 },
     waists,
     waist: waist.value,
     hips,
@@ -146,7 +150,7 @@ function derivePicked(work: Work): Result<Picked, PlanFailure> {
 export function derivePlan(work: Work): Result<Plan, PlanFailure> {
   const picked = pickedOf(work);
   if (!picked.ok) return picked;
-  const { sizing, nest, built, cutLines, row, drafted, ease, body, waists, waist, hips, hip } = picked.value;
+  const { sizing, nest, built, cutLines, row, drafted, ease, body, spread, waists, waist, hips, hip } = picked.value;
   const { pattern, picks } = work;
   const { chart } = pattern;
   const { frame, cup, bust } = sizing;
@@ -180,6 +184,7 @@ export function derivePlan(work: Work): Result<Plan, PlanFailure> {
       target: body.bust + ease.bust,
       claim: patternBust + made + changeAt("bust"),
       finished: finishedAt("bust"),
+      spread: frame.spread,
       margin: frame.margin,
       probability: frame.probability,
       borderline: frame.borderline,
@@ -194,7 +199,7 @@ export function derivePlan(work: Work): Result<Plan, PlanFailure> {
       target: body.waist + ease.waist,
       claim: (picks.waist === undefined ? body.waist + ease.waist : girthAt(waists, waist)) + changeAt("waist"),
       finished: finishedAt("waist"),
-      ...lineMargin(waists, body.waist + ease.waist),
+      ...lineMargin(waists, body.waist + ease.waist, spread.waist),
     },
   ];
   if (hip !== null && hips !== null && body.hip !== undefined) {
@@ -208,7 +213,7 @@ export function derivePlan(work: Work): Result<Plan, PlanFailure> {
       target: body.hip + ease.hip,
       claim: (picks.hip === undefined ? body.hip + ease.hip : girthAt(hips, hip)) + changeAt("hip"),
       finished: finishedAt("hip"),
-      ...lineMargin(hips, body.hip + ease.hip),
+      ...lineMargin(hips, body.hip + ease.hip, spread.hip),
     });
   }
 
@@ -273,6 +278,12 @@ function pickedOf(work: Work): ReturnType<typeof derivePicked> {
   return result;
 }
 
+/** Finished waists and hips of the printed sizes on the planner's own frame: what the lines at those levels run between. */
+export const printedGirths = (pattern: Pattern, frame: number): { readonly waist: readonly Mm[]; readonly hip: readonly Mm[] | null } => ({
+  waist: finishedWaists(blocksOf(pattern), frame),
+  hip: finishedHips(blocksOf(pattern)),
+});
+
 const blocksOf = (pattern: Pattern): Blocks => draftsOf(pattern).blocks;
 
 function printedFor(pattern: Pattern, cup: string | null): PrintedNest {
@@ -315,10 +326,10 @@ const isOutside = (size: number, count: number): boolean => size < 0 || size > c
 const sum = (values: readonly number[]): number => values.reduce((a, b) => a + b, 0);
 
 /** How near a target is to the next printed line, and how likely a tape would have put it on that line's other side. */
-function lineMargin(finished: readonly Mm[], target: Mm) {
+function lineMargin(finished: readonly Mm[], target: Mm, spread: Mm) {
   const margin = Math.min(...finished.map((girth) => Math.abs(girth - target)));
-  const probability = normalBelow(-margin / TAPE_REPEATABILITY);
-  return { margin, probability, borderline: probability > BORDERLINE };
+  const probability = normalBelow(-margin / spread);
+  return { spread, margin, probability, borderline: probability > BORDERLINE };
 }
 
 const printedWaists = (blocks: Blocks): readonly Mm[] =>

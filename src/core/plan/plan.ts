@@ -45,9 +45,11 @@ export interface PlannedLevel {
   readonly claim: Mm;
   /** Measured on the final pieces, whole girth, darts closed. */
   readonly finished: Mm;
+  /** One standard deviation of the body girth it stands on (of the upper chest, where the frame goes by it). */
+  readonly spread: Mm;
   /** Tape error that would change the pick or carry the line past the next printed one. */
   readonly margin: Mm;
-  /** Probability of that, the tape being as repeatable as `TAPE_REPEATABILITY`. */
+  /** Probability of that, the girth being good to `spread`. */
   readonly probability: number;
   readonly borderline: boolean;
 }

@@ -7,17 +7,28 @@ import type { SizeChart } from "../chart/sizeChart";
 import type { PlanFailure } from "../plan/plan";
 import type { Picks } from "../plan/work";
 import { fail, must, ok, type Result } from "../result";
-import { BUST_LEFT_ALONE, EXTRAPOLATION_STEPS, TAPE_REPEATABILITY } from "../tolerance";
+import { BUST_LEFT_ALONE, EXTRAPOLATION_STEPS } from "../tolerance";
 import type { Mm } from "../units";
 import { marginOf, pickInterval } from "./pickInterval";
-import type { BustPick, CupPick, FramePick } from "./sizing";
+import type { BustPick, CupPick, FramePick, Taken } from "./sizing";
 
-/** Two readings are subtracted, so their variances add. */
-const DIFFERENCE_SPREAD: Mm = TAPE_REPEATABILITY * Math.SQRT2;
+/** Bust less upper chest; null without an upper chest. Their errors have nothing to do with each other, so their variances add. */
+export const differenceTaken = (bust: Taken, upperChest: Taken | undefined): Taken | null =>
+  upperChest === undefined ? null : { value: bust.value - upperChest.value, spread: Math.hypot(bust.spread, upperChest.spread) };
 
 /** Upper-chest girth that a size is drafted for. */
 export const upperChestOf = (chart: SizeChart, index: number): Mm =>
   must(chart.sizes[index], "size").bust - chart.draftedDifference;
+
+/** Least and most that a growing row reaches, carried on past either end by its nearest step. */
+export function reachOf(values: readonly Mm[]): { readonly least: Mm; readonly most: Mm } {
+  const first = must(values[0], "size");
+  const last = must(values.at(-1), "size");
+  return {
+    least: first - EXTRAPOLATION_STEPS * (must(values[1], "size") - first),
+    most: last + EXTRAPOLATION_STEPS * (last - must(values.at(-2), "size")),
+  };
+}
 
 /**
  * Picks the frame.
@@ -27,27 +38,24 @@ export const upperChestOf = (chart: SizeChart, index: number): Mm =>
  */
 export function pickFrame(
   chart: SizeChart,
-  bust: Mm,
-  upperChest: Mm | undefined,
+  bust: Taken,
+  upperChest: Taken | undefined,
   picks: Picks,
 ): Result<FramePick, PlanFailure> {
   const byBust =
     upperChest === undefined ||
-    (chart.cups.length === 0 && Math.abs(bust - upperChest - chart.draftedDifference) <= BUST_LEFT_ALONE);
+    (chart.cups.length === 0 && Math.abs(bust.value - upperChest.value - chart.draftedDifference) <= BUST_LEFT_ALONE);
   const values = chart.sizes.map((size, index) => (byBust ? size.bust : upperChestOf(chart, index)));
-  const lookedUp = byBust ? bust : upperChest;
+  const { value: lookedUp, spread } = byBust ? bust : upperChest;
   const found = pickInterval(values, lookedUp);
-  const first = must(values[0], "size");
-  const last = must(values.at(-1), "size");
-  const least = first - EXTRAPOLATION_STEPS * (must(values[1], "size") - first);
-  const most = last + EXTRAPOLATION_STEPS * (last - must(values.at(-2), "size"));
+  const { least, most } = reachOf(values);
   const own = picks.frame === undefined ? null : chart.sizes.findIndex((size) => size.label === picks.frame);
   if (own === -1) return fail({ code: "plan/frame-unknown", label: picks.frame ?? "" });
   if (own === null && (lookedUp < least || lookedUp > most)) {
     return fail({ code: "plan/outside-chart", level: "bust", wanted: lookedUp, least, most });
   }
   const index = own ?? found.index;
-  const near = marginOf(values, found.index, lookedUp, TAPE_REPEATABILITY);
+  const near = marginOf(values, found.index, lookedUp, spread);
   return ok({
     label: must(chart.sizes[index], "size").label,
     index,
@@ -59,6 +67,7 @@ export function pickFrame(
     from: found.from,
     to: found.to,
     beyond: found.beyond,
+    spread,
     margin: near.margin,
     runnerUp: near.runnerUp === null ? null : must(chart.sizes[near.runnerUp], "size").label,
     probability: near.probability,
@@ -69,10 +78,11 @@ export function pickFrame(
 /** Picks the cup version by the body's difference; without cup versions what the chart is drafted for. */
 export function pickCup(
   chart: SizeChart,
-  difference: Mm | null,
+  taken: Taken | null,
   picks: Picks,
 ): Result<CupPick, PlanFailure> {
-  const none = { margin: Infinity, runnerUp: null, probability: 0, borderline: false } as const;
+  const difference = taken?.value ?? null;
+  const none = { spread: taken?.spread ?? 0, margin: Infinity, runnerUp: null, probability: 0, borderline: false } as const;
   if (chart.cups.length === 0) {
     return ok({ label: null, chosenBy: "none", difference, drafted: chart.draftedDifference, ...none });
   }
@@ -83,7 +93,7 @@ export function pickCup(
   const lookedUp = difference ?? chart.draftedDifference;
   const found = pickInterval(values, lookedUp).index;
   const index = own ?? found;
-  const near = difference === null || values.length < 2 ? null : marginOf(values, found, difference, DIFFERENCE_SPREAD);
+  const near = taken === null || values.length < 2 ? null : marginOf(values, found, taken.value, taken.spread);
   return ok({
     label: must(chart.cups[index], "cup").label,
     chosenBy: own === null ? "difference" : "wearer",
@@ -92,6 +102,7 @@ export function pickCup(
     ...(near === null
       ? none
       : {
+          spread: none.spread,
           margin: near.margin,
           runnerUp: near.runnerUp === null ? null : must(chart.cups[near.runnerUp], "cup").label,
           probability: near.probability,

@@ -37,7 +37,7 @@ export function pickInterval(values: readonly Mm[], wanted: Mm): IntervalPick {
 
 /**
  * How near a pick is to the next one: the distance to the nearer inner bound, and the probability that a tape with the
- * given repeatability would have read past it.
+ * given spread would have read past it.
  *
  * @param spread one standard deviation of the looked-up value, mm
  */

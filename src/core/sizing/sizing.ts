@@ -1,13 +1,22 @@
 /** The picks: frame, cup version, and how sure each one is. */
 import type { Mm } from "../units";
 
+/** A girth, or a difference of two, as far as it is known. */
+export interface Taken {
+  readonly value: Mm;
+  /** One standard deviation. */
+  readonly spread: Mm;
+}
+
 /** How near a pick is to the next one. */
 export interface PickMargin {
   /** Tape error that would change the pick. */
   readonly margin: Mm;
   /** Label of the next choice on the nearer side, if there is one. */
   readonly runnerUp: string | null;
-  /** Probability that the runner-up would have been picked, the tape being as repeatable as `TAPE_REPEATABILITY`. */
+  /** One standard deviation of what was looked up; 0 where nothing was. */
+  readonly spread: Mm;
+  /** Probability that the true value lies past the nearer bound, the value looked up being good to `spread`. */
   readonly probability: number;
   readonly borderline: boolean;
 }

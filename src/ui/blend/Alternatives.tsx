@@ -1,16 +1,20 @@
-import type { Alternative } from "../../core/sizing/sizing";
-import { alternativeSentence, alternativeTitle } from "../../words/blend";
+import type { Sizing } from "../../core/sizing/sizing";
+import { alternativeSentence, alternativeTitle, besideRankSentence } from "../../words/blend";
 import { useRun, useSettledWork } from "../app/useWork";
 import { Fractions } from "../fields/Fractions";
 
 /** Other ways to cut the same body from the same chart, cheapest first. */
-export function Alternatives({ ways }: { readonly ways: readonly Alternative[] }) {
+export function Alternatives({ sizing }: { readonly sizing: Sizing }) {
+  const { alternatives: ways, frame, cup } = sizing;
   const run = useRun();
   const unit = useSettledWork((work) => work.unit);
+  const isOwn = frame.chosenBy === "wearer" || cup.chosenBy === "wearer";
+  const beside = isOwn ? null : besideRankSentence(ways, frame.byBust);
   return (
     <section className="alternatives" aria-labelledby="alternatives-title">
       <h3 id="alternatives-title">Other ways to cut it</h3>
       <p className="aside">Ranked by how much they disturb: moving the frame costs most, moving a side seam least.</p>
+      {beside !== null && <p className="follows">{beside}</p>}
       <ol className="ways">
         {ways.map((way) => (
           <li key={`${way.frame} ${way.cup ?? ""}`} className="way" data-picked={way.picked ? "" : undefined}>

@@ -2,6 +2,8 @@ import { isFrontPiece } from "../../core/pattern/pieceGroups";
 import { useMemo } from "react";
 import type { Plan } from "../../core/plan/plan";
 import type { Picks, Work } from "../../core/plan/work";
+import { howSure } from "../../core/sizing/howSure";
+import { nextMeasure } from "../../core/sizing/nextMeasure";
 import { planFailureWords } from "../../words/plan";
 import { planOf, useSettledPlan, useSettledWork } from "../app/useWork";
 import { FailureNote } from "../app/FailureNote";
@@ -10,6 +12,7 @@ import { BustPickView } from "./BustPickView";
 import { CupPickView } from "./CupPickView";
 import { EaseFields } from "./EaseFields";
 import { FramePickView } from "./FramePickView";
+import { HowSurePanel } from "./HowSurePanel";
 import { LevelPickView } from "./LevelPickView";
 
 /** What the planner itself would pick, all of the wearer's picks laid aside; null where there is no such plan. */
@@ -49,11 +52,15 @@ interface PickedProps {
 function Picked({ work, plan, planners }: PickedProps) {
   const own = (pick: keyof Picks): boolean => work.picks[pick] !== undefined;
   const { sizing } = plan;
+  const sure = useMemo(() => howSure(work), [work]);
+  const next = useMemo(() => nextMeasure(work), [work]);
+  const chances = sure.ok ? sure.value : { sizes: [], cups: [] };
   return (
     <>
+      {sure.ok && <HowSurePanel work={work} sure={sure.value} next={next} />}
       <div className="picks">
-        <FramePickView work={work} pick={sizing.frame} own={own("frame")} planners={planners} />
-        <CupPickView work={work} pick={sizing.cup} own={own("cup")} planners={planners} />
+        <FramePickView work={work} pick={sizing.frame} sizes={chances.sizes} own={own("frame")} planners={planners} />
+        <CupPickView work={work} pick={sizing.cup} cups={chances.cups} own={own("cup")} planners={planners} />
         <BustPickView work={work} sizing={sizing} own={own("bustAlteration")} planners={planners} />
         {plan.levels.map((level) =>
           level.level === "bust" ? null : (
@@ -69,7 +76,7 @@ function Picked({ work, plan, planners }: PickedProps) {
           ),
         )}
       </div>
-      <Alternatives ways={sizing.alternatives} />
+      <Alternatives sizing={sizing} />
     </>
   );
 }

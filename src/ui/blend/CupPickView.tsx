@@ -1,6 +1,7 @@
-import { measuresOf } from "../../core/measures/tape";
+import { bodyOf, measuresOf } from "../../core/measures/tape";
 import type { Plan } from "../../core/plan/plan";
 import type { Work } from "../../core/plan/work";
+import type { Chance } from "../../core/sizing/howSure";
 import type { CupPick } from "../../core/sizing/sizing";
 import { chanceNote, cupSum, marginSentence } from "../../words/blend";
 import { formatLength } from "../../words/length";
@@ -11,18 +12,22 @@ import { Select } from "../fields/Select";
 import { Sum } from "../fields/Sum";
 import { Pick } from "./Pick";
 import { Strip } from "./Strip";
+import { chanceOf, girthRead } from "./chances";
 
 export interface CupPickViewProps {
   readonly work: Work;
   readonly pick: CupPick;
+  /** How likely each cup is, the wearer's own picks laid aside. */
+  readonly cups: readonly Chance[];
   readonly own: boolean;
   readonly planners: Plan | null;
 }
 
-export function CupPickView({ work, pick, own, planners }: CupPickViewProps) {
+export function CupPickView({ work, pick, cups: chances, own, planners }: CupPickViewProps) {
   const run = useRun();
   const { cups } = work.pattern.chart;
-  const margin = own ? null : marginSentence(pick, work.unit);
+  const body = bodyOf(work.tapes);
+  const margin = own ? null : marginSentence(pick, chanceOf(chances, pick.runnerUp), work.unit);
   const plannersCup = planners?.sizing.cup.label ?? null;
   return (
     <Pick
@@ -56,7 +61,7 @@ export function CupPickView({ work, pick, own, planners }: CupPickViewProps) {
       <Sum
         question={pick.label === null ? "Why no cup version?" : `Why ${pick.label}?`}
         lines={cupSum(pick, measuresOf(work.tapes).bustGirth ?? 0, work.unit)}
-        {...(margin === null ? {} : { note: chanceNote(work.unit) })}
+        {...(margin === null ? {} : { note: chanceNote([girthRead(body, "bustGirth"), girthRead(body, "upperChestGirth")], pick.spread, work.unit) })}
       />
       {cups.length > 0 && pick.label !== null && (
         <Select

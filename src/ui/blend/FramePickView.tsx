@@ -1,5 +1,7 @@
 import type { Plan } from "../../core/plan/plan";
 import type { Work } from "../../core/plan/work";
+import { bodyOf } from "../../core/measures/tape";
+import type { Chance } from "../../core/sizing/howSure";
 import type { FramePick } from "../../core/sizing/sizing";
 import { formatAmount, formatLength } from "../../words/length";
 import { chanceNote, frameSum, marginSentence } from "../../words/blend";
@@ -9,22 +11,25 @@ import { Select } from "../fields/Select";
 import { Sum } from "../fields/Sum";
 import { Pick } from "./Pick";
 import { Strip } from "./Strip";
+import { chanceOf, girthRead } from "./chances";
 
 export interface FramePickViewProps {
   readonly work: Work;
   readonly pick: FramePick;
+  /** How likely each size is, the wearer's own picks laid aside. */
+  readonly sizes: readonly Chance[];
   readonly own: boolean;
   readonly planners: Plan | null;
 }
 
-export function FramePickView({ work, pick, own, planners }: FramePickViewProps) {
+export function FramePickView({ work, pick, sizes, own, planners }: FramePickViewProps) {
   const run = useRun();
   const { chart } = work.pattern;
   const row = chart.sizes[pick.index];
   // The chart speaks of busts; looked up by the upper chest, each size stands at its bust less what it is drafted for.
   const drafted = row === undefined ? 0 : row.bust - pick.chartValue;
   // How near another size was says nothing of a frame that the wearer took herself.
-  const margin = own ? null : marginSentence(pick, work.unit);
+  const margin = own ? null : marginSentence(pick, chanceOf(sizes, pick.runnerUp), work.unit);
   return (
     <Pick
       title="Frame"
@@ -53,7 +58,7 @@ export function FramePickView({ work, pick, own, planners }: FramePickViewProps)
       {margin !== null && <p className="pick-margin">
           <Fractions text={margin} />
         </p>}
-      <Sum question={`Why ${pick.label}?`} lines={frameSum(pick, drafted, work.unit)} note={chanceNote(work.unit)} />
+      <Sum question={`Why ${pick.label}?`} lines={frameSum(pick, drafted, work.unit)} note={chanceNote([girthRead(bodyOf(work.tapes), pick.byBust ? "bustGirth" : "upperChestGirth")], pick.spread, work.unit)} />
       <Select
         label="Take another frame"
         value={pick.label}

@@ -8,6 +8,7 @@ import { Choice } from "../fields/Choice";
 import { LengthField } from "../fields/LengthField";
 import { TextField } from "../fields/TextField";
 import { ChartEditor } from "./ChartEditor";
+import { ChartFit } from "./ChartFit";
 import { CupEditor } from "./CupEditor";
 import { DemoCharts } from "./DemoCharts";
 import { PASTE_FIELD, PasteChart } from "./PasteChart";
@@ -64,6 +65,7 @@ export function EnvelopeStep() {
       </section>
 
       <CupEditor />
+      <ChartFit />
 
       <section className="ease" aria-labelledby="drafted-ease-title">
         <h3 id="drafted-ease-title">Ease drawn in</h3>

@@ -131,7 +131,7 @@ describe("the pick of a body", () => {
       ],
     };
     const body = { bustGirth: 860, upperChestGirth: 832, waistGirth: 700, hipGirth: 940 };
-    const work = { ...testWork, measures: body, pattern: { ...testWork.pattern, chart } };
+    const work = { ...testWork, tapes: tapesOf(body), pattern: { ...testWork.pattern, chart } };
     expect(planOf(work).sizing).toMatchObject({ frame: { label: "12" }, cup: { label: "A" } });
     expect(planOf(work).checks.filter(({ name, ok }) => name === "girthAsClaimed" && !ok)).toEqual([]);
     expect(() => planOf({ ...work, picks: { frame: "16" } })).toThrow(/cup-undraftable/);

@@ -1,0 +1,75 @@
+import "./sure.css";
+import { bodyOf } from "../../core/measures/tape";
+import type { Work } from "../../core/plan/work";
+import type { HowSure } from "../../core/sizing/howSure";
+import type { NextMeasure } from "../../core/sizing/nextMeasure";
+import { bustDoneSentence, cupSentence, linesSentence, nextWords, NOTHING_NEXT, SURE_NOTE, sureBars, sureSum, sizeSentence, type SureBars } from "../../words/sure";
+import { Fractions } from "../fields/Fractions";
+import { Sum } from "../fields/Sum";
+
+export interface HowSurePanelProps {
+  readonly work: Work;
+  readonly sure: HowSure;
+  readonly next: readonly NextMeasure[] | null;
+}
+
+/** How far the measures settle the picks, what else they could be, and what to measure next. */
+export function HowSurePanel({ work, sure, next }: HowSurePanelProps) {
+  const { unit, pattern, picks } = work;
+  const labels = pattern.chart.cups.map(({ label }) => label);
+  const sentences = [sizeSentence(sure), cupSentence(sure, labels), bustDoneSentence(sure), linesSentence(sure.lines, unit)].filter((one) => one !== null);
+  return (
+    <section className="sure" aria-labelledby="sure-title">
+      <h3 id="sure-title">How sure this is</h3>
+      {Object.keys(picks).length > 0 && <p className="aside">This is said of your measures; the picks you set yourself are laid aside here.</p>}
+      {sentences.map((sentence, at) => (
+        <p key={sentence} className={at === 0 ? "sure-first" : undefined}>
+          <Fractions text={sentence} />
+        </p>
+      ))}
+      {sureBars(sure).map((chart) => (
+        <Bars key={chart.caption} chart={chart} />
+      ))}
+      <NextToTake next={next} hasCups={labels.length > 0} unit={unit} />
+      <Sum question="Why no surer?" lines={sureSum(sure, bodyOf(work.tapes), unit)} note={SURE_NOTE} />
+    </section>
+  );
+}
+
+/** The planner's own way is solid, the others hatched. */
+function Bars({ chart }: { readonly chart: SureBars }) {
+  return (
+    <figure className="sure-bars">
+      <figcaption>{chart.caption}</figcaption>
+      <ol>
+        {chart.bars.map(({ label, chance, said, picked }) => (
+          <li key={label} data-picked={picked ? "" : undefined}>
+            <span className="sure-label">{label}</span>
+            <span className="sure-track" aria-hidden="true">
+              <span style={{ inlineSize: `${(100 * chance).toFixed(1)}%` }} />
+            </span>
+            <span className="sure-said">{said}</span>
+          </li>
+        ))}
+      </ol>
+    </figure>
+  );
+}
+
+interface NextToTakeProps {
+  readonly next: readonly NextMeasure[] | null;
+  readonly hasCups: boolean;
+  readonly unit: Work["unit"];
+}
+
+function NextToTake({ next, hasCups, unit }: NextToTakeProps) {
+  if (next === null) return null;
+  const first = next[0];
+  if (first === undefined) return <p className="follows">{NOTHING_NEXT}</p>;
+  const { ask, why } = nextWords(first, hasCups, unit);
+  return (
+    <p className="follows">
+      <a href="#tape">{ask}</a>: <Fractions text={why} />
+    </p>
+  );
+}

@@ -1,0 +1,198 @@
+/** How sure the picks are, in words: chances rounded to twentieths, and always said of what. */
+import type { LengthUnit } from "../core/plan/work";
+import type { MeasureName } from "../core/measures/measure";
+import type { MeasuredBody } from "../core/measures/tape";
+import type { BustDone, Chance, HowSure, LineBand, Way } from "../core/sizing/howSure";
+import type { NextMeasure } from "../core/sizing/nextMeasure";
+import { LIKELY, NEARLY_SURE } from "../core/tolerance";
+import type { SumLine } from "./blend";
+import { formatAmount, formatLength } from "./length";
+import { measureWords } from "./measures";
+import { listWords } from "./names";
+
+/** Finer than a twentieth no chance is known: what one reading is good to is a rule of thumb itself. */
+const STEP = 5;
+const rounded = (chance: number): number => Math.round((chance * 100) / STEP) * STEP;
+
+/** Apart by less than this, two chances are as good as equal. */
+const ALIKE = 0.15;
+
+/** "about 45 of 100", "more than 95 of 100", "fewer than 5 of 100". */
+export function ofHundred(chance: number): string {
+  const of = rounded(chance);
+  if (of >= 100) return "more than 95 of 100";
+  return of <= 0 ? "fewer than 5 of 100" : `about ${of} of 100`;
+}
+
+/** The same without "of 100", where that was just said. */
+const figure = (chance: number): string => ofHundred(chance).replace(/^about | of 100$/g, "");
+
+const TIMES = ["never", "once", "twice", "three times", "four times", "five times"] as const;
+export const timesWords = (times: number): string => TIMES[times] ?? `${times} times`;
+
+/** "Size 12, nearly sure (about 95 of 100)." */
+export function sizeSentence({ sizes }: HowSure): string {
+  return `${chanceWords("Size", sizes)}.${offWords(sizes)}`;
+}
+
+function offWords(sizes: readonly Chance[]): string {
+  const off = sizes.find(({ label }) => label === null)?.probability ?? 0;
+  return rounded(off) === 0 ? "" : ` That this chart does not reach you at all: ${ofHundred(off)}.`;
+}
+
+/** What the cup is, or probably is; null where there are no versions or nothing tells them. `labels`: from the smallest cup. */
+export function cupSentence({ cups, cupsGuessed }: HowSure, labels: readonly string[]): string | null {
+  const told = cups.filter(({ label }) => label !== null);
+  const [first, second] = told;
+  if (first === undefined) return null;
+  if (cupsGuessed) {
+    const worth = told.filter(({ probability }, at) => at === 0 || (at < 3 && rounded(probability) > STEP));
+    const guesses = worth.map(({ label, probability }, at) => `${label ?? ""} (${at === 0 ? ofHundred(probability) : figure(probability)})`);
+    return `Without an upper chest the cup can only be guessed from your other measures: cup ${orWords(guesses)}. The plan does not go by that: measure the upper chest.`;
+  }
+  const larger = second !== undefined && areAlike(first, second) ? [first, second].toSorted((a, b) => placeOf(b, labels) - placeOf(a, labels))[0] : undefined;
+  const advice = larger === undefined ? "" : ` Sew the ${larger.label ?? ""}: a cup can be taken in more easily than let out (common practice, no source).`;
+  return `${chanceWords("Cup", told)}.${advice}`;
+}
+
+const placeOf = ({ label }: Chance, labels: readonly string[]): number => labels.indexOf(label ?? "");
+
+const areAlike = (first: Chance, second: Chance): boolean => rounded(first.probability) < LIKELY * 100 && first.probability - second.probability < ALIKE;
+
+/** "Size 12, likely (about 80 of 100), else 14"; "Size 12 or 14, as likely as not"; "Size 12 (about 60 of 100) rather than 14 (about 35)". */
+function chanceWords(what: string, chances: readonly Chance[]): string {
+  const [first, second] = chances.filter(({ label }) => label !== null);
+  if (first === undefined) return `${what}: not on this chart`;
+  const of = rounded(first.probability);
+  const name = `${what} ${first.label ?? ""}`;
+  if (of >= NEARLY_SURE * 100) return `${name}, nearly sure (${ofHundred(first.probability)})`;
+  if (second === undefined) return `${name} (${ofHundred(first.probability)})`;
+  if (of >= LIKELY * 100) return `${name}, likely (${ofHundred(first.probability)}), else ${second.label ?? ""}`;
+  if (areAlike(first, second)) return `${name} or ${second.label ?? ""}, as likely as not (${ofHundred(first.probability)} and ${figure(second.probability)})`;
+  return `${name} (${ofHundred(first.probability)}) rather than ${second.label ?? ""} (${figure(second.probability)})`;
+}
+
+const DONE: Readonly<Record<BustDone, string>> = {
+  nothing: "no bust alteration",
+  full: "a full bust adjustment",
+  small: "a small bust adjustment",
+};
+
+const BUST: Readonly<Record<BustDone, string>> = { nothing: "as printed", full: "made fuller", small: "made smaller" };
+
+/** What is done at the bust, and what else it may have to be; null where nearly surely nothing is, or the upper chest is guessed. */
+export function bustDoneSentence({ bust, picked, cupsGuessed, girths }: HowSure): string | null {
+  if (cupsGuessed || girths.upperChest === null) return null;
+  const done = picked.bust;
+  const others = (["nothing", "full", "small"] as const).filter((other) => other !== done && rounded(bust[other]) > 0);
+  if (done === "nothing" && rounded(bust.nothing) >= NEARLY_SURE * 100) return null;
+  const own = `Your measures ask for ${DONE[done]}: ${ofHundred(bust[done])}`;
+  const rest = others.map((other) => `${DONE[other]} ${figure(bust[other])}`);
+  return rest.length === 0 ? `${own}.` : `${own}; ${orWords(rest)}.`;
+}
+
+/** "The waist line lies up to 4 mm either way of where it is drawn, nine times in ten, at each side seam." */
+export function linesSentence(lines: readonly LineBand[], unit: LengthUnit): string | null {
+  if (lines.length === 0) return null;
+  const [first, second] = lines;
+  const amounts = lines.map(({ side }) => formatAmount(side, unit));
+  const where = "either way of where it is drawn";
+  const ends = "at each side seam, nine times in ten";
+  if (first === undefined) return null;
+  if (second === undefined) return `The true ${first.level} line lies within ${amounts[0] ?? ""} ${where}, ${ends}.`;
+  if (amounts[0] === amounts[1]) return `The true ${first.level} and ${second.level} lines lie within ${amounts[0] ?? ""} either way of where they are drawn, ${ends}.`;
+  return `The true ${first.level} line lies within ${amounts[0] ?? ""} ${where}, the ${second.level} line within ${amounts[1] ?? ""}, ${ends}.`;
+}
+
+/** What to measure next, and what that settles; the chances say of what they are. */
+export interface NextWords {
+  /** "Measure the bust and the upper chest twice more" */
+  readonly ask: string;
+  readonly why: string;
+}
+
+export function nextWords(next: NextMeasure, hasCups: boolean, unit: LengthUnit): NextWords {
+  const names = listWords(next.measures.map((name) => `the ${measureWords(name).short}`));
+  const ask = `Measure ${names}${next.taken ? " twice more" : ", twice"}`;
+  if (next.settles === "line") {
+    const level = measureWords(next.measures[0]).short;
+    return { ask, why: `the ${level} line is then within ${formatAmount(next.after, unit)} at each side seam, not ${formatAmount(next.before, unit)}.` };
+  }
+  const what = hasCups ? "size, cup and bust alteration together" : "size and bust alteration together";
+  return {
+    ask,
+    why: `that settles most. The likeliest way (${what}) goes from ${ofHundred(next.before)} to ${ofHundred(next.after)}, as far as can be foretold.`,
+  };
+}
+
+/** Said where nothing is settled and yet readings would tell little. */
+export const NOTHING_NEXT = "Two more readings of any measure would settle little more. Cut the likeliest way, and let the toile decide.";
+
+/** One bar: a way to cut it, or what is only guessed. */
+interface SureBar {
+  readonly label: string;
+  readonly chance: number;
+  /** Of 100, as the caption says. */
+  readonly said: string;
+  /** What the planner takes. */
+  readonly picked: boolean;
+}
+
+export interface SureBars {
+  readonly caption: string;
+  readonly bars: readonly SureBar[];
+}
+
+const MOST_BARS = 4;
+
+/** The ways as bars, the likeliest first, what is left over last. */
+export function sureBars(sure: HowSure): readonly SureBars[] {
+  const { ways, picked, cups, cupsGuessed } = sure;
+  const tellsBust = cups.length === 0 && sure.girths.upperChest !== null;
+  const labelOf = (way: Omit<Way, "probability">): string => {
+    if (way.size === null) return "off this chart";
+    if (cups.length > 0 && !cupsGuessed) return `Size ${way.size}, cup ${way.cup ?? ""}`;
+    return tellsBust ? `Size ${way.size}, bust ${BUST[way.bust]}` : `Size ${way.size}`;
+  };
+  const sums = new Map<string, number>();
+  for (const way of ways) sums.set(labelOf(way), (sums.get(labelOf(way)) ?? 0) + way.probability);
+  const main = { caption: sure.girths.upperChest === null ? "Size, by the bust: of 100, about" : "Ways to cut it: of 100, about", bars: barsOf([...sums], labelOf(picked)) };
+  if (!cupsGuessed || cups.length === 0) return [main];
+  const guessed = cups.map(({ label, probability }): [string, number] => [label === null ? "off this chart" : `Cup ${label}`, probability]);
+  return [main, { caption: "Cup, guessed from your other measures: of 100, about", bars: barsOf(guessed, null) }];
+}
+
+const barFigure = (chance: number): string => figure(chance).replace("more than", "over").replace("fewer than", "under");
+
+function barsOf(sums: readonly (readonly [string, number])[], picked: string | null): readonly SureBar[] {
+  const sorted = sums.toSorted((a, b) => b[1] - a[1]);
+  const shown = sorted.filter(([label, chance], at) => label === picked || (at < MOST_BARS && rounded(chance) > 0));
+  const left = 1 - shown.reduce((sum, [, chance]) => sum + chance, 0);
+  const bars = shown.map(([label, chance]) => ({ label, chance, said: barFigure(chance), picked: label === picked }));
+  return rounded(left) === 0 ? bars : [...bars, { label: "Any other", chance: left, said: barFigure(left), picked: false }];
+}
+
+/** Why: what each girth is good to, two times in three. */
+export function sureSum(sure: HowSure, body: MeasuredBody, unit: LengthUnit): readonly SumLine[] {
+  const read = (["bustGirth", "upperChestGirth", "waistGirth", "hipGirth"] as const).flatMap((name) => readLine(name, body, unit));
+  const { bust, upperChest, estimate } = sure.girths;
+  const difference =
+    upperChest === null ? [] : [{ words: "Bust less upper chest, both errors together", figure: `± ${formatAmount(Math.hypot(bust.spread, upperChest.spread), unit)}` }];
+  const guess =
+    estimate === null
+      ? []
+      : [{ words: `Your upper chest, guessed at ${formatLength(estimate.value, unit)} from the others`, figure: `± ${formatAmount(estimate.spread, unit)}` }];
+  return [...read, ...difference, ...guess];
+}
+
+function readLine(name: MeasureName, body: MeasuredBody, unit: LengthUnit): readonly SumLine[] {
+  const taken = body[name];
+  if (taken === undefined) return [];
+  return [{ words: `Your ${measureWords(name).short}, read ${timesWords(taken.readings.length)}`, figure: `± ${formatAmount(taken.spread, unit)}` }];
+}
+
+export const SURE_NOTE =
+  "Two times in three the true girth lies no further from what you read. What a single reading is good to is common practice, no source; " +
+  "readings that agree make their mean surer, by the square root of their number. The chances are what the planner would pick over all that your girths may be.";
+
+const orWords = (items: readonly string[]): string => listWords(items).replace(/ and (?=[^,]*$)/, " or ");

@@ -1,0 +1,131 @@
+/** How long a plan takes, and what one more size or slip costs. */
+import { Bezier } from "bezier-js";
+import { derivePlan } from "../../src/core/plan/derivePlan";
+import type { Alteration, Work } from "../../src/core/plan/work";
+import { must } from "../../src/core/result";
+import { outlinePath } from "../../src/core/geometry/svgPath";
+import { outlineOf } from "../../src/core/surgery/ring";
+import { demoWorks } from "../../src/document/demo";
+import { median, print, quantile, quickest, slope, time } from "./table";
+
+const demo = must(demoWorks()[0], "demo work");
+
+/** The whole answer, and the paths of all pieces of all sizes. */
+function replan(work: Work): number {
+  const plan = derivePlan(work);
+  if (!plan.ok) throw new Error(plan.failure.code);
+  let letters = 0;
+  for (const piece of [...plan.value.nest.sizes.flat(), ...plan.value.pieces]) letters += outlinePath(outlineOf(piece)).length;
+  return letters;
+}
+
+/** A pattern object never seen before, so that nothing is remembered. */
+const fresh = (work: Work): Work => ({ ...work, pattern: { ...work.pattern } });
+
+/** What an independent library takes only to measure the arcs of the same outlines, its curves made beforehand. */
+function arcsOnly(work: Work): () => number {
+  const plan = derivePlan(work);
+  if (!plan.ok) throw new Error(plan.failure.code);
+  const curves = [...plan.value.nest.sizes.flat(), ...plan.value.pieces].flatMap((piece) =>
+    outlineOf(piece).flatMap(({ a, b, curve }) => (curve === null ? [] : [[a, curve.c1, curve.c2, b] as const])),
+  );
+  return () => curves.reduce((sum, [a, c1, c2, b]) => sum + new Bezier(a, c1, c2, b).length(), 0);
+}
+
+function withSizes(work: Work, count: number): Work {
+  const sizes = Array.from({ length: count }, (_, i) => {
+    const bust = 880 + (i - Math.floor(count / 2)) * 24;
+    return { label: `s${i}`, bust, waist: bust - 180, hip: bust + 60 };
+  });
+  return { ...work, picks: { frame: `s${Math.floor(count / 2)}`, waist: Math.min(1, count - 1), hip: 1 }, pattern: { ...work.pattern, chart: { ...work.pattern.chart, sizes } } };
+}
+
+function withSlips(work: Work, count: number): Work {
+  const alterations = Array.from({ length: count }, (_, i): Alteration => {
+    const dart = { piece: i % 2 === 0 ? "front" : "back", dart: "waistDart" } as const;
+    return { kind: "dartEnd", id: `s${i}`, dart, shorten: i % 4 < 2 ? 1 : -1, across: 0, hold: "fullness", giveBack: {} };
+  });
+  return { ...work, alterations };
+}
+
+/** One line of times for each count, and what one more costs: by the quickest runs, and over the upper half of the counts. */
+function printCosts(title: string, one: string, counts: readonly number[], replanOf: (count: number) => () => unknown): void {
+  const rows = counts.map((count) => {
+    const times = time(replanOf(count), 150);
+    return [count, median(times), quickest(times)] as const;
+  });
+  const points = rows.map(([count, , least]) => [count, least] as const);
+  print(title, [`${one}s`, "median", "quickest"], rows);
+  const upper = points.slice(Math.floor(points.length / 2));
+  print(`  each ${one} more costs, ms by the quickest runs (no worse than linear: the second no larger than the first)`, ["over all", "over the upper half"], [
+    [slope(points), slope(upper)],
+  ]);
+}
+
+/** Eight alterations on cups on a midriff band: fits, redraws and what makes another thing of a dart. */
+const CHAIN: readonly Alteration[] = [
+  { kind: "fit", id: "a", fit: "waistDropFront", amount: 6 },
+  { kind: "fit", id: "b", fit: "bandDepth", amount: 8 },
+  { kind: "dartEnd", id: "c", dart: { piece: "cup", dart: "underBustDart" }, shorten: 5, across: 2, hold: "fullness", giveBack: {} },
+  { kind: "dartMouth", id: "d", dart: { piece: "back", dart: "underBustDart" }, inner: 1, outer: 1, giveBack: {} },
+  { kind: "fit", id: "e", fit: "edgeGape", amount: 6 },
+  { kind: "fit", id: "f", fit: "swayBack", amount: 6 },
+  { kind: "fit", id: "g", fit: "strapPlace", amount: 5 },
+  { kind: "fit", id: "h", fit: "armholeDepth", amount: 4 },
+];
+export function benchPlans(): void {
+  const cold = time(() => replan(fresh(demo)), 400);
+  const warm = time(() => replan({ ...demo }), 400);
+  const measured = time(() => replan({ ...demo, tapes: [...demo.tapes] }), 400);
+  const arcs = time(arcsOnly(demo), 400);
+  const row = (what: string, times: readonly number[]) => [
+    what,
+    median(times),
+    quantile(times, 0.95),
+    quickest(times),
+    median(times) / median(arcs),
+    quickest(times) / quickest(arcs),
+  ];
+  print("A full replan of the demo work in Node, ms (aim: median at most 2)", ["what", "median", "95 %", "quickest", "× bezier-js arcs", "quickest × quickest"], [
+    row("nothing remembered: draft, nest, pick, blend, darts, checks, all paths", cold),
+    row("nest remembered, as when a measure changes", measured),
+    row("picks remembered too, as in a drag", warm),
+    row("bezier-js: only the arc lengths of the same outlines", arcs),
+  ]);
+
+  printCosts("Cost against the number of sizes, nothing remembered, ms", "size", [2, 5, 8, 11, 14, 17, 20], (count) => {
+    const work = withSizes(demo, count);
+    return () => replan(fresh(work));
+  });
+
+  printCosts("Cost against the number of slips, picks remembered, every slip made again, ms", "slip", [0, 5, 10, 20, 30, 40, 50], (count) => {
+    const work = withSlips(demo, count);
+    return () => replan({ ...work, alterations: work.alterations.map((a) => ({ ...a })) });
+  });
+
+  const banded = must(demoWorks().find(({ pattern }) => pattern.style === "midriff"), "demo work of that style");
+  const chained: Work = { ...banded, alterations: CHAIN };
+  const refused = derivePlan(chained);
+  if (!refused.ok) throw new Error(refused.failure.code);
+  for (const { id, outcome } of refused.value.slips) if (!outcome.ok) console.log(`  slip ${id} is refused: ${outcome.failure.code}`);
+  const again = (of: Alteration): Alteration => ({ ...of });
+  print(
+    `Eight alterations on cups on a band, ${banded.pattern.chart.sizes.length} sizes, ms (aim: median at most 4)`,
+    ["what", "median", "95 %", "quickest"],
+    (
+      [
+        ["picks remembered, all eight made again", () => ({ ...chained, alterations: CHAIN.map(again) })],
+        ["the last one changed, as in a drag", () => ({ ...chained, alterations: CHAIN.map((a, i) => (i === CHAIN.length - 1 ? again(a) : a)) })],
+        ["the first one changed", () => ({ ...chained, alterations: CHAIN.map((a, i) => (i === 0 ? again(a) : a)) })],
+        ["a measure changed too", () => ({ ...chained, tapes: [...chained.tapes], alterations: CHAIN.map(again) })],
+        ["nothing remembered", () => fresh({ ...chained, alterations: CHAIN.map(again) })],
+      ] as const
+    ).map(([what, workOf]) => {
+      const times = time(() => derivePlan(workOf()), 150);
+      return [what, median(times), quantile(times, 0.95), quickest(times)];
+    }),
+  );
+  printCosts("Cost against the length of that chain, picks remembered, every slip made again, ms", "slip", [0, 1, 2, 3, 4, 5, 6, 7, 8], (count) => () =>
+    derivePlan({ ...chained, alterations: CHAIN.slice(0, count).map(again) }),
+  );
+}

@@ -1,0 +1,277 @@
+/**
+ * What is doubted: by the women of the survey who were held back from the fit, moved onto a dressmaker's tape, with slips
+ * planted and without; and by bodies and slips of our own. Bounds on shares lie a little below (or above) what
+ * `npx tsx tests/tools/suspicions.ts` prints; the thresholds they hold for are in src/core/bodies/suspicion.ts.
+ */
+import * as fc from "fast-check";
+import { describe, expect, it } from "vitest";
+import { NAVEL_OVER_WAIST } from "../../../src/core/bodies/slipHypotheses";
+import { suspicionsOf, type SlipKind } from "../../../src/core/bodies/suspicion";
+import { MEASURE_NAMES, type MeasureName } from "../../../src/core/measures/measure";
+import { MEASURE_RANGES } from "../../../src/core/measures/registry";
+import { bodyOf, tapesOf } from "../../../src/core/measures/tape";
+import { must } from "../../../src/core/result";
+import { anyAmount } from "../../support/amounts";
+import { askedInVain, PLANTED, seenOf, SIX_MEASURES, THIRTEEN_MEASURES, type Planted } from "../../support/plantedSlips";
+import { heldBack1988, women1988 } from "../../support/surveys";
+import { bodyWith, tapedWomen } from "../../support/tapedWomen";
+
+type Values = Readonly<Partial<Record<MeasureName, number>>>;
+
+const FIVE_GIRTHS = SIX_MEASURES.filter((name) => name !== "backWaistLength");
+
+/** An invented body in the middle of the sizes. */
+const BODY: Values = { bustGirth: 864, upperChestGirth: 820, underBustGirth: 740, waistGirth: 680, hipGirth: 940, backWaistLength: 400 };
+const ALL_OF_HER: Values = { ...BODY, height: 1640, bustPointWidth: 185, sideNeckToBustPoint: 268, frontWaistLength: 425, neckBaseGirth: 355, shoulderLength: 128, acrossBack: 345, acrossFront: 325 };
+
+const doubted = (values: Values, age?: number) => suspicionsOf(bodyWith(values), age);
+const said = (values: Values) => doubted(values).map(({ measure, slip }) => (slip === null ? [measure] : [measure, slip.kind, slip.meant]));
+
+describe("women whose measures are right", () => {
+  const women = tapedWomen(heldBack1988);
+
+  it.each([
+    ["the bust alone", ["bustGirth"] as const, 0.002],
+    ["bust and upper chest", ["bustGirth", "upperChestGirth"] as const, 0.008],
+    ["bust, waist and hip", ["bustGirth", "waistGirth", "hipGirth"] as const, 0.002],
+    ["six measures", SIX_MEASURES, 0.015],
+    ["thirteen measures", THIRTEEN_MEASURES, 0.02],
+    ["all fourteen", MEASURE_NAMES, 0.02],
+  ])("are seldom asked for one again: %s", (_, given, atMost) => {
+    expect(askedInVain(women, given)).toBeLessThanOrEqual(atMost);
+  });
+
+  it.each([-1, 1])("nor where the tape runs off from where we think by one doubt (%s)", (moved) => {
+    const elsewhere = tapedWomen(heldBack1988, 2, moved);
+    expect(askedInVain(elsewhere, SIX_MEASURES)).toBeLessThan(0.03);
+    expect(askedInVain(elsewhere, THIRTEEN_MEASURES)).toBeLessThan(0.04);
+  });
+
+  it("nor more often where the bust is small", () => {
+    const small = tapedWomen(women1988).filter(({ values }) => values.bustGirth - values.underBustGirth < 110);
+    expect(small.length).toBeGreaterThan(400);
+    expect(askedInVain(small, FIVE_GIRTHS)).toBeLessThan(0.02);
+    expect(askedInVain(small, ["bustGirth", "upperChestGirth"])).toBeLessThan(0.02);
+  });
+});
+
+describe("planted slips, six measures given", () => {
+  const women = tapedWomen(heldBack1988);
+  const plantedAs = (kind: Planted["kind"], how?: string): readonly Planted[] => PLANTED.filter((one) => one.kind === kind && (how === undefined || one.how === how));
+
+  /** Least shares caught and named at any measure the kind can happen to. */
+  it.each([
+    ["inchesAsCentimetres", 0.995, 0.9],
+    ["centimetresAsInches", 0.995, 0.92],
+    ["half", 0.995, 0.8],
+    ["digitsSwapped", 0.77, 0.3],
+    ["waistAtHip", 0.93, 0.75],
+    ["upperChestOverBust", 0.14, 0.14],
+  ] as const)("%s: caught in %s, named in %s at least", (kind, caught, named) => {
+    const seen = plantedAs(kind).flatMap((planted) => seenOf(planted, women, SIX_MEASURES) ?? []);
+    expect(seen.length).toBeGreaterThan(0);
+    expect(Math.min(...seen.map((one) => one.caught))).toBeGreaterThan(caught);
+    expect(Math.min(...seen.map((one) => one.named))).toBeGreaterThan(named);
+  });
+
+  /** Bodies differ by as much at the waist and the hip, and in how full a bust is: there ten centimetres are seldom seen. */
+  it.each([
+    ["bustGirth", "too little", 0.65],
+    ["upperChestGirth", "too much", 0.82],
+    ["upperChestGirth", "too little", 0.6],
+    ["underBustGirth", "too much", 0.78],
+    ["underBustGirth", "too little", 0.7],
+    ["backWaistLength", "too little", 0.5],
+  ] as const)("ten out at %s, %s: caught in %s at least", (name, how, caught) => {
+    const seen = plantedAs("tenOut", how).flatMap((planted) => (planted.at[0] === name ? [seenOf(planted, women, SIX_MEASURES)] : []));
+    expect(seen).toHaveLength(1);
+    expect(seen[0]?.caught).toBeGreaterThan(caught);
+  });
+
+  it.each([
+    ["bustGirth", "upperChestGirth", 0.5, 0.45],
+    ["bustGirth", "underBustGirth", 0.98, 0.97],
+    ["bustGirth", "waistGirth", 0.97, 0.96],
+    ["upperChestGirth", "underBustGirth", 0.87, 0.83],
+    ["waistGirth", "hipGirth", 0.98, 0.98],
+  ] as const)("%s and %s swapped: both caught in %s, named in %s at least", (one, other, caught, named) => {
+    const seen = plantedAs("swapped").flatMap((planted) => (planted.at[0] === one && planted.at[1] === other ? [seenOf(planted, women, SIX_MEASURES)] : []));
+    expect(seen).toHaveLength(1);
+    expect(seen[0]?.caught).toBeGreaterThan(caught);
+    expect(seen[0]?.named).toBeGreaterThan(named);
+  });
+
+  it("seldom have a measure blamed that was right", () => {
+    const seen = plantedAs("half").flatMap((planted) => seenOf(planted, women, SIX_MEASURES) ?? []);
+    expect(Math.max(...seen.map((one) => one.blamed))).toBeLessThan(0.02);
+  });
+});
+
+describe("planted slips in the lengths, all measures given", () => {
+  const women = tapedWomen(heldBack1988);
+
+  it.each([
+    ["sideNeckToBustPoint", "frontWaistLength", 0.98],
+    ["backWaistLength", "frontWaistLength", 0.24],
+  ] as const)("%s and %s swapped: both caught in %s at least", (one, other, caught) => {
+    const seen = PLANTED.flatMap((planted) => (planted.at[0] === one && planted.at[1] === other ? [seenOf(planted, women, MEASURE_NAMES)] : []));
+    expect(seen).toHaveLength(1);
+    expect(seen[0]?.caught).toBeGreaterThan(caught);
+  });
+});
+
+describe("one body", () => {
+  it("is not doubted as it is", () => {
+    expect(said(BODY)).toEqual([]);
+    expect(said(ALL_OF_HER)).toEqual([]);
+  });
+
+  it.each([
+    ["34 in as centimetres", { bustGirth: 340 }, [["bustGirth", "inchesAsCentimetres", 863.6]]],
+    ["half the under-bust", { underBustGirth: 370 }, [["underBustGirth", "half", 740]]],
+    ["74 cm as inches", { underBustGirth: 1879.6 }, [["underBustGirth", "centimetresAsInches", 740]]],
+    ["68.4 for 86.4", { bustGirth: 684 }, [["bustGirth", "digitsSwapped", 864]]],
+    ["bust and upper chest swapped", { bustGirth: 820, upperChestGirth: 864 }, [["bustGirth", "swapped", 864], ["upperChestGirth", "swapped", 820]]],
+    ["bust and under-bust swapped", { bustGirth: 740, underBustGirth: 864 }, [["bustGirth", "swapped", 864], ["underBustGirth", "swapped", 740]]],
+    ["waist and hip swapped", { waistGirth: 940, hipGirth: 680 }, [["waistGirth", "swapped", 680], ["hipGirth", "swapped", 940]]],
+  ] as const)("%s", (_, wrong: Values, expected) => {
+    expect(said({ ...BODY, ...wrong })).toEqual(expected);
+  });
+
+  it("swapped measures name each other", () => {
+    const found = doubted({ ...BODY, bustGirth: 740, underBustGirth: 864 });
+    expect(found.map(({ slip }) => slip?.other)).toEqual(["underBustGirth", "bustGirth"]);
+  });
+
+  it("the waist at the hip is said to be that, and what was meant is near her waist", () => {
+    const [found] = doubted({ ...BODY, waistGirth: 935 });
+    expect(found).toMatchObject({ measure: "waistGirth", slip: { kind: "waistAtHip" } });
+    expect(Math.abs((found?.slip?.meant ?? 0) - 680)).toBeLessThan(40);
+  });
+
+  it("two wrong at once are both found, and nothing else", () => {
+    expect(doubted({ ...BODY, bustGirth: 340, hipGirth: 1470 }).map(({ measure }) => measure).toSorted()).toEqual(["bustGirth", "hipGirth"]);
+  });
+
+  it("one measure alone is held against its own range of bodies", () => {
+    expect(said({ bustGirth: 340 })).toEqual([["bustGirth", "inchesAsCentimetres", 863.6]]);
+    for (const bustGirth of [720, 864, 1100, 1500]) expect(said({ bustGirth })).toEqual([]);
+  });
+
+  it("says what the others lead one to expect, and the value lies outside of it", () => {
+    const [found] = doubted({ ...BODY, underBustGirth: 370 });
+    expect(found?.value).toBe(370);
+    expect(found?.least).toBeLessThan(740);
+    expect(found?.most).toBeGreaterThan(740);
+    expect(Math.abs((found?.expected ?? 0) - 740)).toBeLessThan(30);
+  });
+});
+
+/** All invented: many kinds of body, none of which a tape slipped on. */
+describe("bodies unlike soldiers", () => {
+  const FULLER: Values = { bustGirth: 960, upperChestGirth: 890, underBustGirth: 820, waistGirth: 790, hipGirth: 1020, height: 1640, bustPointWidth: 200, sideNeckToBustPoint: 290, backWaistLength: 405, frontWaistLength: 450, neckBaseGirth: 380, shoulderLength: 125, acrossBack: 360, acrossFront: 340 };
+
+  it.each<readonly [string, Values]>([
+    ["large", { bustGirth: 1300, waistGirth: 1250, hipGirth: 1400 }],
+    ["large, with lengths", { bustGirth: 1300, upperChestGirth: 1200, underBustGirth: 1150, waistGirth: 1250, hipGirth: 1400, height: 1650, bustPointWidth: 230, sideNeckToBustPoint: 330, backWaistLength: 425, frontWaistLength: 495, neckBaseGirth: 420, shoulderLength: 130, acrossBack: 410, acrossFront: 390 }],
+    ["larger", { bustGirth: 1500, upperChestGirth: 1350, underBustGirth: 1300, waistGirth: 1450, hipGirth: 1600, height: 1620 }],
+    ["small", { bustGirth: 740, upperChestGirth: 725, underBustGirth: 650, waistGirth: 560, hipGirth: 800 }],
+    ["small-busted, upper chest as much as the bust", { bustGirth: 800, upperChestGirth: 800, underBustGirth: 730, waistGirth: 640, hipGirth: 860 }],
+    ["full-busted", { ...FULLER, bustGirth: 1080, upperChestGirth: 930, underBustGirth: 800, waistGirth: 760, frontWaistLength: 500, sideNeckToBustPoint: 330 }],
+    ["round at the waist", { ...FULLER, waistGirth: 940 }],
+    ["wide at the hip", { ...FULLER, hipGirth: 1160 }],
+    ["narrow at the waist", { ...FULLER, waistGirth: 690 }],
+    ["low bust points", { ...FULLER, sideNeckToBustPoint: 340 }],
+    ["round back", { ...FULLER, backWaistLength: 450, frontWaistLength: 440 }],
+    ["narrow shoulders", { ...FULLER, shoulderLength: 105, acrossBack: 330 }],
+    ["tall", { ...BODY, height: 1900, backWaistLength: 460 }],
+    ["short", { ...BODY, height: 1400, backWaistLength: 350 }],
+  ])("%s: nothing is doubted", (_, values) => {
+    expect(said(values)).toEqual([]);
+  });
+});
+
+describe("a measure taken again", () => {
+  const againOf = (readings: readonly number[]): readonly (boolean | undefined)[] =>
+    suspicionsOf({ ...bodyWith(BODY), ...bodyOf([{ readings: { underBustGirth: readings } }]) }).map(({ takenAgain }) => takenAgain);
+
+  it("is doubted more softly where its readings agree, to 2.77 spreads of 8 mm", () => {
+    expect(againOf([370])).toEqual([false]);
+    expect(againOf([360, 382])).toEqual([true]);
+    expect(againOf([360, 383])).toEqual([false]);
+  });
+});
+
+describe("the waist at the navel", () => {
+  it("is so much more than the waist as the survey of 1988 has it", () => {
+    const logs = women1988.map(({ measures, waistAtNavel }) => Math.log(must(waistAtNavel, "navel") / must(measures.waistGirth, "waist")));
+    const mean = logs.reduce((sum, log) => sum + log, 0) / logs.length;
+    expect(NAVEL_OVER_WAIST.middle).toBeCloseTo(mean, 4);
+    expect(NAVEL_OVER_WAIST.spread).toBeCloseTo(Math.sqrt(logs.reduce((sum, log) => sum + (log - mean) ** 2, 0) / (logs.length - 1)), 4);
+  });
+});
+
+describe("age", () => {
+  it("makes doubts fewer where few or none of that age were measured", () => {
+    const women = tapedWomen(heldBack1988).slice(0, 200);
+    const upperChestTenTooMuch = women.map(({ values }) => bodyWith({ ...values, upperChestGirth: values.upperChestGirth + 100 }, SIX_MEASURES));
+    const caughtAt = (age?: number): number => upperChestTenTooMuch.filter((body) => suspicionsOf(body, age).length > 0).length;
+    expect(caughtAt(45)).toBeLessThan(caughtAt());
+    expect(caughtAt(70)).toBeLessThan(caughtAt(45));
+    expect(caughtAt(30)).toBe(caughtAt());
+  });
+});
+
+describe("any values", () => {
+  const awful = fc.oneof(fc.constantFrom(1e-300, 0.1, 1, 10, 100, 10_000, 1e9, 1e300), anyAmount(1, 3000));
+  const anyBody = fc
+    .tuple(fc.subarray([...MEASURE_NAMES]), fc.array(awful, { minLength: 14, maxLength: 14 }))
+    .map(([names, values]): Values => Object.fromEntries(names.map((name, at) => [name, values[at]])));
+
+  it("give finite answers about measures that were given, each once", () => {
+    fc.assert(
+      fc.property(anyBody, fc.option(fc.integer({ min: 0, max: 120 }), { nil: undefined }), (values, age) => {
+        const found = doubted(values, age);
+        expect(new Set(found.map(({ measure }) => measure)).size).toBe(found.length);
+        for (const { measure, value, expected, least, most, slip } of found) {
+          expect(value).toBe(values[measure]);
+          expect([expected, least, most].every((mm) => Number.isFinite(mm) && mm >= 0)).toBe(true);
+          expect(least <= expected && expected <= most).toBe(true);
+          expect(slip === null || (Number.isFinite(slip.meant) && slip.meant > 0)).toBe(true);
+        }
+      }),
+    );
+  });
+
+  it("give the same answers in any order", () => {
+    fc.assert(
+      fc.property(anyBody, (values) => {
+        const backwards = Object.fromEntries(Object.entries(values).toReversed());
+        expect(suspicionsOf(bodyOf(tapesOf(backwards)))).toEqual(suspicionsOf(bodyOf(tapesOf(values))));
+      }),
+      { numRuns: 30 },
+    );
+  });
+
+  it("name a misread value only where what was meant is usual for its measure", () => {
+    const MISREAD: readonly SlipKind[] = ["inchesAsCentimetres", "centimetresAsInches", "half", "tenOut", "digitsSwapped"];
+    fc.assert(
+      fc.property(anyBody, (values) => {
+        for (const { measure, slip } of doubted(values)) {
+          const { usualLeast, usualMost } = MEASURE_RANGES[measure];
+          const misread = slip !== null && MISREAD.includes(slip.kind);
+          expect(!misread || (slip.meant >= usualLeast && slip.meant <= usualMost)).toBe(true);
+        }
+      }),
+    );
+  });
+
+  it("of a body a little larger or smaller all over are never doubted", () => {
+    fc.assert(
+      fc.property(anyAmount(0.9, 1.12), fc.subarray([...MEASURE_NAMES]), (times, names) => {
+        const scaled = Object.fromEntries(names.map((name) => [name, (ALL_OF_HER[name] ?? 0) * times]));
+        expect(doubted(scaled)).toEqual([]);
+      }),
+    );
+  });
+});

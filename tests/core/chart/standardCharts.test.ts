@@ -1,0 +1,80 @@
+/** The published charts against what else is known of them (tables read or recalled; each says which). */
+import { describe, expect, it } from "vitest";
+import { chartFit } from "../../../src/core/bodies/chartFit";
+import { STANDARD_CHARTS, type StandardName } from "../../../src/core/chart/standardCharts";
+import { readSizes } from "../../../src/core/chart/readChart";
+import { intervalOf } from "../../../src/core/sizing/pickInterval";
+import { must } from "../../../src/core/result";
+
+const sizesOf = (name: StandardName) => must(STANDARD_CHARTS.find((chart) => chart.name === name), name).sizes;
+
+describe.each(STANDARD_CHARTS.map((chart) => [chart.title, chart] as const))("%s", (_, { sizes, trust }) => {
+  it("can be used like any chart: every girth grows, and nothing is wrong but that large sizes are seldom printed", () => {
+    expect(readSizes(sizes).filter(({ code }) => code !== "chart/unusual")).toEqual([]);
+    expect(chartFit({ sizes, draftedDifference: 50, cups: [] }, {})?.shares.framed).toBeGreaterThan(0.8);
+  });
+
+  it("says that it is from memory, or which of it is", () => {
+    expect(trust.toLowerCase()).toContain("from memory");
+  });
+});
+
+describe("the European size designation", () => {
+  const sizes = sizesOf("en13402");
+
+  // EN 13402-3 as quoted by the help page bustSizesStandard of the R package Anthropometry: read there.
+  it("has bust bounds half-way between its middles, as published (mm)", () => {
+    const bounds = [740, 780, 820, 860, 900, 940, 980, 1020, 1070, 1130, 1190, 1250, 1310];
+    const busts = sizes.map(({ bust }) => bust);
+    for (const [at, from] of bounds.slice(0, -1).entries()) expect(intervalOf(busts, at)).toEqual({ from, to: bounds[at + 1] });
+  });
+
+  // Waist and hip bounds: from memory.
+  it("has waist and hip bounds half-way between theirs", () => {
+    const bounds = {
+      waist: [580, 620, 660, 700, 740, 780, 820, 860, 910, 970, 1030, 1090, 1150],
+      hip: [820, 860, 900, 940, 980, 1020, 1060, 1100, 1145, 1195, 1245, 1295, 1345],
+    };
+    for (const level of ["waist", "hip"] as const) {
+      const values = sizes.map((size) => size[level]);
+      for (const [at, from] of bounds[level].slice(0, -1).entries()) expect(intervalOf(values, at)).toEqual({ from, to: bounds[level][at + 1] });
+    }
+  });
+
+  it("is called by its busts in centimetres, in steps of 4 and then 6", () => {
+    expect(sizes.map(({ label, bust }) => Number(label) * 10 - bust)).toEqual(sizes.map(() => 0));
+    expect(new Set(sizes.slice(1).map(({ bust }, at) => bust - must(sizes[at], "size").bust))).toEqual(new Set([40, 60]));
+    expect(sizes).toHaveLength(16);
+  });
+});
+
+describe("the United States charts", () => {
+  const inches = (mm: number): number => mm / 25.4;
+
+  it("of 1995: hip less waist is 10.5 in and bust less waist 8 in throughout", () => {
+    for (const { bust, waist, hip } of sizesOf("d5585")) {
+      expect(inches(hip - waist)).toBeCloseTo(10.5, 9);
+      expect(inches(bust - waist)).toBeCloseTo(8, 9);
+    }
+  });
+
+  it("of 1970: bust less waist is 9 in and hip less bust 2 in throughout", () => {
+    for (const { bust, waist, hip } of sizesOf("ps42")) {
+      expect(inches(bust - waist)).toBeCloseTo(9, 9);
+      expect(inches(hip - bust)).toBeCloseTo(2, 9);
+    }
+  });
+
+  it.each(["ps42", "d5585"] as const)("%s: steps of 1, then 1 ½, then 2 in, never smaller again", (name) => {
+    const sizes = sizesOf(name);
+    const steps = sizes.slice(1).map(({ bust }, at) => Math.round(inches(bust - must(sizes[at], "size").bust) * 100) / 100);
+    expect(new Set(steps)).toEqual(new Set([1, 1.5, 2]));
+    expect(steps).toEqual(steps.toSorted((a, b) => a - b));
+  });
+
+  it("begin and end where they are recalled to (mm)", () => {
+    // 31.5 in and 44 in; 32 in and 44.5 in.
+    expect(sizesOf("ps42").map(({ label, bust }) => [label, Math.round(bust * 10) / 10])).toEqual(expect.arrayContaining([["6", 800.1], ["22", 1117.6]]));
+    expect(sizesOf("d5585").map(({ label, bust }) => [label, Math.round(bust * 10) / 10])).toEqual(expect.arrayContaining([["2", 812.8], ["20", 1130.3]]));
+  });
+});
