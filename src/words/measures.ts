@@ -2,7 +2,6 @@
  * The measures in words: their names, where the tape goes, and what to say of a value that looks wrong. Bodies are
  * spoken of neutrally: it is always the tape, the unit or the entry that is in question.
  */
-import type { MeasureNote } from "../core/measures/crossChecks";
 import type { MeasureName } from "../core/measures/measure";
 import { checkMeasure, type MeasureNeed, type MeasureSlip } from "../core/measures/registry";
 import type { LengthUnit } from "../core/plan/work";
@@ -124,65 +123,6 @@ export function measureRefusal(name: MeasureName, value: Mm, unit: LengthUnit): 
   const { least, most, slips } = verdict;
   const range = `from ${formatLength(least, unit)} to ${formatLength(most, unit)}`;
   return joined([`${WORDS[name].name} is taken ${range}, and this says ${formatLength(value, unit)}.`, slipSentence(slips, value, unit)]);
-}
-
-/** What to look at again. */
-export function measureNoteSentence(note: MeasureNote, unit: LengthUnit): string {
-  const length = (mm: Mm): string => formatLength(mm, unit);
-  if (note.code === "measure/unusual") {
-    const { value, least, slips } = note;
-    const side = value < least ? "shorter" : "longer";
-    const advice = slipSentence(slips, value, unit);
-    return joined([`${length(value)} is ${side} than most.`, advice === "" ? "If you have measured it twice, keep it." : advice]);
-  }
-  const [held, other] = note.involves;
-  const low = note.least !== null && note.value < note.least;
-  const small = `The ${WORDS[held].short} (${length(note.value)})`;
-  const against = `the ${WORDS[other].short} (${length(note.against)})`;
-  switch (note.code) {
-    case "measure/under-bust-not-below-bust":
-      return low
-        ? `${small} is very much less than ${against}. Measure both again.`
-        : `${small} is usually less than ${against}. Are the two swapped? If not, keep them.`;
-    case "measure/under-bust-against-upper-chest":
-      return low
-        ? `${small} is very much less than ${against}. Measure both again.`
-        : `${small} is usually less than ${against}. Are the two swapped?`;
-    case "measure/upper-chest-above-bust":
-      return low
-        ? `${small} is very much less than ${against}. It goes round above the bust, high under the arms.`
-        : `${small} is usually less than ${against}. Are the two swapped, or did the tape run over the bust?`;
-    case "measure/waist-against-bust":
-    case "measure/waist-against-hip":
-    case "measure/hip-against-bust":
-      return `${small} and ${against} are further apart than usual. Measure both again; if they agree, keep them.`;
-    case "measure/bust-point-below-waist":
-      return low
-        ? `${small} is very short beside ${against}. Measure both again, from the same point at the neck.`
-        : `${small} should end well above the waist, and so be shorter than ${against}. Are the two swapped?`;
-    case "measure/front-against-back-length":
-      return low
-        ? `${small} is much shorter than ${against}. It starts at the side neck point, not at the pit of the neck.`
-        : `${small} is much longer than ${against}. Do both end at the same waist thread?`;
-    case "measure/bust-point-width-against-bust":
-      return low
-        ? `${small} is narrow beside ${against}. It goes from one bust point to the other, not to the centre.`
-        : `${small} is wide beside ${against}. It goes straight across, from bust point to bust point.`;
-    case "measure/across-back-against-bust":
-      return low
-        ? `${small} is narrow beside ${against}. It goes from one arm crease to the other, not to the spine.`
-        : `${small} is wide beside ${against}. It ends at the arm creases, arms down.`;
-    case "measure/across-front-against-back":
-      return low
-        ? `${small} is narrow beside ${against}. Both go from one arm crease to the other.`
-        : `${small} is usually about as wide as ${against} or less. Are the two swapped?`;
-    case "measure/neck-against-bust":
-      return `${small} and ${against} do not often go together. Measure the neck where a close necklace lies.`;
-    case "measure/shoulder-against-back":
-      return low
-        ? `${small} is short beside ${against}. It runs from the side of the neck to the end of the shoulder bone.`
-        : `${small} is long beside ${against}. It is one shoulder only, from the side of the neck.`;
-  }
 }
 
 /** What may have gone wrong in reading or typing a value, as a question; empty where nothing comes to mind. */
