@@ -13,11 +13,11 @@ function shortened(name: string): string {
   return characters.length <= LONGEST_NAME ? name : `${characters.slice(0, LONGEST_NAME - 1).join("").trimEnd()}…`;
 }
 
-export function pageRule(paper: PaperSize, name: string): string {
+export function pageRule(paper: PaperSize, name: string, kind = "Alteration checklist"): string {
   const foot = "font: 8pt var(--pc-font, 'Source Sans 3 Variable', 'Source Sans 3', sans-serif); color: #000; vertical-align: top; padding-top: 3mm;";
   return [
     `@page { size: ${paper === "A4" ? "A4" : "letter"}; margin: 14mm 15mm 17mm;`,
-    `@bottom-left { content: ${cssString(`Alteration checklist · ${shortened(name)}`)}; width: 80%; text-align: left; ${foot} }`,
+    `@bottom-left { content: ${cssString(`${kind} · ${shortened(name)}`)}; width: 80%; text-align: left; ${foot} }`,
     `@bottom-right { content: "Page " counter(page) " of " counter(pages); text-align: right; ${foot} } }`,
   ].join(" ");
 }

@@ -29,7 +29,7 @@ const WORDS: Readonly<Record<MeasureName, MeasureWords>> = {
     name: "Upper chest girth",
     trade: "high bust",
     short: "upper chest",
-    where: "High under the arms and above the bust, arms down again before you read it. It tells the frame from the cup.",
+    where: "Above the breast, high under the arms and up over the shoulder blades; arms down again before you read it.",
   },
   underBustGirth: {
     name: "Under-bust girth",
@@ -59,7 +59,7 @@ const WORDS: Readonly<Record<MeasureName, MeasureWords>> = {
     name: "Bust point width",
     trade: "apex to apex",
     short: "bust point width",
-    where: "Straight across from one bust point to the other.",
+    where: "Straight across from one bust point to the other, not dipping in between.",
   },
   sideNeckToBustPoint: {
     name: "Side neck point to bust point",
@@ -77,7 +77,7 @@ const WORDS: Readonly<Record<MeasureName, MeasureWords>> = {
     name: "Front waist length",
     trade: "side neck to waist, over the bust",
     short: "front waist length",
-    where: "From the side neck point over the bust point and straight down to the waist thread.",
+    where: "From the side neck point over the bust point and on, hanging straight, to the waist thread.",
   },
   neckBaseGirth: {
     name: "Neck base girth",

@@ -6,52 +6,89 @@ import type { Estimate, SurveyStanding } from "../core/bodies/estimate";
 import type { LikelySlip, Suspicion } from "../core/bodies/suspicion";
 import { SURVEY } from "../core/bodies/surveyModel";
 import type { TapeDifference } from "../core/measures/compareTapes";
-import type { MeasureName } from "../core/measures/measure";
-import { TAPE_SPREAD } from "../core/measures/repeatability";
+import { MEASURE_NAMES, type MeasureName } from "../core/measures/measure";
+import { apartOf, readingsAgree, TAPE_SPREAD } from "../core/measures/repeatability";
 import type { Measured } from "../core/measures/tape";
 import type { LengthUnit } from "../core/plan/work";
 import { MM_PER_CM, MM_PER_INCH, type Mm } from "../core/units";
-import { formatLength, formatSigned } from "./length";
+import { LIMITS } from "../core/plan/limits";
+import { formatLength, inchParts } from "./length";
 import { measureWords } from "./measures";
 
-/** A guess is told no finer than this: half a centimetre, a quarter of an inch. */
-const GUESS_STEP = { cm: 5, in: MM_PER_INCH / 4 } as const;
+/** What is expected is told no finer than this: half a centimetre or a quarter of an inch, and twice that of a wide range. */
+const ROUGH = { cm: 5, in: MM_PER_INCH / 4 } as const;
+const WIDE: Mm = 40;
 
-const roughly = (mm: Mm, unit: LengthUnit): string => formatLength(Math.round(mm / GUESS_STEP[unit]) * GUESS_STEP[unit], unit);
-const without = (text: string): string => text.replace(/ (cm|in)$/, "");
+interface Range {
+  readonly least: Mm;
+  readonly most: Mm;
+}
 
-/** "probably 27.0 cm, between 24.5 and 29.5". */
-export const guessWords = ({ value, least, most }: Estimate, unit: LengthUnit): string =>
-  `probably ${roughly(value, unit)}, between ${without(roughly(least, unit))} and ${without(roughly(most, unit))}`;
+/** "27 cm", "24.5 cm", "10 ½ in". */
+function roughly(mm: Mm, { least, most }: Range, unit: LengthUnit): string {
+  const step = ROUGH[unit] * (most - least < WIDE ? 1 : 2);
+  return formatLength(Math.round(mm / step) * step, unit).replace(".0 ", " ");
+}
+
+/** "24 to 28". */
+const between = (range: Range, unit: LengthUnit): string => `${roughly(range.least, range, unit)} to ${roughly(range.most, range, unit)}`.replaceAll(/ (cm|in)\b/g, "");
+
+/** "probably 26 cm (24 to 28)". */
+export const guessWords = (estimate: Estimate, unit: LengthUnit): string =>
+  `probably ${roughly(estimate.value, estimate, unit)} (${between(estimate, unit)})`;
 
 const SOURCES: Readonly<Record<Estimate["from"], string>> = {
   survey: "from the body survey",
-  bridged: "from the body survey, whose tape ran a little differently",
+  bridged: "from the body survey, whose tape ran elsewhere",
   proportion: "by a trade proportion",
 };
-export const guessSource = ({ from }: Estimate): string => SOURCES[from];
+/** What a guess stands on. */
+export const guessSource = (name: MeasureName, { from }: Pick<Estimate, "from">): string =>
+  from === "proportion" && SURVEY.measures.includes(name) ? "between the body survey and a trade proportion" : SOURCES[from];
 
-/** Two readings of the same hand and tape lie within so many spreads, 95 times in 100 (1.96 √2). */
-const REPEATS = 2.77;
+const COUNTS = ["no", "one", "two", "three", "four", "five"];
 
 /** What several readings come to; null for one. */
 export function readingsSentence(name: MeasureName, { value, readings }: Pick<Measured, "value" | "readings">, unit: LengthUnit): string | null {
   if (readings.length < 2) return null;
-  const apart = Math.max(...readings) - Math.min(...readings);
-  const counts = `Their mean counts: ${formatLength(value, unit)}.`;
-  if (apart > REPEATS * TAPE_SPREAD[name]) {
-    return `These readings are ${formatLength(apart, unit)} apart, more than a tape usually does. ${readings.length < 3 ? "Take it a third time." : "Take out the one that went wrong."} ${counts}`;
+  const mean = formatLength(value, unit);
+  const apart = formatLength(apartOf(readings), unit);
+  const count = COUNTS[readings.length] ?? readings.length;
+  if (!readingsAgree(name, readings)) {
+    const next = readings.length === 2 ? "Take it a third time." : readings.length < LIMITS.readings ? "Take it once more, or take out the one that went wrong." : "Take out the one that went wrong.";
+    return `These ${count} do not agree: they are ${apart} apart, more than a tape usually is. ${next} Until then their mean counts, ${mean}.`;
   }
-  return apart < 0.5 ? `They agree. ${counts}` : `They are ${formatLength(apart, unit)} apart, as a tape does. ${counts}`;
+  return apart === formatLength(0, unit) ? `Mean ${mean}; your ${count} readings agree.` : `Mean ${mean}; your ${count} readings are ${apart} apart.`;
 }
 
+/** "5 ft 4 ½ in": how heights are told where inches are read. */
+export function feetWords(mm: Mm): string {
+  const { whole, fraction } = inchParts(mm);
+  const feet = Math.floor(whole / INCHES_PER_FOOT);
+  const inches = formatLength(mm, "in").replace(/^\d+/, String(whole - feet * INCHES_PER_FOOT));
+  return whole % INCHES_PER_FOOT === 0 && fraction === null ? `${feet} ft` : `${feet} ft ${inches.replace(/^0 (?=\S+ in)/, "")}`;
+}
+
+const INCHES_PER_FOOT = 12;
+
 /** What to take again, and why. */
-export function doubtSentence({ measure, value, least, most, takenAgain }: Suspicion, unit: LengthUnit): string {
-  const short = measureWords(measure).short;
-  const expected = `${without(roughly(least, unit))} to ${roughly(most, unit)}`;
-  if (takenAgain) return `Taken more than once, so it stands. Beside your other measures ${expected} would be more usual.`;
+export function doubtSentence({ measure, value, least, most, slip, takenAgain }: Suspicion, unit: LengthUnit): string {
+  const expected = `${between({ least, most }, unit)} ${unit}`;
+  if (takenAgain) return `You took it more than once, so it stands. Your other measures lead one to expect ${expected}.`;
   const how = value > most ? "more" : value < least ? "less" : "other";
-  return `Measure the ${short} again: ${formatLength(value, unit)} is ${how} than your other measures lead one to expect (${expected}). The tape may have slipped; or one of the others is out.`;
+  const doubt = `Measure the ${measureWords(measure).short} again: ${formatLength(value, unit)} is ${how} than your other measures lead one to expect (${expected}).`;
+  if (slip !== null) return doubt;
+  return `${doubt} The tape may have slipped${measure.endsWith("Girth") ? " at the back" : ""}, or one of the others is out.`;
+}
+
+/** How sure a measure is that was taken once: the usual spread at the bust. */
+export const onceSureWords = (unit: LengthUnit): string =>
+  `sure to about ${formatLength(TAPE_SPREAD.bustGirth, unit).replace(".0 ", " ")} if taken once, surer if taken again`;
+
+/** How far the tape has got: "5 of 14 measured, 9 guessed. To take again: waist, hip." */
+export function tapeStateSentence(measured: number, guessed: number, doubted: readonly MeasureName[]): string {
+  const state = `${measured} of ${MEASURE_NAMES.length} measured${guessed > 0 ? `, ${guessed} guessed` : ""}.`;
+  return doubted.length === 0 ? state : `${state} To take again: ${doubted.map((name) => measureWords(name).short).join(", ")}.`;
 }
 
 /** The mistake that would explain it, as a question. */
@@ -80,6 +117,9 @@ export function slipQuestion({ measure, value }: Suspicion, slip: LikelySlip, un
   }
 }
 
+/** Where the question is asked, when two measures are in it. */
+export const slipElsewhere = ({ other }: LikelySlip): string => (other === undefined ? "" : `See the question at the ${measureWords(other).short}.`);
+
 const plain = (value: number): string => String(Number(value.toFixed(2)));
 
 /** What setting the slip right is called; null where only the tape can. */
@@ -92,7 +132,7 @@ export function slipRemedy(slip: LikelySlip, unit: LengthUnit): string | null {
     case "upperChestOverBust":
       return null;
     default:
-      return `It is ${formatLength(slip.meant, unit)}`;
+      return `Take ${formatLength(slip.meant, unit)}`;
   }
 }
 
@@ -104,16 +144,27 @@ export function dayWords(day: string | undefined): string {
   return year === undefined || month === undefined || date === undefined ? "a day not said" : `${Number(date)} ${MONTHS[Number(month) - 1] ?? month} ${year}`;
 }
 
-export const differenceWords = ({ now, before, changed }: TapeDifference, unit: LengthUnit): readonly [difference: string, verdict: string] => [
-  formatSigned(now - before, unit),
-  changed ? "changed" : "as a tape does",
-];
+/** Where days that can be entered begin: before it, a year is only half typed. */
+const FIRST_DAY = "1900-01-01";
+
+/** Why a day cannot be when the measures were taken; null for one that can. Days as yyyy-mm-dd. */
+export function dayRefusal(day: string, today: string): string | null {
+  if (day > today) return "This day is still to come.";
+  return day < FIRST_DAY ? "Write the year with all four digits." : null;
+}
+
+/** As fine as the two that it lies between: "+2.4 cm", "changed". */
+export function differenceWords({ now, before, changed }: TapeDifference, unit: LengthUnit): readonly [difference: string, verdict: string] {
+  const apart = formatLength(Math.abs(now - before), unit);
+  const sign = apart === formatLength(0, unit) ? "" : now > before ? "+" : "−";
+  return [`${sign}${apart}`, changed ? "changed" : "within what a tape does"];
+}
 
 /** Whose bodies the guesses come from, and what they cannot tell. */
 export const surveyWords = (unit: LengthUnit): readonly string[] => [
   `${SURVEY.women} women of the US Army, ${SURVEY.ages.least} to ${SURVEY.ages.most} years old, measured in 1987 and 1988; the survey is in the public domain. They were younger and leaner than most who sew, few were over ${SURVEY.ages.few}, and few had a bust over ${formatLength(SURVEY.nearlyAll.bustGirth.most, unit)}.`,
   "Some of its tapes ran elsewhere than a dressmaker’s: its upper chest lies lower, its waist higher, its shoulder and neck begin at another point. There the guess is shifted halfway to what the trade draws, and its range is wider. It has no across front: that is a trade proportion.",
-  "Only averages and how measures go together are in this page; no woman of the survey is, and nothing of yours leaves it.",
+  "Only averages, and how measures go together, are in this page: no woman of the survey is. Nothing of this leaves your device.",
 ];
 
 /** How well the survey speaks for this body. */

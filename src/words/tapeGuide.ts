@@ -3,6 +3,7 @@
  * tight the tape lies, and whether it can be taken alone. All of it is common practice of dressmaking; no source.
  */
 import type { MeasureName } from "../core/measures/measure";
+import type { LengthUnit } from "../core/plan/work";
 
 export type LandmarkName =
   | "bustPoint"
@@ -60,12 +61,12 @@ export interface TapeGuide {
 
 const GUIDES: Readonly<Record<MeasureName, TapeGuide>> = {
   bustGirth: {
-    how: "Stand easily, arms down, and breathe out. The tape touches all round without denting.",
+    how: "Stand easily, arms down. The tape touches all round and dents nowhere.",
     help: "mirror",
     helpHow: "Turn sideways to the mirror to see that the tape has not slipped down at the back.",
   },
   upperChestGirth: {
-    how: "Lift the arms to lay the tape, let them hang to read it. Snug, without denting.",
+    how: "Lift the arms only to lay the tape. It is snug and dents nowhere.",
     help: "mirror",
     helpHow: "In the mirror the tape should climb from above the breast, under the arm, up to the shoulder blades.",
   },
@@ -75,22 +76,22 @@ const GUIDES: Readonly<Record<MeasureName, TapeGuide>> = {
     helpHow: "Slide the tape down from the breast until it comes to rest, then turn before a mirror to see it level.",
   },
   waistGirth: {
-    how: "Breathe out and do not draw in. One finger lies flat under the tape.",
+    how: "Breathe out and do not draw in.",
     help: "alone",
     helpHow: "Measure on the thread, all the way round.",
   },
   hipGirth: {
-    how: "Feet together, weight on both. The tape just slides.",
+    how: "Weight on both feet. The tape just slides.",
     help: "mirror",
     helpHow: "Turn sideways to the mirror for the fullest part and to see the tape level.",
   },
   height: {
-    how: "Heels, seat and shoulders to the wall, looking straight ahead.",
+    how: "Heels, seat and shoulders touch the wall; look straight ahead.",
     help: "alone",
-    helpHow: "Hold a thick book upright against the wall, slide it down to the head, mark the wall under it. A helper is surer.",
+    helpHow: "Slide a thick book down the wall until it rests on the head, and hold it there while you step away and mark. A helper is surer.",
   },
   bustPointWidth: {
-    how: "Stand easily, arms down. The tape is stretched straight from point to point; it does not dip between.",
+    how: "Stand easily, arms down, shoulders neither drawn back nor rounded.",
     help: "alone",
     helpHow: "Before a mirror, with the bra you will wear.",
   },
@@ -105,12 +106,12 @@ const GUIDES: Readonly<Record<MeasureName, TapeGuide>> = {
     helpHow: "Alone it can be had with patience: stick the end of the tape at the nape with masking tape, let it hang, hold it to the waist thread and read it there in two mirrors.",
   },
   frontWaistLength: {
-    how: "Stand upright and look ahead. Over the bust point the tape hangs straight to the waist; it is not pressed in under the breast.",
+    how: "Stand upright and look ahead. Below the bust point the tape is not pressed in to the ribs.",
     help: "mirror",
     helpHow: "Stick the end of the tape at the side neck point with masking tape and read it at the thread in the mirror.",
   },
   neckBaseGirth: {
-    how: "Head up. The tape stands on its edge and lies easily; it never pulls in.",
+    how: "Head up. The tape lies easily and never pulls in.",
     help: "mirror",
     helpHow: "A close chain shows the line. Start from the pit of the neck.",
   },
@@ -142,17 +143,18 @@ const HELP: Readonly<Record<TapeHelp, string>> = {
 export const tapeHelpWords = (help: TapeHelp): string => HELP[help];
 
 export interface TapeNote {
+  /** Set apart; the text goes on from it as one sentence. */
   readonly title: string;
   readonly text: string;
 }
 
 /** What holds for every measure: said once. */
-export const TAPE_NOTES: readonly TapeNote[] = [
+export const tapeNotes = (unit: LengthUnit): readonly TapeNote[] => [
   { title: "Wear", text: "the bra that will be worn under the dress, and nothing else or one thin layer." },
-  { title: "Stand", text: "easily, weight on both feet, arms down. Breathe out; do not draw in or stretch up." },
+  { title: "Stand", text: "easily, weight on both feet, arms down. Breathe out; neither draw in nor stretch up." },
   { title: "Mark first", text: "a thread or narrow elastic tied round the waist; a dot of masking tape at each side neck point." },
-  { title: "The tape", text: "lies on the body and does not dent it. Girths are level all round, but for the upper chest. One finger fits under it at the waist." },
-  { title: "Twice", text: "each measure, with the tape taken off between. If the two differ by more than 1 cm (⅜ in), take it a third time." },
-  { title: "Check the tape", text: "against a ruler: old tapes stretch. Keep to centimetres or inches, never both." },
+  { title: "The tape", text: "lies on the body and does not dent it. Girths are level all round, except the upper chest. One finger fits under it at the waist." },
+  { title: "Measure twice", text: `and take the tape off between. If the two differ by more than ${unit === "cm" ? "2.5 cm round the body or 1.5 cm along it" : "1 in round the body or 5/8 in along it"}, take it a third time.` },
+  { title: "Check the tape", text: "against a ruler: old tapes stretch. Keep to centimetres or to inches, never both." },
   { title: "Pins", text: "stay away from the skin: mark with masking tape or thread, and take pins out of what you measure over." },
 ];

@@ -1,7 +1,23 @@
 import { describe, expect, it } from "vitest";
 import type { SlipKind, Suspicion } from "../../src/core/bodies/suspicion";
 import { MEASURE_NAMES } from "../../src/core/measures/measure";
-import { dayWords, differenceWords, doubtSentence, guessSource, guessWords, readingsSentence, slipQuestion, slipRemedy, standingSentence, surveyWords } from "../../src/words/tape";
+import {
+  dayRefusal,
+  dayWords,
+  differenceWords,
+  doubtSentence,
+  feetWords,
+  guessSource,
+  guessWords,
+  onceSureWords,
+  readingsSentence,
+  slipElsewhere,
+  slipQuestion,
+  slipRemedy,
+  standingSentence,
+  surveyWords,
+  tapeStateSentence,
+} from "../../src/words/tape";
 
 /** Never said of a body. */
 const UNKIND = /\b(?:fat|thin|big|abnormal|wrong body|flaw|problem|should lose|ideal|normal)\b/i;
@@ -11,29 +27,44 @@ const doubt: Suspicion = { measure: "bustGirth", value: 340, expected: 880, leas
 describe("a guess", () => {
   const estimate = { value: 268.4, least: 243.1, most: 297.2, from: "survey" } as const;
 
-  it("is told no finer than half a centimetre or a quarter of an inch", () => {
-    expect(guessWords(estimate, "cm")).toBe("probably 27.0 cm, between 24.5 and 29.5");
-    // 268.4 mm is 10.57 in, 243.1 is 9.57, 297.2 is 11.70.
-    expect(guessWords(estimate, "in")).toBe("probably 10 ½ in, between 9 ½ and 11 ¾");
+  it("is told no finer than half a centimetre or a quarter of an inch, and a wide one no finer than twice that", () => {
+    expect(guessWords(estimate, "cm")).toBe("probably 27 cm (24 to 30)");
+    expect(guessWords({ ...estimate, least: 254, most: 283.4 }, "cm")).toBe("probably 27 cm (25.5 to 28.5)");
+    // 268.4 mm is 10.57 in, 243.1 is 9.57, 297.2 is 11.70; 254 is 10, 283.4 is 11.16.
+    expect(guessWords(estimate, "in")).toBe("probably 10 ½ in (9 ½ to 11 ½)");
+    expect(guessWords({ ...estimate, least: 254, most: 283.4 }, "in")).toBe("probably 10 ½ in (10 to 11 ¼)");
   });
 
-  it("says what it stands on", () => {
-    const sources = (["survey", "bridged", "proportion"] as const).map((from) => guessSource({ ...estimate, from }));
+  it("says what it stands on, of a measure the survey lacks too", () => {
+    const sources = (["survey", "bridged", "proportion"] as const).map((from) => guessSource("waistGirth", { from }));
     expect(new Set(sources).size).toBe(3);
-    expect(sources[2]).toContain("trade");
+    expect(sources[1]).toContain("elsewhere");
+    expect(sources[2]).toBe("between the body survey and a trade proportion");
+    expect(guessSource("acrossFront", { from: "proportion" })).toBe("by a trade proportion");
   });
 });
 
 describe("a doubt", () => {
   it("asks for the tape again, with what was expected", () => {
     expect(doubtSentence(doubt, "cm")).toBe(
-      "Measure the bust again: 34.0 cm is less than your other measures lead one to expect (82.0 to 94.0 cm). The tape may have slipped; or one of the others is out.",
+      "Measure the bust again: 34.0 cm is less than your other measures lead one to expect (82 to 94 cm). The tape may have slipped at the back, or one of the others is out.",
     );
+    expect(doubtSentence({ ...doubt, measure: "backWaistLength" }, "cm")).toContain("The tape may have slipped, or");
     expect(doubtSentence({ ...doubt, value: 1200 }, "cm")).toContain("is more than");
   });
 
+  it("says nothing of the tape where something else explains it", () => {
+    expect(doubtSentence({ ...doubt, slip: { kind: "inchesAsCentimetres", meant: 863.6 } }, "cm")).not.toContain("slipped");
+  });
+
+  it("sends to the measure where the question is asked", () => {
+    expect(slipElsewhere({ kind: "swapped", meant: 880, other: "upperChestGirth" })).toBe("See the question at the upper chest.");
+  });
+
   it("lets what was taken again stand", () => {
-    expect(doubtSentence({ ...doubt, takenAgain: true }, "cm")).toMatch(/^Taken more than once, so it stands\./);
+    expect(doubtSentence({ ...doubt, takenAgain: true }, "cm")).toBe(
+      "You took it more than once, so it stands. Your other measures lead one to expect 82 to 94 cm.",
+    );
   });
 
   it("asks about every kind of slip in its own words, never of the body", () => {
@@ -49,7 +80,7 @@ describe("a doubt", () => {
   });
 
   it("offers to set right only what can be set right without the tape", () => {
-    expect(slipRemedy({ kind: "half", meant: 880 }, "cm")).toBe("It is 88.0 cm");
+    expect(slipRemedy({ kind: "half", meant: 880 }, "cm")).toBe("Take 88.0 cm");
     expect(slipRemedy({ kind: "swapped", meant: 880, other: "waistGirth" }, "cm")).toBe("Swap them");
     expect(slipRemedy({ kind: "waistAtNavel", meant: 700 }, "cm")).toBeNull();
   });
@@ -62,25 +93,61 @@ describe("a doubt", () => {
 describe("several readings", () => {
   it("say their mean, and whether they are as near as a tape is", () => {
     expect(readingsSentence("bustGirth", { value: 900, readings: [900] }, "cm")).toBeNull();
-    expect(readingsSentence("bustGirth", { value: 904, readings: [900, 908] }, "cm")).toBe("They are 0.8 cm apart, as a tape does. Their mean counts: 90.4 cm.");
-    expect(readingsSentence("bustGirth", { value: 900, readings: [900, 900] }, "cm")).toBe("They agree. Their mean counts: 90.0 cm.");
-    // 2.77 × 10 mm is 27.7.
-    expect(readingsSentence("bustGirth", { value: 914, readings: [900, 928] }, "cm")).toContain("Take it a third time.");
-    expect(readingsSentence("bustGirth", { value: 910, readings: [900, 902, 928] }, "cm")).toContain("Take out the one");
+    expect(readingsSentence("bustGirth", { value: 904, readings: [900, 908] }, "cm")).toBe("Mean 90.4 cm; your two readings are 0.8 cm apart.");
+    expect(readingsSentence("bustGirth", { value: 900, readings: [900, 900] }, "cm")).toBe("Mean 90.0 cm; your two readings agree.");
+    // 1.3 mm is less than a sixteenth of an inch.
+    expect(readingsSentence("bustGirth", { value: 889, readings: [889, 890.3] }, "in")).toBe("Mean 35 in; your two readings agree.");
+  });
+
+  it("ask kindly for another where they do not agree", () => {
+    // Two: 2.77 × 10 mm is 27.7. Three: 3.31 × 10 is 33.1. Five: 3.86 × 10 is 38.6.
+    expect(readingsSentence("bustGirth", { value: 914, readings: [900, 928] }, "cm")).toBe(
+      "These two do not agree: they are 2.8 cm apart, more than a tape usually is. Take it a third time. Until then their mean counts, 91.4 cm.",
+    );
+    expect(readingsSentence("bustGirth", { value: 910, readings: [900, 902, 928] }, "cm")).toBe("Mean 91.0 cm; your three readings are 2.8 cm apart.");
+    expect(readingsSentence("bustGirth", { value: 912, readings: [900, 902, 934] }, "cm")).toContain("Take it once more, or take out the one");
+    const five = readingsSentence("bustGirth", { value: 908.2, readings: [900, 900, 901, 901, 939] }, "cm");
+    expect(five).toContain("These five do not agree");
+    expect(five).toContain("Take out the one that went wrong.");
   });
 });
 
 it("says days and differences", () => {
   expect(dayWords("2026-10-03")).toBe("3 October 2026");
   expect(dayWords(undefined)).toBe("a day not said");
-  expect(differenceWords({ measure: "waistGirth", now: 724, before: 700, changed: true }, "cm")).toEqual(["+24 mm", "changed"]);
-  expect(differenceWords({ measure: "waistGirth", now: 695, before: 700, changed: false }, "cm")).toEqual(["−5 mm", "as a tape does"]);
+  expect(differenceWords({ measure: "waistGirth", now: 724, before: 700, changed: true }, "cm")).toEqual(["+2.4 cm", "changed"]);
+  expect(differenceWords({ measure: "waistGirth", now: 695, before: 700, changed: false }, "cm")).toEqual(["−0.5 cm", "within what a tape does"]);
+  // 1/16 in is 1.6 mm: half of it is nothing, and nothing has no sign.
+  expect(differenceWords({ measure: "waistGirth", now: 700.7, before: 700, changed: false }, "in")[0]).toBe("0 in");
+  expect(differenceWords({ measure: "waistGirth", now: 711.2, before: 685.8, changed: true }, "in")[0]).toBe("+1 in");
+});
+
+it("asks of a day only that it can have been", () => {
+  expect(dayRefusal("2026-11-25", "2026-11-25")).toBeNull();
+  expect(dayRefusal("2026-11-26", "2026-11-25")).toBe("This day is still to come.");
+  expect(dayRefusal("0026-11-25", "2026-11-25")).toContain("four digits");
+});
+
+it("tells heights in feet", () => {
+  // 5 ft 4 in is 64 in of 25.4 mm: 1625.6.
+  expect([1625.6, 1638.3, 1524, 1536.7, 1527.2, 1676.4].map(feetWords)).toEqual(["5 ft 4 in", "5 ft 4 ½ in", "5 ft", "5 ft ½ in", "5 ft 1/8 in", "5 ft 6 in"]);
+});
+
+it("says how sure one reading is", () => {
+  // One standard deviation at the bust: 10 mm, which is 3/8 in to an eighth.
+  expect(onceSureWords("cm")).toBe("sure to about 1 cm if taken once, surer if taken again");
+  expect(onceSureWords("in")).toContain("about 3/8 in if");
+});
+
+it("says how far the tape has got", () => {
+  expect(tapeStateSentence(0, 0, [])).toBe("0 of 14 measured.");
+  expect(tapeStateSentence(5, 9, ["waistGirth", "upperChestGirth"])).toBe("5 of 14 measured, 9 guessed. To take again: waist, upper chest.");
 });
 
 describe("whose bodies", () => {
   it("says who was measured, when, how old, and what it cannot tell", () => {
     const text = surveyWords("cm").join(" ");
-    for (const said of ["2208 women", "US Army", "18 to 50", "1987", "leaner", "107.4 cm", "nothing of yours leaves"]) expect(text).toContain(said);
+    for (const said of ["2208 women", "US Army", "18 to 50", "1987", "leaner", "107.4 cm", "Nothing of this leaves your device."]) expect(text).toContain(said);
   });
 
   it("says how well it speaks for a body, and what that does to the ranges", () => {

@@ -1,6 +1,6 @@
 /** Measures that lie far out, given all the others: to be taken again, never a judgement of a body. */
 import type { MeasureName } from "../measures/measure";
-import { TAPE_SPREAD } from "../measures/repeatability";
+import { readingsAgree } from "../measures/repeatability";
 import type { MeasuredBody } from "../measures/tape";
 import { must } from "../result";
 import type { Mm } from "../units";
@@ -60,9 +60,6 @@ const NAMED = 0.6;
 
 /** More than this many wrong at once, and nobody can tell which. */
 const AT_MOST = 3;
-
-/** Two readings of the same hand and tape lie within so many spreads, 95 times in 100 (1.96 √2). */
-const REPEATS = 2.77;
 
 /**
  * What to measure again, the most doubtful first. A single wrong value makes others look wrong beside it: so the measure
@@ -132,4 +129,4 @@ function slipOf(reading: Reading, at: number, { likeliest, named }: Worst): Like
 }
 
 const agree = (measure: MeasureName, readings: readonly Mm[]): boolean =>
-  readings.length > 1 && Math.max(...readings) - Math.min(...readings) <= REPEATS * TAPE_SPREAD[measure];
+  readings.length > 1 && readingsAgree(measure, readings);

@@ -54,33 +54,38 @@ const TENTHS_PER_UNIT: Readonly<Record<string, number>> = {
   '"': TENTHS_PER_INCH,
 };
 
-/** Feet, as a word or a mark behind a number: no tape for sewing counts in them. */
-const FEET = /\d ?(?:'|ft\b|feet\b|foot\b)/;
+/** Feet, as a word or a mark behind a number: no tape for sewing counts in them, but heights are told in them. */
+const FEET = /\d ?(?:'|(?:ft|feet|foot)(?![a-z]))/;
+
+/** Feet, and inches if any: `5'`, `5' 4 1/2"`, `5'-4"`, `5 ft 4 in`. */
+const FEET_AND_INCHES = /^\+?([\d.,/ -]+?) ?(?:'|ft\.?|feet|foot)(?: ?- ?| )?([\d.,/ -]*?) ?(?:"|in|ins|inch|inches)?\.?$/;
+const INCHES_PER_FOOT = 12;
 
 /**
  * The length a text says, in mm to 0.1.
  *
  * @param text what was typed: `34 1/2`, `34½`, `34-1/2`, `34.5`, `87,6`, `87.6cm`, `876 mm`, `34 1/2"`
  * @param unit what a bare number means
- * @param options `signed` takes negative lengths, as for a move; without it they are refused
+ * @param options `signed` takes negative lengths, as for a move; `feet` takes feet and inches, as for a height: `5 ft 4`,
+ * `5' 4½"`. Without them such lengths are refused
  */
 export const parseLength = (
   text: string,
   unit: TypedUnit,
-  { signed = false }: { readonly signed?: boolean } = {},
-): Result<Mm, LengthFailure> => parse(text, unit, signed);
+  { signed = false, feet = false }: { readonly signed?: boolean; readonly feet?: boolean } = {},
+): Result<Mm, LengthFailure> => parse(text, unit, signed, feet);
 
 /**
  * A small amount to move something by: like a length, but signed, and a bare number means millimetres beside
  * centimetres. Empty means none.
  */
 export const parseAmount = (text: string, unit: TypedUnit): Result<Mm, LengthFailure> =>
-  text.trim() === "" ? ok(0) : parse(text, unit === "cm" ? "mm" : unit, true);
+  text.trim() === "" ? ok(0) : parse(text, unit === "cm" ? "mm" : unit, true, false);
 
-function parse(text: string, bare: TypedUnit | "mm", signed: boolean): Result<Mm, LengthFailure> {
+function parse(text: string, bare: TypedUnit | "mm", signed: boolean, feet: boolean): Result<Mm, LengthFailure> {
   const plain = plainText(text);
   if (plain === "") return fail({ code: "length/empty" });
-  if (FEET.test(plain)) return fail({ code: "length/feet", text });
+  if (FEET.test(plain)) return feet ? parseFeet(plain, text) : fail({ code: "length/feet", text });
   const parts = /^([+-]?)\s*([^a-z"]*?)\s*([a-z"]*)\.?$/.exec(plain);
   if (parts === null) return fail({ code: "length/not-a-length", text });
   const [, sign = "", number = "", typed = ""] = parts;
@@ -94,6 +99,19 @@ function parse(text: string, bare: TypedUnit | "mm", signed: boolean): Result<Mm
   const mm = Math.round(value.value * tenths) / KEPT;
   if (mm > LONGEST) return fail({ code: "length/absurd", text, most: LONGEST });
   return ok(sign === "-" && mm !== 0 ? -mm : mm);
+}
+
+function parseFeet(plain: string, text: string): Result<Mm, LengthFailure> {
+  const [, number, rest] = FEET_AND_INCHES.exec(plain) ?? [];
+  if (number === undefined || rest === undefined) return fail({ code: "length/not-a-length", text });
+  const feet = parseNumber(number, text);
+  const inches = rest === "" ? ok(0) : parseNumber(rest, text);
+  if (!feet.ok) return feet;
+  if (!inches.ok) return inches;
+  // "5 1/2 ft 4" and "5 ft 14" are slips of some kind, and nobody can tell which.
+  if (rest !== "" && (!Number.isInteger(feet.value) || inches.value >= INCHES_PER_FOOT)) return fail({ code: "length/ambiguous", text });
+  const mm = Math.round((feet.value * INCHES_PER_FOOT + inches.value) * TENTHS_PER_INCH) / KEPT;
+  return mm > LONGEST ? fail({ code: "length/absurd", text, most: LONGEST }) : ok(mm);
 }
 
 /** Lower case, fraction glyphs and look-alike marks written out, white space made single. */

@@ -43,4 +43,21 @@ export function spreadOfMean(name: MeasureName, readings: readonly Mm[]): Mm {
   return Math.sqrt(pooled / readings.length);
 }
 
+/**
+ * How far apart the largest and the smallest of so many readings lie at the most, 95 times in 100, in their spread.
+ *
+ * @source the upper 5 % points of the range of 2, 3, 4 and 5 standard normal values; for two, 1.96 √2
+ */
+const REPEATS: readonly number[] = [2.772, 3.314, 3.633, 3.858];
+
+/** How far apart readings are: the largest less the smallest; 0 for one. */
+export const apartOf = (readings: readonly Mm[]): Mm => Math.max(...readings) - Math.min(...readings);
+
+/** Whether readings of one measure are as near to each other as one hand and tape usually bring them. */
+export function readingsAgree(name: MeasureName, readings: readonly Mm[]): boolean {
+  if (readings.length < 2) return true;
+  const most = REPEATS[Math.min(readings.length - 2, REPEATS.length - 1)] ?? 0;
+  return apartOf(readings) <= most * TAPE_SPREAD[name];
+}
+
 export const meanOf = (readings: readonly Mm[]): Mm => readings.reduce((sum, reading) => sum + reading, 0) / readings.length;

@@ -102,15 +102,18 @@ const LedgerPlace = memo(() => {
   );
 });
 
-/** Whatever is on the page when she prints, what comes out is the checklist. */
+/** What comes out when she prints: on Tape the measure sheet, on Paper what is chosen there, elsewhere the checklist. */
 function usePaperForPrinting(): void {
-  const setStep = useViewState((view) => view.setStep);
   useEffect(() => {
     const beforePrint = (): void => {
-      flushSync(() => setStep("paper"));
+      const { step, setStep, showSheet } = useViewState.getState();
+      flushSync(() => {
+        if (step !== "paper") showSheet(step === "tape" ? "measures" : "checklist");
+        setStep("paper");
+      });
       window.history.replaceState(null, "", "#paper");
     };
     window.addEventListener("beforeprint", beforePrint);
     return () => window.removeEventListener("beforeprint", beforePrint);
-  }, [setStep]);
+  }, []);
 }

@@ -6,6 +6,9 @@ import type { Half } from "../../core/plan/work";
 export const STEPS = ["tape", "envelope", "blend", "darts", "fit", "paper"] as const;
 export type Step = (typeof STEPS)[number];
 
+/** What can be printed. */
+export type Sheet = "checklist" | "measures";
+
 export interface ViewState {
   readonly step: Step;
   readonly selectedDart: DartRef | null;
@@ -15,11 +18,14 @@ export interface ViewState {
   readonly half: Half;
   /** How far the lit slip is shown as made: 0 before, 1 after. */
   readonly litShare: number;
+  /** The sheet that Paper shows and prints. */
+  readonly sheet: Sheet;
   readonly setStep: (step: Step) => void;
   readonly selectDart: (dart: DartRef | null) => void;
   readonly lightSlip: (id: string | null) => void;
   readonly showHalf: (half: Half) => void;
   readonly showShare: (share: number) => void;
+  readonly showSheet: (sheet: Sheet) => void;
 }
 
 export const useViewState = create<ViewState>()((set) => ({
@@ -28,10 +34,12 @@ export const useViewState = create<ViewState>()((set) => ({
   litSlip: null,
   half: "left",
   litShare: 1,
+  sheet: "checklist",
   setStep: (step) => set({ step }),
   selectDart: (selectedDart) => set({ selectedDart }),
   // Another slip is shown as it lies when it is made.
   lightSlip: (litSlip) => set({ litSlip, litShare: 1 }),
   showHalf: (half) => set({ half }),
   showShare: (litShare) => set({ litShare }),
+  showSheet: (sheet) => set({ sheet }),
 }));

@@ -222,6 +222,7 @@ function Legs({ dart, plan, work }: Omit<PartProps, "piece">) {
   return (
     <AmountField
       label="Bow its legs by"
+      field={`dart.${dart.piece}.${dart.dart}.legs`}
       hint="up to 6 mm into the dart, for a rounder cup; less than 0 bows them out of it"
       value={own.bow}
       unit={work.unit}

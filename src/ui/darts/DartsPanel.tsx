@@ -136,9 +136,16 @@ function DartEditor({ dart, plan, work }: DartEditorProps) {
   const isOuter = Math.abs(mouth.outer) > Math.abs(mouth.inner);
   const placeRefusal = said(failureOf("dartPlace"));
 
-  const amount = (label: string, value: number, change: (value: number) => DartRedraw, more: { hint?: string; refusal?: string | null } = {}) => (
+  const amount = (
+    what: string,
+    label: string,
+    value: number,
+    change: (value: number) => DartRedraw,
+    more: { hint?: string; refusal?: string | null } = {},
+  ) => (
     <AmountField
       label={label}
+      field={`dart.${ref.piece}.${ref.dart}.${what}`}
       value={value}
       unit={unit}
       step={stepOf(unit)}
@@ -182,19 +189,19 @@ function DartEditor({ dart, plan, work }: DartEditorProps) {
       />
       <p className="field-hint">{holdWords(end.hold).what}</p>
       <div className="amounts">
-        {amount("Shorten by", end.shorten, (shorten) => ({ ...end, shorten }), {
+        {amount("shorten", "Shorten by", end.shorten, (shorten) => ({ ...end, shorten }), {
           hint: "less than 0 lengthens",
           refusal: isAcross ? null : said(endFailure),
         })}
-        {amount(`Move its end ${up} by`, end.across, (across) => ({ ...end, across }), { refusal: isAcross ? said(endFailure) : null })}
-        {amount(`Widen: ${endWords(ref.dart, ref.piece, "inner")}`, mouth.inner, (inner) => ({ ...mouth, inner }), {
+        {amount("across", `Move its end ${up} by`, end.across, (across) => ({ ...end, across }), { refusal: isAcross ? said(endFailure) : null })}
+        {amount("inner", `Widen: ${endWords(ref.dart, ref.piece, "inner")}`, mouth.inner, (inner) => ({ ...mouth, inner }), {
           hint: "less than 0 narrows",
           refusal: isOuter ? null : said(mouthFailure),
         })}
-        {amount(`Widen: ${endWords(ref.dart, ref.piece, "outer")}`, mouth.outer, (outer) => ({ ...mouth, outer }), {
+        {amount("outer", `Widen: ${endWords(ref.dart, ref.piece, "outer")}`, mouth.outer, (outer) => ({ ...mouth, outer }), {
           refusal: isOuter ? said(mouthFailure) : null,
         })}
-        {amount(`Move the whole dart ${up} by`, place.by, (by) => ({ ...place, by }), { refusal: placeRefusal })}
+        {amount("place", `Move the whole dart ${up} by`, place.by, (by) => ({ ...place, by }), { refusal: placeRefusal })}
       </div>
       {ref.piece === "front" && ref.dart === "waistDart" && place.by !== 0 && (
         <Choice

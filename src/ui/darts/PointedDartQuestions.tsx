@@ -58,8 +58,8 @@ export function PointedDartQuestions({ dart: { ref }, work }: PointedDartProps) 
       <h4>{questions.heading}</h4>
       <p className="field-hint">{questions.how}</p>
       <div className="amounts">
-        <SeenAmount {...questions.past} value={seen.pastBustPoint} unit={unit} onChange={(pastBustPoint) => change({ pastBustPoint })} />
-        <SeenAmount {...questions.aside} value={seen.tooFarToSide} unit={unit} onChange={(tooFarToSide) => change({ tooFarToSide })} />
+        <SeenAmount {...questions.past} field={`seen.${key}.past`} value={seen.pastBustPoint} unit={unit} onChange={(pastBustPoint) => change({ pastBustPoint })} />
+        <SeenAmount {...questions.aside} field={`seen.${key}.aside`} value={seen.tooFarToSide} unit={unit} onChange={(tooFarToSide) => change({ tooFarToSide })} />
       </div>
       <Choice legend={questions.pointed.label} options={questions.pointed.choices} value={seen.pointed} onChange={(pointed) => change({ pointed })} />
       {answers.ok ? (
@@ -75,6 +75,7 @@ export function PointedDartQuestions({ dart: { ref }, work }: PointedDartProps) 
 
 interface SeenAmountProps {
   readonly label: string;
+  readonly field: string;
   readonly hint: string;
   readonly value: number;
   readonly unit: LengthUnit;

@@ -3,9 +3,13 @@ import { parseAmount } from "../../core/measures/length";
 import type { LengthUnit } from "../../core/plan/work";
 import type { Mm } from "../../core/units";
 import { formatAmount, lengthFailureSentence } from "../../words/length";
+import { useRun, useWork } from "../app/useWork";
+import { useKeptOnHide } from "./useKeptOnHide";
 
 export interface AmountFieldProps {
   readonly label: string;
+  /** Key of the entry among those that could not be read. */
+  readonly field: string;
   readonly value: Mm;
   readonly unit: LengthUnit;
   /** One press of an arrow key; with Shift ten of them. */
@@ -23,12 +27,16 @@ export interface AmountFieldProps {
 const entryOf = (value: Mm, unit: LengthUnit): string =>
   unit === "cm" ? String(Math.round(value * 10) / 10).replace("-", "−") : formatAmount(value, unit).replace(/ in$/, "");
 
-/** A small amount to move by: typed, or stepped with the arrow keys; one visit that changed something is one step of undo. */
+/**
+ * A small amount to move by: typed, or stepped with the arrow keys; one visit that changed something is one step of undo.
+ * What cannot be read stays as it was typed, beside the reason, until it is put right or Escape takes it back.
+ */
 export function AmountField(props: AmountFieldProps) {
-  const { label, value, unit, step, onStart, onPreview, onCommit, onCancel, hint, refusal = null } = props;
+  const { label, field, value, unit, step, onStart, onPreview, onCommit, onCancel, hint, refusal = null } = props;
   const id = useId();
   const [draft, setDraft] = useState<string | null>(null);
-  const [error, setError] = useState<string | null>(null);
+  const unread = useWork((work) => work.unread[field]);
+  const run = useRun();
   const going = useRef(false);
 
   const finish = (how: "commit" | "cancel"): void => {
@@ -44,32 +52,41 @@ export function AmountField(props: AmountFieldProps) {
     }
     onPreview(next);
   };
+  const forgetUnread = (): void => {
+    if (unread !== undefined) run({ kind: "clearUnread", field });
+  };
   const take = (): void => {
-    if (draft !== null) {
-      const parsed = parseAmount(draft, unit);
-      if (!parsed.ok) return setError(lengthFailureSentence(parsed.failure, unit));
-      if (Math.abs(parsed.value - value) > 1e-9) show(parsed.value);
-    }
-    setError(null);
+    if (draft === null) return finish("commit");
     setDraft(null);
+    const parsed = parseAmount(draft, unit);
+    if (!parsed.ok) {
+      finish("commit");
+      if (draft !== unread) run({ kind: "setUnread", field, text: draft });
+      return;
+    }
+    // The step begins with this visit: an entry that is forgotten ends one that is going on.
+    if (!going.current) forgetUnread();
+    if (Math.abs(parsed.value - value) > 1e-9) show(parsed.value);
     finish("commit");
   };
+  useKeptOnHide(draft === null ? null : take);
   const onKeyDown = (event: KeyboardEvent<HTMLInputElement>): void => {
     if (event.key === "Enter") return take();
-    if (event.key === "Escape" && (draft !== null || going.current)) {
+    if (event.key === "Escape" && (draft !== null || going.current || unread !== undefined)) {
       event.stopPropagation();
       setDraft(null);
-      setError(null);
-      return finish("cancel");
+      finish("cancel");
+      return forgetUnread();
     }
     if (event.key !== "ArrowUp" && event.key !== "ArrowDown") return;
     event.preventDefault();
     setDraft(null);
-    setError(null);
+    if (!going.current) forgetUnread();
     show(value + (event.key === "ArrowUp" ? 1 : -1) * step * (event.shiftKey ? 10 : 1));
   };
 
-  const said = error ?? refusal;
+  const waiting = draft === null && unread !== undefined ? parseAmount(unread, unit) : null;
+  const said = waiting !== null && !waiting.ok ? lengthFailureSentence(waiting.failure, unit) : refusal;
   const describedBy = [hint === undefined ? "" : `${id}-hint`, said === null ? "" : `${id}-error`].join(" ").trim();
   return (
     <div className="field" data-state={said === null ? undefined : "error"}>
@@ -85,7 +102,7 @@ export function AmountField(props: AmountFieldProps) {
           autoComplete="off"
           spellCheck={false}
           enterKeyHint="done"
-          value={draft ?? entryOf(value, unit)}
+          value={draft ?? unread ?? entryOf(value, unit)}
           aria-invalid={said !== null}
           aria-describedby={describedBy === "" ? undefined : describedBy}
           onChange={(event) => setDraft(event.target.value)}

@@ -3,7 +3,10 @@ import { parseLength } from "../../core/measures/length";
 import type { Command } from "../../core/plan/commands";
 import { MM_PER_INCH, type Mm } from "../../core/units";
 import { formatLengthEntry, lengthFailureSentence } from "../../words/length";
+import { useRunAll } from "../app/useRunAll";
 import { useGesture, useRun, useWork } from "../app/useWork";
+import { Fractions } from "./Fractions";
+import { useKeptOnHide } from "./useKeptOnHide";
 
 export interface LengthFieldProps {
   readonly label: ReactNode;
@@ -12,6 +15,8 @@ export interface LengthFieldProps {
   readonly value: Mm | undefined;
   /** What an entry of this length does to the work. */
   readonly set: (value: Mm) => Command;
+  /** What else belongs to an entry, as one step with it. */
+  readonly also?: () => readonly Command[];
   /** What emptying the field does; without it an emptied field goes back to its value. */
   readonly clear?: Command;
   /** Why a length that reads well cannot be taken all the same. */
@@ -21,9 +26,13 @@ export interface LengthFieldProps {
   readonly hint?: ReactNode;
   /** Shown in an empty field: what counts if nothing is entered. */
   readonly otherwise?: string;
+  /** Stands beside the entry, as a button that takes it away. */
+  readonly beside?: ReactNode;
   readonly labelHidden?: boolean;
   /** Takes lengths below nothing, as for an alteration that makes smaller. */
   readonly signed?: boolean;
+  /** Takes feet and inches, as heights are told in. */
+  readonly feet?: boolean;
   readonly onFocus?: () => void;
 }
 
@@ -40,11 +49,12 @@ const ROUNDING = 1e-6;
  * and what cannot be read stays in the field as it was typed, beside the reason.
  */
 export function LengthField(props: LengthFieldProps) {
-  const { label, field, value, set, clear, refuse, warnings = [], hint, otherwise, labelHidden, signed = false, onFocus } = props;
+  const { label, field, value, set, clear, refuse, warnings = [], hint, otherwise, labelHidden, signed = false, feet = false, also, beside, onFocus } = props;
   const id = useId();
   const unit = useWork((work) => work.unit);
   const unread = useWork((work) => work.unread[field]);
   const run = useRun();
+  const runAll = useRunAll();
   const gesture = useGesture();
   const [draft, setDraft] = useState<string | null>(null);
   const stepping = useRef(false);
@@ -54,7 +64,7 @@ export function LengthField(props: LengthFieldProps) {
 
   /** Why this text cannot be taken, or the length it says. */
   const read = (text: string): { readonly length: Mm } | { readonly reason: string } => {
-    const parsed = parseLength(text, unit, { signed });
+    const parsed = parseLength(text, unit, { signed, feet });
     if (!parsed.ok) return { reason: lengthFailureSentence(parsed.failure, unit) };
     const reason = refuse?.(parsed.value) ?? null;
     return reason === null ? { length: parsed.value } : { reason };
@@ -87,8 +97,9 @@ export function LengthField(props: LengthFieldProps) {
       return;
     }
     forgetUnread();
-    if (entry.length !== value) run(set(entry.length));
+    if (entry.length !== value) runAll([...(also?.() ?? []), set(entry.length)]);
   };
+  useKeptOnHide(draft === null ? null : commit);
 
   const step = (direction: 1 | -1, large: boolean): void => {
     const typed = draft === null ? undefined : read(draft.trim());
@@ -140,37 +151,48 @@ export function LengthField(props: LengthFieldProps) {
     warnings.length === 0 ? null : `${id}-warning`,
   ].filter((part) => part !== null);
 
+  const entry = (
+    <span className="field-entry">
+      <input
+        id={id}
+        className="field-input"
+        type="text"
+        inputMode={unit === "cm" ? "decimal" : "text"}
+        autoComplete="off"
+        autoCorrect="off"
+        spellCheck={false}
+        enterKeyHint="done"
+        value={shown}
+        placeholder={otherwise}
+        aria-invalid={error !== null}
+        aria-describedby={describedBy.length === 0 ? undefined : describedBy.join(" ")}
+        onFocus={onFocus}
+        onChange={(event) => setDraft(event.target.value)}
+        onBlur={commit}
+        onKeyDown={onKeyDown}
+        onKeyUp={(event) => {
+          if (event.key === "ArrowUp" || event.key === "ArrowDown") finishStepping();
+        }}
+      />
+      <span className="field-unit" aria-hidden="true">
+        {unit}
+      </span>
+    </span>
+  );
+
   return (
     <div className="field" data-state={error !== null ? "error" : warnings.length > 0 ? "warning" : undefined}>
       <label htmlFor={id} className={labelHidden === true ? "visually-hidden" : "field-label"}>
         {label}
       </label>
-      <span className="field-entry">
-        <input
-          id={id}
-          className="field-input"
-          type="text"
-          inputMode={unit === "cm" ? "decimal" : "text"}
-          autoComplete="off"
-          autoCorrect="off"
-          spellCheck={false}
-          enterKeyHint="done"
-          value={shown}
-          placeholder={otherwise}
-          aria-invalid={error !== null}
-          aria-describedby={describedBy.length === 0 ? undefined : describedBy.join(" ")}
-          onFocus={onFocus}
-          onChange={(event) => setDraft(event.target.value)}
-          onBlur={commit}
-          onKeyDown={onKeyDown}
-          onKeyUp={(event) => {
-            if (event.key === "ArrowUp" || event.key === "ArrowDown") finishStepping();
-          }}
-        />
-        <span className="field-unit" aria-hidden="true">
-          {unit}
+      {beside === undefined ? (
+        entry
+      ) : (
+        <span className="field-line">
+          {entry}
+          {beside}
         </span>
-      </span>
+      )}
       {hint !== undefined && (
         <p id={`${id}-hint`} className="field-hint">
           {hint}
@@ -178,14 +200,15 @@ export function LengthField(props: LengthFieldProps) {
       )}
       {error !== null && (
         <p id={`${id}-error`} className="field-error" role="alert">
-          {error}
-          {kept}
+          <Fractions text={`${error}${kept}`} />
         </p>
       )}
       {warnings.length > 0 && (
         <div id={`${id}-warning`} className="field-warning">
           {warnings.map((warning) => (
-            <p key={warning}>{warning}</p>
+            <p key={warning}>
+              <Fractions text={warning} />
+            </p>
           ))}
         </div>
       )}

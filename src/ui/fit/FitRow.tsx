@@ -85,6 +85,7 @@ function FitControls({ fit, plan, work }: FitRowProps) {
         <AmountField
           key={use.id}
           label={words.amount}
+          field={`fit.${use.id}`}
           value={use.amount}
           unit={unit}
           step={stepOf(unit)}

@@ -1,96 +1,103 @@
-import { memo, useState } from "react";
+import { memo, useEffect, useRef, useState, type ReactNode } from "react";
 import type { Estimate } from "../../core/bodies/estimate";
 import type { Suspicion } from "../../core/bodies/suspicion";
 import type { MeasureName } from "../../core/measures/measure";
 import { MEASURE_NEEDS } from "../../core/measures/registry";
 import { bodyOf } from "../../core/measures/tape";
+import type { Command } from "../../core/plan/commands";
 import { LIMITS } from "../../core/plan/limits";
 import { formatLengthEntry } from "../../words/length";
 import { measureNeedWords, measureRefusal, measureWords } from "../../words/measures";
-import { dayWords, doubtSentence, guessSource, guessWords, readingsSentence } from "../../words/tape";
-import { useWork } from "../app/useWork";
+import { dayWords, doubtSentence, feetWords, guessSource, guessWords, readingsSentence, slipElsewhere, slipQuestion } from "../../words/tape";
+import { useRunAll } from "../app/useRunAll";
+import { useRun, useWork, useWorkStore } from "../app/useWork";
 import { Fractions } from "../fields/Fractions";
 import { LengthField } from "../fields/LengthField";
-import { SlipQuestion } from "./SlipQuestion";
+import { SlipRemedy } from "./SlipRemedy";
+import { today } from "./today";
 
 export interface MeasureFieldProps {
   readonly name: MeasureName;
   /** What the others lead one to expect, where it was not taken. */
   readonly estimate: Estimate | undefined;
   readonly suspicion: Suspicion | undefined;
+  /** Of two measures in each other's place: the question is asked beside the other one. */
+  readonly askedElsewhere: boolean;
   /** Called when the wearer comes to this measure, so that the figure can show it. */
   readonly onShow: (name: MeasureName) => void;
 }
 
+const PLACES = Array.from({ length: LIMITS.readings }, (_, at) => at);
+const fieldOf = (name: MeasureName, at: number): string => (at === 0 ? `measure.${name}` : `measure.${name}.${at}`);
+
 /** All readings of one measure, or the guess that stands until there is one. */
-export const MeasureField = memo(({ name, estimate, suspicion, onShow }: MeasureFieldProps) => {
+export const MeasureField = memo(({ name, estimate, suspicion, askedElsewhere, onShow }: MeasureFieldProps) => {
   const unit = useWork((work) => work.unit);
   const readings = useWork((work) => work.tapes[0]?.readings[name]);
   const measured = useWork((work) => bodyOf(work.tapes)[name]);
-  const earlier = useWork((work) => (measured === undefined || measured.set === 0 ? undefined : work.tapes[measured.set]?.taken));
-  const [again, setAgain] = useState(false);
-  const words = measureWords(name);
-  const need = MEASURE_NEEDS[name];
+  const unreadTo = useWork((work) => PLACES.findLastIndex((at) => work.unread[fieldOf(name, at)] !== undefined));
+  const { place, asked, ask, remove } = useReadings(name);
+  const dateToday = useDateToday();
   const count = readings?.length ?? 0;
+  const shown = Math.min(Math.max(1, unreadTo + 1, asked === count ? count + 1 : count), LIMITS.readings);
+  const words = measureWords(name);
   const said = measured === undefined ? null : readingsSentence(name, measured, unit);
-  const last = measured !== undefined && measured.set > 0 ? measured : null;
+  const doubted = suspicion !== undefined && !suspicion.takenAgain;
+  const slip = doubted ? suspicion.slip : null;
 
-  const hint =
-    measured === undefined ? (
-      <>
-        {need !== "welcome" && <span>{measureNeedWords(need)} </span>}
-        {estimate !== undefined && (
-          <span className="guess">
-            <b>guess</b> <Fractions text={guessWords(estimate, unit)} />; {guessSource(estimate)}
-          </span>
-        )}
-      </>
-    ) : last !== null ? (
-      <span>
-        Last time <Fractions text={formatLengthEntry(last.value, unit)} /> {unit} ({dayWords(earlier)}), which counts until you take it again.
-      </span>
-    ) : undefined;
-  const isHinted = measured === undefined ? need !== "welcome" || estimate !== undefined : last !== null;
-
-  const reading = (at: number, label: React.ReactNode, extra: object = {}) => (
+  const reading = (at: number, label: ReactNode, more: { readonly hint?: ReactNode; readonly warnings?: readonly string[] } = {}) => (
     <LengthField
       key={at}
       label={label}
-      field={at === 0 ? `measure.${name}` : `measure.${name}.${at}`}
+      field={fieldOf(name, at)}
       value={readings?.[at]}
       set={(value) => ({ kind: "setReading", measure: name, at, value })}
+      also={dateToday}
       clear={{ kind: "removeReading", measure: name, at }}
       refuse={(length) => measureRefusal(name, length, unit)}
       onFocus={() => onShow(name)}
-      {...extra}
+      feet={name === "height"}
+      beside={shown > 1 ? <Remove label={`Remove reading ${at + 1} of ${words.short}`} onClick={() => remove(at)} /> : null}
+      {...more}
     />
   );
-  const shown = Math.max(1, again && count > 0 ? count + 1 : count);
 
+  /** Of all readings together: it stands at the last. */
+  const doubt = doubted
+    ? { warnings: [doubtSentence(suspicion, unit), ...(slip === null ? [] : [askedElsewhere ? slipElsewhere(slip) : slipQuestion(suspicion, slip, unit)])] }
+    : {};
+  const hint = useHint({ name, estimate, suspicion });
+  const label = (
+    <>
+      {words.name}
+      {words.trade !== null && <span className="trade"> · {words.trade}</span>}
+    </>
+  );
   return (
-    <div className="measure" data-taken={measured === undefined ? undefined : ""}>
-      {reading(
-        0,
-        <>
-          {words.name}
-          {words.trade !== null && <span className="trade"> · {words.trade}</span>}
-        </>,
-        {
-          ...(isHinted ? { hint } : {}),
-          ...(suspicion === undefined ? {} : { warnings: [doubtSentence(suspicion, unit)] }),
-        },
+    <div className="measure" ref={place} tabIndex={-1}>
+      {reading(0, label, {
+        ...(hint === null ? {} : { hint }),
+        ...(shown === 1 ? doubt : {}),
+      })}
+      {PLACES.slice(1, shown).map((at) =>
+        reading(
+          at,
+          <>
+            <span className="visually-hidden">{words.name}, </span>
+            <span className="reading-word">reading </span>
+            {at + 1}
+          </>,
+          at === shown - 1 ? doubt : {},
+        ),
       )}
-      {suspicion?.slip != null && !suspicion.takenAgain && <SlipQuestion suspicion={suspicion} slip={suspicion.slip} unit={unit} />}
-      {Array.from({ length: shown - 1 }, (_, index) =>
-        reading(index + 1, <span className="reading-label">{words.name}, reading {index + 2}</span>),
-      )}
+      {doubted && slip !== null && !askedElsewhere && <SlipRemedy suspicion={suspicion} slip={slip} unit={unit} />}
       {said !== null && (
         <p className="readings-said">
           <Fractions text={said} />
         </p>
       )}
       {count > 0 && shown === count && count < LIMITS.readings && (
-        <button type="button" className="link-button take-again" onClick={() => setAgain(true)} aria-label={`Take ${words.short} again`}>
+        <button type="button" className="link-button take-again" onClick={() => ask(count)} aria-label={`Take ${words.short} again`}>
           Take it again
         </button>
       )}
@@ -98,3 +105,83 @@ export const MeasureField = memo(({ name, estimate, suspicion, onShow }: Measure
   );
 });
 MeasureField.displayName = "MeasureField";
+
+const Remove = ({ label, onClick }: { readonly label: string; readonly onClick: () => void }) => (
+  <button type="button" className="reading-remove" aria-label={label} onClick={onClick}>
+    ×
+  </button>
+);
+
+/** What stands below the field: what the measure is for and the guess, or what counts in its place. Null where nothing does. */
+function useHint({ name, estimate, suspicion }: Omit<MeasureFieldProps, "onShow" | "askedElsewhere">): ReactNode {
+  const unit = useWork((work) => work.unit);
+  const measured = useWork((work) => bodyOf(work.tapes)[name]);
+  const taken = useWork((work) => (measured === undefined ? undefined : work.tapes[measured.set]?.taken));
+  const need = MEASURE_NEEDS[name];
+  const inFeet = name === "height" && unit === "in";
+  const said: ReactNode[] = [];
+  if (measured === undefined) {
+    if (need !== "welcome") said.push(measureNeedWords(need));
+    if (inFeet) said.push("64 or 5 ft 4, as you like.");
+    if (estimate !== undefined)
+      said.push(
+        <span className="guess">
+          <b>guess</b> <Fractions text={guessWords(estimate, unit).replaceAll(/(\d) (?=[\d½¼¾])/g, "$1\u00a0")} />, {guessSource(name, estimate)}
+        </span>,
+      );
+  } else if (measured.set > 0) {
+    said.push(
+      <>
+        Last time <Fractions text={formatLengthEntry(measured.value, unit)} /> {unit}
+        {taken === undefined ? "" : ` (${dayWords(taken)})`}, which counts until you take it again.
+      </>,
+    );
+  }
+  if (measured !== undefined && inFeet) said.push(<Fractions text={feetWords(measured.value)} />);
+  if (suspicion?.takenAgain === true) said.push(<Fractions text={doubtSentence(suspicion, unit)} />);
+  if (said.length === 0) return null;
+  return said.map((part, at) => (
+    <span key={at} className="measure-hint">
+      {part}{" "}
+    </span>
+  ));
+}
+
+/** One more reading on asking, and readings that go again; whoever works by keys is not left nowhere. */
+function useReadings(name: MeasureName) {
+  const store = useWorkStore();
+  const run = useRun();
+  const runAll = useRunAll();
+  const place = useRef<HTMLDivElement>(null);
+  const [asked, setAsked] = useState<number | null>(null);
+  useEffect(() => {
+    if (asked !== null) place.current?.querySelectorAll("input")[asked]?.focus();
+  }, [asked]);
+
+  const remove = (at: number): void => {
+    const { unread, tapes } = store.getState().work;
+    // What could not be read moves up with the readings.
+    const texts = PLACES.slice(at).flatMap((to): readonly Command[] => {
+      const following = unread[fieldOf(name, to + 1)];
+      if (following !== undefined) return [{ kind: "setUnread", field: fieldOf(name, to), text: following }];
+      return unread[fieldOf(name, to)] === undefined ? [] : [{ kind: "clearUnread", field: fieldOf(name, to) }];
+    });
+    const isTaken = at < (tapes[0]?.readings[name]?.length ?? 0);
+    if (isTaken) runAll([{ kind: "removeReading", measure: name, at }, ...texts]);
+    else texts.forEach(run);
+    setAsked(null);
+    place.current?.focus({ preventScroll: true });
+  };
+  return { place, asked, ask: setAsked, remove };
+}
+
+/** A first reading is of today, unless its day was said or the work is a demonstration. */
+function useDateToday(): () => readonly Command[] {
+  const store = useWorkStore();
+  return () => {
+    const { invented, tapes } = store.getState().work;
+    const newest = tapes[0];
+    const isFirst = newest !== undefined && newest.taken === undefined && Object.keys(newest.readings).length === 0;
+    return isFirst && !invented ? [{ kind: "setTaken", set: 0, taken: today() }] : [];
+  };
+}

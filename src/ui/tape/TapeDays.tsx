@@ -1,22 +1,16 @@
 import { useId, useState } from "react";
 import { compareTapes } from "../../core/measures/compareTapes";
+import { LIMITS } from "../../core/plan/limits";
 import { formatLength } from "../../words/length";
 import { measureWords } from "../../words/measures";
-import { dayWords, differenceWords } from "../../words/tape";
+import { dayRefusal, dayWords, differenceWords } from "../../words/tape";
 import { useRun, useSettledWork } from "../app/useWork";
 import { Fractions } from "../fields/Fractions";
-
-const two = (part: number): string => String(part).padStart(2, "0");
-
-/** Today by the wearer's own clock, yyyy-mm-dd. */
-function today(): string {
-  const now = new Date();
-  return `${now.getFullYear()}-${two(now.getMonth() + 1)}-${two(now.getDate())}`;
-}
+import { useKeptOnHide } from "../fields/useKeptOnHide";
+import { today } from "./today";
 
 /** The day of these measures, measuring anew, and an earlier time beside this one. */
 export function TapeDays() {
-  const id = useId();
   const run = useRun();
   const tapes = useSettledWork((work) => work.tapes);
   const newest = tapes[0];
@@ -25,27 +19,68 @@ export function TapeDays() {
   return (
     <section className="tape-days" aria-label="Days of measuring">
       <div className="tape-day">
-        <label htmlFor={id}>Measured on</label>
-        <input
-          id={id}
-          className="field-input"
-          type="date"
-          value={newest.taken ?? ""}
-          onChange={(event) => run({ kind: "setTaken", set: 0, taken: event.target.value === "" ? null : event.target.value })}
-        />
-        {newest.taken === undefined && (
-          <button type="button" className="link-button" onClick={() => run({ kind: "setTaken", set: 0, taken: today() })}>
-            today
-          </button>
-        )}
-        {!empty && (
+        <DayField key={newest.taken} taken={newest.taken} />
+        {!empty && tapes.length < LIMITS.tapes && (
           <button type="button" className="button small" onClick={() => run({ kind: "newTape", taken: today() })}>
             Measure anew
           </button>
         )}
+        {empty && tapes.length > 1 && (
+          <button type="button" className="button small" onClick={() => run({ kind: "removeTape", set: 0 })}>
+            Back to the measures of before
+          </button>
+        )}
       </div>
-      {tapes.length > 1 && <Compare />}
+      {tapes.length >= LIMITS.tapes && <p className="field-hint">{LIMITS.tapes} sets are kept. Throw an earlier one away to measure anew.</p>}
+      {tapes.length > 1 && !empty && <Compare />}
     </section>
+  );
+}
+
+/** A day is taken over once it is left: while it is typed, its year is none yet. */
+function DayField({ taken }: { readonly taken: string | undefined }) {
+  const id = useId();
+  const run = useRun();
+  const [draft, setDraft] = useState<string | null>(null);
+  const shown = draft ?? taken ?? "";
+  const refusal = draft === null || draft === "" ? null : dayRefusal(draft, today());
+  const keep = (): void => {
+    if (draft === null || refusal !== null) return;
+    setDraft(null);
+    if (draft !== (taken ?? "")) run({ kind: "setTaken", set: 0, taken: draft === "" ? null : draft });
+  };
+  useKeptOnHide(draft === null ? null : keep);
+  return (
+    <>
+      <label htmlFor={id}>Measured on</label>
+      <input
+        id={id}
+        className="field-input"
+        type="date"
+        max={today()}
+        value={shown}
+        aria-invalid={refusal !== null}
+        aria-describedby={refusal === null ? undefined : `${id}-error`}
+        onChange={(event) => setDraft(event.target.value)}
+        onBlur={keep}
+        onKeyDown={(event) => {
+          if (event.key === "Enter") keep();
+          if (event.key !== "Escape" || draft === null) return;
+          event.stopPropagation();
+          setDraft(null);
+        }}
+      />
+      {shown === "" && (
+        <button type="button" className="link-button" onClick={() => run({ kind: "setTaken", set: 0, taken: today() })}>
+          today
+        </button>
+      )}
+      {refusal !== null && (
+        <p id={`${id}-error`} className="field-error">
+          {refusal}
+        </p>
+      )}
+    </>
   );
 }
 
@@ -61,10 +96,10 @@ function Compare() {
   const rows = compareTapes(newest, before);
   return (
     <details className="tape-compare">
-      <summary>Beside an earlier time</summary>
+      <summary>Compare with an earlier set</summary>
       <div className="tape-day">
-        <label htmlFor={id}>Earlier measures of</label>
-        <select id={id} className="field-input" value={at} onChange={(event) => setChosen(Number(event.target.value))}>
+        <label htmlFor={id}>Measures of</label>
+        <select id={id} className="field-input select" value={at} onChange={(event) => setChosen(Number(event.target.value))}>
           {tapes.slice(1).map((set, index) => (
             // Sets have no name but their place, newest first.
             <option key={`${set.taken ?? ""} ${index}`} value={index + 1}>
@@ -72,9 +107,6 @@ function Compare() {
             </option>
           ))}
         </select>
-        <button type="button" className="link-button" onClick={() => run({ kind: "removeTape", set: at })}>
-          Throw these away
-        </button>
       </div>
       {rows.length === 0 ? (
         <p className="aside">No measure was taken both times.</p>
@@ -83,8 +115,8 @@ function Compare() {
           <thead>
             <tr>
               <th scope="col">measure</th>
-              <th scope="col">now</th>
-              <th scope="col">then</th>
+              <th scope="col">this</th>
+              <th scope="col">earlier</th>
               <th scope="col">difference</th>
             </tr>
           </thead>
@@ -101,7 +133,7 @@ function Compare() {
                     <Fractions text={formatLength(row.before, unit)} />
                   </td>
                   <td>
-                    <Fractions text={difference} /> <span className="aside">{verdict}</span>
+                    <Fractions text={difference} /> <span className="verdict-said">{verdict}</span>
                   </td>
                 </tr>
               );
@@ -109,6 +141,14 @@ function Compare() {
           </tbody>
         </table>
       )}
+      <p className="tape-away">
+        <button type="button" className="link-button" onClick={() => run({ kind: "removeTape", set: at })}>
+          Throw away the earlier, of {dayWords(before.taken)}
+        </button>
+        <button type="button" className="link-button" onClick={() => run({ kind: "removeTape", set: 0 })}>
+          Throw away this, of {dayWords(newest.taken)}
+        </button>
+      </p>
     </details>
   );
 }

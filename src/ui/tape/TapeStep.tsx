@@ -6,24 +6,28 @@ import { MEASURE_NAMES, type MeasureName } from "../../core/measures/measure";
 import { bodyOf } from "../../core/measures/tape";
 import { measureWords } from "../../words/measures";
 import { planFailureWords } from "../../words/plan";
+import { onceSureWords, tapeStateSentence } from "../../words/tape";
 import { FailureNote } from "../app/FailureNote";
 import { useSettledPlan, useSettledWork } from "../app/useWork";
+import { Fractions } from "../fields/Fractions";
 import { InventedNote } from "../works/InventedNote";
 import { MeasureField } from "./MeasureField";
+import { PrintMeasureSheet } from "./PrintMeasureSheet";
 import { TapeDays } from "./TapeDays";
-import { TapeFigure, TapeGuidance } from "./TapeFigure";
+import { TapeFigure } from "./TapeFigure";
+import { TapeGuidance, TapeNotes } from "./TapeGuidance";
 import { WhoseBodies } from "./WhoseBodies";
 
 /** What a plan cannot do without, and the upper chest, without which a cup cannot be told. */
 const FIRST: readonly MeasureName[] = ["bustGirth", "upperChestGirth", "waistGirth", "hipGirth"];
 const MORE: readonly MeasureName[] = MEASURE_NAMES.filter((name) => !FIRST.includes(name));
 
-/** Of two measures in each other's place, the question is asked beside one. */
-const askedOnce = (suspicions: readonly Suspicion[]): readonly Suspicion[] =>
-  suspicions.map((doubt, at) => {
-    const isAsked = suspicions.slice(0, at).some((other) => other.slip?.kind === "swapped" && other.slip.other === doubt.measure);
-    return isAsked && doubt.slip?.kind === "swapped" ? { ...doubt, slip: null } : doubt;
-  });
+/** Of two measures in each other's place, the question is asked beside the first. */
+function isAskedElsewhere(suspicions: readonly Suspicion[], { measure, slip }: Suspicion): boolean {
+  if (slip?.kind !== "swapped") return false;
+  const other = suspicions.findIndex((doubt) => doubt.measure === slip.other && doubt.slip?.kind === "swapped" && !doubt.takenAgain);
+  return other >= 0 && other < suspicions.findIndex((doubt) => doubt.measure === measure);
+}
 
 export function TapeStep() {
   const [shown, setShown] = useState<MeasureName>("bustGirth");
@@ -34,19 +38,25 @@ export function TapeStep() {
   const sizes = useSettledWork((work) => work.pattern.chart.sizes.length);
   const body = bodyOf(tapes);
   const estimates = useMemo(() => estimatesOf(bodyOf(tapes), age), [tapes, age]);
-  const suspicions = useMemo(() => askedOnce(suspicionsOf(bodyOf(tapes), age)), [tapes, age]);
+  const suspicions = useMemo(() => suspicionsOf(bodyOf(tapes), age), [tapes, age]);
   const taken = MORE.filter((name) => body[name] !== undefined).length;
-  const doubtedMore = suspicions.some(({ measure }) => MORE.includes(measure));
+  const doubted = suspicions.filter(({ takenAgain }) => !takenAgain).map(({ measure }) => measure);
+  const doubtedMore = doubted.some((name) => MORE.includes(name));
 
-  const field = (name: MeasureName) => (
-    <MeasureField
-      key={name}
-      name={name}
-      estimate={estimates[name]}
-      suspicion={suspicions.find(({ measure }) => measure === name)}
-      onShow={setShown}
-    />
-  );
+  const field = (name: MeasureName) => {
+    const suspicion = suspicions.find(({ measure }) => measure === name);
+    return (
+      <MeasureField
+        // Another set begins with what was asked for in none.
+        key={`${name} ${tapes.length}`}
+        name={name}
+        estimate={estimates[name]}
+        suspicion={suspicion}
+        askedElsewhere={suspicion !== undefined && isAskedElsewhere(suspicions, suspicion)}
+        onShow={setShown}
+      />
+    );
+  };
 
   return (
     <>
@@ -55,9 +65,23 @@ export function TapeStep() {
         <p>Measure over the bra you will wear, the tape snug and level, breathing easily. Type it as you read it; what you take twice is surer.</p>
       </header>
       <InventedNote />
+      <TapeNotes />
       <TapeDays />
+      <div className="tape-legend">
+        <p>
+          What stands in a field is <b>measured</b>: <Fractions text={onceSureWords(unit)} />. Below an empty one, in pencil, stands a{" "}
+          <span className="guess">
+            <b>guess</b>
+          </span>
+          : what your other measures lead one to expect. Nine of ten bodies lie between its two figures; yours may not. Nothing is cut by a guess.
+        </p>
+        <p className="tape-state" aria-live="polite">
+          {tapeStateSentence(Object.keys(body).length, Object.keys(estimates).length, doubted)}
+        </p>
+      </div>
       <div className="tape">
         <div className="tape-fields">
+          <h3 className="tape-group">The four that a plan is made from</h3>
           {FIRST.map(field)}
           <details className="tape-more" open={taken > 0 || doubtedMore ? true : undefined}>
             <summary>
@@ -65,13 +89,12 @@ export function TapeStep() {
             </summary>
             <div>
               <p className="aside">
-                Not needed for a plan. They make its darts and lengths more your own. Until you take one, its place holds a <span className="guess">guess</span>:
-                something to check the tape against. Nothing is cut by it.
+                Not needed: without one, the plan keeps the pattern’s own proportion, not the guess. Each you take makes darts and lengths more your own.
               </p>
               {MORE.map(field)}
             </div>
           </details>
-          <WhoseBodies />
+          <PrintMeasureSheet />
         </div>
         <aside className="tape-guide" aria-label="Where the tape goes" aria-live="polite">
           <h3>{measureWords(shown).name}</h3>
@@ -79,6 +102,7 @@ export function TapeStep() {
           <TapeGuidance measure={shown} />
         </aside>
       </div>
+      <WhoseBodies />
       {!plan.ok && <FailureNote words={planFailureWords(plan.failure, unit, sizes)} />}
     </>
   );

@@ -161,6 +161,72 @@ describe("parseLength", () => {
   });
 });
 
+describe("feet and inches, where they are taken", () => {
+  // 1 ft is 12 in of 25.4 mm: 5 ft 4 in = 64 in = 1625.6 mm; 64 1/2 in = 1638.3 mm.
+  it.each([
+    ["5 ft 4", 1625.6],
+    ["5ft4in", 1625.6],
+    ["5 ft. 4 in.", 1625.6],
+    ["5 feet 4 inches", 1625.6],
+    ["5'4\"", 1625.6],
+    ["5'4", 1625.6],
+    ["5’ 4”", 1625.6],
+    ["5'-4\"", 1625.6],
+    ["5′ 4½″", 1638.3],
+    ["5' 4 1/2''", 1638.3],
+    ["5 ft 4.5", 1638.3],
+    ["5 ft 0", 1524],
+    ["5'", 1524],
+    ["5 foot", 1524],
+    ["5 1/2 ft", 1676.4],
+    ["5.5'", 1676.4],
+    ["5'11 7/8", 1825.6],
+  ])("reads %j as %d mm, beside either unit", (text, mm) => {
+    expect(parseLength(text, "in", { feet: true })).toEqual({ ok: true, value: mm });
+    expect(parseLength(text, "cm", { feet: true })).toEqual({ ok: true, value: mm });
+  });
+
+  it.each([
+    ["64", "in", 1625.6],
+    ["64 1/2 in", "in", 1638.3],
+    ["162.5", "cm", 1625],
+    ["5''", "in", 127],
+  ] as const)("still reads %j beside %s as %d mm", (text, unit, mm) => {
+    expect(parseLength(text, unit, { feet: true })).toEqual({ ok: true, value: mm });
+  });
+
+  it.each([
+    ["5'14", "length/ambiguous"],
+    ["5 ft 12", "length/ambiguous"],
+    ["5 1/2 ft 4", "length/ambiguous"],
+    ["5 ft 4 5", "length/ambiguous"],
+    ["-5 ft", "length/ambiguous"],
+    ["5 4", "length/ambiguous"],
+    ["5'4'", "length/not-a-length"],
+    ["5 ft four", "length/not-a-length"],
+    ["5 ft 4 cm", "length/not-a-length"],
+    ["5 ft 1/0", "length/no-denominator"],
+    ["17 ft", "length/absurd"],
+  ])("does not read %j: %s", (text, code) => {
+    expect(parseLength(text, "in", { feet: true })).toMatchObject({ ok: false, failure: { code } });
+  });
+
+  it("are refused where they are not, however they are written", () => {
+    for (const text of ["5'", "5ft4in", "5 feet"]) expect(parseLength(text, "in")).toMatchObject({ failure: { code: "length/feet", text } });
+  });
+
+  it("never throws, whatever the text", () => {
+    const piece = fc.oneof(fc.constantFrom(..."0123456789.,/-−½ \"'′ ft in foot".split("")), fc.constantFrom("ft", "in", "feet"));
+    fc.assert(
+      fc.property(fc.array(piece, { maxLength: 10 }).map((pieces) => pieces.join("")), (text) => {
+        const read = parseLength(text, "in", { feet: true });
+        expect(read.ok ? read.value >= 0 && read.value <= LONGEST : read.failure.code.startsWith("length/")).toBe(true);
+      }),
+      { numRuns: 500 },
+    );
+  });
+});
+
 describe("parseAmount", () => {
   it.each([
     ["8", "cm", 8],

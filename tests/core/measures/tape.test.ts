@@ -1,6 +1,5 @@
 /** Readings and what they come to. Expected values are worked out by hand beside each. */
 import { describe, expect, it } from "vitest";
-import { compareTapes } from "../../../src/core/measures/compareTapes";
 import { meanOf, spreadOfMean, TAPE_SPREAD } from "../../../src/core/measures/repeatability";
 import { bodyOf, measuresOf, tapesOf, type Tapes } from "../../../src/core/measures/tape";
 
@@ -42,26 +41,5 @@ describe("a measure as it counts", () => {
   it("is nothing where nothing was taken", () => {
     expect(measuresOf([{ readings: {} }])).toEqual({});
     expect(measuresOf(tapesOf({ bustGirth: 900 }))).toEqual({ bustGirth: 900 });
-  });
-});
-
-describe("compareTapes", () => {
-  it("calls changed what two tapes seldom do, and nothing else", () => {
-    // One reading each, spread 10: 1.645 √200 = 23.26.
-    const at = (now: number) => compareTapes({ readings: { waistGirth: [now] } }, { readings: { waistGirth: [700] } });
-    expect(at(723)).toEqual([{ measure: "waistGirth", now: 723, before: 700, changed: false }]);
-    expect(at(724)).toMatchObject([{ changed: true }]);
-    expect(at(676)).toMatchObject([{ changed: true }]);
-  });
-
-  it("is finer where both were taken more often", () => {
-    // Two agreeing readings: variance (400/5)/2 = 40 each; 1.645 √80 = 14.71.
-    const at = (now: number) => compareTapes({ readings: { waistGirth: [now, now] } }, { readings: { waistGirth: [700, 700] } });
-    expect(at(714)).toMatchObject([{ changed: false }]);
-    expect(at(715)).toMatchObject([{ changed: true }]);
-  });
-
-  it("passes over what only one of the two has", () => {
-    expect(compareTapes({ readings: { waistGirth: [700] } }, { readings: { hipGirth: [960] } })).toEqual([]);
   });
 });

@@ -116,7 +116,7 @@ describe("the page", () => {
       window.dispatchEvent(new Event("beforeprint"));
     });
     expect(screen.getByRole("heading", { level: 2, name: "Paper" })).toBeTruthy();
-    expect(screen.getByRole("article", { name: "Alteration checklist" })).toBeTruthy();
+    expect(screen.getByRole("article", { name: "Measure sheet" })).toBeTruthy();
   });
 
   it("renames the work", async () => {

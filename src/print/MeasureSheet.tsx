@@ -1,0 +1,141 @@
+/** A sheet to take to the mirror, or to whoever helps: each measure drawn, with boxes to write in. Needs no plan. */
+import "./measureSheet.css";
+import { figureLandmarks } from "../drawing/tapeFigure";
+import { MEASURE_NAMES, type MeasureName } from "../core/measures/measure";
+import { MEASURE_NEEDS } from "../core/measures/registry";
+import { measuresOf } from "../core/measures/tape";
+import type { Work } from "../core/plan/work";
+import type { Mm } from "../core/units";
+import { formatLength } from "../words/length";
+import { measureNeedWords, measureWords } from "../words/measures";
+import { capital } from "../words/names";
+import { landmarkWords, tapeGuide, tapeHelpWords, tapeNotes, type LandmarkName } from "../words/tapeGuide";
+import { Blank } from "./Blank";
+import { pageRule } from "./pageRule";
+import { TapeDrawing } from "./TapeDrawing";
+import { Words } from "./Words";
+
+/** Those that are felt for and marked before the tape is laid on. */
+const POINTS: readonly LandmarkName[] = ["sideNeck", "nape", "neckPit", "shoulderPoint", "armCrease", "bustPoint", "waist"];
+
+export interface MeasureSheetProps {
+  readonly work: Work;
+  /** Whether what was measured before stands beside the boxes. */
+  readonly lastTime: boolean;
+}
+
+export function MeasureSheet({ work, lastTime }: MeasureSheetProps) {
+  const measures = lastTime ? measuresOf(work.tapes) : {};
+  return (
+    <article className="printed-checklist measure-sheet" aria-label="Measure sheet" data-paper={work.paper}>
+      <style dangerouslySetInnerHTML={{ __html: pageRule(work.paper, work.name, "Measure sheet") }} />
+      <Heading work={work} />
+      <ul className="ms-notes">
+        {tapeNotes(work.unit).map(({ title, text }) => (
+          <li key={title}>
+            <b>{title}</b> <Words>{text}</Words>
+          </li>
+        ))}
+      </ul>
+      <table className="ms-table">
+        <colgroup>
+          <col className="ms-figures" />
+          <col />
+          <col className="ms-readings" span={3} />
+        </colgroup>
+        <thead>
+          <tr>
+            <th scope="col" colSpan={2}>
+              Measure
+            </th>
+            {["First", "Second", "Mean"].map((reading) => (
+              <th key={reading} scope="col" className="ms-reading">
+                {reading}, {work.unit}
+              </th>
+            ))}
+          </tr>
+        </thead>
+        <tbody>
+          {MEASURE_NAMES.map((name) => (
+            <Row key={name} name={name} last={measures[name]} work={work} />
+          ))}
+        </tbody>
+      </table>
+      <section className="ms-points">
+        <h4>The points, and how to find them</h4>
+        <ul>
+          {POINTS.map(landmarkWords).map(({ name, find }) => (
+            <li key={name}>
+              <b>{capital(name)}:</b> {find}.
+            </li>
+          ))}
+        </ul>
+      </section>
+    </article>
+  );
+}
+
+function Heading({ work }: { readonly work: Work }) {
+  return (
+    <header className="pc-heading">
+      <div className="pc-names">
+        <p className="pc-kind">Measure sheet, in {work.unit === "cm" ? "centimetres" : "inches"}. These notes stay with you.</p>
+        <h3>{work.name}</h3>
+        {work.invented && <p className="pc-invented">Invented demo: no real person and no real pattern.</p>}
+      </div>
+      <div className="pc-by-hand">
+        <Blank label="Date" />
+        <Blank label="Measured by" />
+      </div>
+      <p className="ms-test">
+        <i aria-hidden="true" data-unit={work.unit} />
+        <span>
+          <Words>{`${work.unit === "cm" ? "100 mm" : "4 in"}: lay your tape against this line.`}</Words>
+        </span>
+      </p>
+    </header>
+  );
+}
+
+function Row({ name, last, work }: { readonly name: MeasureName; readonly last: Mm | undefined; readonly work: Work }) {
+  const words = measureWords(name);
+  const need = MEASURE_NEEDS[name];
+  const { help } = tapeGuide(name);
+  return (
+    <tr>
+      <td className="ms-figure">
+        <TapeDrawing measure={name} />
+      </td>
+      <th scope="row" className="ms-what">
+        <p>
+          <b>{words.name}</b>
+          {words.trade !== null && ` · ${words.trade}`}
+        </p>
+        {need !== "welcome" && <p className={need === "always" ? "ms-need" : undefined}>{measureNeedWords(need)}</p>}
+        <p>{words.where}</p>
+        <p className="ms-letters">
+          {figureLandmarks(name).map(({ name: point, letter }) => (
+            <span key={point}>
+              <b>{letter.text}</b> {landmarkWords(point).name}
+            </span>
+          ))}
+          {help !== "alone" && <span>{tapeHelpWords(help)}</span>}
+        </p>
+      </th>
+      <td className="ms-box">
+        <i aria-hidden="true" />
+        {last !== undefined && (
+          <small>
+            last time <Words>{formatLength(last, work.unit)}</Words>
+          </small>
+        )}
+      </td>
+      {["second reading", "mean"].map((what) => (
+        <td key={what} className="ms-box">
+          <i aria-hidden="true" />
+          <span className="visually-hidden">{what}, to write in</span>
+        </td>
+      ))}
+    </tr>
+  );
+}

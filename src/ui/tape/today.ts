@@ -1,0 +1,7 @@
+const two = (part: number): string => String(part).padStart(2, "0");
+
+/** Today by the wearer's own clock, yyyy-mm-dd. */
+export function today(): string {
+  const now = new Date();
+  return `${now.getFullYear()}-${two(now.getMonth() + 1)}-${two(now.getDate())}`;
+}

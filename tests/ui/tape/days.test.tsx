@@ -1,0 +1,90 @@
+/** The day of a set, sets of other days, and throwing them away. */
+import { act, fireEvent, screen, within } from "@testing-library/react";
+import { afterEach, beforeEach, describe, expect, it, vi } from "vitest";
+import { undo } from "../../../src/store/workStore";
+import { TapeDays } from "../../../src/ui/tape/TapeDays";
+import { renderWork } from "../renderWork";
+
+const day = (): HTMLElement => screen.getByLabelText("Measured on");
+const button = (name: string): HTMLElement => screen.getByRole("button", { name });
+const sets = { tapes: [{ taken: "2026-10-03", readings: { waistGirth: [770], hipGirth: [985] } }, { taken: "2026-03-01", readings: { waistGirth: [738], hipGirth: [980] } }, { readings: { neckBaseGirth: [370] } }] };
+
+beforeEach(() => {
+  vi.setSystemTime(new Date(2026, 9, 5, 12));
+});
+afterEach(() => {
+  vi.useRealTimers();
+});
+
+describe("the day", () => {
+  it("is taken over when it is left, as one step, whatever was typed on the way", async () => {
+    const { work, store } = await renderWork(<TapeDays />, sets);
+    for (const value of ["0002-10-04", "0202-10-04", "2026-10-04"]) fireEvent.change(day(), { target: { value } });
+    expect(work().tapes[0]?.taken).toBe("2026-10-03");
+    fireEvent.blur(day());
+    expect(work().tapes[0]?.taken).toBe("2026-10-04");
+    expect(store.getState().past).toHaveLength(1);
+  });
+
+  it("can be none", async () => {
+    const { work } = await renderWork(<TapeDays />, sets);
+    fireEvent.change(day(), { target: { value: "" } });
+    fireEvent.blur(day());
+    expect(work().tapes[0]?.taken).toBeUndefined();
+  });
+
+  it.each([
+    ["2026-10-06", "This day is still to come."],
+    ["0026-10-04", "Write the year with all four digits."],
+  ])("is not %s: %s", async (value, said) => {
+    const { work } = await renderWork(<TapeDays />, sets);
+    fireEvent.change(day(), { target: { value } });
+    fireEvent.blur(day());
+    expect(work().tapes[0]?.taken).toBe("2026-10-03");
+    expect(document.getElementById(day().getAttribute("aria-describedby") ?? "")?.textContent).toBe(said);
+  });
+
+  it("is today on one tap", async () => {
+    const { user, work } = await renderWork(<TapeDays />, { tapes: [{ readings: {} }] });
+    await user.click(button("today"));
+    expect(work().tapes[0]?.taken).toBe("2026-10-05");
+  });
+});
+
+describe("sets", () => {
+  it("are begun anew today, and put back while nothing was taken", async () => {
+    const { user, work } = await renderWork(<TapeDays />, sets);
+    await user.click(button("Measure anew"));
+    expect(work().tapes[0]).toEqual({ taken: "2026-10-05", readings: {} });
+    expect(screen.queryByRole("button", { name: "Measure anew" })).toBeNull();
+    await user.click(button("Back to the measures of before"));
+    expect(work().tapes).toEqual(sets.tapes);
+  });
+
+  it("stand beside each other, measure by measure", async () => {
+    const { user } = await renderWork(<TapeDays />, sets);
+    await user.click(screen.getByText("Compare with an earlier set"));
+    // One reading each, spread 10: changed above 1.645 √200 = 23.3 mm.
+    const rows = within(screen.getByRole("table")).getAllByRole("row").map((row) => row.textContent);
+    expect(rows.slice(1)).toEqual(["waist77.0 cm73.8 cm+3.2 cm changed", "hip98.5 cm98.0 cm+0.5 cm within what a tape does"]);
+    await user.selectOptions(screen.getByLabelText("Measures of"), "a day not said");
+    expect(screen.getByText("No measure was taken both times.")).toBeTruthy();
+  });
+
+  it("can be thrown away, either of the two, and come back on undo", async () => {
+    const { user, work, store } = await renderWork(<TapeDays />, sets);
+    await user.click(button("Throw away the earlier, of 1 March 2026"));
+    expect(work().tapes.map(({ taken }) => taken)).toEqual(["2026-10-03", undefined]);
+    act(() => undo(store));
+    await user.click(button("Throw away this, of 3 October 2026"));
+    expect(work().tapes.map(({ taken }) => taken)).toEqual(["2026-03-01", undefined]);
+    act(() => undo(store));
+    expect(work().tapes).toEqual(sets.tapes);
+  });
+
+  it("are as many as a work keeps", async () => {
+    await renderWork(<TapeDays />, { tapes: Array.from({ length: 24 }, () => ({ readings: { waistGirth: [738] } })) });
+    expect(screen.queryByRole("button", { name: "Measure anew" })).toBeNull();
+    expect(screen.getByText(/^24 sets are kept\./)).toBeTruthy();
+  });
+});
