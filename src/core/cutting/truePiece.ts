@@ -1,0 +1,76 @@
+/**
+ * A piece at true scale, with all that is drawn on it to cut and sew by. Everything in the piece frame, mm; it is derived
+ * from a plan and never stored.
+ */
+import type { EdgeCurve } from "../geometry/edgeCurve";
+import type { PiecePoint } from "../geometry/point";
+import type { DartName, LevelName, PieceName, SeamName } from "../pattern/piece";
+import type { Half } from "../plan/work";
+
+/** A point of a closed ring of straight stretches: a corner, or one of the points that stand for a curve. */
+export interface RingPoint {
+  readonly at: PiecePoint;
+  readonly corner: boolean;
+}
+
+/**
+ * A mark across the allowance. `seam`: meets the notch of the same number on the piece it is sewn to. `dart`: the end of a
+ * dart's leg. `centre`: the centre line where the piece is cut on the fold. `opening`: how far the closure is left open.
+ */
+export type NotchKind = "seam" | "dart" | "centre" | "opening";
+
+export interface Notch {
+  readonly kind: NotchKind;
+  /** Of a seam notch; 0 for the others. */
+  readonly number: number;
+  readonly seam: SeamName;
+  /** On the stitch line. */
+  readonly stitch: PiecePoint;
+  /** On the cutting line; where there is no allowance, the same point. */
+  readonly cut: PiecePoint;
+}
+
+export interface TrueDart {
+  readonly name: DartName;
+  /** Both legs as they are sewn, from the mouth to the end; none for gathers. */
+  readonly legs: readonly EdgeCurve<"piece">[];
+  /** The line it is folded on, from its end to the cutting line; null for gathers. */
+  readonly fold: readonly [PiecePoint, PiecePoint] | null;
+  readonly end: PiecePoint;
+  /** Mouth ends on the stitch line. */
+  readonly mouth: readonly [PiecePoint, PiecePoint];
+  readonly gathered: boolean;
+}
+
+/** How often a piece is cut: on the fold, or so many times, each second one turned over. */
+export interface CutCount {
+  readonly onFold: boolean;
+  readonly count: 1 | 2;
+}
+
+export interface TruePiece {
+  /** Unlike any other of the same sheet: letters, digits and hyphens. */
+  readonly key: string;
+  readonly name: PieceName;
+  /** Set where left and right halves differ. */
+  readonly half: Half | null;
+  /** Label of a printed size; null: the wearer's own. */
+  readonly size: string | null;
+  /** Closed; a straight stretch from the last point to the first. Without allowances it runs along the stitch line. */
+  readonly cutting: readonly RingPoint[];
+  /** Closed ring: the seams, and the cap across each dart's mouth. */
+  readonly stitch: readonly EdgeCurve<"piece">[];
+  /** The stretches of the stitch line that lie on the fold. */
+  readonly fold: readonly EdgeCurve<"piece">[];
+  readonly darts: readonly TrueDart[];
+  readonly notches: readonly Notch[];
+  readonly grain: readonly [PiecePoint, PiecePoint];
+  /** Bust, waist and hip lines to balance the piece by. */
+  readonly levels: readonly { readonly level: LevelName; readonly points: readonly PiecePoint[] }[];
+  readonly bustPoint: PiecePoint | null;
+  /** Where a hole or a thread tack marks the cloth: ends of darts, buttons. */
+  readonly drills: readonly { readonly at: PiecePoint; readonly what: "dartEnd" | "button" }[];
+  readonly cut: CutCount;
+  /** A box on the piece, free of its lines, where its title goes; its width may be turned along y. */
+  readonly title: { readonly centre: PiecePoint; readonly width: number; readonly height: number };
+}
