@@ -1,0 +1,68 @@
+/** What is asked of the paper, and what comes back. Plain data, so that it can be sent to a worker. */
+import type { PieceName } from "../core/pattern/piece";
+import type { Plan } from "../core/plan/plan";
+import type { Half, Work } from "../core/plan/work";
+import type { SheetFormat } from "../core/sheets/formats";
+import type { LayoutFailure } from "../core/sheets/layout";
+import type { Mm } from "../core/units";
+import type { InkPage } from "../drawing/ink";
+
+export type PaperFile = "pdf" | "svg" | "dxf";
+
+/** Whole pieces to cut, or strips with only what changed, to lay under tissue. */
+export type PaperKind = "pieces" | "overlay";
+
+export interface PaperChoices {
+  readonly kind: PaperKind;
+  readonly format: SheetFormat;
+  /** White edge that the printer leaves, mm. */
+  readonly margin: Mm;
+  /** The wearer's own line (null), or one printed size by its label. */
+  readonly size: string | null;
+  readonly pieces: readonly PieceName[];
+  /** Printed sizes drawn in grey under it, by their labels. */
+  readonly under: readonly string[];
+  /** The pieces before the wearer's alterations, drawn dotted under it. */
+  readonly before: boolean;
+  /** Cutting lines with allowances; without, the pieces end at the stitch line. */
+  readonly allowances: boolean;
+}
+
+export interface PaperRequest {
+  readonly work: Work;
+  readonly plan: Plan;
+  /** The day it is made, yyyy-mm-dd. */
+  readonly day: string;
+  readonly choices: PaperChoices;
+}
+
+export type PaperFailure =
+  | LayoutFailure
+  /** Its outline is spoilt: it cannot be cut. `half` where the halves differ. */
+  | { readonly code: "paper/outline-refused"; readonly piece: PieceName; readonly half: Half | null }
+  /** The overlay would be as large as the pieces: too much of them moved. */
+  | { readonly code: "paper/overlay-too-much"; readonly pieces: readonly PieceName[] }
+  | { readonly code: "paper/nothing-changed" };
+
+/** What would be printed, told before it is made. */
+export interface PaperPreview {
+  /** Pages with pieces, without the first page (the map). */
+  readonly pages: number;
+  /** The whole sheet in small: pieces and page borders, drawn in the sheet's own mm. */
+  readonly map: InkPage;
+}
+
+export interface PaperMade {
+  readonly bytes: Uint8Array<ArrayBuffer>;
+  readonly fileName: string;
+  readonly mediaType: string;
+  /** All pages of the file, the map too; 1 for SVG and DXF. */
+  readonly pages: number;
+}
+
+/** How far the making has come. */
+export interface PaperProgress {
+  readonly stage: "pieces" | "layout" | "writing";
+  /** 0 to 1 over all stages. */
+  readonly share: number;
+}
