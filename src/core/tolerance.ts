@@ -96,3 +96,15 @@ export const WALKED_AGREEMENT = 0.05;
 
 /** mm or degrees. Truing that moved less than this is not told: no ruler shows it. */
 export const WORTH_NOTING = 0.1;
+
+/** mm. Cutting lines are drawn as straight stretches that leave the true curve by no more than this: less than a line is wide. */
+export const CUTTING_ACCURACY = 0.05;
+
+/** Degrees. Where a cutting line turns by more it is a corner; the steps that stand for a curve turn by less. */
+export const CUTTING_CORNER_DEGREES = 12;
+
+/** mm. A page must leave this much both ways within its margins: a test square of four inches with its words. */
+export const SMALLEST_WINDOW = 130;
+
+/** Pages. More than these nobody cuts and sticks together; a whole bodice takes some twenty to forty (our own choice). */
+export const MOST_PAGES = 150;

@@ -1,4 +1,5 @@
 /** Upright boxes around figures, in mm. */
+import { CoreBug } from "../result";
 import type { Mm } from "../units";
 import { pointLike, type Frame, type Point } from "./point";
 
@@ -24,3 +25,21 @@ export const areBoundsNear = <F extends Frame>(p: Bounds<F>, q: Bounds<NoInfer<F
 /** Whether the point lies in the box widened by `slack` mm. */
 export const isWithinBounds = <F extends Frame>(p: Point<F>, box: Bounds<NoInfer<F>>, slack: Mm): boolean =>
   p.x >= box.min.x - slack && p.x <= box.max.x + slack && p.y >= box.min.y - slack && p.y <= box.max.y + slack;
+
+/**
+ * The smallest upright box that holds some points.
+ *
+ * @throws CoreBug for none
+ */
+export function boundsOfPoints<F extends Frame>(points: readonly Point<F>[]): Bounds<F> {
+  const [first] = points;
+  if (first === undefined) throw new CoreBug("no points have no bounds");
+  let [x0, y0, x1, y1] = [first.x, first.y, first.x, first.y];
+  for (const { x, y } of points) {
+    x0 = Math.min(x0, x);
+    y0 = Math.min(y0, y);
+    x1 = Math.max(x1, x);
+    y1 = Math.max(y1, y);
+  }
+  return { min: pointLike(first, x0, y0), max: pointLike(first, x1, y1) };
+}

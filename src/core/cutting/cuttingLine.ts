@@ -1,0 +1,208 @@
+/**
+ * The cutting line: each seam's own allowance outside the stitch line, corners as they are sewn. Curves are taken as many
+ * straight stretches, never more than `CUTTING_ACCURACY` off.
+ */
+import { Clipper, FillRule, type PathD } from "clipper2-ts";
+import { edgePointAt, edgeTangentAt, type EdgeCurve } from "../geometry/edgeCurve";
+import { between, distance, piecePoint, polar, turnBetween, type PiecePoint } from "../geometry/point";
+import { must } from "../result";
+import { CUTTING_ACCURACY, CUTTING_CORNER_DEGREES, SAME_POINT } from "../tolerance";
+import { degreesFrom, radians, type Mm, type Radians } from "../units";
+import { foldedFirst } from "./corners";
+import type { Stretch } from "./stretches";
+import type { RingPoint } from "./truePiece";
+
+/** A line that starts at a point and goes one way. */
+interface Ray {
+  readonly from: PiecePoint;
+  readonly way: Radians;
+}
+
+/** A corner nearer than this to straight has no folded end worth shaping, mm and radians. */
+const HARDLY_A_CORNER: Radians = radians(Math.PI / 9);
+/** The furthest that a corner may reach out, in allowances: beyond it an acute end is cut off square. */
+const FURTHEST = 2.5;
+/** Longer than any piece: how far a stretch is continued to look for where it meets another, mm. */
+const FAR: Mm = 2000;
+/** Digits behind the point to which outlines are joined: a ten-thousandth of a millimetre. */
+const DIGITS = 4;
+
+/**
+ * The closed cutting line outside a ring of stretches that goes +x towards +y (clockwise on screen).
+ *
+ * @source a parallel is the curve moved along its own normal; where parallels of two seams would cross, the outer boundary of
+ *         what lies within is kept (winding above 0)
+ */
+export function cuttingLine(stretches: readonly Stretch[]): readonly RingPoint[] {
+  const parallels = stretches.map(({ curve, allowance }) => [...parallelOf(curve, allowance)]);
+  const corners: PiecePoint[][] = [];
+  stretches.forEach((one, index) => {
+    const next = (index + 1) % stretches.length;
+    const other = must(stretches[next], "stretch");
+    corners.push(cornerBetween(one, other, must(parallels[index], "parallel"), must(parallels[next], "parallel")));
+  });
+  const raw = parallels.flatMap((points, index) => [...points, ...must(corners[index], "corner")]);
+  return withCorners(outerOf(raw));
+}
+
+/** Points on the parallel of a curve, dense enough that the straight way from one to the next is near it. */
+function parallelOf(curve: EdgeCurve<"piece">, off: Mm): readonly PiecePoint[] {
+  const at = (t: number): PiecePoint => beside(edgePointAt(curve, t), edgeTangentAt(curve, t), off);
+  if (curve.curve === null) return [at(0), at(1)];
+  const points: PiecePoint[] = [at(0)];
+  // Halved until the middle of a stretch lies on it, and its quarters too, since an S has its middle on the chord.
+  const add = (t0: number, p0: PiecePoint, t1: number, p1: PiecePoint, depth: number): void => {
+    const middle = at((t0 + t1) / 2);
+    const near = [0.25, 0.5, 0.75].every((s) => offChord(at(t0 + (t1 - t0) * s), p0, p1) < CUTTING_ACCURACY / 2);
+    if (depth >= 2 && (near || depth >= 10)) {
+      points.push(p1);
+      return;
+    }
+    add(t0, p0, (t0 + t1) / 2, middle, depth + 1);
+    add((t0 + t1) / 2, middle, t1, p1, depth + 1);
+  };
+  add(0, at(0), 1, at(1), 0);
+  return points;
+}
+
+/** Square outside a line that goes a way, on a ring that goes clockwise on screen. */
+const beside = (at: PiecePoint, way: Radians, off: Mm): PiecePoint => (off === 0 ? at : polar(at, radians(way - Math.PI / 2), off));
+
+function offChord(p: PiecePoint, a: PiecePoint, b: PiecePoint): Mm {
+  const base = distance(a, b);
+  return base === 0 ? distance(a, p) : Math.abs((b.x - a.x) * (p.y - a.y) - (b.y - a.y) * (p.x - a.x)) / base;
+}
+
+/** What lies between the end of one parallel and the start of the next; both are shortened where the corner takes off them. */
+function cornerBetween(one: Stretch, other: Stretch, before: PiecePoint[], after: PiecePoint[]): PiecePoint[] {
+  const at = one.curve.b;
+  const [wayIn, wayOut] = [edgeTangentAt(one.curve, 1), edgeTangentAt(other.curve, 0)];
+  const turn = turnBetween(wayIn, wayOut);
+  if (one.allowance === 0 && other.allowance === 0) return [];
+  // Out of the way by way of the corner itself: the union then keeps where the two parallels cross, or the step between them.
+  if (turn <= 0 || (turn < HARDLY_A_CORNER && one.allowance !== other.allowance && one.seam === other.seam)) return [at];
+  const ends: Ends = {
+    one: { from: beside(at, wayIn, one.allowance), way: wayIn },
+    other: { from: beside(at, wayOut, other.allowance), way: wayOut },
+  };
+  const reach = FURTHEST * Math.max(one.allowance, other.allowance);
+  const folded = one.fold || other.fold || one.cap || other.cap || turn < HARDLY_A_CORNER ? null : foldedFirst(one.seam, other.seam);
+  const lapped = folded === null || one.allowance === 0 || other.allowance === 0 ? null : lappedCorner({ at, one, other, wayIn, wayOut, before, after, folded, reach });
+  return lapped ?? mitred(ends, at, reach) ?? squared(ends, one.allowance, other.allowance);
+}
+
+interface Ends {
+  readonly one: Ray;
+  readonly other: Ray;
+}
+
+/** Both parallels continued to where they meet; null where that is too far out. */
+function mitred({ one, other }: Ends, at: PiecePoint, reach: Mm): PiecePoint[] | null {
+  const meeting = meet(one, other);
+  return meeting === null || distance(at, meeting) > reach ? null : [meeting];
+}
+
+/** Each parallel continued by its allowance, and straight across. */
+const squared = ({ one, other }: Ends, oneBy: Mm, otherBy: Mm): PiecePoint[] => [
+  polar(one.from, one.way, oneBy),
+  polar(other.from, radians(other.way + Math.PI), otherBy),
+];
+
+interface CornerCase {
+  readonly at: PiecePoint;
+  readonly one: Stretch;
+  readonly other: Stretch;
+  readonly wayIn: Radians;
+  readonly wayOut: Radians;
+  readonly before: PiecePoint[];
+  readonly after: PiecePoint[];
+  readonly folded: Stretch["seam"];
+  readonly reach: Mm;
+}
+
+/**
+ * The folded end: the seam first sewn, continued, meets the other's parallel; from there the mirror image of that parallel
+ * goes back to the folded one's own parallel. Null where that cannot be drawn, or reaches too far.
+ */
+function lappedCorner({ at, one, other, wayIn, wayOut, before, after, folded, reach }: CornerCase): PiecePoint[] | null {
+  const oneFolded = one.seam === folded;
+  // Seen from the corner: both parallels as lines of points that run away from it.
+  const under = oneFolded ? before.toReversed() : after;
+  const over = oneFolded ? after : before.toReversed();
+  const seam: Ray = { from: at, way: oneFolded ? wayIn : radians(wayOut + Math.PI) };
+  const turnedUp = meetLine(seam, over, oneFolded ? radians(wayOut + Math.PI) : wayIn);
+  if (turnedUp === null || distance(at, turnedUp.at) > reach) return null;
+  const overWay = oneFolded ? wayOut : radians(wayIn + Math.PI);
+  // The other's parallel goes away from the corner; its mirror image in the folded seam goes away on the allowance's side.
+  const mirrored: Ray = { from: turnedUp.at, way: radians(2 * seam.way - overWay) };
+  const end = meetLine(mirrored, under, seam.way);
+  if (end === null || distance(at, end.at) > reach) return null;
+  shorten(oneFolded ? after : before, turnedUp.index, oneFolded);
+  shorten(oneFolded ? before : after, end.index, !oneFolded);
+  return oneFolded ? [end.at, turnedUp.at] : [turnedUp.at, end.at];
+}
+
+/** Takes points off the start (or the end) of a parallel: all that lie before where it is met. */
+function shorten(points: PiecePoint[], count: number, atStart: boolean): void {
+  if (atStart) points.splice(0, count);
+  else if (count > 0) points.splice(points.length - count, count);
+}
+
+/** Where a ray meets a line of points that is continued straight before its first; `index` counts the points passed over. */
+function meetLine(ray: Ray, points: readonly PiecePoint[], continued: Radians): { readonly at: PiecePoint; readonly index: number } | null {
+  const first = must(points[0], "point");
+  let from = polar(first, continued, FAR);
+  for (let index = 0; index < points.length; index += 1) {
+    const to = must(points[index], "point");
+    const found = meetSegment(ray, from, to);
+    if (found !== null) return { at: found, index };
+    from = to;
+  }
+  return null;
+}
+
+function meetSegment(ray: Ray, a: PiecePoint, b: PiecePoint): PiecePoint | null {
+  const length = distance(a, b);
+  if (length < SAME_POINT) return null;
+  const [ux, uy] = [Math.cos(ray.way), Math.sin(ray.way)];
+  const [vx, vy] = [b.x - a.x, b.y - a.y];
+  const cross = ux * vy - uy * vx;
+  if (Math.abs(cross) < 1e-9 * length) return null;
+  const [wx, wy] = [a.x - ray.from.x, a.y - ray.from.y];
+  const along = (wx * vy - wy * vx) / cross;
+  const share = (wx * uy - wy * ux) / cross;
+  const slack = SAME_POINT / length;
+  return along > -SAME_POINT && share >= -slack && share <= 1 + slack ? between(a, b, share) : null;
+}
+
+/** Where two rays, the second taken backwards, meet; null where they do not. */
+function meet(one: Ray, other: Ray): PiecePoint | null {
+  const back = radians(other.way + Math.PI);
+  return meetSegment(one, other.from, polar(other.from, back, FAR));
+}
+
+/** The outer boundary of what a ring of points goes round, loops turned inside out taken away. */
+function outerOf(ring: readonly PiecePoint[]): readonly PiecePoint[] {
+  const path: PathD = ring.map(({ x, y }) => ({ x, y }));
+  const found = Clipper.unionD([path], [], FillRule.Positive, DIGITS);
+  let best: PathD = [];
+  for (const one of found) if (Clipper.areaD(one) > Clipper.areaD(best)) best = one;
+  return withoutDoubles(best.map(({ x, y }) => piecePoint(x, y)));
+}
+
+/** Neighbours closer than can be drawn are one point. */
+function withoutDoubles(points: readonly PiecePoint[]): readonly PiecePoint[] {
+  return points.filter((p, index) => {
+    const before = points[(index + points.length - 1) % points.length];
+    return before === undefined || points.length < 4 || distance(before, p) > 10 * SAME_POINT;
+  });
+}
+
+function withCorners(points: readonly PiecePoint[]): readonly RingPoint[] {
+  return points.map((at, index): RingPoint => {
+    const before = must(points[(index + points.length - 1) % points.length], "point");
+    const after = must(points[(index + 1) % points.length], "point");
+    const turn = turnBetween(radians(Math.atan2(at.y - before.y, at.x - before.x)), radians(Math.atan2(after.y - at.y, after.x - at.x)));
+    return { at, corner: Math.abs(degreesFrom(turn)) > CUTTING_CORNER_DEGREES };
+  });
+}

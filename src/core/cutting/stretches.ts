@@ -1,0 +1,37 @@
+/** The stitch line all round, stretch by stretch, each with what lies outside it. */
+import { dartCap } from "../dart/dartCap";
+import { lineEdge, type EdgeCurve } from "../geometry/edgeCurve";
+import { must } from "../result";
+import { curveOf } from "../surgery/ring";
+import { dartOf, type Piece, type SeamName } from "../pattern/piece";
+import type { Mm } from "../units";
+import { allowanceOf, type Allowances } from "./allowances";
+
+export interface Stretch {
+  readonly curve: EdgeCurve<"piece">;
+  readonly seam: SeamName;
+  readonly allowance: Mm;
+  /** On the fold of the cloth: never cut. */
+  readonly fold: boolean;
+  /** Part of the cap across a dart's mouth. */
+  readonly cap: boolean;
+}
+
+/**
+ * The closed ring of a piece: its seams, and across the mouth of a dart the cap that is caught in the seam when it is folded.
+ *
+ * @param allowances null: none anywhere
+ * @param onFold whether the centre line of a piece that has it on the fold is cut so
+ */
+export function stretchesOf(piece: Piece, allowances: Allowances | null, onFold = piece.centreOnFold): readonly Stretch[] {
+  return piece.edges.flatMap((edge): Stretch[] => {
+    const fold = onFold && edge.seam === "centre";
+    const allowance = allowances === null || fold ? 0 : allowanceOf(allowances, edge.seam);
+    const stretch = (curve: EdgeCurve<"piece">, cap: boolean): Stretch => ({ curve, seam: edge.seam, allowance, fold, cap });
+    if (edge.mouthOf === null) return [stretch(curveOf(piece, edge), false)];
+    // A dart's cap goes from its inner mouth end to the outer one; the ring may come the other way.
+    const { inner } = dartOf(piece, edge.mouthOf);
+    const cap = edge.from === inner ? dartCap(piece, edge.mouthOf) : dartCap(piece, edge.mouthOf).toReversed();
+    return cap.slice(1).map((to, index) => stretch(lineEdge(must(cap[index], "cap"), to), true));
+  });
+}

@@ -1,0 +1,154 @@
+/** Pieces of a plan at true scale: cutting lines, notches, darts, grain and the rest, made anew from the pieces as they are. */
+import { PIECE_ORDER, type PieceSet } from "../alterations/pieceSet";
+import { dartCap } from "../dart/dartCap";
+import { legsOf } from "../dart/bowedLegs";
+import { edgeFlatten, edgeMap, edgeReverse, type EdgeCurve } from "../geometry/edgeCurve";
+import { validateOutline } from "../geometry/outline";
+import { directionOf, piecePoint, type PiecePoint } from "../geometry/point";
+import { isFrontPiece } from "../pattern/pieceGroups";
+import { pointOf, type Dart, type Piece, type PieceName } from "../pattern/piece";
+import type { Plan } from "../plan/plan";
+import type { Closure, Half } from "../plan/work";
+import { fail, must, ok, type Result } from "../result";
+import { outlineOf } from "../surgery/ring";
+import { CUTTING_ACCURACY } from "../tolerance";
+import type { Allowances } from "./allowances";
+import { cuttingLine } from "./cuttingLine";
+import { cutNotch, notchPlaces, ownNotches, type NotchPlace } from "./notches";
+import { grainLine, titleBox } from "./room";
+import { stretchesOf } from "./stretches";
+import type { RingPoint, TrueDart, TruePiece } from "./truePiece";
+
+export interface TrueOptions {
+  /** Those wanted; a piece that is not there is passed over. */
+  readonly names: readonly PieceName[];
+  /** Label of a printed size; null: the wearer's own pieces. */
+  readonly size: string | null;
+  /** null: cut along the stitch line. */
+  readonly allowances: Allowances | null;
+  readonly closure: Closure;
+}
+
+/** The outline of a piece crosses itself, is open or not finite. */
+export interface OutlineRefused {
+  readonly code: "paper/outline-refused";
+  readonly piece: PieceName;
+  readonly half: Half | null;
+}
+
+/** All pieces wanted, in the order of the pattern; both halves of those that differ, the left one first. */
+export function truePiecesOf(plan: Plan, options: TrueOptions): Result<readonly TruePiece[], OutlineRefused> {
+  const { size, closure } = options;
+  const left = setOf(size === null ? plan.pieces : (plan.nest.sizes[plan.nest.labels.indexOf(size)] ?? []));
+  const right = size === null && plan.right !== null ? setOf(plan.right.pieces) : null;
+  const notches = notchPlaces(left, closure);
+  const rightNotches = right === null ? notches : notchPlaces(right, closure);
+  const made: TruePiece[] = [];
+  for (const name of PIECE_ORDER) {
+    const [one, other] = [left[name], right?.[name]];
+    if (!options.names.includes(name) || one === undefined) continue;
+    const even = other === undefined || JSON.stringify(one) === JSON.stringify(other);
+    const halves: readonly (readonly [Piece, Half | null, readonly NotchPlace[]])[] = even
+      ? [[one, null, notches]]
+      : [
+          [one, "left", notches],
+          [other, "right", rightNotches],
+        ];
+    for (const [piece, half, places] of halves) {
+      if (isRefused(piece)) return fail({ code: "paper/outline-refused", piece: name, half });
+      const bustPoint = name === plan.bustPiece ? (size === null ? (plan.bustPoint.own ?? plan.bustPoint.printed) : (piece.points.bustPoint?.at ?? null)) : null;
+      const drawn = truePiece(piece, { ...options, half, notches: places.filter((place) => place.piece === name), bustPoint });
+      if (drawn.cutting.length < 3) return fail({ code: "paper/outline-refused", piece: name, half });
+      made.push(half === null || isSeenFromOutside(name, half) ? drawn : turnedOver(drawn));
+    }
+  }
+  return ok(made);
+}
+
+const setOf = (pieces: readonly Piece[]): PieceSet => Object.fromEntries(pieces.map((piece) => [piece.name, piece]));
+
+/** An edge too short to sew is a doubt, told elsewhere; an outline that is not one cannot be cut. */
+const isRefused = (piece: Piece): boolean => validateOutline(outlineOf(piece)).some(({ code }) => code !== "outline/short-edge");
+
+/**
+ * Pieces are drawn with the centre line at the left. Printed side up on the right side of the cloth, a front is then the
+ * wearer's left half and a back her right half; the others are turned over.
+ */
+const isSeenFromOutside = (name: PieceName, half: Half): boolean => (half === "left") === (isFrontPiece(name) || name === "strap");
+
+interface OneOptions extends TrueOptions {
+  readonly half: Half | null;
+  readonly notches: readonly NotchPlace[];
+  readonly bustPoint: PiecePoint | null;
+}
+
+function truePiece(piece: Piece, { size, allowances, half, notches, bustPoint }: OneOptions): TruePiece {
+  const stretches = stretchesOf(piece, allowances);
+  const cutting = cuttingLine(stretches);
+  const stitch = stretches.map(({ curve }) => curve);
+  const ring = stitch.flatMap((curve) => edgeFlatten(curve, CUTTING_ACCURACY).slice(1));
+  const darts = piece.darts.map((dart) => trueDart(piece, dart, cutting));
+  const levels = piece.levelLines.flatMap(({ level, along }) =>
+    "points" in along ? [{ level, points: along.points.map((point) => pointOf(piece, point)) }] : [],
+  );
+  const lines = [
+    ...darts.flatMap(({ legs, fold }) => [...legs.map((leg) => edgeFlatten(leg, CUTTING_ACCURACY)), ...(fold === null ? [] : [fold])]),
+    ...levels.map(({ points }) => points),
+    ...(bustPoint === null ? [] : [[piecePoint(bustPoint.x - 8, bustPoint.y), piecePoint(bustPoint.x + 8, bustPoint.y)]]),
+  ];
+  const grain = grainLine(ring, lines);
+  return {
+    key: [piece.name, half, size === null ? null : `size-${size.replaceAll(/[^A-Za-z0-9]+/gu, "-")}`].filter((part) => part !== null).join("-"),
+    name: piece.name,
+    half,
+    size,
+    cutting,
+    stitch,
+    fold: stretches.filter(({ fold }) => fold).map(({ curve }) => curve),
+    darts,
+    notches: [...notches, ...ownNotches(piece, piece.centreOnFold)].map((place) => cutNotch(place, cutting)),
+    grain,
+    levels,
+    bustPoint,
+    drills: darts.filter(({ gathered }) => !gathered).map(({ end }) => ({ at: end, what: "dartEnd" as const })),
+    cut: { onFold: piece.centreOnFold, count: piece.centreOnFold || half !== null ? 1 : 2 },
+    title: titleBox(ring, [...lines, grain]),
+  };
+}
+
+function trueDart(piece: Piece, dart: Dart, cutting: readonly RingPoint[]): TrueDart {
+  const end = pointOf(piece, dart.apex);
+  const mouth = [pointOf(piece, dart.inner), pointOf(piece, dart.outer)] as const;
+  if (dart.gathered === true) return { name: dart.name, legs: [], fold: null, end, mouth, gathered: true };
+  const legs = legsOf(piece, dart.name);
+  const tip = must(dartCap(piece, dart.name)[1], "tip of a cap");
+  const fold = cutNotch({ piece: piece.name, kind: "dart", number: 0, seam: dart.seam, at: tip, outward: directionOf(end, tip) }, cutting);
+  return { name: dart.name, legs: [legs.inner.curve, legs.outer.curve], fold: [end, fold.cut], end, mouth, gathered: false };
+}
+
+/** The piece seen from its other side. */
+function turnedOver(piece: TruePiece): TruePiece {
+  const at = ({ x, y }: PiecePoint): PiecePoint => piecePoint(-x, y);
+  const curve = (edge: EdgeCurve<"piece">): EdgeCurve<"piece"> => edgeMap(edge, at);
+  return {
+    ...piece,
+    // Turned over, a ring that went clockwise goes the other way; it is read backwards, so that it goes clockwise again.
+    cutting: piece.cutting.map(({ at: p, corner }) => ({ at: at(p), corner })).toReversed(),
+    stitch: piece.stitch.map((edge) => edgeReverse(curve(edge))).toReversed(),
+    fold: piece.fold.map(curve),
+    darts: piece.darts.map(({ name, legs, fold, end, mouth, gathered }) => ({
+      name,
+      legs: legs.map(curve),
+      fold: fold === null ? null : [at(fold[0]), at(fold[1])],
+      end: at(end),
+      mouth: [at(mouth[0]), at(mouth[1])],
+      gathered,
+    })),
+    notches: piece.notches.map((notch) => ({ ...notch, stitch: at(notch.stitch), cut: at(notch.cut) })),
+    grain: [at(piece.grain[0]), at(piece.grain[1])],
+    levels: piece.levels.map(({ level, points }) => ({ level, points: points.map(at) })),
+    bustPoint: piece.bustPoint === null ? null : at(piece.bustPoint),
+    drills: piece.drills.map(({ at: p, what }) => ({ at: at(p), what })),
+    title: { ...piece.title, centre: at(piece.title.centre) },
+  };
+}

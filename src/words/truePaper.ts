@@ -1,0 +1,87 @@
+/** What is written on true-scale pieces and on the sheets that they are printed on. */
+import type { CutCount, TruePiece } from "../core/cutting/truePiece";
+import type { LevelName } from "../core/pattern/piece";
+import type { Plan, PlannedLevel } from "../core/plan/plan";
+import type { LengthUnit, Work } from "../core/plan/work";
+import { shareWords } from "./blend";
+import { halfWords } from "./fits";
+import { slipTitle } from "./ledger";
+import { formatAmount } from "./length";
+import { centreWords, levelWords, pieceWords } from "./names";
+
+/** "FRONT", "BACK, LEFT HALF". */
+export const pieceTitle = ({ name, half }: Pick<TruePiece, "name" | "half">): string =>
+  (half === null ? pieceWords(name) : `${pieceWords(name)}, ${halfWords(half)}`).toUpperCase();
+
+/** How often, and how it lies on the cloth. */
+export function cutWords(piece: Pick<TruePiece, "name" | "half"> & { readonly cut: CutCount }): string {
+  if (piece.half !== null) {
+    return piece.cut.onFold
+      ? `Join to the other half along the ${centreWords(piece.name)}; cut 1, this side up`
+      : "Cut 1, this side up on the right side of the cloth";
+  }
+  return piece.cut.onFold ? "Cut 1 on the fold" : "Cut 2, one turned over";
+}
+
+export const foldWords = (piece: Pick<TruePiece, "name" | "half">): string =>
+  piece.half === null ? `${centreWords(piece.name)}: lay on the fold` : `${centreWords(piece.name)}: join the halves here, no allowance`;
+
+export const levelLineWords = (level: LevelName): string => `${levelWords(level)} line`;
+export const GRAIN_WORDS = "straight grain";
+export const BUST_POINT_WORDS = "bust point";
+export const OPENING_WORDS = "opening ends";
+export const GATHER_WORDS = "gather from mark to mark";
+
+/** "waist 40 % from 12 to 14", short enough for a piece. */
+function lineWords({ level, between, share }: PlannedLevel): string {
+  const where = shareWords(between, share);
+  if (where.startsWith("on the")) return `${levelWords(level)} ${where}`;
+  return share < 0 || share > 1 ? `${levelWords(level)} ${where}` : `${levelWords(level)} ${Math.round(share * 100)} % from ${between[0]} to ${between[1]}`;
+}
+
+/** The sizes it is made of, frame first. */
+export function blendWords(plan: Plan): string {
+  const { frame, cup } = plan.sizing;
+  const lines = plan.levels.filter(({ level }) => level !== "bust").map(lineWords);
+  return [`Frame ${frame.label}${cup.label === null ? "" : `, cup ${cup.label}`}`, ...lines].join("; ");
+}
+
+/** What the wearer altered on a piece, and the bust alteration; each in a few words. Nothing for a piece as blended. */
+export function alteredWords(plan: Plan, { name, half }: Pick<TruePiece, "name" | "half">, unit: LengthUnit): readonly string[] {
+  return plan.slips.flatMap((slip) => {
+    if (!slip.outcome.ok || slip.what.kind === "blend") return [];
+    if (slip.piece !== name && slip.outcome.value.after[name] === undefined) return [];
+    if (slip.what.kind === "alteration") {
+      const { alteration } = slip.what;
+      const own = alteration.kind === "fit" ? alteration.half : undefined;
+      if (half !== null && own !== undefined && own !== half) return [];
+    }
+    const title = slipTitle(slip, unit);
+    return slip.what.kind === "bust" ? [`${title}, ${formatAmount(Math.abs(slip.what.spread), unit)} on the half`] : [title];
+  });
+}
+
+const MONTHS = ["January", "February", "March", "April", "May", "June", "July", "August", "September", "October", "November", "December"];
+
+/** "25 November 2026" for 2026-11-25; the text itself where it is no day. */
+export function dayWords(day: string): string {
+  const [, year, month, date] = /^(\d{4})-(\d{2})-(\d{2})$/u.exec(day) ?? [];
+  const name = MONTHS[Number(month) - 1];
+  return year === undefined || name === undefined ? day : `${Number(date)} ${name} ${year}`;
+}
+
+/** What stands in the middle of a piece, the most needed first; the first line is its name. */
+export function titleLines(work: Work, plan: Plan, piece: TruePiece, options: { readonly day: string; readonly allowances: boolean }): readonly string[] {
+  const altered = piece.size === null ? alteredWords(plan, piece, work.unit) : [];
+  return [
+    pieceTitle(piece),
+    cutWords(piece),
+    piece.size === null ? blendWords(plan) : `Printed size ${piece.size}${plan.sizing.cup.label === null ? "" : `, cup ${plan.sizing.cup.label}`}, as drafted`,
+    options.allowances ? "Allowances included" : "NO seam allowances: add them",
+    ...(altered.length === 0 ? [] : [`Altered: ${altered.map(lowerStart).join("; ")}`]),
+    `${work.name}, ${dayWords(options.day)}${work.invented ? "; invented demo" : ""}`,
+  ];
+}
+
+const lowerStart = (text: string): string => text.charAt(0).toLowerCase() + text.slice(1);
+
