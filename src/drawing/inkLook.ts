@@ -32,7 +32,7 @@ export const INK_LOOK: Readonly<Record<InkRole, InkLook>> = {
   title: look(0.2),
   frame: look(0.15, [], "#777777"),
   join: look(0.3),
-  test: look(0.15, [], "#555555"),
+  test: look(0.12, [], "#7a7a7a"),
   map: look(0.25),
   note: look(0.2),
 };

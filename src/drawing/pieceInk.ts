@@ -70,6 +70,18 @@ export function underInk(piece: Piece, role: "printed" | "before", size?: number
   return size === undefined ? lines : lines.map((line) => ({ ...line, size }));
 }
 
+/** Where a printed size is named: the first of these corners that the piece has, and one that is far from it. */
+const NAMED_AT = [
+  ["sideWaist", "sideHem", "sideUnderBust", "princessWaist", "strapFrontOuter"],
+  ["shoulderTip", "underarm", "strapOuter", "princessTop", "strapBackOuter"],
+] as const;
+
+export const sizeLabelInk = (piece: Piece, label: string): readonly PieceInk[] =>
+  NAMED_AT.flatMap((corners): PieceInk[] => {
+    const at = corners.map((name) => piece.points[name]?.at).find((point) => point !== undefined);
+    return at === undefined ? [] : [words("printed", shift(at, 0.8, 2.4), label, { size: 2.4 })];
+  });
+
 /** mm. A point of the cutting line this near the fold is on it. */
 const ON_FOLD: Mm = 0.02;
 

@@ -9,6 +9,7 @@ import { seamPairsOf, type SeamPair } from "../pattern/sewnTogether";
 import { pointOf, type Piece, type PieceName } from "../pattern/piece";
 import type { Closure } from "../plan/work";
 import { must } from "../result";
+import { SAME_POINT } from "../tolerance";
 import { radians, type Mm, type Radians } from "../units";
 import type { Notch, RingPoint } from "./truePiece";
 import { alongTo, placeAlong, walkAlong, type Walk, type WalkedPlace } from "./walk";
@@ -134,7 +135,9 @@ export function cutNotch({ kind, number, seam, at, outward }: NotchPlace, cuttin
     const to = must(cutting[(index + 1) % cutting.length], "point");
     for (const { point } of segmentIntersections(at, far, from.at, to.at)) {
       const off = distance(at, point);
-      if (off < nearest) [cut, nearest] = [point, off];
+      // The cutting line runs along the fold itself: there the end of it is meant, not the start.
+      const isEnd = kind !== "centre" || off > SAME_POINT * 100;
+      if (isEnd && off < nearest) [cut, nearest] = [point, off];
     }
   });
   return { kind, number, seam, stitch: at, cut };

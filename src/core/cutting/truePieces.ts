@@ -59,7 +59,7 @@ export function truePiecesOf(plan: Plan, options: TrueOptions): Result<readonly 
       const bustPoint = name === plan.bustPiece ? (size === null ? (plan.bustPoint.own ?? plan.bustPoint.printed) : (piece.points.bustPoint?.at ?? null)) : null;
       const drawn = truePiece(piece, { ...options, half, notches: places.filter((place) => place.piece === name), bustPoint });
       if (drawn.cutting.length < 3) return fail({ code: "paper/outline-refused", piece: name, half });
-      made.push(half === null || isSeenFromOutside(name, half) ? drawn : turnedOver(drawn));
+      made.push(isTurnedOver(name, half) ? turnedOver(drawn) : drawn);
     }
   }
   return ok(made);
@@ -74,7 +74,8 @@ const isRefused = (piece: Piece): boolean => validateOutline(outlineOf(piece)).s
  * Pieces are drawn with the centre line at the left. Printed side up on the right side of the cloth, a front is then the
  * wearer's left half and a back her right half; the others are turned over.
  */
-const isSeenFromOutside = (name: PieceName, half: Half): boolean => (half === "left") === (isFrontPiece(name) || name === "strap");
+export const isTurnedOver = (name: PieceName, half: Half | null): boolean =>
+  half !== null && (half === "left") !== (isFrontPiece(name) || name === "strap");
 
 interface OneOptions extends TrueOptions {
   readonly half: Half | null;

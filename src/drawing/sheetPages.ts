@@ -1,0 +1,83 @@
+/** A laid sheet as pages of paper: pieces cut at the window of each page, joining marks, names, and test squares. */
+import type { SheetLayout, Tile, JoinMark } from "../core/sheets/layout";
+import type { Mm } from "../core/units";
+import { pageWords, joinWords } from "../words/sheets";
+import type { Ink, InkGroup, InkPage } from "./ink";
+import { sheetCircle, sheetLine, sheetRect, sheetText } from "./inkShapes";
+import { sheetPoint } from "../core/geometry/point";
+import { testSquare, testSquarePlace } from "./testSquare";
+
+/** One piece on the sheet, ready to be drawn. */
+export interface SheetPiece {
+  readonly key: string;
+  readonly label: string;
+  readonly ink: readonly Ink<"sheet">[];
+}
+
+export interface SheetPagesOptions {
+  readonly paper: { readonly width: Mm; readonly height: Mm };
+  readonly margin: Mm;
+  readonly overlap: Mm;
+  /** Said on every page. */
+  readonly name: string;
+}
+
+/** The pages of a tiled sheet, in the order of the layout. */
+export function tiledPages(layout: SheetLayout, pieces: readonly SheetPiece[], options: SheetPagesOptions): readonly InkPage[] {
+  return layout.tiles.map((tile, index) => tiledPage(tile, index, layout, pieces, options));
+}
+
+function tiledPage(tile: Tile, index: number, layout: SheetLayout, pieces: readonly SheetPiece[], { paper, margin, overlap, name }: SheetPagesOptions): InkPage {
+  const [dx, dy] = [margin - tile.x, margin - tile.y];
+  const clip = { x: margin, y: margin, width: tile.width, height: tile.height };
+  const group = (id: string, label: string, ink: readonly Ink<"sheet">[]): InkGroup => ({ id, label, dx, dy, clip, ink });
+  const square = testSquarePlace(tile, pieces.flatMap(({ ink }) => ink));
+  return {
+    name: tile.name,
+    width: paper.width,
+    height: paper.height,
+    groups: [
+      group("test-square", "Test squares", testSquare(square.x, square.y)),
+      group("window", "Edge of the page", windowInk(tile, layout, overlap)),
+      ...pieces.map(({ key, label, ink }) => group(key, label, ink)),
+      group("joins", "Joining marks", layout.joins.filter(({ pages }) => pages.includes(tile.name)).flatMap(joinInk)),
+      group("page-name", "Name of the page", [
+        sheetText("note", tile.x + 3, tile.y + 8.5, tile.name, { size: 8, bold: true }),
+        sheetText("note", tile.x + 4 + 4.6 * tile.name.length, tile.y + 8.5, pageWords(index + 1, layout.tiles.length, name), { size: 2.6 }),
+      ]),
+    ],
+  };
+}
+
+/** The edge of the window: cut along it where a page lies at the left or above; where the next page comes to lie. */
+function windowInk(tile: Tile, { tiles }: SheetLayout, overlap: Mm): readonly Ink<"sheet">[] {
+  const has = (columns: number, rows: number): boolean => tiles.some(({ column, row }) => column === tile.column + columns && row === tile.row + rows);
+  const [right, bottom] = [tile.x + tile.width, tile.y + tile.height];
+  return [
+    sheetRect("frame", tile.x, tile.y, tile.width, tile.height),
+    ...(has(1, 0) ? [sheetLine("before", [sheetPoint(right - overlap, tile.y), sheetPoint(right - overlap, bottom)])] : []),
+    ...(has(0, 1) ? [sheetLine("before", [sheetPoint(tile.x, bottom - overlap), sheetPoint(right, bottom - overlap)])] : []),
+  ];
+}
+
+/** A mark that both pages carry at the same place of the sheet. */
+function joinInk({ at, pages }: JoinMark): readonly Ink<"sheet">[] {
+  return [
+    sheetCircle("join", at.x, at.y, 3),
+    sheetLine("join", [sheetPoint(at.x - 4.5, at.y), sheetPoint(at.x + 4.5, at.y)]),
+    sheetLine("join", [sheetPoint(at.x, at.y - 4.5), sheetPoint(at.x, at.y + 4.5)]),
+    sheetText("join", at.x + 4.6, at.y - 1, joinWords(pages), { size: 2.2 }),
+  ];
+}
+
+/** The whole sheet in small, the borders of its pages and their names; in the sheet's own mm. */
+export function sheetMap(layout: SheetLayout, outlines: readonly SheetPiece[], overlap: Mm, writing: Mm): readonly Ink<"sheet">[] {
+  const tiled = layout.tiles.length > 1 || layout.columns > 1 || layout.rows > 1;
+  return [
+    ...layout.tiles.flatMap((tile) => [
+      sheetRect("frame", tile.x, tile.y, tile.width - (tiled ? overlap : 0), tile.height - (tiled ? overlap : 0)),
+      ...(tiled ? [sheetText("map", tile.x + writing * 0.3, tile.y + writing * 1.05, tile.name, { size: writing })] : []),
+    ]),
+    ...outlines.flatMap(({ ink }) => ink),
+  ];
+}

@@ -1,0 +1,62 @@
+/** The test squares of a page: 100 mm and 4 in in one another, to be measured before anything is cut. */
+import { edgePointAt } from "../core/geometry/edgeCurve";
+import { MM_PER_INCH, type Mm } from "../core/units";
+import type { Ink } from "./ink";
+import { sheetRect, sheetText } from "./inkShapes";
+
+export const TEST_CM: Mm = 100;
+export const TEST_INCH: Mm = 4 * MM_PER_INCH;
+
+/** Both squares, their lower left corners in one point. */
+export function testSquare(x: Mm, y: Mm): readonly Ink<"sheet">[] {
+  return [
+    sheetRect("test", x, y, TEST_INCH, TEST_INCH),
+    sheetRect("test", x, y + TEST_INCH - TEST_CM, TEST_CM, TEST_CM),
+    sheetText("test", x + 3, y + TEST_INCH - 2.2, "Test squares: inner 100 mm, outer 4 in. Measure before you cut.", { size: 2.7 }),
+  ];
+}
+
+interface Window {
+  readonly x: Mm;
+  readonly y: Mm;
+  readonly width: Mm;
+  readonly height: Mm;
+}
+
+/** How near each other places are tried, and how far from the edge of the window they stay, mm. */
+const TRIED: Mm = 12;
+const EDGE: Mm = 6;
+
+/** Where on a page the squares cross the fewest lines and hide the least writing; in the frame of the ink. */
+export function testSquarePlace(window: Window, ink: readonly Ink<"sheet">[]): { readonly x: Mm; readonly y: Mm } {
+  const dots = ink.flatMap(dotsOf).filter(({ x, y }) => x > window.x && y > window.y && x < window.x + window.width && y < window.y + window.height);
+  const room = { x: window.width - TEST_INCH - 2 * EDGE, y: window.height - TEST_INCH - 2 * EDGE };
+  let best = { x: window.x + EDGE, y: window.y + EDGE };
+  let least = Infinity;
+  for (let i = 0; i <= Math.max(0, Math.round(room.x / TRIED)); i += 1) {
+    for (let j = 0; j <= Math.max(0, Math.round(room.y / TRIED)); j += 1) {
+      const x = window.x + EDGE + (room.x * i) / Math.max(1, Math.round(room.x / TRIED));
+      const y = window.y + EDGE + (room.y * j) / Math.max(1, Math.round(room.y / TRIED));
+      let cost = 0;
+      for (const dot of dots) if (dot.x > x - 2 && dot.x < x + TEST_INCH + 2 && dot.y > y - 2 && dot.y < y + TEST_INCH + 2) cost += dot.weight;
+      if (cost < least) [best, least] = [{ x, y }, cost];
+    }
+  }
+  return best;
+}
+
+/** A place that is drawn on, and how much it matters that it stays clear. */
+interface Dot {
+  readonly x: Mm;
+  readonly y: Mm;
+  readonly weight: number;
+}
+
+function dotsOf(ink: Ink<"sheet">): readonly Dot[] {
+  if (ink.kind === "text") return Array.from({ length: 5 }, (_, i) => ({ x: ink.at.x + (i - 2) * ink.size, y: ink.at.y, weight: 4 }));
+  const weight = ink.role === "cutting" || ink.role === "stitch" || ink.role === "dartLeg" ? 2 : 1;
+  return ink.edges.flatMap((edge) => {
+    const count = Math.max(2, Math.ceil(Math.hypot(edge.b.x - edge.a.x, edge.b.y - edge.a.y) / 10));
+    return Array.from({ length: count }, (_, i) => ({ ...edgePointAt(edge, i / count), weight }));
+  });
+}
