@@ -62,11 +62,15 @@ function windowInk(tile: Tile, { tiles }: SheetLayout, overlap: Mm): readonly In
 
 /** A mark that both pages carry at the same place of the sheet. */
 function joinInk({ at, pages }: JoinMark): readonly Ink<"sheet">[] {
+  // Written where the strip is long: above the mark between neighbours side by side, beside it between one above the other.
+  const besides = pages[0].replace(/^\D+/u, "") === pages[1].replace(/^\D+/u, "");
   return [
     sheetCircle("join", at.x, at.y, 3),
     sheetLine("join", [sheetPoint(at.x - 4.5, at.y), sheetPoint(at.x + 4.5, at.y)]),
     sheetLine("join", [sheetPoint(at.x, at.y - 4.5), sheetPoint(at.x, at.y + 4.5)]),
-    sheetText("join", at.x + 4.6, at.y - 1, joinWords(pages), { size: 2.2 }),
+    besides
+      ? sheetText("join", at.x, at.y - 5.4, joinWords(pages), { size: 2.2, anchor: "middle" })
+      : sheetText("join", at.x + 5.4, at.y + 0.8, joinWords(pages), { size: 2.2 }),
   ];
 }
 

@@ -21,9 +21,10 @@ import type { SheetPiece } from "../drawing/sheetPages";
 import { pieceTitle, titleLines } from "../words/truePaper";
 import type { PaperFailure, PaperRequest } from "./request";
 
-/** The strip that is printed on both of two neighbouring pages, and how far apart pieces lie, mm. */
+/** The strip that is printed on both of two neighbouring pages, mm. */
 export const OVERLAP: Mm = 10;
-const GAP: Mm = 6;
+/** Room about each piece: lines have a width, and scissors need some too, mm. */
+const SPARE: Mm = 3;
 
 /** Something to lay on the sheet: its ink in its own frame, its outline alone for the map, and the room it takes. */
 export interface Laid {
@@ -73,7 +74,7 @@ export function piecesToLay(request: PaperRequest, pieces: readonly TruePiece[])
       label: pieceTitle(piece),
       ink: [...(over ? mirroredInk(beneath) : beneath), ...own],
       outline: own.filter((ink) => ink.role === "cutting" || ink.role === "fold").filter((ink) => ink.kind === "line"),
-      ring: ringAround(rings),
+      ring: ringAround(rings, SPARE),
     };
   });
 }
@@ -100,7 +101,7 @@ function underPieces(plan: Plan, { name, size }: TruePiece, { choices }: PaperRe
 /** Lays what is to be printed on the paper chosen. */
 export function layOut(laid: readonly Laid[], { choices }: PaperRequest): Result<LaidSheet, PaperFailure> {
   if (laid.length === 0) return fail({ code: "sheet/nothing-to-lay" });
-  const layout = layPieces(laid.map(({ key, ring }) => ({ key, ring })), { format: FORMATS[choices.format], margin: choices.margin, overlap: OVERLAP, gap: GAP });
+  const layout = layPieces(laid.map(({ key, ring }) => ({ key, ring })), { format: FORMATS[choices.format], margin: choices.margin, overlap: OVERLAP, gap: 0 });
   if (!layout.ok) return layout;
   const placed = (inkOf: (one: Laid) => readonly Ink<"piece">[]): SheetPiece[] =>
     layout.value.placements.map((placement) => {

@@ -79,7 +79,8 @@ export function titleLines(work: Work, plan: Plan, piece: TruePiece, options: { 
     piece.size === null ? blendWords(plan) : `Printed size ${piece.size}${plan.sizing.cup.label === null ? "" : `, cup ${plan.sizing.cup.label}`}, as drafted`,
     options.allowances ? "Allowances included" : "NO seam allowances: add them",
     ...(altered.length === 0 ? [] : [`Altered: ${altered.map(lowerStart).join("; ")}`]),
-    `${work.name}, ${dayWords(options.day)}${work.invented ? "; invented demo" : ""}`,
+    // A day is not parted from its month at the end of a line.
+    `${work.name}, ${dayWords(options.day).replaceAll(" ", "\u00a0")}${work.invented ? "; invented demo" : ""}`,
   ];
 }
 

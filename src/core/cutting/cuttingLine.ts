@@ -24,6 +24,8 @@ const HARDLY_A_CORNER: Radians = radians(Math.PI / 9);
 const FURTHEST = 2.5;
 /** Longer than any piece: how far a stretch is continued to look for where it meets another, mm. */
 const FAR: Mm = 2000;
+/** mm. A point this near the straight way past it says nothing: a hundredth of what a curve may be off. */
+const STRAIGHT: Mm = CUTTING_ACCURACY / 100;
 /** Digits behind the point to which outlines are joined: a ten-thousandth of a millimetre. */
 const DIGITS = 4;
 
@@ -88,7 +90,7 @@ function cornerBetween(one: Stretch, other: Stretch, before: PiecePoint[], after
   const reach = FURTHEST * Math.max(one.allowance, other.allowance);
   const folded = one.fold || other.fold || one.cap || other.cap || turn < HARDLY_A_CORNER ? null : foldedFirst(one.seam, other.seam);
   const lapped = folded === null || one.allowance === 0 || other.allowance === 0 ? null : lappedCorner({ at, one, other, wayIn, wayOut, before, after, folded, reach });
-  return lapped ?? mitred(ends, at, reach) ?? squared(ends, one.allowance, other.allowance);
+  return lapped ?? mitred(ends, at, reach) ?? overrun({ at, ends, before, after, reach }) ?? squared(ends, one.allowance, other.allowance);
 }
 
 interface Ends {
@@ -100,6 +102,20 @@ interface Ends {
 function mitred({ one, other }: Ends, at: PiecePoint, reach: Mm): PiecePoint[] | null {
   const meeting = meet(one, other);
   return meeting === null || distance(at, meeting) > reach ? null : [meeting];
+}
+
+/** Of unequal allowances the narrower, continued, can come out on the other's parallel beyond its start: that is shortened. */
+function overrun({ at, ends, before, after, reach }: { readonly at: PiecePoint; readonly ends: Ends; readonly before: PiecePoint[]; readonly after: PiecePoint[]; readonly reach: Mm }): PiecePoint[] | null {
+  const back = radians(ends.other.way + Math.PI);
+  const onOther = meetLine(ends.one, after, back);
+  if (onOther !== null && distance(at, onOther.at) <= reach) {
+    shorten(after, onOther.index, true);
+    return [onOther.at];
+  }
+  const onOne = meetLine({ from: ends.other.from, way: back }, before.toReversed(), ends.one.way);
+  if (onOne === null || distance(at, onOne.at) > reach) return null;
+  shorten(before, onOne.index, false);
+  return [onOne.at];
 }
 
 /** Each parallel continued by its allowance, and straight across. */
@@ -187,15 +203,18 @@ function outerOf(ring: readonly PiecePoint[]): readonly PiecePoint[] {
   const found = Clipper.unionD([path], [], FillRule.Positive, DIGITS);
   let best: PathD = [];
   for (const one of found) if (Clipper.areaD(one) > Clipper.areaD(best)) best = one;
-  return withoutDoubles(best.map(({ x, y }) => piecePoint(x, y)));
+  return withoutIdle(best.map(({ x, y }) => piecePoint(x, y)));
 }
 
-/** Neighbours closer than can be drawn are one point. */
-function withoutDoubles(points: readonly PiecePoint[]): readonly PiecePoint[] {
-  return points.filter((p, index) => {
-    const before = points[(index + points.length - 1) % points.length];
-    return before === undefined || points.length < 4 || distance(before, p) > 10 * SAME_POINT;
+/** Without what says nothing: points that are one, and those on the straight way between their neighbours. */
+function withoutIdle(points: readonly PiecePoint[]): readonly PiecePoint[] {
+  const kept: PiecePoint[] = [];
+  const isIdle = (before: PiecePoint | undefined, p: PiecePoint, after: PiecePoint | undefined): boolean =>
+    before !== undefined && after !== undefined && (distance(before, p) < STRAIGHT || (offChord(p, before, after) < STRAIGHT && distance(before, after) > distance(before, p)));
+  points.forEach((p, index) => {
+    if (!isIdle(kept.at(-1) ?? points.at(-1), p, points[(index + 1) % points.length])) kept.push(p);
   });
+  return kept;
 }
 
 function withCorners(points: readonly PiecePoint[]): readonly RingPoint[] {

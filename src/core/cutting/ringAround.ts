@@ -1,16 +1,19 @@
-/** One closed ring about several that overlap: the room that they take together. */
-import { Clipper, FillRule } from "clipper2-ts";
+/** One closed ring about several that overlap: the room that they take together, with some to spare. */
+import { Clipper, EndType, FillRule, JoinType } from "clipper2-ts";
 import { boundsOfPoints } from "../geometry/bounds";
 import { piecePoint, type PiecePoint } from "../geometry/point";
 import { must } from "../result";
+import type { Mm } from "../units";
 
-/** The outer boundary of all rings together; where they do not hang together, the box that holds them. */
-export function ringAround(rings: readonly (readonly PiecePoint[])[]): readonly PiecePoint[] {
-  const [first] = rings;
-  if (first !== undefined && rings.length === 1) return first;
+/** Digits behind the point to which rings are joined. */
+const DIGITS = 4;
+
+/** The outer boundary of all rings together, `spare` mm further out; where they do not hang together, the box that holds them. */
+export function ringAround(rings: readonly (readonly PiecePoint[])[], spare: Mm): readonly PiecePoint[] {
   // Whichever way a ring goes, what it goes round counts.
-  const found = Clipper.unionD(rings.map((ring) => ring.map(({ x, y }) => ({ x, y }))), [], FillRule.NonZero, 4).filter((path) => Clipper.areaD(path) > 0);
+  const joined = Clipper.unionD(rings.map((ring) => ring.map(({ x, y }) => ({ x, y }))), [], FillRule.NonZero, DIGITS);
+  const found = Clipper.inflatePathsD(joined, spare, JoinType.Miter, EndType.Polygon, 2, DIGITS).filter((path) => Clipper.areaD(path) > 0);
   if (found.length === 1) return must(found[0], "ring").map(({ x, y }) => piecePoint(x, y));
   const { min, max } = boundsOfPoints(rings.flat());
-  return [min, piecePoint(max.x, min.y), max, piecePoint(min.x, max.y)];
+  return [piecePoint(min.x - spare, min.y - spare), piecePoint(max.x + spare, min.y - spare), piecePoint(max.x + spare, max.y + spare), piecePoint(min.x - spare, max.y + spare)];
 }

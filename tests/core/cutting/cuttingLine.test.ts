@@ -1,0 +1,134 @@
+/**
+ * Cutting lines against closed forms on pieces made by hand, and on any plan against what a line so far outside another is,
+ * measured by bezier-js (distances) and @flatten-js/core (insides).
+ */
+import { Bezier } from "bezier-js";
+import { Point } from "@flatten-js/core";
+import * as fc from "fast-check";
+import { describe, expect, it } from "vitest";
+import { cuttingLine } from "../../../src/core/cutting/cuttingLine";
+import { stretchesOf, type Stretch } from "../../../src/core/cutting/stretches";
+import type { RingPoint } from "../../../src/core/cutting/truePiece";
+import { lineEdge } from "../../../src/core/geometry/edgeCurve";
+import { piecePoint } from "../../../src/core/geometry/point";
+import type { SeamName } from "../../../src/core/pattern/piece";
+import { derivePlan } from "../../../src/core/plan/derivePlan";
+import { STYLE_NAMES } from "../../../src/core/style/index";
+import { anyAmount } from "../../support/amounts";
+import { anyChainWork } from "../../support/anyChainWork";
+import { polygonOf } from "../../support/independent";
+
+/** How many plans of each style; more by hand, to look for what is rare. */
+const RUNS = Number(process.env.CHAINS ?? 12);
+
+interface Place {
+  readonly x: number;
+  readonly y: number;
+}
+
+/** A ring of straight seams from corner to corner, each with its allowance. */
+function ring(sides: readonly (readonly [number, number, SeamName, number])[]): readonly Stretch[] {
+  return sides.map(([x, y, seam, allowance], index) => {
+    const [toX, toY] = sides[(index + 1) % sides.length] ?? [0, 0];
+    return { curve: lineEdge(piecePoint(x, y), piecePoint(toX, toY)), seam, allowance, fold: false, cap: false };
+  });
+}
+
+const places = (cutting: readonly RingPoint[]): readonly Place[] => cutting.map(({ at }) => at);
+const has = (cutting: readonly RingPoint[], x: number, y: number): boolean => cutting.some(({ at }) => Math.hypot(at.x - x, at.y - y) < 0.001);
+
+describe("a cutting line about straight seams", () => {
+  it("is a larger rectangle about a rectangle, each side by its own allowance", () => {
+    const cutting = cuttingLine(ring([[0, 0, "waist", 15], [200, 0, "side", 20], [200, 100, "hem", 30], [0, 100, "centre", 10]]));
+    expect(cutting).toHaveLength(4);
+    expect(cutting.every(({ corner }) => corner)).toBe(true);
+    for (const [x, y] of [[-10, -15], [220, -15], [220, 130], [-10, 130]] as const) expect(has(cutting, x, y)).toBe(true);
+  });
+
+  it("turns up at a slanting side so that the hem, folded up, lies along the side's cutting line", () => {
+    // The side slants out by 1 in 5: its cutting line is 15 mm square outside it.
+    const cutting = cuttingLine(ring([[0, 0, "waist", 15], [100, 0, "side", 15], [140, 200, "hem", 30], [0, 200, "centre", 15]]));
+    const length = Math.hypot(40, 200);
+    const offSide = ({ x, y }: Place): number => ((x - 100) * 200 - y * 40) / length;
+    // The folded end: below the hem and to the right.
+    const end = places(cutting).filter(({ x, y }) => y > 200.5 && x > 100);
+    expect(end).toHaveLength(1);
+    const mirrored = end.map(({ x, y }) => ({ x, y: 400 - y }));
+    expect(offSide(mirrored[0] ?? { x: 0, y: 0 })).toBeCloseTo(15, 3);
+    expect(end[0]?.y).toBeCloseTo(230, 3);
+  });
+
+  it("ends the side seam's allowance so that, pressed open, it lies along the waist's cutting line", () => {
+    // The waist slants up to the side by 1 in 4.
+    const cutting = cuttingLine(ring([[0, 0, "waist", 15], [120, -30, "side", 15], [120, 200, "hem", 0], [0, 200, "centre", 0]]));
+    const length = Math.hypot(120, -30);
+    const offWaist = ({ x, y }: Place): number => (x * -30 - y * 120) / length;
+    const end = places(cutting).filter(({ x, y }) => x > 120.5 && y < 100);
+    expect(end).toHaveLength(1);
+    // Folded over the side seam, which stands upright at x = 120.
+    expect(offWaist({ x: 240 - (end[0]?.x ?? 0), y: end[0]?.y ?? 0 })).toBeCloseTo(15, 3);
+  });
+
+  it("keeps to the inner side of a corner that turns in", () => {
+    const cutting = cuttingLine(ring([[0, 0, "neck", 10], [100, 0, "neck", 10], [100, 100, "neck", 10], [50, 100, "neck", 10], [50, 50, "neck", 10], [0, 50, "neck", 10]]));
+    expect(cutting).toHaveLength(6);
+    expect(has(cutting, 40, 60)).toBe(true);
+    expect(has(cutting, 110, 110)).toBe(true);
+  });
+
+  it("cuts a very sharp corner off square in place of running far out", () => {
+    const cutting = cuttingLine(ring([[0, 0, "princess", 15], [200, 10, "princess", 15], [0, 20, "centre", 15]]));
+    expect(Math.max(...places(cutting).map(({ x }) => x))).toBeCloseTo(200 + 15 * Math.cos(Math.atan2(10, 200)) + 15 * Math.sin(Math.atan2(10, 200)), 1);
+  });
+
+  it("is the stitch line itself where nothing is allowed", () => {
+    const cutting = cuttingLine(ring([[0, 0, "waist", 0], [200, 0, "side", 0], [200, 100, "hem", 0], [0, 100, "centre", 0]]));
+    expect(places(cutting).map(({ x, y }) => `${x} ${y}`).toSorted()).toEqual(["0 0", "0 100", "200 0", "200 100"]);
+  });
+});
+
+const distanceTo = (points: readonly Place[], p: Place): number => Math.min(...points.map(({ x, y }) => Math.hypot(x - p.x, y - p.y)));
+
+/** Points every half millimetre along a stretch, by bezier-js. */
+function densely({ curve: { a, b, curve } }: Stretch): readonly Place[] {
+  const bezier = curve === null ? new Bezier(a, a, b, b) : new Bezier(a, curve.c1, curve.c2, b);
+  const count = Math.max(2, Math.ceil(bezier.length() * 2));
+  return Array.from({ length: count + 1 }, (_, i) => bezier.get(i / count));
+}
+
+const anyAllowances = fc.record({ side: anyAmount(6, 25), waist: anyAmount(6, 25), hem: anyAmount(10, 45), armhole: anyAmount(6, 15), neck: anyAmount(6, 15) });
+
+describe.each(STYLE_NAMES)("cutting lines of any plan, %s", (style) => {
+  it("lie their allowance outside the stitch line, all round it, and cross nothing", () => {
+    let drawn = 0;
+    fc.assert(
+      fc.property(anyChainWork(style), anyAllowances, (work, allowances) => {
+        const plan = derivePlan(work);
+        const pieces = plan.ok && plan.value.checks.every(({ name, ok }) => name !== "outlineClosed" || ok) ? plan.value.pieces : [];
+        const faults = pieces.flatMap((piece) => {
+          drawn += 1;
+          const stretches = stretchesOf(piece, allowances);
+          const cutting = places(cuttingLine(stretches));
+          const dense = stretches.map(densely);
+          const least = Math.min(...stretches.filter(({ fold }) => !fold).map(({ allowance }) => allowance));
+          const centre = stretches.filter(({ fold }) => fold).flatMap(densely);
+          const found: string[] = [];
+          const polygon = polygonOf(cutting);
+          if (!polygon.isValid() || cutting.length < 4) found.push(`${piece.name}: not one ring`);
+          for (const p of cutting) {
+            const near = distanceTo(dense.flat(), p);
+            // On the fold nothing is allowed; everywhere else the smallest allowance at the least.
+            if (near < least - 0.06 && distanceTo(centre, p) > 46) found.push(`${piece.name}: ${near} outside at ${p.x}, ${p.y}`);
+          }
+          for (const p of dense.flat().filter((_, index) => index % 20 === 0)) {
+            if (!polygon.contains(new Point(p.x, p.y)) && distanceTo(cutting, p) > 0.2 && distanceTo(centre, p) > 1) found.push(`${piece.name}: ${p.x}, ${p.y} is cut off`);
+          }
+          return found;
+        });
+        expect(faults).toEqual([]);
+      }),
+      { numRuns: RUNS },
+    );
+    expect(drawn).toBeGreaterThan(20);
+  }, 300_000);
+});
