@@ -11,7 +11,7 @@ import { stretchesOf, type Stretch } from "../../../src/core/cutting/stretches";
 import type { RingPoint } from "../../../src/core/cutting/truePiece";
 import { lineEdge } from "../../../src/core/geometry/edgeCurve";
 import { piecePoint } from "../../../src/core/geometry/point";
-import type { SeamName } from "../../../src/core/pattern/piece";
+import type { Piece, PointName, SeamName } from "../../../src/core/pattern/piece";
 import { derivePlan } from "../../../src/core/plan/derivePlan";
 import { STYLE_NAMES } from "../../../src/core/style/index";
 import { anyAmount } from "../../support/amounts";
@@ -131,4 +131,67 @@ describe.each(STYLE_NAMES)("cutting lines of any plan, %s", (style) => {
     );
     expect(drawn).toBeGreaterThan(20);
   }, 300_000);
+});
+
+/** A square piece with one dart in its lower edge, 30 mm wide and 80 long, upright. */
+const named = (x: number, y: number) => ({ at: piecePoint(x, y), level: "waist" as const });
+const straight = (from: PointName, to: PointName, seam: SeamName, mouthOf: "waistDart" | null = null) => ({ from, to, seam, curve: null, mouthOf });
+const darted: Piece = {
+  name: "front",
+  points: {
+    centreNeck: named(0, 0),
+    underarm: named(120, 0),
+    sideWaist: named(120, 100),
+    waistDartOuter: named(70, 100),
+    waistDartInner: named(40, 100),
+    waistDartApex: named(55, 20),
+    centreWaist: named(0, 100),
+  },
+  edges: [
+    straight("centreNeck", "underarm", "neck"),
+    straight("underarm", "sideWaist", "side"),
+    straight("sideWaist", "waistDartOuter", "waist"),
+    straight("waistDartOuter", "waistDartInner", "waist", "waistDart"),
+    straight("waistDartInner", "centreWaist", "waist"),
+    straight("centreWaist", "centreNeck", "centre"),
+  ],
+  darts: [{ name: "waistDart", seam: "waist", inner: "waistDartInner", outer: "waistDartOuter", apex: "waistDartApex", aimsAt: null }],
+  levelLines: [],
+  centreOnFold: true,
+};
+
+/** The mirror image of p in the line through a and b, by complex numbers: nothing of the core's. */
+function mirrored(p: Place, a: Place, b: Place): Place {
+  const [dx, dy] = [b.x - a.x, b.y - a.y];
+  const [px, py] = [p.x - a.x, p.y - a.y];
+  const square = dx * dx + dy * dy;
+  // (p / d)* d
+  const [re, im] = [(px * dx + py * dy) / square, (py * dx - px * dy) / square];
+  return { x: a.x + re * dx + im * dy, y: a.y + re * dy - im * dx };
+}
+
+describe("the cutting line across a dart", () => {
+  const cutting = places(cuttingLine(stretchesOf(darted, { waist: 15, side: 15, neck: 15 })));
+  const [end, inner, outer] = [{ x: 55, y: 20 }, { x: 40, y: 100 }, { x: 70, y: 100 }];
+
+  it("lies along the seam's own cutting line once the dart is folded towards the centre", () => {
+    // The peak between the legs, the lowest of all, is folded over the inner leg.
+    const [peak] = cutting.toSorted((p, q) => q.y - p.y);
+    expect(peak?.x).toBeCloseTo(55, 3);
+    expect(mirrored(peak ?? end, end, inner).y).toBeCloseTo(115, 3);
+  });
+
+  it("turns in the legs themselves, which are folded edges", () => {
+    for (const mouth of [inner, outer]) {
+      // The leg, continued, meets the cutting line of the waist 15 mm below the stitch line.
+      const share = 95 / 80;
+      const corner = { x: end.x + (mouth.x - end.x) * share, y: 115 };
+      expect(distanceTo(cutting, corner)).toBeLessThan(0.001);
+    }
+  });
+
+  it("is not cut along the fold: there it runs on the centre line", () => {
+    expect(Math.min(...cutting.map(({ x }) => x))).toBe(0);
+    expect(cutting.filter(({ x }) => x === 0).map(({ y }) => y).toSorted((a, b) => a - b)).toEqual([-15, 115]);
+  });
 });
