@@ -4,6 +4,7 @@ import { FIT_NAMES } from "../core/alterations/fit/index";
 import { PIECE_ORDER } from "../core/alterations/pieceSet";
 import { DART_HOMES, DART_NAMES } from "../core/pattern/dartNames";
 import { LIMITS } from "../core/plan/limits";
+import { SHEET_FORMATS } from "../core/sheets/formats";
 import { STYLE_NAMES } from "../core/style/index";
 import type { Work } from "../core/plan/work";
 
@@ -111,6 +112,21 @@ const measureSet = z.strictObject({
   }),
 });
 
+const allowance = z.exactOptional(z.number().check(z.gte(0), z.lte(LIMITS.allowance)));
+
+const allowances = z.strictObject({
+  centre: allowance,
+  neck: allowance,
+  shoulder: allowance,
+  armhole: allowance,
+  side: allowance,
+  waist: allowance,
+  hem: allowance,
+  princess: allowance,
+  underBust: allowance,
+  strap: allowance,
+});
+
 /** A whole work. Its type is held against the core's `Work` below. */
 export const workSchema = z.strictObject({
   name: text,
@@ -134,6 +150,9 @@ export const workSchema = z.strictObject({
     bustAlteration: z.exactOptional(length),
   }),
   alterations: z.array(alteration).check(z.maxLength(LIMITS.alterations)),
+  allowances: z.exactOptional(allowances),
+  sheetFormat: z.exactOptional(z.enum(SHEET_FORMATS)),
+  printerMargin: z.exactOptional(z.number().check(z.gte(LIMITS.printerMargin.least), z.lte(LIMITS.printerMargin.most))),
   unread: z.record(text, unreadText).check(z.refine((record) => Object.keys(record).length <= LIMITS.unread)),
 });
 

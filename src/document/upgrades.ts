@@ -2,7 +2,7 @@
  * Bringing older files up to date: one pure step from each version to the next, applied in order. What a step is given
  * has not been parsed, and what it returns the schema then judges. A step may throw at what it cannot bring up to date.
  */
-export const CURRENT_VERSION = 3;
+export const CURRENT_VERSION = 4;
 
 export type Upgrades = Readonly<Record<number, (work: unknown) => unknown>>;
 
@@ -10,6 +10,7 @@ export type Upgrades = Readonly<Record<number, (work: unknown) => unknown>>;
 export const UPGRADES: Upgrades = {
   1: patternsGetAStyle,
   2: measuresBecomeReadings,
+  3: paperMayBeChosen,
 };
 
 /** Version 2 names the style of a pattern: before it there was but one, and none had straps. */
@@ -24,6 +25,11 @@ function measuresBecomeReadings(work: unknown): unknown {
   const { measures, ...others } = work;
   const readings = Object.fromEntries(Object.entries(measures).map(([name, value]) => [name, [value]]));
   return { ...others, tapes: [{ readings }] };
+}
+
+/** Version 4 may hold allowances and the paper for true-scale pieces: without them the usual ones count, as before. */
+function paperMayBeChosen(work: unknown): unknown {
+  return work;
 }
 
 const isRecord = (value: unknown): value is Readonly<Record<string, unknown>> =>

@@ -27,7 +27,7 @@ describe("a work file", () => {
 
   it("names itself and its version, and is laid out to be read", () => {
     const text = writeWorkFile(blankWork());
-    expect(text.startsWith('{\n  "bodicewright": "work",\n  "version": 3,\n  "work": {\n    "name": "My bodice",\n')).toBe(true);
+    expect(text.startsWith('{\n  "bodicewright": "work",\n  "version": 4,\n  "work": {\n    "name": "My bodice",\n')).toBe(true);
     expect(text.endsWith("}\n")).toBe(true);
   });
 
@@ -107,6 +107,12 @@ describe("a work file", () => {
     ["unread", damaged((work) => Object.assign(work, { unread: Object.fromEntries(Array.from({ length: LIMITS.unread + 1 }, (_, at) => [`f${at}`, "x"])) }))],
     ["unread.chart", damaged((work) => Object.assign(work, { unread: { chart: "x".repeat(LIMITS.unreadText + 1) } }))],
     ["alterations.0.kind", damaged((work) => Object.assign(work, { alterations: [{ ...sampleWork.alterations[0], kind: "pleat" }] }))],
+    ["allowances.hem", damaged((work) => Object.assign(work, { allowances: { hem: LIMITS.allowance + 1 } }))],
+    ["allowances.hem", damaged((work) => Object.assign(work, { allowances: { hem: -1 } }))],
+    ["allowances", damaged((work) => Object.assign(work, { allowances: { cuff: 10 } }))],
+    ["sheetFormat", damaged((work) => Object.assign(work, { sheetFormat: "A5" }))],
+    ["printerMargin", damaged((work) => Object.assign(work, { printerMargin: LIMITS.printerMargin.least - 1 }))],
+    ["printerMargin", damaged((work) => Object.assign(work, { printerMargin: LIMITS.printerMargin.most + 1 }))],
     ["bustRadius", damaged((work) => Object.assign(work, { bustRadius: null }))],
   ])("says that it is damaged at %s", (place, work) => {
     expect(readWorkFile(fileOf(work))).toEqual({ ok: false, failure: { code: "file/damaged", places: [place] } });

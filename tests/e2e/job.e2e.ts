@@ -111,7 +111,7 @@ test("a work goes out to a file and comes back; a foreign file changes nothing",
     page.getByRole("button", { name: "Download this work" }).click(),
   ]);
   const text = await readFile(await download.path(), "utf8");
-  expect(JSON.parse(text)).toMatchObject({ bodicewright: "work", version: 3, work: { tapes: [{ readings: { waistGirth: [744] } }] } });
+  expect(JSON.parse(text)).toMatchObject({ bodicewright: "work", version: 4, work: { tapes: [{ readings: { waistGirth: [744] } }] } });
 
   const file = (name: string, content: string) => ({ name, mimeType: "application/json", buffer: Buffer.from(content) });
   await page.getByRole("button", { name: "Works" }).click();

@@ -4,7 +4,10 @@ import { MEASURE_NAMES } from "../../src/core/measures/measure";
 import { LIMITS } from "../../src/core/plan/limits";
 import { FIT_NAMES } from "../../src/core/alterations/fit/index";
 import { DART_HOMES } from "../../src/core/pattern/dartNames";
+import { USUAL_ALLOWANCES } from "../../src/core/cutting/allowances";
+import { SHEET_FORMATS } from "../../src/core/sheets/formats";
 import { STYLE_NAMES } from "../../src/core/style/index";
+import type { SeamName } from "../../src/core/pattern/piece";
 import type { Alteration, GiveBackPlace, Pattern, Work } from "../../src/core/plan/work";
 
 const noMinusZero = (value: number): number => value + 0;
@@ -84,6 +87,9 @@ export const anyPattern: fc.Arbitrary<Pattern> = fc.record({
   strap: fc.constantFrom("thin", "wide"),
 });
 
+const isSeam = (name: string): name is SeamName => Object.hasOwn(USUAL_ALLOWANCES, name);
+export const anySeam = fc.constantFrom(...Object.keys(USUAL_ALLOWANCES).filter(isSeam));
+
 export const anyWork: fc.Arbitrary<Work> = fc.record(
   {
     name: anyText,
@@ -106,6 +112,9 @@ export const anyWork: fc.Arbitrary<Work> = fc.record(
     bustRadius: anyLength,
     picks: anyPicks,
     alterations: fc.array(anyAlteration, { maxLength: 4 }),
+    allowances: fc.dictionary(anySeam, fc.double({ min: 0, max: LIMITS.allowance, noNaN: true }).map(noMinusZero), { noNullPrototype: true }),
+    sheetFormat: fc.constantFrom(...SHEET_FORMATS),
+    printerMargin: fc.double({ min: LIMITS.printerMargin.least, max: LIMITS.printerMargin.most, noNaN: true }),
     // The engine keeps this one name for itself; no field of the page is called so.
     unread: fc.dictionary(anyText.filter((text) => text !== "__proto__"), anyText, { maxKeys: 4, noNullPrototype: true }),
   },

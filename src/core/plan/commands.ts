@@ -2,7 +2,8 @@
 import type { CupVersion, SizeRow } from "../chart/sizeChart";
 import type { MeasureName } from "../measures/measure";
 import type { MeasureSet } from "../measures/tape";
-import type { DartRef } from "../pattern/piece";
+import type { DartRef, SeamName } from "../pattern/piece";
+import type { SheetFormat } from "../sheets/formats";
 import type { Mm } from "../units";
 import { placeInOrder } from "../alterations/phase";
 import type { StrapStyle, StyleName } from "../style/style";
@@ -64,6 +65,13 @@ export type Command =
   | { readonly kind: "setStrap"; readonly strap: StrapStyle }
   /** The same shares for every alteration of one dart. */
   | { readonly kind: "setGiveBack"; readonly dart: DartRef; readonly giveBack: GiveBack }
+  | { readonly kind: "setAllowance"; readonly seam: SeamName; readonly value: Mm }
+  /** Back to the usual allowance. */
+  | { readonly kind: "clearAllowance"; readonly seam: SeamName }
+  /** Paper for true-scale pieces. */
+  | { readonly kind: "setSheetFormat"; readonly format: SheetFormat }
+  /** null: the usual. */
+  | { readonly kind: "setPrinterMargin"; readonly value: Mm | null }
   | { readonly kind: "setUnread"; readonly field: string; readonly text: string }
   | { readonly kind: "clearUnread"; readonly field: string };
 
@@ -159,6 +167,23 @@ function changed(work: Work, command: Command): Work {
           isRedraw(a) && isSameDart(a.dart, command.dart) ? { ...a, giveBack: command.giveBack } : a,
         ),
       };
+    case "setAllowance": {
+      if (command.value < 0 || command.value > LIMITS.allowance) return work;
+      return { ...work, allowances: { ...work.allowances, [command.seam]: command.value } };
+    }
+    case "clearAllowance": {
+      const { allowances = {}, ...rest } = work;
+      const left = without(allowances, command.seam);
+      return Object.keys(left).length === 0 ? rest : { ...rest, allowances: left };
+    }
+    case "setSheetFormat":
+      return { ...work, sheetFormat: command.format };
+    case "setPrinterMargin": {
+      const { printerMargin: _old, ...rest } = work;
+      if (command.value === null) return rest;
+      if (command.value < LIMITS.printerMargin.least || command.value > LIMITS.printerMargin.most) return work;
+      return { ...rest, printerMargin: command.value };
+    }
     case "setUnread":
       return { ...work, unread: putUnread(work.unread, command.field, command.text) };
     case "clearUnread":

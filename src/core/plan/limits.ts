@@ -16,6 +16,10 @@ export const LIMITS = {
   readings: 5,
   /** Years. */
   age: 130,
+  /** mm. The widest allowance that is cut: a deep hem. */
+  allowance: 80,
+  /** mm. Hardly any printer for sheets prints nearer the edge than the least; with more than the most, no paper is left. */
+  printerMargin: { least: 5, most: 25 },
   /** mm, in either direction. Nothing on a body or a bodice is longer. */
   length: 10_000,
 } as const;

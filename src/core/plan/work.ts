@@ -1,8 +1,10 @@
 /** What the wearer decided: the whole of the saved document, and nothing derived. */
 import type { SizeChart } from "../chart/sizeChart";
+import type { Allowances } from "../cutting/allowances";
 import type { Tapes } from "../measures/tape";
 import type { FitName } from "../alterations/fit/index";
 import type { DartHome, DartRef } from "../pattern/piece";
+import type { SheetFormat } from "../sheets/formats";
 import type { StrapStyle, StyleName } from "../style/style";
 import type { Mm } from "../units";
 
@@ -177,6 +179,11 @@ export interface Work {
   readonly bustRadius?: Mm;
   readonly picks: Picks;
   readonly alterations: readonly Alteration[];
+  /** Her own seam and hem allowances; a seam that is absent has the usual one. */
+  readonly allowances?: Allowances;
+  /** Paper for true-scale pieces, and the white edge her printer leaves; absent: the usual ones. */
+  readonly sheetFormat?: SheetFormat;
+  readonly printerMargin?: Mm;
   /** Entries that could not be read yet, as typed, by field: nothing typed is lost. */
   readonly unread: Readonly<Record<string, string>>;
 }

@@ -12,7 +12,7 @@ import { Head } from "./Head";
 import { Messages } from "./Messages";
 import { STEP_TITLES, Thread } from "./Thread";
 import { useHashStep } from "./useHashStep";
-import { STEPS, useViewState, type Step } from "./viewState";
+import { STEPS, useViewState, type Sheet, type Step } from "./viewState";
 
 const PANELS: Readonly<Record<Step, () => React.JSX.Element>> = {
   tape: TapeStep,
@@ -102,18 +102,36 @@ const LedgerPlace = memo(() => {
   );
 });
 
-/** What comes out when she prints: on Tape the measure sheet, on Paper what is chosen there, elsewhere the checklist. */
+/** Sheets that are files to download, not pages of the browser's. */
+const FILES: ReadonlySet<Sheet> = new Set(["pieces", "overlay"]);
+
+/**
+ * What comes out when she prints: on Tape the measure sheet, on Paper what is chosen there, elsewhere the checklist. In place
+ * of a sheet that is a file the checklist is printed, and the sheet then shown again.
+ */
 function usePaperForPrinting(): void {
   useEffect(() => {
+    let shownBefore: Sheet | null = null;
     const beforePrint = (): void => {
-      const { step, setStep, showSheet } = useViewState.getState();
+      const { step, sheet, setStep, showSheet } = useViewState.getState();
+      const away = step !== "paper";
       flushSync(() => {
-        if (step !== "paper") showSheet(step === "tape" ? "measures" : "checklist");
+        if (away) showSheet(step === "tape" ? "measures" : "checklist");
+        else if (FILES.has(sheet)) showSheet("checklist");
         setStep("paper");
       });
+      if (!away && FILES.has(sheet)) shownBefore = sheet;
       window.history.replaceState(null, "", "#paper");
     };
+    const afterPrint = (): void => {
+      if (shownBefore !== null) useViewState.getState().showSheet(shownBefore);
+      shownBefore = null;
+    };
     window.addEventListener("beforeprint", beforePrint);
-    return () => window.removeEventListener("beforeprint", beforePrint);
+    window.addEventListener("afterprint", afterPrint);
+    return () => {
+      window.removeEventListener("beforeprint", beforePrint);
+      window.removeEventListener("afterprint", afterPrint);
+    };
   }, []);
 }

@@ -71,7 +71,7 @@ export function useRun(): (command: Command) => void {
 
 export interface Gesture {
   readonly begin: () => void;
-  readonly preview: (command: Command) => void;
+  readonly preview: (...commands: readonly Command[]) => void;
   readonly commit: () => void;
   readonly cancel: () => void;
 }
@@ -82,7 +82,7 @@ export function useGesture(): Gesture {
   return useMemo(
     () => ({
       begin: () => beginGesture(store),
-      preview: (command: Command) => preview(store, command),
+      preview: (...commands: readonly Command[]) => preview(store, ...commands),
       commit: () => commitGesture(store),
       cancel: () => cancelGesture(store),
     }),

@@ -2,12 +2,13 @@
 import { create } from "zustand";
 import type { DartRef } from "../../core/pattern/piece";
 import type { Half } from "../../core/plan/work";
+import type { PaperSheet } from "../../words/paperChoices";
 
 export const STEPS = ["tape", "envelope", "blend", "darts", "fit", "paper"] as const;
 export type Step = (typeof STEPS)[number];
 
 /** What can be printed. */
-export type Sheet = "checklist" | "measures";
+export type Sheet = PaperSheet;
 
 export interface ViewState {
   readonly step: Step;

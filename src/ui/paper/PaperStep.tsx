@@ -1,41 +1,51 @@
 import type { PaperSize } from "../../core/plan/work";
+import { SHEET_ABOUT, SHEET_NAMES } from "../../words/paperChoices";
 import { useViewState, type Sheet } from "../app/viewState";
 import { useRun, useSettledWork } from "../app/useWork";
 import { Choice } from "../fields/Choice";
 import { ChecklistPaper } from "./ChecklistPaper";
 import { MeasurePaper } from "./MeasurePaper";
+import { TrialPaper } from "./TrialPaper";
+import { TrueScalePaper } from "./TrueScalePaper";
 
 const SIZES: readonly { readonly value: PaperSize; readonly label: string }[] = [
   { value: "A4", label: "A4" },
   { value: "Letter", label: "Letter" },
 ];
 
-const SHEETS: readonly { readonly value: Sheet; readonly label: string }[] = [
-  { value: "checklist", label: "Checklist" },
-  { value: "measures", label: "Measure sheet" },
-];
-
-const ABOUT: Readonly<Record<Sheet, string>> = {
-  checklist: "The order of work, piece by piece, with boxes to tick. Lay it beside the pattern and cut with it.",
-  measures: "Every measure drawn, with boxes to write in. Take it to the mirror, or to whoever holds the tape for you.",
-};
+const SHEETS = (["checklist", "pieces", "overlay", "trial", "measures"] as const).map((value) => ({ value, label: SHEET_NAMES[value] }));
 
 export function PaperStep() {
   const paper = useSettledWork((work) => work.paper);
   const sheet = useViewState((view) => view.sheet);
   const showSheet = useViewState((view) => view.showSheet);
   const run = useRun();
+  const isFile = sheet === "pieces" || sheet === "overlay";
   return (
     <>
       <header className="step-head">
         <h2>Paper</h2>
-        <p>{ABOUT[sheet]}</p>
+        <p>{SHEET_ABOUT[sheet]}</p>
       </header>
       <div className="paper-choice">
         <Choice legend="Print" options={SHEETS} value={sheet} onChange={showSheet} />
-        <Choice legend="Paper" options={SIZES} value={paper} onChange={(size) => run({ kind: "setPaper", paper: size })} />
+        {!isFile && <Choice legend="Paper" options={SIZES} value={paper} onChange={(size) => run({ kind: "setPaper", paper: size })} />}
       </div>
-      {sheet === "checklist" ? <ChecklistPaper /> : <MeasurePaper />}
+      <SheetPaper sheet={sheet} />
     </>
   );
+}
+
+function SheetPaper({ sheet }: { readonly sheet: Sheet }) {
+  switch (sheet) {
+    case "checklist":
+      return <ChecklistPaper />;
+    case "pieces":
+    case "overlay":
+      return <TrueScalePaper key={sheet} kind={sheet} />;
+    case "trial":
+      return <TrialPaper />;
+    case "measures":
+      return <MeasurePaper />;
+  }
 }

@@ -4,6 +4,7 @@ import type { Work } from "../../core/plan/work";
 import { blankPattern, blankWork } from "../../document/blank";
 import type { Keeper } from "../../store/keeper";
 import { useViewState } from "../app/viewState";
+import { useChoices } from "../paper/choicesState";
 import { WorkStoreProvider, type WorkStore } from "../app/useWork";
 import { WorksProvider, type Works } from "./useWorks";
 
@@ -41,7 +42,7 @@ export function KeptWorks({ store, keeper, demos, children }: KeptWorksProps) {
       },
       startBlank: () => {
         forgetView();
-        void keeper.create(blankWork(store.getState().work.unit));
+        void keeper.create(blankWith(store.getState().work));
         window.location.hash = "#tape";
       },
       startDemo: (demo: Work) => {
@@ -76,11 +77,21 @@ export function KeptWorks({ store, keeper, demos, children }: KeptWorksProps) {
   );
 }
 
+/** A blank work for the same hands: their unit, and the paper and printer they have. */
+function blankWith({ unit, sheetFormat, printerMargin }: Work): Work {
+  return {
+    ...blankWork(unit),
+    ...(sheetFormat === undefined ? {} : { sheetFormat }),
+    ...(printerMargin === undefined ? {} : { printerMargin }),
+  };
+}
+
 /** What was selected belongs to the work that was open. */
 function forgetView(): void {
   const { selectDart, lightSlip } = useViewState.getState();
   selectDart(null);
   lightSlip(null);
+  useChoices.getState().reset();
 }
 
 function offerFile({ name, text }: { readonly name: string; readonly text: string }): void {

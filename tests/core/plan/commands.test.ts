@@ -16,6 +16,7 @@ import {
   anyGiveBack,
   anyPattern,
   anyPicks,
+  anySeam,
   anySize,
   anyText,
 } from "../../support/arbitraryWork";
@@ -78,6 +79,9 @@ const CASES: readonly (readonly [Command, Work])[] = [
     { kind: "setGiveBack", dart: { piece: "front", dart: "waistDart" }, giveBack: { otherDart: 1 } },
     { ...sampleWork, alterations: sampleWork.alterations.map((alteration) => ({ ...alteration, giveBack: { otherDart: 1 } })) },
   ],
+  [{ kind: "setAllowance", seam: "hem", value: 45 }, { ...sampleWork, allowances: { hem: 45 } }],
+  [{ kind: "setSheetFormat", format: "36 in roll" }, { ...sampleWork, sheetFormat: "36 in roll" }],
+  [{ kind: "setPrinterMargin", value: 6.4 }, { ...sampleWork, printerMargin: 6.4 }],
   [{ kind: "setUnread", field: "bust", text: "9o" }, { ...sampleWork, unread: { bust: "9o" } }],
 ];
 
@@ -104,6 +108,12 @@ describe("applyCommand", () => {
       { kind: "setBustRadius", value: null },
       { kind: "setPick", picks: { waist: 2.5 } },
       { kind: "clearPick", pick: "waist" },
+      { kind: "setAllowance", seam: "neck", value: 6 },
+      { kind: "setAllowance", seam: "side", value: 25 },
+      { kind: "clearAllowance", seam: "neck" },
+      { kind: "clearAllowance", seam: "side" },
+      { kind: "setPrinterMargin", value: 12 },
+      { kind: "setPrinterMargin", value: null },
       { kind: "setUnread", field: "hip", text: "?" },
       { kind: "clearUnread", field: "hip" },
     );
@@ -113,6 +123,8 @@ describe("applyCommand", () => {
   it.each<Command>([
     { kind: "clearMeasure", measure: "neckBaseGirth" },
     { kind: "clearPick", pick: "cup" },
+    { kind: "clearAllowance", seam: "armhole" },
+    { kind: "setPrinterMargin", value: null },
     { kind: "clearUnread", field: "none" },
     { kind: "removeAlteration", id: "none" },
     { kind: "setGiveBack", dart: { piece: "back", dart: "waistDart" }, giveBack: { sideSeam: 1 } },
@@ -130,6 +142,12 @@ describe("applyCommand", () => {
     );
     expect(work.easeWanted).toEqual({ bust: 50, hip: 40 });
     expect(work.picks).toEqual({ frame: "12", cup: "D", hip: 3.25 });
+  });
+
+  it("keeps one seam's allowance when another's is set or cleared, none being an allowance too", () => {
+    const two = run(sampleWork, { kind: "setAllowance", seam: "hem", value: 40 }, { kind: "setAllowance", seam: "armhole", value: 0 });
+    expect(two.allowances).toEqual({ hem: 40, armhole: 0 });
+    expect(run(two, { kind: "clearAllowance", seam: "hem" }).allowances).toEqual({ armhole: 0 });
   });
 
   it("drops the picks with the pattern, whose sizes they name", () => {
@@ -170,6 +188,10 @@ describe("what no work can hold", () => {
     ["a girth that is no number", { kind: "setSizes", sizes: [{ ...size, hip: Number.NaN }] }],
     ["a share above the whole", { kind: "setGiveBack", dart: end.dart, giveBack: { sideSeam: 1.2 } }],
     ["a share below nothing", { kind: "putAlteration", alteration: { ...end, giveBack: { sideSeam: -0.1 } } }],
+    ["an allowance below nothing", { kind: "setAllowance", seam: "side", value: -1 }],
+    ["an allowance wider than any hem", { kind: "setAllowance", seam: "hem", value: LIMITS.allowance + 0.1 }],
+    ["a printer that leaves no edge", { kind: "setPrinterMargin", value: LIMITS.printerMargin.least - 0.1 }],
+    ["a printer that leaves no paper", { kind: "setPrinterMargin", value: LIMITS.printerMargin.most + 0.1 }],
     ["a field name that is a page", { kind: "setUnread", field: "x".repeat(LIMITS.text + 1), text: "" }],
   ])("is refused: %s", (_, command) => {
     expect(applyCommand(sampleWork, command)).toBe(sampleWork);
@@ -234,6 +256,9 @@ describe("what no work can hold", () => {
       fc.record({ kind: of("setPick"), picks: fc.tuple(anyPicks, wild).map(([picks, waist]) => ({ ...picks, waist })) }),
       fc.record({ kind: of("putAlteration"), alteration: anyAlteration }),
       fc.record({ kind: of("setGiveBack"), dart: anyDart, giveBack: fc.oneof(anyGiveBack, fc.record({ sideSeam: wild })) }),
+      fc.record({ kind: of("setAllowance"), seam: anySeam, value: fc.oneof(fc.integer({ min: -5, max: 90 }), wild) }),
+      fc.record({ kind: of("clearAllowance"), seam: anySeam }),
+      fc.record({ kind: of("setPrinterMargin"), value: fc.option(fc.oneof(fc.integer({ min: 0, max: 30 }), wild)) }),
       fc.record({ kind: of("setUnread"), field, text }),
       fc.record({ kind: of("clearUnread"), field }),
     );

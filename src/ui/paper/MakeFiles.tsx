@@ -1,0 +1,130 @@
+import { useId } from "react";
+import type { LengthUnit } from "../../core/plan/work";
+import type { PaperFailure, PaperFile, PaperRequest } from "../../paper/request";
+import {
+  brokenWords,
+  cancelledSentence,
+  FILE_BUTTONS,
+  FILE_NAMES,
+  fileAbout,
+  madeSentence,
+  paperFailureWords,
+  progressWords,
+  STALE_FILE,
+  type PaperFailureWords,
+} from "../../words/paperChoices";
+import { isSameWish } from "./asked";
+import type { MakingState } from "./paperRoom";
+import { usePaperRoom, usePaperRoomState } from "./usePaperRoom";
+
+const FILES: readonly PaperFile[] = ["pdf", "svg", "dxf"];
+
+/** What only pages stand in the way of: a drawing has none. */
+const OF_PAGES: ReadonlySet<PaperFailure["code"]> = new Set(["sheet/page-too-small", "sheet/too-many-pages", "sheet/piece-too-wide"]);
+
+interface MakeFilesProps {
+  readonly request: PaperRequest;
+  /** Why no pages can be made of it. */
+  readonly failure: PaperFailure | null;
+}
+
+/** The buttons that make files, what each is for, and how far the making has come. */
+export function MakeFiles({ request, failure }: MakeFilesProps) {
+  const id = useId();
+  const room = usePaperRoom();
+  const making = usePaperRoomState((state) => state.making);
+  const busy = making.kind === "making";
+  const isBlocked = (file: PaperFile): boolean => busy || (failure !== null && (file === "pdf" || !OF_PAGES.has(failure.code)));
+  return (
+    <section className="make-files" aria-labelledby={`${id}-title`}>
+      <h3 id={`${id}-title`}>Make the file</h3>
+      <ul className="make-list">
+        {FILES.map((file) => (
+          <li key={file}>
+            {/* Still to be reached while it can do nothing, so that the focus stays where it is. */}
+            <button
+              type="button"
+              className={file === "pdf" ? "button main" : "button"}
+              aria-disabled={isBlocked(file)}
+              aria-describedby={`${id}-${file}`}
+              onClick={() => {
+                if (!isBlocked(file)) room.make(request, file);
+              }}
+            >
+              {FILE_BUTTONS[file]}
+            </button>
+            <p id={`${id}-${file}`}>{fileAbout(file, request.choices.format)}</p>
+          </li>
+        ))}
+      </ul>
+      <Progress making={making} request={request} unit={request.work.unit} />
+    </section>
+  );
+}
+
+interface ProgressProps {
+  readonly making: MakingState;
+  readonly request: PaperRequest;
+  readonly unit: LengthUnit;
+}
+
+function Progress({ making, request, unit }: ProgressProps) {
+  const room = usePaperRoom();
+  const stale = making.kind !== "none" && !isSameWish(making.request, request);
+  return (
+    <>
+      <p role="status" className="make-status">
+        {spoken(making, stale)}
+      </p>
+      {making.kind === "making" && (
+        <div className="make-progress">
+          <progress aria-label={`Making the ${FILE_NAMES[making.file]}`} value={making.progress.share} max={1} />
+          <span>{progressWords(making.progress.stage, making.progress.share)}</span>
+          <button type="button" className="button" onClick={room.cancel}>
+            Cancel
+          </button>
+        </div>
+      )}
+      {making.kind === "made" && (
+        <p>
+          <button type="button" className="link-button" onClick={room.offerAgain}>
+            Save it again
+          </button>
+        </p>
+      )}
+      {making.kind === "failed" && !stale && <Trouble words={paperFailureWords(making.failure, unit)} />}
+      {making.kind === "broke" && (
+        <Trouble words={brokenWords(making.why)}>
+          <button type="button" className="button" onClick={() => room.make(request, making.file)}>
+            Try again
+          </button>
+        </Trouble>
+      )}
+    </>
+  );
+}
+
+/** Said aloud when it begins and when it ends, not at every step between. */
+function spoken(making: MakingState, stale: boolean): string {
+  const behind = stale ? ` ${STALE_FILE}` : "";
+  if (making.kind === "making") return `Making the ${FILE_NAMES[making.file]}.${behind}`;
+  if (making.kind === "made") return `${madeSentence(making.made.fileName, making.made.pages)}${behind}`;
+  return making.kind === "cancelled" && !stale ? cancelledSentence(making.file) : "";
+}
+
+interface TroubleProps {
+  readonly words: PaperFailureWords;
+  readonly children?: React.ReactNode;
+}
+
+/** What stands in the way, and what to do about it. */
+export function Trouble({ words, children }: TroubleProps) {
+  return (
+    <div className="note bad" role="alert">
+      <p>
+        <strong>{words.title}</strong> {words.remedy}
+      </p>
+      {children}
+    </div>
+  );
+}

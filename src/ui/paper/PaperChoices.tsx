@@ -1,0 +1,150 @@
+import { useId, type ReactNode } from "react";
+import type { Plan } from "../../core/plan/plan";
+import type { Work } from "../../core/plan/work";
+import { SHEET_FORMATS, type SheetFormat } from "../../core/sheets/formats";
+import type { PaperKind } from "../../paper/request";
+import { capital, pieceWords } from "../../words/names";
+import { formatWords, marginRefusal, USUAL_MARGIN, usualEntry } from "../../words/paperChoices";
+import { useRun } from "../app/useWork";
+import { LengthField } from "../fields/LengthField";
+import { Select } from "../fields/Select";
+import { AllowanceFields } from "./AllowanceFields";
+import { formatOf, isAltered, namesOf, piecesDrawn, seamsOf, sizeOf } from "./asked";
+import { useChoices } from "./choicesState";
+
+const OWN = "";
+const isFormat = (value: string): value is SheetFormat => (SHEET_FORMATS as readonly string[]).includes(value);
+
+interface PaperChoicesProps {
+  readonly work: Work;
+  readonly plan: Plan;
+  readonly kind: PaperKind;
+}
+
+/** All that can be chosen of true-scale paper. */
+export function PaperChoices({ work, plan, kind }: PaperChoicesProps) {
+  const chosen = useChoices();
+  const { choose } = chosen;
+  const run = useRun();
+  const { unit } = work;
+  const size = sizeOf(chosen, plan, kind);
+  const pieces = piecesDrawn(plan, size);
+  const labels = plan.nest.labels;
+  const sizes = labels.filter((label) => label !== size);
+  const under = sizes.filter((label) => chosen.under.includes(label));
+  return (
+    <div className="paper-choices">
+      <div className="paper-pair">
+        <Select
+          label="Paper"
+          value={formatOf(work)}
+          options={SHEET_FORMATS.map((format) => ({ value: format, label: formatWords(format, unit) }))}
+          onChange={(format) => {
+            if (isFormat(format)) run({ kind: "setSheetFormat", format });
+          }}
+        />
+        <LengthField
+          label="White edge your printer leaves"
+          field="printerMargin"
+          value={work.printerMargin}
+          otherwise={usualEntry(USUAL_MARGIN, unit)}
+          set={(value) => ({ kind: "setPrinterMargin", value })}
+          clear={{ kind: "setPrinterMargin", value: null }}
+          refuse={(value) => marginRefusal(value, unit)}
+        />
+      </div>
+      {kind === "pieces" && (
+        <Select
+          label="Line drawn"
+          value={size ?? OWN}
+          options={[{ value: OWN, label: "My own line" }, ...labels.map((label) => ({ value: label, label: `Printed size ${label}` }))]}
+          onChange={(value) => choose({ size: value === OWN ? null : value })}
+        />
+      )}
+      <Ticks legend="Pieces">
+        {namesOf(pieces).map((name) => (
+          <Tick
+            key={name}
+            checked={!chosen.leftOut.includes(name)}
+            onChange={(on) => choose({ leftOut: on ? chosen.leftOut.filter((other) => other !== name) : [...chosen.leftOut, name] })}
+          >
+            {capital(pieceWords(name))}
+          </Tick>
+        ))}
+      </Ticks>
+      <Ticks
+        legend="Printed sizes in grey beneath"
+        beside={
+          under.length < sizes.length ? (
+            <button type="button" className="link-button" onClick={() => choose({ under: sizes })}>
+              All sizes
+            </button>
+          ) : (
+            <button type="button" className="link-button" onClick={() => choose({ under: [] })}>
+              No sizes
+            </button>
+          )
+        }
+      >
+        {sizes.map((label) => (
+          <Tick
+            key={label}
+            checked={under.includes(label)}
+            onChange={(on) => choose({ under: on ? [...under, label] : under.filter((other) => other !== label) })}
+          >
+            {label}
+          </Tick>
+        ))}
+      </Ticks>
+      {size === null && isAltered(plan) && (
+        <Tick checked={chosen.before} onChange={(before) => choose({ before })}>
+          Dotted beneath: the pieces before your alterations
+        </Tick>
+      )}
+      <Tick checked={chosen.allowances} onChange={(allowances) => choose({ allowances })}>
+        With seam and hem allowances
+      </Tick>
+      {chosen.allowances ? (
+        <AllowanceFields seams={seamsOf(pieces)} />
+      ) : (
+        <p className="aside">The pieces end at the line they are sewn on: add your allowances when you cut.</p>
+      )}
+    </div>
+  );
+}
+
+interface TicksProps {
+  readonly legend: string;
+  readonly beside?: ReactNode;
+  readonly children: ReactNode;
+}
+
+function Ticks({ legend, beside, children }: TicksProps) {
+  const id = useId();
+  return (
+    <div className="ticks" role="group" aria-labelledby={id}>
+      <p className="ticks-head">
+        <span id={id} className="field-label">
+          {legend}
+        </span>
+        {beside}
+      </p>
+      <div className="ticks-all">{children}</div>
+    </div>
+  );
+}
+
+interface TickProps {
+  readonly checked: boolean;
+  readonly onChange: (checked: boolean) => void;
+  readonly children: ReactNode;
+}
+
+function Tick({ checked, onChange, children }: TickProps) {
+  return (
+    <label className="tick">
+      <input type="checkbox" checked={checked} onChange={(event) => onChange(event.target.checked)} />
+      <span>{children}</span>
+    </label>
+  );
+}

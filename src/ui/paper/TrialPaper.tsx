@@ -1,0 +1,20 @@
+import { TrialRecord } from "../../print/TrialRecord";
+import { planFailureWords } from "../../words/plan";
+import { FailureNote } from "../app/FailureNote";
+import { useSettledPlan, useSettledWork } from "../app/useWork";
+import { PrintRow } from "./PrintRow";
+
+/** The trial record of the plan, or why there is none yet. */
+export function TrialPaper() {
+  const work = useSettledWork((current) => current);
+  const result = useSettledPlan();
+  if (!result.ok) return <FailureNote words={planFailureWords(result.failure, work.unit, work.pattern.chart.sizes.length)} />;
+  return (
+    <>
+      <PrintRow label="Print the trial record" paper={work.paper} />
+      <div className="paper-preview">
+        <TrialRecord work={work} plan={result.value} />
+      </div>
+    </>
+  );
+}

@@ -1,0 +1,205 @@
+/** What is said where true-scale paper is chosen: what there is, what stands in the way, how to print it. */
+import { PIECE_ORDER } from "../core/alterations/pieceSet";
+import { USUAL_ALLOWANCES } from "../core/cutting/allowances";
+import { LIMITS } from "../core/plan/limits";
+import type { Half, LengthUnit } from "../core/plan/work";
+import type { PieceName, SeamName } from "../core/pattern/piece";
+import { FORMATS, type SheetFormat } from "../core/sheets/formats";
+import type { LayoutFailure } from "../core/sheets/layout";
+import { MM_PER_CM, MM_PER_INCH, type Mm } from "../core/units";
+import { formatAmount, formatLength } from "./length";
+import { capital, listWords, pieceWords, seamWords } from "./names";
+
+export type PaperSheet = "checklist" | "pieces" | "overlay" | "trial" | "measures";
+
+export const SHEET_NAMES: Readonly<Record<PaperSheet, string>> = {
+  checklist: "Checklist",
+  pieces: "True-scale pieces",
+  overlay: "Tissue overlay",
+  trial: "Trial record",
+  measures: "Measure sheet",
+};
+
+export const SHEET_ABOUT: Readonly<Record<PaperSheet, string>> = {
+  checklist: "The order of work, piece by piece, with boxes to tick. Lay it beside the pattern and cut with it.",
+  pieces: "Your own pieces in their true size, altered already: join the pages, cut out, and lay them on the cloth.",
+  overlay:
+    "Only the stretches that change, in their true size, with the printed points they are laid on: slide them under the tissue and trace.",
+  trial: "A sheet for the first fitting: what was sewn, what is seen on the body, what to change. Fill it in with the trial on.",
+  measures: "Every measure drawn, with boxes to write in. Take it to the mirror, or to whoever holds the tape for you.",
+};
+
+const unitless = (text: string): string => text.replace(/ (?:cm|mm|in)$/, "");
+
+/** A length without its unit: whole centimetres without a nought behind. */
+const bare = (mm: Mm, unit: LengthUnit): string => unitless(formatLength(mm, unit)).replace(/\.0$/, "");
+
+/** "A4 (21 × 29.7 cm)", "36 in roll (91.4 cm wide)". */
+export function formatWords(format: SheetFormat, unit: LengthUnit): string {
+  const { width, height } = FORMATS[format];
+  return height === null ? `${format} (${bare(width, unit)} ${unit} wide)` : `${format} (${bare(width, unit)} × ${bare(height, unit)} ${unit})`;
+}
+
+const isRoll = (format: SheetFormat): boolean => FORMATS[format].height === null;
+
+/** The white edge that counts where none is set: home printers keep 3 to 6 mm, some more at the foot (common practice, no source). */
+export const USUAL_MARGIN: Mm = 10;
+
+/** As it stands in an empty field: near enough to be known again, since what counts is kept in millimetres. */
+export const usualEntry = (mm: Mm, unit: LengthUnit): string => bare(mm, unit);
+
+export function marginRefusal(value: Mm, unit: LengthUnit): string | null {
+  const { least, most } = LIMITS.printerMargin;
+  if (value >= least && value <= most) return null;
+  return `A white edge can be from ${formatAmount(least, unit)} to ${formatAmount(most, unit)}.`;
+}
+
+export const allowanceRefusal = (value: Mm, unit: LengthUnit): string | null =>
+  value <= LIMITS.allowance ? null : `An allowance can be ${formatLength(LIMITS.allowance, unit)} at the most.`;
+
+/** One for the seam on all its pieces, so that what is sewn together matches. */
+export const allowanceLabel = (seam: SeamName): string =>
+  seam === "centre" ? "Centre seam" : capital(seamWords(seam, "front"));
+
+export function usualAllowancesSentence(unit: LengthUnit): string {
+  const told = (mm: Mm): string => (unit === "cm" ? formatLength(mm, unit) : `${mm} mm, about ${formatLength(mm, unit)},`);
+  return `A field left empty has the usual: ${told(USUAL_ALLOWANCES.side)} at seams and ${told(USUAL_ALLOWANCES.hem)} at hems. On the fold there is none.`;
+}
+
+/** What stands on the folded part: how many seams have her own. */
+export const allowancesSummary = (own: number, waiting: number): string =>
+  `Seam and hem allowances${waiting > 0 ? ": an entry is still to be put right" : own === 0 ? ": the usual" : own === 1 ? ": one of your own" : `: ${own} of your own`}`;
+
+/** What keeps paper from being made. The same shapes as the paper's own failures, which words do not know. */
+export type PaperFailureLike =
+  | LayoutFailure
+  | { readonly code: "paper/outline-refused"; readonly piece: PieceName; readonly half: Half | null }
+  | { readonly code: "paper/overlay-too-much"; readonly pieces: readonly PieceName[] }
+  | { readonly code: "paper/nothing-changed" };
+
+export interface PaperFailureWords {
+  readonly title: string;
+  /** What to do about it. */
+  readonly remedy: string;
+}
+
+/** Keys of pieces to lay begin with the name of the piece. */
+function keyWords(key: string): string {
+  const named = PIECE_ORDER.filter((name) => key === name || key.startsWith(`${name}-`));
+  return named[0] === undefined ? "A piece" : `The ${pieceWords(named[0])}`;
+}
+
+export function paperFailureWords(failure: PaperFailureLike, unit: LengthUnit): PaperFailureWords {
+  switch (failure.code) {
+    case "sheet/nothing-to-lay":
+      return { title: "No piece is chosen.", remedy: "Tick at least one of the pieces above." };
+    case "sheet/piece-too-wide":
+      return {
+        title: `${keyWords(failure.key)} is too wide for this roll.`,
+        remedy: `It needs ${formatLength(failure.least, unit)} and the roll has ${formatLength(failure.width, unit)} inside its white edges. Choose a wider roll or sheets to join, or leave that piece out.`,
+      };
+    case "sheet/page-too-small":
+      return {
+        title: "Too little of the page is left inside its white edge.",
+        remedy: `It is ${unitless(formatLength(failure.width, unit))} × ${formatLength(failure.height, unit)}, and at least ${formatLength(failure.least, unit)} either way are needed to join pages by. Set a smaller white edge, or choose larger paper.`,
+      };
+    case "sheet/too-many-pages":
+      return {
+        title: `That would be ${failure.pages} pages; one file holds ${failure.most} at the most.`,
+        remedy: "Choose larger paper or a roll, or make some of the pieces at a time.",
+      };
+    case "paper/outline-refused":
+      return {
+        title: `The ${pieceWords(failure.piece)}${failure.half === null ? "" : ` of the ${failure.half} half`} cannot be cut as it is drawn: its outline crosses itself.`,
+        remedy: "Lessen or take out the alteration that spoils it, in the ledger, or leave that piece out.",
+      };
+    case "paper/overlay-too-much":
+      return {
+        title: `So much has moved on the ${listWords(failure.pieces.map(pieceWords))} that an overlay would be as large as the ${failure.pieces.length === 1 ? "piece" : "pieces"}.`,
+        remedy: "Take true-scale pieces instead, or leave that out here.",
+      };
+    case "paper/nothing-changed":
+      return {
+        title: "Nothing here differs from the printed line.",
+        remedy: "There is nothing to lay over: trace the printed line as it is. An overlay shows what blending and alterations change.",
+      };
+  }
+}
+
+/** To clear a table or a floor by. */
+const roughly = (mm: Mm, unit: LengthUnit): number => Math.round(mm / (unit === "cm" ? MM_PER_CM : MM_PER_INCH));
+
+/** What the pages come to, before they are made. `width` and `height` are of the whole sheet, joined. */
+export function previewSentence(pages: number, format: SheetFormat, width: Mm, height: Mm, unit: LengthUnit): string {
+  const joined = `${roughly(width, unit)} × ${roughly(height, unit)} ${unit}`;
+  if (isRoll(format)) return `One page for the roll. The pieces take about ${joined} of it; above them stands how to print it.`;
+  const sheets = pages === 1 ? "1 page with pieces" : `${pages} pages with pieces`;
+  return `${sheets}, and a first page with this map. ${pages === 1 ? "The sheet is" : "Joined they are"} about ${joined}.`;
+}
+
+export type PaperFileName = "pdf" | "svg" | "dxf";
+
+export const FILE_BUTTONS: Readonly<Record<PaperFileName, string>> = { pdf: "Make the PDF", svg: "Make the SVG", dxf: "Make the DXF" };
+
+export const FILE_NAMES: Readonly<Record<PaperFileName, string>> = { pdf: "PDF", svg: "SVG", dxf: "DXF" };
+
+export function fileAbout(file: PaperFileName, format: SheetFormat): string {
+  switch (file) {
+    case "pdf":
+      return isRoll(format)
+        ? "One long sheet for a plotter or a copy shop."
+        : "Pages to print at home and to join. Its first page shows how they lie together.";
+    case "svg":
+      return "One drawing in millimetres, every piece a group of its own: for a drawing program or a cutting machine.";
+    case "dxf":
+      return "Outlines, notches and grain in the apparel trade’s open exchange format (ASTM D6673): for pattern software.";
+  }
+}
+
+const STAGES = { pieces: "Drawing the pieces", layout: "Laying them out", writing: "Writing the file" } as const;
+
+export const progressWords = (stage: keyof typeof STAGES, share: number): string => `${STAGES[stage]}: ${Math.floor(share * 100)} %`;
+
+export const madeSentence = (fileName: string, pages: number): string =>
+  `${fileName} is made${pages > 1 ? `: ${pages} pages` : ""}. Look for it among your downloads.`;
+
+export const cancelledSentence = (file: PaperFileName): string => `The ${FILE_NAMES[file]} was not made: you stopped it.`;
+
+export function brokenWords(why: "typefaces" | "fault"): PaperFailureWords {
+  if (why === "typefaces") {
+    return {
+      title: "The typefaces for the PDF could not be loaded.",
+      remedy: "Look at your connection and try again. SVG and DXF need no typefaces.",
+    };
+  }
+  return {
+    title: "The paper could not be made: something is wrong in the planner, not in what you did.",
+    remedy: "Nothing of your work is lost. Try again; if it fails again, try other paper, or fewer pieces at a time.",
+  };
+}
+
+/** How to print what was made. Steps in order. */
+export function howToPrint(format: SheetFormat): readonly string[] {
+  const measure = "Measure its test square with your tape before you cut anything: the inner square must be 100 mm each way, the outer one 4 in.";
+  if (isRoll(format)) {
+    return ["Ask for 100 % (“actual size”), never “fit to page”.", measure, "If the square is off, nothing on the sheet is true: have it printed anew."];
+  }
+  return [
+    `Choose ${format} and 100 % (“actual size”) in the print dialogue, never “fit to page”.`,
+    `Print the first page alone. ${measure}`,
+    "Then print the rest, and join the pages at their marks, row by row.",
+  ];
+}
+
+/** The browser's own print command prints no true-scale pieces. */
+export const BROWSER_PRINTS_CHECKLIST =
+  "The print command of your browser gives the checklist. Pieces in true size come as a file, which is then printed.";
+
+export const beforeCuttingSentence = (count: number): string =>
+  `${count === 1 ? "One check does not hold yet" : `${count} checks do not hold yet`}; the PDF says so too. Look at ${count === 1 ? "it" : "them"} before you cut.`;
+
+/** Said of a file that was begun before she chose anew. */
+export const STALE_FILE = "It shows what was chosen before your last change.";
+
+/** Said while the sheet is laid out. */
+export const LAYING = "Laying the pieces out…";

@@ -1,0 +1,130 @@
+import { describe, expect, it } from "vitest";
+import { derivePlan } from "../../../src/core/plan/derivePlan";
+import { fail, must, ok } from "../../../src/core/result";
+import type { PaperMade, PaperRequest } from "../../../src/paper/request";
+import { requestFor } from "../../../src/ui/paper/asked";
+import { createPaperRoom } from "../../../src/ui/paper/paperRoom";
+import { sampleWork } from "../../support/sampleWork";
+import { fakeWorkers, madeFile, previewOf } from "./fakeWorkers";
+
+const planned = derivePlan(sampleWork);
+const plan = must(planned.ok ? planned.value : null, "a plan of the sample");
+const wish = (under: readonly string[] = []): PaperRequest =>
+  requestFor(sampleWork, plan, "pieces", { size: null, leftOut: [], under, before: false, allowances: true }, "2026-11-25");
+
+const setUp = () => {
+  const workers = fakeWorkers();
+  const offered: PaperMade[] = [];
+  const room = createPaperRoom(workers.open, (made) => void offered.push(made));
+  return { workers, offered, room, preview: () => room.state.getState().preview, making: () => room.state.getState().making };
+};
+
+describe("a preview", () => {
+  it("starts a worker only when it is asked for, and asks the same one again", () => {
+    const { workers, room, preview } = setUp();
+    expect(workers.all).toHaveLength(0);
+    const [first, second] = [wish(), wish(["12"])];
+    room.preview(first);
+    workers.all[0]?.say({ kind: "previewed", result: ok(previewOf(14)) });
+    expect(preview()).toMatchObject({ kind: "drawn", request: first, result: { ok: true, value: { pages: 14 } } });
+    room.preview(second);
+    expect(preview()).toMatchObject({ kind: "drawing", request: second, last: { pages: 14 } });
+    expect(workers.all).toHaveLength(1);
+  });
+
+  it("drops the answer to a wish that is no longer hers, and the worker that was at it", () => {
+    const { workers, room, preview } = setUp();
+    const [first, second] = [wish(), wish(["12"])];
+    room.preview(first);
+    room.preview(second);
+    expect(workers.all.map(({ closed }) => closed)).toEqual([true, false]);
+    workers.all[0]?.say({ kind: "previewed", result: ok(previewOf(99)) });
+    expect(preview()).toMatchObject({ kind: "drawing", request: second });
+    workers.all[1]?.say({ kind: "previewed", result: ok(previewOf(7)) });
+    expect(preview()).toMatchObject({ kind: "drawn", request: second, result: { value: { pages: 7 } } });
+  });
+
+  it("is let go of, whatever still comes", () => {
+    const { workers, room, preview } = setUp();
+    room.preview(wish());
+    room.leave();
+    workers.all[0]?.say({ kind: "previewed", result: ok(previewOf(14)) });
+    expect(preview()).toEqual({ kind: "none" });
+    expect(workers.all[0]?.closed).toBe(true);
+  });
+
+  it("ends in words where the worker breaks, and can be asked for again", () => {
+    const { workers, room, preview } = setUp();
+    room.preview(wish());
+    workers.all[0]?.say({ kind: "broke", why: "fault" });
+    expect(preview()).toMatchObject({ kind: "broke", why: "fault" });
+    room.preview(wish());
+    workers.all[1]?.say({ kind: "previewed", result: fail({ code: "paper/nothing-changed" }) });
+    expect(preview()).toMatchObject({ kind: "drawn", result: { ok: false } });
+  });
+
+  it("ends in words where no worker can be had at all", () => {
+    const room = createPaperRoom(
+      () => {
+        throw new Error("no workers here");
+      },
+      () => undefined,
+    );
+    room.preview(wish());
+    expect(room.state.getState().preview).toMatchObject({ kind: "broke", why: "fault" });
+  });
+});
+
+describe("a file", () => {
+  it("is handed out once it is made, and again when she asks", () => {
+    const { workers, offered, room, making } = setUp();
+    room.make(wish(), "pdf");
+    workers.all[0]?.say({ kind: "progress", progress: { stage: "layout", share: 0.4 } });
+    expect(making()).toMatchObject({ kind: "making", file: "pdf", progress: { share: 0.4 } });
+    const made = madeFile("blue.pdf");
+    workers.all[0]?.say({ kind: "made", result: ok(made) });
+    expect(making()).toMatchObject({ kind: "made", made });
+    expect(offered).toEqual([made]);
+    room.offerAgain();
+    expect(offered).toEqual([made, made]);
+  });
+
+  it("is made one at a time", () => {
+    const { workers, room, making } = setUp();
+    room.make(wish(), "pdf");
+    room.make(wish(), "svg");
+    expect(workers.all.flatMap(({ asked }) => asked)).toHaveLength(1);
+    expect(making()).toMatchObject({ file: "pdf" });
+  });
+
+  it("is not made any more once she cancels; the next one starts a new worker", () => {
+    const { workers, offered, room, making } = setUp();
+    room.make(wish(), "pdf");
+    room.cancel();
+    expect(workers.all[0]?.closed).toBe(true);
+    workers.all[0]?.say({ kind: "made", result: ok(madeFile("late.pdf")) });
+    expect(offered).toEqual([]);
+    expect(making()).toMatchObject({ kind: "cancelled", file: "pdf" });
+    room.make(wish(), "dxf");
+    workers.all[1]?.say({ kind: "made", result: ok(madeFile("next.dxf")) });
+    expect(offered.map(({ fileName }) => fileName)).toEqual(["next.dxf"]);
+  });
+
+  it("goes on while previews come and go", () => {
+    const { workers, offered, room } = setUp();
+    room.make(wish(), "pdf");
+    room.preview(wish());
+    room.leave();
+    workers.lastAsked("make").say({ kind: "made", result: ok(madeFile("blue.pdf")) });
+    expect(offered).toHaveLength(1);
+  });
+
+  it.each(["typefaces", "fault"] as const)("ends in words where the worker breaks: %s", (why) => {
+    const { workers, offered, room, making } = setUp();
+    room.make(wish(), "pdf");
+    workers.all[0]?.say({ kind: "broke", why });
+    expect(making()).toMatchObject({ kind: "broke", why });
+    expect(workers.all[0]?.closed).toBe(true);
+    expect(offered).toEqual([]);
+  });
+});
