@@ -1,7 +1,7 @@
 /** The first page: what the sheet is, what to mind, how to join it, the test squares and a map of the pages. */
 import type { SheetLayout } from "../core/sheets/layout";
 import type { Mm } from "../core/units";
-import { BEFORE_KEY, LINE_KEY, NOTCH_KEY, doubtsTitle, moreDoubts, printedKey } from "../words/sheets";
+import { BEFORE_KEY, LINE_KEY, OVERLAY_LINES, NOTCH_KEY, doubtsTitle, moreDoubts, printedKey } from "../words/sheets";
 import type { Ink, InkPage } from "./ink";
 import { wrapped } from "./fitLines";
 import { sheetLine, sheetText } from "./inkShapes";
@@ -23,6 +23,7 @@ export interface CoverWords {
 
 /** Which lines are explained besides those that every piece has. */
 export interface CoverKey {
+  readonly overlay: boolean;
   readonly before: boolean;
   readonly printed: readonly { readonly label: string; readonly size: number }[];
 }
@@ -99,13 +100,13 @@ export function coverInk(box: CoverBox, words: CoverWords, key: CoverKey): { rea
   });
   aside.skip(1.5);
   const lines = keyInk(aside, box.x + TEST_INCH + 7, key);
-  aside.write(NOTCH_KEY);
+  if (!key.overlay) aside.write(NOTCH_KEY);
   return { ink: [...head.ink, ...testSquare(box.x, top), ...aside.ink, ...lines], end: Math.max(aside.y, top + TEST_INCH) };
 }
 
-function keyInk(aside: Column, x: Mm, { before, printed }: CoverKey): readonly Ink<"sheet">[] {
+function keyInk(aside: Column, x: Mm, { overlay, before, printed }: CoverKey): readonly Ink<"sheet">[] {
   const rows: { readonly ink: Partial<Ink<"sheet">> & { readonly role: Ink<"sheet">["role"]; readonly size?: number }; readonly words: string }[] = [
-    ...LINE_KEY.map(({ role, words }) => ({ ink: { role }, words })),
+    ...(overlay ? OVERLAY_LINES : LINE_KEY).map(({ role, words }) => ({ ink: { role }, words })),
     ...(before ? [{ ink: { role: "before" as const }, words: BEFORE_KEY }] : []),
     ...printed.map(({ label, size }) => ({ ink: { role: "printed" as const, size }, words: printedKey(label) })),
   ];

@@ -18,14 +18,15 @@ const SIZES: readonly Mm[] = [4.4, 4, 3.6, 3.2, 2.9, 2.6, 2.3];
 /** The first line is the name of the piece, and larger. */
 const NAME = 1.6;
 
-const widthOf = (text: string, size: Mm, bold: boolean): Mm => text.length * size * (bold ? BOLD_LETTER : LETTER);
+/** About how wide writing comes out, rather too wide than too narrow, mm. */
+export const textWidth = (text: string, size: Mm, bold = false): Mm => text.length * size * (bold ? BOLD_LETTER : LETTER);
 
 /** Words put into lines no wider than `width`; a single word that is too wide stands alone. */
 export function wrapped(text: string, width: Mm, size: Mm, bold = false): readonly string[] {
   const lines: string[] = [];
   for (const word of text.split(" ")) {
     const last = lines.at(-1);
-    if (last !== undefined && widthOf(`${last} ${word}`, size, bold) <= width) lines[lines.length - 1] = `${last} ${word}`;
+    if (last !== undefined && textWidth(`${last} ${word}`, size, bold) <= width) lines[lines.length - 1] = `${last} ${word}`;
     else lines.push(word);
   }
   return lines;
@@ -40,7 +41,7 @@ export function fitLines(lines: readonly string[], width: Mm, height: Mm): reado
         return wrapped(line, width, own, index === 0).map((text) => ({ text, size: own, bold: index === 0 }));
       });
       const tall = all.reduce((sum, line) => sum + line.size * LEADING, 0);
-      if (tall <= height && all.every(({ text, size: own, bold }) => widthOf(text, own, bold) <= width)) return set(all, tall);
+      if (tall <= height && all.every(({ text, size: own, bold }) => textWidth(text, own, bold) <= width)) return set(all, tall);
     }
   }
   // No room even for the name: it is set small and runs over.

@@ -136,16 +136,33 @@ function labelInk(patch: Patch, frame: Frame, unit: LengthUnit, lines: readonly 
   return wantedLabels(patch, frame, unit).flatMap((label): PieceInk[] => {
     const spots = spotsFor(label, patch.title.turn).filter(({ box }) => cornersOf(box).every((p) => isInRing(patch.ring, p)));
     const best = spots
-      .map((spot) => ({ spot, cost: spot.off * 0.6 + costOf(spot.box, drawn, taken) }))
+      .map((spot) => ({ spot, cost: spot.off * 0.6 + costOf(spot.box, drawn, taken) + leaderCost(leaderOf(spot, label.at), taken) }))
       .toSorted((a, b) => a.cost - b.cost)[0];
     if (best === undefined) return [];
-    const { box, at, turn, off } = best.spot;
+    const { box, at, turn } = best.spot;
+    const leader = leaderOf(best.spot, label.at);
     taken.push(box);
     const words: InkText<"piece"> = { kind: "text", role: label.role, at, anchor: "start", text: label.text, size: SMALL_TYPE, turn, ...(label.bold ? { bold: true } : {}) };
-    if (off < LEADER_FROM) return [words];
-    const near = must([...cornersOf(box), ...sidesOf(box)].toSorted((p, q) => distance(p, label.at) - distance(q, label.at))[0], "corner");
-    return [words, inkLine("note", [lineEdge(near, label.at)])];
+    if (leader === null) return [words];
+    drawn.push(...sampled(leader));
+    return [words, inkLine("note", [leader])];
   });
+}
+
+/** From words that stand off to what they name; null where they stand beside it. */
+function leaderOf({ box, off }: Spot, to: PiecePoint): EdgeCurve<"piece"> | null {
+  if (off < LEADER_FROM) return null;
+  const near = [...cornersOf(box), ...sidesOf(box)].toSorted((p, q) => distance(p, to) - distance(q, to))[0];
+  return lineEdge(must(near, "corner"), to);
+}
+
+/** A leader through other words strikes them out. */
+const leaderCost = (leader: EdgeCurve<"piece"> | null, taken: readonly Box[]): number =>
+  leader === null ? 0 : OVER_WORDS * taken.filter((box) => sampled(leader).some((p) => isInBox(box, p))).length;
+
+function isInBox(box: Box, p: PiecePoint): boolean {
+  const { x, y } = within(box, p);
+  return Math.abs(x) < box.width / 2 + CLEAR && Math.abs(y) < box.height / 2 + CLEAR;
 }
 
 /** Words further than this from their point are joined to it, mm. */
@@ -154,14 +171,15 @@ const LEADER_FROM: Mm = 6;
 function wantedLabels(patch: Patch, frame: Frame, unit: LengthUnit): readonly Wanted[] {
   const names = patch.layOn.map(({ name, at }: LayOnPoint): Wanted => ({ role: "layOn", text: layOnWords(name, patch.tissue), at, bold: false }));
   const amounts = patch.amounts.map((amount): Wanted => ({ role: "changed", text: amountWords(amount, unit), at: amount.at, bold: true }));
-  const size = (label: string, chains: readonly PatchLine[]): readonly Wanted[] => {
-    const at = onLongest(chains);
-    return at === null ? [] : [{ role: "printed", text: label, at, bold: false }];
-  };
   const others = [...new Set(patch.neighbours.map(({ label }) => label))].flatMap((label) =>
-    size(label, patch.neighbours.filter((line: NeighbourLine) => line.label === label)),
+    sizeLabel(label, patch.neighbours.filter((line: NeighbourLine) => line.label === label)),
   );
-  return [...names, ...amounts, ...size(`${frame.label}, lay on`, patch.frame.filter(({ kind }) => kind === "seam")), ...others];
+  return [...names, ...amounts, ...sizeLabel(`${frame.label}, lay on`, patch.frame.filter(({ kind }) => kind === "seam")), ...others];
+}
+
+function sizeLabel(label: string, chains: readonly PatchLine[]): readonly Wanted[] {
+  const at = onLongest(chains);
+  return at === null ? [] : [{ role: "printed", text: label, at, bold: false }];
 }
 
 /** A place on the longest edge, a little off its middle, where many lines are furthest apart. */
@@ -223,11 +241,7 @@ const OVER_LINE = 2;
 const OVER_WORDS = 60;
 
 function costOf(box: Box, drawn: readonly PiecePoint[], taken: readonly Box[]): number {
-  const covers = (p: PiecePoint): boolean => {
-    const { x, y } = within(box, p);
-    return Math.abs(x) < box.width / 2 + CLEAR && Math.abs(y) < box.height / 2 + CLEAR;
-  };
-  const lines = drawn.filter(covers).length;
+  const lines = drawn.filter((p) => isInBox(box, p)).length;
   const words = taken.filter((other) => doOverlap(box, other)).length;
   return lines * OVER_LINE + words * OVER_WORDS;
 }

@@ -5,7 +5,8 @@ import { pageWords, joinWords } from "../words/sheets";
 import type { Ink, InkGroup, InkPage } from "./ink";
 import { sheetCircle, sheetLine, sheetRect, sheetText } from "./inkShapes";
 import { sheetPoint } from "../core/geometry/point";
-import { testSquare, testSquarePlace } from "./testSquare";
+import { textWidth } from "./fitLines";
+import { dotsOf, inkWithin, testSquare, testSquarePlace, type Dot } from "./testSquare";
 
 /** One piece on the sheet, ready to be drawn. */
 export interface SheetPiece {
@@ -24,14 +25,15 @@ export interface SheetPagesOptions {
 
 /** The pages of a tiled sheet, in the order of the layout. */
 export function tiledPages(layout: SheetLayout, pieces: readonly SheetPiece[], options: SheetPagesOptions): readonly InkPage[] {
-  return layout.tiles.map((tile, index) => tiledPage(tile, index, layout, pieces, options));
+  const dots = pieces.flatMap(({ ink }) => ink.flatMap(dotsOf));
+  return layout.tiles.map((tile, index) => tiledPage(tile, index, layout, pieces, dots, options));
 }
 
-function tiledPage(tile: Tile, index: number, layout: SheetLayout, pieces: readonly SheetPiece[], { paper, margin, overlap, name }: SheetPagesOptions): InkPage {
+function tiledPage(tile: Tile, index: number, layout: SheetLayout, pieces: readonly SheetPiece[], dots: readonly Dot[], { paper, margin, overlap, name }: SheetPagesOptions): InkPage {
   const [dx, dy] = [margin - tile.x, margin - tile.y];
   const clip = { x: margin, y: margin, width: tile.width, height: tile.height };
   const group = (id: string, label: string, ink: readonly Ink<"sheet">[]): InkGroup => ({ id, label, dx, dy, clip, ink });
-  const square = testSquarePlace(tile, pieces.flatMap(({ ink }) => ink));
+  const square = testSquarePlace(tile, dots);
   return {
     name: tile.name,
     width: paper.width,
@@ -41,12 +43,28 @@ function tiledPage(tile: Tile, index: number, layout: SheetLayout, pieces: reado
       group("window", "Edge of the page", windowInk(tile, layout, overlap)),
       ...pieces.map(({ key, label, ink }) => group(key, label, ink)),
       group("joins", "Joining marks", layout.joins.filter(({ pages }) => pages.includes(tile.name)).flatMap(joinInk)),
-      group("page-name", "Name of the page", [
-        sheetText("note", tile.x + 3, tile.y + 8.5, tile.name, { size: 8, bold: true }),
-        sheetText("note", tile.x + 4 + 4.6 * tile.name.length, tile.y + 8.5, pageWords(index + 1, layout.tiles.length, name), { size: 2.6 }),
-      ]),
+      group("page-name", "Name of the page", pageNameInk(tile, pageWords(index + 1, layout.tiles.length, name), dots)),
     ],
   };
+}
+
+/** Sizes of the name of a page and of what stands beside it, mm. */
+const NAME: Mm = 8;
+const BESIDE: Mm = 2.6;
+
+/** The name of a page, large, in that corner of it where the least is drawn. */
+function pageNameInk(tile: Tile, words: string, dots: readonly Dot[]): readonly Ink<"sheet">[] {
+  const name = textWidth(tile.name, NAME, true);
+  const width = name + 2 + textWidth(words, BESIDE);
+  const corners = [
+    { x: tile.x + 3, y: tile.y + 8.5 },
+    { x: tile.x + 3, y: tile.y + tile.height - 3 },
+    { x: tile.x + tile.width - width - 3, y: tile.y + 8.5 },
+    { x: tile.x + tile.width - width - 3, y: tile.y + tile.height - 3 },
+  ];
+  const drawn = corners.map(({ x, y }) => inkWithin({ x, y: y - NAME, width, height: NAME + 1 }, dots));
+  const { x, y } = corners[drawn.indexOf(Math.min(...drawn))] ?? { x: tile.x, y: tile.y };
+  return [sheetText("note", x, y, tile.name, { size: NAME, bold: true }), sheetText("note", x + name + 1, y, words, { size: BESIDE })];
 }
 
 /** The edge of the window: cut along it where a page lies at the left or above; where the next page comes to lie. */

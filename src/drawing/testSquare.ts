@@ -16,7 +16,7 @@ export function testSquare(x: Mm, y: Mm): readonly Ink<"sheet">[] {
   ];
 }
 
-interface Window {
+export interface Window {
   readonly x: Mm;
   readonly y: Mm;
   readonly width: Mm;
@@ -27,9 +27,16 @@ interface Window {
 const TRIED: Mm = 12;
 const EDGE: Mm = 6;
 
+/** How much is drawn within a box, the weightier the more it matters that it stays clear. */
+export function inkWithin(box: Window, dots: readonly Dot[]): number {
+  let sum = 0;
+  for (const dot of dots) if (dot.x > box.x && dot.y > box.y && dot.x < box.x + box.width && dot.y < box.y + box.height) sum += dot.weight;
+  return sum;
+}
+
 /** Where on a page the squares cross the fewest lines and hide the least writing; in the frame of the ink. */
-export function testSquarePlace(window: Window, ink: readonly Ink<"sheet">[]): { readonly x: Mm; readonly y: Mm } {
-  const dots = ink.flatMap(dotsOf).filter(({ x, y }) => x > window.x && y > window.y && x < window.x + window.width && y < window.y + window.height);
+export function testSquarePlace(window: Window, all: readonly Dot[]): { readonly x: Mm; readonly y: Mm } {
+  const dots = all.filter((dot) => inkWithin(window, [dot]) > 0);
   const room = { x: window.width - TEST_INCH - 2 * EDGE, y: window.height - TEST_INCH - 2 * EDGE };
   let best = { x: window.x + EDGE, y: window.y + EDGE };
   let least = Infinity;
@@ -37,8 +44,7 @@ export function testSquarePlace(window: Window, ink: readonly Ink<"sheet">[]): {
     for (let j = 0; j <= Math.max(0, Math.round(room.y / TRIED)); j += 1) {
       const x = window.x + EDGE + (room.x * i) / Math.max(1, Math.round(room.x / TRIED));
       const y = window.y + EDGE + (room.y * j) / Math.max(1, Math.round(room.y / TRIED));
-      let cost = 0;
-      for (const dot of dots) if (dot.x > x - 2 && dot.x < x + TEST_INCH + 2 && dot.y > y - 2 && dot.y < y + TEST_INCH + 2) cost += dot.weight;
+      const cost = inkWithin({ x: x - 2, y: y - 2, width: TEST_INCH + 4, height: TEST_INCH + 4 }, dots);
       if (cost < least) [best, least] = [{ x, y }, cost];
     }
   }
@@ -46,13 +52,13 @@ export function testSquarePlace(window: Window, ink: readonly Ink<"sheet">[]): {
 }
 
 /** A place that is drawn on, and how much it matters that it stays clear. */
-interface Dot {
+export interface Dot {
   readonly x: Mm;
   readonly y: Mm;
   readonly weight: number;
 }
 
-function dotsOf(ink: Ink<"sheet">): readonly Dot[] {
+export function dotsOf(ink: Ink<"sheet">): readonly Dot[] {
   if (ink.kind === "text") return Array.from({ length: 5 }, (_, i) => ({ x: ink.at.x + (i - 2) * ink.size, y: ink.at.y, weight: 4 }));
   const weight = ink.role === "cutting" || ink.role === "stitch" || ink.role === "dartLeg" ? 2 : 1;
   return ink.edges.flatMap((edge) => {

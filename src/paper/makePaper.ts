@@ -1,18 +1,18 @@
 /** True-scale paper from a plan: what it would be, and the file itself. Runs in a worker; nothing here knows a page. */
-import type { TruePiece } from "../core/cutting/truePiece";
-import { must, ok, type Result } from "../core/result";
-import { FORMATS } from "../core/sheets/formats";
+import { fail, must, ok, type Result } from "../core/result";
+import { FORMATS, type PaperFormat } from "../core/sheets/formats";
 import type { Mm } from "../core/units";
 import { coverInk, coverPage, mapInk, type CoverKey, type CoverWords } from "../drawing/coverPage";
 import type { InkPage } from "../drawing/ink";
 import { sheetMap, tiledPages } from "../drawing/sheetPages";
 import { planDoubts } from "../words/doubts";
 import { ALL_CHECKS_HOLD, allowanceWords, INVENTED_SHEET, joiningSteps, NO_ALLOWANCES, SHEET_KIND } from "../words/sheets";
+import { OVERLAY_CAUTION, OVERLAY_STEPS, withoutStrips } from "../words/overlay";
 import { blendWords, dayWords } from "../words/truePaper";
 import { writeDxf } from "./dxf";
 import { writePdf } from "./pdf";
 import type { PaperFailure, PaperFile, PaperMade, PaperPreview, PaperProgress, PaperRequest } from "./request";
-import { layOut, OVERLAP, piecesToLay, truePiecesFor, type LaidSheet } from "./sheets";
+import { layOut, OVERLAP, overlayFor, piecesToLay, stripsToLay, truePiecesFor, type Laid, type LaidSheet } from "./sheets";
 import { writeSvg } from "./svg";
 
 export interface Typefaces {
@@ -20,25 +20,31 @@ export interface Typefaces {
   readonly bold: Uint8Array;
 }
 
-interface Prepared {
-  readonly sheet: LaidSheet;
-  readonly pieces: readonly TruePiece[];
-}
-
 /** Writing on the map of the preview, mm of the sheet. */
 const MAP_WRITING: Mm = 26;
-/** Room above a roll for what stands on the first page of tiled sheets. */
-const ROLL_HEAD: Mm = 190;
-const ROLL_HEAD_WIDTH: Mm = 260;
+/** Above the pieces on a roll stands what the first page says of tiled sheets, this wide. */
+const ROLL_HEAD_WIDTH: Mm = 300;
+/** A drawing file has no pages: its pieces lie side by side on a sheet this wide, more where one of them is wider. */
+const DRAWING: PaperFormat = { width: 1200, height: null };
+const DRAWING_MARGIN: Mm = 10;
+
+/** What is asked for, ready to be laid. */
+interface Wanted {
+  readonly laid: readonly Laid[];
+  /** What no strip can show, and why. */
+  readonly notes: readonly string[];
+}
 
 /** What would be printed. */
 export function previewPaper(request: PaperRequest): Result<PaperPreview, PaperFailure> {
-  const prepared = prepare(request);
-  if (!prepared.ok) return prepared;
-  const { layout, outlines } = prepared.value.sheet;
+  const wanted = wantedBy(request);
+  if (!wanted.ok) return wanted;
+  const sheet = layOut(wanted.value.laid, FORMATS[request.choices.format], request.choices.margin);
+  if (!sheet.ok) return sheet;
+  const { layout, outlines } = sheet.value;
   const map = sheetMap(layout, outlines, OVERLAP, MAP_WRITING);
   const page = { name: "Map", width: layout.width, height: layout.height, groups: [{ id: "map", label: "Map of the pages", dx: 0, dy: 0, clip: null, ink: map }] };
-  return ok({ pages: layout.tiles.length, map: page });
+  return ok({ pages: layout.tiles.length, notes: wanted.value.notes, map: page });
 }
 
 /** The file asked for. `onProgress` is called between the stages, and for every page of a PDF. */
@@ -48,45 +54,48 @@ export function makePaper(
   typefaces: Typefaces,
   onProgress: (progress: PaperProgress) => void,
 ): Result<PaperMade, PaperFailure> {
-  onProgress({ stage: "pieces", share: 0 });
-  const prepared = prepare(request, () => onProgress({ stage: "layout", share: 0.15 }));
-  if (!prepared.ok) return prepared;
-  onProgress({ stage: "writing", share: 0.5 });
-  const made = write(request, prepared.value, file, typefaces, (done, of) => onProgress({ stage: "writing", share: 0.5 + (0.5 * done) / of }));
-  return ok(made);
-}
-
-function prepare(request: PaperRequest, onLaying: () => void = () => undefined): Result<Prepared, PaperFailure> {
-  const pieces = truePiecesFor(request);
-  if (!pieces.ok) return pieces;
-  onLaying();
-  const sheet = layOut(piecesToLay(request, pieces.value), request);
-  return sheet.ok ? ok({ sheet: sheet.value, pieces: pieces.value }) : sheet;
-}
-
-function write(
-  request: PaperRequest,
-  { sheet, pieces }: Prepared,
-  file: PaperFile,
-  typefaces: Typefaces,
-  onPage: (done: number, of: number) => void,
-): PaperMade {
   const { work, plan, choices, day } = request;
   const title = `${work.name}: ${SHEET_KIND[choices.kind].toLowerCase()}`;
-  const fileName = `${fileWords(work.name)}-${choices.kind === "overlay" ? "overlay" : "pieces"}.${file}`;
+  const fileName = `${fileWords(work.name)}-${choices.kind}.${file}`;
   const text = (made: string): Uint8Array<ArrayBuffer> => new Uint8Array(new TextEncoder().encode(made));
-  switch (file) {
-    case "svg":
-      return { bytes: text(writeSvg(wholeSheet(sheet, choices.margin), { title })), fileName, mediaType: "image/svg+xml", pages: 1 };
-    case "dxf": {
-      const options = { style: work.name, sizeName: choices.size ?? blendWords(plan), day };
-      return { bytes: text(writeDxf(pieces, options)), fileName, mediaType: "image/vnd.dxf", pages: 1 };
-    }
-    case "pdf": {
-      const pages = pagesOf(request, sheet);
-      return { bytes: writePdf(pages, { title, typefaces, onPage, day }), fileName, mediaType: "application/pdf", pages: pages.length };
-    }
+  onProgress({ stage: "pieces", share: 0 });
+  if (file === "dxf") {
+    // Strips to lay on tissue are no pieces of a pattern: the standard has nothing for them.
+    if (choices.kind === "overlay") return fail({ code: "paper/overlay-no-dxf" });
+    const pieces = truePiecesFor(request);
+    if (!pieces.ok) return pieces;
+    if (pieces.value.length === 0) return fail({ code: "sheet/nothing-to-lay" });
+    onProgress({ stage: "writing", share: 0.5 });
+    const made = writeDxf(pieces.value, { style: work.name, sizeName: choices.size ?? blendWords(plan), day });
+    return ok({ bytes: text(made), fileName, mediaType: "image/vnd.dxf", pages: 1 });
   }
+  const wanted = wantedBy(request);
+  if (!wanted.ok) return wanted;
+  onProgress({ stage: "layout", share: 0.15 });
+  if (file === "svg") {
+    const sheet = layOut(wanted.value.laid, DRAWING, DRAWING_MARGIN);
+    if (!sheet.ok) return sheet;
+    onProgress({ stage: "writing", share: 0.5 });
+    return ok({ bytes: text(writeSvg(wholeSheet(sheet.value, DRAWING_MARGIN), { title })), fileName, mediaType: "image/svg+xml", pages: 1 });
+  }
+  const sheet = layOut(wanted.value.laid, FORMATS[choices.format], choices.margin);
+  if (!sheet.ok) return sheet;
+  const pages = pagesOf(request, sheet.value, wanted.value.notes);
+  onProgress({ stage: "writing", share: 0.5 });
+  const bytes = writePdf(pages, { title, typefaces, day, onPage: (done, of) => onProgress({ stage: "writing", share: 0.5 + (0.5 * done) / of }) });
+  return ok({ bytes, fileName, mediaType: "application/pdf", pages: pages.length });
+}
+
+function wantedBy(request: PaperRequest): Result<Wanted, PaperFailure> {
+  if (request.choices.kind === "overlay") {
+    const overlay = overlayFor(request);
+    if (overlay.patches.length === 0 && request.choices.pieces.length > 0) {
+      return fail(overlay.tooMuch.length > 0 ? { code: "paper/overlay-too-much", pieces: overlay.tooMuch.map(({ piece }) => piece) } : { code: "paper/nothing-changed" });
+    }
+    return ok({ laid: stripsToLay(request, overlay), notes: withoutStrips(overlay) });
+  }
+  const pieces = truePiecesFor(request);
+  return pieces.ok ? ok({ laid: piecesToLay(request, pieces.value), notes: [] }) : pieces;
 }
 
 /** Letters, digits and hyphens of a name, for a file. */
@@ -96,33 +105,35 @@ const fileWords = (name: string): string => {
 };
 
 /** The pages of the PDF: the map and the tiles; or the one page of a roll. */
-export function pagesOf(request: PaperRequest, sheet: LaidSheet): readonly InkPage[] {
+function pagesOf(request: PaperRequest, sheet: LaidSheet, notes: readonly string[]): readonly InkPage[] {
   const { work, choices } = request;
   const { width, height } = FORMATS[choices.format];
-  const [words, key] = [coverWords(request, sheet), coverKey(request)];
+  const [words, key] = [coverWords(request, sheet, notes), coverKey(request)];
   if (height === null) return [rollPage(sheet, width, choices.margin, words, key)];
   const paper = { width, height };
   const cover = coverPage(paper, choices.margin, words, key, (box) => mapInk(box, sheet.layout, sheet.outlines, OVERLAP));
   return [cover, ...tiledPages(sheet.layout, sheet.pieces, { paper, margin: choices.margin, overlap: OVERLAP, name: work.name })];
 }
 
-function coverWords({ work, plan, choices, day }: PaperRequest, { layout }: LaidSheet): CoverWords {
+function coverWords({ work, plan, choices, day }: PaperRequest, { layout }: LaidSheet, notes: readonly string[]): CoverWords {
   const { failing } = planDoubts(plan, work.unit);
+  const isOverlay = choices.kind === "overlay";
   return {
     kind: SHEET_KIND[choices.kind],
     name: work.name,
     about: [
       `Pattern: ${work.pattern.name}. ${choices.size === null ? blendWords(plan) : `Printed size ${choices.size}`}.`,
       `Made on ${dayWords(day)}.${work.invented ? ` ${INVENTED_SHEET}` : ""}`,
-      ...(choices.kind === "overlay" ? [] : [choices.allowances ? allowanceWords(plan, choices.pieces, work.allowances ?? {}, work.unit) : NO_ALLOWANCES]),
+      ...(isOverlay ? [] : [choices.allowances ? allowanceWords(plan, choices.pieces, work.allowances ?? {}, work.unit) : NO_ALLOWANCES]),
     ],
     failing: choices.size === null ? failing : [],
-    notes: choices.size === null && failing.length === 0 ? [ALL_CHECKS_HOLD(plan.checks.length)] : [],
-    steps: joiningSteps(choices.format, layout.tiles.length, work.unit),
+    notes: [...(choices.size === null && failing.length === 0 ? [ALL_CHECKS_HOLD(plan.checks.length)] : []), ...notes],
+    steps: isOverlay ? [...OVERLAY_STEPS, OVERLAY_CAUTION] : joiningSteps(choices.format, layout.tiles.length, work.unit),
   };
 }
 
 const coverKey = ({ plan, choices }: PaperRequest): CoverKey => ({
+  overlay: choices.kind === "overlay",
   before: choices.before && choices.size === null,
   printed: choices.under.flatMap((label) => {
     const size = plan.nest.labels.indexOf(label);
@@ -132,8 +143,8 @@ const coverKey = ({ plan, choices }: PaperRequest): CoverKey => ({
 
 /** The one page of a roll: what a first page says above, the pieces below. */
 function rollPage({ layout, pieces }: LaidSheet, width: Mm, margin: Mm, words: CoverWords, key: CoverKey): InkPage {
-  const box = { x: margin, y: margin, width: Math.min(ROLL_HEAD_WIDTH, width - 2 * margin), height: ROLL_HEAD };
-  const { ink, end } = coverInk({ ...box, height: 1000 }, words, key);
+  const box = { x: margin, y: margin, width: Math.min(ROLL_HEAD_WIDTH, width - 2 * margin), height: 2000 };
+  const { ink, end } = coverInk(box, words, key);
   const tile = must(layout.tiles[0], "tile of a roll");
   const [dx, dy] = [margin - tile.x, end + 12 - tile.y];
   return {

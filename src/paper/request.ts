@@ -42,12 +42,16 @@ export type PaperFailure =
   | { readonly code: "paper/outline-refused"; readonly piece: PieceName; readonly half: Half | null }
   /** The overlay would be as large as the pieces: too much of them moved. */
   | { readonly code: "paper/overlay-too-much"; readonly pieces: readonly PieceName[] }
-  | { readonly code: "paper/nothing-changed" };
+  | { readonly code: "paper/nothing-changed" }
+  /** Strips are no pieces: the exchange format has nothing for them. */
+  | { readonly code: "paper/overlay-no-dxf" };
 
 /** What would be printed, told before it is made. */
 export interface PaperPreview {
   /** Pages with pieces, without the first page (the map). */
   readonly pages: number;
+  /** Sentences on what is left out of it, and why. */
+  readonly notes: readonly string[];
   /** The whole sheet in small: pieces and page borders, drawn in the sheet's own mm. */
   readonly map: InkPage;
 }

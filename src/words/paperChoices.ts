@@ -75,7 +75,8 @@ export type PaperFailureLike =
   | LayoutFailure
   | { readonly code: "paper/outline-refused"; readonly piece: PieceName; readonly half: Half | null }
   | { readonly code: "paper/overlay-too-much"; readonly pieces: readonly PieceName[] }
-  | { readonly code: "paper/nothing-changed" };
+  | { readonly code: "paper/nothing-changed" }
+  | { readonly code: "paper/overlay-no-dxf" };
 
 export interface PaperFailureWords {
   readonly title: string;
@@ -118,6 +119,8 @@ export function paperFailureWords(failure: PaperFailureLike, unit: LengthUnit): 
         title: `So much has moved on the ${listWords(failure.pieces.map(pieceWords))} that an overlay would be as large as the ${failure.pieces.length === 1 ? "piece" : "pieces"}.`,
         remedy: "Take true-scale pieces instead, or leave that out here.",
       };
+    case "paper/overlay-no-dxf":
+      return { title: "Strips for tissue cannot be written as DXF.", remedy: "That format holds whole pieces: take true-scale pieces for it." };
     case "paper/nothing-changed":
       return {
         title: "Nothing here differs from the printed line.",

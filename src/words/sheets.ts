@@ -5,7 +5,8 @@ import type { PieceName, SeamName } from "../core/pattern/piece";
 import type { Plan } from "../core/plan/plan";
 import type { LengthUnit } from "../core/plan/work";
 import type { SheetFormat } from "../core/sheets/formats";
-import { formatAmount } from "./length";
+import type { Mm } from "../core/units";
+import { formatAmount, formatLength } from "./length";
 import { listWords, seamWords } from "./names";
 
 /** "Page 3 of 12. Wren bodice". */
@@ -31,6 +32,9 @@ export function joiningSteps(format: SheetFormat, pages: number, unit: LengthUni
   ];
 }
 
+/** In inches the exact millimetres too: 15 mm is what the trade calls 5/8 in, and is a little less. */
+const amountWords = (mm: Mm, unit: LengthUnit): string => (unit === "cm" ? formatAmount(mm, unit) : `${Math.round(mm * 10) / 10} mm (about ${formatLength(mm, unit)})`);
+
 /** Seams in the order they are told. */
 const TOLD: readonly SeamName[] = ["shoulder", "side", "princess", "underBust", "waist", "centre", "armhole", "neck", "strap", "hem"];
 
@@ -41,7 +45,7 @@ export function allowanceWords(plan: Plan, names: readonly PieceName[], allowanc
   const seams = TOLD.filter(has);
   const groups = new Map<string, SeamName[]>();
   for (const seam of seams) {
-    const amount = formatAmount(allowanceOf(allowances, seam), unit);
+    const amount = amountWords(allowanceOf(allowances, seam), unit);
     groups.set(amount, [...(groups.get(amount) ?? []), seam]);
   }
   const sorted = [...groups].toSorted(([, a], [, b]) => b.length - a.length);
@@ -65,6 +69,12 @@ export const LINE_KEY = [
   { role: "dartLeg", words: "dart leg" },
   { role: "dartFold", words: "dart fold" },
   { role: "level", words: "balance line" },
+] as const;
+export const OVERLAY_LINES = [
+  { role: "changed", words: "your own line" },
+  { role: "layOn", words: "your size as printed" },
+  { role: "printed", words: "sizes beside it" },
+  { role: "mark", words: "printed points (crosses)" },
 ] as const;
 export const BEFORE_KEY = "before your alterations";
 export const NOTCH_KEY = "Notches with one number meet. A circle with a point is the end of a dart.";

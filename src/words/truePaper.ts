@@ -76,7 +76,7 @@ export function titleLines(work: Work, plan: Plan, piece: TruePiece, options: { 
   return [
     pieceTitle(piece),
     cutWords(piece),
-    piece.size === null ? blendWords(plan) : `Printed size ${piece.size}${plan.sizing.cup.label === null ? "" : `, cup ${plan.sizing.cup.label}`}, as drafted`,
+    piece.size === null ? blendWords(plan).replaceAll(" %", "\u00a0%") : `Printed size ${piece.size}${plan.sizing.cup.label === null ? "" : `, cup ${plan.sizing.cup.label}`}, as drafted`,
     options.allowances ? "Allowances included" : "NO seam allowances: add them",
     ...(altered.length === 0 ? [] : [`Altered: ${altered.map(lowerStart).join("; ")}`]),
     // A day is not parted from its month at the end of a line.

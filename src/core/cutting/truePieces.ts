@@ -15,7 +15,7 @@ import { CUTTING_ACCURACY } from "../tolerance";
 import type { Allowances } from "./allowances";
 import { cuttingLine } from "./cuttingLine";
 import { cutNotch, notchPlaces, ownNotches, type NotchPlace } from "./notches";
-import { grainLine, titleBox } from "./room";
+import { grainLine, titleBox, type Lines } from "./room";
 import { stretchesOf } from "./stretches";
 import type { RingPoint, TrueDart, TruePiece } from "./truePiece";
 
@@ -87,16 +87,12 @@ function truePiece(piece: Piece, { size, allowances, half, notches, bustPoint }:
   const stretches = stretchesOf(piece, allowances);
   const cutting = cuttingLine(stretches);
   const stitch = stretches.map(({ curve }) => curve);
-  const ring = stitch.flatMap((curve) => edgeFlatten(curve, CUTTING_ACCURACY).slice(1));
   const darts = piece.darts.map((dart) => trueDart(piece, dart, cutting));
   const levels = piece.levelLines.flatMap(({ level, along }) =>
     "points" in along ? [{ level, points: along.points.map((point) => pointOf(piece, point)) }] : [],
   );
-  const lines = [
-    ...darts.flatMap(({ legs, fold }) => [...legs.map((leg) => edgeFlatten(leg, CUTTING_ACCURACY)), ...(fold === null ? [] : [fold])]),
-    ...levels.map(({ points }) => points),
-    ...(bustPoint === null ? [] : [[piecePoint(bustPoint.x - 8, bustPoint.y), piecePoint(bustPoint.x + 8, bustPoint.y)]]),
-  ];
+  const ring = ringOf(stitch);
+  const lines = linesOn({ darts, levels, bustPoint });
   const grain = grainLine(ring, lines);
   return {
     key: [piece.name, half, size === null ? null : `size-${size.replaceAll(/[^A-Za-z0-9]+/gu, "-")}`].filter((part) => part !== null).join("-"),
@@ -116,6 +112,28 @@ function truePiece(piece: Piece, { size, allowances, half, notches, bustPoint }:
     title: titleBox(ring, [...lines, grain]),
   };
 }
+
+const ringOf = (stitch: readonly EdgeCurve<"piece">[]): readonly PiecePoint[] => stitch.flatMap((curve) => edgeFlatten(curve, CUTTING_ACCURACY).slice(1));
+
+/** Half the width that a bust point's cross takes. */
+const CROSS = 8;
+
+/** What a title must not cross. */
+const linesOn = ({ darts, levels, bustPoint }: Pick<TruePiece, "darts" | "levels" | "bustPoint">): Lines => [
+  ...darts.flatMap(({ legs, fold }) => [...legs.map((leg) => edgeFlatten(leg, CUTTING_ACCURACY)), ...(fold === null ? [] : [fold])]),
+  ...levels.map(({ points }) => points),
+  ...(bustPoint === null ? [] : [[piecePoint(bustPoint.x - CROSS, bustPoint.y), piecePoint(bustPoint.x + CROSS, bustPoint.y)]]),
+];
+
+/** The piece with its title moved clear of some more lines, the borders of pages, where there is room enough for it. */
+export function titledClearOf(piece: TruePiece, borders: Lines): TruePiece {
+  const title = titleBox(ringOf(piece.stitch), [...linesOn(piece), piece.grain, ...borders]);
+  const room = (box: TruePiece["title"]): number => box.width * box.height;
+  return room(title) >= room(piece.title) * LEAST_TITLE ? { ...piece, title } : piece;
+}
+
+/** A title parted by a page's border is easier to read than one of less than this share of its room. */
+const LEAST_TITLE = 0.3;
 
 function trueDart(piece: Piece, dart: Dart, cutting: readonly RingPoint[]): TrueDart {
   const end = pointOf(piece, dart.apex);

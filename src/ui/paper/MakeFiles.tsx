@@ -1,6 +1,6 @@
 import { useId } from "react";
 import type { LengthUnit } from "../../core/plan/work";
-import type { PaperFailure, PaperFile, PaperRequest } from "../../paper/request";
+import type { PaperFailure, PaperFile, PaperKind, PaperRequest } from "../../paper/request";
 import {
   brokenWords,
   cancelledSentence,
@@ -17,7 +17,7 @@ import { isSameWish } from "./asked";
 import type { MakingState } from "./paperRoom";
 import { usePaperRoom, usePaperRoomState } from "./usePaperRoom";
 
-const FILES: readonly PaperFile[] = ["pdf", "svg", "dxf"];
+const FILES: Readonly<Record<PaperKind, readonly PaperFile[]>> = { pieces: ["pdf", "svg", "dxf"], overlay: ["pdf", "svg"] };
 
 /** What only pages stand in the way of: a drawing has none. */
 const OF_PAGES: ReadonlySet<PaperFailure["code"]> = new Set(["sheet/page-too-small", "sheet/too-many-pages", "sheet/piece-too-wide"]);
@@ -39,7 +39,7 @@ export function MakeFiles({ request, failure }: MakeFilesProps) {
     <section className="make-files" aria-labelledby={`${id}-title`}>
       <h3 id={`${id}-title`}>Make the file</h3>
       <ul className="make-list">
-        {FILES.map((file) => (
+        {FILES[request.choices.kind].map((file) => (
           <li key={file}>
             {/* Still to be reached while it can do nothing, so that the focus stays where it is. */}
             <button

@@ -104,6 +104,11 @@ function Preview({ request, preview, failure }: PreviewProps) {
           </button>
         </Trouble>
       )}
+      {drawn !== null && failure === null && drawn.notes.map((note) => (
+        <p key={note} className="field-hint">
+          {note}
+        </p>
+      ))}
       {drawn !== null && failure === null && preview.kind !== "broke" && (
         <div className="sheet-map-place" data-settled={settled || undefined}>
           <SheetMap page={drawn.map} label="Map of the pages and the pieces on them" />

@@ -39,6 +39,7 @@ const corner = sheetPoint(0, 0);
 
 export const previewOf = (pages: number): PaperPreview => ({
   pages,
+  notes: [],
   map: {
     name: "Map",
     width: 720,

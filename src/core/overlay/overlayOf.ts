@@ -1,0 +1,376 @@
+/** The overlay of a plan: strips with the changed stretches of the chosen pieces, to be laid on the printed tissue. */
+import { areBoundsNear } from "../geometry/bounds";
+import { edgeFlatten, edgeNearest, type EdgeCurve } from "../geometry/edgeCurve";
+import { outlineBounds } from "../geometry/outline";
+import { directionOf, distance, type PiecePoint } from "../geometry/point";
+import { pointOf, type DartName, type Nest, type Piece, type PieceName, type PointName, type SeamName } from "../pattern/piece";
+import type { CutLine, Plan, Slip } from "../plan/plan";
+import type { Half } from "../plan/work";
+import { must } from "../result";
+import { outlineOf } from "../surgery/ring";
+import { SAME_POINT } from "../tolerance";
+import { radians, type Mm, type Radians } from "../units";
+import { changesOf, inParts, together, type Draft, type DraftOf } from "./drafts";
+import { CROSS_ROOM, holdBy, printedPoints } from "./layOn";
+import type { NeighbourLine, Overlay, OverlayPiece, Patch, PatchAmount, PatchLine, PatchOf, TooMuchWhy } from "./overlay";
+import { ringLength } from "./ringParts";
+import { levelLinesOf, sewnLegs, sewnRing, type SewnLine } from "./sewnLines";
+import { isInStrip, partsInStrip, stripArea, stripRing, uprightBox, widened, type Strip } from "./strip";
+import { along, longEnough, placeTitle } from "./titlePlace";
+
+/** Of the stitch line's length, and of the paper the piece takes: where there is more, strips are no better than the piece. */
+const MOST_MOVED = 0.6;
+const MOST_PAPER = 2 / 3;
+
+/** mm. A printed line further off than this is not beside the wearer's own. */
+const BESIDE: Mm = 60;
+
+/** mm. The printed sizes' own levels lie within this of the frame's; a level further off was moved. */
+const LEVEL_KEPT: Mm = 10;
+
+/** mm. How finely lines are sampled to find room for them. */
+const FINE: Mm = 0.5;
+const SAMPLE: Mm = 3;
+
+/** mm. Lines end so far within the paper, not at its very edge. */
+const INSET: Mm = 2;
+
+/** Paper about the lines of a strip, mm: the narrow one where it is else too long for the page. */
+const WIDE_MARGIN: Mm = 12;
+const MARGINS: readonly Mm[] = [WIDE_MARGIN, CROSS_ROOM];
+
+/** A strip is parted into so many at the most. */
+const MOST_PARTS = 8;
+
+/**
+ * The strips for the chosen pieces.
+ *
+ * @param longest how far a strip may reach, mm: the longer side of what can be printed on one page
+ * @returns every stretch of the final stitch line and dart legs that lies more than `SAME_LINE` off the frame size as
+ *          printed is on a strip, but for the pieces told as too much
+ */
+export function overlayOf(plan: Plan, names: readonly PieceName[], longest: Mm): Overlay {
+  const sheet: Sheet = { plan, longest };
+  const told = halvesOf(plan, names).map((one): Told => stripsOf(sheet, one));
+  return {
+    frame: { label: plan.sizing.frame.label, size: plan.nest.labels.indexOf(plan.sizing.frame.label) },
+    patches: told.flatMap(({ patches }) => patches),
+    same: told.flatMap(({ of, why, patches }) => (why === null && patches.length === 0 ? [of] : [])),
+    tooMuch: told.flatMap(({ of, why }) => (why === null ? [] : [{ ...of, why }])),
+  };
+}
+
+interface Sheet {
+  readonly plan: Plan;
+  readonly longest: Mm;
+}
+
+interface Told {
+  readonly of: OverlayPiece;
+  readonly why: TooMuchWhy | null;
+  readonly patches: readonly Patch[];
+}
+
+interface HalfPiece {
+  readonly final: Piece;
+  readonly half: Half | null;
+  readonly slips: readonly Slip[];
+  readonly cutLines: readonly CutLine[];
+}
+
+/** The chosen pieces in the plan's order; both halves of a piece where they differ. */
+function halvesOf(plan: Plan, names: readonly PieceName[]): readonly HalfPiece[] {
+  const left = plan.pieces.map((final) => ({ final, slips: plan.slips, cutLines: plan.cutLines }));
+  const { right } = plan;
+  if (right === null) return left.flatMap((one): HalfPiece[] => (names.includes(one.final.name) ? [{ ...one, half: null }] : []));
+  const ofRight = right.pieces.map((final) => ({ final, slips: right.slips, cutLines: right.cutLines }));
+  return names.flatMap((name): HalfPiece[] => {
+    const [ofLeft, ofOther] = [left.find(({ final }) => final.name === name), ofRight.find(({ final }) => final.name === name)];
+    if (ofLeft !== undefined && ofOther !== undefined && isAlike(ofLeft.final, ofOther.final)) return [{ ...ofLeft, half: null }];
+    return [
+      ...(ofLeft === undefined ? [] : [{ ...ofLeft, half: "left" as const }]),
+      ...(ofOther === undefined ? [] : [{ ...ofOther, half: "right" as const }]),
+    ];
+  });
+}
+
+/** Whether two pieces are drawn alike: their lines follow one another within SAME_POINT. */
+function isAlike(a: Piece, b: Piece): boolean {
+  if (a === b) return true;
+  const [ofA, ofB] = [[...sewnRing(a), ...sewnLegs(a)], [...sewnRing(b), ...sewnLegs(b)]];
+  return (
+    ofA.length === ofB.length &&
+    ofA.every(({ curve }, index) => {
+      const other = ofB[index]?.curve;
+      if (other === undefined || !isNear(curve.a, other.a) || !isNear(curve.b, other.b)) return false;
+      if (curve.curve === null || other.curve === null) return curve.curve === other.curve;
+      return isNear(curve.curve.c1, other.curve.c1) && isNear(curve.curve.c2, other.curve.c2);
+    })
+  );
+}
+
+const isNear = (p: PiecePoint, q: PiecePoint): boolean => distance(p, q) <= SAME_POINT;
+
+/** What is printed on the tissue for a piece: the same, or the front that the wearer parted by a seam. */
+export const tissueOf = (printed: readonly Piece[], name: PieceName): Piece | undefined =>
+  printed.find((piece) => piece.name === name) ??
+  (name === "centreFront" || name === "sideFront" ? printed.find((piece) => piece.name === "front") : undefined);
+
+function stripsOf({ plan, longest }: Sheet, one: HalfPiece): Told {
+  const { final, half, slips } = one;
+  const of: OverlayPiece = { piece: final.name, half };
+  const tissue = tissueOf(plan.printed, final.name);
+  if (tissue === undefined) return { of, why: "notPrinted", patches: [] };
+  const tooMuch = { of, why: isCutAndMoved(slips, final.name) ? "cutAndMoved" : "mostMoved", patches: [] } as const;
+  const { share, drafts } = changesOf(final, tissue);
+  if (share > MOST_MOVED) return tooMuch;
+  const print: Print = { nest: plan.nest, tissue, points: printedPoints(tissue), others: neighboursOf(plan, one) };
+  const single: Laid[] = [];
+  for (const draft of drafts) {
+    const laid = layInParts(draft, print, longest);
+    if (laid === null) return { of, why: "noHold", patches: [] };
+    single.push(...laid);
+  }
+  const strips = joined(single, print, longest);
+  if (strips.reduce((sum, { strip }) => sum + stripArea(strip), 0) > MOST_PAPER * paperOf(final)) return tooMuch;
+  const patches = strips.map((laid, index): Patch => {
+    const base = `${final.name}${half === null ? "" : `-${half}`}`;
+    return { ...patchOf(laid, one, print), key: `${base}-${index + 1}`, number: index + 1, count: strips.length };
+  });
+  return { of, why: null, patches };
+}
+
+/** mm². The upright box about a piece. */
+function paperOf(piece: Piece): number {
+  const { min, max } = outlineBounds(outlineOf(piece));
+  return (max.x - min.x) * (max.y - min.y);
+}
+
+/** Strips that take less paper as one are made one, those that save most first. */
+function joined(single: readonly Laid[], print: Print, longest: Mm): readonly Laid[] {
+  let strips = [...single];
+  for (;;) {
+    const pairs = strips.flatMap((a, index) => strips.slice(index + 1).flatMap((b) => asOne(a, b, print, longest) ?? []));
+    const best = pairs.toSorted((p, q) => q.saved - p.saved)[0];
+    if (best === undefined) return strips;
+    strips = strips.flatMap((strip) => (strip === best.a ? [best.both] : strip === best.b ? [] : [strip]));
+  }
+}
+
+interface Joined {
+  readonly a: Laid;
+  readonly b: Laid;
+  readonly both: Laid;
+  readonly saved: number;
+}
+
+function asOne(a: Laid, b: Laid, print: Print, longest: Mm): Joined | null {
+  // Strips that lie apart cannot save paper as one.
+  if (!areBoundsNear(uprightBox(a.strip), uprightBox(b.strip), 0)) return null;
+  const both = layOne(together(a.draft, b.draft), print, { longest, margin: WIDE_MARGIN });
+  if (both === null) return null;
+  const saved = stripArea(a.strip) + stripArea(b.strip) - stripArea(both.strip);
+  return saved > 0 ? { a, b, both, saved } : null;
+}
+
+/** Whether the piece's parts were cut apart and moved by what was done to it. */
+const isCutAndMoved = (slips: readonly Slip[], piece: PieceName): boolean =>
+  slips.some(({ outcome }) => outcome.ok && outcome.value.surgery.some((trace) => trace.piece === piece && trace.parts.length > 0));
+
+interface Print {
+  readonly nest: Nest;
+  readonly tissue: Piece;
+  readonly points: ReturnType<typeof printedPoints>;
+  /** Places in the chart of the printed lines that the wearer's runs between. */
+  readonly others: readonly number[];
+}
+
+/** The printed sizes that the wearer's own line runs between, without the frame's. */
+function neighboursOf({ nest, sizing }: Plan, { final, cutLines }: HalfPiece): readonly number[] {
+  const labels = cutLines.filter(({ piece, level }) => piece === final.name && level !== "bust").flatMap(({ between }) => between);
+  return [...new Set(labels)].filter((label) => label !== sizing.frame.label).map((label) => nest.labels.indexOf(label));
+}
+
+interface Laid {
+  readonly draft: Draft;
+  /** The paper before it was widened for the words: lines are drawn this far. */
+  readonly inked: Strip;
+  readonly strip: Strip;
+  readonly layOn: Patch["layOn"];
+  readonly title: Patch["title"];
+}
+
+/** The strip, or so many that each is no longer than may be; null where printed points to hold them by are too far. */
+function layInParts(draft: Draft, print: Print, longest: Mm): readonly Laid[] | null {
+  for (let count = 1; count <= MOST_PARTS; count += 1) {
+    const parts = count === 1 ? [draft] : inParts(draft, count);
+    for (const margin of MARGINS) {
+      const laid = parts.flatMap((part) => layOne(part, print, { longest, margin }) ?? []);
+      if (laid.length === parts.length) return laid;
+    }
+  }
+  return null;
+}
+
+interface Paper {
+  readonly longest: Mm;
+  readonly margin: Mm;
+}
+
+function layOne(draft: Draft, print: Print, { longest, margin }: Paper): Laid | null {
+  const lines = [...draft.seams, ...draft.legs];
+  const points = lines.flatMap(({ curve }) => edgeFlatten(curve, FINE));
+  const held = holdBy([...points, ...besideOf(draft, print.tissue)], print.points, turnsOf(draft), { longest, margin });
+  if (held === null) return null;
+  const inked = longEnough(held.strip);
+  const drawn = [...lines.map(({ curve }) => curve), ...frameLines(print.tissue, inked), ...otherLines(draft, print, inked).map(({ curve }) => curve)];
+  const layOn = print.points.filter(({ at }) => isInStrip(widened(inked, -CROSS_ROOM), at));
+  const obstacles = [...drawn.flatMap(sampled), ...layOn.flatMap(({ at }) => crossCorners(at))];
+  const titled = placeTitle(inked, obstacles, longest);
+  return titled === null ? null : { draft, inked, ...titled, layOn };
+}
+
+/** Half a cross. */
+const CROSS: Mm = 4;
+const crossCorners = (at: PiecePoint): readonly PiecePoint[] =>
+  [-CROSS, CROSS].flatMap((dx) => [-CROSS, CROSS].map((dy): PiecePoint => ({ ...at, x: at.x + dx, y: at.y + dy })));
+
+/** Upright, and along the strip. */
+function turnsOf({ seams, legs }: Draft): readonly Radians[] {
+  const chain = [...seams, ...legs];
+  const mains = seams.length > 0 && legs.length > 0 ? legs : chain;
+  const [first, last] = [mains[0], legs.length > 0 && mains === legs ? mains[0] : mains.at(-1)];
+  if (first === undefined || last === undefined) return [radians(0)];
+  const quarter = Math.PI / 2;
+  const slant = directionOf(first.curve.a, last.curve.b);
+  return [radians(0), radians(slant - quarter * Math.round(slant / quarter))];
+}
+
+/** The printed points beside the wearer's line: where the frame's own line runs. */
+function besideOf({ seams, legs }: Draft, tissue: Piece): readonly PiecePoint[] {
+  const printed = { seams: sewnRing(tissue), legs: sewnLegs(tissue) };
+  return [
+    ...seams.flatMap((line) => beside(line, printed.seams.filter(({ seam }) => seam === line.seam))),
+    ...legs.flatMap((line) => beside(line, printed.legs.filter(({ dart }) => dart === line.dart))),
+  ];
+}
+
+const beside = (line: SewnLine, all: readonly SewnLine[]): readonly PiecePoint[] =>
+  sampled(line.curve).flatMap((at) => {
+    const near = all.map(({ curve }) => edgeNearest(curve, at)).toSorted((p, q) => p.distance - q.distance)[0];
+    return near !== undefined && near.distance <= BESIDE ? [near.point] : [];
+  });
+
+const sampled = (curve: EdgeCurve<"piece">): readonly PiecePoint[] => {
+  const points = edgeFlatten(curve, FINE);
+  return points.flatMap((a, index) => {
+    const b = points[index + 1];
+    return b === undefined ? [] : along(a, b, SAMPLE);
+  });
+};
+
+/** All that is printed of the frame size within the paper. */
+const frameLines = (tissue: Piece, strip: Strip): readonly EdgeCurve<"piece">[] => frameParts(tissue, strip).flatMap(({ edges }) => edges);
+
+function frameParts(tissue: Piece, strip: Strip): readonly PatchLine[] {
+  const within = widened(strip, -INSET);
+  const cut = (kind: PatchLine["kind"], curves: readonly EdgeCurve<"piece">[]): readonly PatchLine[] =>
+    chained(curves.flatMap((curve) => partsInStrip(curve, within))).map((edges) => ({ kind, edges }));
+  return [
+    ...cut("seam", sewnRing(tissue).map(({ curve }) => curve)),
+    ...cut("dartLeg", sewnLegs(tissue).map(({ curve }) => curve)),
+    ...cut("level", levelLinesOf(tissue)),
+  ];
+}
+
+interface OtherLine {
+  readonly size: number;
+  readonly curve: EdgeCurve<"piece">;
+}
+
+/** The same seams in the printed sizes on either side; none on the strip of a dart. */
+function otherLines({ of, seams }: Draft, { nest, tissue, others }: Print, strip: Strip): readonly OtherLine[] {
+  if (of.every(({ kind }) => kind === "dart")) return [];
+  const within = widened(strip, -INSET);
+  return others.flatMap((size) => {
+    const printed = nest.sizes[size]?.find(({ name }) => name === tissue.name);
+    if (printed === undefined) return [];
+    return sewnRing(printed)
+      .filter((line) => seams.some(({ seam }) => seam === line.seam))
+      .flatMap(({ curve }) => partsInStrip(curve, within).map((part) => ({ size, curve: part })));
+  });
+}
+
+/** Edges that follow one another, joined into chains. */
+function chained(edges: readonly EdgeCurve<"piece">[]): readonly (readonly EdgeCurve<"piece">[])[] {
+  const chains: EdgeCurve<"piece">[][] = [];
+  for (const edge of edges) {
+    const end = chains.at(-1)?.at(-1);
+    if (end !== undefined && distance(end.b, edge.a) <= SAME_POINT) chains.at(-1)?.push(edge);
+    else chains.push([edge]);
+  }
+  return chains;
+}
+
+function patchOf({ draft, inked, strip, layOn, title }: Laid, one: HalfPiece, print: Print): Omit<Patch, "key" | "number" | "count"> {
+  const { final, half } = one;
+  const seams = chained(draft.seams.map(({ curve }) => curve)).map((edges): PatchLine => ({ kind: "seam", edges }));
+  const legs = draft.legs.map(({ curve }): PatchLine => ({ kind: "dartLeg", edges: [curve] }));
+  const others = otherLines(draft, print, inked);
+  const neighbours = print.others.flatMap((size) =>
+    chained(others.filter((line) => line.size === size).map(({ curve }) => curve)).map(
+      (edges): NeighbourLine => ({ kind: "seam", edges, size, label: must(print.nest.labels[size], "label") }),
+    ),
+  );
+  return {
+    piece: final.name,
+    tissue: print.tissue.name,
+    half,
+    of: draft.of.map((of) => whatOf(of, final)),
+    changed: [...seams, ...legs],
+    ends: endsOn(draft, final),
+    frame: frameParts(print.tissue, inked),
+    neighbours,
+    layOn,
+    amounts: amountsOn(draft, one, print),
+    ring: stripRing(strip),
+    title,
+  };
+}
+
+function whatOf(of: DraftOf, final: Piece): PatchOf {
+  if (of.kind === "dart") return of;
+  const seam = mainSeam(of.lines);
+  const main = of.lines.filter((line) => line.seam === seam);
+  const named = printedPoints(final).filter(({ name }) => final.edges.some((edge) => edge.seam === seam && (edge.from === name || edge.to === name)));
+  const nearest = (at: PiecePoint): PointName =>
+    must(named.toSorted((p, q) => distance(p.at, at) - distance(q.at, at))[0], "a named point of the seam").name;
+  return { kind: "seam", seam, from: nearest(must(main[0], "line").curve.a), to: nearest(must(main.at(-1), "line").curve.b) };
+}
+
+/** The seam that most of the lines are of. */
+function mainSeam(lines: readonly SewnLine[]): SeamName {
+  const seams = [...new Set(lines.map(({ seam }) => seam))];
+  const lengthOf = (seam: SeamName): Mm => ringLength(lines.filter((line) => line.seam === seam));
+  return must(seams.toSorted((a, b) => lengthOf(b) - lengthOf(a))[0], "seam");
+}
+
+/** Ends of darts that a leg on the strip runs to. */
+function endsOn({ legs }: Draft, final: Piece): readonly PiecePoint[] {
+  const reached = new Set(legs.flatMap(({ dart, to }): DartName[] => (dart !== null && to !== null ? [dart] : [])));
+  return final.darts.filter(({ name }) => reached.has(name)).map(({ apex }) => pointOf(final, apex));
+}
+
+/** How far off the lower printed line the final one runs, where that level is on the strip. */
+function amountsOn({ seams }: Draft, { final, cutLines }: HalfPiece, { nest, tissue }: Print): readonly PatchAmount[] {
+  return cutLines.flatMap(({ piece, level, between }): PatchAmount[] => {
+    const name: PointName = level === "hip" ? "sideHip" : "sideWaist";
+    const at = final.points[name]?.at;
+    if (piece !== final.name || level === "bust" || at === undefined) return [];
+    const isOn = seams.some(({ seam, curve }) => seam === "side" && edgeNearest(curve, at).distance <= SAME_POINT);
+    const lower = nest.sizes[nest.labels.indexOf(between[0])]?.find((one) => one.name === tissue.name)?.points[name]?.at;
+    // Another height, after a change of length, is not beside the printed line.
+    if (!isOn || lower === undefined || Math.abs(lower.y - at.y) > LEVEL_KEPT) return [];
+    return [{ level, at, between, offset: at.x - lower.x }];
+  });
+}

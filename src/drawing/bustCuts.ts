@@ -1,0 +1,65 @@
+/** The bust alteration of one piece as two small drawings for paper: where to cut, and how the parts lie when moved. */
+import type { PiecePoint } from "../core/geometry/point";
+import type { PieceName } from "../core/pattern/piece";
+import type { Plan, Slip, SlipTrace } from "../core/plan/plan";
+import type { SurgeryTrace } from "../core/surgery/cutAndMove";
+import type { Mm } from "../core/units";
+import { boundsOf, type Box } from "./layout";
+import { slipMarks, transformAt } from "./surgeryMarks";
+
+export interface BustCuts {
+  readonly piece: PieceName;
+  /** Paper is let in; otherwise the parts lap. */
+  readonly opens: boolean;
+  /** mm on the half at the bust point, and how far the centre part is lengthened or shortened. */
+  readonly spread: Mm;
+  readonly drop: Mm;
+  /** Round the piece before and after, mm. */
+  readonly box: Box;
+  readonly before: string;
+  /** Legs of the darts, before. */
+  readonly legs: readonly string[];
+  readonly cuts: readonly string[];
+  readonly hinges: readonly PiecePoint[];
+  readonly after: string;
+  /** The parts as they lie when moved: closed outlines, each with the move that lays it there. */
+  readonly parts: readonly { readonly outline: string; readonly transform: string }[];
+}
+
+/** Of each piece that a bust alteration of the plan cuts; none where none is made. */
+export function bustCuts(plan: Pick<Plan, "slips">): readonly BustCuts[] {
+  return plan.slips.flatMap((slip) => (slip.what.kind === "bust" && slip.outcome.ok ? cutsOf(slip.what, slip.outcome.value) : []));
+}
+
+type BustWhat = Extract<Slip["what"], { kind: "bust" }>;
+
+function cutsOf(what: BustWhat, trace: SlipTrace): readonly BustCuts[] {
+  return slipMarks(trace).flatMap((marks): readonly BustCuts[] => {
+    const stage = marks.stages.at(-1);
+    const [old, made] = [trace.before[marks.piece], trace.after[marks.piece]];
+    if (stage === undefined || old === undefined || made === undefined) return [];
+    return [
+      {
+        piece: marks.piece,
+        opens: areaOf(trace.surgery, marks.piece) > 0,
+        spread: what.spread,
+        drop: what.drop,
+        box: around(boundsOf(old), boundsOf(made)),
+        before: marks.before,
+        legs: marks.legsBefore,
+        cuts: stage.cuts,
+        hinges: stage.hinges,
+        after: marks.after,
+        parts: stage.regions.map(({ outline, motion }) => ({ outline, transform: transformAt(motion, 1) })),
+      },
+    ];
+  });
+}
+
+const areaOf = (surgery: readonly SurgeryTrace[], piece: PieceName): number =>
+  surgery.filter((one) => one.piece === piece).reduce((sum, { area }) => sum + area, 0);
+
+function around(a: Box, b: Box): Box {
+  const [x, y] = [Math.min(a.x, b.x), Math.min(a.y, b.y)];
+  return { x, y, width: Math.max(a.x + a.width, b.x + b.width) - x, height: Math.max(a.y + a.height, b.y + b.height) - y };
+}

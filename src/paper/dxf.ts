@@ -1,0 +1,204 @@
+/**
+ * Pieces as a DXF file laid out after ASTM D6673, the open exchange standard of the apparel trade: a block for each piece,
+ * its lines and points told apart by numbered layers.
+ *
+ * The numbers of the layers, the group codes of notches and the wording of the texts are quoted from notes made from memory
+ * of the standard, not from its text. Its base is the DXF of release 13; what is written here is that of release 12
+ * (AC1009) in ASCII: it holds every entity that the standard asks for, needs no handles, classes or objects, and is what
+ * general-purpose programs read most surely.
+ */
+import { edgeFlatten, type EdgeCurve } from "../core/geometry/edgeCurve";
+import type { PiecePoint } from "../core/geometry/point";
+import type { Notch, TruePiece } from "../core/cutting/truePiece";
+import type { Mm } from "../core/units";
+import { capital, pieceWords } from "../words/names";
+import { plainLetters } from "./plainLetters";
+
+export interface DxfOptions {
+  readonly style: string;
+  /** Said as the size of pieces that are the wearer's own. */
+  readonly sizeName: string;
+  /** yyyy-mm-dd. */
+  readonly day: string;
+}
+
+/** @source ASTM D6673, from memory */
+const LAYER = {
+  boundary: 1,
+  turnPoint: 2,
+  curvePoint: 3,
+  notch: 4,
+  mirror: 6,
+  grain: 7,
+  internal: 8,
+  drill: 13,
+  sew: 14,
+  annotation: 15,
+} as const;
+type Layer = (typeof LAYER)[keyof typeof LAYER];
+
+/** mm. How far the straight stretches of a line leave its curve, at the most. */
+const CHORD: Mm = 0.05;
+
+/** mm. Between two pieces on the sheet; height of letters, and from one line of them to the next. */
+const GAP: Mm = 20;
+const LETTERS: Mm = 4;
+const LEADING: Mm = 7;
+
+/** Steps per mm. */
+const STEPS = 1000;
+
+/** A group code and its value. */
+type Group = readonly [code: number, value: string | number];
+
+/** In the drawing: x to the right, y up. */
+interface Place {
+  readonly x: Mm;
+  readonly y: Mm;
+}
+
+/**
+ * The pieces in mm, each in a block of its own named by its key, laid side by side without overlapping. y grows upward in
+ * DXF, so that the pieces lie as they do on paper, not turned over. Boundaries are closed polylines (layer 1) with a point
+ * at each corner (2) and at each point that stands for a curve (3). A notch is a point (4) on the boundary with its depth
+ * (group 39, mm) and its direction into the piece (group 50, degrees against the clock from +x). Stitch lines (14) and
+ * inner lines (8) leave their curves by 0.05 mm at the most. All writing is ASCII.
+ */
+export function writeDxf(pieces: readonly TruePiece[], options: DxfOptions): string {
+  const offsets = sideBySide(pieces);
+  const groups: Group[] = [
+    ...header(),
+    ...tables(),
+    ...section("BLOCKS", pieces.flatMap((piece) => block(piece, options))),
+    ...section("ENTITIES", [
+      ...pieces.flatMap((piece, i) => insert(piece.key, { x: offsets[i] ?? 0, y: 0 })),
+      ...styleText(pieces, options),
+    ]),
+    [0, "EOF"],
+  ];
+  return groups.map(([code, value]) => `${String(code).padStart(3)}\r\n${writtenValue(value)}\r\n`).join("");
+}
+
+const writtenValue = (value: string | number): string => (typeof value === "string" ? value : written(value));
+
+// Rounded so, a number prints without an exponent and without a negative zero.
+const written = (value: number): string => String(Math.round(value * STEPS) / STEPS);
+
+const section = (name: string, content: readonly Group[]): Group[] => [[0, "SECTION"], [2, name], ...content, [0, "ENDSEC"]];
+
+/** Metric, in mm. $INSUNITS is younger than release 12, but older programs pass over it and newer ones scale by it. */
+const header = (): Group[] => section("HEADER", [[9, "$ACADVER"], [1, "AC1009"], [9, "$INSUNITS"], [70, 4], [9, "$MEASUREMENT"], [70, 1]]);
+
+function tables(): Group[] {
+  const layers = Object.values(LAYER);
+  return section("TABLES", [
+    ...table("LTYPE", 1, [[0, "LTYPE"], [2, "CONTINUOUS"], [70, 0], [3, "Solid line"], [72, 65], [73, 0], [40, 0]]),
+    ...table("LAYER", layers.length, layers.flatMap((layer): Group[] => [[0, "LAYER"], [2, String(layer)], [70, 0], [62, 7], [6, "CONTINUOUS"]])),
+  ]);
+}
+
+const table = (name: string, count: number, content: readonly Group[]): Group[] => [[0, "TABLE"], [2, name], [70, count], ...content, [0, "ENDTAB"]];
+
+function block(piece: TruePiece, options: DxfOptions): Group[] {
+  const boundary = piece.cutting.map(({ at }) => at);
+  return [
+    ...[[0, "BLOCK"], [8, "0"], [2, piece.key], [70, 0], ...at({ x: 0, y: 0 }), [3, piece.key]] satisfies Group[],
+    ...polyline(LAYER.boundary, boundary, true),
+    ...piece.cutting.flatMap(({ at: place, corner }) => point(corner ? LAYER.turnPoint : LAYER.curvePoint, place)),
+    ...piece.notches.flatMap((notch) => notchPoint(notch)),
+    ...piece.fold.flatMap((edge) => chain(LAYER.mirror, [edge])),
+    ...line(LAYER.grain, ...piece.grain),
+    ...piece.darts.flatMap(({ legs }) => legs.flatMap((leg) => chain(LAYER.internal, [leg]))),
+    ...piece.levels.flatMap(({ points }) => open(LAYER.internal, points)),
+    ...piece.drills.flatMap((drill) => point(LAYER.drill, drill.at)),
+    ...polyline(LAYER.sew, flattened(piece.stitch).slice(0, -1), true),
+    ...pieceText(piece, options),
+    ...[[0, "ENDBLK"], [8, "0"]] satisfies Group[],
+  ];
+}
+
+/** Points along the edges, both ends among them. */
+const flattened = (edges: readonly EdgeCurve<"piece">[]): readonly PiecePoint[] =>
+  edges.flatMap((edge, i) => edgeFlatten(edge, CHORD).slice(i === 0 ? 0 : 1));
+
+const chain = (layer: Layer, edges: readonly EdgeCurve<"piece">[]): Group[] => open(layer, flattened(edges));
+
+function open(layer: Layer, points: readonly PiecePoint[]): Group[] {
+  const [first, second, ...more] = points;
+  if (first === undefined || second === undefined) return [];
+  return more.length === 0 ? line(layer, first, second) : polyline(layer, points, false);
+}
+
+/** From the piece frame, where y grows downward. */
+const upright = ({ x, y }: PiecePoint): Place => ({ x, y: -y });
+
+const at = ({ x, y }: Place): Group[] => [[10, x], [20, y], [30, 0]];
+
+const point = (layer: Layer, place: PiecePoint): Group[] => [[0, "POINT"], [8, String(layer)], ...at(upright(place))];
+
+function line(layer: Layer, from: PiecePoint, to: PiecePoint): Group[] {
+  const end = upright(to);
+  return [[0, "LINE"], [8, String(layer)], ...at(upright(from)), [11, end.x], [21, end.y], [31, 0]];
+}
+
+function polyline(layer: Layer, points: readonly PiecePoint[], closed: boolean): Group[] {
+  const name = String(layer);
+  return [
+    ...[[0, "POLYLINE"], [8, name], [66, 1], ...at({ x: 0, y: 0 }), [70, closed ? 1 : 0]] satisfies Group[],
+    ...points.flatMap((place): Group[] => [[0, "VERTEX"], [8, name], ...at(upright(place))]),
+    ...[[0, "SEQEND"], [8, name]] satisfies Group[],
+  ];
+}
+
+/** On the boundary; its depth is the way to the stitch line, or none where there is no allowance. */
+function notchPoint({ stitch, cut }: Notch): Group[] {
+  const [from, to] = [upright(cut), upright(stitch)];
+  const depth = Math.hypot(to.x - from.x, to.y - from.y);
+  const degrees = (Math.atan2(to.y - from.y, to.x - from.x) * 180) / Math.PI;
+  return [...point(LAYER.notch, cut), [39, depth], [50, degrees < 0 ? degrees + 360 : degrees]];
+}
+
+function pieceText(piece: TruePiece, { sizeName }: DxfOptions): Group[] {
+  const half = piece.half === null ? "" : `, ${piece.half}`;
+  const { centre, width } = piece.title;
+  const corner = upright(centre);
+  const start = { x: corner.x - width / 2, y: corner.y };
+  const lines = [`Piece Name: ${capital(pieceWords(piece.name))}${half}`, `Size: ${piece.size ?? sizeName}`, `Quantity: ${piece.cut.count}`];
+  return [
+    ...lines.flatMap((text, i) => writing(LAYER.boundary, below(start, i), text)),
+    ...writing(LAYER.annotation, below(start, lines.length), cutText(piece)),
+    ...(piece.bustPoint === null ? [] : writing(LAYER.annotation, upright(piece.bustPoint), "Bust point")),
+  ];
+}
+
+function cutText({ cut }: TruePiece): string {
+  if (cut.onFold) return `Cut ${cut.count} on the fold`;
+  return cut.count === 1 ? "Cut 1" : `Cut ${cut.count}, one turned over`;
+}
+
+function styleText(pieces: readonly TruePiece[], { style, sizeName, day }: DxfOptions): Group[] {
+  const lowest = Math.min(0, ...pieces.flatMap(({ cutting }) => cutting.map(({ at: place }) => upright(place).y)));
+  const start = { x: 0, y: lowest - GAP };
+  const lines = [`Style Name: ${style}`, `Creation Date: ${day}`, `Author: Bodicewright`, `Sample Size: ${sizeName}`, "Units: METRIC"];
+  return lines.flatMap((text, i) => writing(LAYER.boundary, below(start, i), text));
+}
+
+const below = ({ x, y }: Place, lines: number): Place => ({ x, y: y - lines * LEADING });
+
+const writing = (layer: Layer, place: Place, text: string): Group[] => [[0, "TEXT"], [8, String(layer)], ...at(place), [40, LETTERS], [1, ascii(text)]];
+
+/** Two percent signs would begin a control code of the format. */
+const ascii = (text: string): string => plainLetters(text, (code) => code >= 0x20 && code < 0x7f).replaceAll("%%", "% %");
+
+const insert = (key: string, place: Place): Group[] => [[0, "INSERT"], [8, String(LAYER.boundary)], [2, key], ...at(place)];
+
+/** How far each piece is moved to the right: from the left to the right, as wide as they are, with gaps. */
+function sideBySide(pieces: readonly TruePiece[]): Mm[] {
+  let free = 0;
+  return pieces.map(({ cutting }) => {
+    const across = cutting.map((corner) => corner.at.x);
+    const move = free - Math.min(...across);
+    free = move + Math.max(...across) + GAP;
+    return move;
+  });
+}

@@ -1,0 +1,163 @@
+/** The words on overlay strips, and how they are used on the tissue. */
+import type { LayOnPoint, Overlay, OverlayPiece, Patch, PatchAmount, PatchOf, TooMuchWhy } from "../core/overlay/overlay";
+import { DART_NAMES, homeOf } from "../core/pattern/dartNames";
+import { isBasque } from "../core/pattern/pieceGroups";
+import type { DartName, PieceName, PointName, SeamName } from "../core/pattern/piece";
+import type { LengthUnit } from "../core/plan/work";
+import { halfWords } from "./fits";
+import { formatAmount } from "./length";
+import { capital, centreWords, dartWords, levelWords, listWords, pieceWords, seamWords } from "./names";
+
+/** Short names of printed points, to stand beside their crosses. */
+const POINTS: Readonly<Partial<Record<PointName, string>>> = {
+  sideNeck: "side neck",
+  shoulderTip: "shoulder tip",
+  underarm: "underarm",
+  sideBust: "side, bust line",
+  sideWaist: "side waist",
+  sideHip: "side, hip line",
+  sideHem: "side hem",
+  sideUnderBust: "side, under bust",
+  bustPoint: "bust point",
+  princessTop: "top of princess seam",
+  princessBust: "princess seam at bust",
+  princessWaist: "princess seam at waist",
+  strapInner: "inner strap end",
+  strapOuter: "outer strap end",
+  strapFrontInner: "front strap end, inner",
+  strapFrontOuter: "front strap end, outer",
+  strapBackInner: "back strap end, inner",
+  strapBackOuter: "back strap end, outer",
+};
+
+const CENTRE_POINTS: Readonly<Partial<Record<PointName, string>>> = {
+  centreNeck: "neck",
+  centreBust: "bust line",
+  underBustCentre: "under bust",
+  centreWaist: "waist",
+  centreHip: "hip line",
+  centreHem: "hem",
+};
+
+/** "side waist", "centre front, bust line", "side dart, upper end", "waist dart, end". */
+export function layOnWords(name: PointName, piece: PieceName): string {
+  const own = POINTS[name];
+  if (own !== undefined) return own;
+  const centre = CENTRE_POINTS[name];
+  if (centre !== undefined) return `${centreWords(piece)}, ${centre}`;
+  const dart = DART_NAMES.find((one) => DART_ENDS.some((end) => name === `${one}${end}`));
+  if (dart === undefined) return "corner";
+  return `${dartWords(dart)}, ${dartEndWords(dart, name)}`;
+}
+
+const DART_ENDS = ["Inner", "Outer", "Apex"] as const;
+
+/** Of upright darts the inner end lies nearer the centre; of those that open at the side or the centre it is the upper one. */
+function dartEndWords(dart: DartName, name: PointName): string {
+  if (name.endsWith("Apex")) return "point";
+  const home = homeOf(dart);
+  const isUpright = home !== "side" && home !== "french" && home !== "centre" && home !== "armhole";
+  return name.endsWith("Inner") ? (isUpright ? "inner end" : "upper end") : isUpright ? "outer end" : "lower end";
+}
+
+/** Piece, half and number: "Front", "Front, left half, strip 1 of 2". */
+export function stripTitle({ piece, half, number, count }: Pick<Patch, "piece" | "half" | "number" | "count">): string {
+  const name = pieceTitle({ piece, half });
+  return count === 1 ? name : `${name}, strip ${number} of ${count}`;
+}
+
+export const pieceTitle = ({ piece, half }: OverlayPiece): string => capital(`${pieceWords(piece)}${half === null ? "" : `, ${halfWords(half)}`}`);
+
+/** Ends of a stretch of side seam or centre line: the level alone says where. */
+const LEVEL_ENDS: Readonly<Partial<Record<PointName, string>>> = {
+  underarm: "underarm",
+  sideBust: "bust line",
+  sideUnderBust: "under-bust seam",
+  sideWaist: "waist",
+  sideHip: "hip line",
+  sideHem: "hem",
+  ...CENTRE_POINTS,
+};
+
+/** Ends of a stretch of a seam across the piece. */
+const CROSS_ENDS: Readonly<Partial<Record<PointName, string>>> = {
+  sideWaist: "side seam",
+  sideUnderBust: "side seam",
+  sideHem: "side seam",
+  princessTop: "top",
+  princessBust: "bust",
+  princessWaist: "waist",
+};
+
+function endWords(name: PointName, seam: SeamName, piece: PieceName): string {
+  if (seam === "side" || seam === "centre") return LEVEL_ENDS[name] ?? layOnWords(name, piece);
+  if (CENTRE_POINTS[name] !== undefined) return centreWords(piece);
+  if (seam !== "princess" && name.startsWith("princess")) return "princess seam";
+  return CROSS_ENDS[name] ?? layOnWords(name, piece);
+}
+
+/** "side seam, underarm to waist": one for each seam or dart on the strip. */
+export const stripOf = ({ of, piece }: Pick<Patch, "of" | "piece">): readonly string[] => of.map((one) => ofWords(one, piece));
+
+function ofWords(of: PatchOf, piece: PieceName): string {
+  if (of.kind === "dart") return dartWords(of.dart);
+  const seam = seamWords(of.seam, piece);
+  const [from, to] = [endWords(of.from, of.seam, piece), endWords(of.to, of.seam, piece)];
+  return from === to ? `${seam} at the ${from}` : `${seam}, ${from} to ${to}`;
+}
+
+/** What is laid on what: "Lay the dashes on the 12 line of the front." */
+export const layOnSentence = ({ tissue }: Pick<Patch, "tissue">, frame: string): string =>
+  `Lay the dashed line on the ${frame} line of the ${pieceWords(tissue)}.`;
+
+/** Beside the arrow up the piece. */
+export const upWords = (piece: PieceName): string =>
+  isBasque(piece) ? "up, to the waist" : piece === "frontBand" || piece === "backBand" ? "up, to the bust" : piece === "strap" ? "to the back end" : "up, to the neck";
+
+/** Beside the arrow to the centre line; a strap has none. */
+export const centreArrowWords = (piece: PieceName): string => (piece === "strap" ? "to the neck edge" : `${centreWords(piece)} this way`);
+
+/** "waist: 5 mm outside the 12 line", "hip: on the 14 line". */
+export function amountWords({ level, between, offset }: PatchAmount, unit: LengthUnit): string {
+  const [lower] = between;
+  const amount = formatAmount(Math.abs(offset), unit);
+  if (amount === formatAmount(0, unit)) return `${levelWords(level)}: on the ${lower} line`;
+  return `${levelWords(level)}: ${amount} ${offset > 0 ? "outside" : "inside"} the ${lower} line`;
+}
+
+/** What to read on the strips. */
+export const OVERLAY_KEY: readonly { readonly role: "changed" | "layOn" | "printed" | "cross"; readonly text: string }[] = [
+  { role: "changed", text: "heavy line: your own stitch line, to trace" },
+  { role: "layOn", text: "dashed line: your size as printed, to lay the strip on by" },
+  { role: "printed", text: "thin lines: the printed sizes on either side" },
+  { role: "cross", text: "crosses: points printed on the tissue" },
+];
+
+/** How the strips are used, step by step. */
+export const OVERLAY_STEPS: readonly string[] = [
+  "Print at 100 %, with no fitting to the page.",
+  "Measure the test square. If it is not true, stop and print again.",
+  "Cut the strips apart on their thin outer lines.",
+  "Slide a strip under the printed tissue, words up, and turn it until its arrows point as they say. Where the pattern is on thick paper, work against a window pane or a light.",
+  "Match the dashed line and every cross to the print. If one will not meet, look at the strip’s name and its size again: do not force it.",
+  "Hold both with weights or tape, lay your tracing paper over them and trace the heavy line in place of the printed one. It runs a little beyond what changed, on the printed line, so that you see the join.",
+  "Write the piece on your tracing, take the strip away and go on to the next. What no strip shows is traced as printed.",
+];
+
+export const OVERLAY_CAUTION = "Scissors or blade: cut away from your hand, close the blade each time you lay it down, and lay the tissue aside before you cut a strip.";
+
+const WHY: Readonly<Record<TooMuchWhy, string>> = {
+  mostMoved: "so much of it moved that strips would take nearly as much paper as the piece. Print the piece itself.",
+  cutAndMoved: "its parts are cut and moved, so that strips would take nearly as much paper as the piece. Cut and move the tissue by the checklist, or print the piece itself.",
+  notPrinted: "your tissue has no such piece in this size. Print the piece itself.",
+  noHold: "too few printed points lie near what moved to lay a strip on by. Print the piece itself.",
+};
+
+/** What has no strip and why, a sentence each. */
+export function withoutStrips({ same, tooMuch }: Pick<Overlay, "same" | "tooMuch">): readonly string[] {
+  const unchanged = same.length === 0 ? [] : [`As printed, nothing to lay on: ${listWords(same.map((one) => `the ${pieceTitle(one).toLowerCase()}`))}.`];
+  return [...unchanged, ...tooMuch.map((one) => `${pieceTitle(one)}: ${WHY[one.why]}`)];
+}
+
+/** The names of all points on a strip, for those who cannot see it. */
+export const layOnList = (layOn: readonly LayOnPoint[], piece: PieceName): string => listWords(layOn.map(({ name }) => layOnWords(name, piece)));
