@@ -40,10 +40,16 @@ type Layer = (typeof LAYER)[keyof typeof LAYER];
 /** mm. How far the straight stretches of a line leave its curve, at the most. */
 const CHORD: Mm = 0.05;
 
-/** mm. Between two pieces on the sheet; height of letters, and from one line of them to the next. */
+/** mm. Between two pieces on the sheet. */
 const GAP: Mm = 20;
+
+/** mm. Height of letters, and that below which they are not read. */
 const LETTERS: Mm = 4;
-const LEADING: Mm = 7;
+const SMALLEST: Mm = 2;
+
+/** From one line of writing to the next, and how wide a letter is in most programs: in heights of letters. */
+const SPACED = 1.75;
+const WIDE = 0.9;
 
 /** Steps per mm. */
 const STEPS = 1000;
@@ -160,15 +166,26 @@ function notchPoint({ stitch, cut }: Notch): Group[] {
 
 function pieceText(piece: TruePiece, { sizeName }: DxfOptions): Group[] {
   const half = piece.half === null ? "" : `, ${piece.half}`;
-  const { centre, width } = piece.title;
-  const corner = upright(centre);
-  const start = { x: corner.x - width / 2, y: corner.y };
-  const lines = [`Piece Name: ${capital(pieceWords(piece.name))}${half}`, `Size: ${piece.size ?? sizeName}`, `Quantity: ${piece.cut.count}`];
+  const said = [`Piece Name: ${capital(pieceWords(piece.name))}${half}`, `Size: ${piece.size ?? sizeName}`, `Quantity: ${piece.cut.count}`];
+  const lines = [...said.map((text) => ({ text, layer: LAYER.boundary })), { text: cutText(piece), layer: LAYER.annotation }];
   return [
-    ...lines.flatMap((text, i) => writing(LAYER.boundary, below(start, i), text)),
-    ...writing(LAYER.annotation, below(start, lines.length), cutText(piece)),
+    ...inTitleBox(piece.title, lines),
     ...(piece.bustPoint === null ? [] : writing(LAYER.annotation, upright(piece.bustPoint), "Bust point")),
   ];
+}
+
+/** Lines in the box that is kept free for the title: along its longer side, and smaller where they would not fit. */
+function inTitleBox({ centre, width, height }: TruePiece["title"], lines: readonly { readonly text: string; readonly layer: Layer }[]): Group[] {
+  const middle = upright(centre);
+  const [along, across] = [Math.max(width, height), Math.min(width, height)];
+  const longest = Math.max(...lines.map(({ text }) => text.length));
+  const size = Math.max(SMALLEST, Math.min(LETTERS, along / (WIDE * longest), across / (SPACED * lines.length)));
+  const start = (-along / 2) * Math.min(1, (WIDE * longest * size) / along);
+  return lines.flatMap(({ text, layer }, i) => {
+    const down = ((i + 1 - lines.length / 2) * SPACED - 0.5 * (SPACED - 1)) * size;
+    const place = width >= height ? { x: middle.x + start, y: middle.y - down } : { x: middle.x + down, y: middle.y + start };
+    return writing(layer, place, text, size, width >= height ? 0 : 90);
+  });
 }
 
 function cutText({ cut }: TruePiece): string {
@@ -183,9 +200,13 @@ function styleText(pieces: readonly TruePiece[], { style, sizeName, day }: DxfOp
   return lines.flatMap((text, i) => writing(LAYER.boundary, below(start, i), text));
 }
 
-const below = ({ x, y }: Place, lines: number): Place => ({ x, y: y - lines * LEADING });
+const below = ({ x, y }: Place, lines: number): Place => ({ x, y: y - lines * SPACED * LETTERS });
 
-const writing = (layer: Layer, place: Place, text: string): Group[] => [[0, "TEXT"], [8, String(layer)], ...at(place), [40, LETTERS], [1, ascii(text)]];
+/** From its lower left corner, turned by so many degrees against the clock. */
+const writing = (layer: Layer, place: Place, text: string, size: Mm = LETTERS, degrees = 0): Group[] => [
+  ...[[0, "TEXT"], [8, String(layer)], ...at(place), [40, size], [1, ascii(text)]] satisfies Group[],
+  ...(degrees === 0 ? [] : [[50, degrees]] satisfies Group[]),
+];
 
 /** Two percent signs would begin a control code of the format. */
 const ascii = (text: string): string => plainLetters(text, (code) => code >= 0x20 && code < 0x7f).replaceAll("%%", "% %");
