@@ -15,7 +15,7 @@ const ABOUT: Readonly<Record<Step, string>> = {
   blend: "your size",
   darts: "move and shape",
   fit: "what the body shows",
-  paper: "print the list",
+  paper: "print and cut",
 };
 
 /** The running stitch that leads through the work. Sewn up to where the wearer is, tacked from there on. */
