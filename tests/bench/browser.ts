@@ -5,6 +5,7 @@ import { gzipSync } from "node:zlib";
 import { chromium } from "@playwright/test";
 import { build, preview } from "vite";
 import { browserFlags, installedBrowser } from "../tools/browser.mjs";
+import { benchPaper } from "./paper";
 import { median, print, quantile, quickest } from "./table";
 
 const SITE = "node_modules/.cache/bodicewright-bench";
@@ -33,6 +34,8 @@ export async function benchBrowser(): Promise<void> {
       firsts.push(await page.evaluate(() => performance.now()));
     }
     print("First view of the demo after navigation, ms (aim: at most 1000)", ["median", "worst", "quickest"], [[median(firsts), Math.max(...firsts), quickest(firsts)]]);
+
+    await benchPaper(browser, "http://127.0.0.1:4391/");
 
     const rows: (string | number)[][] = [];
     for (const step of ["tape", "darts"]) {
