@@ -74,13 +74,16 @@ describe("the drawing", () => {
   });
 
   it("lays the pieces beside each other, 20 mm apart", () => {
-    const inserts = (parsed.entities as Entity[]).filter(({ type }) => type === "INSERT");
-    const spans = PIECES.map(({ cutting }, i) => {
+    const pieces = [...PIECES, { ...HAND_FRONT, key: "front-right" }];
+    const drawing = must(new Parser().parseSync(writeDxf(pieces, OPTIONS)), "a drawing");
+    const inserts = (drawing.entities as Entity[]).filter(({ type }) => type === "INSERT");
+    const spans = pieces.map(({ cutting }, i) => {
       const xs = cutting.map(({ at }) => at.x + (inserts[i]?.position?.x ?? NaN));
       return [Math.min(...xs), Math.max(...xs)];
     });
     // The front is 210 mm wide, the strap 50.
-    expect(spans).toEqual([[0, 210], [230, 280]]);
+    expect(spans).toEqual([[0, 210], [230, 280], [300, 510]]);
+    expect(inserts.map(({ position }) => position?.y)).toEqual([0, 0, 0]);
   });
 
   it("says the style, the day and the unit under the pieces", () => {

@@ -13,11 +13,14 @@ const KINDS = [
   ["Z", 0],
 ] as const;
 
-export interface PdfLine {
-  readonly steps: readonly PathStep[];
+interface Look {
   readonly dash: readonly number[];
   readonly width: number;
   readonly colour: string;
+}
+
+export interface PdfLine extends Look {
+  readonly steps: readonly PathStep[];
   readonly painted: "stroke" | "fillStroke" | "clip";
 }
 
@@ -42,17 +45,21 @@ export async function pdfLines(bytes: Uint8Array, pageNumber = 1): Promise<PdfLi
   const { fnArray, argsArray } = await page.getOperatorList();
   const height = heightOf(page);
   const lines: PdfLine[] = [];
-  let [dash, width, colour]: [readonly number[], number, string] = [[], 0, ""];
+  // What holds on a new page: a width of 1 pt, unbroken, black.
+  let look: Look = { dash: [], width: MM, colour: "#000000" };
+  const saved: Look[] = [];
   for (const [i, operator] of fnArray.entries()) {
     const args: unknown = argsArray[i];
-    if (operator === OPS.setDash) dash = (args as [number[], number])[0].map((length) => length * MM);
-    if (operator === OPS.setLineWidth) width = (args as [number])[0] * MM;
-    if (operator === OPS.setStrokeRGBColor) [colour] = args as [string];
+    if (operator === OPS.save) saved.push(look);
+    if (operator === OPS.restore) look = saved.pop() ?? look;
+    if (operator === OPS.setDash) look = { ...look, dash: (args as [number[], number])[0].map((length) => length * MM) };
+    if (operator === OPS.setLineWidth) look = { ...look, width: (args as [number])[0] * MM };
+    if (operator === OPS.setStrokeRGBColor) look = { ...look, colour: (args as [string])[0] };
     if (operator !== OPS.constructPath) continue;
     const [paint, [data]] = args as [number, [Float32Array]];
     const painted = paint === OPS.stroke ? "stroke" : paint === OPS.fillStroke ? "fillStroke" : paint === OPS.endPath ? "clip" : undefined;
     if (painted === undefined) throw new Error(`a path painted by ${paint}`);
-    lines.push({ steps: stepsOf([...data], height), dash, width, colour, painted });
+    lines.push({ steps: stepsOf([...data], height), ...look, painted });
   }
   return lines;
 }

@@ -14,14 +14,22 @@ function isRunnable(file) {
   }
 }
 
+/** Where a program may be found on this machine, by its plain name. @param {string} name */
+const placesOf = (name) =>
+  (process.env["PATH"] ?? "")
+    .split(delimiter)
+    .filter((folder) => folder !== "")
+    .map((folder) => join(folder, name));
+
+/** @param {string} name @returns {boolean} */
+export const isInstalled = (name) => placesOf(name).some((file) => isRunnable(file) || isRunnable(`${file}.exe`));
+
 /**
  * The Chromium or Chrome of this machine, if it has one.
  * @returns {string | undefined}
  */
 export function installedBrowser() {
-  const folders = (process.env["PATH"] ?? "").split(delimiter).filter((folder) => folder !== "");
-  const candidates = NAMES.flatMap((name) => folders.map((folder) => join(folder, name)));
-  return ["/usr/bin/chromium", ...candidates].find(isRunnable);
+  return ["/usr/bin/chromium", ...NAMES.flatMap(placesOf)].find(isRunnable);
 }
 
 /** True when this process runs as root, where Chromium refuses to start in its sandbox. */

@@ -2,14 +2,14 @@
 // stderr, and does nothing when nothing changed.
 //
 //   node tests/tools/ensure.mjs            packages
-//   node tests/tools/ensure.mjs --browser  packages and a browser
+//   node tests/tools/ensure.mjs --browser  packages, a browser and Poppler, which reads the PDF files
 //   node tests/tools/ensure.mjs --quiet    packages, silent unless something fails
 import { spawnSync } from "node:child_process";
 import { createHash } from "node:crypto";
 import { existsSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { fileURLToPath } from "node:url";
-import { installedBrowser, isRoot } from "./browser.mjs";
+import { installedBrowser, isInstalled, isRoot } from "./browser.mjs";
 
 const root = fileURLToPath(new URL("../..", import.meta.url));
 const stampFile = join(root, "node_modules", ".bodicewright-stamp");
@@ -82,5 +82,23 @@ async function ensureBrowser() {
   giveUp("The browser tests need Chromium: install it (Debian: apt-get install chromium poppler-utils) and try again.");
 }
 
+const POPPLER = ["pdfinfo", "pdffonts", "pdftotext", "pdftocairo"];
+
+function ensurePoppler() {
+  const isThere = () => POPPLER.every(isInstalled);
+  if (isThere()) return;
+  if (isRoot() && existsSync("/usr/bin/apt-get")) {
+    say("Installing Poppler with apt-get …");
+    if (run("apt-get", ["update"])) run("apt-get", ["install", "-y", "poppler-utils"]);
+    if (isThere()) return;
+  }
+  giveUp(
+    "The tests of PDF files need Poppler's programs: install them (Debian: apt-get install poppler-utils; macOS: brew install poppler) and try again.",
+  );
+}
+
 ensurePackages();
-if (process.argv.includes("--browser")) await ensureBrowser();
+if (process.argv.includes("--browser")) {
+  await ensureBrowser();
+  ensurePoppler();
+}
