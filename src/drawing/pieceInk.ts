@@ -53,7 +53,7 @@ export function pieceInk(piece: TruePiece, { title, allowances }: PieceInkOption
     ...piece.notches.flatMap(notchInk),
     ...grainInk(piece.grain),
     ...(piece.bustPoint === null ? [] : bustPointInk(piece.bustPoint)),
-    ...piece.drills.flatMap(({ at }) => drillInk(at)),
+    ...piece.drills.flatMap((drill) => (drill.what === "button" ? buttonInk(drill.at, drill.hole) : drillInk(drill.at))),
     ...titleInk(piece, title),
   ];
 }
@@ -224,8 +224,19 @@ const cross = (at: PiecePoint, arm: Mm): readonly PieceInk[] => [
 
 const bustPointInk = (at: PiecePoint): readonly PieceInk[] => [circle(at, 3, "mark"), ...cross(at, 5), words("mark", shift(at, 6, -1.5), BUST_POINT_WORDS)];
 
+const BUTTON_ARM: Mm = 3.6;
+const HOLE_BAR: Mm = 1.2;
+
 /** The very point where a dart ends; the circle is for the thread. */
 const drillInk = (at: PiecePoint): readonly PieceInk[] => [circle(at, 1.4, "mark"), ...cross(at, 0.7)];
+
+/** A button's place, with a cross that stands beyond its circle, and its buttonhole barred at both ends. */
+function buttonInk(at: PiecePoint, [outer, inner]: readonly [PiecePoint, PiecePoint]): readonly PieceInk[] {
+  const length = distance(outer, inner);
+  const [sx, sy] = [(inner.y - outer.y) / length, (outer.x - inner.x) / length];
+  const bar = (end: PiecePoint): PieceInk => polyline("mark", [shift(end, -sx * HOLE_BAR, -sy * HOLE_BAR), shift(end, sx * HOLE_BAR, sy * HOLE_BAR)]);
+  return [circle(at, 2, "mark"), polyline("mark", [shift(at, -sx * BUTTON_ARM, -sy * BUTTON_ARM), shift(at, sx * BUTTON_ARM, sy * BUTTON_ARM)]), polyline("mark", [outer, inner]), bar(outer), bar(inner)];
+}
 
 function titleInk({ title: box }: TruePiece, lines: readonly string[]): readonly PieceInk[] {
   const turned = box.height > box.width;

@@ -34,16 +34,17 @@ function tiledPage(tile: Tile, index: number, layout: SheetLayout, pieces: reado
   const clip = { x: margin, y: margin, width: tile.width, height: tile.height };
   const group = (id: string, label: string, ink: readonly Ink<"sheet">[]): InkGroup => ({ id, label, dx, dy, clip, ink });
   const square = testSquarePlace(tile, dots);
+  const squares = testSquare(square.x, square.y);
   return {
     name: tile.name,
     width: paper.width,
     height: paper.height,
     groups: [
-      group("test-square", "Test squares", testSquare(square.x, square.y)),
+      group("test-square", "Test squares", squares),
       group("window", "Edge of the page", windowInk(tile, layout, overlap)),
       ...pieces.map(({ key, label, ink }) => group(key, label, ink)),
       group("joins", "Joining marks", layout.joins.filter(({ pages }) => pages.includes(tile.name)).flatMap(joinInk)),
-      group("page-name", "Name of the page", pageNameInk(tile, pageWords(index + 1, layout.tiles.length, name), dots)),
+      group("page-name", "Name of the page", pageNameInk(tile, pageWords(index + 1, layout.tiles.length, name), [...dots, ...squares.flatMap(dotsOf)], overlap)),
     ],
   };
 }
@@ -53,14 +54,17 @@ const NAME: Mm = 8;
 const BESIDE: Mm = 2.6;
 
 /** The name of a page, large, in that corner of it where the least is drawn. */
-function pageNameInk(tile: Tile, words: string, dots: readonly Dot[]): readonly Ink<"sheet">[] {
+function pageNameInk(tile: Tile, words: string, dots: readonly Dot[], overlap: Mm): readonly Ink<"sheet">[] {
   const name = textWidth(tile.name, NAME, true);
   const width = name + 2 + textWidth(words, BESIDE);
+  // Not in the strips that the next pages cover.
+  const [left, right] = [tile.x + 3, tile.x + tile.width - overlap - width - 3];
+  const [top, bottom] = [tile.y + 8.5, tile.y + tile.height - overlap - 3];
   const corners = [
-    { x: tile.x + 3, y: tile.y + 8.5 },
-    { x: tile.x + 3, y: tile.y + tile.height - 3 },
-    { x: tile.x + tile.width - width - 3, y: tile.y + 8.5 },
-    { x: tile.x + tile.width - width - 3, y: tile.y + tile.height - 3 },
+    { x: left, y: top },
+    { x: left, y: bottom },
+    { x: right, y: top },
+    { x: right, y: bottom },
   ];
   const drawn = corners.map(({ x, y }) => inkWithin({ x, y: y - NAME, width, height: NAME + 1 }, dots));
   const { x, y } = corners[drawn.indexOf(Math.min(...drawn))] ?? { x: tile.x, y: tile.y };

@@ -1,7 +1,8 @@
 /** The test squares of a page: 100 mm and 4 in in one another, to be measured before anything is cut. */
 import { edgePointAt } from "../core/geometry/edgeCurve";
 import { MM_PER_INCH, type Mm } from "../core/units";
-import type { Ink } from "./ink";
+import { textWidth } from "./fitLines";
+import type { Ink, InkText } from "./ink";
 import { sheetRect, sheetText } from "./inkShapes";
 
 export const TEST_CM: Mm = 100;
@@ -59,10 +60,22 @@ export interface Dot {
 }
 
 export function dotsOf(ink: Ink<"sheet">): readonly Dot[] {
-  if (ink.kind === "text") return Array.from({ length: 5 }, (_, i) => ({ x: ink.at.x + (i - 2) * ink.size, y: ink.at.y, weight: 4 }));
+  if (ink.kind === "text") return textDots(ink);
   const weight = ink.role === "cutting" || ink.role === "stitch" || ink.role === "dartLeg" ? 2 : 1;
   return ink.edges.flatMap((edge) => {
     const count = Math.max(2, Math.ceil(Math.hypot(edge.b.x - edge.a.x, edge.b.y - edge.a.y) / 10));
     return Array.from({ length: count }, (_, i) => ({ ...edgePointAt(edge, i / count), weight }));
+  });
+}
+
+/** Dots all along a line of writing, whichever way it is turned. */
+function textDots({ at, text, size, anchor, turn, bold }: InkText<"sheet">): readonly Dot[] {
+  const width = textWidth(text, size, bold);
+  const from = -{ start: 0, middle: 0.5, end: 1 }[anchor] * width;
+  const count = Math.max(2, Math.ceil(width / 4));
+  const [cos, sin] = [Math.cos(turn), Math.sin(turn)];
+  return Array.from({ length: count + 1 }, (_, i): Dot => {
+    const [along, up] = [from + (width * i) / count, -size / 3];
+    return { x: at.x + along * cos - up * sin, y: at.y + along * sin + up * cos, weight: 4 };
   });
 }

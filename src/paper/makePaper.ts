@@ -6,7 +6,7 @@ import { coverInk, coverPage, mapInk, type CoverKey, type CoverWords } from "../
 import type { InkPage } from "../drawing/ink";
 import { sheetMap, tiledPages } from "../drawing/sheetPages";
 import { planDoubts } from "../words/doubts";
-import { ALL_CHECKS_HOLD, allowanceWords, INVENTED_SHEET, joiningSteps, NO_ALLOWANCES, SHEET_KIND } from "../words/sheets";
+import { ALL_CHECKS_HOLD, allowanceWords, INVENTED_SHEET, joiningSteps, NO_ALLOWANCES, OWN_DRAFT, SHEET_KIND } from "../words/sheets";
 import { OVERLAY_CAUTION, OVERLAY_STEPS, withoutStrips } from "../words/overlay";
 import { blendWords, dayWords } from "../words/truePaper";
 import { writeDxf } from "./dxf";
@@ -127,7 +127,7 @@ function coverWords({ work, plan, choices, day }: PaperRequest, { layout }: Laid
       ...(isOverlay ? [] : [choices.allowances ? allowanceWords(plan, choices.pieces, work.allowances ?? {}, work.unit) : NO_ALLOWANCES]),
     ],
     failing: choices.size === null ? failing : [],
-    notes: [...(choices.size === null && failing.length === 0 ? [ALL_CHECKS_HOLD(plan.checks.length)] : []), ...notes],
+    notes: [OWN_DRAFT[choices.kind], ...(choices.size === null && failing.length === 0 ? [ALL_CHECKS_HOLD(plan.checks.length)] : []), ...notes],
     steps: isOverlay ? [...OVERLAY_STEPS, OVERLAY_CAUTION] : joiningSteps(choices.format, layout.tiles.length, work.unit),
   };
 }

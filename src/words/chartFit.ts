@@ -99,14 +99,14 @@ export const CHART_UNREAD = "Once the chart is filled in and nothing in it is to
 
 /** Whose bodies they are. */
 export function whoseWords(unit: LengthUnit): string {
-  const { ages, fitted } = SURVEY;
+  const { ages, fitted, women: surveyed } = SURVEY;
   const moved = (["upperChestGirth", "waistGirth", "hipGirth"] as const).map((name) => {
     const shift = BRIDGES[name]?.shift ?? 0;
     const what = { upperChestGirth: "upper chest", waistGirth: "waist", hipGirth: "hip" }[name];
     return `${what} ${formatLength(Math.abs(shift), unit)} ${shift > 0 ? "more" : "less"}`;
   });
   return (
-    `Whose bodies: soldiers, younger and leaner than most who sew. Counted on a model of ${fitted} women of the US Army, ${ages.least} to ${ages.most}, surveyed in 1988. ` +
+    `Whose bodies: soldiers, younger and leaner than most who sew. Counted on a model of ${fitted} of the ${surveyed} women of the US Army, ${ages.least} to ${ages.most}, surveyed in 1987 and 1988. ` +
     `Their girths are moved to where your tape runs (${listWords(moved)}: our own choice, and the waist’s may be ${formatLength(BRIDGES.waistGirth?.doubt ?? 0, unit)} out). A chart that fits few of them may fit many others.`
   );
 }

@@ -61,6 +61,8 @@ interface Context {
   readonly unit: LengthUnit;
   readonly piece: Piece | undefined;
   readonly pieceName: PieceName;
+  /** Label of the size traced on this piece, where it is known. */
+  readonly traced: string | undefined;
 }
 
 /** From here on an amount is said as lengths on the tape are. */
@@ -118,7 +120,16 @@ function bust(spread: Mm, whole: Mm, drop: Mm, context: Context): Said {
   return { text: `${heading} (${small(whole, context)} round the whole body).`, moves, amount: small(spread, context) };
 }
 
+/** Whether the new side seam lies on the line of a size. */
+function isOn({ between, share, offset }: CutLine, size: string, context: Context): boolean {
+  const where = shareWords(between, share);
+  return where === `on the ${size} line` || (between[0] === size && !drawn(offset, context));
+}
+
 function blend(line: CutLine, from: LevelName, context: Context): Said {
+  if (from === "bust" && context.traced !== undefined && isOn(line, context.traced, context)) {
+    return { text: `At the ${levelWords(line.level)} the side seam stays on the traced ${context.traced} line: nothing to mark.`, amount: `on ${context.traced}` };
+  }
   const level = levelWords(line.level);
   const [lower, upper] = line.between;
   const where = shareWords(line.between, line.share);
@@ -364,10 +375,10 @@ function said(step: ChecklistStep, context: Context): Said {
   }
 }
 
-/** One job in words. `pieces` are the plan's final pieces: positions are measured on them. */
-export function checklistLine(item: ChecklistItem, pieces: readonly Piece[], unit: LengthUnit): ChecklistLine {
+/** One job in words. `pieces` are the plan's final pieces: positions are measured on them; `traced`: the size traced, if told. */
+export function checklistLine(item: ChecklistItem, pieces: readonly Piece[], unit: LengthUnit, traced?: string): ChecklistLine {
   const piece = pieces.find((one) => one.name === item.piece);
-  const { text, moves = [], amount = null } = said(item.step, { unit, piece, pieceName: item.piece });
+  const { text, moves = [], amount = null } = said(item.step, { unit, piece, pieceName: item.piece, traced });
   // A fit for one half says so itself.
   const half = item.half === undefined || item.step.kind === "slip" ? "" : `On the ${halfWords(item.half)}: `;
   return { phase: phaseOf(item.step), text: `${half}${text}`, moves, amount };
@@ -379,7 +390,7 @@ export const checklistSentence = (line: ChecklistLine): string => [line.text, ..
 /** Every job, gathered by piece, in the order of the phases on each; last the seams, walked when all pieces are done. */
 export function checklistByPiece(plan: Pick<Plan, "checklist" | "pieces">, unit: LengthUnit): readonly PieceChecklist[] {
   const gather = (piece: PieceName | null, items: readonly ChecklistItem[]): PieceChecklist => {
-    const lines = items.map((item) => checklistLine(item, plan.pieces, unit));
+    const lines = saidOnce(items, plan.pieces, unit);
     return { piece, lines: PHASES.flatMap((phase) => lines.filter((line) => line.phase === phase)) };
   };
   const walks = plan.checklist.filter((item) => item.step.kind === "walk");
@@ -389,6 +400,21 @@ export function checklistByPiece(plan: Pick<Plan, "checklist" | "pieces">, unit:
     ...names.map((piece) => gather(piece, jobs.filter((item) => item.piece === piece))),
     ...(walks.length === 0 ? [] : [gather(null, walks)]),
   ];
+}
+
+/** A job on each half that comes out word for word alike, as its numbers differ by less than is said, stands once for both. */
+function saidOnce(items: readonly ChecklistItem[], pieces: readonly Piece[], unit: LengthUnit): readonly ChecklistLine[] {
+  const traced = items.map(({ step }) => (step.kind === "trace" ? step.size : undefined)).find((size) => size !== undefined);
+  const onBoth = items.map(({ piece, step, amount }) => checklistLine({ piece, step, amount }, pieces, unit, traced));
+  const keys = onBoth.map((line) => JSON.stringify(line));
+  return items.flatMap((item, index): readonly ChecklistLine[] => {
+    const line = onBoth[index];
+    if (line === undefined) return [];
+    if (item.half === undefined || item.step.kind === "slip") return [line];
+    const other = items.findIndex(({ half }, at) => half !== undefined && half !== item.half && keys[at] === keys[index]);
+    if (other === -1) return [checklistLine(item, pieces, unit, traced)];
+    return other < index ? [] : [line];
+  });
 }
 
 export const groupTitle = ({ piece }: PieceChecklist): string => (piece === null ? "All pieces together" : capital(pieceWords(piece)));

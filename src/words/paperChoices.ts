@@ -22,9 +22,10 @@ export const SHEET_NAMES: Readonly<Record<PaperSheet, string>> = {
 
 export const SHEET_ABOUT: Readonly<Record<PaperSheet, string>> = {
   checklist: "The order of work, piece by piece, with boxes to tick. Lay it beside the pattern and cut with it.",
-  pieces: "Your own pieces in their true size, altered already: join the pages, cut out, and lay them on the cloth.",
+  pieces:
+    "The pieces on the table in their true size, altered already: join the pages, cut out, and lay them on the cloth. They are the planner’s own draft from the chart, not a copy of what lies in the envelope.",
   overlay:
-    "Only the stretches that change, in their true size, with the printed points they are laid on: slide them under the tissue and trace.",
+    "Only the stretches that change, in their true size, with the printed points they are laid on: slide them under the tissue and trace. They follow the planner’s own draft: where your tissue has other lines, take the amounts from the checklist instead.",
   trial: "A sheet for the first fitting: what was sewn, what is seen on the body, what to change. Fill it in with the trial on.",
   measures: "Every measure drawn, with boxes to write in. Take it to the mirror, or to whoever holds the tape for you.",
 };

@@ -30,9 +30,19 @@ const figure = (chance: number): string => ofHundred(chance).replace(/^about | o
 const TIMES = ["never", "once", "twice", "three times", "four times", "five times"] as const;
 export const timesWords = (times: number): string => TIMES[times] ?? `${times} times`;
 
-/** "Size 12, nearly sure (about 95 of 100)." */
-export function sizeSentence({ sizes }: HowSure): string {
-  return `${chanceWords("Size", sizes)}.${offWords(sizes)}`;
+/** "Size 12, nearly sure (about 95 of 100)." Without an upper chest the frame stands on the bust alone, and that is said. */
+export function sizeSentence({ sizes, girths }: HowSure): string {
+  return `${chanceWords(girths.upperChest === null ? "By the bust alone, size" : "Size", sizes)}.${offWords(sizes)}`;
+}
+
+/** Without an upper chest: what frame it would probably pick. Null where that is nearly surely the same, or nothing tells it. */
+export function chestFrameSentence({ sizes, sizesGuessed }: HowSure): string | null {
+  const [first] = sizesGuessed;
+  if (first === undefined || (first.label === sizes[0]?.label && rounded(first.probability) >= NEARLY_SURE * 100)) return null;
+  const frames = sizesGuessed
+    .filter(({ probability }, at) => at === 0 || (at < 3 && rounded(probability) > STEP))
+    .map(({ label, probability }, at) => `${label === null ? "none on this chart" : `size ${label}`} (${at === 0 ? ofHundred(probability) : figure(probability)})`);
+  return `The frame goes by the upper chest once that is taken. Guessed from your other measures it would be ${orWords(frames)}.`;
 }
 
 function offWords(sizes: readonly Chance[]): string {
@@ -82,7 +92,8 @@ const BUST: Readonly<Record<BustDone, string>> = { nothing: "as printed", full: 
 
 /** What is done at the bust, and what else it may have to be; null where nearly surely nothing is, or the upper chest is guessed. */
 export function bustDoneSentence({ bust, picked, cupsGuessed, girths }: HowSure): string | null {
-  if (cupsGuessed || girths.upperChest === null) return null;
+  // Off the chart nothing is asked of the bust, and nothing is not "no alteration".
+  if (cupsGuessed || girths.upperChest === null || picked.size === null) return null;
   const done = picked.bust;
   const others = (["nothing", "full", "small"] as const).filter((other) => other !== done && rounded(bust[other]) > 0);
   if (done === "nothing" && rounded(bust.nothing) >= NEARLY_SURE * 100) return null;
@@ -91,17 +102,17 @@ export function bustDoneSentence({ bust, picked, cupsGuessed, girths }: HowSure)
   return rest.length === 0 ? `${own}.` : `${own}; ${orWords(rest)}.`;
 }
 
-/** "The waist line lies up to 4 mm either way of where it is drawn, nine times in ten, at each side seam." */
+/** Of the lines on the planner's own frame: what another frame would do to them is told with the size. */
 export function linesSentence(lines: readonly LineBand[], unit: LengthUnit): string | null {
   if (lines.length === 0) return null;
   const [first, second] = lines;
   const amounts = lines.map(({ side }) => formatAmount(side, unit));
-  const where = "either way of where it is drawn";
+  const where = "either way of where your measures put it";
   const ends = "at each side seam, nine times in ten";
   if (first === undefined) return null;
-  if (second === undefined) return `The true ${first.level} line lies within ${amounts[0] ?? ""} ${where}, ${ends}.`;
-  if (amounts[0] === amounts[1]) return `The true ${first.level} and ${second.level} lines lie within ${amounts[0] ?? ""} either way of where they are drawn, ${ends}.`;
-  return `The true ${first.level} line lies within ${amounts[0] ?? ""} ${where}, the ${second.level} line within ${amounts[1] ?? ""}, ${ends}.`;
+  if (second === undefined) return `On this frame the true ${first.level} line lies within ${amounts[0] ?? ""} ${where}, ${ends}.`;
+  if (amounts[0] === amounts[1]) return `On this frame the true ${first.level} and ${second.level} lines lie within ${amounts[0] ?? ""} either way of where your measures put them, ${ends}.`;
+  return `On this frame the true ${first.level} line lies within ${amounts[0] ?? ""} ${where}, the ${second.level} line within ${amounts[1] ?? ""}, ${ends}.`;
 }
 
 /** What to measure next, and what that settles; the chances say of what they are. */

@@ -7,13 +7,14 @@ import type { LikelySlip, Suspicion } from "../core/bodies/suspicion";
 import { SURVEY } from "../core/bodies/surveyModel";
 import type { TapeDifference } from "../core/measures/compareTapes";
 import { MEASURE_NAMES, type MeasureName } from "../core/measures/measure";
+import { checkMeasure } from "../core/measures/registry";
 import { apartOf, readingsAgree, TAPE_SPREAD } from "../core/measures/repeatability";
 import type { Measured } from "../core/measures/tape";
 import type { LengthUnit } from "../core/plan/work";
 import { MM_PER_CM, MM_PER_INCH, type Mm } from "../core/units";
 import { LIMITS } from "../core/plan/limits";
 import { formatLength, inchParts } from "./length";
-import { measureWords } from "./measures";
+import { measureWords, slipSentence } from "./measures";
 
 /** What is expected is told no finer than this: half a centimetre or a quarter of an inch, and twice that of a wide range. */
 const ROUGH = { cm: 5, in: MM_PER_INCH / 4 } as const;
@@ -75,10 +76,18 @@ const INCHES_PER_FOOT = 12;
 export function doubtSentence({ measure, value, least, most, slip, takenAgain }: Suspicion, unit: LengthUnit): string {
   const expected = `${between({ least, most }, unit)} ${unit}`;
   if (takenAgain) return `You took it more than once, so it stands. Your other measures lead one to expect ${expected}.`;
-  const how = value > most ? "more" : value < least ? "less" : "other";
-  const doubt = `Measure the ${measureWords(measure).short} again: ${formatLength(value, unit)} is ${how} than your other measures lead one to expect (${expected}).`;
+  const again = `Measure the ${measureWords(measure).short} again: ${formatLength(value, unit)}`;
+  const how = value > most ? "more" : value < least ? "less" : null;
+  const doubt = how === null ? `${again} does not go with your other measures.` : `${again} is ${how} than your other measures lead one to expect (${expected}).`;
   if (slip !== null) return doubt;
   return `${doubt} The tape may have slipped${measure.endsWith("Girth") ? " at the back" : ""}, or one of the others is out.`;
+}
+
+/** What a value may be that few tapes read: in the other unit, or half. Null for usual ones, and where nothing comes to mind. */
+export function unusualQuestion(name: MeasureName, value: Mm, unit: LengthUnit): string | null {
+  const verdict = checkMeasure(name, value);
+  const question = verdict.state === "unusual" ? slipSentence(verdict.slips, value, unit) : "";
+  return question === "" ? null : `Few tapes read ${formatLength(value, unit)} here. ${question}`;
 }
 
 /** How sure a measure is that was taken once: the usual spread at the bust. */
@@ -97,9 +106,9 @@ export function slipQuestion({ measure, value }: Suspicion, slip: LikelySlip, un
   const other = slip.other === undefined ? "" : measureWords(slip.other).short;
   switch (slip.kind) {
     case "inchesAsCentimetres":
-      return `Were these inches? ${plain(value / MM_PER_CM)} in is ${meant}.`;
+      return unit === "in" ? `Were these inches, taken for centimetres? That would be ${meant}.` : `Were these inches? ${plain(value / MM_PER_CM)} in is ${meant}.`;
     case "centimetresAsInches":
-      return `Were these centimetres? ${plain(value / MM_PER_INCH)} cm is ${meant}.`;
+      return unit === "cm" ? `Were these centimetres, taken for inches? That would be ${meant}.` : `Were these centimetres? ${plain(value / MM_PER_INCH)} cm is ${meant}.`;
     case "half":
       return `Is it half of the girth? The whole would be ${meant}.`;
     case "tenOut":
@@ -162,17 +171,19 @@ export function differenceWords({ now, before, changed }: TapeDifference, unit: 
 
 /** Whose bodies the guesses come from, and what they cannot tell. */
 export const surveyWords = (unit: LengthUnit): readonly string[] => [
-  `${SURVEY.women} women of the US Army, ${SURVEY.ages.least} to ${SURVEY.ages.most} years old, measured in 1987 and 1988; the survey is in the public domain. They were younger and leaner than most who sew, few were over ${SURVEY.ages.few}, and few had a bust over ${formatLength(SURVEY.nearlyAll.bustGirth.most, unit)}.`,
+  `${SURVEY.women} women of the US Army, ${SURVEY.ages.least} to ${SURVEY.ages.most} years old, measured in 1987 and 1988; the survey is in the public domain. What is guessed stands on ${SURVEY.fitted} of them; the others were kept to judge it. They were younger and leaner than most who sew, few were over ${SURVEY.ages.few}, and few had a bust over ${formatLength(SURVEY.nearlyAll.bustGirth.most, unit)}.`,
   "Some of its tapes ran elsewhere than a dressmaker’s: its upper chest lies lower, its waist higher, its shoulder and neck begin at another point. There the guess is shifted halfway to what the trade draws, and its range is wider. It has no across front: that is a trade proportion.",
   "Only averages, and how measures go together, are in this page: no woman of the survey is. Nothing of this leaves your device.",
 ];
 
 /** How well the survey speaks for this body. */
-export function standingSentence({ state, why, widened }: SurveyStanding): string {
-  const wider = widened > 1.05 ? ` The ranges are made ${Math.round((widened - 1) * 100)} % wider for it.` : "";
-  if (state === "within") return `The survey has many bodies with measures like yours.${wider}`;
+export function standingSentence({ state, why, widened, besideTrade }: SurveyStanding): string {
+  const share = `${Math.round((widened - 1) * 100)} % wider`;
+  const isWider = widened > 1.05;
+  if (state === "within") return `The survey has many bodies with measures like yours${isWider ? `, if not at its middle: the ranges are ${share} than there` : ""}.`;
+  const wider = isWider ? ` The ranges are made ${share} for it.` : "";
   const few = state === "thin" ? "few" : "hardly any";
   const what = why.map((reason) => (reason === "age" ? "of your age" : "with measures like yours together")).join(", and ");
-  const fallback = state === "outside" && why.includes("measures") ? " Where the trade has a proportion, the guess lies between it and the survey." : "";
+  const fallback = besideTrade ? " Where the trade has a proportion, the guess lies between it and the survey." : "";
   return `The survey has ${few} women ${what}: it can say less here.${wider}${fallback}`;
 }

@@ -154,7 +154,7 @@ export const tapeNotes = (unit: LengthUnit): readonly TapeNote[] => [
   { title: "Stand", text: "easily, weight on both feet, arms down. Breathe out; neither draw in nor stretch up." },
   { title: "Mark first", text: "a thread or narrow elastic tied round the waist; a dot of masking tape at each side neck point." },
   { title: "The tape", text: "lies on the body and does not dent it. Girths are level all round, except the upper chest. One finger fits under it at the waist." },
-  { title: "Measure twice", text: `and take the tape off between. If the two differ by more than ${unit === "cm" ? "2.5 cm round the body or 1.5 cm along it" : "1 in round the body or 5/8 in along it"}, take it a third time.` },
+  { title: "Measure twice", text: `and take the tape off between. If the two differ by more than ${unit === "cm" ? "2.5 cm (at the shoulder 1.5 cm)" : "1 in (at the shoulder 5/8 in)"}, take it a third time.` },
   { title: "Check the tape", text: "against a ruler: old tapes stretch. Keep to centimetres or to inches, never both." },
   { title: "Pins", text: "stay away from the skin: mark with masking tape or thread, and take pins out of what you measure over." },
 ];

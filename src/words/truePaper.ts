@@ -76,13 +76,20 @@ export function titleLines(work: Work, plan: Plan, piece: TruePiece, options: { 
   return [
     pieceTitle(piece),
     cutWords(piece),
-    piece.size === null ? blendWords(plan).replaceAll(" %", "\u00a0%") : `Printed size ${piece.size}${plan.sizing.cup.label === null ? "" : `, cup ${plan.sizing.cup.label}`}, as drafted`,
+    piece.size === null ? unbroken(blendWords(plan)) : `Printed size ${piece.size}${plan.sizing.cup.label === null ? "" : `, cup ${plan.sizing.cup.label}`}, as drafted`,
     options.allowances ? "Allowances included" : "NO seam allowances: add them",
     ...(altered.length === 0 ? [] : [`Altered: ${altered.map(lowerStart).join("; ")}`]),
     // A day is not parted from its month at the end of a line.
     `${work.name}, ${dayWords(options.day).replaceAll(" ", "\u00a0")}${work.invented ? "; invented demo" : ""}`,
   ];
 }
+
+/** Lines are broken between the parts of a list, not within them. */
+const unbroken = (list: string): string =>
+  list
+    .split("; ")
+    .map((part) => part.replaceAll(" ", "\u00a0"))
+    .join("; ");
 
 const lowerStart = (text: string): string => text.charAt(0).toLowerCase() + text.slice(1);
 

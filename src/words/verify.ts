@@ -1,12 +1,16 @@
 /** What to measure when the work is done, and what it should come to. */
 import type { Plan } from "../core/plan/plan";
-import type { LengthUnit } from "../core/plan/work";
+import { halfShown } from "../core/plan/halves";
+import type { Half, LengthUnit } from "../core/plan/work";
 import type { PieceSet } from "../core/alterations/pieceSet";
-import type { PieceName, SeamName } from "../core/pattern/piece";
+import type { Piece, PieceName, SeamName } from "../core/pattern/piece";
+import { isBasque } from "../core/pattern/pieceGroups";
 import { seamPairsOf } from "../core/pattern/sewnTogether";
+import { levelWidth } from "../core/girth/levelWidth";
 import { seamLength } from "../core/girth/seamLength";
 import { SEWN_AGREEMENT } from "../core/tolerance";
 import type { Mm } from "../core/units";
+import { halfWords } from "./fits";
 import { formatAmount, formatLength, markingStep } from "./length";
 import { capital, dartRefWords, levelWords, pieceWords, seamWords } from "./names";
 
@@ -19,6 +23,8 @@ export interface VerifyRow {
 }
 
 export interface VerifyGroup {
+  /** Jobs to tick off, not only lengths to write down. */
+  readonly walked: boolean;
   readonly title: string;
   readonly how: string;
   readonly rows: readonly VerifyRow[];
@@ -30,12 +36,28 @@ const girthAllowance = (unit: LengthUnit): Mm => 4 * (markingStep(unit) / 2) + S
 /** A length to be measured on the tissue: as fine as it was marked. */
 const marked = (value: Mm, unit: LengthUnit): string => (unit === "in" ? formatAmount(value, unit) : formatLength(value, unit));
 
+type Level = Plan["levels"][number];
+
+/** Half round the body at a level: front half and back half together; the waist is the bodice's, not the basque's. */
+const halfGirth = (pieces: readonly Piece[], level: Level["level"]): Mm =>
+  pieces.reduce((sum, piece) => sum + (level === "waist" && isBasque(piece.name) ? 0 : (levelWidth(piece, level) ?? 0)), 0);
+
+function halvesWords(plan: Plan, { level, finished }: Level, unit: LengthUnit): string {
+  if (plan.right === null) return `halves together ${formatLength(finished / 2, unit)}`;
+  const [left, right] = [plan.pieces, plan.right.pieces].map((pieces) => formatLength(halfGirth(pieces, level), unit));
+  return left === right ? `each half ${left ?? ""}` : `left half ${left ?? ""}, right half ${right ?? ""}`;
+}
+
 function girths(plan: Plan, unit: LengthUnit): VerifyGroup {
   return {
+    walked: false,
     title: "Round the body",
-    how: "On the tissue, darts folded, seam line to seam line: front half and back half together, times two.",
+    how:
+      plan.right === null
+        ? "On the tissue, darts folded, seam line to seam line: front half and back half together, times two."
+        : "On the tissue, darts folded, seam line to seam line: the left half’s front and back, then the right half’s.",
     rows: plan.levels.map((level) => {
-      const half = `halves together ${formatLength(level.finished / 2, unit)}`;
+      const half = halvesWords(plan, level, unit);
       const asked = formatLength(level.target, unit);
       return {
         what: capital(levelWords(level.level)),
@@ -47,28 +69,46 @@ function girths(plan: Plan, unit: LengthUnit): VerifyGroup {
   };
 }
 
-function seams(plan: Plan, unit: LengthUnit): VerifyGroup {
+/** Seams to walk when each piece is done, with the length each should have. */
+function seamsToWalk(plan: Plan, unit: LengthUnit): VerifyGroup {
   return {
+    walked: true,
     title: "Seams to walk",
     how: "One piece along the other, seam line on seam line, darts folded.",
-    rows: seamPairsOf(setOf(plan)).flatMap(({ seam, first, second, ease }): VerifyRow[] => {
-      const [longer, shorter] = [sideOf(plan, first, seam), sideOf(plan, second, seam)];
-      const lead = first[0];
-      if (lead === undefined) return [];
-      const off = Math.abs(longer.length - shorter.length - ease);
-      return [
-        {
-          what: `${capital(seamWords(seam, lead))}, ${longer.words} and ${shorter.words}`,
-          how: ease === 0 ? null : `${longer.words} eased in by ${formatAmount(ease, unit)}`,
-          expected:
-            ease === 0 && off <= SEWN_AGREEMENT
-              ? marked((longer.length + shorter.length) / 2, unit)
-              : `${marked(longer.length, unit)} and ${marked(shorter.length, unit)}`,
-          allowed: formatAmount(SEWN_AGREEMENT, unit),
-        },
-      ];
-    }),
+    rows: onHalves(plan, (half) => seamRows(half, unit)),
   };
+}
+
+const seamRows = (plan: Plan, unit: LengthUnit): readonly VerifyRow[] =>
+  seamPairsOf(setOf(plan)).flatMap(({ seam, first, second, ease }): VerifyRow[] => {
+    const [longer, shorter] = [sideOf(plan, first, seam), sideOf(plan, second, seam)];
+    const lead = first[0];
+    if (lead === undefined) return [];
+    const off = Math.abs(longer.length - shorter.length - ease);
+    return [
+      {
+        what: `${capital(seamWords(seam, lead))}, ${longer.words} and ${shorter.words}`,
+        how: ease === 0 ? null : `${longer.words} eased in by ${formatAmount(ease, unit)}`,
+        expected:
+          ease === 0 && off <= SEWN_AGREEMENT
+            ? marked((longer.length + shorter.length) / 2, unit)
+            : `${marked(longer.length, unit)} and ${marked(shorter.length, unit)}`,
+        allowed: formatAmount(SEWN_AGREEMENT, unit),
+      },
+    ];
+  });
+
+/** Rows alike on both halves stand once; the others say whose they are. */
+function onHalves(plan: Plan, rowsOf: (half: Plan) => readonly VerifyRow[]): readonly VerifyRow[] {
+  if (plan.right === null) return rowsOf(plan);
+  const [left, right] = [rowsOf(halfShown(plan, "left")), rowsOf(halfShown(plan, "right"))];
+  const isIn = (rows: readonly VerifyRow[], row: VerifyRow): boolean =>
+    rows.some((one) => one.what === row.what && one.how === row.how && one.expected === row.expected);
+  const named = (row: VerifyRow, half: Half): VerifyRow => ({ ...row, what: `${row.what} (${halfWords(half)})` });
+  return [
+    ...left.map((row) => (isIn(right, row) ? row : named(row, "left"))),
+    ...right.filter((row) => !isIn(left, row)).map((row) => named(row, "right")),
+  ];
 }
 
 const setOf = ({ pieces }: Plan): PieceSet => Object.fromEntries(pieces.map((piece) => [piece.name, piece]));
@@ -84,17 +124,21 @@ function sideOf({ pieces }: Plan, names: readonly PieceName[], seam: SeamName): 
 
 function dartLegs(plan: Plan, unit: LengthUnit): VerifyGroup {
   return {
+    walked: false,
     title: "Dart legs",
     how: "From the end of the dart to each end of its mouth: both the same.",
-    rows: plan.darts.map((dart) => ({
-      what: capital(dartRefWords(dart.ref)),
-      how: `mouth ${formatAmount(dart.drawn.intake, unit)}`,
-      expected: marked((dart.drawn.legInner + dart.drawn.legOuter) / 2, unit),
-      allowed: formatAmount(SEWN_AGREEMENT, unit),
-    })),
+    rows: onHalves(plan, ({ darts }) =>
+      darts.map((dart) => ({
+        what: capital(dartRefWords(dart.ref)),
+        how: `mouth ${formatAmount(dart.drawn.intake, unit)}`,
+        expected: marked((dart.drawn.legInner + dart.drawn.legOuter) / 2, unit),
+        allowed: formatAmount(SEWN_AGREEMENT, unit),
+      })),
+    ),
   };
 }
 
+/** The seams first: they are the last job of the order of work, and only what walks is worth measuring. */
 export function verifyGroups(plan: Plan, unit: LengthUnit): readonly VerifyGroup[] {
-  return [girths(plan, unit), seams(plan, unit), dartLegs(plan, unit)].filter((group) => group.rows.length > 0);
+  return [seamsToWalk(plan, unit), girths(plan, unit), dartLegs(plan, unit)].filter((group) => group.rows.length > 0);
 }
