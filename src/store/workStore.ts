@@ -50,11 +50,11 @@ export function beginGesture(store: WorkStore): void {
   store.setState({ gestureStart: store.getState().work });
 }
 
-/** Shows what a command would make of the work as it was when the gesture began. Without a gesture it is a step. */
-export function preview(store: WorkStore, command: Command): void {
+/** Shows what commands would make of the work as it was when the gesture began. Without a gesture each is a step. */
+export function preview(store: WorkStore, ...commands: readonly Command[]): void {
   const { gestureStart } = store.getState();
-  if (gestureStart === null) return run(store, command);
-  store.setState({ work: applyCommand(gestureStart, command) });
+  if (gestureStart === null) return commands.forEach((command) => run(store, command));
+  store.setState({ work: commands.reduce(applyCommand, gestureStart) });
 }
 
 /** Makes the previewed work a step; none where it is the same as before. */

@@ -87,7 +87,7 @@ describe("whose bodies they are", () => {
   it("is said right there, with what was moved", () => {
     const words = whoseWords("cm");
     expect(words).toContain("soldiers, younger and leaner than most who sew");
-    expect(words).toContain("1656 women of the US Army, 18 to 50, surveyed in 1988");
+    expect(words).toContain("1656 of the 2208 women of the US Army, 18 to 50, surveyed in 1987 and 1988");
     expect(words).toContain("upper chest 3.0 cm less, waist 2.0 cm more and hip 1.4 cm more: our own choice, and the waist’s may be 3.0 cm out");
     expect(whoseWords("in")).toContain("upper chest 1 1/8 in less");
   });

@@ -2,7 +2,7 @@
 import { describe, expect, it } from "vitest";
 import type { HowSure, Way } from "../../src/core/sizing/howSure";
 import { bodyOf } from "../../src/core/measures/tape";
-import { bustDoneSentence, cupSentence, linesSentence, nextWords, ofHundred, sizeSentence, sureBars, sureSum, timesWords } from "../../src/words/sure";
+import { bustDoneSentence, chestFrameSentence, cupSentence, linesSentence, nextWords, ofHundred, sizeSentence, sureBars, sureSum, timesWords } from "../../src/words/sure";
 
 const LABELS = ["B", "C", "D"];
 const chances = (of: Readonly<Record<string, number>>) => Object.entries(of).map(([label, probability]) => ({ label, probability }));
@@ -12,6 +12,7 @@ const way = (size: string, cup: string, probability: number): Way => ({ size, cu
 const sure: HowSure = {
   ways: [way("12", "C", 0.6), way("12", "D", 0.25), way("14", "B", 0.15)],
   sizes: chances({ "12": 0.85, "14": 0.15 }),
+  sizesGuessed: [],
   cups: chances({ C: 0.6, D: 0.25, B: 0.15 }),
   bust: { nothing: 0.95, full: 0.03, small: 0.02 },
   picked: { size: "12", cup: "C", bust: "nothing" },
@@ -57,6 +58,31 @@ describe("the size", () => {
   });
 });
 
+describe("the size without an upper chest", () => {
+  /** In this order: of keys that are numbers the smallest would come first. */
+  const inOrder = (...of: readonly (readonly [string, number])[]) => of.map(([label, probability]) => ({ label, probability }));
+  const byBust = { ...sure, sizes: inOrder(["14", 0.9], ["12", 0.1]), girths: { ...sure.girths, upperChest: null, estimate: { value: 862, spread: 25 } } };
+
+  const alone = "By the bust alone, size 14, nearly sure (about 90 of 100).";
+
+  it("is said to stand on the bust alone, and what the frame would then be", () => {
+    const guessed = { ...byBust, sizesGuessed: inOrder(["14", 0.55], ["12", 0.38], ["16", 0.07]) };
+    expect(sizeSentence(guessed)).toBe(alone);
+    expect(chestFrameSentence(guessed)).toBe(
+      "The frame goes by the upper chest once that is taken. Guessed from your other measures it would be size 14 (about 55 of 100) or size 12 (40).",
+    );
+    expect(chestFrameSentence({ ...byBust, sizesGuessed: [{ label: "24", probability: 0.7 }, { label: null, probability: 0.3 }] })).toContain(
+      "it would be size 24 (about 70 of 100) or none on this chart (30).",
+    );
+  });
+
+  it("is left at that where the guess says nearly surely the same, or there is none", () => {
+    expect(chestFrameSentence({ ...byBust, sizesGuessed: inOrder(["14", 0.93], ["12", 0.07]) })).toBeNull();
+    expect(chestFrameSentence(byBust)).toBeNull();
+    expect(chestFrameSentence(sure)).toBeNull();
+  });
+});
+
 describe("the cup", () => {
   it("of two near alike is the larger, since it can be taken in", () => {
     for (const cups of [chances({ C: 0.5, D: 0.42, B: 0.08 }), chances({ D: 0.5, C: 0.42, B: 0.08 })]) {
@@ -90,6 +116,7 @@ describe("the bust alteration", () => {
     expect(bustDoneSentence({ ...sure, picked: { ...sure.picked, bust: "small" }, bust: { nothing: 0.01, full: 0, small: 0.99 } })).toBe(
       "Your measures ask for a small bust adjustment: more than 95 of 100.",
     );
+    expect(bustDoneSentence({ ...sure, picked: { size: null, cup: null, bust: "nothing" }, bust: { nothing: 0.6, full: 0.4, small: 0 } })).toBeNull();
     expect(bustDoneSentence({ ...sure, cupsGuessed: true, bust: { nothing: 0.5, full: 0.5, small: 0 } })).toBeNull();
   });
 });
@@ -99,12 +126,12 @@ describe("the lines", () => {
 
   it("say how far either way they may lie, in the wearer's unit", () => {
     expect(linesSentence([], "cm")).toBeNull();
-    expect(linesSentence([line("waist", 4.1)], "cm")).toBe("The true waist line lies within 4 mm either way of where it is drawn, at each side seam, nine times in ten.");
+    expect(linesSentence([line("waist", 4.1)], "cm")).toBe("On this frame the true waist line lies within 4 mm either way of where your measures put it, at each side seam, nine times in ten.");
     expect(linesSentence([line("waist", 4.1), line("hip", 4.1)], "in")).toBe(
-      "The true waist and hip lines lie within 3/16 in either way of where they are drawn, at each side seam, nine times in ten.",
+      "On this frame the true waist and hip lines lie within 3/16 in either way of where your measures put them, at each side seam, nine times in ten.",
     );
     expect(linesSentence([line("waist", 4.1), line("hip", 2.9)], "cm")).toBe(
-      "The true waist line lies within 4 mm either way of where it is drawn, the hip line within 3 mm, at each side seam, nine times in ten.",
+      "On this frame the true waist line lies within 4 mm either way of where your measures put it, the hip line within 3 mm, at each side seam, nine times in ten.",
     );
   });
 });

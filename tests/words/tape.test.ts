@@ -17,6 +17,7 @@ import {
   standingSentence,
   surveyWords,
   tapeStateSentence,
+  unusualQuestion,
 } from "../../src/words/tape";
 
 /** Never said of a body. */
@@ -55,6 +56,26 @@ describe("a doubt", () => {
 
   it("says nothing of the tape where something else explains it", () => {
     expect(doubtSentence({ ...doubt, slip: { kind: "inchesAsCentimetres", meant: 863.6 } }, "cm")).not.toContain("slipped");
+  });
+
+  it("does not call more or less what lies within what was expected", () => {
+    expect(doubtSentence({ ...doubt, value: 900, slip: { kind: "swapped", meant: 880, other: "upperChestGirth" } }, "cm")).toBe(
+      "Measure the bust again: 90.0 cm does not go with your other measures.",
+    );
+  });
+
+  it("does not ask whether centimetres were centimetres", () => {
+    expect(slipQuestion(doubt, { kind: "centimetresAsInches", meant: 880 }, "cm")).toBe("Were these centimetres, taken for inches? That would be 88.0 cm.");
+    expect(slipQuestion(doubt, { kind: "inchesAsCentimetres", meant: 863.6 }, "in")).toBe("Were these inches, taken for centimetres? That would be 34 in.");
+  });
+
+  it("asks of a value that few tapes read whether it is in the other unit, and of no other", () => {
+    // 56 in is 142.24 cm.
+    expect(unusualQuestion("bustGirth", 560, "cm")).toBe(
+      "Few tapes read 56.0 cm here. Are these inches (56 in is 142.2 cm), or is it half of the measure (the whole would be 112.0 cm)?",
+    );
+    expect(unusualQuestion("bustGirth", 900, "cm")).toBeNull();
+    expect(unusualQuestion("bustGirth", 1600, "cm")).toBeNull();
   });
 
   it("sends to the measure where the question is asked", () => {
@@ -151,14 +172,24 @@ describe("whose bodies", () => {
   });
 
   it("says how well it speaks for a body, and what that does to the ranges", () => {
-    expect(standingSentence({ furtherOut: 0.6, state: "within", why: [], widened: 1 })).toBe("The survey has many bodies with measures like yours.");
-    expect(standingSentence({ furtherOut: 0.02, state: "thin", why: ["measures"], widened: 1.2 })).toBe(
+    expect(standingSentence({ furtherOut: 0.6, state: "within", why: [], widened: 1, besideTrade: false })).toBe("The survey has many bodies with measures like yours.");
+    expect(standingSentence({ furtherOut: 0.02, state: "thin", why: ["measures"], widened: 1.2, besideTrade: false })).toBe(
       "The survey has few women with measures like yours together: it can say less here. The ranges are made 20 % wider for it.",
     );
-    const far = standingSentence({ furtherOut: 0.001, state: "outside", why: ["measures", "age"], widened: 1.8 });
+    const far = standingSentence({ furtherOut: 0.001, state: "outside", why: ["measures", "age"], widened: 1.8, besideTrade: true });
     expect(far).toContain("hardly any");
     expect(far).toContain("of your age");
     expect(far).toContain("trade");
     expect(far).not.toMatch(UNKIND);
+  });
+
+  it("does not make up for what it says it has many of", () => {
+    expect(standingSentence({ furtherOut: 0.1, state: "within", why: [], widened: 1.08, besideTrade: false })).toBe(
+      "The survey has many bodies with measures like yours, if not at its middle: the ranges are 8 % wider than there.",
+    );
+  });
+
+  it("speaks of the trade only where the guesses lie beside it", () => {
+    expect(standingSentence({ furtherOut: 0.02, state: "outside", why: ["measures", "age"], widened: 1.5, besideTrade: false })).not.toContain("trade");
   });
 });

@@ -1,5 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { MEASURE_NAMES } from "../../src/core/measures/measure";
+import { readingsAgree } from "../../src/core/measures/repeatability";
 import { figureLandmarks } from "../../src/drawing/tapeFigure";
 import { landmarkWords, tapeGuide, tapeHelpWords, tapeNotes } from "../../src/words/tapeGuide";
 
@@ -45,6 +46,17 @@ describe("tapeNotes", () => {
       expect(said).toMatch(about);
     }
     expect(said).not.toMatch(UNKIND);
+  });
+
+  it("asks for a third reading where the tape step asks for one", () => {
+    const said = tapeNotes("cm").find(({ title }) => title === "Measure twice")?.text ?? "";
+    const [usual, atShoulder] = (/([\d.]+) cm \(at the shoulder ([\d.]+) cm\)/.exec(said) ?? []).slice(1).map((cm) => Number(cm) * 10);
+    for (const name of MEASURE_NAMES) {
+      const limit = (name === "shoulderLength" ? atShoulder : usual) ?? 0;
+      // Half as much agrees there, and half as much again does not.
+      expect(readingsAgree(name, [500, 500 + limit / 2])).toBe(true);
+      expect(readingsAgree(name, [500, 500 + 1.5 * limit])).toBe(false);
+    }
   });
 
   it("speaks in one unit only", () => {

@@ -34,6 +34,8 @@ export interface SurveyStanding {
   readonly why: readonly ("measures" | "age")[];
   /** What the ranges were multiplied by: 1 in the middle of the survey. */
   readonly widened: number;
+  /** Whether estimates lie between the survey and the trade's proportions to the bust. */
+  readonly besideTrade: boolean;
 }
 
 /** Standard normal: nine of ten lie within this many standard deviations. */
@@ -96,17 +98,17 @@ function sourceOf(measure: MeasureName): Estimate["from"] {
 /** How well the survey speaks for this body; null where nothing was taken. */
 export function standingOf(body: MeasuredBody, age?: number): SurveyStanding | null {
   const known = knownOf(body);
-  return known.length === 0 ? null : standing(conditionOn(TAPED_BODIES, known), age);
+  return known.length === 0 ? null : standing(conditionOn(TAPED_BODIES, known), body.bustGirth !== undefined, age);
 }
 
-function standing(given: Conditioned, age: number | undefined): SurveyStanding {
+function standing(given: Conditioned, hasBust: boolean, age: number | undefined): SurveyStanding {
   const { freedom } = TAPED_BODIES;
   const byMeasures = stateOf(given);
   const byAge = ageState(age);
   const state = byMeasures === "outside" || byAge === "outside" ? "outside" : byMeasures === "thin" || byAge === "thin" ? "thin" : "within";
   const why = [...(byMeasures === "within" ? [] : ["measures" as const]), ...(byAge === "within" ? [] : ["age" as const])];
   const widened = Math.sqrt((freedom + given.distance) / (freedom + given.known)) * widenedByAge(age);
-  return { furtherOut: furtherOutOf(given), state, why, widened: Math.max(1, widened) };
+  return { furtherOut: furtherOutOf(given), state, why, widened: Math.max(1, widened), besideTrade: hasBust && byMeasures === "outside" };
 }
 
 /** Share of surveyed bodies that lie further out. For a t distribution, distance over number is Fisher's F. */

@@ -2,6 +2,7 @@
  * What may have gone wrong at the tape: every slip we know of, weighed against nothing having gone wrong. All weights are
  * logarithms of odds against that: how often the slip happens, times how much likelier all readings are with it.
  */
+import type { TypedUnit } from "../measures/length";
 import type { MeasureName } from "../measures/measure";
 import { MEASURE_RANGES } from "../measures/registry";
 import { TAPE_SPREAD } from "../measures/repeatability";
@@ -55,23 +56,24 @@ export const NAVEL_OVER_WAIST = { middle: 0.0859, spread: 0.0477 };
 /** How far off a slip without a name puts a logarithm, one standard deviation: our own choice. */
 const ANY_SLIP = 0.2;
 
-const TEN_OUT: Mm = 100;
+/** What the tape is marked in, and with it what its whole numbers, its tens and their digits are. */
+const MARK: Readonly<Record<TypedUnit, Mm>> = { cm: MM_PER_CM, in: MM_PER_INCH };
 
-/** Everything that may be wrong with some readings. */
-export function hypothesesOf(reading: Reading): readonly Hypothesis[] {
-  return [...reading.measures.flatMap((_, at) => [...misread(reading, at), ...elsewhere(reading, at), anySlip(reading, at)]), ...swaps(reading)];
+/** Everything that may be wrong with some readings of a tape marked in this unit. */
+export function hypothesesOf(reading: Reading, unit: TypedUnit): readonly Hypothesis[] {
+  return [...reading.measures.flatMap((_, at) => [...misread(reading, at, unit), ...elsewhere(reading, at), anySlip(reading, at)]), ...swaps(reading)];
 }
 
 const often = (kind: keyof typeof HOW_OFTEN): number => Math.log(HOW_OFTEN[kind]);
 
 /** The tape lay right, and another number was written down. */
-function misread(reading: Reading, at: number): readonly Hypothesis[] {
+function misread(reading: Reading, at: number, unit: TypedUnit): readonly Hypothesis[] {
   const measure = must(reading.measures[at], "measure");
   const log = must(reading.logs[at], "log");
   const { usualLeast, usualMost } = MEASURE_RANGES[measure];
   const foretold = must(reading.foretold[at], "foretold");
   const now = logDensity(log, foretold);
-  return writtenFor(measure, Math.exp(log)).flatMap(({ kind, meant, scaled }) => {
+  return writtenFor(measure, Math.exp(log), MARK[unit]).flatMap(({ kind, meant, scaled }) => {
     if (meant < usualLeast || meant > usualMost) return [];
     const logMeant = Math.log(meant);
     // Densities of mm, not of logarithms: a number that was shifted, not multiplied, lies among others as dense in mm.
@@ -80,32 +82,35 @@ function misread(reading: Reading, at: number): readonly Hypothesis[] {
   });
 }
 
+const ROUNDING = 1e-6;
+
 interface Written {
   readonly kind: "inchesAsCentimetres" | "centimetresAsInches" | "half" | "tenOut" | "digitsSwapped";
   readonly meant: Mm;
   readonly scaled: boolean;
 }
 
-function writtenFor(measure: MeasureName, value: Mm): readonly Written[] {
+function writtenFor(measure: MeasureName, value: Mm, mark: Mm): readonly Written[] {
   const unit = MM_PER_INCH / MM_PER_CM;
   return [
     { kind: "inchesAsCentimetres", meant: value * unit, scaled: true },
     { kind: "centimetresAsInches", meant: value / unit, scaled: true },
     ...(GIRTHS.includes(measure) ? [{ kind: "half" as const, meant: value * 2, scaled: true }] : []),
-    { kind: "tenOut", meant: value - TEN_OUT, scaled: false },
-    { kind: "tenOut", meant: value + TEN_OUT, scaled: false },
-    ...digitsTurned(value).map((meant) => ({ kind: "digitsSwapped" as const, meant, scaled: false })),
+    { kind: "tenOut", meant: value - 10 * mark, scaled: false },
+    { kind: "tenOut", meant: value + 10 * mark, scaled: false },
+    ...digitsTurned(value, mark).map((meant) => ({ kind: "digitsSwapped" as const, meant, scaled: false })),
   ];
 }
 
-/** The value with two neighbouring digits of its whole centimetres the other way round. */
-function digitsTurned(value: Mm): readonly Mm[] {
-  const whole = Math.floor(value / MM_PER_CM);
+/** The value with two neighbouring digits of its whole marks the other way round. */
+function digitsTurned(value: Mm, mark: Mm): readonly Mm[] {
+  // The value comes out of a logarithm: a whole number may lie just below itself.
+  const whole = Math.floor(value / mark + ROUNDING);
   const turned: Mm[] = [];
   for (let unit = 1; unit * 10 <= whole; unit *= 10) {
     const low = Math.floor(whole / unit) % 10;
     const high = Math.floor(whole / unit / 10) % 10;
-    if (low !== high) turned.push(value + (low - high) * 9 * unit * MM_PER_CM);
+    if (low !== high) turned.push(value + (low - high) * 9 * unit * mark);
   }
   return turned;
 }

@@ -1,4 +1,5 @@
 /** Measures that lie far out, given all the others: to be taken again, never a judgement of a body. */
+import type { TypedUnit } from "../measures/length";
 import type { MeasureName } from "../measures/measure";
 import { readingsAgree } from "../measures/repeatability";
 import type { MeasuredBody } from "../measures/tape";
@@ -13,7 +14,7 @@ export type SlipKind =
   | "inchesAsCentimetres"
   | "centimetresAsInches"
   | "half"
-  /** Another whole ten read off the tape: 10 cm too much or too little. */
+  /** Another whole ten read off the tape: 10 cm (or 10 in) too much or too little. */
   | "tenOut"
   /** Two digits the other way round: 78 for 87. */
   | "digitsSwapped"
@@ -67,20 +68,22 @@ const AT_MOST = 3;
  *
  * @param body what was taken; mm. Values that are not positive and finite are passed over
  * @param age  years, where she says
+ * @param unit what the tape is marked in: tens and digits are slipped in whole marks of it
  */
-export function suspicionsOf(body: MeasuredBody, age?: number): readonly Suspicion[] {
+export function suspicionsOf(body: MeasuredBody, age?: number, unit: TypedUnit = "cm"): readonly Suspicion[] {
   const found: Suspicion[] = [];
   let read = readOf(body);
   for (let round = 0; round < AT_MOST && read.length > 0; round += 1) {
     const reading = readingOf(read, age);
-    const worst = worstOf(reading);
+    const worst = worstOf(reading, unit);
     if (worst === null) break;
     const rest = read.filter((_, at) => !worst.likeliest.at.some((wrong) => wrong === at));
     for (const at of worst.likeliest.at) {
       const known = must(read[at], "read");
       const range = rangeOf(foretell(known, [...rest, ...partners(read, at, worst)], age));
       const { value, readings } = must(body[known.measure], "measure");
-      const slip = slipOf(reading, at, worst);
+      // A mean of readings that do not agree is no number that anybody wrote down.
+      const slip = allAgree(body, reading, worst) ? slipOf(reading, at, worst) : null;
       found.push({ measure: known.measure, value, expected: range.value, least: range.least, most: range.most, slip, takenAgain: agree(known.measure, readings) });
     }
     read = rest;
@@ -96,9 +99,9 @@ interface Worst {
 }
 
 /** The measure, or pair, whose being wrong explains most; null where all may well be right. */
-function worstOf(reading: Reading): Worst | null {
+function worstOf(reading: Reading, unit: TypedUnit): Worst | null {
   const farOut = reading.foretold.map(({ middle, scale }, at) => Math.abs(must(reading.logs[at], "log") - middle) > NEVER_WITHIN * scale);
-  const all = hypothesesOf(reading).filter(({ at }) => at.some((one) => farOut[one]));
+  const all = hypothesesOf(reading, unit).filter(({ at }) => at.some((one) => farOut[one]));
   if (all.length === 0) return null;
   const heaviest = Math.max(...all.map(({ weight }) => weight));
   /** Odds of some of them together, in units of the heaviest. */
@@ -127,6 +130,12 @@ function slipOf(reading: Reading, at: number, { likeliest, named }: Worst): Like
   const otherAt = likeliest.at[1 - which];
   return otherAt === undefined ? { kind, meant } : { kind, meant, other: must(reading.measures[otherAt], "other") };
 }
+
+const allAgree = (body: MeasuredBody, { measures }: Reading, { likeliest }: Worst): boolean =>
+  likeliest.at.every((place) => {
+    const measure = must(measures[place], "measure");
+    return readingsAgree(measure, must(body[measure], "measure").readings);
+  });
 
 const agree = (measure: MeasureName, readings: readonly Mm[]): boolean =>
   readings.length > 1 && readingsAgree(measure, readings);

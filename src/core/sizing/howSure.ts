@@ -54,6 +54,8 @@ export interface HowSure {
   /** Most likely first; they add up to 1. Without an upper chest they go by the bust alone, as the plan does. */
   readonly ways: readonly Way[];
   readonly sizes: readonly Chance[];
+  /** Where no upper chest was taken: the frames that what it probably is would pick; empty where nothing tells it. */
+  readonly sizesGuessed: readonly Chance[];
   /** Empty where the pattern has no cup versions, or nothing tells them. */
   readonly cups: readonly Chance[];
   readonly bust: Readonly<Record<BustDone, number>>;
@@ -89,6 +91,7 @@ export function howSure(work: Work): Result<HowSure, PlanFailure> {
   return ok({
     ways,
     sizes: marginal(ways, ({ size }) => size),
+    sizesGuessed: upperChest === null && estimate !== null ? marginal(told, ({ size }) => size) : [],
     cups: chart.cups.length === 0 || !isTold ? [] : marginal(told, ({ cup }) => cup),
     bust: { nothing: shareOf(told, "nothing"), full: shareOf(told, "full"), small: shareOf(told, "small") },
     cupsGuessed: upperChest === null && estimate !== null,

@@ -3,7 +3,7 @@ import { bodyOf } from "../../core/measures/tape";
 import type { Work } from "../../core/plan/work";
 import type { HowSure } from "../../core/sizing/howSure";
 import type { NextMeasure } from "../../core/sizing/nextMeasure";
-import { bustDoneSentence, cupSentence, linesSentence, nextWords, NOTHING_NEXT, SURE_NOTE, sureBars, sureSum, sizeSentence, type SureBars } from "../../words/sure";
+import { bustDoneSentence, chestFrameSentence, cupSentence, linesSentence, nextWords, NOTHING_NEXT, SURE_NOTE, sureBars, sureSum, sizeSentence, type SureBars } from "../../words/sure";
 import { Fractions } from "../fields/Fractions";
 import { Sum } from "../fields/Sum";
 
@@ -17,7 +17,7 @@ export interface HowSurePanelProps {
 export function HowSurePanel({ work, sure, next }: HowSurePanelProps) {
   const { unit, pattern, picks } = work;
   const labels = pattern.chart.cups.map(({ label }) => label);
-  const sentences = [sizeSentence(sure), cupSentence(sure, labels), bustDoneSentence(sure), linesSentence(sure.lines, unit)].filter((one) => one !== null);
+  const sentences = [sizeSentence(sure), chestFrameSentence(sure), cupSentence(sure, labels), bustDoneSentence(sure), linesSentence(sure.lines, unit)].filter((one) => one !== null);
   return (
     <section className="sure" aria-labelledby="sure-title">
       <h3 id="sure-title">How sure this is</h3>

@@ -57,7 +57,8 @@ export function LengthField(props: LengthFieldProps) {
   const runAll = useRunAll();
   const gesture = useGesture();
   const [draft, setDraft] = useState<string | null>(null);
-  const stepping = useRef(false);
+  /** What goes along with every step of the run of key presses that is going on. */
+  const stepping = useRef<readonly Command[] | null>(null);
 
   const settled = value === undefined ? "" : formatLengthEntry(value, unit);
   const shown = draft ?? unread ?? settled;
@@ -71,8 +72,8 @@ export function LengthField(props: LengthFieldProps) {
   };
 
   const finishStepping = (): void => {
-    if (!stepping.current) return;
-    stepping.current = false;
+    if (stepping.current === null) return;
+    stepping.current = null;
     gesture.commit();
   };
 
@@ -111,11 +112,11 @@ export function LengthField(props: LengthFieldProps) {
     const onMark = direction === 1 ? Math.floor(marks + ROUNDING) : Math.ceil(marks - ROUNDING);
     const next = Math.round((onMark * STEPS[unit].small + direction * size) * 100) / 100;
     if ((next < 0 && !signed) || (refuse?.(next) ?? null) !== null) return;
-    if (!stepping.current) {
-      stepping.current = true;
+    if (stepping.current === null) {
+      stepping.current = [...(also?.() ?? []), ...(unread === undefined ? [] : [{ kind: "clearUnread" as const, field }])];
       gesture.begin();
     }
-    gesture.preview(set(next));
+    gesture.preview(...stepping.current, set(next));
     setDraft(null);
   };
 
@@ -125,11 +126,11 @@ export function LengthField(props: LengthFieldProps) {
         commit();
         return;
       case "Escape":
-        if (draft === null && !stepping.current) return;
+        if (draft === null && stepping.current === null) return;
         event.stopPropagation();
         setDraft(null);
-        if (stepping.current) {
-          stepping.current = false;
+        if (stepping.current !== null) {
+          stepping.current = null;
           gesture.cancel();
         }
         return;

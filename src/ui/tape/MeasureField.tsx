@@ -8,7 +8,7 @@ import type { Command } from "../../core/plan/commands";
 import { LIMITS } from "../../core/plan/limits";
 import { formatLengthEntry } from "../../words/length";
 import { measureNeedWords, measureRefusal, measureWords } from "../../words/measures";
-import { dayWords, doubtSentence, feetWords, guessSource, guessWords, readingsSentence, slipElsewhere, slipQuestion } from "../../words/tape";
+import { dayWords, doubtSentence, feetWords, guessSource, guessWords, readingsSentence, slipElsewhere, slipQuestion, unusualQuestion } from "../../words/tape";
 import { useRunAll } from "../app/useRunAll";
 import { useRun, useWork, useWorkStore } from "../app/useWork";
 import { Fractions } from "../fields/Fractions";
@@ -62,10 +62,14 @@ export const MeasureField = memo(({ name, estimate, suspicion, askedElsewhere, o
     />
   );
 
+  // Alone, or beside others in the same wrong unit, a value is doubted by none of them; what was read twice stands.
+  const unusual = measured !== undefined && measured.set === 0 && measured.readings.length === 1 && suspicion === undefined ? unusualQuestion(name, measured.value, unit) : null;
   /** Of all readings together: it stands at the last. */
-  const doubt = doubted
+  const doubt: { readonly warnings?: readonly string[] } = doubted
     ? { warnings: [doubtSentence(suspicion, unit), ...(slip === null ? [] : [askedElsewhere ? slipElsewhere(slip) : slipQuestion(suspicion, slip, unit)])] }
-    : {};
+    : unusual === null
+      ? {}
+      : { warnings: [unusual] };
   const hint = useHint({ name, estimate, suspicion });
   const label = (
     <>

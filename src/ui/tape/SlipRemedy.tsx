@@ -27,7 +27,9 @@ export function SlipRemedy({ suspicion: { measure, value }, slip, unit }: SlipRe
       ? allReadings(measure, [slip.meant])
       : [...allReadings(measure, other.readings), ...allReadings(slip.other, body[measure]?.readings ?? [value])];
   const impossible = commands.some((command) => "value" in command && measureRefusal(command.measure, command.value, unit) !== null);
-  if (remedy === null || impossible) return null;
+  // What was read another time is put right by the tape: a reading set right is none of today's.
+  const isOld = [measure, ...(slip.other === undefined ? [] : [slip.other])].some((name) => (body[name]?.set ?? 0) > 0);
+  if (remedy === null || impossible || isOld) return null;
   return (
     <button type="button" className="button small slip-remedy" onClick={() => runAll(commands)}>
       <Fractions text={remedy} />

@@ -1,4 +1,4 @@
-import { useId, useState } from "react";
+import { useId, useRef, useState } from "react";
 import { compareTapes } from "../../core/measures/compareTapes";
 import { LIMITS } from "../../core/plan/limits";
 import { formatLength } from "../../words/length";
@@ -42,11 +42,14 @@ function DayField({ taken }: { readonly taken: string | undefined }) {
   const id = useId();
   const run = useRun();
   const [draft, setDraft] = useState<string | null>(null);
+  const input = useRef<HTMLInputElement>(null);
   const shown = draft ?? taken ?? "";
   const refusal = draft === null || draft === "" ? null : dayRefusal(draft, today());
   const keep = (): void => {
     if (draft === null || refusal !== null) return;
     setDraft(null);
+    // A day with a part missing has no value either, and is no wish to have none.
+    if (input.current?.validity.badInput === true) return;
     if (draft !== (taken ?? "")) run({ kind: "setTaken", set: 0, taken: draft === "" ? null : draft });
   };
   useKeptOnHide(draft === null ? null : keep);
@@ -55,6 +58,7 @@ function DayField({ taken }: { readonly taken: string | undefined }) {
       <label htmlFor={id}>Measured on</label>
       <input
         id={id}
+        ref={input}
         className="field-input"
         type="date"
         max={today()}

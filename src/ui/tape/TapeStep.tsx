@@ -38,7 +38,7 @@ export function TapeStep() {
   const sizes = useSettledWork((work) => work.pattern.chart.sizes.length);
   const body = bodyOf(tapes);
   const estimates = useMemo(() => estimatesOf(bodyOf(tapes), age), [tapes, age]);
-  const suspicions = useMemo(() => suspicionsOf(bodyOf(tapes), age), [tapes, age]);
+  const suspicions = useMemo(() => suspicionsOf(bodyOf(tapes), age, unit), [tapes, age, unit]);
   const taken = MORE.filter((name) => body[name] !== undefined).length;
   const doubted = suspicions.filter(({ takenAgain }) => !takenAgain).map(({ measure }) => measure);
   const doubtedMore = doubted.some((name) => MORE.includes(name));

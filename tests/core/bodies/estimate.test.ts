@@ -196,8 +196,11 @@ describe("a body that the survey does not speak for", () => {
 
   it("is told so", () => {
     expect(standingOf(far)).toMatchObject({ state: "outside", why: ["measures"] });
+    // The trade's proportions are all to the bust, and age alone brings none of them in.
+    expect(standingOf(far)?.besideTrade).toBe(true);
+    expect(standingOf(body(middleOf("bustGirth", "hipGirth")), 70)).toMatchObject({ state: "outside", besideTrade: false });
     expect(must(standingOf(far), "standing").widened).toBeGreaterThan(1.2);
-    expect(standingOf(body(middleOf("bustGirth", "hipGirth")))).toEqual({ furtherOut: 1, state: "within", why: [], widened: 1 });
+    expect(standingOf(body(middleOf("bustGirth", "hipGirth")))).toEqual({ furtherOut: 1, state: "within", why: [], widened: 1, besideTrade: false });
   });
 
   // The trade's proportions (common practice, no source): waist 180 mm under the bust, under-bust 140, upper chest 50.

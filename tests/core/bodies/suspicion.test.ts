@@ -128,7 +128,9 @@ describe("one body", () => {
 
   it.each([
     ["34 in as centimetres", { bustGirth: 340 }, [["bustGirth", "inchesAsCentimetres", 863.6]]],
-    ["half the under-bust", { underBustGirth: 370 }, [["underBustGirth", "half", 740]]],
+    ["half the under-bust", { underBustGirth: 360 }, [["underBustGirth", "half", 720]]],
+    // A whole number keeps its digits, though it comes out of a logarithm.
+    ["69 for 96", { hipGirth: 690 }, [["hipGirth", "digitsSwapped", 960]]],
     ["74 cm as inches", { underBustGirth: 1879.6 }, [["underBustGirth", "centimetresAsInches", 740]]],
     ["68.4 for 86.4", { bustGirth: 684 }, [["bustGirth", "digitsSwapped", 864]]],
     ["bust and upper chest swapped", { bustGirth: 820, upperChestGirth: 864 }, [["bustGirth", "swapped", 864], ["upperChestGirth", "swapped", 820]]],
@@ -136,6 +138,48 @@ describe("one body", () => {
     ["waist and hip swapped", { waistGirth: 940, hipGirth: 680 }, [["waistGirth", "swapped", 680], ["hipGirth", "swapped", 940]]],
   ] as const)("%s", (_, wrong: Values, expected) => {
     expect(said({ ...BODY, ...wrong })).toEqual(expected);
+  });
+
+  describe("by a tape marked in inches", () => {
+    /** 34, 32 1/4, 29, 27, 37 and 15 3/4 in. */
+    const INCHES: Values = { bustGirth: 863.6, upperChestGirth: 819.1, underBustGirth: 736.6, waistGirth: 685.8, hipGirth: 939.8, backWaistLength: 400 };
+    const saidInInches = (wrong: Values) => suspicionsOf(bodyWith({ ...INCHES, ...wrong }), undefined, "in").map(({ measure, slip }) => [measure, slip?.kind, slip?.meant]);
+
+    it("is not doubted as it is", () => {
+      expect(saidInInches({})).toEqual([]);
+    });
+
+    it("has digits of whole inches the other way round", () => {
+      // 72 for 27.
+      expect(saidInInches({ waistGirth: 1828.8 })).toEqual([["waistGirth", "digitsSwapped", 685.8]]);
+    });
+
+    it("has tens of inches", () => {
+      // 39 for 29.
+      expect(saidInInches({ underBustGirth: 990.6 })).toEqual([["underBustGirth", "tenOut", 736.6]]);
+    });
+
+    it("is never said to be ten centimetres out", () => {
+      for (const name of SIX_MEASURES) {
+        for (const by of [-100, 100]) {
+          const value = must(INCHES[name], name);
+          expect(saidInInches({ [name]: value + by })).not.toContainEqual([name, "tenOut", value]);
+        }
+      }
+    });
+
+    it("is as seldom doubted in vain", () => {
+      const women = tapedWomen(heldBack1988);
+      const asked = women.filter(({ values, age }) => suspicionsOf(bodyWith(values, SIX_MEASURES), age, "in").length > 0);
+      expect(asked.length / women.length).toBeLessThanOrEqual(0.015);
+    });
+  });
+
+  it("has no slip named where the readings themselves do not agree", () => {
+    // The mean of 34.5 and 37.5 is 36, half of 72; nobody wrote down 36.
+    const [found, ...others] = suspicionsOf({ ...bodyWith(BODY), ...bodyOf([{ readings: { underBustGirth: [345, 375] } }]) });
+    expect(others).toEqual([]);
+    expect(found).toMatchObject({ measure: "underBustGirth", value: 360, slip: null, takenAgain: false });
   });
 
   it("swapped measures name each other", () => {

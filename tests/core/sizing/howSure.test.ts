@@ -8,6 +8,7 @@ import type { SizeChart } from "../../../src/core/chart/sizeChart";
 import { spreadOfMean } from "../../../src/core/measures/repeatability";
 import { measuresOf, tapesOf, type Tapes } from "../../../src/core/measures/tape";
 import type { Work } from "../../../src/core/plan/work";
+import { must } from "../../../src/core/result";
 import { howSure, waysOf, type HowSure, type Way } from "../../../src/core/sizing/howSure";
 import { weighedPlaces } from "../../../src/core/sizing/normal";
 import { anyAmount } from "../../support/amounts";
@@ -272,6 +273,22 @@ describe("how sure a work's picks are", () => {
     expect(chance(sure.sizes, "14")).toBeCloseTo(BELOW["0.5"], 3);
     expect(sure.cups.length).toBeGreaterThan(1);
     expect(sure.cups.reduce((all, { probability }) => all + probability, 0)).toBeCloseTo(1, 6);
+  });
+
+  it("without an upper chest says what frame that would probably pick", () => {
+    expect(sureOf(testWork).sizesGuessed).toEqual([]);
+    const { upperChestGirth: _, ...others } = measuresOf(testWork.tapes);
+    const { sizesGuessed, girths } = sureOf({ ...testWork, tapes: tapesOf(others) });
+    const { value, spread } = must(girths.estimate, "estimate");
+    const { sizes: rows, draftedDifference } = testWork.pattern.chart;
+    const at = rows.findIndex(({ label }) => label === "12");
+    const [below, own, above] = [at - 1, at, at + 1].map((row) => must(rows[row], "row").bust - draftedDifference);
+    const [from, to] = [(must(below, "below") + must(own, "own")) / 2, (must(own, "own") + must(above, "above")) / 2];
+    // The frame goes by the upper chest alone: the share of its normal distribution between half-ways, summed in small steps.
+    const steps = 20_000;
+    const rate = (girth: number): number => Math.exp(-(((girth - value) / spread) ** 2) / 2) / (spread * Math.sqrt(2 * Math.PI));
+    const share = Array.from({ length: steps }, (_step, step) => rate(from + ((step + 0.5) * (to - from)) / steps)).reduce((all, one) => all + one, 0) * ((to - from) / steps);
+    expect(chance(sizesGuessed, "12")).toBeCloseTo(share, 4);
   });
 
   it("asks for a bust", () => {

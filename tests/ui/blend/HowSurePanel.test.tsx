@@ -20,7 +20,7 @@ describe("how sure this is", () => {
     // Upper chest 850 is the bound between 12 (830) and 14 (870): an even chance.
     await renderWork(<BlendStep />, { tapes: tapesOf({ ...measured, upperChestGirth: 850, bustGirth: 925 }) });
     expect(panel().textContent).toContain("as likely as not (about 50 of 100 and 50)");
-    expect(panel().textContent).toContain("The true waist and hip lines lie within 4 mm either way of where they are drawn");
+    expect(panel().textContent).toContain("On this frame the true waist and hip lines lie within 4 mm either way of where your measures put them");
     expect(screen.getAllByRole("region")[0]).toBe(panel());
   });
 

@@ -129,6 +129,17 @@ describe("LengthField", () => {
     expect(measuresOf(work().tapes).waistGirth).toBeCloseTo(to, 2);
   });
 
+  it("shows the stepped value, not what could not be read before", async () => {
+    const { user, work } = await renderWork(<WaistField />, at(700));
+    await user.clear(waist());
+    await user.type(waist(), "seventy{Enter}");
+    await user.clear(waist());
+    await user.type(waist(), "71{ArrowUp}");
+    expect(measuresOf(work().tapes).waistGirth).toBe(711);
+    expect(waist().value).toBe("71.1");
+    expect(waist().getAttribute("aria-invalid")).toBe("false");
+  });
+
   it("makes one step of undo of a key held down", async () => {
     const { user, work, store } = await renderWork(<WaistField />, at(700));
     await user.click(waist());

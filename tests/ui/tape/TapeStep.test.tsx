@@ -46,6 +46,29 @@ describe("the tape", () => {
     expect(measuresOf(work().tapes).acrossBack).toBeCloseTo(350.5, 1);
   });
 
+  it("asks of girths in the same wrong unit, which go together, whether they are inches", async () => {
+    const { user } = await renderWork(<TapeStep />, { unit: "cm", tapes: tapesOf({ bustGirth: 560, waistGirth: 520 }) });
+    expect(described(/^Bust girth/)).toContain("Are these inches (56 in is 142.2 cm)");
+    await user.click(screen.getByRole("button", { name: "Take bust again" }));
+    await user.type(field(/^Bust girth, reading 2/), "56{Enter}");
+    expect(screen.queryByText(/56 in is/)).toBeNull();
+  });
+
+  it("asks in whole inches where inches are read", async () => {
+    // 72 in for 27.
+    const { user, work } = await renderWork(<TapeStep />, { unit: "in", tapes: tapesOf({ bustGirth: 863.6, upperChestGirth: 819.1, underBustGirth: 736.6, waistGirth: 1828.8, hipGirth: 939.8 }) });
+    expect(described(/^Waist girth/)).toContain("Are two digits the other way round? That would be 27 in.");
+    await user.click(screen.getByRole("button", { name: "Take 27 in" }));
+    expect(measuresOf(work().tapes).waistGirth).toBe(685.8);
+  });
+
+  it("sets nothing right that was read another day: the tape does", async () => {
+    const swapped = { taken: "2026-03-01", readings: { bustGirth: [930], upperChestGirth: [860], underBustGirth: [790], waistGirth: [985], hipGirth: [738] } };
+    await renderWork(<TapeStep />, { tapes: [{ taken: "2026-10-03", readings: {} }, swapped] });
+    expect(described(/^Waist girth/)).toContain("in each other’s place");
+    expect(screen.queryByRole("button", { name: "Swap them" })).toBeNull();
+  });
+
   it("never blocks: what is doubted counts all the same", async () => {
     const { user, work } = await renderWork(<TapeStep />);
     await user.clear(field(/^Under-bust girth/));

@@ -17,6 +17,16 @@ afterEach(() => {
 });
 
 describe("the day", () => {
+  it("is kept where a part of it was taken out and not put in again", async () => {
+    const { work } = await renderWork(<TapeDays />, sets);
+    // As browsers have it: a date with a part missing is bad input, and its value is empty.
+    Object.defineProperty(day(), "validity", { value: { badInput: true } });
+    fireEvent.change(day(), { target: { value: "" } });
+    fireEvent.blur(day());
+    expect(work().tapes[0]?.taken).toBe("2026-10-03");
+    expect(day()).toHaveProperty("value", "2026-10-03");
+  });
+
   it("is taken over when it is left, as one step, whatever was typed on the way", async () => {
     const { work, store } = await renderWork(<TapeDays />, sets);
     for (const value of ["0002-10-04", "0202-10-04", "2026-10-04"]) fireEvent.change(day(), { target: { value } });

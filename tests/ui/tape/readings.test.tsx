@@ -98,6 +98,13 @@ describe("the day of the first reading", () => {
     vi.useRealTimers();
   });
 
+  it("is today where the arrow keys end what was typed, in one step with the reading too", async () => {
+    const { user, work, store } = await renderWork(<TapeStep />, { invented: false, tapes: [{ readings: {} }] });
+    await user.type(field(/^Bust girth/), "93{ArrowUp>3}{/ArrowUp}");
+    expect(work().tapes).toEqual([{ taken: "2026-10-03", readings: { bustGirth: [933] } }]);
+    expect(store.getState().past).toHaveLength(1);
+  });
+
   it("is today, in one step with the reading", async () => {
     const { user, work, store } = await renderWork(<TapeStep />, { invented: false, tapes: [{ readings: {} }] });
     await user.type(field(/^Bust girth/), "93{Enter}");
