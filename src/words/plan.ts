@@ -17,7 +17,7 @@ function outsideChart(failure: Extract<PlanFailure, { code: "plan/outside-chart"
   const wanted = formatLength(failure.wanted, unit);
   const least = formatLength(failure.least, unit);
   const most = formatLength(failure.most, unit);
-  const level = levelWords(failure.level);
+  const level = failure.level === "upperChest" ? "upper chest" : levelWords(failure.level);
   const garment = failure.level === "waist" || failure.level === "hip";
   const larger = failure.wanted > failure.most;
   return {

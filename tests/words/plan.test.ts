@@ -18,6 +18,12 @@ describe("why there is no plan", () => {
     expect(planFailureWords({ ...failure, wanted: 800 }, "in", 10).text).toContain("smaller size range");
   });
 
+  it("names the girth that the frame is picked by", () => {
+    const words = planFailureWords({ code: "plan/outside-chart", level: "upperChest", wanted: 500, least: 660, most: 1260 }, "cm", 10);
+    expect(words.title).toBe("This pattern does not reach your upper chest");
+    expect(words.text).toContain("Your upper chest measures 50.0 cm");
+  });
+
   it("speaks of one fault, of several, and of a chart that is only empty", () => {
     expect(planFailureWords({ code: "plan/chart-unusable", faults: 1 }, "cm", 10).text).toContain("One thing");
     expect(planFailureWords({ code: "plan/chart-unusable", faults: 1 }, "cm", 0).title).toBe("No size chart yet");

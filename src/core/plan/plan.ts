@@ -17,7 +17,8 @@ export type PlanFailure =
   | { readonly code: "plan/chart-unusable"; readonly faults: number }
   | {
       readonly code: "plan/outside-chart";
-      readonly level: LevelName;
+      /** The girth that the frame is picked by: the bust, or the upper chest. */
+      readonly level: "bust" | "upperChest" | "waist" | "hip";
       /** Body girth (bust, upper chest) or garment target (waist, hip), mm, and the range that can be reached. */
       readonly wanted: Mm;
       readonly least: Mm;

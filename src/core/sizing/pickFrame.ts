@@ -52,7 +52,7 @@ export function pickFrame(
   const own = picks.frame === undefined ? null : chart.sizes.findIndex((size) => size.label === picks.frame);
   if (own === -1) return fail({ code: "plan/frame-unknown", label: picks.frame ?? "" });
   if (own === null && (lookedUp < least || lookedUp > most)) {
-    return fail({ code: "plan/outside-chart", level: "bust", wanted: lookedUp, least, most });
+    return fail({ code: "plan/outside-chart", level: byBust ? "bust" : "upperChest", wanted: lookedUp, least, most });
   }
   const index = own ?? found.index;
   const near = marginOf(values, found.index, lookedUp, spread);

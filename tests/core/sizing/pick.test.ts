@@ -137,6 +137,13 @@ describe("the pick of a body", () => {
     expect(() => planOf({ ...work, picks: { frame: "16" } })).toThrow(/cup-undraftable/);
   });
 
+  it("refuses a frame out of reach by the girth that it was looked up by", () => {
+    const girths = { ...measuresOf(testWork.tapes), bustGirth: 620 };
+    expect(() => planOf({ ...testWork, tapes: tapesOf({ ...girths, upperChestGirth: 520 }) })).toThrow(/plan\/outside-chart.*upperChest/);
+    const { upperChestGirth: _none, ...bustAlone } = girths;
+    expect(() => planOf({ ...testWork, tapes: tapesOf(bustAlone) })).toThrow(/plan\/outside-chart.*"bust"/);
+  });
+
   it("refuses a waist that no line within two steps reaches, with the range", () => {
     const work = { ...testWork, tapes: tapesOf({ ...measuresOf(testWork.tapes), waistGirth: 1400 }) };
     expect(() => planOf(work)).toThrow(/plan\/outside-chart.*waist/);
