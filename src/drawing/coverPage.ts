@@ -2,7 +2,7 @@
 import type { SheetLayout } from "../core/sheets/layout";
 import type { Mm } from "../core/units";
 import { BEFORE_KEY, LINE_KEY, OVERLAY_LINES, NOTCH_KEY, doubtsTitle, moreDoubts, printedKey } from "../words/sheets";
-import type { Ink, InkPage } from "./ink";
+import type { Ink, InkGroup, InkPage } from "./ink";
 import { wrapped } from "./fitLines";
 import { sheetLine, sheetText } from "./inkShapes";
 import { sheetPoint } from "../core/geometry/point";
@@ -126,6 +126,8 @@ export function mapInk(box: CoverBox, layout: SheetLayout, outlines: readonly Sh
   return scaledInk(sheetMap(layout, outlines, overlap, Math.min(26, 3.4 / scale)), scale, dx, box.y);
 }
 
+const wholeGroup = (id: string, label: string, ink: readonly Ink<"sheet">[]): InkGroup => ({ id, label, dx: 0, dy: 0, clip: null, ink });
+
 /** The first page of a tiled sheet. */
 export function coverPage(
   paper: { readonly width: Mm; readonly height: Mm },
@@ -137,10 +139,9 @@ export function coverPage(
   const box = { x: margin, y: margin, width: paper.width - 2 * margin, height: paper.height - 2 * margin };
   const { ink, end } = coverInk(box, words, key);
   const room = { x: box.x, y: end + 6, width: box.width, height: box.y + box.height - end - 6 };
-  const group = (id: string, label: string, own: readonly Ink<"sheet">[]) => ({ id, label, dx: 0, dy: 0, clip: null, ink: own });
   return {
     name: "Map",
     ...paper,
-    groups: [group("about", words.kind, ink), group("map", "Map of the pages", map(room))],
+    groups: [wholeGroup("about", words.kind, ink), wholeGroup("map", "Map of the pages", map(room))],
   };
 }

@@ -6,6 +6,7 @@ import { coverInk, coverPage, mapInk, type CoverKey, type CoverWords } from "../
 import type { InkPage } from "../drawing/ink";
 import { sheetMap, tiledPages } from "../drawing/sheetPages";
 import { planDoubts } from "../words/doubts";
+import { buttonSheetWords } from "../words/buttons";
 import { ALL_CHECKS_HOLD, allowanceWords, INVENTED_SHEET, joiningSteps, NO_ALLOWANCES, OWN_DRAFT, SHEET_KIND } from "../words/sheets";
 import { OVERLAY_CAUTION, OVERLAY_STEPS, withoutStrips } from "../words/overlay";
 import { blendWords, dayWords } from "../words/truePaper";
@@ -57,7 +58,6 @@ export function makePaper(
   const { work, plan, choices, day } = request;
   const title = `${work.name}: ${SHEET_KIND[choices.kind].toLowerCase()}`;
   const fileName = `${fileWords(work.name)}-${choices.kind}.${file}`;
-  const text = (made: string): Uint8Array<ArrayBuffer> => new Uint8Array(new TextEncoder().encode(made));
   onProgress({ stage: "pieces", share: 0 });
   if (file === "dxf") {
     // Strips to lay on tissue are no pieces of a pattern: the standard has nothing for them.
@@ -67,7 +67,7 @@ export function makePaper(
     if (pieces.value.length === 0) return fail({ code: "sheet/nothing-to-lay" });
     onProgress({ stage: "writing", share: 0.5 });
     const made = writeDxf(pieces.value, { style: work.name, sizeName: choices.size ?? blendWords(plan), day });
-    return ok({ bytes: text(made), fileName, mediaType: "image/vnd.dxf", pages: 1 });
+    return ok({ bytes: bytesOf(made), fileName, mediaType: "image/vnd.dxf", pages: 1 });
   }
   const wanted = wantedBy(request);
   if (!wanted.ok) return wanted;
@@ -76,7 +76,7 @@ export function makePaper(
     const sheet = layOut(wanted.value.laid, DRAWING, DRAWING_MARGIN);
     if (!sheet.ok) return sheet;
     onProgress({ stage: "writing", share: 0.5 });
-    return ok({ bytes: text(writeSvg(wholeSheet(sheet.value, DRAWING_MARGIN), { title })), fileName, mediaType: "image/svg+xml", pages: 1 });
+    return ok({ bytes: bytesOf(writeSvg(wholeSheet(sheet.value, DRAWING_MARGIN), { title })), fileName, mediaType: "image/svg+xml", pages: 1 });
   }
   const sheet = layOut(wanted.value.laid, FORMATS[choices.format], choices.margin);
   if (!sheet.ok) return sheet;
@@ -97,6 +97,8 @@ function wantedBy(request: PaperRequest): Result<Wanted, PaperFailure> {
   const pieces = truePiecesFor(request);
   return pieces.ok ? ok({ laid: piecesToLay(request, pieces.value), notes: [] }) : pieces;
 }
+
+const bytesOf = (text: string): Uint8Array<ArrayBuffer> => new Uint8Array(new TextEncoder().encode(text));
 
 /** Letters, digits and hyphens of a name, for a file. */
 const fileWords = (name: string): string => {
@@ -125,6 +127,7 @@ function coverWords({ work, plan, choices, day }: PaperRequest, { layout }: Laid
       `Pattern: ${work.pattern.name}. ${choices.size === null ? blendWords(plan) : `Printed size ${choices.size}`}.`,
       `Made on ${dayWords(day)}.${work.invented ? ` ${INVENTED_SHEET}` : ""}`,
       ...(isOverlay ? [] : [choices.allowances ? allowanceWords(plan, choices.pieces, work.allowances ?? {}, work.unit) : NO_ALLOWANCES]),
+      ...(isOverlay ? [] : buttonSheetWords(plan.pieces, choices.pieces, work.pattern.closure, choices.allowances ? (work.allowances ?? {}) : null, work.unit)),
     ],
     failing: choices.size === null ? failing : [],
     notes: [OWN_DRAFT[choices.kind], ...(choices.size === null && failing.length === 0 ? [ALL_CHECKS_HOLD(plan.checks.length)] : []), ...notes],

@@ -2,7 +2,7 @@
 import { readFileSync } from "node:fs";
 import { DOMParser } from "@xmldom/xmldom";
 import { expect, test, type Page } from "@playwright/test";
-import DxfParser from "dxf-parser";
+import { DxfParser } from "dxf-parser";
 import { linesOf, pageSizes, textOf } from "../support/poppler";
 import { expectNoAxeViolations, goTo } from "./support";
 

@@ -89,7 +89,7 @@ function cornerBetween(one: Stretch, other: Stretch, before: PiecePoint[], after
   };
   const reach = FURTHEST * Math.max(one.allowance, other.allowance);
   const folded = one.fold || other.fold || one.cap || other.cap || turn < HARDLY_A_CORNER ? null : foldedFirst(one.seam, other.seam);
-  const lapped = folded === null || one.allowance === 0 || other.allowance === 0 ? null : lappedCorner({ at, one, other, wayIn, wayOut, before, after, folded, reach });
+  const lapped = folded === null || one.allowance === 0 || other.allowance === 0 ? null : lappedCorner({ at, one, wayIn, wayOut, before, after, folded, reach });
   return lapped ?? mitred(ends, at, reach) ?? overrun({ at, ends, before, after, reach }) ?? squared(ends, one.allowance, other.allowance);
 }
 
@@ -127,7 +127,6 @@ const squared = ({ one, other }: Ends, oneBy: Mm, otherBy: Mm): PiecePoint[] => 
 interface CornerCase {
   readonly at: PiecePoint;
   readonly one: Stretch;
-  readonly other: Stretch;
   readonly wayIn: Radians;
   readonly wayOut: Radians;
   readonly before: PiecePoint[];
@@ -140,7 +139,7 @@ interface CornerCase {
  * The folded end: the seam first sewn, continued, meets the other's parallel; from there the mirror image of that parallel
  * goes back to the folded one's own parallel. Null where that cannot be drawn, or reaches too far.
  */
-function lappedCorner({ at, one, other, wayIn, wayOut, before, after, folded, reach }: CornerCase): PiecePoint[] | null {
+function lappedCorner({ at, one, wayIn, wayOut, before, after, folded, reach }: CornerCase): PiecePoint[] | null {
   const oneFolded = one.seam === folded;
   // Seen from the corner: both parallels as lines of points that run away from it.
   const under = oneFolded ? before.toReversed() : after;
@@ -206,11 +205,12 @@ function outerOf(ring: readonly PiecePoint[]): readonly PiecePoint[] {
   return withoutIdle(best.map(({ x, y }) => piecePoint(x, y)));
 }
 
+const isIdle = (before: PiecePoint | undefined, p: PiecePoint, after: PiecePoint | undefined): boolean =>
+  before !== undefined && after !== undefined && (distance(before, p) < STRAIGHT || (offChord(p, before, after) < STRAIGHT && distance(before, after) > distance(before, p)));
+
 /** Without what says nothing: points that are one, and those on the straight way between their neighbours. */
 function withoutIdle(points: readonly PiecePoint[]): readonly PiecePoint[] {
   const kept: PiecePoint[] = [];
-  const isIdle = (before: PiecePoint | undefined, p: PiecePoint, after: PiecePoint | undefined): boolean =>
-    before !== undefined && after !== undefined && (distance(before, p) < STRAIGHT || (offChord(p, before, after) < STRAIGHT && distance(before, after) > distance(before, p)));
   points.forEach((p, index) => {
     if (!isIdle(kept.at(-1) ?? points.at(-1), p, points[(index + 1) % points.length])) kept.push(p);
   });

@@ -53,8 +53,8 @@ describe("a cutting line about straight seams", () => {
     // The folded end: below the hem and to the right.
     const end = places(cutting).filter(({ x, y }) => y > 200.5 && x > 100);
     expect(end).toHaveLength(1);
-    const mirrored = end.map(({ x, y }) => ({ x, y: 400 - y }));
-    expect(offSide(mirrored[0] ?? { x: 0, y: 0 })).toBeCloseTo(15, 3);
+    const folded = end.map(({ x, y }) => ({ x, y: 400 - y }));
+    expect(offSide(folded[0] ?? { x: 0, y: 0 })).toBeCloseTo(15, 3);
     expect(end[0]?.y).toBeCloseTo(230, 3);
   });
 

@@ -36,7 +36,7 @@ function sewnEdges(piece: Piece, seam: SeamName): readonly Bezier[] {
   if (head === undefined || tail === undefined) return [];
   const falls = seam === "side" || seam === "princess";
   const isBack = falls ? head.y > tail.y : head.x > tail.x;
-  return isBack ? edges.toReversed().map((edge) => new Bezier(...([...edge.points].reverse().map(({ x, y }) => ({ x, y })) as [Pt, Pt, Pt, Pt]))) : edges;
+  return isBack ? edges.toReversed().map((edge) => new Bezier(...(edge.points.toReversed().map(({ x, y }) => ({ x, y })) as [Pt, Pt, Pt, Pt]))) : edges;
 }
 
 interface Pt {
