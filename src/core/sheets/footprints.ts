@@ -56,7 +56,7 @@ export function footprintsOf(piece: ToLay, shape: Shape, grid: PageGrid, cell: C
       const columns = (across.length + 1) / 2;
       const rows = (down.length + 1) / 2;
       const pages: { column: number; row: number }[] = [];
-      neededPages({ touched, columns, rows }).forEach((mark, page) => {
+      neededPages({ touchedBy: [touched], columns, rows }).forEach((mark, page) => {
         if (mark === 1) pages.push({ column: page % columns, row: Math.floor(page / columns) });
       });
       found.set(key, { pages, columns, rows, offsets: [{ x, y }] });

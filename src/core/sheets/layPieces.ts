@@ -8,7 +8,7 @@ import type { LayoutFailure, Placement, SheetLayout, ToLay } from "./layout";
 import { packPages, type Candidate } from "./packPages";
 import { packRoll } from "./packRoll";
 import { pageGridOf, pagesOver, type PageGrid, type Pitch } from "./pageGrid";
-import { onSheet } from "./placing";
+import { onSheet, ringBounds } from "./placing";
 import { cellDividing, cellsOver, placementOf, shapesOf, type CellSize } from "./shapes";
 import { joinsOf, tilesFor } from "./tiling";
 
@@ -27,7 +27,7 @@ const USUAL_COLUMNS = 6;
 
 /** Tries for ten pieces; more pieces get fewer, since each try takes longer. */
 const PAGE_TRIES = 250;
-const ROLL_TRIES = 24;
+const ROLL_TRIES = 40;
 const TRIES_FOR = 10;
 const triesFor = (tries: number, pieces: number): number => Math.ceil(tries * Math.min(1, TRIES_FOR / pieces));
 
@@ -68,7 +68,23 @@ function layOnRoll(pieces: readonly ToLay[], width: Mm, gap: Mm): Result<SheetLa
   return ok({ placements, width, height, tiles: [tile], joins: [], columns: 1, rows: 1 });
 }
 
+/** So many times MOST_PAGES at the least are refused before anything is laid: the search would take minutes. */
+const FAR_TOO_MANY = 4;
+
+/** Pages that the longest piece needs from end to end, however it lies. */
+function pagesAtLeast(pieces: readonly ToLay[], { x, y }: PageGrid): number {
+  return Math.max(
+    ...pieces.map(({ ring }) => {
+      const { min, max } = ringBounds(ring);
+      const length = Math.max(max.x - min.x, max.y - min.y);
+      return Math.min(pagesOver(x, length), pagesOver(y, length));
+    }),
+  );
+}
+
 function layOnPages(pieces: readonly ToLay[], grid: PageGrid, gap: Mm): Result<SheetLayout, LayoutFailure> {
+  const least = pagesAtLeast(pieces, grid);
+  if (least > FAR_TOO_MANY * MOST_PAGES) return fail({ code: "sheet/too-many-pages", pages: least, most: MOST_PAGES });
   const cell: CellSize = { width: cellDividing(grid.x.step), height: cellDividing(grid.y.step) };
   const perPage = { x: Math.round(grid.x.step / cell.width), y: Math.round(grid.y.step / cell.height) };
   const candidates = pieces.map((piece): Candidate => {

@@ -5,39 +5,35 @@
  * theirs. So a piece as wide as a window stays on one page, and nothing is ever without a page.
  */
 
-/** What a piece or a whole sheet touches: marks by row of zones; 2 · pages - 1 zones each way. */
+/** What pieces touch: for each piece marks by row of zones; 2 · pages - 1 zones each way. */
 export interface Zones {
-  readonly touched: Uint8Array;
+  readonly touchedBy: readonly Uint8Array[];
   readonly columns: number;
   readonly rows: number;
 }
 
 /** Marks (1) of the needed pages, row by row. */
-export function neededPages({ touched, columns, rows }: Zones): Uint8Array {
+export function neededPages({ touchedBy, columns, rows }: Zones): Uint8Array {
   const needed = new Uint8Array(columns * rows);
-  const zonesAcross = 2 * columns - 1;
-  const isTouched = (zx: number, zy: number): boolean => touched[zy * zonesAcross + zx] === 1;
-  for (let row = 0; row < rows; row++) {
-    for (let column = 0; column < columns; column++) {
-      if (isTouched(2 * column, 2 * row)) needed[row * columns + column] = 1;
-    }
-  }
+  const across = 2 * columns - 1;
+  const down = 2 * rows - 1;
+  const isTouched = (zone: number): boolean => touchedBy.some((touched) => touched[zone] === 1);
   const needOneOf = (pages: readonly number[]): void => {
     const [first] = pages;
     if (first !== undefined && !pages.some((page) => needed[page] === 1)) needed[first] = 1;
   };
-  for (let zy = 0; zy < 2 * rows - 1; zy++) {
-    for (let zx = 0; zx < zonesAcross; zx++) {
-      // Strips first: a corner can then mostly do with what its strips need.
-      if (zx % 2 !== zy % 2 && isTouched(zx, zy)) needOneOf(pagesOfZone(zx, zy, columns));
+  // Pages first, then strips, then corners: what is needed anyhow mostly does for those after it.
+  for (const shared of [0, 1, 2]) {
+    for (let zy = 0; zy < down; zy++) {
+      for (let zx = (shared + zy) % 2; zx < across; zx += 2) {
+        if ((zx % 2) + (zy % 2) === shared && isTouched(zy * across + zx)) needOneOf(pagesOfZone(zx, zy, columns));
+      }
     }
   }
-  for (let zy = 1; zy < 2 * rows - 1; zy += 2) {
-    for (let zx = 1; zx < zonesAcross; zx += 2) {
-      if (!isTouched(zx, zy)) continue;
+  for (let zy = 1; zy < down; zy += 2) {
+    for (let zx = 1; zx < across; zx += 2) {
       const four = pagesOfZone(zx, zy, columns);
-      needOneOf(four);
-      joinDiagonal(needed, four);
+      for (const touched of touchedBy) joinDiagonal(needed, four, touched, zy * across + zx, across);
     }
   }
   return needed;
@@ -50,10 +46,22 @@ function pagesOfZone(zx: number, zy: number, columns: number): readonly number[]
   return zy % 2 === 1 ? [...across, ...across.map((page) => page + columns)] : across;
 }
 
-/** Two pages that meet only at a corner cannot be laid on each other truly: one beside both joins them. */
-function joinDiagonal(needed: Uint8Array, four: readonly number[]): void {
+/**
+ * Two pages that meet only at a corner cannot be laid on each other truly: where a piece goes on from one to the other
+ * there, one beside both joins them.
+ */
+function joinDiagonal(needed: Uint8Array, four: readonly number[], touched: Uint8Array, corner: number, across: number): void {
+  if (touched[corner] !== 1) return;
   const [a = 0, b = 0, c = 0, d = 0] = four;
   const has = (page: number): boolean => needed[page] === 1;
-  if (has(a) && has(d) && !has(b) && !has(c)) needed[b] = 1;
-  if (has(b) && has(c) && !has(a) && !has(d)) needed[a] = 1;
+  const touches = (...zones: readonly number[]): boolean => zones.some((zone) => touched[zone] === 1);
+  const left = corner - 1;
+  const right = corner + 1;
+  const above = corner - across;
+  const below = corner + across;
+  if (has(a) && has(d) && !has(b) && !has(c)) {
+    if (touches(above - 1, above, left) && touches(below + 1, below, right)) needed[b] = 1;
+  } else if (has(b) && has(c) && !has(a) && !has(d)) {
+    if (touches(above + 1, above, right) && touches(below - 1, below, left)) needed[a] = 1;
+  }
 }

@@ -30,14 +30,31 @@ const shortest = ({ turns }: Shapes): Mm => Math.min(turns[0]?.width ?? 0, turns
 
 const isShorter = (p: Arrangement, q: Arrangement): boolean => p.length < q.length || (p.length === q.length && p.low < q.low);
 
+/** Whichever way it ends highest; only upright; only lying. What ends highest by itself is often not the best for all. */
+type Manner = "any" | "upright" | "lying";
+const MANNERS: readonly Manner[] = ["any", "upright", "lying"];
+
+/** A piece in its place in the order of laying, and how it may lie. */
+interface Next {
+  readonly shapes: Shapes;
+  readonly turns: readonly Shape[];
+}
+
+function nextIn(shapes: Shapes, manner: Manner): Next {
+  const turns = shapes.turns.filter(({ width, height }) => manner === "any" || (manner === "upright") === (height >= width));
+  return { shapes, turns: turns.length > 0 ? turns : shapes.turns };
+}
+
 /** The shortest way found within `tries` tries. */
 export function packRoll(pieces: readonly Shapes[], roll: Roll, tries: number): readonly Laid[] {
   const choose = steadyChooser();
-  let order: readonly Shapes[] = pieces;
+  const starts = MANNERS.flatMap((manner) =>
+    ORDERS.map((sorting) => pieces.toSorted(sorting).map((shapes) => nextIn(shapes, manner))),
+  );
+  let order: readonly Next[] = [];
   let best: Arrangement | null = null;
-  for (let i = 0; i < ORDERS.length + tries; i++) {
-    const sorting = ORDERS[i];
-    const next: readonly Shapes[] = sorting === undefined ? changed(order, choose) : pieces.toSorted(sorting);
+  for (let i = 0; i < starts.length + tries; i++) {
+    const next: readonly Next[] = starts[i] ?? changed(order, choose);
     const laid: Arrangement | null = layAll(next, roll, best?.length ?? Infinity);
     if (laid === null || (best !== null && isShorter(best, laid))) continue;
     best = laid;
@@ -46,25 +63,25 @@ export function packRoll(pieces: readonly Shapes[], roll: Roll, tries: number): 
   return best?.lying ?? [];
 }
 
-/** Two pieces of the order exchanged, or one put elsewhere in it. */
-function changed(order: readonly Shapes[], choose: Chooser): readonly Shapes[] {
+/** One piece put elsewhere in the order, and how it may lie chosen anew. */
+function changed(order: readonly Next[], choose: Chooser): readonly Next[] {
   const next = [...order];
   const [one] = next.splice(choose(next.length), 1);
-  if (one !== undefined) next.splice(choose(next.length + 1), 0, one);
+  if (one !== undefined) next.splice(choose(next.length + 1), 0, nextIn(one.shapes, MANNERS[choose(MANNERS.length)] ?? "any"));
   return next;
 }
 
 /** null: longer than `most` cells. */
-function layAll(order: readonly Shapes[], { across }: Roll, most: number): Arrangement | null {
+function layAll(order: readonly Next[], { across }: Roll, most: number): Arrangement | null {
   const down = order.reduce((sum, { turns }) => sum + Math.max(...turns.map((turn) => turn.kept.height)), 0);
   const taken = emptyRows(across, down);
   const lying: Laid[] = [];
   let length = 0;
   let low = 0;
-  for (const shapes of order) {
+  for (const { shapes, turns } of order) {
     let found: Laid | null = null;
     let end = Infinity;
-    for (const turn of shapes.turns) {
+    for (const turn of turns) {
       const spot = highest(taken, turn, end);
       if (spot === null) continue;
       found = { shapes, turn, ...spot };

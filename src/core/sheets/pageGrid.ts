@@ -1,6 +1,6 @@
 /** The grid of pages that a tiled sheet is parted by. Every page's window runs over into the next ones by the overlap. */
 import { fail, ok, type Result } from "../result";
-import { SMALLEST_WINDOW } from "../tolerance";
+import { SAME_POINT, SMALLEST_WINDOW } from "../tolerance";
 import type { Mm } from "../units";
 import type { PaperFormat } from "./formats";
 import type { LayoutFailure } from "./layout";
@@ -45,5 +45,6 @@ export function zoneLines({ window, step }: Pitch, pages: number): readonly Mm[]
   return lines;
 }
 
-/** How many pages reach over `length` mm. */
-export const pagesOver = ({ window, step }: Pitch, length: Mm): number => 1 + Math.max(0, Math.ceil((length - window) / step));
+/** How many pages reach over `length` mm. A hair more does not take another. */
+export const pagesOver = ({ window, step }: Pitch, length: Mm): number =>
+  1 + Math.max(0, Math.ceil((length - window - SAME_POINT) / step));

@@ -7,7 +7,10 @@ import { coverOf, evenLines } from "./cover";
 import type { Placement, ToLay } from "./layout";
 import { ALL_QUARTERS, onSheet, ringBounds, type Quarters } from "./placing";
 
-/** mm. About the side of a cell: small enough to fit hollows of a piece, large enough to search quickly. */
+/**
+ * mm. The side of a cell, or a little more: small enough to fit hollows of a piece, large enough to search quickly. Not less,
+ * since a gap of so much would then take two cells.
+ */
 const CELL = 5;
 
 /** Cells that divide a step of the pages evenly both ways, so that a cell lies on the same place of every page. */
@@ -16,8 +19,8 @@ export interface CellSize {
   readonly height: Mm;
 }
 
-/** The side of a cell of about CELL that divides `length` evenly. */
-export const cellDividing = (length: Mm): Mm => length / Math.max(1, Math.round(length / CELL));
+/** The side of a cell of CELL or a little more that divides `length` evenly. */
+export const cellDividing = (length: Mm): Mm => length / Math.max(1, Math.floor(length / CELL));
 
 export interface Shape {
   readonly quarters: Quarters;

@@ -26,13 +26,8 @@ export function tilesFor(rings: readonly (readonly SheetPoint[])[], grid: PageGr
   const downAll = pagesOver(grid.y, Math.max(...boxes.map(({ max }) => max.y)));
   const across = { at: zoneLines(grid.x, acrossAll), even: null };
   const down = { at: zoneLines(grid.y, downAll), even: null };
-  const touched = new Uint8Array((2 * acrossAll - 1) * (2 * downAll - 1));
-  for (const ring of rings) {
-    coverOf(ring, across, down).forEach((mark, zone) => {
-      if (mark === 1) touched[zone] = 1;
-    });
-  }
-  const needed = neededPages({ touched, columns: acrossAll, rows: downAll });
+  const touchedBy = rings.map((ring) => coverOf(ring, across, down));
+  const needed = neededPages({ touchedBy, columns: acrossAll, rows: downAll });
   const used = [...needed.keys()].filter((page) => needed[page] === 1);
   const columnsUsed = used.map((page) => page % acrossAll);
   const rowsUsed = used.map((page) => Math.floor(page / acrossAll));
