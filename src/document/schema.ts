@@ -27,6 +27,8 @@ const sizeRow = z.strictObject({
 
 const ease = z.strictObject({ bust: length, waist: length, hip: length });
 
+const buttons = z.int().check(z.gte(LIMITS.buttons.least), z.lte(LIMITS.buttons.most));
+
 const pattern = z.strictObject({
   name: text,
   chart: z.strictObject({
@@ -36,7 +38,7 @@ const pattern = z.strictObject({
   }),
   ease,
   length: z.enum(["waist", "hip"]),
-  closure: z.strictObject({ place: z.enum(["centreBack", "side"]), belowWaist: length }),
+  closure: z.strictObject({ place: z.enum(["centreBack", "side"]), belowWaist: length, buttons: z.exactOptional(buttons) }),
   style: z.enum(STYLE_NAMES),
   strap: z.enum(["thin", "wide"]),
 });

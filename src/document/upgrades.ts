@@ -27,7 +27,7 @@ function measuresBecomeReadings(work: unknown): unknown {
   return { ...others, tapes: [{ readings }] };
 }
 
-/** Version 4 may hold allowances and the paper for true-scale pieces: without them the usual ones count, as before. */
+/** Version 4 may hold allowances, the paper for true-scale pieces and buttons: without them the usual ones count, and a zip, as before. */
 function paperMayBeChosen(work: unknown): unknown {
   return work;
 }

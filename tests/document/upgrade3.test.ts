@@ -1,4 +1,4 @@
-/** Version 3 to 4: allowances and the paper for true-scale pieces may be kept; a work without them stays as it was. */
+/** Version 3 to 4: allowances, the paper for true-scale pieces and buttons may be kept; a work without them stays as it was. */
 import { describe, expect, it } from "vitest";
 import { readWorkFile } from "../../src/document/workFile";
 
@@ -32,6 +32,11 @@ const old = {
 describe("a file of version 3", () => {
   it("opens with nothing added and nothing changed", () => {
     expect(readWorkFile(JSON.stringify(old))).toEqual({ ok: true, value: old.work });
+  });
+
+  it("has the closure that it had, without buttons", () => {
+    const read = readWorkFile(JSON.stringify(old));
+    expect(read.ok && read.value.pattern.closure).toStrictEqual({ place: "side", belowWaist: 120 });
   });
 
   it("is damaged where it is none of today, as before", () => {

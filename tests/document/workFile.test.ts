@@ -25,6 +25,13 @@ describe("a work file", () => {
     expect(readWorkFile(writeWorkFile(work))).toEqual({ ok: true, value: work });
   });
 
+  it("keeps how many buttons close it, and none where there is a zip", () => {
+    const buttoned: Work = { ...sampleWork, pattern: { ...sampleWork.pattern, closure: { place: "centreBack", belowWaist: 180, buttons: 9 } } };
+    expect(readWorkFile(writeWorkFile(buttoned))).toEqual({ ok: true, value: buttoned });
+    expect(writeWorkFile(buttoned)).toContain('"buttons": 9');
+    expect(writeWorkFile(sampleWork)).not.toContain("buttons");
+  });
+
   it("names itself and its version, and is laid out to be read", () => {
     const text = writeWorkFile(blankWork());
     expect(text.startsWith('{\n  "bodicewright": "work",\n  "version": 4,\n  "work": {\n    "name": "My bodice",\n')).toBe(true);
@@ -106,6 +113,10 @@ describe("a work file", () => {
     ["pattern.chart.cups", damaged((work) => Object.assign(work, { pattern: withCups(LIMITS.rows + 1) }))],
     ["unread", damaged((work) => Object.assign(work, { unread: Object.fromEntries(Array.from({ length: LIMITS.unread + 1 }, (_, at) => [`f${at}`, "x"])) }))],
     ["unread.chart", damaged((work) => Object.assign(work, { unread: { chart: "x".repeat(LIMITS.unreadText + 1) } }))],
+    ...[1, 21, 7.5, "8"].map((buttons): [string, unknown] => [
+      "pattern.closure.buttons",
+      damaged((work) => Object.assign(work, { pattern: { ...sampleWork.pattern, closure: { place: "centreBack", belowWaist: 180, buttons } } })),
+    ]),
     ["alterations.0.kind", damaged((work) => Object.assign(work, { alterations: [{ ...sampleWork.alterations[0], kind: "pleat" }] }))],
     ["allowances.hem", damaged((work) => Object.assign(work, { allowances: { hem: LIMITS.allowance + 1 } }))],
     ["allowances.hem", damaged((work) => Object.assign(work, { allowances: { hem: -1 } }))],

@@ -74,7 +74,10 @@ export const anySize = fc.record(
 );
 export const anyCup = fc.record({ label: anyText, difference: anyLength });
 export const anyEase = fc.record({ bust: anyLength, waist: anyLength, hip: anyLength });
-export const anyClosure = fc.record({ place: fc.constantFrom("centreBack", "side"), belowWaist: anyLength });
+export const anyClosure = fc.record(
+  { place: fc.constantFrom("centreBack", "side"), belowWaist: anyLength, buttons: fc.integer({ min: LIMITS.buttons.least, max: LIMITS.buttons.most }) },
+  { requiredKeys: ["place", "belowWaist"] },
+);
 export const anyPicks = fc.record({ frame: anyText, cup: anyText, waist: anyLength, hip: anyLength, bustAlteration: anyLength }, NONE_REQUIRED);
 
 export const anyPattern: fc.Arbitrary<Pattern> = fc.record({

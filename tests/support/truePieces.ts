@@ -70,7 +70,7 @@ export const HAND_STRAP: TruePiece = {
   grain: [p(-512, 430), p(-498, 620)],
   levels: [],
   bustPoint: null,
-  drills: [],
+  drills: [{ what: "button", at: p(-494, 472), hole: [p(-491.01, 471.75), p(-505.96, 473)] }],
   cut: { onFold: false, count: 2 },
   title: { centre: p(-505, 520), width: 20, height: 100 },
 };

@@ -48,6 +48,11 @@ export interface CutCount {
   readonly count: 1 | 2;
 }
 
+/** A hole or a thread tack through the cloth. Each button has its buttonhole on the other half, from outside the centre line inwards. */
+export type Drill =
+  | { readonly what: "dartEnd"; readonly at: PiecePoint }
+  | { readonly what: "button"; readonly at: PiecePoint; readonly hole: readonly [PiecePoint, PiecePoint] };
+
 export interface TruePiece {
   /** Unlike any other of the same sheet: letters, digits and hyphens. */
   readonly key: string;
@@ -69,7 +74,7 @@ export interface TruePiece {
   readonly levels: readonly { readonly level: LevelName; readonly points: readonly PiecePoint[] }[];
   readonly bustPoint: PiecePoint | null;
   /** Where a hole or a thread tack marks the cloth: ends of darts, buttons. */
-  readonly drills: readonly { readonly at: PiecePoint; readonly what: "dartEnd" | "button" }[];
+  readonly drills: readonly Drill[];
   readonly cut: CutCount;
   /** A box on the piece, free of its lines, where its title goes; its width may be turned along y. */
   readonly title: { readonly centre: PiecePoint; readonly width: number; readonly height: number };

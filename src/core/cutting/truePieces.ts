@@ -13,11 +13,13 @@ import { fail, must, ok, type Result } from "../result";
 import { outlineOf } from "../surgery/ring";
 import { CUTTING_ACCURACY } from "../tolerance";
 import type { Allowances } from "./allowances";
+import { buttonholeAt, buttonPlaces } from "./buttons";
 import { cuttingLine } from "./cuttingLine";
 import { cutNotch, notchPlaces, ownNotches, type NotchPlace } from "./notches";
 import { grainLine, titleBox, type Lines } from "./room";
 import { stretchesOf } from "./stretches";
-import type { RingPoint, TrueDart, TruePiece } from "./truePiece";
+import type { Drill, RingPoint, TrueDart, TruePiece } from "./truePiece";
+import type { WalkedPlace } from "./walk";
 
 export interface TrueOptions {
   /** Those wanted; a piece that is not there is passed over. */
@@ -41,29 +43,41 @@ export function truePiecesOf(plan: Plan, options: TrueOptions): Result<readonly 
   const { size, closure } = options;
   const left = setOf(size === null ? plan.pieces : (plan.nest.sizes[plan.nest.labels.indexOf(size)] ?? []));
   const right = size === null && plan.right !== null ? setOf(plan.right.pieces) : null;
-  const notches = notchPlaces(left, closure);
-  const rightNotches = right === null ? notches : notchPlaces(right, closure);
+  const marks = marksOf(left, closure);
+  const rightMarks = right === null ? marks : marksOf(right, closure, left);
   const made: TruePiece[] = [];
   for (const name of PIECE_ORDER) {
     const [one, other] = [left[name], right?.[name]];
     if (!options.names.includes(name) || one === undefined) continue;
     const even = other === undefined || JSON.stringify(one) === JSON.stringify(other);
-    const halves: readonly (readonly [Piece, Half | null, readonly NotchPlace[]])[] = even
-      ? [[one, null, notches]]
+    const halves: readonly (readonly [Piece, Half | null, Marks])[] = even
+      ? [[one, null, marks]]
       : [
-          [one, "left", notches],
-          [other, "right", rightNotches],
+          [one, "left", marks],
+          [other, "right", rightMarks],
         ];
-    for (const [piece, half, places] of halves) {
+    for (const [piece, half, { notches, buttons }] of halves) {
       if (isRefused(piece)) return fail({ code: "paper/outline-refused", piece: name, half });
       const bustPoint = name === plan.bustPiece ? (size === null ? (plan.bustPoint.own ?? plan.bustPoint.printed) : (piece.points.bustPoint?.at ?? null)) : null;
-      const drawn = truePiece(piece, { ...options, half, notches: places.filter((place) => place.piece === name), bustPoint });
+      const own = <P extends WalkedPlace>(places: readonly P[]): readonly P[] => places.filter((place) => place.piece === name);
+      const drawn = truePiece(piece, { ...options, half, notches: own(notches), buttons: own(buttons), bustPoint });
       if (drawn.cutting.length < 3) return fail({ code: "paper/outline-refused", piece: name, half });
       made.push(isTurnedOver(name, half) ? turnedOver(drawn) : drawn);
     }
   }
   return ok(made);
 }
+
+/** What is placed along seams of several pieces at once. */
+interface Marks {
+  readonly notches: readonly NotchPlace[];
+  readonly buttons: readonly WalkedPlace[];
+}
+
+const marksOf = (pieces: PieceSet, closure: Closure, meets = pieces): Marks => ({
+  notches: notchPlaces(pieces, closure),
+  buttons: buttonPlaces(pieces, closure, meets),
+});
 
 const setOf = (pieces: readonly Piece[]): PieceSet => Object.fromEntries(pieces.map((piece) => [piece.name, piece]));
 
@@ -80,10 +94,11 @@ export const isTurnedOver = (name: PieceName, half: Half | null): boolean =>
 interface OneOptions extends TrueOptions {
   readonly half: Half | null;
   readonly notches: readonly NotchPlace[];
+  readonly buttons: readonly WalkedPlace[];
   readonly bustPoint: PiecePoint | null;
 }
 
-function truePiece(piece: Piece, { size, allowances, half, notches, bustPoint }: OneOptions): TruePiece {
+function truePiece(piece: Piece, { size, allowances, half, notches, buttons, bustPoint }: OneOptions): TruePiece {
   const stretches = stretchesOf(piece, allowances);
   const cutting = cuttingLine(stretches);
   const stitch = stretches.map(({ curve }) => curve);
@@ -92,7 +107,11 @@ function truePiece(piece: Piece, { size, allowances, half, notches, bustPoint }:
     "points" in along ? [{ level, points: along.points.map((point) => pointOf(piece, point)) }] : [],
   );
   const ring = ringOf(stitch);
-  const lines = linesOn({ darts, levels, bustPoint });
+  const drills: readonly Drill[] = [
+    ...darts.filter(({ gathered }) => !gathered).map(({ end }): Drill => ({ what: "dartEnd", at: end })),
+    ...buttons.map((place): Drill => ({ what: "button", at: place.at, hole: buttonholeAt(place) })),
+  ];
+  const lines = linesOn({ darts, levels, bustPoint, drills });
   const grain = grainLine(ring, lines);
   return {
     key: [piece.name, half, size === null ? null : `size-${size.replaceAll(/[^A-Za-z0-9]+/gu, "-")}`].filter((part) => part !== null).join("-"),
@@ -107,7 +126,7 @@ function truePiece(piece: Piece, { size, allowances, half, notches, bustPoint }:
     grain,
     levels,
     bustPoint,
-    drills: darts.filter(({ gathered }) => !gathered).map(({ end }) => ({ at: end, what: "dartEnd" as const })),
+    drills,
     cut: { onFold: piece.centreOnFold, count: piece.centreOnFold || half !== null ? 1 : 2 },
     title: titleBox(ring, [...lines, grain]),
   };
@@ -119,7 +138,8 @@ const ringOf = (stitch: readonly EdgeCurve<"piece">[]): readonly PiecePoint[] =>
 const CROSS = 8;
 
 /** What a title must not cross. */
-const linesOn = ({ darts, levels, bustPoint }: Pick<TruePiece, "darts" | "levels" | "bustPoint">): Lines => [
+const linesOn = ({ darts, levels, bustPoint, drills }: Pick<TruePiece, "darts" | "levels" | "bustPoint" | "drills">): Lines => [
+  ...drills.flatMap((drill) => (drill.what === "button" ? [drill.hole] : [])),
   ...darts.flatMap(({ legs, fold }) => [...legs.map((leg) => edgeFlatten(leg, CUTTING_ACCURACY)), ...(fold === null ? [] : [fold])]),
   ...levels.map(({ points }) => points),
   ...(bustPoint === null ? [] : [[piecePoint(bustPoint.x - CROSS, bustPoint.y), piecePoint(bustPoint.x + CROSS, bustPoint.y)]]),
@@ -128,9 +148,10 @@ const linesOn = ({ darts, levels, bustPoint }: Pick<TruePiece, "darts" | "levels
 /** The piece with its title moved clear of some more lines, the borders of pages, where there is room enough for it. */
 export function titledClearOf(piece: TruePiece, borders: Lines): TruePiece {
   const title = titleBox(ringOf(piece.stitch), [...linesOn(piece), piece.grain, ...borders]);
-  const room = (box: TruePiece["title"]): number => box.width * box.height;
-  return room(title) >= room(piece.title) * LEAST_TITLE ? { ...piece, title } : piece;
+  return roomOf(title) >= roomOf(piece.title) * LEAST_TITLE ? { ...piece, title } : piece;
 }
+
+const roomOf = ({ width, height }: TruePiece["title"]): number => width * height;
 
 /** A title parted by a page's border is easier to read than one of less than this share of its room. */
 const LEAST_TITLE = 0.3;
@@ -145,9 +166,11 @@ function trueDart(piece: Piece, dart: Dart, cutting: readonly RingPoint[]): True
   return { name: dart.name, legs: [legs.inner.curve, legs.outer.curve], fold: [end, fold.cut], end, mouth, gathered: false };
 }
 
+const acrossCentre = ({ x, y }: PiecePoint): PiecePoint => piecePoint(-x, y);
+
 /** The piece seen from its other side. */
 function turnedOver(piece: TruePiece): TruePiece {
-  const at = ({ x, y }: PiecePoint): PiecePoint => piecePoint(-x, y);
+  const at = acrossCentre;
   const curve = (edge: EdgeCurve<"piece">): EdgeCurve<"piece"> => edgeMap(edge, at);
   return {
     ...piece,
@@ -167,7 +190,7 @@ function turnedOver(piece: TruePiece): TruePiece {
     grain: [at(piece.grain[0]), at(piece.grain[1])],
     levels: piece.levels.map(({ level, points }) => ({ level, points: points.map(at) })),
     bustPoint: piece.bustPoint === null ? null : at(piece.bustPoint),
-    drills: piece.drills.map(({ at: p, what }) => ({ at: at(p), what })),
+    drills: piece.drills.map((drill): Drill => (drill.what === "dartEnd" ? { ...drill, at: at(drill.at) } : { ...drill, at: at(drill.at), hole: [at(drill.hole[0]), at(drill.hole[1])] })),
     title: { ...piece.title, centre: at(piece.title.centre) },
   };
 }

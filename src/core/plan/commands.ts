@@ -80,7 +80,7 @@ export type Command =
  * that is none, or one beyond all bounds. Texts and lists too long for any work are cut.
  */
 export function applyCommand(work: Work, command: Command): Work {
-  if (!areNumbersKept(command) || !areAlterationsKept(command) || !isDayKept(command)) return work;
+  if (!areNumbersKept(command) || !areAlterationsKept(command) || !isDayKept(command) || !areButtonsKept(command)) return work;
   const next = changed(work, command);
   return JSON.stringify(next) === JSON.stringify(work) ? work : next;
 }
@@ -255,6 +255,13 @@ function isDayKept(command: Command): boolean {
   const leap = year % 4 === 0 && (year % 100 !== 0 || year % 400 === 0);
   const days = [31, leap ? 29 : 28, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31];
   return day >= 1 && day <= (days[month - 1] ?? 0);
+}
+
+/** Buttons are counted: a whole number of them, or none named. */
+function areButtonsKept(command: Command): boolean {
+  const closure = command.kind === "setClosure" ? command.closure : command.kind === "setPattern" ? command.pattern.closure : null;
+  const buttons = closure?.buttons;
+  return buttons === undefined || (Number.isInteger(buttons) && buttons >= LIMITS.buttons.least && buttons <= LIMITS.buttons.most);
 }
 
 const isShare = (share: number): boolean => share >= 0 && share <= 1;

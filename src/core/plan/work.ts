@@ -18,6 +18,8 @@ export type PatternLength = "waist" | "hip";
 export interface Closure {
   readonly place: "centreBack" | "side";
   readonly belowWaist: Mm;
+  /** How many buttons close a centre back opening; absent: a zip, or another closure without marks. */
+  readonly buttons?: number;
 }
 
 /** Garment girth minus body girth. */

@@ -7,6 +7,7 @@ import { useRun, useSettledWork } from "../app/useWork";
 import { Choice } from "../fields/Choice";
 import { LengthField } from "../fields/LengthField";
 import { TextField } from "../fields/TextField";
+import { ButtonsField } from "./ButtonsField";
 import { ChartEditor } from "./ChartEditor";
 import { ChartFit } from "./ChartFit";
 import { CupEditor } from "./CupEditor";
@@ -104,6 +105,7 @@ export function EnvelopeStep() {
           set={(belowWaist) => ({ kind: "setClosure", closure: { ...closure, belowWaist } })}
           hint="0 if it ends at the waist. An opening that is too short cannot be stepped into."
         />
+        {closure.place === "centreBack" && <ButtonsField />}
       </section>
     </>
   );

@@ -1,45 +1,58 @@
 import { useId, useState } from "react";
 import { USUAL_ALLOWANCES, type Allowances } from "../../core/cutting/allowances";
-import type { SeamName } from "../../core/pattern/piece";
+import type { Piece, SeamName } from "../../core/pattern/piece";
+import { narrowStandWords } from "../../words/buttons";
 import { allowanceLabel, allowanceRefusal, allowancesSummary, usualAllowancesSentence, usualEntry } from "../../words/paperChoices";
 import { useSettledWork, useWork } from "../app/useWork";
+import { Fractions } from "../fields/Fractions";
 import { LengthField } from "../fields/LengthField";
+import { seamsOf } from "./asked";
 
 const NONE: Allowances = {};
 const fieldOf = (seam: SeamName): string => `allowance.${seam}`;
 
 /** The wearer's own allowance at each seam that the pieces have, kept with the work. */
-export function AllowanceFields({ seams }: { readonly seams: readonly SeamName[] }) {
+export function AllowanceFields({ pieces }: { readonly pieces: readonly Piece[] }) {
   const id = useId();
   const unit = useWork((work) => work.unit);
   const allowances = useWork((work) => work.allowances ?? NONE);
   const unread = useSettledWork((work) => work.unread);
+  const closure = useSettledWork((work) => work.pattern.closure);
+  const seams = seamsOf(pieces);
+  const narrow = narrowStandWords(pieces, closure, allowances, unit);
   const own = seams.filter((seam) => allowances[seam] !== undefined).length;
   const waiting = seams.filter((seam) => unread[fieldOf(seam)] !== undefined).length;
   // An entry that could not be read must not lie out of sight.
   const [open] = useState(waiting > 0);
   return (
-    <details className="allowances" open={open}>
-      <summary>{allowancesSummary(own, waiting)}</summary>
-      <div className="allowances-inside" aria-describedby={`${id}-usual`} role="group" aria-label="Seam and hem allowances">
-        <p id={`${id}-usual`} className="aside">
-          {usualAllowancesSentence(unit)}
-        </p>
-        <div className="field-row">
-          {seams.map((seam) => (
-            <LengthField
-              key={seam}
-              label={allowanceLabel(seam)}
-              field={fieldOf(seam)}
-              value={allowances[seam]}
-              otherwise={usualEntry(USUAL_ALLOWANCES[seam], unit)}
-              set={(value) => ({ kind: "setAllowance", seam, value })}
-              clear={{ kind: "clearAllowance", seam }}
-              refuse={(value) => allowanceRefusal(value, unit)}
-            />
-          ))}
+    <>
+      <details className="allowances" open={open}>
+        <summary>{allowancesSummary(own, waiting)}</summary>
+        <div className="allowances-inside" aria-describedby={`${id}-usual`} role="group" aria-label="Seam and hem allowances">
+          <p id={`${id}-usual`} className="aside">
+            {usualAllowancesSentence(unit)}
+          </p>
+          <div className="field-row">
+            {seams.map((seam) => (
+              <LengthField
+                key={seam}
+                label={allowanceLabel(seam)}
+                field={fieldOf(seam)}
+                value={allowances[seam]}
+                otherwise={usualEntry(USUAL_ALLOWANCES[seam], unit)}
+                set={(value) => ({ kind: "setAllowance", seam, value })}
+                clear={{ kind: "clearAllowance", seam }}
+                refuse={(value) => allowanceRefusal(value, unit)}
+              />
+            ))}
+          </div>
         </div>
-      </div>
-    </details>
+      </details>
+      {narrow !== null && (
+        <p className="note doubt">
+          <Fractions text={narrow} />
+        </p>
+      )}
+    </>
   );
 }

@@ -9,7 +9,7 @@ import { useRun } from "../app/useWork";
 import { LengthField } from "../fields/LengthField";
 import { Select } from "../fields/Select";
 import { AllowanceFields } from "./AllowanceFields";
-import { formatOf, isAltered, namesOf, piecesDrawn, seamsOf, sizeOf } from "./asked";
+import { formatOf, isAltered, namesOf, piecesDrawn, sizeOf } from "./asked";
 import { useChoices } from "./choicesState";
 
 const OWN = "";
@@ -105,7 +105,7 @@ export function PaperChoices({ work, plan, kind }: PaperChoicesProps) {
         With seam and hem allowances
       </Tick>
       {chosen.allowances ? (
-        <AllowanceFields seams={seamsOf(pieces)} />
+        <AllowanceFields pieces={pieces} />
       ) : (
         <p className="aside">The pieces end at the line they are sewn on: add your allowances when you cut.</p>
       )}

@@ -1,0 +1,105 @@
+/** Buttons in place of a zip: where they come on the centre back, walked over its pieces from the neck to the end of the opening. */
+import { piecesOf, type PieceSet } from "../alterations/pieceSet";
+import { polar, type PiecePoint } from "../geometry/point";
+import { isBasque } from "../pattern/pieceGroups";
+import type { Closure } from "../plan/work";
+import { radians, type Mm } from "../units";
+import { placeAlong, walkAlong, type Walk, type WalkedPlace } from "./walk";
+
+/**
+ * The first below the finished neck edge and the last above the end of the opening, mm.
+ *
+ * @source common practice, no source
+ */
+export const BUTTON_FROM_END: Mm = 12;
+/** A button keeps clear of a seam that crosses the centre back by this, mm: the layers there are too thick to work a buttonhole in. */
+export const BUTTON_FROM_SEAM: Mm = 8;
+/** How much further from its end the first or the last may stand, so that none comes on a seam, and how finely that is tried, mm. */
+const MOST_GIVEN: Mm = 16;
+const TRIED: Mm = 0.5;
+
+/** The narrowest allowance at the centre back that makes a stand for usual buttons, mm (common practice, no source). */
+export const LEAST_STAND: Mm = 20;
+
+/** How buttons stand along the opening, mm. */
+export interface ButtonRow {
+  /** From the finished neck edge to each of them. */
+  readonly along: readonly Mm[];
+  /** From one to the next. */
+  readonly spacing: Mm;
+  /** From the neck edge to the first, and from the last to the end of the opening. */
+  readonly ends: readonly [Mm, Mm];
+}
+
+interface Opening {
+  readonly walk: Walk;
+  readonly length: Mm;
+}
+
+/**
+ * The centre back from the neck to the end of the opening: the whole of it above the waist, and so far into the basque. None
+ * where it does not open there, or where a piece of it lies on the fold.
+ */
+function openingOf(pieces: PieceSet, { place, belowWaist }: Closure): Opening | null {
+  if (place !== "centreBack") return null;
+  const backs = piecesOf(pieces).filter(({ name }) => name === "back" || name === "backBand" || name === "backBasque");
+  if (backs.some(({ centreOnFold }) => centreOnFold)) return null;
+  const walk = walkAlong(backs, "centre");
+  const above = walkAlong(backs.filter(({ name }) => !isBasque(name)), "centre").length;
+  return above === 0 ? null : { walk, length: Math.min(above + Math.max(belowWaist, 0), walk.length) };
+}
+
+/**
+ * The row of buttons that a closure asks for: evenly from the first to the last. Where one would come on a seam, the first or
+ * the last is taken further from its end, the rest spread anew, by as little as helps; where nothing helps, they stay as they
+ * were. None without buttons, or where the opening is too short for two.
+ */
+export function buttonRow(pieces: PieceSet, closure: Closure): ButtonRow | null {
+  const { buttons } = closure;
+  if (buttons === undefined) return null;
+  const opening = openingOf(pieces, closure);
+  return opening === null ? null : rowIn(opening, buttons);
+}
+
+function rowIn({ walk, length }: Opening, buttons: number): ButtonRow | null {
+  if (length <= 2 * BUTTON_FROM_END) return null;
+  const crossed = walk.breaks.filter((at) => at > 0 && at < walk.length);
+  const rowOf = (above: Mm, below: Mm): ButtonRow => evenly(length, [BUTTON_FROM_END + above, BUTTON_FROM_END + below], buttons);
+  const isClear = ({ along, spacing }: ButtonRow): boolean =>
+    spacing > 0 && along.every((at) => crossed.every((seam) => Math.abs(at - seam) >= BUTTON_FROM_SEAM));
+  const given = Array.from({ length: MOST_GIVEN / TRIED + 1 }, (_, index) => index * TRIED);
+  // Least given in all comes first, and of as much the row whose first button stays nearer the neck.
+  const tries = given.flatMap((above) => given.map((below) => ({ above, below }))).toSorted((p, q) => p.above + p.below - q.above - q.below);
+  const found = tries.find(({ above, below }) => isClear(rowOf(above, below)));
+  return rowOf(found?.above ?? 0, found?.below ?? 0);
+}
+
+function evenly(length: Mm, ends: ButtonRow["ends"], buttons: number): ButtonRow {
+  const spacing = (length - ends[0] - ends[1]) / (buttons - 1);
+  return { along: Array.from({ length: buttons }, (_, index) => ends[0] + index * spacing), spacing, ends };
+}
+
+/**
+ * Where each button is sewn, on the centre line, which the two halves meet on when buttoned: from the neck down, with the way
+ * square out to the edge of the stand. `meets` is the other half where the halves differ: its row is then taken, spread over
+ * this one, so that every button has its buttonhole.
+ */
+export function buttonPlaces(pieces: PieceSet, closure: Closure, meets = pieces): readonly WalkedPlace[] {
+  const { buttons } = closure;
+  if (buttons === undefined) return [];
+  const [opening, row] = [openingOf(pieces, closure), buttonRow(meets, closure)];
+  if (opening === null || row === null) return [];
+  const own = evenly(opening.length, row.ends, buttons);
+  return own.spacing > 0 ? own.along.map((along) => placeAlong(opening.walk, along)) : [];
+}
+
+/** How far a buttonhole begins outside the centre line, mm: the button's shank lies in that end of it (common practice, no source). */
+export const HOLE_BEYOND: Mm = 3;
+/** Length of a buttonhole for a button 12 mm wide and 3 mm thick, mm: its width and its thickness (common practice, no source). */
+const HOLE_LENGTH: Mm = 15;
+
+/** The buttonhole of a place on the other half: across the centre line, from outside it inwards. */
+export const buttonholeAt = ({ at, outward }: WalkedPlace): readonly [PiecePoint, PiecePoint] => [
+  polar(at, outward, HOLE_BEYOND),
+  polar(at, radians(outward + Math.PI), HOLE_LENGTH - HOLE_BEYOND),
+];

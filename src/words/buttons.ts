@@ -1,0 +1,65 @@
+/** Buttons down the centre back, told where they are chosen and on the first page of the pieces. */
+import { allowanceOf, type Allowances } from "../core/cutting/allowances";
+import { buttonRow, HOLE_BEYOND, LEAST_STAND, type ButtonRow } from "../core/cutting/buttons";
+import type { Piece, PieceName } from "../core/pattern/piece";
+import { isFrontPiece } from "../core/pattern/pieceGroups";
+import { LIMITS } from "../core/plan/limits";
+import type { Closure, LengthUnit } from "../core/plan/work";
+import type { Mm } from "../core/units";
+import { formatAmount } from "./length";
+
+export const BUTTONS_LABEL = "Buttons down the centre back";
+const ZIP = "Leave it empty for a zip.";
+
+/** The row that a closure asks for on these pieces; null without buttons. */
+export const buttonRowOf = (pieces: readonly Piece[], closure: Closure): ButtonRow | null =>
+  buttonRow(Object.fromEntries(pieces.map((piece) => [piece.name, piece])), closure);
+
+/** Buttons that stand nearer than this are as close as their own width, mm. */
+const CLOSE: Mm = 15;
+
+/** What stands at the field: how far apart they come. */
+export function buttonsHint(row: ButtonRow | null, unit: LengthUnit): string {
+  if (row === null) return ZIP;
+  const [first, last] = row.ends.map((mm) => formatAmount(mm, unit));
+  const close = row.spacing < CLOSE ? " That is too close for most buttons." : "";
+  return `${formatAmount(row.spacing, unit)} from one to the next, the first ${first} below the neck edge, the last ${last} above the end of the opening.${close} ${ZIP}`;
+}
+
+export const BUTTONS_REFUSAL = `Write a whole number from ${LIMITS.buttons.least} to ${LIMITS.buttons.most}, or leave it empty for a zip.`;
+
+/** How many; null for an empty entry, undefined for one that is no such number. */
+export function readButtons(text: string): number | null | undefined {
+  if (text === "") return null;
+  const count = /^\d{1,2}$/u.test(text) ? Number(text) : Number.NaN;
+  return count >= LIMITS.buttons.least && count <= LIMITS.buttons.most ? count : undefined;
+}
+
+const BACKS: ReadonlySet<PieceName> = new Set(["back", "backBand", "backBasque"]);
+
+/** Said where the allowance at the centre back is too narrow to be a stand; null where it is not, or where there are no buttons. */
+export function narrowStandWords(pieces: readonly Piece[], closure: Closure, allowances: Allowances, unit: LengthUnit): string | null {
+  const allowed = allowanceOf(allowances, "centre");
+  if (allowed >= LEAST_STAND || buttonRowOf(pieces, closure) === null) return null;
+  const isFrontToo = pieces.some(({ name, centreOnFold, edges }) => isFrontPiece(name) && !centreOnFold && edges.some(({ seam }) => seam === "centre"));
+  const also = isFrontToo ? " The centre front seam then has as much." : "";
+  return `Only ${formatAmount(allowed, unit)} at the centre seam: narrow for a button stand. Allow ${formatAmount(LEAST_STAND, unit)} or more.${also}`;
+}
+
+/** What the first page says of the buttons on its pieces; `allowances` null: cut along the stitch line. */
+export function buttonSheetWords(
+  pieces: readonly Piece[],
+  names: readonly PieceName[],
+  closure: Closure,
+  allowances: Allowances | null,
+  unit: LengthUnit,
+): readonly string[] {
+  if (buttonRowOf(pieces, closure) === null || !names.some((name) => BACKS.has(name))) return [];
+  const wide = "at least the width of your button, and the facing turned in besides";
+  const narrow = allowances === null ? null : narrowStandWords(pieces, closure, allowances, unit);
+  return [
+    allowances === null ? `Add a button stand beyond the centre back: ${wide}.` : `The allowance at the centre back is the button stand: ${wide}.`,
+    ...(narrow === null ? [] : [narrow]),
+    `Circles on the centre back: buttons on one half, buttonholes on the other, each begun ${formatAmount(HOLE_BEYOND, unit)} outside the centre line and as long as your button needs.`,
+  ];
+}
