@@ -45,7 +45,7 @@ export function layPieces(pieces: readonly ToLay[], options: LayOptions): Result
   const grid = pageGridOf(options.format, options.margin, options.overlap);
   if (!grid.ok) return grid;
   const { x, y } = grid.value;
-  return y === null ? layOnRoll(pieces, x.window, options.gap) : layOnPages(pieces, { x, y }, options.gap);
+  return y === null ? layOnRoll(pieces, x.shown, options.gap) : layOnPages(pieces, { x, y }, options.gap);
 }
 
 function layOnRoll(pieces: readonly ToLay[], width: Mm, gap: Mm): Result<SheetLayout, LayoutFailure> {
@@ -118,8 +118,8 @@ function tiled(pieces: readonly ToLay[], placements: readonly Placement[], grid:
       dx: placement.dx - skipped.columns * grid.x.step,
       dy: placement.dy - skipped.rows * grid.y.step,
     })),
-    width: (columns - 1) * grid.x.step + grid.x.window,
-    height: (rows - 1) * grid.y.step + grid.y.window,
+    width: (columns - 1) * grid.x.step + grid.x.shown,
+    height: (rows - 1) * grid.y.step + grid.y.shown,
     tiles,
     joins: joinsOf(tiles),
     columns,

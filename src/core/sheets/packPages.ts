@@ -94,8 +94,8 @@ class Sheet {
     this.#field = field;
     const { grid, cell, columns, rows } = field;
     this.#taken = emptyRows(
-      cellsOver((columns - 1) * grid.x.step + grid.x.window, cell.width),
-      cellsOver((rows - 1) * grid.y.step + grid.y.window, cell.height),
+      cellsOver((columns - 1) * grid.x.step + grid.x.shown, cell.width),
+      cellsOver((rows - 1) * grid.y.step + grid.y.shown, cell.height),
     );
     this.#users = new Int32Array(columns * rows);
     this.#filled = new Float64Array(columns * rows);
@@ -148,7 +148,7 @@ class Sheet {
   #roomAt({ pages }: Footprint, column: number, row: number): number {
     const { grid, columns } = this.#field;
     const first = row * columns + column;
-    let room = pages.length * grid.x.window * grid.y.window;
+    let room = pages.length * grid.x.shown * grid.y.shown;
     for (const page of pages) room -= this.#filled[first + page.row * columns + page.column] ?? 0;
     return room;
   }

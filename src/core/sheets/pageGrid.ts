@@ -5,9 +5,9 @@ import type { Mm } from "../units";
 import type { PaperFormat } from "./formats";
 import type { LayoutFailure } from "./layout";
 
-/** One way across the sheet: windows of `window` mm begin every `step` mm, so that neighbours share `window - step`. */
+/** One way across the sheet: windows of `shown` mm begin every `step` mm, so that neighbours share `shown - step`. */
 export interface Pitch {
-  readonly window: Mm;
+  readonly shown: Mm;
   readonly step: Mm;
 }
 
@@ -26,25 +26,25 @@ export function pageGridOf(
   margin: Mm,
   overlap: Mm,
 ): Result<{ readonly x: Pitch; readonly y: Pitch | null }, LayoutFailure> {
-  const pitch = (paper: Mm): Pitch => ({ window: paper - 2 * margin, step: paper - 2 * margin - overlap });
+  const pitch = (paper: Mm): Pitch => ({ shown: paper - 2 * margin, step: paper - 2 * margin - overlap });
   const x = pitch(width);
   const y = height === null ? null : pitch(height);
   const least = Math.max(SMALLEST_WINDOW, 2 * overlap);
-  if (x.window >= least && (y === null || y.window >= least)) return ok({ x, y });
-  return fail({ code: "sheet/page-too-small", width: x.window, height: (y ?? x).window, least });
+  if (x.shown >= least && (y === null || y.shown >= least)) return ok({ x, y });
+  return fail({ code: "sheet/page-too-small", width: x.shown, height: (y ?? x).shown, least });
 }
 
 /**
  * Lines that part a stretch into zones in turn on one page alone and on two pages: zone 2i is on page i alone, zone
  * 2i + 1 in the overlap of pages i and i + 1. The first and the last page own their outer strips.
  */
-export function zoneLines({ window, step }: Pitch, pages: number): readonly Mm[] {
+export function zoneLines({ shown, step }: Pitch, pages: number): readonly Mm[] {
   const lines = [0];
-  for (let page = 1; page < pages; page++) lines.push(page * step, (page - 1) * step + window);
-  lines.push((pages - 1) * step + window);
+  for (let page = 1; page < pages; page++) lines.push(page * step, (page - 1) * step + shown);
+  lines.push((pages - 1) * step + shown);
   return lines;
 }
 
 /** How many pages reach over `length` mm. A hair more does not take another. */
-export const pagesOver = ({ window, step }: Pitch, length: Mm): number =>
-  1 + Math.max(0, Math.ceil((length - window - SAME_POINT) / step));
+export const pagesOver = ({ shown, step }: Pitch, length: Mm): number =>
+  1 + Math.max(0, Math.ceil((length - shown - SAME_POINT) / step));

@@ -41,8 +41,8 @@ export function tilesFor(rings: readonly (readonly SheetPoint[])[], grid: PageGr
       name: pageName(column, row),
       x: column * grid.x.step,
       y: row * grid.y.step,
-      width: grid.x.window,
-      height: grid.y.window,
+      width: grid.x.shown,
+      height: grid.y.shown,
     };
   });
   return {

@@ -3,7 +3,7 @@ import { sheetPoint, type SheetPoint } from "../../../src/core/geometry/point";
 import { joinsOf, tilesFor } from "../../../src/core/sheets/tiling";
 
 /** Windows of 200 mm that begin every 180 mm: strips of 20 mm, from 180 to 200, from 360 to 380, and so on. */
-const grid = { x: { window: 200, step: 180 }, y: { window: 200, step: 180 } };
+const grid = { x: { shown: 200, step: 180 }, y: { shown: 200, step: 180 } };
 
 const ring = (...corners: readonly (readonly [number, number])[]): readonly SheetPoint[] => corners.map(([x, y]) => sheetPoint(x, y));
 const box = (left: number, top: number, right: number, bottom: number): readonly SheetPoint[] =>
@@ -70,7 +70,7 @@ describe("joinsOf", () => {
   });
 
   it("puts two on a longer side, at a quarter and three quarters", () => {
-    const tall = { x: grid.x, y: { window: 280, step: 260 } };
+    const tall = { x: grid.x, y: { shown: 280, step: 260 } };
     expect(joinsOf(tilesFor([box(0, 0, 300, 250)], tall).tiles)).toEqual([
       { at: { x: 190, y: 70 }, pages: ["A1", "B1"] },
       { at: { x: 190, y: 210 }, pages: ["A1", "B1"] },
