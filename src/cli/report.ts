@@ -6,6 +6,7 @@ import type { Plan, PlannedLevel } from "../core/plan/plan";
 import type { Work } from "../core/plan/work";
 import { degreesFrom } from "../core/units";
 import { checklistLine, checklistSentence } from "../words/checklist";
+import { surePassage } from "../words/surePassage";
 
 type Pair<T> = readonly [T, T];
 
@@ -66,6 +67,8 @@ export interface PlanReport {
     readonly hip?: ReportLevel;
   };
   readonly bust: { readonly difference_mm: number | null; readonly residual_mm: number };
+  /** How far the measures settle the sizes, in sentences, and what to measure again before cutting. */
+  readonly sure: { readonly said: readonly string[]; readonly next: string } | null;
   readonly darts: readonly ReportDart[];
   readonly cut_lines: readonly ReportCutLine[];
   readonly checks: readonly ReportCheck[];
@@ -96,6 +99,7 @@ export function planReport(work: Work, plan: Plan): PlanReport {
       ...(hip === undefined ? {} : { hip }),
     },
     bust: { difference_mm: difference === null ? null : mm(difference), residual_mm: mm(residual) },
+    sure: surePassage(work),
     darts: plan.darts.map(({ ref, drawn }) => ({
       piece: ref.piece,
       name: ref.dart,

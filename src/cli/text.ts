@@ -6,6 +6,7 @@ import { cautions } from "../words/cautions";
 import { checklistByPiece, groupTitle, phaseWords, type Phase } from "../words/checklist";
 import { planDoubts } from "../words/doubts";
 import { capital, levelWords } from "../words/names";
+import { surePassage } from "../words/surePassage";
 import { verifyGroups } from "../words/verify";
 import { COLUMNS, hanging, widthOf, withAmount, wrap } from "./layout";
 
@@ -28,6 +29,11 @@ function sizes(work: Work, plan: Plan): readonly string[] {
       return hanging(capital(levelWords(level.level)).padEnd(7), lineSentence(level, line, work.unit));
     }),
   ];
+}
+
+function sure(work: Work): readonly string[] {
+  const passage = surePassage(work);
+  return passage === null ? [] : [...heading("How sure"), ...wrap(passage.said.join(" "), COLUMNS), ...wrap(passage.next, COLUMNS)];
 }
 
 function verdict(work: Work, plan: Plan): readonly string[] {
@@ -95,6 +101,7 @@ export function checklistText(work: Work, plan: Plan): string {
     ...hanging("", `Pattern: ${work.pattern.name}`),
     ...(work.invented ? ["Invented demo: no real person and no real pattern."] : []),
     ...sizes(work, plan),
+    ...sure(work),
     ...verdict(work, plan),
     ...care(work, plan),
     ...jobs(work, plan),

@@ -23,7 +23,7 @@ export function BeforeCutting({ work, plan }: { readonly work: Work; readonly pl
       )}
       {notes.map((note) => (
         <p key={note} className="pc-note">
-          {note}
+          <Words>{note}</Words>
         </p>
       ))}
       <section className="pc-care">

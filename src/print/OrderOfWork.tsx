@@ -1,32 +1,42 @@
+import { bustCuts } from "../drawing/bustCuts";
 import type { Plan } from "../core/plan/plan";
 import type { Piece, PieceName } from "../core/pattern/piece";
+import { isBasque } from "../core/pattern/pieceGroups";
 import { halfShown } from "../core/plan/halves";
 import { halfWords } from "../words/fits";
 import { capital } from "../words/names";
 import type { LengthUnit } from "../core/plan/work";
 import { checklistByPiece, groupTitle, phaseWords, type ChecklistLine, type PieceChecklist } from "../words/checklist";
+import type { Mm } from "../core/units";
+import { BustCutsDrawing } from "./BustCutsDrawing";
 import { PieceDiagram } from "./PieceDiagram";
 import { Words } from "./Words";
 
-function Job({ line, phase }: { readonly line: ChecklistLine; readonly phase: string | null }) {
+interface JobProps {
+  readonly line: ChecklistLine;
+  readonly phase: string | null;
+}
+
+function What({ line, phase }: JobProps) {
   return (
-    <tr className={phase === null ? "pc-job" : "pc-job pc-phase-start"}>
-      <td className="pc-what">
-        <i className="pc-tick" aria-hidden="true" />
-        {phase !== null && <span className="pc-phase">{phase}</span>}
-        <p><Words>{line.text}</Words></p>
-        {line.moves.length > 0 && (
-          <ol>
-            {line.moves.map((move) => (
-              <li key={move}><Words>{move}</Words></li>
-            ))}
-          </ol>
-        )}
-      </td>
-      <td className="pc-amount">{line.amount === null ? null : <Words>{line.amount}</Words>}</td>
-    </tr>
+    <>
+      <i className="pc-tick" aria-hidden="true" />
+      {phase !== null && <span className="pc-phase">{phase}</span>}
+      <p><Words>{line.text}</Words></p>
+      {line.moves.length > 0 && (
+        <ol>
+          {line.moves.map((move) => (
+            <li key={move}><Words>{move}</Words></li>
+          ))}
+        </ol>
+      )}
+    </>
   );
 }
+
+const jobClass = (phase: string | null): string => (phase === null ? "pc-job" : "pc-job pc-phase-start");
+
+const Amount = ({ line }: { readonly line: ChecklistLine }) => (line.amount === null ? null : <Words>{line.amount}</Words>);
 
 /** A phase is named above its first job only. */
 const phaseShown = (lines: readonly ChecklistLine[], index: number): string | null => {
@@ -34,28 +44,48 @@ const phaseShown = (lines: readonly ChecklistLine[], index: number): string | nu
   return line === undefined || lines[index - 1]?.phase === line.phase ? null : phaseWords(line.phase);
 };
 
+/** mm on paper for the drawings beside a list over the whole page, and beside one of half its width. */
+const COLUMN: Mm = 54;
+const NARROW: Mm = 38;
+
+interface PieceProps {
+  readonly list: PieceChecklist;
+  readonly plan: Plan;
+  readonly unit: LengthUnit;
+}
+
+/** Both halves of a piece, where they come out different. */
+function halvesOf(piece: PieceName, plan: Plan): boolean {
+  const named = (pieces: readonly Piece[] | undefined): Piece | undefined => pieces?.find(({ name }) => name === piece);
+  const right = named(plan.right?.pieces);
+  return right !== undefined && JSON.stringify(right) !== JSON.stringify(named(plan.pieces));
+}
+
 interface DiagramsProps {
   readonly piece: PieceName;
   readonly plan: Plan;
   readonly unit: LengthUnit;
 }
 
-/** The piece once; or both its halves, where left and right come out different. */
+/** The piece once, or both its halves; and the cuts of a bust alteration made on it. */
 function Diagrams({ piece, plan, unit }: DiagramsProps) {
-  const named = (pieces: readonly Piece[] | undefined): Piece | undefined => pieces?.find(({ name }) => name === piece);
-  const right = named(plan.right?.pieces);
-  const isEven = right === undefined || JSON.stringify(right) === JSON.stringify(named(plan.pieces));
-  if (isEven) return <PieceDiagram piece={piece} plan={plan} unit={unit} />;
+  const cuts = bustCuts(plan).find((one) => one.piece === piece);
   return (
-    <div className="pc-halves">
-      {(["left", "right"] as const).map((half) => (
-        <PieceDiagram key={half} piece={piece} plan={halfShown(plan, half)} unit={unit} caption={capital(halfWords(half))} />
-      ))}
+    <div className="pc-drawings">
+      {halvesOf(piece, plan) ? (
+        (["left", "right"] as const).map((half) => (
+          <PieceDiagram key={half} piece={piece} plan={halfShown(plan, half)} unit={unit} width={COLUMN} caption={capital(halfWords(half))} />
+        ))
+      ) : (
+        <PieceDiagram piece={piece} plan={plan} unit={unit} width={COLUMN} />
+      )}
+      {cuts !== undefined && <BustCutsDrawing cuts={cuts} unit={unit} />}
     </div>
   );
 }
 
-function PieceWork({ list, plan, unit }: { readonly list: PieceChecklist; readonly plan: Plan; readonly unit: LengthUnit }) {
+/** A list over the whole width of the page. */
+function PieceWork({ list, plan, unit }: PieceProps) {
   const title = groupTitle(list);
   return (
     <section className="pc-piece">
@@ -66,14 +96,19 @@ function PieceWork({ list, plan, unit }: { readonly list: PieceChecklist; readon
         <thead>
           <tr>
             <th scope="col">{title}</th>
-            <th scope="col" className="pc-amount-head">
-              {list.piece === null ? "Ease" : "Amount"}
-            </th>
+            <th scope="col" className="pc-amount-head">Amount</th>
           </tr>
         </thead>
         <tbody>
           {list.lines.map((line, index) => (
-            <Job key={`${line.phase} ${line.text}`} line={line} phase={phaseShown(list.lines, index)} />
+            <tr key={`${line.phase} ${line.text}`} className={jobClass(phaseShown(list.lines, index))}>
+              <td className="pc-what">
+                <What line={line} phase={phaseShown(list.lines, index)} />
+              </td>
+              <td className="pc-amount">
+                <Amount line={line} />
+              </td>
+            </tr>
           ))}
         </tbody>
       </table>
@@ -81,14 +116,72 @@ function PieceWork({ list, plan, unit }: { readonly list: PieceChecklist; readon
   );
 }
 
+/** A short list, as wide as half the page; what does not fit beside the drawing runs on under it. */
+function ShortWork({ list, plan, unit }: PieceProps) {
+  return (
+    <section className="pc-short">
+      <h5>{groupTitle(list)}</h5>
+      {list.piece !== null && <PieceDiagram piece={list.piece} plan={plan} unit={unit} width={NARROW} />}
+      <ul>
+        {list.lines.map((line, index) => (
+          <li key={`${line.phase} ${line.text}`} className={jobClass(phaseShown(list.lines, index))}>
+            <b className="pc-amount">
+              <Amount line={line} />
+            </b>
+            <div className="pc-what">
+              <What line={line} phase={phaseShown(list.lines, index)} />
+            </div>
+          </li>
+        ))}
+      </ul>
+    </section>
+  );
+}
+
+/** Letters: a list no longer than this stands well in half the page's width. */
+const SHORT = 700;
+
+const isShort = ({ piece, lines }: PieceChecklist, plan: Plan): boolean =>
+  piece !== null &&
+  !halvesOf(piece, plan) &&
+  !bustCuts(plan).some((cuts) => cuts.piece === piece) &&
+  lines.reduce((sum, { text, moves }) => sum + text.length + moves.join("").length, 0) <= SHORT;
+
+/** Bodice beside bodice, basque beside basque. */
+const areAlike = (a: PieceChecklist, b: PieceChecklist): boolean => a.piece !== null && b.piece !== null && isBasque(a.piece) === isBasque(b.piece);
+
+/** In order, two neighbours that are both short side by side. */
+function inPairs(lists: readonly PieceChecklist[], plan: Plan): readonly (readonly PieceChecklist[])[] {
+  const rows: PieceChecklist[][] = [];
+  for (const list of lists) {
+    const last = rows.at(-1);
+    const [first] = last ?? [];
+    if (last?.length === 1 && first !== undefined && areAlike(first, list) && isShort(first, plan) && isShort(list, plan)) last.push(list);
+    else rows.push([list]);
+  }
+  return rows;
+}
+
 export function OrderOfWork({ plan, unit }: { readonly plan: Plan; readonly unit: LengthUnit }) {
+  const rows = inPairs(checklistByPiece(plan, unit).filter(({ piece }) => piece !== null), plan);
   return (
     <section className="pc-order">
       <h4>Order of work</h4>
-      <p className="pc-hint">All lines are stitch lines. If your tissue prints cutting lines, the side seam amounts are the same from one cutting line to the next, but draw the stitch line in before you place darts, walk seams or measure. In the drawings the heavy line is yours, the dashed one is the size traced, the dotted ones are its neighbours; they are not to scale for cutting.</p>
-      {checklistByPiece(plan, unit).map((list) => (
-        <PieceWork key={list.piece ?? "together"} list={list} plan={plan} unit={unit} />
-      ))}
+      <p className="pc-hint">
+        All lines are stitch lines. If your tissue prints cutting lines, the side seam amounts are the same from one cutting line to the next, but draw the stitch
+        line in before you place darts, walk seams or measure. In the drawings your line is heavy, the size traced dashed, its neighbours dotted.
+      </p>
+      {rows.map((lists) =>
+        lists.length === 1 ? (
+          lists.map((list) => <PieceWork key={list.piece} list={list} plan={plan} unit={unit} />)
+        ) : (
+          <div key={lists[0]?.piece} className="pc-pair">
+            {lists.map((list) => (
+              <ShortWork key={list.piece} list={list} plan={plan} unit={unit} />
+            ))}
+          </div>
+        ),
+      )}
     </section>
   );
 }

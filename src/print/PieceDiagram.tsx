@@ -7,68 +7,137 @@ import type { LengthUnit } from "../core/plan/work";
 import type { Mm } from "../core/units";
 import { shareWords } from "../words/blend";
 import { formatAmount } from "../words/length";
-import { capital, centreWords, pieceWords } from "../words/names";
+import { centreWords, pieceWords } from "../words/names";
 import { Words } from "./Words";
 
-interface Label {
+/** Written beside the piece, in one line or two, with a line to what it is of. */
+interface Beside {
+  readonly lines: readonly string[];
+  readonly y: Mm;
+  readonly to: { readonly x: Mm; readonly y: Mm };
+}
+
+/** Written above or below the mouth of a dart. */
+interface AtMouth {
   readonly text: string;
   readonly x: Mm;
   readonly y: Mm;
-  readonly anchor: "start" | "middle";
-  readonly to: { readonly x: Mm; readonly y: Mm } | null;
+  readonly way: 1 | -1;
 }
 
-/** Piece millimetres. Room about the piece for what is written there, and the height of the writing. */
-const ROOM = { left: 12, right: 186, above: 26, below: 34 };
-const TEXT: Mm = 21;
+/** On paper, mm: the height of the writing, and of one line of it; the room that a letter takes; the leader's length. */
+const TEXT: Mm = 2.7;
+const LINE: Mm = 3;
+const LETTER: Mm = 1.42;
+const LEADER: Mm = 3.2;
+/** On paper, mm: white at the left, above and below, and the tallest that a drawing may be. */
+const ROOM = { left: 1.5, above: 3.6, below: 4 };
+const TALLEST: Mm = 48;
+/** Paper millimetres for one of the piece, at the most: about an eighth. */
+const LARGEST = 0.128;
 
-function cutLabel(line: CutLine, right: Mm, unit: LengthUnit): Label {
+function cutLabel(line: CutLine, unit: LengthUnit): Beside {
   const where = shareWords(line.between, line.share);
   const [, amount] = cutLineWords(line, unit);
-  const x = line.at.x + line.slipMove;
-  return { text: where.startsWith("on the") ? where : amount, x: right + 24, y: line.at.y, anchor: "start", to: { x, y: line.at.y } };
+  const text = where.startsWith("on the") ? where : amount;
+  return { lines: text.split(/ (?=(?:outside|inside) |\S+ line$)/), y: line.at.y, to: { x: line.at.x + line.slipMove, y: line.at.y } };
 }
 
-/** The width of a dart, outside its mouth. */
-function dartLabel({ ref, drawn }: PlannedDart, right: Mm, unit: LengthUnit): Label {
-  const text = formatAmount(drawn.intake, unit);
-  const middle = { x: (drawn.inner.x + drawn.outer.x) / 2, y: (drawn.inner.y + drawn.outer.y) / 2 };
-  if (liesAlongBust(ref.dart)) return { text, x: right + 24, y: middle.y, anchor: "start", to: middle };
-  const opensDown = drawn.apex.y < middle.y;
-  return { text, x: middle.x, y: middle.y + (opensDown ? 1.4 : -0.7) * TEXT, anchor: "middle", to: null };
+const middleOf = ({ drawn }: PlannedDart) => ({ x: (drawn.inner.x + drawn.outer.x) / 2, y: (drawn.inner.y + drawn.outer.y) / 2 });
+
+/** What stands beside the piece, from above, pushed down where it would stand on what is above it; `line` is one line's height. */
+export function spreadOut<T extends { readonly y: Mm; readonly lines: readonly string[] }>(labels: readonly T[], line: Mm): readonly T[] {
+  let end = -Infinity;
+  return labels
+    .toSorted((a, b) => a.y - b.y)
+    .map((label) => {
+      const half = (label.lines.length * line) / 2;
+      const y = Math.max(label.y, end + half);
+      end = y + half;
+      return { ...label, y };
+    });
+}
+
+/** Rows for what stands at the mouths of one side, so that neighbours do not run into each other. */
+function inRows(labels: readonly AtMouth[], letter: Mm): readonly (AtMouth & { readonly row: number })[] {
+  const ends: number[] = [];
+  return labels
+    .toSorted((a, b) => a.x - b.x)
+    .map((label) => {
+      const half = ((label.text.length + 1) * letter) / 2;
+      const free = ends.findIndex((end) => label.x - half >= end);
+      const row = free === -1 ? ends.length : free;
+      ends[row] = label.x + half;
+      return { ...label, row };
+    });
 }
 
 const outlines = (marks: PieceMarks): string => marks.outline + marks.darts.map((dart) => dart.legs).join("");
 
-/** mm of piece that the width of the drawing's column stands for; all pieces but the very widest are drawn at one scale. */
-const COLUMN: Mm = 470;
+/** Heights that the centre edge of a piece runs between. */
+function centreSpan(plan: Plan, name: PieceName): { readonly from: Mm; readonly to: Mm } {
+  const piece = plan.pieces.find((one) => one.name === name);
+  const edges = piece?.edges.filter(({ seam }) => seam === "centre") ?? [];
+  const ys = edges.flatMap(({ from, to }) => [piece?.points[from], piece?.points[to]].flatMap((point) => (point === undefined ? [] : [point.at.y])));
+  return ys.length === 0 ? { from: 0, to: 0 } : { from: Math.min(...ys), to: Math.max(...ys) };
+}
+
+/** The longest words for the centre line that fit along it. */
+function alongCentre(piece: PieceName, onFold: boolean, room: Mm, letter: Mm): string {
+  const fold = onFold ? ", fold" : "";
+  const words = [`${centreWords(piece)}${fold}`, `centre${fold}`, onFold ? "fold" : "centre"];
+  return words.find((text) => (text.length + 1) * letter <= room) ?? "";
+}
 
 interface PieceDiagramProps {
   readonly piece: PieceName;
   readonly plan: Plan;
   readonly unit: LengthUnit;
+  /** mm on paper that it may be wide. */
+  readonly width: Mm;
   /** Said under it, where a piece is drawn twice. */
   readonly caption?: string;
 }
 
-export function PieceDiagram({ piece, plan, unit, caption }: PieceDiagramProps) {
+export function PieceDiagram({ piece, plan, unit, width, caption }: PieceDiagramProps) {
   const diagram = pieceDiagram(plan, piece, unit);
   if (diagram === null) return null;
   const { box, drawn, printed, neighbours, bustPoint } = diagram;
   const xs = [drawn, printed].flatMap((marks) => marks.darts.flatMap((dart) => [dart.inner.x, dart.outer.x]));
   const lines = plan.cutLines.filter((line) => line.piece === piece && line.level !== "bust");
   const right = Math.max(diagram.right, ...xs, ...lines.map((line) => line.at.x + line.slipMove));
-  const width = right - box.x + ROOM.left + ROOM.right;
-  const labels = [
-    ...lines.map((line) => cutLabel(line, right, unit)),
-    ...plan.darts.filter((dart) => dart.ref.piece === piece).map((dart) => dartLabel(dart, right, unit)),
+  const darts = plan.darts.filter(({ ref }) => ref.piece === piece);
+  const beside: readonly Beside[] = [
+    ...lines.map((line) => cutLabel(line, unit)),
+    ...darts.filter(({ ref }) => liesAlongBust(ref.dart)).map((dart) => ({ lines: [formatAmount(dart.drawn.intake, unit)], y: middleOf(dart).y, to: middleOf(dart) })),
   ];
-  const said = labels.map((label) => label.text).join("; ");
+  const atMouths = darts
+    .filter(({ ref }) => !liesAlongBust(ref.dart))
+    .map((dart): AtMouth => {
+      const middle = middleOf(dart);
+      const ys = [middle.y, ...dart.cap.map(({ y }) => y)];
+      const opensDown = dart.drawn.apex.y < middle.y;
+      return { text: formatAmount(dart.drawn.intake, unit), x: middle.x, y: opensDown ? Math.max(...ys) : Math.min(...ys), way: opensDown ? 1 : -1 };
+    });
+  const longest = Math.max(0, ...beside.flatMap((label) => label.lines.map((text) => text.length)));
+  const writing = longest === 0 ? ROOM.left : LEADER + longest * LETTER;
+  const scale = Math.min(LARGEST, (width - ROOM.left - writing) / (right - box.x), TALLEST / box.height);
+  const paper = (mm: Mm): Mm => mm / scale;
+  const column = right + paper(LEADER);
+  const placed = spreadOut(beside, paper(LINE));
+  const rows = ([1, -1] as const).flatMap((way) => inRows(atMouths.filter((label) => label.way === way), paper(LETTER)));
+  const depth = (way: 1 | -1): Mm => paper(LINE) * Math.max(0, ...rows.filter((label) => label.way === way).map(({ row }) => row));
+  const lowest = Math.max(box.y + box.height + depth(1), ...placed.map(({ y }) => y));
+  const top = box.y - paper(ROOM.above) - depth(-1);
+  const view = { x: box.x - paper(ROOM.left), width: right - box.x + paper(ROOM.left + writing), height: lowest + paper(ROOM.below) - top };
+  const along = centreSpan(plan, piece);
+  const centre = alongCentre(piece, drawn.centreOnFold, along.to - along.from, paper(LETTER));
+  const said = [...placed.map((label) => label.lines.join(" ")), ...rows.map(({ text }) => text)].join("; ");
   return (
     <figure className="pc-diagram">
       <svg
-        viewBox={[box.x - ROOM.left, box.y - ROOM.above, width, box.height + ROOM.above + ROOM.below].join(" ")}
-        style={{ width: `${Math.min(100, (100 * width) / COLUMN)}%` }}
+        viewBox={[view.x, top, view.width, view.height].join(" ")}
+        style={{ width: `${scale * view.width}mm`, fontSize: `${paper(TEXT)}px` }}
         role="img"
         aria-label={`The ${pieceWords(piece)} in small, with its amounts: ${said}`}
       >
@@ -80,20 +149,25 @@ export function PieceDiagram({ piece, plan, unit, caption }: PieceDiagramProps) 
         <path className="pc-fold-line" d={drawn.darts.map((dart) => dart.fold).join("")} />
         <path className="pc-level-line" d={drawn.levels.join("")} />
         {bustPoint !== null && <path className="pc-bust-point" d={cross(bustPoint)} />}
-        {drawn.centre !== "" && <text className="pc-centre" transform={`translate(${box.x + 36} ${box.y + box.height * 0.62}) rotate(-90)`} textAnchor="middle">
-          {centreWords(piece)}
-          {drawn.centreOnFold ? ", fold" : ""}
-        </text>}
-        <text className="pc-piece-name" x={drawn.title.x} y={drawn.title.y}>
-          {capital(pieceWords(piece))}
-        </text>
-        {labels.map((label) => (
-          <g key={`${label.text} ${label.y}`}>
-            {label.to !== null && <path className="pc-leader" d={`M${label.to.x} ${label.to.y}L${label.x - 3} ${label.y}`} />}
-            <text x={label.x} y={label.y + TEXT * 0.34} textAnchor={label.anchor}>
-              <Words inDrawing>{label.text}</Words>
-            </text>
+        {drawn.centre !== "" && (
+          <text className="pc-centre" transform={`translate(${paper(TEXT * 1.2)} ${(along.from + along.to) / 2}) rotate(-90)`} textAnchor="middle" strokeWidth={paper(0.7)}>
+            {centre}
+          </text>
+        )}
+        {placed.map((label) => (
+          <g key={`${label.lines.join(" ")} ${label.y}`}>
+            <path className="pc-leader" d={`M${label.to.x} ${label.to.y}L${column - paper(0.5)} ${label.y}`} />
+            {label.lines.map((text, at) => (
+              <text key={text} x={column} y={label.y + paper(LINE) * (at + 0.5 - label.lines.length / 2) + paper(TEXT) * 0.34} strokeWidth={paper(0.7)}>
+                <Words inDrawing>{text}</Words>
+              </text>
+            ))}
           </g>
+        ))}
+        {rows.map(({ text, x, y, way, row }) => (
+          <text key={`${text} ${x}`} x={x} y={y + way * (paper(LINE) * row) + paper(way === 1 ? LINE + 0.6 : -1.2)} textAnchor="middle" strokeWidth={paper(0.7)}>
+            <Words inDrawing>{text}</Words>
+          </text>
         ))}
       </svg>
       {caption !== undefined && <figcaption>{caption}</figcaption>}

@@ -2,6 +2,7 @@
 import type { Plan } from "../core/plan/plan";
 import type { Work } from "../core/plan/work";
 import { BeforeCutting } from "./BeforeCutting";
+import { HowSure } from "./HowSure";
 import { Notes } from "./Notes";
 import { OrderOfWork } from "./OrderOfWork";
 import { pageRule } from "./pageRule";
@@ -14,17 +15,22 @@ export interface PrintedChecklistProps {
   readonly plan: Plan;
 }
 
+/** A sheet of so few jobs goes on one page, without the sums: they stand beside each pick on the screen. */
+const FEW_JOBS = 12;
+
 export function PrintedChecklist({ work, plan }: PrintedChecklistProps) {
+  const isShort = plan.checklist.length <= FEW_JOBS;
   return (
     <article className="printed-checklist" aria-label="Alteration checklist" data-paper={work.paper}>
       {/* The rule holds no text but the escaped name, so it can go in as it is on either side of rendering. */}
       <style dangerouslySetInnerHTML={{ __html: pageRule(work.paper, work.name) }} />
       <SheetHeading work={work} plan={plan} />
+      <HowSure work={work} />
       <BeforeCutting work={work} plan={plan} />
       <OrderOfWork plan={plan} unit={work.unit} />
       <Verify plan={plan} unit={work.unit} />
-      <Notes />
-      <Sums work={work} plan={plan} />
+      <Notes few={isShort} />
+      {!isShort && <Sums work={work} plan={plan} />}
     </article>
   );
 }

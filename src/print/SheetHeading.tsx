@@ -31,8 +31,10 @@ export function SheetHeading({ work, plan }: { readonly work: Work; readonly pla
         {work.invented && <p className="pc-invented">Invented demo: no real person and no real pattern.</p>}
       </div>
       <div className="pc-by-hand">
-        <Blank label="Date" />
-        <Blank label="Trial no." />
+        <div>
+          <Blank label="Date" />
+          <Blank label="Trial no." />
+        </div>
         <Blank label="Cloth" />
       </div>
       <dl className="pc-sizes">

@@ -5,6 +5,9 @@ import { bustSum, cupSum, frameSum, levelSum, type SumLine } from "../words/blen
 import { capital, levelWords } from "../words/names";
 import { Words } from "./Words";
 
+/** Letters: what is longer stands under its words and takes the whole row. */
+const LONGEST = 20;
+
 function Sum({ title, lines }: { readonly title: string; readonly lines: readonly SumLine[] }) {
   return (
     <table>
@@ -12,8 +15,16 @@ function Sum({ title, lines }: { readonly title: string; readonly lines: readonl
       <tbody>
         {lines.map((line) => (
           <tr key={line.words} className={line.total === true ? "pc-total" : undefined}>
-            <th scope="row">{line.words}</th>
-            <td><Words>{line.figure}</Words></td>
+            {line.figure.length > LONGEST ? (
+              <th colSpan={2}>
+                <Words>{`${line.words}: ${line.figure}`}</Words>
+              </th>
+            ) : (
+              <>
+                <th scope="row">{line.words}</th>
+                <td><Words>{line.figure}</Words></td>
+              </>
+            )}
           </tr>
         ))}
       </tbody>

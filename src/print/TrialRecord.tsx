@@ -1,13 +1,219 @@
+/** The sheet beside the mirror: a toile is fitted, and what is seen, pinned and decided is written on it by hand. */
+import "./trialRecord.css";
+import { trialFigure, type TrialHalf, type TrialView } from "../drawing/trialFigure";
 import type { Plan } from "../core/plan/plan";
 import type { Work } from "../core/plan/work";
+import { bustSentence, shareWords } from "../words/blend";
+import { capital, levelWords } from "../words/names";
+import { balanceGroups, FITTING_ORDER, fittingCautions, halvesDiffer, MARKS, MIRROR_NOTE, ORDER_NOTE, SEEN, shortUnit, viewCaption, wearersHalf } from "../words/trial";
+import { Blank } from "./Blank";
 import { pageRule } from "./pageRule";
+import { Words } from "./Words";
 
-/** The sheet for a first fitting. */
-export function TrialRecord({ work }: { readonly work: Work; readonly plan: Plan }) {
+interface TrialRecordProps {
+  readonly work: Work;
+  readonly plan: Plan;
+}
+
+export function TrialRecord({ work, plan }: TrialRecordProps) {
   return (
-    <article className="printed-checklist" aria-label="Trial record" data-paper={work.paper}>
-      <style dangerouslySetInnerHTML={{ __html: pageRule(work.paper, work.name) }} />
-      <h3>{work.name}</h3>
+    <article className="printed-checklist trial-record" aria-label="Trial record" data-paper={work.paper}>
+      <style dangerouslySetInnerHTML={{ __html: pageRule(work.paper, work.name, "Trial record") }} />
+      <Heading work={work} plan={plan} />
+      <section className="tr-figures" aria-label="The toile on the body">
+        {trialFigure(plan).map((view) => (
+          <Figure key={view.side} view={view} />
+        ))}
+        <p>
+          {MIRROR_NOTE} {MARKS}
+        </p>
+      </section>
+      <Seen work={work} />
+      <Balance work={work} plan={plan} />
+      <section className="tr-order">
+        <p>
+          <b>Fit in this order:</b> {FITTING_ORDER.map((what, at) => `${at + 1} ${what}`).join("; ")}. {ORDER_NOTE}
+        </p>
+        {fittingCautions(work, plan).map(({ code, title, text }) => (
+          <p key={code}>
+            <b>{title}.</b> {text}
+          </p>
+        ))}
+      </section>
+      <section className="tr-verdict" aria-label="Verdict">
+        <p>
+          <b>Verdict</b>
+        </p>
+        <Tick>keep</Tick>
+        <Tick>try again</Tick>
+        <Blank label="Next trial no." />
+        <Blank label="because" />
+        <Blank label="" />
+      </section>
     </article>
+  );
+}
+
+function Tick({ children }: { readonly children: string }) {
+  return (
+    <p className="tr-tick">
+      <i aria-hidden="true" />
+      {children}
+    </p>
+  );
+}
+
+function Heading({ work, plan }: TrialRecordProps) {
+  const { frame, cup, bust } = plan.sizing;
+  const differ = halvesDiffer(plan, work.unit);
+  const levels = plan.levels.filter(({ level }) => level !== "bust").map(({ level, between, share }) => `${levelWords(level)} ${shareWords(between, share)}`);
+  const sizes = [`Frame ${frame.label}`, ...(cup.label === null ? [] : [`cup ${cup.label}`]), ...levels].join("; ");
+  return (
+    <header className="pc-heading">
+      <div className="pc-names">
+        <p className="pc-kind">Trial record</p>
+        <h3>{work.name}</h3>
+        {work.invented && <p className="pc-invented">Invented demo: no real person and no real pattern.</p>}
+      </div>
+      <div className="pc-by-hand">
+        <div>
+          <Blank label="Date" />
+          <Blank label="Trial no." />
+        </div>
+        <Blank label="Cloth" />
+        <Blank label="Pinned by" />
+      </div>
+      <div className="tr-made">
+        <p>
+          <Words>{`${work.pattern.name}. ${sizes}. ${bustSentence(bust, work.unit)}`}</Words>
+        </p>
+        {differ === null ? (
+          <p>Left and right halves are cut alike.</p>
+        ) : (
+          <p>
+            <b>The halves differ:</b> <Words>{differ.join(" ")}</Words>
+          </p>
+        )}
+      </div>
+    </header>
+  );
+}
+
+/** White round the drawing, mm of the pieces. */
+const ROOM = 10;
+
+function Figure({ view }: { readonly view: TrialView }) {
+  const { side, box, halves } = view;
+  const caption = viewCaption(side);
+  return (
+    <figure>
+      <svg viewBox={[box.x - ROOM, box.y - ROOM, box.width + 2 * ROOM, box.height + 2 * ROOM].join(" ")} role="img" aria-label={`${caption}: to draw on`}>
+        {halves.map((half) => (
+          <HalfDrawn key={half.half} half={half} />
+        ))}
+      </svg>
+      <p className="tr-halves">
+        {halves.map(({ half }) => (
+          <b key={half}>{capital(wearersHalf(half))}</b>
+        ))}
+      </p>
+      <figcaption>{caption}</figcaption>
+    </figure>
+  );
+}
+
+const cross = ({ x, y }: { readonly x: number; readonly y: number }): string => `M${x - 8} ${y}h16M${x} ${y - 8}v16`;
+
+function HalfDrawn({ half }: { readonly half: TrialHalf }) {
+  return (
+    <g transform={half.mirrored ? "scale(-1 1)" : undefined} data-half={half.half}>
+      {half.pieces.map(({ piece, outline, darts, levels, strap, bustPoint, down }) => (
+        <g key={piece} transform={`translate(0 ${down})`}>
+          {strap !== "" && <path className="tr-strap" d={strap} />}
+          <path className="tr-outline" d={outline} />
+          <path className="tr-darts" d={darts} />
+          <path className="tr-level" d={levels} />
+          {bustPoint !== null && <path className="tr-darts" d={cross(bustPoint)} />}
+        </g>
+      ))}
+    </g>
+  );
+}
+
+/** Rows to write in: as many as the page holds. */
+const ROWS: Readonly<Record<Work["paper"], readonly number[]>> = { A4: [1, 2, 3, 4, 5, 6], Letter: [1, 2, 3, 4, 5] };
+
+function Seen({ work }: { readonly work: Work }) {
+  return (
+    <table className="tr-seen">
+      <thead>
+        <tr>
+          <th scope="col" className="tr-where">
+            Where
+          </th>
+          <th scope="col">What is seen (ring it)</th>
+          <th scope="col" className="tr-way">
+            Out or let out
+          </th>
+          <th scope="col" className="tr-much">
+            How much, {shortUnit(work.unit)}
+          </th>
+          <th scope="col" className="tr-half">
+            Which half
+          </th>
+          <th scope="col" className="tr-into">
+            What it turned into
+          </th>
+        </tr>
+      </thead>
+      <tbody>
+        {ROWS[work.paper].map((row) => (
+          <tr key={row}>
+            <td aria-label={`row ${row}, where, to be written in`} />
+            <td className="tr-words">
+              {SEEN.map((word) => (
+                <span key={word}>{word}</span>
+              ))}
+            </td>
+            <td className="tr-words">
+              <span>pinched out</span>
+              <span>let out</span>
+            </td>
+            <td aria-label="to be written in" />
+            <td className="tr-words">
+              <span>left</span>
+              <span>right</span>
+              <span>both</span>
+            </td>
+            <td aria-label="to be written in" />
+          </tr>
+        ))}
+      </tbody>
+    </table>
+  );
+}
+
+function Balance({ work, plan }: TrialRecordProps) {
+  return (
+    <section className="tr-balance">
+      {balanceGroups(work, plan).map(({ title, checks }) => (
+        <div key={title}>
+          <h4>{title}</h4>
+          <ul>
+            {checks.map(({ text, write }) => (
+              <li key={text}>
+                <i aria-hidden="true" />
+                <span>{text}</span>
+                {write !== undefined && (
+                  <>
+                    <u aria-hidden="true" /> {write}
+                  </>
+                )}
+              </li>
+            ))}
+          </ul>
+        </div>
+      ))}
+    </section>
   );
 }

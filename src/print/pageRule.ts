@@ -14,9 +14,9 @@ function shortened(name: string): string {
 }
 
 export function pageRule(paper: PaperSize, name: string, kind = "Alteration checklist"): string {
-  const foot = "font: 8pt var(--pc-font, 'Source Sans 3 Variable', 'Source Sans 3', sans-serif); color: #000; vertical-align: top; padding-top: 3mm;";
+  const foot = "font: 8pt var(--pc-font, 'Source Sans 3 Variable', 'Source Sans 3', sans-serif); color: #000; vertical-align: top; padding-top: 2mm;";
   return [
-    `@page { size: ${paper === "A4" ? "A4" : "letter"}; margin: 14mm 15mm 17mm;`,
+    `@page { size: ${paper === "A4" ? "A4" : "letter"}; margin: 11mm 14mm 14mm;`,
     `@bottom-left { content: ${cssString(`${kind} · ${shortened(name)}`)}; width: 80%; text-align: left; ${foot} }`,
     `@bottom-right { content: "Page " counter(page) " of " counter(pages); text-align: right; ${foot} } }`,
   ].join(" ");

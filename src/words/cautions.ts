@@ -4,7 +4,7 @@ import type { Work } from "../core/plan/work";
 import { formatLength } from "./length";
 
 export interface Caution {
-  readonly code: "opening" | "pins" | "blades" | "iron" | "notMedical";
+  readonly code: "opening" | "pins" | "blades" | "iron" | "notMedical" | "helper";
   readonly title: string;
   readonly text: string;
 }

@@ -117,7 +117,7 @@ function trace(size: string, cup: string | null, context: Context): Said {
 
 function bust(spread: Mm, whole: Mm, drop: Mm, context: Context): Said {
   const { heading, moves } = bustSteps(context.pieceName, spread, { spread: small(spread, context), drop: small(drop, context) });
-  return { text: `${heading} (${small(whole, context)} round the whole body).`, moves, amount: small(spread, context) };
+  return { text: `${heading} (${small(whole, context)} round the whole body).`, moves, amount: small(context.pieceName === "centreFront" ? drop : spread, context) };
 }
 
 /** Whether the new side seam lies on the line of a size. */

@@ -1,14 +1,18 @@
 import { describe, expect, it } from "vitest";
 import { planReport } from "../../src/cli/report";
 import { derivePlan } from "../../src/core/plan/derivePlan";
+import { checklistText } from "../../src/cli/text";
+import type { Plan } from "../../src/core/plan/plan";
 import type { Work } from "../../src/core/plan/work";
 import { sampleWork } from "../support/sampleWork";
 
-function reportOf(work: Work) {
+function planOf(work: Work): Plan {
   const plan = derivePlan(work);
   if (!plan.ok) throw new Error(plan.failure.code);
-  return planReport(work, plan.value);
+  return plan.value;
 }
+
+const reportOf = (work: Work) => planReport(work, planOf(work));
 
 /** Every number in a report, with the path to it. */
 function numbers(value: unknown, path = ""): [string, number][] {
@@ -26,6 +30,14 @@ describe("planReport", () => {
     expect(report.levels.waist?.target_mm).toBe(778);
     expect(report.levels.waist?.finished_mm).toBeCloseTo(778, 0);
     expect(report.levels.hip?.between).toEqual(["14", "16"]);
+  });
+
+  it("says how sure the sizes are and what to measure again, as the sheet does", () => {
+    expect(report.sure?.said[0]).toMatch(/^Size 14, likely/);
+    expect(report.sure?.next).toMatch(/^Measure the bust and the upper chest twice more before you cut:/);
+    const text = checklistText(sampleWork, planOf(sampleWork));
+    expect(text).toContain("HOW SURE\n--------\nSize 14, likely");
+    expect(text.replaceAll("\n", " ")).toContain(report.sure?.next);
   });
 
   it("leaves the hip out where the pattern ends at the waist", () => {

@@ -5,6 +5,7 @@ import type { Plan } from "../../src/core/plan/plan";
 import type { Work } from "../../src/core/plan/work";
 import { cssString, pageRule } from "../../src/print/pageRule";
 import { PrintedChecklist } from "../../src/print/PrintedChecklist";
+import { spreadOut } from "../../src/print/PieceDiagram";
 import { tied } from "../../src/print/Words";
 import { checklistByPiece } from "../../src/words/checklist";
 import { printCases } from "./printCases";
@@ -41,15 +42,57 @@ describe("PrintedChecklist", () => {
 
   it("gives every job once, with a box to tick and its amount", () => {
     const { plan, sheet } = show(printCases.many);
-    const lines = checklistByPiece(plan, "cm").flatMap((group) => group.lines);
+    const walks = plan.checklist.filter(({ step }) => step.kind === "walk").length;
+    const lines = checklistByPiece(plan, "cm").filter(({ piece }) => piece !== null).flatMap((group) => group.lines);
     const rows = [...sheet.querySelectorAll(".pc-job")];
-    expect(rows).toHaveLength(plan.checklist.length);
+    expect(rows).toHaveLength(plan.checklist.length - walks);
     rows.forEach((row, index) => {
       const line = lines[index];
       expect(row.querySelectorAll(".pc-tick")).toHaveLength(1);
       expect(textOf(row)).toContain(line?.text);
-      expect(textOf(row).endsWith(line?.amount ?? "")).toBe(true);
+      expect(textOf(row.querySelector(".pc-amount") ?? row)).toBe(line?.amount ?? "");
     });
+    expect(sheet.querySelectorAll("[data-walked] tbody .pc-tick")).toHaveLength(walks);
+  });
+
+  it("gives the jobs of short lists side by side, each with its amount, in their order", () => {
+    const { plan, sheet } = show(printCases.plain);
+    const pair = sheet.querySelector(".pc-pair");
+    expect([...(pair?.querySelectorAll("h5") ?? [])].map(textOf)).toEqual(["Front", "Back"]);
+    const lines = checklistByPiece(plan, "cm").filter(({ piece }) => piece !== null).flatMap((group) => group.lines);
+    const jobs = [...(pair?.querySelectorAll(".pc-job") ?? [])];
+    expect(jobs.map((job) => textOf(job.querySelector(".pc-amount") ?? job))).toEqual(lines.map(({ amount }) => amount ?? ""));
+    expect(jobs.every((job, at) => textOf(job).includes(lines[at]?.text ?? "no such job"))).toBe(true);
+  });
+
+  it("says how sure the sizes are and what to measure again, before the order of work", () => {
+    const { sheet } = show(printCases.sample);
+    const text = textOf(sheet);
+    expect(text).toMatch(/How sureSize 14, likely/);
+    expect(text).toContain("Measure the bust and the upper chest twice more before you cut:");
+    expect(text.indexOf("How sure")).toBeLessThan(text.indexOf("Order of work"));
+  });
+
+  it("draws the cuts of a bust alteration where one is made, and says how far they open", () => {
+    const { sheet } = show(printCases.fuller);
+    const cuts = [...sheet.querySelectorAll(".pc-cuts")];
+    expect(cuts).toHaveLength(1);
+    expect(cuts[0]?.getAttribute("aria-label")).toMatch(/^The front in small, cut and moved: Open 3[23] mm at the bust point; centre part 2[01] mm longer$/);
+    cleanup();
+    expect(show(printCases.sample).sheet.querySelectorAll(".pc-cuts")).toHaveLength(0);
+  });
+
+  it("says on both halves' seams whose they are where the halves differ", () => {
+    const { sheet } = show(printCases.halves);
+    const seams = textOf(sheet.querySelector("[data-walked]") ?? sheet);
+    expect(seams).toContain("(left half)");
+    expect(seams).toContain("(right half)");
+  });
+
+  it("leaves the sums out of a sheet that one page holds", () => {
+    expect(textOf(show(printCases.plain).sheet)).not.toContain("The sums behind the sizes");
+    cleanup();
+    expect(textOf(show(printCases.sample).sheet)).toContain("The sums behind the sizes");
   });
 
   it("names the phases of each piece in their order, each once", () => {
@@ -105,6 +148,18 @@ describe("PrintedChecklist", () => {
     const { sheet } = show(printCases.letter);
     expect(textOf(sheet)).not.toMatch(/\d (?:mm|cm)\b/);
     expect(sheet.querySelectorAll(".pc-fraction").length).toBeGreaterThan(5);
+  });
+});
+
+describe("amounts beside a drawing", () => {
+  const label = (y: number, count = 1) => ({ y, lines: Array.from({ length: count }, () => "3 mm") });
+
+  it("stay where they belong while there is room", () => {
+    expect(spreadOut([label(50), label(10)], 10).map(({ y }) => y)).toEqual([10, 50]);
+  });
+
+  it("are pushed down where they would stand on each other, by what their lines need", () => {
+    expect(spreadOut([label(10, 2), label(12), label(13)], 10).map(({ y }) => y)).toEqual([10, 25, 35]);
   });
 });
 

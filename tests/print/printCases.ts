@@ -42,6 +42,14 @@ export const printCases = {
     pattern: { ...sampleWork.pattern, length: "waist" },
     alterations: [],
   },
+  halves: {
+    ...sampleWork,
+    name: "Halves that differ",
+    alterations: [
+      { kind: "fit", id: "shoulder", fit: "shoulderSlope", amount: 8, half: "right" },
+      { kind: "fit", id: "waist", fit: "sideSeamWaist", amount: 6, half: "left" },
+    ],
+  },
   many: { ...fuller, name: "A great deal to alter", alterations: MANY },
   failing: {
     ...fuller,

@@ -2,6 +2,7 @@
 import type { RingPoint, TruePiece } from "../../src/core/cutting/truePiece";
 import { lineEdge, type EdgeCurve } from "../../src/core/geometry/edgeCurve";
 import { piecePoint } from "../../src/core/geometry/point";
+import { radians } from "../../src/core/units";
 
 const p = piecePoint;
 
@@ -36,9 +37,9 @@ export const HAND_FRONT: TruePiece = {
     },
   ],
   notches: [
-    { kind: "seam", number: 1, seam: "side", stitch: p(200, 200), cut: p(210, 200) },
-    { kind: "centre", number: 0, seam: "neck", stitch: p(0, 0), cut: p(0, -10) },
-    { kind: "dart", number: 0, seam: "waist", stitch: p(80, 300), cut: p(80, 315) },
+    { kind: "seam", number: 1, seam: "side", outward: radians(0), stitch: p(200, 200), cut: p(210, 200) },
+    { kind: "centre", number: 0, seam: "neck", outward: radians(-Math.PI / 2), stitch: p(0, 0), cut: p(0, -10) },
+    { kind: "dart", number: 0, seam: "waist", outward: radians(Math.PI / 2), stitch: p(80, 300), cut: p(80, 315) },
   ],
   grain: [p(40, 60), p(40, 260)],
   levels: [
@@ -47,6 +48,7 @@ export const HAND_FRONT: TruePiece = {
   ],
   bustPoint: p(95, 140),
   drills: [{ at: p(95, 172), what: "dartEnd" }],
+  dots: [],
   cut: { onFold: true, count: 1 },
   title: { centre: p(130, 220), width: 60, height: 20 },
 };
@@ -66,11 +68,12 @@ export const HAND_STRAP: TruePiece = {
   ],
   fold: [],
   darts: [],
-  notches: [{ kind: "seam", number: 4, seam: "strap", stitch: p(-515, 405), cut: p(-515, 405) }],
+  notches: [{ kind: "seam", number: 4, seam: "strap", outward: radians(Math.atan2(0, 0)), stitch: p(-515, 405), cut: p(-515, 405) }],
   grain: [p(-512, 430), p(-498, 620)],
   levels: [],
   bustPoint: null,
   drills: [{ what: "button", at: p(-494, 472), hole: [p(-491.01, 471.75), p(-505.96, 473)] }],
+  dots: [],
   cut: { onFold: false, count: 2 },
   title: { centre: p(-505, 520), width: 20, height: 100 },
 };

@@ -88,6 +88,11 @@ describe("checklist words", () => {
     expect(smaller).not.toContain("-");
   });
 
+  it("sets out beside a princess bodice's bust job the amount that the piece itself changes by", () => {
+    const amount = (piece: ChecklistItem["piece"]) => checklistLine({ piece, step: { kind: "bust", spread: -7, whole: -14, drop: -6 }, amount: 7 }, [], "cm").amount;
+    expect([amount("centreFront"), amount("sideFront")]).toEqual(["6 mm", "7 mm"]);
+  });
+
   it("says how to shorten a dart, what is held and where the freed amount goes", () => {
     const dart = { piece: "front", dart: "waistDart" } as const;
     const words = sentence(
@@ -210,5 +215,23 @@ describe("the order of work of a plan", () => {
       expect(words).not.toMatch(/undefined|null|NaN|[-−]\d/);
       expect(words).not.toMatch(unit === "in" ? /\d (?:mm|cm)\b/ : /″|\d in\b/);
     }
+  });
+});
+
+describe("the order of work where there is little to say", () => {
+  it("marks nothing where the waist stays on the size traced", () => {
+    const onFrame = planOf({ ...sampleWork, alterations: [], picks: { frame: "14", waist: 3 } });
+    const lines = checklistByPiece(onFrame, "cm")[0]?.lines ?? [];
+    expect(lines.map(({ text }) => text)).toContain("At the waist the side seam stays on the traced 14 line: nothing to mark.");
+    const between = checklistByPiece(planOf({ ...sampleWork, alterations: [] }), "cm")[0]?.lines ?? [];
+    expect(between.map(({ text }) => text).join(" ")).not.toContain("nothing to mark");
+  });
+
+  it("says a job of both halves once where it reads alike, and apart where it does not", () => {
+    const plan = planOf({ ...sampleWork, alterations: [{ kind: "fit", id: "a", fit: "sideSeamWaist", amount: 6, half: "left" }] });
+    const texts = checklistByPiece(plan, "cm").flatMap(({ lines }) => lines.map(({ text }) => text));
+    expect(texts.filter((text) => /^On the (?:left|right) half: On the traced/.test(text))).toEqual([]);
+    expect(texts.filter((text) => text.startsWith("On the traced waist line"))).toHaveLength(4);
+    expect(new Set(checklistByPiece(plan, "cm")[0]?.lines.map(({ text }) => text)).size).toBe(checklistByPiece(plan, "cm")[0]?.lines.length);
   });
 });

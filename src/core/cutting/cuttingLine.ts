@@ -4,7 +4,8 @@
  */
 import { Clipper, FillRule, type PathD } from "clipper2-ts";
 import { edgePointAt, edgeTangentAt, type EdgeCurve } from "../geometry/edgeCurve";
-import { between, distance, piecePoint, polar, turnBetween, type PiecePoint } from "../geometry/point";
+import { between, directionOf, distance, piecePoint, polar, turnBetween, type PiecePoint } from "../geometry/point";
+import { reflectInLine } from "../geometry/segment";
 import { must } from "../result";
 import { CUTTING_ACCURACY, CUTTING_CORNER_DEGREES, SAME_POINT } from "../tolerance";
 import { degreesFrom, radians, type Mm, type Radians } from "../units";
@@ -88,8 +89,9 @@ function cornerBetween(one: Stretch, other: Stretch, before: PiecePoint[], after
     other: { from: beside(at, wayOut, other.allowance), way: wayOut },
   };
   const reach = FURTHEST * Math.max(one.allowance, other.allowance);
-  const folded = one.fold || other.fold || one.cap || other.cap || turn < HARDLY_A_CORNER ? null : foldedFirst(one.seam, other.seam);
-  const lapped = folded === null || one.allowance === 0 || other.allowance === 0 ? null : lappedCorner({ at, one, wayIn, wayOut, before, after, folded, reach });
+  const plain = one.fold || other.fold || one.cap || other.cap || turn < HARDLY_A_CORNER || one.allowance === 0 || other.allowance === 0;
+  const folded = plain ? null : foldedFirst(one.seam, other.seam);
+  const lapped = folded === null ? null : foldedEnd({ at, oneFolded: one.seam === folded, wayIn, wayOut, before, after, reach });
   return lapped ?? mitred(ends, at, reach) ?? overrun({ at, ends, before, after, reach }) ?? squared(ends, one.allowance, other.allowance);
 }
 
@@ -126,35 +128,47 @@ const squared = ({ one, other }: Ends, oneBy: Mm, otherBy: Mm): PiecePoint[] => 
 
 interface CornerCase {
   readonly at: PiecePoint;
-  readonly one: Stretch;
+  /** Whether the end of the stretch before the corner is the folded one, or the start of the one after it. */
+  readonly oneFolded: boolean;
   readonly wayIn: Radians;
   readonly wayOut: Radians;
   readonly before: PiecePoint[];
   readonly after: PiecePoint[];
-  readonly folded: Stretch["seam"];
   readonly reach: Mm;
 }
 
 /**
- * The folded end: the seam first sewn, continued, meets the other's parallel; from there the mirror image of that parallel
- * goes back to the folded one's own parallel. Null where that cannot be drawn, or reaches too far.
+ * The folded end: the seam first sewn, continued, meets the other's parallel; from there the mirror image of that parallel in
+ * the seam goes back to the folded one's own parallel. Null where that cannot be drawn, or reaches too far.
  */
-function lappedCorner({ at, one, wayIn, wayOut, before, after, folded, reach }: CornerCase): PiecePoint[] | null {
-  const oneFolded = one.seam === folded;
+function foldedEnd({ at, oneFolded, wayIn, wayOut, before, after, reach }: CornerCase): PiecePoint[] | null {
   // Seen from the corner: both parallels as lines of points that run away from it.
   const under = oneFolded ? before.toReversed() : after;
   const over = oneFolded ? after : before.toReversed();
   const seam: Ray = { from: at, way: oneFolded ? wayIn : radians(wayOut + Math.PI) };
   const turnedUp = meetLine(seam, over, oneFolded ? radians(wayOut + Math.PI) : wayIn);
   if (turnedUp === null || distance(at, turnedUp.at) > reach) return null;
-  const overWay = oneFolded ? wayOut : radians(wayIn + Math.PI);
-  // The other's parallel goes away from the corner; its mirror image in the folded seam goes away on the allowance's side.
-  const mirrored: Ray = { from: turnedUp.at, way: radians(2 * seam.way - overWay) };
-  const end = meetLine(mirrored, under, seam.way);
+  const ahead = oneFolded ? wayOut : radians(wayIn + Math.PI);
+  const beyond = polar(over.at(-1) ?? turnedUp.at, ahead, reach);
+  const back = [...over.slice(turnedUp.index), beyond].map((p) => reflectInLine(p, at, polar(at, seam.way, 1)));
+  const end = meetLines([turnedUp.at, ...back], under, seam.way);
   if (end === null || distance(at, end.at) > reach) return null;
   shorten(oneFolded ? after : before, turnedUp.index, oneFolded);
   shorten(oneFolded ? before : after, end.index, !oneFolded);
-  return oneFolded ? [end.at, turnedUp.at] : [turnedUp.at, end.at];
+  const corner = [turnedUp.at, ...back.slice(0, end.along), end.at];
+  return oneFolded ? corner.toReversed() : corner;
+}
+
+/** Where a line of points first meets another that is continued straight before its first; how many points each has passed. */
+function meetLines(line: readonly PiecePoint[], other: readonly PiecePoint[], continued: Radians): { readonly at: PiecePoint; readonly index: number; readonly along: number } | null {
+  for (let along = 0; along + 1 < line.length; along += 1) {
+    const [from, to] = [must(line[along], "point"), must(line[along + 1], "point")];
+    const length = distance(from, to);
+    if (length < SAME_POINT) continue;
+    const found = meetLine({ from, way: directionOf(from, to) }, other, continued);
+    if (found !== null && distance(from, found.at) <= length + SAME_POINT) return { ...found, along };
+  }
+  return null;
 }
 
 /** Takes points off the start (or the end) of a parallel: all that lie before where it is met. */

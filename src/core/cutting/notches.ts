@@ -140,5 +140,5 @@ export function cutNotch({ kind, number, seam, at, outward }: NotchPlace, cuttin
       if (isEnd && off < nearest) [cut, nearest] = [point, off];
     }
   });
-  return { kind, number, seam, stitch: at, cut };
+  return { kind, number, seam, outward, stitch: at, cut };
 }

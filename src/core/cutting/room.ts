@@ -61,6 +61,13 @@ const TITLES: readonly (readonly [Mm, Mm])[] = [
 /** How far apart places for a title are tried, mm. */
 const TRIED: Mm = 8;
 
+/** Places from one end to the other, the middle among them; none where there is no room. */
+function placesBetween(from: Mm, to: Mm): readonly Mm[] {
+  if (to < from) return [];
+  const each = Math.floor((to - from) / 2 / TRIED);
+  return Array.from({ length: 2 * each + 1 }, (_, i) => (from + to) / 2 + (i - each) * TRIED);
+}
+
 export interface TitleBox {
   readonly centre: PiecePoint;
   readonly width: Mm;
@@ -74,8 +81,8 @@ export function titleBox(ring: readonly PiecePoint[], lines: Lines): TitleBox {
   for (const [width, height] of TITLES) {
     let best: PiecePoint | null = null;
     let nearest = Infinity;
-    for (let x = min.x + width / 2; x <= max.x - width / 2; x += TRIED) {
-      for (let y = min.y + height / 2; y <= max.y - height / 2; y += TRIED) {
+    for (const x of placesBetween(min.x + width / 2, max.x - width / 2)) {
+      for (const y of placesBetween(min.y + height / 2, max.y - height / 2)) {
         const off = Math.hypot(x - middle.x, y - middle.y);
         const box = { x0: x - width / 2, y0: y - height / 2, x1: x + width / 2, y1: y + height / 2 };
         if (off < nearest && isFree(box, ring, lines)) [best, nearest] = [piecePoint(x, y), off];

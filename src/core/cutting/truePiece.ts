@@ -6,6 +6,7 @@ import type { EdgeCurve } from "../geometry/edgeCurve";
 import type { PiecePoint } from "../geometry/point";
 import type { DartName, LevelName, PieceName, SeamName } from "../pattern/piece";
 import type { Half } from "../plan/work";
+import type { Radians } from "../units";
 
 /** A point of a closed ring of straight stretches: a corner, or one of the points that stand for a curve. */
 export interface RingPoint {
@@ -24,6 +25,8 @@ export interface Notch {
   /** Of a seam notch; 0 for the others. */
   readonly number: number;
   readonly seam: SeamName;
+  /** Square out of the piece; along the leg at a dart, along the fold at the centre line. */
+  readonly outward: Radians;
   /** On the stitch line. */
   readonly stitch: PiecePoint;
   /** On the cutting line; where there is no allowance, the same point. */
@@ -45,7 +48,7 @@ export interface TrueDart {
 /** How often a piece is cut: on the fold, or so many times, each second one turned over. */
 export interface CutCount {
   readonly onFold: boolean;
-  readonly count: 1 | 2;
+  readonly count: 1 | 2 | 4;
 }
 
 /** A hole or a thread tack through the cloth. Each button has its buttonhole on the other half, from outside the centre line inwards. */
@@ -75,6 +78,8 @@ export interface TruePiece {
   readonly bustPoint: PiecePoint | null;
   /** Where a hole or a thread tack marks the cloth: ends of darts, buttons. */
   readonly drills: readonly Drill[];
+  /** Corners of the stitch line that are brought together before the seam is pinned: the cut ends there do not match. */
+  readonly dots: readonly PiecePoint[];
   readonly cut: CutCount;
   /** A box on the piece, free of its lines, where its title goes; its width may be turned along y. */
   readonly title: { readonly centre: PiecePoint; readonly width: number; readonly height: number };

@@ -18,7 +18,8 @@ import { cuttingLine } from "./cuttingLine";
 import { cutNotch, notchPlaces, ownNotches, type NotchPlace } from "./notches";
 import { grainLine, titleBox, type Lines } from "./room";
 import { stretchesOf } from "./stretches";
-import type { Drill, RingPoint, TrueDart, TruePiece } from "./truePiece";
+import { radians } from "../units";
+import type { CutCount, Drill, RingPoint, TrueDart, TruePiece } from "./truePiece";
 import type { WalkedPlace } from "./walk";
 
 export interface TrueOptions {
@@ -127,9 +128,20 @@ function truePiece(piece: Piece, { size, allowances, half, notches, buttons, bus
     levels,
     bustPoint,
     drills,
-    cut: { onFold: piece.centreOnFold, count: piece.centreOnFold || half !== null ? 1 : 2 },
+    dots: DOTTED.flatMap((name) => piece.points[name]?.at ?? []),
+    cut: cutCount(piece, half),
     title: titleBox(ring, [...lines, grain]),
   };
+}
+
+/** A princess seam is sharp at one piece's end and blunt at the other's. */
+const DOTTED = ["princessTop", "princessWaist"] as const;
+
+/** A strap is two layers, sewn along both edges and turned: a single one would have raw edges. */
+function cutCount({ name, centreOnFold }: Piece, half: Half | null): CutCount {
+  if (centreOnFold) return { onFold: true, count: 1 };
+  const layers = name === "strap" ? 2 : 1;
+  return { onFold: false, count: half === null ? (layers === 2 ? 4 : 2) : layers };
 }
 
 const ringOf = (stitch: readonly EdgeCurve<"piece">[]): readonly PiecePoint[] => stitch.flatMap((curve) => edgeFlatten(curve, CUTTING_ACCURACY).slice(1));
@@ -186,11 +198,12 @@ function turnedOver(piece: TruePiece): TruePiece {
       mouth: [at(mouth[0]), at(mouth[1])],
       gathered,
     })),
-    notches: piece.notches.map((notch) => ({ ...notch, stitch: at(notch.stitch), cut: at(notch.cut) })),
+    notches: piece.notches.map((notch) => ({ ...notch, outward: radians(Math.PI - notch.outward), stitch: at(notch.stitch), cut: at(notch.cut) })),
     grain: [at(piece.grain[0]), at(piece.grain[1])],
     levels: piece.levels.map(({ level, points }) => ({ level, points: points.map(at) })),
     bustPoint: piece.bustPoint === null ? null : at(piece.bustPoint),
     drills: piece.drills.map((drill): Drill => (drill.what === "dartEnd" ? { ...drill, at: at(drill.at) } : { ...drill, at: at(drill.at), hole: [at(drill.hole[0]), at(drill.hole[1])] })),
+    dots: piece.dots.map(at),
     title: { ...piece.title, centre: at(piece.title.centre) },
   };
 }

@@ -1,0 +1,22 @@
+import type { Work } from "../core/plan/work";
+import { surePassage } from "../words/surePassage";
+import { Words } from "./Words";
+
+/** How far the measures settle the sizes, and what to measure again before the cloth is cut. */
+export function HowSure({ work }: { readonly work: Work }) {
+  const passage = surePassage(work);
+  if (passage === null) return null;
+  return (
+    <section className="pc-sure">
+      <h4>How sure</h4>
+      <p>
+        <Words>{passage.said.join(" ")}</Words>
+      </p>
+      <p>
+        <b>
+          <Words>{passage.next}</Words>
+        </b>
+      </p>
+    </section>
+  );
+}

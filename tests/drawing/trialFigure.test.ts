@@ -1,0 +1,66 @@
+import { describe, expect, it } from "vitest";
+import { STYLE_NAMES } from "../../src/core/style/index";
+import { derivePlan } from "../../src/core/plan/derivePlan";
+import type { Plan } from "../../src/core/plan/plan";
+import type { Work } from "../../src/core/plan/work";
+import { boundsOf } from "../../src/drawing/index";
+import { trialFigure } from "../../src/drawing/trialFigure";
+import { sampleWork } from "../support/sampleWork";
+
+function planOf(work: Work): Plan {
+  const plan = derivePlan(work);
+  if (!plan.ok) throw new Error(plan.failure.code);
+  return plan.value;
+}
+
+const plain: Work = { ...sampleWork, alterations: [] };
+const styled = STYLE_NAMES.map((style) => ({ style, plan: planOf({ ...plain, pattern: { ...plain.pattern, style } }) }));
+
+describe("trialFigure", () => {
+  it.each(styled)("draws every piece of a $style but its strap once on each half", ({ plan }) => {
+    const wanted = plan.pieces.map(({ name }) => name).filter((name) => name !== "strap");
+    for (const half of [0, 1] as const) {
+      const drawn = trialFigure(plan).flatMap((view) => view.halves[half].pieces.map(({ piece }) => piece));
+      expect(drawn.toSorted()).toEqual(wanted.toSorted());
+    }
+  });
+
+  it.each(styled)("hangs the basques of a $style clear under what they are sewn to, within the box", ({ plan }) => {
+    const bounds = new Map(plan.pieces.map((piece) => [piece.name, boundsOf(piece)]));
+    for (const { box, halves } of trialFigure(plan)) {
+      const spans = halves[0].pieces.map(({ piece, down }) => {
+        const own = bounds.get(piece);
+        if (own === undefined) throw new Error(piece);
+        return { isBasque: piece.endsWith("Basque"), top: own.y + down, foot: own.y + own.height + down, side: own.x + own.width };
+      });
+      const foot = Math.max(...spans.filter(({ isBasque }) => !isBasque).map((span) => span.foot));
+      const tops = spans.filter(({ isBasque }) => isBasque).map(({ top }) => top);
+      expect(tops).toHaveLength(1);
+      expect(Math.min(...tops)).toBeGreaterThan(foot);
+      expect(Math.min(...spans.map(({ top }) => top))).toBeGreaterThanOrEqual(box.y);
+      expect(Math.max(...spans.map((span) => span.foot))).toBeLessThanOrEqual(box.y + box.height + 1e-9);
+      expect(Math.max(...spans.map(({ side }) => side))).toBeLessThanOrEqual(box.x + box.width + 1e-9);
+      expect(box.x).toBe(-(box.x + box.width));
+    }
+  });
+
+  it("mirrors the half at the left of the paper: hers the right one from before, the left one from behind", () => {
+    const [front, back] = trialFigure(planOf(plain));
+    expect(front.halves.map(({ half, mirrored }) => [half, mirrored])).toEqual([["right", true], ["left", false]]);
+    expect(back.halves.map(({ half, mirrored }) => [half, mirrored])).toEqual([["left", true], ["right", false]]);
+  });
+
+  it("draws each half from its own pieces where they differ, and both alike where not", () => {
+    const even = trialFigure(planOf(plain))[0];
+    expect(even.halves[0].pieces).toEqual(even.halves[1].pieces);
+    const uneven = trialFigure(planOf({ ...plain, alterations: [{ kind: "fit", id: "a", fit: "shoulderSlope", amount: 8, half: "right" }] }))[0];
+    const [right, left] = uneven.halves.map(({ pieces }) => pieces.find(({ piece }) => piece === "front")?.outline);
+    expect(left).toBe(even.halves[1].pieces.find(({ piece }) => piece === "front")?.outline);
+    expect(right).not.toBe(left);
+  });
+
+  it("shows the straps of a strapped bodice, and none elsewhere", () => {
+    const strapped = styled.filter(({ plan }) => trialFigure(plan)[0].halves[0].pieces.some(({ strap }) => strap !== "")).map(({ style }) => style);
+    expect(strapped).toEqual(["midriff"]);
+  });
+});
