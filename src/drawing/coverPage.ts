@@ -1,11 +1,11 @@
 /** The first page: what the sheet is, what to mind, how to join it, the test squares and a map of the pages. */
+import { sheetPoint } from "../core/geometry/point";
 import type { SheetLayout } from "../core/sheets/layout";
 import type { Mm } from "../core/units";
-import { BEFORE_KEY, LINE_KEY, OVERLAY_LINES, NOTCH_KEY, doubtsTitle, moreDoubts, printedKey } from "../words/sheets";
-import type { Ink, InkGroup, InkPage } from "./ink";
-import { wrapped } from "./fitLines";
+import { BEFORE_KEY, doubtsTitle, LINE_KEY, MARK_KEY, OVERLAY_LINES, printedKey } from "../words/sheets";
+import { shortened, wrapped } from "./fitLines";
+import type { Ink, InkGroup, InkPage, InkRole } from "./ink";
 import { sheetLine, sheetText } from "./inkShapes";
-import { sheetPoint } from "../core/geometry/point";
 import { scaledInk } from "./placeInk";
 import { sheetMap, type SheetPiece } from "./sheetPages";
 import { TEST_INCH, testSquare } from "./testSquare";
@@ -13,7 +13,7 @@ import { TEST_INCH, testSquare } from "./testSquare";
 export interface CoverWords {
   readonly kind: string;
   readonly name: string;
-  /** Pattern, sizes, day: one line each. */
+  /** Pattern, sizes, day, pieces: a line each. */
   readonly about: readonly string[];
   /** Sentences for checks that do not hold. */
   readonly failing: readonly string[];
@@ -30,37 +30,10 @@ export interface CoverKey {
 
 const BODY: Mm = 3.1;
 const LEADING: Mm = 4.1;
-/** The map has at least this height; what is told above it is cut short before that. */
-const LEAST_MAP: Mm = 52;
-
-/** Writes downward; knows how far it has come. */
-class Column {
-  readonly ink: Ink<"sheet">[] = [];
-  constructor(
-    private readonly x: Mm,
-    public y: Mm,
-    private readonly width: Mm,
-  ) {}
-
-  write(text: string, options: { readonly size?: Mm; readonly bold?: boolean; readonly indent?: Mm } = {}): void {
-    const { size = BODY, bold = false, indent = 0 } = options;
-    for (const line of wrapped(text, this.width - indent, size, bold)) {
-      this.y += size === BODY ? LEADING : size * 1.25;
-      this.ink.push(sheetText("note", this.x + indent, this.y, line, { size, bold }));
-    }
-  }
-
-  /** A sentence with a mark or a number before it. */
-  item(mark: string, text: string): void {
-    const top = this.y + LEADING;
-    this.ink.push(sheetText("note", this.x, top, mark, { size: BODY, bold: true }));
-    this.write(text, { indent: 5 });
-  }
-
-  skip(by: Mm): void {
-    this.y += by;
-  }
-}
+/** A map lower than this goes on a page of its own. */
+const LEAST_MAP: Mm = 56;
+/** Between the test squares and what stands beside them. */
+const BESIDE: Mm = 6;
 
 export interface CoverBox {
   readonly x: Mm;
@@ -69,79 +42,134 @@ export interface CoverBox {
   readonly height: Mm;
 }
 
-/** All of the first page but its map, within a box; `end` is how far down it comes. */
-export function coverInk(box: CoverBox, words: CoverWords, key: CoverKey): { readonly ink: readonly Ink<"sheet">[]; readonly end: Mm } {
-  const head = new Column(box.x, box.y, box.width);
-  head.write(words.kind);
-  head.skip(1);
-  head.write(words.name, { size: 7, bold: true });
-  head.skip(1.5);
-  for (const line of words.about) head.write(line);
-  head.skip(2);
-  if (words.failing.length > 0) {
-    const most = box.y + box.height - LEAST_MAP - TEST_INCH - 12;
-    head.write(doubtsTitle(words.failing.length), { size: 4, bold: true });
-    let told = 0;
-    for (const sentence of words.failing) {
-      const lines = wrapped(sentence, box.width - 5, BODY).length;
-      if (head.y + (lines + 1) * LEADING > most) break;
-      head.item("!", sentence);
-      told += 1;
-    }
-    if (told < words.failing.length) head.item("!", moreDoubts(words.failing.length - told));
-    head.skip(2);
+/** Writes downward in a box; where that is full it goes on at the top of the next page. */
+class Flow {
+  readonly pages: Ink<"sheet">[][] = [[]];
+  y: Mm;
+
+  constructor(readonly box: CoverBox) {
+    this.y = box.y;
   }
-  for (const note of words.notes) head.write(note);
-  const top = head.y + 5;
-  const aside = new Column(box.x + TEST_INCH + 7, top - 1, box.width - TEST_INCH - 7);
-  words.steps.forEach((step, index) => {
-    aside.item(`${index + 1}`, step);
-    aside.skip(0.8);
-  });
-  aside.skip(1.5);
-  const lines = keyInk(aside, box.x + TEST_INCH + 7, key);
-  if (!key.overlay) aside.write(NOTCH_KEY);
-  return { ink: [...head.ink, ...testSquare(box.x, top), ...aside.ink, ...lines], end: Math.max(aside.y, top + TEST_INCH) };
+
+  add(...ink: readonly Ink<"sheet">[]): void {
+    this.pages.at(-1)?.push(...ink);
+  }
+
+  /** Sees to it that so much room is left on this page. */
+  need(height: Mm): void {
+    if (this.y + height <= this.box.y + this.box.height || this.y === this.box.y) return;
+    this.pages.push([]);
+    this.y = this.box.y;
+  }
+
+  write(text: string, options: { readonly size?: Mm; readonly bold?: boolean; readonly mark?: string } = {}): void {
+    const { size = BODY, bold = false, mark } = options;
+    const indent = mark === undefined ? 0 : 5;
+    const leading = size === BODY ? LEADING : size * 1.25;
+    wrapped(text, this.box.width - indent, size, bold).forEach((line, index) => {
+      this.need(leading);
+      this.y += leading;
+      if (index === 0 && mark !== undefined) this.add(sheetText("note", this.box.x, this.y - leading * 0.25, mark, { size, bold: true }));
+      this.add(sheetText("note", this.box.x + indent, this.y - leading * 0.25, line, { size, bold }));
+    });
+  }
+
+  skip(by: Mm): void {
+    this.y += by;
+  }
 }
 
-function keyInk(aside: Column, x: Mm, { overlay, before, printed }: CoverKey): readonly Ink<"sheet">[] {
-  const rows: { readonly ink: Partial<Ink<"sheet">> & { readonly role: Ink<"sheet">["role"]; readonly size?: number }; readonly words: string }[] = [
-    ...(overlay ? OVERLAY_LINES : LINE_KEY).map(({ role, words }) => ({ ink: { role }, words })),
-    ...(before ? [{ ink: { role: "before" as const }, words: BEFORE_KEY }] : []),
-    ...printed.map(({ label, size }) => ({ ink: { role: "printed" as const, size }, words: printedKey(label) })),
+/** All of the first pages but the map, within a box; `end` is how far down the last of them comes. */
+export function coverInk(box: CoverBox, words: CoverWords, key: CoverKey): { readonly pages: readonly (readonly Ink<"sheet">[])[]; readonly end: Mm } {
+  const flow = new Flow(box);
+  flow.write(words.kind);
+  flow.write(words.name, { size: 7, bold: true });
+  flow.skip(1);
+  for (const line of words.about) flow.write(line);
+  flow.skip(2);
+  if (words.failing.length > 0) {
+    flow.write(doubtsTitle(words.failing.length), { size: 4, bold: true });
+    for (const sentence of words.failing) flow.write(sentence, { mark: "!" });
+    flow.skip(2);
+  }
+  for (const note of words.notes) flow.write(note);
+  flow.skip(2);
+  words.steps.forEach((step, index) => flow.write(step, { mark: `${index + 1}` }));
+  flow.skip(3);
+  // The squares, and beside them what each line and mark means.
+  const wide = box.width - TEST_INCH - BESIDE;
+  const rows = keyRows(wide, key);
+  const isBeside = wide >= LEAST_KEY;
+  flow.need(TEST_INCH + 2);
+  flow.add(...testSquare(box.x, flow.y));
+  if (!isBeside) flow.skip(TEST_INCH + 3);
+  const top = flow.y;
+  const left = isBeside ? box.x + TEST_INCH + BESIDE : box.x;
+  for (const row of isBeside ? rows : keyRows(box.width, key)) {
+    if (!isBeside) flow.need(LEADING);
+    flow.skip(LEADING);
+    flow.add(...row(left, flow.y - LEADING * 0.25));
+  }
+  flow.y = isBeside ? Math.max(flow.y, top + TEST_INCH) : flow.y;
+  return { pages: flow.pages, end: flow.y };
+}
+
+/** The key stands beside the squares where there is this much room for it, else below them. */
+const LEAST_KEY: Mm = 50;
+/** One sample of a line with its words. */
+const SAMPLE: Mm = 13;
+const COLUMN: Mm = 42;
+
+type Row = (x: Mm, y: Mm) => readonly Ink<"sheet">[];
+
+function keyRows(width: Mm, { overlay, before, printed }: CoverKey): readonly Row[] {
+  const lines: readonly { readonly role: InkRole; readonly words: string; readonly size?: number }[] = [
+    ...(overlay ? OVERLAY_LINES : LINE_KEY),
+    ...(before ? [{ role: "before" as const, words: BEFORE_KEY }] : []),
+    ...printed.map(({ label, size }) => ({ role: "printed" as const, words: printedKey(label), size })),
   ];
-  return rows.flatMap(({ ink, words }, index): Ink<"sheet">[] => {
-    const column = index % 2;
-    if (column === 0) aside.skip(LEADING);
-    const left = x + column * 44;
-    const line = sheetLine(ink.role, [sheetPoint(left, aside.y - 1), sheetPoint(left + 13, aside.y - 1)]);
-    return [ink.size === undefined ? line : { ...line, size: ink.size }, sheetText("note", left + 15, aside.y, words, { size: 2.8 })];
-  });
+  const columns = Math.max(1, Math.floor(width / COLUMN));
+  const rows = Array.from({ length: Math.ceil(lines.length / columns) }, (_, row): Row => (x, y) =>
+    lines.slice(row * columns, (row + 1) * columns).flatMap(({ role, words, size }, column) => {
+      const left = x + (column * width) / columns;
+      const line = sheetLine(role, [sheetPoint(left, y - 1), sheetPoint(left + SAMPLE, y - 1)]);
+      return [size === undefined ? line : { ...line, size }, sheetText("note", left + SAMPLE + 2, y, shortened(words, width / columns - SAMPLE - 3, 2.7), { size: 2.7 })];
+    }),
+  );
+  const marks = MARK_KEY[overlay ? "overlay" : "pieces"].flatMap((sentence) => wrapped(sentence, width, 2.7));
+  return [...rows, ...marks.map((text): Row => (x, y) => [sheetText("note", x, y, text, { size: 2.7 })])];
 }
 
-/** The map in small: as large as it can be within a box. */
+/** The map in small: as large as it can be within a box. Names are kept readable. */
 export function mapInk(box: CoverBox, layout: SheetLayout, outlines: readonly SheetPiece[], overlap: Mm): readonly Ink<"sheet">[] {
   const scale = Math.min(box.width / layout.width, box.height / layout.height, 0.5);
   const dx = box.x + (box.width - layout.width * scale) / 2;
-  return scaledInk(sheetMap(layout, outlines, overlap, Math.min(26, 3.4 / scale)), scale, dx, box.y);
+  const ink = scaledInk(sheetMap(layout, outlines, overlap, Math.min(26, 3.4 / scale)), scale, dx, box.y);
+  return ink.map((one) => (one.kind === "text" ? { ...one, size: Math.max(one.size, LEAST_MAP_TYPE) } : one));
 }
+
+const LEAST_MAP_TYPE: Mm = 2;
 
 const wholeGroup = (id: string, label: string, ink: readonly Ink<"sheet">[]): InkGroup => ({ id, label, dx: 0, dy: 0, clip: null, ink });
 
-/** The first page of a tiled sheet. */
-export function coverPage(
+/** The first page of a tiled sheet; a second one where all that is to be said leaves no room for the map. */
+export function coverPages(
   paper: { readonly width: Mm; readonly height: Mm },
   margin: Mm,
   words: CoverWords,
   key: CoverKey,
   map: (box: CoverBox) => readonly Ink<"sheet">[],
-): InkPage {
+): readonly InkPage[] {
   const box = { x: margin, y: margin, width: paper.width - 2 * margin, height: paper.height - 2 * margin };
-  const { ink, end } = coverInk(box, words, key);
-  const room = { x: box.x, y: end + 6, width: box.width, height: box.y + box.height - end - 6 };
-  return {
-    name: "Map",
+  const { pages, end } = coverInk(box, words, key);
+  const left = box.y + box.height - end - 6;
+  const isApart = left < LEAST_MAP;
+  const room = isApart ? box : { ...box, y: end + 6, height: left };
+  const mapGroup = wholeGroup("map", "Map of the pages", map(room));
+  const about = pages.map((ink, index): InkPage => ({
+    name: index === 0 ? "About" : `About ${index + 1}`,
     ...paper,
-    groups: [wholeGroup("about", words.kind, ink), wholeGroup("map", "Map of the pages", map(room))],
-  };
+    groups: [wholeGroup("about", words.kind, ink), ...(isApart || index < pages.length - 1 ? [] : [mapGroup])],
+  }));
+  return isApart ? [...about, { name: "Map", ...paper, groups: [mapGroup] }] : about;
 }

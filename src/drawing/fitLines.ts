@@ -21,15 +21,28 @@ const NAME = 1.6;
 /** About how wide writing comes out, rather too wide than too narrow, mm. */
 export const textWidth = (text: string, size: Mm, bold = false): Mm => text.length * size * (bold ? BOLD_LETTER : LETTER);
 
-/** Words put into lines no wider than `width`; a single word that is too wide stands alone. */
+/** Words put into lines no wider than `width`; a word that is too wide for one is broken. */
 export function wrapped(text: string, width: Mm, size: Mm, bold = false): readonly string[] {
   const lines: string[] = [];
-  for (const word of text.split(" ")) {
+  const longest = Math.max(1, Math.floor(width / textWidth("m", size, bold)));
+  for (const word of text.split(" ").flatMap((one) => piecesOf(one, longest))) {
     const last = lines.at(-1);
     if (last !== undefined && textWidth(`${last} ${word}`, size, bold) <= width) lines[lines.length - 1] = `${last} ${word}`;
     else lines.push(word);
   }
   return lines;
+}
+
+/** A word in pieces of so many letters at the most. */
+const piecesOf = (word: string, longest: number): readonly string[] => {
+  const letters = Array.from(word);
+  return letters.length <= longest ? [word] : Array.from({ length: Math.ceil(letters.length / longest) }, (_, i) => letters.slice(i * longest, (i + 1) * longest).join(""));
+};
+
+/** Cut off with dots where it is wider than `width`. */
+export function shortened(text: string, width: Mm, size: Mm): string {
+  if (textWidth(text, size) <= width) return text;
+  return `${Array.from(text).slice(0, Math.max(0, Math.floor(width / textWidth("m", size)) - 1)).join("").trimEnd()}…`;
 }
 
 /** @param lines the most needed first; the first one is set large and bold */

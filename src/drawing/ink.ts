@@ -8,6 +8,8 @@ export type InkRole =
   /** Cut here; where the piece lies on the fold; sew here. */
   | "cutting"
   | "fold"
+  /** Where two printed halves of one piece are joined: no edge of the cloth. */
+  | "joinEdge"
   | "stitch"
   | "dartLeg"
   | "dartFold"
@@ -27,6 +29,8 @@ export type InkRole =
   | "title"
   /** Of the sheet: edge of the window, joining marks, test squares, the map and the writing round about. */
   | "frame"
+  /** Where the next page comes to lie. */
+  | "overlap"
   | "join"
   | "test"
   | "map"

@@ -1,16 +1,18 @@
 /** A true-scale piece as ink, in its own frame: what is drawn and written on it. */
+import { isInRing, type Lines } from "../core/cutting/room";
+import { isFoldedDown } from "../core/dart/dartCap";
 import type { TrueDart, TruePiece, Notch } from "../core/cutting/truePiece";
 import { lineEdge, type EdgeCurve } from "../core/geometry/edgeCurve";
 import { between, distance, midpoint, piecePoint, shift, type PiecePoint } from "../core/geometry/point";
-import { segmentNearest } from "../core/geometry/segment";
+import { segmentIntersections, segmentNearest } from "../core/geometry/segment";
 import { outlineOf } from "../core/surgery/ring";
 import { legsOf } from "../core/dart/bowedLegs";
 import type { Piece } from "../core/pattern/piece";
 import { must } from "../core/result";
 import { radians, type Mm } from "../core/units";
-import { BUST_POINT_WORDS, foldWords, GATHER_WORDS, GRAIN_WORDS, levelLineWords, OPENING_WORDS } from "../words/truePaper";
+import { BUST_POINT_WORDS, centreSeamWords, dartFoldWords, foldWords, GATHER_WORDS, GRAIN_WORDS, levelLineWords, OPENING_WORDS } from "../words/truePaper";
 import type { Ink, InkLine, InkRole, InkText } from "./ink";
-import { fitLines } from "./fitLines";
+import { fitLines, textWidth } from "./fitLines";
 
 type PieceInk = Ink<"piece">;
 
@@ -40,19 +42,23 @@ export interface PieceInkOptions {
   readonly title: readonly string[];
   /** Whether there are allowances; without, the stitch line is cut along. */
   readonly allowances: boolean;
+  /** Borders of pages, which words along the fold keep clear of. */
+  readonly borders?: Lines;
 }
 
 /** All of a piece, its printed sizes left out. */
-export function pieceInk(piece: TruePiece, { title, allowances }: PieceInkOptions): readonly PieceInk[] {
+export function pieceInk(piece: TruePiece, { title, allowances, borders = [] }: PieceInkOptions): readonly PieceInk[] {
   return [
-    ...(allowances ? [chain("stitch", piece.stitch, true)] : []),
+    ...(allowances ? stitchInk(piece) : []),
     ...cutInk(piece, allowances),
-    ...foldInk(piece),
+    ...foldInk(piece, borders),
+    ...centreSeamInk(piece),
     ...piece.levels.flatMap(({ level, points }) => levelInk(points, levelLineWords(level))),
-    ...piece.darts.flatMap(dartInk),
+    ...piece.darts.flatMap((dart) => dartInk(dart, piece.name)),
+    ...piece.dots.map((at): PieceInk => ({ ...circle(at, 1.1, "mark"), filled: true })),
     ...piece.notches.flatMap(notchInk),
     ...grainInk(piece.grain),
-    ...(piece.bustPoint === null ? [] : bustPointInk(piece.bustPoint)),
+    ...(piece.bustPoint === null ? [] : bustPointInk(piece.bustPoint, piece)),
     ...piece.drills.flatMap((drill) => (drill.what === "button" ? buttonInk(drill.at, drill.hole) : drillInk(drill.at))),
     ...titleInk(piece, title),
   ];
@@ -126,23 +132,58 @@ function runsOf(edges: readonly EdgeCurve<"piece">[]): readonly (readonly EdgeCu
   return runs;
 }
 
-function foldInk(piece: TruePiece): readonly PieceInk[] {
+/** The stitch line, but for what lies on the fold: nothing is sewn there. */
+function stitchInk({ stitch, fold }: TruePiece): readonly PieceInk[] {
+  const isFold = ({ a, b, curve }: EdgeCurve<"piece">): boolean => curve === null && fold.some((edge) => edge.a === a && edge.b === b);
+  const sewn = stitch.filter((edge) => !isFold(edge));
+  return sewn.length === stitch.length ? [chain("stitch", stitch, true)] : runsOf(sewn).map((run) => chain("stitch", run));
+}
+
+/** How far inside the fold the bracket runs that points at it, and between which shares of it, mm. */
+const BRACKET: Mm = 8;
+const BRACKET_ENDS = [0.2, 0.8] as const;
+const FOLD_WORDS: Mm = 3.6;
+
+function foldInk(piece: TruePiece, borders: Lines): readonly PieceInk[] {
   const [first, last] = [piece.fold[0], piece.fold.at(-1)];
   if (first === undefined || last === undefined) return [];
   // From the cutting line above to the one below.
   const ends = piece.notches.filter(({ kind }) => kind === "centre").map(({ cut }) => cut).toSorted((p, q) => p.y - q.y);
   const [from, to] = [ends[0] ?? first.a, ends.at(-1) ?? last.b];
   const inside = piece.grain[0].x > from.x ? 1 : -1;
-  const up = Math.PI / 2;
-  const middle = between(from, to, 0.5);
-  const bracket = [shift(between(from, to, 0.12), 9 * inside, 0), between(from, to, 0.12), between(from, to, 0.88), shift(between(from, to, 0.88), 9 * inside, 0)];
+  const text = foldWords(piece);
+  const at = wordsAlong(from, to, textWidth(text, FOLD_WORDS, true), borders);
+  const along = (off: Mm): PieceInk => words("fold", shift(at, (off + FOLD_WORDS / 3) * inside + (inside > 0 ? FOLD_WORDS / 3 : -FOLD_WORDS / 3), 0), text, { anchor: "middle", turn: radians(-Math.PI / 2), size: FOLD_WORDS, bold: true });
+  const [upper, lower] = [between(from, to, BRACKET_ENDS[0]), between(from, to, BRACKET_ENDS[1])];
+  if (piece.half !== null) {
+    // Marks on both halves at the same heights, to join them by.
+    const marks = [0.25, 0.5, 0.75].map((share) => between(from, to, share)).map((p): PieceInk => ({ ...polyline("notch", [shift(p, 0, -2.4), shift(p, 4.2 * inside, 0), shift(p, 0, 2.4), shift(p, 0, -2.4)], true), filled: true }));
+    return [polyline("joinEdge", [from, to]), ...marks, along(5)];
+  }
   return [
     polyline("fold", [from, to]),
-    ...[bracket[0], bracket[3]].map((end, index): PieceInk => polyline("grain", [must(end, "end"), must(bracket[index === 0 ? 1 : 2], "corner")])),
-    arrowHead(must(bracket[1], "corner"), -inside, 0),
-    arrowHead(must(bracket[2], "corner"), -inside, 0),
-    words("fold", shift(middle, inside > 0 ? 4.5 : -2, 0), foldWords(piece), { anchor: "middle", turn: radians(-up), size: 3.2 }),
+    polyline("grain", [upper, shift(upper, BRACKET * inside, 0), shift(lower, BRACKET * inside, 0), lower]),
+    arrowHead(upper, -inside, 0),
+    arrowHead(lower, -inside, 0),
+    along(BRACKET),
   ];
+}
+
+/** The middle of a stretch of a line that is as long as some words, clear of borders; the middle of all where there is none. */
+function wordsAlong(from: PiecePoint, to: PiecePoint, length: Mm, borders: Lines): PiecePoint {
+  const total = distance(from, to);
+  const crossings = borders.flatMap((line) => line.slice(1).flatMap((b, i) => segmentIntersections(from, to, line[i] ?? b, b).map(({ t1 }) => t1 * total)));
+  const isClear = (middle: Mm): boolean => middle > length / 2 && middle < total - length / 2 && crossings.every((at) => Math.abs(at - middle) > length / 2 + 2);
+  for (const share of [0.5, 0.42, 0.58, 0.34, 0.66, 0.27, 0.73]) if (isClear(share * total)) return between(from, to, share);
+  return between(from, to, 0.5);
+}
+
+/** What a centre line is that is cut with an allowance. */
+function centreSeamInk({ name, centreSeam, grain }: TruePiece): readonly PieceInk[] {
+  const longest = centreSeam.toSorted((p, q) => distance(q.a, q.b) - distance(p.a, p.b))[0];
+  if (longest === undefined || distance(longest.a, longest.b) < 40) return [];
+  const inside = grain[0].x > longest.a.x ? 1 : -1;
+  return [words("stitch", shift(midpoint(longest.a, longest.b), inside > 0 ? 4 : -1.6, 0), centreSeamWords(name), { anchor: "middle", turn: radians(-Math.PI / 2) })];
 }
 
 /** A small filled head that points one way, its tip at a point. */
@@ -170,8 +211,14 @@ function levelInk(points: readonly PiecePoint[], name: string): readonly PieceIn
   return [polyline("level", points), words("level", shift(last, 4 * inward, -1.2), name, { anchor: inward < 0 ? "end" : "start", size: 2.6 })];
 }
 
-function dartInk({ legs, fold, mouth, gathered }: TrueDart): readonly PieceInk[] {
-  if (!gathered) return [...legs.map((leg) => chain("dartLeg", [leg])), ...(fold === null ? [] : [polyline("dartFold", fold)])];
+/** Words stand along a fold that is at least so long. */
+const FOLD_NAMED: Mm = 45;
+
+function dartInk({ name, legs, fold, mouth, gathered }: TrueDart, piece: TruePiece["name"]): readonly PieceInk[] {
+  if (!gathered) {
+    const lines = [...legs.map((leg) => chain("dartLeg", [leg])), ...(fold === null ? [] : [polyline("dartFold", fold)])];
+    return fold === null || distance(...fold) < FOLD_NAMED ? lines : [...lines, dartFoldInk(fold, dartFoldWords(isFoldedDown(name), piece))];
+  }
   const [a, b] = mouth;
   const span = distance(a, b);
   const count = Math.max(2, Math.round(span / 7));
@@ -183,25 +230,37 @@ function dartInk({ legs, fold, mouth, gathered }: TrueDart): readonly PieceInk[]
   return [polyline("gather", wave), words("gather", shift(midpoint(a, b), 0, -4), GATHER_WORDS, { anchor: "middle" })];
 }
 
+/** Along the fold near the mouth, where the dart is wide; never upside down. */
+function dartFoldInk([end, tip]: readonly [PiecePoint, PiecePoint], text: string): PieceInk {
+  const way = Math.atan2(tip.y - end.y, tip.x - end.x);
+  // Read from the left or from below, as a page is turned.
+  const turn = way > Math.PI / 2 - 0.01 ? way - Math.PI : way < -Math.PI / 2 - 0.01 ? way + Math.PI : way;
+  const at = between(end, tip, 0.68);
+  return words("dartFold", shift(at, Math.sin(turn) * 0.9, -Math.cos(turn) * 0.9), text, { anchor: "middle", turn: radians(turn), size: 2.5 });
+}
+
 /** How deep a notch goes from the cutting line, mm: never to the stitch line, where it would open the seam. */
 const NOTCH_DEPTH: Mm = 5;
 const NOTCH_SHARE = 0.6;
 /** Without an allowance it is a tick inside the line. */
 const TICK: Mm = 4;
 
-function notchInk({ kind, number, stitch, cut }: Notch): readonly PieceInk[] {
+function notchInk({ kind, number, outward, stitch, cut }: Notch): readonly PieceInk[] {
   const allowance = distance(stitch, cut);
   const hasRoom = allowance > 0.5;
-  const inner = hasRoom ? between(cut, stitch, Math.min(NOTCH_DEPTH, allowance * NOTCH_SHARE) / allowance) : stitch;
-  const tick = hasRoom ? [cut, inner] : [stitch, shift(stitch, TICK, 0)];
-  const ink: PieceInk[] = [polyline("notch", tick)];
-  if (kind === "dart" || kind === "centre" || !hasRoom) return ink;
-  const [ux, uy] = [(stitch.x - cut.x) / allowance, (stitch.y - cut.y) / allowance];
+  // Inward, from the edge that is cut.
+  const [ux, uy] = hasRoom ? [(stitch.x - cut.x) / allowance, (stitch.y - cut.y) / allowance] : [-Math.cos(outward), -Math.sin(outward)];
+  const inner = shift(cut, ux * (hasRoom ? Math.min(NOTCH_DEPTH, allowance * NOTCH_SHARE) : TICK), uy * (hasRoom ? Math.min(NOTCH_DEPTH, allowance * NOTCH_SHARE) : TICK));
+  const tick = polyline("notch", [cut, inner]);
+  if (kind === "dart" || kind === "centre") return [tick];
   // The number stands inside the stitch line, where the scissors do not come.
-  const at = shift(stitch, ux * 3.4, uy * 3.4 + 1.2);
-  ink.push({ ...polyline("notch", [shift(cut, -uy * 1.8, ux * 1.8), inner, shift(cut, uy * 1.8, -ux * 1.8)], false) });
-  ink.push(words("notch", at, kind === "opening" ? OPENING_WORDS : String(number), { anchor: kind === "opening" ? (ux >= 0 ? "start" : "end") : "middle", size: 3.4, bold: true }));
-  return ink;
+  const at = shift(stitch, ux * (hasRoom ? 3.4 : 3.4 + TICK), uy * (hasRoom ? 3.4 : 3.4 + TICK) + 1.2);
+  const isOpening = kind === "opening";
+  return [
+    tick,
+    polyline("notch", [shift(cut, -uy * 1.8, ux * 1.8), inner, shift(cut, uy * 1.8, -ux * 1.8)]),
+    words("notch", at, isOpening ? OPENING_WORDS : String(number), { anchor: isOpening ? (ux >= 0 ? "start" : "end") : "middle", size: isOpening ? 3 : 4, bold: true }),
+  ];
 }
 
 /** Kappa: a quarter of a circle as one cubic, off by less than 0.03 % of the radius. */
@@ -222,7 +281,12 @@ const cross = (at: PiecePoint, arm: Mm): readonly PieceInk[] => [
   polyline("mark", [shift(at, 0, -arm), shift(at, 0, arm)]),
 ];
 
-const bustPointInk = (at: PiecePoint): readonly PieceInk[] => [circle(at, 3, "mark"), ...cross(at, 5), words("mark", shift(at, 6, -1.5), BUST_POINT_WORDS)];
+/** Its name stands on the side where the piece goes on. */
+function bustPointInk(at: PiecePoint, { cutting }: TruePiece): readonly PieceInk[] {
+  const room = 8 + textWidth(BUST_POINT_WORDS, SMALL);
+  const isRight = isInRing(cutting.map((point) => point.at), shift(at, room + 8, 0));
+  return [circle(at, 3, "mark"), ...cross(at, 5), words("mark", shift(at, isRight ? 6 : -6, -1.5), BUST_POINT_WORDS, { anchor: isRight ? "start" : "end" })];
+}
 
 const BUTTON_ARM: Mm = 3.6;
 const HOLE_BAR: Mm = 1.2;

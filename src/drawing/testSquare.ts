@@ -3,10 +3,30 @@ import { edgePointAt } from "../core/geometry/edgeCurve";
 import { MM_PER_INCH, type Mm } from "../core/units";
 import { textWidth } from "./fitLines";
 import type { Ink, InkText } from "./ink";
-import { sheetRect, sheetText } from "./inkShapes";
+import { sheetPoint } from "../core/geometry/point";
+import { sheetLine, sheetRect, sheetText } from "./inkShapes";
 
 export const TEST_CM: Mm = 100;
 export const TEST_INCH: Mm = 4 * MM_PER_INCH;
+
+/** How long the arms are by which a corner is drawn, mm. */
+const ARM: Mm = 7;
+
+/**
+ * The same by their corners alone, so that on pages with pieces they are not taken for lines of the pattern: measured from
+ * corner to corner.
+ */
+export function testCorners(x: Mm, y: Mm): readonly Ink<"sheet">[] {
+  const bottom = y + TEST_INCH;
+  const corners = (side: Mm): readonly Ink<"sheet">[] =>
+    [
+      [x, bottom, 1, -1],
+      [x + side, bottom, -1, -1],
+      [x + side, bottom - side, -1, 1],
+      [x, bottom - side, 1, 1],
+    ].map(([cx = 0, cy = 0, sx = 1, sy = 1]) => sheetLine("test", [sheetPoint(cx + sx * ARM, cy), sheetPoint(cx, cy), sheetPoint(cx, cy + sy * ARM)]));
+  return [...corners(TEST_INCH), ...corners(TEST_CM), sheetText("test", x + 1.5, bottom - 1.6, "Test: corner to corner 100 mm (inner) and 4 in (outer).", { size: 2.3 })];
+}
 
 /** Both squares, their lower left corners in one point. */
 export function testSquare(x: Mm, y: Mm): readonly Ink<"sheet">[] {

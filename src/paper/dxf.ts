@@ -75,9 +75,9 @@ export function writeDxf(pieces: readonly TruePiece[], options: DxfOptions): str
   const groups: Group[] = [
     ...header(),
     ...tables(),
-    ...section("BLOCKS", pieces.flatMap((piece) => block(piece, options))),
+    ...section("BLOCKS", pieces.flatMap((piece, i) => block(piece, blockName(piece, i), options))),
     ...section("ENTITIES", [
-      ...pieces.flatMap((piece, i) => insert(piece.key, { x: offsets[i] ?? 0, y: 0 })),
+      ...pieces.flatMap((piece, i) => insert(blockName(piece, i), { x: offsets[i] ?? 0, y: 0 })),
       ...styleText(pieces, options),
     ]),
     [0, "EOF"],
@@ -105,10 +105,14 @@ function tables(): Group[] {
 
 const table = (name: string, count: number, content: readonly Group[]): Group[] => [[0, "TABLE"], [2, name], [70, count], ...content, [0, "ENDTAB"]];
 
-function block(piece: TruePiece, options: DxfOptions): Group[] {
+/** Names of blocks have 31 letters at the most in release 12 (from memory). */
+const LONGEST_NAME = 31;
+const blockName = ({ key }: TruePiece, index: number): string => (key.length <= LONGEST_NAME ? key : `${key.slice(0, LONGEST_NAME - 4)}-${index + 1}`);
+
+function block(piece: TruePiece, name: string, options: DxfOptions): Group[] {
   const boundary = piece.cutting.map(({ at }) => at);
   return [
-    ...[[0, "BLOCK"], [8, "0"], [2, piece.key], [70, 0], ...at({ x: 0, y: 0 }), [3, piece.key]] satisfies Group[],
+    ...[[0, "BLOCK"], [8, "0"], [2, name], [70, 0], ...at({ x: 0, y: 0 }), [3, name]] satisfies Group[],
     ...polyline(LAYER.boundary, boundary, true),
     ...piece.cutting.flatMap(({ at: place, corner }) => point(corner ? LAYER.turnPoint : LAYER.curvePoint, place)),
     ...piece.notches.flatMap((notch) => notchPoint(notch)),
@@ -157,10 +161,10 @@ function polyline(layer: Layer, points: readonly PiecePoint[], closed: boolean):
 }
 
 /** On the boundary; its depth is the way to the stitch line, or none where there is no allowance. */
-function notchPoint({ stitch, cut }: Notch): Group[] {
-  const [from, to] = [upright(cut), upright(stitch)];
-  const depth = Math.hypot(to.x - from.x, to.y - from.y);
-  const degrees = (Math.atan2(to.y - from.y, to.x - from.x) * 180) / Math.PI;
+function notchPoint({ stitch, cut, outward }: Notch): Group[] {
+  const depth = Math.hypot(stitch.x - cut.x, stitch.y - cut.y);
+  // Inward, and y grows upward here: where nothing is allowed the two points are one, and tell no direction.
+  const degrees = (Math.atan2(Math.sin(outward), -Math.cos(outward)) * 180) / Math.PI;
   return [...point(LAYER.notch, cut), [39, depth], [50, degrees < 0 ? degrees + 360 : degrees]];
 }
 
@@ -209,7 +213,7 @@ const writing = (layer: Layer, place: Place, text: string, size: Mm = LETTERS, d
 ];
 
 /** Two percent signs would begin a control code of the format. */
-const ascii = (text: string): string => plainLetters(text, (code) => code >= 0x20 && code < 0x7f).replaceAll("%%", "% %");
+const ascii = (text: string): string => plainLetters(text, (code) => code >= 0x20 && code < 0x7f).replaceAll(/%(?=%)/gu, "% ");
 
 const insert = (key: string, place: Place): Group[] => [[0, "INSERT"], [8, String(LAYER.boundary)], [2, key], ...at(place)];
 

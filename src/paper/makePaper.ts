@@ -1,19 +1,20 @@
 /** True-scale paper from a plan: what it would be, and the file itself. Runs in a worker; nothing here knows a page. */
+import type { TruePiece } from "../core/cutting/truePiece";
 import { fail, must, ok, type Result } from "../core/result";
 import { FORMATS, type PaperFormat } from "../core/sheets/formats";
 import type { Mm } from "../core/units";
-import { coverInk, coverPage, mapInk, type CoverKey, type CoverWords } from "../drawing/coverPage";
+import { coverInk, coverPages, mapInk, type CoverKey, type CoverWords } from "../drawing/coverPage";
 import type { InkPage } from "../drawing/ink";
 import { sheetMap, tiledPages } from "../drawing/sheetPages";
 import { planDoubts } from "../words/doubts";
 import { buttonSheetWords } from "../words/buttons";
-import { ALL_CHECKS_HOLD, allowanceWords, INVENTED_SHEET, joiningSteps, NO_ALLOWANCES, OWN_DRAFT, SHEET_KIND } from "../words/sheets";
+import { ALL_CHECKS_HOLD, pieceListWords, allowanceWords, INVENTED_SHEET, joiningSteps, NO_ALLOWANCES, OWN_DRAFT, SHEET_KIND } from "../words/sheets";
 import { OVERLAY_CAUTION, OVERLAY_STEPS, withoutStrips } from "../words/overlay";
 import { blendWords, dayWords } from "../words/truePaper";
 import { writeDxf } from "./dxf";
 import { writePdf } from "./pdf";
 import type { PaperFailure, PaperFile, PaperMade, PaperPreview, PaperProgress, PaperRequest } from "./request";
-import { layOut, OVERLAP, overlayFor, piecesToLay, stripsToLay, truePiecesFor, type Laid, type LaidSheet } from "./sheets";
+import { layOut, layStrips, OVERLAP, overlayFor, piecesToLay, stripsToLay, truePiecesFor, type Laid, type LaidSheet } from "./sheets";
 import { writeSvg } from "./svg";
 
 export interface Typefaces {
@@ -34,16 +35,18 @@ interface Wanted {
   readonly laid: readonly Laid[];
   /** What no strip can show, and why. */
   readonly notes: readonly string[];
+  /** The pieces and how often each is cut; none of an overlay. */
+  readonly pieces: readonly TruePiece[];
 }
 
 /** What would be printed. */
 export function previewPaper(request: PaperRequest): Result<PaperPreview, PaperFailure> {
   const wanted = wantedBy(request);
   if (!wanted.ok) return wanted;
-  const sheet = layOut(wanted.value.laid, FORMATS[request.choices.format], request.choices.margin);
+  const sheet = layOnPaper(request, wanted.value.laid);
   if (!sheet.ok) return sheet;
-  const { layout, outlines } = sheet.value;
-  const map = sheetMap(layout, outlines, OVERLAP, MAP_WRITING);
+  const { layout, outlines, joined } = sheet.value;
+  const map = sheetMap(layout, outlines, joined ? OVERLAP : 0, MAP_WRITING);
   const page = { name: "Map", width: layout.width, height: layout.height, groups: [{ id: "map", label: "Map of the pages", dx: 0, dy: 0, clip: null, ink: map }] };
   return ok({ pages: layout.tiles.length, notes: wanted.value.notes, map: page });
 }
@@ -56,7 +59,7 @@ export function makePaper(
   onProgress: (progress: PaperProgress) => void,
 ): Result<PaperMade, PaperFailure> {
   const { work, plan, choices, day } = request;
-  const title = `${work.name}: ${SHEET_KIND[choices.kind].toLowerCase()}`;
+  const title = `${nameOf(work.name)}: ${SHEET_KIND[choices.kind].toLowerCase()}`;
   const fileName = `${fileWords(work.name)}-${choices.kind}.${file}`;
   onProgress({ stage: "pieces", share: 0 });
   if (file === "dxf") {
@@ -78,13 +81,16 @@ export function makePaper(
     onProgress({ stage: "writing", share: 0.5 });
     return ok({ bytes: bytesOf(writeSvg(wholeSheet(sheet.value, DRAWING_MARGIN), { title })), fileName, mediaType: "image/svg+xml", pages: 1 });
   }
-  const sheet = layOut(wanted.value.laid, FORMATS[choices.format], choices.margin);
+  const sheet = layOnPaper(request, wanted.value.laid);
   if (!sheet.ok) return sheet;
-  const pages = pagesOf(request, sheet.value, wanted.value.notes);
+  const pages = pagesOf(request, sheet.value, wanted.value);
   onProgress({ stage: "writing", share: 0.5 });
   const bytes = writePdf(pages, { title, typefaces, day, onPage: (done, of) => onProgress({ stage: "writing", share: 0.5 + (0.5 * done) / of }) });
   return ok({ bytes, fileName, mediaType: "application/pdf", pages: pages.length });
 }
+
+const layOnPaper = ({ choices }: PaperRequest, laid: readonly Laid[]): Result<LaidSheet, PaperFailure> =>
+  (choices.kind === "overlay" ? layStrips : layOut)(laid, FORMATS[choices.format], choices.margin);
 
 function wantedBy(request: PaperRequest): Result<Wanted, PaperFailure> {
   if (request.choices.kind === "overlay") {
@@ -92,10 +98,10 @@ function wantedBy(request: PaperRequest): Result<Wanted, PaperFailure> {
     if (overlay.patches.length === 0 && request.choices.pieces.length > 0) {
       return fail(overlay.tooMuch.length > 0 ? { code: "paper/overlay-too-much", pieces: overlay.tooMuch.map(({ piece }) => piece) } : { code: "paper/nothing-changed" });
     }
-    return ok({ laid: stripsToLay(request, overlay), notes: withoutStrips(overlay) });
+    return ok({ laid: stripsToLay(request, overlay), notes: withoutStrips(overlay), pieces: [] });
   }
   const pieces = truePiecesFor(request);
-  return pieces.ok ? ok({ laid: piecesToLay(request, pieces.value), notes: [] }) : pieces;
+  return pieces.ok ? ok({ laid: piecesToLay(request, pieces.value), notes: [], pieces: pieces.value }) : pieces;
 }
 
 const bytesOf = (text: string): Uint8Array<ArrayBuffer> => new Uint8Array(new TextEncoder().encode(text));
@@ -106,28 +112,39 @@ const fileWords = (name: string): string => {
   return plain === "" ? "bodice" : plain.slice(0, 60);
 };
 
-/** The pages of the PDF: the map and the tiles; or the one page of a roll. */
-function pagesOf(request: PaperRequest, sheet: LaidSheet, notes: readonly string[]): readonly InkPage[] {
+/** The pages of the PDF: what is to be said, the map and the tiles; or the one page of a roll. */
+function pagesOf(request: PaperRequest, sheet: LaidSheet, wanted: Wanted): readonly InkPage[] {
   const { work, choices } = request;
   const { width, height } = FORMATS[choices.format];
-  const [words, key] = [coverWords(request, sheet, notes), coverKey(request)];
+  const [words, key] = [coverWords(request, sheet, wanted), coverKey(request)];
   if (height === null) return [rollPage(sheet, width, choices.margin, words, key)];
   const paper = { width, height };
-  const cover = coverPage(paper, choices.margin, words, key, (box) => mapInk(box, sheet.layout, sheet.outlines, OVERLAP));
-  return [cover, ...tiledPages(sheet.layout, sheet.pieces, { paper, margin: choices.margin, overlap: OVERLAP, name: work.name })];
+  const overlap = sheet.joined ? OVERLAP : 0;
+  const cover = coverPages(paper, choices.margin, words, key, (box) => mapInk(box, sheet.layout, sheet.outlines, overlap));
+  return [...cover, ...tiledPages(sheet.layout, sheet.pieces, { paper, margin: choices.margin, overlap, name: nameOf(work.name), joined: sheet.joined })];
 }
 
-function coverWords({ work, plan, choices, day }: PaperRequest, { layout }: LaidSheet, notes: readonly string[]): CoverWords {
+/** A work can be without a name. */
+const nameOf = (name: string): string => (name.trim() === "" ? "Bodice" : name);
+
+function coverWords({ work, plan, choices, day }: PaperRequest, { layout }: LaidSheet, { notes, pieces }: Wanted): CoverWords {
   const { failing } = planDoubts(plan, work.unit);
   const isOverlay = choices.kind === "overlay";
+  const allowances = choices.allowances ? (work.allowances ?? {}) : null;
+  const own = (choices.size === null ? plan.pieces : (plan.nest.sizes[plan.nest.labels.indexOf(choices.size)] ?? [])).filter(({ name }) => choices.pieces.includes(name));
   return {
     kind: SHEET_KIND[choices.kind],
-    name: work.name,
+    name: nameOf(work.name),
     about: [
       `Pattern: ${work.pattern.name}. ${choices.size === null ? blendWords(plan) : `Printed size ${choices.size}`}.`,
       `Made on ${dayWords(day)}.${work.invented ? ` ${INVENTED_SHEET}` : ""}`,
-      ...(isOverlay ? [] : [choices.allowances ? allowanceWords(plan, choices.pieces, work.allowances ?? {}, work.unit) : NO_ALLOWANCES]),
-      ...(isOverlay ? [] : buttonSheetWords(plan.pieces, choices.pieces, work.pattern.closure, choices.allowances ? (work.allowances ?? {}) : null, work.unit)),
+      ...(isOverlay
+        ? []
+        : [
+            pieceListWords(pieces),
+            allowances === null ? NO_ALLOWANCES : allowanceWords(own, allowances, work.unit),
+            ...buttonSheetWords(plan.pieces, choices.pieces, work.pattern.closure, allowances, work.unit),
+          ]),
     ],
     failing: choices.size === null ? failing : [],
     notes: [OWN_DRAFT[choices.kind], ...(choices.size === null && failing.length === 0 ? [ALL_CHECKS_HOLD(plan.checks.length)] : []), ...notes],
@@ -137,8 +154,8 @@ function coverWords({ work, plan, choices, day }: PaperRequest, { layout }: Laid
 
 const coverKey = ({ plan, choices }: PaperRequest): CoverKey => ({
   overlay: choices.kind === "overlay",
-  before: choices.before && choices.size === null,
-  printed: choices.under.flatMap((label) => {
+  before: choices.kind === "pieces" && choices.before && choices.size === null,
+  printed: (choices.kind === "pieces" ? choices.under : []).flatMap((label) => {
     const size = plan.nest.labels.indexOf(label);
     return size < 0 || label === choices.size ? [] : [{ label, size }];
   }),
@@ -147,7 +164,8 @@ const coverKey = ({ plan, choices }: PaperRequest): CoverKey => ({
 /** The one page of a roll: what a first page says above, the pieces below. */
 function rollPage({ layout, pieces }: LaidSheet, width: Mm, margin: Mm, words: CoverWords, key: CoverKey): InkPage {
   const box = { x: margin, y: margin, width: Math.min(ROLL_HEAD_WIDTH, width - 2 * margin), height: 2000 };
-  const { ink, end } = coverInk(box, words, key);
+  const { pages: said, end } = coverInk(box, words, key);
+  const ink = said.flat();
   const tile = must(layout.tiles[0], "tile of a roll");
   const [dx, dy] = [margin - tile.x, end + 12 - tile.y];
   return {

@@ -1,7 +1,8 @@
 /** From what is asked to a laid sheet: the pieces at true scale, their ink, and where each lies. */
 import { ringAround } from "../core/cutting/ringAround";
 import type { Lines } from "../core/cutting/room";
-import { isTurnedOver, titledClearOf, truePiecesOf } from "../core/cutting/truePieces";
+import { titledClearOf, truePiecesOf } from "../core/cutting/truePieces";
+import { isTurnedOver } from "../core/cutting/turnedOver";
 import type { TruePiece } from "../core/cutting/truePiece";
 import { edgeFlatten, lineEdge } from "../core/geometry/edgeCurve";
 import { midpoint, piecePoint, sheetPoint, type PiecePoint, type SheetPoint } from "../core/geometry/point";
@@ -45,6 +46,8 @@ export interface Laid {
 }
 
 export interface LaidSheet {
+  /** Whether its pages are joined to one sheet; else each stands for itself. */
+  readonly joined: boolean;
   readonly layout: SheetLayout;
   readonly pieces: readonly SheetPiece[];
   readonly outlines: readonly SheetPiece[];
@@ -83,7 +86,7 @@ export function piecesToLay(request: PaperRequest, pieces: readonly TruePiece[])
     return {
       key: piece.key,
       label: pieceTitle(piece),
-      ink: (borders) => [...(over ? mirroredInk(beneath) : beneath), ...pieceInk(titledClearOf(piece, borders), { title, allowances })],
+      ink: (borders) => [...(over ? mirroredInk(beneath) : beneath), ...pieceInk(titledClearOf(piece, borders), { title, allowances, borders })],
       outline: [...cut, mapName(piece.title.centre, pieceTitle(piece))],
       ring: ringAround(rings, SPARE),
     };
@@ -141,18 +144,83 @@ export function stripsToLay({ work }: PaperRequest, overlay: Overlay): readonly 
 export function layOut(laid: readonly Laid[], format: PaperFormat, margin: Mm): Result<LaidSheet, PaperFailure> {
   if (laid.length === 0) return fail({ code: "sheet/nothing-to-lay" });
   const layout = layPieces(laid.map(({ key, ring }) => ({ key, ring })), { format, margin, overlap: OVERLAP, gap: 0 });
-  if (!layout.ok) return layout;
-  const borders = bordersOf(layout.value);
+  return layout.ok ? ok(drawn(laid, layout.value, true)) : layout;
+}
+
+/** Pages that are not joined stand this far apart on the map, mm. */
+const APART: Mm = 14;
+
+/**
+ * Lays strips so that each lies on one page and no pages are joined: every strip goes on the first page that has room for
+ * it. Where one is larger than a page, all are laid like pieces.
+ */
+export function layStrips(laid: readonly Laid[], format: PaperFormat, margin: Mm): Result<LaidSheet, PaperFailure> {
+  if (laid.length === 0) return fail({ code: "sheet/nothing-to-lay" });
+  if (format.height === null) return layOut(laid, format, margin);
+  const window = (format.width - 2 * margin) * (format.height - 2 * margin);
+  const onePage = (own: readonly Laid[]): Result<SheetLayout | null, PaperFailure> => {
+    if (own.reduce((sum, { ring }) => sum + areaOf(ring), 0) > window) return ok(null);
+    const layout = layPieces(own.map(({ key, ring }) => ({ key, ring })), { format, margin, overlap: OVERLAP, gap: 0 });
+    return layout.ok ? ok(layout.value.tiles.length === 1 ? layout.value : null) : layout;
+  };
+  const pages: { readonly laid: readonly Laid[]; readonly layout: SheetLayout }[] = [];
+  for (const strip of laid.toSorted((a, b) => areaOf(b.ring) - areaOf(a.ring))) {
+    let isPlaced = false;
+    for (let index = 0; index < pages.length && !isPlaced; index += 1) {
+      const together = [...(pages[index]?.laid ?? []), strip];
+      const layout = onePage(together);
+      if (!layout.ok) return layout;
+      if (layout.value === null) continue;
+      pages[index] = { laid: together, layout: layout.value };
+      isPlaced = true;
+    }
+    if (isPlaced) continue;
+    const alone = onePage([strip]);
+    if (!alone.ok) return alone;
+    if (alone.value === null) return layOut(laid, format, margin);
+    pages.push({ laid: [strip], layout: alone.value });
+  }
+  const [width, height] = [format.width - 2 * margin, format.height - 2 * margin];
+  const layout: SheetLayout = {
+    placements: pages.flatMap((page, index) =>
+      page.layout.placements.map((placement) => {
+        const [tile] = page.layout.tiles;
+        return { ...placement, dx: placement.dx - (tile?.x ?? 0) + index * (width + APART), dy: placement.dy - (tile?.y ?? 0) };
+      }),
+    ),
+    width: pages.length * (width + APART) - APART,
+    height,
+    tiles: pages.map((_, column) => ({ column, row: 0, name: String(column + 1), x: column * (width + APART), y: 0, width, height })),
+    joins: [],
+    columns: pages.length,
+    rows: 1,
+  };
+  return ok(drawn(laid, layout, false));
+}
+
+/** @source the shoelace formula */
+function areaOf(ring: readonly PiecePoint[]): number {
+  const doubled = ring.reduce((sum, { x, y }, index) => {
+    const next = ring[(index + 1) % ring.length] ?? { x, y };
+    return sum + x * next.y - y * next.x;
+  }, 0);
+  return Math.abs(doubled) / 2;
+}
+
+/** What is laid, with its ink where it lies. */
+function drawn(laid: readonly Laid[], layout: SheetLayout, joined: boolean): LaidSheet {
+  const borders = bordersOf(layout);
   const placed = (inkOf: (one: Laid, placement: Placement) => readonly Ink<"piece">[]): SheetPiece[] =>
-    layout.value.placements.map((placement) => {
+    layout.placements.map((placement) => {
       const one = must(laid.find(({ key }) => key === placement.key), placement.key);
       return { key: one.key, label: one.label, ink: placedInk(inkOf(one, placement), placement) };
     });
-  return ok({
-    layout: layout.value,
+  return {
+    joined,
+    layout,
     pieces: placed(({ ink }, placement) => ink(borders.map((line) => line.map((p) => offSheet(placement, p))))),
     outlines: placed(({ outline }) => outline).map(named),
-  });
+  };
 }
 
 /** Where pages are cut and come to lie on their neighbours: both edges of each strip that two of them share. */

@@ -6,6 +6,7 @@ import { isFrontPiece } from "../core/pattern/pieceGroups";
 import { LIMITS } from "../core/plan/limits";
 import type { Closure, LengthUnit } from "../core/plan/work";
 import type { Mm } from "../core/units";
+import { allowanceAmount } from "./allowances";
 import { formatAmount } from "./length";
 
 export const BUTTONS_LABEL = "Buttons down the centre back";
@@ -43,7 +44,7 @@ export function narrowStandWords(pieces: readonly Piece[], closure: Closure, all
   if (allowed >= LEAST_STAND || buttonRowOf(pieces, closure) === null) return null;
   const isFrontToo = pieces.some(({ name, centreOnFold, edges }) => isFrontPiece(name) && !centreOnFold && edges.some(({ seam }) => seam === "centre"));
   const also = isFrontToo ? " The centre front seam then has as much." : "";
-  return `Only ${formatAmount(allowed, unit)} at the centre seam: narrow for a button stand. Allow ${formatAmount(LEAST_STAND, unit)} or more.${also}`;
+  return `Only ${allowanceAmount(allowed, unit)} at the centre seam: narrow for a button stand. Allow ${allowanceAmount(LEAST_STAND, unit)} or more.${also}`;
 }
 
 /** What the first page says of the buttons on its pieces; `allowances` null: cut along the stitch line. */

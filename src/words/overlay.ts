@@ -1,5 +1,6 @@
 /** The words on overlay strips, and how they are used on the tissue. */
 import type { LayOnPoint, Overlay, OverlayPiece, Patch, PatchAmount, PatchOf, TooMuchWhy } from "../core/overlay/overlay";
+import { isTurnedOver } from "../core/cutting/turnedOver";
 import { DART_NAMES, homeOf } from "../core/pattern/dartNames";
 import { isBasque } from "../core/pattern/pieceGroups";
 import type { DartName, PieceName, PointName, SeamName } from "../core/pattern/piece";
@@ -107,8 +108,8 @@ function ofWords(of: PatchOf, piece: PieceName): string {
 }
 
 /** What is laid on what: "Lay the dashes on the 12 line of the front." */
-export const layOnSentence = ({ tissue }: Pick<Patch, "tissue">, frame: string): string =>
-  `Lay the dashed line on the ${frame} line of the ${pieceWords(tissue)}.`;
+export const layOnSentence = ({ tissue, piece, half }: Pick<Patch, "tissue" | "piece" | "half">, frame: string): string =>
+  `Lay the dashed line on the ${frame} line of the ${pieceWords(tissue)}.${isTurnedOver(piece, half) ? " Turn the tracing over before you cut." : ""}`;
 
 /** Beside the arrow up the piece. */
 export const upWords = (piece: PieceName): string =>
@@ -135,12 +136,13 @@ export const OVERLAY_KEY: readonly { readonly role: "changed" | "layOn" | "print
 
 /** How the strips are used, step by step. */
 export const OVERLAY_STEPS: readonly string[] = [
-  "Print at 100 %, with no fitting to the page.",
-  "Measure the test square. If it is not true, stop and print again.",
+  "All lines are stitch lines. If your tissue prints cutting lines, draw the stitch line of your size in first.",
+  "Print this page alone at 100 % and measure the test square. If it is not true, stop: scaling is on. Then print the others; nothing is joined.",
   "Cut the strips apart on their thin outer lines.",
   "Slide a strip under the printed tissue, words up, and turn it until its arrows point as they say. Where the pattern is on thick paper, work against a window pane or a light.",
   "Match the dashed line and every cross to the print. If one will not meet, look at the strip’s name and its size again: do not force it.",
   "Hold both with weights or tape, lay your tracing paper over them and trace the heavy line in place of the printed one. It runs a little beyond what changed, on the printed line, so that you see the join.",
+  "Add your seam and hem allowances outside the heavy line before you cut.",
   "Write the piece on your tracing, take the strip away and go on to the next. What no strip shows is traced as printed.",
 ];
 
@@ -153,10 +155,14 @@ const WHY: Readonly<Record<TooMuchWhy, string>> = {
   noHold: "too few printed points lie near what moved to lay a strip on by. Print the piece itself.",
 };
 
-/** What has no strip and why, a sentence each. */
-export function withoutStrips({ same, tooMuch }: Pick<Overlay, "same" | "tooMuch">): readonly string[] {
+/** Where the halves differ each is traced by itself. */
+const HALVES =
+  "Left and right differ: trace such a piece twice, once for each half, and turn over the tracings whose strip says so. Halves that meet on a fold are joined there and cut once, in one layer.";
+
+/** What has no strip and why, and what to mind, a sentence each. */
+export function withoutStrips({ same, tooMuch, patches }: Pick<Overlay, "same" | "tooMuch" | "patches">): readonly string[] {
   const unchanged = same.length === 0 ? [] : [`As printed, nothing to lay on: ${listWords(same.map((one) => `the ${pieceTitle(one).toLowerCase()}`))}.`];
-  return [...unchanged, ...tooMuch.map((one) => `${pieceTitle(one)}: ${WHY[one.why]}`)];
+  return [...(patches.some(({ half }) => half !== null) ? [HALVES] : []), ...unchanged, ...tooMuch.map((one) => `${pieceTitle(one)}: ${WHY[one.why]}`)];
 }
 
 /** The names of all points on a strip, for those who cannot see it. */

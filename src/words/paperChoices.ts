@@ -134,10 +134,11 @@ export function paperFailureWords(failure: PaperFailureLike, unit: LengthUnit): 
 const roughly = (mm: Mm, unit: LengthUnit): number => Math.round(mm / (unit === "cm" ? MM_PER_CM : MM_PER_INCH));
 
 /** What the pages come to, before they are made. `width` and `height` are of the whole sheet, joined. */
-export function previewSentence(pages: number, format: SheetFormat, width: Mm, height: Mm, unit: LengthUnit): string {
+export function previewSentence(pages: number, format: SheetFormat, width: Mm, height: Mm, unit: LengthUnit, kind: "pieces" | "overlay" = "pieces"): string {
   const joined = `${roughly(width, unit)} × ${roughly(height, unit)} ${unit}`;
   if (isRoll(format)) return `One page for the roll. The pieces take about ${joined} of it; above them stands how to print it.`;
   const sheets = pages === 1 ? "1 page with pieces" : `${pages} pages with pieces`;
+  if (kind === "overlay") return `${pages === 1 ? "1 page with strips" : `${pages} pages with strips`}, and a first page with this map. Nothing is joined.`;
   return `${sheets}, and a first page with this map. ${pages === 1 ? "The sheet is" : "Joined they are"} about ${joined}.`;
 }
 
@@ -147,14 +148,16 @@ export const FILE_BUTTONS: Readonly<Record<PaperFileName, string>> = { pdf: "Mak
 
 export const FILE_NAMES: Readonly<Record<PaperFileName, string>> = { pdf: "PDF", svg: "SVG", dxf: "DXF" };
 
-export function fileAbout(file: PaperFileName, format: SheetFormat): string {
+export function fileAbout(file: PaperFileName, format: SheetFormat, kind: "pieces" | "overlay" = "pieces"): string {
   switch (file) {
     case "pdf":
       return isRoll(format)
         ? "One long sheet for a plotter or a copy shop."
-        : "Pages to print at home and to join. Its first page shows how they lie together.";
+        : kind === "overlay"
+          ? "Pages to print at home. Its first page says how the strips are used."
+          : "Pages to print at home and to join. Its first page shows how they lie together.";
     case "svg":
-      return "One drawing in millimetres, every piece a group of its own: for a drawing program or a cutting machine.";
+      return "One drawing in millimetres, every piece or strip a group of its own: for a drawing program or a cutting machine.";
     case "dxf":
       return "Outlines, notches and grain in the apparel trade’s open exchange format (ASTM D6673): for pattern software.";
   }
@@ -183,7 +186,7 @@ export function brokenWords(why: "typefaces" | "fault"): PaperFailureWords {
 }
 
 /** How to print what was made. Steps in order. */
-export function howToPrint(format: SheetFormat): readonly string[] {
+export function howToPrint(format: SheetFormat, kind: "pieces" | "overlay" = "pieces"): readonly string[] {
   const measure = "Measure its test square with your tape before you cut anything: the inner square must be 100 mm each way, the outer one 4 in.";
   if (isRoll(format)) {
     return ["Ask for 100 % (“actual size”), never “fit to page”.", measure, "If the square is off, nothing on the sheet is true: have it printed anew."];
@@ -191,9 +194,11 @@ export function howToPrint(format: SheetFormat): readonly string[] {
   return [
     `Choose ${format} and 100 % (“actual size”) in the print dialogue, never “fit to page”.`,
     `Print the first page alone. ${measure}`,
-    "Then print the rest, and join the pages at their marks, row by row.",
+    kind === "pieces" ? "Then print the rest, and join the pages at their marks, row by row." : "Then print the rest, and cut the strips apart: nothing is joined.",
   ];
 }
+
+export const OVERLAY_HAS_NO_ALLOWANCES = "Strips show stitch lines, without allowances: add yours to the tracing.";
 
 /** The browser's own print command prints no true-scale pieces. */
 export const BROWSER_PRINTS_CHECKLIST =

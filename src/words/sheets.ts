@@ -1,13 +1,13 @@
 /** Words of the sheets that true-scale pieces are printed on. */
 import type { Allowances } from "../core/cutting/allowances";
 import { allowanceOf } from "../core/cutting/allowances";
-import type { PieceName, SeamName } from "../core/pattern/piece";
-import type { Plan } from "../core/plan/plan";
+import type { CutCount, TruePiece } from "../core/cutting/truePiece";
+import type { Piece, SeamName } from "../core/pattern/piece";
 import type { LengthUnit } from "../core/plan/work";
 import type { SheetFormat } from "../core/sheets/formats";
-import type { Mm } from "../core/units";
-import { formatAmount, formatLength } from "./length";
+import { allowanceAmount } from "./allowances";
 import { listWords, seamWords } from "./names";
+import { cutWords, pieceTitle } from "./truePaper";
 
 /** "Page 3 of 12. Wren bodice". */
 export const pageWords = (number: number, of: number, name: string): string => `page ${number} of ${of} · ${name}`;
@@ -17,43 +17,49 @@ export const SHEET_KIND = { pieces: "True-scale pieces", overlay: "Tissue overla
 
 /** How to print and join them; `pages` without the map. */
 export function joiningSteps(format: SheetFormat, pages: number, unit: LengthUnit): readonly string[] {
-  const square = unit === "cm" ? "the inner test square must be 100 mm" : "the outer test square must be 4 in";
+  const square = unit === "cm" ? "the inner test square must be 100 mm each way" : "the outer test square must be 4 in each way";
   if (format.endsWith("roll")) {
-    return [`Printed at 100 %, one page ${format === "A0 roll" ? "841 mm" : "36 in"} wide. Measure first: ${square} each way.`, "Cut the pieces out along the heavy line."];
+    return [`One page, ${format === "A0 roll" ? "841 mm" : "36 in"} wide, printed at 100 %. Measure first: ${square}. If it is not, stop: it was scaled.`, CUT_OUT];
   }
-  const measure = `Print at 100 % (“actual size”) on ${format}. Measure on this page first: ${square} each way.`;
-  if (pages === 1) return [measure, "Cut the pieces out along the heavy line."];
+  const measure = `Print this page alone at 100 % (“actual size”) on ${format} and measure: ${square}. If it is not, scaling is on: set it right and print this page again.`;
+  if (pages === 1) return [measure, "Print the page with the pieces.", CUT_OUT];
   return [
     measure,
-    "Lay the pages out as on the map: letters go across, numbers down.",
+    "Print the others, and lay them out as on the map: letters go across, numbers down.",
     "Where a page has a neighbour at its left or above, cut along its thin frame on that side.",
-    "Lay the cut edge on the dotted line of that neighbour; the round marks must fall on one another. Tape.",
-    "Then cut the pieces out along the heavy line, and keep the blade away from your hand.",
+    "Join each row from left to right: lay the cut edge on the dotted line of the page before, so that the diamonds fall on one another, and tape. Then join the rows, from the top.",
+    CUT_OUT,
   ];
 }
 
-/** In inches the exact millimetres too: 15 mm is what the trade calls 5/8 in, and is a little less. */
-const amountWords = (mm: Mm, unit: LengthUnit): string => (unit === "cm" ? formatAmount(mm, unit) : `${Math.round(mm * 10) / 10} mm (about ${formatLength(mm, unit)})`);
+const CUT_OUT = "Cut the pieces out along the heavy line, the blade away from your hand.";
 
 /** Seams in the order they are told. */
 const TOLD: readonly SeamName[] = ["shoulder", "side", "princess", "underBust", "waist", "centre", "armhole", "neck", "strap", "hem"];
 
-/** "Allowances: 15 mm; hem 30 mm." One amount for most, and what differs; seams that no piece has are left out. */
-export function allowanceWords(plan: Plan, names: readonly PieceName[], allowances: Allowances, unit: LengthUnit): string {
-  const pieces = plan.pieces.filter(({ name }) => names.includes(name));
+/** "Allowances included: 15 mm, but 30 mm at the hem." One amount for most, and what differs; seams that no piece has are left out. */
+export function allowanceWords(pieces: readonly Piece[], allowances: Allowances, unit: LengthUnit): string {
   const has = (seam: SeamName): boolean => pieces.some(({ edges, centreOnFold }) => edges.some((edge) => edge.seam === seam) && !(seam === "centre" && centreOnFold));
   const seams = TOLD.filter(has);
   const groups = new Map<string, SeamName[]>();
   for (const seam of seams) {
-    const amount = amountWords(allowanceOf(allowances, seam), unit);
+    const amount = allowanceAmount(allowanceOf(allowances, seam), unit);
     groups.set(amount, [...(groups.get(amount) ?? []), seam]);
   }
   const sorted = [...groups].toSorted(([, a], [, b]) => b.length - a.length);
-  const told = sorted.map(([amount, own], index) => (index === 0 && sorted.length > 1 ? `${amount} all round` : `${amount} at the ${listWords(own.map((seam) => (seam === "centre" ? "centre seams" : seamWords(seam, "front"))))}`));
   const [first] = sorted;
-  if (first !== undefined && sorted.length === 1) return `Allowances included: ${first[0]} all round.`;
-  return `Allowances included: ${told.join("; ")}.`;
+  if (first === undefined) return NOTHING_ALLOWED;
+  const [most, own] = first;
+  if (sorted.length === 1) return `Allowances included: ${most} all round.`;
+  const places = (of: readonly SeamName[]): string => listWords(of.map((seam) => (seam === "centre" ? "centre seams" : seamWords(seam, "front"))));
+  const others = sorted.slice(1).map(([amount, of]) => `${amount} at the ${places(of)}`);
+  return own.length > seams.length / 2
+    ? `Allowances included: ${most}, but ${listWords(others)}.`
+    : `Allowances included: ${[`${most} at the ${places(own)}`, ...others].join("; ")}.`;
 }
+
+/** Pieces that are folds all round do not exist; a piece that is not of this plan has none to tell. */
+const NOTHING_ALLOWED = "Allowances included.";
 
 /** What the sheet is not, said where it is cut from. */
 export const OWN_DRAFT = {
@@ -64,24 +70,39 @@ export const OWN_DRAFT = {
 export const NO_ALLOWANCES = "No allowances: the heavy line is the stitch line. Add them when you cut.";
 export const ALL_CHECKS_HOLD = (checks: number): string => `All ${checks} checks on this plan hold.`;
 export const doubtsTitle = (count: number): string => (count === 1 ? "Before you cut: one thing does not hold" : `Before you cut: ${count} things do not hold`);
-export const moreDoubts = (count: number): string => `… and ${count} more: see the checklist.`;
 export const INVENTED_SHEET = "Invented demo: no real person and no real pattern.";
 
 /** What each kind of line means. */
 export const LINE_KEY = [
   { role: "cutting", words: "cut" },
-  { role: "stitch", words: "sew" },
+  { role: "stitch", words: "sew, or turn up" },
   { role: "fold", words: "fold of the cloth" },
   { role: "dartLeg", words: "dart leg" },
   { role: "dartFold", words: "dart fold" },
   { role: "level", words: "balance line" },
+  { role: "frame", words: "edge of a page" },
+  { role: "overlap", words: "next page’s edge" },
 ] as const;
 export const OVERLAY_LINES = [
-  { role: "changed", words: "your own line" },
-  { role: "layOn", words: "your size as printed" },
+  { role: "changed", words: "your stitch line" },
+  { role: "layOn", words: "your size, printed" },
   { role: "printed", words: "sizes beside it" },
-  { role: "mark", words: "printed points (crosses)" },
+  { role: "frame", words: "cut the strip here" },
 ] as const;
-export const BEFORE_KEY = "before your alterations";
-export const NOTCH_KEY = "Notches with one number meet. A circle with a point is the end of a dart.";
+export const BEFORE_KEY = "before alterations";
 export const printedKey = (label: string): string => `size ${label}`;
+
+/** What each mark means. */
+export const MARK_KEY = {
+  pieces: [
+    "Arrow with two heads: straight grain. Bracket: place on the fold.",
+    "Triangle: notch; those with one number meet. Tick: end of a dart leg, or centre. Snip no deeper than they are.",
+    "Small circle: end of a dart. Circle with a cross: bust point. Black dot: match before you pin the seam.",
+    "Diamond: where two pages meet.",
+  ],
+  overlay: ["Crosses: points printed on your tissue.", "Arrows: towards the neck or waist, and to the centre line."],
+} as const;
+
+/** "Pieces: front, cut 1 on the fold; back, cut 2, one turned over." */
+export const pieceListWords = (pieces: readonly (Pick<TruePiece, "name" | "half"> & { readonly cut: CutCount })[]): string =>
+  `Pieces: ${pieces.map((piece) => `${pieceTitle(piece).toLowerCase()}: ${cutWords(piece).toLowerCase()}`).join("; ")}.`;

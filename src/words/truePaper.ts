@@ -2,7 +2,7 @@
 import type { CutCount, TruePiece } from "../core/cutting/truePiece";
 import type { LevelName } from "../core/pattern/piece";
 import type { Plan, PlannedLevel } from "../core/plan/plan";
-import type { LengthUnit, Work } from "../core/plan/work";
+import type { Half, LengthUnit, Work } from "../core/plan/work";
 import { shareWords } from "./blend";
 import { halfWords } from "./fits";
 import { slipTitle } from "./ledger";
@@ -14,19 +14,31 @@ export const pieceTitle = ({ name, half }: Pick<TruePiece, "name" | "half">): st
   (half === null ? pieceWords(name) : `${pieceWords(name)}, ${halfWords(half)}`).toUpperCase();
 
 /** How often, and how it lies on the cloth. */
-export function cutWords(piece: Pick<TruePiece, "name" | "half"> & { readonly cut: CutCount }): string {
-  if (piece.half !== null) {
-    return piece.cut.onFold
-      ? `Join to the other half along the ${centreWords(piece.name)}; cut 1, this side up`
-      : "Cut 1, this side up on the right side of the cloth";
+export function cutWords({ name, half, cut }: Pick<TruePiece, "name" | "half"> & { readonly cut: CutCount }): string {
+  if (name === "strap") return half === null ? "Cut 4: two layers for each strap" : "Cut 2: two layers of this strap";
+  if (half !== null) {
+    const layer = "this side up on the right side of the cloth, in one layer";
+    return cut.onFold ? `Join to the ${otherHalf(half)} half along the ${centreWords(name)}, then cut 1, ${layer}` : `Cut 1, ${layer}`;
   }
-  return piece.cut.onFold ? "Cut 1 on the fold" : "Cut 2, one turned over";
+  return cut.onFold ? "Cut 1 on the fold" : "Cut 2, one turned over";
 }
 
-export const foldWords = (piece: Pick<TruePiece, "name" | "half">): string =>
-  piece.half === null ? `${centreWords(piece.name)}: lay on the fold` : `${centreWords(piece.name)}: join the halves here, no allowance`;
+const otherHalf = (half: Half): Half => (half === "left" ? "right" : "left");
 
-export const levelLineWords = (level: LevelName): string => `${levelWords(level)} line`;
+/** Along the centre line that lies on the fold, or that the two printed halves are joined by. */
+export const foldWords = ({ name, half }: Pick<TruePiece, "name" | "half">): string =>
+  half === null ? `PLACE ON FOLD · ${centreWords(name)}` : `JOIN TO ${otherHalf(half).toUpperCase()} HALF · ${centreWords(name)}, not a fold`;
+
+/** Along a centre line that is sewn or opens. */
+export const centreSeamWords = (name: TruePiece["name"]): string => `${centreWords(name)} seam`;
+
+/** Which way the bulk of a dart is pressed: its folded end is cut for that way alone. */
+export const dartFoldWords = (down: boolean, piece: TruePiece["name"]): string => (down ? "fold down" : `fold to ${centreWords(piece)}`);
+
+/** The pattern's own bust line: where her bust point was measured, it need not pass through that. */
+export const levelLineWords = (level: LevelName): string => (level === "bust" ? "bust line of the draft" : `${levelWords(level)} line`);
+/** The ends of a strap. */
+export const STRAP_ENDS = { front: "front end", back: "back end" } as const;
 export const GRAIN_WORDS = "straight grain";
 export const BUST_POINT_WORDS = "bust point";
 export const OPENING_WORDS = "opening ends";

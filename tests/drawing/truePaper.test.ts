@@ -1,4 +1,5 @@
 /** Ink of true-scale pieces and sheets: what is drawn, where it stands, and that it keeps out of the way. */
+import { Point } from "@flatten-js/core";
 import { describe, expect, it } from "vitest";
 import { PIECE_ORDER } from "../../src/core/alterations/pieceSet";
 import { truePiecesOf } from "../../src/core/cutting/truePieces";
@@ -6,7 +7,8 @@ import type { TruePiece } from "../../src/core/cutting/truePiece";
 import { lineEdge } from "../../src/core/geometry/edgeCurve";
 import { piecePoint, sheetPoint } from "../../src/core/geometry/point";
 import type { SheetLayout, Tile } from "../../src/core/sheets/layout";
-import { coverPage } from "../../src/drawing/coverPage";
+import { FORMATS } from "../../src/core/sheets/formats";
+import { coverPages, mapInk } from "../../src/drawing/coverPage";
 import { fitLines, textWidth, wrapped } from "../../src/drawing/fitLines";
 import type { Ink, InkLine, InkRole, InkText } from "../../src/drawing/ink";
 import { pieceInk, underInk } from "../../src/drawing/pieceInk";
@@ -15,6 +17,8 @@ import { tiledPages } from "../../src/drawing/sheetPages";
 import { testSquarePlace } from "../../src/drawing/testSquare";
 import { allowanceWords, joiningSteps } from "../../src/words/sheets";
 import { alteredWords, blendWords, cutWords, dayWords, pieceTitle, titleLines } from "../../src/words/truePaper";
+import { OVERLAY_CAUTION, OVERLAY_STEPS } from "../../src/words/overlay";
+import { polygonOf } from "../support/independent";
 import { planOf, ref, testWork, withAlterations } from "../support/works";
 
 const plan = planOf(testWork);
@@ -52,7 +56,7 @@ describe("the ink of a piece", () => {
 
   it("says its name, its fold, its grain and its numbers", () => {
     const said = texts(ink).map(({ text }) => text);
-    for (const text of ["FRONT", "Cut 1 on the fold", "centre front: lay on the fold", "straight grain", "bust point"]) expect(said).toContain(text);
+    for (const text of ["FRONT", "Cut 1 on the fold", "PLACE ON FOLD · centre front", "straight grain", "bust point"]) expect(said).toContain(text);
     expect(said.filter((text) => /^\d+$/u.test(text)).length).toBe(pieceOf("front").notches.filter(({ kind }) => kind === "seam").length);
   });
 
@@ -107,8 +111,9 @@ describe("writing fitted into a box", () => {
     expect(fitLines(["A NAME FAR TOO LONG FOR ITS BOX"], 10, 4)).toHaveLength(1);
   });
 
-  it("keeps a word whole", () => {
-    expect(wrapped("one two three", 5, 3)).toEqual(["one", "two", "three"]);
+  it("keeps a word whole where it can, and breaks what no line holds", () => {
+    expect(wrapped("one two three", 9, 3)).toEqual(["one", "two", "three"]);
+    expect(wrapped("a".repeat(10), 6, 3)).toEqual(["aaaa", "aaaa", "aa"]);
   });
 });
 
@@ -124,7 +129,7 @@ const layout: SheetLayout = {
 };
 
 describe("tiled pages", () => {
-  const pages = tiledPages(layout, [], { paper: { width: 210, height: 297 }, margin: 10, overlap: 10, name: "Test" });
+  const pages = tiledPages(layout, [], { paper: { width: 210, height: 297 }, margin: 10, overlap: 10, name: "Test", joined: true });
   const inkOf = (index: number): readonly Ink<"sheet">[] => (pages[index]?.groups ?? []).flatMap(({ ink, dx, dy }) => scaledInk(ink, 1, dx, dy));
 
   it("carry a joining mark at the same place of the sheet on both", () => {
@@ -134,7 +139,7 @@ describe("tiled pages", () => {
   });
 
   it("show where the next page comes to lie only where there is one", () => {
-    expect([0, 1].map((index) => lines(inkOf(index), "before").length)).toEqual([1, 0]);
+    expect([0, 1].map((index) => lines(inkOf(index), "overlap").length)).toEqual([1, 0]);
   });
 
   it("say their name, their number and the work", () => {
@@ -157,34 +162,89 @@ describe("the test squares of a page", () => {
 });
 
 describe("the first page", () => {
-  const words = { kind: "True-scale pieces", name: "A work", about: ["Pattern"], failing: [] as readonly string[], notes: [], steps: joiningSteps("A4", 4, "cm") };
-  const paper = { width: 210, height: 297 };
-  const page = (failing: readonly string[]) => coverPage(paper, 10, { ...words, failing }, { overlay: false, before: false, printed: [] }, () => []);
+  const words = { kind: "True-scale pieces", name: "A work", about: ["Pattern"], failing: [] as readonly string[], notes: [] as readonly string[], steps: joiningSteps("A4", 4, "cm") };
+  const fault = (i: number): string => `Fault number ${i + 1} of the plan, told at some length so that it takes more than a single line of the first page.`;
+  const many = Array.from({ length: 12 }, (_, size) => ({ label: `A long label of a size ${size}`, size }));
 
-  it("tells every fault there is room for, and how many more there are", () => {
-    const said = (failing: readonly string[]): readonly string[] => page(failing).groups.flatMap(({ ink }) => texts(ink).map(({ text }) => text));
-    expect(said(["One fault."])).toContain("Before you cut: one thing does not hold");
-    const many = said(Array.from({ length: 60 }, (_, i) => `Fault number ${i + 1} of the plan, told at some length so that it takes more than a single line of the first page.`));
-    expect(many).toContain("Before you cut: 60 things do not hold");
-    expect(many.some((text) => /^… and \d+ more/u.test(text))).toBe(true);
+  it("tells every fault, the first of all before anything else is explained", () => {
+    for (const count of [1, 60]) {
+      const pages = coverPages({ width: 210, height: 297 }, 10, { ...words, failing: Array.from({ length: count }, (_, i) => fault(i)) }, { overlay: false, before: false, printed: [] }, () => []);
+      const first = pages[0]?.groups.flatMap(({ ink }) => texts(ink).map(({ text }) => text)) ?? [];
+      expect(first).toContain(count === 1 ? "Before you cut: one thing does not hold" : "Before you cut: 60 things do not hold");
+      const all = pages.flatMap(({ groups }) => groups.flatMap(({ ink }) => texts(ink).map(({ text }) => text))).join(" ");
+      expect(Array.from({ length: count }, (_, i) => all.includes(`Fault number ${i + 1} of`)).every(Boolean)).toBe(true);
+    }
   });
 
-  it("keeps within its margins, however much there is to say", () => {
-    for (const count of [0, 1, 5, 60]) {
-      const ink = page(Array.from({ length: count }, (_, i) => `Fault ${i + 1} of the plan, told at some length so that it takes more than one line of the page.`)).groups.flatMap((group) => group.ink);
-      const at = [...texts(ink).map(({ at: p }) => p), ...ink.flatMap((one) => (one.kind === "line" ? one.edges.flatMap(({ a, b }) => [a, b]) : []))];
-      expect(Math.max(...at.map(({ y }) => y))).toBeLessThan(287);
-      expect(Math.max(...at.map(({ x }) => x))).toBeLessThan(200.01);
-      expect(Math.min(...at.map(({ x }) => x))).toBeGreaterThanOrEqual(10);
+  it.each([["A4", 5], ["A4", 25], ["Letter", 10], ["Letter", 25], ["A3", 5], ["Tabloid", 25]] as const)("keeps within its margins on %s with %i mm of white edge, however much there is to say", (name, margin) => {
+    const { width, height } = FORMATS[name];
+    const paper = { width, height: height ?? 0 };
+    for (const overlay of [false, true]) {
+      for (const count of [0, 9, 40]) {
+        const own = {
+          ...words,
+          name: "A".repeat(200),
+          steps: overlay ? [...OVERLAY_STEPS, OVERLAY_CAUTION] : words.steps,
+          failing: Array.from({ length: count }, (_, i) => fault(i)),
+          notes: Array.from({ length: 9 }, (_, i) => fault(i)),
+        };
+        const pages = coverPages(paper, margin, own, { overlay, before: true, printed: many }, (box) => mapInk(box, layout, [], 10));
+        const ink = pages.flatMap((page) => page.groups.flatMap((group) => group.ink));
+        const reach = ink.flatMap((one) =>
+          one.kind === "line" ? one.edges.flatMap(({ a, b }) => [a, b]) : [one.at, { x: one.at.x + textWidth(one.text, one.size, one.bold) * (one.anchor === "middle" ? 0.5 : 1) * 0.9, y: one.at.y }],
+        );
+        expect(Math.max(...reach.map(({ y }) => y))).toBeLessThanOrEqual(paper.height - margin + 0.01);
+        expect(Math.min(...reach.map(({ y }) => y))).toBeGreaterThanOrEqual(margin);
+        expect(Math.max(...reach.map(({ x }) => x))).toBeLessThanOrEqual(paper.width - margin + 0.01);
+        expect(Math.min(...reach.map(({ x }) => x))).toBeGreaterThanOrEqual(margin - 0.01);
+        expect(Math.min(...texts(ink).map(({ size }) => size))).toBeGreaterThanOrEqual(1.9);
+      }
+    }
+  });
+});
+
+describe("marks on pieces without allowances", () => {
+  const bare = truePiecesOf(plan, { names: PIECE_ORDER, size: null, allowances: null, closure: testWork.pattern.closure });
+  const own = bare.ok ? bare.value : [];
+
+  it("are ticks that go into the piece, with their numbers", () => {
+    for (const piece of own) {
+      const polygon = polygonOf(piece.cutting.map(({ at }) => at));
+      for (const notch of piece.notches.filter(({ kind }) => kind === "seam")) {
+        const ink = pieceInk({ ...piece, notches: [notch], title: piece.title }, { title: [], allowances: false });
+        const ends = lines(ink, "notch").flatMap(({ edges }) => edges.flatMap(({ a, b }) => [a, b])).filter(({ x, y }) => Math.hypot(x - notch.cut.x, y - notch.cut.y) > 3);
+        expect(ends.length).toBeGreaterThan(0);
+        expect(ends.every(({ x, y }) => polygon.contains(new Point(x, y)))).toBe(true);
+        expect(texts(ink).map(({ text }) => text)).toContain(String(notch.number));
+      }
+    }
+    expect(own.length).toBeGreaterThan(0);
+  });
+});
+
+describe("the name of a page", () => {
+  it("stays on it, however long the name of the work", () => {
+    for (const length of [10, 110, 200]) {
+      const pages = tiledPages(layout, [], { paper: { width: 210, height: 297 }, margin: 10, overlap: 10, name: "n".repeat(length), joined: true });
+      for (const page of pages) {
+        const named = page.groups.flatMap(({ ink, dx, dy }) => texts(scaledInk(ink, 1, dx, dy))).filter(({ text }) => text === page.name || text.startsWith("page "));
+        expect(named).toHaveLength(2);
+        for (const { at, text, size } of named) {
+          expect(at.x).toBeGreaterThanOrEqual(10);
+          expect(at.x + textWidth(text, size) * 0.8).toBeLessThanOrEqual(200);
+        }
+      }
     }
   });
 });
 
 describe("words on pieces and sheets", () => {
+  const bodice = plan.pieces.filter(({ name }) => name === "front" || name === "back");
+
   it("say how often, and how a half is laid", () => {
     expect(pieces.map((piece) => `${pieceTitle(piece)}: ${cutWords(piece)}`).slice(0, 2)).toEqual(["FRONT: Cut 1 on the fold", "BACK: Cut 2, one turned over"]);
-    expect(cutWords({ name: "front", half: "left", cut: { onFold: true, count: 1 } })).toContain("Join to the other half along the centre front");
-    expect(cutWords({ name: "back", half: "right", cut: { onFold: false, count: 1 } })).toBe("Cut 1, this side up on the right side of the cloth");
+    expect(cutWords({ name: "front", half: "left", cut: { onFold: true, count: 1 } })).toContain("Join to the right half along the centre front");
+    expect(cutWords({ name: "back", half: "right", cut: { onFold: false, count: 1 } })).toBe("Cut 1, this side up on the right side of the cloth, in one layer");
   });
 
   it("say what was altered on that piece, on that half, and not elsewhere", () => {
@@ -211,14 +271,15 @@ describe("words on pieces and sheets", () => {
   });
 
   it("tell the allowances: one for most, and what differs", () => {
-    expect(allowanceWords(plan, ["front", "back"], {}, "cm")).toBe("Allowances included: 15 mm all round.");
-    expect(allowanceWords(plan, ["front", "back"], { side: 25 }, "cm")).toBe("Allowances included: 15 mm all round; 25 mm at the side seam.");
-    expect(allowanceWords(plan, ["front", "back"], {}, "in")).toContain("15 mm (about 5/8");
+    expect(allowanceWords(bodice, {}, "cm")).toBe("Allowances included: 15 mm all round.");
+    expect(allowanceWords(bodice, { side: 25 }, "cm")).toBe("Allowances included: 15 mm, but 25 mm at the side seam.");
+    expect(allowanceWords(bodice, { side: 25, neck: 6, armhole: 6, shoulder: 10 }, "cm")).toBe("Allowances included: 15 mm at the waist seam and centre seams; 6 mm at the armhole and neck edge; 10 mm at the shoulder seam; 25 mm at the side seam.");
+    expect(allowanceWords(bodice, {}, "in")).toContain("15 mm (about 5/8");
   });
 
   it("tell how to join only where there is something to join", () => {
     expect(joiningSteps("A4", 6, "cm").some((step) => step.includes("cut along its thin frame"))).toBe(true);
-    expect(joiningSteps("A4", 1, "cm")).toHaveLength(2);
+    expect(joiningSteps("A4", 1, "cm").join(" ")).not.toContain("Join");
     expect(joiningSteps("36 in roll", 1, "in").join(" ")).toContain("4 in");
   });
 });

@@ -20,18 +20,11 @@ async function fileOf(page: Page, button: string): Promise<{ readonly name: stri
   return { name: download.suggestedFilename(), bytes: new Uint8Array(readFileSync(await download.path())) };
 }
 
-/** Widths and heights of what is drawn with straight lines and closed. */
-const boxesOf = (pdf: Uint8Array, page: number): readonly (readonly [number, number])[] =>
-  linesOf(pdf, page).flatMap(({ steps }) => {
-    const corners = steps.filter(({ command }) => command !== "Z").map(({ numbers }) => numbers);
-    const [xs, ys] = [corners.map(([x = 0]) => x), corners.map(([, y = 0]) => y)];
-    return corners.length >= 4 ? [[Math.max(...xs) - Math.min(...xs), Math.max(...ys) - Math.min(...ys)] as const] : [];
-  });
-
-/** Whether a page has a square of each of these sides, mm. */
+/** Whether a page has the four corners of a square of each of these sides, mm. */
 function hasSquares(pdf: Uint8Array, page: number, ...sides: readonly number[]): boolean {
-  const boxes = boxesOf(pdf, page);
-  return sides.every((side) => boxes.some(([width, height]) => Math.abs(width - side) < 0.1 && Math.abs(height - side) < 0.1));
+  const corners = linesOf(pdf, page).flatMap(({ steps }) => steps.filter(({ command }) => command !== "Z").map(({ numbers: [x = 0, y = 0] }) => ({ x, y })));
+  const has = (x: number, y: number): boolean => corners.some((corner) => Math.abs(corner.x - x) < 0.05 && Math.abs(corner.y - y) < 0.05);
+  return sides.every((side) => corners.some(({ x, y }) => has(x + side, y) && has(x + side, y - side) && has(x, y - side)));
 }
 
 test("the pieces of the demo are made as a PDF, to scale, and told of before", async ({ page }) => {
@@ -77,6 +70,7 @@ test("her own allowance, other paper and a printed size beneath are what is made
   // ANSI/ASME Y14.1: size A is 8.5 × 11 in.
   for (const size of pageSizes(bytes)) expect(size.map((mm) => Math.round(mm * 10) / 10)).toEqual([215.9, 279.4]);
   const first = textOf(bytes, 1);
+  expect(first).toContain("15 mm, but");
   expect(first).toContain("40 mm at the hem");
   expect(first).toContain("20 mm at the side seam");
   expect(first).toContain("size 16");
@@ -108,7 +102,7 @@ test("the same pieces come as SVG in millimetres and as DXF that a general reade
 test("the overlay shows what changed, and a making can be stopped, by keyboard alone", async ({ page }) => {
   await page.goto("./");
   await choose(page, "Tissue overlay");
-  await expect(page.getByText(/pages? with pieces/)).toBeVisible({ timeout: 30_000 });
+  await expect(page.getByText(/pages? with strips/)).toBeVisible({ timeout: 30_000 });
   await expect(page.getByRole("button", { name: "Make the DXF" })).toHaveCount(0);
   const make = page.getByRole("button", { name: "Make the PDF" });
   await make.focus();

@@ -26,6 +26,7 @@ export const HAND_FRONT: TruePiece = {
     lineEdge(p(0, 300), p(0, 0)),
   ],
   fold: [lineEdge(p(0, 300), p(0, 0))],
+  centreSeam: [],
   darts: [
     {
       name: "waistDart",
@@ -67,8 +68,9 @@ export const HAND_STRAP: TruePiece = {
     lineEdge(p(-510, 650), p(-530, 410)),
   ],
   fold: [],
+  centreSeam: [],
   darts: [],
-  notches: [{ kind: "seam", number: 4, seam: "strap", outward: radians(Math.atan2(0, 0)), stitch: p(-515, 405), cut: p(-515, 405) }],
+  notches: [{ kind: "seam", number: 4, seam: "strap", outward: radians(Math.PI), stitch: p(-515, 405), cut: p(-515, 405) }],
   grain: [p(-512, 430), p(-498, 620)],
   levels: [],
   bustPoint: null,

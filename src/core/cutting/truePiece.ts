@@ -70,6 +70,8 @@ export interface TruePiece {
   readonly stitch: readonly EdgeCurve<"piece">[];
   /** The stretches of the stitch line that lie on the fold. */
   readonly fold: readonly EdgeCurve<"piece">[];
+  /** The centre line where it is a seam or an opening. */
+  readonly centreSeam: readonly EdgeCurve<"piece">[];
   readonly darts: readonly TrueDart[];
   readonly notches: readonly Notch[];
   readonly grain: readonly [PiecePoint, PiecePoint];

@@ -5,7 +5,6 @@ import { legsOf } from "../dart/bowedLegs";
 import { edgeFlatten, edgeMap, edgeReverse, type EdgeCurve } from "../geometry/edgeCurve";
 import { validateOutline } from "../geometry/outline";
 import { directionOf, piecePoint, type PiecePoint } from "../geometry/point";
-import { isFrontPiece } from "../pattern/pieceGroups";
 import { pointOf, type Dart, type Piece, type PieceName } from "../pattern/piece";
 import type { Plan } from "../plan/plan";
 import type { Closure, Half } from "../plan/work";
@@ -18,6 +17,7 @@ import { cuttingLine } from "./cuttingLine";
 import { cutNotch, notchPlaces, ownNotches, type NotchPlace } from "./notches";
 import { grainLine, titleBox, type Lines } from "./room";
 import { stretchesOf } from "./stretches";
+import { isTurnedOver } from "./turnedOver";
 import { radians } from "../units";
 import type { CutCount, Drill, RingPoint, TrueDart, TruePiece } from "./truePiece";
 import type { WalkedPlace } from "./walk";
@@ -85,13 +85,6 @@ const setOf = (pieces: readonly Piece[]): PieceSet => Object.fromEntries(pieces.
 /** An edge too short to sew is a doubt, told elsewhere; an outline that is not one cannot be cut. */
 const isRefused = (piece: Piece): boolean => validateOutline(outlineOf(piece)).some(({ code }) => code !== "outline/short-edge");
 
-/**
- * Pieces are drawn with the centre line at the left. Printed side up on the right side of the cloth, a front is then the
- * wearer's left half and a back her right half; the others are turned over.
- */
-export const isTurnedOver = (name: PieceName, half: Half | null): boolean =>
-  half !== null && (half === "left") !== (isFrontPiece(name) || name === "strap");
-
 interface OneOptions extends TrueOptions {
   readonly half: Half | null;
   readonly notches: readonly NotchPlace[];
@@ -122,6 +115,7 @@ function truePiece(piece: Piece, { size, allowances, half, notches, buttons, bus
     cutting,
     stitch,
     fold: stretches.filter(({ fold }) => fold).map(({ curve }) => curve),
+    centreSeam: stretches.filter(({ fold, seam, cap }) => seam === "centre" && !fold && !cap).map(({ curve }) => curve),
     darts,
     notches: [...notches, ...ownNotches(piece, piece.centreOnFold)].map((place) => cutNotch(place, cutting)),
     grain,
@@ -190,6 +184,7 @@ function turnedOver(piece: TruePiece): TruePiece {
     cutting: piece.cutting.map(({ at: p, corner }) => ({ at: at(p), corner })).toReversed(),
     stitch: piece.stitch.map((edge) => edgeReverse(curve(edge))).toReversed(),
     fold: piece.fold.map(curve),
+    centreSeam: piece.centreSeam.map(curve),
     darts: piece.darts.map(({ name, legs, fold, end, mouth, gathered }) => ({
       name,
       legs: legs.map(curve),

@@ -53,11 +53,11 @@ export function MakeFiles({ request, failure }: MakeFilesProps) {
             >
               {FILE_BUTTONS[file]}
             </button>
-            <p id={`${id}-${file}`}>{fileAbout(file, request.choices.format)}</p>
+            <p id={`${id}-${file}`}>{fileAbout(file, request.choices.format, request.choices.kind)}</p>
           </li>
         ))}
       </ul>
-      <Progress making={making} request={request} unit={request.work.unit} />
+      <Progress making={making} request={request} unit={request.work.unit} isBlocked={isBlocked} />
     </section>
   );
 }
@@ -66,9 +66,10 @@ interface ProgressProps {
   readonly making: MakingState;
   readonly request: PaperRequest;
   readonly unit: LengthUnit;
+  readonly isBlocked: (file: PaperFile) => boolean;
 }
 
-function Progress({ making, request, unit }: ProgressProps) {
+function Progress({ making, request, unit, isBlocked }: ProgressProps) {
   const room = usePaperRoom();
   const stale = making.kind !== "none" && !isSameWish(making.request, request);
   return (
@@ -95,9 +96,11 @@ function Progress({ making, request, unit }: ProgressProps) {
       {making.kind === "failed" && !stale && <Trouble words={paperFailureWords(making.failure, unit)} />}
       {making.kind === "broke" && (
         <Trouble words={brokenWords(making.why)}>
-          <button type="button" className="button" onClick={() => room.make(request, making.file)}>
-            Try again
-          </button>
+          {FILES[request.choices.kind].includes(making.file) && !isBlocked(making.file) && (
+            <button type="button" className="button" onClick={() => room.make(request, making.file)}>
+              Try again
+            </button>
+          )}
         </Trouble>
       )}
     </>

@@ -4,7 +4,7 @@ import type { Work } from "../../core/plan/work";
 import { SHEET_FORMATS, type SheetFormat } from "../../core/sheets/formats";
 import type { PaperKind } from "../../paper/request";
 import { capital, pieceWords } from "../../words/names";
-import { formatWords, marginRefusal, USUAL_MARGIN, usualEntry } from "../../words/paperChoices";
+import { formatWords, marginRefusal, USUAL_MARGIN, usualEntry, OVERLAY_HAS_NO_ALLOWANCES } from "../../words/paperChoices";
 import { useRun } from "../app/useWork";
 import { LengthField } from "../fields/LengthField";
 import { Select } from "../fields/Select";
@@ -72,42 +72,48 @@ export function PaperChoices({ work, plan, kind }: PaperChoicesProps) {
           </Tick>
         ))}
       </Ticks>
-      <Ticks
-        legend="Printed sizes in grey beneath"
-        beside={
-          under.length < sizes.length ? (
-            <button type="button" className="link-button" onClick={() => choose({ under: sizes })}>
-              All sizes
-            </button>
-          ) : (
-            <button type="button" className="link-button" onClick={() => choose({ under: [] })}>
-              No sizes
-            </button>
-          )
-        }
-      >
-        {sizes.map((label) => (
-          <Tick
-            key={label}
-            checked={under.includes(label)}
-            onChange={(on) => choose({ under: on ? [...under, label] : under.filter((other) => other !== label) })}
+      {kind === "pieces" ? (
+        <>
+          <Ticks
+            legend="Printed sizes in grey beneath"
+            beside={
+              under.length < sizes.length ? (
+                <button type="button" className="link-button" onClick={() => choose({ under: sizes })}>
+                  All sizes
+                </button>
+              ) : (
+                <button type="button" className="link-button" onClick={() => choose({ under: [] })}>
+                  No sizes
+                </button>
+              )
+            }
           >
-            {label}
+            {sizes.map((label) => (
+              <Tick
+                key={label}
+                checked={under.includes(label)}
+                onChange={(on) => choose({ under: on ? [...under, label] : under.filter((other) => other !== label) })}
+              >
+                {label}
+              </Tick>
+            ))}
+          </Ticks>
+          {size === null && isAltered(plan) && (
+            <Tick checked={chosen.before} onChange={(before) => choose({ before })}>
+              Beneath, in dashes and dots: the pieces before your alterations
+            </Tick>
+          )}
+          <Tick checked={chosen.allowances} onChange={(allowances) => choose({ allowances })}>
+            With seam and hem allowances
           </Tick>
-        ))}
-      </Ticks>
-      {size === null && isAltered(plan) && (
-        <Tick checked={chosen.before} onChange={(before) => choose({ before })}>
-          Dotted beneath: the pieces before your alterations
-        </Tick>
-      )}
-      <Tick checked={chosen.allowances} onChange={(allowances) => choose({ allowances })}>
-        With seam and hem allowances
-      </Tick>
-      {chosen.allowances ? (
-        <AllowanceFields pieces={pieces} />
+          {chosen.allowances ? (
+            <AllowanceFields pieces={pieces} />
+          ) : (
+            <p className="aside">The pieces end at the line they are sewn on: add your allowances when you cut.</p>
+          )}
+        </>
       ) : (
-        <p className="aside">The pieces end at the line they are sewn on: add your allowances when you cut.</p>
+        <p className="aside">{OVERLAY_HAS_NO_ALLOWANCES}</p>
       )}
     </div>
   );

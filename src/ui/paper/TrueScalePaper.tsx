@@ -88,7 +88,7 @@ function Preview({ request, preview, failure }: PreviewProps) {
       ? ""
       : drawn === null || !settled
         ? LAYING
-        : previewSentence(drawn.pages, choices.format, drawn.map.width, drawn.map.height, work.unit);
+        : previewSentence(drawn.pages, choices.format, drawn.map.width, drawn.map.height, work.unit, choices.kind);
   return (
     <section className="sheet-preview" aria-labelledby={`${id}-title`} aria-busy={!settled && failure === null}>
       <h3 id={`${id}-title`}>What it comes to</h3>
@@ -145,7 +145,7 @@ function BeforeMaking({ work, plan, request }: BeforeMakingProps) {
       <section className="how-to-print" aria-labelledby={`${id}-how`}>
         <h3 id={`${id}-how`}>When you print it</h3>
         <ol>
-          {howToPrint(request.choices.format).map((step) => (
+          {howToPrint(request.choices.format, request.choices.kind).map((step) => (
             <li key={step}>{step}</li>
           ))}
         </ol>

@@ -46,9 +46,10 @@ export function requestFor(work: Work, plan: Plan, kind: PaperKind, chosen: Chos
       margin: work.printerMargin ?? USUAL_MARGIN,
       size,
       pieces: namesOf(piecesDrawn(plan, size)).filter((name) => !chosen.leftOut.includes(name)),
-      under: plan.nest.labels.filter((label) => label !== size && chosen.under.includes(label)),
-      before: chosen.before && size === null && isAltered(plan),
-      allowances: chosen.allowances,
+      // Strips show only what differs: what was ticked for pieces waits for them.
+      under: kind === "pieces" ? plan.nest.labels.filter((label) => label !== size && chosen.under.includes(label)) : [],
+      before: kind === "pieces" && chosen.before && size === null && isAltered(plan),
+      allowances: kind === "pieces" && chosen.allowances,
     },
   };
 }

@@ -63,7 +63,7 @@ describe("what is asked of the paper", () => {
     await drawer();
     fireEvent.click(tick("Back basque"));
     fireEvent.click(inGroup("Printed sizes in grey beneath").getByRole("checkbox", { name: "12" }));
-    fireEvent.click(tick("Dotted beneath: the pieces before your alterations"));
+    fireEvent.click(tick("Beneath, in dashes and dots: the pieces before your alterations"));
     fireEvent.click(tick("With seam and hem allowances"));
     await waitFor(() => expect(asked().choices).toMatchObject({ pieces: ["front", "back", "frontBasque"], under: ["12"], before: true, allowances: false }));
     expect(workers.all.flatMap((worker) => worker.asked)).toHaveLength(2);
