@@ -1,6 +1,6 @@
 /** Plain shapes on a sheet as ink. */
 import { lineEdge, type EdgeCurve } from "../core/geometry/edgeCurve";
-import { sheetPoint, type SheetPoint } from "../core/geometry/point";
+import { sheetPoint, shift, type Frame, type Point, type SheetPoint } from "../core/geometry/point";
 import { must } from "../core/result";
 import { radians, type Mm } from "../core/units";
 import type { InkLine, InkRole, InkText } from "./ink";
@@ -16,16 +16,17 @@ export const sheetRect = (role: InkRole, x: Mm, y: Mm, width: Mm, height: Mm): I
   sheetLine(role, [sheetPoint(x, y), sheetPoint(x + width, y), sheetPoint(x + width, y + height), sheetPoint(x, y + height)], true);
 
 /** Kappa: a quarter of a circle as one cubic, off by less than 0.03 % of the radius. */
-export const KAPPA = 0.5523;
+const KAPPA = 0.5523;
 
-export function sheetCircle(role: InkRole, x: Mm, y: Mm, radius: Mm): InkLine<"sheet"> {
-  const at = (u: number, v: number): SheetPoint => sheetPoint(x + u * radius, y + v * radius);
-  const quarter = (ax: number, ay: number, bx: number, by: number): EdgeCurve<"sheet"> => ({
+/** A circle as four curves, in any frame. */
+export function circleEdges<F extends Frame>(centre: Point<F>, radius: Mm): readonly EdgeCurve<F>[] {
+  const at = (u: number, v: number): Point<F> => shift(centre, u * radius, v * radius);
+  const quarter = (ax: number, ay: number, bx: number, by: number): EdgeCurve<F> => ({
     a: at(ax, ay),
     b: at(bx, by),
     curve: { c1: at(ax + KAPPA * bx, ay + KAPPA * by), c2: at(bx + KAPPA * ax, by + KAPPA * ay) },
   });
-  return { kind: "line", role, edges: [quarter(1, 0, 0, 1), quarter(0, 1, -1, 0), quarter(-1, 0, 0, -1), quarter(0, -1, 1, 0)], closed: true };
+  return [quarter(1, 0, 0, 1), quarter(0, 1, -1, 0), quarter(-1, 0, 0, -1), quarter(0, -1, 1, 0)];
 }
 
 export const sheetText = (

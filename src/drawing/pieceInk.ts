@@ -13,6 +13,7 @@ import { radians, type Mm } from "../core/units";
 import { BUST_POINT_WORDS, centreSeamWords, dartFoldWords, foldWords, GATHER_WORDS, GRAIN_WORDS, levelLineWords, OPENING_WORDS } from "../words/truePaper";
 import type { Ink, InkLine, InkRole, InkText } from "./ink";
 import { fitLines, textWidth } from "./fitLines";
+import { circleEdges } from "./inkShapes";
 
 type PieceInk = Ink<"piece">;
 
@@ -263,18 +264,7 @@ function notchInk({ kind, number, outward, stitch, cut }: Notch): readonly Piece
   ];
 }
 
-/** Kappa: a quarter of a circle as one cubic, off by less than 0.03 % of the radius. */
-const KAPPA = 0.5523;
-
-function circle(centre: PiecePoint, radius: Mm, role: InkRole): InkLine<"piece"> {
-  const at = (x: number, y: number): PiecePoint => piecePoint(centre.x + x * radius, centre.y + y * radius);
-  const quarter = (ax: number, ay: number, bx: number, by: number): EdgeCurve<"piece"> => ({
-    a: at(ax, ay),
-    b: at(bx, by),
-    curve: { c1: at(ax + KAPPA * bx, ay + KAPPA * by), c2: at(bx + KAPPA * ax, by + KAPPA * ay) },
-  });
-  return chain(role, [quarter(1, 0, 0, 1), quarter(0, 1, -1, 0), quarter(-1, 0, 0, -1), quarter(0, -1, 1, 0)], true);
-}
+const circle = (centre: PiecePoint, radius: Mm, role: InkRole): InkLine<"piece"> => chain(role, circleEdges(centre, radius), true);
 
 const cross = (at: PiecePoint, arm: Mm): readonly PieceInk[] => [
   polyline("mark", [shift(at, -arm, 0), shift(at, arm, 0)]),

@@ -162,7 +162,7 @@ function Seen({ work }: { readonly work: Work }) {
             Which half
           </th>
           <th scope="col" className="tr-into">
-            What it turned into
+            What I changed
           </th>
         </tr>
       </thead>

@@ -37,6 +37,8 @@ const CUT_OUT = "Cut the pieces out along the heavy line, the blade away from yo
 /** Seams in the order they are told. */
 const TOLD: readonly SeamName[] = ["shoulder", "side", "princess", "underBust", "waist", "centre", "armhole", "neck", "strap", "hem"];
 
+const placesWords = (seams: readonly SeamName[]): string => listWords(seams.map((seam) => (seam === "centre" ? "centre seams" : seamWords(seam, "front"))));
+
 /** "Allowances included: 15 mm, but 30 mm at the hem." One amount for most, and what differs; seams that no piece has are left out. */
 export function allowanceWords(pieces: readonly Piece[], allowances: Allowances, unit: LengthUnit): string {
   const has = (seam: SeamName): boolean => pieces.some(({ edges, centreOnFold }) => edges.some((edge) => edge.seam === seam) && !(seam === "centre" && centreOnFold));
@@ -51,11 +53,10 @@ export function allowanceWords(pieces: readonly Piece[], allowances: Allowances,
   if (first === undefined) return NOTHING_ALLOWED;
   const [most, own] = first;
   if (sorted.length === 1) return `Allowances included: ${most} all round.`;
-  const places = (of: readonly SeamName[]): string => listWords(of.map((seam) => (seam === "centre" ? "centre seams" : seamWords(seam, "front"))));
-  const others = sorted.slice(1).map(([amount, of]) => `${amount} at the ${places(of)}`);
+  const others = sorted.slice(1).map(([amount, of]) => `${amount} at the ${placesWords(of)}`);
   return own.length > seams.length / 2
     ? `Allowances included: ${most}, but ${listWords(others)}.`
-    : `Allowances included: ${[`${most} at the ${places(own)}`, ...others].join("; ")}.`;
+    : `Allowances included: ${[`${most} at the ${placesWords(own)}`, ...others].join("; ")}.`;
 }
 
 /** Pieces that are folds all round do not exist; a piece that is not of this plan has none to tell. */
