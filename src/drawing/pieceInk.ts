@@ -3,7 +3,7 @@ import { isInRing, type Lines } from "../core/cutting/room";
 import { isFoldedDown } from "../core/dart/dartCap";
 import type { TrueDart, TruePiece, Notch } from "../core/cutting/truePiece";
 import { lineEdge, type EdgeCurve } from "../core/geometry/edgeCurve";
-import { between, distance, midpoint, piecePoint, shift, type PiecePoint } from "../core/geometry/point";
+import { between, distance, midpoint, shift, type PiecePoint } from "../core/geometry/point";
 import { segmentIntersections, segmentNearest } from "../core/geometry/segment";
 import { outlineOf } from "../core/surgery/ring";
 import { legsOf } from "../core/dart/bowedLegs";

@@ -2,7 +2,7 @@
 import { readFileSync } from "node:fs";
 import { DOMParser } from "@xmldom/xmldom";
 import { expect, test, type Page } from "@playwright/test";
-import { DxfParser } from "dxf-parser";
+import DxfReader from "dxf-parser";
 import { linesOf, pageSizes, textOf } from "../support/poppler";
 import { expectNoAxeViolations, goTo } from "./support";
 
@@ -95,7 +95,7 @@ test("the same pieces come as SVG in millimetres and as DXF that a general reade
   expect(root?.getAttribute("width")).toMatch(/mm$/u);
   expect([...(root?.getElementsByTagName("g") ?? [])].map((group) => group.getAttribute("id"))).toEqual(expect.arrayContaining(["front", "back", "frontBasque", "backBasque"]));
   const dxf = await fileOf(page, "Make the DXF");
-  const read = new DxfParser().parseSync(new TextDecoder().decode(dxf.bytes));
+  const read = new DxfReader().parseSync(new TextDecoder().decode(dxf.bytes));
   expect(Object.keys(read?.blocks ?? {}).length).toBeGreaterThanOrEqual(4);
 });
 
