@@ -15,7 +15,9 @@ const first = must(demos[0], "a demo work");
 
 const store = createWorkStore(first);
 const library = await openLibrary();
-const keeper = library.ok ? createKeeper(store, library.value, first) : createKeeper(store, null, first, library.failure);
+const keeper = library.ok
+  ? createKeeper(store, library.value, first)
+  : createKeeper(store, null, first, library.failure);
 await keeper.start();
 
 createRoot(root).render(

@@ -50,7 +50,9 @@ function answerTo(args: readonly string[]): Result<string, string> {
     const words = planFailureWords(plan.failure, work.value.unit, work.value.pattern.chart.sizes.length);
     return fail(`${file}: ${words.title}. ${words.text}`);
   }
-  return ok(json ? `${JSON.stringify(planReport(work.value, plan.value), null, 2)}\n` : checklistText(work.value, plan.value));
+  return ok(
+    json ? `${JSON.stringify(planReport(work.value, plan.value), null, 2)}\n` : checklistText(work.value, plan.value),
+  );
 }
 
 /** One line, whatever the file or the argument was called. */

@@ -13,7 +13,9 @@ Exit code 0 when there is a plan; 2 when the file cannot be read or gives no
 plan, with one line on standard error that says why.
 `;
 
-export type Command = { readonly kind: "help" } | { readonly kind: "plan"; readonly file: string; readonly json: boolean };
+export type Command =
+  | { readonly kind: "help" }
+  | { readonly kind: "plan"; readonly file: string; readonly json: boolean };
 
 /** @returns the command, or one line that says what is wrong with the arguments */
 export function readArguments(args: readonly string[]): Result<Command, string> {

@@ -85,7 +85,12 @@ function reportLevel(levels: readonly PlannedLevel[], name: PlannedLevel["level"
   const level = levels.find((one) => one.level === name);
   return level === undefined
     ? undefined
-    : { between: level.between, share: share(level.share), target_mm: mm(level.target), finished_mm: mm(level.finished) };
+    : {
+        between: level.between,
+        share: share(level.share),
+        target_mm: mm(level.target),
+        finished_mm: mm(level.finished),
+      };
 }
 
 export function planReport(work: Work, plan: Plan): PlanReport {

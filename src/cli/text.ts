@@ -14,7 +14,11 @@ import { COLUMNS, hanging, widthOf, withAmount, wrap } from "./layout";
 const RIGHT = 16;
 const FIRST_LETTER = 97;
 
-const heading = (title: string): readonly string[] => ["", title.toUpperCase(), "-".repeat(Math.min(COLUMNS, widthOf(title)))];
+const heading = (title: string): readonly string[] => [
+  "",
+  title.toUpperCase(),
+  "-".repeat(Math.min(COLUMNS, widthOf(title))),
+];
 
 function sizes(work: Work, plan: Plan): readonly string[] {
   const { frame, cup, bust } = plan.sizing;
@@ -33,13 +37,16 @@ function sizes(work: Work, plan: Plan): readonly string[] {
 
 function sure(work: Work): readonly string[] {
   const passage = surePassage(work);
-  return passage === null ? [] : [...heading("How sure"), ...wrap(passage.said.join(" "), COLUMNS), ...wrap(passage.next, COLUMNS)];
+  return passage === null
+    ? []
+    : [...heading("How sure"), ...wrap(passage.said.join(" "), COLUMNS), ...wrap(passage.next, COLUMNS)];
 }
 
 function verdict(work: Work, plan: Plan): readonly string[] {
   const { failing, notes } = planDoubts(plan, work.unit);
   const noted = notes.flatMap((note) => hanging("  - ", note));
-  if (failing.length === 0) return [...heading("Checks"), `All ${plan.checks.length} checks on this plan hold.`, ...noted];
+  if (failing.length === 0)
+    return [...heading("Checks"), `All ${plan.checks.length} checks on this plan hold.`, ...noted];
   return [
     ...heading("Before you cut"),
     failing.length === 1 ? "One thing does not hold:" : `${failing.length} things do not hold:`,

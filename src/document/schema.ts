@@ -38,7 +38,11 @@ const pattern = z.strictObject({
   }),
   ease,
   length: z.enum(["waist", "hip"]),
-  closure: z.strictObject({ place: z.enum(["centreBack", "side"]), belowWaist: length, buttons: z.exactOptional(buttons) }),
+  closure: z.strictObject({
+    place: z.enum(["centreBack", "side"]),
+    belowWaist: length,
+    buttons: z.exactOptional(buttons),
+  }),
   style: z.enum(STYLE_NAMES),
   strap: z.enum(["thin", "wide"]),
 });

@@ -11,7 +11,11 @@ export type WorkFileFailure =
   | { readonly code: "file/newer"; readonly version: number; readonly known: number }
   | { readonly code: "file/damaged"; readonly places: readonly string[] };
 
-const envelope = z.object({ bodicewright: z.literal("work"), version: z.int().check(z.gte(1)), work: z.optional(z.unknown()) });
+const envelope = z.object({
+  bodicewright: z.literal("work"),
+  version: z.int().check(z.gte(1)),
+  work: z.optional(z.unknown()),
+});
 
 /** How many damaged places are named. */
 const PLACES_NAMED = 3;
@@ -22,7 +26,11 @@ const PLACES_NAMED = 3;
  * @param text the file's text, whatever it is
  * @returns the work, brought up to the current version; or why it cannot be read. Nothing is changed on a failure.
  */
-export function readWorkFile(text: string, upgrades: Upgrades = UPGRADES, current = CURRENT_VERSION): Result<Work, WorkFileFailure> {
+export function readWorkFile(
+  text: string,
+  upgrades: Upgrades = UPGRADES,
+  current = CURRENT_VERSION,
+): Result<Work, WorkFileFailure> {
   const json = parseJson(text);
   if (!json.ok) return json;
   const found = envelope.safeParse(json.value);
@@ -34,7 +42,12 @@ export function readWorkFile(text: string, upgrades: Upgrades = UPGRADES, curren
 }
 
 /** An older work that is damaged may be beyond its upgrade, which is written for sound ones. */
-function upgrade(work: unknown, version: number, current: number, upgrades: Upgrades): Result<unknown, WorkFileFailure> {
+function upgrade(
+  work: unknown,
+  version: number,
+  current: number,
+  upgrades: Upgrades,
+): Result<unknown, WorkFileFailure> {
   try {
     return ok(upgradeWork(work, version, current, upgrades));
   } catch {

@@ -28,7 +28,9 @@ export interface BustCuts {
 
 /** Of each piece that a bust alteration of the plan cuts; none where none is made. */
 export function bustCuts(plan: Pick<Plan, "slips">): readonly BustCuts[] {
-  return plan.slips.flatMap((slip) => (slip.what.kind === "bust" && slip.outcome.ok ? cutsOf(slip.what, slip.outcome.value) : []));
+  return plan.slips.flatMap((slip) =>
+    slip.what.kind === "bust" && slip.outcome.ok ? cutsOf(slip.what, slip.outcome.value) : [],
+  );
 }
 
 type BustWhat = Extract<Slip["what"], { kind: "bust" }>;
@@ -61,5 +63,10 @@ const areaOf = (surgery: readonly SurgeryTrace[], piece: PieceName): number =>
 
 function around(a: Box, b: Box): Box {
   const [x, y] = [Math.min(a.x, b.x), Math.min(a.y, b.y)];
-  return { x, y, width: Math.max(a.x + a.width, b.x + b.width) - x, height: Math.max(a.y + a.height, b.y + b.height) - y };
+  return {
+    x,
+    y,
+    width: Math.max(a.x + a.width, b.x + b.width) - x,
+    height: Math.max(a.y + a.height, b.y + b.height) - y,
+  };
 }

@@ -96,16 +96,32 @@ export function chartPlot({ across, up, sizes, standard, body, unit }: PlotInput
   const inner = ringOf(across, up, RINGS.half);
   const hers = saneOf(body, across, up);
   const spanOf = (girth: Girth, ring: readonly Mm[], own: Measured | undefined): Span =>
-    spanOver([...bodies.map((each) => each[girth]), ...ring, ...sizes.map((size) => size[girth]), ...(own === undefined ? [] : [own.value - reachOf(own), own.value + reachOf(own)])]);
-  const acrossSpan = spanOf(across, outer.map(([a]) => a), hers?.across);
-  const upSpan = spanOf(up, outer.map(([, b]) => b), hers?.up);
+    spanOver([
+      ...bodies.map((each) => each[girth]),
+      ...ring,
+      ...sizes.map((size) => size[girth]),
+      ...(own === undefined ? [] : [own.value - reachOf(own), own.value + reachOf(own)]),
+    ]);
+  const acrossSpan = spanOf(
+    across,
+    outer.map(([a]) => a),
+    hers?.across,
+  );
+  const upSpan = spanOf(
+    up,
+    outer.map(([, b]) => b),
+    hers?.up,
+  );
   const x = scaleOf(acrossSpan, EDGES.left, EDGES.right);
   const y = scaleOf(upSpan, EDGES.bottom, EDGES.top);
   const place = (each: Readonly<Record<Girth, Mm>>): PlotPoint => ({ x: x(each[across]), y: y(each[up]) });
-  const ringPath = (ring: ReturnType<typeof ringOf>): string => `${pathOf(ring.map(([a, b]) => ({ x: x(a), y: y(b) })))}Z`;
+  const ringPath = (ring: ReturnType<typeof ringOf>): string =>
+    `${pathOf(ring.map(([a, b]) => ({ x: x(a), y: y(b) })))}Z`;
   const wearer = hers === null ? null : wearerAt(hers, x, y);
   const naming = { wearer: wearer === null ? null : around(wearer), written: [] };
-  const [own, other] = isLower(standard, sizes, across, up) ? (["above", "below"] as const) : (["below", "above"] as const);
+  const [own, other] = isLower(standard, sizes, across, up)
+    ? (["above", "below"] as const)
+    : (["below", "above"] as const);
   return {
     width: WIDTH,
     height: HEIGHT,
@@ -144,7 +160,12 @@ function wearerAt({ across, up }: Hers, x: Scale, y: Scale): NonNullable<ChartPl
 
 const endsOf = (values: readonly Mm[]): readonly [Mm, Mm] => [Math.min(...values), Math.max(...values)];
 
-const around = ({ x, y, reachX, reachY }: NonNullable<ChartPlot["wearer"]>): Area => ({ left: x - reachX, right: x + reachX, top: y - reachY, bottom: y + reachY });
+const around = ({ x, y, reachX, reachY }: NonNullable<ChartPlot["wearer"]>): Area => ({
+  left: x - reachX,
+  right: x + reachX,
+  top: y - reachY,
+  bottom: y + reachY,
+});
 
 /** How far a mean of readings reaches to either side, nine times in ten. */
 const reachOf = ({ spread }: Measured): Mm => NINE_OF_TEN * spread;
@@ -157,7 +178,9 @@ function saneOf(body: MeasuredBody, across: Girth, up: Girth): Hers | null {
     return value >= least && value <= most;
   };
   const [first, second] = [body[MEASURE[across]], body[MEASURE[up]]];
-  return first === undefined || second === undefined || !isSane(across) || !isSane(up) ? null : { across: first, up: second };
+  return first === undefined || second === undefined || !isSane(across) || !isSane(up)
+    ? null
+    : { across: first, up: second };
 }
 
 function ticksOf({ least, most }: Span, unit: LengthUnit, scale: Scale): readonly PlotTick[] {
@@ -172,7 +195,8 @@ function ticksOf({ least, most }: Span, unit: LengthUnit, scale: Scale): readonl
 }
 
 const hundredth = (value: number): number => Math.round(value * 100) / 100;
-const pathOf = (points: readonly PlotPoint[]): string => points.map(({ x, y }, at) => `${at === 0 ? "M" : "L"}${hundredth(x)} ${hundredth(y)}`).join("");
+const pathOf = (points: readonly PlotPoint[]): string =>
+  points.map(({ x, y }, at) => `${at === 0 ? "M" : "L"}${hundredth(x)} ${hundredth(y)}`).join("");
 
 /** Whether the standard's middle size lies under the pattern's line, by the pattern's size next to it. */
 function isLower(standard: readonly StandardSize[], sizes: readonly StandardSize[], across: Girth, up: Girth): boolean {
@@ -189,7 +213,8 @@ interface Area {
   readonly bottom: number;
 }
 
-const overlap = (a: Area, b: Area): boolean => a.left < b.right && b.left < a.right && a.top < b.bottom && b.top < a.bottom;
+const overlap = (a: Area, b: Area): boolean =>
+  a.left < b.right && b.left < a.right && a.top < b.bottom && b.top < a.bottom;
 
 /** Rough width of a letter or digit, and height of a line of writing. */
 const LETTER = 7;
@@ -198,7 +223,8 @@ const WRITING = 12;
 type Side = "below" | "above";
 
 /** Below to the right of a point, or above to its left: a chart's line climbs to the right. */
-const nameAt = ({ x, y }: PlotPoint, side: Side): PlotName => (side === "below" ? { x: x + 5, y: y + 13, anchor: "start" } : { x: x - 5, y: y - 5, anchor: "end" });
+const nameAt = ({ x, y }: PlotPoint, side: Side): PlotName =>
+  side === "below" ? { x: x + 5, y: y + 13, anchor: "start" } : { x: x - 5, y: y - 5, anchor: "end" };
 
 function areaOf({ x, y, anchor }: PlotName, label: string): Area {
   const width = label.length * LETTER;
@@ -206,7 +232,8 @@ function areaOf({ x, y, anchor }: PlotName, label: string): Area {
   return { left, right: left + width, top: y - WRITING + 2, bottom: y + 2 };
 }
 
-const isIn = (outer: Area, { left, right, top, bottom }: Area): boolean => left >= outer.left && right <= outer.right && top >= outer.top && bottom <= outer.bottom;
+const isIn = (outer: Area, { left, right, top, bottom }: Area): boolean =>
+  left >= outer.left && right <= outer.right && top >= outer.top && bottom <= outer.bottom;
 
 const PICTURE: Area = { left: 0, right: WIDTH, top: 0, bottom: HEIGHT };
 
@@ -220,7 +247,11 @@ interface Naming {
 }
 
 /** The line, its last size named before the others. */
-function lineOf(sizes: readonly StandardSize[], place: (size: StandardSize) => PlotPoint, { side, within, wearer, written }: Naming): PlotLine | null {
+function lineOf(
+  sizes: readonly StandardSize[],
+  place: (size: StandardSize) => PlotPoint,
+  { side, within, wearer, written }: Naming,
+): PlotLine | null {
   if (sizes.length === 0) return null;
   const points = sizes.map((size) => ({ ...place(size), label: size.label }));
   const names = new Map<string, PlotName>();

@@ -69,7 +69,8 @@ class Flow {
     wrapped(text, this.box.width - indent, size, bold).forEach((line, index) => {
       this.need(leading);
       this.y += leading;
-      if (index === 0 && mark !== undefined) this.add(sheetText("note", this.box.x, this.y - leading * 0.25, mark, { size, bold: true }));
+      if (index === 0 && mark !== undefined)
+        this.add(sheetText("note", this.box.x, this.y - leading * 0.25, mark, { size, bold: true }));
       this.add(sheetText("note", this.box.x + indent, this.y - leading * 0.25, line, { size, bold }));
     });
   }
@@ -80,7 +81,11 @@ class Flow {
 }
 
 /** All of the first pages but the map, within a box; `end` is how far down the last of them comes. */
-export function coverInk(box: CoverBox, words: CoverWords, key: CoverKey): { readonly pages: readonly (readonly Ink<"sheet">[])[]; readonly end: Mm } {
+export function coverInk(
+  box: CoverBox,
+  words: CoverWords,
+  key: CoverKey,
+): { readonly pages: readonly (readonly Ink<"sheet">[])[]; readonly end: Mm } {
   const flow = new Flow(box);
   flow.write(words.kind);
   flow.write(words.name, { size: 7, bold: true });
@@ -129,19 +134,33 @@ function keyRows(width: Mm, { overlay, before, printed }: CoverKey): readonly Ro
     ...printed.map(({ label, size }) => ({ role: "printed" as const, words: printedKey(label), size })),
   ];
   const columns = Math.max(1, Math.floor(width / COLUMN));
-  const rows = Array.from({ length: Math.ceil(lines.length / columns) }, (_, row): Row => (x, y) =>
-    lines.slice(row * columns, (row + 1) * columns).flatMap(({ role, words, size }, column) => {
-      const left = x + (column * width) / columns;
-      const line = sheetLine(role, [sheetPoint(left, y - 1), sheetPoint(left + SAMPLE, y - 1)]);
-      return [size === undefined ? line : { ...line, size }, sheetText("note", left + SAMPLE + 2, y, shortened(words, width / columns - SAMPLE - 3, 2.7), { size: 2.7 })];
-    }),
+  const rows = Array.from(
+    { length: Math.ceil(lines.length / columns) },
+    (_, row): Row =>
+      (x, y) =>
+        lines.slice(row * columns, (row + 1) * columns).flatMap(({ role, words, size }, column) => {
+          const left = x + (column * width) / columns;
+          const line = sheetLine(role, [sheetPoint(left, y - 1), sheetPoint(left + SAMPLE, y - 1)]);
+          return [
+            size === undefined ? line : { ...line, size },
+            sheetText("note", left + SAMPLE + 2, y, shortened(words, width / columns - SAMPLE - 3, 2.7), { size: 2.7 }),
+          ];
+        }),
   );
   const marks = MARK_KEY[overlay ? "overlay" : "pieces"].flatMap((sentence) => wrapped(sentence, width, 2.7));
-  return [...rows, ...marks.map((text): Row => (x, y) => [sheetText("note", x, y, text, { size: 2.7 })])];
+  return [
+    ...rows,
+    ...marks.map((text): Row => (x, y) => [sheetText("note", x, y, text, { size: 2.7 })]),
+  ];
 }
 
 /** The map in small: as large as it can be within a box. Names are kept readable. */
-export function mapInk(box: CoverBox, layout: SheetLayout, outlines: readonly SheetPiece[], overlap: Mm): readonly Ink<"sheet">[] {
+export function mapInk(
+  box: CoverBox,
+  layout: SheetLayout,
+  outlines: readonly SheetPiece[],
+  overlap: Mm,
+): readonly Ink<"sheet">[] {
   const scale = Math.min(box.width / layout.width, box.height / layout.height, 0.5);
   const dx = box.x + (box.width - layout.width * scale) / 2;
   const ink = scaledInk(sheetMap(layout, outlines, overlap, Math.min(26, 3.4 / scale)), scale, dx, box.y);
@@ -150,7 +169,14 @@ export function mapInk(box: CoverBox, layout: SheetLayout, outlines: readonly Sh
 
 const LEAST_MAP_TYPE: Mm = 2;
 
-const wholeGroup = (id: string, label: string, ink: readonly Ink<"sheet">[]): InkGroup => ({ id, label, dx: 0, dy: 0, clip: null, ink });
+const wholeGroup = (id: string, label: string, ink: readonly Ink<"sheet">[]): InkGroup => ({
+  id,
+  label,
+  dx: 0,
+  dy: 0,
+  clip: null,
+  ink,
+});
 
 /** The first page of a tiled sheet; a second one where all that is to be said leaves no room for the map. */
 export function coverPages(

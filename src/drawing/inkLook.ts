@@ -40,4 +40,13 @@ export const INK_LOOK: Readonly<Record<InkRole, InkLook>> = {
 };
 
 /** Dashes of the printed sizes, smallest first, as printed patterns tell their sizes apart; after the last they begin anew. */
-export const SIZE_DASHES: readonly (readonly Mm[])[] = [[], [5, 1.5], [2, 1], [7, 1.5, 1, 1.5], [0.6, 1.2], [4, 1, 0.6, 1, 0.6, 1], [9, 2], [3, 1, 1, 1]];
+export const SIZE_DASHES: readonly (readonly Mm[])[] = [
+  [],
+  [5, 1.5],
+  [2, 1],
+  [7, 1.5, 1, 1.5],
+  [0.6, 1.2],
+  [4, 1, 0.6, 1, 0.6, 1],
+  [9, 2],
+  [3, 1, 1, 1],
+];

@@ -13,7 +13,11 @@ export const sheetLine = (role: InkRole, points: readonly SheetPoint[], closed =
 };
 
 export const sheetRect = (role: InkRole, x: Mm, y: Mm, width: Mm, height: Mm): InkLine<"sheet"> =>
-  sheetLine(role, [sheetPoint(x, y), sheetPoint(x + width, y), sheetPoint(x + width, y + height), sheetPoint(x, y + height)], true);
+  sheetLine(
+    role,
+    [sheetPoint(x, y), sheetPoint(x + width, y), sheetPoint(x + width, y + height), sheetPoint(x, y + height)],
+    true,
+  );
 
 /** Kappa: a quarter of a circle as one cubic, off by less than 0.03 % of the radius. */
 const KAPPA = 0.5523;
@@ -34,7 +38,12 @@ export const sheetText = (
   x: Mm,
   y: Mm,
   text: string,
-  options: { readonly size: Mm; readonly anchor?: InkText<"sheet">["anchor"]; readonly bold?: boolean; readonly turn?: number },
+  options: {
+    readonly size: Mm;
+    readonly anchor?: InkText<"sheet">["anchor"];
+    readonly bold?: boolean;
+    readonly turn?: number;
+  },
 ): InkText<"sheet"> => ({
   kind: "text",
   role,

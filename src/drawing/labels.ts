@@ -43,10 +43,16 @@ function areaOf(label: Label, mmPerPixel: number): Area {
   const width = (Math.max(...label.lines.map((line) => line.length)) * LETTER + 2 * ASIDE) * size;
   const start = label.anchor === "start" ? label.x : label.anchor === "end" ? label.x - width : label.x - width / 2;
   const left = label.anchor === "start" ? start - ASIDE * size : label.anchor === "end" ? start + ASIDE * size : start;
-  return { left, right: left + width, top: label.y - size, bottom: label.y + (label.lines.length - 1) * LINE * size + size * 0.3 };
+  return {
+    left,
+    right: left + width,
+    top: label.y - size,
+    bottom: label.y + (label.lines.length - 1) * LINE * size + size * 0.3,
+  };
 }
 
-const overlap = (a: Area, b: Area): boolean => a.left < b.right && b.left < a.right && a.top < b.bottom && b.top < a.bottom;
+const overlap = (a: Area, b: Area): boolean =>
+  a.left < b.right && b.left < a.right && a.top < b.bottom && b.top < a.bottom;
 
 /**
  * Moves labels down until they are free of others, and leaves out those that find no free place.
@@ -61,7 +67,8 @@ export function keepApart(all: readonly Label[], mmPerPixel: number): readonly L
     const lines = isFar(mmPerPixel) ? (label.far ?? label.lines.slice(0, 1)) : label.lines;
     if (lines.length === 0) continue;
     const y = label.y + (label.below ?? 0) * mmPerPixel;
-    const moves = label.kind === "size" && isFar(mmPerPixel) ? 0 : (label.moves ?? (label.kind === "size" ? 0 : MOST_MOVES));
+    const moves =
+      label.kind === "size" && isFar(mmPerPixel) ? 0 : (label.moves ?? (label.kind === "size" ? 0 : MOST_MOVES));
     for (let down = 0; down <= moves; down += 1) {
       const placed: Label = { ...label, lines, y: y + down * step };
       const area = areaOf(placed, mmPerPixel);

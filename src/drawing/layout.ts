@@ -26,9 +26,24 @@ const TOGETHER: Mm = 45;
 const BETWEEN: Mm = 55;
 
 /** Front and back of the body, each from above: what lies side by side, and what hangs under it. */
-const GROUPS: readonly { readonly uppers: readonly PieceName[]; readonly below: readonly (readonly [PieceName, Row])[] }[] = [
-  { uppers: ["front", "centreFront", "sideFront", "cup"], below: [["frontBand", "band"], ["frontBasque", "basque"]] },
-  { uppers: ["back"], below: [["backBand", "band"], ["backBasque", "basque"]] },
+const GROUPS: readonly {
+  readonly uppers: readonly PieceName[];
+  readonly below: readonly (readonly [PieceName, Row])[];
+}[] = [
+  {
+    uppers: ["front", "centreFront", "sideFront", "cup"],
+    below: [
+      ["frontBand", "band"],
+      ["frontBasque", "basque"],
+    ],
+  },
+  {
+    uppers: ["back"],
+    below: [
+      ["backBand", "band"],
+      ["backBasque", "basque"],
+    ],
+  },
   { uppers: ["strap"], below: [] },
 ];
 
@@ -48,10 +63,16 @@ export function placePieces(sizes: readonly (readonly Piece[])[]): readonly Plac
       const box = boxes.get(name);
       return box === undefined ? [] : [{ of, name, box }];
     });
-  const uppers = found(GROUPS.flatMap((group) => group.uppers), (name) => name).filter(({ name }) => name !== "strap");
+  const uppers = found(
+    GROUPS.flatMap((group) => group.uppers),
+    (name) => name,
+  ).filter(({ name }) => name !== "strap");
   const top = uppers.length === 0 ? 0 : Math.min(...uppers.map(({ box }) => box.y));
   const bottom = Math.max(top, ...uppers.map(({ box }) => box.y + box.height));
-  const bands = found(GROUPS.flatMap(({ below }) => below.filter(([, row]) => row === "band")), ([name]) => name);
+  const bands = found(
+    GROUPS.flatMap(({ below }) => below.filter(([, row]) => row === "band")),
+    ([name]) => name,
+  );
   const bandHeight = Math.max(0, ...bands.map(({ box }) => box.height));
   const rowTop: Readonly<Record<Exclude<Row, "upper">, Mm>> = {
     band: bottom - top + BETWEEN,

@@ -5,7 +5,15 @@ import { distance, midpoint, piecePoint, rotateAbout, shift, type PiecePoint } f
 import type { LengthUnit } from "../core/plan/work";
 import { must } from "../core/result";
 import { radians, type Mm, type Radians } from "../core/units";
-import { amountWords, centreArrowWords, layOnSentence, layOnWords, stripOf, stripTitle, upWords } from "../words/overlay";
+import {
+  amountWords,
+  centreArrowWords,
+  layOnSentence,
+  layOnWords,
+  stripOf,
+  stripTitle,
+  upWords,
+} from "../words/overlay";
 import type { Ink, InkLine, InkRole, InkText } from "./ink";
 
 type PieceInk = Ink<"piece">;
@@ -36,7 +44,9 @@ export function overlayInk(patch: Patch, frame: Frame, unit: LengthUnit): readon
   const lines: InkLine<"piece">[] = [
     inkLine("frame", ringEdges(patch.ring), true),
     ...patch.neighbours.map((line) => ({ ...inkLine("printed", line.edges), size: line.size })),
-    ...patch.frame.map(({ kind, edges }) => (kind === "level" ? inkLine("level", edges) : { ...inkLine("layOn", edges), size: frame.size })),
+    ...patch.frame.map(({ kind, edges }) =>
+      kind === "level" ? inkLine("level", edges) : { ...inkLine("layOn", edges), size: frame.size },
+    ),
     ...patch.changed.map(({ edges }) => inkLine("changed", edges)),
     ...patch.layOn.flatMap(({ at }) => cross(at)),
     ...patch.ends.flatMap(dartEnd),
@@ -45,7 +55,12 @@ export function overlayInk(patch: Patch, frame: Frame, unit: LengthUnit): readon
   return [...lines, ...title, ...labelInk(patch, frame, unit, lines)];
 }
 
-const inkLine = (role: InkRole, edges: readonly EdgeCurve<"piece">[], closed = false): InkLine<"piece"> => ({ kind: "line", role, edges, closed });
+const inkLine = (role: InkRole, edges: readonly EdgeCurve<"piece">[], closed = false): InkLine<"piece"> => ({
+  kind: "line",
+  role,
+  edges,
+  closed,
+});
 
 const ringEdges = (ring: readonly PiecePoint[]): readonly EdgeCurve<"piece">[] =>
   ring.map((a, index) => lineEdge(a, must(ring[(index + 1) % ring.length], "corner")));
@@ -81,7 +96,16 @@ function titleInk(patch: Patch, frame: string): readonly PieceInk[] {
   const words = lines.map(({ text, size, bold }): InkText<"piece"> => {
     foot += size * 1.25;
     const at = inBox(title, -title.width / 2, foot);
-    return { kind: "text", role: "title", at, anchor: "start", text, size, turn: title.turn, ...(bold ? { bold: true } : {}) };
+    return {
+      kind: "text",
+      role: "title",
+      at,
+      anchor: "start",
+      text,
+      size,
+      turn: title.turn,
+      ...(bold ? { bold: true } : {}),
+    };
   });
   // Arrows point as the piece lies, however the words are turned.
   const row = title.height / 2 - ARROW / 2 - 0.5;
@@ -96,7 +120,8 @@ function titleInk(patch: Patch, frame: string): readonly PieceInk[] {
 
 const ARROW: Mm = 8;
 
-const fitting = (text: string, size: Mm, width: Mm): Mm => Math.max(SMALL_TYPE, Math.min(size, width / (text.length * LETTER)));
+const fitting = (text: string, size: Mm, width: Mm): Mm =>
+  Math.max(SMALL_TYPE, Math.min(size, width / (text.length * LETTER)));
 
 const arrowWords = (title: SlantBox, x: Mm, row: Mm, text: string): InkText<"piece"> => ({
   kind: "text",
@@ -130,19 +155,38 @@ interface Wanted {
 }
 
 /** Words beside points and lines, each where it covers least; joined to its point by a fine line where it stands off. */
-function labelInk(patch: Patch, frame: Frame, unit: LengthUnit, lines: readonly InkLine<"piece">[]): readonly PieceInk[] {
+function labelInk(
+  patch: Patch,
+  frame: Frame,
+  unit: LengthUnit,
+  lines: readonly InkLine<"piece">[],
+): readonly PieceInk[] {
   const drawn = lines.filter(({ role }) => role !== "frame").flatMap(({ edges }) => edges.flatMap(sampled));
   const taken: Box[] = [boxOf(patch.title)];
   return wantedLabels(patch, frame, unit).flatMap((label): PieceInk[] => {
-    const spots = spotsFor(label, patch.title.turn).filter(({ box }) => cornersOf(box).every((p) => isInRing(patch.ring, p)));
+    const spots = spotsFor(label, patch.title.turn).filter(({ box }) =>
+      cornersOf(box).every((p) => isInRing(patch.ring, p)),
+    );
     const best = spots
-      .map((spot) => ({ spot, cost: spot.off * 0.6 + costOf(spot.box, drawn, taken) + leaderCost(leaderOf(spot, label.at), taken) }))
+      .map((spot) => ({
+        spot,
+        cost: spot.off * 0.6 + costOf(spot.box, drawn, taken) + leaderCost(leaderOf(spot, label.at), taken),
+      }))
       .toSorted((a, b) => a.cost - b.cost)[0];
     if (best === undefined) return [];
     const { box, at, turn } = best.spot;
     const leader = leaderOf(best.spot, label.at);
     taken.push(box);
-    const words: InkText<"piece"> = { kind: "text", role: label.role, at, anchor: "start", text: label.text, size: SMALL_TYPE, turn, ...(label.bold ? { bold: true } : {}) };
+    const words: InkText<"piece"> = {
+      kind: "text",
+      role: label.role,
+      at,
+      anchor: "start",
+      text: label.text,
+      size: SMALL_TYPE,
+      turn,
+      ...(label.bold ? { bold: true } : {}),
+    };
     if (leader === null) return [words];
     drawn.push(...sampled(leader));
     return [words, inkLine("note", [leader])];
@@ -169,12 +213,33 @@ function isInBox(box: Box, p: PiecePoint): boolean {
 const LEADER_FROM: Mm = 6;
 
 function wantedLabels(patch: Patch, frame: Frame, unit: LengthUnit): readonly Wanted[] {
-  const names = patch.layOn.map(({ name, at }: LayOnPoint): Wanted => ({ role: "layOn", text: layOnWords(name, patch.tissue), at, bold: false }));
-  const amounts = patch.amounts.map((amount): Wanted => ({ role: "changed", text: amountWords(amount, unit), at: amount.at, bold: true }));
+  const names = patch.layOn.map(({ name, at }: LayOnPoint): Wanted => ({
+    role: "layOn",
+    text: layOnWords(name, patch.tissue),
+    at,
+    bold: false,
+  }));
+  const amounts = patch.amounts.map((amount): Wanted => ({
+    role: "changed",
+    text: amountWords(amount, unit),
+    at: amount.at,
+    bold: true,
+  }));
   const others = [...new Set(patch.neighbours.map(({ label }) => label))].flatMap((label) =>
-    sizeLabel(label, patch.neighbours.filter((line: NeighbourLine) => line.label === label)),
+    sizeLabel(
+      label,
+      patch.neighbours.filter((line: NeighbourLine) => line.label === label),
+    ),
   );
-  return [...names, ...amounts, ...sizeLabel(`${frame.label}, lay on`, patch.frame.filter(({ kind }) => kind === "seam")), ...others];
+  return [
+    ...names,
+    ...amounts,
+    ...sizeLabel(
+      `${frame.label}, lay on`,
+      patch.frame.filter(({ kind }) => kind === "seam"),
+    ),
+    ...others,
+  ];
 }
 
 function sizeLabel(label: string, chains: readonly PatchLine[]): readonly Wanted[] {
@@ -234,7 +299,12 @@ const within = ({ centre, turn }: Box, p: PiecePoint): PiecePoint => {
 
 const cornersOf = (box: Box): readonly PiecePoint[] =>
   [-1, 1].flatMap((x) => [-1, 1].map((y) => inBox(box, (x * box.width) / 2, (y * box.height) / 2)));
-const sidesOf = (box: Box): readonly PiecePoint[] => [inBox(box, 0, -box.height / 2), inBox(box, 0, box.height / 2), inBox(box, -box.width / 2, 0), inBox(box, box.width / 2, 0)];
+const sidesOf = (box: Box): readonly PiecePoint[] => [
+  inBox(box, 0, -box.height / 2),
+  inBox(box, 0, box.height / 2),
+  inBox(box, -box.width / 2, 0),
+  inBox(box, box.width / 2, 0),
+];
 
 const CLEAR: Mm = 0.7;
 const OVER_LINE = 2;
@@ -258,10 +328,20 @@ function doOverlap(a: Box, b: Box): boolean {
 /** Whether the corners of the other lie past one and the same side of the first. */
 function areApart(one: Box, other: Box): boolean {
   const corners = cornersOf(other).map((p) => within(one, p));
-  return arePast(corners.map(({ x }) => x), one.width / 2) || arePast(corners.map(({ y }) => y), one.height / 2);
+  return (
+    arePast(
+      corners.map(({ x }) => x),
+      one.width / 2,
+    ) ||
+    arePast(
+      corners.map(({ y }) => y),
+      one.height / 2,
+    )
+  );
 }
 
-const arePast = (values: readonly Mm[], half: Mm): boolean => values.every((v) => v > half + CLEAR) || values.every((v) => v < -half - CLEAR);
+const arePast = (values: readonly Mm[], half: Mm): boolean =>
+  values.every((v) => v > half + CLEAR) || values.every((v) => v < -half - CLEAR);
 
 /** The ring goes round clockwise on screen: what lies within is on the same side of all four. */
 const isInRing = (ring: readonly PiecePoint[], p: PiecePoint): boolean =>

@@ -63,4 +63,5 @@ export function pieceDiagram(plan: Plan, name: PieceName, unit: LengthUnit): Pie
   };
 }
 
-const named = (pieces: readonly Piece[], name: PieceName): Piece | undefined => pieces.find((piece) => piece.name === name);
+const named = (pieces: readonly Piece[], name: PieceName): Piece | undefined =>
+  pieces.find((piece) => piece.name === name);

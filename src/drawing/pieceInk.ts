@@ -10,7 +10,16 @@ import { legsOf } from "../core/dart/bowedLegs";
 import type { Piece } from "../core/pattern/piece";
 import { must } from "../core/result";
 import { radians, type Mm } from "../core/units";
-import { BUST_POINT_WORDS, centreSeamWords, dartFoldWords, foldWords, GATHER_WORDS, GRAIN_WORDS, levelLineWords, OPENING_WORDS } from "../words/truePaper";
+import {
+  BUST_POINT_WORDS,
+  centreSeamWords,
+  dartFoldWords,
+  foldWords,
+  GATHER_WORDS,
+  GRAIN_WORDS,
+  levelLineWords,
+  OPENING_WORDS,
+} from "../words/truePaper";
 import type { Ink, InkLine, InkRole, InkText } from "./ink";
 import { fitLines, textWidth } from "./fitLines";
 import { circleEdges } from "./inkShapes";
@@ -21,13 +30,27 @@ const NO_TURN = radians(0);
 /** Small writing on a piece, mm (about 8 points). */
 const SMALL: Mm = 2.9;
 
-const chain = (role: InkRole, edges: readonly EdgeCurve<"piece">[], closed = false): InkLine<"piece"> => ({ kind: "line", role, edges, closed });
+const chain = (role: InkRole, edges: readonly EdgeCurve<"piece">[], closed = false): InkLine<"piece"> => ({
+  kind: "line",
+  role,
+  edges,
+  closed,
+});
 
 /** Straight from point to point. */
 const polyline = (role: InkRole, points: readonly PiecePoint[], closed = false): InkLine<"piece"> =>
-  chain(role, points.slice(1).map((to, index) => lineEdge(must(points[index], "point"), to)), closed);
+  chain(
+    role,
+    points.slice(1).map((to, index) => lineEdge(must(points[index], "point"), to)),
+    closed,
+  );
 
-const words = (role: InkRole, at: PiecePoint, text: string, options: Partial<Pick<InkText<"piece">, "anchor" | "size" | "turn" | "bold">> = {}): InkText<"piece"> => ({
+const words = (
+  role: InkRole,
+  at: PiecePoint,
+  text: string,
+  options: Partial<Pick<InkText<"piece">, "anchor" | "size" | "turn" | "bold">> = {},
+): InkText<"piece"> => ({
   kind: "text",
   role,
   at,
@@ -60,7 +83,9 @@ export function pieceInk(piece: TruePiece, { title, allowances, borders = [] }: 
     ...piece.notches.flatMap(notchInk),
     ...grainInk(piece.grain),
     ...(piece.bustPoint === null ? [] : bustPointInk(piece.bustPoint, piece)),
-    ...piece.drills.flatMap((drill) => (drill.what === "button" ? buttonInk(drill.at, drill.hole) : drillInk(drill.at))),
+    ...piece.drills.flatMap((drill) =>
+      drill.what === "button" ? buttonInk(drill.at, drill.hole) : drillInk(drill.at),
+    ),
     ...titleInk(piece, title),
   ];
 }
@@ -69,10 +94,12 @@ export function pieceInk(piece: TruePiece, { title, allowances, borders = [] }: 
 export function underInk(piece: Piece, role: "printed" | "before", size?: number): readonly PieceInk[] {
   const lines = [
     chain(role, outlineOf(piece), true),
-    ...piece.darts.filter(({ gathered }) => gathered !== true).flatMap(({ name }) => {
-      const { inner, outer } = legsOf(piece, name);
-      return [chain(role, [inner.curve]), chain(role, [outer.curve])];
-    }),
+    ...piece.darts
+      .filter(({ gathered }) => gathered !== true)
+      .flatMap(({ name }) => {
+        const { inner, outer } = legsOf(piece, name);
+        return [chain(role, [inner.curve]), chain(role, [outer.curve])];
+      }),
   ];
   return size === undefined ? lines : lines.map((line) => ({ ...line, size }));
 }
@@ -98,11 +125,15 @@ function cutInk({ cutting, stitch, fold }: TruePiece, allowances: boolean): read
   const runsOn = (a: PiecePoint, b: PiecePoint): boolean => onFold(a) && onFold(b) && onFold(midpoint(a, b));
   if (!allowances) {
     const edges = stitch.filter(({ a, b, curve }) => curve !== null || !runsOn(a, b));
-    return edges.length === stitch.length ? [chain("cutting", stitch, true)] : runsOf(edges).map((run) => chain("cutting", run));
+    return edges.length === stitch.length
+      ? [chain("cutting", stitch, true)]
+      : runsOf(edges).map((run) => chain("cutting", run));
   }
   const all = cutting.map(({ at }, index) => lineEdge(at, must(cutting[(index + 1) % cutting.length], "point").at));
   const edges = all.filter(({ a, b }) => !runsOn(a, b) && !(fold.length > 0 && beyondFold(a, b, fold)));
-  return edges.length === all.length ? [chain("cutting", all, true)] : runsOf(edges).map((run) => chain("cutting", run));
+  return edges.length === all.length
+    ? [chain("cutting", all, true)]
+    : runsOf(edges).map((run) => chain("cutting", run));
 }
 
 /** Where the cutting line follows the fold on, above and below the stitch line. */
@@ -126,7 +157,12 @@ function runsOf(edges: readonly EdgeCurve<"piece">[]): readonly (readonly EdgeCu
   }
   const [first, last] = [runs[0], runs.at(-1)];
   // The ring may begin in the middle of a run.
-  if (runs.length > 1 && first !== undefined && last !== undefined && distance(must(last.at(-1), "edge").b, must(first[0], "edge").a) < ON_FOLD) {
+  if (
+    runs.length > 1 &&
+    first !== undefined &&
+    last !== undefined &&
+    distance(must(last.at(-1), "edge").b, must(first[0], "edge").a) < ON_FOLD
+  ) {
     runs.pop();
     runs[0] = [...last, ...first];
   }
@@ -135,9 +171,12 @@ function runsOf(edges: readonly EdgeCurve<"piece">[]): readonly (readonly EdgeCu
 
 /** The stitch line, but for what lies on the fold: nothing is sewn there. */
 function stitchInk({ stitch, fold }: TruePiece): readonly PieceInk[] {
-  const isFold = ({ a, b, curve }: EdgeCurve<"piece">): boolean => curve === null && fold.some((edge) => edge.a === a && edge.b === b);
+  const isFold = ({ a, b, curve }: EdgeCurve<"piece">): boolean =>
+    curve === null && fold.some((edge) => edge.a === a && edge.b === b);
   const sewn = stitch.filter((edge) => !isFold(edge));
-  return sewn.length === stitch.length ? [chain("stitch", stitch, true)] : runsOf(sewn).map((run) => chain("stitch", run));
+  return sewn.length === stitch.length
+    ? [chain("stitch", stitch, true)]
+    : runsOf(sewn).map((run) => chain("stitch", run));
 }
 
 /** How far inside the fold the bracket runs that points at it, and between which shares of it, mm. */
@@ -149,16 +188,30 @@ function foldInk(piece: TruePiece, borders: Lines): readonly PieceInk[] {
   const [first, last] = [piece.fold[0], piece.fold.at(-1)];
   if (first === undefined || last === undefined) return [];
   // From the cutting line above to the one below.
-  const ends = piece.notches.filter(({ kind }) => kind === "centre").map(({ cut }) => cut).toSorted((p, q) => p.y - q.y);
+  const ends = piece.notches
+    .filter(({ kind }) => kind === "centre")
+    .map(({ cut }) => cut)
+    .toSorted((p, q) => p.y - q.y);
   const [from, to] = [ends[0] ?? first.a, ends.at(-1) ?? last.b];
   const inside = piece.grain[0].x > from.x ? 1 : -1;
   const text = foldWords(piece);
   const at = wordsAlong(from, to, textWidth(text, FOLD_WORDS, true), borders);
-  const along = (off: Mm): PieceInk => words("fold", shift(at, (off + FOLD_WORDS / 3) * inside + (inside > 0 ? FOLD_WORDS / 3 : -FOLD_WORDS / 3), 0), text, { anchor: "middle", turn: radians(-Math.PI / 2), size: FOLD_WORDS, bold: true });
+  const along = (off: Mm): PieceInk =>
+    words(
+      "fold",
+      shift(at, (off + FOLD_WORDS / 3) * inside + (inside > 0 ? FOLD_WORDS / 3 : -FOLD_WORDS / 3), 0),
+      text,
+      { anchor: "middle", turn: radians(-Math.PI / 2), size: FOLD_WORDS, bold: true },
+    );
   const [upper, lower] = [between(from, to, BRACKET_ENDS[0]), between(from, to, BRACKET_ENDS[1])];
   if (piece.half !== null) {
     // Marks on both halves at the same heights, to join them by.
-    const marks = [0.25, 0.5, 0.75].map((share) => between(from, to, share)).map((p): PieceInk => ({ ...polyline("notch", [shift(p, 0, -2.4), shift(p, 4.2 * inside, 0), shift(p, 0, 2.4), shift(p, 0, -2.4)], true), filled: true }));
+    const marks = [0.25, 0.5, 0.75]
+      .map((share) => between(from, to, share))
+      .map((p): PieceInk => ({
+        ...polyline("notch", [shift(p, 0, -2.4), shift(p, 4.2 * inside, 0), shift(p, 0, 2.4), shift(p, 0, -2.4)], true),
+        filled: true,
+      }));
     return [polyline("joinEdge", [from, to]), ...marks, along(5)];
   }
   return [
@@ -173,9 +226,15 @@ function foldInk(piece: TruePiece, borders: Lines): readonly PieceInk[] {
 /** The middle of a stretch of a line that is as long as some words, clear of borders; the middle of all where there is none. */
 function wordsAlong(from: PiecePoint, to: PiecePoint, length: Mm, borders: Lines): PiecePoint {
   const total = distance(from, to);
-  const crossings = borders.flatMap((line) => line.slice(1).flatMap((b, i) => segmentIntersections(from, to, line[i] ?? b, b).map(({ t1 }) => t1 * total)));
-  const isClear = (middle: Mm): boolean => middle > length / 2 && middle < total - length / 2 && crossings.every((at) => Math.abs(at - middle) > length / 2 + 2);
-  for (const share of [0.5, 0.42, 0.58, 0.34, 0.66, 0.27, 0.73]) if (isClear(share * total)) return between(from, to, share);
+  const crossings = borders.flatMap((line) =>
+    line.slice(1).flatMap((b, i) => segmentIntersections(from, to, line[i] ?? b, b).map(({ t1 }) => t1 * total)),
+  );
+  const isClear = (middle: Mm): boolean =>
+    middle > length / 2 &&
+    middle < total - length / 2 &&
+    crossings.every((at) => Math.abs(at - middle) > length / 2 + 2);
+  for (const share of [0.5, 0.42, 0.58, 0.34, 0.66, 0.27, 0.73])
+    if (isClear(share * total)) return between(from, to, share);
   return between(from, to, 0.5);
 }
 
@@ -184,14 +243,22 @@ function centreSeamInk({ name, centreSeam, grain }: TruePiece): readonly PieceIn
   const longest = centreSeam.toSorted((p, q) => distance(q.a, q.b) - distance(p.a, p.b))[0];
   if (longest === undefined || distance(longest.a, longest.b) < 40) return [];
   const inside = grain[0].x > longest.a.x ? 1 : -1;
-  return [words("stitch", shift(midpoint(longest.a, longest.b), inside > 0 ? 4 : -1.6, 0), centreSeamWords(name), { anchor: "middle", turn: radians(-Math.PI / 2) })];
+  return [
+    words("stitch", shift(midpoint(longest.a, longest.b), inside > 0 ? 4 : -1.6, 0), centreSeamWords(name), {
+      anchor: "middle",
+      turn: radians(-Math.PI / 2),
+    }),
+  ];
 }
 
 /** A small filled head that points one way, its tip at a point. */
 function arrowHead(tip: PiecePoint, ux: number, uy: number): InkLine<"piece"> {
   const [back, side] = [3.2, 1.1];
   const base = shift(tip, -ux * back, -uy * back);
-  return { ...polyline("grain", [tip, shift(base, -uy * side, ux * side), shift(base, uy * side, -ux * side), tip], true), filled: true };
+  return {
+    ...polyline("grain", [tip, shift(base, -uy * side, ux * side), shift(base, uy * side, -ux * side), tip], true),
+    filled: true,
+  };
 }
 
 function grainInk([from, to]: TruePiece["grain"]): readonly PieceInk[] {
@@ -209,7 +276,10 @@ function levelInk(points: readonly PiecePoint[], name: string): readonly PieceIn
   const before = points.at(-2);
   if (last === undefined || before === undefined) return [];
   const inward = last.x >= before.x ? -1 : 1;
-  return [polyline("level", points), words("level", shift(last, 4 * inward, -1.2), name, { anchor: inward < 0 ? "end" : "start", size: 2.6 })];
+  return [
+    polyline("level", points),
+    words("level", shift(last, 4 * inward, -1.2), name, { anchor: inward < 0 ? "end" : "start", size: 2.6 }),
+  ];
 }
 
 /** Words stand along a fold that is at least so long. */
@@ -217,8 +287,13 @@ const FOLD_NAMED: Mm = 45;
 
 function dartInk({ name, legs, fold, mouth, gathered }: TrueDart, piece: TruePiece["name"]): readonly PieceInk[] {
   if (!gathered) {
-    const lines = [...legs.map((leg) => chain("dartLeg", [leg])), ...(fold === null ? [] : [polyline("dartFold", fold)])];
-    return fold === null || distance(...fold) < FOLD_NAMED ? lines : [...lines, dartFoldInk(fold, dartFoldWords(isFoldedDown(name), piece))];
+    const lines = [
+      ...legs.map((leg) => chain("dartLeg", [leg])),
+      ...(fold === null ? [] : [polyline("dartFold", fold)]),
+    ];
+    return fold === null || distance(...fold) < FOLD_NAMED
+      ? lines
+      : [...lines, dartFoldInk(fold, dartFoldWords(isFoldedDown(name), piece))];
   }
   const [a, b] = mouth;
   const span = distance(a, b);
@@ -237,7 +312,11 @@ function dartFoldInk([end, tip]: readonly [PiecePoint, PiecePoint], text: string
   // Read from the left or from below, as a page is turned.
   const turn = way > Math.PI / 2 - 0.01 ? way - Math.PI : way < -Math.PI / 2 - 0.01 ? way + Math.PI : way;
   const at = between(end, tip, 0.68);
-  return words("dartFold", shift(at, Math.sin(turn) * 0.9, -Math.cos(turn) * 0.9), text, { anchor: "middle", turn: radians(turn), size: 2.5 });
+  return words("dartFold", shift(at, Math.sin(turn) * 0.9, -Math.cos(turn) * 0.9), text, {
+    anchor: "middle",
+    turn: radians(turn),
+    size: 2.5,
+  });
 }
 
 /** How deep a notch goes from the cutting line, mm: never to the stitch line, where it would open the seam. */
@@ -250,8 +329,14 @@ function notchInk({ kind, number, outward, stitch, cut }: Notch): readonly Piece
   const allowance = distance(stitch, cut);
   const hasRoom = allowance > 0.5;
   // Inward, from the edge that is cut.
-  const [ux, uy] = hasRoom ? [(stitch.x - cut.x) / allowance, (stitch.y - cut.y) / allowance] : [-Math.cos(outward), -Math.sin(outward)];
-  const inner = shift(cut, ux * (hasRoom ? Math.min(NOTCH_DEPTH, allowance * NOTCH_SHARE) : TICK), uy * (hasRoom ? Math.min(NOTCH_DEPTH, allowance * NOTCH_SHARE) : TICK));
+  const [ux, uy] = hasRoom
+    ? [(stitch.x - cut.x) / allowance, (stitch.y - cut.y) / allowance]
+    : [-Math.cos(outward), -Math.sin(outward)];
+  const inner = shift(
+    cut,
+    ux * (hasRoom ? Math.min(NOTCH_DEPTH, allowance * NOTCH_SHARE) : TICK),
+    uy * (hasRoom ? Math.min(NOTCH_DEPTH, allowance * NOTCH_SHARE) : TICK),
+  );
   const tick = polyline("notch", [cut, inner]);
   if (kind === "dart" || kind === "centre") return [tick];
   // The number stands inside the stitch line, where the scissors do not come.
@@ -260,11 +345,16 @@ function notchInk({ kind, number, outward, stitch, cut }: Notch): readonly Piece
   return [
     tick,
     polyline("notch", [shift(cut, -uy * 1.8, ux * 1.8), inner, shift(cut, uy * 1.8, -ux * 1.8)]),
-    words("notch", at, isOpening ? OPENING_WORDS : String(number), { anchor: isOpening ? (ux >= 0 ? "start" : "end") : "middle", size: isOpening ? 3 : 4, bold: true }),
+    words("notch", at, isOpening ? OPENING_WORDS : String(number), {
+      anchor: isOpening ? (ux >= 0 ? "start" : "end") : "middle",
+      size: isOpening ? 3 : 4,
+      bold: true,
+    }),
   ];
 }
 
-const circle = (centre: PiecePoint, radius: Mm, role: InkRole): InkLine<"piece"> => chain(role, circleEdges(centre, radius), true);
+const circle = (centre: PiecePoint, radius: Mm, role: InkRole): InkLine<"piece"> =>
+  chain(role, circleEdges(centre, radius), true);
 
 const cross = (at: PiecePoint, arm: Mm): readonly PieceInk[] => [
   polyline("mark", [shift(at, -arm, 0), shift(at, arm, 0)]),
@@ -274,8 +364,15 @@ const cross = (at: PiecePoint, arm: Mm): readonly PieceInk[] => [
 /** Its name stands on the side where the piece goes on. */
 function bustPointInk(at: PiecePoint, { cutting }: TruePiece): readonly PieceInk[] {
   const room = 8 + textWidth(BUST_POINT_WORDS, SMALL);
-  const isRight = isInRing(cutting.map((point) => point.at), shift(at, room + 8, 0));
-  return [circle(at, 3, "mark"), ...cross(at, 5), words("mark", shift(at, isRight ? 6 : -6, -1.5), BUST_POINT_WORDS, { anchor: isRight ? "start" : "end" })];
+  const isRight = isInRing(
+    cutting.map((point) => point.at),
+    shift(at, room + 8, 0),
+  );
+  return [
+    circle(at, 3, "mark"),
+    ...cross(at, 5),
+    words("mark", shift(at, isRight ? 6 : -6, -1.5), BUST_POINT_WORDS, { anchor: isRight ? "start" : "end" }),
+  ];
 }
 
 const BUTTON_ARM: Mm = 3.6;
@@ -288,8 +385,15 @@ const drillInk = (at: PiecePoint): readonly PieceInk[] => [circle(at, 1.4, "mark
 function buttonInk(at: PiecePoint, [outer, inner]: readonly [PiecePoint, PiecePoint]): readonly PieceInk[] {
   const length = distance(outer, inner);
   const [sx, sy] = [(inner.y - outer.y) / length, (outer.x - inner.x) / length];
-  const bar = (end: PiecePoint): PieceInk => polyline("mark", [shift(end, -sx * HOLE_BAR, -sy * HOLE_BAR), shift(end, sx * HOLE_BAR, sy * HOLE_BAR)]);
-  return [circle(at, 2, "mark"), polyline("mark", [shift(at, -sx * BUTTON_ARM, -sy * BUTTON_ARM), shift(at, sx * BUTTON_ARM, sy * BUTTON_ARM)]), polyline("mark", [outer, inner]), bar(outer), bar(inner)];
+  const bar = (end: PiecePoint): PieceInk =>
+    polyline("mark", [shift(end, -sx * HOLE_BAR, -sy * HOLE_BAR), shift(end, sx * HOLE_BAR, sy * HOLE_BAR)]);
+  return [
+    circle(at, 2, "mark"),
+    polyline("mark", [shift(at, -sx * BUTTON_ARM, -sy * BUTTON_ARM), shift(at, sx * BUTTON_ARM, sy * BUTTON_ARM)]),
+    polyline("mark", [outer, inner]),
+    bar(outer),
+    bar(inner),
+  ];
 }
 
 function titleInk({ title: box }: TruePiece, lines: readonly string[]): readonly PieceInk[] {
@@ -297,6 +401,11 @@ function titleInk({ title: box }: TruePiece, lines: readonly string[]): readonly
   const [width, height] = turned ? [box.height, box.width] : [box.width, box.height];
   return fitLines(lines, width, height).map(({ text, size, down, bold }): PieceInk => {
     const at = turned ? shift(box.centre, down, 0) : shift(box.centre, 0, down);
-    return words("title", at, text, { anchor: "middle", size, turn: radians(turned ? -Math.PI / 2 : 0), ...(bold ? { bold } : {}) });
+    return words("title", at, text, {
+      anchor: "middle",
+      size,
+      turn: radians(turned ? -Math.PI / 2 : 0),
+      ...(bold ? { bold } : {}),
+    });
   });
 }

@@ -129,7 +129,10 @@ const GRAIN_Y = [
 /** The grain line: upright, on the piece over its whole length. */
 function grainOf(outline: ReturnType<typeof outlineOf>, at: (x: number, y: number) => PiecePoint, bodice: boolean) {
   const usual = bodice ? { from: at(0.13, 0.4), to: at(0.13, 0.85) } : { from: at(0.13, 0.3), to: at(0.13, 0.85) };
-  const tries = [usual, ...GRAIN_Y.flatMap(([top, bottom]) => GRAIN_X.map((x) => ({ from: at(x, top), to: at(x, bottom) })))];
+  const tries = [
+    usual,
+    ...GRAIN_Y.flatMap(([top, bottom]) => GRAIN_X.map((x) => ({ from: at(x, top), to: at(x, bottom) }))),
+  ];
   return tries.find(({ from, to }) => [from, midpoint(from, to), to].every((p) => isInOutline(outline, p))) ?? usual;
 }
 
@@ -159,4 +162,3 @@ export const polyline = (points: readonly PiecePoint[]): string => {
 
 const hundredth = (value: number): number => Math.round(value * 100) / 100;
 const written = ({ x, y }: PiecePoint): string => `${hundredth(x)} ${hundredth(y)}`;
-

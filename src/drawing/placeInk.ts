@@ -1,12 +1,24 @@
 /** Ink moved from a piece to the sheet, and from the sheet to something smaller. */
 import { edgeMap } from "../core/geometry/edgeCurve";
-import { piecePoint, sheetPoint, type Frame, type PiecePoint, type Point, type SheetPoint } from "../core/geometry/point";
+import {
+  piecePoint,
+  sheetPoint,
+  type Frame,
+  type PiecePoint,
+  type Point,
+  type SheetPoint,
+} from "../core/geometry/point";
 import type { Placement } from "../core/sheets/layout";
 import { onSheet } from "../core/sheets/placing";
 import { radians, type Mm } from "../core/units";
 import type { Ink } from "./ink";
 
-const mapped = <F extends Frame, G extends Frame>(ink: Ink<F>, at: (p: Point<F>) => Point<G>, turn: number, scale: number): Ink<G> =>
+const mapped = <F extends Frame, G extends Frame>(
+  ink: Ink<F>,
+  at: (p: Point<F>) => Point<G>,
+  turn: number,
+  scale: number,
+): Ink<G> =>
   ink.kind === "line"
     ? { ...ink, edges: ink.edges.map((edge) => edgeMap(edge, at)) }
     : { ...ink, at: at(ink.at), turn: radians(ink.turn + turn), size: ink.size * scale };

@@ -33,7 +33,8 @@ const BELOW_LINE = 15;
 const ABOVE_MARK = -14;
 const BESIDE: Mm = 9;
 
-const placeOf = (places: readonly Place[], piece: PieceName): Place | undefined => places.find((p) => p.piece === piece);
+const placeOf = (places: readonly Place[], piece: PieceName): Place | undefined =>
+  places.find((p) => p.piece === piece);
 
 /**
  * The printed lines that matter on a piece: those that its own line runs between, lowest level first, then the frame's.
@@ -44,9 +45,15 @@ export function sizesInUse({ cutLines, sizing }: Plan, piece: PieceName): readon
 }
 
 /** The label of each printed line, the ones in use on a piece having the first right to their place. */
-export function sizeLabels(nest: Nest, places: readonly Place[], inUse: (piece: PieceName) => readonly string[]): readonly Label[] {
+export function sizeLabels(
+  nest: Nest,
+  places: readonly Place[],
+  inUse: (piece: PieceName) => readonly string[],
+): readonly Label[] {
   return places.flatMap(({ piece, dx, dy }) => {
-    const first = inUse(piece).map((label) => nest.labels.indexOf(label)).filter((index) => index >= 0);
+    const first = inUse(piece)
+      .map((label) => nest.labels.indexOf(label))
+      .filter((index) => index >= 0);
     const order = [...first, ...[...nest.labels.keys()].filter((index) => !first.includes(index))];
     return order.flatMap((index): Label[] => {
       const found = nest.sizes[index]?.find((p) => p.name === piece);
@@ -80,7 +87,11 @@ function lineOf(between: readonly [string, string], share: number): 0 | 1 | null
 
 /** "from 12 to 14", and how far outside the lower line that is. */
 export function cutLineWords(
-  { between, share, offset }: { readonly between: readonly [string, string]; readonly share: number; readonly offset: Mm },
+  {
+    between,
+    share,
+    offset,
+  }: { readonly between: readonly [string, string]; readonly share: number; readonly offset: Mm },
   unit: LengthUnit,
 ): readonly [string, string] {
   const [lower, upper] = between;
@@ -93,13 +104,18 @@ export function cutLineWords(
 }
 
 /** What moved the line afterwards, by the bust adjustment and by the wearer's slips: "then 13 mm in". */
-function movedWords({ slips, bustPiece }: Plan, { piece, level, slipMove }: CutLine, unit: LengthUnit): readonly string[] {
+function movedWords(
+  { slips, bustPiece }: Plan,
+  { piece, level, slipMove }: CutLine,
+  unit: LengthUnit,
+): readonly string[] {
   const then = (move: Mm): readonly string[] => {
     const amount = formatAmount(Math.abs(move), unit);
     return amount === formatAmount(0, unit) ? [] : [`then ${amount} ${move < 0 ? "in" : "out"}`];
   };
   const bust = slips.find(({ source, outcome }) => source === "bust" && outcome.ok)?.what;
-  const spread = bust?.kind === "bust" && piece === "front" && bustPiece === "front" && level === "waist" ? then(bust.spread) : [];
+  const spread =
+    bust?.kind === "bust" && piece === "front" && bustPiece === "front" && level === "waist" ? then(bust.spread) : [];
   return [...spread, ...(spread.length > 0 ? ["for the bust"] : []), ...then(slipMove)];
 }
 
@@ -173,7 +189,10 @@ export function planLabels(
       id: `cut-${line.piece}-${line.level}`,
       x: place.box.x + place.box.width + BESIDE,
       y: line.at.y + place.dy - BESIDE * 2,
-      lines: [...(run === "" ? [`${line.level}: ${amount}`] : [`${line.level}: ${share}`, run, amount]), ...movedWords(plan, line, unit)],
+      lines: [
+        ...(run === "" ? [`${line.level}: ${amount}`] : [`${line.level}: ${share}`, run, amount]),
+        ...movedWords(plan, line, unit),
+      ],
       far: [run === "" ? amount : share],
       anchor: "start",
       kind: "cut",

@@ -26,15 +26,33 @@ export interface SheetPagesOptions {
 }
 
 /** The pages of a tiled sheet, in the order of the layout. */
-export function tiledPages(layout: SheetLayout, pieces: readonly SheetPiece[], options: SheetPagesOptions): readonly InkPage[] {
+export function tiledPages(
+  layout: SheetLayout,
+  pieces: readonly SheetPiece[],
+  options: SheetPagesOptions,
+): readonly InkPage[] {
   const dots = pieces.flatMap(({ ink }) => ink.flatMap(dotsOf));
   return layout.tiles.map((tile, index) => tiledPage(tile, index, layout, pieces, dots, options));
 }
 
-function tiledPage(tile: Tile, index: number, layout: SheetLayout, pieces: readonly SheetPiece[], dots: readonly Dot[], { paper, margin, overlap, name, joined }: SheetPagesOptions): InkPage {
+function tiledPage(
+  tile: Tile,
+  index: number,
+  layout: SheetLayout,
+  pieces: readonly SheetPiece[],
+  dots: readonly Dot[],
+  { paper, margin, overlap, name, joined }: SheetPagesOptions,
+): InkPage {
   const [dx, dy] = [margin - tile.x, margin - tile.y];
   const clip = { x: margin, y: margin, width: tile.width, height: tile.height };
-  const group = (id: string, label: string, ink: readonly Ink<"sheet">[]): InkGroup => ({ id, label, dx, dy, clip, ink });
+  const group = (id: string, label: string, ink: readonly Ink<"sheet">[]): InkGroup => ({
+    id,
+    label,
+    dx,
+    dy,
+    clip,
+    ink,
+  });
   const square = testSquarePlace(tile, dots);
   const squares = testCorners(square.x, square.y);
   return {
@@ -46,7 +64,16 @@ function tiledPage(tile: Tile, index: number, layout: SheetLayout, pieces: reado
       group("window", "Edge of the page", windowInk(tile, layout, overlap, joined)),
       ...pieces.map(({ key, label, ink }) => group(key, label, ink)),
       group("joins", "Joining marks", layout.joins.filter(({ pages }) => pages.includes(tile.name)).flatMap(joinInk)),
-      group("page-name", "Name of the page", pageNameInk(tile, pageWords(index + 1, layout.tiles.length, name), [...dots, ...squares.flatMap(dotsOf)], overlap)),
+      group(
+        "page-name",
+        "Name of the page",
+        pageNameInk(
+          tile,
+          pageWords(index + 1, layout.tiles.length, name),
+          [...dots, ...squares.flatMap(dotsOf)],
+          overlap,
+        ),
+      ),
     ],
   };
 }
@@ -71,17 +98,25 @@ function pageNameInk(tile: Tile, words: string, dots: readonly Dot[], overlap: M
   ];
   const drawn = corners.map(({ x, y }) => inkWithin({ x, y: y - NAME, width, height: NAME + 1 }, dots));
   const { x, y } = corners[drawn.indexOf(Math.min(...drawn))] ?? { x: tile.x, y: tile.y };
-  return [sheetText("note", x, y, tile.name, { size: NAME, bold: true }), sheetText("note", x + name + 1, y, said, { size: BESIDE })];
+  return [
+    sheetText("note", x, y, tile.name, { size: NAME, bold: true }),
+    sheetText("note", x + name + 1, y, said, { size: BESIDE }),
+  ];
 }
 
 /** The edge of the window: cut along it where a page lies at the left or above; where the next page comes to lie. */
 function windowInk(tile: Tile, { tiles }: SheetLayout, overlap: Mm, joined: boolean): readonly Ink<"sheet">[] {
-  const has = (columns: number, rows: number): boolean => tiles.some(({ column, row }) => column === tile.column + columns && row === tile.row + rows);
+  const has = (columns: number, rows: number): boolean =>
+    tiles.some(({ column, row }) => column === tile.column + columns && row === tile.row + rows);
   const [right, bottom] = [tile.x + tile.width, tile.y + tile.height];
   return [
     sheetRect("frame", tile.x, tile.y, tile.width, tile.height),
-    ...(joined && has(1, 0) ? [sheetLine("overlap", [sheetPoint(right - overlap, tile.y), sheetPoint(right - overlap, bottom)])] : []),
-    ...(joined && has(0, 1) ? [sheetLine("overlap", [sheetPoint(tile.x, bottom - overlap), sheetPoint(right, bottom - overlap)])] : []),
+    ...(joined && has(1, 0)
+      ? [sheetLine("overlap", [sheetPoint(right - overlap, tile.y), sheetPoint(right - overlap, bottom)])]
+      : []),
+    ...(joined && has(0, 1)
+      ? [sheetLine("overlap", [sheetPoint(tile.x, bottom - overlap), sheetPoint(right, bottom - overlap)])]
+      : []),
   ];
 }
 
@@ -91,7 +126,11 @@ function joinInk({ at, pages }: JoinMark): readonly Ink<"sheet">[] {
   const besides = pages[0].replace(/^\D+/u, "") === pages[1].replace(/^\D+/u, "");
   return [
     // A diamond, black in two of its quarters: like no mark on a piece, and it shows at once which way it is off.
-    sheetLine("join", [sheetPoint(at.x, at.y - 4), sheetPoint(at.x + 4, at.y), sheetPoint(at.x, at.y + 4), sheetPoint(at.x - 4, at.y)], true),
+    sheetLine(
+      "join",
+      [sheetPoint(at.x, at.y - 4), sheetPoint(at.x + 4, at.y), sheetPoint(at.x, at.y + 4), sheetPoint(at.x - 4, at.y)],
+      true,
+    ),
     { ...sheetLine("join", [at, sheetPoint(at.x, at.y - 4), sheetPoint(at.x + 4, at.y)], true), filled: true },
     { ...sheetLine("join", [at, sheetPoint(at.x, at.y + 4), sheetPoint(at.x - 4, at.y)], true), filled: true },
     besides
@@ -101,12 +140,19 @@ function joinInk({ at, pages }: JoinMark): readonly Ink<"sheet">[] {
 }
 
 /** The whole sheet in small, the borders of its pages and their names; in the sheet's own mm. */
-export function sheetMap(layout: SheetLayout, outlines: readonly SheetPiece[], overlap: Mm, writing: Mm): readonly Ink<"sheet">[] {
+export function sheetMap(
+  layout: SheetLayout,
+  outlines: readonly SheetPiece[],
+  overlap: Mm,
+  writing: Mm,
+): readonly Ink<"sheet">[] {
   const tiled = layout.tiles.length > 1 || layout.columns > 1 || layout.rows > 1;
   return [
     ...layout.tiles.flatMap((tile) => [
       sheetRect("frame", tile.x, tile.y, tile.width - (tiled ? overlap : 0), tile.height - (tiled ? overlap : 0)),
-      ...(tiled ? [sheetText("map", tile.x + writing * 0.3, tile.y + writing * 1.05, tile.name, { size: writing })] : []),
+      ...(tiled
+        ? [sheetText("map", tile.x + writing * 0.3, tile.y + writing * 1.05, tile.name, { size: writing })]
+        : []),
     ]),
     ...outlines.flatMap(({ ink }) => ink),
   ];

@@ -39,7 +39,11 @@ export interface SlipMarks {
 }
 
 /** The marks of each piece that a slip changed and that was there before. */
-export function slipMarks({ before, after, surgery }: Pick<SlipTrace, "before" | "after" | "surgery">): readonly SlipMarks[] {
+export function slipMarks({
+  before,
+  after,
+  surgery,
+}: Pick<SlipTrace, "before" | "after" | "surgery">): readonly SlipMarks[] {
   return piecesOf(after).flatMap((piece): SlipMarks[] => {
     const old = before[piece.name];
     if (old === undefined) return [];

@@ -91,7 +91,8 @@ const STANDING_SCALE = 0.55;
 // The whole figure with its back to a wall, the stand's side view at half its scale.
 const WHOLE =
   "M-4.5 33 C-4.4 36 -4.6 38 -6 40 C-9.5 42.5 -13.2 49.5 -13.5 57.5 C-13.6 69.5 -8.5 81.5 -8 92.5 C-8.2 99.5 -16 104.5 -16 115 C-15.8 124 -13.4 130 -12.6 138 C-11 152 -8.6 162 -8.6 171 C-9 177 -12.8 183 -12.6 192 C-12.4 204 -9.4 212 -9 220 C-9.4 224 -14.4 225 -14.4 229 L-14.4 232 L17.4 232 C18 227.6 8 226.6 3.2 219.6 C2.6 212 5.4 202 5.8 192 C6.2 184 6.6 177 7.4 171 C8.4 158 10.4 148 11 134 C11.8 126 11.8 118 11.6 112 C11.6 105 8.8 99 8.7 92.5 C8.6 87.5 9.5 83.5 10.5 80.5 C12.7 79.2 14.8 77 14.6 73.5 C14 68.5 6.5 59.5 4.2 45 C4.6 42 5.2 39 6.4 35.4 Z";
-const HEAD = "M-7.6 20 C-7.6 11 -1.4 6 4.4 6 C10.6 6 15.2 11 15.2 18.4 C15.2 27 11.6 35 6.6 36 C2 36.6 -7.6 31 -7.6 20 Z";
+const HEAD =
+  "M-7.6 20 C-7.6 11 -1.4 6 4.4 6 C10.6 6 15.2 11 15.2 18.4 C15.2 27 11.6 35 6.6 36 C2 36.6 -7.6 31 -7.6 20 Z";
 const HANGING_ARM =
   "M-7.4 53 C-7.4 45 3.6 45 4 53 C4.6 66 3.4 80 3.8 90 C5.6 102 8 114 8.4 124 C8.8 132 7.6 138 4.6 138 C1.6 137 1 130 0.4 123 C-1 112 -4.2 102 -5.2 91 C-6.6 78 -7.4 66 -7.4 53 Z";
 const STANDING: readonly FigureShape[] = [
@@ -114,7 +115,13 @@ const round = (y: number, halfWidth: number): Layer => ({
   far: `M${-halfWidth} ${y} C${-halfWidth * 0.6} ${y - 5.5} ${halfWidth * 0.6} ${y - 5.5} ${halfWidth} ${y}`,
 });
 
-const view = (side: FigureSide, shift: number, body: readonly FigureShape[], layer: Layer, ...landmarks: FigureLandmark[]): FigureView => ({
+const view = (
+  side: FigureSide,
+  shift: number,
+  body: readonly FigureShape[],
+  layer: Layer,
+  ...landmarks: FigureLandmark[]
+): FigureView => ({
   side,
   shift,
   body,
@@ -124,7 +131,15 @@ const view = (side: FigureSide, shift: number, body: readonly FigureShape[], lay
 });
 
 /** A landmark at x and y, its letter so far from it. */
-const mark = (text: string, name: LandmarkName, x: number, y: number, dx: number, dy: number, mirrored = false): FigureLandmark => ({
+const mark = (
+  text: string,
+  name: LandmarkName,
+  x: number,
+  y: number,
+  dx: number,
+  dy: number,
+  mirrored = false,
+): FigureLandmark => ({
   name,
   x,
   y,
@@ -135,11 +150,19 @@ const mark = (text: string, name: LandmarkName, x: number, y: number, dx: number
 /** Where the side view stands beside a front or a back view. */
 const BESIDE = 88;
 const two = (y: number, height: number): TapeFigure["box"] => ({ x: -47, y, width: 167, height });
-const one = (halfWidth: number, height: number): TapeFigure["box"] => ({ x: -halfWidth, y: 0, width: 2 * halfWidth, height });
+const one = (halfWidth: number, height: number): TapeFigure["box"] => ({
+  x: -halfWidth,
+  y: 0,
+  width: 2 * halfWidth,
+  height,
+});
 
-const front = (layer: Layer, ...landmarks: FigureLandmark[]): FigureView => view("front", 0, [...FRONT, ARMHOLE], layer, ...landmarks);
-const back = (layer: Layer, ...landmarks: FigureLandmark[]): FigureView => view("back", 0, [...BACK, ARMHOLE], layer, ...landmarks);
-const beside = (near: string, ...landmarks: FigureLandmark[]): FigureView => view("side", BESIDE, SIDE, { near }, ...landmarks);
+const front = (layer: Layer, ...landmarks: FigureLandmark[]): FigureView =>
+  view("front", 0, [...FRONT, ARMHOLE], layer, ...landmarks);
+const back = (layer: Layer, ...landmarks: FigureLandmark[]): FigureView =>
+  view("back", 0, [...BACK, ARMHOLE], layer, ...landmarks);
+const beside = (near: string, ...landmarks: FigureLandmark[]): FigureView =>
+  view("side", BESIDE, SIDE, { near }, ...landmarks);
 
 const FIGURES: Readonly<Record<MeasureName, TapeFigure>> = {
   bustGirth: {
@@ -149,7 +172,10 @@ const FIGURES: Readonly<Record<MeasureName, TapeFigure>> = {
   upperChestGirth: {
     box: two(0, 148),
     views: [
-      front({ near: "M-34.6 67 C-21 72 21 72 34.6 67", far: "M-34.6 67 C-24 53 24 53 34.6 67" }, mark("a", "underarm", 34.6, 67, 9, 6)),
+      front(
+        { near: "M-34.6 67 C-21 72 21 72 34.6 67", far: "M-34.6 67 C-24 53 24 53 34.6 67" },
+        mark("a", "underarm", 34.6, 67, 9, 6),
+      ),
       beside("M-27 56 C-18 61 4 69.5 22.9 72", mark("b", "bladeLine", -27, 56, -8, 0)),
     ],
   },
@@ -169,7 +195,14 @@ const FIGURES: Readonly<Record<MeasureName, TapeFigure>> = {
     box: { x: -54, y: -10, width: 108, height: 146 },
     views: [
       {
-        ...view("standing", 0, STANDING, { near: "M-14 3.3 L-14 127.6" }, mark("a", "crown", -14, 3.3, -11, 6), mark("b", "floor", -14, 127.6, -11, 3)),
+        ...view(
+          "standing",
+          0,
+          STANDING,
+          { near: "M-14 3.3 L-14 127.6" },
+          mark("a", "crown", -14, 3.3, -11, 6),
+          mark("b", "floor", -14, 127.6, -11, 3),
+        ),
         scale: STANDING_SCALE,
       },
     ],
@@ -181,7 +214,11 @@ const FIGURES: Readonly<Record<MeasureName, TapeFigure>> = {
   sideNeckToBustPoint: {
     box: two(0, 148),
     views: [
-      front({ near: "M11.8 24 C13 44 15.5 68 14.5 89" }, mark("a", "sideNeck", 11.8, 24, 9, -3), mark("b", "bustPoint", 14.5, 89, 9, 6)),
+      front(
+        { near: "M11.8 24 C13 44 15.5 68 14.5 89" },
+        mark("a", "sideNeck", 11.8, 24, 9, -3),
+        mark("b", "bustPoint", 14.5, 89, 9, 6),
+      ),
       beside("M-1 22 C6 42 25 68 29 88"),
     ],
   },
@@ -218,20 +255,44 @@ const FIGURES: Readonly<Record<MeasureName, TapeFigure>> = {
   shoulderLength: {
     box: one(60, 96),
     views: [
-      view("front", 0, [...FRONT, ...ARMS], { near: "M11.8 24 C19 28 29 30.5 36.6 34" }, mark("a", "sideNeck", 11.8, 24, 7, -5), mark("b", "shoulderPoint", 36.6, 34, 7, -5)),
+      view(
+        "front",
+        0,
+        [...FRONT, ...ARMS],
+        { near: "M11.8 24 C19 28 29 30.5 36.6 34" },
+        mark("a", "sideNeck", 11.8, 24, 7, -5),
+        mark("b", "shoulderPoint", 36.6, 34, 7, -5),
+      ),
     ],
   },
   acrossBack: {
     box: one(60, 140),
-    views: [view("back", 0, [...BACK, ...ARMS], { near: "M-32.8 54 C-20 56.5 20 56.5 32.8 54" }, mark("a", "armCrease", 32.8, 54, 9, 4, true))],
+    views: [
+      view(
+        "back",
+        0,
+        [...BACK, ...ARMS],
+        { near: "M-32.8 54 C-20 56.5 20 56.5 32.8 54" },
+        mark("a", "armCrease", 32.8, 54, 9, 4, true),
+      ),
+    ],
   },
   acrossFront: {
     box: one(60, 140),
-    views: [view("front", 0, [...FRONT, ...ARMS], { near: "M-32.8 54 C-20 56.5 20 56.5 32.8 54" }, mark("a", "armCrease", 32.8, 54, 9, 4, true))],
+    views: [
+      view(
+        "front",
+        0,
+        [...FRONT, ...ARMS],
+        { near: "M-32.8 54 C-20 56.5 20 56.5 32.8 54" },
+        mark("a", "armCrease", 32.8, 54, 9, 4, true),
+      ),
+    ],
   },
 };
 
 export const tapeFigure = (name: MeasureName): TapeFigure => FIGURES[name];
 
 /** The lettered points of a figure, in the order of their letters. */
-export const figureLandmarks = (name: MeasureName): readonly FigureLandmark[] => FIGURES[name].views.flatMap(({ landmarks }) => landmarks);
+export const figureLandmarks = (name: MeasureName): readonly FigureLandmark[] =>
+  FIGURES[name].views.flatMap(({ landmarks }) => landmarks);

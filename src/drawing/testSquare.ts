@@ -24,8 +24,14 @@ export function testCorners(x: Mm, y: Mm): readonly Ink<"sheet">[] {
       [x + side, bottom, -1, -1],
       [x + side, bottom - side, -1, 1],
       [x, bottom - side, 1, 1],
-    ].map(([cx = 0, cy = 0, sx = 1, sy = 1]) => sheetLine("test", [sheetPoint(cx + sx * ARM, cy), sheetPoint(cx, cy), sheetPoint(cx, cy + sy * ARM)]));
-  return [...corners(TEST_INCH), ...corners(TEST_CM), sheetText("test", x + 1.5, bottom - 1.6, "Test: corner to corner 100 mm (inner) and 4 in (outer).", { size: 2.3 })];
+    ].map(([cx = 0, cy = 0, sx = 1, sy = 1]) =>
+      sheetLine("test", [sheetPoint(cx + sx * ARM, cy), sheetPoint(cx, cy), sheetPoint(cx, cy + sy * ARM)]),
+    );
+  return [
+    ...corners(TEST_INCH),
+    ...corners(TEST_CM),
+    sheetText("test", x + 1.5, bottom - 1.6, "Test: corner to corner 100 mm (inner) and 4 in (outer).", { size: 2.3 }),
+  ];
 }
 
 /** Both squares, their lower left corners in one point. */
@@ -33,7 +39,9 @@ export function testSquare(x: Mm, y: Mm): readonly Ink<"sheet">[] {
   return [
     sheetRect("test", x, y, TEST_INCH, TEST_INCH),
     sheetRect("test", x, y + TEST_INCH - TEST_CM, TEST_CM, TEST_CM),
-    sheetText("test", x + 3, y + TEST_INCH - 2.2, "Test squares: inner 100 mm, outer 4 in. Measure before you cut.", { size: 2.7 }),
+    sheetText("test", x + 3, y + TEST_INCH - 2.2, "Test squares: inner 100 mm, outer 4 in. Measure before you cut.", {
+      size: 2.7,
+    }),
   ];
 }
 
@@ -51,7 +59,8 @@ const EDGE: Mm = 6;
 /** How much is drawn within a box, the weightier the more it matters that it stays clear. */
 export function inkWithin(box: Window, dots: readonly Dot[]): number {
   let sum = 0;
-  for (const dot of dots) if (dot.x > box.x && dot.y > box.y && dot.x < box.x + box.width && dot.y < box.y + box.height) sum += dot.weight;
+  for (const dot of dots)
+    if (dot.x > box.x && dot.y > box.y && dot.x < box.x + box.width && dot.y < box.y + box.height) sum += dot.weight;
   return sum;
 }
 

@@ -46,9 +46,13 @@ const APART: Mm = 5;
 
 /** The two views of a plan: whoever looks at the front has the wearer's right half at the left, at the back her left one. */
 export function trialFigure(plan: Plan): readonly [TrialView, TrialView] {
-  const pieces: Readonly<Record<Half, readonly Piece[]>> = { left: plan.pieces, right: plan.right?.pieces ?? plan.pieces };
+  const pieces: Readonly<Record<Half, readonly Piece[]>> = {
+    left: plan.pieces,
+    right: plan.right?.pieces ?? plan.pieces,
+  };
   const view = (side: TrialView["side"], halves: readonly [Half, Half]): TrialView => {
-    const shown = (half: Half): readonly Piece[] => pieces[half].filter(({ name }) => name !== "strap" && isFrontPiece(name) === (side === "front"));
+    const shown = (half: Half): readonly Piece[] =>
+      pieces[half].filter(({ name }) => name !== "strap" && isFrontPiece(name) === (side === "front"));
     const [first, second] = halves;
     return {
       side,
@@ -98,7 +102,11 @@ function strapOf({ points }: Piece): readonly PiecePoint[] {
   const middle = midpoint(inner, outer);
   const reach = distance(middle, aim);
   if (reach === 0) return [];
-  const along = (from: PiecePoint): PiecePoint => ({ ...from, x: from.x + aim.x - middle.x, y: from.y + aim.y - middle.y });
+  const along = (from: PiecePoint): PiecePoint => ({
+    ...from,
+    x: from.x + aim.x - middle.x,
+    y: from.y + aim.y - middle.y,
+  });
   return [inner, along(inner), outer, along(outer)];
 }
 

@@ -75,7 +75,10 @@ export function writeDxf(pieces: readonly TruePiece[], options: DxfOptions): str
   const groups: Group[] = [
     ...header(),
     ...tables(),
-    ...section("BLOCKS", pieces.flatMap((piece, i) => block(piece, blockName(piece, i), options))),
+    ...section(
+      "BLOCKS",
+      pieces.flatMap((piece, i) => block(piece, blockName(piece, i), options)),
+    ),
     ...section("ENTITIES", [
       ...pieces.flatMap((piece, i) => insert(blockName(piece, i), { x: offsets[i] ?? 0, y: 0 })),
       ...styleText(pieces, options),
@@ -90,29 +93,67 @@ const writtenValue = (value: string | number): string => (typeof value === "stri
 // Rounded so, a number prints without an exponent and without a negative zero.
 const written = (value: number): string => String(Math.round(value * STEPS) / STEPS);
 
-const section = (name: string, content: readonly Group[]): Group[] => [[0, "SECTION"], [2, name], ...content, [0, "ENDSEC"]];
+const section = (name: string, content: readonly Group[]): Group[] => [
+  [0, "SECTION"],
+  [2, name],
+  ...content,
+  [0, "ENDSEC"],
+];
 
 /** Metric, in mm. $INSUNITS is younger than release 12, but older programs pass over it and newer ones scale by it. */
-const header = (): Group[] => section("HEADER", [[9, "$ACADVER"], [1, "AC1009"], [9, "$INSUNITS"], [70, 4], [9, "$MEASUREMENT"], [70, 1]]);
+const header = (): Group[] =>
+  section("HEADER", [
+    [9, "$ACADVER"],
+    [1, "AC1009"],
+    [9, "$INSUNITS"],
+    [70, 4],
+    [9, "$MEASUREMENT"],
+    [70, 1],
+  ]);
 
 function tables(): Group[] {
   const layers = Object.values(LAYER);
   return section("TABLES", [
-    ...table("LTYPE", 1, [[0, "LTYPE"], [2, "CONTINUOUS"], [70, 0], [3, "Solid line"], [72, 65], [73, 0], [40, 0]]),
-    ...table("LAYER", layers.length, layers.flatMap((layer): Group[] => [[0, "LAYER"], [2, String(layer)], [70, 0], [62, 7], [6, "CONTINUOUS"]])),
+    ...table("LTYPE", 1, [
+      [0, "LTYPE"],
+      [2, "CONTINUOUS"],
+      [70, 0],
+      [3, "Solid line"],
+      [72, 65],
+      [73, 0],
+      [40, 0],
+    ]),
+    ...table(
+      "LAYER",
+      layers.length,
+      layers.flatMap((layer): Group[] => [
+        [0, "LAYER"],
+        [2, String(layer)],
+        [70, 0],
+        [62, 7],
+        [6, "CONTINUOUS"],
+      ]),
+    ),
   ]);
 }
 
-const table = (name: string, count: number, content: readonly Group[]): Group[] => [[0, "TABLE"], [2, name], [70, count], ...content, [0, "ENDTAB"]];
+const table = (name: string, count: number, content: readonly Group[]): Group[] => [
+  [0, "TABLE"],
+  [2, name],
+  [70, count],
+  ...content,
+  [0, "ENDTAB"],
+];
 
 /** Names of blocks have 31 letters at the most in release 12 (from memory). */
 const LONGEST_NAME = 31;
-const blockName = ({ key }: TruePiece, index: number): string => (key.length <= LONGEST_NAME ? key : `${key.slice(0, LONGEST_NAME - 4)}-${index + 1}`);
+const blockName = ({ key }: TruePiece, index: number): string =>
+  key.length <= LONGEST_NAME ? key : `${key.slice(0, LONGEST_NAME - 4)}-${index + 1}`;
 
 function block(piece: TruePiece, name: string, options: DxfOptions): Group[] {
   const boundary = piece.cutting.map(({ at }) => at);
   return [
-    ...[[0, "BLOCK"], [8, "0"], [2, name], [70, 0], ...at({ x: 0, y: 0 }), [3, name]] satisfies Group[],
+    ...([[0, "BLOCK"], [8, "0"], [2, name], [70, 0], ...at({ x: 0, y: 0 }), [3, name]] satisfies Group[]),
     ...polyline(LAYER.boundary, boundary, true),
     ...piece.cutting.flatMap(({ at: place, corner }) => point(corner ? LAYER.turnPoint : LAYER.curvePoint, place)),
     ...piece.notches.flatMap((notch) => notchPoint(notch)),
@@ -123,7 +164,10 @@ function block(piece: TruePiece, name: string, options: DxfOptions): Group[] {
     ...piece.drills.flatMap((drill) => point(LAYER.drill, drill.at)),
     ...polyline(LAYER.sew, flattened(piece.stitch).slice(0, -1), true),
     ...pieceText(piece, options),
-    ...[[0, "ENDBLK"], [8, "0"]] satisfies Group[],
+    ...([
+      [0, "ENDBLK"],
+      [8, "0"],
+    ] satisfies Group[]),
   ];
 }
 
@@ -142,7 +186,11 @@ function open(layer: Layer, points: readonly PiecePoint[]): Group[] {
 /** From the piece frame, where y grows downward. */
 const upright = ({ x, y }: PiecePoint): Place => ({ x, y: -y });
 
-const at = ({ x, y }: Place): Group[] => [[10, x], [20, y], [30, 0]];
+const at = ({ x, y }: Place): Group[] => [
+  [10, x],
+  [20, y],
+  [30, 0],
+];
 
 const point = (layer: Layer, place: PiecePoint): Group[] => [[0, "POINT"], [8, String(layer)], ...at(upright(place))];
 
@@ -154,9 +202,12 @@ function line(layer: Layer, from: PiecePoint, to: PiecePoint): Group[] {
 function polyline(layer: Layer, points: readonly PiecePoint[], closed: boolean): Group[] {
   const name = String(layer);
   return [
-    ...[[0, "POLYLINE"], [8, name], [66, 1], ...at({ x: 0, y: 0 }), [70, closed ? 1 : 0]] satisfies Group[],
+    ...([[0, "POLYLINE"], [8, name], [66, 1], ...at({ x: 0, y: 0 }), [70, closed ? 1 : 0]] satisfies Group[]),
     ...points.flatMap((place): Group[] => [[0, "VERTEX"], [8, name], ...at(upright(place))]),
-    ...[[0, "SEQEND"], [8, name]] satisfies Group[],
+    ...([
+      [0, "SEQEND"],
+      [8, name],
+    ] satisfies Group[]),
   ];
 }
 
@@ -170,8 +221,15 @@ function notchPoint({ stitch, cut, outward }: Notch): Group[] {
 
 function pieceText(piece: TruePiece, { sizeName }: DxfOptions): Group[] {
   const half = piece.half === null ? "" : `, ${piece.half}`;
-  const said = [`Piece Name: ${capital(pieceWords(piece.name))}${half}`, `Size: ${piece.size ?? sizeName}`, `Quantity: ${piece.cut.count}`];
-  const lines = [...said.map((text) => ({ text, layer: LAYER.boundary })), { text: cutText(piece), layer: LAYER.annotation }];
+  const said = [
+    `Piece Name: ${capital(pieceWords(piece.name))}${half}`,
+    `Size: ${piece.size ?? sizeName}`,
+    `Quantity: ${piece.cut.count}`,
+  ];
+  const lines = [
+    ...said.map((text) => ({ text, layer: LAYER.boundary })),
+    { text: cutText(piece), layer: LAYER.annotation },
+  ];
   return [
     ...inTitleBox(piece.title, lines),
     ...(piece.bustPoint === null ? [] : writing(LAYER.annotation, upright(piece.bustPoint), "Bust point")),
@@ -179,7 +237,10 @@ function pieceText(piece: TruePiece, { sizeName }: DxfOptions): Group[] {
 }
 
 /** Lines in the box that is kept free for the title: along its longer side, and smaller where they would not fit. */
-function inTitleBox({ centre, width, height }: TruePiece["title"], lines: readonly { readonly text: string; readonly layer: Layer }[]): Group[] {
+function inTitleBox(
+  { centre, width, height }: TruePiece["title"],
+  lines: readonly { readonly text: string; readonly layer: Layer }[],
+): Group[] {
   const middle = upright(centre);
   const [along, across] = [Math.max(width, height), Math.min(width, height)];
   const longest = Math.max(...lines.map(({ text }) => text.length));
@@ -187,7 +248,8 @@ function inTitleBox({ centre, width, height }: TruePiece["title"], lines: readon
   const start = (-along / 2) * Math.min(1, (WIDE * longest * size) / along);
   return lines.flatMap(({ text, layer }, i) => {
     const down = ((i + 1 - lines.length / 2) * SPACED - 0.5 * (SPACED - 1)) * size;
-    const place = width >= height ? { x: middle.x + start, y: middle.y - down } : { x: middle.x + down, y: middle.y + start };
+    const place =
+      width >= height ? { x: middle.x + start, y: middle.y - down } : { x: middle.x + down, y: middle.y + start };
     return writing(layer, place, text, size, width >= height ? 0 : 90);
   });
 }
@@ -200,7 +262,13 @@ function cutText({ cut }: TruePiece): string {
 function styleText(pieces: readonly TruePiece[], { style, sizeName, day }: DxfOptions): Group[] {
   const lowest = Math.min(0, ...pieces.flatMap(({ cutting }) => cutting.map(({ at: place }) => upright(place).y)));
   const start = { x: 0, y: lowest - GAP };
-  const lines = [`Style Name: ${style}`, `Creation Date: ${day}`, `Author: Bodicewright`, `Sample Size: ${sizeName}`, "Units: METRIC"];
+  const lines = [
+    `Style Name: ${style}`,
+    `Creation Date: ${day}`,
+    `Author: Bodicewright`,
+    `Sample Size: ${sizeName}`,
+    "Units: METRIC",
+  ];
   return lines.flatMap((text, i) => writing(LAYER.boundary, below(start, i), text));
 }
 
@@ -208,14 +276,20 @@ const below = ({ x, y }: Place, lines: number): Place => ({ x, y: y - lines * SP
 
 /** From its lower left corner, turned by so many degrees against the clock. */
 const writing = (layer: Layer, place: Place, text: string, size: Mm = LETTERS, degrees = 0): Group[] => [
-  ...[[0, "TEXT"], [8, String(layer)], ...at(place), [40, size], [1, ascii(text)]] satisfies Group[],
-  ...(degrees === 0 ? [] : [[50, degrees]] satisfies Group[]),
+  ...([[0, "TEXT"], [8, String(layer)], ...at(place), [40, size], [1, ascii(text)]] satisfies Group[]),
+  ...(degrees === 0 ? [] : ([[50, degrees]] satisfies Group[])),
 ];
 
 /** Two percent signs would begin a control code of the format. */
-const ascii = (text: string): string => plainLetters(text, (code) => code >= 0x20 && code < 0x7f).replaceAll(/%(?=%)/gu, "% ");
+const ascii = (text: string): string =>
+  plainLetters(text, (code) => code >= 0x20 && code < 0x7f).replaceAll(/%(?=%)/gu, "% ");
 
-const insert = (key: string, place: Place): Group[] => [[0, "INSERT"], [8, String(LAYER.boundary)], [2, key], ...at(place)];
+const insert = (key: string, place: Place): Group[] => [
+  [0, "INSERT"],
+  [8, String(LAYER.boundary)],
+  [2, key],
+  ...at(place),
+];
 
 /** How far each piece is moved to the right: from the left to the right, as wide as they are, with gaps. */
 function sideBySide(pieces: readonly TruePiece[]): Mm[] {

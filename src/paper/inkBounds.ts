@@ -26,14 +26,23 @@ const widest: WidthOf = ({ text, size }) => text.length * size;
 export function inkInView(group: InkGroup, widthOf: WidthOf = widest): readonly Ink<"sheet">[] {
   const { clip, dx, dy } = group;
   if (clip === null) return group.ink;
-  const view: Box = { left: clip.x - dx, top: clip.y - dy, right: clip.x + clip.width - dx, bottom: clip.y + clip.height - dy };
-  return group.ink.filter((ink) => (ink.kind === "text" ? meets(textBox(ink, widthOf(ink)), view) : lineMeets(ink, view)));
+  const view: Box = {
+    left: clip.x - dx,
+    top: clip.y - dy,
+    right: clip.x + clip.width - dx,
+    bottom: clip.y + clip.height - dy,
+  };
+  return group.ink.filter((ink) =>
+    ink.kind === "text" ? meets(textBox(ink, widthOf(ink)), view) : lineMeets(ink, view),
+  );
 }
 
 /** Where along its own direction writing starts, from the point it is anchored at. */
-export const startOf = ({ anchor }: InkText<"sheet">, width: Mm): Mm => -{ start: 0, middle: 0.5, end: 1 }[anchor] * width;
+export const startOf = ({ anchor }: InkText<"sheet">, width: Mm): Mm =>
+  -{ start: 0, middle: 0.5, end: 1 }[anchor] * width;
 
-const meets = (p: Box, q: Box): boolean => p.left <= q.right && q.left <= p.right && p.top <= q.bottom && q.top <= p.bottom;
+const meets = (p: Box, q: Box): boolean =>
+  p.left <= q.right && q.left <= p.right && p.top <= q.bottom && q.top <= p.bottom;
 
 /** A line may pass round the window: some edge of it must come near, unless it is filled. */
 function lineMeets(ink: InkLine<"sheet">, view: Box): boolean {
@@ -69,5 +78,10 @@ function textBox(ink: InkText<"sheet">, width: Mm): Box {
   const from = startOf(ink, width);
   const xs = [from, from + width].map((along) => at.x + along * Math.cos(turn));
   const ys = [from, from + width].map((along) => at.y + along * Math.sin(turn));
-  return { left: Math.min(...xs) - size, top: Math.min(...ys) - size, right: Math.max(...xs) + size, bottom: Math.max(...ys) + size };
+  return {
+    left: Math.min(...xs) - size,
+    top: Math.min(...ys) - size,
+    right: Math.max(...xs) + size,
+    bottom: Math.max(...ys) + size,
+  };
 }

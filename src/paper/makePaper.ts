@@ -8,13 +8,32 @@ import type { InkPage } from "../drawing/ink";
 import { sheetMap, tiledPages } from "../drawing/sheetPages";
 import { planDoubts } from "../words/doubts";
 import { buttonSheetWords } from "../words/buttons";
-import { ALL_CHECKS_HOLD, pieceListWords, allowanceWords, INVENTED_SHEET, joiningSteps, NO_ALLOWANCES, OWN_DRAFT, SHEET_KIND } from "../words/sheets";
+import {
+  ALL_CHECKS_HOLD,
+  pieceListWords,
+  allowanceWords,
+  INVENTED_SHEET,
+  joiningSteps,
+  NO_ALLOWANCES,
+  OWN_DRAFT,
+  SHEET_KIND,
+} from "../words/sheets";
 import { OVERLAY_CAUTION, OVERLAY_STEPS, withoutStrips } from "../words/overlay";
 import { blendWords, dayWords } from "../words/truePaper";
 import { writeDxf } from "./dxf";
 import { writePdf } from "./pdf";
 import type { PaperFailure, PaperFile, PaperMade, PaperPreview, PaperProgress, PaperRequest } from "./request";
-import { layOut, layStrips, OVERLAP, overlayFor, piecesToLay, stripsToLay, truePiecesFor, type Laid, type LaidSheet } from "./sheets";
+import {
+  layOut,
+  layStrips,
+  OVERLAP,
+  overlayFor,
+  piecesToLay,
+  stripsToLay,
+  truePiecesFor,
+  type Laid,
+  type LaidSheet,
+} from "./sheets";
 import { writeSvg } from "./svg";
 
 export interface Typefaces {
@@ -47,7 +66,12 @@ export function previewPaper(request: PaperRequest): Result<PaperPreview, PaperF
   if (!sheet.ok) return sheet;
   const { layout, outlines, joined } = sheet.value;
   const map = sheetMap(layout, outlines, joined ? OVERLAP : 0, MAP_WRITING);
-  const page = { name: "Map", width: layout.width, height: layout.height, groups: [{ id: "map", label: "Map of the pages", dx: 0, dy: 0, clip: null, ink: map }] };
+  const page = {
+    name: "Map",
+    width: layout.width,
+    height: layout.height,
+    groups: [{ id: "map", label: "Map of the pages", dx: 0, dy: 0, clip: null, ink: map }],
+  };
   return ok({ pages: layout.tiles.length, notes: wanted.value.notes, map: page });
 }
 
@@ -79,13 +103,23 @@ export function makePaper(
     const sheet = layOut(wanted.value.laid, DRAWING, DRAWING_MARGIN);
     if (!sheet.ok) return sheet;
     onProgress({ stage: "writing", share: 0.5 });
-    return ok({ bytes: bytesOf(writeSvg(wholeSheet(sheet.value, DRAWING_MARGIN), { title })), fileName, mediaType: "image/svg+xml", pages: 1 });
+    return ok({
+      bytes: bytesOf(writeSvg(wholeSheet(sheet.value, DRAWING_MARGIN), { title })),
+      fileName,
+      mediaType: "image/svg+xml",
+      pages: 1,
+    });
   }
   const sheet = layOnPaper(request, wanted.value.laid);
   if (!sheet.ok) return sheet;
   const pages = pagesOf(request, sheet.value, wanted.value);
   onProgress({ stage: "writing", share: 0.5 });
-  const bytes = writePdf(pages, { title, typefaces, day, onPage: (done, of) => onProgress({ stage: "writing", share: 0.5 + (0.5 * done) / of }) });
+  const bytes = writePdf(pages, {
+    title,
+    typefaces,
+    day,
+    onPage: (done, of) => onProgress({ stage: "writing", share: 0.5 + (0.5 * done) / of }),
+  });
   return ok({ bytes, fileName, mediaType: "application/pdf", pages: pages.length });
 }
 
@@ -96,7 +130,11 @@ function wantedBy(request: PaperRequest): Result<Wanted, PaperFailure> {
   if (request.choices.kind === "overlay") {
     const overlay = overlayFor(request);
     if (overlay.patches.length === 0 && request.choices.pieces.length > 0) {
-      return fail(overlay.tooMuch.length > 0 ? { code: "paper/overlay-too-much", pieces: overlay.tooMuch.map(({ piece }) => piece) } : { code: "paper/nothing-changed" });
+      return fail(
+        overlay.tooMuch.length > 0
+          ? { code: "paper/overlay-too-much", pieces: overlay.tooMuch.map(({ piece }) => piece) }
+          : { code: "paper/nothing-changed" },
+      );
     }
     return ok({ laid: stripsToLay(request, overlay), notes: withoutStrips(overlay), pieces: [] });
   }
@@ -108,7 +146,11 @@ const bytesOf = (text: string): Uint8Array<ArrayBuffer> => new Uint8Array(new Te
 
 /** Letters, digits and hyphens of a name, for a file. */
 const fileWords = (name: string): string => {
-  const plain = name.normalize("NFKD").replaceAll(/[^A-Za-z0-9]+/gu, "-").replaceAll(/^-|-$/gu, "").toLowerCase();
+  const plain = name
+    .normalize("NFKD")
+    .replaceAll(/[^A-Za-z0-9]+/gu, "-")
+    .replaceAll(/^-|-$/gu, "")
+    .toLowerCase();
   return plain === "" ? "bodice" : plain.slice(0, 60);
 };
 
@@ -120,18 +162,35 @@ function pagesOf(request: PaperRequest, sheet: LaidSheet, wanted: Wanted): reado
   if (height === null) return [rollPage(sheet, width, choices.margin, words, key)];
   const paper = { width, height };
   const overlap = sheet.joined ? OVERLAP : 0;
-  const cover = coverPages(paper, choices.margin, words, key, (box) => mapInk(box, sheet.layout, sheet.outlines, overlap));
-  return [...cover, ...tiledPages(sheet.layout, sheet.pieces, { paper, margin: choices.margin, overlap, name: nameOf(work.name), joined: sheet.joined })];
+  const cover = coverPages(paper, choices.margin, words, key, (box) =>
+    mapInk(box, sheet.layout, sheet.outlines, overlap),
+  );
+  return [
+    ...cover,
+    ...tiledPages(sheet.layout, sheet.pieces, {
+      paper,
+      margin: choices.margin,
+      overlap,
+      name: nameOf(work.name),
+      joined: sheet.joined,
+    }),
+  ];
 }
 
 /** A work can be without a name. */
 const nameOf = (name: string): string => (name.trim() === "" ? "Bodice" : name);
 
-function coverWords({ work, plan, choices, day }: PaperRequest, { layout }: LaidSheet, { notes, pieces }: Wanted): CoverWords {
+function coverWords(
+  { work, plan, choices, day }: PaperRequest,
+  { layout }: LaidSheet,
+  { notes, pieces }: Wanted,
+): CoverWords {
   const { failing } = planDoubts(plan, work.unit);
   const isOverlay = choices.kind === "overlay";
   const allowances = choices.allowances ? (work.allowances ?? {}) : null;
-  const own = (choices.size === null ? plan.pieces : (plan.nest.sizes[plan.nest.labels.indexOf(choices.size)] ?? [])).filter(({ name }) => choices.pieces.includes(name));
+  const own = (
+    choices.size === null ? plan.pieces : (plan.nest.sizes[plan.nest.labels.indexOf(choices.size)] ?? [])
+  ).filter(({ name }) => choices.pieces.includes(name));
   return {
     kind: SHEET_KIND[choices.kind],
     name: nameOf(work.name),
@@ -147,8 +206,14 @@ function coverWords({ work, plan, choices, day }: PaperRequest, { layout }: Laid
           ]),
     ],
     failing: choices.size === null ? failing : [],
-    notes: [OWN_DRAFT[choices.kind], ...(choices.size === null && failing.length === 0 ? [ALL_CHECKS_HOLD(plan.checks.length)] : []), ...notes],
-    steps: isOverlay ? [...OVERLAY_STEPS, OVERLAY_CAUTION] : joiningSteps(choices.format, layout.tiles.length, work.unit),
+    notes: [
+      OWN_DRAFT[choices.kind],
+      ...(choices.size === null && failing.length === 0 ? [ALL_CHECKS_HOLD(plan.checks.length)] : []),
+      ...notes,
+    ],
+    steps: isOverlay
+      ? [...OVERLAY_STEPS, OVERLAY_CAUTION]
+      : joiningSteps(choices.format, layout.tiles.length, work.unit),
   };
 }
 
@@ -185,6 +250,13 @@ function wholeSheet({ layout, pieces }: LaidSheet, margin: Mm): InkPage {
     name: "Sheet",
     width: layout.width + 2 * margin,
     height: layout.height + 2 * margin,
-    groups: pieces.map((piece) => ({ id: piece.key, label: piece.label, dx: margin, dy: margin, clip: null, ink: piece.ink })),
+    groups: pieces.map((piece) => ({
+      id: piece.key,
+      label: piece.label,
+      dx: margin,
+      dy: margin,
+      clip: null,
+      ink: piece.ink,
+    })),
   };
 }

@@ -190,7 +190,10 @@ class Pen {
     const text = plainLetters(ink.text, this.#face(ink).has);
     if (text.trim() === "") return;
     const points = Number((ink.size * POINTS).toFixed(DECIMALS));
-    this.#doc.setFont(ink.bold === true ? BOLD : REGULAR, "normal").setFontSize(points).setTextColor(INK_LOOK[ink.role].colour);
+    this.#doc
+      .setFont(ink.bold === true ? BOLD : REGULAR, "normal")
+      .setFontSize(points)
+      .setTextColor(INK_LOOK[ink.role].colour);
 
     // Writing is always set from its start: the library would move it along the page, not along the turned line.
     const along = startOf(ink, this.widthOf(ink));

@@ -5,11 +5,53 @@ export type CanWrite = (codePoint: number) => boolean;
 
 /** What stands for a sign that does not fall apart into a letter and its marks. */
 const NEAR: Readonly<Record<string, string>> = {
-  "“": '"', "”": '"', "„": '"', "«": '"', "»": '"', "″": '"', "‘": "'", "’": "'", "‚": "'", "′": "'",
-  "–": "-", "—": "-", "‐": "-", "‑": "-", "−": "-", "×": "x", "÷": "/", "⁄": "/", "±": "+/-", "·": ".", "•": "*",
-  "°": " deg", "→": "->", "←": "<-", "≤": "<=", "≥": ">=", "€": "EUR", "£": "GBP", "©": "(c)", "®": "(R)",
-  ł: "l", Ł: "L", ø: "o", Ø: "O", đ: "d", Đ: "D", ð: "d", Ð: "D", þ: "th", Þ: "Th", ı: "i",
-  ß: "ss", ẞ: "SS", æ: "ae", Æ: "AE", œ: "oe", Œ: "OE",
+  "“": '"',
+  "”": '"',
+  "„": '"',
+  "«": '"',
+  "»": '"',
+  "″": '"',
+  "‘": "'",
+  "’": "'",
+  "‚": "'",
+  "′": "'",
+  "–": "-",
+  "—": "-",
+  "‐": "-",
+  "‑": "-",
+  "−": "-",
+  "×": "x",
+  "÷": "/",
+  "⁄": "/",
+  "±": "+/-",
+  "·": ".",
+  "•": "*",
+  "°": " deg",
+  "→": "->",
+  "←": "<-",
+  "≤": "<=",
+  "≥": ">=",
+  "€": "EUR",
+  "£": "GBP",
+  "©": "(c)",
+  "®": "(R)",
+  ł: "l",
+  Ł: "L",
+  ø: "o",
+  Ø: "O",
+  đ: "d",
+  Đ: "D",
+  ð: "d",
+  Ð: "D",
+  þ: "th",
+  Þ: "Th",
+  ı: "i",
+  ß: "ss",
+  ẞ: "SS",
+  æ: "ae",
+  Æ: "AE",
+  œ: "oe",
+  Œ: "OE",
 };
 
 /**
@@ -18,9 +60,44 @@ const NEAR: Readonly<Record<string, string>> = {
  * @source ICAO Doc 9303, part 3, transliteration of Cyrillic characters; from memory
  */
 const CYRILLIC: Readonly<Record<string, string>> = {
-  а: "a", б: "b", в: "v", г: "g", ґ: "g", д: "d", е: "e", є: "ie", ё: "e", ж: "zh", з: "z", и: "i", і: "i", ї: "i",
-  й: "i", к: "k", л: "l", м: "m", н: "n", о: "o", п: "p", р: "r", с: "s", т: "t", у: "u", ф: "f", х: "kh", ц: "ts",
-  ч: "ch", ш: "sh", щ: "shch", ъ: "ie", ы: "y", ь: "", э: "e", ю: "iu", я: "ia", ў: "u",
+  а: "a",
+  б: "b",
+  в: "v",
+  г: "g",
+  ґ: "g",
+  д: "d",
+  е: "e",
+  є: "ie",
+  ё: "e",
+  ж: "zh",
+  з: "z",
+  и: "i",
+  і: "i",
+  ї: "i",
+  й: "i",
+  к: "k",
+  л: "l",
+  м: "m",
+  н: "n",
+  о: "o",
+  п: "p",
+  р: "r",
+  с: "s",
+  т: "t",
+  у: "u",
+  ф: "f",
+  х: "kh",
+  ц: "ts",
+  ч: "ch",
+  ш: "sh",
+  щ: "shch",
+  ъ: "ie",
+  ы: "y",
+  ь: "",
+  э: "e",
+  ю: "iu",
+  я: "ia",
+  ў: "u",
 };
 
 const UNKNOWN = "?";
@@ -45,7 +122,8 @@ export function plainLetters(text: string, canWrite: CanWrite): string {
 }
 
 function plainSign(sign: string, canWrite: CanWrite): string {
-  const canAll = (letters: string): boolean => Array.from(letters).every((letter) => canWrite(letter.codePointAt(0) ?? 0));
+  const canAll = (letters: string): boolean =>
+    Array.from(letters).every((letter) => canWrite(letter.codePointAt(0) ?? 0));
   if (canAll(sign)) return sign;
   const near = NEAR[sign] ?? latinOf(sign);
   if (near !== undefined && canAll(near)) return near;

@@ -74,7 +74,9 @@ export function piecesToLay(request: PaperRequest, pieces: readonly TruePiece[])
     ]);
     const { allowances } = choices;
     const title = titleLines(work, plan, piece, { day, allowances });
-    const cut = pieceInk(piece, { title: [], allowances }).filter((ink) => ink.kind === "line" && (ink.role === "cutting" || ink.role === "fold"));
+    const cut = pieceInk(piece, { title: [], allowances }).filter(
+      (ink) => ink.kind === "line" && (ink.role === "cutting" || ink.role === "fold"),
+    );
     const rings = [
       piece.cutting.map(({ at }) => at),
       ...under.map(({ piece: other }) =>
@@ -86,7 +88,10 @@ export function piecesToLay(request: PaperRequest, pieces: readonly TruePiece[])
     return {
       key: piece.key,
       label: pieceTitle(piece),
-      ink: (borders) => [...(over ? mirroredInk(beneath) : beneath), ...pieceInk(titledClearOf(piece, borders), { title, allowances, borders })],
+      ink: (borders) => [
+        ...(over ? mirroredInk(beneath) : beneath),
+        ...pieceInk(titledClearOf(piece, borders), { title, allowances, borders }),
+      ],
       outline: [...cut, mapName(piece.title.centre, pieceTitle(piece))],
       ring: ringAround(rings, SPARE),
     };
@@ -115,7 +120,15 @@ function underPieces(plan: Plan, { name, size }: TruePiece, { choices }: PaperRe
 /** Names on the map, mm of the sheet: small enough there to stand within the piece. */
 const MAP_NAME: Mm = 15;
 
-const mapName = (at: PiecePoint, text: string): Ink<"piece"> => ({ kind: "text", role: "map", at, anchor: "middle", text, size: MAP_NAME, turn: radians(0) });
+const mapName = (at: PiecePoint, text: string): Ink<"piece"> => ({
+  kind: "text",
+  role: "map",
+  at,
+  anchor: "middle",
+  text,
+  size: MAP_NAME,
+  turn: radians(0),
+});
 
 /** The strips of an overlay that are asked for, none longer than a page. */
 export function overlayFor({ plan, choices }: PaperRequest): Overlay {
@@ -143,7 +156,10 @@ export function stripsToLay({ work }: PaperRequest, overlay: Overlay): readonly 
 /** Lays what is to be printed on paper. */
 export function layOut(laid: readonly Laid[], format: PaperFormat, margin: Mm): Result<LaidSheet, PaperFailure> {
   if (laid.length === 0) return fail({ code: "sheet/nothing-to-lay" });
-  const layout = layPieces(laid.map(({ key, ring }) => ({ key, ring })), { format, margin, overlap: OVERLAP, gap: 0 });
+  const layout = layPieces(
+    laid.map(({ key, ring }) => ({ key, ring })),
+    { format, margin, overlap: OVERLAP, gap: 0 },
+  );
   return layout.ok ? ok(drawn(laid, layout.value, true)) : layout;
 }
 
@@ -160,7 +176,10 @@ export function layStrips(laid: readonly Laid[], format: PaperFormat, margin: Mm
   const window = (format.width - 2 * margin) * (format.height - 2 * margin);
   const onePage = (own: readonly Laid[]): Result<SheetLayout | null, PaperFailure> => {
     if (own.reduce((sum, { ring }) => sum + areaOf(ring), 0) > window) return ok(null);
-    const layout = layPieces(own.map(({ key, ring }) => ({ key, ring })), { format, margin, overlap: OVERLAP, gap: 0 });
+    const layout = layPieces(
+      own.map(({ key, ring }) => ({ key, ring })),
+      { format, margin, overlap: OVERLAP, gap: 0 },
+    );
     return layout.ok ? ok(layout.value.tiles.length === 1 ? layout.value : null) : layout;
   };
   const pages: { readonly laid: readonly Laid[]; readonly layout: SheetLayout }[] = [];
@@ -185,12 +204,24 @@ export function layStrips(laid: readonly Laid[], format: PaperFormat, margin: Mm
     placements: pages.flatMap((page, index) =>
       page.layout.placements.map((placement) => {
         const [tile] = page.layout.tiles;
-        return { ...placement, dx: placement.dx - (tile?.x ?? 0) + index * (width + APART), dy: placement.dy - (tile?.y ?? 0) };
+        return {
+          ...placement,
+          dx: placement.dx - (tile?.x ?? 0) + index * (width + APART),
+          dy: placement.dy - (tile?.y ?? 0),
+        };
       }),
     ),
     width: pages.length * (width + APART) - APART,
     height,
-    tiles: pages.map((_, column) => ({ column, row: 0, name: String(column + 1), x: column * (width + APART), y: 0, width, height })),
+    tiles: pages.map((_, column) => ({
+      column,
+      row: 0,
+      name: String(column + 1),
+      x: column * (width + APART),
+      y: 0,
+      width,
+      height,
+    })),
     joins: [],
     columns: pages.length,
     rows: 1,
@@ -212,7 +243,10 @@ function drawn(laid: readonly Laid[], layout: SheetLayout, joined: boolean): Lai
   const borders = bordersOf(layout);
   const placed = (inkOf: (one: Laid, placement: Placement) => readonly Ink<"piece">[]): SheetPiece[] =>
     layout.placements.map((placement) => {
-      const one = must(laid.find(({ key }) => key === placement.key), placement.key);
+      const one = must(
+        laid.find(({ key }) => key === placement.key),
+        placement.key,
+      );
       return { key: one.key, label: one.label, ink: placedInk(inkOf(one, placement), placement) };
     });
   return {
@@ -236,7 +270,9 @@ function bordersOf({ tiles, columns, rows }: SheetLayout): readonly (readonly Sh
 
 /** Names on the map stand upright, whichever way the piece lies; along it where it is too narrow for that. */
 function named(piece: SheetPiece): SheetPiece {
-  const { min, max } = boundsOfPoints(piece.ink.flatMap((ink) => (ink.kind === "line" ? ink.edges.map(({ a }) => a) : [])));
+  const { min, max } = boundsOfPoints(
+    piece.ink.flatMap((ink) => (ink.kind === "line" ? ink.edges.map(({ a }) => a) : [])),
+  );
   const [width, height] = [max.x - min.x, max.y - min.y];
   const ink = piece.ink.map((one): Ink<"sheet"> => {
     if (one.kind === "line") return one;

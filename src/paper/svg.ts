@@ -47,7 +47,13 @@ function groupLines(group: InkGroup): string[] {
     ...rect,
     `<g id="${id}"${clipped}>`,
     `<title>${escaped(label)}</title>`,
-    ...roles.flatMap((role) => roleLines(group, role, shown.filter((ink) => ink.role === role))),
+    ...roles.flatMap((role) =>
+      roleLines(
+        group,
+        role,
+        shown.filter((ink) => ink.role === role),
+      ),
+    ),
     `</g>`,
   ];
 }

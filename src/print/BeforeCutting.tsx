@@ -11,10 +11,16 @@ export function BeforeCutting({ work, plan }: { readonly work: Work; readonly pl
     <>
       {failing.length > 0 ? (
         <section className="pc-doubts">
-          <h4>{failing.length === 1 ? "Before you cut: one thing does not hold" : `Before you cut: ${failing.length} things do not hold`}</h4>
+          <h4>
+            {failing.length === 1
+              ? "Before you cut: one thing does not hold"
+              : `Before you cut: ${failing.length} things do not hold`}
+          </h4>
           <ul>
             {failing.map((sentence) => (
-              <li key={sentence}><Words>{sentence}</Words></li>
+              <li key={sentence}>
+                <Words>{sentence}</Words>
+              </li>
             ))}
           </ul>
         </section>

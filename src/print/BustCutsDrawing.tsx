@@ -45,7 +45,10 @@ export function BustCutsDrawing({ cuts, unit }: { readonly cuts: BustCuts; reado
           {cuts.parts.map(({ outline, transform }) => (
             <path key={outline} className="pc-cut-part" d={outline} transform={transform} />
           ))}
-          {!opens && cuts.parts.map(({ outline, transform }) => <path key={outline} className="pc-cut-under" d={outline} transform={transform} />)}
+          {!opens &&
+            cuts.parts.map(({ outline, transform }) => (
+              <path key={outline} className="pc-cut-under" d={outline} transform={transform} />
+            ))}
         </svg>
         <figcaption>
           <Words>{moved}</Words>

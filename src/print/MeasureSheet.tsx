@@ -16,7 +16,15 @@ import { TapeDrawing } from "./TapeDrawing";
 import { Words } from "./Words";
 
 /** Those that are felt for and marked before the tape is laid on. */
-const POINTS: readonly LandmarkName[] = ["sideNeck", "nape", "neckPit", "shoulderPoint", "armCrease", "bustPoint", "waist"];
+const POINTS: readonly LandmarkName[] = [
+  "sideNeck",
+  "nape",
+  "neckPit",
+  "shoulderPoint",
+  "armCrease",
+  "bustPoint",
+  "waist",
+];
 
 export interface MeasureSheetProps {
   readonly work: Work;
@@ -79,7 +87,9 @@ function Heading({ work }: { readonly work: Work }) {
   return (
     <header className="pc-heading">
       <div className="pc-names">
-        <p className="pc-kind">Measure sheet, in {work.unit === "cm" ? "centimetres" : "inches"}. These notes stay with you.</p>
+        <p className="pc-kind">
+          Measure sheet, in {work.unit === "cm" ? "centimetres" : "inches"}. These notes stay with you.
+        </p>
         <h3>{work.name}</h3>
         {work.invented && <p className="pc-invented">Invented demo: no real person and no real pattern.</p>}
       </div>

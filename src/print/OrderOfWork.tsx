@@ -22,11 +22,15 @@ function What({ line, phase }: JobProps) {
     <>
       <i className="pc-tick" aria-hidden="true" />
       {phase !== null && <span className="pc-phase">{phase}</span>}
-      <p><Words>{line.text}</Words></p>
+      <p>
+        <Words>{line.text}</Words>
+      </p>
       {line.moves.length > 0 && (
         <ol>
           {line.moves.map((move) => (
-            <li key={move}><Words>{move}</Words></li>
+            <li key={move}>
+              <Words>{move}</Words>
+            </li>
           ))}
         </ol>
       )}
@@ -36,7 +40,8 @@ function What({ line, phase }: JobProps) {
 
 const jobClass = (phase: string | null): string => (phase === null ? "pc-job" : "pc-job pc-phase-start");
 
-const Amount = ({ line }: { readonly line: ChecklistLine }) => (line.amount === null ? null : <Words>{line.amount}</Words>);
+const Amount = ({ line }: { readonly line: ChecklistLine }) =>
+  line.amount === null ? null : <Words>{line.amount}</Words>;
 
 /** A phase is named above its first job only. */
 const phaseShown = (lines: readonly ChecklistLine[], index: number): string | null => {
@@ -74,7 +79,14 @@ function Diagrams({ piece, plan, unit }: DiagramsProps) {
     <div className="pc-drawings">
       {halvesOf(piece, plan) ? (
         (["left", "right"] as const).map((half) => (
-          <PieceDiagram key={half} piece={piece} plan={halfShown(plan, half)} unit={unit} width={COLUMN} caption={capital(halfWords(half))} />
+          <PieceDiagram
+            key={half}
+            piece={piece}
+            plan={halfShown(plan, half)}
+            unit={unit}
+            width={COLUMN}
+            caption={capital(halfWords(half))}
+          />
         ))
       ) : (
         <PieceDiagram piece={piece} plan={plan} unit={unit} width={COLUMN} />
@@ -96,7 +108,9 @@ function PieceWork({ list, plan, unit }: PieceProps) {
         <thead>
           <tr>
             <th scope="col">{title}</th>
-            <th scope="col" className="pc-amount-head">Amount</th>
+            <th scope="col" className="pc-amount-head">
+              Amount
+            </th>
           </tr>
         </thead>
         <tbody>
@@ -148,7 +162,8 @@ const isShort = ({ piece, lines }: PieceChecklist, plan: Plan): boolean =>
   lines.reduce((sum, { text, moves }) => sum + text.length + moves.join("").length, 0) <= SHORT;
 
 /** Bodice beside bodice, basque beside basque. */
-const areAlike = (a: PieceChecklist, b: PieceChecklist): boolean => a.piece !== null && b.piece !== null && isBasque(a.piece) === isBasque(b.piece);
+const areAlike = (a: PieceChecklist, b: PieceChecklist): boolean =>
+  a.piece !== null && b.piece !== null && isBasque(a.piece) === isBasque(b.piece);
 
 /** In order, two neighbours that are both short side by side. */
 function inPairs(lists: readonly PieceChecklist[], plan: Plan): readonly (readonly PieceChecklist[])[] {
@@ -156,20 +171,31 @@ function inPairs(lists: readonly PieceChecklist[], plan: Plan): readonly (readon
   for (const list of lists) {
     const last = rows.at(-1);
     const [first] = last ?? [];
-    if (last?.length === 1 && first !== undefined && areAlike(first, list) && isShort(first, plan) && isShort(list, plan)) last.push(list);
+    if (
+      last?.length === 1 &&
+      first !== undefined &&
+      areAlike(first, list) &&
+      isShort(first, plan) &&
+      isShort(list, plan)
+    )
+      last.push(list);
     else rows.push([list]);
   }
   return rows;
 }
 
 export function OrderOfWork({ plan, unit }: { readonly plan: Plan; readonly unit: LengthUnit }) {
-  const rows = inPairs(checklistByPiece(plan, unit).filter(({ piece }) => piece !== null), plan);
+  const rows = inPairs(
+    checklistByPiece(plan, unit).filter(({ piece }) => piece !== null),
+    plan,
+  );
   return (
     <section className="pc-order">
       <h4>Order of work</h4>
       <p className="pc-hint">
-        All lines are stitch lines. If your tissue prints cutting lines, the side seam amounts are the same from one cutting line to the next, but draw the stitch
-        line in before you place darts, walk seams or measure. In the drawings your line is heavy, the size traced dashed, its neighbours dotted.
+        All lines are stitch lines. If your tissue prints cutting lines, the side seam amounts are the same from one
+        cutting line to the next, but draw the stitch line in before you place darts, walk seams or measure. In the
+        drawings your line is heavy, the size traced dashed, its neighbours dotted.
       </p>
       {rows.map((lists) =>
         lists.length === 1 ? (

@@ -40,13 +40,23 @@ function cutLabel(line: CutLine, unit: LengthUnit): Beside {
   const where = shareWords(line.between, line.share);
   const [, amount] = cutLineWords(line, unit);
   const text = where.startsWith("on the") ? where : amount;
-  return { lines: text.split(/ (?=(?:outside|inside) |\S+ line$)/), y: line.at.y, to: { x: line.at.x + line.slipMove, y: line.at.y } };
+  return {
+    lines: text.split(/ (?=(?:outside|inside) |\S+ line$)/),
+    y: line.at.y,
+    to: { x: line.at.x + line.slipMove, y: line.at.y },
+  };
 }
 
-const middleOf = ({ drawn }: PlannedDart) => ({ x: (drawn.inner.x + drawn.outer.x) / 2, y: (drawn.inner.y + drawn.outer.y) / 2 });
+const middleOf = ({ drawn }: PlannedDart) => ({
+  x: (drawn.inner.x + drawn.outer.x) / 2,
+  y: (drawn.inner.y + drawn.outer.y) / 2,
+});
 
 /** What stands beside the piece, from above, pushed down where it would stand on what is above it; `line` is one line's height. */
-export function spreadOut<T extends { readonly y: Mm; readonly lines: readonly string[] }>(labels: readonly T[], line: Mm): readonly T[] {
+export function spreadOut<T extends { readonly y: Mm; readonly lines: readonly string[] }>(
+  labels: readonly T[],
+  line: Mm,
+): readonly T[] {
   let end = -Infinity;
   return labels
     .toSorted((a, b) => a.y - b.y)
@@ -78,7 +88,9 @@ const outlines = (marks: PieceMarks): string => marks.outline + marks.darts.map(
 function centreSpan(plan: Plan, name: PieceName): { readonly from: Mm; readonly to: Mm } {
   const piece = plan.pieces.find((one) => one.name === name);
   const edges = piece?.edges.filter(({ seam }) => seam === "centre") ?? [];
-  const ys = edges.flatMap(({ from, to }) => [piece?.points[from], piece?.points[to]].flatMap((point) => (point === undefined ? [] : [point.at.y])));
+  const ys = edges.flatMap(({ from, to }) =>
+    [piece?.points[from], piece?.points[to]].flatMap((point) => (point === undefined ? [] : [point.at.y])),
+  );
   return ys.length === 0 ? { from: 0, to: 0 } : { from: Math.min(...ys), to: Math.max(...ys) };
 }
 
@@ -109,7 +121,9 @@ export function PieceDiagram({ piece, plan, unit, width, caption }: PieceDiagram
   const darts = plan.darts.filter(({ ref }) => ref.piece === piece);
   const beside: readonly Beside[] = [
     ...lines.map((line) => cutLabel(line, unit)),
-    ...darts.filter(({ ref }) => liesAlongBust(ref.dart)).map((dart) => ({ lines: [formatAmount(dart.drawn.intake, unit)], y: middleOf(dart).y, to: middleOf(dart) })),
+    ...darts
+      .filter(({ ref }) => liesAlongBust(ref.dart))
+      .map((dart) => ({ lines: [formatAmount(dart.drawn.intake, unit)], y: middleOf(dart).y, to: middleOf(dart) })),
   ];
   const atMouths = darts
     .filter(({ ref }) => !liesAlongBust(ref.dart))
@@ -117,7 +131,12 @@ export function PieceDiagram({ piece, plan, unit, width, caption }: PieceDiagram
       const middle = middleOf(dart);
       const ys = [middle.y, ...dart.cap.map(({ y }) => y)];
       const opensDown = dart.drawn.apex.y < middle.y;
-      return { text: formatAmount(dart.drawn.intake, unit), x: middle.x, y: opensDown ? Math.max(...ys) : Math.min(...ys), way: opensDown ? 1 : -1 };
+      return {
+        text: formatAmount(dart.drawn.intake, unit),
+        x: middle.x,
+        y: opensDown ? Math.max(...ys) : Math.min(...ys),
+        way: opensDown ? 1 : -1,
+      };
     });
   const longest = Math.max(0, ...beside.flatMap((label) => label.lines.map((text) => text.length)));
   const writing = longest === 0 ? ROOM.left : LEADER + longest * LETTER;
@@ -125,11 +144,21 @@ export function PieceDiagram({ piece, plan, unit, width, caption }: PieceDiagram
   const paper = (mm: Mm): Mm => mm / scale;
   const column = right + paper(LEADER);
   const placed = spreadOut(beside, paper(LINE));
-  const rows = ([1, -1] as const).flatMap((way) => inRows(atMouths.filter((label) => label.way === way), paper(LETTER)));
-  const depth = (way: 1 | -1): Mm => paper(LINE) * Math.max(0, ...rows.filter((label) => label.way === way).map(({ row }) => row));
+  const rows = ([1, -1] as const).flatMap((way) =>
+    inRows(
+      atMouths.filter((label) => label.way === way),
+      paper(LETTER),
+    ),
+  );
+  const depth = (way: 1 | -1): Mm =>
+    paper(LINE) * Math.max(0, ...rows.filter((label) => label.way === way).map(({ row }) => row));
   const lowest = Math.max(box.y + box.height + depth(1), ...placed.map(({ y }) => y));
   const top = box.y - paper(ROOM.above) - depth(-1);
-  const view = { x: box.x - paper(ROOM.left), width: right - box.x + paper(ROOM.left + writing), height: lowest + paper(ROOM.below) - top };
+  const view = {
+    x: box.x - paper(ROOM.left),
+    width: right - box.x + paper(ROOM.left + writing),
+    height: lowest + paper(ROOM.below) - top,
+  };
   const along = centreSpan(plan, piece);
   const centre = alongCentre(piece, drawn.centreOnFold, along.to - along.from, paper(LETTER));
   const said = [...placed.map((label) => label.lines.join(" ")), ...rows.map(({ text }) => text)].join("; ");
@@ -150,7 +179,12 @@ export function PieceDiagram({ piece, plan, unit, width, caption }: PieceDiagram
         <path className="pc-level-line" d={drawn.levels.join("")} />
         {bustPoint !== null && <path className="pc-bust-point" d={cross(bustPoint)} />}
         {drawn.centre !== "" && (
-          <text className="pc-centre" transform={`translate(${paper(TEXT * 1.2)} ${(along.from + along.to) / 2}) rotate(-90)`} textAnchor="middle" strokeWidth={paper(0.7)}>
+          <text
+            className="pc-centre"
+            transform={`translate(${paper(TEXT * 1.2)} ${(along.from + along.to) / 2}) rotate(-90)`}
+            textAnchor="middle"
+            strokeWidth={paper(0.7)}
+          >
             {centre}
           </text>
         )}
@@ -158,14 +192,25 @@ export function PieceDiagram({ piece, plan, unit, width, caption }: PieceDiagram
           <g key={`${label.lines.join(" ")} ${label.y}`}>
             <path className="pc-leader" d={`M${label.to.x} ${label.to.y}L${column - paper(0.5)} ${label.y}`} />
             {label.lines.map((text, at) => (
-              <text key={text} x={column} y={label.y + paper(LINE) * (at + 0.5 - label.lines.length / 2) + paper(TEXT) * 0.34} strokeWidth={paper(0.7)}>
+              <text
+                key={text}
+                x={column}
+                y={label.y + paper(LINE) * (at + 0.5 - label.lines.length / 2) + paper(TEXT) * 0.34}
+                strokeWidth={paper(0.7)}
+              >
                 <Words inDrawing>{text}</Words>
               </text>
             ))}
           </g>
         ))}
         {rows.map(({ text, x, y, way, row }) => (
-          <text key={`${text} ${x}`} x={x} y={y + way * (paper(LINE) * row) + paper(way === 1 ? LINE + 0.6 : -1.2)} textAnchor="middle" strokeWidth={paper(0.7)}>
+          <text
+            key={`${text} ${x}`}
+            x={x}
+            y={y + way * (paper(LINE) * row) + paper(way === 1 ? LINE + 0.6 : -1.2)}
+            textAnchor="middle"
+            strokeWidth={paper(0.7)}
+          >
             <Words inDrawing>{text}</Words>
           </text>
         ))}

@@ -6,7 +6,15 @@ import { capital, levelWords } from "../words/names";
 import { Blank } from "./Blank";
 import { Words } from "./Words";
 
-function Size({ title, value, children }: { readonly title: string; readonly value: string; readonly children: ReactNode }) {
+function Size({
+  title,
+  value,
+  children,
+}: {
+  readonly title: string;
+  readonly value: string;
+  readonly children: ReactNode;
+}) {
   return (
     <div className="pc-size">
       <dt>{title}</dt>
@@ -51,8 +59,16 @@ export function SheetHeading({ work, plan }: { readonly work: Work; readonly pla
             const line = plan.cutLines.find((one) => one.level === level.level);
             const where = shareWords(level.between, level.share);
             return (
-              <Size key={level.level} title={capital(levelWords(level.level))} value={sizeValue(level.between, level.share)}>
-                <Words>{line === undefined || where.startsWith("on the") ? where : `${where}; ${offsetWords(line, work.unit)}`}</Words>
+              <Size
+                key={level.level}
+                title={capital(levelWords(level.level))}
+                value={sizeValue(level.between, level.share)}
+              >
+                <Words>
+                  {line === undefined || where.startsWith("on the")
+                    ? where
+                    : `${where}; ${offsetWords(line, work.unit)}`}
+                </Words>
               </Size>
             );
           })}

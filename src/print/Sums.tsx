@@ -22,7 +22,9 @@ function Sum({ title, lines }: { readonly title: string; readonly lines: readonl
             ) : (
               <>
                 <th scope="row">{line.words}</th>
-                <td><Words>{line.figure}</Words></td>
+                <td>
+                  <Words>{line.figure}</Words>
+                </td>
               </>
             )}
           </tr>

@@ -29,7 +29,13 @@ function Landmark({ x, y, letter, mirrored }: FigureLandmark) {
 export function TapeDrawing({ measure }: { readonly measure: MeasureName }) {
   const { box, views } = tapeFigure(measure);
   return (
-    <svg className="tape-figure" viewBox={[box.x, box.y, box.width, box.height].join(" ")} aria-hidden="true" focusable="false" data-measure={measure}>
+    <svg
+      className="tape-figure"
+      viewBox={[box.x, box.y, box.width, box.height].join(" ")}
+      aria-hidden="true"
+      focusable="false"
+      data-measure={measure}
+    >
       {views.map(({ side, shift, body, scale, near, far, landmarks }) => (
         <g key={side} transform={`translate(${shift} 0)`}>
           <g transform={`scale(${scale})`}>

@@ -5,7 +5,19 @@ import type { Plan } from "../core/plan/plan";
 import type { Work } from "../core/plan/work";
 import { bustSentence, shareWords } from "../words/blend";
 import { capital, levelWords } from "../words/names";
-import { balanceGroups, FITTING_ORDER, fittingCautions, halvesDiffer, MARKS, MIRROR_NOTE, ORDER_NOTE, SEEN, shortUnit, viewCaption, wearersHalf } from "../words/trial";
+import {
+  balanceGroups,
+  FITTING_ORDER,
+  fittingCautions,
+  halvesDiffer,
+  MARKS,
+  MIRROR_NOTE,
+  ORDER_NOTE,
+  SEEN,
+  shortUnit,
+  viewCaption,
+  wearersHalf,
+} from "../words/trial";
 import { Blank } from "./Blank";
 import { pageRule } from "./pageRule";
 import { Words } from "./Words";
@@ -66,7 +78,9 @@ function Tick({ children }: { readonly children: string }) {
 function Heading({ work, plan }: TrialRecordProps) {
   const { frame, cup, bust } = plan.sizing;
   const differ = halvesDiffer(plan, work.unit);
-  const levels = plan.levels.filter(({ level }) => level !== "bust").map(({ level, between, share }) => `${levelWords(level)} ${shareWords(between, share)}`);
+  const levels = plan.levels
+    .filter(({ level }) => level !== "bust")
+    .map(({ level, between, share }) => `${levelWords(level)} ${shareWords(between, share)}`);
   const sizes = [`Frame ${frame.label}`, ...(cup.label === null ? [] : [`cup ${cup.label}`]), ...levels].join("; ");
   return (
     <header className="pc-heading">
@@ -107,7 +121,11 @@ function Figure({ view }: { readonly view: TrialView }) {
   const caption = viewCaption(side);
   return (
     <figure>
-      <svg viewBox={[box.x - ROOM, box.y - ROOM, box.width + 2 * ROOM, box.height + 2 * ROOM].join(" ")} role="img" aria-label={`${caption}: to draw on`}>
+      <svg
+        viewBox={[box.x - ROOM, box.y - ROOM, box.width + 2 * ROOM, box.height + 2 * ROOM].join(" ")}
+        role="img"
+        aria-label={`${caption}: to draw on`}
+      >
         {halves.map((half) => (
           <HalfDrawn key={half.half} half={half} />
         ))}

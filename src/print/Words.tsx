@@ -3,7 +3,8 @@ const BEFORE_UNIT = /(?<=[\d½¼¾]) (?=(?:mm|cm|in|%)(?![A-Za-z]))/g;
 const BEFORE_FRACTION = /(?<=\d) (?=(?:[½¼¾]|\d+\/\d+))/g;
 const FRACTION = /(\d+\/\d+)/;
 
-export const tied = (text: string): string => text.replaceAll(BEFORE_UNIT, "\u00A0").replaceAll(BEFORE_FRACTION, "\u00A0");
+export const tied = (text: string): string =>
+  text.replaceAll(BEFORE_UNIT, "\u00A0").replaceAll(BEFORE_FRACTION, "\u00A0");
 
 // The font's fraction feature makes small figures of all digits in reach, so each fraction is marked by itself.
 export function Words({ children, inDrawing = false }: { readonly children: string; readonly inDrawing?: boolean }) {

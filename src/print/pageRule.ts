@@ -10,11 +10,17 @@ export const cssString = (text: string): string =>
 
 function shortened(name: string): string {
   const characters = Array.from(name);
-  return characters.length <= LONGEST_NAME ? name : `${characters.slice(0, LONGEST_NAME - 1).join("").trimEnd()}…`;
+  return characters.length <= LONGEST_NAME
+    ? name
+    : `${characters
+        .slice(0, LONGEST_NAME - 1)
+        .join("")
+        .trimEnd()}…`;
 }
 
 export function pageRule(paper: PaperSize, name: string, kind = "Alteration checklist"): string {
-  const foot = "font: 8pt var(--pc-font, 'Source Sans 3 Variable', 'Source Sans 3', sans-serif); color: #000; vertical-align: top; padding-top: 2mm;";
+  const foot =
+    "font: 8pt var(--pc-font, 'Source Sans 3 Variable', 'Source Sans 3', sans-serif); color: #000; vertical-align: top; padding-top: 2mm;";
   return [
     `@page { size: ${paper === "A4" ? "A4" : "letter"}; margin: 11mm 14mm 14mm;`,
     `@bottom-left { content: ${cssString(`${kind} · ${shortened(name)}`)}; width: 80%; text-align: left; ${foot} }`,

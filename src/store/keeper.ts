@@ -56,7 +56,12 @@ const SAVING = { state: "saving", words: "Saving…" } as const;
  * @param library null where the browser keeps nothing, with `why`
  * @param first   the work a first visit opens
  */
-export function createKeeper(store: WorkStore, library: Library | null, first: Work, why: StorageFailure | null = null): Keeper {
+export function createKeeper(
+  store: WorkStore,
+  library: Library | null,
+  first: Work,
+  why: StorageFailure | null = null,
+): Keeper {
   const shelf = library ?? memoryLibrary();
   const parting = partingIn(library === null ? null : pageBox());
   const state = createStore<KeeperState>(() => ({ entries: [], openId: "", shown: 0, storage: SAVED, messages: [] }));
@@ -77,7 +82,8 @@ export function createKeeper(store: WorkStore, library: Library | null, first: W
     state.setState(({ messages }) => ({ messages: [...messages, message] }));
     return message.id;
   };
-  const dismiss = (id: string): void => state.setState(({ messages }) => ({ messages: messages.filter((m) => m.id !== id) }));
+  const dismiss = (id: string): void =>
+    state.setState(({ messages }) => ({ messages: messages.filter((m) => m.id !== id) }));
 
   const report = (storage: KeeperState["storage"]): void => {
     // Kept only until the page is closed is not saved.
@@ -144,13 +150,16 @@ export function createKeeper(store: WorkStore, library: Library | null, first: W
   const leave = async (go: () => Promise<void>): Promise<void> => {
     await settle();
     if (!isUnsaved()) return go();
-    const message = say("The last changes to the open work could not be saved, so it stays open. Download it first, or go on without them.", {
-      label: "Go on without them",
-      run: () => {
-        dismiss(message);
-        void inTurn(go);
+    const message = say(
+      "The last changes to the open work could not be saved, so it stays open. Download it first, or go on without them.",
+      {
+        label: "Go on without them",
+        run: () => {
+          dismiss(message);
+          void inTurn(go);
+        },
       },
-    });
+    );
   };
 
   const show = (kept: KeptWork): void => {
@@ -233,7 +242,9 @@ export function createKeeper(store: WorkStore, library: Library | null, first: W
   /** The open work as it is on the page, any other as it is kept. */
   const current = async (id: string) => {
     const { work, past, future } = store.getState();
-    return id === state.getState().openId ? ({ ok: true, value: { id, work, past, future, stamp } } as const) : shelf.load(id);
+    return id === state.getState().openId
+      ? ({ ok: true, value: { id, work, past, future, stamp } } as const)
+      : shelf.load(id);
   };
 
   /** Offered until it succeeds, and only once then. */

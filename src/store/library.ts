@@ -77,7 +77,10 @@ export const NEW_STAMP = "";
 const PATIENCE = 4000;
 
 /** Opens the library; a failure says why the browser keeps nothing. */
-export async function openLibrary(name: string = DATABASE, patience: number = PATIENCE): Promise<Result<Library, StorageFailure>> {
+export async function openLibrary(
+  name: string = DATABASE,
+  patience: number = PATIENCE,
+): Promise<Result<Library, StorageFailure>> {
   const connection = connectionTo(name, patience);
   try {
     await connection.get();
@@ -104,7 +107,9 @@ function connectionTo(name: string, patience: number): Connection {
   const open = (): Promise<Database> => {
     const opening = openDB<Schema>(name, DATABASE_VERSION, {
       upgrade(db, _from, _to, tx) {
-        const works = db.objectStoreNames.contains("works") ? tx.objectStore("works") : db.createObjectStore("works", { keyPath: "id" });
+        const works = db.objectStoreNames.contains("works")
+          ? tx.objectStore("works")
+          : db.createObjectStore("works", { keyPath: "id" });
         // The list is read from this index alone, without the works and their histories.
         if (!works.indexNames.contains("list")) works.createIndex("list", ["saved", "name"]);
         if (!db.objectStoreNames.contains("page")) db.createObjectStore("page");
@@ -220,4 +225,5 @@ async function attempt<T>(action: () => Promise<T>): Promise<Result<T, StorageFa
   }
 }
 
-const detailOf = (error: unknown): string => (error instanceof Error ? `${error.name}: ${error.message}` : String(error));
+const detailOf = (error: unknown): string =>
+  error instanceof Error ? `${error.name}: ${error.message}` : String(error);

@@ -37,7 +37,9 @@ export function partingIn(box: Storage | null): Parting {
     take: () => {
       const found: KeptWork[] = [];
       quietly((from) => {
-        const keys = Array.from({ length: from.length }, (_, at) => from.key(at) ?? "").filter((key) => key.startsWith(PREFIX));
+        const keys = Array.from({ length: from.length }, (_, at) => from.key(at) ?? "").filter((key) =>
+          key.startsWith(PREFIX),
+        );
         for (const key of keys) {
           const kept = readLeft(key.slice(PREFIX.length), from.getItem(key) ?? "");
           if (kept === null) continue;

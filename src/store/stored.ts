@@ -22,7 +22,13 @@ export function readStored(id: string, stored: unknown): Result<KeptWork, Storag
     });
   const current = read(work);
   if (!current.ok) return fail({ code: "storage/damaged", id, why: current.failure });
-  return ok({ id, stamp: typeof stamp === "string" ? stamp : "", work: current.value, past: steps(past), future: steps(future) });
+  return ok({
+    id,
+    stamp: typeof stamp === "string" ? stamp : "",
+    work: current.value,
+    past: steps(past),
+    future: steps(future),
+  });
 }
 
 function partsOf(stored: unknown): Readonly<Record<string, unknown>> {

@@ -77,7 +77,11 @@ export function undo(store: WorkStore): void {
   if (gestureStart !== null) return cancelGesture(store);
   const last = past.at(-1);
   if (last === undefined) return;
-  store.setState({ work: { ...last, unread: work.unread }, past: past.slice(0, -1), future: [stepOf(work), ...future] });
+  store.setState({
+    work: { ...last, unread: work.unread },
+    past: past.slice(0, -1),
+    future: [stepOf(work), ...future],
+  });
 }
 
 /** One step forward again. */
@@ -85,7 +89,12 @@ export function redo(store: WorkStore): void {
   const { past, work, future } = store.getState();
   const [next, ...rest] = future;
   if (next === undefined) return;
-  store.setState({ work: { ...next, unread: work.unread }, past: pushed(past, work), future: rest, gestureStart: null });
+  store.setState({
+    work: { ...next, unread: work.unread },
+    past: pushed(past, work),
+    future: rest,
+    gestureStart: null,
+  });
 }
 
 export const canUndo = (state: WorkState): boolean => state.past.length > 0 || state.gestureStart !== null;

@@ -60,7 +60,11 @@ export function marginSentence(pick: PickMargin, chance: number, unit: LengthUni
 }
 
 /** Why a chance at all: said once, behind the pick. `read`: the girths it stands on, and how often each was read. */
-export function chanceNote(read: readonly { readonly name: string; readonly readings: number }[], spread: Mm, unit: LengthUnit): string {
+export function chanceNote(
+  read: readonly { readonly name: string; readonly readings: number }[],
+  spread: Mm,
+  unit: LengthUnit,
+): string {
   const names = listWords(read.map(({ name, readings }) => `${name} (read ${timesWords(readings)})`));
   const known = read.length > 1 ? "their difference is then right" : "it is then right";
   return (
@@ -93,7 +97,10 @@ export function frameSum(pick: FramePick, drafted: Mm, unit: LengthUnit): readon
   return [
     line(`Your ${girth}`, length(pick.lookedUp)),
     ...printed,
-    line(own ? "The size found for you is the nearest from" : `Size ${pick.label} is the nearest from`, `${length(pick.from)} to ${length(pick.to)}`),
+    line(
+      own ? "The size found for you is the nearest from" : `Size ${pick.label} is the nearest from`,
+      `${length(pick.from)} to ${length(pick.to)}`,
+    ),
     total(own ? "The frame you took" : "So the frame is", pick.label),
   ];
 }
@@ -101,7 +108,10 @@ export function frameSum(pick: FramePick, drafted: Mm, unit: LengthUnit): readon
 export function cupSum(pick: CupPick, bust: Mm, unit: LengthUnit): readonly SumLine[] {
   const length = (value: Mm): string => formatLength(value, unit);
   if (pick.difference === null) {
-    return [line("Your upper chest", "not measured"), total("So the pattern is taken as drafted for", length(pick.drafted))];
+    return [
+      line("Your upper chest", "not measured"),
+      total("So the pattern is taken as drafted for", length(pick.drafted)),
+    ];
   }
   const difference = [
     line("Your bust", length(bust)),
@@ -120,20 +130,38 @@ export function bustSum({ frame, cup, bust }: Sizing, girth: Mm, unit: LengthUni
     ...bustOver(frame, cup, bust, girth, length),
     line("What is over", formatSigned(bust.residual, unit)),
     ...(left ? [line("Left alone up to (common practice, no source)", formatAmount(BUST_LEFT_ALONE, unit))] : []),
-    total(bust.chosenBy === "wearer" ? "You set the bust alteration to" : "So the bust alteration is", formatSigned(bust.alteration, unit)),
+    total(
+      bust.chosenBy === "wearer" ? "You set the bust alteration to" : "So the bust alteration is",
+      formatSigned(bust.alteration, unit),
+    ),
   ];
 }
 
 /** What the bust is held against: on another frame its own bust, else the cup, unless the frame was picked by the bust itself. */
-function bustOver(frame: FramePick, cup: CupPick, bust: BustPick, girth: Mm, length: (value: Mm) => string): readonly SumLine[] {
+function bustOver(
+  frame: FramePick,
+  cup: CupPick,
+  bust: BustPick,
+  girth: Mm,
+  length: (value: Mm) => string,
+): readonly SumLine[] {
   const version = cup.label === null ? "" : ` with cup ${cup.label}`;
   if (frame.index !== frame.found) {
-    return [line("Your bust", length(girth)), line(`less the bust of size ${frame.label}${version}`, `− ${length(girth - bust.residual)}`)];
+    return [
+      line("Your bust", length(girth)),
+      line(`less the bust of size ${frame.label}${version}`, `− ${length(girth - bust.residual)}`),
+    ];
   }
   if (frame.byBust || bust.difference === null) {
-    return [line("The frame was picked by your bust", length(girth)), line("and the pattern’s ease covers the size", `${length(frame.from)} to ${length(frame.to)}`)];
+    return [
+      line("The frame was picked by your bust", length(girth)),
+      line("and the pattern’s ease covers the size", `${length(frame.from)} to ${length(frame.to)}`),
+    ];
   }
-  return [line("Your difference", length(bust.difference)), line("less what the pattern is drafted for", `− ${length(cup.drafted)}`)];
+  return [
+    line("Your difference", length(bust.difference)),
+    line("less what the pattern is drafted for", `− ${length(cup.drafted)}`),
+  ];
 }
 
 export function levelSum(level: PlannedLevel, unit: LengthUnit): readonly SumLine[] {
@@ -157,7 +185,9 @@ export function bustSentence(pick: BustPick, unit: LengthUnit): string {
   if (pick.alteration === 0) {
     if (pick.residual === 0) return "Drafted for a bust like yours: no bust alteration.";
     const over = `${formatAmount(Math.abs(pick.residual), unit)} ${pick.residual > 0 ? "more" : "less"} than drafted for`;
-    return pick.leftAlone ? `${over}: too little to alter, so leave it.` : `${over}, left as it is because you set no alteration.`;
+    return pick.leftAlone
+      ? `${over}: too little to alter, so leave it.`
+      : `${over}, left as it is because you set no alteration.`;
   }
   return pick.alteration > 0
     ? `Full bust adjustment of ${size} in all, ${formatAmount(pick.alteration / 2, unit)} on the half front.`
@@ -193,7 +223,12 @@ const lower = (text: string): string => text.charAt(0).toLowerCase() + text.slic
 
 /** What taking it costs, most costly part first. */
 export function alternativeSentence(way: Alternative, unit: LengthUnit): string {
-  const count = way.alterations === 0 ? "Nothing to alter" : way.alterations === 1 ? "One alteration" : `${way.alterations} alterations`;
+  const count =
+    way.alterations === 0
+      ? "Nothing to alter"
+      : way.alterations === 1
+        ? "One alteration"
+        : `${way.alterations} alterations`;
   const bust =
     Math.abs(way.residual) <= BUST_LEFT_ALONE
       ? "bust as drafted"

@@ -19,13 +19,25 @@ export function bustSteps(piece: PieceName, spread: Mm, amounts: Amounts): BustW
   const name = fuller ? "Full bust adjustment" : "Small bust adjustment";
   switch (piece) {
     case "cup":
-      return { heading: `${name}: ${fuller ? "open" : "lap"} the cup by ${amounts.spread} at the bust point`, moves: cupMoves(fuller, amounts) };
+      return {
+        heading: `${name}: ${fuller ? "open" : "lap"} the cup by ${amounts.spread} at the bust point`,
+        moves: cupMoves(fuller, amounts),
+      };
     case "sideFront":
-      return { heading: `${name}: ${fuller ? "widen" : "narrow"} the side front by ${amounts.spread} at the bust line`, moves: sideFrontMoves(fuller, amounts) };
+      return {
+        heading: `${name}: ${fuller ? "widen" : "narrow"} the side front by ${amounts.spread} at the bust line`,
+        moves: sideFrontMoves(fuller, amounts),
+      };
     case "centreFront":
-      return { heading: `${name}: ${fuller ? "lengthen" : "shorten"} the centre front by ${amounts.drop} at the bust line`, moves: centreFrontMoves(fuller, amounts) };
+      return {
+        heading: `${name}: ${fuller ? "lengthen" : "shorten"} the centre front by ${amounts.drop} at the bust line`,
+        moves: centreFrontMoves(fuller, amounts),
+      };
     default:
-      return { heading: `${name}: ${fuller ? "open" : "lap"} the front by ${amounts.spread} at the bust point`, moves: frontMoves(fuller, amounts) };
+      return {
+        heading: `${name}: ${fuller ? "open" : "lap"} the front by ${amounts.spread} at the bust point`,
+        moves: frontMoves(fuller, amounts),
+      };
   }
 }
 

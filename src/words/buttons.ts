@@ -39,10 +39,18 @@ export function readButtons(text: string): number | null | undefined {
 const BACKS: ReadonlySet<PieceName> = new Set(["back", "backBand", "backBasque"]);
 
 /** Said where the allowance at the centre back is too narrow to be a stand; null where it is not, or where there are no buttons. */
-export function narrowStandWords(pieces: readonly Piece[], closure: Closure, allowances: Allowances, unit: LengthUnit): string | null {
+export function narrowStandWords(
+  pieces: readonly Piece[],
+  closure: Closure,
+  allowances: Allowances,
+  unit: LengthUnit,
+): string | null {
   const allowed = allowanceOf(allowances, "centre");
   if (allowed >= LEAST_STAND || buttonRowOf(pieces, closure) === null) return null;
-  const isFrontToo = pieces.some(({ name, centreOnFold, edges }) => isFrontPiece(name) && !centreOnFold && edges.some(({ seam }) => seam === "centre"));
+  const isFrontToo = pieces.some(
+    ({ name, centreOnFold, edges }) =>
+      isFrontPiece(name) && !centreOnFold && edges.some(({ seam }) => seam === "centre"),
+  );
   const also = isFrontToo ? " The centre front seam then has as much." : "";
   return `Only ${allowanceAmount(allowed, unit)} at the centre seam: narrow for a button stand. Allow ${allowanceAmount(LEAST_STAND, unit)} or more.${also}`;
 }
@@ -59,7 +67,9 @@ export function buttonSheetWords(
   const wide = "at least the width of your button, and the facing turned in besides";
   const narrow = allowances === null ? null : narrowStandWords(pieces, closure, allowances, unit);
   return [
-    allowances === null ? `Add a button stand beyond the centre back: ${wide}.` : `The allowance at the centre back is the button stand: ${wide}.`,
+    allowances === null
+      ? `Add a button stand beyond the centre back: ${wide}.`
+      : `The allowance at the centre back is the button stand: ${wide}.`,
     ...(narrow === null ? [] : [narrow]),
     `Circles on the centre back: buttons on one half, buttonholes on the other, each begun ${formatAmount(HOLE_BEYOND, unit)} outside the centre line and as long as your button needs.`,
   ];

@@ -47,7 +47,12 @@ export function chartFindingSentence(finding: ChartFinding, unit: LengthUnit): s
         unit,
       );
     case "chart/unusual":
-      return withSlips(`The ${cell} of ${length(finding.value)} is seldom printed.`, finding.slips, finding.value, unit);
+      return withSlips(
+        `The ${cell} of ${length(finding.value)} is seldom printed.`,
+        finding.slips,
+        finding.value,
+        unit,
+      );
     case "chart/out-of-order":
       return `The bust (${length(finding.value)}) is smaller than that of ${before(finding.beforeLabel)} above (${length(finding.before)}). Put the sizes in order, the smallest first.`;
     case "chart/repeated":
@@ -79,7 +84,8 @@ export function chartFindingSentence(finding: ChartFinding, unit: LengthUnit): s
   }
 }
 
-const difference = (value: Mm, unit: LengthUnit): string => (value < 0 ? formatSigned(value, unit) : formatLength(value, unit));
+const difference = (value: Mm, unit: LengthUnit): string =>
+  value < 0 ? formatSigned(value, unit) : formatLength(value, unit);
 
 function withSlips(sentence: string, slips: readonly MeasureSlip[], value: Mm, unit: LengthUnit): string {
   const advice = slipSentence(slips, value, unit);

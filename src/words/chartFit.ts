@@ -26,7 +26,10 @@ const women = (share: number): number => Math.round(share * 100);
 export function sharesSentences(shares: ChartShares): readonly string[] {
   const framed = women(shares.framed);
   if (framed === 0) return ["Hardly any of the surveyed women find a frame in this chart: its sizes lie elsewhere."];
-  const found = framed === 100 ? "Nearly all of the surveyed women find a frame in this chart" : `Of 100 surveyed women about ${framed} find a frame in this chart`;
+  const found =
+    framed === 100
+      ? "Nearly all of the surveyed women find a frame in this chart"
+      : `Of 100 surveyed women about ${framed} find a frame in this chart`;
   return [`${found}; ${leftAloneWords(shares)}`, linesWords(shares), apartWords(shares)];
 }
 
@@ -34,7 +37,10 @@ function leftAloneWords({ framed, bustLeftAlone, bustLeftAloneWithin }: ChartSha
   const [at, least, most] = [women(bustLeftAlone), women(bustLeftAloneWithin.least), women(bustLeftAloneWithin.most)];
   const of = women(framed) === 100 ? "of 100" : "of them";
   if (most === 0) return "hardly any of them without a bust alteration.";
-  const within = least === most ? "" : ` (the survey’s upper chest was taken lower than yours, so it may be anything from ${least} to ${most})`;
+  const within =
+    least === most
+      ? ""
+      : ` (the survey’s upper chest was taken lower than yours, so it may be anything from ${least} to ${most})`;
   return `about ${at} ${of} need no bust alteration${within}.`;
 }
 
@@ -68,12 +74,19 @@ function noFrameWords({ noFrame }: BesideChart): readonly string[] {
 
 function frameWords({ frame }: BesideChart, unit: LengthUnit): readonly string[] {
   if (frame === null) return [];
-  const levels = (["waist", "hip"] as const).flatMap((level) => (frame[level] === null ? [] : [{ level, more: frame[level] }]));
+  const levels = (["waist", "hip"] as const).flatMap((level) =>
+    frame[level] === null ? [] : [{ level, more: frame[level] }],
+  );
   if (levels.length === 0) return [];
   const same = levels.filter(({ more }) => Math.abs(more) < SAME).map(({ level }) => level);
   const parts = [
     ...(same.length === 0 ? [] : [`like yours at the ${listWords(same)}`]),
-    ...levels.filter(({ level }) => !same.includes(level)).map(({ level, more }) => `${formatLength(Math.abs(more), unit)} ${more > 0 ? "less" : "more"} than yours at the ${level}`),
+    ...levels
+      .filter(({ level }) => !same.includes(level))
+      .map(
+        ({ level, more }) =>
+          `${formatLength(Math.abs(more), unit)} ${more > 0 ? "less" : "more"} than yours at the ${level}`,
+      ),
   ];
   return [`Your frame, size ${frame.label}, was drawn for a body ${listWords(parts)}.`];
 }
@@ -81,21 +94,31 @@ function frameWords({ frame }: BesideChart, unit: LengthUnit): readonly string[]
 function lineWords(along: Girth, level: Girth, line: OffLine | null, unit: LengthUnit): readonly string[] {
   if (line === null) return [];
   const further = women(line.further);
-  const from = further === 0 ? "hardly any of the surveyed women" : further === 100 ? "nearly all of the surveyed women" : `${further} of 100 surveyed women`;
+  const from =
+    further === 0
+      ? "hardly any of the surveyed women"
+      : further === 100
+        ? "nearly all of the surveyed women"
+        : `${further} of 100 surveyed women`;
   const at = `At your ${along} girth the chart’s ${level}`;
   if (Math.abs(line.off) < SAME) return [`${at} is yours; it is further from ${from}.`];
-  return [`${at} is ${formatLength(Math.abs(line.off), unit)} ${line.off > 0 ? "less" : "more"} than yours; it is further from ${from}.`];
+  return [
+    `${at} is ${formatLength(Math.abs(line.off), unit)} ${line.off > 0 ? "less" : "more"} than yours; it is further from ${from}.`,
+  ];
 }
 
 function missingWords(body: MeasuredBody): readonly string[] {
   const missing = GIRTHS.filter((girth) => takenOf(body, girth) === undefined);
-  return missing.length === 0 ? [] : [`Not taken yet: ${listWords(missing)}. With ${missing.length === 1 ? "it" : "them"} you are drawn in as well.`];
+  return missing.length === 0
+    ? []
+    : [`Not taken yet: ${listWords(missing)}. With ${missing.length === 1 ? "it" : "them"} you are drawn in as well.`];
 }
 
 const takenOf = (body: MeasuredBody, girth: Girth): Measured | undefined => body[`${girth}Girth`];
 
 /** Said where the chart has faults. */
-export const CHART_UNREAD = "Once the chart is filled in and nothing in it is to be put right, its sizes are drawn in, and what it fits is counted.";
+export const CHART_UNREAD =
+  "Once the chart is filled in and nothing in it is to be put right, its sizes are drawn in, and what it fits is counted.";
 
 /** Whose bodies they are. */
 export function whoseWords(unit: LengthUnit): string {
@@ -112,7 +135,8 @@ export function whoseWords(unit: LengthUnit): string {
 }
 
 /** Where the figures of a standard chart are from. */
-export const standardWords = ({ title, trust }: StandardChart): string => `${title}. ${trust} It is another chart, no measure of what a body should be.`;
+export const standardWords = ({ title, trust }: StandardChart): string =>
+  `${title}. ${trust} It is another chart, no measure of what a body should be.`;
 
 /** What the marks mean, in the order in which they are listed. */
 export const MARKS = {
@@ -132,13 +156,19 @@ export const plotTitle = (across: Girth, up: Girth): string => `${capital(up)} b
 /** What one picture shows, for those who do not see it. */
 export function plotWords(across: Girth, up: Girth, seen: PlotSeen, unit: LengthUnit): string {
   const { sizes, standard, body, half } = seen;
-  const pair = (at: Readonly<Record<Girth, Mm>>): string => `${across} ${formatLength(at[across], unit)}, ${up} ${formatLength(at[up], unit)}`;
+  const pair = (at: Readonly<Record<Girth, Mm>>): string =>
+    `${across} ${formatLength(at[across], unit)}, ${up} ${formatLength(at[up], unit)}`;
   const lineFrom = (what: string, of: readonly StandardSize[]): string[] => {
     const [first, last] = [of[0], of.at(-1)];
-    return first === undefined || last === undefined ? [] : [`${what} runs from size ${first.label} (${pair(first)}) to size ${last.label} (${pair(last)}).`];
+    return first === undefined || last === undefined
+      ? []
+      : [`${what} runs from size ${first.label} (${pair(first)}) to size ${last.label} (${pair(last)}).`];
   };
   const [x, y] = [takenOf(body, across), takenOf(body, up)];
-  const hers = x === undefined || y === undefined ? [] : [`You: ${across} ${formatLength(x.value, unit)}, ${up} ${formatLength(y.value, unit)}.`];
+  const hers =
+    x === undefined || y === undefined
+      ? []
+      : [`You: ${across} ${formatLength(x.value, unit)}, ${up} ${formatLength(y.value, unit)}.`];
   return [
     `${plotTitle(across, up)}.`,
     `Half of the surveyed women lie in a ring about ${across} ${formatLength(half.across[0], unit)} to ${formatLength(half.across[1], unit)}, ${up} ${formatLength(half.up[0], unit)} to ${formatLength(half.up[1], unit)}.`,

@@ -3,7 +3,16 @@
  * Shared by the printed sheet and the command line.
  */
 import { distance } from "../core/geometry/point";
-import type { ChecklistItem, ChecklistStep, CutLine, Plan, Slip, SlipNote, SlipTrace, TruingChange } from "../core/plan/plan";
+import type {
+  ChecklistItem,
+  ChecklistStep,
+  CutLine,
+  Plan,
+  Slip,
+  SlipNote,
+  SlipTrace,
+  TruingChange,
+} from "../core/plan/plan";
 import { isRedraw, type DartRedraw, type LengthUnit } from "../core/plan/work";
 import type { DartFigures } from "../core/dart/dartFigures";
 import type { DartRef, LevelName, Piece, PieceName, PointName } from "../core/pattern/piece";
@@ -107,7 +116,13 @@ interface Said {
 function trace(size: string, cup: string | null, context: Context): Said {
   const version = cup === null ? "" : `, cup version ${cup}`;
   const basque = isBasque(context.pieceName);
-  const lines = basque ? "grain and hip line" : context.piece?.points.bustPoint !== undefined ? "grain, bust line and bust point" : context.piece?.points.centreBust === undefined ? "grain" : "grain and bust line";
+  const lines = basque
+    ? "grain and hip line"
+    : context.piece?.points.bustPoint !== undefined
+      ? "grain, bust line and bust point"
+      : context.piece?.points.centreBust === undefined
+        ? "grain"
+        : "grain and bust line";
   const darts = context.piece !== undefined && context.piece.darts.length === 0 ? "" : "darts, ";
   return {
     text: `Trace the ${size} line of the ${pieceWords(context.pieceName)}${version}, with ${darts}notches, ${lines}.`,
@@ -116,8 +131,15 @@ function trace(size: string, cup: string | null, context: Context): Said {
 }
 
 function bust(spread: Mm, whole: Mm, drop: Mm, context: Context): Said {
-  const { heading, moves } = bustSteps(context.pieceName, spread, { spread: small(spread, context), drop: small(drop, context) });
-  return { text: `${heading} (${small(whole, context)} round the whole body).`, moves, amount: small(context.pieceName === "centreFront" ? drop : spread, context) };
+  const { heading, moves } = bustSteps(context.pieceName, spread, {
+    spread: small(spread, context),
+    drop: small(drop, context),
+  });
+  return {
+    text: `${heading} (${small(whole, context)} round the whole body).`,
+    moves,
+    amount: small(context.pieceName === "centreFront" ? drop : spread, context),
+  };
 }
 
 /** Whether the new side seam lies on the line of a size. */
@@ -128,7 +150,10 @@ function isOn({ between, share, offset }: CutLine, size: string, context: Contex
 
 function blend(line: CutLine, from: LevelName, context: Context): Said {
   if (from === "bust" && context.traced !== undefined && isOn(line, context.traced, context)) {
-    return { text: `At the ${levelWords(line.level)} the side seam stays on the traced ${context.traced} line: nothing to mark.`, amount: `on ${context.traced}` };
+    return {
+      text: `At the ${levelWords(line.level)} the side seam stays on the traced ${context.traced} line: nothing to mark.`,
+      amount: `on ${context.traced}`,
+    };
   }
   const level = levelWords(line.level);
   const [lower, upper] = line.between;
@@ -141,7 +166,10 @@ function blend(line: CutLine, from: LevelName, context: Context): Said {
         : `Draw the side seam from the traced line at the ${levelWords(from)} to this mark in one smooth curve, with no corner.`;
   if (where.startsWith("on the") || !drawn(line.offset, context)) {
     const label = where === `on the ${upper} line` ? upper : lower;
-    return { text: `On the traced ${level} line, mark the side seam on the ${label} line. ${join}`, amount: `on ${label}` };
+    return {
+      text: `On the traced ${level} line, mark the side seam on the ${label} line. ${join}`,
+      amount: `on ${label}`,
+    };
   }
   const way = line.offset > 0 ? "outside" : "inside";
   return {
@@ -257,9 +285,13 @@ function noteMove(note: SlipNote, context: Context): string | null {
     case "centreNowSeam":
       return `The ${centreWords(context.pieceName)} is no longer straight: cut it as a seam with an allowance, not on the fold.`;
     case "bustLoses":
-      return drawn(note.amount, context) ? `This takes ${small(note.amount, context)} from the garment round the bust as well.` : null;
+      return drawn(note.amount, context)
+        ? `This takes ${small(note.amount, context)} from the garment round the bust as well.`
+        : null;
     case "legsTrued":
-      return drawn(note.amount, context) ? `True the legs: each moves ${small(note.amount, context)} along itself.` : null;
+      return drawn(note.amount, context)
+        ? `True the legs: each moves ${small(note.amount, context)} along itself.`
+        : null;
     case "armholeSmoothed":
       return "Draw the armhole smooth again.";
     case "centreLengthened":
@@ -273,17 +305,30 @@ function heldMove(alteration: DartRedraw): string[] {
   if (alteration.kind !== "dartEnd") return [];
   const shorter = alteration.shorten > 0;
   if (alteration.hold === "mouth") {
-    const fuller = alteration.shorten === 0 ? "" : shorter ? " The dart stands wider open, so it makes more room." : " The dart closes up, so it makes less room.";
+    const fuller =
+      alteration.shorten === 0
+        ? ""
+        : shorter
+          ? " The dart stands wider open, so it makes more room."
+          : " The dart closes up, so it makes less room.";
     return [`Leave the mouth as it is and draw both legs anew to the end.${fuller}`];
   }
-  return [`Keep the angle between the legs, so that the room stays the same: the mouth becomes ${shorter ? "narrower" : "wider"}.`];
+  return [
+    `Keep the angle between the legs, so that the room stays the same: the mouth becomes ${shorter ? "narrower" : "wider"}.`,
+  ];
 }
 
 function mouthMoves(alteration: DartRedraw, context: Context): string[] {
   if (alteration.kind !== "dartMouth") return [];
-  const [first, second] = liesAlongBust(alteration.dart.dart) ? (["upper", "lower"] as const) : (["inner", "outer"] as const);
+  const [first, second] = liesAlongBust(alteration.dart.dart)
+    ? (["upper", "lower"] as const)
+    : (["inner", "outer"] as const);
   const move = (end: string, by: Mm): string[] =>
-    drawn(by, context) ? [`Move the ${end} end of the mouth ${small(by, context)} ${by > 0 ? "away from" : "towards"} the dart's middle.`] : [];
+    drawn(by, context)
+      ? [
+          `Move the ${end} end of the mouth ${small(by, context)} ${by > 0 ? "away from" : "towards"} the dart's middle.`,
+        ]
+      : [];
   return [...move(first, alteration.inner), ...move(second, alteration.outer)];
 }
 
@@ -306,7 +351,9 @@ function redrawSlip({ given, notes }: SlipTrace, alteration: DartRedraw, context
   const title = alterationTitle(alteration, context.unit);
   const towards =
     alteration.kind === "dartEnd" && drawn(alteration.shorten, context)
-      ? [`Along its middle line, mark the new end ${small(alteration.shorten, context)} ${alteration.shorten > 0 ? "nearer to" : "further from"} the ${mouthSeamWords(alteration.dart)}${drawn(alteration.across, context) ? `, and from there ${small(alteration.across, context)} ${acrossWords(alteration.dart, alteration.across)}` : ""}.`]
+      ? [
+          `Along its middle line, mark the new end ${small(alteration.shorten, context)} ${alteration.shorten > 0 ? "nearer to" : "further from"} the ${mouthSeamWords(alteration.dart)}${drawn(alteration.across, context) ? `, and from there ${small(alteration.across, context)} ${acrossWords(alteration.dart, alteration.across)}` : ""}.`,
+        ]
       : [];
   return {
     text: `${title}.`,
@@ -314,7 +361,9 @@ function redrawSlip({ given, notes }: SlipTrace, alteration: DartRedraw, context
       ...towards,
       ...heldMove(alteration),
       ...mouthMoves(alteration, context),
-      ...given.filter((one) => drawn(one.amount, context)).map((one) => givenMove(one, mouthSeamWords(alteration.dart), context)),
+      ...given
+        .filter((one) => drawn(one.amount, context))
+        .map((one) => givenMove(one, mouthSeamWords(alteration.dart), context)),
       ...notes.flatMap((note) => noteMove(note, context) ?? []),
     ],
     amount: redrawAmount(alteration, context),
@@ -327,13 +376,21 @@ function trued({ seam, what, point, amount }: TruingChange, context: Context): S
   const at = point === null ? "" : ` at the ${pointWords(point)}`;
   switch (what) {
     case "seamWalked":
-      return { text: `Walk the ${line} against its partner: bring the two to one length${at}, half of what they differ by on each (here ${small(amount, context)}).`, amount: small(amount, context) };
+      return {
+        text: `Walk the ${line} against its partner: bring the two to one length${at}, half of what they differ by on each (here ${small(amount, context)}).`,
+        amount: small(amount, context),
+      };
     case "seamSmoothed":
       return { text: `Draw the ${line} smooth${at}.` };
     case "cornerSquared":
-      return { text: `Redraw the end of the ${line}${at}, so that it runs square to the centre line, or straight on where two pieces join.` };
+      return {
+        text: `Redraw the end of the ${line}${at}, so that it runs square to the centre line, or straight on where two pieces join.`,
+      };
     case "legsEqualled":
-      return { text: `Bring the legs of the dart in the ${line} to one length: ${small(amount, context)} each.`, amount: small(amount, context) };
+      return {
+        text: `Bring the legs of the dart in the ${line} to one length: ${small(amount, context)} each.`,
+        amount: small(amount, context),
+      };
   }
 }
 
@@ -376,7 +433,12 @@ function said(step: ChecklistStep, context: Context): Said {
 }
 
 /** One job in words. `pieces` are the plan's final pieces: positions are measured on them; `traced`: the size traced, if told. */
-export function checklistLine(item: ChecklistItem, pieces: readonly Piece[], unit: LengthUnit, traced?: string): ChecklistLine {
+export function checklistLine(
+  item: ChecklistItem,
+  pieces: readonly Piece[],
+  unit: LengthUnit,
+  traced?: string,
+): ChecklistLine {
   const piece = pieces.find((one) => one.name === item.piece);
   const { text, moves = [], amount = null } = said(item.step, { unit, piece, pieceName: item.piece, traced });
   // A fit for one half says so itself.
@@ -388,7 +450,10 @@ export function checklistLine(item: ChecklistItem, pieces: readonly Piece[], uni
 export const checklistSentence = (line: ChecklistLine): string => [line.text, ...line.moves].join(" ");
 
 /** Every job, gathered by piece, in the order of the phases on each; last the seams, walked when all pieces are done. */
-export function checklistByPiece(plan: Pick<Plan, "checklist" | "pieces">, unit: LengthUnit): readonly PieceChecklist[] {
+export function checklistByPiece(
+  plan: Pick<Plan, "checklist" | "pieces">,
+  unit: LengthUnit,
+): readonly PieceChecklist[] {
   const gather = (piece: PieceName | null, items: readonly ChecklistItem[]): PieceChecklist => {
     const lines = saidOnce(items, plan.pieces, unit);
     return { piece, lines: PHASES.flatMap((phase) => lines.filter((line) => line.phase === phase)) };
@@ -397,24 +462,38 @@ export function checklistByPiece(plan: Pick<Plan, "checklist" | "pieces">, unit:
   const jobs = plan.checklist.filter((item) => item.step.kind !== "walk");
   const names = [...new Set(jobs.map((item) => item.piece))];
   return [
-    ...names.map((piece) => gather(piece, jobs.filter((item) => item.piece === piece))),
+    ...names.map((piece) =>
+      gather(
+        piece,
+        jobs.filter((item) => item.piece === piece),
+      ),
+    ),
     ...(walks.length === 0 ? [] : [gather(null, walks)]),
   ];
 }
 
 /** A job on each half that comes out word for word alike, as its numbers differ by less than is said, stands once for both. */
-function saidOnce(items: readonly ChecklistItem[], pieces: readonly Piece[], unit: LengthUnit): readonly ChecklistLine[] {
-  const traced = items.map(({ step }) => (step.kind === "trace" ? step.size : undefined)).find((size) => size !== undefined);
+function saidOnce(
+  items: readonly ChecklistItem[],
+  pieces: readonly Piece[],
+  unit: LengthUnit,
+): readonly ChecklistLine[] {
+  const traced = items
+    .map(({ step }) => (step.kind === "trace" ? step.size : undefined))
+    .find((size) => size !== undefined);
   const onBoth = items.map(({ piece, step, amount }) => checklistLine({ piece, step, amount }, pieces, unit, traced));
   const keys = onBoth.map((line) => JSON.stringify(line));
   return items.flatMap((item, index): readonly ChecklistLine[] => {
     const line = onBoth[index];
     if (line === undefined) return [];
     if (item.half === undefined || item.step.kind === "slip") return [line];
-    const other = items.findIndex(({ half }, at) => half !== undefined && half !== item.half && keys[at] === keys[index]);
+    const other = items.findIndex(
+      ({ half }, at) => half !== undefined && half !== item.half && keys[at] === keys[index],
+    );
     if (other === -1) return [checklistLine(item, pieces, unit, traced)];
     return other < index ? [] : [line];
   });
 }
 
-export const groupTitle = ({ piece }: PieceChecklist): string => (piece === null ? "All pieces together" : capital(pieceWords(piece)));
+export const groupTitle = ({ piece }: PieceChecklist): string =>
+  piece === null ? "All pieces together" : capital(pieceWords(piece));

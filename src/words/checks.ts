@@ -54,7 +54,8 @@ const dartOfCheck = (check: CheckResult): string => {
   return piece === undefined ? dart : `${pieceWords(piece)} ${dart}`;
 };
 
-const faultsWords = (count: number, one: string, many: string): string => (count === 1 ? `one ${one}` : `${count} ${many}`);
+const faultsWords = (count: number, one: string, many: string): string =>
+  count === 1 ? `one ${one}` : `${count} ${many}`;
 
 /** What is the matter and by how much, for a check that does not hold. */
 export function checkFailureSentence(check: CheckResult, unit: LengthUnit): string {
@@ -88,7 +89,8 @@ function failureSentence(check: CheckResult, unit: LengthUnit): string {
     }
     case "joinedCornersStraight": {
       const sum = `${degreesWords(check.measured)}, not ${degreesWords(check.expected)}`;
-      if (check.dart !== undefined) return `With the ${dartOfCheck(check)} closed the seam bends across it: the corners add up to ${sum}.`;
+      if (check.dart !== undefined)
+        return `With the ${dartOfCheck(check)} closed the seam bends across it: the corners add up to ${sum}.`;
       const at = check.point === undefined ? "" : ` at the ${pointWords(check.point)}`;
       return `Sewn together, ${piecesWords(check)} bend${at}: the corners add up to ${sum}.`;
     }
@@ -120,12 +122,17 @@ function failureSentence(check: CheckResult, unit: LengthUnit): string {
 }
 
 /** One measured thing of a check, for a table: where, what it is, what it should be. */
-export function checkPlace(check: CheckResult, unit: LengthUnit): { readonly where: string; readonly measured: string; readonly expected: string } {
+export function checkPlace(
+  check: CheckResult,
+  unit: LengthUnit,
+): { readonly where: string; readonly measured: string; readonly expected: string } {
   const parts = [
     check.pieces.map((piece) => pieceWords(piece)).join(" and "),
     check.level === undefined ? "" : levelWords(check.level),
     check.dart === undefined ? "" : dartWords(check.dart),
-    check.seam === undefined || check.pieces[0] === undefined || check.dart !== undefined ? "" : seamWords(check.seam, check.pieces[0]),
+    check.seam === undefined || check.pieces[0] === undefined || check.dart !== undefined
+      ? ""
+      : seamWords(check.seam, check.pieces[0]),
     check.point === undefined || check.seam !== undefined ? "" : pointWords(check.point),
   ];
   const figure = (value: number): string => {

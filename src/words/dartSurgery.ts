@@ -2,7 +2,15 @@
 import { homeOf } from "../core/pattern/dartNames";
 import type { Dart, DartHome, DartName, Piece, PieceName } from "../core/pattern/piece";
 import { pointOf } from "../core/pattern/piece";
-import type { DartGatherAlteration, DartLegsAlteration, DartPivotAlteration, DartSeamAlteration, DartSplitAlteration, DartSurgery, LengthUnit } from "../core/plan/work";
+import type {
+  DartGatherAlteration,
+  DartLegsAlteration,
+  DartPivotAlteration,
+  DartSeamAlteration,
+  DartSplitAlteration,
+  DartSurgery,
+  LengthUnit,
+} from "../core/plan/work";
 import type { SlipTrace } from "../core/plan/plan";
 import { distance } from "../core/geometry/point";
 import { formatAmount, formatLength } from "./length";
@@ -67,7 +75,13 @@ export function dartSurgerySteps(alteration: DartSurgery, trace: SlipTrace, unit
   const dart = piece?.darts.find(({ name }) => name === alteration.dart.dart);
   // Nothing was changed: there is nothing to do.
   if (piece === undefined || dart === undefined) return [];
-  const told: Told = { trace, piece, dart, amount: (name) => formatAmount(trace.values[name] ?? 0, unit), length: (name) => formatLength(trace.values[name] ?? 0, unit) };
+  const told: Told = {
+    trace,
+    piece,
+    dart,
+    amount: (name) => formatAmount(trace.values[name] ?? 0, unit),
+    length: (name) => formatLength(trace.values[name] ?? 0, unit),
+  };
   switch (alteration.kind) {
     case "dartPivot":
       return pivotSteps(alteration, told);
@@ -95,16 +109,21 @@ interface Told {
 const seamOf = ({ dart, piece }: Told): string => seamWords(dart.seam, piece.name);
 
 /** What the dart is turned about. */
-const pivotWords = ({ aimsAt, name }: Dart): string => (aimsAt === null ? `the end of the ${dartWords(name)}` : "the bust point");
+const pivotWords = ({ aimsAt, name }: Dart): string =>
+  aimsAt === null ? `the end of the ${dartWords(name)}` : "the bust point";
 
 const legsDrawnOn = ({ dart }: Told, ...names: readonly DartName[]): string[] =>
   dart.aimsAt === null
     ? []
-    : names.map((name) => `Draw both legs of the ${dartWords(name)} on to the bust point. If one is longer than the other, move each mouth end along its leg by half the difference.`);
+    : names.map(
+        (name) =>
+          `Draw both legs of the ${dartWords(name)} on to the bust point. If one is longer than the other, move each mouth end along its leg by half the difference.`,
+      );
 
 /** "upper leg", "leg nearer the side seam": the one that ends nearest a place. */
 function legWords(piece: Piece, dart: Dart, at: SlipTrace["surgery"][number]["hinges"][number] | undefined): string {
-  const isInner = at === undefined || distance(pointOf(piece, dart.inner), at) <= distance(pointOf(piece, dart.outer), at);
+  const isInner =
+    at === undefined || distance(pointOf(piece, dart.inner), at) <= distance(pointOf(piece, dart.outer), at);
   switch (homeOf(dart.name)) {
     case "side":
     case "french":
@@ -144,7 +163,10 @@ function placeOnSeam(home: DartHome, { piece, length }: Told): string {
 }
 
 /** The dart of a set that the moved one has gone into, and whether it is a new one. */
-function openedDart({ to, dart: ref }: DartPivotAlteration, { trace, piece, dart }: Told): { readonly name: DartName; readonly old: Dart | undefined } {
+function openedDart(
+  { to, dart: ref }: DartPivotAlteration,
+  { trace, piece, dart }: Told,
+): { readonly name: DartName; readonly old: Dart | undefined } {
   const after = trace.after[ref.piece];
   const added = after?.darts.find(({ name }) => !piece.darts.some((d) => d.name === name));
   const old = piece.darts.find((d) => d !== dart && homeOf(d.name) === to && d.aimsAt === dart.aimsAt);
@@ -160,9 +182,15 @@ function pivotSteps(alteration: DartPivotAlteration, told: Told): readonly strin
   const isWhole = !(trace.after[piece.name]?.darts.some(({ name }) => name === dart.name) ?? false);
   const cutAcross =
     opened.old === undefined
-      ? [`${placeOnSeam(alteration.to, told)}. Draw a line from there to ${about}.`, `Cut along that line to within a hair of ${about}.`]
+      ? [
+          `${placeOnSeam(alteration.to, told)}. Draw a line from there to ${about}.`,
+          `Cut along that line to within a hair of ${about}.`,
+        ]
       : [`Cut the ${legWords(piece, opened.old, cut?.[0])} of the ${words.made} to within a hair of ${about}.`];
-  const seams = new Set([seamWords(dart.seam, piece.name), seamWords(opened.old?.seam ?? seamAfter(told, opened.name), piece.name)]);
+  const seams = new Set([
+    seamWords(dart.seam, piece.name),
+    seamWords(opened.old?.seam ?? seamAfter(told, opened.name), piece.name),
+  ]);
   return [
     ...legsDrawnOn(told, dart.name, ...(opened.old === undefined ? [] : [opened.name])),
     ...cutAcross,
@@ -173,11 +201,22 @@ function pivotSteps(alteration: DartPivotAlteration, told: Told): readonly strin
     opened.old === undefined
       ? `The first cut has opened to the ${words.made}, ${amount("opened")} wide. Put paper behind it.`
       : `The ${words.made} has become ${amount("opened")} wider. Put paper behind it.`,
-    ...((trace.values.stop ?? 0) <= 0 ? [] : [`End the ${words.made} ${amount("stop")} short of ${about}, in the middle between its edges, and draw its legs from there to its mouth ends.`]),
-    ...(isWhole || dart.aimsAt === null ? [] : [`End the ${words.old} as far short of the bust point as before, in the middle of what is left of it.`]),
+    ...((trace.values.stop ?? 0) <= 0
+      ? []
+      : [
+          `End the ${words.made} ${amount("stop")} short of ${about}, in the middle between its edges, and draw its legs from there to its mouth ends.`,
+        ]),
+    ...(isWhole || dart.aimsAt === null
+      ? []
+      : [`End the ${words.old} as far short of the bust point as before, in the middle of what is left of it.`]),
     ...(isWhole ? [`Draw the ${seamOf(told)} smooth where the ${words.old} has gone.`] : []),
-    `Fold ${isWhole ? `the ${words.made}` : "each dart"} shut as it will be pressed and draw the ${[...seams].join(" and the ")} smooth over it; ${seams.size > 1 ? "both seams measure" : "the seam measures"} what it did before.`.replace("both seams measure what it did", "both seams measure what they did"),
-    ...(alteration.to === "centre" ? [`The ${centreWords(piece.name)} is now a seam: cut it with an allowance, not on the fold.`] : []),
+    `Fold ${isWhole ? `the ${words.made}` : "each dart"} shut as it will be pressed and draw the ${[...seams].join(" and the ")} smooth over it; ${seams.size > 1 ? "both seams measure" : "the seam measures"} what it did before.`.replace(
+      "both seams measure what it did",
+      "both seams measure what they did",
+    ),
+    ...(alteration.to === "centre"
+      ? [`The ${centreWords(piece.name)} is now a seam: cut it with an allowance, not on the fold.`]
+      : []),
   ];
 }
 
@@ -230,4 +269,3 @@ function seamSteps(_alteration: DartSeamAlteration, told: Told): readonly string
     `Notch both edges at the bust point, and mark which end was the ${words}. Both edges are seams now: give them an allowance.`,
   ];
 }
-

@@ -12,4 +12,5 @@ const HOMES: Readonly<Record<Exclude<DartHome, "centre">, string>> = {
   neck: "neck edge",
 };
 
-export const homeWords = (home: DartHome, piece: PieceName): string => (home === "centre" ? `${centreWords(piece)} line` : HOMES[home]);
+export const homeWords = (home: DartHome, piece: PieceName): string =>
+  home === "centre" ? `${centreWords(piece)} line` : HOMES[home];

@@ -29,7 +29,11 @@ export function endWords(dart: DartName, piece: PieceName, end: "apex" | "inner"
 }
 
 /** What a handle on the table is, with the figures it changes. */
-export function dartHandleLabel({ ref, drawn }: PlannedDart, end: "apex" | "inner" | "outer", unit: LengthUnit): string {
+export function dartHandleLabel(
+  { ref, drawn }: PlannedDart,
+  end: "apex" | "inner" | "outer",
+  unit: LengthUnit,
+): string {
   return (
     `${dartRefWords(ref)}, ${endWords(ref.dart, ref.piece, end)}. Mouth ${formatAmount(drawn.intake, unit)}, ` +
     `angle ${formatAngle(drawn.angle)}, fullness ${formatAmount(drawn.fullness, unit)}`
@@ -40,7 +44,8 @@ export function dartHandleLabel({ ref, drawn }: PlannedDart, end: "apex" | "inne
 export const discSentence = (
   { angle, leg, height }: { readonly angle: Radians; readonly leg: Mm; readonly height: Mm },
   unit: LengthUnit,
-): string => `${formatAngle(angle)} between legs of ${formatLength(leg, unit)} stands ${formatAmount(height, unit)} high`;
+): string =>
+  `${formatAngle(angle)} between legs of ${formatLength(leg, unit)} stands ${formatAmount(height, unit)} high`;
 
 /** How the dart as drawn compares with the one the wearer's cup asks for. */
 export function verdictSentence({ verdict, drawn, wanted }: PlannedDart, unit: LengthUnit): string {
@@ -113,7 +118,10 @@ export const placeWords = (place: GiveBackPlace, piece: PieceName): string => {
 
 export const holdWords = (hold: Hold): { readonly name: string; readonly what: string } =>
   hold === "mouth"
-    ? { name: "Hold the mouth", what: "The width on the seam stays; a shorter dart gets wider in angle, so fuller and sharper." }
+    ? {
+        name: "Hold the mouth",
+        what: "The width on the seam stays; a shorter dart gets wider in angle, so fuller and sharper.",
+      }
     : {
         name: "Hold the fullness",
         what: "The angle stays; a shorter dart gets a narrower mouth, and what that sets free is given back elsewhere.",

@@ -42,7 +42,10 @@ export function planDoubts(plan: Plan, unit: LengthUnit): Doubts {
     );
   const beyond = plan.levels
     .filter((level) => level.extrapolated && !shareWords(level.between, level.share).startsWith("on the"))
-    .map((level) => `The ${levelWords(level.level)} line lies past the last printed one, carried on by its step: sew a trial first.`);
+    .map(
+      (level) =>
+        `The ${levelWords(level.level)} line lies past the last printed one, carried on by its step: sew a trial first.`,
+    );
   const bust = plan.levels.flatMap((level) => {
     const gap = level.finished - level.target;
     if (level.level !== "bust" || Math.abs(gap) <= BUST_FAR_OFF) return [];

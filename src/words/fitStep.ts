@@ -29,7 +29,10 @@ export function isFitFound(fit: FitName, typed: string): boolean {
 /** "8 mm", "8 mm left half", "8 mm left half, 5 mm right half". */
 export const fitUse = (alterations: readonly FitAlteration[], unit: LengthUnit): string =>
   alterations
-    .map(({ amount, half }) => (half === undefined ? formatAmount(amount, unit) : `${formatAmount(amount, unit)} ${halfWords(half)}`))
+    .map(({ amount, half }) =>
+      half === undefined ? formatAmount(amount, unit) : `${formatAmount(amount, unit)} ${halfWords(half)}`,
+    )
     .join(", ");
 
-export const fitCount = (found: number): string => (found === 0 ? "Nothing here fits that. Try another word, such as fold, pull, gape or strap." : `${found} found`);
+export const fitCount = (found: number): string =>
+  found === 0 ? "Nothing here fits that. Try another word, such as fold, pull, gape or strap." : `${found} found`;

@@ -10,7 +10,9 @@ import { alterationTitle } from "./slips";
 
 function lineRun(between: readonly [string, string], share: number): string {
   const where = shareWords(between, share);
-  return share < 0 || share > 1 || where.startsWith("on the") ? where : `${Math.round(share * 100)} % from ${between[0]} to ${between[1]}`;
+  return share < 0 || share > 1 || where.startsWith("on the")
+    ? where
+    : `${Math.round(share * 100)} % from ${between[0]} to ${between[1]}`;
 }
 
 /** Slips that say the same of several pieces share one line of the ledger: the blend at a level is the same on all. */

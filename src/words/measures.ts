@@ -23,7 +23,8 @@ const WORDS: Readonly<Record<MeasureName, MeasureWords>> = {
     name: "Bust girth",
     trade: "full bust",
     short: "bust",
-    where: "Round the fullest part of the bust, level all the way, over the bra you will wear. Breathe out and let the tape lie, not pull.",
+    where:
+      "Round the fullest part of the bust, level all the way, over the bra you will wear. Breathe out and let the tape lie, not pull.",
   },
   upperChestGirth: {
     name: "Upper chest girth",
@@ -41,7 +42,8 @@ const WORDS: Readonly<Record<MeasureName, MeasureWords>> = {
     name: "Waist girth",
     trade: null,
     short: "waist",
-    where: "Tie a thread round and bend to the side: it settles at the waist. Measure there, with a finger under the tape.",
+    where:
+      "Tie a thread round and bend to the side: it settles at the waist. Measure there, with a finger under the tape.",
   },
   hipGirth: {
     name: "Hip girth",
@@ -53,7 +55,8 @@ const WORDS: Readonly<Record<MeasureName, MeasureWords>> = {
     name: "Height",
     trade: null,
     short: "height",
-    where: "Without shoes, back to a wall, a book held level on the head. Mark the wall under the book and measure to the floor.",
+    where:
+      "Without shoes, back to a wall, a book held level on the head. Mark the wall under the book and measure to the floor.",
   },
   bustPointWidth: {
     name: "Bust point width",
@@ -122,23 +125,28 @@ export function measureRefusal(name: MeasureName, value: Mm, unit: LengthUnit): 
   if (verdict.state !== "impossible") return null;
   const { least, most, slips } = verdict;
   const range = `from ${formatLength(least, unit)} to ${formatLength(most, unit)}`;
-  return joined([`${WORDS[name].name} is taken ${range}, and this says ${formatLength(value, unit)}.`, slipSentence(slips, value, unit)]);
+  return joined([
+    `${WORDS[name].name} is taken ${range}, and this says ${formatLength(value, unit)}.`,
+    slipSentence(slips, value, unit),
+  ]);
 }
 
 /** What may have gone wrong in reading or typing a value, as a question; empty where nothing comes to mind. */
 export function slipSentence(slips: readonly MeasureSlip[], value: Mm, unit: LengthUnit): string {
   // Only the other unit can have been read by mistake.
   const other = unit === "cm" ? "centimetresAsInches" : "inchesAsCentimetres";
-  const questions = slips.filter(({ kind }) => kind !== other).map((slip) => {
-    switch (slip.kind) {
-      case "inchesAsCentimetres":
-        return `are these inches (${plain(value / MM_PER_CM)} in is ${formatLength(slip.meant, unit)})`;
-      case "centimetresAsInches":
-        return `are these centimetres (${plain(value / MM_PER_INCH)} cm is ${formatLength(slip.meant, unit)})`;
-      case "half":
-        return `is it half of the measure (the whole would be ${formatLength(slip.meant, unit)})`;
-    }
-  });
+  const questions = slips
+    .filter(({ kind }) => kind !== other)
+    .map((slip) => {
+      switch (slip.kind) {
+        case "inchesAsCentimetres":
+          return `are these inches (${plain(value / MM_PER_CM)} in is ${formatLength(slip.meant, unit)})`;
+        case "centimetresAsInches":
+          return `are these centimetres (${plain(value / MM_PER_INCH)} cm is ${formatLength(slip.meant, unit)})`;
+        case "half":
+          return `is it half of the measure (the whole would be ${formatLength(slip.meant, unit)})`;
+      }
+    });
   const [first] = questions;
   if (first === undefined) return "";
   return `${first.charAt(0).toUpperCase()}${questions.join(", or ").slice(1)}?`;

@@ -27,7 +27,11 @@ export const orderNote = (later: SlipPhase): string => `Made before ${DONE[later
 /** "Also moves the side seam of the front and the back: see “Shorten the bodice by 10 mm”." */
 export function conflictNote(conflicts: readonly Pick<SlipConflict, "piece" | "seam">[], other: string): string {
   // The centre line is named by its piece already.
-  const named = conflicts.map(({ piece, seam }) => ({ piece, words: seamWords(seam, piece), isCentre: seam === "centre" }));
+  const named = conflicts.map(({ piece, seam }) => ({
+    piece,
+    words: seamWords(seam, piece),
+    isCentre: seam === "centre",
+  }));
   const seams = [...new Set(named.map(({ words }) => words))].map((words) => {
     const own = named.filter((one) => one.words === words);
     const pieces = [...new Set(own.map(({ piece }) => `the ${pieceWords(piece)}`))];

@@ -1,5 +1,13 @@
 /** The words on overlay strips, and how they are used on the tissue. */
-import type { LayOnPoint, Overlay, OverlayPiece, Patch, PatchAmount, PatchOf, TooMuchWhy } from "../core/overlay/overlay";
+import type {
+  LayOnPoint,
+  Overlay,
+  OverlayPiece,
+  Patch,
+  PatchAmount,
+  PatchOf,
+  TooMuchWhy,
+} from "../core/overlay/overlay";
 import { isTurnedOver } from "../core/cutting/turnedOver";
 import { DART_NAMES, homeOf } from "../core/pattern/dartNames";
 import { isBasque } from "../core/pattern/pieceGroups";
@@ -67,7 +75,8 @@ export function stripTitle({ piece, half, number, count }: Pick<Patch, "piece" |
   return count === 1 ? name : `${name}, strip ${number} of ${count}`;
 }
 
-export const pieceTitle = ({ piece, half }: OverlayPiece): string => capital(`${pieceWords(piece)}${half === null ? "" : `, ${halfWords(half)}`}`);
+export const pieceTitle = ({ piece, half }: OverlayPiece): string =>
+  capital(`${pieceWords(piece)}${half === null ? "" : `, ${halfWords(half)}`}`);
 
 /** Ends of a stretch of side seam or centre line: the level alone says where. */
 const LEVEL_ENDS: Readonly<Partial<Record<PointName, string>>> = {
@@ -98,7 +107,8 @@ function endWords(name: PointName, seam: SeamName, piece: PieceName): string {
 }
 
 /** "side seam, underarm to waist": one for each seam or dart on the strip. */
-export const stripOf = ({ of, piece }: Pick<Patch, "of" | "piece">): readonly string[] => of.map((one) => ofWords(one, piece));
+export const stripOf = ({ of, piece }: Pick<Patch, "of" | "piece">): readonly string[] =>
+  of.map((one) => ofWords(one, piece));
 
 function ofWords(of: PatchOf, piece: PieceName): string {
   if (of.kind === "dart") return dartWords(of.dart);
@@ -108,15 +118,25 @@ function ofWords(of: PatchOf, piece: PieceName): string {
 }
 
 /** What is laid on what: "Lay the dashes on the 12 line of the front." */
-export const layOnSentence = ({ tissue, piece, half }: Pick<Patch, "tissue" | "piece" | "half">, frame: string): string =>
+export const layOnSentence = (
+  { tissue, piece, half }: Pick<Patch, "tissue" | "piece" | "half">,
+  frame: string,
+): string =>
   `Lay the dashed line on the ${frame} line of the ${pieceWords(tissue)}.${isTurnedOver(piece, half) ? " Turn the tracing over before you cut." : ""}`;
 
 /** Beside the arrow up the piece. */
 export const upWords = (piece: PieceName): string =>
-  isBasque(piece) ? "up, to the waist" : piece === "frontBand" || piece === "backBand" ? "up, to the bust" : piece === "strap" ? "to the back end" : "up, to the neck";
+  isBasque(piece)
+    ? "up, to the waist"
+    : piece === "frontBand" || piece === "backBand"
+      ? "up, to the bust"
+      : piece === "strap"
+        ? "to the back end"
+        : "up, to the neck";
 
 /** Beside the arrow to the centre line; a strap has none. */
-export const centreArrowWords = (piece: PieceName): string => (piece === "strap" ? "to the neck edge" : `${centreWords(piece)} this way`);
+export const centreArrowWords = (piece: PieceName): string =>
+  piece === "strap" ? "to the neck edge" : `${centreWords(piece)} this way`;
 
 /** "waist: 5 mm outside the 12 line", "hip: on the 14 line". */
 export function amountWords({ level, between, offset }: PatchAmount, unit: LengthUnit): string {
@@ -127,7 +147,10 @@ export function amountWords({ level, between, offset }: PatchAmount, unit: Lengt
 }
 
 /** What to read on the strips. */
-export const OVERLAY_KEY: readonly { readonly role: "changed" | "layOn" | "printed" | "cross"; readonly text: string }[] = [
+export const OVERLAY_KEY: readonly {
+  readonly role: "changed" | "layOn" | "printed" | "cross";
+  readonly text: string;
+}[] = [
   { role: "changed", text: "heavy line: your own stitch line, to trace" },
   { role: "layOn", text: "dashed line: your size as printed, to lay the strip on by" },
   { role: "printed", text: "thin lines: the printed sizes on either side" },
@@ -146,11 +169,13 @@ export const OVERLAY_STEPS: readonly string[] = [
   "Write the piece on your tracing, take the strip away and go on to the next. What no strip shows is traced as printed.",
 ];
 
-export const OVERLAY_CAUTION = "Scissors or blade: cut away from your hand, close the blade each time you lay it down, and lay the tissue aside before you cut a strip.";
+export const OVERLAY_CAUTION =
+  "Scissors or blade: cut away from your hand, close the blade each time you lay it down, and lay the tissue aside before you cut a strip.";
 
 const WHY: Readonly<Record<TooMuchWhy, string>> = {
   mostMoved: "so much of it moved that strips would take nearly as much paper as the piece. Print the piece itself.",
-  cutAndMoved: "its parts are cut and moved, so that strips would take nearly as much paper as the piece. Cut and move the tissue by the checklist, or print the piece itself.",
+  cutAndMoved:
+    "its parts are cut and moved, so that strips would take nearly as much paper as the piece. Cut and move the tissue by the checklist, or print the piece itself.",
   notPrinted: "your tissue has no such piece in this size. Print the piece itself.",
   noHold: "too few printed points lie near what moved to lay a strip on by. Print the piece itself.",
 };
@@ -160,10 +185,22 @@ const HALVES =
   "Left and right differ: trace such a piece twice, once for each half, and turn over the tracings whose strip says so. Halves that meet on a fold are joined there and cut once, in one layer.";
 
 /** What has no strip and why, and what to mind, a sentence each. */
-export function withoutStrips({ same, tooMuch, patches }: Pick<Overlay, "same" | "tooMuch" | "patches">): readonly string[] {
-  const unchanged = same.length === 0 ? [] : [`As printed, nothing to lay on: ${listWords(same.map((one) => `the ${pieceTitle(one).toLowerCase()}`))}.`];
-  return [...(patches.some(({ half }) => half !== null) ? [HALVES] : []), ...unchanged, ...tooMuch.map((one) => `${pieceTitle(one)}: ${WHY[one.why]}`)];
+export function withoutStrips({
+  same,
+  tooMuch,
+  patches,
+}: Pick<Overlay, "same" | "tooMuch" | "patches">): readonly string[] {
+  const unchanged =
+    same.length === 0
+      ? []
+      : [`As printed, nothing to lay on: ${listWords(same.map((one) => `the ${pieceTitle(one).toLowerCase()}`))}.`];
+  return [
+    ...(patches.some(({ half }) => half !== null) ? [HALVES] : []),
+    ...unchanged,
+    ...tooMuch.map((one) => `${pieceTitle(one)}: ${WHY[one.why]}`),
+  ];
 }
 
 /** The names of all points on a strip, for those who cannot see it. */
-export const layOnList = (layOn: readonly LayOnPoint[], piece: PieceName): string => listWords(layOn.map(({ name }) => layOnWords(name, piece)));
+export const layOnList = (layOn: readonly LayOnPoint[], piece: PieceName): string =>
+  listWords(layOn.map(({ name }) => layOnWords(name, piece)));

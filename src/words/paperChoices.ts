@@ -26,7 +26,8 @@ export const SHEET_ABOUT: Readonly<Record<PaperSheet, string>> = {
     "The pieces on the table in their true size, altered already: join the pages, cut out, and lay them on the cloth. They are the planner’s own draft from the chart, not a copy of what lies in the envelope.",
   overlay:
     "Only the stretches that change, in their true size, with the printed points they are laid on: slide them under the tissue and trace. They follow the planner’s own draft: where your tissue has other lines, take the amounts from the checklist instead.",
-  trial: "A sheet for the first fitting: what was sewn, what is seen on the body, what to change. Fill it in with the trial on.",
+  trial:
+    "A sheet for the first fitting: what was sewn, what is seen on the body, what to change. Fill it in with the trial on.",
   measures: "Every measure drawn, with boxes to write in. Take it to the mirror, or to whoever holds the tape for you.",
 };
 
@@ -38,7 +39,9 @@ const bare = (mm: Mm, unit: LengthUnit): string => unitless(formatLength(mm, uni
 /** "A4 (21 × 29.7 cm)", "36 in roll (91.4 cm wide)". */
 export function formatWords(format: SheetFormat, unit: LengthUnit): string {
   const { width, height } = FORMATS[format];
-  return height === null ? `${format} (${bare(width, unit)} ${unit} wide)` : `${format} (${bare(width, unit)} × ${bare(height, unit)} ${unit})`;
+  return height === null
+    ? `${format} (${bare(width, unit)} ${unit} wide)`
+    : `${format} (${bare(width, unit)} × ${bare(height, unit)} ${unit})`;
 }
 
 const isRoll = (format: SheetFormat): boolean => FORMATS[format].height === null;
@@ -63,7 +66,8 @@ export const allowanceLabel = (seam: SeamName): string =>
   seam === "centre" ? "Centre seam" : capital(seamWords(seam, "front"));
 
 export function usualAllowancesSentence(unit: LengthUnit): string {
-  const told = (mm: Mm): string => (unit === "cm" ? formatLength(mm, unit) : `${mm} mm, about ${formatLength(mm, unit)},`);
+  const told = (mm: Mm): string =>
+    unit === "cm" ? formatLength(mm, unit) : `${mm} mm, about ${formatLength(mm, unit)},`;
   return `A field left empty has the usual: ${told(USUAL_ALLOWANCES.side)} at seams and ${told(USUAL_ALLOWANCES.hem)} at hems. On the fold there is none.`;
 }
 
@@ -121,11 +125,15 @@ export function paperFailureWords(failure: PaperFailureLike, unit: LengthUnit): 
         remedy: "Take true-scale pieces instead, or leave that out here.",
       };
     case "paper/overlay-no-dxf":
-      return { title: "Strips for tissue cannot be written as DXF.", remedy: "That format holds whole pieces: take true-scale pieces for it." };
+      return {
+        title: "Strips for tissue cannot be written as DXF.",
+        remedy: "That format holds whole pieces: take true-scale pieces for it.",
+      };
     case "paper/nothing-changed":
       return {
         title: "Nothing here differs from the printed line.",
-        remedy: "There is nothing to lay over: trace the printed line as it is. An overlay shows what blending and alterations change.",
+        remedy:
+          "There is nothing to lay over: trace the printed line as it is. An overlay shows what blending and alterations change.",
       };
   }
 }
@@ -134,17 +142,30 @@ export function paperFailureWords(failure: PaperFailureLike, unit: LengthUnit): 
 const roughly = (mm: Mm, unit: LengthUnit): number => Math.round(mm / (unit === "cm" ? MM_PER_CM : MM_PER_INCH));
 
 /** What the pages come to, before they are made. `width` and `height` are of the whole sheet, joined. */
-export function previewSentence(pages: number, format: SheetFormat, width: Mm, height: Mm, unit: LengthUnit, kind: "pieces" | "overlay" = "pieces"): string {
+export function previewSentence(
+  pages: number,
+  format: SheetFormat,
+  width: Mm,
+  height: Mm,
+  unit: LengthUnit,
+  kind: "pieces" | "overlay" = "pieces",
+): string {
   const joined = `${roughly(width, unit)} × ${roughly(height, unit)} ${unit}`;
-  if (isRoll(format)) return `One page for the roll. The pieces take about ${joined} of it; above them stands how to print it.`;
+  if (isRoll(format))
+    return `One page for the roll. The pieces take about ${joined} of it; above them stands how to print it.`;
   const sheets = pages === 1 ? "1 page with pieces" : `${pages} pages with pieces`;
-  if (kind === "overlay") return `${pages === 1 ? "1 page with strips" : `${pages} pages with strips`}, and a first page with this map. Nothing is joined.`;
+  if (kind === "overlay")
+    return `${pages === 1 ? "1 page with strips" : `${pages} pages with strips`}, and a first page with this map. Nothing is joined.`;
   return `${sheets}, and a first page with this map. ${pages === 1 ? "The sheet is" : "Joined they are"} about ${joined}.`;
 }
 
 export type PaperFileName = "pdf" | "svg" | "dxf";
 
-export const FILE_BUTTONS: Readonly<Record<PaperFileName, string>> = { pdf: "Make the PDF", svg: "Make the SVG", dxf: "Make the DXF" };
+export const FILE_BUTTONS: Readonly<Record<PaperFileName, string>> = {
+  pdf: "Make the PDF",
+  svg: "Make the SVG",
+  dxf: "Make the DXF",
+};
 
 export const FILE_NAMES: Readonly<Record<PaperFileName, string>> = { pdf: "PDF", svg: "SVG", dxf: "DXF" };
 
@@ -165,12 +186,14 @@ export function fileAbout(file: PaperFileName, format: SheetFormat, kind: "piece
 
 const STAGES = { pieces: "Drawing the pieces", layout: "Laying them out", writing: "Writing the file" } as const;
 
-export const progressWords = (stage: keyof typeof STAGES, share: number): string => `${STAGES[stage]}: ${Math.floor(share * 100)} %`;
+export const progressWords = (stage: keyof typeof STAGES, share: number): string =>
+  `${STAGES[stage]}: ${Math.floor(share * 100)} %`;
 
 export const madeSentence = (fileName: string, pages: number): string =>
   `${fileName} is made${pages > 1 ? `: ${pages} pages` : ""}. Look for it among your downloads.`;
 
-export const cancelledSentence = (file: PaperFileName): string => `The ${FILE_NAMES[file]} was not made: you stopped it.`;
+export const cancelledSentence = (file: PaperFileName): string =>
+  `The ${FILE_NAMES[file]} was not made: you stopped it.`;
 
 export function brokenWords(why: "typefaces" | "fault"): PaperFailureWords {
   if (why === "typefaces") {
@@ -187,14 +210,21 @@ export function brokenWords(why: "typefaces" | "fault"): PaperFailureWords {
 
 /** How to print what was made. Steps in order. */
 export function howToPrint(format: SheetFormat, kind: "pieces" | "overlay" = "pieces"): readonly string[] {
-  const measure = "Measure its test square with your tape before you cut anything: the inner square must be 100 mm each way, the outer one 4 in.";
+  const measure =
+    "Measure its test square with your tape before you cut anything: the inner square must be 100 mm each way, the outer one 4 in.";
   if (isRoll(format)) {
-    return ["Ask for 100 % (“actual size”), never “fit to page”.", measure, "If the square is off, nothing on the sheet is true: have it printed anew."];
+    return [
+      "Ask for 100 % (“actual size”), never “fit to page”.",
+      measure,
+      "If the square is off, nothing on the sheet is true: have it printed anew.",
+    ];
   }
   return [
     `Choose ${format} and 100 % (“actual size”) in the print dialogue, never “fit to page”.`,
     `Print the first page alone. ${measure}`,
-    kind === "pieces" ? "Then print the rest, and join the pages at their marks, row by row." : "Then print the rest, and cut the strips apart: nothing is joined.",
+    kind === "pieces"
+      ? "Then print the rest, and join the pages at their marks, row by row."
+      : "Then print the rest, and cut the strips apart: nothing is joined.",
   ];
 }
 

@@ -13,7 +13,10 @@ export interface PlanFailureWords {
 
 const GIRTHS = { bustGirth: "bust", waistGirth: "waist", hipGirth: "hip" } as const;
 
-function outsideChart(failure: Extract<PlanFailure, { code: "plan/outside-chart" }>, unit: LengthUnit): PlanFailureWords {
+function outsideChart(
+  failure: Extract<PlanFailure, { code: "plan/outside-chart" }>,
+  unit: LengthUnit,
+): PlanFailureWords {
   const wanted = formatLength(failure.wanted, unit);
   const least = formatLength(failure.least, unit);
   const most = formatLength(failure.most, unit);
@@ -41,7 +44,9 @@ export function planFailureWords(failure: PlanFailure, unit: LengthUnit, sizes: 
         title: "Not enough on the tape yet",
         text:
           `The plan still needs your ${listWords(missing)} girth${missing.length > 1 ? "s" : ""}.` +
-          (failure.measures.includes("hipGirth") ? " Without the hip, set the pattern to waist length on Envelope." : ""),
+          (failure.measures.includes("hipGirth")
+            ? " Without the hip, set the pattern to waist length on Envelope."
+            : ""),
         where: "tape",
       };
     }
@@ -77,7 +82,10 @@ export function planFailureWords(failure: PlanFailure, unit: LengthUnit, sizes: 
       };
     case "plan/cup-undraftable":
       return {
-        title: failure.label === "" ? "The chart’s cup difference is too small" : `Cup version ${failure.label} cannot be drafted`,
+        title:
+          failure.label === ""
+            ? "The chart’s cup difference is too small"
+            : `Cup version ${failure.label} cannot be drafted`,
         text:
           `Its difference between bust and upper chest would close the bust dart altogether. ` +
           `Beside a usual draft it can be smaller by ${formatLength(Math.abs(failure.least), unit)} at the most. ` +

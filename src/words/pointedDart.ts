@@ -22,7 +22,10 @@ export interface PointedDartQuestions {
   readonly how: string;
   readonly past: { readonly label: string; readonly hint: string };
   readonly aside: { readonly label: string; readonly hint: string };
-  readonly pointed: { readonly label: string; readonly choices: readonly { readonly value: SeenAtDart["pointed"]; readonly label: string }[] };
+  readonly pointed: {
+    readonly label: string;
+    readonly choices: readonly { readonly value: SeenAtDart["pointed"]; readonly label: string }[];
+  };
 }
 
 /** What she is asked, standing in the toile. */
@@ -33,7 +36,10 @@ export function pointedDartQuestions(dart: DartRef): PointedDartQuestions {
     how:
       "Put the toile on, closed, and mark your bust point on it: the fullest point of the bust. Use a chalk or soft pencil cross, " +
       "not a pin against the body.",
-    past: { label: "Its end lies past the bust point by", hint: "less than 0: it stops short of the bust point by so much" },
+    past: {
+      label: "Its end lies past the bust point by",
+      hint: "less than 0: it stops short of the bust point by so much",
+    },
     aside: along
       ? { label: "It sits too low by", hint: "less than 0: too high" }
       : { label: "It sits too far to the side by", hint: `less than 0: too near the ${centreWords(dart.piece)}` },
@@ -66,7 +72,9 @@ export function answerTitle(answer: DartAnswer, dart: DartRef): string {
   const takes = answer.freed < 0 ? "gives what is needed" : "takes what is left over";
   switch (answer.key) {
     case "sideSeam":
-      return liesAlongBust(dart.dart) ? `${what}; the side seam ${takes} at its waist end` : `${what}; the side seam ${takes}`;
+      return liesAlongBust(dart.dart)
+        ? `${what}; the side seam ${takes} at its waist end`
+        : `${what}; the side seam ${takes}`;
     case "offCentre":
       return `Bring the whole front to the centre: take it off the ${centreWords(dart.piece)} seam; the side seam ${takes}`;
     case "sharedWithOther":
@@ -98,11 +106,16 @@ export function answerFullness({ figures, fullnessOff }: DartAnswer, unit: Lengt
 /** The sum that proves the seam, a line for each term; the amounts as shown add up. */
 export function answerSum({ sum }: DartAnswer, dart: DartRef, unit: LengthUnit): readonly string[] {
   const seam = seamOnHalf(dart);
-  const [before, after] = (["before", "after"] as const).map((kind) => sum.find((term) => term.kind === kind)?.amount ?? 0);
+  const [before, after] = (["before", "after"] as const).map(
+    (kind) => sum.find((term) => term.kind === kind)?.amount ?? 0,
+  );
   const step = markingStep(unit);
   const shown = sum.filter(({ kind }) => kind === "mouth" || kind === "offCentre" || kind === "given");
   const left = -shown.reduce((steps, { amount }) => steps + Math.round(amount / step), 0) * step;
-  const rest = Math.abs(left) < step / 2 ? [] : [`Rounding here, and curves drawn smooth, make the other ${formatAmount(Math.abs(left), unit)}.`];
+  const rest =
+    Math.abs(left) < step / 2
+      ? []
+      : [`Rounding here, and curves drawn smooth, make the other ${formatAmount(Math.abs(left), unit)}.`];
   return [
     ...shown.flatMap((term) => termLine(term, dart, unit)),
     ...rest,
@@ -112,7 +125,9 @@ export function answerSum({ sum }: DartAnswer, dart: DartRef, unit: LengthUnit):
 
 function seamOnHalf(dart: DartRef): string {
   const seam = mouthSeamWords(dart);
-  return seam === "waist seam" && (dart.piece === "front" || dart.piece === "back") ? "finished waist seam of half the bodice" : `finished ${seam}`;
+  return seam === "waist seam" && (dart.piece === "front" || dart.piece === "back")
+    ? "finished waist seam of half the bodice"
+    : `finished ${seam}`;
 }
 
 function termLine(term: SeamTerm, dart: DartRef, unit: LengthUnit): readonly string[] {
@@ -121,12 +136,16 @@ function termLine(term: SeamTerm, dart: DartRef, unit: LengthUnit): readonly str
   switch (term.kind) {
     case "mouth": {
       const [from, to] = [formatAmount(term.from, unit), formatAmount(term.to, unit)];
-      return isNothing ? [`The mouth stays ${to} wide.`] : [`The mouth goes from ${from} to ${to}: ${amount} ${term.amount > 0 ? "set free" : "taken up"}.`];
+      return isNothing
+        ? [`The mouth stays ${to} wide.`]
+        : [`The mouth goes from ${from} to ${to}: ${amount} ${term.amount > 0 ? "set free" : "taken up"}.`];
     }
     case "offCentre":
       return [`Off the ${centreWords(dart.piece)} seam: ${amount} taken.`];
     case "given":
-      return isNothing ? [] : [`${capital(placeWords(term.place, dart.piece))}: ${amount} ${givenWords(term.place, term.amount > 0)}.`];
+      return isNothing
+        ? []
+        : [`${capital(placeWords(term.place, dart.piece))}: ${amount} ${givenWords(term.place, term.amount > 0)}.`];
     default:
       return [];
   }
@@ -139,25 +158,42 @@ function givenWords(place: GiveBackPlace, isMore: boolean): string {
 }
 
 /** What else an answer brings with it. */
-export function answerNotes({ given, bustLoses, basqueDartOff, notes }: DartAnswer, dart: DartRef, unit: LengthUnit): readonly string[] {
+export function answerNotes(
+  { given, bustLoses, basqueDartOff, notes }: DartAnswer,
+  dart: DartRef,
+  unit: LengthUnit,
+): readonly string[] {
   const loses =
-    bustLoses === 0 ? [] : [`The whole bust girth loses ${formatAmount(bustLoses, unit)} of its ease: see that you can spare it.`];
-  const cut = notes.some(({ code }) => code === "centreNowSeam") ? [`The ${centreWords(dart.piece)} is then a seam and can no longer be cut on the fold.`] : [];
+    bustLoses === 0
+      ? []
+      : [`The whole bust girth loses ${formatAmount(bustLoses, unit)} of its ease: see that you can spare it.`];
+  const cut = notes.some(({ code }) => code === "centreNowSeam")
+    ? [`The ${centreWords(dart.piece)} is then a seam and can no longer be cut on the fold.`]
+    : [];
   const atUnderarm = given.filter(({ place }) => place === "underarm").reduce((sum, { amount }) => sum + amount, 0);
   const armhole =
     formatAmount(Math.abs(atUnderarm), unit) === formatAmount(0, unit)
       ? []
-      : [`The underarm moves ${formatAmount(Math.abs(atUnderarm), unit)} on the front: draw the armhole to it, and let the sleeve or the facing follow.`];
+      : [
+          `The underarm moves ${formatAmount(Math.abs(atUnderarm), unit)} on the front: draw the armhole to it, and let the sleeve or the facing follow.`,
+        ];
   const off = formatAmount(Math.abs(basqueDartOff), unit);
   const basque =
     off === formatAmount(0, unit)
       ? []
-      : [`At the waist it then meets the seam ${off} nearer the ${basqueDartOff > 0 ? centreWords(dart.piece) : "side seam"} than the basque's dart: move that one alike if the two are to run on.`];
+      : [
+          `At the waist it then meets the seam ${off} nearer the ${basqueDartOff > 0 ? centreWords(dart.piece) : "side seam"} than the basque's dart: move that one alike if the two are to run on.`,
+        ];
   return [...loses, ...cut, ...armhole, ...basque];
 }
 
 /** "Shortened by 30 mm with its mouth held it would become 4.8° wider and 3 mm fuller: more pointed, not less." */
-export function naiveWarning({ shorten, figures: { before, after } }: NaiveShortening, wanted: Mm, seen: SeenAtDart["pointed"], unit: LengthUnit): string {
+export function naiveWarning(
+  { shorten, figures: { before, after } }: NaiveShortening,
+  wanted: Mm,
+  seen: SeenAtDart["pointed"],
+  unit: LengthUnit,
+): string {
   const off = after.fullness - wanted;
   const angle = `${Math.abs(degreesFrom(after.angle) - degreesFrom(before.angle)).toFixed(1)}°`;
   const full = formatAmount(Math.abs(after.fullness - before.fullness), unit);
@@ -200,7 +236,10 @@ export function pointedDartFailureSentence(failure: PointedDartFailure, unit: Le
   }
 }
 
-function mostSentence({ what, asked, most }: Extract<PointedDartFailure, { code: "pointedDart/too-much" }>, unit: LengthUnit): string {
+function mostSentence(
+  { what, asked, most }: Extract<PointedDartFailure, { code: "pointedDart/too-much" }>,
+  unit: LengthUnit,
+): string {
   const amount = formatAmount(Math.abs(asked), unit);
   switch (what) {
     case "length":
@@ -213,5 +252,7 @@ function mostSentence({ what, asked, most }: Extract<PointedDartFailure, { code:
 }
 
 /** The reason, but for those that name a most of their own: it is told of one step, and the most here of the whole. */
-const because = ({ because: reason }: Extract<PointedDartFailure, { because: unknown }>, unit: LengthUnit): readonly string[] =>
-  reason === null || "most" in reason ? [] : [slipFailureSentence(reason, unit)];
+const because = (
+  { because: reason }: Extract<PointedDartFailure, { because: unknown }>,
+  unit: LengthUnit,
+): readonly string[] => (reason === null || "most" in reason ? [] : [slipFailureSentence(reason, unit)]);

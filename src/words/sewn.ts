@@ -17,7 +17,8 @@ const pointDegrees = ({ halfApex }: SewnTip): number => Math.round(2 * degreesFr
 const tipSentence = (tip: SewnTip): string => `The ${dartWords(tip.dart)} ends in a point of ${pointDegrees(tip)}°.`;
 
 /** All that is seen of a sewn front, for those who do not see it. */
-export const seenSentence = (turn: number, tips: readonly SewnTip[]): string => [turnSentence(turn), ...tipsSentences(tips)].join(" ");
+export const seenSentence = (turn: number, tips: readonly SewnTip[]): string =>
+  [turnSentence(turn), ...tipsSentences(tips)].join(" ");
 
 /** What there is to say of the points of a front; a front without darts has none. */
 export const tipsSentences = (tips: readonly SewnTip[]): readonly string[] =>

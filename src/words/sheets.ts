@@ -17,9 +17,13 @@ export const SHEET_KIND = { pieces: "True-scale pieces", overlay: "Tissue overla
 
 /** How to print and join them; `pages` without the map. */
 export function joiningSteps(format: SheetFormat, pages: number, unit: LengthUnit): readonly string[] {
-  const square = unit === "cm" ? "the inner test square must be 100 mm each way" : "the outer test square must be 4 in each way";
+  const square =
+    unit === "cm" ? "the inner test square must be 100 mm each way" : "the outer test square must be 4 in each way";
   if (format.endsWith("roll")) {
-    return [`One page, ${format === "A0 roll" ? "841 mm" : "36 in"} wide, printed at 100 %. Measure first: ${square}. If it is not, stop: it was scaled.`, CUT_OUT];
+    return [
+      `One page, ${format === "A0 roll" ? "841 mm" : "36 in"} wide, printed at 100 %. Measure first: ${square}. If it is not, stop: it was scaled.`,
+      CUT_OUT,
+    ];
   }
   const measure = `Print this page alone at 100 % (“actual size”) on ${format} and measure: ${square}. If it is not, scaling is on: set it right and print this page again.`;
   if (pages === 1) return [measure, "Print the page with the pieces.", CUT_OUT];
@@ -35,13 +39,28 @@ export function joiningSteps(format: SheetFormat, pages: number, unit: LengthUni
 const CUT_OUT = "Cut the pieces out along the heavy line, the blade away from your hand.";
 
 /** Seams in the order they are told. */
-const TOLD: readonly SeamName[] = ["shoulder", "side", "princess", "underBust", "waist", "centre", "armhole", "neck", "strap", "hem"];
+const TOLD: readonly SeamName[] = [
+  "shoulder",
+  "side",
+  "princess",
+  "underBust",
+  "waist",
+  "centre",
+  "armhole",
+  "neck",
+  "strap",
+  "hem",
+];
 
-const placesWords = (seams: readonly SeamName[]): string => listWords(seams.map((seam) => (seam === "centre" ? "centre seams" : seamWords(seam, "front"))));
+const placesWords = (seams: readonly SeamName[]): string =>
+  listWords(seams.map((seam) => (seam === "centre" ? "centre seams" : seamWords(seam, "front"))));
 
 /** "Allowances included: 15 mm, but 30 mm at the hem." One amount for most, and what differs; seams that no piece has are left out. */
 export function allowanceWords(pieces: readonly Piece[], allowances: Allowances, unit: LengthUnit): string {
-  const has = (seam: SeamName): boolean => pieces.some(({ edges, centreOnFold }) => edges.some((edge) => edge.seam === seam) && !(seam === "centre" && centreOnFold));
+  const has = (seam: SeamName): boolean =>
+    pieces.some(
+      ({ edges, centreOnFold }) => edges.some((edge) => edge.seam === seam) && !(seam === "centre" && centreOnFold),
+    );
   const seams = TOLD.filter(has);
   const groups = new Map<string, SeamName[]>();
   for (const seam of seams) {
@@ -64,13 +83,15 @@ const NOTHING_ALLOWED = "Allowances included.";
 
 /** What the sheet is not, said where it is cut from. */
 export const OWN_DRAFT = {
-  pieces: "The planner’s own draft from the pattern’s chart, not a copy of the pattern in the envelope: sew a trial first.",
+  pieces:
+    "The planner’s own draft from the pattern’s chart, not a copy of the pattern in the envelope: sew a trial first.",
   overlay:
     "The strips follow the planner’s own draft. Where a dashed line and its crosses do not lie on your tissue’s, put that strip away and take the amounts from the checklist.",
 } as const;
 export const NO_ALLOWANCES = "No allowances: the heavy line is the stitch line. Add them when you cut.";
 export const ALL_CHECKS_HOLD = (checks: number): string => `All ${checks} checks on this plan hold.`;
-export const doubtsTitle = (count: number): string => (count === 1 ? "Before you cut: one thing does not hold" : `Before you cut: ${count} things do not hold`);
+export const doubtsTitle = (count: number): string =>
+  count === 1 ? "Before you cut: one thing does not hold" : `Before you cut: ${count} things do not hold`;
 export const INVENTED_SHEET = "Invented demo: no real person and no real pattern.";
 
 /** What each kind of line means. */
@@ -105,5 +126,7 @@ export const MARK_KEY = {
 } as const;
 
 /** "Pieces: front, cut 1 on the fold; back, cut 2, one turned over." */
-export const pieceListWords = (pieces: readonly (Pick<TruePiece, "name" | "half"> & { readonly cut: CutCount })[]): string =>
+export const pieceListWords = (
+  pieces: readonly (Pick<TruePiece, "name" | "half"> & { readonly cut: CutCount })[],
+): string =>
   `Pieces: ${pieces.map((piece) => `${pieceTitle(piece).toLowerCase()}: ${cutWords(piece).toLowerCase()}`).join("; ")}.`;

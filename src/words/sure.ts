@@ -38,10 +38,14 @@ export function sizeSentence({ sizes, girths }: HowSure): string {
 /** Without an upper chest: what frame it would probably pick. Null where that is nearly surely the same, or nothing tells it. */
 export function chestFrameSentence({ sizes, sizesGuessed }: HowSure): string | null {
   const [first] = sizesGuessed;
-  if (first === undefined || (first.label === sizes[0]?.label && rounded(first.probability) >= NEARLY_SURE * 100)) return null;
+  if (first === undefined || (first.label === sizes[0]?.label && rounded(first.probability) >= NEARLY_SURE * 100))
+    return null;
   const frames = sizesGuessed
     .filter(({ probability }, at) => at === 0 || (at < 3 && rounded(probability) > STEP))
-    .map(({ label, probability }, at) => `${label === null ? "none on this chart" : `size ${label}`} (${at === 0 ? ofHundred(probability) : figure(probability)})`);
+    .map(
+      ({ label, probability }, at) =>
+        `${label === null ? "none on this chart" : `size ${label}`} (${at === 0 ? ofHundred(probability) : figure(probability)})`,
+    );
   return `The frame goes by the upper chest once that is taken. Guessed from your other measures it would be ${orWords(frames)}.`;
 }
 
@@ -57,17 +61,26 @@ export function cupSentence({ cups, cupsGuessed }: HowSure, labels: readonly str
   if (first === undefined) return null;
   if (cupsGuessed) {
     const worth = told.filter(({ probability }, at) => at === 0 || (at < 3 && rounded(probability) > STEP));
-    const guesses = worth.map(({ label, probability }, at) => `${label ?? ""} (${at === 0 ? ofHundred(probability) : figure(probability)})`);
+    const guesses = worth.map(
+      ({ label, probability }, at) => `${label ?? ""} (${at === 0 ? ofHundred(probability) : figure(probability)})`,
+    );
     return `Without an upper chest the cup can only be guessed from your other measures: cup ${orWords(guesses)}. The plan does not go by that: measure the upper chest.`;
   }
-  const larger = second !== undefined && areAlike(first, second) ? [first, second].toSorted((a, b) => placeOf(b, labels) - placeOf(a, labels))[0] : undefined;
-  const advice = larger === undefined ? "" : ` Sew the ${larger.label ?? ""}: a cup can be taken in more easily than let out (common practice, no source).`;
+  const larger =
+    second !== undefined && areAlike(first, second)
+      ? [first, second].toSorted((a, b) => placeOf(b, labels) - placeOf(a, labels))[0]
+      : undefined;
+  const advice =
+    larger === undefined
+      ? ""
+      : ` Sew the ${larger.label ?? ""}: a cup can be taken in more easily than let out (common practice, no source).`;
   return `${chanceWords("Cup", told)}.${advice}`;
 }
 
 const placeOf = ({ label }: Chance, labels: readonly string[]): number => labels.indexOf(label ?? "");
 
-const areAlike = (first: Chance, second: Chance): boolean => rounded(first.probability) < LIKELY * 100 && first.probability - second.probability < ALIKE;
+const areAlike = (first: Chance, second: Chance): boolean =>
+  rounded(first.probability) < LIKELY * 100 && first.probability - second.probability < ALIKE;
 
 /** "Size 12, likely (about 80 of 100), else 14"; "Size 12 or 14, as likely as not"; "Size 12 (about 60 of 100) rather than 14 (about 35)". */
 function chanceWords(what: string, chances: readonly Chance[]): string {
@@ -78,7 +91,8 @@ function chanceWords(what: string, chances: readonly Chance[]): string {
   if (of >= NEARLY_SURE * 100) return `${name}, nearly sure (${ofHundred(first.probability)})`;
   if (second === undefined) return `${name} (${ofHundred(first.probability)})`;
   if (of >= LIKELY * 100) return `${name}, likely (${ofHundred(first.probability)}), else ${second.label ?? ""}`;
-  if (areAlike(first, second)) return `${name} or ${second.label ?? ""}, as likely as not (${ofHundred(first.probability)} and ${figure(second.probability)})`;
+  if (areAlike(first, second))
+    return `${name} or ${second.label ?? ""}, as likely as not (${ofHundred(first.probability)} and ${figure(second.probability)})`;
   return `${name} (${ofHundred(first.probability)}) rather than ${second.label ?? ""} (${figure(second.probability)})`;
 }
 
@@ -110,8 +124,10 @@ export function linesSentence(lines: readonly LineBand[], unit: LengthUnit): str
   const where = "either way of where your measures put it";
   const ends = "at each side seam, nine times in ten";
   if (first === undefined) return null;
-  if (second === undefined) return `On this frame the true ${first.level} line lies within ${amounts[0] ?? ""} ${where}, ${ends}.`;
-  if (amounts[0] === amounts[1]) return `On this frame the true ${first.level} and ${second.level} lines lie within ${amounts[0] ?? ""} either way of where your measures put them, ${ends}.`;
+  if (second === undefined)
+    return `On this frame the true ${first.level} line lies within ${amounts[0] ?? ""} ${where}, ${ends}.`;
+  if (amounts[0] === amounts[1])
+    return `On this frame the true ${first.level} and ${second.level} lines lie within ${amounts[0] ?? ""} either way of where your measures put them, ${ends}.`;
   return `On this frame the true ${first.level} line lies within ${amounts[0] ?? ""} ${where}, the ${second.level} line within ${amounts[1] ?? ""}, ${ends}.`;
 }
 
@@ -127,7 +143,10 @@ export function nextWords(next: NextMeasure, hasCups: boolean, unit: LengthUnit)
   const ask = `Measure ${names}${next.taken ? " twice more" : ", twice"}`;
   if (next.settles === "line") {
     const level = measureWords(next.measures[0]).short;
-    return { ask, why: `the ${level} line is then within ${formatAmount(next.after, unit)} at each side seam, not ${formatAmount(next.before, unit)}.` };
+    return {
+      ask,
+      why: `the ${level} line is then within ${formatAmount(next.after, unit)} at each side seam, not ${formatAmount(next.before, unit)}.`,
+    };
   }
   const what = hasCups ? "size, cup and bust alteration together" : "size and bust alteration together";
   return {
@@ -137,7 +156,8 @@ export function nextWords(next: NextMeasure, hasCups: boolean, unit: LengthUnit)
 }
 
 /** Said where nothing is settled and yet readings would tell little. */
-export const NOTHING_NEXT = "Two more readings of any measure would settle little more. Cut the likeliest way, and let the toile decide.";
+export const NOTHING_NEXT =
+  "Two more readings of any measure would settle little more. Cut the likeliest way, and let the toile decide.";
 
 /** One bar: a way to cut it, or what is only guessed. */
 interface SureBar {
@@ -167,39 +187,67 @@ export function sureBars(sure: HowSure): readonly SureBars[] {
   };
   const sums = new Map<string, number>();
   for (const way of ways) sums.set(labelOf(way), (sums.get(labelOf(way)) ?? 0) + way.probability);
-  const main = { caption: sure.girths.upperChest === null ? "Size, by the bust: of 100, about" : "Ways to cut it: of 100, about", bars: barsOf([...sums], labelOf(picked)) };
+  const main = {
+    caption: sure.girths.upperChest === null ? "Size, by the bust: of 100, about" : "Ways to cut it: of 100, about",
+    bars: barsOf([...sums], labelOf(picked)),
+  };
   if (!cupsGuessed || cups.length === 0) return [main];
-  const guessed = cups.map(({ label, probability }): [string, number] => [label === null ? "off this chart" : `Cup ${label}`, probability]);
+  const guessed = cups.map(({ label, probability }): [string, number] => [
+    label === null ? "off this chart" : `Cup ${label}`,
+    probability,
+  ]);
   return [main, { caption: "Cup, guessed from your other measures: of 100, about", bars: barsOf(guessed, null) }];
 }
 
-const barFigure = (chance: number): string => figure(chance).replace("more than", "over").replace("fewer than", "under");
+const barFigure = (chance: number): string =>
+  figure(chance).replace("more than", "over").replace("fewer than", "under");
 
 function barsOf(sums: readonly (readonly [string, number])[], picked: string | null): readonly SureBar[] {
   const sorted = sums.toSorted((a, b) => b[1] - a[1]);
   const shown = sorted.filter(([label, chance], at) => label === picked || (at < MOST_BARS && rounded(chance) > 0));
   const left = 1 - shown.reduce((sum, [, chance]) => sum + chance, 0);
   const bars = shown.map(([label, chance]) => ({ label, chance, said: barFigure(chance), picked: label === picked }));
-  return rounded(left) === 0 ? bars : [...bars, { label: "Any other", chance: left, said: barFigure(left), picked: false }];
+  return rounded(left) === 0
+    ? bars
+    : [...bars, { label: "Any other", chance: left, said: barFigure(left), picked: false }];
 }
 
 /** Why: what each girth is good to, two times in three. */
 export function sureSum(sure: HowSure, body: MeasuredBody, unit: LengthUnit): readonly SumLine[] {
-  const read = (["bustGirth", "upperChestGirth", "waistGirth", "hipGirth"] as const).flatMap((name) => readLine(name, body, unit));
+  const read = (["bustGirth", "upperChestGirth", "waistGirth", "hipGirth"] as const).flatMap((name) =>
+    readLine(name, body, unit),
+  );
   const { bust, upperChest, estimate } = sure.girths;
   const difference =
-    upperChest === null ? [] : [{ words: "Bust less upper chest, both errors together", figure: `± ${formatAmount(Math.hypot(bust.spread, upperChest.spread), unit)}` }];
+    upperChest === null
+      ? []
+      : [
+          {
+            words: "Bust less upper chest, both errors together",
+            figure: `± ${formatAmount(Math.hypot(bust.spread, upperChest.spread), unit)}`,
+          },
+        ];
   const guess =
     estimate === null
       ? []
-      : [{ words: `Your upper chest, guessed at ${formatLength(estimate.value, unit)} from the others`, figure: `± ${formatAmount(estimate.spread, unit)}` }];
+      : [
+          {
+            words: `Your upper chest, guessed at ${formatLength(estimate.value, unit)} from the others`,
+            figure: `± ${formatAmount(estimate.spread, unit)}`,
+          },
+        ];
   return [...read, ...difference, ...guess];
 }
 
 function readLine(name: MeasureName, body: MeasuredBody, unit: LengthUnit): readonly SumLine[] {
   const taken = body[name];
   if (taken === undefined) return [];
-  return [{ words: `Your ${measureWords(name).short}, read ${timesWords(taken.readings.length)}`, figure: `± ${formatAmount(taken.spread, unit)}` }];
+  return [
+    {
+      words: `Your ${measureWords(name).short}, read ${timesWords(taken.readings.length)}`,
+      figure: `± ${formatAmount(taken.spread, unit)}`,
+    },
+  ];
 }
 
 export const SURE_NOTE =

@@ -32,7 +32,8 @@ function roughly(mm: Mm, { least, most }: Range, unit: LengthUnit): string {
 }
 
 /** "24 to 28". */
-const between = (range: Range, unit: LengthUnit): string => `${roughly(range.least, range, unit)} to ${roughly(range.most, range, unit)}`.replaceAll(/ (cm|in)\b/g, "");
+const between = (range: Range, unit: LengthUnit): string =>
+  `${roughly(range.least, range, unit)} to ${roughly(range.most, range, unit)}`.replaceAll(/ (cm|in)\b/g, "");
 
 /** "probably 26 cm (24 to 28)". */
 export const guessWords = (estimate: Estimate, unit: LengthUnit): string =>
@@ -45,21 +46,34 @@ const SOURCES: Readonly<Record<Estimate["from"], string>> = {
 };
 /** What a guess stands on. */
 export const guessSource = (name: MeasureName, { from }: Pick<Estimate, "from">): string =>
-  from === "proportion" && SURVEY.measures.includes(name) ? "between the body survey and a trade proportion" : SOURCES[from];
+  from === "proportion" && SURVEY.measures.includes(name)
+    ? "between the body survey and a trade proportion"
+    : SOURCES[from];
 
 const COUNTS = ["no", "one", "two", "three", "four", "five"];
 
 /** What several readings come to; null for one. */
-export function readingsSentence(name: MeasureName, { value, readings }: Pick<Measured, "value" | "readings">, unit: LengthUnit): string | null {
+export function readingsSentence(
+  name: MeasureName,
+  { value, readings }: Pick<Measured, "value" | "readings">,
+  unit: LengthUnit,
+): string | null {
   if (readings.length < 2) return null;
   const mean = formatLength(value, unit);
   const apart = formatLength(apartOf(readings), unit);
   const count = COUNTS[readings.length] ?? readings.length;
   if (!readingsAgree(name, readings)) {
-    const next = readings.length === 2 ? "Take it a third time." : readings.length < LIMITS.readings ? "Take it once more, or take out the one that went wrong." : "Take out the one that went wrong.";
+    const next =
+      readings.length === 2
+        ? "Take it a third time."
+        : readings.length < LIMITS.readings
+          ? "Take it once more, or take out the one that went wrong."
+          : "Take out the one that went wrong.";
     return `These ${count} do not agree: they are ${apart} apart, more than a tape usually is. ${next} Until then their mean counts, ${mean}.`;
   }
-  return apart === formatLength(0, unit) ? `Mean ${mean}; your ${count} readings agree.` : `Mean ${mean}; your ${count} readings are ${apart} apart.`;
+  return apart === formatLength(0, unit)
+    ? `Mean ${mean}; your ${count} readings agree.`
+    : `Mean ${mean}; your ${count} readings are ${apart} apart.`;
 }
 
 /** "5 ft 4 ½ in": how heights are told where inches are read. */
@@ -67,7 +81,9 @@ export function feetWords(mm: Mm): string {
   const { whole, fraction } = inchParts(mm);
   const feet = Math.floor(whole / INCHES_PER_FOOT);
   const inches = formatLength(mm, "in").replace(/^\d+/, String(whole - feet * INCHES_PER_FOOT));
-  return whole % INCHES_PER_FOOT === 0 && fraction === null ? `${feet} ft` : `${feet} ft ${inches.replace(/^0 (?=\S+ in)/, "")}`;
+  return whole % INCHES_PER_FOOT === 0 && fraction === null
+    ? `${feet} ft`
+    : `${feet} ft ${inches.replace(/^0 (?=\S+ in)/, "")}`;
 }
 
 const INCHES_PER_FOOT = 12;
@@ -75,10 +91,14 @@ const INCHES_PER_FOOT = 12;
 /** What to take again, and why. */
 export function doubtSentence({ measure, value, least, most, slip, takenAgain }: Suspicion, unit: LengthUnit): string {
   const expected = `${between({ least, most }, unit)} ${unit}`;
-  if (takenAgain) return `You took it more than once, so it stands. Your other measures lead one to expect ${expected}.`;
+  if (takenAgain)
+    return `You took it more than once, so it stands. Your other measures lead one to expect ${expected}.`;
   const again = `Measure the ${measureWords(measure).short} again: ${formatLength(value, unit)}`;
   const how = value > most ? "more" : value < least ? "less" : null;
-  const doubt = how === null ? `${again} does not go with your other measures.` : `${again} is ${how} than your other measures lead one to expect (${expected}).`;
+  const doubt =
+    how === null
+      ? `${again} does not go with your other measures.`
+      : `${again} is ${how} than your other measures lead one to expect (${expected}).`;
   if (slip !== null) return doubt;
   return `${doubt} The tape may have slipped${measure.endsWith("Girth") ? " at the back" : ""}, or one of the others is out.`;
 }
@@ -97,7 +117,9 @@ export const onceSureWords = (unit: LengthUnit): string =>
 /** How far the tape has got: "5 of 14 measured, 9 guessed. To take again: waist, hip." */
 export function tapeStateSentence(measured: number, guessed: number, doubted: readonly MeasureName[]): string {
   const state = `${measured} of ${MEASURE_NAMES.length} measured${guessed > 0 ? `, ${guessed} guessed` : ""}.`;
-  return doubted.length === 0 ? state : `${state} To take again: ${doubted.map((name) => measureWords(name).short).join(", ")}.`;
+  return doubted.length === 0
+    ? state
+    : `${state} To take again: ${doubted.map((name) => measureWords(name).short).join(", ")}.`;
 }
 
 /** The mistake that would explain it, as a question. */
@@ -106,9 +128,13 @@ export function slipQuestion({ measure, value }: Suspicion, slip: LikelySlip, un
   const other = slip.other === undefined ? "" : measureWords(slip.other).short;
   switch (slip.kind) {
     case "inchesAsCentimetres":
-      return unit === "in" ? `Were these inches, taken for centimetres? That would be ${meant}.` : `Were these inches? ${plain(value / MM_PER_CM)} in is ${meant}.`;
+      return unit === "in"
+        ? `Were these inches, taken for centimetres? That would be ${meant}.`
+        : `Were these inches? ${plain(value / MM_PER_CM)} in is ${meant}.`;
     case "centimetresAsInches":
-      return unit === "cm" ? `Were these centimetres, taken for inches? That would be ${meant}.` : `Were these centimetres? ${plain(value / MM_PER_INCH)} cm is ${meant}.`;
+      return unit === "cm"
+        ? `Were these centimetres, taken for inches? That would be ${meant}.`
+        : `Were these centimetres? ${plain(value / MM_PER_INCH)} cm is ${meant}.`;
     case "half":
       return `Is it half of the girth? The whole would be ${meant}.`;
     case "tenOut":
@@ -127,7 +153,8 @@ export function slipQuestion({ measure, value }: Suspicion, slip: LikelySlip, un
 }
 
 /** Where the question is asked, when two measures are in it. */
-export const slipElsewhere = ({ other }: LikelySlip): string => (other === undefined ? "" : `See the question at the ${measureWords(other).short}.`);
+export const slipElsewhere = ({ other }: LikelySlip): string =>
+  other === undefined ? "" : `See the question at the ${measureWords(other).short}.`;
 
 const plain = (value: number): string => String(Number(value.toFixed(2)));
 
@@ -145,12 +172,27 @@ export function slipRemedy(slip: LikelySlip, unit: LengthUnit): string | null {
   }
 }
 
-const MONTHS = ["January", "February", "March", "April", "May", "June", "July", "August", "September", "October", "November", "December"];
+const MONTHS = [
+  "January",
+  "February",
+  "March",
+  "April",
+  "May",
+  "June",
+  "July",
+  "August",
+  "September",
+  "October",
+  "November",
+  "December",
+];
 
 /** "3 October 2026"; "a day not said". */
 export function dayWords(day: string | undefined): string {
   const [year, month, date] = day?.split("-") ?? [];
-  return year === undefined || month === undefined || date === undefined ? "a day not said" : `${Number(date)} ${MONTHS[Number(month) - 1] ?? month} ${year}`;
+  return year === undefined || month === undefined || date === undefined
+    ? "a day not said"
+    : `${Number(date)} ${MONTHS[Number(month) - 1] ?? month} ${year}`;
 }
 
 /** Where days that can be entered begin: before it, a year is only half typed. */
@@ -163,7 +205,10 @@ export function dayRefusal(day: string, today: string): string | null {
 }
 
 /** As fine as the two that it lies between: "+2.4 cm", "changed". */
-export function differenceWords({ now, before, changed }: TapeDifference, unit: LengthUnit): readonly [difference: string, verdict: string] {
+export function differenceWords(
+  { now, before, changed }: TapeDifference,
+  unit: LengthUnit,
+): readonly [difference: string, verdict: string] {
   const apart = formatLength(Math.abs(now - before), unit);
   const sign = apart === formatLength(0, unit) ? "" : now > before ? "+" : "−";
   return [`${sign}${apart}`, changed ? "changed" : "within what a tape does"];
@@ -180,10 +225,13 @@ export const surveyWords = (unit: LengthUnit): readonly string[] => [
 export function standingSentence({ state, why, widened, besideTrade }: SurveyStanding): string {
   const share = `${Math.round((widened - 1) * 100)} % wider`;
   const isWider = widened > 1.05;
-  if (state === "within") return `The survey has many bodies with measures like yours${isWider ? `, if not at its middle: the ranges are ${share} than there` : ""}.`;
+  if (state === "within")
+    return `The survey has many bodies with measures like yours${isWider ? `, if not at its middle: the ranges are ${share} than there` : ""}.`;
   const wider = isWider ? ` The ranges are made ${share} for it.` : "";
   const few = state === "thin" ? "few" : "hardly any";
-  const what = why.map((reason) => (reason === "age" ? "of your age" : "with measures like yours together")).join(", and ");
+  const what = why
+    .map((reason) => (reason === "age" ? "of your age" : "with measures like yours together"))
+    .join(", and ");
   const fallback = besideTrade ? " Where the trade has a proportion, the guess lies between it and the survey." : "";
   return `The survey has ${few} women ${what}: it can say less here.${wider}${fallback}`;
 }

@@ -42,8 +42,14 @@ const LANDMARKS: Readonly<Record<LandmarkName, LandmarkWords>> = {
   neckPit: { name: "pit of the neck", find: "the hollow between the collar bones" },
   backWaist: { name: "back waist", find: "the waist thread where it crosses the spine" },
   frontWaist: { name: "front waist", find: "the waist thread straight below the bust point" },
-  shoulderPoint: { name: "shoulder point", find: "the end of the shoulder bone: a dimple shows there when the arm is lifted sideways" },
-  armCrease: { name: "arm crease", find: "where the hanging arm meets the body, half way from the shoulder point to the underarm" },
+  shoulderPoint: {
+    name: "shoulder point",
+    find: "the end of the shoulder bone: a dimple shows there when the arm is lifted sideways",
+  },
+  armCrease: {
+    name: "arm crease",
+    find: "where the hanging arm meets the body, half way from the shoulder point to the underarm",
+  },
 };
 
 export const landmarkWords = (name: LandmarkName): LandmarkWords => LANDMARKS[name];
@@ -88,7 +94,8 @@ const GUIDES: Readonly<Record<MeasureName, TapeGuide>> = {
   height: {
     how: "Heels, seat and shoulders touch the wall; look straight ahead.",
     help: "alone",
-    helpHow: "Slide a thick book down the wall until it rests on the head, and hold it there while you step away and mark. A helper is surer.",
+    helpHow:
+      "Slide a thick book down the wall until it rests on the head, and hold it there while you step away and mark. A helper is surer.",
   },
   bustPointWidth: {
     how: "Stand easily, arms down, shoulders neither drawn back nor rounded.",
@@ -103,12 +110,14 @@ const GUIDES: Readonly<Record<MeasureName, TapeGuide>> = {
   backWaistLength: {
     how: "Head up, arms down. The tape follows the hollow of the back.",
     help: "helper",
-    helpHow: "Alone it can be had with patience: stick the end of the tape at the nape with masking tape, let it hang, hold it to the waist thread and read it there in two mirrors.",
+    helpHow:
+      "Alone it can be had with patience: stick the end of the tape at the nape with masking tape, let it hang, hold it to the waist thread and read it there in two mirrors.",
   },
   frontWaistLength: {
     how: "Stand upright and look ahead. Below the bust point the tape is not pressed in to the ribs.",
     help: "mirror",
-    helpHow: "Stick the end of the tape at the side neck point with masking tape and read it at the thread in the mirror.",
+    helpHow:
+      "Stick the end of the tape at the side neck point with masking tape and read it at the thread in the mirror.",
   },
   neckBaseGirth: {
     how: "Head up. The tape lies easily and never pulls in.",
@@ -118,12 +127,14 @@ const GUIDES: Readonly<Record<MeasureName, TapeGuide>> = {
   shoulderLength: {
     how: "Arms down, shoulders let go, not lifted to hold the tape.",
     help: "helper",
-    helpHow: "Raising one’s own hand to the shoulder shortens it. Alone, mark both points first and measure in the mirror with the other hand.",
+    helpHow:
+      "Raising one’s own hand to the shoulder shortens it. Alone, mark both points first and measure in the mirror with the other hand.",
   },
   acrossBack: {
     how: "Arms hanging, not crossed in front. The tape lies flat over the blades.",
     help: "helper",
-    helpHow: "One’s own hands cannot hold both ends without moving the blades. A blouse that fits well across there, measured flat, is the next best.",
+    helpHow:
+      "One’s own hands cannot hold both ends without moving the blades. A blouse that fits well across there, measured flat, is the next best.",
   },
   acrossFront: {
     how: "Arms hanging, shoulders neither drawn back nor rounded.",
@@ -152,9 +163,24 @@ export interface TapeNote {
 export const tapeNotes = (unit: LengthUnit): readonly TapeNote[] => [
   { title: "Wear", text: "the bra that will be worn under the dress, and nothing else or one thin layer." },
   { title: "Stand", text: "easily, weight on both feet, arms down. Breathe out; neither draw in nor stretch up." },
-  { title: "Mark first", text: "a thread or narrow elastic tied round the waist; a dot of masking tape at each side neck point." },
-  { title: "The tape", text: "lies on the body and does not dent it. Girths are level all round, except the upper chest. One finger fits under it at the waist." },
-  { title: "Measure twice", text: `and take the tape off between. If the two differ by more than ${unit === "cm" ? "2.5 cm (at the shoulder 1.5 cm)" : "1 in (at the shoulder 5/8 in)"}, take it a third time.` },
-  { title: "Check the tape", text: "against a ruler: old tapes stretch. Keep to centimetres or to inches, never both." },
-  { title: "Pins", text: "stay away from the skin: mark with masking tape or thread, and take pins out of what you measure over." },
+  {
+    title: "Mark first",
+    text: "a thread or narrow elastic tied round the waist; a dot of masking tape at each side neck point.",
+  },
+  {
+    title: "The tape",
+    text: "lies on the body and does not dent it. Girths are level all round, except the upper chest. One finger fits under it at the waist.",
+  },
+  {
+    title: "Measure twice",
+    text: `and take the tape off between. If the two differ by more than ${unit === "cm" ? "2.5 cm (at the shoulder 1.5 cm)" : "1 in (at the shoulder 5/8 in)"}, take it a third time.`,
+  },
+  {
+    title: "Check the tape",
+    text: "against a ruler: old tapes stretch. Keep to centimetres or to inches, never both.",
+  },
+  {
+    title: "Pins",
+    text: "stay away from the skin: mark with masking tape or thread, and take pins out of what you measure over.",
+  },
 ];

@@ -18,7 +18,8 @@ export const SEEN: readonly string[] = [
 ];
 
 /** How the drawings are marked. */
-export const MARKS = "Draw each pin as a short stroke, a fold pinched out as a wavy line, a cut let open as two lines, a drag line as an arrow to where it points.";
+export const MARKS =
+  "Draw each pin as a short stroke, a fold pinched out as a wavy line, a cut let open as two lines, a drag line as an arrow to where it points.";
 
 /** `write`: there is an amount to write down as well, in that unit. */
 export interface BalanceCheck {
@@ -33,7 +34,9 @@ export interface BalanceGroup {
 
 /** How the toile hangs, pinned; and how it moves, which is tried with no pin in it. */
 export function balanceGroups({ pattern, unit }: Work, plan: Plan): readonly BalanceGroup[] {
-  const [hasStraps, hasPrincess] = (["strap", "sideFront"] as const).map((piece) => plan.pieces.some(({ name }) => name === piece));
+  const [hasStraps, hasPrincess] = (["strap", "sideFront"] as const).map((piece) =>
+    plan.pieces.some(({ name }) => name === piece),
+  );
   return [
     {
       title: "Standing at ease, pinned shut",
@@ -57,8 +60,14 @@ export function balanceGroups({ pattern, unit }: Work, plan: Plan): readonly Bal
 export const shortUnit = (unit: LengthUnit): string => (unit === "in" ? "in" : "mm");
 
 /** The usual order, since each moves what comes after it. */
-export const FITTING_ORDER: readonly string[] = ["length above and below the bust", "bust and its darts", "widths at waist, hip and back", "shoulders, neck and armholes"];
-export const ORDER_NOTE = "Change one thing, pin again, look again. Each moves what comes after it (common practice, no source).";
+export const FITTING_ORDER: readonly string[] = [
+  "length above and below the bust",
+  "bust and its darts",
+  "widths at waist, hip and back",
+  "shoulders, neck and armholes",
+];
+export const ORDER_NOTE =
+  "Change one thing, pin again, look again. Each moves what comes after it (common practice, no source).";
 
 /** Of the work's own cautions those that a fitting needs, and that it wants a second pair of hands. */
 export function fittingCautions(work: Work, plan: Plan): readonly Pick<Caution, "code" | "title" | "text">[] {
@@ -76,14 +85,19 @@ export function fittingCautions(work: Work, plan: Plan): readonly Pick<Caution, 
 export function halvesDiffer(plan: Plan, unit: LengthUnit): readonly string[] | null {
   if (plan.right === null) return null;
   return plan.slips.flatMap(({ what, outcome }) =>
-    what.kind === "alteration" && what.alteration.kind === "fit" && what.alteration.half !== undefined && outcome.ok ? [`${alterationTitle(what.alteration, unit)}.`] : [],
+    what.kind === "alteration" && what.alteration.kind === "fit" && what.alteration.half !== undefined && outcome.ok
+      ? [`${alterationTitle(what.alteration, unit)}.`]
+      : [],
   );
 }
 
 /** Whose left it is stands beside it. */
 export const viewCaption = (side: "front" | "back"): string =>
-  side === "front" ? "Front, seen by one who stands before the wearer" : "Back, seen by one who stands behind the wearer";
+  side === "front"
+    ? "Front, seen by one who stands before the wearer"
+    : "Back, seen by one who stands behind the wearer";
 
-export const MIRROR_NOTE = "Left and right are the wearer’s own. In a mirror she sees the front turned round: her left half at the left.";
+export const MIRROR_NOTE =
+  "Left and right are the wearer’s own. In a mirror she sees the front turned round: her left half at the left.";
 
 export const wearersHalf = (half: Half): string => `wearer’s ${halfWords(half)}`;

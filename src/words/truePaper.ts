@@ -18,7 +18,9 @@ export function cutWords({ name, half, cut }: Pick<TruePiece, "name" | "half"> &
   if (name === "strap") return half === null ? "Cut 4: two layers for each strap" : "Cut 2: two layers of this strap";
   if (half !== null) {
     const layer = "this side up on the right side of the cloth, in one layer";
-    return cut.onFold ? `Join to the ${otherHalf(half)} half along the ${centreWords(name)}, then cut 1, ${layer}` : `Cut 1, ${layer}`;
+    return cut.onFold
+      ? `Join to the ${otherHalf(half)} half along the ${centreWords(name)}, then cut 1, ${layer}`
+      : `Cut 1, ${layer}`;
   }
   return cut.onFold ? "Cut 1 on the fold" : "Cut 2, one turned over";
 }
@@ -27,16 +29,20 @@ const otherHalf = (half: Half): Half => (half === "left" ? "right" : "left");
 
 /** Along the centre line that lies on the fold, or that the two printed halves are joined by. */
 export const foldWords = ({ name, half }: Pick<TruePiece, "name" | "half">): string =>
-  half === null ? `PLACE ON FOLD · ${centreWords(name)}` : `JOIN TO ${otherHalf(half).toUpperCase()} HALF · ${centreWords(name)}, not a fold`;
+  half === null
+    ? `PLACE ON FOLD · ${centreWords(name)}`
+    : `JOIN TO ${otherHalf(half).toUpperCase()} HALF · ${centreWords(name)}, not a fold`;
 
 /** Along a centre line that is sewn or opens. */
 export const centreSeamWords = (name: TruePiece["name"]): string => `${centreWords(name)} seam`;
 
 /** Which way the bulk of a dart is pressed: its folded end is cut for that way alone. */
-export const dartFoldWords = (down: boolean, piece: TruePiece["name"]): string => (down ? "fold down" : `fold to ${centreWords(piece)}`);
+export const dartFoldWords = (down: boolean, piece: TruePiece["name"]): string =>
+  down ? "fold down" : `fold to ${centreWords(piece)}`;
 
 /** The pattern's own bust line: where her bust point was measured, it need not pass through that. */
-export const levelLineWords = (level: LevelName): string => (level === "bust" ? "bust line of the draft" : `${levelWords(level)} line`);
+export const levelLineWords = (level: LevelName): string =>
+  level === "bust" ? "bust line of the draft" : `${levelWords(level)} line`;
 /** The ends of a strap. */
 export const STRAP_ENDS = { front: "front end", back: "back end" } as const;
 export const GRAIN_WORDS = "straight grain";
@@ -48,7 +54,9 @@ export const GATHER_WORDS = "gather from mark to mark";
 function lineWords({ level, between, share }: PlannedLevel): string {
   const where = shareWords(between, share);
   if (where.startsWith("on the")) return `${levelWords(level)} ${where}`;
-  return share < 0 || share > 1 ? `${levelWords(level)} ${where}` : `${levelWords(level)} ${Math.round(share * 100)} % from ${between[0]} to ${between[1]}`;
+  return share < 0 || share > 1
+    ? `${levelWords(level)} ${where}`
+    : `${levelWords(level)} ${Math.round(share * 100)} % from ${between[0]} to ${between[1]}`;
 }
 
 /** The sizes it is made of, frame first. */
@@ -59,7 +67,11 @@ export function blendWords(plan: Plan): string {
 }
 
 /** What the wearer altered on a piece, and the bust alteration; each in a few words. Nothing for a piece as blended. */
-export function alteredWords(plan: Plan, { name, half }: Pick<TruePiece, "name" | "half">, unit: LengthUnit): readonly string[] {
+export function alteredWords(
+  plan: Plan,
+  { name, half }: Pick<TruePiece, "name" | "half">,
+  unit: LengthUnit,
+): readonly string[] {
   return plan.slips.flatMap((slip) => {
     if (!slip.outcome.ok || slip.what.kind === "blend") return [];
     if (slip.piece !== name && slip.outcome.value.after[name] === undefined) return [];
@@ -69,11 +81,26 @@ export function alteredWords(plan: Plan, { name, half }: Pick<TruePiece, "name" 
       if (half !== null && own !== undefined && own !== half) return [];
     }
     const title = slipTitle(slip, unit);
-    return slip.what.kind === "bust" ? [`${title}, ${formatAmount(Math.abs(slip.what.spread), unit)} on the half`] : [title];
+    return slip.what.kind === "bust"
+      ? [`${title}, ${formatAmount(Math.abs(slip.what.spread), unit)} on the half`]
+      : [title];
   });
 }
 
-const MONTHS = ["January", "February", "March", "April", "May", "June", "July", "August", "September", "October", "November", "December"];
+const MONTHS = [
+  "January",
+  "February",
+  "March",
+  "April",
+  "May",
+  "June",
+  "July",
+  "August",
+  "September",
+  "October",
+  "November",
+  "December",
+];
 
 /** "25 November 2026" for 2026-11-25; the text itself where it is no day. */
 export function dayWords(day: string): string {
@@ -83,12 +110,19 @@ export function dayWords(day: string): string {
 }
 
 /** What stands in the middle of a piece, the most needed first; the first line is its name. */
-export function titleLines(work: Work, plan: Plan, piece: TruePiece, options: { readonly day: string; readonly allowances: boolean }): readonly string[] {
+export function titleLines(
+  work: Work,
+  plan: Plan,
+  piece: TruePiece,
+  options: { readonly day: string; readonly allowances: boolean },
+): readonly string[] {
   const altered = piece.size === null ? alteredWords(plan, piece, work.unit) : [];
   return [
     pieceTitle(piece),
     cutWords(piece),
-    piece.size === null ? unbroken(blendWords(plan)) : `Printed size ${piece.size}${plan.sizing.cup.label === null ? "" : `, cup ${plan.sizing.cup.label}`}, as drafted`,
+    piece.size === null
+      ? unbroken(blendWords(plan))
+      : `Printed size ${piece.size}${plan.sizing.cup.label === null ? "" : `, cup ${plan.sizing.cup.label}`}, as drafted`,
     options.allowances ? "Allowances included" : "NO seam allowances: add them",
     ...(altered.length === 0 ? [] : [`Altered: ${altered.map(lowerStart).join("; ")}`]),
     // A day is not parted from its month at the end of a line.
@@ -104,4 +138,3 @@ const unbroken = (list: string): string =>
     .join("; ");
 
 const lowerStart = (text: string): string => text.charAt(0).toLowerCase() + text.slice(1);
-

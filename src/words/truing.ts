@@ -7,7 +7,8 @@ import { capital, pieceWords, seamWords } from "./names";
 
 /** "Front side seam: 2 mm taken back at the waist, so that it walks with its partner." */
 export function truedSentence({ piece, seam, what, point, amount }: TruingChange, unit: LengthUnit): string {
-  const line = seam === "centre" ? capital(seamWords(seam, piece)) : `${capital(pieceWords(piece))} ${seamWords(seam, piece)}`;
+  const line =
+    seam === "centre" ? capital(seamWords(seam, piece)) : `${capital(pieceWords(piece))} ${seamWords(seam, piece)}`;
   const at = point === null ? "" : ` at the ${pointWords(point)}`;
   switch (what) {
     case "seamWalked":

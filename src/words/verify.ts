@@ -34,13 +34,17 @@ export interface VerifyGroup {
 const girthAllowance = (unit: LengthUnit): Mm => 4 * (markingStep(unit) / 2) + SEWN_AGREEMENT;
 
 /** A length to be measured on the tissue: as fine as it was marked. */
-const marked = (value: Mm, unit: LengthUnit): string => (unit === "in" ? formatAmount(value, unit) : formatLength(value, unit));
+const marked = (value: Mm, unit: LengthUnit): string =>
+  unit === "in" ? formatAmount(value, unit) : formatLength(value, unit);
 
 type Level = Plan["levels"][number];
 
 /** Half round the body at a level: front half and back half together; the waist is the bodice's, not the basque's. */
 const halfGirth = (pieces: readonly Piece[], level: Level["level"]): Mm =>
-  pieces.reduce((sum, piece) => sum + (level === "waist" && isBasque(piece.name) ? 0 : (levelWidth(piece, level) ?? 0)), 0);
+  pieces.reduce(
+    (sum, piece) => sum + (level === "waist" && isBasque(piece.name) ? 0 : (levelWidth(piece, level) ?? 0)),
+    0,
+  );
 
 function halvesWords(plan: Plan, { level, finished }: Level, unit: LengthUnit): string {
   if (plan.right === null) return `halves together ${formatLength(finished / 2, unit)}`;
@@ -114,7 +118,11 @@ function onHalves(plan: Plan, rowsOf: (half: Plan) => readonly VerifyRow[]): rea
 const setOf = ({ pieces }: Plan): PieceSet => Object.fromEntries(pieces.map((piece) => [piece.name, piece]));
 
 /** The pieces of one side of a seam: their names, and the length of it over all of them. */
-function sideOf({ pieces }: Plan, names: readonly PieceName[], seam: SeamName): { readonly words: string; readonly length: Mm } {
+function sideOf(
+  { pieces }: Plan,
+  names: readonly PieceName[],
+  seam: SeamName,
+): { readonly words: string; readonly length: Mm } {
   const own = pieces.filter(({ name, edges }) => names.includes(name) && edges.some((edge) => edge.seam === seam));
   return {
     words: own.map(({ name }) => pieceWords(name)).join(" with "),

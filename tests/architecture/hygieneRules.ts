@@ -2,7 +2,8 @@
 import { parse, walk } from "./source";
 
 const MACHINE_PATH = /(?<![\w.~-]|[^/]\/)\/(?:work|root|home|Users)\/[\w.-]+/g;
-const REGISTRY_HOST = /\b(?:registry\.(?:npmjs|yarnpkg|npmmirror)\.\w+|npm\.pkg\.github\.com|deb\.debian\.org|proxy\.golang\.org)/g;
+const REGISTRY_HOST =
+  /\b(?:registry\.(?:npmjs|yarnpkg|npmmirror)\.\w+|npm\.pkg\.github\.com|deb\.debian\.org|proxy\.golang\.org)/g;
 
 /** Places of this machine and hosts of registries named in a text. */
 export const placesNamed = (text: string): string[] => [
@@ -36,13 +37,13 @@ function codeOf(markdown: string): string[] {
 /** The npm scripts that a Markdown text tells people to run. */
 export function scriptsNamed(markdown: string): string[] {
   const names = codeOf(markdown).flatMap((code) =>
-    [...code.matchAll(/\bnpm((?: +-[-\w]+(?:=\S+)?)*) +([a-z][-\w:]*)((?: +-[-\w]+(?:=\S+)?)*)(?: +([a-z][-\w:]*))?/g)].flatMap(
-      ([, , verb = "", , next]) => {
-        if (verb === "run" || verb === "run-script") return next === undefined ? [] : [next];
-        if (verb === "t") return ["test"];
-        return ["start", "test", "stop", "restart"].includes(verb) ? [verb] : [];
-      },
-    ),
+    [
+      ...code.matchAll(/\bnpm((?: +-[-\w]+(?:=\S+)?)*) +([a-z][-\w:]*)((?: +-[-\w]+(?:=\S+)?)*)(?: +([a-z][-\w:]*))?/g),
+    ].flatMap(([, , verb = "", , next]) => {
+      if (verb === "run" || verb === "run-script") return next === undefined ? [] : [next];
+      if (verb === "t") return ["test"];
+      return ["start", "test", "stop", "restart"].includes(verb) ? [verb] : [];
+    }),
   );
   return [...new Set(names)];
 }

@@ -150,9 +150,7 @@ describe("the import scanner", () => {
 
 describe("the purity scanner", () => {
   it.each([...CORE_BANS])("refuses %s", (name) => {
-    expect(impurityFaults("src/core/x.ts", `export const a = () => ${name};`)).toEqual([
-      `src/core/x.ts uses ${name}`,
-    ]);
+    expect(impurityFaults("src/core/x.ts", `export const a = () => ${name};`)).toEqual([`src/core/x.ts uses ${name}`]);
   });
 
   it.each([

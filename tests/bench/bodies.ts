@@ -11,7 +11,15 @@ import { must } from "../../src/core/result";
 import { howSure } from "../../src/core/sizing/howSure";
 import { nextMeasure } from "../../src/core/sizing/nextMeasure";
 import { women1988 } from "../support/surveys";
-import { demoPatterns, doubtsOf, tallyBodies, TALLY_HEAD, tallyRow, tapedBy, withoutUpperChest } from "../support/surveyTally";
+import {
+  demoPatterns,
+  doubtsOf,
+  tallyBodies,
+  TALLY_HEAD,
+  tallyRow,
+  tapedBy,
+  withoutUpperChest,
+} from "../support/surveyTally";
 import { testWork } from "../support/works";
 import { median, print, quickest, time } from "./table";
 
@@ -26,7 +34,11 @@ export function benchBodies(): void {
   const bodies = women1988.map(tapedBy);
   const byBust = women1988.map(withoutUpperChest);
   const cases = demoPatterns().flatMap((pattern) => [
-    { what: `${pattern.style}, ${pattern.name.replace(" (invented)", "")}, to the ${pattern.length}`, pattern, of: bodies },
+    {
+      what: `${pattern.style}, ${pattern.name.replace(" (invented)", "")}, to the ${pattern.length}`,
+      pattern,
+      of: bodies,
+    },
     ...(pattern.style === "sideDart" ? [{ what: "  the same, upper chest left out", pattern, of: byBust }] : []),
   ]);
   const done = cases.map(({ what, pattern, of }) => {
@@ -59,21 +71,27 @@ export function benchBodies(): void {
     ]),
   );
 
-  const few = bodies.map(({ bustGirth = NaN, waistGirth = NaN, hipGirth = NaN, height = NaN }) => bodyOf(tapesOf({ bustGirth, waistGirth, hipGirth, height })));
+  const few = bodies.map(({ bustGirth = NaN, waistGirth = NaN, hipGirth = NaN, height = NaN }) =>
+    bodyOf(tapesOf({ bustGirth, waistGirth, hipGirth, height })),
+  );
   const all = bodies.map((body) => bodyOf(tapesOf(body)));
   const each = (what: string, of: readonly MeasuredBody[], action: (body: MeasuredBody) => unknown) => {
     const times = time(() => of.forEach(action), QUICK_RUNS).map((ms) => (ms * 1000) / of.length);
     return [what, median(times), Math.max(...times), quickest(times)];
   };
-  print(`What the body model costs, µs a woman over all ${bodies.length}, ${QUICK_RUNS} runs`, ["what", "median", "worst", "quickest"], [
-    each("estimatesOf, given bust, waist, hip, height", few, (body) => estimatesOf(body)),
-    each("suspicionsOf, given these", few, (body) => suspicionsOf(body)),
-    each("suspicionsOf, given all 13", all, (body) => suspicionsOf(body)),
-    each("conditional of all measures given 4: ours", few, (body) => byOurs(knownOf(body))),
-    each("the same by ml-matrix", few, (body) => byLibrary(knownOf(body))),
-    each("conditional of all measures given 13: ours", all, (body) => byOurs(knownOf(body))),
-    each("the same by ml-matrix", all, (body) => byLibrary(knownOf(body))),
-  ]);
+  print(
+    `What the body model costs, µs a woman over all ${bodies.length}, ${QUICK_RUNS} runs`,
+    ["what", "median", "worst", "quickest"],
+    [
+      each("estimatesOf, given bust, waist, hip, height", few, (body) => estimatesOf(body)),
+      each("suspicionsOf, given these", few, (body) => suspicionsOf(body)),
+      each("suspicionsOf, given all 13", all, (body) => suspicionsOf(body)),
+      each("conditional of all measures given 4: ours", few, (body) => byOurs(knownOf(body))),
+      each("the same by ml-matrix", few, (body) => byLibrary(knownOf(body))),
+      each("conditional of all measures given 13: ours", all, (body) => byOurs(knownOf(body))),
+      each("the same by ml-matrix", all, (body) => byLibrary(knownOf(body))),
+    ],
+  );
   let apart = 0;
   for (const body of [...few, ...all]) {
     const theirs = byLibrary(knownOf(body));
@@ -82,19 +100,40 @@ export function benchBodies(): void {
       apart = Math.max(apart, Math.abs(middle - other.middle), Math.abs(scale ** 2 - other.scale ** 2));
     }
   }
-  print("  how far the two are apart at the most (of logarithms; scales squared)", ["apart"], [[apart.toExponential(1)]]);
+  print(
+    "  how far the two are apart at the most (of logarithms; scales squared)",
+    ["apart"],
+    [[apart.toExponential(1)]],
+  );
 
   const some = bodies.filter((_, at) => at % SOME === 0);
-  const worksOf = (pattern: Pattern): readonly Work[] => some.map((body) => ({ ...testWork, pattern, tapes: tapesOf(body) }));
+  const worksOf = (pattern: Pattern): readonly Work[] =>
+    some.map((body) => ({ ...testWork, pattern, tapes: tapesOf(body) }));
   const sure = demoPatterns()
     .filter(({ style, length }) => style === "sideDart" && length === "hip")
     .flatMap((pattern) =>
-      ([["howSure", howSure], ["nextMeasure", nextMeasure]] as const).map(([what, action]) => {
-        const times = time(() => worksOf(pattern).forEach((work) => action(work)), QUICK_RUNS).map((ms) => ms / some.length);
-        return [`${what}, ${pattern.name.replace(" (invented)", "")}`, median(times), Math.max(...times), quickest(times)];
+      (
+        [
+          ["howSure", howSure],
+          ["nextMeasure", nextMeasure],
+        ] as const
+      ).map(([what, action]) => {
+        const times = time(() => worksOf(pattern).forEach((work) => action(work)), QUICK_RUNS).map(
+          (ms) => ms / some.length,
+        );
+        return [
+          `${what}, ${pattern.name.replace(" (invented)", "")}`,
+          median(times),
+          Math.max(...times),
+          quickest(times),
+        ];
       }),
     );
-  print(`What saying how sure costs, ms a woman over ${some.length} of them, ${QUICK_RUNS} runs`, ["what", "median", "worst", "quickest"], sure);
+  print(
+    `What saying how sure costs, ms a woman over ${some.length} of them, ${QUICK_RUNS} runs`,
+    ["what", "median", "worst", "quickest"],
+    sure,
+  );
 }
 
 interface Said {
@@ -116,7 +155,9 @@ function byLibrary(given: readonly Known[]): readonly Said[] {
   const at = given.map(({ measure }) => must(places.get(measure), "place"));
   const own = scatter.selection(at, at);
   for (const [i, { variance }] of given.entries()) own.set(i, i, own.get(i, i) + variance);
-  const off = Matrix.columnVector(given.map(({ log }, i) => log - must(TAPED_BODIES.middle[must(at[i], "place")], "middle")));
+  const off = Matrix.columnVector(
+    given.map(({ log }, i) => log - must(TAPED_BODIES.middle[must(at[i], "place")], "middle")),
+  );
   const across = scatter.selection(at, everywhere);
   const factored = new CholeskyDecomposition(own);
   const [weighed, weights] = [factored.solve(off), factored.solve(across)];

@@ -20,9 +20,17 @@ export async function benchBrowser(): Promise<void> {
       (sum, name) => (name.endsWith(ending) ? sum + gzipSync(readFileSync(join(SITE, "assets", name))).length : sum),
       0,
     );
-  print("What the page loads, kB gzip (aim: JavaScript at most 180)", ["JavaScript", "CSS"], [[bytes(".js") / 1000, bytes(".css") / 1000]]);
+  print(
+    "What the page loads, kB gzip (aim: JavaScript at most 180)",
+    ["JavaScript", "CSS"],
+    [[bytes(".js") / 1000, bytes(".css") / 1000]],
+  );
 
-  const server = await preview({ logLevel: "error", build: { outDir: SITE }, preview: { port: 4391, host: "127.0.0.1" } });
+  const server = await preview({
+    logLevel: "error",
+    build: { outDir: SITE },
+    preview: { port: 4391, host: "127.0.0.1" },
+  });
   const browser = await chromium.launch({ executablePath, args: browserFlags() });
   try {
     const page = await browser.newPage({ viewport: { width: 1440, height: 900 } });
@@ -33,7 +41,11 @@ export async function benchBrowser(): Promise<void> {
       await page.locator(".new-line").first().waitFor();
       firsts.push(await page.evaluate(() => performance.now()));
     }
-    print("First view of the demo after navigation, ms (aim: at most 1000)", ["median", "worst", "quickest"], [[median(firsts), Math.max(...firsts), quickest(firsts)]]);
+    print(
+      "First view of the demo after navigation, ms (aim: at most 1000)",
+      ["median", "worst", "quickest"],
+      [[median(firsts), Math.max(...firsts), quickest(firsts)]],
+    );
 
     await benchPaper(browser, "http://127.0.0.1:4391/");
 
@@ -79,7 +91,11 @@ export async function benchBrowser(): Promise<void> {
       rows.push([step, median(times), quantile(times, 0.95), Math.max(...times), long]);
       await page.keyboard.press("Control+z");
     }
-    print("Script for each pointer move while dragging a dart's end, ms (aim: 95 % at most 4, no long task)", ["step shown", "median", "95 %", "worst", "long tasks"], rows);
+    print(
+      "Script for each pointer move while dragging a dart's end, ms (aim: 95 % at most 4, no long task)",
+      ["step shown", "median", "95 %", "worst", "long tasks"],
+      rows,
+    );
   } finally {
     await browser.close();
     await server.close();

@@ -22,7 +22,12 @@ import { print } from "./table";
 const mm = (value: number | undefined): string => (value === undefined ? "–" : value.toFixed(1));
 const share = (value: number | undefined): string => (value === undefined ? "–" : percent(value));
 
-const SAID_OF_GIVEN: Readonly<Record<keyof typeof GIVEN_SETS, string>> = { bust: "bust", girths: "bust, waist, hip", girthsAndHeight: "and height", others: "all others" };
+const SAID_OF_GIVEN: Readonly<Record<keyof typeof GIVEN_SETS, string>> = {
+  bust: "bust",
+  girths: "bust, waist, hip",
+  girthsAndHeight: "and height",
+  others: "all others",
+};
 const SETS = Object.entries(GIVEN_SETS) as readonly (readonly [keyof typeof GIVEN_SETS, GivenSet])[];
 
 /** mm. Two mean errors closer than this are no different: a tape shows whole millimetres at the best. */
@@ -32,12 +37,22 @@ export function printEstimates(): void {
   const held = asMeasured(heldBack1988);
   const byGiven = new Map(SETS.map(([name, given]) => [name, errorsOf(held, given, byModel(SURVEYED_BODIES))]));
   const ours = (set: keyof typeof GIVEN_SETS, name: MeasureName): Errors | undefined => byGiven.get(set)?.get(name);
-  const [trade, shifted, line] = [byTrade(false), byTrade(true), byBustLine()].map((rule) => errorsOf(held, GIVEN_SETS.bust, rule));
+  const [trade, shifted, line] = [byTrade(false), byTrade(true), byBustLine()].map((rule) =>
+    errorsOf(held, GIVEN_SETS.bust, rule),
+  );
   const names = MEASURE_NAMES.filter((name) => name !== "acrossFront");
 
   print(
     `Mean error of an estimate, ${held.length} women held back, exact tape, as the survey measured them`,
-    ["measure", "trade", "its bias", "less bias", "line on bust", ...SETS.map(([name]) => `given ${SAID_OF_GIVEN[name]}`), "best given the bust alone"],
+    [
+      "measure",
+      "trade",
+      "its bias",
+      "less bias",
+      "line on bust",
+      ...SETS.map(([name]) => `given ${SAID_OF_GIVEN[name]}`),
+      "best given the bust alone",
+    ],
     names.map((name) => {
       const contenders = [
         ["trade less bias", shifted?.get(name)?.mean],
@@ -60,13 +75,29 @@ export function printEstimates(): void {
   print(
     "Half-width of the range of nine in ten, how many lie in it, and bias",
     ["measure", ...SETS.flatMap(([name]) => [`given ${SAID_OF_GIVEN[name]}: ±`, "in it", "bias"])],
-    names.map((name) => [name, ...SETS.flatMap(([set]) => [mm(ours(set, name)?.half), share(ours(set, name)?.covered), mm(ours(set, name)?.bias)])]),
+    names.map((name) => [
+      name,
+      ...SETS.flatMap(([set]) => [
+        mm(ours(set, name)?.half),
+        share(ours(set, name)?.covered),
+        mm(ours(set, name)?.bias),
+      ]),
+    ]),
   );
 
-  const tenth = asMeasured(furthestOut(heldBack1988, Math.round(held.length / 10), ["bustGirth", "waistGirth", "hipGirth", "height"]));
+  const tenth = asMeasured(
+    furthestOut(heldBack1988, Math.round(held.length / 10), ["bustGirth", "waistGirth", "hipGirth", "height"]),
+  );
   print(
     `Otherwise chosen: mean over the measures; the tenth: the ${tenth.length} furthest out in bust, waist, hip and height, given these`,
-    ["choice", "log density", ...SETS.flatMap(([name]) => [`given ${SAID_OF_GIVEN[name]}: error`, "in it"]), "the tenth: error", "±", "in it"],
+    [
+      "choice",
+      "log density",
+      ...SETS.flatMap(([name]) => [`given ${SAID_OF_GIVEN[name]}: error`, "in it"]),
+      "the tenth: error",
+      "±",
+      "in it",
+    ],
     choices().map(({ name, foretell, density }) => {
       const far = overAll(errorsOf(tenth, GIVEN_SETS.girthsAndHeight, foretell));
       return [
@@ -93,7 +124,14 @@ export function printEstimates(): void {
       [true, false].map((homeTape) => {
         const rule = byModel(SURVEYED_BODIES, homeTape);
         const truth = overAll(errorsOf(toTruth, given, rule));
-        return [SAID_OF_GIVEN[name], homeTape ? "a home tape" : "exact", mm(truth.mean), mm(truth.half), share(truth.covered), share(overAll(errorsOf(toReading, given, rule)).covered)];
+        return [
+          SAID_OF_GIVEN[name],
+          homeTape ? "a home tape" : "exact",
+          mm(truth.mean),
+          mm(truth.half),
+          share(truth.covered),
+          share(overAll(errorsOf(toReading, given, rule)).covered),
+        ];
       }),
     ),
   );
@@ -110,8 +148,14 @@ export function printEstimates(): void {
     ["over 50", women2012.filter(({ age }) => age > 50)],
   ] as const) {
     const rows = rules.flatMap(([rule, foretell]) =>
-      [...errorsOf(asMeasured(women), ["bustGirth", "height"], foretell)].map(([name, { mean, bias, half, covered }]) => [name, rule, mm(mean), mm(bias), mm(half), share(covered)]),
+      [...errorsOf(asMeasured(women), ["bustGirth", "height"], foretell)].map(
+        ([name, { mean, bias, half, covered }]) => [name, rule, mm(mean), mm(bias), mm(half), share(covered)],
+      ),
     );
-    print(`Women of 2012, ${what} (${women.length}), given bust and height, exact tape`, ["measure", "rule", "error", "bias", "±", "in it"], rows.toSorted(([a = ""], [b = ""]) => a.localeCompare(b)));
+    print(
+      `Women of 2012, ${what} (${women.length}), given bust and height, exact tape`,
+      ["measure", "rule", "error", "bias", "±", "in it"],
+      rows.toSorted(([a = ""], [b = ""]) => a.localeCompare(b)),
+    );
   }
 }

@@ -37,13 +37,20 @@ export async function benchPaper(browser: Browser, address: string): Promise<voi
   let bytes = 0;
   for (let run = 0; run < RUNS; run += 1) {
     const start = Date.now();
-    const [download] = await Promise.all([page.waitForEvent("download", WAIT), page.getByRole("button", { name: "Make the PDF" }).click()]);
+    const [download] = await Promise.all([
+      page.waitForEvent("download", WAIT),
+      page.getByRole("button", { name: "Make the PDF" }).click(),
+    ]);
     times.push(Date.now() - start);
     bytes = statSync(await download.path()).size;
   }
   const [first = 0] = times;
   rows.push(["PDF, the first with its typefaces", first, bytes / 1000, await longTasks(page)]);
   rows.push(["PDF, median of all", median(times), bytes / 1000, ""]);
-  print("Cups on a band, all pieces, nest of ten sizes, A4: ms until the file is there (aim: 2000), kB (aim: 500), long tasks (aim: 0)", ["what", "ms", "kB", "long tasks"], rows);
+  print(
+    "Cups on a band, all pieces, nest of ten sizes, A4: ms until the file is there (aim: 2000), kB (aim: 500), long tasks (aim: 0)",
+    ["what", "ms", "kB", "long tasks"],
+    rows,
+  );
   await page.close();
 }

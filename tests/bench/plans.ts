@@ -15,7 +15,8 @@ function replan(work: Work): number {
   const plan = derivePlan(work);
   if (!plan.ok) throw new Error(plan.failure.code);
   let letters = 0;
-  for (const piece of [...plan.value.nest.sizes.flat(), ...plan.value.pieces]) letters += outlinePath(outlineOf(piece)).length;
+  for (const piece of [...plan.value.nest.sizes.flat(), ...plan.value.pieces])
+    letters += outlinePath(outlineOf(piece)).length;
   return letters;
 }
 
@@ -37,19 +38,36 @@ function withSizes(work: Work, count: number): Work {
     const bust = 880 + (i - Math.floor(count / 2)) * 24;
     return { label: `s${i}`, bust, waist: bust - 180, hip: bust + 60 };
   });
-  return { ...work, picks: { frame: `s${Math.floor(count / 2)}`, waist: Math.min(1, count - 1), hip: 1 }, pattern: { ...work.pattern, chart: { ...work.pattern.chart, sizes } } };
+  return {
+    ...work,
+    picks: { frame: `s${Math.floor(count / 2)}`, waist: Math.min(1, count - 1), hip: 1 },
+    pattern: { ...work.pattern, chart: { ...work.pattern.chart, sizes } },
+  };
 }
 
 function withSlips(work: Work, count: number): Work {
   const alterations = Array.from({ length: count }, (_, i): Alteration => {
     const dart = { piece: i % 2 === 0 ? "front" : "back", dart: "waistDart" } as const;
-    return { kind: "dartEnd", id: `s${i}`, dart, shorten: i % 4 < 2 ? 1 : -1, across: 0, hold: "fullness", giveBack: {} };
+    return {
+      kind: "dartEnd",
+      id: `s${i}`,
+      dart,
+      shorten: i % 4 < 2 ? 1 : -1,
+      across: 0,
+      hold: "fullness",
+      giveBack: {},
+    };
   });
   return { ...work, alterations };
 }
 
 /** One line of times for each count, and what one more costs: by the quickest runs, and over the upper half of the counts. */
-function printCosts(title: string, one: string, counts: readonly number[], replanOf: (count: number) => () => unknown): void {
+function printCosts(
+  title: string,
+  one: string,
+  counts: readonly number[],
+  replanOf: (count: number) => () => unknown,
+): void {
   const rows = counts.map((count) => {
     const times = time(replanOf(count), 150);
     return [count, median(times), quickest(times)] as const;
@@ -57,16 +75,26 @@ function printCosts(title: string, one: string, counts: readonly number[], repla
   const points = rows.map(([count, , least]) => [count, least] as const);
   print(title, [`${one}s`, "median", "quickest"], rows);
   const upper = points.slice(Math.floor(points.length / 2));
-  print(`  each ${one} more costs, ms by the quickest runs (no worse than linear: the second no larger than the first)`, ["over all", "over the upper half"], [
-    [slope(points), slope(upper)],
-  ]);
+  print(
+    `  each ${one} more costs, ms by the quickest runs (no worse than linear: the second no larger than the first)`,
+    ["over all", "over the upper half"],
+    [[slope(points), slope(upper)]],
+  );
 }
 
 /** Eight alterations on cups on a midriff band: fits, redraws and what makes another thing of a dart. */
 const CHAIN: readonly Alteration[] = [
   { kind: "fit", id: "a", fit: "waistDropFront", amount: 6 },
   { kind: "fit", id: "b", fit: "bandDepth", amount: 8 },
-  { kind: "dartEnd", id: "c", dart: { piece: "cup", dart: "underBustDart" }, shorten: 5, across: 2, hold: "fullness", giveBack: {} },
+  {
+    kind: "dartEnd",
+    id: "c",
+    dart: { piece: "cup", dart: "underBustDart" },
+    shorten: 5,
+    across: 2,
+    hold: "fullness",
+    giveBack: {},
+  },
   { kind: "dartMouth", id: "d", dart: { piece: "back", dart: "underBustDart" }, inner: 1, outer: 1, giveBack: {} },
   { kind: "fit", id: "e", fit: "edgeGape", amount: 6 },
   { kind: "fit", id: "f", fit: "swayBack", amount: 6 },
@@ -86,28 +114,41 @@ export function benchPlans(): void {
     median(times) / median(arcs),
     quickest(times) / quickest(arcs),
   ];
-  print("A full replan of the demo work in Node, ms (aim: median at most 2)", ["what", "median", "95 %", "quickest", "× bezier-js arcs", "quickest × quickest"], [
-    row("nothing remembered: draft, nest, pick, blend, darts, checks, all paths", cold),
-    row("nest remembered, as when a measure changes", measured),
-    row("picks remembered too, as in a drag", warm),
-    row("bezier-js: only the arc lengths of the same outlines", arcs),
-  ]);
+  print(
+    "A full replan of the demo work in Node, ms (aim: median at most 2)",
+    ["what", "median", "95 %", "quickest", "× bezier-js arcs", "quickest × quickest"],
+    [
+      row("nothing remembered: draft, nest, pick, blend, darts, checks, all paths", cold),
+      row("nest remembered, as when a measure changes", measured),
+      row("picks remembered too, as in a drag", warm),
+      row("bezier-js: only the arc lengths of the same outlines", arcs),
+    ],
+  );
 
   printCosts("Cost against the number of sizes, nothing remembered, ms", "size", [2, 5, 8, 11, 14, 17, 20], (count) => {
     const work = withSizes(demo, count);
     return () => replan(fresh(work));
   });
 
-  printCosts("Cost against the number of slips, picks remembered, every slip made again, ms", "slip", [0, 5, 10, 20, 30, 40, 50], (count) => {
-    const work = withSlips(demo, count);
-    return () => replan({ ...work, alterations: work.alterations.map((a) => ({ ...a })) });
-  });
+  printCosts(
+    "Cost against the number of slips, picks remembered, every slip made again, ms",
+    "slip",
+    [0, 5, 10, 20, 30, 40, 50],
+    (count) => {
+      const work = withSlips(demo, count);
+      return () => replan({ ...work, alterations: work.alterations.map((a) => ({ ...a })) });
+    },
+  );
 
-  const banded = must(demoWorks().find(({ pattern }) => pattern.style === "midriff"), "demo work of that style");
+  const banded = must(
+    demoWorks().find(({ pattern }) => pattern.style === "midriff"),
+    "demo work of that style",
+  );
   const chained: Work = { ...banded, alterations: CHAIN };
   const refused = derivePlan(chained);
   if (!refused.ok) throw new Error(refused.failure.code);
-  for (const { id, outcome } of refused.value.slips) if (!outcome.ok) console.log(`  slip ${id} is refused: ${outcome.failure.code}`);
+  for (const { id, outcome } of refused.value.slips)
+    if (!outcome.ok) console.log(`  slip ${id} is refused: ${outcome.failure.code}`);
   const again = (of: Alteration): Alteration => ({ ...of });
   print(
     `Eight alterations on cups on a band, ${banded.pattern.chart.sizes.length} sizes, ms (aim: median at most 4)`,
@@ -115,7 +156,10 @@ export function benchPlans(): void {
     (
       [
         ["picks remembered, all eight made again", () => ({ ...chained, alterations: CHAIN.map(again) })],
-        ["the last one changed, as in a drag", () => ({ ...chained, alterations: CHAIN.map((a, i) => (i === CHAIN.length - 1 ? again(a) : a)) })],
+        [
+          "the last one changed, as in a drag",
+          () => ({ ...chained, alterations: CHAIN.map((a, i) => (i === CHAIN.length - 1 ? again(a) : a)) }),
+        ],
         ["the first one changed", () => ({ ...chained, alterations: CHAIN.map((a, i) => (i === 0 ? again(a) : a)) })],
         ["a measure changed too", () => ({ ...chained, tapes: [...chained.tapes], alterations: CHAIN.map(again) })],
         ["nothing remembered", () => fresh({ ...chained, alterations: CHAIN.map(again) })],
@@ -125,7 +169,10 @@ export function benchPlans(): void {
       return [what, median(times), quantile(times, 0.95), quickest(times)];
     }),
   );
-  printCosts("Cost against the length of that chain, picks remembered, every slip made again, ms", "slip", [0, 1, 2, 3, 4, 5, 6, 7, 8], (count) => () =>
-    derivePlan({ ...chained, alterations: CHAIN.slice(0, count).map(again) }),
+  printCosts(
+    "Cost against the length of that chain, picks remembered, every slip made again, ms",
+    "slip",
+    [0, 1, 2, 3, 4, 5, 6, 7, 8],
+    (count) => () => derivePlan({ ...chained, alterations: CHAIN.slice(0, count).map(again) }),
   );
 }

@@ -27,7 +27,10 @@ export function slope(points: readonly (readonly [number, number])[]): number {
 export const median = (values: readonly number[]): number => quantile(values, 0.5);
 
 export function print(title: string, head: readonly string[], rows: readonly (readonly (string | number)[])[]): void {
-  const cells = [head, ...rows.map((row) => row.map((cell) => (typeof cell === "number" ? String(Math.round(cell * 1000) / 1000) : cell)))];
+  const cells = [
+    head,
+    ...rows.map((row) => row.map((cell) => (typeof cell === "number" ? String(Math.round(cell * 1000) / 1000) : cell))),
+  ];
   const widths = head.map((_, column) => Math.max(...cells.map((row) => (row[column] ?? "").length)));
   console.log(`\n${title}`);
   for (const row of cells) console.log(`  ${row.map((cell, column) => cell.padEnd(widths[column] ?? 0)).join("   ")}`);

@@ -42,8 +42,14 @@ describe("columns", () => {
 describe("readArguments", () => {
   it("reads a file, with or without --json on either side", () => {
     expect(readArguments(["a.json"])).toEqual({ ok: true, value: { kind: "plan", file: "a.json", json: false } });
-    expect(readArguments(["--json", "a.json"])).toEqual({ ok: true, value: { kind: "plan", file: "a.json", json: true } });
-    expect(readArguments(["a.json", "--json"])).toEqual({ ok: true, value: { kind: "plan", file: "a.json", json: true } });
+    expect(readArguments(["--json", "a.json"])).toEqual({
+      ok: true,
+      value: { kind: "plan", file: "a.json", json: true },
+    });
+    expect(readArguments(["a.json", "--json"])).toEqual({
+      ok: true,
+      value: { kind: "plan", file: "a.json", json: true },
+    });
   });
 
   it("takes a name after -- as it is", () => {

@@ -59,9 +59,17 @@ const BAD: readonly (readonly [string, string, RegExp])[] = [
   ["half.json", writeWorkFile(sampleWork).slice(0, 400), /does not read|not a work file/],
   ["foreign.json", '{"type":"FeatureCollection","features":[]}', /something else|not a saved work/],
   ["newer.json", '{"bodicewright":"work","version":999,"work":{}}', /newer version/],
-  ["damaged.json", writeWorkFile(sampleWork).replace(/("waistGirth": \[\s*)738/, '$1"wide"'), /damaged at .*waistGirth/],
+  [
+    "damaged.json",
+    writeWorkFile(sampleWork).replace(/("waistGirth": \[\s*)738/, '$1"wide"'),
+    /damaged at .*waistGirth/,
+  ],
   ["no-waist.json", writeWorkFile({ ...sampleWork, tapes: tapesOf({ bustGirth: 900 }) }), /still needs your waist/],
-  ["outside.json", writeWorkFile({ ...sampleWork, tapes: tapesOf({ ...measuresOf(sampleWork.tapes), waistGirth: 1500 }) }), /does not reach your waist/],
+  [
+    "outside.json",
+    writeWorkFile({ ...sampleWork, tapes: tapesOf({ ...measuresOf(sampleWork.tapes), waistGirth: 1500 }) }),
+    /does not reach your waist/,
+  ],
 ];
 
 describe("npm run plan, as a process", { timeout: PATIENCE }, () => {
@@ -80,7 +88,11 @@ describe("npm run plan, as a process", { timeout: PATIENCE }, () => {
 
   it.each([
     ["no file", [], /Name the work file/],
-    ["a damaged file", [fileWith("broken.json", '{"bodicewright":"work","version":1,"work":{"name":7}}')], /damaged at/],
+    [
+      "a damaged file",
+      [fileWith("broken.json", '{"bodicewright":"work","version":1,"work":{"name":7}}')],
+      /damaged at/,
+    ],
   ])("refuses %s with exit code 2 and one line on standard error alone", (_, args, reason) => {
     const { status, stdout, stderr } = plan(...args);
     expect([status, stdout]).toEqual([2, ""]);
@@ -108,7 +120,8 @@ describe("what it answers", () => {
     expect(text.endsWith("\n")).toBe(true);
     expect(Math.max(...text.split("\n").map((line) => widthOf(line)))).toBeLessThanOrEqual(80);
     expect(text).toContain("Invented demo");
-    for (const title of ["SIZES", "TAKE CARE", "ORDER OF WORK: BACK", "MEASURE AFTER"]) expect(text).toContain(`\n${title}\n`);
+    for (const title of ["SIZES", "TAKE CARE", "ORDER OF WORK: BACK", "MEASURE AFTER"])
+      expect(text).toContain(`\n${title}\n`);
     expect(text).not.toMatch(/undefined|NaN|\[object/);
   });
 
@@ -118,14 +131,21 @@ describe("what it answers", () => {
     if (!work.ok) throw new Error(work.failure.code);
     const derived = derivePlan(work.value);
     if (!derived.ok) throw new Error(derived.failure.code);
-    expect(JSON.parse(printed("--json", file))).toEqual(JSON.parse(JSON.stringify(planReport(work.value, derived.value))));
+    expect(JSON.parse(printed("--json", file))).toEqual(
+      JSON.parse(JSON.stringify(planReport(work.value, derived.value))),
+    );
   });
 
   it("has the keys that it promises", () => {
     const report: unknown = JSON.parse(printed(fileWith("sample.json", writeWorkFile(sampleWork)), "--json"));
     const number: unknown = expect.any(Number);
     const pair = [number, number];
-    const level = { between: [expect.any(String), expect.any(String)], share: number, target_mm: number, finished_mm: number };
+    const level = {
+      between: [expect.any(String), expect.any(String)],
+      share: number,
+      target_mm: number,
+      finished_mm: number,
+    };
     expect(report).toMatchObject({
       frame: { size: "14", cup: "C" },
       levels: { bust: level, waist: level, hip: level },
@@ -150,7 +170,8 @@ describe("what it answers", () => {
       offset_mm: number,
     });
     expect(report).toHaveProperty("checklist.0", { piece: "front", text: expect.any(String), amount_mm: 0 });
-    for (const key of ["name", "ok", "measured", "expected", "tolerance"]) expect(report).toHaveProperty(`checks.0.${key}`);
+    for (const key of ["name", "ok", "measured", "expected", "tolerance"])
+      expect(report).toHaveProperty(`checks.0.${key}`);
   });
 
   it("to --help: its usage", () => {
@@ -159,7 +180,9 @@ describe("what it answers", () => {
 
   it("lets nothing in a name steer the terminal", () => {
     const name = "Blue \u001B[31mred\u202E bodice";
-    expect(printed(fileWith("names.json", writeWorkFile({ ...sampleWork, name })))).toContain("\nBlue [31mred bodice\n");
+    expect(printed(fileWith("names.json", writeWorkFile({ ...sampleWork, name })))).toContain(
+      "\nBlue [31mred bodice\n",
+    );
   });
 
   it.each([

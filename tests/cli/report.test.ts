@@ -74,6 +74,7 @@ describe("planReport", () => {
     expect(first).toMatchObject({ piece: "front", amount_mm: 0 });
     expect(first?.text).toContain("Trace the 14 line of the front, cup version C");
     expect(report.checks.length).toBeGreaterThan(20);
-    for (const check of report.checks) expect(Object.keys(check)).toEqual(expect.arrayContaining(["name", "ok", "measured", "expected", "tolerance"]));
+    for (const check of report.checks)
+      expect(Object.keys(check)).toEqual(expect.arrayContaining(["name", "ok", "measured", "expected", "tolerance"]));
   });
 });

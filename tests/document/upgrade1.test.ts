@@ -22,7 +22,15 @@ const old = {
     easeWanted: {},
     picks: {},
     alterations: [
-      { kind: "dartEnd", id: "a", dart: { piece: "front", dart: "waistDart" }, shorten: 10, across: 0, hold: "mouth", giveBack: {} },
+      {
+        kind: "dartEnd",
+        id: "a",
+        dart: { piece: "front", dart: "waistDart" },
+        shorten: 10,
+        across: 0,
+        hold: "mouth",
+        giveBack: {},
+      },
     ],
     unread: {},
   },
@@ -34,7 +42,11 @@ describe("a file of version 1", () => {
     const { measures: _measures, ...others } = old.work;
     expect(read).toEqual({
       ok: true,
-      value: { ...others, tapes: [{ readings: { bustGirth: [900] } }], pattern: { ...old.work.pattern, style: "sideDart", strap: "wide" } },
+      value: {
+        ...others,
+        tapes: [{ readings: { bustGirth: [900] } }],
+        pattern: { ...old.work.pattern, style: "sideDart", strap: "wide" },
+      },
     });
   });
 

@@ -24,7 +24,11 @@ const fileOf = (work: unknown, version: number): string => JSON.stringify({ bodi
 
 describe("upgradeWork", () => {
   it("takes every step from the version of the file on, in order, once", () => {
-    const noting: Upgrades = { 1: (work) => `${String(work)} one`, 2: (work) => `${String(work)} two`, 3: (work) => `${String(work)} three` };
+    const noting: Upgrades = {
+      1: (work) => `${String(work)} one`,
+      2: (work) => `${String(work)} two`,
+      3: (work) => `${String(work)} three`,
+    };
     expect(upgradeWork("work", 1, 3, noting)).toBe("work one two");
     expect(upgradeWork("work", 2, 4, noting)).toBe("work two three");
     expect(upgradeWork("work", 3, 3, noting)).toBe("work");
@@ -41,11 +45,17 @@ describe("reading an older file", () => {
   });
 
   it("holds what the steps made to the schema", () => {
-    expect(readWorkFile(fileOf(first, 2), STEPS, 3)).toEqual({ ok: false, failure: { code: "file/damaged", places: ["paper"] } });
+    expect(readWorkFile(fileOf(first, 2), STEPS, 3)).toEqual({
+      ok: false,
+      failure: { code: "file/damaged", places: ["paper"] },
+    });
   });
 
   it("says that a work is damaged which no step can bring up to date", () => {
-    expect(readWorkFile(fileOf(null, 1), STEPS, 3)).toEqual({ ok: false, failure: { code: "file/damaged", places: ["work"] } });
+    expect(readWorkFile(fileOf(null, 1), STEPS, 3)).toEqual({
+      ok: false,
+      failure: { code: "file/damaged", places: ["work"] },
+    });
   });
 });
 
@@ -53,11 +63,17 @@ describe("UPGRADES", () => {
   const versions = Array.from({ length: CURRENT_VERSION - 1 }, (_, index) => index + 1);
 
   it("has a step from each version before the current one, and no other", () => {
-    expect(Object.keys(UPGRADES).map(Number).toSorted((a, b) => a - b)).toEqual(versions);
+    expect(
+      Object.keys(UPGRADES)
+        .map(Number)
+        .toSorted((a, b) => a - b),
+    ).toEqual(versions);
   });
 
   it("has a test for every step, by its version", () => {
-    const untested = Object.keys(UPGRADES).filter((version) => !existsSync(new URL(`upgrade${version}.test.ts`, import.meta.url)));
+    const untested = Object.keys(UPGRADES).filter(
+      (version) => !existsSync(new URL(`upgrade${version}.test.ts`, import.meta.url)),
+    );
     expect(untested).toEqual([]);
   });
 });

@@ -10,7 +10,8 @@ import { parseWork, readWorkFile, writeWorkFile } from "../../src/document/workF
 import { anyWork } from "../support/arbitraryWork";
 import { sampleWork } from "../support/sampleWork";
 
-const fileOf = (work: unknown, version: unknown = CURRENT_VERSION): string => JSON.stringify({ bodicewright: "work", version, work });
+const fileOf = (work: unknown, version: unknown = CURRENT_VERSION): string =>
+  JSON.stringify({ bodicewright: "work", version, work });
 
 describe("a work file", () => {
   it("reads back as the work that was written, whatever the work", () => {
@@ -21,12 +22,18 @@ describe("a work file", () => {
     );
   }, 60_000);
 
-  it.each([blankWork(), sampleWork, ...demoWorks()].map((work) => [work.name, work] as const))("keeps the work “%s”", (_, work) => {
-    expect(readWorkFile(writeWorkFile(work))).toEqual({ ok: true, value: work });
-  });
+  it.each([blankWork(), sampleWork, ...demoWorks()].map((work) => [work.name, work] as const))(
+    "keeps the work “%s”",
+    (_, work) => {
+      expect(readWorkFile(writeWorkFile(work))).toEqual({ ok: true, value: work });
+    },
+  );
 
   it("keeps how many buttons close it, and none where there is a zip", () => {
-    const buttoned: Work = { ...sampleWork, pattern: { ...sampleWork.pattern, closure: { place: "centreBack", belowWaist: 180, buttons: 9 } } };
+    const buttoned: Work = {
+      ...sampleWork,
+      pattern: { ...sampleWork.pattern, closure: { place: "centreBack", belowWaist: 180, buttons: 9 } },
+    };
     expect(readWorkFile(writeWorkFile(buttoned))).toEqual({ ok: true, value: buttoned });
     expect(writeWorkFile(buttoned)).toContain('"buttons": 9');
     expect(writeWorkFile(sampleWork)).not.toContain("buttons");
@@ -34,12 +41,18 @@ describe("a work file", () => {
 
   it("names itself and its version, and is laid out to be read", () => {
     const text = writeWorkFile(blankWork());
-    expect(text.startsWith('{\n  "bodicewright": "work",\n  "version": 4,\n  "work": {\n    "name": "My bodice",\n')).toBe(true);
+    expect(
+      text.startsWith('{\n  "bodicewright": "work",\n  "version": 4,\n  "work": {\n    "name": "My bodice",\n'),
+    ).toBe(true);
     expect(text.endsWith("}\n")).toBe(true);
   });
 
   it("is the same text for equal works, in whatever order their parts were entered", () => {
-    const one: Work = { ...sampleWork, tapes: tapesOf({ bustGirth: 920, waistGirth: 740 }), unread: { a: "x", b: "y" } };
+    const one: Work = {
+      ...sampleWork,
+      tapes: tapesOf({ bustGirth: 920, waistGirth: 740 }),
+      unread: { a: "x", b: "y" },
+    };
     const other = {
       ...Object.fromEntries(Object.entries(sampleWork).toReversed()),
       tapes: tapesOf({ waistGirth: 740, bustGirth: 920 }),
@@ -47,7 +60,9 @@ describe("a work file", () => {
     };
     const parsed = parseWork(other);
     expect(parsed.ok && writeWorkFile(parsed.value)).toBe(writeWorkFile(one));
-    expect(writeWorkFile({ ...one, tapes: tapesOf({ waistGirth: 740, bustGirth: 920 }), unread: { b: "y", a: "x" } })).toBe(writeWorkFile(one));
+    expect(
+      writeWorkFile({ ...one, tapes: tapesOf({ waistGirth: 740, bustGirth: 920 }), unread: { b: "y", a: "x" } }),
+    ).toBe(writeWorkFile(one));
   });
 
   it("is read with the byte order mark that some editors leave", () => {
@@ -90,34 +105,96 @@ describe("a work file", () => {
     ["name", damaged((work) => delete work["name"])],
     ["name", damaged((work) => Object.assign(work, { name: long }))],
     ["unit", damaged((work) => Object.assign(work, { unit: "ell" }))],
-    ["tapes.0.readings.bustGirth.0", damaged((work) => Object.assign(work, { tapes: [{ readings: { bustGirth: ["92"] } }] }))],
-    ["tapes.0.readings.bustGirth.0", damaged((work) => Object.assign(work, { tapes: [{ readings: { bustGirth: [LIMITS.length + 1] } }] }))],
-    ["tapes.0.readings.bustGirth.0", damaged((work) => Object.assign(work, { tapes: [{ readings: { bustGirth: [Number.NaN] } }] }))],
-    ["tapes.0.readings.bustGirth", damaged((work) => Object.assign(work, { tapes: [{ readings: { bustGirth: [] } }] }))],
-    ["tapes.0.readings.bustGirth", damaged((work) => Object.assign(work, { tapes: [{ readings: { bustGirth: Array.from({ length: LIMITS.readings + 1 }, () => 900) } }] }))],
+    [
+      "tapes.0.readings.bustGirth.0",
+      damaged((work) => Object.assign(work, { tapes: [{ readings: { bustGirth: ["92"] } }] })),
+    ],
+    [
+      "tapes.0.readings.bustGirth.0",
+      damaged((work) => Object.assign(work, { tapes: [{ readings: { bustGirth: [LIMITS.length + 1] } }] })),
+    ],
+    [
+      "tapes.0.readings.bustGirth.0",
+      damaged((work) => Object.assign(work, { tapes: [{ readings: { bustGirth: [Number.NaN] } }] })),
+    ],
+    [
+      "tapes.0.readings.bustGirth",
+      damaged((work) => Object.assign(work, { tapes: [{ readings: { bustGirth: [] } }] })),
+    ],
+    [
+      "tapes.0.readings.bustGirth",
+      damaged((work) =>
+        Object.assign(work, {
+          tapes: [{ readings: { bustGirth: Array.from({ length: LIMITS.readings + 1 }, () => 900) } }],
+        }),
+      ),
+    ],
     ["tapes.0.readings", damaged((work) => Object.assign(work, { tapes: [{ readings: { collar: [400] } }] }))],
     ["tapes.0.taken", damaged((work) => Object.assign(work, { tapes: [{ taken: "2026-02-30", readings: {} }] }))],
     ["tapes.0.taken", damaged((work) => Object.assign(work, { tapes: [{ taken: "yesterday", readings: {} }] }))],
     ["tapes", damaged((work) => Object.assign(work, { tapes: [] }))],
-    ["tapes", damaged((work) => Object.assign(work, { tapes: Array.from({ length: LIMITS.tapes + 1 }, () => ({ readings: {} })) }))],
+    [
+      "tapes",
+      damaged((work) =>
+        Object.assign(work, { tapes: Array.from({ length: LIMITS.tapes + 1 }, () => ({ readings: {} })) }),
+      ),
+    ],
     ["age", damaged((work) => Object.assign(work, { age: -1 }))],
     ["work", damaged((work) => Object.assign(work, { more: 1 }))],
-    ["pattern.chart.sizes.1.waist", damaged((work) => Object.assign(work, { pattern: withSizes([size("a"), { ...size("b"), waist: null }]) }))],
+    [
+      "pattern.chart.sizes.1.waist",
+      damaged((work) => Object.assign(work, { pattern: withSizes([size("a"), { ...size("b"), waist: null }]) })),
+    ],
     [
       "pattern.chart.sizes",
-      damaged((work) => Object.assign(work, { pattern: withSizes(Array.from({ length: LIMITS.rows + 1 }, (_, at) => size(String(at)))) })),
+      damaged((work) =>
+        Object.assign(work, {
+          pattern: withSizes(Array.from({ length: LIMITS.rows + 1 }, (_, at) => size(String(at)))),
+        }),
+      ),
     ],
-    ["alterations.0.giveBack.sideSeam", damaged((work) => Object.assign(work, { alterations: [{ ...sampleWork.alterations[0], giveBack: { sideSeam: 1.5 } }] }))],
-    ["alterations.0.giveBack.sideSeam", damaged((work) => Object.assign(work, { alterations: [{ ...sampleWork.alterations[0], giveBack: { sideSeam: -0.1 } }] }))],
-    ["alterations", damaged((work) => Object.assign(work, { alterations: Array.from({ length: LIMITS.alterations + 1 }, () => sampleWork.alterations[0]) }))],
+    [
+      "alterations.0.giveBack.sideSeam",
+      damaged((work) =>
+        Object.assign(work, { alterations: [{ ...sampleWork.alterations[0], giveBack: { sideSeam: 1.5 } }] }),
+      ),
+    ],
+    [
+      "alterations.0.giveBack.sideSeam",
+      damaged((work) =>
+        Object.assign(work, { alterations: [{ ...sampleWork.alterations[0], giveBack: { sideSeam: -0.1 } }] }),
+      ),
+    ],
+    [
+      "alterations",
+      damaged((work) =>
+        Object.assign(work, {
+          alterations: Array.from({ length: LIMITS.alterations + 1 }, () => sampleWork.alterations[0]),
+        }),
+      ),
+    ],
     ["pattern.chart.cups", damaged((work) => Object.assign(work, { pattern: withCups(LIMITS.rows + 1) }))],
-    ["unread", damaged((work) => Object.assign(work, { unread: Object.fromEntries(Array.from({ length: LIMITS.unread + 1 }, (_, at) => [`f${at}`, "x"])) }))],
+    [
+      "unread",
+      damaged((work) =>
+        Object.assign(work, {
+          unread: Object.fromEntries(Array.from({ length: LIMITS.unread + 1 }, (_, at) => [`f${at}`, "x"])),
+        }),
+      ),
+    ],
     ["unread.chart", damaged((work) => Object.assign(work, { unread: { chart: "x".repeat(LIMITS.unreadText + 1) } }))],
     ...[1, 21, 7.5, "8"].map((buttons): [string, unknown] => [
       "pattern.closure.buttons",
-      damaged((work) => Object.assign(work, { pattern: { ...sampleWork.pattern, closure: { place: "centreBack", belowWaist: 180, buttons } } })),
+      damaged((work) =>
+        Object.assign(work, {
+          pattern: { ...sampleWork.pattern, closure: { place: "centreBack", belowWaist: 180, buttons } },
+        }),
+      ),
     ]),
-    ["alterations.0.kind", damaged((work) => Object.assign(work, { alterations: [{ ...sampleWork.alterations[0], kind: "pleat" }] }))],
+    [
+      "alterations.0.kind",
+      damaged((work) => Object.assign(work, { alterations: [{ ...sampleWork.alterations[0], kind: "pleat" }] })),
+    ],
     ["allowances.hem", damaged((work) => Object.assign(work, { allowances: { hem: LIMITS.allowance + 1 } }))],
     ["allowances.hem", damaged((work) => Object.assign(work, { allowances: { hem: -1 } }))],
     ["allowances", damaged((work) => Object.assign(work, { allowances: { cuff: 10 } }))],
@@ -136,9 +213,16 @@ describe("a work file", () => {
 
   it("never throws, whatever the text", () => {
     fc.assert(
-      fc.property(fc.oneof(fc.string(), fc.json(), fc.jsonValue().map((work) => fileOf(work))), (text) => {
-        expect(typeof readWorkFile(text).ok).toBe("boolean");
-      }),
+      fc.property(
+        fc.oneof(
+          fc.string(),
+          fc.json(),
+          fc.jsonValue().map((work) => fileOf(work)),
+        ),
+        (text) => {
+          expect(typeof readWorkFile(text).ok).toBe("boolean");
+        },
+      ),
     );
   });
 });
@@ -148,7 +232,10 @@ const withSizes = (sizes: readonly unknown[]) => ({ ...blankPattern(), chart: { 
 
 const withCups = (count: number) => {
   const { chart, ...pattern } = blankPattern();
-  return { ...pattern, chart: { ...chart, cups: Array.from({ length: count }, (_, at) => ({ label: String(at), difference: 50 })) } };
+  return {
+    ...pattern,
+    chart: { ...chart, cups: Array.from({ length: count }, (_, at) => ({ label: String(at), difference: 50 })) },
+  };
 };
 
 describe("blankWork", () => {

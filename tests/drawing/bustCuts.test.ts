@@ -18,7 +18,10 @@ function cutsAt(bustGirth: number, style: StyleName): readonly BustCuts[] {
 
 /** Where a matrix(a b c d e f) of SVG lays a point: (ax + cy + e, bx + dy + f). */
 function laidAt(transform: string, { x, y }: { readonly x: number; readonly y: number }): readonly [number, number] {
-  const [a = NaN, b = NaN, c = NaN, d = NaN, e = NaN, f = NaN] = transform.replace(/^matrix\(|\)$/g, "").split(" ").map(Number);
+  const [a = NaN, b = NaN, c = NaN, d = NaN, e = NaN, f = NaN] = transform
+    .replace(/^matrix\(|\)$/g, "")
+    .split(" ")
+    .map(Number);
   return [a * x + c * y + e, b * x + d * y + f];
 }
 
@@ -33,7 +36,9 @@ describe("bustCuts", () => {
     expect(front).toMatchObject({ piece: "front", opens: true });
     expect(front?.cuts).toHaveLength(3);
     const hinge = front?.hinges[0] ?? { x: NaN, y: NaN };
-    const stays = (front?.parts ?? []).map(({ transform }) => laidAt(transform, hinge)).filter(([x, y]) => Math.hypot(x - hinge.x, y - hinge.y) < 0.01);
+    const stays = (front?.parts ?? [])
+      .map(({ transform }) => laidAt(transform, hinge))
+      .filter(([x, y]) => Math.hypot(x - hinge.x, y - hinge.y) < 0.01);
     // What is not moved, and the upper side part, which turns about it; the two others slide away from under it.
     expect(stays).toHaveLength(2);
     expect(front?.parts).toHaveLength(4);
@@ -44,7 +49,11 @@ describe("bustCuts", () => {
   });
 
   it("gives one drawing for each piece that is cut", () => {
-    expect(cutsAt(975, "princessArmhole").map(({ piece }) => piece).toSorted()).toEqual(["centreFront", "sideFront"]);
+    expect(
+      cutsAt(975, "princessArmhole")
+        .map(({ piece }) => piece)
+        .toSorted(),
+    ).toEqual(["centreFront", "sideFront"]);
     expect(cutsAt(975, "midriff").map(({ piece }) => piece)).toEqual(["cup"]);
   });
 });

@@ -9,7 +9,16 @@ import { chartPlot, type ChartPlot, type PlotInput } from "../../src/drawing/cha
 import { sampleWork } from "../support/sampleWork";
 
 const { sizes } = sampleWork.pattern.chart;
-const plotOf = (change: Partial<PlotInput> = {}): ChartPlot => chartPlot({ across: "bust", up: "waist", sizes, standard: [], body: bodyOf(sampleWork.tapes), unit: "cm", ...change });
+const plotOf = (change: Partial<PlotInput> = {}): ChartPlot =>
+  chartPlot({
+    across: "bust",
+    up: "waist",
+    sizes,
+    standard: [],
+    body: bodyOf(sampleWork.tapes),
+    unit: "cm",
+    ...change,
+  });
 
 /** The scale of an axis from two of its ticks, whose labels say what they are. */
 const scaleBy = (ticks: ChartPlot["acrossTicks"], mm: number) => {
@@ -18,7 +27,8 @@ const scaleBy = (ticks: ChartPlot["acrossTicks"], mm: number) => {
   return { perMm, placeOf: (value: number): number => first.at + (value - Number(first.label) * mm) * perMm };
 };
 
-const pointsOf = (path: string): readonly (readonly [number, number])[] => [...path.matchAll(/(-?[\d.]+) (-?[\d.]+)/g)].map(([, x, y]) => [Number(x), Number(y)]);
+const pointsOf = (path: string): readonly (readonly [number, number])[] =>
+  [...path.matchAll(/(-?[\d.]+) (-?[\d.]+)/g)].map(([, x, y]) => [Number(x), Number(y)]);
 
 describe("the plot", () => {
   it.each([
@@ -121,7 +131,11 @@ describe("the names of sizes", () => {
       }),
     );
 
-  const charts: readonly (readonly StandardSize[])[] = [sizes, ...STANDARD_CHARTS.map((chart) => chart.sizes), sizes.map((size) => ({ ...size, label: `long ${size.label}` }))];
+  const charts: readonly (readonly StandardSize[])[] = [
+    sizes,
+    ...STANDARD_CHARTS.map((chart) => chart.sizes),
+    sizes.map((size) => ({ ...size, label: `long ${size.label}` })),
+  ];
 
   it("are never written over each other, over the wearer or out of the picture", () => {
     fc.assert(
@@ -131,12 +145,26 @@ describe("the names of sizes", () => {
         fc.constantFrom(["bust", "waist"] as const, ["waist", "hip"] as const),
         fc.integer({ min: 760, max: 1500 }),
         (own, standard, [across, up], bust) => {
-          const plot = plotOf({ sizes: own, standard, across, up, body: bodyOf(tapesOf({ bustGirth: bust, waistGirth: bust - 170, hipGirth: bust + 70 })) });
+          const plot = plotOf({
+            sizes: own,
+            standard,
+            across,
+            up,
+            body: bodyOf(tapesOf({ bustGirth: bust, waistGirth: bust - 170, hipGirth: bust + 70 })),
+          });
           const { x, y, reachX, reachY } = must(plot.wearer, "wearer");
           const all = [...areas(plot), { left: x - reachX, right: x + reachX, top: y - reachY, bottom: y + reachY }];
-          const over = all.flatMap((a, at) => all.slice(at + 1).filter((b) => a.left < b.right && b.left < a.right && a.top < b.bottom && b.top < a.bottom));
+          const over = all.flatMap((a, at) =>
+            all
+              .slice(at + 1)
+              .filter((b) => a.left < b.right && b.left < a.right && a.top < b.bottom && b.top < a.bottom),
+          );
           expect(over).toEqual([]);
-          expect(areas(plot).every(({ left, right, top, bottom }) => left >= 0 && right <= plot.width && top >= 0 && bottom <= plot.height)).toBe(true);
+          expect(
+            areas(plot).every(
+              ({ left, right, top, bottom }) => left >= 0 && right <= plot.width && top >= 0 && bottom <= plot.height,
+            ),
+          ).toBe(true);
           expect(areas(plot).length).toBeGreaterThanOrEqual(3);
         },
       ),
@@ -144,6 +172,8 @@ describe("the names of sizes", () => {
   });
 
   it("all stand where there is room", () => {
-    expect(must(plotOf({ body: {} }).sizes, "sizes").sizes.map(({ name }) => name !== null)).toEqual(sizes.map(() => true));
+    expect(must(plotOf({ body: {} }).sizes, "sizes").sizes.map(({ name }) => name !== null)).toEqual(
+      sizes.map(() => true),
+    );
   });
 });

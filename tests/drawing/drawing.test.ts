@@ -24,13 +24,15 @@ describe("placePieces", () => {
   it("lays every piece down, and no size of one meets any size of another", () => {
     expect(places.map(({ piece }) => piece).toSorted()).toEqual(["back", "backBasque", "front", "frontBasque"]);
     const overlaps = places.flatMap((a, i) =>
-      places.slice(i + 1).filter(
-        (b) =>
-          a.box.x < b.box.x + b.box.width &&
-          b.box.x < a.box.x + a.box.width &&
-          a.box.y < b.box.y + b.box.height &&
-          b.box.y < a.box.y + a.box.height,
-      ),
+      places
+        .slice(i + 1)
+        .filter(
+          (b) =>
+            a.box.x < b.box.x + b.box.width &&
+            b.box.x < a.box.x + a.box.width &&
+            a.box.y < b.box.y + b.box.height &&
+            b.box.y < a.box.y + a.box.height,
+        ),
     );
     expect(overlaps).toEqual([]);
     const all = boxOf(places, 10);
@@ -42,22 +44,36 @@ describe("placePieces", () => {
 });
 
 describe("pieceMarks", () => {
-  it.each(plan.pieces.map((piece) => [piece.name, piece] as const))("draws the %s closed, with a cap across each dart", (_name, piece) => {
-    const marks = pieceMarks(piece);
-    expect(marks.stitch.startsWith("M")).toBe(true);
-    expect(marks.stitch.endsWith("Z")).toBe(true);
-    expect(marks.stitch).not.toMatch(/NaN|undefined/);
-    expect(marks.darts).toHaveLength(piece.darts.length);
-    // Mouth end, tip, mouth end.
-    for (const dart of marks.darts) expect(dart.cap.match(/[ML]/g)).toHaveLength(3);
-  });
+  it.each(plan.pieces.map((piece) => [piece.name, piece] as const))(
+    "draws the %s closed, with a cap across each dart",
+    (_name, piece) => {
+      const marks = pieceMarks(piece);
+      expect(marks.stitch.startsWith("M")).toBe(true);
+      expect(marks.stitch.endsWith("Z")).toBe(true);
+      expect(marks.stitch).not.toMatch(/NaN|undefined/);
+      expect(marks.darts).toHaveLength(piece.darts.length);
+      // Mouth end, tip, mouth end.
+      for (const dart of marks.darts) expect(dart.cap.match(/[ML]/g)).toHaveLength(3);
+    },
+  );
 });
 
 describe("keepApart", () => {
-  const label = (id: string, x: number, kind: Label["kind"]): Label => ({ id, x, y: 0, lines: ["12"], anchor: "middle", kind, leader: null });
+  const label = (id: string, x: number, kind: Label["kind"]): Label => ({
+    id,
+    x,
+    y: 0,
+    lines: ["12"],
+    anchor: "middle",
+    kind,
+    leader: null,
+  });
 
   it("leaves out a size that would lie on another, and moves anything else down", () => {
-    const kept = keepApart([label("a", 0, "size"), label("b", 2, "size"), label("c", 1, "cut"), label("d", 100, "size")], 1);
+    const kept = keepApart(
+      [label("a", 0, "size"), label("b", 2, "size"), label("c", 1, "cut"), label("d", 100, "size")],
+      1,
+    );
     expect(kept.map(({ id }) => id)).toEqual(["a", "c", "d"]);
     expect(kept.find(({ id }) => id === "c")?.y).toBeGreaterThan(0);
   });
@@ -76,38 +92,62 @@ describe("keepApart, at every zoom", () => {
     const size = textPixels(label) * mmPerPixel;
     const width = Math.max(...label.lines.map((line) => line.length)) * size * NARROWEST;
     const left = label.anchor === "start" ? label.x : label.x - width / 2;
-    return { left, right: left + width, top: label.y - size * 0.7, bottom: label.y + (label.lines.length - 1) * 1.25 * size };
+    return {
+      left,
+      right: left + width,
+      top: label.y - size * 0.7,
+      bottom: label.y + (label.lines.length - 1) * 1.25 * size,
+    };
   };
 
-  it.each([0.1, 0.4, 1, 1.5, 2, 3])("at %d mm to a pixel no words lie on others, and the pieces keep their names", (mmPerPixel) => {
-    const kept = keepApart(all, mmPerPixel);
-    const clashes = kept.flatMap((one, i) =>
-      kept.slice(i + 1).flatMap((other) => {
-        const [a, b] = [boxOfWords(one, mmPerPixel), boxOfWords(other, mmPerPixel)];
-        return a.left < b.right && b.left < a.right && a.top < b.bottom && b.top < a.bottom ? [`${one.id} on ${other.id}`] : [];
-      }),
-    );
-    expect(clashes).toEqual([]);
-    expect(kept.filter(({ kind }) => kind === "title")).toHaveLength(4);
-    expect(kept.length).toBeGreaterThan(8);
-  });
+  it.each([0.1, 0.4, 1, 1.5, 2, 3])(
+    "at %d mm to a pixel no words lie on others, and the pieces keep their names",
+    (mmPerPixel) => {
+      const kept = keepApart(all, mmPerPixel);
+      const clashes = kept.flatMap((one, i) =>
+        kept.slice(i + 1).flatMap((other) => {
+          const [a, b] = [boxOfWords(one, mmPerPixel), boxOfWords(other, mmPerPixel)];
+          return a.left < b.right && b.left < a.right && a.top < b.bottom && b.top < a.bottom
+            ? [`${one.id} on ${other.id}`]
+            : [];
+        }),
+      );
+      expect(clashes).toEqual([]);
+      expect(kept.filter(({ kind }) => kind === "title")).toHaveLength(4);
+      expect(kept.length).toBeGreaterThan(8);
+    },
+  );
 
   it("shows every printed size from near, and those in use before the others from further off", () => {
     const sizes = (mmPerPixel: number) =>
-      keepApart(all, mmPerPixel).filter(({ id }) => id.startsWith("size-front-")).map(({ lines }) => lines[0]);
+      keepApart(all, mmPerPixel)
+        .filter(({ id }) => id.startsWith("size-front-"))
+        .map(({ lines }) => lines[0]);
     expect(new Set(sizes(0.2))).toEqual(new Set(plan.nest.labels));
     expect(sizes(1.2)).toEqual(expect.arrayContaining(["14", "16"]));
     expect(sizes(1.2).length).toBeLessThan(plan.nest.labels.length);
   });
 
   it("keeps words a fixed number of pixels clear of their line, whatever the zoom", () => {
-    const label: Label = { id: "a", x: 0, y: 100, below: 15, lines: ["12"], anchor: "middle", kind: "size", leader: null };
+    const label: Label = {
+      id: "a",
+      x: 0,
+      y: 100,
+      below: 15,
+      lines: ["12"],
+      anchor: "middle",
+      kind: "size",
+      leader: null,
+    };
     expect(keepApart([label], 1)[0]?.y).toBe(115);
     expect(keepApart([label], 0.5)[0]?.y).toBe(107.5);
   });
 
   it("says less from far: the share, a piece's name by its words, a dart's amount only while it is chosen", () => {
-    const far = keepApart([...pieceLabels(plan, places), ...planLabels(plan, places, "cm", ref("front", "waistDart"))], 3);
+    const far = keepApart(
+      [...pieceLabels(plan, places), ...planLabels(plan, places, "cm", ref("front", "waistDart"))],
+      3,
+    );
     const lines = (id: string) => far.find((label) => label.id === id)?.lines;
     expect(lines("cut-front-waist")).toEqual(["30 %"]);
     expect(lines("title-frontBasque")).toEqual(["Front", "basque"]);
@@ -117,7 +157,13 @@ describe("keepApart, at every zoom", () => {
 });
 
 it("nearestApart is the distance to the nearest other place", () => {
-  expect(nearestApart([{ x: 0, y: 0 }, { x: 3, y: 4 }, { x: 3, y: 10 }])).toEqual([5, 5, 6]);
+  expect(
+    nearestApart([
+      { x: 0, y: 0 },
+      { x: 3, y: 4 },
+      { x: 3, y: 10 },
+    ]),
+  ).toEqual([5, 5, 6]);
 });
 
 it("the labels and the diagram tell the waist's amount", () => {
@@ -129,7 +175,8 @@ it("the labels and the diagram tell the waist's amount", () => {
 });
 
 describe("what a label says of its line", () => {
-  const label = (of: ReturnType<typeof planOf>, id: string) => planLabels(of, places, "cm").find((other) => other.id === id);
+  const label = (of: ReturnType<typeof planOf>, id: string) =>
+    planLabels(of, places, "cm").find((other) => other.id === id);
 
   it("tells a line that lies on a printed one by that line alone", () => {
     // Waist 740 + ease 40 is the finished waist of the row 740 on the chart: 12 + 2 × (740 − 700) / 40 = 14.
@@ -148,7 +195,9 @@ describe("what a label says of its line", () => {
       giveBack: { sideSeam: 1 },
     } as const;
     const slipped = planOf(withAlterations(alteration));
-    const freed = Math.round(dartIn(plan, "front", "waistDart").drawn.intake - dartIn(slipped, "front", "waistDart").drawn.intake);
+    const freed = Math.round(
+      dartIn(plan, "front", "waistDart").drawn.intake - dartIn(slipped, "front", "waistDart").drawn.intake,
+    );
     expect(freed).toBeGreaterThan(5);
     const said = label(slipped, "cut-front-waist");
     expect(said?.lines.at(-1)).toBe(`then ${freed} mm in`);

@@ -8,7 +8,10 @@ const KINDS: readonly Label["kind"][] = ["size", "cut", "dart", "title", "bustPo
 const anyPlain = fc.record({
   x: fc.integer({ min: 0, max: 200 }),
   y: fc.integer({ min: 0, max: 200 }),
-  lines: fc.array(fc.string({ unit: fc.constantFrom("0", "1", "7", "a", "b", " "), minLength: 1, maxLength: 14 }), { minLength: 1, maxLength: 3 }),
+  lines: fc.array(fc.string({ unit: fc.constantFrom("0", "1", "7", "a", "b", " "), minLength: 1, maxLength: 14 }), {
+    minLength: 1,
+    maxLength: 3,
+  }),
   anchor: fc.constantFrom<Label["anchor"]>("start", "middle", "end"),
   kind: fc.constantFrom(...KINDS),
 });
@@ -24,7 +27,12 @@ function words(label: Label, mmPerPixel: number) {
   const size = textPixels(label) * mmPerPixel;
   const width = Math.max(...label.lines.map((line) => line.length)) * size * NARROWEST;
   const left = { start: label.x, middle: label.x - width / 2, end: label.x - width }[label.anchor];
-  return { left, right: left + width, top: label.y - size * 0.7, bottom: label.y + (label.lines.length - 1) * 1.25 * size };
+  return {
+    left,
+    right: left + width,
+    top: label.y - size * 0.7,
+    bottom: label.y + (label.lines.length - 1) * 1.25 * size,
+  };
 }
 
 describe("keepApart", () => {
@@ -72,7 +80,15 @@ describe("keepApart", () => {
   });
 
   it.each(["start", "middle", "end"] as const)("knows on which side words anchored at their %s stand", (anchor) => {
-    const label = (id: string, x: number, side: Label["anchor"]): Label => ({ id, x, y: 0, lines: ["12345"], anchor: side, kind: "size", leader: null });
+    const label = (id: string, x: number, side: Label["anchor"]): Label => ({
+      id,
+      x,
+      y: 0,
+      lines: ["12345"],
+      anchor: side,
+      kind: "size",
+      leader: null,
+    });
     const kept = (x: number) => keepApart([label("a", 0, anchor), label("b", x, "middle")], 1).length;
     // Five digits of 12 pixels are some 30 mm wide: words in the middle of the first label's own area clash, and 45 mm further off they do not.
     const middle = { start: 15, middle: 0, end: -15 }[anchor];

@@ -44,8 +44,12 @@ function widened(piece: Piece, times: number): Piece {
   const wide = ({ x, y }: PiecePoint): PiecePoint => piecePoint(x * times, y);
   return {
     ...piece,
-    points: Object.fromEntries(Object.entries(piece.points).map(([name, point]) => [name, { ...point, at: wide(point.at) }])),
-    edges: piece.edges.map((edge) => (edge.curve === null ? edge : { ...edge, curve: { c1: wide(edge.curve.c1), c2: wide(edge.curve.c2) } })),
+    points: Object.fromEntries(
+      Object.entries(piece.points).map(([name, point]) => [name, { ...point, at: wide(point.at) }]),
+    ),
+    edges: piece.edges.map((edge) =>
+      edge.curve === null ? edge : { ...edge, curve: { c1: wide(edge.curve.c1), c2: wide(edge.curve.c2) } },
+    ),
   };
 }
 
@@ -102,15 +106,18 @@ describe.each(works)("the pieces of “%s”", (_, plan) => {
     expect(at("backBasque")?.dx).toBe(at("backBasque") === undefined ? undefined : at("back")?.dx);
   });
 
-  it.each<keyof PieceMarks & ("outline" | "stitch")>(["outline", "stitch"])("have one %s that ends where it began", (line) => {
-    const open = marks.filter((mark) => {
-      const spots = spotsOf(mark[line]);
-      // Z joins the last point to the first: where they are apart it would draw a line that is no seam.
-      return mark[line].lastIndexOf("M") !== 0 || !mark[line].endsWith("Z") || !near(spots[0], spots.at(-1));
-    });
-    expect(marks.length).toBeGreaterThan(sizes.length);
-    expect(open.map(({ piece }) => piece)).toEqual([]);
-  });
+  it.each<keyof PieceMarks & ("outline" | "stitch")>(["outline", "stitch"])(
+    "have one %s that ends where it began",
+    (line) => {
+      const open = marks.filter((mark) => {
+        const spots = spotsOf(mark[line]);
+        // Z joins the last point to the first: where they are apart it would draw a line that is no seam.
+        return mark[line].lastIndexOf("M") !== 0 || !mark[line].endsWith("Z") || !near(spots[0], spots.at(-1));
+      });
+      expect(marks.length).toBeGreaterThan(sizes.length);
+      expect(open.map(({ piece }) => piece)).toEqual([]);
+    },
+  );
 
   it("have the cap of every dart in the stitch line, between its mouth ends, and not in the outline", () => {
     let caps = 0;

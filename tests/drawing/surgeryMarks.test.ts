@@ -59,7 +59,14 @@ describe("a bodice lengthened", () => {
 });
 
 describe("a dart redrawn", () => {
-  const { marks } = marksOf({ kind: "dartPlace", id: "p", dart: ref("front", "waistDart"), by: 12, how: "redraw", giveBack: {} });
+  const { marks } = marksOf({
+    kind: "dartPlace",
+    id: "p",
+    dart: ref("front", "waistDart"),
+    by: 12,
+    how: "redraw",
+    giveBack: {},
+  });
   const [front] = marks;
 
   it("is not cut, and runs from the outline before to the one after", () => {
@@ -70,7 +77,9 @@ describe("a dart redrawn", () => {
   });
 
   it("lies half-way between the two at half the way", () => {
-    const [before, half, after] = [front?.before, front?.outlineAt(0.5) ?? "", front?.after].map((path) => numbers(path ?? ""));
+    const [before, half, after] = [front?.before, front?.outlineAt(0.5) ?? "", front?.after].map((path) =>
+      numbers(path ?? ""),
+    );
     expect(half?.length).toBe(before?.length);
     half?.forEach((value, index) => {
       // Each written to a hundredth of a millimetre.

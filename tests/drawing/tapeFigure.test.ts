@@ -26,7 +26,12 @@ describe("tapeFigure", () => {
     const { box, views } = tapeFigure(measure);
     expect(views.length).toBeGreaterThan(0);
     for (const { shift, near, far, landmarks } of views) {
-      const points = [...pointsOf(near), ...(far === undefined ? [] : pointsOf(far)), ...landmarks, ...landmarks.map(({ letter }) => letter)];
+      const points = [
+        ...pointsOf(near),
+        ...(far === undefined ? [] : pointsOf(far)),
+        ...landmarks,
+        ...landmarks.map(({ letter }) => letter),
+      ];
       for (const { x, y } of points) {
         expect(x + shift).toBeGreaterThan(box.x);
         expect(x + shift).toBeLessThan(box.x + box.width);
@@ -45,10 +50,13 @@ describe("tapeFigure", () => {
 
   it("keeps the letters clear of each other", () => {
     for (const measure of MEASURE_NAMES) {
-      const letters = tapeFigure(measure).views.flatMap(({ shift, landmarks }) => landmarks.map(({ letter }) => ({ x: letter.x + shift, y: letter.y })));
+      const letters = tapeFigure(measure).views.flatMap(({ shift, landmarks }) =>
+        landmarks.map(({ letter }) => ({ x: letter.x + shift, y: letter.y })),
+      );
       letters.forEach((one, index) => {
         // A letter is 12 high and about 7 wide.
-        for (const other of letters.slice(index + 1)) expect(Math.hypot(one.x - other.x, one.y - other.y)).toBeGreaterThan(12);
+        for (const other of letters.slice(index + 1))
+          expect(Math.hypot(one.x - other.x, one.y - other.y)).toBeGreaterThan(12);
       });
     }
   });
@@ -60,11 +68,14 @@ describe("tapeFigure", () => {
     }
   });
 
-  it.each(["bustGirth", "underBustGirth", "waistGirth", "hipGirth"] as const)("shows %s level from the side, and behind the body too", (measure) => {
-    const [from, to] = ends(seen(measure, "side").near);
-    expect(from?.y).toBe(to?.y);
-    expect(seen(measure, "front").far).toBeDefined();
-  });
+  it.each(["bustGirth", "underBustGirth", "waistGirth", "hipGirth"] as const)(
+    "shows %s level from the side, and behind the body too",
+    (measure) => {
+      const [from, to] = ends(seen(measure, "side").near);
+      expect(from?.y).toBe(to?.y);
+      expect(seen(measure, "front").far).toBeDefined();
+    },
+  );
 
   it("shows the upper chest higher at the back than above the breast", () => {
     // Side views look to the right: the back comes first.
@@ -77,7 +88,11 @@ describe("tapeFigure", () => {
   });
 
   it("takes widths from crease to crease, alike on both sides", () => {
-    for (const [measure, side] of [["acrossBack", "back"], ["acrossFront", "front"], ["bustPointWidth", "front"]] as const) {
+    for (const [measure, side] of [
+      ["acrossBack", "back"],
+      ["acrossFront", "front"],
+      ["bustPointWidth", "front"],
+    ] as const) {
       const [from, to] = ends(seen(measure, side).near);
       expect(from?.x).toBe(-(to?.x ?? NaN));
       expect(from?.y).toBe(to?.y);
@@ -86,7 +101,13 @@ describe("tapeFigure", () => {
   });
 
   it("ends each length at its landmarks", () => {
-    for (const [measure, side] of [["sideNeckToBustPoint", "front"], ["backWaistLength", "back"], ["frontWaistLength", "front"], ["shoulderLength", "front"], ["height", "standing"]] as const) {
+    for (const [measure, side] of [
+      ["sideNeckToBustPoint", "front"],
+      ["backWaistLength", "back"],
+      ["frontWaistLength", "front"],
+      ["shoulderLength", "front"],
+      ["height", "standing"],
+    ] as const) {
       const { near, landmarks } = seen(measure, side);
       const [first, last] = [landmarks[0], landmarks.at(-1)];
       expect(ends(near)).toEqual([

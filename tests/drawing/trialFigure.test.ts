@@ -14,7 +14,10 @@ function planOf(work: Work): Plan {
 }
 
 const plain: Work = { ...sampleWork, alterations: [] };
-const styled = STYLE_NAMES.map((style) => ({ style, plan: planOf({ ...plain, pattern: { ...plain.pattern, style } }) }));
+const styled = STYLE_NAMES.map((style) => ({
+  style,
+  plan: planOf({ ...plain, pattern: { ...plain.pattern, style } }),
+}));
 
 describe("trialFigure", () => {
   it.each(styled)("draws every piece of a $style but its strap once on each half", ({ plan }) => {
@@ -31,7 +34,12 @@ describe("trialFigure", () => {
       const spans = halves[0].pieces.map(({ piece, down }) => {
         const own = bounds.get(piece);
         if (own === undefined) throw new Error(piece);
-        return { isBasque: piece.endsWith("Basque"), top: own.y + down, foot: own.y + own.height + down, side: own.x + own.width };
+        return {
+          isBasque: piece.endsWith("Basque"),
+          top: own.y + down,
+          foot: own.y + own.height + down,
+          side: own.x + own.width,
+        };
       });
       const foot = Math.max(...spans.filter(({ isBasque }) => !isBasque).map((span) => span.foot));
       const tops = spans.filter(({ isBasque }) => isBasque).map(({ top }) => top);
@@ -46,21 +54,31 @@ describe("trialFigure", () => {
 
   it("mirrors the half at the left of the paper: hers the right one from before, the left one from behind", () => {
     const [front, back] = trialFigure(planOf(plain));
-    expect(front.halves.map(({ half, mirrored }) => [half, mirrored])).toEqual([["right", true], ["left", false]]);
-    expect(back.halves.map(({ half, mirrored }) => [half, mirrored])).toEqual([["left", true], ["right", false]]);
+    expect(front.halves.map(({ half, mirrored }) => [half, mirrored])).toEqual([
+      ["right", true],
+      ["left", false],
+    ]);
+    expect(back.halves.map(({ half, mirrored }) => [half, mirrored])).toEqual([
+      ["left", true],
+      ["right", false],
+    ]);
   });
 
   it("draws each half from its own pieces where they differ, and both alike where not", () => {
     const even = trialFigure(planOf(plain))[0];
     expect(even.halves[0].pieces).toEqual(even.halves[1].pieces);
-    const uneven = trialFigure(planOf({ ...plain, alterations: [{ kind: "fit", id: "a", fit: "shoulderSlope", amount: 8, half: "right" }] }))[0];
+    const uneven = trialFigure(
+      planOf({ ...plain, alterations: [{ kind: "fit", id: "a", fit: "shoulderSlope", amount: 8, half: "right" }] }),
+    )[0];
     const [right, left] = uneven.halves.map(({ pieces }) => pieces.find(({ piece }) => piece === "front")?.outline);
     expect(left).toBe(even.halves[1].pieces.find(({ piece }) => piece === "front")?.outline);
     expect(right).not.toBe(left);
   });
 
   it("shows the straps of a strapped bodice, and none elsewhere", () => {
-    const strapped = styled.filter(({ plan }) => trialFigure(plan)[0].halves[0].pieces.some(({ strap }) => strap !== "")).map(({ style }) => style);
+    const strapped = styled
+      .filter(({ plan }) => trialFigure(plan)[0].halves[0].pieces.some(({ strap }) => strap !== ""))
+      .map(({ style }) => style);
     expect(strapped).toEqual(["midriff"]);
   });
 });

@@ -40,7 +40,10 @@ test("a newcomer sees what is measured, what is guessed, and how sure the size i
 test("what is typed and not yet left is there after a reload", async ({ page }) => {
   await page.goto("./");
   await page.getByRole("button", { name: "Start with my own measures" }).click();
-  await page.getByLabel(/^Bust girth/).first().fill("92.4");
+  await page
+    .getByLabel(/^Bust girth/)
+    .first()
+    .fill("92.4");
   await page.reload();
   await expect(page.getByLabel(/^Bust girth/).first()).toHaveValue("92.4");
 });

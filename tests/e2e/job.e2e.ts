@@ -54,7 +54,9 @@ test("shortening a dart with its mouth held makes it fuller; holding the fullnes
   expect(dragged.mouth).toBe(before.mouth);
   expect(dragged.fullness).toBeGreaterThan(before.fullness);
   await page.mouse.up();
-  await expect(page.getByRole("button", { name: /Shorten the waist dart by \d+ mm, its mouth held/ }).first()).toBeVisible();
+  await expect(
+    page.getByRole("button", { name: /Shorten the waist dart by \d+ mm, its mouth held/ }).first(),
+  ).toBeVisible();
 
   await page.getByRole("radio", { name: "Hold the fullness" }).check();
   await expect.poll(async () => (await figuresOf(end)).fullness).toBe(before.fullness);
@@ -111,9 +113,17 @@ test("a work goes out to a file and comes back; a foreign file changes nothing",
     page.getByRole("button", { name: "Download this work" }).click(),
   ]);
   const text = await readFile(await download.path(), "utf8");
-  expect(JSON.parse(text)).toMatchObject({ bodicewright: "work", version: 4, work: { tapes: [{ readings: { waistGirth: [744] } }] } });
+  expect(JSON.parse(text)).toMatchObject({
+    bodicewright: "work",
+    version: 4,
+    work: { tapes: [{ readings: { waistGirth: [744] } }] },
+  });
 
-  const file = (name: string, content: string) => ({ name, mimeType: "application/json", buffer: Buffer.from(content) });
+  const file = (name: string, content: string) => ({
+    name,
+    mimeType: "application/json",
+    buffer: Buffer.from(content),
+  });
   await page.getByRole("button", { name: "Works" }).click();
   await page.getByLabel("Work file").setInputFiles(file("song.json", '{"song": 1}'));
   await expect(page.getByText(/song\.json: This is a file of something else/)).toBeVisible();

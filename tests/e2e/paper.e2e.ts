@@ -16,15 +16,23 @@ async function choose(page: Page, sheet: string): Promise<void> {
 
 /** Presses a button that makes a file, and reads what is downloaded. */
 async function fileOf(page: Page, button: string): Promise<{ readonly name: string; readonly bytes: Uint8Array }> {
-  const [download] = await Promise.all([page.waitForEvent("download", { timeout: 40_000 }), page.getByRole("button", { name: button }).click()]);
+  const [download] = await Promise.all([
+    page.waitForEvent("download", { timeout: 40_000 }),
+    page.getByRole("button", { name: button }).click(),
+  ]);
   return { name: download.suggestedFilename(), bytes: new Uint8Array(readFileSync(await download.path())) };
 }
 
 /** Whether a page has the four corners of a square of each of these sides, mm. */
 function hasSquares(pdf: Uint8Array, page: number, ...sides: readonly number[]): boolean {
-  const corners = linesOf(pdf, page).flatMap(({ steps }) => steps.filter(({ command }) => command !== "Z").map(({ numbers: [x = 0, y = 0] }) => ({ x, y })));
-  const has = (x: number, y: number): boolean => corners.some((corner) => Math.abs(corner.x - x) < 0.05 && Math.abs(corner.y - y) < 0.05);
-  return sides.every((side) => corners.some(({ x, y }) => has(x + side, y) && has(x + side, y - side) && has(x, y - side)));
+  const corners = linesOf(pdf, page).flatMap(({ steps }) =>
+    steps.filter(({ command }) => command !== "Z").map(({ numbers: [x = 0, y = 0] }) => ({ x, y })),
+  );
+  const has = (x: number, y: number): boolean =>
+    corners.some((corner) => Math.abs(corner.x - x) < 0.05 && Math.abs(corner.y - y) < 0.05);
+  return sides.every((side) =>
+    corners.some(({ x, y }) => has(x + side, y) && has(x + side, y - side) && has(x, y - side)),
+  );
 }
 
 test("the pieces of the demo are made as a PDF, to scale, and told of before", async ({ page }) => {
@@ -93,7 +101,9 @@ test("the same pieces come as SVG in millimetres and as DXF that a general reade
   const svg = await fileOf(page, "Make the SVG");
   const root = new DOMParser().parseFromString(new TextDecoder().decode(svg.bytes), "image/svg+xml").documentElement;
   expect(root?.getAttribute("width")).toMatch(/mm$/u);
-  expect([...(root?.getElementsByTagName("g") ?? [])].map((group) => group.getAttribute("id"))).toEqual(expect.arrayContaining(["front", "back", "frontBasque", "backBasque"]));
+  expect([...(root?.getElementsByTagName("g") ?? [])].map((group) => group.getAttribute("id"))).toEqual(
+    expect.arrayContaining(["front", "back", "frontBasque", "backBasque"]),
+  );
   const dxf = await fileOf(page, "Make the DXF");
   const read = new DxfReader().parseSync(new TextDecoder().decode(dxf.bytes));
   expect(Object.keys(read?.blocks ?? {}).length).toBeGreaterThanOrEqual(4);
@@ -125,7 +135,8 @@ test("the overlay shows what changed, and a making can be stopped, by keyboard a
 test("a sheet too small, and no piece at all, are said before anything is made", async ({ page }) => {
   await page.goto("./");
   await choose(page, "True-scale pieces");
-  for (const name of ["Front", "Back", "Front basque", "Back basque"]) await page.getByRole("checkbox", { name, exact: true }).uncheck();
+  for (const name of ["Front", "Back", "Front basque", "Back basque"])
+    await page.getByRole("checkbox", { name, exact: true }).uncheck();
   await expect(page.getByRole("alert")).toContainText("No piece is chosen.");
   await expect(page.getByRole("button", { name: "Make the PDF" })).toHaveAttribute("aria-disabled", "true");
   await expectNoAxeViolations(page);

@@ -13,7 +13,9 @@ export async function goTo(page: Page, step: StepName): Promise<void> {
 /** The printed lines are left out: hundreds of paths hidden from assistive technology, which only cost time. */
 export async function expectNoAxeViolations(page: Page): Promise<void> {
   const { violations } = await new AxeBuilder({ page }).exclude(".printed").analyze();
-  expect(violations.map(({ id, nodes }) => `${id}: ${nodes.map((node) => node.target.join(" ")).join(", ")}`)).toEqual([]);
+  expect(violations.map(({ id, nodes }) => `${id}: ${nodes.map((node) => node.target.join(" ")).join(", ")}`)).toEqual(
+    [],
+  );
 }
 
 export async function fill(page: Page, label: string | RegExp, text: string): Promise<void> {

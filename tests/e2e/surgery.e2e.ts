@@ -15,7 +15,9 @@ test("another style from the same chart has its own pieces, and its checks hold"
   await expect(page.getByRole("heading", { name: /Checks all hold/ })).toBeVisible();
 });
 
-test("what is seen leads to an alteration, shown before and after, printed as steps, taken out again", async ({ page }) => {
+test("what is seen leads to an alteration, shown before and after, printed as steps, taken out again", async ({
+  page,
+}) => {
   await page.goto("./#fit");
   await page.getByLabel("What do you see?").fill("fold");
   await page.getByRole("button", { name: /^Sway back/ }).click();
@@ -42,7 +44,10 @@ test("what is seen leads to an alteration, shown before and after, printed as st
 
 test("an alteration of one half makes two halves to look at, and says which it is for", async ({ page }) => {
   await page.goto("./#fit");
-  await page.getByRole("button", { name: /^(Shoulder slope|Square|Sloping).*/ }).first().click();
+  await page
+    .getByRole("button", { name: /^(Shoulder slope|Square|Sloping).*/ })
+    .first()
+    .click();
   await page.getByRole("radio", { name: "left", exact: true }).check();
   await page.locator(".fit-body:not([hidden]) input.field-input").fill("6");
   await page.locator(".fit-body:not([hidden]) input.field-input").press("Enter");

@@ -35,8 +35,12 @@ const entitiesOf = (piece: TruePiece, layer: number, type: string): Entity[] =>
   (blockOf(piece).entities as Entity[]).filter((entity) => entity.layer === String(layer) && entity.type === type);
 
 /** As it is written: y upward, rounded to 0.001 mm. */
-const written = ({ x, y }: Place): Place => ({ x: Math.round(x * 1000) / 1000 + 0, y: Math.round(-y * 1000) / 1000 + 0 });
-const placesOf = (entities: readonly Entity[]): Place[] => entities.map(({ position = { x: NaN, y: NaN } }) => ({ x: position.x, y: position.y }));
+const written = ({ x, y }: Place): Place => ({
+  x: Math.round(x * 1000) / 1000 + 0,
+  y: Math.round(-y * 1000) / 1000 + 0,
+});
+const placesOf = (entities: readonly Entity[]): Place[] =>
+  entities.map(({ position = { x: NaN, y: NaN } }) => ({ x: position.x, y: position.y }));
 const lineOf = ({ vertices = [] }: Entity): Place[] => vertices.map(({ x, y }) => ({ x, y }));
 
 describe("the drawing", () => {
@@ -47,8 +51,8 @@ describe("the drawing", () => {
   it("is ASCII without control codes, in pairs of lines that end as release 12 ends them", () => {
     const awkward = writeDxf(PIECES, { ...OPTIONS, style: `${AWKWARD} 100%%d`, sizeName: "34½″ Żółć" });
     expect(awkward).toMatch(/^[\x20-\x7E\r\n]*$/);
-    expect(awkward).toContain("Style Name: Lodz Zh \"quotes\" <&> ? 100% %d\r\n");
-    expect(awkward).toContain("Size: 34 1/2\" Zolc\r\n");
+    expect(awkward).toContain('Style Name: Lodz Zh "quotes" <&> ? 100% %d\r\n');
+    expect(awkward).toContain('Size: 34 1/2" Zolc\r\n');
     const lines = awkward.split("\r\n");
     expect(lines.length % 2).toBe(1);
     expect(lines.filter((line, i) => i % 2 === 0 && i < lines.length - 1 && !/^ {0,2}\d{1,3}$/.test(line))).toEqual([]);
@@ -62,7 +66,11 @@ describe("the drawing", () => {
 
   it("lists each layer that it uses", () => {
     const layers = (parsed.tables.layer.layers ?? {}) as Record<string, unknown>;
-    const used = new Set([...Object.values(parsed.blocks).flatMap(({ entities }) => entities), ...parsed.entities].map(({ layer }) => layer));
+    const used = new Set(
+      [...Object.values(parsed.blocks).flatMap(({ entities }) => entities), ...parsed.entities].map(
+        ({ layer }) => layer,
+      ),
+    );
     expect([...used].filter((layer) => layers[layer] === undefined)).toEqual([]);
     expect(used.size).toBe(10);
   });
@@ -82,7 +90,11 @@ describe("the drawing", () => {
       return [Math.min(...xs), Math.max(...xs)];
     });
     // The front is 210 mm wide, the strap 50.
-    expect(spans).toEqual([[0, 210], [230, 280], [300, 510]]);
+    expect(spans).toEqual([
+      [0, 210],
+      [230, 280],
+      [300, 510],
+    ]);
     expect(inserts.map(({ position }) => position?.y)).toEqual([0, 0, 0]);
   });
 
@@ -113,8 +125,12 @@ describe.each(PIECES.map((piece) => [piece.key, piece] as const))("the block of 
   });
 
   it("has its corners as turn points and the rest as curve points", () => {
-    expect(placesOf(entitiesOf(piece, 2, "POINT"))).toEqual(piece.cutting.filter(({ corner }) => corner).map(({ at }) => written(at)));
-    expect(placesOf(entitiesOf(piece, 3, "POINT"))).toEqual(piece.cutting.filter(({ corner }) => !corner).map(({ at }) => written(at)));
+    expect(placesOf(entitiesOf(piece, 2, "POINT"))).toEqual(
+      piece.cutting.filter(({ corner }) => corner).map(({ at }) => written(at)),
+    );
+    expect(placesOf(entitiesOf(piece, 3, "POINT"))).toEqual(
+      piece.cutting.filter(({ corner }) => !corner).map(({ at }) => written(at)),
+    );
   });
 
   it("has its notches on the boundary", () => {
@@ -139,7 +155,12 @@ describe.each(PIECES.map((piece) => [piece.key, piece] as const))("the block of 
 
 describe("the lines of the front", () => {
   it("leave their curves by no more than 0.05 mm", () => {
-    const scoop = new Bezier([{ x: 150, y: 0 }, { x: 150, y: -40.25 }, { x: 160, y: -80.5 }, { x: 200, y: -80.5 }]);
+    const scoop = new Bezier([
+      { x: 150, y: 0 },
+      { x: 150, y: -40.25 },
+      { x: 160, y: -80.5 },
+      { x: 200, y: -80.5 },
+    ]);
     const points = entitiesOf(HAND_FRONT, 14, "POLYLINE").flatMap(lineOf);
     const from = points.findIndex(({ x, y }) => x === 150 && y === 0);
     const to = points.findIndex(({ x, y }) => x === 200 && y === -80.5);
@@ -150,48 +171,70 @@ describe("the lines of the front", () => {
     });
     // Places on the curve some 0.006 mm apart.
     const along = Array.from({ length: 20_001 }, (_, i) => scoop.get(i / 20_000));
-    const away = (place: Place): number => along.reduce((least, { x, y }) => Math.min(least, Math.hypot(place.x - x, place.y - y)), Infinity);
+    const away = (place: Place): number =>
+      along.reduce((least, { x, y }) => Math.min(least, Math.hypot(place.x - x, place.y - y)), Infinity);
     expect(Math.max(...points.slice(from, to + 1).map(away))).toBeLessThan(0.01);
     expect(Math.max(...middles.map(away))).toBeLessThan(0.05);
   });
 
   it("have a straight dart leg and level as a line, bent ones as open polylines", () => {
     expect(entitiesOf(HAND_FRONT, 8, "LINE").map(lineOf)).toEqual([
-      [{ x: 80, y: -300 }, { x: 95, y: -160 }],
-      [{ x: 0, y: -140 }, { x: 200, y: -140 }],
+      [
+        { x: 80, y: -300 },
+        { x: 95, y: -160 },
+      ],
+      [
+        { x: 0, y: -140 },
+        { x: 200, y: -140 },
+      ],
     ]);
     const bent = entitiesOf(HAND_FRONT, 8, "POLYLINE");
     expect(bent.map(({ shape }) => shape)).toEqual([false, false]);
     const ends = bent.map(lineOf).map((line) => [line[0], line.at(-1)]);
-    expect(ends).toEqual([[{ x: 110, y: -300 }, { x: 95, y: -160 }], [{ x: 0, y: -290 }, { x: 200, y: -295 }]]);
+    expect(ends).toEqual([
+      [
+        { x: 110, y: -300 },
+        { x: 95, y: -160 },
+      ],
+      [
+        { x: 0, y: -290 },
+        { x: 200, y: -295 },
+      ],
+    ]);
   });
 
   it("tells how deep each notch is and which way it goes", () => {
     expect(entitiesOf(HAND_FRONT, 4, "POINT").map(({ thickness }) => thickness)).toEqual([10, 10, 15]);
     // dxf-parser passes over the angle: it is read here as it stands. Inward from the right, from above and from below.
-    expect([...TEXT.matchAll(/ 39\r\n[\d.]+\r\n 50\r\n([\d.]+)\r\n/g)].map(([, angle]) => Number(angle))).toEqual([180, 270, 90, 0]);
+    expect([...TEXT.matchAll(/ 39\r\n[\d.]+\r\n 50\r\n([\d.]+)\r\n/g)].map(([, angle]) => Number(angle))).toEqual([
+      180, 270, 90, 0,
+    ]);
   });
 });
 
 describe("the writing of a block", () => {
-  const textsOf = (piece: TruePiece, layer: number): (string | undefined)[] => entitiesOf(piece, layer, "TEXT").map(({ text }) => text);
+  const textsOf = (piece: TruePiece, layer: number): (string | undefined)[] =>
+    entitiesOf(piece, layer, "TEXT").map(({ text }) => text);
 
   it("says the piece, its size and how often it is cut", () => {
     expect(textsOf(HAND_FRONT, 1)).toEqual(["Piece Name: Front", "Size: Mary", "Quantity: 1"]);
     expect(textsOf(HAND_STRAP, 1)).toEqual(["Piece Name: Strap, left", "Size: 12", "Quantity: 2"]);
   });
 
-  it.each(PIECES.map((piece) => [piece.key, piece] as const))("stands within the title's box of %s, line under line", (_key, piece) => {
-    const { centre, width, height } = piece.title;
-    const lines = [...entitiesOf(piece, 1, "TEXT"), ...entitiesOf(piece, 15, "TEXT").slice(0, 1)];
-    const corners = lines.map(({ startPoint }) => must(startPoint, "a place"));
-    expect(Math.max(...corners.map(({ x }) => Math.abs(x - centre.x)))).toBeLessThanOrEqual(width / 2 + 0.001);
-    expect(Math.max(...corners.map(({ y }) => Math.abs(y + centre.y)))).toBeLessThanOrEqual(height / 2 + 0.001);
-    expect(new Set(corners.map(({ x, y }) => (width > height ? y : x))).size).toBe(4);
-    const heights = lines.map(({ textHeight }) => textHeight ?? NaN);
-    expect(Math.min(...heights)).toBeGreaterThanOrEqual(2);
-    expect(Math.max(...heights)).toBeLessThanOrEqual(4);
-  });
+  it.each(PIECES.map((piece) => [piece.key, piece] as const))(
+    "stands within the title's box of %s, line under line",
+    (_key, piece) => {
+      const { centre, width, height } = piece.title;
+      const lines = [...entitiesOf(piece, 1, "TEXT"), ...entitiesOf(piece, 15, "TEXT").slice(0, 1)];
+      const corners = lines.map(({ startPoint }) => must(startPoint, "a place"));
+      expect(Math.max(...corners.map(({ x }) => Math.abs(x - centre.x)))).toBeLessThanOrEqual(width / 2 + 0.001);
+      expect(Math.max(...corners.map(({ y }) => Math.abs(y + centre.y)))).toBeLessThanOrEqual(height / 2 + 0.001);
+      expect(new Set(corners.map(({ x, y }) => (width > height ? y : x))).size).toBe(4);
+      const heights = lines.map(({ textHeight }) => textHeight ?? NaN);
+      expect(Math.min(...heights)).toBeGreaterThanOrEqual(2);
+      expect(Math.max(...heights)).toBeLessThanOrEqual(4);
+    },
+  );
 
   it("runs upward where the box is higher than wide", () => {
     expect(entitiesOf(HAND_FRONT, 1, "TEXT").map(({ rotation = 0 }) => rotation)).toEqual([0, 0, 0]);

@@ -40,7 +40,22 @@ function planned(work: Work): Plan {
 function asked(work: Work, choices: Partial<PaperChoices> = {}): PaperRequest {
   const plan = planned(work);
   const pieces = plan.pieces.map(({ name }) => name);
-  return { work, plan, day: "2026-11-25", choices: { kind: "pieces", format: "A4", margin: 10, size: null, pieces, under: [], before: false, allowances: true, ...choices } };
+  return {
+    work,
+    plan,
+    day: "2026-11-25",
+    choices: {
+      kind: "pieces",
+      format: "A4",
+      margin: 10,
+      size: null,
+      pieces,
+      under: [],
+      before: false,
+      allowances: true,
+      ...choices,
+    },
+  };
 }
 
 function made(request: PaperRequest, file: PaperFile): PaperMade {
@@ -60,7 +75,12 @@ function spotsOnSheet(bytes: Uint8Array, names: readonly string[], step: Spot, m
     const [, letter = "A", row = "1"] = /^([A-Z])(\d+)$/u.exec(name) ?? [];
     const [dx, dy] = [(letter.charCodeAt(0) - 65) * step.x - margin, (Number(row) - 1) * step.y - margin];
     return linesOf(bytes, index + 2).flatMap(({ steps }) =>
-      steps.flatMap(({ numbers }) => Array.from({ length: numbers.length / 2 }, (_, i) => ({ x: (numbers[2 * i] ?? 0) + dx, y: (numbers[2 * i + 1] ?? 0) + dy }))),
+      steps.flatMap(({ numbers }) =>
+        Array.from({ length: numbers.length / 2 }, (_, i) => ({
+          x: (numbers[2 * i] ?? 0) + dx,
+          y: (numbers[2 * i + 1] ?? 0) + dy,
+        })),
+      ),
     );
   });
 }
@@ -72,11 +92,19 @@ function worstMiss(points: readonly Spot[], spots: readonly Spot[]): number {
   for (const spot of spots) cells.set(key(spot.x, spot.y), [...(cells.get(key(spot.x, spot.y)) ?? []), spot]);
   const missOf = (p: Spot): number => {
     let least = Infinity;
-    for (let i = -1; i <= 1; i += 1) for (let j = -1; j <= 1; j += 1) for (const spot of cells.get(key(p.x + i, p.y + j)) ?? []) least = Math.min(least, Math.hypot(spot.x - p.x, spot.y - p.y));
+    for (let i = -1; i <= 1; i += 1)
+      for (let j = -1; j <= 1; j += 1)
+        for (const spot of cells.get(key(p.x + i, p.y + j)) ?? [])
+          least = Math.min(least, Math.hypot(spot.x - p.x, spot.y - p.y));
     return least;
   };
   let best = Infinity;
-  for (const [cos, sin] of [[1, 0], [0, 1], [-1, 0], [0, -1]] as const) {
+  for (const [cos, sin] of [
+    [1, 0],
+    [0, 1],
+    [-1, 0],
+    [0, -1],
+  ] as const) {
     const turned = points.map(({ x, y }) => ({ x: x * cos - y * sin, y: x * sin + y * cos }));
     const [first] = turned;
     if (first === undefined) continue;
@@ -96,12 +124,16 @@ function worstMiss(points: readonly Spot[], spots: readonly Spot[]): number {
 function pageNames(request: PaperRequest): readonly string[] {
   const preview = previewPaper(request);
   if (!preview.ok) throw new Error(preview.failure.code);
-  const texts = preview.value.map.groups.flatMap(({ ink }) => ink.flatMap((one) => (one.kind === "text" ? [one.text] : [])));
+  const texts = preview.value.map.groups.flatMap(({ ink }) =>
+    ink.flatMap((one) => (one.kind === "text" ? [one.text] : [])),
+  );
   return texts.filter((text) => /^[A-Z]\d+$/u.test(text));
 }
 
 /** Distinct spots, so that what two pages share is tried once. */
-const distinct = (spots: readonly Spot[]): readonly Spot[] => [...new Map(spots.map((spot) => [`${spot.x.toFixed(2)} ${spot.y.toFixed(2)}`, spot])).values()];
+const distinct = (spots: readonly Spot[]): readonly Spot[] => [
+  ...new Map(spots.map((spot) => [`${spot.x.toFixed(2)} ${spot.y.toFixed(2)}`, spot])).values(),
+];
 
 describe.each(DEMOS)("the PDF of %s on A4", (name) => {
   const request = asked(demo(name));
@@ -120,10 +152,13 @@ describe.each(DEMOS)("the PDF of %s on A4", (name) => {
 
   it("has a square of 100.0 mm and one of 4 in on every page", () => {
     for (let page = 1; page <= names.length + 1; page += 1) {
-      const corners = linesOf(pdf, page).flatMap(({ steps }) => steps.filter(({ command }) => command !== "Z").map(({ numbers: [x = 0, y = 0] }) => ({ x, y })));
+      const corners = linesOf(pdf, page).flatMap(({ steps }) =>
+        steps.filter(({ command }) => command !== "Z").map(({ numbers: [x = 0, y = 0] }) => ({ x, y })),
+      );
       for (const side of [100, 101.6]) {
         // Four corners of one square, its lower left one first.
-        const has = (x: number, y: number): boolean => corners.some((corner) => Math.abs(corner.x - x) < 0.05 && Math.abs(corner.y - y) < 0.05);
+        const has = (x: number, y: number): boolean =>
+          corners.some((corner) => Math.abs(corner.x - x) < 0.05 && Math.abs(corner.y - y) < 0.05);
         expect(corners.some(({ x, y }) => has(x + side, y) && has(x + side, y - side) && has(x, y - side))).toBe(true);
       }
     }
@@ -134,7 +169,9 @@ describe.each(DEMOS)("the PDF of %s on A4", (name) => {
     const spots = distinct(spotsOnSheet(pdf, names, { x: 180, y: 267 }, 10));
     for (const piece of request.plan.pieces) {
       const seams = piece.edges.filter(({ mouthOf }) => mouthOf === null);
-      const points = outlineOf({ ...piece, edges: seams }).flatMap(({ a, b, curve }) => (curve === null ? [a, b] : [a, curve.c1, curve.c2, b]));
+      const points = outlineOf({ ...piece, edges: seams }).flatMap(({ a, b, curve }) =>
+        curve === null ? [a, b] : [a, curve.c1, curve.c2, b],
+      );
       expect(worstMiss(points, spots)).toBeLessThan(0.1);
     }
   }, 60_000);
@@ -151,12 +188,26 @@ describe("a strip of 1000 mm over several pages", () => {
   const ring = [piecePoint(0, 0), piecePoint(40, 0), piecePoint(40, 1000), piecePoint(0, 1000)];
 
   it("is 1000.0 mm long when they are joined", () => {
-    const layout = layPieces([{ key: "strip", ring }], { format: { width: 210, height: 297 }, margin: 10, overlap: 10, gap: 0 });
+    const layout = layPieces([{ key: "strip", ring }], {
+      format: { width: 210, height: 297 },
+      margin: 10,
+      overlap: 10,
+      gap: 0,
+    });
     if (!layout.ok) throw new Error(layout.failure.code);
     const [placement] = layout.value.placements;
     if (placement === undefined) throw new Error("nothing laid");
-    const ink = placedInk([{ kind: "line", role: "changed", edges: [lineEdge(piecePoint(20, 0), piecePoint(20, 1000))], closed: false }], placement);
-    const pages = tiledPages(layout.value, [{ key: "strip", label: "Strip", ink }], { paper: { width: 210, height: 297 }, margin: 10, overlap: 10, name: "Strip", joined: true });
+    const ink = placedInk(
+      [{ kind: "line", role: "changed", edges: [lineEdge(piecePoint(20, 0), piecePoint(20, 1000))], closed: false }],
+      placement,
+    );
+    const pages = tiledPages(layout.value, [{ key: "strip", label: "Strip", ink }], {
+      paper: { width: 210, height: 297 },
+      margin: 10,
+      overlap: 10,
+      name: "Strip",
+      joined: true,
+    });
     const pdf = writePdf(pages, { title: "Strip", typefaces, day: "2026-11-25" });
     expect(pages.length).toBeGreaterThan(3);
     // Along whichever way it lies, what each page shows of the line, where the joined pages put it.
@@ -183,7 +234,15 @@ describe("a strip of 1000 mm over several pages", () => {
 describe("what is said on the first page", () => {
   it("is what does not hold, before anything is cut", () => {
     // A dart that ends past the bust point.
-    const work = withAlterations({ kind: "dartEnd", id: "a", dart: ref("front", "waistDart"), shorten: -60, across: 0, hold: "fullness", giveBack: {} });
+    const work = withAlterations({
+      kind: "dartEnd",
+      id: "a",
+      dart: ref("front", "waistDart"),
+      shorten: -60,
+      across: 0,
+      hold: "fullness",
+      giveBack: {},
+    });
     const failing = planOf(work).checks.filter(({ ok }) => !ok);
     expect(failing.length).toBeGreaterThan(0);
     const first = textOf(made(asked(work), "pdf").bytes, 1);
@@ -233,7 +292,9 @@ describe("the SVG of a work", () => {
   it("is in millimetres, with a group for every piece", () => {
     expect(mediaType).toBe("image/svg+xml");
     expect(root?.getAttribute("width")).toMatch(/^[\d.]+mm$/u);
-    expect(root?.getAttribute("viewBox")).toBe(`0 0 ${root?.getAttribute("width")?.replace("mm", "")} ${root?.getAttribute("height")?.replace("mm", "")}`);
+    expect(root?.getAttribute("viewBox")).toBe(
+      `0 0 ${root?.getAttribute("width")?.replace("mm", "")} ${root?.getAttribute("height")?.replace("mm", "")}`,
+    );
     const ids = [...(root?.getElementsByTagName("g") ?? [])].map((group) => group.getAttribute("id"));
     for (const key of ["centreFront", "sideFront", "back", "frontBasque", "backBasque"]) expect(ids).toContain(key);
   });
@@ -254,11 +315,17 @@ describe("the overlay", () => {
   });
 
   it("is refused where nothing it could show is left", () => {
-    expect(previewPaper(asked(demo("wren-waist"), { kind: "overlay", pieces: ["front"] }))).toEqual({ ok: false, failure: { code: "paper/overlay-too-much", pieces: ["front"] } });
+    expect(previewPaper(asked(demo("wren-waist"), { kind: "overlay", pieces: ["front"] }))).toEqual({
+      ok: false,
+      failure: { code: "paper/overlay-too-much", pieces: ["front"] },
+    });
   });
 
   it("is not written as DXF", () => {
-    expect(makePaper(asked(demo("wren-hip"), { kind: "overlay" }), "dxf", typefaces, () => undefined)).toEqual({ ok: false, failure: { code: "paper/overlay-no-dxf" } });
+    expect(makePaper(asked(demo("wren-hip"), { kind: "overlay" }), "dxf", typefaces, () => undefined)).toEqual({
+      ok: false,
+      failure: { code: "paper/overlay-no-dxf" },
+    });
   });
 });
 
@@ -272,7 +339,10 @@ describe("drawing files", () => {
 
   it("are refused where no piece is chosen", () => {
     for (const file of ["pdf", "svg", "dxf"] as const) {
-      expect(makePaper(asked(testWork, { pieces: [] }), file, typefaces, () => undefined)).toEqual({ ok: false, failure: { code: "sheet/nothing-to-lay" } });
+      expect(makePaper(asked(testWork, { pieces: [] }), file, typefaces, () => undefined)).toEqual({
+        ok: false,
+        failure: { code: "sheet/nothing-to-lay" },
+      });
     }
   });
 

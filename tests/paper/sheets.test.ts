@@ -9,14 +9,26 @@ import { lineEdge } from "../../src/core/geometry/edgeCurve";
 import { piecePoint } from "../../src/core/geometry/point";
 import { planOf, testWork, withAlterations } from "../support/works";
 
-const work = { ...withAlterations({ kind: "fit", id: "a", fit: "shoulderSlope", amount: -8, half: "left" }), pattern: { ...testWork.pattern, length: "waist" as const } };
+const work = {
+  ...withAlterations({ kind: "fit", id: "a", fit: "shoulderSlope", amount: -8, half: "left" }),
+  pattern: { ...testWork.pattern, length: "waist" as const },
+};
 const plan = planOf(work);
 const NAMES: readonly PieceName[] = ["front", "back"];
 const request: PaperRequest = {
   work,
   plan,
   day: "2026-11-25",
-  choices: { kind: "pieces", format: "A4", margin: 10, size: null, pieces: NAMES, under: ["16"], before: true, allowances: true },
+  choices: {
+    kind: "pieces",
+    format: "A4",
+    margin: 10,
+    size: null,
+    pieces: NAMES,
+    under: ["16"],
+    before: true,
+    allowances: true,
+  },
 };
 
 const laid = (): readonly Laid[] => {
@@ -26,19 +38,34 @@ const laid = (): readonly Laid[] => {
 
 /** The corners of the first line of a role. */
 const cornersOf = (key: string, role: "before" | "printed"): readonly string[] => {
-  const ink = laid().find((one) => one.key === key)?.ink([]) ?? [];
+  const ink =
+    laid()
+      .find((one) => one.key === key)
+      ?.ink([]) ?? [];
   const line = ink.find((one) => one.kind === "line" && one.role === role);
-  return line === undefined || line.kind !== "line" ? [] : line.edges.map(({ a }) => `${a.x.toFixed(3)} ${a.y.toFixed(3)}`);
+  return line === undefined || line.kind !== "line"
+    ? []
+    : line.edges.map(({ a }) => `${a.x.toFixed(3)} ${a.y.toFixed(3)}`);
 };
 
 const told = (name: PieceName, from: typeof plan.pieces, turned: boolean): readonly string[] => {
   const piece = from.find((one) => one.name === name);
-  return piece === undefined ? [] : outlineOf(piece).map(({ a }) => `${(turned ? -a.x : a.x).toFixed(3).replace("-0.000", "0.000")} ${a.y.toFixed(3)}`);
+  return piece === undefined
+    ? []
+    : outlineOf(piece).map(
+        ({ a }) => `${(turned ? -a.x : a.x).toFixed(3).replace("-0.000", "0.000")} ${a.y.toFixed(3)}`,
+      );
 };
-const plain = (corners: readonly string[]): readonly string[] => corners.map((corner) => corner.replace(/^-0\.000/u, "0.000"));
+const plain = (corners: readonly string[]): readonly string[] =>
+  corners.map((corner) => corner.replace(/^-0\.000/u, "0.000"));
 
 describe("under a piece", () => {
-  it.each([["front-left", "front", false], ["front-right", "front", true], ["back-left", "back", true], ["back-right", "back", false]] as const)(
+  it.each([
+    ["front-left", "front", false],
+    ["front-right", "front", true],
+    ["back-left", "back", true],
+    ["back-right", "back", false],
+  ] as const)(
     "%s lie the pieces before her alterations and the printed size, the same way round",
     (key, name, turned) => {
       const printed = plan.nest.sizes[plan.nest.labels.indexOf("16")] ?? [];
@@ -49,7 +76,11 @@ describe("under a piece", () => {
 
   it("there is room for all of it", () => {
     for (const { ring, ink } of laid()) {
-      const lines = ink([]).flatMap((one) => (one.kind === "line" && (one.role === "printed" || one.role === "before" || one.role === "cutting") ? one.edges.map(({ a }) => a) : []));
+      const lines = ink([]).flatMap((one) =>
+        one.kind === "line" && (one.role === "printed" || one.role === "before" || one.role === "cutting")
+          ? one.edges.map(({ a }) => a)
+          : [],
+      );
       const [xs, ys] = [ring.map(({ x }) => x), ring.map(({ y }) => y)];
       for (const { x, y } of lines) {
         expect(x).toBeGreaterThan(Math.min(...xs));
@@ -64,7 +95,15 @@ describe("under a piece", () => {
 /** A strip of paper so wide and high, at the origin. */
 function strip(key: string, width: number, height: number): Laid {
   const ring = [piecePoint(0, 0), piecePoint(width, 0), piecePoint(width, height), piecePoint(0, height)];
-  return { key, label: key, ring, ink: () => [], outline: [{ kind: "line", role: "cutting", closed: true, edges: ring.map((a, i) => lineEdge(a, ring[(i + 1) % 4] ?? a)) }] };
+  return {
+    key,
+    label: key,
+    ring,
+    ink: () => [],
+    outline: [
+      { kind: "line", role: "cutting", closed: true, edges: ring.map((a, i) => lineEdge(a, ring[(i + 1) % 4] ?? a)) },
+    ],
+  };
 }
 
 describe("strips", () => {
@@ -78,7 +117,9 @@ describe("strips", () => {
     expect(layout.tiles).toHaveLength(2);
     for (const { ink } of sheet.value.outlines) {
       const corners = ink.flatMap((one) => (one.kind === "line" ? one.edges.map(({ a }) => a) : []));
-      const on = layout.tiles.filter(({ x, y, width, height }) => corners.every((c) => c.x >= x - 0.01 && c.x <= x + width + 0.01 && c.y >= y - 0.01 && c.y <= y + height + 0.01));
+      const on = layout.tiles.filter(({ x, y, width, height }) =>
+        corners.every((c) => c.x >= x - 0.01 && c.x <= x + width + 0.01 && c.y >= y - 0.01 && c.y <= y + height + 0.01),
+      );
       expect(on).toHaveLength(1);
     }
   });

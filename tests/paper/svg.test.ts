@@ -9,17 +9,30 @@ import { anyAmount } from "../support/amounts";
 import { AWKWARD, inkCurve, inkGroup, inkLine, inkPage, inkText } from "../support/inkPages";
 import { readPath } from "../support/pathReader";
 
-const SQUARE = inkLine([[50, 60], [150, 60], [150, 160], [50, 160]], { closed: true, role: "test" });
+const SQUARE = inkLine(
+  [
+    [50, 60],
+    [150, 60],
+    [150, 160],
+    [50, 160],
+  ],
+  { closed: true, role: "test" },
+);
 
 /** Read by a strict parser of XML: the least complaint throws. */
 function read(page: InkPage, title = "A title"): Document {
-  return new DOMParser({ onError: (_level, message) => { throw new Error(message); } }).parseFromString(writeSvg(page, { title }), "image/svg+xml");
+  return new DOMParser({
+    onError: (_level, message) => {
+      throw new Error(message);
+    },
+  }).parseFromString(writeSvg(page, { title }), "image/svg+xml");
 }
 
 const all = (svg: Document, name: string): Element[] => [...svg.getElementsByTagName(name)];
 const withId = (svg: Document, id: string): Element => must(svg.getElementById(id), `#${id}`);
 const stepsOf = (path: Element | undefined): ReturnType<typeof readPath> => readPath(path?.getAttribute("d") ?? "");
-const attributes = (element: Element, ...names: readonly string[]): (string | null)[] => names.map((name) => element.getAttribute(name));
+const attributes = (element: Element, ...names: readonly string[]): (string | null)[] =>
+  names.map((name) => element.getAttribute(name));
 
 describe("the page", () => {
   it("is as large as it prints, one unit to 1 mm", () => {
@@ -29,7 +42,21 @@ describe("the page", () => {
   });
 
   it("has a group for each piece with its name, and in it one for each role", () => {
-    const front = inkGroup([SQUARE, inkLine([[0, 0], [10, 0]]), inkText("Front", 60, 70, { role: "title" }), inkLine([[0, 5], [10, 5]])], { id: "front", label: "Front <half>" });
+    const front = inkGroup(
+      [
+        SQUARE,
+        inkLine([
+          [0, 0],
+          [10, 0],
+        ]),
+        inkText("Front", 60, 70, { role: "title" }),
+        inkLine([
+          [0, 5],
+          [10, 5],
+        ]),
+      ],
+      { id: "front", label: "Front <half>" },
+    );
     const svg = read(inkPage([front, inkGroup([SQUARE], { id: "back", label: "Back" })]), "Fit & more");
     expect(all(svg, "title").map(({ textContent }) => textContent)).toEqual(["Fit & more", "Front <half>", "Back"]);
     expect(all(svg, "g").map((group) => attributes(group, "id", "class"))).toEqual([
@@ -60,7 +87,9 @@ describe("lines", () => {
   });
 
   it("keeps every point within half of 0.001 mm, and curves as curves", () => {
-    const anyPoint = fc.tuple(anyAmount(-900, 900), anyAmount(0, 1500), anyAmount(0, 0.001)).map(([x, y, little]) => sheetPoint(x + little / 7, y + little / 3));
+    const anyPoint = fc
+      .tuple(anyAmount(-900, 900), anyAmount(0, 1500), anyAmount(0, 0.001))
+      .map(([x, y, little]) => sheetPoint(x + little / 7, y + little / 3));
     fc.assert(
       fc.property(fc.tuple(anyPoint, anyPoint, anyPoint, anyPoint), anyAmount(-300, 300), (points, dx) => {
         const steps = stepsOf(all(read(inkPage([inkGroup([inkCurve(points)], { dx, dy: 0.25 })])), "path")[0]);
@@ -74,24 +103,64 @@ describe("lines", () => {
   });
 
   it("says looks as attributes that any program knows", () => {
-    const ink = [inkLine([[0, 0], [9, 0]], { role: "stitch" }), inkLine([[0, 0], [9, 0]]), inkLine([[0, 0], [9, 0], [5, 5]], { role: "grain", closed: true, filled: true })];
+    const ink = [
+      inkLine(
+        [
+          [0, 0],
+          [9, 0],
+        ],
+        { role: "stitch" },
+      ),
+      inkLine([
+        [0, 0],
+        [9, 0],
+      ]),
+      inkLine(
+        [
+          [0, 0],
+          [9, 0],
+          [5, 5],
+        ],
+        { role: "grain", closed: true, filled: true },
+      ),
+    ];
     const svg = read(inkPage([inkGroup(ink)]));
     const look = ["fill", "stroke", "stroke-width", "stroke-dasharray"] as const;
     expect(attributes(withId(svg, "group-stitch"), ...look)).toEqual(["none", "#000000", "0.25", "3 1.5"]);
     expect(attributes(withId(svg, "group-cutting"), ...look)).toEqual(["none", "#000000", "0.5", null]);
-    expect([...withId(svg, "group-grain").getElementsByTagName("path")].map((path) => path.getAttribute("fill"))).toEqual(["#000000"]);
+    expect(
+      [...withId(svg, "group-grain").getElementsByTagName("path")].map((path) => path.getAttribute("fill")),
+    ).toEqual(["#000000"]);
     expect(all(svg, "style")).toEqual([]);
   });
 
   it("tells printed sizes apart by their dashes", () => {
-    const ink = [0, 1, 2, 8].map((size) => inkLine([[10, 10 + size], [90, 10 + size]], { role: "printed", size }));
+    const ink = [0, 1, 2, 8].map((size) =>
+      inkLine(
+        [
+          [10, 10 + size],
+          [90, 10 + size],
+        ],
+        { role: "printed", size },
+      ),
+    );
     const dashes = all(read(inkPage([inkGroup(ink)])), "path").map((path) => path.getAttribute("stroke-dasharray"));
     expect(dashes).toEqual([null, "5 1.5", "2 1", null]);
   });
 
   it("cuts a group off at its window, and leaves out what lies outside", () => {
     const clip = { x: 20, y: 30, width: 100, height: 120 };
-    const ink = [inkLine([[0, 0], [200, 200]]), inkLine([[121, 0], [121, 200]]), inkText("far away", 200, 60)];
+    const ink = [
+      inkLine([
+        [0, 0],
+        [200, 200],
+      ]),
+      inkLine([
+        [121, 0],
+        [121, 200],
+      ]),
+      inkText("far away", 200, 60),
+    ];
     const svg = read(inkPage([inkGroup(ink, { clip })]));
     expect(all(svg, "path")).toHaveLength(1);
     expect(all(svg, "text")).toEqual([]);
@@ -104,7 +173,15 @@ describe("lines", () => {
 describe("writing", () => {
   it("comes through any letters", () => {
     const texts = [AWKWARD, `"double" 'single' ]]> &amp;`, "34½″ 34⅛″"];
-    const svg = read(inkPage([inkGroup(texts.map((text) => inkText(text, 20, 30)), { label: AWKWARD })]), AWKWARD);
+    const svg = read(
+      inkPage([
+        inkGroup(
+          texts.map((text) => inkText(text, 20, 30)),
+          { label: AWKWARD },
+        ),
+      ]),
+      AWKWARD,
+    );
     expect(all(svg, "text").map(({ textContent }) => textContent)).toEqual(texts);
     expect(all(svg, "title").map(({ textContent }) => textContent)).toEqual([AWKWARD, AWKWARD]);
   });
@@ -121,18 +198,19 @@ describe("writing", () => {
   });
 
   it("stands where it is put, in mm, turned from +x towards +y", () => {
-    const svg = read(inkPage([inkGroup([inkText("Front", 60, 70, { anchor: "middle", turn: Math.PI / 2, size: 4.5, bold: true })], { dx: 1, dy: 2 })]));
+    const svg = read(
+      inkPage([
+        inkGroup([inkText("Front", 60, 70, { anchor: "middle", turn: Math.PI / 2, size: 4.5, bold: true })], {
+          dx: 1,
+          dy: 2,
+        }),
+      ]),
+    );
     const [text] = all(svg, "text");
     // SVG 1.1, 7.6: rotate() takes degrees, and y points down, so that a positive turn goes from +x towards +y.
-    expect(attributes(must(text, "a text"), "x", "y", "transform", "font-size", "font-weight", "text-anchor", "stroke")).toEqual([
-      "61",
-      "72",
-      "rotate(90 61 72)",
-      "4.5",
-      "700",
-      "middle",
-      "none",
-    ]);
+    expect(
+      attributes(must(text, "a text"), "x", "y", "transform", "font-size", "font-weight", "text-anchor", "stroke"),
+    ).toEqual(["61", "72", "rotate(90 61 72)", "4.5", "700", "middle", "none"]);
     expect(text?.getAttribute("font-family")).toMatch(/sans-serif$/);
   });
 });

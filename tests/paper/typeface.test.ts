@@ -21,7 +21,10 @@ describe("the typeface", () => {
   });
 
   it("is as wide as its letters together, in proportion to its size; bold is wider", () => {
-    expect(regular.widthOf("Wide", 10)).toBeCloseTo(Array.from("Wide").reduce((sum, sign) => sum + regular.widthOf(sign, 10), 0), 10);
+    expect(regular.widthOf("Wide", 10)).toBeCloseTo(
+      Array.from("Wide").reduce((sum, sign) => sum + regular.widthOf(sign, 10), 0),
+      10,
+    );
     expect(regular.widthOf("Wide", 20)).toBeCloseTo(2 * regular.widthOf("Wide", 10), 10);
     expect(bold.widthOf("Wide", 10)).toBeGreaterThan(regular.widthOf("Wide", 10));
     expect(regular.widthOf("", 10)).toBe(0);

@@ -18,7 +18,8 @@ function show(work: Work, lastTime = true): HTMLElement {
 
 const textOf = (element: Element): string => (element.textContent ?? "").replaceAll("\u00A0", " ");
 const rowsOf = (sheet: HTMLElement): readonly HTMLElement[] => within(sheet).getAllByRole("row").slice(1);
-const rowOf = (sheet: HTMLElement, name: string): HTMLElement => within(sheet).getByRole("row", { name: new RegExp(`^${name}`) });
+const rowOf = (sheet: HTMLElement, name: string): HTMLElement =>
+  within(sheet).getByRole("row", { name: new RegExp(`^${name}`) });
 
 /** 882 mm the mean of two readings, 34.72 in: to an eighth, 34 3/4. Waist 28 in exactly. */
 const taken: Work = {

@@ -43,7 +43,9 @@ describe("PrintedChecklist", () => {
   it("gives every job once, with a box to tick and its amount", () => {
     const { plan, sheet } = show(printCases.many);
     const walks = plan.checklist.filter(({ step }) => step.kind === "walk").length;
-    const lines = checklistByPiece(plan, "cm").filter(({ piece }) => piece !== null).flatMap((group) => group.lines);
+    const lines = checklistByPiece(plan, "cm")
+      .filter(({ piece }) => piece !== null)
+      .flatMap((group) => group.lines);
     const rows = [...sheet.querySelectorAll(".pc-job")];
     expect(rows).toHaveLength(plan.checklist.length - walks);
     rows.forEach((row, index) => {
@@ -59,9 +61,13 @@ describe("PrintedChecklist", () => {
     const { plan, sheet } = show(printCases.plain);
     const pair = sheet.querySelector(".pc-pair");
     expect([...(pair?.querySelectorAll("h5") ?? [])].map(textOf)).toEqual(["Front", "Back"]);
-    const lines = checklistByPiece(plan, "cm").filter(({ piece }) => piece !== null).flatMap((group) => group.lines);
+    const lines = checklistByPiece(plan, "cm")
+      .filter(({ piece }) => piece !== null)
+      .flatMap((group) => group.lines);
     const jobs = [...(pair?.querySelectorAll(".pc-job") ?? [])];
-    expect(jobs.map((job) => textOf(job.querySelector(".pc-amount") ?? job))).toEqual(lines.map(({ amount }) => amount ?? ""));
+    expect(jobs.map((job) => textOf(job.querySelector(".pc-amount") ?? job))).toEqual(
+      lines.map(({ amount }) => amount ?? ""),
+    );
     expect(jobs.every((job, at) => textOf(job).includes(lines[at]?.text ?? "no such job"))).toBe(true);
   });
 
@@ -77,7 +83,9 @@ describe("PrintedChecklist", () => {
     const { sheet } = show(printCases.fuller);
     const cuts = [...sheet.querySelectorAll(".pc-cuts")];
     expect(cuts).toHaveLength(1);
-    expect(cuts[0]?.getAttribute("aria-label")).toMatch(/^The front in small, cut and moved: Open 3[23] mm at the bust point; centre part 2[01] mm longer$/);
+    expect(cuts[0]?.getAttribute("aria-label")).toMatch(
+      /^The front in small, cut and moved: Open 3[23] mm at the bust point; centre part 2[01] mm longer$/,
+    );
     cleanup();
     expect(show(printCases.sample).sheet.querySelectorAll(".pc-cuts")).toHaveLength(0);
   });
@@ -174,7 +182,9 @@ describe("the page rule", () => {
     const name = `"; } body { display: none } </style><script> \\ \n é 😀`;
     const escaped = cssString(name);
     expect(escaped).toMatch(/^"(?:[A-Za-z0-9]|\\[0-9a-f]+ )*"$/);
-    const read = escaped.slice(1, -1).replaceAll(/\\([0-9a-f]+) /g, (_, code: string) => String.fromCodePoint(Number.parseInt(code, 16)));
+    const read = escaped
+      .slice(1, -1)
+      .replaceAll(/\\([0-9a-f]+) /g, (_, code: string) => String.fromCodePoint(Number.parseInt(code, 16)));
     expect(read).toBe(name);
   });
 

@@ -20,7 +20,8 @@ const textOf = (element: Element): string => (element.textContent ?? "").replace
 describe("TrialRecord", () => {
   it("opens with lines to fill in by hand and what the toile was cut by", () => {
     const sheet = show(printCases.sample);
-    for (const label of ["Date", "Trial no.", "Cloth", "Pinned by", "Next trial no."]) expect(within(sheet).getByText(label)).toBeDefined();
+    for (const label of ["Date", "Trial no.", "Cloth", "Pinned by", "Next trial no."])
+      expect(within(sheet).getByText(label)).toBeDefined();
     expect(textOf(sheet)).toContain("Frame 14; cup C");
     expect(textOf(sheet)).toContain("Left and right halves are cut alike.");
   });
@@ -32,10 +33,21 @@ describe("TrialRecord", () => {
       ["Wearer’s right half", "Wearer’s left half"],
       ["Wearer’s left half", "Wearer’s right half"],
     ]);
-    const drawn = [...sheet.querySelectorAll("svg")].map((svg) => [...svg.querySelectorAll("[data-half]")].map((half) => [half.getAttribute("data-half"), half.getAttribute("transform")]));
+    const drawn = [...sheet.querySelectorAll("svg")].map((svg) =>
+      [...svg.querySelectorAll("[data-half]")].map((half) => [
+        half.getAttribute("data-half"),
+        half.getAttribute("transform"),
+      ]),
+    );
     expect(drawn).toEqual([
-      [["right", "scale(-1 1)"], ["left", null]],
-      [["left", "scale(-1 1)"], ["right", null]],
+      [
+        ["right", "scale(-1 1)"],
+        ["left", null],
+      ],
+      [
+        ["left", "scale(-1 1)"],
+        ["right", null],
+      ],
     ]);
   });
 
@@ -45,7 +57,9 @@ describe("TrialRecord", () => {
     expect(textOf(sheet)).toMatch(/by 8 mm, on the right half only\./);
     expect(textOf(sheet)).toMatch(/6 mm all round, on the left half only\./);
     const [front] = sheet.querySelectorAll("svg");
-    const outlines = [...(front?.querySelectorAll("[data-half]") ?? [])].map((half) => half.querySelector(".tr-outline")?.getAttribute("d"));
+    const outlines = [...(front?.querySelectorAll("[data-half]") ?? [])].map((half) =>
+      half.querySelector(".tr-outline")?.getAttribute("d"),
+    );
     expect(outlines).toHaveLength(2);
     expect(outlines[0]).not.toBe(outlines[1]);
   });
@@ -55,7 +69,8 @@ describe("TrialRecord", () => {
     const rows = within(sheet).getAllByRole("row").slice(1);
     expect(rows.length).toBeGreaterThanOrEqual(5);
     for (const row of rows) {
-      for (const word of [...SEEN, "pinched out", "let out", "left", "right", "both"]) expect(within(row).getByText(word)).toBeDefined();
+      for (const word of [...SEEN, "pinched out", "let out", "left", "right", "both"])
+        expect(within(row).getByText(word)).toBeDefined();
     }
     expect(textOf(sheet)).toContain("How much, in");
   });
@@ -73,9 +88,17 @@ describe("TrialRecord", () => {
   });
 
   it("speaks of straps and princess seams where the toile has them", () => {
-    expect(textOf(show({ ...printCases.plain, pattern: { ...printCases.plain.pattern, style: "midriff" } }))).toContain("Straps stay on the shoulders");
+    expect(textOf(show({ ...printCases.plain, pattern: { ...printCases.plain.pattern, style: "midriff" } }))).toContain(
+      "Straps stay on the shoulders",
+    );
     cleanup();
-    const princess = textOf(show({ ...printCases.sample, alterations: [], pattern: { ...printCases.sample.pattern, style: "princessArmhole" } }));
+    const princess = textOf(
+      show({
+        ...printCases.sample,
+        alterations: [],
+        pattern: { ...printCases.sample.pattern, style: "princessArmhole" },
+      }),
+    );
     expect(princess).toContain("Princess seam to bust point");
     expect(princess).toContain("Shoulder seams on the shoulders");
   });

@@ -33,7 +33,13 @@ export const printCases = {
   sample: sampleWork,
   letter: { ...sampleWork, paper: "Letter", unit: "in" },
   fuller,
-  smaller: { ...fuller, name: "Smaller bust", unit: "in", tapes: tapesOf({ ...measuresOf(sampleWork.tapes), bustGirth: 895 }), alterations: [] },
+  smaller: {
+    ...fuller,
+    name: "Smaller bust",
+    unit: "in",
+    tapes: tapesOf({ ...measuresOf(sampleWork.tapes), bustGirth: 895 }),
+    alterations: [],
+  },
   plain: {
     ...sampleWork,
     name: "Nothing to alter",
@@ -62,8 +68,23 @@ export const printCases = {
       closure: { place: "side", belowWaist: 0 },
     },
     alterations: [
-      { kind: "dartEnd", id: "past", dart: { piece: "front", dart: "waistDart" }, shorten: -70, across: 0, hold: "mouth", giveBack: {} },
-      { kind: "dartMouth", id: "gone", dart: { piece: "back", dart: "waistDart" }, inner: -30, outer: -30, giveBack: { sideSeam: 1 } },
+      {
+        kind: "dartEnd",
+        id: "past",
+        dart: { piece: "front", dart: "waistDart" },
+        shorten: -70,
+        across: 0,
+        hold: "mouth",
+        giveBack: {},
+      },
+      {
+        kind: "dartMouth",
+        id: "gone",
+        dart: { piece: "back", dart: "waistDart" },
+        inner: -30,
+        outer: -30,
+        giveBack: { sideSeam: 1 },
+      },
     ],
   },
 } satisfies Readonly<Record<string, Work>>;

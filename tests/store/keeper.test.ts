@@ -5,7 +5,15 @@ import { writeWorkFile } from "../../src/document/workFile";
 import { createKeeper, type Keeper } from "../../src/store/keeper";
 import { NEW_STAMP, type KeptWork, type Library, type StorageFailure } from "../../src/store/library";
 import { memoryLibrary } from "../../src/store/memoryLibrary";
-import { beginGesture, commitGesture, createWorkStore, preview, run, undo, type WorkStore } from "../../src/store/workStore";
+import {
+  beginGesture,
+  commitGesture,
+  createWorkStore,
+  preview,
+  run,
+  undo,
+  type WorkStore,
+} from "../../src/store/workStore";
 import { sampleWork } from "../support/sampleWork";
 
 const FULL: StorageFailure = { code: "storage/full", detail: "no room" };
@@ -31,7 +39,9 @@ function testLibrary(): TestLibrary {
     refusal: null,
     damaged: new Set(),
     load: async (id) =>
-      library.damaged.has(id) ? fail({ code: "storage/damaged", id, why: { code: "file/damaged", places: ["work"] } }) : inner.load(id),
+      library.damaged.has(id)
+        ? fail({ code: "storage/damaged", id, why: { code: "file/damaged", places: ["work"] } })
+        : inner.load(id),
     save: async (kept) => {
       saves.push(kept);
       return library.refusal === null ? inner.save(kept) : fail(library.refusal);
@@ -87,7 +97,11 @@ async function nextPage(): Promise<void> {
 describe("start", () => {
   it("opens and keeps the first work on a first visit", () => {
     expect(work()).toBe(sampleWork);
-    expect(state()).toMatchObject({ entries: [{ id: state().openId, name: sampleWork.name }], storage: { state: "saved" }, messages: [] });
+    expect(state()).toMatchObject({
+      entries: [{ id: state().openId, name: sampleWork.name }],
+      storage: { state: "saved" },
+      messages: [],
+    });
   });
 
   it("opens what was open last, with its history", async () => {
@@ -174,7 +188,11 @@ describe("saving", () => {
     undo(store);
     run(store, { kind: "setUnread", field: "bust", text: "9o" });
     await rest();
-    expect(library.saves.at(-1)).toMatchObject({ work: { name: sampleWork.name, unread: { bust: "9o" } }, past: [], future: [{ name: "changed" }] });
+    expect(library.saves.at(-1)).toMatchObject({
+      work: { name: sampleWork.name, unread: { bust: "9o" } },
+      past: [],
+      future: [{ name: "changed" }],
+    });
   });
 
   it("leaves a drag alone until it is committed", async () => {
@@ -207,7 +225,10 @@ describe("saving", () => {
     await rest();
     expect(state().storage).toMatchObject({ state: "saved" });
     const kept = await library.load(state().openId);
-    expect(kept).toMatchObject({ ok: true, value: { work: { name: "two" }, past: [{ name: sampleWork.name }, { name: "one" }] } });
+    expect(kept).toMatchObject({
+      ok: true,
+      value: { work: { name: "two" }, past: [{ name: sampleWork.name }, { name: "one" }] },
+    });
   });
 
   it("goes on under a new name's id where another tab has changed the work", async () => {
@@ -217,7 +238,9 @@ describe("saving", () => {
     await keeper.flush();
     expect(state().openId).toBe("beside");
     expect(work().name).toBe("mine (copy)");
-    expect(texts()).toEqual(["“mine” was changed in another tab too. What was changed here is kept beside it, as “mine (copy)”."]);
+    expect(texts()).toEqual([
+      "“mine” was changed in another tab too. What was changed here is kept beside it, as “mine (copy)”.",
+    ]);
   });
 });
 

@@ -128,9 +128,17 @@ describe("a damaged record", () => {
     await raw((db) => db.put("works", broken));
     expect(await library.load("broken")).toEqual({
       ok: false,
-      failure: { code: "storage/damaged", id: "broken", why: { code: "file/damaged", places: ["tapes.0.readings.bustGirth.0"] } },
+      failure: {
+        code: "storage/damaged",
+        id: "broken",
+        why: { code: "file/damaged", places: ["tapes.0.readings.bustGirth.0"] },
+      },
     });
-    expect(valueOf(await library.list()).map(({ id }) => id).toSorted()).toEqual(["broken", "good"]);
+    expect(
+      valueOf(await library.list())
+        .map(({ id }) => id)
+        .toSorted(),
+    ).toEqual(["broken", "good"]);
     expect(await raw((db) => db.get("works", "broken"))).toEqual(broken);
   });
 
@@ -145,7 +153,11 @@ describe("a damaged record", () => {
     await library.save(kept("good"));
     await raw((db) => db.put("works", broken));
     expect(await library.load("x")).toMatchObject({ ok: false, failure: { code: "storage/damaged", why: { code } } });
-    expect(valueOf(await library.list()).map(({ id }) => id).toSorted()).toEqual(["good", "x"]);
+    expect(
+      valueOf(await library.list())
+        .map(({ id }) => id)
+        .toSorted(),
+    ).toEqual(["good", "x"]);
     for (const { name } of valueOf(await library.list())) expect(typeof name).toBe("string");
     expect(valueOf(await library.load("good")).work).toEqual(named("good"));
   });
@@ -197,13 +209,19 @@ describe("storage that fails", () => {
   it("is unavailable where the browser refuses to open it", async () => {
     // Of a newer layout than this page knows.
     (await openDB(NAME, 99)).close();
-    expect(await openLibrary(NAME)).toMatchObject({ ok: false, failure: { code: "storage/unavailable", detail: expect.stringContaining("VersionError") } });
+    expect(await openLibrary(NAME)).toMatchObject({
+      ok: false,
+      failure: { code: "storage/unavailable", detail: expect.stringContaining("VersionError") },
+    });
   });
 
   it("is unavailable where the database never answers, and the page goes on", async () => {
     // An older page in another tab that does not let go.
     const old = await openDB(NAME, 1);
-    expect(await openLibrary(NAME, 30)).toMatchObject({ ok: false, failure: { code: "storage/unavailable", detail: expect.stringContaining("in time") } });
+    expect(await openLibrary(NAME, 30)).toMatchObject({
+      ok: false,
+      failure: { code: "storage/unavailable", detail: expect.stringContaining("in time") },
+    });
     old.close();
     const library = await open();
     expect(valueOf(await library.list())).toEqual([]);
@@ -218,7 +236,10 @@ describe("storage that fails", () => {
     vi.spyOn(IDBObjectStore.prototype, "put").mockImplementationOnce(() => {
       throw new DOMException("no room", "QuotaExceededError");
     });
-    expect(await library.save(kept("a", { work: named("more"), stamp }))).toMatchObject({ ok: false, failure: { code: "storage/full" } });
+    expect(await library.save(kept("a", { work: named("more"), stamp }))).toMatchObject({
+      ok: false,
+      failure: { code: "storage/full" },
+    });
     expect(valueOf(await library.load("a")).work.name).toBe("a");
     // And goes on where there is room again.
     expect(valueOf(await library.save(kept("a", { work: named("more"), stamp }))).id).toBe("a");
@@ -226,7 +247,10 @@ describe("storage that fails", () => {
 
   it("says that it is full when the room runs out at the end of the transaction", async () => {
     const library = await open();
-    vi.spyOn(IDBObjectStore.prototype, "put").mockImplementationOnce(function putAndAbort(this: IDBObjectStore, value: unknown) {
+    vi.spyOn(IDBObjectStore.prototype, "put").mockImplementationOnce(function putAndAbort(
+      this: IDBObjectStore,
+      value: unknown,
+    ) {
       const request = this.add(value);
       Object.defineProperty(this.transaction, "error", { value: new DOMException("no room", "QuotaExceededError") });
       this.transaction.abort();
@@ -249,7 +273,11 @@ describe("storage that fails", () => {
       library.lastOpen(),
       library.setLastOpen("a"),
     ]);
-    for (const answer of answers) expect(answer).toMatchObject({ ok: false, failure: { code: "storage/failed", detail: expect.stringContaining("broken") } });
+    for (const answer of answers)
+      expect(answer).toMatchObject({
+        ok: false,
+        failure: { code: "storage/failed", detail: expect.stringContaining("broken") },
+      });
   });
 
   it("opens the database again where the browser itself closed it", async () => {

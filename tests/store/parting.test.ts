@@ -3,7 +3,13 @@ import type { KeptWork } from "../../src/store/library";
 import { partingIn } from "../../src/store/parting";
 import { sampleWork } from "../support/sampleWork";
 
-const kept = (id: string): KeptWork => ({ id, work: sampleWork, past: [{ ...sampleWork, name: "before" }], future: [], stamp: "s" });
+const kept = (id: string): KeptWork => ({
+  id,
+  work: sampleWork,
+  past: [{ ...sampleWork, name: "before" }],
+  future: [],
+  stamp: "s",
+});
 
 beforeEach(() => {
   localStorage.clear();

@@ -40,13 +40,17 @@ afterEach(async () => {
 const work = ({ store }: Page): Work => store.getState().work;
 const rename = ({ store }: Page, name: string): void => run(store, { kind: "setName", name });
 const state = ({ keeper }: Page) => keeper.state.getState();
-const names = (page: Page): readonly string[] => state(page).entries.map(({ name }) => name).toSorted();
+const names = (page: Page): readonly string[] =>
+  state(page)
+    .entries.map(({ name }) => name)
+    .toSorted();
 const texts = (page: Page): readonly string[] => state(page).messages.map(({ text }) => text);
 const change = async (page: Page, name: string): Promise<void> => {
   rename(page, name);
   await page.keeper.flush();
 };
-const besides = (theirs: string): string => `“${theirs}” was changed in another tab too. What was changed here is kept beside it, as “${theirs} (copy)”.`;
+const besides = (theirs: string): string =>
+  `“${theirs}” was changed in another tab too. What was changed here is kept beside it, as “${theirs} (copy)”.`;
 
 describe("one page alone", () => {
   it("goes on saving the same work, whether it is new, opened or brought back", async () => {

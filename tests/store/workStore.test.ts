@@ -20,7 +20,10 @@ import { sampleWork } from "../support/sampleWork";
 
 const bust = (value: number): Command => ({ kind: "setMeasure", measure: "bustGirth", value });
 const bustOf = (store: WorkStore): number | undefined => measuresOf(store.getState().work.tapes).bustGirth;
-const steps = (store: WorkStore): readonly [number, number] => [store.getState().past.length, store.getState().future.length];
+const steps = (store: WorkStore): readonly [number, number] => [
+  store.getState().past.length,
+  store.getState().future.length,
+];
 const START = measuresOf(sampleWork.tapes).bustGirth;
 
 describe("run, undo and redo", () => {

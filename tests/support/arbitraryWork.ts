@@ -19,7 +19,16 @@ export const anyText = fc.string({ unit: "grapheme", maxLength: 20 });
 const share = fc.double({ min: 0, max: 1, noNaN: true }).map(noMinusZero);
 const NONE_REQUIRED = { requiredKeys: [] };
 
-const PLACES: readonly GiveBackPlace[] = ["centreSeam", "sideSeam", "otherDart", "underarm", "waistEnd", "armholeEnd", "neckEnd", "centreEnd"];
+const PLACES: readonly GiveBackPlace[] = [
+  "centreSeam",
+  "sideSeam",
+  "otherDart",
+  "underarm",
+  "waistEnd",
+  "armholeEnd",
+  "neckEnd",
+  "centreEnd",
+];
 export const anyGiveBack = fc.dictionary(fc.constantFrom(...PLACES), share, { noNullPrototype: true });
 
 export const anyDart = fc.record({
@@ -45,7 +54,12 @@ export const anyAlteration: fc.Arbitrary<Alteration> = fc.oneof(
     to: fc.constantFrom(...DART_HOMES),
     share: fc.double({ min: 0, max: 1, noNaN: true }),
   }),
-  fc.record({ kind: fc.constant("dartSplit" as const), id: anyText, dart: anyDart, into: fc.constantFrom(2 as const, 3 as const) }),
+  fc.record({
+    kind: fc.constant("dartSplit" as const),
+    id: anyText,
+    dart: anyDart,
+    into: fc.constantFrom(2 as const, 3 as const),
+  }),
   fc.record({ kind: fc.constantFrom("dartGather" as const, "dartSeam" as const), id: anyText, dart: anyDart }),
   fc.record({ kind: fc.constant("dartLegs" as const), id: anyText, dart: anyDart, bow: anyLength }),
   fc.record({
@@ -57,7 +71,14 @@ export const anyAlteration: fc.Arbitrary<Alteration> = fc.oneof(
     hold: fc.constantFrom("mouth", "fullness"),
     giveBack: anyGiveBack,
   }),
-  fc.record({ kind: fc.constant("dartMouth" as const), id: anyText, dart: anyDart, inner: anyLength, outer: anyLength, giveBack: anyGiveBack }),
+  fc.record({
+    kind: fc.constant("dartMouth" as const),
+    id: anyText,
+    dart: anyDart,
+    inner: anyLength,
+    outer: anyLength,
+    giveBack: anyGiveBack,
+  }),
   fc.record({
     kind: fc.constant("dartPlace" as const),
     id: anyText,
@@ -69,20 +90,39 @@ export const anyAlteration: fc.Arbitrary<Alteration> = fc.oneof(
 );
 
 export const anySize = fc.record(
-  { label: anyText, bust: anyLength, waist: anyLength, hip: anyLength, finishedBust: anyLength, finishedWaist: anyLength, finishedHip: anyLength },
+  {
+    label: anyText,
+    bust: anyLength,
+    waist: anyLength,
+    hip: anyLength,
+    finishedBust: anyLength,
+    finishedWaist: anyLength,
+    finishedHip: anyLength,
+  },
   { requiredKeys: ["label", "bust", "waist", "hip"] },
 );
 export const anyCup = fc.record({ label: anyText, difference: anyLength });
 export const anyEase = fc.record({ bust: anyLength, waist: anyLength, hip: anyLength });
 export const anyClosure = fc.record(
-  { place: fc.constantFrom("centreBack", "side"), belowWaist: anyLength, buttons: fc.integer({ min: LIMITS.buttons.least, max: LIMITS.buttons.most }) },
+  {
+    place: fc.constantFrom("centreBack", "side"),
+    belowWaist: anyLength,
+    buttons: fc.integer({ min: LIMITS.buttons.least, max: LIMITS.buttons.most }),
+  },
   { requiredKeys: ["place", "belowWaist"] },
 );
-export const anyPicks = fc.record({ frame: anyText, cup: anyText, waist: anyLength, hip: anyLength, bustAlteration: anyLength }, NONE_REQUIRED);
+export const anyPicks = fc.record(
+  { frame: anyText, cup: anyText, waist: anyLength, hip: anyLength, bustAlteration: anyLength },
+  NONE_REQUIRED,
+);
 
 export const anyPattern: fc.Arbitrary<Pattern> = fc.record({
   name: anyText,
-  chart: fc.record({ sizes: fc.array(anySize, { maxLength: 5 }), draftedDifference: anyLength, cups: fc.array(anyCup, { maxLength: 4 }) }),
+  chart: fc.record({
+    sizes: fc.array(anySize, { maxLength: 5 }),
+    draftedDifference: anyLength,
+    cups: fc.array(anyCup, { maxLength: 4 }),
+  }),
   ease: anyEase,
   length: fc.constantFrom("waist", "hip"),
   closure: anyClosure,
@@ -102,8 +142,14 @@ export const anyWork: fc.Arbitrary<Work> = fc.record(
     tapes: fc.array(
       fc.record(
         {
-          taken: fc.date({ min: new Date("1990-01-01"), max: new Date("2090-12-31"), noInvalidDate: true }).map((day) => day.toISOString().slice(0, 10)),
-          readings: fc.dictionary(fc.constantFrom(...MEASURE_NAMES), fc.array(anyLength, { minLength: 1, maxLength: LIMITS.readings }), { noNullPrototype: true }),
+          taken: fc
+            .date({ min: new Date("1990-01-01"), max: new Date("2090-12-31"), noInvalidDate: true })
+            .map((day) => day.toISOString().slice(0, 10)),
+          readings: fc.dictionary(
+            fc.constantFrom(...MEASURE_NAMES),
+            fc.array(anyLength, { minLength: 1, maxLength: LIMITS.readings }),
+            { noNullPrototype: true },
+          ),
         },
         { requiredKeys: ["readings"] },
       ),
@@ -115,13 +161,30 @@ export const anyWork: fc.Arbitrary<Work> = fc.record(
     bustRadius: anyLength,
     picks: anyPicks,
     alterations: fc.array(anyAlteration, { maxLength: 4 }),
-    allowances: fc.dictionary(anySeam, fc.double({ min: 0, max: LIMITS.allowance, noNaN: true }).map(noMinusZero), { noNullPrototype: true }),
+    allowances: fc.dictionary(anySeam, fc.double({ min: 0, max: LIMITS.allowance, noNaN: true }).map(noMinusZero), {
+      noNullPrototype: true,
+    }),
     sheetFormat: fc.constantFrom(...SHEET_FORMATS),
     printerMargin: fc.double({ min: LIMITS.printerMargin.least, max: LIMITS.printerMargin.most, noNaN: true }),
     // The engine keeps this one name for itself; no field of the page is called so.
-    unread: fc.dictionary(anyText.filter((text) => text !== "__proto__"), anyText, { maxKeys: 4, noNullPrototype: true }),
+    unread: fc.dictionary(
+      anyText.filter((text) => text !== "__proto__"),
+      anyText,
+      { maxKeys: 4, noNullPrototype: true },
+    ),
   },
   {
-    requiredKeys: ["name", "invented", "unit", "paper", "tapes", "pattern", "easeWanted", "picks", "alterations", "unread"],
+    requiredKeys: [
+      "name",
+      "invented",
+      "unit",
+      "paper",
+      "tapes",
+      "pattern",
+      "easeWanted",
+      "picks",
+      "alterations",
+      "unread",
+    ],
   },
 );

@@ -161,5 +161,10 @@ export function referenceCrossings(p: readonly Plain[], q: readonly Plain[]): re
 /** Where one chain of chords crosses itself. */
 export function referenceSelfCrossings(p: readonly Plain[]): readonly Plain[] {
   const chords = chordsOf(p);
-  return chords.flatMap(([a, b], i) => chords.slice(i + 2).map(([c, d]) => chordCrossing(a, b, c, d)).filter(isPoint));
+  return chords.flatMap(([a, b], i) =>
+    chords
+      .slice(i + 2)
+      .map(([c, d]) => chordCrossing(a, b, c, d))
+      .filter(isPoint),
+  );
 }

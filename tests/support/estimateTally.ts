@@ -33,7 +33,8 @@ export interface Judged {
   readonly age: number;
 }
 
-export const asMeasured = (women: readonly SurveyedWoman[]): readonly Judged[] => women.map(({ measures, age }) => ({ given: measures, truth: measures, age }));
+export const asMeasured = (women: readonly SurveyedWoman[]): readonly Judged[] =>
+  women.map(({ measures, age }) => ({ given: measures, truth: measures, age }));
 
 export interface Errors {
   readonly women: number;
@@ -55,18 +56,34 @@ export const GIVEN_SETS: Readonly<Record<"bust" | "girths" | "girthsAndHeight" |
   others: "others",
 };
 
-const picked = (measures: Measures, names: readonly MeasureName[]): Measures => Object.fromEntries(names.flatMap((name) => (measures[name] === undefined ? [] : [[name, measures[name]]])));
+const picked = (measures: Measures, names: readonly MeasureName[]): Measures =>
+  Object.fromEntries(names.flatMap((name) => (measures[name] === undefined ? [] : [[name, measures[name]]])));
 
 const meanOf = (values: readonly number[]): number => values.reduce((sum, value) => sum + value, 0) / values.length;
 
 /** How far the estimates of each measure are out; measures that are given, or of which nothing is said, are left out. */
-export function errorsOf(women: readonly Judged[], given: GivenSet, foretell: Foreteller): ReadonlyMap<MeasureName, Errors> {
+export function errorsOf(
+  women: readonly Judged[],
+  given: GivenSet,
+  foretell: Foreteller,
+): ReadonlyMap<MeasureName, Errors> {
   const said = new Map<MeasureName, { readonly range: Range; readonly truth: Mm }[]>();
   for (const { given: known, truth, age } of women) {
-    const names = MEASURE_NAMES.filter((name) => truth[name] !== undefined && (given === "others" || !given.includes(name)));
+    const names = MEASURE_NAMES.filter(
+      (name) => truth[name] !== undefined && (given === "others" || !given.includes(name)),
+    );
     const fromAll = given === "others" ? null : foretell(picked(known, given), age);
     for (const name of names) {
-      const range = (fromAll ?? foretell(picked(known, MEASURE_NAMES.filter((other) => other !== name)), age))(name);
+      const range = (
+        fromAll ??
+        foretell(
+          picked(
+            known,
+            MEASURE_NAMES.filter((other) => other !== name),
+          ),
+          age,
+        )
+      )(name);
       if (range === null) continue;
       said.set(name, [...(said.get(name) ?? []), { range, truth: must(truth[name], name) }]);
     }
@@ -114,7 +131,9 @@ const NINE_OF_TEN = 1.6448536269514722;
 export const byModelOfMm =
   (model: BodyModel): Foreteller =>
   (given) => {
-    const known = model.measures.flatMap((measure) => (given[measure] === undefined ? [] : [{ measure, log: given[measure], variance: 0 }]));
+    const known = model.measures.flatMap((measure) =>
+      given[measure] === undefined ? [] : [{ measure, log: given[measure], variance: 0 }],
+    );
     const { of } = conditionOn(model, known);
     return (measure) => (model.measures.includes(measure) ? plainRange(of(measure)) : null);
   };
@@ -129,7 +148,11 @@ export const byEstimates =
   (exact: boolean, withAge: boolean): Foreteller =>
   (given, age) => {
     const body: MeasuredBody = Object.fromEntries(
-      MEASURE_NAMES.flatMap((name) => (given[name] === undefined ? [] : [[name, { value: given[name], spread: exact ? 0 : TAPE_SPREAD[name], readings: [given[name]], set: 0 }]])),
+      MEASURE_NAMES.flatMap((name) =>
+        given[name] === undefined
+          ? []
+          : [[name, { value: given[name], spread: exact ? 0 : TAPE_SPREAD[name], readings: [given[name]], set: 0 }]],
+      ),
     );
     const estimates = estimatesOf(body, withAge ? age : undefined);
     return (measure) => estimates[measure] ?? null;
@@ -171,7 +194,8 @@ export function byBustLine(): Foreteller {
 /** Degrees of freedom that make Student's t the normal distribution in all but name. */
 const NORMAL = 1e7;
 
-const mmOf = (women: readonly SurveyedWoman[]): number[][] => women.map(({ measures }) => SURVEYED.map((name) => must(measures[name], name)));
+const mmOf = (women: readonly SurveyedWoman[]): number[][] =>
+  women.map(({ measures }) => SURVEYED.map((name) => must(measures[name], name)));
 
 export interface Choice {
   readonly name: string;
@@ -189,10 +213,26 @@ export function choices(): readonly Choice[] {
   const ofLogs = fitStudent(logsOf(fitted1988, SURVEYED), Infinity);
   const [mmNormal, mmStudent] = [fitStudent(mmOf(fitted1988), Infinity), fitStudent(mmOf(fitted1988), freedom)];
   return [
-    { name: `logarithms, Student's t (${freedom})`, foretell: byModel(SURVEYED_BODIES), density: perMm + meanLogDensity(logs, SURVEYED_BODIES, freedom) },
-    { name: "logarithms, normal", foretell: byModel({ measures: SURVEYED, ...ofLogs, freedom: NORMAL }), density: perMm + meanLogDensity(logs, ofLogs, NORMAL) },
-    { name: `millimetres, Student's t (${freedom})`, foretell: byModelOfMm({ measures: SURVEYED, ...mmStudent, freedom }), density: meanLogDensity(mm, mmStudent, freedom) },
-    { name: "millimetres, normal", foretell: byModelOfMm({ measures: SURVEYED, ...mmNormal, freedom: NORMAL }), density: meanLogDensity(mm, mmNormal, NORMAL) },
+    {
+      name: `logarithms, Student's t (${freedom})`,
+      foretell: byModel(SURVEYED_BODIES),
+      density: perMm + meanLogDensity(logs, SURVEYED_BODIES, freedom),
+    },
+    {
+      name: "logarithms, normal",
+      foretell: byModel({ measures: SURVEYED, ...ofLogs, freedom: NORMAL }),
+      density: perMm + meanLogDensity(logs, ofLogs, NORMAL),
+    },
+    {
+      name: `millimetres, Student's t (${freedom})`,
+      foretell: byModelOfMm({ measures: SURVEYED, ...mmStudent, freedom }),
+      density: meanLogDensity(mm, mmStudent, freedom),
+    },
+    {
+      name: "millimetres, normal",
+      foretell: byModelOfMm({ measures: SURVEYED, ...mmNormal, freedom: NORMAL }),
+      density: meanLogDensity(mm, mmNormal, NORMAL),
+    },
   ];
 }
 
@@ -210,11 +250,17 @@ function randomFrom(seed: number): () => number {
 }
 
 /** Each woman read once by a home tape: normal errors of the usual spread (simulated; the same in every run). */
-export function readAtHome(women: readonly SurveyedWoman[]): readonly { readonly read: Measures; readonly truth: Measures; readonly age: number }[] {
+export function readAtHome(
+  women: readonly SurveyedWoman[],
+): readonly { readonly read: Measures; readonly truth: Measures; readonly age: number }[] {
   const random = randomFrom(NOISE_SEED);
   const normal = (): number => Math.sqrt(-2 * Math.log(random())) * Math.cos(2 * Math.PI * random());
   return women.map(({ measures, age }) => ({
-    read: Object.fromEntries(MEASURE_NAMES.flatMap((name) => (measures[name] === undefined ? [] : [[name, measures[name] + TAPE_SPREAD[name] * normal()]]))),
+    read: Object.fromEntries(
+      MEASURE_NAMES.flatMap((name) =>
+        measures[name] === undefined ? [] : [[name, measures[name] + TAPE_SPREAD[name] * normal()]],
+      ),
+    ),
     truth: measures,
     age,
   }));

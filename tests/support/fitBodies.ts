@@ -26,11 +26,15 @@ export function fitStudent(logs: readonly (readonly number[])[], freedom: number
   let scatter = Matrix.eye(size);
   for (let round = 0; round < (freedom === Infinity ? 1 : ROUNDS); round += 1) {
     const total = weights.reduce((sum, weight) => sum + weight, 0);
-    middle = middle.map((_, j) => logs.reduce((sum, row, i) => sum + must(weights[i], "weight") * must(row[j], "log"), 0) / total);
+    middle = middle.map(
+      (_, j) => logs.reduce((sum, row, i) => sum + must(weights[i], "weight") * must(row[j], "log"), 0) / total,
+    );
     const off = new Matrix(logs.map((row) => row.map((value, j) => value - must(middle[j], "middle"))));
     const weighted = off.clone().mulColumnVector(weights);
     scatter = off.transpose().mmul(weighted).div(logs.length);
-    weights = distances(off, scatter).map((distance) => (freedom === Infinity ? 1 : (freedom + size) / (freedom + distance)));
+    weights = distances(off, scatter).map((distance) =>
+      freedom === Infinity ? 1 : (freedom + size) / (freedom + distance),
+    );
   }
   return { middle, scatter: scatter.to2DArray() };
 }
@@ -41,13 +45,25 @@ function distances(off: Matrix, scatter: Matrix): number[] {
 }
 
 /** Mean log density of some women under a fit: what the degrees of freedom are chosen by. */
-export function meanLogDensity(logs: readonly (readonly number[])[], { middle, scatter }: Fitted, freedom: number): number {
+export function meanLogDensity(
+  logs: readonly (readonly number[])[],
+  { middle, scatter }: Fitted,
+  freedom: number,
+): number {
   const size = middle.length;
   const off = new Matrix(logs.map((row) => row.map((value, j) => value - must(middle[j], "middle"))));
   const logDet = Math.log(Math.abs(determinantOf(scatter)));
-  const terms = distances(off, new Matrix(scatter.map((row) => [...row]))).map((d) => ((freedom + size) / 2) * Math.log1p(d / freedom));
+  const terms = distances(off, new Matrix(scatter.map((row) => [...row]))).map(
+    (d) => ((freedom + size) / 2) * Math.log1p(d / freedom),
+  );
   const mean = terms.reduce((sum, term) => sum + term, 0) / terms.length;
-  return logGamma((freedom + size) / 2) - logGamma(freedom / 2) - (size / 2) * Math.log(freedom * Math.PI) - logDet / 2 - mean;
+  return (
+    logGamma((freedom + size) / 2) -
+    logGamma(freedom / 2) -
+    (size / 2) * Math.log(freedom * Math.PI) -
+    logDet / 2 -
+    mean
+  );
 }
 
 /** Product of pivots, scaled by itself: the scatter of thirteen logarithms has a determinant near 1e-35. */
@@ -59,7 +75,9 @@ const determinantOf = (scatter: Fitted["scatter"]): number => {
     product *= pivot;
     for (let i = k + 1; i < rows.length; i += 1) {
       const factor = must(must(rows[i], "row")[k], "entry") / pivot;
-      for (let j = k; j < rows.length; j += 1) must(rows[i], "row")[j] = must(must(rows[i], "row")[j], "entry") - factor * must(must(rows[k], "row")[j], "entry");
+      for (let j = k; j < rows.length; j += 1)
+        must(rows[i], "row")[j] =
+          must(must(rows[i], "row")[j], "entry") - factor * must(must(rows[k], "row")[j], "entry");
     }
   }
   return product;
@@ -68,5 +86,7 @@ const determinantOf = (scatter: Fitted["scatter"]): number => {
 /** Stirling's series: good to 1e-10 from 4 on. */
 function logGamma(x: number): number {
   if (x < 8) return logGamma(x + 1) - Math.log(x);
-  return (x - 0.5) * Math.log(x) - x + Math.log(2 * Math.PI) / 2 + 1 / (12 * x) - 1 / (360 * x ** 3) + 1 / (1260 * x ** 5);
+  return (
+    (x - 0.5) * Math.log(x) - x + Math.log(2 * Math.PI) / 2 + 1 / (12 * x) - 1 / (360 * x ** 3) + 1 / (1260 * x ** 5)
+  );
 }

@@ -52,14 +52,26 @@ export const anyGarmentOf = (...styles: readonly StyleName[]): fc.Arbitrary<Garm
   });
 
 export const bustPointOf = ({ front, centreFront, cup }: PieceSet): PiecePoint =>
-  pointOf(must([front, centreFront, cup].find((piece) => piece !== undefined), "bust piece"), "bustPoint");
+  pointOf(
+    must(
+      [front, centreFront, cup].find((piece) => piece !== undefined),
+      "bust piece",
+    ),
+    "bustPoint",
+  );
 
 const degrees = (dx: number, dy: number): number => (Math.atan2(dy, dx) * 180) / Math.PI;
 
 /** Inner corner of an outline that runs clockwise on screen, from the control points alone; degrees. */
 export function cornerAt(piece: Piece, corner: PointName): number {
-  const before = must(piece.edges.find(({ to }) => to === corner), corner);
-  const after = must(piece.edges.find(({ from }) => from === corner), corner);
+  const before = must(
+    piece.edges.find(({ to }) => to === corner),
+    corner,
+  );
+  const after = must(
+    piece.edges.find(({ from }) => from === corner),
+    corner,
+  );
   const at = pointOf(piece, corner);
   const from = before.curve?.c2 ?? pointOf(piece, before.from);
   const to = after.curve?.c1 ?? pointOf(piece, after.to);
@@ -72,7 +84,9 @@ const lengthOf = (pieces: PieceSet, names: readonly PieceName[], seam: SeamName)
 
 /** By how much each pair of seams misses, in order; mm. */
 export const missesOf = (pieces: PieceSet): readonly number[] =>
-  seamPairsOf(pieces).map(({ seam, first, second, ease: eased }) => lengthOf(pieces, first, seam) - lengthOf(pieces, second, seam) - eased);
+  seamPairsOf(pieces).map(
+    ({ seam, first, second, ease: eased }) => lengthOf(pieces, first, seam) - lengthOf(pieces, second, seam) - eased,
+  );
 
 /** Joined corners that are not straight within 3 degrees, and centre corners not square within 1; said in words. */
 export function badCorners(pieces: PieceSet): readonly string[] {

@@ -24,10 +24,15 @@ function edgeByBezierJs(piece: Piece, edge: Edge): number {
 
 /** Sewn length of a seam, mouths of darts left out; mm. */
 export const seamByBezierJs = (piece: Piece, seam: SeamName): number =>
-  piece.edges.filter((edge) => edge.seam === seam && edge.mouthOf === null).reduce((sum, edge) => sum + edgeByBezierJs(piece, edge), 0);
+  piece.edges
+    .filter((edge) => edge.seam === seam && edge.mouthOf === null)
+    .reduce((sum, edge) => sum + edgeByBezierJs(piece, edge), 0);
 
 /** Corners of the cloth: the outline in short chords, each dart cut out as far as the points given for it, or its end. */
-export function clothCorners(piece: Piece, cutTo: Readonly<Partial<Record<string, readonly PointName[]>>> = {}): Place[] {
+export function clothCorners(
+  piece: Piece,
+  cutTo: Readonly<Partial<Record<string, readonly PointName[]>>> = {},
+): Place[] {
   return piece.edges.flatMap((edge): Place[] => {
     const start = pointOf(piece, edge.from);
     if (edge.mouthOf !== null) {
@@ -41,7 +46,8 @@ export function clothCorners(piece: Piece, cutTo: Readonly<Partial<Record<string
   });
 }
 
-export const polygonOf = (corners: readonly Place[]): Polygon => new Polygon(corners.map(({ x, y }): [number, number] => [x, y]));
+export const polygonOf = (corners: readonly Place[]): Polygon =>
+  new Polygon(corners.map(({ x, y }): [number, number] => [x, y]));
 
 /** How much of the straight line from a to b lies on the cloth; mm. */
 export function lengthOnCloth(cloth: Polygon, a: Place, b: Place): number {
@@ -73,7 +79,9 @@ export const crossesItself = (piece: Piece): boolean => chordsCross(piece, FEW) 
 function chordsCross(piece: Piece, chords: number): boolean {
   const corners = piece.edges.flatMap((edge): Place[] => {
     const bezier = bezierOf(piece, edge);
-    return bezier === null ? [pointOf(piece, edge.from)] : Array.from({ length: chords }, (_, i) => bezier.get(i / chords));
+    return bezier === null
+      ? [pointOf(piece, edge.from)]
+      : Array.from({ length: chords }, (_, i) => bezier.get(i / chords));
   });
   const count = corners.length;
   for (let i = 0; i < count; i += 1) {

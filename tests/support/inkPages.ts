@@ -7,7 +7,11 @@ import { radians } from "../../src/core/units";
 import type { Ink, InkGroup, InkLine, InkPage, InkRole, InkText } from "../../src/drawing/ink";
 
 const fontFile = (name: string): Uint8Array =>
-  new Uint8Array(readFileSync(fileURLToPath(new URL(`../../node_modules/@expo-google-fonts/source-sans-3/${name}`, import.meta.url))));
+  new Uint8Array(
+    readFileSync(
+      fileURLToPath(new URL(`../../node_modules/@expo-google-fonts/source-sans-3/${name}`, import.meta.url)),
+    ),
+  );
 
 export const TYPEFACES = {
   regular: fontFile("400Regular/SourceSans3_400Regular.ttf"),
@@ -20,20 +24,31 @@ export const PDF_OPTIONS = { title: "A title", day: "2025-03-04", typefaces: TYP
 export const AWKWARD = "Łódź Ж “quotes” <&> 👗";
 
 /** Straight lines through places of x and y. */
-export function inkLine(places: readonly (readonly [number, number])[], more: Partial<Omit<InkLine<"sheet">, "kind" | "edges">> = {}): InkLine<"sheet"> {
+export function inkLine(
+  places: readonly (readonly [number, number])[],
+  more: Partial<Omit<InkLine<"sheet">, "kind" | "edges">> = {},
+): InkLine<"sheet"> {
   const points = places.map(([x, y]) => sheetPoint(x, y));
   const edges = points.slice(1).map((b, i) => lineEdge(points[i] ?? b, b));
   return { kind: "line", role: "cutting", closed: false, ...more, edges };
 }
 
-export const inkCurve = ([a, c1, c2, b]: readonly [SheetPoint, SheetPoint, SheetPoint, SheetPoint], role: InkRole = "cutting"): InkLine<"sheet"> => ({
+export const inkCurve = (
+  [a, c1, c2, b]: readonly [SheetPoint, SheetPoint, SheetPoint, SheetPoint],
+  role: InkRole = "cutting",
+): InkLine<"sheet"> => ({
   kind: "line",
   role,
   closed: false,
   edges: [{ a, b, curve: { c1, c2 } }],
 });
 
-export const inkText = (text: string, x: number, y: number, more: Partial<Omit<InkText<"sheet">, "kind" | "turn">> & { turn?: number } = {}): InkText<"sheet"> => ({
+export const inkText = (
+  text: string,
+  x: number,
+  y: number,
+  more: Partial<Omit<InkText<"sheet">, "kind" | "turn">> & { turn?: number } = {},
+): InkText<"sheet"> => ({
   kind: "text",
   role: "note",
   anchor: "start",
@@ -44,6 +59,20 @@ export const inkText = (text: string, x: number, y: number, more: Partial<Omit<I
   turn: radians(more.turn ?? 0),
 });
 
-export const inkGroup = (ink: readonly Ink<"sheet">[], more: Partial<InkGroup> = {}): InkGroup => ({ id: "group", label: "Group", dx: 0, dy: 0, clip: null, ...more, ink });
+export const inkGroup = (ink: readonly Ink<"sheet">[], more: Partial<InkGroup> = {}): InkGroup => ({
+  id: "group",
+  label: "Group",
+  dx: 0,
+  dy: 0,
+  clip: null,
+  ...more,
+  ink,
+});
 
-export const inkPage = (groups: readonly InkGroup[], more: Partial<InkPage> = {}): InkPage => ({ name: "A1", width: 210, height: 297, ...more, groups });
+export const inkPage = (groups: readonly InkGroup[], more: Partial<InkPage> = {}): InkPage => ({
+  name: "A1",
+  width: 210,
+  height: 297,
+  ...more,
+  groups,
+});

@@ -23,9 +23,6 @@ declare module "kld-intersections" {
   export const ShapeInfo: ShapeMakers;
 
   export const Intersection: {
-    intersect(
-      a: ShapeInfo,
-      b: ShapeInfo,
-    ): { readonly status: string; readonly points: readonly PlainPoint[] };
+    intersect(a: ShapeInfo, b: ShapeInfo): { readonly status: string; readonly points: readonly PlainPoint[] };
   };
 }

@@ -11,12 +11,13 @@ const TAKES: Readonly<Record<string, number>> = { M: 2, L: 2, H: 1, V: 1, C: 6, 
 /** Every step in absolute coordinates; level and upright lines become lines. Throws on anything that it does not know. */
 export function readPath(data: string): PathStep[] {
   const tokens = [...data.matchAll(/[a-z]|[-+]?(?:\d+\.?\d*|\.\d+)(?:e[-+]?\d+)?/gi)].map(([token]) => token);
-  if (data.replaceAll(/[a-z]|[-+]?(?:\d+\.?\d*|\.\d+)(?:e[-+]?\d+)?|[\s,]/gi, "") !== "") throw new Error(`not path data: ${data}`);
+  if (data.replaceAll(/[a-z]|[-+]?(?:\d+\.?\d*|\.\d+)(?:e[-+]?\d+)?|[\s,]/gi, "") !== "")
+    throw new Error(`not path data: ${data}`);
 
   const steps: PathStep[] = [];
   let [x, y, startX, startY] = [0, 0, 0, 0];
   let letter = "";
-  for (let i = 0; i < tokens.length; ) {
+  for (let i = 0; i < tokens.length;) {
     const token = tokens[i] ?? "";
     if (/[a-z]/i.test(token)) {
       letter = token;

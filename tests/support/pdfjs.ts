@@ -36,7 +36,8 @@ export interface PdfWriting {
 }
 
 // pdf.js takes its data over, so it gets a copy.
-export const openPdf = (bytes: Uint8Array): Promise<PDFDocumentProxy> => getDocument({ data: bytes.slice(), verbosity: 0 }).promise;
+export const openPdf = (bytes: Uint8Array): Promise<PDFDocumentProxy> =>
+  getDocument({ data: bytes.slice(), verbosity: 0 }).promise;
 
 const heightOf = (page: PDFPageProxy): number => page.view[3] ?? 0;
 
@@ -52,12 +53,20 @@ export async function pdfLines(bytes: Uint8Array, pageNumber = 1): Promise<PdfLi
     const args: unknown = argsArray[i];
     if (operator === OPS.save) saved.push(look);
     if (operator === OPS.restore) look = saved.pop() ?? look;
-    if (operator === OPS.setDash) look = { ...look, dash: (args as [number[], number])[0].map((length) => length * MM) };
+    if (operator === OPS.setDash)
+      look = { ...look, dash: (args as [number[], number])[0].map((length) => length * MM) };
     if (operator === OPS.setLineWidth) look = { ...look, width: (args as [number])[0] * MM };
     if (operator === OPS.setStrokeRGBColor) look = { ...look, colour: (args as [string])[0] };
     if (operator !== OPS.constructPath) continue;
     const [paint, [data]] = args as [number, [Float32Array]];
-    const painted = paint === OPS.stroke ? "stroke" : paint === OPS.fillStroke ? "fillStroke" : paint === OPS.endPath ? "clip" : undefined;
+    const painted =
+      paint === OPS.stroke
+        ? "stroke"
+        : paint === OPS.fillStroke
+          ? "fillStroke"
+          : paint === OPS.endPath
+            ? "clip"
+            : undefined;
     if (painted === undefined) throw new Error(`a path painted by ${paint}`);
     lines.push({ steps: stepsOf([...data], height), ...look, painted });
   }
@@ -66,7 +75,7 @@ export async function pdfLines(bytes: Uint8Array, pageNumber = 1): Promise<PdfLi
 
 function stepsOf(data: readonly number[], height: number): PathStep[] {
   const steps: PathStep[] = [];
-  for (let i = 0; i < data.length; ) {
+  for (let i = 0; i < data.length;) {
     const [command, count] = KINDS[data[i] ?? -1] ?? ["Q", 0];
     if (command === "Q") throw new Error(`an unknown step ${data[i]}`);
     const numbers = data.slice(i + 1, i + 1 + count).map((value, j) => (j % 2 === 0 ? value : height - value) * MM);
@@ -84,6 +93,15 @@ export async function pdfWriting(bytes: Uint8Array, pageNumber = 1): Promise<Pdf
     if (!("str" in item) || item.str === "") return [];
     const [a, b, , , e, f] = item.transform as number[];
     if (a === undefined || b === undefined || e === undefined || f === undefined) return [];
-    return [{ text: item.str, x: e * MM, y: (height - f) * MM, turn: Math.atan2(-b, a) + 0, width: item.width * MM, size: Math.hypot(a, b) * MM }];
+    return [
+      {
+        text: item.str,
+        x: e * MM,
+        y: (height - f) * MM,
+        turn: Math.atan2(-b, a) + 0,
+        width: item.width * MM,
+        size: Math.hypot(a, b) * MM,
+      },
+    ];
   });
 }

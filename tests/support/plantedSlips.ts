@@ -3,7 +3,14 @@ import { suspicionsOf, type SlipKind } from "../../src/core/bodies/suspicion";
 import { MEASURE_NAMES, type MeasureName } from "../../src/core/measures/measure";
 import { bodyWith, type TapedWoman, type TapeValues } from "./tapedWomen";
 
-export const SIX_MEASURES: readonly MeasureName[] = ["bustGirth", "upperChestGirth", "underBustGirth", "waistGirth", "hipGirth", "backWaistLength"];
+export const SIX_MEASURES: readonly MeasureName[] = [
+  "bustGirth",
+  "upperChestGirth",
+  "underBustGirth",
+  "waistGirth",
+  "hipGirth",
+  "backWaistLength",
+];
 /** All that the survey knows of. */
 export const THIRTEEN_MEASURES = MEASURE_NAMES.filter((name) => name !== "acrossFront");
 
@@ -18,7 +25,12 @@ export interface Planted {
   readonly spoil: (woman: TapedWoman) => Spoilt | null;
 }
 
-const by = (kind: Planted["kind"], how: string, name: MeasureName, wrong: (value: number, woman: TapedWoman) => number | null): Planted => ({
+const by = (
+  kind: Planted["kind"],
+  how: string,
+  name: MeasureName,
+  wrong: (value: number, woman: TapedWoman) => number | null,
+): Planted => ({
   kind,
   at: [name],
   how,
@@ -88,7 +100,13 @@ export function seenOf(planted: Planted, women: readonly TapedWoman[], given: re
     return wrong === null ? [] : [look(planted, { ...woman.values, ...wrong }, woman.age, given)];
   });
   const share = (which: (one: ReturnType<typeof look>) => boolean): number => looks.filter(which).length / looks.length;
-  return { tried: looks.length, caught: share((one) => one.caught), named: share((one) => one.named), misnamed: share((one) => one.misnamed), blamed: share((one) => one.blamed) };
+  return {
+    tried: looks.length,
+    caught: share((one) => one.caught),
+    named: share((one) => one.named),
+    misnamed: share((one) => one.misnamed),
+    blamed: share((one) => one.blamed),
+  };
 }
 
 function look({ kind, at }: Planted, values: TapeValues, age: number, given: readonly MeasureName[]) {

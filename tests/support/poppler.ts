@@ -29,16 +29,21 @@ function withFile<T>(bytes: Uint8Array, use: (file: string, folder: string) => T
 /** What the program prints. Fails if it is missing, and at the least complaint about the file. */
 function run(program: string, args: readonly string[]): string {
   const { error, status, stdout, stderr } = spawnSync(program, args, { encoding: "utf8", maxBuffer: 1 << 28 });
-  if (error !== undefined) throw new Error(`${program} of Poppler is needed (Debian: apt-get install poppler-utils): ${error.message}`);
+  if (error !== undefined)
+    throw new Error(`${program} of Poppler is needed (Debian: apt-get install poppler-utils): ${error.message}`);
   if (status !== 0 || stderr.trim() !== "") throw new Error(`${program}: ${stderr}`);
   return stdout;
 }
 
-export const pdfInfo = (bytes: Uint8Array): string => withFile(bytes, (file) => run("pdfinfo", ["-f", "1", "-l", "-1", file]));
+export const pdfInfo = (bytes: Uint8Array): string =>
+  withFile(bytes, (file) => run("pdfinfo", ["-f", "1", "-l", "-1", file]));
 
 /** Widths and heights of all pages, mm. */
 export function pageSizes(bytes: Uint8Array): (readonly [number, number])[] {
-  return [...pdfInfo(bytes).matchAll(/^Page\s+\d+ size:\s+([\d.]+) x ([\d.]+) pts/gm)].map(([, width, height]) => [Number(width) * MM, Number(height) * MM]);
+  return [...pdfInfo(bytes).matchAll(/^Page\s+\d+ size:\s+([\d.]+) x ([\d.]+) pts/gm)].map(([, width, height]) => [
+    Number(width) * MM,
+    Number(height) * MM,
+  ]);
 }
 
 export interface FontLine {
@@ -50,7 +55,10 @@ export interface FontLine {
 }
 
 export function fontsOf(bytes: Uint8Array): FontLine[] {
-  const lines = withFile(bytes, (file) => run("pdffonts", [file])).trim().split("\n").slice(2);
+  const lines = withFile(bytes, (file) => run("pdffonts", [file]))
+    .trim()
+    .split("\n")
+    .slice(2);
   return lines.map((line) => {
     const [name = "", ...rest] = line.trim().split(/\s{2,}|\s(?=yes|no|Identity)/);
     const yes = [...line.matchAll(/\b(yes|no)\b/g)].map(([word]) => word === "yes");
@@ -60,7 +68,16 @@ export function fontsOf(bytes: Uint8Array): FontLine[] {
 
 /** The writing of one page, or of all. */
 export const textOf = (bytes: Uint8Array, page?: number): string =>
-  withFile(bytes, (file) => run("pdftotext", [...(page === undefined ? [] : ["-f", String(page), "-l", String(page)]), "-layout", "-enc", "UTF-8", file, "-"]));
+  withFile(bytes, (file) =>
+    run("pdftotext", [
+      ...(page === undefined ? [] : ["-f", String(page), "-l", String(page)]),
+      "-layout",
+      "-enc",
+      "UTF-8",
+      file,
+      "-",
+    ]),
+  );
 
 const matrixOf = (element: Element): readonly number[] => {
   const found = /matrix\(([^)]*)\)/.exec(element.getAttribute("transform") ?? "");

@@ -35,7 +35,14 @@ export const bustPointIn = (pieces: PieceSet, style: StyleName): PiecePoint =>
 
 /** Any style, a few sizes, the cups of the sample pattern. */
 export const anyGarment = (styles: readonly StyleName[] = STYLE_NAMES): fc.Arbitrary<Garment> =>
-  fc.record({ style: fc.constantFrom(...styles), size: fc.constantFrom(2, 4, 7), difference: fc.constantFrom(50, 75, 100) });
+  fc.record({
+    style: fc.constantFrom(...styles),
+    size: fc.constantFrom(2, 4, 7),
+    difference: fc.constantFrom(50, 75, 100),
+  });
 
 export const pieceNamed = (pieces: PieceSet, name: string): Piece =>
-  must(piecesOf(pieces).find((piece) => piece.name === name), name);
+  must(
+    piecesOf(pieces).find((piece) => piece.name === name),
+    name,
+  );

@@ -5,4 +5,5 @@
 import * as fc from "fast-check";
 
 const { SEED } = process.env;
-if (SEED !== "random") fc.configureGlobal({ ...fc.readConfigureGlobal(), seed: SEED === undefined ? 20_261_125 : Number(SEED) });
+if (SEED !== "random")
+  fc.configureGlobal({ ...fc.readConfigureGlobal(), seed: SEED === undefined ? 20_261_125 : Number(SEED) });

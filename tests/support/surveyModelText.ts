@@ -13,8 +13,14 @@ const WORTH = 0.01;
 
 /** The heaviest tails that cost next to nothing, judged on a part of the fitted women held back from them in turn. */
 export function chosenFreedom(): number {
-  const inner = logsOf(fitted1988.filter((_, at) => at % 4 !== 2), SURVEYED);
-  const judged = logsOf(fitted1988.filter((_, at) => at % 4 === 2), SURVEYED);
+  const inner = logsOf(
+    fitted1988.filter((_, at) => at % 4 !== 2),
+    SURVEYED,
+  );
+  const judged = logsOf(
+    fitted1988.filter((_, at) => at % 4 === 2),
+    SURVEYED,
+  );
   const densities = FREEDOMS.map((freedom) => meanLogDensity(judged, fitStudent(inner, freedom), freedom));
   const best = Math.max(...densities);
   return must(FREEDOMS[densities.findIndex((density) => density > best - WORTH)], "degrees of freedom");
@@ -23,12 +29,19 @@ export function chosenFreedom(): number {
 const PLACES = 8;
 const rounded = (value: number): number => Number(value.toFixed(PLACES));
 
-const quantile = (values: readonly number[], share: number): number => must(values.toSorted((a, b) => a - b)[Math.round(share * (values.length - 1))], "value");
+const quantile = (values: readonly number[], share: number): number =>
+  must(values.toSorted((a, b) => a - b)[Math.round(share * (values.length - 1))], "value");
 
 export function surveyModelText(): string {
   const freedom = chosenFreedom();
   const { middle, scatter } = fitStudent(logsOf(fitted1988, SURVEYED), freedom);
-  const lines = scatter.map((row, at) => `    [${row.slice(0, at + 1).map(rounded).join(", ")}],`);
+  const lines = scatter.map(
+    (row, at) =>
+      `    [${row
+        .slice(0, at + 1)
+        .map(rounded)
+        .join(", ")}],`,
+  );
   const inMost = (name: MeasureName): string => {
     const values = women1988.map((woman) => must(woman.measures[name], name));
     return `    ${name}: { least: ${quantile(values, 0.01)}, most: ${quantile(values, 0.99)} },`;
@@ -44,7 +57,10 @@ export const SURVEY = {
   women: ${women1988.length},
   fitted: ${fitted1988.length},
   /** Years: from, to, and above which only few were measured. */
-  ages: { least: ${Math.min(...women1988.map(({ age }) => age))}, most: ${Math.max(...women1988.map(({ age }) => age))}, few: ${quantile(women1988.map(({ age }) => age), 0.97)} },
+  ages: { least: ${Math.min(...women1988.map(({ age }) => age))}, most: ${Math.max(...women1988.map(({ age }) => age))}, few: ${quantile(
+    women1988.map(({ age }) => age),
+    0.97,
+  )} },
   measures: [${SURVEYED.map((name) => `"${name}"`).join(", ")}] satisfies readonly MeasureName[] as readonly MeasureName[],
   freedom: ${freedom},
   middle: [${middle.map(rounded).join(", ")}],

@@ -20,7 +20,15 @@ import type { SurveyedWoman } from "./surveys";
 import { testWork } from "./works";
 
 /** Measured on another line than a dressmaker's tape takes. */
-const ELSEWHERE: readonly MeasureName[] = ["upperChestGirth", "bustPointWidth", "backWaistLength", "frontWaistLength", "neckBaseGirth", "shoulderLength", "acrossBack"];
+const ELSEWHERE: readonly MeasureName[] = [
+  "upperChestGirth",
+  "bustPointWidth",
+  "backWaistLength",
+  "frontWaistLength",
+  "neckBaseGirth",
+  "shoulderLength",
+  "acrossBack",
+];
 
 /** Her measures as a dressmaker's tape would read them; mm to 0.1. */
 export const tapedBy = ({ measures }: SurveyedWoman): Measures =>
@@ -61,7 +69,11 @@ const distanceOf = ({ measures }: SurveyedWoman, by: readonly MeasureName[]): nu
   ).distance;
 
 /** The bodies furthest from the middle, in these measures together. */
-export const furthestOut = (women: readonly SurveyedWoman[], count: number, by = SURVEYED_BODIES.measures): readonly SurveyedWoman[] =>
+export const furthestOut = (
+  women: readonly SurveyedWoman[],
+  count: number,
+  by = SURVEYED_BODIES.measures,
+): readonly SurveyedWoman[] =>
   women
     .map((woman) => ({ woman, distance: distanceOf(woman, by) }))
     .toSorted((a, b) => b.distance - a.distance)
@@ -72,7 +84,13 @@ const LENGTHS: readonly PatternLength[] = ["waist", "hip"];
 
 /** Every chart and style of the demo works, to the waist and to the hip. Of two alike, the first: its opening reaches below the waist. */
 export const demoPatterns = (): readonly Pattern[] =>
-  [...new Map(demoWorks().toReversed().map(({ pattern }) => [JSON.stringify([pattern.chart, pattern.style]), pattern])).values()]
+  [
+    ...new Map(
+      demoWorks()
+        .toReversed()
+        .map(({ pattern }) => [JSON.stringify([pattern.chart, pattern.style]), pattern]),
+    ).values(),
+  ]
     .toReversed()
     .flatMap((pattern) => LENGTHS.map((length) => ({ ...pattern, length })));
 
@@ -106,8 +124,16 @@ const count = <K>(map: Map<K, number>, key: K): unknown => map.set(key, (map.get
  *
  * @param look called with every plan; what it gives back is added to the faults
  */
-export function tallyBodies(pattern: Pattern, bodies: readonly Measures[], look: (plan: Plan, at: number) => readonly string[] = () => []): BodyTally {
-  const [outside, failed, doubts] = [new Map<string, number>(), new Map<string, number>(), new Map<CheckName, number>()];
+export function tallyBodies(
+  pattern: Pattern,
+  bodies: readonly Measures[],
+  look: (plan: Plan, at: number) => readonly string[] = () => [],
+): BodyTally {
+  const [outside, failed, doubts] = [
+    new Map<string, number>(),
+    new Map<string, number>(),
+    new Map<CheckName, number>(),
+  ];
   const [residuals, waistMoves, faults]: [number[], number[], string[]] = [[], [], []];
   const worst = { waist: 0, hip: 0 };
   let [unaltered, altered, refused] = [0, 0, 0];
@@ -133,17 +159,54 @@ export function tallyBodies(pattern: Pattern, bodies: readonly Measures[], look:
     for (const name of new Set(plan.checks.flatMap((check) => (check.ok ? [] : [check.name])))) count(doubts, name);
     faults.push(...look(plan, at).map((fault) => `${at}: ${fault}`));
   }
-  return { asked: bodies.length, planned: residuals.length, outside, failed, unaltered, altered, refused, residuals, waistMoves, worst, doubts, faults };
+  return {
+    asked: bodies.length,
+    planned: residuals.length,
+    outside,
+    failed,
+    unaltered,
+    altered,
+    refused,
+    residuals,
+    waistMoves,
+    worst,
+    doubts,
+    faults,
+  };
 }
 
-const shareOf = (values: readonly number[], is: (value: number) => boolean): number => values.filter(is).length / values.length;
+const shareOf = (values: readonly number[], is: (value: number) => boolean): number =>
+  values.filter(is).length / values.length;
 export const percent = (share: number): string => `${(share * 100).toFixed(1)} %`;
 const listed = (map: ReadonlyMap<string, number>, of: number | null): string =>
   [...map].map(([name, women]) => `${name} ${of === null ? women : percent(women / of)}`).join(", ") || "none";
 
-export const TALLY_HEAD = ["planned", "outside", "no bust alteration", "one asked for", "one refused", "bust left over 5 %", "median", "95 %", "waist line within ½ size", "1", "2", "worst waist", "worst hip"] as const;
+export const TALLY_HEAD = [
+  "planned",
+  "outside",
+  "no bust alteration",
+  "one asked for",
+  "one refused",
+  "bust left over 5 %",
+  "median",
+  "95 %",
+  "waist line within ½ size",
+  "1",
+  "2",
+  "worst waist",
+  "worst hip",
+] as const;
 
-export const tallyRow = ({ planned, outside, unaltered, altered, refused, residuals, waistMoves, worst }: BodyTally): readonly (string | number)[] => [
+export const tallyRow = ({
+  planned,
+  outside,
+  unaltered,
+  altered,
+  refused,
+  residuals,
+  waistMoves,
+  worst,
+}: BodyTally): readonly (string | number)[] => [
   planned,
   listed(outside, null),
   percent(unaltered / planned),

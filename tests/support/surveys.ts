@@ -20,12 +20,17 @@ const OVER_THE_BUST = 1.05;
 const MM = 10;
 
 function rowsOf(file: string): readonly Readonly<Record<string, number>>[] {
-  const [head, ...lines] = readFileSync(new URL(`../reference-data/${file}`, import.meta.url), "utf8").trim().split("\n");
+  const [head, ...lines] = readFileSync(new URL(`../reference-data/${file}`, import.meta.url), "utf8")
+    .trim()
+    .split("\n");
   const columns = must(head, "head").split(",");
-  return lines.map((line) => Object.fromEntries(line.split(",").map((cell, at) => [must(columns[at], "column"), Number(cell)])));
+  return lines.map((line) =>
+    Object.fromEntries(line.split(",").map((cell, at) => [must(columns[at], "column"), Number(cell)])),
+  );
 }
 
-const mm = (row: Readonly<Record<string, number>>, column: string): number => Math.round(must(row[column], column) * MM * 10) / 10;
+const mm = (row: Readonly<Record<string, number>>, column: string): number =>
+  Math.round(must(row[column], column) * MM * 10) / 10;
 
 /** 2208 women, 1988. Her upper chest is the survey's horizontal girth at mid-armhole level. */
 export const women1988: readonly SurveyedWoman[] = rowsOf("women-1988.csv").map((row) => ({
@@ -40,7 +45,8 @@ export const women1988: readonly SurveyedWoman[] = rowsOf("women-1988.csv").map(
     sideNeckToBustPoint: mm(row, "neck_side_to_bust_point"),
     backWaistLength: mm(row, "back_waist_length"),
     // From the side neck over the bust point, and from there down to the waist, a little aslant.
-    frontWaistLength: mm(row, "neck_side_to_bust_point") + OVER_THE_BUST * (mm(row, "chest_height") - mm(row, "waist_height")),
+    frontWaistLength:
+      mm(row, "neck_side_to_bust_point") + OVER_THE_BUST * (mm(row, "chest_height") - mm(row, "waist_height")),
     neckBaseGirth: mm(row, "neck_base"),
     shoulderLength: mm(row, "shoulder_length"),
     acrossBack: mm(row, "interscye"),

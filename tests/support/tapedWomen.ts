@@ -35,11 +35,17 @@ export function tapedWomen(women: readonly SurveyedWoman[], seed = 1, moved = 0)
     };
     const body = (name: MeasureName): number => must(measures[name], name) + bridgeOf(name);
     const trueOf = (name: MeasureName): number =>
-      name === "acrossFront" ? body("acrossBack") * ACROSS_FRONT.share * Math.exp(ACROSS_FRONT.spread * error()) : body(name);
-    const values = Object.fromEntries(MEASURE_NAMES.map((name) => [name, Math.round(trueOf(name) + TAPE_SPREAD[name] * error())]));
+      name === "acrossFront"
+        ? body("acrossBack") * ACROSS_FRONT.share * Math.exp(ACROSS_FRONT.spread * error())
+        : body(name);
+    const values = Object.fromEntries(
+      MEASURE_NAMES.map((name) => [name, Math.round(trueOf(name) + TAPE_SPREAD[name] * error())]),
+    );
     return {
       values: allOf(values),
-      waistAtNavel: Math.round(must(waistAtNavel, "waist at the navel") + bridgeOf("waistGirth") + TAPE_SPREAD.waistGirth * error()),
+      waistAtNavel: Math.round(
+        must(waistAtNavel, "waist at the navel") + bridgeOf("waistGirth") + TAPE_SPREAD.waistGirth * error(),
+      ),
       age,
     };
   });
@@ -63,8 +69,13 @@ const allOf = (values: Readonly<Record<string, number>>): TapeValues => ({
 });
 
 /** Those measures of hers, each read once. */
-export const bodyWith = (values: Readonly<Partial<Record<MeasureName, number>>>, names: readonly MeasureName[] = MEASURE_NAMES): MeasuredBody =>
-  bodyOf(tapesOf(Object.fromEntries(names.flatMap((name) => (values[name] === undefined ? [] : [[name, values[name]]])))));
+export const bodyWith = (
+  values: Readonly<Partial<Record<MeasureName, number>>>,
+  names: readonly MeasureName[] = MEASURE_NAMES,
+): MeasuredBody =>
+  bodyOf(
+    tapesOf(Object.fromEntries(names.flatMap((name) => (values[name] === undefined ? [] : [[name, values[name]]])))),
+  );
 
 /** Standard normal numbers, the same for the same seed (a linear congruential generator and Box and Muller's formula). */
 function normals(seed: number): () => number {

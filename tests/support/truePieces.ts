@@ -17,7 +17,15 @@ export const HAND_FRONT: TruePiece = {
   name: "front",
   half: null,
   size: null,
-  cutting: [corner(0, -10), corner(160, -10), onCurve(163.5, 30), onCurve(180.25, 68), corner(210, 72), corner(210, 315), corner(0, 315)],
+  cutting: [
+    corner(0, -10),
+    corner(160, -10),
+    onCurve(163.5, 30),
+    onCurve(180.25, 68),
+    corner(210, 72),
+    corner(210, 315),
+    corner(0, 315),
+  ],
   stitch: [
     lineEdge(p(0, 0), p(150, 0)),
     SCOOP,
@@ -30,7 +38,10 @@ export const HAND_FRONT: TruePiece = {
   darts: [
     {
       name: "waistDart",
-      legs: [lineEdge(p(80, 300), p(95, 160)), { a: p(110, 300), b: p(95, 160), curve: { c1: p(112, 250), c2: p(98, 200) } }],
+      legs: [
+        lineEdge(p(80, 300), p(95, 160)),
+        { a: p(110, 300), b: p(95, 160), curve: { c1: p(112, 250), c2: p(98, 200) } },
+      ],
       fold: [p(95, 160), p(95, 315)],
       end: p(95, 160),
       mouth: [p(80, 300), p(110, 300)],
@@ -70,7 +81,9 @@ export const HAND_STRAP: TruePiece = {
   fold: [],
   centreSeam: [],
   darts: [],
-  notches: [{ kind: "seam", number: 4, seam: "strap", outward: radians(Math.PI), stitch: p(-515, 405), cut: p(-515, 405) }],
+  notches: [
+    { kind: "seam", number: 4, seam: "strap", outward: radians(Math.PI), stitch: p(-515, 405), cut: p(-515, 405) },
+  ],
   grain: [p(-512, 430), p(-498, 620)],
   levels: [],
   bustPoint: null,

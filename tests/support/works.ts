@@ -12,7 +12,14 @@ export const testWork: Work = {
   invented: true,
   unit: "cm",
   paper: "A4",
-  tapes: tapesOf({ bustGirth: 905, upperChestGirth: 832, waistGirth: 752, hipGirth: 1034, bustPointWidth: 190, sideNeckToBustPoint: 268 }),
+  tapes: tapesOf({
+    bustGirth: 905,
+    upperChestGirth: 832,
+    waistGirth: 752,
+    hipGirth: 1034,
+    bustPointWidth: 190,
+    sideNeckToBustPoint: 268,
+  }),
   pattern: {
     name: "Test pattern",
     chart: {

@@ -24,7 +24,9 @@ mkdirSync(out, { recursive: true });
 
 const stylesheet = (file: string): string => readFileSync(join(root, file), "utf8");
 // The page's own rules too: what they do to the sheet must not show on paper.
-const css = ["tokens", "base", "app", "fields", "steps"].map((name) => stylesheet(`src/ui/styles/${name}.css`)).join("\n") + stylesheet("src/print/print.css");
+const css =
+  ["tokens", "base", "app", "fields", "steps"].map((name) => stylesheet(`src/ui/styles/${name}.css`)).join("\n") +
+  stylesheet("src/print/print.css");
 const font = readFileSync(
   join(root, "node_modules/@fontsource-variable/source-sans-3/files/source-sans-3-latin-wght-normal.woff2"),
 ).toString("base64");

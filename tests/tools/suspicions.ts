@@ -25,7 +25,8 @@ const GIVEN: readonly (readonly [string, readonly MeasureName[]])[] = [
 console.log(`Asked in vain, ${women.length} women held back, ${seeds.length} draws of the tape's error\n`);
 head(["given", "in vain", "bridges one doubt too low", "one too high"]);
 for (const [said, given] of GIVEN) {
-  const mean = (moved: number): number => seeds.reduce((sum, seed) => sum + askedInVain(tapedWomen(heldBack1988, seed, moved), given), 0) / seeds.length;
+  const mean = (moved: number): number =>
+    seeds.reduce((sum, seed) => sum + askedInVain(tapedWomen(heldBack1988, seed, moved), given), 0) / seeds.length;
   row([said, percent(mean(0)), percent(mean(-1)), percent(mean(1))]);
 }
 
@@ -35,6 +36,14 @@ for (const [said, given] of GIVEN.slice(3)) {
   for (const planted of PLANTED) {
     const seen = seenOf(planted, women, given);
     if (seen === null) continue;
-    row([`${planted.kind} ${planted.how}`.trim(), planted.at.join(", "), String(seen.tried), percent(seen.caught), percent(seen.named), percent(seen.misnamed), percent(seen.blamed)]);
+    row([
+      `${planted.kind} ${planted.how}`.trim(),
+      planted.at.join(", "),
+      String(seen.tried),
+      percent(seen.caught),
+      percent(seen.named),
+      percent(seen.misnamed),
+      percent(seen.blamed),
+    ]);
   }
 }

@@ -19,7 +19,11 @@ export interface Rendered extends RenderResult {
 }
 
 /** Without a library nothing is kept, which is all that most parts of the page need. */
-export async function renderWork(ui: ReactNode, change: Partial<Work> = {}, library: Library | null = null): Promise<Rendered> {
+export async function renderWork(
+  ui: ReactNode,
+  change: Partial<Work> = {},
+  library: Library | null = null,
+): Promise<Rendered> {
   useViewState.setState({ step: "tape", selectedDart: null, litSlip: null, sheet: "checklist" });
   window.location.hash = "";
   const first = { ...sampleWork, ...change };

@@ -1,5 +1,12 @@
 import { describe, expect, it } from "vitest";
-import { besideRankSentence, bustSentence, chanceNote, marginSentence, offsetWords, shareWords } from "../../src/words/blend";
+import {
+  besideRankSentence,
+  bustSentence,
+  chanceNote,
+  marginSentence,
+  offsetWords,
+  shareWords,
+} from "../../src/words/blend";
 
 describe("where a line runs", () => {
   it.each([
@@ -25,12 +32,18 @@ describe("where a line runs", () => {
 describe("how sure a pick is", () => {
   it("says what would change it and how likely that is", () => {
     const pick = { spread: 10, margin: 4, runnerUp: "14", probability: 0.34, borderline: true };
-    expect(marginSentence(pick, 0.34, "cm")).toBe("A tape out by 4 mm would make it 14; the chance of 14 is about 35 of 100.");
-    expect(marginSentence(pick, 0.001, "in")).toBe("A tape out by 3/16 in would make it 14; the chance of 14 is fewer than 5 of 100.");
+    expect(marginSentence(pick, 0.34, "cm")).toBe(
+      "A tape out by 4 mm would make it 14; the chance of 14 is about 35 of 100.",
+    );
+    expect(marginSentence(pick, 0.001, "in")).toBe(
+      "A tape out by 3/16 in would make it 14; the chance of 14 is fewer than 5 of 100.",
+    );
   });
 
   it("says nothing where there is nothing else to pick", () => {
-    expect(marginSentence({ spread: 0, margin: Infinity, runnerUp: null, probability: 0, borderline: false }, 0, "cm")).toBeNull();
+    expect(
+      marginSentence({ spread: 0, margin: Infinity, runnerUp: null, probability: 0, borderline: false }, 0, "cm"),
+    ).toBeNull();
   });
 
   it("says how well the girths are known, and by how many readings", () => {
@@ -38,7 +51,16 @@ describe("how sure a pick is", () => {
       "The chance follows from how often you read your upper chest (read once): it is then right to within 12 mm about two times in three " +
         "(what one reading is good to is common practice, no source). More readings make it surer.",
     );
-    expect(chanceNote([{ name: "bust", readings: 2 }, { name: "upper chest", readings: 3 }], 10.2, "in")).toContain(
+    expect(
+      chanceNote(
+        [
+          { name: "bust", readings: 2 },
+          { name: "upper chest", readings: 3 },
+        ],
+        10.2,
+        "in",
+      ),
+    ).toContain(
       "your bust (read twice) and upper chest (read three times): their difference is then right to within 3/8 in about two times in three",
     );
   });
@@ -49,16 +71,33 @@ describe("what the bust needs", () => {
   it.each([
     [{ ...pick, alteration: 30 }, "Full bust adjustment of 30 mm in all, 15 mm on the half front."],
     [{ ...pick, residual: -26, alteration: -26 }, "Small bust adjustment of 26 mm in all, 13 mm on the half front."],
-    [{ ...pick, residual: 5, leftAlone: true, alteration: 0 }, "5 mm more than drafted for: too little to alter, so leave it."],
+    [
+      { ...pick, residual: 5, leftAlone: true, alteration: 0 },
+      "5 mm more than drafted for: too little to alter, so leave it.",
+    ],
     [{ ...pick, residual: 0, leftAlone: true, alteration: 0 }, "Drafted for a bust like yours: no bust alteration."],
-    [{ ...pick, residual: 30, alteration: 0, chosenBy: "wearer" as const }, "30 mm more than drafted for, left as it is because you set no alteration."],
+    [
+      { ...pick, residual: 30, alteration: 0, chosenBy: "wearer" as const },
+      "30 mm more than drafted for, left as it is because you set no alteration.",
+    ],
   ])("says it of %j", (bust, words) => {
     expect(bustSentence(bust, "cm")).toBe(words);
   });
 });
 
 describe("why the planner did not take the first of the list", () => {
-  const way = { frame: "12", cup: "C", residual: 5, frameMisfit: 4, waistMove: 20, hipMove: 20, alterations: 2, largestMove: 5, cost: 10, picked: false };
+  const way = {
+    frame: "12",
+    cup: "C",
+    residual: 5,
+    frameMisfit: 4,
+    waistMove: 20,
+    hipMove: 20,
+    alterations: 2,
+    largestMove: 5,
+    cost: 10,
+    picked: false,
+  };
 
   it("says the rule it goes by, and what the first has for it", () => {
     const pick = { ...way, frame: "14", cup: "B", residual: 20, frameMisfit: -18, waistMove: 60, picked: true };

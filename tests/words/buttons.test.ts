@@ -11,7 +11,9 @@ const names = pieces.map(({ name }) => name);
 describe("words of buttons", () => {
   it("tell how far apart they are, and where they come too close", () => {
     const row = { along: [12, 72], spacing: 60, ends: [12, 12] } as const;
-    expect(buttonsHint(row, "cm")).toBe("60 mm from one to the next, the first 12 mm below the neck edge, the last 12 mm above the end of the opening. Leave it empty for a zip.");
+    expect(buttonsHint(row, "cm")).toBe(
+      "60 mm from one to the next, the first 12 mm below the neck edge, the last 12 mm above the end of the opening. Leave it empty for a zip.",
+    );
     // 60 mm is 2.36 in; 3/8 is 0.375.
     expect(buttonsHint(row, "in")).toContain("2 3/8 in from one to the next");
     expect(buttonsHint({ ...row, spacing: 14 }, "cm")).toContain("too close for most buttons");
@@ -19,11 +21,22 @@ describe("words of buttons", () => {
   });
 
   it("read a whole number from 2 to 20", () => {
-    expect(["", "2", "20", "1", "21", "2.5", "x", "1e1"].map(readButtons)).toEqual([null, 2, 20, undefined, undefined, undefined, undefined, undefined]);
+    expect(["", "2", "20", "1", "21", "2.5", "x", "1e1"].map(readButtons)).toEqual([
+      null,
+      2,
+      20,
+      undefined,
+      undefined,
+      undefined,
+      undefined,
+      undefined,
+    ]);
   });
 
   it("call a stand narrow under 20 mm", () => {
-    expect(narrowStandWords(pieces, buttoned, {}, "cm")).toBe("Only 15 mm at the centre seam: narrow for a button stand. Allow 20 mm or more.");
+    expect(narrowStandWords(pieces, buttoned, {}, "cm")).toBe(
+      "Only 15 mm at the centre seam: narrow for a button stand. Allow 20 mm or more.",
+    );
     expect(narrowStandWords(pieces, buttoned, { centre: 19.9 }, "cm")).not.toBeNull();
     expect(narrowStandWords(pieces, buttoned, { centre: 20 }, "cm")).toBeNull();
     expect(narrowStandWords(pieces, zipped, {}, "cm")).toBeNull();
@@ -38,10 +51,14 @@ describe("words of buttons", () => {
   it("stand on the first page where a back is on the sheet", () => {
     const said = buttonSheetWords(pieces, names, buttoned, { centre: 30 }, "cm");
     expect(said).toHaveLength(2);
-    expect(said[0]).toBe("The allowance at the centre back is the button stand: at least the width of your button, and the facing turned in besides.");
+    expect(said[0]).toBe(
+      "The allowance at the centre back is the button stand: at least the width of your button, and the facing turned in besides.",
+    );
     expect(said[1]).toContain("buttonholes on the other, each begun 3 mm outside the centre line");
     expect(buttonSheetWords(pieces, names, buttoned, {}, "cm")[1]).toContain("Only 15 mm at the centre seam");
-    expect(buttonSheetWords(pieces, names, buttoned, null, "cm")[0]).toContain("Add a button stand beyond the centre back");
+    expect(buttonSheetWords(pieces, names, buttoned, null, "cm")[0]).toContain(
+      "Add a button stand beyond the centre back",
+    );
     expect(buttonSheetWords(pieces, ["front", "frontBasque"], buttoned, {}, "cm")).toEqual([]);
     expect(buttonSheetWords(pieces, names, zipped, {}, "cm")).toEqual([]);
   });

@@ -3,7 +3,14 @@ import { describe, expect, it } from "vitest";
 import type { BesideChart, ChartShares } from "../../src/core/bodies/chartFit";
 import { STANDARD_CHARTS } from "../../src/core/chart/standardCharts";
 import { bodyOf, tapesOf } from "../../src/core/measures/tape";
-import { axisWords, besideSentences, plotWords, sharesSentences, standardWords, whoseWords } from "../../src/words/chartFit";
+import {
+  axisWords,
+  besideSentences,
+  plotWords,
+  sharesSentences,
+  standardWords,
+  whoseWords,
+} from "../../src/words/chartFit";
 
 const shares: ChartShares = {
   framed: 0.882,
@@ -35,10 +42,18 @@ describe("what the chart fits", () => {
   });
 
   it("is no finer than it is known: nearly all, hardly any", () => {
-    expect(sharesSentences({ ...shares, framed: 0.998 })[0]).toMatch(/^Nearly all of the surveyed women find a frame in this chart; about 31 of 100 need no bust alteration/);
-    expect(sharesSentences({ ...shares, bustLeftAlone: 0.001, bustLeftAloneWithin: { least: 0, most: 0.004 } })[0]).toMatch(/; hardly any of them without a bust alteration\.$/);
-    expect(sharesSentences({ ...shares, bustLeftAloneWithin: { least: 0.308, most: 0.312 } })[0]).toMatch(/about 31 of them need no bust alteration\.$/);
-    expect(sharesSentences({ ...shares, framed: 0.003 })).toEqual(["Hardly any of the surveyed women find a frame in this chart: its sizes lie elsewhere."]);
+    expect(sharesSentences({ ...shares, framed: 0.998 })[0]).toMatch(
+      /^Nearly all of the surveyed women find a frame in this chart; about 31 of 100 need no bust alteration/,
+    );
+    expect(
+      sharesSentences({ ...shares, bustLeftAlone: 0.001, bustLeftAloneWithin: { least: 0, most: 0.004 } })[0],
+    ).toMatch(/; hardly any of them without a bust alteration\.$/);
+    expect(sharesSentences({ ...shares, bustLeftAloneWithin: { least: 0.308, most: 0.312 } })[0]).toMatch(
+      /about 31 of them need no bust alteration\.$/,
+    );
+    expect(sharesSentences({ ...shares, framed: 0.003 })).toEqual([
+      "Hardly any of the surveyed women find a frame in this chart: its sizes lie elsewhere.",
+    ]);
   });
 });
 
@@ -60,7 +75,12 @@ describe("the chart beside the wearer", () => {
   });
 
   it("is the same where no tape tells the two apart", () => {
-    const near: BesideChart = { ...hers, frame: { label: "12", waist: 4, hip: -4 }, waistAtBust: { off: -3, further: 0.999 }, hipAtWaist: { off: 90, further: 0.001 } };
+    const near: BesideChart = {
+      ...hers,
+      frame: { label: "12", waist: 4, hip: -4 },
+      waistAtBust: { off: -3, further: 0.999 },
+      hipAtWaist: { off: 90, further: 0.001 },
+    };
     expect(besideSentences(near, body, "cm")).toEqual([
       "Your frame, size 12, was drawn for a body like yours at the waist and hip.",
       "At your bust girth the chart’s waist is yours; it is further from nearly all of the surveyed women.",
@@ -69,16 +89,28 @@ describe("the chart beside the wearer", () => {
   });
 
   it("says what is missing", () => {
-    expect(besideSentences({ ...nothing, noFrame: "noBust" }, {}, "cm")).toEqual(["Not taken yet: bust, waist and hip. With them you are drawn in as well."]);
-    expect(besideSentences({ ...nothing, frame: { label: "12", waist: 12, hip: null } }, bodyOf(tapesOf({ bustGirth: 930, waistGirth: 712 })), "cm")).toEqual([
+    expect(besideSentences({ ...nothing, noFrame: "noBust" }, {}, "cm")).toEqual([
+      "Not taken yet: bust, waist and hip. With them you are drawn in as well.",
+    ]);
+    expect(
+      besideSentences(
+        { ...nothing, frame: { label: "12", waist: 12, hip: null } },
+        bodyOf(tapesOf({ bustGirth: 930, waistGirth: 712 })),
+        "cm",
+      ),
+    ).toEqual([
       "Your frame, size 12, was drawn for a body 1.2 cm less than yours at the waist.",
       "Not taken yet: hip. With it you are drawn in as well.",
     ]);
   });
 
   it("says that the chart ends, not that she does", () => {
-    expect(besideSentences({ ...nothing, noFrame: "larger" }, body, "cm")).toEqual(["The chart ends before it reaches a frame for you."]);
-    expect(besideSentences({ ...nothing, noFrame: "smaller" }, body, "cm")).toEqual(["The chart begins past the frame you need."]);
+    expect(besideSentences({ ...nothing, noFrame: "larger" }, body, "cm")).toEqual([
+      "The chart ends before it reaches a frame for you.",
+    ]);
+    expect(besideSentences({ ...nothing, noFrame: "smaller" }, body, "cm")).toEqual([
+      "The chart begins past the frame you need.",
+    ]);
   });
 });
 
@@ -88,7 +120,9 @@ describe("whose bodies they are", () => {
     const words = whoseWords("cm");
     expect(words).toContain("soldiers, younger and leaner than most who sew");
     expect(words).toContain("1656 of the 2208 women of the US Army, 18 to 50, surveyed in 1987 and 1988");
-    expect(words).toContain("upper chest 3.0 cm less, waist 2.0 cm more and hip 1.4 cm more: our own choice, and the waist’s may be 3.0 cm out");
+    expect(words).toContain(
+      "upper chest 3.0 cm less, waist 2.0 cm more and hip 1.4 cm more: our own choice, and the waist’s may be 3.0 cm out",
+    );
     expect(whoseWords("in")).toContain("upper chest 1 1/8 in less");
   });
 
@@ -106,14 +140,21 @@ describe("a picture in words", () => {
       { label: "8", bust: 800, waist: 620, hip: 860 },
       { label: "10", bust: 840, waist: 660, hip: 900 },
     ];
-    const seen = { sizes, standard: [{ label: "88", bust: 880, waist: 720, hip: 960 }], body, half: { across: [840, 971], up: [669, 813] } } as const;
+    const seen = {
+      sizes,
+      standard: [{ label: "88", bust: 880, waist: 720, hip: 960 }],
+      body,
+      half: { across: [840, 971], up: [669, 813] },
+    } as const;
     expect(plotWords("bust", "waist", seen, "cm")).toBe(
       "Waist by bust. Half of the surveyed women lie in a ring about bust 84.0 cm to 97.1 cm, waist 66.9 cm to 81.3 cm. " +
         "This pattern runs from size 8 (bust 80.0 cm, waist 62.0 cm) to size 10 (bust 84.0 cm, waist 66.0 cm). " +
         "The standard chart runs from size 88 (bust 88.0 cm, waist 72.0 cm) to size 88 (bust 88.0 cm, waist 72.0 cm). " +
         "You: bust 93.0 cm, waist 78.2 cm.",
     );
-    expect(plotWords("waist", "hip", { ...seen, sizes: [], standard: [], body: {} }, "in")).toMatch(/^Hip by waist\. Half of the surveyed women lie in a ring about waist \d+ .* in\.$/);
+    expect(plotWords("waist", "hip", { ...seen, sizes: [], standard: [], body: {} }, "in")).toMatch(
+      /^Hip by waist\. Half of the surveyed women lie in a ring about waist \d+ .* in\.$/,
+    );
     expect(axisWords("hip", "in")).toBe("Hip, in");
   });
 });

@@ -17,7 +17,8 @@ function planOf(work: Work): Plan {
   return plan.value;
 }
 
-const walk = (ease: number): string => sentence({ kind: "walk", seam: "shoulder", first: ["back"], second: ["front"], ease }, "back");
+const walk = (ease: number): string =>
+  sentence({ kind: "walk", seam: "shoulder", first: ["back"], second: ["front"], ease }, "back");
 
 const cutLine = (over: Partial<CutLine>): CutLine => ({
   piece: "front",
@@ -67,15 +68,23 @@ describe("checklist words", () => {
   });
 
   it("says inside for a line within the printed one, and keeps to a line where there is nothing to move", () => {
-    expect(sentence({ kind: "blend", cutLine: cutLine({ offset: -4 }), from: "bust" })).toContain("4 mm inside the 12 line");
+    expect(sentence({ kind: "blend", cutLine: cutLine({ offset: -4 }), from: "bust" })).toContain(
+      "4 mm inside the 12 line",
+    );
     const same = checklistLine(
-      { piece: "front", step: { kind: "blend", cutLine: cutLine({ offset: 0.01, share: 0.001 }), from: "bust" }, amount: 0 },
+      {
+        piece: "front",
+        step: { kind: "blend", cutLine: cutLine({ offset: 0.01, share: 0.001 }), from: "bust" },
+        amount: 0,
+      },
       [],
       "cm",
     );
     expect(same.text).toContain("mark the side seam on the 12 line.");
     expect(same.amount).toBe("on 12");
-    expect(sentence({ kind: "blend", cutLine: cutLine({ offset: 10, share: 0.999 }), from: "bust" })).toContain("on the 14 line.");
+    expect(sentence({ kind: "blend", cutLine: cutLine({ offset: 10, share: 0.999 }), from: "bust" })).toContain(
+      "on the 14 line.",
+    );
   });
 
   it("opens for a fuller bust and laps for a smaller one, each with its own drop", () => {
@@ -89,7 +98,8 @@ describe("checklist words", () => {
   });
 
   it("sets out beside a princess bodice's bust job the amount that the piece itself changes by", () => {
-    const amount = (piece: ChecklistItem["piece"]) => checklistLine({ piece, step: { kind: "bust", spread: -7, whole: -14, drop: -6 }, amount: 7 }, [], "cm").amount;
+    const amount = (piece: ChecklistItem["piece"]) =>
+      checklistLine({ piece, step: { kind: "bust", spread: -7, whole: -14, drop: -6 }, amount: 7 }, [], "cm").amount;
     expect([amount("centreFront"), amount("sideFront")]).toEqual(["6 mm", "7 mm"]);
   });
 
@@ -222,16 +232,23 @@ describe("the order of work where there is little to say", () => {
   it("marks nothing where the waist stays on the size traced", () => {
     const onFrame = planOf({ ...sampleWork, alterations: [], picks: { frame: "14", waist: 3 } });
     const lines = checklistByPiece(onFrame, "cm")[0]?.lines ?? [];
-    expect(lines.map(({ text }) => text)).toContain("At the waist the side seam stays on the traced 14 line: nothing to mark.");
+    expect(lines.map(({ text }) => text)).toContain(
+      "At the waist the side seam stays on the traced 14 line: nothing to mark.",
+    );
     const between = checklistByPiece(planOf({ ...sampleWork, alterations: [] }), "cm")[0]?.lines ?? [];
     expect(between.map(({ text }) => text).join(" ")).not.toContain("nothing to mark");
   });
 
   it("says a job of both halves once where it reads alike, and apart where it does not", () => {
-    const plan = planOf({ ...sampleWork, alterations: [{ kind: "fit", id: "a", fit: "sideSeamWaist", amount: 6, half: "left" }] });
+    const plan = planOf({
+      ...sampleWork,
+      alterations: [{ kind: "fit", id: "a", fit: "sideSeamWaist", amount: 6, half: "left" }],
+    });
     const texts = checklistByPiece(plan, "cm").flatMap(({ lines }) => lines.map(({ text }) => text));
     expect(texts.filter((text) => /^On the (?:left|right) half: On the traced/.test(text))).toEqual([]);
     expect(texts.filter((text) => text.startsWith("On the traced waist line"))).toHaveLength(4);
-    expect(new Set(checklistByPiece(plan, "cm")[0]?.lines.map(({ text }) => text)).size).toBe(checklistByPiece(plan, "cm")[0]?.lines.length);
+    expect(new Set(checklistByPiece(plan, "cm")[0]?.lines.map(({ text }) => text)).size).toBe(
+      checklistByPiece(plan, "cm")[0]?.lines.length,
+    );
   });
 });

@@ -20,14 +20,38 @@ describe("a check that does not hold", () => {
       "The pieces measure 77.0 cm round the waist; the plan says 76.5 cm.",
       check({ name: "girthAsClaimed", level: "waist", measured: 770, expected: 765, pieces: ["front", "back"] }),
     ],
-    ["the front and the back do not sew together, they are 4 mm out", check({ name: "seamsWalk", seam: "side", measured: 204, expected: 200, pieces: ["front", "back"] })],
-    ["The legs of the front waist dart differ by 3 mm", check({ name: "dartLegsEqual", dart: "waistDart", measured: 143, expected: 140 })],
-    ["at the centre of the neck edge of the front is 84°, not square", check({ name: "cornersSquare", point: "centreNeck", measured: 84, expected: 90, unit: "degrees" })],
-    ["runs 12 mm past the bust point", check({ name: "dartEndShortOfBustPoint", dart: "sideDart", measured: -12, expected: 10 })],
-    ["which is too far: its room falls outside the bust. 60 mm is the most", check({ name: "dartEndShortOfBustPoint", dart: "sideDart", measured: 80, expected: 60 })],
-    ["which is too near: its point will show. 10 mm is the least", check({ name: "dartEndShortOfBustPoint", dart: "sideDart", measured: 4, expected: 10 })],
-    ["has a corner of 7.5° at the side at the waist", check({ name: "seamsSmooth", seam: "side", point: "sideWaist", measured: 7.5, expected: 0, unit: "degrees" })],
-    ["it lets 90.0 cm through, 98.0 cm must pass", check({ name: "openingPasses", level: "hip", measured: 900, expected: 980 })],
+    [
+      "the front and the back do not sew together, they are 4 mm out",
+      check({ name: "seamsWalk", seam: "side", measured: 204, expected: 200, pieces: ["front", "back"] }),
+    ],
+    [
+      "The legs of the front waist dart differ by 3 mm",
+      check({ name: "dartLegsEqual", dart: "waistDart", measured: 143, expected: 140 }),
+    ],
+    [
+      "at the centre of the neck edge of the front is 84°, not square",
+      check({ name: "cornersSquare", point: "centreNeck", measured: 84, expected: 90, unit: "degrees" }),
+    ],
+    [
+      "runs 12 mm past the bust point",
+      check({ name: "dartEndShortOfBustPoint", dart: "sideDart", measured: -12, expected: 10 }),
+    ],
+    [
+      "which is too far: its room falls outside the bust. 60 mm is the most",
+      check({ name: "dartEndShortOfBustPoint", dart: "sideDart", measured: 80, expected: 60 }),
+    ],
+    [
+      "which is too near: its point will show. 10 mm is the least",
+      check({ name: "dartEndShortOfBustPoint", dart: "sideDart", measured: 4, expected: 10 }),
+    ],
+    [
+      "has a corner of 7.5° at the side at the waist",
+      check({ name: "seamsSmooth", seam: "side", point: "sideWaist", measured: 7.5, expected: 0, unit: "degrees" }),
+    ],
+    [
+      "it lets 90.0 cm through, 98.0 cm must pass",
+      check({ name: "openingPasses", level: "hip", measured: 900, expected: 980 }),
+    ],
     ["has one fault", check({ name: "outlineClosed", measured: 1, unit: "faults" })],
     ["has 2 faults", check({ name: "outlineClosed", measured: 2, unit: "faults" })],
   ];
@@ -38,18 +62,41 @@ describe("a check that does not hold", () => {
 
 describe("the figures of a check", () => {
   it("say how far off it may be", () => {
-    const girth = check({ name: "girthAsClaimed", level: "waist", measured: 765.2, expected: 765, tolerance: 1, pieces: ["front", "back"] });
-    expect(checkPlace(girth, "cm")).toEqual({ where: "front and back, waist", measured: "76.5 cm", expected: "76.5 cm ± 1 mm" });
+    const girth = check({
+      name: "girthAsClaimed",
+      level: "waist",
+      measured: 765.2,
+      expected: 765,
+      tolerance: 1,
+      pieces: ["front", "back"],
+    });
+    expect(checkPlace(girth, "cm")).toEqual({
+      where: "front and back, waist",
+      measured: "76.5 cm",
+      expected: "76.5 cm ± 1 mm",
+    });
   });
 
   it("say the range of a dart's end, and the least an opening must pass", () => {
-    expect(checkPlace(check({ name: "dartEndShortOfBustPoint", dart: "waistDart", measured: 29, expected: 29, tolerance: 0 }), "cm").expected).toBe("10 mm to 60 mm");
-    expect(checkPlace(check({ name: "openingPasses", level: "hip", measured: 1020, expected: 980, tolerance: 0 }), "cm").expected).toBe("at least 98.0 cm");
+    expect(
+      checkPlace(
+        check({ name: "dartEndShortOfBustPoint", dart: "waistDart", measured: 29, expected: 29, tolerance: 0 }),
+        "cm",
+      ).expected,
+    ).toBe("10 mm to 60 mm");
+    expect(
+      checkPlace(check({ name: "openingPasses", level: "hip", measured: 1020, expected: 980, tolerance: 0 }), "cm")
+        .expected,
+    ).toBe("at least 98.0 cm");
   });
 
   it("say degrees as degrees and faults as a number", () => {
     const corner = check({ name: "cornersSquare", point: "centreNeck", measured: 89.6, expected: 90, unit: "degrees" });
-    expect(checkPlace(corner, "in")).toEqual({ where: "front, centre of the neck edge", measured: "89.6°", expected: "90° ± 1°" });
+    expect(checkPlace(corner, "in")).toEqual({
+      where: "front, centre of the neck edge",
+      measured: "89.6°",
+      expected: "90° ± 1°",
+    });
     expect(checkPlace(check({ name: "outlineClosed", tolerance: 0, unit: "faults" }), "cm").measured).toBe("0");
   });
 

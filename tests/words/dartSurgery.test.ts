@@ -10,15 +10,25 @@ import { dartSurgerySteps, dartSurgeryTitle } from "../../src/words/dartSurgery"
 import { endWords, placeWords } from "../../src/words/darts";
 
 type Without<T, K extends PropertyKey> = T extends unknown ? Omit<T, K> : never;
-const asked = (dart: DartName, what: Without<DartSurgery, "id" | "dart">, piece: PieceName = "front"): DartSurgery => ({ ...what, id: "a", dart: { piece, dart } });
+const asked = (dart: DartName, what: Without<DartSurgery, "id" | "dart">, piece: PieceName = "front"): DartSurgery => ({
+  ...what,
+  id: "a",
+  dart: { piece, dart },
+});
 
-const measures = draftMeasuresFor({ label: "x", bust: 880, waist: 700, hip: 940 }, { sizes: [], draftedDifference: 50, cups: [] }, { bust: 80, waist: 40, hip: 50 });
+const measures = draftMeasuresFor(
+  { label: "x", bust: 880, waist: 700, hip: 940 },
+  { sizes: [], draftedDifference: 50, cups: [] },
+  { bust: 80, waist: 40, hip: 50 },
+);
 const made = sideDartFront(draftFrontBlock(measures), 50);
 if (!made.ok) throw new Error("no front");
 const pieces = { front: made.value, back: draftBackBlock(measures) };
 
 function steps(alteration: DartSurgery, set: Parameters<typeof applyAlteration>[0] = pieces): string {
-  const done = applyAlteration(set, alteration, { bustPoint: pointOf(made.ok ? made.value : pieces.back, "bustPoint") });
+  const done = applyAlteration(set, alteration, {
+    bustPoint: pointOf(made.ok ? made.value : pieces.back, "bustPoint"),
+  });
   if (!done.ok) throw new Error(done.failure.code);
   return dartSurgerySteps(alteration, done.value.trace, "cm").join("\n");
 }
@@ -27,9 +37,15 @@ describe("titles", () => {
   it.each([
     [asked("sideDart", { kind: "dartPivot", to: "armhole", share: 1 }), "Move the whole side dart to the armhole"],
     [asked("sideDart", { kind: "dartPivot", to: "waist", share: 0.5 }), "Move half of the side dart to the waist dart"],
-    [asked("waistDart", { kind: "dartPivot", to: "french", share: 0.33 }), "Move a third of the waist dart low on the side seam, as a French dart"],
+    [
+      asked("waistDart", { kind: "dartPivot", to: "french", share: 0.33 }),
+      "Move a third of the waist dart low on the side seam, as a French dart",
+    ],
     [asked("waistDart", { kind: "dartPivot", to: "neck", share: 0.4 }), "Move 40% of the waist dart to the neckline"],
-    [asked("waistDart", { kind: "dartPivot", to: "centre", share: 2 / 3 }), "Move two thirds of the waist dart to the centre front"],
+    [
+      asked("waistDart", { kind: "dartPivot", to: "centre", share: 2 / 3 }),
+      "Move two thirds of the waist dart to the centre front",
+    ],
     [asked("sideDart", { kind: "dartSplit", into: 2 }), "Split the side dart into two"],
     [asked("underBustDart", { kind: "dartGather" }, "cup"), "Gather the under-bust dart"],
     [asked("waistDart", { kind: "dartLegs", bow: 4 }), "Bow the legs of the waist dart by 4 mm"],
@@ -43,7 +59,16 @@ describe("titles", () => {
 describe("steps on the tissue", () => {
   it("for a whole dart moved: mark, cut both ways, close, paper, end, true", () => {
     const text = steps(asked("sideDart", { kind: "dartPivot", to: "armhole", share: 1 }));
-    const order = ["on to the bust point", "Mark the new place on the armhole", "Cut along that line", "Cut the upper leg of the side dart", "Close the side dart", "opened to the armhole dart", "End the armhole dart 30 mm short", "Fold the armhole dart shut"];
+    const order = [
+      "on to the bust point",
+      "Mark the new place on the armhole",
+      "Cut along that line",
+      "Cut the upper leg of the side dart",
+      "Close the side dart",
+      "opened to the armhole dart",
+      "End the armhole dart 30 mm short",
+      "Fold the armhole dart shut",
+    ];
     const places = order.map((words) => text.indexOf(words));
     expect(places.every((place) => place >= 0)).toBe(true);
     expect(places).toEqual(places.toSorted((a, b) => a - b));
@@ -69,7 +94,9 @@ describe("steps on the tissue", () => {
 
   it("for two and for three darts", () => {
     expect(steps(asked("waistDart", { kind: "dartSplit", into: 2 }))).toContain("mark 14 mm to each side of the mouth");
-    expect(steps(asked("waistDart", { kind: "dartSplit", into: 3 }))).toContain("until a third of the mouth of the waist dart is left");
+    expect(steps(asked("waistDart", { kind: "dartSplit", into: 3 }))).toContain(
+      "until a third of the mouth of the waist dart is left",
+    );
   });
 
   it("for gathers and bowed legs", () => {
@@ -79,9 +106,13 @@ describe("steps on the tissue", () => {
   });
 
   it("for a seam over the bust", () => {
-    const moved = applyAlteration(pieces, asked("sideDart", { kind: "dartPivot", to: "armhole", share: 1 }), { bustPoint: pointOf(pieces.front, "bustPoint") });
+    const moved = applyAlteration(pieces, asked("sideDart", { kind: "dartPivot", to: "armhole", share: 1 }), {
+      bustPoint: pointOf(pieces.front, "bustPoint"),
+    });
     if (!moved.ok) throw new Error("not moved");
-    expect(steps(asked("armholeDart", { kind: "dartSeam" }), moved.value.pieces)).toContain("it becomes a centre front and a side front");
+    expect(steps(asked("armholeDart", { kind: "dartSeam" }), moved.value.pieces)).toContain(
+      "it becomes a centre front and a side front",
+    );
   });
 
   it("are none where nothing was to do", () => {

@@ -77,9 +77,13 @@ describe("where a dart ends", () => {
 describe("truing", () => {
   it("says which mouth end goes out along its leg and which comes in", () => {
     const said = truingSentence({ ...dart, truing: { inner: 2, outer: -2 } }, "cm");
-    expect(said).toContain("the mouth end nearer the centre front is carried 2 mm out along its leg, the mouth end nearer the side seam 2 mm in");
+    expect(said).toContain(
+      "the mouth end nearer the centre front is carried 2 mm out along its leg, the mouth end nearer the side seam 2 mm in",
+    );
     const other = truingSentence({ ...dart, truing: { inner: -2, outer: 2 } }, "cm");
-    expect(other).toContain("the mouth end nearer the side seam is carried 2 mm out along its leg, the mouth end nearer the centre front 2 mm in");
+    expect(other).toContain(
+      "the mouth end nearer the side seam is carried 2 mm out along its leg, the mouth end nearer the centre front 2 mm in",
+    );
   });
 
   it("says nothing of what no pencil shows", () => {
@@ -108,7 +112,9 @@ it("names where width is taken, the other dart being on the other half", () => {
 });
 
 it("says what a folded disc shows", () => {
-  expect(discSentence({ angle: radiansFromDegrees(19.19), leg: 91, height: 25.8 }, "cm")).toBe("19.2° between legs of 9.1 cm stands 26 mm high");
+  expect(discSentence({ angle: radiansFromDegrees(19.19), leg: 91, height: 25.8 }, "cm")).toBe(
+    "19.2° between legs of 9.1 cm stands 26 mm high",
+  );
 });
 
 it("speaks of a dart too deep to be sewn as one, and not of one that is not", () => {

@@ -47,7 +47,9 @@ describe("what to look at before cutting", () => {
   it("does not speak of a line past the printed ones where it is told as the last line itself", () => {
     const at = (size: number, share: number): Plan => ({
       ...plan,
-      levels: plan.levels.map((level) => (level.level === "waist" ? { ...level, size, share, extrapolated: true } : level)),
+      levels: plan.levels.map((level) =>
+        level.level === "waist" ? { ...level, size, share, extrapolated: true } : level,
+      ),
     });
     expect(notes(at(9.004, 1.004))).not.toContain("waist line lies past");
     expect(notes(at(9.3, 1.3))).toContain("waist line lies past");

@@ -20,7 +20,9 @@ describe("a slip", () => {
   });
 
   it("of the blend is one for all pieces at a level", () => {
-    const groups = planOf(testWork).slips.filter(({ source }) => source === "blend").map(slipGroup);
+    const groups = planOf(testWork)
+      .slips.filter(({ source }) => source === "blend")
+      .map(slipGroup);
     expect(new Set(groups)).toEqual(new Set(["blend-waist", "blend-hip"]));
   });
 
@@ -34,7 +36,15 @@ describe("a slip", () => {
   });
 
   it("of the wearer tells how far the end went in a straight line", () => {
-    const alteration = { kind: "dartEnd", id: "a", dart: ref("front", "waistDart"), shorten: 30, across: 40, hold: "mouth", giveBack: {} } as const;
+    const alteration = {
+      kind: "dartEnd",
+      id: "a",
+      dart: ref("front", "waistDart"),
+      shorten: 30,
+      across: 40,
+      hold: "mouth",
+      giveBack: {},
+    } as const;
     const slip = first(planOf(withAlterations(alteration)).slips, "wearer");
     expect(slipAmount(slip, "cm")).toBe("50 mm");
     expect(slipGroup(slip)).toBe("a");
@@ -42,7 +52,9 @@ describe("a slip", () => {
 });
 
 it("tells what came with a slip", () => {
-  expect(slipNoteSentence({ code: "centreNowSeam" }, "front", "cm")).toBe("The centre front no longer lies on a fold: cut it with a seam.");
+  expect(slipNoteSentence({ code: "centreNowSeam" }, "front", "cm")).toBe(
+    "The centre front no longer lies on a fold: cut it with a seam.",
+  );
   expect(slipNoteSentence({ code: "bustLoses", amount: 12 }, "front", "cm")).toContain("loses 12 mm round the bust");
   expect(slipNoteSentence({ code: "legsTrued", amount: 2 }, "front", "cm")).toContain("by 2 mm each");
   expect(slipNoteSentence({ code: "centreLengthened", amount: -7 }, "front", "cm")).toContain("shortened by 7 mm");

@@ -1,7 +1,14 @@
 import * as fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { parseAmount, parseLength, type LengthFailure, type TypedUnit } from "../../src/core/measures/length";
-import { formatAmount, formatLength, formatLengthEntry, formatSigned, inchParts, lengthFailureSentence } from "../../src/words/length";
+import {
+  formatAmount,
+  formatLength,
+  formatLengthEntry,
+  formatSigned,
+  inchParts,
+  lengthFailureSentence,
+} from "../../src/words/length";
 
 const unit = fc.constantFrom<TypedUnit>("cm", "in");
 /** mm to 0.1, as entries are kept. */
@@ -109,7 +116,12 @@ describe("inchParts", () => {
   it("takes a length apart for fractions set by hand", () => {
     expect(inchParts(879.5)).toEqual({ sign: "", whole: 34, fraction: { numerator: 5, denominator: 8 }, unit: "in" });
     expect(inchParts(876.3)).toEqual({ sign: "", whole: 34, fraction: { numerator: 1, denominator: 2 }, unit: "in" });
-    expect(inchParts(-7.9, 16)).toEqual({ sign: "−", whole: 0, fraction: { numerator: 5, denominator: 16 }, unit: "in" });
+    expect(inchParts(-7.9, 16)).toEqual({
+      sign: "−",
+      whole: 0,
+      fraction: { numerator: 5, denominator: 16 },
+      unit: "in",
+    });
     expect(inchParts(25.3)).toEqual({ sign: "", whole: 1, fraction: null, unit: "in" });
     expect(inchParts(-0.2)).toEqual({ sign: "", whole: 0, fraction: null, unit: "in" });
   });
@@ -151,6 +163,8 @@ describe("lengthFailureSentence", () => {
   });
 
   it("does not repeat a page that was pasted by mistake", () => {
-    expect(lengthFailureSentence({ code: "length/not-a-length", text: "word ".repeat(500) }, "cm").length).toBeLessThan(100);
+    expect(lengthFailureSentence({ code: "length/not-a-length", text: "word ".repeat(500) }, "cm").length).toBeLessThan(
+      100,
+    );
   });
 });

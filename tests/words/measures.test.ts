@@ -31,10 +31,14 @@ describe("measureRefusal", () => {
   });
 
   it("asks about half a girth", () => {
-    expect(measureRefusal("hipGirth", 490, "in")).toContain("Is it half of the measure (the whole would be 38 5/8 in)?");
+    expect(measureRefusal("hipGirth", 490, "in")).toContain(
+      "Is it half of the measure (the whole would be 38 5/8 in)?",
+    );
   });
 
   it("is without advice where nothing explains the value", () => {
-    expect(measureRefusal("bustGirth", 4900, "cm")).toBe("Bust girth is taken from 55.0 cm to 200.0 cm, and this says 490.0 cm.");
+    expect(measureRefusal("bustGirth", 4900, "cm")).toBe(
+      "Bust girth is taken from 55.0 cm to 200.0 cm, and this says 490.0 cm.",
+    );
   });
 });

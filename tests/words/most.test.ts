@@ -14,7 +14,10 @@ const read = (text: string, unit: TypedUnit): Mm => {
 };
 
 /** Any length, and whole sixteenths of an inch, which entries round to 0.1 mm. */
-const anyMost = fc.oneof(fc.double({ min: 0, max: 900, noNaN: true }), fc.nat(500).map((sixteenths) => (sixteenths * 25.4) / 16));
+const anyMost = fc.oneof(
+  fc.double({ min: 0, max: 900, noNaN: true }),
+  fc.nat(500).map((sixteenths) => (sixteenths * 25.4) / 16),
+);
 
 describe("formatMost", () => {
   it.each([
@@ -44,7 +47,8 @@ describe("formatMost", () => {
 });
 
 describe("a bust reduction that is too large", () => {
-  const slipAt = (bustAlteration: Mm) => planOf({ ...testWork, picks: { bustAlteration } }).slips.find(({ source }) => source === "bust")?.outcome;
+  const slipAt = (bustAlteration: Mm) =>
+    planOf({ ...testWork, picks: { bustAlteration } }).slips.find(({ source }) => source === "bust")?.outcome;
 
   it.each(["cm", "in"] as const)("in %s tells how much can be taken out, and that can", (unit) => {
     const refused = slipAt(-200);

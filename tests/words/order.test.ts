@@ -17,7 +17,9 @@ describe("orderNote", () => {
 
 describe("conflictNote", () => {
   it("names the seams by piece, and the other slip", () => {
-    expect(conflictNote([{ piece: "front", seam: "side" }], "Widen by 5 mm")).toBe("Also moves the side seam of the front: see “Widen by 5 mm”.");
+    expect(conflictNote([{ piece: "front", seam: "side" }], "Widen by 5 mm")).toBe(
+      "Also moves the side seam of the front: see “Widen by 5 mm”.",
+    );
     expect(
       conflictNote(
         [
@@ -28,18 +30,24 @@ describe("conflictNote", () => {
         ],
         "X",
       ),
-    ).toBe("Also moves the side seam of the front and the back, the centre front line and the centre back line: see “X”.");
+    ).toBe(
+      "Also moves the side seam of the front and the back, the centre front line and the centre back line: see “X”.",
+    );
   });
 });
 
 describe("truedSentence", () => {
   it("says what was done to which line, where and by how much", () => {
     const change = { piece: "front", seam: "side", point: "sideWaist" } as const;
-    expect(truedSentence({ ...change, what: "seamWalked", amount: -2 }, "cm")).toMatch(/^Front side seam: 2 mm evened out at the .*, so that it walks with its partner\.$/);
-    expect(truedSentence({ ...change, what: "seamSmoothed", point: null, amount: 1 }, "cm")).toBe("Front side seam: drawn smooth.");
-    expect(truedSentence({ piece: "back", seam: "centre", what: "cornerSquared", point: "centreWaist", amount: 1.26 }, "cm")).toMatch(
-      /^Centre back line: its end at the .* turned by 1\.3°, so that the corner is square\.$/,
+    expect(truedSentence({ ...change, what: "seamWalked", amount: -2 }, "cm")).toMatch(
+      /^Front side seam: 2 mm evened out at the .*, so that it walks with its partner\.$/,
     );
+    expect(truedSentence({ ...change, what: "seamSmoothed", point: null, amount: 1 }, "cm")).toBe(
+      "Front side seam: drawn smooth.",
+    );
+    expect(
+      truedSentence({ piece: "back", seam: "centre", what: "cornerSquared", point: "centreWaist", amount: 1.26 }, "cm"),
+    ).toMatch(/^Centre back line: its end at the .* turned by 1\.3°, so that the corner is square\.$/);
     expect(truedSentence({ ...change, seam: "waist", what: "legsEqualled", point: null, amount: 1.5875 }, "in")).toBe(
       "Front waist seam: the legs of its dart brought to one length, 1/16 in each.",
     );
@@ -65,6 +73,14 @@ describe("the Fit step", () => {
   it("says how much is in use on which half, in the wearer’s unit", () => {
     const fit = { kind: "fit", id: "a", fit: "lengthBelowBust", amount: 12.7 } as const;
     expect(fitUse([fit], "in")).toBe("½ in");
-    expect(fitUse([{ ...fit, amount: 8, half: "left" }, { ...fit, amount: -5, half: "right" }], "cm")).toBe("8 mm left half, −5 mm right half");
+    expect(
+      fitUse(
+        [
+          { ...fit, amount: 8, half: "left" },
+          { ...fit, amount: -5, half: "right" },
+        ],
+        "cm",
+      ),
+    ).toBe("8 mm left half, −5 mm right half");
   });
 });

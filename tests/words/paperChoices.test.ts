@@ -46,10 +46,14 @@ describe("papers", () => {
 
 describe("what it comes to", () => {
   it("is told in whole centimetres or inches, to clear a table by", () => {
-    expect(previewSentence(14, "A4", 724, 1063, "cm")).toBe("14 pages with pieces, and a first page with this map. Joined they are about 72 × 106 cm.");
+    expect(previewSentence(14, "A4", 724, 1063, "cm")).toBe(
+      "14 pages with pieces, and a first page with this map. Joined they are about 72 × 106 cm.",
+    );
     // 720 mm is 28.3 in, 1060 mm 41.7 in.
     expect(previewSentence(14, "Letter", 720, 1060, "in")).toContain("about 28 × 42 in");
-    expect(previewSentence(1, "A3", 200, 300, "cm")).toContain("1 page with pieces, and a first page with this map. The sheet is about 20 × 30 cm.");
+    expect(previewSentence(1, "A3", 200, 300, "cm")).toContain(
+      "1 page with pieces, and a first page with this map. The sheet is about 20 × 30 cm.",
+    );
     expect(previewSentence(1, "A0 roll", 841, 1900, "cm")).toContain("The pieces take about 84 × 190 cm of it");
   });
 
@@ -58,8 +62,12 @@ describe("what it comes to", () => {
   });
 
   it("counts the checks that do not hold", () => {
-    expect(beforeCuttingSentence(1)).toBe("One check does not hold yet; the PDF says so too. Look at it before you cut.");
-    expect(beforeCuttingSentence(3)).toBe("3 checks do not hold yet; the PDF says so too. Look at them before you cut.");
+    expect(beforeCuttingSentence(1)).toBe(
+      "One check does not hold yet; the PDF says so too. Look at it before you cut.",
+    );
+    expect(beforeCuttingSentence(3)).toBe(
+      "3 checks do not hold yet; the PDF says so too. Look at them before you cut.",
+    );
   });
 });
 
@@ -80,7 +88,12 @@ describe("allowances and edges", () => {
   });
 
   it("say in their heading what is her own, and what could not be read", () => {
-    expect([allowancesSummary(0, 0), allowancesSummary(1, 0), allowancesSummary(3, 0), allowancesSummary(3, 1)]).toEqual([
+    expect([
+      allowancesSummary(0, 0),
+      allowancesSummary(1, 0),
+      allowancesSummary(3, 0),
+      allowancesSummary(3, 1),
+    ]).toEqual([
       "Seam and hem allowances: the usual",
       "Seam and hem allowances: one of your own",
       "Seam and hem allowances: 3 of your own",
@@ -96,6 +109,8 @@ describe("a piece that is too wide", () => {
     ["sideFront", "The side front"],
     ["x1", "A piece"],
   ])("is named by the start of its key: %s", (key, piece) => {
-    expect(paperFailureWords({ code: "sheet/piece-too-wide", key, least: 950, width: 821 }, "cm").title).toBe(`${piece} is too wide for this roll.`);
+    expect(paperFailureWords({ code: "sheet/piece-too-wide", key, least: 950, width: 821 }, "cm").title).toBe(
+      `${piece} is too wide for this roll.`,
+    );
   });
 });

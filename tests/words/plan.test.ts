@@ -4,7 +4,9 @@ import { planFailureWords } from "../../src/words/plan";
 describe("why there is no plan", () => {
   it("names what is missing", () => {
     const words = planFailureWords({ code: "plan/measure-missing", measures: ["waistGirth", "hipGirth"] }, "cm", 10);
-    expect(words.text).toBe("The plan still needs your waist and hip girths. Without the hip, set the pattern to waist length on Envelope.");
+    expect(words.text).toBe(
+      "The plan still needs your waist and hip girths. Without the hip, set the pattern to waist length on Envelope.",
+    );
     expect(words.where).toBe("tape");
   });
 
@@ -19,7 +21,11 @@ describe("why there is no plan", () => {
   });
 
   it("names the girth that the frame is picked by", () => {
-    const words = planFailureWords({ code: "plan/outside-chart", level: "upperChest", wanted: 500, least: 660, most: 1260 }, "cm", 10);
+    const words = planFailureWords(
+      { code: "plan/outside-chart", level: "upperChest", wanted: 500, least: 660, most: 1260 },
+      "cm",
+      10,
+    );
     expect(words.title).toBe("This pattern does not reach your upper chest");
     expect(words.text).toContain("Your upper chest measures 50.0 cm");
   });

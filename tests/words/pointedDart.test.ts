@@ -82,13 +82,16 @@ describe("what is asked", () => {
     expect(pointedDartQuestions(waist).pointed.choices.map(({ value }) => value)).toEqual(["pointed", "right", "flat"]);
   });
 
-  it("cautions against a pin on the body", () => expect(pointedDartQuestions(waist).how).toContain("not a pin against the body"));
+  it("cautions against a pin on the body", () =>
+    expect(pointedDartQuestions(waist).how).toContain("not a pin against the body"));
 });
 
 describe("an answer", () => {
   it("has its title, by what is done and where the rest goes", () => {
     expect(answerTitle(answer, waist)).toBe("Redraw it nearer the centre front; the side seam takes what is left over");
-    expect(answerTitle({ ...answer, alterations: [], freed: -3 }, waist)).toBe("Redraw it where it is; the side seam gives what is needed");
+    expect(answerTitle({ ...answer, alterations: [], freed: -3 }, waist)).toBe(
+      "Redraw it where it is; the side seam gives what is needed",
+    );
     expect(answerTitle({ ...answer, key: "sharedWithOther" }, waist)).toBe(
       "Redraw it nearer the centre front; the side seam and the back waist dart share what is left over",
     );
@@ -102,7 +105,9 @@ describe("an answer", () => {
     expect(pointedDartAim(answers, waist, "cm")).toBe(
       "It is to end 20 mm short of the bust point you marked: 40 mm shorter and 15 mm towards the centre front from where it was sewn.",
     );
-    expect(pointedDartAim({ ...answers, shorten: 0.2, across: 0 }, waist, "cm")).toBe("It is to end 20 mm short of the bust point you marked: where it ends now.");
+    expect(pointedDartAim({ ...answers, shorten: 0.2, across: 0 }, waist, "cm")).toBe(
+      "It is to end 20 mm short of the bust point you marked: where it ends now.",
+    );
     expect(answerFullness(answer, "cm")).toBe("Fullness 20 mm, as wanted; on the toile it was 22 mm.");
   });
 
@@ -140,7 +145,9 @@ describe("an answer", () => {
 
   it("tells what it brings with it", () => {
     expect(answerNotes(answer, waist, "cm")).toEqual([]);
-    expect(answerNotes({ ...answer, bustLoses: 30, basqueDartOff: 6, notes: [{ code: "centreNowSeam" }] }, waist, "cm")).toEqual([
+    expect(
+      answerNotes({ ...answer, bustLoses: 30, basqueDartOff: 6, notes: [{ code: "centreNowSeam" }] }, waist, "cm"),
+    ).toEqual([
       "The whole bust girth loses 30 mm of its ease: see that you can spare it.",
       "The centre front is then a seam and can no longer be cut on the fold.",
       "At the waist it then meets the seam 6 mm nearer the centre front than the basque's dart: move that one alike if the two are to run on.",
@@ -150,7 +157,9 @@ describe("an answer", () => {
 
 describe("the usual mistake", () => {
   it("shortened, the mouth held: more pointed, not less", () => {
-    expect(naiveWarning(naive, 20, "pointed", "cm")).toBe("Shortened by 30 mm with its mouth held it would become 4.8° wider and 3 mm fuller: more pointed, not less.");
+    expect(naiveWarning(naive, 20, "pointed", "cm")).toBe(
+      "Shortened by 30 mm with its mouth held it would become 4.8° wider and 3 mm fuller: more pointed, not less.",
+    );
     expect(naiveFigures(naive, "cm")).toBe("19.2° wide, 26 mm full");
   });
 
@@ -163,31 +172,55 @@ describe("the usual mistake", () => {
 
   it("lengthened, the mouth held: flatter", () => {
     const { before, after } = naive.figures;
-    expect(naiveWarning({ ...naive, shorten: -30, figures: { before: after, after: before } }, 20, "flat", "cm")).toContain("4.8° narrower and 3 mm less full: flatter");
+    expect(
+      naiveWarning({ ...naive, shorten: -30, figures: { before: after, after: before } }, 20, "flat", "cm"),
+    ).toContain("4.8° narrower and 3 mm less full: flatter");
   });
 });
 
 it("says that measures are to be taken again only where the bust point lies farther off than a tape is out", () => {
   expect(bustPointOffSentence(answers, "cm")).toBeNull();
-  expect(bustPointOffSentence({ ...answers, bustPointOff: 42.6 }, "cm")).toContain("43 mm from where your measures put it");
+  expect(bustPointOffSentence({ ...answers, bustPointOff: 42.6 }, "cm")).toContain(
+    "43 mm from where your measures put it",
+  );
 });
 
 describe("where there is no answer", () => {
   it("names the number, and the most of it that works, rounded down", () => {
-    const failure = { code: "pointedDart/too-much", what: "length", asked: 170, most: 131.98, because: { code: "slip/too-short", most: 132 } } as const;
-    expect(pointedDartFailureSentence(failure, "cm")).toBe("The end cannot be shortened by 170 mm; 131 mm is the most that works.");
-    expect(pointedDartFailureSentence({ ...failure, asked: -170, most: -80.4 }, "cm")).toContain("lengthened by 170 mm; 80 mm");
-    expect(pointedDartFailureSentence({ ...failure, what: "aside", asked: 90, most: 70.2 }, "cm")).toContain("moved across by 90 mm; 70 mm");
-    expect(pointedDartFailureSentence({ ...failure, what: "fullness", asked: 70, most: 48.3 }, "cm")).toContain("48 mm is the nearest that can");
+    const failure = {
+      code: "pointedDart/too-much",
+      what: "length",
+      asked: 170,
+      most: 131.98,
+      because: { code: "slip/too-short", most: 132 },
+    } as const;
+    expect(pointedDartFailureSentence(failure, "cm")).toBe(
+      "The end cannot be shortened by 170 mm; 131 mm is the most that works.",
+    );
+    expect(pointedDartFailureSentence({ ...failure, asked: -170, most: -80.4 }, "cm")).toContain(
+      "lengthened by 170 mm; 80 mm",
+    );
+    expect(pointedDartFailureSentence({ ...failure, what: "aside", asked: 90, most: 70.2 }, "cm")).toContain(
+      "moved across by 90 mm; 70 mm",
+    );
+    expect(pointedDartFailureSentence({ ...failure, what: "fullness", asked: 70, most: 48.3 }, "cm")).toContain(
+      "48 mm is the nearest that can",
+    );
   });
 
   it("gives the reason where the reason names no most of its own", () => {
     const because = { code: "slip/not-given-back", left: 7 } as const;
-    expect(pointedDartFailureSentence({ code: "pointedDart/together-too-much", share: 0.508, because }, "cm")).toMatch(/50 % of all three can be had.*7 mm would be left over/);
+    expect(pointedDartFailureSentence({ code: "pointedDart/together-too-much", share: 0.508, because }, "cm")).toMatch(
+      /50 % of all three can be had.*7 mm would be left over/,
+    );
   });
 
   it("says which dart it cannot be asked of", () => {
-    expect(pointedDartFailureSentence({ code: "pointedDart/not-this-dart", dart: ref("back", "waistDart") }, "cm")).toContain("the back waist dart");
-    expect(pointedDartFailureSentence({ code: "pointedDart/no-such-dart", dart: ref("front", "neckDart") }, "cm")).toBe("This pattern has no front neck dart.");
+    expect(
+      pointedDartFailureSentence({ code: "pointedDart/not-this-dart", dart: ref("back", "waistDart") }, "cm"),
+    ).toContain("the back waist dart");
+    expect(pointedDartFailureSentence({ code: "pointedDart/no-such-dart", dart: ref("front", "neckDart") }, "cm")).toBe(
+      "This pattern has no front neck dart.",
+    );
   });
 });

@@ -21,12 +21,27 @@ describe("what is asked for", () => {
     ["Shorten the waist dart by 15 mm, its mouth held", end({ shorten: 15 })],
     ["Lengthen the waist dart by 15 mm, its fullness held", end({ shorten: -15, hold: "fullness" })],
     ["Move the end of the waist dart 8 mm towards the side seam, its mouth held", end({ across: -8 })],
-    ["Shorten the waist dart by 15 mm and move its end 8 mm towards the centre front, its mouth held", end({ shorten: 15, across: 8 })],
+    [
+      "Shorten the waist dart by 15 mm and move its end 8 mm towards the centre front, its mouth held",
+      end({ shorten: 15, across: 8 }),
+    ],
     ["Move the end of the side dart 5 mm up, its mouth held", end({ dart: ref("front", "sideDart"), across: 5 })],
-    ["Widen the waist dart by 6 mm", { kind: "dartMouth", id: "b", dart: ref("back", "waistDart"), inner: 4, outer: 2, giveBack: {} }],
-    ["Narrow the waist dart by 6 mm", { kind: "dartMouth", id: "b", dart: ref("back", "waistDart"), inner: -4, outer: -2, giveBack: {} }],
-    ["Move the mouth of the waist dart by 4 mm", { kind: "dartMouth", id: "b", dart: ref("back", "waistDart"), inner: -4, outer: 4, giveBack: {} }],
-    ["Move the whole waist dart 7 mm towards the side seam", { kind: "dartPlace", id: "c", dart: ref("back", "waistDart"), by: -7, how: "redraw", giveBack: {} }],
+    [
+      "Widen the waist dart by 6 mm",
+      { kind: "dartMouth", id: "b", dart: ref("back", "waistDart"), inner: 4, outer: 2, giveBack: {} },
+    ],
+    [
+      "Narrow the waist dart by 6 mm",
+      { kind: "dartMouth", id: "b", dart: ref("back", "waistDart"), inner: -4, outer: -2, giveBack: {} },
+    ],
+    [
+      "Move the mouth of the waist dart by 4 mm",
+      { kind: "dartMouth", id: "b", dart: ref("back", "waistDart"), inner: -4, outer: 4, giveBack: {} },
+    ],
+    [
+      "Move the whole waist dart 7 mm towards the side seam",
+      { kind: "dartPlace", id: "c", dart: ref("back", "waistDart"), by: -7, how: "redraw", giveBack: {} },
+    ],
     [
       "Move the whole waist dart 7 mm towards the centre front, taken off the centre front",
       { kind: "dartPlace", id: "c", dart: ref("front", "waistDart"), by: 7, how: "offCentreSeam", giveBack: {} },

@@ -1,5 +1,11 @@
 import { describe, expect, it } from "vitest";
-import { besideSentence, entryName, fileFailureSentence, storageFailureSentence, type StorageFailureLike } from "../../src/words/storage";
+import {
+  besideSentence,
+  entryName,
+  fileFailureSentence,
+  storageFailureSentence,
+  type StorageFailureLike,
+} from "../../src/words/storage";
 import type { WorkFileFailureLike } from "../../src/words/workFile";
 
 const FILES: readonly WorkFileFailureLike[] = [
@@ -50,6 +56,8 @@ describe("entryName", () => {
 
 describe("besideSentence", () => {
   it("names both works, each by what the list calls it", () => {
-    expect(besideSentence("", " (copy)")).toBe("“(no name)” was changed in another tab too. What was changed here is kept beside it, as “ (copy)”.");
+    expect(besideSentence("", " (copy)")).toBe(
+      "“(no name)” was changed in another tab too. What was changed here is kept beside it, as “ (copy)”.",
+    );
   });
 });

@@ -2,10 +2,22 @@
 import { describe, expect, it } from "vitest";
 import type { HowSure, Way } from "../../src/core/sizing/howSure";
 import { bodyOf } from "../../src/core/measures/tape";
-import { bustDoneSentence, chestFrameSentence, cupSentence, linesSentence, nextWords, ofHundred, sizeSentence, sureBars, sureSum, timesWords } from "../../src/words/sure";
+import {
+  bustDoneSentence,
+  chestFrameSentence,
+  cupSentence,
+  linesSentence,
+  nextWords,
+  ofHundred,
+  sizeSentence,
+  sureBars,
+  sureSum,
+  timesWords,
+} from "../../src/words/sure";
 
 const LABELS = ["B", "C", "D"];
-const chances = (of: Readonly<Record<string, number>>) => Object.entries(of).map(([label, probability]) => ({ label, probability }));
+const chances = (of: Readonly<Record<string, number>>) =>
+  Object.entries(of).map(([label, probability]) => ({ label, probability }));
 
 const way = (size: string, cup: string, probability: number): Way => ({ size, cup, bust: "nothing", probability });
 
@@ -50,8 +62,13 @@ describe("the size", () => {
   });
 
   it("says where the chart may not reach", () => {
-    const sizes = [{ label: "24", probability: 0.78 }, { label: null, probability: 0.22 }];
-    expect(sizeSentence({ ...sure, sizes })).toBe("Size 24 (about 80 of 100). That this chart does not reach you at all: about 20 of 100.");
+    const sizes = [
+      { label: "24", probability: 0.78 },
+      { label: null, probability: 0.22 },
+    ];
+    expect(sizeSentence({ ...sure, sizes })).toBe(
+      "Size 24 (about 80 of 100). That this chart does not reach you at all: about 20 of 100.",
+    );
     expect(sizeSentence({ ...sure, sizes: [{ label: null, probability: 1 }] })).toBe(
       "Size: not on this chart. That this chart does not reach you at all: more than 95 of 100.",
     );
@@ -60,8 +77,13 @@ describe("the size", () => {
 
 describe("the size without an upper chest", () => {
   /** In this order: of keys that are numbers the smallest would come first. */
-  const inOrder = (...of: readonly (readonly [string, number])[]) => of.map(([label, probability]) => ({ label, probability }));
-  const byBust = { ...sure, sizes: inOrder(["14", 0.9], ["12", 0.1]), girths: { ...sure.girths, upperChest: null, estimate: { value: 862, spread: 25 } } };
+  const inOrder = (...of: readonly (readonly [string, number])[]) =>
+    of.map(([label, probability]) => ({ label, probability }));
+  const byBust = {
+    ...sure,
+    sizes: inOrder(["14", 0.9], ["12", 0.1]),
+    girths: { ...sure.girths, upperChest: null, estimate: { value: 862, spread: 25 } },
+  };
 
   const alone = "By the bust alone, size 14, nearly sure (about 90 of 100).";
 
@@ -71,9 +93,15 @@ describe("the size without an upper chest", () => {
     expect(chestFrameSentence(guessed)).toBe(
       "The frame goes by the upper chest once that is taken. Guessed from your other measures it would be size 14 (about 55 of 100) or size 12 (40).",
     );
-    expect(chestFrameSentence({ ...byBust, sizesGuessed: [{ label: "24", probability: 0.7 }, { label: null, probability: 0.3 }] })).toContain(
-      "it would be size 24 (about 70 of 100) or none on this chart (30).",
-    );
+    expect(
+      chestFrameSentence({
+        ...byBust,
+        sizesGuessed: [
+          { label: "24", probability: 0.7 },
+          { label: null, probability: 0.3 },
+        ],
+      }),
+    ).toContain("it would be size 24 (about 70 of 100) or none on this chart (30).");
   });
 
   it("is left at that where the guess says nearly surely the same, or there is none", () => {
@@ -87,7 +115,9 @@ describe("the cup", () => {
   it("of two near alike is the larger, since it can be taken in", () => {
     for (const cups of [chances({ C: 0.5, D: 0.42, B: 0.08 }), chances({ D: 0.5, C: 0.42, B: 0.08 })]) {
       expect(cupSentence({ ...sure, cups }, LABELS)).toContain("as likely as not");
-      expect(cupSentence({ ...sure, cups }, LABELS)).toContain("Sew the D: a cup can be taken in more easily than let out (common practice, no source).");
+      expect(cupSentence({ ...sure, cups }, LABELS)).toContain(
+        "Sew the D: a cup can be taken in more easily than let out (common practice, no source).",
+      );
     }
   });
 
@@ -113,10 +143,20 @@ describe("the bust alteration", () => {
     expect(bustDoneSentence({ ...sure, bust: { nothing: 0.7, full: 0.3, small: 0 } })).toBe(
       "Your measures ask for no bust alteration: about 70 of 100; a full bust adjustment 30.",
     );
-    expect(bustDoneSentence({ ...sure, picked: { ...sure.picked, bust: "small" }, bust: { nothing: 0.01, full: 0, small: 0.99 } })).toBe(
-      "Your measures ask for a small bust adjustment: more than 95 of 100.",
-    );
-    expect(bustDoneSentence({ ...sure, picked: { size: null, cup: null, bust: "nothing" }, bust: { nothing: 0.6, full: 0.4, small: 0 } })).toBeNull();
+    expect(
+      bustDoneSentence({
+        ...sure,
+        picked: { ...sure.picked, bust: "small" },
+        bust: { nothing: 0.01, full: 0, small: 0.99 },
+      }),
+    ).toBe("Your measures ask for a small bust adjustment: more than 95 of 100.");
+    expect(
+      bustDoneSentence({
+        ...sure,
+        picked: { size: null, cup: null, bust: "nothing" },
+        bust: { nothing: 0.6, full: 0.4, small: 0 },
+      }),
+    ).toBeNull();
     expect(bustDoneSentence({ ...sure, cupsGuessed: true, bust: { nothing: 0.5, full: 0.5, small: 0 } })).toBeNull();
   });
 });
@@ -126,7 +166,9 @@ describe("the lines", () => {
 
   it("say how far either way they may lie, in the wearer's unit", () => {
     expect(linesSentence([], "cm")).toBeNull();
-    expect(linesSentence([line("waist", 4.1)], "cm")).toBe("On this frame the true waist line lies within 4 mm either way of where your measures put it, at each side seam, nine times in ten.");
+    expect(linesSentence([line("waist", 4.1)], "cm")).toBe(
+      "On this frame the true waist line lies within 4 mm either way of where your measures put it, at each side seam, nine times in ten.",
+    );
     expect(linesSentence([line("waist", 4.1), line("hip", 4.1)], "in")).toBe(
       "On this frame the true waist and hip lines lie within 3/16 in either way of where your measures put them, at each side seam, nine times in ten.",
     );
@@ -138,12 +180,23 @@ describe("the lines", () => {
 
 describe("what to measure next", () => {
   it("says how often, what it settles, and of what the chances are", () => {
-    expect(nextWords({ settles: "pick", measures: ["bustGirth", "upperChestGirth"], taken: true, before: 0.61, after: 0.79 }, true, "cm")).toEqual({
+    expect(
+      nextWords(
+        { settles: "pick", measures: ["bustGirth", "upperChestGirth"], taken: true, before: 0.61, after: 0.79 },
+        true,
+        "cm",
+      ),
+    ).toEqual({
       ask: "Measure the bust and the upper chest twice more",
       why: "that settles most. The likeliest way (size, cup and bust alteration together) goes from about 60 of 100 to about 80 of 100, as far as can be foretold.",
     });
-    expect(nextWords({ settles: "pick", measures: ["upperChestGirth"], taken: false, before: 0.3, after: 0.55 }, false, "cm").ask).toBe("Measure the upper chest, twice");
-    expect(nextWords({ settles: "line", measures: ["hipGirth"], taken: true, before: 4.1, after: 2.4 }, true, "cm")).toEqual({
+    expect(
+      nextWords({ settles: "pick", measures: ["upperChestGirth"], taken: false, before: 0.3, after: 0.55 }, false, "cm")
+        .ask,
+    ).toBe("Measure the upper chest, twice");
+    expect(
+      nextWords({ settles: "line", measures: ["hipGirth"], taken: true, before: 4.1, after: 2.4 }, true, "cm"),
+    ).toEqual({
       ask: "Measure the hip twice more",
       why: "the hip line is then within 2 mm at each side seam, not 4 mm.",
     });
@@ -152,7 +205,10 @@ describe("what to measure next", () => {
 
 describe("the bars", () => {
   it("are size and cup together, the planner's own marked, what is left over last", () => {
-    const [chart] = sureBars({ ...sure, ways: [...sure.ways.slice(0, 2), way("14", "B", 0.11), way("10", "D", 0.02), way("14", "D", 0.02)] });
+    const [chart] = sureBars({
+      ...sure,
+      ways: [...sure.ways.slice(0, 2), way("14", "B", 0.11), way("10", "D", 0.02), way("14", "D", 0.02)],
+    });
     expect(chart?.bars.map(({ label, said, picked }) => [label, said, picked])).toEqual([
       ["Size 12, cup C", "60", true],
       ["Size 12, cup D", "25", false],
@@ -162,16 +218,29 @@ describe("the bars", () => {
   });
 
   it("tell the bust alteration where there are no cup versions", () => {
-    const ways: Way[] = [{ size: "12", cup: null, bust: "full", probability: 0.7 }, { size: "14", cup: null, bust: "nothing", probability: 0.3 }];
+    const ways: Way[] = [
+      { size: "12", cup: null, bust: "full", probability: 0.7 },
+      { size: "14", cup: null, bust: "nothing", probability: 0.3 },
+    ];
     const [chart] = sureBars({ ...sure, ways, cups: [], picked: { size: "12", cup: null, bust: "full" } });
     expect(chart?.bars.map(({ label }) => label)).toEqual(["Size 12, bust made fuller", "Size 14, bust as printed"]);
   });
 
   it("keep a guessed cup apart from the size that the plan goes by", () => {
-    const guessed = { ...sure, ways: [way("12", "B", 1)], cupsGuessed: true, picked: { size: "12", cup: "B", bust: "nothing" as const }, girths: { ...sure.girths, upperChest: null, estimate: { value: 860, spread: 25 } } };
+    const guessed = {
+      ...sure,
+      ways: [way("12", "B", 1)],
+      cupsGuessed: true,
+      picked: { size: "12", cup: "B", bust: "nothing" as const },
+      girths: { ...sure.girths, upperChest: null, estimate: { value: 860, spread: 25 } },
+    };
     const [sizes, cups] = sureBars(guessed);
     expect(sizes?.bars.map(({ label, said, picked }) => [label, said, picked])).toEqual([["Size 12", "over 95", true]]);
-    expect(cups?.bars.map(({ label, picked }) => [label, picked])).toEqual([["Cup C", false], ["Cup D", false], ["Cup B", false]]);
+    expect(cups?.bars.map(({ label, picked }) => [label, picked])).toEqual([
+      ["Cup C", false],
+      ["Cup D", false],
+      ["Cup B", false],
+    ]);
     expect(cups?.caption).toContain("guessed");
   });
 });
@@ -187,6 +256,8 @@ describe("the sum behind it", () => {
       { words: "Bust less upper chest, both errors together", figure: "± 16 mm" },
     ]);
     const guessed = { ...sure, girths: { ...sure.girths, upperChest: null, estimate: { value: 862, spread: 25 } } };
-    expect(sureSum(guessed, {}, "cm")).toEqual([{ words: "Your upper chest, guessed at 86.2 cm from the others", figure: "± 25 mm" }]);
+    expect(sureSum(guessed, {}, "cm")).toEqual([
+      { words: "Your upper chest, guessed at 86.2 cm from the others", figure: "± 25 mm" },
+    ]);
   });
 });

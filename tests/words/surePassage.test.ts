@@ -8,7 +8,9 @@ describe("surePassage", () => {
     const passage = surePassage(sampleWork);
     expect(passage?.said[0]).toMatch(/^Size 14, likely/);
     expect(passage?.said.every((sentence) => sentence.endsWith("."))).toBe(true);
-    expect(passage?.next).toMatch(/^Measure the bust and the upper chest twice more before you cut: that settles most\./);
+    expect(passage?.next).toMatch(
+      /^Measure the bust and the upper chest twice more before you cut: that settles most\./,
+    );
   });
 
   it("says that the wearer's own picks are laid aside, and only then", () => {
@@ -29,7 +31,9 @@ describe("surePassage", () => {
     const five = (value: number) => [value, value, value, value, value];
     const settled = surePassage({
       ...sampleWork,
-      tapes: [{ readings: { bustGirth: five(905), upperChestGirth: five(850), waistGirth: five(738), hipGirth: five(985) } }],
+      tapes: [
+        { readings: { bustGirth: five(905), upperChestGirth: five(850), waistGirth: five(738), hipGirth: five(985) } },
+      ],
     });
     expect(settled?.next).toMatch(/would settle little more\. Cut the likeliest way/);
   });

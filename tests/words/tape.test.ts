@@ -23,7 +23,15 @@ import {
 /** Never said of a body. */
 const UNKIND = /\b(?:fat|thin|big|abnormal|wrong body|flaw|problem|should lose|ideal|normal)\b/i;
 
-const doubt: Suspicion = { measure: "bustGirth", value: 340, expected: 880, least: 822, most: 941, slip: null, takenAgain: false };
+const doubt: Suspicion = {
+  measure: "bustGirth",
+  value: 340,
+  expected: 880,
+  least: 822,
+  most: 941,
+  slip: null,
+  takenAgain: false,
+};
 
 describe("a guess", () => {
   const estimate = { value: 268.4, least: 243.1, most: 297.2, from: "survey" } as const;
@@ -55,18 +63,24 @@ describe("a doubt", () => {
   });
 
   it("says nothing of the tape where something else explains it", () => {
-    expect(doubtSentence({ ...doubt, slip: { kind: "inchesAsCentimetres", meant: 863.6 } }, "cm")).not.toContain("slipped");
-  });
-
-  it("does not call more or less what lies within what was expected", () => {
-    expect(doubtSentence({ ...doubt, value: 900, slip: { kind: "swapped", meant: 880, other: "upperChestGirth" } }, "cm")).toBe(
-      "Measure the bust again: 90.0 cm does not go with your other measures.",
+    expect(doubtSentence({ ...doubt, slip: { kind: "inchesAsCentimetres", meant: 863.6 } }, "cm")).not.toContain(
+      "slipped",
     );
   });
 
+  it("does not call more or less what lies within what was expected", () => {
+    expect(
+      doubtSentence({ ...doubt, value: 900, slip: { kind: "swapped", meant: 880, other: "upperChestGirth" } }, "cm"),
+    ).toBe("Measure the bust again: 90.0 cm does not go with your other measures.");
+  });
+
   it("does not ask whether centimetres were centimetres", () => {
-    expect(slipQuestion(doubt, { kind: "centimetresAsInches", meant: 880 }, "cm")).toBe("Were these centimetres, taken for inches? That would be 88.0 cm.");
-    expect(slipQuestion(doubt, { kind: "inchesAsCentimetres", meant: 863.6 }, "in")).toBe("Were these inches, taken for centimetres? That would be 34 in.");
+    expect(slipQuestion(doubt, { kind: "centimetresAsInches", meant: 880 }, "cm")).toBe(
+      "Were these centimetres, taken for inches? That would be 88.0 cm.",
+    );
+    expect(slipQuestion(doubt, { kind: "inchesAsCentimetres", meant: 863.6 }, "in")).toBe(
+      "Were these inches, taken for centimetres? That would be 34 in.",
+    );
   });
 
   it("asks of a value that few tapes read whether it is in the other unit, and of no other", () => {
@@ -79,7 +93,9 @@ describe("a doubt", () => {
   });
 
   it("sends to the measure where the question is asked", () => {
-    expect(slipElsewhere({ kind: "swapped", meant: 880, other: "upperChestGirth" })).toBe("See the question at the upper chest.");
+    expect(slipElsewhere({ kind: "swapped", meant: 880, other: "upperChestGirth" })).toBe(
+      "See the question at the upper chest.",
+    );
   });
 
   it("lets what was taken again stand", () => {
@@ -89,8 +105,24 @@ describe("a doubt", () => {
   });
 
   it("asks about every kind of slip in its own words, never of the body", () => {
-    const kinds: readonly SlipKind[] = ["inchesAsCentimetres", "centimetresAsInches", "half", "tenOut", "digitsSwapped", "swapped", "waistAtNavel", "waistAtHip", "upperChestOverBust"];
-    const questions = kinds.map((kind) => slipQuestion(doubt, { kind, meant: 863.6, ...(kind === "swapped" ? { other: "waistGirth" as const } : {}) }, "cm"));
+    const kinds: readonly SlipKind[] = [
+      "inchesAsCentimetres",
+      "centimetresAsInches",
+      "half",
+      "tenOut",
+      "digitsSwapped",
+      "swapped",
+      "waistAtNavel",
+      "waistAtHip",
+      "upperChestOverBust",
+    ];
+    const questions = kinds.map((kind) =>
+      slipQuestion(
+        doubt,
+        { kind, meant: 863.6, ...(kind === "swapped" ? { other: "waistGirth" as const } : {}) },
+        "cm",
+      ),
+    );
     expect(new Set(questions).size).toBe(kinds.length);
     for (const question of questions) {
       expect(question).toContain("?");
@@ -114,10 +146,16 @@ describe("a doubt", () => {
 describe("several readings", () => {
   it("say their mean, and whether they are as near as a tape is", () => {
     expect(readingsSentence("bustGirth", { value: 900, readings: [900] }, "cm")).toBeNull();
-    expect(readingsSentence("bustGirth", { value: 904, readings: [900, 908] }, "cm")).toBe("Mean 90.4 cm; your two readings are 0.8 cm apart.");
-    expect(readingsSentence("bustGirth", { value: 900, readings: [900, 900] }, "cm")).toBe("Mean 90.0 cm; your two readings agree.");
+    expect(readingsSentence("bustGirth", { value: 904, readings: [900, 908] }, "cm")).toBe(
+      "Mean 90.4 cm; your two readings are 0.8 cm apart.",
+    );
+    expect(readingsSentence("bustGirth", { value: 900, readings: [900, 900] }, "cm")).toBe(
+      "Mean 90.0 cm; your two readings agree.",
+    );
     // 1.3 mm is less than a sixteenth of an inch.
-    expect(readingsSentence("bustGirth", { value: 889, readings: [889, 890.3] }, "in")).toBe("Mean 35 in; your two readings agree.");
+    expect(readingsSentence("bustGirth", { value: 889, readings: [889, 890.3] }, "in")).toBe(
+      "Mean 35 in; your two readings agree.",
+    );
   });
 
   it("ask kindly for another where they do not agree", () => {
@@ -125,8 +163,12 @@ describe("several readings", () => {
     expect(readingsSentence("bustGirth", { value: 914, readings: [900, 928] }, "cm")).toBe(
       "These two do not agree: they are 2.8 cm apart, more than a tape usually is. Take it a third time. Until then their mean counts, 91.4 cm.",
     );
-    expect(readingsSentence("bustGirth", { value: 910, readings: [900, 902, 928] }, "cm")).toBe("Mean 91.0 cm; your three readings are 2.8 cm apart.");
-    expect(readingsSentence("bustGirth", { value: 912, readings: [900, 902, 934] }, "cm")).toContain("Take it once more, or take out the one");
+    expect(readingsSentence("bustGirth", { value: 910, readings: [900, 902, 928] }, "cm")).toBe(
+      "Mean 91.0 cm; your three readings are 2.8 cm apart.",
+    );
+    expect(readingsSentence("bustGirth", { value: 912, readings: [900, 902, 934] }, "cm")).toContain(
+      "Take it once more, or take out the one",
+    );
     const five = readingsSentence("bustGirth", { value: 908.2, readings: [900, 900, 901, 901, 939] }, "cm");
     expect(five).toContain("These five do not agree");
     expect(five).toContain("Take out the one that went wrong.");
@@ -136,8 +178,14 @@ describe("several readings", () => {
 it("says days and differences", () => {
   expect(dayWords("2026-10-03")).toBe("3 October 2026");
   expect(dayWords(undefined)).toBe("a day not said");
-  expect(differenceWords({ measure: "waistGirth", now: 724, before: 700, changed: true }, "cm")).toEqual(["+2.4 cm", "changed"]);
-  expect(differenceWords({ measure: "waistGirth", now: 695, before: 700, changed: false }, "cm")).toEqual(["−0.5 cm", "within what a tape does"]);
+  expect(differenceWords({ measure: "waistGirth", now: 724, before: 700, changed: true }, "cm")).toEqual([
+    "+2.4 cm",
+    "changed",
+  ]);
+  expect(differenceWords({ measure: "waistGirth", now: 695, before: 700, changed: false }, "cm")).toEqual([
+    "−0.5 cm",
+    "within what a tape does",
+  ]);
   // 1/16 in is 1.6 mm: half of it is nothing, and nothing has no sign.
   expect(differenceWords({ measure: "waistGirth", now: 700.7, before: 700, changed: false }, "in")[0]).toBe("0 in");
   expect(differenceWords({ measure: "waistGirth", now: 711.2, before: 685.8, changed: true }, "in")[0]).toBe("+1 in");
@@ -151,7 +199,14 @@ it("asks of a day only that it can have been", () => {
 
 it("tells heights in feet", () => {
   // 5 ft 4 in is 64 in of 25.4 mm: 1625.6.
-  expect([1625.6, 1638.3, 1524, 1536.7, 1527.2, 1676.4].map(feetWords)).toEqual(["5 ft 4 in", "5 ft 4 ½ in", "5 ft", "5 ft ½ in", "5 ft 1/8 in", "5 ft 6 in"]);
+  expect([1625.6, 1638.3, 1524, 1536.7, 1527.2, 1676.4].map(feetWords)).toEqual([
+    "5 ft 4 in",
+    "5 ft 4 ½ in",
+    "5 ft",
+    "5 ft ½ in",
+    "5 ft 1/8 in",
+    "5 ft 6 in",
+  ]);
 });
 
 it("says how sure one reading is", () => {
@@ -162,21 +217,42 @@ it("says how sure one reading is", () => {
 
 it("says how far the tape has got", () => {
   expect(tapeStateSentence(0, 0, [])).toBe("0 of 14 measured.");
-  expect(tapeStateSentence(5, 9, ["waistGirth", "upperChestGirth"])).toBe("5 of 14 measured, 9 guessed. To take again: waist, upper chest.");
+  expect(tapeStateSentence(5, 9, ["waistGirth", "upperChestGirth"])).toBe(
+    "5 of 14 measured, 9 guessed. To take again: waist, upper chest.",
+  );
 });
 
 describe("whose bodies", () => {
   it("says who was measured, when, how old, and what it cannot tell", () => {
     const text = surveyWords("cm").join(" ");
-    for (const said of ["2208 women", "US Army", "18 to 50", "1987", "leaner", "107.4 cm", "Nothing of this leaves your device."]) expect(text).toContain(said);
+    for (const said of [
+      "2208 women",
+      "US Army",
+      "18 to 50",
+      "1987",
+      "leaner",
+      "107.4 cm",
+      "Nothing of this leaves your device.",
+    ])
+      expect(text).toContain(said);
   });
 
   it("says how well it speaks for a body, and what that does to the ranges", () => {
-    expect(standingSentence({ furtherOut: 0.6, state: "within", why: [], widened: 1, besideTrade: false })).toBe("The survey has many bodies with measures like yours.");
-    expect(standingSentence({ furtherOut: 0.02, state: "thin", why: ["measures"], widened: 1.2, besideTrade: false })).toBe(
+    expect(standingSentence({ furtherOut: 0.6, state: "within", why: [], widened: 1, besideTrade: false })).toBe(
+      "The survey has many bodies with measures like yours.",
+    );
+    expect(
+      standingSentence({ furtherOut: 0.02, state: "thin", why: ["measures"], widened: 1.2, besideTrade: false }),
+    ).toBe(
       "The survey has few women with measures like yours together: it can say less here. The ranges are made 20 % wider for it.",
     );
-    const far = standingSentence({ furtherOut: 0.001, state: "outside", why: ["measures", "age"], widened: 1.8, besideTrade: true });
+    const far = standingSentence({
+      furtherOut: 0.001,
+      state: "outside",
+      why: ["measures", "age"],
+      widened: 1.8,
+      besideTrade: true,
+    });
     expect(far).toContain("hardly any");
     expect(far).toContain("of your age");
     expect(far).toContain("trade");
@@ -190,6 +266,14 @@ describe("whose bodies", () => {
   });
 
   it("speaks of the trade only where the guesses lie beside it", () => {
-    expect(standingSentence({ furtherOut: 0.02, state: "outside", why: ["measures", "age"], widened: 1.5, besideTrade: false })).not.toContain("trade");
+    expect(
+      standingSentence({
+        furtherOut: 0.02,
+        state: "outside",
+        why: ["measures", "age"],
+        widened: 1.5,
+        besideTrade: false,
+      }),
+    ).not.toContain("trade");
   });
 });

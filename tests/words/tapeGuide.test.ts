@@ -19,10 +19,13 @@ describe("tapeGuide", () => {
   });
 
   // Common practice, no source: one's own hands cannot reach these without moving what is measured.
-  it.each(["acrossBack", "backWaistLength", "shoulderLength"] as const)("asks for a helper with %s, and says what to do without", (measure) => {
-    expect(tapeGuide(measure).help).toBe("helper");
-    expect(tapeGuide(measure).helpHow.length).toBeGreaterThan(60);
-  });
+  it.each(["acrossBack", "backWaistLength", "shoulderLength"] as const)(
+    "asks for a helper with %s, and says what to do without",
+    (measure) => {
+      expect(tapeGuide(measure).help).toBe("helper");
+      expect(tapeGuide(measure).helpHow.length).toBeGreaterThan(60);
+    },
+  );
 
   it("has words for each way of being helped", () => {
     expect(new Set((["alone", "mirror", "helper"] as const).map(tapeHelpWords)).size).toBe(3);
@@ -41,8 +44,21 @@ describe("landmarkWords", () => {
 
 describe("tapeNotes", () => {
   it("covers what to wear, how to stand, measuring twice, the tape itself and pins", () => {
-    const said = tapeNotes("cm").map(({ title, text }) => `${title} ${text}`).join("\n");
-    for (const about of [/bra/, /both feet/, /out/, /finger/, /Measure twice/, /between/, /ruler/, /Pins stay away from the skin/, /thread or narrow elastic/, /side neck/]) {
+    const said = tapeNotes("cm")
+      .map(({ title, text }) => `${title} ${text}`)
+      .join("\n");
+    for (const about of [
+      /bra/,
+      /both feet/,
+      /out/,
+      /finger/,
+      /Measure twice/,
+      /between/,
+      /ruler/,
+      /Pins stay away from the skin/,
+      /thread or narrow elastic/,
+      /side neck/,
+    ]) {
       expect(said).toMatch(about);
     }
     expect(said).not.toMatch(UNKIND);
@@ -50,7 +66,9 @@ describe("tapeNotes", () => {
 
   it("asks for a third reading where the tape step asks for one", () => {
     const said = tapeNotes("cm").find(({ title }) => title === "Measure twice")?.text ?? "";
-    const [usual, atShoulder] = (/([\d.]+) cm \(at the shoulder ([\d.]+) cm\)/.exec(said) ?? []).slice(1).map((cm) => Number(cm) * 10);
+    const [usual, atShoulder] = (/([\d.]+) cm \(at the shoulder ([\d.]+) cm\)/.exec(said) ?? [])
+      .slice(1)
+      .map((cm) => Number(cm) * 10);
     for (const name of MEASURE_NAMES) {
       const limit = (name === "shoulderLength" ? atShoulder : usual) ?? 0;
       // Half as much agrees there, and half as much again does not.

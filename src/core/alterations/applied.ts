@@ -32,7 +32,11 @@ export const untouched = (piece: PieceName, before: PieceSet, after: PieceSet): 
 });
 
 function changedIn(of: PieceSet, before: PieceSet, after: PieceSet): PieceSet {
-  return Object.fromEntries(piecesOf(of).filter(({ name }) => before[name] !== after[name]).map((piece) => [piece.name, piece]));
+  return Object.fromEntries(
+    piecesOf(of)
+      .filter(({ name }) => before[name] !== after[name])
+      .map((piece) => [piece.name, piece]),
+  );
 }
 
 function movedPoints(before: PieceSet, after: PieceSet): { piece: PieceName; from: PiecePoint; to: PiecePoint }[] {
@@ -42,7 +46,9 @@ function movedPoints(before: PieceSet, after: PieceSet): { piece: PieceName; fro
     return pointNames(piece).flatMap((name) => {
       const from = old.points[name]?.at;
       const to = piece.points[name]?.at;
-      return from !== undefined && to !== undefined && distance(from, to) > SAME_LINE ? [{ piece: piece.name, from, to }] : [];
+      return from !== undefined && to !== undefined && distance(from, to) > SAME_LINE
+        ? [{ piece: piece.name, from, to }]
+        : [];
     });
   });
 }

@@ -16,7 +16,11 @@ import { operateOnDart } from "./dartSurgery/index";
  *
  * @returns the pieces and what moved; or why it cannot be done, with the nearest amount that can
  */
-export function applyAlteration(pieces: PieceSet, alteration: Alteration, context: FitContext): Result<Applied, SlipFailure> {
+export function applyAlteration(
+  pieces: PieceSet,
+  alteration: Alteration,
+  context: FitContext,
+): Result<Applied, SlipFailure> {
   switch (alteration.kind) {
     case "dartEnd":
     case "dartMouth":
@@ -29,7 +33,11 @@ export function applyAlteration(pieces: PieceSet, alteration: Alteration, contex
   }
 }
 
-function applyFit(pieces: PieceSet, { fit, amount }: FitAlteration, context: FitContext): Result<FitApplied, SlipFailure> {
+function applyFit(
+  pieces: PieceSet,
+  { fit, amount }: FitAlteration,
+  context: FitContext,
+): Result<FitApplied, SlipFailure> {
   const definition = fitOf(fit);
   if (!definition.applies(pieces)) return fail({ code: "slip/not-on-this-style" });
   const { least, most } = definition.range;
@@ -40,7 +48,8 @@ function applyFit(pieces: PieceSet, { fit, amount }: FitAlteration, context: Fit
 function applyToDart(pieces: PieceSet, alteration: DartSurgery): Result<FitApplied, SlipFailure> {
   const { dart } = alteration;
   const piece = pieces[dart.piece];
-  if (piece === undefined || !piece.darts.some((d) => d.name === dart.dart)) return fail({ code: "slip/no-such-dart", dart });
+  if (piece === undefined || !piece.darts.some((d) => d.name === dart.dart))
+    return fail({ code: "slip/no-such-dart", dart });
   return operateOnDart(pieces, alteration);
 }
 

@@ -8,7 +8,16 @@ import { seamLength } from "../girth/seamLength";
 import { fail, must, ok, type Result } from "../result";
 import { moveMouthEnd } from "../dart/mouthEnd";
 import { trueSeamAtDart } from "../dart/trueSeam";
-import { dartOf, pointOf, type DartRef, type Edge, type Piece, type PieceName, type PointName, type SeamName } from "../pattern/piece";
+import {
+  dartOf,
+  pointOf,
+  type DartRef,
+  type Edge,
+  type Piece,
+  type PieceName,
+  type PointName,
+  type SeamName,
+} from "../pattern/piece";
 import { SEWN_AGREEMENT, SHORTEST_EDGE, SOLVER_ACCURACY } from "../tolerance";
 import { radians, type Mm, type Radians } from "../units";
 import { curveOf, edgeFrom, edgeTo } from "../surgery/ring";
@@ -108,7 +117,10 @@ function takeAt(
     given.push({ place, piece: on, amount });
   }
   const own = pieceIn(set, ref.piece);
-  return ok({ pieces: dartOf(own, ref.dart).gathered === true ? set : withPiece(set, trueSeamAtDart(own, ref.dart)), given });
+  return ok({
+    pieces: dartOf(own, ref.dart).gathered === true ? set : withPiece(set, trueSeamAtDart(own, ref.dart)),
+    given,
+  });
 }
 
 function takeAtPlace(set: PieceSet, ref: DartRef, place: GiveBackPlace, amount: Mm): Result<PieceSet, SlipFailure> {
@@ -120,7 +132,12 @@ function takeAtPlace(set: PieceSet, ref: DartRef, place: GiveBackPlace, amount: 
     case "centreSeam":
       return ok(withPiece(set, takeAtCentre(piece, amount)));
     case "waistEnd":
-      return ok(withPiece(set, lowerSeamKept(slideAlongSide(piece, sideEnd(piece), -amount), seamLength(piece, lowerSeam(piece)))));
+      return ok(
+        withPiece(
+          set,
+          lowerSeamKept(slideAlongSide(piece, sideEnd(piece), -amount), seamLength(piece, lowerSeam(piece))),
+        ),
+      );
     case "underarm":
       return lowerUnderarm(set, piece, amount);
     case "armholeEnd":
@@ -132,7 +149,11 @@ function takeAtPlace(set: PieceSet, ref: DartRef, place: GiveBackPlace, amount: 
     case "otherDart": {
       const other = must(otherPiece(set, ref), "other piece");
       // The basque goes with the bodice, so that the two waist seams still match.
-      const changes = [[other, amount], [basqueOf(other), amount], [basqueOf(ref.piece), -amount]] as const;
+      const changes = [
+        [other, amount],
+        [basqueOf(other), amount],
+        [basqueOf(ref.piece), -amount],
+      ] as const;
       return changes.reduce<Result<PieceSet, SlipFailure>>(
         (so, [name, by]) => (so.ok ? changeDart(so.value, name, by) : so),
         ok(set),
@@ -145,16 +166,24 @@ const hasSeam = (piece: Piece, seam: SeamName): boolean => piece.edges.some((edg
 
 /** The seam along the lower edge of a bodice piece or a cup, and where it meets the side seam. */
 const lowerSeam = (piece: Piece): "waist" | "underBust" => (hasSeam(piece, "waist") ? "waist" : "underBust");
-const sideEnd = (piece: Piece): "sideWaist" | "sideUnderBust" => (lowerSeam(piece) === "waist" ? "sideWaist" : "sideUnderBust");
-const centreEnd = (piece: Piece): "centreWaist" | "underBustCentre" => (lowerSeam(piece) === "waist" ? "centreWaist" : "underBustCentre");
+const sideEnd = (piece: Piece): "sideWaist" | "sideUnderBust" =>
+  lowerSeam(piece) === "waist" ? "sideWaist" : "sideUnderBust";
+const centreEnd = (piece: Piece): "centreWaist" | "underBustCentre" =>
+  lowerSeam(piece) === "waist" ? "centreWaist" : "underBustCentre";
 
 /** What an armhole or a neckline runs up to. */
-const aboveArmhole = (piece: Piece): SeamName => UPPER_SEAMS.find((seam) => meetingOf(piece, seam, "armhole") !== null) ?? "side";
-const aboveNeck = (piece: Piece): SeamName => UPPER_SEAMS.find((seam) => meetingOf(piece, seam, "neck") !== null) ?? "centre";
+const aboveArmhole = (piece: Piece): SeamName =>
+  UPPER_SEAMS.find((seam) => meetingOf(piece, seam, "armhole") !== null) ?? "side";
+const aboveNeck = (piece: Piece): SeamName =>
+  UPPER_SEAMS.find((seam) => meetingOf(piece, seam, "neck") !== null) ?? "centre";
 const UPPER_SEAMS: readonly SeamName[] = ["shoulder", "strap", "princess"];
 
 /** The corner at which two seams of a piece meet, and the edges there; null where they do not. */
-function meetingOf(piece: Piece, seam: SeamName, other: SeamName): { readonly corner: PointName; readonly edge: number; readonly otherEdge: number } | null {
+function meetingOf(
+  piece: Piece,
+  seam: SeamName,
+  other: SeamName,
+): { readonly corner: PointName; readonly edge: number; readonly otherEdge: number } | null {
   const count = piece.edges.length;
   for (const [index, edge] of piece.edges.entries()) {
     const next = (index + 1) % count;
@@ -169,7 +198,12 @@ function meetingOf(piece: Piece, seam: SeamName, other: SeamName): { readonly co
  * The corner that ends a seam moved back along it, and along the seam that it meets there until that one has its length
  * again.
  */
-function takeAtCorner(set: PieceSet, piece: Piece, { seam, other }: { readonly seam: SeamName; readonly other: SeamName }, amount: Mm): Result<PieceSet, SlipFailure> {
+function takeAtCorner(
+  set: PieceSet,
+  piece: Piece,
+  { seam, other }: { readonly seam: SeamName; readonly other: SeamName },
+  amount: Mm,
+): Result<PieceSet, SlipFailure> {
   const meeting = meetingOf(piece, seam, other);
   if (meeting === null) return fail({ code: "slip/not-given-back", left: Math.abs(amount) });
   const { corner, edge, otherEdge } = meeting;

@@ -5,7 +5,8 @@ import { FIT_NAMES, fitOf } from "./fit/index";
 
 export const PHASE_ORDER: readonly SlipPhase[] = ["widthsTraced", "length", "bust", "darts", "widths", "edges"];
 
-export const phaseOf = (alteration: Alteration): SlipPhase => (alteration.kind === "fit" ? fitOf(alteration.fit).phase : "darts");
+export const phaseOf = (alteration: Alteration): SlipPhase =>
+  alteration.kind === "fit" ? fitOf(alteration.fit).phase : "darts";
 
 /**
  * Where an alteration stands in the trade's order, finer than its phase: among fits of one phase as they are offered, whole

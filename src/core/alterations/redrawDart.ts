@@ -101,4 +101,3 @@ function notesOf(before: Piece, after: Piece, alteration: DartRedraw, trued: Mm)
   if (Math.abs(trued) > SAME_LINE) notes.push({ code: "legsTrued", amount: Math.abs(trued) });
   return notes;
 }
-

@@ -6,7 +6,15 @@
  */
 import { piecePoint, type PiecePoint } from "../geometry/point";
 import { must } from "../result";
-import { pointNames, type Edge, type LevelName, type NamedPoint, type Piece, type PointName, type SeamName } from "../pattern/piece";
+import {
+  pointNames,
+  type Edge,
+  type LevelName,
+  type NamedPoint,
+  type Piece,
+  type PointName,
+  type SeamName,
+} from "../pattern/piece";
 
 /** Fractional index into the nest at each level: 0 is the first size, 1.5 half-way from the second to the third. */
 export type LevelSizes = Readonly<Record<LevelName, number>>;
@@ -37,7 +45,8 @@ export function neighbours(size: number, count: number): { lower: number; share:
  */
 export function blendPiece(sizes: readonly Piece[], at: LevelSizes, only?: SeamName): Piece {
   const base = must(sizes[0], "a nest with a size");
-  const wanted = only === undefined ? null : new Set(base.edges.flatMap((e) => (e.seam === only ? [e.from, e.to] : [])));
+  const wanted =
+    only === undefined ? null : new Set(base.edges.flatMap((e) => (e.seam === only ? [e.from, e.to] : [])));
   const acrossAt = (level: LevelName, x: (piece: Piece) => number): number => interpolate(sizes, at[level], x);
   const heightOf = (y: (piece: Piece) => number): number => interpolate(sizes, at.bust, y);
   const points: Partial<Record<PointName, NamedPoint>> = {};

@@ -50,9 +50,14 @@ export interface Conditioned {
 export function conditionOn(model: BodyModel, given: readonly Known[]): Conditioned {
   const known = given.filter(({ measure }) => model.measures.includes(measure));
   const places = known.map(({ measure }) => model.measures.indexOf(measure));
-  const scatter = partOf(model.scatter, places, places).map((row, i) => row.map((value, j) => (i === j ? value + must(known[i], "known").variance : value)));
+  const scatter = partOf(model.scatter, places, places).map((row, i) =>
+    row.map((value, j) => (i === j ? value + must(known[i], "known").variance : value)),
+  );
   const lower = cholesky(scatter);
-  const off = solveLower(lower, known.map(({ log }, i) => log - must(model.middle[must(places[i], "place")], "middle")));
+  const off = solveLower(
+    lower,
+    known.map(({ log }, i) => log - must(model.middle[must(places[i], "place")], "middle")),
+  );
   const distance = dot(off, off);
   const freedom = model.freedom + known.length;
   const widening = (model.freedom + distance) / freedom;
@@ -61,12 +66,20 @@ export function conditionOn(model: BodyModel, given: readonly Known[]): Conditio
     known: known.length,
     of: (measure) => {
       const at = model.measures.indexOf(measure);
-      const across = solveLower(lower, places.map((place) => entry(model.scatter, at, place)));
+      const across = solveLower(
+        lower,
+        places.map((place) => entry(model.scatter, at, place)),
+      );
       const left = Math.max(0, entry(model.scatter, at, at) - dot(across, across));
-      return { middle: must(model.middle[at], "middle") + dot(across, off), scale: Math.sqrt(left * widening), freedom };
+      return {
+        middle: must(model.middle[at], "middle") + dot(across, off),
+        scale: Math.sqrt(left * widening),
+        freedom,
+      };
     },
   };
 }
 
 /** The order in which a model holds its measures. */
-export const inOrder = (measures: readonly MeasureName[]): readonly MeasureName[] => MEASURE_NAMES.filter((name) => measures.includes(name));
+export const inOrder = (measures: readonly MeasureName[]): readonly MeasureName[] =>
+  MEASURE_NAMES.filter((name) => measures.includes(name));

@@ -50,11 +50,18 @@ export const BRIDGES: Readonly<Partial<Record<MeasureName, Bridge>>> = {
 const ACROSS_FRONT = { share: 0.94, doubt: 0.05 };
 
 const scatter: Matrix = SURVEY.measures.map((_, row) =>
-  SURVEY.measures.map((__, column) => must(must(SURVEY.scatter[Math.max(row, column)], "row")[Math.min(row, column)], "entry")),
+  SURVEY.measures.map((__, column) =>
+    must(must(SURVEY.scatter[Math.max(row, column)], "row")[Math.min(row, column)], "entry"),
+  ),
 );
 
 /** The women of the survey, as it measured them. */
-export const SURVEYED_BODIES: BodyModel = { measures: SURVEY.measures, middle: SURVEY.middle, scatter, freedom: SURVEY.freedom };
+export const SURVEYED_BODIES: BodyModel = {
+  measures: SURVEY.measures,
+  middle: SURVEY.middle,
+  scatter,
+  freedom: SURVEY.freedom,
+};
 
 /** Bodies as a dressmaker's tape would measure them: the survey's, bridged, with the across front by proportion. */
 export const TAPED_BODIES: BodyModel = bridged();
@@ -67,7 +74,9 @@ function bridged(): BodyModel {
   });
   const share = (at: number) => must(shares[at], "bridge");
   const moved = scatter.map((row, i) =>
-    row.map((value, j) => value + share(i).level * share(j).level + (i === j ? share(i).doubt ** 2 - share(i).level ** 2 : 0)),
+    row.map(
+      (value, j) => value + share(i).level * share(j).level + (i === j ? share(i).doubt ** 2 - share(i).level ** 2 : 0),
+    ),
   );
   const middle = SURVEY.middle.map((value, at) => value + share(at).shift);
   const back = SURVEY.measures.indexOf("acrossBack");

@@ -87,18 +87,27 @@ function ofChart(chart: SizeChart): OfChart {
     const [from, to] = [columnOf(chart, along), columnOf(chart, of)];
     return bodies.map((body) => Math.abs(body[of] - lineAt(from, to, body[along])));
   };
-  return { shares: sharesOf(chart, bodies), waistAtBust: distances("bust", "waist"), hipAtWaist: distances("waist", "hip") };
+  return {
+    shares: sharesOf(chart, bodies),
+    waistAtBust: distances("bust", "waist"),
+    hipAtWaist: distances("waist", "hip"),
+  };
 }
 
 const exactly = (value: Mm): Taken => ({ value, spread: 1 });
 
 /** The planner's own rule; null where the body gets no frame inside the chart. */
-function pickFor(chart: SizeChart, { bust, upperChest }: ModelBody): { readonly index: number; readonly leftAlone: boolean } | null {
+function pickFor(
+  chart: SizeChart,
+  { bust, upperChest }: ModelBody,
+): { readonly index: number; readonly leftAlone: boolean } | null {
   const [bustTaken, chestTaken] = [exactly(bust), exactly(upperChest)];
   const frame = pickFrame(chart, bustTaken, chestTaken, {});
   if (!frame.ok || frame.value.beyond > 0) return null;
   const cup = pickCup(chart, differenceTaken(bustTaken, chestTaken), {});
-  return cup.ok ? { index: frame.value.index, leftAlone: pickBust(chart, bust, cup.value, frame.value, {}).leftAlone } : null;
+  return cup.ok
+    ? { index: frame.value.index, leftAlone: pickBust(chart, bust, cup.value, frame.value, {}).leftAlone }
+    : null;
 }
 
 /** Shares of a chart among some bodies; for `chartFit`, and for bodies from elsewhere. */
@@ -144,9 +153,17 @@ function sizesApart(sizes: readonly (number | null)[]): 0 | 1 | 2 | 3 {
   return between === 1 ? 1 : between === 2 ? 2 : 3;
 }
 
-function leftAloneWithin(chart: SizeChart, bodies: readonly ModelBody[], now: number): ChartShares["bustLeftAloneWithin"] {
+function leftAloneWithin(
+  chart: SizeChart,
+  bodies: readonly ModelBody[],
+  now: number,
+): ChartShares["bustLeftAloneWithin"] {
   const doubt = must(BRIDGES.upperChestGirth, "bridge").doubt;
-  const moved = [-doubt, doubt].map((by) => bodies.filter((body) => pickFor(chart, { ...body, upperChest: body.upperChest + by })?.leftAlone === true).length / bodies.length);
+  const moved = [-doubt, doubt].map(
+    (by) =>
+      bodies.filter((body) => pickFor(chart, { ...body, upperChest: body.upperChest + by })?.leftAlone === true)
+        .length / bodies.length,
+  );
   return { least: Math.min(now, ...moved), most: Math.max(now, ...moved) };
 }
 
@@ -169,7 +186,13 @@ function placeOn(values: readonly Mm[], wanted: Mm): number {
 
 function beside(chart: SizeChart, of: OfChart, body: MeasuredBody, picks: Picks): BesideChart {
   const { bustGirth: bust, waistGirth: waist, hipGirth: hip, upperChestGirth } = body;
-  const line = (along: Girth, at: Taken | undefined, level: Girth, value: Taken | undefined, distances: readonly Mm[]): OffLine | null => {
+  const line = (
+    along: Girth,
+    at: Taken | undefined,
+    level: Girth,
+    value: Taken | undefined,
+    distances: readonly Mm[],
+  ): OffLine | null => {
     if (at === undefined || value === undefined || !reaches(chart, along, at.value)) return null;
     const off = value.value - lineAt(columnOf(chart, along), columnOf(chart, level), at.value);
     return { off, further: distances.filter((distance) => distance > Math.abs(off)).length / distances.length };
@@ -177,7 +200,14 @@ function beside(chart: SizeChart, of: OfChart, body: MeasuredBody, picks: Picks)
   const picked = bust === undefined ? null : pickFrame(chart, bust, upperChestGirth, picks);
   const size = picked?.ok === true ? must(chart.sizes[picked.value.index], "size") : null;
   return {
-    frame: size === null ? null : { label: size.label, waist: waist === undefined ? null : waist.value - size.waist, hip: hip === undefined ? null : hip.value - size.hip },
+    frame:
+      size === null
+        ? null
+        : {
+            label: size.label,
+            waist: waist === undefined ? null : waist.value - size.waist,
+            hip: hip === undefined ? null : hip.value - size.hip,
+          },
     noFrame: picked === null ? "noBust" : picked.ok ? null : sideOf(picked.failure),
     waistAtBust: line("bust", bust, "waist", waist, of.waistAtBust),
     hipAtWaist: line("waist", waist, "hip", hip, of.hipAtWaist),

@@ -57,9 +57,16 @@ export const knownOf = (body: MeasuredBody): readonly Known[] =>
   });
 
 /** Nine of ten of what is foretold, in mm; `widened` multiplies the range. */
-export function rangeOf(foretold: Foretold, widened = 1): { readonly value: Mm; readonly least: Mm; readonly most: Mm } {
+export function rangeOf(
+  foretold: Foretold,
+  widened = 1,
+): { readonly value: Mm; readonly least: Mm; readonly most: Mm } {
   const reach = studentQuantile(NINE_OF_TEN, foretold.freedom) * foretold.scale * widened;
-  return { value: Math.exp(foretold.middle), least: Math.exp(foretold.middle - reach), most: Math.exp(foretold.middle + reach) };
+  return {
+    value: Math.exp(foretold.middle),
+    least: Math.exp(foretold.middle - reach),
+    most: Math.exp(foretold.middle + reach),
+  };
 }
 
 /**
@@ -87,7 +94,12 @@ export function estimatesOf(body: MeasuredBody, age?: number): Estimates {
 /** Where the survey has hardly anybody, neither it nor the trade's rule is known to be the better: between them, and as wide as both. */
 function acrossBoth(range: ReturnType<typeof rangeOf>, rule: Mm): Estimate {
   const shift = (rule - range.value) / 2;
-  return { value: range.value + shift, least: Math.min(range.least, range.least + shift), most: Math.max(range.most, range.most + shift), from: "proportion" };
+  return {
+    value: range.value + shift,
+    least: Math.min(range.least, range.least + shift),
+    most: Math.max(range.most, range.most + shift),
+    from: "proportion",
+  };
 }
 
 function sourceOf(measure: MeasureName): Estimate["from"] {
@@ -105,14 +117,29 @@ function standing(given: Conditioned, hasBust: boolean, age: number | undefined)
   const { freedom } = TAPED_BODIES;
   const byMeasures = stateOf(given);
   const byAge = ageState(age);
-  const state = byMeasures === "outside" || byAge === "outside" ? "outside" : byMeasures === "thin" || byAge === "thin" ? "thin" : "within";
-  const why = [...(byMeasures === "within" ? [] : ["measures" as const]), ...(byAge === "within" ? [] : ["age" as const])];
+  const state =
+    byMeasures === "outside" || byAge === "outside"
+      ? "outside"
+      : byMeasures === "thin" || byAge === "thin"
+        ? "thin"
+        : "within";
+  const why = [
+    ...(byMeasures === "within" ? [] : ["measures" as const]),
+    ...(byAge === "within" ? [] : ["age" as const]),
+  ];
   const widened = Math.sqrt((freedom + given.distance) / (freedom + given.known)) * widenedByAge(age);
-  return { furtherOut: furtherOutOf(given), state, why, widened: Math.max(1, widened), besideTrade: hasBust && byMeasures === "outside" };
+  return {
+    furtherOut: furtherOutOf(given),
+    state,
+    why,
+    widened: Math.max(1, widened),
+    besideTrade: hasBust && byMeasures === "outside",
+  };
 }
 
 /** Share of surveyed bodies that lie further out. For a t distribution, distance over number is Fisher's F. */
-const furtherOutOf = ({ distance, known }: Conditioned): number => fisherAbove(distance / known, known, TAPED_BODIES.freedom);
+const furtherOutOf = ({ distance, known }: Conditioned): number =>
+  fisherAbove(distance / known, known, TAPED_BODIES.freedom);
 
 function stateOf(given: Conditioned): SurveyStanding["state"] {
   const furtherOut = furtherOutOf(given);

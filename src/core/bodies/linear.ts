@@ -4,13 +4,15 @@ import { CoreBug, must } from "../result";
 /** Rows of numbers; square where it says symmetric. */
 export type Matrix = readonly (readonly number[])[];
 
-export const entry = (matrix: Matrix, row: number, column: number): number => must(must(matrix[row], "row")[column], "entry");
+export const entry = (matrix: Matrix, row: number, column: number): number =>
+  must(must(matrix[row], "row")[column], "entry");
 
 /** The rows and columns of a matrix at these places, in this order. */
 export const partOf = (matrix: Matrix, rows: readonly number[], columns: readonly number[]): number[][] =>
   rows.map((row) => columns.map((column) => entry(matrix, row, column)));
 
-export const dot = (a: readonly number[], b: readonly number[]): number => a.reduce((sum, value, at) => sum + value * must(b[at], "entry"), 0);
+export const dot = (a: readonly number[], b: readonly number[]): number =>
+  a.reduce((sum, value, at) => sum + value * must(b[at], "entry"), 0);
 
 /**
  * Lower triangular L with L Lᵀ = A.

@@ -57,10 +57,19 @@ function bodiesOf({ middle, scatter, freedom }: BodyModel, count: number): reado
     const normals = BASES.map(([base, times]) => normalQuantile(mirrored(at + 1, base, times)));
     const length = Math.sqrt(freedom / chiSquare(must(normals.at(-1), "normal"), freedom));
     const girths = middle.map((value, row) =>
-      Math.exp(value + length * must(lower[row], "row").reduce((sum, entry, column) => sum + entry * must(normals[column], "normal"), 0)),
+      Math.exp(
+        value +
+          length *
+            must(lower[row], "row").reduce((sum, entry, column) => sum + entry * must(normals[column], "normal"), 0),
+      ),
     );
     const [bust, upperChest, waist, hip] = girths;
-    return { bust: must(bust, "bust"), upperChest: must(upperChest, "upper chest"), waist: must(waist, "waist"), hip: must(hip, "hip") };
+    return {
+      bust: must(bust, "bust"),
+      upperChest: must(upperChest, "upper chest"),
+      waist: must(waist, "waist"),
+      hip: must(hip, "hip"),
+    };
   });
 }
 
@@ -112,7 +121,10 @@ export function ringOf(across: Girth, up: Girth, share: number, count = 72): rea
   return Array.from({ length: count }, (_, at) => {
     const turn = (2 * Math.PI * at) / count;
     const [x, y] = [reach * Math.cos(turn), reach * Math.sin(turn)];
-    return [Math.exp(must(first, "middle") + entry(0, 0) * x), Math.exp(must(second, "middle") + entry(1, 0) * x + entry(1, 1) * y)];
+    return [
+      Math.exp(must(first, "middle") + entry(0, 0) * x),
+      Math.exp(must(second, "middle") + entry(1, 0) * x + entry(1, 1) * y),
+    ];
   });
 }
 

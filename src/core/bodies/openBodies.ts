@@ -49,7 +49,8 @@ function opened(): BodyModel {
     return measures.map((_, other) => (sd * entry(scatter, at, other)) / entry(scatter, at, at));
   });
   const alone = (at: number): number => (MORE_SHAPES[must(measures[at], "measure")] ?? 0) ** 2;
-  const more = (i: number, j: number): number => follow.reduce((sum, along) => sum + must(along[i], "along") * must(along[j], "along"), i === j ? alone(i) : 0);
+  const more = (i: number, j: number): number =>
+    follow.reduce((sum, along) => sum + must(along[i], "along") * must(along[j], "along"), i === j ? alone(i) : 0);
   return { ...TAPED_BODIES, scatter: scatter.map((row, i) => row.map((value, j) => value + more(i, j))) };
 }
 
@@ -100,10 +101,15 @@ export function readingOf(read: readonly Known[], age?: number): Reading {
 function heldTogether(read: readonly Known[], age: number | undefined): Reading {
   const places = read.map(({ measure }) => OPEN_BODIES.measures.indexOf(measure));
   const widened = widenedByAge(age) ** 2;
-  const scatter = places.map((row, i) => places.map((column, j) => widened * entry(OPEN_BODIES.scatter, row, column) + (i === j ? must(read[i], "read").variance : 0)));
+  const scatter = places.map((row, i) =>
+    places.map(
+      (column, j) => widened * entry(OPEN_BODIES.scatter, row, column) + (i === j ? must(read[i], "read").variance : 0),
+    ),
+  );
   const inverse = inverseOf(scatter);
   const logs = read.map(({ log }) => log);
-  const off = (values: readonly number[]): number[] => values.map((log, i) => log - must(OPEN_BODIES.middle[must(places[i], "place")], "middle"));
+  const off = (values: readonly number[]): number[] =>
+    values.map((log, i) => log - must(OPEN_BODIES.middle[must(places[i], "place")], "middle"));
   const here = off(logs);
   const pulled = inverse.map((row) => dot(row, here));
   const distance = dot(here, pulled);
@@ -120,14 +126,18 @@ function heldTogether(read: readonly Known[], age: number | undefined): Reading 
     }),
     gainOf: (changed) => {
       const there = off(logs.map((log, i) => changed.get(i) ?? log));
-      const distanceThere = dot(there, inverse.map((row) => dot(row, there)));
+      const distanceThere = dot(
+        there,
+        inverse.map((row) => dot(row, there)),
+      );
       return ((freedom + logs.length) / 2) * (Math.log1p(distance / freedom) - Math.log1p(distanceThere / freedom));
     },
   };
 }
 
 /** A reading of one measure, as some others foretell it. */
-export const foretell = (own: Known, others: readonly Known[], age?: number): Foretold => must(readingOf([own, ...others], age).foretold[0], "foretold");
+export const foretell = (own: Known, others: readonly Known[], age?: number): Foretold =>
+  must(readingOf([own, ...others], age).foretold[0], "foretold");
 
 /** Logarithm of the density of Student's t, but for what depends on its freedom alone. */
 export const logDensity = (log: number, { middle, scale, freedom }: Foretold): number =>
@@ -137,6 +147,11 @@ export const logDensity = (log: number, { middle, scale, freedom }: Foretold): n
 function inverseOf(matrix: Matrix): number[][] {
   const lower = cholesky(matrix);
   // Columns of L⁻¹; the inverse is L⁻ᵀ L⁻¹.
-  const columns = matrix.map((_, at) => solveLower(lower, matrix.map((__, row) => (row === at ? 1 : 0))));
+  const columns = matrix.map((_, at) =>
+    solveLower(
+      lower,
+      matrix.map((__, row) => (row === at ? 1 : 0)),
+    ),
+  );
   return columns.map((a) => columns.map((b) => dot(a, b)));
 }

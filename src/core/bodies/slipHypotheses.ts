@@ -48,7 +48,14 @@ const MIXED_UP: readonly (readonly [MeasureName, MeasureName, number])[] = [
   ["acrossBack", "acrossFront", 0.0005],
 ];
 
-const GIRTHS: readonly MeasureName[] = ["bustGirth", "upperChestGirth", "underBustGirth", "waistGirth", "hipGirth", "neckBaseGirth"];
+const GIRTHS: readonly MeasureName[] = [
+  "bustGirth",
+  "upperChestGirth",
+  "underBustGirth",
+  "waistGirth",
+  "hipGirth",
+  "neckBaseGirth",
+];
 
 /** Of the logarithm of navel girth over waist: mean and standard deviation of the 2208 women surveyed in 1988. */
 export const NAVEL_OVER_WAIST = { middle: 0.0859, spread: 0.0477 };
@@ -61,7 +68,14 @@ const MARK: Readonly<Record<TypedUnit, Mm>> = { cm: MM_PER_CM, in: MM_PER_INCH }
 
 /** Everything that may be wrong with some readings of a tape marked in this unit. */
 export function hypothesesOf(reading: Reading, unit: TypedUnit): readonly Hypothesis[] {
-  return [...reading.measures.flatMap((_, at) => [...misread(reading, at, unit), ...elsewhere(reading, at), anySlip(reading, at)]), ...swaps(reading)];
+  return [
+    ...reading.measures.flatMap((_, at) => [
+      ...misread(reading, at, unit),
+      ...elsewhere(reading, at),
+      anySlip(reading, at),
+    ]),
+    ...swaps(reading),
+  ];
 }
 
 const often = (kind: keyof typeof HOW_OFTEN): number => Math.log(HOW_OFTEN[kind]);
@@ -78,7 +92,14 @@ function misread(reading: Reading, at: number, unit: TypedUnit): readonly Hypoth
     const logMeant = Math.log(meant);
     // Densities of mm, not of logarithms: a number that was shifted, not multiplied, lies among others as dense in mm.
     const perMm = scaled ? 0 : log - logMeant;
-    return [{ kind, at: [at] as const, meant: [logMeant], weight: often(kind) + logDensity(logMeant, foretold) - now + perMm }];
+    return [
+      {
+        kind,
+        at: [at] as const,
+        meant: [logMeant],
+        weight: often(kind) + logDensity(logMeant, foretold) - now + perMm,
+      },
+    ];
   });
 }
 
@@ -123,7 +144,12 @@ function elsewhere(reading: Reading, at: number): readonly Hypothesis[] {
   const log = must(reading.logs[at], "log");
   const foretold = must(reading.foretold[at], "foretold");
   const now = logDensity(log, foretold);
-  const put = (kind: Elsewhere, there: Foretold, meant: number): Hypothesis => ({ kind, at: [at], meant: [meant], weight: often(kind) + logDensity(log, there) - now });
+  const put = (kind: Elsewhere, there: Foretold, meant: number): Hypothesis => ({
+    kind,
+    at: [at],
+    meant: [meant],
+    weight: often(kind) + logDensity(log, there) - now,
+  });
   /** As the other girth, which was read too. */
   const over = (kind: Elsewhere, other: MeasureName): readonly Hypothesis[] => {
     const place = reading.measures.indexOf(other);
@@ -148,7 +174,12 @@ function anySlip(reading: Reading, at: number): Hypothesis {
   const log = must(reading.logs[at], "log");
   const foretold = must(reading.foretold[at], "foretold");
   const there = { ...foretold, scale: Math.hypot(foretold.scale, ANY_SLIP) };
-  return { kind: null, at: [at], meant: [foretold.middle], weight: often("other") + logDensity(log, there) - logDensity(log, foretold) };
+  return {
+    kind: null,
+    at: [at],
+    meant: [foretold.middle],
+    weight: often("other") + logDensity(log, there) - logDensity(log, foretold),
+  };
 }
 
 function swaps(reading: Reading): readonly Hypothesis[] {
@@ -156,7 +187,12 @@ function swaps(reading: Reading): readonly Hypothesis[] {
     const [i, j] = [reading.measures.indexOf(one), reading.measures.indexOf(other)];
     const [a, b] = [reading.logs[i], reading.logs[j]];
     if (a === undefined || b === undefined || a === b) return [];
-    const gain = reading.gainOf(new Map([[i, b], [j, a]]));
+    const gain = reading.gainOf(
+      new Map([
+        [i, b],
+        [j, a],
+      ]),
+    );
     return [{ kind: "swapped" as const, at: [i, j] as const, meant: [b, a], weight: Math.log(share) + gain }];
   });
 }

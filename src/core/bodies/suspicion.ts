@@ -84,7 +84,15 @@ export function suspicionsOf(body: MeasuredBody, age?: number, unit: TypedUnit =
       const { value, readings } = must(body[known.measure], "measure");
       // A mean of readings that do not agree is no number that anybody wrote down.
       const slip = allAgree(body, reading, worst) ? slipOf(reading, at, worst) : null;
-      found.push({ measure: known.measure, value, expected: range.value, least: range.least, most: range.most, slip, takenAgain: agree(known.measure, readings) });
+      found.push({
+        measure: known.measure,
+        value,
+        expected: range.value,
+        least: range.least,
+        most: range.most,
+        slip,
+        takenAgain: agree(known.measure, readings),
+      });
     }
     read = rest;
   }
@@ -100,12 +108,15 @@ interface Worst {
 
 /** The measure, or pair, whose being wrong explains most; null where all may well be right. */
 function worstOf(reading: Reading, unit: TypedUnit): Worst | null {
-  const farOut = reading.foretold.map(({ middle, scale }, at) => Math.abs(must(reading.logs[at], "log") - middle) > NEVER_WITHIN * scale);
+  const farOut = reading.foretold.map(
+    ({ middle, scale }, at) => Math.abs(must(reading.logs[at], "log") - middle) > NEVER_WITHIN * scale,
+  );
   const all = hypothesesOf(reading, unit).filter(({ at }) => at.some((one) => farOut[one]));
   if (all.length === 0) return null;
   const heaviest = Math.max(...all.map(({ weight }) => weight));
   /** Odds of some of them together, in units of the heaviest. */
-  const odds = (some: readonly Hypothesis[]): number => some.reduce((sum, { weight }) => sum + Math.exp(weight - heaviest), 0);
+  const odds = (some: readonly Hypothesis[]): number =>
+    some.reduce((sum, { weight }) => sum + Math.exp(weight - heaviest), 0);
   const suspects = [...new Set(all.map(({ at }) => at.join()))].map((key) => all.filter(({ at }) => at.join() === key));
   const suspect = suspects.reduce((a, b) => (odds(b) > odds(a) ? b : a));
   if (heaviest + Math.log(odds(suspect)) < Math.log(DOUBTED)) return null;

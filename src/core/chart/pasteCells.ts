@@ -20,7 +20,9 @@ export interface PastedGrid {
 export function cutCells(text: string): PastedGrid {
   const plain = text.replace(/^\ufeff/, "").replace(/\r\n?|[\u2028\u2029]/g, "\n");
   const separator = separatorOf(plain);
-  const lines = (CUTTERS[separator] ?? spaced(separator))(plain).filter((line) => line.some((cell) => cell.text !== ""));
+  const lines = (CUTTERS[separator] ?? spaced(separator))(plain).filter((line) =>
+    line.some((cell) => cell.text !== ""),
+  );
   return { separator, lines };
 }
 

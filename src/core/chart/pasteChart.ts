@@ -61,7 +61,10 @@ const SMALLEST_GIRTH: Mm = 200;
 
 const NOWHERE = { line: null, cell: null, size: null, column: null } as const;
 
-const nothing = (fault: PasteFault): PastedChart => ({ rows: [], findings: [{ ...fault, ...NOWHERE, severity: "blocks" }] });
+const nothing = (fault: PasteFault): PastedChart => ({
+  rows: [],
+  findings: [{ ...fault, ...NOWHERE, severity: "blocks" }],
+});
 
 /**
  * Reads a pasted chart. Never throws, whatever the text.
@@ -94,7 +97,9 @@ function assumedUnit(layout: PastedLayout, unit: TypedUnit): PastedUnit {
           const cell = line[at];
           if (cell === undefined || layout.units[at] !== null) return false;
           const read = readCell(cell.text, as);
-          return read !== null && isBodyColumn(column) && checkMeasure(MEASURE_OF[column], read.value).state !== "impossible";
+          return (
+            read !== null && isBodyColumn(column) && checkMeasure(MEASURE_OF[column], read.value).state !== "impossible"
+          );
         }).length,
       0,
     );
@@ -120,13 +125,17 @@ function commasAmbiguous({ sizes, columns, units, kind }: PastedLayout, unit: Pa
   });
 }
 
-const isGirthColumn = (column: ChartColumn | null | undefined): boolean => typeof column === "string" && column !== "label";
+const isGirthColumn = (column: ChartColumn | null | undefined): boolean =>
+  typeof column === "string" && column !== "label";
 
 function readSizeLines(layout: PastedLayout, assumed: PastedUnit, given: TypedUnit): PastedChart {
   const findings: PasteFinding[] = layoutNotes(layout, assumed, given);
   const rows: SizeRow[] = [];
   for (const line of layout.sizes) {
-    const text = line.map((cell) => cell.text).join(" ").trim();
+    const text = line
+      .map((cell) => cell.text)
+      .join(" ")
+      .trim();
     if (text === "") continue;
     const at = { ...NOWHERE, line: layout.kind === "transposed" ? null : (line[0]?.line ?? null) };
     if (!line.some((cell, index) => isGirthColumn(layout.columns[index]) && /\d/.test(cell.text))) {
@@ -157,7 +166,9 @@ function layoutNotes(layout: PastedLayout, assumed: PastedUnit, given: TypedUnit
   if (assumed !== given) note({ code: "paste/unit-assumed", unit: assumed });
   for (const { cell, column } of layout.ignored) {
     notes.push({
-      ...(column === null ? { code: "paste/heading-ignored", text: cell.text } : { code: "paste/heading-twice", text: cell.text }),
+      ...(column === null
+        ? { code: "paste/heading-ignored", text: cell.text }
+        : { code: "paste/heading-twice", text: cell.text }),
       ...NOWHERE,
       line: cell.line,
       cell: cell.cell,
@@ -190,7 +201,12 @@ function readSizeLine(
     }
     const read: PastedLength | null = readCell(cell.text, units[index] ?? assumed);
     if (read === null) {
-      findings.push({ code: "paste/cell-unreadable", text: cell.text, ...place, severity: required ? "blocks" : "warns" });
+      findings.push({
+        code: "paste/cell-unreadable",
+        text: cell.text,
+        ...place,
+        severity: required ? "blocks" : "warns",
+      });
       return null;
     }
     if (read.range !== null) {
@@ -207,7 +223,14 @@ function readSizeLine(
   });
   const leftOver = line.slice(columns.length).filter((cell) => cell.text !== "").length;
   if (leftOver > 0 && kind !== "transposed") {
-    findings.push({ code: "paste/cells-left-over", count: leftOver, ...NOWHERE, line: line[0]?.line ?? null, size, severity: "warns" });
+    findings.push({
+      code: "paste/cells-left-over",
+      count: leftOver,
+      ...NOWHERE,
+      line: line[0]?.line ?? null,
+      size,
+      severity: "warns",
+    });
   }
   if (bust === null || waist === null || hip === null) return null;
   return { label, bust, waist, hip, ...Object.fromEntries(finished) };

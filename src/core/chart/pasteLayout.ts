@@ -54,7 +54,9 @@ function soleUnit(units: readonly PastedUnit[]): PastedUnit | null {
 
 /** The line of sizes along the top: the last before the girths that holds more than a title. */
 function labelLine(lines: readonly Line[], firstGirth: number): number | null {
-  const before = lines.slice(0, firstGirth).findLastIndex((line) => line.filter((cell) => cell.text !== EMPTY).length > 1);
+  const before = lines
+    .slice(0, firstGirth)
+    .findLastIndex((line) => line.filter((cell) => cell.text !== EMPTY).length > 1);
   return before < 0 ? null : before;
 }
 
@@ -81,14 +83,21 @@ function underHeadings(
   wanted: PastedUnit,
 ): PastedLayout {
   const below = rest[0] ?? [];
-  const unitLine = below.some((cell) => readUnit(cell.text) !== null) && below.every((cell) => cell.text === EMPTY || readUnit(cell.text) !== null);
+  const unitLine =
+    below.some((cell) => readUnit(cell.text) !== null) &&
+    below.every((cell) => cell.text === EMPTY || readUnit(cell.text) !== null);
   const read = headings.map((cell, at) => {
     const { column, unit } = readHeading(cell.text);
     return { cell, column, unit: unit ?? (unitLine ? readUnit(below[at]?.text ?? EMPTY) : null) };
   });
   // A first column without a heading names the sizes.
   const corner = read[0];
-  if (corner !== undefined && corner.column === null && corner.cell.text === EMPTY && !read.some(({ column }) => column === "label")) {
+  if (
+    corner !== undefined &&
+    corner.column === null &&
+    corner.cell.text === EMPTY &&
+    !read.some(({ column }) => column === "label")
+  ) {
     read[0] = { ...corner, column: "label" };
   }
   const whole = stated ?? soleUnit(read.flatMap(({ unit }) => unit ?? []));
@@ -103,7 +112,9 @@ function underHeadings(
     kind,
     columns: read.map(({ column }, at) => (kept[at] === true ? column : null)),
     units: read.map(({ unit }) => unit ?? whole),
-    ignored: read.flatMap(({ cell, column }, at) => (kept[at] === true || cell.text === EMPTY ? [] : [{ cell, column }])),
+    ignored: read.flatMap(({ cell, column }, at) =>
+      kept[at] === true || cell.text === EMPTY ? [] : [{ cell, column }],
+    ),
     sizes: unitLine ? rest.slice(1) : rest,
   };
 }

@@ -20,7 +20,8 @@ export function readCell(text: string, unit: PastedUnit): PastedLength | null {
   if (text.length > LONGEST_CELL || !/\d/.test(text)) return null;
   // "86/90" would read as a fraction, which no girth is.
   const slashed = /^(\d{2,}(?:[.,]\d+)?) ?\/ ?(\d{2,}(?:[.,]\d+)?)(\D*)$/.exec(text);
-  if (slashed !== null) return rangeOf(`${slashed[1] ?? ""}${slashed[3] ?? ""}`, `${slashed[2] ?? ""}${slashed[3] ?? ""}`, unit);
+  if (slashed !== null)
+    return rangeOf(`${slashed[1] ?? ""}${slashed[3] ?? ""}`, `${slashed[2] ?? ""}${slashed[3] ?? ""}`, unit);
   const whole = lengthOf(text, unit);
   if (whole !== null) return { value: whole, range: null };
   for (const between of text.matchAll(/[-‐‑‒–—−]|\bto\b/g)) {

@@ -16,7 +16,11 @@ export const FINISHED_COLUMNS: readonly { readonly column: FinishedColumn; reado
   { column: "finishedHip", body: "hip" },
 ];
 
-const MEASURE_OF: Readonly<Record<BodyColumn, MeasureName>> = { bust: "bustGirth", waist: "waistGirth", hip: "hipGirth" };
+const MEASURE_OF: Readonly<Record<BodyColumn, MeasureName>> = {
+  bust: "bustGirth",
+  waist: "waistGirth",
+  hip: "hipGirth",
+};
 
 /** What was found, and its numbers. */
 type ChartFault =
@@ -34,14 +38,34 @@ type ChartFault =
     }
   | { readonly code: "chart/out-of-order"; readonly value: Mm; readonly before: Mm; readonly beforeLabel: string }
   | { readonly code: "chart/repeated"; readonly beforeLabel: string }
-  | { readonly code: "chart/not-growing" | "chart/falling"; readonly value: Mm; readonly before: Mm; readonly beforeLabel: string }
+  | {
+      readonly code: "chart/not-growing" | "chart/falling";
+      readonly value: Mm;
+      readonly before: Mm;
+      readonly beforeLabel: string;
+    }
   | { readonly code: "chart/large-step"; readonly step: Mm; readonly most: Mm; readonly beforeLabel: string }
   | { readonly code: "chart/finished-impossible"; readonly value: Mm; readonly body: Mm; readonly half: boolean }
   | { readonly code: "chart/finished-below-body"; readonly value: Mm; readonly body: Mm }
-  | { readonly code: "chart/finished-not-growing"; readonly value: Mm; readonly before: Mm; readonly beforeLabel: string }
+  | {
+      readonly code: "chart/finished-not-growing";
+      readonly value: Mm;
+      readonly before: Mm;
+      readonly beforeLabel: string;
+    }
   | { readonly code: "chart/difference-not-a-length"; readonly value: number }
-  | { readonly code: "chart/difference-impossible" | "chart/difference-unusual"; readonly value: Mm; readonly least: Mm; readonly most: Mm }
-  | { readonly code: "chart/difference-not-growing"; readonly value: Mm; readonly before: Mm; readonly beforeLabel: string };
+  | {
+      readonly code: "chart/difference-impossible" | "chart/difference-unusual";
+      readonly value: Mm;
+      readonly least: Mm;
+      readonly most: Mm;
+    }
+  | {
+      readonly code: "chart/difference-not-growing";
+      readonly value: Mm;
+      readonly before: Mm;
+      readonly beforeLabel: string;
+    };
 
 export type ChartFinding = ChartFault & {
   readonly severity: "blocks" | "warns";
@@ -182,28 +206,33 @@ function stepFaults(size: SizeRow, before: SizeRow): readonly (readonly [ChartCo
     return [[null, { code: "chart/repeated", severity: "blocks", beforeLabel }]];
   }
   if (size.bust < before.bust) {
-    return [["bust", { code: "chart/out-of-order", severity: "blocks", value: size.bust, before: before.bust, beforeLabel }]];
+    return [
+      ["bust", { code: "chart/out-of-order", severity: "blocks", value: size.bust, before: before.bust, beforeLabel }],
+    ];
   }
   const faults: (readonly [ChartColumn, Judged])[] = [];
   for (const column of BODY_COLUMNS) {
     const value = size[column];
     const last = before[column];
     // Two sizes may share a waist or a hip, but the bust tells them apart.
-    if (value < last) faults.push([column, { code: "chart/falling", severity: "blocks", value, before: last, beforeLabel }]);
+    if (value < last)
+      faults.push([column, { code: "chart/falling", severity: "blocks", value, before: last, beforeLabel }]);
     else if (value === last) {
       const severity = column === "bust" ? "blocks" : "warns";
       faults.push([column, { code: "chart/not-growing", severity, value, before: last, beforeLabel }]);
     }
   }
   const step = size.bust - before.bust;
-  if (step > LARGE_STEP) faults.push(["bust", { code: "chart/large-step", severity: "warns", step, most: LARGE_STEP, beforeLabel }]);
+  if (step > LARGE_STEP)
+    faults.push(["bust", { code: "chart/large-step", severity: "warns", step, most: LARGE_STEP, beforeLabel }]);
   return faults;
 }
 
 function differenceFault(value: Mm): Judged | null {
   if (!Number.isFinite(value)) return { code: "chart/difference-not-a-length", severity: "blocks", value };
   const { least, usualLeast, usualMost, most } = DIFFERENCE;
-  if (value < least || value > most) return { code: "chart/difference-impossible", severity: "blocks", value, least, most };
+  if (value < least || value > most)
+    return { code: "chart/difference-impossible", severity: "blocks", value, least, most };
   if (value < usualLeast || value > usualMost) {
     return { code: "chart/difference-unusual", severity: "warns", value, least: usualLeast, most: usualMost };
   }

@@ -79,7 +79,8 @@ export const STANDARD_CHARTS: readonly StandardChart[] = [
   {
     name: "en13402",
     title: "European size designation (EN 13402-3)",
-    trust: "The bounds of its bust sizes up to 131 cm were read; its waists, its hips and which of them stand in one row with which bust are from memory.",
+    trust:
+      "The bounds of its bust sizes up to 131 cm were read; its waists, its hips and which of them stand in one row with which bust are from memory.",
     sizes: sizesIn(MM_PER_CM, EUROPEAN),
   },
   {

@@ -17,8 +17,6 @@ export interface CheckContext {
 export type Check = (context: CheckContext) => readonly CheckResult[];
 
 /** A check of nearness: holds where measured and expected differ by no more than the tolerance. */
-export function near(
-  result: Omit<CheckResult, "ok">,
-): CheckResult {
+export function near(result: Omit<CheckResult, "ok">): CheckResult {
   return { ...result, ok: Math.abs(result.measured - result.expected) <= result.tolerance };
 }

@@ -21,17 +21,19 @@ export const joinedCornersStraight: Check = ({ pieces }) => [
   ),
   ...piecesOf(pieces).flatMap((piece) =>
     // A gathered mouth is drawn up, not folded: the seam runs over it as it lies.
-    piece.darts.filter((dart) => dart.gathered !== true).map((dart) =>
-      near({
-        name: "joinedCornersStraight",
-        measured: 180 - degreesFrom(seamCornerAtDart(piece, dart.name)),
-        expected: 180,
-        tolerance: JOINED_CORNER_DEGREES,
-        unit: "degrees",
-        pieces: [piece.name],
-        seam: dart.seam,
-        dart: dart.name,
-      }),
-    ),
+    piece.darts
+      .filter((dart) => dart.gathered !== true)
+      .map((dart) =>
+        near({
+          name: "joinedCornersStraight",
+          measured: 180 - degreesFrom(seamCornerAtDart(piece, dart.name)),
+          expected: 180,
+          tolerance: JOINED_CORNER_DEGREES,
+          unit: "degrees",
+          pieces: [piece.name],
+          seam: dart.seam,
+          dart: dart.name,
+        }),
+      ),
   ),
 ];

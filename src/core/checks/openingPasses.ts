@@ -21,7 +21,14 @@ export const openingPasses: Check = ({ pieces, closure, body }) => {
     // A strap's inner edge goes from the neck edge in front to the one behind.
     const round = piecesOf(pieces).filter((piece) => piece.edges.some(({ seam }) => seam === "neck"));
     const neck = 2 * round.reduce((sum, piece) => sum + seamLength(piece, "neck"), 0);
-    results.push(passes(neck, HEAD_GIRTH, round.map(({ name }) => name), "neck"));
+    results.push(
+      passes(
+        neck,
+        HEAD_GIRTH,
+        round.map(({ name }) => name),
+        "neck",
+      ),
+    );
   }
   const front = pieces.frontBasque;
   const back = pieces.backBasque;
@@ -36,11 +43,15 @@ export const openingPasses: Check = ({ pieces, closure, body }) => {
   return results;
 };
 
-function passes(
-  measured: Mm,
-  needed: Mm,
-  pieces: CheckResult["pieces"],
-  level: "neck" | "hip",
-): CheckResult {
-  return { name: "openingPasses", ok: measured >= needed, measured, expected: needed, tolerance: 0, unit: "mm", pieces, level };
+function passes(measured: Mm, needed: Mm, pieces: CheckResult["pieces"], level: "neck" | "hip"): CheckResult {
+  return {
+    name: "openingPasses",
+    ok: measured >= needed,
+    measured,
+    expected: needed,
+    tolerance: 0,
+    unit: "mm",
+    pieces,
+    level,
+  };
 }

@@ -45,7 +45,10 @@ function openingOf(pieces: PieceSet, { place, belowWaist }: Closure): Opening | 
   const backs = piecesOf(pieces).filter(({ name }) => name === "back" || name === "backBand" || name === "backBasque");
   if (backs.some(({ centreOnFold }) => centreOnFold)) return null;
   const walk = walkAlong(backs, "centre");
-  const above = walkAlong(backs.filter(({ name }) => !isBasque(name)), "centre").length;
+  const above = walkAlong(
+    backs.filter(({ name }) => !isBasque(name)),
+    "centre",
+  ).length;
   return above === 0 ? null : { walk, length: Math.min(above + Math.max(belowWaist, 0), walk.length) };
 }
 
@@ -64,12 +67,15 @@ export function buttonRow(pieces: PieceSet, closure: Closure): ButtonRow | null 
 function rowIn({ walk, length }: Opening, buttons: number): ButtonRow | null {
   if (length <= 2 * BUTTON_FROM_END) return null;
   const crossed = walk.breaks.filter((at) => at > 0 && at < walk.length);
-  const rowOf = (above: Mm, below: Mm): ButtonRow => evenly(length, [BUTTON_FROM_END + above, BUTTON_FROM_END + below], buttons);
+  const rowOf = (above: Mm, below: Mm): ButtonRow =>
+    evenly(length, [BUTTON_FROM_END + above, BUTTON_FROM_END + below], buttons);
   const isClear = ({ along, spacing }: ButtonRow): boolean =>
     spacing > 0 && along.every((at) => crossed.every((seam) => Math.abs(at - seam) >= BUTTON_FROM_SEAM));
   const given = Array.from({ length: MOST_GIVEN / TRIED + 1 }, (_, index) => index * TRIED);
   // Least given in all comes first, and of as much the row whose first button stays nearer the neck.
-  const tries = given.flatMap((above) => given.map((below) => ({ above, below }))).toSorted((p, q) => p.above + p.below - q.above - q.below);
+  const tries = given
+    .flatMap((above) => given.map((below) => ({ above, below })))
+    .toSorted((p, q) => p.above + p.below - q.above - q.below);
   const found = tries.find(({ above, below }) => isClear(rowOf(above, below)));
   return rowOf(found?.above ?? 0, found?.below ?? 0);
 }

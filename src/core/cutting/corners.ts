@@ -9,7 +9,17 @@ import type { SeamName } from "../pattern/piece";
  * Seams in the order they are sewn (common practice, no source): what shapes a piece, then what joins front to back, the
  * opening, and the edges that are finished last. A hem stands first, since it is its own allowance that is folded.
  */
-const SEWN: readonly SeamName[] = ["hem", "princess", "underBust", "shoulder", "side", "waist", "centre", "neck", "armhole"];
+const SEWN: readonly SeamName[] = [
+  "hem",
+  "princess",
+  "underBust",
+  "shoulder",
+  "side",
+  "waist",
+  "centre",
+  "neck",
+  "armhole",
+];
 
 /** Which of two seams that meet at a corner lies folded under the other; null where none does: one seam, or the end of a strap. */
 export function foldedFirst(one: SeamName, other: SeamName): SeamName | null {

@@ -69,7 +69,8 @@ function parallelOf(curve: EdgeCurve<"piece">, off: Mm): readonly PiecePoint[] {
 }
 
 /** Square outside a line that goes a way, on a ring that goes clockwise on screen. */
-const beside = (at: PiecePoint, way: Radians, off: Mm): PiecePoint => (off === 0 ? at : polar(at, radians(way - Math.PI / 2), off));
+const beside = (at: PiecePoint, way: Radians, off: Mm): PiecePoint =>
+  off === 0 ? at : polar(at, radians(way - Math.PI / 2), off);
 
 function offChord(p: PiecePoint, a: PiecePoint, b: PiecePoint): Mm {
   const base = distance(a, b);
@@ -83,16 +84,30 @@ function cornerBetween(one: Stretch, other: Stretch, before: PiecePoint[], after
   const turn = turnBetween(wayIn, wayOut);
   if (one.allowance === 0 && other.allowance === 0) return [];
   // Out of the way by way of the corner itself: the union then keeps where the two parallels cross, or the step between them.
-  if (turn <= 0 || (turn < HARDLY_A_CORNER && one.allowance !== other.allowance && one.seam === other.seam)) return [at];
+  if (turn <= 0 || (turn < HARDLY_A_CORNER && one.allowance !== other.allowance && one.seam === other.seam))
+    return [at];
   const ends: Ends = {
     one: { from: beside(at, wayIn, one.allowance), way: wayIn },
     other: { from: beside(at, wayOut, other.allowance), way: wayOut },
   };
   const reach = FURTHEST * Math.max(one.allowance, other.allowance);
-  const plain = one.fold || other.fold || one.cap || other.cap || turn < HARDLY_A_CORNER || one.allowance === 0 || other.allowance === 0;
+  const plain =
+    one.fold ||
+    other.fold ||
+    one.cap ||
+    other.cap ||
+    turn < HARDLY_A_CORNER ||
+    one.allowance === 0 ||
+    other.allowance === 0;
   const folded = plain ? null : foldedFirst(one.seam, other.seam);
-  const lapped = folded === null ? null : foldedEnd({ at, oneFolded: one.seam === folded, wayIn, wayOut, before, after, reach });
-  return lapped ?? mitred(ends, at, reach) ?? overrun({ at, ends, before, after, reach }) ?? squared(ends, one.allowance, other.allowance);
+  const lapped =
+    folded === null ? null : foldedEnd({ at, oneFolded: one.seam === folded, wayIn, wayOut, before, after, reach });
+  return (
+    lapped ??
+    mitred(ends, at, reach) ??
+    overrun({ at, ends, before, after, reach }) ??
+    squared(ends, one.allowance, other.allowance)
+  );
 }
 
 interface Ends {
@@ -107,7 +122,19 @@ function mitred({ one, other }: Ends, at: PiecePoint, reach: Mm): PiecePoint[] |
 }
 
 /** Of unequal allowances the narrower, continued, can come out on the other's parallel beyond its start: that is shortened. */
-function overrun({ at, ends, before, after, reach }: { readonly at: PiecePoint; readonly ends: Ends; readonly before: PiecePoint[]; readonly after: PiecePoint[]; readonly reach: Mm }): PiecePoint[] | null {
+function overrun({
+  at,
+  ends,
+  before,
+  after,
+  reach,
+}: {
+  readonly at: PiecePoint;
+  readonly ends: Ends;
+  readonly before: PiecePoint[];
+  readonly after: PiecePoint[];
+  readonly reach: Mm;
+}): PiecePoint[] | null {
   const back = radians(ends.other.way + Math.PI);
   const onOther = meetLine(ends.one, after, back);
   if (onOther !== null && distance(at, onOther.at) <= reach) {
@@ -160,7 +187,11 @@ function foldedEnd({ at, oneFolded, wayIn, wayOut, before, after, reach }: Corne
 }
 
 /** Where a line of points first meets another that is continued straight before its first; how many points each has passed. */
-function meetLines(line: readonly PiecePoint[], other: readonly PiecePoint[], continued: Radians): { readonly at: PiecePoint; readonly index: number; readonly along: number } | null {
+function meetLines(
+  line: readonly PiecePoint[],
+  other: readonly PiecePoint[],
+  continued: Radians,
+): { readonly at: PiecePoint; readonly index: number; readonly along: number } | null {
   for (let along = 0; along + 1 < line.length; along += 1) {
     const [from, to] = [must(line[along], "point"), must(line[along + 1], "point")];
     const length = distance(from, to);
@@ -178,7 +209,11 @@ function shorten(points: PiecePoint[], count: number, atStart: boolean): void {
 }
 
 /** Where a ray meets a line of points that is continued straight before its first; `index` counts the points passed over. */
-function meetLine(ray: Ray, points: readonly PiecePoint[], continued: Radians): { readonly at: PiecePoint; readonly index: number } | null {
+function meetLine(
+  ray: Ray,
+  points: readonly PiecePoint[],
+  continued: Radians,
+): { readonly at: PiecePoint; readonly index: number } | null {
   const first = must(points[0], "point");
   let from = polar(first, continued, FAR);
   for (let index = 0; index < points.length; index += 1) {
@@ -220,7 +255,10 @@ function outerOf(ring: readonly PiecePoint[]): readonly PiecePoint[] {
 }
 
 const isIdle = (before: PiecePoint | undefined, p: PiecePoint, after: PiecePoint | undefined): boolean =>
-  before !== undefined && after !== undefined && (distance(before, p) < STRAIGHT || (offChord(p, before, after) < STRAIGHT && distance(before, after) > distance(before, p)));
+  before !== undefined &&
+  after !== undefined &&
+  (distance(before, p) < STRAIGHT ||
+    (offChord(p, before, after) < STRAIGHT && distance(before, after) > distance(before, p)));
 
 /** Without what says nothing: points that are one, and those on the straight way between their neighbours. */
 function withoutIdle(points: readonly PiecePoint[]): readonly PiecePoint[] {
@@ -235,7 +273,10 @@ function withCorners(points: readonly PiecePoint[]): readonly RingPoint[] {
   return points.map((at, index): RingPoint => {
     const before = must(points[(index + points.length - 1) % points.length], "point");
     const after = must(points[(index + 1) % points.length], "point");
-    const turn = turnBetween(radians(Math.atan2(at.y - before.y, at.x - before.x)), radians(Math.atan2(after.y - at.y, after.x - at.x)));
+    const turn = turnBetween(
+      radians(Math.atan2(at.y - before.y, at.x - before.x)),
+      radians(Math.atan2(after.y - at.y, after.x - at.x)),
+    );
     return { at, corner: Math.abs(degreesFrom(turn)) > CUTTING_CORNER_DEGREES };
   });
 }

@@ -53,16 +53,24 @@ function onPair(set: PieceSet, { seam, first, second, ease }: SeamPair): readonl
   // As much as the seams really differ by, which is the ease named, or nothing, to within what truing leaves.
   const scale = ease === 0 ? 1 : other.length / one.length;
   const bust = seam === "princess" ? aboutBust(one, other) : null;
-  const wanted = bust ?? sharesOf(one.length).map((share) => ({ a: share * one.length, b: share * one.length * scale }));
+  const wanted =
+    bust ?? sharesOf(one.length).map((share) => ({ a: share * one.length, b: share * one.length * scale }));
   return wanted
     .flatMap(({ a, b }) => cleared(one, other, a, b))
     .map(({ a, b }) => [placeAlong(one, a), placeAlong(other, b)]);
 }
 
 const walkOf = (set: PieceSet, names: readonly PieceName[], seam: SeamPair["seam"]): Walk =>
-  walkAlong(names.map((name) => pieceIn(set, name)), seam);
+  walkAlong(
+    names.map((name) => pieceIn(set, name)),
+    seam,
+  );
 
-const sharesOf = (length: Mm): readonly number[] => must(SHARES.find(({ upTo }) => length <= upTo), "shares").at;
+const sharesOf = (length: Mm): readonly number[] =>
+  must(
+    SHARES.find(({ upTo }) => length <= upTo),
+    "shares",
+  ).at;
 
 interface Meeting {
   readonly a: Mm;
@@ -94,10 +102,15 @@ const isClear = ({ breaks, length }: Walk, along: Mm): boolean =>
 function openingEnds(pieces: PieceSet, { place, belowWaist }: Closure): readonly NotchPlace[] {
   if (belowWaist <= 0) return [];
   return piecesOf(pieces).flatMap((piece): NotchPlace[] => {
-    const isThere = place === "centreBack" ? piece.name === "backBasque" : piece.name === "frontBasque" || piece.name === "backBasque";
+    const isThere =
+      place === "centreBack"
+        ? piece.name === "backBasque"
+        : piece.name === "frontBasque" || piece.name === "backBasque";
     const seam = place === "centreBack" ? "centre" : "side";
     const walk = walkAlong([piece], seam);
-    return isThere && belowWaist < walk.length ? [{ ...placeAlong(walk, belowWaist), kind: "opening", number: 0, seam }] : [];
+    return isThere && belowWaist < walk.length
+      ? [{ ...placeAlong(walk, belowWaist), kind: "opening", number: 0, seam }]
+      : [];
   });
 }
 

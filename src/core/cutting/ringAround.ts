@@ -11,9 +11,21 @@ const DIGITS = 4;
 /** The outer boundary of all rings together, `spare` mm further out; where they do not hang together, the box that holds them. */
 export function ringAround(rings: readonly (readonly PiecePoint[])[], spare: Mm): readonly PiecePoint[] {
   // Whichever way a ring goes, what it goes round counts.
-  const joined = Clipper.unionD(rings.map((ring) => ring.map(({ x, y }) => ({ x, y }))), [], FillRule.NonZero, DIGITS);
-  const found = Clipper.inflatePathsD(joined, spare, JoinType.Miter, EndType.Polygon, 2, DIGITS).filter((path) => Clipper.areaD(path) > 0);
+  const joined = Clipper.unionD(
+    rings.map((ring) => ring.map(({ x, y }) => ({ x, y }))),
+    [],
+    FillRule.NonZero,
+    DIGITS,
+  );
+  const found = Clipper.inflatePathsD(joined, spare, JoinType.Miter, EndType.Polygon, 2, DIGITS).filter(
+    (path) => Clipper.areaD(path) > 0,
+  );
   if (found.length === 1) return must(found[0], "ring").map(({ x, y }) => piecePoint(x, y));
   const { min, max } = boundsOfPoints(rings.flat());
-  return [piecePoint(min.x - spare, min.y - spare), piecePoint(max.x + spare, min.y - spare), piecePoint(max.x + spare, max.y + spare), piecePoint(min.x - spare, max.y + spare)];
+  return [
+    piecePoint(min.x - spare, min.y - spare),
+    piecePoint(max.x + spare, min.y - spare),
+    piecePoint(max.x + spare, max.y + spare),
+    piecePoint(min.x - spare, max.y + spare),
+  ];
 }

@@ -98,11 +98,15 @@ function isFree({ x0, y0, x1, y1 }: Box, ring: readonly PiecePoint[], lines: Lin
   const corners = [piecePoint(x0, y0), piecePoint(x1, y0), piecePoint(x1, y1), piecePoint(x0, y1)];
   if (!corners.every((corner) => isInRing(ring, corner))) return false;
   const enters = (a: PiecePoint, b: PiecePoint): boolean => {
-    if (Math.max(a.x, b.x) < x0 || Math.min(a.x, b.x) > x1 || Math.max(a.y, b.y) < y0 || Math.min(a.y, b.y) > y1) return false;
+    if (Math.max(a.x, b.x) < x0 || Math.min(a.x, b.x) > x1 || Math.max(a.y, b.y) < y0 || Math.min(a.y, b.y) > y1)
+      return false;
     if (a.x >= x0 && a.x <= x1 && a.y >= y0 && a.y <= y1) return true;
-    return corners.some((corner, index) => segmentIntersections(a, b, corner, corners[(index + 1) % 4] ?? corner).length > 0);
+    return corners.some(
+      (corner, index) => segmentIntersections(a, b, corner, corners[(index + 1) % 4] ?? corner).length > 0,
+    );
   };
-  const crossed = (points: readonly PiecePoint[]): boolean => points.some((b, index) => enters(points[index - 1] ?? b, b));
+  const crossed = (points: readonly PiecePoint[]): boolean =>
+    points.some((b, index) => enters(points[index - 1] ?? b, b));
   return !crossed([...ring, ...ring.slice(0, 1)]) && !lines.some(crossed);
 }
 

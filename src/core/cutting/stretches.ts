@@ -23,11 +23,21 @@ export interface Stretch {
  * @param allowances null: none anywhere
  * @param onFold whether the centre line of a piece that has it on the fold is cut so
  */
-export function stretchesOf(piece: Piece, allowances: Allowances | null, onFold = piece.centreOnFold): readonly Stretch[] {
+export function stretchesOf(
+  piece: Piece,
+  allowances: Allowances | null,
+  onFold = piece.centreOnFold,
+): readonly Stretch[] {
   return piece.edges.flatMap((edge): Stretch[] => {
     const fold = onFold && edge.seam === "centre";
     const allowance = allowances === null || fold ? 0 : allowanceOf(allowances, edge.seam);
-    const stretch = (curve: EdgeCurve<"piece">, cap: boolean): Stretch => ({ curve, seam: edge.seam, allowance, fold, cap });
+    const stretch = (curve: EdgeCurve<"piece">, cap: boolean): Stretch => ({
+      curve,
+      seam: edge.seam,
+      allowance,
+      fold,
+      cap,
+    });
     if (edge.mouthOf === null) return [stretch(curveOf(piece, edge), false)];
     // A dart's cap goes from its inner mouth end to the outer one; the ring may come the other way.
     const { inner } = dartOf(piece, edge.mouthOf);

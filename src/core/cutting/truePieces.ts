@@ -59,8 +59,14 @@ export function truePiecesOf(plan: Plan, options: TrueOptions): Result<readonly 
         ];
     for (const [piece, half, { notches, buttons }] of halves) {
       if (isRefused(piece)) return fail({ code: "paper/outline-refused", piece: name, half });
-      const bustPoint = name === plan.bustPiece ? (size === null ? (plan.bustPoint.own ?? plan.bustPoint.printed) : (piece.points.bustPoint?.at ?? null)) : null;
-      const own = <P extends WalkedPlace>(places: readonly P[]): readonly P[] => places.filter((place) => place.piece === name);
+      const bustPoint =
+        name === plan.bustPiece
+          ? size === null
+            ? (plan.bustPoint.own ?? plan.bustPoint.printed)
+            : (piece.points.bustPoint?.at ?? null)
+          : null;
+      const own = <P extends WalkedPlace>(places: readonly P[]): readonly P[] =>
+        places.filter((place) => place.piece === name);
       const drawn = truePiece(piece, { ...options, half, notches: own(notches), buttons: own(buttons), bustPoint });
       if (drawn.cutting.length < 3) return fail({ code: "paper/outline-refused", piece: name, half });
       made.push(isTurnedOver(name, half) ? turnedOver(drawn) : drawn);
@@ -83,7 +89,8 @@ const marksOf = (pieces: PieceSet, closure: Closure, meets = pieces): Marks => (
 const setOf = (pieces: readonly Piece[]): PieceSet => Object.fromEntries(pieces.map((piece) => [piece.name, piece]));
 
 /** An edge too short to sew is a doubt, told elsewhere; an outline that is not one cannot be cut. */
-const isRefused = (piece: Piece): boolean => validateOutline(outlineOf(piece)).some(({ code }) => code !== "outline/short-edge");
+const isRefused = (piece: Piece): boolean =>
+  validateOutline(outlineOf(piece)).some(({ code }) => code !== "outline/short-edge");
 
 interface OneOptions extends TrueOptions {
   readonly half: Half | null;
@@ -108,7 +115,9 @@ function truePiece(piece: Piece, { size, allowances, half, notches, buttons, bus
   const lines = linesOn({ darts, levels, bustPoint, drills });
   const grain = grainLine(ring, lines);
   return {
-    key: [piece.name, half, size === null ? null : `size-${size.replaceAll(/[^A-Za-z0-9]+/gu, "-")}`].filter((part) => part !== null).join("-"),
+    key: [piece.name, half, size === null ? null : `size-${size.replaceAll(/[^A-Za-z0-9]+/gu, "-")}`]
+      .filter((part) => part !== null)
+      .join("-"),
     name: piece.name,
     half,
     size,
@@ -138,17 +147,28 @@ function cutCount({ name, centreOnFold }: Piece, half: Half | null): CutCount {
   return { onFold: false, count: half === null ? (layers === 2 ? 4 : 2) : layers };
 }
 
-const ringOf = (stitch: readonly EdgeCurve<"piece">[]): readonly PiecePoint[] => stitch.flatMap((curve) => edgeFlatten(curve, CUTTING_ACCURACY).slice(1));
+const ringOf = (stitch: readonly EdgeCurve<"piece">[]): readonly PiecePoint[] =>
+  stitch.flatMap((curve) => edgeFlatten(curve, CUTTING_ACCURACY).slice(1));
 
 /** Half the width that a bust point's cross takes. */
 const CROSS = 8;
 
 /** What a title must not cross. */
-const linesOn = ({ darts, levels, bustPoint, drills }: Pick<TruePiece, "darts" | "levels" | "bustPoint" | "drills">): Lines => [
+const linesOn = ({
+  darts,
+  levels,
+  bustPoint,
+  drills,
+}: Pick<TruePiece, "darts" | "levels" | "bustPoint" | "drills">): Lines => [
   ...drills.flatMap((drill) => (drill.what === "button" ? [drill.hole] : [])),
-  ...darts.flatMap(({ legs, fold }) => [...legs.map((leg) => edgeFlatten(leg, CUTTING_ACCURACY)), ...(fold === null ? [] : [fold])]),
+  ...darts.flatMap(({ legs, fold }) => [
+    ...legs.map((leg) => edgeFlatten(leg, CUTTING_ACCURACY)),
+    ...(fold === null ? [] : [fold]),
+  ]),
   ...levels.map(({ points }) => points),
-  ...(bustPoint === null ? [] : [[piecePoint(bustPoint.x - CROSS, bustPoint.y), piecePoint(bustPoint.x + CROSS, bustPoint.y)]]),
+  ...(bustPoint === null
+    ? []
+    : [[piecePoint(bustPoint.x - CROSS, bustPoint.y), piecePoint(bustPoint.x + CROSS, bustPoint.y)]]),
 ];
 
 /** The piece with its title moved clear of some more lines, the borders of pages, where there is room enough for it. */
@@ -168,8 +188,18 @@ function trueDart(piece: Piece, dart: Dart, cutting: readonly RingPoint[]): True
   if (dart.gathered === true) return { name: dart.name, legs: [], fold: null, end, mouth, gathered: true };
   const legs = legsOf(piece, dart.name);
   const tip = must(dartCap(piece, dart.name)[1], "tip of a cap");
-  const fold = cutNotch({ piece: piece.name, kind: "dart", number: 0, seam: dart.seam, at: tip, outward: directionOf(end, tip) }, cutting);
-  return { name: dart.name, legs: [legs.inner.curve, legs.outer.curve], fold: [end, fold.cut], end, mouth, gathered: false };
+  const fold = cutNotch(
+    { piece: piece.name, kind: "dart", number: 0, seam: dart.seam, at: tip, outward: directionOf(end, tip) },
+    cutting,
+  );
+  return {
+    name: dart.name,
+    legs: [legs.inner.curve, legs.outer.curve],
+    fold: [end, fold.cut],
+    end,
+    mouth,
+    gathered: false,
+  };
 }
 
 const acrossCentre = ({ x, y }: PiecePoint): PiecePoint => piecePoint(-x, y);
@@ -193,11 +223,20 @@ function turnedOver(piece: TruePiece): TruePiece {
       mouth: [at(mouth[0]), at(mouth[1])],
       gathered,
     })),
-    notches: piece.notches.map((notch) => ({ ...notch, outward: radians(Math.PI - notch.outward), stitch: at(notch.stitch), cut: at(notch.cut) })),
+    notches: piece.notches.map((notch) => ({
+      ...notch,
+      outward: radians(Math.PI - notch.outward),
+      stitch: at(notch.stitch),
+      cut: at(notch.cut),
+    })),
     grain: [at(piece.grain[0]), at(piece.grain[1])],
     levels: piece.levels.map(({ level, points }) => ({ level, points: points.map(at) })),
     bustPoint: piece.bustPoint === null ? null : at(piece.bustPoint),
-    drills: piece.drills.map((drill): Drill => (drill.what === "dartEnd" ? { ...drill, at: at(drill.at) } : { ...drill, at: at(drill.at), hole: [at(drill.hole[0]), at(drill.hole[1])] })),
+    drills: piece.drills.map((drill): Drill =>
+      drill.what === "dartEnd"
+        ? { ...drill, at: at(drill.at) }
+        : { ...drill, at: at(drill.at), hole: [at(drill.hole[0]), at(drill.hole[1])] },
+    ),
     dots: piece.dots.map(at),
     title: { ...piece.title, centre: at(piece.title.centre) },
   };

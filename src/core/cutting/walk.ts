@@ -1,5 +1,12 @@
 /** Walking along a sewn seam: over the pieces of one side one after the other, darts closed. */
-import { edgeLength, edgeParameterAtLength, edgePointAt, edgeReverse, edgeTangentAt, type EdgeCurve } from "../geometry/edgeCurve";
+import {
+  edgeLength,
+  edgeParameterAtLength,
+  edgePointAt,
+  edgeReverse,
+  edgeTangentAt,
+  type EdgeCurve,
+} from "../geometry/edgeCurve";
 import type { PiecePoint } from "../geometry/point";
 import type { Piece, PieceName, PointName, SeamName } from "../pattern/piece";
 import { must } from "../result";
@@ -50,7 +57,14 @@ export function walkAlong(pieces: readonly Piece[], seam: SeamName): Walk {
       }
       const drawn = curveOf(piece, edge);
       const length = edgeLength(drawn);
-      steps.push({ piece: piece.name, curve: back ? edgeReverse(drawn) : drawn, from, length, back, start: back ? edge.to : edge.from });
+      steps.push({
+        piece: piece.name,
+        curve: back ? edgeReverse(drawn) : drawn,
+        from,
+        length,
+        back,
+        start: back ? edge.to : edge.from,
+      });
       from += length;
     }
   }
@@ -82,7 +96,11 @@ export function placeAlong({ steps, length }: Walk, along: Mm): WalkedPlace {
   const t = edgeParameterAtLength(step.curve, held - step.from);
   const way = edgeTangentAt(step.curve, t);
   // Outlines go clockwise on screen, so what lies to the left of the way is outside.
-  return { piece: step.piece, at: edgePointAt(step.curve, t), outward: radians(way + (step.back ? Math.PI / 2 : -Math.PI / 2)) };
+  return {
+    piece: step.piece,
+    at: edgePointAt(step.curve, t),
+    outward: radians(way + (step.back ? Math.PI / 2 : -Math.PI / 2)),
+  };
 }
 
 /** How far along the walk a named corner lies; null where it is none of its corners. */

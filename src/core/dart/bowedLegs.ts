@@ -14,7 +14,10 @@ const MOST_BOW: Mm = 6;
  * @source a share t down the leg, the dart is t·mouth wide and each leg bowed in by 4·bow·t·(1 − t); the legs stay apart
  *         to the very end while bow < mouth / 8
  */
-export const mostBow = (mouth: Mm): { readonly least: Mm; readonly most: Mm } => ({ least: -MOST_BOW, most: Math.min(MOST_BOW, mouth / 8) });
+export const mostBow = (mouth: Mm): { readonly least: Mm; readonly most: Mm } => ({
+  least: -MOST_BOW,
+  most: Math.min(MOST_BOW, mouth / 8),
+});
 
 interface Leg {
   /** From the mouth end to the dart's end; piece frame. */

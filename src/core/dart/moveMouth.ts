@@ -51,7 +51,8 @@ function slide(
   const edge = must(piece.edges[index], "edge");
   const curve = curveOf(piece, edge);
   const length = edgeLength(curve);
-  if (amount > length - SHORTEST_EDGE) return fail({ code: "slip/off-the-seam", most: Math.max(0, length - SHORTEST_EDGE) });
+  if (amount > length - SHORTEST_EDGE)
+    return fail({ code: "slip/off-the-seam", most: Math.max(0, length - SHORTEST_EDGE) });
   const [before, after] = edgeSplit(curve, edgeParameterAtLength(curve, arrives ? length - amount : amount));
   const kept = arrives ? before : after;
   const edges = [...piece.edges];

@@ -18,7 +18,15 @@ import { measureDart } from "./measureDart";
 import { aimOf, bustPointSeen, figuresSeen, sewnAs, type Aim, type AsSewn } from "./pointedDartAim";
 import { makeAnswer, type Way } from "./pointedDartAnswer";
 import { mostThatWorks } from "./pointedDartMost";
-import type { DartAnswer, DartAnswerKey, NaiveShortening, PointedDartAnswers, PointedDartContext, PointedDartFailure, SeenAtDart } from "./pointedDartTypes";
+import type {
+  DartAnswer,
+  DartAnswerKey,
+  NaiveShortening,
+  PointedDartAnswers,
+  PointedDartContext,
+  PointedDartFailure,
+  SeenAtDart,
+} from "./pointedDartTypes";
 
 export type {
   DartAnswer,
@@ -46,7 +54,8 @@ export function answerPointedDart(
   context: PointedDartContext,
 ): Result<PointedDartAnswers, PointedDartFailure> {
   const piece = pieces[ref.piece];
-  if (piece === undefined || !piece.darts.some((d) => d.name === ref.dart)) return fail({ code: "pointedDart/no-such-dart", dart: ref });
+  if (piece === undefined || !piece.darts.some((d) => d.name === ref.dart))
+    return fail({ code: "pointedDart/no-such-dart", dart: ref });
   if (!canBeAnswered(pieces, ref)) return fail({ code: "pointedDart/not-this-dart", dart: ref });
   const sewn = sewnAs(pieces, ref, context);
   const aim = aimOf(sewn, seen, context);
@@ -98,17 +107,22 @@ function waysOf(pieces: PieceSet, ref: DartRef, { toCentre }: Pick<Aim, "toCentr
     return [usual, redraw("sharedAtEnds", { waistEnd: 0.5, underarm: 0.5 }), redraw("underarm", { underarm: 1 })];
   }
   const other = pieces[ref.piece === "front" ? "back" : "front"];
-  const hasOther = places.includes("otherDart") && other !== undefined && other.darts.some((d) => d.name === "waistDart");
-  const canComeToCentre = ref.piece === "front" && ref.dart === "waistDart" && toCentre > SAME_LINE && toCentre <= OFF_CENTRE_MOST;
+  const hasOther =
+    places.includes("otherDart") && other !== undefined && other.darts.some((d) => d.name === "waistDart");
+  const canComeToCentre =
+    ref.piece === "front" && ref.dart === "waistDart" && toCentre > SAME_LINE && toCentre <= OFF_CENTRE_MOST;
   return [
     usual,
-    hasOther ? redraw("sharedWithOther", { sideSeam: 0.5, otherDart: 0.5 }) : redraw("sharedAtCentre", { sideSeam: 0.5, centreSeam: 0.5 }),
+    hasOther
+      ? redraw("sharedWithOther", { sideSeam: 0.5, otherDart: 0.5 })
+      : redraw("sharedAtCentre", { sideSeam: 0.5, centreSeam: 0.5 }),
     ...(canComeToCentre ? [{ key: "offCentre", how: "offCentreSeam", giveBack: { sideSeam: 1 } } as const] : []),
     ...(hasOther && !canComeToCentre ? [redraw("sharedAtCentre", { sideSeam: 0.5, centreSeam: 0.5 })] : []),
   ];
 }
 
-const isTwin = ({ key, given }: DartAnswer): boolean => key !== "offCentre" && given.every(({ amount }) => Math.abs(amount) <= SAME_LINE);
+const isTwin = ({ key, given }: DartAnswer): boolean =>
+  key !== "offCentre" && given.every(({ amount }) => Math.abs(amount) <= SAME_LINE);
 
 /** Where there is next to nothing to give back, sharing it another way is no other answer: the usual one stands for them. */
 function withoutTwins(answers: readonly DartAnswer[]): readonly DartAnswer[] {
@@ -117,7 +131,12 @@ function withoutTwins(answers: readonly DartAnswer[]): readonly DartAnswer[] {
   return answers.filter((answer) => answer === kept || !isTwin(answer));
 }
 
-function naiveShortening(sewn: AsSewn, aim: Aim, at: PiecePoint, { bustPoint, radius }: PointedDartContext): NaiveShortening | null {
+function naiveShortening(
+  sewn: AsSewn,
+  aim: Aim,
+  at: PiecePoint,
+  { bustPoint, radius }: PointedDartContext,
+): NaiveShortening | null {
   const { ref } = sewn;
   const shorten = aim.shorten;
   if (Math.abs(shorten) < SAME_LINE) return null;

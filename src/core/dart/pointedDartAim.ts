@@ -88,10 +88,18 @@ export function fullnessToAimAt(sewn: Mm, cupAsks: Mm, pointed: SeenAtDart["poin
 export function aimOf(sewn: AsSewn, seen: SeenAtDart, { wantedFullness, cupDifference }: PointedDartContext): Aim {
   const stop = drawnStop(sewn.ref.dart, cupDifference ?? BLOCK_DIFFERENCE);
   const shorten = seen.pastBustPoint + stop;
-  return aimAt(sewn, { stop, shorten, across: seen.tooFarToSide, fullness: fullnessToAimAt(sewn.fullness, wantedFullness, seen.pointed) });
+  return aimAt(sewn, {
+    stop,
+    shorten,
+    across: seen.tooFarToSide,
+    fullness: fullnessToAimAt(sewn.fullness, wantedFullness, seen.pointed),
+  });
 }
 
-export function aimAt(sewn: AsSewn, { stop, shorten, across, fullness }: Pick<Aim, "stop" | "shorten" | "across" | "fullness">): Aim {
+export function aimAt(
+  sewn: AsSewn,
+  { stop, shorten, across, fullness }: Pick<Aim, "stop" | "shorten" | "across" | "fullness">,
+): Aim {
   const onBase = (offset: { readonly shorten: Mm; readonly across: Mm }): PiecePoint =>
     shift(apexAfter(sewn.corners, offset), -sewn.centreIn, 0);
   const end = onBase({ shorten, across });

@@ -44,7 +44,16 @@ const COST_OF_FULLNESS = 4;
 const COST_OF_SEAM = 5;
 const COST_OF_BUST = 0.5;
 /** A dart on another piece is cut on two sides, and the basque's with it; a lower underarm cuts the armhole, too. */
-const SEAMS_AT: Readonly<Record<GiveBackPlace, number>> = { sideSeam: 1, waistEnd: 1, centreSeam: 1, otherDart: 2, underarm: 2, armholeEnd: 1, neckEnd: 1, centreEnd: 1 };
+const SEAMS_AT: Readonly<Record<GiveBackPlace, number>> = {
+  sideSeam: 1,
+  waistEnd: 1,
+  centreSeam: 1,
+  otherDart: 2,
+  underarm: 2,
+  armholeEnd: 1,
+  neckEnd: 1,
+  centreEnd: 1,
+};
 
 type Unmade = { readonly because: SlipFailure | null };
 
@@ -93,14 +102,25 @@ export function angleForFullness(fullness: Mm, radius: Mm): Radians | null {
 }
 
 /** The alterations for an angle, made one after the other: each is stated in the axes that the one before leaves. */
-function make(from: AsSewn, way: Way, aim: Aim, { bustPoint }: PointedDartContext, hold: Hold, angle: Radians): Result<Made, SlipFailure> {
+function make(
+  from: AsSewn,
+  way: Way,
+  aim: Aim,
+  { bustPoint }: PointedDartContext,
+  hold: Hold,
+  angle: Radians,
+): Result<Made, SlipFailure> {
   const { ref, base } = from;
   const common = { dart: ref, giveBack: way.giveBack };
   let made: Made = { alterations: [], steps: [], pieces: base };
   const put = (alteration: DartRedraw): SlipFailure | null => {
     const done = applyAlteration(made.pieces, alteration, { bustPoint });
     if (!done.ok) return done.failure;
-    made = { alterations: [...made.alterations, alteration], steps: [...made.steps, done.value], pieces: done.value.pieces };
+    made = {
+      alterations: [...made.alterations, alteration],
+      steps: [...made.steps, done.value],
+      pieces: done.value.pieces,
+    };
     return null;
   };
   const corners = () => dartCorners(pieceIn(made.pieces, ref.piece), ref.dart);
@@ -137,7 +157,8 @@ function read(from: AsSewn, way: Way, aim: Aim, { radius }: PointedDartContext, 
   const { ref, base } = from;
   const bustLoses = 0 - total(made.steps.map(({ girths }) => girths.bust ?? 0));
   const offCentre = way.how === "offCentreSeam" ? bustLoses / 2 : 0;
-  const figuresOf = (pieces: PieceSet, bustPoint: PiecePoint) => measureDart(pieceIn(pieces, ref.piece), ref.dart, bustPoint, radius);
+  const figuresOf = (pieces: PieceSet, bustPoint: PiecePoint) =>
+    measureDart(pieceIn(pieces, ref.piece), ref.dart, bustPoint, radius);
   const before = figuresOf(from.pieces, shift(aim.bustPoint, from.centreIn, 0));
   const after = figuresOf(made.pieces, shift(aim.bustPoint, offCentre, 0));
   const given = givenIn(made.steps);
@@ -154,13 +175,18 @@ function read(from: AsSewn, way: Way, aim: Aim, { radius }: PointedDartContext, 
     bustLoses,
     basqueDartOff: basqueDartOff(from, made.pieces),
     notes,
-    cost: costOf(after.fullness - aim.fullness, { given, offCentre, centreNowSeam: notes.some(({ code }) => code === "centreNowSeam") }),
+    cost: costOf(after.fullness - aim.fullness, {
+      given,
+      offCentre,
+      centreNowSeam: notes.some(({ code }) => code === "centreNowSeam"),
+    }),
   };
 }
 
 function basqueDartOff({ base, ref }: AsSewn, pieces: PieceSet): Mm {
   const basque = pieces[ref.piece === "front" ? "frontBasque" : "backBasque"];
-  if (ref.dart !== "waistDart" || basque === undefined || !basque.darts.some(({ name }) => name === "waistDart")) return 0;
+  if (ref.dart !== "waistDart" || basque === undefined || !basque.darts.some(({ name }) => name === "waistDart"))
+    return 0;
   return seamBeforeDart(pieceIn(base, ref.piece), ref) - seamBeforeDart(pieceIn(pieces, ref.piece), ref);
 }
 
@@ -174,11 +200,19 @@ function seamBeforeDart(piece: Piece, { dart }: DartRef): Mm {
 
 function givenIn(steps: readonly Applied[]): readonly { readonly place: GiveBackPlace; readonly amount: Mm }[] {
   const by = new Map<GiveBackPlace, Mm>();
-  for (const { trace } of steps) for (const { place, amount } of trace.given) by.set(place, (by.get(place) ?? 0) + amount);
+  for (const { trace } of steps)
+    for (const { place, amount } of trace.given) by.set(place, (by.get(place) ?? 0) + amount);
   return [...by].map(([place, amount]) => ({ place, amount }));
 }
 
-function sumOf(from: AsSewn, pieces: PieceSet, intakeWas: Mm, intakeIs: Mm, offCentre: Mm, given: DartAnswer["given"]): readonly SeamTerm[] {
+function sumOf(
+  from: AsSewn,
+  pieces: PieceSet,
+  intakeWas: Mm,
+  intakeIs: Mm,
+  offCentre: Mm,
+  given: DartAnswer["given"],
+): readonly SeamTerm[] {
   const before = sewnLength(from.base, from.ref);
   const after = sewnLength(pieces, from.ref);
   const terms: readonly SeamTerm[] = [
@@ -187,7 +221,11 @@ function sumOf(from: AsSewn, pieces: PieceSet, intakeWas: Mm, intakeIs: Mm, offC
     ...(offCentre === 0 ? [] : [{ kind: "offCentre", amount: -offCentre } as const]),
     ...given.map(({ place, amount }) => ({ kind: "given", amount: -amount, place }) as const),
   ];
-  return [...terms, { kind: "smoothed", amount: after - total(terms.map(({ amount }) => amount)) }, { kind: "after", amount: after }];
+  return [
+    ...terms,
+    { kind: "smoothed", amount: after - total(terms.map(({ amount }) => amount)) },
+    { kind: "after", amount: after },
+  ];
 }
 
 /** What an answer moves: what it takes (or lets out) where, and what comes off the centre-front seam. */
@@ -202,13 +240,22 @@ interface Moves {
  * cut anew, the farthest that one moves, and bust girth lost, which eats ease.
  */
 function costOf(fullnessOff: Mm, { given, offCentre, centreNowSeam }: Moves): number {
-  const seams = total(given.filter(({ amount }) => Math.abs(amount) >= STEP).map(({ place }) => SEAMS_AT[place])) + (centreNowSeam ? 1 : 0);
+  const seams =
+    total(given.filter(({ amount }) => Math.abs(amount) >= STEP).map(({ place }) => SEAMS_AT[place])) +
+    (centreNowSeam ? 1 : 0);
   const farthest = Math.max(0, Math.abs(offCentre), ...given.map(({ amount }) => Math.abs(amount)));
-  return COST_OF_FULLNESS * Math.abs(fullnessOff) + COST_OF_SEAM * seams + farthest + COST_OF_BUST * 2 * Math.abs(offCentre);
+  return (
+    COST_OF_FULLNESS * Math.abs(fullnessOff) + COST_OF_SEAM * seams + farthest + COST_OF_BUST * 2 * Math.abs(offCentre)
+  );
 }
 
 /** What is promised of every answer, measured on its pieces. */
-function isAsSaid({ ref, base }: AsSewn, { stop }: Aim, { figures: { after }, fullnessOff }: DartAnswer, { pieces }: Made): boolean {
+function isAsSaid(
+  { ref, base }: AsSewn,
+  { stop }: Aim,
+  { figures: { after }, fullnessOff }: DartAnswer,
+  { pieces }: Made,
+): boolean {
   const short = after.apexToBustPoint ?? -Infinity;
   return (
     Math.abs(sewnLength(pieces, ref) - sewnLength(base, ref)) < SEAM_KEPT &&

@@ -10,7 +10,12 @@ const HALVINGS = 10;
 type Wish = Pick<Aim, "stop" | "shorten" | "across" | "fullness">;
 
 /** Looks at length, place and fullness one by one, the others as asked; then at all of them together. */
-export function mostThatWorks(sewn: AsSewn, waysOf: (aim: Aim) => readonly Way[], aim: Aim, context: PointedDartContext): PointedDartFailure {
+export function mostThatWorks(
+  sewn: AsSewn,
+  waysOf: (aim: Aim) => readonly Way[],
+  aim: Aim,
+  context: PointedDartContext,
+): PointedDartFailure {
   const works = (wish: Wish): boolean => {
     const other = aimAt(sewn, wish);
     return waysOf(other).some((way) => makeAnswer(sewn, way, other, context).ok);
@@ -20,15 +25,46 @@ export function mostThatWorks(sewn: AsSewn, waysOf: (aim: Aim) => readonly Way[]
   const because = made === null || made.ok ? null : made.failure.because;
   const fullnessAt = (share: number): Mm => sewn.fullness + share * (aim.fullness - sewn.fullness);
   const parts = [
-    { what: "length", asked: aim.shorten, at: (share: number): Wish => ({ ...aim, shorten: share * aim.shorten }), value: (share: number): Mm => share * aim.shorten },
-    { what: "aside", asked: aim.across, at: (share: number): Wish => ({ ...aim, across: share * aim.across }), value: (share: number): Mm => share * aim.across },
-    { what: "fullness", asked: aim.fullness, at: (share: number): Wish => ({ ...aim, fullness: fullnessAt(share) }), value: fullnessAt },
+    {
+      what: "length",
+      asked: aim.shorten,
+      at: (share: number): Wish => ({ ...aim, shorten: share * aim.shorten }),
+      value: (share: number): Mm => share * aim.shorten,
+    },
+    {
+      what: "aside",
+      asked: aim.across,
+      at: (share: number): Wish => ({ ...aim, across: share * aim.across }),
+      value: (share: number): Mm => share * aim.across,
+    },
+    {
+      what: "fullness",
+      asked: aim.fullness,
+      at: (share: number): Wish => ({ ...aim, fullness: fullnessAt(share) }),
+      value: fullnessAt,
+    },
   ] as const;
   for (const { what, asked, at, value } of parts) {
-    if (works(at(0))) return { code: "pointedDart/too-much", what, asked, most: value(mostShare((share) => works(at(share)))), because };
+    if (works(at(0)))
+      return {
+        code: "pointedDart/too-much",
+        what,
+        asked,
+        most: value(mostShare((share) => works(at(share)))),
+        because,
+      };
   }
-  const all = (share: number): Wish => ({ stop: aim.stop, shorten: share * aim.shorten, across: share * aim.across, fullness: fullnessAt(share) });
-  return { code: "pointedDart/together-too-much", share: works(all(0)) ? mostShare((share) => works(all(share))) : 0, because };
+  const all = (share: number): Wish => ({
+    stop: aim.stop,
+    shorten: share * aim.shorten,
+    across: share * aim.across,
+    fullness: fullnessAt(share),
+  });
+  return {
+    code: "pointedDart/together-too-much",
+    share: works(all(0)) ? mostShare((share) => works(all(share))) : 0,
+    because,
+  };
 }
 
 /** The largest share that works, 0 working and 1 not; on the side that works. */

@@ -35,7 +35,13 @@ export interface PointedDartContext {
  * `sharedWithOther`: half at the side seam, half in the other piece's waist dart. `sharedAtCentre`: half at the centre seam.
  * `sharedAtEnds`, `underarm`: a side dart's, half at either end of the side seam, or all at the underarm.
  */
-export type DartAnswerKey = "sideSeam" | "offCentre" | "sharedWithOther" | "sharedAtCentre" | "sharedAtEnds" | "underarm";
+export type DartAnswerKey =
+  | "sideSeam"
+  | "offCentre"
+  | "sharedWithOther"
+  | "sharedAtCentre"
+  | "sharedAtEnds"
+  | "underarm";
 
 /** A term of the sum that proves the seam, on the half; they add up to `after`. mm. */
 export type SeamTerm =

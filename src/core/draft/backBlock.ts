@@ -64,7 +64,14 @@ export function draftBackBlock(m: DraftMeasures): Piece {
       straight("centreBust", "centreNeck", "centre"),
     ],
     darts: [
-      { name: "waistDart", seam: "waist", inner: "waistDartInner", outer: "waistDartOuter", apex: "waistDartApex", aimsAt: null },
+      {
+        name: "waistDart",
+        seam: "waist",
+        inner: "waistDartInner",
+        outer: "waistDartOuter",
+        apex: "waistDartApex",
+        aimsAt: null,
+      },
     ],
     levelLines: [
       { level: "bust", along: { points: ["centreBust", "sideBust"] } },

@@ -108,7 +108,14 @@ function drawn(
     points,
     edges,
     darts: [
-      { name: "waistDart", seam: "waist", inner: "waistDartInner", outer: "waistDartOuter", apex: "waistDartApex", aimsAt: null },
+      {
+        name: "waistDart",
+        seam: "waist",
+        inner: "waistDartInner",
+        outer: "waistDartOuter",
+        apex: "waistDartApex",
+        aimsAt: null,
+      },
     ],
     levelLines: [
       { level: "waist", along: { seam: "waist" } },

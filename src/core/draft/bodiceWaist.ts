@@ -3,7 +3,19 @@ import { directionOf, piecePoint, type PiecePoint } from "../geometry/point";
 import { must } from "../result";
 import { radians, type Mm, type Radians } from "../units";
 import type { Edge } from "../pattern/piece";
-import { controls, curved, DOWN, INWARD, mouth, named, SIDE_ARRIVING, SIDE_LEAVING, SIDE_WAIST_DROP, straight, type Points } from "./lines";
+import {
+  controls,
+  curved,
+  DOWN,
+  INWARD,
+  mouth,
+  named,
+  SIDE_ARRIVING,
+  SIDE_LEAVING,
+  SIDE_WAIST_DROP,
+  straight,
+  type Points,
+} from "./lines";
 import { edgeLength } from "../geometry/edgeCurve";
 
 export interface BodiceWaist {

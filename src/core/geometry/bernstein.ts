@@ -49,8 +49,7 @@ export function cubicZeros(f0: Mm, f1: Mm, f2: Mm, f3: Mm, touch: Mm): readonly 
   let value = withoutNoise(f0);
   for (const nextT of [...cubicTurns(f0, f1, f2, f3), 1, 2]) {
     // The round for 2 handles the end at 1, which nothing follows.
-    const nextValue =
-      nextT === 2 ? Infinity : withoutNoise(nextT === 1 ? f3 : cubicValue(f0, f1, f2, f3, nextT));
+    const nextValue = nextT === 2 ? Infinity : withoutNoise(nextT === 1 ? f3 : cubicValue(f0, f1, f2, f3, nextT));
     const crosses = nextT !== 2 && value !== 0 && nextValue !== 0 && value < 0 !== nextValue < 0;
     const size = Math.abs(value);
     const touches = size <= touch && !beforeCrosses && !crosses && size < beforeValue && size <= Math.abs(nextValue);

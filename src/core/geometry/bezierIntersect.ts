@@ -75,5 +75,4 @@ export function cubicSelfCrossing<F extends Frame>(c: Cubic<F>): Meeting<F> | nu
   return { t1, t2, point };
 }
 
-const snapped = (t: number): number =>
-  Math.abs(t) <= END_PARAMETER ? 0 : Math.abs(t - 1) <= END_PARAMETER ? 1 : t;
+const snapped = (t: number): number => (Math.abs(t) <= END_PARAMETER ? 0 : Math.abs(t - 1) <= END_PARAMETER ? 1 : t);

@@ -70,7 +70,11 @@ function meet<F extends Frame>(p: Piece<F>, q: Piece<F>, cuts: number, search: S
   if (search.touches.some(({ from, to }) => from <= p.from && p.to <= to)) return;
   if (liesOn(p.part, q.whole)) {
     const middle = cubicNearest(q.whole, cubicPointAt(p.part, 0.5));
-    search.touches.push({ from: p.from, to: p.to, closest: gapAt(p.whole, q.whole, (p.from + p.to) / 2, middle.t, "touch") });
+    search.touches.push({
+      from: p.from,
+      to: p.to,
+      closest: gapAt(p.whole, q.whole, (p.from + p.to) / 2, middle.t, "touch"),
+    });
     return;
   }
   const lengthP = polygonLength(p.part);
@@ -184,7 +188,8 @@ function newton<F extends Frame>(p: Piece<F>, q: Piece<F>): Candidate<F> | null 
   return null;
 }
 
-const isBetween = (t: number, from: number, to: number): boolean => t >= from - END_PARAMETER && t <= to + END_PARAMETER;
+const isBetween = (t: number, from: number, to: number): boolean =>
+  t >= from - END_PARAMETER && t <= to + END_PARAMETER;
 
 /** The place near the middles of two small pieces where the curves come closest, by damped least squares. */
 function closestPlace<F extends Frame>(p: Piece<F>, q: Piece<F>): Candidate<F> {

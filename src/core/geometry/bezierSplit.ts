@@ -36,7 +36,8 @@ export function cubicPart<F extends Frame>(c: Cubic<F>, t0: number, t1: number):
   };
 }
 
-const endAt = <F extends Frame>(c: Cubic<F>, t: number): Point<F> => (t === 0 ? c.a : t === 1 ? c.b : cubicPointAt(c, t));
+const endAt = <F extends Frame>(c: Cubic<F>, t: number): Point<F> =>
+  t === 0 ? c.a : t === 1 ? c.b : cubicPointAt(c, t);
 
 function blossom<F extends Frame>(c: Cubic<F>, t: number, u: number, v: number): Point<F> {
   const p = between(c.a, c.c1, t);

@@ -17,10 +17,7 @@ export const joinBounds = <F extends Frame>(p: Bounds<F>, q: Bounds<NoInfer<F>>)
 
 /** Whether two boxes come within `slack` mm of each other, or overlap. */
 export const areBoundsNear = <F extends Frame>(p: Bounds<F>, q: Bounds<NoInfer<F>>, slack: Mm): boolean =>
-  p.min.x <= q.max.x + slack &&
-  q.min.x <= p.max.x + slack &&
-  p.min.y <= q.max.y + slack &&
-  q.min.y <= p.max.y + slack;
+  p.min.x <= q.max.x + slack && q.min.x <= p.max.x + slack && p.min.y <= q.max.y + slack && q.min.y <= p.max.y + slack;
 
 /** Whether the point lies in the box widened by `slack` mm. */
 export const isWithinBounds = <F extends Frame>(p: Point<F>, box: Bounds<NoInfer<F>>, slack: Mm): boolean =>

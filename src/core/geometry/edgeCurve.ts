@@ -119,10 +119,7 @@ export function edgeCrossingsAtY<F extends Frame>(edge: EdgeCurve<F>, y: Mm): re
  * Where two edges meet, in order along the first; shared end points count. See segmentIntersections and
  * cubicIntersections for what is returned where edges touch or run along each other.
  */
-export function edgeIntersections<F extends Frame>(
-  e1: EdgeCurve<F>,
-  e2: EdgeCurve<NoInfer<F>>,
-): readonly Meeting<F>[] {
+export function edgeIntersections<F extends Frame>(e1: EdgeCurve<F>, e2: EdgeCurve<NoInfer<F>>): readonly Meeting<F>[] {
   if (!areBoundsNear(edgeHullBounds(e1), edgeHullBounds(e2), SAME_POINT)) return [];
   const c1 = cubicOfEdge(e1);
   const c2 = cubicOfEdge(e2);
@@ -141,7 +138,10 @@ export function edgeFlatten<F extends Frame>(edge: EdgeCurve<F>, tolerance: Mm):
 }
 
 /** The edge with its points mapped; exact for affine maps (rigid motions, scaling, change of frame). */
-export function edgeMap<F extends Frame, G extends Frame>(edge: EdgeCurve<F>, map: (p: Point<F>) => Point<G>): EdgeCurve<G> {
+export function edgeMap<F extends Frame, G extends Frame>(
+  edge: EdgeCurve<F>,
+  map: (p: Point<F>) => Point<G>,
+): EdgeCurve<G> {
   const cubic = cubicOfEdge(edge);
   return cubic === null ? { a: map(edge.a), b: map(edge.b), curve: null } : cubicEdge(cubicMap(cubic, map));
 }

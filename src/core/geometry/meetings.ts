@@ -23,7 +23,10 @@ const TRIALS = 7;
 /** The ends of either curve that lie within SAME_POINT of the other, with their exact parameters. */
 export function endMeetings<F extends Frame>(c: Cubic<F>, d: Cubic<NoInfer<F>>): Candidate<F>[] {
   const found: Candidate<F>[] = [];
-  for (const [end, t2] of [[d.a, 0], [d.b, 1]] as const) {
+  for (const [end, t2] of [
+    [d.a, 0],
+    [d.b, 1],
+  ] as const) {
     if (!isWithinBounds(end, cubicHullBounds(c), SAME_POINT)) continue;
     const near = cubicNearest(c, end);
     if (near.distance > SAME_POINT) continue;
@@ -31,7 +34,10 @@ export function endMeetings<F extends Frame>(c: Cubic<F>, d: Cubic<NoInfer<F>>):
     const t1 = distance(c.a, end) <= SAME_POINT ? 0 : distance(c.b, end) <= SAME_POINT ? 1 : near.t;
     addMeeting(found, { t1, t2, point: end, kind: "end", gap: near.distance }, c, d);
   }
-  for (const [end, t1] of [[c.a, 0], [c.b, 1]] as const) {
+  for (const [end, t1] of [
+    [c.a, 0],
+    [c.b, 1],
+  ] as const) {
     if (!isWithinBounds(end, cubicHullBounds(d), SAME_POINT)) continue;
     const near = cubicNearest(d, end);
     if (near.distance > SAME_POINT) continue;

@@ -77,8 +77,7 @@ export function isInOutline<F extends Frame>(edges: Outline<F>, p: Point<NoInfer
   });
   if (isInside) return true;
   return edges.some(
-    (edge) =>
-      isWithinBounds(p, edgeHullBounds(edge), SAME_POINT) && edgeNearest(edge, p).distance <= SAME_POINT,
+    (edge) => isWithinBounds(p, edgeHullBounds(edge), SAME_POINT) && edgeNearest(edge, p).distance <= SAME_POINT,
   );
 }
 

@@ -96,7 +96,8 @@ export function validateOutline<F extends Frame>(edges: readonly EdgeCurve<F>[])
     const gap = distance(edge.b, (edges[next] ?? edge).a);
     if (gap > SAME_POINT) faults.push({ code: "outline/gap", edge: index, next, gap });
     const length = edgeLength(edge);
-    if (length < SHORTEST_EDGE) faults.push({ code: "outline/short-edge", edge: index, length, shortest: SHORTEST_EDGE });
+    if (length < SHORTEST_EDGE)
+      faults.push({ code: "outline/short-edge", edge: index, length, shortest: SHORTEST_EDGE });
   });
   for (const crossing of selfCrossings(edges)) faults.push({ code: "outline/self-crossing", ...crossing });
   return faults;

@@ -52,7 +52,12 @@ export function takenAtBust(piece: Piece): Mm {
   const line = piece.levelLines.find(({ level }) => level === "bust");
   if (line === undefined || "seam" in line.along) return 0;
   const { points } = line.along;
-  return points.slice(1).reduce((sum, to, i) => sum + chordsAcross(piece, pointOf(piece, must(points[i], "level point")), pointOf(piece, to)), 0);
+  return points
+    .slice(1)
+    .reduce(
+      (sum, to, i) => sum + chordsAcross(piece, pointOf(piece, must(points[i], "level point")), pointOf(piece, to)),
+      0,
+    );
 }
 
 /** A dart from the side or the centre lies along a level line, not across it: sewing it takes length there, not girth. */

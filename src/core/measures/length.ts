@@ -58,7 +58,8 @@ const TENTHS_PER_UNIT: Readonly<Record<string, number>> = {
 const FEET = /\d ?(?:'|(?:ft|feet|foot)(?![a-z]))/;
 
 /** Feet, and inches if any: `5'`, `5' 4 1/2"`, `5'-4"`, `5 ft 4 in`. */
-const FEET_AND_INCHES = /^\+?([\d.,/ -]+?) ?(?:'|ft\.?|feet|foot)(?: ?- ?| )?([\d.,/ -]*?) ?(?:"|in|ins|inch|inches)?\.?$/;
+const FEET_AND_INCHES =
+  /^\+?([\d.,/ -]+?) ?(?:'|ft\.?|feet|foot)(?: ?- ?| )?([\d.,/ -]*?) ?(?:"|in|ins|inch|inches)?\.?$/;
 const INCHES_PER_FOOT = 12;
 
 /**
@@ -109,7 +110,8 @@ function parseFeet(plain: string, text: string): Result<Mm, LengthFailure> {
   if (!feet.ok) return feet;
   if (!inches.ok) return inches;
   // "5 1/2 ft 4" and "5 ft 14" are slips of some kind, and nobody can tell which.
-  if (rest !== "" && (!Number.isInteger(feet.value) || inches.value >= INCHES_PER_FOOT)) return fail({ code: "length/ambiguous", text });
+  if (rest !== "" && (!Number.isInteger(feet.value) || inches.value >= INCHES_PER_FOOT))
+    return fail({ code: "length/ambiguous", text });
   const mm = Math.round((feet.value * INCHES_PER_FOOT + inches.value) * TENTHS_PER_INCH) / KEPT;
   return mm > LONGEST ? fail({ code: "length/absurd", text, most: LONGEST }) : ok(mm);
 }

@@ -8,7 +8,12 @@
 import { MM_PER_CM, MM_PER_INCH, type Mm } from "../units";
 import type { MeasureName, MeasureRange } from "./measure";
 
-const range = (least: Mm, usualLeast: Mm, usualMost: Mm, most: Mm): MeasureRange => ({ least, usualLeast, usualMost, most });
+const range = (least: Mm, usualLeast: Mm, usualMost: Mm, most: Mm): MeasureRange => ({
+  least,
+  usualLeast,
+  usualMost,
+  most,
+});
 
 /** mm, in the order in which the tape takes them. */
 export const MEASURE_RANGES: Readonly<Record<MeasureName, MeasureRange>> = {

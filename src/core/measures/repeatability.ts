@@ -60,4 +60,5 @@ export function readingsAgree(name: MeasureName, readings: readonly Mm[]): boole
   return apartOf(readings) <= most * TAPE_SPREAD[name];
 }
 
-export const meanOf = (readings: readonly Mm[]): Mm => readings.reduce((sum, reading) => sum + reading, 0) / readings.length;
+export const meanOf = (readings: readonly Mm[]): Mm =>
+  readings.reduce((sum, reading) => sum + reading, 0) / readings.length;

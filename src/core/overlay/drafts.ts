@@ -21,7 +21,9 @@ export interface Draft {
   readonly legs: readonly SewnLine[];
 }
 
-export type DraftOf = { readonly kind: "seam"; readonly lines: readonly SewnLine[] } | { readonly kind: "dart"; readonly dart: DartName };
+export type DraftOf =
+  | { readonly kind: "seam"; readonly lines: readonly SewnLine[] }
+  | { readonly kind: "dart"; readonly dart: DartName };
 
 export interface Changes {
   /** Of the stitch line all round: the share of its length that moved. */
@@ -37,13 +39,22 @@ export function changesOf(piece: Piece, printed: Piece): Changes {
   let start = 0;
   const moved = ring.flatMap((line) => {
     const asPrinted = printedRing.filter(({ seam }) => seam === line.seam);
-    const stretches = changedStretches(line, asPrinted.map(({ curve }) => curve)).map(({ from, to }) => ({ from: from + start, to: to + start }));
+    const stretches = changedStretches(
+      line,
+      asPrinted.map(({ curve }) => curve),
+    ).map(({ from, to }) => ({ from: from + start, to: to + start }));
     start += line.length;
     return stretches;
   });
   const legs = sewnLegs(piece).map((leg): MovedLeg => {
     const old = printedLegs.filter(({ dart }) => dart === leg.dart);
-    return { leg, moved: changedStretches(leg, old.map(({ curve }) => curve)) };
+    return {
+      leg,
+      moved: changedStretches(
+        leg,
+        old.map(({ curve }) => curve),
+      ),
+    };
   });
   const share = moved.reduce((sum, { from, to }) => sum + to - from, 0) / total;
   return { share, drafts: draftsOf(piece, ring, runOn(moved, RUN_ON, total), legs) };
@@ -54,12 +65,22 @@ interface MovedLeg {
   readonly moved: readonly Stretch[];
 }
 
-function draftsOf(piece: Piece, ring: readonly SewnLine[], stretches: readonly Stretch[], legs: readonly MovedLeg[]): readonly Draft[] {
+function draftsOf(
+  piece: Piece,
+  ring: readonly SewnLine[],
+  stretches: readonly Stretch[],
+  legs: readonly MovedLeg[],
+): readonly Draft[] {
   const parts = stretches.flatMap((stretch) => partAtCorners(ring, stretch, RUN_ON));
-  const darts = piece.darts.map(({ name }) => name).filter((name) => legs.some(({ leg, moved }) => leg.dart === name && moved.length > 0));
+  const darts = piece.darts
+    .map(({ name }) => name)
+    .filter((name) => legs.some(({ leg, moved }) => leg.dart === name && moved.length > 0));
   const isNear = (dart: DartName): boolean =>
     legs.every(({ leg, moved }) => leg.dart !== dart || moved.every(({ to }) => to <= NEAR_SEAM)) &&
-    legs.every(({ leg, moved }) => leg.dart !== dart || moved.length === 0 || parts.some((part) => touches(linesAlong(ring, part), leg.curve.a)));
+    legs.every(
+      ({ leg, moved }) =>
+        leg.dart !== dart || moved.length === 0 || parts.some((part) => touches(linesAlong(ring, part), leg.curve.a)),
+    );
   const own = darts.filter((dart) => !isNear(dart));
   const ofDarts = own.map((dart): Draft => ({
     of: [{ kind: "dart", dart }],
@@ -70,15 +91,26 @@ function draftsOf(piece: Piece, ring: readonly SewnLine[], stretches: readonly S
   const near = legs.filter(({ leg }) => leg.dart !== null && darts.includes(leg.dart) && !own.includes(leg.dart));
   const ofSeams = besides.map((part): Draft => {
     const seams = linesAlong(ring, part);
-    return ofSeam(seams, near.flatMap(({ leg, moved }) => (touches(seams, leg.curve.a) ? runOnLeg(leg, moved) : [])));
+    return ofSeam(
+      seams,
+      near.flatMap(({ leg, moved }) => (touches(seams, leg.curve.a) ? runOnLeg(leg, moved) : [])),
+    );
   });
   return [...ofSeams, ...ofDarts];
 }
 
-const ofSeam = (seams: readonly SewnLine[], legs: readonly SewnLine[]): Draft => ({ of: [{ kind: "seam", lines: seams }], seams, legs });
+const ofSeam = (seams: readonly SewnLine[], legs: readonly SewnLine[]): Draft => ({
+  of: [{ kind: "seam", lines: seams }],
+  seams,
+  legs,
+});
 
 /** Two strips as one. */
-export const together = (a: Draft, b: Draft): Draft => ({ of: [...a.of, ...b.of], seams: [...a.seams, ...b.seams], legs: [...a.legs, ...b.legs] });
+export const together = (a: Draft, b: Draft): Draft => ({
+  of: [...a.of, ...b.of],
+  seams: [...a.seams, ...b.seams],
+  legs: [...a.legs, ...b.legs],
+});
 
 const touches = (lines: readonly SewnLine[], at: PiecePoint): boolean =>
   lines.some(({ curve }) => distance(curve.a, at) <= SAME_POINT || distance(curve.b, at) <= SAME_POINT);
@@ -99,14 +131,19 @@ function mouthStretch(ring: readonly SewnLine[], dart: DartName): Stretch {
 }
 
 const covers = (whole: Stretch, part: Stretch, total: Mm): boolean =>
-  [-total, 0, total].some((round) => part.from + round >= whole.from - SAME_POINT && part.to + round <= whole.to + SAME_POINT);
+  [-total, 0, total].some(
+    (round) => part.from + round >= whole.from - SAME_POINT && part.to + round <= whole.to + SAME_POINT,
+  );
 
 /** A strip made into several that lie over each other by `RUN_ON`: a seam along its length, a dart along its legs. */
 export function inParts({ of, seams, legs }: Draft, count: number): readonly Draft[] {
   if (of.some(({ kind }) => kind === "seam")) {
     return partEvenly({ from: 0, to: ringLength(seams) }, count, RUN_ON).map((part) => {
       const lines = openAlong(seams, part);
-      return ofSeam(lines, legs.filter((leg) => touches(lines, leg.curve.a)));
+      return ofSeam(
+        lines,
+        legs.filter((leg) => touches(lines, leg.curve.a)),
+      );
     });
   }
   return Array.from({ length: count }, (_, index) => ({

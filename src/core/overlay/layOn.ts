@@ -24,7 +24,9 @@ export function printedPoints(piece: Piece): readonly LayOnPoint[] {
     if (isCorner || levelEnds.has(edge.from)) shown.add(edge.from);
   });
   for (const { apex, gathered } of piece.darts) if (gathered !== true) shown.add(apex);
-  const named = pointNames(piece).filter((name) => (shown.has(name) || name === "bustPoint" || name === "princessBust") && !name.startsWith("cut"));
+  const named = pointNames(piece).filter(
+    (name) => (shown.has(name) || name === "bustPoint" || name === "princessBust") && !name.startsWith("cut"),
+  );
   return named
     .map((name) => ({ name, at: pointOf(piece, name) }))
     .filter(({ at }, index, all) => all.slice(0, index).every((other) => distance(other.at, at) >= TWINS));
@@ -48,19 +50,30 @@ export interface Held {
  * @param room what the strip may reach at the most, and the paper about its lines: at least `CROSS_ROOM`
  * @returns null where no two points can be had
  */
-export function holdBy(lines: readonly PiecePoint[], points: readonly LayOnPoint[], turns: readonly Radians[], room: Room): Held | null {
+export function holdBy(
+  lines: readonly PiecePoint[],
+  points: readonly LayOnPoint[],
+  turns: readonly Radians[],
+  room: Room,
+): Held | null {
   let best: Held | null = null;
   for (const turn of turns) {
     const held = heldAt(lines, points, turn, room);
     // The upright one comes first; another must be clearly smaller.
-    if (held !== null && (best === null || stripArea(held.strip) < CLEARLY_SMALLER * stripArea(best.strip))) best = held;
+    if (held !== null && (best === null || stripArea(held.strip) < CLEARLY_SMALLER * stripArea(best.strip)))
+      best = held;
   }
   return best;
 }
 
 const CLEARLY_SMALLER = 0.65;
 
-function heldAt(lines: readonly PiecePoint[], points: readonly LayOnPoint[], turn: Radians, { longest, margin }: Room): Held | null {
+function heldAt(
+  lines: readonly PiecePoint[],
+  points: readonly LayOnPoint[],
+  turn: Radians,
+  { longest, margin }: Room,
+): Held | null {
   const withPoints = (added: readonly LayOnPoint[]): Held | null => {
     const about = stripAbout([...lines, ...added.map(({ at }) => at)], turn);
     const within = widened(about, margin - CROSS_ROOM);
@@ -71,7 +84,10 @@ function heldAt(lines: readonly PiecePoint[], points: readonly LayOnPoint[], tur
   const asItIs = withPoints([]);
   if (asItIs !== null) return asItIs;
   const singles = points.flatMap((p) => withPoints([p]) ?? []);
-  const grown = singles.length > 0 ? singles : points.flatMap((p, index) => points.slice(index + 1).flatMap((q) => withPoints([p, q]) ?? []));
+  const grown =
+    singles.length > 0
+      ? singles
+      : points.flatMap((p, index) => points.slice(index + 1).flatMap((q) => withPoints([p, q]) ?? []));
   return grown.toSorted((a, b) => stripArea(a.strip) - stripArea(b.strip))[0] ?? null;
 }
 

@@ -3,7 +3,15 @@ import { areBoundsNear } from "../geometry/bounds";
 import { edgeFlatten, edgeNearest, type EdgeCurve } from "../geometry/edgeCurve";
 import { outlineBounds } from "../geometry/outline";
 import { directionOf, distance, type PiecePoint } from "../geometry/point";
-import { pointOf, type DartName, type Nest, type Piece, type PieceName, type PointName, type SeamName } from "../pattern/piece";
+import {
+  pointOf,
+  type DartName,
+  type Nest,
+  type Piece,
+  type PieceName,
+  type PointName,
+  type SeamName,
+} from "../pattern/piece";
 import type { CutLine, Plan, Slip } from "../plan/plan";
 import type { Half } from "../plan/work";
 import { must } from "../result";
@@ -12,7 +20,16 @@ import { SAME_POINT } from "../tolerance";
 import { radians, type Mm, type Radians } from "../units";
 import { changesOf, inParts, together, type Draft, type DraftOf } from "./drafts";
 import { CROSS_ROOM, holdBy, printedPoints } from "./layOn";
-import type { NeighbourLine, Overlay, OverlayPiece, Patch, PatchAmount, PatchLine, PatchOf, TooMuchWhy } from "./overlay";
+import type {
+  NeighbourLine,
+  Overlay,
+  OverlayPiece,
+  Patch,
+  PatchAmount,
+  PatchLine,
+  PatchOf,
+  TooMuchWhy,
+} from "./overlay";
 import { ringLength } from "./ringParts";
 import { levelLinesOf, sewnLegs, sewnRing, type SewnLine } from "./sewnLines";
 import { isInStrip, partsInStrip, stripArea, stripRing, uprightBox, widened, type Strip } from "./strip";
@@ -82,11 +99,16 @@ interface HalfPiece {
 function halvesOf(plan: Plan, names: readonly PieceName[]): readonly HalfPiece[] {
   const left = plan.pieces.map((final) => ({ final, slips: plan.slips, cutLines: plan.cutLines }));
   const { right } = plan;
-  if (right === null) return left.flatMap((one): HalfPiece[] => (names.includes(one.final.name) ? [{ ...one, half: null }] : []));
+  if (right === null)
+    return left.flatMap((one): HalfPiece[] => (names.includes(one.final.name) ? [{ ...one, half: null }] : []));
   const ofRight = right.pieces.map((final) => ({ final, slips: right.slips, cutLines: right.cutLines }));
   return names.flatMap((name): HalfPiece[] => {
-    const [ofLeft, ofOther] = [left.find(({ final }) => final.name === name), ofRight.find(({ final }) => final.name === name)];
-    if (ofLeft !== undefined && ofOther !== undefined && isAlike(ofLeft.final, ofOther.final)) return [{ ...ofLeft, half: null }];
+    const [ofLeft, ofOther] = [
+      left.find(({ final }) => final.name === name),
+      ofRight.find(({ final }) => final.name === name),
+    ];
+    if (ofLeft !== undefined && ofOther !== undefined && isAlike(ofLeft.final, ofOther.final))
+      return [{ ...ofLeft, half: null }];
     return [
       ...(ofLeft === undefined ? [] : [{ ...ofLeft, half: "left" as const }]),
       ...(ofOther === undefined ? [] : [{ ...ofOther, half: "right" as const }]),
@@ -97,7 +119,10 @@ function halvesOf(plan: Plan, names: readonly PieceName[]): readonly HalfPiece[]
 /** Whether two pieces are drawn alike: their lines follow one another within SAME_POINT. */
 function isAlike(a: Piece, b: Piece): boolean {
   if (a === b) return true;
-  const [ofA, ofB] = [[...sewnRing(a), ...sewnLegs(a)], [...sewnRing(b), ...sewnLegs(b)]];
+  const [ofA, ofB] = [
+    [...sewnRing(a), ...sewnLegs(a)],
+    [...sewnRing(b), ...sewnLegs(b)],
+  ];
   return (
     ofA.length === ofB.length &&
     ofA.every(({ curve }, index) => {
@@ -150,7 +175,9 @@ function paperOf(piece: Piece): number {
 function joined(single: readonly Laid[], print: Print, longest: Mm): readonly Laid[] {
   let strips = [...single];
   for (;;) {
-    const pairs = strips.flatMap((a, index) => strips.slice(index + 1).flatMap((b) => asOne(a, b, print, longest) ?? []));
+    const pairs = strips.flatMap((a, index) =>
+      strips.slice(index + 1).flatMap((b) => asOne(a, b, print, longest) ?? []),
+    );
     const best = pairs.toSorted((p, q) => q.saved - p.saved)[0];
     if (best === undefined) return strips;
     strips = strips.flatMap((strip) => (strip === best.a ? [best.both] : strip === best.b ? [] : [strip]));
@@ -175,7 +202,10 @@ function asOne(a: Laid, b: Laid, print: Print, longest: Mm): Joined | null {
 
 /** Whether the piece's parts were cut apart and moved by what was done to it. */
 const isCutAndMoved = (slips: readonly Slip[], piece: PieceName): boolean =>
-  slips.some(({ outcome }) => outcome.ok && outcome.value.surgery.some((trace) => trace.piece === piece && trace.parts.length > 0));
+  slips.some(
+    ({ outcome }) =>
+      outcome.ok && outcome.value.surgery.some((trace) => trace.piece === piece && trace.parts.length > 0),
+  );
 
 interface Print {
   readonly nest: Nest;
@@ -187,8 +217,12 @@ interface Print {
 
 /** The printed sizes that the wearer's own line runs between, without the frame's. */
 function neighboursOf({ nest, sizing }: Plan, { final, cutLines }: HalfPiece): readonly number[] {
-  const labels = cutLines.filter(({ piece, level }) => piece === final.name && level !== "bust").flatMap(({ between }) => between);
-  return [...new Set(labels)].filter((label) => label !== sizing.frame.label).map((label) => nest.labels.indexOf(label));
+  const labels = cutLines
+    .filter(({ piece, level }) => piece === final.name && level !== "bust")
+    .flatMap(({ between }) => between);
+  return [...new Set(labels)]
+    .filter((label) => label !== sizing.frame.label)
+    .map((label) => nest.labels.indexOf(label));
 }
 
 interface Laid {
@@ -223,7 +257,11 @@ function layOne(draft: Draft, print: Print, { longest, margin }: Paper): Laid | 
   const held = holdBy([...points, ...besideOf(draft, print.tissue)], print.points, turnsOf(draft), { longest, margin });
   if (held === null) return null;
   const inked = longEnough(held.strip);
-  const drawn = [...lines.map(({ curve }) => curve), ...frameLines(print.tissue, inked), ...otherLines(draft, print, inked).map(({ curve }) => curve)];
+  const drawn = [
+    ...lines.map(({ curve }) => curve),
+    ...frameLines(print.tissue, inked),
+    ...otherLines(draft, print, inked).map(({ curve }) => curve),
+  ];
   const layOn = print.points.filter(({ at }) => isInStrip(widened(inked, -CROSS_ROOM), at));
   const obstacles = [...drawn.flatMap(sampled), ...layOn.flatMap(({ at }) => crossCorners(at))];
   const titled = placeTitle(inked, obstacles, longest);
@@ -250,8 +288,18 @@ function turnsOf({ seams, legs }: Draft): readonly Radians[] {
 function besideOf({ seams, legs }: Draft, tissue: Piece): readonly PiecePoint[] {
   const printed = { seams: sewnRing(tissue), legs: sewnLegs(tissue) };
   return [
-    ...seams.flatMap((line) => beside(line, printed.seams.filter(({ seam }) => seam === line.seam))),
-    ...legs.flatMap((line) => beside(line, printed.legs.filter(({ dart }) => dart === line.dart))),
+    ...seams.flatMap((line) =>
+      beside(
+        line,
+        printed.seams.filter(({ seam }) => seam === line.seam),
+      ),
+    ),
+    ...legs.flatMap((line) =>
+      beside(
+        line,
+        printed.legs.filter(({ dart }) => dart === line.dart),
+      ),
+    ),
   ];
 }
 
@@ -270,15 +318,22 @@ const sampled = (curve: EdgeCurve<"piece">): readonly PiecePoint[] => {
 };
 
 /** All that is printed of the frame size within the paper. */
-const frameLines = (tissue: Piece, strip: Strip): readonly EdgeCurve<"piece">[] => frameParts(tissue, strip).flatMap(({ edges }) => edges);
+const frameLines = (tissue: Piece, strip: Strip): readonly EdgeCurve<"piece">[] =>
+  frameParts(tissue, strip).flatMap(({ edges }) => edges);
 
 function frameParts(tissue: Piece, strip: Strip): readonly PatchLine[] {
   const within = widened(strip, -INSET);
   const cut = (kind: PatchLine["kind"], curves: readonly EdgeCurve<"piece">[]): readonly PatchLine[] =>
     chained(curves.flatMap((curve) => partsInStrip(curve, within))).map((edges) => ({ kind, edges }));
   return [
-    ...cut("seam", sewnRing(tissue).map(({ curve }) => curve)),
-    ...cut("dartLeg", sewnLegs(tissue).map(({ curve }) => curve)),
+    ...cut(
+      "seam",
+      sewnRing(tissue).map(({ curve }) => curve),
+    ),
+    ...cut(
+      "dartLeg",
+      sewnLegs(tissue).map(({ curve }) => curve),
+    ),
     ...cut("level", levelLinesOf(tissue)),
   ];
 }
@@ -312,15 +367,22 @@ function chained(edges: readonly EdgeCurve<"piece">[]): readonly (readonly EdgeC
   return chains;
 }
 
-function patchOf({ draft, inked, strip, layOn, title }: Laid, one: HalfPiece, print: Print): Omit<Patch, "key" | "number" | "count"> {
+function patchOf(
+  { draft, inked, strip, layOn, title }: Laid,
+  one: HalfPiece,
+  print: Print,
+): Omit<Patch, "key" | "number" | "count"> {
   const { final, half } = one;
   const seams = chained(draft.seams.map(({ curve }) => curve)).map((edges): PatchLine => ({ kind: "seam", edges }));
   const legs = draft.legs.map(({ curve }): PatchLine => ({ kind: "dartLeg", edges: [curve] }));
   const others = otherLines(draft, print, inked);
   const neighbours = print.others.flatMap((size) =>
-    chained(others.filter((line) => line.size === size).map(({ curve }) => curve)).map(
-      (edges): NeighbourLine => ({ kind: "seam", edges, size, label: must(print.nest.labels[size], "label") }),
-    ),
+    chained(others.filter((line) => line.size === size).map(({ curve }) => curve)).map((edges): NeighbourLine => ({
+      kind: "seam",
+      edges,
+      size,
+      label: must(print.nest.labels[size], "label"),
+    })),
   );
   return {
     piece: final.name,
@@ -342,10 +404,17 @@ function whatOf(of: DraftOf, final: Piece): PatchOf {
   if (of.kind === "dart") return of;
   const seam = mainSeam(of.lines);
   const main = of.lines.filter((line) => line.seam === seam);
-  const named = printedPoints(final).filter(({ name }) => final.edges.some((edge) => edge.seam === seam && (edge.from === name || edge.to === name)));
+  const named = printedPoints(final).filter(({ name }) =>
+    final.edges.some((edge) => edge.seam === seam && (edge.from === name || edge.to === name)),
+  );
   const nearest = (at: PiecePoint): PointName =>
     must(named.toSorted((p, q) => distance(p.at, at) - distance(q.at, at))[0], "a named point of the seam").name;
-  return { kind: "seam", seam, from: nearest(must(main[0], "line").curve.a), to: nearest(must(main.at(-1), "line").curve.b) };
+  return {
+    kind: "seam",
+    seam,
+    from: nearest(must(main[0], "line").curve.a),
+    to: nearest(must(main.at(-1), "line").curve.b),
+  };
 }
 
 /** The seam that most of the lines are of. */
@@ -368,7 +437,8 @@ function amountsOn({ seams }: Draft, { final, cutLines }: HalfPiece, { nest, tis
     const at = final.points[name]?.at;
     if (piece !== final.name || level === "bust" || at === undefined) return [];
     const isOn = seams.some(({ seam, curve }) => seam === "side" && edgeNearest(curve, at).distance <= SAME_POINT);
-    const lower = nest.sizes[nest.labels.indexOf(between[0])]?.find((one) => one.name === tissue.name)?.points[name]?.at;
+    const lower = nest.sizes[nest.labels.indexOf(between[0])]?.find((one) => one.name === tissue.name)?.points[name]
+      ?.at;
     // Another height, after a change of length, is not beside the printed line.
     if (!isOn || lower === undefined || Math.abs(lower.y - at.y) > LEVEL_KEPT) return [];
     return [{ level, at, between, offset: at.x - lower.x }];

@@ -53,7 +53,8 @@ function cornersWithin(ring: readonly SewnLine[], { from, to }: Stretch): readon
   ring.forEach((line, index) => {
     const before = must(ring.at(index - 1), "line");
     const isMouth = before.dart !== null || line.dart !== null;
-    if (!isMouth && Math.abs(turnBetween(edgeTangentAt(before.curve, 1), edgeTangentAt(line.curve, 0))) > SHARP) corners.push(start);
+    if (!isMouth && Math.abs(turnBetween(edgeTangentAt(before.curve, 1), edgeTangentAt(line.curve, 0))) > SHARP)
+      corners.push(start);
     start += line.length;
   });
   return [-1, 0, 1].flatMap((round) => corners.map((at) => at + round * total)).filter((at) => at > from && at < to);

@@ -46,7 +46,9 @@ export function sewnLegs(piece: Piece): readonly SewnLine[] {
 
 /** Its bust, waist and hip lines where they run straight from point to point. */
 export const levelLinesOf = (piece: Piece): readonly EdgeCurve<"piece">[] =>
-  piece.levelLines.flatMap(({ along }) => ("points" in along ? chords(along.points.map((name) => pointOf(piece, name))) : []));
+  piece.levelLines.flatMap(({ along }) =>
+    "points" in along ? chords(along.points.map((name) => pointOf(piece, name))) : [],
+  );
 
 const lineOf = (curve: EdgeCurve<"piece">, what: Omit<SewnLine, "curve" | "length">): SewnLine => ({
   ...what,
@@ -64,5 +66,11 @@ const chords = (points: readonly PiecePoint[]): EdgeCurve<"piece">[] =>
 export function stretchOf(line: SewnLine, from: Mm, to: Mm): SewnLine {
   if (from <= 0 && to >= line.length) return line;
   const curve = edgePart(line.curve, edgeParameterAtLength(line.curve, from), edgeParameterAtLength(line.curve, to));
-  return { ...line, curve, length: to - from, from: from <= 0 ? line.from : null, to: to >= line.length ? line.to : null };
+  return {
+    ...line,
+    curve,
+    length: to - from,
+    from: from <= 0 ? line.from : null,
+    to: to >= line.length ? line.to : null,
+  };
 }

@@ -21,7 +21,10 @@ const ORIGIN = piecePoint(0, 0);
 export const toStrip = (p: PiecePoint, turn: Radians): PiecePoint => rotateAbout(p, ORIGIN, radians(-turn));
 export const fromStrip = (u: Mm, v: Mm, turn: Radians): PiecePoint => rotateAbout(piecePoint(u, v), ORIGIN, turn);
 
-const range = (of: readonly Mm[]): [Mm, Mm] => [of.reduce((a, b) => Math.min(a, b)), of.reduce((a, b) => Math.max(a, b))];
+const range = (of: readonly Mm[]): [Mm, Mm] => [
+  of.reduce((a, b) => Math.min(a, b)),
+  of.reduce((a, b) => Math.max(a, b)),
+];
 
 /** The smallest box at a slant about the points. */
 export function stripAbout(points: readonly PiecePoint[], turn: Radians): Strip {
@@ -68,7 +71,9 @@ export const isInStrip = ({ turn, u, v }: Strip, p: PiecePoint): boolean => {
 export function partsInStrip(edge: EdgeCurve<"piece">, strip: Strip): readonly EdgeCurve<"piece">[] {
   const ring = stripRing(strip);
   const sides = ring.map((a, index) => lineEdge(a, must(ring[(index + 1) % ring.length], "corner")));
-  const cuts = [0, ...sides.flatMap((side) => edgeIntersections(edge, side).map(({ t1 }) => t1)), 1].toSorted((a, b) => a - b);
+  const cuts = [0, ...sides.flatMap((side) => edgeIntersections(edge, side).map(({ t1 }) => t1)), 1].toSorted(
+    (a, b) => a - b,
+  );
   const kept: [number, number][] = [];
   cuts.slice(1).forEach((to, index) => {
     const from = must(cuts[index], "cut");

@@ -2,7 +2,17 @@
 import { pointLike, type PiecePoint } from "../geometry/point";
 import { radians, type Mm } from "../units";
 import type { SlantBox } from "./overlay";
-import { SIDES, slantBoxOf, stripArea, stripHeight, stripReach, stripWidth, toStrip, widened, type Strip } from "./strip";
+import {
+  SIDES,
+  slantBoxOf,
+  stripArea,
+  stripHeight,
+  stripReach,
+  stripWidth,
+  toStrip,
+  widened,
+  type Strip,
+} from "./strip";
 
 /** Room for five short lines of writing, mm. */
 export const TITLE = { width: 76, height: 29 } as const;
@@ -29,7 +39,10 @@ export interface Titled {
  * @returns null where it would then reach further than `longest`
  */
 export function placeTitle(strip: Strip, lines: readonly PiecePoint[], longest: Mm): Titled | null {
-  const growths = Array.from({ length: Math.ceil((TITLE.height + EDGE + CLEAR) / STEP) + 1 }, (_, index) => index * STEP);
+  const growths = Array.from(
+    { length: Math.ceil((TITLE.height + EDGE + CLEAR) / STEP) + 1 },
+    (_, index) => index * STEP,
+  );
   const wider = growths
     .flatMap((by) => (by === 0 ? [strip] : SIDES.map((side) => widened(strip, by, side))))
     .filter((one) => stripReach(one) <= longest)
@@ -48,7 +61,9 @@ function freeBox(strip: Strip, obstacles: readonly PiecePoint[]): SlantBox | nul
     const [lastU, lastV] = [strip.u[1] - EDGE - width, strip.v[1] - EDGE - height];
     for (let v = strip.v[0] + EDGE; v <= lastV; v += STEP) {
       for (let u = strip.u[0] + EDGE; u <= lastU; u += STEP) {
-        const isFree = obstacles.every(({ x, y }) => x < u - CLEAR || x > u + width + CLEAR || y < v - CLEAR || y > v + height + CLEAR);
+        const isFree = obstacles.every(
+          ({ x, y }) => x < u - CLEAR || x > u + width + CLEAR || y < v - CLEAR || y > v + height + CLEAR,
+        );
         if (!isFree) continue;
         const box = slantBoxOf({ turn: strip.turn, u: [u, u + width], v: [v, v + height] });
         // Words up a strip are read from its right.
@@ -70,5 +85,7 @@ export function longEnough(strip: Strip): Strip {
 /** Points along a straight stretch, `apart` mm from one another at the most. */
 export const along = (a: PiecePoint, b: PiecePoint, apart: Mm): readonly PiecePoint[] => {
   const count = Math.max(1, Math.ceil(Math.hypot(b.x - a.x, b.y - a.y) / apart));
-  return Array.from({ length: count + 1 }, (_, i) => pointLike(a, a.x + ((b.x - a.x) * i) / count, a.y + ((b.y - a.y) * i) / count));
+  return Array.from({ length: count + 1 }, (_, i) =>
+    pointLike(a, a.x + ((b.x - a.x) * i) / count, a.y + ((b.y - a.y) * i) / count),
+  );
 };

@@ -2,7 +2,16 @@
 import { CoreBug } from "../result";
 import type { DartHome, DartName } from "./piece";
 
-export const DART_HOMES: readonly DartHome[] = ["side", "french", "waist", "underBust", "shoulder", "armhole", "neck", "centre"];
+export const DART_HOMES: readonly DartHome[] = [
+  "side",
+  "french",
+  "waist",
+  "underBust",
+  "shoulder",
+  "armhole",
+  "neck",
+  "centre",
+];
 
 /** "" is the first or only one. */
 export type DartNumber = "" | "2" | "3";
@@ -10,7 +19,9 @@ const NUMBERS: readonly DartNumber[] = ["", "2", "3"];
 
 export const dartName = (home: DartHome, number: DartNumber = ""): DartName => `${home}Dart${number}`;
 
-export const DART_NAMES: readonly DartName[] = DART_HOMES.flatMap((home) => NUMBERS.map((number) => dartName(home, number)));
+export const DART_NAMES: readonly DartName[] = DART_HOMES.flatMap((home) =>
+  NUMBERS.map((number) => dartName(home, number)),
+);
 
 const PARTS: ReadonlyMap<DartName, { readonly home: DartHome; readonly number: DartNumber }> = new Map(
   DART_HOMES.flatMap((home) => NUMBERS.map((number) => [dartName(home, number), { home, number }] as const)),

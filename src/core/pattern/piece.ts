@@ -141,10 +141,14 @@ export interface Piece {
   readonly centreOnFold: boolean;
 }
 
-export const pointOf = (piece: Piece, name: PointName): PiecePoint => must(piece.points[name], `${piece.name}.${name}`).at;
+export const pointOf = (piece: Piece, name: PointName): PiecePoint =>
+  must(piece.points[name], `${piece.name}.${name}`).at;
 
 export const dartOf = (piece: Piece, name: DartName): Dart =>
-  must(piece.darts.find((d) => d.name === name), `${piece.name}.${name}`);
+  must(
+    piece.darts.find((d) => d.name === name),
+    `${piece.name}.${name}`,
+  );
 
 /** The names of a piece's points. The record is only ever built from `PointName` keys, which `Object.keys` cannot know. */
 export const pointNames = (piece: Piece): readonly PointName[] => Object.keys(piece.points) as PointName[];

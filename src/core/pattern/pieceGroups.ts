@@ -1,7 +1,14 @@
 /** Which pieces lie where on the body. */
 import type { PieceName } from "./piece";
 
-const FRONT_PIECES: ReadonlySet<PieceName> = new Set(["front", "centreFront", "sideFront", "cup", "frontBand", "frontBasque"]);
+const FRONT_PIECES: ReadonlySet<PieceName> = new Set([
+  "front",
+  "centreFront",
+  "sideFront",
+  "cup",
+  "frontBand",
+  "frontBasque",
+]);
 
 export const isFrontPiece = (piece: PieceName): boolean => FRONT_PIECES.has(piece);
 

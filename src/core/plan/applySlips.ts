@@ -54,14 +54,23 @@ export function applyToHalves(
 }
 
 /** Applies the wearer's slips one after the other; of uneven ones those of one half alone. */
-export function applySlips(work: Work, built: Built, cutLines: readonly CutLine[], alteration: Mm, half: Half | null, leftOut: ReadonlyMap<string, SlipFailure> = NONE): SlipsApplied {
+export function applySlips(
+  work: Work,
+  built: Built,
+  cutLines: readonly CutLine[],
+  alteration: Mm,
+  half: Half | null,
+  leftOut: ReadonlyMap<string, SlipFailure> = NONE,
+): SlipsApplied {
   const slips: Slip[] = [];
   if (built.bust !== null) slips.push(bustSlip(work, built, alteration));
   let pieces = built.blended;
   const truing = new Map<string, { inner: Mm; outer: Mm }>();
   const girths: Partial<Record<"bust" | "waist" | "hip", Mm>> = {};
   const context = { bustPoint: built.bustPoint.own ?? built.bustPoint.printed };
-  const wishes = work.alterations.filter((wish) => half === null || wish.kind !== "fit" || wish.half === undefined || wish.half === half);
+  const wishes = work.alterations.filter(
+    (wish) => half === null || wish.kind !== "fit" || wish.half === undefined || wish.half === half,
+  );
   const chain = chainOf(built, half);
   let isTouched = false;
   for (const [index, wish] of wishes.entries()) {
@@ -94,13 +103,22 @@ export function applySlips(work: Work, built: Built, cutLines: readonly CutLine[
   }
   // A redrawn dart is trued, and given back, as it is made; the rest is trued when all of it is done.
   const { pieces: trued, changes } = isTouched ? trueAll(pieces) : { pieces, changes: [] };
-  return { pieces: trued, truing, changes, girths, slips: [...slips, ...cutLines.map((line) => blendSlip(line, built))] };
+  return {
+    pieces: trued,
+    truing,
+    changes,
+    girths,
+    slips: [...slips, ...cutLines.map((line) => blendSlip(line, built))],
+  };
 }
 
 /** The piece a fit alteration that was left out would have been made on. */
 function firstPiece(wish: Alteration, pieces: PieceSet): PieceName {
   const told = wish.kind === "fit" ? fitOf(wish.fit).words.more.steps : {};
-  return PIECE_ORDER.find((name) => told[name] !== undefined && pieces[name] !== undefined) ?? must(piecesOf(pieces)[0], "piece").name;
+  return (
+    PIECE_ORDER.find((name) => told[name] !== undefined && pieces[name] !== undefined) ??
+    must(piecesOf(pieces)[0], "piece").name
+  );
 }
 
 type Done = ReturnType<typeof applyAlteration>;

@@ -32,7 +32,9 @@ export function finishedHips({ frontBasque, backBasque }: Blocks): readonly Mm[]
   if (frontBasque.length === 0) return null;
   return frontBasque.map(
     (front, size) =>
-      2 * (must(levelWidth(front, "hip"), "hip line") + must(levelWidth(must(backBasque[size], "size"), "hip"), "hip line")),
+      2 *
+      (must(levelWidth(front, "hip"), "hip line") +
+        must(levelWidth(must(backBasque[size], "size"), "hip"), "hip line")),
   );
 }
 
@@ -43,7 +45,11 @@ export interface Built {
   readonly blended: PieceSet;
   readonly bust: Result<BustAdjusted, FullBustFailure> | null;
   /** In the frame of the style's bust piece. */
-  readonly bustPoint: { readonly printed: PiecePoint; readonly own: PiecePoint | null; readonly probable: ProbableBustPoint | null };
+  readonly bustPoint: {
+    readonly printed: PiecePoint;
+    readonly own: PiecePoint | null;
+    readonly probable: ProbableBustPoint | null;
+  };
   /** The pieces with the darts that the wearer's own cup asks for; null where they cannot be made. */
   readonly wanted: PieceSet | null;
 }
@@ -72,7 +78,8 @@ export function buildPieces(inputs: BuildInputs): Result<Built, FullBustFailure>
   const cut = style.finish(open, bustPointOf(open), cupDifference);
   const bust = inputs.alteration === 0 ? null : style.adjustBust(open, inputs.alteration / 2);
   const altered = bust !== null && bust.ok ? bust.value.pieces : null;
-  const blended = altered === null ? cut : style.finish(altered, bustPointOf(altered), cupDifference + inputs.alteration);
+  const blended =
+    altered === null ? cut : style.finish(altered, bustPointOf(altered), cupDifference + inputs.alteration);
   const own = ownBustPoint(block.front, inputs.body);
   const probable = probableBustPoint(pointOf(block.front, "sideNeck"), inputs.body, inputs.age);
   const wanted = inputs.residual === 0 ? ok(open) : openPieces(style.adjustBust(open, inputs.residual / 2));
@@ -82,7 +89,9 @@ export function buildPieces(inputs: BuildInputs): Result<Built, FullBustFailure>
     blended: { ...blended, ...basques },
     bust,
     bustPoint: { printed: bustPointOf(blended), own, probable },
-    wanted: wanted.ok ? style.finish(wanted.value, own ?? bustPointOf(wanted.value), cupDifference + inputs.residual) : null,
+    wanted: wanted.ok
+      ? style.finish(wanted.value, own ?? bustPointOf(wanted.value), cupDifference + inputs.residual)
+      : null,
   });
 }
 
@@ -91,7 +100,8 @@ const openPieces = (result: Result<BustAdjusted, FullBustFailure>): Result<Piece
 
 function basquesOf({ blocks, style, at }: BuildInputs, cut: PieceSet): PieceSet {
   if (blocks.frontBasque.length === 0) return {};
-  const waistOf = (names: readonly PieceName[]): Mm => names.reduce((sum, name) => sum + seamLength(pieceIn(cut, name), "waist"), 0);
+  const waistOf = (names: readonly PieceName[]): Mm =>
+    names.reduce((sum, name) => sum + seamLength(pieceIn(cut, name), "waist"), 0);
   return {
     frontBasque: trueToBodice(blendPiece(blocks.frontBasque, at), waistOf(style.waistPieces.front)),
     backBasque: trueToBodice(blendPiece(blocks.backBasque, at), waistOf(style.waistPieces.back)),
@@ -119,4 +129,3 @@ function ownBustPoint(front: Piece, { bustPointWidth, sideNeckToBustPoint }: Mea
   if (bustPointWidth === undefined || sideNeckToBustPoint === undefined) return null;
   return fromSideNeck(pointOf(front, "sideNeck"), bustPointWidth.value, sideNeckToBustPoint.value);
 }
-

@@ -39,10 +39,15 @@ export function listWork(inputs: ChecklistInputs): readonly ChecklistItem[] {
   ];
 }
 
-function jobsOn(piece: PieceName, { traced, pieces, sizing, cutLines, darts: all, slips, truing }: ChecklistInputs): ChecklistItem[] {
+function jobsOn(
+  piece: PieceName,
+  { traced, pieces, sizing, cutLines, darts: all, slips, truing }: ChecklistInputs,
+): ChecklistItem[] {
   const jobs: ChecklistItem[] = [];
   // Gathers have no legs to draw and nothing to fold.
-  const darts = all.filter(({ ref }) => pieces[ref.piece]?.darts.find(({ name }) => name === ref.dart)?.gathered !== true);
+  const darts = all.filter(
+    ({ ref }) => pieces[ref.piece]?.darts.find(({ name }) => name === ref.dart)?.gathered !== true,
+  );
   if (traced[piece] !== undefined) {
     const cup = isFrontPiece(piece) ? sizing.cup.label : null;
     jobs.push({ piece, step: { kind: "trace", size: sizing.frame.label, cup }, amount: 0 });
@@ -64,7 +69,8 @@ function jobsOn(piece: PieceName, { traced, pieces, sizing, cutLines, darts: all
     }
     if (what.kind === "alteration") jobs.push({ piece, step: { kind: "slip", slip }, amount: amountOf(slip) });
   }
-  for (const change of truing) if (change.piece === piece) jobs.push({ piece, step: { kind: "trued", change }, amount: 0 });
+  for (const change of truing)
+    if (change.piece === piece) jobs.push({ piece, step: { kind: "trued", change }, amount: 0 });
   for (const dart of darts) {
     if (dart.ref.piece !== piece || !isRedrawn(dart)) continue;
     const late = slips.some((slip) => rankOf(slip.phase) > rankOf("darts") && changesDart(slip, dart.ref));
@@ -100,7 +106,9 @@ function changesDart({ outcome }: Slip, { piece, dart }: DartRef): boolean {
 /** The dart is other than printed, so its legs must be drawn anew. Legs that only reach on to a moved seam need not. */
 function isRedrawn({ printed, drawn }: PlannedDart): boolean {
   if (printed === null) return true;
-  return Math.abs(printed.intake - drawn.intake) > SEWN_AGREEMENT || distance(printed.apex, drawn.apex) > SEWN_AGREEMENT;
+  return (
+    Math.abs(printed.intake - drawn.intake) > SEWN_AGREEMENT || distance(printed.apex, drawn.apex) > SEWN_AGREEMENT
+  );
 }
 
 function amountOf(slip: Slip): number {

@@ -80,7 +80,8 @@ export type Command =
  * that is none, or one beyond all bounds. Texts and lists too long for any work are cut.
  */
 export function applyCommand(work: Work, command: Command): Work {
-  if (!areNumbersKept(command) || !areAlterationsKept(command) || !isDayKept(command) || !areButtonsKept(command)) return work;
+  if (!areNumbersKept(command) || !areAlterationsKept(command) || !isDayKept(command) || !areButtonsKept(command))
+    return work;
   const next = changed(work, command);
   return JSON.stringify(next) === JSON.stringify(work) ? work : next;
 }
@@ -97,7 +98,9 @@ function changed(work: Work, command: Command): Work {
     case "setReading": {
       const { measure, at, value } = command;
       if (!Number.isInteger(at) || at < 0) return work;
-      return withReadings(work, measure, (readings) => (at < readings.length ? readings.with(at, value) : [...readings, value]));
+      return withReadings(work, measure, (readings) =>
+        at < readings.length ? readings.with(at, value) : [...readings, value],
+      );
     }
     case "removeReading":
       return withReadings(work, command.measure, (readings) => readings.filter((_, at) => at !== command.at));
@@ -108,7 +111,9 @@ function changed(work: Work, command: Command): Work {
     case "setTaken":
       return { ...work, tapes: work.tapes.map((set, at) => (at === command.set ? dated(set, command.taken) : set)) };
     case "newTape":
-      return work.tapes.length >= LIMITS.tapes ? work : { ...work, tapes: [{ taken: command.taken, readings: {} }, ...work.tapes] };
+      return work.tapes.length >= LIMITS.tapes
+        ? work
+        : { ...work, tapes: [{ taken: command.taken, readings: {} }, ...work.tapes] };
     case "removeTape": {
       const left = work.tapes.filter((_, at) => at !== command.set);
       return { ...work, tapes: left.length === 0 ? [{ readings: {} }] : left };
@@ -200,7 +205,8 @@ function withReadings(work: Work, measure: MeasureName, change: (readings: reado
   return { ...work, tapes: [{ ...newest, readings: next }, ...earlier] };
 }
 
-const dated = ({ readings }: MeasureSet, taken: string | null): MeasureSet => (taken === null ? { readings } : { taken, readings });
+const dated = ({ readings }: MeasureSet, taken: string | null): MeasureSet =>
+  taken === null ? { readings } : { taken, readings };
 
 /** A long name is still a name when it is cut; a number out of bounds would be another number. */
 const cut = (text: string): string => text.slice(0, LIMITS.text);
@@ -219,10 +225,16 @@ function withSizes(work: Work, sizes: readonly SizeRow[]): Work {
 }
 
 /** The same place between the same two lines; none where they no longer lie side by side. */
-function pickOn(level: "waist" | "hip", size: number | undefined, before: readonly SizeRow[], after: readonly SizeRow[]): Picks {
+function pickOn(
+  level: "waist" | "hip",
+  size: number | undefined,
+  before: readonly SizeRow[],
+  after: readonly SizeRow[],
+): Picks {
   if (size === undefined) return {};
   // Where nothing but what stands in the rows has changed, a new label is a line renamed.
-  const renamed = before.length === after.length && before.filter((row, at) => row.label !== after[at]?.label).length <= 1;
+  const renamed =
+    before.length === after.length && before.filter((row, at) => row.label !== after[at]?.label).length <= 1;
   if (renamed) return { [level]: size };
   const lower = Math.min(Math.max(Math.floor(size), 0), Math.max(before.length - 2, 0));
   const [low, high] = [lower, lower + 1].map((at) => after.findIndex(({ label }) => label === before[at]?.label));
@@ -232,7 +244,11 @@ function pickOn(level: "waist" | "hip", size: number | undefined, before: readon
 
 function cutPattern(pattern: Pattern): Pattern {
   const { sizes, cups } = pattern.chart;
-  return { ...pattern, name: cut(pattern.name), chart: { ...pattern.chart, sizes: cutRows(sizes), cups: cutRows(cups) } };
+  return {
+    ...pattern,
+    name: cut(pattern.name),
+    chart: { ...pattern.chart, sizes: cutRows(sizes), cups: cutRows(cups) },
+  };
 }
 
 function putUnread(unread: Work["unread"], field: string, text: string): Work["unread"] {
@@ -259,9 +275,13 @@ function isDayKept(command: Command): boolean {
 
 /** Buttons are counted: a whole number of them, or none named. */
 function areButtonsKept(command: Command): boolean {
-  const closure = command.kind === "setClosure" ? command.closure : command.kind === "setPattern" ? command.pattern.closure : null;
+  const closure =
+    command.kind === "setClosure" ? command.closure : command.kind === "setPattern" ? command.pattern.closure : null;
   const buttons = closure?.buttons;
-  return buttons === undefined || (Number.isInteger(buttons) && buttons >= LIMITS.buttons.least && buttons <= LIMITS.buttons.most);
+  return (
+    buttons === undefined ||
+    (Number.isInteger(buttons) && buttons >= LIMITS.buttons.least && buttons <= LIMITS.buttons.most)
+  );
 }
 
 const isShare = (share: number): boolean => share >= 0 && share <= 1;
@@ -269,7 +289,12 @@ const isShare = (share: number): boolean => share >= 0 && share <= 1;
 /** Whether the alterations a command brings are within what a work can hold: shares from 0 to 1, ids of usual length. */
 function areAlterationsKept(command: Command): boolean {
   if (command.kind === "setGiveBack") return Object.values(command.giveBack).every(isShare);
-  const brought = command.kind === "putAlteration" ? [command.alteration] : command.kind === "replaceRedraws" ? command.alterations : [];
+  const brought =
+    command.kind === "putAlteration"
+      ? [command.alteration]
+      : command.kind === "replaceRedraws"
+        ? command.alterations
+        : [];
   return brought.every(
     (a) =>
       a.id.length <= LIMITS.text &&
@@ -290,7 +315,8 @@ const isSameDart = (a: DartRef, b: DartRef): boolean => a.piece === b.piece && a
 
 /** Whether two alterations cannot both stand: the later one takes the place of the earlier. */
 function isSameKind(a: Alteration, b: Alteration): boolean {
-  if (a.kind === "fit" || b.kind === "fit") return a.kind === "fit" && b.kind === "fit" && a.fit === b.fit && a.half === b.half;
+  if (a.kind === "fit" || b.kind === "fit")
+    return a.kind === "fit" && b.kind === "fit" && a.fit === b.fit && a.half === b.half;
   return a.kind === b.kind && isSameDart(a.dart, b.dart);
 }
 

@@ -71,7 +71,9 @@ export function changedSeams({ before, after }: Pick<SlipTrace, "before" | "afte
 }
 
 const cornersOf = (piece: Piece, { from, to, curve }: Edge): readonly PiecePoint[] =>
-  curve === null ? [pointOf(piece, from), pointOf(piece, to)] : [pointOf(piece, from), curve.c1, curve.c2, pointOf(piece, to)];
+  curve === null
+    ? [pointOf(piece, from), pointOf(piece, to)]
+    : [pointOf(piece, from), curve.c1, curve.c2, pointOf(piece, to)];
 
 /** The same up to a rigid motion: all distances within are the same. */
 function isSameShape(a: readonly PiecePoint[], b: readonly PiecePoint[]): boolean {

@@ -26,7 +26,8 @@ export const lineAt = (pieces: PieceSet, { piece, level }: Pick<CutLine, "piece"
   pointOf(seamedTo(pieces, piece), cutLinePoint(level));
 
 /** The piece, or what a style seam made of it. */
-const seamedTo = (pieces: PieceSet, name: PieceName): Piece => pieces[name] ?? pieceIn(pieces, name === "front" ? "sideFront" : name);
+const seamedTo = (pieces: PieceSet, name: PieceName): Piece =>
+  pieces[name] ?? pieceIn(pieces, name === "front" ? "sideFront" : name);
 
 /** The cutting lines of the pieces as blended, and how far each runs from the printed line below it. */
 export function drawCutLines(nest: Nest, { cut, blended }: Built, at: LevelSizes): CutLine[] {

@@ -98,7 +98,8 @@ function derivePicked(work: Work): Result<Picked, PlanFailure> {
   const waist = pickLevel("waist", waists, waistGirth + ease.waist, f, picks.waist);
   if (!waist.ok) return waist;
   const hips = finishedHips(blocks);
-  const hip = hips === null || hipGirth === undefined ? null : pickLevel("hip", hips, hipGirth + ease.hip, f, picks.hip);
+  const hip =
+    hips === null || hipGirth === undefined ? null : pickLevel("hip", hips, hipGirth + ease.hip, f, picks.hip);
   if (hip !== null && !hip.ok) return hip;
 
   const at = levelSizes(f, waist.value, hip === null ? waist.value : hip.value);
@@ -169,7 +170,9 @@ export function derivePlan(work: Work): Result<Plan, PlanFailure> {
   const finishedAt = (level: LevelName): Mm =>
     sum(
       halves.flatMap(({ pieces }) =>
-        piecesOf(pieces).map((piece) => (level === "waist" && isBasque(piece.name) ? 0 : (levelWidth(piece, level) ?? 0))),
+        piecesOf(pieces).map((piece) =>
+          level === "waist" && isBasque(piece.name) ? 0 : (levelWidth(piece, level) ?? 0),
+        ),
       ),
     );
   const patternBust = row.bust - chart.draftedDifference + cup.drafted + drafted.bust;
@@ -222,9 +225,24 @@ export function derivePlan(work: Work): Result<Plan, PlanFailure> {
   const right = other === null ? null : halfOf(work, must(nest.sizes[f], "frame"), built, other, movedBy(other));
   const slips = other === null ? applied.slips : slipsOfHalves(work, applied, other);
   const checked = (half: SlipsApplied, own: readonly PlannedDart[], at: readonly PlannedLevel[]) =>
-    runChecks({ pieces: half.pieces, levels: at, darts: own, slips: half.slips, closure: pattern.closure, body: { bust: body.bust, hip: body.hip ?? null } });
+    runChecks({
+      pieces: half.pieces,
+      levels: at,
+      darts: own,
+      slips: half.slips,
+      closure: pattern.closure,
+      body: { bust: body.bust, hip: body.hip ?? null },
+    });
   const worked = (half: SlipsApplied, own: readonly PlannedDart[], at: readonly CutLine[]) =>
-    listWork({ traced: built.cut, pieces: half.pieces, sizing, cutLines: at, darts: own, slips: half.slips, truing: half.changes });
+    listWork({
+      traced: built.cut,
+      pieces: half.pieces,
+      sizing,
+      cutLines: at,
+      darts: own,
+      slips: half.slips,
+      truing: half.changes,
+    });
   return ok({
     sizing,
     levels,
@@ -240,12 +258,24 @@ export function derivePlan(work: Work): Result<Plan, PlanFailure> {
     darts,
     cutLines: moved,
     slips,
-    checks: other === null || right === null ? checked(applied, darts, levels) : checksOfHalves(checked(applied, darts, levels), checked(other, right.darts, [])),
-    checklist: other === null || right === null ? worked(applied, darts, moved) : workOfHalves(worked(applied, darts, moved), worked(other, right.darts, right.cutLines)),
+    checks:
+      other === null || right === null
+        ? checked(applied, darts, levels)
+        : checksOfHalves(checked(applied, darts, levels), checked(other, right.darts, [])),
+    checklist:
+      other === null || right === null
+        ? worked(applied, darts, moved)
+        : workOfHalves(worked(applied, darts, moved), worked(other, right.darts, right.cutLines)),
   });
 }
 
-const halfOf = (work: Work, printed: readonly Piece[], built: Built, applied: SlipsApplied, cutLines: readonly CutLine[]): PlanHalf => ({
+const halfOf = (
+  work: Work,
+  printed: readonly Piece[],
+  built: Built,
+  applied: SlipsApplied,
+  cutLines: readonly CutLine[],
+): PlanHalf => ({
   pieces: piecesOf(applied.pieces),
   darts: readDarts(work, printed, built, applied),
   slips: applied.slips,
@@ -265,12 +295,21 @@ function draftsOf(pattern: Pattern) {
 }
 
 /** The last picks of each pattern, so that a drag, which changes slips alone, picks and cuts nothing again. */
-const lastPicked = new WeakMap<Pattern, Pick<Work, "tapes" | "age" | "picks" | "easeWanted"> & { readonly result: ReturnType<typeof derivePicked> }>();
+const lastPicked = new WeakMap<
+  Pattern,
+  Pick<Work, "tapes" | "age" | "picks" | "easeWanted"> & { readonly result: ReturnType<typeof derivePicked> }
+>();
 
 function pickedOf(work: Work): ReturnType<typeof derivePicked> {
   const { pattern, tapes, age, picks, easeWanted } = work;
   const known = lastPicked.get(pattern);
-  if (known !== undefined && known.tapes === tapes && known.age === age && known.picks === picks && known.easeWanted === easeWanted) {
+  if (
+    known !== undefined &&
+    known.tapes === tapes &&
+    known.age === age &&
+    known.picks === picks &&
+    known.easeWanted === easeWanted
+  ) {
     return known.result;
   }
   const result = derivePicked(work);
@@ -279,7 +318,10 @@ function pickedOf(work: Work): ReturnType<typeof derivePicked> {
 }
 
 /** Finished waists and hips of the printed sizes on the planner's own frame: what the lines at those levels run between. */
-export const printedGirths = (pattern: Pattern, frame: number): { readonly waist: readonly Mm[]; readonly hip: readonly Mm[] | null } => ({
+export const printedGirths = (
+  pattern: Pattern,
+  frame: number,
+): { readonly waist: readonly Mm[]; readonly hip: readonly Mm[] | null } => ({
   waist: finishedWaists(blocksOf(pattern), frame),
   hip: finishedHips(blocksOf(pattern)),
 });
@@ -307,7 +349,10 @@ function pickLevel(
   frame: number,
   own: number | undefined,
 ): Result<number, PlanFailure> {
-  if (own !== undefined) return isReached(own, finished.length) ? ok(own) : fail({ code: "plan/outside-chart", level, ...girthsAbout(finished, own) });
+  if (own !== undefined)
+    return isReached(own, finished.length)
+      ? ok(own)
+      : fail({ code: "plan/outside-chart", level, ...girthsAbout(finished, own) });
   const solved = solveLevel(finished, target, frame);
   return solved.ok ? solved : fail({ code: "plan/outside-chart", level, wanted: target, ...solved.failure });
 }
@@ -335,7 +380,8 @@ function lineMargin(finished: readonly Mm[], target: Mm, spread: Mm) {
 const printedWaists = (blocks: Blocks): readonly Mm[] =>
   blocks.front.map(
     (front, size) =>
-      2 * (must(levelWidth(front, "waist"), "waist") + must(levelWidth(must(blocks.back[size], "size"), "waist"), "waist")),
+      2 *
+      (must(levelWidth(front, "waist"), "waist") + must(levelWidth(must(blocks.back[size], "size"), "waist"), "waist")),
   );
 
 function readDarts(work: Work, printed: readonly Piece[], built: Built, applied: SlipsApplied): PlannedDart[] {
@@ -346,13 +392,13 @@ function readDarts(work: Work, printed: readonly Piece[], built: Built, applied:
   return piecesOf(applied.pieces).flatMap((piece) =>
     piece.darts.map((dart): PlannedDart => {
       const bustPoint = dart.aimsAt === null ? null : judged;
-      const has = (of: Piece | undefined): of is Piece => of !== undefined && of.darts.some((d) => d.name === dart.name);
+      const has = (of: Piece | undefined): of is Piece =>
+        of !== undefined && of.darts.some((d) => d.name === dart.name);
       const source = printed.find((p) => p.name === piece.name);
       const asked = built.wanted?.[piece.name];
       const drawn = measureDart(piece, dart.name, bustPoint, radius);
       const asPrinted = has(source) ? measureDart(source, dart.name, bustPoint, radius) : null;
-      const wanted =
-        dart.aimsAt === null || !has(asked) ? null : measureDart(asked, dart.name, bustPoint, radius);
+      const wanted = dart.aimsAt === null || !has(asked) ? null : measureDart(asked, dart.name, bustPoint, radius);
       const fuller = drawn.fullness - (wanted ?? asPrinted ?? drawn).fullness;
       const ref: DartRef = { piece: piece.name, dart: dart.name };
       return {
@@ -371,4 +417,3 @@ function readDarts(work: Work, printed: readonly Piece[], built: Built, applied:
     }),
   );
 }
-

@@ -5,7 +5,10 @@ import type { ChecklistItem, Plan, Slip } from "./plan";
 import type { Half, Work } from "./work";
 
 const isOn = ({ what }: Slip, half: Half): boolean =>
-  what.kind !== "alteration" || what.alteration.kind !== "fit" || what.alteration.half === undefined || what.alteration.half === half;
+  what.kind !== "alteration" ||
+  what.alteration.kind !== "fit" ||
+  what.alteration.half === undefined ||
+  what.alteration.half === half;
 
 /** The plan with the pieces, darts, slips and truing of that half; the very same plan where the halves do not differ. */
 export function halfShown(plan: Plan, half: Half): Plan {
@@ -21,7 +24,11 @@ export function slipsOfHalves(work: Work, left: SlipsApplied, right: SlipsApplie
   const place = (id: string): number => work.alterations.findIndex((a) => a.id === id);
   const own = [...left.slips, ...right.slips.filter(({ id }) => !left.slips.some((slip) => slip.id === id))];
   const wearers = own.filter(({ source }) => source === "wearer").toSorted((a, b) => place(a.id) - place(b.id));
-  return [...own.filter(({ source }) => source === "bust"), ...wearers, ...own.filter(({ source }) => source === "blend")];
+  return [
+    ...own.filter(({ source }) => source === "bust"),
+    ...wearers,
+    ...own.filter(({ source }) => source === "blend"),
+  ];
 }
 
 /** What is found alike on both halves stands once; the rest says which half it is of. */
@@ -30,7 +37,10 @@ export function checksOfHalves(left: readonly CheckResult[], right: readonly Che
 }
 
 /** Jobs alike on both halves stand once; the rest say which half they are for. */
-export function workOfHalves(left: readonly ChecklistItem[], right: readonly ChecklistItem[]): readonly ChecklistItem[] {
+export function workOfHalves(
+  left: readonly ChecklistItem[],
+  right: readonly ChecklistItem[],
+): readonly ChecklistItem[] {
   return merged(left, right, ({ piece, step, amount }) =>
     step.kind === "slip" ? `${piece} ${step.slip.id}` : JSON.stringify([piece, step, Math.round(amount * 10)], rounded),
   );
@@ -39,7 +49,11 @@ export function workOfHalves(left: readonly ChecklistItem[], right: readonly Che
 /** Tenths of a millimetre or degree: what differs by less is said alike. */
 const rounded = (_key: string, value: unknown): unknown => (typeof value === "number" ? Math.round(value * 10) : value);
 
-function merged<T extends { readonly half?: Half }>(left: readonly T[], right: readonly T[], keyOf: (item: T) => string): readonly T[] {
+function merged<T extends { readonly half?: Half }>(
+  left: readonly T[],
+  right: readonly T[],
+  keyOf: (item: T) => string,
+): readonly T[] {
   const [ofLeft, ofRight] = [new Set(left.map(keyOf)), new Set(right.map(keyOf))];
   return [
     ...left.map((item): T => (ofRight.has(keyOf(item)) ? item : { ...item, half: "left" })),

@@ -178,7 +178,13 @@ export type ChecklistStep =
   /** `late`: widths or edges change it after the darts are done, so that it can only be drawn then. */
   | { readonly kind: "dart"; readonly dart: DartRef; readonly figures: DartFigures; readonly late: boolean }
   | { readonly kind: "trueDart"; readonly dart: DartRef; readonly amount: Mm }
-  | { readonly kind: "walk"; readonly seam: SeamName; readonly first: readonly PieceName[]; readonly second: readonly PieceName[]; readonly ease: Mm }
+  | {
+      readonly kind: "walk";
+      readonly seam: SeamName;
+      readonly first: readonly PieceName[];
+      readonly second: readonly PieceName[];
+      readonly ease: Mm;
+    }
   | { readonly kind: "trued"; readonly change: TruingChange };
 
 /** What truing changed at the end of the chain. */
@@ -223,7 +229,11 @@ export interface Plan {
    * On that piece: the pattern's bust point (after any bust alteration), the wearer's own where she measured it, and where
    * it probably lies where she did not.
    */
-  readonly bustPoint: { readonly printed: PiecePoint; readonly own: PiecePoint | null; readonly probable: ProbableBustPoint | null };
+  readonly bustPoint: {
+    readonly printed: PiecePoint;
+    readonly own: PiecePoint | null;
+    readonly probable: ProbableBustPoint | null;
+  };
   readonly darts: readonly PlannedDart[];
   readonly cutLines: readonly CutLine[];
   readonly slips: readonly Slip[];

@@ -1,5 +1,12 @@
 /** The pointed dart, asked of a whole work: the pieces and figures that its answers start from. */
-import { answerPointedDart, seenAsSewn, type PointedDartAnswers, type PointedDartContext, type PointedDartFailure, type SeenAtDart } from "../dart/pointedDart";
+import {
+  answerPointedDart,
+  seenAsSewn,
+  type PointedDartAnswers,
+  type PointedDartContext,
+  type PointedDartFailure,
+  type SeenAtDart,
+} from "../dart/pointedDart";
 import type { DartRef } from "../pattern/piece";
 import { fail, type Result } from "../result";
 import { FULLNESS_RADIUS } from "../tolerance";

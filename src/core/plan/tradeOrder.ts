@@ -8,7 +8,10 @@ export function outOfTradeOrder(alterations: readonly Alteration[]): ReadonlyMap
   const found = new Map<string, SlipPhase>();
   alterations.forEach((alteration, index) => {
     const own = rankOf(phaseOf(alteration));
-    const later = alterations.slice(index + 1).map(phaseOf).filter((phase) => rankOf(phase) < own);
+    const later = alterations
+      .slice(index + 1)
+      .map(phaseOf)
+      .filter((phase) => rankOf(phase) < own);
     const [first] = later.toSorted((a, b) => rankOf(a) - rankOf(b));
     if (first !== undefined) found.set(alteration.id, first);
   });

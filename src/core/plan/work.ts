@@ -52,7 +52,15 @@ export interface Picks {
 }
 
 /** Where what a dart sets free (or asks for) is taken: shares that add up to 1. */
-export type GiveBackPlace = "centreSeam" | "sideSeam" | "otherDart" | "underarm" | "waistEnd" | "armholeEnd" | "neckEnd" | "centreEnd";
+export type GiveBackPlace =
+  | "centreSeam"
+  | "sideSeam"
+  | "otherDart"
+  | "underarm"
+  | "waistEnd"
+  | "armholeEnd"
+  | "neckEnd"
+  | "centreEnd";
 export type GiveBack = Readonly<Partial<Record<GiveBackPlace, number>>>;
 
 /** Held while a dart's end moves: the mouth (the angle changes) or the fullness (the mouth changes). */
@@ -149,7 +157,12 @@ export interface FitAlteration {
 /** Redraws one dart; what that sets free on its seam is given back. */
 export type DartRedraw = DartEndAlteration | DartMouthAlteration | DartPlaceAlteration;
 /** Makes another thing of a dart. */
-export type DartSurgery = DartPivotAlteration | DartSplitAlteration | DartGatherAlteration | DartLegsAlteration | DartSeamAlteration;
+export type DartSurgery =
+  | DartPivotAlteration
+  | DartSplitAlteration
+  | DartGatherAlteration
+  | DartLegsAlteration
+  | DartSeamAlteration;
 
 /**
  * One decision of the wearer about the pieces: at most one of each kind for each dart, one of each fit for each half. They are
@@ -162,7 +175,8 @@ export const isRedraw = (alteration: Alteration): alteration is DartRedraw =>
   alteration.kind === "dartEnd" || alteration.kind === "dartMouth" || alteration.kind === "dartPlace";
 
 /** The dart an alteration is about; null where it is about none. */
-export const dartOfAlteration = (alteration: Alteration): DartRef | null => (alteration.kind === "fit" ? null : alteration.dart);
+export const dartOfAlteration = (alteration: Alteration): DartRef | null =>
+  alteration.kind === "fit" ? null : alteration.dart;
 
 export interface Work {
   readonly name: string;

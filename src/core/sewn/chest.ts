@@ -31,7 +31,9 @@ const SIDE_CORNERS: readonly PointName[] = ["underarm", "sideBust", "sideUnderBu
 
 /** The chest under the pieces of one front. */
 export function chestUnder(pieces: readonly Piece[]): Chest {
-  const corners = pieces.flatMap((piece) => SIDE_CORNERS.filter((name) => piece.points[name] !== undefined).map((name) => pointOf(piece, name)));
+  const corners = pieces.flatMap((piece) =>
+    SIDE_CORNERS.filter((name) => piece.points[name] !== undefined).map((name) => pointOf(piece, name)),
+  );
   const all = pieces.flatMap((piece) => piece.edges.map((edge) => pointOf(piece, edge.from)));
   const side = corners.length > 0 ? corners : all;
   const upper = Math.min(...side.map(({ y }) => y));
@@ -41,7 +43,10 @@ export function chestUnder(pieces: readonly Piece[]): Chest {
   const seam = sewnLength(pieces);
   const roundAt = (y: Mm): { flat: Mm; chest: Mm } => {
     const share = Math.min(1, Math.max(0, (y - upper) / Math.max(1, lower - upper)));
-    return { flat: widest + (lowest - widest) * share, chest: widest + (Math.min(seam ?? lowest, widest) - widest) * share };
+    return {
+      flat: widest + (lowest - widest) * share,
+      chest: widest + (Math.min(seam ?? lowest, widest) - widest) * share,
+    };
   };
   const leanAt = (y: Mm): Mm => LEAN * Math.max(0, upper - y);
   const halfWidth = (y: Mm): Mm => roundAt(y).chest / QUARTER;
@@ -79,7 +84,9 @@ export function chestUnder(pieces: readonly Piece[]): Chest {
 /** The seam at the lower edge, less the darts' mouths; null where there is none. */
 function sewnLength(pieces: readonly Piece[]): Mm | null {
   const waist = pieces.flatMap((piece) =>
-    piece.edges.filter(({ seam, mouthOf }) => (seam === "waist" || seam === "underBust") && mouthOf === null).map((edge) => edgeLength(curveOf(piece, edge))),
+    piece.edges
+      .filter(({ seam, mouthOf }) => (seam === "waist" || seam === "underBust") && mouthOf === null)
+      .map((edge) => edgeLength(curveOf(piece, edge))),
   );
   return waist.length === 0 ? null : waist.reduce((sum, length) => sum + length, 0);
 }

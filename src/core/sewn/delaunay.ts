@@ -96,7 +96,11 @@ function triangleAround(corners: readonly Corner[]): Held {
   }
   const size = FAR_AWAY * Math.max(right - left, bottom - top);
   const [x, y] = [(left + right) / 2, (top + bottom) / 2];
-  const around = circled({ x: x - size, y: y - size, index: -1 }, { x: x + size, y: y - size, index: -2 }, { x, y: y + size, index: -3 });
+  const around = circled(
+    { x: x - size, y: y - size, index: -1 },
+    { x: x + size, y: y - size, index: -2 },
+    { x, y: y + size, index: -3 },
+  );
   if (around === null) throw new CoreBug("points to triangulate lie in one place");
   return around;
 }

@@ -58,7 +58,11 @@ function hasWholeRing({ ring, triangles }: FlatMesh): boolean {
   const count = ring.nodes.length;
   const sides = new Set<number>();
   for (const [a, b, c] of triangles) {
-    for (const [from, to] of [[a, b], [b, c], [c, a]] as const) {
+    for (const [from, to] of [
+      [a, b],
+      [b, c],
+      [c, a],
+    ] as const) {
       if (from < count && to === (from + 1) % count) sides.add(from);
       if (to < count && from === (to + 1) % count) sides.add(to);
     }
@@ -66,7 +70,8 @@ function hasWholeRing({ ring, triangles }: FlatMesh): boolean {
   return sides.size === count;
 }
 
-const near = (a: Flat, b: Flat, room: Mm): boolean => Math.abs(a.x - b.x) < room && Math.abs(a.y - b.y) < room && Math.hypot(a.x - b.x, a.y - b.y) < room;
+const near = (a: Flat, b: Flat, room: Mm): boolean =>
+  Math.abs(a.x - b.x) < room && Math.abs(a.y - b.y) < room && Math.hypot(a.x - b.x, a.y - b.y) < room;
 
 /** The step wanted at a place: as on the leg at that distance from the apex. */
 function stepNear({ at, distances }: Tip, p: Flat, step: Mm): Mm {
@@ -90,7 +95,9 @@ function ringsRound({ at, inner, outer, distances }: Tip): readonly PiecePoint[]
     const parts = Math.max(RING_LEAST, Math.round((Math.abs(whole) * radius) / (radius - before)));
     before = radius;
     const twist = ringIndex % 2 === 0 ? RING_TWIST / 2 : -RING_TWIST / 2;
-    return Array.from({ length: parts - 1 }, (_, index) => polar(at, radians(start + (whole * (index + 1 + twist)) / parts), radius));
+    return Array.from({ length: parts - 1 }, (_, index) =>
+      polar(at, radians(start + (whole * (index + 1 + twist)) / parts), radius),
+    );
   });
 }
 
@@ -103,7 +110,8 @@ function rows(ring: readonly PiecePoint[], step: Mm): readonly PiecePoint[] {
   const high = (step * Math.sqrt(3)) / 2;
   const found: PiecePoint[] = [];
   for (let row = 1; top + row * high < bottom; row += 1) {
-    for (let x = left + (row % 2 === 0 ? step : step / 2); x < right; x += step) found.push(piecePoint(x, top + row * high));
+    for (let x = left + (row % 2 === 0 ? step : step / 2); x < right; x += step)
+      found.push(piecePoint(x, top + row * high));
   }
   return found;
 }
@@ -134,4 +142,3 @@ export function ringArea(ring: readonly Flat[]): number {
   }
   return Math.abs(twice) / 2;
 }
-

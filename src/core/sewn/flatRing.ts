@@ -73,7 +73,12 @@ export function flatRing(piece: Piece, step: Mm, legStep: Mm, partsOf: PartsOf):
     const [from, to] = edge.from === dart.outer ? [outer, inner] : [inner, outer];
     const at = apart(pointOf(piece, dart.apex), midpoint(inner, outer), tips);
     const legShares = growing((distance(at, inner) + distance(at, outer)) / 2, step, legStep);
-    const going = run(legShares.toReversed().slice(0, -1).map((share) => between(at, from, share)));
+    const going = run(
+      legShares
+        .toReversed()
+        .slice(0, -1)
+        .map((share) => between(at, from, share)),
+    );
     const node = nodes.push(at) - 1;
     const coming = run(legShares.slice(1, -1).map((share) => between(at, to, share)));
     stretches.push({ kind: "leg", dart, nodes: [...going, node] });
@@ -81,7 +86,11 @@ export function flatRing(piece: Piece, step: Mm, legStep: Mm, partsOf: PartsOf):
     const leg = distance(at, from);
     tips.push({ dart, node, at, inner, outer, distances: legShares.slice(1).map((share) => share * leg) });
   }
-  return { nodes, stretches: stretches.map((stretch, index) => closed(stretch, stretches[(index + 1) % stretches.length])), tips };
+  return {
+    nodes,
+    stretches: stretches.map((stretch, index) => closed(stretch, stretches[(index + 1) % stretches.length])),
+    tips,
+  };
 }
 
 /** Every run ends at the node that the next one starts with. */
@@ -96,7 +105,9 @@ const shares = (parts: number): readonly number[] => Array.from({ length: parts 
 /** Two darts that end in one point would part the piece: the later one is ended a little short of it. */
 function apart(apex: PiecePoint, mouth: PiecePoint, tips: readonly Tip[]): PiecePoint {
   const met = tips.some(({ at }) => distance(at, apex) < 2 * SAME_LINE);
-  return met ? between(apex, mouth, Math.min(1 / 2, (4 * SAME_LINE) / Math.max(SAME_LINE, distance(apex, mouth)))) : apex;
+  return met
+    ? between(apex, mouth, Math.min(1 / 2, (4 * SAME_LINE) / Math.max(SAME_LINE, distance(apex, mouth))))
+    : apex;
 }
 
 /** Shares of a length from 0 to 1, in steps that grow up to the usual one. */

@@ -49,13 +49,17 @@ function bustLines(mesh: FlatMesh, meshIndex: number, sewn: Sewn, places: readon
     if (place === null) parts.push([]);
     else must(parts.at(-1), "part").push(place);
   }
-  return parts.filter((part) => part.length > 1).map((part) => ({ kind: "bust", seam: null, dart: null, places: part }));
+  return parts
+    .filter((part) => part.length > 1)
+    .map((part) => ({ kind: "bust", seam: null, dart: null, places: part }));
 }
 
 function bustPoints(piece: Piece): readonly PiecePoint[] {
   const line = piece.levelLines.find(({ level }) => level === "bust");
   if (line === undefined || !("points" in line.along)) return [];
-  const chain = line.along.points.filter((name) => piece.points[name] !== undefined).map((name) => pointOf(piece, name));
+  const chain = line.along.points
+    .filter((name) => piece.points[name] !== undefined)
+    .map((name) => pointOf(piece, name));
   return chain.flatMap((to, index) => {
     const from = chain[index - 1];
     if (from === undefined) return [to];
@@ -68,10 +72,21 @@ function bustPoints(piece: Piece): readonly PiecePoint[] {
 const ON_TRIANGLE = 1e-6;
 
 /** Where a point of the flat piece came to lie, or null where there is no cloth. */
-function placeOn(mesh: FlatMesh, meshIndex: number, sewn: Sewn, places: readonly Place[], point: PiecePoint): Place | null {
+function placeOn(
+  mesh: FlatMesh,
+  meshIndex: number,
+  sewn: Sewn,
+  places: readonly Place[],
+  point: PiecePoint,
+): Place | null {
   for (const triangle of mesh.triangles) {
     const [a, b, c] = triangle;
-    const shares = sharesOf(point, must(mesh.nodes[a], "node"), must(mesh.nodes[b], "node"), must(mesh.nodes[c], "node"));
+    const shares = sharesOf(
+      point,
+      must(mesh.nodes[a], "node"),
+      must(mesh.nodes[b], "node"),
+      must(mesh.nodes[c], "node"),
+    );
     if (Math.min(...shares) < -ON_TRIANGLE) continue;
     const [p, q, r] = [a, b, c].map((node) => must(places[becameOf(sewn, meshIndex, node)], "place"));
     return blend(shares, must(p, "p"), must(q, "q"), must(r, "r"));
@@ -79,7 +94,8 @@ function placeOn(mesh: FlatMesh, meshIndex: number, sewn: Sewn, places: readonly
   return null;
 }
 
-const cross = (from: PiecePoint, to: PiecePoint, at: PiecePoint): number => (to.x - from.x) * (at.y - from.y) - (to.y - from.y) * (at.x - from.x);
+const cross = (from: PiecePoint, to: PiecePoint, at: PiecePoint): number =>
+  (to.x - from.x) * (at.y - from.y) - (to.y - from.y) * (at.x - from.x);
 
 type Shares = readonly [number, number, number];
 

@@ -49,13 +49,22 @@ export function peaksOf(meshes: readonly FlatMesh[], sewn: Sewn): readonly Peak[
 /** What a princess seam takes out along its way, gathered at the middle of it. */
 function princessPeak(meshes: readonly FlatMesh[], sewn: Sewn, reach: Mm): Peak | null {
   const ends = new Set(nodesOn(meshes, sewn, ["neck", "shoulder", "armhole", "waist"]));
-  const taken = new Map(nodesOn(meshes, sewn, ["princess"]).filter((node) => !ends.has(node)).map((node) => [node, 2 * Math.PI]));
+  const taken = new Map(
+    nodesOn(meshes, sewn, ["princess"])
+      .filter((node) => !ends.has(node))
+      .map((node) => [node, 2 * Math.PI]),
+  );
   for (const [meshIndex, { nodes, triangles }] of meshes.entries()) {
     for (const [a, b, c] of triangles) {
-      for (const [at, from, to] of [[a, b, c], [b, c, a], [c, a, b]] as const) {
+      for (const [at, from, to] of [
+        [a, b, c],
+        [b, c, a],
+        [c, a, b],
+      ] as const) {
         const node = becameOf(sewn, meshIndex, at);
         const left = taken.get(node);
-        if (left !== undefined) taken.set(node, left - angleAt(must(nodes[at], "node"), must(nodes[from], "node"), must(nodes[to], "node")));
+        if (left !== undefined)
+          taken.set(node, left - angleAt(must(nodes[at], "node"), must(nodes[from], "node"), must(nodes[to], "node")));
       }
     }
   }

@@ -23,8 +23,13 @@ export function roundsOf(
   tips: ReadonlySet<number>,
   centre: ReadonlySet<number>,
 ): readonly Round[] {
-  const open = new Set(sewn.links.flatMap(({ a, b, across }) => (across !== null || (centre.has(a) && centre.has(b)) ? [] : [a, b])));
-  return [...insideRounds(sewn, spots, stiffness(meshes), (node) => !open.has(node) && !tips.has(node)), ...edgeRounds(meshes, sewn, spots, open, centre)];
+  const open = new Set(
+    sewn.links.flatMap(({ a, b, across }) => (across !== null || (centre.has(a) && centre.has(b)) ? [] : [a, b])),
+  );
+  return [
+    ...insideRounds(sewn, spots, stiffness(meshes), (node) => !open.has(node) && !tips.has(node)),
+    ...edgeRounds(meshes, sewn, spots, open, centre),
+  ];
 }
 
 /** mm from the tip of a dart at which the cloth is as stiff as anywhere (our own choice: about the round of a bust). */
@@ -41,12 +46,21 @@ function stiffness(meshes: readonly FlatMesh[]): StiffAt {
  * @source mean value coordinates: the share of a neighbour is (tan(α/2) + tan(β/2)) / r, α and β the angles of the two
  * triangles beside it and r its distance; all of them as in the flat
  */
-function insideRounds({ nodes, triangles, links }: Sewn, spots: readonly Spot[], stiffAt: StiffAt, wanted: (node: number) => boolean): readonly Round[] {
+function insideRounds(
+  { nodes, triangles, links }: Sewn,
+  spots: readonly Spot[],
+  stiffAt: StiffAt,
+  wanted: (node: number) => boolean,
+): readonly Round[] {
   const rests = new Map(links.map(({ a, b, rest }) => [pairKey(a, b), rest]));
   const restOf = (a: number, b: number): Mm => must(rests.get(pairKey(a, b)), "side");
   const shares = nodes.map(() => new Map<number, number>());
   for (const [a, b, c] of triangles) {
-    for (const [at, from, to] of [[a, b, c], [b, c, a], [c, a, b]] as const) {
+    for (const [at, from, to] of [
+      [a, b, c],
+      [b, c, a],
+      [c, a, b],
+    ] as const) {
       const [r1, r2, far] = [restOf(at, from), restOf(at, to), restOf(from, to)];
       const cosine = Math.min(1, Math.max(FLATTEST - 1, (r1 * r1 + r2 * r2 - far * far) / (2 * r1 * r2)));
       const half = Math.sqrt((1 - cosine) / (1 + cosine));
@@ -59,7 +73,13 @@ function insideRounds({ nodes, triangles, links }: Sewn, spots: readonly Spot[],
     if (!wanted(index)) return [];
     const own = [...must(shares[index], "shares")];
     const sum = own.reduce((all, [, share]) => all + share, 0);
-    return [{ spot, stiff: stiffAt(must(nodes[index], "node").flat), others: own.map(([other, share]) => ({ spot: must(spots[other], "spot"), share: share / sum })) }];
+    return [
+      {
+        spot,
+        stiff: stiffAt(must(nodes[index], "node").flat),
+        others: own.map(([other, share]) => ({ spot: must(spots[other], "spot"), share: share / sum })),
+      },
+    ];
   });
 }
 
@@ -67,13 +87,25 @@ const PAIR_KEY = 1 << 16;
 const pairKey = (a: number, b: number): number => Math.min(a, b) * PAIR_KEY + Math.max(a, b);
 
 /** Spots within an open edge: of all shares that put the spot in its place, those with the least squares. */
-function edgeRounds(meshes: readonly FlatMesh[], sewn: Sewn, spots: readonly Spot[], open: ReadonlySet<number>, centre: ReadonlySet<number>): readonly Round[] {
+function edgeRounds(
+  meshes: readonly FlatMesh[],
+  sewn: Sewn,
+  spots: readonly Spot[],
+  open: ReadonlySet<number>,
+  centre: ReadonlySet<number>,
+): readonly Round[] {
   return meshes.flatMap(({ ring, nodes, triangles }, meshIndex) => {
-    const within = new Set(ring.stretches.flatMap((stretch) => (stretch.kind === "edge" ? stretch.nodes.slice(1, -1) : [])));
+    const within = new Set(
+      ring.stretches.flatMap((stretch) => (stretch.kind === "edge" ? stretch.nodes.slice(1, -1) : [])),
+    );
     for (const at of ring.nodes.keys()) if (centre.has(becameOf(sewn, meshIndex, at))) within.add(at);
     const around = new Map<number, Set<number>>();
     for (const [a, b, c] of triangles) {
-      for (const [at, from, to] of [[a, b, c], [b, c, a], [c, a, b]] as const) {
+      for (const [at, from, to] of [
+        [a, b, c],
+        [b, c, a],
+        [c, a, b],
+      ] as const) {
         if (!within.has(at)) continue;
         const own = around.get(at) ?? new Set<number>();
         around.set(at, own.add(from).add(to));
@@ -85,9 +117,16 @@ function edgeRounds(meshes: readonly FlatMesh[], sewn: Sewn, spots: readonly Spo
       const mirrored = centre.has(becameOf(sewn, meshIndex, at)) ? flat.map(({ x, y }) => piecePoint(-x, y)) : [];
       const shares = leastShares(must(nodes[at], "node"), [...flat, ...mirrored]);
       if (shares === null) return [];
-      const shareOf = (index: number): number => must(shares[index], "share") + (mirrored.length > 0 ? must(shares[index + flat.length], "share") : 0);
+      const shareOf = (index: number): number =>
+        must(shares[index], "share") + (mirrored.length > 0 ? must(shares[index + flat.length], "share") : 0);
       const spotOf = (node: number): Spot => must(spots[becameOf(sewn, meshIndex, node)], "spot");
-      return [{ spot: spotOf(at), stiff: 1, others: [...others].map((other, index) => ({ spot: spotOf(other), share: shareOf(index) })) }];
+      return [
+        {
+          spot: spotOf(at),
+          stiff: 1,
+          others: [...others].map((other, index) => ({ spot: spotOf(other), share: shareOf(index) })),
+        },
+      ];
     });
   });
 }
@@ -109,4 +148,3 @@ function leastShares(p: PiecePoint, others: readonly PiecePoint[]): readonly num
   const [u, v] = [(yy * dx - xy * dy) / whole, (xx * dy - xy * dx) / whole];
   return others.map((other) => 1 / count + u * (other.x - x) + v * (other.y - y));
 }
-

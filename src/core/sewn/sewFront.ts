@@ -74,8 +74,13 @@ export function sewFront(pieces: readonly Piece[], options: SewnOptions = { on: 
   });
   const spotOf = (index: number): Spot => must(spots[index], "spot");
   const gathered = gatheredLinks(meshes, sewn);
-  const links = sewn.links.map(({ a, b }, index): Link => ({ a: spotOf(a), b: spotOf(b), ...must(gathered[index], "link") }));
-  const onSeams = (seams: readonly SeamName[]): readonly Spot[] => [...new Set(nodesOn(meshes, sewn, seams))].map(spotOf);
+  const links = sewn.links.map(({ a, b }, index): Link => ({
+    a: spotOf(a),
+    b: spotOf(b),
+    ...must(gathered[index], "link"),
+  }));
+  const onSeams = (seams: readonly SeamName[]): readonly Spot[] =>
+    [...new Set(nodesOn(meshes, sewn, seams))].map(spotOf);
   // On the centre line the mirrored half lies on the other side: the spots there are inside the whole front.
   const centre = new Set(chest === null ? [] : nodesOn(meshes, sewn, ["centre"]));
   settle(
@@ -89,7 +94,13 @@ export function sewFront(pieces: readonly Piece[], options: SewnOptions = { on: 
     chest,
   );
   const places: readonly Place[] = spots;
-  return { places, triangles: sewn.triangles, lines: linesOf(meshes, sewn, places), tips: tipsOf(meshes, sewn, places), strain: strainOf(links) };
+  return {
+    places,
+    triangles: sewn.triangles,
+    lines: linesOf(meshes, sewn, places),
+    tips: tipsOf(meshes, sewn, places),
+    strain: strainOf(links),
+  };
 }
 
 function meshesOf(pieces: readonly Piece[]): readonly FlatMesh[] {
@@ -103,7 +114,8 @@ function meshesOf(pieces: readonly Piece[]): readonly FlatMesh[] {
       princess.set(key, Math.max(princess.get(key) ?? 1, partsFor(edgeLength(curveOf(piece, edge)), step)));
     }
   }
-  const partsOf: PartsOf = (edge, length) => princess.get([edge.from, edge.to].toSorted().join(" ")) ?? partsFor(length, step);
+  const partsOf: PartsOf = (edge, length) =>
+    princess.get([edge.from, edge.to].toSorted().join(" ")) ?? partsFor(length, step);
   return pieces.map((piece) => flatMesh(piece, step, partsOf));
 }
 
@@ -129,7 +141,14 @@ function tipsOf(meshes: readonly FlatMesh[], sewn: Sewn, places: readonly Place[
         if (b === tip) around += angleBetween(placeOf(b), placeOf(c), placeOf(a));
         if (c === tip) around += angleBetween(placeOf(c), placeOf(a), placeOf(b));
       }
-      return { piece: piece.name, dart: dart.name, place: placeOf(tip), angle, halfApex: coneHalfApex(angle), around: radians(around) };
+      return {
+        piece: piece.name,
+        dart: dart.name,
+        place: placeOf(tip),
+        angle,
+        halfApex: coneHalfApex(angle),
+        around: radians(around),
+      };
     }),
   );
 }

@@ -24,4 +24,5 @@ export function angleBetween(corner: Place, a: Place, b: Place): number {
   return Math.atan2(cross, ux * vx + uy * vy + uz * vz);
 }
 
-export const meanOf = (values: readonly number[]): number => values.reduce((sum, value) => sum + value, 0) / values.length;
+export const meanOf = (values: readonly number[]): number =>
+  values.reduce((sum, value) => sum + value, 0) / values.length;

@@ -104,7 +104,11 @@ function linksOf(meshes: readonly FlatMesh[], became: readonly (readonly number[
   for (const [meshIndex, mesh] of meshes.entries()) {
     const names = must(became[meshIndex], "mesh");
     for (const [a, b, c] of mesh.triangles) {
-      for (const [from, to, far] of [[a, b, c], [b, c, a], [c, a, b]] as const) {
+      for (const [from, to, far] of [
+        [a, b, c],
+        [b, c, a],
+        [c, a, b],
+      ] as const) {
         const ends = [must(names[from], "from"), must(names[to], "to")] as const;
         const [low, high] = [Math.min(...ends), Math.max(...ends)];
         const key = `${low} ${high}`;
@@ -131,9 +135,12 @@ function linksOf(meshes: readonly FlatMesh[], became: readonly (readonly number[
 export const nodesOn = (meshes: readonly FlatMesh[], sewn: Sewn, seams: readonly SeamName[]): readonly number[] =>
   meshes.flatMap(({ ring }, meshIndex) =>
     ring.stretches.flatMap((stretch) =>
-      stretch.kind === "edge" && seams.includes(stretch.edge.seam) ? stretch.nodes.map((node) => becameOf(sewn, meshIndex, node)) : [],
+      stretch.kind === "edge" && seams.includes(stretch.edge.seam)
+        ? stretch.nodes.map((node) => becameOf(sewn, meshIndex, node))
+        : [],
     ),
   );
 
 /** The sewn node that a mesh's node became. */
-export const becameOf = (sewn: Sewn, meshIndex: number, node: number): number => must(must(sewn.became[meshIndex], "mesh")[node], "node");
+export const becameOf = (sewn: Sewn, meshIndex: number, node: number): number =>
+  must(must(sewn.became[meshIndex], "mesh")[node], "node");

@@ -83,7 +83,12 @@ export function cellsNear(cellWidth: number, cellHeight: number, gap: number): r
 }
 
 /** The shape grown by the offsets: `margin` cells wider on every side. */
-export function grown(shape: BitRows, near: readonly (readonly [number, number])[], marginX: number, marginY: number): BitRows {
+export function grown(
+  shape: BitRows,
+  near: readonly (readonly [number, number])[],
+  marginX: number,
+  marginY: number,
+): BitRows {
   const wide = emptyRows(shape.width + 2 * marginX, shape.height + 2 * marginY);
   for (const [dx, dy] of near) stamp(wide, shape, marginX + dx, marginY + dy);
   return wide;

@@ -33,10 +33,21 @@ export interface CellsPerPage {
   readonly y: number;
 }
 
-export function footprintsOf(piece: ToLay, shape: Shape, grid: PageGrid, cell: CellSize, perPage: CellsPerPage): readonly Footprint[] {
+export function footprintsOf(
+  piece: ToLay,
+  shape: Shape,
+  grid: PageGrid,
+  cell: CellSize,
+  perPage: CellsPerPage,
+): readonly Footprint[] {
   const areas = new FineAreas(piece, shape);
-  const found = new Map<string, { pages: Footprint["pages"]; columns: number; rows: number; offsets: { x: number; y: number }[] }>();
-  const acrossBy = Array.from({ length: perPage.x }, (_, x) => areas.slots(zoneLines(grid.x, pagesOver(grid.x, x * cell.width + shape.width)), x * cell.width, areas.columns));
+  const found = new Map<
+    string,
+    { pages: Footprint["pages"]; columns: number; rows: number; offsets: { x: number; y: number }[] }
+  >();
+  const acrossBy = Array.from({ length: perPage.x }, (_, x) =>
+    areas.slots(zoneLines(grid.x, pagesOver(grid.x, x * cell.width + shape.width)), x * cell.width, areas.columns),
+  );
   for (let y = 0; y < perPage.y; y += STRIDE) {
     const lines = zoneLines(grid.y, pagesOver(grid.y, y * cell.height + shape.height));
     const down = areas.slots(lines, y * cell.height, areas.rows);

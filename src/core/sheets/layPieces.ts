@@ -62,7 +62,10 @@ function layOnRoll(pieces: readonly ToLay[], width: Mm, gap: Mm): Result<SheetLa
     return fail({ code: "sheet/piece-too-wide", key: tooWide.key, least, width });
   }
   const lying = packRoll(shapes, { across }, triesFor(ROLL_TRIES, pieces.length));
-  const placements = inOrder(pieces, lying.map((laid) => placementOf(laid, cell)));
+  const placements = inOrder(
+    pieces,
+    lying.map((laid) => placementOf(laid, cell)),
+  );
   const height = Math.max(...lying.map(({ turn, y }) => y * side + turn.height));
   const tile = { column: 0, row: 0, name: "A1", x: 0, y: 0, width, height };
   return ok({ placements, width, height, tiles: [tile], joins: [], columns: 1, rows: 1 });
@@ -95,7 +98,10 @@ function layOnPages(pieces: readonly ToLay[], grid: PageGrid, gap: Mm): Result<S
   const columns = Math.max(USUAL_COLUMNS, ...candidates.map((candidate) => 1 + leastPages(candidate, grid.x)));
   const rows = candidates.reduce((sum, candidate) => sum + 1 + mostPages(candidate, grid.y), 1);
   const { lying } = packPages(candidates, { grid, cell, perPage, columns, rows }, triesFor(PAGE_TRIES, pieces.length));
-  const placements = inOrder(pieces, lying.map((laid) => placementOf(laid, cell)));
+  const placements = inOrder(
+    pieces,
+    lying.map((laid) => placementOf(laid, cell)),
+  );
   return tiled(pieces, placements, grid);
 }
 
@@ -105,7 +111,11 @@ const mostPages = ({ shapes }: Candidate, pitch: Pitch): number =>
   Math.max(...shapes.turns.map(({ height }) => pagesOver(pitch, height)));
 
 /** Parts the sheet, its corner moved to the first used column and row. */
-function tiled(pieces: readonly ToLay[], placements: readonly Placement[], grid: PageGrid): Result<SheetLayout, LayoutFailure> {
+function tiled(
+  pieces: readonly ToLay[],
+  placements: readonly Placement[],
+  grid: PageGrid,
+): Result<SheetLayout, LayoutFailure> {
   const rings = pieces.flatMap(({ ring }, index) => {
     const placement = placements[index];
     return placement === undefined ? [] : [ring.map((point) => onSheet(placement, point))];

@@ -50,7 +50,13 @@ function pagesOfZone(zx: number, zy: number, columns: number): readonly number[]
  * Two pages that meet only at a corner cannot be laid on each other truly: where a piece goes on from one to the other
  * there, one beside both joins them.
  */
-function joinDiagonal(needed: Uint8Array, four: readonly number[], touched: Uint8Array, corner: number, across: number): void {
+function joinDiagonal(
+  needed: Uint8Array,
+  four: readonly number[],
+  touched: Uint8Array,
+  corner: number,
+  across: number,
+): void {
   if (touched[corner] !== 1) return;
   const [a = 0, b = 0, c = 0, d = 0] = four;
   const has = (page: number): boolean => needed[page] === 1;

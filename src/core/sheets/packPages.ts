@@ -203,8 +203,10 @@ class Sheet {
 }
 
 /** Fewer pages; then what can sooner be emptied. */
-const isBetter = (p: Arrangement, q: Arrangement): boolean => p.pages < q.pages || (p.pages === q.pages && p.fullness > q.fullness);
-const isSmaller = (p: Arrangement, q: Arrangement): boolean => p.pages < q.pages || (p.pages === q.pages && p.area < q.area);
+const isBetter = (p: Arrangement, q: Arrangement): boolean =>
+  p.pages < q.pages || (p.pages === q.pages && p.fullness > q.fullness);
+const isSmaller = (p: Arrangement, q: Arrangement): boolean =>
+  p.pages < q.pages || (p.pages === q.pages && p.area < q.area);
 
 const ORDERS: readonly ((p: Candidate, q: Candidate) => number)[] = [
   (p, q) => q.shapes.area - p.shapes.area,
@@ -218,7 +220,9 @@ const boxOf = ({ turns }: Candidate): number => (turns[0]?.shape.width ?? 0) * (
 export function packPages(all: readonly Candidate[], field: Field, tries: number): Arrangement {
   const choose = steadyChooser();
   const candidates = all.map((candidate) => thrifty(candidate));
-  const starts = ORDERS.flatMap((order) => HABITS.map((habit) => layAll([], candidates.toSorted(order), field, () => habit)));
+  const starts = ORDERS.flatMap((order) =>
+    HABITS.map((habit) => layAll([], candidates.toSorted(order), field, () => habit)),
+  );
   const first = starts.reduce((best, next) => (isBetter(next, best) ? next : best));
   let now = first;
   let best = starts.reduce((smallest, next) => (isSmaller(next, smallest) ? next : smallest));

@@ -28,7 +28,8 @@ const ORDERS: readonly ((p: Shapes, q: Shapes) => number)[] = [
 const longest = ({ turns }: Shapes): Mm => Math.max(turns[0]?.width ?? 0, turns[0]?.height ?? 0);
 const shortest = ({ turns }: Shapes): Mm => Math.min(turns[0]?.width ?? 0, turns[0]?.height ?? 0);
 
-const isShorter = (p: Arrangement, q: Arrangement): boolean => p.length < q.length || (p.length === q.length && p.low < q.low);
+const isShorter = (p: Arrangement, q: Arrangement): boolean =>
+  p.length < q.length || (p.length === q.length && p.low < q.low);
 
 /** Whichever way it ends highest; only upright; only lying. What ends highest by itself is often not the best for all. */
 type Manner = "any" | "upright" | "lying";
@@ -41,7 +42,9 @@ interface Next {
 }
 
 function nextIn(shapes: Shapes, manner: Manner): Next {
-  const turns = shapes.turns.filter(({ width, height }) => manner === "any" || (manner === "upright") === (height >= width));
+  const turns = shapes.turns.filter(
+    ({ width, height }) => manner === "any" || (manner === "upright") === height >= width,
+  );
   return { shapes, turns: turns.length > 0 ? turns : shapes.turns };
 }
 
@@ -67,7 +70,8 @@ export function packRoll(pieces: readonly Shapes[], roll: Roll, tries: number): 
 function changed(order: readonly Next[], choose: Chooser): readonly Next[] {
   const next = [...order];
   const [one] = next.splice(choose(next.length), 1);
-  if (one !== undefined) next.splice(choose(next.length + 1), 0, nextIn(one.shapes, MANNERS[choose(MANNERS.length)] ?? "any"));
+  if (one !== undefined)
+    next.splice(choose(next.length + 1), 0, nextIn(one.shapes, MANNERS[choose(MANNERS.length)] ?? "any"));
   return next;
 }
 

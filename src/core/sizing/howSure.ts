@@ -111,7 +111,11 @@ function girthsOf({ tapes, age }: Work): Girths | null {
     return { bust, upperChest: { value: upperChestGirth.value, spread: upperChestGirth.spread }, estimate: null };
   }
   const told = estimatesOf(body, age).upperChestGirth;
-  return { bust, upperChest: null, estimate: told === undefined ? null : { value: told.value, spread: (told.most - told.least) / (2 * NINE_OF_TEN) } };
+  return {
+    bust,
+    upperChest: null,
+    estimate: told === undefined ? null : { value: told.value, spread: (told.most - told.least) / (2 * NINE_OF_TEN) },
+  };
 }
 
 /** The planner's own rule along the bust, while the upper chest is anywhere in one stretch: there its breaks keep their order. */
@@ -154,11 +158,18 @@ function ruleOf(chart: SizeChart): Rule {
     return index;
   };
   const stretch = (from: Mm, to: Mm, chest: Mm | null): Stretch => {
-    const breaks = bustBreaks(chart, chest !== null).toSorted((a, b) => placeOf(a, chest ?? 0) - placeOf(b, chest ?? 0));
+    const breaks = bustBreaks(chart, chest !== null).toSorted(
+      (a, b) => placeOf(a, chest ?? 0) - placeOf(b, chest ?? 0),
+    );
     const places = breaks.map((one) => placeOf(one, chest ?? 0));
     const taken = middles(places).map((bust) => indexOf(wayAt(chart, bust, chest)));
     // Where nothing changes there is no break.
-    return { from, to, breaks: breaks.filter((_, j) => taken[j] !== taken[j + 1]), ways: taken.filter((way, j) => way !== taken[j - 1]) };
+    return {
+      from,
+      to,
+      breaks: breaks.filter((_, j) => taken[j] !== taken[j + 1]),
+      ways: taken.filter((way, j) => way !== taken[j - 1]),
+    };
   };
   const cuts = chestCuts(chart);
   const withChest = middles(cuts).map((chest, i) => stretch(cuts[i - 1] ?? -Infinity, cuts[i] ?? Infinity, chest));
@@ -172,7 +183,10 @@ function joined(stretches: readonly Stretch[]): readonly Stretch[] {
   const all: Stretch[] = [];
   for (const stretch of stretches) {
     const last = all.at(-1);
-    if (last !== undefined && JSON.stringify([last.breaks, last.ways]) === JSON.stringify([stretch.breaks, stretch.ways])) {
+    if (
+      last !== undefined &&
+      JSON.stringify([last.breaks, last.ways]) === JSON.stringify([stretch.breaks, stretch.ways])
+    ) {
       all[all.length - 1] = { ...last, to: stretch.to };
     } else {
       all.push(stretch);
@@ -200,11 +214,16 @@ function wayAt(chart: SizeChart, bust: Mm, upperChest: Mm | null): WayTaken {
   const cup = pickCup(chart, differenceTaken(taken, chest), {});
   if (!frame.ok || !cup.ok) return { size: null, cup: null, bust: "nothing" };
   const { alteration } = pickBust(chart, bust, cup.value, frame.value, {});
-  return { size: frame.value.label, cup: cup.value.label, bust: alteration > 0 ? "full" : alteration < 0 ? "small" : "nothing" };
+  return {
+    size: frame.value.label,
+    cup: cup.value.label,
+    bust: alteration > 0 ? "full" : alteration < 0 ? "small" : "nothing",
+  };
 }
 
 /** Inner bounds of a growing row. */
-const boundsOf = (values: readonly Mm[]): readonly Mm[] => values.slice(0, -1).map((_, index) => intervalOf(values, index).to);
+const boundsOf = (values: readonly Mm[]): readonly Mm[] =>
+  values.slice(0, -1).map((_, index) => intervalOf(values, index).to);
 
 /** Where a pick by a row changes: between its values, and where the chart ends. */
 function boundsAndEnds(values: readonly Mm[]): readonly Mm[] {
@@ -231,7 +250,10 @@ function bustBreaks(chart: SizeChart, hasChest: boolean): readonly Break[] {
 /** The upper chest cut where the frame changes, and where two breaks along the bust change places. */
 function chestCuts(chart: SizeChart): readonly Mm[] {
   const bounds = boundsAndEnds(chart.sizes.map((_, index) => upperChestOf(chart, index)));
-  const crossings = chart.cups.length > 0 ? [] : bustBounds(chart).flatMap((bound) => differenceBounds(chart).map((difference) => bound - difference));
+  const crossings =
+    chart.cups.length > 0
+      ? []
+      : bustBounds(chart).flatMap((bound) => differenceBounds(chart).map((difference) => bound - difference));
   return [...bounds, ...crossings].toSorted((a, b) => a - b);
 }
 
@@ -270,7 +292,8 @@ export function chancesOf(chart: SizeChart, bust: Taken, upperChest: Taken | nul
       const from = Math.max(stretch.from, value - FURTHEST * spread);
       const to = Math.min(stretch.to, value + FURTHEST * spread);
       if (from >= to) continue;
-      for (const { at, weight } of weighedPlaces(value, spread, from, to, finest)) addAlong(stretch, at, bust, weight, sums);
+      for (const { at, weight } of weighedPlaces(value, spread, from, to, finest))
+        addAlong(stretch, at, bust, weight, sums);
     }
   }
   const total = sums.reduce((all, sum) => all + sum, 0);
@@ -292,10 +315,13 @@ function addAlong({ breaks, ways }: Stretch, chest: Mm, bust: Taken, weight: num
 function marginal(ways: readonly Way[], labelOf: (way: Way) => string | null): readonly Chance[] {
   const sums = new Map<string | null, number>();
   for (const way of ways) sums.set(labelOf(way), (sums.get(labelOf(way)) ?? 0) + way.probability);
-  return [...sums].map(([label, probability]) => ({ label, probability })).toSorted((a, b) => b.probability - a.probability);
+  return [...sums]
+    .map(([label, probability]) => ({ label, probability }))
+    .toSorted((a, b) => b.probability - a.probability);
 }
 
-const shareOf = (ways: readonly Way[], done: BustDone): number => ways.reduce((sum, way) => sum + (way.bust === done ? way.probability : 0), 0);
+const shareOf = (ways: readonly Way[], done: BustDone): number =>
+  ways.reduce((sum, way) => sum + (way.bust === done ? way.probability : 0), 0);
 
 /** The lines at waist and hip, on the planner's own frame. */
 function linesOf(work: Work, { bust, upperChest }: Girths): readonly LineBand[] {
@@ -303,7 +329,10 @@ function linesOf(work: Work, { bust, upperChest }: Girths): readonly LineBand[] 
   const frame = pickFrame(pattern.chart, bust, upperChest ?? undefined, {});
   if (!frame.ok) return [];
   const body = bodyOf(work.tapes);
-  const ease = { ...easeOfRow(must(pattern.chart.sizes[frame.value.index], "frame row"), pattern.ease), ...work.easeWanted };
+  const ease = {
+    ...easeOfRow(must(pattern.chart.sizes[frame.value.index], "frame row"), pattern.ease),
+    ...work.easeWanted,
+  };
   const printed = printedGirths(pattern, frame.value.index);
   const lines: LineBand[] = [];
   for (const level of ["waist", "hip"] as const) {

@@ -21,9 +21,21 @@ type FrameGirth = "bustGirth" | "upperChestGirth";
 
 export type NextMeasure =
   /** Probability of the likeliest way, now and to be expected afterwards. */
-  | { readonly settles: "pick"; readonly measures: readonly FrameGirth[]; readonly taken: boolean; readonly before: number; readonly after: number }
+  | {
+      readonly settles: "pick";
+      readonly measures: readonly FrameGirth[];
+      readonly taken: boolean;
+      readonly before: number;
+      readonly after: number;
+    }
   /** Half the band of the line in mm at one side seam, now and afterwards. */
-  | { readonly settles: "line"; readonly measures: readonly ["waistGirth" | "hipGirth"]; readonly taken: true; readonly before: Mm; readonly after: Mm };
+  | {
+      readonly settles: "line";
+      readonly measures: readonly ["waistGirth" | "hipGirth"];
+      readonly taken: true;
+      readonly before: Mm;
+      readonly after: Mm;
+    };
 
 /**
  * The measures worth taking next, the most telling first.
@@ -40,7 +52,10 @@ export function nextMeasure(work: Work): readonly NextMeasure[] | null {
 }
 
 /** Picks and ease do not come into it: what was found for the very same readings and pattern still holds. */
-const lastAsked = new WeakMap<Tapes, { readonly pattern: Pattern; readonly age: number | undefined; readonly next: readonly NextMeasure[] | null }>();
+const lastAsked = new WeakMap<
+  Tapes,
+  { readonly pattern: Pattern; readonly age: number | undefined; readonly next: readonly NextMeasure[] | null }
+>();
 
 function worthTaking(work: Work): readonly NextMeasure[] | null {
   const sure = howSure(work);
@@ -56,7 +71,8 @@ function worthTaking(work: Work): readonly NextMeasure[] | null {
 const chestOf = ({ upperChest, estimate }: Girths): Taken | null => upperChest ?? estimate;
 
 /** Probability of the likeliest way. */
-const bestChance = ({ pattern }: Work, bust: Taken, chest: Taken | null): number => Math.max(...chancesOf(pattern.chart, bust, chest));
+const bestChance = ({ pattern }: Work, bust: Taken, chest: Taken | null): number =>
+  Math.max(...chancesOf(pattern.chart, bust, chest));
 
 /** Both together are asked for only where that gains so many times what the better one gains alone. */
 const TOGETHER = 2;
@@ -69,11 +85,17 @@ function forPick(work: Work, girths: Girths, before: number): readonly NextMeasu
   };
   const single = [...candidate(["bustGirth"]), ...candidate(["upperChestGirth"])].toSorted((a, b) => b.after - a.after);
   const gain = Math.max(0, (single[0]?.after ?? before) - before);
-  const both = girths.upperChest === null ? [] : candidate(["bustGirth", "upperChestGirth"]).filter(({ after }) => after - before >= TOGETHER * gain);
+  const both =
+    girths.upperChest === null
+      ? []
+      : candidate(["bustGirth", "upperChestGirth"]).filter(({ after }) => after - before >= TOGETHER * gain);
   return [...both, ...single].filter(({ after }) => after - before >= WORTH_READING);
 }
 
-function forLine(work: Work, lines: readonly { readonly level: "waist" | "hip"; readonly side: Mm }[]): readonly NextMeasure[] {
+function forLine(
+  work: Work,
+  lines: readonly { readonly level: "waist" | "hip"; readonly side: Mm }[],
+): readonly NextMeasure[] {
   const found: NextMeasure[] = [];
   for (const { level, side } of lines) {
     const measure = level === "waist" ? "waistGirth" : "hipGirth";
@@ -110,12 +132,17 @@ const PIECES = { one: 8, two: 3 };
  */
 function expectedBest(work: Work, girths: Girths, measures: readonly FrameGirth[]): number {
   const pieces = measures.length === 1 ? PIECES.one : PIECES.two;
-  const means = (measure: FrameGirth, now: Taken | null): readonly { readonly girth: Taken | null; readonly weight: number }[] => {
+  const means = (
+    measure: FrameGirth,
+    now: Taken | null,
+  ): readonly { readonly girth: Taken | null; readonly weight: number }[] => {
     const spread = measures.includes(measure) ? thenSpread(work, girths, measure) : null;
     if (now === null || spread === null || spread >= now.spread) return [{ girth: now, weight: 1 }];
     const gone = Math.sqrt(now.spread ** 2 - spread ** 2);
     const reach = REACH * gone;
-    return weighedPlaces(now.value, gone, now.value - reach, now.value + reach, (2 * reach) / pieces).map(({ at, weight }) => ({ girth: { value: at, spread }, weight }));
+    return weighedPlaces(now.value, gone, now.value - reach, now.value + reach, (2 * reach) / pieces).map(
+      ({ at, weight }) => ({ girth: { value: at, spread }, weight }),
+    );
   };
   const chests = means("upperChestGirth", chestOf(girths));
   let sum = 0;

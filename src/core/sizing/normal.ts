@@ -37,7 +37,13 @@ export interface WeighedPlace {
  * @param from,to stretch, in the unit of the mean
  * @param finest  longest piece that one rule of 8 points is trusted with, in the same unit
  */
-export function weighedPlaces(mean: number, spread: number, from: number, to: number, finest: number): readonly WeighedPlace[] {
+export function weighedPlaces(
+  mean: number,
+  spread: number,
+  from: number,
+  to: number,
+  finest: number,
+): readonly WeighedPlace[] {
   const count = Math.max(1, Math.ceil((to - from) / finest));
   const half = (to - from) / count / 2;
   const places: WeighedPlace[] = [];

@@ -14,7 +14,9 @@ import type { BustPick, CupPick, FramePick, Taken } from "./sizing";
 
 /** Bust less upper chest; null without an upper chest. Their errors have nothing to do with each other, so their variances add. */
 export const differenceTaken = (bust: Taken, upperChest: Taken | undefined): Taken | null =>
-  upperChest === undefined ? null : { value: bust.value - upperChest.value, spread: Math.hypot(bust.spread, upperChest.spread) };
+  upperChest === undefined
+    ? null
+    : { value: bust.value - upperChest.value, spread: Math.hypot(bust.spread, upperChest.spread) };
 
 /** Upper-chest girth that a size is drafted for. */
 export const upperChestOf = (chart: SizeChart, index: number): Mm =>
@@ -76,13 +78,15 @@ export function pickFrame(
 }
 
 /** Picks the cup version by the body's difference; without cup versions what the chart is drafted for. */
-export function pickCup(
-  chart: SizeChart,
-  taken: Taken | null,
-  picks: Picks,
-): Result<CupPick, PlanFailure> {
+export function pickCup(chart: SizeChart, taken: Taken | null, picks: Picks): Result<CupPick, PlanFailure> {
   const difference = taken?.value ?? null;
-  const none = { spread: taken?.spread ?? 0, margin: Infinity, runnerUp: null, probability: 0, borderline: false } as const;
+  const none = {
+    spread: taken?.spread ?? 0,
+    margin: Infinity,
+    runnerUp: null,
+    probability: 0,
+    borderline: false,
+  } as const;
   if (chart.cups.length === 0) {
     return ok({ label: null, chosenBy: "none", difference, drafted: chart.draftedDifference, ...none });
   }

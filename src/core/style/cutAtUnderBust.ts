@@ -2,13 +2,29 @@
  * A block cut in two at the under-bust: the upper part keeps its share of the waist dart as a dart from below, the lower
  * part becomes a band round the midriff, its share of the dart closed. Both parts keep every other line of the block.
  */
-import { edgeCrossingsAtY, edgeLengthBetween, edgeParameterAtLength, edgePointAt, edgeTangentAt, type EdgeCurve } from "../geometry/edgeCurve";
+import {
+  edgeCrossingsAtY,
+  edgeLengthBetween,
+  edgeParameterAtLength,
+  edgePointAt,
+  edgeTangentAt,
+  type EdgeCurve,
+} from "../geometry/edgeCurve";
 import { directionOf, polar, turnBetween, type PiecePoint } from "../geometry/point";
 import { rigidMotion } from "../geometry/rigid";
 import { seamLength } from "../girth/seamLength";
 import { controls, curved, DOWN, INWARD, mouth, straight } from "../draft/lines";
 import { trueSeamEvenly } from "../dart/trueSeamEvenly";
-import { dartOf, pointOf, type Dart, type Edge, type NamedPoint, type Piece, type PieceName, type PointName } from "../pattern/piece";
+import {
+  dartOf,
+  pointOf,
+  type Dart,
+  type Edge,
+  type NamedPoint,
+  type Piece,
+  type PieceName,
+  type PointName,
+} from "../pattern/piece";
 import { must } from "../result";
 import { cutAndMove, rejoin } from "../surgery/cutAndMove";
 import { curveOf, edgeFrom, edgeTo, insertPoint } from "../surgery/ring";
@@ -50,7 +66,8 @@ function atDart(block: Piece): AtDart {
   return { apex, half, inner: polar(apex, inward, down), outer: polar(apex, outward, down) };
 }
 
-const sideCurve = (block: Piece): EdgeCurve<"piece"> => curveOf(block, must(block.edges[edgeFrom(block, "sideBust")], "side edge"));
+const sideCurve = (block: Piece): EdgeCurve<"piece"> =>
+  curveOf(block, must(block.edges[edgeFrom(block, "sideBust")], "side edge"));
 
 /**
  * How far down the side seam from the bust line the cut comes out of itself: square to the dart's leg and to the side
@@ -154,14 +171,19 @@ function bandOf(cut: Piece, outer: Controls, inner: Controls, name: PieceName): 
     ],
   };
   const apex = pointOf(cut, "underBustDartApex");
-  const shut = turnBetween(directionOf(apex, pointOf(cut, "waistDartOuter")), directionOf(apex, pointOf(cut, "waistDartInner")));
+  const shut = turnBetween(
+    directionOf(apex, pointOf(cut, "waistDartOuter")),
+    directionOf(apex, pointOf(cut, "waistDartInner")),
+  );
   const { piece } = cutAndMove(
     open,
     [{ from: "underBustDartOuter", to: "waistDartOuter", inside: [], carries: [], motion: rigidMotion(apex, shut) }],
     { cuts: [], hinges: [apex] },
   );
   const joined = rejoin(rejoin(piece, "underBustDartInner", "underBustDartOuter"), "waistDartOuter", "waistDartInner");
-  return withOwnPoints(renamed(renamed(joined, "underBustDartInner", "bandTopMiddle"), "waistDartOuter", "waistMiddle"));
+  return withOwnPoints(
+    renamed(renamed(joined, "underBustDartInner", "bandTopMiddle"), "waistDartOuter", "waistMiddle"),
+  );
 }
 
 /** A corner under another name. */

@@ -29,14 +29,19 @@ const BACK_STRAP_ACROSS = 0.45;
 const NO_TURN = radians(0);
 
 /** Where a strap crosses the shoulder seam. */
-const shoulderMiddle = (piece: Piece): PiecePoint => midpoint(pointOf(piece, "sideNeck"), pointOf(piece, "shoulderTip"));
+const shoulderMiddle = (piece: Piece): PiecePoint =>
+  midpoint(pointOf(piece, "sideNeck"), pointOf(piece, "shoulderTip"));
 
 /** The cup before its bust is adjusted, and the end of the strap on it. */
 function cupFrom(upper: Piece, width: Mm): { readonly cup: Piece; readonly strap: StrapEnd } {
   const closed = closeShoulderDart(upper);
   const bustPoint = pointOf(closed, "bustPoint");
   const depth = bustPoint.y - pointOf(closed, "sideNeck").y;
-  const strap = strapEndAt(piecePoint(bustPoint.x, bustPoint.y - STRAP_ABOVE_BUST_POINT * depth), shoulderMiddle(closed), width);
+  const strap = strapEndAt(
+    piecePoint(bustPoint.x, bustPoint.y - STRAP_ABOVE_BUST_POINT * depth),
+    shoulderMiddle(closed),
+    width,
+  );
   const cup = cutUpperEdge(closed, {
     centreY: bustPoint.y - NECK_ABOVE_BUST_LINE * depth,
     strap,
@@ -55,7 +60,15 @@ function closeShoulderDart(upper: Piece): Piece {
   const turn = turnBetween(directionOf(pivot, pointOf(upper, outer)), directionOf(pivot, pointOf(upper, inner)));
   const { piece } = cutAndMove(
     upper,
-    [{ from: outer, to: dartOf(upper, "underBustDart").outer, inside: [pivot], carries: [], motion: rigidMotion(pivot, turn) }],
+    [
+      {
+        from: outer,
+        to: dartOf(upper, "underBustDart").outer,
+        inside: [pivot],
+        carries: [],
+        motion: rigidMotion(pivot, turn),
+      },
+    ],
     { cuts: [], hinges: [pivot] },
   );
   return { ...piece, darts: piece.darts.filter(({ name }) => name !== "shoulderDart") };

@@ -22,7 +22,13 @@ const ON_UPPER_ARMHOLE = 0.65;
 
 /** The block's front with its bust dart pivoted from the shoulder to the armhole; darts still reach the bust point. */
 export const withArmholeDart = (block: Piece): Piece =>
-  pivotDart(block, { close: "shoulderDart", open: "armholeDart", edgeFrom: "shoulderTip", t: ON_UPPER_ARMHOLE, pivot: "bustPoint" }).piece;
+  pivotDart(block, {
+    close: "shoulderDart",
+    open: "armholeDart",
+    edgeFrom: "shoulderTip",
+    t: ON_UPPER_ARMHOLE,
+    pivot: "bustPoint",
+  }).piece;
 
 const frontsOf = (pieces: PieceSet): PrincessPieces => ({
   centreFront: pieceIn(pieces, "centreFront"),

@@ -38,7 +38,8 @@ export function withSideDart(block: Piece): Piece {
 
 /** The front made for another cup difference than the block's. */
 export function forCup(front: Piece, difference: Mm): Result<FullBust, FullBustFailure> {
-  if (difference === BLOCK_DIFFERENCE) return ok({ piece: front, turn: NO_TURN, drop: 0, smoothed: NO_TURN, trace: noSurgery(front) });
+  if (difference === BLOCK_DIFFERENCE)
+    return ok({ piece: front, turn: NO_TURN, drop: 0, smoothed: NO_TURN, trace: noSurgery(front) });
   return adjustFullBust(front, (difference - BLOCK_DIFFERENCE) / 2);
 }
 
@@ -67,7 +68,8 @@ export const sideDartStyle: Style = {
     const { piece, turn, drop, smoothed, trace } = done.value;
     return ok({ pieces: withPiece(pieces, piece), turn, drop, smoothed, traces: [trace] });
   },
-  finish: (pieces, bustPoint, difference) => withPiece(pieces, endBustDarts(pieceIn(pieces, "front"), bustPoint, difference)),
+  finish: (pieces, bustPoint, difference) =>
+    withPiece(pieces, endBustDarts(pieceIn(pieces, "front"), bustPoint, difference)),
 };
 
 /** The printed front of one size and cup, or why that cup cannot be made from it. */

@@ -29,7 +29,14 @@ export function cutUpperEdge(piece: Piece, edge: UpperEdge): Piece {
   const centre = piecePoint(0, edge.centreY);
   const underarm = pointOf(piece, "underarm");
   const arriving = edgeTangentAt(curveOf(piece, must(piece.edges[edgeTo(piece, "underarm")], "armhole")), 1);
-  const neck = controls(centre, OUTWARD, strap.inner, radians(strap.towards + edge.neckLean), edge.neck[0], edge.neck[1]);
+  const neck = controls(
+    centre,
+    OUTWARD,
+    strap.inner,
+    radians(strap.towards + edge.neckLean),
+    edge.neck[0],
+    edge.neck[1],
+  );
   const down = radians(strap.towards + Math.PI - edge.armholeLean);
   const armhole = controls(strap.outer, down, underarm, arriving, edge.armhole[0], edge.armhole[1]);
   return {

@@ -46,7 +46,10 @@ const OUT_OF = ["cut3", "cut4"] as const;
  */
 export function moveBeyondCut(piece: Piece, cut: BeyondCut): Operated {
   const { into, outOf, motion, corners = [] } = cut;
-  const both = [{ ...into, names: INTO }, { ...outOf, names: OUT_OF }].toSorted((a, b) => b.index - a.index);
+  const both = [
+    { ...into, names: INTO },
+    { ...outOf, names: OUT_OF },
+  ].toSorted((a, b) => b.index - a.index);
   let ready = piece;
   // The later edge first, so that the index of the earlier one still holds.
   for (const { index, t, names } of both) ready = insertPoint(ready, index, t, names[0], "bust");
@@ -71,7 +74,8 @@ const isCorner = (piece: Piece, name: PointName): boolean => piece.edges.some((e
 
 /** The ring as before the cut: the edge into the part keeps its first control and moves its second, the other one vice versa. */
 function drawnAnew(moved: Piece, before: Piece, motion: Rigid<"piece">, into: number, outOf: number): Piece {
-  const isBeyond = (index: number): boolean => (into < outOf ? index > into && index < outOf : index > into || index < outOf);
+  const isBeyond = (index: number): boolean =>
+    into < outOf ? index > into && index < outOf : index > into || index < outOf;
   const edges = before.edges.map((edge, index): Edge => {
     if (edge.curve === null) return edge;
     const { c1, c2 } = edge.curve;
@@ -84,16 +88,27 @@ function drawnAnew(moved: Piece, before: Piece, motion: Rigid<"piece">, into: nu
 }
 
 /** The outline of the part: its stretch of the ring, and the cut. */
-function partOutline(piece: Piece, from: PointName, to: PointName, corners: readonly PiecePoint[]): EdgeCurve<"piece">[] {
+function partOutline(
+  piece: Piece,
+  from: PointName,
+  to: PointName,
+  corners: readonly PiecePoint[],
+): EdgeCurve<"piece">[] {
   const start = edgeFrom(piece, from);
   const count = ((edgeTo(piece, to) - start + piece.edges.length) % piece.edges.length) + 1;
-  const ring = piece.edges.map((_, step) => curveOf(piece, must(piece.edges[(start + step) % piece.edges.length], "edge")));
+  const ring = piece.edges.map((_, step) =>
+    curveOf(piece, must(piece.edges[(start + step) % piece.edges.length], "edge")),
+  );
   const cut = [pointOf(piece, to), ...corners, pointOf(piece, from)];
-  return [...ring.slice(0, count), ...cut.slice(1).map((corner, index) => lineEdge(must(cut[index], "corner"), corner))];
+  return [
+    ...ring.slice(0, count),
+    ...cut.slice(1).map((corner, index) => lineEdge(must(cut[index], "corner"), corner)),
+  ];
 }
 
 const isAsFarApart = (before: Piece, after: Piece, a: PointName, b: PointName): boolean =>
-  Math.abs(distance(pointOf(before, a), pointOf(before, b)) - distance(pointOf(after, a), pointOf(after, b))) < SAME_POINT;
+  Math.abs(distance(pointOf(before, a), pointOf(before, b)) - distance(pointOf(after, a), pointOf(after, b))) <
+  SAME_POINT;
 
 /** Darts whose legs changed: their legs made equal again, and their seams as smooth over them and as long as before. */
 function trueCrossed(after: Piece, before: Piece): Piece {
@@ -113,7 +128,12 @@ const ROUNDS = 12;
  * as it is, unless given).
  * A gathered mouth is drawn up, not folded: only the length is seen to.
  */
-export function trueDartAgain(piece: Piece, before: Piece, dart: Dart, length: Mm = seamLength(piece, dart.seam)): Piece {
+export function trueDartAgain(
+  piece: Piece,
+  before: Piece,
+  dart: Dart,
+  length: Mm = seamLength(piece, dart.seam),
+): Piece {
   const { name, seam, gathered } = dart;
   const square = (drawn: Piece): Piece => (gathered === true ? drawn : squareToLegs(drawn, before, dart));
   let trued = gathered === true ? piece : square(trueLegs(piece, name).piece);
@@ -130,7 +150,10 @@ export function trueDartAgain(piece: Piece, before: Piece, dart: Dart, length: M
 /** The seam beside the mouth turned until it meets each leg as it did before. */
 const squareToLegs = (piece: Piece, before: Piece, { apex, inner, outer }: Dart): Piece =>
   [inner, outer].reduce((drawn, end) => {
-    const legs = turnBetween(directionOf(pointOf(before, apex), pointOf(before, end)), directionOf(pointOf(drawn, apex), pointOf(drawn, end)));
+    const legs = turnBetween(
+      directionOf(pointOf(before, apex), pointOf(before, end)),
+      directionOf(pointOf(drawn, apex), pointOf(drawn, end)),
+    );
     const seams = turnBetween(seamDirection(before, end), seamDirection(drawn, end));
     return turnSeamAt(drawn, end, radians(turnBetween(seams, legs)));
   }, piece);

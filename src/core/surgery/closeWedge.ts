@@ -12,7 +12,16 @@ import { trueLegs } from "../dart/trueLegs";
 import { trueSeamAtDart } from "../dart/trueSeam";
 import { trueSeamEvenly } from "../dart/trueSeamEvenly";
 import { seamLength } from "../girth/seamLength";
-import { dartOf, pointNames, pointOf, type DartName, type Edge, type Piece, type PointName, type SeamName } from "../pattern/piece";
+import {
+  dartOf,
+  pointNames,
+  pointOf,
+  type DartName,
+  type Edge,
+  type Piece,
+  type PointName,
+  type SeamName,
+} from "../pattern/piece";
 import { fail, must, ok, type Result } from "../result";
 import { SAME_POINT, SOLVER_ACCURACY, TRUING_ACCURACY, WALKED_AGREEMENT } from "../tolerance";
 import { radians, radiansFromDegrees, type Mm, type Radians } from "../units";
@@ -52,7 +61,8 @@ export type WedgeFailure = { readonly code: "wedge/no-dart" } | { readonly code:
  *
  * @source the two legs of a wedge are radii R; the chord between their ends is 2 R sin(angle / 2)
  */
-const wedgeAngle = (amount: Mm, radius: Mm): Radians => radians(2 * Math.asin(Math.min(1, Math.abs(amount) / (2 * radius))));
+const wedgeAngle = (amount: Mm, radius: Mm): Radians =>
+  radians(2 * Math.asin(Math.min(1, Math.abs(amount) / (2 * radius))));
 
 /** Where the wedge is folded: a corner put into the edge there. */
 interface Fold {
@@ -71,13 +81,20 @@ const FOLDS_LONG = 3;
  */
 function foldAt(piece: Piece, { seam, amount, point }: Wedge): Fold | null {
   const places = piece.edges.flatMap((edge, index) => {
-    if (edge.seam !== seam || edge.mouthOf !== null || lengthOf(piece, index) < Math.max(SHORTEST_FOLDED, FOLDS_LONG * amount)) return [];
+    if (
+      edge.seam !== seam ||
+      edge.mouthOf !== null ||
+      lengthOf(piece, index) < Math.max(SHORTEST_FOLDED, FOLDS_LONG * amount)
+    )
+      return [];
     const curve = curveOf(piece, edge);
     const t = Math.min(1 - FROM_ENDS, Math.max(FROM_ENDS, edgeNearest(curve, point).t));
     return [{ index, t, away: distance(edgePointAt(curve, t), point) }];
   });
   const nearest = places.toSorted((p, q) => p.away - q.away)[0];
-  return nearest === undefined ? null : { piece: insertPoint(piece, nearest.index, nearest.t, "cut1", "bust"), corner: "cut1" };
+  return nearest === undefined
+    ? null
+    : { piece: insertPoint(piece, nearest.index, nearest.t, "cut1", "bust"), corner: "cut1" };
 }
 
 const lengthOf = (piece: Piece, index: number): Mm => edgeLength(curveOf(piece, must(piece.edges[index], "edge")));
@@ -124,7 +141,10 @@ export function closeWedgeIntoDart(piece: Piece, wedge: Wedge): Result<WedgeInDa
 }
 
 /** A refused amount: the most that is not, by halving. */
-function orMost<T extends WedgeClosed>(wedge: Wedge, close: (wedge: Wedge) => T | "no-dart" | null): Result<T, WedgeFailure> {
+function orMost<T extends WedgeClosed>(
+  wedge: Wedge,
+  close: (wedge: Wedge) => T | "no-dart" | null,
+): Result<T, WedgeFailure> {
   const done = close(wedge);
   if (done === "no-dart") return fail({ code: "wedge/no-dart" });
   if (done !== null) return ok(done);
@@ -180,7 +200,9 @@ function intoPrincess(piece: Piece, wedge: Wedge): WedgeClosed | null {
 /** The angle a dart has when its legs are drawn on to a point. */
 const openingAt = (piece: Piece, name: DartName, point: PiecePoint): Radians => {
   const { inner, outer } = dartOf(piece, name);
-  return radians(Math.abs(turnBetween(directionOf(point, pointOf(piece, inner)), directionOf(point, pointOf(piece, outer)))));
+  return radians(
+    Math.abs(turnBetween(directionOf(point, pointOf(piece, inner)), directionOf(point, pointOf(piece, outer)))),
+  );
 };
 
 /** Whether a piece has the seam, and a dart or a princess seam that can take a wedge from it. */
@@ -232,7 +254,9 @@ function isCarried(piece: Piece, part: Part, name: PointName): boolean {
 function partOutline(piece: Piece, part: Part): EdgeCurve<"piece">[] {
   const start = edgeFrom(piece, part.from);
   const count = ((edgeTo(piece, part.to) - start + piece.edges.length) % piece.edges.length) + 1;
-  const ring = Array.from({ length: count }, (_, step) => curveOf(piece, must(piece.edges[(start + step) % piece.edges.length], "edge")));
+  const ring = Array.from({ length: count }, (_, step) =>
+    curveOf(piece, must(piece.edges[(start + step) % piece.edges.length], "edge")),
+  );
   const corners = [pointOf(piece, part.to), ...part.inside, pointOf(piece, part.from)];
   return [...ring, ...corners.slice(1).map((corner, i) => lineEdge(must(corners[i], "corner"), corner))];
 }
@@ -248,10 +272,20 @@ function smoothFold(turned: Piece, before: Piece, { corner }: Fold, { amount }: 
   const whole = must(before.edges[edgeFrom(before, into.from)], "edge");
   const handles = controlsOf(before, whole);
   const curve = {
-    c1: alongHandle(pointOf(turned, into.from), controlsOf(turned, into).c1, distance(pointOf(before, whole.from), handles.c1)),
-    c2: alongHandle(pointOf(turned, out.to), controlsOf(turned, out).c2, distance(pointOf(before, whole.to), handles.c2)),
+    c1: alongHandle(
+      pointOf(turned, into.from),
+      controlsOf(turned, into).c1,
+      distance(pointOf(before, whole.from), handles.c1),
+    ),
+    c2: alongHandle(
+      pointOf(turned, out.to),
+      controlsOf(turned, out).c2,
+      distance(pointOf(before, whole.to), handles.c2),
+    ),
   };
-  const edges = turned.edges.flatMap((edge, index): Edge[] => (index === bridge || edge === out ? [] : edge === into ? [{ ...into, to: out.to, curve }] : [edge]));
+  const edges = turned.edges.flatMap((edge, index): Edge[] =>
+    index === bridge || edge === out ? [] : edge === into ? [{ ...into, to: out.to, curve }] : [edge],
+  );
   const joined: Piece = { ...turned, points, edges };
   const drawn = fitHandles(joined, [edgeFrom(joined, into.from)], edgeLength(curveOf(before, whole)) - amount);
   return withHollowFilled(drawn, whole.seam, seamLength(before, whole.seam) - amount);
@@ -271,7 +305,8 @@ function withHollowFilled(piece: Piece, seam: SeamName, length: Mm): Piece {
   const run = piece.edges.filter((edge) => edge.seam === seam && edge.mouthOf === null);
   const [first, last] = [must(run[0], seam).from, must(run.at(-1), seam).to];
   const out = directionOf(pointOf(piece, middle), midpoint(pointOf(piece, first), pointOf(piece, last)));
-  const filled = (by: Mm): Piece => corners.reduce((done, corner) => moveMouthEnd(done, corner, polar(pointOf(piece, corner), out, by)), piece);
+  const filled = (by: Mm): Piece =>
+    corners.reduce((done, corner) => moveMouthEnd(done, corner, polar(pointOf(piece, corner), out, by)), piece);
   let [low, high] = [0, DEEPEST_FILLED];
   while (high - low > SOLVER_ACCURACY) {
     const by = (low + high) / 2;
@@ -288,7 +323,8 @@ const cornersWithin = (piece: Piece, seam: SeamName): PointName[] =>
     return isWithin ? [edge.from] : [];
   });
 
-const alongHandle = (end: PiecePoint, control: PiecePoint, length: Mm): PiecePoint => polar(end, directionOf(end, control), length);
+const alongHandle = (end: PiecePoint, control: PiecePoint, length: Mm): PiecePoint =>
+  polar(end, directionOf(end, control), length);
 
 /** The dart's end as far from the point, and as far off the line to its mouth, as before; legs and seam trued. */
 function endedAgain(turned: Piece, before: Piece, name: DartName, { point, seam, amount }: Wedge): Piece {
@@ -297,7 +333,10 @@ function endedAgain(turned: Piece, before: Piece, name: DartName, { point, seam,
   const axis = (piece: Piece): Radians => directionOf(point, mouthMiddle(piece, dart.inner, dart.outer));
   const aside = isSame(point, apex) ? 0 : turnBetween(axis(before), directionOf(point, apex));
   const at = polar(point, radians(axis(turned) + aside), distance(point, apex));
-  const ended: Piece = { ...turned, points: { ...turned.points, [dart.apex]: { ...must(turned.points[dart.apex], dart.apex), at } } };
+  const ended: Piece = {
+    ...turned,
+    points: { ...turned.points, [dart.apex]: { ...must(turned.points[dart.apex], dart.apex), at } },
+  };
   if (dart.gathered === true) return ended;
   const length = seamLength(before, dart.seam) - (dart.seam === seam ? amount : 0);
   return smoothOverDart(trueLegs(ended, name).piece, name, length);
@@ -305,9 +344,14 @@ function endedAgain(turned: Piece, before: Piece, name: DartName, { point, seam,
 
 /** The seam smooth over the shut dart: its curves make up the length, so that the mouth keeps the width that the turn gave. */
 function smoothOverDart(piece: Piece, name: DartName, length: Mm): Piece {
-  const mouth = must(piece.edges.find(({ mouthOf }) => mouthOf === name), name);
+  const mouth = must(
+    piece.edges.find(({ mouthOf }) => mouthOf === name),
+    name,
+  );
   const smooth = trueSeamAtDart(piece, name);
   const beside = [edgeTo(piece, mouth.from), edgeFrom(piece, mouth.to)];
   const drawn = beside.reduce((done, index) => fitHandles(done, [index], lengthOf(piece, index)), smooth);
-  return Math.abs(seamLength(drawn, mouth.seam) - length) < TRUING_ACCURACY ? drawn : trueSeamEvenly(drawn, name, length);
+  return Math.abs(seamLength(drawn, mouth.seam) - length) < TRUING_ACCURACY
+    ? drawn
+    : trueSeamEvenly(drawn, name, length);
 }

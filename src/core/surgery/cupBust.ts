@@ -87,6 +87,9 @@ function refusalOf(cup: Piece): FullBustFailure["code"] | null {
   const { inner, outer } = dartOf(cup, "underBustDart");
   const [a, b] = [pointOf(cup, inner), pointOf(cup, outer)];
   if (Math.sign(b.x - a.x) * distance(a, b) < NARROWEST_DART) return "fullBust/dart-vanishes";
-  const opening = turnBetween(directionOf(pointOf(cup, "bustLineOuter"), b), directionOf(pointOf(cup, "bustLineInner"), a));
+  const opening = turnBetween(
+    directionOf(pointOf(cup, "bustLineOuter"), b),
+    directionOf(pointOf(cup, "bustLineInner"), a),
+  );
   return opening > WIDEST_DART ? "fullBust/out-of-reach" : null;
 }

@@ -8,7 +8,15 @@ import { lineEdge, type EdgeCurve } from "../geometry/edgeCurve";
 import { distance, type PiecePoint } from "../geometry/point";
 import { moveEdgeRigidly, moveRigidly, type Rigid } from "../geometry/rigid";
 import { CoreBug, must } from "../result";
-import { pointOf, type DartName, type Edge, type NamedPoint, type Piece, type PieceName, type PointName } from "../pattern/piece";
+import {
+  pointOf,
+  type DartName,
+  type Edge,
+  type NamedPoint,
+  type Piece,
+  type PieceName,
+  type PointName,
+} from "../pattern/piece";
 import { SAME_POINT } from "../tolerance";
 import type { Mm } from "../units";
 import { curveOf, edgeFrom, outlineOf, pointsBetween } from "./ring";

@@ -41,7 +41,12 @@ const missesOf = (piece: Piece, [one, other]: readonly [SeamWanted, SeamWanted])
 ];
 
 /** Two linear equations by Cramer's rule; null where the seams run along each other. */
-function solved(at: PiecePoint, [a, b, c, d]: readonly [number, number, number, number], m1: Mm, m2: Mm): PiecePoint | null {
+function solved(
+  at: PiecePoint,
+  [a, b, c, d]: readonly [number, number, number, number],
+  m1: Mm,
+  m2: Mm,
+): PiecePoint | null {
   const determinant = a * d - b * c;
   if (Math.abs(determinant) < STEP) return null;
   return pointLike(at, at.x - (m1 * d - m2 * b) / determinant, at.y - (m2 * a - m1 * c) / determinant);

@@ -44,7 +44,10 @@ export function controlsOf(piece: Piece, edge: Edge): { readonly c1: PiecePoint;
 export function fitHandles(piece: Piece, indexes: readonly number[], length: Mm, reach: Reach = REACH): Piece {
   const edges = indexes.map((index) => must(piece.edges[index], "edge"));
   const sum = (scale: number): Mm =>
-    edges.reduce((total, edge) => total + edgeLength(curveOf(piece, scale === 1 ? edge : withHandles(piece, edge, scale))), 0);
+    edges.reduce(
+      (total, edge) => total + edgeLength(curveOf(piece, scale === 1 ? edge : withHandles(piece, edge, scale))),
+      0,
+    );
   if (Math.abs(sum(1) - length) < SOLVER_ACCURACY) return piece;
   const scale = scaleFor((s) => sum(s) - length, reach);
   const drawn = [...piece.edges];

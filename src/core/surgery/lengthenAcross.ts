@@ -31,7 +31,12 @@ export interface Across {
 /** Where a level cuts the outline: null unless it does so twice, and not in the mouth of a dart. */
 export function acrossAt(piece: Piece, y: Mm): Across | null {
   const crossed = piece.edges.flatMap((edge, index) =>
-    edgeCrossingsAtY(curveOf(piece, edge), y).map((t) => ({ index, t, isMouth: edge.mouthOf !== null, down: goesDown(piece, index, y) })),
+    edgeCrossingsAtY(curveOf(piece, edge), y).map((t) => ({
+      index,
+      t,
+      isMouth: edge.mouthOf !== null,
+      down: goesDown(piece, index, y),
+    })),
   );
   const down = crossed.find((c) => c.down);
   const up = crossed.find((c) => !c.down);
@@ -51,7 +56,9 @@ export function acrossAt(piece: Piece, y: Mm): Across | null {
 export function lengthenBetween(piece: Piece, { down, up }: Across, amount: Mm): Result<Operated, LengthFailure> {
   const least = -roomOf(piece, { down, up });
   if (amount < least) return fail({ code: "length/no-room", least: Math.min(0, least) });
-  return ok(moveBeyondCut(piece, { into: down, outOf: up, motion: shiftMotion(piecePoint(0, 0), piecePoint(0, amount)) }));
+  return ok(
+    moveBeyondCut(piece, { into: down, outOf: up, motion: shiftMotion(piecePoint(0, 0), piecePoint(0, amount)) }),
+  );
 }
 
 const goesDown = (piece: Piece, index: number, y: Mm): boolean => {
@@ -69,7 +76,11 @@ function roomOf(piece: Piece, { down, up }: Across): Mm {
   const darts = piece.darts.flatMap(({ apex, inner, outer }) => {
     const end = pointOf(piece, apex).y;
     const mouths = [pointOf(piece, inner).y, pointOf(piece, outer).y];
-    return mouths.some((mouth) => mouth > y !== end > y) ? mouths.map((mouth) => Math.min(Math.abs(mouth - end) * (1 - LEFT_OF_DART), Math.abs(mouth - end) - SHORTEST_DART)) : [];
+    return mouths.some((mouth) => mouth > y !== end > y)
+      ? mouths.map((mouth) =>
+          Math.min(Math.abs(mouth - end) * (1 - LEFT_OF_DART), Math.abs(mouth - end) - SHORTEST_DART),
+        )
+      : [];
   });
   return Math.min(height(down) - LEFT_OF_EDGE, height(up) - LEFT_OF_EDGE, ...darts);
 }

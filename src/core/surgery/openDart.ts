@@ -14,7 +14,17 @@ import { isInOutline } from "../geometry/outline";
 import { between, directionOf, distance, polar, turnBetween, type PiecePoint } from "../geometry/point";
 import { seamLength } from "../girth/seamLength";
 import { partsOfDart } from "../pattern/dartNames";
-import { dartOf, pointNames, pointOf, type Dart, type DartHome, type DartName, type Edge, type Piece, type PointName } from "../pattern/piece";
+import {
+  dartOf,
+  pointNames,
+  pointOf,
+  type Dart,
+  type DartHome,
+  type DartName,
+  type Edge,
+  type Piece,
+  type PointName,
+} from "../pattern/piece";
 import { must } from "../result";
 import { SAME_POINT, TRUING_ACCURACY } from "../tolerance";
 import { radians, type Mm, type Radians } from "../units";
@@ -29,14 +39,21 @@ interface Mouth {
 }
 
 export function mouthOf(piece: Piece, name: DartName): Mouth {
-  const edge = must(piece.edges.find((e) => e.mouthOf === name), `${piece.name}: mouth of ${name}`);
+  const edge = must(
+    piece.edges.find((e) => e.mouthOf === name),
+    `${piece.name}: mouth of ${name}`,
+  );
   return { first: edge.from, second: edge.to };
 }
 
 /** Names of the mouth ends of a new dart: at the waist and up the centre line the outer one is met first. */
 function mouthNames(name: DartName): Mouth {
-  const isOuterFirst = (["waist", "underBust", "centre"] satisfies DartHome[] as readonly DartHome[]).includes(partsOfDart(name).home);
-  return isOuterFirst ? { first: `${name}Outer`, second: `${name}Inner` } : { first: `${name}Inner`, second: `${name}Outer` };
+  const isOuterFirst = (["waist", "underBust", "centre"] satisfies DartHome[] as readonly DartHome[]).includes(
+    partsOfDart(name).home,
+  );
+  return isOuterFirst
+    ? { first: `${name}Outer`, second: `${name}Inner` }
+    : { first: `${name}Inner`, second: `${name}Outer` };
 }
 
 /** The point that a dart serves: the bust point that it aims at, or where it ends itself. */
@@ -160,7 +177,15 @@ export function joinedUp(piece: Piece, name: DartName): Piece {
   const rest: Piece = { ...piece, points, darts: piece.darts.filter((d) => d.name !== name) };
   const whole = inOne(rest, piece, name);
   if (corner === undefined || whole.off <= ONE_CURVE) return whole.piece;
-  const edges = piece.edges.flatMap((edge): Edge[] => (edge === into ? [{ ...into, to: corner }] : edge === out ? [{ ...out, from: corner }] : edge.mouthOf === name ? [] : [edge]));
+  const edges = piece.edges.flatMap((edge): Edge[] =>
+    edge === into
+      ? [{ ...into, to: corner }]
+      : edge === out
+        ? [{ ...out, from: corner }]
+        : edge.mouthOf === name
+          ? []
+          : [edge],
+  );
   return { ...rest, edges, points: { ...points, [corner]: must(piece.points[first], first) } };
 }
 
@@ -171,7 +196,9 @@ function inOne(rest: Piece, piece: Piece, name: DartName): { readonly piece: Pie
   const out = must(piece.edges[edgeFrom(piece, second)], "edge");
   const length = edgeLength(curveOf(piece, into)) + edgeLength(curveOf(piece, out));
   const whole: Edge = { ...into, to: out.to, curve: oneCurve(piece, into, out) };
-  const edges = piece.edges.flatMap((edge): Edge[] => (edge === into ? [whole] : edge === out || edge.mouthOf === name ? [] : [edge]));
+  const edges = piece.edges.flatMap((edge): Edge[] =>
+    edge === into ? [whole] : edge === out || edge.mouthOf === name ? [] : [edge],
+  );
   const index = edges.indexOf(whole);
   const joined = whole.curve === null ? { ...rest, edges } : fitHandles({ ...rest, edges }, [index], length);
   const line = curveOf(joined, must(joined.edges[index], "edge"));
@@ -199,7 +226,11 @@ function oneCurve(piece: Piece, into: Edge, out: Edge): Edge["curve"] {
 const AT_SEAM_CORNER: Mm = 6;
 
 /** The seam parted at a place, for a dart that opens there: a corner, and a second in the same place. */
-export function partedFor(piece: Piece, { edge, t }: { readonly edge: number; readonly t: number }, name: DartName): Piece {
+export function partedFor(
+  piece: Piece,
+  { edge, t }: { readonly edge: number; readonly t: number },
+  name: DartName,
+): Piece {
   const { first, second } = mouthNames(name);
   const curve = curveOf(piece, must(piece.edges[edge], "edge"));
   const at = edgePointAt(curve, t);
@@ -211,11 +242,16 @@ export function partedFor(piece: Piece, { edge, t }: { readonly edge: number; re
 
 /** The piece with a dart under another name, its points with it. */
 export function renamedDart(piece: Piece, from: DartName, to: DartName): Piece {
-  const ends = (["Inner", "Outer", "Apex"] as const).reduce((so, end) => renamed(so, `${from}${end}`, `${to}${end}`), piece);
+  const ends = (["Inner", "Outer", "Apex"] as const).reduce(
+    (so, end) => renamed(so, `${from}${end}`, `${to}${end}`),
+    piece,
+  );
   return {
     ...ends,
     edges: ends.edges.map((edge): Edge => (edge.mouthOf === from ? { ...edge, mouthOf: to } : edge)),
-    darts: ends.darts.map((dart) => (dart.name === from ? { ...dart, name: to, inner: `${to}Inner`, outer: `${to}Outer`, apex: `${to}Apex` } : dart)),
+    darts: ends.darts.map((dart) =>
+      dart.name === from ? { ...dart, name: to, inner: `${to}Inner`, outer: `${to}Outer`, apex: `${to}Apex` } : dart,
+    ),
   };
 }
 
@@ -252,7 +288,9 @@ export function carriedBy(piece: Piece, part: Pick<Part, "from" | "to" | "inside
 function partOutline(piece: Piece, { from, to, inside }: Pick<Part, "from" | "to" | "inside">): EdgeCurve<"piece">[] {
   const start = edgeFrom(piece, from);
   const count = ((edgeTo(piece, to) - start + piece.edges.length) % piece.edges.length) + 1;
-  const ring = Array.from({ length: count }, (_, step) => curveOf(piece, must(piece.edges[(start + step) % piece.edges.length], "edge")));
+  const ring = Array.from({ length: count }, (_, step) =>
+    curveOf(piece, must(piece.edges[(start + step) % piece.edges.length], "edge")),
+  );
   const corners = [pointOf(piece, to), ...inside, pointOf(piece, from)];
   const inner = corners.slice(1).map((corner, i) => lineEdge(must(corners[i], "corner"), corner));
   return [...ring, ...inner.filter(({ a, b }) => distance(a, b) > SAME_POINT)];

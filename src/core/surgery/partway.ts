@@ -18,7 +18,8 @@ export function partway<F extends Frame>(motion: Rigid<F>, share: number): Rigid
   const half = Math.sin(angle / 2);
   const start = pointLike(origin, 0, 0);
   // A shift, or whole turns: there is no one point that stays.
-  if (Math.abs(half) < PARAMETER_ACCURACY) return rigidMotion(start, scaled(angle, share), share * origin.x, share * origin.y);
+  if (Math.abs(half) < PARAMETER_ACCURACY)
+    return rigidMotion(start, scaled(angle, share), share * origin.x, share * origin.y);
   const size = Math.sin((share * angle) / 2) / half;
   const turn = ((share - 1) * angle) / 2;
   const [cosine, sine] = [Math.cos(turn), Math.sin(turn)];

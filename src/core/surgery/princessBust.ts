@@ -79,7 +79,14 @@ function spreadApart(pieces: PrincessPieces, spread: Mm): Result<PrincessBust, F
       { from: "princessWaist", to: "princessBust", inside, carries: [], motion: rigidMotion(waist, lower) },
       { from: "cut1", to: "princessTop", inside, carries: [], motion: rigidMotion(top, upper) },
     ],
-    { cuts: [[bust, ...inside], [top, ...inside], [waist, ...inside]], hinges: [top, waist] },
+    {
+      cuts: [
+        [bust, ...inside],
+        [top, ...inside],
+        [waist, ...inside],
+      ],
+      hinges: [top, waist],
+    },
   );
   const onLevel = withPointsAt(withoutBridge(moved.piece, "princessBust", "cut1"), { princessBust: mark });
   const walked = walkPrincess({ centreFront: pieces.centreFront, sideFront: onLevel });
@@ -87,7 +94,9 @@ function spreadApart(pieces: PrincessPieces, spread: Mm): Result<PrincessBust, F
   const adjusted: PrincessPieces = { centreFront: walked.centreFront.piece, sideFront: walked.sideFront };
   if (bendOf(cornersOf(adjusted.sideFront)) > SHARPEST_BEND) return fail("fullBust/out-of-reach");
   if (!isShaped(adjusted)) return fail("fullBust/dart-vanishes");
-  const isWhole = [adjusted.centreFront, adjusted.sideFront].every((piece) => validateOutline(outlineOf(piece)).length === 0);
+  const isWhole = [adjusted.centreFront, adjusted.sideFront].every(
+    (piece) => validateOutline(outlineOf(piece)).length === 0,
+  );
   if (!isWhole) return fail(spread > 0 ? "fullBust/out-of-reach" : "fullBust/dart-vanishes");
   return ok({
     pieces: adjusted,

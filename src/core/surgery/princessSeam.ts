@@ -70,7 +70,11 @@ export function walkPrincess({ centreFront, sideFront }: PrincessPieces): Walked
   let above: Mm = 0;
   let below: Mm = 0;
   for (let round = 0; round < ROUNDS; round += 1) {
-    const centre: Corners = { top: start.top, bust: shift(start.bust, 0, above), waist: shift(start.waist, 0, above + below) };
+    const centre: Corners = {
+      top: start.top,
+      bust: shift(start.bust, 0, above),
+      waist: shift(start.waist, 0, above + below),
+    };
     const [one, other] = drawnBoth(centreFront, centre, sideFront, side);
     const shortAbove = edgeLength(other.upper) - edgeLength(one.upper);
     const shortBelow = edgeLength(other.lower) - edgeLength(one.lower);
@@ -106,11 +110,26 @@ function lengthenedAtBust(piece: Piece, above: Mm, below: Mm): Operated {
   const parted = partAt(partAt(piece, "princessBust", "cut1", null), "centreBust", "cut2", null);
   const moved = cutAndMove(
     parted,
-    [{ from: "cut1", to: "centreBust", inside: [], carries: ["underBustCentre"], motion: shiftMotion(bust, shift(bust, 0, above + below)) }],
+    [
+      {
+        from: "cut1",
+        to: "centreBust",
+        inside: [],
+        carries: ["underBustCentre"],
+        motion: shiftMotion(bust, shift(bust, 0, above + below)),
+      },
+    ],
     { cuts: [[centre, bust]], hinges: [] },
   );
   const healed = withoutBridge(withoutBridge(moved.piece, "princessBust", "cut1"), "centreBust", "cut2");
-  return { ...moved, piece: withPointsAt(healed, { princessBust: shift(bust, 0, above), bustPoint: shift(bust, 0, above), centreBust: shift(centre, 0, above) }) };
+  return {
+    ...moved,
+    piece: withPointsAt(healed, {
+      princessBust: shift(bust, 0, above),
+      bustPoint: shift(bust, 0, above),
+      centreBust: shift(centre, 0, above),
+    }),
+  };
 }
 
 /** The outline joined up across a cut: the edge that bridges it goes, and one corner stands for both its ends. */
@@ -178,7 +197,10 @@ function drawn({ top, bust, waist }: Corners, turnTop: number, turnWaist: number
   const through = radians(round + turnBetween(round, DOWN) * square);
   const [u1, u2] = controls(top, radians(down + turnTop), bust, through, HANDLE_AT_END, HANDLE_AT_BUST);
   const [l1, l2] = controls(bust, through, waist, radians(on + turnWaist), HANDLE_AT_BUST, HANDLE_AT_END);
-  return { upper: { a: top, b: bust, curve: { c1: u1, c2: u2 } }, lower: { a: bust, b: waist, curve: { c1: l1, c2: l2 } } };
+  return {
+    upper: { a: top, b: bust, curve: { c1: u1, c2: u2 } },
+    lower: { a: bust, b: waist, curve: { c1: l1, c2: l2 } },
+  };
 }
 
 function withSeam(piece: Piece, { upper, lower }: Seam): Piece {

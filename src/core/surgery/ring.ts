@@ -27,16 +27,17 @@ export function edgeTo(piece: Piece, to: PointName): number {
 }
 
 /** Cuts the edge at a curve parameter and names the new corner; the outline keeps its shape. */
-export function insertPoint(piece: Piece, edgeIndex: number, t: number, name: PointName, level: NamedPoint["level"]): Piece {
+export function insertPoint(
+  piece: Piece,
+  edgeIndex: number,
+  t: number,
+  name: PointName,
+  level: NamedPoint["level"],
+): Piece {
   const edge = must(piece.edges[edgeIndex], "edge");
   const [first, second] = edgeSplit(curveOf(piece, edge), t);
   const edges = [...piece.edges];
-  edges.splice(
-    edgeIndex,
-    1,
-    { ...edge, to: name, curve: first.curve },
-    { ...edge, from: name, curve: second.curve },
-  );
+  edges.splice(edgeIndex, 1, { ...edge, to: name, curve: first.curve }, { ...edge, from: name, curve: second.curve });
   return { ...piece, points: { ...piece.points, [name]: { at: first.b, level } }, edges };
 }
 

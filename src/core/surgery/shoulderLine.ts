@@ -17,7 +17,8 @@ import { curveOf, edgeFrom, edgeTo } from "./ring";
 
 /** The pieces that a shoulder seam lies on, from the neck outwards; empty where there is no whole shoulder. */
 export function shoulderPieces(pieces: PieceSet, side: "front" | "back"): readonly PieceName[] {
-  const names: readonly PieceName[] = side === "back" ? ["back"] : pieces.front === undefined ? ["centreFront", "sideFront"] : ["front"];
+  const names: readonly PieceName[] =
+    side === "back" ? ["back"] : pieces.front === undefined ? ["centreFront", "sideFront"] : ["front"];
   const found = names.filter((name) => (pieces[name]?.edges ?? []).some((edge) => edge.seam === "shoulder"));
   const first = pieces[found[0] ?? "strap"];
   const last = pieces[found.at(-1) ?? "strap"];
@@ -45,7 +46,8 @@ export function turnShoulder(pieces: PieceSet, side: "front" | "back", turn: Rad
   let motion = rigidMotion(pointOf(pieceIn(pieces, must(names[0], "shoulder piece")), "sideNeck"), turn);
   names.forEach((name, index) => {
     const before = names[index - 1];
-    if (before !== undefined) motion = seenBeyond(motion, ontoSideFront(pieceIn(pieces, before), pieceIn(pieces, name)));
+    if (before !== undefined)
+      motion = seenBeyond(motion, ontoSideFront(pieceIn(pieces, before), pieceIn(pieces, name)));
     const done = turnedOn(pieceIn(pieces, name), motion);
     motion = done.motion;
     set = withPiece(set, done.piece);
@@ -59,7 +61,8 @@ function turnedOn(piece: Piece, start: Rigid<"piece">): { readonly piece: Piece;
   let motion = start;
   for (const edge of piece.edges) {
     if (edge.seam !== "shoulder") continue;
-    if (edge.from === "princessTop") moved = moveMouthEnd(moved, edge.from, moveRigidly(motion, pointOf(piece, edge.from)));
+    if (edge.from === "princessTop")
+      moved = moveMouthEnd(moved, edge.from, moveRigidly(motion, pointOf(piece, edge.from)));
     if (edge.mouthOf !== null) motion = seenBeyond(motion, openingOf(piece, edge.mouthOf));
     moved = moveMouthEnd(moved, edge.to, moveRigidly(motion, pointOf(piece, edge.to)));
   }
@@ -73,9 +76,15 @@ const seenBeyond = (motion: Rigid<"piece">, onto: Rigid<"piece">): Rigid<"piece"
 /** What opens a shut dart: the turn about its end that takes the leg met first to the other. */
 function openingOf(piece: Piece, name: DartName): Rigid<"piece"> {
   const { apex } = dartOf(piece, name);
-  const mouth = must(piece.edges.find((edge) => edge.mouthOf === name), name);
+  const mouth = must(
+    piece.edges.find((edge) => edge.mouthOf === name),
+    name,
+  );
   const at = pointOf(piece, apex);
-  return rigidMotion(at, turnBetween(directionOf(at, pointOf(piece, mouth.from)), directionOf(at, pointOf(piece, mouth.to))));
+  return rigidMotion(
+    at,
+    turnBetween(directionOf(at, pointOf(piece, mouth.from)), directionOf(at, pointOf(piece, mouth.to))),
+  );
 }
 
 /** What takes the centre front to where it lies sewn to the side front at the top of the princess seam. */
@@ -93,7 +102,9 @@ function seamDown(piece: Piece): Radians {
 }
 
 const upperPrincess = (piece: Piece): number =>
-  piece.edges.findIndex((edge) => edge.seam === "princess" && (edge.from === "princessTop" || edge.to === "princessTop"));
+  piece.edges.findIndex(
+    (edge) => edge.seam === "princess" && (edge.from === "princessTop" || edge.to === "princessTop"),
+  );
 
 const lengthAt = (piece: Piece, index: number): Mm => edgeLength(curveOf(piece, must(piece.edges[index], "edge")));
 
@@ -128,7 +139,9 @@ export function tiltAtTip(pieces: PieceSet, side: "front" | "back"): Radians {
     const piece = pieceIn(pieces, name);
     const before = names[index - 1];
     const seam = before === undefined ? 0 : ontoSideFront(pieceIn(pieces, before), piece).angle;
-    const darts = piece.edges.flatMap(({ seam: on, mouthOf }) => (on === "shoulder" && mouthOf !== null ? [openingOf(piece, mouthOf).angle] : []));
+    const darts = piece.edges.flatMap(({ seam: on, mouthOf }) =>
+      on === "shoulder" && mouthOf !== null ? [openingOf(piece, mouthOf).angle] : [],
+    );
     return darts.reduce((sum, dart) => sum + dart, seam);
   });
   return radians(tilts.reduce((sum, tilt) => sum + tilt, 0));
@@ -140,7 +153,9 @@ export const underarmPieces = (pieces: PieceSet): readonly PieceName[] =>
 
 /** How much of the side seam can be taken from its upper end on every piece; mm. */
 export function roomAtUnderarm(pieces: PieceSet): Mm {
-  const rooms = underarmPieces(pieces).map((name) => lengthAt(pieceIn(pieces, name), edgeFrom(pieceIn(pieces, name), "underarm")));
+  const rooms = underarmPieces(pieces).map((name) =>
+    lengthAt(pieceIn(pieces, name), edgeFrom(pieceIn(pieces, name), "underarm")),
+  );
   return Math.max(0, Math.min(...rooms) - SHORTEST_EDGE - SAME_POINT);
 }
 

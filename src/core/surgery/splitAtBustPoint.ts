@@ -5,7 +5,18 @@
 import { CoreBug, must } from "../result";
 import { piecePoint } from "../geometry/point";
 import { straight } from "../draft/lines";
-import { dartOf, pointNames, pointOf, type Dart, type DartName, type Edge, type NamedPoint, type Piece, type PieceName, type PointName } from "../pattern/piece";
+import {
+  dartOf,
+  pointNames,
+  pointOf,
+  type Dart,
+  type DartName,
+  type Edge,
+  type NamedPoint,
+  type Piece,
+  type PieceName,
+  type PointName,
+} from "../pattern/piece";
 import { edgeFrom, edgeTo } from "./ring";
 
 export interface PrincessPieces {
@@ -30,11 +41,27 @@ export function splitAtBustPoint(front: Piece, upperDart: DartName): PrincessPie
   const toUpper = stretch(front, lower.inner, upper.inner);
   const toLower = stretch(front, upper.outer, lower.outer);
   const others = front.darts.filter((dart) => dart !== upper && dart !== lower);
-  const seam: Edge[] = [straight("princessTop", "princessBust", "princess"), straight("princessBust", "princessWaist", "princess")];
-  const back: Edge[] = [straight("princessWaist", "princessBust", "princess"), straight("princessBust", "princessTop", "princess")];
+  const seam: Edge[] = [
+    straight("princessTop", "princessBust", "princess"),
+    straight("princessBust", "princessWaist", "princess"),
+  ];
+  const back: Edge[] = [
+    straight("princessWaist", "princessBust", "princess"),
+    straight("princessBust", "princessTop", "princess"),
+  ];
 
-  const centre = cutOut(front, "centreFront", [...renamed(toUpper, lower.inner, upper.inner)], seam, { top: upper.inner, waist: lower.inner, bust, others });
-  const side = cutOut(front, "sideFront", [...renamed(toLower, lower.outer, upper.outer)], back, { top: upper.outer, waist: lower.outer, bust, others });
+  const centre = cutOut(front, "centreFront", [...renamed(toUpper, lower.inner, upper.inner)], seam, {
+    top: upper.inner,
+    waist: lower.inner,
+    bust,
+    others,
+  });
+  const side = cutOut(front, "sideFront", [...renamed(toLower, lower.outer, upper.outer)], back, {
+    top: upper.outer,
+    waist: lower.outer,
+    bust,
+    others,
+  });
   return { centreFront: withCentre(front, centre), sideFront: side };
 }
 
@@ -51,7 +78,8 @@ function stretch(piece: Piece, from: PointName, to: PointName): Edge[] {
 }
 
 const renamed = (edges: readonly Edge[], waist: PointName, top: PointName): Edge[] => {
-  const name = (point: PointName): PointName => (point === waist ? "princessWaist" : point === top ? "princessTop" : point);
+  const name = (point: PointName): PointName =>
+    point === waist ? "princessWaist" : point === top ? "princessTop" : point;
   return edges.map((edge) => ({ ...edge, from: name(edge.from), to: name(edge.to) }));
 };
 
@@ -71,7 +99,9 @@ function cutOut(
   for (const corner of [...kept.map((edge) => edge.from), ...darts.map((dart) => dart.apex)]) {
     if (points[corner] === undefined) points[corner] = must(front.points[corner], corner);
   }
-  const along: PointName[] = (["centreBust", "princessBust", "sideBust"] as const).filter((point) => points[point] !== undefined);
+  const along: PointName[] = (["centreBust", "princessBust", "sideBust"] as const).filter(
+    (point) => points[point] !== undefined,
+  );
   return {
     name,
     points,
@@ -94,9 +124,13 @@ function startingAtTop(edges: readonly Edge[]): Edge[] {
 
 /** What the centre front alone carries: the bust point, the under-bust level, and its bust line level with the bust point. */
 function withCentre(front: Piece, piece: Piece): Piece {
-  const points: Partial<Record<PointName, NamedPoint>> = { ...piece.points, bustPoint: must(front.points.bustPoint, "bustPoint") };
+  const points: Partial<Record<PointName, NamedPoint>> = {
+    ...piece.points,
+    bustPoint: must(front.points.bustPoint, "bustPoint"),
+  };
   const centreBust = must(front.points.centreBust, "centreBust");
   points.centreBust = { ...centreBust, at: piecePoint(centreBust.at.x, pointOf(front, "bustPoint").y) };
-  if (pointNames(front).includes("underBustCentre")) points.underBustCentre = must(front.points.underBustCentre, "underBustCentre");
+  if (pointNames(front).includes("underBustCentre"))
+    points.underBustCentre = must(front.points.underBustCentre, "underBustCentre");
   return { ...piece, points, centreOnFold: front.centreOnFold };
 }

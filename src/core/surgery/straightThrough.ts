@@ -16,8 +16,14 @@ function straightThrough(piece: Piece, corner: PointName): Piece {
   const turn = turnBetween(directionOf(arriving.c2, at), directionOf(at, leaving.c1));
   if (turn === 0) return piece;
   const edges = [...piece.edges];
-  edges[into] = { ...must(edges[into], "edge"), curve: { ...arriving, c2: turnedAbout(at, arriving.c2, radians(turn / 2)) } };
-  edges[out] = { ...must(edges[out], "edge"), curve: { ...leaving, c1: turnedAbout(at, leaving.c1, radians(-turn / 2)) } };
+  edges[into] = {
+    ...must(edges[into], "edge"),
+    curve: { ...arriving, c2: turnedAbout(at, arriving.c2, radians(turn / 2)) },
+  };
+  edges[out] = {
+    ...must(edges[out], "edge"),
+    curve: { ...leaving, c1: turnedAbout(at, leaving.c1, radians(-turn / 2)) },
+  };
   return { ...piece, edges };
 }
 

@@ -24,7 +24,10 @@ const SIDE_ENDS: readonly PointName[] = ["sideWaist", "sideUnderBust"];
  */
 export function walkAgain(before: PieceSet, after: PieceSet): PieceSet {
   const set = walkPrincess(before, after);
-  return seamPairsOf(set).reduce((walked, pair) => (pair.seam === "side" ? walkSide(before, walked, pair) : walked), set);
+  return seamPairsOf(set).reduce(
+    (walked, pair) => (pair.seam === "side" ? walkSide(before, walked, pair) : walked),
+    set,
+  );
 }
 
 function walkPrincess(before: PieceSet, after: PieceSet): PieceSet {
@@ -48,11 +51,17 @@ const sewnOf = (set: PieceSet, names: readonly PieceName[], seam: SeamName): Mm 
   names.reduce((sum, name) => sum + seamLength(pieceIn(set, name), seam), 0);
 
 const sidePieceOf = (set: PieceSet, names: readonly PieceName[]): Piece =>
-  must(piecesOf(set).find((piece) => names.includes(piece.name) && piece.edges.some(({ seam }) => seam === "side")), "piece of the side seam");
+  must(
+    piecesOf(set).find((piece) => names.includes(piece.name) && piece.edges.some(({ seam }) => seam === "side")),
+    "piece of the side seam",
+  );
 
 /** The side seam made longer at its lower corner, and the waist that ends there, if any, kept as long as it was. */
 function withSideLength(piece: Piece, longer: Mm): Piece {
-  const corner = must(SIDE_ENDS.find((name) => piece.points[name] !== undefined), "end of the side seam");
+  const corner = must(
+    SIDE_ENDS.find((name) => piece.points[name] !== undefined),
+    "end of the side seam",
+  );
   const [side, waist] = [seamLength(piece, "side") + longer, seamLength(piece, "waist")];
   let drawn = withSeamEnd(piece, "side", corner, side);
   if (corner !== "sideWaist" || waist === 0) return drawn;

@@ -2,7 +2,15 @@
  * Wedges let in or taken out across a half piece: nothing at a hinge on one seam line, an amount at the centre. What lies
  * beyond the cut turns about the hinge; the centre line is drawn straight again and the seams at its ends squared to it.
  */
-import { between, directionOf, distance, piecePoint, rotateAbout, turnBetween, type PiecePoint } from "../geometry/point";
+import {
+  between,
+  directionOf,
+  distance,
+  piecePoint,
+  rotateAbout,
+  turnBetween,
+  type PiecePoint,
+} from "../geometry/point";
 import { edgeLength, edgeParameterAtLength, edgePointAt } from "../geometry/edgeCurve";
 import { rigidMotion, type Rigid } from "../geometry/rigid";
 import { moveMouthEnd } from "../dart/mouthEnd";
@@ -78,7 +86,10 @@ export function squareWaistAgain(piece: Piece, before: Piece, { turned, lower }:
 
 /** The direction of the centre line beside the waist, away from it. */
 function centreDirection(piece: Piece): Radians {
-  const [into, outOf] = [must(piece.edges[edgeTo(piece, "centreWaist")], "edge"), must(piece.edges[edgeFrom(piece, "centreWaist")], "edge")];
+  const [into, outOf] = [
+    must(piece.edges[edgeTo(piece, "centreWaist")], "edge"),
+    must(piece.edges[edgeFrom(piece, "centreWaist")], "edge"),
+  ];
   const waist = pointOf(piece, "centreWaist");
   return directionOf(waist, pointOf(piece, into.seam === "centre" ? into.from : outOf.to));
 }

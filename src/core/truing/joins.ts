@@ -26,7 +26,9 @@ export function runningOn(piece: Piece, corner: PointName): EdgeEnd {
 /** The end at a centre corner of the edge that is not the centre. */
 export function offCentre(piece: Piece, corner: PointName): EdgeEnd {
   const into = edgeTo(piece, corner);
-  return must(piece.edges[into], "edge").seam === "centre" ? { index: edgeFrom(piece, corner), end: "start" } : { index: into, end: "end" };
+  return must(piece.edges[into], "edge").seam === "centre"
+    ? { index: edgeFrom(piece, corner), end: "start" }
+    : { index: into, end: "end" };
 }
 
 /** The seam that meets another one at a corner; null where the corner lies within the seam. */

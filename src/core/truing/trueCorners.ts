@@ -40,10 +40,15 @@ export const straightenJoins: Truing = (pieces, changes) =>
   }, pieces);
 
 /** A corner made smaller by an angle: the end of one of its edges turned, the edge as long as before. */
-function narrowed(piece: Piece, { index, end }: EdgeEnd, degrees: number, corner: PointName, changes: TruingChange[]): Piece {
+function narrowed(
+  piece: Piece,
+  { index, end }: EdgeEnd,
+  degrees: number,
+  corner: PointName,
+  changes: TruingChange[],
+): Piece {
   const edge = must(piece.edges[index], "edge");
   changes.push({ piece: piece.name, seam: edge.seam, what: "cornerSquared", point: corner, amount: Math.abs(degrees) });
   const turned = edgeTurned(piece, index, end, radiansFromDegrees(end === "start" ? degrees : -degrees));
   return fitHandles(turned, [index], edgeLength(curveOf(piece, edge)));
 }
-

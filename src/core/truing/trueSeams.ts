@@ -18,7 +18,8 @@ import type { Truing } from "./truing";
 /** A gathered mouth is drawn up, not folded: there is nothing to true at it. */
 const foldedDarts = (piece: Piece): readonly Dart[] => piece.darts.filter(({ gathered }) => gathered !== true);
 
-const legOf = (piece: Piece, dart: Dart, end: "inner" | "outer"): Mm => distance(pointOf(piece, dart.apex), pointOf(piece, dart[end]));
+const legOf = (piece: Piece, dart: Dart, end: "inner" | "outer"): Mm =>
+  distance(pointOf(piece, dart.apex), pointOf(piece, dart[end]));
 
 /** Both legs brought to their mean; the seam as long as before and smooth. */
 export const equalLegs: Truing = (pieces, changes) =>
@@ -26,7 +27,13 @@ export const equalLegs: Truing = (pieces, changes) =>
     foldedDarts(piece).reduce((done, dart) => {
       const difference = legOf(done, dart, "outer") - legOf(done, dart, "inner");
       if (Math.abs(difference) <= WALKED_AGREEMENT) return done;
-      changes.push({ piece: piece.name, seam: dart.seam, what: "legsEqualled", point: dart.apex, amount: Math.abs(difference) / 2 });
+      changes.push({
+        piece: piece.name,
+        seam: dart.seam,
+        what: "legsEqualled",
+        point: dart.apex,
+        amount: Math.abs(difference) / 2,
+      });
       return trueSeamEvenly(trueLegs(done, dart.name).piece, dart.name, seamLength(done, dart.seam));
     }, piece),
   );
@@ -36,7 +43,13 @@ export const smoothDarts: Truing = (pieces, changes) =>
     foldedDarts(piece).reduce((done, dart) => {
       if (Math.abs(degreesFrom(seamCornerAtDart(done, dart.name))) <= JOINED_CORNER_DEGREES) return done;
       const trued = trueSeamEvenly(done, dart.name, seamLength(done, dart.seam));
-      changes.push({ piece: piece.name, seam: dart.seam, what: "seamSmoothed", point: dart.apex, amount: seamMoved(done, trued) });
+      changes.push({
+        piece: piece.name,
+        seam: dart.seam,
+        what: "seamSmoothed",
+        point: dart.apex,
+        amount: seamMoved(done, trued),
+      });
       return trued;
     }, piece),
   );
@@ -47,7 +60,13 @@ export const smoothSeams: Truing = (pieces, changes) =>
     cornersWithin(piece).reduce((done, corner) => {
       if (Math.abs(turnAtDegrees(done, corner)) <= SMOOTH_CORNER_DEGREES) return done;
       const trued = smoothedAt(done, corner);
-      changes.push({ piece: piece.name, seam: must(done.edges[edgeTo(done, corner)], "edge").seam, what: "seamSmoothed", point: corner, amount: seamMoved(done, trued) });
+      changes.push({
+        piece: piece.name,
+        seam: must(done.edges[edgeTo(done, corner)], "edge").seam,
+        what: "seamSmoothed",
+        point: corner,
+        amount: seamMoved(done, trued),
+      });
       return trued;
     }, piece),
   );
@@ -56,7 +75,8 @@ export const smoothSeams: Truing = (pieces, changes) =>
 function cornersWithin(piece: Piece): PointName[] {
   return piece.edges.flatMap((edge, index): PointName[] => {
     const before = piece.edges[(index + piece.edges.length - 1) % piece.edges.length];
-    const isWithin = before !== undefined && before.seam === edge.seam && before.mouthOf === null && edge.mouthOf === null;
+    const isWithin =
+      before !== undefined && before.seam === edge.seam && before.mouthOf === null && edge.mouthOf === null;
     return isWithin ? [edge.from] : [];
   });
 }
@@ -84,4 +104,3 @@ function eachPiece(pieces: PieceSet, trued: (piece: Piece) => Piece): PieceSet {
   }
   return set;
 }
-

@@ -37,21 +37,41 @@ const lengthOf = (set: PieceSet, names: readonly PieceName[], seam: SeamName): M
   names.reduce((sum, name) => sum + seamLength(pieceIn(set, name), seam), 0);
 
 /** The seam made longer at its free end; another seam sewn there keeps its length where it can. */
-function withEndMoved(set: PieceSet, names: readonly PieceName[], seam: SeamName, longer: Mm, changes: TruingChange[]): PieceSet {
+function withEndMoved(
+  set: PieceSet,
+  names: readonly PieceName[],
+  seam: SeamName,
+  longer: Mm,
+  changes: TruingChange[],
+): PieceSet {
   const found = freeEnd(set, names, seam);
   if (found === null) return set;
   const { piece, corner } = found;
   const length = seamLength(piece, seam) + longer;
   const other = OPEN_ENDS.includes(corner) ? null : otherSeamAt(piece, corner, seam);
-  const fitted = other === null ? null : fitCorner(piece, corner, [{ seam, length }, { seam: other, length: seamLength(piece, other) }]);
+  const fitted =
+    other === null
+      ? null
+      : fitCorner(piece, corner, [
+          { seam, length },
+          { seam: other, length: seamLength(piece, other) },
+        ]);
   changes.push({ piece: piece.name, seam, what: "seamWalked", point: corner, amount: Math.abs(longer) });
   return withPiece(set, fitted ?? withSeamEnd(piece, seam, corner, length));
 }
 
-function freeEnd(set: PieceSet, names: readonly PieceName[], seam: SeamName): { readonly piece: Piece; readonly corner: PointName } | null {
+function freeEnd(
+  set: PieceSet,
+  names: readonly PieceName[],
+  seam: SeamName,
+): { readonly piece: Piece; readonly corner: PointName } | null {
   for (const corner of FREE_ENDS[seam] ?? []) {
     for (const piece of piecesOf(set)) {
-      if (names.includes(piece.name) && hasCorner(piece, corner) && piece.edges.some((edge) => edge.seam === seam && (edge.from === corner || edge.to === corner))) {
+      if (
+        names.includes(piece.name) &&
+        hasCorner(piece, corner) &&
+        piece.edges.some((edge) => edge.seam === seam && (edge.from === corner || edge.to === corner))
+      ) {
         return { piece, corner };
       }
     }

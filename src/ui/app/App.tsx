@@ -94,7 +94,13 @@ const LedgerPlace = memo(() => {
   const [open, setOpen] = useState(true);
   return (
     <aside className="ledger-place" aria-label="Ledger of alterations and checks" data-closed={open ? undefined : ""}>
-      <button type="button" className="button quiet small ledger-toggle" aria-label={open ? "Close the ledger" : "Open the ledger"} aria-expanded={open} onClick={() => setOpen(!open)}>
+      <button
+        type="button"
+        className="button quiet small ledger-toggle"
+        aria-label={open ? "Close the ledger" : "Open the ledger"}
+        aria-expanded={open}
+        onClick={() => setOpen(!open)}
+      >
         {open ? "Close" : "Open the ledger"}
       </button>
       {open && <Ledger />}

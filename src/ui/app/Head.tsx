@@ -12,7 +12,13 @@ export function Head() {
     <header className="head">
       <h1 className="brand">Bodicewright</h1>
       <div className="head-work">
-        <TextField className="work-name" label="Name of this work" labelHidden value={name} onCommit={(text) => run({ kind: "setName", name: text })} />
+        <TextField
+          className="work-name"
+          label="Name of this work"
+          labelHidden
+          value={name}
+          onCommit={(text) => run({ kind: "setName", name: text })}
+        />
         <WorksMenu />
         <StorageState />
       </div>

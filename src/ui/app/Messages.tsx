@@ -13,7 +13,12 @@ export function Messages() {
               {message.action.label}
             </button>
           )}
-          <button type="button" className="button small" aria-label={`Dismiss: ${message.text}`} onClick={() => dismiss(message.id)}>
+          <button
+            type="button"
+            className="button small"
+            aria-label={`Dismiss: ${message.text}`}
+            onClick={() => dismiss(message.id)}
+          >
             Dismiss
           </button>
         </div>

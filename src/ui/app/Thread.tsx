@@ -28,8 +28,17 @@ export function Thread() {
         {STEPS.map((name, index) => (
           <li key={name} data-sewn={index <= at ? "" : undefined} data-here={name === step ? "" : undefined}>
             <a href={`#${name}`} aria-current={name === step ? "step" : undefined}>
-              <svg className="stitch" viewBox="0 0 120 22" preserveAspectRatio="none" aria-hidden="true" focusable="false">
-                <path d={index % 2 === 0 ? "M0 11 C30 4 90 4 120 11" : "M0 11 C30 18 90 18 120 11"} vectorEffect="non-scaling-stroke" />
+              <svg
+                className="stitch"
+                viewBox="0 0 120 22"
+                preserveAspectRatio="none"
+                aria-hidden="true"
+                focusable="false"
+              >
+                <path
+                  d={index % 2 === 0 ? "M0 11 C30 4 90 4 120 11" : "M0 11 C30 18 90 18 120 11"}
+                  vectorEffect="non-scaling-stroke"
+                />
               </svg>
               {name === step && <Needle low={index % 2 !== 0} />}
               <span className="thread-title">{STEP_TITLES[name]}</span>
@@ -44,7 +53,15 @@ export function Thread() {
 
 function Needle({ low }: { readonly low: boolean }) {
   return (
-    <svg className="needle" data-low={low ? "" : undefined} viewBox="0 0 58 10" width="58" height="10" aria-hidden="true" focusable="false">
+    <svg
+      className="needle"
+      data-low={low ? "" : undefined}
+      viewBox="0 0 58 10"
+      width="58"
+      height="10"
+      aria-hidden="true"
+      focusable="false"
+    >
       <path d="M2 5 C2 2.6 6 2.4 12 2.8 L57 5 L12 7.2 C6 7.6 2 7.4 2 5 Z" />
       <path className="needle-eye" d="M5.5 5 L13 5" />
     </svg>

@@ -30,10 +30,24 @@ export function UndoRedo() {
 
   return (
     <div className="undo-redo" role="group" aria-label="Undo and redo">
-      <button type="button" className="button quiet icon" disabled={!hasPast} onClick={() => undo(store)} aria-label="Undo" title="Undo (Ctrl+Z)">
+      <button
+        type="button"
+        className="button quiet icon"
+        disabled={!hasPast}
+        onClick={() => undo(store)}
+        aria-label="Undo"
+        title="Undo (Ctrl+Z)"
+      >
         <Arrow />
       </button>
-      <button type="button" className="button quiet icon" disabled={!hasFuture} onClick={() => redo(store)} aria-label="Redo" title="Redo (Ctrl+Shift+Z)">
+      <button
+        type="button"
+        className="button quiet icon"
+        disabled={!hasFuture}
+        onClick={() => redo(store)}
+        aria-label="Redo"
+        title="Redo (Ctrl+Shift+Z)"
+      >
         <Arrow mirrored />
       </button>
     </div>
@@ -43,7 +57,14 @@ export function UndoRedo() {
 function Arrow({ mirrored }: { readonly mirrored?: boolean }) {
   return (
     <svg viewBox="0 0 20 20" width="20" height="20" aria-hidden="true" focusable="false">
-      <g transform={mirrored === true ? "matrix(-1 0 0 1 20 0)" : undefined} fill="none" stroke="currentColor" strokeWidth="1.8" strokeLinecap="round" strokeLinejoin="round">
+      <g
+        transform={mirrored === true ? "matrix(-1 0 0 1 20 0)" : undefined}
+        fill="none"
+        stroke="currentColor"
+        strokeWidth="1.8"
+        strokeLinecap="round"
+        strokeLinejoin="round"
+      >
         <path d="M7 4 L3 8 L7 12" />
         <path d="M3 8 L11 8 C15.5 8 17 11 17 13 C17 15 15.8 16.4 14.4 16.8" strokeDasharray="3.4 2.6" />
       </g>

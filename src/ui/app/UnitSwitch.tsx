@@ -10,5 +10,13 @@ const UNITS: readonly { readonly value: LengthUnit; readonly label: string }[] =
 export function UnitSwitch() {
   const unit = useSettledWork((work) => work.unit);
   const run = useRun();
-  return <Choice legend="Unit" legendHidden options={UNITS} value={unit} onChange={(next) => run({ kind: "setUnit", unit: next })} />;
+  return (
+    <Choice
+      legend="Unit"
+      legendHidden
+      options={UNITS}
+      value={unit}
+      onChange={(next) => run({ kind: "setUnit", unit: next })}
+    />
+  );
 }

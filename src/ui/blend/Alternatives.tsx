@@ -31,7 +31,12 @@ export function Alternatives({ sizing }: { readonly sizing: Sizing }) {
                 type="button"
                 className="button small"
                 aria-label={`Take this: ${alternativeTitle(way)}`}
-                onClick={() => run({ kind: "setPick", picks: way.cup === null ? { frame: way.frame } : { frame: way.frame, cup: way.cup } })}
+                onClick={() =>
+                  run({
+                    kind: "setPick",
+                    picks: way.cup === null ? { frame: way.frame } : { frame: way.frame, cup: way.cup },
+                  })
+                }
               >
                 Take this
               </button>

@@ -31,12 +31,18 @@ export function BlendStep() {
     <>
       <header className="step-head">
         <h2>Blend</h2>
-        <p>One size for the frame, a cup version, and a line of your own between the printed ones at the waist and the hip.</p>
+        <p>
+          One size for the frame, a cup version, and a line of your own between the printed ones at the waist and the
+          hip.
+        </p>
       </header>
       {result.ok ? (
         <Picked work={work} plan={result.value} planners={planners} />
       ) : (
-        <FailureNote words={planFailureWords(result.failure, work.unit, work.pattern.chart.sizes.length)} picks={work.picks} />
+        <FailureNote
+          words={planFailureWords(result.failure, work.unit, work.pattern.chart.sizes.length)}
+          picks={work.picks}
+        />
       )}
       <EaseFields />
     </>

@@ -41,7 +41,11 @@ export function BustPickView({ work, sizing, own, planners }: BustPickViewProps)
         hint="The whole change of girth: half of it on the half front. Less than nothing makes it smaller."
       />
       {bust.alteration !== 0 && (
-        <button type="button" className="link-button" onClick={() => run({ kind: "setPick", picks: { bustAlteration: 0 } })}>
+        <button
+          type="button"
+          className="link-button"
+          onClick={() => run({ kind: "setPick", picks: { bustAlteration: 0 } })}
+        >
           Leave the bust as printed
         </button>
       )}

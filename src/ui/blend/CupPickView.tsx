@@ -55,13 +55,23 @@ export function CupPickView({ work, pick, cups: chances, own, planners }: CupPic
           {...(pick.label === null ? {} : { picked: pick.label })}
         />
       )}
-      {margin !== null && <p className="pick-margin">
+      {margin !== null && (
+        <p className="pick-margin">
           <Fractions text={margin} />
-        </p>}
+        </p>
+      )}
       <Sum
         question={pick.label === null ? "Why no cup version?" : `Why ${pick.label}?`}
         lines={cupSum(pick, measuresOf(work.tapes).bustGirth ?? 0, work.unit)}
-        {...(margin === null ? {} : { note: chanceNote([girthRead(body, "bustGirth"), girthRead(body, "upperChestGirth")], pick.spread, work.unit) })}
+        {...(margin === null
+          ? {}
+          : {
+              note: chanceNote(
+                [girthRead(body, "bustGirth"), girthRead(body, "upperChestGirth")],
+                pick.spread,
+                work.unit,
+              ),
+            })}
       />
       {cups.length > 0 && pick.label !== null && (
         <Select

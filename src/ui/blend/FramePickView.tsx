@@ -45,7 +45,9 @@ export function FramePickView({ work, pick, sizes, own, planners }: FramePickVie
         {pick.beyond > 0 && (
           <>
             {" "}
-            <b>That is <Fractions text={formatAmount(pick.beyond, work.unit)} /> past the end of the chart.</b>
+            <b>
+              That is <Fractions text={formatAmount(pick.beyond, work.unit)} /> past the end of the chart.
+            </b>
           </>
         )}
       </p>
@@ -55,14 +57,27 @@ export function FramePickView({ work, pick, sizes, own, planners }: FramePickVie
         covers={[pick.from, pick.to]}
         picked={pick.label}
       />
-      {margin !== null && <p className="pick-margin">
+      {margin !== null && (
+        <p className="pick-margin">
           <Fractions text={margin} />
-        </p>}
-      <Sum question={`Why ${pick.label}?`} lines={frameSum(pick, drafted, work.unit)} note={chanceNote([girthRead(bodyOf(work.tapes), pick.byBust ? "bustGirth" : "upperChestGirth")], pick.spread, work.unit)} />
+        </p>
+      )}
+      <Sum
+        question={`Why ${pick.label}?`}
+        lines={frameSum(pick, drafted, work.unit)}
+        note={chanceNote(
+          [girthRead(bodyOf(work.tapes), pick.byBust ? "bustGirth" : "upperChestGirth")],
+          pick.spread,
+          work.unit,
+        )}
+      />
       <Select
         label="Take another frame"
         value={pick.label}
-        options={chart.sizes.map((size) => ({ value: size.label, label: `${size.label}, for a${pick.byBust ? " bust" : "n upper chest"} of ${formatLength(size.bust - drafted, work.unit)}` }))}
+        options={chart.sizes.map((size) => ({
+          value: size.label,
+          label: `${size.label}, for a${pick.byBust ? " bust" : "n upper chest"} of ${formatLength(size.bust - drafted, work.unit)}`,
+        }))}
         onChange={(frame) => run({ kind: "setPick", picks: { frame } })}
       />
     </Pick>

@@ -3,7 +3,19 @@ import { bodyOf } from "../../core/measures/tape";
 import type { Work } from "../../core/plan/work";
 import type { HowSure } from "../../core/sizing/howSure";
 import type { NextMeasure } from "../../core/sizing/nextMeasure";
-import { bustDoneSentence, chestFrameSentence, cupSentence, linesSentence, nextWords, NOTHING_NEXT, SURE_NOTE, sureBars, sureSum, sizeSentence, type SureBars } from "../../words/sure";
+import {
+  bustDoneSentence,
+  chestFrameSentence,
+  cupSentence,
+  linesSentence,
+  nextWords,
+  NOTHING_NEXT,
+  SURE_NOTE,
+  sureBars,
+  sureSum,
+  sizeSentence,
+  type SureBars,
+} from "../../words/sure";
 import { Fractions } from "../fields/Fractions";
 import { Sum } from "../fields/Sum";
 
@@ -17,11 +29,19 @@ export interface HowSurePanelProps {
 export function HowSurePanel({ work, sure, next }: HowSurePanelProps) {
   const { unit, pattern, picks } = work;
   const labels = pattern.chart.cups.map(({ label }) => label);
-  const sentences = [sizeSentence(sure), chestFrameSentence(sure), cupSentence(sure, labels), bustDoneSentence(sure), linesSentence(sure.lines, unit)].filter((one) => one !== null);
+  const sentences = [
+    sizeSentence(sure),
+    chestFrameSentence(sure),
+    cupSentence(sure, labels),
+    bustDoneSentence(sure),
+    linesSentence(sure.lines, unit),
+  ].filter((one) => one !== null);
   return (
     <section className="sure" aria-labelledby="sure-title">
       <h3 id="sure-title">How sure this is</h3>
-      {Object.keys(picks).length > 0 && <p className="aside">This is said of your measures; the picks you set yourself are laid aside here.</p>}
+      {Object.keys(picks).length > 0 && (
+        <p className="aside">This is said of your measures; the picks you set yourself are laid aside here.</p>
+      )}
       {sentences.map((sentence, at) => (
         <p key={sentence} className={at === 0 ? "sure-first" : undefined}>
           <Fractions text={sentence} />

@@ -23,7 +23,10 @@ export interface LevelPickViewProps {
 const STEP = 0.05;
 
 /** The two lines a fractional size lies between, and the share of the way. */
-function placeBetween(size: number, labels: readonly string[]): { readonly between: readonly [string, string]; readonly share: number } {
+function placeBetween(
+  size: number,
+  labels: readonly string[],
+): { readonly between: readonly [string, string]; readonly share: number } {
   const lower = Math.min(Math.max(Math.floor(size), 0), labels.length - 2);
   return { between: [labels[lower] ?? "", labels[lower + 1] ?? ""], share: size - lower };
 }
@@ -44,8 +47,8 @@ export function LevelPickView({ work, level, name, line, own, planners }: LevelP
       </p>
       {level.extrapolated && (
         <p className="pick-margin doubt">
-          <span className="tag doubt">past the printed lines</span> Carried on by the nearest step, so draw it with care and
-          check it on a toile.
+          <span className="tag doubt">past the printed lines</span> Carried on by the nearest step, so draw it with care
+          and check it on a toile.
         </p>
       )}
       <Strip

@@ -33,7 +33,10 @@ function stripScale(places: readonly number[]): (at: number) => number {
 }
 
 /** The labels that do not run into each other, from the left; the picked one is always among them. */
-function clearLabels(ticks: readonly { readonly label: string; readonly x: number }[], picked?: string): ReadonlySet<string> {
+function clearLabels(
+  ticks: readonly { readonly label: string; readonly x: number }[],
+  picked?: string,
+): ReadonlySet<string> {
   const chosen = ticks.filter((tick) => tick.label === picked);
   for (const tick of ticks) {
     if (chosen.every((other) => Math.abs(other.x - tick.x) >= roomFor(tick.label))) chosen.push(tick);
@@ -48,12 +51,21 @@ export function Strip({ ticks, mark, covers, picked, reach = [mark, mark], child
   const kept = (at: number): number => Math.min(WIDTH - 4, Math.max(4, x(at)));
   const first = x(ticks[0]?.at ?? mark);
   const last = x(ticks.at(-1)?.at ?? mark);
-  const labelled = clearLabels(ticks.map(({ label, at }) => ({ label, x: x(at) })), picked);
+  const labelled = clearLabels(
+    ticks.map(({ label, at }) => ({ label, x: x(at) })),
+    picked,
+  );
   return (
     <div className="strip">
       <svg viewBox={`0 0 ${WIDTH} 46`} aria-hidden="true" focusable="false">
         {covers !== undefined && (
-          <rect className="strip-covers" x={kept(covers[0])} y="13" width={Math.max(2, kept(covers[1]) - kept(covers[0]))} height="12" />
+          <rect
+            className="strip-covers"
+            x={kept(covers[0])}
+            y="13"
+            width={Math.max(2, kept(covers[1]) - kept(covers[0]))}
+            height="12"
+          />
         )}
         <path className="strip-edge beyond" d={`M4 13 L${WIDTH - 4} 13 M4 25 L${WIDTH - 4} 25`} />
         <path className="strip-edge" d={`M${first} 13 L${last} 13 M${first} 25 L${last} 25`} />
@@ -71,7 +83,10 @@ export function Strip({ ticks, mark, covers, picked, reach = [mark, mark], child
             </g>
           );
         })}
-        <path className="strip-mark" d={`M${x(mark)} 29 L${x(mark)} 12 M${x(mark) - 5} 2 L${x(mark) + 5} 2 L${x(mark)} 11 Z`} />
+        <path
+          className="strip-mark"
+          d={`M${x(mark)} 29 L${x(mark)} 12 M${x(mark) - 5} 2 L${x(mark) + 5} 2 L${x(mark)} 11 Z`}
+        />
       </svg>
       {children}
     </div>

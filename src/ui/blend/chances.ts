@@ -4,7 +4,11 @@ import type { Chance } from "../../core/sizing/howSure";
 import { measureWords } from "../../words/measures";
 
 /** How likely the pick of one label is; 0 where it never comes. */
-export const chanceOf = (chances: readonly Chance[], label: string | null): number => chances.find((one) => one.label === label)?.probability ?? 0;
+export const chanceOf = (chances: readonly Chance[], label: string | null): number =>
+  chances.find((one) => one.label === label)?.probability ?? 0;
 
 /** A girth by name, and how often it was read. */
-export const girthRead = (body: MeasuredBody, name: MeasureName) => ({ name: measureWords(name).short, readings: body[name]?.readings.length ?? 0 });
+export const girthRead = (body: MeasuredBody, name: MeasureName) => ({
+  name: measureWords(name).short,
+  readings: body[name]?.readings.length ?? 0,
+});

@@ -6,7 +6,15 @@ import { seamWords } from "../../words/names";
 import { alterationTitle } from "../../words/slips";
 
 /** What each slip of a dart did to its seam, and the proof that the sewn seam is what it was. */
-export function DartSums({ dart, slips, unit }: { readonly dart: PlannedDart; readonly slips: readonly Slip[]; readonly unit: LengthUnit }) {
+export function DartSums({
+  dart,
+  slips,
+  unit,
+}: {
+  readonly dart: PlannedDart;
+  readonly slips: readonly Slip[];
+  readonly unit: LengthUnit;
+}) {
   const own = slips.filter(
     ({ what }) =>
       what.kind === "alteration" &&
@@ -25,7 +33,9 @@ export function DartSums({ dart, slips, unit }: { readonly dart: PlannedDart; re
         return (
           <dl key={id}>
             <div>
-              <dt>{alterationTitle(what.alteration, unit)}: the sewn {seamName} would change by</dt>
+              <dt>
+                {alterationTitle(what.alteration, unit)}: the sewn {seamName} would change by
+              </dt>
               <dd className="length">{formatSigned(seamUngiven - seamBefore, unit)}</dd>
             </div>
             {given.map(({ place, amount }) => (

@@ -26,8 +26,14 @@ const isSurgery = (alteration: Alteration): alteration is DartSurgery =>
   alteration.kind === "dartLegs" ||
   alteration.kind === "dartSeam";
 
-function surgeryOf<K extends DartSurgery["kind"]>(work: Work, kind: K, dart: DartRef): Extract<DartSurgery, { kind: K }> | undefined {
-  return work.alterations.find((a): a is Extract<DartSurgery, { kind: K }> => a.kind === kind && isSurgery(a) && sameDart(a.dart, dart));
+function surgeryOf<K extends DartSurgery["kind"]>(
+  work: Work,
+  kind: K,
+  dart: DartRef,
+): Extract<DartSurgery, { kind: K }> | undefined {
+  return work.alterations.find(
+    (a): a is Extract<DartSurgery, { kind: K }> => a.kind === kind && isSurgery(a) && sameDart(a.dart, dart),
+  );
 }
 
 function refusalOf(plan: Plan, alteration: DartSurgery | undefined, unit: Work["unit"]): string | null {
@@ -96,7 +102,10 @@ function Pivot({ dart, piece, plan, work }: PartProps) {
         value={own?.to ?? NOWHERE}
         options={[
           { value: NOWHERE, label: "(leave it here)" },
-          ...[...new Set([...(own === undefined ? [] : [own.to]), ...homes])].map((home) => ({ value: home, label: homeWords(home, dart.piece) })),
+          ...[...new Set([...(own === undefined ? [] : [own.to]), ...homes])].map((home) => ({
+            value: home,
+            label: homeWords(home, dart.piece),
+          })),
         ]}
         onChange={choose}
       />
@@ -154,17 +163,24 @@ type Made = "fold" | "two" | "three" | "gathers" | "seam";
 function MadeOf({ dart, piece, plan, work }: PartProps) {
   const runAll = useRunAll();
   const lightSlip = useViewState((view) => view.lightSlip);
-  const own = [surgeryOf(work, "dartSplit", dart), surgeryOf(work, "dartGather", dart), surgeryOf(work, "dartSeam", dart)].find(
-    (alteration) => alteration !== undefined,
-  );
+  const own = [
+    surgeryOf(work, "dartSplit", dart),
+    surgeryOf(work, "dartGather", dart),
+    surgeryOf(work, "dartSeam", dart),
+  ].find((alteration) => alteration !== undefined);
   const home = homeOf(dart.dart);
-  const isJoinable = piece.name === "front" && (home === "shoulder" || home === "armhole") && piece.darts.some(({ name }) => homeOf(name) === "waist");
+  const isJoinable =
+    piece.name === "front" &&
+    (home === "shoulder" || home === "armhole") &&
+    piece.darts.some(({ name }) => homeOf(name) === "waist");
   const options: readonly { readonly value: Made; readonly label: string }[] = [
     { value: "fold", label: "one dart" },
     { value: "two", label: "two" },
     { value: "three", label: "three" },
     { value: "gathers", label: "gathers" },
-    ...(isJoinable || own?.kind === "dartSeam" ? [{ value: "seam" as const, label: "a seam with the waist dart" }] : []),
+    ...(isJoinable || own?.kind === "dartSeam"
+      ? [{ value: "seam" as const, label: "a seam with the waist dart" }]
+      : []),
   ];
   const choose = (value: Made): void => {
     const put = alterationFor(value, dart);
@@ -216,7 +232,12 @@ function alterationFor(made: Made, dart: DartRef): DartSurgery | null {
 
 function Legs({ dart, plan, work }: Omit<PartProps, "piece">) {
   const gesture = useGesture();
-  const own: DartLegsAlteration = surgeryOf(work, "dartLegs", dart) ?? { kind: "dartLegs", id: alterationId("dartLegs", dart), dart, bow: 0 };
+  const own: DartLegsAlteration = surgeryOf(work, "dartLegs", dart) ?? {
+    kind: "dartLegs",
+    id: alterationId("dartLegs", dart),
+    dart,
+    bow: 0,
+  };
   const change = (bow: number): Command =>
     bow === 0 ? { kind: "removeAlteration", id: own.id } : { kind: "putAlteration", alteration: { ...own, bow } };
   return (
@@ -263,7 +284,9 @@ export function DartsGone({ plan, work }: { readonly plan: Plan; readonly work: 
               >
                 Take out
               </button>
-              {!slip.outcome.ok && <p className="field-error">{slipFailureSentence(slip.outcome.failure, work.unit)}</p>}
+              {!slip.outcome.ok && (
+                <p className="field-error">{slipFailureSentence(slip.outcome.failure, work.unit)}</p>
+              )}
             </li>
           );
         })}

@@ -30,7 +30,10 @@ export function DartsPanel() {
     return (
       <>
         <DartsHead />
-        <FailureNote words={planFailureWords(plan.failure, work.unit, work.pattern.chart.sizes.length)} picks={work.picks} />
+        <FailureNote
+          words={planFailureWords(plan.failure, work.unit, work.pattern.chart.sizes.length)}
+          picks={work.picks}
+        />
       </>
     );
   }
@@ -81,7 +84,9 @@ function ChosenDart({ plan, work }: { readonly plan: Plan; readonly work: Work }
               onClick={() => selectDart(dart.ref)}
             >
               <span>{capital(pieceWords(dart.ref.piece))}</span> {dartWords(dart.ref.dart)}
-              {(dart.verdict !== "asWanted" || dart.beyondBustPoint) && <span className="visually-hidden">, to look at</span>}
+              {(dart.verdict !== "asWanted" || dart.beyondBustPoint) && (
+                <span className="visually-hidden">, to look at</span>
+              )}
             </button>
           </li>
         ))}
@@ -120,15 +125,22 @@ function DartEditor({ dart, plan, work }: DartEditorProps) {
   const end = endOf(work, ref, nextHold);
   const mouth = mouthOf(work, ref);
   const place = placeOf(work, ref);
-  const own = useMemo(() => work.alterations.filter(isRedraw).filter((a) => same(a.dart, ref)), [work.alterations, ref]);
+  const own = useMemo(
+    () => work.alterations.filter(isRedraw).filter((a) => same(a.dart, ref)),
+    [work.alterations, ref],
+  );
   const failureOf = (kind: DartRedraw["kind"]): SlipFailure | null => {
     const slip = plan.slips.find(
       ({ what }) =>
-        what.kind === "alteration" && isRedraw(what.alteration) && what.alteration.kind === kind && same(what.alteration.dart, ref),
+        what.kind === "alteration" &&
+        isRedraw(what.alteration) &&
+        what.alteration.kind === kind &&
+        same(what.alteration.dart, ref),
     );
     return slip === undefined || slip.outcome.ok ? null : slip.outcome.failure;
   };
-  const said = (failure: SlipFailure | null): string | null => (failure === null ? null : slipFailureSentence(failure, unit));
+  const said = (failure: SlipFailure | null): string | null =>
+    failure === null ? null : slipFailureSentence(failure, unit);
   const endFailure = failureOf("dartEnd");
   const mouthFailure = failureOf("dartMouth");
   // Said beside the field that did it: an end off the piece went the way it was moved most, a mouth where it was moved most.
@@ -193,15 +205,31 @@ function DartEditor({ dart, plan, work }: DartEditorProps) {
           hint: "less than 0 lengthens",
           refusal: isAcross ? null : said(endFailure),
         })}
-        {amount("across", `Move its end ${up} by`, end.across, (across) => ({ ...end, across }), { refusal: isAcross ? said(endFailure) : null })}
-        {amount("inner", `Widen: ${endWords(ref.dart, ref.piece, "inner")}`, mouth.inner, (inner) => ({ ...mouth, inner }), {
-          hint: "less than 0 narrows",
-          refusal: isOuter ? null : said(mouthFailure),
+        {amount("across", `Move its end ${up} by`, end.across, (across) => ({ ...end, across }), {
+          refusal: isAcross ? said(endFailure) : null,
         })}
-        {amount("outer", `Widen: ${endWords(ref.dart, ref.piece, "outer")}`, mouth.outer, (outer) => ({ ...mouth, outer }), {
-          refusal: isOuter ? said(mouthFailure) : null,
+        {amount(
+          "inner",
+          `Widen: ${endWords(ref.dart, ref.piece, "inner")}`,
+          mouth.inner,
+          (inner) => ({ ...mouth, inner }),
+          {
+            hint: "less than 0 narrows",
+            refusal: isOuter ? null : said(mouthFailure),
+          },
+        )}
+        {amount(
+          "outer",
+          `Widen: ${endWords(ref.dart, ref.piece, "outer")}`,
+          mouth.outer,
+          (outer) => ({ ...mouth, outer }),
+          {
+            refusal: isOuter ? said(mouthFailure) : null,
+          },
+        )}
+        {amount("place", `Move the whole dart ${up} by`, place.by, (by) => ({ ...place, by }), {
+          refusal: placeRefusal,
         })}
-        {amount("place", `Move the whole dart ${up} by`, place.by, (by) => ({ ...place, by }), { refusal: placeRefusal })}
       </div>
       {ref.piece === "front" && ref.dart === "waistDart" && place.by !== 0 && (
         <Choice

@@ -12,7 +12,15 @@ import { formatAmount } from "../../words/length";
  * Why a wider dart is fuller: a disc of paper with the wearer's own dart cut out of it, and the cone it folds to. The
  * slider tries a shorter dart with the same mouth without touching the plan.
  */
-export function FoldedDisc({ dart, radius, unit }: { readonly dart: PlannedDart; readonly radius?: number; readonly unit: LengthUnit }) {
+export function FoldedDisc({
+  dart,
+  radius,
+  unit,
+}: {
+  readonly dart: PlannedDart;
+  readonly radius?: number;
+  readonly unit: LengthUnit;
+}) {
   const id = useId();
   const [tried, setTried] = useState(0);
   const slant = radius ?? FULLNESS_RADIUS;
@@ -36,14 +44,16 @@ export function FoldedDisc({ dart, radius, unit }: { readonly dart: PlannedDart;
     <section className="folded" aria-labelledby={`${id}-title`}>
       <h3 id={`${id}-title`}>Why a wider dart is fuller</h3>
       <p>
-        Cut your dart out of a round of paper and close the gap: the paper rises to a point. With the same mouth, shorter
-        legs open a wider <em>angle</em>; and the wider the angle, the higher the paper stands.
+        Cut your dart out of a round of paper and close the gap: the paper rises to a point. With the same mouth,
+        shorter legs open a wider <em>angle</em>; and the wider the angle, the higher the paper stands.
       </p>
       <div className="folded-pair">
         <figure className="as-printed">
           <FlatDisc disc={before} frame={frame} unit={unit} />
           <Cone disc={before} frame={frame} unit={unit} />
-          <figcaption>As printed: {discSentence({ angle: printed.angle, leg: printed.legInner, height: before.height }, unit)}</figcaption>
+          <figcaption>
+            As printed: {discSentence({ angle: printed.angle, leg: printed.legInner, height: before.height }, unit)}
+          </figcaption>
         </figure>
         <figure className="as-drawn">
           <FlatDisc disc={now} frame={frame} unit={unit} />
@@ -109,7 +119,10 @@ function FlatDisc({ disc, frame, unit }: PartProps) {
 function Cone({ disc: { rim, height }, frame, unit }: PartProps) {
   const tilt = rim * TILT;
   return (
-    <svg viewBox={`${-frame.side} ${-frame.rise - LINE} ${2 * frame.side} ${frame.rise + LINE + frame.side * TILT + EDGE}`} aria-hidden="true">
+    <svg
+      viewBox={`${-frame.side} ${-frame.rise - LINE} ${2 * frame.side} ${frame.rise + LINE + frame.side * TILT + EDGE}`}
+      aria-hidden="true"
+    >
       <path className="cone-back" d={`M${-rim} 0A${rim} ${tilt} 0 0 1 ${rim} 0`} />
       <path className="disc" d={`M${-rim} 0L0 ${-height}L${rim} 0A${rim} ${tilt} 0 0 1 ${-rim} 0Z`} />
       <path className="cone-seam" d={`M0 ${-height}L0 ${tilt}`} />

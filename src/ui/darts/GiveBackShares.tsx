@@ -20,7 +20,8 @@ export function GiveBackShares({ dart, places, shares }: GiveBackSharesProps) {
   const percents = wholeShares(places, shares);
   const [only, ...others] = places;
   if (only === undefined) return null;
-  if (others.length === 0) return <p className="field-hint">What the dart sets free is taken at the {placeWords(only, dart.piece)}.</p>;
+  if (others.length === 0)
+    return <p className="field-hint">What the dart sets free is taken at the {placeWords(only, dart.piece)}.</p>;
 
   const show = (place: GiveBackPlace, percent: number): void => {
     if (!going.current) {

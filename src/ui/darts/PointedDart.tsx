@@ -19,4 +19,3 @@ export function PointedDart({ dart, work }: PointedDartProps) {
     </details>
   );
 }
-

@@ -50,7 +50,16 @@ export function PointedDartQuestions({ dart: { ref }, work }: PointedDartProps) 
   const take = (answer: DartAnswer): void => {
     run({ kind: "replaceRedraws", dart: ref, alterations: answer.alterations });
     // What was seen belongs to the toile that was sewn; the dart as answered starts afresh.
-    const after = seenInPlan({ ...work, alterations: [...work.alterations.filter((a) => a.kind === "fit" || a.dart.piece !== ref.piece || a.dart.dart !== ref.dart), ...answer.alterations] }, ref);
+    const after = seenInPlan(
+      {
+        ...work,
+        alterations: [
+          ...work.alterations.filter((a) => a.kind === "fit" || a.dart.piece !== ref.piece || a.dart.dart !== ref.dart),
+          ...answer.alterations,
+        ],
+      },
+      ref,
+    );
     if (after !== null) setSeen(key, after);
   };
   return (
@@ -58,10 +67,27 @@ export function PointedDartQuestions({ dart: { ref }, work }: PointedDartProps) 
       <h4>{questions.heading}</h4>
       <p className="field-hint">{questions.how}</p>
       <div className="amounts">
-        <SeenAmount {...questions.past} field={`seen.${key}.past`} value={seen.pastBustPoint} unit={unit} onChange={(pastBustPoint) => change({ pastBustPoint })} />
-        <SeenAmount {...questions.aside} field={`seen.${key}.aside`} value={seen.tooFarToSide} unit={unit} onChange={(tooFarToSide) => change({ tooFarToSide })} />
+        <SeenAmount
+          {...questions.past}
+          field={`seen.${key}.past`}
+          value={seen.pastBustPoint}
+          unit={unit}
+          onChange={(pastBustPoint) => change({ pastBustPoint })}
+        />
+        <SeenAmount
+          {...questions.aside}
+          field={`seen.${key}.aside`}
+          value={seen.tooFarToSide}
+          unit={unit}
+          onChange={(tooFarToSide) => change({ tooFarToSide })}
+        />
       </div>
-      <Choice legend={questions.pointed.label} options={questions.pointed.choices} value={seen.pointed} onChange={(pointed) => change({ pointed })} />
+      <Choice
+        legend={questions.pointed.label}
+        options={questions.pointed.choices}
+        value={seen.pointed}
+        onChange={(pointed) => change({ pointed })}
+      />
       {answers.ok ? (
         <Answers answers={answers.value} dart={ref} pointed={seen.pointed} unit={unit} onTake={take} />
       ) : (
@@ -120,7 +146,8 @@ function Answers({ answers, dart, pointed, unit, onTake }: AnswersProps) {
               {answerTitle(answer, dart)}
             </h5>
             <p>
-              Mouth {formatAmount(answer.figures.after.intake, unit)}, angle {formatAngle(answer.figures.after.angle)}. {answerFullness(answer, unit)}
+              Mouth {formatAmount(answer.figures.after.intake, unit)}, angle {formatAngle(answer.figures.after.angle)}.{" "}
+              {answerFullness(answer, unit)}
             </p>
             <details className="sum">
               <summary>The sum</summary>
@@ -143,8 +170,9 @@ function Answers({ answers, dart, pointed, unit, onTake }: AnswersProps) {
       </ol>
       {answers.naive !== null && before !== undefined && (
         <p className="naive">
-          <strong>What not to do.</strong> {naiveWarning(answers.naive, answers.wantedFullness, pointed, unit)} It would be {naiveFigures(answers.naive, unit)}; as sewn it is{" "}
-          {formatAngle(before.angle)} wide, {formatAmount(before.fullness, unit)} full.
+          <strong>What not to do.</strong> {naiveWarning(answers.naive, answers.wantedFullness, pointed, unit)} It would
+          be {naiveFigures(answers.naive, unit)}; as sewn it is {formatAngle(before.angle)} wide,{" "}
+          {formatAmount(before.fullness, unit)} full.
         </p>
       )}
     </>

@@ -36,7 +36,11 @@ const sameDart = (a: DartRef, b: DartRef): boolean => a.piece === b.piece && a.d
 
 type RedrawKind = DartRedraw["kind"];
 
-function existing<K extends RedrawKind>(work: Work, kind: K, dart: DartRef): Extract<DartRedraw, { kind: K }> | undefined {
+function existing<K extends RedrawKind>(
+  work: Work,
+  kind: K,
+  dart: DartRef,
+): Extract<DartRedraw, { kind: K }> | undefined {
   return work.alterations.find(
     (a): a is Extract<DartRedraw, { kind: K }> => a.kind === kind && isRedraw(a) && sameDart(a.dart, dart),
   );
@@ -75,10 +79,15 @@ export const placeOf = (work: Work, dart: DartRef): DartPlaceAlteration =>
 
 /** The shares already set for this dart go for its other alterations too. */
 export const sharesOf = (work: Work, dart: DartRef): GiveBack =>
-  work.alterations.filter(isRedraw).find((a) => sameDart(a.dart, dart) && Object.keys(a.giveBack).length > 0)?.giveBack ?? {};
+  work.alterations.filter(isRedraw).find((a) => sameDart(a.dart, dart) && Object.keys(a.giveBack).length > 0)
+    ?.giveBack ?? {};
 
 const isNothing = (a: DartRedraw): boolean =>
-  a.kind === "dartEnd" ? a.shorten === 0 && a.across === 0 : a.kind === "dartMouth" ? a.inner === 0 && a.outer === 0 : a.by === 0;
+  a.kind === "dartEnd"
+    ? a.shorten === 0 && a.across === 0
+    : a.kind === "dartMouth"
+      ? a.inner === 0 && a.outer === 0
+      : a.by === 0;
 
 /** Puts an alteration, or takes it out of the ledger where it would do nothing. */
 export const putOrRemove = (alteration: DartRedraw): Command =>

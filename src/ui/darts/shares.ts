@@ -8,12 +8,20 @@ export function wholeShares(places: readonly GiveBackPlace[], shares: GiveBack):
   const sum = places.reduce((total, place) => total + (shares[place] ?? 0), 0);
   const [usual] = places;
   return Object.fromEntries(
-    places.map((place) => [place, sum === 0 ? (place === usual ? 100 : 0) : Math.round(((shares[place] ?? 0) / sum) * 100)]),
+    places.map((place) => [
+      place,
+      sum === 0 ? (place === usual ? 100 : 0) : Math.round(((shares[place] ?? 0) / sum) * 100),
+    ]),
   );
 }
 
 /** One share set; the others keep their proportion to each other in what is left, and the last takes the rounding. */
-export function sharesWith(places: readonly GiveBackPlace[], shares: GiveBack, place: GiveBackPlace, percent: number): GiveBack {
+export function sharesWith(
+  places: readonly GiveBackPlace[],
+  shares: GiveBack,
+  place: GiveBackPlace,
+  percent: number,
+): GiveBack {
   const now = wholeShares(places, shares);
   const others = places.filter((other) => other !== place);
   const rest = others.reduce((total, other) => total + (now[other] ?? 0), 0);

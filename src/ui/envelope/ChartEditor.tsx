@@ -80,12 +80,18 @@ export function ChartEditor() {
       </ol>
 
       {sizes.length === 0 ? (
-        <p className="field-hint">A line for each size: its name, bust, waist and hip, then Enter. Or paste the whole chart.</p>
+        <p className="field-hint">
+          A line for each size: its name, bust, waist and hip, then Enter. Or paste the whole chart.
+        </p>
       ) : (
         <Findings findings={findings.filter((finding) => finding.row === null)} />
       )}
       {outOfOrder && (
-        <button type="button" className="button small" onClick={() => run({ kind: "setSizes", sizes: sortRows(sizes) })}>
+        <button
+          type="button"
+          className="button small"
+          onClick={() => run({ kind: "setSizes", sizes: sortRows(sizes) })}
+        >
           Put the sizes in order
         </button>
       )}
@@ -142,7 +148,10 @@ interface ChartCellProps {
 }
 
 function ChartCell({ sizes, row, index, column }: ChartCellProps) {
-  const changed = (next: SizeRow): Command => ({ kind: "setSizes", sizes: sizes.map((old, at) => (at === index ? next : old)) });
+  const changed = (next: SizeRow): Command => ({
+    kind: "setSizes",
+    sizes: sizes.map((old, at) => (at === index ? next : old)),
+  });
   return (
     <LengthField
       label={`${COLUMN_WORDS[column]} of size ${row.label}`}
@@ -158,6 +167,9 @@ function ChartCell({ sizes, row, index, column }: ChartCellProps) {
 const isFinished = (column: Column): column is Finished => column.startsWith("finished");
 
 function withoutFinished(row: SizeRow, column: Finished): SizeRow {
-  const kept = FINISHED.filter((other) => other !== column && row[other] !== undefined).map((other) => [other, row[other]]);
+  const kept = FINISHED.filter((other) => other !== column && row[other] !== undefined).map((other) => [
+    other,
+    row[other],
+  ]);
   return { ...bodyOnly(row), ...Object.fromEntries(kept) };
 }

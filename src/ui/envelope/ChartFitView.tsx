@@ -3,13 +3,28 @@ import { chartFit } from "../../core/bodies/chartFit";
 import { STANDARD_CHARTS } from "../../core/chart/standardCharts";
 import { bodyOf } from "../../core/measures/tape";
 import { chartPlot, type ChartPlot, type PlotInput, type PlotLine } from "../../drawing/chartPlot";
-import { axisWords, BESIDE_IT, besideSentences, CHART_UNREAD, MARKS, NO_STANDARD, plotTitle, plotWords, sharesSentences, standardWords, whoseWords } from "../../words/chartFit";
+import {
+  axisWords,
+  BESIDE_IT,
+  besideSentences,
+  CHART_UNREAD,
+  MARKS,
+  NO_STANDARD,
+  plotTitle,
+  plotWords,
+  sharesSentences,
+  standardWords,
+  whoseWords,
+} from "../../words/chartFit";
 import { useSettledWork } from "../app/useWork";
 import { Select } from "../fields/Select";
 import "./chartFit.css";
 
 const NONE = "none";
-const OPTIONS = [{ value: NONE, label: NO_STANDARD }, ...STANDARD_CHARTS.map(({ name, title }) => ({ value: name, label: title }))];
+const OPTIONS = [
+  { value: NONE, label: NO_STANDARD },
+  ...STANDARD_CHARTS.map(({ name, title }) => ({ value: name, label: title })),
+];
 
 const PAIRS = [
   { across: "bust", up: "waist" },
@@ -35,7 +50,11 @@ export function ChartFitView() {
           <Plot key={input.across} input={input} plot={plot} />
         ))}
       </div>
-      <Marks sizes={fit !== null} standard={standard !== undefined} wearer={plots.some(({ plot }) => plot.wearer !== null)} />
+      <Marks
+        sizes={fit !== null}
+        standard={standard !== undefined}
+        wearer={plots.some(({ plot }) => plot.wearer !== null)}
+      />
       <Select label={BESIDE_IT} value={beside} options={OPTIONS} onChange={setBeside} />
       {standard !== undefined && <p className="aside">{standardWords(standard)}</p>}
       {fit === null ? (
@@ -73,7 +92,12 @@ function Plot({ input: { across, up, sizes, standard, body, unit }, plot }: Plot
   return (
     <figure>
       <figcaption>{plotTitle(across, up)}</figcaption>
-      <svg className="chart-plot" viewBox={`0 0 ${width} ${height}`} role="img" aria-label={plotWords(across, up, { sizes, standard, body, half: plot.half }, unit)}>
+      <svg
+        className="chart-plot"
+        viewBox={`0 0 ${width} ${height}`}
+        role="img"
+        aria-label={plotWords(across, up, { sizes, standard, body, half: plot.half }, unit)}
+      >
         <clipPath id={clip}>
           <rect x={left} y={top} width={right - left} height={bottom - top} />
         </clipPath>
@@ -155,7 +179,17 @@ function SizeLine({ line, standard = false }: { readonly line: PlotLine; readonl
 const CAP = 3.5;
 
 /** The wearer: arms as long as her tape may be out, each with a cap. */
-function Cross({ x, y, reachX, reachY }: { readonly x: number; readonly y: number; readonly reachX: number; readonly reachY: number }) {
+function Cross({
+  x,
+  y,
+  reachX,
+  reachY,
+}: {
+  readonly x: number;
+  readonly y: number;
+  readonly reachX: number;
+  readonly reachY: number;
+}) {
   const arms =
     `M${x - reachX} ${y}H${x + reachX}M${x} ${y - reachY}V${y + reachY}` +
     `M${x - reachX} ${y - CAP}v${2 * CAP}M${x + reachX} ${y - CAP}v${2 * CAP}M${x - CAP} ${y - reachY}h${2 * CAP}M${x - CAP} ${y + reachY}h${2 * CAP}`;
@@ -168,7 +202,15 @@ function Cross({ x, y, reachX, reachY }: { readonly x: number; readonly y: numbe
 }
 
 /** What the marks mean, each beside a piece of itself. */
-function Marks({ sizes, standard, wearer }: { readonly sizes: boolean; readonly standard: boolean; readonly wearer: boolean }) {
+function Marks({
+  sizes,
+  standard,
+  wearer,
+}: {
+  readonly sizes: boolean;
+  readonly standard: boolean;
+  readonly wearer: boolean;
+}) {
   return (
     <ul className="chart-fit-marks" aria-hidden="true">
       <Mark words={MARKS.dots}>

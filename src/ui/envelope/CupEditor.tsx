@@ -27,17 +27,24 @@ export function CupEditor() {
   const unit = useSettledWork((work) => work.unit);
   const run = useRun();
   const findings = useMemo(() => readCups(cups), [cups]);
-  const change = (index: number, cup: CupVersion): readonly CupVersion[] => cups.map((old, at) => (at === index ? cup : old));
+  const change = (index: number, cup: CupVersion): readonly CupVersion[] =>
+    cups.map((old, at) => (at === index ? cup : old));
 
   return (
     <section className="cups" aria-labelledby="cups-title">
       <div className="section-head">
         <h3 id="cups-title">Cup versions</h3>
-        <button type="button" className="button small" onClick={() => run({ kind: "setCups", cups: [...cups, nextCup(cups, drafted)] })}>
+        <button
+          type="button"
+          className="button small"
+          onClick={() => run({ kind: "setCups", cups: [...cups, nextCup(cups, drafted)] })}
+        >
           Add a version
         </button>
       </div>
-      <p className="aside">Bust less upper chest that each version is drafted for. Leave the list empty if the pattern has one front only.</p>
+      <p className="aside">
+        Bust less upper chest that each version is drafted for. Leave the list empty if the pattern has one front only.
+      </p>
       <ol className="rows">
         {cups.map((cup, index) => (
           <li key={index} className="row cup-row">

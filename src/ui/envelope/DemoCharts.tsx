@@ -18,7 +18,12 @@ export function DemoCharts() {
         {patterns
           .filter((pattern) => pattern.name !== open)
           .map((pattern) => (
-            <button key={pattern.name} type="button" className="button small" onClick={() => run({ kind: "setPattern", pattern })}>
+            <button
+              key={pattern.name}
+              type="button"
+              className="button small"
+              onClick={() => run({ kind: "setPattern", pattern })}
+            >
               {pattern === blankPattern ? "An empty chart" : pattern.name}
             </button>
           ))}

@@ -70,7 +70,9 @@ export function EnvelopeStep() {
 
       <section className="ease" aria-labelledby="drafted-ease-title">
         <h3 id="drafted-ease-title">Ease drawn in</h3>
-        <p className="aside">Used where the chart prints no finished measures. Often on the envelope, or measured on the pieces.</p>
+        <p className="aside">
+          Used where the chart prints no finished measures. Often on the envelope, or measured on the pieces.
+        </p>
         <div className="field-row">
           {EASE_LEVELS.map((level) => (
             <LengthField
@@ -87,11 +89,26 @@ export function EnvelopeStep() {
 
       <section className="make" aria-labelledby="make-title">
         <h3 id="make-title">How it is made</h3>
-        <Choice legend="Style" options={STYLES} value={pattern.style} onChange={(style) => run({ kind: "setStyle", style })} />
+        <Choice
+          legend="Style"
+          options={STYLES}
+          value={pattern.style}
+          onChange={(style) => run({ kind: "setStyle", style })}
+        />
         {pattern.style === "midriff" && (
-          <Choice legend="Straps" options={STRAPS} value={pattern.strap} onChange={(strap) => run({ kind: "setStrap", strap })} />
+          <Choice
+            legend="Straps"
+            options={STRAPS}
+            value={pattern.strap}
+            onChange={(strap) => run({ kind: "setStrap", strap })}
+          />
         )}
-        <Choice legend="Length" options={LENGTHS} value={pattern.length} onChange={(length) => run({ kind: "setLength", length })} />
+        <Choice
+          legend="Length"
+          options={LENGTHS}
+          value={pattern.length}
+          onChange={(length) => run({ kind: "setLength", length })}
+        />
         <Choice
           legend="Opens at the"
           options={PLACES}

@@ -28,7 +28,8 @@ export function NewSize({ sizes }: { readonly sizes: readonly SizeRow[] }) {
   const id = useId();
   const line = useRef<HTMLLIElement>(null);
 
-  const focusOn = (column: Column): void => line.current?.querySelector<HTMLInputElement>(`[data-column="${column}"]`)?.focus();
+  const focusOn = (column: Column): void =>
+    line.current?.querySelector<HTMLInputElement>(`[data-column="${column}"]`)?.focus();
 
   const write = (column: Column, text: string): void => {
     if (text === "") run({ kind: "clearUnread", field: field(column) });

@@ -39,7 +39,11 @@ export function PasteChart({ onDone }: { readonly onDone: () => void }) {
   };
 
   const write = (typed: string): void =>
-    run(typed === "" ? { kind: "clearUnread", field: PASTE_FIELD } : { kind: "setUnread", field: PASTE_FIELD, text: typed });
+    run(
+      typed === ""
+        ? { kind: "clearUnread", field: PASTE_FIELD }
+        : { kind: "setUnread", field: PASTE_FIELD, text: typed },
+    );
 
   return (
     <div className="paste">
@@ -55,8 +59,8 @@ export function PasteChart({ onDone }: { readonly onDone: () => void }) {
         onChange={(event) => write(event.target.value)}
       />
       <p id={`${id}-hint`} className="field-hint">
-        From a spreadsheet or a page, with its headings: size, bust, waist, hip, and finished measures if there are any. Sizes may run
-        down or along.
+        From a spreadsheet or a page, with its headings: size, bust, waist, hip, and finished measures if there are any.
+        Sizes may run down or along.
       </p>
       {pasted !== null && <PastePreview rows={pasted.rows} findings={pasted.findings} />}
       <div className="actions">
@@ -81,7 +85,9 @@ interface PastePreviewProps {
 function PastePreview({ rows, findings }: PastePreviewProps) {
   const unit = useSettledWork((work) => work.unit);
   const judged = useMemo(() => readSizes(rows), [rows]);
-  const finished = FINISHED_COLUMNS.map(({ column }) => column).filter((column) => rows.some((row) => row[column] !== undefined));
+  const finished = FINISHED_COLUMNS.map(({ column }) => column).filter((column) =>
+    rows.some((row) => row[column] !== undefined),
+  );
   const columns: readonly Exclude<ChartColumn, "label">[] = [...BODY_COLUMNS, ...finished];
   const labels = new Set(rows.map((row) => row.label));
   // A size that could not be taken has no row of its own to stand beside.
@@ -113,7 +119,11 @@ function PastePreview({ rows, findings }: PastePreviewProps) {
                       <th scope="row">{row.label}</th>
                       {columns.map((column) => {
                         const value = row[column];
-                        return <td key={column}>{value !== undefined && <Fractions text={formatLengthEntry(value, unit)} />}</td>;
+                        return (
+                          <td key={column}>
+                            {value !== undefined && <Fractions text={formatLengthEntry(value, unit)} />}
+                          </td>
+                        );
                       })}
                     </tr>
                     {own.length + said.length > 0 && (

@@ -49,7 +49,23 @@ const ROUNDING = 1e-6;
  * and what cannot be read stays in the field as it was typed, beside the reason.
  */
 export function LengthField(props: LengthFieldProps) {
-  const { label, field, value, set, clear, refuse, warnings = [], hint, otherwise, labelHidden, signed = false, feet = false, also, beside, onFocus } = props;
+  const {
+    label,
+    field,
+    value,
+    set,
+    clear,
+    refuse,
+    warnings = [],
+    hint,
+    otherwise,
+    labelHidden,
+    signed = false,
+    feet = false,
+    also,
+    beside,
+    onFocus,
+  } = props;
   const id = useId();
   const unit = useWork((work) => work.unit);
   const unread = useWork((work) => work.unread[field]);
@@ -113,7 +129,10 @@ export function LengthField(props: LengthFieldProps) {
     const next = Math.round((onMark * STEPS[unit].small + direction * size) * 100) / 100;
     if ((next < 0 && !signed) || (refuse?.(next) ?? null) !== null) return;
     if (stepping.current === null) {
-      stepping.current = [...(also?.() ?? []), ...(unread === undefined ? [] : [{ kind: "clearUnread" as const, field }])];
+      stepping.current = [
+        ...(also?.() ?? []),
+        ...(unread === undefined ? [] : [{ kind: "clearUnread" as const, field }]),
+      ];
       gesture.begin();
     }
     gesture.preview(...stepping.current, set(next));

@@ -2,7 +2,15 @@ import type { SumLine } from "../../words/blend";
 import { Fractions } from "./Fractions";
 
 /** The sum behind a figure, one tap away, written out as on the back of an envelope. */
-export function Sum({ question, lines, note }: { readonly question: string; readonly lines: readonly SumLine[]; readonly note?: string }) {
+export function Sum({
+  question,
+  lines,
+  note,
+}: {
+  readonly question: string;
+  readonly lines: readonly SumLine[];
+  readonly note?: string;
+}) {
   return (
     <details className="sum">
       <summary>{question}</summary>

@@ -33,7 +33,13 @@ export function FitRow({ fit, plan, work }: FitRowProps) {
   const isRefused = uses.some((use) => refusalOf(plan, use.id) !== null);
   return (
     <li className="fit" data-used={uses.length > 0 ? "" : undefined} data-refused={isRefused ? "" : undefined}>
-      <button type="button" className="fit-face" aria-expanded={isOpen} aria-controls={`${id}-body`} onClick={() => setOpen(!isOpen)}>
+      <button
+        type="button"
+        className="fit-face"
+        aria-expanded={isOpen}
+        aria-controls={`${id}-body`}
+        onClick={() => setOpen(!isOpen)}
+      >
         <span className="fit-name">{words.name}</span>
         {uses.length > 0 && (
           <span className="fit-use">
@@ -67,7 +73,10 @@ function FitControls({ fit, plan, work }: FitRowProps) {
   const [first] = uses;
   const [asked, setAsked] = useState<Halves>(first === undefined ? "both" : halvesOf(first));
   // After an undo what is asked for may stand elsewhere; a half that holds nothing is shown only while she asks for it.
-  const halves = uses.length > 0 && asked === "both" && first !== undefined && uses.every(({ half }) => half !== undefined) ? halvesOf(first) : asked;
+  const halves =
+    uses.length > 0 && asked === "both" && first !== undefined && uses.every(({ half }) => half !== undefined)
+      ? halvesOf(first)
+      : asked;
   const use = useOn(uses, fit, halves);
   const { words } = fitOf(fit);
   const failure = refusalOf(plan, use.id);

@@ -23,7 +23,10 @@ export function FitStep() {
       {plan.ok ? (
         <Fits key={work.name} plan={plan.value} work={work} />
       ) : (
-        <FailureNote words={planFailureWords(plan.failure, work.unit, work.pattern.chart.sizes.length)} picks={work.picks} />
+        <FailureNote
+          words={planFailureWords(plan.failure, work.unit, work.pattern.chart.sizes.length)}
+          picks={work.picks}
+        />
       )}
     </>
   );

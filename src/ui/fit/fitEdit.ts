@@ -15,7 +15,8 @@ const fitId = (fit: FitName, halves: Halves): string => (halves === "both" ? `fi
 const isFit = (alteration: Alteration): alteration is FitAlteration => alteration.kind === "fit";
 
 /** The uses of one fit alteration: at most one for both halves and one for each. */
-export const usesOf = (work: Work, fit: FitName): readonly FitAlteration[] => work.alterations.filter(isFit).filter((a) => a.fit === fit);
+export const usesOf = (work: Work, fit: FitName): readonly FitAlteration[] =>
+  work.alterations.filter(isFit).filter((a) => a.fit === fit);
 
 export const halvesOf = ({ half }: FitAlteration): Halves => half ?? "both";
 
@@ -37,7 +38,12 @@ export const amountCommand = (use: FitAlteration, amount: Mm): Command =>
  * What asking for other halves changes. From both to one, and back, the amount goes along, since it is the same thing
  * asked for elsewhere; between left and right each keeps its own.
  */
-export function halvesCommands(uses: readonly FitAlteration[], fit: FitName, from: Halves, to: Halves): readonly Command[] {
+export function halvesCommands(
+  uses: readonly FitAlteration[],
+  fit: FitName,
+  from: Halves,
+  to: Halves,
+): readonly Command[] {
   const shown = useOn(uses, fit, from);
   if (from === to || shown.amount === 0 || (from !== "both" && to !== "both")) return [];
   const gone = to === "both" ? uses.filter((use) => use.half !== undefined) : [shown];
@@ -57,5 +63,9 @@ export function appliesTo(plan: Plan, fit: FitName): boolean {
 }
 
 /** Fit alterations by where they stand in the trade's order, in the registry's order. */
-export const fitsByPhase = (fits: readonly FitName[] = FIT_NAMES): readonly { readonly phase: SlipPhase; readonly fits: readonly FitName[] }[] =>
-  PHASE_ORDER.map((phase) => ({ phase, fits: fits.filter((fit) => fitOf(fit).phase === phase) })).filter((group) => group.fits.length > 0);
+export const fitsByPhase = (
+  fits: readonly FitName[] = FIT_NAMES,
+): readonly { readonly phase: SlipPhase; readonly fits: readonly FitName[] }[] =>
+  PHASE_ORDER.map((phase) => ({ phase, fits: fits.filter((fit) => fitOf(fit).phase === phase) })).filter(
+    (group) => group.fits.length > 0,
+  );

@@ -33,7 +33,9 @@ export function Ledger() {
 
 /** What was trued after the last slip; of uneven halves what each asked for, once where it is the same. */
 function Truing({ plan, unit }: { readonly plan: Plan; readonly unit: LengthUnit }) {
-  const sentences = [...new Set([...plan.truing, ...(plan.right?.truing ?? [])].map((change) => truedSentence(change, unit)))];
+  const sentences = [
+    ...new Set([...plan.truing, ...(plan.right?.truing ?? [])].map((change) => truedSentence(change, unit))),
+  ];
   if (sentences.length === 0) return null;
   return (
     <section className="trued" aria-labelledby="trued-title">
@@ -55,7 +57,8 @@ function Checks({ plan, unit }: { readonly plan: Plan; readonly unit: LengthUnit
   return (
     <section className="checks" aria-labelledby="checks-title">
       <h3 id="checks-title">
-        Checks <span className="checks-count">{failing.length === 0 ? "all hold" : `${failing.length} to look at`}</span>
+        Checks{" "}
+        <span className="checks-count">{failing.length === 0 ? "all hold" : `${failing.length} to look at`}</span>
       </h3>
       <ul>
         {names.map((name) => {
@@ -122,4 +125,6 @@ function CheckRows({ results, unit }: { readonly results: readonly CheckResult[]
 }
 
 const keyOf = (check: CheckResult): string =>
-  [check.name, ...check.pieces, check.level, check.seam, check.dart, check.point, check.half].filter((part) => part !== undefined).join(" ");
+  [check.name, ...check.pieces, check.level, check.seam, check.dart, check.point, check.half]
+    .filter((part) => part !== undefined)
+    .join(" ");

@@ -20,7 +20,15 @@ export interface SlipOfPaperProps {
   readonly drag: SlipDrag;
 }
 
-export function SlipOfPaper({ line: { group, slip, pieces }, unit, notes, earlier, later, isMovable, drag }: SlipOfPaperProps) {
+export function SlipOfPaper({
+  line: { group, slip, pieces },
+  unit,
+  notes,
+  earlier,
+  later,
+  isMovable,
+  drag,
+}: SlipOfPaperProps) {
   const lit = useViewState((view) => view.litSlip === group);
   const lightSlip = useViewState((view) => view.lightSlip);
   const showHalf = useViewState((view) => view.showHalf);
@@ -49,7 +57,9 @@ export function SlipOfPaper({ line: { group, slip, pieces }, unit, notes, earlie
       data-refused={slip.outcome.ok ? undefined : ""}
       data-move={slip.source === "wearer" ? slip.id : undefined}
       data-moving={drag.moving === slip.id ? "" : undefined}
-      data-drop={drag.before === slip.id ? "before" : drag.before === null && isMovable && later === null ? "after" : undefined}
+      data-drop={
+        drag.before === slip.id ? "before" : drag.before === null && isMovable && later === null ? "after" : undefined
+      }
     >
       <button type="button" className="slip-face" aria-pressed={lit} onClick={light}>
         <span className="slip-piece">
@@ -77,13 +87,32 @@ export function SlipOfPaper({ line: { group, slip, pieces }, unit, notes, earlie
           {isMovable && (
             <>
               {/* For a hand; the two buttons beside it do the same for keys. */}
-              <span className="slip-grip" aria-hidden="true" title="Drag to another place" onPointerDown={(event) => drag.start(slip.id, event)}>
+              <span
+                className="slip-grip"
+                aria-hidden="true"
+                title="Drag to another place"
+                onPointerDown={(event) => drag.start(slip.id, event)}
+              >
                 ⠿
               </span>
-              <button type="button" className="link-button" data-way="earlier" aria-label={`Earlier: ${title}`} disabled={earlier === null} onClick={earlier ?? undefined}>
+              <button
+                type="button"
+                className="link-button"
+                data-way="earlier"
+                aria-label={`Earlier: ${title}`}
+                disabled={earlier === null}
+                onClick={earlier ?? undefined}
+              >
                 Earlier
               </button>
-              <button type="button" className="link-button" data-way="later" aria-label={`Later: ${title}`} disabled={later === null} onClick={later ?? undefined}>
+              <button
+                type="button"
+                className="link-button"
+                data-way="later"
+                aria-label={`Later: ${title}`}
+                disabled={later === null}
+                onClick={later ?? undefined}
+              >
                 Later
               </button>
             </>

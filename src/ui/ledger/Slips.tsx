@@ -46,7 +46,9 @@ export function Slips({ slips, alterations, unit }: SlipsProps) {
     const last = stepped.current;
     stepped.current = null;
     if (last === null) return;
-    const paper = [...(list.current?.querySelectorAll<HTMLElement>("[data-move]") ?? [])].find((one) => one.dataset["move"] === last.id);
+    const paper = [...(list.current?.querySelectorAll<HTMLElement>("[data-move]") ?? [])].find(
+      (one) => one.dataset["move"] === last.id,
+    );
     const buttons = [...(paper?.querySelectorAll<HTMLButtonElement>("button[data-way]:not(:disabled)") ?? [])];
     (buttons.find((button) => button.dataset["way"] === last.way) ?? buttons[0])?.focus();
   });
@@ -61,7 +63,10 @@ export function Slips({ slips, alterations, unit }: SlipsProps) {
     <div className="phases" ref={list}>
       {early.size > 0 && (
         <div className="note doubt out-of-order">
-          <p>The slips are not made in the trade’s order. They still work: each is measured on what the ones before it left.</p>
+          <p>
+            The slips are not made in the trade’s order. They still work: each is measured on what the ones before it
+            left.
+          </p>
           <button type="button" className="button small" onClick={putInOrder}>
             Put in the trade’s order
           </button>
@@ -106,7 +111,17 @@ function titleOf(slips: readonly Slip[], id: string, unit: LengthUnit): string {
 }
 
 /** One note for each other slip, on the later of the two: it is the one measured on what the other left. */
-function notesOn(conflicts: ReturnType<typeof slipConflicts>, id: string, slips: readonly Slip[], unit: LengthUnit): readonly string[] {
+function notesOn(
+  conflicts: ReturnType<typeof slipConflicts>,
+  id: string,
+  slips: readonly Slip[],
+  unit: LengthUnit,
+): readonly string[] {
   const own = conflicts.filter(({ b }) => b === id);
-  return [...new Set(own.map(({ a }) => a))].map((other) => conflictNote(own.filter(({ a }) => a === other), titleOf(slips, other, unit)));
+  return [...new Set(own.map(({ a }) => a))].map((other) =>
+    conflictNote(
+      own.filter(({ a }) => a === other),
+      titleOf(slips, other, unit),
+    ),
+  );
 }

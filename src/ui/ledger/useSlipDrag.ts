@@ -57,7 +57,9 @@ export function useSlipDrag(
 }
 
 function middleOf(list: HTMLElement | null, id: string): number {
-  const slip = [...(list?.querySelectorAll<HTMLElement>("[data-move]") ?? [])].find((one) => one.dataset["move"] === id);
+  const slip = [...(list?.querySelectorAll<HTMLElement>("[data-move]") ?? [])].find(
+    (one) => one.dataset["move"] === id,
+  );
   if (slip === undefined) return -Infinity;
   const { top, height } = slip.getBoundingClientRect();
   return top + height / 2;

@@ -2,7 +2,13 @@ import { useId, useState } from "react";
 import { USUAL_ALLOWANCES, type Allowances } from "../../core/cutting/allowances";
 import type { Piece, SeamName } from "../../core/pattern/piece";
 import { narrowStandWords } from "../../words/buttons";
-import { allowanceLabel, allowanceRefusal, allowancesSummary, usualAllowancesSentence, usualEntry } from "../../words/paperChoices";
+import {
+  allowanceLabel,
+  allowanceRefusal,
+  allowancesSummary,
+  usualAllowancesSentence,
+  usualEntry,
+} from "../../words/paperChoices";
 import { useSettledWork, useWork } from "../app/useWork";
 import { Fractions } from "../fields/Fractions";
 import { LengthField } from "../fields/LengthField";
@@ -28,7 +34,12 @@ export function AllowanceFields({ pieces }: { readonly pieces: readonly Piece[] 
     <>
       <details className="allowances" open={open}>
         <summary>{allowancesSummary(own, waiting)}</summary>
-        <div className="allowances-inside" aria-describedby={`${id}-usual`} role="group" aria-label="Seam and hem allowances">
+        <div
+          className="allowances-inside"
+          aria-describedby={`${id}-usual`}
+          role="group"
+          aria-label="Seam and hem allowances"
+        >
           <p id={`${id}-usual`} className="aside">
             {usualAllowancesSentence(unit)}
           </p>

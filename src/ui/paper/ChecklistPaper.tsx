@@ -8,15 +8,16 @@ import { PrintRow } from "./PrintRow";
 export function ChecklistPaper() {
   const work = useSettledWork((current) => current);
   const result = useSettledPlan();
-  if (!result.ok) return <FailureNote words={planFailureWords(result.failure, work.unit, work.pattern.chart.sizes.length)} />;
+  if (!result.ok)
+    return <FailureNote words={planFailureWords(result.failure, work.unit, work.pattern.chart.sizes.length)} />;
   const failing = result.value.checks.filter((check) => !check.ok).length;
   return (
     <>
       <PrintRow label="Print the checklist" paper={work.paper} />
       {failing > 0 && (
         <p className="note doubt">
-          {failing === 1 ? "One check does not hold yet" : `${failing} checks do not hold yet`}; the sheet says so too. Look at them
-          before you cut.
+          {failing === 1 ? "One check does not hold yet" : `${failing} checks do not hold yet`}; the sheet says so too.
+          Look at them before you cut.
         </p>
       )}
       <div className="paper-preview">

@@ -17,10 +17,17 @@ import { isSameWish } from "./asked";
 import type { MakingState } from "./paperRoom";
 import { usePaperRoom, usePaperRoomState } from "./usePaperRoom";
 
-const FILES: Readonly<Record<PaperKind, readonly PaperFile[]>> = { pieces: ["pdf", "svg", "dxf"], overlay: ["pdf", "svg"] };
+const FILES: Readonly<Record<PaperKind, readonly PaperFile[]>> = {
+  pieces: ["pdf", "svg", "dxf"],
+  overlay: ["pdf", "svg"],
+};
 
 /** What only pages stand in the way of: a drawing has none. */
-const OF_PAGES: ReadonlySet<PaperFailure["code"]> = new Set(["sheet/page-too-small", "sheet/too-many-pages", "sheet/piece-too-wide"]);
+const OF_PAGES: ReadonlySet<PaperFailure["code"]> = new Set([
+  "sheet/page-too-small",
+  "sheet/too-many-pages",
+  "sheet/piece-too-wide",
+]);
 
 interface MakeFilesProps {
   readonly request: PaperRequest;
@@ -34,7 +41,8 @@ export function MakeFiles({ request, failure }: MakeFilesProps) {
   const room = usePaperRoom();
   const making = usePaperRoomState((state) => state.making);
   const busy = making.kind === "making";
-  const isBlocked = (file: PaperFile): boolean => busy || (failure !== null && (file === "pdf" || !OF_PAGES.has(failure.code)));
+  const isBlocked = (file: PaperFile): boolean =>
+    busy || (failure !== null && (file === "pdf" || !OF_PAGES.has(failure.code)));
   return (
     <section className="make-files" aria-labelledby={`${id}-title`}>
       <h3 id={`${id}-title`}>Make the file</h3>

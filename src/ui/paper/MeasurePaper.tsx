@@ -14,8 +14,8 @@ export function MeasurePaper() {
       <PrintRow label="Print the measure sheet" paper={work.paper} />
       {taken && (
         <label>
-          <input type="checkbox" checked={lastTime} onChange={(event) => setLastTime(event.target.checked)} />
-          {" "}With what was measured last time
+          <input type="checkbox" checked={lastTime} onChange={(event) => setLastTime(event.target.checked)} /> With what
+          was measured last time
         </label>
       )}
       <div className="paper-preview">

@@ -4,7 +4,13 @@ import type { Work } from "../../core/plan/work";
 import { SHEET_FORMATS, type SheetFormat } from "../../core/sheets/formats";
 import type { PaperKind } from "../../paper/request";
 import { capital, pieceWords } from "../../words/names";
-import { formatWords, marginRefusal, USUAL_MARGIN, usualEntry, OVERLAY_HAS_NO_ALLOWANCES } from "../../words/paperChoices";
+import {
+  formatWords,
+  marginRefusal,
+  USUAL_MARGIN,
+  usualEntry,
+  OVERLAY_HAS_NO_ALLOWANCES,
+} from "../../words/paperChoices";
 import { useRun } from "../app/useWork";
 import { LengthField } from "../fields/LengthField";
 import { Select } from "../fields/Select";
@@ -57,7 +63,10 @@ export function PaperChoices({ work, plan, kind }: PaperChoicesProps) {
         <Select
           label="Line drawn"
           value={size ?? OWN}
-          options={[{ value: OWN, label: "My own line" }, ...labels.map((label) => ({ value: label, label: `Printed size ${label}` }))]}
+          options={[
+            { value: OWN, label: "My own line" },
+            ...labels.map((label) => ({ value: label, label: `Printed size ${label}` })),
+          ]}
           onChange={(value) => choose({ size: value === OWN ? null : value })}
         />
       )}
@@ -66,7 +75,9 @@ export function PaperChoices({ work, plan, kind }: PaperChoicesProps) {
           <Tick
             key={name}
             checked={!chosen.leftOut.includes(name)}
-            onChange={(on) => choose({ leftOut: on ? chosen.leftOut.filter((other) => other !== name) : [...chosen.leftOut, name] })}
+            onChange={(on) =>
+              choose({ leftOut: on ? chosen.leftOut.filter((other) => other !== name) : [...chosen.leftOut, name] })
+            }
           >
             {capital(pieceWords(name))}
           </Tick>

@@ -13,7 +13,10 @@ const SIZES: readonly { readonly value: PaperSize; readonly label: string }[] = 
   { value: "Letter", label: "Letter" },
 ];
 
-const SHEETS = (["checklist", "pieces", "overlay", "trial", "measures"] as const).map((value) => ({ value, label: SHEET_NAMES[value] }));
+const SHEETS = (["checklist", "pieces", "overlay", "trial", "measures"] as const).map((value) => ({
+  value,
+  label: SHEET_NAMES[value],
+}));
 
 export function PaperStep() {
   const paper = useSettledWork((work) => work.paper);
@@ -29,7 +32,14 @@ export function PaperStep() {
       </header>
       <div className="paper-choice">
         <Choice legend="Print" options={SHEETS} value={sheet} onChange={showSheet} />
-        {!isFile && <Choice legend="Paper" options={SIZES} value={paper} onChange={(size) => run({ kind: "setPaper", paper: size })} />}
+        {!isFile && (
+          <Choice
+            legend="Paper"
+            options={SIZES}
+            value={paper}
+            onChange={(size) => run({ kind: "setPaper", paper: size })}
+          />
+        )}
       </div>
       <SheetPaper sheet={sheet} />
     </>

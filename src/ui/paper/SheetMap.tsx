@@ -40,7 +40,14 @@ const DEGREES = 180 / Math.PI;
 
 function Mark({ ink }: { readonly ink: Ink<"sheet"> }) {
   if (ink.kind === "line") {
-    return <path className="sheet-line" data-role={ink.role} data-filled={ink.filled} d={ink.closed ? outlinePath(ink.edges) : chainPath(ink.edges)} />;
+    return (
+      <path
+        className="sheet-line"
+        data-role={ink.role}
+        data-filled={ink.filled}
+        d={ink.closed ? outlinePath(ink.edges) : chainPath(ink.edges)}
+      />
+    );
   }
   const { x, y } = ink.at;
   return (

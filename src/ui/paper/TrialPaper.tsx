@@ -8,7 +8,8 @@ import { PrintRow } from "./PrintRow";
 export function TrialPaper() {
   const work = useSettledWork((current) => current);
   const result = useSettledPlan();
-  if (!result.ok) return <FailureNote words={planFailureWords(result.failure, work.unit, work.pattern.chart.sizes.length)} />;
+  if (!result.ok)
+    return <FailureNote words={planFailureWords(result.failure, work.unit, work.pattern.chart.sizes.length)} />;
   return (
     <>
       <PrintRow label="Print the trial record" paper={work.paper} />

@@ -4,7 +4,15 @@ import type { Plan } from "../../core/plan/plan";
 import type { Work } from "../../core/plan/work";
 import type { PaperFailure, PaperKind, PaperRequest } from "../../paper/request";
 import { planDoubts } from "../../words/doubts";
-import { BROWSER_PRINTS_CHECKLIST, beforeCuttingSentence, brokenWords, howToPrint, LAYING, paperFailureWords, previewSentence } from "../../words/paperChoices";
+import {
+  BROWSER_PRINTS_CHECKLIST,
+  beforeCuttingSentence,
+  brokenWords,
+  howToPrint,
+  LAYING,
+  paperFailureWords,
+  previewSentence,
+} from "../../words/paperChoices";
 import { planFailureWords } from "../../words/plan";
 import { FailureNote } from "../app/FailureNote";
 import { useSettledPlan, useSettledWork } from "../app/useWork";
@@ -22,7 +30,8 @@ import { usePaperRoom, usePaperRoomState } from "./usePaperRoom";
 export function TrueScalePaper({ kind }: { readonly kind: PaperKind }) {
   const work = useSettledWork((current) => current);
   const result = useSettledPlan();
-  if (!result.ok) return <FailureNote words={planFailureWords(result.failure, work.unit, work.pattern.chart.sizes.length)} />;
+  if (!result.ok)
+    return <FailureNote words={planFailureWords(result.failure, work.unit, work.pattern.chart.sizes.length)} />;
   return <Planned work={work} plan={result.value} kind={kind} />;
 }
 
@@ -81,7 +90,12 @@ function Preview({ request, preview, failure }: PreviewProps) {
   const id = useId();
   const room = usePaperRoom();
   const { work, choices } = request;
-  const drawn = preview.kind === "drawing" ? preview.last : preview.kind === "drawn" && preview.result.ok ? preview.result.value : null;
+  const drawn =
+    preview.kind === "drawing"
+      ? preview.last
+      : preview.kind === "drawn" && preview.result.ok
+        ? preview.result.value
+        : null;
   const settled = preview.kind !== "none" && preview.kind !== "drawing" && isSameWish(preview.request, request);
   const said =
     failure !== null || preview.kind === "broke"
@@ -104,11 +118,13 @@ function Preview({ request, preview, failure }: PreviewProps) {
           </button>
         </Trouble>
       )}
-      {drawn !== null && failure === null && drawn.notes.map((note) => (
-        <p key={note} className="field-hint">
-          {note}
-        </p>
-      ))}
+      {drawn !== null &&
+        failure === null &&
+        drawn.notes.map((note) => (
+          <p key={note} className="field-hint">
+            {note}
+          </p>
+        ))}
       {drawn !== null && failure === null && preview.kind !== "broke" && (
         <div className="sheet-map-place" data-settled={settled || undefined}>
           <SheetMap page={drawn.map} label="Map of the pages and the pieces on them" />

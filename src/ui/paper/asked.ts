@@ -47,7 +47,8 @@ export function requestFor(work: Work, plan: Plan, kind: PaperKind, chosen: Chos
       size,
       pieces: namesOf(piecesDrawn(plan, size)).filter((name) => !chosen.leftOut.includes(name)),
       // Strips show only what differs: what was ticked for pieces waits for them.
-      under: kind === "pieces" ? plan.nest.labels.filter((label) => label !== size && chosen.under.includes(label)) : [],
+      under:
+        kind === "pieces" ? plan.nest.labels.filter((label) => label !== size && chosen.under.includes(label)) : [],
       before: kind === "pieces" && chosen.before && size === null && isAltered(plan),
       allowances: kind === "pieces" && chosen.allowances,
     },

@@ -1,6 +1,13 @@
 /** What the page and the worker that makes paper say to each other. */
 import type { Result } from "../../core/result";
-import type { PaperFailure, PaperFile, PaperMade, PaperPreview, PaperProgress, PaperRequest } from "../../paper/request";
+import type {
+  PaperFailure,
+  PaperFile,
+  PaperMade,
+  PaperPreview,
+  PaperProgress,
+  PaperRequest,
+} from "../../paper/request";
 
 export type PaperAsk =
   | { readonly kind: "preview"; readonly request: PaperRequest }

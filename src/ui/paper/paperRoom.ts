@@ -4,7 +4,14 @@
  */
 import { createStore, type StoreApi } from "zustand/vanilla";
 import type { Result } from "../../core/result";
-import type { PaperFailure, PaperFile, PaperMade, PaperPreview, PaperProgress, PaperRequest } from "../../paper/request";
+import type {
+  PaperFailure,
+  PaperFile,
+  PaperMade,
+  PaperPreview,
+  PaperProgress,
+  PaperRequest,
+} from "../../paper/request";
 import type { OpenPaperWorker, PaperAnswer, PaperAsk, PaperBreak, PaperWorker } from "./paperMessages";
 
 export type PreviewState =

@@ -10,4 +10,5 @@ export const PaperRoomProvider = PaperRoomContext.Provider;
 
 export const usePaperRoom = (): PaperRoom => useContext(PaperRoomContext);
 
-export const usePaperRoomState = <T>(selector: (state: PaperRoomState) => T): T => useStore(usePaperRoom().state, selector);
+export const usePaperRoomState = <T>(selector: (state: PaperRoomState) => T): T =>
+  useStore(usePaperRoom().state, selector);

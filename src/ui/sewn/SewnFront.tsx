@@ -16,7 +16,10 @@ export function SewnFront() {
   const plan = useSettledPlan();
   const [open, setOpen] = useState(false);
   const front = useMemo(() => (plan.ok ? overBust(plan.value.pieces) : []), [plan]);
-  const wanted = useMemo(() => (plan.ok && plan.value.wanted !== null ? overBust(plan.value.wanted) : undefined), [plan]);
+  const wanted = useMemo(
+    () => (plan.ok && plan.value.wanted !== null ? overBust(plan.value.wanted) : undefined),
+    [plan],
+  );
   if (front.length === 0) return null;
   return (
     <details className="sewn-front" open={open} onToggle={(event) => setOpen(event.currentTarget.open)}>

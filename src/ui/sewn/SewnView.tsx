@@ -32,7 +32,10 @@ export function SewnView({ front, label, compareWith }: SewnViewProps) {
   const [turn, setTurn] = useState<number>(VIEWS[1].turn);
   const drawn = useModel(front);
   const wanted = useModel(compareWith);
-  const extents = useMemo(() => [drawn, wanted].flatMap((model) => (model === null ? [] : [model.extent])), [drawn, wanted]);
+  const extents = useMemo(
+    () => [drawn, wanted].flatMap((model) => (model === null ? [] : [model.extent])),
+    [drawn, wanted],
+  );
   const by = (degrees: number): void => setTurn((now) => within(now + degrees));
   const models = [
     { model: drawn, title: SEWN_TITLES.drawn },
@@ -45,7 +48,14 @@ export function SewnView({ front, label, compareWith }: SewnViewProps) {
       <div className="sewn-fronts" data-pair={pair || undefined}>
         {models.map(({ model, title }) => (
           <figure key={title}>
-            <Turned model={model} extents={extents} turn={turn} name={pair ? `${label}, ${title.toLowerCase()}` : label} onTurn={setTurn} onTurnBy={by} />
+            <Turned
+              model={model}
+              extents={extents}
+              turn={turn}
+              name={pair ? `${label}, ${title.toLowerCase()}` : label}
+              onTurn={setTurn}
+              onTurnBy={by}
+            />
             <figcaption>
               {pair ? <strong>{title}</strong> : null}
               {tipsSentences(model.front.tips).map((sentence) => (
@@ -57,7 +67,13 @@ export function SewnView({ front, label, compareWith }: SewnViewProps) {
       </div>
       <div className="sewn-views">
         {VIEWS.map(({ name, turn: to }) => (
-          <button key={name} type="button" className="button" aria-pressed={Math.abs(turn) === Math.abs(to)} onClick={() => setTurn(to)}>
+          <button
+            key={name}
+            type="button"
+            className="button"
+            aria-pressed={Math.abs(turn) === Math.abs(to)}
+            onClick={() => setTurn(to)}
+          >
             {name}
           </button>
         ))}

@@ -40,10 +40,19 @@ export function fitInto(width: number, height: number, extents: readonly Extent[
   const across = Math.max(1, ...extents.map((extent) => extent.across));
   const top = Math.min(...extents.map((extent) => extent.top));
   const bottom = Math.max(...extents.map((extent) => extent.bottom));
-  return { scale: MARGIN * Math.min(width / (2 * across), height / Math.max(1, bottom - top)), middle: (top + bottom) / 2 };
+  return {
+    scale: MARGIN * Math.min(width / (2 * across), height / Math.max(1, bottom - top)),
+    middle: (top + bottom) / 2,
+  };
 }
 
-export function paint(canvas: HTMLCanvasElement, marks: readonly Mark[], fit: Fit, tones: Tones, sharpness: number): void {
+export function paint(
+  canvas: HTMLCanvasElement,
+  marks: readonly Mark[],
+  fit: Fit,
+  tones: Tones,
+  sharpness: number,
+): void {
   const context = canvas.getContext("2d");
   if (context === null) return;
   const [width, height] = [canvas.width / sharpness, canvas.height / sharpness];

@@ -12,8 +12,21 @@ interface Seen {
 }
 
 export type Mark =
-  | { readonly kind: "face"; readonly depth: number; readonly corners: readonly [Seen, Seen, Seen]; readonly light: number; readonly wrongSide: boolean }
-  | { readonly kind: "line"; readonly depth: number; readonly from: Seen; readonly to: Seen; readonly line: SewnLine["kind"]; readonly along: number }
+  | {
+      readonly kind: "face";
+      readonly depth: number;
+      readonly corners: readonly [Seen, Seen, Seen];
+      readonly light: number;
+      readonly wrongSide: boolean;
+    }
+  | {
+      readonly kind: "line";
+      readonly depth: number;
+      readonly from: Seen;
+      readonly to: Seen;
+      readonly line: SewnLine["kind"];
+      readonly along: number;
+    }
   | { readonly kind: "tip"; readonly depth: number; readonly at: Seen };
 
 export interface Extent {

@@ -18,7 +18,10 @@ export const LabelLayer = memo(({ labels, mmPerPixel, onLight }: LabelLayerProps
       return (
         <g key={label.id} className={`label label-${label.kind}`} {...light}>
           {label.leader !== null && (
-            <path className="leader" d={`M${label.leader.x} ${label.leader.y}L${label.x - size * 0.3} ${label.y + size * 0.2}`} />
+            <path
+              className="leader"
+              d={`M${label.leader.x} ${label.leader.y}L${label.x - size * 0.3} ${label.y + size * 0.2}`}
+            />
           )}
           <text x={label.x} y={label.y} fontSize={size} textAnchor={label.anchor}>
             {label.lines.map((line, index) => (

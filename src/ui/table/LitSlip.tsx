@@ -7,7 +7,15 @@ import { useViewState } from "../app/viewState";
 const RING = 15;
 
 /** Rings round what the lit slip of the ledger moved; where it was cut and moved, that itself is drawn instead. */
-export function LitSlip({ plan, places, mmPerPixel }: { readonly plan: Plan; readonly places: readonly Place[]; readonly mmPerPixel: number }) {
+export function LitSlip({
+  plan,
+  places,
+  mmPerPixel,
+}: {
+  readonly plan: Plan;
+  readonly places: readonly Place[];
+  readonly mmPerPixel: number;
+}) {
   const lit = useViewState((view) => view.litSlip);
   const slips = plan.slips.filter((slip) => lit !== null && (slip.id === lit || slipGroup(slip) === lit));
   return (

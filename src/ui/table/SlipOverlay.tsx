@@ -12,7 +12,11 @@ const HINGE = 5;
 const TICK = 7;
 
 /** The slip that is lit, where it was made and changed a piece that is on the table. */
-export function litTrace(plan: Plan, places: readonly Place[], lit: string | null): { readonly slip: Slip; readonly trace: SlipTrace } | null {
+export function litTrace(
+  plan: Plan,
+  places: readonly Place[],
+  lit: string | null,
+): { readonly slip: Slip; readonly trace: SlipTrace } | null {
   const slip = plan.slips.find((one) => lit !== null && (one.id === lit || slipGroup(one) === lit));
   if (slip === undefined || !slip.outcome.ok) return null;
   const { before, after } = slip.outcome.value;
@@ -42,7 +46,11 @@ export function SlipOverlay({ plan, places, mmPerPixel }: SlipOverlayProps) {
         if (place === undefined) return null;
         return (
           <g key={one.piece} transform={`translate(${place.dx} ${place.dy})`}>
-            {one.stages.length === 0 ? <Redrawn marks={one} share={share} /> : <Operated marks={one} share={share} mmPerPixel={mmPerPixel} />}
+            {one.stages.length === 0 ? (
+              <Redrawn marks={one} share={share} />
+            ) : (
+              <Operated marks={one} share={share} mmPerPixel={mmPerPixel} />
+            )}
           </g>
         );
       })}
@@ -71,7 +79,15 @@ function Redrawn({ marks, share }: { readonly marks: SlipMarks; readonly share: 
 }
 
 /** A piece that was cut and moved: its parts where they lay, and as they lie. */
-function Operated({ marks, share, mmPerPixel }: { readonly marks: SlipMarks; readonly share: number; readonly mmPerPixel: number }) {
+function Operated({
+  marks,
+  share,
+  mmPerPixel,
+}: {
+  readonly marks: SlipMarks;
+  readonly share: number;
+  readonly mmPerPixel: number;
+}) {
   const id = useId();
   const now = stageAt(marks.stages.length, share);
   const current = marks.stages[now.stage];
@@ -145,7 +161,9 @@ function Lapped({ id, stage, share }: { readonly id: string; readonly stage: Sta
 function Marked({ stage, mmPerPixel }: { readonly stage: StageMarks; readonly mmPerPixel: number }) {
   return (
     <>
-      {stage.regions.map(({ outline, motion }) => motion !== null && <path key={outline} className="overlay-ghost" d={outline} />)}
+      {stage.regions.map(
+        ({ outline, motion }) => motion !== null && <path key={outline} className="overlay-ghost" d={outline} />,
+      )}
       {stage.cuts.map((d) => (
         <path key={d} className="overlay-cut" d={d} />
       ))}
@@ -170,11 +188,23 @@ function Scissors({ d, mmPerPixel }: { readonly d: string; readonly mmPerPixel: 
 }
 
 /** The lines before and after; on the way the one gives way to the other, or a line between them is drawn. */
-function Outlines({ marks, share, shape }: { readonly marks: SlipMarks; readonly share: number; readonly shape: string | null }) {
+function Outlines({
+  marks,
+  share,
+  shape,
+}: {
+  readonly marks: SlipMarks;
+  readonly share: number;
+  readonly shape: string | null;
+}) {
   return (
     <>
       <path className="overlay-before" d={marks.before} />
-      {shape === null ? <path className="overlay-after" d={marks.after} opacity={share} /> : <path className="overlay-after" d={shape} />}
+      {shape === null ? (
+        <path className="overlay-after" d={marks.after} opacity={share} />
+      ) : (
+        <path className="overlay-after" d={shape} />
+      )}
       <g opacity={1 - share}>
         {marks.legsBefore.map((d) => (
           <path key={d} className="overlay-legs" d={d} />

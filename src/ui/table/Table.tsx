@@ -6,7 +6,18 @@ import type { DartRef } from "../../core/pattern/piece";
 import type { Plan } from "../../core/plan/plan";
 import { halfShown } from "../../core/plan/halves";
 import { dartOfAlteration, type LengthUnit } from "../../core/plan/work";
-import { boxOf, keepApart, nearestApart, pieceLabels, placePieces, planLabels, sizeLabels, sizesInUse, type Label, type Place } from "../../drawing/index";
+import {
+  boxOf,
+  keepApart,
+  nearestApart,
+  pieceLabels,
+  placePieces,
+  planLabels,
+  sizeLabels,
+  sizesInUse,
+  type Label,
+  type Place,
+} from "../../drawing/index";
 import { dartHandleLabel } from "../../words/darts";
 import { capital, pieceWords } from "../../words/names";
 import { printedNestOf, usePlan, useSettledPlan, useSettledWork, useWork, useWorkStore } from "../app/useWork";
@@ -41,16 +52,24 @@ export function Table() {
 
   const places = useMemo(() => {
     const sizes = nest.ok ? nest.value.sizes : [];
-    return placePieces(settled.ok ? [...sizes, settled.value.pieces, ...(settled.value.right === null ? [] : [settled.value.right.pieces])] : sizes);
+    return placePieces(
+      settled.ok
+        ? [...sizes, settled.value.pieces, ...(settled.value.right === null ? [] : [settled.value.right.pieces])]
+        : sizes,
+    );
   }, [nest, settled]);
   const box = useMemo(() => boxOf(places, MARGIN), [places]);
   const { view, size, fit, zoom, onKeyDown, onPointerDown } = useTableView(svg, box);
   const mmPerPixel = 1 / view.scale;
 
   const frame = settled.ok ? settled.value.sizing.frame.label : null;
-  const shown = useMemo(() => (printedShown === "all" ? null : printedShown === "none" ? [] : nearSizes(settled)), [printedShown, settled]);
+  const shown = useMemo(
+    () => (printedShown === "all" ? null : printedShown === "none" ? [] : nearSizes(settled)),
+    [printedShown, settled],
+  );
   const sizes = useMemo(
-    () => (nest.ok ? sizeLabels(nest.value, places, (piece) => (settled.ok ? sizesInUse(settled.value, piece) : [])) : []),
+    () =>
+      nest.ok ? sizeLabels(nest.value, places, (piece) => (settled.ok ? sizesInUse(settled.value, piece) : [])) : [],
     [nest, places, settled],
   );
   const visibleSizes = useMemo(
@@ -76,7 +95,13 @@ export function Table() {
         onPointerDown={onPointerDown}
       >
         <defs>
-          <pattern id="hatch-taken" width="6" height="6" patternUnits="userSpaceOnUse" patternTransform={`rotate(45) scale(${mmPerPixel})`}>
+          <pattern
+            id="hatch-taken"
+            width="6"
+            height="6"
+            patternUnits="userSpaceOnUse"
+            patternTransform={`rotate(45) scale(${mmPerPixel})`}
+          >
             <path d="M0 0V6" className="hatch" />
           </pattern>
         </defs>
@@ -158,9 +183,13 @@ export function Table() {
         {settled.ok && settled.value.right !== null && <HalfSwitch />}
       </div>
       <LitBar places={places} unit={unit} />
-      {!settled.ok && <p className="table-note">{places.length === 0
+      {!settled.ok && (
+        <p className="table-note">
+          {places.length === 0
             ? "The pattern pieces appear here once there is a size chart on Envelope."
-            : "These are the printed pieces. Your own line appears once the plan has what it needs."}</p>}
+            : "These are the printed pieces. Your own line appears once the plan has what it needs."}
+        </p>
+      )}
     </div>
   );
 }
@@ -200,7 +229,16 @@ function LitBar({ places, unit }: Pick<LivePlanProps, "places" | "unit">) {
   return found === null ? null : <SlipBar slip={found.slip} unit={unit} />;
 }
 
-function PlanOnTable({ whole, places, sizes, mmPerPixel, showBefore, showAmounts, unit, onSay }: LivePlanProps & { readonly whole: Plan }) {
+function PlanOnTable({
+  whole,
+  places,
+  sizes,
+  mmPerPixel,
+  showBefore,
+  showAmounts,
+  unit,
+  onSay,
+}: LivePlanProps & { readonly whole: Plan }) {
   const store = useWorkStore();
   const half = useViewState((view) => view.half);
   const plan = useMemo(() => halfShown(whole, half), [whole, half]);

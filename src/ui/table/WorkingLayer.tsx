@@ -17,28 +17,30 @@ export interface WorkingLayerProps {
 }
 
 /** The wearer's own pieces over the printed ones: the new line, what is added and taken, darts, grain, bust point. */
-export const WorkingLayer = memo(({ plan, places, mmPerPixel, showBefore, selected, onSelect, onLight }: WorkingLayerProps) => (
-  <g className="working">
-    {places.map((place) => {
-      const drawn = plan.pieces.find((piece) => piece.name === place.piece);
-      const printed = plan.printed.find((piece) => piece.name === place.piece);
-      if (drawn === undefined) return null;
-      return (
-        <g key={place.piece} transform={`translate(${place.dx} ${place.dy})`}>
-          <WorkingPiece
-            drawn={drawn}
-            printed={printed ?? null}
-            before={showBefore ? (plan.blended.find((piece) => piece.name === place.piece) ?? null) : null}
-            mmPerPixel={mmPerPixel}
-            selected={selected?.piece === place.piece ? selected : null}
-            onSelect={onSelect}
-          />
-          {place.piece === plan.bustPiece && <BustPoints plan={plan} mmPerPixel={mmPerPixel} onLight={onLight} />}
-        </g>
-      );
-    })}
-  </g>
-));
+export const WorkingLayer = memo(
+  ({ plan, places, mmPerPixel, showBefore, selected, onSelect, onLight }: WorkingLayerProps) => (
+    <g className="working">
+      {places.map((place) => {
+        const drawn = plan.pieces.find((piece) => piece.name === place.piece);
+        const printed = plan.printed.find((piece) => piece.name === place.piece);
+        if (drawn === undefined) return null;
+        return (
+          <g key={place.piece} transform={`translate(${place.dx} ${place.dy})`}>
+            <WorkingPiece
+              drawn={drawn}
+              printed={printed ?? null}
+              before={showBefore ? (plan.blended.find((piece) => piece.name === place.piece) ?? null) : null}
+              mmPerPixel={mmPerPixel}
+              selected={selected?.piece === place.piece ? selected : null}
+              onSelect={onSelect}
+            />
+            {place.piece === plan.bustPiece && <BustPoints plan={plan} mmPerPixel={mmPerPixel} onLight={onLight} />}
+          </g>
+        );
+      })}
+    </g>
+  ),
+);
 
 interface WorkingPieceProps {
   readonly drawn: Piece;
@@ -129,11 +131,25 @@ function BustPoints({ plan, mmPerPixel, onLight }: BustPointsProps) {
   const slip = plan.slips.find(({ source }) => source === "bust");
   return (
     <g className="bust-points" aria-hidden="true">
-      {probable !== null && <ellipse className="bust-probable" cx={probable.centre.x} cy={probable.centre.y} rx={probable.across} ry={probable.down} />}
+      {probable !== null && (
+        <ellipse
+          className="bust-probable"
+          cx={probable.centre.x}
+          cy={probable.centre.y}
+          rx={probable.across}
+          ry={probable.down}
+        />
+      )}
       {own !== null && <path className="bust-point printed-point" d={mark(printed.x, printed.y)} />}
       <path className="bust-point" d={mark(shown.x, shown.y)} />
       {slip !== undefined && (
-        <circle className="bust-touch" cx={shown.x} cy={shown.y} r={TOUCHED * mmPerPixel} onPointerDown={() => onLight(slip.id)} />
+        <circle
+          className="bust-touch"
+          cx={shown.x}
+          cy={shown.y}
+          r={TOUCHED * mmPerPixel}
+          onPointerDown={() => onLight(slip.id)}
+        />
       )}
     </g>
   );

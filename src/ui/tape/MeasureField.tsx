@@ -8,7 +8,17 @@ import type { Command } from "../../core/plan/commands";
 import { LIMITS } from "../../core/plan/limits";
 import { formatLengthEntry } from "../../words/length";
 import { measureNeedWords, measureRefusal, measureWords } from "../../words/measures";
-import { dayWords, doubtSentence, feetWords, guessSource, guessWords, readingsSentence, slipElsewhere, slipQuestion, unusualQuestion } from "../../words/tape";
+import {
+  dayWords,
+  doubtSentence,
+  feetWords,
+  guessSource,
+  guessWords,
+  readingsSentence,
+  slipElsewhere,
+  slipQuestion,
+  unusualQuestion,
+} from "../../words/tape";
 import { useRunAll } from "../app/useRunAll";
 import { useRun, useWork, useWorkStore } from "../app/useWork";
 import { Fractions } from "../fields/Fractions";
@@ -45,7 +55,11 @@ export const MeasureField = memo(({ name, estimate, suspicion, askedElsewhere, o
   const doubted = suspicion !== undefined && !suspicion.takenAgain;
   const slip = doubted ? suspicion.slip : null;
 
-  const reading = (at: number, label: ReactNode, more: { readonly hint?: ReactNode; readonly warnings?: readonly string[] } = {}) => (
+  const reading = (
+    at: number,
+    label: ReactNode,
+    more: { readonly hint?: ReactNode; readonly warnings?: readonly string[] } = {},
+  ) => (
     <LengthField
       key={at}
       label={label}
@@ -57,16 +71,26 @@ export const MeasureField = memo(({ name, estimate, suspicion, askedElsewhere, o
       refuse={(length) => measureRefusal(name, length, unit)}
       onFocus={() => onShow(name)}
       feet={name === "height"}
-      beside={shown > 1 ? <Remove label={`Remove reading ${at + 1} of ${words.short}`} onClick={() => remove(at)} /> : null}
+      beside={
+        shown > 1 ? <Remove label={`Remove reading ${at + 1} of ${words.short}`} onClick={() => remove(at)} /> : null
+      }
       {...more}
     />
   );
 
   // Alone, or beside others in the same wrong unit, a value is doubted by none of them; what was read twice stands.
-  const unusual = measured !== undefined && measured.set === 0 && measured.readings.length === 1 && suspicion === undefined ? unusualQuestion(name, measured.value, unit) : null;
+  const unusual =
+    measured !== undefined && measured.set === 0 && measured.readings.length === 1 && suspicion === undefined
+      ? unusualQuestion(name, measured.value, unit)
+      : null;
   /** Of all readings together: it stands at the last. */
   const doubt: { readonly warnings?: readonly string[] } = doubted
-    ? { warnings: [doubtSentence(suspicion, unit), ...(slip === null ? [] : [askedElsewhere ? slipElsewhere(slip) : slipQuestion(suspicion, slip, unit)])] }
+    ? {
+        warnings: [
+          doubtSentence(suspicion, unit),
+          ...(slip === null ? [] : [askedElsewhere ? slipElsewhere(slip) : slipQuestion(suspicion, slip, unit)]),
+        ],
+      }
     : unusual === null
       ? {}
       : { warnings: [unusual] };
@@ -101,7 +125,12 @@ export const MeasureField = memo(({ name, estimate, suspicion, askedElsewhere, o
         </p>
       )}
       {count > 0 && shown === count && count < LIMITS.readings && (
-        <button type="button" className="link-button take-again" onClick={() => ask(count)} aria-label={`Take ${words.short} again`}>
+        <button
+          type="button"
+          className="link-button take-again"
+          onClick={() => ask(count)}
+          aria-label={`Take ${words.short} again`}
+        >
           Take it again
         </button>
       )}
@@ -130,7 +159,8 @@ function useHint({ name, estimate, suspicion }: Omit<MeasureFieldProps, "onShow"
     if (estimate !== undefined)
       said.push(
         <span className="guess">
-          <b>guess</b> <Fractions text={guessWords(estimate, unit).replaceAll(/(\d) (?=[\d½¼¾])/g, "$1\u00a0")} />, {guessSource(name, estimate)}
+          <b>guess</b> <Fractions text={guessWords(estimate, unit).replaceAll(/(\d) (?=[\d½¼¾])/g, "$1\u00a0")} />,{" "}
+          {guessSource(name, estimate)}
         </span>,
       );
   } else if (measured.set > 0) {

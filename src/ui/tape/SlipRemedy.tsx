@@ -26,7 +26,9 @@ export function SlipRemedy({ suspicion: { measure, value }, slip, unit }: SlipRe
     slip.other === undefined || other === undefined
       ? allReadings(measure, [slip.meant])
       : [...allReadings(measure, other.readings), ...allReadings(slip.other, body[measure]?.readings ?? [value])];
-  const impossible = commands.some((command) => "value" in command && measureRefusal(command.measure, command.value, unit) !== null);
+  const impossible = commands.some(
+    (command) => "value" in command && measureRefusal(command.measure, command.value, unit) !== null,
+  );
   // What was read another time is put right by the tape: a reading set right is none of today's.
   const isOld = [measure, ...(slip.other === undefined ? [] : [slip.other])].some((name) => (body[name]?.set ?? 0) > 0);
   if (remedy === null || impossible || isOld) return null;
@@ -41,4 +43,6 @@ type ReadingCommand = Extract<Command, { readonly kind: "setMeasure" | "setReadi
 
 /** These readings in place of all that the newest set has. */
 const allReadings = (measure: MeasureName, readings: readonly Mm[]): readonly ReadingCommand[] =>
-  readings.map((value, at) => (at === 0 ? { kind: "setMeasure", measure, value } : { kind: "setReading", measure, at, value }));
+  readings.map((value, at) =>
+    at === 0 ? { kind: "setMeasure", measure, value } : { kind: "setReading", measure, at, value },
+  );

@@ -31,7 +31,9 @@ export function TapeDays() {
           </button>
         )}
       </div>
-      {tapes.length >= LIMITS.tapes && <p className="field-hint">{LIMITS.tapes} sets are kept. Throw an earlier one away to measure anew.</p>}
+      {tapes.length >= LIMITS.tapes && (
+        <p className="field-hint">{LIMITS.tapes} sets are kept. Throw an earlier one away to measure anew.</p>
+      )}
       {tapes.length > 1 && !empty && <Compare />}
     </section>
   );
@@ -103,7 +105,12 @@ function Compare() {
       <summary>Compare with an earlier set</summary>
       <div className="tape-day">
         <label htmlFor={id}>Measures of</label>
-        <select id={id} className="field-input select" value={at} onChange={(event) => setChosen(Number(event.target.value))}>
+        <select
+          id={id}
+          className="field-input select"
+          value={at}
+          onChange={(event) => setChosen(Number(event.target.value))}
+        >
           {tapes.slice(1).map((set, index) => (
             // Sets have no name but their place, newest first.
             <option key={`${set.taken ?? ""} ${index}`} value={index + 1}>

@@ -17,7 +17,12 @@ export function TapeGuidance({ measure }: { readonly measure: MeasureName }) {
   const { how, help, helpHow } = tapeGuide(measure);
   return (
     <>
-      <p className="tape-view">Seen {tapeFigure(measure).views.map(({ side }) => SEEN[side]).join(" and ")}</p>
+      <p className="tape-view">
+        Seen{" "}
+        {tapeFigure(measure)
+          .views.map(({ side }) => SEEN[side])
+          .join(" and ")}
+      </p>
       <p>{measureWords(measure).where}</p>
       <ul className="tape-letters">
         {figureLandmarks(measure).map(({ name, letter }) => (

@@ -25,7 +25,9 @@ const MORE: readonly MeasureName[] = MEASURE_NAMES.filter((name) => !FIRST.inclu
 /** Of two measures in each other's place, the question is asked beside the first. */
 function isAskedElsewhere(suspicions: readonly Suspicion[], { measure, slip }: Suspicion): boolean {
   if (slip?.kind !== "swapped") return false;
-  const other = suspicions.findIndex((doubt) => doubt.measure === slip.other && doubt.slip?.kind === "swapped" && !doubt.takenAgain);
+  const other = suspicions.findIndex(
+    (doubt) => doubt.measure === slip.other && doubt.slip?.kind === "swapped" && !doubt.takenAgain,
+  );
   return other >= 0 && other < suspicions.findIndex((doubt) => doubt.measure === measure);
 }
 
@@ -62,18 +64,23 @@ export function TapeStep() {
     <>
       <header className="step-head">
         <h2>Tape</h2>
-        <p>Measure over the bra you will wear, the tape snug and level, breathing easily. Type it as you read it; what you take twice is surer.</p>
+        <p>
+          Measure over the bra you will wear, the tape snug and level, breathing easily. Type it as you read it; what
+          you take twice is surer.
+        </p>
       </header>
       <InventedNote />
       <TapeNotes />
       <TapeDays />
       <div className="tape-legend">
         <p>
-          What stands in a field is <b>measured</b>: <Fractions text={onceSureWords(unit)} />. Below an empty one, in pencil, stands a{" "}
+          What stands in a field is <b>measured</b>: <Fractions text={onceSureWords(unit)} />. Below an empty one, in
+          pencil, stands a{" "}
           <span className="guess">
             <b>guess</b>
           </span>
-          : what your other measures lead one to expect. Nine of ten bodies lie between its two figures; yours may not. Nothing is cut by a guess.
+          : what your other measures lead one to expect. Nine of ten bodies lie between its two figures; yours may not.
+          Nothing is cut by a guess.
         </p>
         <p className="tape-state" aria-live="polite">
           {tapeStateSentence(Object.keys(body).length, Object.keys(estimates).length, doubted)}
@@ -85,11 +92,15 @@ export function TapeStep() {
           {FIRST.map(field)}
           <details className="tape-more" open={taken > 0 || doubtedMore ? true : undefined}>
             <summary>
-              More measures <span className="aside">({taken} of {MORE.length} taken)</span>
+              More measures{" "}
+              <span className="aside">
+                ({taken} of {MORE.length} taken)
+              </span>
             </summary>
             <div>
               <p className="aside">
-                Not needed: without one, the plan keeps the pattern’s own proportion, not the guess. Each you take makes darts and lengths more your own.
+                Not needed: without one, the plan keeps the pattern’s own proportion, not the guess. Each you take makes
+                darts and lengths more your own.
               </p>
               {MORE.map(field)}
             </div>

@@ -73,7 +73,9 @@ function AgeField() {
         </span>
       </span>
       <p id={`${id}-hint`} className={reads ? "field-hint" : "field-error"}>
-        {reads ? "It only tells how well the survey speaks for you." : "Write whole years, such as 47, or leave it empty."}
+        {reads
+          ? "It only tells how well the survey speaks for you."
+          : "Write whole years, such as 47, or leave it empty."}
       </p>
     </div>
   );

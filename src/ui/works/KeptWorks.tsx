@@ -63,7 +63,10 @@ export function KeptWorks({ store, keeper, demos, children }: KeptWorksProps) {
     }),
     [demos, keeper, store],
   );
-  const works: Works = useMemo(() => ({ ...actions, entries, openId, storage, messages }), [actions, entries, openId, storage, messages]);
+  const works: Works = useMemo(
+    () => ({ ...actions, entries, openId, storage, messages }),
+    [actions, entries, openId, storage, messages],
+  );
 
   return (
     <WorksProvider value={works}>

@@ -91,10 +91,20 @@ function WorksList({ onDone }: { readonly onDone: () => void }) {
               {entry.name}
               {entry.id === works.openId && <span className="aside"> (open)</span>}
             </button>
-            <button type="button" className="button quiet small" aria-label={`Copy ${entry.name}`} onClick={() => works.copy(entry.id)}>
+            <button
+              type="button"
+              className="button quiet small"
+              aria-label={`Copy ${entry.name}`}
+              onClick={() => works.copy(entry.id)}
+            >
               Copy
             </button>
-            <button type="button" className="button quiet small" aria-label={`Delete ${entry.name}`} onClick={() => works.remove(entry.id)}>
+            <button
+              type="button"
+              className="button quiet small"
+              aria-label={`Delete ${entry.name}`}
+              onClick={() => works.remove(entry.id)}
+            >
               Delete
             </button>
           </li>
@@ -117,11 +127,19 @@ function WorksList({ onDone }: { readonly onDone: () => void }) {
         <button type="button" className="button small" onClick={() => file.current?.click()}>
           Open a file
         </button>
-        <input ref={file} type="file" accept=".json,application/json" className="visually-hidden" tabIndex={-1} aria-label="Work file" onChange={openFile} />
+        <input
+          ref={file}
+          type="file"
+          accept=".json,application/json"
+          className="visually-hidden"
+          tabIndex={-1}
+          aria-label="Work file"
+          onChange={openFile}
+        />
       </div>
       <p className="aside">
-        A downloaded work is a file on your own disk: a safe copy, or a way to another device. It holds your measures, so share it as
-        you would share them.
+        A downloaded work is a file on your own disk: a safe copy, or a way to another device. It holds your measures,
+        so share it as you would share them.
       </p>
     </>
   );

@@ -16,7 +16,9 @@ const waistShares: fc.Arbitrary<GiveBack> = fc
   .tuple(fc.nat(100), fc.nat(100), fc.nat(100))
   .filter(([a, b, c]) => a + b + c > 0)
   .map(([a, b, c]) => ({ centreSeam: a / (a + b + c), sideSeam: b / (a + b + c), otherDart: c / (a + b + c) }));
-const sideShares: fc.Arbitrary<GiveBack> = fc.integer({ min: 0, max: 100 }).map((a) => ({ underarm: a / 100, waistEnd: 1 - a / 100 }));
+const sideShares: fc.Arbitrary<GiveBack> = fc
+  .integer({ min: 0, max: 100 })
+  .map((a) => ({ underarm: a / 100, waistEnd: 1 - a / 100 }));
 
 const slips = (dart: typeof waist, shares: fc.Arbitrary<GiveBack>): fc.Arbitrary<Alteration> =>
   fc.oneof(
@@ -106,15 +108,30 @@ describe("each kind", () => {
   });
 
   it("taken in at the side seam by 10 mm, the side seam still walks against the back", () => {
-    const work = { ...withAlterations(end("fullness", 20, { sideSeam: 1 })), picks: { frame: "14", cup: "D", bustAlteration: 40 } };
-    const walk = planOf(work).checks.find(({ name, seam, pieces }) => name === "seamsWalk" && seam === "side" && pieces[0] === "back");
+    const work = {
+      ...withAlterations(end("fullness", 20, { sideSeam: 1 })),
+      picks: { frame: "14", cup: "D", bustAlteration: 40 },
+    };
+    const walk = planOf(work).checks.find(
+      ({ name, seam, pieces }) => name === "seamsWalk" && seam === "side" && pieces[0] === "back",
+    );
     expect(Math.abs(walk?.measured ?? NaN)).toBeLessThan(0.1);
   });
 
   it.each([-18, -14])("refuses to lower the underarm past its own short edge (mouth ends moved by %d mm)", (by) => {
-    const slip: Alteration = { kind: "dartMouth", id: "b", dart: side, inner: by, outer: by, giveBack: { underarm: 1 } };
+    const slip: Alteration = {
+      kind: "dartMouth",
+      id: "b",
+      dart: side,
+      inner: by,
+      outer: by,
+      giveBack: { underarm: 1 },
+    };
     const plan = planOf({ ...withAlterations(slip), picks: { bustAlteration: 60 } });
-    expect(plan.slips.find(({ id }) => id === "b")?.outcome).toMatchObject({ ok: false, failure: { code: "slip/not-given-back" } });
+    expect(plan.slips.find(({ id }) => id === "b")?.outcome).toMatchObject({
+      ok: false,
+      failure: { code: "slip/not-given-back" },
+    });
     // Left out, it leaves nothing behind.
     expect(plan.pieces).toEqual(planOf({ ...testWork, picks: { bustAlteration: 60 } }).pieces);
   });
@@ -140,7 +157,9 @@ describe("each kind", () => {
   it("refuses a dart too short to sew and says how far it can go; that far works", () => {
     const refusal = planOf(withAlterations(end("mouth", 500))).slips.find(({ id }) => id === "a")?.outcome;
     if (refusal?.ok !== false || refusal.failure.code !== "slip/too-short") throw new Error("not refused");
-    const again = planOf(withAlterations(end("mouth", refusal.failure.most))).slips.find(({ id }) => id === "a")?.outcome;
+    const again = planOf(withAlterations(end("mouth", refusal.failure.most))).slips.find(
+      ({ id }) => id === "a",
+    )?.outcome;
     expect(again?.ok).toBe(true);
   });
 
@@ -158,9 +177,19 @@ describe("each kind", () => {
   it("is refused where the dart that is to give back has too little, and the waist seams still walk", () => {
     // The back dart is some 36 mm wide, and its basque's narrower still.
     for (const wider of [32, 50]) {
-      const slip: Alteration = { kind: "dartMouth", id: "b", dart: waist, inner: wider / 2, outer: wider / 2, giveBack: { otherDart: 1 } };
+      const slip: Alteration = {
+        kind: "dartMouth",
+        id: "b",
+        dart: waist,
+        inner: wider / 2,
+        outer: wider / 2,
+        giveBack: { otherDart: 1 },
+      };
       const plan = planOf(withAlterations(slip));
-      expect(plan.slips.find(({ id }) => id === "b")?.outcome).toMatchObject({ ok: false, failure: { code: "slip/dart-vanishes" } });
+      expect(plan.slips.find(({ id }) => id === "b")?.outcome).toMatchObject({
+        ok: false,
+        failure: { code: "slip/dart-vanishes" },
+      });
       expect(plan.pieces).toEqual(plain.pieces);
       expect(plan.checks.filter(({ ok }) => !ok).map(({ name }) => name)).toEqual(["slipsApplied"]);
     }
@@ -170,7 +199,15 @@ describe("each kind", () => {
     "refuses an end that would leave the piece and says how far it can go; that far works: $piece $dart",
     (dart) => {
       const lengthen = (by: number) => {
-        const slip: Alteration = { kind: "dartEnd", id: "a", dart, shorten: -by, across: 0, hold: "mouth", giveBack: {} };
+        const slip: Alteration = {
+          kind: "dartEnd",
+          id: "a",
+          dart,
+          shorten: -by,
+          across: 0,
+          hold: "mouth",
+          giveBack: {},
+        };
         return planOf(withAlterations(slip)).slips.find(({ id }) => id === "a")?.outcome;
       };
       const refusal = lengthen(600);
@@ -196,24 +233,41 @@ describe("each kind", () => {
   });
 
   it.each([-200, 200])("off the centre seam by %d mm is refused, and the finished waist stays as it was", (by) => {
-    const plan = planOf(withAlterations({ kind: "dartPlace", id: "c", dart: waist, by, how: "offCentreSeam", giveBack: {} }));
-    expect(plan.slips.find(({ id }) => id === "c")?.outcome).toMatchObject({ ok: false, failure: { code: "slip/off-the-seam" } });
+    const plan = planOf(
+      withAlterations({ kind: "dartPlace", id: "c", dart: waist, by, how: "offCentreSeam", giveBack: {} }),
+    );
+    expect(plan.slips.find(({ id }) => id === "c")?.outcome).toMatchObject({
+      ok: false,
+      failure: { code: "slip/off-the-seam" },
+    });
     expect(plan.levels).toEqual(plain.levels);
   });
 
   it("does nothing at amount 0, and is gone when it is taken out", () => {
-    const plan = planOf(withAlterations(end("mouth", 0), { kind: "dartMouth", id: "b", dart: side, inner: 0, outer: 0, giveBack: {} }));
-    expect(plan.darts.map(({ drawn }) => drawn.intake)).toEqual(plain.darts.map(({ drawn }) => expect.closeTo(drawn.intake, 3)));
+    const plan = planOf(
+      withAlterations(end("mouth", 0), { kind: "dartMouth", id: "b", dart: side, inner: 0, outer: 0, giveBack: {} }),
+    );
+    expect(plan.darts.map(({ drawn }) => drawn.intake)).toEqual(
+      plain.darts.map(({ drawn }) => expect.closeTo(drawn.intake, 3)),
+    );
     expect(planOf(withAlterations())).toEqual(plain);
   });
 });
 
 describe("chains", () => {
   it("of up to eight slips end in a plan without NaN; a crossed outline is never passed", () => {
-    const any = fc.oneof(slips(waist, waistShares), slips(side, sideShares), slips(ref("back", "waistDart"), waistShares));
+    const any = fc.oneof(
+      slips(waist, waistShares),
+      slips(side, sideShares),
+      slips(ref("back", "waistDart"), waistShares),
+    );
     fc.assert(
       fc.property(fc.array(any, { maxLength: 8 }), fc.integer({ min: -120, max: 120 }), (chain, bustAlteration) => {
-        const plan = planOf({ ...testWork, picks: { bustAlteration }, alterations: chain.map((slip, i) => ({ ...slip, id: `s${i}` })) });
+        const plan = planOf({
+          ...testWork,
+          picks: { bustAlteration },
+          alterations: chain.map((slip, i) => ({ ...slip, id: `s${i}` })),
+        });
         expect(JSON.stringify(plan)).not.toMatch(/NaN/);
         for (const { drawn } of plan.darts) expect(Number.isFinite(drawn.fullness)).toBe(true);
         const waistGirth = plan.levels.find(({ level }) => level === "waist");

@@ -11,7 +11,12 @@ import { seamByBezierJs } from "../../support/independent";
 import { planOf, ref } from "../../support/works";
 
 const HIP_DARTS = [ref("frontBasque", "waistDart"), ref("backBasque", "waistDart")];
-const DARTS: readonly DartRef[] = [ref("front", "waistDart"), ref("front", "sideDart"), ref("back", "waistDart"), ...HIP_DARTS];
+const DARTS: readonly DartRef[] = [
+  ref("front", "waistDart"),
+  ref("front", "sideDart"),
+  ref("back", "waistDart"),
+  ...HIP_DARTS,
+];
 
 const placesOf = ({ piece, dart }: DartRef): readonly GiveBackPlace[] => {
   if (dart === "sideDart") return ["underarm", "waistEnd"];
@@ -28,23 +33,44 @@ const sharesOf = (dart: DartRef): fc.Arbitrary<GiveBack> =>
 
 /** Small mostly, now and then far more than any dart can bear. */
 const amount = (usual: number): fc.Arbitrary<number> =>
-  fc.oneof({ weight: 5, arbitrary: anyAmount(-usual, usual) }, { weight: 1, arbitrary: anyAmount(-20 * usual, 20 * usual) });
+  fc.oneof(
+    { weight: 5, arbitrary: anyAmount(-usual, usual) },
+    { weight: 1, arbitrary: anyAmount(-20 * usual, 20 * usual) },
+  );
 
 const anySlip: fc.Arbitrary<DartRedraw> = fc.constantFrom(...DARTS).chain((dart) => {
   const common = { id: fc.constant("a"), dart: fc.constant(dart), giveBack: sharesOf(dart) };
   return fc.oneof(
-    fc.record({ ...common, kind: fc.constant("dartEnd" as const), shorten: amount(30), across: amount(12), hold: fc.constantFrom("mouth" as const, "fullness" as const) }),
+    fc.record({
+      ...common,
+      kind: fc.constant("dartEnd" as const),
+      shorten: amount(30),
+      across: amount(12),
+      hold: fc.constantFrom("mouth" as const, "fullness" as const),
+    }),
     fc.record({ ...common, kind: fc.constant("dartMouth" as const), inner: amount(6), outer: amount(6) }),
-    fc.record({ ...common, kind: fc.constant("dartPlace" as const), by: amount(8), how: fc.constantFrom("redraw" as const, "offCentreSeam" as const) }),
+    fc.record({
+      ...common,
+      kind: fc.constant("dartPlace" as const),
+      by: amount(8),
+      how: fc.constantFrom("redraw" as const, "offCentreSeam" as const),
+    }),
   );
 });
 
 const wholeWaist = (pieces: readonly Piece[]): number =>
-  2 * pieces.filter(({ name }) => name === "front" || name === "back").reduce((sum, piece) => sum + seamByBezierJs(piece, "waist"), 0);
+  2 *
+  pieces
+    .filter(({ name }) => name === "front" || name === "back")
+    .reduce((sum, piece) => sum + seamByBezierJs(piece, "waist"), 0);
 
 const outcomeIn = (plan: Plan) => plan.slips.find(({ id }) => id === "a")?.outcome;
 
-describe.each(demoWorks().filter(({ pattern }) => pattern.style === "sideDart").map((work) => [work.name, { ...work, alterations: [] }] as const))("on %s", (_name, work) => {
+describe.each(
+  demoWorks()
+    .filter(({ pattern }) => pattern.style === "sideDart")
+    .map((work) => [work.name, { ...work, alterations: [] }] as const),
+)("on %s", (_name, work) => {
   const plain = planOf(work);
 
   /** What is wrong with a slip that was left out. */
@@ -53,26 +79,38 @@ describe.each(demoWorks().filter(({ pattern }) => pattern.style === "sideDart").
     const check = plan.checks.find(({ name }) => name === "slipsApplied");
     return [
       ...odd.map((value) => `the failure says ${value}`),
-      ...(plan.pieces.every((piece, index) => isDeepStrictEqual(piece, plain.pieces[index])) ? [] : ["a piece changed"]),
-      ...(check?.ok === false && check.measured === 1 && check.pieces[0] === slip.dart.piece ? [] : ["the check does not say so"]),
+      ...(plan.pieces.every((piece, index) => isDeepStrictEqual(piece, plain.pieces[index]))
+        ? []
+        : ["a piece changed"]),
+      ...(check?.ok === false && check.measured === 1 && check.pieces[0] === slip.dart.piece
+        ? []
+        : ["the check does not say so"]),
     ];
   }
 
   /** What is wrong with one that was made, other than what a check says. */
   function wrongWithMade(plan: Plan, slip: DartRedraw, { given }: SlipTrace): string[] {
     const failing = new Set(plan.checks.filter(({ ok }) => !ok).map(({ name }) => name));
-    const drawn = plan.darts.find(({ ref: own }) => own.piece === slip.dart.piece && own.dart === slip.dart.dart)?.drawn;
+    const drawn = plan.darts.find(
+      ({ ref: own }) => own.piece === slip.dart.piece && own.dart === slip.dart.dart,
+    )?.drawn;
     if (drawn === undefined) return ["the dart is gone"];
     const off = Math.abs(wholeWaist(plan.pieces) - wholeWaist(plain.pieces));
-    const leg = (end: { readonly x: number; readonly y: number }): number => Math.hypot(end.x - drawn.apex.x, end.y - drawn.apex.y);
+    const leg = (end: { readonly x: number; readonly y: number }): number =>
+      Math.hypot(end.x - drawn.apex.x, end.y - drawn.apex.y);
     const legs = Math.abs(leg(drawn.inner) - leg(drawn.outer));
     const total = given.reduce((sum, one) => sum + one.amount, 0);
-    const wanted = Object.keys(slip.giveBack).length === 0 ? { [slip.dart.dart === "sideDart" ? "waistEnd" : "sideSeam"]: 1 } : slip.giveBack;
+    const wanted =
+      Object.keys(slip.giveBack).length === 0
+        ? { [slip.dart.dart === "sideDart" ? "waistEnd" : "sideSeam"]: 1 }
+        : slip.giveBack;
     return [
       ...(off <= 1 || failing.has("girthAsClaimed") ? [] : [`the waist is off by ${off} in silence`]),
       ...(legs <= 1 || failing.has("dartLegsEqual") ? [] : [`the legs differ by ${legs} in silence`]),
       ...(drawn.fullness > 0 ? [] : [`fullness ${drawn.fullness}`]),
-      ...given.filter(({ place, amount: one }) => !(Math.abs(one - total * (wanted[place] ?? NaN)) < 1e-6)).map(({ place }) => `${place} has another share`),
+      ...given
+        .filter(({ place, amount: one }) => !(Math.abs(one - total * (wanted[place] ?? NaN)) < 1e-6))
+        .map(({ place }) => `${place} has another share`),
     ];
   }
 
@@ -84,7 +122,9 @@ describe.each(demoWorks().filter(({ pattern }) => pattern.style === "sideDart").
         const outcome = outcomeIn(plan);
         if (outcome === undefined) throw new Error("no outcome");
         seen[outcome.ok ? "made" : "refused"] += 1;
-        expect(outcome.ok ? wrongWithMade(plan, slip, outcome.value) : wrongWithRefused(plan, slip, outcome.failure)).toEqual([]);
+        expect(
+          outcome.ok ? wrongWithMade(plan, slip, outcome.value) : wrongWithRefused(plan, slip, outcome.failure),
+        ).toEqual([]);
       }),
       { numRuns: 250 },
     );
@@ -102,23 +142,26 @@ describe.each(demoWorks().filter(({ pattern }) => pattern.style === "sideDart").
     );
   });
 
-  it.each(DARTS.filter(({ piece }) => work.pattern.length === "hip" || !piece.endsWith("Basque")))("with all amounts 0 changes nothing to speak of: $piece $dart", (dart) => {
-    const zero: readonly Alteration[] = [
-      { kind: "dartEnd", id: "a", dart, shorten: 0, across: 0, hold: "mouth", giveBack: {} },
-      { kind: "dartEnd", id: "a", dart, shorten: 0, across: 0, hold: "fullness", giveBack: {} },
-      { kind: "dartMouth", id: "a", dart, inner: 0, outer: 0, giveBack: {} },
-      { kind: "dartPlace", id: "a", dart, by: 0, how: "redraw", giveBack: {} },
-    ];
-    for (const slip of zero) {
-      const plan = planOf({ ...work, alterations: [slip] });
-      expect(outcomeIn(plan)?.ok).toBe(true);
-      plan.pieces.forEach((piece, index) => {
-        for (const [name, point] of Object.entries(piece.points)) {
-          const was = Object.entries(plain.pieces[index]?.points ?? {}).find(([key]) => key === name)?.[1];
-          // Blending can leave a trace of a corner over a shut dart, and truing takes it: less than a pencil line.
-          expect(Math.hypot(point.at.x - (was?.at.x ?? NaN), point.at.y - (was?.at.y ?? NaN))).toBeLessThan(0.5);
-        }
-      });
-    }
-  });
+  it.each(DARTS.filter(({ piece }) => work.pattern.length === "hip" || !piece.endsWith("Basque")))(
+    "with all amounts 0 changes nothing to speak of: $piece $dart",
+    (dart) => {
+      const zero: readonly Alteration[] = [
+        { kind: "dartEnd", id: "a", dart, shorten: 0, across: 0, hold: "mouth", giveBack: {} },
+        { kind: "dartEnd", id: "a", dart, shorten: 0, across: 0, hold: "fullness", giveBack: {} },
+        { kind: "dartMouth", id: "a", dart, inner: 0, outer: 0, giveBack: {} },
+        { kind: "dartPlace", id: "a", dart, by: 0, how: "redraw", giveBack: {} },
+      ];
+      for (const slip of zero) {
+        const plan = planOf({ ...work, alterations: [slip] });
+        expect(outcomeIn(plan)?.ok).toBe(true);
+        plan.pieces.forEach((piece, index) => {
+          for (const [name, point] of Object.entries(piece.points)) {
+            const was = Object.entries(plain.pieces[index]?.points ?? {}).find(([key]) => key === name)?.[1];
+            // Blending can leave a trace of a corner over a shut dart, and truing takes it: less than a pencil line.
+            expect(Math.hypot(point.at.x - (was?.at.x ?? NaN), point.at.y - (was?.at.y ?? NaN))).toBeLessThan(0.5);
+          }
+        });
+      }
+    },
+  );
 });

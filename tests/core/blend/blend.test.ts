@@ -36,7 +36,12 @@ describe("blendPiece", () => {
         // Few bodies are more than four sizes from their frame at waist or hip.
         const near = (s: number): number => Math.min(Math.max(s, frame - 4), frame + 4, last);
         const at = levelSizes(frame, near(waist), near(hip));
-        const [front, back, frontBasque, backBasque] = all.map((sizes) => blendPiece(sizes, at)) as [Piece, Piece, Piece, Piece];
+        const [front, back, frontBasque, backBasque] = all.map((sizes) => blendPiece(sizes, at)) as [
+          Piece,
+          Piece,
+          Piece,
+          Piece,
+        ];
         expect(Math.abs(seamLength(front, "side") - seamLength(back, "side"))).toBeLessThan(1);
         expect(Math.abs(seamLength(frontBasque, "side") - seamLength(backBasque, "side"))).toBeLessThan(1);
         expect(Math.abs(seamLength(front, "waist") - seamLength(frontBasque, "waist"))).toBeLessThan(1);

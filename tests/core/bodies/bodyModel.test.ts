@@ -22,7 +22,9 @@ function byLibrary(model: BodyModel, given: readonly Known[], measure: MeasureNa
   const scatter = new Matrix(model.scatter.map((row) => [...row]));
   const own = scatter.selection(places, places).add(Matrix.diag(given.map(({ variance }) => variance)));
   const across = scatter.selection([at], places);
-  const off = Matrix.columnVector(given.map(({ log }, i) => log - must(model.middle[must(places[i], "place")], "middle")));
+  const off = Matrix.columnVector(
+    given.map(({ log }, i) => log - must(model.middle[must(places[i], "place")], "middle")),
+  );
   const weights = across.mmul(inverse(own));
   const distance = off.transpose().mmul(inverse(own)).mmul(off).get(0, 0);
   const left = scatter.get(at, at) - weights.mmul(across.transpose()).get(0, 0);
@@ -43,7 +45,11 @@ describe("conditionOn", () => {
         fc.array(anyAmount(-0.2, 0.2), { minLength: 14, maxLength: 14 }),
         fc.constantFrom(0.0001, 0.01),
         (measures, asked, offs, variance) => {
-          const given = measures.map((measure, at) => ({ measure, log: must(TAPED_BODIES.middle[TAPED_BODIES.measures.indexOf(measure)], "middle") + must(offs[at], "off"), variance }));
+          const given = measures.map((measure, at) => ({
+            measure,
+            log: must(TAPED_BODIES.middle[TAPED_BODIES.measures.indexOf(measure)], "middle") + must(offs[at], "off"),
+            variance,
+          }));
           const ours = conditionOn(TAPED_BODIES, given);
           const theirs = byLibrary(TAPED_BODIES, given, asked);
           expect(ours.distance).toBeCloseTo(theirs.distance, 6);
@@ -62,10 +68,14 @@ describe("conditionOn", () => {
   });
 
   it("leaves no doubt of what is given exactly, and some of what was read off a tape", () => {
-    const exact = conditionOn(SURVEYED_BODIES, [{ measure: "bustGirth", log: Math.log(950), variance: 0 }]).of("bustGirth");
+    const exact = conditionOn(SURVEYED_BODIES, [{ measure: "bustGirth", log: Math.log(950), variance: 0 }]).of(
+      "bustGirth",
+    );
     expect(Math.exp(exact.middle)).toBeCloseTo(950, 6);
     expect(exact.scale).toBeLessThan(1e-7);
-    const read = conditionOn(SURVEYED_BODIES, [{ measure: "bustGirth", log: Math.log(950), variance: (10 / 950) ** 2 }]).of("bustGirth");
+    const read = conditionOn(SURVEYED_BODIES, [
+      { measure: "bustGirth", log: Math.log(950), variance: (10 / 950) ** 2 },
+    ]).of("bustGirth");
     // Drawn a little towards the middle (903 mm), and nearly as unsure as the tape: 10 mm.
     expect(Math.exp(read.middle)).toBeGreaterThan(945);
     expect(Math.exp(read.middle)).toBeLessThan(950);
@@ -74,7 +84,10 @@ describe("conditionOn", () => {
   });
 
   it("is less sure of a body further out, by what Student's t says", () => {
-    const scaleAt = (off: number): number => conditionOn(SURVEYED_BODIES, [{ measure: "bustGirth", log: must(SURVEYED_BODIES.middle[0], "middle") + off, variance: 0 }]).of("hipGirth").scale;
+    const scaleAt = (off: number): number =>
+      conditionOn(SURVEYED_BODIES, [
+        { measure: "bustGirth", log: must(SURVEYED_BODIES.middle[0], "middle") + off, variance: 0 },
+      ]).of("hipGirth").scale;
     const sd = Math.sqrt(SURVEYED_BODIES.scatter[0]?.[0] ?? 0);
     // One measure given, three scales out: (25 + 9)/(25 + 0).
     expect(scaleAt(3 * sd) / scaleAt(0)).toBeCloseTo(Math.sqrt(34 / 25), 9);
@@ -89,7 +102,8 @@ describe("conditionOn", () => {
 describe("the shipped survey model", () => {
   it("is what a fresh fit of the survey gives, to its last digit", () => {
     const shipped = readFileSync(new URL("../../../src/core/bodies/surveyModel.ts", import.meta.url), "utf8");
-    const numbers = (text: string): number[] => (text.slice(text.indexOf("export")).match(/\d+(\.\d+)?/g) ?? []).map(Number);
+    const numbers = (text: string): number[] =>
+      (text.slice(text.indexOf("export")).match(/\d+(\.\d+)?/g) ?? []).map(Number);
     const fresh = surveyModelText();
     expect(shipped.replaceAll(/[\d.]+/g, "#")).toBe(fresh.replaceAll(/[\d.]+/g, "#"));
     const [have, want] = [numbers(shipped), numbers(fresh)];
@@ -153,12 +167,17 @@ describe("the taped bodies", () => {
   });
 
   it("let back and front lengths share the doubt of where the waist is", () => {
-    const covariance = (model: BodyModel): number => must(model.scatter[model.measures.indexOf("backWaistLength")]?.[model.measures.indexOf("frontWaistLength")], "scatter");
+    const covariance = (model: BodyModel): number =>
+      must(
+        model.scatter[model.measures.indexOf("backWaistLength")]?.[model.measures.indexOf("frontWaistLength")],
+        "scatter",
+      );
     expect(covariance(TAPED_BODIES)).toBeGreaterThan(covariance(SURVEYED_BODIES));
   });
 
   it("draw across front at 0.94 of across back", () => {
-    const middle = (name: MeasureName): number => Math.exp(must(TAPED_BODIES.middle[TAPED_BODIES.measures.indexOf(name)], name));
+    const middle = (name: MeasureName): number =>
+      Math.exp(must(TAPED_BODIES.middle[TAPED_BODIES.measures.indexOf(name)], name));
     expect(middle("acrossFront") / middle("acrossBack")).toBeCloseTo(0.94, 9);
   });
 });

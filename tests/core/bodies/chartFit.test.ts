@@ -7,7 +7,14 @@ import { CholeskyDecomposition, Matrix } from "ml-matrix";
 import { describe, expect, it } from "vitest";
 import { BRIDGES, SURVEYED_BODIES } from "../../../src/core/bodies/bridges";
 import { chartFit, sharesOf, type ChartShares } from "../../../src/core/bodies/chartFit";
-import { GIRTH_BODIES, modelBodies, ringDistance, ringOf, type Girth, type ModelBody } from "../../../src/core/bodies/modelBodies";
+import {
+  GIRTH_BODIES,
+  modelBodies,
+  ringDistance,
+  ringOf,
+  type Girth,
+  type ModelBody,
+} from "../../../src/core/bodies/modelBodies";
 import { normalQuantile } from "../../../src/core/bodies/normalQuantile";
 import type { SizeChart } from "../../../src/core/chart/sizeChart";
 import { bodyOf, tapesOf } from "../../../src/core/measures/tape";
@@ -26,7 +33,15 @@ const women: readonly ModelBody[] = women1988.map(({ measures }) => ({
   hip: must(measures.hipGirth, "hip") + shift("hipGirth"),
 }));
 
-const numbersIn = ({ framed, bustLeftAlone, bustLeftAloneWithin, waist, hip, unblended, apart }: ChartShares): readonly number[] => [
+const numbersIn = ({
+  framed,
+  bustLeftAlone,
+  bustLeftAloneWithin,
+  waist,
+  hip,
+  unblended,
+  apart,
+}: ChartShares): readonly number[] => [
   framed,
   bustLeftAlone,
   bustLeftAloneWithin.least,
@@ -39,7 +54,8 @@ const numbersIn = ({ framed, bustLeftAlone, bustLeftAloneWithin, waist, hip, unb
   ...apart,
 ];
 
-const fitOf = (chart: SizeChart, measures: Parameters<typeof tapesOf>[0] = {}) => must(chartFit(chart, bodyOf(tapesOf(measures))), "fit");
+const fitOf = (chart: SizeChart, measures: Parameters<typeof tapesOf>[0] = {}) =>
+  must(chartFit(chart, bodyOf(tapesOf(measures))), "fit");
 
 const size = (label: string, bust: number, waist: number, hip: number) => ({ label, bust, waist, hip });
 
@@ -81,7 +97,9 @@ describe("the normal quantile", () => {
 });
 
 describe("the model's bodies", () => {
-  const logs = new Matrix(modelBodies().map(({ bust, upperChest, waist, hip }) => [bust, upperChest, waist, hip].map(Math.log)));
+  const logs = new Matrix(
+    modelBodies().map(({ bust, upperChest, waist, hip }) => [bust, upperChest, waist, hip].map(Math.log)),
+  );
 
   it("are the same every time", () => {
     expect(modelBodies()).toHaveLength(1024);
@@ -90,7 +108,8 @@ describe("the model's bodies", () => {
 
   it("have the model's middles, within a tenth of a per cent", () => {
     const means = logs.mean("column");
-    for (const [at, middle] of GIRTH_BODIES.middle.entries()) expect(Math.abs(must(means[at], "mean") - middle)).toBeLessThan(0.001);
+    for (const [at, middle] of GIRTH_BODIES.middle.entries())
+      expect(Math.abs(must(means[at], "mean") - middle)).toBeLessThan(0.001);
   });
 
   // Covariance of a multivariate t: scatter times ν/(ν − 2). Whitened by the library's own factor it is the identity.
@@ -108,7 +127,9 @@ describe("the model's bodies", () => {
 
   it("have the scatter of the survey, and no bridge's doubt in it", () => {
     const places = GIRTH_BODIES.measures.map((name) => SURVEYED_BODIES.measures.indexOf(name));
-    expect(GIRTH_BODIES.scatter).toEqual(places.map((row) => places.map((column) => SURVEYED_BODIES.scatter[row]?.[column])));
+    expect(GIRTH_BODIES.scatter).toEqual(
+      places.map((row) => places.map((column) => SURVEYED_BODIES.scatter[row]?.[column])),
+    );
   });
 
   // Means of the surveyed women, moved; a girth is skewed, so a middle lies a little lower.
@@ -135,7 +156,8 @@ describe("the rings", () => {
     "of %s and %s that should hold %d of the bodies does",
     (across, up, share) => {
       const ring = ringOf(across, up, share);
-      const inside = (of: readonly ModelBody[]): number => of.filter((body) => holds(ring, body[across], body[up])).length / of.length;
+      const inside = (of: readonly ModelBody[]): number =>
+        of.filter((body) => holds(ring, body[across], body[up])).length / of.length;
       expect(Math.abs(inside(modelBodies()) - share)).toBeLessThan(0.03);
       // The real women too.
       expect(Math.abs(inside(women) - share)).toBeLessThan(0.04);
@@ -153,26 +175,40 @@ describe("the rings", () => {
 
   it("lies at that distance all round, by the library's inverse", () => {
     const places = [0, 2];
-    const inverse = new CholeskyDecomposition(new Matrix(places.map((row) => places.map((column) => must(GIRTH_BODIES.scatter[row]?.[column], "entry"))))).solve(Matrix.eye(2));
+    const inverse = new CholeskyDecomposition(
+      new Matrix(places.map((row) => places.map((column) => must(GIRTH_BODIES.scatter[row]?.[column], "entry")))),
+    ).solve(Matrix.eye(2));
     const distance = 25 * ((1 - 0.9) ** (-2 / 25) - 1);
     for (const [x, y] of ringOf("bust", "waist", 0.9)) {
-      const off = Matrix.columnVector([Math.log(x) - must(GIRTH_BODIES.middle[0], "middle"), Math.log(y) - must(GIRTH_BODIES.middle[2], "middle")]);
+      const off = Matrix.columnVector([
+        Math.log(x) - must(GIRTH_BODIES.middle[0], "middle"),
+        Math.log(y) - must(GIRTH_BODIES.middle[2], "middle"),
+      ]);
       expect(off.transpose().mmul(inverse).mmul(off).get(0, 0)).toBeCloseTo(distance, 6);
     }
   });
 });
 
 describe("what a chart fits", () => {
-  it.each(demoWorks().map(({ name, pattern }) => [name, pattern.chart] as const))("%s: as many of the model's bodies as of the real women, within 4 of 100", (_, chart) => {
-    const model = numbersIn(fitOf(chart).shares);
-    const real = numbersIn(sharesOf(chart, women));
-    // The two bounds lie where the upper chest is off by its doubt, and the differences of the real women are not quite so regular.
-    const room = model.map((__, at) => (at === 2 || at === 3 ? 0.05 : 0.04));
-    expect(model.map((share, at) => Math.abs(share - must(real[at], "share")) > must(room[at], "room"))).toEqual(model.map(() => false));
-  });
+  it.each(demoWorks().map(({ name, pattern }) => [name, pattern.chart] as const))(
+    "%s: as many of the model's bodies as of the real women, within 4 of 100",
+    (_, chart) => {
+      const model = numbersIn(fitOf(chart).shares);
+      const real = numbersIn(sharesOf(chart, women));
+      // The two bounds lie where the upper chest is off by its doubt, and the differences of the real women are not quite so regular.
+      const room = model.map((__, at) => (at === 2 || at === 3 ? 0.05 : 0.04));
+      expect(model.map((share, at) => Math.abs(share - must(real[at], "share")) > must(room[at], "room"))).toEqual(
+        model.map(() => false),
+      );
+    },
+  );
 
   it("gives a frame to all where the chart is one huge interval", () => {
-    const huge = { sizes: [size("small", 620, 480, 680), size("large", 1700, 1500, 1900)], draftedDifference: 50, cups: [] };
+    const huge = {
+      sizes: [size("small", 620, 480, 680), size("large", 1700, 1500, 1900)],
+      draftedDifference: 50,
+      cups: [],
+    };
     const { shares } = fitOf(huge);
     expect(shares.framed).toBe(1);
     expect(shares.apart.reduce((sum, share) => sum + share, 0)).toBeCloseTo(1, 12);
@@ -183,12 +219,21 @@ describe("what a chart fits", () => {
   });
 
   it("gives none where the chart lies elsewhere", () => {
-    const { shares } = fitOf({ sizes: [size("1", 1500, 1400, 1600), size("2", 1540, 1440, 1640)], draftedDifference: 50, cups: [] });
+    const { shares } = fitOf({
+      sizes: [size("1", 1500, 1400, 1600), size("2", 1540, 1440, 1640)],
+      draftedDifference: 50,
+      cups: [],
+    });
     expect(numbersIn(shares)).toEqual(Array.from({ length: 13 }, () => 0));
   });
 
   it("counts by hand on bodies made for it", () => {
-    const body = (bust: number, upperChest: number, waist: number, hip: number): ModelBody => ({ bust, upperChest, waist, hip });
+    const body = (bust: number, upperChest: number, waist: number, hip: number): ModelBody => ({
+      bust,
+      upperChest,
+      waist,
+      hip,
+    });
     const bodies = [
       // The 880, bust as drafted.
       body(880, 830, 700, 940),
@@ -245,13 +290,30 @@ describe("a wearer beside the chart", () => {
 
   it("says less with less", () => {
     expect(fitOf(even).hers).toEqual({ frame: null, noFrame: "noBust", waistAtBust: null, hipAtWaist: null });
-    expect(fitOf(even, { bustGirth: 880 }).hers).toEqual({ frame: { label: "880", waist: null, hip: null }, noFrame: null, waistAtBust: null, hipAtWaist: null });
-    expect(fitOf(even, { waistGirth: 700, hipGirth: 950 }).hers).toMatchObject({ frame: null, waistAtBust: null, hipAtWaist: { off: 10 } });
+    expect(fitOf(even, { bustGirth: 880 }).hers).toEqual({
+      frame: { label: "880", waist: null, hip: null },
+      noFrame: null,
+      waistAtBust: null,
+      hipAtWaist: null,
+    });
+    expect(fitOf(even, { waistGirth: 700, hipGirth: 950 }).hers).toMatchObject({
+      frame: null,
+      waistAtBust: null,
+      hipAtWaist: { off: 10 },
+    });
   });
 
   it("says at which end the chart does not reach her, and then nothing of its line", () => {
-    expect(fitOf(even, { bustGirth: 1400, waistGirth: 1300 }).hers).toMatchObject({ frame: null, noFrame: "larger", waistAtBust: null });
-    expect(fitOf(even, { bustGirth: 640, waistGirth: 500 }).hers).toMatchObject({ frame: null, noFrame: "smaller", waistAtBust: null });
+    expect(fitOf(even, { bustGirth: 1400, waistGirth: 1300 }).hers).toMatchObject({
+      frame: null,
+      noFrame: "larger",
+      waistAtBust: null,
+    });
+    expect(fitOf(even, { bustGirth: 640, waistGirth: 500 }).hers).toMatchObject({
+      frame: null,
+      noFrame: "smaller",
+      waistAtBust: null,
+    });
   });
 
   it("goes by her own frame where she chose one", () => {
@@ -263,7 +325,12 @@ describe("a wearer beside the chart", () => {
   it("takes the chart's word where two sizes share a waist or a hip", () => {
     const shared = { ...even, sizes: [size("1", 840, 660, 900), size("2", 880, 700, 940), size("3", 920, 700, 980)] };
     // Past the last waist the line has nothing more to say than the hip of the last size that grew.
-    expect(fitOf(shared, { bustGirth: 900, waistGirth: 700, hipGirth: 940 }).hers).toMatchObject({ waistAtBust: { off: 0 }, hipAtWaist: { off: 0 } });
-    expect(fitOf(shared, { bustGirth: 900, waistGirth: 760, hipGirth: 985 }).hers).toMatchObject({ hipAtWaist: { off: 5 } });
+    expect(fitOf(shared, { bustGirth: 900, waistGirth: 700, hipGirth: 940 }).hers).toMatchObject({
+      waistAtBust: { off: 0 },
+      hipAtWaist: { off: 0 },
+    });
+    expect(fitOf(shared, { bustGirth: 900, waistGirth: 760, hipGirth: 985 }).hers).toMatchObject({
+      hipAtWaist: { off: 5 },
+    });
   });
 });

@@ -13,32 +13,59 @@ import { bodyOf, tapesOf } from "../../../src/core/measures/tape";
 import { LIMITS } from "../../../src/core/plan/limits";
 import { must } from "../../../src/core/result";
 import { anyAmount } from "../../support/amounts";
-import { asMeasured, byBustLine, byEstimates, byModel, errorsOf, GIVEN_SETS, type GivenSet } from "../../support/estimateTally";
+import {
+  asMeasured,
+  byBustLine,
+  byEstimates,
+  byModel,
+  errorsOf,
+  GIVEN_SETS,
+  type GivenSet,
+} from "../../support/estimateTally";
 import { heldBack1988, women2012 } from "../../support/surveys";
 
 const body = (measures: Measures) => bodyOf(tapesOf(measures));
 const held = asMeasured(heldBack1988);
 const modelErrors = (given: GivenSet) => errorsOf(held, given, byModel(SURVEYED_BODIES));
-const [byBust, byGirths, byFour, byOthers] = [GIVEN_SETS.bust, GIVEN_SETS.girths, GIVEN_SETS.girthsAndHeight, GIVEN_SETS.others].map(modelErrors);
+const [byBust, byGirths, byFour, byOthers] = [
+  GIVEN_SETS.bust,
+  GIVEN_SETS.girths,
+  GIVEN_SETS.girthsAndHeight,
+  GIVEN_SETS.others,
+].map(modelErrors);
 const line = errorsOf(held, GIVEN_SETS.bust, byBustLine());
 
-const LENGTHS: readonly MeasureName[] = ["bustPointWidth", "sideNeckToBustPoint", "backWaistLength", "frontWaistLength", "neckBaseGirth", "shoulderLength", "acrossBack"];
+const LENGTHS: readonly MeasureName[] = [
+  "bustPointWidth",
+  "sideNeckToBustPoint",
+  "backWaistLength",
+  "frontWaistLength",
+  "neckBaseGirth",
+  "shoulderLength",
+  "acrossBack",
+];
 const CHESTS: readonly MeasureName[] = ["upperChestGirth", "underBustGirth"];
 
 describe("the women held back from the fit", () => {
-  it.each([...CHESTS, ...LENGTHS, "height" as const])("given bust, waist and hip, nine in ten have the %s told, give or take five in a hundred", (name) => {
-    const errors = must(byGirths?.get(name), name);
-    expect(errors.women).toBe(552);
-    // Of 552 women with nine in ten told rightly, 1.3 in a hundred is one standard deviation.
-    expect(errors.covered).toBeGreaterThan(0.85);
-    expect(errors.covered).toBeLessThan(0.95);
-  });
+  it.each([...CHESTS, ...LENGTHS, "height" as const])(
+    "given bust, waist and hip, nine in ten have the %s told, give or take five in a hundred",
+    (name) => {
+      const errors = must(byGirths?.get(name), name);
+      expect(errors.women).toBe(552);
+      // Of 552 women with nine in ten told rightly, 1.3 in a hundred is one standard deviation.
+      expect(errors.covered).toBeGreaterThan(0.85);
+      expect(errors.covered).toBeLessThan(0.95);
+    },
+  );
 
-  it.each(MEASURE_NAMES.filter((name) => name !== "acrossFront"))("given all others, nine in ten have the %s told, give or take five in a hundred", (name) => {
-    const { covered } = must(byOthers?.get(name), name);
-    expect(covered).toBeGreaterThan(0.85);
-    expect(covered).toBeLessThan(0.95);
-  });
+  it.each(MEASURE_NAMES.filter((name) => name !== "acrossFront"))(
+    "given all others, nine in ten have the %s told, give or take five in a hundred",
+    (name) => {
+      const { covered } = must(byOthers?.get(name), name);
+      expect(covered).toBeGreaterThan(0.85);
+      expect(covered).toBeLessThan(0.95);
+    },
+  );
 
   // A little above what was measured when the model was made: it may not get worse unseen.
   it.each([
@@ -51,32 +78,44 @@ describe("the women held back from the fit", () => {
     ["neckBaseGirth", 10],
     ["shoulderLength", 8.4],
     ["acrossBack", 17.7],
-  ] as const)("given bust, waist, hip and height, the %s is out by less than %s mm on average, and to either side alike", (name, most) => {
-    const { mean, bias } = must(byFour?.get(name), name);
-    expect(mean).toBeLessThan(most);
-    // What is left on one side is small against what is out.
-    expect(Math.abs(bias)).toBeLessThan(0.2 * mean);
-  });
+  ] as const)(
+    "given bust, waist, hip and height, the %s is out by less than %s mm on average, and to either side alike",
+    (name, most) => {
+      const { mean, bias } = must(byFour?.get(name), name);
+      expect(mean).toBeLessThan(most);
+      // What is left on one side is small against what is out.
+      expect(Math.abs(bias)).toBeLessThan(0.2 * mean);
+    },
+  );
 
-  it.each([...CHESTS, ...LENGTHS, "waistGirth" as const, "hipGirth" as const, "height" as const])("the %s is told as well from the bust alone as by a straight line of its own", (name) => {
-    expect(must(byBust?.get(name), name).mean).toBeLessThan(must(line.get(name), name).mean + 0.3);
-  });
+  it.each([...CHESTS, ...LENGTHS, "waistGirth" as const, "hipGirth" as const, "height" as const])(
+    "the %s is told as well from the bust alone as by a straight line of its own",
+    (name) => {
+      expect(must(byBust?.get(name), name).mean).toBeLessThan(must(line.get(name), name).mean + 0.3);
+    },
+  );
 
-  it.each(["upperChestGirth", "underBustGirth", "backWaistLength", "frontWaistLength", "neckBaseGirth"] as const)("waist, hip and height help with the %s, and all the rest more", (name) => {
-    const [one, four, all] = [byBust, byFour, byOthers].map((errors) => must(errors?.get(name), name).mean);
-    expect(must(four, "four")).toBeLessThan(0.95 * must(one, "one"));
-    expect(must(all, "all")).toBeLessThan(0.98 * must(four, "four"));
-  });
+  it.each(["upperChestGirth", "underBustGirth", "backWaistLength", "frontWaistLength", "neckBaseGirth"] as const)(
+    "waist, hip and height help with the %s, and all the rest more",
+    (name) => {
+      const [one, four, all] = [byBust, byFour, byOthers].map((errors) => must(errors?.get(name), name).mean);
+      expect(must(four, "four")).toBeLessThan(0.95 * must(one, "one"));
+      expect(must(all, "all")).toBeLessThan(0.98 * must(four, "four"));
+    },
+  );
 });
 
 describe("the women of 2012", () => {
   const older = asMeasured(women2012.filter(({ age }) => age > 39));
 
-  it.each(["hipGirth", "neckBaseGirth", "shoulderLength", "acrossBack"] as const)("over 39, given bust and height, have the %s told by the bridged and widened range nine times in ten or nearly", (name) => {
-    const errors = must(errorsOf(older, ["bustGirth", "height"], byEstimates(true, true)).get(name), name);
-    expect(errors.women).toBe(306);
-    expect(errors.covered).toBeGreaterThan(0.87);
-  });
+  it.each(["hipGirth", "neckBaseGirth", "shoulderLength", "acrossBack"] as const)(
+    "over 39, given bust and height, have the %s told by the bridged and widened range nine times in ten or nearly",
+    (name) => {
+      const errors = must(errorsOf(older, ["bustGirth", "height"], byEstimates(true, true)).get(name), name);
+      expect(errors.women).toBe(306);
+      expect(errors.covered).toBeGreaterThan(0.87);
+    },
+  );
 
   it("would not have their hips told without the bridge", () => {
     const raw = errorsOf(asMeasured(women2012), ["bustGirth", "height"], byModel(SURVEYED_BODIES));
@@ -84,15 +123,20 @@ describe("the women of 2012", () => {
   });
 });
 
-const MIDDLE: Measures = Object.fromEntries(TAPED_BODIES.measures.map((name, at) => [name, Math.exp(must(TAPED_BODIES.middle[at], name))]));
-const middleOf = (...names: readonly MeasureName[]): Measures => Object.fromEntries(names.map((name) => [name, must(MIDDLE[name], name)]));
+const MIDDLE: Measures = Object.fromEntries(
+  TAPED_BODIES.measures.map((name, at) => [name, Math.exp(must(TAPED_BODIES.middle[at], name))]),
+);
+const middleOf = (...names: readonly MeasureName[]): Measures =>
+  Object.fromEntries(names.map((name) => [name, must(MIDDLE[name], name)]));
 const widthOf = ({ least, most }: { readonly least: number; readonly most: number }): number => Math.log(most / least);
 
 /** Some of the measures, each as one draws it. */
 const someOf = (draw: (name: MeasureName) => fc.Arbitrary<number>): fc.Arbitrary<Measures> =>
   fc
     .record(Object.fromEntries(MEASURE_NAMES.map((name) => [name, fc.option(draw(name), { nil: undefined })])))
-    .map((measures): Measures => Object.fromEntries(Object.entries(measures).filter(([, value]) => value !== undefined)));
+    .map((measures): Measures =>
+      Object.fromEntries(Object.entries(measures).filter(([, value]) => value !== undefined)),
+    );
 
 /** Bodies of which no measure is unusual by itself, however oddly they go together. */
 const usual = someOf((name) => anyAmount(MEASURE_RANGES[name].usualLeast, MEASURE_RANGES[name].usualMost));
@@ -111,7 +155,9 @@ describe("estimatesOf", () => {
       fc.property(storable, anyAge, (measures, age) => {
         const names = Object.keys(measures);
         const estimates = estimatesOf(body(measures), age);
-        expect(Object.keys(estimates)).toEqual(names.length === 0 ? [] : MEASURE_NAMES.filter((name) => !names.includes(name)));
+        expect(Object.keys(estimates)).toEqual(
+          names.length === 0 ? [] : MEASURE_NAMES.filter((name) => !names.includes(name)),
+        );
         for (const { value, least, most } of Object.values(estimates)) {
           expect([value, least, most].every(Number.isFinite)).toBe(true);
           expect(least).toBeLessThanOrEqual(value);
@@ -147,20 +193,34 @@ describe("estimatesOf", () => {
   });
 
   it("is surer with every measure more, for a body in the middle", () => {
-    const order: readonly MeasureName[] = ["bustGirth", "waistGirth", "hipGirth", "height", "upperChestGirth", "neckBaseGirth", "backWaistLength", "acrossBack"];
-    const widths = order.map((_, at) => widthOf(must(estimatesOf(body(middleOf(...order.slice(0, at + 1)))).underBustGirth, "under-bust")));
+    const order: readonly MeasureName[] = [
+      "bustGirth",
+      "waistGirth",
+      "hipGirth",
+      "height",
+      "upperChestGirth",
+      "neckBaseGirth",
+      "backWaistLength",
+      "acrossBack",
+    ];
+    const widths = order.map((_, at) =>
+      widthOf(must(estimatesOf(body(middleOf(...order.slice(0, at + 1)))).underBustGirth, "under-bust")),
+    );
     expect(widths).toEqual(widths.toSorted((a, b) => b - a));
     expect(new Set(widths).size).toBe(order.length);
   });
 
   it("is surer of a measure taken twice alike, and less where the readings are far apart", () => {
-    const from = (readings: readonly number[]): number => widthOf(must(estimatesOf(bodyOf([{ readings: { bustGirth: readings } }])).upperChestGirth, "upper chest"));
+    const from = (readings: readonly number[]): number =>
+      widthOf(must(estimatesOf(bodyOf([{ readings: { bustGirth: readings } }])).upperChestGirth, "upper chest"));
     expect(from([920, 920])).toBeLessThan(from([920]));
     expect(from([870, 970])).toBeGreaterThan(from([920, 920]));
   });
 
   it("puts a body in the middle in the middle", () => {
-    for (const { value, least, most } of Object.values(estimatesOf(body(middleOf("bustGirth", "waistGirth", "hipGirth"))))) {
+    for (const { value, least, most } of Object.values(
+      estimatesOf(body(middleOf("bustGirth", "waistGirth", "hipGirth"))),
+    )) {
       expect(least).toBeLessThan(value);
       expect(most).toBeGreaterThan(value);
     }
@@ -171,7 +231,9 @@ describe("estimatesOf", () => {
   });
 
   it("says where each figure comes from", () => {
-    const from = Object.fromEntries(Object.entries(estimatesOf(body(middleOf("bustGirth")))).map(([name, estimate]) => [name, estimate.from]));
+    const from = Object.fromEntries(
+      Object.entries(estimatesOf(body(middleOf("bustGirth")))).map(([name, estimate]) => [name, estimate.from]),
+    );
     // Shifted where the survey's tape ran elsewhere or its women differ; across front is by the block's proportion.
     expect(from).toEqual({
       upperChestGirth: "bridged",
@@ -198,9 +260,18 @@ describe("a body that the survey does not speak for", () => {
     expect(standingOf(far)).toMatchObject({ state: "outside", why: ["measures"] });
     // The trade's proportions are all to the bust, and age alone brings none of them in.
     expect(standingOf(far)?.besideTrade).toBe(true);
-    expect(standingOf(body(middleOf("bustGirth", "hipGirth")), 70)).toMatchObject({ state: "outside", besideTrade: false });
+    expect(standingOf(body(middleOf("bustGirth", "hipGirth")), 70)).toMatchObject({
+      state: "outside",
+      besideTrade: false,
+    });
     expect(must(standingOf(far), "standing").widened).toBeGreaterThan(1.2);
-    expect(standingOf(body(middleOf("bustGirth", "hipGirth")))).toEqual({ furtherOut: 1, state: "within", why: [], widened: 1, besideTrade: false });
+    expect(standingOf(body(middleOf("bustGirth", "hipGirth")))).toEqual({
+      furtherOut: 1,
+      state: "within",
+      why: [],
+      widened: 1,
+      besideTrade: false,
+    });
   });
 
   // The trade's proportions (common practice, no source): waist 180 mm under the bust, under-bust 140, upper chest 50.
@@ -208,14 +279,17 @@ describe("a body that the survey does not speak for", () => {
     ["waistGirth", 1220],
     ["underBustGirth", 1260],
     ["upperChestGirth", 1350],
-  ] as const)("has its %s told midway between the survey and the trade's proportion %s, and as widely as both", (name, trade) => {
-    const estimate = must(estimatesOf(far)[name], name);
-    const survey = rangeOf(conditionOn(TAPED_BODIES, knownOf(far)).of(name));
-    expect(estimate.from).toBe("proportion");
-    expect(estimate.value).toBeCloseTo((survey.value + trade) / 2, 6);
-    expect(estimate.least).toBeLessThanOrEqual(survey.least);
-    expect(estimate.most).toBeGreaterThanOrEqual(survey.most);
-  });
+  ] as const)(
+    "has its %s told midway between the survey and the trade's proportion %s, and as widely as both",
+    (name, trade) => {
+      const estimate = must(estimatesOf(far)[name], name);
+      const survey = rangeOf(conditionOn(TAPED_BODIES, knownOf(far)).of(name));
+      expect(estimate.from).toBe("proportion");
+      expect(estimate.value).toBeCloseTo((survey.value + trade) / 2, 6);
+      expect(estimate.least).toBeLessThanOrEqual(survey.least);
+      expect(estimate.most).toBeGreaterThanOrEqual(survey.most);
+    },
+  );
 
   it("has its height, for which the trade has no proportion, told by the survey all the same", () => {
     expect(estimatesOf(far).height?.from).toBe("survey");

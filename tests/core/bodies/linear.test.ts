@@ -9,10 +9,12 @@ import { anyAmount } from "../../support/amounts";
 
 /** B Bᵀ and some of the unit matrix: symmetric and positive definite. */
 const anyPositive = fc.integer({ min: 1, max: 9 }).chain((size) =>
-  fc.array(fc.array(anyAmount(-3, 3), { minLength: size, maxLength: size }), { minLength: size, maxLength: size }).map((rows) => {
-    const b = new Matrix(rows);
-    return b.mmul(b.transpose()).add(Matrix.eye(size).mul(0.1)).to2DArray();
-  }),
+  fc
+    .array(fc.array(anyAmount(-3, 3), { minLength: size, maxLength: size }), { minLength: size, maxLength: size })
+    .map((rows) => {
+      const b = new Matrix(rows);
+      return b.mmul(b.transpose()).add(Matrix.eye(size).mul(0.1)).to2DArray();
+    }),
 );
 
 const largestOff = (ours: readonly (readonly number[])[], theirs: Matrix): number =>
@@ -22,7 +24,9 @@ describe("cholesky", () => {
   it("factors as the library does", () => {
     fc.assert(
       fc.property(anyPositive, (matrix) => {
-        expect(largestOff(cholesky(matrix), new CholeskyDecomposition(new Matrix(matrix)).lowerTriangularMatrix)).toBeLessThan(1e-9);
+        expect(
+          largestOff(cholesky(matrix), new CholeskyDecomposition(new Matrix(matrix)).lowerTriangularMatrix),
+        ).toBeLessThan(1e-9);
       }),
     );
   });
@@ -37,7 +41,12 @@ describe("cholesky", () => {
   });
 
   it("refuses what is not positive definite", () => {
-    expect(() => cholesky([[1, 2], [2, 1]])).toThrow(CoreBug);
+    expect(() =>
+      cholesky([
+        [1, 2],
+        [2, 1],
+      ]),
+    ).toThrow(CoreBug);
   });
 });
 
@@ -47,16 +56,31 @@ describe("solveLower", () => {
       fc.property(anyPositive, (matrix) => {
         const right = matrix.map((_, at) => at - 1.5);
         const lower = cholesky(matrix);
-        const theirs = solve(new CholeskyDecomposition(new Matrix(matrix)).lowerTriangularMatrix, Matrix.columnVector(right));
+        const theirs = solve(
+          new CholeskyDecomposition(new Matrix(matrix)).lowerTriangularMatrix,
+          Matrix.columnVector(right),
+        );
         const size = 1 + Math.max(...theirs.to1DArray().map(Math.abs));
-        expect(largestOff(solveLower(lower, right).map((value) => [value]), theirs) / size).toBeLessThan(1e-8);
+        expect(
+          largestOff(
+            solveLower(lower, right).map((value) => [value]),
+            theirs,
+          ) / size,
+        ).toBeLessThan(1e-8);
       }),
     );
   });
 });
 
 it("takes parts and products by hand", () => {
-  const matrix = [[1, 2, 3], [4, 5, 6], [7, 8, 9]];
-  expect(partOf(matrix, [2, 0], [1, 1])).toEqual([[8, 8], [2, 2]]);
+  const matrix = [
+    [1, 2, 3],
+    [4, 5, 6],
+    [7, 8, 9],
+  ];
+  expect(partOf(matrix, [2, 0], [1, 1])).toEqual([
+    [8, 8],
+    [2, 2],
+  ]);
   expect(dot([1, 2, 3], [4, -5, 6])).toBe(12);
 });

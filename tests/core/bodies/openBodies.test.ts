@@ -17,8 +17,13 @@ const VARIANCE = 0.0002;
 const PLAIN = MEASURE_NAMES.filter((name) => !["bustGirth", "waistGirth", "hipGirth"].includes(name));
 
 const anyRead: fc.Arbitrary<readonly Known[]> = fc
-  .tuple(fc.subarray(PLAIN, { minLength: 2 }), fc.array(anyAmount(-0.25, 0.25), { minLength: PLAIN.length, maxLength: PLAIN.length }))
-  .map(([names, offs]) => names.map((measure, at) => ({ measure, log: middleOf(measure) + must(offs[at], "off"), variance: VARIANCE })));
+  .tuple(
+    fc.subarray(PLAIN, { minLength: 2 }),
+    fc.array(anyAmount(-0.25, 0.25), { minLength: PLAIN.length, maxLength: PLAIN.length }),
+  )
+  .map(([names, offs]) =>
+    names.map((measure, at) => ({ measure, log: middleOf(measure) + must(offs[at], "off"), variance: VARIANCE })),
+  );
 
 describe("readingOf", () => {
   it("foretells each reading as conditioning on the others does, with the tape's own error added", () => {
@@ -26,7 +31,10 @@ describe("readingOf", () => {
       fc.property(anyRead, (read) => {
         const { foretold } = readingOf(read);
         for (const [at, known] of read.entries()) {
-          const others = conditionOn(OPEN_BODIES, read.filter((one) => one !== known));
+          const others = conditionOn(
+            OPEN_BODIES,
+            read.filter((one) => one !== known),
+          );
           const { middle, scale, freedom } = others.of(known.measure);
           const ours = must(foretold[at], "foretold");
           const widening = (OPEN_BODIES.freedom + others.distance) / (OPEN_BODIES.freedom + others.known);
@@ -46,7 +54,10 @@ describe("readingOf", () => {
         const reading = readingOf(read);
         const foretold = must(reading.foretold[at], "foretold");
         const [before, after] = [must(reading.logs[at], "log"), must(reading.logs[at], "log") + off];
-        expect(reading.gainOf(new Map([[at, after]]))).toBeCloseTo(logDensity(after, foretold) - logDensity(before, foretold), 7);
+        expect(reading.gainOf(new Map([[at, after]]))).toBeCloseTo(
+          logDensity(after, foretold) - logDensity(before, foretold),
+          7,
+        );
       }),
       { numRuns: 100 },
     );
@@ -57,18 +68,29 @@ describe("readingOf", () => {
       { measure: "bustGirth", log: Math.log(1150), variance: 0 },
       { measure: "height", log: Math.log(1580), variance: 0 },
     ];
-    for (const name of MEASURE_NAMES) expect(conditionOn(OPEN_BODIES, given).of(name).middle).toBeCloseTo(conditionOn(TAPED_BODIES, given).of(name).middle, 9);
+    for (const name of MEASURE_NAMES)
+      expect(conditionOn(OPEN_BODIES, given).of(name).middle).toBeCloseTo(
+        conditionOn(TAPED_BODIES, given).of(name).middle,
+        9,
+      );
   });
 
-  it.each(["bustGirth", "waistGirth", "hipGirth"] as const)("is less sure of a %s above what the rest foretell than of one as far below", (name) => {
-    const rest: readonly Known[] = [{ measure: "underBustGirth", log: middleOf("underBustGirth"), variance: VARIANCE }];
-    const scaleAt = (off: number): number => foretell({ measure: name, log: middleOf(name) + off, variance: VARIANCE }, rest).scale;
-    expect(scaleAt(0.05)).toBeGreaterThan(1.1 * scaleAt(-0.05));
-  });
+  it.each(["bustGirth", "waistGirth", "hipGirth"] as const)(
+    "is less sure of a %s above what the rest foretell than of one as far below",
+    (name) => {
+      const rest: readonly Known[] = [
+        { measure: "underBustGirth", log: middleOf("underBustGirth"), variance: VARIANCE },
+      ];
+      const scaleAt = (off: number): number =>
+        foretell({ measure: name, log: middleOf(name) + off, variance: VARIANCE }, rest).scale;
+      expect(scaleAt(0.05)).toBeGreaterThan(1.1 * scaleAt(-0.05));
+    },
+  );
 
   it("is less sure by age, where few or none of that age were measured", () => {
     const rest: readonly Known[] = [{ measure: "bustGirth", log: middleOf("bustGirth"), variance: 0 }];
-    const scaleAt = (age?: number): number => foretell({ measure: "backWaistLength", log: middleOf("backWaistLength"), variance: 0 }, rest, age).scale;
+    const scaleAt = (age?: number): number =>
+      foretell({ measure: "backWaistLength", log: middleOf("backWaistLength"), variance: 0 }, rest, age).scale;
     expect(scaleAt(30)).toBe(scaleAt());
     expect(scaleAt(45) / scaleAt()).toBeCloseTo(1.15, 9);
     expect(scaleAt(70) / scaleAt()).toBeCloseTo(1.3, 9);

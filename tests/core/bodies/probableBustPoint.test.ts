@@ -43,11 +43,18 @@ describe("probableBustPoint", () => {
   });
 
   it("holds the true bust point of most held-back women, from bust, waist and hip alone", () => {
-    const held = heldBack1988.filter(({ measures: { bustGirth = 0, waistGirth = 0, hipGirth = 0, bustPointWidth = 0, sideNeckToBustPoint = 0 } }) => {
-      const spot = probableBustPoint(neck, body({ bustGirth, waistGirth, hipGirth }));
-      const own = fromSideNeck(neck, bustPointWidth, sideNeckToBustPoint);
-      return spot !== null && own !== null && Math.abs(own.x - spot.centre.x) <= spot.across && Math.abs(own.y - spot.centre.y) <= spot.down;
-    });
+    const held = heldBack1988.filter(
+      ({ measures: { bustGirth = 0, waistGirth = 0, hipGirth = 0, bustPointWidth = 0, sideNeckToBustPoint = 0 } }) => {
+        const spot = probableBustPoint(neck, body({ bustGirth, waistGirth, hipGirth }));
+        const own = fromSideNeck(neck, bustPointWidth, sideNeckToBustPoint);
+        return (
+          spot !== null &&
+          own !== null &&
+          Math.abs(own.x - spot.centre.x) <= spot.across &&
+          Math.abs(own.y - spot.centre.y) <= spot.down
+        );
+      },
+    );
     // Nine of ten each way is about eight of ten both ways.
     expect(held.length / heldBack1988.length).toBeGreaterThan(0.78);
     expect(held.length / heldBack1988.length).toBeLessThan(0.93);

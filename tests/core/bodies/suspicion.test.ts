@@ -12,7 +12,14 @@ import { MEASURE_RANGES } from "../../../src/core/measures/registry";
 import { bodyOf, tapesOf } from "../../../src/core/measures/tape";
 import { must } from "../../../src/core/result";
 import { anyAmount } from "../../support/amounts";
-import { askedInVain, PLANTED, seenOf, SIX_MEASURES, THIRTEEN_MEASURES, type Planted } from "../../support/plantedSlips";
+import {
+  askedInVain,
+  PLANTED,
+  seenOf,
+  SIX_MEASURES,
+  THIRTEEN_MEASURES,
+  type Planted,
+} from "../../support/plantedSlips";
 import { heldBack1988, women1988 } from "../../support/surveys";
 import { bodyWith, tapedWomen } from "../../support/tapedWomen";
 
@@ -21,11 +28,29 @@ type Values = Readonly<Partial<Record<MeasureName, number>>>;
 const FIVE_GIRTHS = SIX_MEASURES.filter((name) => name !== "backWaistLength");
 
 /** An invented body in the middle of the sizes. */
-const BODY: Values = { bustGirth: 864, upperChestGirth: 820, underBustGirth: 740, waistGirth: 680, hipGirth: 940, backWaistLength: 400 };
-const ALL_OF_HER: Values = { ...BODY, height: 1640, bustPointWidth: 185, sideNeckToBustPoint: 268, frontWaistLength: 425, neckBaseGirth: 355, shoulderLength: 128, acrossBack: 345, acrossFront: 325 };
+const BODY: Values = {
+  bustGirth: 864,
+  upperChestGirth: 820,
+  underBustGirth: 740,
+  waistGirth: 680,
+  hipGirth: 940,
+  backWaistLength: 400,
+};
+const ALL_OF_HER: Values = {
+  ...BODY,
+  height: 1640,
+  bustPointWidth: 185,
+  sideNeckToBustPoint: 268,
+  frontWaistLength: 425,
+  neckBaseGirth: 355,
+  shoulderLength: 128,
+  acrossBack: 345,
+  acrossFront: 325,
+};
 
 const doubted = (values: Values, age?: number) => suspicionsOf(bodyWith(values), age);
-const said = (values: Values) => doubted(values).map(({ measure, slip }) => (slip === null ? [measure] : [measure, slip.kind, slip.meant]));
+const said = (values: Values) =>
+  doubted(values).map(({ measure, slip }) => (slip === null ? [measure] : [measure, slip.kind, slip.meant]));
 
 describe("women whose measures are right", () => {
   const women = tapedWomen(heldBack1988);
@@ -57,7 +82,8 @@ describe("women whose measures are right", () => {
 
 describe("planted slips, six measures given", () => {
   const women = tapedWomen(heldBack1988);
-  const plantedAs = (kind: Planted["kind"], how?: string): readonly Planted[] => PLANTED.filter((one) => one.kind === kind && (how === undefined || one.how === how));
+  const plantedAs = (kind: Planted["kind"], how?: string): readonly Planted[] =>
+    PLANTED.filter((one) => one.kind === kind && (how === undefined || one.how === how));
 
   /** Least shares caught and named at any measure the kind can happen to. */
   it.each([
@@ -83,7 +109,9 @@ describe("planted slips, six measures given", () => {
     ["underBustGirth", "too little", 0.7],
     ["backWaistLength", "too little", 0.5],
   ] as const)("ten out at %s, %s: caught in %s at least", (name, how, caught) => {
-    const seen = plantedAs("tenOut", how).flatMap((planted) => (planted.at[0] === name ? [seenOf(planted, women, SIX_MEASURES)] : []));
+    const seen = plantedAs("tenOut", how).flatMap((planted) =>
+      planted.at[0] === name ? [seenOf(planted, women, SIX_MEASURES)] : [],
+    );
     expect(seen).toHaveLength(1);
     expect(seen[0]?.caught).toBeGreaterThan(caught);
   });
@@ -95,7 +123,9 @@ describe("planted slips, six measures given", () => {
     ["upperChestGirth", "underBustGirth", 0.87, 0.83],
     ["waistGirth", "hipGirth", 0.98, 0.98],
   ] as const)("%s and %s swapped: both caught in %s, named in %s at least", (one, other, caught, named) => {
-    const seen = plantedAs("swapped").flatMap((planted) => (planted.at[0] === one && planted.at[1] === other ? [seenOf(planted, women, SIX_MEASURES)] : []));
+    const seen = plantedAs("swapped").flatMap((planted) =>
+      planted.at[0] === one && planted.at[1] === other ? [seenOf(planted, women, SIX_MEASURES)] : [],
+    );
     expect(seen).toHaveLength(1);
     expect(seen[0]?.caught).toBeGreaterThan(caught);
     expect(seen[0]?.named).toBeGreaterThan(named);
@@ -114,7 +144,9 @@ describe("planted slips in the lengths, all measures given", () => {
     ["sideNeckToBustPoint", "frontWaistLength", 0.98],
     ["backWaistLength", "frontWaistLength", 0.24],
   ] as const)("%s and %s swapped: both caught in %s at least", (one, other, caught) => {
-    const seen = PLANTED.flatMap((planted) => (planted.at[0] === one && planted.at[1] === other ? [seenOf(planted, women, MEASURE_NAMES)] : []));
+    const seen = PLANTED.flatMap((planted) =>
+      planted.at[0] === one && planted.at[1] === other ? [seenOf(planted, women, MEASURE_NAMES)] : [],
+    );
     expect(seen).toHaveLength(1);
     expect(seen[0]?.caught).toBeGreaterThan(caught);
   });
@@ -133,17 +165,50 @@ describe("one body", () => {
     ["69 for 96", { hipGirth: 690 }, [["hipGirth", "digitsSwapped", 960]]],
     ["74 cm as inches", { underBustGirth: 1879.6 }, [["underBustGirth", "centimetresAsInches", 740]]],
     ["68.4 for 86.4", { bustGirth: 684 }, [["bustGirth", "digitsSwapped", 864]]],
-    ["bust and upper chest swapped", { bustGirth: 820, upperChestGirth: 864 }, [["bustGirth", "swapped", 864], ["upperChestGirth", "swapped", 820]]],
-    ["bust and under-bust swapped", { bustGirth: 740, underBustGirth: 864 }, [["bustGirth", "swapped", 864], ["underBustGirth", "swapped", 740]]],
-    ["waist and hip swapped", { waistGirth: 940, hipGirth: 680 }, [["waistGirth", "swapped", 680], ["hipGirth", "swapped", 940]]],
+    [
+      "bust and upper chest swapped",
+      { bustGirth: 820, upperChestGirth: 864 },
+      [
+        ["bustGirth", "swapped", 864],
+        ["upperChestGirth", "swapped", 820],
+      ],
+    ],
+    [
+      "bust and under-bust swapped",
+      { bustGirth: 740, underBustGirth: 864 },
+      [
+        ["bustGirth", "swapped", 864],
+        ["underBustGirth", "swapped", 740],
+      ],
+    ],
+    [
+      "waist and hip swapped",
+      { waistGirth: 940, hipGirth: 680 },
+      [
+        ["waistGirth", "swapped", 680],
+        ["hipGirth", "swapped", 940],
+      ],
+    ],
   ] as const)("%s", (_, wrong: Values, expected) => {
     expect(said({ ...BODY, ...wrong })).toEqual(expected);
   });
 
   describe("by a tape marked in inches", () => {
     /** 34, 32 1/4, 29, 27, 37 and 15 3/4 in. */
-    const INCHES: Values = { bustGirth: 863.6, upperChestGirth: 819.1, underBustGirth: 736.6, waistGirth: 685.8, hipGirth: 939.8, backWaistLength: 400 };
-    const saidInInches = (wrong: Values) => suspicionsOf(bodyWith({ ...INCHES, ...wrong }), undefined, "in").map(({ measure, slip }) => [measure, slip?.kind, slip?.meant]);
+    const INCHES: Values = {
+      bustGirth: 863.6,
+      upperChestGirth: 819.1,
+      underBustGirth: 736.6,
+      waistGirth: 685.8,
+      hipGirth: 939.8,
+      backWaistLength: 400,
+    };
+    const saidInInches = (wrong: Values) =>
+      suspicionsOf(bodyWith({ ...INCHES, ...wrong }), undefined, "in").map(({ measure, slip }) => [
+        measure,
+        slip?.kind,
+        slip?.meant,
+      ]);
 
     it("is not doubted as it is", () => {
       expect(saidInInches({})).toEqual([]);
@@ -170,14 +235,19 @@ describe("one body", () => {
 
     it("is as seldom doubted in vain", () => {
       const women = tapedWomen(heldBack1988);
-      const asked = women.filter(({ values, age }) => suspicionsOf(bodyWith(values, SIX_MEASURES), age, "in").length > 0);
+      const asked = women.filter(
+        ({ values, age }) => suspicionsOf(bodyWith(values, SIX_MEASURES), age, "in").length > 0,
+      );
       expect(asked.length / women.length).toBeLessThanOrEqual(0.015);
     });
   });
 
   it("has no slip named where the readings themselves do not agree", () => {
     // The mean of 34.5 and 37.5 is 36, half of 72; nobody wrote down 36.
-    const [found, ...others] = suspicionsOf({ ...bodyWith(BODY), ...bodyOf([{ readings: { underBustGirth: [345, 375] } }]) });
+    const [found, ...others] = suspicionsOf({
+      ...bodyWith(BODY),
+      ...bodyOf([{ readings: { underBustGirth: [345, 375] } }]),
+    });
     expect(others).toEqual([]);
     expect(found).toMatchObject({ measure: "underBustGirth", value: 360, slip: null, takenAgain: false });
   });
@@ -194,7 +264,11 @@ describe("one body", () => {
   });
 
   it("two wrong at once are both found, and nothing else", () => {
-    expect(doubted({ ...BODY, bustGirth: 340, hipGirth: 1470 }).map(({ measure }) => measure).toSorted()).toEqual(["bustGirth", "hipGirth"]);
+    expect(
+      doubted({ ...BODY, bustGirth: 340, hipGirth: 1470 })
+        .map(({ measure }) => measure)
+        .toSorted(),
+    ).toEqual(["bustGirth", "hipGirth"]);
   });
 
   it("one measure alone is held against its own range of bodies", () => {
@@ -213,15 +287,65 @@ describe("one body", () => {
 
 /** All invented: many kinds of body, none of which a tape slipped on. */
 describe("bodies unlike soldiers", () => {
-  const FULLER: Values = { bustGirth: 960, upperChestGirth: 890, underBustGirth: 820, waistGirth: 790, hipGirth: 1020, height: 1640, bustPointWidth: 200, sideNeckToBustPoint: 290, backWaistLength: 405, frontWaistLength: 450, neckBaseGirth: 380, shoulderLength: 125, acrossBack: 360, acrossFront: 340 };
+  const FULLER: Values = {
+    bustGirth: 960,
+    upperChestGirth: 890,
+    underBustGirth: 820,
+    waistGirth: 790,
+    hipGirth: 1020,
+    height: 1640,
+    bustPointWidth: 200,
+    sideNeckToBustPoint: 290,
+    backWaistLength: 405,
+    frontWaistLength: 450,
+    neckBaseGirth: 380,
+    shoulderLength: 125,
+    acrossBack: 360,
+    acrossFront: 340,
+  };
 
   it.each<readonly [string, Values]>([
     ["large", { bustGirth: 1300, waistGirth: 1250, hipGirth: 1400 }],
-    ["large, with lengths", { bustGirth: 1300, upperChestGirth: 1200, underBustGirth: 1150, waistGirth: 1250, hipGirth: 1400, height: 1650, bustPointWidth: 230, sideNeckToBustPoint: 330, backWaistLength: 425, frontWaistLength: 495, neckBaseGirth: 420, shoulderLength: 130, acrossBack: 410, acrossFront: 390 }],
-    ["larger", { bustGirth: 1500, upperChestGirth: 1350, underBustGirth: 1300, waistGirth: 1450, hipGirth: 1600, height: 1620 }],
+    [
+      "large, with lengths",
+      {
+        bustGirth: 1300,
+        upperChestGirth: 1200,
+        underBustGirth: 1150,
+        waistGirth: 1250,
+        hipGirth: 1400,
+        height: 1650,
+        bustPointWidth: 230,
+        sideNeckToBustPoint: 330,
+        backWaistLength: 425,
+        frontWaistLength: 495,
+        neckBaseGirth: 420,
+        shoulderLength: 130,
+        acrossBack: 410,
+        acrossFront: 390,
+      },
+    ],
+    [
+      "larger",
+      { bustGirth: 1500, upperChestGirth: 1350, underBustGirth: 1300, waistGirth: 1450, hipGirth: 1600, height: 1620 },
+    ],
     ["small", { bustGirth: 740, upperChestGirth: 725, underBustGirth: 650, waistGirth: 560, hipGirth: 800 }],
-    ["small-busted, upper chest as much as the bust", { bustGirth: 800, upperChestGirth: 800, underBustGirth: 730, waistGirth: 640, hipGirth: 860 }],
-    ["full-busted", { ...FULLER, bustGirth: 1080, upperChestGirth: 930, underBustGirth: 800, waistGirth: 760, frontWaistLength: 500, sideNeckToBustPoint: 330 }],
+    [
+      "small-busted, upper chest as much as the bust",
+      { bustGirth: 800, upperChestGirth: 800, underBustGirth: 730, waistGirth: 640, hipGirth: 860 },
+    ],
+    [
+      "full-busted",
+      {
+        ...FULLER,
+        bustGirth: 1080,
+        upperChestGirth: 930,
+        underBustGirth: 800,
+        waistGirth: 760,
+        frontWaistLength: 500,
+        sideNeckToBustPoint: 330,
+      },
+    ],
     ["round at the waist", { ...FULLER, waistGirth: 940 }],
     ["wide at the hip", { ...FULLER, hipGirth: 1160 }],
     ["narrow at the waist", { ...FULLER, waistGirth: 690 }],
@@ -237,7 +361,9 @@ describe("bodies unlike soldiers", () => {
 
 describe("a measure taken again", () => {
   const againOf = (readings: readonly number[]): readonly (boolean | undefined)[] =>
-    suspicionsOf({ ...bodyWith(BODY), ...bodyOf([{ readings: { underBustGirth: readings } }]) }).map(({ takenAgain }) => takenAgain);
+    suspicionsOf({ ...bodyWith(BODY), ...bodyOf([{ readings: { underBustGirth: readings } }]) }).map(
+      ({ takenAgain }) => takenAgain,
+    );
 
   it("is doubted more softly where its readings agree, to 2.77 spreads of 8 mm", () => {
     expect(againOf([370])).toEqual([false]);
@@ -248,18 +374,26 @@ describe("a measure taken again", () => {
 
 describe("the waist at the navel", () => {
   it("is so much more than the waist as the survey of 1988 has it", () => {
-    const logs = women1988.map(({ measures, waistAtNavel }) => Math.log(must(waistAtNavel, "navel") / must(measures.waistGirth, "waist")));
+    const logs = women1988.map(({ measures, waistAtNavel }) =>
+      Math.log(must(waistAtNavel, "navel") / must(measures.waistGirth, "waist")),
+    );
     const mean = logs.reduce((sum, log) => sum + log, 0) / logs.length;
     expect(NAVEL_OVER_WAIST.middle).toBeCloseTo(mean, 4);
-    expect(NAVEL_OVER_WAIST.spread).toBeCloseTo(Math.sqrt(logs.reduce((sum, log) => sum + (log - mean) ** 2, 0) / (logs.length - 1)), 4);
+    expect(NAVEL_OVER_WAIST.spread).toBeCloseTo(
+      Math.sqrt(logs.reduce((sum, log) => sum + (log - mean) ** 2, 0) / (logs.length - 1)),
+      4,
+    );
   });
 });
 
 describe("age", () => {
   it("makes doubts fewer where few or none of that age were measured", () => {
     const women = tapedWomen(heldBack1988).slice(0, 200);
-    const upperChestTenTooMuch = women.map(({ values }) => bodyWith({ ...values, upperChestGirth: values.upperChestGirth + 100 }, SIX_MEASURES));
-    const caughtAt = (age?: number): number => upperChestTenTooMuch.filter((body) => suspicionsOf(body, age).length > 0).length;
+    const upperChestTenTooMuch = women.map(({ values }) =>
+      bodyWith({ ...values, upperChestGirth: values.upperChestGirth + 100 }, SIX_MEASURES),
+    );
+    const caughtAt = (age?: number): number =>
+      upperChestTenTooMuch.filter((body) => suspicionsOf(body, age).length > 0).length;
     expect(caughtAt(45)).toBeLessThan(caughtAt());
     expect(caughtAt(70)).toBeLessThan(caughtAt(45));
     expect(caughtAt(30)).toBe(caughtAt());
@@ -298,7 +432,13 @@ describe("any values", () => {
   });
 
   it("name a misread value only where what was meant is usual for its measure", () => {
-    const MISREAD: readonly SlipKind[] = ["inchesAsCentimetres", "centimetresAsInches", "half", "tenOut", "digitsSwapped"];
+    const MISREAD: readonly SlipKind[] = [
+      "inchesAsCentimetres",
+      "centimetresAsInches",
+      "half",
+      "tenOut",
+      "digitsSwapped",
+    ];
     fc.assert(
       fc.property(anyBody, (values) => {
         for (const { measure, slip } of doubted(values)) {

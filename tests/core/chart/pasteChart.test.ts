@@ -20,11 +20,17 @@ describe("pasteChart", () => {
     ["commas and quoted decimal commas", 'Size,Bust,Waist,Hip\n8,80,"62,5",86\n10,"84,5",66,90'],
     ["single spaces", "size bust waist hip\n8 80 62,5 86\n10 84,5 66 90"],
     ["gaps", "Size    Bust   Waist  Hip\n8      80     62.5   86\n10     84.5   66     90"],
-    ["other headings in another order", "Full hip (cm)\tUK size\tWaist girth\tChest, cm\n86\t8\t62.5\t80\n90\t10\t66\t84.5"],
+    [
+      "other headings in another order",
+      "Full hip (cm)\tUK size\tWaist girth\tChest, cm\n86\t8\t62.5\t80\n90\t10\t66\t84.5",
+    ],
     ["millimetres named in the headings", "Size\tBust mm\tWaist mm\tHip mm\n8\t800\t625\t860\n10\t845\t660\t900"],
     ["units in the cells", "Size\tBust\tWaist\tHip\n8\t80 cm\t625mm\t86cm\n10\t84.5cm\t66 cm\t90 cm"],
     ["a line of units", "Size\tBust\tWaist\tHip\n\tmm\tmm\tmm\n8\t800\t625\t860\n10\t845\t660\t900"],
-    ["a title and empty lines", "\n\nBody measures (cm)\n\nSize\tBust\tWaist\tHip\n\n8\t80\t62.5\t86\n10\t84.5\t66\t90\n\n"],
+    [
+      "a title and empty lines",
+      "\n\nBody measures (cm)\n\nSize\tBust\tWaist\tHip\n\n8\t80\t62.5\t86\n10\t84.5\t66\t90\n\n",
+    ],
     ["a heading broken over two lines", 'Size\t"Bust\ngirth"\tWaist\tHip\n8\t80\t62.5\t86\n10\t84.5\t66\t90'],
   ])("reads %s", (_, text) => {
     expect(pasteChart(text, "cm")).toEqual({ rows: WANTED, findings: [] });
@@ -47,7 +53,10 @@ describe("pasteChart", () => {
   });
 
   it("takes finished measures, and leaves out those not printed", () => {
-    const { rows, findings } = pasteChart("Size\tBust\tWaist\tHip\tFinished bust\tGarment hip\n8\t80\t62.5\t86\t88\t–\n10\t84.5\t66\t90\t92.5\t95", "cm");
+    const { rows, findings } = pasteChart(
+      "Size\tBust\tWaist\tHip\tFinished bust\tGarment hip\n8\t80\t62.5\t86\t88\t–\n10\t84.5\t66\t90\t92.5\t95",
+      "cm",
+    );
     expect(findings).toEqual([]);
     expect(rows).toEqual([
       { ...WANTED[0], finishedBust: 880 },
@@ -66,7 +75,10 @@ describe("pasteChart", () => {
   });
 
   it("reads a chart without headings by the number of its columns, and says so", () => {
-    expect(pasteChart("8\t80\t62.5\t86\n10\t84.5\t66\t90", "cm")).toMatchObject({ rows: WANTED, findings: [{ code: "paste/columns-assumed" }] });
+    expect(pasteChart("8\t80\t62.5\t86\n10\t84.5\t66\t90", "cm")).toMatchObject({
+      rows: WANTED,
+      findings: [{ code: "paste/columns-assumed" }],
+    });
     expect(pasteChart("8\t80\t62\t86\t88\t66\t91", "cm").rows).toEqual([
       { label: "8", bust: 800, waist: 620, hip: 860, finishedBust: 880, finishedWaist: 660, finishedHip: 910 },
     ]);
@@ -74,7 +86,10 @@ describe("pasteChart", () => {
   });
 
   it("takes the middle of a range and says so", () => {
-    const { rows, findings } = pasteChart("Size\tBust\tWaist\tHip\nS\t86-90\t66–70\t92 to 96\nM\t34-36 in\t70/74\t98", "cm");
+    const { rows, findings } = pasteChart(
+      "Size\tBust\tWaist\tHip\nS\t86-90\t66–70\t92 to 96\nM\t34-36 in\t70/74\t98",
+      "cm",
+    );
     expect(rows).toEqual([
       { label: "S", bust: 880, waist: 680, hip: 940 },
       { label: "M", bust: 889, waist: 720, hip: 980 },
@@ -130,20 +145,46 @@ describe("pasteChart", () => {
 
   it("never throws, and gives whole rows or a reason, whatever the text", () => {
     const cell = fc.oneof(
-      fc.constantFrom("Size", "Bust", "Waist (cm)", "Hip", "Finished bust", "86-90", "34 1/2", "34½", '"', '""', "88,5", "–", "", "in", "1/0", "toString"),
+      fc.constantFrom(
+        "Size",
+        "Bust",
+        "Waist (cm)",
+        "Hip",
+        "Finished bust",
+        "86-90",
+        "34 1/2",
+        "34½",
+        '"',
+        '""',
+        "88,5",
+        "–",
+        "",
+        "in",
+        "1/0",
+        "toString",
+      ),
       fc.integer({ min: -5, max: 2000 }).map(String),
       fc.string({ maxLength: 12 }),
       fc.constantFrom("\u0000", "\u2028", "\ud800", "💡", "\r", "\n", "\ufeff"),
     );
     const table = fc
-      .tuple(fc.constantFrom("\t", ";", ",", " ", "  ", "\u00a0"), fc.array(fc.array(cell, { maxLength: 9 }), { maxLength: 9 }))
+      .tuple(
+        fc.constantFrom("\t", ";", ",", " ", "  ", "\u00a0"),
+        fc.array(fc.array(cell, { maxLength: 9 }), { maxLength: 9 }),
+      )
       .map(([mark, lines]) => lines.map((cells) => cells.join(mark)).join("\n"));
     fc.assert(
-      fc.property(fc.oneof(table, fc.string({ maxLength: 300 })), fc.constantFrom<TypedUnit>("cm", "in"), (text, unit) => {
-        const { rows, findings } = pasteChart(text, unit);
-        expect(rows.length > 0 || findings.some(({ severity }) => severity === "blocks")).toBe(true);
-        expect(rows.flatMap((row) => [row.bust, row.waist, row.hip]).filter((girth) => !(girth >= 0 && girth <= LONGEST))).toEqual([]);
-      }),
+      fc.property(
+        fc.oneof(table, fc.string({ maxLength: 300 })),
+        fc.constantFrom<TypedUnit>("cm", "in"),
+        (text, unit) => {
+          const { rows, findings } = pasteChart(text, unit);
+          expect(rows.length > 0 || findings.some(({ severity }) => severity === "blocks")).toBe(true);
+          expect(
+            rows.flatMap((row) => [row.bust, row.waist, row.hip]).filter((girth) => !(girth >= 0 && girth <= LONGEST)),
+          ).toEqual([]);
+        },
+      ),
       { numRuns: 200 },
     );
   }, 60_000);
@@ -155,8 +196,13 @@ describe("pasteChart", () => {
       fc.property(rows, fc.constantFrom("\t", ";"), fc.boolean(), (sizes, mark, comma) => {
         const number = (mm: number) => String(Number((mm / 10).toFixed(2))).replace(".", comma ? "," : ".");
         const labelled = sizes.map((row, index) => ({ label: `S${index}`, ...row }));
-        const lines = labelled.map(({ label, bust, waist, hip }) => [label, number(bust), number(waist), number(hip)].join(mark));
-        expect(pasteChart([`Size${mark}Bust${mark}Waist${mark}Hip`, ...lines].join("\n"), "cm")).toEqual({ rows: labelled, findings: [] });
+        const lines = labelled.map(({ label, bust, waist, hip }) =>
+          [label, number(bust), number(waist), number(hip)].join(mark),
+        );
+        expect(pasteChart([`Size${mark}Bust${mark}Waist${mark}Hip`, ...lines].join("\n"), "cm")).toEqual({
+          rows: labelled,
+          findings: [],
+        });
       }),
     );
   }, 60_000);

@@ -38,7 +38,9 @@ describe("readSizes", () => {
   });
 
   it("wants a name for each size, and no name twice, white space aside", () => {
-    expect(told([size("8", 800), size("  ", 840), size("12", 880)])).toEqual([["chart/label-empty", "blocks", 1, "label"]]);
+    expect(told([size("8", 800), size("  ", 840), size("12", 880)])).toEqual([
+      ["chart/label-empty", "blocks", 1, "label"],
+    ]);
     expect(readSizes([size("8", 800), size("10", 840), size(" 8 ", 880)])).toMatchObject([
       { code: "chart/label-twice", severity: "blocks", row: 2, column: "label", label: "8", firstRow: 0 },
     ]);
@@ -50,25 +52,40 @@ describe("readSizes", () => {
 
   it("blocks a girth that no body has, with what may have been meant", () => {
     expect(readSizes([{ ...size("8", 800), bust: 340 }, size("10", 840)])).toMatchObject([
-      { code: "chart/implausible", severity: "blocks", row: 0, column: "bust", value: 340, slips: [{ kind: "inchesAsCentimetres", meant: 863.6 }] },
+      {
+        code: "chart/implausible",
+        severity: "blocks",
+        row: 0,
+        column: "bust",
+        value: 340,
+        slips: [{ kind: "inchesAsCentimetres", meant: 863.6 }],
+      },
       { code: "chart/large-step", severity: "warns", row: 1, column: "bust" },
     ]);
   });
 
   it("only remarks on a girth that is seldom printed", () => {
-    expect(told([size("8", 680, { waist: 545, hip: 800 }), size("10", 800)])).toEqual([["chart/unusual", "warns", 0, "bust"]]);
+    expect(told([size("8", 680, { waist: 545, hip: 800 }), size("10", 800)])).toEqual([
+      ["chart/unusual", "warns", 0, "bust"],
+    ]);
   });
 
   it("tells rows out of order from rows repeated and rows that do not grow", () => {
-    expect(told([size("8", 800), size("12", 880), size("10", 840)])).toEqual([["chart/out-of-order", "blocks", 2, "bust"]]);
+    expect(told([size("8", 800), size("12", 880), size("10", 840)])).toEqual([
+      ["chart/out-of-order", "blocks", 2, "bust"],
+    ]);
     expect(told([size("8", 800), size("10", 800)])).toEqual([["chart/repeated", "blocks", 1, null]]);
-    expect(told([size("8", 800), { ...size("10", 840), bust: 800 }])).toEqual([["chart/not-growing", "blocks", 1, "bust"]]);
+    expect(told([size("8", 800), { ...size("10", 840), bust: 800 }])).toEqual([
+      ["chart/not-growing", "blocks", 1, "bust"],
+    ]);
     expect(told([size("8", 800), size("10", 840, { waist: 610 })])).toEqual([["chart/falling", "blocks", 1, "waist"]]);
     expect(told([size("8", 800), size("10", 840, { hip: 860 })])).toEqual([["chart/not-growing", "warns", 1, "hip"]]);
   });
 
   it("asks whether a size is missing where the bust leaps", () => {
-    expect(readSizes([size("8", 800), size("24", 960)])).toMatchObject([{ code: "chart/large-step", severity: "warns", step: 160, most: 150 }]);
+    expect(readSizes([size("8", 800), size("24", 960)])).toMatchObject([
+      { code: "chart/large-step", severity: "warns", step: 160, most: 150 },
+    ]);
   });
 
   it("warns of a garment smaller than the body, and blocks one that cannot be", () => {
@@ -88,21 +105,39 @@ describe("readSizes", () => {
   });
 });
 
-const cupsTold = (cups: readonly CupVersion[]) => readCups(cups).map(({ code, severity, row }) => [code, severity, row]);
+const cupsTold = (cups: readonly CupVersion[]) =>
+  readCups(cups).map(({ code, severity, row }) => [code, severity, row]);
 
 describe("readCups", () => {
   it("finds nothing in versions that grow, nor in none", () => {
     expect(readCups([])).toEqual([]);
-    expect(readCups([{ label: "B", difference: 50 }, { label: "C", difference: 75 }])).toEqual([]);
+    expect(
+      readCups([
+        { label: "B", difference: 50 },
+        { label: "C", difference: 75 },
+      ]),
+    ).toEqual([]);
   });
 
   it("wants them named, each once, growing and possible", () => {
     expect(cupsTold([{ label: "", difference: 50 }])).toEqual([["chart/label-empty", "blocks", 0]]);
-    expect(cupsTold([{ label: "B", difference: 50 }, { label: "B", difference: 75 }])).toEqual([["chart/label-twice", "blocks", 1]]);
-    expect(cupsTold([{ label: "B", difference: 50 }, { label: "C", difference: 50 }])).toEqual([["chart/difference-not-growing", "blocks", 1]]);
+    expect(
+      cupsTold([
+        { label: "B", difference: 50 },
+        { label: "B", difference: 75 },
+      ]),
+    ).toEqual([["chart/label-twice", "blocks", 1]]);
+    expect(
+      cupsTold([
+        { label: "B", difference: 50 },
+        { label: "C", difference: 50 },
+      ]),
+    ).toEqual([["chart/difference-not-growing", "blocks", 1]]);
     expect(cupsTold([{ label: "B", difference: 900 }])).toEqual([["chart/difference-impossible", "blocks", 0]]);
     expect(cupsTold([{ label: "B", difference: 260 }])).toEqual([["chart/difference-unusual", "warns", 0]]);
-    expect(cupsTold([{ label: "B", difference: Number.NaN }])).toEqual([["chart/difference-not-a-length", "blocks", 0]]);
+    expect(cupsTold([{ label: "B", difference: Number.NaN }])).toEqual([
+      ["chart/difference-not-a-length", "blocks", 0],
+    ]);
   });
 });
 
@@ -128,6 +163,9 @@ describe("sortRows", () => {
     const rows = [size("14", 930), size("8", 800), size("10b", 840, { hip: 910 }), size("10a", 840)];
     expect(sortRows(rows).map(({ label }) => label)).toEqual(["8", "10a", "10b", "14"]);
     expect(rows.map(({ label }) => label)).toEqual(["14", "8", "10b", "10a"]);
-    expect(sortRows([{ ...size("?", 1), bust: Number.NaN }, size("8", 800)]).map(({ label }) => label)).toEqual(["8", "?"]);
+    expect(sortRows([{ ...size("?", 1), bust: Number.NaN }, size("8", 800)]).map(({ label }) => label)).toEqual([
+      "8",
+      "?",
+    ]);
   });
 });

@@ -6,7 +6,11 @@ import { readSizes } from "../../../src/core/chart/readChart";
 import { intervalOf } from "../../../src/core/sizing/pickInterval";
 import { must } from "../../../src/core/result";
 
-const sizesOf = (name: StandardName) => must(STANDARD_CHARTS.find((chart) => chart.name === name), name).sizes;
+const sizesOf = (name: StandardName) =>
+  must(
+    STANDARD_CHARTS.find((chart) => chart.name === name),
+    name,
+  ).sizes;
 
 describe.each(STANDARD_CHARTS.map((chart) => [chart.title, chart] as const))("%s", (_, { sizes, trust }) => {
   it("can be used like any chart: every girth grows, and nothing is wrong but that large sizes are seldom printed", () => {
@@ -26,7 +30,8 @@ describe("the European size designation", () => {
   it("has bust bounds half-way between its middles, as published (mm)", () => {
     const bounds = [740, 780, 820, 860, 900, 940, 980, 1020, 1070, 1130, 1190, 1250, 1310];
     const busts = sizes.map(({ bust }) => bust);
-    for (const [at, from] of bounds.slice(0, -1).entries()) expect(intervalOf(busts, at)).toEqual({ from, to: bounds[at + 1] });
+    for (const [at, from] of bounds.slice(0, -1).entries())
+      expect(intervalOf(busts, at)).toEqual({ from, to: bounds[at + 1] });
   });
 
   // Waist and hip bounds: from memory.
@@ -37,13 +42,16 @@ describe("the European size designation", () => {
     };
     for (const level of ["waist", "hip"] as const) {
       const values = sizes.map((size) => size[level]);
-      for (const [at, from] of bounds[level].slice(0, -1).entries()) expect(intervalOf(values, at)).toEqual({ from, to: bounds[level][at + 1] });
+      for (const [at, from] of bounds[level].slice(0, -1).entries())
+        expect(intervalOf(values, at)).toEqual({ from, to: bounds[level][at + 1] });
     }
   });
 
   it("is called by its busts in centimetres, in steps of 4 and then 6", () => {
     expect(sizes.map(({ label, bust }) => Number(label) * 10 - bust)).toEqual(sizes.map(() => 0));
-    expect(new Set(sizes.slice(1).map(({ bust }, at) => bust - must(sizes[at], "size").bust))).toEqual(new Set([40, 60]));
+    expect(new Set(sizes.slice(1).map(({ bust }, at) => bust - must(sizes[at], "size").bust))).toEqual(
+      new Set([40, 60]),
+    );
     expect(sizes).toHaveLength(16);
   });
 });
@@ -67,14 +75,26 @@ describe("the United States charts", () => {
 
   it.each(["ps42", "d5585"] as const)("%s: steps of 1, then 1 ½, then 2 in, never smaller again", (name) => {
     const sizes = sizesOf(name);
-    const steps = sizes.slice(1).map(({ bust }, at) => Math.round(inches(bust - must(sizes[at], "size").bust) * 100) / 100);
+    const steps = sizes
+      .slice(1)
+      .map(({ bust }, at) => Math.round(inches(bust - must(sizes[at], "size").bust) * 100) / 100);
     expect(new Set(steps)).toEqual(new Set([1, 1.5, 2]));
     expect(steps).toEqual(steps.toSorted((a, b) => a - b));
   });
 
   it("begin and end where they are recalled to (mm)", () => {
     // 31.5 in and 44 in; 32 in and 44.5 in.
-    expect(sizesOf("ps42").map(({ label, bust }) => [label, Math.round(bust * 10) / 10])).toEqual(expect.arrayContaining([["6", 800.1], ["22", 1117.6]]));
-    expect(sizesOf("d5585").map(({ label, bust }) => [label, Math.round(bust * 10) / 10])).toEqual(expect.arrayContaining([["2", 812.8], ["20", 1130.3]]));
+    expect(sizesOf("ps42").map(({ label, bust }) => [label, Math.round(bust * 10) / 10])).toEqual(
+      expect.arrayContaining([
+        ["6", 800.1],
+        ["22", 1117.6],
+      ]),
+    );
+    expect(sizesOf("d5585").map(({ label, bust }) => [label, Math.round(bust * 10) / 10])).toEqual(
+      expect.arrayContaining([
+        ["2", 812.8],
+        ["20", 1130.3],
+      ]),
+    );
   });
 });

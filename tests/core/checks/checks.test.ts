@@ -42,17 +42,32 @@ const sideDart = must(
 const otherDarts = plan.darts.filter((dart) => dart !== sideDart);
 
 const FAULTS: Readonly<Record<CheckName, CheckContext>> = {
-  girthAsClaimed: { ...sound, levels: [{ ...must(bust, "bust"), finished: must(bust, "bust").claim + 1.2 }, ...otherLevels] },
+  girthAsClaimed: {
+    ...sound,
+    levels: [{ ...must(bust, "bust"), finished: must(bust, "bust").claim + 1.2 }, ...otherLevels],
+  },
   seamsWalk: withFront(moved(front, "sideWaist", 0, 4)),
-  dartLegsEqual: { ...sound, darts: [{ ...sideDart, drawn: { ...sideDart.drawn, legInner: sideDart.drawn.legInner + 1.5 } }, ...otherDarts] },
-  dartEndShortOfBustPoint: { ...sound, darts: [{ ...sideDart, drawn: { ...sideDart.drawn, apexToBustPoint: -3 } }, ...otherDarts] },
+  dartLegsEqual: {
+    ...sound,
+    darts: [{ ...sideDart, drawn: { ...sideDart.drawn, legInner: sideDart.drawn.legInner + 1.5 } }, ...otherDarts],
+  },
+  dartEndShortOfBustPoint: {
+    ...sound,
+    darts: [{ ...sideDart, drawn: { ...sideDart.drawn, apexToBustPoint: -3 } }, ...otherDarts],
+  },
   cornersSquare: withFront(moved(front, "centreWaist", 4, 0)),
   joinedCornersStraight: withFront(moved(front, "shoulderTip", 0, 12)),
   seamsSmooth: withFront(moved(front, "sideBust", 8, 0)),
-  strapsReach: { ...strapped, pieces: { ...strapped.pieces, strap: moved(moved(strap, "strapFrontInner", 0, -14), "strapFrontOuter", 0, -14) } },
+  strapsReach: {
+    ...strapped,
+    pieces: { ...strapped.pieces, strap: moved(moved(strap, "strapFrontInner", 0, -14), "strapFrontOuter", 0, -14) },
+  },
   openingPasses: { ...sound, closure: { place: "centreBack", belowWaist: 20 } },
   outlineClosed: withFront(moved(front, "sideNeck", 300, 200)),
-  slipsApplied: { ...sound, slips: [{ ...must(sound.slips[0], "slip"), outcome: { ok: false, failure: { code: "slip/too-short", most: 10 } } }] },
+  slipsApplied: {
+    ...sound,
+    slips: [{ ...must(sound.slips[0], "slip"), outcome: { ok: false, failure: { code: "slip/too-short", most: 10 } } }],
+  },
 };
 
 const names = Object.keys(CHECKS) as CheckName[];
@@ -80,8 +95,13 @@ const lengthOf = (from: PointName, to: PointName): number => {
   const [a, b] = [pointOf(front, from), pointOf(front, to)];
   return Math.hypot(b.x - a.x, b.y - a.y);
 };
-const measuredIn = (name: CheckName): number => must(CHECKS[name](FAULTS[name]).find(({ ok }) => !ok), name).measured;
-const soundly = (name: CheckName, which: (check: CheckResult) => boolean): number => must(CHECKS[name](sound).find(which), name).measured;
+const measuredIn = (name: CheckName): number =>
+  must(
+    CHECKS[name](FAULTS[name]).find(({ ok }) => !ok),
+    name,
+  ).measured;
+const soundly = (name: CheckName, which: (check: CheckResult) => boolean): number =>
+  must(CHECKS[name](sound).find(which), name).measured;
 
 describe("the numbers of the planted faults", () => {
   it("girthAsClaimed: 1.2 mm more than claimed", () => {
@@ -95,28 +115,48 @@ describe("the numbers of the planted faults", () => {
   });
 
   it("dartEndShortOfBustPoint: 3 mm beyond, where 10 short of it is the least; and 60 the most", () => {
-    expect(CHECKS.dartEndShortOfBustPoint(FAULTS.dartEndShortOfBustPoint)[0]).toMatchObject({ measured: -3, expected: 10, ok: false });
+    expect(CHECKS.dartEndShortOfBustPoint(FAULTS.dartEndShortOfBustPoint)[0]).toMatchObject({
+      measured: -3,
+      expected: 10,
+      ok: false,
+    });
     const far = { ...sound, darts: [{ ...sideDart, drawn: { ...sideDart.drawn, apexToBustPoint: 61 } }] };
     expect(CHECKS.dartEndShortOfBustPoint(far)).toMatchObject([{ measured: 61, expected: 60, ok: false }]);
   });
 
   it("cornersSquare: the centre line slants by 4 mm over its length, and so does the corner", () => {
-    expect(Math.abs(measuredIn("cornersSquare") - 90)).toBeGreaterThan(steep(4, lengthOf("centreBust", "centreWaist")) - 1.2);
+    expect(Math.abs(measuredIn("cornersSquare") - 90)).toBeGreaterThan(
+      steep(4, lengthOf("centreBust", "centreWaist")) - 1.2,
+    );
     expect(Math.abs(measuredIn("cornersSquare") - 90)).toBeGreaterThan(1);
   });
 
   it("joinedCornersStraight: the shoulder tip 12 mm lower turns the shoulder by that over its length, at the neck", () => {
     const at = (check: CheckResult): boolean => check.point === "sideNeck";
-    const changed = must(CHECKS.joinedCornersStraight(FAULTS.joinedCornersStraight).find(at), "neck").measured - soundly("joinedCornersStraight", at);
-    const slope = Math.atan2(pointOf(front, "shoulderTip").y - pointOf(front, "sideNeck").y, pointOf(front, "shoulderTip").x - pointOf(front, "sideNeck").x);
-    const lowered = Math.atan2(pointOf(front, "shoulderTip").y + 12 - pointOf(front, "sideNeck").y, pointOf(front, "shoulderTip").x - pointOf(front, "sideNeck").x);
+    const changed =
+      must(CHECKS.joinedCornersStraight(FAULTS.joinedCornersStraight).find(at), "neck").measured -
+      soundly("joinedCornersStraight", at);
+    const slope = Math.atan2(
+      pointOf(front, "shoulderTip").y - pointOf(front, "sideNeck").y,
+      pointOf(front, "shoulderTip").x - pointOf(front, "sideNeck").x,
+    );
+    const lowered = Math.atan2(
+      pointOf(front, "shoulderTip").y + 12 - pointOf(front, "sideNeck").y,
+      pointOf(front, "shoulderTip").x - pointOf(front, "sideNeck").x,
+    );
     expect(Math.abs(changed)).toBeCloseTo(((lowered - slope) * 180) / Math.PI, 6);
   });
 
   it("seamsWalk: the side of the front as bezier-js measures it, against the back", () => {
-    const bad = must(CHECKS.seamsWalk(FAULTS.seamsWalk).find(({ seam, pieces }) => seam === "side" && pieces[1] === "front"), "side");
+    const bad = must(
+      CHECKS.seamsWalk(FAULTS.seamsWalk).find(({ seam, pieces }) => seam === "side" && pieces[1] === "front"),
+      "side",
+    );
     const changed = must(FAULTS.seamsWalk.pieces.front, "front");
-    expect(bad.measured).toBeCloseTo(seamByBezierJs(must(sound.pieces.back, "back"), "side") - seamByBezierJs(changed, "side"), 4);
+    expect(bad.measured).toBeCloseTo(
+      seamByBezierJs(must(sound.pieces.back, "back"), "side") - seamByBezierJs(changed, "side"),
+      4,
+    );
     expect(bad).toMatchObject({ expected: 0, tolerance: 1, unit: "mm" });
   });
 
@@ -124,7 +164,10 @@ describe("the numbers of the planted faults", () => {
     const widths = (["frontBasque", "backBasque"] as const).map((name) =>
       lengthOnCloth(polygonOf(clothCorners(must(sound.pieces[name], name))), { x: -200, y: 20 }, { x: 700, y: 20 }),
     );
-    const bad = must(CHECKS.openingPasses(FAULTS.openingPasses).find(({ ok }) => !ok), "opening");
+    const bad = must(
+      CHECKS.openingPasses(FAULTS.openingPasses).find(({ ok }) => !ok),
+      "opening",
+    );
     expect(bad.measured).toBeCloseTo(2 * widths.reduce((a, b) => a + b, 0), 1);
     expect(bad.expected).toBe(965);
   });

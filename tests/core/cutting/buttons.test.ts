@@ -49,7 +49,8 @@ function box(name: PieceName, top: number, bottom: number, upper: SeamName, lowe
 const back = (length: number): Piece => box("back", 20, 20 + length, "neck", "waist");
 const basque = (length: number): Piece => box("backBasque", 0, length, "waist", "hem");
 const buttons = (count: number, belowWaist = 0): Closure => ({ place: "centreBack", belowWaist, buttons: count });
-const heights = (pieces: PieceSet, closure: Closure) => buttonPlaces(pieces, closure).map(({ piece, at }) => [piece, at.x, Math.round(at.y * 1e6) / 1e6]);
+const heights = (pieces: PieceSet, closure: Closure) =>
+  buttonPlaces(pieces, closure).map(({ piece, at }) => [piece, at.x, Math.round(at.y * 1e6) / 1e6]);
 
 describe("buttons on a straight centre back", () => {
   it("stand evenly from 12 mm below the neck to 12 mm above the end", () => {
@@ -72,8 +73,16 @@ describe("buttons on a straight centre back", () => {
   });
 
   it("go over a band between back and basque", () => {
-    const pieces = setOf([box("back", 20, 320, "neck", "underBust"), box("backBand", 320, 420, "underBust", "waist"), basque(200)]);
-    expect(heights(pieces, buttons(3, 100))).toEqual([["back", 0, 32], ["back", 0, 270], ["backBasque", 0, 88]]);
+    const pieces = setOf([
+      box("back", 20, 320, "neck", "underBust"),
+      box("backBand", 320, 420, "underBust", "waist"),
+      basque(200),
+    ]);
+    expect(heights(pieces, buttons(3, 100))).toEqual([
+      ["back", 0, 32],
+      ["back", 0, 270],
+      ["backBasque", 0, 88],
+    ]);
   });
 
   it("keep 8 mm clear of the waist seam, evenly still", () => {
@@ -153,7 +162,9 @@ function alongCentre(pieces: PieceSet, name: PieceName, at: PiecePoint): number 
 }
 
 const lengthOf = (pieces: PieceSet, names: readonly PieceName[]): number =>
-  names.flatMap((name) => (pieces[name] === undefined ? [] : centreOf(pieces[name]))).reduce((sum, edge) => sum + edge.length(), 0);
+  names
+    .flatMap((name) => (pieces[name] === undefined ? [] : centreOf(pieces[name])))
+    .reduce((sum, edge) => sum + edge.length(), 0);
 
 const anyButtons = fc.record({
   place: fc.constant("centreBack" as const),
@@ -167,7 +178,9 @@ describe.each(STYLE_NAMES)("buttons of any plan, %s", (style) => {
     fc.assert(
       fc.property(anyChainWork(style), anyButtons, (work, closure) => {
         const plan = derivePlan(work);
-        const sound = plan.ok && plan.value.checks.every(({ name, ok }) => ok || (name !== "outlineClosed" && name !== "seamsWalk"));
+        const sound =
+          plan.ok &&
+          plan.value.checks.every(({ name, ok }) => ok || (name !== "outlineClosed" && name !== "seamsWalk"));
         fc.pre(sound);
         const pieces = setOf(sound ? plan.value.pieces : []);
         const above = lengthOf(pieces, ["back", "backBand"]);
@@ -194,7 +207,11 @@ describe.each(STYLE_NAMES)("buttons of any plan, %s", (style) => {
 
 type Button = Extract<Drill, { readonly what: "button" }>;
 const buttonsOn = (piece: TruePiece): readonly Button[] => piece.drills.filter((drill) => drill.what === "button");
-const work = (style: Work["pattern"]["style"], more: Partial<Work> = {}): Work => ({ ...testWork, pattern: { ...testWork.pattern, style, length: "hip", closure: buttons(9, 180) }, ...more });
+const work = (style: Work["pattern"]["style"], more: Partial<Work> = {}): Work => ({
+  ...testWork,
+  pattern: { ...testWork.pattern, style, length: "hip", closure: buttons(9, 180) },
+  ...more,
+});
 
 function trueOf(plan: Plan, { pattern }: Work, size: string | null = null): readonly TruePiece[] {
   const made = truePiecesOf(plan, { names: PIECE_ORDER, size, allowances: { centre: 30 }, closure: pattern.closure });
@@ -213,10 +230,15 @@ describe.each(STYLE_NAMES)("true-scale pieces that button, %s", (style) => {
 
   it("have buttonholes from 3 mm beyond the stitch line, 15 mm long, inwards", () => {
     for (const piece of trueOf(plan, wanted)) {
-      const sewn = polygonOf(piece.stitch.flatMap((edge) => Array.from({ length: 40 }, (_, i) => edgePointAt(edge, i / 40))));
+      const sewn = polygonOf(
+        piece.stitch.flatMap((edge) => Array.from({ length: 40 }, (_, i) => edgePointAt(edge, i / 40))),
+      );
       const cut = polygonOf(piece.cutting.map(({ at }) => at));
       const isIn = (polygon: typeof cut, { x, y }: Place): boolean => polygon.contains(new Point(x, y));
-      for (const { at, hole: [outer, inner] } of buttonsOn(piece)) {
+      for (const {
+        at,
+        hole: [outer, inner],
+      } of buttonsOn(piece)) {
         expect(Math.hypot(outer.x - at.x, outer.y - at.y)).toBeCloseTo(3, 6);
         expect(Math.hypot(outer.x - inner.x, outer.y - inner.y)).toBeCloseTo(15, 6);
         expect([isIn(sewn, outer), isIn(sewn, inner), isIn(cut, outer)]).toEqual([false, true, true]);
@@ -226,14 +248,20 @@ describe.each(STYLE_NAMES)("true-scale pieces that button, %s", (style) => {
 
   it("keep their title clear of the buttonholes", () => {
     const crossed = trueOf(plan, wanted).flatMap((piece) =>
-      buttonsOn(piece).filter(({ hole: [, inner] }) => Math.abs(inner.x - piece.title.centre.x) < piece.title.width / 2 && Math.abs(inner.y - piece.title.centre.y) < piece.title.height / 2),
+      buttonsOn(piece).filter(
+        ({ hole: [, inner] }) =>
+          Math.abs(inner.x - piece.title.centre.x) < piece.title.width / 2 &&
+          Math.abs(inner.y - piece.title.centre.y) < piece.title.height / 2,
+      ),
     );
     expect(crossed).toEqual([]);
   });
 });
 
 describe("halves that differ", () => {
-  const uneven = work("sideDart", { alterations: [{ kind: "fit", id: "s", fit: "swayBack", amount: 12, half: "left" }] });
+  const uneven = work("sideDart", {
+    alterations: [{ kind: "fit", id: "s", fit: "swayBack", amount: 12, half: "left" }],
+  });
   const plan = planOf(uneven);
   const pieces = trueOf(plan, uneven);
   const sets = { left: setOf(plan.pieces), right: setOf(plan.right?.pieces ?? []) };
@@ -243,18 +271,30 @@ describe("halves that differ", () => {
       pieces
         .filter(({ name, half: own }) => BACKS.includes(name) && (own === half || own === null))
         // A back is drawn as the right half; the left one is turned over.
-        .flatMap((piece) => buttonsOn(piece).map(({ at }) => alongCentre(sets[half], piece.name, piecePoint(piece.half === "left" ? -at.x : at.x, at.y))));
+        .flatMap((piece) =>
+          buttonsOn(piece).map(({ at }) =>
+            alongCentre(sets[half], piece.name, piecePoint(piece.half === "left" ? -at.x : at.x, at.y)),
+          ),
+        );
     const [left, right] = [rowOf("left"), rowOf("right")];
     expect(lengthOf(sets.left, ["back"])).toBeLessThan(lengthOf(sets.right, ["back"]) - 5);
     expect([left.length, right.length]).toEqual([9, 9]);
     const [first, last] = [left[0] ?? 0, left.at(-1) ?? 0];
     expect(right[0]).toBeCloseTo(first, 1);
     const span = (right.at(-1) ?? 0) - first;
-    left.forEach((along, index) => expect((along - first) / (last - first)).toBeCloseTo(((right[index] ?? 0) - first) / span, 3));
+    left.forEach((along, index) =>
+      expect((along - first) / (last - first)).toBeCloseTo(((right[index] ?? 0) - first) / span, 3),
+    );
   });
 
   it("have the buttonholes of both run out to the edge of the stand", () => {
-    const away = pieces.filter(({ half, name }) => half !== null && BACKS.includes(name)).flatMap((piece) => buttonsOn(piece).map(({ hole: [outer, inner] }) => Math.sign(outer.x - inner.x) * (piece.half === "left" ? 1 : -1)));
+    const away = pieces
+      .filter(({ half, name }) => half !== null && BACKS.includes(name))
+      .flatMap((piece) =>
+        buttonsOn(piece).map(
+          ({ hole: [outer, inner] }) => Math.sign(outer.x - inner.x) * (piece.half === "left" ? 1 : -1),
+        ),
+      );
     expect(new Set(away)).toEqual(new Set([1]));
   });
 });

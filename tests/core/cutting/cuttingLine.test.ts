@@ -35,19 +35,40 @@ function ring(sides: readonly (readonly [number, number, SeamName, number])[]): 
 }
 
 const places = (cutting: readonly RingPoint[]): readonly Place[] => cutting.map(({ at }) => at);
-const has = (cutting: readonly RingPoint[], x: number, y: number): boolean => cutting.some(({ at }) => Math.hypot(at.x - x, at.y - y) < 0.001);
+const has = (cutting: readonly RingPoint[], x: number, y: number): boolean =>
+  cutting.some(({ at }) => Math.hypot(at.x - x, at.y - y) < 0.001);
 
 describe("a cutting line about straight seams", () => {
   it("is a larger rectangle about a rectangle, each side by its own allowance", () => {
-    const cutting = cuttingLine(ring([[0, 0, "waist", 15], [200, 0, "side", 20], [200, 100, "hem", 30], [0, 100, "centre", 10]]));
+    const cutting = cuttingLine(
+      ring([
+        [0, 0, "waist", 15],
+        [200, 0, "side", 20],
+        [200, 100, "hem", 30],
+        [0, 100, "centre", 10],
+      ]),
+    );
     expect(cutting).toHaveLength(4);
     expect(cutting.every(({ corner }) => corner)).toBe(true);
-    for (const [x, y] of [[-10, -15], [220, -15], [220, 130], [-10, 130]] as const) expect(has(cutting, x, y)).toBe(true);
+    for (const [x, y] of [
+      [-10, -15],
+      [220, -15],
+      [220, 130],
+      [-10, 130],
+    ] as const)
+      expect(has(cutting, x, y)).toBe(true);
   });
 
   it("turns up at a slanting side so that the hem, folded up, lies along the side's cutting line", () => {
     // The side slants out by 1 in 5: its cutting line is 15 mm square outside it.
-    const cutting = cuttingLine(ring([[0, 0, "waist", 15], [100, 0, "side", 15], [140, 200, "hem", 30], [0, 200, "centre", 15]]));
+    const cutting = cuttingLine(
+      ring([
+        [0, 0, "waist", 15],
+        [100, 0, "side", 15],
+        [140, 200, "hem", 30],
+        [0, 200, "centre", 15],
+      ]),
+    );
     const length = Math.hypot(40, 200);
     const offSide = ({ x, y }: Place): number => ((x - 100) * 200 - y * 40) / length;
     // The folded end: below the hem and to the right.
@@ -60,7 +81,14 @@ describe("a cutting line about straight seams", () => {
 
   it("ends the side seam's allowance so that, pressed open, it lies along the waist's cutting line", () => {
     // The waist slants up to the side by 1 in 4.
-    const cutting = cuttingLine(ring([[0, 0, "waist", 15], [120, -30, "side", 15], [120, 200, "hem", 0], [0, 200, "centre", 0]]));
+    const cutting = cuttingLine(
+      ring([
+        [0, 0, "waist", 15],
+        [120, -30, "side", 15],
+        [120, 200, "hem", 0],
+        [0, 200, "centre", 0],
+      ]),
+    );
     const length = Math.hypot(120, -30);
     const offWaist = ({ x, y }: Place): number => (x * -30 - y * 120) / length;
     const end = places(cutting).filter(({ x, y }) => x > 120.5 && y < 100);
@@ -70,31 +98,64 @@ describe("a cutting line about straight seams", () => {
   });
 
   it("keeps to the inner side of a corner that turns in", () => {
-    const cutting = cuttingLine(ring([[0, 0, "neck", 10], [100, 0, "neck", 10], [100, 100, "neck", 10], [50, 100, "neck", 10], [50, 50, "neck", 10], [0, 50, "neck", 10]]));
+    const cutting = cuttingLine(
+      ring([
+        [0, 0, "neck", 10],
+        [100, 0, "neck", 10],
+        [100, 100, "neck", 10],
+        [50, 100, "neck", 10],
+        [50, 50, "neck", 10],
+        [0, 50, "neck", 10],
+      ]),
+    );
     expect(cutting).toHaveLength(6);
     expect(has(cutting, 40, 60)).toBe(true);
     expect(has(cutting, 110, 110)).toBe(true);
   });
 
   it("cuts a very sharp corner off square in place of running far out", () => {
-    const cutting = cuttingLine(ring([[0, 0, "princess", 15], [200, 10, "princess", 15], [0, 20, "centre", 15]]));
-    expect(Math.max(...places(cutting).map(({ x }) => x))).toBeCloseTo(200 + 15 * Math.cos(Math.atan2(10, 200)) + 15 * Math.sin(Math.atan2(10, 200)), 1);
+    const cutting = cuttingLine(
+      ring([
+        [0, 0, "princess", 15],
+        [200, 10, "princess", 15],
+        [0, 20, "centre", 15],
+      ]),
+    );
+    expect(Math.max(...places(cutting).map(({ x }) => x))).toBeCloseTo(
+      200 + 15 * Math.cos(Math.atan2(10, 200)) + 15 * Math.sin(Math.atan2(10, 200)),
+      1,
+    );
   });
 
   it("is the stitch line itself where nothing is allowed", () => {
-    const cutting = cuttingLine(ring([[0, 0, "waist", 0], [200, 0, "side", 0], [200, 100, "hem", 0], [0, 100, "centre", 0]]));
-    expect(places(cutting).map(({ x, y }) => `${x} ${y}`).toSorted()).toEqual(["0 0", "0 100", "200 0", "200 100"]);
+    const cutting = cuttingLine(
+      ring([
+        [0, 0, "waist", 0],
+        [200, 0, "side", 0],
+        [200, 100, "hem", 0],
+        [0, 100, "centre", 0],
+      ]),
+    );
+    expect(
+      places(cutting)
+        .map(({ x, y }) => `${x} ${y}`)
+        .toSorted(),
+    ).toEqual(["0 0", "0 100", "200 0", "200 100"]);
   });
 });
 
-const distanceTo = (points: readonly Place[], p: Place): number => Math.min(...points.map(({ x, y }) => Math.hypot(x - p.x, y - p.y)));
+const distanceTo = (points: readonly Place[], p: Place): number =>
+  Math.min(...points.map(({ x, y }) => Math.hypot(x - p.x, y - p.y)));
 
 /** Points every half millimetre along a closed ring of straight stretches. */
 const onRing = (corners: readonly Place[]): readonly Place[] =>
   corners.flatMap((a, index) => {
     const b = corners[(index + 1) % corners.length] ?? a;
     const count = Math.max(1, Math.ceil(Math.hypot(b.x - a.x, b.y - a.y) * 2));
-    return Array.from({ length: count }, (_, i) => ({ x: a.x + ((b.x - a.x) * i) / count, y: a.y + ((b.y - a.y) * i) / count }));
+    return Array.from({ length: count }, (_, i) => ({
+      x: a.x + ((b.x - a.x) * i) / count,
+      y: a.y + ((b.y - a.y) * i) / count,
+    }));
   });
 
 /** Points every half millimetre along a stretch, by bezier-js. */
@@ -104,7 +165,13 @@ function densely({ curve: { a, b, curve } }: Stretch): readonly Place[] {
   return Array.from({ length: count + 1 }, (_, i) => bezier.get(i / count));
 }
 
-const anyAllowances = fc.record({ side: anyAmount(6, 25), waist: anyAmount(6, 25), hem: anyAmount(10, 45), armhole: anyAmount(6, 15), neck: anyAmount(6, 15) });
+const anyAllowances = fc.record({
+  side: anyAmount(6, 25),
+  waist: anyAmount(6, 25),
+  hem: anyAmount(10, 45),
+  armhole: anyAmount(6, 15),
+  neck: anyAmount(6, 15),
+});
 
 describe.each(STYLE_NAMES)("cutting lines of any plan, %s", (style) => {
   it("lie their allowance outside the stitch line, all round it, and cross nothing", () => {
@@ -112,7 +179,8 @@ describe.each(STYLE_NAMES)("cutting lines of any plan, %s", (style) => {
     fc.assert(
       fc.property(anyChainWork(style), anyAllowances, (work, allowances) => {
         const plan = derivePlan(work);
-        const pieces = plan.ok && plan.value.checks.every(({ name, ok }) => name !== "outlineClosed" || ok) ? plan.value.pieces : [];
+        const pieces =
+          plan.ok && plan.value.checks.every(({ name, ok }) => name !== "outlineClosed" || ok) ? plan.value.pieces : [];
         const faults = pieces.flatMap((piece) => {
           drawn += 1;
           const offs: string[] = [];
@@ -126,7 +194,8 @@ describe.each(STYLE_NAMES)("cutting lines of any plan, %s", (style) => {
             const points = dense[index] ?? [];
             const middle = points[Math.floor(points.length / 2)];
             // The middle of a seam that is long enough: no corner has anything to do with it.
-            if (cap || middle === undefined || points.length / 2 < 5 * own || (curve.curve === null && own === 0)) return;
+            if (cap || middle === undefined || points.length / 2 < 5 * own || (curve.curve === null && own === 0))
+              return;
             const off = distanceTo(onRing(cuttingLine(stretches).map(({ at }) => at)), middle);
             if (Math.abs(off - own) > 0.15) offs.push(`${piece.name} ${seam}: ${off} for ${own}`);
           });
@@ -138,10 +207,12 @@ describe.each(STYLE_NAMES)("cutting lines of any plan, %s", (style) => {
           for (const p of cutting) {
             const near = distanceTo(dense.flat(), p);
             // On the fold nothing is allowed; everywhere else the smallest allowance at the least.
-            if (near < least - 0.06 && distanceTo(centre, p) > 46) found.push(`${piece.name}: ${near} outside at ${p.x}, ${p.y}`);
+            if (near < least - 0.06 && distanceTo(centre, p) > 46)
+              found.push(`${piece.name}: ${near} outside at ${p.x}, ${p.y}`);
           }
           for (const p of dense.flat().filter((_, index) => index % 20 === 0)) {
-            if (!polygon.contains(new Point(p.x, p.y)) && distanceTo(cutting, p) > 0.2 && distanceTo(centre, p) > 1) found.push(`${piece.name}: ${p.x}, ${p.y} is cut off`);
+            if (!polygon.contains(new Point(p.x, p.y)) && distanceTo(cutting, p) > 0.2 && distanceTo(centre, p) > 1)
+              found.push(`${piece.name}: ${p.x}, ${p.y} is cut off`);
           }
           return found;
         });
@@ -155,7 +226,13 @@ describe.each(STYLE_NAMES)("cutting lines of any plan, %s", (style) => {
 
 /** A square piece with one dart in its lower edge, 30 mm wide and 80 long, upright. */
 const named = (x: number, y: number) => ({ at: piecePoint(x, y), level: "waist" as const });
-const straight = (from: PointName, to: PointName, seam: SeamName, mouthOf: "waistDart" | null = null) => ({ from, to, seam, curve: null, mouthOf });
+const straight = (from: PointName, to: PointName, seam: SeamName, mouthOf: "waistDart" | null = null) => ({
+  from,
+  to,
+  seam,
+  curve: null,
+  mouthOf,
+});
 const darted: Piece = {
   name: "front",
   points: {
@@ -175,7 +252,16 @@ const darted: Piece = {
     straight("waistDartInner", "centreWaist", "waist"),
     straight("centreWaist", "centreNeck", "centre"),
   ],
-  darts: [{ name: "waistDart", seam: "waist", inner: "waistDartInner", outer: "waistDartOuter", apex: "waistDartApex", aimsAt: null }],
+  darts: [
+    {
+      name: "waistDart",
+      seam: "waist",
+      inner: "waistDartInner",
+      outer: "waistDartOuter",
+      apex: "waistDartApex",
+      aimsAt: null,
+    },
+  ],
   levelLines: [],
   centreOnFold: true,
 };
@@ -192,7 +278,11 @@ function mirrored(p: Place, a: Place, b: Place): Place {
 
 describe("the cutting line across a dart", () => {
   const cutting = places(cuttingLine(stretchesOf(darted, { waist: 15, side: 15, neck: 15 })));
-  const [end, inner, outer] = [{ x: 55, y: 20 }, { x: 40, y: 100 }, { x: 70, y: 100 }];
+  const [end, inner, outer] = [
+    { x: 55, y: 20 },
+    { x: 40, y: 100 },
+    { x: 70, y: 100 },
+  ];
 
   it("lies along the seam's own cutting line once the dart is folded towards the centre", () => {
     // The peak between the legs, the lowest of all, is folded over the inner leg.
@@ -212,6 +302,11 @@ describe("the cutting line across a dart", () => {
 
   it("is not cut along the fold: there it runs on the centre line", () => {
     expect(Math.min(...cutting.map(({ x }) => x))).toBe(0);
-    expect(cutting.filter(({ x }) => x === 0).map(({ y }) => y).toSorted((a, b) => a - b)).toEqual([-15, 115]);
+    expect(
+      cutting
+        .filter(({ x }) => x === 0)
+        .map(({ y }) => y)
+        .toSorted((a, b) => a - b),
+    ).toEqual([-15, 115]);
   });
 });

@@ -36,7 +36,11 @@ function sewnEdges(piece: Piece, seam: SeamName): readonly Bezier[] {
   if (head === undefined || tail === undefined) return [];
   const falls = seam === "side" || seam === "princess";
   const isBack = falls ? head.y > tail.y : head.x > tail.x;
-  return isBack ? edges.toReversed().map((edge) => new Bezier(...(edge.points.toReversed().map(({ x, y }) => ({ x, y })) as [Pt, Pt, Pt, Pt]))) : edges;
+  return isBack
+    ? edges
+        .toReversed()
+        .map((edge) => new Bezier(...(edge.points.toReversed().map(({ x, y }) => ({ x, y })) as [Pt, Pt, Pt, Pt])))
+    : edges;
 }
 
 interface Pt {
@@ -76,7 +80,8 @@ function alongSeam(pieces: PieceSet, side: readonly PieceName[], seam: SeamName,
 
 const FRONT: readonly PieceName[] = ["centreFront", "sideFront"];
 /** The pieces of one side of a seam that runs over two of them. */
-const sideOf = (name: PieceName, seam: SeamName): readonly PieceName[] => (FRONT.includes(name) && (seam === "waist" || seam === "shoulder") ? FRONT : [name]);
+const sideOf = (name: PieceName, seam: SeamName): readonly PieceName[] =>
+  FRONT.includes(name) && (seam === "waist" || seam === "shoulder") ? FRONT : [name];
 
 const setOf = (pieces: readonly Piece[]): PieceSet => Object.fromEntries(pieces.map((piece) => [piece.name, piece]));
 
@@ -86,19 +91,29 @@ describe.each(STYLE_NAMES)("notches of any plan, %s", (style) => {
     fc.assert(
       fc.property(anyChainWork(style), (work) => {
         const plan = derivePlan(work);
-        const pieces = setOf(plan.ok && plan.value.checks.every(({ name, ok }) => ok || (name !== "outlineClosed" && name !== "seamsWalk")) ? plan.value.pieces : []);
+        const pieces = setOf(
+          plan.ok && plan.value.checks.every(({ name, ok }) => ok || (name !== "outlineClosed" && name !== "seamsWalk"))
+            ? plan.value.pieces
+            : [],
+        );
         const places = notchPlaces(pieces, work.pattern.closure).filter(({ kind }) => kind === "seam");
         const numbers = [...new Set(places.map(({ number }) => number))];
         const apart = numbers.flatMap((number) => {
           const two = places.filter((place) => place.number === number);
           const [one, other] = two;
-          if (two.length !== 2 || one === undefined || other === undefined || one.piece === other.piece) return [`${number} stands ${two.length} times`];
+          if (two.length !== 2 || one === undefined || other === undefined || one.piece === other.piece)
+            return [`${number} stands ${two.length} times`];
           met += 1;
-          const [a, b] = [one, other].map((place) => alongSeam(pieces, sideOf(place.piece, place.seam), place.seam, place));
-          if (a === null || b === null || a === undefined || b === undefined) return [`${number} is not on its ${one.seam} seam`];
+          const [a, b] = [one, other].map((place) =>
+            alongSeam(pieces, sideOf(place.piece, place.seam), place.seam, place),
+          );
+          if (a === null || b === null || a === undefined || b === undefined)
+            return [`${number} is not on its ${one.seam} seam`];
           // The back shoulder's 6 mm of ease is spread over the way: at the most all of it. A princess seam is met at the bust.
           const ease = one.seam === "shoulder" ? 6 : 0;
-          return Math.abs(a - b) > 0.6 + ease ? [`${number} on the ${one.seam} seam: ${a} on ${one.piece} and ${b} on ${other.piece}`] : [];
+          return Math.abs(a - b) > 0.6 + ease
+            ? [`${number} on the ${one.seam} seam: ${a} on ${one.piece} and ${b} on ${other.piece}`]
+            : [];
         });
         expect(apart).toEqual([]);
       }),
@@ -114,14 +129,33 @@ describe("notches", () => {
 
   it("keep 18 mm away from corners and darts, where scissors would cut both", () => {
     const near = notchPlaces(set, testWork.pattern.closure).flatMap(({ piece, at, kind }) =>
-      kind !== "seam" ? [] : piecesOf(set).flatMap((other) => (other.name === piece ? other.darts.flatMap(({ inner, outer }) => [inner, outer].map((name) => Math.hypot(pointOf(other, name).x - at.x, pointOf(other, name).y - at.y))) : [])),
+      kind !== "seam"
+        ? []
+        : piecesOf(set).flatMap((other) =>
+            other.name === piece
+              ? other.darts.flatMap(({ inner, outer }) =>
+                  [inner, outer].map((name) =>
+                    Math.hypot(pointOf(other, name).x - at.x, pointOf(other, name).y - at.y),
+                  ),
+                )
+              : [],
+          ),
     );
     expect(Math.min(...near)).toBeGreaterThan(17);
   });
 
   it("mark where the centre back opening ends below the waist", () => {
-    const work = { ...testWork, pattern: { ...testWork.pattern, length: "hip" as const, closure: { place: "centreBack" as const, belowWaist: 120 } } };
-    const opening = notchPlaces(setOf(planOf(work).pieces), work.pattern.closure).filter(({ kind }) => kind === "opening");
+    const work = {
+      ...testWork,
+      pattern: {
+        ...testWork.pattern,
+        length: "hip" as const,
+        closure: { place: "centreBack" as const, belowWaist: 120 },
+      },
+    };
+    const opening = notchPlaces(setOf(planOf(work).pieces), work.pattern.closure).filter(
+      ({ kind }) => kind === "opening",
+    );
     expect(opening.map(({ piece }) => piece)).toEqual(["backBasque"]);
     // The centre back of the basque is straight and upright from the waist down.
     const waist = planOf(work).pieces.find(({ name }) => name === "backBasque")?.points.centreWaist?.at.y ?? Number.NaN;
@@ -129,8 +163,13 @@ describe("notches", () => {
   });
 
   it("mark it on both edges of a side opening", () => {
-    const work = { ...testWork, pattern: { ...testWork.pattern, length: "hip" as const, closure: { place: "side" as const, belowWaist: 120 } } };
-    const opening = notchPlaces(setOf(planOf(work).pieces), work.pattern.closure).filter(({ kind }) => kind === "opening");
+    const work = {
+      ...testWork,
+      pattern: { ...testWork.pattern, length: "hip" as const, closure: { place: "side" as const, belowWaist: 120 } },
+    };
+    const opening = notchPlaces(setOf(planOf(work).pieces), work.pattern.closure).filter(
+      ({ kind }) => kind === "opening",
+    );
     expect(opening.map(({ piece }) => piece)).toEqual(["frontBasque", "backBasque"]);
   });
 
@@ -142,8 +181,20 @@ describe("notches", () => {
   });
 
   it("end where the way out meets the cutting line", () => {
-    const square = [[-20, -20], [120, -20], [120, 120], [-20, 120]].map(([x = 0, y = 0]) => ({ at: piecePoint(x, y), corner: true }));
-    const place: NotchPlace = { piece: "front", at: piecePoint(50, 0), outward: radians(-Math.PI / 2), kind: "seam", number: 1, seam: "waist" };
+    const square = [
+      [-20, -20],
+      [120, -20],
+      [120, 120],
+      [-20, 120],
+    ].map(([x = 0, y = 0]) => ({ at: piecePoint(x, y), corner: true }));
+    const place: NotchPlace = {
+      piece: "front",
+      at: piecePoint(50, 0),
+      outward: radians(-Math.PI / 2),
+      kind: "seam",
+      number: 1,
+      seam: "waist",
+    };
     const { stitch, cut } = cutNotch(place, square);
     expect([stitch.x, stitch.y]).toEqual([50, 0]);
     expect(cut.x).toBeCloseTo(50, 9);

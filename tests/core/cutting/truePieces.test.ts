@@ -27,7 +27,8 @@ const named = (pieces: readonly TruePiece[], key: string): TruePiece => {
   return found;
 };
 
-const stitchPolygon = (piece: TruePiece) => polygonOf(piece.stitch.flatMap((edge) => Array.from({ length: 40 }, (_, i) => edgePointAt(edge, i / 40))));
+const stitchPolygon = (piece: TruePiece) =>
+  polygonOf(piece.stitch.flatMap((edge) => Array.from({ length: 40 }, (_, i) => edgePointAt(edge, i / 40))));
 
 describe.each(STYLE_NAMES)("true-scale pieces, %s", (style) => {
   const plan = planOf({ ...testWork, pattern: { ...testWork.pattern, style, length: "hip" } });
@@ -42,8 +43,12 @@ describe.each(STYLE_NAMES)("true-scale pieces, %s", (style) => {
     const off = pieces.flatMap((piece) => {
       const polygon = stitchPolygon(piece);
       const { centre, width, height } = piece.title;
-      const box = [-0.5, 0.5].flatMap((x) => [-0.5, 0.5].map((y) => ({ x: centre.x + x * width, y: centre.y + y * height })));
-      return [...piece.grain, ...box, ...piece.drills.map(({ at }) => at)].filter(({ x, y }) => !polygon.contains(new Point(x, y))).map(({ x, y }) => `${piece.key}: ${x}, ${y}`);
+      const box = [-0.5, 0.5].flatMap((x) =>
+        [-0.5, 0.5].map((y) => ({ x: centre.x + x * width, y: centre.y + y * height })),
+      );
+      return [...piece.grain, ...box, ...piece.drills.map(({ at }) => at)]
+        .filter(({ x, y }) => !polygon.contains(new Point(x, y)))
+        .map(({ x, y }) => `${piece.key}: ${x}, ${y}`);
     });
     expect(off).toEqual([]);
   });
@@ -52,16 +57,22 @@ describe.each(STYLE_NAMES)("true-scale pieces, %s", (style) => {
     for (const { grain, title, darts } of pieces) {
       expect(grain[0].x).toBe(grain[1].x);
       expect(grain[1].y - grain[0].y).toBeGreaterThan(10);
-      const inTitle = darts.flatMap(({ legs }) => legs.flatMap((leg) => Array.from({ length: 50 }, (_, i) => edgePointAt(leg, i / 49)))).filter(
-        ({ x, y }) => Math.abs(x - title.centre.x) < title.width / 2 && Math.abs(y - title.centre.y) < title.height / 2,
-      );
+      const inTitle = darts
+        .flatMap(({ legs }) => legs.flatMap((leg) => Array.from({ length: 50 }, (_, i) => edgePointAt(leg, i / 49))))
+        .filter(
+          ({ x, y }) =>
+            Math.abs(x - title.centre.x) < title.width / 2 && Math.abs(y - title.centre.y) < title.height / 2,
+        );
       expect(inTitle).toEqual([]);
     }
   });
 
   it("are cut on the fold or twice, a strap in two layers", () => {
     // A strap is two layers.
-    for (const piece of pieces) expect(piece.cut).toEqual(piece.fold.length > 0 ? { onFold: true, count: 1 } : { onFold: false, count: piece.name === "strap" ? 4 : 2 });
+    for (const piece of pieces)
+      expect(piece.cut).toEqual(
+        piece.fold.length > 0 ? { onFold: true, count: 1 } : { onFold: false, count: piece.name === "strap" ? 4 : 2 },
+      );
   });
 });
 
@@ -82,12 +93,25 @@ describe("true-scale pieces of halves that differ", () => {
   it("go round the same way turned over", () => {
     for (const { stitch, cutting } of pieces) {
       expect(signedArea(stitch)).toBeGreaterThan(0);
-      expect(cutting.reduce((sum, { at }, i) => sum + at.x * (cutting[(i + 1) % cutting.length]?.at.y ?? 0) - at.y * (cutting[(i + 1) % cutting.length]?.at.x ?? 0), 0)).toBeGreaterThan(0);
+      expect(
+        cutting.reduce(
+          (sum, { at }, i) =>
+            sum +
+            at.x * (cutting[(i + 1) % cutting.length]?.at.y ?? 0) -
+            at.y * (cutting[(i + 1) % cutting.length]?.at.x ?? 0),
+          0,
+        ),
+      ).toBeGreaterThan(0);
     }
   });
 
   it("show the amount: the left shoulder tip lies lower than the right one", () => {
-    const top = (key: string): number => Math.min(...named(pieces, key).stitch.filter(({ a, b }) => Math.abs(a.x) > 90 && Math.abs(b.x) > 60).map(({ a }) => a.y));
+    const top = (key: string): number =>
+      Math.min(
+        ...named(pieces, key)
+          .stitch.filter(({ a, b }) => Math.abs(a.x) > 90 && Math.abs(b.x) > 60)
+          .map(({ a }) => a.y),
+      );
     expect(top("front-left")).toBeGreaterThan(top("front-right") + 3);
   });
 });
@@ -107,14 +131,27 @@ describe("a printed size as a true-scale piece", () => {
 describe("a piece whose outline is none", () => {
   it("is refused by name", () => {
     const plan = planOf(testWork);
-    const crossed = plan.pieces.map((piece) => (piece.name === "back" ? { ...piece, points: { ...piece.points, sideWaist: { at: piecePoint(-300, 100), level: "waist" as const } } } : piece));
-    const made = truePiecesOf({ ...plan, pieces: crossed }, { names: PIECE_ORDER, size: null, allowances: {}, closure });
+    const crossed = plan.pieces.map((piece) =>
+      piece.name === "back"
+        ? { ...piece, points: { ...piece.points, sideWaist: { at: piecePoint(-300, 100), level: "waist" as const } } }
+        : piece,
+    );
+    const made = truePiecesOf(
+      { ...plan, pieces: crossed },
+      { names: PIECE_ORDER, size: null, allowances: {}, closure },
+    );
     expect(made).toEqual({ ok: false, failure: { code: "paper/outline-refused", piece: "back", half: null } });
   });
 
   it("is no matter where that piece is not wanted", () => {
     const plan = planOf(testWork);
-    const crossed = plan.pieces.map((piece) => (piece.name === "back" ? { ...piece, points: { ...piece.points, sideWaist: { at: piecePoint(-300, 100), level: "waist" as const } } } : piece));
-    expect(truePiecesOf({ ...plan, pieces: crossed }, { names: ["front"], size: null, allowances: {}, closure }).ok).toBe(true);
+    const crossed = plan.pieces.map((piece) =>
+      piece.name === "back"
+        ? { ...piece, points: { ...piece.points, sideWaist: { at: piecePoint(-300, 100), level: "waist" as const } } }
+        : piece,
+    );
+    expect(
+      truePiecesOf({ ...plan, pieces: crossed }, { names: ["front"], size: null, allowances: {}, closure }).ok,
+    ).toBe(true);
   });
 });

@@ -28,7 +28,16 @@ function squareDart(leg: number, mouth: number): Piece {
       { from: "waistDartOuter", to: "waistDartInner", seam: "waist", curve: null, mouthOf: "waistDart" },
       { from: "waistDartInner", to: "centreWaist", seam: "waist", curve: null, mouthOf: null },
     ],
-    darts: [{ name: "waistDart", seam: "waist", inner: "waistDartInner", outer: "waistDartOuter", apex: "waistDartApex", aimsAt: null }],
+    darts: [
+      {
+        name: "waistDart",
+        seam: "waist",
+        inner: "waistDartInner",
+        outer: "waistDartOuter",
+        apex: "waistDartApex",
+        aimsAt: null,
+      },
+    ],
     levelLines: [],
     centreOnFold: false,
   };

@@ -34,17 +34,26 @@ it("a side dart moves across upwards, its inner mouth end being the upper one", 
 it("reading an offset is the inverse of making it, for darts lying any way", () => {
   const at = anyAmount(-300, 300);
   fc.assert(
-    fc.property(at, at, anyAmount(-Math.PI, Math.PI), anyAmount(30, 200), anyAmount(3, 80), at, at, (x, y, turn, length, width, shorten, across) => {
-      const [c, s] = [Math.cos(turn), Math.sin(turn)];
-      const place = (u: number, v: number) => piecePoint(x + u * c - v * s, y + u * s + v * c);
-      const any = { apex: place(0, 0), inner: place(length, width / 2), outer: place(length, -width / 2) };
-      const back = apexOffset(any, apexAfter(any, { shorten, across }));
-      expect(back.shorten).toBeCloseTo(shorten, 6);
-      expect(back.across).toBeCloseTo(across, 6);
-      expect(mouthOffset(any, "inner", mouthPointAt(any, "inner", across))).toBeCloseTo(across, 6);
-      // Moved by what was asked, no more: the two axes are square and of unit length.
-      const moved = apexAfter(any, { shorten, across });
-      expect(Math.hypot(moved.x - x, moved.y - y)).toBeCloseTo(Math.hypot(shorten, across), 6);
-    }),
+    fc.property(
+      at,
+      at,
+      anyAmount(-Math.PI, Math.PI),
+      anyAmount(30, 200),
+      anyAmount(3, 80),
+      at,
+      at,
+      (x, y, turn, length, width, shorten, across) => {
+        const [c, s] = [Math.cos(turn), Math.sin(turn)];
+        const place = (u: number, v: number) => piecePoint(x + u * c - v * s, y + u * s + v * c);
+        const any = { apex: place(0, 0), inner: place(length, width / 2), outer: place(length, -width / 2) };
+        const back = apexOffset(any, apexAfter(any, { shorten, across }));
+        expect(back.shorten).toBeCloseTo(shorten, 6);
+        expect(back.across).toBeCloseTo(across, 6);
+        expect(mouthOffset(any, "inner", mouthPointAt(any, "inner", across))).toBeCloseTo(across, 6);
+        // Moved by what was asked, no more: the two axes are square and of unit length.
+        const moved = apexAfter(any, { shorten, across });
+        expect(Math.hypot(moved.x - x, moved.y - y)).toBeCloseTo(Math.hypot(shorten, across), 6);
+      },
+    ),
   );
 });

@@ -14,7 +14,11 @@ it.each(DART_NAMES)("%s", (name) => {
 describe("the cap of a moved or split dart", () => {
   const front = frontAt(880);
   const moved = (["french", "armhole", "shoulder", "neck", "centre"] as const).map(
-    (to) => [`${to}Dart`, pieceOf(done({ front }, "front", { kind: "dartPivot", dart: "sideDart", to, share: 1 }), "front")] as const,
+    (to) =>
+      [
+        `${to}Dart`,
+        pieceOf(done({ front }, "front", { kind: "dartPivot", dart: "sideDart", to, share: 1 }), "front"),
+      ] as const,
   );
   const split = pieceOf(done({ front }, "front", { kind: "dartSplit", dart: "sideDart", into: 3 }), "front");
   const cases = [...moved, ...(["sideDart", "sideDart2", "sideDart3"] as const).map((name) => [name, split] as const)];

@@ -22,7 +22,14 @@ import { draftBackBlock } from "../../../src/core/draft/backBlock";
 import { draftMeasuresFor } from "../../../src/core/draft/draftMeasures";
 import { draftFrontBlock } from "../../../src/core/draft/frontBlock";
 import { piecePoint, type PiecePoint } from "../../../src/core/geometry/point";
-import { pointOf, type DartName, type DartRef, type Piece, type PieceName, type SeamName } from "../../../src/core/pattern/piece";
+import {
+  pointOf,
+  type DartName,
+  type DartRef,
+  type Piece,
+  type PieceName,
+  type SeamName,
+} from "../../../src/core/pattern/piece";
 import type { DartRedraw } from "../../../src/core/plan/work";
 import { sideDartFront } from "../../../src/core/style/sideDartStyle";
 import { anyAmount } from "../../support/amounts";
@@ -34,7 +41,11 @@ const waist = ref("front", "waistDart");
 const side = ref("front", "sideDart");
 
 function bodiceFor(bust: number, difference = 50): PieceSet {
-  const measures = draftMeasuresFor({ label: "x", bust, waist: bust - 180, hip: bust + 60 }, { sizes: [], draftedDifference: 50, cups: [] }, { bust: 80, waist: 40, hip: 50 });
+  const measures = draftMeasuresFor(
+    { label: "x", bust, waist: bust - 180, hip: bust + 60 },
+    { sizes: [], draftedDifference: 50, cups: [] },
+    { bust: 80, waist: 40, hip: 50 },
+  );
   const front = sideDartFront(draftFrontBlock(measures), difference);
   if (!front.ok) throw new Error(front.failure.code);
   return { front: front.value, back: draftBackBlock(measures) };
@@ -53,7 +64,10 @@ function withPlantedDart(pieces: PieceSet, intake: number, axis: number): PieceS
   const middle = { x: (a.x + b.x) / 2, y: (a.y + b.y) / 2 };
   const inner = moveMouthEnd(front, "waistDartInner", piecePoint(middle.x - intake / 2, middle.y));
   const outer = moveMouthEnd(inner, "waistDartOuter", piecePoint(middle.x + intake / 2, middle.y));
-  const points = { ...outer.points, waistDartApex: { at: piecePoint(middle.x, middle.y - axis), level: "bust" as const } };
+  const points = {
+    ...outer.points,
+    waistDartApex: { at: piecePoint(middle.x, middle.y - axis), level: "bust" as const },
+  };
   return { ...pieces, front: trueSeamAtDart({ ...outer, points }, "waistDart") };
 }
 
@@ -88,7 +102,11 @@ function madeWith(pieces: PieceSet, alterations: readonly DartRedraw[], bustPoin
 const sewn = (pieces: PieceSet, seam: SeamName): number =>
   (["front", "back"] as const).reduce((sum, name) => sum + seamByBezierJs(pieceOf(pieces, name), seam), 0);
 
-const contextFor = (pieces: PieceSet, wantedFullness: number, existing: readonly DartRedraw[] = []): PointedDartContext => ({
+const contextFor = (
+  pieces: PieceSet,
+  wantedFullness: number,
+  existing: readonly DartRedraw[] = [],
+): PointedDartContext => ({
   bustPoint: pointOf(pieceOf(pieces, "front"), "bustPoint"),
   wantedFullness,
   radius: R,
@@ -107,7 +125,8 @@ function answerIn(value: PointedDartAnswers, key: DartAnswer["key"]): DartAnswer
   return found;
 }
 
-const termIn = ({ sum }: DartAnswer, kind: SeamTerm["kind"]): number => sum.find((term) => term.kind === kind)?.amount ?? NaN;
+const termIn = ({ sum }: DartAnswer, kind: SeamTerm["kind"]): number =>
+  sum.find((term) => term.kind === kind)?.amount ?? NaN;
 
 function naiveIn({ naive }: PointedDartAnswers) {
   if (naive === null) throw new Error("no naive shortening");
@@ -127,7 +146,9 @@ describe("the angle for a fullness is the cone's formula turned round", () => {
     expect(degreesOf(angleForFullness(height, R) ?? NaN)).toBeCloseTo(degrees, 1);
   });
 
-  it.each([0, -5, R, R + 1, NaN])("none for a fullness of %d", (height) => expect(angleForFullness(height, R)).toBeNull());
+  it.each([0, -5, R, R + 1, NaN])("none for a fullness of %d", (height) =>
+    expect(angleForFullness(height, R)).toBeNull(),
+  );
 });
 
 describe("a dart 30 mm wide on legs of 120 mm, shortened by a quarter", () => {
@@ -233,7 +254,8 @@ describe("the story: 20 mm past the bust point, 15 mm too far to the side, point
 describe("what is wanted", () => {
   const planted = withPlantedDart(bodice, 40, 160);
   const wantedFor = (pointed: SeenAtDart["pointed"], cupAsks: number): number =>
-    answersTo(planted, waist, { pastBustPoint: 0, tooFarToSide: 0, pointed }, contextFor(planted, cupAsks)).wantedFullness;
+    answersTo(planted, waist, { pastBustPoint: 0, tooFarToSide: 0, pointed }, contextFor(planted, cupAsks))
+      .wantedFullness;
 
   // Sewn 22.285 mm (closed form above); 2 mm is what is noticed when sewn (our own choice).
   it.each([
@@ -262,7 +284,11 @@ describe("what is wanted", () => {
 
 const shapes: fc.Arbitrary<SeenAtDart["pointed"]> = fc.constantFrom("pointed", "right", "flat");
 const anySeen = (dart: DartName): fc.Arbitrary<SeenAtDart> =>
-  fc.record({ pastBustPoint: anyAmount(-45, dart === "sideDart" ? 15 : 40), tooFarToSide: anyAmount(-14, 20), pointed: shapes });
+  fc.record({
+    pastBustPoint: anyAmount(-45, dart === "sideDart" ? 15 : 40),
+    tooFarToSide: anyAmount(-14, 20),
+    pointed: shapes,
+  });
 const bodices = [760, 880, 1000, 1180].flatMap((bust) => [50, 75].map((difference) => bodiceFor(bust, difference)));
 
 describe.each([
@@ -289,16 +315,26 @@ describe.each([
           const terms = answer.sum.filter(({ kind }) => kind !== "after").reduce((sum, { amount }) => sum + amount, 0);
           return [
             ["the sewn seam", sewn(made, seam) - sewn(pieces, seam), 0.05],
-            ["the other seam", sewn(made, seam === "waist" ? "side" : "waist") - sewn(pieces, seam === "waist" ? "side" : "waist"), 0.1],
+            [
+              "the other seam",
+              sewn(made, seam === "waist" ? "side" : "waist") - sewn(pieces, seam === "waist" ? "side" : "waist"),
+              0.1,
+            ],
             ["the legs", after.legs[0] - after.legs[1], 0.05],
             ["the fullness", after.fullness - (value?.wantedFullness ?? NaN), 0.5],
             ["the fullness told", after.fullness - answer.figures.after.fullness, 0.001],
             // Amounts are kept to a tenth of a millimetre, and three of them place the end.
             ["the stop", span(after.apex, marked) - stop, 0.3],
-            ["the sum", terms - (seam === "waist" ? sewn(made, "waist") : seamByBezierJs(pieceOf(made, "front"), "side")), 0.01],
+            [
+              "the sum",
+              terms - (seam === "waist" ? sewn(made, "waist") : seamByBezierJs(pieceOf(made, "front"), "side")),
+              0.01,
+            ],
             ["smoothing", termIn(answer, "smoothed"), 2 + 0.1 * Math.abs(termIn(answer, "mouth"))],
             ["an outline that crosses", crossesItself(pieceOf(made, "front")) ? 1 : 0, 0.5],
-          ].flatMap(([what, by, most]) => (Math.abs(Number(by)) < Number(most) ? [] : [`${answer.key}: ${what} ${by}`]));
+          ].flatMap(([what, by, most]) =>
+            Math.abs(Number(by)) < Number(most) ? [] : [`${answer.key}: ${what} ${by}`],
+          );
         });
         expect(wrong).toEqual([]);
         const costs = (value?.answers ?? []).map(({ cost }) => cost);
@@ -308,7 +344,10 @@ describe.each([
     );
     // Of what is usually seen nearly all can be answered.
     expect(answered.filter(Boolean).length).toBeGreaterThan(0.8 * answered.length);
-    const keys = seam === "waist" ? ["offCentre", "sharedAtCentre", "sharedWithOther", "sideSeam"] : ["sharedAtEnds", "sideSeam", "underarm"];
+    const keys =
+      seam === "waist"
+        ? ["offCentre", "sharedAtCentre", "sharedWithOther", "sideSeam"]
+        : ["sharedAtEnds", "sideSeam", "underarm"];
     expect([...seenKeys].toSorted()).toEqual(keys);
   }, 60_000);
 
@@ -337,16 +376,43 @@ describe("a dart with redraws of its own already", () => {
   const planted = withPlantedDart(bodice, 40, 160);
   const { bustPoint } = contextFor(planted, 20);
   const existing: readonly DartRedraw[] = [
-    { kind: "dartPlace", id: "dartPlace-front-waistDart", dart: waist, by: 6, how: "redraw", giveBack: { sideSeam: 1 } },
-    { kind: "dartEnd", id: "dartEnd-front-waistDart", dart: waist, shorten: 12, across: 0, hold: "mouth", giveBack: { sideSeam: 1 } },
+    {
+      kind: "dartPlace",
+      id: "dartPlace-front-waistDart",
+      dart: waist,
+      by: 6,
+      how: "redraw",
+      giveBack: { sideSeam: 1 },
+    },
+    {
+      kind: "dartEnd",
+      id: "dartEnd-front-waistDart",
+      dart: waist,
+      shorten: 12,
+      across: 0,
+      hold: "mouth",
+      giveBack: { sideSeam: 1 },
+    },
   ];
   const offCentre: readonly DartRedraw[] = [
-    { kind: "dartPlace", id: "dartPlace-front-waistDart", dart: waist, by: 8, how: "offCentreSeam", giveBack: { sideSeam: 1 } },
+    {
+      kind: "dartPlace",
+      id: "dartPlace-front-waistDart",
+      dart: waist,
+      by: 8,
+      how: "offCentreSeam",
+      giveBack: { sideSeam: 1 },
+    },
   ];
 
   it("is seen as sewn, and the answers alone bring it there", () => {
     const toile = madeWith(planted, existing, bustPoint);
-    const value = answersTo(planted, waist, { pastBustPoint: 8, tooFarToSide: 5, pointed: "right" }, contextFor(planted, 20, existing));
+    const value = answersTo(
+      planted,
+      waist,
+      { pastBustPoint: 8, tooFarToSide: 5, pointed: "right" },
+      contextFor(planted, 20, existing),
+    );
     const { alterations, figures } = answerIn(value, "sideSeam");
     const [was, is] = [measured(toile, waist), measured(madeWith(planted, alterations, bustPoint), waist)];
     expect(figures.before.fullness).toBeCloseTo(was.fullness, 6);
@@ -356,10 +422,16 @@ describe("a dart with redraws of its own already", () => {
 
   it("taken off the centre front before: redrawn instead, it ends as far from the centre line as wanted", () => {
     const toile = madeWith(planted, offCentre, bustPoint);
-    const value = answersTo(planted, waist, { pastBustPoint: -20, tooFarToSide: 4, pointed: "right" }, contextFor(planted, 20, offCentre));
+    const value = answersTo(
+      planted,
+      waist,
+      { pastBustPoint: -20, tooFarToSide: 4, pointed: "right" },
+      contextFor(planted, 20, offCentre),
+    );
     const { alterations } = answerIn(value, "sideSeam");
     const made = madeWith(planted, alterations, bustPoint);
-    const fromCentre = (pieces: PieceSet): number => measured(pieces, waist).apex.x - pointOf(pieceOf(pieces, "front"), "centreBust").x;
+    const fromCentre = (pieces: PieceSet): number =>
+      measured(pieces, waist).apex.x - pointOf(pieceOf(pieces, "front"), "centreBust").x;
     expect(fromCentre(made)).toBeCloseTo(fromCentre(toile) - 4, 0);
   });
 });
@@ -378,12 +450,14 @@ describe("what cannot be", () => {
     expect(failureOf(ref("back", "waistDart"), seen).code).toBe("pointedDart/not-this-dart");
   });
 
-  const most = (failure: ReturnType<typeof failureOf>): number => (failure.code === "pointedDart/too-much" ? failure.most : NaN);
+  const most = (failure: ReturnType<typeof failureOf>): number =>
+    failure.code === "pointedDart/too-much" ? failure.most : NaN;
 
   it("too long a way: the most it can be shortened, which then works, and a little more does not", () => {
     const failure = failureOf(waist, { pastBustPoint: 400, tooFarToSide: 5, pointed: "right" });
     expect(failure).toMatchObject({ code: "pointedDart/too-much", what: "length", asked: 420 });
-    const at = (shorten: number) => answerPointedDart(bodice, waist, { pastBustPoint: shorten - 20, tooFarToSide: 5, pointed: "right" }, context).ok;
+    const at = (shorten: number) =>
+      answerPointedDart(bodice, waist, { pastBustPoint: shorten - 20, tooFarToSide: 5, pointed: "right" }, context).ok;
     expect(at(most(failure))).toBe(true);
     expect(at(most(failure) + 1)).toBe(false);
   });
@@ -391,7 +465,8 @@ describe("what cannot be", () => {
   it("too far across: the most that works", () => {
     const failure = failureOf(waist, { pastBustPoint: 0, tooFarToSide: 160, pointed: "right" });
     expect(failure).toMatchObject({ code: "pointedDart/too-much", what: "aside", asked: 160 });
-    const at = (aside: number) => answerPointedDart(bodice, waist, { pastBustPoint: 0, tooFarToSide: aside, pointed: "right" }, context).ok;
+    const at = (aside: number) =>
+      answerPointedDart(bodice, waist, { pastBustPoint: 0, tooFarToSide: aside, pointed: "right" }, context).ok;
     expect(at(most(failure))).toBe(true);
     expect(at(most(failure) + 1)).toBe(false);
   });
@@ -399,11 +474,19 @@ describe("what cannot be", () => {
   it("a fullness that no dart gives: the nearest that one does", () => {
     const failure = failureOf(waist, { pastBustPoint: 0, tooFarToSide: 0, pointed: "flat" }, { wantedFullness: 200 });
     expect(failure).toMatchObject({ code: "pointedDart/too-much", what: "fullness", asked: 200 });
-    expect(answerPointedDart(bodice, waist, { pastBustPoint: 0, tooFarToSide: 0, pointed: "flat" }, { ...context, wantedFullness: most(failure) }).ok).toBe(true);
+    expect(
+      answerPointedDart(
+        bodice,
+        waist,
+        { pastBustPoint: 0, tooFarToSide: 0, pointed: "flat" },
+        { ...context, wantedFullness: most(failure) },
+      ).ok,
+    ).toBe(true);
   });
 
   it("all at once: the share that works", () => {
-    expect(failureOf(waist, { pastBustPoint: 500, tooFarToSide: 400, pointed: "right" })).toMatchObject({ code: "pointedDart/together-too-much" });
+    expect(failureOf(waist, { pastBustPoint: 500, tooFarToSide: 400, pointed: "right" })).toMatchObject({
+      code: "pointedDart/together-too-much",
+    });
   });
 });
-

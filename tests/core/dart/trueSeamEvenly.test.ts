@@ -11,7 +11,9 @@ import { anyAmount } from "../../support/amounts";
 import { seamByBezierJs } from "../../support/independent";
 
 const chart = { sizes: [], draftedDifference: 50, cups: [] };
-const block = draftFrontBlock(draftMeasuresFor({ label: "x", bust: 880, waist: 660, hip: 940 }, chart, { bust: 80, waist: 40, hip: 50 }));
+const block = draftFrontBlock(
+  draftMeasuresFor({ label: "x", bust: 880, waist: 660, hip: 940 }, chart, { bust: 80, waist: 40, hip: 50 }),
+);
 
 /** The waist dart ended anywhere on its axis: the nearer to the waist, the more the seam must bend. */
 function endedAt(height: number): Piece {

@@ -57,20 +57,36 @@ describe("the block's worked size", () => {
   });
 });
 
-it.each([20, 100, 180, 230, 250])("the basque's side seams are of one length where the waist is %d mm below the bust", (drop) => {
-  const sizes = [760, 880, 1000].map((bust) => ({ label: String(bust), bust, waist: bust - drop, hip: bust + 60 }));
-  const blocks = draftBlocks({ name: "", chart: { sizes, draftedDifference: 50, cups: [] }, ease, length: "hip", closure: { place: "side", belowWaist: 180 }, style: "sideDart", strap: "wide" });
-  blocks.frontBasque.forEach((piece, size) => {
-    const other = blocks.backBasque[size];
-    if (other === undefined) throw new Error("no back");
-    // Half of what the walk allows, so that a blend has room.
-    expect(Math.abs(seamByBezierJs(piece, "side") - seamByBezierJs(other, "side"))).toBeLessThan(0.5);
-  });
-});
+it.each([20, 100, 180, 230, 250])(
+  "the basque's side seams are of one length where the waist is %d mm below the bust",
+  (drop) => {
+    const sizes = [760, 880, 1000].map((bust) => ({ label: String(bust), bust, waist: bust - drop, hip: bust + 60 }));
+    const blocks = draftBlocks({
+      name: "",
+      chart: { sizes, draftedDifference: 50, cups: [] },
+      ease,
+      length: "hip",
+      closure: { place: "side", belowWaist: 180 },
+      style: "sideDart",
+      strap: "wide",
+    });
+    blocks.frontBasque.forEach((piece, size) => {
+      const other = blocks.backBasque[size];
+      if (other === undefined) throw new Error("no back");
+      // Half of what the walk allows, so that a blend has room.
+      expect(Math.abs(seamByBezierJs(piece, "side") - seamByBezierJs(other, "side"))).toBeLessThan(0.5);
+    });
+  },
+);
 
 describe("beside a textbook block (all figures from memory: Bunka basic bodice, and British metric blocks)", () => {
   // Bunka's own formula, (B/4 − 2.5)° with B in cm, worked at these busts.
-  const BUNKA = new Map([[830, 18.25], [880, 19.5], [920, 20.5], [960, 21.5]]);
+  const BUNKA = new Map([
+    [830, 18.25],
+    [880, 19.5],
+    [920, 20.5],
+    [960, 21.5],
+  ]);
   // British: 7.0 cm wide at bust 88, 0.6 cm a 4 cm step, measured at about 25 cm from the bust point.
   const british = (bust: number): number => (2 * Math.asin((70 + ((bust - 880) / 40) * 6) / 2 / 250) * 180) / Math.PI;
   /**
@@ -85,12 +101,15 @@ describe("beside a textbook block (all figures from memory: Bunka basic bodice, 
     expect(british(880)).toBeCloseTo(16.1, 1);
   });
 
-  it.each([...BUNKA])("the bust dart at %d mm is no wider than Bunka's %d°, and at most 4° flatter than the lesser of the two", (bust, bunka) => {
-    const drafted = degreesFrom(draftMeasuresFor({ ...worked, bust }, chart, ease).bustDart);
-    expect(drafted).toBeGreaterThan(TEXTBOOK_SPREAD.least);
-    expect(drafted).toBeLessThan(Math.min(bunka, TEXTBOOK_SPREAD.most));
-    expect(drafted).toBeGreaterThan(Math.min(bunka, british(bust)) - TEXTBOOK_SPREAD.belowTheLesser);
-  });
+  it.each([...BUNKA])(
+    "the bust dart at %d mm is no wider than Bunka's %d°, and at most 4° flatter than the lesser of the two",
+    (bust, bunka) => {
+      const drafted = degreesFrom(draftMeasuresFor({ ...worked, bust }, chart, ease).bustDart);
+      expect(drafted).toBeGreaterThan(TEXTBOOK_SPREAD.least);
+      expect(drafted).toBeLessThan(Math.min(bunka, TEXTBOOK_SPREAD.most));
+      expect(drafted).toBeGreaterThan(Math.min(bunka, british(bust)) - TEXTBOOK_SPREAD.belowTheLesser);
+    },
+  );
 
   it("widths of back and front lie within 15 mm of Bunka's at bust 88 (184 and 172 on the half)", () => {
     expect(Math.abs(pointOf(back, "armholeTouch").x - 184)).toBeLessThan(15);

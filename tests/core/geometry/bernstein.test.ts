@@ -8,7 +8,14 @@ type Ordinates = readonly [number, number, number, number];
 /** Ordinates of scale · (t - p)(t - q)(t - r), by its blossom. */
 function withZeros(p: number, q: number, r: number, scale = 100): Ordinates {
   const at = (u: number, v: number, w: number): number => {
-    const orders = [[u, v, w], [u, w, v], [v, u, w], [v, w, u], [w, u, v], [w, v, u]] as const;
+    const orders = [
+      [u, v, w],
+      [u, w, v],
+      [v, u, w],
+      [v, w, u],
+      [w, u, v],
+      [w, v, u],
+    ] as const;
     return (scale * orders.reduce((sum, [x, y, z]) => sum + (x - p) * (y - q) * (z - r), 0)) / 6;
   };
   return [at(0, 0, 0), at(0, 0, 1), at(0, 1, 1), at(1, 1, 1)];
@@ -21,7 +28,8 @@ const zeros = (ordinates: Ordinates, touch = 1e-4): readonly number[] => cubicZe
 describe("cubicValue", () => {
   it("is the product of its planted factors", () => {
     const f = withZeros(0.1, 0.4, 2);
-    for (const t of [0, 0.25, 0.4, 1]) expect(cubicValue(...f, t)).toBeCloseTo(100 * (t - 0.1) * (t - 0.4) * (t - 2), 11);
+    for (const t of [0, 0.25, 0.4, 1])
+      expect(cubicValue(...f, t)).toBeCloseTo(100 * (t - 0.1) * (t - 0.4) * (t - 2), 11);
   });
 });
 

@@ -1,6 +1,12 @@
 import * as fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { cubicCurvatureAt, cubicMap, cubicPointAt, cubicReverse, cubicTangentAt } from "../../../src/core/geometry/bezier";
+import {
+  cubicCurvatureAt,
+  cubicMap,
+  cubicPointAt,
+  cubicReverse,
+  cubicTangentAt,
+} from "../../../src/core/geometry/bezier";
 import { sheetPoint } from "../../../src/core/geometry/point";
 import {
   anyCubic,

@@ -30,7 +30,10 @@ describe("cubicBounds", () => {
         const points = referencePoints(c, 3000);
         const xs = points.map((p) => p.x);
         const ys = points.map((p) => p.y);
-        const sampled = { min: { x: Math.min(...xs), y: Math.min(...ys) }, max: { x: Math.max(...xs), y: Math.max(...ys) } };
+        const sampled = {
+          min: { x: Math.min(...xs), y: Math.min(...ys) },
+          max: { x: Math.max(...xs), y: Math.max(...ys) },
+        };
         expect(min.x).toBeLessThanOrEqual(sampled.min.x + ROUNDING_ERROR);
         expect(min.y).toBeLessThanOrEqual(sampled.min.y + ROUNDING_ERROR);
         expect(max.x).toBeGreaterThanOrEqual(sampled.max.x - ROUNDING_ERROR);

@@ -35,7 +35,14 @@ describe("cubicSegmentIntersections", () => {
     // y = 240t(1 - t) = 45 where t = 1/4 and 3/4; x = 300t²(1 - t) + 100t³ there.
     const found = cubicSegmentIntersections(arch, at(-10, 45), at(110, 45));
     expect(found.map(({ t1 }) => t1)).toEqual([expect.closeTo(0.25, 9), expect.closeTo(0.75, 9)]);
-    expectSamePoints(places(found), [{ x: 15.625, y: 45 }, { x: 84.375, y: 45 }], 1e-9);
+    expectSamePoints(
+      places(found),
+      [
+        { x: 15.625, y: 45 },
+        { x: 84.375, y: 45 },
+      ],
+      1e-9,
+    );
     found.forEach(({ t2, point }) => expect(t2).toBeCloseTo((point.x + 10) / 120, 9));
   });
 
@@ -49,8 +56,24 @@ describe("cubicSegmentIntersections", () => {
     ["a line through the start", at(-50, -50), at(50, 50), [[0, 0.5]]],
     ["a line through the end", at(50, 50), at(150, -50), [[1, 0.5]]],
     ["a line that ends in the start", at(-50, 20), at(0, 0), [[0, 1]]],
-    ["a line through both ends", at(-50, 0), at(150, 0), [[0, 0.25], [1, 0.75]]],
-    ["a line from end to end", at(100, 0), at(0, 0), [[0, 1], [1, 0]]],
+    [
+      "a line through both ends",
+      at(-50, 0),
+      at(150, 0),
+      [
+        [0, 0.25],
+        [1, 0.75],
+      ],
+    ],
+    [
+      "a line from end to end",
+      at(100, 0),
+      at(0, 0),
+      [
+        [0, 1],
+        [1, 0],
+      ],
+    ],
     ["a line along the tangent at the start", at(0, -50), at(0, 50), [[0, 0.5]]],
     ["a segment without length, on the curve", at(15.625, 45), at(15.625, 45), [[0.25, 0]]],
     ["a segment without length, beside it", at(20, 45), at(20, 45), []],

@@ -62,7 +62,14 @@ describe("cubicIntersections", () => {
 
   it.each([
     ["an end on an end", moved(arch, 100, 0), [[1, 0]]],
-    ["ends that meet both ways", cubicOf([0, 0], [20, -50], [80, -50], [100, 0]), [[0, 0], [1, 1]]],
+    [
+      "ends that meet both ways",
+      cubicOf([0, 0], [20, -50], [80, -50], [100, 0]),
+      [
+        [0, 0],
+        [1, 1],
+      ],
+    ],
     ["an end on the inside", cubicOf([50, 60], [50, 80], [90, 90], [90, 120]), [[0.5, 0]]],
     ["an end just short of the inside", cubicOf([50, 60.01], [50, 80], [90, 90], [90, 120]), []],
     ["an end within reach of the inside", cubicOf([50, 60 + 9e-5], [50, 80], [90, 90], [90, 120]), [[0.5, 0]]],
@@ -87,10 +94,38 @@ describe("cubicIntersections", () => {
   });
 
   it.each([
-    ["itself", arch, [[0, 0], [1, 1]]],
-    ["itself reversed", cubicReverse(arch), [[0, 1], [1, 0]]],
-    ["a part of itself", cubicPart(arch, 0.25, 0.6), [[0.25, 0], [0.6, 1]]],
-    ["a part that runs on beyond", cubicPart(arch, 0.5, 1.5), [[0.5, 0], [1, 0.5]]],
+    [
+      "itself",
+      arch,
+      [
+        [0, 0],
+        [1, 1],
+      ],
+    ],
+    [
+      "itself reversed",
+      cubicReverse(arch),
+      [
+        [0, 1],
+        [1, 0],
+      ],
+    ],
+    [
+      "a part of itself",
+      cubicPart(arch, 0.25, 0.6),
+      [
+        [0.25, 0],
+        [0.6, 1],
+      ],
+    ],
+    [
+      "a part that runs on beyond",
+      cubicPart(arch, 0.5, 1.5),
+      [
+        [0.5, 0],
+        [1, 0.5],
+      ],
+    ],
   ])("give the ends of the stretch shared with %s", (_name, other, expected) => {
     expect(parameters(cubicIntersections(arch, other))).toEqual(
       expected.map((pair) => pair.map((t) => expect.closeTo(t, 6))),

@@ -22,7 +22,16 @@ import {
   type EdgeCurve,
 } from "../../../src/core/geometry/edgeCurve";
 import { piecePoint, sheetPoint } from "../../../src/core/geometry/point";
-import { anyCubic, anyParameter, anyPoint, cubicOf, cuspCurve, cuspLength, referencePoint, RUNS } from "../../support/curves";
+import {
+  anyCubic,
+  anyParameter,
+  anyPoint,
+  cubicOf,
+  cuspCurve,
+  cuspLength,
+  referencePoint,
+  RUNS,
+} from "../../support/curves";
 import { expectPointClose, expectSamePoints } from "../../support/matchers";
 
 /** mm. Rounding. */
@@ -99,7 +108,10 @@ describe.each(both)("%s of 150 mm", (_name, edge) => {
 
   it("meets another edge, line or curve, in either order", () => {
     for (const other of [lineEdge(at(0, 60), at(90, 60)), cubicEdge(cubicOf([0, 60], [30, 60], [60, 60], [90, 60]))]) {
-      for (const [p, q] of [[edge, other], [other, edge]] as const) {
+      for (const [p, q] of [
+        [edge, other],
+        [other, edge],
+      ] as const) {
         const [meeting, ...more] = edgeIntersections(p, q);
         expect(more).toEqual([]);
         expectPointClose(meeting?.point, { x: 45, y: 60 }, 1e-6);
@@ -174,7 +186,11 @@ describe("a curved edge", () => {
         const [curved, flat] = [cubicEdge(c), lineEdge(p, q)];
         const forth = edgeIntersections(curved, flat);
         const back = edgeIntersections(flat, curved);
-        expectSamePoints(back.map(({ point }) => point), forth.map(({ point }) => point), 1e-3);
+        expectSamePoints(
+          back.map(({ point }) => point),
+          forth.map(({ point }) => point),
+          1e-3,
+        );
         for (const { t1, point } of back) {
           expectPointClose(point, { x: p.x + t1 * (q.x - p.x), y: p.y + t1 * (q.y - p.y) }, 1e-3);
         }

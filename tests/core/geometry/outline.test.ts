@@ -12,7 +12,15 @@ import {
 } from "../../../src/core/geometry/outline";
 import { piecePoint } from "../../../src/core/geometry/point";
 import { CoreBug } from "../../../src/core/result";
-import { anyCubic, CIRCLE_CONTROL, cubicOf, referenceDistance, referencePoints, RUNS, spread } from "../../support/curves";
+import {
+  anyCubic,
+  CIRCLE_CONTROL,
+  cubicOf,
+  referenceDistance,
+  referencePoints,
+  RUNS,
+  spread,
+} from "../../support/curves";
 import { expectPointClose } from "../../support/matchers";
 
 type Edges = readonly EdgeCurve<"piece">[];
@@ -60,7 +68,11 @@ const libraryPolygon = (edges: Edges): Polygon =>
 describe("signedArea", () => {
   it.each([
     ["a square", square, 10_000],
-    ["a square far from the origin", polygon([1e6, 1e6], [1e6 + 100, 1e6], [1e6 + 100, 1e6 + 100], [1e6, 1e6 + 100]), 10_000],
+    [
+      "a square far from the origin",
+      polygon([1e6, 1e6], [1e6 + 100, 1e6], [1e6 + 100, 1e6 + 100], [1e6, 1e6 + 100]),
+      10_000,
+    ],
     ["a triangle", polygon([0, 0], [30, 0], [0, 40]), 600],
     ["an L", polygon([0, 0], [20, 0], [20, 10], [10, 10], [10, 30], [0, 30]), 400],
     ["nothing", [], 0],
@@ -135,14 +147,27 @@ describe("isInOutline", () => {
 
   it("a diamond, level with its corners", () => {
     const diamond = polygon([50, 0], [100, 50], [50, 100], [0, 50]);
-    for (const [x, y, inside] of [[50, 50, true], [-1, 50, false], [101, 50, false], [20, 0, false], [20, 100, false]] as const) {
+    for (const [x, y, inside] of [
+      [50, 50, true],
+      [-1, 50, false],
+      [101, 50, false],
+      [20, 0, false],
+      [20, 100, false],
+    ] as const) {
       expect(isInOutline(diamond, at(x, y))).toBe(inside);
     }
   });
 
   it("a circle, level with its turns", () => {
     const round = circle(0, 0, 50);
-    for (const [x, y, inside] of [[0, 0, true], [-60, 50, false], [-60, 0, false], [-60, -50, false], [35, 35, true], [36, 36, false]] as const) {
+    for (const [x, y, inside] of [
+      [0, 0, true],
+      [-60, 50, false],
+      [-60, 0, false],
+      [-60, -50, false],
+      [35, 35, true],
+      [36, 36, false],
+    ] as const) {
       expect(isInOutline(round, at(x, y))).toBe(inside);
     }
   });
@@ -171,10 +196,26 @@ describe("level cuts", () => {
   const u = polygon([0, 0], [30, 0], [30, 60], [70, 60], [70, 0], [100, 0], [100, 100], [0, 100]);
 
   it.each([
-    [30, [0, 30, 70, 100], [{ from: 0, to: 30 }, { from: 70, to: 100 }], 60],
+    [
+      30,
+      [0, 30, 70, 100],
+      [
+        { from: 0, to: 30 },
+        { from: 70, to: 100 },
+      ],
+      60,
+    ],
     [80, [0, 100], [{ from: 0, to: 100 }], 100],
     [60, [0, 30, 70, 100], [{ from: 0, to: 100 }], 100], // along the level edge
-    [0, [0, 30, 70, 100], [{ from: 0, to: 30 }, { from: 70, to: 100 }], 60],
+    [
+      0,
+      [0, 30, 70, 100],
+      [
+        { from: 0, to: 30 },
+        { from: 70, to: 100 },
+      ],
+      60,
+    ],
     [-1, [], [], 0],
   ])("of a U at %d", (y, crossings, spans, width) => {
     expect(outlineCrossingsAtY(u, y)).toEqual(crossings);

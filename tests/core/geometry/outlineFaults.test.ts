@@ -20,7 +20,11 @@ const codes = (edges: Edges): readonly string[] => validateOutline(edges).map(({
 
 /** Corners on an ellipse at rising angles: a convex outline, with edges that bulge outwards or are straight. */
 const anyConvex: fc.Arbitrary<Edges> = fc
-  .tuple(fc.uniqueArray(fc.integer({ min: 0, max: 35 }), { minLength: 3, maxLength: 12 }), fc.integer({ min: 60, max: 300 }), fc.boolean())
+  .tuple(
+    fc.uniqueArray(fc.integer({ min: 0, max: 35 }), { minLength: 3, maxLength: 12 }),
+    fc.integer({ min: 60, max: 300 }),
+    fc.boolean(),
+  )
   .filter(([steps]) => {
     const sorted = steps.toSorted((p, q) => p - q);
     return sorted.every((step, i) => ((sorted[(i + 1) % sorted.length] ?? step) - step + 36) % 36 <= 17);
@@ -63,7 +67,9 @@ describe("validateOutline", () => {
   });
 
   it("finds nothing wrong with a narrow dart", () => {
-    expect(validateOutline(polygon([0, 0], [100, 0], [100, 200], [51, 200], [50, 100], [49, 200], [0, 200]))).toEqual([]);
+    expect(validateOutline(polygon([0, 0], [100, 0], [100, 200], [51, 200], [50, 100], [49, 200], [0, 200]))).toEqual(
+      [],
+    );
   });
 
   it("finds a planted gap, and says where and how wide", () => {
@@ -122,7 +128,9 @@ describe("validateOutline", () => {
           return [200 * Math.cos(angle), 200 * Math.sin(angle)];
         });
         const [i, j] = [pick % count, (pick + 1) % count];
-        const swapped = corners.map((corner, k) => (k === i ? (corners[j] ?? corner) : k === j ? (corners[i] ?? corner) : corner));
+        const swapped = corners.map((corner, k) =>
+          k === i ? (corners[j] ?? corner) : k === j ? (corners[i] ?? corner) : corner,
+        );
         expect(codes(polygon(...swapped))).toContain("outline/self-crossing");
       }),
       RUNS,
@@ -160,7 +168,10 @@ describe("selfCrossings", () => {
     );
     expectSamePoints(
       found.map(({ point }) => point),
-      [{ x: 100, y: first }, { x: 100, y: second }],
+      [
+        { x: 100, y: first },
+        { x: 100, y: second },
+      ],
       1e-6,
     );
     found.forEach(({ edge1, edge2 }) => expect([edge1, edge2]).toEqual([1, 3]));
@@ -211,7 +222,11 @@ describe("selfCrossings", () => {
   it("count a corner that touches another edge, once", () => {
     const pinched = polygon([0, 0], [100, 0], [100, 100], [50, 0], [0, 100]);
     const found = selfCrossings(pinched);
-    expectSamePoints(found.map(({ point }) => point), [{ x: 50, y: 0 }], 1e-9);
+    expectSamePoints(
+      found.map(({ point }) => point),
+      [{ x: 50, y: 0 }],
+      1e-9,
+    );
   });
 
   it("count a dart closed to a slit by the ends of the stretch", () => {

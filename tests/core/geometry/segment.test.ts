@@ -54,12 +54,60 @@ describe("segmentIntersections", () => {
     ["parallel", at(0, 1), at(100, 1), []],
     ["on one line, apart", at(101, 0), at(150, 0), []],
     ["on one line, end to end", at(100, 0), at(150, 0), [[1, 0]]],
-    ["overlapping", at(60, 0), at(150, 0), [[0.6, 0], [1, 4 / 9]]],
-    ["overlapping, reversed", at(150, 0), at(60, 0), [[0.6, 1], [1, 5 / 9]]],
-    ["held within", at(20, 0), at(70, 0), [[0.2, 0], [0.7, 1]]],
-    ["holding", at(-100, 0), at(300, 0), [[0, 0.25], [1, 0.5]]],
-    ["the same", at(0, 0), at(100, 0), [[0, 0], [1, 1]]],
-    ["the same, reversed", at(100, 0), at(0, 0), [[0, 1], [1, 0]]],
+    [
+      "overlapping",
+      at(60, 0),
+      at(150, 0),
+      [
+        [0.6, 0],
+        [1, 4 / 9],
+      ],
+    ],
+    [
+      "overlapping, reversed",
+      at(150, 0),
+      at(60, 0),
+      [
+        [0.6, 1],
+        [1, 5 / 9],
+      ],
+    ],
+    [
+      "held within",
+      at(20, 0),
+      at(70, 0),
+      [
+        [0.2, 0],
+        [0.7, 1],
+      ],
+    ],
+    [
+      "holding",
+      at(-100, 0),
+      at(300, 0),
+      [
+        [0, 0.25],
+        [1, 0.5],
+      ],
+    ],
+    [
+      "the same",
+      at(0, 0),
+      at(100, 0),
+      [
+        [0, 0],
+        [1, 1],
+      ],
+    ],
+    [
+      "the same, reversed",
+      at(100, 0),
+      at(0, 0),
+      [
+        [0, 1],
+        [1, 0],
+      ],
+    ],
     ["a point on it", at(30, 0), at(30, 0), [[0.3, 0]]],
     ["a point beside it", at(30, 1), at(30, 1), []],
     ["short of it", at(30, 10), at(30, 1), []],
@@ -79,7 +127,11 @@ describe("segmentIntersections", () => {
         const turn = (q.x - p.x) * (end.y - r.y) - (q.y - p.y) * (end.x - r.x);
         const lengths = Math.hypot(q.x - p.x, q.y - p.y) * Math.hypot(end.x - r.x, end.y - r.y);
         fc.pre(Math.abs(turn) > 0.01 * lengths && lengths > 100);
-        expectSamePoints(meetings(p, q, r, end).map(({ point }) => point), [place], 1e-6);
+        expectSamePoints(
+          meetings(p, q, r, end).map(({ point }) => point),
+          [place],
+          1e-6,
+        );
       }),
       RUNS,
     );

@@ -19,7 +19,18 @@ function levelOnCloth(piece: Piece, y: number): number {
   return lengthOnCloth(polygonOf(clothCorners(piece)), { x: -400, y }, { x: 900, y });
 }
 
-const SEAMS: readonly SeamName[] = ["centre", "neck", "shoulder", "armhole", "side", "waist", "hem", "princess", "underBust", "strap"];
+const SEAMS: readonly SeamName[] = [
+  "centre",
+  "neck",
+  "shoulder",
+  "armhole",
+  "side",
+  "waist",
+  "hem",
+  "princess",
+  "underBust",
+  "strap",
+];
 
 const sideDart = (work: { readonly pattern: { readonly style: string } }): boolean => work.pattern.style === "sideDart";
 
@@ -33,11 +44,14 @@ describe.each(works.map((work, index) => [work.name, index] as const))("%s", (_n
 
   it("has every seam of every piece as long as bezier-js finds it", () => {
     const all = [...plan.pieces, ...plan.nest.sizes.flat()];
-    for (const piece of all) for (const seam of SEAMS) expect(Math.abs(seamLength(piece, seam) - seamByBezierJs(piece, seam))).toBeLessThan(1e-3);
+    for (const piece of all)
+      for (const seam of SEAMS)
+        expect(Math.abs(seamLength(piece, seam) - seamByBezierJs(piece, seam))).toBeLessThan(1e-3);
   });
 
   it("finishes at the waist to the body and the ease, by bezier-js", () => {
-    const girth = 2 * (seamByBezierJs(pieceOf(plan, "front"), "waist") + seamByBezierJs(pieceOf(plan, "back"), "waist"));
+    const girth =
+      2 * (seamByBezierJs(pieceOf(plan, "front"), "waist") + seamByBezierJs(pieceOf(plan, "back"), "waist"));
     const level = levelOf("waist");
     expect(Math.abs(girth - (level?.body ?? NaN) - (level?.ease ?? NaN))).toBeLessThan(1);
     expect(girth).toBeCloseTo(level?.finished ?? NaN, 3);
@@ -68,7 +82,9 @@ describe.each(works.map((work, index) => [work.name, index] as const))("%s", (_n
   });
 
   it("finishes at the hip to the body and the ease, by flatten-js; a waist-length pattern has no hip", () => {
-    const halves = plan.pieces.filter(({ points }) => points.centreHip !== undefined).map((piece) => levelOnCloth(piece, pointOf(piece, "centreHip").y));
+    const halves = plan.pieces
+      .filter(({ points }) => points.centreHip !== undefined)
+      .map((piece) => levelOnCloth(piece, pointOf(piece, "centreHip").y));
     const level = levelOf("hip") ?? { body: 0, ease: 0, finished: 0 };
     const girth = 2 * halves.reduce((a, b) => a + b, 0);
     expect(halves).toHaveLength(toHip ? 2 : 0);
@@ -102,37 +118,42 @@ const SEWN: readonly (readonly [SeamName, readonly PieceName[], readonly PieceNa
   ["waist", ["back", "backBand"], ["backBasque"]],
 ];
 
-describe.each(demoWorks().filter((work) => !sideDart(work)).flatMap((work) => (["waist", "hip"] as const).map((length) => ({ ...work, pattern: { ...work.pattern, length } }))).map((work) => [work.pattern.style, work.pattern.length, work] as const))(
-  "%s to the %s",
-  (_style, _length, work) => {
-    const plan = planOf(work);
-    const has = (name: PieceName): boolean => plan.pieces.some((piece) => piece.name === name);
-    const sumOf = (names: readonly PieceName[], seam: SeamName): number =>
-      names.filter(has).reduce((sum, name) => sum + seamByBezierJs(pieceOf(plan, name), seam), 0);
+describe.each(
+  demoWorks()
+    .filter((work) => !sideDart(work))
+    .flatMap((work) => (["waist", "hip"] as const).map((length) => ({ ...work, pattern: { ...work.pattern, length } })))
+    .map((work) => [work.pattern.style, work.pattern.length, work] as const),
+)("%s to the %s", (_style, _length, work) => {
+  const plan = planOf(work);
+  const has = (name: PieceName): boolean => plan.pieces.some((piece) => piece.name === name);
+  const sumOf = (names: readonly PieceName[], seam: SeamName): number =>
+    names.filter(has).reduce((sum, name) => sum + seamByBezierJs(pieceOf(plan, name), seam), 0);
 
-    it("has every seam of every piece as long as bezier-js finds it", () => {
-      for (const piece of [...plan.pieces, ...plan.nest.sizes.flat()]) {
-        for (const seam of SEAMS) expect(Math.abs(seamLength(piece, seam) - seamByBezierJs(piece, seam))).toBeLessThan(1e-3);
-      }
-    });
+  it("has every seam of every piece as long as bezier-js finds it", () => {
+    for (const piece of [...plan.pieces, ...plan.nest.sizes.flat()]) {
+      for (const seam of SEAMS)
+        expect(Math.abs(seamLength(piece, seam) - seamByBezierJs(piece, seam))).toBeLessThan(1e-3);
+    }
+  });
 
-    it("walks: what is sewn together is of one length, by bezier-js", () => {
-      const pairs = SEWN.filter(([seam, first, second]) => sumOf(first, seam) > 0 && sumOf(second, seam) > 0);
-      expect(pairs.length).toBeGreaterThan(1);
-      for (const [seam, first, second] of pairs) expect(Math.abs(sumOf(first, seam) - sumOf(second, seam))).toBeLessThan(1);
-    });
+  it("walks: what is sewn together is of one length, by bezier-js", () => {
+    const pairs = SEWN.filter(([seam, first, second]) => sumOf(first, seam) > 0 && sumOf(second, seam) > 0);
+    expect(pairs.length).toBeGreaterThan(1);
+    for (const [seam, first, second] of pairs)
+      expect(Math.abs(sumOf(first, seam) - sumOf(second, seam))).toBeLessThan(1);
+  });
 
-    it("finishes at the waist to the body and the ease, by bezier-js", () => {
-      const level = plan.levels.find((one) => one.level === "waist");
-      const girth = 2 * sumOf(["centreFront", "sideFront", "frontBand", "backBand", "back"], "waist");
-      expect(Math.abs(girth - (level?.body ?? NaN) - (level?.ease ?? NaN))).toBeLessThan(1);
-    });
+  it("finishes at the waist to the body and the ease, by bezier-js", () => {
+    const level = plan.levels.find((one) => one.level === "waist");
+    const girth = 2 * sumOf(["centreFront", "sideFront", "frontBand", "backBand", "back"], "waist");
+    expect(Math.abs(girth - (level?.body ?? NaN) - (level?.ease ?? NaN))).toBeLessThan(1);
+  });
 
-    it("is as wide round the bust as its chart, cup and bust adjustment add up to", () => {
-      const { chart, ease } = work.pattern;
-      const row = chart.sizes[plan.sizing.frame.index];
-      const drafted = (row?.bust ?? NaN) - chart.draftedDifference + plan.sizing.cup.drafted + ease.bust + plan.sizing.bust.alteration;
-      expect(plan.levels.find((one) => one.level === "bust")?.finished).toBeCloseTo(drafted, 1);
-    });
-  },
-);
+  it("is as wide round the bust as its chart, cup and bust adjustment add up to", () => {
+    const { chart, ease } = work.pattern;
+    const row = chart.sizes[plan.sizing.frame.index];
+    const drafted =
+      (row?.bust ?? NaN) - chart.draftedDifference + plan.sizing.cup.drafted + ease.bust + plan.sizing.bust.alteration;
+    expect(plan.levels.find((one) => one.level === "bust")?.finished).toBeCloseTo(drafted, 1);
+  });
+});

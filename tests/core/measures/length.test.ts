@@ -154,7 +154,9 @@ describe("parseLength", () => {
       fc.property(typed, fc.constantFrom<TypedUnit>("cm", "in"), fc.boolean(), (text, unit, signed) => {
         const read = parseLength(text, unit, { signed });
         const least = signed ? -LONGEST : 0;
-        expect(read.ok ? read.value >= least && read.value <= LONGEST : read.failure.code.startsWith("length/")).toBe(true);
+        expect(read.ok ? read.value >= least && read.value <= LONGEST : read.failure.code.startsWith("length/")).toBe(
+          true,
+        );
       }),
       { numRuns: 500 },
     );
@@ -212,16 +214,25 @@ describe("feet and inches, where they are taken", () => {
   });
 
   it("are refused where they are not, however they are written", () => {
-    for (const text of ["5'", "5ft4in", "5 feet"]) expect(parseLength(text, "in")).toMatchObject({ failure: { code: "length/feet", text } });
+    for (const text of ["5'", "5ft4in", "5 feet"])
+      expect(parseLength(text, "in")).toMatchObject({ failure: { code: "length/feet", text } });
   });
 
   it("never throws, whatever the text", () => {
-    const piece = fc.oneof(fc.constantFrom(..."0123456789.,/-−½ \"'′ ft in foot".split("")), fc.constantFrom("ft", "in", "feet"));
+    const piece = fc.oneof(
+      fc.constantFrom(..."0123456789.,/-−½ \"'′ ft in foot".split("")),
+      fc.constantFrom("ft", "in", "feet"),
+    );
     fc.assert(
-      fc.property(fc.array(piece, { maxLength: 10 }).map((pieces) => pieces.join("")), (text) => {
-        const read = parseLength(text, "in", { feet: true });
-        expect(read.ok ? read.value >= 0 && read.value <= LONGEST : read.failure.code.startsWith("length/")).toBe(true);
-      }),
+      fc.property(
+        fc.array(piece, { maxLength: 10 }).map((pieces) => pieces.join("")),
+        (text) => {
+          const read = parseLength(text, "in", { feet: true });
+          expect(read.ok ? read.value >= 0 && read.value <= LONGEST : read.failure.code.startsWith("length/")).toBe(
+            true,
+          );
+        },
+      ),
       { numRuns: 500 },
     );
   });
@@ -247,7 +258,10 @@ describe("parseAmount", () => {
   });
 
   it("fails as a length does, with what was typed", () => {
-    expect(parseAmount("8 yd", "cm")).toEqual({ ok: false, failure: { code: "length/unknown-unit", text: "8 yd", unit: "yd" } });
+    expect(parseAmount("8 yd", "cm")).toEqual({
+      ok: false,
+      failure: { code: "length/unknown-unit", text: "8 yd", unit: "yd" },
+    });
     expect(parseAmount("1/2/3", "cm")).toMatchObject({ failure: { code: "length/ambiguous", text: "1/2/3" } });
   });
 });

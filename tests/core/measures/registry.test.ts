@@ -78,7 +78,12 @@ describe("checkMeasure", () => {
 
   it("says what the value would have been", () => {
     const verdict = checkMeasure("bustGirth", 360);
-    expect(verdict).toMatchObject({ slips: [{ kind: "inchesAsCentimetres", meant: 914.4 }, { kind: "half", meant: 720 }] });
+    expect(verdict).toMatchObject({
+      slips: [
+        { kind: "inchesAsCentimetres", meant: 914.4 },
+        { kind: "half", meant: 720 },
+      ],
+    });
   });
 
   it.each([Number.NaN, Number.POSITIVE_INFINITY, -900, 0])("refuses %d", (value) => {

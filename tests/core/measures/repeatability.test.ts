@@ -15,13 +15,19 @@ const below = (z: number): number => {
 };
 
 /** P(range of n standard normal values ≤ w) = n ∫ φ(z) [Φ(z + w) − Φ(z)]^(n − 1) dz. */
-const rangeWithin = (w: number, n: number): number => n * GRID.reduce((sum, z) => sum + density(z) * (below(z + w) - below(z)) ** (n - 1) * STEP, 0);
+const rangeWithin = (w: number, n: number): number =>
+  n * GRID.reduce((sum, z) => sum + density(z) * (below(z + w) - below(z)) ** (n - 1) * STEP, 0);
 
 describe("readingsAgree", () => {
   // Waist: the usual spread is 10 mm.
   it.each([2, 3, 4, 5])("draws the line where %d readings of nothing but the tape lie 95 times in 100", (count) => {
-    const apart = (by: number): readonly number[] => [700, 700 + by, ...Array.from({ length: count - 2 }, () => 700 + by / 2)];
-    const least = Array.from({ length: 600 }, (_, at) => at / 10).find((by) => !readingsAgree("waistGirth", apart(by))) ?? 0;
+    const apart = (by: number): readonly number[] => [
+      700,
+      700 + by,
+      ...Array.from({ length: count - 2 }, () => 700 + by / 2),
+    ];
+    const least =
+      Array.from({ length: 600 }, (_, at) => at / 10).find((by) => !readingsAgree("waistGirth", apart(by))) ?? 0;
     expect(rangeWithin(least / 10, count)).toBeGreaterThan(0.949);
     expect(rangeWithin(least / 10, count)).toBeLessThan(0.952);
   });

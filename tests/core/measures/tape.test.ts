@@ -5,7 +5,8 @@ import { bodyOf, measuresOf, tapesOf, type Tapes } from "../../../src/core/measu
 
 describe("spreadOfMean", () => {
   it("of one reading is the tape's usual spread", () => {
-    for (const name of ["bustGirth", "shoulderLength"] as const) expect(spreadOfMean(name, [500])).toBe(TAPE_SPREAD[name]);
+    for (const name of ["bustGirth", "shoulderLength"] as const)
+      expect(spreadOfMean(name, [500])).toBe(TAPE_SPREAD[name]);
   });
 
   it("pools the usual spread, worth four readings, with the wearer's own", () => {
@@ -17,7 +18,12 @@ describe("spreadOfMean", () => {
 
   it("grows where the readings are wild, and shrinks with more that agree", () => {
     expect(spreadOfMean("waistGirth", [640, 760])).toBeGreaterThan(TAPE_SPREAD.waistGirth);
-    const more = [1, 2, 3, 4, 5].map((count) => spreadOfMean("hipGirth", Array.from({ length: count }, () => 960)));
+    const more = [1, 2, 3, 4, 5].map((count) =>
+      spreadOfMean(
+        "hipGirth",
+        Array.from({ length: count }, () => 960),
+      ),
+    );
     expect(more).toEqual(more.toSorted((a, b) => b - a));
   });
 

@@ -12,7 +12,13 @@ const A4_LONG = 277;
 const TALL = 300;
 const WIDE = 200;
 
-const straight = (from: PointName, to: PointName, seam: SeamName): Edge => ({ from, to, seam, curve: null, mouthOf: null });
+const straight = (from: PointName, to: PointName, seam: SeamName): Edge => ({
+  from,
+  to,
+  seam,
+  curve: null,
+  mouthOf: null,
+});
 
 /** Level lines that are printed from the centre to the side, and how far down. */
 const LEVELS = [
@@ -31,7 +37,12 @@ function box({ out = 0, shift = 0 }: { readonly out?: number; readonly shift?: n
       underarm: at(WIDE, 0, "neck"),
       sideWaist: at(WIDE + out, TALL, "waist"),
       centreWaist: at(0, TALL, "waist"),
-      ...Object.fromEntries(LEVELS.flatMap(([level, centre, side, y]) => [[centre, at(0, y, level)], [side, at(WIDE + (out * y) / TALL, y, level)]])),
+      ...Object.fromEntries(
+        LEVELS.flatMap(([level, centre, side, y]) => [
+          [centre, at(0, y, level)],
+          [side, at(WIDE + (out * y) / TALL, y, level)],
+        ]),
+      ),
     },
     edges: [
       straight("centreNeck", "underarm", "armhole"),
@@ -111,17 +122,22 @@ describe("strips of a piece with one corner moved", () => {
 });
 
 describe("strips longer than the page", () => {
-  it.each([277, 240, 160])("are parted into several that lie 20 mm over each other, each no longer than %d mm", (longest) => {
-    const whole = must(overlay(box({ out: 4 }), 400).patches[0], "patch");
-    const { patches } = overlay(box({ out: 4 }), longest);
-    expect(patches.length).toBeGreaterThan(1);
-    const sum = patches.reduce((total, patch) => total + lengthOf(patch), 0);
-    expect(sum).toBeCloseTo(lengthOf(whole) + 20 * (patches.length - 1), 3);
-    for (const { ring } of patches) {
-      const [xs, ys] = [ring.map(({ x }) => x), ring.map(({ y }) => y)];
-      expect(Math.max(Math.max(...xs) - Math.min(...xs), Math.max(...ys) - Math.min(...ys))).toBeLessThanOrEqual(longest + 1e-9);
-    }
-  });
+  it.each([277, 240, 160])(
+    "are parted into several that lie 20 mm over each other, each no longer than %d mm",
+    (longest) => {
+      const whole = must(overlay(box({ out: 4 }), 400).patches[0], "patch");
+      const { patches } = overlay(box({ out: 4 }), longest);
+      expect(patches.length).toBeGreaterThan(1);
+      const sum = patches.reduce((total, patch) => total + lengthOf(patch), 0);
+      expect(sum).toBeCloseTo(lengthOf(whole) + 20 * (patches.length - 1), 3);
+      for (const { ring } of patches) {
+        const [xs, ys] = [ring.map(({ x }) => x), ring.map(({ y }) => y)];
+        expect(Math.max(Math.max(...xs) - Math.min(...xs), Math.max(...ys) - Math.min(...ys))).toBeLessThanOrEqual(
+          longest + 1e-9,
+        );
+      }
+    },
+  );
 });
 
 describe("pieces without strips", () => {
@@ -135,7 +151,11 @@ describe("pieces without strips", () => {
   });
 
   it("are told as too much where all of it moved", () => {
-    expect(overlay(box({ shift: 10 }))).toMatchObject({ patches: [], same: [], tooMuch: [{ piece: "back", half: null, why: "mostMoved" }] });
+    expect(overlay(box({ shift: 10 }))).toMatchObject({
+      patches: [],
+      same: [],
+      tooMuch: [{ piece: "back", half: null, why: "mostMoved" }],
+    });
   });
 
   it("are told as not printed where the tissue has no such piece", () => {
@@ -144,7 +164,11 @@ describe("pieces without strips", () => {
   });
 
   it("are left out where they are not chosen", () => {
-    expect(overlayOf(planWith(box({}), box({ out: 4 })), ["front"], A4_LONG)).toMatchObject({ patches: [], same: [], tooMuch: [] });
+    expect(overlayOf(planWith(box({}), box({ out: 4 })), ["front"], A4_LONG)).toMatchObject({
+      patches: [],
+      same: [],
+      tooMuch: [],
+    });
   });
 
   it("are laid by no strip where no two printed points can be had on the page", () => {
@@ -155,11 +179,16 @@ describe("pieces without strips", () => {
 describe("halves that differ", () => {
   it("have strips of their own, and one for both where they are alike", () => {
     const plan = planWith(box({}), box({ out: 4 }));
-    const right = (pieces: readonly Piece[]): Plan => ({ ...plan, right: { pieces, darts: [], slips: [], truing: [], cutLines: [] } });
+    const right = (pieces: readonly Piece[]): Plan => ({
+      ...plan,
+      right: { pieces, darts: [], slips: [], truing: [], cutLines: [] },
+    });
     expect(overlayOf(right([box({ out: 6 })]), ["back"], 400).patches.map(({ key, half }) => [key, half])).toEqual([
       ["back-left-1", "left"],
       ["back-right-1", "right"],
     ]);
-    expect(overlayOf(right([box({ out: 4 })]), ["back"], 400).patches.map(({ key, half }) => [key, half])).toEqual([["back-1", null]]);
+    expect(overlayOf(right([box({ out: 4 })]), ["back"], 400).patches.map(({ key, half }) => [key, half])).toEqual([
+      ["back-1", null],
+    ]);
   });
 });

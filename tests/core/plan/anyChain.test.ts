@@ -58,24 +58,34 @@ const SEWN: readonly (readonly [SeamName, readonly PieceName[], readonly PieceNa
 ];
 
 describe.each(STYLE_NAMES)("any chain on the style %s", (style) => {
-  it("gives pieces that can be cut, or says which fault or refusal there is", () => {
-    fc.assert(
-      fc.property(anyChainWork(style), (work) => {
-        const plan = derivePlan(work);
-        if (!plan.ok) {
-          if (!plan.failure.code.startsWith("plan/")) throw new Error(plan.failure.code);
-          return;
-        }
-        const { value } = plan;
-        expect(badNumbers(value.pieces)).toEqual([]);
-        expect(badNumbers(value.right)).toEqual([]);
-        expect(badNumbers(value.levels)).toEqual([]);
-        expect(value.slips.filter(({ outcome }) => !outcome.ok && !outcome.failure.code.startsWith("slip/"))).toEqual([]);
-        expect(unwalked(value.pieces).filter(() => !value.checks.some(({ name, ok }) => name === "seamsWalk" && !ok))).toEqual([]);
-        const silent = [...value.pieces, ...(value.right?.pieces ?? [])].filter((piece) => isSpoilt(piece) && !toldOf(value, piece.name));
-        expect(silent.map(({ name }) => name)).toEqual([]);
-      }),
-      { numRuns: RUNS },
-    );
-  }, Math.max(120_000, RUNS * 200));
+  it(
+    "gives pieces that can be cut, or says which fault or refusal there is",
+    () => {
+      fc.assert(
+        fc.property(anyChainWork(style), (work) => {
+          const plan = derivePlan(work);
+          if (!plan.ok) {
+            if (!plan.failure.code.startsWith("plan/")) throw new Error(plan.failure.code);
+            return;
+          }
+          const { value } = plan;
+          expect(badNumbers(value.pieces)).toEqual([]);
+          expect(badNumbers(value.right)).toEqual([]);
+          expect(badNumbers(value.levels)).toEqual([]);
+          expect(value.slips.filter(({ outcome }) => !outcome.ok && !outcome.failure.code.startsWith("slip/"))).toEqual(
+            [],
+          );
+          expect(
+            unwalked(value.pieces).filter(() => !value.checks.some(({ name, ok }) => name === "seamsWalk" && !ok)),
+          ).toEqual([]);
+          const silent = [...value.pieces, ...(value.right?.pieces ?? [])].filter(
+            (piece) => isSpoilt(piece) && !toldOf(value, piece.name),
+          );
+          expect(silent.map(({ name }) => name)).toEqual([]);
+        }),
+        { numRuns: RUNS },
+      );
+    },
+    Math.max(120_000, RUNS * 200),
+  );
 });

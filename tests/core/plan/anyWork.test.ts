@@ -42,27 +42,57 @@ const chartOf = fc
     let [bust, waist, hip] = first;
     const sizes = [[0, 0, 0] as const, ...steps].map(([b, w, h], index): SizeRow => {
       [bust, waist, hip] = [bust + b, waist + w, hip + h];
-      const printed = finished === undefined ? {} : { finishedBust: bust + finished[0], finishedWaist: waist + finished[1], finishedHip: hip + finished[2] };
+      const printed =
+        finished === undefined
+          ? {}
+          : { finishedBust: bust + finished[0], finishedWaist: waist + finished[1], finishedHip: hip + finished[2] };
       return { label: `s${index}`, bust, waist, hip, ...printed };
     });
-    const versions = Array.from({ length: cups }, (_, i) => ({ label: `v${i}`, difference: draftedDifference + i * cupStep }));
+    const versions = Array.from({ length: cups }, (_, i) => ({
+      label: `v${i}`,
+      difference: draftedDifference + i * cupStep,
+    }));
     return { sizes, draftedDifference, cups: versions };
   });
 
 const sharesFor = ({ piece, dart }: DartRef, weights: readonly number[]): GiveBack => {
-  const places = dart === "sideDart" ? ["underarm", "waistEnd"] : piece.endsWith("Basque") ? ["sideSeam", "centreSeam"] : ["sideSeam", "centreSeam", "otherDart"];
+  const places =
+    dart === "sideDart"
+      ? ["underarm", "waistEnd"]
+      : piece.endsWith("Basque")
+        ? ["sideSeam", "centreSeam"]
+        : ["sideSeam", "centreSeam", "otherDart"];
   const sum = places.reduce((total, _, i) => total + (weights[i] ?? 0), 0);
   return sum === 0 ? {} : Object.fromEntries(places.map((place, i) => [place, (weights[i] ?? 0) / sum]));
 };
 
-const amount = (usual: number): fc.Arbitrary<number> => fc.oneof({ weight: 3, arbitrary: anyAmount(-usual, usual) }, { weight: 1, arbitrary: anyAmount(-8 * usual, 8 * usual) });
+const amount = (usual: number): fc.Arbitrary<number> =>
+  fc.oneof(
+    { weight: 3, arbitrary: anyAmount(-usual, usual) },
+    { weight: 1, arbitrary: anyAmount(-8 * usual, 8 * usual) },
+  );
 
 const anySlip: fc.Arbitrary<Alteration> = fc.constantFrom(...DARTS).chain((dart) => {
-  const common = { id: fc.constant(""), dart: fc.constant(dart), giveBack: fc.array(fc.nat(100), { minLength: 3, maxLength: 3 }).map((w) => sharesFor(dart, w)) };
+  const common = {
+    id: fc.constant(""),
+    dart: fc.constant(dart),
+    giveBack: fc.array(fc.nat(100), { minLength: 3, maxLength: 3 }).map((w) => sharesFor(dart, w)),
+  };
   return fc.oneof(
-    fc.record({ ...common, kind: fc.constant("dartEnd" as const), shorten: amount(30), across: amount(12), hold: fc.constantFrom("mouth" as const, "fullness" as const) }),
+    fc.record({
+      ...common,
+      kind: fc.constant("dartEnd" as const),
+      shorten: amount(30),
+      across: amount(12),
+      hold: fc.constantFrom("mouth" as const, "fullness" as const),
+    }),
     fc.record({ ...common, kind: fc.constant("dartMouth" as const), inner: amount(6), outer: amount(6) }),
-    fc.record({ ...common, kind: fc.constant("dartPlace" as const), by: amount(8), how: fc.constantFrom("redraw" as const, "offCentreSeam" as const) }),
+    fc.record({
+      ...common,
+      kind: fc.constant("dartPlace" as const),
+      by: amount(8),
+      how: fc.constantFrom("redraw" as const, "offCentreSeam" as const),
+    }),
   );
 });
 
@@ -71,7 +101,10 @@ const anyWork: fc.Arbitrary<Work> = fc
     chart: chartOf,
     ease: fc.record({ bust: anyAmount(-20, 160), waist: anyAmount(-40, 120), hip: anyAmount(-20, 150) }),
     length: fc.constantFrom("waist" as const, "hip" as const),
-    closure: fc.record({ place: fc.constantFrom("centreBack" as const, "side" as const), belowWaist: anyAmount(0, 300) }),
+    closure: fc.record({
+      place: fc.constantFrom("centreBack" as const, "side" as const),
+      belowWaist: anyAmount(0, 300),
+    }),
     style: fc.constantFrom(...STYLE_NAMES),
     strap: fc.constantFrom("thin" as const, "wide" as const),
     where: anyAmount(0, 1),
@@ -84,36 +117,55 @@ const anyWork: fc.Arbitrary<Work> = fc
     bustAlteration: maybe(anyAmount(-120, 150)),
     alterations: fc.array(anySlip, { maxLength: 8 }),
   })
-  .map(({ chart, ease, length, closure, style, strap, where, off, standsOut, point, frame, waist, hip, bustAlteration, alterations }) => {
-    const [first, last] = [chart.sizes[0], chart.sizes.at(-1)];
-    if (first === undefined || last === undefined) throw new Error("no sizes");
-    const about = (column: "bust" | "waist" | "hip", by: number): number => first[column] + (last[column] - first[column]) * where + by;
-    const bustGirth = about("bust", off[0]);
-    return {
-      name: "any",
-      invented: true,
-      unit: "cm",
-      paper: "A4",
-      tapes: tapesOf({
-        bustGirth,
-        waistGirth: about("waist", off[1]),
-        hipGirth: about("hip", off[2]),
-        ...set("upperChestGirth", standsOut === undefined ? undefined : bustGirth - standsOut),
-        ...set("bustPointWidth", point?.[0]),
-        ...set("sideNeckToBustPoint", point?.[1]),
-      }),
-      pattern: { name: "any", chart, ease, length, closure, style, strap },
-      easeWanted: {},
-      picks: {
-        ...set("frame", frame === undefined ? undefined : `s${frame % chart.sizes.length}`),
-        ...set("waist", waist === undefined ? undefined : Math.min(waist, chart.sizes.length + 1)),
-        ...set("hip", hip === undefined ? undefined : Math.min(hip, chart.sizes.length + 1)),
-        ...set("bustAlteration", bustAlteration),
-      },
-      alterations: alterations.map((slip, index) => ({ ...slip, id: `slip${index}` })),
-      unread: {},
-    };
-  });
+  .map(
+    ({
+      chart,
+      ease,
+      length,
+      closure,
+      style,
+      strap,
+      where,
+      off,
+      standsOut,
+      point,
+      frame,
+      waist,
+      hip,
+      bustAlteration,
+      alterations,
+    }) => {
+      const [first, last] = [chart.sizes[0], chart.sizes.at(-1)];
+      if (first === undefined || last === undefined) throw new Error("no sizes");
+      const about = (column: "bust" | "waist" | "hip", by: number): number =>
+        first[column] + (last[column] - first[column]) * where + by;
+      const bustGirth = about("bust", off[0]);
+      return {
+        name: "any",
+        invented: true,
+        unit: "cm",
+        paper: "A4",
+        tapes: tapesOf({
+          bustGirth,
+          waistGirth: about("waist", off[1]),
+          hipGirth: about("hip", off[2]),
+          ...set("upperChestGirth", standsOut === undefined ? undefined : bustGirth - standsOut),
+          ...set("bustPointWidth", point?.[0]),
+          ...set("sideNeckToBustPoint", point?.[1]),
+        }),
+        pattern: { name: "any", chart, ease, length, closure, style, strap },
+        easeWanted: {},
+        picks: {
+          ...set("frame", frame === undefined ? undefined : `s${frame % chart.sizes.length}`),
+          ...set("waist", waist === undefined ? undefined : Math.min(waist, chart.sizes.length + 1)),
+          ...set("hip", hip === undefined ? undefined : Math.min(hip, chart.sizes.length + 1)),
+          ...set("bustAlteration", bustAlteration),
+        },
+        alterations: alterations.map((slip, index) => ({ ...slip, id: `slip${index}` })),
+        unread: {},
+      };
+    },
+  );
 
 /** Names of the places in a value that hold a number that is none; a margin may be without end. */
 function noNumbers(value: unknown, name = ""): string[] {
@@ -137,9 +189,14 @@ function silent(plan: Plan, crossed: readonly Piece[]): string[] {
   const failing = new Set(plan.checks.filter(({ ok }) => !ok).map(({ name, pieces }) => `${name} ${pieces.join("+")}`));
   const names = new Set(plan.checks.filter(({ ok }) => !ok).map(({ name }) => name));
   const of = (pieces: readonly PieceName[], seam: SeamName): number =>
-    plan.pieces.filter(({ name }) => pieces.includes(name)).reduce((sum, piece) => sum + seamByBezierJs(piece, seam), 0);
+    plan.pieces
+      .filter(({ name }) => pieces.includes(name))
+      .reduce((sum, piece) => sum + seamByBezierJs(piece, seam), 0);
   const bodice = plan.pieces.map(({ name }) => name).filter((name) => !isBasque(name));
-  const level = must(plan.levels.find((one) => one.level === "waist"), "waist");
+  const level = must(
+    plan.levels.find((one) => one.level === "waist"),
+    "waist",
+  );
   const girth = 2 * of(bodice, "waist");
   const refused = plan.slips.filter(({ outcome }) => !outcome.ok).map(({ piece }) => piece);
   const due = [
@@ -151,9 +208,9 @@ function silent(plan: Plan, crossed: readonly Piece[]): string[] {
   const misread = Math.abs(girth - level.finished) < 0.5 ? [] : [`waist ${level.finished} is ${girth}`];
   const unsaid = [
     ...(Math.abs(girth - level.claim) > 1.5 && !names.has("girthAsClaimed") ? ["the waist is not as claimed"] : []),
-    ...SIDES.filter(([first, second]) => Math.abs(of(first, "side") - of(second, "side")) > 1.5 && !names.has("seamsWalk")).map(
-      ([first]) => `the side seam of ${first.join(" or ")} does not walk`,
-    ),
+    ...SIDES.filter(
+      ([first, second]) => Math.abs(of(first, "side") - of(second, "side")) > 1.5 && !names.has("seamsWalk"),
+    ).map(([first]) => `the side seam of ${first.join(" or ")} does not walk`),
   ];
   return [...misread, ...unsaid, ...due.filter((check) => !failing.has(check))];
 }
@@ -169,7 +226,9 @@ describe("any work at all", () => {
         seen[plan.ok ? "plans" : "refusals"] += 1;
         seen.slips += plan.ok ? work.alterations.length : 0;
         seen.crossed += crossed.length;
-        expect(plan.ok ? silent(plan.value, crossed) : REASONS.filter((reason) => reason === plan.failure.code)).toEqual(plan.ok ? [] : [plan.failure.code]);
+        expect(
+          plan.ok ? silent(plan.value, crossed) : REASONS.filter((reason) => reason === plan.failure.code),
+        ).toEqual(plan.ok ? [] : [plan.failure.code]);
       }),
       { numRuns: 350, seed: 4, endOnFailure: true },
     );

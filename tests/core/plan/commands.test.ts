@@ -29,7 +29,10 @@ const chartWith = (change: Partial<Work["pattern"]["chart"]>): Work => ({
   ...sampleWork,
   pattern: { ...sampleWork.pattern, chart: { ...sampleWork.pattern.chart, ...change } },
 });
-const patternWith = (change: Partial<Work["pattern"]>): Work => ({ ...sampleWork, pattern: { ...sampleWork.pattern, ...change } });
+const patternWith = (change: Partial<Work["pattern"]>): Work => ({
+  ...sampleWork,
+  pattern: { ...sampleWork.pattern, ...change },
+});
 
 const end: DartEndAlteration = {
   kind: "dartEnd",
@@ -45,9 +48,18 @@ const place: Alteration = { kind: "dartPlace", id: "p", dart: end.dart, by: 5, h
 
 /** One command of each kind and the work it makes of the sample. */
 const CASES: readonly (readonly [Command, Work])[] = [
-  [{ kind: "setName", name: "Blue dress" }, { ...sampleWork, name: "Blue dress" }],
-  [{ kind: "setUnit", unit: "in" }, { ...sampleWork, unit: "in" }],
-  [{ kind: "setPaper", paper: "Letter" }, { ...sampleWork, paper: "Letter" }],
+  [
+    { kind: "setName", name: "Blue dress" },
+    { ...sampleWork, name: "Blue dress" },
+  ],
+  [
+    { kind: "setUnit", unit: "in" },
+    { ...sampleWork, unit: "in" },
+  ],
+  [
+    { kind: "setPaper", paper: "Letter" },
+    { ...sampleWork, paper: "Letter" },
+  ],
   [
     { kind: "setMeasure", measure: "bustGirth", value: 912.5 },
     { ...sampleWork, tapes: tapesOf({ ...measuresOf(sampleWork.tapes), bustGirth: 912.5 }) },
@@ -60,46 +72,94 @@ const CASES: readonly (readonly [Command, Work])[] = [
     { kind: "setReading", measure: "bustGirth", at: 0, value: 931 },
     { ...sampleWork, tapes: tapesOf({ ...measuresOf(sampleWork.tapes), bustGirth: 931 }) },
   ],
-  [{ kind: "setTaken", set: 0, taken: "2026-11-25" }, { ...sampleWork, tapes: sampleWork.tapes.map((set) => ({ ...set, taken: "2026-11-25" })) }],
-  [{ kind: "setAge", age: 47 }, { ...sampleWork, age: 47 }],
+  [
+    { kind: "setTaken", set: 0, taken: "2026-11-25" },
+    { ...sampleWork, tapes: sampleWork.tapes.map((set) => ({ ...set, taken: "2026-11-25" })) },
+  ],
+  [
+    { kind: "setAge", age: 47 },
+    { ...sampleWork, age: 47 },
+  ],
   [{ kind: "setPatternName", name: "Another" }, patternWith({ name: "Another" })],
   [{ kind: "setSizes", sizes: [size] }, chartWith({ sizes: [size] })],
   [{ kind: "setCups", cups: [] }, chartWith({ cups: [] })],
   [{ kind: "setDraftedDifference", value: 60 }, chartWith({ draftedDifference: 60 })],
-  [{ kind: "setPatternEase", ease: { bust: 1, waist: 2, hip: 3 } }, patternWith({ ease: { bust: 1, waist: 2, hip: 3 } })],
+  [
+    { kind: "setPatternEase", ease: { bust: 1, waist: 2, hip: 3 } },
+    patternWith({ ease: { bust: 1, waist: 2, hip: 3 } }),
+  ],
   [{ kind: "setLength", length: "waist" }, patternWith({ length: "waist" })],
-  [{ kind: "setClosure", closure: { place: "side", belowWaist: 0 } }, patternWith({ closure: { place: "side", belowWaist: 0 } })],
+  [
+    { kind: "setClosure", closure: { place: "side", belowWaist: 0 } },
+    patternWith({ closure: { place: "side", belowWaist: 0 } }),
+  ],
   [
     { kind: "setClosure", closure: { place: "centreBack", belowWaist: 180, buttons: 9 } },
     patternWith({ closure: { place: "centreBack", belowWaist: 180, buttons: 9 } }),
   ],
-  [{ kind: "setPattern", pattern: blankPattern() }, { ...sampleWork, pattern: blankPattern() }],
-  [{ kind: "setEaseWanted", ease: { waist: 25 } }, { ...sampleWork, easeWanted: { waist: 25 } }],
-  [{ kind: "setBustRadius", value: 95 }, { ...sampleWork, bustRadius: 95 }],
-  [{ kind: "setPick", picks: { frame: "14" } }, { ...sampleWork, picks: { frame: "14" } }],
-  [{ kind: "putAlteration", alteration: end }, { ...sampleWork, alterations: [...sampleWork.alterations, end] }],
-  [{ kind: "removeAlteration", id: "end-1" }, { ...sampleWork, alterations: [] }],
+  [
+    { kind: "setPattern", pattern: blankPattern() },
+    { ...sampleWork, pattern: blankPattern() },
+  ],
+  [
+    { kind: "setEaseWanted", ease: { waist: 25 } },
+    { ...sampleWork, easeWanted: { waist: 25 } },
+  ],
+  [
+    { kind: "setBustRadius", value: 95 },
+    { ...sampleWork, bustRadius: 95 },
+  ],
+  [
+    { kind: "setPick", picks: { frame: "14" } },
+    { ...sampleWork, picks: { frame: "14" } },
+  ],
+  [
+    { kind: "putAlteration", alteration: end },
+    { ...sampleWork, alterations: [...sampleWork.alterations, end] },
+  ],
+  [
+    { kind: "removeAlteration", id: "end-1" },
+    { ...sampleWork, alterations: [] },
+  ],
   [
     { kind: "setGiveBack", dart: { piece: "front", dart: "waistDart" }, giveBack: { otherDart: 1 } },
-    { ...sampleWork, alterations: sampleWork.alterations.map((alteration) => ({ ...alteration, giveBack: { otherDart: 1 } })) },
+    {
+      ...sampleWork,
+      alterations: sampleWork.alterations.map((alteration) => ({ ...alteration, giveBack: { otherDart: 1 } })),
+    },
   ],
-  [{ kind: "setAllowance", seam: "hem", value: 45 }, { ...sampleWork, allowances: { hem: 45 } }],
-  [{ kind: "setSheetFormat", format: "36 in roll" }, { ...sampleWork, sheetFormat: "36 in roll" }],
-  [{ kind: "setPrinterMargin", value: 6.4 }, { ...sampleWork, printerMargin: 6.4 }],
-  [{ kind: "setUnread", field: "bust", text: "9o" }, { ...sampleWork, unread: { bust: "9o" } }],
+  [
+    { kind: "setAllowance", seam: "hem", value: 45 },
+    { ...sampleWork, allowances: { hem: 45 } },
+  ],
+  [
+    { kind: "setSheetFormat", format: "36 in roll" },
+    { ...sampleWork, sheetFormat: "36 in roll" },
+  ],
+  [
+    { kind: "setPrinterMargin", value: 6.4 },
+    { ...sampleWork, printerMargin: 6.4 },
+  ],
+  [
+    { kind: "setUnread", field: "bust", text: "9o" },
+    { ...sampleWork, unread: { bust: "9o" } },
+  ],
 ];
 
 const run = (work: Work, ...commands: readonly Command[]): Work => commands.reduce(applyCommand, work);
 
 describe("applyCommand", () => {
-  it.each(CASES.map(([command, wanted]) => [command.kind, command, wanted] as const))("%s changes that alone", (_, command, wanted) => {
-    const before = structuredClone(sampleWork);
-    expect(applyCommand(sampleWork, command)).toEqual(wanted);
-    expect(sampleWork).toEqual(before);
-    // The same again changes nothing, and says so by giving the very same work.
-    const once = applyCommand(sampleWork, command);
-    expect(applyCommand(once, command)).toBe(once);
-  });
+  it.each(CASES.map(([command, wanted]) => [command.kind, command, wanted] as const))(
+    "%s changes that alone",
+    (_, command, wanted) => {
+      const before = structuredClone(sampleWork);
+      expect(applyCommand(sampleWork, command)).toEqual(wanted);
+      expect(sampleWork).toEqual(before);
+      // The same again changes nothing, and says so by giving the very same work.
+      const once = applyCommand(sampleWork, command);
+      expect(applyCommand(once, command)).toBe(once);
+    },
+  );
 
   it("clears what was set, and leaves no empty place behind", () => {
     const cleared = run(
@@ -149,13 +209,21 @@ describe("applyCommand", () => {
   });
 
   it("keeps one seam's allowance when another's is set or cleared, none being an allowance too", () => {
-    const two = run(sampleWork, { kind: "setAllowance", seam: "hem", value: 40 }, { kind: "setAllowance", seam: "armhole", value: 0 });
+    const two = run(
+      sampleWork,
+      { kind: "setAllowance", seam: "hem", value: 40 },
+      { kind: "setAllowance", seam: "armhole", value: 0 },
+    );
     expect(two.allowances).toEqual({ hem: 40, armhole: 0 });
     expect(run(two, { kind: "clearAllowance", seam: "hem" }).allowances).toEqual({ armhole: 0 });
   });
 
   it("drops the picks with the pattern, whose sizes they name", () => {
-    const work = run(sampleWork, { kind: "setPick", picks: { frame: "12" } }, { kind: "setPattern", pattern: blankPattern() });
+    const work = run(
+      sampleWork,
+      { kind: "setPick", picks: { frame: "12" } },
+      { kind: "setPattern", pattern: blankPattern() },
+    );
     expect(work.picks).toEqual({});
     expect(work.alterations).toEqual(sampleWork.alterations);
   });
@@ -163,12 +231,18 @@ describe("applyCommand", () => {
 
 describe("putAlteration", () => {
   const orderOf = (...alterations: readonly Alteration[]): readonly string[] =>
-    run({ ...sampleWork, alterations: [] }, ...alterations.map((alteration): Command => ({ kind: "putAlteration", alteration }))).alterations.map(
-      ({ id }) => id,
-    );
+    run(
+      { ...sampleWork, alterations: [] },
+      ...alterations.map((alteration): Command => ({ kind: "putAlteration", alteration })),
+    ).alterations.map(({ id }) => id);
 
   it("keeps the trade's order on one dart: its place, its mouth, its end", () => {
-    for (const order of [[end, mouth, place], [mouth, end, place], [place, end, mouth], [end, place, mouth]]) {
+    for (const order of [
+      [end, mouth, place],
+      [mouth, end, place],
+      [place, end, mouth],
+      [end, place, mouth],
+    ]) {
       expect(orderOf(...order)).toEqual(["p", "m", "e"]);
     }
   });
@@ -205,7 +279,9 @@ describe("what no work can hold", () => {
     const long = "x".repeat(LIMITS.unreadText + 1);
     expect(applyCommand(sampleWork, { kind: "setName", name: long }).name).toHaveLength(LIMITS.text);
     expect(applyCommand(sampleWork, { kind: "setPatternName", name: long }).pattern.name).toHaveLength(LIMITS.text);
-    expect(applyCommand(sampleWork, { kind: "setUnread", field: "paste", text: long }).unread["paste"]).toHaveLength(LIMITS.unreadText);
+    expect(applyCommand(sampleWork, { kind: "setUnread", field: "paste", text: long }).unread["paste"]).toHaveLength(
+      LIMITS.unreadText,
+    );
     const sizes = Array.from({ length: LIMITS.rows + 1 }, () => ({ ...size, label: long }));
     const { chart } = applyCommand(sampleWork, { kind: "setSizes", sizes }).pattern;
     expect(chart.sizes).toHaveLength(LIMITS.rows);
@@ -229,37 +305,80 @@ describe("what no work can hold", () => {
   it("stops at so many alterations, and still changes those it has", () => {
     const full: Work = { ...sampleWork, alterations: Array.from({ length: LIMITS.alterations }, () => end) };
     expect(applyCommand(full, { kind: "putAlteration", alteration: mouth })).toBe(full);
-    expect(applyCommand(full, { kind: "putAlteration", alteration: { ...end, shorten: 5 } }).alterations[0]).toMatchObject({ shorten: 5 });
+    expect(
+      applyCommand(full, { kind: "putAlteration", alteration: { ...end, shorten: 5 } }).alterations[0],
+    ).toMatchObject({ shorten: 5 });
   });
 
   it("never comes about by commands, whatever they hold: every work reached is saved and read back", () => {
-    const wild = fc.oneof({ weight: 4, arbitrary: fc.integer({ min: -9000, max: 9000 }) }, { weight: 1, arbitrary: fc.double() }).map((n) => n + 0);
-    const text = fc.oneof({ weight: 4, arbitrary: anyText }, { weight: 1, arbitrary: fc.string({ minLength: 190, maxLength: 260 }) });
-    const day = fc.date({ min: new Date("1996-01-01"), max: new Date("2096-12-31"), noInvalidDate: true }).map((date) => date.toISOString().slice(0, 10));
+    const wild = fc
+      .oneof({ weight: 4, arbitrary: fc.integer({ min: -9000, max: 9000 }) }, { weight: 1, arbitrary: fc.double() })
+      .map((n) => n + 0);
+    const text = fc.oneof(
+      { weight: 4, arbitrary: anyText },
+      { weight: 1, arbitrary: fc.string({ minLength: 190, maxLength: 260 }) },
+    );
+    const day = fc
+      .date({ min: new Date("1996-01-01"), max: new Date("2096-12-31"), noInvalidDate: true })
+      .map((date) => date.toISOString().slice(0, 10));
     const field = text.filter((name) => name !== "__proto__");
     const of = <K extends Command["kind"]>(kind: K) => fc.constant(kind);
     const command: fc.Arbitrary<Command> = fc.oneof(
       fc.record({ kind: of("setName"), name: text }),
       fc.record({ kind: of("setMeasure"), measure: fc.constantFrom(...MEASURE_NAMES), value: wild }),
       fc.record({ kind: of("clearMeasure"), measure: fc.constantFrom(...MEASURE_NAMES) }),
-      fc.record({ kind: of("setReading"), measure: fc.constantFrom(...MEASURE_NAMES), at: fc.oneof(fc.integer({ min: 0, max: 6 }), wild), value: wild }),
-      fc.record({ kind: of("removeReading"), measure: fc.constantFrom(...MEASURE_NAMES), at: fc.oneof(fc.integer({ min: 0, max: 3 }), wild) }),
-      fc.record({ kind: of("setTaken"), set: fc.integer({ min: 0, max: 2 }), taken: fc.oneof(day, text, fc.constant(null)) }),
+      fc.record({
+        kind: of("setReading"),
+        measure: fc.constantFrom(...MEASURE_NAMES),
+        at: fc.oneof(fc.integer({ min: 0, max: 6 }), wild),
+        value: wild,
+      }),
+      fc.record({
+        kind: of("removeReading"),
+        measure: fc.constantFrom(...MEASURE_NAMES),
+        at: fc.oneof(fc.integer({ min: 0, max: 3 }), wild),
+      }),
+      fc.record({
+        kind: of("setTaken"),
+        set: fc.integer({ min: 0, max: 2 }),
+        taken: fc.oneof(day, text, fc.constant(null)),
+      }),
       fc.record({ kind: of("newTape"), taken: fc.oneof(day, text) }),
       fc.record({ kind: of("removeTape"), set: fc.integer({ min: 0, max: 3 }) }),
       fc.record({ kind: of("setAge"), age: fc.option(wild) }),
       fc.record({ kind: of("setPatternName"), name: text }),
-      fc.record({ kind: of("setSizes"), sizes: fc.array(fc.tuple(anySize, text, wild).map(([row, label, bust]) => ({ ...row, label, bust })), { maxLength: 70 }) }),
+      fc.record({
+        kind: of("setSizes"),
+        sizes: fc.array(
+          fc.tuple(anySize, text, wild).map(([row, label, bust]) => ({ ...row, label, bust })),
+          { maxLength: 70 },
+        ),
+      }),
       fc.record({ kind: of("setCups"), cups: fc.array(anyCup, { maxLength: 70 }) }),
       fc.record({ kind: of("setDraftedDifference"), value: wild }),
       fc.record({ kind: of("setPatternEase"), ease: anyEase }),
-      fc.record({ kind: of("setClosure"), closure: fc.tuple(anyClosure, fc.option(wild)).map(([closure, buttons]) => (buttons === null ? closure : { ...closure, buttons })) }),
-      fc.record({ kind: of("setPattern"), pattern: fc.tuple(anyPattern, text).map(([pattern, name]) => ({ ...pattern, name })) }),
+      fc.record({
+        kind: of("setClosure"),
+        closure: fc
+          .tuple(anyClosure, fc.option(wild))
+          .map(([closure, buttons]) => (buttons === null ? closure : { ...closure, buttons })),
+      }),
+      fc.record({
+        kind: of("setPattern"),
+        pattern: fc.tuple(anyPattern, text).map(([pattern, name]) => ({ ...pattern, name })),
+      }),
       fc.record({ kind: of("setEaseWanted"), ease: fc.record({ bust: wild }) }),
       fc.record({ kind: of("setBustRadius"), value: fc.option(wild) }),
-      fc.record({ kind: of("setPick"), picks: fc.tuple(anyPicks, wild).map(([picks, waist]) => ({ ...picks, waist })) }),
+      fc.record({
+        kind: of("setPick"),
+        picks: fc.tuple(anyPicks, wild).map(([picks, waist]) => ({ ...picks, waist })),
+      }),
       fc.record({ kind: of("putAlteration"), alteration: anyAlteration }),
-      fc.record({ kind: of("setGiveBack"), dart: anyDart, giveBack: fc.oneof(anyGiveBack, fc.record({ sideSeam: wild })) }),
+      fc.record({
+        kind: of("setGiveBack"),
+        dart: anyDart,
+        giveBack: fc.oneof(anyGiveBack, fc.record({ sideSeam: wild })),
+      }),
       fc.record({ kind: of("setAllowance"), seam: anySeam, value: fc.oneof(fc.integer({ min: -5, max: 90 }), wild) }),
       fc.record({ kind: of("clearAllowance"), seam: anySeam }),
       fc.record({ kind: of("setPrinterMargin"), value: fc.option(fc.oneof(fc.integer({ min: 0, max: 30 }), wild)) }),
@@ -296,23 +415,32 @@ describe("readings and sets", () => {
   });
 
   it("begins a set that stands on the earlier one until it is full", () => {
-    const anew = run(sampleWork, { kind: "setTaken", set: 0, taken: "2026-03-01" }, { kind: "newTape", taken: "2026-11-25" });
+    const anew = run(
+      sampleWork,
+      { kind: "setTaken", set: 0, taken: "2026-03-01" },
+      { kind: "newTape", taken: "2026-11-25" },
+    );
     expect(anew.tapes.map(({ taken }) => taken)).toEqual(["2026-11-25", "2026-03-01"]);
     expect(measuresOf(anew.tapes)).toEqual(measuresOf(sampleWork.tapes));
     const taken = run(anew, read(0, 948));
     expect(measuresOf(taken.tapes)).toEqual({ ...measuresOf(sampleWork.tapes), bustGirth: 948 });
     expect(readings(taken, 1)).toEqual([930]);
-    expect(run(taken, { kind: "removeTape", set: 0 }).tapes).toEqual(run(sampleWork, { kind: "setTaken", set: 0, taken: "2026-03-01" }).tapes);
+    expect(run(taken, { kind: "removeTape", set: 0 }).tapes).toEqual(
+      run(sampleWork, { kind: "setTaken", set: 0, taken: "2026-03-01" }).tapes,
+    );
   });
 
   it("is never without a set", () => {
     expect(run(sampleWork, { kind: "removeTape", set: 0 }).tapes).toEqual([{ readings: {} }]);
   });
 
-  it.each(["2026-02-29", "2100-02-29", "2026-13-01", "2026-04-31", "2026-11-00", "today", "25.11.2026", ""])("takes no day %j", (taken) => {
-    expect(applyCommand(sampleWork, { kind: "setTaken", set: 0, taken })).toBe(sampleWork);
-    expect(applyCommand(sampleWork, { kind: "newTape", taken })).toBe(sampleWork);
-  });
+  it.each(["2026-02-29", "2100-02-29", "2026-13-01", "2026-04-31", "2026-11-00", "today", "25.11.2026", ""])(
+    "takes no day %j",
+    (taken) => {
+      expect(applyCommand(sampleWork, { kind: "setTaken", set: 0, taken })).toBe(sampleWork);
+      expect(applyCommand(sampleWork, { kind: "newTape", taken })).toBe(sampleWork);
+    },
+  );
 
   it.each(["2028-02-29", "2000-02-29", "2026-12-31", "2026-04-30"])("takes the day %s", (taken) => {
     expect(applyCommand(sampleWork, { kind: "setTaken", set: 0, taken }).tapes[0]?.taken).toBe(taken);
@@ -320,9 +448,15 @@ describe("readings and sets", () => {
 });
 
 describe("picks of lines when the chart changes", () => {
-  const rows = ["8", "10", "12", "14"].map((label, at) => ({ label, bust: 800 + 40 * at, waist: 640 + 40 * at, hip: 880 + 40 * at }));
+  const rows = ["8", "10", "12", "14"].map((label, at) => ({
+    label,
+    bust: 800 + 40 * at,
+    waist: 640 + 40 * at,
+    hip: 880 + 40 * at,
+  }));
   const [first, second, third, fourth] = rows;
-  if (first === undefined || second === undefined || third === undefined || fourth === undefined) throw new Error("four rows");
+  if (first === undefined || second === undefined || third === undefined || fourth === undefined)
+    throw new Error("four rows");
   const before: Work = { ...chartWith({ sizes: rows }), picks: { frame: "10", waist: 1.4, hip: 3.5 } };
   const picksAfter = (sizes: typeof rows) => applyCommand(before, { kind: "setSizes", sizes }).picks;
 
@@ -338,7 +472,10 @@ describe("picks of lines when the chart changes", () => {
   });
 
   it("go when their two lines no longer lie side by side", () => {
-    expect(picksAfter([first, second, { label: "11", bust: 860, waist: 700, hip: 940 }, third, fourth])).toEqual({ frame: "10", hip: 4.5 });
+    expect(picksAfter([first, second, { label: "11", bust: 860, waist: 700, hip: 940 }, third, fourth])).toEqual({
+      frame: "10",
+      hip: 4.5,
+    });
     expect(picksAfter([first, second])).toEqual({ frame: "10" });
     // The last line alone: nothing that is left was renamed.
     expect(picksAfter([first, second, third])).toEqual({ frame: "10", waist: 1.4 });

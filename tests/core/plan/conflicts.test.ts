@@ -9,7 +9,9 @@ import { inTradeOrder, outOfTradeOrder } from "../../../src/core/plan/tradeOrder
 import { ok } from "../../../src/core/result";
 
 /** A square of 100 mm: neck on top, side at the right, waist below, centre at the left. Corners may be moved. */
-function square(moved: Partial<Record<"sideNeck" | "sideWaist" | "centreWaist", readonly [number, number]>> = {}): Piece {
+function square(
+  moved: Partial<Record<"sideNeck" | "sideWaist" | "centreWaist", readonly [number, number]>> = {},
+): Piece {
   const at = (x: number, y: number) => ({ at: piecePoint(x, y), level: "waist" as const });
   const corner = (name: keyof typeof moved, x: number, y: number) => at(...(moved[name] ?? ([x, y] as const)));
   return {
@@ -80,9 +82,18 @@ describe("changedSeams", () => {
   it("counts a seam as changed that has got another corner", () => {
     const after = square();
     const edges = after.edges.flatMap((edge) =>
-      edge.seam === "waist" ? [{ ...edge, to: "cut1" as const }, { ...edge, from: "cut1" as const }] : [edge],
+      edge.seam === "waist"
+        ? [
+            { ...edge, to: "cut1" as const },
+            { ...edge, from: "cut1" as const },
+          ]
+        : [edge],
     );
-    const cut: Piece = { ...after, edges, points: { ...after.points, cut1: { at: piecePoint(50, 100), level: "waist" } } };
+    const cut: Piece = {
+      ...after,
+      edges,
+      points: { ...after.points, cut1: { at: piecePoint(50, 100), level: "waist" } },
+    };
     expect(changedSeams(trace(square(), cut)).map(({ seam }) => seam)).toEqual(["waist"]);
   });
 
@@ -93,7 +104,9 @@ describe("changedSeams", () => {
 
 describe("slipConflicts", () => {
   it("names the seam that two slips both change, the first made first", () => {
-    expect(slipConflicts([slip(fit("a"), lowerAtSide), slip(fit("b"), widerNeck)])).toEqual([{ a: "a", b: "b", piece: "front", seam: "side" }]);
+    expect(slipConflicts([slip(fit("a"), lowerAtSide), slip(fit("b"), widerNeck)])).toEqual([
+      { a: "a", b: "b", piece: "front", seam: "side" },
+    ]);
   });
 
   it("finds none between slips that change other seams", () => {
@@ -107,7 +120,12 @@ describe("slipConflicts", () => {
     const end: Alteration = { kind: "dartEnd", id: "e", dart, shorten: 1, across: 0, hold: "mouth", giveBack: {} };
     expect(slipConflicts([slip(fit("a", "left"), longer), slip(fit("b", "right"), longer)])).toEqual([]);
     expect(slipConflicts([slip(mouth, lowerAtSide), slip(end, lowerAtSide)])).toEqual([]);
-    expect(slipConflicts([{ ...slip(fit("a"), longer), outcome: { ok: false, failure: { code: "slip/not-on-this-style" } } }, slip(fit("b"), longer)])).toEqual([]);
+    expect(
+      slipConflicts([
+        { ...slip(fit("a"), longer), outcome: { ok: false, failure: { code: "slip/not-on-this-style" } } },
+        slip(fit("b"), longer),
+      ]),
+    ).toEqual([]);
     expect(slipConflicts([{ ...slip(fit("a"), longer), source: "bust" }, slip(fit("b"), longer)])).toEqual([]);
     // A slip of one half is laid on the same pieces as one of both.
     expect(slipConflicts([slip(fit("a", "left"), longer), slip(fit("b"), longer)])).toHaveLength(2);
@@ -126,7 +144,10 @@ describe("the trade's order", () => {
   });
 
   it("is broken by whatever is made before an earlier phase, which is named", () => {
-    expect([...outOfTradeOrder([side, end, length])]).toEqual([["s", "length"], ["e", "length"]]);
+    expect([...outOfTradeOrder([side, end, length])]).toEqual([
+      ["s", "length"],
+      ["e", "length"],
+    ]);
     expect([...outOfTradeOrder([length, side, end])]).toEqual([["s", "darts"]]);
   });
 

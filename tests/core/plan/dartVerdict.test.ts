@@ -41,7 +41,11 @@ describe("a dart's verdict", () => {
 
   it("is too flat where the cup asks for more than the wearer lets be altered, too sharp where it asks for less", () => {
     // Difference 150 and 20 against the widest cup, 100, and the narrowest, 50; nothing altered.
-    const left = (bustGirth: number): Work => ({ ...testWork, tapes: tapesOf({ ...measuresOf(testWork.tapes), bustGirth }), picks: { bustAlteration: 0 } });
+    const left = (bustGirth: number): Work => ({
+      ...testWork,
+      tapes: tapesOf({ ...measuresOf(testWork.tapes), bustGirth }),
+      picks: { bustAlteration: 0 },
+    });
     expect(dartIn(planOf(left(832 + 150)), "front", "sideDart").verdict).toBe("tooFlat");
     expect(dartIn(planOf(left(832 + 20)), "front", "sideDart").verdict).toBe("tooSharp");
   });
@@ -54,9 +58,14 @@ describe("a dart's verdict", () => {
     const dart = dartIn(past, "front", "waistDart");
     expect(before.drawn.apexToBustPoint).toBeGreaterThan(0);
     expect(dart.beyondBustPoint).toBe(true);
-    expect(dart.drawn.apexToBustPoint).toBeCloseTo(-Math.hypot(dart.drawn.apex.x - own.x, dart.drawn.apex.y - own.y), 9);
+    expect(dart.drawn.apexToBustPoint).toBeCloseTo(
+      -Math.hypot(dart.drawn.apex.x - own.x, dart.drawn.apex.y - own.y),
+      9,
+    );
     expect(dart.drawn.apex.y).toBeLessThan(own.y);
-    expect(past.checks.find(({ name, dart: which }) => name === "dartEndShortOfBustPoint" && which === "waistDart")).toMatchObject({ ok: false, expected: 10 });
+    expect(
+      past.checks.find(({ name, dart: which }) => name === "dartEndShortOfBustPoint" && which === "waistDart"),
+    ).toMatchObject({ ok: false, expected: 10 });
   });
 });
 
@@ -65,11 +74,15 @@ describe("the basque of a waist far from its frame", () => {
     ["6", 4.5],
     ["18", 3.3],
     ["12", 7.6],
-  ])("frame %s with the waist at %d: its waist is the bodice's to a tenth of a millimetre, by bezier-js", (frame, waist) => {
-    const { pieces } = planOf({ ...testWork, picks: { frame, waist, bustAlteration: 0 } });
-    const waistOf = (name: string): number => pieces.filter((piece) => piece.name === name).reduce((sum, piece) => sum + seamByBezierJs(piece, "waist"), 0);
-    expect(waistOf("front")).toBeGreaterThan(100);
-    expect(waistOf("frontBasque")).toBeCloseTo(waistOf("front"), 1);
-    expect(waistOf("backBasque")).toBeCloseTo(waistOf("back"), 1);
-  });
+  ])(
+    "frame %s with the waist at %d: its waist is the bodice's to a tenth of a millimetre, by bezier-js",
+    (frame, waist) => {
+      const { pieces } = planOf({ ...testWork, picks: { frame, waist, bustAlteration: 0 } });
+      const waistOf = (name: string): number =>
+        pieces.filter((piece) => piece.name === name).reduce((sum, piece) => sum + seamByBezierJs(piece, "waist"), 0);
+      expect(waistOf("front")).toBeGreaterThan(100);
+      expect(waistOf("frontBasque")).toBeCloseTo(waistOf("front"), 1);
+      expect(waistOf("backBasque")).toBeCloseTo(waistOf("back"), 1);
+    },
+  );
 });

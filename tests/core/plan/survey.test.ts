@@ -14,7 +14,15 @@ import { fitStudent, logsOf } from "../../support/fitBodies";
 import { seamByBezierJs } from "../../support/independent";
 import { SURVEYED } from "../../support/surveyModelText";
 import { women1988, women2012 } from "../../support/surveys";
-import { demoPatterns, filledIn, furthestOut, tallyBodies, tapedBy, withoutUpperChest, type BodyTally } from "../../support/surveyTally";
+import {
+  demoPatterns,
+  filledIn,
+  furthestOut,
+  tallyBodies,
+  tapedBy,
+  withoutUpperChest,
+  type BodyTally,
+} from "../../support/surveyTally";
 
 /** The claims that hold for every body, whatever her figure; the others are doubts to be shown, not faults. */
 const ALWAYS = new Set<CheckName>(["girthAsClaimed", "seamsWalk", "dartLegsEqual", "cornersSquare", "outlineClosed"]);
@@ -26,7 +34,8 @@ function faultsOf(plan: Plan, at: number): string[] {
   const faults: string[] = [];
   for (const { drawn } of plan.darts) if (!(drawn.fullness > 0)) faults.push(`fullness ${drawn.fullness}`);
   for (const { name, ok, pieces, seam, level, measured, expected } of plan.checks) {
-    if (ALWAYS.has(name) && !ok) faults.push(`${name} ${pieces.join("+")} ${seam ?? level ?? ""} ${measured} for ${expected}`);
+    if (ALWAYS.has(name) && !ok)
+      faults.push(`${name} ${pieces.join("+")} ${seam ?? level ?? ""} ${measured} for ${expected}`);
   }
   if (at % AGAIN !== 0) return faults;
   const bodice = plan.pieces.filter(({ name }) => !isBasque(name));
@@ -46,12 +55,16 @@ function expectHonest({ asked, planned, outside, failed, worst, refused, altered
   expect(refused).toBeLessThanOrEqual(altered);
 }
 
-const everySo = (bodies: readonly Measures[], so: number): readonly Measures[] => bodies.filter((_, at) => at % so === 0);
+const everySo = (bodies: readonly Measures[], so: number): readonly Measures[] =>
+  bodies.filter((_, at) => at % so === 0);
 
 it("the survey of 1988 has 2208 women, in millimetres, of mean bust 907.1 (published with it); that of 2012 has 1986", () => {
   expect(women1988).toHaveLength(2208);
   expect(women2012).toHaveLength(1986);
-  expect(women1988.reduce((sum, { measures }) => sum + (measures.bustGirth ?? NaN), 0) / women1988.length).toBeCloseTo(907.1, 0);
+  expect(women1988.reduce((sum, { measures }) => sum + (measures.bustGirth ?? NaN), 0) / women1988.length).toBeCloseTo(
+    907.1,
+    0,
+  );
 });
 
 const patterns = demoPatterns();
@@ -63,21 +76,29 @@ describe("the 2208 women of 1988", () => {
   const bridged = women1988.map(tapedBy);
   const byBust = women1988.map(withoutUpperChest);
 
-  it.each(named(patterns))("from %s, to the %s, upper chest bridged: planned, or outside the chart; waist and hip within 1 mm", (_name, _length, pattern) => {
-    // One style takes them all; the others share its picks and blend, and every seventh is made up in them.
-    const tally = tallyBodies(pattern, everySo(bridged, pattern.style === "sideDart" ? 1 : 7), faultsOf);
-    expectHonest(tally);
-    // The charts reach from about 760 to above 1100 mm of bust: hardly any of these women lies outside.
-    expect(tally.planned / tally.asked).toBeGreaterThan(0.97);
-    expect(tally.altered).toBeGreaterThan(0);
-  }, 60_000);
+  it.each(named(patterns))(
+    "from %s, to the %s, upper chest bridged: planned, or outside the chart; waist and hip within 1 mm",
+    (_name, _length, pattern) => {
+      // One style takes them all; the others share its picks and blend, and every seventh is made up in them.
+      const tally = tallyBodies(pattern, everySo(bridged, pattern.style === "sideDart" ? 1 : 7), faultsOf);
+      expectHonest(tally);
+      // The charts reach from about 760 to above 1100 mm of bust: hardly any of these women lies outside.
+      expect(tally.planned / tally.asked).toBeGreaterThan(0.97);
+      expect(tally.altered).toBeGreaterThan(0);
+    },
+    60_000,
+  );
 
-  it.each(named(oneChart))("from %s, to the %s, upper chest left out: the same, and nothing to alter for", (_name, _length, pattern) => {
-    const tally = tallyBodies(pattern, everySo(byBust, 2), faultsOf);
-    expectHonest(tally);
-    expect(tally.planned / tally.asked).toBeGreaterThan(0.97);
-    expect(tally.altered).toBe(0);
-  }, 60_000);
+  it.each(named(oneChart))(
+    "from %s, to the %s, upper chest left out: the same, and nothing to alter for",
+    (_name, _length, pattern) => {
+      const tally = tallyBodies(pattern, everySo(byBust, 2), faultsOf);
+      expectHonest(tally);
+      expect(tally.planned / tally.asked).toBeGreaterThan(0.97);
+      expect(tally.altered).toBe(0);
+    },
+    60_000,
+  );
 });
 
 // Their survey has no natural waist (its own is at the navel): the waist is the one our own estimate expects of bust, hip
@@ -86,18 +107,26 @@ describe("the 1986 women of 2012, the waist estimated", () => {
   const bodies = women2012.flatMap((woman, at) => (at % 3 === 0 ? [filledIn(woman, true)] : []));
   const byBust = women2012.flatMap((woman, at) => (at % 3 === 1 ? [filledIn(woman, false)] : []));
 
-  it.each(named(oneChart))("from %s, to the %s, upper chest estimated: planned, or outside the chart", (_name, _length, pattern) => {
-    const tally = tallyBodies(pattern, bodies, faultsOf);
-    expectHonest(tally);
-    expect(tally.planned / tally.asked).toBeGreaterThan(0.97);
-  }, 60_000);
+  it.each(named(oneChart))(
+    "from %s, to the %s, upper chest estimated: planned, or outside the chart",
+    (_name, _length, pattern) => {
+      const tally = tallyBodies(pattern, bodies, faultsOf);
+      expectHonest(tally);
+      expect(tally.planned / tally.asked).toBeGreaterThan(0.97);
+    },
+    60_000,
+  );
 
-  it.each(named(oneChart))("from %s, to the %s, upper chest left out: planned, or outside the chart", (_name, _length, pattern) => {
-    const tally = tallyBodies(pattern, byBust, faultsOf);
-    expectHonest(tally);
-    expect(tally.planned / tally.asked).toBeGreaterThan(0.97);
-    expect(tally.altered).toBe(0);
-  }, 60_000);
+  it.each(named(oneChart))(
+    "from %s, to the %s, upper chest left out: planned, or outside the chart",
+    (_name, _length, pattern) => {
+      const tally = tallyBodies(pattern, byBust, faultsOf);
+      expectHonest(tally);
+      expect(tally.planned / tally.asked).toBeGreaterThan(0.97);
+      expect(tally.altered).toBe(0);
+    },
+    60_000,
+  );
 });
 
 describe("the 20 women of 1988 furthest from the middle of the fit, in all measures together", () => {
@@ -113,8 +142,12 @@ describe("the 20 women of 1988 furthest from the middle of the fit, in all measu
     expect(Math.min(...distances)).toBeGreaterThan(27.7);
   });
 
-  it.each(named(patterns))("from %s, to the %s: a plan, or told to lie outside the chart", (_name, _length, pattern) => {
-    expectHonest(tallyBodies(pattern, furthest.map(tapedBy), faultsOf));
-    expectHonest(tallyBodies(pattern, furthest.map(withoutUpperChest), faultsOf));
-  }, 60_000);
+  it.each(named(patterns))(
+    "from %s, to the %s: a plan, or told to lie outside the chart",
+    (_name, _length, pattern) => {
+      expectHonest(tallyBodies(pattern, furthest.map(tapedBy), faultsOf));
+      expectHonest(tallyBodies(pattern, furthest.map(withoutUpperChest), faultsOf));
+    },
+    60_000,
+  );
 });

@@ -14,7 +14,8 @@ import { anyAmount } from "../../support/amounts";
 
 const chart = { sizes: [], draftedDifference: 50, cups: [] };
 const ease = { bust: 80, waist: 40, hip: 50 };
-const measuresOf = (bust: number) => draftMeasuresFor({ label: "x", bust, waist: bust - 180, hip: bust + 60 }, chart, ease);
+const measuresOf = (bust: number) =>
+  draftMeasuresFor({ label: "x", bust, waist: bust - 180, hip: bust + 60 }, chart, ease);
 
 function frontOf(bust: number, difference: number): Piece {
   const front = sideDartFront(draftFrontBlock(measuresOf(bust)), difference);
@@ -24,7 +25,9 @@ function frontOf(bust: number, difference: number): Piece {
 
 function piecesOf(name: StyleName, difference: number, bust = 880): Partial<Record<string, Piece>> {
   const style = styleOf(name);
-  const open = style.open(draftFrontBlock(measuresOf(bust)), draftBackBlock(measuresOf(bust)), difference, { strap: "wide" });
+  const open = style.open(draftFrontBlock(measuresOf(bust)), draftBackBlock(measuresOf(bust)), difference, {
+    strap: "wide",
+  });
   if (!open.ok) throw new Error(open.failure.code);
   const bustPoint = open.value[style.bustPiece]?.points.bustPoint;
   if (bustPoint === undefined) throw new Error("no bust point");
@@ -39,7 +42,15 @@ const some = (pieces: Partial<Record<string, Piece>>, ...names: readonly string[
   });
 
 const RADIUS = 100;
-const ROUND_CORNERS = ["sideNeck", "shoulderTip", "armholeTouch", "underarm", "sideBust", "sideWaist", "centreWaist"] as const;
+const ROUND_CORNERS = [
+  "sideNeck",
+  "shoulderTip",
+  "armholeTouch",
+  "underarm",
+  "sideBust",
+  "sideWaist",
+  "centreWaist",
+] as const;
 
 /** A flat round of cloth with one dart from its rim to its middle, the mouth at the foot. */
 function discWith(angle: number, also: Partial<Dart> = {}): Piece {
@@ -57,10 +68,27 @@ function discWith(angle: number, also: Partial<Dart> = {}): Piece {
     const to = names[index + 1];
     if (to === undefined) throw new Error("corner");
     const [a, b] = [at(turnOf(index)), at(turnOf(index + 1))];
-    edges.push({ from, to, seam: "armhole", mouthOf: null, curve: { c1: piecePoint(a.x + reach * a.y, a.y - reach * a.x), c2: piecePoint(b.x - reach * b.y, b.y + reach * b.x) } });
+    edges.push({
+      from,
+      to,
+      seam: "armhole",
+      mouthOf: null,
+      curve: {
+        c1: piecePoint(a.x + reach * a.y, a.y - reach * a.x),
+        c2: piecePoint(b.x - reach * b.y, b.y + reach * b.x),
+      },
+    });
   }
   edges.push({ from: "waistDartInner", to: "waistDartOuter", seam: "waist", mouthOf: "waistDart", curve: null });
-  const dart: Dart = { name: "waistDart", seam: "waist", inner: "waistDartInner", outer: "waistDartOuter", apex: "waistDartApex", aimsAt: null, ...also };
+  const dart: Dart = {
+    name: "waistDart",
+    seam: "waist",
+    inner: "waistDartInner",
+    outer: "waistDartOuter",
+    apex: "waistDartApex",
+    aimsAt: null,
+    ...also,
+  };
   return { name: "front", points, edges, darts: [dart], levelLines: [], centreOnFold: true };
 }
 
@@ -68,7 +96,8 @@ const onTable = (piece: Piece): SewnFront => sewFront([piece], { on: "table" });
 const degrees = (angle: number): number => (angle * 180) / Math.PI;
 
 /** Each tip's angle taken out, less what lacks round it on the sewn surface, degrees. */
-const missing = (front: SewnFront): readonly number[] => front.tips.map(({ angle, around }) => degrees(2 * Math.PI - around - angle));
+const missing = (front: SewnFront): readonly number[] =>
+  front.tips.map(({ angle, around }) => degrees(2 * Math.PI - around - angle));
 
 describe("a round of cloth sewn to a cone", () => {
   it.each([10, 20, 30, 45, 60])("of a dart of %d° keeps its lengths and lacks that angle at its tip", (angle) => {
@@ -101,7 +130,10 @@ describe("a round of cloth sewn to a cone", () => {
     const sewn = onTable(discWith(Math.PI / 6, { gathered: true }));
     expect(sewn.tips).toEqual([]);
     expect(sewn.lines.filter(({ kind }) => kind === "dart")).toEqual([]);
-    const [first, last] = [sewn.lines.find(({ seam }) => seam === "waist")?.places.at(0), sewn.lines.find(({ seam }) => seam === "waist")?.places.at(-1)];
+    const [first, last] = [
+      sewn.lines.find(({ seam }) => seam === "waist")?.places.at(0),
+      sewn.lines.find(({ seam }) => seam === "waist")?.places.at(-1),
+    ];
     if (first === undefined || last === undefined) throw new Error("no mouth");
     // The mouth in the flat: 2 · 100 mm · sin 15°, 51.8 mm.
     expect(Math.hypot(first.x - last.x, first.y - last.y, first.z - last.z)).toBeLessThan(51.8 / 2);
@@ -137,7 +169,9 @@ describe("a front over the chest", () => {
   });
 
   it.each(cases)("%s has its centre in the middle", (_name, pieces) => {
-    const centre = sewFront(pieces).lines.filter(({ seam }) => seam === "centre").flatMap(({ places }) => places);
+    const centre = sewFront(pieces)
+      .lines.filter(({ seam }) => seam === "centre")
+      .flatMap(({ places }) => places);
     expect(centre.length).toBeGreaterThan(2);
     expect(centre.filter(({ x }) => x !== 0)).toEqual([]);
   });
@@ -146,7 +180,15 @@ describe("a front over the chest", () => {
     // Euler's figure of a disc: corners less sides plus faces is 1.
     const { triangles } = sewFront(pieces);
     const corners = new Set(triangles.flat());
-    const sides = new Set(triangles.flatMap(([a, b, c]) => [[a, b], [b, c], [c, a]].map((side) => side.toSorted((p, q) => p - q).join(" "))));
+    const sides = new Set(
+      triangles.flatMap(([a, b, c]) =>
+        [
+          [a, b],
+          [b, c],
+          [c, a],
+        ].map((side) => side.toSorted((p, q) => p - q).join(" ")),
+      ),
+    );
     expect(corners.size - sides.size + triangles.length).toBe(1);
   });
 
@@ -166,8 +208,13 @@ describe("a front over the chest", () => {
     const front = frontOf(880, 75);
     const apex = front.points.waistDartApex;
     if (apex === undefined) throw new Error("no apex");
-    const short = { ...front, points: { ...front.points, waistDartApex: { ...apex, at: piecePoint(apex.at.x, apex.at.y + 50) } } };
-    const [long, shorter] = [front, short].map((piece) => sewFront([piece]).tips.find(({ dart }) => dart === "waistDart"));
+    const short = {
+      ...front,
+      points: { ...front.points, waistDartApex: { ...apex, at: piecePoint(apex.at.x, apex.at.y + 50) } },
+    };
+    const [long, shorter] = [front, short].map((piece) =>
+      sewFront([piece]).tips.find(({ dart }) => dart === "waistDart"),
+    );
     if (long === undefined || shorter === undefined) throw new Error("no tip");
     expect(shorter.halfApex).toBeLessThan(long.halfApex);
     expect(shorter.around).toBeLessThan(long.around);

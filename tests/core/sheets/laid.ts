@@ -47,7 +47,9 @@ const anyRing = (key: string): fc.Arbitrary<ToLay> =>
     );
 
 export const anyPieces = (most: number): fc.Arbitrary<readonly ToLay[]> =>
-  fc.integer({ min: 1, max: most }).chain((count) => fc.tuple(...Array.from({ length: count }, (_, index) => anyRing(`p${index}`))));
+  fc
+    .integer({ min: 1, max: most })
+    .chain((count) => fc.tuple(...Array.from({ length: count }, (_, index) => anyRing(`p${index}`))));
 
 /** By the turning matrix: quarters of a turn about the origin, +x towards +y, then the shift. */
 function laidRing({ ring }: ToLay, { quarters, dx, dy }: Placement): readonly Spot[] {
@@ -86,7 +88,10 @@ export const along = (ring: readonly Spot[], step: number): readonly Spot[] =>
   ring.flatMap((a, index) => {
     const b = ring[(index + 1) % ring.length] ?? a;
     const count = Math.max(1, Math.ceil(Math.hypot(b.x - a.x, b.y - a.y) / step));
-    return Array.from({ length: count }, (_, i) => ({ x: a.x + ((b.x - a.x) * i) / count, y: a.y + ((b.y - a.y) * i) / count }));
+    return Array.from({ length: count }, (_, i) => ({
+      x: a.x + ((b.x - a.x) * i) / count,
+      y: a.y + ((b.y - a.y) * i) / count,
+    }));
   });
 
 /** A net of points inside the ring, by flatten-js. */

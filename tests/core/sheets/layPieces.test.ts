@@ -94,7 +94,12 @@ describe("pages of several pieces", () => {
   });
 
   it("lays the same pieces the same way every time", () => {
-    const pieces = [rectangle("a", 250, 410), rectangle("b", 300, 280), rectangle("c", 120, 80), rectangle("d", 260, 470)];
+    const pieces = [
+      rectangle("a", 250, 410),
+      rectangle("b", 300, 280),
+      rectangle("c", 120, 80),
+      rectangle("d", 260, 470),
+    ];
     expect(laid(pieces)).toEqual(laid(pieces));
   });
 });
@@ -107,91 +112,119 @@ describe.each([
   const options = { ...usual, format: FORMATS[name] };
   const runs = { numRuns };
 
-  it("keep the gap, by flatten-js", () => {
-    fc.assert(
-      fc.property(anyPieces(5), (pieces) => {
-        const [least = Infinity] = distances(laidRings(pieces, laid(pieces, options))).toSorted((p, q) => p - q);
-        expect(least).toBeGreaterThanOrEqual(options.gap - NOISE);
-      }),
-      runs,
-    );
-  }, PATIENCE);
+  it(
+    "keep the gap, by flatten-js",
+    () => {
+      fc.assert(
+        fc.property(anyPieces(5), (pieces) => {
+          const [least = Infinity] = distances(laidRings(pieces, laid(pieces, options))).toSorted((p, q) => p - q);
+          expect(least).toBeGreaterThanOrEqual(options.gap - NOISE);
+        }),
+        runs,
+      );
+    },
+    PATIENCE,
+  );
 
-  it("lie wholly on pages, line and inside", () => {
-    fc.assert(
-      fc.property(anyPieces(4), (pieces) => {
-        const layout = laid(pieces, options);
-        const spots = laidRings(pieces, layout).flatMap((ring) => [...along(ring, 3), ...inside(ring, 9)]);
-        const lost = spots.filter((spot) => !layout.tiles.some((tile) => isOnTile(spot, tile, 1e-3)));
-        expect(lost).toEqual([]);
-      }),
-      runs,
-    );
-  }, PATIENCE);
+  it(
+    "lie wholly on pages, line and inside",
+    () => {
+      fc.assert(
+        fc.property(anyPieces(4), (pieces) => {
+          const layout = laid(pieces, options);
+          const spots = laidRings(pieces, layout).flatMap((ring) => [...along(ring, 3), ...inside(ring, 9)]);
+          const lost = spots.filter((spot) => !layout.tiles.some((tile) => isOnTile(spot, tile, 1e-3)));
+          expect(lost).toEqual([]);
+        }),
+        runs,
+      );
+    },
+    PATIENCE,
+  );
 
-  it("run on from page to page: every short stretch of line lies whole on one page", () => {
-    const STRETCH = 0.5;
-    fc.assert(
-      fc.property(anyPieces(4), (pieces) => {
-        const layout = laid(pieces, options);
-        const torn = laidRings(pieces, layout).flatMap((ring) => {
-          const spots = along(ring, STRETCH);
-          return spots.filter((spot, index) => {
-            const next = spots[(index + 1) % spots.length] ?? spot;
-            return !layout.tiles.some((tile) => isOnTile(spot, tile, STRETCH) && isOnTile(next, tile, STRETCH));
+  it(
+    "run on from page to page: every short stretch of line lies whole on one page",
+    () => {
+      const STRETCH = 0.5;
+      fc.assert(
+        fc.property(anyPieces(4), (pieces) => {
+          const layout = laid(pieces, options);
+          const torn = laidRings(pieces, layout).flatMap((ring) => {
+            const spots = along(ring, STRETCH);
+            return spots.filter((spot, index) => {
+              const next = spots[(index + 1) % spots.length] ?? spot;
+              return !layout.tiles.some((tile) => isOnTile(spot, tile, STRETCH) && isOnTile(next, tile, STRETCH));
+            });
           });
-        });
-        expect(torn).toEqual([]);
-      }),
-      runs,
-    );
-  }, PATIENCE);
+          expect(torn).toEqual([]);
+        }),
+        runs,
+      );
+    },
+    PATIENCE,
+  );
 
-  it("go on, wherever their line leaves a window, on a page that is joined to that one", () => {
-    const STRETCH = 0.5;
-    fc.assert(
-      fc.property(anyPieces(4), (pieces) => {
-        const layout = laid(pieces, options);
-        const { tiles, joins } = layout;
-        const joined = new Set(joins.flatMap(({ pages: [p, q] }) => [`${p} ${q}`, `${q} ${p}`]));
-        const areJoined = (p: string, q: string): boolean =>
-          joined.has(`${p} ${q}`) || tiles.some(({ name: by }) => joined.has(`${p} ${by}`) && joined.has(`${by} ${q}`));
-        const left = laidRings(pieces, layout).flatMap((ring) => {
-          const spots = along(ring, STRETCH);
-          return spots.flatMap((spot, index) => {
-            const next = spots[(index + 1) % spots.length] ?? spot;
-            return tiles.filter((tile) => isOnTile(spot, tile, -1e-3) && !isOnTile(next, tile, 1e-3)).map((tile) => ({ tile, next }));
+  it(
+    "go on, wherever their line leaves a window, on a page that is joined to that one",
+    () => {
+      const STRETCH = 0.5;
+      fc.assert(
+        fc.property(anyPieces(4), (pieces) => {
+          const layout = laid(pieces, options);
+          const { tiles, joins } = layout;
+          const joined = new Set(joins.flatMap(({ pages: [p, q] }) => [`${p} ${q}`, `${q} ${p}`]));
+          const areJoined = (p: string, q: string): boolean =>
+            joined.has(`${p} ${q}`) ||
+            tiles.some(({ name: by }) => joined.has(`${p} ${by}`) && joined.has(`${by} ${q}`));
+          const left = laidRings(pieces, layout).flatMap((ring) => {
+            const spots = along(ring, STRETCH);
+            return spots.flatMap((spot, index) => {
+              const next = spots[(index + 1) % spots.length] ?? spot;
+              return tiles
+                .filter((tile) => isOnTile(spot, tile, -1e-3) && !isOnTile(next, tile, 1e-3))
+                .map((tile) => ({ tile, next }));
+            });
           });
-        });
-        // Where it leaves, it is within the next page by the whole overlap, but for the stretch just gone.
-        const lost = left.filter(
-          ({ tile, next }) => !tiles.some((other) => areJoined(tile.name, other.name) && isOnTile(next, other, 1e-3)),
-        );
-        expect(lost).toEqual([]);
-      }),
-      runs,
-    );
-  }, PATIENCE);
+          // Where it leaves, it is within the next page by the whole overlap, but for the stretch just gone.
+          const lost = left.filter(
+            ({ tile, next }) => !tiles.some((other) => areJoined(tile.name, other.name) && isOnTile(next, other, 1e-3)),
+          );
+          expect(lost).toEqual([]);
+        }),
+        runs,
+      );
+    },
+    PATIENCE,
+  );
 
-  it("need every page: for something that no other shows, or to join two that a piece goes between by their corner", () => {
-    fc.assert(
-      fc.property(anyPieces(4), (pieces) => {
-        const { tiles, ...rest } = laid(pieces, options);
-        const rings = laidRings(pieces, { tiles, ...rest }).map((ring) => [...along(ring, 0.5), ...inside(ring, 9)]);
-        const own = (tile: Tile): boolean =>
-          rings.some((spots) => spots.some((spot) => isOnTile(spot, tile, 0) && tiles.every((other) => other === tile || !isOnTile(spot, other, 0))));
-        const joinsCorner = (tile: Tile): boolean => {
-          const beside = tiles.filter(({ column, row }) => row === tile.row && Math.abs(column - tile.column) === 1);
-          const above = tiles.filter(({ column, row }) => column === tile.column && Math.abs(row - tile.row) === 1);
-          const shows = (spots: readonly Spot[], some: readonly Tile[]): boolean =>
-            spots.some((spot) => some.some((other) => isOnTile(spot, other, 0)));
-          return rings.some((spots) => shows(spots, beside) && shows(spots, above));
-        };
-        expect(tiles.filter((tile) => !own(tile) && !joinsCorner(tile))).toEqual([]);
-      }),
-      runs,
-    );
-  }, PATIENCE);
+  it(
+    "need every page: for something that no other shows, or to join two that a piece goes between by their corner",
+    () => {
+      fc.assert(
+        fc.property(anyPieces(4), (pieces) => {
+          const { tiles, ...rest } = laid(pieces, options);
+          const rings = laidRings(pieces, { tiles, ...rest }).map((ring) => [...along(ring, 0.5), ...inside(ring, 9)]);
+          const own = (tile: Tile): boolean =>
+            rings.some((spots) =>
+              spots.some(
+                (spot) =>
+                  isOnTile(spot, tile, 0) && tiles.every((other) => other === tile || !isOnTile(spot, other, 0)),
+              ),
+            );
+          const joinsCorner = (tile: Tile): boolean => {
+            const beside = tiles.filter(({ column, row }) => row === tile.row && Math.abs(column - tile.column) === 1);
+            const above = tiles.filter(({ column, row }) => column === tile.column && Math.abs(row - tile.row) === 1);
+            const shows = (spots: readonly Spot[], some: readonly Tile[]): boolean =>
+              spots.some((spot) => some.some((other) => isOnTile(spot, other, 0)));
+            return rings.some((spots) => shows(spots, beside) && shows(spots, above));
+          };
+          expect(tiles.filter((tile) => !own(tile) && !joinsCorner(tile))).toEqual([]);
+        }),
+        runs,
+      );
+    },
+    PATIENCE,
+  );
 });
 
 describe("a roll", () => {
@@ -209,7 +242,10 @@ describe("a roll", () => {
   });
 
   it("takes pieces side by side: 3 · 290 + 2 · 5 = 880 across", () => {
-    const { height } = laid(["a", "b", "c"].map((key) => rectangle(key, 290, 500)), roll);
+    const { height } = laid(
+      ["a", "b", "c"].map((key) => rectangle(key, 290, 500)),
+      roll,
+    );
     expect(height).toBeCloseTo(500, 6);
   });
 
@@ -218,20 +254,24 @@ describe("a roll", () => {
     expect(height).toBeCloseTo(200, 6);
   });
 
-  it("keeps any rings apart and within its width, by flatten-js", () => {
-    fc.assert(
-      fc.property(anyPieces(6), (pieces) => {
-        const layout = laid(pieces, roll);
-        const rings = laidRings(pieces, layout);
-        const [least = Infinity] = distances(rings).toSorted((p, q) => p - q);
-        expect(least).toBeGreaterThanOrEqual(roll.gap - NOISE);
-        const [tile] = layout.tiles;
-        const outside = rings.flat().filter((spot) => tile === undefined || !isOnTile(spot, tile, 1e-3));
-        expect(outside).toEqual([]);
-      }),
-      { numRuns: 25 },
-    );
-  }, PATIENCE);
+  it(
+    "keeps any rings apart and within its width, by flatten-js",
+    () => {
+      fc.assert(
+        fc.property(anyPieces(6), (pieces) => {
+          const layout = laid(pieces, roll);
+          const rings = laidRings(pieces, layout);
+          const [least = Infinity] = distances(rings).toSorted((p, q) => p - q);
+          expect(least).toBeGreaterThanOrEqual(roll.gap - NOISE);
+          const [tile] = layout.tiles;
+          const outside = rings.flat().filter((spot) => tile === undefined || !isOnTile(spot, tile, 1e-3));
+          expect(outside).toEqual([]);
+        }),
+        { numRuns: 25 },
+      );
+    },
+    PATIENCE,
+  );
 });
 
 describe("failures", () => {
@@ -248,22 +288,32 @@ describe("failures", () => {
   });
 
   it("a piece wider than a roll both ways", () => {
-    expect(layPieces([rectangle("a", 50, 50), rectangle("b", 900, 1000)], { ...usual, format: FORMATS["A0 roll"] })).toMatchObject({
+    expect(
+      layPieces([rectangle("a", 50, 50), rectangle("b", 900, 1000)], { ...usual, format: FORMATS["A0 roll"] }),
+    ).toMatchObject({
       ok: false,
       failure: { code: "sheet/piece-too-wide", key: "b", least: 900, width: 821 },
     });
   });
 
-  it("more than 150 pages: 17 columns by 12 rows for a square of 3000 mm", () => {
-    const layout = layPieces([rectangle("a", 3000, 3000)], usual);
-    // ceil((3000 - 190) / 180) + 1 = 17 columns, ceil((3000 - 277) / 267) + 1 = 12 rows
-    expect(layout).toEqual({ ok: false, failure: { code: "sheet/too-many-pages", pages: 204, most: 150 } });
-  }, PATIENCE);
+  it(
+    "more than 150 pages: 17 columns by 12 rows for a square of 3000 mm",
+    () => {
+      const layout = layPieces([rectangle("a", 3000, 3000)], usual);
+      // ceil((3000 - 190) / 180) + 1 = 17 columns, ceil((3000 - 277) / 267) + 1 = 12 rows
+      expect(layout).toEqual({ ok: false, failure: { code: "sheet/too-many-pages", pages: 204, most: 150 } });
+    },
+    PATIENCE,
+  );
 
-  it("pieces by the dozen", () => {
-    const many = Array.from({ length: 160 }, (_, index) => rectangle(`p${index}`, 180, 260));
-    expect(layPieces(many, usual)).toMatchObject({ ok: false, failure: { code: "sheet/too-many-pages", most: 150 } });
-  }, PATIENCE);
+  it(
+    "pieces by the dozen",
+    () => {
+      const many = Array.from({ length: 160 }, (_, index) => rectangle(`p${index}`, 180, 260));
+      expect(layPieces(many, usual)).toMatchObject({ ok: false, failure: { code: "sheet/too-many-pages", most: 150 } });
+    },
+    PATIENCE,
+  );
 
   it("a piece of a kilometre is refused at once: 1 000 000 / 267 pages and more", () => {
     const layout = layPieces([rectangle("a", 100, 1_000_000)], usual);
@@ -271,7 +321,28 @@ describe("failures", () => {
   });
 
   it("a ring that is none is our own bug", () => {
-    expect(() => layPieces([toLay("a", [[0, 0], [10, 10]])], usual)).toThrow(CoreBug);
-    expect(() => layPieces([toLay("a", [[0, 0], [10, Number.NaN], [20, 0]])], usual)).toThrow(CoreBug);
+    expect(() =>
+      layPieces(
+        [
+          toLay("a", [
+            [0, 0],
+            [10, 10],
+          ]),
+        ],
+        usual,
+      ),
+    ).toThrow(CoreBug);
+    expect(() =>
+      layPieces(
+        [
+          toLay("a", [
+            [0, 0],
+            [10, Number.NaN],
+            [20, 0],
+          ]),
+        ],
+        usual,
+      ),
+    ).toThrow(CoreBug);
   });
 });

@@ -5,10 +5,12 @@ import { joinsOf, tilesFor } from "../../../src/core/sheets/tiling";
 /** Windows of 200 mm that begin every 180 mm: strips of 20 mm, from 180 to 200, from 360 to 380, and so on. */
 const grid = { x: { shown: 200, step: 180 }, y: { shown: 200, step: 180 } };
 
-const ring = (...corners: readonly (readonly [number, number])[]): readonly SheetPoint[] => corners.map(([x, y]) => sheetPoint(x, y));
+const ring = (...corners: readonly (readonly [number, number])[]): readonly SheetPoint[] =>
+  corners.map(([x, y]) => sheetPoint(x, y));
 const box = (left: number, top: number, right: number, bottom: number): readonly SheetPoint[] =>
   ring([left, top], [right, top], [right, bottom], [left, bottom]);
-const names = (...rings: readonly (readonly SheetPoint[])[]): readonly string[] => tilesFor(rings, grid).tiles.map(({ name }) => name);
+const names = (...rings: readonly (readonly SheetPoint[])[]): readonly string[] =>
+  tilesFor(rings, grid).tiles.map(({ name }) => name);
 
 describe("tilesFor", () => {
   it("keeps what fits a window on one page, its strip too", () => {
@@ -79,6 +81,11 @@ describe("joinsOf", () => {
 
   it("joins nothing to a page that is not there", () => {
     const angle = ring([0, 0], [150, 0], [150, 380], [560, 380], [560, 560], [0, 560]);
-    expect(joinsOf(tilesFor([angle], grid).tiles).map(({ pages }) => pages.join(" "))).toEqual(["A1 A2", "A2 A3", "A3 B3", "B3 C3"]);
+    expect(joinsOf(tilesFor([angle], grid).tiles).map(({ pages }) => pages.join(" "))).toEqual([
+      "A1 A2",
+      "A2 A3",
+      "A3 B3",
+      "B3 C3",
+    ]);
   });
 });

@@ -26,7 +26,10 @@ describe("the alternatives to a pick", () => {
   });
 
   it("never list a frame that does not hold her upper chest before one that does, cup for cup", () => {
-    for (const work of [testWork, { ...testWork, tapes: tapesOf({ ...measuresOf(testWork.tapes), upperChestGirth: 800, bustGirth: 930 }) }]) {
+    for (const work of [
+      testWork,
+      { ...testWork, tapes: tapesOf({ ...measuresOf(testWork.tapes), upperChestGirth: 800, bustGirth: 930 }) },
+    ]) {
       const { alternatives: ways } = planOf(work).sizing;
       expect(Math.abs(ways[0]?.frameMisfit ?? NaN)).toBeLessThanOrEqual(20);
     }
@@ -46,7 +49,9 @@ describe("the probability of another pick", () => {
   it("is the same at the same distance above a bound and below it", () => {
     fc.assert(
       fc.property(anyAmount(0, 19.9), anyAmount(2, 30), (off, spread) => {
-        const [below, above] = [860 - off, 860 + off].map((girth, side) => marginOf([840, 880, 920], side, girth, spread));
+        const [below, above] = [860 - off, 860 + off].map((girth, side) =>
+          marginOf([840, 880, 920], side, girth, spread),
+        );
         expect(below?.margin).toBeCloseTo(above?.margin ?? NaN, 9);
         expect(below?.probability).toBeCloseTo(above?.probability ?? NaN, 9);
         expect([below?.runnerUp, above?.runnerUp]).toEqual([1, 0]);

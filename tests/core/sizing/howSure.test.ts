@@ -24,7 +24,8 @@ function sureOf(work: Work): HowSure {
   return sure.value;
 }
 
-const chance = (chances: HowSure["sizes"], label: string): number => chances.find((one) => one.label === label)?.probability ?? 0;
+const chance = (chances: HowSure["sizes"], label: string): number =>
+  chances.find((one) => one.label === label)?.probability ?? 0;
 const sum = (ways: readonly Way[]): number => ways.reduce((all, { probability }) => all + probability, 0);
 const keyOf = ({ size, cup, bust }: Omit<Way, "probability">): string => `${size ?? "off"} ${cup ?? "-"} ${bust}`;
 
@@ -57,7 +58,13 @@ function ruled(of: SizeChart, bust: number, chest: number): string {
   const [last = 0, before = 0] = row.toReversed();
   if (girth < first - 2 * (second - first) || girth > last + 2 * (last - before)) return "off - nothing";
   const size = of.sizes[nearest(row, girth)]?.label ?? "";
-  const cup = of.cups[nearest(of.cups.map((one) => one.difference), difference)];
+  const cup =
+    of.cups[
+      nearest(
+        of.cups.map((one) => one.difference),
+        difference,
+      )
+    ];
   const over = difference - (cup?.difference ?? of.draftedDifference);
   return `${size} ${cup?.label ?? "-"} ${over > 12 ? "full" : over < -12 ? "small" : "nothing"}`;
 }
@@ -72,24 +79,28 @@ describe("how sure the ways are, against 200 000 readings drawn by lot", () => {
     { name: "at the small end of the chart", of: chart, bust: 690, chest: 634 },
     { name: "no cup versions, at the large end of the chart", of: noCups, bust: 1380, chest: 1334 },
   ];
-  it.each(bodies)("$name", ({ of, bust, chest }) => {
-    const [bustSpread, chestSpread] = [10, 12];
-    const draws = 200_000;
-    const error = normals(20261125);
-    const counts = new Map<string, number>();
-    for (let i = 0; i < draws; i += 1) {
-      const key = ruled(of, bust + bustSpread * error(), chest + chestSpread * error());
-      counts.set(key, (counts.get(key) ?? 0) + 1);
-    }
-    const ways = waysOf(of, { value: bust, spread: bustSpread }, { value: chest, spread: chestSpread });
-    const told = new Map(ways.map((way) => [keyOf(way), way.probability]));
-    expect(sum(ways)).toBeCloseTo(1, 8);
-    for (const key of new Set([...counts.keys(), ...told.keys()])) {
-      const probability = told.get(key) ?? 0;
-      const standardError = Math.sqrt((probability * (1 - probability)) / draws) + 1 / draws;
-      expect(Math.abs((counts.get(key) ?? 0) / draws - probability) / standardError).toBeLessThan(4);
-    }
-  }, 30_000);
+  it.each(bodies)(
+    "$name",
+    ({ of, bust, chest }) => {
+      const [bustSpread, chestSpread] = [10, 12];
+      const draws = 200_000;
+      const error = normals(20261125);
+      const counts = new Map<string, number>();
+      for (let i = 0; i < draws; i += 1) {
+        const key = ruled(of, bust + bustSpread * error(), chest + chestSpread * error());
+        counts.set(key, (counts.get(key) ?? 0) + 1);
+      }
+      const ways = waysOf(of, { value: bust, spread: bustSpread }, { value: chest, spread: chestSpread });
+      const told = new Map(ways.map((way) => [keyOf(way), way.probability]));
+      expect(sum(ways)).toBeCloseTo(1, 8);
+      for (const key of new Set([...counts.keys(), ...told.keys()])) {
+        const probability = told.get(key) ?? 0;
+        const standardError = Math.sqrt((probability * (1 - probability)) / draws) + 1 / draws;
+        expect(Math.abs((counts.get(key) ?? 0) / draws - probability) / standardError).toBeLessThan(4);
+      }
+    },
+    30_000,
+  );
 
   it("holds for spreads far apart too: a guessed upper chest beside a bust read five times", () => {
     const error = normals(7);
@@ -108,7 +119,8 @@ const BELOW = { "0.5": 0.691462, "1": 0.841345, "1.5": 0.933193, "2": 0.97725, "
 
 describe("where one girth decides, the printed table of the normal distribution", () => {
   const byBust = (value: number, spread: number): readonly Way[] => waysOf(chart, { value, spread }, null);
-  const of = (ways: readonly Way[], size: string): number => ways.filter((way) => way.size === size).reduce((all, { probability }) => all + probability, 0);
+  const of = (ways: readonly Way[], size: string): number =>
+    ways.filter((way) => way.size === size).reduce((all, { probability }) => all + probability, 0);
 
   // Size 12 is printed for 880 and reaches from 860 to 900.
   it.each([
@@ -125,7 +137,10 @@ describe("where one girth decides, the printed table of the normal distribution"
     const ways = waysOf(chart, { value: 905, spread: 10 }, { value: 850, spread: 12 });
     expect(of(ways, "12")).toBeCloseTo(0.5, 3);
     expect(of(ways, "14")).toBeCloseTo(0.5, 3);
-    expect(of(waysOf(chart, { value: 905, spread: 10 }, { value: 830, spread: 20 }), "12")).toBeCloseTo(2 * BELOW["1"] - 1, 5);
+    expect(of(waysOf(chart, { value: 905, spread: 10 }, { value: 830, spread: 20 }), "12")).toBeCloseTo(
+      2 * BELOW["1"] - 1,
+      5,
+    );
   });
 
   it("the cup by both, their variances added: 6 and 8 mm make 10, and cup C reaches from 62.5 to 87.5", () => {
@@ -146,7 +161,8 @@ describe("where one girth decides, the printed table of the normal distribution"
 
   it("the rule of integration gives the whole, the mean and the variance of the normal distribution", () => {
     const places = weighedPlaces(50, 4, 50 - 6.7 * 4, 50 + 6.7 * 4, 6);
-    const moment = (f: (at: number) => number): number => places.reduce((all, { at, weight }) => all + weight * f(at), 0);
+    const moment = (f: (at: number) => number): number =>
+      places.reduce((all, { at, weight }) => all + weight * f(at), 0);
     expect(moment(() => 1)).toBeCloseTo(1, 9);
     expect(moment((at) => at)).toBeCloseTo(50, 7);
     expect(moment((at) => (at - 50) ** 2)).toBeCloseTo(16, 6);
@@ -159,7 +175,11 @@ describe("what follows for any body", () => {
   it("chances are none below 0 and add up to 1", () => {
     fc.assert(
       fc.property(girths, ([bust, difference, bustSpread, chestSpread, hasCups]) => {
-        const ways = waysOf(hasCups ? chart : noCups, { value: bust, spread: bustSpread }, { value: bust - difference, spread: chestSpread });
+        const ways = waysOf(
+          hasCups ? chart : noCups,
+          { value: bust, spread: bustSpread },
+          { value: bust - difference, spread: chestSpread },
+        );
         expect(sum(ways)).toBeCloseTo(1, 8);
         expect(Math.min(...ways.map(({ probability }) => probability))).toBeGreaterThan(0);
         expect(new Set(ways.map(keyOf)).size).toBe(ways.length);
@@ -197,9 +217,18 @@ describe("what follows for any body", () => {
     fc.assert(
       fc.property(fc.integer({ min: 1, max: 4 }), (count) => {
         const reads = (times: number): Tapes => [
-          { readings: { bustGirth: Array<number>(times).fill(905), upperChestGirth: Array<number>(times).fill(830), waistGirth: [752], hipGirth: [1034] } },
+          {
+            readings: {
+              bustGirth: Array<number>(times).fill(905),
+              upperChestGirth: Array<number>(times).fill(830),
+              waistGirth: [752],
+              hipGirth: [1034],
+            },
+          },
         ];
-        expect(spreadOfMean("bustGirth", Array<number>(count + 1).fill(905))).toBeLessThan(spreadOfMean("bustGirth", Array<number>(count).fill(905)));
+        expect(spreadOfMean("bustGirth", Array<number>(count + 1).fill(905))).toBeLessThan(
+          spreadOfMean("bustGirth", Array<number>(count).fill(905)),
+        );
         const [fewer, more] = [count, count + 1].map((times) => sureOf({ ...testWork, tapes: reads(times) }));
         expect(chance(more?.sizes ?? [], "12")).toBeGreaterThan(chance(fewer?.sizes ?? [], "12"));
         expect(chance(more?.cups ?? [], "C")).toBeGreaterThan(chance(fewer?.cups ?? [], "C"));
@@ -210,7 +239,9 @@ describe("what follows for any body", () => {
 
 describe("surveyed women", () => {
   // 60 of them, one reading of each girth; her upper chest at mid-armhole stands in for the tape's.
-  const works = women1988.filter((_, at) => at % 37 === 0).map(({ measures }) => ({ ...testWork, tapes: tapesOf(measures) }));
+  const works = women1988
+    .filter((_, at) => at % 37 === 0)
+    .map(({ measures }) => ({ ...testWork, tapes: tapesOf(measures) }));
 
   it("have the planner's own pick as likely as its margins leave: one side's chance taken away, or at the most twice that", () => {
     expect(works.length).toBeGreaterThan(50);
@@ -246,7 +277,9 @@ describe("how sure a work's picks are", () => {
   });
 
   it("gives the plan's lines their own spreads", () => {
-    const tapes: Tapes = [{ readings: { bustGirth: [905], upperChestGirth: [832], waistGirth: [752, 752, 752, 752], hipGirth: [1034] } }];
+    const tapes: Tapes = [
+      { readings: { bustGirth: [905], upperChestGirth: [832], waistGirth: [752, 752, 752, 752], hipGirth: [1034] } },
+    ];
     const { levels } = planOf({ ...testWork, tapes });
     // Four that agree: (4 · 10² + 0)/7, over four: the pooled variance by hand.
     expect(levels.find(({ level }) => level === "waist")?.spread).toBeCloseTo(Math.sqrt(400 / 7 / 4), 9);
@@ -268,7 +301,9 @@ describe("how sure a work's picks are", () => {
     const sure = sureOf(work);
     expect(sure.cupsGuessed).toBe(true);
     expect(sure.girths.upperChest).toBeNull();
-    expect(new Set(sure.ways.map(({ cup, bust }) => `${cup ?? ""} ${bust}`))).toEqual(new Set([`${planOf(work).sizing.cup.label ?? ""} nothing`]));
+    expect(new Set(sure.ways.map(({ cup, bust }) => `${cup ?? ""} ${bust}`))).toEqual(
+      new Set([`${planOf(work).sizing.cup.label ?? ""} nothing`]),
+    );
     // 905 is 5 mm past the bound between 12 and 14: half a spread.
     expect(chance(sure.sizes, "14")).toBeCloseTo(BELOW["0.5"], 3);
     expect(sure.cups.length).toBeGreaterThan(1);
@@ -286,17 +321,29 @@ describe("how sure a work's picks are", () => {
     const [from, to] = [(must(below, "below") + must(own, "own")) / 2, (must(own, "own") + must(above, "above")) / 2];
     // The frame goes by the upper chest alone: the share of its normal distribution between half-ways, summed in small steps.
     const steps = 20_000;
-    const rate = (girth: number): number => Math.exp(-(((girth - value) / spread) ** 2) / 2) / (spread * Math.sqrt(2 * Math.PI));
-    const share = Array.from({ length: steps }, (_step, step) => rate(from + ((step + 0.5) * (to - from)) / steps)).reduce((all, one) => all + one, 0) * ((to - from) / steps);
+    const rate = (girth: number): number =>
+      Math.exp(-(((girth - value) / spread) ** 2) / 2) / (spread * Math.sqrt(2 * Math.PI));
+    const share =
+      Array.from({ length: steps }, (_step, step) => rate(from + ((step + 0.5) * (to - from)) / steps)).reduce(
+        (all, one) => all + one,
+        0,
+      ) *
+      ((to - from) / steps);
     expect(chance(sizesGuessed, "12")).toBeCloseTo(share, 4);
   });
 
   it("asks for a bust", () => {
-    expect(howSure({ ...testWork, tapes: tapesOf({ waistGirth: 752 }) })).toEqual({ ok: false, failure: { code: "plan/measure-missing", measures: ["bustGirth"] } });
+    expect(howSure({ ...testWork, tapes: tapesOf({ waistGirth: 752 }) })).toEqual({
+      ok: false,
+      failure: { code: "plan/measure-missing", measures: ["bustGirth"] },
+    });
   });
 
   it("says of a body off the chart that it is", () => {
-    const { sizes } = sureOf({ ...testWork, tapes: tapesOf({ ...measuresOf(testWork.tapes), bustGirth: 1600, upperChestGirth: 1540 }) });
+    const { sizes } = sureOf({
+      ...testWork,
+      tapes: tapesOf({ ...measuresOf(testWork.tapes), bustGirth: 1600, upperChestGirth: 1540 }),
+    });
     expect(sizes).toEqual([{ label: null, probability: 1 }]);
   });
 });

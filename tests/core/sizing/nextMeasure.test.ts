@@ -44,7 +44,9 @@ describe("the measure to take next", () => {
 
   it("is the upper chest where it was never taken", () => {
     for (const cups of [testWork.pattern.chart.cups, []]) {
-      expect(first({ ...workOf({}, cups), tapes: tapesOf({ bustGirth: 880, waistGirth: 752, hipGirth: 1034 }) })).toMatchObject({
+      expect(
+        first({ ...workOf({}, cups), tapes: tapesOf({ bustGirth: 880, waistGirth: 752, hipGirth: 1034 }) }),
+      ).toMatchObject({
         settles: "pick",
         measures: ["upperChestGirth"],
         taken: false,
@@ -54,7 +56,10 @@ describe("the measure to take next", () => {
 
   it("is both girths where the cup stands on both and either alone says little", () => {
     // In the middle of size and cup the errors of 10 and 12 mm go alike into the difference, so that one alone still leaves the other.
-    expect(first(workOf({ bustGirth: [905], upperChestGirth: [830] })).measures).toEqual(["bustGirth", "upperChestGirth"]);
+    expect(first(workOf({ bustGirth: [905], upperChestGirth: [830] })).measures).toEqual([
+      "bustGirth",
+      "upperChestGirth",
+    ]);
     // Half-way between cups B and C, 62.5 mm, any better reading decides.
     expect(first(workOf({ bustGirth: [893], upperChestGirth: [830] })).measures).toEqual(["upperChestGirth"]);
   });
@@ -63,7 +68,12 @@ describe("the measure to take next", () => {
     const settled = { bustGirth: five(905), upperChestGirth: five(830) };
     expect(nextMeasure(workOf({ ...settled, hipGirth: [1034, 1034] }))).toEqual([
       // 1.645 · 10/4 now; over √3 after two more.
-      expect.objectContaining({ settles: "line", measures: ["waistGirth"], before: expect.closeTo(4.112, 3), after: expect.closeTo(2.374, 3) }),
+      expect.objectContaining({
+        settles: "line",
+        measures: ["waistGirth"],
+        before: expect.closeTo(4.112, 3),
+        after: expect.closeTo(2.374, 3),
+      }),
     ]);
     expect(nextMeasure(workOf({ ...settled, waistGirth: [752, 752, 752], hipGirth: [1034, 1034, 1034] }))).toBeNull();
   });
@@ -83,7 +93,10 @@ describe("for any body", () => {
   it("is ranked, gains what is worth a reading, and says of the likeliest way what it is now", () => {
     fc.assert(
       fc.property(bodies, ([bust, difference, hasCups]) => {
-        const work = workOf({ bustGirth: [Math.round(bust)], upperChestGirth: [Math.round(bust - difference)] }, hasCups ? testWork.pattern.chart.cups : []);
+        const work = workOf(
+          { bustGirth: [Math.round(bust)], upperChestGirth: [Math.round(bust - difference)] },
+          hasCups ? testWork.pattern.chart.cups : [],
+        );
         const next = nextMeasure(work) ?? [];
         expect(next.map(({ after }) => after)).toEqual(next.map(({ after }) => after).toSorted((a, b) => b - a));
         const sure = howSure(work);
@@ -98,16 +111,22 @@ describe("for any body", () => {
     );
   });
 
-  it.each([842, 850, 857, 888])("never expects more of an upper chest of %d mm read again than of the same known exactly", (girth) => {
-    // Known exactly, it decides the frame but for the bust: the mean, over where it may lie, of the likeliest way there.
-    const next = first(workOf({ bustGirth: five(girth + 110), upperChestGirth: [girth] }, []));
-    const spread = Math.sqrt((4 * 100) / 8 / 5);
-    const exact = Array.from({ length: 401 }, (_, i) => (i - 200) / 50).map((z) => ({
-      weight: Math.exp((-z * z) / 2),
-      best: waysOf(noCups, { value: girth + 110, spread }, { value: girth + 12 * z, spread: 0.05 })[0]?.probability ?? 0,
-    }));
-    const most = exact.reduce((all, { weight, best }) => all + weight * best, 0) / exact.reduce((all, { weight }) => all + weight, 0);
-    expect(next.measures).toEqual(["upperChestGirth"]);
-    expect(next.after).toBeLessThan(most);
-  });
+  it.each([842, 850, 857, 888])(
+    "never expects more of an upper chest of %d mm read again than of the same known exactly",
+    (girth) => {
+      // Known exactly, it decides the frame but for the bust: the mean, over where it may lie, of the likeliest way there.
+      const next = first(workOf({ bustGirth: five(girth + 110), upperChestGirth: [girth] }, []));
+      const spread = Math.sqrt((4 * 100) / 8 / 5);
+      const exact = Array.from({ length: 401 }, (_, i) => (i - 200) / 50).map((z) => ({
+        weight: Math.exp((-z * z) / 2),
+        best:
+          waysOf(noCups, { value: girth + 110, spread }, { value: girth + 12 * z, spread: 0.05 })[0]?.probability ?? 0,
+      }));
+      const most =
+        exact.reduce((all, { weight, best }) => all + weight * best, 0) /
+        exact.reduce((all, { weight }) => all + weight, 0);
+      expect(next.measures).toEqual(["upperChestGirth"]);
+      expect(next.after).toBeLessThan(most);
+    },
+  );
 });

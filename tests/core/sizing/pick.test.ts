@@ -56,9 +56,9 @@ describe("how sure a pick is", () => {
 });
 
 describe("solveLevel", () => {
-  const rows = fc.array(fc.integer({ min: 5, max: 60 }), { minLength: 2, maxLength: 19 }).map((steps) =>
-    steps.reduce<number[]>((all, step) => [...all, (all.at(-1) ?? 0) + step], [600]),
-  );
+  const rows = fc
+    .array(fc.integer({ min: 5, max: 60 }), { minLength: 2, maxLength: 19 })
+    .map((steps) => steps.reduce<number[]>((all, step) => [...all, (all.at(-1) ?? 0) + step], [600]));
 
   it("is the inverse of reading the girth at a size, past the ends too", () => {
     fc.assert(
@@ -80,7 +80,14 @@ describe("the pick of a body", () => {
   it("takes the frame by upper chest, the cup by the difference, and leaves a residual of −2 mm alone", () => {
     // Upper chest 832 + 50 = 882: size 12 (880). Difference 905 − 832 = 73: cup C (75).
     const { frame, cup, bust } = planOf(testWork).sizing;
-    expect(frame).toMatchObject({ label: "12", chosenBy: "upperChest", from: 810, to: 850, margin: 18, runnerUp: "14" });
+    expect(frame).toMatchObject({
+      label: "12",
+      chosenBy: "upperChest",
+      from: 810,
+      to: 850,
+      margin: 18,
+      runnerUp: "14",
+    });
     expect(cup).toMatchObject({ label: "C", difference: 73, drafted: 75 });
     expect(bust).toMatchObject({ residual: -2, alteration: 0, leftAlone: true });
   });
@@ -104,7 +111,11 @@ describe("the pick of a body", () => {
 
   it("goes by bust girth without cup versions where the body has the drafted difference", () => {
     const chart = { ...testWork.pattern.chart, cups: [] };
-    const work = { ...testWork, pattern: { ...testWork.pattern, chart }, tapes: tapesOf({ ...measuresOf(testWork.tapes), bustGirth: 905, upperChestGirth: 850 }) };
+    const work = {
+      ...testWork,
+      pattern: { ...testWork.pattern, chart },
+      tapes: tapesOf({ ...measuresOf(testWork.tapes), bustGirth: 905, upperChestGirth: 850 }),
+    };
     expect(planOf(work).sizing.frame).toMatchObject({ label: "14", chosenBy: "bust" });
     expect(planOf(work).sizing.bust.alteration).toBe(0);
   });
@@ -116,12 +127,19 @@ describe("the pick of a body", () => {
     const { alternatives } = planOf(testWork).sizing;
     expect(alternatives.length).toBeGreaterThan(1);
     expect(alternatives[0]?.picked).toBe(true);
-    expect(alternatives.map(({ cost }) => cost)).toEqual(alternatives.map(({ cost }) => cost).toSorted((a, b) => a - b));
+    expect(alternatives.map(({ cost }) => cost)).toEqual(
+      alternatives.map(({ cost }) => cost).toSorted((a, b) => a - b),
+    );
   });
 
   it("plans in a cup that another size of the chart cannot be made in, and refuses only that size", () => {
     // At 960/920 the block has hardly a waist dart, so a cup 25 mm smaller than drafted closes it.
-    const sizes = [800, 840, 880, 920].map((bust, i) => ({ label: String(8 + 2 * i), bust, waist: bust - 180, hip: bust + 60 }));
+    const sizes = [800, 840, 880, 920].map((bust, i) => ({
+      label: String(8 + 2 * i),
+      bust,
+      waist: bust - 180,
+      hip: bust + 60,
+    }));
     const chart = {
       sizes: [...sizes, { label: "16", bust: 960, waist: 920, hip: 1020 }],
       draftedDifference: 50,
@@ -139,7 +157,9 @@ describe("the pick of a body", () => {
 
   it("refuses a frame out of reach by the girth that it was looked up by", () => {
     const girths = { ...measuresOf(testWork.tapes), bustGirth: 620 };
-    expect(() => planOf({ ...testWork, tapes: tapesOf({ ...girths, upperChestGirth: 520 }) })).toThrow(/plan\/outside-chart.*upperChest/);
+    expect(() => planOf({ ...testWork, tapes: tapesOf({ ...girths, upperChestGirth: 520 }) })).toThrow(
+      /plan\/outside-chart.*upperChest/,
+    );
     const { upperChestGirth: _none, ...bustAlone } = girths;
     expect(() => planOf({ ...testWork, tapes: tapesOf(bustAlone) })).toThrow(/plan\/outside-chart.*"bust"/);
   });
@@ -152,14 +172,21 @@ describe("the pick of a body", () => {
   it("refuses a waist or hip set further out than two steps, and takes one set just so far", () => {
     const last = testWork.pattern.chart.sizes.length - 1;
     for (const level of ["waist", "hip"] as const) {
-      expect(() => planOf({ ...testWork, picks: { [level]: last + 2.01 } })).toThrow(new RegExp(`plan/outside-chart.*${level}`));
-      expect(() => planOf({ ...testWork, picks: { [level]: -2.01 } })).toThrow(new RegExp(`plan/outside-chart.*${level}`));
-      expect(planOf({ ...testWork, picks: { [level]: last + 2 } }).levels.find((l) => l.level === level)).toMatchObject({ size: last + 2, extrapolated: true });
+      expect(() => planOf({ ...testWork, picks: { [level]: last + 2.01 } })).toThrow(
+        new RegExp(`plan/outside-chart.*${level}`),
+      );
+      expect(() => planOf({ ...testWork, picks: { [level]: -2.01 } })).toThrow(
+        new RegExp(`plan/outside-chart.*${level}`),
+      );
+      expect(planOf({ ...testWork, picks: { [level]: last + 2 } }).levels.find((l) => l.level === level)).toMatchObject(
+        { size: last + 2, extrapolated: true },
+      );
     }
   });
 });
 
 it("a bust radius that is none gives the fullness of the usual one", () => {
   const usual = planOf(testWork).darts.map(({ drawn }) => drawn.fullness);
-  for (const bustRadius of [0, -50]) expect(planOf({ ...testWork, bustRadius }).darts.map(({ drawn }) => drawn.fullness)).toEqual(usual);
+  for (const bustRadius of [0, -50])
+    expect(planOf({ ...testWork, bustRadius }).darts.map(({ drawn }) => drawn.fullness)).toEqual(usual);
 });

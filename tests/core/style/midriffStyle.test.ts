@@ -70,10 +70,12 @@ function cornerAt(piece: Piece, point: PointName): number {
 
 /** Shoelace formula; mm². */
 const areaOf = (corners: readonly Place[]): number =>
-  Math.abs(corners.reduce((sum, p, i) => {
-    const q = corners[(i + 1) % corners.length] ?? p;
-    return sum + p.x * q.y - q.x * p.y;
-  }, 0)) / 2;
+  Math.abs(
+    corners.reduce((sum, p, i) => {
+      const q = corners[(i + 1) % corners.length] ?? p;
+      return sum + p.x * q.y - q.x * p.y;
+    }, 0),
+  ) / 2;
 
 /** Half bust along the level points, by plain distances; a lapped gap counts back. */
 function halfBust(cup: Piece): number {
@@ -108,17 +110,27 @@ function expectSewable(pieces: PieceSet, block: Blocks): void {
     "side backBand frontBand",
   ]);
   for (const { seam, first, second, ease: eased } of pairs) {
-    expectWithin(`${seam} of ${first.join(" ")}`, seams(pieces, first, seam) - seams(pieces, second, seam), eased, 0.05);
+    expectWithin(
+      `${seam} of ${first.join(" ")}`,
+      seams(pieces, first, seam) - seams(pieces, second, seam),
+      eased,
+      0.05,
+    );
   }
   for (const piece of piecesOf(pieces)) {
     expect([piece.name, validateOutline(outlineOf(piece))]).toEqual([piece.name, []]);
     expect([piece.name, crossesItself(piece)]).toEqual([piece.name, false]);
   }
-  for (const [band, whole] of [["frontBand", block.front], ["backBand", block.back]] as const) {
+  for (const [band, whole] of [
+    ["frontBand", block.front],
+    ["backBand", block.back],
+  ] as const) {
     const piece = pieceIn(pieces, band);
     expectWithin(`waist of ${band}`, seamByBezierJs(piece, "waist"), seamByBezierJs(whole, "waist"), 0.005);
-    for (const point of ["underBustCentre", "centreWaist"] as const) expectWithin(`${band} ${point}`, cornerAt(piece, point), 90, 1);
-    for (const point of ["bandTopMiddle", "waistMiddle"] as const) expectWithin(`${band} ${point}`, cornerAt(piece, point), 180, 0.1);
+    for (const point of ["underBustCentre", "centreWaist"] as const)
+      expectWithin(`${band} ${point}`, cornerAt(piece, point), 90, 1);
+    for (const point of ["bandTopMiddle", "waistMiddle"] as const)
+      expectWithin(`${band} ${point}`, cornerAt(piece, point), 180, 0.1);
   }
   // Upper and lower part together are as long at the side as the block.
   expect(seams(pieces, ["cup", "frontBand"], "side")).toBeCloseTo(seamByBezierJs(block.front, "side"), 3);
@@ -132,7 +144,8 @@ function expectSewable(pieces: PieceSet, block: Blocks): void {
     expectWithin(`seam at the dart of ${name}`, degrees(seamCornerAtDart(piece, "underBustDart")), 0, 0.1);
     const leg = (end: PointName): number => between(piece, "underBustDartApex", end);
     expectWithin(`legs of ${name}`, leg("underBustDartInner"), leg("underBustDartOuter"), 0.01);
-    for (const point of ["centreNeck", "underBustCentre"] as const) expectWithin(`${name} ${point}`, cornerAt(piece, point), 90, 1);
+    for (const point of ["centreNeck", "underBustCentre"] as const)
+      expectWithin(`${name} ${point}`, cornerAt(piece, point), 90, 1);
   }
 }
 
@@ -150,29 +163,41 @@ describe.each(BODIES)("%s: bust %d, waist %d", (_, bust, waist) => {
   const block = blocksFor(bust, waist);
 
   it.each([50, 75, 100])("cup difference %d sews together, straps thin and wide", (difference) => {
-    for (const strap of ["thin", "wide"] as const) expectSewable(finished(opened(block, difference, strap), difference), block);
+    for (const strap of ["thin", "wide"] as const)
+      expectSewable(finished(opened(block, difference, strap), difference), block);
   });
 
   // The block is drafted for a difference of 50 mm; a half front carries half of what a cup has more.
-  it.each([50, 75, 100])("cup difference %d: the half bust is the block's and half of what it has over 50 mm", (difference) => {
-    const cup = pieceIn(opened(block, difference, "thin"), "cup");
-    const blockHalf = pointOf(block.front, "sideBust").x;
-    expect(halfBust(cup)).toBeCloseTo(blockHalf + (difference - 50) / 2, 6);
-    expect(levelWidth(cup, "bust")).toBeCloseTo(blockHalf + (difference - 50) / 2, 6);
-    expect(levelWidth(pieceIn(finished({ cup }, difference), "cup"), "bust")).toBeCloseTo(blockHalf + (difference - 50) / 2, 6);
-  });
+  it.each([50, 75, 100])(
+    "cup difference %d: the half bust is the block's and half of what it has over 50 mm",
+    (difference) => {
+      const cup = pieceIn(opened(block, difference, "thin"), "cup");
+      const blockHalf = pointOf(block.front, "sideBust").x;
+      expect(halfBust(cup)).toBeCloseTo(blockHalf + (difference - 50) / 2, 6);
+      expect(levelWidth(cup, "bust")).toBeCloseTo(blockHalf + (difference - 50) / 2, 6);
+      expect(levelWidth(pieceIn(finished({ cup }, difference), "cup"), "bust")).toBeCloseTo(
+        blockHalf + (difference - 50) / 2,
+        6,
+      );
+    },
+  );
 
   it("the cup's dart opens by the angles of the block's two darts together", () => {
     const front = drawDartTo(block.front, pointOf(block.front, "bustPoint"));
     const at = pointOf(front, "bustPoint");
-    const angle = (inner: PointName, outer: PointName): number => Math.abs(degrees(towards(at, pointOf(front, outer)) - towards(at, pointOf(front, inner))));
+    const angle = (inner: PointName, outer: PointName): number =>
+      Math.abs(degrees(towards(at, pointOf(front, outer)) - towards(at, pointOf(front, inner))));
     const both = angle("waistDartInner", "waistDartOuter") + angle("shoulderDartInner", "shoulderDartOuter");
     expect(degrees(dartOpening(pieceIn(opened(block, 50, "thin"), "cup")))).toBeCloseTo(both, 6);
   });
 
   it("upper part and band have the cloth of the block, darts cut out", () => {
     const front = drawDartTo(block.front, pointOf(block.front, "bustPoint"));
-    const { upper, band } = cutAtUnderBust(front, usualSideDepth(front), { upper: "cup", band: "frontBand", aimsAt: "bustPoint" });
+    const { upper, band } = cutAtUnderBust(front, usualSideDepth(front), {
+      upper: "cup",
+      band: "frontBand",
+      aimsAt: "bustPoint",
+    });
     const whole = areaOf(clothCorners(front));
     // The outline is drawn in chords, which miss some mm² of the curves.
     expect(Math.abs(areaOf(clothCorners(upper)) + areaOf(clothCorners(band)) - whole)).toBeLessThan(whole * 1e-4);
@@ -183,12 +208,18 @@ describe.each(BODIES)("%s: bust %d, waist %d", (_, bust, waist) => {
     const bustLine = pointOf(block.front, "bustPoint").y;
     const waistLine = pointOf(block.front, "centreWaist").y;
     for (const name of ["cup", "frontBand", "back", "backBand"] as const) {
-      expect(pointOf(pieceIn(pieces, name), "underBustCentre").y).toBeCloseTo(bustLine + 0.45 * (waistLine - bustLine), 6);
+      expect(pointOf(pieceIn(pieces, name), "underBustCentre").y).toBeCloseTo(
+        bustLine + 0.45 * (waistLine - bustLine),
+        6,
+      );
     }
   });
 
   it("the strap is as wide as asked (12 or 40 mm) and as long as its way over the shoulder less 15 mm (common practice, no source)", () => {
-    for (const [strap, width] of [["thin", 12], ["wide", 40]] as const) {
+    for (const [strap, width] of [
+      ["thin", 12],
+      ["wide", 40],
+    ] as const) {
       const pieces = opened(block, 50, strap);
       const way = (name: "cup" | "back", shoulder: Place): number => {
         const piece = pieceIn(pieces, name);
@@ -284,7 +315,16 @@ describe("any body", () => {
     fc.assert(
       fc.property(anyAmount(0, 5), anyAmount(-2, 2), anyAmount(40, 100), (frame, aside, difference) => {
         const at = levelSizes(frame, frame + aside, frame);
-        const block = { front: blendPiece(nest.map(({ front }) => front), at), back: blendPiece(nest.map(({ back }) => back), at) };
+        const block = {
+          front: blendPiece(
+            nest.map(({ front }) => front),
+            at,
+          ),
+          back: blendPiece(
+            nest.map(({ back }) => back),
+            at,
+          ),
+        };
         expectSewable(finished(opened(block, difference, "thin"), difference), block);
       }),
       { numRuns: 30 },
@@ -294,7 +334,8 @@ describe("any body", () => {
 
 describe("refusals", () => {
   const before = opened(blocksFor(880, 700), 50, "thin");
-  const mouth = (pieces: PieceSet): number => between(pieceIn(pieces, "cup"), "underBustDartInner", "underBustDartOuter");
+  const mouth = (pieces: PieceSet): number =>
+    between(pieceIn(pieces, "cup"), "underBustDartInner", "underBustDartOuter");
 
   function mostOf(spread: number, code: string): number {
     const made = midriffStyle.adjustBust(before, spread);
@@ -328,7 +369,10 @@ it("no spread leaves every point where it was", () => {
   const { pieces, turn } = spreadBy(before, 0);
   expect(Math.abs(turn)).toBe(0);
   for (const [name, point] of Object.entries(pieceIn(before, "cup").points)) {
-    expect(Object.entries(pieceIn(pieces, "cup").points)).toContainEqual([name, { at: { x: expect.closeTo(point.at.x, 9), y: expect.closeTo(point.at.y, 9) }, level: point.level }]);
+    expect(Object.entries(pieceIn(pieces, "cup").points)).toContainEqual([
+      name,
+      { at: { x: expect.closeTo(point.at.x, 9), y: expect.closeTo(point.at.y, 9) }, level: point.level },
+    ]);
   }
 });
 

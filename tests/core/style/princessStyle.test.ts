@@ -20,7 +20,8 @@ const options = { strap: "thin" } as const;
 /** Back shoulder longer than front: eased over the shoulder blade (common practice: 3 to 6 mm). */
 const SHOULDER_EASE = { least: 3, most: 6 };
 
-const rowOf = (bust: number, waist: number): DraftMeasures => draftMeasuresFor({ label: "x", bust, waist, hip: bust + 60 }, chart, ease);
+const rowOf = (bust: number, waist: number): DraftMeasures =>
+  draftMeasuresFor({ label: "x", bust, waist, hip: bust + 60 }, chart, ease);
 
 /** Any size, from a straight figure to a curvy one. */
 const anyRow = fc
@@ -44,8 +45,14 @@ const lengthOf = (pieces: PieceSet, seam: SeamName): number => {
 
 /** The two stretches of the princess seam, by an independent library. */
 const stretches = (piece: Piece): { above: number; below: number } => {
-  const only = (end: PointName): Piece => ({ ...piece, edges: piece.edges.filter((e) => e.seam === "princess" && (e.from === end || e.to === end)) });
-  return { above: seamByBezierJs(only("princessTop"), "princess"), below: seamByBezierJs(only("princessWaist"), "princess") };
+  const only = (end: PointName): Piece => ({
+    ...piece,
+    edges: piece.edges.filter((e) => e.seam === "princess" && (e.from === end || e.to === end)),
+  });
+  return {
+    above: seamByBezierJs(only("princessTop"), "princess"),
+    below: seamByBezierJs(only("princessWaist"), "princess"),
+  };
 };
 
 /** Directions in and out at a corner, from the control points alone; degrees. */
@@ -81,7 +88,11 @@ function expectPrincessLine(pieces: PieceSet, row: DraftMeasures, spread: number
   expect(easeAtShoulder).toBeGreaterThan(SHOULDER_EASE.least - 1e-6);
   expect(easeAtShoulder).toBeLessThan(SHOULDER_EASE.most + 1e-6);
   // The half bust line of the block, straight from the centre to the side seam, and the spread.
-  const widths = pointOf(centre, "princessBust").x - pointOf(centre, "centreBust").x + pointOf(side, "sideBust").x - pointOf(side, "princessBust").x;
+  const widths =
+    pointOf(centre, "princessBust").x -
+    pointOf(centre, "centreBust").x +
+    pointOf(side, "sideBust").x -
+    pointOf(side, "princessBust").x;
   expect(widths).toBeCloseTo(pointOf(block, "sideBust").x + spread, 9);
   expect(must(levelWidth(centre, "bust"), "bust") + must(levelWidth(side, "bust"), "bust")).toBeCloseTo(widths, 9);
   for (const piece of [centre, side]) {
@@ -142,24 +153,34 @@ describe("a princess-line front opened from the block", () => {
   });
 });
 
-describe.each([princessArmholeStyle, princessShoulderStyle])("$name looks like a princess line (common practice, no source)", (style) => {
-  const row = rowOf(880, 700);
+describe.each([princessArmholeStyle, princessShoulderStyle])(
+  "$name looks like a princess line (common practice, no source)",
+  (style) => {
+    const row = rowOf(880, 700);
 
-  it.each([50, 100])("with its side front full over the bust and its centre front nearly straight there: cup %d", (difference) => {
-    const { centre, side } = fronts(opened(style, row, difference));
-    const bust = pointOf(side, "princessBust");
-    const into = directionsAt(side, "princessBust").into;
-    const bend = (piece: Piece): number => {
-      const [top, at, waist] = [pointOf(piece, "princessTop"), pointOf(piece, "princessBust"), pointOf(piece, "princessWaist")];
-      const turn = Math.atan2(waist.y - at.y, waist.x - at.x) - Math.atan2(at.y - top.y, at.x - top.x);
-      return (-turn * 180) / Math.PI;
-    };
-    expect(bend(side)).toBeGreaterThan(bend(centre) + 20);
-    // Fullest near the bust line: the seam passes it within 15 degrees of square.
-    expect(Math.abs(into + 90)).toBeLessThan(15);
-    expect(bust.x).toBeLessThan(Math.min(pointOf(side, "princessTop").x, pointOf(side, "princessWaist").x));
-  });
-});
+    it.each([50, 100])(
+      "with its side front full over the bust and its centre front nearly straight there: cup %d",
+      (difference) => {
+        const { centre, side } = fronts(opened(style, row, difference));
+        const bust = pointOf(side, "princessBust");
+        const into = directionsAt(side, "princessBust").into;
+        const bend = (piece: Piece): number => {
+          const [top, at, waist] = [
+            pointOf(piece, "princessTop"),
+            pointOf(piece, "princessBust"),
+            pointOf(piece, "princessWaist"),
+          ];
+          const turn = Math.atan2(waist.y - at.y, waist.x - at.x) - Math.atan2(at.y - top.y, at.x - top.x);
+          return (-turn * 180) / Math.PI;
+        };
+        expect(bend(side)).toBeGreaterThan(bend(centre) + 20);
+        // Fullest near the bust line: the seam passes it within 15 degrees of square.
+        expect(Math.abs(into + 90)).toBeLessThan(15);
+        expect(bust.x).toBeLessThan(Math.min(pointOf(side, "princessTop").x, pointOf(side, "princessWaist").x));
+      },
+    );
+  },
+);
 
 describe("where the seam begins", () => {
   const row = rowOf(880, 700);
@@ -175,7 +196,8 @@ describe("where the seam begins", () => {
     const { centre, side } = fronts(opened(princessArmholeStyle, row, 50));
     expect(seamByBezierJs(centre, "shoulder")).toBeCloseTo(122, 6);
     expect(seamByBezierJs(side, "shoulder")).toBe(0);
-    const share = seamByBezierJs(centre, "armhole") / (seamByBezierJs(centre, "armhole") + seamByBezierJs(side, "armhole"));
+    const share =
+      seamByBezierJs(centre, "armhole") / (seamByBezierJs(centre, "armhole") + seamByBezierJs(side, "armhole"));
     expect(share).toBeGreaterThan(1 / 3);
     expect(share).toBeLessThan(1 / 2);
   });

@@ -10,7 +10,8 @@ import { seamByBezierJs } from "../../support/independent";
 
 const chart = { sizes: [], draftedDifference: 50, cups: [] };
 const ease = { bust: 80, waist: 40, hip: 50 };
-const blockFor = (bust: number): Piece => draftFrontBlock(draftMeasuresFor({ label: "x", bust, waist: bust - 180, hip: bust + 60 }, chart, ease));
+const blockFor = (bust: number): Piece =>
+  draftFrontBlock(draftMeasuresFor({ label: "x", bust, waist: bust - 180, hip: bust + 60 }, chart, ease));
 
 function frontFor(block: Piece, difference: number): Piece {
   const made = sideDartFront(block, difference);
@@ -21,21 +22,30 @@ function frontFor(block: Piece, difference: number): Piece {
 describe.each([760, 880, 1000, 1180])("at bust %d", (bust) => {
   const block = blockFor(bust);
 
-  it.each([35, 50, 75, 100])("cup difference %d: side and waist seams as long as the block's, by bezier-js", (difference) => {
-    const front = frontFor(block, difference);
-    for (const seam of ["side", "waist", "shoulder", "neck"] as const) expect(seamByBezierJs(front, seam)).toBeCloseTo(seamByBezierJs(block, seam), 2);
-  });
+  it.each([35, 50, 75, 100])(
+    "cup difference %d: side and waist seams as long as the block's, by bezier-js",
+    (difference) => {
+      const front = frontFor(block, difference);
+      for (const seam of ["side", "waist", "shoulder", "neck"] as const)
+        expect(seamByBezierJs(front, seam)).toBeCloseTo(seamByBezierJs(block, seam), 2);
+    },
+  );
 
   // The block is drafted for a difference of 50 mm; a half front carries half of what a cup has more.
-  it.each([35, 50, 75, 100])("cup difference %d: the half front is wider by half of what it has over 50 mm", (difference) => {
-    const width = (piece: Piece): number => levelWidth(piece, "bust") ?? NaN;
-    expect(width(frontFor(block, difference)) - width(block)).toBeCloseTo((difference - 50) / 2, 6);
-  });
+  it.each([35, 50, 75, 100])(
+    "cup difference %d: the half front is wider by half of what it has over 50 mm",
+    (difference) => {
+      const width = (piece: Piece): number => levelWidth(piece, "bust") ?? NaN;
+      expect(width(frontFor(block, difference)) - width(block)).toBeCloseTo((difference - 50) / 2, 6);
+    },
+  );
 
   it("each larger cup has a wider side dart and a wider waist dart", () => {
     const mouths = [35, 50, 75, 100].map((difference) => {
       const front = frontFor(block, difference);
-      return (["sideDart", "waistDart"] as const).map((name) => distance(pointOf(front, `${name}Inner`), pointOf(front, `${name}Outer`)));
+      return (["sideDart", "waistDart"] as const).map((name) =>
+        distance(pointOf(front, `${name}Inner`), pointOf(front, `${name}Outer`)),
+      );
     });
     for (const index of [0, 1]) {
       const row = mouths.map((pair) => pair[index] ?? NaN);
@@ -57,7 +67,11 @@ describe.each([760, 880, 1000, 1180])("at bust %d", (bust) => {
   it("the darts keep their angle but for ending short of the bust point: wider by the ratio of lengths", () => {
     const pivoted = withSideDart(block);
     const front = frontFor(block, 50);
-    const [at, inner, outer] = [pointOf(pivoted, "bustPoint"), pointOf(front, "sideDartInner"), pointOf(front, "sideDartOuter")];
+    const [at, inner, outer] = [
+      pointOf(pivoted, "bustPoint"),
+      pointOf(front, "sideDartInner"),
+      pointOf(front, "sideDartOuter"),
+    ];
     const apex = pointOf(front, "sideDartApex");
     // The same mouth (but for truing) seen from nearer: tan of half the angle grows as the length shrinks.
     const ratio = distance(at, inner) / distance(apex, inner);

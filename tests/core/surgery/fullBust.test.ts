@@ -49,7 +49,11 @@ describe("hingeTurn", () => {
 
 const front = withSideDart(
   draftFrontBlock(
-    draftMeasuresFor({ label: "12", bust: 880, waist: 700, hip: 940 }, { sizes: [], draftedDifference: 50, cups: [] }, { bust: 80, waist: 40, hip: 50 }),
+    draftMeasuresFor(
+      { label: "12", bust: 880, waist: 700, hip: 940 },
+      { sizes: [], draftedDifference: 50, cups: [] },
+      { bust: 80, waist: 40, hip: 50 },
+    ),
   ),
 );
 
@@ -78,7 +82,10 @@ describe("adjustFullBust", () => {
         for (const part of parts) {
           for (const a of part) {
             for (const b of part) {
-              expect(distance(pointOf(after, a), pointOf(after, b))).toBeCloseTo(distance(pointOf(front, a), pointOf(front, b)), 6);
+              expect(distance(pointOf(after, a), pointOf(after, b))).toBeCloseTo(
+                distance(pointOf(front, a), pointOf(front, b)),
+                6,
+              );
             }
           }
         }
@@ -96,7 +103,14 @@ describe("adjustFullBust", () => {
 
   it("comes back to the same piece by the opposite spread", () => {
     const back = adjusted(adjusted(front, 12.5), -12.5);
-    for (const name of ["underarm", "sideBust", "sideWaist", "centreWaist", "waistDartOuter", "sideDartInner"] as const) {
+    for (const name of [
+      "underarm",
+      "sideBust",
+      "sideWaist",
+      "centreWaist",
+      "waistDartOuter",
+      "sideDartInner",
+    ] as const) {
       expect(distance(pointOf(back, name), pointOf(front, name))).toBeLessThan(1e-6);
     }
   });
@@ -122,7 +136,11 @@ describe("adjustFullBust", () => {
   it("gains no area but the paper let in: a wedge at the armhole, a strip under the bust, and the corner between", () => {
     // The darts are cut out to the ends of the cut, so that what they take in does not count.
     const area = (piece: Piece): number =>
-      Math.abs(polygonOf(clothCorners(piece, { sideDart: ["bustLineOuter"], waistDart: ["bustLineInner", "bustLineOuter"] })).area());
+      Math.abs(
+        polygonOf(
+          clothCorners(piece, { sideDart: ["bustLineOuter"], waistDart: ["bustLineInner", "bustLineOuter"] }),
+        ).area(),
+      );
     fc.assert(
       fc.property(anyAmount(-14, 35), (spread) => {
         const after = adjusted(front, spread);
@@ -145,7 +163,8 @@ describe("adjustFullBust", () => {
     fc.assert(
       fc.property(anyAmount(-14, 35), (spread) => {
         const back = adjusted(adjusted(front, spread), -spread);
-        for (const name of pointNames(front)) expect(distance(pointOf(back, name), pointOf(front, name))).toBeLessThan(1e-6);
+        for (const name of pointNames(front))
+          expect(distance(pointOf(back, name), pointOf(front, name))).toBeLessThan(1e-6);
         for (const edge of front.edges) {
           if (edge.seam === "armhole" || edge.curve === null) continue;
           const same = back.edges.find(({ from, to }) => from === edge.from && to === edge.to);
@@ -160,12 +179,15 @@ describe("adjustFullBust", () => {
   });
 
   it("opens the side dart by the very turn, and leaves the armhole without a corner at the hinge", () => {
-    const angle = (piece: Piece): number => angleAt(pointOf(piece, "bustLineOuter"), pointOf(piece, "sideDartInner"), pointOf(piece, "sideDartOuter"));
+    const angle = (piece: Piece): number =>
+      angleAt(pointOf(piece, "bustLineOuter"), pointOf(piece, "sideDartInner"), pointOf(piece, "sideDartOuter"));
     for (const spread of [-10, 8, 25]) {
       const done = adjustFullBust(front, spread);
       if (!done.ok) throw new Error(done.failure.code);
       expect(angle(done.value.piece) - angle(front)).toBeCloseTo(Math.sign(spread) * Math.abs(done.value.turn), 9);
-      const [into, out] = ["to", "from"].map((end) => done.value.piece.edges.find((edge) => edge[end === "to" ? "to" : "from"] === "armholeHinge")?.curve);
+      const [into, out] = ["to", "from"].map(
+        (end) => done.value.piece.edges.find((edge) => edge[end === "to" ? "to" : "from"] === "armholeHinge")?.curve,
+      );
       const at = pointOf(done.value.piece, "armholeHinge");
       expect(angleAt(at, into?.c2 ?? at, out?.c1 ?? at)).toBeCloseTo(Math.PI, 6);
     }

@@ -16,7 +16,10 @@ const near = (a: PiecePoint, b: PiecePoint): number => Math.hypot(a.x - b.x, a.y
 /** Where a turn about a hinge takes a point, by the school form. */
 function turned(hinge: PiecePoint, angle: number, p: PiecePoint): PiecePoint {
   const [dx, dy] = [p.x - hinge.x, p.y - hinge.y];
-  return piecePoint(hinge.x + dx * Math.cos(angle) - dy * Math.sin(angle), hinge.y + dx * Math.sin(angle) + dy * Math.cos(angle));
+  return piecePoint(
+    hinge.x + dx * Math.cos(angle) - dy * Math.sin(angle),
+    hinge.y + dx * Math.sin(angle) + dy * Math.cos(angle),
+  );
 }
 
 describe("partway", () => {
@@ -42,7 +45,9 @@ describe("partway", () => {
     fc.assert(
       fc.property(anyPoint, anyPoint, anyShare, (from, to, share) => {
         const at = moveRigidly(partway(shiftMotion(from, to), share), from);
-        expect(near(at, piecePoint(from.x + share * (to.x - from.x), from.y + share * (to.y - from.y)))).toBeLessThan(1e-9);
+        expect(near(at, piecePoint(from.x + share * (to.x - from.x), from.y + share * (to.y - from.y)))).toBeLessThan(
+          1e-9,
+        );
       }),
     );
   });

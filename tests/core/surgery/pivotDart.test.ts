@@ -51,7 +51,10 @@ describe.each([760, 880, 1040, 1260])("the shoulder dart pivoted to the side sea
     const closed = angleAt(at, pointOf(block, "shoulderDartInner"), pointOf(block, "shoulderDartOuter"));
     const opened = angleAt(at, pointOf(pivoted, "sideDartInner"), pointOf(pivoted, "sideDartOuter"));
     expect(opened).toBeCloseTo(closed, 9);
-    expect(distance(at, pointOf(pivoted, "sideDartInner"))).toBeCloseTo(distance(at, pointOf(pivoted, "sideDartOuter")), 6);
+    expect(distance(at, pointOf(pivoted, "sideDartInner"))).toBeCloseTo(
+      distance(at, pointOf(pivoted, "sideDartOuter")),
+      6,
+    );
   });
 
   it("keeps the area of the cloth", () => {
@@ -60,7 +63,10 @@ describe.each([760, 880, 1040, 1260])("the shoulder dart pivoted to the side sea
   });
 
   it("makes the shoulder one straight line again", () => {
-    expect(distance(pointOf(pivoted, "sideNeck"), pointOf(pivoted, "shoulderTip"))).toBeCloseTo(seamLength(block, "shoulder"), 6);
+    expect(distance(pointOf(pivoted, "sideNeck"), pointOf(pivoted, "shoulderTip"))).toBeCloseTo(
+      seamLength(block, "shoulder"),
+      6,
+    );
   });
 });
 
@@ -74,7 +80,13 @@ describe("a dart pivoted to any place beyond it", () => {
   it("keeps seams and parts; turned back by the same angle it is the old outline", () => {
     fc.assert(
       fc.property(fc.constantFrom(...starts), fc.integer({ min: 5, max: 95 }), (edgeFrom, t) => {
-        const { piece, turn } = pivotDart(block, { close: "shoulderDart", open: "sideDart", edgeFrom, t: t / 100, pivot: "bustPoint" });
+        const { piece, turn } = pivotDart(block, {
+          close: "shoulderDart",
+          open: "sideDart",
+          edgeFrom,
+          t: t / 100,
+          pivot: "bustPoint",
+        });
         expect(Math.abs(turn)).toBeCloseTo((14.2 * Math.PI) / 180, 9);
         for (const seam of ["neck", "shoulder", "armhole", "side", "waist", "centre"] as const) {
           expect(seamByBezierJs(piece, seam)).toBeCloseTo(seamByBezierJs(block, seam), 4);
@@ -93,7 +105,10 @@ describe("a dart pivoted to any place beyond it", () => {
         const second = piece.edges.find(({ from }) => from === "sideDartOuter");
         if (old === undefined || first === undefined || second === undefined) throw new Error("edges");
         const share = t / 100;
-        const lerp = (a: { x: number; y: number }, b: { x: number; y: number }) => ({ x: a.x + (b.x - a.x) * share, y: a.y + (b.y - a.y) * share });
+        const lerp = (a: { x: number; y: number }, b: { x: number; y: number }) => ({
+          x: a.x + (b.x - a.x) * share,
+          y: a.y + (b.y - a.y) * share,
+        });
         const [p0, p3] = [pointOf(block, old.from), pointOf(block, old.to)];
         // de Casteljau, written out: controls of the two halves of a cubic cut at `share`.
         const halves = (edge: Edge) => {

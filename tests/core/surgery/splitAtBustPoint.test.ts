@@ -12,9 +12,11 @@ const chart = { sizes: [], draftedDifference: 50, cups: [] };
 const ease = { bust: 80, waist: 40, hip: 50 };
 const SEAMS = ["neck", "shoulder", "armhole", "side", "waist", "centre"] as const;
 
-const blockOf = (bust: number): Piece => draftFrontBlock(draftMeasuresFor({ label: "x", bust, waist: bust - 180, hip: bust + 60 }, chart, ease));
+const blockOf = (bust: number): Piece =>
+  draftFrontBlock(draftMeasuresFor({ label: "x", bust, waist: bust - 180, hip: bust + 60 }, chart, ease));
 const corners = (piece: Piece): PointName[] => piece.edges.map((edge) => edge.from);
-const closes = (edges: readonly Edge[]): boolean => edges.every((edge, i) => edge.to === edges[(i + 1) % edges.length]?.from);
+const closes = (edges: readonly Edge[]): boolean =>
+  edges.every((edge, i) => edge.to === edges[(i + 1) % edges.length]?.from);
 const place = (piece: Piece, name: PointName): [number, number] => [pointOf(piece, name).x, pointOf(piece, name).y];
 
 describe.each([740, 880, 1250])("a front split over the bust point at bust %d", (bust) => {
@@ -26,7 +28,10 @@ describe.each([740, 880, 1250])("a front split over the bust point at bust %d", 
 
     it("shares every seam between the two pieces and loses none of it", () => {
       for (const seam of SEAMS) {
-        expect(seamByBezierJs(centreFront, seam) + seamByBezierJs(sideFront, seam)).toBeCloseTo(seamByBezierJs(front, seam), 6);
+        expect(seamByBezierJs(centreFront, seam) + seamByBezierJs(sideFront, seam)).toBeCloseTo(
+          seamByBezierJs(front, seam),
+          6,
+        );
       }
       expect(seamByBezierJs(sideFront, "centre")).toBe(0);
       expect(seamByBezierJs(centreFront, "side")).toBe(0);
@@ -39,7 +44,10 @@ describe.each([740, 880, 1250])("a front split over the bust point at bust %d", 
     });
 
     it("draws the legs straight from the ends of the mouths to the bust point", () => {
-      for (const [piece, end] of [[centreFront, "Inner"], [sideFront, "Outer"]] as const) {
+      for (const [piece, end] of [
+        [centreFront, "Inner"],
+        [sideFront, "Outer"],
+      ] as const) {
         expect(place(piece, "princessTop")).toEqual(place(front, `${dart}${end}`));
         expect(place(piece, "princessBust")).toEqual(place(front, "bustPoint"));
         expect(place(piece, "princessWaist")).toEqual(place(front, `waistDart${end}`));
@@ -51,8 +59,20 @@ describe.each([740, 880, 1250])("a front split over the bust point at bust %d", 
       expect([closes(centreFront.edges), closes(sideFront.edges)]).toEqual([true, true]);
       expect([centreFront.darts, sideFront.darts]).toEqual([[], []]);
       expect(corners(centreFront).slice(0, 2)).toEqual(["centreNeck", "sideNeck"]);
-      expect(corners(centreFront).slice(-5)).toEqual(["princessTop", "princessBust", "princessWaist", "centreWaist", "centreBust"]);
-      expect(corners(sideFront).slice(-5)).toEqual(["underarm", "sideBust", "sideWaist", "princessWaist", "princessBust"]);
+      expect(corners(centreFront).slice(-5)).toEqual([
+        "princessTop",
+        "princessBust",
+        "princessWaist",
+        "centreWaist",
+        "centreBust",
+      ]);
+      expect(corners(sideFront).slice(-5)).toEqual([
+        "underarm",
+        "sideBust",
+        "sideWaist",
+        "princessWaist",
+        "princessBust",
+      ]);
       expect([centreFront.centreOnFold, sideFront.centreOnFold]).toEqual([true, false]);
     });
   });
@@ -73,12 +93,23 @@ it("draws legs to the bust point on a front whose darts were ended short of it, 
     points: { ...front.points, shoulderDartInner: middle, shoulderDartOuter: middle, shoulderDartApex: middle },
     edges: front.edges.flatMap((e, i): Edge[] =>
       i === shoulder
-        ? [{ ...edge, to: "shoulderDartInner" }, { ...edge, from: "shoulderDartInner", to: "shoulderDartOuter", mouthOf: "shoulderDart" }, { ...edge, from: "shoulderDartOuter" }]
+        ? [
+            { ...edge, to: "shoulderDartInner" },
+            { ...edge, from: "shoulderDartInner", to: "shoulderDartOuter", mouthOf: "shoulderDart" },
+            { ...edge, from: "shoulderDartOuter" },
+          ]
         : [e],
     ),
     darts: [
       ...front.darts,
-      { name: "shoulderDart", seam: "shoulder", inner: "shoulderDartInner", outer: "shoulderDartOuter", apex: "shoulderDartApex", aimsAt: "bustPoint" },
+      {
+        name: "shoulderDart",
+        seam: "shoulder",
+        inner: "shoulderDartInner",
+        outer: "shoulderDartOuter",
+        apex: "shoulderDartApex",
+        aimsAt: "bustPoint",
+      },
     ],
   };
   const { centreFront, sideFront } = splitAtBustPoint(slit, "shoulderDart");

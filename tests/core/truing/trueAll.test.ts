@@ -6,18 +6,34 @@ import { pieceIn, piecesOf, withPiece, type PieceSet } from "../../../src/core/a
 import { moveMouthEnd } from "../../../src/core/dart/mouthEnd";
 import { validateOutline } from "../../../src/core/geometry/outline";
 import { piecePoint } from "../../../src/core/geometry/point";
-import { pointOf, type DartName, type Edge, type Piece, type PieceName, type PointName } from "../../../src/core/pattern/piece";
+import {
+  pointOf,
+  type DartName,
+  type Edge,
+  type Piece,
+  type PieceName,
+  type PointName,
+} from "../../../src/core/pattern/piece";
 import { must } from "../../../src/core/result";
 import { outlineOf } from "../../../src/core/surgery/ring";
 import { trueAll } from "../../../src/core/truing/trueAll";
 import { anyAmount } from "../../support/amounts";
-import { anyGarmentOf, badCorners, bustPointOf, cornerAt, garment, missesOf, STYLE_NAMES } from "../../support/garments";
+import {
+  anyGarmentOf,
+  badCorners,
+  bustPointOf,
+  cornerAt,
+  garment,
+  missesOf,
+  STYLE_NAMES,
+} from "../../support/garments";
 import { crossesItself, seamByBezierJs } from "../../support/independent";
 
 /** Half a tenth of a millimetre: how near two seams or legs count as equal. */
 const WALKED = 0.05;
 
-const apart = (a: { readonly x: number; readonly y: number }, b: { readonly x: number; readonly y: number }): number => Math.hypot(b.x - a.x, b.y - a.y);
+const apart = (a: { readonly x: number; readonly y: number }, b: { readonly x: number; readonly y: number }): number =>
+  Math.hypot(b.x - a.x, b.y - a.y);
 
 /** A corner pulled aside, its controls with it. */
 function pulled(pieces: PieceSet, name: PieceName, corner: PointName, dx: number, dy: number): PieceSet {
@@ -37,7 +53,10 @@ function bent(piece: Piece, from: PointName, end: "start" | "end", by: number): 
       const centre = pointOf(piece, end === "start" ? edge.from : edge.to);
       const control = end === "start" ? c1 : c2;
       const [dx, dy] = [control.x - centre.x, control.y - centre.y];
-      const turned = piecePoint(centre.x + dx * Math.cos(angle) - dy * Math.sin(angle), centre.y + dx * Math.sin(angle) + dy * Math.cos(angle));
+      const turned = piecePoint(
+        centre.x + dx * Math.cos(angle) - dy * Math.sin(angle),
+        centre.y + dx * Math.sin(angle) + dy * Math.cos(angle),
+      );
       return { ...edge, curve: end === "start" ? { c1: turned, c2 } : { c1, c2: turned } };
     }),
   };
@@ -55,7 +74,8 @@ function expectTrue(pieces: PieceSet): void {
   expect(missesOf(pieces).filter((miss) => !(Math.abs(miss) <= WALKED + 1e-3))).toEqual([]);
   expect(badCorners(pieces)).toEqual([]);
   for (const piece of piecesOf(pieces)) {
-    for (const { name } of piece.darts) expect(Math.abs(legs(piece, name)[0] - legs(piece, name)[1])).toBeLessThanOrEqual(WALKED);
+    for (const { name } of piece.darts)
+      expect(Math.abs(legs(piece, name)[0] - legs(piece, name)[1])).toBeLessThanOrEqual(WALKED);
     expect(validateOutline(outlineOf(piece))).toEqual([]);
   }
 }
@@ -90,9 +110,14 @@ describe("truing all", () => {
     const [neck, tip] = [pointOf(back, "sideNeck"), pointOf(back, "shoulderTip")];
     // Pulled straight on along the shoulder by 3 mm.
     const along = 3 / apart(neck, tip);
-    const { pieces: set, changes } = trueAll(pulled(pieces, "back", "shoulderTip", (tip.x - neck.x) * along, (tip.y - neck.y) * along));
+    const { pieces: set, changes } = trueAll(
+      pulled(pieces, "back", "shoulderTip", (tip.x - neck.x) * along, (tip.y - neck.y) * along),
+    );
     expect(seamByBezierJs(pieceIn(set, "front"), "shoulder") - before).toBeCloseTo(1.5, 1);
-    expect(changes.filter(({ what }) => what === "seamWalked").map(({ amount }) => amount.toFixed(1))).toEqual(["1.5", "1.5"]);
+    expect(changes.filter(({ what }) => what === "seamWalked").map(({ amount }) => amount.toFixed(1))).toEqual([
+      "1.5",
+      "1.5",
+    ]);
   });
 
   it("squares the neck at the centre: by what it was bent, keeping its length", () => {
@@ -115,7 +140,10 @@ describe("truing all", () => {
     const missed = cornerAt(pieceIn(off, "front"), "shoulderTip") + cornerAt(pieceIn(off, "back"), "shoulderTip") - 180;
     expect(Math.abs(missed)).toBeGreaterThan(3);
     const { pieces: set, changes } = trueAll(off);
-    expect(cornerAt(pieceIn(set, "front"), "shoulderTip") + cornerAt(pieceIn(set, "back"), "shoulderTip")).toBeCloseTo(180, 6);
+    expect(cornerAt(pieceIn(set, "front"), "shoulderTip") + cornerAt(pieceIn(set, "back"), "shoulderTip")).toBeCloseTo(
+      180,
+      6,
+    );
     expect(changes.map(({ piece, point, what }) => [piece, point, what])).toEqual([
       ["front", "shoulderTip", "cornerSquared"],
       ["back", "shoulderTip", "cornerSquared"],
@@ -129,7 +157,10 @@ describe("truing all", () => {
     const { pieces: set, changes } = trueAll(off);
     expect(changes).toMatchObject([{ piece: "back", seam: "armhole", what: "seamSmoothed", point: "armholeTouch" }]);
     expect(cornerAt(pieceIn(set, "back"), "armholeTouch")).toBeCloseTo(180, 6);
-    expect(seamByBezierJs(pieceIn(set, "back"), "armhole")).toBeCloseTo(seamByBezierJs(pieceIn(off, "back"), "armhole"), 1);
+    expect(seamByBezierJs(pieceIn(set, "back"), "armhole")).toBeCloseTo(
+      seamByBezierJs(pieceIn(off, "back"), "armhole"),
+      1,
+    );
   });
 
   it("makes the legs of a dart equal: each by half of what they differed, the seam as long as it was", () => {
@@ -141,7 +172,10 @@ describe("truing all", () => {
     const { pieces: set, changes } = trueAll(off);
     const [a, b] = legs(pieceIn(set, "front"), "sideDart");
     expect(Math.abs(a - b)).toBeLessThan(WALKED);
-    const change = must(changes.find(({ what }) => what === "legsEqualled"), "legs");
+    const change = must(
+      changes.find(({ what }) => what === "legsEqualled"),
+      "legs",
+    );
     expect(change).toMatchObject({ piece: "front", seam: "side", point: "sideDartApex" });
     expect(change.amount).toBeCloseTo(1, 1);
     expectTrue(set);
@@ -150,29 +184,54 @@ describe("truing all", () => {
   it("leaves a gathered mouth as it lies", () => {
     const pieces = trued(garment({ style: "sideDart" }));
     const front = pieceIn(pieces, "front");
-    const gathered = { ...front, darts: front.darts.map((dart) => (dart.name === "waistDart" ? { ...dart, gathered: true as const } : dart)) };
+    const gathered = {
+      ...front,
+      darts: front.darts.map((dart) => (dart.name === "waistDart" ? { ...dart, gathered: true as const } : dart)),
+    };
     const apex = pointOf(front, "waistDartApex");
-    const aside: Piece = { ...gathered, points: { ...gathered.points, waistDartApex: { at: piecePoint(apex.x + 9, apex.y), level: "bust" } } };
+    const aside: Piece = {
+      ...gathered,
+      points: { ...gathered.points, waistDartApex: { at: piecePoint(apex.x + 9, apex.y), level: "bust" } },
+    };
     const off = withPiece(pieces, aside);
     expect(trueAll(off).pieces).toBe(off);
   });
 });
 
 describe("truing any garment with a corner pulled aside", () => {
-  const CORNERS: readonly PointName[] = ["underarm", "sideWaist", "shoulderTip", "sideHem", "sideUnderBust", "princessWaist", "centreWaist"];
+  const CORNERS: readonly PointName[] = [
+    "underarm",
+    "sideWaist",
+    "shoulderTip",
+    "sideHem",
+    "sideUnderBust",
+    "princessWaist",
+    "centreWaist",
+  ];
 
   it("makes it true, and does nothing more a second time", () => {
     fc.assert(
-      fc.property(anyGarmentOf(...STYLE_NAMES), fc.nat(), fc.nat(), anyAmount(-3, 3), anyAmount(-3, 3), (body, which, corner, dx, dy) => {
-        const pieces = garment(body);
-        const all = piecesOf(pieces).flatMap((piece) => CORNERS.flatMap((point) => (piece.edges.some(({ from }) => from === point) ? [{ name: piece.name, point }] : [])));
-        const { name, point } = must(all[(which + corner) % all.length], "corner");
-        const once = trueAll(pulled(pieces, name, point, point === "centreWaist" ? 0 : dx, dy));
-        expectTrue(once.pieces);
-        expect(piecesOf(once.pieces).filter(crossesItself)).toEqual([]);
-        expect(trueAll(once.pieces).pieces).toBe(once.pieces);
-        expect(once.changes.filter(({ amount }) => amount < 0.1)).toEqual([]);
-      }),
+      fc.property(
+        anyGarmentOf(...STYLE_NAMES),
+        fc.nat(),
+        fc.nat(),
+        anyAmount(-3, 3),
+        anyAmount(-3, 3),
+        (body, which, corner, dx, dy) => {
+          const pieces = garment(body);
+          const all = piecesOf(pieces).flatMap((piece) =>
+            CORNERS.flatMap((point) =>
+              piece.edges.some(({ from }) => from === point) ? [{ name: piece.name, point }] : [],
+            ),
+          );
+          const { name, point } = must(all[(which + corner) % all.length], "corner");
+          const once = trueAll(pulled(pieces, name, point, point === "centreWaist" ? 0 : dx, dy));
+          expectTrue(once.pieces);
+          expect(piecesOf(once.pieces).filter(crossesItself)).toEqual([]);
+          expect(trueAll(once.pieces).pieces).toBe(once.pieces);
+          expect(once.changes.filter(({ amount }) => amount < 0.1)).toEqual([]);
+        },
+      ),
       { numRuns: 80 },
     );
   });
@@ -181,15 +240,25 @@ describe("truing any garment with a corner pulled aside", () => {
 describe("truing after a fit alteration", () => {
   it("finds next to nothing to do: alterations leave garments that can be sewn", () => {
     fc.assert(
-      fc.property(anyGarmentOf(...STYLE_NAMES), fc.constantFrom(...FIT_NAMES), anyAmount(-10, 10), (body, fit, amount) => {
-        const pieces = trued(garment(body));
-        const definition = fitOf(fit);
-        fc.pre(definition.applies(pieces) && amount >= definition.range.least && amount <= definition.range.most && amount !== 0);
-        const done = definition.apply(pieces, amount, { bustPoint: bustPointOf(pieces) });
-        fc.pre(done.ok);
-        const set = must(done.ok ? done.value.pieces : null, "pieces");
-        expect(trueAll(set).changes).toEqual([]);
-      }),
+      fc.property(
+        anyGarmentOf(...STYLE_NAMES),
+        fc.constantFrom(...FIT_NAMES),
+        anyAmount(-10, 10),
+        (body, fit, amount) => {
+          const pieces = trued(garment(body));
+          const definition = fitOf(fit);
+          fc.pre(
+            definition.applies(pieces) &&
+              amount >= definition.range.least &&
+              amount <= definition.range.most &&
+              amount !== 0,
+          );
+          const done = definition.apply(pieces, amount, { bustPoint: bustPointOf(pieces) });
+          fc.pre(done.ok);
+          const set = must(done.ok ? done.value.pieces : null, "pieces");
+          expect(trueAll(set).changes).toEqual([]);
+        },
+      ),
       { numRuns: 80 },
     );
   });

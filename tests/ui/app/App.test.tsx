@@ -32,7 +32,9 @@ describe("the thread", () => {
     ] as const) {
       goTo(hash);
       expect(screen.getByRole("heading", { level: 2, name: heading })).toBeTruthy();
-      const here = within(steps()).getAllByRole("link").filter((link) => link.hasAttribute("aria-current"));
+      const here = within(steps())
+        .getAllByRole("link")
+        .filter((link) => link.hasAttribute("aria-current"));
       expect(here.map((link) => link.getAttribute("href"))).toEqual([hash]);
     }
   });

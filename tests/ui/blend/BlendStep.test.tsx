@@ -45,8 +45,12 @@ describe("the blend", () => {
     expect(pick("Frame").textContent).toContain("Size 12");
     expect(pick("Frame").textContent).toContain("borderline");
     // 2 mm of a spread of 12: 0.43 lie past it (table of the normal distribution).
-    expect(pick("Frame").textContent).toContain("A tape out by 2 mm would make it 14; the chance of 14 is about 45 of 100.");
-    expect(pick("Frame").textContent).toContain("upper chest (read once): it is then right to within 12 mm about two times in three");
+    expect(pick("Frame").textContent).toContain(
+      "A tape out by 2 mm would make it 14; the chance of 14 is about 45 of 100.",
+    );
+    expect(pick("Frame").textContent).toContain(
+      "upper chest (read once): it is then right to within 12 mm about two times in three",
+    );
   });
 
   it("lets her take another frame, says what follows, and goes back", async () => {
@@ -71,7 +75,9 @@ describe("the blend", () => {
     fireEvent.pointerUp(slider);
     expect(work().picks).toEqual({ waist: 4.5 });
     const finished = plan(work()).levels.find((level) => level.level === "waist")?.finished ?? 0;
-    expect(pick("Waist").textContent).toContain(`With your line the garment measures ${(Math.round(finished) / 10).toFixed(1)} cm`);
+    expect(pick("Waist").textContent).toContain(
+      `With your line the garment measures ${(Math.round(finished) / 10).toFixed(1)} cm`,
+    );
     expect(pick("Waist").textContent).toContain("more than wanted");
     expect(slider.getAttribute("aria-valuetext")).toBe("50 % of the way from the 16 line to the 18 line");
     act(() => undo(store));

@@ -13,14 +13,19 @@ const five = (value: number): readonly number[] => Array<number>(5).fill(value);
 const bars = (): (string | null)[][] =>
   within(panel())
     .getAllByRole("listitem")
-    .map((item) => [item.querySelector(".sure-label")?.textContent ?? null, item.querySelector(".sure-said")?.textContent ?? null]);
+    .map((item) => [
+      item.querySelector(".sure-label")?.textContent ?? null,
+      item.querySelector(".sure-said")?.textContent ?? null,
+    ]);
 
 describe("how sure this is", () => {
   it("says it of size, cup and lines, above all else in the step", async () => {
     // Upper chest 850 is the bound between 12 (830) and 14 (870): an even chance.
     await renderWork(<BlendStep />, { tapes: tapesOf({ ...measured, upperChestGirth: 850, bustGirth: 925 }) });
     expect(panel().textContent).toContain("as likely as not (about 50 of 100 and 50)");
-    expect(panel().textContent).toContain("On this frame the true waist and hip lines lie within 4 mm either way of where your measures put them");
+    expect(panel().textContent).toContain(
+      "On this frame the true waist and hip lines lie within 4 mm either way of where your measures put them",
+    );
     expect(screen.getAllByRole("region")[0]).toBe(panel());
   });
 
@@ -29,7 +34,11 @@ describe("how sure this is", () => {
     const [first] = within(panel()).getAllByRole("listitem");
     expect(bars()[0]?.[0]).toBe("Size 14, cup C");
     expect(first?.hasAttribute("data-picked")).toBe(true);
-    expect(within(panel()).getAllByRole("listitem").filter((item) => item.hasAttribute("data-picked"))).toHaveLength(1);
+    expect(
+      within(panel())
+        .getAllByRole("listitem")
+        .filter((item) => item.hasAttribute("data-picked")),
+    ).toHaveLength(1);
   });
 
   it("says the same of another frame as the frame's own sentence", async () => {
@@ -48,7 +57,9 @@ describe("how sure this is", () => {
   });
 
   it("asks for nothing more where all is settled", async () => {
-    const tapes: Tapes = [{ readings: { bustGirth: five(945), upperChestGirth: five(870), waistGirth: five(738), hipGirth: five(1000) } }];
+    const tapes: Tapes = [
+      { readings: { bustGirth: five(945), upperChestGirth: five(870), waistGirth: five(738), hipGirth: five(1000) } },
+    ];
     await renderWork(<BlendStep />, { tapes });
     expect(panel().textContent).toContain("Size 14, nearly sure (more than 95 of 100)");
     expect(within(panel()).queryByRole("link")).toBeNull();

@@ -17,7 +17,13 @@ describe("a dart", () => {
     const { user, work } = await shown();
     await user.selectOptions(screen.getByRole("combobox", { name: "Move it to the" }), "shoulder");
     expect(work().alterations).toEqual([
-      { kind: "dartPivot", id: "dartPivot-front-sideDart", dart: { piece: "front", dart: "sideDart" }, to: "shoulder", share: 1 },
+      {
+        kind: "dartPivot",
+        id: "dartPivot-front-sideDart",
+        dart: { piece: "front", dart: "sideDart" },
+        to: "shoulder",
+        share: 1,
+      },
     ]);
     expect(useViewState.getState().litSlip).toBe("dartPivot-front-sideDart");
     expect(screen.getByRole("button", { name: /^Front shoulder dart$/, pressed: true })).toBeDefined();
@@ -70,7 +76,9 @@ describe("a dart", () => {
     const field = screen.getByRole("textbox", { name: "Bow its legs by" });
     await user.clear(field);
     await user.type(field, "3{Enter}");
-    expect(work().alterations).toEqual([{ kind: "dartLegs", id: "dartLegs-front-waistDart", dart: ref("front", "waistDart"), bow: 3 }]);
+    expect(work().alterations).toEqual([
+      { kind: "dartLegs", id: "dartLegs-front-waistDart", dart: ref("front", "waistDart"), bow: 3 },
+    ]);
     await user.clear(field);
     await user.type(field, "40{Enter}");
     expect(field.getAttribute("aria-invalid")).toBe("true");

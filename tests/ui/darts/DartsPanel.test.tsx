@@ -85,7 +85,9 @@ describe("DartsPanel", () => {
 describe("choosing a dart", () => {
   it("names every dart by its piece, shows the chosen one, and says in words which are to look at", async () => {
     await show(withAlterations({ ...shortened, shorten: 60, hold: "mouth" }));
-    const names = within(screen.getByRole("list", { name: "Darts by piece" })).getAllByRole("button").map((button) => button.textContent);
+    const names = within(screen.getByRole("list", { name: "Darts by piece" }))
+      .getAllByRole("button")
+      .map((button) => button.textContent);
     expect(names).toEqual([
       "Front waist dart, to look at",
       "Front side dart",
@@ -126,7 +128,9 @@ describe("where an amount cannot be had", () => {
     await userEvent.clear(outer);
     await userEvent.type(outer, "-300{Enter}");
     expect(outer.getAttribute("aria-invalid")).toBe("true");
-    expect(screen.getByLabelText("Widen: mouth end nearer the centre front").getAttribute("aria-invalid")).toBe("false");
+    expect(screen.getByLabelText("Widen: mouth end nearer the centre front").getAttribute("aria-invalid")).toBe(
+      "false",
+    );
     expect(screen.getByRole("alert").textContent).toContain("would vanish");
   });
 });
@@ -141,7 +145,9 @@ describe("what the dart sets free", () => {
     fireEvent.change(slider("centre front seam"), { target: { value: "20" } });
     fireEvent.change(slider("centre front seam"), { target: { value: "40" } });
     fireEvent.pointerUp(slider("centre front seam"));
-    expect(store.getState().work.alterations).toMatchObject([{ giveBack: { sideSeam: 0.6, centreSeam: 0.4, otherDart: 0 } }]);
+    expect(store.getState().work.alterations).toMatchObject([
+      { giveBack: { sideSeam: 0.6, centreSeam: 0.4, otherDart: 0 } },
+    ]);
     expect(store.getState().past).toEqual([before]);
     act(() => undo(store));
     expect(store.getState().work).toEqual(before);

@@ -54,16 +54,28 @@ describe("the folded disc", () => {
 
   it("draws both mouths alike, the shorter legs nearer the disc, and the cone to scale", () => {
     fireEvent.change(shown.slider, { target: { value: "60" } });
-    const mouths = [...shown.disc.querySelectorAll(".disc-mouth")].map((path) => (path.getAttribute("d") ?? "").match(/-?[\d.]+/g)?.map(Number) ?? []);
+    const mouths = [...shown.disc.querySelectorAll(".disc-mouth")].map(
+      (path) => (path.getAttribute("d") ?? "").match(/-?[\d.]+/g)?.map(Number) ?? [],
+    );
     const width = ([left, , right]: readonly number[]): number => (right ?? NaN) - (left ?? NaN);
     expect(mouths).toHaveLength(2);
     expect(width(mouths[1] ?? [])).toBeCloseTo(width(mouths[0] ?? []), 1);
     expect(mouths[1]?.[1]).toBeLessThan((mouths[0]?.[1] ?? NaN) - 50);
-    const boxes = [...shown.disc.querySelectorAll("svg")].map((svg) => (svg.getAttribute("viewBox") ?? "").split(" ")[2]);
+    const boxes = [...shown.disc.querySelectorAll("svg")].map(
+      (svg) => (svg.getAttribute("viewBox") ?? "").split(" ")[2],
+    );
     expect(new Set(boxes).size).toBe(1);
-    const [rim, top] = (shown.disc.querySelectorAll(".cone-seam")[1]?.getAttribute("d") ?? "").match(/-?[\d.]+/g)?.map(Number) ?? [];
+    const [rim, top] =
+      (shown.disc.querySelectorAll(".cone-seam")[1]?.getAttribute("d") ?? "").match(/-?[\d.]+/g)?.map(Number) ?? [];
     expect(rim).toBe(0);
-    expect(-(top ?? NaN)).toBeCloseTo(cone((2 * Math.atan(drawn.intake / 2 / (Math.sqrt(drawn.legInner ** 2 - (drawn.intake / 2) ** 2) - 60)) * 180) / Math.PI, 80), 3);
+    expect(-(top ?? NaN)).toBeCloseTo(
+      cone(
+        (2 * Math.atan(drawn.intake / 2 / (Math.sqrt(drawn.legInner ** 2 - (drawn.intake / 2) ** 2) - 60)) * 180) /
+          Math.PI,
+        80,
+      ),
+      3,
+    );
   });
 });
 

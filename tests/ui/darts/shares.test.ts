@@ -14,7 +14,11 @@ describe("wholeShares", () => {
   });
 
   it("reads what is set in per cent", () => {
-    expect(wholeShares(PLACES, { centreSeam: 0.25, otherDart: 0.75 })).toEqual({ sideSeam: 0, centreSeam: 25, otherDart: 75 });
+    expect(wholeShares(PLACES, { centreSeam: 0.25, otherDart: 0.75 })).toEqual({
+      sideSeam: 0,
+      centreSeam: 25,
+      otherDart: 75,
+    });
   });
 });
 
@@ -26,7 +30,11 @@ describe("sharesWith", () => {
   });
 
   it("gives all that is left to the first of the others where they had none", () => {
-    expect(sharesWith(PLACES, { otherDart: 1 }, "otherDart", 40)).toEqual({ sideSeam: 0.6, centreSeam: 0, otherDart: 0.4 });
+    expect(sharesWith(PLACES, { otherDart: 1 }, "otherDart", 40)).toEqual({
+      sideSeam: 0.6,
+      centreSeam: 0,
+      otherDart: 0.4,
+    });
   });
 
   it("is whole after any run of changes, whatever is set", () => {

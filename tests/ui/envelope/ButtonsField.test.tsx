@@ -10,7 +10,8 @@ const LABEL = "Buttons down the centre back";
 const field = (): HTMLInputElement => screen.getByRole("textbox", { name: LABEL });
 const hint = (): string => document.getElementById(field().getAttribute("aria-describedby") ?? "")?.textContent ?? "";
 const closing = (closure: Closure): Work => ({ ...testWork, pattern: { ...testWork.pattern, closure } });
-const back = (buttons?: number): Work => closing({ place: "centreBack", belowWaist: 180, ...(buttons === undefined ? {} : { buttons }) });
+const back = (buttons?: number): Work =>
+  closing({ place: "centreBack", belowWaist: 180, ...(buttons === undefined ? {} : { buttons }) });
 
 describe("buttons down the centre back", () => {
   it("are none to begin with, which is a zip", async () => {
@@ -23,7 +24,9 @@ describe("buttons down the centre back", () => {
     const { user, work, store } = await renderWork(<EnvelopeStep />, back());
     await user.type(field(), "2{Enter}");
     expect(work().pattern.closure).toEqual({ place: "centreBack", belowWaist: 180, buttons: 2 });
-    const whole = Number(/^(\d+) mm from one to the next, the first 12 mm below the neck edge, the last 12 mm above/.exec(hint())?.[1]);
+    const whole = Number(
+      /^(\d+) mm from one to the next, the first 12 mm below the neck edge, the last 12 mm above/.exec(hint())?.[1],
+    );
     await user.clear(field());
     await user.type(field(), "5{Enter}");
     // Four parts of what was one; either is told to a whole millimetre.
@@ -41,17 +44,20 @@ describe("buttons down the centre back", () => {
     expect(work().pattern.closure).toEqual({ place: "centreBack", belowWaist: 180 });
   });
 
-  it.each(["1", "21", "7.5", "a few", "-4"])("that are no such number stay as typed, beside the reason: %s", async (typed) => {
-    const { user, work } = await renderWork(<EnvelopeStep />, back(7));
-    await user.clear(field());
-    await user.type(field(), `${typed}{Enter}`);
-    expect(work().pattern.closure.buttons).toBe(7);
-    expect(field().value).toBe(typed);
-    expect(hint()).toBe("Write a whole number from 2 to 20, or leave it empty for a zip.");
-    await user.clear(field());
-    await user.type(field(), "9{Enter}");
-    expect([work().pattern.closure.buttons, Object.keys(work().unread)]).toEqual([9, []]);
-  });
+  it.each(["1", "21", "7.5", "a few", "-4"])(
+    "that are no such number stay as typed, beside the reason: %s",
+    async (typed) => {
+      const { user, work } = await renderWork(<EnvelopeStep />, back(7));
+      await user.clear(field());
+      await user.type(field(), `${typed}{Enter}`);
+      expect(work().pattern.closure.buttons).toBe(7);
+      expect(field().value).toBe(typed);
+      expect(hint()).toBe("Write a whole number from 2 to 20, or leave it empty for a zip.");
+      await user.clear(field());
+      await user.type(field(), "9{Enter}");
+      expect([work().pattern.closure.buttons, Object.keys(work().unread)]).toEqual([9, []]);
+    },
+  );
 
   it("are not asked for at a side opening, and are there again after it", async () => {
     const { user, work } = await renderWork(<EnvelopeStep />, back(7));

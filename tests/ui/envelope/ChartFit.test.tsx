@@ -14,8 +14,11 @@ async function opened(change: Partial<Work> = {}): Promise<Rendered> {
   return page;
 }
 
-const pictures = (): readonly string[] => screen.getAllByRole("img").map((image) => image.getAttribute("aria-label") ?? "");
-const withSizes = (sizes: Work["pattern"]["chart"]["sizes"]): Partial<Work> => ({ pattern: { ...sampleWork.pattern, chart: { ...sampleWork.pattern.chart, sizes } } });
+const pictures = (): readonly string[] =>
+  screen.getAllByRole("img").map((image) => image.getAttribute("aria-label") ?? "");
+const withSizes = (sizes: Work["pattern"]["chart"]["sizes"]): Partial<Work> => ({
+  pattern: { ...sampleWork.pattern, chart: { ...sampleWork.pattern.chart, sizes } },
+});
 
 describe("what the chart fits", () => {
   it("is folded away at first, and counts nothing", async () => {
@@ -26,22 +29,35 @@ describe("what the chart fits", () => {
   it("shows two pictures that say in words what they show", async () => {
     await opened();
     const [first, second] = pictures();
-    expect(first).toMatch(/^Waist by bust\. .* This pattern runs from size 8 \(bust 80\.0 cm, waist 62\.0 cm\) to size 26 .* You: bust 93\.0 cm, waist 73\.8 cm\.$/);
+    expect(first).toMatch(
+      /^Waist by bust\. .* This pattern runs from size 8 \(bust 80\.0 cm, waist 62\.0 cm\) to size 26 .* You: bust 93\.0 cm, waist 73\.8 cm\.$/,
+    );
     expect(second).toMatch(/^Hip by waist\. .* You: waist 73\.8 cm, hip 98\.5 cm\.$/);
   });
 
   // Upper chest 860 is nearest the 14 of the sample (bust 920 less 50); its waist is 740, its hip 980.
   it("says where the chart lies beside her, and what it fits", async () => {
     await opened();
-    expect(screen.getByText("Your frame, size 14, was drawn for a body like yours at the waist and 0.5 cm less than yours at the hip.")).toBeTruthy();
+    expect(
+      screen.getByText(
+        "Your frame, size 14, was drawn for a body like yours at the waist and 0.5 cm less than yours at the hip.",
+      ),
+    ).toBeTruthy();
     // At bust 930 the sample's waist is 750.
-    expect(screen.getByText(/^At your bust girth the chart’s waist is 1\.2 cm more than yours; it is further from \d+ of 100 surveyed women\.$/)).toBeTruthy();
+    expect(
+      screen.getByText(
+        /^At your bust girth the chart’s waist is 1\.2 cm more than yours; it is further from \d+ of 100 surveyed women\.$/,
+      ),
+    ).toBeTruthy();
     expect(screen.getByText(/find a frame in this chart; about \d+ of 100 need no bust alteration/)).toBeTruthy();
   });
 
   it("lays a standard chart beside it, with how far it is to be trusted", async () => {
     const { user } = await opened();
-    await user.selectOptions(screen.getByRole("combobox", { name: "Beside it" }), "European size designation (EN 13402-3)");
+    await user.selectOptions(
+      screen.getByRole("combobox", { name: "Beside it" }),
+      "European size designation (EN 13402-3)",
+    );
     expect(pictures().every((words) => words.includes("The standard chart runs from size 76"))).toBe(true);
     expect(screen.getByText(/are from memory\. It is another chart/)).toBeTruthy();
     await user.selectOptions(screen.getByRole("combobox", { name: "Beside it" }), "no standard chart");
@@ -73,7 +89,19 @@ describe("what the chart fits", () => {
   it("names the sizes in the picture, and does not tell marks by colour alone", async () => {
     await opened();
     const picture = screen.getAllByRole("img")[0];
-    expect(picture === undefined ? [] : within(picture).getAllByText(/^(8|26)$/).map((element) => element.tagName)).toEqual(["text", "text"]);
-    for (const words of ["some surveyed bodies", "half of them lie inside", "nine in ten lie inside", "this pattern’s sizes"]) expect(screen.getByText(words)).toBeTruthy();
+    expect(
+      picture === undefined
+        ? []
+        : within(picture)
+            .getAllByText(/^(8|26)$/)
+            .map((element) => element.tagName),
+    ).toEqual(["text", "text"]);
+    for (const words of [
+      "some surveyed bodies",
+      "half of them lie inside",
+      "nine in ten lie inside",
+      "this pattern’s sizes",
+    ])
+      expect(screen.getByText(words)).toBeTruthy();
   });
 });

@@ -8,9 +8,13 @@ import { renderWork, type Rendered } from "../renderWork";
 
 const field = (name: string): HTMLInputElement => screen.getByRole("textbox", { name });
 const button = (name: string): HTMLElement => screen.getByRole("button", { name });
-const chartOf = (work: Work) => work.pattern.chart.sizes.map(({ label, bust, waist, hip }) => [label, bust, waist, hip]);
+const chartOf = (work: Work) =>
+  work.pattern.chart.sizes.map(({ label, bust, waist, hip }) => [label, bust, waist, hip]);
 const withSizes = (count: number): Partial<Work> => ({
-  pattern: { ...sampleWork.pattern, chart: { ...sampleWork.pattern.chart, sizes: sampleWork.pattern.chart.sizes.slice(0, count) } },
+  pattern: {
+    ...sampleWork.pattern,
+    chart: { ...sampleWork.pattern.chart, sizes: sampleWork.pattern.chart.sizes.slice(0, count) },
+  },
 });
 
 async function paste(text: string): Promise<Rendered> {

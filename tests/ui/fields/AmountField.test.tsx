@@ -78,7 +78,8 @@ describe("AmountField", () => {
   it("keeps what was typed for one dart while another is looked at", async () => {
     const { user } = await renderWork(<DartsPanel />);
     const shorten = (): HTMLInputElement => screen.getByRole("textbox", { name: "Shorten by" });
-    const dart = (name: RegExp): HTMLElement => within(screen.getByRole("list", { name: "Darts by piece" })).getByRole("button", { name });
+    const dart = (name: RegExp): HTMLElement =>
+      within(screen.getByRole("list", { name: "Darts by piece" })).getByRole("button", { name });
     await user.click(dart(/^Front waist dart/));
     await user.clear(shorten());
     await user.type(shorten(), "some");

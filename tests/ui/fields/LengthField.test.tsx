@@ -23,7 +23,10 @@ function WaistField() {
 }
 
 const waist = (): HTMLInputElement => screen.getByRole("textbox", { name: "Waist" });
-const at = (waistGirth: number, unit: Work["unit"] = "cm"): Partial<Work> => ({ unit, tapes: tapesOf({ ...measuresOf(sampleWork.tapes), waistGirth }) });
+const at = (waistGirth: number, unit: Work["unit"] = "cm"): Partial<Work> => ({
+  unit,
+  tapes: tapesOf({ ...measuresOf(sampleWork.tapes), waistGirth }),
+});
 
 describe("LengthField", () => {
   // Millimetres worked out by hand: 1 in is 25.4 mm.

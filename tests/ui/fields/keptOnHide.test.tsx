@@ -13,7 +13,12 @@ function Fields() {
   const difference = useWork((work) => work.pattern.chart.draftedDifference);
   return (
     <>
-      <LengthField label="Waist" field="waist" value={waist} set={(value) => ({ kind: "setMeasure", measure: "waistGirth", value })} />
+      <LengthField
+        label="Waist"
+        field="waist"
+        value={waist}
+        set={(value) => ({ kind: "setMeasure", measure: "waistGirth", value })}
+      />
       <AmountField
         label="Amount"
         field="amount"

@@ -53,7 +53,9 @@ describe("Fit", () => {
   it("puts an alteration in the ledger under its own id, as one step of undo", async () => {
     const { type, work, store } = await opened(/^Bodice length below the bust/);
     await type("12");
-    expect(work().alterations).toEqual([{ kind: "fit", id: "fit-lengthBelowBust", fit: "lengthBelowBust", amount: 12 }]);
+    expect(work().alterations).toEqual([
+      { kind: "fit", id: "fit-lengthBelowBust", fit: "lengthBelowBust", amount: 12 },
+    ]);
     expect(store.getState().past).toHaveLength(1);
     expect(screen.getByRole("button", { name: /^Bodice length below the bust ?in use: 12 mm/ })).toBeDefined();
   });
@@ -82,7 +84,9 @@ describe("Fit", () => {
     const { type, row, user, work, store } = await opened(/^Bodice length below the bust/);
     await type("12");
     await user.click(within(row).getByRole("radio", { name: "left" }));
-    expect(work().alterations).toEqual([{ kind: "fit", id: "fit-lengthBelowBust-left", fit: "lengthBelowBust", amount: 12, half: "left" }]);
+    expect(work().alterations).toEqual([
+      { kind: "fit", id: "fit-lengthBelowBust-left", fit: "lengthBelowBust", amount: 12, half: "left" },
+    ]);
     act(() => undo(store));
     expect(work().alterations).toMatchObject([{ id: "fit-lengthBelowBust", amount: 12 }]);
   });
@@ -93,7 +97,10 @@ describe("Fit", () => {
     await type("6");
     await user.click(within(row).getByRole("radio", { name: "right" }));
     await type("9");
-    expect(work().alterations).toMatchObject([{ amount: 6, half: "left" }, { amount: 9, half: "right" }]);
+    expect(work().alterations).toMatchObject([
+      { amount: 6, half: "left" },
+      { amount: 9, half: "right" },
+    ]);
     expect(within(row).getByText("6 mm left half, 9 mm right half", { exact: false })).toBeDefined();
     await user.click(within(row).getByRole("radio", { name: "both" }));
     expect(work().alterations).toEqual([{ kind: "fit", id: "fit-lengthBelowBust", fit: "lengthBelowBust", amount: 9 }]);

@@ -35,7 +35,10 @@ describe("Ledger", () => {
     await renderWork(<Ledger />, pastTheBustPoint);
     const slip = screen.getByRole("button", { name: /Lengthen the waist dart/, pressed: false });
     await userEvent.click(slip);
-    expect(useViewState.getState()).toMatchObject({ litSlip: "a", selectedDart: { piece: "front", dart: "waistDart" } });
+    expect(useViewState.getState()).toMatchObject({
+      litSlip: "a",
+      selectedDart: { piece: "front", dart: "waistDart" },
+    });
     await userEvent.click(screen.getByRole("button", { name: /Lengthen the waist dart/, pressed: true }));
     expect(useViewState.getState().litSlip).toBeNull();
   });
@@ -52,7 +55,9 @@ describe("Ledger", () => {
 describe("slips", () => {
   it("stand in the order of the work, with piece, amount, what and why", async () => {
     await renderWork(<Ledger />, { ...pastTheBustPoint, picks: { bustAlteration: 30 } });
-    const titles = screen.getAllByRole("button", { pressed: false }).map((slip) => slip.querySelector(".slip-title")?.textContent);
+    const titles = screen
+      .getAllByRole("button", { pressed: false })
+      .map((slip) => slip.querySelector(".slip-title")?.textContent);
     expect(titles).toEqual([
       "Waist: 30 % from 14 to 16",
       expect.stringMatching(/^Hip: \d+ % from 16 to 18$/),
@@ -75,7 +80,18 @@ describe("slips", () => {
   });
 
   it("that could not be made say why, with the most that works", async () => {
-    await renderWork(<Ledger />, withAlterations({ kind: "dartEnd", id: "a", dart: ref("front", "waistDart"), shorten: 900, across: 0, hold: "mouth", giveBack: {} }));
+    await renderWork(
+      <Ledger />,
+      withAlterations({
+        kind: "dartEnd",
+        id: "a",
+        dart: ref("front", "waistDart"),
+        shorten: 900,
+        across: 0,
+        hold: "mouth",
+        giveBack: {},
+      }),
+    );
     expect(screen.getByText(/^Left out\. .*too short to sew; \d+ mm is the most/)).toBeDefined();
   });
 });
@@ -100,12 +116,18 @@ describe("checks", () => {
     const girths = checkOf("The pieces measure what the plan says");
     expect(within(girths).queryByRole("table")).toBeNull();
     await userEvent.click(within(girths).getByText("3 measured"));
-    const rows = within(girths).getAllByRole("row").map((row) => [...row.querySelectorAll("td")].map((cell) => cell.textContent));
+    const rows = within(girths)
+      .getAllByRole("row")
+      .map((row) => [...row.querySelectorAll("td")].map((cell) => cell.textContent));
     // Waist 752 and hip 1034 on the tape, with the pattern's ease of 40 and 50.
     expect(rows).toContainEqual(["front and back, waist", "79.2 cm", "79.2 cm ± 1 mm"]);
     expect(rows).toContainEqual([expect.stringContaining("hip"), "108.4 cm", "108.4 cm ± 1 mm"]);
     const ends = checkOf("A dart ends short of the bust point");
     await userEvent.click(within(ends).getByText("2 measured"));
-    expect(within(ends).getAllByRole("row").map((row) => row.lastElementChild?.textContent)).toEqual(["should be", "10 mm to 60 mm", "10 mm to 60 mm"]);
+    expect(
+      within(ends)
+        .getAllByRole("row")
+        .map((row) => row.lastElementChild?.textContent),
+    ).toEqual(["should be", "10 mm to 60 mm", "10 mm to 60 mm"]);
   });
 });

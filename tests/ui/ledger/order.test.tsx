@@ -9,7 +9,15 @@ import { runsOf } from "../../../src/ui/ledger/runs";
 
 const length: Alteration = { kind: "fit", id: "l", fit: "lengthBelowBust", amount: 10 };
 const side: Alteration = { kind: "fit", id: "s", fit: "sideSeamWaist", amount: 5 };
-const end: Alteration = { kind: "dartEnd", id: "e", dart: ref("front", "waistDart"), shorten: 10, across: 0, hold: "mouth", giveBack: {} };
+const end: Alteration = {
+  kind: "dartEnd",
+  id: "e",
+  dart: ref("front", "waistDart"),
+  shorten: 10,
+  across: 0,
+  hold: "mouth",
+  giveBack: {},
+};
 const ids = (alterations: readonly Alteration[]) => alterations.map(({ id }) => id);
 const headings = () => [...document.querySelectorAll(".phase-title")].map((title) => title.textContent);
 
@@ -37,7 +45,9 @@ describe("the slips", () => {
 
   it("say where they are made before what the trade does first, and why; one button puts them right", async () => {
     const { user, work, store } = await renderWork(<Ledger />, withAlterations(side, end, length));
-    expect(screen.getAllByText(/^Made before the length is changed: the trade does length first, because/)).toHaveLength(2);
+    expect(
+      screen.getAllByText(/^Made before the length is changed: the trade does length first, because/),
+    ).toHaveLength(2);
     expect(headings().slice(0, 4)).toEqual(["Blend", "Widths", "Darts", "Length"]);
     await user.click(screen.getByRole("button", { name: "Put in the trade’s order" }));
     expect(ids(work().alterations)).toEqual(["l", "e", "s"]);
@@ -48,7 +58,9 @@ describe("the slips", () => {
   it("name the other slip that moves the same seam", async () => {
     await renderWork(<Ledger />, withAlterations(length, side));
     const paper = screen.getByRole("button", { name: /^Earlier: .*side seam/ }).closest("li");
-    expect(paper?.textContent).toMatch(/Also moves .*side seam of the front and the back.*: see “Lengthen the bodice below the bust by 10 mm”\./);
+    expect(paper?.textContent).toMatch(
+      /Also moves .*side seam of the front and the back.*: see “Lengthen the bodice below the bust by 10 mm”\./,
+    );
   });
 
   it("of one half carry its badge", async () => {
@@ -66,7 +78,9 @@ describe("the slips", () => {
   it("of uneven halves stand in the order of the work, not left before right", () => {
     const right: Alteration = { ...length, half: "right" };
     const plan = planOf(withAlterations(right, side));
-    const wearers = runsOf(plan.slips, ["l", "s"]).flatMap(({ lines }) => lines).filter(({ slip }) => slip.source === "wearer");
+    const wearers = runsOf(plan.slips, ["l", "s"])
+      .flatMap(({ lines }) => lines)
+      .filter(({ slip }) => slip.source === "wearer");
     expect(wearers.map(({ group }) => group)).toEqual(["l", "s"]);
   });
 });
@@ -76,7 +90,9 @@ describe("a drag", () => {
     const rendered = await renderWork(<Ledger />, withAlterations(length, end, side));
     // This environment lays nothing out: 100 px for each slip, one under the other.
     const papers = [...document.querySelectorAll<HTMLElement>("[data-move]")];
-    papers.forEach((paper, index) => Object.assign(paper, { getBoundingClientRect: () => new DOMRect(0, 100 * index, 300, 100) }));
+    papers.forEach((paper, index) =>
+      Object.assign(paper, { getBoundingClientRect: () => new DOMRect(0, 100 * index, 300, 100) }),
+    );
     const grip = papers[2]?.querySelector(".slip-grip");
     if (!(grip instanceof HTMLElement)) throw new Error("no grip");
     Object.assign(grip, { setPointerCapture: () => {} });
@@ -110,7 +126,9 @@ describe("truing", () => {
   it("is told only where something was trued", async () => {
     const { container } = await renderWork(<Ledger />, withAlterations(length, end, side));
     const plan = planOf(withAlterations(length, end, side));
-    const told = within(container).queryAllByRole("listitem").filter((item) => item.closest(".trued") !== null);
+    const told = within(container)
+      .queryAllByRole("listitem")
+      .filter((item) => item.closest(".trued") !== null);
     expect(told.length > 0).toBe(plan.truing.length > 0);
   });
 });

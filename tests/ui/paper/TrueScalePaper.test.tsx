@@ -16,7 +16,11 @@ import { fakeWorkers, madeFile, previewOf, type FakeWorker } from "./fakeWorkers
 
 beforeEach(() => useChoices.getState().reset());
 
-async function openSheet(sheet: "True-scale pieces" | "Tissue overlay", change: Partial<Work> = {}, ui = <PaperStep />) {
+async function openSheet(
+  sheet: "True-scale pieces" | "Tissue overlay",
+  change: Partial<Work> = {},
+  ui = <PaperStep />,
+) {
   const workers = fakeWorkers();
   const offered: PaperMade[] = [];
   const room = createPaperRoom(workers.open, (made) => void offered.push(made));
@@ -28,7 +32,9 @@ async function openSheet(sheet: "True-scale pieces" | "Tissue overlay", change: 
   const drawer = async (): Promise<FakeWorker> => waitFor(() => workers.lastAsked("preview"));
   const answer = async (result: PaperFailure | number): Promise<void> => {
     const worker = await drawer();
-    act(() => worker.say({ kind: "previewed", result: typeof result === "number" ? ok(previewOf(result)) : fail(result) }));
+    act(() =>
+      worker.say({ kind: "previewed", result: typeof result === "number" ? ok(previewOf(result)) : fail(result) }),
+    );
   };
   return { ...rendered, workers, offered, asked, drawer, answer };
 }
@@ -65,7 +71,14 @@ describe("what is asked of the paper", () => {
     fireEvent.click(inGroup("Printed sizes in grey beneath").getByRole("checkbox", { name: "12" }));
     fireEvent.click(tick("Beneath, in dashes and dots: the pieces before your alterations"));
     fireEvent.click(tick("With seam and hem allowances"));
-    await waitFor(() => expect(asked().choices).toMatchObject({ pieces: ["front", "back", "frontBasque"], under: ["12"], before: true, allowances: false }));
+    await waitFor(() =>
+      expect(asked().choices).toMatchObject({
+        pieces: ["front", "back", "frontBasque"],
+        under: ["12"],
+        before: true,
+        allowances: false,
+      }),
+    );
     expect(workers.all.flatMap((worker) => worker.asked)).toHaveLength(2);
   });
 
@@ -155,7 +168,9 @@ describe("the preview", () => {
     expect(screen.getByText("Laying the pieces out…")).toBeTruthy();
     await answer(14);
     // The map of the fake is 720 by 1060 mm.
-    expect(screen.getByText("14 pages with pieces, and a first page with this map. Joined they are about 72 × 106 cm.")).toBeTruthy();
+    expect(
+      screen.getByText("14 pages with pieces, and a first page with this map. Joined they are about 72 × 106 cm."),
+    ).toBeTruthy();
     const map = screen.getByRole("img", { name: "Map of the pages and the pieces on them" });
     expect(map.getAttribute("viewBox")).toBe("0 0 720 1060");
     expect(map.querySelector("path")?.getAttribute("d")).toBe("M0 0L300 0L0 400Z");
@@ -163,7 +178,10 @@ describe("the preview", () => {
   });
 
   it.each<[PaperFailure, RegExp]>([
-    [{ code: "sheet/piece-too-wide", key: "back", least: 950, width: 821 }, /The back is too wide for this roll.*95\.0 cm/],
+    [
+      { code: "sheet/piece-too-wide", key: "back", least: 950, width: 821 },
+      /The back is too wide for this roll.*95\.0 cm/,
+    ],
     [{ code: "sheet/page-too-small", width: 160, height: 247, least: 170 }, /smaller white edge/],
     [{ code: "sheet/too-many-pages", pages: 400, most: 200 }, /400 pages.*larger paper/],
     [{ code: "paper/outline-refused", piece: "front", half: "left" }, /front of the left half.*crosses itself.*ledger/],
@@ -182,7 +200,11 @@ describe("the preview", () => {
   it("lets a drawing be made where only pages stand in the way", async () => {
     const { answer } = await openSheet("True-scale pieces");
     await answer({ code: "sheet/too-many-pages", pages: 400, most: 200 });
-    expect(["PDF", "SVG", "DXF"].map((file) => button(`Make the ${file}`).getAttribute("aria-disabled"))).toEqual(["true", "false", "false"]);
+    expect(["PDF", "SVG", "DXF"].map((file) => button(`Make the ${file}`).getAttribute("aria-disabled"))).toEqual([
+      "true",
+      "false",
+      "false",
+    ]);
   });
 
   it("asks nobody where no piece is ticked, and says so", async () => {
@@ -271,7 +293,14 @@ describe("said before anything is made", () => {
     act(() =>
       run(store, {
         kind: "putAlteration",
-        alteration: { kind: "dartMouth", id: "m", dart: { piece: "front", dart: "waistDart" }, inner: -60, outer: -60, giveBack: { sideSeam: 1 } },
+        alteration: {
+          kind: "dartMouth",
+          id: "m",
+          dart: { piece: "front", dart: "waistDart" },
+          inner: -60,
+          outer: -60,
+          giveBack: { sideSeam: 1 },
+        },
       }),
     );
     expect(screen.getByText(/do(es)? not hold yet; the PDF says so too/)).toBeTruthy();

@@ -31,7 +31,11 @@ export function fakeWorkers(): FakeWorkers {
       },
     };
   };
-  const lastAsked = (kind: PaperAsk["kind"]) => must(all.findLast(({ asked }) => asked.at(-1)?.kind === kind), `a worker asked for ${kind}`);
+  const lastAsked = (kind: PaperAsk["kind"]) =>
+    must(
+      all.findLast(({ asked }) => asked.at(-1)?.kind === kind),
+      `a worker asked for ${kind}`,
+    );
   return { all, open, lastAsked };
 }
 
@@ -52,12 +56,30 @@ export const previewOf = (pages: number): PaperPreview => ({
         dy: 6,
         clip: { x: 0, y: 0, width: 700, height: 1000 },
         ink: [
-          { kind: "line", role: "cutting", closed: true, edges: [lineEdge(corner, sheetPoint(300, 0)), lineEdge(sheetPoint(300, 0), sheetPoint(0, 400))] },
-          { kind: "text", role: "title", at: sheetPoint(90, 120), anchor: "middle", text: "A1", size: 30, turn: radians(0) },
+          {
+            kind: "line",
+            role: "cutting",
+            closed: true,
+            edges: [lineEdge(corner, sheetPoint(300, 0)), lineEdge(sheetPoint(300, 0), sheetPoint(0, 400))],
+          },
+          {
+            kind: "text",
+            role: "title",
+            at: sheetPoint(90, 120),
+            anchor: "middle",
+            text: "A1",
+            size: 30,
+            turn: radians(0),
+          },
         ],
       },
     ],
   },
 });
 
-export const madeFile = (fileName: string): PaperMade => ({ bytes: new Uint8Array([37, 80, 68, 70]), fileName, mediaType: "application/pdf", pages: 15 });
+export const madeFile = (fileName: string): PaperMade => ({
+  bytes: new Uint8Array([37, 80, 68, 70]),
+  fileName,
+  mediaType: "application/pdf",
+  pages: 15,
+});

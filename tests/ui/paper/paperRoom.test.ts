@@ -10,13 +10,25 @@ import { fakeWorkers, madeFile, previewOf } from "./fakeWorkers";
 const planned = derivePlan(sampleWork);
 const plan = must(planned.ok ? planned.value : null, "a plan of the sample");
 const wish = (under: readonly string[] = []): PaperRequest =>
-  requestFor(sampleWork, plan, "pieces", { size: null, leftOut: [], under, before: false, allowances: true }, "2026-11-25");
+  requestFor(
+    sampleWork,
+    plan,
+    "pieces",
+    { size: null, leftOut: [], under, before: false, allowances: true },
+    "2026-11-25",
+  );
 
 const setUp = () => {
   const workers = fakeWorkers();
   const offered: PaperMade[] = [];
   const room = createPaperRoom(workers.open, (made) => void offered.push(made));
-  return { workers, offered, room, preview: () => room.state.getState().preview, making: () => room.state.getState().making };
+  return {
+    workers,
+    offered,
+    room,
+    preview: () => room.state.getState().preview,
+    making: () => room.state.getState().making,
+  };
 };
 
 describe("a preview", () => {

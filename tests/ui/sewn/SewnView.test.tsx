@@ -8,7 +8,11 @@ import { pointOf, type Piece } from "../../../src/core/pattern/piece";
 import { sideDartFront } from "../../../src/core/style/sideDartStyle";
 import { SewnView } from "../../../src/ui/sewn/SewnView";
 
-const measures = draftMeasuresFor({ label: "x", bust: 880, waist: 700, hip: 940 }, { sizes: [], draftedDifference: 50, cups: [] }, { bust: 80, waist: 40, hip: 50 });
+const measures = draftMeasuresFor(
+  { label: "x", bust: 880, waist: 700, hip: 940 },
+  { sizes: [], draftedDifference: 50, cups: [] },
+  { bust: 80, waist: 40, hip: 50 },
+);
 
 function drafted(): Piece {
   const made = sideDartFront(draftFrontBlock(measures), 50);
@@ -88,7 +92,9 @@ describe("the sewn front", () => {
   it("shows a second front beside it with the same turn", async () => {
     const user = userEvent.setup();
     render(<SewnView front={withWaistDart(60)} compareWith={withWaistDart(120)} label="Sewn front" />);
-    const [drawn, wanted] = ["drawn", "wanted"].map((which) => screen.getByRole("slider", { name: `Sewn front, as ${which}` }));
+    const [drawn, wanted] = ["drawn", "wanted"].map((which) =>
+      screen.getByRole("slider", { name: `Sewn front, as ${which}` }),
+    );
     // By hand: 2 arctan(15/60) is 28.07°; 1 − 28.07/360 is 0.9220; twice its arcsine is 134.5°.
     expect(said(drawn)).toMatch(/ends in a point of 13[45]°/);
     expect(said(wanted)).toContain("ends in a point of 148°");

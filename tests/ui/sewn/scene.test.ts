@@ -5,14 +5,29 @@ import { modelOf, sceneOf, type Mark } from "../../../src/ui/sewn/scene";
 
 /** One half of a plain front: a triangle before the chest, 100 mm out, with a line down its centre. */
 const front: SewnFront = {
-  places: [{ x: 0, y: 0, z: 100 }, { x: 80, y: 0, z: 100 }, { x: 0, y: 120, z: 100 }],
+  places: [
+    { x: 0, y: 0, z: 100 },
+    { x: 80, y: 0, z: 100 },
+    { x: 0, y: 120, z: 100 },
+  ],
   triangles: [[0, 1, 2]],
-  lines: [{ kind: "centre", seam: "centre", dart: null, places: [{ x: 0, y: 0, z: 100 }, { x: 0, y: 120, z: 100 }] }],
+  lines: [
+    {
+      kind: "centre",
+      seam: "centre",
+      dart: null,
+      places: [
+        { x: 0, y: 0, z: 100 },
+        { x: 0, y: 120, z: 100 },
+      ],
+    },
+  ],
   tips: [],
   strain: { mean: 0, most: 0 },
 };
 
-const faces = (turn: number) => sceneOf(modelOf(front), turn).filter((mark): mark is Mark & { kind: "face" } => mark.kind === "face");
+const faces = (turn: number) =>
+  sceneOf(modelOf(front), turn).filter((mark): mark is Mark & { kind: "face" } => mark.kind === "face");
 const middle = (turn: number): number => {
   const line = sceneOf(modelOf(front), turn).find((mark) => mark.kind === "line");
   return line?.kind === "line" ? line.from.x : Number.NaN;
@@ -22,7 +37,9 @@ describe("the scene", () => {
   it("shows both halves from their right side, as mirror images", () => {
     const [one, other] = faces(0);
     expect([one?.wrongSide, other?.wrongSide]).toEqual([false, false]);
-    const across = faces(0).flatMap(({ corners }) => corners.map(({ x }) => x)).filter((x) => x !== 0);
+    const across = faces(0)
+      .flatMap(({ corners }) => corners.map(({ x }) => x))
+      .filter((x) => x !== 0);
     expect(across.toSorted((a, b) => a - b)).toEqual([-80, 80]);
   });
 
@@ -31,7 +48,11 @@ describe("the scene", () => {
   });
 
   // 100 mm out, turned by 30°: 100 sin 30° to the side.
-  it.each([[30, 50], [-30, -50], [90, 100]])("turned by %d° carries the middle %d mm to the right", (turn, x) => {
+  it.each([
+    [30, 50],
+    [-30, -50],
+    [90, 100],
+  ])("turned by %d° carries the middle %d mm to the right", (turn, x) => {
     expect(middle(turn)).toBeCloseTo(x, 9);
   });
 
@@ -41,7 +62,10 @@ describe("the scene", () => {
   });
 
   it("fits two fronts in one scale", () => {
-    const fit = fitInto(200, 200, [{ across: 50, top: 0, bottom: 100 }, { across: 100, top: -20, bottom: 100 }]);
+    const fit = fitInto(200, 200, [
+      { across: 50, top: 0, bottom: 100 },
+      { across: 100, top: -20, bottom: 100 },
+    ]);
     expect(fit.middle).toBe(40);
     // The wider one is 200 mm across in 200 pixels, less the margin.
     expect(fit.scale).toBeGreaterThan(0.9);

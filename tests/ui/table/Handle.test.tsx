@@ -22,7 +22,8 @@ async function show() {
   return { ...rendered, steps: () => rendered.store.getState().past.length };
 }
 
-const handle = ({ piece, dart }: DartRef, end = "apex"): HTMLElement => screen.getByTestId(`handle-${piece}-${dart}-${end}`);
+const handle = ({ piece, dart }: DartRef, end = "apex"): HTMLElement =>
+  screen.getByTestId(`handle-${piece}-${dart}-${end}`);
 
 /** Where it is drawn. */
 function spotOf(element: HTMLElement): { x: number; y: number } {
@@ -30,7 +31,13 @@ function spotOf(element: HTMLElement): { x: number; y: number } {
   return { x, y };
 }
 
-const DARTS = [ref("front", "waistDart"), ref("front", "sideDart"), ref("back", "waistDart"), ref("frontBasque", "waistDart"), ref("backBasque", "waistDart")];
+const DARTS = [
+  ref("front", "waistDart"),
+  ref("front", "sideDart"),
+  ref("back", "waistDart"),
+  ref("frontBasque", "waistDart"),
+  ref("backBasque", "waistDart"),
+];
 const ARROWS = [
   ["ArrowLeft", -10, 0],
   ["ArrowRight", 10, 0],
@@ -39,22 +46,25 @@ const ARROWS = [
 ] as const;
 
 describe("an arrow key", () => {
-  it.each(DARTS.map((dart) => [`${dart.piece} ${dart.dart}`, dart] as const))("takes the end of the %s the way it points", async (_, dart) => {
-    const { work, unmount } = await show();
-    const before = work();
-    for (const [key, dx, dy] of ARROWS) {
-      const from = spotOf(handle(dart));
-      act(() => handle(dart).focus());
-      fireEvent.keyDown(handle(dart), { key, shiftKey: true });
-      const to = spotOf(handle(dart));
-      // The move is kept to whole millimetres along and across the dart: half of one each way.
-      expect(Math.hypot(to.x - from.x - dx, to.y - from.y - dy)).toBeLessThan(0.75);
-      fireEvent.keyDown(handle(dart), { key: "Escape" });
-      expect(spotOf(handle(dart))).toEqual(from);
-      expect(work()).toBe(before);
-    }
-    unmount();
-  });
+  it.each(DARTS.map((dart) => [`${dart.piece} ${dart.dart}`, dart] as const))(
+    "takes the end of the %s the way it points",
+    async (_, dart) => {
+      const { work, unmount } = await show();
+      const before = work();
+      for (const [key, dx, dy] of ARROWS) {
+        const from = spotOf(handle(dart));
+        act(() => handle(dart).focus());
+        fireEvent.keyDown(handle(dart), { key, shiftKey: true });
+        const to = spotOf(handle(dart));
+        // The move is kept to whole millimetres along and across the dart: half of one each way.
+        expect(Math.hypot(to.x - from.x - dx, to.y - from.y - dy)).toBeLessThan(0.75);
+        fireEvent.keyDown(handle(dart), { key: "Escape" });
+        expect(spotOf(handle(dart))).toEqual(from);
+        expect(work()).toBe(before);
+      }
+      unmount();
+    },
+  );
 
   it.each([
     ["outer", "ArrowRight", { inner: 0, outer: 1 }],

@@ -9,7 +9,14 @@ import { planOf, ref, testWork, withAlterations } from "../../support/works";
 import { renderWork } from "../renderWork";
 
 const length: Alteration = { kind: "fit", id: "l", fit: "lengthBelowBust", amount: 20 };
-const place: Alteration = { kind: "dartPlace", id: "p", dart: ref("front", "waistDart"), by: 12, how: "redraw", giveBack: {} };
+const place: Alteration = {
+  kind: "dartPlace",
+  id: "p",
+  dart: ref("front", "waistDart"),
+  by: 12,
+  how: "redraw",
+  giveBack: {},
+};
 
 async function lit(id: string | null, ...alterations: readonly Alteration[]) {
   const rendered = await renderWork(<Table />, withAlterations(...alterations));
@@ -31,7 +38,8 @@ describe("a slip that is lit", () => {
 
   it("lies as made, and goes back as far as the slide is moved", async () => {
     const { all } = await lit("l", length);
-    const moves = () => all("overlay-paper").map((path) => path.closest("[transform^=matrix]")?.getAttribute("transform"));
+    const moves = () =>
+      all("overlay-paper").map((path) => path.closest("[transform^=matrix]")?.getAttribute("transform"));
     expect(slide().getAttribute("aria-valuetext")).toBe("after");
     expect(moves()).toContain("matrix(1 0 0 1 0 20)");
     fireEvent.change(slide(), { target: { value: "25" } });

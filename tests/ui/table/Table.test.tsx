@@ -18,7 +18,9 @@ const handle = () => screen.getByTestId("handle-front-waistDart-apex");
 describe("a handle", () => {
   it("says what it is and the figures it changes", async () => {
     await renderWork(<Table />, testWork);
-    expect(handle().getAttribute("aria-label")).toMatch(/^front waist dart, end\. Mouth \d+ mm, angle [\d.]+°, fullness \d+ mm$/);
+    expect(handle().getAttribute("aria-label")).toMatch(
+      /^front waist dart, end\. Mouth \d+ mm, angle [\d.]+°, fullness \d+ mm$/,
+    );
   });
 
   it("moves by 1 mm, with Shift by 10, and the run is one step of undo", async () => {
@@ -27,7 +29,9 @@ describe("a handle", () => {
     fireEvent.keyDown(handle(), { key: "ArrowDown" });
     fireEvent.keyDown(handle(), { key: "ArrowDown", shiftKey: true });
     // The waist dart stands upright: down is towards its mouth.
-    expect(store.getState().work.alterations).toMatchObject([{ kind: "dartEnd", shorten: 11, across: 0, hold: "mouth" }]);
+    expect(store.getState().work.alterations).toMatchObject([
+      { kind: "dartEnd", shorten: 11, across: 0, hold: "mouth" },
+    ]);
     fireEvent.blur(handle());
     expect(store.getState().past).toHaveLength(1);
     expect(store.getState().gestureStart).toBeNull();
@@ -67,7 +71,8 @@ async function showToScale(work = testWork) {
   const rendered = await renderWork(<Table />, work);
   const sheet = screen.getByRole("group", { name: /^Pattern pieces/ });
   Object.assign(sheet, { getScreenCTM: () => ({ inverse: () => ({ a: 0.5, d: 0.5 }) }) });
-  for (const part of [sheet, ...document.querySelectorAll(".handle")]) Object.assign(part, { setPointerCapture: () => {} });
+  for (const part of [sheet, ...document.querySelectorAll(".handle")])
+    Object.assign(part, { setPointerCapture: () => {} });
   return { ...rendered, sheet };
 }
 
@@ -256,7 +261,15 @@ describe("what lies on the table", () => {
   });
 
   it("hides the amounts, and lays the line from before her slips under the new one", async () => {
-    const shortened = { kind: "dartEnd", id: "a", dart: ref("front", "waistDart"), shorten: 20, across: 0, hold: "mouth", giveBack: {} } as const;
+    const shortened = {
+      kind: "dartEnd",
+      id: "a",
+      dart: ref("front", "waistDart"),
+      shorten: 20,
+      across: 0,
+      hold: "mouth",
+      giveBack: {},
+    } as const;
     const { container, user } = await showToScale(withAlterations(shortened));
     expect(container.querySelectorAll(".label-cut")).toHaveLength(4);
     await user.click(screen.getByRole("checkbox", { name: "amounts" }));
@@ -287,7 +300,10 @@ describe("what lies on the table", () => {
     expect(useViewState.getState().litSlip).toBe("blend-waist");
     const area = container.querySelector(".working > g:first-child .dart-area");
     fireEvent.pointerDown(area ?? container);
-    expect(useViewState.getState()).toMatchObject({ litSlip: "a", selectedDart: { piece: "front", dart: "waistDart" } });
+    expect(useViewState.getState()).toMatchObject({
+      litSlip: "a",
+      selectedDart: { piece: "front", dart: "waistDart" },
+    });
     // What is given back at the back's dart is ringed on the back, not on the front.
     const places = new Set([...container.querySelectorAll(".lit > g")].map((ring) => ring.getAttribute("transform")));
     expect(places.size).toBe(4);

@@ -26,10 +26,15 @@ describe("the tape", () => {
   });
 
   const described = (name: RegExp): string =>
-    (field(name).getAttribute("aria-describedby") ?? "").split(" ").map((id) => document.getElementById(id)?.textContent ?? "").join(" ");
+    (field(name).getAttribute("aria-describedby") ?? "")
+      .split(" ")
+      .map((id) => document.getElementById(id)?.textContent ?? "")
+      .join(" ");
 
   it("doubts a measure that does not go with the others, and swaps two that stand in each other's place, as one step", async () => {
-    const { user, work, store } = await renderWork(<TapeStep />, { tapes: tapesOf({ bustGirth: 930, upperChestGirth: 860, underBustGirth: 790, waistGirth: 985, hipGirth: 738 }) });
+    const { user, work, store } = await renderWork(<TapeStep />, {
+      tapes: tapesOf({ bustGirth: 930, upperChestGirth: 860, underBustGirth: 790, waistGirth: 985, hipGirth: 738 }),
+    });
     await user.click(screen.getByRole("button", { name: "Swap them" }));
     expect(measuresOf(work().tapes)).toMatchObject({ waistGirth: 738, hipGirth: 985 });
     expect(screen.queryByRole("button", { name: "Swap them" })).toBeNull();
@@ -38,7 +43,9 @@ describe("the tape", () => {
 
   it("asks whether a girth was read in inches, and takes it over", async () => {
     // 31 in is 78.7 cm; 34 in would be 86.4.
-    const { user, work } = await renderWork(<TapeStep />, { tapes: tapesOf({ bustGirth: 930, upperChestGirth: 860, waistGirth: 738, hipGirth: 985, acrossBack: 138 }) });
+    const { user, work } = await renderWork(<TapeStep />, {
+      tapes: tapesOf({ bustGirth: 930, upperChestGirth: 860, waistGirth: 738, hipGirth: 985, acrossBack: 138 }),
+    });
     expect(work().unit).toBe("cm");
     const doubt = described(/^Across back width/);
     expect(doubt).toContain("Measure the across back again");
@@ -47,7 +54,10 @@ describe("the tape", () => {
   });
 
   it("asks of girths in the same wrong unit, which go together, whether they are inches", async () => {
-    const { user } = await renderWork(<TapeStep />, { unit: "cm", tapes: tapesOf({ bustGirth: 560, waistGirth: 520 }) });
+    const { user } = await renderWork(<TapeStep />, {
+      unit: "cm",
+      tapes: tapesOf({ bustGirth: 560, waistGirth: 520 }),
+    });
     expect(described(/^Bust girth/)).toContain("Are these inches (56 in is 142.2 cm)");
     await user.click(screen.getByRole("button", { name: "Take bust again" }));
     await user.type(field(/^Bust girth, reading 2/), "56{Enter}");
@@ -56,14 +66,26 @@ describe("the tape", () => {
 
   it("asks in whole inches where inches are read", async () => {
     // 72 in for 27.
-    const { user, work } = await renderWork(<TapeStep />, { unit: "in", tapes: tapesOf({ bustGirth: 863.6, upperChestGirth: 819.1, underBustGirth: 736.6, waistGirth: 1828.8, hipGirth: 939.8 }) });
+    const { user, work } = await renderWork(<TapeStep />, {
+      unit: "in",
+      tapes: tapesOf({
+        bustGirth: 863.6,
+        upperChestGirth: 819.1,
+        underBustGirth: 736.6,
+        waistGirth: 1828.8,
+        hipGirth: 939.8,
+      }),
+    });
     expect(described(/^Waist girth/)).toContain("Are two digits the other way round? That would be 27 in.");
     await user.click(screen.getByRole("button", { name: "Take 27 in" }));
     expect(measuresOf(work().tapes).waistGirth).toBe(685.8);
   });
 
   it("sets nothing right that was read another day: the tape does", async () => {
-    const swapped = { taken: "2026-03-01", readings: { bustGirth: [930], upperChestGirth: [860], underBustGirth: [790], waistGirth: [985], hipGirth: [738] } };
+    const swapped = {
+      taken: "2026-03-01",
+      readings: { bustGirth: [930], upperChestGirth: [860], underBustGirth: [790], waistGirth: [985], hipGirth: [738] },
+    };
     await renderWork(<TapeStep />, { tapes: [{ taken: "2026-10-03", readings: {} }, swapped] });
     expect(described(/^Waist girth/)).toContain("in each other’s place");
     expect(screen.queryByRole("button", { name: "Swap them" })).toBeNull();
@@ -79,9 +101,13 @@ describe("the tape", () => {
   });
 
   it("shows a guess as a guess, outside the field, until the measure is taken", async () => {
-    const { user } = await renderWork(<TapeStep />, { tapes: tapesOf({ bustGirth: 930, waistGirth: 738, hipGirth: 985 }) });
+    const { user } = await renderWork(<TapeStep />, {
+      tapes: tapesOf({ bustGirth: 930, waistGirth: 738, hipGirth: 985 }),
+    });
     expect(field(/^Bust point width/).value).toBe("");
-    expect(described(/^Bust point width/)).toMatch(/guess probably \d+(\.5)? cm \(\d+(\.5)? to \d+(\.5)?\), from the body survey/);
+    expect(described(/^Bust point width/)).toMatch(
+      /guess probably \d+(\.5)? cm \(\d+(\.5)? to \d+(\.5)?\), from the body survey/,
+    );
     await user.type(field(/^Bust point width/), "19.6{Enter}");
     expect(described(/^Bust point width/)).not.toContain("guess");
   });
@@ -103,11 +129,15 @@ describe("the tape", () => {
   });
 
   it("begins a set of today that stands on the earlier one, and lays them beside each other", async () => {
-    const { user, work } = await renderWork(<TapeStep />, { tapes: [{ taken: "2026-03-01", readings: { bustGirth: [930], waistGirth: [738] } }] });
+    const { user, work } = await renderWork(<TapeStep />, {
+      tapes: [{ taken: "2026-03-01", readings: { bustGirth: [930], waistGirth: [738] } }],
+    });
     await user.click(screen.getByRole("button", { name: "Measure anew" }));
     expect(work().tapes.map(({ readings }) => Object.keys(readings).length)).toEqual([0, 2]);
     expect(field(/^Waist girth/).value).toBe("");
-    expect(described(/^Waist girth/)).toContain("Last time 73.8 cm (1 March 2026), which counts until you take it again.");
+    expect(described(/^Waist girth/)).toContain(
+      "Last time 73.8 cm (1 March 2026), which counts until you take it again.",
+    );
     await user.type(field(/^Waist girth/), "77{Enter}");
     expect(measuresOf(work().tapes)).toMatchObject({ bustGirth: 930, waistGirth: 770 });
     expect(screen.getByRole("row", { name: /^waist 77\.0 cm 73\.8 cm \+3\.2 cm changed$/ })).toBeTruthy();

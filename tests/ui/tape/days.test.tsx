@@ -7,7 +7,13 @@ import { renderWork } from "../renderWork";
 
 const day = (): HTMLElement => screen.getByLabelText("Measured on");
 const button = (name: string): HTMLElement => screen.getByRole("button", { name });
-const sets = { tapes: [{ taken: "2026-10-03", readings: { waistGirth: [770], hipGirth: [985] } }, { taken: "2026-03-01", readings: { waistGirth: [738], hipGirth: [980] } }, { readings: { neckBaseGirth: [370] } }] };
+const sets = {
+  tapes: [
+    { taken: "2026-10-03", readings: { waistGirth: [770], hipGirth: [985] } },
+    { taken: "2026-03-01", readings: { waistGirth: [738], hipGirth: [980] } },
+    { readings: { neckBaseGirth: [370] } },
+  ],
+};
 
 beforeEach(() => {
   vi.setSystemTime(new Date(2026, 9, 5, 12));
@@ -75,8 +81,13 @@ describe("sets", () => {
     const { user } = await renderWork(<TapeDays />, sets);
     await user.click(screen.getByText("Compare with an earlier set"));
     // One reading each, spread 10: changed above 1.645 √200 = 23.3 mm.
-    const rows = within(screen.getByRole("table")).getAllByRole("row").map((row) => row.textContent);
-    expect(rows.slice(1)).toEqual(["waist77.0 cm73.8 cm+3.2 cm changed", "hip98.5 cm98.0 cm+0.5 cm within what a tape does"]);
+    const rows = within(screen.getByRole("table"))
+      .getAllByRole("row")
+      .map((row) => row.textContent);
+    expect(rows.slice(1)).toEqual([
+      "waist77.0 cm73.8 cm+3.2 cm changed",
+      "hip98.5 cm98.0 cm+0.5 cm within what a tape does",
+    ]);
     await user.selectOptions(screen.getByLabelText("Measures of"), "a day not said");
     expect(screen.getByText("No measure was taken both times.")).toBeTruthy();
   });

@@ -9,8 +9,13 @@ import { renderWork } from "../renderWork";
 const field = (name: RegExp | string): HTMLInputElement => screen.getByRole("textbox", { name });
 const button = (name: string): HTMLElement => screen.getByRole("button", { name });
 const described = (input: HTMLElement): string =>
-  (input.getAttribute("aria-describedby") ?? "").split(" ").map((id) => document.getElementById(id)?.textContent ?? "").join(" ");
-const two = { tapes: [{ taken: "2026-03-01", readings: { bustGirth: [930, 938], waistGirth: [738], hipGirth: [985] } }] };
+  (input.getAttribute("aria-describedby") ?? "")
+    .split(" ")
+    .map((id) => document.getElementById(id)?.textContent ?? "")
+    .join(" ");
+const two = {
+  tapes: [{ taken: "2026-03-01", readings: { bustGirth: [930, 938], waistGirth: [738], hipGirth: [985] } }],
+};
 
 describe("taking it again", () => {
   it("opens one field more, takes whoever works by keys there, and no further one before it is asked for", async () => {
@@ -78,7 +83,9 @@ describe("a doubt about several readings", () => {
   });
 
   it("swaps all readings of two measures in each other's place", async () => {
-    const { user, work, store } = await renderWork(<TapeStep />, { tapes: [{ readings: { ...wild, waistGirth: [985], hipGirth: [738] } }] });
+    const { user, work, store } = await renderWork(<TapeStep />, {
+      tapes: [{ readings: { ...wild, waistGirth: [985], hipGirth: [738] } }],
+    });
     expect(screen.getByText(/To take again: .*waist/)).toBeTruthy();
     // Asked beside one of the two, the other sends there.
     expect(screen.getAllByRole("button", { name: "Swap them" })).toHaveLength(1);
@@ -116,7 +123,11 @@ describe("the day of the first reading", () => {
 
   it.each([
     ["a demonstration", { invented: true, tapes: [{ readings: {} }] }, undefined],
-    ["a set that has readings of a day not said", { invented: false, tapes: [{ readings: { waistGirth: [738] } }] }, undefined],
+    [
+      "a set that has readings of a day not said",
+      { invented: false, tapes: [{ readings: { waistGirth: [738] } }] },
+      undefined,
+    ],
     ["a set whose day was said", { invented: false, tapes: [{ taken: "2026-09-30", readings: {} }] }, "2026-09-30"],
   ])("is left alone in %s", async (_, change, taken) => {
     const { user, work } = await renderWork(<TapeStep />, change);

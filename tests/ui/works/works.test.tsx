@@ -66,12 +66,17 @@ describe("the works menu", () => {
   it("opens a file, and says of a foreign one that nothing was changed", async () => {
     const { user, work } = await renderWork(<App />, {}, library);
     await user.click(button("Works"));
-    const file = new File([writeWorkFile({ ...sampleWork, name: "From a file" })], "mine.json", { type: "application/json" });
+    const file = new File([writeWorkFile({ ...sampleWork, name: "From a file" })], "mine.json", {
+      type: "application/json",
+    });
     await user.upload(screen.getByLabelText("Work file"), file);
     await waitFor(() => expect(work().name).toBe("From a file"));
 
     await user.click(button("Works"));
-    await user.upload(screen.getByLabelText("Work file"), new File(["[1, 2]"], "other.json", { type: "application/json" }));
+    await user.upload(
+      screen.getByLabelText("Work file"),
+      new File(["[1, 2]"], "other.json", { type: "application/json" }),
+    );
     expect(await screen.findByText(/^other\.json: /)).toBeTruthy();
     expect(work().name).toBe("From a file");
   });

@@ -22,7 +22,10 @@ const SAME_GIRTH = 0.01;
 /** The bust line as it is measured, without darts; mm. null where a piece has none over the bust point. */
 function lengthOf(piece: Piece): Mm | null {
   const line = piece.levelLines.find(({ level }) => level === "bust");
-  const isOver = line !== undefined && "points" in line.along && CHAIN.every((name, i) => "points" in line.along && line.along.points[i] === name);
+  const isOver =
+    line !== undefined &&
+    "points" in line.along &&
+    CHAIN.every((name, i) => "points" in line.along && line.along.points[i] === name);
   if (!isOver || CHAIN.some((name) => piece.points[name] === undefined)) return null;
   let sum = 0;
   for (const [i, to] of CHAIN.entries()) {

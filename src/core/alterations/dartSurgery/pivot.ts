@@ -14,7 +14,18 @@ import type { SlipFailure } from "../../plan/plan";
 import type { DartPivotAlteration } from "../../plan/work";
 import { fail, must, ok, type Result } from "../../result";
 import { cutAndMove, type SurgeryTrace } from "../../surgery/cutAndMove";
-import { carriedBy, closingTurn, drawnTo, endedShortOf, joinedUp, mouthOf, openingAt, partedFor, pointServed, stopShortOf } from "../../surgery/openDart";
+import {
+  carriedBy,
+  closingTurn,
+  drawnTo,
+  endedShortOf,
+  joinedUp,
+  mouthOf,
+  openingAt,
+  partedFor,
+  pointServed,
+  stopShortOf,
+} from "../../surgery/openDart";
 import { NARROWEST_DART, SHARES_WHOLE, SOLVER_ACCURACY } from "../../tolerance";
 import { radians, type Mm, type Radians } from "../../units";
 import type { FitApplied } from "../fit/definition";
@@ -26,10 +37,16 @@ import { hasHome, placeOfDart, seamOfHome, sewnLengthTo } from "./places";
 const FROM_BACK: readonly DartHome[] = ["shoulder", "neck", "side"];
 
 /** A dart that is not to be moved so, or a seam that is not there. */
-function refusal(piece: Piece, { aimsAt, name }: Dart, { dart: ref, to, share }: DartPivotAlteration): SlipFailure | null {
+function refusal(
+  piece: Piece,
+  { aimsAt, name }: Dart,
+  { dart: ref, to, share }: DartPivotAlteration,
+): SlipFailure | null {
   if (!hasHome(piece, to)) return { code: "slip/not-on-this-style" };
-  if (aimsAt === null && (piece.name !== "back" || !FROM_BACK.includes(to))) return { code: "slip/not-this-dart", dart: ref };
-  if (homeOf(name) === to && dartAt(piece, to, aimsAt, name) === undefined) return { code: "slip/not-this-dart", dart: ref };
+  if (aimsAt === null && (piece.name !== "back" || !FROM_BACK.includes(to)))
+    return { code: "slip/not-this-dart", dart: ref };
+  if (homeOf(name) === to && dartAt(piece, to, aimsAt, name) === undefined)
+    return { code: "slip/not-this-dart", dart: ref };
   return share > 0 ? null : { code: "slip/dart-vanishes", smallest: NARROWEST_DART, would: 0 };
 }
 
@@ -55,7 +72,8 @@ export function pivotToSeam(pieces: PieceSet, alteration: DartPivotAlteration): 
   const taker = dartAt(piece, to, dart.aimsAt, dart.name);
   const opens = taker ?? freeNames(piece, to)[0];
   if (opens === undefined) return fail({ code: "slip/too-many-darts" });
-  const drawn = taker === undefined ? drawnTo(piece, dart.name, point) : drawnTo(drawnTo(piece, dart.name, point), taker, point);
+  const drawn =
+    taker === undefined ? drawnTo(piece, dart.name, point) : drawnTo(drawnTo(piece, dart.name, point), taker, point);
   const angle = openingAt(drawn, dart.name, point);
   const turn = radians(angle * share);
   const ready = taker === undefined ? withNewDart(drawn, dart, opens, { to, point, turn }) : drawn;
@@ -107,8 +125,19 @@ function withNewDart(piece: Piece, { name: old, aimsAt }: Dart, name: DartName, 
   const below = radians(Math.PI / 2 + (onward ? turn : -turn) / 2);
   const place = placeOfDart(piece, to, point, below);
   const parted = partedFor(piece, place, name);
-  const dart: Dart = { name, seam: seamOfHome(to), inner: `${name}Inner`, outer: `${name}Outer`, apex: `${name}Apex`, aimsAt };
-  return { ...parted, points: { ...parted.points, [dart.apex]: { at: point, level: "bust" } }, darts: [...parted.darts, dart] };
+  const dart: Dart = {
+    name,
+    seam: seamOfHome(to),
+    inner: `${name}Inner`,
+    outer: `${name}Outer`,
+    apex: `${name}Apex`,
+    aimsAt,
+  };
+  return {
+    ...parted,
+    points: { ...parted.points, [dart.apex]: { at: point, level: "bust" } },
+    darts: [...parted.darts, dart],
+  };
 }
 
 /** Whether a home lies onward from a dart, going round from where the ring begins: that corner never turns. */
@@ -120,7 +149,13 @@ function isOnward(piece: Piece, from: DartName, to: DartHome): boolean {
 }
 
 /** The part between two darts turned about the point, so that one closes and the other opens by an angle. */
-export function turnedBetween(piece: Piece, closing: DartName, opening: DartName, point: PiecePoint, angle: Radians): { piece: Piece; trace: SurgeryTrace } {
+export function turnedBetween(
+  piece: Piece,
+  closing: DartName,
+  opening: DartName,
+  point: PiecePoint,
+  angle: Radians,
+): { piece: Piece; trace: SurgeryTrace } {
   const [closes, opens] = [mouthOf(piece, closing), mouthOf(piece, opening)];
   const indexOf = (name: DartName): number => piece.edges.findIndex((edge) => edge.mouthOf === name);
   const onward = indexOf(opening) > indexOf(closing);
@@ -144,12 +179,20 @@ function tooNarrow(
   piece: Piece,
   old: DartName,
   opens: DartName,
-  { point, turn, left, isNew }: { readonly point: PiecePoint; readonly turn: Radians; readonly left: number; readonly isNew: boolean },
+  {
+    point,
+    turn,
+    left,
+    isNew,
+  }: { readonly point: PiecePoint; readonly turn: Radians; readonly left: number; readonly isNew: boolean },
 ): SlipFailure | null {
-  const width = (name: DartName, angle: number): Mm => 2 * distance(point, pointOf(piece, mouthOf(piece, name).first)) * Math.sin(angle / 2);
+  const width = (name: DartName, angle: number): Mm =>
+    2 * distance(point, pointOf(piece, mouthOf(piece, name).first)) * Math.sin(angle / 2);
   const widths = [...(left === 0 ? [] : [width(old, left)]), ...(isNew ? [width(opens, turn)] : [])];
   const would = Math.min(...widths, Infinity);
-  return would < NARROWEST_DART ? { code: "slip/dart-vanishes", smallest: NARROWEST_DART, would: Math.max(0, would) } : null;
+  return would < NARROWEST_DART
+    ? { code: "slip/dart-vanishes", smallest: NARROWEST_DART, would: Math.max(0, would) }
+    : null;
 }
 
 type Stops = Readonly<Partial<Record<DartName, Mm>>>;
@@ -158,9 +201,19 @@ type Stops = Readonly<Partial<Record<DartName, Mm>>>;
 const SHORT_OF_OTHER: Mm = 20;
 
 /** Darts keep their own stops; a new one gets the usual one, or that of the old dart where both are ended alike. */
-function stopsAfter(piece: Piece, old: Dart, taker: DartName | undefined, opens: DartName, { point, isWhole }: { readonly point: PiecePoint; readonly isWhole: boolean }): Stops {
+function stopsAfter(
+  piece: Piece,
+  old: Dart,
+  taker: DartName | undefined,
+  opens: DartName,
+  { point, isWhole }: { readonly point: PiecePoint; readonly isWhole: boolean },
+): Stops {
   const own = old.aimsAt === null ? 0 : stopShortOf(piece, old.name, point);
-  if (taker === undefined) return { [old.name]: own, [opens]: old.aimsAt !== null ? newStop(old.name, opens, own) : isWhole ? 0 : SHORT_OF_OTHER };
+  if (taker === undefined)
+    return {
+      [old.name]: own,
+      [opens]: old.aimsAt !== null ? newStop(old.name, opens, own) : isWhole ? 0 : SHORT_OF_OTHER,
+    };
   const taking = stopShortOf(piece, taker, point);
   // Darts that were split had to end further off than the one that they become again.
   const isRejoined = homeOf(taker) === homeOf(old.name);
@@ -177,5 +230,8 @@ function newStop(old: DartName, name: DartName, own: Mm): Mm {
 function endedAgain(turned: Piece, before: Piece, names: readonly DartName[], stops: Stops, point: PiecePoint): Piece {
   return turned.darts
     .filter(({ name }) => names.includes(name))
-    .reduce((piece, { name, seam }) => endedShortOf(piece, name, point, must(stops[name], name), seamLength(before, seam)), turned);
+    .reduce(
+      (piece, { name, seam }) => endedShortOf(piece, name, point, must(stops[name], name), seamLength(before, seam)),
+      turned,
+    );
 }

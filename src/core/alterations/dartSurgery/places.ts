@@ -1,5 +1,12 @@
 /** Where a new dart is opened on each seam. */
-import { edgeCrossingsAtY, edgeIntersections, edgeLength, edgeLengthBetween, edgeParameterAtLength, lineEdge } from "../../geometry/edgeCurve";
+import {
+  edgeCrossingsAtY,
+  edgeIntersections,
+  edgeLength,
+  edgeLengthBetween,
+  edgeParameterAtLength,
+  lineEdge,
+} from "../../geometry/edgeCurve";
 import { polar, type PiecePoint } from "../../geometry/point";
 import { seamLength } from "../../girth/seamLength";
 import type { DartHome, Piece, PointName, SeamName } from "../../pattern/piece";
@@ -73,7 +80,8 @@ const sewnEdges = (piece: Piece, seam: SeamName): number[] =>
 
 const lengthOf = (piece: Piece, index: number): Mm => edgeLength(curveOf(piece, must(piece.edges[index], "edge")));
 
-const atShare = (piece: Piece, seam: SeamName, share: number): Place => atLength(piece, seam, share * seamLength(piece, seam));
+const atShare = (piece: Piece, seam: SeamName, share: number): Place =>
+  atLength(piece, seam, share * seamLength(piece, seam));
 
 /** Sewn length from where the seam starts, going round, to a corner of it; 0 where it has none of that name. */
 export function sewnLengthTo(piece: Piece, seam: SeamName, corner: PointName): Mm {

@@ -18,7 +18,8 @@ import { withPiece, type PieceSet } from "../pieceSet";
  */
 export function joinIntoSeam(pieces: PieceSet, { dart: ref }: DartSeamAlteration): Result<FitApplied, SlipFailure> {
   const { front, ...others } = pieces;
-  if (ref.piece !== "front" || front === undefined || !aimsAtBust(front, "waistDart")) return fail({ code: "slip/not-on-this-style" });
+  if (ref.piece !== "front" || front === undefined || !aimsAtBust(front, "waistDart"))
+    return fail({ code: "slip/not-on-this-style" });
   const isUpper = homeOf(ref.dart) === "shoulder" || homeOf(ref.dart) === "armhole";
   if (!isUpper || !aimsAtBust(front, ref.dart)) return fail({ code: "slip/not-this-dart", dart: ref });
   const point = pointServed(front, dartOf(front, ref.dart));
@@ -33,12 +34,15 @@ export function joinIntoSeam(pieces: PieceSet, { dart: ref }: DartSeamAlteration
   });
 }
 
-const aimsAtBust = (front: Piece, name: DartName): boolean => front.darts.some((dart) => dart.name === name && dart.aimsAt === "bustPoint");
+const aimsAtBust = (front: Piece, name: DartName): boolean =>
+  front.darts.some((dart) => dart.name === name && dart.aimsAt === "bustPoint");
 
 /** The bust point itself goes with the centre front; on the side front it is the bust corner of the seam. */
 const aimingAtSeam = (sideFront: Piece): Piece => ({
   ...sideFront,
-  darts: sideFront.darts.map((dart): Dart => (dart.aimsAt === "bustPoint" ? { ...dart, aimsAt: "princessBust" } : dart)),
+  darts: sideFront.darts.map((dart): Dart =>
+    dart.aimsAt === "bustPoint" ? { ...dart, aimsAt: "princessBust" } : dart,
+  ),
 });
 
 function cutTrace(front: Piece, upper: DartName): SurgeryTrace {

@@ -10,7 +10,17 @@ import type { SlipFailure } from "../../plan/plan";
 import type { DartSplitAlteration } from "../../plan/work";
 import { fail, must, ok, type Result } from "../../result";
 import type { SurgeryTrace } from "../../surgery/cutAndMove";
-import { drawnTo, endedShortOf, joinedUp, mouthOf, openingAt, partedFor, pointServed, renamedDart, stopShortOf } from "../../surgery/openDart";
+import {
+  drawnTo,
+  endedShortOf,
+  joinedUp,
+  mouthOf,
+  openingAt,
+  partedFor,
+  pointServed,
+  renamedDart,
+  stopShortOf,
+} from "../../surgery/openDart";
 import { NARROWEST_DART } from "../../tolerance";
 import { radians, type Mm } from "../../units";
 import type { FitApplied } from "../fit/definition";
@@ -45,7 +55,13 @@ export function splitDart(pieces: PieceSet, { dart: ref, into }: DartSplitAltera
   const stop = stopShortOf(piece, dart.name, point) + SHORTER * (into - 1);
   const length = seamLength(piece, dart.seam);
   const done = names.reduce((so, name) => endedShortOf(so, name, point, stop, length), fan.piece);
-  const values = { strip, aside: (strip * (into - 1)) / 2, stop, each: widthOf(done, dart.name), whole: widthOf(piece, dart.name) };
+  const values = {
+    strip,
+    aside: (strip * (into - 1)) / 2,
+    stop,
+    each: widthOf(done, dart.name),
+    whole: widthOf(piece, dart.name),
+  };
   return ok({ pieces: withPiece(pieces, done), traces: fan.traces, values });
 }
 
@@ -67,8 +83,16 @@ interface Fan {
 }
 
 /** The outer darts opened to both sides of the old one, which keeps the middle share of three, or closes for two. */
-function fannedOut(drawn: Piece, dart: Dart, names: readonly DartName[], { point, each, strip }: Fan): { readonly piece: Piece; readonly traces: readonly SurgeryTrace[] } {
-  const middle = must(DART_NAMES.find((name) => drawn.points[`${name}Apex`] === undefined && !names.includes(name)), "a free dart name");
+function fannedOut(
+  drawn: Piece,
+  dart: Dart,
+  names: readonly DartName[],
+  { point, each, strip }: Fan,
+): { readonly piece: Piece; readonly traces: readonly SurgeryTrace[] } {
+  const middle = must(
+    DART_NAMES.find((name) => drawn.points[`${name}Apex`] === undefined && !names.includes(name)),
+    "a free dart name",
+  );
   const into = names.length;
   const aside = (strip * (into - 1)) / 2;
   // Numbered from the inner end of the mouth, which may be met first or last going round.
@@ -79,12 +103,21 @@ function fannedOut(drawn: Piece, dart: Dart, names: readonly DartName[], { point
   for (const [i, name] of outermost.entries()) {
     const at = sewnLengthTo(piece, dart.seam, mouthOf(piece, middle).first);
     const place = atLength(piece, dart.seam, at + ((i === 0) === isInnerFirst ? -aside : aside));
-    const turned = turnedBetween(withShutDart(partedFor(piece, place, name), dart, name, point), middle, name, point, radians(each));
+    const turned = turnedBetween(
+      withShutDart(partedFor(piece, place, name), dart, name, point),
+      middle,
+      name,
+      point,
+      radians(each),
+    );
     piece = turned.piece;
     traces.push(turned.trace);
   }
   const kept = names[1];
-  return { traces, piece: into === 3 && kept !== undefined ? renamedDart(piece, middle, kept) : joinedUp(piece, middle) };
+  return {
+    traces,
+    piece: into === 3 && kept !== undefined ? renamedDart(piece, middle, kept) : joinedUp(piece, middle),
+  };
 }
 
 /** The record of a new dart like an old one, at a mouth that stands shut as yet. */

@@ -23,8 +23,14 @@ export const armholeDepth: FitDefinition = {
     seen: "The armhole cuts in under the arm, or gapes low and shows what is worn below.",
     amount: "Lower the underarm by",
     hint: "less than 0 raises it",
-    more: { title: "Lower the underarm by {amount}", steps: steps("Mark {amount} down the side seam from the underarm.") },
-    less: { title: "Raise the underarm by {amount}", steps: steps("Stick paper to the armhole. Carry the side seam on upwards by {amount} and mark its end.") },
+    more: {
+      title: "Lower the underarm by {amount}",
+      steps: steps("Mark {amount} down the side seam from the underarm."),
+    },
+    less: {
+      title: "Raise the underarm by {amount}",
+      steps: steps("Stick paper to the armhole. Carry the side seam on upwards by {amount} and mark its end."),
+    },
   },
   range: { least: -25, most: 30 },
   applies: (pieces) => underarmPieces(pieces).length === 2,

@@ -34,5 +34,6 @@ export const armholeGape: FitDefinition = {
   },
   range: { least: 0, most: 30 },
   applies: (pieces) => (gapePiece(pieces, "armhole") ?? gapeCup(pieces)) !== undefined,
-  apply: (pieces, amount, context) => closeGape(pieces, gapePiece(pieces, "armhole") ?? gapeCup(pieces), "armhole", amount, context),
+  apply: (pieces, amount, context) =>
+    closeGape(pieces, gapePiece(pieces, "armhole") ?? gapeCup(pieces), "armhole", amount, context),
 };

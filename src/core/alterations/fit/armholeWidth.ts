@@ -30,9 +30,18 @@ export function slideArmhole(piece: Piece, amount: Mm): Operated {
   const outOf: OutlinePlace = { index: edgeTo(piece, "underarm"), t: ON_LOWER_ARMHOLE };
   const [from, to] = [pointAt(piece, into), pointAt(piece, outOf)];
   const inside = from.x - INSIDE;
-  const corners: PiecePoint[] = hasShoulder ? [piecePoint(from.x, to.y)] : [piecePoint(inside, to.y), piecePoint(inside, from.y)];
-  const done = moveBeyondCut(piece, { into, outOf, corners, motion: shiftMotion(piecePoint(0, 0), piecePoint(amount, 0)) });
-  return hasShoulder ? { ...done, piece: moveMouthEnd(done.piece, "shoulderTip", pointOf(piece, "shoulderTip")) } : done;
+  const corners: PiecePoint[] = hasShoulder
+    ? [piecePoint(from.x, to.y)]
+    : [piecePoint(inside, to.y), piecePoint(inside, from.y)];
+  const done = moveBeyondCut(piece, {
+    into,
+    outOf,
+    corners,
+    motion: shiftMotion(piecePoint(0, 0), piecePoint(amount, 0)),
+  });
+  return hasShoulder
+    ? { ...done, piece: moveMouthEnd(done.piece, "shoulderTip", pointOf(piece, "shoulderTip")) }
+    : done;
 }
 
 /** What to do on the tissue: half of the whole change on a half piece. */

@@ -22,7 +22,9 @@ function backOf({ back }: PieceSet): Piece | null {
 function mostOf(back: Piece): Mm {
   const height = distance(pointOf(back, "centreNeck"), pointOf(back, "centreBust"));
   const neck = edgeLength(curveOf(back, must(back.edges[edgeFrom(back, "centreNeck")], "neck")));
-  return 2 * Math.min(height * Math.sin(radiansFromDegrees(SMOOTH_CORNER_DEGREES)), neck / 2 - SHORTEST_EDGE - SAME_POINT);
+  return (
+    2 * Math.min(height * Math.sin(radiansFromDegrees(SMOOTH_CORNER_DEGREES)), neck / 2 - SHORTEST_EDGE - SAME_POINT)
+  );
 }
 
 /** Half of the wedge off one half: the centre now leans, and the neck starts square to it again. */
@@ -73,6 +75,11 @@ export const backNeckGape: FitDefinition = {
     const most = mostOf(back);
     if (amount > most) return fail({ code: "slip/too-much", most });
     const steps = { back: back.centreOnFold ? STEPS.back : STEPS.back.filter((step) => step !== SEAM) };
-    return ok({ pieces: withPiece(pieces, takenIn(back, amount / 2)), traces: [], values: { half: amount / 2 }, steps });
+    return ok({
+      pieces: withPiece(pieces, takenIn(back, amount / 2)),
+      traces: [],
+      values: { half: amount / 2 },
+      steps,
+    });
   },
 };

@@ -4,10 +4,16 @@ import { bandLine } from "./bandLine";
 import type { FitDefinition } from "./definition";
 
 const LINE = "Draw a line along the middle of the band, from half-way down the centre to half-way down the side seam.";
-const REDRAW = "Draw the centre straight and the side seam smooth through the change. The seams to the upper part and at the waist stay as they are.";
+const REDRAW =
+  "Draw the centre straight and the side seam smooth through the change. The seams to the upper part and at the waist stay as they are.";
 const WALK = "Walk the side seams of both bands against each other.";
 
-const DEEPER = [LINE, "Cut along it. Slide the lower part straight down until the gap is {amount} all the way, and stick paper behind it.", REDRAW, WALK];
+const DEEPER = [
+  LINE,
+  "Cut along it. Slide the lower part straight down until the gap is {amount} all the way, and stick paper behind it.",
+  REDRAW,
+  WALK,
+];
 const SHALLOWER = [LINE, "Fold {amount} out along it, by the same all the way.", REDRAW, WALK];
 
 export const bandDepth: FitDefinition = {

@@ -10,7 +10,9 @@ import type { PieceSet } from "../pieceSet";
 /** Both bands, each from the middle of its centre to the middle of its side seam; empty where a garment has none. */
 export function bandLine({ frontBand, backBand }: PieceSet): Line {
   if (frontBand === undefined || backBand === undefined) return [];
-  return [frontBand, backBand].map((band) => [band.name, { down: middleOf(band, "side"), up: middleOf(band, "centre") }] as const);
+  return [frontBand, backBand].map(
+    (band) => [band.name, { down: middleOf(band, "side"), up: middleOf(band, "centre") }] as const,
+  );
 }
 
 function middleOf(band: Piece, seam: SeamName): OutlinePlace {

@@ -3,7 +3,16 @@
  * seam goes bodily, with its mouth; the end of any other moves, its mouth stays. A princess seam takes its bend along.
  */
 import { edgeLength, edgeTangentAt } from "../../geometry/edgeCurve";
-import { between, directionOf, distance, midpoint, piecePoint, polar, shift, type PiecePoint } from "../../geometry/point";
+import {
+  between,
+  directionOf,
+  distance,
+  midpoint,
+  piecePoint,
+  polar,
+  shift,
+  type PiecePoint,
+} from "../../geometry/point";
 import { lineDistance } from "../../geometry/segment";
 import { levelWidth } from "../../girth/levelWidth";
 import { seamLength } from "../../girth/seamLength";
@@ -58,7 +67,10 @@ function moveCorners(piece: Piece, names: readonly PointName[], by: Mm, across: 
 function moveDart(piece: Piece, dart: Dart, by: Mm): Piece {
   const { apex, inner, outer, seam } = dart;
   const ended = moveCorners(piece, [apex], by);
-  const moved = seam === "side" ? easeSeamAbove(moveCorners(ended, [inner, outer], by, by * squareSlope(piece, dart)), piece, inner) : ended;
+  const moved =
+    seam === "side"
+      ? easeSeamAbove(moveCorners(ended, [inner, outer], by, by * squareSlope(piece, dart)), piece, inner)
+      : ended;
   return trueDartAgain(moved, piece, dart, seamLength(piece, seam));
 }
 
@@ -72,7 +84,12 @@ function easeSeamAbove(moved: Piece, before: Piece, inner: PointName): Piece {
   const upperIndex = edgeTo(before, last.from);
   const upper = must(before.edges[upperIndex], "edge");
   if (upper.seam !== "side" || upper.mouthOf !== null) return moved;
-  const [top, middle, end, endNow] = [pointOf(before, upper.from), pointOf(before, last.from), pointOf(before, inner), pointOf(moved, inner)];
+  const [top, middle, end, endNow] = [
+    pointOf(before, upper.from),
+    pointOf(before, last.from),
+    pointOf(before, inner),
+    pointOf(moved, inner),
+  ];
   const off = acrossLine(end, polar(end, edgeTangentAt(curveOf(before, last), 1), 1), endNow);
   const [above, below] = [edgeLength(curveOf(before, upper)), edgeLength(curveOf(before, last))];
   const share = above / (above + below);
@@ -80,7 +97,10 @@ function easeSeamAbove(moved: Piece, before: Piece, inner: PointName): Piece {
   const steeper = (6 * share * (1 - share)) / (above + below);
   const middleNow = shift(middle, off.x * bend, off.y * bend);
   const through = edgeTangentAt(curveOf(before, last), 0);
-  const onward = directionOf(middle, shift(middle, Math.cos(through) + off.x * steeper, Math.sin(through) + off.y * steeper));
+  const onward = directionOf(
+    middle,
+    shift(middle, Math.cos(through) + off.x * steeper, Math.sin(through) + off.y * steeper),
+  );
   const c1 = upper.curve?.c1 ?? between(top, middle, 1 / 3);
   const edges = moved.edges
     .with(upperIndex, { ...upper, curve: { c1, c2: polar(middleNow, onward, -above / 3) } })
@@ -109,7 +129,8 @@ function squareSlope(piece: Piece, { apex, inner, outer }: Dart): number {
 
 /** The most that the darts of a piece can go down (positive) or up: seams must be left beside mouths, and darts long enough. */
 function roomOf(piece: Piece, amount: Mm): Mm {
-  const left = (index: number): Mm => Math.max(0, edgeLength(curveOf(piece, must(piece.edges[index], "edge"))) - LEFT_OF_SEAM);
+  const left = (index: number): Mm =>
+    Math.max(0, edgeLength(curveOf(piece, must(piece.edges[index], "edge"))) - LEFT_OF_SEAM);
   const rooms = piece.darts.filter(aimsAtBust).map((dart) => {
     if (dart.seam === "side") return amount > 0 ? left(edgeFrom(piece, dart.outer)) : left(edgeTo(piece, dart.inner));
     const mouth = (pointOf(piece, dart.inner).y + pointOf(piece, dart.outer).y) / 2 - pointOf(piece, dart.apex).y;
@@ -126,7 +147,11 @@ function moveDarts(piece: Piece, amount: Mm): Piece {
 }
 
 function movePrincess(pieces: PieceSet, amount: Mm): PieceSet {
-  const centreFront = moveCorners(must(pieces.centreFront, "centreFront"), ["princessBust", "bustPoint", "centreBust"], amount);
+  const centreFront = moveCorners(
+    must(pieces.centreFront, "centreFront"),
+    ["princessBust", "bustPoint", "centreBust"],
+    amount,
+  );
   const sideFront = moveCorners(must(pieces.sideFront, "sideFront"), ["princessBust"], amount);
   const drawn = drawPrincess({ centreFront, sideFront });
   return withPiece(withPiece(pieces, drawn.centreFront), drawn.sideFront);
@@ -134,7 +159,11 @@ function movePrincess(pieces: PieceSet, amount: Mm): PieceSet {
 
 /** What the whole girth at the bust line changes by: its side end, or the bend of the princess seam, has moved a little. */
 const bustGain = (before: PieceSet, after: PieceSet): Mm =>
-  piecesOf(after).reduce((sum, piece) => sum + 2 * ((levelWidth(piece, "bust") ?? 0) - (levelWidth(pieceIn(before, piece.name), "bust") ?? 0)), 0);
+  piecesOf(after).reduce(
+    (sum, piece) =>
+      sum + 2 * ((levelWidth(piece, "bust") ?? 0) - (levelWidth(pieceIn(before, piece.name), "bust") ?? 0)),
+    0,
+  );
 
 /** A change round the bust is told from here on. */
 const GIRTH_WORTH_TELLING: Mm = 1;
@@ -142,19 +171,29 @@ const GIRTH_WORTH_TELLING: Mm = 1;
 type Way = "down" | "up";
 
 const MARK = "Mark your own bust point.";
-const DART_NAMES: Readonly<Partial<Record<SeamName, string>>> = { waist: "waist dart", shoulder: "shoulder dart", armhole: "armhole dart", neck: "neck dart", centre: "centre dart" };
+const DART_NAMES: Readonly<Partial<Record<SeamName, string>>> = {
+  waist: "waist dart",
+  shoulder: "shoulder dart",
+  armhole: "armhole dart",
+  neck: "neck dart",
+  centre: "centre dart",
+};
 const LEGS = "Draw its legs again to the old ends of its mouth and make them equal.";
 const WINDOW = "Draw a window round the side dart, its mouth and its end.";
-const slideTold = (way: Way): string => `Cut the window out and slide it ${way} by {amount}, square to the dart's middle line; stick paper behind it.`;
+const slideTold = (way: Way): string =>
+  `Cut the window out and slide it ${way} by {amount}, square to the dart's middle line; stick paper behind it.`;
 const TRUE_SIDE =
   "Fold the side dart shut and draw the side seam in one smooth curve from the underarm over it to the waist; walk it against the back's and take what is missing or over out of the dart's mouth, half on each leg.";
 const bendTold = (way: Way): readonly string[] => [
   `Mark the bust point on the princess seam and a new mark {amount} further ${way}.`,
   "Draw the seam in one smooth curve with its fullest place at the new mark; its ends stay.",
 ];
-const WALK_SIDE = "Walk both stretches of the seam, above and below the mark: what differs is taken up on the centre front, not here.";
-const LOSES = "The garment loses {girth} round the bust: measure it there, and let it out at the side seams if you cannot spare that.";
-const GAINS = "The garment gains {girth} round the bust: measure it there, and take it in at the side seams if that is too loose.";
+const WALK_SIDE =
+  "Walk both stretches of the seam, above and below the mark: what differs is taken up on the centre front, not here.";
+const LOSES =
+  "The garment loses {girth} round the bust: measure it there, and let it out at the side seams if you cannot spare that.";
+const GAINS =
+  "The garment gains {girth} round the bust: measure it there, and take it in at the side seams if that is too loose.";
 
 const endTold = (dart: Dart, way: Way): readonly string[] => [
   `Move the end of the ${DART_NAMES[dart.seam] ?? "dart"} straight ${way} by {amount}.`,
@@ -196,7 +235,9 @@ export const bustPointLevel: FitDefinition = {
     less: { title: "Raise the bust shaping by {amount}", steps: steps("up") },
   },
   range: { least: -30, most: 30 },
-  applies: (pieces) => dartPiece(pieces) !== undefined || (pieces.centreFront?.points.princessBust !== undefined && pieces.sideFront !== undefined),
+  applies: (pieces) =>
+    dartPiece(pieces) !== undefined ||
+    (pieces.centreFront?.points.princessBust !== undefined && pieces.sideFront !== undefined),
   apply: (pieces, amount) => {
     const piece = dartPiece(pieces);
     const room = piece === undefined ? Infinity : roomOf(piece, amount);

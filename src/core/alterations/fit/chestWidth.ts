@@ -29,7 +29,9 @@ export const chestWidth: FitDefinition = {
     const before = must(armholeFront(pieces), "front");
     const { piece, trace } = slideArmhole(before, amount / 2);
     const isWider = amount > 0;
-    const steps = { [before.name]: before.points.shoulderTip === undefined ? sideFrontSteps(isWider) : widthSteps("chest", isWider) };
+    const steps = {
+      [before.name]: before.points.shoulderTip === undefined ? sideFrontSteps(isWider) : widthSteps("chest", isWider),
+    };
     return ok({ pieces: withPiece(pieces, piece), traces: [trace], values: { half: Math.abs(amount) / 2 }, steps });
   },
 };

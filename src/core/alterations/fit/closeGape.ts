@@ -22,10 +22,17 @@ export function gapePiece(pieces: PieceSet, seam: "neck" | "armhole"): Piece | u
 }
 
 /** The cup where a gape can be closed on it at its armhole. */
-export const gapeCup = ({ cup }: PieceSet): Piece | undefined => (cup !== undefined && takesWedge(cup, "armhole") ? cup : undefined);
+export const gapeCup = ({ cup }: PieceSet): Piece | undefined =>
+  cup !== undefined && takesWedge(cup, "armhole") ? cup : undefined;
 
 /** Closes the gape on a piece. `wider`: what the dart's mouth, or the princess seam's upper end, opens by. */
-export function closeGape(pieces: PieceSet, piece: Piece | undefined, seam: SeamName, amount: Mm, { bustPoint }: FitContext): Result<FitApplied, SlipFailure> {
+export function closeGape(
+  pieces: PieceSet,
+  piece: Piece | undefined,
+  seam: SeamName,
+  amount: Mm,
+  { bustPoint }: FitContext,
+): Result<FitApplied, SlipFailure> {
   if (piece === undefined) return fail({ code: "slip/not-on-this-style" });
   if (piece.points.princessBust !== undefined) {
     const done = closeWedgeIntoPrincess(piece, seam, amount);
@@ -44,7 +51,11 @@ export function closeGape(pieces: PieceSet, piece: Piece | undefined, seam: Seam
 
 /** A dart that is as wide as can be sewn smooth takes no more: then the most is 0. */
 const refused = (failure: WedgeFailure): Result<never, SlipFailure> =>
-  fail(failure.code === "wedge/no-dart" ? { code: "slip/not-on-this-style" } : { code: "slip/too-much", most: failure.most < WALKED_AGREEMENT ? 0 : failure.most });
+  fail(
+    failure.code === "wedge/no-dart"
+      ? { code: "slip/not-on-this-style" }
+      : { code: "slip/too-much", most: failure.most < WALKED_AGREEMENT ? 0 : failure.most },
+  );
 
 function mouthOf(piece: Piece, name: DartName): Mm {
   const { inner, outer } = dartOf(piece, name);

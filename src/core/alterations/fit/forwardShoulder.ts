@@ -2,7 +2,13 @@
 import { seamLength } from "../../girth/seamLength";
 import type { Piece } from "../../pattern/piece";
 import { fail, must, ok } from "../../result";
-import { fitUpperArmhole, hasShoulders, shoulderLength, shoulderPieces, turnShoulder } from "../../surgery/shoulderLine";
+import {
+  fitUpperArmhole,
+  hasShoulders,
+  shoulderLength,
+  shoulderPieces,
+  turnShoulder,
+} from "../../surgery/shoulderLine";
 import { radians, type Mm } from "../../units";
 import { pieceIn, withPiece, type PieceSet } from "../pieceSet";
 import type { FitDefinition } from "./definition";
@@ -31,9 +37,12 @@ const RULE = "Rule the shoulder from the neck end to that mark, as long as it wa
 const SHUT = "Fold the shoulder dart shut before you rule.";
 const ARMHOLE = "Draw the armhole smooth to the new end of the shoulder.";
 const AS_LONG = "The armhole as a whole is as long as it was, to within 2 mm.";
-const LAY = "Lay centre front and side front together along the top of the princess seam, so that the shoulder runs across both.";
-const APART = "The top of the princess seam moves by {top} on both fronts. Take the pieces apart, draw the seam smooth to its new top on both, and walk it.";
-const RULED = "The shoulder is ruled on both fronts together, as told on the centre front. The top of the princess seam moves by {top}: draw the seam smooth to its new top, and walk it.";
+const LAY =
+  "Lay centre front and side front together along the top of the princess seam, so that the shoulder runs across both.";
+const APART =
+  "The top of the princess seam moves by {top} on both fronts. Take the pieces apart, draw the seam smooth to its new top on both, and walk it.";
+const RULED =
+  "The shoulder is ruled on both fronts together, as told on the centre front. The top of the princess seam moves by {top}: draw the seam smooth to its new top, and walk it.";
 
 /** A shoulder that lies on two pieces is ruled over both as they lie together. */
 function stepsFor(piece: Piece, mark: string): readonly string[] {
@@ -75,10 +84,12 @@ export const forwardShoulder: FitDefinition = {
   range: { least: -20, most: 20 },
   applies: hasShoulders,
   apply: (pieces, amount) => {
-    const room = SHARE * Math.min(...(["front", "back"] as const).map((side) => shoulderLength(pieces, shoulderPieces(pieces, side))));
+    const room =
+      SHARE *
+      Math.min(...(["front", "back"] as const).map((side) => shoulderLength(pieces, shoulderPieces(pieces, side))));
     if (Math.abs(amount) > room) return fail({ code: "slip/too-much", most: amount < 0 ? 0 - room : room });
     const after = moved(moved(pieces, "front", amount), "back", -amount);
-    const tell = toldFor(pieces, after, (piece) => stepsFor(piece, (piece.name === "back") === (amount < 0) ? DOWN : UP));
+    const tell = toldFor(pieces, after, (piece) => stepsFor(piece, (piece.name === "back") === amount < 0 ? DOWN : UP));
     return ok({ pieces: after, traces: [], values: { top: topMoved(pieces, after) }, steps: tell });
   },
 };

@@ -2,7 +2,13 @@
  * Bodice length above the bust: front and back cut across at the middle of the armhole's depth, above the place where a
  * bust adjustment turns the side part, so that the order of the two does not matter.
  */
-import { edgeCrossingsAtY, edgeLength, edgeLengthBetween, edgeParameterAtLength, edgePointAt } from "../../geometry/edgeCurve";
+import {
+  edgeCrossingsAtY,
+  edgeLength,
+  edgeLengthBetween,
+  edgeParameterAtLength,
+  edgePointAt,
+} from "../../geometry/edgeCurve";
 import { pointOf, type Piece, type PieceName } from "../../pattern/piece";
 import { fail, must, ok } from "../../result";
 import { acrossAt, type Across } from "../../surgery/lengthenAcross";
@@ -36,10 +42,16 @@ function lineAt(pieces: PieceSet, share: number): Line | null {
   const front = shoulderFront(pieces);
   if (front === undefined || !isShoulderPiece(back)) return null;
   const depth = share * Math.min(...[front, back].map(upperDepth));
-  const lines: [PieceName, Across | null][] = [front, back].map((piece) => [piece.name, acrossAt(piece, pointOf(piece, "shoulderTip").y + depth)]);
+  const lines: [PieceName, Across | null][] = [front, back].map((piece) => [
+    piece.name,
+    acrossAt(piece, pointOf(piece, "shoulderTip").y + depth),
+  ]);
   if (front.name === "sideFront") {
     const y = pointOf(front, "shoulderTip").y + depth;
-    lines.push(["centreFront", acrossAt(must(centreFront, "centreFront"), matchingHeight(must(centreFront, "centreFront"), front, y))]);
+    lines.push([
+      "centreFront",
+      acrossAt(must(centreFront, "centreFront"), matchingHeight(must(centreFront, "centreFront"), front, y)),
+    ]);
   }
   const line = lines.flatMap(([name, across]) => (across === null ? [] : [[name, across] as const]));
   return line.length === lines.length ? line : null;
@@ -68,13 +80,15 @@ function lineOf(pieces: PieceSet): Line | null {
   return null;
 }
 
-const OPEN = "Cut along it. Slide the lower part straight down until the gap is {amount} all the way, and stick paper behind it.";
+const OPEN =
+  "Cut along it. Slide the lower part straight down until the gap is {amount} all the way, and stick paper behind it.";
 const FOLD = "Fold {amount} out along it, by the same all the way.";
 const CENTRE = "Draw the centre straight through the change.";
 const ARMHOLE = "Draw the armhole smooth through the change.";
 const DART = "Draw the legs of the dart that was cut across again from its end to its mouth, and make them equal.";
 const PRINCESS = "Draw the princess seam again in one smooth curve through the change.";
-const WALK = "Nothing is cut on this piece. Walk the princess seam against the centre front's: both are as long as they were.";
+const WALK =
+  "Nothing is cut on this piece. Walk the princess seam against the centre front's: both are as long as they were.";
 const WALK_SIDE = "Walk the princess seam against the centre front's.";
 const DEEPER = "The armhole is {amount} deeper: lengthen the sleeve's cap, or the armhole's facing, to match.";
 const LESS_DEEP = "The armhole is {amount} less deep: alter the sleeve's cap, or the armhole's facing, to match.";

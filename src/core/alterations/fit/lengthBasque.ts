@@ -14,7 +14,10 @@ const basques = ({ frontBasque, backBasque }: PieceSet): Piece[] =>
   [frontBasque, backBasque].filter((piece) => piece !== undefined);
 
 const lowestEnd = (piece: Piece): Mm =>
-  Math.max(...piece.darts.flatMap(({ apex, inner, outer }) => [apex, inner, outer].map((name) => pointOf(piece, name).y)), 0) - pointOf(piece, "centreWaist").y;
+  Math.max(
+    ...piece.darts.flatMap(({ apex, inner, outer }) => [apex, inner, outer].map((name) => pointOf(piece, name).y)),
+    0,
+  ) - pointOf(piece, "centreWaist").y;
 
 /** Below the ends of all darts and above the hip, equally far below the waist on front and back. */
 function hipLine(pieces: PieceSet): Line {
@@ -28,10 +31,16 @@ function hipLine(pieces: PieceSet): Line {
   });
 }
 
-const LINE = "Draw a line straight across, square to the grain, below the end of the dart and above the hip, equally far below the waist on front and back.";
-const REDRAW = "Draw the centre straight and the side seam smooth through the change; walk front and back side seams against each other.";
+const LINE =
+  "Draw a line straight across, square to the grain, below the end of the dart and above the hip, equally far below the waist on front and back.";
+const REDRAW =
+  "Draw the centre straight and the side seam smooth through the change; walk front and back side seams against each other.";
 
-const LENGTHEN = [LINE, "Cut along it. Slide the lower part straight down until the gap is {amount} all the way, and stick paper behind it.", REDRAW];
+const LENGTHEN = [
+  LINE,
+  "Cut along it. Slide the lower part straight down until the gap is {amount} all the way, and stick paper behind it.",
+  REDRAW,
+];
 const SHORTEN = [LINE, "Fold {amount} out along it, by the same all the way.", REDRAW];
 
 export const lengthBasque: FitDefinition = {
@@ -41,8 +50,14 @@ export const lengthBasque: FitDefinition = {
     seen: "The basque is widest above or below the hip, and pulls or stands off there.",
     amount: "Lengthen by",
     hint: "less than 0 shortens",
-    more: { title: "Lengthen the basque between waist and hip by {amount}", steps: { frontBasque: LENGTHEN, backBasque: LENGTHEN } },
-    less: { title: "Shorten the basque between waist and hip by {amount}", steps: { frontBasque: SHORTEN, backBasque: SHORTEN } },
+    more: {
+      title: "Lengthen the basque between waist and hip by {amount}",
+      steps: { frontBasque: LENGTHEN, backBasque: LENGTHEN },
+    },
+    less: {
+      title: "Shorten the basque between waist and hip by {amount}",
+      steps: { frontBasque: SHORTEN, backBasque: SHORTEN },
+    },
   },
   range: { least: -60, most: 80 },
   applies: (pieces) => basques(pieces).length > 0,

@@ -51,12 +51,16 @@ function heightOf({ back }: PieceSet, traces: readonly SurgeryTrace[]): Mm {
 const hasBodice = (pieces: PieceSet): boolean =>
   pieces.frontBand === undefined && bodicePieces(pieces).length > 1 && pieces.back?.points.centreWaist !== undefined;
 
-const LINE = "Draw a line straight across, square to the grain, {height} above the waist at the centre; equally far above it on front and back.";
-const SIDE_LINE = "Draw the line across the side front at the same height as on the centre front, so that the two meet on the princess seam.";
-const OPEN = "Cut along it. Slide the lower part straight down until the gap is {amount} all the way, and stick paper behind it.";
+const LINE =
+  "Draw a line straight across, square to the grain, {height} above the waist at the centre; equally far above it on front and back.";
+const SIDE_LINE =
+  "Draw the line across the side front at the same height as on the centre front, so that the two meet on the princess seam.";
+const OPEN =
+  "Cut along it. Slide the lower part straight down until the gap is {amount} all the way, and stick paper behind it.";
 const FOLD = "Fold {amount} out along it: the lower part slides straight up, by the same all the way.";
 const CENTRE = "Draw the centre straight through the change.";
-const LEGS = "Draw the legs of the waist dart again from its end to the ends of its mouth; fold it shut and true the waist seam over it.";
+const LEGS =
+  "Draw the legs of the waist dart again from its end to the ends of its mouth; fold it shut and true the waist seam over it.";
 const PRINCESS = "Draw the princess seam again in one smooth curve through the change.";
 const SIDE = "Draw the side seam smooth, and walk front and back side seams against each other.";
 
@@ -77,7 +81,12 @@ function stepsFor(piece: Piece, traces: readonly SurgeryTrace[], longer: boolean
 /** What is said where the pieces are not known. */
 const steps = (move: string): Steps => {
   const whole = [LINE, move, CENTRE, LEGS, SIDE];
-  return { front: whole, centreFront: [LINE, move, CENTRE, PRINCESS], sideFront: [SIDE_LINE, move, PRINCESS, SIDE], back: whole };
+  return {
+    front: whole,
+    centreFront: [LINE, move, CENTRE, PRINCESS],
+    sideFront: [SIDE_LINE, move, PRINCESS, SIDE],
+    back: whole,
+  };
 };
 
 export const lengthBelowBust: FitDefinition = {

@@ -18,13 +18,18 @@ import type { FitDefinition } from "./definition";
 const ABOVE_TURN = 0.2;
 
 const applies = (back: Piece | undefined): back is Piece =>
-  back?.points.shoulderTip !== undefined && back.points.armholeTouch !== undefined && back.points.centreBust !== undefined;
+  back?.points.shoulderTip !== undefined &&
+  back.points.armholeTouch !== undefined &&
+  back.points.centreBust !== undefined;
 
 function roundUp(back: Piece, amount: Mm): Operated | null {
   const ready = withCurvedCentre(back);
   const touch = pointOf(ready, "armholeTouch").y;
   const y = touch - ABOVE_TURN * (pointOf(ready, "underarm").y - touch);
-  const [centre, armhole] = [placeAt(ready, edgeTo(ready, "centreNeck"), y), placeAt(ready, edgeFrom(ready, "shoulderTip"), y)];
+  const [centre, armhole] = [
+    placeAt(ready, edgeTo(ready, "centreNeck"), y),
+    placeAt(ready, edgeFrom(ready, "shoulderTip"), y),
+  ];
   if (centre === null || armhole === null) return null;
   const hinge = pointAt(ready, armhole);
   // Measured at the straight centre line, so that taking out later undoes what was let in.
@@ -44,11 +49,15 @@ function withCurvedCentre(back: Piece): Piece {
   const edge = must(back.edges[index], "edge");
   if (edge.curve !== null) return back;
   const [a, b] = [pointOf(back, edge.from), pointOf(back, edge.to)];
-  return { ...back, edges: back.edges.with(index, { ...edge, curve: { c1: between(a, b, 1 / 3), c2: between(a, b, 2 / 3) } }) };
+  return {
+    ...back,
+    edges: back.edges.with(index, { ...edge, curve: { c1: between(a, b, 1 / 3), c2: between(a, b, 2 / 3) } }),
+  };
 }
 
 const LINE = "Draw a line from the centre back straight across at the shoulder blades, to the armhole.";
-const CENTRE = "Draw the centre back in one smooth curve from the bust line to the neck, square to the neckline. The centre back is now a shaped seam: cut two, with an allowance.";
+const CENTRE =
+  "Draw the centre back in one smooth curve from the bust line to the neck, square to the neckline. The centre back is now a shaped seam: cut two, with an allowance.";
 const KEEP = "Neckline and shoulder keep their lengths. Draw the armhole smooth over the point that was turned about.";
 
 export const roundBack: FitDefinition = {
@@ -80,7 +89,8 @@ export const roundBack: FitDefinition = {
         ],
       },
     },
-    caution: "If you pin the fold on the body first, have somebody help, and take the pins out before the garment comes off.",
+    caution:
+      "If you pin the fold on the body first, have somebody help, and take the pins out before the garment comes off.",
   },
   range: { least: -15, most: 25 },
   applies: ({ back }) => applies(back),

@@ -49,7 +49,10 @@ function raised(pieces: PieceSet, side: Side, rise: Mm): PieceSet {
   const tipPiece = pieceIn(set, must(names.at(-1), "tip piece"));
   set = withPiece(set, edgeTurned(tipPiece, edgeFrom(tipPiece, "shoulderTip"), "start", turn));
   if (side === "front") set = withUpperPieceRaised(set, rise);
-  const under = must(underarmPieces(set).find((name) => (name === "back") === (side === "back")), "underarm piece");
+  const under = must(
+    underarmPieces(set).find((name) => (name === "back") === (side === "back")),
+    "underarm piece",
+  );
   set = withPiece(set, armholeRaised(pieceIn(set, under), rise, tiltOf(pieces, side, under)));
   return withArmholesFitted(pieces, set, [...new Set([...names, under])]);
 }
@@ -63,7 +66,8 @@ const tiltOf = (pieces: PieceSet, side: Side, under: PieceName): Radians =>
 /** A princess seam from the armhole: its upper end goes up with the armhole on both pieces. */
 function withUpperPieceRaised(set: PieceSet, rise: Mm): PieceSet {
   const { centreFront, sideFront } = set;
-  if (centreFront === undefined || sideFront === undefined || !isBetween(centreFront, "princessTop", "armhole")) return set;
+  if (centreFront === undefined || sideFront === undefined || !isBetween(centreFront, "princessTop", "armhole"))
+    return set;
   const up = rotateAbout(piecePoint(0, -rise), piecePoint(0, 0), ontoSideFront(centreFront, sideFront).angle);
   const centre = moveMouthEnd(centreFront, "princessTop", shift(pointOf(centreFront, "princessTop"), 0, -rise));
   const side = moveMouthEnd(sideFront, "princessTop", shift(pointOf(sideFront, "princessTop"), up.x, up.y));
@@ -116,12 +120,16 @@ const WAYS = {
 } as const;
 type Way = (typeof WAYS)[keyof typeof WAYS];
 
-const LAY = "Lay centre front and side front together along the top of the princess seam, so that the shoulder runs across both.";
+const LAY =
+  "Lay centre front and side front together along the top of the princess seam, so that the shoulder runs across both.";
 const SHUT = "Fold the shoulder dart shut before you rule.";
 const RULE = "Rule the shoulder from the neck end to that mark, as long as it was.";
-const APART = "The top of the princess seam moves by {top} on both fronts. Take the pieces apart, draw the seam smooth to its new top on both, and walk it.";
-const RULED = "The shoulder is ruled on both fronts together, as told on the centre front. The top of the princess seam moves by {top}: draw the seam smooth to its new top, and walk it.";
-const UPPER_ARMHOLE = "Draw the armhole from the new end of the shoulder to the new top of the princess seam, in the shape that it had.";
+const APART =
+  "The top of the princess seam moves by {top} on both fronts. Take the pieces apart, draw the seam smooth to its new top on both, and walk it.";
+const RULED =
+  "The shoulder is ruled on both fronts together, as told on the centre front. The top of the princess seam moves by {top}: draw the seam smooth to its new top, and walk it.";
+const UPPER_ARMHOLE =
+  "Draw the armhole from the new end of the shoulder to the new top of the princess seam, in the shape that it had.";
 const SEAM = "Draw the princess seam smooth to its new top.";
 const NECK = "Draw the neckline smooth into the shoulder.";
 const armholeTo = (end: string): string =>

@@ -20,7 +20,9 @@ const roomOf = (pieces: PieceSet): Mm =>
   Math.min(
     ...tips(pieces).map((name) => {
       const piece = pieceIn(pieces, name);
-      return edgeLength(curveOf(piece, must(piece.edges[edgeTo(piece, "shoulderTip")], "edge"))) - SHORTEST_EDGE - SAME_POINT;
+      return (
+        edgeLength(curveOf(piece, must(piece.edges[edgeTo(piece, "shoulderTip")], "edge"))) - SHORTEST_EDGE - SAME_POINT
+      );
     }),
   );
 
@@ -31,7 +33,10 @@ function withFlatterTop(piece: Piece, amount: Mm): Piece {
   const index = edgeFrom(piece, "shoulderTip");
   const edges = piece.edges.map((edge, i): Edge => {
     if (i !== index || edge.curve === null || amount >= 0) return edge;
-    return { ...edge, curve: { ...edge.curve, c1: between(pointOf(piece, "shoulderTip"), edge.curve.c1, 1 + amount / BENDS_OVER) } };
+    return {
+      ...edge,
+      curve: { ...edge.curve, c1: between(pointOf(piece, "shoulderTip"), edge.curve.c1, 1 + amount / BENDS_OVER) },
+    };
   });
   return { ...piece, edges };
 }
@@ -51,8 +56,14 @@ export const shoulderWidth: FitDefinition = {
     seen: "The armhole seam sits inside the shoulder bone, or drops off the shoulder.",
     amount: "Make the shoulder longer by",
     hint: "less than 0 makes it shorter",
-    more: { title: "Make the shoulder {amount} longer", steps: steps("Stick paper to the armhole. Carry the shoulder line straight on by {amount} and mark its new end.") },
-    less: { title: "Make the shoulder {amount} shorter", steps: steps("Mark the new end of the shoulder {amount} in from the armhole, on the shoulder line.") },
+    more: {
+      title: "Make the shoulder {amount} longer",
+      steps: steps("Stick paper to the armhole. Carry the shoulder line straight on by {amount} and mark its new end."),
+    },
+    less: {
+      title: "Make the shoulder {amount} shorter",
+      steps: steps("Mark the new end of the shoulder {amount} in from the armhole, on the shoulder line."),
+    },
   },
   range: { least: -30, most: 25 },
   applies: hasShoulders,

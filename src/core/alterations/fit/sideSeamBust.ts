@@ -28,10 +28,13 @@ function bustLine(piece: Piece): { readonly from: PiecePoint; readonly side: Pie
   const line = piece.levelLines.find(({ level }) => level === "bust");
   if (line === undefined || !("points" in line.along) || piece.points.sideBust === undefined) return null;
   const before = line.along.points.at(-2);
-  return before === undefined || line.along.points.at(-1) !== "sideBust" ? null : { from: pointOf(piece, before), side: pointOf(piece, "sideBust") };
+  return before === undefined || line.along.points.at(-1) !== "sideBust"
+    ? null
+    : { from: pointOf(piece, before), side: pointOf(piece, "sideBust") };
 }
 
-const isSidePiece = (piece: Piece): boolean => bustLine(piece) !== null && piece.edges.some(({ from }) => from === "sideBust");
+const isSidePiece = (piece: Piece): boolean =>
+  bustLine(piece) !== null && piece.edges.some(({ from }) => from === "sideBust");
 
 /** The piece with its side moved out by an amount at the bust line. */
 function letOut(piece: Piece, amount: Mm): Piece {
@@ -42,7 +45,8 @@ function letOut(piece: Piece, amount: Mm): Piece {
   const below = run.slice(start);
   const total = below.reduce((sum, edge) => sum + sewn(piece, edge), 0);
   let moved = withCurves(piece, below);
-  for (const corner of ["underarm", "sideBust"] as const) moved = moveMouthEnd(moved, corner, polar(pointOf(piece, corner), outward, amount));
+  for (const corner of ["underarm", "sideBust"] as const)
+    moved = moveMouthEnd(moved, corner, polar(pointOf(piece, corner), outward, amount));
   let gone = 0;
   for (const edge of below.slice(0, -1)) {
     gone += sewn(piece, edge);
@@ -50,7 +54,9 @@ function letOut(piece: Piece, amount: Mm): Piece {
   }
   return below.reduce((done, { mouthOf }) => {
     const dart = piece.darts.find(({ name }) => name === mouthOf);
-    return dart === undefined || dart.gathered === true ? done : trueSeamEvenly(trueLegs(done, dart.name).piece, dart.name, seamLength(done, "side"));
+    return dart === undefined || dart.gathered === true
+      ? done
+      : trueSeamEvenly(trueLegs(done, dart.name).piece, dart.name, seamLength(done, "side"));
   }, moved);
 }
 
@@ -59,7 +65,9 @@ const sewn = (piece: Piece, edge: Edge): Mm => (edge.mouthOf === null ? edgeLeng
 /** Straight stretches get handles, so that they stay in line with what they join while their ends move by different amounts. */
 const withCurves = (piece: Piece, run: readonly Edge[]): Piece => ({
   ...piece,
-  edges: piece.edges.map((edge): Edge => (run.includes(edge) && edge.mouthOf === null ? { ...edge, curve: controlsOf(piece, edge) } : edge)),
+  edges: piece.edges.map((edge): Edge =>
+    run.includes(edge) && edge.mouthOf === null ? { ...edge, curve: controlsOf(piece, edge) } : edge,
+  ),
 });
 
 /** An end of a dart's mouth moves along its leg, so that both legs grow alike; any other corner as the bust line's end does. */
@@ -71,7 +79,8 @@ function shifted(piece: Piece, corner: PointName, by: Mm, outward: Radians): Pie
 
 const OUT = "Stick paper to the side. Mark {quarter} out from the side seam at the underarm and at the bust line.";
 const IN = "Mark {quarter} in from the side seam at the underarm and at the bust line.";
-const drawTo = (end: string): string => `Draw the side seam through both marks and on, running out to nothing at the ${end}.`;
+const drawTo = (end: string): string =>
+  `Draw the side seam through both marks and on, running out to nothing at the ${end}.`;
 const DART = "The dart on the way is drawn on, or cut back, along its legs.";
 const ARMHOLE = "Draw the armhole to the new underarm, as hollow as before.";
 const ALIKE = "Lay front and back together at the side: the seams are equally long.";
@@ -107,13 +116,21 @@ export const sideSeamBust: FitDefinition = {
     const set = names.reduce((done, name) => withPiece(done, letOut(pieceIn(done, name), amount * QUARTER)), pieces);
     const after = walked(pieces, set, names);
     const tell = toldFor(pieces, after, (piece) => stepsFor(piece, amount > 0 ? OUT : IN));
-    return ok({ pieces: after, traces: [], values: { quarter: Math.abs(amount) * QUARTER }, girths: { bust: amount }, steps: tell });
+    return ok({
+      pieces: after,
+      traces: [],
+      values: { quarter: Math.abs(amount) * QUARTER },
+      girths: { bust: amount },
+      steps: tell,
+    });
   },
 };
 
 /** Slopes differ a little between front and back: both take the mean of what they add, at the underarm. */
 function walked(before: PieceSet, after: PieceSet, names: readonly PieceName[]): PieceSet {
-  const longer = names.map((name): Mm => seamLength(pieceIn(after, name), "side") - seamLength(pieceIn(before, name), "side"));
+  const longer = names.map(
+    (name): Mm => seamLength(pieceIn(after, name), "side") - seamLength(pieceIn(before, name), "side"),
+  );
   const mean = longer.reduce((sum, one) => sum + one, 0) / names.length;
   return names.reduce((set, name) => {
     const length = seamLength(pieceIn(before, name), "side") + mean;

@@ -10,7 +10,9 @@ import type { FitDefinition } from "./definition";
 import { QUARTER } from "./quarter";
 
 const basques = (pieces: PieceSet): readonly Piece[] =>
-  piecesOf(pieces).filter(({ edges }) => edges.some(({ from }) => from === "sideHip") && edges.some(({ from }) => from === "sideHem"));
+  piecesOf(pieces).filter(
+    ({ edges }) => edges.some(({ from }) => from === "sideHip") && edges.some(({ from }) => from === "sideHem"),
+  );
 
 /** A basque is not taken in by more than this share of its width at the hip (our own choice). */
 const SHARE = 0.25;
@@ -34,7 +36,10 @@ export const sideSeamHip: FitDefinition = {
     hint: "less than 0 takes it in",
     more: {
       title: "Let the side seams out at the hip, {amount} all round",
-      steps: steps("Stick paper to the side. Carry the hip line on by {quarter} beyond the side seam and mark there.", "Do the same at the hem."),
+      steps: steps(
+        "Stick paper to the side. Carry the hip line on by {quarter} beyond the side seam and mark there.",
+        "Do the same at the hem.",
+      ),
     },
     less: {
       title: "Take the side seams in at the hip, {amount} all round",

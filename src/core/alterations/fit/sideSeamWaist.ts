@@ -18,16 +18,22 @@ const hasSideWaist = (piece: Piece): boolean =>
 /** How much the stretch of waist next to the side seam can give up on every piece. */
 const roomOf = (pieces: PieceSet): Mm =>
   Math.min(
-    ...piecesOf(pieces).filter(hasSideWaist).map((piece) => {
-      const edge = must(piece.edges.find((e) => e.seam === "waist" && (e.from === "sideWaist" || e.to === "sideWaist")), "waist edge");
-      return edgeLength(curveOf(piece, edge)) - SHORTEST_EDGE - SAME_POINT;
-    }),
+    ...piecesOf(pieces)
+      .filter(hasSideWaist)
+      .map((piece) => {
+        const edge = must(
+          piece.edges.find((e) => e.seam === "waist" && (e.from === "sideWaist" || e.to === "sideWaist")),
+          "waist edge",
+        );
+        return edgeLength(curveOf(piece, edge)) - SHORTEST_EDGE - SAME_POINT;
+      }),
   );
 
 const OUT = "Stick paper to the side. Carry the waist seam on by {quarter} beyond the side seam and mark there.";
 const IN = "Mark {quarter} in from the side seam, along the waist seam.";
 const drawTo = (end: string): string => `Draw the side seam anew from there, smoothly into the old line at the ${end}.`;
-const ALIKE = "Lay front and back together: the side seams are as long as they were, and the waist runs across the seam without a corner.";
+const ALIKE =
+  "Lay front and back together: the side seams are as long as they were, and the waist runs across the seam without a corner.";
 const WALK = "Walk the waist of the basque along the waist of the bodice.";
 
 /** Where the stretch of the side seam that is drawn anew begins on a piece. */
@@ -37,14 +43,26 @@ function beginningOf(piece: Piece): string {
   return piece.points.sideBust === undefined ? "under-bust seam" : "bust line";
 }
 
-const stepsFor = (piece: Piece, mark: string): readonly string[] => [mark, drawTo(beginningOf(piece)), piece.points.sideHip === undefined ? ALIKE : WALK];
+const stepsFor = (piece: Piece, mark: string): readonly string[] => [
+  mark,
+  drawTo(beginningOf(piece)),
+  piece.points.sideHip === undefined ? ALIKE : WALK,
+];
 
 /** For pieces without a dart in the side seam. */
 const steps = (mark: string): Steps => {
   const bodice = [mark, drawTo("bust line"), ALIKE];
   const band = [mark, drawTo("under-bust seam"), ALIKE];
   const basque = [mark, drawTo("hip line"), WALK];
-  return { front: bodice, sideFront: bodice, frontBand: band, back: bodice, backBand: band, frontBasque: basque, backBasque: basque };
+  return {
+    front: bodice,
+    sideFront: bodice,
+    frontBand: band,
+    back: bodice,
+    backBand: band,
+    frontBasque: basque,
+    backBasque: basque,
+  };
 };
 
 export const sideSeamWaist: FitDefinition = {
@@ -72,6 +90,12 @@ export const sideSeamWaist: FitDefinition = {
       set = withPiece(set, drawn);
     }
     const tell = toldFor(pieces, set, (piece) => stepsFor(piece, amount > 0 ? OUT : IN));
-    return ok({ pieces: set, steps: tell, traces: [], values: { quarter: Math.abs(amount) * QUARTER }, girths: { waist: amount } });
+    return ok({
+      pieces: set,
+      steps: tell,
+      traces: [],
+      values: { quarter: Math.abs(amount) * QUARTER },
+      girths: { waist: amount },
+    });
   },
 };

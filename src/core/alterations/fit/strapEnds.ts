@@ -13,7 +13,9 @@ const LEFT_OF_EDGE: Mm = 15;
 
 /** The pieces that a strap is sewn on to. */
 export const strapBearers = ({ cup, back }: PieceSet): Piece[] =>
-  [cup, back].filter((piece) => piece?.points.strapInner !== undefined && piece.points.strapOuter !== undefined).filter((piece) => piece !== undefined);
+  [cup, back]
+    .filter((piece) => piece?.points.strapInner !== undefined && piece.points.strapOuter !== undefined)
+    .filter((piece) => piece !== undefined);
 
 /**
  * The strap's seam with its ends moved along it: towards the centre (positive) by amounts of their own. The place on the
@@ -22,14 +24,19 @@ export const strapBearers = ({ cup, back }: PieceSet): Piece[] =>
 export function slideStrapSeam(piece: Piece, inner: Mm, outer: Mm): Piece {
   const [a, b] = [pointOf(piece, "strapInner"), pointOf(piece, "strapOuter")];
   const inward = directionOf(b, a);
-  const moved = moveMouthEnd(moveMouthEnd(piece, "strapInner", polar(a, inward, inner)), "strapOuter", polar(b, inward, outer));
+  const moved = moveMouthEnd(
+    moveMouthEnd(piece, "strapInner", polar(a, inward, inner)),
+    "strapOuter",
+    polar(b, inward, outer),
+  );
   const aim = piece.points.strapAim;
   return aim === undefined ? moved : moveMouthEnd(moved, "strapAim", polar(aim.at, inward, (inner + outer) / 2));
 }
 
 export const strapSeam = (piece: Piece): Mm => distance(pointOf(piece, "strapInner"), pointOf(piece, "strapOuter"));
 
-const room = (piece: Piece, index: number): Mm => edgeLength(curveOf(piece, must(piece.edges[index], "edge"))) - LEFT_OF_EDGE;
+const room = (piece: Piece, index: number): Mm =>
+  edgeLength(curveOf(piece, must(piece.edges[index], "edge"))) - LEFT_OF_EDGE;
 
 /** How far the strap's seam can go towards the centre, and towards the armhole, on every piece that bears it. */
 export function roomForStrap(pieces: PieceSet): { readonly inward: Mm; readonly outward: Mm } {

@@ -16,9 +16,14 @@ export const strapLength: FitDefinition = {
     hint: "less than 0 shortens",
     more: {
       title: "Lengthen the straps by {amount}",
-      steps: { strap: [LINE, "Cut along it, part the two halves by {amount}, keep the edges in line and stick paper behind."] },
+      steps: {
+        strap: [LINE, "Cut along it, part the two halves by {amount}, keep the edges in line and stick paper behind."],
+      },
     },
-    less: { title: "Shorten the straps by {amount}", steps: { strap: [LINE, "Fold {amount} out along it, edges in line."] } },
+    less: {
+      title: "Shorten the straps by {amount}",
+      steps: { strap: [LINE, "Fold {amount} out along it, edges in line."] },
+    },
   },
   range: { least: -100, most: 150 },
   applies: ({ strap }) => strap !== undefined,
@@ -26,6 +31,8 @@ export const strapLength: FitDefinition = {
     const strap = must(pieces.strap, "strap");
     const middle = (pointOf(strap, "strapBackInner").y + pointOf(strap, "strapFrontInner").y) / 2;
     const across = acrossAt(strap, middle);
-    return across === null ? fail({ code: "slip/too-much", most: 0 }) : lengthenAll(pieces, [["strap", across]], amount);
+    return across === null
+      ? fail({ code: "slip/too-much", most: 0 })
+      : lengthenAll(pieces, [["strap", across]], amount);
   },
 };

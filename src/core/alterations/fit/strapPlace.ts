@@ -28,8 +28,12 @@ export const strapPlace: FitDefinition = {
   applies: (pieces) => strapBearers(pieces).length > 0,
   apply: (pieces, amount) => {
     const { inward, outward } = roomForStrap(pieces);
-    if (amount > inward || amount < -outward) return fail({ code: "slip/too-much", most: amount > 0 ? inward : -outward });
-    const set = strapBearers(pieces).reduce((done, piece) => withPiece(done, slideStrapSeam(piece, amount, amount)), pieces);
+    if (amount > inward || amount < -outward)
+      return fail({ code: "slip/too-much", most: amount > 0 ? inward : -outward });
+    const set = strapBearers(pieces).reduce(
+      (done, piece) => withPiece(done, slideStrapSeam(piece, amount, amount)),
+      pieces,
+    );
     return ok({ pieces: set, traces: [], values: {} });
   },
 };

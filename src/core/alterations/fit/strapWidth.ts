@@ -21,7 +21,11 @@ const steps = (wider: boolean): Partial<Record<PieceName, readonly string[]>> =>
     `Move both ends of the strap's seam ${wider ? "apart" : "together"} by {half} each, along the seam.`,
     "Draw neckline and armhole anew to its ends.",
   ];
-  return { cup: ends, back: ends, strap: [`Draw one long edge {amount} further ${wider ? "out" : "in"}, all the way along.`] };
+  return {
+    cup: ends,
+    back: ends,
+    strap: [`Draw one long edge {amount} further ${wider ? "out" : "in"}, all the way along.`],
+  };
 };
 
 export const strapWidth: FitDefinition = {
@@ -38,12 +42,16 @@ export const strapWidth: FitDefinition = {
   applies: (pieces) => pieces.strap !== undefined && strapBearers(pieces).length > 0,
   apply: (pieces, amount) => {
     const narrowest = Math.min(...strapBearers(pieces).map(strapSeam));
-    if (narrowest + amount < NARROWEST) return fail({ code: "slip/too-much", most: Math.min(0, NARROWEST - narrowest) });
+    if (narrowest + amount < NARROWEST)
+      return fail({ code: "slip/too-much", most: Math.min(0, NARROWEST - narrowest) });
     const { inward, outward } = roomForStrap(pieces);
     const room = 2 * Math.min(inward, outward);
     if (amount > room) return fail({ code: "slip/too-much", most: room });
     const half = amount / 2;
-    const set = strapBearers(pieces).reduce((done, piece) => withPiece(done, slideStrapSeam(piece, half, -half)), pieces);
+    const set = strapBearers(pieces).reduce(
+      (done, piece) => withPiece(done, slideStrapSeam(piece, half, -half)),
+      pieces,
+    );
     return ok({
       pieces: withPiece(set, widened(must(pieces.strap, "strap"), amount)),
       traces: [],

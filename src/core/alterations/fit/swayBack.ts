@@ -5,9 +5,12 @@ import type { FitDefinition } from "./definition";
 import { isDartCut } from "./told";
 import { lowerWaist, waistPiece } from "./waistWedge";
 
-const LINE = "Draw a line from the centre back, 2 cm above the waist, straight across to the side seam, 2 cm above the waist there.";
-const CENTRE = "Draw the centre back straight again from top to waist, and the waist seam square to it for the first 2 cm.";
-const DART = "Draw the legs of the waist dart, which was cut across, again from its end to its mouth and make them equal; keep the waist seam as long as it was.";
+const LINE =
+  "Draw a line from the centre back, 2 cm above the waist, straight across to the side seam, 2 cm above the waist there.";
+const CENTRE =
+  "Draw the centre back straight again from top to waist, and the waist seam square to it for the first 2 cm.";
+const DART =
+  "Draw the legs of the waist dart, which was cut across, again from its end to its mouth and make them equal; keep the waist seam as long as it was.";
 const KEEP = "The side seam keeps its length: walk it against the front's.";
 
 const TAKE_OUT = [
@@ -34,7 +37,8 @@ export const swayBack: FitDefinition = {
     hint: "less than 0 lets in, for a flat back that pulls up at the waist",
     more: { title: "Take {amount} out across the back waist", steps: { back: TAKE_OUT, backBand: TAKE_OUT } },
     less: { title: "Let {amount} in across the back waist", steps: { back: LET_IN, backBand: LET_IN } },
-    caution: "If you pin the fold on the body first, have somebody help, and take the pins out before the garment comes off.",
+    caution:
+      "If you pin the fold on the body first, have somebody help, and take the pins out before the garment comes off.",
   },
   range: { least: -25, most: 25 },
   applies: (pieces) => waistPiece(pieces, "back") !== null,

@@ -6,10 +6,16 @@ import type { FitApplied, FitWords } from "./definition";
 import { isDartCut, toldFor } from "./told";
 import { tiltWaist } from "./waistWedge";
 
-const DART = "Draw the legs of the dart that was cut across again from its end to its mouth and make them equal; the waist seam stays as long as it was.";
+const DART =
+  "Draw the legs of the dart that was cut across again from its end to its mouth and make them equal; the waist seam stays as long as it was.";
 
 /** The waist seam tilted, and told as it is on these pieces. */
-export function tiltedWaist(pieces: PieceSet, half: "front" | "back", amount: Mm, { more, less }: Pick<FitWords, "more" | "less">): Result<FitApplied, never> {
+export function tiltedWaist(
+  pieces: PieceSet,
+  half: "front" | "back",
+  amount: Mm,
+  { more, less }: Pick<FitWords, "more" | "less">,
+): Result<FitApplied, never> {
   const { pieces: after, traces } = tiltWaist(pieces, half, amount);
   const { steps } = amount < 0 && less !== undefined ? less : more;
   const tell = toldFor(pieces, after, (piece) => {
@@ -26,10 +32,14 @@ export function tiltSteps(centre: "centre front" | "centre back") {
   const draw = `Draw the ${centre} straight again and the waist seam square to it for the first 2 cm.`;
   const open = `Turn the part with the waist about that point until the gap at the ${centre} is {amount}, and stick paper behind it.`;
   const lap = `Turn the part with the waist about that point until it laps {amount} over the rest at the ${centre}; tape it down.`;
-  const lay = "Lay centre front and side front side by side, stitch lines touching over the last 4 cm above the waist, and tape them lightly together.";
+  const lay =
+    "Lay centre front and side front side by side, stitch lines touching over the last 4 cm above the waist, and tape them lightly together.";
   const part = "Take the two pieces apart, and draw the princess seam smooth on both; walk it.";
   const withCentre = (move: string): readonly string[] => [lay, above, cut, move, part, draw];
-  const withSide = [`This piece is cut together with the centre front: taped to it, along the same line, turned about the same point.`, part] as const;
+  const withSide = [
+    `This piece is cut together with the centre front: taped to it, along the same line, turned about the same point.`,
+    part,
+  ] as const;
   return {
     open: [above, cut, open, draw, DART],
     fold: [above, cut, lap, draw, DART],

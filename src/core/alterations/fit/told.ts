@@ -14,7 +14,8 @@ export type Steps = NonNullable<FitApplied["steps"]>;
 const WALKED_WORTH_TELLING: Mm = 0.5;
 
 /** Steps of which some apply only to some pieces: those that do. */
-export const told = (...steps: readonly (string | false)[]): readonly string[] => steps.filter((step) => step !== false);
+export const told = (...steps: readonly (string | false)[]): readonly string[] =>
+  steps.filter((step) => step !== false);
 
 /** The steps of each piece that has changed, as `tell` has them. */
 export function toldFor(before: PieceSet, after: PieceSet, tell: (piece: Piece) => readonly string[]): Steps {
@@ -28,9 +29,11 @@ export const isCorner = (piece: Piece, corner: PointName): boolean => piece.edge
 export const princessBeginsIn = (piece: Piece, seam: SeamName): boolean =>
   piece.edges.some((edge) => edge.seam === seam && (edge.from === "princessTop" || edge.to === "princessTop"));
 
-export const hasDartIn = (piece: Piece, seam: SeamName): boolean => piece.darts.some((dart) => dart.seam === seam && dart.gathered !== true);
+export const hasDartIn = (piece: Piece, seam: SeamName): boolean =>
+  piece.darts.some((dart) => dart.seam === seam && dart.gathered !== true);
 
-export const isCut = (piece: Piece, traces: readonly SurgeryTrace[]): boolean => traces.some((trace) => trace.piece === piece.name);
+export const isCut = (piece: Piece, traces: readonly SurgeryTrace[]): boolean =>
+  traces.some((trace) => trace.piece === piece.name);
 
 /** Whether a cut right across a piece parts the end of a dart from its mouth. */
 export const isDartCut = (piece: Piece, traces: readonly SurgeryTrace[]): boolean =>
@@ -41,7 +44,9 @@ export const isDartCut = (piece: Piece, traces: readonly SurgeryTrace[]): boolea
         const [a, b] = [cut[0], cut.at(-1)];
         if (a === undefined || b === undefined) return false;
         return piece.darts.some(({ apex, inner, outer, gathered }) => {
-          const ends = [pointOf(piece, apex), mouthMiddle(piece, inner, outer)].map((p) => Math.sign(lineDistance(p, a, b)));
+          const ends = [pointOf(piece, apex), mouthMiddle(piece, inner, outer)].map((p) =>
+            Math.sign(lineDistance(p, a, b)),
+          );
           return gathered !== true && ends[0] !== ends[1];
         });
       }),
@@ -50,7 +55,9 @@ export const isDartCut = (piece: Piece, traces: readonly SurgeryTrace[]): boolea
 /** What a centre front became longer by (negative: shorter) beyond an amount, when its princess seam was walked. */
 export function walkedBy(before: PieceSet, after: PieceSet, amount: Mm): Mm {
   const [was, is] = [before.centreFront, after.centreFront];
-  return was === undefined || is === undefined ? 0 : pointOf(is, "centreWaist").y - pointOf(was, "centreWaist").y - amount;
+  return was === undefined || is === undefined
+    ? 0
+    : pointOf(is, "centreWaist").y - pointOf(was, "centreWaist").y - amount;
 }
 
 /** What is to be done on a centre front about what its seam differs by when it is walked; `{walked}` is how much. */

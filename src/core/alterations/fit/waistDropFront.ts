@@ -13,11 +13,23 @@ const WORDS: FitWords = {
   hint: "less than 0 raises it",
   more: {
     title: "Lower the waist seam by {amount} at the centre front",
-    steps: { front: STEPS.open, centreFront: STEPS.openCentre, sideFront: STEPS.openSide, frontBand: STEPS.open, frontBasque: STEPS.lap },
+    steps: {
+      front: STEPS.open,
+      centreFront: STEPS.openCentre,
+      sideFront: STEPS.openSide,
+      frontBand: STEPS.open,
+      frontBasque: STEPS.lap,
+    },
   },
   less: {
     title: "Raise the waist seam by {amount} at the centre front",
-    steps: { front: STEPS.fold, centreFront: STEPS.foldCentre, sideFront: STEPS.foldSide, frontBand: STEPS.fold, frontBasque: STEPS.letIn },
+    steps: {
+      front: STEPS.fold,
+      centreFront: STEPS.foldCentre,
+      sideFront: STEPS.foldSide,
+      frontBand: STEPS.fold,
+      frontBasque: STEPS.letIn,
+    },
   },
 };
 
@@ -25,6 +37,8 @@ export const waistDropFront: FitDefinition = {
   phase: "length",
   words: WORDS,
   range: { least: -25, most: 25 },
-  applies: (pieces) => waistPiece(pieces, "front") !== null || (isSeamOf(pieces.centreFront, "princess") && isSeamOf(pieces.sideFront, "princess")),
+  applies: (pieces) =>
+    waistPiece(pieces, "front") !== null ||
+    (isSeamOf(pieces.centreFront, "princess") && isSeamOf(pieces.sideFront, "princess")),
   apply: (pieces, amount) => tiltedWaist(pieces, "front", amount, WORDS),
 };

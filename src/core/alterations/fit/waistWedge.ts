@@ -60,17 +60,23 @@ export function lowerPrincessWaist(pieces: PieceSet, amount: Mm): Wedged {
 /** The bodice piece that has the front's or back's centre and side ends of the waist; null with a princess seam between. */
 export function waistPiece(pieces: PieceSet, half: "front" | "back"): Piece | null {
   const candidates = half === "front" ? [pieces.frontBand, pieces.front] : [pieces.backBand, pieces.back];
-  return candidates.find((piece) => piece?.points.centreWaist !== undefined && piece.points.sideWaist !== undefined) ?? null;
+  return (
+    candidates.find((piece) => piece?.points.centreWaist !== undefined && piece.points.sideWaist !== undefined) ?? null
+  );
 }
 
 /** The waist seam of the front or back lowered at the centre: bodice longer by a wedge, basque shorter by the same. */
 export function tiltWaist(pieces: PieceSet, half: "front" | "back", amount: Mm): Wedged {
   const bodice = waistPiece(pieces, half);
-  const above = bodice === null ? lowerPrincessWaist(pieces, amount) : one(pieces, lowerWaist(bodice, amount, "bodice"));
+  const above =
+    bodice === null ? lowerPrincessWaist(pieces, amount) : one(pieces, lowerWaist(bodice, amount, "bodice"));
   const basque = half === "front" ? pieces.frontBasque : pieces.backBasque;
   if (basque === undefined) return above;
   const below = one(above.pieces, lowerWaist(basque, amount, "basque"));
   return { pieces: below.pieces, traces: [...above.traces, ...below.traces] };
 }
 
-const one = (pieces: PieceSet, { piece, trace }: Operated): Wedged => ({ pieces: withPiece(pieces, piece), traces: [trace] });
+const one = (pieces: PieceSet, { piece, trace }: Operated): Wedged => ({
+  pieces: withPiece(pieces, piece),
+  traces: [trace],
+});

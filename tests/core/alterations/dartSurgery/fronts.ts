@@ -33,10 +33,14 @@ export function frontAt(bust: number, difference = 50): Piece {
 export const backAt = (bust: number): Piece => draftBackBlock(measuresAt(bust));
 
 /** Any row of a chart and any cup from small to full. */
-export const anyFront: fc.Arbitrary<Piece> = fc.integer({ min: 760, max: 1280 }).chain((bust) => fc.integer({ min: 30, max: 100 }).map((difference) => frontAt(bust, difference)));
+export const anyFront: fc.Arbitrary<Piece> = fc
+  .integer({ min: 760, max: 1280 })
+  .chain((bust) => fc.integer({ min: 30, max: 100 }).map((difference) => frontAt(bust, difference)));
 
 const frontOf = (least: number, most: number): fc.Arbitrary<Piece> =>
-  fc.tuple(fc.integer({ min: 760, max: 1280 }), fc.integer({ min: least, max: most })).map(([bust, difference]) => frontAt(bust, difference));
+  fc
+    .tuple(fc.integer({ min: 760, max: 1280 }), fc.integer({ min: least, max: most }))
+    .map(([bust, difference]) => frontAt(bust, difference));
 
 export const fullFront: fc.Arbitrary<Piece> = frontOf(50, 100);
 export const smallFront: fc.Arbitrary<Piece> = frontOf(30, 49);
@@ -47,7 +51,11 @@ export const anyPlainFront: fc.Arbitrary<Piece> = fc.integer({ min: 760, max: 12
 type Without<T, K extends PropertyKey> = T extends unknown ? Omit<T, K> : never;
 type Asked = Without<DartSurgery, "id" | "dart"> & { readonly dart: DartName };
 
-export function operate(pieces: PieceSet, piece: PieceName, { dart, ...asked }: Asked): Result<FitApplied, SlipFailure> {
+export function operate(
+  pieces: PieceSet,
+  piece: PieceName,
+  { dart, ...asked }: Asked,
+): Result<FitApplied, SlipFailure> {
   return operateOnDart(pieces, { ...asked, id: "a", dart: { piece, dart } });
 }
 
@@ -74,15 +82,22 @@ export function angleAtPoint(piece: Piece, dart: DartName, from: { readonly x: n
 export const sumOfAngles = (piece: Piece): number =>
   piece.darts.reduce((sum, { name }) => sum + angleAtPoint(piece, name, pointOf(piece, "bustPoint")), 0);
 
-export const gap = (a: { readonly x: number; readonly y: number }, b: { readonly x: number; readonly y: number }): number => Math.hypot(a.x - b.x, a.y - b.y);
+export const gap = (
+  a: { readonly x: number; readonly y: number },
+  b: { readonly x: number; readonly y: number },
+): number => Math.hypot(a.x - b.x, a.y - b.y);
 
 /** By how much the legs of a dart differ; mm. */
 export const legsDiffer = (piece: Piece, dart: DartName): number =>
-  Math.abs(gap(pointOf(piece, `${dart}Apex`), pointOf(piece, `${dart}Inner`)) - gap(pointOf(piece, `${dart}Apex`), pointOf(piece, `${dart}Outer`)));
+  Math.abs(
+    gap(pointOf(piece, `${dart}Apex`), pointOf(piece, `${dart}Inner`)) -
+      gap(pointOf(piece, `${dart}Apex`), pointOf(piece, `${dart}Outer`)),
+  );
 
 /** The largest change of a seam's sewn length between two sets of pieces, all their pieces taken together; mm. */
 export function worstSeam(before: PieceSet, after: PieceSet, seams: readonly SeamName[] = SEAMS): number {
-  const total = (set: PieceSet, seam: SeamName): number => Object.values(set).reduce((sum, piece) => sum + seamByBezierJs(piece, seam), 0);
+  const total = (set: PieceSet, seam: SeamName): number =>
+    Object.values(set).reduce((sum, piece) => sum + seamByBezierJs(piece, seam), 0);
   return Math.max(...seams.map((seam) => Math.abs(total(after, seam) - total(before, seam))));
 }
 

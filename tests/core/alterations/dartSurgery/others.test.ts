@@ -20,7 +20,10 @@ function turnAt(piece: Piece, corner: string): number {
     const edge = piece.edges[index];
     if (edge === undefined) throw new Error("edge");
     const [a, b] = [pointOf(piece, edge.from), pointOf(piece, edge.to)];
-    const d = edge.curve === null ? { x: b.x - a.x, y: b.y - a.y } : new Bezier(a, edge.curve.c1, edge.curve.c2, b).derivative(t);
+    const d =
+      edge.curve === null
+        ? { x: b.x - a.x, y: b.y - a.y }
+        : new Bezier(a, edge.curve.c1, edge.curve.c2, b).derivative(t);
     return Math.atan2(d.y, d.x);
   };
   const into = piece.edges.findIndex(({ to }) => to === corner);
@@ -47,8 +50,12 @@ describe("a dart gathered", () => {
   it("again changes nothing, and no leg of it can be bowed or split", () => {
     const once = done({ front: frontAt(880) }, "front", { kind: "dartGather", dart: "sideDart" });
     expect(done(once.pieces, "front", { kind: "dartGather", dart: "sideDart" }).pieces).toBe(once.pieces);
-    expect(operate(once.pieces, "front", { kind: "dartLegs", dart: "sideDart", bow: 2 })).toMatchObject({ failure: { code: "slip/not-this-dart" } });
-    expect(operate(once.pieces, "front", { kind: "dartSplit", dart: "sideDart", into: 2 })).toMatchObject({ failure: { code: "slip/not-this-dart" } });
+    expect(operate(once.pieces, "front", { kind: "dartLegs", dart: "sideDart", bow: 2 })).toMatchObject({
+      failure: { code: "slip/not-this-dart" },
+    });
+    expect(operate(once.pieces, "front", { kind: "dartSplit", dart: "sideDart", into: 2 })).toMatchObject({
+      failure: { code: "slip/not-this-dart" },
+    });
   });
 
   it("has no cap: nothing is folded", () => {
@@ -62,7 +69,10 @@ describe("a dart gathered", () => {
     fc.assert(
       fc.property(anyPlainFront, fc.constantFrom(0.5, 1), (front, share) => {
         const gathered = done({ front }, "front", { kind: "dartGather", dart: "waistDart" });
-        const moved = pieceOf(done(gathered.pieces, "front", { kind: "dartPivot", dart: "waistDart", to: "armhole", share }), "front");
+        const moved = pieceOf(
+          done(gathered.pieces, "front", { kind: "dartPivot", dart: "waistDart", to: "armhole", share }),
+          "front",
+        );
         expect(worstSeam({ front }, { front: moved })).toBeLessThan(0.05);
         expect(dartOf(moved, "armholeDart").gathered).toBeUndefined();
         expect(validateOutline(outlineOf(moved))).toEqual([]);
@@ -101,7 +111,10 @@ describe("legs bowed", () => {
         const bowed = pieceOf(done({ front }, "front", { kind: "dartLegs", dart, bow: sign * size }), "front");
         const end = pointOf(bowed, `${dart}Apex`);
         const legs = legsOf(bowed, dart);
-        const middle = { x: (pointOf(bowed, `${dart}Inner`).x + pointOf(bowed, `${dart}Outer`).x) / 2, y: (pointOf(bowed, `${dart}Inner`).y + pointOf(bowed, `${dart}Outer`).y) / 2 };
+        const middle = {
+          x: (pointOf(bowed, `${dart}Inner`).x + pointOf(bowed, `${dart}Outer`).x) / 2,
+          y: (pointOf(bowed, `${dart}Inner`).y + pointOf(bowed, `${dart}Outer`).y) / 2,
+        };
         const offs = [legs.inner, legs.outer].map(({ curve }) => {
           if (curve.curve === null) throw new Error("straight");
           const bezier = new Bezier(curve.a, curve.curve.c1, curve.curve.c2, curve.b);
@@ -113,7 +126,8 @@ describe("legs bowed", () => {
           expect(bezier.inflections()).toEqual([]);
           // The distance of the leg's middle from the dart's middle line, signed into the dart.
           const axis = Math.atan2(middle.y - end.y, middle.x - end.x);
-          const across = (p: { x: number; y: number }): number => Math.abs((p.x - end.x) * -Math.sin(axis) + (p.y - end.y) * Math.cos(axis));
+          const across = (p: { x: number; y: number }): number =>
+            Math.abs((p.x - end.x) * -Math.sin(axis) + (p.y - end.y) * Math.cos(axis));
           return across(chord) - across(half);
         });
         expect(offs[0]).toBeCloseTo(offs[1] ?? NaN, 3);
@@ -127,15 +141,22 @@ describe("legs bowed", () => {
   it("are longer than straight ones by 8/3 of the square of the bow over the leg", () => {
     const front = frontAt(880);
     const straight = legsOf(front, "waistDart").inner.length;
-    const bowed = legsOf(pieceOf(done({ front }, "front", { kind: "dartLegs", dart: "waistDart", bow: -5 }), "front"), "waistDart");
+    const bowed = legsOf(
+      pieceOf(done({ front }, "front", { kind: "dartLegs", dart: "waistDart", bow: -5 }), "front"),
+      "waistDart",
+    );
     expect(bowed.inner.length - straight).toBeCloseTo((8 * 25) / (3 * straight), 1);
   });
 
   it("never cross: refused beyond an eighth of the mouth, or 6 mm", () => {
     const front = frontAt(880);
     const mouth = gap(pointOf(front, "waistDartInner"), pointOf(front, "waistDartOuter"));
-    expect(operate({ front }, "front", { kind: "dartLegs", dart: "waistDart", bow: mouth / 8 + 0.1 })).toMatchObject({ failure: { code: "slip/too-much", most: mouth / 8 } });
-    expect(operate({ front }, "front", { kind: "dartLegs", dart: "waistDart", bow: -6.1 })).toMatchObject({ failure: { code: "slip/too-much", most: -6 } });
+    expect(operate({ front }, "front", { kind: "dartLegs", dart: "waistDart", bow: mouth / 8 + 0.1 })).toMatchObject({
+      failure: { code: "slip/too-much", most: mouth / 8 },
+    });
+    expect(operate({ front }, "front", { kind: "dartLegs", dart: "waistDart", bow: -6.1 })).toMatchObject({
+      failure: { code: "slip/too-much", most: -6 },
+    });
   });
 
   it("at 0 are straight again", () => {
@@ -148,7 +169,10 @@ describe("legs bowed", () => {
 });
 
 describe("two darts joined into a seam", () => {
-  const anySeam = fc.record({ to: fc.constantFrom<"shoulder" | "armhole">("shoulder", "armhole"), share: fc.constantFrom(0.5, 1) });
+  const anySeam = fc.record({
+    to: fc.constantFrom<"shoulder" | "armhole">("shoulder", "armhole"),
+    share: fc.constantFrom(0.5, 1),
+  });
 
   it("make two pieces of the front that keep waist, shoulder, armhole, neck and side, and walk", () => {
     fc.assert(
@@ -173,8 +197,12 @@ describe("two darts joined into a seam", () => {
 
   it("are refused for a dart that is neither of the shoulder nor of the armhole, and where there is no front", () => {
     const front = frontAt(880);
-    expect(operate({ front }, "front", { kind: "dartSeam", dart: "sideDart" })).toMatchObject({ failure: { code: "slip/not-this-dart" } });
+    expect(operate({ front }, "front", { kind: "dartSeam", dart: "sideDart" })).toMatchObject({
+      failure: { code: "slip/not-this-dart" },
+    });
     const back = backAt(880);
-    expect(operate({ back }, "back", { kind: "dartSeam", dart: "waistDart" })).toMatchObject({ failure: { code: "slip/not-on-this-style" } });
+    expect(operate({ back }, "back", { kind: "dartSeam", dart: "waistDart" })).toMatchObject({
+      failure: { code: "slip/not-on-this-style" },
+    });
   });
 });

@@ -7,7 +7,23 @@ import { pointNames, pointOf, type DartHome, type DartName, type Piece } from ".
 import { outlineOf } from "../../../../src/core/surgery/ring";
 import { clothCorners, crossesItself, polygonOf } from "../../../support/independent";
 import { anyAmount } from "../../../support/amounts";
-import { angleAtPoint, anyFront, anyPlainFront, backAt, chordsOf, done, frontAt, fullFront, gap, legsDiffer, operate, pieceOf, smallFront, sumOfAngles, worstSeam } from "./fronts";
+import {
+  angleAtPoint,
+  anyFront,
+  anyPlainFront,
+  backAt,
+  chordsOf,
+  done,
+  frontAt,
+  fullFront,
+  gap,
+  legsDiffer,
+  operate,
+  pieceOf,
+  smallFront,
+  sumOfAngles,
+  worstSeam,
+} from "./fronts";
 
 const FROM_SIDE: readonly DartHome[] = ["french", "waist", "shoulder", "armhole", "neck", "centre"];
 const FROM_WAIST: readonly DartHome[] = ["side", "french", "shoulder", "armhole", "neck", "centre"];
@@ -20,7 +36,8 @@ const anyShare = fc.oneof(fc.constant(1), fc.constantFrom(0.5, 1 / 3), anyAmount
 const SEWN = 0.05;
 
 /** Wide enough that a third of it can still be sewn at the seam nearest the bust point. */
-const isWide = (front: Piece, dart: DartName): boolean => gap(pointOf(front, `${dart}Inner`), pointOf(front, `${dart}Outer`)) > 20;
+const isWide = (front: Piece, dart: DartName): boolean =>
+  gap(pointOf(front, `${dart}Inner`), pointOf(front, `${dart}Outer`)) > 20;
 
 describe("a bust dart moved to another seam", () => {
   it("keeps every sewn seam, equal legs and a sound outline", () => {
@@ -44,7 +61,9 @@ describe("a bust dart moved to another seam", () => {
         const moved = pieceOf(done({ front }, "front", { kind: "dartPivot", dart, to, share }), "front");
         expect(Math.abs(sumOfAngles(moved) - sumOfAngles(front))).toBeLessThan(0.2);
         const before = angleAtPoint(front, dart, pointOf(front, "bustPoint"));
-        const left = moved.darts.some(({ name }) => name === dart) ? angleAtPoint(moved, dart, pointOf(moved, "bustPoint")) : 0;
+        const left = moved.darts.some(({ name }) => name === dart)
+          ? angleAtPoint(moved, dart, pointOf(moved, "bustPoint"))
+          : 0;
         expect(Math.abs(left - (1 - share) * before)).toBeLessThan(0.2);
       }),
       { numRuns: 80 },
@@ -66,7 +85,9 @@ describe("a bust dart moved to another seam", () => {
     fc.assert(
       fc.property(anyPlainFront, anyMove, anyShare, (front, [dart, to], share) => {
         const cloth = (piece: typeof front): number =>
-          polygonOf(clothCorners(piece, Object.fromEntries(piece.darts.map(({ name }) => [name, ["bustPoint" as const]])))).area();
+          polygonOf(
+            clothCorners(piece, Object.fromEntries(piece.darts.map(({ name }) => [name, ["bustPoint" as const]]))),
+          ).area();
         const moved = pieceOf(done({ front }, "front", { kind: "dartPivot", dart, to, share }), "front");
         // Slivers of under 1 mm along 200 mm of seam, of some 70 000 mm².
         expect(Math.abs(cloth(moved) - cloth(front))).toBeLessThan(200);
@@ -84,7 +105,8 @@ describe("a bust dart moved to another seam", () => {
         for (const part of traces.flatMap(({ parts }) => parts)) {
           const [was, is] = [chordsOf(part.before), chordsOf(part.after)];
           expect(polygonOf(is).area()).toBeCloseTo(polygonOf(was).area(), 5);
-          const sides = (corners: typeof was): number[] => corners.map((corner, i) => gap(corner, corners[(i + 7) % corners.length] ?? corner));
+          const sides = (corners: typeof was): number[] =>
+            corners.map((corner, i) => gap(corner, corners[(i + 7) % corners.length] ?? corner));
           sides(is).forEach((length, i) => expect(Math.abs(length - (sides(was)[i] ?? NaN))).toBeLessThan(1e-6));
         }
       }),
@@ -94,13 +116,20 @@ describe("a bust dart moved to another seam", () => {
 
   it("there and back is the piece that it was", () => {
     const there = fc.oneof(
-      fc.constantFrom<DartHome>("french", "shoulder", "armhole", "neck", "centre").map((to) => ["sideDart", "side", to] as const),
-      fc.constantFrom<DartHome>("french", "shoulder", "armhole", "neck", "centre").map((to) => ["waistDart", "waist", to] as const),
+      fc
+        .constantFrom<DartHome>("french", "shoulder", "armhole", "neck", "centre")
+        .map((to) => ["sideDart", "side", to] as const),
+      fc
+        .constantFrom<DartHome>("french", "shoulder", "armhole", "neck", "centre")
+        .map((to) => ["waistDart", "waist", to] as const),
     );
     fc.assert(
       fc.property(anyPlainFront, there, (front, [dart, home, to]) => {
         const away = done({ front }, "front", { kind: "dartPivot", dart, to, share: 1 });
-        const back = pieceOf(done(away.pieces, "front", { kind: "dartPivot", dart: `${to}Dart`, to: home, share: 1 }), "front");
+        const back = pieceOf(
+          done(away.pieces, "front", { kind: "dartPivot", dart: `${to}Dart`, to: home, share: 1 }),
+          "front",
+        );
         expect([...pointNames(back)].toSorted()).toEqual([...pointNames(front)].toSorted());
         for (const name of pointNames(front)) expect(gap(pointOf(back, name), pointOf(front, name))).toBeLessThan(0.1);
       }),
@@ -158,7 +187,9 @@ describe("the width of a moved dart", () => {
         const theta = (angleAtPoint(front, "sideDart", old) * Math.PI) / 180;
         const width = gap(pointOf(moved, `${to}DartInner`), pointOf(moved, `${to}DartOuter`));
         expect(Math.abs(width - 2 * far * Math.sin(theta / 2))).toBeLessThan(0.3);
-        expect(width / gap(pointOf(front, "sideDartInner"), pointOf(front, "sideDartOuter")) / (far / near)).toBeCloseTo(1, 2);
+        expect(
+          width / gap(pointOf(front, "sideDartInner"), pointOf(front, "sideDartOuter")) / (far / near),
+        ).toBeCloseTo(1, 2);
       }),
       { numRuns: 60 },
     );
@@ -168,16 +199,24 @@ describe("the width of a moved dart", () => {
   it("two darts in one have both angles", () => {
     const front = frontAt(880);
     const bust = pointOf(front, "bustPoint");
-    const merged = pieceOf(done({ front }, "front", { kind: "dartPivot", dart: "sideDart", to: "waist", share: 1 }), "front");
+    const merged = pieceOf(
+      done({ front }, "front", { kind: "dartPivot", dart: "sideDart", to: "waist", share: 1 }),
+      "front",
+    );
     expect(merged.darts.map(({ name }) => name)).toEqual(["waistDart"]);
-    expect(angleAtPoint(merged, "waistDart", bust)).toBeCloseTo(angleAtPoint(front, "waistDart", bust) + angleAtPoint(front, "sideDart", bust), 1);
+    expect(angleAtPoint(merged, "waistDart", bust)).toBeCloseTo(
+      angleAtPoint(front, "waistDart", bust) + angleAtPoint(front, "sideDart", bust),
+      1,
+    );
   });
 });
 
 describe("where a new dart lies and ends", () => {
   const front = frontAt(880);
-  const to = (home: DartHome, share = 1) => pieceOf(done({ front }, "front", { kind: "dartPivot", dart: "sideDart", to: home, share }), "front");
-  const short = (piece: typeof front, dart: DartName): number => gap(pointOf(piece, `${dart}Apex`), pointOf(piece, "bustPoint"));
+  const to = (home: DartHome, share = 1) =>
+    pieceOf(done({ front }, "front", { kind: "dartPivot", dart: "sideDart", to: home, share }), "front");
+  const short = (piece: typeof front, dart: DartName): number =>
+    gap(pointOf(piece, `${dart}Apex`), pointOf(piece, "bustPoint"));
 
   // published-figures.md section 2.2: 2.5 to 3.8 cm, waist darts 1.5 to 2.5 cm (common practice).
   it.each(FROM_SIDE.filter((home) => home !== "waist"))("to the %s: 25 to 38 mm short of the bust point", (home) => {
@@ -191,7 +230,10 @@ describe("where a new dart lies and ends", () => {
 
   it("a waist dart stands plumb below the bust point again", () => {
     const none = done({ front }, "front", { kind: "dartPivot", dart: "waistDart", to: "armhole", share: 1 });
-    const again = pieceOf(done(none.pieces, "front", { kind: "dartPivot", dart: "sideDart", to: "waist", share: 1 }), "front");
+    const again = pieceOf(
+      done(none.pieces, "front", { kind: "dartPivot", dart: "sideDart", to: "waist", share: 1 }),
+      "front",
+    );
     const middle = (pointOf(again, "waistDartInner").x + pointOf(again, "waistDartOuter").x) / 2;
     const [inner, outer] = [pointOf(again, "waistDartInner"), pointOf(again, "waistDartOuter")];
     const lean = (Math.atan2(outer.y - inner.y, outer.x - inner.x) * 180) / Math.PI;
@@ -210,35 +252,54 @@ describe("what is refused", () => {
   };
 
   it("a seam that is not there", () => {
-    expect(failure({ front }, "front", { kind: "dartPivot", dart: "sideDart", to: "underBust", share: 1 })).toEqual({ code: "slip/not-on-this-style" });
+    expect(failure({ front }, "front", { kind: "dartPivot", dart: "sideDart", to: "underBust", share: 1 })).toEqual({
+      code: "slip/not-on-this-style",
+    });
   });
 
   it("a share that leaves, or opens, less than can be sewn", () => {
-    expect(failure({ front }, "front", { kind: "dartPivot", dart: "sideDart", to: "waist", share: 0.97 })).toMatchObject({ code: "slip/dart-vanishes", smallest: 3 });
-    expect(failure({ front }, "front", { kind: "dartPivot", dart: "sideDart", to: "armhole", share: 0.05 })).toMatchObject({ code: "slip/dart-vanishes", smallest: 3 });
+    expect(
+      failure({ front }, "front", { kind: "dartPivot", dart: "sideDart", to: "waist", share: 0.97 }),
+    ).toMatchObject({ code: "slip/dart-vanishes", smallest: 3 });
+    expect(
+      failure({ front }, "front", { kind: "dartPivot", dart: "sideDart", to: "armhole", share: 0.05 }),
+    ).toMatchObject({ code: "slip/dart-vanishes", smallest: 3 });
   });
 
   it("the seam that it opens on already", () => {
-    expect(failure({ front }, "front", { kind: "dartPivot", dart: "sideDart", to: "side", share: 1 })).toMatchObject({ code: "slip/not-this-dart" });
+    expect(failure({ front }, "front", { kind: "dartPivot", dart: "sideDart", to: "side", share: 1 })).toMatchObject({
+      code: "slip/not-this-dart",
+    });
   });
 
   it("a back dart to a seam that it is never moved to", () => {
-    expect(failure({ back }, "back", { kind: "dartPivot", dart: "waistDart", to: "armhole", share: 1 })).toMatchObject({ code: "slip/not-this-dart" });
-    expect(failure({ back }, "back", { kind: "dartPivot", dart: "waistDart", to: "centre", share: 1 })).toMatchObject({ code: "slip/not-this-dart" });
+    expect(failure({ back }, "back", { kind: "dartPivot", dart: "waistDart", to: "armhole", share: 1 })).toMatchObject({
+      code: "slip/not-this-dart",
+    });
+    expect(failure({ back }, "back", { kind: "dartPivot", dart: "waistDart", to: "centre", share: 1 })).toMatchObject({
+      code: "slip/not-this-dart",
+    });
   });
 });
 
 describe("a back waist dart", () => {
   it("goes to shoulder, neck or side about its own end, seams kept", () => {
     fc.assert(
-      fc.property(fc.integer({ min: 760, max: 1280 }), fc.constantFrom<DartHome>("shoulder", "neck", "side"), fc.constantFrom(0.4, 0.6, 1), (bust, to, share) => {
-        const back = backAt(bust);
-        const moved = pieceOf(done({ back }, "back", { kind: "dartPivot", dart: "waistDart", to, share }), "back");
-        const end = pointOf(back, "waistDartApex");
-        expect(worstSeam({ back }, { back: moved })).toBeLessThan(SEWN);
-        expect(validateOutline(outlineOf(moved))).toEqual([]);
-        expect(Math.abs(angleAtPoint(moved, `${to}Dart`, end) - share * angleAtPoint(back, "waistDart", end))).toBeLessThan(0.2);
-      }),
+      fc.property(
+        fc.integer({ min: 760, max: 1280 }),
+        fc.constantFrom<DartHome>("shoulder", "neck", "side"),
+        fc.constantFrom(0.4, 0.6, 1),
+        (bust, to, share) => {
+          const back = backAt(bust);
+          const moved = pieceOf(done({ back }, "back", { kind: "dartPivot", dart: "waistDart", to, share }), "back");
+          const end = pointOf(back, "waistDartApex");
+          expect(worstSeam({ back }, { back: moved })).toBeLessThan(SEWN);
+          expect(validateOutline(outlineOf(moved))).toEqual([]);
+          expect(
+            Math.abs(angleAtPoint(moved, `${to}Dart`, end) - share * angleAtPoint(back, "waistDart", end)),
+          ).toBeLessThan(0.2);
+        },
+      ),
       { numRuns: 30 },
     );
   });

@@ -20,7 +20,10 @@ type Made = readonly [PieceSet, DartRef];
 
 function movedTo(bust: number, home: DartHome): Made {
   const set = { front: frontAt(bust), back: backAt(bust) };
-  return [done(set, "front", { kind: "dartPivot", dart: "sideDart", to: home, share: 1 }).pieces, { piece: "front", dart: `${home}Dart` }];
+  return [
+    done(set, "front", { kind: "dartPivot", dart: "sideDart", to: home, share: 1 }).pieces,
+    { piece: "front", dart: `${home}Dart` },
+  ];
 }
 
 function cups(bust: number): PieceSet {
@@ -29,18 +32,39 @@ function cups(bust: number): PieceSet {
   return midriffStyle.finish(open.value, pointOf(open.value.cup, "bustPoint"), 50);
 }
 
-const anyDart: fc.Arbitrary<Made> = fc.tuple(fc.constantFrom(800, 880, 1000), fc.constantFrom("french", "shoulder", "armhole", "neck", "centre", "waist", "cup", "back")).map(([bust, where]): Made => {
-  if (where === "cup" || where === "back") return [cups(bust), { piece: where, dart: "underBustDart" }];
-  return movedTo(bust, where);
-});
+const anyDart: fc.Arbitrary<Made> = fc
+  .tuple(
+    fc.constantFrom(800, 880, 1000),
+    fc.constantFrom("french", "shoulder", "armhole", "neck", "centre", "waist", "cup", "back"),
+  )
+  .map(([bust, where]): Made => {
+    if (where === "cup" || where === "back") return [cups(bust), { piece: where, dart: "underBustDart" }];
+    return movedTo(bust, where);
+  });
 
 /** Small enough that a neck edge or an armhole can give it. */
 const anyRedraw = (dart: DartRef, place: GiveBackPlace): fc.Arbitrary<DartRedraw> => {
   const common = { id: fc.constant("a"), dart: fc.constant(dart), giveBack: fc.constant({ [place]: 1 }) };
   return fc.oneof(
-    fc.record({ ...common, kind: fc.constant("dartEnd" as const), shorten: anyAmount(-8, 12), across: anyAmount(-3, 3), hold: fc.constantFrom("mouth" as const, "fullness" as const) }),
-    fc.record({ ...common, kind: fc.constant("dartMouth" as const), inner: anyAmount(-3, 2.5), outer: anyAmount(-3, 2.5) }),
-    fc.record({ ...common, kind: fc.constant("dartPlace" as const), by: anyAmount(-4, 2.5), how: fc.constant("redraw" as const) }),
+    fc.record({
+      ...common,
+      kind: fc.constant("dartEnd" as const),
+      shorten: anyAmount(-8, 12),
+      across: anyAmount(-3, 3),
+      hold: fc.constantFrom("mouth" as const, "fullness" as const),
+    }),
+    fc.record({
+      ...common,
+      kind: fc.constant("dartMouth" as const),
+      inner: anyAmount(-3, 2.5),
+      outer: anyAmount(-3, 2.5),
+    }),
+    fc.record({
+      ...common,
+      kind: fc.constant("dartPlace" as const),
+      by: anyAmount(-4, 2.5),
+      how: fc.constant("redraw" as const),
+    }),
   );
 };
 
@@ -52,7 +76,9 @@ describe("a dart of any home, redrawn", () => {
     fc.assert(
       fc.property(
         anyDart.chain(([pieces, dart]) =>
-          fc.constantFrom(...giveBackPlaces(pieces, dart).filter((place) => place !== "otherDart")).chain((place) => anyRedraw(dart, place).map((asked) => ({ pieces, dart, asked }))),
+          fc
+            .constantFrom(...giveBackPlaces(pieces, dart).filter((place) => place !== "otherDart"))
+            .chain((place) => anyRedraw(dart, place).map((asked) => ({ pieces, dart, asked }))),
         ),
         ({ pieces, dart, asked }) => {
           const redrawn = redrawDart(pieces, asked);
@@ -60,7 +86,8 @@ describe("a dart of any home, redrawn", () => {
           const [was, is] = [pieces[dart.piece], redrawn.value.pieces[dart.piece]];
           if (was === undefined || is === undefined) throw new Error("piece");
           const own = was.darts.find(({ name }) => name === dart.dart)?.seam ?? "side";
-          for (const seam of [own, ...SEWN_TO_OTHERS]) expect(Math.abs(seamByBezierJs(is, seam) - seamByBezierJs(was, seam))).toBeLessThan(0.05);
+          for (const seam of [own, ...SEWN_TO_OTHERS])
+            expect(Math.abs(seamByBezierJs(is, seam) - seamByBezierJs(was, seam))).toBeLessThan(0.05);
           expect(legsDiffer(is, dart.dart)).toBeLessThan(1);
           expect(validateOutline(outlineOf(is))).toEqual([]);
         },

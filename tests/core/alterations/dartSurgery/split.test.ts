@@ -5,7 +5,20 @@ import { validateOutline } from "../../../../src/core/geometry/outline";
 import { pointOf, type DartName, type Piece } from "../../../../src/core/pattern/piece";
 import { outlineOf } from "../../../../src/core/surgery/ring";
 import { crossesItself, polygonOf } from "../../../support/independent";
-import { angleAtPoint, anyFront, backAt, chordsOf, done, frontAt, gap, legsDiffer, operate, pieceOf, sumOfAngles, worstSeam } from "./fronts";
+import {
+  angleAtPoint,
+  anyFront,
+  backAt,
+  chordsOf,
+  done,
+  frontAt,
+  gap,
+  legsDiffer,
+  operate,
+  pieceOf,
+  sumOfAngles,
+  worstSeam,
+} from "./fronts";
 
 const anyDart = fc.constantFrom<DartName>("sideDart", "waistDart");
 const anyNumber = fc.constantFrom<2 | 3>(2, 3);
@@ -17,7 +30,8 @@ const namesOf = (dart: DartName, into: 2 | 3): readonly DartName[] => {
 };
 
 /** Wide enough to be split at all. */
-const canBeSplit = (front: Piece, dart: DartName): boolean => gap(pointOf(front, `${dart}Inner`), pointOf(front, `${dart}Outer`)) > 14;
+const canBeSplit = (front: Piece, dart: DartName): boolean =>
+  gap(pointOf(front, `${dart}Inner`), pointOf(front, `${dart}Outer`)) > 14;
 
 describe("a bust dart split", () => {
   it("keeps sewn seams, the whole angle in equal parts, equal legs, a sound outline", () => {
@@ -39,15 +53,18 @@ describe("a bust dart split", () => {
     );
   });
 
-  it.each([760, 880, 1040, 1260])("of the drafted cup at bust %d adds up to the old angle within 0.1 degrees", (bust) => {
-    const front = frontAt(bust);
-    for (const dart of ["sideDart", "waistDart"] as const) {
-      for (const into of [2, 3] as const) {
-        const split = pieceOf(done({ front }, "front", { kind: "dartSplit", dart, into }), "front");
-        expect(Math.abs(sumOfAngles(split) - sumOfAngles(front))).toBeLessThan(0.1);
+  it.each([760, 880, 1040, 1260])(
+    "of the drafted cup at bust %d adds up to the old angle within 0.1 degrees",
+    (bust) => {
+      const front = frontAt(bust);
+      for (const dart of ["sideDart", "waistDart"] as const) {
+        for (const into of [2, 3] as const) {
+          const split = pieceOf(done({ front }, "front", { kind: "dartSplit", dart, into }), "front");
+          expect(Math.abs(sumOfAngles(split) - sumOfAngles(front))).toBeLessThan(0.1);
+        }
       }
-    }
-  });
+    },
+  );
 
   it("stands in order from the centre or from above, with 25 to 30 mm of seam between mouths", () => {
     for (const dart of ["sideDart", "waistDart"] as const) {
@@ -69,7 +86,8 @@ describe("a bust dart split", () => {
 
   it("ends each a little shorter than the one did", () => {
     const front = frontAt(880);
-    const short = (piece: Piece, name: DartName): number => gap(pointOf(piece, `${name}Apex`), pointOf(piece, "bustPoint"));
+    const short = (piece: Piece, name: DartName): number =>
+      gap(pointOf(piece, `${name}Apex`), pointOf(piece, "bustPoint"));
     for (const into of [2, 3] as const) {
       const split = pieceOf(done({ front }, "front", { kind: "dartSplit", dart: "waistDart", into }), "front");
       for (const name of namesOf("waistDart", into)) {
@@ -98,7 +116,10 @@ describe("a bust dart split", () => {
       fc.property(fc.integer({ min: 760, max: 1280 }), (bust) => {
         const front = frontAt(bust);
         const split = done({ front }, "front", { kind: "dartSplit", dart: "waistDart", into: 2 });
-        const again = pieceOf(done(split.pieces, "front", { kind: "dartPivot", dart: "waistDart2", to: "waist", share: 1 }), "front");
+        const again = pieceOf(
+          done(split.pieces, "front", { kind: "dartPivot", dart: "waistDart2", to: "waist", share: 1 }),
+          "front",
+        );
         expect(again.darts.map(({ name }) => name).toSorted()).toEqual(["sideDart", "waistDart"]);
         expect(Math.abs(sumOfAngles(again) - sumOfAngles(front))).toBeLessThan(0.2);
         expect(worstSeam({ front }, { front: again })).toBeLessThan(SEWN);
@@ -117,10 +138,14 @@ describe("a bust dart split", () => {
   it("is refused where no name or no width is left for it", () => {
     const front = frontAt(880);
     const three = done({ front }, "front", { kind: "dartSplit", dart: "waistDart", into: 3 });
-    expect(operate(three.pieces, "front", { kind: "dartSplit", dart: "waistDart", into: 2 })).toMatchObject({ failure: { code: "slip/too-many-darts" } });
+    expect(operate(three.pieces, "front", { kind: "dartSplit", dart: "waistDart", into: 2 })).toMatchObject({
+      failure: { code: "slip/too-many-darts" },
+    });
     const small = frontAt(760, 30);
     expect(gap(pointOf(small, "sideDartInner"), pointOf(small, "sideDartOuter"))).toBeLessThan(12);
     const tiny = done({ front: small }, "front", { kind: "dartPivot", dart: "sideDart", to: "waist", share: 0.5 });
-    expect(operate(tiny.pieces, "front", { kind: "dartSplit", dart: "sideDart", into: 2 })).toMatchObject({ failure: { code: "slip/dart-vanishes" } });
+    expect(operate(tiny.pieces, "front", { kind: "dartSplit", dart: "sideDart", into: 2 })).toMatchObject({
+      failure: { code: "slip/dart-vanishes" },
+    });
   });
 });

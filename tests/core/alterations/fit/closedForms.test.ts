@@ -5,11 +5,26 @@ import { fitOf, type FitName } from "../../../../src/core/alterations/fit/index"
 import type { FitApplied } from "../../../../src/core/alterations/fit/definition";
 import { pieceIn, piecesOf, type PieceSet } from "../../../../src/core/alterations/pieceSet";
 import { levelWidth } from "../../../../src/core/girth/levelWidth";
-import { pointOf, type DartName, type Piece, type PieceName, type PointName, type SeamName } from "../../../../src/core/pattern/piece";
+import {
+  pointOf,
+  type DartName,
+  type Piece,
+  type PieceName,
+  type PointName,
+  type SeamName,
+} from "../../../../src/core/pattern/piece";
 import { must } from "../../../../src/core/result";
 import { closeWedgeIntoDart } from "../../../../src/core/surgery/closeWedge";
 import { anyAmount } from "../../../support/amounts";
-import { anyGarmentOf, bustPointOf, changedPieces, cornerAt, expectStillSewn, garment, STYLE_NAMES } from "../../../support/garments";
+import {
+  anyGarmentOf,
+  bustPointOf,
+  changedPieces,
+  cornerAt,
+  expectStillSewn,
+  garment,
+  STYLE_NAMES,
+} from "../../../support/garments";
 import { seamByBezierJs } from "../../../support/independent";
 import { expectPointClose } from "../../../support/matchers";
 
@@ -19,7 +34,11 @@ interface Place {
 }
 
 /** Applied; where it is refused, with the amount that it says would work. */
-function alteredBy(pieces: PieceSet, fit: FitName, amount: number): { readonly amount: number; readonly done: FitApplied } {
+function alteredBy(
+  pieces: PieceSet,
+  fit: FitName,
+  amount: number,
+): { readonly amount: number; readonly done: FitApplied } {
   const context = { bustPoint: bustPointOf(pieces) };
   const done = fitOf(fit).apply(pieces, amount, context);
   if (done.ok) return { amount, done: done.value };
@@ -51,7 +70,10 @@ function nearestTo(piece: Piece, seam: SeamName, point: Place): number {
         for (let i = 0; i <= LOOKS; i += 1) {
           const t = i / LOOKS;
           const [p, q, r, s] = [(1 - t) ** 3, 3 * t * (1 - t) ** 2, 3 * t * t * (1 - t), t ** 3];
-          least = Math.min(least, apart(point, { x: p * a.x + q * c1.x + r * c2.x + s * b.x, y: p * a.y + q * c1.y + r * c2.y + s * b.y }));
+          least = Math.min(
+            least,
+            apart(point, { x: p * a.x + q * c1.x + r * c2.x + s * b.x, y: p * a.y + q * c1.y + r * c2.y + s * b.y }),
+          );
         }
         return least;
       }),
@@ -60,7 +82,15 @@ function nearestTo(piece: Piece, seam: SeamName, point: Place): number {
 
 /** Shoelace formula over corners; mm². */
 const area = (corners: readonly Place[]): number =>
-  Math.abs(corners.reduce((sum, p, i) => sum + p.x * must(corners[(i + 1) % corners.length], "corner").y - must(corners[(i + 1) % corners.length], "corner").x * p.y, 0)) / 2;
+  Math.abs(
+    corners.reduce(
+      (sum, p, i) =>
+        sum +
+        p.x * must(corners[(i + 1) % corners.length], "corner").y -
+        must(corners[(i + 1) % corners.length], "corner").x * p.y,
+      0,
+    ),
+  ) / 2;
 
 describe("a gape closed into a dart", () => {
   const CASES: readonly [FitName, "sideDart" | "midriff", PieceName, SeamName, DartName][] = [
@@ -70,33 +100,45 @@ describe("a gape closed into a dart", () => {
     ["edgeGape", "midriff", "cup", "neck", "underBustDart"],
   ];
 
-  it.each(CASES)("%s on %s: the dart opens by 2 asin(p / 2R), the edge is shorter by p, all other seams keep their length", (fit, style, name, seam, dart) => {
-    fc.assert(
-      fc.property(anyGarmentOf(style), anyAmount(0.1, 20), (body, asked) => {
-        const pieces = garment(body);
-        const { amount, done } = alteredBy(pieces, fit, asked);
-        const [before, after] = [pieceIn(pieces, name), pieceIn(done.pieces, name)];
-        const bustPoint = pointOf(before, "bustPoint");
-        const opened = openingAt(after, dart, bustPoint) - openingAt(before, dart, bustPoint);
-        // The fold goes the shortest way to the edge, unless that is near its end; no shorter way, so no larger an angle.
-        const radius = nearestTo(before, seam, bustPoint);
-        const widest = 2 * Math.asin(amount / (2 * radius));
-        // Truing the legs moves the mouth by some hundredths of a millimetre at some 100 mm from the point.
-        expect(opened).toBeLessThan(widest + 0.001);
-        expect(opened).toBeGreaterThan(0.75 * widest - 0.001);
-        expect(seamByBezierJs(before, seam) - seamByBezierJs(after, seam)).toBeCloseTo(amount, 1);
-        for (const other of (["neck", "shoulder", "armhole", "side", "waist", "underBust", "centre", "strap"] as const).filter((s) => s !== seam)) {
-          expect(seamByBezierJs(after, other)).toBeCloseTo(seamByBezierJs(before, other), 2);
-        }
-        const legs = (["Inner", "Outer"] as const).map((end) => apart(pointOf(after, `${dart}Apex`), pointOf(after, `${dart}${end}`)));
-        expect(must(legs[0], "leg")).toBeCloseTo(must(legs[1], "leg"), 3);
-        expect(apart(bustPoint, pointOf(after, `${dart}Apex`))).toBeCloseTo(apart(bustPoint, pointOf(before, `${dart}Apex`)), 6);
-        expect(pointOf(after, "centreNeck")).toEqual(pointOf(before, "centreNeck"));
-        expect(pointOf(after, "centreWaist" in before.points ? "centreWaist" : "underBustCentre")).toEqual(pointOf(before, "centreWaist" in before.points ? "centreWaist" : "underBustCentre"));
-      }),
-      { numRuns: 25 },
-    );
-  });
+  it.each(CASES)(
+    "%s on %s: the dart opens by 2 asin(p / 2R), the edge is shorter by p, all other seams keep their length",
+    (fit, style, name, seam, dart) => {
+      fc.assert(
+        fc.property(anyGarmentOf(style), anyAmount(0.1, 20), (body, asked) => {
+          const pieces = garment(body);
+          const { amount, done } = alteredBy(pieces, fit, asked);
+          const [before, after] = [pieceIn(pieces, name), pieceIn(done.pieces, name)];
+          const bustPoint = pointOf(before, "bustPoint");
+          const opened = openingAt(after, dart, bustPoint) - openingAt(before, dart, bustPoint);
+          // The fold goes the shortest way to the edge, unless that is near its end; no shorter way, so no larger an angle.
+          const radius = nearestTo(before, seam, bustPoint);
+          const widest = 2 * Math.asin(amount / (2 * radius));
+          // Truing the legs moves the mouth by some hundredths of a millimetre at some 100 mm from the point.
+          expect(opened).toBeLessThan(widest + 0.001);
+          expect(opened).toBeGreaterThan(0.75 * widest - 0.001);
+          expect(seamByBezierJs(before, seam) - seamByBezierJs(after, seam)).toBeCloseTo(amount, 1);
+          for (const other of (
+            ["neck", "shoulder", "armhole", "side", "waist", "underBust", "centre", "strap"] as const
+          ).filter((s) => s !== seam)) {
+            expect(seamByBezierJs(after, other)).toBeCloseTo(seamByBezierJs(before, other), 2);
+          }
+          const legs = (["Inner", "Outer"] as const).map((end) =>
+            apart(pointOf(after, `${dart}Apex`), pointOf(after, `${dart}${end}`)),
+          );
+          expect(must(legs[0], "leg")).toBeCloseTo(must(legs[1], "leg"), 3);
+          expect(apart(bustPoint, pointOf(after, `${dart}Apex`))).toBeCloseTo(
+            apart(bustPoint, pointOf(before, `${dart}Apex`)),
+            6,
+          );
+          expect(pointOf(after, "centreNeck")).toEqual(pointOf(before, "centreNeck"));
+          expect(pointOf(after, "centreWaist" in before.points ? "centreWaist" : "underBustCentre")).toEqual(
+            pointOf(before, "centreWaist" in before.points ? "centreWaist" : "underBustCentre"),
+          );
+        }),
+        { numRuns: 25 },
+      );
+    },
+  );
 
   it("turns just one part, rigidly: by the angle of its chord", () => {
     fc.assert(
@@ -110,11 +152,17 @@ describe("a gape closed into a dart", () => {
         expect(trace.parts).toHaveLength(1);
         const fold = must(must(trace.cuts[0], "cut")[0], "fold");
         expect(2 * apart(fold, point) * Math.sin(turn / 2)).toBeCloseTo(amount, 9);
-        const corners = (edges: typeof part.before): Place[] => edges.flatMap(({ a, curve }) => [a, ...(curve === null ? [] : [curve.c1, curve.c2])]);
+        const corners = (edges: typeof part.before): Place[] =>
+          edges.flatMap(({ a, curve }) => [a, ...(curve === null ? [] : [curve.c1, curve.c2])]);
         expect(area(corners(part.after))).toBeCloseTo(area(corners(part.before)), 6);
         // The side neck, the shoulder's end and the underarm keep their distances from each other and from the bust point.
         const kept: readonly PointName[] = ["bustPoint", "sideNeck", "shoulderTip", "underarm", "sideBust"];
-        for (const a of kept) for (const b of kept) expect(apart(pointOf(piece, a), pointOf(piece, b))).toBeCloseTo(apart(pointOf(front, a), pointOf(front, b)), 9);
+        for (const a of kept)
+          for (const b of kept)
+            expect(apart(pointOf(piece, a), pointOf(piece, b))).toBeCloseTo(
+              apart(pointOf(front, a), pointOf(front, b)),
+              9,
+            );
       }),
       { numRuns: 25 },
     );
@@ -129,7 +177,12 @@ describe("a gape closed into a dart", () => {
     const most = must(refused.ok || refused.failure.code === "wedge/no-dart" ? null : refused.failure.most, "most");
     expect(most).toBeGreaterThan(10);
     expect(closeWedgeIntoDart(cup, { ...wedge, amount: most }).ok).toBe(true);
-    expect(closeWedgeIntoDart({ ...cup, darts: cup.darts.map((dart) => ({ ...dart, aimsAt: null })) }, { ...wedge, amount: 5 })).toEqual({
+    expect(
+      closeWedgeIntoDart(
+        { ...cup, darts: cup.darts.map((dart) => ({ ...dart, aimsAt: null })) },
+        { ...wedge, amount: 5 },
+      ),
+    ).toEqual({
       ok: false,
       failure: { code: "wedge/no-dart" },
     });
@@ -149,9 +202,17 @@ describe("a gape closed into a princess seam", () => {
         const [before, after] = [pieceIn(pieces, name), pieceIn(set, name)];
         const hinge = pointOf(before, "princessBust");
         expect(changedPieces(pieces, set)).toEqual([name]);
-        expect(apart(hinge, pointOf(after, "princessTop"))).toBeCloseTo(apart(hinge, pointOf(before, "princessTop")), 1);
-        expect(apart(pointOf(before, "princessTop"), pointOf(after, "princessTop"))).toBeCloseTo(must(values.wider, "wider"), 9);
-        const turn = Math.abs(wrapped(towards(hinge, pointOf(after, "princessTop")) - towards(hinge, pointOf(before, "princessTop"))));
+        expect(apart(hinge, pointOf(after, "princessTop"))).toBeCloseTo(
+          apart(hinge, pointOf(before, "princessTop")),
+          1,
+        );
+        expect(apart(pointOf(before, "princessTop"), pointOf(after, "princessTop"))).toBeCloseTo(
+          must(values.wider, "wider"),
+          9,
+        );
+        const turn = Math.abs(
+          wrapped(towards(hinge, pointOf(after, "princessTop")) - towards(hinge, pointOf(before, "princessTop"))),
+        );
         const widest = 2 * Math.asin(amount / (2 * nearestTo(before, seam, hinge)));
         expect(turn).toBeLessThan(widest + 1e-6);
         expect(turn).toBeGreaterThan(0.75 * widest);
@@ -168,7 +229,10 @@ describe("a gape closed into a princess seam", () => {
 describe("the shoulder", () => {
   const styles = ["sideDart", "princessArmhole", "princessShoulder"] as const;
   const tipPiece = ({ front, centreFront, sideFront }: PieceSet): Piece =>
-    must([front, sideFront, centreFront].find((piece) => piece?.points.shoulderTip !== undefined), "tip piece");
+    must(
+      [front, sideFront, centreFront].find((piece) => piece?.points.shoulderTip !== undefined),
+      "tip piece",
+    );
 
   it("rises at its end by the amount and keeps its length; side seams grow by the amount, front and back alike", () => {
     fc.assert(
@@ -178,10 +242,15 @@ describe("the shoulder", () => {
         for (const name of ["front", "back"] as const) {
           const [before, after] = [pieceIn(pieces, name), pieceIn(set, name)];
           expect(pointOf(before, "shoulderTip").y - pointOf(after, "shoulderTip").y).toBeCloseTo(amount, 6);
-          expect(apart(pointOf(after, "sideNeck"), pointOf(after, "shoulderTip"))).toBeCloseTo(apart(pointOf(before, "sideNeck"), pointOf(before, "shoulderTip")), 6);
+          expect(apart(pointOf(after, "sideNeck"), pointOf(after, "shoulderTip"))).toBeCloseTo(
+            apart(pointOf(before, "sideNeck"), pointOf(before, "shoulderTip")),
+            6,
+          );
           expect(seamByBezierJs(after, "side") - seamByBezierJs(before, "side")).toBeCloseTo(amount, 3);
           // Redrawn to the same length as nearly as a line that stays smooth can be.
-          expect(Math.abs(seamByBezierJs(after, "armhole") - seamByBezierJs(before, "armhole"))).toBeLessThan(0.25 * Math.abs(amount) + 0.01);
+          expect(Math.abs(seamByBezierJs(after, "armhole") - seamByBezierJs(before, "armhole"))).toBeLessThan(
+            0.25 * Math.abs(amount) + 0.01,
+          );
           expect(cornerAt(after, "shoulderTip")).toBeCloseTo(cornerAt(before, "shoulderTip"), 6);
           expect(cornerAt(after, "sideNeck")).toBeCloseTo(cornerAt(before, "sideNeck"), 6);
         }
@@ -195,11 +264,22 @@ describe("the shoulder", () => {
       fc.property(anyGarmentOf(...styles), anyAmount(-18, 18), (body, amount) => {
         const pieces = garment(body);
         const { pieces: set } = altered(pieces, "forwardShoulder", amount);
-        const armhole = (s: PieceSet): number => piecesOf(s).filter(({ name }) => name !== "strap").reduce((sum, piece) => sum + seamByBezierJs(piece, "armhole"), 0);
-        expect(apart(pointOf(pieceIn(pieces, "back"), "shoulderTip"), pointOf(pieceIn(set, "back"), "shoulderTip"))).toBeCloseTo(Math.abs(amount), 6);
-        expect(Math.sign(pointOf(pieceIn(pieces, "back"), "shoulderTip").y - pointOf(pieceIn(set, "back"), "shoulderTip").y)).toBe(Math.sign(amount));
+        const armhole = (s: PieceSet): number =>
+          piecesOf(s)
+            .filter(({ name }) => name !== "strap")
+            .reduce((sum, piece) => sum + seamByBezierJs(piece, "armhole"), 0);
+        expect(
+          apart(pointOf(pieceIn(pieces, "back"), "shoulderTip"), pointOf(pieceIn(set, "back"), "shoulderTip")),
+        ).toBeCloseTo(Math.abs(amount), 6);
+        expect(
+          Math.sign(pointOf(pieceIn(pieces, "back"), "shoulderTip").y - pointOf(pieceIn(set, "back"), "shoulderTip").y),
+        ).toBe(Math.sign(amount));
         expect(Math.abs(armhole(set) - armhole(pieces))).toBeLessThan(2);
-        const shoulder = (s: PieceSet): number => ["front", "centreFront", "sideFront"].reduce((sum, name) => sum + seamByBezierJs(s[name as PieceName] ?? pieceIn(s, "frontBasque"), "shoulder"), 0);
+        const shoulder = (s: PieceSet): number =>
+          ["front", "centreFront", "sideFront"].reduce(
+            (sum, name) => sum + seamByBezierJs(s[name as PieceName] ?? pieceIn(s, "frontBasque"), "shoulder"),
+            0,
+          );
         expect(shoulder(set)).toBeCloseTo(shoulder(pieces), 6);
         expect(seamByBezierJs(pieceIn(set, "back"), "side")).toBe(seamByBezierJs(pieceIn(pieces, "back"), "side"));
       }),
@@ -213,10 +293,17 @@ describe("the shoulder", () => {
         const pieces = garment(body);
         const { pieces: set } = altered(pieces, "shoulderWidth", amount);
         const [before, after] = [tipPiece(pieces), tipPiece(set)];
-        const edge = must(before.edges.find(({ to }) => to === "shoulderTip"), "edge");
+        const edge = must(
+          before.edges.find(({ to }) => to === "shoulderTip"),
+          "edge",
+        );
         const [from, tip] = [pointOf(before, edge.from), pointOf(before, "shoulderTip")];
         const along = amount / apart(from, tip);
-        expectPointClose(pointOf(after, "shoulderTip"), { x: tip.x + (tip.x - from.x) * along, y: tip.y + (tip.y - from.y) * along }, 1e-6);
+        expectPointClose(
+          pointOf(after, "shoulderTip"),
+          { x: tip.x + (tip.x - from.x) * along, y: tip.y + (tip.y - from.y) * along },
+          1e-6,
+        );
         expect(cornerAt(after, "shoulderTip")).toBeCloseTo(cornerAt(before, "shoulderTip"), 6);
       }),
       { numRuns: 25 },
@@ -240,7 +327,11 @@ describe("the shoulder", () => {
 
   it("armhole depth is refused where the side seam above the bust line ends, with the most that works", () => {
     const pieces = garment({ style: "sideDart" });
-    const room = Math.min(...(["front", "back"] as const).map((name) => apart(pointOf(pieceIn(pieces, name), "underarm"), pointOf(pieceIn(pieces, name), "sideBust"))));
+    const room = Math.min(
+      ...(["front", "back"] as const).map((name) =>
+        apart(pointOf(pieceIn(pieces, name), "underarm"), pointOf(pieceIn(pieces, name), "sideBust")),
+      ),
+    );
     const refused = fitOf("armholeDepth").apply(pieces, 29.5, { bustPoint: bustPointOf(pieces) });
     expect(refused).toMatchObject({ ok: false, failure: { code: "slip/too-much" } });
     const most = refused.ok || !("most" in refused.failure) ? Number.NaN : refused.failure.most;
@@ -251,7 +342,10 @@ describe("the shoulder", () => {
 
 describe("the side seams", () => {
   const halves = (pieces: PieceSet, level: "bust" | "waist" | "hip", names: readonly PieceName[]): number =>
-    names.reduce((sum, name) => sum + (pieces[name] === undefined ? 0 : (levelWidth(pieceIn(pieces, name), level) ?? 0)), 0);
+    names.reduce(
+      (sum, name) => sum + (pieces[name] === undefined ? 0 : (levelWidth(pieceIn(pieces, name), level) ?? 0)),
+      0,
+    );
   const BODICE = ["front", "centreFront", "sideFront", "cup", "frontBand", "back", "backBand"] as const;
   const BASQUE = ["frontBasque", "backBasque"] as const;
 
@@ -259,31 +353,45 @@ describe("the side seams", () => {
     ["sideSeamBust", "bust", [BODICE]],
     ["sideSeamWaist", "waist", [BODICE, BASQUE]],
     ["sideSeamHip", "hip", [BASQUE]],
-  ] as const)("%s: the whole girth grows by just the amount, a quarter at each edge, and it is declared", (fit, level, groups) => {
-    fc.assert(
-      fc.property(anyGarmentOf(...STYLE_NAMES), anyAmount(-40, 40), (body, amount) => {
-        const pieces = garment(body);
-        const { pieces: set, girths, values } = altered(pieces, fit, amount);
-        for (const group of groups) expect(2 * (halves(set, level, group) - halves(pieces, level, group))).toBeCloseTo(amount, 3);
-        for (const other of (["bust", "waist", "hip"] as const).filter((l) => l !== level)) {
-          expect(halves(set, other, [...BODICE, ...BASQUE])).toBeCloseTo(halves(pieces, other, [...BODICE, ...BASQUE]), 3);
-        }
-        for (const name of changedPieces(pieces, set)) {
-          expect(must(levelWidth(pieceIn(set, name), level), level) - must(levelWidth(pieceIn(pieces, name), level), level)).toBeCloseTo(amount / 4, 3);
-        }
-        expect(girths).toEqual({ [level]: amount });
-        expect(values).toEqual({ quarter: Math.abs(amount) / 4 });
-      }),
-      { numRuns: 30 },
-    );
-  });
+  ] as const)(
+    "%s: the whole girth grows by just the amount, a quarter at each edge, and it is declared",
+    (fit, level, groups) => {
+      fc.assert(
+        fc.property(anyGarmentOf(...STYLE_NAMES), anyAmount(-40, 40), (body, amount) => {
+          const pieces = garment(body);
+          const { pieces: set, girths, values } = altered(pieces, fit, amount);
+          for (const group of groups)
+            expect(2 * (halves(set, level, group) - halves(pieces, level, group))).toBeCloseTo(amount, 3);
+          for (const other of (["bust", "waist", "hip"] as const).filter((l) => l !== level)) {
+            expect(halves(set, other, [...BODICE, ...BASQUE])).toBeCloseTo(
+              halves(pieces, other, [...BODICE, ...BASQUE]),
+              3,
+            );
+          }
+          for (const name of changedPieces(pieces, set)) {
+            expect(
+              must(levelWidth(pieceIn(set, name), level), level) -
+                must(levelWidth(pieceIn(pieces, name), level), level),
+            ).toBeCloseTo(amount / 4, 3);
+          }
+          expect(girths).toEqual({ [level]: amount });
+          expect(values).toEqual({ quarter: Math.abs(amount) / 4 });
+        }),
+        { numRuns: 30 },
+      );
+    },
+  );
 
   it("at the waist keeps every side seam as long as it was", () => {
     fc.assert(
       fc.property(anyGarmentOf(...STYLE_NAMES), anyAmount(-40, 40), (body, amount) => {
         const pieces = garment(body);
         const { pieces: set } = altered(pieces, "sideSeamWaist", amount);
-        for (const name of changedPieces(pieces, set)) expect(seamByBezierJs(pieceIn(set, name), "side")).toBeCloseTo(seamByBezierJs(pieceIn(pieces, name), "side"), 3);
+        for (const name of changedPieces(pieces, set))
+          expect(seamByBezierJs(pieceIn(set, name), "side")).toBeCloseTo(
+            seamByBezierJs(pieceIn(pieces, name), "side"),
+            3,
+          );
       }),
       { numRuns: 20 },
     );
@@ -315,7 +423,9 @@ describe("the back neck", () => {
     const refused = fitOf("backNeckGape").apply(pieces, 60, { bustPoint: bustPointOf(pieces) });
     expect(refused).toMatchObject({ ok: false, failure: { code: "slip/too-much" } });
     const most = refused.ok || !("most" in refused.failure) ? Number.NaN : refused.failure.most;
-    expect(most).toBeLessThanOrEqual(2 * Math.sin((5 * Math.PI) / 180) * apart(pointOf(back, "centreNeck"), pointOf(back, "centreBust")) + 1e-9);
+    expect(most).toBeLessThanOrEqual(
+      2 * Math.sin((5 * Math.PI) / 180) * apart(pointOf(back, "centreNeck"), pointOf(back, "centreBust")) + 1e-9,
+    );
     expect(most).toBeGreaterThan(20);
   });
 });

@@ -10,7 +10,14 @@ import { must, type Result } from "../../../../src/core/result";
 import type { Applied } from "../../../../src/core/alterations/applied";
 import type { StyleName } from "../../../../src/core/style/style";
 import { anyAmount } from "../../../support/amounts";
-import { anyGarmentOf, bustPointOf, changedPieces, expectStillSewn, garment, STYLE_NAMES } from "../../../support/garments";
+import {
+  anyGarmentOf,
+  bustPointOf,
+  changedPieces,
+  expectStillSewn,
+  garment,
+  STYLE_NAMES,
+} from "../../../support/garments";
 import { crossesItself, seamByBezierJs } from "../../../support/independent";
 import { arePointsClose } from "../../../support/matchers";
 
@@ -41,10 +48,25 @@ const altered = (pieces: PieceSet, fit: FitName, amount: number): Result<Applied
 const mostOf = (failure: SlipFailure): number => ("most" in failure ? failure.most : Number.NaN);
 
 /** Seams of a piece, by an independent library, beside those of another state of it. */
-const SEAMS = ["centre", "neck", "shoulder", "armhole", "side", "waist", "hem", "princess", "underBust", "strap"] as const;
+const SEAMS = [
+  "centre",
+  "neck",
+  "shoulder",
+  "armhole",
+  "side",
+  "waist",
+  "hem",
+  "princess",
+  "underBust",
+  "strap",
+] as const;
 const worstSeam = (before: PieceSet, after: PieceSet): number =>
   Math.max(
-    ...piecesOf(after).flatMap((piece) => SEAMS.map((seam) => Math.abs(seamByBezierJs(piece, seam) - seamByBezierJs(must(before[piece.name], piece.name), seam)))),
+    ...piecesOf(after).flatMap((piece) =>
+      SEAMS.map((seam) =>
+        Math.abs(seamByBezierJs(piece, seam) - seamByBezierJs(must(before[piece.name], piece.name), seam)),
+      ),
+    ),
   );
 
 describe.each(NAMES)("%s", (fit) => {
@@ -81,7 +103,9 @@ describe.each(NAMES)("%s", (fit) => {
       const set = must(little.ok ? little.value.pieces : null, "pieces");
       expect(worstSeam(pieces, set)).toBeLessThan(0.02);
       const far = piecesOf(set).flatMap((piece) =>
-        pointNames(piece).filter((name) => !arePointsClose(piece.points[name]?.at, pieces[piece.name]?.points[name]?.at, 0.1)),
+        pointNames(piece).filter(
+          (name) => !arePointsClose(piece.points[name]?.at, pieces[piece.name]?.points[name]?.at, 0.1),
+        ),
       );
       expect(far).toEqual([]);
     }
@@ -95,10 +119,14 @@ describe.each(NAMES)("%s", (fit) => {
       for (const [i, way] of ways.entries()) {
         const done = must(ofAmount(pieces, fit, i === 0 ? 8 : -8), "applied");
         const steps = done.trace.steps ?? way.steps;
-        const told = (Object.keys(steps) as PieceName[]).filter((name) => pieces[name] !== undefined && (steps[name] ?? []).length > 0);
+        const told = (Object.keys(steps) as PieceName[]).filter(
+          (name) => pieces[name] !== undefined && (steps[name] ?? []).length > 0,
+        );
         expect(told).toEqual(expect.arrayContaining([...changedPieces(pieces, done.pieces)]));
         const known = ["amount", ...Object.keys(done.trace.values)];
-        const named = [way.title, ...Object.values(steps).flat(), ...Object.values(way.steps).flat()].flatMap((text) => [...text.matchAll(/\{(\w+)\}/g)].map((m) => m[1]));
+        const named = [way.title, ...Object.values(steps).flat(), ...Object.values(way.steps).flat()].flatMap((text) =>
+          [...text.matchAll(/\{(\w+)\}/g)].map((m) => m[1]),
+        );
         expect(named.filter((name) => !known.includes(name ?? ""))).toEqual([]);
         expect(Object.values(done.trace.values).every((value) => value >= 0)).toBe(true);
       }
@@ -112,7 +140,15 @@ function ofAmount(pieces: PieceSet, fit: FitName, amount: number): Applied | nul
 }
 
 /** Alterations that are undone by the same amount the other way round. Gapes only ever close. */
-const BOTH_WAYS: readonly FitName[] = ["shoulderWidth", "armholeDepth", "sideSeamWaist", "sideSeamHip", "forwardShoulder", "shoulderSlope", "sideSeamBust"];
+const BOTH_WAYS: readonly FitName[] = [
+  "shoulderWidth",
+  "armholeDepth",
+  "sideSeamWaist",
+  "sideSeamHip",
+  "forwardShoulder",
+  "shoulderSlope",
+  "sideSeamBust",
+];
 
 describe.each(BOTH_WAYS)("%s and back again", (fit) => {
   it("returns every corner to where it was within 0.1 mm", () => {

@@ -93,7 +93,8 @@ describe.each(NAMES)("%s", (name) => {
           expect(Math.abs(gap(pieces) - gap(before))).toBeLessThan(0.05);
         }
         for (const { point, first, second } of joinsOf(pieces)) {
-          const corner = cornerAtDegrees(pieceNamed(pieces, first), point) + cornerAtDegrees(pieceNamed(pieces, second), point);
+          const corner =
+            cornerAtDegrees(pieceNamed(pieces, first), point) + cornerAtDegrees(pieceNamed(pieces, second), point);
           expect({ point, offBy: Math.abs(corner - 180) < 3 ? 0 : corner - 180 }).toEqual({ point, offBy: 0 });
         }
         const context = { pieces } as Parameters<typeof cornersSquare>[0];
@@ -111,7 +112,8 @@ describe.each(NAMES)("%s", (name) => {
             const sides = (ring: typeof before): number[] => ring.map(({ a, b }) => Math.hypot(b.x - a.x, b.y - a.y));
             const [was, is] = [sides(before), sides(after)];
             was.forEach((side, index) => expect(Math.abs(side - must(is[index], "side"))).toBeLessThan(1e-9));
-            const shoelace = (ring: typeof before): number => ring.reduce((sum, { a, b }) => sum + (a.x * b.y - b.x * a.y) / 2, 0);
+            const shoelace = (ring: typeof before): number =>
+              ring.reduce((sum, { a, b }) => sum + (a.x * b.y - b.x * a.y) / 2, 0);
             expect(Math.abs(shoelace(before) - shoelace(after))).toBeLessThan(1e-6);
           }
         }
@@ -129,7 +131,8 @@ describe.each(NAMES)("%s", (name) => {
         for (const piece of piecesOf(before)) {
           const again = pieceNamed(back, piece.name);
           expect(again.edges.map((edge) => edge.from)).toEqual(piece.edges.map((edge) => edge.from));
-          for (const point of pointNames(piece)) expectPointClose(pointOf(again, point), pointOf(piece, point), UNDONE[name] ?? 0.05);
+          for (const point of pointNames(piece))
+            expectPointClose(pointOf(again, point), pointOf(piece, point), UNDONE[name] ?? 0.05);
         }
         const context = { bustPoint: bustPointIn(before, garment.style) };
         const still = applyAlteration(before, { kind: "fit", id: "a", fit: name, amount: 0 }, context);
@@ -163,24 +166,33 @@ describe.each(NAMES)("%s", (name) => {
  * mm. A waist seam that is turned takes its hinge from the seam as it then lies, and a princess seam and the side seam over a moved dart are drawn anew: what
  * comes back differs by a small part of a millimetre.
  */
-const UNDONE: Readonly<Partial<Record<FitName, number>>> = { waistDropFront: 0.25, waistDropBack: 0.15, swayBack: 0.15, roundBack: 0.1, bustPointLevel: 0.5 };
+const UNDONE: Readonly<Partial<Record<FitName, number>>> = {
+  waistDropFront: 0.25,
+  waistDropBack: 0.15,
+  swayBack: 0.15,
+  roundBack: 0.1,
+  bustPointLevel: 0.5,
+};
 
 const xy = (pieces: PieceSet, piece: PieceName, point: PointName) => pointOf(pieceNamed(pieces, piece), point);
 
 describe("lengths", () => {
-  test.each(["lengthAboveBust", "lengthBelowBust"] as const)("%s: front and back get longer at the centre by the amount, and paper as wide as the cut", (name) => {
-    const before = printedSet(GARMENT);
-    const { pieces, traces } = applied(name, before, 20, "sideDart");
-    for (const piece of ["front", "back"] as const) {
-      expect(xy(pieces, piece, "centreWaist").y - xy(before, piece, "centreWaist").y).toBeCloseTo(20, 9);
-      expect(xy(pieces, piece, "centreNeck")).toEqual(xy(before, piece, "centreNeck"));
-    }
-    expect(traces.map(({ piece }) => piece)).toEqual(["front", "back"]);
-    for (const { cuts, area } of traces) {
-      const [a, b] = [must(cuts[0]?.[0], "cut"), must(cuts[0]?.at(-1), "cut")];
-      expect(area).toBeCloseTo(Math.abs(a.x - b.x) * 20, 6);
-    }
-  });
+  test.each(["lengthAboveBust", "lengthBelowBust"] as const)(
+    "%s: front and back get longer at the centre by the amount, and paper as wide as the cut",
+    (name) => {
+      const before = printedSet(GARMENT);
+      const { pieces, traces } = applied(name, before, 20, "sideDart");
+      for (const piece of ["front", "back"] as const) {
+        expect(xy(pieces, piece, "centreWaist").y - xy(before, piece, "centreWaist").y).toBeCloseTo(20, 9);
+        expect(xy(pieces, piece, "centreNeck")).toEqual(xy(before, piece, "centreNeck"));
+      }
+      expect(traces.map(({ piece }) => piece)).toEqual(["front", "back"]);
+      for (const { cuts, area } of traces) {
+        const [a, b] = [must(cuts[0]?.[0], "cut"), must(cuts[0]?.at(-1), "cut")];
+        expect(area).toBeCloseTo(Math.abs(a.x - b.x) * 20, 6);
+      }
+    },
+  );
 
   test("above the bust the underarm goes down, the shoulder stays; below it the side dart and all above stay", () => {
     const before = printedSet({ ...GARMENT, difference: 75 });
@@ -224,31 +236,42 @@ describe("what a cut crosses is trued", () => {
     ["lengthBelowBust", 40, "sideDart"],
     ["swayBack", 20, "sideDart"],
     ["waistDropFront", -20, "sideDart"],
-  ] as const)("%s by %d: the legs of every dart are equal, and the seam is as smooth over it as it was", (name, amount, style) => {
-    const before = printedSet({ ...GARMENT, style });
-    const { pieces } = applied(name, before, amount, style);
-    const legs = (piece: PieceName, ...names: readonly [PointName, PointName]): number => {
-      const [a, b] = names.map((point) => xy(pieces, piece, point));
-      return Math.hypot(must(a, "a").x - must(b, "b").x, must(a, "a").y - must(b, "b").y);
-    };
-    for (const piece of piecesOf(pieces)) {
-      for (const dart of piece.darts) {
-        expect(Math.abs(legs(piece.name, dart.apex, dart.inner) - legs(piece.name, dart.apex, dart.outer))).toBeLessThan(0.3);
-        expect(seamCornerAtDart(piece, dart.name)).toBeCloseTo(seamCornerAtDart(pieceNamed(before, piece.name), dart.name), 4);
+  ] as const)(
+    "%s by %d: the legs of every dart are equal, and the seam is as smooth over it as it was",
+    (name, amount, style) => {
+      const before = printedSet({ ...GARMENT, style });
+      const { pieces } = applied(name, before, amount, style);
+      const legs = (piece: PieceName, ...names: readonly [PointName, PointName]): number => {
+        const [a, b] = names.map((point) => xy(pieces, piece, point));
+        return Math.hypot(must(a, "a").x - must(b, "b").x, must(a, "a").y - must(b, "b").y);
+      };
+      for (const piece of piecesOf(pieces)) {
+        for (const dart of piece.darts) {
+          expect(
+            Math.abs(legs(piece.name, dart.apex, dart.inner) - legs(piece.name, dart.apex, dart.outer)),
+          ).toBeLessThan(0.3);
+          expect(seamCornerAtDart(piece, dart.name)).toBeCloseTo(
+            seamCornerAtDart(pieceNamed(before, piece.name), dart.name),
+            4,
+          );
+        }
       }
-    }
-  });
+    },
+  );
 
-  test.each(["lengthBelowBust", "bandDepth", "lengthBasque"] as const)("%s: the side seams differ by just as much as before", (name) => {
-    for (const style of ON[name]) {
-      const before = printedSet({ ...GARMENT, style, difference: 100 });
-      const { pieces } = applied(name, before, 40, style);
-      for (const { seam, first, second } of seamPairsOf(before).filter((pair) => pair.seam === "side")) {
-        const gap = (set: PieceSet): number => sewnOf(set, first, seam) - sewnOf(set, second, seam);
-        expect(gap(pieces)).toBeCloseTo(gap(before), 4);
+  test.each(["lengthBelowBust", "bandDepth", "lengthBasque"] as const)(
+    "%s: the side seams differ by just as much as before",
+    (name) => {
+      for (const style of ON[name]) {
+        const before = printedSet({ ...GARMENT, style, difference: 100 });
+        const { pieces } = applied(name, before, 40, style);
+        for (const { seam, first, second } of seamPairsOf(before).filter((pair) => pair.seam === "side")) {
+          const gap = (set: PieceSet): number => sewnOf(set, first, seam) - sewnOf(set, second, seam);
+          expect(gap(pieces)).toBeCloseTo(gap(before), 4);
+        }
       }
-    }
-  });
+    },
+  );
 });
 
 describe("wedges", () => {
@@ -260,7 +283,10 @@ describe("wedges", () => {
     const { traces } = applied(name, printedSet(GARMENT), amount, "sideDart");
     const { hinges, cuts, area, parts } = must(traces[0], "trace");
     const hinge = must(hinges[0], "hinge");
-    const open = must(cuts[0]?.find((p) => Math.abs(p.x) < 1e-9), "open end");
+    const open = must(
+      cuts[0]?.find((p) => Math.abs(p.x) < 1e-9),
+      "open end",
+    );
     const turn = 2 * Math.asin(amount / (2 * (hinge.x - open.x)));
     expect(Math.abs(must(parts[0], "part").motion.angle)).toBeCloseTo(turn, 9);
     const radius = Math.hypot(hinge.x - open.x, hinge.y - open.y);
@@ -268,11 +294,20 @@ describe("wedges", () => {
   });
 
   test("the waist goes down at the centre by the amount on the bodice, and up to meet it on the basque", () => {
-    for (const [name, bodice, basque] of [["waistDropFront", "front", "frontBasque"], ["waistDropBack", "back", "backBasque"]] as const) {
+    for (const [name, bodice, basque] of [
+      ["waistDropFront", "front", "frontBasque"],
+      ["waistDropBack", "back", "backBasque"],
+    ] as const) {
       const before = printedSet(GARMENT);
       const { pieces } = applied(name, before, 10, "sideDart");
-      expect(sewn(pieceNamed(pieces, bodice), "centre") - sewn(pieceNamed(before, bodice), "centre")).toBeCloseTo(10, 6);
-      expect(sewn(pieceNamed(pieces, basque), "centre") - sewn(pieceNamed(before, basque), "centre")).toBeCloseTo(-10, 6);
+      expect(sewn(pieceNamed(pieces, bodice), "centre") - sewn(pieceNamed(before, bodice), "centre")).toBeCloseTo(
+        10,
+        6,
+      );
+      expect(sewn(pieceNamed(pieces, basque), "centre") - sewn(pieceNamed(before, basque), "centre")).toBeCloseTo(
+        -10,
+        6,
+      );
       for (const piece of [bodice, basque]) {
         expect(sewn(pieceNamed(pieces, piece), "side")).toBeCloseTo(sewn(pieceNamed(before, piece), "side"), 4);
         expect(sewn(pieceNamed(pieces, piece), "waist")).toBeCloseTo(sewn(pieceNamed(before, piece), "waist"), 3);

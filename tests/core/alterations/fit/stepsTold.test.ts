@@ -14,39 +14,56 @@ function told(fit: FitName, style: StyleName, amount: number) {
   const { trace, girths } = must(done.ok ? done.value : null, `${fit} on ${style}`);
   const { more, less } = fitOf(fit).words;
   const steps = trace.steps ?? (amount < 0 ? must(less, "less") : more).steps;
-  return { pieces, trace, girths, of: (piece: PieceName): string => (steps[piece] ?? []).join(" "), pieceNames: Object.keys(steps) as PieceName[] };
+  return {
+    pieces,
+    trace,
+    girths,
+    of: (piece: PieceName): string => (steps[piece] ?? []).join(" "),
+    pieceNames: Object.keys(steps) as PieceName[],
+  };
 }
 
 const amounts = (fit: FitName): readonly number[] => (fitOf(fit).range.least < 0 ? [8, -8] : [8]);
 const CASES = FIT_NAMES.flatMap((fit) =>
-  STYLE_NAMES.filter((style) => fitOf(fit).applies(garment({ style }))).flatMap((style) => amounts(fit).map((amount) => ({ fit, style, amount }))),
+  STYLE_NAMES.filter((style) => fitOf(fit).applies(garment({ style }))).flatMap((style) =>
+    amounts(fit).map((amount) => ({ fit, style, amount })),
+  ),
 );
 
-test.each(CASES)("$fit by $amount on $style: no conditions are left to the reader, and each value named is given", ({ fit, style, amount }) => {
-  const { pieces, trace, of, pieceNames } = told(fit, style, amount);
-  const printed = pieceNames.filter((name) => pieces[name] !== undefined && trace.after[name] !== undefined);
-  expect(printed.length).toBeGreaterThan(0);
-  for (const name of printed) {
-    expect(of(name)).not.toMatch(/only where|where the princess seam begins|on the princess styles|any armhole|a dart on the way|where the line crosses|above a midriff|but not through it/iu);
-    const named = [...of(name).matchAll(/\{(\w+)\}/gu)].map(([, value]) => value ?? "");
-    expect(named.filter((value) => value !== "amount" && trace.values[value] === undefined)).toEqual([]);
-  }
-});
+test.each(CASES)(
+  "$fit by $amount on $style: no conditions are left to the reader, and each value named is given",
+  ({ fit, style, amount }) => {
+    const { pieces, trace, of, pieceNames } = told(fit, style, amount);
+    const printed = pieceNames.filter((name) => pieces[name] !== undefined && trace.after[name] !== undefined);
+    expect(printed.length).toBeGreaterThan(0);
+    for (const name of printed) {
+      expect(of(name)).not.toMatch(
+        /only where|where the princess seam begins|on the princess styles|any armhole|a dart on the way|where the line crosses|above a midriff|but not through it/iu,
+      );
+      const named = [...of(name).matchAll(/\{(\w+)\}/gu)].map(([, value]) => value ?? "");
+      expect(named.filter((value) => value !== "amount" && trace.values[value] === undefined)).toEqual([]);
+    }
+  },
+);
 
-test.each(CASES)("$fit by $amount on $style: an edge is named only on a piece that has it", ({ fit, style, amount }) => {
-  const { pieces, trace, of, pieceNames } = told(fit, style, amount);
-  const has = (name: PieceName, seam: string): boolean => must(pieces[name], name).edges.some((edge) => edge.seam === seam);
-  const wrong = pieceNames
-    .filter((name) => trace.after[name] !== undefined)
-    .flatMap((name) => [
-      ...(/draw the neckline/iu.test(of(name)) && !has(name, "neck") ? [`${name}: neckline`] : []),
-      ...(/(draw|trace) the armhole/iu.test(of(name)) && !has(name, "armhole") ? [`${name}: armhole`] : []),
-      ...(/rule the shoulder/iu.test(of(name)) && !has(name, "shoulder") ? [`${name}: shoulder`] : []),
-      ...(/the princess seam/iu.test(of(name)) && !has(name, "princess") ? [`${name}: princess seam`] : []),
-      ...(/dart/iu.test(of(name)) && must(pieces[name], name).darts.length === 0 ? [`${name}: dart`] : []),
-    ]);
-  expect(wrong).toEqual([]);
-});
+test.each(CASES)(
+  "$fit by $amount on $style: an edge is named only on a piece that has it",
+  ({ fit, style, amount }) => {
+    const { pieces, trace, of, pieceNames } = told(fit, style, amount);
+    const has = (name: PieceName, seam: string): boolean =>
+      must(pieces[name], name).edges.some((edge) => edge.seam === seam);
+    const wrong = pieceNames
+      .filter((name) => trace.after[name] !== undefined)
+      .flatMap((name) => [
+        ...(/draw the neckline/iu.test(of(name)) && !has(name, "neck") ? [`${name}: neckline`] : []),
+        ...(/(draw|trace) the armhole/iu.test(of(name)) && !has(name, "armhole") ? [`${name}: armhole`] : []),
+        ...(/rule the shoulder/iu.test(of(name)) && !has(name, "shoulder") ? [`${name}: shoulder`] : []),
+        ...(/the princess seam/iu.test(of(name)) && !has(name, "princess") ? [`${name}: princess seam`] : []),
+        ...(/dart/iu.test(of(name)) && must(pieces[name], name).darts.length === 0 ? [`${name}: dart`] : []),
+      ]);
+    expect(wrong).toEqual([]);
+  },
+);
 
 describe("a piece that is not cut is not told to be cut", () => {
   test.each(["lengthAboveBust", "lengthBelowBust"] as const)("%s", (fit) => {
@@ -91,5 +108,14 @@ test("the top of the princess seam goes up with the shoulder: by the amount at t
 
 test("whole lengths are offered before wedges", () => {
   const length = FIT_NAMES.filter((fit) => fitOf(fit).phase === "length");
-  expect(length).toEqual(["lengthAboveBust", "lengthBelowBust", "lengthBasque", "bandDepth", "roundBack", "swayBack", "waistDropFront", "waistDropBack"]);
+  expect(length).toEqual([
+    "lengthAboveBust",
+    "lengthBelowBust",
+    "lengthBasque",
+    "bandDepth",
+    "roundBack",
+    "swayBack",
+    "waistDropFront",
+    "waistDropBack",
+  ]);
 });
