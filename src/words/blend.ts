@@ -1,6 +1,6 @@
 /** The picks and the blend in words, and the sum behind each of them. */
 import type { CutLine, PlannedLevel } from "../core/plan/plan";
-import type { LengthUnit } from "../core/plan/work";
+import type { LengthUnit } from "../core/decisions/work";
 import type { Alternative, BustPick, CupPick, FramePick, PickMargin, Sizing } from "../core/sizing/sizing";
 import { BUST_LEFT_ALONE } from "../core/tolerance";
 import type { Mm } from "../core/units";
