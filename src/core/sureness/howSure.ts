@@ -11,6 +11,7 @@ import { bodyOf } from "../measures/tape";
 import { chartFaults } from "../chart/chartFaults";
 import { printedGirths } from "../plan/printed";
 import type { Work } from "../decisions/work";
+import { remember } from "../remember";
 import { fail, must, ok, type Result } from "../result";
 import { BUST_LEFT_ALONE } from "../tolerance";
 import type { Mm } from "../units";
@@ -76,8 +77,11 @@ export interface Girths {
   readonly estimate: Taken | null;
 }
 
+/** What the picks stand on, the wearer's own picks left out. */
+export type SureInputs = Pick<Work, "pattern" | "tapes" | "age" | "easeWanted">;
+
 /** How sure the planner's picks are for a work, the wearer's own picks laid aside. */
-export function howSure(work: Work): Result<HowSure, PlanFailure> {
+export function howSure(work: SureInputs): Result<HowSure, PlanFailure> {
   const { chart } = work.pattern;
   const faults = chartFaults(chart);
   if (faults > 0) return fail({ code: "plan/chart-unusable", faults });
@@ -102,7 +106,7 @@ export function howSure(work: Work): Result<HowSure, PlanFailure> {
 }
 
 /** The girths that frame and cup stand on; null without a bust. */
-function girthsOf({ tapes, age }: Work): Girths | null {
+function girthsOf({ tapes, age }: SureInputs): Girths | null {
   const body = bodyOf(tapes);
   const { bustGirth, upperChestGirth } = body;
   if (bustGirth === undefined) return null;
@@ -144,11 +148,7 @@ interface Rule {
   readonly byBust: Stretch;
 }
 
-const rules = new WeakMap<SizeChart, Rule>();
-
-function ruleOf(chart: SizeChart): Rule {
-  const known = rules.get(chart);
-  if (known !== undefined) return known;
+const ruleOf = remember(["chart"], ({ chart }: { readonly chart: SizeChart }): Rule => {
   const ways: WayTaken[] = [];
   const indexes = new Map<string, number>();
   const indexOf = (way: WayTaken): number => {
@@ -173,10 +173,8 @@ function ruleOf(chart: SizeChart): Rule {
   };
   const cuts = chestCuts(chart);
   const withChest = middles(cuts).map((chest, i) => stretch(cuts[i - 1] ?? -Infinity, cuts[i] ?? Infinity, chest));
-  const rule = { ways, withChest: joined(withChest), byBust: stretch(-Infinity, Infinity, null) };
-  rules.set(chart, rule);
-  return rule;
-}
+  return { ways, withChest: joined(withChest), byBust: stretch(-Infinity, Infinity, null) };
+});
 
 /** Neighbours that go alike are one. */
 function joined(stretches: readonly Stretch[]): readonly Stretch[] {
@@ -271,7 +269,7 @@ const NEVER = 1e-9;
  * @returns most likely first, adding up to 1
  */
 export function waysOf(chart: SizeChart, bust: Taken, upperChest: Taken | null): readonly Way[] {
-  const { ways } = ruleOf(chart);
+  const { ways } = ruleOf({ chart });
   const chances = chancesOf(chart, bust, upperChest);
   return ways
     .map((way, index) => ({ ...way, probability: chances[index] ?? 0 }))
@@ -281,7 +279,7 @@ export function waysOf(chart: SizeChart, bust: Taken, upperChest: Taken | null):
 
 /** Probability of each way of the chart's rule, in its own order. */
 export function chancesOf(chart: SizeChart, bust: Taken, upperChest: Taken | null): readonly number[] {
-  const { ways, withChest, byBust } = ruleOf(chart);
+  const { ways, withChest, byBust } = ruleOf({ chart });
   const sums = ways.map(() => 0);
   if (upperChest === null) {
     addAlong(byBust, 0, bust, 1, sums);
@@ -324,7 +322,7 @@ const shareOf = (ways: readonly Way[], done: BustDone): number =>
   ways.reduce((sum, way) => sum + (way.bust === done ? way.probability : 0), 0);
 
 /** The lines at waist and hip, on the planner's own frame. */
-function linesOf(work: Work, { bust, upperChest }: Girths): readonly LineBand[] {
+function linesOf(work: SureInputs, { bust, upperChest }: Girths): readonly LineBand[] {
   const { pattern } = work;
   const frame = pickFrame(pattern.chart, bust, upperChest ?? undefined, {});
   if (!frame.ok) return [];

@@ -3,9 +3,9 @@
  * then-best way is to be expected after two more readings. What a reading will say is not known beforehand, so it is
  * weighed over all that it may say.
  */
-import type { Pattern } from "../decisions/pattern";
+import { remember } from "../remember";
 import { TAPE_SPREAD } from "../measures/repeatability";
-import { bodyOf, type Tapes } from "../measures/tape";
+import { bodyOf } from "../measures/tape";
 import { LIMITS } from "../decisions/limits";
 import type { Work } from "../decisions/work";
 import { LINE_BAND_WIDE, NEARLY_SURE, WORTH_READING } from "../tolerance";
@@ -38,28 +38,21 @@ export type NextMeasure =
       readonly after: Mm;
     };
 
+/** Picks and ease do not come into it: the wearer's own picks are not in doubt. */
+type Asked = Pick<Work, "tapes" | "pattern" | "age">;
+
 /**
  * The measures worth taking next, the most telling first.
  *
  * @returns null where all is settled (or there is no chart or bust to go by); none where more readings would tell little
  */
-export function nextMeasure(work: Work): readonly NextMeasure[] | null {
-  const { tapes, pattern, age } = work;
-  const known = lastAsked.get(tapes);
-  if (known !== undefined && known.pattern === pattern && known.age === age) return known.next;
-  const next = worthTaking(work);
-  lastAsked.set(tapes, { pattern, age, next });
-  return next;
-}
+export const nextMeasure: (asked: Asked) => readonly NextMeasure[] | null = remember(
+  ["tapes", "pattern", "age"],
+  worthTaking,
+);
 
-/** Picks and ease do not come into it: what was found for the very same readings and pattern still holds. */
-const lastAsked = new WeakMap<
-  Tapes,
-  { readonly pattern: Pattern; readonly age: number | undefined; readonly next: readonly NextMeasure[] | null }
->();
-
-function worthTaking(work: Work): readonly NextMeasure[] | null {
-  const sure = howSure(work);
+function worthTaking(work: Asked): readonly NextMeasure[] | null {
+  const sure = howSure({ ...work, easeWanted: {} });
   if (!sure.ok) return null;
   const { girths, lines } = sure.value;
   const before = bestChance(work, girths.bust, chestOf(girths));
@@ -72,13 +65,13 @@ function worthTaking(work: Work): readonly NextMeasure[] | null {
 const chestOf = ({ upperChest, estimate }: Girths): Taken | null => upperChest ?? estimate;
 
 /** Probability of the likeliest way. */
-const bestChance = ({ pattern }: Work, bust: Taken, chest: Taken | null): number =>
+const bestChance = ({ pattern }: Asked, bust: Taken, chest: Taken | null): number =>
   Math.max(...chancesOf(pattern.chart, bust, chest));
 
 /** Both together are asked for only where that gains so many times what the better one gains alone. */
 const TOGETHER = 2;
 
-function forPick(work: Work, girths: Girths, before: number): readonly NextMeasure[] {
+function forPick(work: Asked, girths: Girths, before: number): readonly NextMeasure[] {
   const candidate = (measures: readonly FrameGirth[]): NextMeasure[] => {
     if (measures.some((measure) => thenSpread(work, girths, measure) === null)) return [];
     const taken = measures.every((measure) => readingsOf(work, measure) > 0);
@@ -94,7 +87,7 @@ function forPick(work: Work, girths: Girths, before: number): readonly NextMeasu
 }
 
 function forLine(
-  work: Work,
+  work: Asked,
   lines: readonly { readonly level: "waist" | "hip"; readonly side: Mm }[],
 ): readonly NextMeasure[] {
   const found: NextMeasure[] = [];
@@ -107,14 +100,14 @@ function forLine(
   return found.toSorted((a, b) => b.before - b.after - (a.before - a.after));
 }
 
-const readingsOf = (work: Work, measure: "bustGirth" | "upperChestGirth" | "waistGirth" | "hipGirth"): number =>
+const readingsOf = (work: Asked, measure: "bustGirth" | "upperChestGirth" | "waistGirth" | "hipGirth"): number =>
   bodyOf(work.tapes)[measure]?.readings.length ?? 0;
 
 /** The spread of a mean after more readings that differ as the ones taken do: the variance over the number. */
 const spreadAfter = (spread: Mm, count: number): Mm => spread * Math.sqrt(count / (count + MORE));
 
 /** The spread of a girth of the frame after more readings; null where there is no room for them, or nothing to compare with. */
-function thenSpread(work: Work, girths: Girths, measure: FrameGirth): Mm | null {
+function thenSpread(work: Asked, girths: Girths, measure: FrameGirth): Mm | null {
   const now = measure === "bustGirth" ? girths.bust : chestOf(girths);
   const count = readingsOf(work, measure);
   if (now === null || count + MORE > LIMITS.readings) return null;
@@ -131,7 +124,7 @@ const PIECES = { one: 8, two: 3 };
  *
  * @source preposterior analysis of a normal mean, as in any textbook of statistical decisions
  */
-function expectedBest(work: Work, girths: Girths, measures: readonly FrameGirth[]): number {
+function expectedBest(work: Asked, girths: Girths, measures: readonly FrameGirth[]): number {
   const pieces = measures.length === 1 ? PIECES.one : PIECES.two;
   const means = (
     measure: FrameGirth,
