@@ -1,6 +1,7 @@
 import { posix } from "node:path";
 import { describe, expect, it } from "vitest";
 import { FLOORS, floorFault, readFloors } from "../lint/floors.mjs";
+import { floorsPicture } from "../support/floorsPicture";
 import { circlesOf, folderGraph, importGraph } from "./importGraph";
 import { importsOf } from "./importRules";
 import { readProjectFile, sourceFiles } from "./source";
@@ -19,6 +20,12 @@ describe("the floors of the core", () => {
       importsOf(file, readProjectFile(file)).map((specifier) => floorFault(FLOORS, file, specifier ?? ".")),
     );
     expect(faults.filter((fault) => fault !== null)).toEqual([]);
+  });
+});
+
+describe("the picture of the floors", () => {
+  it("is drawn from the imports as they are now (npm run floors)", () => {
+    expect(readProjectFile("public/floors.svg")).toBe(floorsPicture(FLOORS, importGraph(core)));
   });
 });
 
