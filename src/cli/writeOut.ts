@@ -1,4 +1,5 @@
 /** Writes a file whole or not at all: under another name in the same folder first, then in place of what was there. */
+import { randomUUID } from "node:crypto";
 import { realpathSync, renameSync, rmSync, statSync, writeFileSync, type Stats } from "node:fs";
 import { dirname, join } from "node:path";
 import { fail, ok, type Result } from "../core/result";
@@ -33,7 +34,7 @@ export function writeOut(out: string, bytes: string | Uint8Array): Result<null, 
     }
     // Where the name is a link, what it leads to is replaced.
     const place = found === undefined ? out : realpathSync(out);
-    const name = join(dirname(place), `.bodicewright-${process.pid}.part`);
+    const name = join(dirname(place), `.bodicewright-${randomUUID()}.part`);
     writeFileSync(name, bytes, { flag: "wx", mode: found?.mode ?? 0o666 });
     beside = name;
     renameSync(name, place);

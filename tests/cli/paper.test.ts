@@ -7,9 +7,11 @@ import Parser from "dxf-parser";
 import { spawnSync } from "node:child_process";
 import {
   chmodSync,
+  closeSync,
   existsSync,
   mkdirSync,
   mkdtempSync,
+  openSync,
   readdirSync,
   readFileSync,
   rmSync,
@@ -421,7 +423,11 @@ describe("what it writes over", () => {
     const out = inFolder("own/checklist.txt");
     writeFileSync(out, "what was there, much longer or not");
     chmodSync(out, 0o640);
+    const held = openSync(out, "r");
     said(HALVES_FILE, "--as", "checklist", "--out", out);
+    // Whoever has the old one open reads it to its end.
+    expect(readFileSync(held, "utf8")).toBe("what was there, much longer or not");
+    closeSync(held);
     expect(readFileSync(out, "utf8").startsWith("ALTERATION CHECKLIST\n")).toBe(true);
     expect(statSync(out).mode & 0o777).toBe(0o640);
     expect(readdirSync(inFolder("own"))).toEqual(["checklist.txt"]);
