@@ -3,7 +3,7 @@ import type { CheckName } from "../core/checks/check";
 import type { PiecePoint } from "../core/geometry/point";
 import type { DartName, LevelName, PieceName } from "../core/pattern/piece";
 import type { Plan, PlannedLevel } from "../core/plan/plan";
-import type { Work } from "../core/plan/work";
+import type { Work } from "../core/decisions/work";
 import { degreesFrom } from "../core/units";
 import { checklistLine, checklistSentence } from "../words/checklist";
 import { surePassage } from "../words/surePassage";

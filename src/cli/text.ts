@@ -1,6 +1,6 @@
 /** The checklist as plain text, 80 columns wide: the printed sheet without its drawings. */
 import type { Plan } from "../core/plan/plan";
-import type { Work } from "../core/plan/work";
+import type { Work } from "../core/decisions/work";
 import { bustSentence, lineSentence } from "../words/blend";
 import { cautions } from "../words/cautions";
 import { checklistByPiece, groupTitle, phaseWords, type Phase } from "../words/checklist";

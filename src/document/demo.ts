@@ -4,7 +4,7 @@ import sorrelPrincess from "../../demo-data/sorrel-princess.json";
 import tansyMidriff from "../../demo-data/tansy-midriff.json";
 import wrenHip from "../../demo-data/wren-hip.json";
 import wrenWaist from "../../demo-data/wren-waist.json";
-import type { Work } from "../core/plan/work";
+import type { Work } from "../core/decisions/work";
 import { CoreBug } from "../core/result";
 import { readWorkFile } from "./workFile";
 

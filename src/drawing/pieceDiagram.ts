@@ -1,7 +1,7 @@
 /** A small diagram of one piece for paper: the printed line under the new one, with the amounts beside it. */
 import type { Piece, PieceName } from "../core/pattern/piece";
 import type { Plan } from "../core/plan/plan";
-import type { LengthUnit } from "../core/plan/work";
+import type { LengthUnit } from "../core/decisions/work";
 import type { Mm } from "../core/units";
 import type { Label } from "./labels";
 import { boundsOf, type Box, type Place } from "./layout";

@@ -3,7 +3,7 @@ import { pointOf, type DartRef, type Nest, type PieceName, type PointName } from
 import { liesAlongBust } from "../core/pattern/dartNames";
 import { isBasque } from "../core/pattern/pieceGroups";
 import type { CutLine, Plan } from "../core/plan/plan";
-import type { LengthUnit } from "../core/plan/work";
+import type { LengthUnit } from "../core/decisions/work";
 import { must } from "../core/result";
 import { shareWords } from "../words/blend";
 import { blendGroup } from "../words/ledger";

@@ -2,11 +2,11 @@
  * The toile as it is seen on the body, from the front and from behind, both halves: the plan's own pieces laid at the
  * centre line, basques under them, darts and seams shown. For paper, to draw pins and folds on.
  */
+import type { Half } from "../core/decisions/alteration";
 import { distance, midpoint, type PiecePoint } from "../core/geometry/point";
 import { isBasque, isFrontPiece } from "../core/pattern/pieceGroups";
 import type { Piece } from "../core/pattern/piece";
 import type { Plan } from "../core/plan/plan";
-import type { Half } from "../core/plan/work";
 import type { Mm } from "../core/units";
 import { boundsOf, type Box } from "./layout";
 import { pieceMarks, polyline } from "./pieceMarks";

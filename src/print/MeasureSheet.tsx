@@ -4,7 +4,7 @@ import { figureLandmarks } from "../drawing/tapeFigure";
 import { MEASURE_NAMES, type MeasureName } from "../core/measures/measure";
 import { MEASURE_NEEDS } from "../core/measures/registry";
 import { measuresOf } from "../core/measures/tape";
-import type { Work } from "../core/plan/work";
+import type { Work } from "../core/decisions/work";
 import type { Mm } from "../core/units";
 import { formatLength } from "../words/length";
 import { measureNeedWords, measureWords } from "../words/measures";

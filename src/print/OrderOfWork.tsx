@@ -5,7 +5,7 @@ import { isBasque } from "../core/pattern/pieceGroups";
 import { halfShown } from "../core/plan/halves";
 import { halfWords } from "../words/fits";
 import { capital } from "../words/names";
-import type { LengthUnit } from "../core/plan/work";
+import type { LengthUnit } from "../core/decisions/work";
 import { checklistByPiece, groupTitle, phaseWords, type ChecklistLine, type PieceChecklist } from "../words/checklist";
 import type { Mm } from "../core/units";
 import { BustCutsDrawing } from "./BustCutsDrawing";

@@ -3,7 +3,7 @@ import { cutLineWords, pieceDiagram, type PieceMarks } from "../drawing/index";
 import { liesAlongBust } from "../core/pattern/dartNames";
 import type { PieceName } from "../core/pattern/piece";
 import type { CutLine, Plan, PlannedDart } from "../core/plan/plan";
-import type { LengthUnit } from "../core/plan/work";
+import type { LengthUnit } from "../core/decisions/work";
 import type { Mm } from "../core/units";
 import { shareWords } from "../words/blend";
 import { formatAmount } from "../words/length";

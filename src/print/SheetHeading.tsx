@@ -1,6 +1,6 @@
 import type { ReactNode } from "react";
 import type { Plan } from "../core/plan/plan";
-import type { Work } from "../core/plan/work";
+import type { Work } from "../core/decisions/work";
 import { bustSentence, shareWords, offsetWords } from "../words/blend";
 import { capital, levelWords } from "../words/names";
 import { Blank } from "./Blank";

@@ -1,7 +1,8 @@
+import type { SumLine } from "../words/sumLine";
 import { measuresOf } from "../core/measures/tape";
 import type { Plan } from "../core/plan/plan";
-import type { Work } from "../core/plan/work";
-import { bustSum, cupSum, frameSum, levelSum, type SumLine } from "../words/blend";
+import type { Work } from "../core/decisions/work";
+import { bustSum, cupSum, frameSum, levelSum } from "../words/blend";
 import { capital, levelWords } from "../words/names";
 import { Words } from "./Words";
 

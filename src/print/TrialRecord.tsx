@@ -2,7 +2,7 @@
 import "./trialRecord.css";
 import { trialFigure, type TrialHalf, type TrialView } from "../drawing/trialFigure";
 import type { Plan } from "../core/plan/plan";
-import type { Work } from "../core/plan/work";
+import type { Work } from "../core/decisions/work";
 import { bustSentence, shareWords } from "../words/blend";
 import { capital, levelWords } from "../words/names";
 import {

@@ -1,10 +1,10 @@
 /** The page of the printed sheet: its size, its margins, and the foot line where the browser can set one. */
-import type { PaperSize } from "../core/plan/work";
 
 /** A foot line holds about so many characters beside the page number. */
 const LONGEST_NAME = 70;
 
 /** Text as a CSS string: every character but letters and digits written as its code, so that none can end the string. */
+import type { PaperSize } from "../core/decisions/paperChoice";
 export const cssString = (text: string): string =>
   `"${text.replaceAll(/[^A-Za-z0-9]/gu, (character) => `\\${(character.codePointAt(0) ?? 0).toString(16)} `)}"`;
 

@@ -1,5 +1,5 @@
 /** Telling two works of the same origin apart once each goes its own way. */
-import type { Work } from "../core/plan/work";
+import type { Work } from "../core/decisions/work";
 import type { WorkState } from "./workStore";
 
 /** Leaves room in a name for what is put behind it. */

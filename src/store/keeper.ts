@@ -3,7 +3,7 @@
  * nothing, works are kept as long as the page is open, and can be downloaded.
  */
 import { createStore, type StoreApi } from "zustand/vanilla";
-import type { Work } from "../core/plan/work";
+import type { Work } from "../core/decisions/work";
 import { blankWork } from "../document/blank";
 import { readWorkFile, writeWorkFile } from "../document/workFile";
 import { besideSentence, entryName, fileFailureSentence, storageFailureSentence } from "../words/storage";

@@ -1,7 +1,7 @@
 /** The works kept in this browser, each with its history. Every failure is an answer, never an exception. */
 import { openDB, type DBSchema, type IDBPDatabase } from "idb";
 import { fail, ok, type Result } from "../core/result";
-import type { Work } from "../core/plan/work";
+import type { Work } from "../core/decisions/work";
 import { CURRENT_VERSION } from "../document/upgrades";
 import type { WorkFileFailure } from "../document/workFile";
 import { readStored } from "./stored";

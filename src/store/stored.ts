@@ -1,5 +1,5 @@
 /** Reading a kept work as it lies in storage, whatever is there. */
-import type { Work } from "../core/plan/work";
+import type { Work } from "../core/decisions/work";
 import { fail, ok, type Result } from "../core/result";
 import { readWorkFile, type WorkFileFailure } from "../document/workFile";
 import type { KeptWork, StorageFailure } from "./library";

@@ -4,7 +4,7 @@
  */
 import { createStore, type StoreApi } from "zustand/vanilla";
 import { applyCommand, type Command } from "../core/plan/commands";
-import type { Work } from "../core/plan/work";
+import type { Work } from "../core/decisions/work";
 
 export interface WorkState {
   readonly work: Work;

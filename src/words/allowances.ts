@@ -1,5 +1,5 @@
 /** Allowances in words. */
-import type { LengthUnit } from "../core/plan/work";
+import type { LengthUnit } from "../core/decisions/work";
 import type { Mm } from "../core/units";
 import { formatAmount, formatLength } from "./length";
 

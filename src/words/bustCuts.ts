@@ -1,6 +1,6 @@
 /** What stands under the small drawings of a bust alteration. */
 import type { PieceName } from "../core/pattern/piece";
-import type { LengthUnit } from "../core/plan/work";
+import type { LengthUnit } from "../core/decisions/work";
 import type { Mm } from "../core/units";
 import { formatAmount } from "./length";
 

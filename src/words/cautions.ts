@@ -1,6 +1,6 @@
 /** Where this work can hurt someone: said on paper and on screen, before the work it belongs to. */
 import type { Plan } from "../core/plan/plan";
-import type { Work } from "../core/plan/work";
+import type { Work } from "../core/decisions/work";
 import { formatLength } from "./length";
 
 export interface Caution {

@@ -3,7 +3,7 @@ import type { PasteFinding } from "../core/chart/pasteChart";
 import type { PastedUnit } from "../core/chart/pasteWords";
 import type { ChartColumn, ChartFinding } from "../core/chart/readChart";
 import type { MeasureSlip } from "../core/measures/registry";
-import type { LengthUnit } from "../core/plan/work";
+import type { LengthUnit } from "../core/decisions/work";
 import type { Mm } from "../core/units";
 import { formatLength, formatSigned } from "./length";
 import { slipSentence } from "./measures";

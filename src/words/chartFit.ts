@@ -5,7 +5,7 @@ import type { Girth } from "../core/bodies/modelBodies";
 import { SURVEY } from "../core/bodies/surveyModel";
 import type { StandardChart, StandardSize } from "../core/chart/standardCharts";
 import type { Measured, MeasuredBody } from "../core/measures/tape";
-import type { LengthUnit } from "../core/plan/work";
+import type { LengthUnit } from "../core/decisions/work";
 import type { Mm } from "../core/units";
 import { formatLength } from "./length";
 import { capital, listWords } from "./names";

@@ -2,18 +2,12 @@
  * The order of work in words: each job as a sentence that can be followed on the tissue itself, with no screen at hand.
  * Shared by the printed sheet and the command line.
  */
+import { isRedraw, type DartRedraw } from "../core/decisions/alteration";
+import type { TruingChange } from "../core/truing/changes";
+import type { SlipNote, SlipTrace } from "../core/alterations/outcome/trace";
 import { distance } from "../core/geometry/point";
-import type {
-  ChecklistItem,
-  ChecklistStep,
-  CutLine,
-  Plan,
-  Slip,
-  SlipNote,
-  SlipTrace,
-  TruingChange,
-} from "../core/plan/plan";
-import { isRedraw, type DartRedraw, type LengthUnit } from "../core/plan/work";
+import type { ChecklistItem, ChecklistStep, CutLine, Plan, Slip } from "../core/plan/plan";
+import { type LengthUnit } from "../core/decisions/work";
 import type { DartFigures } from "../core/dart/dartFigures";
 import type { DartRef, LevelName, Piece, PieceName, PointName } from "../core/pattern/piece";
 import type { Mm } from "../core/units";

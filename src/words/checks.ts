@@ -1,7 +1,7 @@
 /** Checks in words: what each claims, and what to say of one that does not hold. */
 import type { CheckName, CheckResult } from "../core/checks/check";
 import type { PointName } from "../core/pattern/piece";
-import type { LengthUnit } from "../core/plan/work";
+import type { LengthUnit } from "../core/decisions/work";
 import { DART_STOP_LEAST, DART_STOP_MOST } from "../core/tolerance";
 import { halfWords } from "./fits";
 import { formatAmount, formatLength } from "./length";

@@ -1,7 +1,5 @@
 /** Dart surgery in words: what is asked for, and how it is done on the tissue, with no screen at hand. */
-import { homeOf } from "../core/pattern/dartNames";
-import type { Dart, DartHome, DartName, Piece, PieceName } from "../core/pattern/piece";
-import { pointOf } from "../core/pattern/piece";
+import type { SlipTrace } from "../core/alterations/outcome/trace";
 import type {
   DartGatherAlteration,
   DartLegsAlteration,
@@ -9,9 +7,11 @@ import type {
   DartSeamAlteration,
   DartSplitAlteration,
   DartSurgery,
-  LengthUnit,
-} from "../core/plan/work";
-import type { SlipTrace } from "../core/plan/plan";
+} from "../core/decisions/alteration";
+import { homeOf } from "../core/pattern/dartNames";
+import type { Dart, DartHome, DartName, Piece, PieceName } from "../core/pattern/piece";
+import { pointOf } from "../core/pattern/piece";
+import type { LengthUnit } from "../core/decisions/work";
 import { distance } from "../core/geometry/point";
 import { formatAmount, formatLength } from "./length";
 import { centreWords, dartWords, seamWords } from "./names";

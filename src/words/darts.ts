@@ -1,8 +1,9 @@
 /** Darts in words: handles, figures, verdicts. */
+import type { GiveBackPlace, Hold } from "../core/decisions/alteration";
 import { homeOf } from "../core/pattern/dartNames";
 import type { DartName, PieceName } from "../core/pattern/piece";
 import type { PlannedDart } from "../core/plan/plan";
-import type { GiveBackPlace, Hold, LengthUnit } from "../core/plan/work";
+import type { LengthUnit } from "../core/decisions/work";
 import { degreesFrom, type Mm, type Radians } from "../core/units";
 import { formatAmount, formatLength } from "./length";
 import { centreWords, dartRefWords } from "./names";

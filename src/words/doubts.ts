@@ -1,6 +1,6 @@
 /** What to look at before cutting: checks that do not hold, alterations left out, lines past the printed ones. */
 import type { Plan, Slip } from "../core/plan/plan";
-import type { LengthUnit } from "../core/plan/work";
+import type { LengthUnit } from "../core/decisions/work";
 import { BUST_LEFT_ALONE } from "../core/tolerance";
 import type { Mm } from "../core/units";
 import { shareWords } from "./blend";

@@ -1,9 +1,10 @@
 /** Fit alterations in words: their templates filled with the wearer's amounts. */
+import type { FitAlteration, Half } from "../core/decisions/alteration";
+import type { SlipTrace } from "../core/alterations/outcome/trace";
 import { fitOf } from "../core/alterations/fit/index";
-import type { FitWay } from "../core/alterations/fit/definition";
+import type { FitWay } from "../core/alterations/outcome/definition";
 import type { PieceName } from "../core/pattern/piece";
-import type { SlipTrace } from "../core/plan/plan";
-import type { FitAlteration, Half, LengthUnit } from "../core/plan/work";
+import type { LengthUnit } from "../core/decisions/work";
 import type { Mm } from "../core/units";
 import { formatAmount } from "./length";
 

@@ -4,7 +4,7 @@
  */
 import type { MeasureName } from "../core/measures/measure";
 import { checkMeasure, type MeasureNeed, type MeasureSlip } from "../core/measures/registry";
-import type { LengthUnit } from "../core/plan/work";
+import type { LengthUnit } from "../core/decisions/work";
 import { MM_PER_CM, MM_PER_INCH, type Mm } from "../core/units";
 import { formatLength } from "./length";
 

@@ -1,10 +1,12 @@
 /** What is said where true-scale paper is chosen: what there is, what stands in the way, how to print it. */
-import { PIECE_ORDER } from "../core/alterations/pieceSet";
-import { USUAL_ALLOWANCES } from "../core/cutting/allowances";
-import { LIMITS } from "../core/plan/limits";
-import type { Half, LengthUnit } from "../core/plan/work";
+import type { SheetFormat } from "../core/decisions/paperChoice";
+import type { Half } from "../core/decisions/alteration";
+import { USUAL_ALLOWANCES } from "../core/cutting/usualAllowances";
+import { PIECE_ORDER } from "../core/pattern/pieceSet";
+import { LIMITS } from "../core/decisions/limits";
+import type { LengthUnit } from "../core/decisions/work";
 import type { PieceName, SeamName } from "../core/pattern/piece";
-import { FORMATS, type SheetFormat } from "../core/sheets/formats";
+import { FORMATS } from "../core/sheets/formats";
 import type { LayoutFailure } from "../core/sheets/layout";
 import { MM_PER_CM, MM_PER_INCH, type Mm } from "../core/units";
 import { formatAmount, formatLength } from "./length";

@@ -1,6 +1,6 @@
 /** Why there is no plan yet, in words, and where to go to put it right. */
-import type { PlanFailure } from "../core/plan/plan";
-import type { LengthUnit } from "../core/plan/work";
+import type { PlanFailure } from "../core/plan/failure";
+import type { LengthUnit } from "../core/decisions/work";
 import { formatLength } from "./length";
 import { levelWords, listWords } from "./names";
 

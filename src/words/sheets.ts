@@ -1,10 +1,10 @@
 /** Words of the sheets that true-scale pieces are printed on. */
-import type { Allowances } from "../core/cutting/allowances";
-import { allowanceOf } from "../core/cutting/allowances";
+import type { SheetFormat } from "../core/decisions/paperChoice";
+import { allowanceOf } from "../core/cutting/usualAllowances";
+import type { Allowances } from "../core/decisions/allowances";
 import type { CutCount, TruePiece } from "../core/cutting/truePiece";
 import type { Piece, SeamName } from "../core/pattern/piece";
-import type { LengthUnit } from "../core/plan/work";
-import type { SheetFormat } from "../core/sheets/formats";
+import type { LengthUnit } from "../core/decisions/work";
 import { allowanceAmount } from "./allowances";
 import { listWords, seamWords } from "./names";
 import { cutWords, pieceTitle } from "./truePaper";

@@ -1,6 +1,7 @@
 /** Alterations in words: what is asked for, and why one could not be made. */
-import type { SlipFailure } from "../core/plan/plan";
-import { isRedraw, type Alteration, type DartRedraw, type LengthUnit } from "../core/plan/work";
+import { isRedraw, type Alteration, type DartRedraw } from "../core/decisions/alteration";
+import type { SlipFailure } from "../core/alterations/outcome/failure";
+import { type LengthUnit } from "../core/decisions/work";
 import { homeOf, liesAlongBust } from "../core/pattern/dartNames";
 import type { DartHome, DartRef } from "../core/pattern/piece";
 import type { Mm } from "../core/units";

@@ -1,11 +1,11 @@
 /** How sure the picks are, in words: chances rounded to twentieths, and always said of what. */
-import type { LengthUnit } from "../core/plan/work";
+import type { SumLine } from "./sumLine";
+import type { LengthUnit } from "../core/decisions/work";
 import type { MeasureName } from "../core/measures/measure";
 import type { MeasuredBody } from "../core/measures/tape";
-import type { BustDone, Chance, HowSure, LineBand, Way } from "../core/sizing/howSure";
-import type { NextMeasure } from "../core/sizing/nextMeasure";
+import type { BustDone, Chance, HowSure, LineBand, Way } from "../core/sureness/howSure";
+import type { NextMeasure } from "../core/sureness/nextMeasure";
 import { LIKELY, NEARLY_SURE } from "../core/tolerance";
-import type { SumLine } from "./blend";
 import { formatAmount, formatLength } from "./length";
 import { measureWords } from "./measures";
 import { listWords } from "./names";

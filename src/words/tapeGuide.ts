@@ -3,7 +3,7 @@
  * tight the tape lies, and whether it can be taken alone. All of it is common practice of dressmaking; no source.
  */
 import type { MeasureName } from "../core/measures/measure";
-import type { LengthUnit } from "../core/plan/work";
+import type { LengthUnit } from "../core/decisions/work";
 
 export type LandmarkName =
   | "bustPoint"

@@ -1,6 +1,7 @@
 /** The words on the trial record: what is looked for on the body, in the order it is fitted. Common practice, no source. */
+import type { Half } from "../core/decisions/alteration";
 import type { Plan } from "../core/plan/plan";
-import type { Half, LengthUnit, Work } from "../core/plan/work";
+import type { LengthUnit, Work } from "../core/decisions/work";
 import { cautions, type Caution } from "./cautions";
 import { halfWords } from "./fits";
 import { alterationTitle } from "./slips";

@@ -1,6 +1,6 @@
 /** What truing changed after the last slip, in words. */
-import type { TruingChange } from "../core/plan/plan";
-import type { LengthUnit } from "../core/plan/work";
+import type { TruingChange } from "../core/truing/changes";
+import type { LengthUnit } from "../core/decisions/work";
 import { pointWords } from "./checks";
 import { formatAmount } from "./length";
 import { capital, pieceWords, seamWords } from "./names";

@@ -1,8 +1,9 @@
 /** What to measure when the work is done, and what it should come to. */
+import type { Half } from "../core/decisions/alteration";
 import type { Plan } from "../core/plan/plan";
 import { halfShown } from "../core/plan/halves";
-import type { Half, LengthUnit } from "../core/plan/work";
-import type { PieceSet } from "../core/alterations/pieceSet";
+import type { LengthUnit } from "../core/decisions/work";
+import type { PieceSet } from "../core/pattern/pieceSet";
 import type { Piece, PieceName, SeamName } from "../core/pattern/piece";
 import { isBasque } from "../core/pattern/pieceGroups";
 import { seamPairsOf } from "../core/pattern/sewnTogether";

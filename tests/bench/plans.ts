@@ -1,10 +1,11 @@
 /** How long a plan takes, and what one more size or slip costs. */
+import type { Alteration } from "../../src/core/decisions/alteration";
 import { Bezier } from "bezier-js";
 import { derivePlan } from "../../src/core/plan/derivePlan";
-import type { Alteration, Work } from "../../src/core/plan/work";
+import type { Work } from "../../src/core/decisions/work";
 import { must } from "../../src/core/result";
 import { outlinePath } from "../../src/core/geometry/svgPath";
-import { outlineOf } from "../../src/core/surgery/ring";
+import { outlineOf } from "../../src/core/pattern/ring";
 import { demoWorks } from "../../src/document/demo";
 import { median, print, quantile, quickest, slope, time } from "./table";
 

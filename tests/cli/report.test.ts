@@ -3,7 +3,7 @@ import { planReport } from "../../src/cli/report";
 import { derivePlan } from "../../src/core/plan/derivePlan";
 import { checklistText } from "../../src/cli/text";
 import type { Plan } from "../../src/core/plan/plan";
-import type { Work } from "../../src/core/plan/work";
+import type { Work } from "../../src/core/decisions/work";
 import { sampleWork } from "../support/sampleWork";
 
 function planOf(work: Work): Plan {

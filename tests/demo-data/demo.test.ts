@@ -5,7 +5,7 @@ import { readChart } from "../../src/core/chart/readChart";
 import { MEASURE_NAMES } from "../../src/core/measures/measure";
 import { derivePlan } from "../../src/core/plan/derivePlan";
 import type { Plan } from "../../src/core/plan/plan";
-import type { Work } from "../../src/core/plan/work";
+import type { Work } from "../../src/core/decisions/work";
 import { SEWN_AGREEMENT } from "../../src/core/tolerance";
 import { demoWorks } from "../../src/document/demo";
 

@@ -1,8 +1,8 @@
+import { STYLE_NAMES } from "../../src/core/decisions/pattern";
 import { describe, expect, it } from "vitest";
-import { STYLE_NAMES } from "../../src/core/style/index";
 import { derivePlan } from "../../src/core/plan/derivePlan";
 import type { Plan } from "../../src/core/plan/plan";
-import type { Work } from "../../src/core/plan/work";
+import type { Work } from "../../src/core/decisions/work";
 import { boundsOf } from "../../src/drawing/index";
 import { trialFigure } from "../../src/drawing/trialFigure";
 import { sampleWork } from "../support/sampleWork";

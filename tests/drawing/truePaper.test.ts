@@ -1,7 +1,7 @@
 /** Ink of true-scale pieces and sheets: what is drawn, where it stands, and that it keeps out of the way. */
 import { Point } from "@flatten-js/core";
 import { describe, expect, it } from "vitest";
-import { PIECE_ORDER } from "../../src/core/alterations/pieceSet";
+import { PIECE_ORDER } from "../../src/core/pattern/pieceSet";
 import { truePiecesOf } from "../../src/core/cutting/truePieces";
 import type { TruePiece } from "../../src/core/cutting/truePiece";
 import { lineEdge } from "../../src/core/geometry/edgeCurve";

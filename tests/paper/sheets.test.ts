@@ -1,6 +1,6 @@
 /** What lies under a piece: printed sizes and the piece before her alterations, turned over with the half they belong to. */
 import { describe, expect, it } from "vitest";
-import { outlineOf } from "../../src/core/surgery/ring";
+import { outlineOf } from "../../src/core/pattern/ring";
 import type { PieceName } from "../../src/core/pattern/piece";
 import { layOut, layStrips, piecesToLay, truePiecesFor, type Laid } from "../../src/paper/sheets";
 import type { PaperRequest } from "../../src/paper/request";

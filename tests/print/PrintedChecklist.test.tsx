@@ -2,7 +2,7 @@ import { cleanup, render, screen, within } from "@testing-library/react";
 import { afterEach, describe, expect, it } from "vitest";
 import { derivePlan } from "../../src/core/plan/derivePlan";
 import type { Plan } from "../../src/core/plan/plan";
-import type { Work } from "../../src/core/plan/work";
+import type { Work } from "../../src/core/decisions/work";
 import { cssString, pageRule } from "../../src/print/pageRule";
 import { PrintedChecklist } from "../../src/print/PrintedChecklist";
 import { spreadOut } from "../../src/print/PieceDiagram";

@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { LIMITS } from "../../src/core/plan/limits";
+import { LIMITS } from "../../src/core/decisions/limits";
 import { copyName, renamed } from "../../src/store/apart";
 import { beginGesture, commitGesture, createWorkStore, run, undo } from "../../src/store/workStore";
 import { sampleWork } from "../support/sampleWork";

@@ -1,6 +1,6 @@
 import { afterEach, beforeEach, describe, expect, it, vi } from "vitest";
 import { fail, ok } from "../../src/core/result";
-import type { Work } from "../../src/core/plan/work";
+import type { Work } from "../../src/core/decisions/work";
 import { writeWorkFile } from "../../src/document/workFile";
 import { createKeeper, type Keeper } from "../../src/store/keeper";
 import { NEW_STAMP, type KeptWork, type Library, type StorageFailure } from "../../src/store/library";

@@ -2,7 +2,7 @@ import { IDBDatabase, IDBObjectStore, IDBTransaction } from "fake-indexeddb";
 import { openDB } from "idb";
 import { afterEach, beforeEach, describe, expect, it, vi } from "vitest";
 import type { Result } from "../../src/core/result";
-import type { Work } from "../../src/core/plan/work";
+import type { Work } from "../../src/core/decisions/work";
 import { CURRENT_VERSION } from "../../src/document/upgrades";
 import { NEW_STAMP, openLibrary, type KeptWork, type Library } from "../../src/store/library";
 import { stubDatabase } from "../support/database";

@@ -1,6 +1,6 @@
 /** Pages that share one database: the same page later, and two tabs at once. */
 import { afterEach, beforeEach, describe, expect, it, vi } from "vitest";
-import type { Work } from "../../src/core/plan/work";
+import type { Work } from "../../src/core/decisions/work";
 import { createKeeper, type Keeper } from "../../src/store/keeper";
 import { openLibrary, type Library } from "../../src/store/library";
 import { createWorkStore, run, undo, type WorkStore } from "../../src/store/workStore";

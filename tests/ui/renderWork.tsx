@@ -2,7 +2,7 @@
 import { render, type RenderResult } from "@testing-library/react";
 import userEvent, { type UserEvent } from "@testing-library/user-event";
 import type { ReactNode } from "react";
-import type { Work } from "../../src/core/plan/work";
+import type { Work } from "../../src/core/decisions/work";
 import { demoWorks } from "../../src/document/demo";
 import { createKeeper } from "../../src/store/keeper";
 import type { Library } from "../../src/store/library";

@@ -1,5 +1,5 @@
+import type { Closure } from "../../src/core/decisions/pattern";
 import { describe, expect, it } from "vitest";
-import type { Closure } from "../../src/core/plan/work";
 import { buttonSheetWords, buttonsHint, narrowStandWords, readButtons } from "../../src/words/buttons";
 import { planOf, testWork } from "../support/works";
 

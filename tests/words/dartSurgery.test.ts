@@ -1,10 +1,10 @@
+import type { DartSurgery } from "../../src/core/decisions/alteration";
 import { describe, expect, it } from "vitest";
 import { applyAlteration } from "../../src/core/alterations/applyAlteration";
 import { draftBackBlock } from "../../src/core/draft/backBlock";
 import { draftMeasuresFor } from "../../src/core/draft/draftMeasures";
 import { draftFrontBlock } from "../../src/core/draft/frontBlock";
 import { pointOf, type DartName, type PieceName } from "../../src/core/pattern/piece";
-import type { DartSurgery } from "../../src/core/plan/work";
 import { sideDartFront } from "../../src/core/style/sideDartStyle";
 import { dartSurgerySteps, dartSurgeryTitle } from "../../src/words/dartSurgery";
 import { endWords, placeWords } from "../../src/words/darts";

@@ -1,7 +1,8 @@
 /** The ledger's notes and the Fit step in words. */
+import { FIT_NAMES } from "../../src/core/decisions/fitNames";
 import { describe, expect, it } from "vitest";
-import { FIT_NAMES, fitOf } from "../../src/core/alterations/fit/index";
-import { PHASE_ORDER } from "../../src/core/alterations/phase";
+import { fitOf } from "../../src/core/alterations/fit/index";
+import { PHASE_ORDER } from "../../src/core/decisions/tradeOrder";
 import { fitCount, fitHeading, fitUse, isFitFound } from "../../src/words/fitStep";
 import { conflictNote, orderNote } from "../../src/words/order";
 import { truedSentence } from "../../src/words/truing";

@@ -1,14 +1,14 @@
 /** One slip of the wearer, applied: a dart redrawn, a dart made into another thing, or a fit alteration. */
+import type { Alteration, DartSurgery, FitAlteration } from "../decisions/alteration";
+import type { SlipFailure } from "./outcome/failure";
 import { validateOutline } from "../geometry/outline";
-import type { SlipFailure } from "../plan/plan";
-import type { Alteration, DartSurgery, FitAlteration } from "../plan/work";
 import { fail, ok, type Result } from "../result";
-import { outlineOf } from "../surgery/ring";
-import { untouched, type Applied } from "./applied";
+import { outlineOf } from "../pattern/ring";
+import { untouched, type Applied } from "./outcome/applied";
 import { fitOf } from "./fit/index";
-import type { FitApplied, FitContext } from "./fit/definition";
-import { piecesOf, type PieceSet } from "./pieceSet";
-import { redrawDart } from "./redrawDart";
+import type { FitApplied, FitContext } from "./outcome/definition";
+import { piecesOf, type PieceSet } from "../pattern/pieceSet";
+import { redrawDart } from "./redraw/redrawDart";
 import { operateOnDart } from "./dartSurgery/index";
 
 /**

@@ -2,11 +2,11 @@
  * What a size chart fits: the planner's own rule asked of the body survey's women, and where the chart's proportions lie
  * beside one wearer's. It is the chart that fits more women or fewer; nothing here is said of any of them.
  */
+import type { SizingFailure } from "../sizing/failure";
 import type { SizeChart } from "../chart/sizeChart";
 import type { MeasuredBody } from "../measures/tape";
-import { chartFaults } from "../plan/chartFaults";
-import type { PlanFailure } from "../plan/plan";
-import type { Picks } from "../plan/work";
+import { chartFaults } from "../chart/chartFaults";
+import type { Picks } from "../decisions/work";
 import { must } from "../result";
 import { differenceTaken, pickBust, pickCup, pickFrame } from "../sizing/pickFrame";
 import type { Taken } from "../sizing/sizing";
@@ -214,7 +214,7 @@ function beside(chart: SizeChart, of: OfChart, body: MeasuredBody, picks: Picks)
   };
 }
 
-const sideOf = (failure: PlanFailure): BesideChart["noFrame"] =>
+const sideOf = (failure: SizingFailure): BesideChart["noFrame"] =>
   failure.code === "plan/outside-chart" ? (failure.wanted > failure.most ? "larger" : "smaller") : null;
 
 /** Whether the line still speaks there: as far as the planner carries a chart on. */

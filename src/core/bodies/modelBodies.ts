@@ -10,8 +10,8 @@ import { must } from "../result";
 import type { Mm } from "../units";
 import type { BodyModel } from "./bodyModel";
 import { SURVEYED_BODIES, TAPED_BODIES } from "./bridges";
-import { cholesky, partOf } from "./linear";
-import { normalQuantile } from "./normalQuantile";
+import { cholesky, partOf } from "../statistics/linear";
+import { normalQuantile } from "../statistics/normalQuantile";
 
 export interface ModelBody {
   readonly bust: Mm;

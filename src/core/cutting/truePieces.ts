@@ -1,5 +1,7 @@
 /** Pieces of a plan at true scale: cutting lines, notches, darts, grain and the rest, made anew from the pieces as they are. */
-import { PIECE_ORDER, type PieceSet } from "../alterations/pieceSet";
+import type { Half } from "../decisions/alteration";
+import type { Closure } from "../decisions/pattern";
+import { PIECE_ORDER, type PieceSet } from "../pattern/pieceSet";
 import { dartCap } from "../dart/dartCap";
 import { legsOf } from "../dart/bowedLegs";
 import { edgeFlatten, edgeMap, edgeReverse, type EdgeCurve } from "../geometry/edgeCurve";
@@ -7,11 +9,10 @@ import { validateOutline } from "../geometry/outline";
 import { directionOf, piecePoint, type PiecePoint } from "../geometry/point";
 import { pointOf, type Dart, type Piece, type PieceName } from "../pattern/piece";
 import type { Plan } from "../plan/plan";
-import type { Closure, Half } from "../plan/work";
 import { fail, must, ok, type Result } from "../result";
-import { outlineOf } from "../surgery/ring";
+import { outlineOf } from "../pattern/ring";
 import { CUTTING_ACCURACY } from "../tolerance";
-import type { Allowances } from "./allowances";
+import type { Allowances } from "../decisions/allowances";
 import { buttonholeAt, buttonPlaces } from "./buttons";
 import { cuttingLine } from "./cuttingLine";
 import { cutNotch, notchPlaces, ownNotches, type NotchPlace } from "./notches";

@@ -1,4 +1,5 @@
 /** The overlay of a plan: strips with the changed stretches of the chosen pieces, to be laid on the printed tissue. */
+import type { Half } from "../decisions/alteration";
 import { areBoundsNear } from "../geometry/bounds";
 import { edgeFlatten, edgeNearest, type EdgeCurve } from "../geometry/edgeCurve";
 import { outlineBounds } from "../geometry/outline";
@@ -13,9 +14,8 @@ import {
   type SeamName,
 } from "../pattern/piece";
 import type { CutLine, Plan, Slip } from "../plan/plan";
-import type { Half } from "../plan/work";
 import { must } from "../result";
-import { outlineOf } from "../surgery/ring";
+import { outlineOf } from "../pattern/ring";
 import { SAME_POINT } from "../tolerance";
 import { radians, type Mm, type Radians } from "../units";
 import { changesOf, inParts, together, type Draft, type DraftOf } from "./drafts";

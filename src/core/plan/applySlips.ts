@@ -1,9 +1,12 @@
 /** The wearer's slips applied one after the other to the built pieces, and the ledger that tells of them. */
+import { dartOfAlteration, isRedraw, type Alteration, type Half } from "../decisions/alteration";
+import type { TruingChange } from "../truing/changes";
+import type { SlipFailure } from "../alterations/outcome/failure";
 import { applyAlteration } from "../alterations/applyAlteration";
-import { untouched } from "../alterations/applied";
-import { phaseOf } from "../alterations/phase";
+import { untouched } from "../alterations/outcome/applied";
+import { phaseOf } from "../decisions/tradeOrder";
 import { fitOf } from "../alterations/fit/index";
-import { PIECE_ORDER, pieceIn, piecesOf, type PieceSet } from "../alterations/pieceSet";
+import { PIECE_ORDER, pieceIn, piecesOf, type PieceSet } from "../pattern/pieceSet";
 import { pointOf, type DartRef, type PieceName } from "../pattern/piece";
 import { fail, must, ok } from "../result";
 import { styleOf } from "../style/index";
@@ -11,8 +14,8 @@ import { trueAll } from "../truing/trueAll";
 import { radians, type Mm } from "../units";
 import type { Built } from "./buildPieces";
 import { lineAt } from "./cutLines";
-import type { CutLine, Slip, SlipFailure, TruingChange } from "./plan";
-import { dartOfAlteration, isRedraw, type Alteration, type Half, type Work } from "./work";
+import type { CutLine, Slip } from "./plan";
+import { type Work } from "../decisions/work";
 
 export interface SlipsApplied {
   readonly pieces: PieceSet;

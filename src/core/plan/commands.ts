@@ -1,27 +1,15 @@
 /** Everything the wearer can do to a work, each a small record; applying one gives a new work. */
+import { isRedraw, type Alteration, type DartRedraw, type GiveBack } from "../decisions/alteration";
+import type { StrapStyle, StyleName, Closure, Ease, Pattern, PatternLength } from "../decisions/pattern";
+import type { SheetFormat, PaperSize } from "../decisions/paperChoice";
 import type { CupVersion, SizeRow } from "../chart/sizeChart";
 import type { MeasureName } from "../measures/measure";
 import type { MeasureSet } from "../measures/tape";
 import type { DartRef, SeamName } from "../pattern/piece";
-import type { SheetFormat } from "../sheets/formats";
 import type { Mm } from "../units";
-import { placeInOrder } from "../alterations/phase";
-import type { StrapStyle, StyleName } from "../style/style";
-import { LIMITS } from "./limits";
-import { isRedraw } from "./work";
-import type {
-  Alteration,
-  Closure,
-  DartRedraw,
-  Ease,
-  GiveBack,
-  LengthUnit,
-  PaperSize,
-  Pattern,
-  PatternLength,
-  Picks,
-  Work,
-} from "./work";
+import { placeInOrder } from "../decisions/tradeOrder";
+import { LIMITS } from "../decisions/limits";
+import type { LengthUnit, Picks, Work } from "../decisions/work";
 
 export type Command =
   | { readonly kind: "setName"; readonly name: string }

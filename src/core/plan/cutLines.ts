@@ -1,5 +1,5 @@
 /** Where the new cutting lines run: a line for each level that is blended, on each piece that has a side there. */
-import { pieceIn, type PieceSet } from "../alterations/pieceSet";
+import { pieceIn, type PieceSet } from "../pattern/pieceSet";
 import { neighbours, type LevelSizes } from "../blend/blendPiece";
 import { pointOf, type Nest, type Piece, type PieceName, type PointName } from "../pattern/piece";
 import { must } from "../result";

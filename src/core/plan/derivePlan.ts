@@ -1,7 +1,9 @@
 /** The one way from what the wearer decided to what follows from it. */
+import type { Ease, Pattern } from "../decisions/pattern";
+import type { PlanFailure } from "./failure";
 import type { SizeRow } from "../chart/sizeChart";
-import { giveBackPlaces } from "../alterations/giveBack";
-import { piecesOf } from "../alterations/pieceSet";
+import { giveBackPlaces } from "../alterations/redraw/giveBack";
+import { piecesOf } from "../pattern/pieceSet";
 import { levelSizes } from "../blend/blendPiece";
 import { runChecks } from "../checks/index";
 import { dartCap } from "../dart/dartCap";
@@ -11,12 +13,12 @@ import { easeOfRow } from "../draft/draftMeasures";
 import { levelWidth } from "../girth/levelWidth";
 import { type DartRef, type LevelName, type Nest, type Piece } from "../pattern/piece";
 import { isBasque } from "../pattern/pieceGroups";
-import { differenceOf, draftBlocks, printNest, type Blocks, type PrintedNest } from "../pattern/printedNest";
+import { differenceOf, draftBlocks, printNest, type Blocks, type PrintedNest } from "../nest/printedNest";
 import { bodyOf, measuresOf } from "../measures/tape";
 import { fail, must, ok, type Result } from "../result";
 import { rankAlternatives } from "../sizing/alternatives";
 import { differenceTaken, pickBust, pickCup, pickFrame } from "../sizing/pickFrame";
-import { normalBelow } from "../sizing/normal";
+import { normalBelow } from "../statistics/normal";
 import { girthAt, solveLevel } from "../sizing/solveLevel";
 import type { Sizing } from "../sizing/sizing";
 import { styleOf } from "../style/index";
@@ -25,12 +27,12 @@ import { BORDERLINE, EXTRAPOLATION_STEPS, FULLNESS_NOTICED, FULLNESS_RADIUS } fr
 import { type Mm } from "../units";
 import { buildPieces, finishedHips, finishedWaists, type Built } from "./buildPieces";
 import { applySlips, applyToHalves, keyOf, type SlipsApplied } from "./applySlips";
-import { chartFaults } from "./chartFaults";
+import { chartFaults } from "../chart/chartFaults";
 import { drawCutLines, lineAt, lines } from "./cutLines";
 import { listWork } from "./checklist";
 import { checksOfHalves, slipsOfHalves, workOfHalves } from "./halves";
-import type { CutLine, Plan, PlanFailure, PlanHalf, PlannedDart, PlannedLevel } from "./plan";
-import { type Ease, type Pattern, type Work } from "./work";
+import type { CutLine, Plan, PlanHalf, PlannedDart, PlannedLevel } from "./plan";
+import { type Work } from "../decisions/work";
 
 /** The printed pieces in all sizes, in the cup version picked (or the drafted one): shown even before there is a plan. */
 export function derivePrintedNest(work: Work): Result<Nest, PlanFailure> {

@@ -1,8 +1,9 @@
 /** The plan as one half of the body has it, where left and right differ. */
+import type { Half } from "../decisions/alteration";
 import type { CheckResult } from "../checks/check";
 import type { SlipsApplied } from "./applySlips";
 import type { ChecklistItem, Plan, Slip } from "./plan";
-import type { Half, Work } from "./work";
+import type { Work } from "../decisions/work";
 
 const isOn = ({ what }: Slip, half: Half): boolean =>
   what.kind !== "alteration" ||

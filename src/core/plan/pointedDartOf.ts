@@ -1,4 +1,5 @@
 /** The pointed dart, asked of a whole work: the pieces and figures that its answers start from. */
+import { isRedraw, type Alteration } from "../decisions/alteration";
 import {
   answerPointedDart,
   seenAsSewn,
@@ -6,13 +7,13 @@ import {
   type PointedDartContext,
   type PointedDartFailure,
   type SeenAtDart,
-} from "../dart/pointedDart";
+} from "../pointedDart/pointedDart";
 import type { DartRef } from "../pattern/piece";
 import { fail, type Result } from "../result";
 import { FULLNESS_RADIUS } from "../tolerance";
-import type { PieceSet } from "../alterations/pieceSet";
+import type { PieceSet } from "../pattern/pieceSet";
 import { derivePlan } from "./derivePlan";
-import { isRedraw, type Alteration, type Work } from "./work";
+import { type Work } from "../decisions/work";
 
 interface Question {
   readonly pieces: PieceSet;

@@ -1,11 +1,10 @@
 /** The order the wearer's slips are made in, against the trade's. */
-import { phaseOf, placeInOrder, rankOf } from "../alterations/phase";
-import type { SlipPhase } from "./plan";
-import type { Alteration } from "./work";
+import type { Alteration } from "../decisions/alteration";
+import { phaseOf, placeInOrder, rankOf, type Phase } from "../decisions/tradeOrder";
 
 /** Slips made before one of an earlier phase: by their id, the earliest phase that comes after them. */
-export function outOfTradeOrder(alterations: readonly Alteration[]): ReadonlyMap<string, SlipPhase> {
-  const found = new Map<string, SlipPhase>();
+export function outOfTradeOrder(alterations: readonly Alteration[]): ReadonlyMap<string, Phase> {
+  const found = new Map<string, Phase>();
   alterations.forEach((alteration, index) => {
     const own = rankOf(phaseOf(alteration));
     const later = alterations

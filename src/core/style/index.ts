@@ -1,8 +1,9 @@
 /** All styles. To add one: a file beside this, and a line here. */
+import type { StyleName } from "../decisions/pattern";
 import { midriffStyle } from "./midriffStyle";
 import { princessArmholeStyle, princessShoulderStyle } from "./princessStyle";
 import { sideDartStyle } from "./sideDartStyle";
-import type { Style, StyleName } from "./style";
+import type { Style } from "./style";
 
 const STYLES: Readonly<Record<StyleName, Style>> = {
   sideDart: sideDartStyle,
@@ -10,7 +11,5 @@ const STYLES: Readonly<Record<StyleName, Style>> = {
   princessArmhole: princessArmholeStyle,
   princessShoulder: princessShoulderStyle,
 };
-
-export const STYLE_NAMES = Object.keys(STYLES) as readonly StyleName[] as readonly [StyleName, ...StyleName[]];
 
 export const styleOf = (name: StyleName): Style => STYLES[name];

@@ -20,7 +20,7 @@ import { pointOf, type Piece, type PointName, type SeamName } from "../pattern/p
 import { SAME_POINT } from "../tolerance";
 import { radians, type Mm, type Radians } from "../units";
 import { trueDartAgain, type OutlinePlace } from "./beyondCut";
-import { curveOf, edgeFrom, edgeTo } from "./ring";
+import { curveOf, edgeFrom, edgeTo } from "../pattern/ring";
 import { withSeamEnd } from "./walkAgain";
 
 /**

@@ -1,4 +1,4 @@
-import type { Picks } from "../../core/plan/work";
+import type { Picks } from "../../core/decisions/work";
 import { capital } from "../../words/names";
 import type { PlanFailureWords } from "../../words/plan";
 import { useRun } from "./useWork";

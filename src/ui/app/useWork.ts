@@ -1,11 +1,12 @@
 /** Hooks over the open work: read a part of it, read the plan that follows from it, change it. */
+import type { PlanFailure } from "../../core/plan/failure";
 import { createContext, useContext, useMemo } from "react";
 import { useStore } from "zustand";
 import type { Command } from "../../core/plan/commands";
 import { derivePlan, derivePrintedNest } from "../../core/plan/derivePlan";
-import type { Plan, PlanFailure } from "../../core/plan/plan";
+import type { Plan } from "../../core/plan/plan";
 import type { Nest } from "../../core/pattern/piece";
-import type { Work } from "../../core/plan/work";
+import type { Work } from "../../core/decisions/work";
 import { must, type Result } from "../../core/result";
 import { beginGesture, cancelGesture, commitGesture, preview, run, type createWorkStore } from "../../store/workStore";
 

@@ -1,7 +1,7 @@
 /** What the page shows at the moment. Nothing of it belongs to the work, so nothing of it is saved or undone. */
+import type { Half } from "../../core/decisions/alteration";
 import { create } from "zustand";
 import type { DartRef } from "../../core/pattern/piece";
-import type { Half } from "../../core/plan/work";
 import type { PaperSheet } from "../../words/paperChoices";
 
 export const STEPS = ["tape", "envelope", "blend", "darts", "fit", "paper"] as const;

@@ -1,9 +1,9 @@
 import { isFrontPiece } from "../../core/pattern/pieceGroups";
 import { useMemo } from "react";
 import type { Plan } from "../../core/plan/plan";
-import type { Picks, Work } from "../../core/plan/work";
-import { howSure } from "../../core/sizing/howSure";
-import { nextMeasure } from "../../core/sizing/nextMeasure";
+import type { Picks, Work } from "../../core/decisions/work";
+import { howSure } from "../../core/sureness/howSure";
+import { nextMeasure } from "../../core/sureness/nextMeasure";
 import { planFailureWords } from "../../words/plan";
 import { planOf, useSettledPlan, useSettledWork } from "../app/useWork";
 import { FailureNote } from "../app/FailureNote";

@@ -1,6 +1,6 @@
 import { measuresOf } from "../../core/measures/tape";
 import type { Plan } from "../../core/plan/plan";
-import type { Work } from "../../core/plan/work";
+import type { Work } from "../../core/decisions/work";
 import type { Sizing } from "../../core/sizing/sizing";
 import { bustSentence, bustSum } from "../../words/blend";
 import { formatSigned } from "../../words/length";

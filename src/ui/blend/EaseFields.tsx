@@ -1,4 +1,4 @@
-import type { Ease } from "../../core/plan/work";
+import type { Ease } from "../../core/decisions/pattern";
 import { formatLength, formatLengthEntry } from "../../words/length";
 import { useSettledWork } from "../app/useWork";
 import { LengthField } from "../fields/LengthField";

@@ -1,7 +1,7 @@
 import type { Plan } from "../../core/plan/plan";
-import type { Work } from "../../core/plan/work";
+import type { Work } from "../../core/decisions/work";
 import { bodyOf } from "../../core/measures/tape";
-import type { Chance } from "../../core/sizing/howSure";
+import type { Chance } from "../../core/sureness/howSure";
 import type { FramePick } from "../../core/sizing/sizing";
 import { formatAmount, formatLength } from "../../words/length";
 import { chanceNote, frameSum, marginSentence } from "../../words/blend";

@@ -1,6 +1,6 @@
 import { useRef } from "react";
 import type { CutLine, PlannedLevel } from "../../core/plan/plan";
-import type { Work } from "../../core/plan/work";
+import type { Work } from "../../core/decisions/work";
 import { EXTRAPOLATION_STEPS } from "../../core/tolerance";
 import { followsSentence, levelSum, lineSentence, shareWords } from "../../words/blend";
 import { capital } from "../../words/names";

@@ -1,6 +1,6 @@
 import type { DartFigures } from "../../core/dart/dartFigures";
 import type { PlannedDart } from "../../core/plan/plan";
-import type { LengthUnit } from "../../core/plan/work";
+import type { LengthUnit } from "../../core/decisions/work";
 import { formatAngle } from "../../words/darts";
 import { formatAmount, formatLength } from "../../words/length";
 

@@ -1,5 +1,6 @@
+import { isRedraw } from "../../core/decisions/alteration";
 import type { PlannedDart, Slip } from "../../core/plan/plan";
-import { isRedraw, type LengthUnit } from "../../core/plan/work";
+import { type LengthUnit } from "../../core/decisions/work";
 import { placeWords, seamProof } from "../../words/darts";
 import { formatAmount, formatSigned } from "../../words/length";
 import { seamWords } from "../../words/names";

@@ -1,11 +1,12 @@
 /** Everything that makes another thing of a dart: moved to another seam, split, gathered, bowed, joined into a seam. */
+import type { Alteration, DartLegsAlteration, DartPivotAlteration, DartSurgery } from "../../core/decisions/alteration";
 import { useId, useRef, useState } from "react";
 import { hasHome } from "../../core/alterations/dartSurgery/places";
 import { DART_HOMES, dartName, homeOf } from "../../core/pattern/dartNames";
 import type { DartHome, DartRef, Piece } from "../../core/pattern/piece";
 import type { Command } from "../../core/plan/commands";
 import type { Plan, PlannedDart } from "../../core/plan/plan";
-import type { Alteration, DartLegsAlteration, DartPivotAlteration, DartSurgery, Work } from "../../core/plan/work";
+import type { Work } from "../../core/decisions/work";
 import { homeWords } from "../../words/dartSurgeryControls";
 import { slipAmount, slipTitle } from "../../words/ledger";
 import { slipFailureSentence } from "../../words/slips";

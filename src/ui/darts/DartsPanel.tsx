@@ -1,8 +1,10 @@
+import { isRedraw, type DartRedraw, type Hold } from "../../core/decisions/alteration";
+import type { SlipFailure } from "../../core/alterations/outcome/failure";
 import "./darts.css";
 import { useEffect, useMemo, useRef } from "react";
 import type { DartRef } from "../../core/pattern/piece";
-import type { Plan, PlannedDart, SlipFailure } from "../../core/plan/plan";
-import { isRedraw, type DartRedraw, type Hold, type Work } from "../../core/plan/work";
+import type { Plan, PlannedDart } from "../../core/plan/plan";
+import { type Work } from "../../core/decisions/work";
 import { endWords, holdWords, stopSentence, truingSentence, verdictSentence } from "../../words/darts";
 import { capital, centreWords, dartRefWords, dartWords, pieceWords } from "../../words/names";
 import { planFailureWords } from "../../words/plan";

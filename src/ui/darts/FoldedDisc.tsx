@@ -2,7 +2,7 @@ import { useId, useState } from "react";
 import { axisLength } from "../../core/dart/dartFrame";
 import { angleOfMouth, foldDisc, type FoldedDisc as Disc } from "../../core/dart/foldedDisc";
 import type { PlannedDart } from "../../core/plan/plan";
-import type { LengthUnit } from "../../core/plan/work";
+import type { LengthUnit } from "../../core/decisions/work";
 import { FULLNESS_RADIUS, SHORTEST_DART } from "../../core/tolerance";
 import { radians, type Mm } from "../../core/units";
 import { discSentence, formatAngle } from "../../words/darts";

@@ -1,6 +1,6 @@
 /** What a dart's end holds when it is next moved, until the wearer chooses otherwise. */
+import type { Hold } from "../../core/decisions/alteration";
 import { create } from "zustand";
-import type { Hold } from "../../core/plan/work";
 
 export interface HoldState {
   readonly hold: Hold;

@@ -1,6 +1,6 @@
 /** What the wearer has said she sees of each dart, kept while she looks at another. */
 import { create } from "zustand";
-import type { SeenAtDart } from "../../core/dart/pointedDart";
+import type { SeenAtDart } from "../../core/pointedDart/pointedDart";
 
 export interface SeenState {
   /** By piece and dart. */

@@ -1,9 +1,9 @@
 /** Shares in whole per cents, kept whole while one of them is changed. */
-import type { GiveBack, GiveBackPlace } from "../../core/plan/work";
 
 type Percents = Readonly<Partial<Record<GiveBackPlace, number>>>;
 
 /** The shares in per cent, adding up to 100; where none is set, all at the usual place, which comes first. */
+import type { GiveBack, GiveBackPlace } from "../../core/decisions/alteration";
 export function wholeShares(places: readonly GiveBackPlace[], shares: GiveBack): Percents {
   const sum = places.reduce((total, place) => total + (shares[place] ?? 0), 0);
   const [usual] = places;

@@ -1,7 +1,8 @@
+import type { FitName } from "../../core/decisions/fitNames";
 import { useId, useState } from "react";
-import { fitOf, type FitName } from "../../core/alterations/fit/index";
+import { fitOf } from "../../core/alterations/fit/index";
 import type { Plan } from "../../core/plan/plan";
-import type { Work } from "../../core/plan/work";
+import type { Work } from "../../core/decisions/work";
 import { fitUse } from "../../words/fitStep";
 import { slipFailureSentence } from "../../words/slips";
 import { useGesture, useRun } from "../app/useWork";

@@ -1,8 +1,9 @@
+import { FIT_NAMES, type FitName } from "../../core/decisions/fitNames";
 import "./fit.css";
 import { useId, useMemo, useState } from "react";
-import { FIT_NAMES, fitOf, type FitName } from "../../core/alterations/fit/index";
+import { fitOf } from "../../core/alterations/fit/index";
 import type { Plan } from "../../core/plan/plan";
-import type { Work } from "../../core/plan/work";
+import type { Work } from "../../core/decisions/work";
 import { fitCount, fitHeading, isFitFound } from "../../words/fitStep";
 import { planFailureWords } from "../../words/plan";
 import { FailureNote } from "../app/FailureNote";

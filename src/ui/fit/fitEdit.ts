@@ -1,11 +1,13 @@
 /** From what is set on the Fit step to the alterations that say it. */
-import { FIT_NAMES, fitOf, type FitName } from "../../core/alterations/fit/index";
-import { PHASE_ORDER } from "../../core/alterations/phase";
-import type { PieceSet } from "../../core/alterations/pieceSet";
+import type { Alteration, FitAlteration, Half } from "../../core/decisions/alteration";
+import { FIT_NAMES, type FitName } from "../../core/decisions/fitNames";
+import { fitOf } from "../../core/alterations/fit/index";
+import { PHASE_ORDER, type Phase } from "../../core/decisions/tradeOrder";
+import type { PieceSet } from "../../core/pattern/pieceSet";
 import type { Piece } from "../../core/pattern/piece";
 import type { Command } from "../../core/plan/commands";
-import type { Plan, SlipPhase } from "../../core/plan/plan";
-import type { Alteration, FitAlteration, Half, Work } from "../../core/plan/work";
+import type { Plan } from "../../core/plan/plan";
+import type { Work } from "../../core/decisions/work";
 import type { Mm } from "../../core/units";
 
 export type Halves = "both" | Half;
@@ -65,7 +67,7 @@ export function appliesTo(plan: Plan, fit: FitName): boolean {
 /** Fit alterations by where they stand in the trade's order, in the registry's order. */
 export const fitsByPhase = (
   fits: readonly FitName[] = FIT_NAMES,
-): readonly { readonly phase: SlipPhase; readonly fits: readonly FitName[] }[] =>
+): readonly { readonly phase: Phase; readonly fits: readonly FitName[] }[] =>
   PHASE_ORDER.map((phase) => ({ phase, fits: fits.filter((fit) => fitOf(fit).phase === phase) })).filter(
     (group) => group.fits.length > 0,
   );

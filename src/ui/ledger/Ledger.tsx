@@ -2,7 +2,7 @@ import "./ledger.css";
 import { useState } from "react";
 import type { CheckResult } from "../../core/checks/check";
 import type { Plan } from "../../core/plan/plan";
-import type { LengthUnit } from "../../core/plan/work";
+import type { LengthUnit } from "../../core/decisions/work";
 import { checkClaim, checkFailureSentence, checkPlace } from "../../words/checks";
 import { truedSentence } from "../../words/truing";
 import { useSettledPlan, useSettledWork, useWork } from "../app/useWork";

@@ -1,5 +1,6 @@
+import { dartOfAlteration } from "../../core/decisions/alteration";
 import { useEffect, useRef } from "react";
-import { dartOfAlteration, type LengthUnit } from "../../core/plan/work";
+import { type LengthUnit } from "../../core/decisions/work";
 import { halfWords } from "../../words/fits";
 import { slipAmount, slipNoteSentence, slipTitle, slipWhy } from "../../words/ledger";
 import { capital, listWords, pieceWords } from "../../words/names";

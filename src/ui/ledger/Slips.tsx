@@ -1,5 +1,6 @@
+import type { Alteration } from "../../core/decisions/alteration";
 import { useEffect, useMemo, useRef, useState } from "react";
-import type { Alteration, LengthUnit } from "../../core/plan/work";
+import type { LengthUnit } from "../../core/decisions/work";
 import { slipConflicts } from "../../core/plan/conflicts";
 import type { Slip } from "../../core/plan/plan";
 import { inTradeOrder, outOfTradeOrder } from "../../core/plan/tradeOrder";

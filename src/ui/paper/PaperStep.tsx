@@ -1,4 +1,4 @@
-import type { PaperSize } from "../../core/plan/work";
+import type { PaperSize } from "../../core/decisions/paperChoice";
 import { SHEET_ABOUT, SHEET_NAMES } from "../../words/paperChoices";
 import { useViewState, type Sheet } from "../app/viewState";
 import { useRun, useSettledWork } from "../app/useWork";

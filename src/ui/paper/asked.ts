@@ -1,9 +1,9 @@
 /** What is asked of the paper: what she chose, held to what the plan has. */
-import { USUAL_ALLOWANCES } from "../../core/cutting/allowances";
+import type { SheetFormat } from "../../core/decisions/paperChoice";
+import { USUAL_ALLOWANCES } from "../../core/cutting/usualAllowances";
 import type { Plan } from "../../core/plan/plan";
-import type { Work } from "../../core/plan/work";
+import type { Work } from "../../core/decisions/work";
 import type { Piece, PieceName, SeamName } from "../../core/pattern/piece";
-import type { SheetFormat } from "../../core/sheets/formats";
 import type { PaperKind, PaperRequest } from "../../paper/request";
 import { USUAL_MARGIN } from "../../words/paperChoices";
 import type { Chosen } from "./choicesState";

@@ -1,5 +1,6 @@
+import type { SlipTrace } from "../../core/alterations/outcome/trace";
 import { useId, useMemo } from "react";
-import type { Plan, Slip, SlipTrace } from "../../core/plan/plan";
+import type { Plan, Slip } from "../../core/plan/plan";
 import { slipMarks, stageAt, transformAt, type SlipMarks, type StageMarks } from "../../drawing/surgeryMarks";
 import type { Place } from "../../drawing/index";
 import { slipGroup } from "../../words/ledger";

@@ -1,11 +1,12 @@
 /* oxlint-disable jsx-a11y/no-noninteractive-tabindex, jsx-a11y/no-noninteractive-element-interactions -- the sheet is moved with the keys, as a scrolled region is */
+import { dartOfAlteration } from "../../core/decisions/alteration";
 import "./table.css";
 import "./overlay.css";
 import { useCallback, useMemo, useRef, useState } from "react";
 import type { DartRef } from "../../core/pattern/piece";
 import type { Plan } from "../../core/plan/plan";
 import { halfShown } from "../../core/plan/halves";
-import { dartOfAlteration, type LengthUnit } from "../../core/plan/work";
+import { type LengthUnit } from "../../core/decisions/work";
 import {
   boxOf,
   keepApart,

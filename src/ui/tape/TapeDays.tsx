@@ -1,6 +1,6 @@
 import { useId, useRef, useState } from "react";
 import { compareTapes } from "../../core/measures/compareTapes";
-import { LIMITS } from "../../core/plan/limits";
+import { LIMITS } from "../../core/decisions/limits";
 import { formatLength } from "../../words/length";
 import { measureWords } from "../../words/measures";
 import { dayRefusal, dayWords, differenceWords } from "../../words/tape";

@@ -1,6 +1,6 @@
 import { useEffect, useMemo, type ReactNode } from "react";
 import { useStore } from "zustand";
-import type { Work } from "../../core/plan/work";
+import type { Work } from "../../core/decisions/work";
 import { blankPattern, blankWork } from "../../document/blank";
 import type { Keeper } from "../../store/keeper";
 import { useViewState } from "../app/viewState";

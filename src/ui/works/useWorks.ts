@@ -1,6 +1,7 @@
 /** What the page can do with whole works: the ones kept in this browser, and files. */
+import type { Pattern } from "../../core/decisions/pattern";
 import { createContext, useContext } from "react";
-import type { Pattern, Work } from "../../core/plan/work";
+import type { Work } from "../../core/decisions/work";
 import { must } from "../../core/result";
 
 export interface WorkEntry {

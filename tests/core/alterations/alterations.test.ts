@@ -1,8 +1,8 @@
 /** What every slip keeps, for arbitrary amounts: the sewn seam, the walk of seams, equal legs; and each kind's own effect. */
+import type { Alteration, GiveBack } from "../../../src/core/decisions/alteration";
 import * as fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { mouthForAngle } from "../../../src/core/alterations/dartEnd";
-import type { Alteration, GiveBack } from "../../../src/core/plan/work";
+import { mouthForAngle } from "../../../src/core/alterations/redraw/moveDartEnd";
 import { degreesFrom, radiansFromDegrees } from "../../../src/core/units";
 import { anyAmount } from "../../support/amounts";
 import { dartIn, planOf, ref, testWork, withAlterations } from "../../support/works";

@@ -1,10 +1,11 @@
 /** Any slip, however large, of any dart of any piece, on any demo work: it is made and true, or refused and without effect. */
+import type { Alteration, DartRedraw, GiveBack, GiveBackPlace } from "../../../src/core/decisions/alteration";
+import type { SlipTrace } from "../../../src/core/alterations/outcome/trace";
 import { isDeepStrictEqual } from "node:util";
 import * as fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import type { DartRef, Piece } from "../../../src/core/pattern/piece";
-import type { Plan, SlipTrace } from "../../../src/core/plan/plan";
-import type { Alteration, DartRedraw, GiveBack, GiveBackPlace } from "../../../src/core/plan/work";
+import type { Plan } from "../../../src/core/plan/plan";
 import { demoWorks } from "../../../src/document/demo";
 import { anyAmount } from "../../support/amounts";
 import { seamByBezierJs } from "../../support/independent";

@@ -5,7 +5,7 @@ import { blendPiece, levelSizes, neighbours } from "../../../src/core/blend/blen
 import { seamLength } from "../../../src/core/girth/seamLength";
 import { pointNames, pointOf, type Piece } from "../../../src/core/pattern/piece";
 import { must } from "../../../src/core/result";
-import { draftBlocks } from "../../../src/core/pattern/printedNest";
+import { draftBlocks } from "../../../src/core/nest/printedNest";
 import { anyAmount } from "../../support/amounts";
 import { planOf, testWork } from "../../support/works";
 

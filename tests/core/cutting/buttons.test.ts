@@ -2,22 +2,22 @@
  * Buttons down the centre back: closed forms on straight centres of known length, and their distances measured by bezier-js
  * along the centre line, over the borders of pieces, as any chain of alterations leaves them.
  */
+import { type Closure, STYLE_NAMES } from "../../../src/core/decisions/pattern";
 import { Point } from "@flatten-js/core";
 import { Bezier } from "bezier-js";
 import * as fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { PIECE_ORDER, type PieceSet } from "../../../src/core/alterations/pieceSet";
+import { PIECE_ORDER, type PieceSet } from "../../../src/core/pattern/pieceSet";
 import { buttonPlaces, buttonRow } from "../../../src/core/cutting/buttons";
 import { truePiecesOf } from "../../../src/core/cutting/truePieces";
 import type { Drill, TruePiece } from "../../../src/core/cutting/truePiece";
 import { edgePointAt } from "../../../src/core/geometry/edgeCurve";
 import { piecePoint, type PiecePoint } from "../../../src/core/geometry/point";
 import { pointOf, type Piece, type PieceName, type SeamName } from "../../../src/core/pattern/piece";
-import { LIMITS } from "../../../src/core/plan/limits";
+import { LIMITS } from "../../../src/core/decisions/limits";
 import { derivePlan } from "../../../src/core/plan/derivePlan";
 import type { Plan } from "../../../src/core/plan/plan";
-import type { Closure, Work } from "../../../src/core/plan/work";
-import { STYLE_NAMES } from "../../../src/core/style/index";
+import type { Work } from "../../../src/core/decisions/work";
 import { anyAmount } from "../../support/amounts";
 import { anyChainWork } from "../../support/anyChainWork";
 import { polygonOf } from "../../support/independent";

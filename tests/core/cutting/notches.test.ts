@@ -2,16 +2,16 @@
  * Notches meet: those with one number lie on two pieces, equally far along the sewn seam from where it begins, measured by
  * bezier-js on the pieces as they come out of any chain of alterations.
  */
+import { STYLE_NAMES } from "../../../src/core/decisions/pattern";
 import { Bezier } from "bezier-js";
 import * as fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { piecesOf, type PieceSet } from "../../../src/core/alterations/pieceSet";
+import { piecesOf, type PieceSet } from "../../../src/core/pattern/pieceSet";
 import { cutNotch, notchPlaces, ownNotches, type NotchPlace } from "../../../src/core/cutting/notches";
 import { piecePoint } from "../../../src/core/geometry/point";
 import { pointOf, type Edge, type Piece, type PieceName, type SeamName } from "../../../src/core/pattern/piece";
 import { derivePlan } from "../../../src/core/plan/derivePlan";
 import { radians } from "../../../src/core/units";
-import { STYLE_NAMES } from "../../../src/core/style/index";
 import { anyChainWork } from "../../support/anyChainWork";
 import { planOf, testWork } from "../../support/works";
 

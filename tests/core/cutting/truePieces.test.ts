@@ -1,15 +1,15 @@
 /** True-scale pieces of whole plans: what stands on them, halves that differ, and what is refused. */
+import { STYLE_NAMES } from "../../../src/core/decisions/pattern";
+import type { Alteration } from "../../../src/core/decisions/alteration";
 import { Point } from "@flatten-js/core";
 import { describe, expect, it } from "vitest";
-import { PIECE_ORDER } from "../../../src/core/alterations/pieceSet";
+import { PIECE_ORDER } from "../../../src/core/pattern/pieceSet";
 import { truePiecesOf } from "../../../src/core/cutting/truePieces";
 import type { TruePiece } from "../../../src/core/cutting/truePiece";
 import { edgePointAt } from "../../../src/core/geometry/edgeCurve";
 import { signedArea } from "../../../src/core/geometry/outline";
 import { piecePoint } from "../../../src/core/geometry/point";
 import type { Plan } from "../../../src/core/plan/plan";
-import type { Alteration } from "../../../src/core/plan/work";
-import { STYLE_NAMES } from "../../../src/core/style/index";
 import { polygonOf } from "../../support/independent";
 import { planOf, testWork, withAlterations } from "../../support/works";
 

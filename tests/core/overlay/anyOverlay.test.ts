@@ -2,11 +2,14 @@
  * Strips of random bodies, styles and alterations, judged by libraries of others: nothing that changed is left out, all
  * of a strip lies on its paper, and it is laid on by points that are printed.
  */
+import { STYLE_NAMES } from "../../../src/core/decisions/pattern";
+import type { Alteration, Half } from "../../../src/core/decisions/alteration";
+import { FIT_NAMES } from "../../../src/core/decisions/fitNames";
 import { Point, Polygon } from "@flatten-js/core";
 import { Bezier } from "bezier-js";
 import * as fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { FIT_NAMES, fitOf } from "../../../src/core/alterations/fit/index";
+import { fitOf } from "../../../src/core/alterations/fit/index";
 import { dartCap } from "../../../src/core/dart/dartCap";
 import { legsOf } from "../../../src/core/dart/bowedLegs";
 import type { EdgeCurve } from "../../../src/core/geometry/edgeCurve";
@@ -16,9 +19,8 @@ import type { Overlay, Patch } from "../../../src/core/overlay/overlay";
 import { pointOf, type Piece } from "../../../src/core/pattern/piece";
 import { derivePlan } from "../../../src/core/plan/derivePlan";
 import type { Plan } from "../../../src/core/plan/plan";
-import type { Alteration, Half, Work } from "../../../src/core/plan/work";
+import type { Work } from "../../../src/core/decisions/work";
 import { demoWorks } from "../../../src/document/demo";
-import { STYLE_NAMES } from "../../../src/core/style/index";
 import { anyAmount } from "../../support/amounts";
 import { testWork } from "../../support/works";
 

@@ -2,14 +2,14 @@
  * Random bodies, styles and chains of up to eight alterations: either a plan whose pieces can be cut, with every fault
  * told by a check, or a named refusal. Never a crash, never a number that is none.
  */
+import { STYLE_NAMES } from "../../../src/core/decisions/pattern";
 import * as fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { outlineBounds, signedArea } from "../../../src/core/geometry/outline";
 import type { Piece, PieceName, SeamName } from "../../../src/core/pattern/piece";
 import { derivePlan } from "../../../src/core/plan/derivePlan";
 import type { Plan } from "../../../src/core/plan/plan";
-import { STYLE_NAMES } from "../../../src/core/style/index";
-import { outlineOf } from "../../../src/core/surgery/ring";
+import { outlineOf } from "../../../src/core/pattern/ring";
 import { crossesItself, seamByBezierJs } from "../../support/independent";
 import { anyChainWork } from "../../support/anyChainWork";
 

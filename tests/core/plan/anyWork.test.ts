@@ -2,16 +2,18 @@
  * Plans for works nobody would think of: uneven charts, waists larger than busts, frames far from the body, chains of
  * slips. Each is planned or refused with a reason; nothing is no number; and what does not come out is said by a check.
  */
+import type { Alteration, GiveBack } from "../../../src/core/decisions/alteration";
+import type { PlanFailure } from "../../../src/core/plan/failure";
+import { STYLE_NAMES } from "../../../src/core/decisions/pattern";
 import { tapesOf } from "../../../src/core/measures/tape";
 import * as fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { isBasque } from "../../../src/core/pattern/pieceGroups";
-import { STYLE_NAMES } from "../../../src/core/style/index";
 import type { SizeRow } from "../../../src/core/chart/sizeChart";
 import type { DartRef, Piece, PieceName, SeamName } from "../../../src/core/pattern/piece";
 import { derivePlan } from "../../../src/core/plan/derivePlan";
-import type { Plan, PlanFailure } from "../../../src/core/plan/plan";
-import type { Alteration, GiveBack, Work } from "../../../src/core/plan/work";
+import type { Plan } from "../../../src/core/plan/plan";
+import type { Work } from "../../../src/core/decisions/work";
 import { must } from "../../../src/core/result";
 import { anyAmount } from "../../support/amounts";
 import { crossesItself, seamByBezierJs } from "../../support/independent";

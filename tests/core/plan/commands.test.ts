@@ -1,10 +1,11 @@
+import type { Alteration, DartEndAlteration } from "../../../src/core/decisions/alteration";
 import { measuresOf, tapesOf } from "../../../src/core/measures/tape";
 import * as fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { MEASURE_NAMES } from "../../../src/core/measures/measure";
 import { applyCommand, type Command } from "../../../src/core/plan/commands";
-import { LIMITS } from "../../../src/core/plan/limits";
-import type { Alteration, DartEndAlteration, Work } from "../../../src/core/plan/work";
+import { LIMITS } from "../../../src/core/decisions/limits";
+import type { Work } from "../../../src/core/decisions/work";
 import { blankPattern, blankWork } from "../../../src/document/blank";
 import { parseWork, readWorkFile, writeWorkFile } from "../../../src/document/workFile";
 import { anyCommandOn } from "../../support/arbitraryCommand";

@@ -1,7 +1,8 @@
 /** What the plan says of a dart as drawn: too sharp, too flat or as wanted; past the bust point or short of it. */
+import type { Alteration } from "../../../src/core/decisions/alteration";
 import { measuresOf, tapesOf } from "../../../src/core/measures/tape";
 import { describe, expect, it } from "vitest";
-import type { Alteration, Work } from "../../../src/core/plan/work";
+import type { Work } from "../../../src/core/decisions/work";
 import { seamByBezierJs } from "../../support/independent";
 import { dartIn, planOf, ref, testWork, withAlterations } from "../../support/works";
 

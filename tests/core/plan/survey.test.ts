@@ -3,13 +3,13 @@
  * The upper chest of 1988 is not the dressmaker's: on average it lies 20 mm under the bust, where a "B" draft has 50. It is
  * bridged by taking 30 mm off; and once it is left out, so that the frame goes by bust.
  */
+import type { Pattern } from "../../../src/core/decisions/pattern";
 import { inverse, Matrix } from "ml-matrix";
 import { describe, expect, it } from "vitest";
 import type { CheckName } from "../../../src/core/checks/check";
 import type { Measures } from "../../../src/core/measures/measure";
 import { isBasque } from "../../../src/core/pattern/pieceGroups";
 import type { Plan } from "../../../src/core/plan/plan";
-import type { Pattern } from "../../../src/core/plan/work";
 import { fitStudent, logsOf } from "../../support/fitBodies";
 import { seamByBezierJs } from "../../support/independent";
 import { SURVEYED } from "../../support/surveyModelText";

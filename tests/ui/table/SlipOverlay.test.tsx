@@ -1,7 +1,7 @@
 /** A slip lit on the table: what is drawn of it, and the slide from before to after; and the halves of the body. */
+import type { Alteration } from "../../../src/core/decisions/alteration";
 import { act, fireEvent, screen } from "@testing-library/react";
 import { describe, expect, it } from "vitest";
-import type { Alteration } from "../../../src/core/plan/work";
 import { Table } from "../../../src/ui/table/Table";
 import { useViewState } from "../../../src/ui/app/viewState";
 import { halfShown } from "../../../src/core/plan/halves";

@@ -1,14 +1,14 @@
 /** A dart drawn up as gathers over its mouth in place of being folded. */
+import type { DartGatherAlteration } from "../../decisions/alteration";
+import type { SlipFailure } from "../outcome/failure";
 import { distance } from "../../geometry/point";
 import { seamLength } from "../../girth/seamLength";
 import { dartOf, pointOf } from "../../pattern/piece";
-import type { SlipFailure } from "../../plan/plan";
-import type { DartGatherAlteration } from "../../plan/work";
 import { ok, type Result } from "../../result";
 import { noSurgery } from "../../surgery/cutAndMove";
 import { truedOver } from "../../surgery/openDart";
-import type { FitApplied } from "../fit/definition";
-import { pieceIn, withPiece, type PieceSet } from "../pieceSet";
+import type { FitApplied } from "../outcome/definition";
+import { pieceIn, withPiece, type PieceSet } from "../../pattern/pieceSet";
 
 /** The pieces with the dart marked to be gathered, and its seam drawn smooth over the open mouth; its sewn length stays. */
 export function gatherDart(pieces: PieceSet, { dart: ref }: DartGatherAlteration): Result<FitApplied, SlipFailure> {

@@ -4,8 +4,8 @@ import type { PieceName } from "../../pattern/piece";
 import { fail, ok } from "../../result";
 import { roomAtUnderarm, underarmPieces } from "../../surgery/shoulderLine";
 import { withSeamEnd } from "../../surgery/walkAgain";
-import { pieceIn, withPiece } from "../pieceSet";
-import type { FitDefinition } from "./definition";
+import { pieceIn, withPiece } from "../../pattern/pieceSet";
+import type { FitDefinition } from "../outcome/definition";
 
 const steps = (mark: string): Readonly<Partial<Record<PieceName, readonly string[]>>> => {
   const move = [

@@ -1,5 +1,5 @@
 /** Armhole gape: the front armhole stands away; a wedge to the bust point goes into the bust dart or the princess seam. */
-import type { FitDefinition } from "./definition";
+import type { FitDefinition } from "../outcome/definition";
 import { closeGape, gapeCup, gapePiece, MIND_THE_PINS } from "./closeGape";
 
 const INTO_DART = [

@@ -10,7 +10,7 @@ import { shiftMotion } from "../../geometry/rigid";
 import { pointOf, type Piece } from "../../pattern/piece";
 import { moveBeyondCut, type OutlinePlace } from "../../surgery/beyondCut";
 import type { Operated } from "../../surgery/cutAndMove";
-import { edgeTo } from "../../surgery/ring";
+import { edgeTo } from "../../pattern/ring";
 import { pointAt } from "../../surgery/wedge";
 import type { Mm } from "../../units";
 

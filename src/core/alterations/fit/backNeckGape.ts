@@ -4,13 +4,13 @@ import { directionOf, distance, turnBetween } from "../../geometry/point";
 import { pointOf, type Piece } from "../../pattern/piece";
 import { fail, must, ok } from "../../result";
 import { fitHandles } from "../../surgery/fitHandles";
-import { curveOf, edgeFrom } from "../../surgery/ring";
+import { curveOf, edgeFrom } from "../../pattern/ring";
 import { edgeTurned } from "../../surgery/straightThrough";
 import { SAME_POINT, SHORTEST_EDGE, SMOOTH_CORNER_DEGREES } from "../../tolerance";
 import { radians, radiansFromDegrees, type Mm } from "../../units";
-import { pieceIn, withPiece, type PieceSet } from "../pieceSet";
+import { pieceIn, withPiece, type PieceSet } from "../../pattern/pieceSet";
 import { MIND_THE_PINS } from "./closeGape";
-import type { FitDefinition } from "./definition";
+import type { FitDefinition } from "../outcome/definition";
 
 /** The back with a whole neck: its centre runs straight from the neck to the bust line. */
 function backOf({ back }: PieceSet): Piece | null {

@@ -1,8 +1,8 @@
 /** Width across the back, at the armholes. */
 import { must, ok } from "../../result";
-import { withPiece } from "../pieceSet";
+import { withPiece } from "../../pattern/pieceSet";
 import { hasArmhole, slideArmhole, widthSteps } from "./armholeWidth";
-import type { FitDefinition } from "./definition";
+import type { FitDefinition } from "../outcome/definition";
 
 export const backWidth: FitDefinition = {
   phase: "widths",

@@ -1,7 +1,7 @@
 /** Depth of the midriff band: both halves of it cut along the middle, so that its upper and lower seams stay as they are. */
-import { lengthenAll } from "../../surgery/lengthenAll";
+import { lengthenAll } from "./lengthenAll";
 import { bandLine } from "./bandLine";
-import type { FitDefinition } from "./definition";
+import type { FitDefinition } from "../outcome/definition";
 
 const LINE = "Draw a line along the middle of the band, from half-way down the centre to half-way down the side seam.";
 const REDRAW =

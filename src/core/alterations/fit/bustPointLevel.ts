@@ -20,11 +20,11 @@ import { dartOf, pointOf, type Dart, type Edge, type Piece, type PointName, type
 import { fail, must, ok } from "../../result";
 import { trueDartAgain } from "../../surgery/beyondCut";
 import { drawPrincess, withPointsAt } from "../../surgery/princessSeam";
-import { curveOf, edgeFrom, edgeTo } from "../../surgery/ring";
+import { curveOf, edgeFrom, edgeTo } from "../../pattern/ring";
 import { SHORTEST_DART } from "../../tolerance";
 import type { Mm } from "../../units";
-import { pieceIn, piecesOf, withPiece, type PieceSet } from "../pieceSet";
-import type { FitDefinition } from "./definition";
+import { pieceIn, piecesOf, withPiece, type PieceSet } from "../../pattern/pieceSet";
+import type { FitDefinition } from "../outcome/definition";
 import { told, toldFor, walkedBy, walkingTold, type Steps } from "./told";
 
 /** What must be left of a seam above and below a mouth, to be drawn smooth. */

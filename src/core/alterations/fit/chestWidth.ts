@@ -1,9 +1,9 @@
 /** Width across the chest, at the armholes. */
 import type { Piece } from "../../pattern/piece";
 import { must, ok } from "../../result";
-import { withPiece, type PieceSet } from "../pieceSet";
+import { withPiece, type PieceSet } from "../../pattern/pieceSet";
 import { hasArmhole, sideFrontSteps, slideArmhole, widthSteps } from "./armholeWidth";
-import type { FitDefinition } from "./definition";
+import type { FitDefinition } from "../outcome/definition";
 
 const armholeFront = ({ front, sideFront }: PieceSet): Piece | undefined => [front, sideFront].find(hasArmhole);
 

@@ -1,14 +1,14 @@
 /** What the three gapes at a front's edge have in common: a wedge closed into a dart or into the princess seam. */
+import type { SlipFailure } from "../outcome/failure";
 import { distance } from "../../geometry/point";
 import { levelWidth } from "../../girth/levelWidth";
 import { dartOf, pointOf, type DartName, type Piece, type SeamName } from "../../pattern/piece";
-import type { SlipFailure } from "../../plan/plan";
 import { fail, ok, type Result } from "../../result";
 import { closeWedgeIntoDart, closeWedgeIntoPrincess, takesWedge, type WedgeFailure } from "../../surgery/closeWedge";
 import { WALKED_AGREEMENT } from "../../tolerance";
 import type { Mm } from "../../units";
-import { withPiece, type PieceSet } from "../pieceSet";
-import type { FitApplied, FitContext } from "./definition";
+import { withPiece, type PieceSet } from "../../pattern/pieceSet";
+import type { FitApplied, FitContext } from "../outcome/definition";
 
 /** What is said where pins are meant for a body. */
 export const MIND_THE_PINS =

@@ -1,5 +1,5 @@
 /** Gape of a cup: its wrap or sweetheart edge stands away; a wedge to the bust point goes into the dart under the bust. */
-import type { FitDefinition } from "./definition";
+import type { FitDefinition } from "../outcome/definition";
 import { closeGape, MIND_THE_PINS } from "./closeGape";
 import { takesWedge } from "../../surgery/closeWedge";
 const INTO_DART = [

@@ -10,8 +10,8 @@ import {
   turnShoulder,
 } from "../../surgery/shoulderLine";
 import { radians, type Mm } from "../../units";
-import { pieceIn, withPiece, type PieceSet } from "../pieceSet";
-import type { FitDefinition } from "./definition";
+import { pieceIn, withPiece, type PieceSet } from "../../pattern/pieceSet";
+import type { FitDefinition } from "../outcome/definition";
 import { hasDartIn, isCorner, princessBeginsIn, told, toldFor, topMoved, type Steps } from "./told";
 
 /**

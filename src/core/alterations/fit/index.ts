@@ -1,4 +1,4 @@
-/** All fit alterations, in the order they are offered: whole lengths before wedges. To add one: a file beside this, and a line here. */
+/** All fit alterations by name. To add one: a file beside this, and a line here. */
 import { necklineGape } from "./necklineGape";
 import { edgeGape } from "./edgeGape";
 import { armholeGape } from "./armholeGape";
@@ -23,7 +23,8 @@ import { backWidth } from "./backWidth";
 import { strapLength } from "./strapLength";
 import { strapWidth } from "./strapWidth";
 import { strapPlace } from "./strapPlace";
-import type { FitDefinition } from "./definition";
+import type { FitName } from "../../decisions/fitNames";
+import type { FitDefinition } from "../outcome/definition";
 import { lengthBelowBust } from "./lengthBelowBust";
 
 export const FITS = {
@@ -52,11 +53,6 @@ export const FITS = {
   sideSeamBust,
   sideSeamWaist,
   sideSeamHip,
-} as const satisfies Readonly<Record<string, FitDefinition>>;
-
-export type FitName = keyof typeof FITS;
-
-/** The names. The record is only ever built here, so its keys are the names. */
-export const FIT_NAMES = Object.keys(FITS) as readonly FitName[] as readonly [FitName, ...FitName[]];
+} as const satisfies Readonly<Record<FitName, FitDefinition>>;
 
 export const fitOf = (name: FitName): FitDefinition => FITS[name];

@@ -12,12 +12,12 @@ import {
 import { pointOf, type Piece, type PieceName } from "../../pattern/piece";
 import { fail, must, ok } from "../../result";
 import { acrossAt, type Across } from "../../surgery/lengthenAcross";
-import { lengthenAll, type Line } from "../../surgery/lengthenAll";
+import { lengthenAll, type Line } from "./lengthenAll";
 import type { SurgeryTrace } from "../../surgery/cutAndMove";
-import { curveOf, edgeFrom } from "../../surgery/ring";
+import { curveOf, edgeFrom } from "../../pattern/ring";
 import type { Mm } from "../../units";
-import type { PieceSet } from "../pieceSet";
-import type { FitDefinition } from "./definition";
+import type { PieceSet } from "../../pattern/pieceSet";
+import type { FitDefinition } from "../outcome/definition";
 import { isCut, isDartCut, princessBeginsIn, told, toldFor, walkedBy, walkingTold, type Steps } from "./told";
 
 /** How far below the shoulder's end the cut lies, as shares of the way to where the armhole turns in, in order of choice. */

@@ -2,10 +2,10 @@
 import { pointOf, type Piece } from "../../pattern/piece";
 import { fail } from "../../result";
 import { acrossAt } from "../../surgery/lengthenAcross";
-import { lengthenAll, type Line } from "../../surgery/lengthenAll";
+import { lengthenAll, type Line } from "./lengthenAll";
 import type { Mm } from "../../units";
-import type { PieceSet } from "../pieceSet";
-import type { FitDefinition } from "./definition";
+import type { PieceSet } from "../../pattern/pieceSet";
+import type { FitDefinition } from "../outcome/definition";
 
 /** Where the cut is wanted between the end of the longer dart and the hip (our own choice). */
 const BELOW_DARTS = 0.4;

@@ -5,11 +5,11 @@
 import { pointOf, type Piece } from "../../pattern/piece";
 import { fail, must, ok } from "../../result";
 import type { SurgeryTrace } from "../../surgery/cutAndMove";
-import { lengthenAll, type Line } from "../../surgery/lengthenAll";
+import { lengthenAll, type Line } from "./lengthenAll";
 import { acrossAt } from "../../surgery/lengthenAcross";
 import type { Mm } from "../../units";
-import type { PieceSet } from "../pieceSet";
-import type { FitDefinition } from "./definition";
+import type { PieceSet } from "../../pattern/pieceSet";
+import type { FitDefinition } from "../outcome/definition";
 import { isDartCut, told, toldFor, walkedBy, walkingTold, type Steps } from "./told";
 
 /** Share of the back's way from waist to bust line at which the cut is wanted (our own choice). */

@@ -8,11 +8,11 @@ import { fail, must, ok } from "../../result";
 import { pointOf, type Piece } from "../../pattern/piece";
 import { moveBeyondCut, type OutlinePlace } from "../../surgery/beyondCut";
 import type { Operated } from "../../surgery/cutAndMove";
-import { curveOf, edgeFrom, edgeTo } from "../../surgery/ring";
+import { curveOf, edgeFrom, edgeTo } from "../../pattern/ring";
 import { pointAt, turnAbout, wedgeTurn } from "../../surgery/wedge";
 import type { Mm } from "../../units";
-import { withPiece } from "../pieceSet";
-import type { FitDefinition } from "./definition";
+import { withPiece } from "../../pattern/pieceSet";
+import type { FitDefinition } from "../outcome/definition";
 
 /** How far above the fullest turn of the armhole the blades lie, as a share of its depth below (common practice, no source). */
 const ABOVE_TURN = 0.2;

@@ -4,7 +4,7 @@ import { moveMouthEnd } from "../../dart/mouthEnd";
 import { seamLength } from "../../girth/seamLength";
 import { pointOf, type Piece, type PieceName, type PointName } from "../../pattern/piece";
 import { fail, must, ok } from "../../result";
-import { edgeFrom, edgeTo } from "../../surgery/ring";
+import { edgeFrom, edgeTo } from "../../pattern/ring";
 import {
   fitUpperArmhole,
   hasShoulders,
@@ -22,8 +22,8 @@ import {
 import { edgeTurned } from "../../surgery/straightThrough";
 import { withSeamEnd } from "../../surgery/walkAgain";
 import { radians, type Mm, type Radians } from "../../units";
-import { pieceIn, withPiece, type PieceSet } from "../pieceSet";
-import type { FitDefinition } from "./definition";
+import { pieceIn, withPiece, type PieceSet } from "../../pattern/pieceSet";
+import type { FitDefinition } from "../outcome/definition";
 import { hasDartIn, isCorner, princessBeginsIn, told, toldFor, topMoved, type Steps } from "./told";
 
 const sides = ["front", "back"] as const;

@@ -4,13 +4,13 @@ import { seamLength } from "../../girth/seamLength";
 import { between } from "../../geometry/point";
 import { pointOf, type Edge, type Piece, type PieceName } from "../../pattern/piece";
 import { fail, must, ok } from "../../result";
-import { curveOf, edgeFrom, edgeTo } from "../../surgery/ring";
+import { curveOf, edgeFrom, edgeTo } from "../../pattern/ring";
 import { hasShoulders, shoulderPieces } from "../../surgery/shoulderLine";
 import { withSeamEnd } from "../../surgery/walkAgain";
 import { SAME_POINT, SHORTEST_EDGE } from "../../tolerance";
 import type { Mm } from "../../units";
-import { pieceIn, withPiece, type PieceSet } from "../pieceSet";
-import type { FitDefinition } from "./definition";
+import { pieceIn, withPiece, type PieceSet } from "../../pattern/pieceSet";
+import type { FitDefinition } from "../outcome/definition";
 
 const tips = (pieces: PieceSet): readonly PieceName[] =>
   (["front", "back"] as const).map((side) => must(shoulderPieces(pieces, side).at(-1), "tip piece"));

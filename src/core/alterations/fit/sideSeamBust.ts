@@ -11,12 +11,12 @@ import { seamLength } from "../../girth/seamLength";
 import { pointOf, type Edge, type Piece, type PieceName, type PointName } from "../../pattern/piece";
 import { fail, must, ok } from "../../result";
 import { controlsOf } from "../../surgery/fitHandles";
-import { curveOf } from "../../surgery/ring";
+import { curveOf } from "../../pattern/ring";
 import { underarmPieces } from "../../surgery/shoulderLine";
 import { withSeamEnd } from "../../surgery/walkAgain";
 import type { Mm, Radians } from "../../units";
-import { pieceIn, withPiece, type PieceSet } from "../pieceSet";
-import type { FitDefinition } from "./definition";
+import { pieceIn, withPiece, type PieceSet } from "../../pattern/pieceSet";
+import type { FitDefinition } from "../outcome/definition";
 import { QUARTER } from "./quarter";
 import { hasDartIn, told, toldFor, type Steps } from "./told";
 

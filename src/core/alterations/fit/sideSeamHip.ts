@@ -5,8 +5,8 @@ import { fail, ok } from "../../result";
 import { shiftCorners } from "../../surgery/shoulderLine";
 import { withSeamEnd } from "../../surgery/walkAgain";
 import type { Mm } from "../../units";
-import { piecesOf, withPiece, type PieceSet } from "../pieceSet";
-import type { FitDefinition } from "./definition";
+import { piecesOf, withPiece, type PieceSet } from "../../pattern/pieceSet";
+import type { FitDefinition } from "../outcome/definition";
 import { QUARTER } from "./quarter";
 
 const basques = (pieces: PieceSet): readonly Piece[] =>

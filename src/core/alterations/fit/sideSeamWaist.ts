@@ -4,11 +4,11 @@ import { seamLength } from "../../girth/seamLength";
 import type { Piece } from "../../pattern/piece";
 import { fail, must, ok } from "../../result";
 import { fitCorner } from "../../surgery/fitCorner";
-import { curveOf } from "../../surgery/ring";
+import { curveOf } from "../../pattern/ring";
 import { SAME_POINT, SHORTEST_EDGE } from "../../tolerance";
 import type { Mm } from "../../units";
-import { piecesOf, withPiece, type PieceSet } from "../pieceSet";
-import type { FitDefinition } from "./definition";
+import { piecesOf, withPiece, type PieceSet } from "../../pattern/pieceSet";
+import type { FitDefinition } from "../outcome/definition";
 import { QUARTER } from "./quarter";
 import { hasDartIn, toldFor, type Steps } from "./told";
 

@@ -1,9 +1,9 @@
 /** Length of the straps. */
 import { fail, must } from "../../result";
 import { acrossAt } from "../../surgery/lengthenAcross";
-import { lengthenAll } from "../../surgery/lengthenAll";
+import { lengthenAll } from "./lengthenAll";
 import { pointOf } from "../../pattern/piece";
-import type { FitDefinition } from "./definition";
+import type { FitDefinition } from "../outcome/definition";
 
 const LINE = "Draw a line straight across the strap half-way along.";
 

@@ -1,8 +1,8 @@
 /** Where the straps sit: nearer the neck or nearer the end of the shoulder, on cup and back alike. */
 import type { PieceName } from "../../pattern/piece";
 import { fail, ok } from "../../result";
-import { withPiece } from "../pieceSet";
-import type { FitDefinition } from "./definition";
+import { withPiece } from "../../pattern/pieceSet";
+import type { FitDefinition } from "../outcome/definition";
 import { roomForStrap, slideStrapSeam, strapBearers } from "./strapEnds";
 
 const steps = (towards: string): Partial<Record<PieceName, readonly string[]>> => {

@@ -4,8 +4,8 @@ import { shift } from "../../geometry/point";
 import { pointOf, type Piece, type PieceName, type PointName } from "../../pattern/piece";
 import { fail, must, ok } from "../../result";
 import type { Mm } from "../../units";
-import { withPiece } from "../pieceSet";
-import type { FitDefinition } from "./definition";
+import { withPiece } from "../../pattern/pieceSet";
+import type { FitDefinition } from "../outcome/definition";
 import { roomForStrap, slideStrapSeam, strapBearers, strapSeam } from "./strapEnds";
 
 /** A strap narrower than this cannot be turned right side out (common practice, no source). */

@@ -1,7 +1,7 @@
 /** Sway back: a wedge across the back just above the waist is taken out at the centre, nothing at the side seam. */
 import { must, ok } from "../../result";
-import { withPiece } from "../pieceSet";
-import type { FitDefinition } from "./definition";
+import { withPiece } from "../../pattern/pieceSet";
+import type { FitDefinition } from "../outcome/definition";
 import { isDartCut } from "./told";
 import { lowerWaist, waistPiece } from "./waistWedge";
 

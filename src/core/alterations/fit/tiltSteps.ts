@@ -1,8 +1,8 @@
 /** What to do on the tissue to tilt the waist seam, the same for front and back but for the name of the centre. */
 import { ok, type Result } from "../../result";
 import type { Mm } from "../../units";
-import type { PieceSet } from "../pieceSet";
-import type { FitApplied, FitWords } from "./definition";
+import type { PieceSet } from "../../pattern/pieceSet";
+import type { FitApplied, FitWords } from "../outcome/definition";
 import { isDartCut, toldFor } from "./told";
 import { tiltWaist } from "./waistWedge";
 

@@ -2,11 +2,11 @@
 import { distance } from "../../geometry/point";
 import { lineDistance } from "../../geometry/segment";
 import { pointOf, type Piece, type PointName, type SeamName } from "../../pattern/piece";
-import { mouthMiddle } from "../../surgery/ring";
+import { mouthMiddle } from "../../pattern/ring";
 import type { SurgeryTrace } from "../../surgery/cutAndMove";
 import type { Mm } from "../../units";
-import { piecesOf, type PieceSet } from "../pieceSet";
-import type { FitApplied } from "./definition";
+import { piecesOf, type PieceSet } from "../../pattern/pieceSet";
+import type { FitApplied } from "../outcome/definition";
 
 export type Steps = NonNullable<FitApplied["steps"]>;
 

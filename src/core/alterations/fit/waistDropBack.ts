@@ -1,5 +1,5 @@
 /** The waist seam lower or higher at the centre back: a wedge goes from the basque to the bodice, or the other way. */
-import type { FitDefinition, FitWords } from "./definition";
+import type { FitDefinition, FitWords } from "../outcome/definition";
 import { tiltedWaist, tiltSteps } from "./tiltSteps";
 import { waistPiece } from "./waistWedge";
 

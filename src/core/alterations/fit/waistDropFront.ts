@@ -1,6 +1,6 @@
 /** The waist seam lower or higher at the centre front: a wedge goes from the basque to the bodice, or the other way. */
 import { isSeamOf } from "../../surgery/wedge";
-import type { FitDefinition, FitWords } from "./definition";
+import type { FitDefinition, FitWords } from "../outcome/definition";
 import { tiltedWaist, tiltSteps } from "./tiltSteps";
 import { waistPiece } from "./waistWedge";
 

@@ -11,7 +11,7 @@ import type { Operated, SurgeryTrace } from "../../surgery/cutAndMove";
 import { walkAgain } from "../../surgery/walkAgain";
 import { placeFrom, pointAt, squareWaistAgain, turnAbout, wedgeTurn, withLengthsOf } from "../../surgery/wedge";
 import type { Mm } from "../../units";
-import { withPiece, type PieceSet } from "../pieceSet";
+import { withPiece, type PieceSet } from "../../pattern/pieceSet";
 
 /** How far from the waist seam the cut lies, along the centre and along the side seam (our own choice). */
 const FROM_WAIST: Mm = 20;

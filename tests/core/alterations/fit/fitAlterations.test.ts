@@ -1,14 +1,15 @@
 /** What must hold of the fit alterations that close a gape, shape the shoulder or move the side seam, on any garment. */
+import type { StyleName } from "../../../../src/core/decisions/pattern";
+import type { SlipFailure } from "../../../../src/core/alterations/outcome/failure";
+import type { FitName } from "../../../../src/core/decisions/fitNames";
 import * as fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { applyAlteration } from "../../../../src/core/alterations/applyAlteration";
-import { fitOf, type FitName } from "../../../../src/core/alterations/fit/index";
-import { piecesOf, type PieceSet } from "../../../../src/core/alterations/pieceSet";
-import type { SlipFailure } from "../../../../src/core/plan/plan";
+import { fitOf } from "../../../../src/core/alterations/fit/index";
+import { piecesOf, type PieceSet } from "../../../../src/core/pattern/pieceSet";
 import { pointNames, type PieceName } from "../../../../src/core/pattern/piece";
 import { must, type Result } from "../../../../src/core/result";
-import type { Applied } from "../../../../src/core/alterations/applied";
-import type { StyleName } from "../../../../src/core/style/style";
+import type { Applied } from "../../../../src/core/alterations/outcome/applied";
 import { anyAmount } from "../../../support/amounts";
 import {
   anyGarmentOf,

@@ -1,17 +1,18 @@
 /** Fit alterations of length, of the waist's tilt, of widths and straps: closed forms, and what must never change. */
+import type { StyleName } from "../../../../src/core/decisions/pattern";
+import type { FitName } from "../../../../src/core/decisions/fitNames";
 import * as fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { fitOf, type FitName } from "../../../../src/core/alterations/fit/index";
-import type { FitApplied } from "../../../../src/core/alterations/fit/definition";
+import { fitOf } from "../../../../src/core/alterations/fit/index";
+import type { FitApplied } from "../../../../src/core/alterations/outcome/definition";
 import { applyAlteration } from "../../../../src/core/alterations/applyAlteration";
-import { piecesOf, type PieceSet } from "../../../../src/core/alterations/pieceSet";
+import { piecesOf, type PieceSet } from "../../../../src/core/pattern/pieceSet";
 import { cornersSquare } from "../../../../src/core/checks/cornersSquare";
 import { seamCornerAtDart } from "../../../../src/core/dart/trueSeam";
-import { cornerAtDegrees } from "../../../../src/core/checks/corners";
+import { cornerAtDegrees } from "../../../../src/core/girth/cornerAngle";
 import { pointNames, pointOf, type PieceName, type PointName, type SeamName } from "../../../../src/core/pattern/piece";
 import { joinsOf, seamPairsOf } from "../../../../src/core/pattern/sewnTogether";
 import { must } from "../../../../src/core/result";
-import type { StyleName } from "../../../../src/core/style/style";
 import { anyAmount } from "../../../support/amounts";
 import { seamByBezierJs } from "../../../support/independent";
 import { expectPointClose } from "../../../support/matchers";

@@ -1,10 +1,11 @@
 /** What is printed for a piece is true of that very piece: of its seams, its darts and what was done on it. */
+import type { StyleName } from "../../../../src/core/decisions/pattern";
+import { FIT_NAMES, type FitName } from "../../../../src/core/decisions/fitNames";
 import { describe, expect, test } from "vitest";
 import { applyAlteration } from "../../../../src/core/alterations/applyAlteration";
-import { FIT_NAMES, fitOf, type FitName } from "../../../../src/core/alterations/fit/index";
+import { fitOf } from "../../../../src/core/alterations/fit/index";
 import type { PieceName } from "../../../../src/core/pattern/piece";
 import { must } from "../../../../src/core/result";
-import type { StyleName } from "../../../../src/core/style/style";
 import { bustPointOf, garment, STYLE_NAMES } from "../../../support/garments";
 
 /** Steps and values on an invented garment. */
