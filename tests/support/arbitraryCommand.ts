@@ -2,8 +2,9 @@
 import * as fc from "fast-check";
 import { MEASURE_NAMES } from "../../src/core/measures/measure";
 import type { Command } from "../../src/core/plan/commands";
-import { isRedraw, type DartRedraw, type Work } from "../../src/core/plan/work";
-import { SHEET_FORMATS } from "../../src/core/sheets/formats";
+import { isRedraw, type DartRedraw } from "../../src/core/decisions/alteration";
+import { SHEET_FORMATS } from "../../src/core/decisions/paperChoice";
+import type { Work } from "../../src/core/decisions/work";
 import { anyAlteration, anyDart, anyGiveBack, anySeam, anyText } from "./arbitraryWork";
 
 type EveryKind = { readonly [K in Command["kind"]]: fc.Arbitrary<Extract<Command, { kind: K }>> };
