@@ -105,7 +105,7 @@ export function planReport(work: Work, plan: Plan): PlanReport {
     },
     bust: { difference_mm: difference === null ? null : mm(difference), residual_mm: mm(residual) },
     sure: surePassage(work),
-    darts: plan.darts.map(({ ref, drawn }) => ({
+    darts: plan.left.darts.map(({ ref, drawn }) => ({
       piece: ref.piece,
       name: ref.dart,
       apex_mm: point(drawn.apex),
@@ -116,7 +116,7 @@ export function planReport(work: Work, plan: Plan): PlanReport {
       fullness_mm: mm(drawn.fullness),
       apex_to_bust_point_mm: drawn.apexToBustPoint === null ? null : mm(drawn.apexToBustPoint),
     })),
-    cut_lines: plan.cutLines.map((line) => ({
+    cut_lines: plan.left.cutLines.map((line) => ({
       piece: line.piece,
       level: line.level,
       between: line.between,
@@ -131,7 +131,7 @@ export function planReport(work: Work, plan: Plan): PlanReport {
     })),
     checklist: plan.checklist.map((item) => ({
       piece: item.piece,
-      text: checklistSentence(checklistLine(item, plan.pieces, work.unit)),
+      text: checklistSentence(checklistLine(item, plan.left.pieces, work.unit)),
       amount_mm: mm(item.amount),
     })),
   };

@@ -29,7 +29,7 @@ function sizes(work: Work, plan: Plan): readonly string[] {
     ...(cup.label === null ? [] : hanging("Cup    ", cup.label)),
     ...hanging("Bust   ", bustSentence(bust, work.unit)),
     ...levels.flatMap((level) => {
-      const line = plan.cutLines.find((one) => one.level === level.level);
+      const line = plan.left.cutLines.find((one) => one.level === level.level);
       return hanging(capital(levelWords(level.level)).padEnd(7), lineSentence(level, line, work.unit));
     }),
   ];

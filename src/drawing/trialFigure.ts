@@ -47,8 +47,8 @@ const APART: Mm = 5;
 /** The two views of a plan: whoever looks at the front has the wearer's right half at the left, at the back her left one. */
 export function trialFigure(plan: Plan): readonly [TrialView, TrialView] {
   const pieces: Readonly<Record<Half, readonly Piece[]>> = {
-    left: plan.pieces,
-    right: plan.right?.pieces ?? plan.pieces,
+    left: plan.left.pieces,
+    right: plan.right.pieces,
   };
   const view = (side: TrialView["side"], halves: readonly [Half, Half]): TrialView => {
     const shown = (half: Half): readonly Piece[] =>

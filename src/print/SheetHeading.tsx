@@ -56,7 +56,7 @@ export function SheetHeading({ work, plan }: { readonly work: Work; readonly pla
         {plan.levels
           .filter((level) => level.level !== "bust")
           .map((level) => {
-            const line = plan.cutLines.find((one) => one.level === level.level);
+            const line = plan.left.cutLines.find((one) => one.level === level.level);
             const where = shareWords(level.between, level.share);
             return (
               <Size

@@ -444,12 +444,9 @@ export function checklistLine(
 export const checklistSentence = (line: ChecklistLine): string => [line.text, ...line.moves].join(" ");
 
 /** Every job, gathered by piece, in the order of the phases on each; last the seams, walked when all pieces are done. */
-export function checklistByPiece(
-  plan: Pick<Plan, "checklist" | "pieces">,
-  unit: LengthUnit,
-): readonly PieceChecklist[] {
+export function checklistByPiece(plan: Pick<Plan, "checklist" | "left">, unit: LengthUnit): readonly PieceChecklist[] {
   const gather = (piece: PieceName | null, items: readonly ChecklistItem[]): PieceChecklist => {
-    const lines = saidOnce(items, plan.pieces, unit);
+    const lines = saidOnce(items, plan.left.pieces, unit);
     return { piece, lines: PHASES.flatMap((phase) => lines.filter((line) => line.phase === phase)) };
   };
   const walks = plan.checklist.filter((item) => item.step.kind === "walk");

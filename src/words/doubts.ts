@@ -54,6 +54,8 @@ export function planDoubts(plan: Plan, unit: LengthUnit): Doubts {
       `${gap > 0 ? "more" : "less"} than you asked: sew a trial first.`
     );
   });
-  const stops = plan.darts.flatMap((dart) => [deepNote(dart), stopNote(dart, unit)].filter((note) => note !== null));
+  const stops = plan.left.darts.flatMap((dart) =>
+    [deepNote(dart), stopNote(dart, unit)].filter((note) => note !== null),
+  );
   return { failing, notes: [...beyond, ...bust, ...stops] };
 }

@@ -16,7 +16,7 @@ function replan(work: Work): number {
   const plan = derivePlan(work);
   if (!plan.ok) throw new Error(plan.failure.code);
   let letters = 0;
-  for (const piece of [...plan.value.nest.sizes.flat(), ...plan.value.pieces])
+  for (const piece of [...plan.value.nest.sizes.flat(), ...plan.value.left.pieces])
     letters += outlinePath(outlineOf(piece)).length;
   return letters;
 }
@@ -28,7 +28,7 @@ const fresh = (work: Work): Work => ({ ...work, pattern: { ...work.pattern } });
 function arcsOnly(work: Work): () => number {
   const plan = derivePlan(work);
   if (!plan.ok) throw new Error(plan.failure.code);
-  const curves = [...plan.value.nest.sizes.flat(), ...plan.value.pieces].flatMap((piece) =>
+  const curves = [...plan.value.nest.sizes.flat(), ...plan.value.left.pieces].flatMap((piece) =>
     outlineOf(piece).flatMap(({ a, b, curve }) => (curve === null ? [] : [[a, curve.c1, curve.c2, b] as const])),
   );
   return () => curves.reduce((sum, [a, c1, c2, b]) => sum + new Bezier(a, c1, c2, b).length(), 0);

@@ -20,7 +20,7 @@ const demo = (index: number): { readonly work: Work; readonly plan: Plan } => {
 };
 
 const dartOf = (plan: Plan, piece: string, name: string) => {
-  const dart = plan.darts.find(({ ref }) => ref.piece === piece && ref.dart === name);
+  const dart = plan.left.darts.find(({ ref }) => ref.piece === piece && ref.dart === name);
   if (dart === undefined) throw new Error(`no ${name} on the ${piece}`);
   return dart;
 };

@@ -363,7 +363,7 @@ describe("the name of a page", () => {
 });
 
 describe("words on pieces and sheets", () => {
-  const bodice = plan.pieces.filter(({ name }) => name === "front" || name === "back");
+  const bodice = plan.left.pieces.filter(({ name }) => name === "front" || name === "back");
 
   it("say how often, and how a half is laid", () => {
     expect(pieces.map((piece) => `${pieceTitle(piece)}: ${cutWords(piece)}`).slice(0, 2)).toEqual([

@@ -48,7 +48,7 @@ const cornersOf = (key: string, role: "before" | "printed"): readonly string[] =
     : line.edges.map(({ a }) => `${a.x.toFixed(3)} ${a.y.toFixed(3)}`);
 };
 
-const told = (name: PieceName, from: typeof plan.pieces, turned: boolean): readonly string[] => {
+const told = (name: PieceName, from: typeof plan.left.pieces, turned: boolean): readonly string[] => {
   const piece = from.find((one) => one.name === name);
   return piece === undefined
     ? []

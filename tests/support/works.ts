@@ -53,7 +53,7 @@ export function planOf(work: Work): Plan {
 }
 
 export function dartIn(plan: Plan, piece: PieceName, dart: DartName): PlannedDart {
-  const found = plan.darts.find(({ ref }) => ref.piece === piece && ref.dart === dart);
+  const found = plan.left.darts.find(({ ref }) => ref.piece === piece && ref.dart === dart);
   if (found === undefined) throw new Error(`no ${dart} on ${piece}`);
   return found;
 }

@@ -211,8 +211,8 @@ describe("the order of work of a plan", () => {
   });
 
   it("places a redrawn dart by distances that the drawn piece bears out", () => {
-    const front = plan.pieces.find((piece) => piece.name === "front");
-    const drawn = plan.darts.find((dart) => dart.ref.piece === "front" && dart.ref.dart === "waistDart")?.drawn;
+    const front = plan.left.pieces.find((piece) => piece.name === "front");
+    const drawn = plan.left.darts.find((dart) => dart.ref.piece === "front" && dart.ref.dart === "waistDart")?.drawn;
     const centre = front?.points.centreWaist?.at;
     if (drawn === undefined || centre === undefined) throw new Error("no waist dart");
     const away = Math.hypot(drawn.inner.x - centre.x, drawn.inner.y - centre.y);

@@ -1,7 +1,7 @@
 /** Pieces of a plan at true scale: cutting lines, notches, darts, grain and the rest, made anew from the pieces as they are. */
 import type { Half } from "../decisions/alteration";
 import type { Closure } from "../decisions/pattern";
-import { PIECE_ORDER, type PieceSet } from "../pattern/pieceSet";
+import { PIECE_ORDER, type PieceSet, setOf } from "../pattern/pieceSet";
 import { dartCap } from "../dart/dartCap";
 import { legsOf } from "../dart/bowedLegs";
 import { edgeFlatten, edgeMap, edgeReverse, type EdgeCurve } from "../geometry/edgeCurve";
@@ -43,8 +43,8 @@ export interface OutlineRefused {
 /** All pieces wanted, in the order of the pattern; both halves of those that differ, the left one first. */
 export function truePiecesOf(plan: Plan, options: TrueOptions): Result<readonly TruePiece[], OutlineRefused> {
   const { size, closure } = options;
-  const left = setOf(size === null ? plan.pieces : (plan.nest.sizes[plan.nest.labels.indexOf(size)] ?? []));
-  const right = size === null && plan.right !== null ? setOf(plan.right.pieces) : null;
+  const left = setOf(size === null ? plan.left.pieces : (plan.nest.sizes[plan.nest.labels.indexOf(size)] ?? []));
+  const right = size === null && plan.right !== plan.left ? setOf(plan.right.pieces) : null;
   const marks = marksOf(left, closure);
   const rightMarks = right === null ? marks : marksOf(right, closure, left);
   const made: TruePiece[] = [];
@@ -86,8 +86,6 @@ const marksOf = (pieces: PieceSet, closure: Closure, meets = pieces): Marks => (
   notches: notchPlaces(pieces, closure),
   buttons: buttonPlaces(pieces, closure, meets),
 });
-
-const setOf = (pieces: readonly Piece[]): PieceSet => Object.fromEntries(pieces.map((piece) => [piece.name, piece]));
 
 /** An edge too short to sew is a doubt, told elsewhere; an outline that is not one cannot be cut. */
 const isRefused = (piece: Piece): boolean =>

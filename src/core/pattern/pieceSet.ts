@@ -26,3 +26,7 @@ export const piecesOf = (pieces: PieceSet): readonly Piece[] =>
   });
 
 export const withPiece = (pieces: PieceSet, piece: Piece): PieceSet => ({ ...pieces, [piece.name]: piece });
+
+/** Pieces by their names. */
+export const setOf = (pieces: readonly Piece[]): PieceSet =>
+  Object.fromEntries(pieces.map((piece) => [piece.name, piece]));

@@ -46,6 +46,10 @@ export function drawCutLines(nest: Nest, { cut, blended }: Built, at: LevelSizes
   });
 }
 
+/** The cutting lines with how far alterations moved each afterwards. */
+export const slipMoves = (cutLines: readonly CutLine[], blended: PieceSet, after: PieceSet): readonly CutLine[] =>
+  cutLines.map((line) => ({ ...line, slipMove: lineAt(after, line).x - lineAt(blended, line).x }));
+
 /** Where the printed line of a size runs at a level; null where that size is not printed in this cup. */
 function printedAt(nest: Nest, size: number, { piece, level }: Pick<CutLine, "piece" | "level">): Mm | null {
   const printed = nest.sizes[size]?.find(({ name }) => name === piece);

@@ -116,20 +116,8 @@ export type ChecklistStep =
     }
   | { readonly kind: "trued"; readonly change: TruingChange };
 
-/** What the halves of the body can differ in. */
-export interface PlanHalf {
-  readonly pieces: readonly Piece[];
-  readonly darts: readonly PlannedDart[];
-  readonly slips: readonly Slip[];
-  readonly truing: readonly TruingChange[];
-  readonly cutLines: readonly CutLine[];
-}
-
-export interface Plan {
-  /** Set where left and right halves differ: this plan's pieces are then the left half's, and here is the right's. */
-  readonly right: PlanHalf | null;
-  /** What truing changed after the last slip. */
-  readonly truing: readonly TruingChange[];
+/** What is one for the whole garment, whichever half is looked at. */
+export interface PlanGarment {
   readonly sizing: Sizing;
   readonly levels: readonly PlannedLevel[];
   /** The pieces printed, in the cup version picked, all sizes. */
@@ -138,8 +126,6 @@ export interface Plan {
   readonly printed: readonly Piece[];
   /** The blended pieces before the wearer's slips. */
   readonly blended: readonly Piece[];
-  /** The final pieces. */
-  readonly pieces: readonly Piece[];
   /** The bodice as the wearer's own cup asks for it, before her slips; null where it cannot be made. */
   readonly wanted: readonly Piece[] | null;
   /** The piece that carries the bust point. */
@@ -153,9 +139,31 @@ export interface Plan {
     readonly own: PiecePoint | null;
     readonly probable: ProbableBustPoint | null;
   };
+}
+
+/** One half of the body: all that a panel, a check or a sheet can ask of it. */
+export interface PlanHalf extends PlanGarment {
+  /** The final pieces. */
+  readonly pieces: readonly Piece[];
   readonly darts: readonly PlannedDart[];
   readonly cutLines: readonly CutLine[];
+  /** The lines of the ledger that are made on this half. */
+  readonly slips: readonly Slip[];
+  /** What truing changed after the last slip. */
+  readonly truing: readonly TruingChange[];
+}
+
+/** Both halves, and what is told of them together. */
+export interface Plan extends PlanGarment {
+  readonly left: PlanHalf;
+  /** The very same object as `left` where the halves of the body are alike. */
+  readonly right: PlanHalf;
+  /** The ledger: what is made on both halves stands in it once. */
   readonly slips: readonly Slip[];
   readonly checks: readonly CheckResult[];
   readonly checklist: readonly ChecklistItem[];
 }
+
+/** The halves that are drawn and told apart: one where they are alike. */
+export const halvesOf = ({ left, right }: Pick<Plan, "left" | "right">): readonly PlanHalf[] =>
+  left === right ? [left] : [left, right];

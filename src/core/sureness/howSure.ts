@@ -9,7 +9,7 @@ import type { SizeChart } from "../chart/sizeChart";
 import { easeOfRow } from "../draft/draftMeasures";
 import { bodyOf } from "../measures/tape";
 import { chartFaults } from "../chart/chartFaults";
-import { printedGirths } from "../plan/derivePlan";
+import { printedGirths } from "../plan/printed";
 import type { Work } from "../decisions/work";
 import { fail, must, ok, type Result } from "../result";
 import { BUST_LEFT_ALONE } from "../tolerance";

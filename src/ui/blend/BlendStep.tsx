@@ -75,7 +75,7 @@ function Picked({ work, plan, planners }: PickedProps) {
               work={work}
               level={level}
               name={level.level}
-              line={plan.cutLines.find((line) => line.level === level.level && isFrontPiece(line.piece))}
+              line={plan.left.cutLines.find((line) => line.level === level.level && isFrontPiece(line.piece))}
               own={own(level.level)}
               planners={planners?.levels.find((other) => other.level === level.level) ?? null}
             />

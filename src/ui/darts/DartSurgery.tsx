@@ -51,7 +51,7 @@ export interface DartSurgeryProps {
 /** Under the dart that is chosen. */
 export function DartSurgeryControls({ dart, plan, work }: DartSurgeryProps) {
   const { ref } = dart;
-  const piece = plan.pieces.find(({ name }) => name === ref.piece);
+  const piece = plan.left.pieces.find(({ name }) => name === ref.piece);
   const [isUsed] = useState(() => work.alterations.some((a) => isSurgery(a) && sameDart(a.dart, ref)));
   if (piece === undefined) return null;
   return (
@@ -262,7 +262,9 @@ function Legs({ dart, plan, work }: Omit<PartProps, "piece">) {
 export function DartsGone({ plan, work }: { readonly plan: Plan; readonly work: Work }) {
   const run = useRun();
   const lightSlip = useViewState((view) => view.lightSlip);
-  const gone = work.alterations.filter(isSurgery).filter((a) => !plan.darts.some(({ ref }) => sameDart(ref, a.dart)));
+  const gone = work.alterations
+    .filter(isSurgery)
+    .filter((a) => !plan.left.darts.some(({ ref }) => sameDart(ref, a.dart)));
   const slips = plan.slips.filter(({ id }) => gone.some((a) => a.id === id));
   if (slips.length === 0) return null;
   return (

@@ -61,9 +61,9 @@ function ChosenDart({ plan, work }: { readonly plan: Plan; readonly work: Work }
   const selected = useViewState((view) => view.selectedDart);
   const selectDart = useViewState((view) => view.selectDart);
   const chosen =
-    plan.darts.find(({ ref }) => selected !== null && same(ref, selected)) ??
-    plan.darts.find(({ ref }) => ref.dart === "sideDart") ??
-    plan.darts[0];
+    plan.left.darts.find(({ ref }) => selected !== null && same(ref, selected)) ??
+    plan.left.darts.find(({ ref }) => ref.dart === "sideDart") ??
+    plan.left.darts[0];
   const place = useFocusKept(chosen === undefined ? "" : `${chosen.ref.piece}-${chosen.ref.dart}`);
   if (chosen === undefined) {
     return (
@@ -76,7 +76,7 @@ function ChosenDart({ plan, work }: { readonly plan: Plan; readonly work: Work }
   return (
     <>
       <ul ref={place} tabIndex={-1} className="dart-list" aria-label="Darts by piece">
-        {plan.darts.map((dart) => (
+        {plan.left.darts.map((dart) => (
           <li key={`${dart.ref.piece}-${dart.ref.dart}`}>
             <button
               type="button"

@@ -100,7 +100,7 @@ function dartBefore(work: Work, dart: DartRef, end: HandleEnd): DartFigures | nu
     work,
   );
   const plan = planOf(before);
-  return plan.ok ? (plan.value.darts.find((d) => sameDart(d.ref, dart))?.drawn ?? null) : null;
+  return plan.ok ? (plan.value.left.darts.find((d) => sameDart(d.ref, dart))?.drawn ?? null) : null;
 }
 
 /**

@@ -61,7 +61,7 @@ const setOf = (pieces: readonly Piece[]): PieceSet => Object.fromEntries(pieces.
 /** Whether the garment has what it is made on, before or after the wearer's other slips. */
 export function appliesTo(plan: Plan, fit: FitName): boolean {
   const { applies } = fitOf(fit);
-  return applies(setOf(plan.blended)) || applies(setOf(plan.pieces));
+  return applies(setOf(plan.blended)) || applies(setOf(plan.left.pieces));
 }
 
 /** Fit alterations by where they stand in the trade's order, in the registry's order. */

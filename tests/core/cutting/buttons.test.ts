@@ -182,7 +182,7 @@ describe.each(STYLE_NAMES)("buttons of any plan, %s", (style) => {
           plan.ok &&
           plan.value.checks.every(({ name, ok }) => ok || (name !== "outlineClosed" && name !== "seamsWalk"));
         fc.pre(sound);
-        const pieces = setOf(sound ? plan.value.pieces : []);
+        const pieces = setOf(sound ? plan.value.left.pieces : []);
         const above = lengthOf(pieces, ["back", "backBand"]);
         const opening = Math.min(above + closure.belowWaist, lengthOf(pieces, BACKS));
         const found = buttonPlaces(pieces, closure).map(({ piece, at }) => alongCentre(pieces, piece, at));
@@ -264,7 +264,7 @@ describe("halves that differ", () => {
   });
   const plan = planOf(uneven);
   const pieces = trueOf(plan, uneven);
-  const sets = { left: setOf(plan.pieces), right: setOf(plan.right?.pieces ?? []) };
+  const sets = { left: setOf(plan.left.pieces), right: setOf(plan.right.pieces) };
 
   it("have a buttonhole for every button, in the same share of the way", () => {
     const rowOf = (half: "left" | "right") =>

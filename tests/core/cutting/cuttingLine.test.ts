@@ -180,7 +180,9 @@ describe.each(STYLE_NAMES)("cutting lines of any plan, %s", (style) => {
       fc.property(anyChainWork(style), anyAllowances, (work, allowances) => {
         const plan = derivePlan(work);
         const pieces =
-          plan.ok && plan.value.checks.every(({ name, ok }) => name !== "outlineClosed" || ok) ? plan.value.pieces : [];
+          plan.ok && plan.value.checks.every(({ name, ok }) => name !== "outlineClosed" || ok)
+            ? plan.value.left.pieces
+            : [];
         const faults = pieces.flatMap((piece) => {
           drawn += 1;
           const offs: string[] = [];

@@ -121,8 +121,8 @@ function leftOut(final: Piece, printed: Piece, patches: readonly Patch[]): reado
 }
 
 const finals = (plan: Plan): readonly { readonly final: Piece; readonly halves: readonly (Half | null)[] }[] => [
-  ...plan.pieces.map((final) => ({ final, halves: [null, "left"] as const })),
-  ...(plan.right?.pieces ?? []).map((final) => ({ final, halves: [null, "right"] as const })),
+  ...plan.left.pieces.map((final) => ({ final, halves: [null, "left"] as const })),
+  ...plan.right.pieces.map((final) => ({ final, halves: [null, "right"] as const })),
 ];
 
 const printedFor = (plan: Plan, { tissue }: Pick<Patch, "tissue">): Piece | undefined =>
@@ -250,7 +250,7 @@ const anyWork = fc
     alterations: alterations.map((a, index) => ({ ...a, id: `${index}-${a.id}` })),
   }));
 
-const allNames = (plan: Plan) => [...new Set([...plan.pieces, ...(plan.right?.pieces ?? [])].map(({ name }) => name))];
+const allNames = (plan: Plan) => [...new Set([...plan.left.pieces, ...plan.right.pieces].map(({ name }) => name))];
 
 describe("strips of any plan", () => {
   it("show all that changed, on their paper, by points that are printed", () => {

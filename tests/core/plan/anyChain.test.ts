@@ -69,16 +69,16 @@ describe.each(STYLE_NAMES)("any chain on the style %s", (style) => {
             return;
           }
           const { value } = plan;
-          expect(badNumbers(value.pieces)).toEqual([]);
+          expect(badNumbers(value.left.pieces)).toEqual([]);
           expect(badNumbers(value.right)).toEqual([]);
           expect(badNumbers(value.levels)).toEqual([]);
           expect(value.slips.filter(({ outcome }) => !outcome.ok && !outcome.failure.code.startsWith("slip/"))).toEqual(
             [],
           );
           expect(
-            unwalked(value.pieces).filter(() => !value.checks.some(({ name, ok }) => name === "seamsWalk" && !ok)),
+            unwalked(value.left.pieces).filter(() => !value.checks.some(({ name, ok }) => name === "seamsWalk" && !ok)),
           ).toEqual([]);
-          const silent = [...value.pieces, ...(value.right?.pieces ?? [])].filter(
+          const silent = [...value.left.pieces, ...value.right.pieces].filter(
             (piece) => isSpoilt(piece) && !toldOf(value, piece.name),
           );
           expect(silent.map(({ name }) => name)).toEqual([]);

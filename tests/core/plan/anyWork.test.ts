@@ -191,10 +191,10 @@ function silent(plan: Plan, crossed: readonly Piece[]): string[] {
   const failing = new Set(plan.checks.filter(({ ok }) => !ok).map(({ name, pieces }) => `${name} ${pieces.join("+")}`));
   const names = new Set(plan.checks.filter(({ ok }) => !ok).map(({ name }) => name));
   const of = (pieces: readonly PieceName[], seam: SeamName): number =>
-    plan.pieces
+    plan.left.pieces
       .filter(({ name }) => pieces.includes(name))
       .reduce((sum, piece) => sum + seamByBezierJs(piece, seam), 0);
-  const bodice = plan.pieces.map(({ name }) => name).filter((name) => !isBasque(name));
+  const bodice = plan.left.pieces.map(({ name }) => name).filter((name) => !isBasque(name));
   const level = must(
     plan.levels.find((one) => one.level === "waist"),
     "waist",
@@ -224,7 +224,7 @@ describe("any work at all", () => {
       fc.property(anyWork, (work) => {
         const plan = derivePlan(work);
         expect(noNumbers(plan)).toEqual([]);
-        const crossed = plan.ok ? plan.value.pieces.filter(crossesItself) : [];
+        const crossed = plan.ok ? plan.value.left.pieces.filter(crossesItself) : [];
         seen[plan.ok ? "plans" : "refusals"] += 1;
         seen.slips += plan.ok ? work.alterations.length : 0;
         seen.crossed += crossed.length;

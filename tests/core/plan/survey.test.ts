@@ -32,13 +32,13 @@ const AGAIN = 16;
 
 function faultsOf(plan: Plan, at: number): string[] {
   const faults: string[] = [];
-  for (const { drawn } of plan.darts) if (!(drawn.fullness > 0)) faults.push(`fullness ${drawn.fullness}`);
+  for (const { drawn } of plan.left.darts) if (!(drawn.fullness > 0)) faults.push(`fullness ${drawn.fullness}`);
   for (const { name, ok, pieces, seam, level, measured, expected } of plan.checks) {
     if (ALWAYS.has(name) && !ok)
       faults.push(`${name} ${pieces.join("+")} ${seam ?? level ?? ""} ${measured} for ${expected}`);
   }
   if (at % AGAIN !== 0) return faults;
-  const bodice = plan.pieces.filter(({ name }) => !isBasque(name));
+  const bodice = plan.left.pieces.filter(({ name }) => !isBasque(name));
   const girth = 2 * bodice.reduce((sum, piece) => sum + seamByBezierJs(piece, "waist"), 0);
   const target = plan.levels.find(({ level }) => level === "waist")?.target ?? NaN;
   if (!(Math.abs(girth - target) < 1)) faults.push(`the waist is ${girth} for ${target}`);

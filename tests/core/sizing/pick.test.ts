@@ -186,7 +186,7 @@ describe("the pick of a body", () => {
 });
 
 it("a bust radius that is none gives the fullness of the usual one", () => {
-  const usual = planOf(testWork).darts.map(({ drawn }) => drawn.fullness);
+  const usual = planOf(testWork).left.darts.map(({ drawn }) => drawn.fullness);
   for (const bustRadius of [0, -50])
-    expect(planOf({ ...testWork, bustRadius }).darts.map(({ drawn }) => drawn.fullness)).toEqual(usual);
+    expect(planOf({ ...testWork, bustRadius }).left.darts.map(({ drawn }) => drawn.fullness)).toEqual(usual);
 });

@@ -129,6 +129,6 @@ describe("truing", () => {
     const told = within(container)
       .queryAllByRole("listitem")
       .filter((item) => item.closest(".trued") !== null);
-    expect(told.length > 0).toBe(plan.truing.length > 0);
+    expect(told.length > 0).toBe(plan.left.truing.length > 0);
   });
 });

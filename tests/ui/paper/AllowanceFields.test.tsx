@@ -6,7 +6,7 @@ import { AllowanceFields } from "../../../src/ui/paper/AllowanceFields";
 import { planOf, testWork } from "../../support/works";
 import { renderWork } from "../renderWork";
 
-const { pieces } = planOf(testWork);
+const { pieces } = planOf(testWork).left;
 const closing = (closure: Closure): Work => ({ ...testWork, pattern: { ...testWork.pattern, closure } });
 const buttoned = closing({ place: "centreBack", belowWaist: 180, buttons: 9 });
 
