@@ -4,12 +4,12 @@ import userEvent, { type UserEvent } from "@testing-library/user-event";
 import type { ReactNode } from "react";
 import type { Work } from "../../src/core/decisions/work";
 import { demoWorks } from "../../src/document/demo";
-import { createKeeper } from "../../src/store/keeper";
 import type { Library } from "../../src/store/library";
+import { createWorkSession } from "../../src/store/workSession";
 import { createWorkStore } from "../../src/store/workStore";
 import type { WorkStore } from "../../src/ui/app/useWork";
 import { useViewState } from "../../src/ui/app/viewState";
-import { KeptWorks } from "../../src/ui/works/KeptWorks";
+import { WorkSessionProvider } from "../../src/ui/works/WorkSessionProvider";
 import { sampleWork } from "../support/sampleWork";
 
 export interface Rendered extends RenderResult {
@@ -28,12 +28,12 @@ export async function renderWork(
   window.location.hash = "";
   const first = { ...sampleWork, ...change };
   const store = createWorkStore(first);
-  const keeper = createKeeper(store, library, first);
-  await keeper.start();
+  const session = createWorkSession(store, library, first);
+  await session.start();
   const result = render(
-    <KeptWorks store={store} keeper={keeper} demos={demoWorks()}>
+    <WorkSessionProvider store={store} session={session} demos={demoWorks()}>
       {ui}
-    </KeptWorks>,
+    </WorkSessionProvider>,
   );
   return { ...result, store, user: userEvent.setup(), work: () => store.getState().work };
 }

@@ -1,11 +1,11 @@
-/** Reading a kept work as it lies in storage, whatever is there. */
+/** Reading a saved work as it lies in storage, whatever is there. */
 import type { Work } from "../core/decisions/work";
 import { fail, ok, type Result } from "../core/result";
 import { readWorkFile, type WorkFileFailure } from "../document/workFile";
-import type { KeptWork, StorageFailure } from "./library";
+import type { SavedWork, StorageFailure } from "./library";
 
 /** The work parsed like any file. Steps of its history that no longer parse are dropped, the work itself is not. */
-export function readStored(id: string, stored: unknown): Result<KeptWork, StorageFailure> {
+export function readSavedWork(id: string, stored: unknown): Result<SavedWork, StorageFailure> {
   const { stamp, version, work, past, future } = partsOf(stored);
   const read = (one: unknown): Result<Work, WorkFileFailure> => {
     try {

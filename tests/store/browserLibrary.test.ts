@@ -4,7 +4,8 @@ import { afterEach, beforeEach, describe, expect, it, vi } from "vitest";
 import type { Result } from "../../src/core/result";
 import type { Work } from "../../src/core/decisions/work";
 import { CURRENT_VERSION } from "../../src/document/upgrades";
-import { NEW_STAMP, openLibrary, type KeptWork, type Library } from "../../src/store/library";
+import { openLibrary } from "../../src/store/browserLibrary";
+import { NEW_STAMP, type Library, type SavedWork } from "../../src/store/library";
 import { stubDatabase } from "../support/database";
 import { sampleWork } from "../support/sampleWork";
 
@@ -31,7 +32,7 @@ async function open(): Promise<Library> {
 }
 
 const named = (name: string): Work => ({ ...sampleWork, name });
-const kept = (id: string, change: Partial<KeptWork> = {}): KeptWork => ({
+const savedWork = (id: string, change: Partial<SavedWork> = {}): SavedWork => ({
   id,
   work: named(id),
   past: [],
@@ -62,9 +63,9 @@ const record = (id: string, change: object = {}): object => ({
   ...change,
 });
 
-describe("keeping works", () => {
+describe("saving works", () => {
   it("gives back a work with its history, to the next page too", async () => {
-    const work = kept("a", { past: [named("1"), named("2")], future: [named("3")] });
+    const work = savedWork("a", { past: [named("1"), named("2")], future: [named("3")] });
     const { id, stamp } = valueOf(await (await open()).save(work));
     expect(id).toBe("a");
     const later = await open();
@@ -76,11 +77,11 @@ describe("keeping works", () => {
     const clock = vi.spyOn(Date, "now");
     for (const [at, id] of ["a", "b", "c"].entries()) {
       clock.mockReturnValue(1000 + at);
-      await library.save(kept(id));
+      await library.save(savedWork(id));
     }
     const { stamp } = valueOf(await library.load("a"));
     clock.mockReturnValue(2000);
-    await library.save(kept("a", { work: named("A again"), stamp }));
+    await library.save(savedWork("a", { work: named("A again"), stamp }));
     expect(valueOf(await library.list())).toEqual([
       { id: "a", name: "A again" },
       { id: "c", name: "c" },
@@ -90,8 +91,8 @@ describe("keeping works", () => {
 
   it("removes one and leaves the others", async () => {
     const library = await open();
-    await library.save(kept("a"));
-    await library.save(kept("b"));
+    await library.save(savedWork("a"));
+    await library.save(savedWork("b"));
     expect(await library.remove("a")).toEqual({ ok: true, value: null });
     expect(await library.load("a")).toEqual({ ok: false, failure: { code: "storage/missing", id: "a" } });
     expect(valueOf(await library.list())).toEqual([{ id: "b", name: "b" }]);
@@ -107,14 +108,14 @@ describe("keeping works", () => {
   it("keeps a work beside another tab's of the same id, so that neither is lost", async () => {
     const mine = await open();
     const theirs = await open();
-    const { stamp } = valueOf(await mine.save(kept("a")));
-    await theirs.save(kept("a", { work: named("theirs"), stamp }));
-    const saved = valueOf(await mine.save(kept("a", { work: named("mine"), stamp })));
+    const { stamp } = valueOf(await mine.save(savedWork("a")));
+    await theirs.save(savedWork("a", { work: named("theirs"), stamp }));
+    const saved = valueOf(await mine.save(savedWork("a", { work: named("mine"), stamp })));
     expect(saved.id).not.toBe("a");
     expect(valueOf(await mine.load("a")).work.name).toBe("theirs");
     expect(valueOf(await mine.load(saved.id)).work.name).toBe("mine");
     // From then on the two go their own ways.
-    const again = valueOf(await mine.save(kept(saved.id, { work: named("mine, later"), stamp: saved.stamp })));
+    const again = valueOf(await mine.save(savedWork(saved.id, { work: named("mine, later"), stamp: saved.stamp })));
     expect(again.id).toBe(saved.id);
     expect(valueOf(await mine.list())).toHaveLength(2);
   });
@@ -123,7 +124,7 @@ describe("keeping works", () => {
 describe("a damaged record", () => {
   it("is said to be so, listed, and left as it is", async () => {
     const library = await open();
-    await library.save(kept("good"));
+    await library.save(savedWork("good"));
     const broken = record("broken", { work: { ...sampleWork, tapes: [{ readings: { bustGirth: ["big"] } }] } });
     await raw((db) => db.put("works", broken));
     expect(await library.load("broken")).toEqual({
@@ -150,7 +151,7 @@ describe("a damaged record", () => {
     ["a number that is none", record("x", { work: { ...sampleWork, bustRadius: Number.NaN } }), "file/damaged"],
   ])("may hold %s, and the others are still there", async (_, broken, code) => {
     const library = await open();
-    await library.save(kept("good"));
+    await library.save(savedWork("good"));
     await raw((db) => db.put("works", broken));
     expect(await library.load("x")).toMatchObject({ ok: false, failure: { code: "storage/damaged", why: { code } } });
     expect(
@@ -232,17 +233,17 @@ describe("storage that fails", () => {
 
   it("says that it is full when there is no room, and keeps what was there", async () => {
     const library = await open();
-    const { stamp } = valueOf(await library.save(kept("a")));
+    const { stamp } = valueOf(await library.save(savedWork("a")));
     vi.spyOn(IDBObjectStore.prototype, "put").mockImplementationOnce(() => {
       throw new DOMException("no room", "QuotaExceededError");
     });
-    expect(await library.save(kept("a", { work: named("more"), stamp }))).toMatchObject({
+    expect(await library.save(savedWork("a", { work: named("more"), stamp }))).toMatchObject({
       ok: false,
       failure: { code: "storage/full" },
     });
     expect(valueOf(await library.load("a")).work.name).toBe("a");
     // And goes on where there is room again.
-    expect(valueOf(await library.save(kept("a", { work: named("more"), stamp }))).id).toBe("a");
+    expect(valueOf(await library.save(savedWork("a", { work: named("more"), stamp }))).id).toBe("a");
   });
 
   it("says that it is full when the room runs out at the end of the transaction", async () => {
@@ -256,7 +257,7 @@ describe("storage that fails", () => {
       this.transaction.abort();
       return request;
     });
-    expect(await library.save(kept("a"))).toMatchObject({ ok: false, failure: { code: "storage/full" } });
+    expect(await library.save(savedWork("a"))).toMatchObject({ ok: false, failure: { code: "storage/full" } });
     expect(await library.load("a")).toMatchObject({ failure: { code: "storage/missing" } });
   });
 
@@ -268,7 +269,7 @@ describe("storage that fails", () => {
     const answers = await Promise.all([
       library.list(),
       library.load("a"),
-      library.save(kept("a")),
+      library.save(savedWork("a")),
       library.remove("a"),
       library.lastOpen(),
       library.setLastOpen("a"),
@@ -282,7 +283,7 @@ describe("storage that fails", () => {
 
   it("opens the database again where the browser itself closed it", async () => {
     const library = await open();
-    await library.save(kept("a"));
+    await library.save(savedWork("a"));
     const asked = vi.spyOn(IDBDatabase.prototype, "transaction");
     await library.load("a");
     const db: unknown = asked.mock.contexts[0];
@@ -295,7 +296,7 @@ describe("storage that fails", () => {
 
   it("opens the database again where another page made it anew", async () => {
     const library = await open();
-    await library.save(kept("a"));
+    await library.save(savedWork("a"));
     // A page of a newer layout asks for the database; this one lets it go.
     const newer = await openDB(NAME, 3);
     expect(await library.load("a")).toMatchObject({ ok: false, failure: { code: "storage/failed" } });
@@ -305,6 +306,6 @@ describe("storage that fails", () => {
     });
     // Its data cleared, it begins afresh.
     expect(valueOf(await library.list())).toEqual([]);
-    expect(valueOf(await library.save(kept("b"))).id).toBe("b");
+    expect(valueOf(await library.save(savedWork("b"))).id).toBe("b");
   });
 });

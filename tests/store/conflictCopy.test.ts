@@ -1,15 +1,7 @@
 import { describe, expect, it } from "vitest";
-import { LIMITS } from "../../src/core/decisions/limits";
-import { copyName, renamed } from "../../src/store/apart";
+import { renamed } from "../../src/store/conflictCopy";
 import { beginGesture, commitGesture, createWorkStore, run, undo } from "../../src/store/workStore";
 import { sampleWork } from "../support/sampleWork";
-
-describe("copyName", () => {
-  it("is always a name that a work can have", () => {
-    expect(copyName("Summer")).toBe("Summer (copy)");
-    expect(copyName("x".repeat(LIMITS.text)).length).toBeLessThanOrEqual(LIMITS.text);
-  });
-});
 
 describe("renamed", () => {
   const first = { ...sampleWork, name: "first" };

@@ -2,35 +2,35 @@ import { useEffect, useMemo, type ReactNode } from "react";
 import { useStore } from "zustand";
 import type { Work } from "../../core/decisions/work";
 import { blankPattern, blankWork } from "../../document/blank";
-import type { Keeper } from "../../store/keeper";
+import type { WorkSession } from "../../store/workSession";
 import { useViewState } from "../app/viewState";
 import { useChoices } from "../paper/choicesState";
 import { WorkStoreProvider, type WorkStore } from "../app/useWork";
 import { WorksProvider, type Works } from "./useWorks";
 
-export interface KeptWorksProps {
+export interface WorkSessionProviderProps {
   readonly store: WorkStore;
-  readonly keeper: Keeper;
+  readonly session: WorkSession;
   readonly demos: readonly Work[];
   readonly children: ReactNode;
 }
 
 /** Gives the page the open work and everything that can be done with whole works. */
-export function KeptWorks({ store, keeper, demos, children }: KeptWorksProps) {
-  const { entries, openId, shown, storage, messages } = useStore(keeper.state);
+export function WorkSessionProvider({ store, session, demos, children }: WorkSessionProviderProps) {
+  const { entries, openId, shown, storage, messages } = useStore(session.state);
 
   useEffect(() => {
     // The last change must not be lost with the page.
     const keepNow = (): void => {
-      if (document.visibilityState === "hidden") void keeper.flush();
+      if (document.visibilityState === "hidden") void session.flush();
     };
     document.addEventListener("visibilitychange", keepNow);
-    window.addEventListener("pagehide", keeper.part);
+    window.addEventListener("pagehide", session.pageIsClosing);
     return () => {
       document.removeEventListener("visibilitychange", keepNow);
-      window.removeEventListener("pagehide", keeper.part);
+      window.removeEventListener("pagehide", session.pageIsClosing);
     };
-  }, [keeper]);
+  }, [session]);
 
   const actions = useMemo(
     () => ({
@@ -38,30 +38,30 @@ export function KeptWorks({ store, keeper, demos, children }: KeptWorksProps) {
       blankPattern: blankPattern(),
       open: (id: string) => {
         forgetView();
-        void keeper.open(id);
+        void session.open(id);
       },
       startBlank: () => {
         forgetView();
-        void keeper.create(blankWith(store.getState().work));
+        void session.create(blankWith(store.getState().work));
         window.location.hash = "#tape";
       },
       startDemo: (demo: Work) => {
         forgetView();
-        void keeper.create(demo);
+        void session.create(demo);
       },
-      copy: (id: string) => void keeper.copy(id),
+      copy: (id: string) => void session.copy(id),
       remove: (id: string) => {
         forgetView();
-        void keeper.remove(id);
+        void session.remove(id);
       },
-      download: () => offerFile(keeper.file()),
+      download: () => offerFile(session.file()),
       openFile: async (file: File) => {
         forgetView();
-        await keeper.openText(await file.text(), file.name);
+        await session.openText(await file.text(), file.name);
       },
-      dismiss: keeper.dismiss,
+      dismiss: session.dismiss,
     }),
-    [demos, keeper, store],
+    [demos, session, store],
   );
   const works: Works = useMemo(
     () => ({ ...actions, entries, openId, storage, messages }),
