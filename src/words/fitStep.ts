@@ -2,6 +2,7 @@
 import { fitOf, type FitName } from "../core/alterations/fit/index";
 import type { SlipPhase } from "../core/plan/plan";
 import type { FitAlteration, LengthUnit } from "../core/plan/work";
+import { FIT_WORDS } from "./alterations/index";
 import { halfWords } from "./fits";
 import { formatAmount } from "./length";
 
@@ -18,7 +19,7 @@ export const fitHeading = (phase: SlipPhase): string => HEADINGS[phase];
 
 /** Whether every word that was typed is somewhere in what is said of an alteration. */
 export function isFitFound(fit: FitName, typed: string): boolean {
-  const { name, seen, amount } = fitOf(fit).words;
+  const { name, seen, amount } = FIT_WORDS[fit];
   const text = `${name} ${seen} ${amount} ${fitHeading(fitOf(fit).phase)}`.toLowerCase();
   return typed
     .toLowerCase()
