@@ -5,7 +5,7 @@ import { homeOf, liesAlongBust } from "../core/pattern/dartNames";
 import type { DartHome, DartRef } from "../core/pattern/piece";
 import type { Mm } from "../core/units";
 import { formatAmount, formatMost } from "./length";
-import { dartSurgeryTitle } from "./dartSurgery";
+import { dartSurgeryTitle } from "./alterations/dartSurgery/index";
 import { fitTitle } from "./fits";
 import { capital, centreWords, dartRefWords, dartWords, pieceWords } from "./names";
 
