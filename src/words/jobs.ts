@@ -6,11 +6,11 @@ import { isBasque } from "../core/pattern/pieceGroups";
 import type { DartRef, LevelName, PointName } from "../core/pattern/piece";
 import type { ChecklistStep, CutLine, TruingChange } from "../core/plan/plan";
 import type { Mm } from "../core/units";
+import { mouthSeamWords } from "./alterations/dartRedraw";
 import { shareWords } from "./blend";
 import { pointWords } from "./checks";
 import { drawn, pair, small, type Context, type Said } from "./jobText";
 import { centreWords, dartWords, levelWords, listWords, pieceWords, seamWords } from "./names";
-import { mouthSeamWords } from "./slips";
 
 export function traceSaid(size: string, cup: string | null, context: Context): Said {
   const version = cup === null ? "" : `, cup version ${cup}`;

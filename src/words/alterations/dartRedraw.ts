@@ -1,13 +1,64 @@
-/** A dart redrawn, in words: what to do on the tissue, and where what it sets free is given back. */
-import { liesAlongBust } from "../../core/pattern/dartNames";
+/** A dart redrawn, in words: what is asked for, what to do on the tissue, and where what it sets free is given back. */
+import { homeOf, liesAlongBust } from "../../core/pattern/dartNames";
 import { isBasque } from "../../core/pattern/pieceGroups";
+import type { DartHome, DartRef } from "../../core/pattern/piece";
 import type { SlipNote, SlipTrace } from "../../core/plan/plan";
-import type { DartRedraw } from "../../core/plan/work";
+import type { DartRedraw, LengthUnit } from "../../core/plan/work";
 import type { Mm } from "../../core/units";
 import { placeWords } from "../darts";
 import { drawn, small, type Context, type Said } from "../jobText";
-import { centreWords, dartRefWords } from "../names";
-import { acrossWords, alterationTitle, mouthSeamWords } from "../slips";
+import { formatAmount } from "../length";
+import { capital, centreWords, dartRefWords, dartWords } from "../names";
+
+const SEAM_OF_HOME: Readonly<Record<DartHome, string>> = {
+  waist: "waist seam",
+  underBust: "under-bust seam",
+  side: "side seam",
+  french: "side seam",
+  shoulder: "shoulder seam",
+  armhole: "armhole",
+  neck: "neck edge",
+  centre: "centre front",
+};
+
+/** The seam a dart opens on: where its end moves towards when it is shortened. */
+export const mouthSeamWords = (dart: DartRef): string => SEAM_OF_HOME[homeOf(dart.dart)];
+
+/** Across a dart: towards the centre for darts that stand upright, up or down for those that lie along the bust line. */
+export function acrossWords(dart: DartRef, across: Mm): string {
+  if (liesAlongBust(dart.dart)) return across > 0 ? "up" : "down";
+  return across > 0 ? `towards the ${centreWords(dart.piece)}` : "towards the side seam";
+}
+
+/** "Shorten the waist dart by 15 mm, its mouth held". */
+export function redrawTitle(alteration: DartRedraw, unit: LengthUnit): string {
+  const dart = dartWords(alteration.dart.dart);
+  const amount = (value: Mm): string => formatAmount(Math.abs(value), unit);
+  switch (alteration.kind) {
+    case "dartEnd": {
+      const moves: string[] = [];
+      if (alteration.shorten !== 0) {
+        moves.push(`${alteration.shorten > 0 ? "shorten" : "lengthen"} the ${dart} by ${amount(alteration.shorten)}`);
+      }
+      if (alteration.across !== 0) {
+        const what = moves.length > 0 ? "its end" : `the end of the ${dart}`;
+        moves.push(`move ${what} ${amount(alteration.across)} ${acrossWords(alteration.dart, alteration.across)}`);
+      }
+      if (moves.length === 0) moves.push(`leave the end of the ${dart} where it is`);
+      const held = alteration.hold === "mouth" ? "its mouth held" : "its fullness held";
+      return capital(`${moves.join(" and ")}, ${held}`);
+    }
+    case "dartMouth": {
+      const by = alteration.inner + alteration.outer;
+      if (by === 0) return capital(`move the mouth of the ${dart} by ${amount(alteration.outer)}`);
+      return `${by > 0 ? "Widen" : "Narrow"} the ${dart} by ${amount(by)}`;
+    }
+    case "dartPlace": {
+      const way = alteration.how === "offCentreSeam" ? `, taken off the ${centreWords(alteration.dart.piece)}` : "";
+      return `Move the whole ${dart} ${amount(alteration.by)} ${acrossWords(alteration.dart, alteration.by)}${way}`;
+    }
+  }
+}
 
 type Given = SlipTrace["given"][number];
 
@@ -103,7 +154,7 @@ function redrawAmount(alteration: DartRedraw, context: Context): string {
 
 /** The whole job. */
 export function redrawSaid({ given, notes }: SlipTrace, alteration: DartRedraw, context: Context): Said {
-  const title = alterationTitle(alteration, context.unit);
+  const title = redrawTitle(alteration, context.unit);
   const towards =
     alteration.kind === "dartEnd" && drawn(alteration.shorten, context)
       ? [
