@@ -124,6 +124,50 @@ describe("lengths of the trade's own choosing", () => {
   });
 });
 
+/** What is done on a piece for more, and for less: what is lengthened is opened, what moves forward leaves the front. */
+describe("which way", () => {
+  it.each([
+    ["lengthAboveBust", "sideDart", "front", "gap", "Fold"],
+    ["lengthBelowBust", "sideDart", "back", "gap", "Fold"],
+    ["lengthBasque", "sideDart", "frontBasque", "gap", "Fold"],
+    ["bandDepth", "midriff", "backBand", "gap", "Fold"],
+    ["roundBack", "sideDart", "back", "gap", "laps"],
+    ["swayBack", "sideDart", "back", "laps", "gap"],
+    ["waistDropFront", "sideDart", "front", "gap", "laps"],
+    ["waistDropFront", "sideDart", "frontBasque", "laps", "gap"],
+    ["waistDropFront", "princessArmhole", "centreFront", "gap", "laps"],
+    ["waistDropBack", "midriff", "backBand", "gap", "laps"],
+    ["waistDropBack", "midriff", "backBasque", "laps", "gap"],
+    ["bustPointLevel", "sideDart", "front", "straight down by", "straight up by"],
+    ["bustPointLevel", "princessShoulder", "sideFront", "further down", "further up"],
+    ["chestWidth", "sideDart", "front", "straight out until", "straight in until"],
+    ["chestWidth", "princessArmhole", "sideFront", "straight out by", "straight in by"],
+    ["backWidth", "sideDart", "back", "straight out until", "straight in until"],
+    ["strapLength", "midriff", "strap", "part the two halves", "Fold"],
+    ["strapWidth", "midriff", "cup", "apart", "together"],
+    ["strapWidth", "midriff", "strap", "further out", "further in"],
+    ["strapPlace", "midriff", "back", "nearer the neck", "nearer the end of the shoulder"],
+    ["shoulderSlope", "sideDart", "back", "higher", "lower"],
+    ["shoulderSlope", "princessArmhole", "sideFront", "further up", "further down"],
+    ["forwardShoulder", "sideDart", "front", "down the armhole", "beyond the end of the shoulder"],
+    ["forwardShoulder", "sideDart", "back", "beyond the end of the shoulder", "down the armhole"],
+    ["shoulderWidth", "sideDart", "back", "straight on by", "in from the armhole"],
+    ["armholeDepth", "midriff", "cup", "down the side seam", "upwards"],
+    ["sideSeamBust", "midriff", "cup", "out from the side seam", "in from the side seam"],
+    ["sideSeamWaist", "sideDart", "frontBasque", "beyond the side seam", "in from the side seam"],
+    ["sideSeamHip", "sideDart", "backBasque", "beyond the side seam", "in from the side seam"],
+  ] as const)("%s on %s, %s: %j for more, %j for less", (fit, style, piece, more, less) => {
+    const told = (amount: number): string =>
+      must(said(fit, { style }, amount, "cm"), `${fit} by ${amount}`)
+        .stepsOn(piece)
+        .join(" ");
+    expect(told(8)).toContain(more);
+    expect(told(8)).not.toContain(less);
+    expect(told(-8)).toContain(less);
+    expect(told(-8)).not.toContain(more);
+  });
+});
+
 describe("the words of each", () => {
   it.each(FIT_NAMES)("%s has a title for either sign that it works with, and says what is seen", (fit) => {
     const { name, seen, amount, more, less } = FIT_WORDS[fit];
