@@ -3,7 +3,6 @@ import { takesWedge } from "../../surgery/closeWedge";
 import { closeGape } from "./closeGape";
 import type { FitDefinition } from "./definition";
 
-
 export const edgeGape: FitDefinition = {
   phase: "edges",
   range: { least: 0, most: 30 },

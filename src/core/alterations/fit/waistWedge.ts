@@ -9,7 +9,15 @@ import { pointOf, type Piece } from "../../pattern/piece";
 import { moveBeyondCut } from "../../surgery/beyondCut";
 import type { Operated } from "../../surgery/cutAndMove";
 import { walkAgain } from "../../surgery/walkAgain";
-import { alongFrom, placeFrom, pointAt, squareWaistAgain, turnAbout, wedgeTurn, withLengthsOf } from "../../surgery/wedge";
+import {
+  alongFrom,
+  placeFrom,
+  pointAt,
+  squareWaistAgain,
+  turnAbout,
+  wedgeTurn,
+  withLengthsOf,
+} from "../../surgery/wedge";
 import type { Mm } from "../../units";
 import { withPiece, type PieceSet } from "../pieceSet";
 import type { FitApplied } from "./definition";
