@@ -10,6 +10,7 @@ import { formatLength } from "../words/length";
 import { measureNeedWords, measureWords } from "../words/measures";
 import { capital } from "../words/names";
 import { landmarkWords, tapeGuide, tapeHelpWords, tapeNotes, type LandmarkName } from "../words/tapeGuide";
+import { testSideWords } from "../words/testSquares";
 import { Blank } from "./Blank";
 import { pageRule } from "./pageRule";
 import { TapeDrawing } from "./TapeDrawing";
@@ -100,7 +101,7 @@ function Heading({ work }: { readonly work: Work }) {
       <p className="ms-test">
         <i aria-hidden="true" data-unit={work.unit} />
         <span>
-          <Words>{`${work.unit === "cm" ? "100 mm" : "4 in"}: lay your tape against this line.`}</Words>
+          <Words>{`${testSideWords(work.unit)}: lay your tape against this line.`}</Words>
         </span>
       </p>
     </header>

@@ -3,7 +3,7 @@ import { BRIDGES } from "../core/bodies/bridges";
 import type { BesideChart, ChartShares, OffLine } from "../core/bodies/chartFit";
 import type { Girth } from "../core/bodies/modelBodies";
 import { SURVEY } from "../core/bodies/surveyModel";
-import type { StandardChart, StandardSize } from "../core/chart/standardCharts";
+import type { StandardSize } from "../core/chart/standardCharts";
 import type { Measured, MeasuredBody } from "../core/measures/tape";
 import type { LengthUnit } from "../core/decisions/work";
 import type { Mm } from "../core/units";
@@ -133,10 +133,6 @@ export function whoseWords(unit: LengthUnit): string {
     `Their girths are moved to where your tape runs (${listWords(moved)}: our own choice, and the waist’s may be ${formatLength(BRIDGES.waistGirth?.doubt ?? 0, unit)} out). A chart that fits few of them may fit many others.`
   );
 }
-
-/** Where the figures of a standard chart are from. */
-export const standardWords = ({ title, trust }: StandardChart): string =>
-  `${title}. ${trust} It is another chart, no measure of what a body should be.`;
 
 /** What the marks mean, in the order in which they are listed. */
 export const MARKS = {

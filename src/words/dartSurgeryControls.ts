@@ -1,5 +1,8 @@
-/** Where a dart can be moved to, in the trade's words. */
+/** Beside the controls of dart surgery: where a dart can be moved to, and how far its legs can be bowed. */
+import { MOST_BOW } from "../core/dart/bowedLegs";
 import type { DartHome, PieceName } from "../core/pattern/piece";
+import type { LengthUnit } from "../core/decisions/work";
+import { formatMost } from "./length";
 import { centreWords } from "./names";
 
 const HOMES: Readonly<Record<Exclude<DartHome, "centre">, string>> = {
@@ -14,3 +17,6 @@ const HOMES: Readonly<Record<Exclude<DartHome, "centre">, string>> = {
 
 export const homeWords = (home: DartHome, piece: PieceName): string =>
   home === "centre" ? `${centreWords(piece)} line` : HOMES[home];
+
+export const bowHint = (unit: LengthUnit): string =>
+  `up to ${formatMost(MOST_BOW, unit)} into the dart, for a rounder cup; less than 0 bows them out of it`;

@@ -31,6 +31,13 @@ export function formatAmount(mm: Mm, unit: TypedUnit): string {
   return `${minus(mm, 1)}${Math.abs(Math.round(mm))} mm`;
 }
 
+/** From here on a round figure in inches is one of eighths. */
+const EIGHTHS_FROM: Mm = MM_PER_INCH / 2;
+
+/** A length of the trade's own choosing, where a round figure does: "20 mm", "3/4 in". */
+export const formatRound = (mm: Mm, unit: TypedUnit): string =>
+  unit === "in" && Math.abs(mm) >= EIGHTHS_FROM ? inches(mm, LENGTH_DENOMINATOR, "in") : formatAmount(mm, unit);
+
 /** What reading an entry back may add to it: half of the 0.1 mm that entries are kept to. */
 const READ_BACK: Mm = 0.05;
 

@@ -13,10 +13,11 @@ import type { DartRef } from "../core/pattern/piece";
 import type { LengthUnit } from "../core/decisions/work";
 import { BUST_POINT_AGREEMENT, FULLNESS_NOTICED } from "../core/tolerance";
 import { degreesFrom, type Mm } from "../core/units";
+import { acrossWords, mouthSeamWords } from "./alterations/dartRedraw";
 import { formatAngle, placeWords } from "./darts";
 import { formatAmount, formatLength, formatMost, markingStep } from "./length";
 import { capital, centreWords, dartRefWords, dartWords, listWords } from "./names";
-import { acrossWords, mouthSeamWords, slipFailureSentence } from "./slips";
+import { slipFailureSentence } from "./slips";
 
 export interface PointedDartQuestions {
   readonly heading: string;

@@ -2,7 +2,8 @@
 import type { Alteration, DartEndAlteration } from "../../src/core/decisions/alteration";
 import type { SlipFailure } from "../../src/core/alterations/outcome/failure";
 import { describe, expect, it } from "vitest";
-import { acrossWords, alterationTitle, mouthSeamWords, slipFailureSentence } from "../../src/words/slips";
+import { acrossWords, mouthSeamWords } from "../../src/words/alterations/dartRedraw";
+import { alterationTitle, slipFailureSentence } from "../../src/words/slips";
 import { ref } from "../support/works";
 
 const end = (change: Partial<DartEndAlteration>): DartEndAlteration => ({

@@ -56,7 +56,7 @@ function applyToDart(pieces: PieceSet, alteration: DartSurgery): Result<FitAppli
 /** Pieces that came out spoilt are no answer: nobody can cut them. */
 function applied(before: PieceSet, done: Result<FitApplied, SlipFailure>): Result<Applied, SlipFailure> {
   if (!done.ok) return done;
-  const { pieces, traces, values, steps, girths = {} } = done.value;
+  const { pieces, traces, values, girths = {} } = done.value;
   const changed = piecesOf(pieces).filter((piece) => before[piece.name] !== piece);
   const spoilt = changed.find((piece) => validateOutline(outlineOf(piece)).length > 0);
   if (spoilt !== undefined) return fail({ code: "slip/outline-spoilt", piece: spoilt.name });
@@ -65,6 +65,6 @@ function applied(before: PieceSet, done: Result<FitApplied, SlipFailure>): Resul
     pieces,
     truing: { inner: 0, outer: 0 },
     girths,
-    trace: { ...untouched(main, before, pieces), surgery: traces, values, ...(steps === undefined ? {} : { steps }) },
+    trace: { ...untouched(main, before, pieces), surgery: traces, values },
   });
 }

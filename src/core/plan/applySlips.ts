@@ -133,9 +133,9 @@ function applySlips(
 
 /** The piece a fit alteration that was left out would have been made on. */
 function firstPiece(wish: Alteration, pieces: PieceSet): PieceName {
-  const told = wish.kind === "fit" ? fitOf(wish.fit).words.more.steps : {};
+  const madeOn = wish.kind === "fit" ? fitOf(wish.fit).madeOn : [];
   return (
-    PIECE_ORDER.find((name) => told[name] !== undefined && pieces[name] !== undefined) ??
+    PIECE_ORDER.find((name) => madeOn.includes(name) && pieces[name] !== undefined) ??
     must(piecesOf(pieces)[0], "piece").name
   );
 }

@@ -7,7 +7,7 @@ import type { DartHome, DartRef, Piece } from "../../core/pattern/piece";
 import type { Command } from "../../core/plan/commands";
 import type { Plan, PlannedDart } from "../../core/plan/plan";
 import type { Work } from "../../core/decisions/work";
-import { homeWords } from "../../words/dartSurgeryControls";
+import { bowHint, homeWords } from "../../words/dartSurgeryControls";
 import { slipAmount, slipTitle } from "../../words/ledger";
 import { slipFailureSentence } from "../../words/slips";
 import { useGesture, useRun } from "../app/useWork";
@@ -245,7 +245,7 @@ function Legs({ dart, plan, work }: Omit<PartProps, "piece">) {
     <AmountField
       label="Bow its legs by"
       field={`dart.${dart.piece}.${dart.dart}.legs`}
-      hint="up to 6 mm into the dart, for a rounder cup; less than 0 bows them out of it"
+      hint={bowHint(work.unit)}
       value={own.bow}
       unit={work.unit}
       step={stepOf(work.unit)}

@@ -2,7 +2,7 @@
 import type { Alteration, FitAlteration, Half } from "../../core/decisions/alteration";
 import { FIT_NAMES, type FitName } from "../../core/decisions/fitNames";
 import { fitOf } from "../../core/alterations/fit/index";
-import { PHASE_ORDER, type Phase } from "../../core/decisions/tradeOrder";
+import { PHASE_ORDER, phaseOfFit, type Phase } from "../../core/decisions/tradeOrder";
 import type { PieceSet } from "../../core/pattern/pieceSet";
 import type { Piece } from "../../core/pattern/piece";
 import type { Command } from "../../core/plan/commands";
@@ -68,6 +68,6 @@ export function appliesTo(plan: Plan, fit: FitName): boolean {
 export const fitsByPhase = (
   fits: readonly FitName[] = FIT_NAMES,
 ): readonly { readonly phase: Phase; readonly fits: readonly FitName[] }[] =>
-  PHASE_ORDER.map((phase) => ({ phase, fits: fits.filter((fit) => fitOf(fit).phase === phase) })).filter(
+  PHASE_ORDER.map((phase) => ({ phase, fits: fits.filter((fit) => phaseOfFit(fit) === phase) })).filter(
     (group) => group.fits.length > 0,
   );

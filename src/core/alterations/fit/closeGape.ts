@@ -10,10 +10,6 @@ import type { Mm } from "../../units";
 import { withPiece, type PieceSet } from "../../pattern/pieceSet";
 import type { FitApplied, FitContext } from "../outcome/definition";
 
-/** What is said where pins are meant for a body. */
-export const MIND_THE_PINS =
-  "Pin a fold on the garment, not towards the body, the heads away from the skin. Mind the pins when you take it off.";
-
 /** The piece of the front that a gape at a seam is closed on; undefined where there is none. */
 export function gapePiece(pieces: PieceSet, seam: "neck" | "armhole"): Piece | undefined {
   const { front, centreFront, sideFront } = pieces;

@@ -11,10 +11,8 @@ export interface SlipTrace {
   readonly piece: PieceName;
   /** The cuts and moves it is made of, in order; none where a line was only redrawn. */
   readonly surgery: readonly SurgeryTrace[];
-  /** Lengths and angles that its words name, by the name they carry there. */
+  /** Lengths that its words name, by the name they carry there. */
   readonly values: Readonly<Record<string, Mm>>;
-  /** Steps told of these very pieces in place of the usual ones; templates as in the fit's words. */
-  readonly steps?: Readonly<Partial<Record<PieceName, readonly string[]>>>;
   /** The pieces it changed, just before and just after. */
   readonly before: PieceSet;
   readonly after: PieceSet;

@@ -1,6 +1,7 @@
 /** The bust adjustment in words, for each piece it is made on. */
-import type { PieceName } from "../core/pattern/piece";
-import type { Mm } from "../core/units";
+import type { PieceName } from "../../core/pattern/piece";
+import type { Mm } from "../../core/units";
+import { small, type Context, type Said } from "../jobText";
 
 interface BustWords {
   readonly heading: string;
@@ -13,8 +14,21 @@ interface Amounts {
   readonly drop: string;
 }
 
+/** The whole job: `spread` on the half, `whole` round the body, `drop` what the centre grows by in length; mm. */
+export function bustSaid(spread: Mm, whole: Mm, drop: Mm, context: Context): Said {
+  const { heading, moves } = bustSteps(context.pieceName, spread, {
+    spread: small(spread, context),
+    drop: small(drop, context),
+  });
+  return {
+    text: `${heading} (${small(whole, context)} round the whole body).`,
+    moves,
+    amount: small(context.pieceName === "centreFront" ? drop : spread, context),
+  };
+}
+
 /** What to do on a piece for a fuller (positive spread) or a smaller bust. */
-export function bustSteps(piece: PieceName, spread: Mm, amounts: Amounts): BustWords {
+function bustSteps(piece: PieceName, spread: Mm, amounts: Amounts): BustWords {
   const fuller = spread > 0;
   const name = fuller ? "Full bust adjustment" : "Small bust adjustment";
   switch (piece) {

@@ -1,13 +1,14 @@
-import type { DartSurgery } from "../../src/core/decisions/alteration";
+import type { DartSurgery } from "../../../src/core/decisions/alteration";
 import { describe, expect, it } from "vitest";
-import { applyAlteration } from "../../src/core/alterations/applyAlteration";
-import { draftBackBlock } from "../../src/core/draft/backBlock";
-import { draftMeasuresFor } from "../../src/core/draft/draftMeasures";
-import { draftFrontBlock } from "../../src/core/draft/frontBlock";
-import { pointOf, type DartName, type PieceName } from "../../src/core/pattern/piece";
-import { sideDartFront } from "../../src/core/style/sideDartStyle";
-import { dartSurgerySteps, dartSurgeryTitle } from "../../src/words/dartSurgery";
-import { endWords, placeWords } from "../../src/words/darts";
+import { applyAlteration } from "../../../src/core/alterations/applyAlteration";
+import { draftBackBlock } from "../../../src/core/draft/backBlock";
+import { draftMeasuresFor } from "../../../src/core/draft/draftMeasures";
+import { draftFrontBlock } from "../../../src/core/draft/frontBlock";
+import { pointOf, type DartName, type PieceName } from "../../../src/core/pattern/piece";
+import type { LengthUnit } from "../../../src/core/decisions/work";
+import { sideDartFront } from "../../../src/core/style/sideDartStyle";
+import { dartSurgerySteps, dartSurgeryTitle } from "../../../src/words/alterations/dartSurgery/index";
+import { endWords, placeWords } from "../../../src/words/darts";
 
 type Without<T, K extends PropertyKey> = T extends unknown ? Omit<T, K> : never;
 const asked = (dart: DartName, what: Without<DartSurgery, "id" | "dart">, piece: PieceName = "front"): DartSurgery => ({
@@ -25,12 +26,16 @@ const made = sideDartFront(draftFrontBlock(measures), 50);
 if (!made.ok) throw new Error("no front");
 const pieces = { front: made.value, back: draftBackBlock(measures) };
 
-function steps(alteration: DartSurgery, set: Parameters<typeof applyAlteration>[0] = pieces): string {
+function steps(
+  alteration: DartSurgery,
+  set: Parameters<typeof applyAlteration>[0] = pieces,
+  unit: LengthUnit = "cm",
+): string {
   const done = applyAlteration(set, alteration, {
     bustPoint: pointOf(made.ok ? made.value : pieces.back, "bustPoint"),
   });
   if (!done.ok) throw new Error(done.failure.code);
-  return dartSurgerySteps(alteration, done.value.trace, "cm").join("\n");
+  return dartSurgerySteps(alteration, done.value.trace, unit).join("\n");
 }
 
 describe("titles", () => {
@@ -101,6 +106,7 @@ describe("steps on the tissue", () => {
 
   it("for gathers and bowed legs", () => {
     expect(steps(asked("sideDart", { kind: "dartGather" }))).toContain("gathering rows");
+    expect(steps(asked("sideDart", { kind: "dartGather" }))).toContain("30 mm outside each end");
     expect(steps(asked("waistDart", { kind: "dartLegs", bow: 4 }))).toContain("set off 4 mm into the dart");
     expect(steps(asked("waistDart", { kind: "dartLegs", bow: -3 }))).toContain("set off 3 mm out of the dart");
   });
@@ -113,6 +119,18 @@ describe("steps on the tissue", () => {
     expect(steps(asked("armholeDart", { kind: "dartSeam" }), moved.value.pieces)).toContain(
       "it becomes a centre front and a side front",
     );
+  });
+
+  // 30 mm is 1.18 in, which is nearest to 1 1/8.
+  it("in inches alone where the tape has inches", () => {
+    const all = [
+      asked("sideDart", { kind: "dartPivot", to: "armhole", share: 0.5 }),
+      asked("waistDart", { kind: "dartSplit", into: 3 }),
+      asked("sideDart", { kind: "dartGather" }),
+      asked("waistDart", { kind: "dartLegs", bow: 4 }),
+    ];
+    for (const alteration of all) expect(steps(alteration, pieces, "in")).not.toMatch(/\b(?:mm|cm)\b|metre/);
+    expect(steps(asked("sideDart", { kind: "dartGather" }), pieces, "in")).toContain("1 1/8 in outside each end");
   });
 
   it("are none where nothing was to do", () => {
