@@ -5,7 +5,7 @@ import { bustSentence, lineSentence } from "../words/blend";
 import { cautions } from "../words/cautions";
 import { checklistByPiece, groupTitle, phaseWords, type Phase } from "../words/checklist";
 import { planDoubts } from "../words/doubts";
-import { capital, levelWords } from "../words/names";
+import { capital, levelWords } from "../words/terms/names";
 import { surePassage } from "../words/surePassage";
 import { verifyGroups } from "../words/verify";
 import { COLUMNS, hanging, widthOf, withAmount, wrap } from "./layout";

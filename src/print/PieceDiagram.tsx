@@ -6,8 +6,8 @@ import type { CutLine, PlannedDart, PlanHalf } from "../core/plan/plan";
 import type { LengthUnit } from "../core/decisions/work";
 import type { Mm } from "../core/units";
 import { shareWords } from "../words/blend";
-import { formatAmount } from "../words/length";
-import { centreWords, pieceWords } from "../words/names";
+import { formatAmount } from "../words/terms/length";
+import { centreWords, pieceWords } from "../words/terms/names";
 import { Words } from "./Words";
 
 /** Written beside the piece, in one line or two, with a line to what it is of. */

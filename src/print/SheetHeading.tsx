@@ -2,7 +2,7 @@ import type { ReactNode } from "react";
 import type { Plan } from "../core/plan/plan";
 import type { Work } from "../core/decisions/work";
 import { bustSentence, shareWords, offsetWords } from "../words/blend";
-import { capital, levelWords } from "../words/names";
+import { capital, levelWords } from "../words/terms/names";
 import { Blank } from "./Blank";
 import { Words } from "./Words";
 

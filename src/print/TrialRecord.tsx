@@ -4,7 +4,7 @@ import { trialFigure, type TrialHalf, type TrialView } from "../drawing/trialFig
 import type { Plan } from "../core/plan/plan";
 import type { Work } from "../core/decisions/work";
 import { bustSentence, shareWords } from "../words/blend";
-import { capital, levelWords } from "../words/names";
+import { capital, levelWords } from "../words/terms/names";
 import {
   balanceGroups,
   FITTING_ORDER,

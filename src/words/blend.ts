@@ -5,8 +5,8 @@ import type { LengthUnit } from "../core/decisions/work";
 import type { Alternative, BustPick, CupPick, FramePick, PickMargin, Sizing } from "../core/sizing/sizing";
 import { BUST_LEFT_ALONE } from "../core/tolerance";
 import type { Mm } from "../core/units";
-import { formatAmount, formatLength, formatSigned } from "./length";
-import { capital, levelWords, listWords } from "./names";
+import { formatAmount, formatLength, formatSigned } from "./terms/length";
+import { capital, levelWords, listWords } from "./terms/names";
 import { ofHundred, timesWords } from "./sure";
 
 /** Below this a share of the way between two lines is the line itself: no pencil is finer. */

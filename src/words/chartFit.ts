@@ -7,8 +7,8 @@ import type { StandardSize } from "../core/chart/standardCharts";
 import type { Measured, MeasuredBody } from "../core/measures/tape";
 import type { LengthUnit } from "../core/decisions/work";
 import type { Mm } from "../core/units";
-import { formatLength } from "./length";
-import { capital, listWords } from "./names";
+import { formatLength } from "./terms/length";
+import { capital, listWords } from "./terms/names";
 
 /** mm. What is apart by less is called the same: no tape is good to it. */
 const SAME: Mm = 5;

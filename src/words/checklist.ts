@@ -12,9 +12,9 @@ import { dartSurgerySteps } from "./alterations/dartSurgery/index";
 import { refusedSentence } from "./doubts";
 import { fitSteps, halfWords } from "./fits";
 import { blendSaid, dartSaid, traceSaid, trueDartSaid, truedSaid, walkSaid } from "./jobs";
-import type { Context, Said } from "./jobText";
+import type { Context, Said } from "./terms/jobText";
 import { slipAmount } from "./ledger";
-import { capital, pieceWords } from "./names";
+import { capital, pieceWords } from "./terms/names";
 import { alterationTitle } from "./slips";
 
 /**

@@ -2,8 +2,8 @@
 import { MOST_BOW } from "../core/dart/bowedLegs";
 import type { DartHome, PieceName } from "../core/pattern/piece";
 import type { LengthUnit } from "../core/decisions/work";
-import { formatMost } from "./length";
-import { centreWords } from "./names";
+import { formatMost } from "./terms/length";
+import { centreWords } from "./terms/names";
 
 const HOMES: Readonly<Record<Exclude<DartHome, "centre">, string>> = {
   side: "side seam, below the armhole",

@@ -5,9 +5,9 @@ import { BUST_LEFT_ALONE } from "../core/tolerance";
 import type { Mm } from "../core/units";
 import { shareWords } from "./blend";
 import { checkFailureSentence } from "./checks";
-import { deepNote, stopNote } from "./darts";
-import { formatAmount, formatLength } from "./length";
-import { capital, levelWords, pieceWords } from "./names";
+import { deepNote, stopNote } from "./terms/darts";
+import { formatAmount, formatLength } from "./terms/length";
+import { capital, levelWords, pieceWords } from "./terms/names";
 import { alterationTitle, slipFailureSentence } from "./slips";
 
 /** Why an alteration is not in the order of work; null for one that is. */

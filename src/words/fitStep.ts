@@ -5,7 +5,7 @@ import type { FitName } from "../core/decisions/fitNames";
 import type { LengthUnit } from "../core/decisions/work";
 import { FIT_WORDS } from "./alterations/index";
 import { halfWords } from "./fits";
-import { formatAmount } from "./length";
+import { formatAmount } from "./terms/length";
 
 const HEADINGS: Readonly<Record<Phase, string>> = {
   widthsTraced: "Blend",

@@ -5,7 +5,7 @@ import type { PieceName } from "../core/pattern/piece";
 import type { LengthUnit } from "../core/decisions/work";
 import type { Mm } from "../core/units";
 import { FIT_WORDS } from "./alterations/index";
-import { formatAmount, formatRound } from "./length";
+import { formatAmount, formatRound } from "./terms/length";
 
 const HALVES: Readonly<Record<Half, string>> = { left: "left half", right: "right half" };
 

@@ -10,8 +10,8 @@ import type { Mm } from "../core/units";
 import { mouthSeamWords } from "./alterations/dartRedraw";
 import { shareWords } from "./blend";
 import { pointWords } from "./checks";
-import { drawn, pair, small, type Context, type Said } from "./jobText";
-import { centreWords, dartWords, levelWords, listWords, pieceWords, seamWords } from "./names";
+import { drawn, pair, small, type Context, type Said } from "./terms/jobText";
+import { centreWords, dartWords, levelWords, listWords, pieceWords, seamWords } from "./terms/names";
 
 export function traceSaid(size: string, cup: string | null, context: Context): Said {
   const version = cup === null ? "" : `, cup version ${cup}`;

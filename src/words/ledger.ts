@@ -6,8 +6,8 @@ import type { Slip } from "../core/plan/plan";
 import type { LengthUnit } from "../core/decisions/work";
 import { degreesFrom } from "../core/units";
 import { shareWords } from "./blend";
-import { formatAmount } from "./length";
-import { centreWords } from "./names";
+import { formatAmount } from "./terms/length";
+import { centreWords } from "./terms/names";
 import { alterationTitle } from "./slips";
 
 function lineRun(between: readonly [string, string], share: number): string {

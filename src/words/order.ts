@@ -1,7 +1,7 @@
 /** The order of the slips in words: what the trade does first and why, and what two slips both move. */
 import type { Phase } from "../core/decisions/tradeOrder";
 import type { SlipConflict } from "../core/plan/conflicts";
-import { listWords, pieceWords, seamWords } from "./names";
+import { listWords, pieceWords, seamWords } from "./terms/names";
 
 const DONE: Readonly<Record<Phase, string>> = {
   widthsTraced: "the sizes are blended",

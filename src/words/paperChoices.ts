@@ -9,8 +9,8 @@ import type { PieceName, SeamName } from "../core/pattern/piece";
 import { FORMATS } from "../core/sheets/formats";
 import type { LayoutFailure } from "../core/sheets/layout";
 import { MM_PER_CM, MM_PER_INCH, type Mm } from "../core/units";
-import { formatAmount, formatLength } from "./length";
-import { capital, listWords, pieceWords, seamWords } from "./names";
+import { formatAmount, formatLength } from "./terms/length";
+import { capital, listWords, pieceWords, seamWords } from "./terms/names";
 import { TEST_SQUARES_MUST } from "./testSquares";
 
 export type PaperSheet = "checklist" | "pieces" | "overlay" | "trial" | "measures";

@@ -14,9 +14,9 @@ import type { LengthUnit } from "../core/decisions/work";
 import { BUST_POINT_AGREEMENT, FULLNESS_NOTICED } from "../core/tolerance";
 import { degreesFrom, type Mm } from "../core/units";
 import { acrossWords, mouthSeamWords } from "./alterations/dartRedraw";
-import { formatAngle, placeWords } from "./darts";
-import { formatAmount, formatLength, formatMost, markingStep } from "./length";
-import { capital, centreWords, dartRefWords, dartWords, listWords } from "./names";
+import { formatAngle, placeWords } from "./terms/darts";
+import { formatAmount, formatLength, formatMost, markingStep } from "./terms/length";
+import { capital, centreWords, dartRefWords, dartWords, listWords } from "./terms/names";
 import { slipFailureSentence } from "./slips";
 
 export interface PointedDartQuestions {

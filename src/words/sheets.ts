@@ -7,8 +7,8 @@ import type { Piece, SeamName } from "../core/pattern/piece";
 import type { LengthUnit } from "../core/decisions/work";
 import { FORMATS } from "../core/sheets/formats";
 import { allowanceAmount } from "./allowances";
-import { formatAmount } from "./length";
-import { listWords, seamWords } from "./names";
+import { formatAmount } from "./terms/length";
+import { listWords, seamWords } from "./terms/names";
 import { testSquareWords } from "./testSquares";
 import { cutWords, pieceTitle } from "./truePaper";
 

@@ -1,13 +1,13 @@
 /** Alterations in words: what is asked for, and why one could not be made. */
 import { isRedraw, type Alteration } from "../core/decisions/alteration";
-import type { SlipFailure } from "../core/alterations/outcome/failure";
+import type { SlipFailure } from "../core/alterations/outcome/alterationFailure";
 import { type LengthUnit } from "../core/decisions/work";
 import type { Mm } from "../core/units";
 import { redrawTitle } from "./alterations/dartRedraw";
 import { dartSurgeryTitle } from "./alterations/dartSurgery/index";
 import { fitTitle } from "./fits";
-import { formatAmount, formatMost } from "./length";
-import { capital, dartRefWords, pieceWords } from "./names";
+import { formatAmount, formatMost } from "./terms/length";
+import { capital, dartRefWords, pieceWords } from "./terms/names";
 
 /** "Shorten the waist dart by 15 mm, its mouth held". */
 export function alterationTitle(alteration: Alteration, unit: LengthUnit): string {

@@ -2,7 +2,7 @@
 import type { StandardName } from "../core/chart/standardCharts";
 import type { LengthUnit } from "../core/decisions/work";
 import { MM_PER_CM, MM_PER_INCH, type Mm } from "../core/units";
-import { formatLength } from "./length";
+import { formatLength } from "./terms/length";
 
 const TITLES: Readonly<Record<StandardName, string>> = {
   en13402: "European size designation (EN 13402-3)",

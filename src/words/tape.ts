@@ -14,7 +14,7 @@ import type { Measured } from "../core/measures/tape";
 import type { LengthUnit } from "../core/decisions/work";
 import { MM_PER_CM, MM_PER_INCH, type Mm } from "../core/units";
 import { LIMITS } from "../core/decisions/limits";
-import { formatLength, inchParts } from "./length";
+import { formatLength, inchParts } from "./terms/length";
 import { measureWords, slipSentence } from "./measures";
 
 /** What is expected is told no finer than this: half a centimetre or a quarter of an inch, and twice that of a wide range. */

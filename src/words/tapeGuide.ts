@@ -5,7 +5,7 @@
 import type { MeasureName } from "../core/measures/measure";
 import type { LengthUnit } from "../core/decisions/work";
 import type { Mm } from "../core/units";
-import { formatLength } from "./length";
+import { formatLength } from "./terms/length";
 
 export type LandmarkName =
   | "bustPoint"

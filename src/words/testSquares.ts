@@ -1,7 +1,7 @@
 /** What is said of the test squares. Each has its own unit, whatever the wearer's: they stand on the sheet for either tape. */
 import type { LengthUnit } from "../core/decisions/work";
 import { TEST_CM, TEST_INCH } from "../core/sheets/testSquares";
-import { formatAmount } from "./length";
+import { formatAmount } from "./terms/length";
 
 const INNER = formatAmount(TEST_CM, "cm");
 const OUTER = formatAmount(TEST_INCH, "in");

@@ -7,8 +7,8 @@ import type { LengthUnit, Work } from "../core/decisions/work";
 import { shareWords } from "./blend";
 import { halfWords } from "./fits";
 import { slipTitle } from "./ledger";
-import { formatAmount } from "./length";
-import { centreWords, levelWords, pieceWords } from "./names";
+import { formatAmount } from "./terms/length";
+import { centreWords, levelWords, pieceWords } from "./terms/names";
 
 /** "FRONT", "BACK, LEFT HALF". */
 export const pieceTitle = ({ name, half }: Pick<TruePiece, "name" | "half">): string =>

@@ -9,7 +9,7 @@ import {
   formatSigned,
   inchParts,
   lengthFailureSentence,
-} from "../../src/words/length";
+} from "../../src/words/terms/length";
 
 const unit = fc.constantFrom<TypedUnit>("cm", "in");
 /** mm to 0.1, as entries are kept. */

@@ -1,6 +1,6 @@
 /** Alterations in words, and why one could not be made. */
 import type { Alteration, DartEndAlteration } from "../../src/core/decisions/alteration";
-import type { SlipFailure } from "../../src/core/alterations/outcome/failure";
+import type { SlipFailure } from "../../src/core/alterations/outcome/alterationFailure";
 import { describe, expect, it } from "vitest";
 import { acrossWords, mouthSeamWords } from "../../src/words/alterations/dartRedraw";
 import { alterationTitle, slipFailureSentence } from "../../src/words/slips";

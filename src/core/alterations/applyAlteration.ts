@@ -1,6 +1,6 @@
 /** One slip of the wearer, applied: a dart redrawn, a dart made into another thing, or a fit alteration. */
 import type { Alteration, DartSurgery, FitAlteration } from "../decisions/alteration";
-import type { SlipFailure } from "./outcome/failure";
+import type { SlipFailure } from "./outcome/alterationFailure";
 import { validateOutline } from "../geometry/outline";
 import { fail, ok, type Result } from "../result";
 import { outlineOf } from "../pattern/ring";

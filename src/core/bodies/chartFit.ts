@@ -2,7 +2,7 @@
  * What a size chart fits: the planner's own rule asked of the body survey's women, and where the chart's proportions lie
  * beside one wearer's. It is the chart that fits more women or fewer; nothing here is said of any of them.
  */
-import type { SizingFailure } from "../sizing/failure";
+import type { SizingFailure } from "../sizing/sizingFailure";
 import type { SizeChart } from "../chart/sizeChart";
 import type { MeasuredBody } from "../measures/tape";
 import { chartFaults } from "../chart/chartFaults";

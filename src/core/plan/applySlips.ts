@@ -1,7 +1,7 @@
 /** The wearer's slips applied one after the other to the built pieces, and the ledger that tells of them. */
 import { dartOfAlteration, isRedraw, type Alteration, type Half } from "../decisions/alteration";
 import type { TruingChange } from "../truing/changes";
-import type { SlipFailure } from "../alterations/outcome/failure";
+import type { SlipFailure } from "../alterations/outcome/alterationFailure";
 import { applyAlteration } from "../alterations/applyAlteration";
 import { untouched } from "../alterations/outcome/applied";
 import { phaseOf } from "../decisions/tradeOrder";

@@ -8,7 +8,7 @@ import { applyToHalves, type SlipsApplied } from "./applySlips";
 import { bustRadiusOf } from "./bustRadius";
 import { listWork } from "./checklist";
 import { slipMoves } from "./cutLines";
-import type { PlanFailure } from "./failure";
+import type { PlanFailure } from "./planFailure";
 import { checksOfHalves, slipsOfHalves, workOfHalves } from "./halves";
 import { pickSizes, type Picked } from "./pickSizes";
 import type { Plan, PlanGarment, PlanHalf } from "./plan";

@@ -21,7 +21,7 @@ import { EXTRAPOLATION_STEPS } from "../tolerance";
 import type { Mm } from "../units";
 import { buildPieces, finishedHips, finishedWaists, type Built } from "./buildPieces";
 import { drawCutLines } from "./cutLines";
-import type { PlanFailure } from "./failure";
+import type { PlanFailure } from "./planFailure";
 import type { CutLine } from "./plan";
 import { blocksOf, printedIn } from "./printed";
 

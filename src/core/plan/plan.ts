@@ -1,6 +1,6 @@
 /** What follows from a work: the whole answer, derived afresh, never stored. */
 import type { Alteration, GiveBackPlace, Half } from "../decisions/alteration";
-import type { SlipFailure } from "../alterations/outcome/failure";
+import type { SlipFailure } from "../alterations/outcome/alterationFailure";
 import type { SlipTrace } from "../alterations/outcome/trace";
 import type { CheckResult } from "../checks/check";
 import type { Phase } from "../decisions/tradeOrder";

@@ -10,7 +10,7 @@ import { fail, ok, type Result } from "../result";
 import { differenceTaken, pickCup } from "../sizing/pickFrame";
 import type { Mm } from "../units";
 import { finishedHips, finishedWaists } from "./buildPieces";
-import type { PlanFailure } from "./failure";
+import type { PlanFailure } from "./planFailure";
 
 interface InCup {
   readonly pattern: Pattern;

@@ -3,7 +3,7 @@
  * with the very alterations it is offered as, and measured. What does not come out as said is not offered.
  */
 import type { DartPlaceAlteration, DartRedraw, GiveBack, GiveBackPlace, Hold } from "../decisions/alteration";
-import type { SlipFailure } from "../alterations/outcome/failure";
+import type { SlipFailure } from "../alterations/outcome/alterationFailure";
 import { applyAlteration } from "../alterations/applyAlteration";
 import type { Applied } from "../alterations/outcome/applied";
 import { sewn as sewnLength } from "../alterations/redraw/giveBack";

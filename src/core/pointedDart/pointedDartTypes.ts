@@ -1,7 +1,7 @@
 /** What is seen of a bust dart on the toile, and what is answered: the records of the pointed dart. */
 import type { DartEndAlteration, DartRedraw, GiveBackPlace } from "../decisions/alteration";
 import type { SlipNote } from "../alterations/outcome/trace";
-import type { SlipFailure } from "../alterations/outcome/failure";
+import type { SlipFailure } from "../alterations/outcome/alterationFailure";
 import type { PiecePoint } from "../geometry/point";
 import type { DartRef } from "../pattern/piece";
 import type { Mm } from "../units";

@@ -3,7 +3,7 @@
  * facings follow it; it goes by the upper chest, which says what the bust girth alone cannot. The cup version goes by
  * how far the bust stands out beyond the upper chest.
  */
-import type { SizingFailure } from "./failure";
+import type { SizingFailure } from "./sizingFailure";
 import type { SizeChart } from "../chart/sizeChart";
 import type { Picks } from "../decisions/work";
 import { fail, must, ok, type Result } from "../result";

@@ -3,7 +3,7 @@
  * is drawn by lot: across the upper chest the rule is integrated stretch by stretch between the places where it changes,
  * across the bust it is summed exactly between such places. The wearer's own picks are laid aside: they are not in doubt.
  */
-import type { PlanFailure } from "../plan/failure";
+import type { PlanFailure } from "../plan/planFailure";
 import { estimatesOf } from "../bodies/estimate";
 import type { SizeChart } from "../chart/sizeChart";
 import { easeOfRow } from "../draft/draftMeasures";

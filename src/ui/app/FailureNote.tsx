@@ -1,5 +1,5 @@
 import type { Picks } from "../../core/decisions/work";
-import { capital } from "../../words/names";
+import { capital } from "../../words/terms/names";
 import type { PlanFailureWords } from "../../words/plan";
 import { useRun } from "./useWork";
 import { useViewState } from "./viewState";

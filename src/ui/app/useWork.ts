@@ -1,5 +1,5 @@
 /** Hooks over the open work: read a part of it, read the plan that follows from it, change it. */
-import type { PlanFailure } from "../../core/plan/failure";
+import type { PlanFailure } from "../../core/plan/planFailure";
 import { createContext, useContext, useMemo } from "react";
 import { useStore } from "zustand";
 import type { Command } from "../../core/plan/commands";

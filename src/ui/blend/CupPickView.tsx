@@ -4,7 +4,7 @@ import type { Work } from "../../core/decisions/work";
 import type { Chance } from "../../core/sureness/howSure";
 import type { CupPick } from "../../core/sizing/sizing";
 import { chanceNote, cupSum, marginSentence } from "../../words/blend";
-import { formatLength } from "../../words/length";
+import { formatLength } from "../../words/terms/length";
 import { useRun } from "../app/useWork";
 import { Fractions } from "../fields/Fractions";
 import { LengthText } from "../fields/LengthText";

@@ -1,13 +1,13 @@
 import { isRedraw, type DartRedraw, type Hold } from "../../core/decisions/alteration";
-import type { SlipFailure } from "../../core/alterations/outcome/failure";
+import type { SlipFailure } from "../../core/alterations/outcome/alterationFailure";
 import "./darts.css";
 import { useEffect, useMemo, useRef } from "react";
 import type { DartRef } from "../../core/pattern/piece";
 import type { Plan, PlannedDart } from "../../core/plan/plan";
 import { type Work } from "../../core/decisions/work";
 import { acrossWords } from "../../words/alterations/dartRedraw";
-import { endWords, holdWords, stopSentence, truingSentence, verdictSentence } from "../../words/darts";
-import { capital, centreWords, dartRefWords, dartWords, pieceWords } from "../../words/names";
+import { endWords, holdWords, stopSentence, truingSentence, verdictSentence } from "../../words/terms/darts";
+import { capital, centreWords, dartRefWords, dartWords, pieceWords } from "../../words/terms/names";
 import { planFailureWords } from "../../words/plan";
 import { slipFailureSentence } from "../../words/slips";
 import { FailureNote } from "../app/FailureNote";

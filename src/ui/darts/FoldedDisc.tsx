@@ -5,8 +5,8 @@ import type { PlannedDart } from "../../core/plan/plan";
 import type { LengthUnit } from "../../core/decisions/work";
 import { FULLNESS_RADIUS, SHORTEST_DART } from "../../core/tolerance";
 import { radians, type Mm } from "../../core/units";
-import { discSentence, formatAngle } from "../../words/darts";
-import { formatAmount } from "../../words/length";
+import { discSentence, formatAngle } from "../../words/terms/darts";
+import { formatAmount } from "../../words/terms/length";
 
 /**
  * Why a wider dart is fuller: a disc of paper with the wearer's own dart cut out of it, and the cone it folds to. The

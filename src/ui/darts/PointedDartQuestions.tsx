@@ -3,8 +3,8 @@ import type { DartAnswer, PointedDartAnswers, SeenAtDart } from "../../core/poin
 import type { PlannedDart } from "../../core/plan/plan";
 import { answerFor, seenInPlan } from "../../core/plan/pointedDartOf";
 import type { LengthUnit, Work } from "../../core/decisions/work";
-import { formatAngle } from "../../words/darts";
-import { formatAmount } from "../../words/length";
+import { formatAngle } from "../../words/terms/darts";
+import { formatAmount } from "../../words/terms/length";
 import {
   answerFullness,
   answerNotes,

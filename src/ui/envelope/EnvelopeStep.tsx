@@ -6,7 +6,7 @@ import {
   type StyleName,
 } from "../../core/decisions/pattern";
 import { useState } from "react";
-import { capital, styleWords } from "../../words/names";
+import { capital, styleWords } from "../../words/terms/names";
 import { useRun, useSettledWork } from "../app/useWork";
 import { Choice } from "../fields/Choice";
 import { LengthField } from "../fields/LengthField";

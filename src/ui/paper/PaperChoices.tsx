@@ -3,7 +3,7 @@ import { useId, type ReactNode } from "react";
 import type { Plan } from "../../core/plan/plan";
 import type { Work } from "../../core/decisions/work";
 import type { PaperKind } from "../../paper/request";
-import { capital, pieceWords } from "../../words/names";
+import { capital, pieceWords } from "../../words/terms/names";
 import {
   formatWords,
   marginRefusal,

@@ -18,8 +18,8 @@ import {
   type Label,
   type Place,
 } from "../../drawing/index";
-import { dartHandleLabel } from "../../words/darts";
-import { capital, pieceWords } from "../../words/names";
+import { dartHandleLabel } from "../../words/terms/darts";
+import { capital, pieceWords } from "../../words/terms/names";
 import { printedNestOf, usePlan, useSettledPlan, useSettledWork, useWork, useWorkStore } from "../app/useWork";
 import { useViewState } from "../app/viewState";
 import type { HandleEnd } from "../darts/dartEdit";

@@ -1,7 +1,7 @@
 /** The bust adjustment in words, for each piece it is made on. */
 import type { PieceName } from "../../core/pattern/piece";
 import type { Mm } from "../../core/units";
-import { small, type Context, type Said } from "../jobText";
+import { small, type Context, type Said } from "../terms/jobText";
 
 interface BustWords {
   readonly heading: string;

@@ -6,10 +6,10 @@ import { isBasque } from "../../core/pattern/pieceGroups";
 import type { DartHome, DartRef } from "../../core/pattern/piece";
 import type { LengthUnit } from "../../core/decisions/work";
 import type { Mm } from "../../core/units";
-import { placeWords } from "../darts";
-import { drawn, small, type Context, type Said } from "../jobText";
-import { formatAmount } from "../length";
-import { capital, centreWords, dartRefWords, dartWords } from "../names";
+import { placeWords } from "../terms/darts";
+import { drawn, small, type Context, type Said } from "../terms/jobText";
+import { formatAmount } from "../terms/length";
+import { capital, centreWords, dartRefWords, dartWords } from "../terms/names";
 
 const SEAM_OF_HOME: Readonly<Record<DartHome, string>> = {
   waist: "waist seam",

@@ -1,7 +1,7 @@
 /** What to do on the tissue to tilt the waist seam, the same for front and back but for the name of the centre. */
 import { isDartCut } from "../../core/alterations/fit/whatChanged";
 import { isBasque } from "../../core/pattern/pieceGroups";
-import { centreWords } from "../names";
+import { centreWords } from "../terms/names";
 import type { Altered, Steps } from "./fitWords";
 
 const PART = "Take the two pieces apart, and draw the princess seam smooth on both; walk it.";

@@ -3,7 +3,7 @@
  * slips. Each is planned or refused with a reason; nothing is no number; and what does not come out is said by a check.
  */
 import type { Alteration, GiveBack } from "../../../src/core/decisions/alteration";
-import type { PlanFailure } from "../../../src/core/plan/failure";
+import type { PlanFailure } from "../../../src/core/plan/planFailure";
 import { STYLE_NAMES } from "../../../src/core/decisions/pattern";
 import { tapesOf } from "../../../src/core/measures/tape";
 import * as fc from "fast-check";

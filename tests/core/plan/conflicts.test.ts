@@ -6,7 +6,7 @@ import { piecePoint } from "../../../src/core/geometry/point";
 import type { Piece } from "../../../src/core/pattern/piece";
 import { changedSeams, slipConflicts } from "../../../src/core/plan/conflicts";
 import type { Slip } from "../../../src/core/plan/plan";
-import { inTradeOrder, outOfTradeOrder } from "../../../src/core/plan/tradeOrder";
+import { inTradeOrder, outOfTradeOrder } from "../../../src/core/plan/outOfTradeOrder";
 import { ok } from "../../../src/core/result";
 
 /** A square of 100 mm: neck on top, side at the right, waist below, centre at the left. Corners may be moved. */

@@ -8,7 +8,7 @@ import { pointOf, type DartName, type PieceName } from "../../../src/core/patter
 import type { LengthUnit } from "../../../src/core/decisions/work";
 import { sideDartFront } from "../../../src/core/style/sideDartStyle";
 import { dartSurgerySteps, dartSurgeryTitle } from "../../../src/words/alterations/dartSurgery/index";
-import { endWords, placeWords } from "../../../src/words/darts";
+import { endWords, placeWords } from "../../../src/words/terms/darts";
 
 type Without<T, K extends PropertyKey> = T extends unknown ? Omit<T, K> : never;
 const asked = (dart: DartName, what: Without<DartSurgery, "id" | "dart">, piece: PieceName = "front"): DartSurgery => ({

@@ -1,6 +1,6 @@
 /** A dart drawn up as gathers over its mouth in place of being folded. */
 import type { DartGatherAlteration } from "../../decisions/alteration";
-import type { SlipFailure } from "../outcome/failure";
+import type { SlipFailure } from "../outcome/alterationFailure";
 import { distance } from "../../geometry/point";
 import { seamLength } from "../../girth/seamLength";
 import { dartOf, pointOf } from "../../pattern/piece";

@@ -1,6 +1,6 @@
 /** What each kind of dart surgery does. To add one: a file beside this, and a line here. */
 import type { DartSurgery } from "../../decisions/alteration";
-import type { SlipFailure } from "../outcome/failure";
+import type { SlipFailure } from "../outcome/alterationFailure";
 import type { Result } from "../../result";
 import type { FitApplied } from "../outcome/definition";
 import type { PieceSet } from "../../pattern/pieceSet";

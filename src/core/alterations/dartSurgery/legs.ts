@@ -1,6 +1,6 @@
 /** The legs of a dart bowed: into the dart for a rounder cup, or out of it to take more in the middle. */
 import type { DartLegsAlteration } from "../../decisions/alteration";
-import type { SlipFailure } from "../outcome/failure";
+import type { SlipFailure } from "../outcome/alterationFailure";
 import { distance } from "../../geometry/point";
 import { dartOf, pointOf } from "../../pattern/piece";
 import { seamLength } from "../../girth/seamLength";

@@ -3,7 +3,7 @@
  * part between the two places is turned about it, and both darts are ended short of it again.
  */
 import type { DartPivotAlteration } from "../../decisions/alteration";
-import type { SlipFailure } from "../outcome/failure";
+import type { SlipFailure } from "../outcome/alterationFailure";
 import { drawnStop, usualStop } from "../../dart/dartEnd";
 import { BLOCK_DIFFERENCE } from "../../draft/draftMeasures";
 import { distance, type PiecePoint } from "../../geometry/point";

@@ -1,6 +1,6 @@
 /** Two darts of the bust joined into one seam, from the shoulder or the armhole over the bust point to the waist. */
 import type { DartSeamAlteration } from "../../decisions/alteration";
-import type { SlipFailure } from "../outcome/failure";
+import type { SlipFailure } from "../outcome/alterationFailure";
 import { homeOf } from "../../pattern/dartNames";
 import { dartOf, pointOf, type Dart, type DartName, type Piece } from "../../pattern/piece";
 import { fail, ok, type Result } from "../../result";

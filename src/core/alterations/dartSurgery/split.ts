@@ -3,7 +3,7 @@
  * each opens by an equal share of its angle, and all are ended a little shorter than the one was.
  */
 import type { DartSplitAlteration } from "../../decisions/alteration";
-import type { SlipFailure } from "../outcome/failure";
+import type { SlipFailure } from "../outcome/alterationFailure";
 import { distance, type PiecePoint } from "../../geometry/point";
 import { seamLength } from "../../girth/seamLength";
 import { DART_NAMES, homeOf } from "../../pattern/dartNames";

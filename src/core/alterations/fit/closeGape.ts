@@ -1,5 +1,5 @@
 /** What the three gapes at a front's edge have in common: a wedge closed into a dart or into the princess seam. */
-import type { SlipFailure } from "../outcome/failure";
+import type { SlipFailure } from "../outcome/alterationFailure";
 import { distance } from "../../geometry/point";
 import { levelWidth } from "../../girth/levelWidth";
 import { dartOf, pointOf, type DartName, type Piece, type SeamName } from "../../pattern/piece";

@@ -1,5 +1,5 @@
 /** Several pieces lengthened alike, so that they can still be sewn together. */
-import type { SlipFailure } from "../outcome/failure";
+import type { SlipFailure } from "../outcome/alterationFailure";
 import type { FitApplied } from "../outcome/definition";
 import { pieceIn, withPiece, type PieceSet } from "../../pattern/pieceSet";
 import type { PieceName } from "../../pattern/piece";

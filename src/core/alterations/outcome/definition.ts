@@ -2,7 +2,7 @@
  * What a fit alteration is: its place in the trade's order, what it can be made on, and its mathematics. What is said of it
  * stands in the words, by the same name; the mathematics gives the lengths that are said.
  */
-import type { SlipFailure } from "./failure";
+import type { SlipFailure } from "./alterationFailure";
 import type { PiecePoint } from "../../geometry/point";
 import type { PieceName } from "../../pattern/piece";
 import type { Result } from "../../result";

@@ -3,7 +3,7 @@
  * seam keeps its length. Amounts are found by measuring the seam, so truing is counted in.
  */
 import type { GiveBack, GiveBackPlace } from "../../decisions/alteration";
-import type { SlipFailure } from "../outcome/failure";
+import type { SlipFailure } from "../outcome/alterationFailure";
 import { edgeLength, edgeTangentAt } from "../../geometry/edgeCurve";
 import { directionOf, distance, polar, shift } from "../../geometry/point";
 import { seamLength } from "../../girth/seamLength";

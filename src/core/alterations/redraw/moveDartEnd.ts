@@ -1,6 +1,6 @@
 /** Moving a dart's end: shorten, lengthen, sideways; the mouth held or the fullness held. */
 import type { DartEndAlteration } from "../../decisions/alteration";
-import type { SlipFailure } from "../outcome/failure";
+import type { SlipFailure } from "../outcome/alterationFailure";
 import { isInOutline } from "../../geometry/outline";
 import { angleAt, between, distance, midpoint, type PiecePoint } from "../../geometry/point";
 import { apexAfter, apexOffset, axisLength } from "../../dart/dartFrame";

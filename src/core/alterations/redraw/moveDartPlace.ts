@@ -1,6 +1,6 @@
 /** Moving a whole dart along its seam, or bringing it nearer the centre by taking width off the centre-front seam. */
 import type { DartPlaceAlteration } from "../../decisions/alteration";
-import type { SlipFailure } from "../outcome/failure";
+import type { SlipFailure } from "../outcome/alterationFailure";
 import { moveMouthEnd } from "../../dart/mouthEnd";
 import { directionOf, distance, polar, shift } from "../../geometry/point";
 import { fail, must, ok, type Result } from "../../result";

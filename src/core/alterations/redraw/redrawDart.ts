@@ -4,7 +4,7 @@
  */
 import type { DartRedraw, GiveBack } from "../../decisions/alteration";
 import type { SlipNote } from "../outcome/trace";
-import type { SlipFailure } from "../outcome/failure";
+import type { SlipFailure } from "../outcome/alterationFailure";
 import { trueLegs } from "../../dart/trueLegs";
 import { trueSeamAtDart } from "../../dart/trueSeam";
 import { fail, ok, type Result } from "../../result";

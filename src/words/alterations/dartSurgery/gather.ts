@@ -1,6 +1,6 @@
 /** A dart drawn up as gathers. */
 import type { DartGatherAlteration } from "../../../core/decisions/alteration";
-import { dartWords } from "../../names";
+import { dartWords } from "../../terms/names";
 import { seamOf, type Told } from "./told";
 
 export const gatherTitle = ({ dart }: DartGatherAlteration): string => `Gather the ${dartWords(dart.dart)}`;

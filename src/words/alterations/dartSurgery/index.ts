@@ -2,7 +2,7 @@
 import type { DartSurgery } from "../../../core/decisions/alteration";
 import type { SlipTrace } from "../../../core/alterations/outcome/trace";
 import type { LengthUnit } from "../../../core/decisions/work";
-import { formatAmount, formatLength, formatRound } from "../../length";
+import { formatAmount, formatLength, formatRound } from "../../terms/length";
 import { gatherSteps, gatherTitle } from "./gather";
 import { legsTitle, legSteps } from "./legs";
 import { pivotSteps, pivotTitle } from "./pivot";

@@ -1,8 +1,8 @@
 /** The legs of a dart bowed. */
 import type { DartLegsAlteration } from "../../../core/decisions/alteration";
 import type { LengthUnit } from "../../../core/decisions/work";
-import { formatAmount } from "../../length";
-import { dartWords } from "../../names";
+import { formatAmount } from "../../terms/length";
+import { dartWords } from "../../terms/names";
 import type { Told } from "./told";
 
 export const legsTitle = ({ dart, bow }: DartLegsAlteration, unit: LengthUnit): string =>

@@ -11,7 +11,7 @@ import {
   type Piece,
   type PieceName,
 } from "../../../core/pattern/piece";
-import { centreWords, dartWords, seamWords } from "../../names";
+import { centreWords, dartWords, seamWords } from "../../terms/names";
 import { legsDrawnOn, pivotWords, seamOf, type Told } from "./told";
 
 export const pivotTitle = ({ dart, share, to }: DartPivotAlteration): string =>

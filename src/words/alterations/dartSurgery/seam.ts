@@ -1,6 +1,6 @@
 /** Two darts joined over the bust point into a seam. */
 import type { DartSeamAlteration } from "../../../core/decisions/alteration";
-import { dartWords } from "../../names";
+import { dartWords } from "../../terms/names";
 import { legsDrawnOn, seamOf, type Told } from "./told";
 
 export const seamTitle = ({ dart }: DartSeamAlteration): string =>

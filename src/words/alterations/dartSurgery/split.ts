@@ -1,6 +1,6 @@
 /** A dart split into two or three. */
 import type { DartSplitAlteration } from "../../../core/decisions/alteration";
-import { dartWords } from "../../names";
+import { dartWords } from "../../terms/names";
 import { legsDrawnOn, pivotWords, seamOf, type Told } from "./told";
 
 export const splitTitle = ({ dart, into }: DartSplitAlteration): string =>

@@ -1,6 +1,6 @@
 /** What must hold of the fit alterations that close a gape, shape the shoulder or move the side seam, on any garment. */
 import type { StyleName } from "../../../../src/core/decisions/pattern";
-import type { SlipFailure } from "../../../../src/core/alterations/outcome/failure";
+import type { SlipFailure } from "../../../../src/core/alterations/outcome/alterationFailure";
 import type { FitName } from "../../../../src/core/decisions/fitNames";
 import * as fc from "fast-check";
 import { describe, expect, it } from "vitest";

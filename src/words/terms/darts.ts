@@ -1,10 +1,10 @@
 /** Darts in words: handles, figures, verdicts. */
-import type { GiveBackPlace, Hold } from "../core/decisions/alteration";
-import { homeOf } from "../core/pattern/dartNames";
-import type { DartName, PieceName } from "../core/pattern/piece";
-import type { PlannedDart } from "../core/plan/plan";
-import type { LengthUnit } from "../core/decisions/work";
-import { degreesFrom, type Mm, type Radians } from "../core/units";
+import type { GiveBackPlace, Hold } from "../../core/decisions/alteration";
+import { homeOf } from "../../core/pattern/dartNames";
+import type { DartName, PieceName } from "../../core/pattern/piece";
+import type { PlannedDart } from "../../core/plan/plan";
+import type { LengthUnit } from "../../core/decisions/work";
+import { degreesFrom, type Mm, type Radians } from "../../core/units";
 import { formatAmount, formatLength } from "./length";
 import { centreWords, dartRefWords } from "./names";
 

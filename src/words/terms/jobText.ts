@@ -1,7 +1,7 @@
 /** What every job of the order of work is said by: its words, its moves, and the amount beside it. */
-import type { Piece, PieceName } from "../core/pattern/piece";
-import type { LengthUnit } from "../core/decisions/work";
-import type { Mm } from "../core/units";
+import type { Piece, PieceName } from "../../core/pattern/piece";
+import type { LengthUnit } from "../../core/decisions/work";
+import type { Mm } from "../../core/units";
 import { formatAmount, formatLength } from "./length";
 
 export interface Context {

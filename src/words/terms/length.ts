@@ -1,6 +1,6 @@
 /** Lengths in the wearer's unit: girths and lengths to 1 mm or 1/8 in, small amounts to 1 mm or 1/16 in. */
-import { parseLength, type LengthFailure, type TypedUnit } from "../core/measures/length";
-import { MM_PER_CM, MM_PER_INCH, type Mm } from "../core/units";
+import { parseLength, type LengthFailure, type TypedUnit } from "../../core/measures/length";
+import { MM_PER_CM, MM_PER_INCH, type Mm } from "../../core/units";
 
 export interface LengthParts {
   readonly sign: "" | "−";

@@ -1,8 +1,8 @@
 /** The trade's words for pieces, darts, seams and levels, as they stand inside a sentence. */
-import type { StyleName } from "../core/decisions/pattern";
-import { isFrontPiece } from "../core/pattern/pieceGroups";
-import { partsOfDart } from "../core/pattern/dartNames";
-import type { DartHome, DartName, DartRef, LevelName, PieceName, SeamName } from "../core/pattern/piece";
+import type { StyleName } from "../../core/decisions/pattern";
+import { isFrontPiece } from "../../core/pattern/pieceGroups";
+import { partsOfDart } from "../../core/pattern/dartNames";
+import type { DartHome, DartName, DartRef, LevelName, PieceName, SeamName } from "../../core/pattern/piece";
 
 const PIECES: Readonly<Record<PieceName, string>> = {
   front: "front",

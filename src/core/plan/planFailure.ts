@@ -1,5 +1,5 @@
 /** Why there is no plan yet. */
-import type { SizingFailure } from "../sizing/failure";
+import type { SizingFailure } from "../sizing/sizingFailure";
 import type { Mm } from "../units";
 
 /** Why there is no plan yet. `field` names the entry to look at. */
