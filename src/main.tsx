@@ -2,7 +2,7 @@ import "./ui/styles/index.css";
 import { StrictMode } from "react";
 import { createRoot } from "react-dom/client";
 import { must } from "./core/result";
-import { demoWorks } from "./document/demo";
+import { firstDemo } from "./document/firstDemo";
 import { createKeeper } from "./store/keeper";
 import { openLibrary } from "./store/library";
 import { createWorkStore } from "./store/workStore";
@@ -10,8 +10,7 @@ import { App } from "./ui/app/App";
 import { KeptWorks } from "./ui/works/KeptWorks";
 
 const root = must(document.getElementById("root"), "an element with the id root in index.html");
-const demos = demoWorks();
-const first = must(demos[0], "a demo work");
+const first = firstDemo();
 
 const store = createWorkStore(first);
 const library = await openLibrary();
@@ -22,7 +21,7 @@ await keeper.start();
 
 createRoot(root).render(
   <StrictMode>
-    <KeptWorks store={store} keeper={keeper} demos={demos}>
+    <KeptWorks store={store} keeper={keeper}>
       <App />
     </KeptWorks>
   </StrictMode>,

@@ -2,7 +2,7 @@
 import type { SizeChart } from "../chart/sizeChart";
 import type { Allowances } from "../cutting/allowances";
 import type { Tapes } from "../measures/tape";
-import type { FitName } from "../alterations/fit/index";
+import type { FitName } from "../alterations/fit/names";
 import type { DartHome, DartRef } from "../pattern/piece";
 import type { SheetFormat } from "../sheets/formats";
 import type { StrapStyle, StyleName } from "../style/style";

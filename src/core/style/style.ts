@@ -8,8 +8,9 @@ import type { Result } from "../result";
 import type { FullBustFailure } from "../surgery/fullBust";
 import type { SurgeryTrace } from "../surgery/cutAndMove";
 import type { Mm, Radians } from "../units";
+import type { StyleName } from "./names";
 
-export type StyleName = "sideDart" | "midriff" | "princessArmhole" | "princessShoulder";
+export type { StyleName } from "./names";
 
 /** Finished strap widths: a thin one, and one that hides what is worn under it. */
 export type StrapStyle = "thin" | "wide";

@@ -17,7 +17,7 @@ import {
   type Work,
 } from "../../core/plan/work";
 import { MM_PER_INCH, type Mm } from "../../core/units";
-import { planOf } from "../app/useWork";
+import { planOf } from "../app/usePlan";
 
 export type HandleEnd = "apex" | "inner" | "outer";
 

@@ -1,6 +1,6 @@
 import { useState } from "react";
 import type { Closure, PatternLength } from "../../core/plan/work";
-import { STYLE_NAMES } from "../../core/style/index";
+import { STYLE_NAMES } from "../../core/style/names";
 import type { StrapStyle, StyleName } from "../../core/style/style";
 import { capital, styleWords } from "../../words/names";
 import { useRun, useSettledWork } from "../app/useWork";

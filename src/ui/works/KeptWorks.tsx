@@ -1,22 +1,20 @@
-import { useEffect, useMemo, type ReactNode } from "react";
+import { useEffect, useMemo, useState, type ReactNode } from "react";
 import { useStore } from "zustand";
 import type { Work } from "../../core/plan/work";
 import { blankPattern, blankWork } from "../../document/blank";
 import type { Keeper } from "../../store/keeper";
-import { useViewState } from "../app/viewState";
-import { useChoices } from "../paper/choicesState";
+import { createShowing, ShowingProvider } from "../app/ofWork";
 import { WorkStoreProvider, type WorkStore } from "../app/useWork";
 import { WorksProvider, type Works } from "./useWorks";
 
 export interface KeptWorksProps {
   readonly store: WorkStore;
   readonly keeper: Keeper;
-  readonly demos: readonly Work[];
   readonly children: ReactNode;
 }
 
 /** Gives the page the open work and everything that can be done with whole works. */
-export function KeptWorks({ store, keeper, demos, children }: KeptWorksProps) {
+export function KeptWorks({ store, keeper, children }: KeptWorksProps) {
   const { entries, openId, shown, storage, messages } = useStore(keeper.state);
 
   useEffect(() => {
@@ -34,34 +32,28 @@ export function KeptWorks({ store, keeper, demos, children }: KeptWorksProps) {
 
   const actions = useMemo(
     () => ({
-      demos,
       blankPattern: blankPattern(),
       open: (id: string) => {
-        forgetView();
         void keeper.open(id);
       },
       startBlank: () => {
-        forgetView();
         void keeper.create(blankWith(store.getState().work));
         window.location.hash = "#tape";
       },
       startDemo: (demo: Work) => {
-        forgetView();
         void keeper.create(demo);
       },
       copy: (id: string) => void keeper.copy(id),
       remove: (id: string) => {
-        forgetView();
         void keeper.remove(id);
       },
       download: () => offerFile(keeper.file()),
       openFile: async (file: File) => {
-        forgetView();
         await keeper.openText(await file.text(), file.name);
       },
       dismiss: keeper.dismiss,
     }),
-    [demos, keeper, store],
+    [keeper, store],
   );
   const works: Works = useMemo(
     () => ({ ...actions, entries, openId, storage, messages }),
@@ -71,12 +63,21 @@ export function KeptWorks({ store, keeper, demos, children }: KeptWorksProps) {
   return (
     <WorksProvider value={works}>
       <WorkStoreProvider value={store}>
-        {/* Fields keep what is being typed; another work starts them afresh. */}
-        <div key={shown} className="app-root">
-          {children}
-        </div>
+        {/* All that the page remembers of the open work goes with it: what is in fields, what is selected, what was answered. */}
+        <Shown key={shown}>{children}</Shown>
       </WorkStoreProvider>
     </WorksProvider>
+  );
+}
+
+/** One showing of one work. */
+function Shown({ children }: { readonly children: ReactNode }) {
+  const [showing] = useState(createShowing);
+  useEffect(() => showing.end, [showing]);
+  return (
+    <ShowingProvider value={showing}>
+      <div className="app-root">{children}</div>
+    </ShowingProvider>
   );
 }
 
@@ -87,14 +88,6 @@ function blankWith({ unit, sheetFormat, printerMargin }: Work): Work {
     ...(sheetFormat === undefined ? {} : { sheetFormat }),
     ...(printerMargin === undefined ? {} : { printerMargin }),
   };
-}
-
-/** What was selected belongs to the work that was open. */
-function forgetView(): void {
-  const { selectDart, lightSlip } = useViewState.getState();
-  selectDart(null);
-  lightSlip(null);
-  useChoices.getState().reset();
 }
 
 function offerFile({ name, text }: { readonly name: string; readonly text: string }): void {

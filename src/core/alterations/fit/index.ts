@@ -1,4 +1,4 @@
-/** All fit alterations, in the order they are offered: whole lengths before wedges. To add one: a file beside this, and a line here. */
+/** All fit alterations. To add one: a file beside this, its name in names.ts, and a line here. */
 import { necklineGape } from "./necklineGape";
 import { edgeGape } from "./edgeGape";
 import { armholeGape } from "./armholeGape";
@@ -25,6 +25,9 @@ import { strapWidth } from "./strapWidth";
 import { strapPlace } from "./strapPlace";
 import type { FitDefinition } from "./definition";
 import { lengthBelowBust } from "./lengthBelowBust";
+import type { FitName } from "./names";
+
+export { FIT_NAMES, type FitName } from "./names";
 
 export const FITS = {
   lengthAboveBust,
@@ -52,11 +55,6 @@ export const FITS = {
   sideSeamBust,
   sideSeamWaist,
   sideSeamHip,
-} as const satisfies Readonly<Record<string, FitDefinition>>;
-
-export type FitName = keyof typeof FITS;
-
-/** The names. The record is only ever built here, so its keys are the names. */
-export const FIT_NAMES = Object.keys(FITS) as readonly FitName[] as readonly [FitName, ...FitName[]];
+} as const satisfies Readonly<Record<FitName, FitDefinition>>;
 
 export const fitOf = (name: FitName): FitDefinition => FITS[name];
