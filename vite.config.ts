@@ -65,6 +65,7 @@ export default defineConfig({
         test: {
           name: "page",
           environment: "happy-dom",
+          testTimeout: 20_000,
           include: inPage,
           setupFiles: ["tests/support/random.setup.ts", "tests/support/page.setup.ts"],
         },

@@ -39,7 +39,10 @@ function useFirstStepIsUp(): boolean {
   const first = useRef(step);
   const isUp = useLaterState(PANELS[first.current]).kind !== "waiting";
   useEffect(() => {
-    if (isUp) void fetchAhead(AHEAD);
+    if (!isUp) return undefined;
+    const going = new AbortController();
+    void fetchAhead(AHEAD, going);
+    return () => going.abort();
   }, [isUp]);
   return isUp;
 }

@@ -12,10 +12,15 @@ const idle = (): Promise<void> =>
     } else window.setTimeout(resolve, REST);
   });
 
-/** Fetches parts one after the other whenever the browser has nothing else to do. */
-export async function fetchAhead(parts: readonly Pick<Later<unknown>, "fetchAhead">[]): Promise<void> {
+/** Fetches parts one after the other whenever the browser has nothing else to do, until it is told to stop. */
+export async function fetchAhead(
+  parts: readonly Pick<Later<unknown>, "fetchAhead">[],
+  { signal }: AbortController,
+): Promise<void> {
   for (const part of parts) {
     await idle();
+    if (signal.aborted) return;
     await part.fetchAhead();
+    if (signal.aborted) return;
   }
 }

@@ -23,7 +23,7 @@ async function openSheet(
   const room = createPaperRoom(workers.open, (made) => void offered.push(made));
   const rendered = await renderWork(<PaperRoomProvider value={() => room}>{ui}</PaperRoomProvider>, change);
   act(() => usePageState.getState().setStep("paper"));
-  await rendered.user.click(screen.getByRole("radio", { name: sheet }));
+  await rendered.user.click(await screen.findByRole("radio", { name: sheet }));
   const asked = (): PaperRequest => must(workers.all.flatMap((worker) => worker.asked).at(-1), "an ask").request;
   /** Waits until the choices have settled and a preview was asked for. */
   const drawer = async (): Promise<FakeWorker> => waitFor(() => workers.lastAsked("preview"));
