@@ -40,7 +40,10 @@ export default defineConfig({
       output: {
         // Else every module that the entry shares with a part loaded later becomes a file of its own.
         codeSplitting: {
-          groups: [{ name: (id, graph) => (comesWithEntry(graph).has(id) ? "first" : null) }],
+          groups: [
+            { debugName: "first", name: (id, graph) => (comesWithEntry(graph).has(id) ? "first" : null) },
+            { name: "shared", minShareCount: 2, test: /\.[jt]sx?$/ },
+          ],
         },
       },
     },

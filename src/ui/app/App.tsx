@@ -1,4 +1,4 @@
-import { memo, useEffect, useRef } from "react";
+import { memo, useEffect, useRef, useState } from "react";
 import { flushSync } from "react-dom";
 import { fetchAhead } from "../parts/fetchAhead";
 import { alreadyHere, useLaterState, type Later } from "../parts/later";
@@ -36,8 +36,8 @@ export function App() {
 /** The step that the address named at first is loaded before the table and the ledger, and everything else after them. */
 function useFirstStepIsUp(): boolean {
   const step = usePageState((page) => page.step);
-  const first = useRef(step);
-  const isUp = useLaterState(PANELS[first.current]).kind !== "waiting";
+  const [first] = useState(step);
+  const isUp = useLaterState(PANELS[first]).kind !== "waiting";
   useEffect(() => {
     if (!isUp) return undefined;
     const going = new AbortController();

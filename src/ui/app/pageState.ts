@@ -31,7 +31,8 @@ export const usePageState = create<PageState>()((set) => ({
   sheet: "checklist",
   ledgerOpen: true,
   printedTooSoon: false,
-  setStep: (step) => set({ step, printedTooSoon: false }),
+  // What was said of printing holds as long as she stays.
+  setStep: (step) => set((page) => (page.step === step ? page : { step, printedTooSoon: false })),
   showSheet: (sheet) => set({ sheet }),
   openLedger: (ledgerOpen) => set({ ledgerOpen }),
   setPrintedTooSoon: (printedTooSoon) => set({ printedTooSoon }),

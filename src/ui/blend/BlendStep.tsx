@@ -1,3 +1,4 @@
+import "./blend.css";
 import { isFrontPiece } from "../../core/pattern/pieceGroups";
 import { useMemo } from "react";
 import type { Plan } from "../../core/plan/plan";

@@ -1,3 +1,4 @@
+import "./envelope.css";
 import { useState } from "react";
 import type { Closure, PatternLength } from "../../core/plan/work";
 import { STYLE_NAMES } from "../../core/style/names";

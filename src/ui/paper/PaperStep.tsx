@@ -1,3 +1,4 @@
+import "./paper.css";
 import type { PaperSize } from "../../core/plan/work";
 import { SHEET_ABOUT, SHEET_NAMES } from "../../words/paperChoices";
 import { usePageState, type Sheet } from "../app/pageState";

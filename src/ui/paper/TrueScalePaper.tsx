@@ -1,4 +1,3 @@
-import "./paper.css";
 import { useEffect, useId, useMemo } from "react";
 import type { Plan } from "../../core/plan/plan";
 import type { Work } from "../../core/plan/work";

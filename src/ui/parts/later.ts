@@ -62,10 +62,11 @@ export function createLater<T>(load: () => Promise<T>): Later<T> {
   };
 }
 
+const nothing = async (): Promise<void> => {};
+
 /** What came with the page. */
 export function alreadyHere<T>(value: T): Later<T> {
   const state: LaterState<T> = { kind: "here", value };
-  const nothing = async (): Promise<void> => {};
   return { get: () => state, subscribe: () => () => {}, load: nothing, fetchAhead: nothing };
 }
 
