@@ -37,6 +37,6 @@ it("says nothing of it any more on another step", async () => {
   await renderWork(<App />);
   act(() => usePageState.getState().setPrintedTooSoon(true));
   expect(instead()).not.toBeNull();
-  act(() => usePageState.getState().setStep("tape"));
+  act(() => usePageState.getState().setStep("blend"));
   expect(instead()).toBeNull();
 });
