@@ -1,4 +1,5 @@
 /** A sheet to take to the mirror, or to whoever helps: each measure drawn, with boxes to write in. Needs no plan. */
+import "./print.css";
 import "./measureSheet.css";
 import { figureLandmarks } from "../drawing/tapeFigure";
 import { MEASURE_NAMES, type MeasureName } from "../core/measures/measure";

@@ -1,4 +1,5 @@
 /** The sheet beside the mirror: a toile is fitted, and what is seen, pinned and decided is written on it by hand. */
+import "./print.css";
 import "./trialRecord.css";
 import { trialFigure, type TrialHalf, type TrialView } from "../drawing/trialFigure";
 import type { Plan } from "../core/plan/plan";

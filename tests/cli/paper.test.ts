@@ -2,6 +2,7 @@
  * Paper from the command line, as others ask for it: a process that writes a file. What it wrote is read by pdf.js, Poppler,
  * xmldom and dxf-parser, and held against the outlines in the plan's JSON.
  */
+import { createShowing } from "../../src/ui/app/ofWork";
 import { DOMParser } from "@xmldom/xmldom";
 import Parser from "dxf-parser";
 import { spawnSync } from "node:child_process";
@@ -356,9 +357,9 @@ describe("what is asked for", () => {
 
   it.each([...DEMO_FILES, HALVES_FILE])("of %s is what the page asks for at first", (file) => {
     const { work, plan, request } = asked(file);
-    expect(request).toEqual(asThePageAsks(work, plan, "pieces", useChoices.getState(), DAY));
+    expect(request).toEqual(asThePageAsks(work, plan, "pieces", useChoices.of(createShowing()).getState(), DAY));
     const strips = asked(file, "--overlay").request;
-    expect(strips).toEqual(asThePageAsks(work, plan, "overlay", useChoices.getState(), DAY));
+    expect(strips).toEqual(asThePageAsks(work, plan, "overlay", useChoices.of(createShowing()).getState(), DAY));
   });
 
   it("is laid on the work's own paper, else on that of its checklist", () => {

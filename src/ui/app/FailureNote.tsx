@@ -1,8 +1,8 @@
 import type { Picks } from "../../core/decisions/work";
 import { capital } from "../../words/terms/names";
 import type { PlanFailureWords } from "../../words/plan";
+import { usePageState } from "./pageState";
 import { useRun } from "./useWork";
-import { useViewState } from "./viewState";
 
 const PICK_WORDS: Readonly<Record<keyof Picks, string>> = {
   frame: "frame",
@@ -22,7 +22,7 @@ export interface FailureNoteProps {
 
 /** Why there is no plan yet, and the way to what is missing. */
 export function FailureNote({ words, picks = {} }: FailureNoteProps) {
-  const step = useViewState((view) => view.step);
+  const step = usePageState((page) => page.step);
   const run = useRun();
   return (
     <div className="note doubt" role="status">

@@ -1,3 +1,4 @@
+import "./blend.css";
 import { isFrontPiece } from "../../core/pattern/pieceGroups";
 import { useMemo } from "react";
 import type { Plan } from "../../core/plan/plan";
@@ -5,7 +6,8 @@ import type { Picks, Work } from "../../core/decisions/work";
 import { howSure } from "../../core/sureness/howSure";
 import { nextMeasure } from "../../core/sureness/nextMeasure";
 import { planFailureWords } from "../../words/plan";
-import { planOf, useSettledPlan, useSettledWork } from "../app/useWork";
+import { planOf, useSettledPlan } from "../app/usePlan";
+import { useSettledWork } from "../app/useWork";
 import { FailureNote } from "../app/FailureNote";
 import { Alternatives } from "./Alternatives";
 import { BustPickView } from "./BustPickView";

@@ -11,7 +11,8 @@ import { capital, centreWords, dartRefWords, dartWords, pieceWords } from "../..
 import { planFailureWords } from "../../words/plan";
 import { slipFailureSentence } from "../../words/slips";
 import { FailureNote } from "../app/FailureNote";
-import { useGesture, usePlan, useRun, useWork } from "../app/useWork";
+import { usePlan } from "../app/usePlan";
+import { useGesture, useRun, useWork } from "../app/useWork";
 import { useViewState } from "../app/viewState";
 import { AmountField } from "../fields/AmountField";
 import { Choice } from "../fields/Choice";

@@ -16,7 +16,7 @@ import type { DartRef } from "../../core/pattern/piece";
 import { applyCommand, type Command } from "../../core/plan/commands";
 import { type LengthUnit, type Work } from "../../core/decisions/work";
 import { MM_PER_INCH, type Mm } from "../../core/units";
-import { planOf } from "../app/useWork";
+import { planOf } from "../app/usePlan";
 
 export type HandleEnd = "apex" | "inner" | "outer";
 

@@ -7,7 +7,8 @@ import { FIT_WORDS } from "../../words/alterations/index";
 import { fitCount, fitHeading, isFitFound } from "../../words/fitStep";
 import { planFailureWords } from "../../words/plan";
 import { FailureNote } from "../app/FailureNote";
-import { usePlan, useWork } from "../app/useWork";
+import { usePlan } from "../app/usePlan";
+import { useWork } from "../app/useWork";
 import { FitRow } from "./FitRow";
 import { appliesTo, fitsByPhase, usesOf } from "./fitEdit";
 

@@ -29,7 +29,7 @@ interface PaperChoicesProps {
 
 /** All that can be chosen of true-scale paper. */
 export function PaperChoices({ work, plan, kind }: PaperChoicesProps) {
-  const chosen = useChoices();
+  const chosen = useChoices((choices) => choices);
   const { choose } = chosen;
   const run = useRun();
   const { unit } = work;

@@ -1,4 +1,3 @@
-import "./paper.css";
 import { useEffect, useId, useMemo } from "react";
 import type { Plan } from "../../core/plan/plan";
 import type { Work } from "../../core/decisions/work";
@@ -15,7 +14,8 @@ import {
 } from "../../words/paperChoices";
 import { planFailureWords } from "../../words/plan";
 import { FailureNote } from "../app/FailureNote";
-import { useSettledPlan, useSettledWork } from "../app/useWork";
+import { useSettledPlan } from "../app/usePlan";
+import { useSettledWork } from "../app/useWork";
 import { Fractions } from "../fields/Fractions";
 import { today } from "../tape/today";
 import { isSameWish, requestFor } from "./asked";
@@ -45,7 +45,7 @@ interface PlannedProps {
 }
 
 function Planned({ work, plan, kind }: PlannedProps) {
-  const chosen = useChoices();
+  const chosen = useChoices((choices) => choices);
   const day = today();
   const request = useMemo(() => requestFor(work, plan, kind, chosen, day), [work, plan, kind, chosen, day]);
   const preview = usePreview(request);

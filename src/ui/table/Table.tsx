@@ -20,7 +20,8 @@ import {
 } from "../../drawing/index";
 import { dartHandleLabel } from "../../words/terms/darts";
 import { capital, pieceWords } from "../../words/terms/names";
-import { printedNestOf, usePlan, useSettledPlan, useSettledWork, useWork, useWorkStore } from "../app/useWork";
+import { printedNestOf, usePlan, useSettledPlan } from "../app/usePlan";
+import { useSettledWork, useWork, useWorkStore } from "../app/useWork";
 import { useViewState } from "../app/viewState";
 import type { HandleEnd } from "../darts/dartEdit";
 import { HalfSwitch } from "./HalfSwitch";

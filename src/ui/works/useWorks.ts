@@ -10,7 +10,6 @@ export interface Works {
   readonly entries: readonly WorkEntry[];
   readonly openId: string;
   readonly storage: StorageState;
-  readonly demos: readonly Work[];
   /** A pattern with nothing on its envelope yet. */
   readonly blankPattern: Pattern;
   readonly open: (id: string) => void;

@@ -2,8 +2,8 @@ import { measuresOf, tapesOf } from "../../../src/core/measures/tape";
 import { act, fireEvent, screen, within } from "@testing-library/react";
 import { describe, expect, it } from "vitest";
 import { undo } from "../../../src/store/workStore";
-import { planOf } from "../../../src/ui/app/useWork";
-import { useViewState } from "../../../src/ui/app/viewState";
+import { planOf } from "../../../src/ui/app/usePlan";
+import { usePageState } from "../../../src/ui/app/pageState";
 import { BlendStep } from "../../../src/ui/blend/BlendStep";
 import type { Plan } from "../../../src/core/plan/plan";
 import type { Work } from "../../../src/core/decisions/work";
@@ -129,7 +129,7 @@ describe("the blend", () => {
 describe("without a plan", () => {
   it("says which measures are missing and where to enter them", async () => {
     await renderWork(<BlendStep />, { tapes: tapesOf({ bustGirth: 930 }) });
-    act(() => useViewState.getState().setStep("blend"));
+    act(() => usePageState.getState().setStep("blend"));
     const note = screen.getByText("Not enough on the tape yet").closest(".note");
     expect(note?.textContent).toContain("waist and hip girths");
     expect(screen.getByRole("link", { name: "Go to Tape" }).getAttribute("href")).toBe("#tape");

@@ -2,10 +2,9 @@
 import { act, cleanup, screen, within } from "@testing-library/react";
 import userEvent from "@testing-library/user-event";
 import { afterEach, describe, expect, it } from "vitest";
-import { useViewState } from "../../../src/ui/app/viewState";
 import { Ledger } from "../../../src/ui/ledger/Ledger";
 import { ref, testWork, withAlterations } from "../../support/works";
-import { renderWork } from "../renderWork";
+import { renderWork, viewNow } from "../renderWork";
 
 afterEach(cleanup);
 
@@ -35,12 +34,12 @@ describe("Ledger", () => {
     await renderWork(<Ledger />, pastTheBustPoint);
     const slip = screen.getByRole("button", { name: /Lengthen the waist dart/, pressed: false });
     await userEvent.click(slip);
-    expect(useViewState.getState()).toMatchObject({
+    expect(viewNow().getState()).toMatchObject({
       litSlip: "a",
       selectedDart: { piece: "front", dart: "waistDart" },
     });
     await userEvent.click(screen.getByRole("button", { name: /Lengthen the waist dart/, pressed: true }));
-    expect(useViewState.getState().litSlip).toBeNull();
+    expect(viewNow().getState().litSlip).toBeNull();
   });
 
   it("takes a slip out, and its doubt goes with it", async () => {
@@ -75,7 +74,7 @@ describe("slips", () => {
 
   it("light up when their place is touched on the table", async () => {
     await renderWork(<Ledger />, pastTheBustPoint);
-    act(() => useViewState.getState().lightSlip("blend-waist"));
+    act(() => viewNow().getState().lightSlip("blend-waist"));
     expect(screen.getByRole("button", { pressed: true }).textContent).toContain("Waist: 30 %");
   });
 

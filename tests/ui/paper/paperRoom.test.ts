@@ -131,6 +131,27 @@ describe("a file", () => {
     expect(offered).toHaveLength(1);
   });
 
+  it("is still handed out after another work was opened, and only then is everything put away", () => {
+    const { workers, offered, room } = setUp();
+    room.make(wish(), "pdf");
+    room.preview(wish());
+    room.end();
+    expect(workers.all.map(({ closed }) => closed)).toEqual([false, true]);
+    workers.lastAsked("make").say({ kind: "progress", progress: { stage: "pieces", share: 0.5 } });
+    expect(workers.all[0]?.closed).toBe(false);
+    workers.lastAsked("make").say({ kind: "made", result: ok(madeFile("blue.pdf")) });
+    expect(offered.map(({ fileName }) => fileName)).toEqual(["blue.pdf"]);
+    expect(workers.all[0]?.closed).toBe(true);
+  });
+
+  it("that is done leaves no worker behind when another work is opened", () => {
+    const { workers, room } = setUp();
+    room.make(wish(), "pdf");
+    workers.all[0]?.say({ kind: "made", result: ok(madeFile("blue.pdf")) });
+    room.end();
+    expect(workers.all[0]?.closed).toBe(true);
+  });
+
   it.each(["typefaces", "fault"] as const)("ends in words where the worker breaks: %s", (why) => {
     const { workers, offered, room, making } = setUp();
     room.make(wish(), "pdf");
