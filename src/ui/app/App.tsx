@@ -3,11 +3,11 @@ import { flushSync } from "react-dom";
 import { fetchAhead } from "../parts/fetchAhead";
 import { alreadyHere, useLaterState, type Later } from "../parts/later";
 import { PartPlace } from "../parts/PartPlace";
-import { AHEAD, LEDGER, STEP_PARTS, TABLE } from "../parts/parts";
+import { AHEAD, LEDGER, STEP_PARTS, TABLE } from "./parts";
 import { TapeStep } from "../tape/TapeStep";
 import { Head } from "./Head";
 import { Messages } from "./Messages";
-import { STEPS, usePageState, type Sheet, type Step } from "./pageState";
+import { STEPS, usePageState, type Sheet, type Step } from "../work/pageState";
 import { STEP_TITLES, Thread } from "./Thread";
 import { useHashStep } from "./useHashStep";
 

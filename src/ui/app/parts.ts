@@ -1,5 +1,11 @@
 /** Everything that is loaded after the page, in one place, so that it can be fetched ahead. It is about the page, not about a work. */
-import { createLater, type Later } from "./later";
+import { POINTED_DART } from "../darts/pointedDartPart";
+import { CHART_FIT } from "../envelope/chartFitPart";
+import { createLater, type Later } from "../parts/later";
+import { SEWN } from "../sewn/sewnPart";
+import { BODIES } from "../tape/bodiesPart";
+import { PLAN_NOTE } from "../tape/planNotePart";
+import { DEMOS } from "../works/demosPart";
 
 /** The steps but Tape, which comes with the page. */
 export const STEP_PARTS = {
@@ -12,18 +18,6 @@ export const STEP_PARTS = {
 
 export const TABLE = createLater(async () => (await import("../table/Table")).Table);
 export const LEDGER = createLater(async () => (await import("../ledger/Ledger")).Ledger);
-
-/** What Tape says by the body model: guesses and doubts, and whose bodies they come from. */
-export const BODIES = createLater(() => import("../tape/bodies"));
-/** What the plan still needs, which only the plan knows. */
-export const PLAN_NOTE = createLater(async () => (await import("../tape/PlanNote")).PlanNote);
-
-export const SEWN = createLater(async () => (await import("../sewn/SewnView")).SewnView);
-export const CHART_FIT = createLater(async () => (await import("../envelope/ChartFitView")).ChartFitView);
-export const POINTED_DART = createLater(
-  async () => (await import("../darts/PointedDartQuestions")).PointedDartQuestions,
-);
-export const DEMOS = createLater(async () => (await import("../../document/demo")).demoWorks());
 
 /** In the order in which they are fetched ahead: first what stands on the page, then the sheets, which may be printed from anywhere. */
 export const AHEAD: readonly Pick<Later<unknown>, "fetchAhead">[] = [

@@ -8,15 +8,15 @@ import {
   type DartRedraw,
   type GiveBack,
   type Hold,
-} from "../../core/decisions/alteration";
-import { apexOffset, mouthOffset } from "../../core/dart/dartFrame";
-import type { DartFigures } from "../../core/dart/dartFigures";
-import type { PiecePoint } from "../../core/geometry/point";
-import type { DartRef } from "../../core/pattern/piece";
-import { applyCommand, type Command } from "../../core/plan/commands";
-import { type LengthUnit, type Work } from "../../core/decisions/work";
-import { MM_PER_INCH, type Mm } from "../../core/units";
-import { planOf } from "../app/usePlan";
+} from "../decisions/alteration";
+import { apexOffset, mouthOffset } from "../dart/dartFrame";
+import type { DartFigures } from "../dart/dartFigures";
+import type { PiecePoint } from "../geometry/point";
+import type { DartRef } from "../pattern/piece";
+import { applyCommand, type Command } from "./commands";
+import { type LengthUnit, type Work } from "../decisions/work";
+import { MM_PER_INCH, type Mm } from "../units";
+import { planOf } from "./planOf";
 
 export type HandleEnd = "apex" | "inner" | "outer";
 
