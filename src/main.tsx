@@ -1,7 +1,7 @@
 import "./ui/styles/index.css";
 import { StrictMode } from "react";
 import { createRoot } from "react-dom/client";
-import { must } from "./core/result";
+import { invariant } from "./core/result";
 import { firstDemo } from "./document/firstDemo";
 import { createWorkSession } from "./store/workSession";
 import { openLibrary } from "./store/browserLibrary";
@@ -9,7 +9,7 @@ import { createWorkStore } from "./store/workStore";
 import { App } from "./ui/app/App";
 import { WorkSessionProvider } from "./ui/works/WorkSessionProvider";
 
-const root = must(document.getElementById("root"), "an element with the id root in index.html");
+const root = invariant(document.getElementById("root"), "an element with the id root in index.html");
 const first = firstDemo();
 
 const store = createWorkStore(first);

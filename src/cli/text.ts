@@ -21,11 +21,11 @@ const heading = (title: string): readonly string[] => [
 ];
 
 function sizes(work: Work, plan: Plan): readonly string[] {
-  const { frame, cup, bust } = plan.sizing;
+  const { baseSize, cup, bust } = plan.sizing;
   const levels = plan.levels.filter((level) => level.level !== "bust");
   return [
     ...heading("Sizes"),
-    ...hanging("Frame  ", `${frame.label} (neck, shoulder, armhole)`),
+    ...hanging("Frame  ", `${baseSize.label} (neck, shoulder, armhole)`),
     ...(cup.label === null ? [] : hanging("Cup    ", cup.label)),
     ...hanging("Bust   ", bustSentence(bust, work.unit)),
     ...levels.flatMap((level) => {

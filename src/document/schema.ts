@@ -149,7 +149,7 @@ export const workSchema = z.strictObject({
   }),
   bustRadius: z.exactOptional(length),
   picks: z.strictObject({
-    frame: z.exactOptional(text),
+    baseSize: z.exactOptional(text),
     cup: z.exactOptional(text),
     waist: z.exactOptional(length),
     hip: z.exactOptional(length),

@@ -16,8 +16,8 @@ export interface Label {
   readonly below?: number;
   /** Lines that it may be moved down to find a free place. */
   readonly moves?: number;
-  /** The slips of the ledger it speaks of. */
-  readonly slips?: string;
+  /** The alterations of the ledger it speaks of. */
+  readonly alterations?: string;
 }
 
 /** Rough width of a digit or letter, and height of a line, as shares of the text size. */

@@ -77,12 +77,12 @@ function Tick({ children }: { readonly children: string }) {
 }
 
 function Heading({ work, plan }: TrialRecordProps) {
-  const { frame, cup, bust } = plan.sizing;
+  const { baseSize, cup, bust } = plan.sizing;
   const differ = halvesDiffer(plan, work.unit);
   const levels = plan.levels
     .filter(({ level }) => level !== "bust")
     .map(({ level, between, share }) => `${levelWords(level)} ${shareWords(between, share)}`);
-  const sizes = [`Frame ${frame.label}`, ...(cup.label === null ? [] : [`cup ${cup.label}`]), ...levels].join("; ");
+  const sizes = [`Frame ${baseSize.label}`, ...(cup.label === null ? [] : [`cup ${cup.label}`]), ...levels].join("; ");
   return (
     <header className="pc-heading">
       <div className="pc-names">

@@ -59,23 +59,23 @@ function apartWords({ apart }: ChartShares): string {
 /** Where the chart lies beside the wearer. */
 export function besideSentences(hers: BesideChart, body: MeasuredBody, unit: LengthUnit): readonly string[] {
   return [
-    ...noFrameWords(hers),
-    ...frameWords(hers, unit),
+    ...noBaseSizeWords(hers),
+    ...baseSizeWords(hers, unit),
     ...lineWords("bust", "waist", hers.waistAtBust, unit),
     ...lineWords("waist", "hip", hers.hipAtWaist, unit),
     ...missingWords(body),
   ];
 }
 
-function noFrameWords({ noFrame }: BesideChart): readonly string[] {
-  if (noFrame === "larger") return ["The chart ends before it reaches a frame for you."];
-  return noFrame === "smaller" ? ["The chart begins past the frame you need."] : [];
+function noBaseSizeWords({ noBaseSize }: BesideChart): readonly string[] {
+  if (noBaseSize === "larger") return ["The chart ends before it reaches a frame for you."];
+  return noBaseSize === "smaller" ? ["The chart begins past the frame you need."] : [];
 }
 
-function frameWords({ frame }: BesideChart, unit: LengthUnit): readonly string[] {
-  if (frame === null) return [];
+function baseSizeWords({ baseSize }: BesideChart, unit: LengthUnit): readonly string[] {
+  if (baseSize === null) return [];
   const levels = (["waist", "hip"] as const).flatMap((level) =>
-    frame[level] === null ? [] : [{ level, more: frame[level] }],
+    baseSize[level] === null ? [] : [{ level, more: baseSize[level] }],
   );
   if (levels.length === 0) return [];
   const same = levels.filter(({ more }) => Math.abs(more) < SAME).map(({ level }) => level);
@@ -88,7 +88,7 @@ function frameWords({ frame }: BesideChart, unit: LengthUnit): readonly string[]
           `${formatLength(Math.abs(more), unit)} ${more > 0 ? "less" : "more"} than yours at the ${level}`,
       ),
   ];
-  return [`Your frame, size ${frame.label}, was drawn for a body ${listWords(parts)}.`];
+  return [`Your frame, size ${baseSize.label}, was drawn for a body ${listWords(parts)}.`];
 }
 
 function lineWords(along: Girth, level: Girth, line: OffLine | null, unit: LengthUnit): readonly string[] {

@@ -3,7 +3,7 @@
  * Shared by the printed sheet and the command line.
  */
 import { isRedraw } from "../core/decisions/alteration";
-import type { ChecklistItem, ChecklistStep, Plan, Slip } from "../core/plan/plan";
+import type { ChecklistItem, ChecklistStep, Plan, PlannedAlteration } from "../core/plan/plan";
 import { type LengthUnit } from "../core/decisions/work";
 import type { Piece, PieceName } from "../core/pattern/piece";
 import { bustSaid } from "./alterations/bustAdjustment";
@@ -13,9 +13,9 @@ import { refusedSentence } from "./doubts";
 import { fitSteps, halfWords } from "./fits";
 import { blendSaid, dartSaid, traceSaid, trueDartSaid, truedSaid, walkSaid } from "./jobs";
 import type { Context, Said } from "./terms/jobText";
-import { slipAmount } from "./ledger";
+import { plannedAmount } from "./ledger";
 import { capital, pieceWords } from "./terms/names";
-import { alterationTitle } from "./slips";
+import { alterationTitle } from "./planned";
 
 /**
  * The order on one piece. The widths come right after tracing: they are read off the printed lines, which lie true to
@@ -66,14 +66,14 @@ function phaseOf(step: ChecklistStep): Phase {
     case "trued":
     case "walk":
       return "truing";
-    case "slip":
-      return step.slip.phase;
+    case "alteration":
+      return step.planned.phase;
   }
 }
 
-function slipSaid(slip: Slip, context: Context): Said {
-  const { what, outcome } = slip;
-  if (!outcome.ok) return { text: refusedSentence(slip, context.unit) ?? "" };
+function plannedSaid(planned: PlannedAlteration, context: Context): Said {
+  const { what, outcome } = planned;
+  if (!outcome.ok) return { text: refusedSentence(planned, context.unit) ?? "" };
   if (what.kind === "alteration") {
     const { alteration } = what;
     if (isRedraw(alteration)) return redrawSaid(outcome.value, alteration, context);
@@ -81,7 +81,11 @@ function slipSaid(slip: Slip, context: Context): Said {
       alteration.kind === "fit"
         ? fitSteps(alteration, context.pieceName, outcome.value, context.unit)
         : dartSurgerySteps(alteration, outcome.value, context.unit);
-    return { text: `${alterationTitle(alteration, context.unit)}.`, moves, amount: slipAmount(slip, context.unit) };
+    return {
+      text: `${alterationTitle(alteration, context.unit)}.`,
+      moves,
+      amount: plannedAmount(planned, context.unit),
+    };
   }
   return what.kind === "bust"
     ? bustSaid(what.spread, what.amount, what.drop, context)
@@ -96,8 +100,8 @@ function said(step: ChecklistStep, context: Context): Said {
       return bustSaid(step.spread, step.whole, step.drop, context);
     case "blend":
       return blendSaid(step.cutLine, step.from, context);
-    case "slip":
-      return slipSaid(step.slip, context);
+    case "alteration":
+      return plannedSaid(step.planned, context);
     case "dart":
       return dartSaid(step.dart, step.figures, context);
     case "trueDart":
@@ -119,7 +123,7 @@ export function checklistLine(
   const piece = pieces.find((one) => one.name === item.piece);
   const { text, moves = [], amount = null } = said(item.step, { unit, piece, pieceName: item.piece, traced });
   // A fit for one half says so itself.
-  const half = item.half === undefined || item.step.kind === "slip" ? "" : `On the ${halfWords(item.half)}: `;
+  const half = item.half === undefined || item.step.kind === "alteration" ? "" : `On the ${halfWords(item.half)}: `;
   return { phase: phaseOf(item.step), text: `${half}${text}`, moves, amount };
 }
 
@@ -160,7 +164,7 @@ function saidOnce(
   return items.flatMap((item, index): readonly ChecklistLine[] => {
     const line = onBoth[index];
     if (line === undefined) return [];
-    if (item.half === undefined || item.step.kind === "slip") return [line];
+    if (item.half === undefined || item.step.kind === "alteration") return [line];
     const other = items.findIndex(
       ({ half }, at) => half !== undefined && half !== item.half && keys[at] === keys[index],
     );

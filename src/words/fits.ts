@@ -1,5 +1,5 @@
 /** Fit alterations in words: their templates filled with the wearer's amounts. */
-import type { SlipTrace } from "../core/alterations/outcome/trace";
+import type { AlterationTrace } from "../core/alterations/outcome/trace";
 import type { FitAlteration, Half } from "../core/decisions/alteration";
 import type { PieceName } from "../core/pattern/piece";
 import type { LengthUnit } from "../core/decisions/work";
@@ -40,7 +40,7 @@ export function fitTitle({ fit, amount, half }: FitAlteration, unit: LengthUnit)
 export function fitSteps(
   { fit, amount }: FitAlteration,
   name: PieceName,
-  trace: Pick<SlipTrace, "before" | "after" | "surgery" | "values">,
+  trace: Pick<AlterationTrace, "before" | "after" | "surgery" | "values">,
   unit: LengthUnit,
 ): readonly string[] {
   const piece = trace.before[name];

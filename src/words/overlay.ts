@@ -112,9 +112,9 @@ function ofWords(of: PatchOf, piece: PieceName): string {
 /** What is laid on what: "Lay the dashes on the 12 line of the front." */
 export const layOnSentence = (
   { tissue, piece, half }: Pick<Patch, "tissue" | "piece" | "half">,
-  frame: string,
+  baseSize: string,
 ): string =>
-  `Lay the dashed line on the ${frame} line of the ${pieceWords(tissue)}.${isTurnedOver(piece, half) ? " Turn the tracing over before you cut." : ""}`;
+  `Lay the dashed line on the ${baseSize} line of the ${pieceWords(tissue)}.${isTurnedOver(piece, half) ? " Turn the tracing over before you cut." : ""}`;
 
 /** Beside the arrow up the piece. */
 export const upWords = (piece: PieceName): string =>

@@ -17,7 +17,7 @@ import { acrossWords, mouthSeamWords } from "./alterations/dartRedraw";
 import { formatAngle, placeWords } from "./terms/darts";
 import { formatAmount, formatLength, formatMost, markingStep } from "./terms/length";
 import { capital, centreWords, dartRefWords, dartWords, listWords } from "./terms/names";
-import { slipFailureSentence } from "./slips";
+import { alterationFailureSentence } from "./planned";
 
 export interface PointedDartQuestions {
   readonly heading: string;
@@ -257,4 +257,4 @@ function mostSentence(
 const because = (
   { because: reason }: Extract<PointedDartFailure, { because: unknown }>,
   unit: LengthUnit,
-): readonly string[] => (reason === null || "most" in reason ? [] : [slipFailureSentence(reason, unit)]);
+): readonly string[] => (reason === null || "most" in reason ? [] : [alterationFailureSentence(reason, unit)]);

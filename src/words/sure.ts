@@ -36,7 +36,7 @@ export function sizeSentence({ sizes, girths }: HowSure): string {
 }
 
 /** Without an upper chest: what frame it would probably pick. Null where that is nearly surely the same, or nothing tells it. */
-export function chestFrameSentence({ sizes, sizesGuessed }: HowSure): string | null {
+export function chestBaseSizeSentence({ sizes, sizesGuessed }: HowSure): string | null {
   const [first] = sizesGuessed;
   if (first === undefined || (first.label === sizes[0]?.label && rounded(first.probability) >= NEARLY_SURE * 100))
     return null;

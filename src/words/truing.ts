@@ -1,4 +1,4 @@
-/** What truing changed after the last slip, in words. */
+/** What truing changed after the last alteration, in words. */
 import type { TruingChange } from "../core/truing/changes";
 import type { LengthUnit } from "../core/decisions/work";
 import { pointWords } from "./checks";

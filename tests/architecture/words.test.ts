@@ -84,14 +84,14 @@ describe("the scanner of sentences", () => {
     `export const a = "cut it" + " off here";`,
     `export const a = fail("cut along the line");`,
     `throw new Error("cut along the line");`,
-    `must("cut along the line", "piece");`,
+    `invariant("cut along the line", "piece");`,
   ])("sees one in %s", (source) => {
     expect(sentencesIn("src/core/x.ts", source)).toHaveLength(1);
   });
 
   it.each([
-    `export const a = must(b, "point of a ring");`,
-    "export const a = must(b, `${c}: the mouth of ${d}`);",
+    `export const a = invariant(b, "point of a ring");`,
+    "export const a = invariant(b, `${c}: the mouth of ${d}`);",
     "throw new CoreBug(`${a}: the curve from ${b} would be stretched`);",
     `throw new CoreBug("the curve " + name + " would be stretched");`,
     "export const a = `C${b} ${c} ${d}`;",

@@ -100,7 +100,7 @@ function bugMessages(program: Node): ReadonlySet<Node> {
     const { callee } = node;
     if (!isNode(callee) || callee.type !== "Identifier") return;
     const given = nodesIn(node, "arguments");
-    if (node.type === "CallExpression" && callee["name"] === "must") add(given[1]);
+    if (node.type === "CallExpression" && callee["name"] === "invariant") add(given[1]);
     if (node.type === "NewExpression" && callee["name"] === "CoreBug") given.forEach(add);
   });
   return messages;

@@ -28,9 +28,9 @@ import { answerPaper, requestFor } from "../../src/cli/answerPaper";
 import { readPaperArguments } from "../../src/cli/paperArgs";
 import type { ReportPiece } from "../../src/cli/pieceReport";
 import { plannedFrom } from "../../src/cli/planned";
-import { must } from "../../src/core/result";
+import { invariant } from "../../src/core/result";
 import { writeWorkFile } from "../../src/document/workFile";
-import { requestFor as asThePageAsks } from "../../src/ui/paper/asked";
+import { requestFor as asThePageAsks } from "../../src/ui/paper/paperRequest";
 import { useChoices } from "../../src/ui/paper/choicesState";
 import { DEMO_FILES, HALVES_FILE, planJson, root } from "../support/doors";
 import { readPath, type PathStep } from "../support/pathReader";
@@ -127,7 +127,7 @@ function layingOf(piece: readonly Stretch[], drawn: readonly Stretch[]): { reado
           return { x: across * cos - y * sin, y: across * sin + y * cos };
         }),
       );
-      const first = must(turned[0]?.[0], "a corner");
+      const first = invariant(turned[0]?.[0], "a corner");
       for (const corner of drawn.flatMap((stretch) => [stretch[0], stretch.at(-1)])) {
         if (corner === undefined) continue;
         const [dx, dy] = [corner.x - first.x, corner.y - first.y];
@@ -221,7 +221,7 @@ describe("npm run paper, as a process", { timeout: PATIENCE }, () => {
   });
 
   it("gives the same bytes to standard output, with none of the packages within reach that the page leaves out", () => {
-    const absent = must(
+    const absent = invariant(
       /const ABSENT = (\[[^\]]*\])/u.exec(readFileSync(join(root, "vite.config.ts"), "utf8"))?.[1],
       "their names",
     );
@@ -280,7 +280,7 @@ describe("the SVG", () => {
   const svg = new DOMParser().parseFromString(readFileSync(out, "utf8"), "image/svg+xml").documentElement;
   const groups = [...(svg?.getElementsByTagName("g") ?? [])];
   const groupOf = (id: string) =>
-    must(
+    invariant(
       groups.find((group) => group.getAttribute("id") === id),
       id,
     );
@@ -304,7 +304,7 @@ describe("the SVG", () => {
 describe("the DXF", () => {
   const out = inFolder("halves.dxf");
   const line = said(HALVES_FILE, "--as", "dxf", "--out", out);
-  const dxf = must(new Parser().parseSync(readFileSync(out, "utf8")), "a drawing");
+  const dxf = invariant(new Parser().parseSync(readFileSync(out, "utf8")), "a drawing");
 
   it("has a block for every piece and tells how many", () => {
     expect(line).toBe(`${out}: ${DRAWN.length} pieces.\n`);
@@ -312,11 +312,14 @@ describe("the DXF", () => {
   });
 
   it.each(DRAWN)("has in block %s a stitch line on the outline in the JSON, with all its corners", (key, piece) => {
-    const [ring] = (must(dxf.blocks[key], key).entities as readonly Ringed[]).filter(
+    const [ring] = (invariant(dxf.blocks[key], key).entities as readonly Ringed[]).filter(
       ({ layer, type }) => layer === "14" && type === "POLYLINE",
     );
     // y is up in DXF.
-    const corners = must(ring?.vertices, "a stitch line").map(({ x, y }) => ({ x: isTurned(key) ? -x : x, y: -y }));
+    const corners = invariant(ring?.vertices, "a stitch line").map(({ x, y }) => ({
+      x: isTurned(key) ? -x : x,
+      y: -y,
+    }));
     for (const { from } of piece.edges) {
       const corner = cornerOf(piece, from);
       expect(Math.min(...corners.map((p) => distanceOf(p, corner)))).toBeLessThan(0.001);
@@ -390,16 +393,16 @@ describe("what is asked for", () => {
   it("can be without allowances: the piece then ends at its stitch line", () => {
     const out = inFolder("bare.dxf");
     said(HALVES_FILE, "--as", "dxf", "--no-allowances", "--out", out);
-    const dxf = must(new Parser().parseSync(readFileSync(out, "utf8")), "a drawing");
-    const [ring] = (must(dxf.blocks["backBasque"], "block").entities as readonly Ringed[]).filter(
+    const dxf = invariant(new Parser().parseSync(readFileSync(out, "utf8")), "a drawing");
+    const [ring] = (invariant(dxf.blocks["backBasque"], "block").entities as readonly Ringed[]).filter(
       ({ layer, type }) => layer === "1" && type === "POLYLINE",
     );
-    const basque = must(
+    const basque = invariant(
       pieces.left.find(({ name }) => name === "backBasque"),
       "basque",
     );
     const lowest = Math.max(...Object.values(basque.corners_mm).map(([, y]) => y));
-    expect(Math.max(...must(ring?.vertices, "ring").map(({ y }) => -y))).toBeCloseTo(lowest, 2);
+    expect(Math.max(...invariant(ring?.vertices, "ring").map(({ y }) => -y))).toBeCloseTo(lowest, 2);
   });
 
   it(

@@ -4,7 +4,7 @@ import userEvent, { type UserEvent } from "@testing-library/user-event";
 import type { ReactNode } from "react";
 import type { StoreApi } from "zustand";
 import type { Work } from "../../src/core/decisions/work";
-import { must } from "../../src/core/result";
+import { invariant } from "../../src/core/result";
 import type { Library } from "../../src/store/library";
 import { createWorkSession } from "../../src/store/workSession";
 import { createWorkStore } from "../../src/store/workStore";
@@ -26,7 +26,7 @@ export interface Rendered extends RenderResult {
 let shown: Showing | null = null;
 
 /** What the page remembers of the work that was rendered last, its selection and the like. */
-export const viewNow = (): StoreApi<ViewState> => useViewState.of(must(shown, "a work on the page"));
+export const viewNow = (): StoreApi<ViewState> => useViewState.of(invariant(shown, "a work on the page"));
 
 /** Without a library nothing is kept, which is all that most parts of the page need. */
 export async function renderWork(
@@ -55,6 +55,6 @@ export async function renderWork(
     store,
     user: userEvent.setup(),
     work: () => store.getState().work,
-    showing: () => must(shown, "a work on the page"),
+    showing: () => invariant(shown, "a work on the page"),
   };
 }

@@ -19,7 +19,7 @@ export interface CheckContext {
   readonly levels: readonly CheckedLevel[];
   readonly darts: readonly { readonly ref: DartRef; readonly drawn: DartFigures }[];
   /** The lines of the ledger, with whether each could be made. */
-  readonly slips: readonly { readonly piece: PieceName; readonly outcome: Result<unknown, unknown> }[];
+  readonly alterations: readonly { readonly piece: PieceName; readonly outcome: Result<unknown, unknown> }[];
   readonly closure: Closure;
   readonly body: { readonly bust: Mm; readonly hip: Mm | null };
 }

@@ -10,9 +10,9 @@ import { seamPairsOf } from "../pattern/sewnTogether";
 import { distance } from "../geometry/point";
 import { rankOf } from "../decisions/tradeOrder";
 import type { DartRef, PieceName } from "../pattern/piece";
-import { must } from "../result";
+import { invariant } from "../result";
 import { SEWN_AGREEMENT } from "../tolerance";
-import type { ChecklistItem, CutLine, PlannedDart, Slip } from "./plan";
+import type { ChecklistItem, CutLine, PlannedDart, PlannedAlteration } from "./plan";
 import type { Sizing } from "../sizing/sizing";
 
 export interface ChecklistInputs {
@@ -22,7 +22,7 @@ export interface ChecklistInputs {
   readonly sizing: Sizing;
   readonly cutLines: readonly CutLine[];
   readonly darts: readonly PlannedDart[];
-  readonly slips: readonly Slip[];
+  readonly alterations: readonly PlannedAlteration[];
   readonly truing: readonly TruingChange[];
 }
 
@@ -33,7 +33,7 @@ export function listWork(inputs: ChecklistInputs): readonly ChecklistItem[] {
   return [
     ...names.flatMap((piece) => jobsOn(piece, inputs)),
     ...seamPairsOf(inputs.pieces).map(({ seam, first, second, ease }): ChecklistItem => ({
-      piece: must(first[0], "piece"),
+      piece: invariant(first[0], "piece"),
       step: { kind: "walk", seam, first, second, ease },
       amount: ease,
     })),
@@ -42,7 +42,7 @@ export function listWork(inputs: ChecklistInputs): readonly ChecklistItem[] {
 
 function jobsOn(
   piece: PieceName,
-  { traced, pieces, sizing, cutLines, darts: all, slips, truing }: ChecklistInputs,
+  { traced, pieces, sizing, cutLines, darts: all, alterations, truing }: ChecklistInputs,
 ): ChecklistItem[] {
   const jobs: ChecklistItem[] = [];
   // Gathers have no legs to draw and nothing to fold.
@@ -51,16 +51,16 @@ function jobsOn(
   );
   if (traced[piece] !== undefined) {
     const cup = isFrontPiece(piece) ? sizing.cup.label : null;
-    jobs.push({ piece, step: { kind: "trace", size: sizing.frame.label, cup }, amount: 0 });
+    jobs.push({ piece, step: { kind: "trace", size: sizing.baseSize.label, cup }, amount: 0 });
   }
   for (const cutLine of cutLines) {
     if (cutLine.piece !== piece || cutLine.level === "bust") continue;
     const from = cutLine.level === "waist" ? (isBasque(piece) ? "hip" : "bust") : "waist";
     jobs.push({ piece, step: { kind: "blend", cutLine, from }, amount: cutLine.offset });
   }
-  for (const slip of slips) {
-    if (!slip.outcome.ok || !isDoneOn(slip, piece)) continue;
-    const { what } = slip;
+  for (const planned of alterations) {
+    if (!planned.outcome.ok || !isDoneOn(planned, piece)) continue;
+    const { what } = planned;
     if (what.kind === "bust") {
       jobs.push({
         piece,
@@ -68,13 +68,16 @@ function jobsOn(
         amount: what.spread,
       });
     }
-    if (what.kind === "alteration") jobs.push({ piece, step: { kind: "slip", slip }, amount: amountOf(slip) });
+    if (what.kind === "alteration")
+      jobs.push({ piece, step: { kind: "alteration", planned }, amount: amountOf(planned) });
   }
   for (const change of truing)
     if (change.piece === piece) jobs.push({ piece, step: { kind: "trued", change }, amount: 0 });
   for (const dart of darts) {
     if (dart.ref.piece !== piece || !isRedrawn(dart)) continue;
-    const late = slips.some((slip) => rankOf(slip.phase) > rankOf("darts") && changesDart(slip, dart.ref));
+    const late = alterations.some(
+      (planned) => rankOf(planned.phase) > rankOf("darts") && changesDart(planned, dart.ref),
+    );
     jobs.push({ piece, step: { kind: "dart", dart: dart.ref, figures: dart.drawn, late }, amount: dart.drawn.intake });
   }
   for (const dart of darts) {
@@ -87,14 +90,14 @@ function jobsOn(
   return jobs;
 }
 
-/** Whether a slip is something to do on a piece: where it was redrawn, or on every piece that it cuts. */
-function isDoneOn({ piece: own, what, outcome }: Slip, piece: PieceName): boolean {
+/** Whether an alteration is something to do on a piece: where it was redrawn, or on every piece that it cuts. */
+function isDoneOn({ piece: own, what, outcome }: PlannedAlteration, piece: PieceName): boolean {
   if (what.kind === "alteration" && what.alteration.kind !== "fit") return own === piece;
   return own === piece || (outcome.ok && what.kind !== "blend" && outcome.value.after[piece] !== undefined);
 }
 
-/** Whether a slip moves the end or the mouth of a dart. */
-function changesDart({ outcome }: Slip, { piece, dart }: DartRef): boolean {
+/** Whether an alteration moves the end or the mouth of a dart. */
+function changesDart({ outcome }: PlannedAlteration, { piece, dart }: DartRef): boolean {
   if (!outcome.ok) return false;
   const [before, after] = [outcome.value.before[piece], outcome.value.after[piece]];
   if (before === undefined || after === undefined) return false;
@@ -112,9 +115,9 @@ function isRedrawn({ printed, drawn }: PlannedDart): boolean {
   );
 }
 
-function amountOf(slip: Slip): number {
-  if (slip.what.kind !== "alteration") return 0;
-  const { alteration } = slip.what;
+function amountOf(planned: PlannedAlteration): number {
+  if (planned.what.kind !== "alteration") return 0;
+  const { alteration } = planned.what;
   switch (alteration.kind) {
     case "dartEnd":
       return alteration.shorten === 0 ? alteration.across : alteration.shorten;

@@ -55,7 +55,7 @@ export function halvesCommands(
   ];
 }
 
-/** Whether the garment has what it is made on, before or after the wearer's other slips. */
+/** Whether the garment has what it is made on, before or after the wearer's other alterations. */
 export function appliesTo(plan: Plan, fit: FitName): boolean {
   const { applies } = fitOf(fit);
   return applies(setOf(plan.blended)) || applies(setOf(plan.left.pieces));

@@ -1,14 +1,17 @@
 /** What is told of both halves of the body together, where left and right differ. */
 import type { Half } from "../decisions/alteration";
 import type { CheckResult } from "../checks/check";
-import type { ChecklistItem, PlanHalf, Slip } from "./plan";
+import type { ChecklistItem, PlanHalf, PlannedAlteration } from "./plan";
 import type { Work } from "../decisions/work";
 
-/** The slips of both halves in the order they are made; those on both stand once, as the left half has them. */
-export function slipsOfHalves(work: Work, left: PlanHalf, right: PlanHalf): readonly Slip[] {
-  if (left === right) return left.slips;
+/** The alterations of both halves in the order they are made; those on both stand once, as the left half has them. */
+export function ledgerOfHalves(work: Work, left: PlanHalf, right: PlanHalf): readonly PlannedAlteration[] {
+  if (left === right) return left.alterations;
   const place = (id: string): number => work.alterations.findIndex((a) => a.id === id);
-  const own = [...left.slips, ...right.slips.filter(({ id }) => !left.slips.some((slip) => slip.id === id))];
+  const own = [
+    ...left.alterations,
+    ...right.alterations.filter(({ id }) => !left.alterations.some((planned) => planned.id === id)),
+  ];
   const wearers = own.filter(({ source }) => source === "wearer").toSorted((a, b) => place(a.id) - place(b.id));
   return [
     ...own.filter(({ source }) => source === "bust"),
@@ -33,7 +36,9 @@ export function workOfHalves(
 ): readonly ChecklistItem[] {
   if (right === null) return left;
   return merged(left, right, ({ piece, step, amount }) =>
-    step.kind === "slip" ? `${piece} ${step.slip.id}` : JSON.stringify([piece, step, Math.round(amount * 10)], rounded),
+    step.kind === "alteration"
+      ? `${piece} ${step.planned.id}`
+      : JSON.stringify([piece, step, Math.round(amount * 10)], rounded),
   );
 }
 

@@ -7,7 +7,7 @@ import { differenceOf, draftBlocks, printNest, type Blocks, type PrintedNest } f
 import type { Nest } from "../pattern/piece";
 import { remember } from "../remember";
 import { fail, ok, type Result } from "../result";
-import { differenceTaken, pickCup } from "../sizing/pickFrame";
+import { differenceTaken, pickCup } from "../sizing/pickBaseSize";
 import type { Mm } from "../units";
 import { finishedHips, finishedWaists } from "./buildPieces";
 import type { PlanFailure } from "./planFailure";
@@ -45,8 +45,8 @@ export function derivePrintedNest({ pattern, tapes, picks }: NestInputs): Result
 /** Finished waists and hips of the printed sizes on the planner's own frame: what the lines at those levels run between. */
 export const printedGirths = (
   pattern: Pattern,
-  frame: number,
+  baseSize: number,
 ): { readonly waist: readonly Mm[]; readonly hip: readonly Mm[] | null } => ({
-  waist: finishedWaists(blocksOf({ pattern }), frame),
+  waist: finishedWaists(blocksOf({ pattern }), baseSize),
   hip: finishedHips(blocksOf({ pattern })),
 });

@@ -14,7 +14,7 @@ import { Alternatives } from "./Alternatives";
 import { BustPickView } from "./BustPickView";
 import { CupPickView } from "./CupPickView";
 import { EaseFields } from "./EaseFields";
-import { FramePickView } from "./FramePickView";
+import { BaseSizePickView } from "./BaseSizePickView";
 import { HowSurePanel } from "./HowSurePanel";
 import { LevelPickView } from "./LevelPickView";
 
@@ -68,7 +68,13 @@ function Picked({ work, plan, planners }: PickedProps) {
     <>
       {sure.ok && <HowSurePanel work={work} sure={sure.value} next={next} />}
       <div className="picks">
-        <FramePickView work={work} pick={sizing.frame} sizes={chances.sizes} own={own("frame")} planners={planners} />
+        <BaseSizePickView
+          work={work}
+          pick={sizing.baseSize}
+          sizes={chances.sizes}
+          own={own("baseSize")}
+          planners={planners}
+        />
         <CupPickView work={work} pick={sizing.cup} cups={chances.cups} own={own("cup")} planners={planners} />
         <BustPickView work={work} sizing={sizing} own={own("bustAlteration")} planners={planners} />
         {plan.levels.map((level) =>

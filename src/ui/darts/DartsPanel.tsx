@@ -1,5 +1,5 @@
 import { isRedraw, type DartRedraw, type Hold } from "../../core/decisions/alteration";
-import type { SlipFailure } from "../../core/alterations/outcome/alterationFailure";
+import type { AlterationFailure } from "../../core/alterations/outcome/alterationFailure";
 import "./darts.css";
 import { useEffect, useMemo, useRef } from "react";
 import type { DartRef } from "../../core/pattern/piece";
@@ -9,7 +9,7 @@ import { acrossWords } from "../../words/alterations/dartRedraw";
 import { endWords, holdWords, stopSentence, truingSentence, verdictSentence } from "../../words/terms/darts";
 import { capital, centreWords, dartRefWords, dartWords, pieceWords } from "../../words/terms/names";
 import { planFailureWords } from "../../words/plan";
-import { slipFailureSentence } from "../../words/slips";
+import { alterationFailureSentence } from "../../words/planned";
 import { FailureNote } from "../work/FailureNote";
 import { usePlan } from "../work/usePlan";
 import { useGesture, useRun, useWork } from "../work/useWork";
@@ -133,22 +133,22 @@ function DartEditor({ dart, plan, work }: DartEditorProps) {
     () => work.alterations.filter(isRedraw).filter((a) => same(a.dart, ref)),
     [work.alterations, ref],
   );
-  const failureOf = (kind: DartRedraw["kind"]): SlipFailure | null => {
-    const slip = plan.slips.find(
+  const failureOf = (kind: DartRedraw["kind"]): AlterationFailure | null => {
+    const planned = plan.alterations.find(
       ({ what }) =>
         what.kind === "alteration" &&
         isRedraw(what.alteration) &&
         what.alteration.kind === kind &&
         same(what.alteration.dart, ref),
     );
-    return slip === undefined || slip.outcome.ok ? null : slip.outcome.failure;
+    return planned === undefined || planned.outcome.ok ? null : planned.outcome.failure;
   };
-  const said = (failure: SlipFailure | null): string | null =>
-    failure === null ? null : slipFailureSentence(failure, unit);
+  const said = (failure: AlterationFailure | null): string | null =>
+    failure === null ? null : alterationFailureSentence(failure, unit);
   const endFailure = failureOf("dartEnd");
   const mouthFailure = failureOf("dartMouth");
   // Said beside the field that did it: an end off the piece went the way it was moved most, a mouth where it was moved most.
-  const isAcross = endFailure?.code === "slip/end-outside-piece" && Math.abs(end.across) > Math.abs(end.shorten);
+  const isAcross = endFailure?.code === "alteration/end-outside-piece" && Math.abs(end.across) > Math.abs(end.shorten);
   const isOuter = Math.abs(mouth.outer) > Math.abs(mouth.inner);
   const placeRefusal = said(failureOf("dartPlace"));
 
@@ -249,7 +249,7 @@ function DartEditor({ dart, plan, work }: DartEditorProps) {
       {own.length > 0 && (
         <>
           <GiveBackShares dart={ref} places={dart.giveBackPlaces} shares={sharesOf(work, ref)} />
-          <DartSums dart={dart} slips={plan.slips} unit={unit} />
+          <DartSums dart={dart} alterations={plan.alterations} unit={unit} />
           <p>
             {own.map((alteration) => (
               <button

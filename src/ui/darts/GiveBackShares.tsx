@@ -28,7 +28,7 @@ export function GiveBackShares({ dart, places, shares }: GiveBackSharesProps) {
       going.current = true;
       gesture.begin();
     }
-    // Shares belong to every slip of the dart, so that its seam is given back in one way.
+    // Shares belong to every alteration of the dart, so that its seam is given back in one way.
     gesture.preview({ kind: "setGiveBack", dart, giveBack: sharesWith(places, shares, place, percent) });
   };
   const finish = (how: "commit" | "cancel" = "commit"): void => {

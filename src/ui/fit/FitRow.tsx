@@ -4,7 +4,7 @@ import type { Plan } from "../../core/plan/plan";
 import type { Work } from "../../core/decisions/work";
 import { FIT_WORDS } from "../../words/alterations/index";
 import { fitUse } from "../../words/fitStep";
-import { slipFailureSentence } from "../../words/slips";
+import { alterationFailureSentence } from "../../words/planned";
 import { useGesture, useRun } from "../work/useWork";
 import { useRunAll } from "../work/useRunAll";
 import { useViewState } from "../work/viewState";
@@ -59,7 +59,7 @@ export function FitRow({ fit, plan, work }: FitRowProps) {
 }
 
 function refusalOf(plan: Plan, id: string) {
-  const outcome = plan.slips.find((slip) => slip.id === id)?.outcome;
+  const outcome = plan.alterations.find((planned) => planned.id === id)?.outcome;
   return outcome === undefined || outcome.ok ? null : outcome.failure;
 }
 
@@ -69,7 +69,7 @@ function FitControls({ fit, plan, work }: FitRowProps) {
   const runAll = useRunAll();
   const gesture = useGesture();
   const showHalf = useViewState((view) => view.showHalf);
-  const lightSlip = useViewState((view) => view.lightSlip);
+  const lightAlteration = useViewState((view) => view.lightAlteration);
   const uses = usesOf(work, fit);
   const [first] = uses;
   const [asked, setAsked] = useState<Halves>(first === undefined ? "both" : halvesAsked(first));
@@ -101,12 +101,12 @@ function FitControls({ fit, plan, work }: FitRowProps) {
           step={stepOf(unit)}
           onStart={() => {
             gesture.begin();
-            lightSlip(use.id);
+            lightAlteration(use.id);
           }}
           onPreview={(amount) => gesture.preview(amountCommand(use, amount))}
           onCommit={gesture.commit}
           onCancel={gesture.cancel}
-          refusal={failure === null ? null : slipFailureSentence(failure, unit)}
+          refusal={failure === null ? null : alterationFailureSentence(failure, unit)}
           {...(words.hint === undefined ? {} : { hint: words.hint })}
         />
         <Choice legend="On which half" options={HALVES} value={halves} onChange={setHalves} />
@@ -114,7 +114,7 @@ function FitControls({ fit, plan, work }: FitRowProps) {
       {words.caution !== undefined && <p className="field-warning">{words.caution}</p>}
       {use.amount !== 0 && (
         <p className="fit-actions">
-          <button type="button" className="link-button" onClick={() => lightSlip(use.id)}>
+          <button type="button" className="link-button" onClick={() => lightAlteration(use.id)}>
             Show it on the table
           </button>
           <button

@@ -13,7 +13,7 @@ import {
   STALE_FILE,
   type PaperFailureWords,
 } from "../../words/paperChoices";
-import { isSameWish } from "./asked";
+import { isSameWish } from "./paperRequest";
 import type { MakingState } from "./paperRoom";
 import { usePaperRoom, usePaperRoomState } from "./usePaperRoom";
 

@@ -15,7 +15,7 @@ import { useRun } from "../work/useWork";
 import { LengthField } from "../fields/LengthField";
 import { Select } from "../fields/Select";
 import { AllowanceFields } from "./AllowanceFields";
-import { formatOf, isAltered, namesOf, piecesDrawn, sizeOf } from "./asked";
+import { formatOf, isAltered, namesOf, piecesDrawn, sizeOf } from "./paperRequest";
 import { useChoices } from "./choicesState";
 
 const OWN = "";

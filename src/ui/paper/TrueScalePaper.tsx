@@ -18,7 +18,7 @@ import { useSettledPlan } from "../work/usePlan";
 import { useSettledWork } from "../work/useWork";
 import { Fractions } from "../fields/Fractions";
 import { today } from "../work/today";
-import { isSameWish, requestFor } from "./asked";
+import { isSameWish, requestFor } from "./paperRequest";
 import { useChoices } from "./choicesState";
 import { MakeFiles, Trouble } from "./MakeFiles";
 import { PaperChoices } from "./PaperChoices";

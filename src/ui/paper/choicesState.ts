@@ -5,7 +5,7 @@ import { storeOfWork } from "../work/ofWork";
 export interface Chosen {
   /** The wearer's own line (null), or a printed size by its label. */
   readonly size: string | null;
-  /** Pieces that are not wanted: one that a slip brings is wanted without being asked for. */
+  /** Pieces that are not wanted: one that an alteration brings is wanted without being asked for. */
   readonly leftOut: readonly PieceName[];
   /** Labels of printed sizes drawn in grey. */
   readonly under: readonly string[];

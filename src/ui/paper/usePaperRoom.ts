@@ -1,7 +1,7 @@
 import { createContext, useContext } from "react";
 import { useStore } from "zustand";
 import { ofWork, useShowing, type Showing } from "../work/ofWork";
-import { offerMade } from "./offerMade";
+import { offerMade } from "./downloadPaper";
 import { openPaperWorker } from "./openPaperWorker";
 import { createPaperRoom, type PaperRoom, type PaperRoomState } from "./paperRoom";
 

@@ -44,14 +44,14 @@ export const Handle = memo((props: HandleProps) => {
   const store = useWorkStore();
   const gesture = useGesture();
   const selectDart = useViewState((view) => view.selectDart);
-  const lightSlip = useViewState((view) => view.lightSlip);
+  const lightAlteration = useViewState((view) => view.lightAlteration);
   const held = useHold.of(useShowing());
   const stop = useRef<(() => void) | null>(null);
   const keys = useRef<{ mover: (to: PiecePoint) => Command; to: PiecePoint; rest: number } | null>(null);
 
   const take = (): void => {
     selectDart(dart);
-    lightSlip(alterationId(end === "apex" ? "dartEnd" : "dartMouth", dart));
+    lightAlteration(alterationId(end === "apex" ? "dartEnd" : "dartMouth", dart));
   };
 
   const onPointerDown = (event: React.PointerEvent<SVGGElement>): void => {

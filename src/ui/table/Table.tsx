@@ -60,7 +60,7 @@ export function Table() {
   const { view, size, fit, zoom, onKeyDown, onPointerDown } = useTableView(svg, box);
   const mmPerPixel = 1 / view.scale;
 
-  const frame = settled.ok ? settled.value.sizing.frame.label : null;
+  const baseSize = settled.ok ? settled.value.sizing.baseSize.label : null;
   const shown = useMemo(
     () => (printedShown === "all" ? null : printedShown === "none" ? [] : nearSizes(settled)),
     [printedShown, settled],
@@ -105,7 +105,7 @@ export function Table() {
             <path d="M0 0V6" className="hatch" />
           </pattern>
         </defs>
-        {nest.ok && <PrintedLayer nest={nest.value} places={places} shown={shown} frame={frame} />}
+        {nest.ok && <PrintedLayer nest={nest.value} places={places} shown={shown} baseSize={baseSize} />}
         <LivePlan
           places={places}
           sizes={visibleSizes}
@@ -224,9 +224,9 @@ function LivePlan(props: LivePlanProps) {
 function LitBar({ places, unit }: Pick<LivePlanProps, "places" | "unit">) {
   const plan = usePlan();
   const half = useViewState((view) => view.half);
-  const lit = useViewState((view) => view.litSlip);
+  const lit = useViewState((view) => view.litAlteration);
   const found = plan.ok ? litTrace(plan.value[half], places, lit) : null;
-  return found === null ? null : <SlipBar slip={found.slip} unit={unit} />;
+  return found === null ? null : <SlipBar planned={found.planned} unit={unit} />;
 }
 
 function PlanOnTable({
@@ -244,7 +244,7 @@ function PlanOnTable({
   const plan = whole[half];
   const selected = useViewState((view) => view.selectedDart);
   const selectDart = useViewState((view) => view.selectDart);
-  const lightSlip = useViewState((view) => view.lightSlip);
+  const lightAlteration = useViewState((view) => view.lightAlteration);
   const labels = useMemo(() => {
     const amounts = showAmounts ? planLabels(plan, places, unit, selected) : [];
     return keepApart([...pieceLabels(plan, places), ...amounts, ...sizes], mmPerPixel);
@@ -257,12 +257,12 @@ function PlanOnTable({
         const of = dartOfAlteration(a);
         return of?.piece === dart.piece && of.dart === dart.dart;
       });
-      lightSlip(own?.id ?? null);
+      lightAlteration(own?.id ?? null);
     },
-    [store, selectDart, lightSlip],
+    [store, selectDart, lightAlteration],
   );
   // On the way from before to after, what lies there in the end steps back.
-  const isPartway = useViewState((view) => view.litShare < 1 && litTrace(plan, places, view.litSlip) !== null);
+  const isPartway = useViewState((view) => view.litShare < 1 && litTrace(plan, places, view.litAlteration) !== null);
   return (
     <>
       <g className="at-last" data-partway={isPartway ? "" : undefined}>
@@ -273,11 +273,11 @@ function PlanOnTable({
           showBefore={showBefore}
           selected={selected}
           onSelect={onSelect}
-          onLight={lightSlip}
+          onLight={lightAlteration}
         />
       </g>
       <SlipOverlay plan={plan} places={places} mmPerPixel={mmPerPixel} />
-      <LabelLayer labels={labels} mmPerPixel={mmPerPixel} onLight={lightSlip} />
+      <LabelLayer labels={labels} mmPerPixel={mmPerPixel} onLight={lightAlteration} />
       <LitSlip plan={plan} places={places} mmPerPixel={mmPerPixel} />
       <g className="at-last" data-partway={isPartway ? "" : undefined}>
         <Handles plan={plan} places={places} mmPerPixel={mmPerPixel} selected={selected} unit={unit} onSay={onSay} />

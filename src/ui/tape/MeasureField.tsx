@@ -15,15 +15,15 @@ import {
   guessSource,
   guessWords,
   readingsSentence,
-  slipElsewhere,
-  slipQuestion,
+  misreadingElsewhere,
+  misreadingQuestion,
   unusualQuestion,
 } from "../../words/tape";
 import { useRunAll } from "../work/useRunAll";
 import { useRun, useWork, useWorkStore } from "../work/useWork";
 import { Fractions } from "../fields/Fractions";
 import { LengthField } from "../fields/LengthField";
-import { SlipRemedy } from "./SlipRemedy";
+import { MisreadingRemedy } from "./MisreadingRemedy";
 import { today } from "../work/today";
 
 export interface MeasureFieldProps {
@@ -56,7 +56,7 @@ export const MeasureField = memo(
     const words = measureWords(name);
     const said = measured === undefined ? null : readingsSentence(name, measured, unit);
     const doubted = suspicion !== undefined && !suspicion.takenAgain;
-    const slip = doubted ? suspicion.slip : null;
+    const misreading = doubted ? suspicion.misreading : null;
 
     const reading = (
       at: number,
@@ -91,7 +91,9 @@ export const MeasureField = memo(
       ? {
           warnings: [
             doubtSentence(suspicion, unit),
-            ...(slip === null ? [] : [askedElsewhere ? slipElsewhere(slip) : slipQuestion(suspicion, slip, unit)]),
+            ...(misreading === null
+              ? []
+              : [askedElsewhere ? misreadingElsewhere(misreading) : misreadingQuestion(suspicion, misreading, unit)]),
           ],
         }
       : unusual === null
@@ -121,7 +123,9 @@ export const MeasureField = memo(
             at === shown - 1 ? doubt : {},
           ),
         )}
-        {doubted && slip !== null && !askedElsewhere && <SlipRemedy suspicion={suspicion} slip={slip} unit={unit} />}
+        {doubted && misreading !== null && !askedElsewhere && (
+          <MisreadingRemedy suspicion={suspicion} misreading={misreading} unit={unit} />
+        )}
         {said !== null && (
           <p className="readings-said">
             <Fractions text={said} />

@@ -24,10 +24,10 @@ const FIRST: readonly MeasureName[] = ["bustGirth", "upperChestGirth", "waistGir
 const MORE: readonly MeasureName[] = MEASURE_NAMES.filter((name) => !FIRST.includes(name));
 
 /** Of two measures in each other's place, the question is asked beside the first. */
-function isAskedElsewhere(suspicions: readonly Suspicion[], { measure, slip }: Suspicion): boolean {
-  if (slip?.kind !== "swapped") return false;
+function isAskedElsewhere(suspicions: readonly Suspicion[], { measure, misreading }: Suspicion): boolean {
+  if (misreading?.kind !== "swapped") return false;
   const other = suspicions.findIndex(
-    (doubt) => doubt.measure === slip.other && doubt.slip?.kind === "swapped" && !doubt.takenAgain,
+    (doubt) => doubt.measure === misreading.other && doubt.misreading?.kind === "swapped" && !doubt.takenAgain,
   );
   return other >= 0 && other < suspicions.findIndex((doubt) => doubt.measure === measure);
 }

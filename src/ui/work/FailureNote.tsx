@@ -5,14 +5,14 @@ import { usePageState } from "./pageState";
 import { useRun } from "./useWork";
 
 const PICK_WORDS: Readonly<Record<keyof Picks, string>> = {
-  frame: "frame",
+  baseSize: "baseSize",
   cup: "cup version",
   waist: "waist line",
   hip: "hip line",
   bustAlteration: "bust alteration",
 };
 
-const PICK_NAMES = ["frame", "cup", "bustAlteration", "waist", "hip"] as const;
+const PICK_NAMES = ["baseSize", "cup", "bustAlteration", "waist", "hip"] as const;
 
 export interface FailureNoteProps {
   readonly words: PlanFailureWords;

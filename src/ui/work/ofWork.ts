@@ -4,7 +4,7 @@
  */
 import { createContext, useContext } from "react";
 import { createStore, useStore, type StateCreator, type StoreApi } from "zustand";
-import { must } from "../../core/result";
+import { invariant } from "../../core/result";
 
 /** One showing of one work: what is remembered of it hangs on this and goes with it. */
 export interface Showing {
@@ -27,7 +27,7 @@ const ShowingContext = createContext<Showing | null>(null);
 export const ShowingProvider = ShowingContext.Provider;
 
 export function useShowing(): Showing {
-  return must(useContext(ShowingContext), "ShowingProvider above this component");
+  return invariant(useContext(ShowingContext), "ShowingProvider above this component");
 }
 
 /**

@@ -3,7 +3,7 @@ import { createContext, useContext, useMemo } from "react";
 import { useStore } from "zustand";
 import type { Command } from "../../core/plan/commands";
 import type { Work } from "../../core/decisions/work";
-import { must } from "../../core/result";
+import { invariant } from "../../core/result";
 import { beginGesture, cancelGesture, commitGesture, preview, run, type createWorkStore } from "../../store/workStore";
 
 export type WorkStore = ReturnType<typeof createWorkStore>;
@@ -12,7 +12,7 @@ const WorkStoreContext = createContext<WorkStore | null>(null);
 export const WorkStoreProvider = WorkStoreContext.Provider;
 
 export function useWorkStore(): WorkStore {
-  return must(useContext(WorkStoreContext), "WorkStoreProvider above this component");
+  return invariant(useContext(WorkStoreContext), "WorkStoreProvider above this component");
 }
 
 /** A part of the work as it is now, in the middle of a drag too. The selector must return a stable value. */

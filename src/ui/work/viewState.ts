@@ -5,26 +5,26 @@ import { storeOfWork } from "./ofWork";
 
 export interface ViewState {
   readonly selectedDart: DartRef | null;
-  /** Id of the slip that is lit in the ledger and on the piece. */
-  readonly litSlip: string | null;
+  /** Id of the alteration that is lit in the ledger and on the piece. */
+  readonly litAlteration: string | null;
   /** The half of the body that the table shows, where left and right differ. */
   readonly half: Half;
-  /** How far the lit slip is shown as made: 0 before, 1 after. */
+  /** How far the lit alteration is shown as made: 0 before, 1 after. */
   readonly litShare: number;
   readonly selectDart: (dart: DartRef | null) => void;
-  readonly lightSlip: (id: string | null) => void;
+  readonly lightAlteration: (id: string | null) => void;
   readonly showHalf: (half: Half) => void;
   readonly showShare: (share: number) => void;
 }
 
 export const useViewState = storeOfWork<ViewState>((set) => ({
   selectedDart: null,
-  litSlip: null,
+  litAlteration: null,
   half: "left",
   litShare: 1,
   selectDart: (selectedDart) => set({ selectedDart }),
-  // Another slip is shown as it lies when it is made.
-  lightSlip: (litSlip) => set({ litSlip, litShare: 1 }),
+  // Another alteration is shown as it lies when it is made.
+  lightAlteration: (litAlteration) => set({ litAlteration, litShare: 1 }),
   showHalf: (half) => set({ half }),
   showShare: (litShare) => set({ litShare }),
 }));

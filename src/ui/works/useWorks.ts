@@ -2,7 +2,7 @@
 import type { Pattern } from "../../core/decisions/pattern";
 import { createContext, useContext } from "react";
 import type { Work } from "../../core/decisions/work";
-import { must } from "../../core/result";
+import { invariant } from "../../core/result";
 import type { WorkEntry } from "../../store/library";
 import type { Message, StorageState } from "../../store/sessionState";
 
@@ -27,5 +27,5 @@ const WorksContext = createContext<Works | null>(null);
 export const WorksProvider = WorksContext.Provider;
 
 export function useWorks(): Works {
-  return must(useContext(WorksContext), "WorksProvider above this component");
+  return invariant(useContext(WorksContext), "WorksProvider above this component");
 }

@@ -1,6 +1,6 @@
 /** A dart redrawn, in words: what is asked for, what to do on the tissue, and where what it sets free is given back. */
 import type { DartRedraw } from "../../core/decisions/alteration";
-import type { SlipNote, SlipTrace } from "../../core/alterations/outcome/trace";
+import type { AlterationNote, AlterationTrace } from "../../core/alterations/outcome/trace";
 import { homeOf, liesAlongBust } from "../../core/pattern/dartNames";
 import { isBasque } from "../../core/pattern/pieceGroups";
 import type { DartHome, DartRef } from "../../core/pattern/piece";
@@ -61,7 +61,7 @@ export function redrawTitle(alteration: DartRedraw, unit: LengthUnit): string {
   }
 }
 
-type Given = SlipTrace["given"][number];
+type Given = AlterationTrace["given"][number];
 
 /** What a dart set free and where it goes, or what it takes and where that is let out. */
 function givenMove(given: Given, seam: string, context: Context): string {
@@ -86,7 +86,7 @@ function givenMove(given: Given, seam: string, context: Context): string {
   }
 }
 
-function noteMove(note: SlipNote, context: Context): string | null {
+function noteMove(note: AlterationNote, context: Context): string | null {
   switch (note.code) {
     case "centreNowSeam":
       return `The ${centreWords(context.pieceName)} is no longer straight: cut it as a seam with an allowance, not on the fold.`;
@@ -154,7 +154,7 @@ function redrawAmount(alteration: DartRedraw, context: Context): string {
 }
 
 /** The whole job. */
-export function redrawSaid({ given, notes }: SlipTrace, alteration: DartRedraw, context: Context): Said {
+export function redrawSaid({ given, notes }: AlterationTrace, alteration: DartRedraw, context: Context): Said {
   const title = redrawTitle(alteration, context.unit);
   const towards =
     alteration.kind === "dartEnd" && drawn(alteration.shorten, context)

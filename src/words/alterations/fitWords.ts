@@ -2,7 +2,7 @@
  * What is said of a fit alteration. Titles and steps are templates: a length's name in braces is replaced by that length as
  * the wearer's tape has it; with ":round" behind its name, by a round figure.
  */
-import type { SlipTrace } from "../../core/alterations/outcome/trace";
+import type { AlterationTrace } from "../../core/alterations/outcome/trace";
 import type { Piece } from "../../core/pattern/piece";
 import type { Mm } from "../../core/units";
 
@@ -12,7 +12,7 @@ export interface Altered {
   readonly piece: Piece;
   /** With its sign. */
   readonly amount: Mm;
-  readonly trace: Pick<SlipTrace, "before" | "after" | "surgery">;
+  readonly trace: Pick<AlterationTrace, "before" | "after" | "surgery">;
 }
 
 /** One move after another; false in the place of one that this piece does not need. */

@@ -24,7 +24,7 @@ describe("a dart", () => {
         share: 1,
       },
     ]);
-    expect(viewNow().getState().litSlip).toBe("dartPivot-front-sideDart");
+    expect(viewNow().getState().litAlteration).toBe("dartPivot-front-sideDart");
     expect(screen.getByRole("button", { name: /^Front shoulder dart$/, pressed: true })).toBeDefined();
     expect(screen.queryByRole("button", { name: /^Front side dart$/ })).toBeNull();
   });

@@ -2,7 +2,7 @@ import { act, fireEvent, screen, waitFor, within } from "@testing-library/react"
 import { describe, expect, it } from "vitest";
 import { run, undo } from "../../../src/store/workStore";
 import type { Work } from "../../../src/core/decisions/work";
-import { fail, must, ok } from "../../../src/core/result";
+import { fail, invariant, ok } from "../../../src/core/result";
 import type { PaperFailure, PaperMade, PaperRequest } from "../../../src/paper/request";
 import { App } from "../../../src/ui/app/App";
 import { usePageState } from "../../../src/ui/work/pageState";
@@ -24,7 +24,7 @@ async function openSheet(
   const rendered = await renderWork(<PaperRoomProvider value={() => room}>{ui}</PaperRoomProvider>, change);
   act(() => usePageState.getState().setStep("paper"));
   await rendered.user.click(await screen.findByRole("radio", { name: sheet }));
-  const asked = (): PaperRequest => must(workers.all.flatMap((worker) => worker.asked).at(-1), "an ask").request;
+  const asked = (): PaperRequest => invariant(workers.all.flatMap((worker) => worker.asked).at(-1), "an ask").request;
   /** Waits until the choices have settled and a preview was asked for. */
   const drawer = async (): Promise<FakeWorker> => waitFor(() => workers.lastAsked("preview"));
   const answer = async (result: PaperFailure | number): Promise<void> => {
@@ -286,7 +286,7 @@ describe("said before anything is made", () => {
     expect(screen.queryByText(/does not hold yet/)).toBeNull();
     expect(screen.getByText(/100 % \(“actual size”\) in the print dialogue/)).toBeTruthy();
     expect(screen.getByText(/Measure its test square with your tape before you cut anything/)).toBeTruthy();
-    // More than the dart holds: the slip is refused, and its check fails.
+    // More than the dart holds: the alteration is refused, and its check fails.
     act(() =>
       run(store, {
         kind: "putAlteration",

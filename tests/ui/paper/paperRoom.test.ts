@@ -1,14 +1,14 @@
 import { describe, expect, it } from "vitest";
 import { derivePlan } from "../../../src/core/plan/derivePlan";
-import { fail, must, ok } from "../../../src/core/result";
+import { fail, invariant, ok } from "../../../src/core/result";
 import type { PaperMade, PaperRequest } from "../../../src/paper/request";
-import { requestFor } from "../../../src/ui/paper/asked";
+import { requestFor } from "../../../src/ui/paper/paperRequest";
 import { createPaperRoom } from "../../../src/ui/paper/paperRoom";
 import { sampleWork } from "../../support/sampleWork";
 import { fakeWorkers, madeFile, previewOf } from "./fakeWorkers";
 
 const planned = derivePlan(sampleWork);
-const plan = must(planned.ok ? planned.value : null, "a plan of the sample");
+const plan = invariant(planned.ok ? planned.value : null, "a plan of the sample");
 const wish = (under: readonly string[] = []): PaperRequest =>
   requestFor(
     sampleWork,

@@ -174,7 +174,7 @@ describe("a run of keys", () => {
     const { work } = await show();
     act(() => handle(front).focus());
     press(1);
-    expect(viewNow().getState().litSlip).toBe(work().alterations[0]?.id);
+    expect(viewNow().getState().litAlteration).toBe(work().alterations[0]?.id);
   });
 });
 

@@ -18,7 +18,7 @@ const place: Alteration = {
 
 async function lit(id: string | null, ...alterations: readonly Alteration[]) {
   const rendered = await renderWork(<Table />, withAlterations(...alterations));
-  act(() => viewNow().getState().lightSlip(id));
+  act(() => viewNow().getState().lightAlteration(id));
   return { ...rendered, all: (name: string) => [...rendered.container.querySelectorAll(`.slip-overlay .${name}`)] };
 }
 
@@ -61,7 +61,7 @@ describe("a slip that is lit", () => {
   it("is put out by the bar’s button, and the bar goes", async () => {
     const { all, user } = await lit("l", length);
     await user.click(screen.getByRole("button", { name: "Done" }));
-    expect(viewNow().getState().litSlip).toBeNull();
+    expect(viewNow().getState().litAlteration).toBeNull();
     expect(screen.queryByRole("slider")).toBeNull();
     expect(all("overlay-cut")).toEqual([]);
   });
@@ -69,14 +69,14 @@ describe("a slip that is lit", () => {
   it("starts from after again when another is lit", async () => {
     await lit("l", length, place);
     fireEvent.change(slide(), { target: { value: "10" } });
-    act(() => viewNow().getState().lightSlip("p"));
+    act(() => viewNow().getState().lightAlteration("p"));
     expect(slide().getAttribute("aria-valuetext")).toBe("after");
   });
 
   it("has no slide where nothing on the pieces changed: the blend, or a slip left out", async () => {
     await lit("blend-waist", length);
     expect(screen.queryByRole("slider")).toBeNull();
-    act(() => viewNow().getState().lightSlip(null));
+    act(() => viewNow().getState().lightAlteration(null));
     expect(screen.queryByRole("slider")).toBeNull();
   });
 });
@@ -102,8 +102,8 @@ describe("the halves", () => {
   it("give the plan of that half: its pieces, and its slips alone", () => {
     const { left, right } = planOf(uneven);
     expect(left.pieces).not.toEqual(right.pieces);
-    expect(left.slips.map(({ id }) => id)).not.toContain("l");
-    expect(right.slips.map(({ id }) => id)).toContain("l");
+    expect(left.alterations.map(({ id }) => id)).not.toContain("l");
+    expect(right.alterations.map(({ id }) => id)).toContain("l");
     const even = planOf(testWork);
     expect(even.right).toBe(even.left);
   });

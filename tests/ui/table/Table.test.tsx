@@ -292,11 +292,11 @@ describe("what lies on the table", () => {
     const { container } = await showToScale(withAlterations(shortened));
     // The front's waist comes first.
     fireEvent.pointerDown(container.querySelector(".label-cut") ?? container);
-    expect(viewNow().getState().litSlip).toBe("blend-waist");
+    expect(viewNow().getState().litAlteration).toBe("blend-waist");
     const area = container.querySelector(".working > g:first-child .dart-area");
     fireEvent.pointerDown(area ?? container);
     expect(viewNow().getState()).toMatchObject({
-      litSlip: "a",
+      litAlteration: "a",
       selectedDart: { piece: "front", dart: "waistDart" },
     });
     // What is given back at the back's dart is ringed on the back, not on the front.

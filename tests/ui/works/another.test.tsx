@@ -1,4 +1,4 @@
-/** What the page remembers of one work must never answer for another: the copy has the very same darts, slips and sizes. */
+/** What the page remembers of one work must never answer for another: the copy has the very same darts, alterations and sizes. */
 import { act, screen, waitFor, within } from "@testing-library/react";
 import { describe, expect, it } from "vitest";
 import type { Work } from "../../../src/core/decisions/work";
@@ -48,7 +48,7 @@ describe("another work, opened through the menu", () => {
     act(() => {
       useViewState.of(before).setState({
         selectedDart: { piece: "back", dart: "waistDart" },
-        litSlip: "end-1",
+        litAlteration: "end-1",
         litShare: 0.3,
         half: "right",
       });
@@ -71,7 +71,7 @@ describe("another work, opened through the menu", () => {
     }
     expect(useViewState.of(after).getState()).toMatchObject({
       selectedDart: null,
-      litSlip: null,
+      litAlteration: null,
       litShare: 1,
       half: "left",
     });

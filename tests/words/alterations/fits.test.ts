@@ -9,11 +9,11 @@ import { fitOf } from "../../../src/core/alterations/fit/index";
 import { piecesOf } from "../../../src/core/pattern/pieceSet";
 import type { PieceName } from "../../../src/core/pattern/piece";
 import type { LengthUnit, Work } from "../../../src/core/decisions/work";
-import { must } from "../../../src/core/result";
+import { invariant } from "../../../src/core/result";
 import { checklistByPiece, checklistSentence } from "../../../src/words/checklist";
 import { FIT_WORDS } from "../../../src/words/alterations/index";
 import { fitSteps, fitTitle } from "../../../src/words/fits";
-import { slipTitle } from "../../../src/words/ledger";
+import { plannedTitle } from "../../../src/words/ledger";
 import { anyAmount } from "../../support/amounts";
 import { anyGarmentOf, bustPointOf, changedPieces, garment, STYLE_NAMES, type Garment } from "../../support/garments";
 import { planOf, testWork } from "../../support/works";
@@ -43,7 +43,7 @@ const FOREIGN: Readonly<Record<LengthUnit, RegExp>> = { in: /\b(?:mm|cm)\b|metre
 
 describe.each(CASES)("$fit by $amount on $style", ({ fit, style, amount }) => {
   it.each(UNITS)("is told in %s on each piece that it changes and on no other, with every length filled in", (unit) => {
-    const { changed, pieces, stepsOn, text } = must(said(fit, { style }, amount, unit), "said");
+    const { changed, pieces, stepsOn, text } = invariant(said(fit, { style }, amount, unit), "said");
     const told = piecesOf(pieces).flatMap(({ name }) => (stepsOn(name).length === 0 ? [] : [name]));
     expect(changed.length).toBeGreaterThan(0);
     expect(told).toEqual(changed);
@@ -51,7 +51,7 @@ describe.each(CASES)("$fit by $amount on $style", ({ fit, style, amount }) => {
   });
 
   it.each(UNITS)("names in %s no length of the other tape", (unit) => {
-    expect(must(said(fit, { style }, amount, unit), "said").text).not.toMatch(FOREIGN[unit]);
+    expect(invariant(said(fit, { style }, amount, unit), "said").text).not.toMatch(FOREIGN[unit]);
   });
 });
 
@@ -79,7 +79,7 @@ describe("whatever the body and the amount", () => {
 
   it("nothing is to be done where nothing is asked", () => {
     for (const { fit, style } of CASES) {
-      const { pieces, stepsOn } = must(said(fit, { style }, 0, "cm"), "said");
+      const { pieces, stepsOn } = invariant(said(fit, { style }, 0, "cm"), "said");
       expect(piecesOf(pieces).flatMap(({ name }) => stepsOn(name))).toEqual([]);
     }
   });
@@ -95,9 +95,13 @@ describe.each(STYLE_NAMES)("the whole order of work on %s", (style: StyleName) =
         alterations: FIT_NAMES.map((fit) => ({ ...asked(fit, 4 * sign), id: fit })),
       };
       const plan = planOf(work);
-      expect(plan.slips.filter(({ source, outcome }) => source === "wearer" && outcome.ok).length).toBeGreaterThan(8);
+      expect(
+        plan.alterations.filter(({ source, outcome }) => source === "wearer" && outcome.ok).length,
+      ).toBeGreaterThan(8);
       const lines = checklistByPiece(plan, unit).flatMap((group) => group.lines.map(checklistSentence));
-      expect([...lines, ...plan.slips.map((slip) => slipTitle(slip, unit))].join("\n")).not.toMatch(FOREIGN[unit]);
+      expect([...lines, ...plan.alterations.map((planned) => plannedTitle(planned, unit))].join("\n")).not.toMatch(
+        FOREIGN[unit],
+      );
     }
   });
 });
@@ -114,12 +118,12 @@ describe("lengths of the trade's own choosing", () => {
     ["shoulderSlope", "sideDart", "front", "to within 3 mm", "to within 1/8 in"],
   ] as const)("%s on %s, %s: %j or %j", (fit, style, piece, cm, inches) => {
     expect(
-      must(said(fit, { style }, 8, "cm"), "said")
+      invariant(said(fit, { style }, 8, "cm"), "said")
         .stepsOn(piece)
         .join(" "),
     ).toContain(cm);
     expect(
-      must(said(fit, { style }, 8, "in"), "said")
+      invariant(said(fit, { style }, 8, "in"), "said")
         .stepsOn(piece)
         .join(" "),
     ).toContain(inches);
@@ -160,7 +164,7 @@ describe("which way", () => {
     ["sideSeamHip", "sideDart", "backBasque", "beyond the side seam", "in from the side seam"],
   ] as const)("%s on %s, %s: %j for more, %j for less", (fit, style, piece, more, less) => {
     const told = (amount: number): string =>
-      must(said(fit, { style }, amount, "cm"), `${fit} by ${amount}`)
+      invariant(said(fit, { style }, amount, "cm"), `${fit} by ${amount}`)
         .stepsOn(piece)
         .join(" ");
     expect(told(8)).toContain(more);

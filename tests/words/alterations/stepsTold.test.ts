@@ -6,7 +6,7 @@ import { applyAlteration } from "../../../src/core/alterations/applyAlteration";
 import { fitOf } from "../../../src/core/alterations/fit/index";
 import { piecesOf } from "../../../src/core/pattern/pieceSet";
 import type { PieceName } from "../../../src/core/pattern/piece";
-import { must } from "../../../src/core/result";
+import { invariant } from "../../../src/core/result";
 import { FIT_WORDS } from "../../../src/words/alterations/index";
 import { bustPointOf, garment, STYLE_NAMES } from "../../support/garments";
 
@@ -14,9 +14,11 @@ import { bustPointOf, garment, STYLE_NAMES } from "../../support/garments";
 function told(fit: FitName, style: StyleName, amount: number) {
   const pieces = garment({ style });
   const done = applyAlteration(pieces, { kind: "fit", id: "a", fit, amount }, { bustPoint: bustPointOf(pieces) });
-  const { trace, girths } = must(done.ok ? done.value : null, `${fit} on ${style}`);
+  const { trace, girths } = invariant(done.ok ? done.value : null, `${fit} on ${style}`);
   const steps = (name: PieceName): readonly string[] =>
-    FIT_WORDS[fit].steps({ piece: must(trace.before[name], name), amount, trace }).filter((step) => step !== false);
+    FIT_WORDS[fit]
+      .steps({ piece: invariant(trace.before[name], name), amount, trace })
+      .filter((step) => step !== false);
   return {
     pieces,
     trace,
@@ -53,13 +55,13 @@ test.each(CASES)(
   ({ fit, style, amount }) => {
     const { pieces, of, pieceNames } = told(fit, style, amount);
     const has = (name: PieceName, seam: string): boolean =>
-      must(pieces[name], name).edges.some((edge) => edge.seam === seam);
+      invariant(pieces[name], name).edges.some((edge) => edge.seam === seam);
     const wrong = pieceNames.flatMap((name) => [
       ...(/draw the neckline/iu.test(of(name)) && !has(name, "neck") ? [`${name}: neckline`] : []),
       ...(/(draw|trace) the armhole/iu.test(of(name)) && !has(name, "armhole") ? [`${name}: armhole`] : []),
       ...(/rule the shoulder/iu.test(of(name)) && !has(name, "shoulder") ? [`${name}: shoulder`] : []),
       ...(/the princess seam/iu.test(of(name)) && !has(name, "princess") ? [`${name}: princess seam`] : []),
-      ...(/dart/iu.test(of(name)) && must(pieces[name], name).darts.length === 0 ? [`${name}: dart`] : []),
+      ...(/dart/iu.test(of(name)) && invariant(pieces[name], name).darts.length === 0 ? [`${name}: dart`] : []),
     ]);
     expect(wrong).toEqual([]);
   },
@@ -83,17 +85,17 @@ test("a longer upper bodice deepens the armhole on each piece that has the end o
 
 test("the change round the bust is told where it is more than 1 mm, and only there", () => {
   const dart = told("bustPointLevel", "sideDart", 8);
-  expect(must(dart.girths.bust, "bust")).toBeLessThan(-1);
+  expect(invariant(dart.girths.bust, "bust")).toBeLessThan(-1);
   expect(dart.of("front")).toContain("loses {girth} round the bust");
   expect(told("bustPointLevel", "sideDart", -8).of("front")).toContain("gains {girth} round the bust");
   const princess = told("bustPointLevel", "princessArmhole", 8);
-  expect(Math.abs(must(princess.girths.bust, "bust"))).toBeLessThan(1);
+  expect(Math.abs(invariant(princess.girths.bust, "bust"))).toBeLessThan(1);
   expect(princess.of("centreFront") + princess.of("sideFront")).not.toContain("{girth}");
 });
 
 test("what walking takes out of the centre front is told there, as much as its centre lost", () => {
   const { pieces, trace, of } = told("bustPointLevel", "princessArmhole", 8);
-  const waist = (set: typeof pieces): number => must(set.centreFront?.points.centreWaist, "waist").at.y;
+  const waist = (set: typeof pieces): number => invariant(set.centreFront?.points.centreWaist, "waist").at.y;
   expect(of("centreFront")).toContain("{walked} too long");
   expect(trace.values["walked"]).toBeCloseTo(waist(pieces) - waist(trace.after), 9);
 });

@@ -1,6 +1,6 @@
 /** A dart drawn up as gathers over its mouth in place of being folded. */
 import type { DartGatherAlteration } from "../../decisions/alteration";
-import type { SlipFailure } from "../outcome/alterationFailure";
+import type { AlterationFailure } from "../outcome/alterationFailure";
 import { distance } from "../../geometry/point";
 import { seamLength } from "../../girth/seamLength";
 import { dartOf, pointOf } from "../../pattern/piece";
@@ -15,7 +15,10 @@ import { pieceIn, withPiece, type PieceSet } from "../../pattern/pieceSet";
 const BEYOND: Mm = 30;
 
 /** The pieces with the dart marked to be gathered, and its seam drawn smooth over the open mouth; its sewn length stays. */
-export function gatherDart(pieces: PieceSet, { dart: ref }: DartGatherAlteration): Result<FitApplied, SlipFailure> {
+export function gatherDart(
+  pieces: PieceSet,
+  { dart: ref }: DartGatherAlteration,
+): Result<FitApplied, AlterationFailure> {
   const piece = pieceIn(pieces, ref.piece);
   const dart = dartOf(piece, ref.dart);
   if (dart.gathered === true) return ok({ pieces, traces: [], values: {} });

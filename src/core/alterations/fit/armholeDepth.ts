@@ -12,7 +12,7 @@ export const armholeDepth: FitDefinition = {
   applies: (pieces) => underarmPieces(pieces).length === 2,
   apply: (pieces, amount) => {
     const most = roomAtUnderarm(pieces);
-    if (amount > most) return fail({ code: "slip/too-much", most });
+    if (amount > most) return fail({ code: "alteration/too-much", most });
     const set = underarmPieces(pieces).reduce((done, name) => {
       const piece = pieceIn(done, name);
       return withPiece(done, withSeamEnd(piece, "side", "underarm", seamLength(piece, "side") - amount));

@@ -2,7 +2,7 @@
 import { edgeLength, edgeParameterAtLength, edgeSplit, edgeTangentAt } from "../../geometry/edgeCurve";
 import { directionOf, distance, turnBetween } from "../../geometry/point";
 import { pointOf, type Piece } from "../../pattern/piece";
-import { fail, must, ok } from "../../result";
+import { fail, invariant, ok } from "../../result";
 import { fitHandles } from "../../surgery/fitHandles";
 import { curveOf, edgeFrom } from "../../pattern/ring";
 import { edgeTurned } from "../../surgery/straightThrough";
@@ -20,7 +20,7 @@ function backOf({ back }: PieceSet): Piece | null {
 /** The seam may bend at the bust line by as much as still sews as a smooth line; and some of the neck must be left. */
 function mostOf(back: Piece): Mm {
   const height = distance(pointOf(back, "centreNeck"), pointOf(back, "centreBust"));
-  const neck = edgeLength(curveOf(back, must(back.edges[edgeFrom(back, "centreNeck")], "neck")));
+  const neck = edgeLength(curveOf(back, invariant(back.edges[edgeFrom(back, "centreNeck")], "neck")));
   return (
     2 * Math.min(height * Math.sin(radiansFromDegrees(SMOOTH_CORNER_DEGREES)), neck / 2 - SHORTEST_EDGE - SAME_POINT)
   );
@@ -29,7 +29,7 @@ function mostOf(back: Piece): Mm {
 /** Half of the wedge off one half: the centre now leans, and the neck starts square to it again. */
 function takenIn(back: Piece, half: Mm): Piece {
   const index = edgeFrom(back, "centreNeck");
-  const edge = must(back.edges[index], "neck");
+  const edge = invariant(back.edges[index], "neck");
   const curve = curveOf(back, edge);
   const [, rest] = edgeSplit(curve, edgeParameterAtLength(curve, half));
   const edges = [...back.edges];
@@ -38,7 +38,7 @@ function takenIn(back: Piece, half: Mm): Piece {
     ...back,
     edges,
     centreOnFold: false,
-    points: { ...back.points, centreNeck: { ...must(back.points.centreNeck, "centreNeck"), at: rest.a } },
+    points: { ...back.points, centreNeck: { ...invariant(back.points.centreNeck, "centreNeck"), at: rest.a } },
   };
   const bust = pointOf(back, "centreBust");
   const lean = turnBetween(directionOf(bust, pointOf(back, "centreNeck")), directionOf(bust, rest.a));
@@ -54,7 +54,7 @@ export const backNeckGape: FitDefinition = {
   apply: (pieces, amount) => {
     const back = backOf(pieces) ?? pieceIn(pieces, "back");
     const most = mostOf(back);
-    if (amount > most) return fail({ code: "slip/too-much", most });
+    if (amount > most) return fail({ code: "alteration/too-much", most });
     return ok({ pieces: withPiece(pieces, takenIn(back, amount / 2)), traces: [], values: { half: amount / 2 } });
   },
 };

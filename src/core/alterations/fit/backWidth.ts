@@ -1,5 +1,5 @@
 /** Width across the back, at the armholes. */
-import { must, ok } from "../../result";
+import { invariant, ok } from "../../result";
 import { withPiece } from "../../pattern/pieceSet";
 import { hasArmhole, slideArmhole } from "./armholeWidth";
 import type { FitDefinition } from "../outcome/definition";
@@ -9,7 +9,7 @@ export const backWidth: FitDefinition = {
   madeOn: ["back"],
   applies: ({ back }) => hasArmhole(back) && back.points.shoulderTip !== undefined,
   apply: (pieces, amount) => {
-    const { piece, trace } = slideArmhole(must(pieces.back, "back"), amount / 2);
+    const { piece, trace } = slideArmhole(invariant(pieces.back, "back"), amount / 2);
     return ok({ pieces: withPiece(pieces, piece), traces: [trace], values: { half: Math.abs(amount) / 2 } });
   },
 };

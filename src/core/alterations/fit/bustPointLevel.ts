@@ -16,7 +16,7 @@ import {
 import { lineDistance } from "../../geometry/segment";
 import { seamLength } from "../../girth/seamLength";
 import { dartOf, pointOf, type Dart, type Edge, type Piece, type PointName } from "../../pattern/piece";
-import { fail, must, ok } from "../../result";
+import { fail, invariant, ok } from "../../result";
 import { trueDartAgain } from "../../surgery/beyondCut";
 import { drawPrincess, withPointsAt } from "../../surgery/princessSeam";
 import { curveOf, edgeFrom, edgeTo } from "../../pattern/ring";
@@ -79,9 +79,9 @@ function moveDart(piece: Piece, dart: Dart, by: Mm): Piece {
  */
 function easeSeamAbove(moved: Piece, before: Piece, inner: PointName): Piece {
   const index = edgeTo(before, inner);
-  const last = must(before.edges[index], "edge");
+  const last = invariant(before.edges[index], "edge");
   const upperIndex = edgeTo(before, last.from);
-  const upper = must(before.edges[upperIndex], "edge");
+  const upper = invariant(before.edges[upperIndex], "edge");
   if (upper.seam !== "side" || upper.mouthOf !== null) return moved;
   const [top, middle, end, endNow] = [
     pointOf(before, upper.from),
@@ -129,7 +129,7 @@ function squareSlope(piece: Piece, { apex, inner, outer }: Dart): number {
 /** The most that the darts of a piece can go down (positive) or up: seams must be left beside mouths, and darts long enough. */
 function roomOf(piece: Piece, amount: Mm): Mm {
   const left = (index: number): Mm =>
-    Math.max(0, edgeLength(curveOf(piece, must(piece.edges[index], "edge"))) - LEFT_OF_SEAM);
+    Math.max(0, edgeLength(curveOf(piece, invariant(piece.edges[index], "edge"))) - LEFT_OF_SEAM);
   const rooms = piece.darts.filter(aimsAtBust).map((dart) => {
     if (dart.seam === "side") return amount > 0 ? left(edgeFrom(piece, dart.outer)) : left(edgeTo(piece, dart.inner));
     const mouth = (pointOf(piece, dart.inner).y + pointOf(piece, dart.outer).y) / 2 - pointOf(piece, dart.apex).y;
@@ -147,11 +147,11 @@ function moveDarts(piece: Piece, amount: Mm): Piece {
 
 function movePrincess(pieces: PieceSet, amount: Mm): PieceSet {
   const centreFront = moveCorners(
-    must(pieces.centreFront, "centreFront"),
+    invariant(pieces.centreFront, "centreFront"),
     ["princessBust", "bustPoint", "centreBust"],
     amount,
   );
-  const sideFront = moveCorners(must(pieces.sideFront, "sideFront"), ["princessBust"], amount);
+  const sideFront = moveCorners(invariant(pieces.sideFront, "sideFront"), ["princessBust"], amount);
   const drawn = drawPrincess({ centreFront, sideFront });
   return withPiece(withPiece(pieces, drawn.centreFront), drawn.sideFront);
 }
@@ -165,7 +165,7 @@ export const bustPointLevel: FitDefinition = {
   apply: (pieces, amount) => {
     const piece = dartPiece(pieces);
     const room = piece === undefined ? Infinity : roomOf(piece, amount);
-    if (Math.abs(amount) > room) return fail({ code: "slip/too-much", most: amount < 0 ? 0 - room : room });
+    if (Math.abs(amount) > room) return fail({ code: "alteration/too-much", most: amount < 0 ? 0 - room : room });
     const moved = piece === undefined ? movePrincess(pieces, amount) : withPiece(pieces, moveDarts(piece, amount));
     // Its side end, or the bend of the princess seam, has moved a little.
     const girth = bustGained(pieces, moved);

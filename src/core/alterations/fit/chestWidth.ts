@@ -1,6 +1,6 @@
 /** Width across the chest, at the armholes. */
 import type { Piece } from "../../pattern/piece";
-import { must, ok } from "../../result";
+import { invariant, ok } from "../../result";
 import { withPiece, type PieceSet } from "../../pattern/pieceSet";
 import { hasArmhole, INSIDE, slideArmhole } from "./armholeWidth";
 import type { FitDefinition } from "../outcome/definition";
@@ -12,7 +12,7 @@ export const chestWidth: FitDefinition = {
   madeOn: ["front", "sideFront"],
   applies: (pieces) => armholeFront(pieces) !== undefined,
   apply: (pieces, amount) => {
-    const { piece, trace } = slideArmhole(must(armholeFront(pieces), "front"), amount / 2);
+    const { piece, trace } = slideArmhole(invariant(armholeFront(pieces), "front"), amount / 2);
     const values = { half: Math.abs(amount) / 2, inside: INSIDE };
     return ok({ pieces: withPiece(pieces, piece), traces: [trace], values });
   },

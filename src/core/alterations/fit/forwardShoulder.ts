@@ -1,6 +1,6 @@
 /** Forward shoulder: the shoulder seam turned about the neck; what the front loses at its end the back gains. */
 import { seamLength } from "../../girth/seamLength";
-import { fail, must, ok } from "../../result";
+import { fail, invariant, ok } from "../../result";
 import {
   fitUpperArmhole,
   hasShoulders,
@@ -22,7 +22,7 @@ function moved(pieces: PieceSet, side: "front" | "back", down: Mm): PieceSet {
   const names = shoulderPieces(pieces, side);
   const turn = radians(2 * Math.asin(down / (2 * shoulderLength(pieces, names))));
   const set = turnShoulder(pieces, side, turn);
-  const tip = must(names.at(-1), "tip piece");
+  const tip = invariant(names.at(-1), "tip piece");
   const length = seamLength(pieceIn(pieces, tip), "armhole") - down;
   return withPiece(set, fitUpperArmhole(pieceIn(set, tip), "shoulderTip", length));
 }
@@ -41,7 +41,7 @@ export const forwardShoulder: FitDefinition = {
     const room =
       SHARE *
       Math.min(...(["front", "back"] as const).map((side) => shoulderLength(pieces, shoulderPieces(pieces, side))));
-    if (Math.abs(amount) > room) return fail({ code: "slip/too-much", most: amount < 0 ? 0 - room : room });
+    if (Math.abs(amount) > room) return fail({ code: "alteration/too-much", most: amount < 0 ? 0 - room : room });
     const after = moved(moved(pieces, "front", amount), "back", -amount);
     return ok({ pieces: after, traces: [], values: { top: topMoved(pieces, after), within: WITHIN } });
   },

@@ -10,7 +10,7 @@ import {
   edgePointAt,
 } from "../../geometry/edgeCurve";
 import { pointOf, type Piece, type PieceName } from "../../pattern/piece";
-import { fail, must, ok } from "../../result";
+import { fail, invariant, ok } from "../../result";
 import { acrossAt, type Across } from "../../surgery/lengthenAcross";
 import { lengthenAll, type Line } from "./lengthenAll";
 import type { SurgeryTrace } from "../../surgery/cutAndMove";
@@ -28,7 +28,8 @@ const isShoulderPiece = (piece: Piece | undefined): piece is Piece => piece?.poi
 
 /** How far down the armhole runs before it turns in, or comes to a seam. */
 const upperDepth = (piece: Piece): Mm =>
-  pointOf(piece, must(piece.edges[edgeFrom(piece, "shoulderTip")], "armhole").to).y - pointOf(piece, "shoulderTip").y;
+  pointOf(piece, invariant(piece.edges[edgeFrom(piece, "shoulderTip")], "armhole").to).y -
+  pointOf(piece, "shoulderTip").y;
 
 const shoulderFront = ({ front, centreFront, sideFront }: PieceSet): Piece | undefined =>
   [front, centreFront, sideFront].find(isShoulderPiece);
@@ -50,7 +51,7 @@ function lineAt(pieces: PieceSet, share: number): Line | null {
     const y = pointOf(front, "shoulderTip").y + depth;
     lines.push([
       "centreFront",
-      acrossAt(must(centreFront, "centreFront"), matchingHeight(must(centreFront, "centreFront"), front, y)),
+      acrossAt(invariant(centreFront, "centreFront"), matchingHeight(invariant(centreFront, "centreFront"), front, y)),
     ]);
   }
   const line = lines.flatMap(([name, across]) => (across === null ? [] : [[name, across] as const]));
@@ -59,17 +60,20 @@ function lineAt(pieces: PieceSet, share: number): Line | null {
 
 /** The height at which the upper princess seam of the centre front is as far along as the side front's is at a height. */
 function matchingHeight(centreFront: Piece, sideFront: Piece, y: Mm): Mm {
-  const side = curveOf(sideFront, must(sideFront.edges[edgeFrom(sideFront, "princessBust")], "princess seam"));
+  const side = curveOf(sideFront, invariant(sideFront.edges[edgeFrom(sideFront, "princessBust")], "princess seam"));
   const t = edgeCrossingsAtY(side, y)[0] ?? 1;
-  const centre = curveOf(centreFront, must(centreFront.edges[edgeFrom(centreFront, "princessTop")], "princess seam"));
+  const centre = curveOf(
+    centreFront,
+    invariant(centreFront.edges[edgeFrom(centreFront, "princessTop")], "princess seam"),
+  );
   const along = Math.min(edgeLengthBetween(side, t, 1), edgeLength(centre));
   return edgePointAt(centre, edgeParameterAtLength(centre, along)).y;
 }
 
 /** How far the cut on the back lies below the end of the shoulder. */
 function depthOf(pieces: PieceSet, traces: readonly SurgeryTrace[]): Mm {
-  const cut = must(traces.find(({ piece }) => piece === "back")?.cuts[0]?.[0], "cut on the back");
-  return cut.y - pointOf(must(pieces.back, "back"), "shoulderTip").y;
+  const cut = invariant(traces.find(({ piece }) => piece === "back")?.cuts[0]?.[0], "cut on the back");
+  return cut.y - pointOf(invariant(pieces.back, "back"), "shoulderTip").y;
 }
 
 function lineOf(pieces: PieceSet): Line | null {
@@ -86,7 +90,7 @@ export const lengthAboveBust: FitDefinition = {
   applies: (pieces) => lineOf(pieces) !== null,
   apply: (pieces, amount) => {
     const line = lineOf(pieces);
-    if (line === null) return fail({ code: "slip/not-on-this-style" });
+    if (line === null) return fail({ code: "alteration/not-on-this-style" });
     const done = lengthenAll(pieces, line, amount);
     if (!done.ok) return done;
     const { pieces: after, traces } = done.value;

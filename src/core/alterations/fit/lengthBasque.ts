@@ -37,7 +37,7 @@ export const lengthBasque: FitDefinition = {
   applies: (pieces) => basques(pieces).length > 0,
   apply: (pieces, amount) => {
     const line = hipLine(pieces);
-    if (line.length < basques(pieces).length) return fail({ code: "slip/too-much", most: 0 });
+    if (line.length < basques(pieces).length) return fail({ code: "alteration/too-much", most: 0 });
     return lengthenAll(pieces, line, amount);
   },
 };

@@ -3,7 +3,7 @@
  * darts that open on the side seam.
  */
 import { pointOf, type Piece } from "../../pattern/piece";
-import { fail, must, ok } from "../../result";
+import { fail, invariant, ok } from "../../result";
 import type { SurgeryTrace } from "../../surgery/cutAndMove";
 import { lengthenAll, type Line } from "./lengthenAll";
 import { acrossAt } from "../../surgery/lengthenAcross";
@@ -43,8 +43,8 @@ function bodiceLine(pieces: PieceSet): Line {
 
 /** How far the cut on the back lies above the waist at the centre. */
 function heightOf({ back }: PieceSet, traces: readonly SurgeryTrace[]): Mm {
-  const cut = must(traces.find(({ piece }) => piece === "back")?.cuts[0]?.[0], "cut on the back");
-  return pointOf(must(back, "back"), "centreWaist").y - cut.y;
+  const cut = invariant(traces.find(({ piece }) => piece === "back")?.cuts[0]?.[0], "cut on the back");
+  return pointOf(invariant(back, "back"), "centreWaist").y - cut.y;
 }
 
 /** A bodice down to the waist: above a midriff band it is the band's depth that is altered. */
@@ -57,7 +57,7 @@ export const lengthBelowBust: FitDefinition = {
   applies: hasBodice,
   apply: (pieces, amount) => {
     const line = bodiceLine(pieces);
-    if (line.length < bodicePieces(pieces).length) return fail({ code: "slip/too-much", most: 0 });
+    if (line.length < bodicePieces(pieces).length) return fail({ code: "alteration/too-much", most: 0 });
     const done = lengthenAll(pieces, line, amount);
     if (!done.ok) return done;
     const { pieces: after, traces } = done.value;

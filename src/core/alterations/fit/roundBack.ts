@@ -4,7 +4,7 @@
  */
 import { edgeCrossingsAtY } from "../../geometry/edgeCurve";
 import { between, piecePoint } from "../../geometry/point";
-import { fail, must, ok } from "../../result";
+import { fail, invariant, ok } from "../../result";
 import { pointOf, type Piece } from "../../pattern/piece";
 import { moveBeyondCut, type OutlinePlace } from "../../surgery/beyondCut";
 import type { Operated } from "../../surgery/cutAndMove";
@@ -39,14 +39,14 @@ function roundUp(back: Piece, amount: Mm): Operated | null {
 }
 
 function placeAt(piece: Piece, index: number, y: Mm): OutlinePlace | null {
-  const t = edgeCrossingsAtY(curveOf(piece, must(piece.edges[index], "edge")), y)[0];
+  const t = edgeCrossingsAtY(curveOf(piece, invariant(piece.edges[index], "edge")), y)[0];
   return t === undefined ? null : { index, t };
 }
 
 /** The straight centre above the bust line as a curve that can bend: it leaves the bust line straight and stays square to the neck. */
 function withCurvedCentre(back: Piece): Piece {
   const index = edgeTo(back, "centreNeck");
-  const edge = must(back.edges[index], "edge");
+  const edge = invariant(back.edges[index], "edge");
   if (edge.curve !== null) return back;
   const [a, b] = [pointOf(back, edge.from), pointOf(back, edge.to)];
   return {
@@ -60,8 +60,8 @@ export const roundBack: FitDefinition = {
   madeOn: ["back"],
   applies: ({ back }) => applies(back),
   apply: (pieces, amount) => {
-    const done = roundUp(must(pieces.back, "back"), amount);
-    if (done === null) return fail({ code: "slip/too-much", most: 0 });
+    const done = roundUp(invariant(pieces.back, "back"), amount);
+    if (done === null) return fail({ code: "alteration/too-much", most: 0 });
     return ok({ pieces: withPiece(pieces, done.piece), traces: [done.trace], values: {} });
   },
 };

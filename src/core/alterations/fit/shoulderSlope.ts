@@ -3,7 +3,7 @@ import { rotateAbout, shift, piecePoint } from "../../geometry/point";
 import { moveMouthEnd } from "../../dart/mouthEnd";
 import { seamLength } from "../../girth/seamLength";
 import { pointOf, type Piece, type PieceName, type PointName } from "../../pattern/piece";
-import { fail, must, ok } from "../../result";
+import { fail, invariant, ok } from "../../result";
 import { edgeFrom, edgeTo } from "../../pattern/ring";
 import {
   fitUpperArmhole,
@@ -39,7 +39,7 @@ const WITHIN: Mm = 3;
  */
 function turnFor(pieces: PieceSet, side: Side, rise: Mm): Radians {
   const names = shoulderPieces(pieces, side);
-  const fall = shoulderFall(pieceIn(pieces, must(names[0], "shoulder piece")));
+  const fall = shoulderFall(pieceIn(pieces, invariant(names[0], "shoulder piece")));
   return radians(Math.asin(Math.sin(fall) - rise / shoulderLength(pieces, names)) - fall);
 }
 
@@ -47,12 +47,12 @@ function raised(pieces: PieceSet, side: Side, rise: Mm): PieceSet {
   const names = shoulderPieces(pieces, side);
   const turn = turnFor(pieces, side, rise);
   let set = turnShoulder(pieces, side, turn);
-  const neckPiece = pieceIn(set, must(names[0], "neck piece"));
+  const neckPiece = pieceIn(set, invariant(names[0], "neck piece"));
   set = withPiece(set, edgeTurned(neckPiece, edgeTo(neckPiece, "sideNeck"), "end", turn));
-  const tipPiece = pieceIn(set, must(names.at(-1), "tip piece"));
+  const tipPiece = pieceIn(set, invariant(names.at(-1), "tip piece"));
   set = withPiece(set, edgeTurned(tipPiece, edgeFrom(tipPiece, "shoulderTip"), "start", turn));
   if (side === "front") set = withUpperPieceRaised(set, rise);
-  const under = must(
+  const under = invariant(
     underarmPieces(set).find((name) => (name === "back") === (side === "back")),
     "underarm piece",
   );
@@ -108,7 +108,7 @@ export const shoulderSlope: FitDefinition = {
   applies: (pieces) => hasShoulders(pieces) && underarmPieces(pieces).length === 2,
   apply: (pieces, amount) => {
     const most = 0 - roomAtUnderarm(pieces);
-    if (amount < most) return fail({ code: "slip/too-much", most });
+    if (amount < most) return fail({ code: "alteration/too-much", most });
     const after = sides.reduce((set, side) => raised(set, side, amount), pieces);
     return ok({ pieces: after, traces: [], values: { top: topMoved(pieces, after), within: WITHIN } });
   },

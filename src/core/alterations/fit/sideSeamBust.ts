@@ -9,7 +9,7 @@ import { trueLegs } from "../../dart/trueLegs";
 import { trueSeamEvenly } from "../../dart/trueSeamEvenly";
 import { seamLength } from "../../girth/seamLength";
 import { pointOf, type Edge, type Piece, type PieceName, type PointName } from "../../pattern/piece";
-import { fail, must, ok } from "../../result";
+import { fail, invariant, ok } from "../../result";
 import { controlsOf } from "../../surgery/fitHandles";
 import { curveOf } from "../../pattern/ring";
 import { underarmPieces } from "../../surgery/shoulderLine";
@@ -37,7 +37,7 @@ const isSidePiece = (piece: Piece): boolean =>
 
 /** The piece with its side moved out by an amount at the bust line. */
 function letOut(piece: Piece, amount: Mm): Piece {
-  const { from, side } = must(bustLine(piece), "bust line");
+  const { from, side } = invariant(bustLine(piece), "bust line");
   const outward = directionOf(from, side);
   const run = piece.edges.filter(({ seam }) => seam === "side");
   const start = run.findIndex((edge) => edge.from === "sideBust");
@@ -82,9 +82,9 @@ export const sideSeamBust: FitDefinition = {
   applies: (pieces) => underarmPieces(pieces).filter((name) => isSidePiece(pieceIn(pieces, name))).length === 2,
   apply: (pieces, amount) => {
     const names = underarmPieces(pieces);
-    const widths = names.map((name) => must(bustLine(pieceIn(pieces, name)), "bust line").side.x);
+    const widths = names.map((name) => invariant(bustLine(pieceIn(pieces, name)), "bust line").side.x);
     const most = (-SHARE * Math.min(...widths)) / QUARTER;
-    if (amount < most) return fail({ code: "slip/too-much", most });
+    if (amount < most) return fail({ code: "alteration/too-much", most });
     const set = names.reduce((done, name) => withPiece(done, letOut(pieceIn(done, name), amount * QUARTER)), pieces);
     const after = walked(pieces, set, names);
     return ok({

@@ -24,7 +24,7 @@ export const sideSeamHip: FitDefinition = {
   apply: (pieces, amount) => {
     const pair = basques(pieces);
     const most = (-SHARE * Math.min(...pair.map((piece) => pointOf(piece, "sideHip").x))) / QUARTER;
-    if (amount < most) return fail({ code: "slip/too-much", most });
+    if (amount < most) return fail({ code: "alteration/too-much", most });
     const moved = pair.map((piece) => shiftCorners(piece, ["sideHip", "sideHem"], amount * QUARTER, 0));
     // The slope of the seam differs a little between front and back: both take the mean of what it adds.
     const longer = moved.map((piece, i): Mm => seamLength(piece, "side") - seamLength(pair[i] ?? piece, "side"));

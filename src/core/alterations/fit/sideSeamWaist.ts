@@ -2,7 +2,7 @@
 import { edgeLength } from "../../geometry/edgeCurve";
 import { seamLength } from "../../girth/seamLength";
 import type { Piece } from "../../pattern/piece";
-import { fail, must, ok } from "../../result";
+import { fail, invariant, ok } from "../../result";
 import { fitCorner } from "../../surgery/fitCorner";
 import { curveOf } from "../../pattern/ring";
 import { SAME_POINT, SHORTEST_EDGE } from "../../tolerance";
@@ -20,7 +20,7 @@ const roomOf = (pieces: PieceSet): Mm =>
     ...piecesOf(pieces)
       .filter(hasSideWaist)
       .map((piece) => {
-        const edge = must(
+        const edge = invariant(
           piece.edges.find((e) => e.seam === "waist" && (e.from === "sideWaist" || e.to === "sideWaist")),
           "waist edge",
         );
@@ -34,14 +34,14 @@ export const sideSeamWaist: FitDefinition = {
   applies: (pieces) => piecesOf(pieces).some(hasSideWaist),
   apply: (pieces, amount) => {
     const most = -roomOf(pieces) / QUARTER;
-    if (amount < most) return fail({ code: "slip/too-much", most });
+    if (amount < most) return fail({ code: "alteration/too-much", most });
     let set = pieces;
     for (const piece of piecesOf(pieces).filter(hasSideWaist)) {
       const drawn = fitCorner(piece, "sideWaist", [
         { seam: "waist", length: seamLength(piece, "waist") + amount * QUARTER },
         { seam: "side", length: seamLength(piece, "side") },
       ]);
-      if (drawn === null) return fail({ code: "slip/outline-spoilt", piece: piece.name });
+      if (drawn === null) return fail({ code: "alteration/outline-spoilt", piece: piece.name });
       set = withPiece(set, drawn);
     }
     return ok({ pieces: set, traces: [], values: { quarter: Math.abs(amount) * QUARTER }, girths: { waist: amount } });

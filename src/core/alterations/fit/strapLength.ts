@@ -1,5 +1,5 @@
 /** Length of the straps. */
-import { fail, must } from "../../result";
+import { fail, invariant } from "../../result";
 import { acrossAt } from "../../surgery/lengthenAcross";
 import { lengthenAll } from "./lengthenAll";
 import { pointOf } from "../../pattern/piece";
@@ -10,11 +10,11 @@ export const strapLength: FitDefinition = {
   madeOn: ["strap"],
   applies: ({ strap }) => strap !== undefined,
   apply: (pieces, amount) => {
-    const strap = must(pieces.strap, "strap");
+    const strap = invariant(pieces.strap, "strap");
     const middle = (pointOf(strap, "strapBackInner").y + pointOf(strap, "strapFrontInner").y) / 2;
     const across = acrossAt(strap, middle);
     return across === null
-      ? fail({ code: "slip/too-much", most: 0 })
+      ? fail({ code: "alteration/too-much", most: 0 })
       : lengthenAll(pieces, [["strap", across]], amount);
   },
 };

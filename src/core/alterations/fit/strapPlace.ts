@@ -11,7 +11,7 @@ export const strapPlace: FitDefinition = {
   apply: (pieces, amount) => {
     const { inward, outward } = roomForStrap(pieces);
     if (amount > inward || amount < -outward)
-      return fail({ code: "slip/too-much", most: amount > 0 ? inward : -outward });
+      return fail({ code: "alteration/too-much", most: amount > 0 ? inward : -outward });
     const set = strapBearers(pieces).reduce(
       (done, piece) => withPiece(done, slideStrapSeam(piece, amount, amount)),
       pieces,

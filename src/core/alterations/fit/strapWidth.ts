@@ -2,7 +2,7 @@
 import { moveMouthEnd } from "../../dart/mouthEnd";
 import { shift } from "../../geometry/point";
 import { pointOf, type Piece, type PointName } from "../../pattern/piece";
-import { fail, must, ok } from "../../result";
+import { fail, invariant, ok } from "../../result";
 import type { Mm } from "../../units";
 import { withPiece } from "../../pattern/pieceSet";
 import type { FitDefinition } from "../outcome/definition";
@@ -23,17 +23,17 @@ export const strapWidth: FitDefinition = {
   apply: (pieces, amount) => {
     const narrowest = Math.min(...strapBearers(pieces).map(strapSeam));
     if (narrowest + amount < NARROWEST)
-      return fail({ code: "slip/too-much", most: Math.min(0, NARROWEST - narrowest) });
+      return fail({ code: "alteration/too-much", most: Math.min(0, NARROWEST - narrowest) });
     const { inward, outward } = roomForStrap(pieces);
     const room = 2 * Math.min(inward, outward);
-    if (amount > room) return fail({ code: "slip/too-much", most: room });
+    if (amount > room) return fail({ code: "alteration/too-much", most: room });
     const half = amount / 2;
     const set = strapBearers(pieces).reduce(
       (done, piece) => withPiece(done, slideStrapSeam(piece, half, -half)),
       pieces,
     );
     return ok({
-      pieces: withPiece(set, widened(must(pieces.strap, "strap"), amount)),
+      pieces: withPiece(set, widened(invariant(pieces.strap, "strap"), amount)),
       traces: [],
       values: { half: Math.abs(half) },
     });

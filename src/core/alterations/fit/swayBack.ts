@@ -1,5 +1,5 @@
 /** Sway back: a wedge across the back just above the waist is taken out at the centre, nothing at the side seam. */
-import { must, ok } from "../../result";
+import { invariant, ok } from "../../result";
 import { withPiece } from "../../pattern/pieceSet";
 import type { FitDefinition } from "../outcome/definition";
 import { lowerWaist, valuesOf, waistPiece } from "./waistWedge";
@@ -9,7 +9,7 @@ export const swayBack: FitDefinition = {
   madeOn: ["back", "backBand"],
   applies: (pieces) => waistPiece(pieces, "back") !== null,
   apply: (pieces, amount) => {
-    const { piece, trace, fromWaist } = lowerWaist(must(waistPiece(pieces, "back"), "back"), -amount, "bodice");
+    const { piece, trace, fromWaist } = lowerWaist(invariant(waistPiece(pieces, "back"), "back"), -amount, "bodice");
     return ok({ pieces: withPiece(pieces, piece), traces: [trace], values: valuesOf(fromWaist) });
   },
 };

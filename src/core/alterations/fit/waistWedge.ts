@@ -4,7 +4,7 @@
  */
 import { piecePoint, shift, type PiecePoint } from "../../geometry/point";
 import { rigidMotion } from "../../geometry/rigid";
-import { must } from "../../result";
+import { invariant } from "../../result";
 import { pointOf, type Piece } from "../../pattern/piece";
 import { moveBeyondCut } from "../../surgery/beyondCut";
 import type { Operated } from "../../surgery/cutAndMove";
@@ -69,8 +69,8 @@ export function lowerWaist(piece: Piece, amount: Mm, part: "bodice" | "basque"):
 
 /** The same over a princess seam: the cut goes on where the two pieces meet, and both turn as one. */
 function lowerPrincessWaist(pieces: PieceSet, amount: Mm): FitApplied {
-  const centreFront = must(pieces.centreFront, "centreFront");
-  const sideFront = must(pieces.sideFront, "sideFront");
+  const centreFront = invariant(pieces.centreFront, "centreFront");
+  const sideFront = invariant(pieces.sideFront, "sideFront");
   const side = placeFrom(sideFront, "sideWaist", "before", FROM_WAIST);
   const sideSeam = placeFrom(sideFront, "princessWaist", "after", FROM_WAIST);
   const centreSeam = placeFrom(centreFront, "princessWaist", "before", FROM_WAIST);

@@ -2,7 +2,7 @@
  * What a fit alteration is: its place in the trade's order, what it can be made on, and its mathematics. What is said of it
  * stands in the words, by the same name; the mathematics gives the lengths that are said.
  */
-import type { SlipFailure } from "./alterationFailure";
+import type { AlterationFailure } from "./alterationFailure";
 import type { PiecePoint } from "../../geometry/point";
 import type { PieceName } from "../../pattern/piece";
 import type { Result } from "../../result";
@@ -38,5 +38,5 @@ export interface FitDefinition {
    * The pieces after it. Pieces that are sewn to each other must still fit; what is not touched stays the very same
    * object. At amount 0 nothing changes.
    */
-  readonly apply: (pieces: PieceSet, amount: Mm, context: FitContext) => Result<FitApplied, SlipFailure>;
+  readonly apply: (pieces: PieceSet, amount: Mm, context: FitContext) => Result<FitApplied, AlterationFailure>;
 }

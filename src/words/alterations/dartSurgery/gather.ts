@@ -1,7 +1,7 @@
 /** A dart drawn up as gathers. */
 import type { DartGatherAlteration } from "../../../core/decisions/alteration";
 import { dartWords } from "../../terms/names";
-import { seamOf, type Told } from "./told";
+import { seamOf, type Told } from "./saidOfDart";
 
 export const gatherTitle = ({ dart }: DartGatherAlteration): string => `Gather the ${dartWords(dart.dart)}`;
 

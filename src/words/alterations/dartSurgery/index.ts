@@ -1,6 +1,6 @@
 /** Dart surgery in words: what is asked for, and how it is done on the tissue, with no screen at hand. A file for each kind. */
 import type { DartSurgery } from "../../../core/decisions/alteration";
-import type { SlipTrace } from "../../../core/alterations/outcome/trace";
+import type { AlterationTrace } from "../../../core/alterations/outcome/trace";
 import type { LengthUnit } from "../../../core/decisions/work";
 import { formatAmount, formatLength, formatRound } from "../../terms/length";
 import { gatherSteps, gatherTitle } from "./gather";
@@ -8,7 +8,7 @@ import { legsTitle, legSteps } from "./legs";
 import { pivotSteps, pivotTitle } from "./pivot";
 import { seamSteps, seamTitle } from "./seam";
 import { splitSteps, splitTitle } from "./split";
-import type { Told } from "./told";
+import type { Told } from "./saidOfDart";
 
 /** "Move half of the side dart to the armhole". */
 export function dartSurgeryTitle(alteration: DartSurgery, unit: LengthUnit): string {
@@ -27,7 +27,7 @@ export function dartSurgeryTitle(alteration: DartSurgery, unit: LengthUnit): str
 }
 
 /** What to do on the tissue, move by move. */
-export function dartSurgerySteps(alteration: DartSurgery, trace: SlipTrace, unit: LengthUnit): readonly string[] {
+export function dartSurgerySteps(alteration: DartSurgery, trace: AlterationTrace, unit: LengthUnit): readonly string[] {
   const piece = trace.before[alteration.dart.piece];
   const dart = piece?.darts.find(({ name }) => name === alteration.dart.dart);
   // Nothing was changed: there is nothing to do.

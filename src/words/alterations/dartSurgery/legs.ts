@@ -3,7 +3,7 @@ import type { DartLegsAlteration } from "../../../core/decisions/alteration";
 import type { LengthUnit } from "../../../core/decisions/work";
 import { formatAmount } from "../../terms/length";
 import { dartWords } from "../../terms/names";
-import type { Told } from "./told";
+import type { Told } from "./saidOfDart";
 
 export const legsTitle = ({ dart, bow }: DartLegsAlteration, unit: LengthUnit): string =>
   `Bow the legs of the ${dartWords(dart.dart)} ${bow < 0 ? "out " : ""}by ${formatAmount(Math.abs(bow), unit)}`;

@@ -1,6 +1,6 @@
 /** A dart moved to another seam, whole or in part. */
 import type { DartPivotAlteration } from "../../../core/decisions/alteration";
-import type { SlipTrace } from "../../../core/alterations/outcome/trace";
+import type { AlterationTrace } from "../../../core/alterations/outcome/trace";
 import { distance } from "../../../core/geometry/point";
 import { homeOf } from "../../../core/pattern/dartNames";
 import {
@@ -12,7 +12,7 @@ import {
   type PieceName,
 } from "../../../core/pattern/piece";
 import { centreWords, dartWords, seamWords } from "../../terms/names";
-import { legsDrawnOn, pivotWords, seamOf, type Told } from "./told";
+import { legsDrawnOn, pivotWords, seamOf, type Told } from "./saidOfDart";
 
 export const pivotTitle = ({ dart, share, to }: DartPivotAlteration): string =>
   `Move ${shareWords(share)} ${dartWords(dart.dart)} ${homeWords(to, dart.piece)}`;
@@ -54,7 +54,11 @@ function homeWords(home: DartHome, piece: PieceName): string {
 }
 
 /** "upper leg", "leg nearer the side seam": the one that ends nearest a place. */
-function legWords(piece: Piece, dart: Dart, at: SlipTrace["surgery"][number]["hinges"][number] | undefined): string {
+function legWords(
+  piece: Piece,
+  dart: Dart,
+  at: AlterationTrace["surgery"][number]["hinges"][number] | undefined,
+): string {
   const isInner =
     at === undefined || distance(pointOf(piece, dart.inner), at) <= distance(pointOf(piece, dart.outer), at);
   switch (homeOf(dart.name)) {

@@ -1,7 +1,7 @@
 /** Two darts joined over the bust point into a seam. */
 import type { DartSeamAlteration } from "../../../core/decisions/alteration";
 import { dartWords } from "../../terms/names";
-import { legsDrawnOn, seamOf, type Told } from "./told";
+import { legsDrawnOn, seamOf, type Told } from "./saidOfDart";
 
 export const seamTitle = ({ dart }: DartSeamAlteration): string =>
   `Join the ${dartWords(dart.dart)} and the waist dart into a seam`;

@@ -1,7 +1,7 @@
 /** A dart split into two or three. */
 import type { DartSplitAlteration } from "../../../core/decisions/alteration";
 import { dartWords } from "../../terms/names";
-import { legsDrawnOn, pivotWords, seamOf, type Told } from "./told";
+import { legsDrawnOn, pivotWords, seamOf, type Told } from "./saidOfDart";
 
 export const splitTitle = ({ dart, into }: DartSplitAlteration): string =>
   `Split the ${dartWords(dart.dart)} into ${into === 2 ? "two" : "three"}`;

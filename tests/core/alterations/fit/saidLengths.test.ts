@@ -7,20 +7,20 @@ import type { Applied } from "../../../../src/core/alterations/outcome/applied";
 import { fitOf } from "../../../../src/core/alterations/fit/index";
 import type { PieceSet } from "../../../../src/core/pattern/pieceSet";
 import { pointOf, type PieceName } from "../../../../src/core/pattern/piece";
-import { must } from "../../../../src/core/result";
+import { invariant } from "../../../../src/core/result";
 import { bustPointOf, changedPieces, garment, STYLE_NAMES } from "../../../support/garments";
 
 function made(fit: FitName, pieces: PieceSet, amount: number): Applied {
   const done = applyAlteration(pieces, { kind: "fit", id: "a", fit, amount }, { bustPoint: bustPointOf(pieces) });
-  return must(done.ok ? done.value : null, fit);
+  return invariant(done.ok ? done.value : null, fit);
 }
 
-const valueOf = ({ trace }: Applied, name: string): number => must(trace.values[name], name);
+const valueOf = ({ trace }: Applied, name: string): number => invariant(trace.values[name], name);
 
 /** Ends of the cut on a piece. */
 function cutOn({ trace }: Applied, name: PieceName) {
-  const cut = must(trace.surgery.find(({ piece }) => piece === name)?.cuts[0], `cut on ${name}`);
-  return [must(cut[0], "begin"), must(cut.at(-1), "end")] as const;
+  const cut = invariant(trace.surgery.find(({ piece }) => piece === name)?.cuts[0], `cut on ${name}`);
+  return [invariant(cut[0], "begin"), invariant(cut.at(-1), "end")] as const;
 }
 
 const apart = (a: { x: number; y: number }, b: { x: number; y: number }): number => Math.hypot(b.x - a.x, b.y - a.y);
@@ -36,7 +36,7 @@ describe("a wedge across the waist", () => {
   ] as const)("%s on %s: %s is cut as far %s the waist as is said", (fit, style, name, way) => {
     const pieces = garment({ style });
     const done = made(fit, pieces, 8);
-    const piece = must(pieces[name], name);
+    const piece = invariant(pieces[name], name);
     const waist = pointOf(piece, "centreWaist");
     // The centre line is upright: the cut ends on it straight above or below the waist.
     const atCentre = cutOn(done, name).map((end) => apart(end, waist));
@@ -54,10 +54,10 @@ describe("a wedge across the waist", () => {
       (pieces, amount) => made("bandDepth", pieces, amount).pieces,
       garment({ style: "midriff" }),
     );
-    const band = must(shallow.frontBand, "band");
+    const band = invariant(shallow.frontBand, "band");
     const centre = band.edges.filter(({ seam }) => seam === "centre");
     expect(centre).toHaveLength(1);
-    const { from, to } = must(centre[0], "centre");
+    const { from, to } = invariant(centre[0], "centre");
     const depth = apart(pointOf(band, from), pointOf(band, to));
     expect(depth).toBeLessThan(40);
     const done = made("waistDropFront", shallow, 4);
@@ -69,8 +69,8 @@ describe("a wedge across the waist", () => {
 
 test("the part beside the armhole of a side front is cut as far inside it as is said", () => {
   const done = made("chestWidth", garment({ style: "princessArmhole" }), 8);
-  const cut = must(done.trace.surgery[0]?.cuts[0], "cut");
-  const [first, last] = [must(cut[0], "first"), must(cut.at(-1), "last")];
+  const cut = invariant(done.trace.surgery[0]?.cuts[0], "cut");
+  const [first, last] = [invariant(cut[0], "first"), invariant(cut.at(-1), "last")];
   const upper = first.y < last.y ? first : last;
   expect(valueOf(done, "inside")).toBe(30);
   expect(upper.x - Math.min(...cut.map(({ x }) => x))).toBeCloseTo(30, 9);
@@ -79,7 +79,7 @@ test("the part beside the armhole of a side front is cut as far inside it as is 
 test("what walking takes out of the centre front is as much as its centre lost", () => {
   const pieces = garment({ style: "princessArmhole" });
   const done = made("bustPointLevel", pieces, 8);
-  const waist = (set: PieceSet): number => must(set.centreFront?.points.centreWaist, "waist").at.y;
+  const waist = (set: PieceSet): number => invariant(set.centreFront?.points.centreWaist, "waist").at.y;
   expect(valueOf(done, "walked")).toBeGreaterThan(0.5);
   expect(valueOf(done, "walked")).toBeCloseTo(waist(pieces) - waist(done.pieces), 9);
 });

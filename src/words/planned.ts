@@ -1,6 +1,6 @@
 /** Alterations in words: what is asked for, and why one could not be made. */
 import { isRedraw, type Alteration } from "../core/decisions/alteration";
-import type { SlipFailure } from "../core/alterations/outcome/alterationFailure";
+import type { AlterationFailure } from "../core/alterations/outcome/alterationFailure";
 import { type LengthUnit } from "../core/decisions/work";
 import type { Mm } from "../core/units";
 import { redrawTitle } from "./alterations/dartRedraw";
@@ -15,37 +15,37 @@ export function alterationTitle(alteration: Alteration, unit: LengthUnit): strin
   return isRedraw(alteration) ? redrawTitle(alteration, unit) : dartSurgeryTitle(alteration, unit);
 }
 
-/** Why a slip was left out, with the most that would work. */
-export function slipFailureSentence(failure: SlipFailure, unit: LengthUnit): string {
+/** Why an alteration was left out, with the most that would work. */
+export function alterationFailureSentence(failure: AlterationFailure, unit: LengthUnit): string {
   const amount = (value: Mm): string => formatAmount(Math.abs(value), unit);
   switch (failure.code) {
-    case "slip/not-on-this-style":
+    case "alteration/not-on-this-style":
       return "This style has no place for it.";
-    case "slip/too-much":
+    case "alteration/too-much":
       return formatAmount(Math.abs(failure.most), unit) === formatAmount(0, unit)
         ? "There is no room for any of it here: what would have to take it up is at its limit already."
         : `${capital(formatMost(failure.most, unit))} is the most that can be made here.`;
-    case "slip/outline-spoilt":
+    case "alteration/outline-spoilt":
       return `The outline of the ${pieceWords(failure.piece)} would cross itself: nobody could cut it.`;
-    case "slip/too-many-darts":
+    case "alteration/too-many-darts":
       return "There is no room on that seam for one more dart.";
-    case "slip/no-such-dart":
+    case "alteration/no-such-dart":
       return `This pattern has no ${dartRefWords(failure.dart)}.`;
-    case "slip/dart-vanishes":
+    case "alteration/dart-vanishes":
       return `The ${failure.dart === undefined ? "dart" : dartRefWords(failure.dart)} would vanish: nothing narrower than ${amount(failure.smallest)} can be sewn.`;
-    case "slip/end-outside-piece":
+    case "alteration/end-outside-piece":
       return `The dart's end would leave the piece; ${formatMost(failure.most, unit)} is the most that stays on it.`;
-    case "slip/too-short":
+    case "alteration/too-short":
       return `The dart would be too short to sew; ${formatMost(failure.most, unit)} is the most it can be shortened.`;
-    case "slip/off-the-seam":
+    case "alteration/off-the-seam":
       return `The mouth${failure.dart === undefined ? "" : ` of the ${dartRefWords(failure.dart)}`} would run off its seam; ${formatMost(failure.most, unit)} is the most it can move.`;
-    case "slip/shares-not-whole":
+    case "alteration/shares-not-whole":
       return `The shares of what is given back add up to ${Math.round(failure.sum * 100)} %, not to 100 %.`;
-    case "slip/not-given-back":
+    case "alteration/not-given-back":
       return `The seam cannot give that much back where you asked: ${amount(failure.left)} would be left over. Share it among more places, or move less.`;
-    case "slip/not-this-dart":
+    case "alteration/not-this-dart":
       return `This cannot be done with the ${dartRefWords(failure.dart)}.`;
-    case "slip/bust-reduction-too-large":
+    case "alteration/bust-reduction-too-large":
       return `A dart would vanish; ${formatMost(failure.most, unit)} is the most that can be taken out at the bust. Set that or less on Blend.`;
   }
 }

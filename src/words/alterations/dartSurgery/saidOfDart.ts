@@ -1,11 +1,11 @@
 /** What all operations on a dart are told by, and what several of them say alike. */
-import type { SlipTrace } from "../../../core/alterations/outcome/trace";
+import type { AlterationTrace } from "../../../core/alterations/outcome/trace";
 import type { Dart, DartName, Piece } from "../../../core/pattern/piece";
 import { dartWords, seamWords } from "../../terms/names";
 
 /** What a dart operation is told by. */
 export interface Told {
-  readonly trace: SlipTrace;
+  readonly trace: AlterationTrace;
   /** The piece and the dart before. */
   readonly piece: Piece;
   readonly dart: Dart;

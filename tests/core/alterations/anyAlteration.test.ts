@@ -1,6 +1,6 @@
-/** Any slip, however large, of any dart of any piece, on any demo work: it is made and true, or refused and without effect. */
+/** Any alteration, however large, of any dart of any piece, on any demo work: it is made and true, or refused and without effect. */
 import type { Alteration, DartRedraw, GiveBack, GiveBackPlace } from "../../../src/core/decisions/alteration";
-import type { SlipTrace } from "../../../src/core/alterations/outcome/trace";
+import type { AlterationTrace } from "../../../src/core/alterations/outcome/trace";
 import { isDeepStrictEqual } from "node:util";
 import * as fc from "fast-check";
 import { describe, expect, it } from "vitest";
@@ -39,7 +39,7 @@ const amount = (usual: number): fc.Arbitrary<number> =>
     { weight: 1, arbitrary: anyAmount(-20 * usual, 20 * usual) },
   );
 
-const anySlip: fc.Arbitrary<DartRedraw> = fc.constantFrom(...DARTS).chain((dart) => {
+const anyAlteration: fc.Arbitrary<DartRedraw> = fc.constantFrom(...DARTS).chain((dart) => {
   const common = { id: fc.constant("a"), dart: fc.constant(dart), giveBack: sharesOf(dart) };
   return fc.oneof(
     fc.record({
@@ -65,7 +65,7 @@ const wholeWaist = (pieces: readonly Piece[]): number =>
     .filter(({ name }) => name === "front" || name === "back")
     .reduce((sum, piece) => sum + seamByBezierJs(piece, "waist"), 0);
 
-const outcomeIn = (plan: Plan) => plan.slips.find(({ id }) => id === "a")?.outcome;
+const outcomeIn = (plan: Plan) => plan.alterations.find(({ id }) => id === "a")?.outcome;
 
 describe.each(
   demoWorks()
@@ -74,26 +74,26 @@ describe.each(
 )("on %s", (_name, work) => {
   const plain = planOf(work);
 
-  /** What is wrong with a slip that was left out. */
-  function wrongWithRefused(plan: Plan, slip: DartRedraw, failure: object): string[] {
+  /** What is wrong with an alteration that was left out. */
+  function wrongWithRefused(plan: Plan, planned: DartRedraw, failure: object): string[] {
     const odd = Object.values(failure).filter((value) => typeof value === "number" && !Number.isFinite(value));
-    const check = plan.checks.find(({ name }) => name === "slipsApplied");
+    const check = plan.checks.find(({ name }) => name === "alterationsMade");
     return [
       ...odd.map((value) => `the failure says ${value}`),
       ...(plan.left.pieces.every((piece, index) => isDeepStrictEqual(piece, plain.left.pieces[index]))
         ? []
         : ["a piece changed"]),
-      ...(check?.ok === false && check.measured === 1 && check.pieces[0] === slip.dart.piece
+      ...(check?.ok === false && check.measured === 1 && check.pieces[0] === planned.dart.piece
         ? []
         : ["the check does not say so"]),
     ];
   }
 
   /** What is wrong with one that was made, other than what a check says. */
-  function wrongWithMade(plan: Plan, slip: DartRedraw, { given }: SlipTrace): string[] {
+  function wrongWithMade(plan: Plan, planned: DartRedraw, { given }: AlterationTrace): string[] {
     const failing = new Set(plan.checks.filter(({ ok }) => !ok).map(({ name }) => name));
     const drawn = plan.left.darts.find(
-      ({ ref: own }) => own.piece === slip.dart.piece && own.dart === slip.dart.dart,
+      ({ ref: own }) => own.piece === planned.dart.piece && own.dart === planned.dart.dart,
     )?.drawn;
     if (drawn === undefined) return ["the dart is gone"];
     const off = Math.abs(wholeWaist(plan.left.pieces) - wholeWaist(plain.left.pieces));
@@ -102,9 +102,9 @@ describe.each(
     const legs = Math.abs(leg(drawn.inner) - leg(drawn.outer));
     const total = given.reduce((sum, one) => sum + one.amount, 0);
     const wanted =
-      Object.keys(slip.giveBack).length === 0
-        ? { [slip.dart.dart === "sideDart" ? "waistEnd" : "sideSeam"]: 1 }
-        : slip.giveBack;
+      Object.keys(planned.giveBack).length === 0
+        ? { [planned.dart.dart === "sideDart" ? "waistEnd" : "sideSeam"]: 1 }
+        : planned.giveBack;
     return [
       ...(off <= 1 || failing.has("girthAsClaimed") ? [] : [`the waist is off by ${off} in silence`]),
       ...(legs <= 1 || failing.has("dartLegsEqual") ? [] : [`the legs differ by ${legs} in silence`]),
@@ -118,13 +118,13 @@ describe.each(
   it("is made with waist kept and legs equal, or refused with every piece as it was and finite numbers that say why", () => {
     const seen = { made: 0, refused: 0 };
     fc.assert(
-      fc.property(anySlip, (slip) => {
-        const plan = planOf({ ...work, alterations: [slip] });
+      fc.property(anyAlteration, (planned) => {
+        const plan = planOf({ ...work, alterations: [planned] });
         const outcome = outcomeIn(plan);
         if (outcome === undefined) throw new Error("no outcome");
         seen[outcome.ok ? "made" : "refused"] += 1;
         expect(
-          outcome.ok ? wrongWithMade(plan, slip, outcome.value) : wrongWithRefused(plan, slip, outcome.failure),
+          outcome.ok ? wrongWithMade(plan, planned, outcome.value) : wrongWithRefused(plan, planned, outcome.failure),
         ).toEqual([]);
       }),
       { numRuns: 250 },
@@ -135,8 +135,8 @@ describe.each(
 
   it("taken out again leaves the very plan that was there", () => {
     fc.assert(
-      fc.property(anySlip, (slip) => {
-        planOf({ ...work, alterations: [slip] });
+      fc.property(anyAlteration, (planned) => {
+        planOf({ ...work, alterations: [planned] });
         expect(planOf({ ...work, alterations: [] })).toEqual(plain);
       }),
       { numRuns: 20 },
@@ -152,8 +152,8 @@ describe.each(
         { kind: "dartMouth", id: "a", dart, inner: 0, outer: 0, giveBack: {} },
         { kind: "dartPlace", id: "a", dart, by: 0, how: "redraw", giveBack: {} },
       ];
-      for (const slip of zero) {
-        const plan = planOf({ ...work, alterations: [slip] });
+      for (const planned of zero) {
+        const plan = planOf({ ...work, alterations: [planned] });
         expect(outcomeIn(plan)?.ok).toBe(true);
         plan.left.pieces.forEach((piece, index) => {
           for (const [name, point] of Object.entries(piece.points)) {

@@ -1,4 +1,4 @@
-import type { LikelySlip } from "../../core/bodies/misreading";
+import type { LikelyMisreading } from "../../core/bodies/misreading";
 import type { Suspicion } from "../../core/bodies/suspicion";
 import type { MeasureName } from "../../core/measures/measure";
 import { bodyOf } from "../../core/measures/tape";
@@ -6,32 +6,34 @@ import type { Mm } from "../../core/units";
 import type { Command } from "../../core/plan/commands";
 import type { LengthUnit } from "../../core/decisions/work";
 import { measureRefusal } from "../../words/measures";
-import { slipRemedy } from "../../words/tape";
+import { misreadingRemedy } from "../../words/tape";
 import { useRunAll } from "../work/useRunAll";
 import { useWork } from "../work/useWork";
 import { Fractions } from "../fields/Fractions";
 
-interface SlipRemedyProps {
+interface MisreadingRemedyProps {
   readonly suspicion: Suspicion;
-  readonly slip: LikelySlip;
+  readonly misreading: LikelyMisreading;
   readonly unit: LengthUnit;
 }
 
 /** Sets the likely mistake right as one step; nothing where only the tape can. */
-export function SlipRemedy({ suspicion: { measure, value }, slip, unit }: SlipRemedyProps) {
+export function MisreadingRemedy({ suspicion: { measure, value }, misreading, unit }: MisreadingRemedyProps) {
   const runAll = useRunAll();
   const body = useWork((work) => bodyOf(work.tapes));
-  const remedy = slipRemedy(slip, unit);
-  const other = slip.other === undefined ? undefined : body[slip.other];
+  const remedy = misreadingRemedy(misreading, unit);
+  const other = misreading.other === undefined ? undefined : body[misreading.other];
   const commands =
-    slip.other === undefined || other === undefined
-      ? allReadings(measure, [slip.meant])
-      : [...allReadings(measure, other.readings), ...allReadings(slip.other, body[measure]?.readings ?? [value])];
+    misreading.other === undefined || other === undefined
+      ? allReadings(measure, [misreading.meant])
+      : [...allReadings(measure, other.readings), ...allReadings(misreading.other, body[measure]?.readings ?? [value])];
   const impossible = commands.some(
     (command) => "value" in command && measureRefusal(command.measure, command.value, unit) !== null,
   );
   // What was read another time is put right by the tape: a reading set right is none of today's.
-  const isOld = [measure, ...(slip.other === undefined ? [] : [slip.other])].some((name) => (body[name]?.set ?? 0) > 0);
+  const isOld = [measure, ...(misreading.other === undefined ? [] : [misreading.other])].some(
+    (name) => (body[name]?.set ?? 0) > 0,
+  );
   if (remedy === null || impossible || isOld) return null;
   return (
     <button type="button" className="button small slip-remedy" onClick={() => runAll(commands)}>

@@ -1,9 +1,9 @@
 /** Alterations in words, and why one could not be made. */
 import type { Alteration, DartEndAlteration } from "../../src/core/decisions/alteration";
-import type { SlipFailure } from "../../src/core/alterations/outcome/alterationFailure";
+import type { AlterationFailure } from "../../src/core/alterations/outcome/alterationFailure";
 import { describe, expect, it } from "vitest";
 import { acrossWords, mouthSeamWords } from "../../src/words/alterations/dartRedraw";
-import { alterationTitle, slipFailureSentence } from "../../src/words/slips";
+import { alterationTitle, alterationFailureSentence } from "../../src/words/planned";
 import { ref } from "../support/works";
 
 const end = (change: Partial<DartEndAlteration>): DartEndAlteration => ({
@@ -64,17 +64,17 @@ it("says which way is across, and which seam a dart opens on", () => {
 });
 
 describe("why it could not be made", () => {
-  const cases: readonly (readonly [SlipFailure, string])[] = [
-    [{ code: "slip/too-short", most: 131.2 }, "131 mm is the most it can be shortened"],
-    [{ code: "slip/end-outside-piece", most: 101.2 }, "101 mm is the most that stays on it"],
-    [{ code: "slip/off-the-seam", most: 40 }, "40 mm is the most it can move"],
-    [{ code: "slip/dart-vanishes", smallest: 3, would: -20 }, "nothing narrower than 3 mm"],
-    [{ code: "slip/shares-not-whole", sum: 0.8 }, "80 %, not to 100 %"],
-    [{ code: "slip/no-such-dart", dart: ref("back", "sideDart") }, "no back side dart"],
-    [{ code: "slip/not-this-dart", dart: ref("back", "waistDart") }, "cannot be done with the back waist dart"],
-    [{ code: "slip/bust-reduction-too-large", most: 24 }, "24 mm is the most that can be taken out at the bust"],
+  const cases: readonly (readonly [AlterationFailure, string])[] = [
+    [{ code: "alteration/too-short", most: 131.2 }, "131 mm is the most it can be shortened"],
+    [{ code: "alteration/end-outside-piece", most: 101.2 }, "101 mm is the most that stays on it"],
+    [{ code: "alteration/off-the-seam", most: 40 }, "40 mm is the most it can move"],
+    [{ code: "alteration/dart-vanishes", smallest: 3, would: -20 }, "nothing narrower than 3 mm"],
+    [{ code: "alteration/shares-not-whole", sum: 0.8 }, "80 %, not to 100 %"],
+    [{ code: "alteration/no-such-dart", dart: ref("back", "sideDart") }, "no back side dart"],
+    [{ code: "alteration/not-this-dart", dart: ref("back", "waistDart") }, "cannot be done with the back waist dart"],
+    [{ code: "alteration/bust-reduction-too-large", most: 24 }, "24 mm is the most that can be taken out at the bust"],
   ];
   it.each(cases)("%o", (failure, words) => {
-    expect(slipFailureSentence(failure, "cm")).toContain(words);
+    expect(alterationFailureSentence(failure, "cm")).toContain(words);
   });
 });

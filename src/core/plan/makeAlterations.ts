@@ -1,14 +1,14 @@
-/** The wearer's slips applied one after the other to the built pieces, and the ledger that tells of them. */
+/** The wearer's alterations applied one after the other to the built pieces, and the ledger that tells of them. */
 import { dartOfAlteration, isRedraw, type Alteration, type Half } from "../decisions/alteration";
 import type { TruingChange } from "../truing/changes";
-import type { SlipFailure } from "../alterations/outcome/alterationFailure";
+import type { AlterationFailure } from "../alterations/outcome/alterationFailure";
 import { applyAlteration } from "../alterations/applyAlteration";
 import { untouched } from "../alterations/outcome/applied";
 import { phaseOf } from "../decisions/tradeOrder";
 import { fitOf } from "../alterations/fit/index";
 import { PIECE_ORDER, pieceIn, piecesOf, type PieceSet } from "../pattern/pieceSet";
 import { pointOf, type DartRef, type PieceName } from "../pattern/piece";
-import { fail, must, ok } from "../result";
+import { fail, invariant, ok } from "../result";
 import { styleOf } from "../style/index";
 import { trueAll } from "../truing/trueAll";
 import { radians, type Mm } from "../units";
@@ -17,24 +17,24 @@ import { remember } from "../remember";
 import type { Built } from "./buildPieces";
 import type { Picked } from "./pickSizes";
 import { lineAt } from "./cutLines";
-import type { CutLine, Slip } from "./plan";
+import type { CutLine, PlannedAlteration } from "./plan";
 import { type Work } from "../decisions/work";
 
-export interface SlipsApplied {
+export interface AlterationsMade {
   readonly pieces: PieceSet;
-  readonly slips: readonly Slip[];
+  readonly alterations: readonly PlannedAlteration[];
   /** What truing legs moved, by dart. */
   readonly truing: ReadonlyMap<string, { readonly inner: Mm; readonly outer: Mm }>;
   /** What truing changed at the end. */
   readonly changes: readonly TruingChange[];
-  /** What whole girths change by through slips, by design. */
+  /** What whole girths change by through alterations, by design. */
   readonly girths: Readonly<Partial<Record<"bust" | "waist" | "hip", Mm>>>;
 }
 
 /** One key for a dart of a piece. */
 export const keyOf = ({ piece, dart }: DartRef): string => `${piece}.${dart}`;
 
-const NONE: ReadonlyMap<string, SlipFailure> = new Map();
+const NONE: ReadonlyMap<string, AlterationFailure> = new Map();
 
 /** Whether an alteration is made on one half alone. */
 const isOneSided = (alteration: Alteration): boolean => alteration.kind === "fit" && alteration.half !== undefined;
@@ -43,22 +43,24 @@ const isOneSided = (alteration: Alteration): boolean => alteration.kind === "fit
  * The wearer's alterations on both halves of the body; the same object twice where the halves are alike. What is for both
  * and cannot be made on one of them is left out on both, so that the ledger tells one thing of it.
  */
-export function applyToHalves(
+export function makeOnHalves(
   work: Work,
   picked: Picked,
-): { readonly left: SlipsApplied; readonly right: SlipsApplied } {
+): { readonly left: AlterationsMade; readonly right: AlterationsMade } {
   if (!work.alterations.some(isOneSided)) {
-    const both = applySlips(work, picked, null);
+    const both = makeAlterations(work, picked, null);
     return { left: both, right: both };
   }
-  const leftOut = new Map<string, SlipFailure>();
+  const leftOut = new Map<string, AlterationFailure>();
   for (;;) {
-    const left = applySlips(work, picked, "left", leftOut);
-    const right = applySlips(work, picked, "right", leftOut);
+    const left = makeAlterations(work, picked, "left", leftOut);
+    const right = makeAlterations(work, picked, "right", leftOut);
     const before = leftOut.size;
-    for (const slip of [...left.slips, ...right.slips]) {
-      const isForBoth = left.slips.some(({ id }) => id === slip.id) && right.slips.some(({ id }) => id === slip.id);
-      if (isForBoth && slip.source === "wearer" && !slip.outcome.ok) leftOut.set(slip.id, slip.outcome.failure);
+    for (const planned of [...left.alterations, ...right.alterations]) {
+      const isForBoth =
+        left.alterations.some(({ id }) => id === planned.id) && right.alterations.some(({ id }) => id === planned.id);
+      if (isForBoth && planned.source === "wearer" && !planned.outcome.ok)
+        leftOut.set(planned.id, planned.outcome.failure);
     }
     if (leftOut.size === before) return { left, right };
   }
@@ -79,14 +81,14 @@ const makeOne = remember(["pieces", "alteration", "bustPoint"], ({ pieces, alter
 );
 
 /** Makes the alterations one after the other; of one-sided ones those of one half alone. */
-function applySlips(
+function makeAlterations(
   work: Work,
   { built, cutLines, sizing }: Picked,
   half: Half | null,
-  leftOut: ReadonlyMap<string, SlipFailure> = NONE,
-): SlipsApplied {
-  const slips: Slip[] = [];
-  if (built.bust !== null) slips.push(bustSlip(work, built, sizing.bust.alteration));
+  leftOut: ReadonlyMap<string, AlterationFailure> = NONE,
+): AlterationsMade {
+  const alterations: PlannedAlteration[] = [];
+  if (built.bust !== null) alterations.push(bustPlanned(work, built, sizing.bust.alteration));
   let pieces = built.blended;
   const truing = new Map<string, { inner: Mm; outer: Mm }>();
   const girths: Partial<Record<"bust" | "waist" | "hip", Mm>> = {};
@@ -98,7 +100,7 @@ function applySlips(
     const refused = leftOut.get(alteration.id);
     const done = refused === undefined ? makeOne({ pieces, alteration, bustPoint }) : fail(refused);
     const dart = dartOfAlteration(alteration);
-    slips.push({
+    alterations.push({
       id: alteration.id,
       source: "wearer",
       phase: phaseOf(alteration),
@@ -127,20 +129,20 @@ function applySlips(
     truing,
     changes,
     girths,
-    slips: [...slips, ...cutLines.map((line) => blendSlip(line, built))],
+    alterations: [...alterations, ...cutLines.map((line) => blendPlanned(line, built))],
   };
 }
 
 /** The piece a fit alteration that was left out would have been made on. */
-function firstPiece(wish: Alteration, pieces: PieceSet): PieceName {
-  const madeOn = wish.kind === "fit" ? fitOf(wish.fit).madeOn : [];
+function firstPiece(alteration: Alteration, pieces: PieceSet): PieceName {
+  const madeOn = alteration.kind === "fit" ? fitOf(alteration.fit).madeOn : [];
   return (
     PIECE_ORDER.find((name) => madeOn.includes(name) && pieces[name] !== undefined) ??
-    must(piecesOf(pieces)[0], "piece").name
+    invariant(piecesOf(pieces)[0], "piece").name
   );
 }
 
-function blendSlip(cutLine: CutLine, built: Built): Slip {
+function blendPlanned(cutLine: CutLine, built: Built): PlannedAlteration {
   const to = lineAt(built.cut, cutLine);
   return {
     id: `blend-${cutLine.piece}-${cutLine.level}`,
@@ -155,12 +157,12 @@ function blendSlip(cutLine: CutLine, built: Built): Slip {
   };
 }
 
-function bustSlip({ pattern }: Work, { bust, cut, blended, bustPoint }: Built, amount: Mm): Slip {
-  const outcome = must(bust, "bust alteration");
+function bustPlanned({ pattern }: Work, { bust, cut, blended, bustPoint }: Built, amount: Mm): PlannedAlteration {
+  const outcome = invariant(bust, "bust alteration");
   const { bustPiece } = styleOf(pattern.style);
   const base = { id: "bust", source: "bust", phase: "bust", piece: bustPiece } as const;
   if (!outcome.ok) {
-    const failure: SlipFailure = { code: "slip/bust-reduction-too-large", most: 2 * outcome.failure.most };
+    const failure: AlterationFailure = { code: "alteration/bust-reduction-too-large", most: 2 * outcome.failure.most };
     return {
       ...base,
       what: { kind: "bust", amount, spread: amount / 2, drop: 0, turn: radians(0) },

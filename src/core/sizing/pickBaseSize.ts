@@ -6,11 +6,11 @@
 import type { SizingFailure } from "./sizingFailure";
 import type { SizeChart } from "../chart/sizeChart";
 import type { Picks } from "../decisions/work";
-import { fail, must, ok, type Result } from "../result";
+import { fail, invariant, ok, type Result } from "../result";
 import { BUST_LEFT_ALONE, EXTRAPOLATION_STEPS } from "../tolerance";
 import type { Mm } from "../units";
 import { marginOf, pickInterval } from "./pickInterval";
-import type { BustPick, CupPick, FramePick, Taken } from "./sizing";
+import type { BustPick, CupPick, BaseSizePick, Taken } from "./sizing";
 
 /** Bust less upper chest; null without an upper chest. Their errors have nothing to do with each other, so their variances add. */
 export const differenceTaken = (bust: Taken, upperChest: Taken | undefined): Taken | null =>
@@ -20,15 +20,15 @@ export const differenceTaken = (bust: Taken, upperChest: Taken | undefined): Tak
 
 /** Upper-chest girth that a size is drafted for. */
 export const upperChestOf = (chart: SizeChart, index: number): Mm =>
-  must(chart.sizes[index], "size").bust - chart.draftedDifference;
+  invariant(chart.sizes[index], "size").bust - chart.draftedDifference;
 
 /** Least and most that a growing row reaches, carried on past either end by its nearest step. */
 export function reachOf(values: readonly Mm[]): { readonly least: Mm; readonly most: Mm } {
-  const first = must(values[0], "size");
-  const last = must(values.at(-1), "size");
+  const first = invariant(values[0], "size");
+  const last = invariant(values.at(-1), "size");
   return {
-    least: first - EXTRAPOLATION_STEPS * (must(values[1], "size") - first),
-    most: last + EXTRAPOLATION_STEPS * (last - must(values.at(-2), "size")),
+    least: first - EXTRAPOLATION_STEPS * (invariant(values[1], "size") - first),
+    most: last + EXTRAPOLATION_STEPS * (last - invariant(values.at(-2), "size")),
   };
 }
 
@@ -38,12 +38,12 @@ export function reachOf(values: readonly Mm[]): { readonly least: Mm; readonly m
  * By upper chest; by bust where no upper chest was taken, or where the pattern has no cup versions and the body's own
  * difference is the drafted one, as the trade does.
  */
-export function pickFrame(
+export function pickBaseSize(
   chart: SizeChart,
   bust: Taken,
   upperChest: Taken | undefined,
   picks: Picks,
-): Result<FramePick, SizingFailure> {
+): Result<BaseSizePick, SizingFailure> {
   const byBust =
     upperChest === undefined ||
     (chart.cups.length === 0 && Math.abs(bust.value - upperChest.value - chart.draftedDifference) <= BUST_LEFT_ALONE);
@@ -51,27 +51,27 @@ export function pickFrame(
   const { value: lookedUp, spread } = byBust ? bust : upperChest;
   const found = pickInterval(values, lookedUp);
   const { least, most } = reachOf(values);
-  const own = picks.frame === undefined ? null : chart.sizes.findIndex((size) => size.label === picks.frame);
-  if (own === -1) return fail({ code: "plan/frame-unknown", label: picks.frame ?? "" });
+  const own = picks.baseSize === undefined ? null : chart.sizes.findIndex((size) => size.label === picks.baseSize);
+  if (own === -1) return fail({ code: "plan/frame-unknown", label: picks.baseSize ?? "" });
   if (own === null && (lookedUp < least || lookedUp > most)) {
     return fail({ code: "plan/outside-chart", level: byBust ? "bust" : "upperChest", wanted: lookedUp, least, most });
   }
   const index = own ?? found.index;
   const near = marginOf(values, found.index, lookedUp, spread);
   return ok({
-    label: must(chart.sizes[index], "size").label,
+    label: invariant(chart.sizes[index], "size").label,
     index,
     chosenBy: own !== null ? "wearer" : byBust ? "bust" : "upperChest",
     found: found.index,
     byBust,
     lookedUp,
-    chartValue: must(values[index], "size"),
+    chartValue: invariant(values[index], "size"),
     from: found.from,
     to: found.to,
     beyond: found.beyond,
     spread,
     margin: near.margin,
-    runnerUp: near.runnerUp === null ? null : must(chart.sizes[near.runnerUp], "size").label,
+    runnerUp: near.runnerUp === null ? null : invariant(chart.sizes[near.runnerUp], "size").label,
     probability: near.probability,
     borderline: near.borderline,
   });
@@ -99,16 +99,16 @@ export function pickCup(chart: SizeChart, taken: Taken | null, picks: Picks): Re
   const index = own ?? found;
   const near = taken === null || values.length < 2 ? null : marginOf(values, found, taken.value, taken.spread);
   return ok({
-    label: must(chart.cups[index], "cup").label,
+    label: invariant(chart.cups[index], "cup").label,
     chosenBy: own === null ? "difference" : "wearer",
     difference,
-    drafted: must(values[index], "cup"),
+    drafted: invariant(values[index], "cup"),
     ...(near === null
       ? none
       : {
           spread: none.spread,
           margin: near.margin,
-          runnerUp: near.runnerUp === null ? null : must(chart.cups[near.runnerUp], "cup").label,
+          runnerUp: near.runnerUp === null ? null : invariant(chart.cups[near.runnerUp], "cup").label,
           probability: near.probability,
           borderline: near.borderline,
         }),
@@ -124,18 +124,18 @@ export function pickCup(chart: SizeChart, taken: Taken | null, picks: Picks): Re
 export function residualOn(
   chart: SizeChart,
   bust: Mm,
-  frame: FramePick,
+  baseSize: BaseSizePick,
   index: number,
   difference: Mm | null,
   drafted: Mm,
 ): Mm {
-  if (index !== frame.found) return bust - (upperChestOf(chart, index) + drafted);
+  if (index !== baseSize.found) return bust - (upperChestOf(chart, index) + drafted);
   return difference === null ? 0 : difference - drafted;
 }
 
 /** The bust alteration: nothing up to `BUST_LEFT_ALONE`, else the whole residual; or what the wearer set. */
-export function pickBust(chart: SizeChart, bust: Mm, cup: CupPick, frame: FramePick, picks: Picks): BustPick {
-  const residual = residualOn(chart, bust, frame, frame.index, cup.difference, cup.drafted);
+export function pickBust(chart: SizeChart, bust: Mm, cup: CupPick, baseSize: BaseSizePick, picks: Picks): BustPick {
+  const residual = residualOn(chart, bust, baseSize, baseSize.index, cup.difference, cup.drafted);
   const leftAlone = Math.abs(residual) <= BUST_LEFT_ALONE;
   return {
     difference: cup.difference,

@@ -1,11 +1,11 @@
-/** Which slips change the same seam, on pieces made by hand. */
+/** Which alterations change the same seam, on pieces made by hand. */
 import type { Alteration } from "../../../src/core/decisions/alteration";
-import type { SlipTrace } from "../../../src/core/alterations/outcome/trace";
+import type { AlterationTrace } from "../../../src/core/alterations/outcome/trace";
 import { describe, expect, it } from "vitest";
 import { piecePoint } from "../../../src/core/geometry/point";
 import type { Piece } from "../../../src/core/pattern/piece";
-import { changedSeams, slipConflicts } from "../../../src/core/plan/conflicts";
-import type { Slip } from "../../../src/core/plan/plan";
+import { changedSeams, alterationConflicts } from "../../../src/core/plan/alterationConflicts";
+import type { PlannedAlteration } from "../../../src/core/plan/plan";
 import { inTradeOrder, outOfTradeOrder } from "../../../src/core/plan/outOfTradeOrder";
 import { ok } from "../../../src/core/result";
 
@@ -35,7 +35,7 @@ function square(
   };
 }
 
-const trace = (before: Piece, after: Piece): SlipTrace => ({
+const trace = (before: Piece, after: Piece): AlterationTrace => ({
   piece: "front",
   surgery: [],
   values: {},
@@ -58,7 +58,7 @@ const fit = (id: string, half?: "left" | "right"): Alteration => ({
   ...(half === undefined ? {} : { half }),
 });
 
-const slip = (alteration: Alteration, of: SlipTrace): Slip => ({
+const planned = (alteration: Alteration, of: AlterationTrace): PlannedAlteration => ({
   id: alteration.id,
   source: "wearer",
   phase: "length",
@@ -105,31 +105,33 @@ describe("changedSeams", () => {
 
 describe("slipConflicts", () => {
   it("names the seam that two slips both change, the first made first", () => {
-    expect(slipConflicts([slip(fit("a"), lowerAtSide), slip(fit("b"), widerNeck)])).toEqual([
+    expect(alterationConflicts([planned(fit("a"), lowerAtSide), planned(fit("b"), widerNeck)])).toEqual([
       { a: "a", b: "b", piece: "front", seam: "side" },
     ]);
   });
 
   it("finds none between slips that change other seams", () => {
     const lowerWaist = trace(square(), square({ centreWaist: [0, 110] }));
-    expect(slipConflicts([slip(fit("a"), lowerWaist), slip(fit("b"), widerNeck)])).toEqual([]);
+    expect(alterationConflicts([planned(fit("a"), lowerWaist), planned(fit("b"), widerNeck)])).toEqual([]);
   });
 
   it("compares neither left with right, nor slips of the same dart, nor one that was left out, nor the blend", () => {
     const dart = { piece: "front", dart: "waistDart" } as const;
     const mouth: Alteration = { kind: "dartMouth", id: "m", dart, inner: 1, outer: 1, giveBack: {} };
     const end: Alteration = { kind: "dartEnd", id: "e", dart, shorten: 1, across: 0, hold: "mouth", giveBack: {} };
-    expect(slipConflicts([slip(fit("a", "left"), longer), slip(fit("b", "right"), longer)])).toEqual([]);
-    expect(slipConflicts([slip(mouth, lowerAtSide), slip(end, lowerAtSide)])).toEqual([]);
+    expect(alterationConflicts([planned(fit("a", "left"), longer), planned(fit("b", "right"), longer)])).toEqual([]);
+    expect(alterationConflicts([planned(mouth, lowerAtSide), planned(end, lowerAtSide)])).toEqual([]);
     expect(
-      slipConflicts([
-        { ...slip(fit("a"), longer), outcome: { ok: false, failure: { code: "slip/not-on-this-style" } } },
-        slip(fit("b"), longer),
+      alterationConflicts([
+        { ...planned(fit("a"), longer), outcome: { ok: false, failure: { code: "alteration/not-on-this-style" } } },
+        planned(fit("b"), longer),
       ]),
     ).toEqual([]);
-    expect(slipConflicts([{ ...slip(fit("a"), longer), source: "bust" }, slip(fit("b"), longer)])).toEqual([]);
-    // A slip of one half is laid on the same pieces as one of both.
-    expect(slipConflicts([slip(fit("a", "left"), longer), slip(fit("b"), longer)])).toHaveLength(2);
+    expect(alterationConflicts([{ ...planned(fit("a"), longer), source: "bust" }, planned(fit("b"), longer)])).toEqual(
+      [],
+    );
+    // An alteration of one half is laid on the same pieces as one of both.
+    expect(alterationConflicts([planned(fit("a", "left"), longer), planned(fit("b"), longer)])).toHaveLength(2);
   });
 });
 

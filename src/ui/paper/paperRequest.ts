@@ -15,7 +15,7 @@ export const formatOf = (work: Work): SheetFormat => work.sheetFormat ?? work.pa
 export const sizeOf = (chosen: Chosen, plan: Plan, kind: PaperKind): string | null =>
   kind === "pieces" && chosen.size !== null && plan.nest.labels.includes(chosen.size) ? chosen.size : null;
 
-/** A printed size has the pieces of the pattern, which a slip may since have cut in two. */
+/** A printed size has the pieces of the pattern, which an alteration may since have cut in two. */
 export function piecesDrawn(plan: Plan, size: string | null): readonly Piece[] {
   const at = size === null ? -1 : plan.nest.labels.indexOf(size);
   return plan.nest.sizes[at] ?? plan.left.pieces;
@@ -32,7 +32,7 @@ export function seamsOf(pieces: readonly Piece[]): readonly SeamName[] {
 
 /** Whether any alteration of the wearer's is in the pieces, on either half. */
 export const isAltered = (plan: Plan): boolean =>
-  plan.slips.some(({ source, outcome }) => source === "wearer" && outcome.ok);
+  plan.alterations.some(({ source, outcome }) => source === "wearer" && outcome.ok);
 
 export function requestFor(work: Work, plan: Plan, kind: PaperKind, chosen: Chosen, day: string): PaperRequest {
   const size = sizeOf(chosen, plan, kind);

@@ -2,9 +2,9 @@ import type { Plan } from "../../core/plan/plan";
 import type { Work } from "../../core/decisions/work";
 import { bodyOf } from "../../core/measures/tape";
 import type { Chance } from "../../core/sureness/howSure";
-import type { FramePick } from "../../core/sizing/sizing";
+import type { BaseSizePick } from "../../core/sizing/sizing";
 import { formatAmount, formatLength } from "../../words/terms/length";
-import { chanceNote, frameSum, marginSentence } from "../../words/blend";
+import { chanceNote, baseSizeSum, marginSentence } from "../../words/blend";
 import { useRun } from "../work/useWork";
 import { Fractions } from "../fields/Fractions";
 import { Select } from "../fields/Select";
@@ -13,16 +13,16 @@ import { Pick } from "./Pick";
 import { Strip } from "./Strip";
 import { chanceOf, girthRead } from "./chances";
 
-export interface FramePickViewProps {
+export interface BaseSizePickViewProps {
   readonly work: Work;
-  readonly pick: FramePick;
+  readonly pick: BaseSizePick;
   /** How likely each size is, the wearer's own picks laid aside. */
   readonly sizes: readonly Chance[];
   readonly own: boolean;
   readonly planners: Plan | null;
 }
 
-export function FramePickView({ work, pick, sizes, own, planners }: FramePickViewProps) {
+export function BaseSizePickView({ work, pick, sizes, own, planners }: BaseSizePickViewProps) {
   const run = useRun();
   const { chart } = work.pattern;
   const row = chart.sizes[pick.index];
@@ -35,9 +35,9 @@ export function FramePickView({ work, pick, sizes, own, planners }: FramePickVie
       title="Frame"
       answer={`Size ${pick.label}`}
       borderline={pick.borderline && !own}
-      pick="frame"
+      pick="baseSize"
       own={own}
-      planners={planners === null ? null : `size ${planners.sizing.frame.label}`}
+      planners={planners === null ? null : `size ${planners.sizing.baseSize.label}`}
     >
       <p>
         Neck, shoulders and armhole are cut on the {pick.label} line
@@ -64,7 +64,7 @@ export function FramePickView({ work, pick, sizes, own, planners }: FramePickVie
       )}
       <Sum
         question={`Why ${pick.label}?`}
-        lines={frameSum(pick, drafted, work.unit)}
+        lines={baseSizeSum(pick, drafted, work.unit)}
         note={chanceNote(
           [girthRead(bodyOf(work.tapes), pick.byBust ? "bustGirth" : "upperChestGirth")],
           pick.spread,
@@ -78,7 +78,7 @@ export function FramePickView({ work, pick, sizes, own, planners }: FramePickVie
           value: size.label,
           label: `${size.label}, for a${pick.byBust ? " bust" : "n upper chest"} of ${formatLength(size.bust - drafted, work.unit)}`,
         }))}
-        onChange={(frame) => run({ kind: "setPick", picks: { frame } })}
+        onChange={(baseSize) => run({ kind: "setPick", picks: { baseSize } })}
       />
     </Pick>
   );

@@ -1,5 +1,5 @@
-/** Slips planted on the taped women, and how many of them are seen: each kind at each measure it can happen to. */
-import type { SlipKind } from "../../src/core/bodies/misreading";
+/** Misreadings planted on the taped women, and how many of them are seen: each kind at each measure it can happen to. */
+import type { MisreadingKind } from "../../src/core/bodies/misreading";
 import { suspicionsOf } from "../../src/core/bodies/suspicion";
 import { MEASURE_NAMES, type MeasureName } from "../../src/core/measures/measure";
 import { bodyWith, type TapedWoman, type TapeValues } from "./tapedWomen";
@@ -18,8 +18,8 @@ export const THIRTEEN_MEASURES = MEASURE_NAMES.filter((name) => name !== "across
 type Spoilt = Readonly<Partial<Record<MeasureName, number>>>;
 
 export interface Planted {
-  /** `other`: moved by an amount that no slip we know of has. */
-  readonly kind: SlipKind | "other";
+  /** `other`: moved by an amount that no misreading we know of has. */
+  readonly kind: MisreadingKind | "other";
   readonly at: readonly MeasureName[];
   readonly how: string;
   /** What is wrong with her values; null where it cannot happen to them. */
@@ -85,15 +85,15 @@ export interface Seen {
   readonly tried: number;
   /** All that is wrong was doubted. */
   readonly caught: number;
-  /** Caught, and the slip said rightly. */
+  /** Caught, and the misreading said rightly. */
   readonly named: number;
-  /** Something wrong was doubted, and another slip said. */
+  /** Something wrong was doubted, and another misreading said. */
   readonly misnamed: number;
   /** A measure that was right was doubted too, or instead. */
   readonly blamed: number;
 }
 
-/** What is seen of a planted slip where these measures are given; null where it needs others. */
+/** What is seen of a planted misreading where these measures are given; null where it needs others. */
 export function seenOf(planted: Planted, women: readonly TapedWoman[], given: readonly MeasureName[]): Seen | null {
   if (planted.at.some((name) => !given.includes(name))) return null;
   const looks = women.flatMap((woman) => {
@@ -116,8 +116,8 @@ function look({ kind, at }: Planted, values: TapeValues, age: number, given: rea
   const caught = rightly.length === at.length;
   return {
     caught,
-    named: caught && rightly.every(({ slip }) => slip?.kind === kind),
-    misnamed: rightly.some(({ slip }) => slip !== null && slip.kind !== kind),
+    named: caught && rightly.every(({ misreading }) => misreading?.kind === kind),
+    misnamed: rightly.some(({ misreading }) => misreading !== null && misreading.kind !== kind),
     blamed: found.length > rightly.length,
   };
 }

@@ -1,15 +1,15 @@
-/** Slips of the wearer that change the same seam of the same piece: each is measured on what the one before left. */
+/** Alterations of the wearer that change the same seam of the same piece: each is measured on what the one before left. */
 import { dartOfAlteration, type Half } from "../decisions/alteration";
-import type { SlipTrace } from "../alterations/outcome/trace";
+import type { AlterationTrace } from "../alterations/outcome/trace";
 import { distance, type PiecePoint } from "../geometry/point";
 import { piecesOf } from "../pattern/pieceSet";
 import type { Edge, Piece, PieceName, SeamName } from "../pattern/piece";
 import { pointOf } from "../pattern/piece";
 import { WALKED_AGREEMENT } from "../tolerance";
-import type { Slip } from "./plan";
+import type { PlannedAlteration } from "./plan";
 
-export interface SlipConflict {
-  /** Ids of the two slips, the one made first first. */
+export interface AlterationConflict {
+  /** Ids of the two alterations, the one made first first. */
   readonly a: string;
   readonly b: string;
   readonly piece: PieceName;
@@ -17,40 +17,41 @@ export interface SlipConflict {
 }
 
 /**
- * The seams that two of the wearer's slips both change.
+ * The seams that two of the wearer's alterations both change.
  *
  * A seam is changed where one of its edges gets another length or another bend, or a corner; an edge that only goes along
- * with the part of the piece that it belongs to is not. Slips about the same dart go together and are not compared, nor
- * slips that were left out, nor one of the left half with one of the right. The bust alteration is made before all others
+ * with the part of the piece that it belongs to is not. Alterations about the same dart go together and are not compared, nor
+ * alterations that were left out, nor one of the left half with one of the right. The bust alteration is made before all others
  * and they are laid on it, so it is not compared either.
  */
-export function slipConflicts(slips: readonly Slip[]): readonly SlipConflict[] {
-  const made = slips.flatMap((slip) =>
-    slip.source === "wearer" && slip.outcome.ok ? [{ slip, seams: changedSeams(slip.outcome.value) }] : [],
+export function alterationConflicts(alterations: readonly PlannedAlteration[]): readonly AlterationConflict[] {
+  const made = alterations.flatMap((planned) =>
+    planned.source === "wearer" && planned.outcome.ok ? [{ planned, seams: changedSeams(planned.outcome.value) }] : [],
   );
   return made.flatMap((a, index) =>
     made.slice(index + 1).flatMap((b) => {
-      if (a.slip.id === b.slip.id || isSameDart(a.slip, b.slip) || areOnOtherHalves(a.slip, b.slip)) return [];
+      if (a.planned.id === b.planned.id || isSameDart(a.planned, b.planned) || areOnOtherHalves(a.planned, b.planned))
+        return [];
       return a.seams
         .filter(({ piece, seam }) => b.seams.some((other) => other.piece === piece && other.seam === seam))
-        .map(({ piece, seam }) => ({ a: a.slip.id, b: b.slip.id, piece, seam }));
+        .map(({ piece, seam }) => ({ a: a.planned.id, b: b.planned.id, piece, seam }));
     }),
   );
 }
 
-function isSameDart(a: Slip, b: Slip): boolean {
+function isSameDart(a: PlannedAlteration, b: PlannedAlteration): boolean {
   const [one, other] = [dartOf(a), dartOf(b)];
   return one !== null && other !== null && one.piece === other.piece && one.dart === other.dart;
 }
 
-const dartOf = ({ what }: Slip) => (what.kind === "alteration" ? dartOfAlteration(what.alteration) : null);
+const dartOf = ({ what }: PlannedAlteration) => (what.kind === "alteration" ? dartOfAlteration(what.alteration) : null);
 
-function areOnOtherHalves(a: Slip, b: Slip): boolean {
+function areOnOtherHalves(a: PlannedAlteration, b: PlannedAlteration): boolean {
   const [one, other] = [halfOf(a), halfOf(b)];
   return one !== undefined && other !== undefined && one !== other;
 }
 
-const halfOf = ({ what }: Slip): Half | undefined =>
+const halfOf = ({ what }: PlannedAlteration): Half | undefined =>
   what.kind === "alteration" && what.alteration.kind === "fit" ? what.alteration.half : undefined;
 
 interface PieceSeam {
@@ -59,7 +60,7 @@ interface PieceSeam {
 }
 
 /** Seams of pieces that were there before and after, each once. */
-export function changedSeams({ before, after }: Pick<SlipTrace, "before" | "after">): readonly PieceSeam[] {
+export function changedSeams({ before, after }: Pick<AlterationTrace, "before" | "after">): readonly PieceSeam[] {
   return piecesOf(after).flatMap((piece) => {
     const old = before[piece.name];
     if (old === undefined) return [];
