@@ -1,5 +1,5 @@
 /** A piece of the page's code that is loaded after the page: asked for by whoever shows it, or fetched ahead. */
-import { useEffect, useSyncExternalStore } from "react";
+import { useSyncExternalStore } from "react";
 import { restoreStyles } from "./styles";
 
 export type LaterState<T> =
@@ -71,10 +71,3 @@ export function alreadyHere<T>(value: T): Later<T> {
 }
 
 export const useLaterState = <T>(later: Later<T>): LaterState<T> => useSyncExternalStore(later.subscribe, later.get);
-
-/** Its value, or null until it is here; asked for once this is on the page. */
-export function useLater<T>(later: Later<T>): T | null {
-  const state = useLaterState(later);
-  useEffect(() => void later.load(), [later]);
-  return state.kind === "here" ? state.value : null;
-}
