@@ -40,3 +40,6 @@ export function withAmount(mark: string, text: string, amount: string, right: nu
     ? [...lines, ...wrap(amount, COLUMNS).map((line) => line.padStart(COLUMNS))]
     : [`${first}${" ".repeat(Math.max(1, COLUMNS - widthOf(first) - widthOf(amount)))}${amount}`, ...others];
 }
+
+/** One line, whatever a file or an argument was called. */
+export const oneLine = (text: string): string => text.replaceAll(/[\p{Cc}\p{Cf}\s]+/gu, " ").trim();

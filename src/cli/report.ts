@@ -3,10 +3,13 @@ import type { CheckName } from "../core/checks/check";
 import type { PiecePoint } from "../core/geometry/point";
 import type { DartName, LevelName, PieceName } from "../core/pattern/piece";
 import type { Plan, PlannedLevel } from "../core/plan/plan";
-import type { Work } from "../core/plan/work";
+import type { Half } from "../core/decisions/alteration";
+import type { Work } from "../core/decisions/work";
 import { degreesFrom } from "../core/units";
 import { checklistLine, checklistSentence } from "../words/checklist";
 import { surePassage } from "../words/surePassage";
+import { pieceReports, type ReportPieces } from "./pieceReport";
+import { rounded } from "./rounded";
 
 type Pair<T> = readonly [T, T];
 
@@ -50,12 +53,15 @@ export interface ReportCheck {
   readonly seam?: string;
   readonly dart?: DartName;
   readonly point?: string;
+  readonly half?: Half;
 }
 
 export interface ReportJob {
   readonly piece: PieceName;
   readonly text: string;
   readonly amount_mm: number;
+  /** On one half alone, where the halves differ. */
+  readonly half?: Half;
 }
 
 export interface PlanReport {
@@ -73,10 +79,9 @@ export interface PlanReport {
   readonly cut_lines: readonly ReportCutLine[];
   readonly checks: readonly ReportCheck[];
   readonly checklist: readonly ReportJob[];
+  readonly pieces: ReportPieces;
 }
 
-/** Rounded to so many decimals, and never minus nought. */
-const rounded = (value: number, decimals: number): number => Number(value.toFixed(decimals)) + 0;
 const mm = (value: number): number => rounded(value, 2);
 const share = (value: number): number => rounded(value, 4);
 const point = (at: PiecePoint): Pair<number> => [mm(at.x), mm(at.y)];
@@ -105,7 +110,7 @@ export function planReport(work: Work, plan: Plan): PlanReport {
     },
     bust: { difference_mm: difference === null ? null : mm(difference), residual_mm: mm(residual) },
     sure: surePassage(work),
-    darts: plan.darts.map(({ ref, drawn }) => ({
+    darts: plan.left.darts.map(({ ref, drawn }) => ({
       piece: ref.piece,
       name: ref.dart,
       apex_mm: point(drawn.apex),
@@ -116,7 +121,7 @@ export function planReport(work: Work, plan: Plan): PlanReport {
       fullness_mm: mm(drawn.fullness),
       apex_to_bust_point_mm: drawn.apexToBustPoint === null ? null : mm(drawn.apexToBustPoint),
     })),
-    cut_lines: plan.cutLines.map((line) => ({
+    cut_lines: plan.left.cutLines.map((line) => ({
       piece: line.piece,
       level: line.level,
       between: line.between,
@@ -131,8 +136,10 @@ export function planReport(work: Work, plan: Plan): PlanReport {
     })),
     checklist: plan.checklist.map((item) => ({
       piece: item.piece,
-      text: checklistSentence(checklistLine(item, plan.pieces, work.unit)),
+      text: checklistSentence(checklistLine(item, plan.left.pieces, work.unit)),
       amount_mm: mm(item.amount),
+      ...(item.half === undefined ? {} : { half: item.half }),
     })),
+    pieces: pieceReports(plan),
   };
 }

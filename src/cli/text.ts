@@ -1,11 +1,11 @@
 /** The checklist as plain text, 80 columns wide: the printed sheet without its drawings. */
 import type { Plan } from "../core/plan/plan";
-import type { Work } from "../core/plan/work";
+import type { Work } from "../core/decisions/work";
 import { bustSentence, lineSentence } from "../words/blend";
 import { cautions } from "../words/cautions";
 import { checklistByPiece, groupTitle, phaseWords, type Phase } from "../words/checklist";
 import { planDoubts } from "../words/doubts";
-import { capital, levelWords } from "../words/names";
+import { capital, levelWords } from "../words/terms/names";
 import { surePassage } from "../words/surePassage";
 import { verifyGroups } from "../words/verify";
 import { COLUMNS, hanging, widthOf, withAmount, wrap } from "./layout";
@@ -29,7 +29,7 @@ function sizes(work: Work, plan: Plan): readonly string[] {
     ...(cup.label === null ? [] : hanging("Cup    ", cup.label)),
     ...hanging("Bust   ", bustSentence(bust, work.unit)),
     ...levels.flatMap((level) => {
-      const line = plan.cutLines.find((one) => one.level === level.level);
+      const line = plan.left.cutLines.find((one) => one.level === level.level);
       return hanging(capital(levelWords(level.level)).padEnd(7), lineSentence(level, line, work.unit));
     }),
   ];

@@ -1,6 +1,7 @@
 /** A work with nothing in it yet, for one's own measures and pattern. */
+import type { Pattern } from "../core/decisions/pattern";
 import { USUAL_DRAFTED_DIFFERENCE } from "../core/chart/sizeChart";
-import type { LengthUnit, Pattern, Work } from "../core/plan/work";
+import type { LengthUnit, Work } from "../core/decisions/work";
 
 /** Ease of a fitted woven bodice (common practice, no source). */
 const FITTED = { bust: 60, waist: 30, hip: 50 } as const;

@@ -3,7 +3,7 @@ import harbour from "../../demo-data/harbour.json";
 import sorrelPrincess from "../../demo-data/sorrel-princess.json";
 import tansyMidriff from "../../demo-data/tansy-midriff.json";
 import wrenWaist from "../../demo-data/wren-waist.json";
-import type { Work } from "../core/plan/work";
+import type { Work } from "../core/decisions/work";
 import { demoWork, firstDemo } from "./firstDemo";
 
 export const demoWorks = (): readonly Work[] => [

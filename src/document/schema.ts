@@ -1,12 +1,12 @@
 /** The saved work as a schema: what comes from a file or from the browser's storage is parsed by it once, then trusted. */
+import { STYLE_NAMES } from "../core/decisions/pattern";
+import { SHEET_FORMATS } from "../core/decisions/paperChoice";
+import { FIT_NAMES } from "../core/decisions/fitNames";
 import * as z from "zod/mini";
-import { FIT_NAMES } from "../core/alterations/fit/names";
-import { PIECE_ORDER } from "../core/alterations/pieceSet";
+import { PIECE_ORDER } from "../core/pattern/pieceSet";
 import { DART_HOMES, DART_NAMES } from "../core/pattern/dartNames";
-import { LIMITS } from "../core/plan/limits";
-import { SHEET_FORMATS } from "../core/sheets/formats";
-import { STYLE_NAMES } from "../core/style/names";
-import type { Work } from "../core/plan/work";
+import { LIMITS } from "../core/decisions/limits";
+import type { Work } from "../core/decisions/work";
 
 const text = z.string().check(z.maxLength(LIMITS.text));
 const unreadText = z.string().check(z.maxLength(LIMITS.unreadText));

@@ -1,6 +1,6 @@
 /** Work files: reading one that may be anything, writing one that reads back the same. */
 import * as z from "zod/mini";
-import type { Work } from "../core/plan/work";
+import type { Work } from "../core/decisions/work";
 import { fail, ok, type Result } from "../core/result";
 import { workSchema } from "./schema";
 import { CURRENT_VERSION, upgradeWork, UPGRADES, type Upgrades } from "./upgrades";

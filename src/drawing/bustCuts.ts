@@ -1,7 +1,8 @@
 /** The bust alteration of one piece as two small drawings for paper: where to cut, and how the parts lie when moved. */
+import type { SlipTrace } from "../core/alterations/outcome/trace";
 import type { PiecePoint } from "../core/geometry/point";
 import type { PieceName } from "../core/pattern/piece";
-import type { Plan, Slip, SlipTrace } from "../core/plan/plan";
+import type { Plan, Slip } from "../core/plan/plan";
 import type { SurgeryTrace } from "../core/surgery/cutAndMove";
 import type { Mm } from "../core/units";
 import { boundsOf, type Box } from "./layout";

@@ -6,7 +6,7 @@ import { modelBodies, ringOf, type Girth } from "../core/bodies/modelBodies";
 import type { StandardSize } from "../core/chart/standardCharts";
 import type { Measured, MeasuredBody } from "../core/measures/tape";
 import { MEASURE_RANGES } from "../core/measures/registry";
-import type { LengthUnit } from "../core/plan/work";
+import type { LengthUnit } from "../core/decisions/work";
 import { MM_PER_CM, MM_PER_INCH, type Mm } from "../core/units";
 
 interface PlotPoint {

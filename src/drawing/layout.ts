@@ -1,7 +1,7 @@
 /** Where each piece lies on the table: front and back of the bodice side by side, bands and basques under them. */
 import { outlineBounds } from "../core/geometry/outline";
 import type { Piece, PieceName } from "../core/pattern/piece";
-import { outlineOf } from "../core/surgery/ring";
+import { outlineOf } from "../core/pattern/ring";
 import type { Mm } from "../core/units";
 
 export interface Box {

@@ -2,7 +2,7 @@
 import type { LayOnPoint, NeighbourLine, Patch, PatchLine, SlantBox } from "../core/overlay/overlay";
 import { edgeFlatten, edgePointAt, lineEdge, type EdgeCurve } from "../core/geometry/edgeCurve";
 import { distance, midpoint, piecePoint, rotateAbout, shift, type PiecePoint } from "../core/geometry/point";
-import type { LengthUnit } from "../core/plan/work";
+import type { LengthUnit } from "../core/decisions/work";
 import { must } from "../core/result";
 import { radians, type Mm, type Radians } from "../core/units";
 import {

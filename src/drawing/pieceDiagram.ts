@@ -1,7 +1,7 @@
 /** A small diagram of one piece for paper: the printed line under the new one, with the amounts beside it. */
 import type { Piece, PieceName } from "../core/pattern/piece";
-import type { Plan } from "../core/plan/plan";
-import type { LengthUnit } from "../core/plan/work";
+import type { PlanHalf } from "../core/plan/plan";
+import type { LengthUnit } from "../core/decisions/work";
 import type { Mm } from "../core/units";
 import type { Label } from "./labels";
 import { boundsOf, type Box, type Place } from "./layout";
@@ -27,7 +27,7 @@ export interface PieceDiagram {
 const ROOM = { right: 150, around: 14 };
 
 /** The diagram of one piece of a plan; null where the plan has no such piece. */
-export function pieceDiagram(plan: Plan, name: PieceName, unit: LengthUnit): PieceDiagram | null {
+export function pieceDiagram(plan: PlanHalf, name: PieceName, unit: LengthUnit): PieceDiagram | null {
   const drawn = plan.pieces.find((piece) => piece.name === name);
   if (drawn === undefined) return null;
   const printed = named(plan.printed, name) ?? drawn;

@@ -5,7 +5,7 @@ import type { TrueDart, TruePiece, Notch } from "../core/cutting/truePiece";
 import { lineEdge, type EdgeCurve } from "../core/geometry/edgeCurve";
 import { between, distance, midpoint, shift, type PiecePoint } from "../core/geometry/point";
 import { segmentIntersections, segmentNearest } from "../core/geometry/segment";
-import { outlineOf } from "../core/surgery/ring";
+import { outlineOf } from "../core/pattern/ring";
 import { legsOf } from "../core/dart/bowedLegs";
 import type { Piece } from "../core/pattern/piece";
 import { must } from "../core/result";

@@ -6,7 +6,7 @@ import { midpoint, piecePoint, type PiecePoint } from "../core/geometry/point";
 import { edgeReverse } from "../core/geometry/edgeCurve";
 import { outlinePath, chainPath } from "../core/geometry/svgPath";
 import { pointOf, type DartName, type Piece, type PieceName } from "../core/pattern/piece";
-import { curveOf, outlineOf } from "../core/surgery/ring";
+import { curveOf, outlineOf } from "../core/pattern/ring";
 import { boundsOf } from "./layout";
 
 export interface DartMarks {

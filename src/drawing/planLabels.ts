@@ -2,13 +2,13 @@
 import { pointOf, type DartRef, type Nest, type PieceName, type PointName } from "../core/pattern/piece";
 import { liesAlongBust } from "../core/pattern/dartNames";
 import { isBasque } from "../core/pattern/pieceGroups";
-import type { CutLine, Plan } from "../core/plan/plan";
-import type { LengthUnit } from "../core/plan/work";
+import type { CutLine, PlanHalf } from "../core/plan/plan";
+import type { LengthUnit } from "../core/decisions/work";
 import { must } from "../core/result";
 import { shareWords } from "../words/blend";
 import { blendGroup } from "../words/ledger";
-import { formatAmount } from "../words/length";
-import { capital, pieceWords } from "../words/names";
+import { formatAmount } from "../words/terms/length";
+import { capital, pieceWords } from "../words/terms/names";
 import type { Label } from "./labels";
 import type { Place } from "./layout";
 import { pieceMarks } from "./pieceMarks";
@@ -39,7 +39,7 @@ const placeOf = (places: readonly Place[], piece: PieceName): Place | undefined 
 /**
  * The printed lines that matter on a piece: those that its own line runs between, lowest level first, then the frame's.
  */
-export function sizesInUse({ cutLines, sizing }: Plan, piece: PieceName): readonly string[] {
+export function sizesInUse({ cutLines, sizing }: PlanHalf, piece: PieceName): readonly string[] {
   const lines = cutLines.filter((line) => line.piece === piece && line.level !== "bust").toReversed();
   return [...new Set([...lines.flatMap((line) => line.between), sizing.frame.label])];
 }
@@ -105,7 +105,7 @@ export function cutLineWords(
 
 /** What moved the line afterwards, by the bust adjustment and by the wearer's slips: "then 13 mm in". */
 function movedWords(
-  { slips, bustPiece }: Plan,
+  { slips, bustPiece }: PlanHalf,
   { piece, level, slipMove }: CutLine,
   unit: LengthUnit,
 ): readonly string[] {
@@ -120,7 +120,7 @@ function movedWords(
 }
 
 /** The names of the pieces, how they are cut, and the bust point. They come first: nothing may take their place. */
-export function pieceLabels(plan: Plan, places: readonly Place[]): readonly Label[] {
+export function pieceLabels(plan: PlanHalf, places: readonly Place[]): readonly Label[] {
   return places.flatMap(({ piece, dx, dy }): Label[] => {
     const drawn = plan.pieces.find(({ name }) => name === piece);
     if (drawn === undefined) return [];
@@ -173,7 +173,7 @@ export function pieceLabels(plan: Plan, places: readonly Place[]): readonly Labe
 
 /** Labels of the cut lines and the darts. The waist is told on the bodice, the hip on the basque. */
 export function planLabels(
-  plan: Plan,
+  plan: PlanHalf,
   places: readonly Place[],
   unit: LengthUnit,
   chosen: DartRef | null = null,

@@ -1,13 +1,13 @@
 /** What one slip did to a piece as marks to draw, before, after and on the way: path data in the piece frame, mm. */
+import type { SlipTrace } from "../core/alterations/outcome/trace";
 import { pointLike, type PiecePoint } from "../core/geometry/point";
 import type { Rigid } from "../core/geometry/rigid";
 import { outlinePath } from "../core/geometry/svgPath";
 import { pointOf, type Edge, type Piece, type PieceName } from "../core/pattern/piece";
-import { piecesOf } from "../core/alterations/pieceSet";
-import type { SlipTrace } from "../core/plan/plan";
+import { piecesOf } from "../core/pattern/pieceSet";
 import type { SurgeryTrace } from "../core/surgery/cutAndMove";
 import { partway } from "../core/surgery/partway";
-import { outlineOf } from "../core/surgery/ring";
+import { outlineOf } from "../core/pattern/ring";
 import { polyline } from "./pieceMarks";
 
 /** What lies still or moves as one in an operation: its closed outline before. */

@@ -2,11 +2,11 @@
  * The toile as it is seen on the body, from the front and from behind, both halves: the plan's own pieces laid at the
  * centre line, basques under them, darts and seams shown. For paper, to draw pins and folds on.
  */
+import type { Half } from "../core/decisions/alteration";
 import { distance, midpoint, type PiecePoint } from "../core/geometry/point";
 import { isBasque, isFrontPiece } from "../core/pattern/pieceGroups";
 import type { Piece } from "../core/pattern/piece";
 import type { Plan } from "../core/plan/plan";
-import type { Half } from "../core/plan/work";
 import type { Mm } from "../core/units";
 import { boundsOf, type Box } from "./layout";
 import { pieceMarks, polyline } from "./pieceMarks";
@@ -47,8 +47,8 @@ const APART: Mm = 5;
 /** The two views of a plan: whoever looks at the front has the wearer's right half at the left, at the back her left one. */
 export function trialFigure(plan: Plan): readonly [TrialView, TrialView] {
   const pieces: Readonly<Record<Half, readonly Piece[]>> = {
-    left: plan.pieces,
-    right: plan.right?.pieces ?? plan.pieces,
+    left: plan.left.pieces,
+    right: plan.right.pieces,
   };
   const view = (side: TrialView["side"], halves: readonly [Half, Half]): TrialView => {
     const shown = (half: Half): readonly Piece[] =>

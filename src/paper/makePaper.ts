@@ -189,7 +189,7 @@ function coverWords(
   const isOverlay = choices.kind === "overlay";
   const allowances = choices.allowances ? (work.allowances ?? {}) : null;
   const own = (
-    choices.size === null ? plan.pieces : (plan.nest.sizes[plan.nest.labels.indexOf(choices.size)] ?? [])
+    choices.size === null ? plan.left.pieces : (plan.nest.sizes[plan.nest.labels.indexOf(choices.size)] ?? [])
   ).filter(({ name }) => choices.pieces.includes(name));
   return {
     kind: SHEET_KIND[choices.kind],
@@ -202,7 +202,7 @@ function coverWords(
         : [
             pieceListWords(pieces),
             allowances === null ? NO_ALLOWANCES : allowanceWords(own, allowances, work.unit),
-            ...buttonSheetWords(plan.pieces, choices.pieces, work.pattern.closure, allowances, work.unit),
+            ...buttonSheetWords(plan.left.pieces, choices.pieces, work.pattern.closure, allowances, work.unit),
           ]),
     ],
     failing: choices.size === null ? failing : [],

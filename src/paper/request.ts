@@ -1,8 +1,9 @@
 /** What is asked of the paper, and what comes back. Plain data, so that it can be sent to a worker. */
+import type { SheetFormat } from "../core/decisions/paperChoice";
+import type { Half } from "../core/decisions/alteration";
 import type { PieceName } from "../core/pattern/piece";
 import type { Plan } from "../core/plan/plan";
-import type { Half, Work } from "../core/plan/work";
-import type { SheetFormat } from "../core/sheets/formats";
+import type { Work } from "../core/decisions/work";
 import type { LayoutFailure } from "../core/sheets/layout";
 import type { Mm } from "../core/units";
 import type { InkPage } from "../drawing/ink";

@@ -15,7 +15,7 @@ import { FORMATS, type PaperFormat } from "../core/sheets/formats";
 import { layPieces } from "../core/sheets/layPieces";
 import type { Placement, SheetLayout } from "../core/sheets/layout";
 import { offSheet } from "../core/sheets/placing";
-import { outlineOf } from "../core/surgery/ring";
+import { outlineOf } from "../core/pattern/ring";
 import { CUTTING_ACCURACY } from "../core/tolerance";
 import { boundsOfPoints } from "../core/geometry/bounds";
 import { radians, type Mm } from "../core/units";

@@ -1,5 +1,5 @@
 import type { Plan } from "../core/plan/plan";
-import type { Work } from "../core/plan/work";
+import type { Work } from "../core/decisions/work";
 import { cautions } from "../words/cautions";
 import { planDoubts } from "../words/doubts";
 import { Words } from "./Words";

@@ -1,8 +1,8 @@
 /** The cuts of a bust alteration in small: where they run, and how the parts lie when moved. Never a drawing to cut from. */
 import { useId } from "react";
 import type { BustCuts } from "../drawing/bustCuts";
-import type { LengthUnit } from "../core/plan/work";
-import { pieceWords } from "../words/names";
+import type { LengthUnit } from "../core/decisions/work";
+import { pieceWords } from "../words/terms/names";
 import { movedWords, WHERE_TO_CUT, WHERE_TO_FOLD } from "../words/bustCuts";
 import { Words } from "./Words";
 

@@ -1,4 +1,4 @@
-import type { Work } from "../core/plan/work";
+import type { Work } from "../core/decisions/work";
 import { surePassage } from "../words/surePassage";
 import { Words } from "./Words";
 

@@ -1,11 +1,10 @@
 import { bustCuts } from "../drawing/bustCuts";
-import type { Plan } from "../core/plan/plan";
+import type { Plan, PlanHalf } from "../core/plan/plan";
 import type { Piece, PieceName } from "../core/pattern/piece";
 import { isBasque } from "../core/pattern/pieceGroups";
-import { halfShown } from "../core/plan/halves";
 import { halfWords } from "../words/fits";
-import { capital } from "../words/names";
-import type { LengthUnit } from "../core/plan/work";
+import { capital } from "../words/terms/names";
+import type { LengthUnit } from "../core/decisions/work";
 import { checklistByPiece, groupTitle, phaseWords, type ChecklistLine, type PieceChecklist } from "../words/checklist";
 import type { Mm } from "../core/units";
 import { BustCutsDrawing } from "./BustCutsDrawing";
@@ -59,11 +58,10 @@ interface PieceProps {
   readonly unit: LengthUnit;
 }
 
-/** Both halves of a piece, where they come out different. */
-function halvesOf(piece: PieceName, plan: Plan): boolean {
-  const named = (pieces: readonly Piece[] | undefined): Piece | undefined => pieces?.find(({ name }) => name === piece);
-  const right = named(plan.right?.pieces);
-  return right !== undefined && JSON.stringify(right) !== JSON.stringify(named(plan.pieces));
+/** Whether the two halves of a piece come out different. */
+function comesOutTwice(piece: PieceName, { left, right }: Plan): boolean {
+  const named = ({ pieces }: PlanHalf): Piece | undefined => pieces.find(({ name }) => name === piece);
+  return left !== right && named(right) !== undefined && JSON.stringify(named(right)) !== JSON.stringify(named(left));
 }
 
 interface DiagramsProps {
@@ -77,19 +75,19 @@ function Diagrams({ piece, plan, unit }: DiagramsProps) {
   const cuts = bustCuts(plan).find((one) => one.piece === piece);
   return (
     <div className="pc-drawings">
-      {halvesOf(piece, plan) ? (
+      {comesOutTwice(piece, plan) ? (
         (["left", "right"] as const).map((half) => (
           <PieceDiagram
             key={half}
             piece={piece}
-            plan={halfShown(plan, half)}
+            plan={plan[half]}
             unit={unit}
             width={COLUMN}
             caption={capital(halfWords(half))}
           />
         ))
       ) : (
-        <PieceDiagram piece={piece} plan={plan} unit={unit} width={COLUMN} />
+        <PieceDiagram piece={piece} plan={plan.left} unit={unit} width={COLUMN} />
       )}
       {cuts !== undefined && <BustCutsDrawing cuts={cuts} unit={unit} />}
     </div>
@@ -135,7 +133,7 @@ function ShortWork({ list, plan, unit }: PieceProps) {
   return (
     <section className="pc-short">
       <h5>{groupTitle(list)}</h5>
-      {list.piece !== null && <PieceDiagram piece={list.piece} plan={plan} unit={unit} width={NARROW} />}
+      {list.piece !== null && <PieceDiagram piece={list.piece} plan={plan.left} unit={unit} width={NARROW} />}
       <ul>
         {list.lines.map((line, index) => (
           <li key={`${line.phase} ${line.text}`} className={jobClass(phaseShown(list.lines, index))}>
@@ -157,7 +155,7 @@ const SHORT = 700;
 
 const isShort = ({ piece, lines }: PieceChecklist, plan: Plan): boolean =>
   piece !== null &&
-  !halvesOf(piece, plan) &&
+  !comesOutTwice(piece, plan) &&
   !bustCuts(plan).some((cuts) => cuts.piece === piece) &&
   lines.reduce((sum, { text, moves }) => sum + text.length + moves.join("").length, 0) <= SHORT;
 

@@ -2,12 +2,12 @@
 import { cutLineWords, pieceDiagram, type PieceMarks } from "../drawing/index";
 import { liesAlongBust } from "../core/pattern/dartNames";
 import type { PieceName } from "../core/pattern/piece";
-import type { CutLine, Plan, PlannedDart } from "../core/plan/plan";
-import type { LengthUnit } from "../core/plan/work";
+import type { CutLine, PlannedDart, PlanHalf } from "../core/plan/plan";
+import type { LengthUnit } from "../core/decisions/work";
 import type { Mm } from "../core/units";
 import { shareWords } from "../words/blend";
-import { formatAmount } from "../words/length";
-import { centreWords, pieceWords } from "../words/names";
+import { formatAmount } from "../words/terms/length";
+import { centreWords, pieceWords } from "../words/terms/names";
 import { Words } from "./Words";
 
 /** Written beside the piece, in one line or two, with a line to what it is of. */
@@ -85,7 +85,7 @@ function inRows(labels: readonly AtMouth[], letter: Mm): readonly (AtMouth & { r
 const outlines = (marks: PieceMarks): string => marks.outline + marks.darts.map((dart) => dart.legs).join("");
 
 /** Heights that the centre edge of a piece runs between. */
-function centreSpan(plan: Plan, name: PieceName): { readonly from: Mm; readonly to: Mm } {
+function centreSpan(plan: PlanHalf, name: PieceName): { readonly from: Mm; readonly to: Mm } {
   const piece = plan.pieces.find((one) => one.name === name);
   const edges = piece?.edges.filter(({ seam }) => seam === "centre") ?? [];
   const ys = edges.flatMap(({ from, to }) =>
@@ -103,7 +103,7 @@ function alongCentre(piece: PieceName, onFold: boolean, room: Mm, letter: Mm): s
 
 interface PieceDiagramProps {
   readonly piece: PieceName;
-  readonly plan: Plan;
+  readonly plan: PlanHalf;
   readonly unit: LengthUnit;
   /** mm on paper that it may be wide. */
   readonly width: Mm;

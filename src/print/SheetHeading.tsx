@@ -1,8 +1,8 @@
 import type { ReactNode } from "react";
 import type { Plan } from "../core/plan/plan";
-import type { Work } from "../core/plan/work";
+import type { Work } from "../core/decisions/work";
 import { bustSentence, shareWords, offsetWords } from "../words/blend";
-import { capital, levelWords } from "../words/names";
+import { capital, levelWords } from "../words/terms/names";
 import { Blank } from "./Blank";
 import { Words } from "./Words";
 
@@ -56,7 +56,7 @@ export function SheetHeading({ work, plan }: { readonly work: Work; readonly pla
         {plan.levels
           .filter((level) => level.level !== "bust")
           .map((level) => {
-            const line = plan.cutLines.find((one) => one.level === level.level);
+            const line = plan.left.cutLines.find((one) => one.level === level.level);
             const where = shareWords(level.between, level.share);
             return (
               <Size

@@ -1,8 +1,9 @@
+import type { SumLine } from "../words/sumLine";
 import { measuresOf } from "../core/measures/tape";
 import type { Plan } from "../core/plan/plan";
-import type { Work } from "../core/plan/work";
-import { bustSum, cupSum, frameSum, levelSum, type SumLine } from "../words/blend";
-import { capital, levelWords } from "../words/names";
+import type { Work } from "../core/decisions/work";
+import { bustSum, cupSum, frameSum, levelSum } from "../words/blend";
+import { capital, levelWords } from "../words/terms/names";
 import { Words } from "./Words";
 
 /** Letters: what is longer stands under its words and takes the whole row. */

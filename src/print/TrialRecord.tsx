@@ -3,9 +3,9 @@ import "./print.css";
 import "./trialRecord.css";
 import { trialFigure, type TrialHalf, type TrialView } from "../drawing/trialFigure";
 import type { Plan } from "../core/plan/plan";
-import type { Work } from "../core/plan/work";
+import type { Work } from "../core/decisions/work";
 import { bustSentence, shareWords } from "../words/blend";
-import { capital, levelWords } from "../words/names";
+import { capital, levelWords } from "../words/terms/names";
 import {
   balanceGroups,
   FITTING_ORDER,

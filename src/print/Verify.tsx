@@ -1,5 +1,5 @@
 import type { Plan } from "../core/plan/plan";
-import type { LengthUnit } from "../core/plan/work";
+import type { LengthUnit } from "../core/decisions/work";
 import { verifyGroups, type VerifyGroup } from "../words/verify";
 import { Words } from "./Words";
 

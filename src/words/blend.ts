@@ -1,11 +1,12 @@
 /** The picks and the blend in words, and the sum behind each of them. */
+import type { SumLine } from "./sumLine";
 import type { CutLine, PlannedLevel } from "../core/plan/plan";
-import type { LengthUnit } from "../core/plan/work";
+import type { LengthUnit } from "../core/decisions/work";
 import type { Alternative, BustPick, CupPick, FramePick, PickMargin, Sizing } from "../core/sizing/sizing";
 import { BUST_LEFT_ALONE } from "../core/tolerance";
 import type { Mm } from "../core/units";
-import { formatAmount, formatLength, formatSigned } from "./length";
-import { capital, levelWords, listWords } from "./names";
+import { formatAmount, formatLength, formatSigned } from "./terms/length";
+import { capital, levelWords, listWords } from "./terms/names";
 import { ofHundred, timesWords } from "./sure";
 
 /** Below this a share of the way between two lines is the line itself: no pencil is finer. */
@@ -71,13 +72,6 @@ export function chanceNote(
     `The chance follows from how often you read your ${names}: ${known} to within ${formatAmount(spread, unit)} about two times in three ` +
     "(what one reading is good to is common practice, no source). More readings make it surer."
   );
-}
-
-/** One line of a sum: the words, and the figure they come to. */
-export interface SumLine {
-  readonly words: string;
-  readonly figure: string;
-  readonly total?: boolean;
 }
 
 const line = (words: string, figure: string): SumLine => ({ words, figure });

@@ -1,8 +1,8 @@
 /** What stands under the small drawings of a bust alteration. */
 import type { PieceName } from "../core/pattern/piece";
-import type { LengthUnit } from "../core/plan/work";
+import type { LengthUnit } from "../core/decisions/work";
 import type { Mm } from "../core/units";
-import { formatAmount } from "./length";
+import { formatAmount } from "./terms/length";
 
 export const WHERE_TO_CUT = "Cut the dashed lines; the rings are hinges";
 export const WHERE_TO_FOLD = "Fold along the dashed line";

@@ -1,13 +1,15 @@
 /** Buttons down the centre back, told where they are chosen and on the first page of the pieces. */
-import { allowanceOf, type Allowances } from "../core/cutting/allowances";
+import type { Closure } from "../core/decisions/pattern";
+import { allowanceOf } from "../core/cutting/usualAllowances";
+import { type Allowances } from "../core/decisions/allowances";
 import { buttonRow, HOLE_BEYOND, LEAST_STAND, type ButtonRow } from "../core/cutting/buttons";
 import type { Piece, PieceName } from "../core/pattern/piece";
 import { isFrontPiece } from "../core/pattern/pieceGroups";
-import { LIMITS } from "../core/plan/limits";
-import type { Closure, LengthUnit } from "../core/plan/work";
+import { LIMITS } from "../core/decisions/limits";
+import type { LengthUnit } from "../core/decisions/work";
 import type { Mm } from "../core/units";
 import { allowanceAmount } from "./allowances";
-import { formatAmount } from "./length";
+import { formatAmount } from "./terms/length";
 
 export const BUTTONS_LABEL = "Buttons down the centre back";
 const ZIP = "Leave it empty for a zip.";

@@ -3,11 +3,11 @@ import type { PasteFinding } from "../core/chart/pasteChart";
 import type { PastedUnit } from "../core/chart/pasteWords";
 import type { ChartColumn, ChartFinding } from "../core/chart/readChart";
 import type { MeasureSlip } from "../core/measures/registry";
-import type { LengthUnit } from "../core/plan/work";
+import type { LengthUnit } from "../core/decisions/work";
 import type { Mm } from "../core/units";
-import { formatLength, formatSigned } from "./length";
+import { formatLength, formatSigned } from "./terms/length";
 import { slipSentence } from "./measures";
-import { capital, listWords } from "./names";
+import { capital, listWords } from "./terms/names";
 
 const COLUMNS: Readonly<Record<ChartColumn, string>> = {
   label: "name of the size",

@@ -3,12 +3,12 @@ import { BRIDGES } from "../core/bodies/bridges";
 import type { BesideChart, ChartShares, OffLine } from "../core/bodies/chartFit";
 import type { Girth } from "../core/bodies/modelBodies";
 import { SURVEY } from "../core/bodies/surveyModel";
-import type { StandardChart, StandardSize } from "../core/chart/standardCharts";
+import type { StandardSize } from "../core/chart/standardCharts";
 import type { Measured, MeasuredBody } from "../core/measures/tape";
-import type { LengthUnit } from "../core/plan/work";
+import type { LengthUnit } from "../core/decisions/work";
 import type { Mm } from "../core/units";
-import { formatLength } from "./length";
-import { capital, listWords } from "./names";
+import { formatLength } from "./terms/length";
+import { capital, listWords } from "./terms/names";
 
 /** mm. What is apart by less is called the same: no tape is good to it. */
 const SAME: Mm = 5;
@@ -133,10 +133,6 @@ export function whoseWords(unit: LengthUnit): string {
     `Their girths are moved to where your tape runs (${listWords(moved)}: our own choice, and the waist’s may be ${formatLength(BRIDGES.waistGirth?.doubt ?? 0, unit)} out). A chart that fits few of them may fit many others.`
   );
 }
-
-/** Where the figures of a standard chart are from. */
-export const standardWords = ({ title, trust }: StandardChart): string =>
-  `${title}. ${trust} It is another chart, no measure of what a body should be.`;
 
 /** What the marks mean, in the order in which they are listed. */
 export const MARKS = {

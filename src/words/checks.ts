@@ -1,11 +1,11 @@
 /** Checks in words: what each claims, and what to say of one that does not hold. */
 import type { CheckName, CheckResult } from "../core/checks/check";
 import type { PointName } from "../core/pattern/piece";
-import type { LengthUnit } from "../core/plan/work";
+import type { LengthUnit } from "../core/decisions/work";
 import { DART_STOP_LEAST, DART_STOP_MOST } from "../core/tolerance";
 import { halfWords } from "./fits";
-import { formatAmount, formatLength } from "./length";
-import { capital, dartWords, levelWords, listWords, pieceWords, seamWords } from "./names";
+import { formatAmount, formatLength } from "./terms/length";
+import { capital, dartWords, levelWords, listWords, pieceWords, seamWords } from "./terms/names";
 
 const CLAIMS: Readonly<Record<CheckName, string>> = {
   girthAsClaimed: "The pieces measure what the plan says",

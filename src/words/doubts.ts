@@ -1,13 +1,13 @@
 /** What to look at before cutting: checks that do not hold, alterations left out, lines past the printed ones. */
 import type { Plan, Slip } from "../core/plan/plan";
-import type { LengthUnit } from "../core/plan/work";
+import type { LengthUnit } from "../core/decisions/work";
 import { BUST_LEFT_ALONE } from "../core/tolerance";
 import type { Mm } from "../core/units";
 import { shareWords } from "./blend";
 import { checkFailureSentence } from "./checks";
-import { deepNote, stopNote } from "./darts";
-import { formatAmount, formatLength } from "./length";
-import { capital, levelWords, pieceWords } from "./names";
+import { deepNote, stopNote } from "./terms/darts";
+import { formatAmount, formatLength } from "./terms/length";
+import { capital, levelWords, pieceWords } from "./terms/names";
 import { alterationTitle, slipFailureSentence } from "./slips";
 
 /** Why an alteration is not in the order of work; null for one that is. */
@@ -54,6 +54,8 @@ export function planDoubts(plan: Plan, unit: LengthUnit): Doubts {
       `${gap > 0 ? "more" : "less"} than you asked: sew a trial first.`
     );
   });
-  const stops = plan.darts.flatMap((dart) => [deepNote(dart), stopNote(dart, unit)].filter((note) => note !== null));
+  const stops = plan.left.darts.flatMap((dart) =>
+    [deepNote(dart), stopNote(dart, unit)].filter((note) => note !== null),
+  );
   return { failing, notes: [...beyond, ...bust, ...stops] };
 }

@@ -1,11 +1,13 @@
 /** The slips of the ledger: what, how much, why. */
+import type { Alteration } from "../core/decisions/alteration";
+import type { SlipNote } from "../core/alterations/outcome/trace";
 import type { LevelName, PieceName } from "../core/pattern/piece";
-import type { Slip, SlipNote } from "../core/plan/plan";
-import type { Alteration, LengthUnit } from "../core/plan/work";
+import type { Slip } from "../core/plan/plan";
+import type { LengthUnit } from "../core/decisions/work";
 import { degreesFrom } from "../core/units";
 import { shareWords } from "./blend";
-import { formatAmount } from "./length";
-import { centreWords } from "./names";
+import { formatAmount } from "./terms/length";
+import { centreWords } from "./terms/names";
 import { alterationTitle } from "./slips";
 
 function lineRun(between: readonly [string, string], share: number): string {

@@ -4,9 +4,9 @@
  */
 import type { MeasureName } from "../core/measures/measure";
 import { checkMeasure, type MeasureNeed, type MeasureSlip } from "../core/measures/registry";
-import type { LengthUnit } from "../core/plan/work";
+import type { LengthUnit } from "../core/decisions/work";
 import { MM_PER_CM, MM_PER_INCH, type Mm } from "../core/units";
-import { formatLength } from "./length";
+import { formatLength } from "./terms/length";
 
 export interface MeasureWords {
   /** Its name in the standard (ISO 8559-1), with a capital. */

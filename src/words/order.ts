@@ -1,9 +1,9 @@
 /** The order of the slips in words: what the trade does first and why, and what two slips both move. */
+import type { Phase } from "../core/decisions/tradeOrder";
 import type { SlipConflict } from "../core/plan/conflicts";
-import type { SlipPhase } from "../core/plan/plan";
-import { listWords, pieceWords, seamWords } from "./names";
+import { listWords, pieceWords, seamWords } from "./terms/names";
 
-const DONE: Readonly<Record<SlipPhase, string>> = {
+const DONE: Readonly<Record<Phase, string>> = {
   widthsTraced: "the sizes are blended",
   length: "the length is changed",
   bust: "the bust is adjusted",
@@ -12,7 +12,7 @@ const DONE: Readonly<Record<SlipPhase, string>> = {
   edges: "the edges are finished",
 };
 
-const FIRST: Readonly<Record<SlipPhase, string>> = {
+const FIRST: Readonly<Record<Phase, string>> = {
   widthsTraced: "blends first, because the printed lines lie true only until the tissue is cut",
   length: "does length first, because every other amount is measured at a level that a change of length moves",
   bust: "does the bust before, because it moves the side seam and the darts with it",
@@ -22,7 +22,7 @@ const FIRST: Readonly<Record<SlipPhase, string>> = {
 };
 
 /** "Made before the length is changed: the trade does length first, because …". */
-export const orderNote = (later: SlipPhase): string => `Made before ${DONE[later]}: the trade ${FIRST[later]}.`;
+export const orderNote = (later: Phase): string => `Made before ${DONE[later]}: the trade ${FIRST[later]}.`;
 
 /** "Also moves the side seam of the front and the back: see “Shorten the bodice by 10 mm”." */
 export function conflictNote(conflicts: readonly Pick<SlipConflict, "piece" | "seam">[], other: string): string {

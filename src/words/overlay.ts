@@ -12,10 +12,10 @@ import { isTurnedOver } from "../core/cutting/turnedOver";
 import { DART_NAMES, homeOf } from "../core/pattern/dartNames";
 import { isBasque } from "../core/pattern/pieceGroups";
 import type { DartName, PieceName, PointName, SeamName } from "../core/pattern/piece";
-import type { LengthUnit } from "../core/plan/work";
+import type { LengthUnit } from "../core/decisions/work";
 import { halfWords } from "./fits";
-import { formatAmount } from "./length";
-import { capital, centreWords, dartWords, levelWords, listWords, pieceWords, seamWords } from "./names";
+import { formatAmount } from "./terms/length";
+import { capital, centreWords, dartWords, levelWords, listWords, pieceWords, seamWords } from "./terms/names";
 
 /** Short names of printed points, to stand beside their crosses. */
 const POINTS: Readonly<Partial<Record<PointName, string>>> = {

@@ -1,14 +1,17 @@
 /** What is said where true-scale paper is chosen: what there is, what stands in the way, how to print it. */
-import { PIECE_ORDER } from "../core/alterations/pieceSet";
-import { USUAL_ALLOWANCES } from "../core/cutting/allowances";
-import { LIMITS } from "../core/plan/limits";
-import type { Half, LengthUnit } from "../core/plan/work";
+import type { SheetFormat } from "../core/decisions/paperChoice";
+import type { Half } from "../core/decisions/alteration";
+import { USUAL_ALLOWANCES } from "../core/cutting/usualAllowances";
+import { PIECE_ORDER } from "../core/pattern/pieceSet";
+import { LIMITS } from "../core/decisions/limits";
+import type { LengthUnit } from "../core/decisions/work";
 import type { PieceName, SeamName } from "../core/pattern/piece";
-import { FORMATS, type SheetFormat } from "../core/sheets/formats";
+import { FORMATS } from "../core/sheets/formats";
 import type { LayoutFailure } from "../core/sheets/layout";
 import { MM_PER_CM, MM_PER_INCH, type Mm } from "../core/units";
-import { formatAmount, formatLength } from "./length";
-import { capital, listWords, pieceWords, seamWords } from "./names";
+import { formatAmount, formatLength } from "./terms/length";
+import { capital, listWords, pieceWords, seamWords } from "./terms/names";
+import { TEST_SQUARES_MUST } from "./testSquares";
 
 export type PaperSheet = "checklist" | "pieces" | "overlay" | "trial" | "measures";
 
@@ -210,8 +213,7 @@ export function brokenWords(why: "typefaces" | "fault"): PaperFailureWords {
 
 /** How to print what was made. Steps in order. */
 export function howToPrint(format: SheetFormat, kind: "pieces" | "overlay" = "pieces"): readonly string[] {
-  const measure =
-    "Measure its test square with your tape before you cut anything: the inner square must be 100 mm each way, the outer one 4 in.";
+  const measure = `Measure its test square with your tape before you cut anything: ${TEST_SQUARES_MUST}`;
   if (isRoll(format)) {
     return [
       "Ask for 100 % (“actual size”), never “fit to page”.",

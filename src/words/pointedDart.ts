@@ -1,4 +1,5 @@
 /** The pointed dart in words: what is asked of the wearer, each answer with its sum, and the warning against the usual mistake. */
+import type { GiveBackPlace } from "../core/decisions/alteration";
 import type {
   DartAnswer,
   NaiveShortening,
@@ -6,16 +7,17 @@ import type {
   PointedDartFailure,
   SeamTerm,
   SeenAtDart,
-} from "../core/dart/pointedDart";
+} from "../core/pointedDart/pointedDart";
 import { liesAlongBust } from "../core/pattern/dartNames";
 import type { DartRef } from "../core/pattern/piece";
-import type { GiveBackPlace, LengthUnit } from "../core/plan/work";
+import type { LengthUnit } from "../core/decisions/work";
 import { BUST_POINT_AGREEMENT, FULLNESS_NOTICED } from "../core/tolerance";
 import { degreesFrom, type Mm } from "../core/units";
-import { formatAngle, placeWords } from "./darts";
-import { formatAmount, formatLength, formatMost, markingStep } from "./length";
-import { capital, centreWords, dartRefWords, dartWords, listWords } from "./names";
-import { acrossWords, mouthSeamWords, slipFailureSentence } from "./slips";
+import { acrossWords, mouthSeamWords } from "./alterations/dartRedraw";
+import { formatAngle, placeWords } from "./terms/darts";
+import { formatAmount, formatLength, formatMost, markingStep } from "./terms/length";
+import { capital, centreWords, dartRefWords, dartWords, listWords } from "./terms/names";
+import { slipFailureSentence } from "./slips";
 
 export interface PointedDartQuestions {
   readonly heading: string;

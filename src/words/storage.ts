@@ -28,6 +28,28 @@ export const fileFailureSentence = (failure: WorkFileFailureLike): string => wor
 /** What a work goes by in a list. One without a name, or a damaged one whose name cannot be read, must still be found. */
 export const entryName = (name: string): string => (name.trim() === "" ? "(no name)" : name);
 
+/** Leaves room in a name for what is put behind it. */
+const LONGEST_COPIED = 190;
+
+/** What a copy of a work is called. */
+export const copyName = (name: string): string => `${name.slice(0, LONGEST_COPIED)} (copy)`;
+
+/** How the saving of the open work stands, where it has not failed. */
+export const SAVING_WORDS = { saved: "Saved here", saving: "Saving…" } as const;
+
 /** Two tabs changed the same work, and neither change is given up. */
-export const besideSentence = (theirs: string, mine: string): string =>
+export const conflictCopySentence = (theirs: string, mine: string): string =>
   `“${entryName(theirs)}” was changed in another tab too. What was changed here is kept beside it, as “${entryName(mine)}”.`;
+
+/** Asked before another work takes the place of changes that could not be saved. */
+export const UNSAVED_WORDS = {
+  text: "The last changes to the open work could not be saved, so it stays open. Download it first, or go on without them.",
+  goOn: "Go on without them",
+} as const;
+
+export const deletedSentence = (name: string): string => `“${entryName(name)}” was deleted.`;
+export const BRING_BACK_WORDS = "Bring it back";
+
+/** A file that could not be opened, by its name. */
+export const fileRefusedSentence = (fileName: string, failure: WorkFileFailureLike): string =>
+  `${fileName}: ${fileFailureSentence(failure)}`;

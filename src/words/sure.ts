@@ -1,14 +1,14 @@
 /** How sure the picks are, in words: chances rounded to twentieths, and always said of what. */
-import type { LengthUnit } from "../core/plan/work";
+import type { SumLine } from "./sumLine";
+import type { LengthUnit } from "../core/decisions/work";
 import type { MeasureName } from "../core/measures/measure";
 import type { MeasuredBody } from "../core/measures/tape";
-import type { BustDone, Chance, HowSure, LineBand, Way } from "../core/sizing/howSure";
-import type { NextMeasure } from "../core/sizing/nextMeasure";
+import type { BustDone, Chance, HowSure, LineBand, Way } from "../core/sureness/howSure";
+import type { NextMeasure } from "../core/sureness/nextMeasure";
 import { LIKELY, NEARLY_SURE } from "../core/tolerance";
-import type { SumLine } from "./blend";
-import { formatAmount, formatLength } from "./length";
+import { formatAmount, formatLength } from "./terms/length";
 import { measureWords } from "./measures";
-import { listWords } from "./names";
+import { listWords } from "./terms/names";
 
 /** Finer than a twentieth no chance is known: what one reading is good to is a rule of thumb itself. */
 const STEP = 5;

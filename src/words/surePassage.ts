@@ -1,7 +1,7 @@
 /** How sure the picks are and what to measure again before cutting, short enough for paper and for the command line. */
-import type { Work } from "../core/plan/work";
-import { howSure } from "../core/sizing/howSure";
-import { nextMeasure } from "../core/sizing/nextMeasure";
+import type { Work } from "../core/decisions/work";
+import { howSure } from "../core/sureness/howSure";
+import { nextMeasure } from "../core/sureness/nextMeasure";
 import { bustDoneSentence, cupSentence, linesSentence, nextWords, NOTHING_NEXT, sizeSentence } from "./sure";
 
 export interface SurePassage {

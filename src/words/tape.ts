@@ -2,18 +2,19 @@
  * What the tape step says: guesses as guesses, doubts about a reading as questions to the tape, several readings, days, and
  * whose bodies the guesses come from. Bodies are spoken of neutrally; it is always the tape or the entry that is in question.
  */
+import type { LikelySlip } from "../core/bodies/misreading";
 import type { Estimate, SurveyStanding } from "../core/bodies/estimate";
-import type { LikelySlip, Suspicion } from "../core/bodies/suspicion";
+import type { Suspicion } from "../core/bodies/suspicion";
 import { SURVEY } from "../core/bodies/surveyModel";
 import type { TapeDifference } from "../core/measures/compareTapes";
 import { MEASURE_NAMES, type MeasureName } from "../core/measures/measure";
 import { checkMeasure } from "../core/measures/registry";
 import { apartOf, readingsAgree, TAPE_SPREAD } from "../core/measures/repeatability";
 import type { Measured } from "../core/measures/tape";
-import type { LengthUnit } from "../core/plan/work";
+import type { LengthUnit } from "../core/decisions/work";
 import { MM_PER_CM, MM_PER_INCH, type Mm } from "../core/units";
-import { LIMITS } from "../core/plan/limits";
-import { formatLength, inchParts } from "./length";
+import { LIMITS } from "../core/decisions/limits";
+import { formatLength, inchParts } from "./terms/length";
 import { measureWords, slipSentence } from "./measures";
 
 /** What is expected is told no finer than this: half a centimetre or a quarter of an inch, and twice that of a wide range. */

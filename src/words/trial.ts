@@ -1,6 +1,7 @@
 /** The words on the trial record: what is looked for on the body, in the order it is fitted. Common practice, no source. */
+import type { Half } from "../core/decisions/alteration";
 import type { Plan } from "../core/plan/plan";
-import type { Half, LengthUnit, Work } from "../core/plan/work";
+import type { LengthUnit, Work } from "../core/decisions/work";
 import { cautions, type Caution } from "./cautions";
 import { halfWords } from "./fits";
 import { alterationTitle } from "./slips";
@@ -35,7 +36,7 @@ export interface BalanceGroup {
 /** How the toile hangs, pinned; and how it moves, which is tried with no pin in it. */
 export function balanceGroups({ pattern, unit }: Work, plan: Plan): readonly BalanceGroup[] {
   const [hasStraps, hasPrincess] = (["strap", "sideFront"] as const).map((piece) =>
-    plan.pieces.some(({ name }) => name === piece),
+    plan.left.pieces.some(({ name }) => name === piece),
   );
   return [
     {
@@ -83,7 +84,7 @@ export function fittingCautions(work: Work, plan: Plan): readonly Pick<Caution, 
 
 /** What differs between the halves, one sentence each; null where they are cut alike. */
 export function halvesDiffer(plan: Plan, unit: LengthUnit): readonly string[] | null {
-  if (plan.right === null) return null;
+  if (plan.left === plan.right) return null;
   return plan.slips.flatMap(({ what, outcome }) =>
     what.kind === "alteration" && what.alteration.kind === "fit" && what.alteration.half !== undefined && outcome.ok
       ? [`${alterationTitle(what.alteration, unit)}.`]

@@ -1,13 +1,14 @@
 /** What is written on true-scale pieces and on the sheets that they are printed on. */
+import type { Half } from "../core/decisions/alteration";
 import type { CutCount, TruePiece } from "../core/cutting/truePiece";
 import type { LevelName } from "../core/pattern/piece";
 import type { Plan, PlannedLevel } from "../core/plan/plan";
-import type { Half, LengthUnit, Work } from "../core/plan/work";
+import type { LengthUnit, Work } from "../core/decisions/work";
 import { shareWords } from "./blend";
 import { halfWords } from "./fits";
 import { slipTitle } from "./ledger";
-import { formatAmount } from "./length";
-import { centreWords, levelWords, pieceWords } from "./names";
+import { formatAmount } from "./terms/length";
+import { centreWords, levelWords, pieceWords } from "./terms/names";
 
 /** "FRONT", "BACK, LEFT HALF". */
 export const pieceTitle = ({ name, half }: Pick<TruePiece, "name" | "half">): string =>

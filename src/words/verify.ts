@@ -1,8 +1,8 @@
 /** What to measure when the work is done, and what it should come to. */
-import type { Plan } from "../core/plan/plan";
-import { halfShown } from "../core/plan/halves";
-import type { Half, LengthUnit } from "../core/plan/work";
-import type { PieceSet } from "../core/alterations/pieceSet";
+import type { Half } from "../core/decisions/alteration";
+import type { Plan, PlanHalf } from "../core/plan/plan";
+import type { LengthUnit } from "../core/decisions/work";
+import { setOf } from "../core/pattern/pieceSet";
 import type { Piece, PieceName, SeamName } from "../core/pattern/piece";
 import { isBasque } from "../core/pattern/pieceGroups";
 import { seamPairsOf } from "../core/pattern/sewnTogether";
@@ -11,8 +11,8 @@ import { seamLength } from "../core/girth/seamLength";
 import { SEWN_AGREEMENT } from "../core/tolerance";
 import type { Mm } from "../core/units";
 import { halfWords } from "./fits";
-import { formatAmount, formatLength, markingStep } from "./length";
-import { capital, dartRefWords, levelWords, pieceWords, seamWords } from "./names";
+import { formatAmount, formatLength, markingStep } from "./terms/length";
+import { capital, dartRefWords, levelWords, pieceWords, seamWords } from "./terms/names";
 
 export interface VerifyRow {
   readonly what: string;
@@ -47,8 +47,8 @@ const halfGirth = (pieces: readonly Piece[], level: Level["level"]): Mm =>
   );
 
 function halvesWords(plan: Plan, { level, finished }: Level, unit: LengthUnit): string {
-  if (plan.right === null) return `halves together ${formatLength(finished / 2, unit)}`;
-  const [left, right] = [plan.pieces, plan.right.pieces].map((pieces) => formatLength(halfGirth(pieces, level), unit));
+  if (plan.left === plan.right) return `halves together ${formatLength(finished / 2, unit)}`;
+  const [left, right] = [plan.left, plan.right].map(({ pieces }) => formatLength(halfGirth(pieces, level), unit));
   return left === right ? `each half ${left ?? ""}` : `left half ${left ?? ""}, right half ${right ?? ""}`;
 }
 
@@ -57,7 +57,7 @@ function girths(plan: Plan, unit: LengthUnit): VerifyGroup {
     walked: false,
     title: "Round the body",
     how:
-      plan.right === null
+      plan.left === plan.right
         ? "On the tissue, darts folded, seam line to seam line: front half and back half together, times two."
         : "On the tissue, darts folded, seam line to seam line: the left half’s front and back, then the right half’s.",
     rows: plan.levels.map((level) => {
@@ -83,8 +83,8 @@ function seamsToWalk(plan: Plan, unit: LengthUnit): VerifyGroup {
   };
 }
 
-const seamRows = (plan: Plan, unit: LengthUnit): readonly VerifyRow[] =>
-  seamPairsOf(setOf(plan)).flatMap(({ seam, first, second, ease }): VerifyRow[] => {
+const seamRows = (plan: PlanHalf, unit: LengthUnit): readonly VerifyRow[] =>
+  seamPairsOf(setOf(plan.pieces)).flatMap(({ seam, first, second, ease }): VerifyRow[] => {
     const [longer, shorter] = [sideOf(plan, first, seam), sideOf(plan, second, seam)];
     const lead = first[0];
     if (lead === undefined) return [];
@@ -103,9 +103,10 @@ const seamRows = (plan: Plan, unit: LengthUnit): readonly VerifyRow[] =>
   });
 
 /** Rows alike on both halves stand once; the others say whose they are. */
-function onHalves(plan: Plan, rowsOf: (half: Plan) => readonly VerifyRow[]): readonly VerifyRow[] {
-  if (plan.right === null) return rowsOf(plan);
-  const [left, right] = [rowsOf(halfShown(plan, "left")), rowsOf(halfShown(plan, "right"))];
+function onHalves(plan: Plan, rowsOf: (half: PlanHalf) => readonly VerifyRow[]): readonly VerifyRow[] {
+  const left = rowsOf(plan.left);
+  if (plan.left === plan.right) return left;
+  const right = rowsOf(plan.right);
   const isIn = (rows: readonly VerifyRow[], row: VerifyRow): boolean =>
     rows.some((one) => one.what === row.what && one.how === row.how && one.expected === row.expected);
   const named = (row: VerifyRow, half: Half): VerifyRow => ({ ...row, what: `${row.what} (${halfWords(half)})` });
@@ -115,11 +116,9 @@ function onHalves(plan: Plan, rowsOf: (half: Plan) => readonly VerifyRow[]): rea
   ];
 }
 
-const setOf = ({ pieces }: Plan): PieceSet => Object.fromEntries(pieces.map((piece) => [piece.name, piece]));
-
 /** The pieces of one side of a seam: their names, and the length of it over all of them. */
 function sideOf(
-  { pieces }: Plan,
+  { pieces }: PlanHalf,
   names: readonly PieceName[],
   seam: SeamName,
 ): { readonly words: string; readonly length: Mm } {

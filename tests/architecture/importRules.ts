@@ -24,7 +24,7 @@ export const LAYERS: Readonly<Record<string, LayerRule>> = {
   store: { layers: ["core", "document", "words"], packages: ["zustand", "idb"] },
   print: { layers: ["core", "drawing", "words"], packages: ["react"] },
   paper: { layers: ["core", "drawing", "words"], packages: ["jspdf"] },
-  cli: { layers: ["core", "document", "words"], packages: "node" },
+  cli: { layers: ["core", "document", "drawing", "paper", "words"], packages: "node" },
   ui: {
     layers: ["core", "document", "drawing", "paper", "print", "store", "words"],
     packages: "any",

@@ -1,4 +1,5 @@
 /** Every woman of the survey of 1988 from every demo chart: what comes of it, and how long it takes. */
+import type { Pattern } from "../../src/core/decisions/pattern";
 import { CholeskyDecomposition, Matrix } from "ml-matrix";
 import { conditionOn, type Known } from "../../src/core/bodies/bodyModel";
 import { TAPED_BODIES } from "../../src/core/bodies/bridges";
@@ -6,10 +7,10 @@ import { estimatesOf, knownOf } from "../../src/core/bodies/estimate";
 import { suspicionsOf } from "../../src/core/bodies/suspicion";
 import type { MeasureName } from "../../src/core/measures/measure";
 import { bodyOf, tapesOf, type MeasuredBody } from "../../src/core/measures/tape";
-import type { Pattern, Work } from "../../src/core/plan/work";
+import type { Work } from "../../src/core/decisions/work";
 import { must } from "../../src/core/result";
-import { howSure } from "../../src/core/sizing/howSure";
-import { nextMeasure } from "../../src/core/sizing/nextMeasure";
+import { howSure } from "../../src/core/sureness/howSure";
+import { nextMeasure } from "../../src/core/sureness/nextMeasure";
 import { women1988 } from "../support/surveys";
 import {
   demoPatterns,

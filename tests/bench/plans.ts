@@ -1,10 +1,11 @@
 /** How long a plan takes, and what one more size or slip costs. */
+import type { Alteration } from "../../src/core/decisions/alteration";
 import { Bezier } from "bezier-js";
 import { derivePlan } from "../../src/core/plan/derivePlan";
-import type { Alteration, Work } from "../../src/core/plan/work";
+import type { Work } from "../../src/core/decisions/work";
 import { must } from "../../src/core/result";
 import { outlinePath } from "../../src/core/geometry/svgPath";
-import { outlineOf } from "../../src/core/surgery/ring";
+import { outlineOf } from "../../src/core/pattern/ring";
 import { demoWorks } from "../../src/document/demo";
 import { median, print, quantile, quickest, slope, time } from "./table";
 
@@ -15,7 +16,7 @@ function replan(work: Work): number {
   const plan = derivePlan(work);
   if (!plan.ok) throw new Error(plan.failure.code);
   let letters = 0;
-  for (const piece of [...plan.value.nest.sizes.flat(), ...plan.value.pieces])
+  for (const piece of [...plan.value.nest.sizes.flat(), ...plan.value.left.pieces])
     letters += outlinePath(outlineOf(piece)).length;
   return letters;
 }
@@ -27,7 +28,7 @@ const fresh = (work: Work): Work => ({ ...work, pattern: { ...work.pattern } });
 function arcsOnly(work: Work): () => number {
   const plan = derivePlan(work);
   if (!plan.ok) throw new Error(plan.failure.code);
-  const curves = [...plan.value.nest.sizes.flat(), ...plan.value.pieces].flatMap((piece) =>
+  const curves = [...plan.value.nest.sizes.flat(), ...plan.value.left.pieces].flatMap((piece) =>
     outlineOf(piece).flatMap(({ a, b, curve }) => (curve === null ? [] : [[a, curve.c1, curve.c2, b] as const])),
   );
   return () => curves.reduce((sum, [a, c1, c2, b]) => sum + new Bezier(a, c1, c2, b).length(), 0);

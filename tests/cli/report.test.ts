@@ -3,7 +3,7 @@ import { planReport } from "../../src/cli/report";
 import { derivePlan } from "../../src/core/plan/derivePlan";
 import { checklistText } from "../../src/cli/text";
 import type { Plan } from "../../src/core/plan/plan";
-import type { Work } from "../../src/core/plan/work";
+import type { Work } from "../../src/core/decisions/work";
 import { sampleWork } from "../support/sampleWork";
 
 function planOf(work: Work): Plan {
@@ -60,9 +60,9 @@ describe("planReport", () => {
     }
   });
 
-  it("rounds: shares to 4 decimals, lengths to 0.01, and no minus nought", () => {
+  it("rounds: shares and all of the pieces to 4 decimals, lengths to 0.01, and no minus nought", () => {
     const unrounded = numbers(report).filter(([path, value]) => {
-      const decimals = path.endsWith(".share") ? 4 : path.endsWith("angle_deg") ? 3 : 2;
+      const decimals = path.endsWith(".share") || path.startsWith(".pieces.") ? 4 : path.endsWith("angle_deg") ? 3 : 2;
       return value !== Number(value.toFixed(decimals)) || Object.is(value, -0);
     });
     expect(numbers(report).length).toBeGreaterThan(50);

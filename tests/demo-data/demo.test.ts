@@ -5,7 +5,7 @@ import { readChart } from "../../src/core/chart/readChart";
 import { MEASURE_NAMES } from "../../src/core/measures/measure";
 import { derivePlan } from "../../src/core/plan/derivePlan";
 import type { Plan } from "../../src/core/plan/plan";
-import type { Work } from "../../src/core/plan/work";
+import type { Work } from "../../src/core/decisions/work";
 import { SEWN_AGREEMENT } from "../../src/core/tolerance";
 import { demoWorks } from "../../src/document/demo";
 
@@ -20,7 +20,7 @@ const demo = (index: number): { readonly work: Work; readonly plan: Plan } => {
 };
 
 const dartOf = (plan: Plan, piece: string, name: string) => {
-  const dart = plan.darts.find(({ ref }) => ref.piece === piece && ref.dart === name);
+  const dart = plan.left.darts.find(({ ref }) => ref.piece === piece && ref.dart === name);
   if (dart === undefined) throw new Error(`no ${name} on the ${piece}`);
   return dart;
 };

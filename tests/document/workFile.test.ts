@@ -1,8 +1,8 @@
 import { measuresOf, tapesOf } from "../../src/core/measures/tape";
 import * as fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { LIMITS } from "../../src/core/plan/limits";
-import type { Work } from "../../src/core/plan/work";
+import { LIMITS } from "../../src/core/decisions/limits";
+import type { Work } from "../../src/core/decisions/work";
 import { blankPattern, blankWork } from "../../src/document/blank";
 import { demoWorks } from "../../src/document/demo";
 import { CURRENT_VERSION } from "../../src/document/upgrades";

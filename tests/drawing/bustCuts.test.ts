@@ -1,7 +1,7 @@
+import type { StyleName } from "../../src/core/decisions/pattern";
 import { describe, expect, it } from "vitest";
 import { measuresOf, tapesOf } from "../../src/core/measures/tape";
 import { derivePlan } from "../../src/core/plan/derivePlan";
-import type { StyleName } from "../../src/core/style/style";
 import { bustCuts, type BustCuts } from "../../src/drawing/bustCuts";
 import { sampleWork } from "../support/sampleWork";
 

@@ -18,7 +18,7 @@ import {
 import { dartIn, planOf, ref, testWork, withAlterations } from "../support/works";
 
 const plan = planOf(testWork);
-const places = placePieces([...plan.nest.sizes, plan.pieces]);
+const places = placePieces([...plan.nest.sizes, plan.left.pieces]);
 
 describe("placePieces", () => {
   it("lays every piece down, and no size of one meets any size of another", () => {
@@ -44,7 +44,7 @@ describe("placePieces", () => {
 });
 
 describe("pieceMarks", () => {
-  it.each(plan.pieces.map((piece) => [piece.name, piece] as const))(
+  it.each(plan.left.pieces.map((piece) => [piece.name, piece] as const))(
     "draws the %s closed, with a cap across each dart",
     (_name, piece) => {
       const marks = pieceMarks(piece);
@@ -81,9 +81,9 @@ describe("keepApart", () => {
 
 describe("keepApart, at every zoom", () => {
   const all = [
-    ...pieceLabels(plan, places),
-    ...planLabels(plan, places, "cm"),
-    ...sizeLabels(plan.nest, places, (piece) => sizesInUse(plan, piece)),
+    ...pieceLabels(plan.left, places),
+    ...planLabels(plan.left, places, "cm"),
+    ...sizeLabels(plan.nest, places, (piece) => sizesInUse(plan.left, piece)),
   ];
 
   /** How wide the letters of the page's typeface run at the least: measured, 0.45 of the size for a narrow word. */
@@ -145,7 +145,7 @@ describe("keepApart, at every zoom", () => {
 
   it("says less from far: the share, a piece's name by its words, a dart's amount only while it is chosen", () => {
     const far = keepApart(
-      [...pieceLabels(plan, places), ...planLabels(plan, places, "cm", ref("front", "waistDart"))],
+      [...pieceLabels(plan.left, places), ...planLabels(plan.left, places, "cm", ref("front", "waistDart"))],
       3,
     );
     const lines = (id: string) => far.find((label) => label.id === id)?.lines;
@@ -167,16 +167,16 @@ it("nearestApart is the distance to the nearest other place", () => {
 });
 
 it("the labels and the diagram tell the waist's amount", () => {
-  const words = planLabels(plan, places, "cm").map(({ lines }) => lines.join(" "));
+  const words = planLabels(plan.left, places, "cm").map(({ lines }) => lines.join(" "));
   expect(words.some((text) => /waist: 30 %.*14.*16.*3 mm outside 14/.test(text))).toBe(true);
-  const diagram = pieceDiagram(plan, "front", "cm");
+  const diagram = pieceDiagram(plan.left, "front", "cm");
   expect(diagram?.labels.length).toBeGreaterThan(0);
   expect(diagram?.neighbours).toHaveLength(2);
 });
 
 describe("what a label says of its line", () => {
   const label = (of: ReturnType<typeof planOf>, id: string) =>
-    planLabels(of, places, "cm").find((other) => other.id === id);
+    planLabels(of.left, places, "cm").find((other) => other.id === id);
 
   it("tells a line that lies on a printed one by that line alone", () => {
     // Waist 740 + ease 40 is the finished waist of the row 740 on the chart: 12 + 2 × (740 − 700) / 40 = 14.
@@ -201,7 +201,7 @@ describe("what a label says of its line", () => {
     expect(freed).toBeGreaterThan(5);
     const said = label(slipped, "cut-front-waist");
     expect(said?.lines.at(-1)).toBe(`then ${freed} mm in`);
-    const corner = slipped.pieces.find(({ name }) => name === "front")?.points.sideWaist?.at.x ?? NaN;
+    const corner = slipped.left.pieces.find(({ name }) => name === "front")?.points.sideWaist?.at.x ?? NaN;
     const dx = places.find(({ piece }) => piece === "front")?.dx ?? NaN;
     expect(said?.leader?.x).toBeCloseTo(corner + dx, 0);
     // The back's line stays where it was.
@@ -215,12 +215,12 @@ describe("what a label says of its line", () => {
   });
 
   it("names each piece, how it is cut, and whose bust point it is", () => {
-    const own = pieceLabels(plan, places);
+    const own = pieceLabels(plan.left, places);
     expect(own.find(({ id }) => id === "title-front")?.lines).toEqual(["Front", "cut on the fold"]);
     expect(own.find(({ id }) => id === "title-back")?.lines).toEqual(["Back", "cut two"]);
     expect(own.find(({ id }) => id === "bust-point")?.lines).toEqual(["your bust point"]);
     const { bustPointWidth: _width, sideNeckToBustPoint: _depth, ...measures } = measuresOf(testWork.tapes);
     const unmeasured = planOf({ ...testWork, tapes: tapesOf(measures) });
-    expect(pieceLabels(unmeasured, places).find(({ id }) => id === "bust-point")?.lines).toEqual(["bust point"]);
+    expect(pieceLabels(unmeasured.left, places).find(({ id }) => id === "bust-point")?.lines).toEqual(["bust point"]);
   });
 });

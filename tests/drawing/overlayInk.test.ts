@@ -22,7 +22,7 @@ const strips = demoWorks().flatMap((work) => {
   if (!plan.ok) throw new Error(`${work.name}: ${plan.failure.code}`);
   const { patches, frame } = overlayOf(
     plan.value,
-    plan.value.pieces.map(({ name }) => name),
+    plan.value.left.pieces.map(({ name }) => name),
     A4_LONG,
   );
   return patches.map((patch) => ({ patch, frame, ink: overlayInk(patch, frame, work.unit) }));

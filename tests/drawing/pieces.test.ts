@@ -54,7 +54,7 @@ function widened(piece: Piece, times: number): Piece {
 }
 
 it("a basque wider than its bodice does not reach under the back", () => {
-  const { pieces } = planOf(testWork);
+  const { pieces } = planOf(testWork).left;
   const hippy = pieces.map((piece) => (piece.name === "frontBasque" ? widened(piece, 2) : piece));
   const places = placePieces([pieces, hippy]);
   const sidesOf = (name: string) => {
@@ -69,7 +69,7 @@ it("a basque wider than its bodice does not reach under the back", () => {
 });
 
 describe.each(works)("the pieces of “%s”", (_, plan) => {
-  const sizes = [...plan.nest.sizes, plan.pieces];
+  const sizes = [...plan.nest.sizes, plan.left.pieces];
   const places = placePieces(sizes);
   const marks = sizes.flat().map(pieceMarks);
 
@@ -94,7 +94,7 @@ describe.each(works)("the pieces of “%s”", (_, plan) => {
         .filter(([, b]) => a.left < b.right && b.left < a.right && a.top < b.bottom && b.top < a.bottom)
         .map(([other]) => `${one} and ${other}`),
     );
-    expect(all.length).toBe(plan.pieces.length);
+    expect(all.length).toBe(plan.left.pieces.length);
     expect(meetings).toEqual([]);
   });
 
@@ -140,7 +140,7 @@ describe.each(works)("the pieces of “%s”", (_, plan) => {
   });
 
   it("have darts with legs of one length, folded from the end to the tip of the cap", () => {
-    for (const { darts } of plan.pieces.map(pieceMarks)) {
+    for (const { darts } of plan.left.pieces.map(pieceMarks)) {
       for (const dart of darts) {
         const [inner, apex, outer] = spotsOf(dart.legs);
         if (inner === undefined || apex === undefined || outer === undefined) throw new Error("no legs");

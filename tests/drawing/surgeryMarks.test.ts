@@ -1,11 +1,11 @@
 /** What a slip did, as drawn: the marks of known cuts, and what lies on the way. */
+import type { Alteration } from "../../src/core/decisions/alteration";
 import { describe, expect, it } from "vitest";
 import { piecePoint } from "../../src/core/geometry/point";
 import { rigidMotion, shiftMotion } from "../../src/core/geometry/rigid";
 import { radians } from "../../src/core/units";
 import { slipMarks, stageAt, transformAt } from "../../src/drawing/surgeryMarks";
 import { planOf, ref, withAlterations } from "../support/works";
-import type { Alteration } from "../../src/core/plan/work";
 
 function marksOf(alteration: Alteration) {
   const outcome = planOf(withAlterations(alteration)).slips.find(({ id }) => id === alteration.id)?.outcome;

@@ -1,8 +1,8 @@
+import { STYLE_NAMES } from "../../src/core/decisions/pattern";
 import { describe, expect, it } from "vitest";
-import { STYLE_NAMES } from "../../src/core/style/index";
 import { derivePlan } from "../../src/core/plan/derivePlan";
 import type { Plan } from "../../src/core/plan/plan";
-import type { Work } from "../../src/core/plan/work";
+import type { Work } from "../../src/core/decisions/work";
 import { boundsOf } from "../../src/drawing/index";
 import { trialFigure } from "../../src/drawing/trialFigure";
 import { sampleWork } from "../support/sampleWork";
@@ -21,7 +21,7 @@ const styled = STYLE_NAMES.map((style) => ({
 
 describe("trialFigure", () => {
   it.each(styled)("draws every piece of a $style but its strap once on each half", ({ plan }) => {
-    const wanted = plan.pieces.map(({ name }) => name).filter((name) => name !== "strap");
+    const wanted = plan.left.pieces.map(({ name }) => name).filter((name) => name !== "strap");
     for (const half of [0, 1] as const) {
       const drawn = trialFigure(plan).flatMap((view) => view.halves[half].pieces.map(({ piece }) => piece));
       expect(drawn.toSorted()).toEqual(wanted.toSorted());
@@ -29,7 +29,7 @@ describe("trialFigure", () => {
   });
 
   it.each(styled)("hangs the basques of a $style clear under what they are sewn to, within the box", ({ plan }) => {
-    const bounds = new Map(plan.pieces.map((piece) => [piece.name, boundsOf(piece)]));
+    const bounds = new Map(plan.left.pieces.map((piece) => [piece.name, boundsOf(piece)]));
     for (const { box, halves } of trialFigure(plan)) {
       const spans = halves[0].pieces.map(({ piece, down }) => {
         const own = bounds.get(piece);

@@ -1,7 +1,7 @@
 /** Ink of true-scale pieces and sheets: what is drawn, where it stands, and that it keeps out of the way. */
 import { Point } from "@flatten-js/core";
 import { describe, expect, it } from "vitest";
-import { PIECE_ORDER } from "../../src/core/alterations/pieceSet";
+import { PIECE_ORDER } from "../../src/core/pattern/pieceSet";
 import { truePiecesOf } from "../../src/core/cutting/truePieces";
 import type { TruePiece } from "../../src/core/cutting/truePiece";
 import { lineEdge } from "../../src/core/geometry/edgeCurve";
@@ -363,7 +363,7 @@ describe("the name of a page", () => {
 });
 
 describe("words on pieces and sheets", () => {
-  const bodice = plan.pieces.filter(({ name }) => name === "front" || name === "back");
+  const bodice = plan.left.pieces.filter(({ name }) => name === "front" || name === "back");
 
   it("say how often, and how a half is laid", () => {
     expect(pieces.map((piece) => `${pieceTitle(piece)}: ${cutWords(piece)}`).slice(0, 2)).toEqual([
@@ -424,5 +424,13 @@ describe("words on pieces and sheets", () => {
     expect(joiningSteps("A4", 6, "cm").some((step) => step.includes("cut along its thin frame"))).toBe(true);
     expect(joiningSteps("A4", 1, "cm").join(" ")).not.toContain("Join");
     expect(joiningSteps("36 in roll", 1, "in").join(" ")).toContain("4 in");
+  });
+
+  // ISO 216: A0 is 841 mm wide, 33.11 in.
+  it("tell how wide a roll is in the wearer's unit, or as it is sold", () => {
+    expect(joiningSteps("A0 roll", 1, "cm")[0]).toContain("One page, 841 mm wide");
+    expect(joiningSteps("A0 roll", 1, "in")[0]).toContain("One page, 33 1/8 in wide");
+    expect(joiningSteps("36 in roll", 1, "cm")[0]).toContain("One page, 36 in wide");
+    expect(joiningSteps("36 in roll", 1, "cm")[0]).toContain("the inner test square must be 100 mm each way");
   });
 });

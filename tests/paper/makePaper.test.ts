@@ -9,9 +9,9 @@ import { lineEdge } from "../../src/core/geometry/edgeCurve";
 import { piecePoint } from "../../src/core/geometry/point";
 import { derivePlan } from "../../src/core/plan/derivePlan";
 import type { Plan } from "../../src/core/plan/plan";
-import type { Work } from "../../src/core/plan/work";
+import type { Work } from "../../src/core/decisions/work";
 import { layPieces } from "../../src/core/sheets/layPieces";
-import { outlineOf } from "../../src/core/surgery/ring";
+import { outlineOf } from "../../src/core/pattern/ring";
 import { readWorkFile } from "../../src/document/workFile";
 import { placedInk } from "../../src/drawing/placeInk";
 import { tiledPages } from "../../src/drawing/sheetPages";
@@ -39,7 +39,7 @@ function planned(work: Work): Plan {
 
 function asked(work: Work, choices: Partial<PaperChoices> = {}): PaperRequest {
   const plan = planned(work);
-  const pieces = plan.pieces.map(({ name }) => name);
+  const pieces = plan.left.pieces.map(({ name }) => name);
   return {
     work,
     plan,
@@ -167,7 +167,7 @@ describe.each(DEMOS)("the PDF of %s on A4", (name) => {
   it("gives back every corner and every control point of every seam to within 0.1 mm", () => {
     // Windows of 190 × 277 mm share 10 mm with the next: pages step by 180 and 267.
     const spots = distinct(spotsOnSheet(pdf, names, { x: 180, y: 267 }, 10));
-    for (const piece of request.plan.pieces) {
+    for (const piece of request.plan.left.pieces) {
       const seams = piece.edges.filter(({ mouthOf }) => mouthOf === null);
       const points = outlineOf({ ...piece, edges: seams }).flatMap(({ a, b, curve }) =>
         curve === null ? [a, b] : [a, curve.c1, curve.c2, b],

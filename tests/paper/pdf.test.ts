@@ -1,7 +1,8 @@
+import { SHEET_FORMATS, type SheetFormat } from "../../src/core/decisions/paperChoice";
 import * as fc from "fast-check";
 import { describe, expect, it, vi } from "vitest";
 import { sheetPoint } from "../../src/core/geometry/point";
-import { FORMATS, SHEET_FORMATS, type SheetFormat } from "../../src/core/sheets/formats";
+import { FORMATS } from "../../src/core/sheets/formats";
 import type { InkPage } from "../../src/drawing/ink";
 import { SIZE_DASHES } from "../../src/drawing/inkLook";
 import { LONGEST_PAGE, writePdf } from "../../src/paper/pdf";

@@ -1,6 +1,6 @@
 /** What lies under a piece: printed sizes and the piece before her alterations, turned over with the half they belong to. */
 import { describe, expect, it } from "vitest";
-import { outlineOf } from "../../src/core/surgery/ring";
+import { outlineOf } from "../../src/core/pattern/ring";
 import type { PieceName } from "../../src/core/pattern/piece";
 import { layOut, layStrips, piecesToLay, truePiecesFor, type Laid } from "../../src/paper/sheets";
 import type { PaperRequest } from "../../src/paper/request";
@@ -48,7 +48,7 @@ const cornersOf = (key: string, role: "before" | "printed"): readonly string[] =
     : line.edges.map(({ a }) => `${a.x.toFixed(3)} ${a.y.toFixed(3)}`);
 };
 
-const told = (name: PieceName, from: typeof plan.pieces, turned: boolean): readonly string[] => {
+const told = (name: PieceName, from: typeof plan.left.pieces, turned: boolean): readonly string[] => {
   const piece = from.find((one) => one.name === name);
   return piece === undefined
     ? []

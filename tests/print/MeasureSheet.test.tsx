@@ -3,7 +3,7 @@ import { cleanup, render, screen, within } from "@testing-library/react";
 import { afterEach, describe, expect, it } from "vitest";
 import { derivePlan } from "../../src/core/plan/derivePlan";
 import { MEASURE_NAMES } from "../../src/core/measures/measure";
-import type { Work } from "../../src/core/plan/work";
+import type { Work } from "../../src/core/decisions/work";
 import { blankWork } from "../../src/document/blank";
 import { MeasureSheet } from "../../src/print/MeasureSheet";
 import { measureWords } from "../../src/words/measures";

@@ -2,7 +2,7 @@ import { cleanup, render, screen, within } from "@testing-library/react";
 import { afterEach, describe, expect, it } from "vitest";
 import { derivePlan } from "../../src/core/plan/derivePlan";
 import type { Plan } from "../../src/core/plan/plan";
-import type { Work } from "../../src/core/plan/work";
+import type { Work } from "../../src/core/decisions/work";
 import { cssString, pageRule } from "../../src/print/pageRule";
 import { PrintedChecklist } from "../../src/print/PrintedChecklist";
 import { spreadOut } from "../../src/print/PieceDiagram";
@@ -113,7 +113,7 @@ describe("PrintedChecklist", () => {
   it("draws each piece once, and says its amounts to those who cannot see it", () => {
     const { plan, sheet } = show(printCases.sample);
     const drawings = within(sheet).getAllByRole("img");
-    expect(drawings).toHaveLength(plan.pieces.length);
+    expect(drawings).toHaveLength(plan.left.pieces.length);
     for (const drawing of drawings) expect(drawing.getAttribute("aria-label")).toMatch(/\d/);
   });
 
@@ -147,7 +147,7 @@ describe("PrintedChecklist", () => {
   it("leaves a blank beside every girth, seam and dart to measure after", () => {
     const { plan, sheet } = show(printCases.sample);
     const walks = plan.checks.filter((check) => check.name === "seamsWalk").length;
-    expect(sheet.querySelectorAll(".pc-measured")).toHaveLength(plan.levels.length + walks + plan.darts.length);
+    expect(sheet.querySelectorAll(".pc-measured")).toHaveLength(plan.levels.length + walks + plan.left.darts.length);
     const waist = within(sheet).getByRole("row", { name: /^Waist halves/ });
     expect(textOf(waist)).toContain("77.8 cm");
   });

@@ -1,7 +1,7 @@
 import { cleanup, render, screen, within } from "@testing-library/react";
 import { afterEach, describe, expect, it } from "vitest";
 import { derivePlan } from "../../src/core/plan/derivePlan";
-import type { Work } from "../../src/core/plan/work";
+import type { Work } from "../../src/core/decisions/work";
 import { TrialRecord } from "../../src/print/TrialRecord";
 import { SEEN } from "../../src/words/trial";
 import { printCases } from "./printCases";

@@ -1,6 +1,7 @@
 /** Works that try the printed sheet: both papers, both units, nothing to do, a great deal to do, names too long. */
+import type { Alteration } from "../../src/core/decisions/alteration";
 import { measuresOf, tapesOf } from "../../src/core/measures/tape";
-import type { Alteration, Work } from "../../src/core/plan/work";
+import type { Work } from "../../src/core/decisions/work";
 import type { DartRef } from "../../src/core/pattern/piece";
 import { sampleWork } from "../support/sampleWork";
 

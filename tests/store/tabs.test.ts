@@ -1,15 +1,16 @@
 /** Pages that share one database: the same page later, and two tabs at once. */
 import { afterEach, beforeEach, describe, expect, it, vi } from "vitest";
-import type { Work } from "../../src/core/plan/work";
-import { createKeeper, type Keeper } from "../../src/store/keeper";
-import { openLibrary, type Library } from "../../src/store/library";
+import type { Work } from "../../src/core/decisions/work";
+import { openLibrary } from "../../src/store/browserLibrary";
+import type { Library } from "../../src/store/library";
+import { createWorkSession, type WorkSession } from "../../src/store/workSession";
 import { createWorkStore, run, undo, type WorkStore } from "../../src/store/workStore";
 import { stubDatabase } from "../support/database";
 import { sampleWork } from "../support/sampleWork";
 
 interface Page {
   readonly store: WorkStore;
-  readonly keeper: Keeper;
+  readonly session: WorkSession;
   readonly library: Library;
 }
 
@@ -19,9 +20,9 @@ async function openPage(): Promise<Page> {
   const opened = await openLibrary("shared");
   if (!opened.ok) throw new Error(opened.failure.code);
   const store = createWorkStore(sampleWork);
-  const keeper = createKeeper(store, opened.value, sampleWork);
-  await keeper.start();
-  const page = { store, keeper, library: opened.value };
+  const session = createWorkSession(store, opened.value, sampleWork);
+  await session.start();
+  const page = { store, session, library: opened.value };
   pages.push(page);
   return page;
 }
@@ -32,14 +33,14 @@ beforeEach(() => {
 });
 
 afterEach(async () => {
-  await Promise.all(pages.map(({ keeper }) => keeper.flush()));
+  await Promise.all(pages.map(({ session }) => session.flush()));
   for (const { library } of pages.splice(0)) library.close();
   vi.unstubAllGlobals();
 });
 
 const work = ({ store }: Page): Work => store.getState().work;
 const rename = ({ store }: Page, name: string): void => run(store, { kind: "setName", name });
-const state = ({ keeper }: Page) => keeper.state.getState();
+const state = ({ session }: Page) => session.state.getState();
 const names = (page: Page): readonly string[] =>
   state(page)
     .entries.map(({ name }) => name)
@@ -47,9 +48,9 @@ const names = (page: Page): readonly string[] =>
 const texts = (page: Page): readonly string[] => state(page).messages.map(({ text }) => text);
 const change = async (page: Page, name: string): Promise<void> => {
   rename(page, name);
-  await page.keeper.flush();
+  await page.session.flush();
 };
-const besides = (theirs: string): string =>
+const conflictMessage = (theirs: string): string =>
   `“${theirs}” was changed in another tab too. What was changed here is kept beside it, as “${theirs} (copy)”.`;
 
 describe("one page alone", () => {
@@ -59,13 +60,13 @@ describe("one page alone", () => {
     await change(page, "one");
     await change(page, "one, again");
     expect(state(page).openId).toBe(first);
-    await page.keeper.create({ ...sampleWork, name: "two" });
+    await page.session.create({ ...sampleWork, name: "two" });
     await change(page, "two, again");
-    await page.keeper.open(first);
+    await page.session.open(first);
     await change(page, "one, at last");
-    await page.keeper.remove(first);
+    await page.session.remove(first);
     state(page).messages.at(-1)?.action?.run();
-    await page.keeper.flush();
+    await page.session.flush();
     await change(page, "one, brought back");
     expect(state(page).openId).toBe(first);
     expect(names(page)).toEqual(["one, brought back", "two, again"]);
@@ -92,9 +93,9 @@ describe("two tabs on one work", () => {
     await change(mine, "same");
     expect(state(mine).openId).not.toBe(id);
     expect(work(mine).name).toBe("same (copy)");
-    expect(texts(mine)).toEqual([besides("same")]);
+    expect(texts(mine)).toEqual([conflictMessage("same")]);
     expect(texts(theirs)).toEqual([]);
-    await mine.keeper.flush();
+    await mine.session.flush();
     expect(names(mine)).toEqual(["same", "same (copy)"]);
     await change(theirs, "theirs, later");
     await change(mine, "mine, later");
@@ -109,7 +110,7 @@ describe("two tabs on one work", () => {
     const { shown } = state(mine);
     await change(mine, "mine");
     expect(state(mine).shown).toBe(shown);
-    await mine.keeper.create(sampleWork);
+    await mine.session.create(sampleWork);
     expect(state(mine).shown).toBe(shown + 1);
   });
 
@@ -118,25 +119,25 @@ describe("two tabs on one work", () => {
     const theirs = await openPage();
     await change(theirs, "theirs");
     await change(mine, "mine");
-    await mine.keeper.flush();
+    await mine.session.flush();
     expect(work(await openPage()).name).toBe("mine (copy)");
   });
 });
 
-describe("what a page could not save before it went", () => {
-  /** What a page leaves behind that goes in the middle of saving. */
-  const leaveAsGone = async (page: Page, name: string): Promise<() => void> => {
+describe("what a page could not save before it closed", () => {
+  /** What a page leaves behind that closes in the middle of saving. */
+  const closeAndSave = async (page: Page, name: string): Promise<() => void> => {
     rename(page, name);
-    page.keeper.part();
+    page.session.pageIsClosing();
     const key = localStorage.key(0) ?? "";
     const left = localStorage.getItem(key) ?? "";
-    await page.keeper.flush();
+    await page.session.flush();
     return () => localStorage.setItem(key, left);
   };
 
   it("is no second work where it was saved after all", async () => {
     const page = await openPage();
-    const putBack = await leaveAsGone(page, "changed");
+    const putBack = await closeAndSave(page, "changed");
     putBack();
     const next = await openPage();
     expect(names(next)).toEqual(["changed"]);
@@ -145,11 +146,11 @@ describe("what a page could not save before it went", () => {
 
   it("is kept beside what another tab made of the work since, and that is said", async () => {
     const page = await openPage();
-    const putBack = await leaveAsGone(page, "left");
+    const putBack = await closeAndSave(page, "left");
     await change(page, "gone on");
     putBack();
     const next = await openPage();
     expect(names(next)).toEqual(["gone on", "left (copy)"]);
-    expect(texts(next)).toEqual([besides("left")]);
+    expect(texts(next)).toEqual([conflictMessage("left")]);
   });
 });

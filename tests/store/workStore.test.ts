@@ -13,6 +13,7 @@ import {
   preview,
   redo,
   run,
+  runAll,
   undo,
   type WorkStore,
 } from "../../src/store/workStore";
@@ -198,5 +199,72 @@ describe("a gesture", () => {
     const store = createWorkStore(sampleWork);
     preview(store, bust(940));
     expect([bustOf(store), steps(store)]).toEqual([940, [1, 0]]);
+  });
+
+  describe("that is ended while the hand goes on", () => {
+    const drag = (store: WorkStore): void => {
+      for (let value = 951; value <= 960; value += 1) preview(store, bust(value));
+    };
+    const begun = (): WorkStore => {
+      const store = createWorkStore(sampleWork);
+      run(store, bust(940));
+      undo(store);
+      beginGesture(store);
+      preview(store, bust(950));
+      return store;
+    };
+
+    it("by redo is cancelled, and makes no steps of what is previewed further", () => {
+      const store = begun();
+      redo(store);
+      drag(store);
+      expect([bustOf(store), steps(store), store.getState().gestureStart]).toEqual([940, [1, 0], null]);
+      commitGesture(store);
+      expect([bustOf(store), steps(store)]).toEqual([940, [1, 0]]);
+      undo(store);
+      expect(store.getState().work).toEqual(sampleWork);
+    });
+
+    it("by undo makes no steps of what is previewed further", () => {
+      const store = begun();
+      undo(store);
+      drag(store);
+      expect([bustOf(store), steps(store)]).toEqual([START, [0, 1]]);
+    });
+
+    it("by another command, or by several, is one step and no more", () => {
+      for (const another of [
+        (store: WorkStore) => run(store, { kind: "setName", name: "Typed" }),
+        (store: WorkStore) => runAll(store, [{ kind: "setName", name: "Typed" }]),
+      ]) {
+        const store = begun();
+        another(store);
+        drag(store);
+        expect([bustOf(store), steps(store)]).toEqual([950, [2, 0]]);
+      }
+    });
+
+    it.each([
+      ["it is let go", commitGesture],
+      ["it is put back", cancelGesture],
+      ["another begins", beginGesture],
+    ] as const)("counts again once %s", (_, end) => {
+      const store = begun();
+      redo(store);
+      end(store);
+      preview(store, bust(970));
+      commitGesture(store);
+      expect([bustOf(store), steps(store)]).toEqual([970, [2, 0]]);
+    });
+
+    it("goes on where there was nothing to bring on", () => {
+      const store = createWorkStore(sampleWork);
+      beginGesture(store);
+      preview(store, bust(950));
+      redo(store);
+      drag(store);
+      commitGesture(store);
+      expect([bustOf(store), steps(store)]).toEqual([960, [1, 0]]);
+    });
   });
 });

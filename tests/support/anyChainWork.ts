@@ -1,11 +1,13 @@
 /** Random bodies, styles and chains of up to eight alterations: works as a wearer could make them, for property tests. */
+import type { StyleName } from "../../src/core/decisions/pattern";
+import type { Alteration } from "../../src/core/decisions/alteration";
+import { FIT_NAMES } from "../../src/core/decisions/fitNames";
 import * as fc from "fast-check";
-import { FIT_NAMES, fitOf } from "../../src/core/alterations/fit/index";
+import { fitOf } from "../../src/core/alterations/fit/index";
 import { tapesOf } from "../../src/core/measures/tape";
 import { DART_HOMES } from "../../src/core/pattern/dartNames";
 import type { DartName, DartRef, PieceName } from "../../src/core/pattern/piece";
-import type { Alteration, Work } from "../../src/core/plan/work";
-import type { StyleName } from "../../src/core/style/style";
+import type { Work } from "../../src/core/decisions/work";
 import { anyAmount } from "./amounts";
 import { testWork } from "./works";
 

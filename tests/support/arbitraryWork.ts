@@ -1,14 +1,15 @@
 /** Works of every shape the document allows, for property tests. */
+import type { Alteration, GiveBackPlace } from "../../src/core/decisions/alteration";
+import { STYLE_NAMES, type Pattern } from "../../src/core/decisions/pattern";
+import { SHEET_FORMATS } from "../../src/core/decisions/paperChoice";
+import { USUAL_ALLOWANCES } from "../../src/core/cutting/usualAllowances";
+import { FIT_NAMES } from "../../src/core/decisions/fitNames";
 import * as fc from "fast-check";
 import { MEASURE_NAMES } from "../../src/core/measures/measure";
-import { LIMITS } from "../../src/core/plan/limits";
-import { FIT_NAMES } from "../../src/core/alterations/fit/index";
+import { LIMITS } from "../../src/core/decisions/limits";
 import { DART_HOMES } from "../../src/core/pattern/dartNames";
-import { USUAL_ALLOWANCES } from "../../src/core/cutting/allowances";
-import { SHEET_FORMATS } from "../../src/core/sheets/formats";
-import { STYLE_NAMES } from "../../src/core/style/index";
 import type { SeamName } from "../../src/core/pattern/piece";
-import type { Alteration, GiveBackPlace, Pattern, Work } from "../../src/core/plan/work";
+import type { Work } from "../../src/core/decisions/work";
 
 const noMinusZero = (value: number): number => value + 0;
 

@@ -6,7 +6,7 @@ import { Matrix, solve } from "ml-matrix";
 import { conditionOn, type BodyModel, type Foretold } from "../../src/core/bodies/bodyModel";
 import { SURVEYED_BODIES } from "../../src/core/bodies/bridges";
 import { estimatesOf, rangeOf } from "../../src/core/bodies/estimate";
-import { studentQuantile } from "../../src/core/bodies/student";
+import { studentQuantile } from "../../src/core/statistics/student";
 import { tradeProportion } from "../../src/core/bodies/tradeProportions";
 import { MEASURE_NAMES, type MeasureName, type Measures } from "../../src/core/measures/measure";
 import { TAPE_SPREAD } from "../../src/core/measures/repeatability";

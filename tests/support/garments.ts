@@ -1,7 +1,8 @@
 /** Invented garments for tests, in every style and of any body; and what must hold of a garment that can be sewn. */
+import type { StyleName } from "../../src/core/decisions/pattern";
 import * as fc from "fast-check";
 import { expect } from "vitest";
-import { pieceIn, piecesOf, type PieceSet } from "../../src/core/alterations/pieceSet";
+import { pieceIn, piecesOf, type PieceSet } from "../../src/core/pattern/pieceSet";
 import { draftBackBlock } from "../../src/core/draft/backBlock";
 import { draftBasque } from "../../src/core/draft/basque";
 import { draftMeasuresFor } from "../../src/core/draft/draftMeasures";
@@ -11,7 +12,6 @@ import { pointOf, type Piece, type PieceName, type PointName, type SeamName } fr
 import { joinsOf, seamPairsOf } from "../../src/core/pattern/sewnTogether";
 import { must, type Result } from "../../src/core/result";
 import { styleOf } from "../../src/core/style/index";
-import type { StyleName } from "../../src/core/style/style";
 import { seamByBezierJs } from "./independent";
 
 const chart = { sizes: [], draftedDifference: 50, cups: [] };

@@ -1,5 +1,6 @@
 /** Slips planted on the taped women, and how many of them are seen: each kind at each measure it can happen to. */
-import { suspicionsOf, type SlipKind } from "../../src/core/bodies/suspicion";
+import type { SlipKind } from "../../src/core/bodies/misreading";
+import { suspicionsOf } from "../../src/core/bodies/suspicion";
 import { MEASURE_NAMES, type MeasureName } from "../../src/core/measures/measure";
 import { bodyWith, type TapedWoman, type TapeValues } from "./tapedWomen";
 

@@ -1,8 +1,8 @@
 /** The printed pieces of the invented sample pattern in one size, cup and style. */
-import { piecesOf, type PieceSet } from "../../src/core/alterations/pieceSet";
-import { draftBlocks, printNest, type Blocks } from "../../src/core/pattern/printedNest";
-import { STYLE_NAMES, styleOf } from "../../src/core/style/index";
-import type { StyleName } from "../../src/core/style/style";
+import { STYLE_NAMES, type StyleName } from "../../src/core/decisions/pattern";
+import { piecesOf, type PieceSet } from "../../src/core/pattern/pieceSet";
+import { draftBlocks, printNest, type Blocks } from "../../src/core/nest/printedNest";
+import { styleOf } from "../../src/core/style/index";
 import { pointOf, type Piece } from "../../src/core/pattern/piece";
 import type { PiecePoint } from "../../src/core/geometry/point";
 import { must } from "../../src/core/result";

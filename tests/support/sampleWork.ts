@@ -1,7 +1,7 @@
 /** An invented work for tests: an invented body and an invented pattern in ten sizes with three cup versions. */
 import { tapesOf } from "../../src/core/measures/tape";
 import type { SizeRow } from "../../src/core/chart/sizeChart";
-import type { Work } from "../../src/core/plan/work";
+import type { Work } from "../../src/core/decisions/work";
 
 const STEP = 40;
 

@@ -4,6 +4,7 @@
  * A woman's waist and hip are taken as they were measured: she is a real body, whatever the survey's frequencies. Where its
  * tape ran elsewhere than a dressmaker's (`tests/reference-data/README.md`), the figure is shifted by its bridge.
  */
+import type { Pattern, PatternLength } from "../../src/core/decisions/pattern";
 import { conditionOn } from "../../src/core/bodies/bodyModel";
 import { BRIDGES, SURVEYED_BODIES } from "../../src/core/bodies/bridges";
 import { estimatesOf } from "../../src/core/bodies/estimate";
@@ -12,7 +13,7 @@ import { MEASURE_NAMES, type MeasureName, type Measures } from "../../src/core/m
 import { bodyOf, tapesOf } from "../../src/core/measures/tape";
 import { derivePlan } from "../../src/core/plan/derivePlan";
 import type { Plan } from "../../src/core/plan/plan";
-import type { Pattern, PatternLength, Work } from "../../src/core/plan/work";
+import type { Work } from "../../src/core/decisions/work";
 import { must } from "../../src/core/result";
 import { demoWorks } from "../../src/document/demo";
 import { quantile } from "../bench/table";

@@ -1,8 +1,9 @@
 /** Works for the tests of the core. The chart is the worked size of the project's own draft with even steps about it. */
+import type { Alteration } from "../../src/core/decisions/alteration";
 import { tapesOf } from "../../src/core/measures/tape";
 import type { Plan, PlannedDart } from "../../src/core/plan/plan";
 import { derivePlan } from "../../src/core/plan/derivePlan";
-import type { Alteration, Work } from "../../src/core/plan/work";
+import type { Work } from "../../src/core/decisions/work";
 import type { DartName, DartRef, PieceName } from "../../src/core/pattern/piece";
 
 const BUSTS = [760, 800, 840, 880, 920, 960, 1000, 1040, 1090, 1140, 1200, 1260];
@@ -52,7 +53,7 @@ export function planOf(work: Work): Plan {
 }
 
 export function dartIn(plan: Plan, piece: PieceName, dart: DartName): PlannedDart {
-  const found = plan.darts.find(({ ref }) => ref.piece === piece && ref.dart === dart);
+  const found = plan.left.darts.find(({ ref }) => ref.piece === piece && ref.dart === dart);
   if (found === undefined) throw new Error(`no ${dart} on ${piece}`);
   return found;
 }

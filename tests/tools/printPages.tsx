@@ -11,7 +11,7 @@ import { join, resolve } from "node:path";
 import { fileURLToPath } from "node:url";
 import { renderToStaticMarkup } from "react-dom/server";
 import { derivePlan } from "../../src/core/plan/derivePlan";
-import type { Work } from "../../src/core/plan/work";
+import type { Work } from "../../src/core/decisions/work";
 import { PrintedChecklist } from "../../src/print/PrintedChecklist";
 import { printCases } from "../print/printCases";
 import { browserFlags, installedBrowser } from "./browser.mjs";

@@ -3,16 +3,16 @@ import { render, type RenderResult } from "@testing-library/react";
 import userEvent, { type UserEvent } from "@testing-library/user-event";
 import type { ReactNode } from "react";
 import type { StoreApi } from "zustand";
-import type { Work } from "../../src/core/plan/work";
+import type { Work } from "../../src/core/decisions/work";
 import { must } from "../../src/core/result";
-import { createKeeper } from "../../src/store/keeper";
 import type { Library } from "../../src/store/library";
+import { createWorkSession } from "../../src/store/workSession";
 import { createWorkStore } from "../../src/store/workStore";
 import type { WorkStore } from "../../src/ui/app/useWork";
 import { useShowing, type Showing } from "../../src/ui/app/ofWork";
 import { usePageState } from "../../src/ui/app/pageState";
 import { useViewState, type ViewState } from "../../src/ui/app/viewState";
-import { KeptWorks } from "../../src/ui/works/KeptWorks";
+import { WorkSessionProvider } from "../../src/ui/works/WorkSessionProvider";
 import { sampleWork } from "../support/sampleWork";
 
 export interface Rendered extends RenderResult {
@@ -38,17 +38,17 @@ export async function renderWork(
   window.location.hash = "";
   const first = { ...sampleWork, ...change };
   const store = createWorkStore(first);
-  const keeper = createKeeper(store, library, first);
-  await keeper.start();
+  const session = createWorkSession(store, library, first);
+  await session.start();
   const Probe = () => {
     shown = useShowing();
     return null;
   };
   const result = render(
-    <KeptWorks store={store} keeper={keeper}>
+    <WorkSessionProvider store={store} session={session}>
       <Probe />
       {ui}
-    </KeptWorks>,
+    </WorkSessionProvider>,
   );
   return {
     ...result,

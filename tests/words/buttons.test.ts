@@ -1,9 +1,9 @@
+import type { Closure } from "../../src/core/decisions/pattern";
 import { describe, expect, it } from "vitest";
-import type { Closure } from "../../src/core/plan/work";
 import { buttonSheetWords, buttonsHint, narrowStandWords, readButtons } from "../../src/words/buttons";
 import { planOf, testWork } from "../support/works";
 
-const { pieces } = planOf(testWork);
+const { pieces } = planOf(testWork).left;
 const buttoned: Closure = { place: "centreBack", belowWaist: 180, buttons: 9 };
 const zipped: Closure = { place: "centreBack", belowWaist: 180 };
 const names = pieces.map(({ name }) => name);
@@ -44,7 +44,7 @@ describe("words of buttons", () => {
   });
 
   it("say where the centre front has a seam that gets as much", () => {
-    const cupped = planOf({ ...testWork, pattern: { ...testWork.pattern, style: "midriff" } }).pieces;
+    const cupped = planOf({ ...testWork, pattern: { ...testWork.pattern, style: "midriff" } }).left.pieces;
     expect(narrowStandWords(cupped, buttoned, {}, "cm")).toContain("The centre front seam then has as much.");
   });
 

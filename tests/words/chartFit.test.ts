@@ -1,16 +1,8 @@
 /** What a chart fits, in words: of the chart and not of a body, and always of whom. */
 import { describe, expect, it } from "vitest";
 import type { BesideChart, ChartShares } from "../../src/core/bodies/chartFit";
-import { STANDARD_CHARTS } from "../../src/core/chart/standardCharts";
 import { bodyOf, tapesOf } from "../../src/core/measures/tape";
-import {
-  axisWords,
-  besideSentences,
-  plotWords,
-  sharesSentences,
-  standardWords,
-  whoseWords,
-} from "../../src/words/chartFit";
+import { axisWords, besideSentences, plotWords, sharesSentences, whoseWords } from "../../src/words/chartFit";
 
 const shares: ChartShares = {
   framed: 0.882,
@@ -124,13 +116,6 @@ describe("whose bodies they are", () => {
       "upper chest 3.0 cm less, waist 2.0 cm more and hip 1.4 cm more: our own choice, and the waist’s may be 3.0 cm out",
     );
     expect(whoseWords("in")).toContain("upper chest 1 1/8 in less");
-  });
-
-  it("and a standard's figures say how far they are trusted", () => {
-    for (const chart of STANDARD_CHARTS) {
-      expect(standardWords(chart)).toContain(chart.trust);
-      expect(standardWords(chart)).toContain("no measure of what a body should be");
-    }
   });
 });
 

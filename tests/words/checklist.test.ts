@@ -1,8 +1,10 @@
+import type { Alteration, DartRedraw } from "../../src/core/decisions/alteration";
+import type { SlipTrace } from "../../src/core/alterations/outcome/trace";
 import { describe, expect, it } from "vitest";
 import { derivePlan } from "../../src/core/plan/derivePlan";
 import { piecePoint } from "../../src/core/geometry/point";
-import type { ChecklistItem, ChecklistStep, CutLine, Plan, Slip, SlipTrace } from "../../src/core/plan/plan";
-import type { Alteration, DartRedraw, Work } from "../../src/core/plan/work";
+import type { ChecklistItem, ChecklistStep, CutLine, Plan, Slip } from "../../src/core/plan/plan";
+import type { Work } from "../../src/core/decisions/work";
 import { radians } from "../../src/core/units";
 import { checklistByPiece, checklistLine, checklistSentence } from "../../src/words/checklist";
 import { refusedSentence } from "../../src/words/doubts";
@@ -209,8 +211,8 @@ describe("the order of work of a plan", () => {
   });
 
   it("places a redrawn dart by distances that the drawn piece bears out", () => {
-    const front = plan.pieces.find((piece) => piece.name === "front");
-    const drawn = plan.darts.find((dart) => dart.ref.piece === "front" && dart.ref.dart === "waistDart")?.drawn;
+    const front = plan.left.pieces.find((piece) => piece.name === "front");
+    const drawn = plan.left.darts.find((dart) => dart.ref.piece === "front" && dart.ref.dart === "waistDart")?.drawn;
     const centre = front?.points.centreWaist?.at;
     if (drawn === undefined || centre === undefined) throw new Error("no waist dart");
     const away = Math.hypot(drawn.inner.x - centre.x, drawn.inner.y - centre.y);

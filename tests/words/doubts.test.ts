@@ -1,3 +1,4 @@
+import { alike } from "../support/halves";
 import { describe, expect, it } from "vitest";
 import { derivePlan } from "../../src/core/plan/derivePlan";
 import type { Plan } from "../../src/core/plan/plan";
@@ -13,18 +14,18 @@ const bustOut = (by: number): Plan => ({
   ...plan,
   levels: plan.levels.map((level) => (level.level === "bust" ? { ...level, finished: level.target + by } : level)),
 });
-const sideDart = (drawn: { angle?: number; stop?: number }): Plan => ({
-  ...plan,
-  darts: plan.darts.map((dart) =>
-    dart.ref.dart === "sideDart"
-      ? {
-          ...dart,
-          beyondBustPoint: false,
-          drawn: { ...dart.drawn, angle: radians(drawn.angle ?? 0.4), apexToBustPoint: drawn.stop ?? 30 },
-        }
-      : dart,
-  ),
-});
+const sideDart = (drawn: { angle?: number; stop?: number }): Plan =>
+  alike(plan, {
+    darts: plan.left.darts.map((dart) =>
+      dart.ref.dart === "sideDart"
+        ? {
+            ...dart,
+            beyondBustPoint: false,
+            drawn: { ...dart.drawn, angle: radians(drawn.angle ?? 0.4), apexToBustPoint: drawn.stop ?? 30 },
+          }
+        : dart,
+    ),
+  });
 const notes = (of: Plan): string => planDoubts(of, "cm").notes.join(" ");
 
 describe("what to look at before cutting", () => {

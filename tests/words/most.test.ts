@@ -3,7 +3,7 @@ import * as fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { parseAmount, type TypedUnit } from "../../src/core/measures/length";
 import type { Mm } from "../../src/core/units";
-import { formatMost } from "../../src/words/length";
+import { formatMost } from "../../src/words/terms/length";
 import { slipFailureSentence } from "../../src/words/slips";
 import { planOf, testWork } from "../support/works";
 

@@ -1,5 +1,5 @@
+import { SHEET_FORMATS } from "../../src/core/decisions/paperChoice";
 import { describe, expect, it } from "vitest";
-import { SHEET_FORMATS } from "../../src/core/sheets/formats";
 import {
   allowanceRefusal,
   allowancesSummary,

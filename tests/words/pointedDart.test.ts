@@ -1,7 +1,7 @@
 /** What is said of a pointed dart: sums that add up as shown, the warning the right way round, and what works where it does not. */
 import * as fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import type { DartAnswer, NaiveShortening, PointedDartAnswers, SeamTerm } from "../../src/core/dart/pointedDart";
+import type { DartAnswer, NaiveShortening, PointedDartAnswers, SeamTerm } from "../../src/core/pointedDart/pointedDart";
 import type { DartFigures } from "../../src/core/dart/dartFigures";
 import { piecePoint } from "../../src/core/geometry/point";
 import { radiansFromDegrees } from "../../src/core/units";

@@ -1,8 +1,9 @@
 /** Alterations in words, and why one could not be made. */
+import type { Alteration, DartEndAlteration } from "../../src/core/decisions/alteration";
+import type { SlipFailure } from "../../src/core/alterations/outcome/alterationFailure";
 import { describe, expect, it } from "vitest";
-import type { SlipFailure } from "../../src/core/plan/plan";
-import type { Alteration, DartEndAlteration } from "../../src/core/plan/work";
-import { acrossWords, alterationTitle, mouthSeamWords, slipFailureSentence } from "../../src/words/slips";
+import { acrossWords, mouthSeamWords } from "../../src/words/alterations/dartRedraw";
+import { alterationTitle, slipFailureSentence } from "../../src/words/slips";
 import { ref } from "../support/works";
 
 const end = (change: Partial<DartEndAlteration>): DartEndAlteration => ({

@@ -1,6 +1,8 @@
 import { describe, expect, it } from "vitest";
+import { LIMITS } from "../../src/core/decisions/limits";
 import {
-  besideSentence,
+  conflictCopySentence,
+  copyName,
   entryName,
   fileFailureSentence,
   storageFailureSentence,
@@ -54,9 +56,16 @@ describe("entryName", () => {
   });
 });
 
-describe("besideSentence", () => {
+describe("copyName", () => {
+  it("is always a name that a work can have", () => {
+    expect(copyName("Summer")).toBe("Summer (copy)");
+    expect(copyName("x".repeat(LIMITS.text)).length).toBeLessThanOrEqual(LIMITS.text);
+  });
+});
+
+describe("conflictCopySentence", () => {
   it("names both works, each by what the list calls it", () => {
-    expect(besideSentence("", " (copy)")).toBe(
+    expect(conflictCopySentence("", " (copy)")).toBe(
       "“(no name)” was changed in another tab too. What was changed here is kept beside it, as “ (copy)”.",
     );
   });

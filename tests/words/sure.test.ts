@@ -1,6 +1,6 @@
 /** How sure the picks are, in words: rounded, of what, and with what can be done about it. */
 import { describe, expect, it } from "vitest";
-import type { HowSure, Way } from "../../src/core/sizing/howSure";
+import type { HowSure, Way } from "../../src/core/sureness/howSure";
 import { bodyOf } from "../../src/core/measures/tape";
 import {
   bustDoneSentence,

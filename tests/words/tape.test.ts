@@ -1,5 +1,6 @@
+import type { SlipKind } from "../../src/core/bodies/misreading";
 import { describe, expect, it } from "vitest";
-import type { SlipKind, Suspicion } from "../../src/core/bodies/suspicion";
+import type { Suspicion } from "../../src/core/bodies/suspicion";
 import { MEASURE_NAMES } from "../../src/core/measures/measure";
 import {
   dayRefusal,

@@ -1,7 +1,7 @@
+import type { Alteration } from "../../src/core/decisions/alteration";
 import { describe, expect, it } from "vitest";
 import { derivePlan } from "../../src/core/plan/derivePlan";
 import type { Plan } from "../../src/core/plan/plan";
-import type { Alteration } from "../../src/core/plan/work";
 import { verifyGroups } from "../../src/words/verify";
 import { sampleWork } from "../support/sampleWork";
 

@@ -1,14 +1,14 @@
 /** One slip of the wearer, applied: a dart redrawn, a dart made into another thing, or a fit alteration. */
+import type { Alteration, DartSurgery, FitAlteration } from "../decisions/alteration";
+import type { SlipFailure } from "./outcome/alterationFailure";
 import { validateOutline } from "../geometry/outline";
-import type { SlipFailure } from "../plan/plan";
-import type { Alteration, DartSurgery, FitAlteration } from "../plan/work";
 import { fail, ok, type Result } from "../result";
-import { outlineOf } from "../surgery/ring";
-import { untouched, type Applied } from "./applied";
+import { outlineOf } from "../pattern/ring";
+import { untouched, type Applied } from "./outcome/applied";
 import { fitOf } from "./fit/index";
-import type { FitApplied, FitContext } from "./fit/definition";
-import { piecesOf, type PieceSet } from "./pieceSet";
-import { redrawDart } from "./redrawDart";
+import type { FitApplied, FitContext } from "./outcome/definition";
+import { piecesOf, type PieceSet } from "../pattern/pieceSet";
+import { redrawDart } from "./redraw/redrawDart";
 import { operateOnDart } from "./dartSurgery/index";
 
 /**
@@ -56,7 +56,7 @@ function applyToDart(pieces: PieceSet, alteration: DartSurgery): Result<FitAppli
 /** Pieces that came out spoilt are no answer: nobody can cut them. */
 function applied(before: PieceSet, done: Result<FitApplied, SlipFailure>): Result<Applied, SlipFailure> {
   if (!done.ok) return done;
-  const { pieces, traces, values, steps, girths = {} } = done.value;
+  const { pieces, traces, values, girths = {} } = done.value;
   const changed = piecesOf(pieces).filter((piece) => before[piece.name] !== piece);
   const spoilt = changed.find((piece) => validateOutline(outlineOf(piece)).length > 0);
   if (spoilt !== undefined) return fail({ code: "slip/outline-spoilt", piece: spoilt.name });
@@ -65,6 +65,6 @@ function applied(before: PieceSet, done: Result<FitApplied, SlipFailure>): Resul
     pieces,
     truing: { inner: 0, outer: 0 },
     girths,
-    trace: { ...untouched(main, before, pieces), surgery: traces, values, ...(steps === undefined ? {} : { steps }) },
+    trace: { ...untouched(main, before, pieces), surgery: traces, values },
   });
 }

@@ -8,7 +8,7 @@
  */
 import { MEASURE_NAMES, type MeasureName } from "../measures/measure";
 import { must } from "../result";
-import { cholesky, dot, entry, partOf, solveLower, type Matrix } from "./linear";
+import { cholesky, dot, entry, partOf, solveLower, type Matrix } from "../statistics/linear";
 
 export interface BodyModel {
   readonly measures: readonly MeasureName[];

@@ -7,7 +7,7 @@ import { MEASURE_NAMES, type MeasureName } from "../measures/measure";
 import { must } from "../result";
 import type { Mm } from "../units";
 import type { BodyModel } from "./bodyModel";
-import { entry, type Matrix } from "./linear";
+import { entry, type Matrix } from "../statistics/linear";
 import { SURVEY } from "./surveyModel";
 
 export interface Bridge {

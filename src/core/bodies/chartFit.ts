@@ -2,11 +2,12 @@
  * What a size chart fits: the planner's own rule asked of the body survey's women, and where the chart's proportions lie
  * beside one wearer's. It is the chart that fits more women or fewer; nothing here is said of any of them.
  */
+import type { SizingFailure } from "../sizing/sizingFailure";
 import type { SizeChart } from "../chart/sizeChart";
 import type { MeasuredBody } from "../measures/tape";
-import { chartFaults } from "../plan/chartFaults";
-import type { PlanFailure } from "../plan/plan";
-import type { Picks } from "../plan/work";
+import { chartFaults } from "../chart/chartFaults";
+import type { Picks } from "../decisions/work";
+import { remember } from "../remember";
 import { must } from "../result";
 import { differenceTaken, pickBust, pickCup, pickFrame } from "../sizing/pickFrame";
 import type { Taken } from "../sizing/sizing";
@@ -64,9 +65,6 @@ interface OfChart {
   readonly hipAtWaist: readonly Mm[];
 }
 
-/** Charts never change in place, so what follows from one is worked out once and dropped with it. */
-const known = new WeakMap<SizeChart, OfChart>();
-
 /**
  * What a chart fits.
  *
@@ -75,13 +73,13 @@ const known = new WeakMap<SizeChart, OfChart>();
  * @returns null for a chart with faults that keep it from being drafted from
  */
 export function chartFit(chart: SizeChart, body: MeasuredBody, picks: Picks = {}): ChartFit | null {
-  const of = known.get(chart) ?? (chartFaults(chart) > 0 ? null : ofChart(chart));
-  if (of === null) return null;
-  known.set(chart, of);
-  return { shares: of.shares, hers: beside(chart, of, body, picks) };
+  const of = ofChart({ chart });
+  return of === null ? null : { shares: of.shares, hers: beside(chart, of, body, picks) };
 }
 
-function ofChart(chart: SizeChart): OfChart {
+/** null for a chart that cannot be drafted from. */
+const ofChart = remember(["chart"], ({ chart }: { readonly chart: SizeChart }): OfChart | null => {
+  if (chartFaults(chart) > 0) return null;
   const bodies = modelBodies();
   const distances = (along: Girth, of: Girth): readonly Mm[] => {
     const [from, to] = [columnOf(chart, along), columnOf(chart, of)];
@@ -92,7 +90,7 @@ function ofChart(chart: SizeChart): OfChart {
     waistAtBust: distances("bust", "waist"),
     hipAtWaist: distances("waist", "hip"),
   };
-}
+});
 
 const exactly = (value: Mm): Taken => ({ value, spread: 1 });
 
@@ -214,7 +212,7 @@ function beside(chart: SizeChart, of: OfChart, body: MeasuredBody, picks: Picks)
   };
 }
 
-const sideOf = (failure: PlanFailure): BesideChart["noFrame"] =>
+const sideOf = (failure: SizingFailure): BesideChart["noFrame"] =>
   failure.code === "plan/outside-chart" ? (failure.wanted > failure.most ? "larger" : "smaller") : null;
 
 /** Whether the line still speaks there: as far as the planner carries a chart on. */

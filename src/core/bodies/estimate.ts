@@ -7,7 +7,7 @@ import type { MeasuredBody } from "../measures/tape";
 import type { Mm } from "../units";
 import { conditionOn, type Conditioned, type Foretold, type Known } from "./bodyModel";
 import { BRIDGES, TAPED_BODIES } from "./bridges";
-import { fisherAbove, studentQuantile } from "./student";
+import { fisherAbove, studentQuantile } from "../statistics/student";
 import { SURVEY } from "./surveyModel";
 import { tradeProportion } from "./tradeProportions";
 

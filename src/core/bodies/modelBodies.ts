@@ -6,12 +6,13 @@
  * between one woman and the next.
  */
 import type { MeasureName } from "../measures/measure";
+import { remember } from "../remember";
 import { must } from "../result";
 import type { Mm } from "../units";
 import type { BodyModel } from "./bodyModel";
 import { SURVEYED_BODIES, TAPED_BODIES } from "./bridges";
-import { cholesky, partOf } from "./linear";
-import { normalQuantile } from "./normalQuantile";
+import { cholesky, partOf } from "../statistics/linear";
+import { normalQuantile } from "../statistics/normalQuantile";
 
 export interface ModelBody {
   readonly bust: Mm;
@@ -37,13 +38,10 @@ function scatterOf(names: readonly MeasureName[]) {
 
 const COUNT = 1024;
 
-let made: readonly ModelBody[] | null = null;
+const bodiesFrom = remember(["model"], ({ model }: { readonly model: BodyModel }) => bodiesOf(model, COUNT));
 
-/** The same 1024 bodies every time, each as likely as the next; made once. The first hundred or so are spread evenly too. */
-export function modelBodies(): readonly ModelBody[] {
-  made ??= bodiesOf(GIRTH_BODIES, COUNT);
-  return made;
-}
+/** The same 1024 bodies every time, each as likely as the next. The first hundred or so are spread evenly too. */
+export const modelBodies = (): readonly ModelBody[] => bodiesFrom({ model: GIRTH_BODIES });
 
 /**
  * Evenly spread points of a cube, taken through the normal distribution, the model's scatter and the length of Student's t.

@@ -9,7 +9,7 @@ import { must } from "../result";
 import type { BodyModel, Foretold, Known } from "./bodyModel";
 import { TAPED_BODIES } from "./bridges";
 import { knownOf, widenedByAge } from "./estimate";
-import { cholesky, dot, entry, solveLower, type Matrix } from "./linear";
+import { cholesky, dot, entry, solveLower, type Matrix } from "../statistics/linear";
 
 /**
  * Standard deviations of logarithms by which bodies at large vary more in size than the survey's; the other measures go

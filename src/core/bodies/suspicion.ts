@@ -7,32 +7,9 @@ import { must } from "../result";
 import type { Mm } from "../units";
 import type { Known } from "./bodyModel";
 import { rangeOf } from "./estimate";
+import type { LikelySlip } from "./misreading";
 import { foretell, readOf, readingOf, type Reading } from "./openBodies";
-import { hypothesesOf, type Hypothesis } from "./slipHypotheses";
-
-export type SlipKind =
-  | "inchesAsCentimetres"
-  | "centimetresAsInches"
-  | "half"
-  /** Another whole ten read off the tape: 10 cm (or 10 in) too much or too little. */
-  | "tenOut"
-  /** Two digits the other way round: 78 for 87. */
-  | "digitsSwapped"
-  /** The two stand in each other's place. */
-  | "swapped"
-  /** Waist taken lower down. */
-  | "waistAtNavel"
-  | "waistAtHip"
-  /** Upper chest taken over the bust. */
-  | "upperChestOverBust";
-
-export interface LikelySlip {
-  readonly kind: SlipKind;
-  /** What the value would be without it. */
-  readonly meant: Mm;
-  /** With which measure it was swapped. */
-  readonly other?: MeasureName;
-}
+import { hypothesesOf, type Hypothesis } from "./misreadingHypotheses";
 
 export interface Suspicion {
   readonly measure: MeasureName;

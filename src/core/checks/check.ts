@@ -1,5 +1,5 @@
 /** A check is a claim about the plan, with what was measured, what was expected and how near is near enough. */
-import type { Half } from "../plan/work";
+import type { Half } from "../decisions/alteration";
 import type { LevelName, PieceName, PointName, SeamName, DartName } from "../pattern/piece";
 
 export type CheckName =

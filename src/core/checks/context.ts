@@ -1,15 +1,25 @@
 /** What the checks look at. */
-import type { PieceSet } from "../alterations/pieceSet";
-import type { PlannedDart, PlannedLevel, Slip } from "../plan/plan";
-import type { Closure } from "../plan/work";
+import type { Closure } from "../decisions/pattern";
+import type { DartFigures } from "../dart/dartFigures";
+import type { DartRef, PieceName } from "../pattern/piece";
+import type { PieceSet } from "../pattern/pieceSet";
+import type { Result } from "../result";
 import type { Mm } from "../units";
 import type { CheckResult } from "./check";
 
+/** A whole girth: what the pattern claims, and what the pieces give. */
+export interface CheckedLevel {
+  readonly level: "bust" | "waist" | "hip";
+  readonly claim: Mm;
+  readonly finished: Mm;
+}
+
 export interface CheckContext {
   readonly pieces: PieceSet;
-  readonly levels: readonly PlannedLevel[];
-  readonly darts: readonly PlannedDart[];
-  readonly slips: readonly Slip[];
+  readonly levels: readonly CheckedLevel[];
+  readonly darts: readonly { readonly ref: DartRef; readonly drawn: DartFigures }[];
+  /** The lines of the ledger, with whether each could be made. */
+  readonly slips: readonly { readonly piece: PieceName; readonly outcome: Result<unknown, unknown> }[];
   readonly closure: Closure;
   readonly body: { readonly bust: Mm; readonly hip: Mm | null };
 }

@@ -1,11 +1,9 @@
 /** The centre line meets the neck, the waist and the hem squarely. */
-import { piecesOf } from "../alterations/pieceSet";
-import type { PointName } from "../pattern/piece";
+import { piecesOf } from "../pattern/pieceSet";
+import { CENTRE_CORNERS } from "../pattern/centreCorners";
 import { SQUARE_CORNER_DEGREES } from "../tolerance";
 import { near, type Check } from "./context";
-import { cornerAtDegrees } from "./corners";
-
-export const CENTRE_CORNERS: readonly PointName[] = ["centreNeck", "centreWaist", "centreHem"];
+import { cornerAtDegrees } from "../girth/cornerAngle";
 
 export const cornersSquare: Check = ({ pieces }) =>
   piecesOf(pieces).flatMap((piece) =>

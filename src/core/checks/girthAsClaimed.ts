@@ -1,5 +1,5 @@
 /** The girths measured on the final pieces are those that chart, picks and slips add up to. */
-import { piecesOf } from "../alterations/pieceSet";
+import { piecesOf } from "../pattern/pieceSet";
 import { levelWidth } from "../girth/levelWidth";
 import { isBasque } from "../pattern/pieceGroups";
 import { SEWN_AGREEMENT } from "../tolerance";

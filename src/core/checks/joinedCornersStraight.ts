@@ -1,11 +1,11 @@
 /** Where two corners come together when sewn, they make a straight line: at the ends of seams and across shut darts. */
-import { pieceIn, piecesOf } from "../alterations/pieceSet";
+import { pieceIn, piecesOf } from "../pattern/pieceSet";
 import { seamCornerAtDart } from "../dart/trueSeam";
 import { joinsOf } from "../pattern/sewnTogether";
 import { JOINED_CORNER_DEGREES } from "../tolerance";
 import { degreesFrom } from "../units";
 import { near, type Check } from "./context";
-import { cornerAtDegrees } from "./corners";
+import { cornerAtDegrees } from "../girth/cornerAngle";
 
 export const joinedCornersStraight: Check = ({ pieces }) => [
   ...joinsOf(pieces).map(({ point, first, second }) =>

@@ -2,7 +2,7 @@
  * The garment can be got on: what stays closed when it is open passes over the girth it must go over. Nothing here is
  * knitted: no stretch is counted.
  */
-import { piecesOf } from "../alterations/pieceSet";
+import { piecesOf } from "../pattern/pieceSet";
 import { seamLength } from "../girth/seamLength";
 import { widthAtHeight } from "../girth/levelWidth";
 import { pointOf } from "../pattern/piece";

@@ -1,7 +1,7 @@
 /** Every outline is closed, does not cross itself and has no edge too short to cut. */
-import { piecesOf } from "../alterations/pieceSet";
+import { piecesOf } from "../pattern/pieceSet";
 import { validateOutline } from "../geometry/outline";
-import { outlineOf } from "../surgery/ring";
+import { outlineOf } from "../pattern/ring";
 import type { CheckResult } from "./check";
 import type { Check } from "./context";
 

@@ -1,10 +1,10 @@
 /** No seam has a corner where its edges meet. */
-import { piecesOf } from "../alterations/pieceSet";
+import { piecesOf } from "../pattern/pieceSet";
 import type { Piece, PointName } from "../pattern/piece";
 import { SMOOTH_CORNER_DEGREES } from "../tolerance";
 import type { CheckResult } from "./check";
 import type { Check } from "./context";
-import { turnAtDegrees } from "./corners";
+import { turnAtDegrees } from "../girth/cornerAngle";
 
 export const seamsSmooth: Check = ({ pieces }) => piecesOf(pieces).flatMap(worstCorners);
 

@@ -1,5 +1,5 @@
 /** Seams that are sewn together are of one length, but for a named ease. */
-import { pieceIn, type PieceSet } from "../alterations/pieceSet";
+import { pieceIn, type PieceSet } from "../pattern/pieceSet";
 import { seamLength } from "../girth/seamLength";
 import type { PieceName, SeamName } from "../pattern/piece";
 import { seamPairsOf } from "../pattern/sewnTogether";

@@ -1,8 +1,8 @@
 /** Buttons in place of a zip: where they come on the centre back, walked over its pieces from the neck to the end of the opening. */
-import { piecesOf, type PieceSet } from "../alterations/pieceSet";
+import type { Closure } from "../decisions/pattern";
+import { piecesOf, type PieceSet } from "../pattern/pieceSet";
 import { polar, type PiecePoint } from "../geometry/point";
 import { isBasque } from "../pattern/pieceGroups";
-import type { Closure } from "../plan/work";
 import { radians, type Mm } from "../units";
 import { placeAlong, walkAlong, type Walk, type WalkedPlace } from "./walk";
 

@@ -2,12 +2,12 @@
  * Notches: made anew on the pieces as they are after every alteration, so that they meet whatever was moved. Each is measured
  * along the sewn seam from the end where it is walked first, on both pieces; what is eased in is spread over the way.
  */
+import type { Closure } from "../decisions/pattern";
 import { distance, polar, type PiecePoint } from "../geometry/point";
 import { segmentIntersections } from "../geometry/segment";
-import { pieceIn, piecesOf, type PieceSet } from "../alterations/pieceSet";
+import { pieceIn, piecesOf, type PieceSet } from "../pattern/pieceSet";
 import { seamPairsOf, type SeamPair } from "../pattern/sewnTogether";
 import { pointOf, type Piece, type PieceName } from "../pattern/piece";
-import type { Closure } from "../plan/work";
 import { must } from "../result";
 import { SAME_POINT } from "../tolerance";
 import { radians, type Mm, type Radians } from "../units";

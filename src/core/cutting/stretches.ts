@@ -1,11 +1,12 @@
 /** The stitch line all round, stretch by stretch, each with what lies outside it. */
+import { allowanceOf } from "./usualAllowances";
 import { dartCap } from "../dart/dartCap";
 import { lineEdge, type EdgeCurve } from "../geometry/edgeCurve";
 import { must } from "../result";
-import { curveOf } from "../surgery/ring";
+import { curveOf } from "../pattern/ring";
 import { dartOf, type Piece, type SeamName } from "../pattern/piece";
 import type { Mm } from "../units";
-import { allowanceOf, type Allowances } from "./allowances";
+import { type Allowances } from "../decisions/allowances";
 
 export interface Stretch {
   readonly curve: EdgeCurve<"piece">;

@@ -1,5 +1,7 @@
 /** Pieces of a plan at true scale: cutting lines, notches, darts, grain and the rest, made anew from the pieces as they are. */
-import { PIECE_ORDER, type PieceSet } from "../alterations/pieceSet";
+import type { Half } from "../decisions/alteration";
+import type { Closure } from "../decisions/pattern";
+import { PIECE_ORDER, type PieceSet, setOf } from "../pattern/pieceSet";
 import { dartCap } from "../dart/dartCap";
 import { legsOf } from "../dart/bowedLegs";
 import { edgeFlatten, edgeMap, edgeReverse, type EdgeCurve } from "../geometry/edgeCurve";
@@ -7,11 +9,10 @@ import { validateOutline } from "../geometry/outline";
 import { directionOf, piecePoint, type PiecePoint } from "../geometry/point";
 import { pointOf, type Dart, type Piece, type PieceName } from "../pattern/piece";
 import type { Plan } from "../plan/plan";
-import type { Closure, Half } from "../plan/work";
 import { fail, must, ok, type Result } from "../result";
-import { outlineOf } from "../surgery/ring";
+import { outlineOf } from "../pattern/ring";
 import { CUTTING_ACCURACY } from "../tolerance";
-import type { Allowances } from "./allowances";
+import type { Allowances } from "../decisions/allowances";
 import { buttonholeAt, buttonPlaces } from "./buttons";
 import { cuttingLine } from "./cuttingLine";
 import { cutNotch, notchPlaces, ownNotches, type NotchPlace } from "./notches";
@@ -42,8 +43,8 @@ export interface OutlineRefused {
 /** All pieces wanted, in the order of the pattern; both halves of those that differ, the left one first. */
 export function truePiecesOf(plan: Plan, options: TrueOptions): Result<readonly TruePiece[], OutlineRefused> {
   const { size, closure } = options;
-  const left = setOf(size === null ? plan.pieces : (plan.nest.sizes[plan.nest.labels.indexOf(size)] ?? []));
-  const right = size === null && plan.right !== null ? setOf(plan.right.pieces) : null;
+  const left = setOf(size === null ? plan.left.pieces : (plan.nest.sizes[plan.nest.labels.indexOf(size)] ?? []));
+  const right = size === null && plan.right !== plan.left ? setOf(plan.right.pieces) : null;
   const marks = marksOf(left, closure);
   const rightMarks = right === null ? marks : marksOf(right, closure, left);
   const made: TruePiece[] = [];
@@ -85,8 +86,6 @@ const marksOf = (pieces: PieceSet, closure: Closure, meets = pieces): Marks => (
   notches: notchPlaces(pieces, closure),
   buttons: buttonPlaces(pieces, closure, meets),
 });
-
-const setOf = (pieces: readonly Piece[]): PieceSet => Object.fromEntries(pieces.map((piece) => [piece.name, piece]));
 
 /** An edge too short to sew is a doubt, told elsewhere; an outline that is not one cannot be cut. */
 const isRefused = (piece: Piece): boolean =>

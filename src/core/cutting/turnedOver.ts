@@ -1,7 +1,7 @@
 /** Which halves of a body a piece is drawn for, and which are turned over. */
+import type { Half } from "../decisions/alteration";
 import type { PieceName } from "../pattern/piece";
 import { isFrontPiece } from "../pattern/pieceGroups";
-import type { Half } from "../plan/work";
 
 /**
  * Pieces are drawn with the centre line at the left. Printed side up on the right side of the cloth, a front is then the

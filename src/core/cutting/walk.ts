@@ -10,7 +10,7 @@ import {
 import type { PiecePoint } from "../geometry/point";
 import type { Piece, PieceName, PointName, SeamName } from "../pattern/piece";
 import { must } from "../result";
-import { curveOf } from "../surgery/ring";
+import { curveOf } from "../pattern/ring";
 import { radians, type Mm, type Radians } from "../units";
 
 interface Step {

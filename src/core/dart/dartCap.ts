@@ -5,7 +5,7 @@ import { must } from "../result";
 import { homeOf, liesAlongBust } from "../pattern/dartNames";
 import { dartOf, pointOf, type DartName, type Piece } from "../pattern/piece";
 import { radians } from "../units";
-import { curveOf, edgeFrom, edgeTo } from "../surgery/ring";
+import { curveOf, edgeFrom, edgeTo } from "../pattern/ring";
 
 /**
  * The stitch line across the mouth of a dart whose bulk is folded towards the centre (upright darts) or down (those

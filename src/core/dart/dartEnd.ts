@@ -4,7 +4,7 @@ import { homeOf } from "../pattern/dartNames";
 import { dartOf, type DartName, type Piece } from "../pattern/piece";
 import { SHORTEST_DART } from "../tolerance";
 import { radians, type Mm } from "../units";
-import { mouthMiddle } from "../surgery/ring";
+import { mouthMiddle } from "../pattern/ring";
 
 export interface Stop {
   readonly least: Mm;

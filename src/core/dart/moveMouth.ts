@@ -1,4 +1,5 @@
 /** Moving the mouth ends of a dart along its seam. */
+import type { MouthFailure } from "./mouthFailure";
 import { edgeLength, edgeParameterAtLength, edgeSplit } from "../geometry/edgeCurve";
 import { distance } from "../geometry/point";
 import { fail, must, ok, type Result } from "../result";
@@ -7,8 +8,7 @@ import { moveMouthEnd } from "./mouthEnd";
 import { dartOf, pointOf, type DartName, type Piece } from "../pattern/piece";
 import { NARROWEST_DART, SHORTEST_EDGE } from "../tolerance";
 import type { Mm } from "../units";
-import { curveOf, edgeFrom, edgeTo } from "../surgery/ring";
-import type { SlipFailure } from "../plan/plan";
+import { curveOf, edgeFrom, edgeTo } from "../pattern/ring";
 
 type MouthEnd = "inner" | "outer";
 
@@ -18,7 +18,7 @@ type MouthEnd = "inner" | "outer";
  * @param inner how far the inner end moves away from the dart's middle (negative: towards it), mm
  * @param outer the same for the outer end, mm
  */
-export function moveMouth(piece: Piece, name: DartName, inner: Mm, outer: Mm): Result<Piece, SlipFailure> {
+export function moveMouth(piece: Piece, name: DartName, inner: Mm, outer: Mm): Result<Piece, MouthFailure> {
   const corners = dartCorners(piece, name);
   const would = distance(corners.inner, corners.outer) + inner + outer;
   if (would < NARROWEST_DART) return fail({ code: "slip/dart-vanishes", smallest: NARROWEST_DART, would });
@@ -41,7 +41,7 @@ function slide(
   end: MouthEnd,
   amount: Mm,
   corners = dartCorners(piece, name),
-): Result<Piece, SlipFailure> {
+): Result<Piece, MouthFailure> {
   if (amount === 0) return ok(piece);
   const point = dartOf(piece, name)[end];
   if (amount < 0) return ok(moveMouthEnd(piece, point, mouthPointAt(corners, end, amount)));

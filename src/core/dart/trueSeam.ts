@@ -9,7 +9,7 @@ import { dartOf, pointOf, type DartName, type Edge, type Piece, type PointName }
 import { seamLength } from "../girth/seamLength";
 import { TRUING_ACCURACY } from "../tolerance";
 import { radians, type Mm, type Radians } from "../units";
-import { curveOf, edgeFrom, edgeTo } from "../surgery/ring";
+import { curveOf, edgeFrom, edgeTo } from "../pattern/ring";
 import { legsOf } from "./bowedLegs";
 import { moveMouth } from "./moveMouth";
 

@@ -4,9 +4,9 @@ import type { Piece } from "../pattern/piece";
 import { radians, radiansFromDegrees, type Mm } from "../units";
 import { bodiceSideAndWaist } from "./bodiceWaist";
 import type { DraftMeasures } from "./draftMeasures";
-import { controls, curved, DOWN, named, OUTWARD, straight, type Points } from "./lines";
+import { controls, curved, DOWN, named, OUTWARD, straight, type Points } from "../pattern/namedEdges";
 import { shapingOf } from "./shaping";
-import { SHOULDER_EASE } from "./shoulderEase";
+import { SHOULDER_EASE } from "../pattern/shoulderEase";
 
 const SHOULDER_FALL = radiansFromDegrees(19);
 const NECK_RISE: Mm = 18;

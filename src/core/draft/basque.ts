@@ -8,7 +8,7 @@ import { piecePoint } from "../geometry/point";
 import type { Edge, Piece } from "../pattern/piece";
 import { radians, type Mm } from "../units";
 import type { DraftMeasures } from "./draftMeasures";
-import { controls, curved, DOWN, mouth, named, OUTWARD, straight, type Points } from "./lines";
+import { controls, curved, DOWN, mouth, named, OUTWARD, straight, type Points } from "../pattern/namedEdges";
 import { shapingOf } from "./shaping";
 
 const HEM_BELOW_HIP: Mm = 30;

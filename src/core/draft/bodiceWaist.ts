@@ -15,7 +15,7 @@ import {
   SIDE_WAIST_DROP,
   straight,
   type Points,
-} from "./lines";
+} from "../pattern/namedEdges";
 import { edgeLength } from "../geometry/edgeCurve";
 
 export interface BodiceWaist {

@@ -6,8 +6,8 @@
  * textbook's grade (memory: neck +10, across back +10, shoulder +2.5, armhole depth +4 a 40 mm bust step) and straight
  * lines through a public-domain survey of 2208 women (bust-point separation +5.4, side neck to bust point +8.9).
  */
+import type { Ease } from "../decisions/pattern";
 import type { SizeChart, SizeRow } from "../chart/sizeChart";
-import type { Ease } from "../plan/work";
 import { radiansFromDegrees, type Mm, type Radians } from "../units";
 
 export interface DraftMeasures {

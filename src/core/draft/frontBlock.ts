@@ -7,7 +7,7 @@ import type { Piece } from "../pattern/piece";
 import { radians, radiansFromDegrees, type Mm } from "../units";
 import { bodiceSideAndWaist } from "./bodiceWaist";
 import type { DraftMeasures } from "./draftMeasures";
-import { controls, curved, DOWN, mouth, named, OUTWARD, straight, type Points } from "./lines";
+import { controls, curved, DOWN, mouth, named, OUTWARD, straight, type Points } from "../pattern/namedEdges";
 import { shapingOf } from "./shaping";
 
 const SHOULDER_FALL = radiansFromDegrees(23);

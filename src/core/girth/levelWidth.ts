@@ -8,7 +8,7 @@ import { segmentIntersections } from "../geometry/segment";
 import { must } from "../result";
 import { pointOf, type Dart, type LevelName, type Piece } from "../pattern/piece";
 import type { Mm } from "../units";
-import { curveOf } from "../surgery/ring";
+import { curveOf } from "../pattern/ring";
 import { seamLength } from "./seamLength";
 
 /** Width of the half piece along its own level line, mm; null where the piece has no such line. */

@@ -2,7 +2,7 @@
 import { edgeLength } from "../geometry/edgeCurve";
 import type { Piece, SeamName } from "../pattern/piece";
 import type { Mm } from "../units";
-import { curveOf } from "../surgery/ring";
+import { curveOf } from "../pattern/ring";
 
 /** Sum of the arc lengths of the seam's edges without the mouths of darts; mm. 0 where the piece has no such seam. */
 export function seamLength(piece: Piece, seam: SeamName): Mm {

@@ -2,6 +2,7 @@
  * What was read off the tape: dated sets of readings, newest first. A measure counts as the mean of its readings in the
  * newest set that has it, so that a set begun today stands on the earlier ones until it is full.
  */
+import { remember } from "../remember";
 import type { Mm } from "../units";
 import { MEASURE_NAMES, type MeasureName, type Measures } from "./measure";
 import { meanOf, spreadOfMean } from "./repeatability";
@@ -32,14 +33,7 @@ export interface Measured {
 
 export type MeasuredBody = Readonly<Partial<Record<MeasureName, Measured>>>;
 
-/** Sets follow from sets, never in place: the same sets give the same answers, so each is worked out once. */
-const bodies = new WeakMap<Tapes, MeasuredBody>();
-const values = new WeakMap<Tapes, Measures>();
-
-/** Every measure that was taken, as it counts. */
-export function bodyOf(tapes: Tapes): MeasuredBody {
-  const known = bodies.get(tapes);
-  if (known !== undefined) return known;
+const takenFrom = remember(["tapes"], ({ tapes }: { readonly tapes: Tapes }): MeasuredBody => {
   const body: Partial<Record<MeasureName, Measured>> = {};
   for (const name of MEASURE_NAMES) {
     const set = tapes.findIndex(({ readings }) => (readings[name]?.length ?? 0) > 0);
@@ -47,18 +41,18 @@ export function bodyOf(tapes: Tapes): MeasuredBody {
     if (readings === undefined) continue;
     body[name] = { value: meanOf(readings), spread: spreadOfMean(name, readings), readings, set };
   }
-  bodies.set(tapes, body);
   return body;
-}
+});
+
+const valuesFrom = remember(["body"], ({ body }: { readonly body: MeasuredBody }): Measures =>
+  Object.fromEntries(Object.entries(body).map(([name, { value }]) => [name, value])),
+);
+
+/** Every measure that was taken, as it counts. */
+export const bodyOf = (tapes: Tapes): MeasuredBody => takenFrom({ tapes });
 
 /** The values alone. */
-export function measuresOf(tapes: Tapes): Measures {
-  const known = values.get(tapes);
-  if (known !== undefined) return known;
-  const measures = Object.fromEntries(Object.entries(bodyOf(tapes)).map(([name, { value }]) => [name, value]));
-  values.set(tapes, measures);
-  return measures;
-}
+export const measuresOf = (tapes: Tapes): Measures => valuesFrom({ body: bodyOf(tapes) });
 
 /** One undated set with one reading of each measure. */
 export const tapesOf = (measures: Measures): Tapes => [

@@ -2,10 +2,10 @@
  * An overlay for those who trace: strips at true scale with only what changed on each piece, and with printed lines and
  * points to lay them on the printed tissue by. Everything in the piece frame, mm; derived from a plan and never stored.
  */
+import type { Half } from "../decisions/alteration";
 import type { EdgeCurve } from "../geometry/edgeCurve";
 import type { PiecePoint } from "../geometry/point";
 import type { DartName, LevelName, PieceName, PointName, SeamName } from "../pattern/piece";
-import type { Half } from "../plan/work";
 import type { Mm, Radians } from "../units";
 
 /** A line of a patch. Its edges follow one another, each starting where the one before ends. */

@@ -1,4 +1,5 @@
 /** The overlay of a plan: strips with the changed stretches of the chosen pieces, to be laid on the printed tissue. */
+import type { Half } from "../decisions/alteration";
 import { areBoundsNear } from "../geometry/bounds";
 import { edgeFlatten, edgeNearest, type EdgeCurve } from "../geometry/edgeCurve";
 import { outlineBounds } from "../geometry/outline";
@@ -12,10 +13,9 @@ import {
   type PointName,
   type SeamName,
 } from "../pattern/piece";
-import type { CutLine, Plan, Slip } from "../plan/plan";
-import type { Half } from "../plan/work";
+import type { CutLine, Plan, PlanHalf, Slip } from "../plan/plan";
 import { must } from "../result";
-import { outlineOf } from "../surgery/ring";
+import { outlineOf } from "../pattern/ring";
 import { SAME_POINT } from "../tolerance";
 import { radians, type Mm, type Radians } from "../units";
 import { changesOf, inParts, together, type Draft, type DraftOf } from "./drafts";
@@ -95,13 +95,14 @@ interface HalfPiece {
   readonly cutLines: readonly CutLine[];
 }
 
+const onHalf = ({ pieces, slips, cutLines }: PlanHalf) => pieces.map((final) => ({ final, slips, cutLines }));
+
 /** The chosen pieces in the plan's order; both halves of a piece where they differ. */
 function halvesOf(plan: Plan, names: readonly PieceName[]): readonly HalfPiece[] {
-  const left = plan.pieces.map((final) => ({ final, slips: plan.slips, cutLines: plan.cutLines }));
-  const { right } = plan;
-  if (right === null)
+  const left = onHalf(plan.left);
+  if (plan.right === plan.left)
     return left.flatMap((one): HalfPiece[] => (names.includes(one.final.name) ? [{ ...one, half: null }] : []));
-  const ofRight = right.pieces.map((final) => ({ final, slips: right.slips, cutLines: right.cutLines }));
+  const ofRight = onHalf(plan.right);
   return names.flatMap((name): HalfPiece[] => {
     const [ofLeft, ofOther] = [
       left.find(({ final }) => final.name === name),

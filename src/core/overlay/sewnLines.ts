@@ -4,7 +4,7 @@ import { dartCap } from "../dart/dartCap";
 import { edgeLength, edgeParameterAtLength, edgePart, lineEdge, type EdgeCurve } from "../geometry/edgeCurve";
 import type { PiecePoint } from "../geometry/point";
 import { pointOf, type DartName, type Piece, type PointName, type SeamName } from "../pattern/piece";
-import { curveOf } from "../surgery/ring";
+import { curveOf } from "../pattern/ring";
 import type { Mm } from "../units";
 
 export interface SewnLine {

@@ -1,6 +1,6 @@
 /** What is sewn to what: seams by pairs, and corners that meet. Only what a set of pieces has is asked of it. */
-import type { PieceSet } from "../alterations/pieceSet";
-import { SHOULDER_EASE } from "../draft/shoulderEase";
+import type { PieceSet } from "./pieceSet";
+import { SHOULDER_EASE } from "./shoulderEase";
 import type { Piece, PieceName, PointName, SeamName } from "./piece";
 import type { Mm } from "../units";
 

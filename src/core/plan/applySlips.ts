@@ -1,18 +1,24 @@
 /** The wearer's slips applied one after the other to the built pieces, and the ledger that tells of them. */
+import { dartOfAlteration, isRedraw, type Alteration, type Half } from "../decisions/alteration";
+import type { TruingChange } from "../truing/changes";
+import type { SlipFailure } from "../alterations/outcome/alterationFailure";
 import { applyAlteration } from "../alterations/applyAlteration";
-import { untouched } from "../alterations/applied";
-import { phaseOf } from "../alterations/phase";
+import { untouched } from "../alterations/outcome/applied";
+import { phaseOf } from "../decisions/tradeOrder";
 import { fitOf } from "../alterations/fit/index";
-import { PIECE_ORDER, pieceIn, piecesOf, type PieceSet } from "../alterations/pieceSet";
+import { PIECE_ORDER, pieceIn, piecesOf, type PieceSet } from "../pattern/pieceSet";
 import { pointOf, type DartRef, type PieceName } from "../pattern/piece";
 import { fail, must, ok } from "../result";
 import { styleOf } from "../style/index";
 import { trueAll } from "../truing/trueAll";
 import { radians, type Mm } from "../units";
+import type { PiecePoint } from "../geometry/point";
+import { remember } from "../remember";
 import type { Built } from "./buildPieces";
+import type { Picked } from "./pickSizes";
 import { lineAt } from "./cutLines";
-import type { CutLine, Slip, SlipFailure, TruingChange } from "./plan";
-import { dartOfAlteration, isRedraw, type Alteration, type Half, type Work } from "./work";
+import type { CutLine, Slip } from "./plan";
+import { type Work } from "../decisions/work";
 
 export interface SlipsApplied {
   readonly pieces: PieceSet;
@@ -30,20 +36,25 @@ export const keyOf = ({ piece, dart }: DartRef): string => `${piece}.${dart}`;
 
 const NONE: ReadonlyMap<string, SlipFailure> = new Map();
 
+/** Whether an alteration is made on one half alone. */
+const isOneSided = (alteration: Alteration): boolean => alteration.kind === "fit" && alteration.half !== undefined;
+
 /**
- * Both halves of a body whose halves differ. What is for both and cannot be made on one of them is left out on both, so
- * that the ledger tells one thing of it.
+ * The wearer's alterations on both halves of the body; the same object twice where the halves are alike. What is for both
+ * and cannot be made on one of them is left out on both, so that the ledger tells one thing of it.
  */
 export function applyToHalves(
   work: Work,
-  built: Built,
-  cutLines: readonly CutLine[],
-  alteration: Mm,
+  picked: Picked,
 ): { readonly left: SlipsApplied; readonly right: SlipsApplied } {
+  if (!work.alterations.some(isOneSided)) {
+    const both = applySlips(work, picked, null);
+    return { left: both, right: both };
+  }
   const leftOut = new Map<string, SlipFailure>();
   for (;;) {
-    const left = applySlips(work, built, cutLines, alteration, "left", leftOut);
-    const right = applySlips(work, built, cutLines, alteration, "right", leftOut);
+    const left = applySlips(work, picked, "left", leftOut);
+    const right = applySlips(work, picked, "right", leftOut);
     const before = leftOut.size;
     for (const slip of [...left.slips, ...right.slips]) {
       const isForBoth = left.slips.some(({ id }) => id === slip.id) && right.slips.some(({ id }) => id === slip.id);
@@ -53,42 +64,50 @@ export function applyToHalves(
   }
 }
 
-/** Applies the wearer's slips one after the other; of uneven ones those of one half alone. */
-export function applySlips(
+interface Step {
+  readonly pieces: PieceSet;
+  readonly alteration: Alteration;
+  readonly bustPoint: PiecePoint;
+}
+
+/**
+ * One alteration made on pieces. A drag changes one of them: those before it stand on the very same pieces, and are not
+ * made again.
+ */
+const makeOne = remember(["pieces", "alteration", "bustPoint"], ({ pieces, alteration, bustPoint }: Step) =>
+  applyAlteration(pieces, alteration, { bustPoint }),
+);
+
+/** Makes the alterations one after the other; of one-sided ones those of one half alone. */
+function applySlips(
   work: Work,
-  built: Built,
-  cutLines: readonly CutLine[],
-  alteration: Mm,
+  { built, cutLines, sizing }: Picked,
   half: Half | null,
   leftOut: ReadonlyMap<string, SlipFailure> = NONE,
 ): SlipsApplied {
   const slips: Slip[] = [];
-  if (built.bust !== null) slips.push(bustSlip(work, built, alteration));
+  if (built.bust !== null) slips.push(bustSlip(work, built, sizing.bust.alteration));
   let pieces = built.blended;
   const truing = new Map<string, { inner: Mm; outer: Mm }>();
   const girths: Partial<Record<"bust" | "waist" | "hip", Mm>> = {};
-  const context = { bustPoint: built.bustPoint.own ?? built.bustPoint.printed };
-  const wishes = work.alterations.filter(
-    (wish) => half === null || wish.kind !== "fit" || wish.half === undefined || wish.half === half,
-  );
-  const chain = chainOf(built, half);
+  const bustPoint = built.bustPoint.own ?? built.bustPoint.printed;
+  const isOnHalf = (alteration: Alteration): boolean =>
+    half === null || alteration.kind !== "fit" || alteration.half === undefined || alteration.half === half;
   let isTouched = false;
-  for (const [index, wish] of wishes.entries()) {
-    const refused = leftOut.get(wish.id);
-    const make = (): Done => applyAlteration(pieces, wish, context);
-    // With something left out, the chain is another one than that remembered.
-    const done = refused !== undefined ? fail(refused) : leftOut.size > 0 ? make() : chain.step(index, wish, make);
-    const dart = dartOfAlteration(wish);
+  for (const alteration of work.alterations.filter(isOnHalf)) {
+    const refused = leftOut.get(alteration.id);
+    const done = refused === undefined ? makeOne({ pieces, alteration, bustPoint }) : fail(refused);
+    const dart = dartOfAlteration(alteration);
     slips.push({
-      id: wish.id,
+      id: alteration.id,
       source: "wearer",
-      phase: phaseOf(wish),
-      piece: done.ok ? done.value.trace.piece : (dart?.piece ?? firstPiece(wish, pieces)),
-      what: { kind: "alteration", alteration: wish },
+      phase: phaseOf(alteration),
+      piece: done.ok ? done.value.trace.piece : (dart?.piece ?? firstPiece(alteration, pieces)),
+      what: { kind: "alteration", alteration },
       outcome: done.ok ? ok(done.value.trace) : done,
     });
     if (!done.ok) continue;
-    isTouched ||= !isRedraw(wish) && done.value.pieces !== pieces;
+    isTouched ||= !isRedraw(alteration) && done.value.pieces !== pieces;
     pieces = done.value.pieces;
     for (const level of ["bust", "waist", "hip"] as const) {
       const change = done.value.girths[level];
@@ -114,35 +133,11 @@ export function applySlips(
 
 /** The piece a fit alteration that was left out would have been made on. */
 function firstPiece(wish: Alteration, pieces: PieceSet): PieceName {
-  const told = wish.kind === "fit" ? fitOf(wish.fit).words.more.steps : {};
+  const madeOn = wish.kind === "fit" ? fitOf(wish.fit).madeOn : [];
   return (
-    PIECE_ORDER.find((name) => told[name] !== undefined && pieces[name] !== undefined) ??
+    PIECE_ORDER.find((name) => madeOn.includes(name) && pieces[name] !== undefined) ??
     must(piecesOf(pieces)[0], "piece").name
   );
-}
-
-type Done = ReturnType<typeof applyAlteration>;
-
-/** The last chain made on each set of built pieces: a drag changes one slip, and those before it need not be made again. */
-const chains = new WeakMap<Built, Map<Half | null, { readonly wish: Alteration; readonly done: Done }[]>>();
-
-function chainOf(built: Built, half: Half | null) {
-  const byHalf = chains.get(built) ?? new Map<Half | null, { readonly wish: Alteration; readonly done: Done }[]>();
-  chains.set(built, byHalf);
-  const known = byHalf.get(half) ?? [];
-  byHalf.set(half, known);
-  let isSame = true;
-  return {
-    /** What is known of this step while every step up to it is the very same; else made, and known from now on. */
-    step(index: number, wish: Alteration, make: () => Done): Done {
-      const link = known[index];
-      isSame = isSame && link?.wish === wish;
-      if (isSame && link !== undefined) return link.done;
-      const done = make();
-      known.splice(index, known.length, { wish, done });
-      return done;
-    },
-  };
 }
 
 function blendSlip(cutLine: CutLine, built: Built): Slip {

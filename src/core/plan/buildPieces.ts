@@ -1,12 +1,12 @@
 /** From blocks to the wearer's pieces: blended at each level, made up in the style, adjusted for the bust. */
-import { pieceIn, type PieceSet } from "../alterations/pieceSet";
+import { pieceIn, type PieceSet } from "../pattern/pieceSet";
 import { moveMouthEnd } from "../dart/mouthEnd";
 import { blendPiece, levelSizes, type LevelSizes } from "../blend/blendPiece";
 import { seamLength } from "../girth/seamLength";
 import { levelWidth } from "../girth/levelWidth";
 import { shift, type PiecePoint } from "../geometry/point";
 import { pointOf, type Piece, type PieceName } from "../pattern/piece";
-import type { Blocks } from "../pattern/printedNest";
+import type { Blocks } from "../nest/printedNest";
 import { must, ok, type Result } from "../result";
 import type { BustAdjusted, Style, StyleOptions } from "../style/style";
 import type { FullBustFailure } from "../surgery/fullBust";

@@ -3,15 +3,16 @@
  * under a piece once it is cut and swung; then length, bust, darts, widths, shoulders and edges, truing, and last of all
  * walking the seams.
  */
+import type { TruingChange } from "../truing/changes";
 import { isBasque, isFrontPiece } from "../pattern/pieceGroups";
-import { PIECE_ORDER, piecesOf, type PieceSet } from "../alterations/pieceSet";
+import { PIECE_ORDER, piecesOf, type PieceSet } from "../pattern/pieceSet";
 import { seamPairsOf } from "../pattern/sewnTogether";
 import { distance } from "../geometry/point";
-import { rankOf } from "../alterations/phase";
+import { rankOf } from "../decisions/tradeOrder";
 import type { DartRef, PieceName } from "../pattern/piece";
 import { must } from "../result";
 import { SEWN_AGREEMENT } from "../tolerance";
-import type { ChecklistItem, CutLine, PlannedDart, Slip, TruingChange } from "./plan";
+import type { ChecklistItem, CutLine, PlannedDart, Slip } from "./plan";
 import type { Sizing } from "../sizing/sizing";
 
 export interface ChecklistInputs {

@@ -1,27 +1,15 @@
 /** Everything the wearer can do to a work, each a small record; applying one gives a new work. */
+import { isRedraw, type Alteration, type DartRedraw, type GiveBack } from "../decisions/alteration";
+import type { StrapStyle, StyleName, Closure, Ease, Pattern, PatternLength } from "../decisions/pattern";
+import type { SheetFormat, PaperSize } from "../decisions/paperChoice";
 import type { CupVersion, SizeRow } from "../chart/sizeChart";
 import type { MeasureName } from "../measures/measure";
 import type { MeasureSet } from "../measures/tape";
 import type { DartRef, SeamName } from "../pattern/piece";
-import type { SheetFormat } from "../sheets/formats";
 import type { Mm } from "../units";
-import { placeInOrder } from "../alterations/phase";
-import type { StrapStyle, StyleName } from "../style/style";
-import { LIMITS } from "./limits";
-import { isRedraw } from "./work";
-import type {
-  Alteration,
-  Closure,
-  DartRedraw,
-  Ease,
-  GiveBack,
-  LengthUnit,
-  PaperSize,
-  Pattern,
-  PatternLength,
-  Picks,
-  Work,
-} from "./work";
+import { placeInOrder } from "../decisions/tradeOrder";
+import { LIMITS } from "../decisions/limits";
+import type { LengthUnit, Picks, Work } from "../decisions/work";
 
 export type Command =
   | { readonly kind: "setName"; readonly name: string }
@@ -82,19 +70,18 @@ export type Command =
 export function applyCommand(work: Work, command: Command): Work {
   if (!areNumbersKept(command) || !areAlterationsKept(command) || !isDayKept(command) || !areButtonsKept(command))
     return work;
-  const next = changed(work, command);
-  return JSON.stringify(next) === JSON.stringify(work) ? work : next;
+  return changed(work, command);
 }
 
 function changed(work: Work, command: Command): Work {
   const { pattern } = work;
   switch (command.kind) {
     case "setName":
-      return { ...work, name: cut(command.name) };
+      return withPart(work, "name", cut(command.name));
     case "setUnit":
-      return { ...work, unit: command.unit };
+      return withPart(work, "unit", command.unit);
     case "setPaper":
-      return { ...work, paper: command.paper };
+      return withPart(work, "paper", command.paper);
     case "setReading": {
       const { measure, at, value } = command;
       if (!Number.isInteger(at) || at < 0) return work;
@@ -108,93 +95,111 @@ function changed(work: Work, command: Command): Work {
       return withReadings(work, command.measure, () => [command.value]);
     case "clearMeasure":
       return withReadings(work, command.measure, () => []);
-    case "setTaken":
-      return { ...work, tapes: work.tapes.map((set, at) => (at === command.set ? dated(set, command.taken) : set)) };
+    case "setTaken": {
+      const dateOne = (set: MeasureSet, at: number) => (at === command.set ? dated(set, command.taken) : set);
+      return withPart(work, "tapes", work.tapes.map(dateOne));
+    }
     case "newTape":
-      return work.tapes.length >= LIMITS.tapes
-        ? work
-        : { ...work, tapes: [{ taken: command.taken, readings: {} }, ...work.tapes] };
+      if (work.tapes.length >= LIMITS.tapes) return work;
+      return withPart(work, "tapes", [{ taken: command.taken, readings: {} }, ...work.tapes]);
     case "removeTape": {
       const left = work.tapes.filter((_, at) => at !== command.set);
-      return { ...work, tapes: left.length === 0 ? [{ readings: {} }] : left };
+      return withPart(work, "tapes", left.length === 0 ? [{ readings: {} }] : left);
     }
-    case "setAge": {
-      const { age: _old, ...rest } = work;
-      if (command.age !== null && (command.age < 0 || command.age > LIMITS.age)) return work;
-      return command.age === null ? rest : { ...rest, age: command.age };
-    }
+    case "setAge":
+      if (command.age === null) return without(work, "age");
+      return command.age < 0 || command.age > LIMITS.age ? work : withPart(work, "age", command.age);
     case "setPatternName":
-      return { ...work, pattern: { ...pattern, name: cut(command.name) } };
+      return withPart(work, "pattern", withPart(pattern, "name", cut(command.name)));
     case "setSizes":
       return withSizes(work, cutRows(command.sizes));
     case "setCups":
-      return { ...work, pattern: { ...pattern, chart: { ...pattern.chart, cups: cutRows(command.cups) } } };
+      return withChart(work, withPart(pattern.chart, "cups", cutRows(command.cups)));
     case "setDraftedDifference":
-      return { ...work, pattern: { ...pattern, chart: { ...pattern.chart, draftedDifference: command.value } } };
+      return withChart(work, withPart(pattern.chart, "draftedDifference", command.value));
     case "setPatternEase":
-      return { ...work, pattern: { ...pattern, ease: command.ease } };
+      return withPart(work, "pattern", withPart(pattern, "ease", command.ease));
     case "setLength":
-      return { ...work, pattern: { ...pattern, length: command.length } };
+      return withPart(work, "pattern", withPart(pattern, "length", command.length));
     case "setClosure":
-      return { ...work, pattern: { ...pattern, closure: command.closure } };
+      return withPart(work, "pattern", withPart(pattern, "closure", command.closure));
     case "setPattern":
-      return { ...work, pattern: cutPattern(command.pattern), picks: {} };
+      return withPart(withPart(work, "pattern", cutPattern(command.pattern)), "picks", {});
     case "setEaseWanted":
-      return { ...work, easeWanted: { ...work.easeWanted, ...command.ease } };
+      return withPart(work, "easeWanted", { ...work.easeWanted, ...command.ease });
     case "clearEaseWanted":
-      return { ...work, easeWanted: without(work.easeWanted, command.level) };
-    case "setBustRadius": {
-      const { bustRadius: _old, ...rest } = work;
-      return command.value === null ? rest : { ...rest, bustRadius: command.value };
-    }
+      return withPart(work, "easeWanted", without(work.easeWanted, command.level));
+    case "setBustRadius":
+      return command.value === null ? without(work, "bustRadius") : withPart(work, "bustRadius", command.value);
     case "setPick":
-      return { ...work, picks: { ...work.picks, ...command.picks } };
+      return withPart(work, "picks", { ...work.picks, ...command.picks });
     case "clearPick":
-      return { ...work, picks: without(work.picks, command.pick) };
+      return withPart(work, "picks", without(work.picks, command.pick));
     case "putAlteration":
-      return { ...work, alterations: put(work.alterations, command.alteration) };
+      return withPart(work, "alterations", put(work.alterations, command.alteration));
     case "replaceRedraws": {
       const others = work.alterations.filter((a) => !(isRedraw(a) && isSameDart(a.dart, command.dart)));
-      return { ...work, alterations: command.alterations.reduce(put, others) };
+      return withPart(work, "alterations", command.alterations.reduce(put, others));
     }
     case "moveAlteration":
-      return { ...work, alterations: reordered(work.alterations, command.id, command.before) };
+      return withPart(work, "alterations", reordered(work.alterations, command.id, command.before));
     case "setStyle":
-      return { ...work, pattern: { ...pattern, style: command.style } };
+      return withPart(work, "pattern", withPart(pattern, "style", command.style));
     case "setStrap":
-      return { ...work, pattern: { ...pattern, strap: command.strap } };
+      return withPart(work, "pattern", withPart(pattern, "strap", command.strap));
     case "removeAlteration":
-      return { ...work, alterations: work.alterations.filter((a) => a.id !== command.id) };
-    case "setGiveBack":
-      return {
-        ...work,
-        alterations: work.alterations.map((a) =>
-          isRedraw(a) && isSameDart(a.dart, command.dart) ? { ...a, giveBack: command.giveBack } : a,
-        ),
-      };
-    case "setAllowance": {
-      if (command.value < 0 || command.value > LIMITS.allowance) return work;
-      return { ...work, allowances: { ...work.allowances, [command.seam]: command.value } };
+      return withPart(
+        work,
+        "alterations",
+        work.alterations.filter((a) => a.id !== command.id),
+      );
+    case "setGiveBack": {
+      const { dart, giveBack } = command;
+      const give = (a: Alteration) => (isRedraw(a) && isSameDart(a.dart, dart) ? withPart(a, "giveBack", giveBack) : a);
+      return withPart(work, "alterations", work.alterations.map(give));
     }
+    case "setAllowance":
+      if (command.value < 0 || command.value > LIMITS.allowance) return work;
+      return withPart(work, "allowances", { ...work.allowances, [command.seam]: command.value });
     case "clearAllowance": {
-      const { allowances = {}, ...rest } = work;
-      const left = without(allowances, command.seam);
-      return Object.keys(left).length === 0 ? rest : { ...rest, allowances: left };
+      const left = without(work.allowances ?? {}, command.seam);
+      return Object.keys(left).length === 0 ? without(work, "allowances") : withPart(work, "allowances", left);
     }
     case "setSheetFormat":
-      return { ...work, sheetFormat: command.format };
+      return withPart(work, "sheetFormat", command.format);
     case "setPrinterMargin": {
-      const { printerMargin: _old, ...rest } = work;
-      if (command.value === null) return rest;
-      if (command.value < LIMITS.printerMargin.least || command.value > LIMITS.printerMargin.most) return work;
-      return { ...rest, printerMargin: command.value };
+      const { value } = command;
+      if (value === null) return without(work, "printerMargin");
+      const { least, most } = LIMITS.printerMargin;
+      return value < least || value > most ? work : withPart(work, "printerMargin", value);
     }
     case "setUnread":
-      return { ...work, unread: putUnread(work.unread, command.field, command.text) };
+      return withPart(work, "unread", putUnread(work.unread, command.field, command.text));
     case "clearUnread":
-      return { ...work, unread: without(work.unread, command.field) };
+      return withPart(work, "unread", without(work.unread, command.field));
   }
 }
+
+/** Another value in one place; the very same object where it holds an equal value there already. */
+function withPart<T extends object, K extends keyof T>(of: T, key: K, value: T[K]): T {
+  return isSame(of[key], value) ? of : { ...of, [key]: value };
+}
+
+/** Whether two values say the same, whatever the order of their fields. What two works share is not looked into. */
+function isSame(a: unknown, b: unknown): boolean {
+  if (a === b) return true;
+  if (Array.isArray(a))
+    return Array.isArray(b) && a.length === b.length && a.every((one: unknown, at) => isSame(one, b[at]));
+  if (!isRecord(a) || !isRecord(b)) return false;
+  const keys = Object.keys(a);
+  return keys.length === Object.keys(b).length && keys.every((key) => Object.hasOwn(b, key) && isSame(a[key], b[key]));
+}
+
+const isRecord = (value: unknown): value is Readonly<Record<string, unknown>> =>
+  typeof value === "object" && value !== null && !Array.isArray(value);
+
+const withChart = (work: Work, chart: Pattern["chart"]): Work =>
+  withPart(work, "pattern", withPart(work.pattern, "chart", chart));
 
 /** The newest set with other readings of one measure; none, and the measure is gone from it. */
 function withReadings(work: Work, measure: MeasureName, change: (readings: readonly Mm[]) => readonly Mm[]): Work {
@@ -202,7 +207,7 @@ function withReadings(work: Work, measure: MeasureName, change: (readings: reado
   if (newest === undefined) return work;
   const readings = change(newest.readings[measure] ?? []).slice(0, LIMITS.readings);
   const next = readings.length === 0 ? without(newest.readings, measure) : { ...newest.readings, [measure]: readings };
-  return { ...work, tapes: [{ ...newest, readings: next }, ...earlier] };
+  return withPart(work, "tapes", [withPart(newest, "readings", next), ...earlier]);
 }
 
 const dated = ({ readings }: MeasureSet, taken: string | null): MeasureSet =>
@@ -216,12 +221,10 @@ const cutRows = <T extends { readonly label: string }>(rows: readonly T[]): read
 
 /** Picks of lines go by where a size stands in the chart, so they go along when sizes are put in, taken out or sorted. */
 function withSizes(work: Work, sizes: readonly SizeRow[]): Work {
-  const { pattern } = work;
-  const before = pattern.chart.sizes;
+  const before = work.pattern.chart.sizes;
   const { waist, hip, ...others } = work.picks;
   const picks: Picks = { ...others, ...pickOn("waist", waist, before, sizes), ...pickOn("hip", hip, before, sizes) };
-  const same = picks.waist === waist && picks.hip === hip;
-  return { ...work, pattern: { ...pattern, chart: { ...pattern.chart, sizes } }, picks: same ? work.picks : picks };
+  return withPart(withChart(work, withPart(work.pattern.chart, "sizes", sizes)), "picks", picks);
 }
 
 /** The same place between the same two lines; none where they no longer lie side by side. */
@@ -254,7 +257,7 @@ function cutPattern(pattern: Pattern): Pattern {
 function putUnread(unread: Work["unread"], field: string, text: string): Work["unread"] {
   if (field.length > LIMITS.text) return unread;
   if (!Object.hasOwn(unread, field) && Object.keys(unread).length >= LIMITS.unread) return unread;
-  return { ...unread, [field]: text.slice(0, LIMITS.unreadText) };
+  return withPart(unread, field, text.slice(0, LIMITS.unreadText));
 }
 
 function areNumbersKept(value: unknown): boolean {
@@ -303,7 +306,9 @@ function areAlterationsKept(command: Command): boolean {
   );
 }
 
+/** Nothing in one place; the very same object where nothing was there. */
 function without<T extends object, K extends keyof T>(from: T, key: K): Omit<T, K> {
+  if (!Object.hasOwn(from, key)) return from;
   const { [key]: _gone, ...rest } = from;
   return rest;
 }

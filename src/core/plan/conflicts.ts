@@ -1,11 +1,12 @@
 /** Slips of the wearer that change the same seam of the same piece: each is measured on what the one before left. */
+import { dartOfAlteration, type Half } from "../decisions/alteration";
+import type { SlipTrace } from "../alterations/outcome/trace";
 import { distance, type PiecePoint } from "../geometry/point";
-import { piecesOf } from "../alterations/pieceSet";
+import { piecesOf } from "../pattern/pieceSet";
 import type { Edge, Piece, PieceName, SeamName } from "../pattern/piece";
 import { pointOf } from "../pattern/piece";
 import { WALKED_AGREEMENT } from "../tolerance";
-import type { Slip, SlipTrace } from "./plan";
-import { dartOfAlteration, type Half } from "./work";
+import type { Slip } from "./plan";
 
 export interface SlipConflict {
   /** Ids of the two slips, the one made first first. */

@@ -1,5 +1,5 @@
 /** Where the new cutting lines run: a line for each level that is blended, on each piece that has a side there. */
-import { pieceIn, type PieceSet } from "../alterations/pieceSet";
+import { pieceIn, type PieceSet } from "../pattern/pieceSet";
 import { neighbours, type LevelSizes } from "../blend/blendPiece";
 import { pointOf, type Nest, type Piece, type PieceName, type PointName } from "../pattern/piece";
 import { must } from "../result";
@@ -45,6 +45,10 @@ export function drawCutLines(nest: Nest, { cut, blended }: Built, at: LevelSizes
     };
   });
 }
+
+/** The cutting lines with how far alterations moved each afterwards. */
+export const slipMoves = (cutLines: readonly CutLine[], blended: PieceSet, after: PieceSet): readonly CutLine[] =>
+  cutLines.map((line) => ({ ...line, slipMove: lineAt(after, line).x - lineAt(blended, line).x }));
 
 /** Where the printed line of a size runs at a level; null where that size is not printed in this cup. */
 function printedAt(nest: Nest, size: number, { piece, level }: Pick<CutLine, "piece" | "level">): Mm | null {

@@ -1,26 +1,12 @@
-/** The plan as one half of the body has it, where left and right differ. */
+/** What is told of both halves of the body together, where left and right differ. */
+import type { Half } from "../decisions/alteration";
 import type { CheckResult } from "../checks/check";
-import type { SlipsApplied } from "./applySlips";
-import type { ChecklistItem, Plan, Slip } from "./plan";
-import type { Half, Work } from "./work";
-
-const isOn = ({ what }: Slip, half: Half): boolean =>
-  what.kind !== "alteration" ||
-  what.alteration.kind !== "fit" ||
-  what.alteration.half === undefined ||
-  what.alteration.half === half;
-
-/** The plan with the pieces, darts, slips and truing of that half; the very same plan where the halves do not differ. */
-export function halfShown(plan: Plan, half: Half): Plan {
-  const { right } = plan;
-  if (right === null) return plan;
-  if (half === "left") return { ...plan, slips: plan.slips.filter((slip) => isOn(slip, "left")) };
-  const { pieces, darts, slips, truing, cutLines } = right;
-  return { ...plan, pieces, darts, slips, truing, cutLines };
-}
+import type { ChecklistItem, PlanHalf, Slip } from "./plan";
+import type { Work } from "../decisions/work";
 
 /** The slips of both halves in the order they are made; those on both stand once, as the left half has them. */
-export function slipsOfHalves(work: Work, left: SlipsApplied, right: SlipsApplied): readonly Slip[] {
+export function slipsOfHalves(work: Work, left: PlanHalf, right: PlanHalf): readonly Slip[] {
+  if (left === right) return left.slips;
   const place = (id: string): number => work.alterations.findIndex((a) => a.id === id);
   const own = [...left.slips, ...right.slips.filter(({ id }) => !left.slips.some((slip) => slip.id === id))];
   const wearers = own.filter(({ source }) => source === "wearer").toSorted((a, b) => place(a.id) - place(b.id));
@@ -31,16 +17,21 @@ export function slipsOfHalves(work: Work, left: SlipsApplied, right: SlipsApplie
   ];
 }
 
-/** What is found alike on both halves stands once; the rest says which half it is of. */
-export function checksOfHalves(left: readonly CheckResult[], right: readonly CheckResult[]): readonly CheckResult[] {
+/** `right` null: the halves are alike. What is found alike on both halves stands once; the rest says which half it is of. */
+export function checksOfHalves(
+  left: readonly CheckResult[],
+  right: readonly CheckResult[] | null,
+): readonly CheckResult[] {
+  if (right === null) return left;
   return merged(left, right, (check) => JSON.stringify({ ...check, measured: Math.round(check.measured * 10) }));
 }
 
-/** Jobs alike on both halves stand once; the rest say which half they are for. */
+/** `right` null: the halves are alike. Jobs alike on both halves stand once; the rest say which half they are for. */
 export function workOfHalves(
   left: readonly ChecklistItem[],
-  right: readonly ChecklistItem[],
+  right: readonly ChecklistItem[] | null,
 ): readonly ChecklistItem[] {
+  if (right === null) return left;
   return merged(left, right, ({ piece, step, amount }) =>
     step.kind === "slip" ? `${piece} ${step.slip.id}` : JSON.stringify([piece, step, Math.round(amount * 10)], rounded),
   );

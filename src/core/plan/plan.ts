@@ -1,33 +1,17 @@
 /** What follows from a work: the whole answer, derived afresh, never stored. */
+import type { Alteration, GiveBackPlace, Half } from "../decisions/alteration";
+import type { SlipFailure } from "../alterations/outcome/alterationFailure";
+import type { SlipTrace } from "../alterations/outcome/trace";
 import type { CheckResult } from "../checks/check";
+import type { Phase } from "../decisions/tradeOrder";
+import type { TruingChange } from "../truing/changes";
 import type { DartFigures } from "../dart/dartFigures";
 import type { ProbableBustPoint } from "../bodies/probableBustPoint";
 import type { PiecePoint } from "../geometry/point";
-import type { PieceSet } from "../alterations/pieceSet";
-import type { DartRef, LevelName, Nest, Piece, PieceName, PointName, SeamName } from "../pattern/piece";
-import type { SurgeryTrace } from "../surgery/cutAndMove";
+import type { DartRef, LevelName, Nest, Piece, PieceName, SeamName } from "../pattern/piece";
 import type { Result } from "../result";
 import type { Sizing } from "../sizing/sizing";
 import type { Mm, Radians } from "../units";
-import type { Alteration, GiveBackPlace, Half } from "./work";
-
-/** Why there is no plan yet. `field` names the entry to look at. */
-export type PlanFailure =
-  | { readonly code: "plan/measure-missing"; readonly measures: readonly ("bustGirth" | "waistGirth" | "hipGirth")[] }
-  | { readonly code: "plan/chart-unusable"; readonly faults: number }
-  | {
-      readonly code: "plan/outside-chart";
-      /** The girth that the frame is picked by: the bust, or the upper chest. */
-      readonly level: "bust" | "upperChest" | "waist" | "hip";
-      /** Body girth (bust, upper chest) or garment target (waist, hip), mm, and the range that can be reached. */
-      readonly wanted: Mm;
-      readonly least: Mm;
-      readonly most: Mm;
-    }
-  | { readonly code: "plan/frame-unknown"; readonly label: string }
-  | { readonly code: "plan/cup-unknown"; readonly label: string }
-  /** `least`: how much smaller (negative) than a usual draft's a cup difference can be at the most. */
-  | { readonly code: "plan/cup-undraftable"; readonly label: string; readonly least: Mm };
 
 /** A girth at a level: between which sizes its line runs, what is wanted and what the pieces give. */
 export interface PlannedLevel {
@@ -90,71 +74,16 @@ export interface PlannedDart {
   readonly giveBackPlaces: readonly GiveBackPlace[];
 }
 
-/** What one slip did, for the ledger and for the table. */
-export interface SlipTrace {
-  readonly piece: PieceName;
-  /** The cuts and moves it is made of, in order; none where a line was only redrawn. */
-  readonly surgery: readonly SurgeryTrace[];
-  /** Lengths and angles that its words name, by the name they carry there. */
-  readonly values: Readonly<Record<string, Mm>>;
-  /** Steps told of these very pieces in place of the usual ones; templates as in the fit's words. */
-  readonly steps?: Readonly<Partial<Record<PieceName, readonly string[]>>>;
-  /** The pieces it changed, just before and just after. */
-  readonly before: PieceSet;
-  readonly after: PieceSet;
-  readonly moved: readonly { readonly piece: PieceName; readonly from: PiecePoint; readonly to: PiecePoint }[];
-  readonly seam: SeamName | null;
-  /** Sewn length of the seam before, after the dart alone, and after giving back. */
-  readonly seamBefore: Mm;
-  readonly seamUngiven: Mm;
-  readonly seamAfter: Mm;
-  /** Amount taken (positive) or added (negative) at each place, on the half. */
-  readonly given: readonly { readonly place: GiveBackPlace; readonly piece: PieceName; readonly amount: Mm }[];
-  readonly notes: readonly SlipNote[];
-}
-
-export type SlipNote =
-  | { readonly code: "centreNowSeam" }
-  | { readonly code: "bustLoses"; readonly amount: Mm }
-  | { readonly code: "legsTrued"; readonly amount: Mm }
-  | { readonly code: "armholeSmoothed"; readonly turned: Radians }
-  | { readonly code: "centreLengthened"; readonly amount: Mm };
-
-/** Why a slip could not be applied. The pieces are then as without it. */
-export type SlipFailure =
-  /** The style has no such seam or place. */
-  | { readonly code: "slip/not-on-this-style" }
-  /** `most`: the nearest amount that works, with its sign. */
-  | { readonly code: "slip/too-much"; readonly most: Mm }
-  /** The outline would cross itself or an edge become too short. */
-  | { readonly code: "slip/outline-spoilt"; readonly piece: PieceName }
-  /** There is no free name left for another dart on that seam. */
-  | { readonly code: "slip/too-many-darts" }
-  | { readonly code: "slip/no-such-dart"; readonly dart: DartRef }
-  /** `dart` where it is not the altered one but the one that was to give back. */
-  | { readonly code: "slip/dart-vanishes"; readonly smallest: Mm; readonly would: Mm; readonly dart?: DartRef }
-  | { readonly code: "slip/end-outside-piece"; readonly most: Mm }
-  | { readonly code: "slip/too-short"; readonly most: Mm }
-  | { readonly code: "slip/off-the-seam"; readonly most: Mm; readonly dart?: DartRef }
-  | { readonly code: "slip/shares-not-whole"; readonly sum: number }
-  /** What would still be left over after as much as the chosen places can take. */
-  | { readonly code: "slip/not-given-back"; readonly left: Mm }
-  | { readonly code: "slip/not-this-dart"; readonly dart: DartRef }
-  | { readonly code: "slip/bust-reduction-too-large"; readonly most: Mm };
-
 /** A line of the ledger: blend lines and the bust alteration come from the picks, the rest from the wearer. */
 export interface Slip {
   readonly id: string;
   readonly source: "blend" | "bust" | "wearer";
   /** Where it stands in the trade's order. */
-  readonly phase: SlipPhase;
+  readonly phase: Phase;
   readonly piece: PieceName;
   readonly what: SlipWhat;
   readonly outcome: Result<SlipTrace, SlipFailure>;
 }
-
-/** The trade's order: length first, since all else is measured on it; edges last, since they only finish. */
-export type SlipPhase = "widthsTraced" | "length" | "bust" | "darts" | "widths" | "edges";
 
 export type SlipWhat =
   | { readonly kind: "blend"; readonly level: "waist" | "hip"; readonly cutLine: CutLine }
@@ -187,30 +116,8 @@ export type ChecklistStep =
     }
   | { readonly kind: "trued"; readonly change: TruingChange };
 
-/** What truing changed at the end of the chain. */
-export interface TruingChange {
-  readonly piece: PieceName;
-  readonly seam: SeamName;
-  readonly what: "seamWalked" | "seamSmoothed" | "cornerSquared" | "legsEqualled";
-  readonly point: PointName | null;
-  /** mm the seam or corner moved; degrees for a corner squared. */
-  readonly amount: number;
-}
-
-/** What the halves of the body can differ in. */
-export interface PlanHalf {
-  readonly pieces: readonly Piece[];
-  readonly darts: readonly PlannedDart[];
-  readonly slips: readonly Slip[];
-  readonly truing: readonly TruingChange[];
-  readonly cutLines: readonly CutLine[];
-}
-
-export interface Plan {
-  /** Set where left and right halves differ: this plan's pieces are then the left half's, and here is the right's. */
-  readonly right: PlanHalf | null;
-  /** What truing changed after the last slip. */
-  readonly truing: readonly TruingChange[];
+/** What is one for the whole garment, whichever half is looked at. */
+export interface PlanGarment {
   readonly sizing: Sizing;
   readonly levels: readonly PlannedLevel[];
   /** The pieces printed, in the cup version picked, all sizes. */
@@ -219,8 +126,6 @@ export interface Plan {
   readonly printed: readonly Piece[];
   /** The blended pieces before the wearer's slips. */
   readonly blended: readonly Piece[];
-  /** The final pieces. */
-  readonly pieces: readonly Piece[];
   /** The bodice as the wearer's own cup asks for it, before her slips; null where it cannot be made. */
   readonly wanted: readonly Piece[] | null;
   /** The piece that carries the bust point. */
@@ -234,9 +139,31 @@ export interface Plan {
     readonly own: PiecePoint | null;
     readonly probable: ProbableBustPoint | null;
   };
+}
+
+/** One half of the body: all that a panel, a check or a sheet can ask of it. */
+export interface PlanHalf extends PlanGarment {
+  /** The final pieces. */
+  readonly pieces: readonly Piece[];
   readonly darts: readonly PlannedDart[];
   readonly cutLines: readonly CutLine[];
+  /** The lines of the ledger that are made on this half. */
+  readonly slips: readonly Slip[];
+  /** What truing changed after the last slip. */
+  readonly truing: readonly TruingChange[];
+}
+
+/** Both halves, and what is told of them together. */
+export interface Plan extends PlanGarment {
+  readonly left: PlanHalf;
+  /** The very same object as `left` where the halves of the body are alike. */
+  readonly right: PlanHalf;
+  /** The ledger: what is made on both halves stands in it once. */
   readonly slips: readonly Slip[];
   readonly checks: readonly CheckResult[];
   readonly checklist: readonly ChecklistItem[];
 }
+
+/** The halves that are drawn and told apart: one where they are alike. */
+export const halvesOf = ({ left, right }: Pick<Plan, "left" | "right">): readonly PlanHalf[] =>
+  left === right ? [left] : [left, right];

@@ -1,4 +1,5 @@
 /** The pointed dart, asked of a whole work: the pieces and figures that its answers start from. */
+import { isRedraw, type Alteration } from "../decisions/alteration";
 import {
   answerPointedDart,
   seenAsSewn,
@@ -6,13 +7,13 @@ import {
   type PointedDartContext,
   type PointedDartFailure,
   type SeenAtDart,
-} from "../dart/pointedDart";
+} from "../pointedDart/pointedDart";
 import type { DartRef } from "../pattern/piece";
 import { fail, type Result } from "../result";
-import { FULLNESS_RADIUS } from "../tolerance";
-import type { PieceSet } from "../alterations/pieceSet";
+import { setOf, type PieceSet } from "../pattern/pieceSet";
+import { bustRadiusOf } from "./bustRadius";
 import { derivePlan } from "./derivePlan";
-import { isRedraw, type Alteration, type Work } from "./work";
+import { type Work } from "../decisions/work";
 
 interface Question {
   readonly pieces: PieceSet;
@@ -28,18 +29,17 @@ function questionOf(work: Work, ref: DartRef): Result<Question, PointedDartFailu
   const plain = derivePlan({ ...work, alterations: work.alterations.filter((a) => !redraws(a, ref)) });
   // Without a plan there is no dart to ask of.
   if (!plain.ok) return fail({ code: "pointedDart/no-such-dart", dart: ref });
-  const { pieces, darts, bustPoint, sizing } = plain.value;
+  const { pieces, darts, bustPoint, sizing } = plain.value.left;
   const dart = darts.find(({ ref: own }) => own.piece === ref.piece && own.dart === ref.dart);
   if (dart === undefined) return fail({ code: "pointedDart/no-such-dart", dart: ref });
-  const { bustRadius = FULLNESS_RADIUS } = work;
   return {
     ok: true,
     value: {
-      pieces: Object.fromEntries(pieces.map((piece) => [piece.name, piece])),
+      pieces: setOf(pieces),
       context: {
         bustPoint: bustPoint.own ?? bustPoint.printed,
         wantedFullness: (dart.wanted ?? dart.drawn).fullness,
-        radius: bustRadius > 0 ? bustRadius : FULLNESS_RADIUS,
+        radius: bustRadiusOf(work),
         cupDifference: sizing.cup.drafted + sizing.bust.alteration,
         existing: work.alterations.filter(isRedraw).filter((a) => redraws(a, ref)),
       },

@@ -5,7 +5,7 @@
  */
 import { edgeLength } from "../geometry/edgeCurve";
 import { pointOf, type Piece, type PointName } from "../pattern/piece";
-import { curveOf } from "../surgery/ring";
+import { curveOf } from "../pattern/ring";
 import type { Mm } from "../units";
 import type { Place, Spot } from "./spot";
 

@@ -7,7 +7,7 @@ import { edgeLength, edgePointAt, edgeParameterAtLength } from "../geometry/edge
 import { between, distance, midpoint, type PiecePoint } from "../geometry/point";
 import { pointOf, type Dart, type Edge, type Piece } from "../pattern/piece";
 import { must } from "../result";
-import { curveOf } from "../surgery/ring";
+import { curveOf } from "../pattern/ring";
 import { SAME_LINE } from "../tolerance";
 import type { Mm } from "../units";
 

@@ -7,7 +7,7 @@ import { edgeLength } from "../geometry/edgeCurve";
 import { angleAt } from "../geometry/point";
 import type { DartName, Piece, PieceName, SeamName } from "../pattern/piece";
 import { must } from "../result";
-import { curveOf, outlineOf } from "../surgery/ring";
+import { curveOf, outlineOf } from "../pattern/ring";
 import { radians, type Mm, type Radians } from "../units";
 import { chestUnder } from "./chest";
 import type { Triangle } from "./delaunay";

@@ -1,7 +1,6 @@
 /** Sizes of paper. Widths and heights in mm, upright. */
+import type { SheetFormat } from "../decisions/paperChoice";
 import type { Mm } from "../units";
-
-export type SheetFormat = "A4" | "A3" | "Letter" | "Tabloid" | "A0 roll" | "36 in roll";
 
 /** `height` null: a roll, as long as the pieces need. */
 export interface PaperFormat {
@@ -21,6 +20,3 @@ export const FORMATS: Readonly<Record<SheetFormat, PaperFormat>> = {
   "A0 roll": { width: 841, height: null },
   "36 in roll": { width: 914.4, height: null },
 };
-
-/** All names of formats, sheets before rolls. */
-export const SHEET_FORMATS: readonly SheetFormat[] = ["A4", "A3", "Letter", "Tabloid", "A0 roll", "36 in roll"];

@@ -3,9 +3,9 @@
  * facings follow it; it goes by the upper chest, which says what the bust girth alone cannot. The cup version goes by
  * how far the bust stands out beyond the upper chest.
  */
+import type { SizingFailure } from "./sizingFailure";
 import type { SizeChart } from "../chart/sizeChart";
-import type { PlanFailure } from "../plan/plan";
-import type { Picks } from "../plan/work";
+import type { Picks } from "../decisions/work";
 import { fail, must, ok, type Result } from "../result";
 import { BUST_LEFT_ALONE, EXTRAPOLATION_STEPS } from "../tolerance";
 import type { Mm } from "../units";
@@ -43,7 +43,7 @@ export function pickFrame(
   bust: Taken,
   upperChest: Taken | undefined,
   picks: Picks,
-): Result<FramePick, PlanFailure> {
+): Result<FramePick, SizingFailure> {
   const byBust =
     upperChest === undefined ||
     (chart.cups.length === 0 && Math.abs(bust.value - upperChest.value - chart.draftedDifference) <= BUST_LEFT_ALONE);
@@ -78,7 +78,7 @@ export function pickFrame(
 }
 
 /** Picks the cup version by the body's difference; without cup versions what the chart is drafted for. */
-export function pickCup(chart: SizeChart, taken: Taken | null, picks: Picks): Result<CupPick, PlanFailure> {
+export function pickCup(chart: SizeChart, taken: Taken | null, picks: Picks): Result<CupPick, SizingFailure> {
   const difference = taken?.value ?? null;
   const none = {
     spread: taken?.spread ?? 0,

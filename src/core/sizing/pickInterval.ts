@@ -6,7 +6,7 @@
 import { must } from "../result";
 import { BORDERLINE } from "../tolerance";
 import type { Mm } from "../units";
-import { normalBelow } from "./normal";
+import { normalBelow } from "../statistics/normal";
 
 export interface IntervalPick {
   readonly index: number;

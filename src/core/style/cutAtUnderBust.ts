@@ -13,7 +13,7 @@ import {
 import { directionOf, polar, turnBetween, type PiecePoint } from "../geometry/point";
 import { rigidMotion } from "../geometry/rigid";
 import { seamLength } from "../girth/seamLength";
-import { controls, curved, DOWN, INWARD, mouth, straight } from "../draft/lines";
+import { controls, curved, DOWN, INWARD, mouth, straight } from "../pattern/namedEdges";
 import { trueSeamEvenly } from "../dart/trueSeamEvenly";
 import {
   dartOf,
@@ -27,7 +27,7 @@ import {
 } from "../pattern/piece";
 import { must } from "../result";
 import { cutAndMove, rejoin } from "../surgery/cutAndMove";
-import { curveOf, edgeFrom, edgeTo, insertPoint } from "../surgery/ring";
+import { curveOf, edgeFrom, edgeTo, insertPoint } from "../pattern/ring";
 import { radians, type Mm, type Radians } from "../units";
 
 /** Rounds in which the height at the side settles; each leaves well under a tenth of the error. */

@@ -13,7 +13,7 @@ import { dartOf, pointOf, type Piece } from "../pattern/piece";
 import { ok } from "../result";
 import { cutAndMove } from "../surgery/cutAndMove";
 import { adjustCup } from "../surgery/cupBust";
-import { pieceIn, withPiece, type PieceSet } from "../alterations/pieceSet";
+import { pieceIn, withPiece, type PieceSet } from "../pattern/pieceSet";
 import { radians, type Mm } from "../units";
 import { cutAtUnderBust, drawDartTo, usualSideDepth, withOwnPoints } from "./cutAtUnderBust";
 import { draftStrap, strapEndAt, strapWidth, type StrapEnd } from "./strap";

@@ -2,16 +2,17 @@
  * The princess-line styles: a seam from the armhole or from the shoulder over the bust point to the waist in place of
  * the bust dart and the waist dart of the front.
  */
+import type { StyleName } from "../decisions/pattern";
 import { ok, type Result } from "../result";
 import { BLOCK_DIFFERENCE } from "../draft/draftMeasures";
-import { pieceIn, withPiece, type PieceSet } from "../alterations/pieceSet";
+import { pieceIn, withPiece, type PieceSet } from "../pattern/pieceSet";
 import type { DartName, Piece } from "../pattern/piece";
 import type { FullBustFailure } from "../surgery/fullBust";
 import { pivotDart } from "../surgery/pivotDart";
 import { adjustPrincessBust } from "../surgery/princessBust";
 import { drawPrincess } from "../surgery/princessSeam";
 import { splitAtBustPoint, type PrincessPieces } from "../surgery/splitAtBustPoint";
-import type { BustAdjusted, Style, StyleName } from "./style";
+import type { BustAdjusted, Style } from "./style";
 import { radians, type Mm } from "../units";
 
 /** Neither armhole nor shoulder bends: what turns at their ends is the princess seam, and that is drawn anew. */

@@ -13,9 +13,9 @@ import { dartOf, pointOf, type Piece } from "../pattern/piece";
 import { noSurgery } from "../surgery/cutAndMove";
 import { adjustFullBust, type FullBust, type FullBustFailure } from "../surgery/fullBust";
 import { pivotDart } from "../surgery/pivotDart";
-import { curveOf, edgeFrom } from "../surgery/ring";
+import { curveOf, edgeFrom } from "../pattern/ring";
 import { radians, type Mm } from "../units";
-import { pieceIn, withPiece } from "../alterations/pieceSet";
+import { pieceIn, withPiece } from "../pattern/pieceSet";
 import type { Style } from "./style";
 
 /** mm below the bust line, along the side seam, where the side dart is opened (common practice, no source). */

@@ -1,9 +1,9 @@
 /** Straps: how wide, where they leave a cup or a back, and the piece itself. */
+import type { StrapStyle } from "../decisions/pattern";
 import { directionOf, distance, polar, type PiecePoint } from "../geometry/point";
 import type { Piece } from "../pattern/piece";
-import { named, straight } from "../draft/lines";
+import { named, straight } from "../pattern/namedEdges";
 import { radians, type Mm, type Radians } from "../units";
-import type { StrapStyle } from "./style";
 
 /** Finished widths: a narrow strap, and one that hides what is worn under it (common practice, no source). */
 const WIDTHS: Readonly<Record<StrapStyle, Mm>> = { thin: 12, wide: 40 };

@@ -1,19 +1,14 @@
 /**
  * What a style is: how its pieces are made up from the blended block and how its bust is adjusted. Every style is made by the very operations that a dressmaker uses on paper.
  */
-import type { PieceSet } from "../alterations/pieceSet";
+import type { PieceSet } from "../pattern/pieceSet";
+import type { StrapStyle, StyleName } from "../decisions/pattern";
 import type { PiecePoint } from "../geometry/point";
 import type { Piece, PieceName } from "../pattern/piece";
 import type { Result } from "../result";
 import type { FullBustFailure } from "../surgery/fullBust";
 import type { SurgeryTrace } from "../surgery/cutAndMove";
 import type { Mm, Radians } from "../units";
-import type { StyleName } from "./names";
-
-export type { StyleName } from "./names";
-
-/** Finished strap widths: a thin one, and one that hides what is worn under it. */
-export type StrapStyle = "thin" | "wide";
 
 export interface StyleOptions {
   readonly strap: StrapStyle;

@@ -1,10 +1,10 @@
 /** The upper edge of a strapped bodice: neckline up to the strap's seam, and on down into the underarm. */
 import { edgeTangentAt } from "../geometry/edgeCurve";
 import { piecePoint } from "../geometry/point";
-import { controls, curved, OUTWARD, straight } from "../draft/lines";
+import { controls, curved, OUTWARD, straight } from "../pattern/namedEdges";
 import { pointOf, type Piece } from "../pattern/piece";
 import { must } from "../result";
-import { curveOf, edgeFrom, edgeTo } from "../surgery/ring";
+import { curveOf, edgeFrom, edgeTo } from "../pattern/ring";
 import { radians, type Mm } from "../units";
 import type { StrapEnd } from "./strap";
 

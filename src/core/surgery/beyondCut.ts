@@ -17,7 +17,7 @@ import { pointNames, pointOf, type Dart, type Edge, type Piece, type PointName }
 import { SAME_POINT, SOLVER_ACCURACY } from "../tolerance";
 import { radians, type Mm, type Radians } from "../units";
 import { cutAndMove, partAt, type Operated } from "./cutAndMove";
-import { curveOf, edgeFrom, edgeTo, insertPoint } from "./ring";
+import { curveOf, edgeFrom, edgeTo, insertPoint } from "../pattern/ring";
 
 /** A place within an edge: its index in the ring, and its curve parameter. */
 export interface OutlinePlace {

@@ -27,7 +27,7 @@ import { SAME_POINT, SOLVER_ACCURACY, TRUING_ACCURACY, WALKED_AGREEMENT } from "
 import { radians, radiansFromDegrees, type Mm, type Radians } from "../units";
 import { cutAndMove, partAt, type Part, type SurgeryTrace } from "./cutAndMove";
 import { controlsOf, fitHandles } from "./fitHandles";
-import { curveOf, edgeFrom, edgeTo, insertPoint, mouthMiddle, pointsBetween } from "./ring";
+import { curveOf, edgeFrom, edgeTo, insertPoint, mouthMiddle, pointsBetween } from "../pattern/ring";
 import { smoothedAt } from "./straightThrough";
 import { withSeamEnd } from "./walkAgain";
 

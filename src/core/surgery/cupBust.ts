@@ -11,7 +11,7 @@ import { NARROWEST_DART, SOLVER_ACCURACY } from "../tolerance";
 import { radians, radiansFromDegrees, type Mm, type Radians } from "../units";
 import { cutAndMove, type SurgeryTrace } from "./cutAndMove";
 import type { FullBustFailure } from "./fullBust";
-import { mouthMiddle } from "./ring";
+import { mouthMiddle } from "../pattern/ring";
 
 /** A wider dart could not be sewn smooth, and would be split or gathered (our own choice). */
 const WIDEST_DART = radiansFromDegrees(75);

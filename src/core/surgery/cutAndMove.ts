@@ -19,7 +19,7 @@ import {
 } from "../pattern/piece";
 import { SAME_POINT } from "../tolerance";
 import type { Mm } from "../units";
-import { curveOf, edgeFrom, outlineOf, pointsBetween } from "./ring";
+import { curveOf, edgeFrom, outlineOf, pointsBetween } from "../pattern/ring";
 
 /** A part of a piece that moves as one. */
 export interface Part {

@@ -8,7 +8,7 @@ import { pointOf, type Edge, type Piece } from "../pattern/piece";
 import { must } from "../result";
 import { PARAMETER_ACCURACY, SOLVER_ACCURACY } from "../tolerance";
 import type { Mm } from "../units";
-import { curveOf } from "./ring";
+import { curveOf } from "../pattern/ring";
 
 /** How much shorter or longer handles may become before the curve no longer looks like the one it was (our own choice). */
 const REACH = { shortest: 0.4, longest: 1.9 } as const;

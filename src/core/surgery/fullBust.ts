@@ -12,7 +12,7 @@ import { dartOf, pointOf, type Edge, type Piece, type PointName } from "../patte
 import { NARROWEST_DART, SOLVER_ACCURACY } from "../tolerance";
 import { radians, type Mm, type Radians } from "../units";
 import { cutAndMove, type SurgeryTrace } from "./cutAndMove";
-import { curveOf, edgeFrom, edgeTo, insertPoint, mouthMiddle } from "./ring";
+import { curveOf, edgeFrom, edgeTo, insertPoint, mouthMiddle } from "../pattern/ring";
 
 export interface HingeTurn {
   /** Turn of the upper side part about the hinge, signed: positive turns +x towards +y. */

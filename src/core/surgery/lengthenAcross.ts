@@ -8,7 +8,7 @@ import { SHORTEST_DART } from "../tolerance";
 import type { Mm } from "../units";
 import { moveBeyondCut, type OutlinePlace } from "./beyondCut";
 import type { Operated } from "./cutAndMove";
-import { curveOf } from "./ring";
+import { curveOf } from "../pattern/ring";
 
 /** `least`: the most that can come out, 0 or negative. */
 export interface LengthFailure {

@@ -30,7 +30,7 @@ import { SAME_POINT, TRUING_ACCURACY } from "../tolerance";
 import { radians, type Mm, type Radians } from "../units";
 import { partAt, type Part } from "./cutAndMove";
 import { controlsOf, fitHandles } from "./fitHandles";
-import { curveOf, edgeFrom, edgeTo, insertPoint, mouthMiddle, pointsBetween } from "./ring";
+import { curveOf, edgeFrom, edgeTo, insertPoint, mouthMiddle, pointsBetween } from "../pattern/ring";
 
 /** The two ends of a dart's mouth as they are met going round the outline. */
 interface Mouth {

@@ -8,7 +8,7 @@ import { CoreBug, must } from "../result";
 import { dartOf, pointOf, type DartName, type Piece, type PointName } from "../pattern/piece";
 import type { Radians } from "../units";
 import { cutAndMove, partAt, type SurgeryTrace } from "./cutAndMove";
-import { edgeFrom, edgeTo, insertPoint } from "./ring";
+import { edgeFrom, edgeTo, insertPoint } from "../pattern/ring";
 
 export interface PivotTo {
   /** The dart to close; it must reach the pivot. */

@@ -20,7 +20,7 @@ import { radians, radiansFromDegrees, type Mm, type Radians } from "../units";
 import { cutAndMove, partAt, type SurgeryTrace } from "./cutAndMove";
 import type { FullBustFailure } from "./fullBust";
 import { cornersOf, walkPrincess, withPointsAt, withoutBridge, type Corners } from "./princessSeam";
-import { outlineOf } from "./ring";
+import { outlineOf } from "../pattern/ring";
 import type { PrincessPieces } from "./splitAtBustPoint";
 
 export interface PrincessBust {

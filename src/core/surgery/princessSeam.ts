@@ -11,11 +11,11 @@ import { directionOf, distance, shift, turnBetween, type PiecePoint } from "../g
 import { shiftMotion } from "../geometry/rigid";
 import { must } from "../result";
 import { pointNames, pointOf, type Edge, type NamedPoint, type Piece, type PointName } from "../pattern/piece";
-import { controls, DOWN } from "../draft/lines";
+import { controls, DOWN } from "../pattern/namedEdges";
 import { SOLVER_ACCURACY } from "../tolerance";
 import { radians, type Mm, type Radians } from "../units";
 import { cutAndMove, partAt, type Operated } from "./cutAndMove";
-import { curveOf, edgeFrom, edgeTo } from "./ring";
+import { curveOf, edgeFrom, edgeTo } from "../pattern/ring";
 import type { PrincessPieces } from "./splitAtBustPoint";
 
 /** How the seam is drawn (common practice, no source): lengths of the handles as shares of the stretch they lie on. */

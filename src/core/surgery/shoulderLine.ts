@@ -11,9 +11,9 @@ import { dartOf, pointOf, type DartName, type Piece, type PieceName, type PointN
 import { must } from "../result";
 import { SAME_POINT, SHORTEST_EDGE } from "../tolerance";
 import { radians, type Mm, type Radians } from "../units";
-import { pieceIn, withPiece, type PieceSet } from "../alterations/pieceSet";
+import { pieceIn, withPiece, type PieceSet } from "../pattern/pieceSet";
 import { fitHandles } from "./fitHandles";
-import { curveOf, edgeFrom, edgeTo } from "./ring";
+import { curveOf, edgeFrom, edgeTo } from "../pattern/ring";
 
 /** The pieces that a shoulder seam lies on, from the neck outwards; empty where there is no whole shoulder. */
 export function shoulderPieces(pieces: PieceSet, side: "front" | "back"): readonly PieceName[] {

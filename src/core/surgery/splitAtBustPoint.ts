@@ -4,7 +4,7 @@
  */
 import { CoreBug, must } from "../result";
 import { piecePoint } from "../geometry/point";
-import { straight } from "../draft/lines";
+import { straight } from "../pattern/namedEdges";
 import {
   dartOf,
   pointNames,
@@ -17,7 +17,7 @@ import {
   type PieceName,
   type PointName,
 } from "../pattern/piece";
-import { edgeFrom, edgeTo } from "./ring";
+import { edgeFrom, edgeTo } from "../pattern/ring";
 
 export interface PrincessPieces {
   readonly centreFront: Piece;

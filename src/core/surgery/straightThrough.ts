@@ -5,7 +5,7 @@ import { pointOf, type Edge, type Piece, type PointName } from "../pattern/piece
 import { must } from "../result";
 import { radians, type Mm, type Radians } from "../units";
 import { controlsOf, fitHandles } from "./fitHandles";
-import { curveOf, edgeFrom, edgeTo } from "./ring";
+import { curveOf, edgeFrom, edgeTo } from "../pattern/ring";
 
 /** The piece with the seam running straight on through a corner; both its edges share the turn. */
 function straightThrough(piece: Piece, corner: PointName): Piece {

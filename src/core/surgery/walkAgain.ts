@@ -6,10 +6,10 @@ import { seamLength } from "../girth/seamLength";
 import { seamPairsOf, type SeamPair } from "../pattern/sewnTogether";
 import { pointOf, type Piece, type PieceName, type PointName, type SeamName } from "../pattern/piece";
 import { must } from "../result";
-import { pieceIn, piecesOf, withPiece, type PieceSet } from "../alterations/pieceSet";
+import { pieceIn, piecesOf, withPiece, type PieceSet } from "../pattern/pieceSet";
 import { SOLVER_ACCURACY } from "../tolerance";
 import { radians, type Mm } from "../units";
-import { curveOf, edgeFrom, edgeTo } from "./ring";
+import { curveOf, edgeFrom, edgeTo } from "../pattern/ring";
 import { drawPrincess } from "./princessSeam";
 
 /** Rounds in which a corner settles; each leaves under a hundredth of the error. */

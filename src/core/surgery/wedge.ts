@@ -20,7 +20,7 @@ import { pointOf, type Piece, type PointName, type SeamName } from "../pattern/p
 import { SAME_POINT } from "../tolerance";
 import { radians, type Mm, type Radians } from "../units";
 import { trueDartAgain, type OutlinePlace } from "./beyondCut";
-import { curveOf, edgeFrom, edgeTo } from "./ring";
+import { curveOf, edgeFrom, edgeTo } from "../pattern/ring";
 import { withSeamEnd } from "./walkAgain";
 
 /**
@@ -38,11 +38,19 @@ export const turnAbout = (hinge: PiecePoint, turn: Radians): Rigid<"piece"> => r
 
 /** The place on an edge at a distance along it from one of its ends; half-way along where the edge is too short for that. */
 export function placeFrom(piece: Piece, corner: PointName, side: "before" | "after", along: Mm): OutlinePlace {
+  const { index, curve, length } = edgeBeside(piece, corner, side);
+  const from = alongFrom(piece, corner, side, along);
+  return { index, t: edgeParameterAtLength(curve, side === "before" ? length - from : from) };
+}
+
+/** How far along its edge that place is; mm. */
+export const alongFrom = (piece: Piece, corner: PointName, side: "before" | "after", along: Mm): Mm =>
+  Math.min(along, edgeBeside(piece, corner, side).length / 2);
+
+function edgeBeside(piece: Piece, corner: PointName, side: "before" | "after") {
   const index = side === "before" ? edgeTo(piece, corner) : edgeFrom(piece, corner);
   const curve = curveOf(piece, must(piece.edges[index], "edge"));
-  const length = edgeLength(curve);
-  const from = Math.min(along, length / 2);
-  return { index, t: edgeParameterAtLength(curve, side === "before" ? length - from : from) };
+  return { index, curve, length: edgeLength(curve) };
 }
 
 export const pointAt = (piece: Piece, { index, t }: OutlinePlace): PiecePoint =>

@@ -1,7 +1,7 @@
 /** Where two pieces meet at a corner: which edge is sewn to the other piece, and which runs on across the seam. */
 import { pointOf, type Edge, type Piece, type PointName, type SeamName } from "../pattern/piece";
 import { must } from "../result";
-import { edgeFrom, edgeTo } from "../surgery/ring";
+import { edgeFrom, edgeTo } from "../pattern/ring";
 
 /** Seams that pieces are joined by; at a corner of two of them the earlier one is sewn and the later one runs on. */
 const SEWN: readonly SeamName[] = ["princess", "side", "shoulder"];

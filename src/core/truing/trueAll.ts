@@ -4,9 +4,8 @@
  * left alone; where nothing is off, the very same pieces come back. Notches stay where they are: those of seams walked
  * are checked when the seams are laid together.
  */
-import type { PieceSet } from "../alterations/pieceSet";
-import type { TruingChange } from "../plan/plan";
-import { mergeChanges } from "./changes";
+import type { PieceSet } from "../pattern/pieceSet";
+import { mergeChanges, type TruingChange } from "./changes";
 import { squareCorners, straightenJoins } from "./trueCorners";
 import { equalLegs, smoothDarts, smoothSeams } from "./trueSeams";
 import type { Truing } from "./truing";

@@ -1,14 +1,14 @@
 /** Truing of corners: square at the centre line, straight together where two pieces are joined; lengths kept. */
+import { CENTRE_CORNERS } from "../pattern/centreCorners";
+import type { TruingChange } from "./changes";
 import { edgeLength } from "../geometry/edgeCurve";
-import { cornerAtDegrees } from "../checks/corners";
-import { CENTRE_CORNERS } from "../checks/cornersSquare";
-import { pieceIn, piecesOf, withPiece } from "../alterations/pieceSet";
+import { cornerAtDegrees } from "../girth/cornerAngle";
+import { pieceIn, piecesOf, withPiece } from "../pattern/pieceSet";
 import { joinsOf } from "../pattern/sewnTogether";
 import type { Piece, PointName } from "../pattern/piece";
-import type { TruingChange } from "../plan/plan";
 import { must } from "../result";
 import { fitHandles } from "../surgery/fitHandles";
-import { curveOf } from "../surgery/ring";
+import { curveOf } from "../pattern/ring";
 import { edgeTurned } from "../surgery/straightThrough";
 import { JOINED_CORNER_DEGREES, SQUARE_CORNER_DEGREES } from "../tolerance";
 import { radiansFromDegrees } from "../units";

@@ -1,15 +1,15 @@
 /** Truing of seams: legs of darts equal, seams smooth over shut darts and at the corners within them; lengths kept. */
 import { edgeNearest, edgePointAt } from "../geometry/edgeCurve";
 import { distance } from "../geometry/point";
-import { turnAtDegrees } from "../checks/corners";
+import { turnAtDegrees } from "../girth/cornerAngle";
 import { seamCornerAtDart } from "../dart/trueSeam";
 import { trueLegs } from "../dart/trueLegs";
 import { trueSeamEvenly } from "../dart/trueSeamEvenly";
 import { seamLength } from "../girth/seamLength";
-import { piecesOf, withPiece, type PieceSet } from "../alterations/pieceSet";
+import { piecesOf, withPiece, type PieceSet } from "../pattern/pieceSet";
 import { pointOf, type Dart, type Piece, type PointName } from "../pattern/piece";
 import { must } from "../result";
-import { curveOf, edgeTo } from "../surgery/ring";
+import { curveOf, edgeTo } from "../pattern/ring";
 import { smoothedAt } from "../surgery/straightThrough";
 import { JOINED_CORNER_DEGREES, SMOOTH_CORNER_DEGREES, WALKED_AGREEMENT } from "../tolerance";
 import { degreesFrom, type Mm } from "../units";

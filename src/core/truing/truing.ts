@@ -1,5 +1,5 @@
 /** One step of the last truing: gives the set back as it is where nothing is off, and notes what it changed. */
-import type { PieceSet } from "../alterations/pieceSet";
-import type { TruingChange } from "../plan/plan";
+import type { TruingChange } from "./changes";
+import type { PieceSet } from "../pattern/pieceSet";
 
 export type Truing = (pieces: PieceSet, changes: TruingChange[]) => PieceSet;

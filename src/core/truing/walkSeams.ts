@@ -1,9 +1,9 @@
 /** Walking: seams that are sewn together brought to one length at the end that is free, half on each piece. */
-import { pieceIn, piecesOf, withPiece, type PieceSet } from "../alterations/pieceSet";
+import type { TruingChange } from "./changes";
+import { pieceIn, piecesOf, withPiece, type PieceSet } from "../pattern/pieceSet";
 import { seamLength } from "../girth/seamLength";
 import { seamPairsOf, type SeamPair } from "../pattern/sewnTogether";
 import type { Piece, PieceName, PointName, SeamName } from "../pattern/piece";
-import type { TruingChange } from "../plan/plan";
 import { fitCorner } from "../surgery/fitCorner";
 import { withSeamEnd } from "../surgery/walkAgain";
 import { WALKED_AGREEMENT } from "../tolerance";

@@ -1,5 +1,5 @@
-import type { Picks } from "../../core/plan/work";
-import { capital } from "../../words/names";
+import type { Picks } from "../../core/decisions/work";
+import { capital } from "../../words/terms/names";
 import type { PlanFailureWords } from "../../words/plan";
 import { usePageState } from "./pageState";
 import { useRun } from "./useWork";

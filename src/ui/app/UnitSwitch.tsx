@@ -1,4 +1,4 @@
-import type { LengthUnit } from "../../core/plan/work";
+import type { LengthUnit } from "../../core/decisions/work";
 import { Choice } from "../fields/Choice";
 import { useRun, useSettledWork } from "./useWork";
 

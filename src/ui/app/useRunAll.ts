@@ -1,6 +1,6 @@
 import { useMemo } from "react";
 import type { Command } from "../../core/plan/commands";
-import { runAll } from "../../store/runAll";
+import { runAll } from "../../store/workStore";
 import { useWorkStore } from "./useWork";
 
 /** Runs several commands as one undoable step. */

@@ -2,7 +2,7 @@
 import { createContext, useContext, useMemo } from "react";
 import { useStore } from "zustand";
 import type { Command } from "../../core/plan/commands";
-import type { Work } from "../../core/plan/work";
+import type { Work } from "../../core/decisions/work";
 import { must } from "../../core/result";
 import { beginGesture, cancelGesture, commitGesture, preview, run, type createWorkStore } from "../../store/workStore";
 

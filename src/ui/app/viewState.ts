@@ -1,6 +1,6 @@
 /** What the table, the ledger and the steps show of the open work at the moment. */
+import type { Half } from "../../core/decisions/alteration";
 import type { DartRef } from "../../core/pattern/piece";
-import type { Half } from "../../core/plan/work";
 import { storeOfWork } from "./ofWork";
 
 export interface ViewState {

@@ -2,9 +2,9 @@ import "./blend.css";
 import { isFrontPiece } from "../../core/pattern/pieceGroups";
 import { useMemo } from "react";
 import type { Plan } from "../../core/plan/plan";
-import type { Picks, Work } from "../../core/plan/work";
-import { howSure } from "../../core/sizing/howSure";
-import { nextMeasure } from "../../core/sizing/nextMeasure";
+import type { Picks, Work } from "../../core/decisions/work";
+import { howSure } from "../../core/sureness/howSure";
+import { nextMeasure } from "../../core/sureness/nextMeasure";
 import { planFailureWords } from "../../words/plan";
 import { planOf, useSettledPlan } from "../app/usePlan";
 import { useSettledWork } from "../app/useWork";
@@ -77,7 +77,7 @@ function Picked({ work, plan, planners }: PickedProps) {
               work={work}
               level={level}
               name={level.level}
-              line={plan.cutLines.find((line) => line.level === level.level && isFrontPiece(line.piece))}
+              line={plan.left.cutLines.find((line) => line.level === level.level && isFrontPiece(line.piece))}
               own={own(level.level)}
               planners={planners?.levels.find((other) => other.level === level.level) ?? null}
             />

@@ -1,9 +1,9 @@
 import { measuresOf } from "../../core/measures/tape";
 import type { Plan } from "../../core/plan/plan";
-import type { Work } from "../../core/plan/work";
+import type { Work } from "../../core/decisions/work";
 import type { Sizing } from "../../core/sizing/sizing";
 import { bustSentence, bustSum } from "../../words/blend";
-import { formatSigned } from "../../words/length";
+import { formatSigned } from "../../words/terms/length";
 import { useRun } from "../app/useWork";
 import { Fractions } from "../fields/Fractions";
 import { LengthField } from "../fields/LengthField";

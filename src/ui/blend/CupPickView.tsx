@@ -1,10 +1,10 @@
 import { bodyOf, measuresOf } from "../../core/measures/tape";
 import type { Plan } from "../../core/plan/plan";
-import type { Work } from "../../core/plan/work";
-import type { Chance } from "../../core/sizing/howSure";
+import type { Work } from "../../core/decisions/work";
+import type { Chance } from "../../core/sureness/howSure";
 import type { CupPick } from "../../core/sizing/sizing";
 import { chanceNote, cupSum, marginSentence } from "../../words/blend";
-import { formatLength } from "../../words/length";
+import { formatLength } from "../../words/terms/length";
 import { useRun } from "../app/useWork";
 import { Fractions } from "../fields/Fractions";
 import { LengthText } from "../fields/LengthText";

@@ -1,5 +1,5 @@
-import type { Ease } from "../../core/plan/work";
-import { formatLength, formatLengthEntry } from "../../words/length";
+import type { Ease } from "../../core/decisions/pattern";
+import { formatLength, formatLengthEntry } from "../../words/terms/length";
 import { useSettledWork } from "../app/useWork";
 import { LengthField } from "../fields/LengthField";
 

@@ -1,9 +1,9 @@
 import type { Plan } from "../../core/plan/plan";
-import type { Work } from "../../core/plan/work";
+import type { Work } from "../../core/decisions/work";
 import { bodyOf } from "../../core/measures/tape";
-import type { Chance } from "../../core/sizing/howSure";
+import type { Chance } from "../../core/sureness/howSure";
 import type { FramePick } from "../../core/sizing/sizing";
-import { formatAmount, formatLength } from "../../words/length";
+import { formatAmount, formatLength } from "../../words/terms/length";
 import { chanceNote, frameSum, marginSentence } from "../../words/blend";
 import { useRun } from "../app/useWork";
 import { Fractions } from "../fields/Fractions";

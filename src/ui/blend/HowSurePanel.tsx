@@ -1,8 +1,8 @@
 import "./sure.css";
 import { bodyOf } from "../../core/measures/tape";
-import type { Work } from "../../core/plan/work";
-import type { HowSure } from "../../core/sizing/howSure";
-import type { NextMeasure } from "../../core/sizing/nextMeasure";
+import type { Work } from "../../core/decisions/work";
+import type { HowSure } from "../../core/sureness/howSure";
+import type { NextMeasure } from "../../core/sureness/nextMeasure";
 import {
   bustDoneSentence,
   chestFrameSentence,

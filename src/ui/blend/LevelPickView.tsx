@@ -1,9 +1,9 @@
 import { useRef } from "react";
 import type { CutLine, PlannedLevel } from "../../core/plan/plan";
-import type { Work } from "../../core/plan/work";
+import type { Work } from "../../core/decisions/work";
 import { EXTRAPOLATION_STEPS } from "../../core/tolerance";
 import { followsSentence, levelSum, lineSentence, shareWords } from "../../words/blend";
-import { capital } from "../../words/names";
+import { capital } from "../../words/terms/names";
 import { useGesture } from "../app/useWork";
 import { Fractions } from "../fields/Fractions";
 import { Sum } from "../fields/Sum";

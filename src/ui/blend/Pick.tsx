@@ -1,5 +1,5 @@
 import type { ReactNode } from "react";
-import type { Picks } from "../../core/plan/work";
+import type { Picks } from "../../core/decisions/work";
 import { useRun } from "../app/useWork";
 
 export interface PickProps {

@@ -1,6 +1,6 @@
 import type { MeasureName } from "../../core/measures/measure";
 import type { MeasuredBody } from "../../core/measures/tape";
-import type { Chance } from "../../core/sizing/howSure";
+import type { Chance } from "../../core/sureness/howSure";
 import { measureWords } from "../../words/measures";
 
 /** How likely the pick of one label is; 0 where it never comes. */

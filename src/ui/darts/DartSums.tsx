@@ -1,8 +1,9 @@
+import { isRedraw } from "../../core/decisions/alteration";
 import type { PlannedDart, Slip } from "../../core/plan/plan";
-import { isRedraw, type LengthUnit } from "../../core/plan/work";
-import { placeWords, seamProof } from "../../words/darts";
-import { formatAmount, formatSigned } from "../../words/length";
-import { seamWords } from "../../words/names";
+import { type LengthUnit } from "../../core/decisions/work";
+import { placeWords, seamProof } from "../../words/terms/darts";
+import { formatAmount, formatSigned } from "../../words/terms/length";
+import { seamWords } from "../../words/terms/names";
 import { alterationTitle } from "../../words/slips";
 
 /** What each slip of a dart did to its seam, and the proof that the sewn seam is what it was. */

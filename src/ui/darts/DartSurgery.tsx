@@ -1,12 +1,13 @@
 /** Everything that makes another thing of a dart: moved to another seam, split, gathered, bowed, joined into a seam. */
+import type { Alteration, DartLegsAlteration, DartPivotAlteration, DartSurgery } from "../../core/decisions/alteration";
 import { useId, useRef, useState } from "react";
 import { hasHome } from "../../core/alterations/dartSurgery/places";
 import { DART_HOMES, dartName, homeOf } from "../../core/pattern/dartNames";
 import type { DartHome, DartRef, Piece } from "../../core/pattern/piece";
 import type { Command } from "../../core/plan/commands";
 import type { Plan, PlannedDart } from "../../core/plan/plan";
-import type { Alteration, DartLegsAlteration, DartPivotAlteration, DartSurgery, Work } from "../../core/plan/work";
-import { homeWords } from "../../words/dartSurgeryControls";
+import type { Work } from "../../core/decisions/work";
+import { bowHint, homeWords } from "../../words/dartSurgeryControls";
 import { slipAmount, slipTitle } from "../../words/ledger";
 import { slipFailureSentence } from "../../words/slips";
 import { useGesture, useRun } from "../app/useWork";
@@ -50,7 +51,7 @@ export interface DartSurgeryProps {
 /** Under the dart that is chosen. */
 export function DartSurgeryControls({ dart, plan, work }: DartSurgeryProps) {
   const { ref } = dart;
-  const piece = plan.pieces.find(({ name }) => name === ref.piece);
+  const piece = plan.left.pieces.find(({ name }) => name === ref.piece);
   const [isUsed] = useState(() => work.alterations.some((a) => isSurgery(a) && sameDart(a.dart, ref)));
   if (piece === undefined) return null;
   return (
@@ -244,7 +245,7 @@ function Legs({ dart, plan, work }: Omit<PartProps, "piece">) {
     <AmountField
       label="Bow its legs by"
       field={`dart.${dart.piece}.${dart.dart}.legs`}
-      hint="up to 6 mm into the dart, for a rounder cup; less than 0 bows them out of it"
+      hint={bowHint(work.unit)}
       value={own.bow}
       unit={work.unit}
       step={stepOf(work.unit)}
@@ -261,7 +262,9 @@ function Legs({ dart, plan, work }: Omit<PartProps, "piece">) {
 export function DartsGone({ plan, work }: { readonly plan: Plan; readonly work: Work }) {
   const run = useRun();
   const lightSlip = useViewState((view) => view.lightSlip);
-  const gone = work.alterations.filter(isSurgery).filter((a) => !plan.darts.some(({ ref }) => sameDart(ref, a.dart)));
+  const gone = work.alterations
+    .filter(isSurgery)
+    .filter((a) => !plan.left.darts.some(({ ref }) => sameDart(ref, a.dart)));
   const slips = plan.slips.filter(({ id }) => gone.some((a) => a.id === id));
   if (slips.length === 0) return null;
   return (

@@ -1,12 +1,15 @@
+import { isRedraw, type DartRedraw, type Hold } from "../../core/decisions/alteration";
+import type { SlipFailure } from "../../core/alterations/outcome/alterationFailure";
 import "./darts.css";
 import { useEffect, useMemo, useRef } from "react";
 import type { DartRef } from "../../core/pattern/piece";
-import type { Plan, PlannedDart, SlipFailure } from "../../core/plan/plan";
-import { isRedraw, type DartRedraw, type Hold, type Work } from "../../core/plan/work";
-import { endWords, holdWords, stopSentence, truingSentence, verdictSentence } from "../../words/darts";
-import { capital, centreWords, dartRefWords, dartWords, pieceWords } from "../../words/names";
+import type { Plan, PlannedDart } from "../../core/plan/plan";
+import { type Work } from "../../core/decisions/work";
+import { acrossWords } from "../../words/alterations/dartRedraw";
+import { endWords, holdWords, stopSentence, truingSentence, verdictSentence } from "../../words/terms/darts";
+import { capital, centreWords, dartRefWords, dartWords, pieceWords } from "../../words/terms/names";
 import { planFailureWords } from "../../words/plan";
-import { acrossWords, slipFailureSentence } from "../../words/slips";
+import { slipFailureSentence } from "../../words/slips";
 import { FailureNote } from "../app/FailureNote";
 import { usePlan } from "../app/usePlan";
 import { useGesture, useRun, useWork } from "../app/useWork";
@@ -60,9 +63,9 @@ function ChosenDart({ plan, work }: { readonly plan: Plan; readonly work: Work }
   const selected = useViewState((view) => view.selectedDart);
   const selectDart = useViewState((view) => view.selectDart);
   const chosen =
-    plan.darts.find(({ ref }) => selected !== null && same(ref, selected)) ??
-    plan.darts.find(({ ref }) => ref.dart === "sideDart") ??
-    plan.darts[0];
+    plan.left.darts.find(({ ref }) => selected !== null && same(ref, selected)) ??
+    plan.left.darts.find(({ ref }) => ref.dart === "sideDart") ??
+    plan.left.darts[0];
   const place = useFocusKept(chosen === undefined ? "" : `${chosen.ref.piece}-${chosen.ref.dart}`);
   if (chosen === undefined) {
     return (
@@ -75,7 +78,7 @@ function ChosenDart({ plan, work }: { readonly plan: Plan; readonly work: Work }
   return (
     <>
       <ul ref={place} tabIndex={-1} className="dart-list" aria-label="Darts by piece">
-        {plan.darts.map((dart) => (
+        {plan.left.darts.map((dart) => (
           <li key={`${dart.ref.piece}-${dart.ref.dart}`}>
             <button
               type="button"

@@ -2,11 +2,11 @@ import { useId, useState } from "react";
 import { axisLength } from "../../core/dart/dartFrame";
 import { angleOfMouth, foldDisc, type FoldedDisc as Disc } from "../../core/dart/foldedDisc";
 import type { PlannedDart } from "../../core/plan/plan";
-import type { LengthUnit } from "../../core/plan/work";
+import type { LengthUnit } from "../../core/decisions/work";
 import { FULLNESS_RADIUS, SHORTEST_DART } from "../../core/tolerance";
 import { radians, type Mm } from "../../core/units";
-import { discSentence, formatAngle } from "../../words/darts";
-import { formatAmount } from "../../words/length";
+import { discSentence, formatAngle } from "../../words/terms/darts";
+import { formatAmount } from "../../words/terms/length";
 
 /**
  * Why a wider dart is fuller: a disc of paper with the wearer's own dart cut out of it, and the cone it folds to. The

@@ -1,7 +1,7 @@
+import type { GiveBack, GiveBackPlace } from "../../core/decisions/alteration";
 import { useId, useRef, useState } from "react";
 import type { DartRef } from "../../core/pattern/piece";
-import type { GiveBack, GiveBackPlace } from "../../core/plan/work";
-import { placeWords } from "../../words/darts";
+import { placeWords } from "../../words/terms/darts";
 import { useGesture } from "../app/useWork";
 import { sharesWith, wholeShares } from "./shares";
 

@@ -1,10 +1,10 @@
 import { useMemo } from "react";
-import type { DartAnswer, PointedDartAnswers, SeenAtDart } from "../../core/dart/pointedDart";
+import type { DartAnswer, PointedDartAnswers, SeenAtDart } from "../../core/pointedDart/pointedDart";
 import type { PlannedDart } from "../../core/plan/plan";
 import { answerFor, seenInPlan } from "../../core/plan/pointedDartOf";
-import type { LengthUnit, Work } from "../../core/plan/work";
-import { formatAngle } from "../../words/darts";
-import { formatAmount } from "../../words/length";
+import type { LengthUnit, Work } from "../../core/decisions/work";
+import { formatAngle } from "../../words/terms/darts";
+import { formatAmount } from "../../words/terms/length";
 import {
   answerFullness,
   answerNotes,

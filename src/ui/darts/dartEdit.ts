@@ -1,9 +1,4 @@
 /** From a place on the piece, or a typed number, to the alteration that brings a dart there. */
-import { apexOffset, mouthOffset } from "../../core/dart/dartFrame";
-import type { DartFigures } from "../../core/dart/dartFigures";
-import type { PiecePoint } from "../../core/geometry/point";
-import type { DartRef } from "../../core/pattern/piece";
-import { applyCommand, type Command } from "../../core/plan/commands";
 import {
   isRedraw,
   type AlterationKind,
@@ -13,9 +8,13 @@ import {
   type DartRedraw,
   type GiveBack,
   type Hold,
-  type LengthUnit,
-  type Work,
-} from "../../core/plan/work";
+} from "../../core/decisions/alteration";
+import { apexOffset, mouthOffset } from "../../core/dart/dartFrame";
+import type { DartFigures } from "../../core/dart/dartFigures";
+import type { PiecePoint } from "../../core/geometry/point";
+import type { DartRef } from "../../core/pattern/piece";
+import { applyCommand, type Command } from "../../core/plan/commands";
+import { type LengthUnit, type Work } from "../../core/decisions/work";
 import { MM_PER_INCH, type Mm } from "../../core/units";
 import { planOf } from "../app/usePlan";
 
@@ -101,7 +100,7 @@ function dartBefore(work: Work, dart: DartRef, end: HandleEnd): DartFigures | nu
     work,
   );
   const plan = planOf(before);
-  return plan.ok ? (plan.value.darts.find((d) => sameDart(d.ref, dart))?.drawn ?? null) : null;
+  return plan.ok ? (plan.value.left.darts.find((d) => sameDart(d.ref, dart))?.drawn ?? null) : null;
 }
 
 /**

@@ -1,5 +1,5 @@
 /** What a dart's end holds when it is next moved, until the wearer chooses otherwise. */
-import type { Hold } from "../../core/plan/work";
+import type { Hold } from "../../core/decisions/alteration";
 import { storeOfWork } from "../app/ofWork";
 
 export interface HoldState {

@@ -1,5 +1,5 @@
 /** What the wearer has said she sees of each dart, kept while she looks at another. */
-import type { SeenAtDart } from "../../core/dart/pointedDart";
+import type { SeenAtDart } from "../../core/pointedDart/pointedDart";
 import { storeOfWork } from "../app/ofWork";
 
 export interface SeenState {

@@ -33,7 +33,7 @@ export function ButtonsField() {
   };
   useKeptOnHide(draft === null ? null : keep);
   const reads = draft !== null || unread === undefined || readButtons(unread) !== undefined;
-  const row = plan.ok ? buttonRowOf(plan.value.pieces, closure) : null;
+  const row = plan.ok ? buttonRowOf(plan.value.left.pieces, closure) : null;
   return (
     <div className="field" data-state={reads ? undefined : "error"}>
       <label htmlFor={id} className="field-label">

@@ -1,9 +1,13 @@
 import "./envelope.css";
+import {
+  type Closure,
+  type PatternLength,
+  STYLE_NAMES,
+  type StrapStyle,
+  type StyleName,
+} from "../../core/decisions/pattern";
 import { useState } from "react";
-import type { Closure, PatternLength } from "../../core/plan/work";
-import { STYLE_NAMES } from "../../core/style/names";
-import type { StrapStyle, StyleName } from "../../core/style/style";
-import { capital, styleWords } from "../../words/names";
+import { capital, styleWords } from "../../words/terms/names";
 import { useRun, useSettledWork } from "../app/useWork";
 import { Choice } from "../fields/Choice";
 import { LengthField } from "../fields/LengthField";

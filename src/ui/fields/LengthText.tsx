@@ -1,5 +1,5 @@
 import type { Mm } from "../../core/units";
-import { formatLength } from "../../words/length";
+import { formatLength } from "../../words/terms/length";
 import { useWork } from "../app/useWork";
 import { Fractions } from "./Fractions";
 

@@ -1,4 +1,4 @@
-import type { SumLine } from "../../words/blend";
+import type { SumLine } from "../../words/sumLine";
 import { Fractions } from "./Fractions";
 
 /** The sum behind a figure, one tap away, written out as on the back of an envelope. */

@@ -1,7 +1,8 @@
+import type { FitName } from "../../core/decisions/fitNames";
 import { useId, useState } from "react";
-import { fitOf, type FitName } from "../../core/alterations/fit/index";
 import type { Plan } from "../../core/plan/plan";
-import type { Work } from "../../core/plan/work";
+import type { Work } from "../../core/decisions/work";
+import { FIT_WORDS } from "../../words/alterations/index";
 import { fitUse } from "../../words/fitStep";
 import { slipFailureSentence } from "../../words/slips";
 import { useGesture, useRun } from "../app/useWork";
@@ -28,7 +29,7 @@ export interface FitRowProps {
 export function FitRow({ fit, plan, work }: FitRowProps) {
   const id = useId();
   const [isOpen, setOpen] = useState(false);
-  const { words } = fitOf(fit);
+  const words = FIT_WORDS[fit];
   const uses = usesOf(work, fit);
   const isRefused = uses.some((use) => refusalOf(plan, use.id) !== null);
   return (
@@ -78,7 +79,7 @@ function FitControls({ fit, plan, work }: FitRowProps) {
       ? halvesOf(first)
       : asked;
   const use = useOn(uses, fit, halves);
-  const { words } = fitOf(fit);
+  const words = FIT_WORDS[fit];
   const failure = refusalOf(plan, use.id);
 
   const setHalves = (to: Halves): void => {

@@ -1,8 +1,9 @@
+import { FIT_NAMES, type FitName } from "../../core/decisions/fitNames";
 import "./fit.css";
 import { useId, useMemo, useState } from "react";
-import { FIT_NAMES, fitOf, type FitName } from "../../core/alterations/fit/index";
 import type { Plan } from "../../core/plan/plan";
-import type { Work } from "../../core/plan/work";
+import type { Work } from "../../core/decisions/work";
+import { FIT_WORDS } from "../../words/alterations/index";
 import { fitCount, fitHeading, isFitFound } from "../../words/fitStep";
 import { planFailureWords } from "../../words/plan";
 import { FailureNote } from "../app/FailureNote";
@@ -79,7 +80,7 @@ function Fits({ plan, work }: { readonly plan: Plan; readonly work: Work }) {
         </section>
       ))}
       {search === "" && elsewhere.length > 0 && (
-        <p className="aside">Not on this style: {elsewhere.map((fit) => fitOf(fit).words.name).join("; ")}.</p>
+        <p className="aside">Not on this style: {elsewhere.map((fit) => FIT_WORDS[fit].name).join("; ")}.</p>
       )}
     </>
   );

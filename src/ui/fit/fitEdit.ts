@@ -1,11 +1,13 @@
 /** From what is set on the Fit step to the alterations that say it. */
-import { FIT_NAMES, fitOf, type FitName } from "../../core/alterations/fit/index";
-import { PHASE_ORDER } from "../../core/alterations/phase";
-import type { PieceSet } from "../../core/alterations/pieceSet";
+import type { Alteration, FitAlteration, Half } from "../../core/decisions/alteration";
+import { FIT_NAMES, type FitName } from "../../core/decisions/fitNames";
+import { fitOf } from "../../core/alterations/fit/index";
+import { PHASE_ORDER, phaseOfFit, type Phase } from "../../core/decisions/tradeOrder";
+import type { PieceSet } from "../../core/pattern/pieceSet";
 import type { Piece } from "../../core/pattern/piece";
 import type { Command } from "../../core/plan/commands";
-import type { Plan, SlipPhase } from "../../core/plan/plan";
-import type { Alteration, FitAlteration, Half, Work } from "../../core/plan/work";
+import type { Plan } from "../../core/plan/plan";
+import type { Work } from "../../core/decisions/work";
 import type { Mm } from "../../core/units";
 
 export type Halves = "both" | Half;
@@ -59,13 +61,13 @@ const setOf = (pieces: readonly Piece[]): PieceSet => Object.fromEntries(pieces.
 /** Whether the garment has what it is made on, before or after the wearer's other slips. */
 export function appliesTo(plan: Plan, fit: FitName): boolean {
   const { applies } = fitOf(fit);
-  return applies(setOf(plan.blended)) || applies(setOf(plan.pieces));
+  return applies(setOf(plan.blended)) || applies(setOf(plan.left.pieces));
 }
 
 /** Fit alterations by where they stand in the trade's order, in the registry's order. */
 export const fitsByPhase = (
   fits: readonly FitName[] = FIT_NAMES,
-): readonly { readonly phase: SlipPhase; readonly fits: readonly FitName[] }[] =>
-  PHASE_ORDER.map((phase) => ({ phase, fits: fits.filter((fit) => fitOf(fit).phase === phase) })).filter(
+): readonly { readonly phase: Phase; readonly fits: readonly FitName[] }[] =>
+  PHASE_ORDER.map((phase) => ({ phase, fits: fits.filter((fit) => phaseOfFit(fit) === phase) })).filter(
     (group) => group.fits.length > 0,
   );

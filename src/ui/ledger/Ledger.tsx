@@ -1,8 +1,8 @@
 import "./ledger.css";
 import { useState } from "react";
 import type { CheckResult } from "../../core/checks/check";
-import type { Plan } from "../../core/plan/plan";
-import type { LengthUnit } from "../../core/plan/work";
+import { halvesOf, type Plan } from "../../core/plan/plan";
+import type { LengthUnit } from "../../core/decisions/work";
 import { checkClaim, checkFailureSentence, checkPlace } from "../../words/checks";
 import { truedSentence } from "../../words/truing";
 import { useSettledPlan } from "../app/usePlan";
@@ -35,7 +35,7 @@ export function Ledger() {
 /** What was trued after the last slip; of uneven halves what each asked for, once where it is the same. */
 function Truing({ plan, unit }: { readonly plan: Plan; readonly unit: LengthUnit }) {
   const sentences = [
-    ...new Set([...plan.truing, ...(plan.right?.truing ?? [])].map((change) => truedSentence(change, unit))),
+    ...new Set(halvesOf(plan).flatMap(({ truing }) => truing.map((change) => truedSentence(change, unit)))),
   ];
   if (sentences.length === 0) return null;
   return (

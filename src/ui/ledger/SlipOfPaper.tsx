@@ -1,8 +1,9 @@
+import { dartOfAlteration } from "../../core/decisions/alteration";
 import { useEffect, useRef } from "react";
-import { dartOfAlteration, type LengthUnit } from "../../core/plan/work";
+import { type LengthUnit } from "../../core/decisions/work";
 import { halfWords } from "../../words/fits";
 import { slipAmount, slipNoteSentence, slipTitle, slipWhy } from "../../words/ledger";
-import { capital, listWords, pieceWords } from "../../words/names";
+import { capital, listWords, pieceWords } from "../../words/terms/names";
 import { slipFailureSentence } from "../../words/slips";
 import { useRun } from "../app/useWork";
 import { useViewState } from "../app/viewState";

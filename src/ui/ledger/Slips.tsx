@@ -1,8 +1,9 @@
+import type { Alteration } from "../../core/decisions/alteration";
 import { useEffect, useMemo, useRef, useState } from "react";
-import type { Alteration, LengthUnit } from "../../core/plan/work";
+import type { LengthUnit } from "../../core/decisions/work";
 import { slipConflicts } from "../../core/plan/conflicts";
 import type { Slip } from "../../core/plan/plan";
-import { inTradeOrder, outOfTradeOrder } from "../../core/plan/tradeOrder";
+import { inTradeOrder, outOfTradeOrder } from "../../core/plan/outOfTradeOrder";
 import { phaseWords } from "../../words/checklist";
 import { slipTitle } from "../../words/ledger";
 import { conflictNote, orderNote } from "../../words/order";

@@ -1,7 +1,7 @@
 /** The slips as the ledger lists them: one line for each, in the order they are made, a heading where the phase changes. */
-import { rankOf } from "../../core/alterations/phase";
+import { rankOf, type Phase } from "../../core/decisions/tradeOrder";
 import type { PieceName } from "../../core/pattern/piece";
-import type { Slip, SlipPhase } from "../../core/plan/plan";
+import type { Slip } from "../../core/plan/plan";
 import { slipGroup } from "../../words/ledger";
 
 /** Slips that say the same of several pieces, as one. */
@@ -12,7 +12,7 @@ export interface Line {
 }
 
 export interface Run {
-  readonly phase: SlipPhase;
+  readonly phase: Phase;
   readonly lines: readonly Line[];
 }
 
@@ -42,7 +42,7 @@ function piecesOfSlip({ piece, outcome, source }: Slip): readonly PieceName[] {
 }
 
 function inRuns(lines: readonly Line[]): readonly Run[] {
-  const runs: { phase: SlipPhase; lines: Line[] }[] = [];
+  const runs: { phase: Phase; lines: Line[] }[] = [];
   for (const line of lines) {
     const last = runs.at(-1);
     if (last?.phase === line.slip.phase) last.lines.push(line);

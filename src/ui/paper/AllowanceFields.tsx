@@ -1,5 +1,6 @@
+import { USUAL_ALLOWANCES } from "../../core/cutting/usualAllowances";
 import { useId, useState } from "react";
-import { USUAL_ALLOWANCES, type Allowances } from "../../core/cutting/allowances";
+import { type Allowances } from "../../core/decisions/allowances";
 import type { Piece, SeamName } from "../../core/pattern/piece";
 import { narrowStandWords } from "../../words/buttons";
 import {

@@ -1,5 +1,5 @@
 import { useId } from "react";
-import type { LengthUnit } from "../../core/plan/work";
+import type { LengthUnit } from "../../core/decisions/work";
 import type { PaperFailure, PaperFile, PaperKind, PaperRequest } from "../../paper/request";
 import {
   brokenWords,

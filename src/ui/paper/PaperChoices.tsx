@@ -1,9 +1,9 @@
+import { SHEET_FORMATS, type SheetFormat } from "../../core/decisions/paperChoice";
 import { useId, type ReactNode } from "react";
 import type { Plan } from "../../core/plan/plan";
-import type { Work } from "../../core/plan/work";
-import { SHEET_FORMATS, type SheetFormat } from "../../core/sheets/formats";
+import type { Work } from "../../core/decisions/work";
 import type { PaperKind } from "../../paper/request";
-import { capital, pieceWords } from "../../words/names";
+import { capital, pieceWords } from "../../words/terms/names";
 import {
   formatWords,
   marginRefusal,

@@ -1,6 +1,5 @@
-import type { PaperSize } from "../../core/plan/work";
-
 /** The button that prints, and what to set in the browser's own dialogue. */
+import type { PaperSize } from "../../core/decisions/paperChoice";
 export function PrintRow({ label, paper }: { readonly label: string; readonly paper: PaperSize }) {
   return (
     <>

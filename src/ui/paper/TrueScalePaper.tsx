@@ -1,6 +1,6 @@
 import { useEffect, useId, useMemo } from "react";
 import type { Plan } from "../../core/plan/plan";
-import type { Work } from "../../core/plan/work";
+import type { Work } from "../../core/decisions/work";
 import type { PaperFailure, PaperKind, PaperRequest } from "../../paper/request";
 import { planDoubts } from "../../words/doubts";
 import {

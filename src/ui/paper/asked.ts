@@ -1,9 +1,9 @@
 /** What is asked of the paper: what she chose, held to what the plan has. */
-import { USUAL_ALLOWANCES } from "../../core/cutting/allowances";
+import type { SheetFormat } from "../../core/decisions/paperChoice";
+import { USUAL_ALLOWANCES } from "../../core/cutting/usualAllowances";
 import type { Plan } from "../../core/plan/plan";
-import type { Work } from "../../core/plan/work";
+import type { Work } from "../../core/decisions/work";
 import type { Piece, PieceName, SeamName } from "../../core/pattern/piece";
-import type { SheetFormat } from "../../core/sheets/formats";
 import type { PaperKind, PaperRequest } from "../../paper/request";
 import { USUAL_MARGIN } from "../../words/paperChoices";
 import type { Chosen } from "./choicesState";
@@ -18,7 +18,7 @@ export const sizeOf = (chosen: Chosen, plan: Plan, kind: PaperKind): string | nu
 /** A printed size has the pieces of the pattern, which a slip may since have cut in two. */
 export function piecesDrawn(plan: Plan, size: string | null): readonly Piece[] {
   const at = size === null ? -1 : plan.nest.labels.indexOf(size);
-  return plan.nest.sizes[at] ?? plan.pieces;
+  return plan.nest.sizes[at] ?? plan.left.pieces;
 }
 
 export const namesOf = (pieces: readonly Piece[]): readonly PieceName[] => pieces.map(({ name }) => name);
@@ -32,7 +32,7 @@ export function seamsOf(pieces: readonly Piece[]): readonly SeamName[] {
 
 /** Whether any alteration of the wearer's is in the pieces, on either half. */
 export const isAltered = (plan: Plan): boolean =>
-  [...plan.slips, ...(plan.right?.slips ?? [])].some(({ source, outcome }) => source === "wearer" && outcome.ok);
+  plan.slips.some(({ source, outcome }) => source === "wearer" && outcome.ok);
 
 export function requestFor(work: Work, plan: Plan, kind: PaperKind, chosen: Chosen, day: string): PaperRequest {
   const size = sizeOf(chosen, plan, kind);

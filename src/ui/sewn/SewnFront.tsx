@@ -13,7 +13,7 @@ const overBust = (pieces: readonly Piece[]): readonly Piece[] =>
 export function SewnFront() {
   const plan = useSettledPlan();
   const [open, setOpen] = useState(false);
-  const front = useMemo(() => (plan.ok ? overBust(plan.value.pieces) : []), [plan]);
+  const front = useMemo(() => (plan.ok ? overBust(plan.value.left.pieces) : []), [plan]);
   const wanted = useMemo(
     () => (plan.ok && plan.value.wanted !== null ? overBust(plan.value.wanted) : undefined),
     [plan],

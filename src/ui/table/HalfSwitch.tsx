@@ -1,4 +1,4 @@
-import type { Half } from "../../core/plan/work";
+import type { Half } from "../../core/decisions/alteration";
 import { useViewState } from "../app/viewState";
 import { Choice } from "../fields/Choice";
 

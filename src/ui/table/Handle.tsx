@@ -141,7 +141,9 @@ export const Handle = memo((props: HandleProps) => {
     event.preventDefault();
     event.stopPropagation();
     take();
-    const { work } = store.getState();
+    const { work, gestureStart } = store.getState();
+    // Undo may have ended the run: the next key begins another.
+    if (gestureStart === null) finishKeys();
     if (keys.current === null) {
       const mover = moverOf(work, dart, end, held.getState().hold);
       if (mover === null) return;

@@ -1,4 +1,4 @@
-import type { Plan } from "../../core/plan/plan";
+import type { PlanHalf } from "../../core/plan/plan";
 import type { Place } from "../../drawing/index";
 import { slipGroup } from "../../words/ledger";
 import { useViewState } from "../app/viewState";
@@ -12,7 +12,7 @@ export function LitSlip({
   places,
   mmPerPixel,
 }: {
-  readonly plan: Plan;
+  readonly plan: PlanHalf;
   readonly places: readonly Place[];
   readonly mmPerPixel: number;
 }) {

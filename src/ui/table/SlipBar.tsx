@@ -1,5 +1,5 @@
 import { useId } from "react";
-import type { LengthUnit } from "../../core/plan/work";
+import type { LengthUnit } from "../../core/decisions/work";
 import type { Slip } from "../../core/plan/plan";
 import { slipTitle } from "../../words/ledger";
 import { useViewState } from "../app/viewState";

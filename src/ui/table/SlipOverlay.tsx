@@ -1,5 +1,6 @@
+import type { SlipTrace } from "../../core/alterations/outcome/trace";
 import { useId, useMemo } from "react";
-import type { Plan, Slip, SlipTrace } from "../../core/plan/plan";
+import type { Slip, PlanHalf } from "../../core/plan/plan";
 import { slipMarks, stageAt, transformAt, type SlipMarks, type StageMarks } from "../../drawing/surgeryMarks";
 import type { Place } from "../../drawing/index";
 import { slipGroup } from "../../words/ledger";
@@ -13,7 +14,7 @@ const TICK = 7;
 
 /** The slip that is lit, where it was made and changed a piece that is on the table. */
 export function litTrace(
-  plan: Plan,
+  plan: PlanHalf,
   places: readonly Place[],
   lit: string | null,
 ): { readonly slip: Slip; readonly trace: SlipTrace } | null {
@@ -25,7 +26,7 @@ export function litTrace(
 }
 
 export interface SlipOverlayProps {
-  readonly plan: Plan;
+  readonly plan: PlanHalf;
   readonly places: readonly Place[];
   readonly mmPerPixel: number;
 }

@@ -1,11 +1,11 @@
 /* oxlint-disable jsx-a11y/no-noninteractive-tabindex, jsx-a11y/no-noninteractive-element-interactions -- the sheet is moved with the keys, as a scrolled region is */
+import { dartOfAlteration } from "../../core/decisions/alteration";
 import "./table.css";
 import "./overlay.css";
 import { useCallback, useMemo, useRef, useState } from "react";
 import type { DartRef } from "../../core/pattern/piece";
-import type { Plan } from "../../core/plan/plan";
-import { halfShown } from "../../core/plan/halves";
-import { dartOfAlteration, type LengthUnit } from "../../core/plan/work";
+import { halvesOf, type Plan, type PlanHalf } from "../../core/plan/plan";
+import { type LengthUnit } from "../../core/decisions/work";
 import {
   boxOf,
   keepApart,
@@ -18,8 +18,8 @@ import {
   type Label,
   type Place,
 } from "../../drawing/index";
-import { dartHandleLabel } from "../../words/darts";
-import { capital, pieceWords } from "../../words/names";
+import { dartHandleLabel } from "../../words/terms/darts";
+import { capital, pieceWords } from "../../words/terms/names";
 import { printedNestOf, usePlan, useSettledPlan } from "../app/usePlan";
 import { useSettledWork, useWork, useWorkStore } from "../app/useWork";
 import { useViewState } from "../app/viewState";
@@ -53,11 +53,7 @@ export function Table() {
 
   const places = useMemo(() => {
     const sizes = nest.ok ? nest.value.sizes : [];
-    return placePieces(
-      settled.ok
-        ? [...sizes, settled.value.pieces, ...(settled.value.right === null ? [] : [settled.value.right.pieces])]
-        : sizes,
-    );
+    return placePieces(settled.ok ? [...sizes, ...halvesOf(settled.value).map(({ pieces }) => pieces)] : sizes);
   }, [nest, settled]);
   const box = useMemo(() => boxOf(places, MARGIN), [places]);
   const { view, size, fit, zoom, onKeyDown, onPointerDown } = useTableView(svg, box);
@@ -70,7 +66,9 @@ export function Table() {
   );
   const sizes = useMemo(
     () =>
-      nest.ok ? sizeLabels(nest.value, places, (piece) => (settled.ok ? sizesInUse(settled.value, piece) : [])) : [],
+      nest.ok
+        ? sizeLabels(nest.value, places, (piece) => (settled.ok ? sizesInUse(settled.value.left, piece) : []))
+        : [],
     [nest, places, settled],
   );
   const visibleSizes = useMemo(
@@ -181,7 +179,7 @@ export function Table() {
             before your slips
           </label>
         </div>
-        {settled.ok && settled.value.right !== null && <HalfSwitch />}
+        {settled.ok && settled.value.left !== settled.value.right && <HalfSwitch />}
       </div>
       <LitBar places={places} unit={unit} />
       {!settled.ok && (
@@ -200,7 +198,7 @@ const readShown = (value: string): PrintedShown => (value === "near" || value ==
 /** The frame, and the printed lines that the new line runs between. */
 function nearSizes(settled: ReturnType<typeof useSettledPlan>): readonly string[] {
   if (!settled.ok) return [];
-  return settled.value.pieces.flatMap(({ name }) => sizesInUse(settled.value, name));
+  return settled.value.left.pieces.flatMap(({ name }) => sizesInUse(settled.value.left, name));
 }
 
 interface LivePlanProps {
@@ -226,7 +224,7 @@ function LitBar({ places, unit }: Pick<LivePlanProps, "places" | "unit">) {
   const plan = usePlan();
   const half = useViewState((view) => view.half);
   const lit = useViewState((view) => view.litSlip);
-  const found = plan.ok ? litTrace(halfShown(plan.value, half), places, lit) : null;
+  const found = plan.ok ? litTrace(plan.value[half], places, lit) : null;
   return found === null ? null : <SlipBar slip={found.slip} unit={unit} />;
 }
 
@@ -242,7 +240,7 @@ function PlanOnTable({
 }: LivePlanProps & { readonly whole: Plan }) {
   const store = useWorkStore();
   const half = useViewState((view) => view.half);
-  const plan = useMemo(() => halfShown(whole, half), [whole, half]);
+  const plan = whole[half];
   const selected = useViewState((view) => view.selectedDart);
   const selectDart = useViewState((view) => view.selectDart);
   const lightSlip = useViewState((view) => view.lightSlip);
@@ -288,7 +286,7 @@ function PlanOnTable({
 }
 
 interface HandlesProps {
-  readonly plan: Plan;
+  readonly plan: PlanHalf;
   readonly places: readonly Place[];
   readonly mmPerPixel: number;
   readonly selected: DartRef | null;

@@ -1,13 +1,13 @@
 import { memo, useId, useMemo } from "react";
 import type { Piece } from "../../core/pattern/piece";
 import type { DartRef } from "../../core/pattern/piece";
-import type { Plan } from "../../core/plan/plan";
+import type { PlanHalf } from "../../core/plan/plan";
 import { pieceMarks, type PieceMarks, type Place } from "../../drawing/index";
 
 const EVERYWHERE = "M-5000 -5000H5000V5000H-5000Z";
 
 export interface WorkingLayerProps {
-  readonly plan: Plan;
+  readonly plan: PlanHalf;
   readonly places: readonly Place[];
   readonly mmPerPixel: number;
   readonly showBefore: boolean;
@@ -116,7 +116,7 @@ const CROSS = 6;
 const TOUCHED = 12;
 
 interface BustPointsProps {
-  readonly plan: Plan;
+  readonly plan: PlanHalf;
   readonly mmPerPixel: number;
   readonly onLight: (slip: string) => void;
 }

@@ -5,8 +5,8 @@ import type { MeasureName } from "../../core/measures/measure";
 import { MEASURE_NEEDS } from "../../core/measures/registry";
 import { bodyOf } from "../../core/measures/tape";
 import type { Command } from "../../core/plan/commands";
-import { LIMITS } from "../../core/plan/limits";
-import { formatLengthEntry } from "../../words/length";
+import { LIMITS } from "../../core/decisions/limits";
+import { formatLengthEntry } from "../../words/terms/length";
 import { measureNeedWords, measureRefusal, measureWords } from "../../words/measures";
 import {
   dayWords,

@@ -1,9 +1,10 @@
-import type { LikelySlip, Suspicion } from "../../core/bodies/suspicion";
+import type { LikelySlip } from "../../core/bodies/misreading";
+import type { Suspicion } from "../../core/bodies/suspicion";
 import type { MeasureName } from "../../core/measures/measure";
 import { bodyOf } from "../../core/measures/tape";
 import type { Mm } from "../../core/units";
 import type { Command } from "../../core/plan/commands";
-import type { LengthUnit } from "../../core/plan/work";
+import type { LengthUnit } from "../../core/decisions/work";
 import { measureRefusal } from "../../words/measures";
 import { slipRemedy } from "../../words/tape";
 import { useRunAll } from "../app/useRunAll";

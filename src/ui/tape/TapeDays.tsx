@@ -1,7 +1,7 @@
 import { useId, useRef, useState } from "react";
 import { compareTapes } from "../../core/measures/compareTapes";
-import { LIMITS } from "../../core/plan/limits";
-import { formatLength } from "../../words/length";
+import { LIMITS } from "../../core/decisions/limits";
+import { formatLength } from "../../words/terms/length";
 import { measureWords } from "../../words/measures";
 import { dayRefusal, dayWords, differenceWords } from "../../words/tape";
 import { useRun, useSettledWork } from "../app/useWork";

@@ -1,7 +1,7 @@
 import { useId, useState } from "react";
 import { standingOf } from "../../core/bodies/estimate";
 import { bodyOf } from "../../core/measures/tape";
-import { LIMITS } from "../../core/plan/limits";
+import { LIMITS } from "../../core/decisions/limits";
 import { standingSentence, surveyWords } from "../../words/tape";
 import { useRun, useSettledWork, useWork } from "../app/useWork";
 import { useKeptOnHide } from "../fields/useKeptOnHide";

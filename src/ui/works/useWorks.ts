@@ -1,28 +1,15 @@
 /** What the page can do with whole works: the ones kept in this browser, and files. */
+import type { Pattern } from "../../core/decisions/pattern";
 import { createContext, useContext } from "react";
-import type { Pattern, Work } from "../../core/plan/work";
+import type { Work } from "../../core/decisions/work";
 import { must } from "../../core/result";
-
-export interface WorkEntry {
-  readonly id: string;
-  readonly name: string;
-}
-
-export interface PageMessage {
-  readonly id: string;
-  readonly text: string;
-  readonly action?: { readonly label: string; readonly run: () => void };
-}
-
-export interface StorageWords {
-  readonly state: "saved" | "saving" | "failed";
-  readonly words: string;
-}
+import type { WorkEntry } from "../../store/library";
+import type { Message, StorageState } from "../../store/sessionState";
 
 export interface Works {
   readonly entries: readonly WorkEntry[];
   readonly openId: string;
-  readonly storage: StorageWords;
+  readonly storage: StorageState;
   /** A pattern with nothing on its envelope yet. */
   readonly blankPattern: Pattern;
   readonly open: (id: string) => void;
@@ -32,7 +19,7 @@ export interface Works {
   readonly remove: (id: string) => void;
   readonly download: () => void;
   readonly openFile: (file: File) => Promise<void>;
-  readonly messages: readonly PageMessage[];
+  readonly messages: readonly Message[];
   readonly dismiss: (id: string) => void;
 }
 

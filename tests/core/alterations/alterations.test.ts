@@ -1,8 +1,8 @@
 /** What every slip keeps, for arbitrary amounts: the sewn seam, the walk of seams, equal legs; and each kind's own effect. */
+import type { Alteration, GiveBack } from "../../../src/core/decisions/alteration";
 import * as fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { mouthForAngle } from "../../../src/core/alterations/dartEnd";
-import type { Alteration, GiveBack } from "../../../src/core/plan/work";
+import { mouthForAngle } from "../../../src/core/alterations/redraw/moveDartEnd";
 import { degreesFrom, radiansFromDegrees } from "../../../src/core/units";
 import { anyAmount } from "../../support/amounts";
 import { dartIn, planOf, ref, testWork, withAlterations } from "../../support/works";
@@ -133,7 +133,7 @@ describe("each kind", () => {
       failure: { code: "slip/not-given-back" },
     });
     // Left out, it leaves nothing behind.
-    expect(plan.pieces).toEqual(planOf({ ...testWork, picks: { bustAlteration: 60 } }).pieces);
+    expect(plan.left.pieces).toEqual(planOf({ ...testWork, picks: { bustAlteration: 60 } }).left.pieces);
   });
 
   it("gives back by the shares asked for", () => {
@@ -190,7 +190,7 @@ describe("each kind", () => {
         ok: false,
         failure: { code: "slip/dart-vanishes" },
       });
-      expect(plan.pieces).toEqual(plain.pieces);
+      expect(plan.left.pieces).toEqual(plain.left.pieces);
       expect(plan.checks.filter(({ ok }) => !ok).map(({ name }) => name)).toEqual(["slipsApplied"]);
     }
   });
@@ -247,8 +247,8 @@ describe("each kind", () => {
     const plan = planOf(
       withAlterations(end("mouth", 0), { kind: "dartMouth", id: "b", dart: side, inner: 0, outer: 0, giveBack: {} }),
     );
-    expect(plan.darts.map(({ drawn }) => drawn.intake)).toEqual(
-      plain.darts.map(({ drawn }) => expect.closeTo(drawn.intake, 3)),
+    expect(plan.left.darts.map(({ drawn }) => drawn.intake)).toEqual(
+      plain.left.darts.map(({ drawn }) => expect.closeTo(drawn.intake, 3)),
     );
     expect(planOf(withAlterations())).toEqual(plain);
   });
@@ -269,7 +269,7 @@ describe("chains", () => {
           alterations: chain.map((slip, i) => ({ ...slip, id: `s${i}` })),
         });
         expect(JSON.stringify(plan)).not.toMatch(/NaN/);
-        for (const { drawn } of plan.darts) expect(Number.isFinite(drawn.fullness)).toBe(true);
+        for (const { drawn } of plan.left.darts) expect(Number.isFinite(drawn.fullness)).toBe(true);
         const waistGirth = plan.levels.find(({ level }) => level === "waist");
         expect(Math.abs((waistGirth?.finished ?? NaN) - (waistGirth?.claim ?? NaN))).toBeLessThan(1);
       }),

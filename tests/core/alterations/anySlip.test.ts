@@ -1,10 +1,11 @@
 /** Any slip, however large, of any dart of any piece, on any demo work: it is made and true, or refused and without effect. */
+import type { Alteration, DartRedraw, GiveBack, GiveBackPlace } from "../../../src/core/decisions/alteration";
+import type { SlipTrace } from "../../../src/core/alterations/outcome/trace";
 import { isDeepStrictEqual } from "node:util";
 import * as fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import type { DartRef, Piece } from "../../../src/core/pattern/piece";
-import type { Plan, SlipTrace } from "../../../src/core/plan/plan";
-import type { Alteration, DartRedraw, GiveBack, GiveBackPlace } from "../../../src/core/plan/work";
+import type { Plan } from "../../../src/core/plan/plan";
 import { demoWorks } from "../../../src/document/demo";
 import { anyAmount } from "../../support/amounts";
 import { seamByBezierJs } from "../../support/independent";
@@ -79,7 +80,7 @@ describe.each(
     const check = plan.checks.find(({ name }) => name === "slipsApplied");
     return [
       ...odd.map((value) => `the failure says ${value}`),
-      ...(plan.pieces.every((piece, index) => isDeepStrictEqual(piece, plain.pieces[index]))
+      ...(plan.left.pieces.every((piece, index) => isDeepStrictEqual(piece, plain.left.pieces[index]))
         ? []
         : ["a piece changed"]),
       ...(check?.ok === false && check.measured === 1 && check.pieces[0] === slip.dart.piece
@@ -91,11 +92,11 @@ describe.each(
   /** What is wrong with one that was made, other than what a check says. */
   function wrongWithMade(plan: Plan, slip: DartRedraw, { given }: SlipTrace): string[] {
     const failing = new Set(plan.checks.filter(({ ok }) => !ok).map(({ name }) => name));
-    const drawn = plan.darts.find(
+    const drawn = plan.left.darts.find(
       ({ ref: own }) => own.piece === slip.dart.piece && own.dart === slip.dart.dart,
     )?.drawn;
     if (drawn === undefined) return ["the dart is gone"];
-    const off = Math.abs(wholeWaist(plan.pieces) - wholeWaist(plain.pieces));
+    const off = Math.abs(wholeWaist(plan.left.pieces) - wholeWaist(plain.left.pieces));
     const leg = (end: { readonly x: number; readonly y: number }): number =>
       Math.hypot(end.x - drawn.apex.x, end.y - drawn.apex.y);
     const legs = Math.abs(leg(drawn.inner) - leg(drawn.outer));
@@ -154,9 +155,9 @@ describe.each(
       for (const slip of zero) {
         const plan = planOf({ ...work, alterations: [slip] });
         expect(outcomeIn(plan)?.ok).toBe(true);
-        plan.pieces.forEach((piece, index) => {
+        plan.left.pieces.forEach((piece, index) => {
           for (const [name, point] of Object.entries(piece.points)) {
-            const was = Object.entries(plain.pieces[index]?.points ?? {}).find(([key]) => key === name)?.[1];
+            const was = Object.entries(plain.left.pieces[index]?.points ?? {}).find(([key]) => key === name)?.[1];
             // Blending can leave a trace of a corner over a shut dart, and truing takes it: less than a pencil line.
             expect(Math.hypot(point.at.x - (was?.at.x ?? NaN), point.at.y - (was?.at.y ?? NaN))).toBeLessThan(0.5);
           }

@@ -5,7 +5,7 @@ import { blendPiece, levelSizes, neighbours } from "../../../src/core/blend/blen
 import { seamLength } from "../../../src/core/girth/seamLength";
 import { pointNames, pointOf, type Piece } from "../../../src/core/pattern/piece";
 import { must } from "../../../src/core/result";
-import { draftBlocks } from "../../../src/core/pattern/printedNest";
+import { draftBlocks } from "../../../src/core/nest/printedNest";
 import { anyAmount } from "../../support/amounts";
 import { planOf, testWork } from "../../support/works";
 
@@ -111,7 +111,7 @@ describe("neighbours", () => {
 
 describe("the plan's cut lines", () => {
   it("run between the same sizes with the same share at one level, on every piece", () => {
-    const { cutLines } = planOf(testWork);
+    const { cutLines } = planOf(testWork).left;
     for (const level of ["waist", "hip"]) {
       const lines = cutLines.filter((line) => line.level === level);
       expect(lines.length).toBeGreaterThanOrEqual(2);
@@ -120,7 +120,7 @@ describe("the plan's cut lines", () => {
   });
 
   it("lie a quarter of the girth's share outside the lower line: 30 % of 40 mm, a quarter of that is 3 mm", () => {
-    const front = planOf(testWork).cutLines.find(({ piece, level }) => piece === "front" && level === "waist");
+    const front = planOf(testWork).left.cutLines.find(({ piece, level }) => piece === "front" && level === "waist");
     expect(front?.offset).toBeCloseTo(3, 0);
   });
 });

@@ -15,7 +15,7 @@ import {
   type Girth,
   type ModelBody,
 } from "../../../src/core/bodies/modelBodies";
-import { normalQuantile } from "../../../src/core/bodies/normalQuantile";
+import { normalQuantile } from "../../../src/core/statistics/normalQuantile";
 import type { SizeChart } from "../../../src/core/chart/sizeChart";
 import { bodyOf, tapesOf } from "../../../src/core/measures/tape";
 import { must } from "../../../src/core/result";

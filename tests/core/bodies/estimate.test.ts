@@ -10,7 +10,7 @@ import { estimatesOf, knownOf, rangeOf, standingOf } from "../../../src/core/bod
 import { MEASURE_NAMES, type MeasureName, type Measures } from "../../../src/core/measures/measure";
 import { MEASURE_RANGES } from "../../../src/core/measures/registry";
 import { bodyOf, tapesOf } from "../../../src/core/measures/tape";
-import { LIMITS } from "../../../src/core/plan/limits";
+import { LIMITS } from "../../../src/core/decisions/limits";
 import { must } from "../../../src/core/result";
 import { anyAmount } from "../../support/amounts";
 import {

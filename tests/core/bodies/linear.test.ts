@@ -2,7 +2,7 @@
 import * as fc from "fast-check";
 import { CholeskyDecomposition, Matrix, solve } from "ml-matrix";
 import { describe, expect, it } from "vitest";
-import { cholesky, dot, partOf, solveLower } from "../../../src/core/bodies/linear";
+import { cholesky, dot, partOf, solveLower } from "../../../src/core/statistics/linear";
 import { SURVEYED_BODIES, TAPED_BODIES } from "../../../src/core/bodies/bridges";
 import { CoreBug } from "../../../src/core/result";
 import { anyAmount } from "../../support/amounts";

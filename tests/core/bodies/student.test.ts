@@ -1,6 +1,6 @@
 /** Quantiles and tails against the usual printed tables (from memory; every statistics handbook has them). */
 import { describe, expect, it } from "vitest";
-import { fisherAbove, studentQuantile } from "../../../src/core/bodies/student";
+import { fisherAbove, studentQuantile } from "../../../src/core/statistics/student";
 
 describe("studentQuantile", () => {
   it.each([

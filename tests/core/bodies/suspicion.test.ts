@@ -3,10 +3,11 @@
  * planted and without; and by bodies and slips of our own. Bounds on shares lie a little below (or above) what
  * `npx tsx tests/tools/suspicions.ts` prints; the thresholds they hold for are in src/core/bodies/suspicion.ts.
  */
+import type { SlipKind } from "../../../src/core/bodies/misreading";
 import * as fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { NAVEL_OVER_WAIST } from "../../../src/core/bodies/slipHypotheses";
-import { suspicionsOf, type SlipKind } from "../../../src/core/bodies/suspicion";
+import { NAVEL_OVER_WAIST } from "../../../src/core/bodies/misreadingHypotheses";
+import { suspicionsOf } from "../../../src/core/bodies/suspicion";
 import { MEASURE_NAMES, type MeasureName } from "../../../src/core/measures/measure";
 import { MEASURE_RANGES } from "../../../src/core/measures/registry";
 import { bodyOf, tapesOf } from "../../../src/core/measures/tape";

@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { readChart, readCups, readSizes, sortRows } from "../../../src/core/chart/readChart";
 import type { CupVersion, SizeChart, SizeRow } from "../../../src/core/chart/sizeChart";
-import { chartFaults } from "../../../src/core/plan/chartFaults";
+import { chartFaults } from "../../../src/core/chart/chartFaults";
 
 const size = (label: string, bust: number, more: Partial<SizeRow> = {}): SizeRow => ({
   label,

@@ -12,7 +12,7 @@ import { planOf, testWork } from "../../support/works";
 
 const plan = planOf(testWork);
 
-const contextOf = ({ pieces, levels, darts, slips }: Plan): CheckContext => ({
+const contextOf = ({ left: { pieces, levels, darts, slips } }: Plan): CheckContext => ({
   pieces: Object.fromEntries(pieces.map((piece) => [piece.name, piece])),
   levels,
   darts,
@@ -36,10 +36,10 @@ const front = must(sound.pieces.front, "front");
 const withFront = (piece: Piece): CheckContext => ({ ...sound, pieces: { ...sound.pieces, front: piece } });
 const [bust, ...otherLevels] = sound.levels;
 const sideDart = must(
-  plan.darts.find(({ ref }) => ref.dart === "sideDart"),
+  plan.left.darts.find(({ ref }) => ref.dart === "sideDart"),
   "side dart",
 );
-const otherDarts = plan.darts.filter((dart) => dart !== sideDart);
+const otherDarts = plan.left.darts.filter((dart) => dart !== sideDart);
 
 const FAULTS: Readonly<Record<CheckName, CheckContext>> = {
   girthAsClaimed: {

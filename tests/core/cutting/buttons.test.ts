@@ -2,22 +2,22 @@
  * Buttons down the centre back: closed forms on straight centres of known length, and their distances measured by bezier-js
  * along the centre line, over the borders of pieces, as any chain of alterations leaves them.
  */
+import { type Closure, STYLE_NAMES } from "../../../src/core/decisions/pattern";
 import { Point } from "@flatten-js/core";
 import { Bezier } from "bezier-js";
 import * as fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { PIECE_ORDER, type PieceSet } from "../../../src/core/alterations/pieceSet";
+import { PIECE_ORDER, type PieceSet } from "../../../src/core/pattern/pieceSet";
 import { buttonPlaces, buttonRow } from "../../../src/core/cutting/buttons";
 import { truePiecesOf } from "../../../src/core/cutting/truePieces";
 import type { Drill, TruePiece } from "../../../src/core/cutting/truePiece";
 import { edgePointAt } from "../../../src/core/geometry/edgeCurve";
 import { piecePoint, type PiecePoint } from "../../../src/core/geometry/point";
 import { pointOf, type Piece, type PieceName, type SeamName } from "../../../src/core/pattern/piece";
-import { LIMITS } from "../../../src/core/plan/limits";
+import { LIMITS } from "../../../src/core/decisions/limits";
 import { derivePlan } from "../../../src/core/plan/derivePlan";
 import type { Plan } from "../../../src/core/plan/plan";
-import type { Closure, Work } from "../../../src/core/plan/work";
-import { STYLE_NAMES } from "../../../src/core/style/index";
+import type { Work } from "../../../src/core/decisions/work";
 import { anyAmount } from "../../support/amounts";
 import { anyChainWork } from "../../support/anyChainWork";
 import { polygonOf } from "../../support/independent";
@@ -182,7 +182,7 @@ describe.each(STYLE_NAMES)("buttons of any plan, %s", (style) => {
           plan.ok &&
           plan.value.checks.every(({ name, ok }) => ok || (name !== "outlineClosed" && name !== "seamsWalk"));
         fc.pre(sound);
-        const pieces = setOf(sound ? plan.value.pieces : []);
+        const pieces = setOf(sound ? plan.value.left.pieces : []);
         const above = lengthOf(pieces, ["back", "backBand"]);
         const opening = Math.min(above + closure.belowWaist, lengthOf(pieces, BACKS));
         const found = buttonPlaces(pieces, closure).map(({ piece, at }) => alongCentre(pieces, piece, at));
@@ -264,7 +264,7 @@ describe("halves that differ", () => {
   });
   const plan = planOf(uneven);
   const pieces = trueOf(plan, uneven);
-  const sets = { left: setOf(plan.pieces), right: setOf(plan.right?.pieces ?? []) };
+  const sets = { left: setOf(plan.left.pieces), right: setOf(plan.right.pieces) };
 
   it("have a buttonhole for every button, in the same share of the way", () => {
     const rowOf = (half: "left" | "right") =>

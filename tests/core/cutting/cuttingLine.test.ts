@@ -2,6 +2,7 @@
  * Cutting lines against closed forms on pieces made by hand, and on any plan against what a line so far outside another is,
  * measured by bezier-js (distances) and @flatten-js/core (insides).
  */
+import { STYLE_NAMES } from "../../../src/core/decisions/pattern";
 import { Bezier } from "bezier-js";
 import { Point } from "@flatten-js/core";
 import * as fc from "fast-check";
@@ -13,7 +14,6 @@ import { lineEdge } from "../../../src/core/geometry/edgeCurve";
 import { piecePoint } from "../../../src/core/geometry/point";
 import type { Piece, PointName, SeamName } from "../../../src/core/pattern/piece";
 import { derivePlan } from "../../../src/core/plan/derivePlan";
-import { STYLE_NAMES } from "../../../src/core/style/index";
 import { anyAmount } from "../../support/amounts";
 import { anyChainWork } from "../../support/anyChainWork";
 import { polygonOf } from "../../support/independent";
@@ -180,7 +180,9 @@ describe.each(STYLE_NAMES)("cutting lines of any plan, %s", (style) => {
       fc.property(anyChainWork(style), anyAllowances, (work, allowances) => {
         const plan = derivePlan(work);
         const pieces =
-          plan.ok && plan.value.checks.every(({ name, ok }) => name !== "outlineClosed" || ok) ? plan.value.pieces : [];
+          plan.ok && plan.value.checks.every(({ name, ok }) => name !== "outlineClosed" || ok)
+            ? plan.value.left.pieces
+            : [];
         const faults = pieces.flatMap((piece) => {
           drawn += 1;
           const offs: string[] = [];

@@ -2,16 +2,16 @@
  * Notches meet: those with one number lie on two pieces, equally far along the sewn seam from where it begins, measured by
  * bezier-js on the pieces as they come out of any chain of alterations.
  */
+import { STYLE_NAMES } from "../../../src/core/decisions/pattern";
 import { Bezier } from "bezier-js";
 import * as fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { piecesOf, type PieceSet } from "../../../src/core/alterations/pieceSet";
+import { piecesOf, type PieceSet } from "../../../src/core/pattern/pieceSet";
 import { cutNotch, notchPlaces, ownNotches, type NotchPlace } from "../../../src/core/cutting/notches";
 import { piecePoint } from "../../../src/core/geometry/point";
 import { pointOf, type Edge, type Piece, type PieceName, type SeamName } from "../../../src/core/pattern/piece";
 import { derivePlan } from "../../../src/core/plan/derivePlan";
 import { radians } from "../../../src/core/units";
-import { STYLE_NAMES } from "../../../src/core/style/index";
 import { anyChainWork } from "../../support/anyChainWork";
 import { planOf, testWork } from "../../support/works";
 
@@ -93,7 +93,7 @@ describe.each(STYLE_NAMES)("notches of any plan, %s", (style) => {
         const plan = derivePlan(work);
         const pieces = setOf(
           plan.ok && plan.value.checks.every(({ name, ok }) => ok || (name !== "outlineClosed" && name !== "seamsWalk"))
-            ? plan.value.pieces
+            ? plan.value.left.pieces
             : [],
         );
         const places = notchPlaces(pieces, work.pattern.closure).filter(({ kind }) => kind === "seam");
@@ -125,7 +125,7 @@ describe.each(STYLE_NAMES)("notches of any plan, %s", (style) => {
 
 describe("notches", () => {
   const plan = planOf(testWork);
-  const set = setOf(plan.pieces);
+  const set = setOf(plan.left.pieces);
 
   it("keep 18 mm away from corners and darts, where scissors would cut both", () => {
     const near = notchPlaces(set, testWork.pattern.closure).flatMap(({ piece, at, kind }) =>
@@ -153,12 +153,13 @@ describe("notches", () => {
         closure: { place: "centreBack" as const, belowWaist: 120 },
       },
     };
-    const opening = notchPlaces(setOf(planOf(work).pieces), work.pattern.closure).filter(
+    const opening = notchPlaces(setOf(planOf(work).left.pieces), work.pattern.closure).filter(
       ({ kind }) => kind === "opening",
     );
     expect(opening.map(({ piece }) => piece)).toEqual(["backBasque"]);
     // The centre back of the basque is straight and upright from the waist down.
-    const waist = planOf(work).pieces.find(({ name }) => name === "backBasque")?.points.centreWaist?.at.y ?? Number.NaN;
+    const waist =
+      planOf(work).left.pieces.find(({ name }) => name === "backBasque")?.points.centreWaist?.at.y ?? Number.NaN;
     expect(opening[0]?.at.y).toBeCloseTo(waist + 120, 6);
   });
 
@@ -167,14 +168,14 @@ describe("notches", () => {
       ...testWork,
       pattern: { ...testWork.pattern, length: "hip" as const, closure: { place: "side" as const, belowWaist: 120 } },
     };
-    const opening = notchPlaces(setOf(planOf(work).pieces), work.pattern.closure).filter(
+    const opening = notchPlaces(setOf(planOf(work).left.pieces), work.pattern.closure).filter(
       ({ kind }) => kind === "opening",
     );
     expect(opening.map(({ piece }) => piece)).toEqual(["frontBasque", "backBasque"]);
   });
 
   it("snip both legs of every dart, and the centre line on the fold", () => {
-    const front = plan.pieces.find(({ name }) => name === "front");
+    const front = plan.left.pieces.find(({ name }) => name === "front");
     const own = front === undefined ? [] : ownNotches(front, true);
     expect(own.filter(({ kind }) => kind === "dart")).toHaveLength(4);
     expect(own.filter(({ kind }) => kind === "centre").map(({ at }) => at.x)).toEqual([0, 0]);

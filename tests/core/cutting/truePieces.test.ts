@@ -1,15 +1,16 @@
 /** True-scale pieces of whole plans: what stands on them, halves that differ, and what is refused. */
+import { alike } from "../../support/halves";
+import { STYLE_NAMES } from "../../../src/core/decisions/pattern";
+import type { Alteration } from "../../../src/core/decisions/alteration";
 import { Point } from "@flatten-js/core";
 import { describe, expect, it } from "vitest";
-import { PIECE_ORDER } from "../../../src/core/alterations/pieceSet";
+import { PIECE_ORDER } from "../../../src/core/pattern/pieceSet";
 import { truePiecesOf } from "../../../src/core/cutting/truePieces";
 import type { TruePiece } from "../../../src/core/cutting/truePiece";
 import { edgePointAt } from "../../../src/core/geometry/edgeCurve";
 import { signedArea } from "../../../src/core/geometry/outline";
 import { piecePoint } from "../../../src/core/geometry/point";
 import type { Plan } from "../../../src/core/plan/plan";
-import type { Alteration } from "../../../src/core/plan/work";
-import { STYLE_NAMES } from "../../../src/core/style/index";
 import { polygonOf } from "../../support/independent";
 import { planOf, testWork, withAlterations } from "../../support/works";
 
@@ -35,7 +36,7 @@ describe.each(STYLE_NAMES)("true-scale pieces, %s", (style) => {
   const pieces = piecesOfPlan(plan);
 
   it("are all the pieces of the plan, each with a key of its own", () => {
-    expect(pieces.map(({ name }) => name).toSorted()).toEqual(plan.pieces.map(({ name }) => name).toSorted());
+    expect(pieces.map(({ name }) => name).toSorted()).toEqual(plan.left.pieces.map(({ name }) => name).toSorted());
     expect(new Set(pieces.map(({ key }) => key)).size).toBe(pieces.length);
   });
 
@@ -131,27 +132,29 @@ describe("a printed size as a true-scale piece", () => {
 describe("a piece whose outline is none", () => {
   it("is refused by name", () => {
     const plan = planOf(testWork);
-    const crossed = plan.pieces.map((piece) =>
+    const crossed = plan.left.pieces.map((piece) =>
       piece.name === "back"
         ? { ...piece, points: { ...piece.points, sideWaist: { at: piecePoint(-300, 100), level: "waist" as const } } }
         : piece,
     );
-    const made = truePiecesOf(
-      { ...plan, pieces: crossed },
-      { names: PIECE_ORDER, size: null, allowances: {}, closure },
-    );
+    const made = truePiecesOf(alike(plan, { pieces: crossed }), {
+      names: PIECE_ORDER,
+      size: null,
+      allowances: {},
+      closure,
+    });
     expect(made).toEqual({ ok: false, failure: { code: "paper/outline-refused", piece: "back", half: null } });
   });
 
   it("is no matter where that piece is not wanted", () => {
     const plan = planOf(testWork);
-    const crossed = plan.pieces.map((piece) =>
+    const crossed = plan.left.pieces.map((piece) =>
       piece.name === "back"
         ? { ...piece, points: { ...piece.points, sideWaist: { at: piecePoint(-300, 100), level: "waist" as const } } }
         : piece,
     );
     expect(
-      truePiecesOf({ ...plan, pieces: crossed }, { names: ["front"], size: null, allowances: {}, closure }).ok,
+      truePiecesOf(alike(plan, { pieces: crossed }), { names: ["front"], size: null, allowances: {}, closure }).ok,
     ).toBe(true);
   });
 });

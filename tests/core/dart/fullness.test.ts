@@ -2,7 +2,7 @@
 import { describe, expect, it } from "vitest";
 import { coneHeight } from "../../../src/core/dart/fullness";
 import { angleOfMouth } from "../../../src/core/dart/foldedDisc";
-import { mouthForAngle } from "../../../src/core/alterations/dartEnd";
+import { mouthForAngle } from "../../../src/core/alterations/redraw/moveDartEnd";
 import { radians, radiansFromDegrees } from "../../../src/core/units";
 
 describe("coneHeight", () => {

@@ -2,10 +2,11 @@
  * The pointed dart: every answer is made anew here with the alterations it is offered as, and measured with `Math.hypot` and
  * bezier-js; fullness is held against the closed form of the cone, h = R √(1 − (1 − θ/2π)²).
  */
+import type { DartRedraw } from "../../../src/core/decisions/alteration";
 import * as fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { applyAlteration } from "../../../src/core/alterations/applyAlteration";
-import type { PieceSet } from "../../../src/core/alterations/pieceSet";
+import type { PieceSet } from "../../../src/core/pattern/pieceSet";
 import { moveMouthEnd } from "../../../src/core/dart/mouthEnd";
 import {
   answerPointedDart,
@@ -15,8 +16,8 @@ import {
   type PointedDartContext,
   type SeamTerm,
   type SeenAtDart,
-} from "../../../src/core/dart/pointedDart";
-import { angleForFullness } from "../../../src/core/dart/pointedDartAnswer";
+} from "../../../src/core/pointedDart/pointedDart";
+import { angleForFullness } from "../../../src/core/pointedDart/pointedDartAnswer";
 import { trueSeamAtDart } from "../../../src/core/dart/trueSeam";
 import { draftBackBlock } from "../../../src/core/draft/backBlock";
 import { draftMeasuresFor } from "../../../src/core/draft/draftMeasures";
@@ -30,7 +31,6 @@ import {
   type PieceName,
   type SeamName,
 } from "../../../src/core/pattern/piece";
-import type { DartRedraw } from "../../../src/core/plan/work";
 import { sideDartFront } from "../../../src/core/style/sideDartStyle";
 import { anyAmount } from "../../support/amounts";
 import { crossesItself, seamByBezierJs } from "../../support/independent";

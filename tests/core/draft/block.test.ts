@@ -4,7 +4,7 @@ import { draftBackBlock } from "../../../src/core/draft/backBlock";
 import { draftFrontBlock } from "../../../src/core/draft/frontBlock";
 import { draftMeasuresFor } from "../../../src/core/draft/draftMeasures";
 import { directionOf, distance, turnBetween } from "../../../src/core/geometry/point";
-import { draftBlocks } from "../../../src/core/pattern/printedNest";
+import { draftBlocks } from "../../../src/core/nest/printedNest";
 import { pointOf } from "../../../src/core/pattern/piece";
 import { degreesFrom, radians } from "../../../src/core/units";
 import { seamByBezierJs } from "../../support/independent";

@@ -9,7 +9,7 @@ import { clothCorners, lengthOnCloth, polygonOf, seamByBezierJs } from "../../su
 import { planOf, withAlterations } from "../../support/works";
 
 function pieceOf(plan: Plan, name: PieceName): Piece {
-  const piece = plan.pieces.find((one) => one.name === name);
+  const piece = plan.left.pieces.find((one) => one.name === name);
   if (piece === undefined) throw new Error(`no ${name}`);
   return piece;
 }
@@ -43,7 +43,7 @@ describe.each(works.map((work, index) => [work.name, index] as const))("%s", (_n
   const levelOf = (name: string) => plan.levels.find(({ level }) => level === name);
 
   it("has every seam of every piece as long as bezier-js finds it", () => {
-    const all = [...plan.pieces, ...plan.nest.sizes.flat()];
+    const all = [...plan.left.pieces, ...plan.nest.sizes.flat()];
     for (const piece of all)
       for (const seam of SEAMS)
         expect(Math.abs(seamLength(piece, seam) - seamByBezierJs(piece, seam))).toBeLessThan(1e-3);
@@ -82,7 +82,7 @@ describe.each(works.map((work, index) => [work.name, index] as const))("%s", (_n
   });
 
   it("finishes at the hip to the body and the ease, by flatten-js; a waist-length pattern has no hip", () => {
-    const halves = plan.pieces
+    const halves = plan.left.pieces
       .filter(({ points }) => points.centreHip !== undefined)
       .map((piece) => levelOnCloth(piece, pointOf(piece, "centreHip").y));
     const level = levelOf("hip") ?? { body: 0, ease: 0, finished: 0 };
@@ -125,12 +125,12 @@ describe.each(
     .map((work) => [work.pattern.style, work.pattern.length, work] as const),
 )("%s to the %s", (_style, _length, work) => {
   const plan = planOf(work);
-  const has = (name: PieceName): boolean => plan.pieces.some((piece) => piece.name === name);
+  const has = (name: PieceName): boolean => plan.left.pieces.some((piece) => piece.name === name);
   const sumOf = (names: readonly PieceName[], seam: SeamName): number =>
     names.filter(has).reduce((sum, name) => sum + seamByBezierJs(pieceOf(plan, name), seam), 0);
 
   it("has every seam of every piece as long as bezier-js finds it", () => {
-    for (const piece of [...plan.pieces, ...plan.nest.sizes.flat()]) {
+    for (const piece of [...plan.left.pieces, ...plan.nest.sizes.flat()]) {
       for (const seam of SEAMS)
         expect(Math.abs(seamLength(piece, seam) - seamByBezierJs(piece, seam))).toBeLessThan(1e-3);
     }

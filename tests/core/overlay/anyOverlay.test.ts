@@ -2,11 +2,14 @@
  * Strips of random bodies, styles and alterations, judged by libraries of others: nothing that changed is left out, all
  * of a strip lies on its paper, and it is laid on by points that are printed.
  */
+import { STYLE_NAMES } from "../../../src/core/decisions/pattern";
+import type { Alteration, Half } from "../../../src/core/decisions/alteration";
+import { FIT_NAMES } from "../../../src/core/decisions/fitNames";
 import { Point, Polygon } from "@flatten-js/core";
 import { Bezier } from "bezier-js";
 import * as fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { FIT_NAMES, fitOf } from "../../../src/core/alterations/fit/index";
+import { fitOf } from "../../../src/core/alterations/fit/index";
 import { dartCap } from "../../../src/core/dart/dartCap";
 import { legsOf } from "../../../src/core/dart/bowedLegs";
 import type { EdgeCurve } from "../../../src/core/geometry/edgeCurve";
@@ -16,9 +19,8 @@ import type { Overlay, Patch } from "../../../src/core/overlay/overlay";
 import { pointOf, type Piece } from "../../../src/core/pattern/piece";
 import { derivePlan } from "../../../src/core/plan/derivePlan";
 import type { Plan } from "../../../src/core/plan/plan";
-import type { Alteration, Half, Work } from "../../../src/core/plan/work";
+import type { Work } from "../../../src/core/decisions/work";
 import { demoWorks } from "../../../src/document/demo";
-import { STYLE_NAMES } from "../../../src/core/style/index";
 import { anyAmount } from "../../support/amounts";
 import { testWork } from "../../support/works";
 
@@ -119,8 +121,8 @@ function leftOut(final: Piece, printed: Piece, patches: readonly Patch[]): reado
 }
 
 const finals = (plan: Plan): readonly { readonly final: Piece; readonly halves: readonly (Half | null)[] }[] => [
-  ...plan.pieces.map((final) => ({ final, halves: [null, "left"] as const })),
-  ...(plan.right?.pieces ?? []).map((final) => ({ final, halves: [null, "right"] as const })),
+  ...plan.left.pieces.map((final) => ({ final, halves: [null, "left"] as const })),
+  ...plan.right.pieces.map((final) => ({ final, halves: [null, "right"] as const })),
 ];
 
 const printedFor = (plan: Plan, { tissue }: Pick<Patch, "tissue">): Piece | undefined =>
@@ -248,7 +250,7 @@ const anyWork = fc
     alterations: alterations.map((a, index) => ({ ...a, id: `${index}-${a.id}` })),
   }));
 
-const allNames = (plan: Plan) => [...new Set([...plan.pieces, ...(plan.right?.pieces ?? [])].map(({ name }) => name))];
+const allNames = (plan: Plan) => [...new Set([...plan.left.pieces, ...plan.right.pieces].map(({ name }) => name))];
 
 describe("strips of any plan", () => {
   it("show all that changed, on their paper, by points that are printed", () => {

@@ -1,4 +1,5 @@
 /** Strips against closed forms, on a made-up piece of straight edges with one corner moved. */
+import { alike } from "../../support/halves";
 import { describe, expect, it } from "vitest";
 import { overlayOf } from "../../../src/core/overlay/overlayOf";
 import type { Overlay, Patch } from "../../../src/core/overlay/overlay";
@@ -64,11 +65,8 @@ function box({ out = 0, shift = 0 }: { readonly out?: number; readonly shift?: n
 
 const real = planOf(testWork);
 const planWith = (printed: Piece, final: Piece): Plan => ({
-  ...real,
+  ...alike(real, { pieces: [final], cutLines: [], slips: [] }),
   printed: [printed],
-  pieces: [final],
-  cutLines: [],
-  slips: [],
   nest: { labels: real.nest.labels, sizes: real.nest.labels.map(() => [printed]) },
 });
 const overlay = (final: Piece, longest = A4_LONG): Overlay => overlayOf(planWith(box({}), final), ["back"], longest);
@@ -181,7 +179,7 @@ describe("halves that differ", () => {
     const plan = planWith(box({}), box({ out: 4 }));
     const right = (pieces: readonly Piece[]): Plan => ({
       ...plan,
-      right: { pieces, darts: [], slips: [], truing: [], cutLines: [] },
+      right: { ...plan.left, pieces },
     });
     expect(overlayOf(right([box({ out: 6 })]), ["back"], 400).patches.map(({ key, half }) => [key, half])).toEqual([
       ["back-left-1", "left"],

@@ -2,14 +2,14 @@
  * Random bodies, styles and chains of up to eight alterations: either a plan whose pieces can be cut, with every fault
  * told by a check, or a named refusal. Never a crash, never a number that is none.
  */
+import { STYLE_NAMES } from "../../../src/core/decisions/pattern";
 import * as fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { outlineBounds, signedArea } from "../../../src/core/geometry/outline";
 import type { Piece, PieceName, SeamName } from "../../../src/core/pattern/piece";
 import { derivePlan } from "../../../src/core/plan/derivePlan";
 import type { Plan } from "../../../src/core/plan/plan";
-import { STYLE_NAMES } from "../../../src/core/style/index";
-import { outlineOf } from "../../../src/core/surgery/ring";
+import { outlineOf } from "../../../src/core/pattern/ring";
 import { crossesItself, seamByBezierJs } from "../../support/independent";
 import { anyChainWork } from "../../support/anyChainWork";
 
@@ -69,16 +69,16 @@ describe.each(STYLE_NAMES)("any chain on the style %s", (style) => {
             return;
           }
           const { value } = plan;
-          expect(badNumbers(value.pieces)).toEqual([]);
+          expect(badNumbers(value.left.pieces)).toEqual([]);
           expect(badNumbers(value.right)).toEqual([]);
           expect(badNumbers(value.levels)).toEqual([]);
           expect(value.slips.filter(({ outcome }) => !outcome.ok && !outcome.failure.code.startsWith("slip/"))).toEqual(
             [],
           );
           expect(
-            unwalked(value.pieces).filter(() => !value.checks.some(({ name, ok }) => name === "seamsWalk" && !ok)),
+            unwalked(value.left.pieces).filter(() => !value.checks.some(({ name, ok }) => name === "seamsWalk" && !ok)),
           ).toEqual([]);
-          const silent = [...value.pieces, ...(value.right?.pieces ?? [])].filter(
+          const silent = [...value.left.pieces, ...value.right.pieces].filter(
             (piece) => isSpoilt(piece) && !toldOf(value, piece.name),
           );
           expect(silent.map(({ name }) => name)).toEqual([]);

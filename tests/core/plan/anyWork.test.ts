@@ -2,16 +2,18 @@
  * Plans for works nobody would think of: uneven charts, waists larger than busts, frames far from the body, chains of
  * slips. Each is planned or refused with a reason; nothing is no number; and what does not come out is said by a check.
  */
+import type { Alteration, GiveBack } from "../../../src/core/decisions/alteration";
+import type { PlanFailure } from "../../../src/core/plan/planFailure";
+import { STYLE_NAMES } from "../../../src/core/decisions/pattern";
 import { tapesOf } from "../../../src/core/measures/tape";
 import * as fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { isBasque } from "../../../src/core/pattern/pieceGroups";
-import { STYLE_NAMES } from "../../../src/core/style/index";
 import type { SizeRow } from "../../../src/core/chart/sizeChart";
 import type { DartRef, Piece, PieceName, SeamName } from "../../../src/core/pattern/piece";
 import { derivePlan } from "../../../src/core/plan/derivePlan";
-import type { Plan, PlanFailure } from "../../../src/core/plan/plan";
-import type { Alteration, GiveBack, Work } from "../../../src/core/plan/work";
+import type { Plan } from "../../../src/core/plan/plan";
+import type { Work } from "../../../src/core/decisions/work";
 import { must } from "../../../src/core/result";
 import { anyAmount } from "../../support/amounts";
 import { crossesItself, seamByBezierJs } from "../../support/independent";
@@ -189,10 +191,10 @@ function silent(plan: Plan, crossed: readonly Piece[]): string[] {
   const failing = new Set(plan.checks.filter(({ ok }) => !ok).map(({ name, pieces }) => `${name} ${pieces.join("+")}`));
   const names = new Set(plan.checks.filter(({ ok }) => !ok).map(({ name }) => name));
   const of = (pieces: readonly PieceName[], seam: SeamName): number =>
-    plan.pieces
+    plan.left.pieces
       .filter(({ name }) => pieces.includes(name))
       .reduce((sum, piece) => sum + seamByBezierJs(piece, seam), 0);
-  const bodice = plan.pieces.map(({ name }) => name).filter((name) => !isBasque(name));
+  const bodice = plan.left.pieces.map(({ name }) => name).filter((name) => !isBasque(name));
   const level = must(
     plan.levels.find((one) => one.level === "waist"),
     "waist",
@@ -222,7 +224,7 @@ describe("any work at all", () => {
       fc.property(anyWork, (work) => {
         const plan = derivePlan(work);
         expect(noNumbers(plan)).toEqual([]);
-        const crossed = plan.ok ? plan.value.pieces.filter(crossesItself) : [];
+        const crossed = plan.ok ? plan.value.left.pieces.filter(crossesItself) : [];
         seen[plan.ok ? "plans" : "refusals"] += 1;
         seen.slips += plan.ok ? work.alterations.length : 0;
         seen.crossed += crossed.length;

@@ -1,12 +1,14 @@
+import type { Alteration, DartEndAlteration } from "../../../src/core/decisions/alteration";
 import { measuresOf, tapesOf } from "../../../src/core/measures/tape";
 import * as fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { MEASURE_NAMES } from "../../../src/core/measures/measure";
 import { applyCommand, type Command } from "../../../src/core/plan/commands";
-import { LIMITS } from "../../../src/core/plan/limits";
-import type { Alteration, DartEndAlteration, Work } from "../../../src/core/plan/work";
+import { LIMITS } from "../../../src/core/decisions/limits";
+import type { Work } from "../../../src/core/decisions/work";
 import { blankPattern, blankWork } from "../../../src/document/blank";
 import { parseWork, readWorkFile, writeWorkFile } from "../../../src/document/workFile";
+import { anyCommandOn } from "../../support/arbitraryCommand";
 import {
   anyAlteration,
   anyClosure,
@@ -19,6 +21,7 @@ import {
   anySeam,
   anySize,
   anyText,
+  anyWork,
 } from "../../support/arbitraryWork";
 import { sampleWork } from "../../support/sampleWork";
 
@@ -479,5 +482,185 @@ describe("picks of lines when the chart changes", () => {
     expect(picksAfter([first, second])).toEqual({ frame: "10" });
     // The last line alone: nothing that is left was renamed.
     expect(picksAfter([first, second, third])).toEqual({ frame: "10", waist: 1.4 });
+  });
+});
+
+describe("a command that changes nothing", () => {
+  const text = (work: Work): string => JSON.stringify(work);
+
+  it("gives the very same work, and only such a command, whatever the work and the command", () => {
+    const onAnyWork = fc
+      .tuple(anyWork, anyWork)
+      .chain(([work, other]) => fc.tuple(fc.constant(work), anyCommandOn(work, other)));
+    fc.assert(
+      fc.property(onAnyWork, ([work, command]) => {
+        const before = text(work);
+        const next = applyCommand(work, command);
+        expect(text(work)).toBe(before);
+        expect(next === work).toBe(text(next) === before);
+        expect(next === work).toBe(writeWorkFile(next) === writeWorkFile(work));
+      }),
+      { numRuns: 1000 },
+    );
+  }, 60_000);
+
+  /** A copy with its leaf at that place another (a number moved, a text longer, a switch the other way), or taken out. */
+  function withAnotherLeaf(work: Work, at: number, isGone: boolean): Work {
+    let count = 0;
+    const another: unknown = JSON.parse(text(work), (_, value: unknown) => {
+      if (typeof value === "object") return value;
+      count += 1;
+      if (count !== at) return value;
+      if (isGone) return undefined;
+      if (typeof value === "number") return value > 0 ? value / 2 : value + 0.5;
+      return typeof value === "string" ? `${value}x`.slice(-20) : value === false;
+    });
+    const read = parseWork(another);
+    return read.ok ? read.value : work;
+  }
+
+  /** Each: what it sets in a work to what another has, written out by hand. */
+  const SETTERS: readonly ((from: Work) => readonly (readonly [Command, (into: Work) => Work])[])[] = [
+    ({ name }) => [[{ kind: "setName", name }, (into) => ({ ...into, name })]],
+    ({ age }) =>
+      age === undefined
+        ? [[{ kind: "setAge", age: null }, ({ age: _gone, ...rest }) => rest]]
+        : [[{ kind: "setAge", age }, (into) => ({ ...into, age })]],
+    ({ bustRadius }) =>
+      bustRadius === undefined
+        ? [[{ kind: "setBustRadius", value: null }, ({ bustRadius: _gone, ...rest }) => rest]]
+        : [[{ kind: "setBustRadius", value: bustRadius }, (into) => ({ ...into, bustRadius })]],
+    ({ printerMargin }) =>
+      printerMargin === undefined
+        ? [[{ kind: "setPrinterMargin", value: null }, ({ printerMargin: _gone, ...rest }) => rest]]
+        : [[{ kind: "setPrinterMargin", value: printerMargin }, (into) => ({ ...into, printerMargin })]],
+    ({ pattern }) => [[{ kind: "setPattern", pattern }, (into) => ({ ...into, pattern, picks: {} })]],
+    ({ pattern: { name } }) => [
+      [{ kind: "setPatternName", name }, (into) => ({ ...into, pattern: { ...into.pattern, name } })],
+    ],
+    ({ pattern: { ease } }) => [
+      [{ kind: "setPatternEase", ease }, (into) => ({ ...into, pattern: { ...into.pattern, ease } })],
+    ],
+    ({ pattern: { closure } }) => [
+      [{ kind: "setClosure", closure }, (into) => ({ ...into, pattern: { ...into.pattern, closure } })],
+    ],
+    ({ pattern: { chart } }) => [
+      [
+        { kind: "setCups", cups: chart.cups },
+        ({ pattern, ...rest }) => ({ ...rest, pattern: { ...pattern, chart: { ...pattern.chart, cups: chart.cups } } }),
+      ],
+    ],
+    ({ pattern: { chart } }) => [
+      [
+        { kind: "setSizes", sizes: chart.sizes },
+        ({ pattern, ...rest }) => ({
+          ...rest,
+          pattern: { ...pattern, chart: { ...pattern.chart, sizes: chart.sizes } },
+        }),
+      ],
+    ],
+    ({ pattern: { chart } }) => [
+      [
+        { kind: "setDraftedDifference", value: chart.draftedDifference },
+        ({ pattern, ...rest }) => ({
+          ...rest,
+          pattern: { ...pattern, chart: { ...pattern.chart, draftedDifference: chart.draftedDifference } },
+        }),
+      ],
+    ],
+    ({ easeWanted }) => [
+      [
+        { kind: "setEaseWanted", ease: easeWanted },
+        (into) => ({ ...into, easeWanted: { ...into.easeWanted, ...easeWanted } }),
+      ],
+    ],
+    ({ tapes }) => [
+      [
+        { kind: "setTaken", set: 0, taken: tapes[0]?.taken ?? null },
+        ({ tapes: [newest, ...earlier], ...rest }) => {
+          const { readings = {} } = newest ?? {};
+          const { taken } = tapes[0] ?? {};
+          return { ...rest, tapes: [taken === undefined ? { readings } : { taken, readings }, ...earlier] };
+        },
+      ],
+    ],
+    ({ tapes }) =>
+      MEASURE_NAMES.flatMap((measure) =>
+        (tapes[0]?.readings[measure] ?? []).slice(0, 1).map((value) => [
+          { kind: "setMeasure", measure, value },
+          ({ tapes: [newest, ...earlier], ...rest }) => ({
+            ...rest,
+            tapes: [{ ...newest, readings: { ...newest?.readings, [measure]: [value] } }, ...earlier],
+          }),
+        ]),
+      ),
+    ({ allowances = {} }) =>
+      Object.entries(allowances).flatMap(([name, value]) =>
+        SEAMS.filter((seam) => seam === name).map((seam) => [
+          { kind: "setAllowance", seam, value },
+          (into) => ({ ...into, allowances: { ...into.allowances, [seam]: value } }),
+        ]),
+      ),
+    ({ unread }) =>
+      Object.entries(unread).map(([field, typed]) => [
+        { kind: "setUnread", field, text: typed },
+        (into) => ({ ...into, unread: { ...into.unread, [field]: typed } }),
+      ]),
+    // With one alteration there is no question which of them it takes the place of.
+    ({ alterations }) =>
+      alterations.map((alteration) => [
+        { kind: "putAlteration", alteration },
+        (into) => ({ ...into, alterations: [alteration] }),
+      ]),
+  ];
+  const SEAMS = ["centre", "neck", "shoulder", "armhole", "side", "waist", "hem", "princess"] as const;
+
+  it("is none that changes a single figure or text of what is there, and that alone is changed", () => {
+    fc.assert(
+      fc.property(anyWork, anyAlteration, fc.nat(150), fc.boolean(), (some, alteration, at, isGone) => {
+        // Picks of lines go with the chart; that is asked by itself.
+        const work: Work = { ...some, picks: {}, alterations: [alteration] };
+        const another = withAnotherLeaf(work, at, isGone);
+        fc.pre(another.alterations.every((put) => isOnTheSame(put, alteration)));
+        const pairs = [
+          [work, another],
+          [another, work],
+        ] as const;
+        for (const [into, from] of pairs)
+          for (const [command, set] of SETTERS.flatMap((setter) => setter(from))) {
+            const wanted = set(into);
+            const next = applyCommand(into, command);
+            expect(next).toEqual(wanted);
+            expect(next === into).toBe(writeWorkFile(wanted) === writeWorkFile(into));
+          }
+      }),
+    );
+  }, 60_000);
+
+  const isOnTheSame = (a: Alteration, b: Alteration): boolean =>
+    a.kind === "fit" || b.kind === "fit"
+      ? a.kind === "fit" && b.kind === "fit" && a.half === b.half
+      : JSON.stringify(a.dart) === JSON.stringify(b.dart);
+
+  it("leaves what a command does not touch the very same object", () => {
+    const other = { ...sampleWork, picks: { frame: "12" } };
+    const next = run(
+      other,
+      { kind: "setUnit", unit: "in" },
+      { kind: "setClosure", closure: { place: "side", belowWaist: 0 } },
+    );
+    expect(next.tapes).toBe(other.tapes);
+    expect(next.picks).toBe(other.picks);
+    expect(next.pattern.chart).toBe(other.pattern.chart);
+    expect(next.alterations).toBe(other.alterations);
+    const equalPattern = run(other, { kind: "setPattern", pattern: structuredClone(other.pattern) });
+    expect(equalPattern.pattern).toBe(other.pattern);
+  });
+
+  it("is told by what is there, not by the order in which it was entered", () => {
+    const { age: _none, ...rest } = sampleWork;
+    const work: Work = { age: 47, ...rest, easeWanted: { hip: 40, bust: 50 } };
+    expect(applyCommand(work, { kind: "setAge", age: 47 })).toBe(work);
+    expect(applyCommand(work, { kind: "setEaseWanted", ease: { bust: 50, hip: 40 } })).toBe(work);
   });
 });

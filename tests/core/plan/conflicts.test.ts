@@ -1,11 +1,12 @@
 /** Which slips change the same seam, on pieces made by hand. */
+import type { Alteration } from "../../../src/core/decisions/alteration";
+import type { SlipTrace } from "../../../src/core/alterations/outcome/trace";
 import { describe, expect, it } from "vitest";
 import { piecePoint } from "../../../src/core/geometry/point";
 import type { Piece } from "../../../src/core/pattern/piece";
 import { changedSeams, slipConflicts } from "../../../src/core/plan/conflicts";
-import type { Slip, SlipTrace } from "../../../src/core/plan/plan";
-import type { Alteration } from "../../../src/core/plan/work";
-import { inTradeOrder, outOfTradeOrder } from "../../../src/core/plan/tradeOrder";
+import type { Slip } from "../../../src/core/plan/plan";
+import { inTradeOrder, outOfTradeOrder } from "../../../src/core/plan/outOfTradeOrder";
 import { ok } from "../../../src/core/result";
 
 /** A square of 100 mm: neck on top, side at the right, waist below, centre at the left. Corners may be moved. */

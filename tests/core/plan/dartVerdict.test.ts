@@ -1,7 +1,8 @@
 /** What the plan says of a dart as drawn: too sharp, too flat or as wanted; past the bust point or short of it. */
+import type { Alteration } from "../../../src/core/decisions/alteration";
 import { measuresOf, tapesOf } from "../../../src/core/measures/tape";
 import { describe, expect, it } from "vitest";
-import type { Alteration, Work } from "../../../src/core/plan/work";
+import type { Work } from "../../../src/core/decisions/work";
 import { seamByBezierJs } from "../../support/independent";
 import { dartIn, planOf, ref, testWork, withAlterations } from "../../support/works";
 
@@ -77,7 +78,7 @@ describe("the basque of a waist far from its frame", () => {
   ])(
     "frame %s with the waist at %d: its waist is the bodice's to a tenth of a millimetre, by bezier-js",
     (frame, waist) => {
-      const { pieces } = planOf({ ...testWork, picks: { frame, waist, bustAlteration: 0 } });
+      const { pieces } = planOf({ ...testWork, picks: { frame, waist, bustAlteration: 0 } }).left;
       const waistOf = (name: string): number =>
         pieces.filter((piece) => piece.name === name).reduce((sum, piece) => sum + seamByBezierJs(piece, "waist"), 0);
       expect(waistOf("front")).toBeGreaterThan(100);

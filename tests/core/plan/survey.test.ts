@@ -3,13 +3,13 @@
  * The upper chest of 1988 is not the dressmaker's: on average it lies 20 mm under the bust, where a "B" draft has 50. It is
  * bridged by taking 30 mm off; and once it is left out, so that the frame goes by bust.
  */
+import type { Pattern } from "../../../src/core/decisions/pattern";
 import { inverse, Matrix } from "ml-matrix";
 import { describe, expect, it } from "vitest";
 import type { CheckName } from "../../../src/core/checks/check";
 import type { Measures } from "../../../src/core/measures/measure";
 import { isBasque } from "../../../src/core/pattern/pieceGroups";
 import type { Plan } from "../../../src/core/plan/plan";
-import type { Pattern } from "../../../src/core/plan/work";
 import { fitStudent, logsOf } from "../../support/fitBodies";
 import { seamByBezierJs } from "../../support/independent";
 import { SURVEYED } from "../../support/surveyModelText";
@@ -32,13 +32,13 @@ const AGAIN = 16;
 
 function faultsOf(plan: Plan, at: number): string[] {
   const faults: string[] = [];
-  for (const { drawn } of plan.darts) if (!(drawn.fullness > 0)) faults.push(`fullness ${drawn.fullness}`);
+  for (const { drawn } of plan.left.darts) if (!(drawn.fullness > 0)) faults.push(`fullness ${drawn.fullness}`);
   for (const { name, ok, pieces, seam, level, measured, expected } of plan.checks) {
     if (ALWAYS.has(name) && !ok)
       faults.push(`${name} ${pieces.join("+")} ${seam ?? level ?? ""} ${measured} for ${expected}`);
   }
   if (at % AGAIN !== 0) return faults;
-  const bodice = plan.pieces.filter(({ name }) => !isBasque(name));
+  const bodice = plan.left.pieces.filter(({ name }) => !isBasque(name));
   const girth = 2 * bodice.reduce((sum, piece) => sum + seamByBezierJs(piece, "waist"), 0);
   const target = plan.levels.find(({ level }) => level === "waist")?.target ?? NaN;
   if (!(Math.abs(girth - target) < 1)) faults.push(`the waist is ${girth} for ${target}`);

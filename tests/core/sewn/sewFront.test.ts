@@ -1,3 +1,4 @@
+import type { StyleName } from "../../../src/core/decisions/pattern";
 import * as fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { draftBackBlock } from "../../../src/core/draft/backBlock";
@@ -7,7 +8,6 @@ import { piecePoint, type PiecePoint } from "../../../src/core/geometry/point";
 import type { Dart, Edge, NamedPoint, Piece, PointName } from "../../../src/core/pattern/piece";
 import { sideDartFront } from "../../../src/core/style/sideDartStyle";
 import { styleOf } from "../../../src/core/style/index";
-import type { StyleName } from "../../../src/core/style/style";
 import { coneHalfApex, sewFront, type SewnFront } from "../../../src/core/sewn/sewFront";
 import { radians } from "../../../src/core/units";
 import { anyAmount } from "../../support/amounts";

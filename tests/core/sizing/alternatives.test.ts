@@ -3,7 +3,7 @@ import { measuresOf, tapesOf } from "../../../src/core/measures/tape";
 import * as fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { marginOf } from "../../../src/core/sizing/pickInterval";
-import { normalBelow } from "../../../src/core/sizing/normal";
+import { normalBelow } from "../../../src/core/statistics/normal";
 import { anyAmount } from "../../support/amounts";
 import { planOf, testWork } from "../../support/works";
 

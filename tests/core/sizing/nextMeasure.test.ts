@@ -2,9 +2,9 @@
 import * as fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { tapesOf, type Readings, type Tapes } from "../../../src/core/measures/tape";
-import type { Work } from "../../../src/core/plan/work";
-import { howSure, waysOf } from "../../../src/core/sizing/howSure";
-import { nextMeasure, type NextMeasure } from "../../../src/core/sizing/nextMeasure";
+import type { Work } from "../../../src/core/decisions/work";
+import { howSure, waysOf } from "../../../src/core/sureness/howSure";
+import { nextMeasure, type NextMeasure } from "../../../src/core/sureness/nextMeasure";
 import { anyAmount } from "../../support/amounts";
 import { testWork } from "../../support/works";
 

@@ -3,7 +3,7 @@ import { measuresOf, tapesOf } from "../../../src/core/measures/tape";
 import * as fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { intervalOf, marginOf, pickInterval } from "../../../src/core/sizing/pickInterval";
-import { normalBelow } from "../../../src/core/sizing/normal";
+import { normalBelow } from "../../../src/core/statistics/normal";
 import { girthAt, solveLevel } from "../../../src/core/sizing/solveLevel";
 import { anyAmount } from "../../support/amounts";
 import { planOf, testWork } from "../../support/works";
@@ -186,7 +186,7 @@ describe("the pick of a body", () => {
 });
 
 it("a bust radius that is none gives the fullness of the usual one", () => {
-  const usual = planOf(testWork).darts.map(({ drawn }) => drawn.fullness);
+  const usual = planOf(testWork).left.darts.map(({ drawn }) => drawn.fullness);
   for (const bustRadius of [0, -50])
-    expect(planOf({ ...testWork, bustRadius }).darts.map(({ drawn }) => drawn.fullness)).toEqual(usual);
+    expect(planOf({ ...testWork, bustRadius }).left.darts.map(({ drawn }) => drawn.fullness)).toEqual(usual);
 });

@@ -1,7 +1,8 @@
 /** The style with cups on a midriff band: what comes out of the block by rigid cuts sews together, whatever the body. */
+import type { StrapStyle } from "../../../src/core/decisions/pattern";
 import * as fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { pieceIn, piecesOf, type PieceSet } from "../../../src/core/alterations/pieceSet";
+import { pieceIn, piecesOf, type PieceSet } from "../../../src/core/pattern/pieceSet";
 import { blendPiece, levelSizes } from "../../../src/core/blend/blendPiece";
 import { seamCornerAtDart } from "../../../src/core/dart/trueSeam";
 import { draftBackBlock } from "../../../src/core/draft/backBlock";
@@ -13,8 +14,7 @@ import { pointOf, type Piece, type PieceName, type PointName, type SeamName } fr
 import { joinsOf, seamPairsOf } from "../../../src/core/pattern/sewnTogether";
 import { cutAtUnderBust, drawDartTo, usualSideDepth } from "../../../src/core/style/cutAtUnderBust";
 import { midriffStyle } from "../../../src/core/style/midriffStyle";
-import type { StrapStyle } from "../../../src/core/style/style";
-import { outlineOf } from "../../../src/core/surgery/ring";
+import { outlineOf } from "../../../src/core/pattern/ring";
 import { anyAmount } from "../../support/amounts";
 import { clothCorners, crossesItself, seamByBezierJs } from "../../support/independent";
 

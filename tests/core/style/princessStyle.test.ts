@@ -1,6 +1,6 @@
 import * as fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { pieceIn, type PieceSet } from "../../../src/core/alterations/pieceSet";
+import { pieceIn, type PieceSet } from "../../../src/core/pattern/pieceSet";
 import { draftBackBlock } from "../../../src/core/draft/backBlock";
 import { draftMeasuresFor, type DraftMeasures } from "../../../src/core/draft/draftMeasures";
 import { draftFrontBlock } from "../../../src/core/draft/frontBlock";
@@ -10,7 +10,7 @@ import { pointOf, type Edge, type Piece, type PointName, type SeamName } from ".
 import { must, type Result } from "../../../src/core/result";
 import { princessArmholeStyle, princessShoulderStyle } from "../../../src/core/style/princessStyle";
 import type { Style } from "../../../src/core/style/style";
-import { outlineOf } from "../../../src/core/surgery/ring";
+import { outlineOf } from "../../../src/core/pattern/ring";
 import { anyAmount } from "../../support/amounts";
 import { crossesItself, seamByBezierJs } from "../../support/independent";
 

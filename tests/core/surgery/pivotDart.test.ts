@@ -10,7 +10,7 @@ import { seamLength } from "../../../src/core/girth/seamLength";
 import { pointNames, pointOf, type Edge, type Piece } from "../../../src/core/pattern/piece";
 import { withSideDart } from "../../../src/core/style/sideDartStyle";
 import { pivotDart } from "../../../src/core/surgery/pivotDart";
-import { outlineOf } from "../../../src/core/surgery/ring";
+import { outlineOf } from "../../../src/core/pattern/ring";
 import { radians } from "../../../src/core/units";
 import { seamByBezierJs } from "../../support/independent";
 

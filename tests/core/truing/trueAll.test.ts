@@ -1,8 +1,9 @@
 /** The last truing: planted faults are put right, what is near enough is left alone, and twice does no more than once. */
+import { FIT_NAMES } from "../../../src/core/decisions/fitNames";
 import * as fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { FIT_NAMES, fitOf } from "../../../src/core/alterations/fit/index";
-import { pieceIn, piecesOf, withPiece, type PieceSet } from "../../../src/core/alterations/pieceSet";
+import { fitOf } from "../../../src/core/alterations/fit/index";
+import { pieceIn, piecesOf, withPiece, type PieceSet } from "../../../src/core/pattern/pieceSet";
 import { moveMouthEnd } from "../../../src/core/dart/mouthEnd";
 import { validateOutline } from "../../../src/core/geometry/outline";
 import { piecePoint } from "../../../src/core/geometry/point";
@@ -15,7 +16,7 @@ import {
   type PointName,
 } from "../../../src/core/pattern/piece";
 import { must } from "../../../src/core/result";
-import { outlineOf } from "../../../src/core/surgery/ring";
+import { outlineOf } from "../../../src/core/pattern/ring";
 import { trueAll } from "../../../src/core/truing/trueAll";
 import { anyAmount } from "../../support/amounts";
 import {

@@ -6,7 +6,7 @@ import { planOf } from "../../../src/ui/app/usePlan";
 import { usePageState } from "../../../src/ui/app/pageState";
 import { BlendStep } from "../../../src/ui/blend/BlendStep";
 import type { Plan } from "../../../src/core/plan/plan";
-import type { Work } from "../../../src/core/plan/work";
+import type { Work } from "../../../src/core/decisions/work";
 import { sampleWork } from "../../support/sampleWork";
 import { renderWork } from "../renderWork";
 

@@ -1,10 +1,11 @@
 /** The darts panel: what she types, what the dart then is, and what she is told. */
+import type { DartEndAlteration } from "../../../src/core/decisions/alteration";
 import { act, cleanup, fireEvent, screen, within } from "@testing-library/react";
 import userEvent from "@testing-library/user-event";
 import { afterEach, describe, expect, it } from "vitest";
 import { DartsPanel } from "../../../src/ui/darts/DartsPanel";
 import type { DartRef } from "../../../src/core/pattern/piece";
-import type { DartEndAlteration, Work } from "../../../src/core/plan/work";
+import type { Work } from "../../../src/core/decisions/work";
 import { undo } from "../../../src/store/workStore";
 import { renderWork, viewNow, type Rendered } from "../renderWork";
 import { ref, testWork, withAlterations } from "../../support/works";

@@ -3,7 +3,7 @@ import { act, screen } from "@testing-library/react";
 import { describe, expect, it } from "vitest";
 import { parseAmount } from "../../../src/core/measures/length";
 import type { DartRef } from "../../../src/core/pattern/piece";
-import type { LengthUnit } from "../../../src/core/plan/work";
+import type { LengthUnit } from "../../../src/core/decisions/work";
 import { DartsPanel } from "../../../src/ui/darts/DartsPanel";
 import { stepOf } from "../../../src/ui/darts/dartEdit";
 import { ref, testWork } from "../../support/works";

@@ -1,7 +1,7 @@
 /** Shares that stay whole while one of them is changed. */
+import type { GiveBackPlace } from "../../../src/core/decisions/alteration";
 import * as fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import type { GiveBackPlace } from "../../../src/core/plan/work";
 import { sharesWith, wholeShares } from "../../../src/ui/darts/shares";
 
 const PLACES = ["sideSeam", "centreSeam", "otherDart"] as const;

@@ -1,6 +1,7 @@
+import type { Closure } from "../../../src/core/decisions/pattern";
 import { act, screen } from "@testing-library/react";
 import { describe, expect, it } from "vitest";
-import type { Closure, Work } from "../../../src/core/plan/work";
+import type { Work } from "../../../src/core/decisions/work";
 import { undo } from "../../../src/store/workStore";
 import { EnvelopeStep } from "../../../src/ui/envelope/EnvelopeStep";
 import { testWork } from "../../support/works";

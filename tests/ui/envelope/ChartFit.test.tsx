@@ -1,6 +1,6 @@
 import { act, screen, within } from "@testing-library/react";
 import { describe, expect, it } from "vitest";
-import type { Work } from "../../../src/core/plan/work";
+import type { Work } from "../../../src/core/decisions/work";
 import { tapesOf } from "../../../src/core/measures/tape";
 import { run } from "../../../src/store/workStore";
 import { ChartFit } from "../../../src/ui/envelope/ChartFit";

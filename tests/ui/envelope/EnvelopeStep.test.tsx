@@ -1,6 +1,6 @@
 import { act, fireEvent, screen, within } from "@testing-library/react";
 import { describe, expect, it } from "vitest";
-import type { Work } from "../../../src/core/plan/work";
+import type { Work } from "../../../src/core/decisions/work";
 import { undo } from "../../../src/store/workStore";
 import { EnvelopeStep } from "../../../src/ui/envelope/EnvelopeStep";
 import { sampleWork } from "../../support/sampleWork";

@@ -1,7 +1,7 @@
 import { measuresOf, tapesOf } from "../../../src/core/measures/tape";
 import { act, screen } from "@testing-library/react";
 import { describe, expect, it } from "vitest";
-import type { Work } from "../../../src/core/plan/work";
+import type { Work } from "../../../src/core/decisions/work";
 import { undo } from "../../../src/store/workStore";
 import { useWork } from "../../../src/ui/app/useWork";
 import { LengthField } from "../../../src/ui/fields/LengthField";

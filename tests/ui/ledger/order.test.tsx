@@ -1,7 +1,7 @@
 /** The order of the slips: moved by keys and by hand, told where it is not the trade's, put right. */
+import type { Alteration } from "../../../src/core/decisions/alteration";
 import { fireEvent, screen, within } from "@testing-library/react";
 import { describe, expect, it } from "vitest";
-import type { Alteration } from "../../../src/core/plan/work";
 import { Ledger } from "../../../src/ui/ledger/Ledger";
 import { planOf, ref, withAlterations } from "../../support/works";
 import { renderWork } from "../renderWork";
@@ -129,6 +129,6 @@ describe("truing", () => {
     const told = within(container)
       .queryAllByRole("listitem")
       .filter((item) => item.closest(".trued") !== null);
-    expect(told.length > 0).toBe(plan.truing.length > 0);
+    expect(told.length > 0).toBe(plan.left.truing.length > 0);
   });
 });

@@ -1,11 +1,12 @@
+import type { Closure } from "../../../src/core/decisions/pattern";
 import { screen } from "@testing-library/react";
 import { describe, expect, it } from "vitest";
-import type { Closure, Work } from "../../../src/core/plan/work";
+import type { Work } from "../../../src/core/decisions/work";
 import { AllowanceFields } from "../../../src/ui/paper/AllowanceFields";
 import { planOf, testWork } from "../../support/works";
 import { renderWork } from "../renderWork";
 
-const { pieces } = planOf(testWork);
+const { pieces } = planOf(testWork).left;
 const closing = (closure: Closure): Work => ({ ...testWork, pattern: { ...testWork.pattern, closure } });
 const buttoned = closing({ place: "centreBack", belowWaist: 180, buttons: 9 });
 

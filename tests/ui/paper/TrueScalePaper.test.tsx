@@ -1,7 +1,7 @@
 import { act, fireEvent, screen, waitFor, within } from "@testing-library/react";
 import { describe, expect, it } from "vitest";
 import { run, undo } from "../../../src/store/workStore";
-import type { Work } from "../../../src/core/plan/work";
+import type { Work } from "../../../src/core/decisions/work";
 import { fail, must, ok } from "../../../src/core/result";
 import type { PaperFailure, PaperMade, PaperRequest } from "../../../src/paper/request";
 import { App } from "../../../src/ui/app/App";

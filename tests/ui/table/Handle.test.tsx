@@ -140,6 +140,17 @@ describe("a run of keys", () => {
     expect(steps()).toBe(1);
   });
 
+  it("is over with undo, so that the next key begins another from where the dart lies", async () => {
+    const { store, work, steps } = await show();
+    act(() => handle(front).focus());
+    press(3);
+    act(() => undo(store));
+    press(2);
+    await rest(5000);
+    expect(work().alterations).toMatchObject([{ shorten: 2 }]);
+    expect(steps()).toBe(1);
+  });
+
   it("is kept where the table goes away in the middle of it", async () => {
     const { store, work, unmount } = await show();
     act(() => handle(front).focus());

@@ -1,5 +1,5 @@
 import { screen } from "@testing-library/react";
-import type { Work } from "../../../src/core/plan/work";
+import type { Work } from "../../../src/core/decisions/work";
 import { TapeStep } from "../../../src/ui/tape/TapeStep";
 import { renderWork, type Rendered } from "../renderWork";
 

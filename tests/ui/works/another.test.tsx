@@ -1,7 +1,7 @@
 /** What the page remembers of one work must never answer for another: the copy has the very same darts, slips and sizes. */
 import { act, screen, waitFor, within } from "@testing-library/react";
 import { describe, expect, it } from "vitest";
-import type { Work } from "../../../src/core/plan/work";
+import type { Work } from "../../../src/core/decisions/work";
 import { App } from "../../../src/ui/app/App";
 import { usePageState } from "../../../src/ui/app/pageState";
 import { useViewState } from "../../../src/ui/app/viewState";

@@ -1,9 +1,9 @@
 /** What each kind of dart surgery does. To add one: a file beside this, and a line here. */
-import type { SlipFailure } from "../../plan/plan";
-import type { DartSurgery } from "../../plan/work";
+import type { DartSurgery } from "../../decisions/alteration";
+import type { SlipFailure } from "../outcome/alterationFailure";
 import type { Result } from "../../result";
-import type { FitApplied } from "../fit/definition";
-import type { PieceSet } from "../pieceSet";
+import type { FitApplied } from "../outcome/definition";
+import type { PieceSet } from "../../pattern/pieceSet";
 import { gatherDart } from "./gather";
 import { bowLegs } from "./legs";
 import { pivotToSeam } from "./pivot";

@@ -1,15 +1,15 @@
 /** The legs of a dart bowed: into the dart for a rounder cup, or out of it to take more in the middle. */
+import type { DartLegsAlteration } from "../../decisions/alteration";
+import type { SlipFailure } from "../outcome/alterationFailure";
 import { distance } from "../../geometry/point";
 import { dartOf, pointOf } from "../../pattern/piece";
 import { seamLength } from "../../girth/seamLength";
 import { trueSeamEvenly } from "../../dart/trueSeamEvenly";
 import { mostBow } from "../../dart/bowedLegs";
-import type { SlipFailure } from "../../plan/plan";
-import type { DartLegsAlteration } from "../../plan/work";
 import { fail, ok, type Result } from "../../result";
 import { noSurgery } from "../../surgery/cutAndMove";
-import type { FitApplied } from "../fit/definition";
-import { pieceIn, withPiece, type PieceSet } from "../pieceSet";
+import type { FitApplied } from "../outcome/definition";
+import { pieceIn, withPiece, type PieceSet } from "../../pattern/pieceSet";
 
 /** The pieces with the bow set on the dart; end and sewn seam stay. */
 export function bowLegs(pieces: PieceSet, { dart: ref, bow }: DartLegsAlteration): Result<FitApplied, SlipFailure> {

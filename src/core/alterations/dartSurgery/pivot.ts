@@ -2,6 +2,8 @@
  * A dart moved to another seam about the point that it serves, whole or in part. Its legs are drawn on to that point, the
  * part between the two places is turned about it, and both darts are ended short of it again.
  */
+import type { DartPivotAlteration } from "../../decisions/alteration";
+import type { SlipFailure } from "../outcome/alterationFailure";
 import { drawnStop, usualStop } from "../../dart/dartEnd";
 import { BLOCK_DIFFERENCE } from "../../draft/draftMeasures";
 import { distance, type PiecePoint } from "../../geometry/point";
@@ -10,8 +12,6 @@ import { levelWidth } from "../../girth/levelWidth";
 import { seamLength } from "../../girth/seamLength";
 import { dartName, homeOf, type DartNumber } from "../../pattern/dartNames";
 import { dartOf, pointOf, type Dart, type DartHome, type DartName, type Piece } from "../../pattern/piece";
-import type { SlipFailure } from "../../plan/plan";
-import type { DartPivotAlteration } from "../../plan/work";
 import { fail, must, ok, type Result } from "../../result";
 import { cutAndMove, type SurgeryTrace } from "../../surgery/cutAndMove";
 import {
@@ -28,8 +28,8 @@ import {
 } from "../../surgery/openDart";
 import { NARROWEST_DART, SHARES_WHOLE, SOLVER_ACCURACY } from "../../tolerance";
 import { radians, type Mm, type Radians } from "../../units";
-import type { FitApplied } from "../fit/definition";
-import { pieceIn, withPiece, type PieceSet } from "../pieceSet";
+import type { FitApplied } from "../outcome/definition";
+import { pieceIn, withPiece, type PieceSet } from "../../pattern/pieceSet";
 import { bustLineKept } from "./bustLine";
 import { hasHome, placeOfDart, seamOfHome, sewnLengthTo } from "./places";
 

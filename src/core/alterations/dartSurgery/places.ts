@@ -11,7 +11,7 @@ import { polar, type PiecePoint } from "../../geometry/point";
 import { seamLength } from "../../girth/seamLength";
 import type { DartHome, Piece, PointName, SeamName } from "../../pattern/piece";
 import { must } from "../../result";
-import { curveOf } from "../../surgery/ring";
+import { curveOf } from "../../pattern/ring";
 import { SHORTEST_EDGE } from "../../tolerance";
 import type { Mm, Radians } from "../../units";
 

@@ -1,16 +1,16 @@
 /** Two darts of the bust joined into one seam, from the shoulder or the armhole over the bust point to the waist. */
+import type { DartSeamAlteration } from "../../decisions/alteration";
+import type { SlipFailure } from "../outcome/alterationFailure";
 import { homeOf } from "../../pattern/dartNames";
 import { dartOf, pointOf, type Dart, type DartName, type Piece } from "../../pattern/piece";
-import type { SlipFailure } from "../../plan/plan";
-import type { DartSeamAlteration } from "../../plan/work";
 import { fail, ok, type Result } from "../../result";
 import { noSurgery, type SurgeryTrace } from "../../surgery/cutAndMove";
 import { drawnTo, mouthOf, pointServed } from "../../surgery/openDart";
 import { walkPrincess } from "../../surgery/princessSeam";
-import { mouthMiddle } from "../../surgery/ring";
+import { mouthMiddle } from "../../pattern/ring";
 import { splitAtBustPoint } from "../../surgery/splitAtBustPoint";
-import type { FitApplied } from "../fit/definition";
-import { withPiece, type PieceSet } from "../pieceSet";
+import type { FitApplied } from "../outcome/definition";
+import { withPiece, type PieceSet } from "../../pattern/pieceSet";
 
 /**
  * The front cut in two along an upper dart and its waist dart. Their legs, drawn on to the bust point, become the seam,

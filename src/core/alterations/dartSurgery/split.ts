@@ -2,12 +2,12 @@
  * A dart split into two or three side by side: the strips between them are turned about the point that it serves, so that
  * each opens by an equal share of its angle, and all are ended a little shorter than the one was.
  */
+import type { DartSplitAlteration } from "../../decisions/alteration";
+import type { SlipFailure } from "../outcome/alterationFailure";
 import { distance, type PiecePoint } from "../../geometry/point";
 import { seamLength } from "../../girth/seamLength";
 import { DART_NAMES, homeOf } from "../../pattern/dartNames";
 import { dartOf, pointOf, type Dart, type DartName, type Piece } from "../../pattern/piece";
-import type { SlipFailure } from "../../plan/plan";
-import type { DartSplitAlteration } from "../../plan/work";
 import { fail, must, ok, type Result } from "../../result";
 import type { SurgeryTrace } from "../../surgery/cutAndMove";
 import {
@@ -23,8 +23,8 @@ import {
 } from "../../surgery/openDart";
 import { NARROWEST_DART } from "../../tolerance";
 import { radians, type Mm } from "../../units";
-import type { FitApplied } from "../fit/definition";
-import { pieceIn, withPiece, type PieceSet } from "../pieceSet";
+import type { FitApplied } from "../outcome/definition";
+import { pieceIn, withPiece, type PieceSet } from "../../pattern/pieceSet";
 import { atLength, sewnLengthTo } from "./places";
 import { freeNames, turnedBetween } from "./pivot";
 

@@ -4,13 +4,12 @@ import { directionOf, distance, turnBetween } from "../../geometry/point";
 import { pointOf, type Piece } from "../../pattern/piece";
 import { fail, must, ok } from "../../result";
 import { fitHandles } from "../../surgery/fitHandles";
-import { curveOf, edgeFrom } from "../../surgery/ring";
+import { curveOf, edgeFrom } from "../../pattern/ring";
 import { edgeTurned } from "../../surgery/straightThrough";
 import { SAME_POINT, SHORTEST_EDGE, SMOOTH_CORNER_DEGREES } from "../../tolerance";
 import { radians, radiansFromDegrees, type Mm } from "../../units";
-import { pieceIn, withPiece, type PieceSet } from "../pieceSet";
-import { MIND_THE_PINS } from "./closeGape";
-import type { FitDefinition } from "./definition";
+import { pieceIn, withPiece, type PieceSet } from "../../pattern/pieceSet";
+import type { FitDefinition } from "../outcome/definition";
 
 /** The back with a whole neck: its centre runs straight from the neck to the bust line. */
 function backOf({ back }: PieceSet): Piece | null {
@@ -48,38 +47,14 @@ function takenIn(back: Piece, half: Mm): Piece {
   return fitHandles(edgeTurned(cut, index, "start", radians(lean - turned)), [index], edgeLength(curve) - half);
 }
 
-const SEAM = "The centre back, which was cut on the fold, is now a seam: leave a seam allowance there.";
-
-const STEPS = {
-  back: [
-    "Mark {half} in from the centre back on the neck seam.",
-    "Rule a line from that mark to the centre back at the bust line. It is the new centre back above the bust line.",
-    "Draw the neck square to the new centre at first and smoothly into the old line.",
-    SEAM,
-  ],
-} as const;
-
 export const backNeckGape: FitDefinition = {
-  phase: "edges",
-  words: {
-    name: "Back neck gape",
-    seen: "The neck seam stands away at the back of the neck.",
-    amount: "Take out at the centre back, in all",
-    more: { title: "Take {amount} out of the back neck at the centre back seam", steps: STEPS },
-    caution: MIND_THE_PINS,
-  },
   range: { least: 0, most: 30 },
+  madeOn: ["back"],
   applies: (pieces) => backOf(pieces) !== null,
   apply: (pieces, amount) => {
     const back = backOf(pieces) ?? pieceIn(pieces, "back");
     const most = mostOf(back);
     if (amount > most) return fail({ code: "slip/too-much", most });
-    const steps = { back: back.centreOnFold ? STEPS.back : STEPS.back.filter((step) => step !== SEAM) };
-    return ok({
-      pieces: withPiece(pieces, takenIn(back, amount / 2)),
-      traces: [],
-      values: { half: amount / 2 },
-      steps,
-    });
+    return ok({ pieces: withPiece(pieces, takenIn(back, amount / 2)), traces: [], values: { half: amount / 2 } });
   },
 };

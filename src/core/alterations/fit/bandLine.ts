@@ -2,10 +2,10 @@
 import { edgeLength, edgeParameterAtLength } from "../../geometry/edgeCurve";
 import type { Piece, SeamName } from "../../pattern/piece";
 import { must } from "../../result";
-import type { Line } from "../../surgery/lengthenAll";
+import type { Line } from "./lengthenAll";
 import type { OutlinePlace } from "../../surgery/beyondCut";
-import { curveOf } from "../../surgery/ring";
-import type { PieceSet } from "../pieceSet";
+import { curveOf } from "../../pattern/ring";
+import type { PieceSet } from "../../pattern/pieceSet";
 
 /** Both bands, each from the middle of its centre to the middle of its side seam; empty where a garment has none. */
 export function bandLine({ frontBand, backBand }: PieceSet): Line {

@@ -1,18 +1,14 @@
 /** What the three gapes at a front's edge have in common: a wedge closed into a dart or into the princess seam. */
+import type { SlipFailure } from "../outcome/alterationFailure";
 import { distance } from "../../geometry/point";
 import { levelWidth } from "../../girth/levelWidth";
 import { dartOf, pointOf, type DartName, type Piece, type SeamName } from "../../pattern/piece";
-import type { SlipFailure } from "../../plan/plan";
 import { fail, ok, type Result } from "../../result";
 import { closeWedgeIntoDart, closeWedgeIntoPrincess, takesWedge, type WedgeFailure } from "../../surgery/closeWedge";
 import { WALKED_AGREEMENT } from "../../tolerance";
 import type { Mm } from "../../units";
-import { withPiece, type PieceSet } from "../pieceSet";
-import type { FitApplied, FitContext } from "./definition";
-
-/** What is said where pins are meant for a body. */
-export const MIND_THE_PINS =
-  "Pin a fold on the garment, not towards the body, the heads away from the skin. Mind the pins when you take it off.";
+import { withPiece, type PieceSet } from "../../pattern/pieceSet";
+import type { FitApplied, FitContext } from "../outcome/definition";
 
 /** The piece of the front that a gape at a seam is closed on; undefined where there is none. */
 export function gapePiece(pieces: PieceSet, seam: "neck" | "armhole"): Piece | undefined {

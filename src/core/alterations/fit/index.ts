@@ -1,4 +1,4 @@
-/** All fit alterations. To add one: a file beside this, its name in names.ts, and a line here. */
+/** All fit alterations by name. To add one: a file beside this, and a line here. */
 import { necklineGape } from "./necklineGape";
 import { edgeGape } from "./edgeGape";
 import { armholeGape } from "./armholeGape";
@@ -23,11 +23,9 @@ import { backWidth } from "./backWidth";
 import { strapLength } from "./strapLength";
 import { strapWidth } from "./strapWidth";
 import { strapPlace } from "./strapPlace";
-import type { FitDefinition } from "./definition";
+import type { FitName } from "../../decisions/fitNames";
+import type { FitDefinition } from "../outcome/definition";
 import { lengthBelowBust } from "./lengthBelowBust";
-import type { FitName } from "./names";
-
-export { FIT_NAMES, type FitName } from "./names";
 
 export const FITS = {
   lengthAboveBust,

@@ -12,13 +12,13 @@ import {
 import { pointOf, type Piece, type PieceName } from "../../pattern/piece";
 import { fail, must, ok } from "../../result";
 import { acrossAt, type Across } from "../../surgery/lengthenAcross";
-import { lengthenAll, type Line } from "../../surgery/lengthenAll";
+import { lengthenAll, type Line } from "./lengthenAll";
 import type { SurgeryTrace } from "../../surgery/cutAndMove";
-import { curveOf, edgeFrom } from "../../surgery/ring";
+import { curveOf, edgeFrom } from "../../pattern/ring";
 import type { Mm } from "../../units";
-import type { PieceSet } from "../pieceSet";
-import type { FitDefinition } from "./definition";
-import { isCut, isDartCut, princessBeginsIn, told, toldFor, walkedBy, walkingTold, type Steps } from "./told";
+import type { PieceSet } from "../../pattern/pieceSet";
+import type { FitDefinition } from "../outcome/definition";
+import { walkedBy } from "./whatChanged";
 
 /** How far below the shoulder's end the cut lies, as shares of the way to where the armhole turns in, in order of choice. */
 const LINES = [0.75, 0.6, 0.9, 0.45, 0.3] as const;
@@ -80,63 +80,9 @@ function lineOf(pieces: PieceSet): Line | null {
   return null;
 }
 
-const OPEN =
-  "Cut along it. Slide the lower part straight down until the gap is {amount} all the way, and stick paper behind it.";
-const FOLD = "Fold {amount} out along it, by the same all the way.";
-const CENTRE = "Draw the centre straight through the change.";
-const ARMHOLE = "Draw the armhole smooth through the change.";
-const DART = "Draw the legs of the dart that was cut across again from its end to its mouth, and make them equal.";
-const PRINCESS = "Draw the princess seam again in one smooth curve through the change.";
-const WALK =
-  "Nothing is cut on this piece. Walk the princess seam against the centre front's: both are as long as they were.";
-const WALK_SIDE = "Walk the princess seam against the centre front's.";
-const DEEPER = "The armhole is {amount} deeper: lengthen the sleeve's cap, or the armhole's facing, to match.";
-const LESS_DEEP = "The armhole is {amount} less deep: alter the sleeve's cap, or the armhole's facing, to match.";
-
-const lineFrom = (from: string, to: string): string =>
-  `Draw a line from the ${from} straight across to the ${to}, square to the grain, {down} straight below the end of the shoulder: equally far down on front and back.`;
-const LINE_BEYOND =
-  "Lay the princess seam on the side front's from the shoulder down, and mark where the line on the side front begins. From that mark draw a line straight across to the centre front, square to the grain.";
-
-/** The line on one piece: by the end of the shoulder where the piece has it, else from the piece that has. */
-function lineTold(piece: Piece): string {
-  if (!isShoulderPiece(piece)) return LINE_BEYOND;
-  return piece.name === "sideFront" ? lineFrom("princess seam", "armhole") : lineFrom("centre", "armhole");
-}
-
-function stepsFor(piece: Piece, traces: readonly SurgeryTrace[], longer: boolean, walked: Mm): readonly string[] {
-  if (!isCut(piece, traces)) return [WALK];
-  const hasArmhole = isShoulderPiece(piece);
-  const isPrincessCut = princessBeginsIn(piece, "shoulder");
-  return told(
-    lineTold(piece),
-    longer ? OPEN : FOLD,
-    piece.name !== "sideFront" && CENTRE,
-    hasArmhole && ARMHOLE,
-    isDartCut(piece, traces) && DART,
-    isPrincessCut && PRINCESS,
-    isPrincessCut && (piece.name === "centreFront" ? walkingTold(walked) : WALK_SIDE),
-    hasArmhole && (longer ? DEEPER : LESS_DEEP),
-  );
-}
-
-/** For a garment in front and back; what is done on others depends on where their seams run. */
-const stepsOfWhole = (move: string, armhole: string): Steps => {
-  const whole = [lineFrom("centre", "armhole"), move, CENTRE, ARMHOLE, armhole];
-  return { front: whole, centreFront: whole, sideFront: [WALK], back: whole };
-};
-
 export const lengthAboveBust: FitDefinition = {
-  phase: "length",
-  words: {
-    name: "Bodice length above the bust",
-    seen: "The bust line and the armhole sit too high and the armhole cuts in; or the upper chest and the armhole sag.",
-    amount: "Lengthen by",
-    hint: "less than 0 shortens",
-    more: { title: "Lengthen the bodice above the bust by {amount}", steps: stepsOfWhole(OPEN, DEEPER) },
-    less: { title: "Shorten the bodice above the bust by {amount}", steps: stepsOfWhole(FOLD, LESS_DEEP) },
-  },
   range: { least: -40, most: 50 },
+  madeOn: ["front", "centreFront", "sideFront", "back"],
   applies: (pieces) => lineOf(pieces) !== null,
   apply: (pieces, amount) => {
     const line = lineOf(pieces);
@@ -146,7 +92,6 @@ export const lengthAboveBust: FitDefinition = {
     const { pieces: after, traces } = done.value;
     const isPrincessCut = traces.some(({ piece }) => piece === "sideFront");
     const walked = isPrincessCut ? walkedBy(pieces, after, amount) : 0;
-    const steps = toldFor(pieces, after, (piece) => stepsFor(piece, traces, amount > 0, walked));
-    return ok({ ...done.value, steps, values: { down: depthOf(pieces, traces), walked: Math.abs(walked) } });
+    return ok({ ...done.value, values: { down: depthOf(pieces, traces), walked: Math.abs(walked) } });
   },
 };

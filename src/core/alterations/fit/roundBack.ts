@@ -8,11 +8,11 @@ import { fail, must, ok } from "../../result";
 import { pointOf, type Piece } from "../../pattern/piece";
 import { moveBeyondCut, type OutlinePlace } from "../../surgery/beyondCut";
 import type { Operated } from "../../surgery/cutAndMove";
-import { curveOf, edgeFrom, edgeTo } from "../../surgery/ring";
+import { curveOf, edgeFrom, edgeTo } from "../../pattern/ring";
 import { pointAt, turnAbout, wedgeTurn } from "../../surgery/wedge";
 import type { Mm } from "../../units";
-import { withPiece } from "../pieceSet";
-import type { FitDefinition } from "./definition";
+import { withPiece } from "../../pattern/pieceSet";
+import type { FitDefinition } from "../outcome/definition";
 
 /** How far above the fullest turn of the armhole the blades lie, as a share of its depth below (common practice, no source). */
 const ABOVE_TURN = 0.2;
@@ -55,44 +55,9 @@ function withCurvedCentre(back: Piece): Piece {
   };
 }
 
-const LINE = "Draw a line from the centre back straight across at the shoulder blades, to the armhole.";
-const CENTRE =
-  "Draw the centre back in one smooth curve from the bust line to the neck, square to the neckline. The centre back is now a shaped seam: cut two, with an allowance.";
-const KEEP = "Neckline and shoulder keep their lengths. Draw the armhole smooth over the point that was turned about.";
-
 export const roundBack: FitDefinition = {
-  phase: "length",
-  words: {
-    name: "High round back",
-    seen: "The back pulls up from the waist, the neckline stands off or drags down behind, and folds run from the blades to the armholes.",
-    amount: "Let in at the centre back",
-    hint: "less than 0 takes out, for a very straight back",
-    more: {
-      title: "Let {amount} in across the shoulder blades",
-      steps: {
-        back: [
-          LINE,
-          "Cut along it from the centre back to the armhole, to within a thread of the seam line; snip the allowance to it, so that the paper hinges there. Turn the upper part about that point until the gap at the centre back is {amount}, and stick paper behind it.",
-          CENTRE,
-          KEEP,
-        ],
-      },
-    },
-    less: {
-      title: "Take {amount} out across the shoulder blades",
-      steps: {
-        back: [
-          LINE,
-          "Cut along it from the centre back to the armhole, to within a thread of the seam line; snip the allowance to it, so that the paper hinges there. Turn the upper part about that point until it laps {amount} over the lower one at the centre back; tape it down.",
-          CENTRE,
-          KEEP,
-        ],
-      },
-    },
-    caution:
-      "If you pin the fold on the body first, have somebody help, and take the pins out before the garment comes off.",
-  },
   range: { least: -15, most: 25 },
+  madeOn: ["back"],
   applies: ({ back }) => applies(back),
   apply: (pieces, amount) => {
     const done = roundUp(must(pieces.back, "back"), amount);

@@ -4,13 +4,12 @@ import { seamLength } from "../../girth/seamLength";
 import type { Piece } from "../../pattern/piece";
 import { fail, must, ok } from "../../result";
 import { fitCorner } from "../../surgery/fitCorner";
-import { curveOf } from "../../surgery/ring";
+import { curveOf } from "../../pattern/ring";
 import { SAME_POINT, SHORTEST_EDGE } from "../../tolerance";
 import type { Mm } from "../../units";
-import { piecesOf, withPiece, type PieceSet } from "../pieceSet";
-import type { FitDefinition } from "./definition";
+import { piecesOf, withPiece, type PieceSet } from "../../pattern/pieceSet";
+import type { FitDefinition } from "../outcome/definition";
 import { QUARTER } from "./quarter";
-import { hasDartIn, toldFor, type Steps } from "./told";
 
 const hasSideWaist = (piece: Piece): boolean =>
   piece.edges.some((edge) => edge.seam === "waist") && piece.edges.some(({ from }) => from === "sideWaist");
@@ -29,53 +28,9 @@ const roomOf = (pieces: PieceSet): Mm =>
       }),
   );
 
-const OUT = "Stick paper to the side. Carry the waist seam on by {quarter} beyond the side seam and mark there.";
-const IN = "Mark {quarter} in from the side seam, along the waist seam.";
-const drawTo = (end: string): string => `Draw the side seam anew from there, smoothly into the old line at the ${end}.`;
-const ALIKE =
-  "Lay front and back together: the side seams are as long as they were, and the waist runs across the seam without a corner.";
-const WALK = "Walk the waist of the basque along the waist of the bodice.";
-
-/** Where the stretch of the side seam that is drawn anew begins on a piece. */
-function beginningOf(piece: Piece): string {
-  if (piece.points.sideHip !== undefined) return "hip line";
-  if (hasDartIn(piece, "side")) return "lower leg of the dart in the side";
-  return piece.points.sideBust === undefined ? "under-bust seam" : "bust line";
-}
-
-const stepsFor = (piece: Piece, mark: string): readonly string[] => [
-  mark,
-  drawTo(beginningOf(piece)),
-  piece.points.sideHip === undefined ? ALIKE : WALK,
-];
-
-/** For pieces without a dart in the side seam. */
-const steps = (mark: string): Steps => {
-  const bodice = [mark, drawTo("bust line"), ALIKE];
-  const band = [mark, drawTo("under-bust seam"), ALIKE];
-  const basque = [mark, drawTo("hip line"), WALK];
-  return {
-    front: bodice,
-    sideFront: bodice,
-    frontBand: band,
-    back: bodice,
-    backBand: band,
-    frontBasque: basque,
-    backBasque: basque,
-  };
-};
-
 export const sideSeamWaist: FitDefinition = {
-  phase: "widths",
-  words: {
-    name: "Side seams at the waist",
-    seen: "The waist is tight or loose all round while bust and hip are right.",
-    amount: "Let the waist out by, all round",
-    hint: "less than 0 takes it in",
-    more: { title: "Let the side seams out at the waist, {amount} all round", steps: steps(OUT) },
-    less: { title: "Take the side seams in at the waist, {amount} all round", steps: steps(IN) },
-  },
   range: { least: -80, most: 80 },
+  madeOn: ["front", "sideFront", "frontBand", "back", "backBand", "frontBasque", "backBasque"],
   applies: (pieces) => piecesOf(pieces).some(hasSideWaist),
   apply: (pieces, amount) => {
     const most = -roomOf(pieces) / QUARTER;
@@ -89,13 +44,6 @@ export const sideSeamWaist: FitDefinition = {
       if (drawn === null) return fail({ code: "slip/outline-spoilt", piece: piece.name });
       set = withPiece(set, drawn);
     }
-    const tell = toldFor(pieces, set, (piece) => stepsFor(piece, amount > 0 ? OUT : IN));
-    return ok({
-      pieces: set,
-      steps: tell,
-      traces: [],
-      values: { quarter: Math.abs(amount) * QUARTER },
-      girths: { waist: amount },
-    });
+    return ok({ pieces: set, traces: [], values: { quarter: Math.abs(amount) * QUARTER }, girths: { waist: amount } });
   },
 };

@@ -4,9 +4,9 @@ import { distance, directionOf, polar } from "../../geometry/point";
 import { edgeLength } from "../../geometry/edgeCurve";
 import { pointOf, type Piece } from "../../pattern/piece";
 import { must } from "../../result";
-import { curveOf, edgeFrom, edgeTo } from "../../surgery/ring";
+import { curveOf, edgeFrom, edgeTo } from "../../pattern/ring";
 import type { Mm } from "../../units";
-import type { PieceSet } from "../pieceSet";
+import type { PieceSet } from "../../pattern/pieceSet";
 
 /** What must be left of the neckline or the armhole beside a strap. */
 const LEFT_OF_EDGE: Mm = 15;

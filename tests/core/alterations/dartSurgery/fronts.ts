@@ -1,16 +1,16 @@
 /** Fronts and backs of any size and cup to operate on, and what is measured on them by other libraries than the core. */
+import type { DartSurgery } from "../../../../src/core/decisions/alteration";
+import type { SlipFailure } from "../../../../src/core/alterations/outcome/alterationFailure";
 import { Bezier } from "bezier-js";
 import * as fc from "fast-check";
 import { operateOnDart } from "../../../../src/core/alterations/dartSurgery/index";
-import type { FitApplied } from "../../../../src/core/alterations/fit/definition";
-import type { PieceSet } from "../../../../src/core/alterations/pieceSet";
+import type { FitApplied } from "../../../../src/core/alterations/outcome/definition";
+import type { PieceSet } from "../../../../src/core/pattern/pieceSet";
 import { draftBackBlock } from "../../../../src/core/draft/backBlock";
 import { draftMeasuresFor, type DraftMeasures } from "../../../../src/core/draft/draftMeasures";
 import { draftFrontBlock } from "../../../../src/core/draft/frontBlock";
 import type { EdgeCurve } from "../../../../src/core/geometry/edgeCurve";
 import { pointOf, type DartName, type Piece, type PieceName, type SeamName } from "../../../../src/core/pattern/piece";
-import type { SlipFailure } from "../../../../src/core/plan/plan";
-import type { DartSurgery } from "../../../../src/core/plan/work";
 import type { Result } from "../../../../src/core/result";
 import { sideDartFront } from "../../../../src/core/style/sideDartStyle";
 import { seamByBezierJs } from "../../../support/independent";

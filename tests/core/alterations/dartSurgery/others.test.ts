@@ -7,7 +7,7 @@ import { dartCap } from "../../../../src/core/dart/dartCap";
 import { legsOf } from "../../../../src/core/dart/bowedLegs";
 import { validateOutline } from "../../../../src/core/geometry/outline";
 import { dartOf, pointNames, pointOf, type DartName, type Piece } from "../../../../src/core/pattern/piece";
-import { outlineOf } from "../../../../src/core/surgery/ring";
+import { outlineOf } from "../../../../src/core/pattern/ring";
 import { anyAmount } from "../../../support/amounts";
 import { crossesItself, seamByBezierJs } from "../../../support/independent";
 import { anyFront, anyPlainFront, backAt, done, frontAt, gap, operate, pieceOf, worstSeam } from "./fronts";

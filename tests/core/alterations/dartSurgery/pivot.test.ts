@@ -4,7 +4,7 @@ import { describe, expect, it } from "vitest";
 import { validateOutline } from "../../../../src/core/geometry/outline";
 import { levelWidth } from "../../../../src/core/girth/levelWidth";
 import { pointNames, pointOf, type DartHome, type DartName, type Piece } from "../../../../src/core/pattern/piece";
-import { outlineOf } from "../../../../src/core/surgery/ring";
+import { outlineOf } from "../../../../src/core/pattern/ring";
 import { clothCorners, crossesItself, polygonOf } from "../../../support/independent";
 import { anyAmount } from "../../../support/amounts";
 import {

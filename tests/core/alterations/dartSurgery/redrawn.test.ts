@@ -1,17 +1,17 @@
 /** A dart that surgery has made can be redrawn like any other: what it sets free is given back on its own seam. */
+import type { DartRedraw, GiveBackPlace } from "../../../../src/core/decisions/alteration";
 import * as fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { giveBackPlaces } from "../../../../src/core/alterations/giveBack";
-import type { PieceSet } from "../../../../src/core/alterations/pieceSet";
-import { redrawDart } from "../../../../src/core/alterations/redrawDart";
+import { giveBackPlaces } from "../../../../src/core/alterations/redraw/giveBack";
+import type { PieceSet } from "../../../../src/core/pattern/pieceSet";
+import { redrawDart } from "../../../../src/core/alterations/redraw/redrawDart";
 import { drawnStop, usualStop } from "../../../../src/core/dart/dartEnd";
 import { draftFrontBlock } from "../../../../src/core/draft/frontBlock";
 import { validateOutline } from "../../../../src/core/geometry/outline";
 import { DART_NAMES, homeOf } from "../../../../src/core/pattern/dartNames";
 import { pointOf, type DartHome, type DartRef, type SeamName } from "../../../../src/core/pattern/piece";
-import type { DartRedraw, GiveBackPlace } from "../../../../src/core/plan/work";
 import { midriffStyle } from "../../../../src/core/style/midriffStyle";
-import { outlineOf } from "../../../../src/core/surgery/ring";
+import { outlineOf } from "../../../../src/core/pattern/ring";
 import { anyAmount } from "../../../support/amounts";
 import { seamByBezierJs } from "../../../support/independent";
 import { backAt, done, frontAt, legsDiffer, measuresAt } from "./fronts";

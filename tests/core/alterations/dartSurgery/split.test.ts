@@ -3,7 +3,7 @@ import * as fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { validateOutline } from "../../../../src/core/geometry/outline";
 import { pointOf, type DartName, type Piece } from "../../../../src/core/pattern/piece";
-import { outlineOf } from "../../../../src/core/surgery/ring";
+import { outlineOf } from "../../../../src/core/pattern/ring";
 import { crossesItself, polygonOf } from "../../../support/independent";
 import {
   angleAtPoint,

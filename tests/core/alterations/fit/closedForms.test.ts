@@ -1,9 +1,10 @@
 /** The fit alterations against closed forms: circles, chords, and lengths that stay. */
+import type { FitName } from "../../../../src/core/decisions/fitNames";
 import * as fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { fitOf, type FitName } from "../../../../src/core/alterations/fit/index";
-import type { FitApplied } from "../../../../src/core/alterations/fit/definition";
-import { pieceIn, piecesOf, type PieceSet } from "../../../../src/core/alterations/pieceSet";
+import { fitOf } from "../../../../src/core/alterations/fit/index";
+import type { FitApplied } from "../../../../src/core/alterations/outcome/definition";
+import { pieceIn, piecesOf, type PieceSet } from "../../../../src/core/pattern/pieceSet";
 import { levelWidth } from "../../../../src/core/girth/levelWidth";
 import {
   pointOf,

@@ -1,17 +1,18 @@
 /** Fit alterations of length, of the waist's tilt, of widths and straps: closed forms, and what must never change. */
+import type { StyleName } from "../../../../src/core/decisions/pattern";
+import type { FitName } from "../../../../src/core/decisions/fitNames";
 import * as fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { fitOf, type FitName } from "../../../../src/core/alterations/fit/index";
-import type { FitApplied } from "../../../../src/core/alterations/fit/definition";
+import { fitOf } from "../../../../src/core/alterations/fit/index";
+import type { FitApplied } from "../../../../src/core/alterations/outcome/definition";
 import { applyAlteration } from "../../../../src/core/alterations/applyAlteration";
-import { piecesOf, type PieceSet } from "../../../../src/core/alterations/pieceSet";
+import { piecesOf, type PieceSet } from "../../../../src/core/pattern/pieceSet";
 import { cornersSquare } from "../../../../src/core/checks/cornersSquare";
 import { seamCornerAtDart } from "../../../../src/core/dart/trueSeam";
-import { cornerAtDegrees } from "../../../../src/core/checks/corners";
+import { cornerAtDegrees } from "../../../../src/core/girth/cornerAngle";
 import { pointNames, pointOf, type PieceName, type PointName, type SeamName } from "../../../../src/core/pattern/piece";
 import { joinsOf, seamPairsOf } from "../../../../src/core/pattern/sewnTogether";
 import { must } from "../../../../src/core/result";
-import type { StyleName } from "../../../../src/core/style/style";
 import { anyAmount } from "../../../support/amounts";
 import { seamByBezierJs } from "../../../support/independent";
 import { expectPointClose } from "../../../support/matchers";
@@ -140,25 +141,6 @@ describe.each(NAMES)("%s", (name) => {
       }),
       { numRuns: 8 },
     );
-  });
-
-  test("says what to do on every piece that it changes, with only amounts that it gives", () => {
-    const { words } = fitOf(name);
-    for (const style of ON[name]) {
-      const before = printedSet({ ...GARMENT, style });
-      for (const [way, amount] of [[words.more, 8] as const, [must(words.less, "less"), -8] as const]) {
-        const { pieces, values, steps: own } = applied(name, before, amount, style);
-        const changed = piecesOf(pieces).filter((piece) => before[piece.name] !== piece);
-        expect(changed.length).toBeGreaterThan(0);
-        for (const piece of changed) {
-          const steps = must((own ?? way.steps)[piece.name], `${name}: steps for ${piece.name}`);
-          expect(steps.length).toBeGreaterThan(0);
-          for (const [, placeholder] of steps.join(" ").matchAll(/\{(\w+)\}/g)) {
-            expect(["amount", ...Object.keys(values)]).toContain(placeholder);
-          }
-        }
-      }
-    }
   });
 });
 

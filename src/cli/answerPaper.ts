@@ -1,0 +1,113 @@
+/** What `paper` answers: the file written and one line that says so, or the one line that says why there is none. */
+import { fail, ok, type Result } from "../core/result";
+import { FORMATS } from "../core/sheets/formats";
+import { makePaper } from "../paper/makePaper";
+import type { PaperFile, PaperRequest } from "../paper/request";
+import { overlayFor, truePiecesFor } from "../paper/sheets";
+import { paperFailureWords, USUAL_MARGIN } from "../words/paperChoices";
+import { oneLine } from "./layout";
+import { PAPER_USAGE, readPaperArguments, type PaperCommand } from "./paperArgs";
+import { plannedFrom, type Planned } from "./planned";
+import { checklistText } from "./text";
+import { readTypefaces } from "./typefaces";
+import { checkOut, writeOut } from "./writeOut";
+
+const STANDARD_OUTPUT = "-";
+
+/**
+ * @param args the arguments after the script's own name
+ * @param today yyyy-mm-dd
+ * @returns what goes to standard output: a line on what was written, or, where that is asked for, the very file; or the
+ *          one line for standard error
+ */
+export function answerPaper(args: readonly string[], today: string): Result<string | Uint8Array, string> {
+  const result = answerTo(args, today);
+  return result.ok ? result : fail(oneLine(result.failure));
+}
+
+function answerTo(args: readonly string[], today: string): Result<string | Uint8Array, string> {
+  const command = readPaperArguments(args);
+  if (!command.ok) return command;
+  if (command.value.kind === "help") return ok(PAPER_USAGE);
+  const { file, out } = command.value;
+  if (out !== STANDARD_OUTPUT) {
+    const free = checkOut(out, file);
+    if (!free.ok) return fail(`${out}: ${free.failure}.`);
+  }
+  const planned = plannedFrom(file);
+  if (!planned.ok) return planned;
+  const made = madeOf(command.value, planned.value, today);
+  if (!made.ok) return made;
+  if (out === STANDARD_OUTPUT) return ok(made.value.content);
+  const written = writeOut(out, made.value.content);
+  return written.ok ? ok(`${oneLine(out)}: ${made.value.said}.\n`) : fail(`${out}: ${written.failure}.`);
+}
+
+interface Made {
+  readonly content: string | Uint8Array;
+  /** How much of it there is. */
+  readonly said: string;
+}
+
+function madeOf(command: PaperCommand, planned: Planned, today: string): Result<Made, string> {
+  const { as, file } = command;
+  if (as === "checklist") {
+    const content = checklistText(planned.work, planned.plan);
+    return ok({ content, said: counted(content.trimEnd().split("\n").length, "line") });
+  }
+  const request = requestFor(command, planned, today);
+  if (!request.ok) return request;
+  const made = makePaper(request.value, as, as === "pdf" ? readTypefaces() : NO_TYPEFACES, () => undefined);
+  if (!made.ok) {
+    const { title, remedy } = paperFailureWords(made.failure, planned.work.unit);
+    return fail(`${file}: ${title} ${remedy}`);
+  }
+  return ok({ content: made.value.bytes, said: saidOf(as, request.value, made.value.pages) });
+}
+
+/** Only a PDF carries them. */
+const NO_TYPEFACES = { regular: new Uint8Array(), bold: new Uint8Array() };
+
+/** What the page asks for when nothing there has been changed, but for what the command says otherwise. */
+export function requestFor(
+  { paper, size, allowances, overlay, day }: PaperCommand,
+  { work, plan }: Planned,
+  today: string,
+): Result<PaperRequest, string> {
+  const { labels, sizes } = plan.nest;
+  if (size !== null && !labels.includes(size))
+    return fail(`The pattern has no size called ${size}: --size can be ${labels.join(", ")}.`);
+  const pieces = size === null ? plan.left.pieces : (sizes[labels.indexOf(size)] ?? []);
+  return ok({
+    work,
+    plan,
+    day: day ?? today,
+    choices: {
+      kind: overlay ? "overlay" : "pieces",
+      format: paper ?? work.sheetFormat ?? work.paper,
+      margin: work.printerMargin ?? USUAL_MARGIN,
+      size,
+      pieces: pieces.map(({ name }) => name),
+      under: [],
+      before: false,
+      allowances: allowances && !overlay,
+    },
+  });
+}
+
+function saidOf(as: PaperFile, request: PaperRequest, pages: number): string {
+  const { kind, format } = request.choices;
+  const parts =
+    kind === "overlay" ? counted(overlayFor(request).patches.length, "strip") : counted(piecesIn(request), "piece");
+  if (as !== "pdf") return parts;
+  return FORMATS[format].height === null
+    ? `${parts} on one page for the ${format}`
+    : `${parts} on ${counted(pages, "page")} of ${format}`;
+}
+
+function piecesIn(request: PaperRequest): number {
+  const pieces = truePiecesFor(request);
+  return pieces.ok ? pieces.value.length : 0;
+}
+
+const counted = (count: number, what: string): string => `${count} ${what}${count === 1 ? "" : "s"}`;

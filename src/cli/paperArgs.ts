@@ -1,0 +1,165 @@
+/** Reads the command line of `paper`. */
+import { SHEET_FORMATS, type SheetFormat } from "../core/decisions/paperChoice";
+import { fail, ok, type Result } from "../core/result";
+
+export const PAPER_USAGE = `Usage: npm run --silent paper -- FILE --as KIND --out PATH [options]
+
+Reads a saved Bodicewright work file and writes its paper.
+
+  FILE              a work file, as "Download this work" writes it
+  --as KIND         pdf, svg or dxf: the altered pieces at true scale;
+                    checklist: the alteration checklist as plain text
+  --out PATH        the file to write, in place of what is there;
+                    - for standard output
+  --paper NAME      pages of the pdf: A4, A3, Letter, Tabloid, A0-roll or
+                    36-in-roll; else the paper that the work itself has
+  --size LABEL      the pieces of one printed size in place of your own line
+  --no-allowances   end the pieces at the stitch line
+  --overlay         strips with only what changes, to lay on the tissue
+                    (pdf or svg)
+  --day YYYY-MM-DD  the day written on it; else today
+  --help            print this and stop
+
+Exit code 0 when it is written; 2 when it cannot be, with one line on standard
+error that says why: nothing is written then, and what was there stays.
+`;
+
+export type PaperKind = "pdf" | "svg" | "dxf" | "checklist";
+
+export interface PaperCommand {
+  readonly kind: "paper";
+  readonly file: string;
+  readonly as: PaperKind;
+  /** "-": standard output. */
+  readonly out: string;
+  /** null: the work's own. */
+  readonly paper: SheetFormat | null;
+  /** Label of a printed size; null: the wearer's own line. */
+  readonly size: string | null;
+  readonly allowances: boolean;
+  readonly overlay: boolean;
+  /** yyyy-mm-dd; null: today. */
+  readonly day: string | null;
+}
+
+const KINDS: readonly PaperKind[] = ["pdf", "svg", "dxf", "checklist"];
+const KINDS_SAID = "pdf, svg, dxf or checklist";
+
+const VALUED = ["--as", "--out", "--paper", "--size", "--day"] as const;
+const PLAIN = ["--no-allowances", "--overlay"] as const;
+type Valued = (typeof VALUED)[number];
+type Plain = (typeof PLAIN)[number];
+
+interface Given {
+  readonly files: readonly string[];
+  readonly values: ReadonlyMap<Valued, string>;
+  readonly flags: ReadonlySet<Plain>;
+}
+
+/** @returns the command, or one line that says what is wrong with the arguments */
+export function readPaperArguments(args: readonly string[]): Result<PaperCommand | { readonly kind: "help" }, string> {
+  const end = args.indexOf("--");
+  const before = end === -1 ? args : args.slice(0, end);
+  if (before.includes("--help") || before.includes("-h")) return ok({ kind: "help" });
+  const given = sorted(before, end === -1 ? [] : args.slice(end + 1));
+  return given.ok ? commandOf(given.value) : given;
+}
+
+/** @param behind what stands behind `--`: names of files, whatever they look like */
+function sorted(before: readonly string[], behind: readonly string[]): Result<Given, string> {
+  const files: string[] = [];
+  const values = new Map<Valued, string>();
+  const flags = new Set<Plain>();
+  for (let i = 0; i < before.length; i += 1) {
+    const arg = before[i] ?? "";
+    if (!arg.startsWith("-") || arg === "-") {
+      files.push(arg);
+      continue;
+    }
+    const [, name = arg, joined] = /^(--[^=]+)=(.*)$/su.exec(arg) ?? [];
+    const plain = PLAIN.find((one) => one === name);
+    const valued = VALUED.find((one) => one === name);
+    if (plain !== undefined && joined === undefined) {
+      flags.add(plain);
+    } else if (valued === undefined) {
+      return fail(`Unknown option ${arg}. --help shows what there is.`);
+    } else {
+      const next = before[i + 1];
+      const value = joined ?? (next?.startsWith("--") === true ? undefined : next);
+      if (value === undefined || value === "") return fail(`${valued} needs something behind it. --help shows what.`);
+      if (values.has(valued)) return fail(`${valued} is there twice: once is enough.`);
+      values.set(valued, value);
+      if (joined === undefined) i += 1;
+    }
+  }
+  return ok({ files: [...files, ...behind], values, flags });
+}
+
+function commandOf({ files, values, flags }: Given): Result<PaperCommand, string> {
+  const [file, second] = files;
+  if (file === undefined || file === "") return fail("Name the work file to read. --help shows how.");
+  if (second !== undefined) return fail(`One work file at a time: ${second} is one too many.`);
+
+  const asked = values.get("--as");
+  if (asked === undefined) return fail(`Say what to write: --as ${KINDS_SAID}.`);
+  const as = KINDS.find((kind) => kind === asked.toLowerCase());
+  if (as === undefined) return fail(`There is no ${asked} to write: --as can be ${KINDS_SAID}.`);
+
+  const out = values.get("--out");
+  if (out === undefined) return fail("Say where to write it: --out and the name of a file, or --out - to print it.");
+
+  const overlay = flags.has("--overlay");
+  const misplaced = misplacedIn(as, overlay, [...values.keys(), ...flags]);
+  if (misplaced !== null) return fail(misplaced);
+
+  const named = values.get("--paper");
+  const paper = named === undefined ? null : formatNamed(named);
+  if (paper === undefined)
+    return fail(`There is no paper called ${named}: --paper can be ${SHEET_FORMATS.map(handle).join(", ")}.`);
+
+  const day = values.get("--day") ?? null;
+  if (day !== null && !isDay(day)) return fail(`${day} is no day: --day is year, month and day, as 2026-11-25.`);
+
+  return ok({
+    kind: "paper",
+    file,
+    as,
+    out,
+    paper,
+    size: values.get("--size") ?? null,
+    allowances: !flags.has("--no-allowances"),
+    overlay,
+    day,
+  });
+}
+
+/** Says which option would change nothing of what is asked for; null where each has its use. */
+function misplacedIn(as: PaperKind, overlay: boolean, options: readonly (Valued | Plain)[]): string | null {
+  const has = (option: Valued | Plain): boolean => options.includes(option);
+  if (as === "checklist") {
+    const idle = (["--paper", "--size", "--no-allowances", "--overlay", "--day"] as const).find(has);
+    return idle === undefined ? null : `The checklist is plain text: ${idle} says nothing about it. Leave it out.`;
+  }
+  if (overlay) {
+    const idle = (["--size", "--no-allowances"] as const).find(has);
+    return idle === undefined ? null : `Strips show your own stitch line alone: ${idle} does not go with --overlay.`;
+  }
+  // Strips are cut to the length of a page, in a drawing too; whole pieces are not.
+  return as !== "pdf" && has("--paper")
+    ? `Whole pieces in ${as === "svg" ? "an svg" : "a dxf"} lie on no pages: leave --paper out, or write a pdf.`
+    : null;
+}
+
+const plainName = (name: string): string => name.toLowerCase().replaceAll(/[^a-z0-9]/gu, "");
+
+/** The name without spaces, as it is typed on a command line. */
+const handle = (format: SheetFormat): string => format.replaceAll(" ", "-");
+
+const formatNamed = (name: string): SheetFormat | undefined =>
+  SHEET_FORMATS.find((format) => plainName(format) === plainName(name));
+
+function isDay(text: string): boolean {
+  if (!/^\d{4}-\d{2}-\d{2}$/u.test(text)) return false;
+  const date = new Date(`${text}T00:00:00Z`);
+  return !Number.isNaN(date.getTime()) && date.toISOString().startsWith(text);
+}

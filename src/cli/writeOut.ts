@@ -1,0 +1,58 @@
+/** Writes a file whole or not at all: under another name in the same folder first, then in place of what was there. */
+import { randomUUID } from "node:crypto";
+import { realpathSync, renameSync, rmSync, statSync, writeFileSync, type Stats } from "node:fs";
+import { dirname, join } from "node:path";
+import { fail, ok, type Result } from "../core/result";
+
+/**
+ * Whether a file could be written there; asked before anything is made, so that a slip is told at once.
+ *
+ * @param source the file that is read, which is not to be written over
+ */
+export function checkOut(out: string, source: string): Result<null, string> {
+  try {
+    const found = statOf(out);
+    if (found?.isDirectory() === true) return fail("it is a folder");
+    if (found !== undefined && realpathSync(out) === realpathSync(source)) return fail("it is the work file itself");
+    const folder = statOf(dirname(out));
+    if (found === undefined && folder === undefined) return fail("there is no such folder");
+    if (found === undefined && folder?.isDirectory() !== true) return fail("it does not lie in a folder");
+    return ok(null);
+  } catch (error) {
+    return fail(reason(error));
+  }
+}
+
+export function writeOut(out: string, bytes: string | Uint8Array): Result<null, string> {
+  let beside: string | null = null;
+  try {
+    const found = statOf(out);
+    if (found !== undefined && !found.isFile()) {
+      // A pipe or a device is written to; another file in its place would take it away.
+      writeFileSync(out, bytes);
+      return ok(null);
+    }
+    // Where the name is a link, what it leads to is replaced.
+    const place = found === undefined ? out : realpathSync(out);
+    const name = join(dirname(place), `.bodicewright-${randomUUID()}.part`);
+    writeFileSync(name, bytes, { flag: "wx", mode: found?.mode ?? 0o666 });
+    beside = name;
+    renameSync(name, place);
+    return ok(null);
+  } catch (error) {
+    if (beside !== null) rmSync(beside, { force: true });
+    return fail(reason(error));
+  }
+}
+
+/** undefined: there is nothing of that name. */
+const statOf = (path: string): Stats | undefined => statSync(path, { throwIfNoEntry: false });
+
+function reason(error: unknown): string {
+  const code = error instanceof Error && "code" in error ? error.code : undefined;
+  if (code === "EACCES" || code === "EPERM" || code === "EROFS") return "it may not be written there";
+  if (code === "ENOTDIR") return "it does not lie in a folder";
+  if (code === "ENAMETOOLONG") return "its name is too long";
+  if (code === "ENOSPC") return "there is no room left for it";
+  return "it cannot be written";
+}

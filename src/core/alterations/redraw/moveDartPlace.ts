@@ -1,0 +1,50 @@
+/** Moving a whole dart along its seam, or bringing it nearer the centre by taking width off the centre-front seam. */
+import type { DartPlaceAlteration } from "../../decisions/alteration";
+import type { SlipFailure } from "../outcome/alterationFailure";
+import { moveMouthEnd } from "../../dart/mouthEnd";
+import { directionOf, distance, polar, shift } from "../../geometry/point";
+import { fail, must, ok, type Result } from "../../result";
+import { dartOf, pointOf, type Edge, type Piece, type PointName } from "../../pattern/piece";
+import { radians } from "../../units";
+import { dartCorners, moveMouth } from "../../dart/moveMouth";
+
+/** The piece with its dart moved, before legs and seam are trued and anything is given back. */
+export function applyDartPlace(piece: Piece, alteration: DartPlaceAlteration): Result<Piece, SlipFailure> {
+  return alteration.how === "redraw" ? redraw(piece, alteration) : offCentreSeam(piece, alteration);
+}
+
+function redraw(piece: Piece, { dart: ref, by }: DartPlaceAlteration): Result<Piece, SlipFailure> {
+  const dart = dartOf(piece, ref.dart);
+  const { apex, inner, outer } = dartCorners(piece, ref.dart);
+  const mouth = moveMouth(piece, ref.dart, by, -by);
+  if (!mouth.ok) return mouth;
+  const width = distance(inner, outer);
+  const to = shift(apex, ((inner.x - outer.x) / width) * by, ((inner.y - outer.y) / width) * by);
+  return ok({
+    ...mouth.value,
+    points: { ...mouth.value.points, [dart.apex]: { ...must(piece.points[dart.apex], dart.apex), at: to } },
+  });
+}
+
+/** The neckline redrawn square to the centre seam, which now slants from the neck to the bust line. */
+function squareNeck(piece: Piece): Piece {
+  const neck = pointOf(piece, "centreNeck");
+  const outward = radians(directionOf(neck, pointOf(piece, "centreBust")) - Math.PI / 2);
+  const edges = piece.edges.map((edge): Edge => {
+    if (edge.from !== "centreNeck" || edge.curve === null) return edge;
+    return { ...edge, curve: { ...edge.curve, c1: polar(neck, outward, distance(neck, edge.curve.c1)) } };
+  });
+  return { ...piece, edges };
+}
+
+/** Points of the centre-front seam that move in; the neck end stays, so the neckline keeps its length. */
+const CENTRE_POINTS: readonly PointName[] = ["centreBust", "underBustCentre", "centreWaist"];
+
+function offCentreSeam(piece: Piece, { dart: ref, by }: DartPlaceAlteration): Result<Piece, SlipFailure> {
+  if (piece.name !== "front" || ref.dart !== "waistDart") return fail({ code: "slip/not-this-dart", dart: ref });
+  const room = pointOf(piece, dartOf(piece, ref.dart).inner).x;
+  // As far outwards as inwards: further out the seam cannot give back what is let in.
+  if (Math.abs(by) >= room) return fail({ code: "slip/off-the-seam", most: room });
+  const moved = CENTRE_POINTS.reduce((p, name) => moveMouthEnd(p, name, shift(pointOf(p, name), by, 0)), piece);
+  return ok(squareNeck({ ...moved, centreOnFold: false }));
+}

@@ -1,0 +1,25 @@
+/** The allowances that are usual, and the allowance of a seam. */
+import type { Allowances } from "../decisions/allowances";
+import type { SeamName } from "../pattern/piece";
+import type { Mm } from "../units";
+
+/**
+ * Usual allowances, mm.
+ *
+ * @source common practice, no source: 15 mm (5/8 in) in home sewing, hems 20 to 30 mm
+ */
+export const USUAL_ALLOWANCES: Readonly<Record<SeamName, Mm>> = {
+  centre: 15,
+  neck: 15,
+  shoulder: 15,
+  armhole: 15,
+  side: 15,
+  waist: 15,
+  hem: 30,
+  princess: 15,
+  underBust: 15,
+  strap: 15,
+};
+
+/** The allowance of one seam: the wearer's own, else the usual. */
+export const allowanceOf = (allowances: Allowances, seam: SeamName): Mm => allowances[seam] ?? USUAL_ALLOWANCES[seam];

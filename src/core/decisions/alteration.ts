@@ -1,0 +1,131 @@
+/** What the wearer decided to alter: records only; what each does to the pieces is told by src/core/alterations. */
+import type { DartHome, DartRef } from "../pattern/piece";
+import type { Mm } from "../units";
+import type { FitName } from "./fitNames";
+
+/** Where what a dart sets free (or asks for) is taken: shares that add up to 1. */
+export type GiveBackPlace =
+  | "centreSeam"
+  | "sideSeam"
+  | "otherDart"
+  | "underarm"
+  | "waistEnd"
+  | "armholeEnd"
+  | "neckEnd"
+  | "centreEnd";
+export type GiveBack = Readonly<Partial<Record<GiveBackPlace, number>>>;
+
+/** Held while a dart's end moves: the mouth (the angle changes) or the fullness (the mouth changes). */
+export type Hold = "mouth" | "fullness";
+
+/** Moves a dart's end. */
+export interface DartEndAlteration {
+  readonly kind: "dartEnd";
+  readonly id: string;
+  readonly dart: DartRef;
+  /** Along the axis towards the mouth: positive shortens, negative lengthens. */
+  readonly shorten: Mm;
+  /** Across the axis: positive towards the centre line (waist darts) or upwards (side darts). */
+  readonly across: Mm;
+  readonly hold: Hold;
+  readonly giveBack: GiveBack;
+}
+
+/** Widens (positive) or narrows (negative) a dart's mouth, by each end's own move away from the dart's middle. */
+export interface DartMouthAlteration {
+  readonly kind: "dartMouth";
+  readonly id: string;
+  readonly dart: DartRef;
+  readonly inner: Mm;
+  readonly outer: Mm;
+  readonly giveBack: GiveBack;
+}
+
+/** Moves a whole dart along its seam: towards the centre line (waist darts) or upwards (side darts) when positive. */
+export interface DartPlaceAlteration {
+  readonly kind: "dartPlace";
+  readonly id: string;
+  readonly dart: DartRef;
+  readonly by: Mm;
+  /** Redraw it on the same seam, or take the amount off the centre-front seam (waist dart of the front only). */
+  readonly how: "redraw" | "offCentreSeam";
+  readonly giveBack: GiveBack;
+}
+
+/** Closes a dart, or a share of it, and opens as much at another seam, about the bust point; a dart there takes it up. */
+export interface DartPivotAlteration {
+  readonly kind: "dartPivot";
+  readonly id: string;
+  readonly dart: DartRef;
+  readonly to: DartHome;
+  /** Of its angle: above 0, 1 is the whole. */
+  readonly share: number;
+}
+
+/** Splits a dart into two or three side by side, all pointing at where the one ended. */
+export interface DartSplitAlteration {
+  readonly kind: "dartSplit";
+  readonly id: string;
+  readonly dart: DartRef;
+  readonly into: 2 | 3;
+}
+
+/** Draws the dart's mouth up as gathers in place of folding it. */
+export interface DartGatherAlteration {
+  readonly kind: "dartGather";
+  readonly id: string;
+  readonly dart: DartRef;
+}
+
+/** Bows both legs at their middle: positive into the dart (takes less there, a rounder cup), negative out of it. */
+export interface DartLegsAlteration {
+  readonly kind: "dartLegs";
+  readonly id: string;
+  readonly dart: DartRef;
+  readonly bow: Mm;
+}
+
+/** Darts of the bust joined through the bust point into one seam from edge to edge: the front becomes two pieces. */
+export interface DartSeamAlteration {
+  readonly kind: "dartSeam";
+  readonly id: string;
+  /** The upper one: of the shoulder or the armhole. The other is the waist dart of the same piece. */
+  readonly dart: DartRef;
+}
+
+/** The wearer's own half of the body. */
+export type Half = "left" | "right";
+
+/** A fit alteration: which, and how much; what it does is told by its definition. */
+export interface FitAlteration {
+  readonly kind: "fit";
+  readonly id: string;
+  readonly fit: FitName;
+  readonly amount: Mm;
+  /** On one half of the body alone; absent: on both. */
+  readonly half?: Half;
+}
+
+/** Redraws one dart; what that sets free on its seam is given back. */
+export type DartRedraw = DartEndAlteration | DartMouthAlteration | DartPlaceAlteration;
+/** Makes another thing of a dart. */
+export type DartSurgery =
+  | DartPivotAlteration
+  | DartSplitAlteration
+  | DartGatherAlteration
+  | DartLegsAlteration
+  | DartSeamAlteration;
+
+/**
+ * One decision of the wearer about the pieces: at most one of each kind for each dart, one of each fit for each half. They are
+ * made in the order they stand in.
+ */
+export type Alteration = DartRedraw | DartSurgery | FitAlteration;
+export type AlterationKind = Alteration["kind"];
+
+export const isRedraw = (alteration: Alteration): alteration is DartRedraw =>
+  alteration.kind === "dartEnd" || alteration.kind === "dartMouth" || alteration.kind === "dartPlace";
+
+/** The dart an alteration is about; null where it is about none. */
+export const dartOfAlteration = (alteration: Alteration): DartRef | null =>
+  alteration.kind === "fit" ? null : alteration.dart;

@@ -1,0 +1,30 @@
+/** The fit alterations, in the order they are offered: whole lengths before wedges. */
+export const FIT_NAMES = [
+  "lengthAboveBust",
+  "lengthBelowBust",
+  "lengthBasque",
+  "bandDepth",
+  "roundBack",
+  "swayBack",
+  "waistDropFront",
+  "waistDropBack",
+  "bustPointLevel",
+  "chestWidth",
+  "backWidth",
+  "strapLength",
+  "strapWidth",
+  "strapPlace",
+  "necklineGape",
+  "edgeGape",
+  "armholeGape",
+  "backNeckGape",
+  "shoulderSlope",
+  "forwardShoulder",
+  "shoulderWidth",
+  "armholeDepth",
+  "sideSeamBust",
+  "sideSeamWaist",
+  "sideSeamHip",
+] as const;
+
+export type FitName = (typeof FIT_NAMES)[number];

@@ -1,0 +1,45 @@
+/** What the wearer decided: the whole of the saved document, and nothing derived. */
+import type { Tapes } from "../measures/tape";
+import type { Mm } from "../units";
+import type { Allowances } from "./allowances";
+import type { Alteration } from "./alteration";
+import type { PaperSize, SheetFormat } from "./paperChoice";
+import type { Ease, Pattern } from "./pattern";
+
+export type LengthUnit = "cm" | "in";
+
+/** Picks the wearer set over the planner's own. Sizes by label; waist and hip as fractional indexes (0 = first size). */
+export interface Picks {
+  readonly frame?: string;
+  readonly cup?: string;
+  readonly waist?: number;
+  readonly hip?: number;
+  /** Whole change of bust girth to make by alteration; absent: what the planner finds; 0: none. */
+  readonly bustAlteration?: Mm;
+}
+
+export interface Work {
+  readonly name: string;
+  /** A scenario made up for showing, not a person. */
+  readonly invented: boolean;
+  readonly unit: LengthUnit;
+  readonly paper: PaperSize;
+  /** What was read off the tape: newest set first, always at least one. */
+  readonly tapes: Tapes;
+  /** Years, where the wearer says: it tells how well the body survey speaks for her, and nothing else. */
+  readonly age?: number;
+  readonly pattern: Pattern;
+  /** Ease wanted where the wearer wants other than the pattern's. */
+  readonly easeWanted: Partial<Ease>;
+  /** Radius of the bust at which fullness is stated, where given. */
+  readonly bustRadius?: Mm;
+  readonly picks: Picks;
+  readonly alterations: readonly Alteration[];
+  /** Her own seam and hem allowances; a seam that is absent has the usual one. */
+  readonly allowances?: Allowances;
+  /** Paper for true-scale pieces, and the white edge her printer leaves; absent: the usual ones. */
+  readonly sheetFormat?: SheetFormat;
+  readonly printerMargin?: Mm;
+  /** Entries that could not be read yet, as typed, by field: nothing typed is lost. */
+  readonly unread: Readonly<Record<string, string>>;
+}

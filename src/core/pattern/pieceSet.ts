@@ -1,0 +1,32 @@
+/** The pieces of one garment by name. */
+import { must } from "../result";
+import type { Piece, PieceName } from "./piece";
+
+export type PieceSet = Readonly<Partial<Record<PieceName, Piece>>>;
+
+export const PIECE_ORDER: readonly PieceName[] = [
+  "front",
+  "centreFront",
+  "sideFront",
+  "cup",
+  "frontBand",
+  "back",
+  "backBand",
+  "frontBasque",
+  "backBasque",
+  "strap",
+];
+
+export const pieceIn = (pieces: PieceSet, name: PieceName): Piece => must(pieces[name], name);
+
+export const piecesOf = (pieces: PieceSet): readonly Piece[] =>
+  PIECE_ORDER.flatMap((name) => {
+    const piece = pieces[name];
+    return piece === undefined ? [] : [piece];
+  });
+
+export const withPiece = (pieces: PieceSet, piece: Piece): PieceSet => ({ ...pieces, [piece.name]: piece });
+
+/** Pieces by their names. */
+export const setOf = (pieces: readonly Piece[]): PieceSet =>
+  Object.fromEntries(pieces.map((piece) => [piece.name, piece]));

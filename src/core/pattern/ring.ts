@@ -1,0 +1,59 @@
+/** Walking and cutting the closed ring of a piece's edges. Nothing here bends or stretches anything. */
+import { edgeSplit, type EdgeCurve } from "../geometry/edgeCurve";
+import { midpoint, type PiecePoint } from "../geometry/point";
+import { CoreBug, must } from "../result";
+import { pointOf, type Edge, type NamedPoint, type Piece, type PointName } from "./piece";
+
+export const curveOf = (piece: Piece, edge: Edge): EdgeCurve<"piece"> => ({
+  a: pointOf(piece, edge.from),
+  b: pointOf(piece, edge.to),
+  curve: edge.curve,
+});
+
+export const outlineOf = (piece: Piece): EdgeCurve<"piece">[] => piece.edges.map((edge) => curveOf(piece, edge));
+
+/** Index of the edge that starts at a point; a CoreBug where there is none. */
+export function edgeFrom(piece: Piece, from: PointName): number {
+  const index = piece.edges.findIndex((edge) => edge.from === from);
+  if (index < 0) throw new CoreBug(`${piece.name} has no edge from ${from}`);
+  return index;
+}
+
+/** Index of the edge that ends at a point; a CoreBug where there is none. */
+export function edgeTo(piece: Piece, to: PointName): number {
+  const index = piece.edges.findIndex((edge) => edge.to === to);
+  if (index < 0) throw new CoreBug(`${piece.name} has no edge to ${to}`);
+  return index;
+}
+
+/** Cuts the edge at a curve parameter and names the new corner; the outline keeps its shape. */
+export function insertPoint(
+  piece: Piece,
+  edgeIndex: number,
+  t: number,
+  name: PointName,
+  level: NamedPoint["level"],
+): Piece {
+  const edge = must(piece.edges[edgeIndex], "edge");
+  const [first, second] = edgeSplit(curveOf(piece, edge), t);
+  const edges = [...piece.edges];
+  edges.splice(edgeIndex, 1, { ...edge, to: name, curve: first.curve }, { ...edge, from: name, curve: second.curve });
+  return { ...piece, points: { ...piece.points, [name]: { at: first.b, level } }, edges };
+}
+
+/** The points from one corner of the ring to another, both included, going the way of the edges. */
+export function pointsBetween(piece: Piece, from: PointName, to: PointName): Set<PointName> {
+  const found = new Set<PointName>([from]);
+  let index = edgeFrom(piece, from);
+  for (let steps = 0; steps < piece.edges.length; steps += 1) {
+    const edge = must(piece.edges[index], "edge");
+    found.add(edge.to);
+    if (edge.to === to) return found;
+    index = (index + 1) % piece.edges.length;
+  }
+  throw new CoreBug(`${piece.name}: ${to} is not reached from ${from}`);
+}
+
+/** The middle of a dart's mouth. */
+export const mouthMiddle = (piece: Piece, inner: PointName, outer: PointName): PiecePoint =>
+  midpoint(pointOf(piece, inner), pointOf(piece, outer));

@@ -1,0 +1,180 @@
+/** The first chapter of a plan: base size, cup and fractional sizes picked, and the pieces cut by them. */
+import { levelSizes } from "../blend/blendPiece";
+import { chartFaults } from "../chart/chartFaults";
+import type { SizeRow } from "../chart/sizeChart";
+import type { Ease } from "../decisions/pattern";
+import type { Work } from "../decisions/work";
+import { easeOfRow } from "../draft/draftMeasures";
+import { levelWidth } from "../girth/levelWidth";
+import { bodyOf, measuresOf } from "../measures/tape";
+import type { Blocks } from "../nest/printedNest";
+import type { Nest } from "../pattern/piece";
+import { remember } from "../remember";
+import { fail, must, ok, type Result } from "../result";
+import { rankAlternatives } from "../sizing/alternatives";
+import { differenceTaken, pickBust, pickCup, pickFrame } from "../sizing/pickFrame";
+import type { Sizing } from "../sizing/sizing";
+import { girthAt, solveLevel } from "../sizing/solveLevel";
+import { styleOf } from "../style/index";
+import type { FullBustFailure } from "../surgery/fullBust";
+import { EXTRAPOLATION_STEPS } from "../tolerance";
+import type { Mm } from "../units";
+import { buildPieces, finishedHips, finishedWaists, type Built } from "./buildPieces";
+import { drawCutLines } from "./cutLines";
+import type { PlanFailure } from "./planFailure";
+import type { CutLine } from "./plan";
+import { blocksOf, printedIn } from "./printed";
+
+/** All of a work that the picks stand on; the wearer's alterations come after them. */
+export type PickInputs = Pick<Work, "pattern" | "tapes" | "age" | "picks" | "easeWanted">;
+
+/** A level that is blended: the fractional size picked, and the finished girth of each size with the base size's darts. */
+export interface PickedLevel {
+  readonly size: number;
+  readonly finished: readonly Mm[];
+  readonly body: Mm;
+  /** One standard deviation of the body girth. */
+  readonly spread: Mm;
+}
+
+export interface Picked {
+  readonly sizing: Sizing;
+  readonly nest: Nest;
+  readonly built: Built;
+  readonly cutLines: readonly CutLine[];
+  /** The base size's row of the chart, and the ease drafted into it. */
+  readonly row: SizeRow;
+  readonly drafted: Ease;
+  readonly ease: Ease;
+  readonly bust: Mm;
+  /** The body's hip girth, wanted or not; undefined where it was not taken. */
+  readonly bodyHip: Mm | undefined;
+  readonly waist: PickedLevel;
+  /** null where the pattern ends at the waist. */
+  readonly hip: PickedLevel | null;
+}
+
+/** A drag changes alterations alone, so picks are worked out once for the very same inputs. */
+export const pickSizes: (inputs: PickInputs) => Result<Picked, PlanFailure> = remember(
+  ["pattern", "tapes", "age", "picks", "easeWanted"],
+  pickAndBuild,
+  1,
+);
+
+function pickAndBuild({ pattern, tapes, age, picks, easeWanted }: PickInputs): Result<Picked, PlanFailure> {
+  const measures = measuresOf(tapes);
+  const taken = bodyOf(tapes);
+  const { chart } = pattern;
+  const faults = chartFaults(chart);
+  if (faults > 0) return fail({ code: "plan/chart-unusable", faults });
+  const { bustGirth, waistGirth, hipGirth, upperChestGirth } = measures;
+  const toHip = pattern.length === "hip";
+  if (bustGirth === undefined || waistGirth === undefined || (toHip && hipGirth === undefined)) {
+    const needed = ["bustGirth", "waistGirth", ...(toHip ? (["hipGirth"] as const) : [])] as const;
+    return fail({ code: "plan/measure-missing", measures: needed.filter((name) => measures[name] === undefined) });
+  }
+
+  const bustTaken = must(taken.bustGirth, "bust");
+  const frame = pickFrame(chart, bustTaken, taken.upperChestGirth, picks);
+  if (!frame.ok) return frame;
+  const cup = pickCup(chart, differenceTaken(bustTaken, taken.upperChestGirth), picks);
+  if (!cup.ok) return cup;
+  const bust = pickBust(chart, bustGirth, cup.value, frame.value, picks);
+
+  const blocks = blocksOf({ pattern });
+  const { nest, refused } = printedIn({ pattern, cup: cup.value.label });
+  const { index } = frame.value;
+  // Another size that cannot be made in this cup is no matter: its front is just not printed.
+  const cannot = refused.get(index);
+  if (cannot !== undefined) return undraftable(cup.value.label, cannot);
+  const row = must(chart.sizes[index], "row of the base size");
+  const drafted = easeOfRow(row, pattern.ease);
+  const ease: Ease = { ...drafted, ...easeWanted };
+
+  const waists = finishedWaists(blocks, index);
+  const waist = pickLevel("waist", waists, waistGirth + ease.waist, index, picks.waist);
+  if (!waist.ok) return waist;
+  const hips = finishedHips(blocks);
+  const isToHip = hips !== null && hipGirth !== undefined;
+  const hip = isToHip ? pickLevel("hip", hips, hipGirth + ease.hip, index, picks.hip) : null;
+  if (hip !== null && !hip.ok) return hip;
+
+  const at = levelSizes(index, waist.value, hip === null ? waist.value : hip.value);
+  const built = buildPieces({
+    blocks,
+    style: styleOf(pattern.style),
+    options: { strap: pattern.strap },
+    at,
+    cupDifference: cup.value.drafted,
+    alteration: bust.alteration,
+    residual: bust.residual,
+    body: taken,
+    age,
+  });
+  if (!built.ok) return undraftable(cup.value.label, built.failure);
+
+  return ok({
+    sizing: {
+      frame: frame.value,
+      cup: cup.value,
+      bust,
+      alternatives: rankAlternatives({
+        chart,
+        bust: bustGirth,
+        upperChest: upperChestGirth ?? null,
+        finished: { waist: printedWaists(blocks), hip: hips },
+        waistTarget: waistGirth + ease.waist,
+        hipTarget: isToHip ? hipGirth + ease.hip : null,
+        picked: { frame: frame.value, cup: cup.value.label },
+      }),
+    },
+    nest,
+    built: built.value,
+    cutLines: drawCutLines(nest, built.value, at),
+    row,
+    drafted,
+    ease,
+    bust: bustGirth,
+    bodyHip: hipGirth,
+    waist: { size: waist.value, finished: waists, body: waistGirth, spread: taken.waistGirth?.spread ?? 0 },
+    hip:
+      isToHip && hip !== null
+        ? { size: hip.value, finished: hips, body: hipGirth, spread: taken.hipGirth?.spread ?? 0 }
+        : null,
+  });
+}
+
+function undraftable(cup: string | null, { most }: FullBustFailure): Result<never, PlanFailure> {
+  return fail({ code: "plan/cup-undraftable", label: cup ?? "", least: 2 * most });
+}
+
+function pickLevel(
+  level: "waist" | "hip",
+  finished: readonly Mm[],
+  target: Mm,
+  base: number,
+  own: number | undefined,
+): Result<number, PlanFailure> {
+  if (own !== undefined)
+    return isReached(own, finished.length)
+      ? ok(own)
+      : fail({ code: "plan/outside-chart", level, ...girthsAbout(finished, own) });
+  const solved = solveLevel(finished, target, base);
+  return solved.ok ? solved : fail({ code: "plan/outside-chart", level, wanted: target, ...solved.failure });
+}
+
+const isReached = (size: number, count: number): boolean =>
+  size >= -EXTRAPOLATION_STEPS && size <= count - 1 + EXTRAPOLATION_STEPS;
+
+/** What a pick out of reach would give, and what can be reached. */
+function girthsAbout(finished: readonly Mm[], size: number) {
+  const reach = [girthAt(finished, -EXTRAPOLATION_STEPS), girthAt(finished, finished.length - 1 + EXTRAPOLATION_STEPS)];
+  return { wanted: girthAt(finished, size), least: Math.min(...reach), most: Math.max(...reach) };
+}
+
+const printedWaists = (blocks: Blocks): readonly Mm[] =>
+  blocks.front.map(
+    (front, size) =>
+      2 *
+      (must(levelWidth(front, "waist"), "waist") + must(levelWidth(must(blocks.back[size], "size"), "waist"), "waist")),
+  );

@@ -1,0 +1,79 @@
+/** The girths of a plan: between which lines each runs, what is wanted, what the pattern claims and the pieces give. */
+import type { Picks } from "../decisions/work";
+import { levelWidth } from "../girth/levelWidth";
+import type { LevelName } from "../pattern/piece";
+import { isBasque } from "../pattern/pieceGroups";
+import { piecesOf } from "../pattern/pieceSet";
+import { girthAt } from "../sizing/solveLevel";
+import { normalBelow } from "../statistics/normal";
+import { BORDERLINE } from "../tolerance";
+import type { Mm } from "../units";
+import type { SlipsApplied } from "./applySlips";
+import { lines } from "./cutLines";
+import type { Picked, PickedLevel } from "./pickSizes";
+import type { PlannedLevel } from "./plan";
+
+/** @param halves both halves of the body, each of which brings half of every whole girth */
+export function planLevels(
+  picked: Picked,
+  picks: Picks,
+  chartDifference: Mm,
+  halves: readonly [SlipsApplied, SlipsApplied],
+): readonly PlannedLevel[] {
+  const { sizing, nest, built, row, drafted, ease } = picked;
+  const { frame, cup, bust } = sizing;
+  /** What alterations change a whole girth by, on purpose. */
+  const changeAt = (level: PlannedLevel["level"]): Mm => sum(halves.map(({ girths }) => (girths[level] ?? 0) / 2));
+  const finishedAt = (level: LevelName): Mm =>
+    sum(
+      halves.flatMap(({ pieces }) =>
+        piecesOf(pieces).map((piece) =>
+          level === "waist" && isBasque(piece.name) ? 0 : (levelWidth(piece, level) ?? 0),
+        ),
+      ),
+    );
+  const blended = (level: "waist" | "hip", { size, finished, body, spread }: PickedLevel): PlannedLevel => {
+    const target = body + ease[level];
+    return {
+      level,
+      ...lines(nest, size),
+      size,
+      extrapolated: size < 0 || size > finished.length - 1,
+      body,
+      ease: ease[level],
+      target,
+      claim: (picks[level] === undefined ? target : girthAt(finished, size)) + changeAt(level),
+      finished: finishedAt(level),
+      ...lineMargin(finished, target, spread),
+    };
+  };
+  const made = built.bust !== null && built.bust.ok ? bust.alteration : 0;
+  return [
+    {
+      level: "bust",
+      ...lines(nest, frame.index),
+      size: frame.index,
+      extrapolated: false,
+      body: picked.bust,
+      ease: ease.bust,
+      target: picked.bust + ease.bust,
+      claim: row.bust - chartDifference + cup.drafted + drafted.bust + made + changeAt("bust"),
+      finished: finishedAt("bust"),
+      spread: frame.spread,
+      margin: frame.margin,
+      probability: frame.probability,
+      borderline: frame.borderline,
+    },
+    blended("waist", picked.waist),
+    ...(picked.hip === null ? [] : [blended("hip", picked.hip)]),
+  ];
+}
+
+const sum = (values: readonly number[]): number => values.reduce((a, b) => a + b, 0);
+
+/** How near a target is to the next printed line, and how likely a tape would have put it on that line's other side. */
+function lineMargin(finished: readonly Mm[], target: Mm, spread: Mm) {
+  const margin = Math.min(...finished.map((girth) => Math.abs(girth - target)));
+  const probability = normalBelow(-margin / spread);
+  return { spread, margin, probability, borderline: probability > BORDERLINE };
+}

@@ -1,0 +1,9 @@
+import { ok, type Result } from "../core/result";
+import type { SavedWork, StorageFailure } from "./library";
+import type { SessionParts } from "./sessionParts";
+
+/** The open work as it is on the page, any other as it is saved. */
+export const latestWork = async (
+  { library, openWork }: SessionParts,
+  id: string,
+): Promise<Result<SavedWork, StorageFailure>> => (id === openWork.id() ? ok(openWork.current()) : library.load(id));

@@ -1,0 +1,22 @@
+/** Whether the open work is saved, as the page shows it. */
+import { SAVING_WORDS, storageFailureSentence } from "../words/storage";
+import type { StorageFailure } from "./library";
+import type { SessionStore } from "./sessionState";
+
+export interface StorageStatus {
+  readonly saving: () => void;
+  readonly saved: () => void;
+  readonly failed: (failure: StorageFailure) => void;
+}
+
+/** @param isLasting whether works outlast the page: what is kept only until it is closed is never called saved */
+export function createStorageStatus(state: SessionStore, isLasting: boolean): StorageStatus {
+  const show = (name: keyof typeof SAVING_WORDS) => (): void => {
+    if (isLasting) state.setState({ storage: { state: name, words: SAVING_WORDS[name] } });
+  };
+  return {
+    saving: show("saving"),
+    saved: show("saved"),
+    failed: (failure) => state.setState({ storage: { state: "failed", words: storageFailureSentence(failure) } }),
+  };
+}

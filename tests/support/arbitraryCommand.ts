@@ -1,0 +1,111 @@
+/** Commands of every kind on a work, many of them such as change nothing. */
+import * as fc from "fast-check";
+import { MEASURE_NAMES } from "../../src/core/measures/measure";
+import type { Command } from "../../src/core/plan/commands";
+import { isRedraw, type DartRedraw } from "../../src/core/decisions/alteration";
+import { SHEET_FORMATS } from "../../src/core/decisions/paperChoice";
+import type { Work } from "../../src/core/decisions/work";
+import { anyAlteration, anyDart, anyGiveBack, anySeam, anyText } from "./arbitraryWork";
+
+type EveryKind = { readonly [K in Command["kind"]]: fc.Arbitrary<Extract<Command, { kind: K }>> };
+
+/**
+ * @param work  what the command is for; values are equal copies of what it has as often as
+ * @param other values of this one
+ */
+export function anyCommandOn(work: Work, other: Work): fc.Arbitrary<Command> {
+  const copy = structuredClone(work);
+  const from = <T>(part: (work: Work) => T): fc.Arbitrary<T> => fc.constantFrom(copy, other).map(part);
+  const kind = <K extends Command["kind"]>(name: K): fc.Arbitrary<K> => fc.constant(name);
+  const measure = fc.constantFrom(...MEASURE_NAMES);
+  const reading = from(({ tapes }) => tapes[0]?.readings ?? {}).chain((readings) =>
+    fc.constantFrom(900, ...Object.values(readings).flat()),
+  );
+  const at = fc.nat(3);
+  const alterations = [...copy.alterations, ...other.alterations];
+  const alteration = alterations.length === 0 ? anyAlteration : fc.constantFrom(...alterations);
+  const redraws = alterations.filter(isRedraw);
+  const id = alteration.map((one) => one.id);
+  const dart = redraws.length === 0 ? anyDart : fc.constantFrom(...redraws.map((redraw) => redraw.dart));
+  const giveBack = fc.oneof(anyGiveBack, ...redraws.map((redraw) => fc.constant(redraw.giveBack)));
+  const field = fc
+    .oneof(anyText, fc.constantFrom("none", ...Object.keys(copy.unread)))
+    .filter((f) => f !== "__proto__");
+  const noRedraws: readonly DartRedraw[] = [];
+
+  const kinds: EveryKind = {
+    setName: fc.record({ kind: kind("setName"), name: from(({ name }) => name) }),
+    setUnit: fc.record({ kind: kind("setUnit"), unit: from(({ unit }) => unit) }),
+    setPaper: fc.record({ kind: kind("setPaper"), paper: from(({ paper }) => paper) }),
+    setReading: fc.record({ kind: kind("setReading"), measure, at, value: reading }),
+    removeReading: fc.record({ kind: kind("removeReading"), measure, at }),
+    setMeasure: fc.record({ kind: kind("setMeasure"), measure, value: reading }),
+    clearMeasure: fc.record({ kind: kind("clearMeasure"), measure }),
+    setTaken: fc.record({ kind: kind("setTaken"), set: at, taken: from(({ tapes }) => tapes[0]?.taken ?? null) }),
+    newTape: fc.record({ kind: kind("newTape"), taken: fc.constant("2026-11-25") }),
+    removeTape: fc.record({ kind: kind("removeTape"), set: at }),
+    setAge: fc.record({ kind: kind("setAge"), age: from(({ age }) => age ?? null) }),
+    setPatternName: fc.record({ kind: kind("setPatternName"), name: from(({ pattern }) => pattern.name) }),
+    setSizes: fc.record({ kind: kind("setSizes"), sizes: from(({ pattern }) => pattern.chart.sizes) }),
+    setCups: fc.record({ kind: kind("setCups"), cups: from(({ pattern }) => pattern.chart.cups) }),
+    setDraftedDifference: fc.record({
+      kind: kind("setDraftedDifference"),
+      value: from(({ pattern }) => pattern.chart.draftedDifference),
+    }),
+    setPatternEase: fc.record({ kind: kind("setPatternEase"), ease: from(({ pattern }) => pattern.ease) }),
+    setLength: fc.record({ kind: kind("setLength"), length: from(({ pattern }) => pattern.length) }),
+    setClosure: fc.record({ kind: kind("setClosure"), closure: from(({ pattern }) => pattern.closure) }),
+    setPattern: fc.record({ kind: kind("setPattern"), pattern: from(({ pattern }) => pattern) }),
+    setStyle: fc.record({ kind: kind("setStyle"), style: from(({ pattern }) => pattern.style) }),
+    setStrap: fc.record({ kind: kind("setStrap"), strap: from(({ pattern }) => pattern.strap) }),
+    setEaseWanted: fc.record({ kind: kind("setEaseWanted"), ease: from(({ easeWanted }) => easeWanted) }),
+    clearEaseWanted: fc.record({
+      kind: kind("clearEaseWanted"),
+      level: fc.constantFrom("bust", "waist", "hip"),
+    }),
+    setBustRadius: fc.record({ kind: kind("setBustRadius"), value: from(({ bustRadius }) => bustRadius ?? null) }),
+    setPick: fc.record({ kind: kind("setPick"), picks: from(({ picks }) => picks) }),
+    clearPick: fc.record({
+      kind: kind("clearPick"),
+      pick: fc.constantFrom("frame", "cup", "waist", "hip", "bustAlteration"),
+    }),
+    putAlteration: fc.record({ kind: kind("putAlteration"), alteration }),
+    removeAlteration: fc.record({ kind: kind("removeAlteration"), id }),
+    replaceRedraws: fc.record({
+      kind: kind("replaceRedraws"),
+      dart,
+      alterations: fc.oneof(fc.constantFrom(noRedraws, redraws), fc.subarray(redraws)),
+    }),
+    moveAlteration: fc.record({ kind: kind("moveAlteration"), id, before: fc.option(id) }),
+    setGiveBack: fc.record({ kind: kind("setGiveBack"), dart, giveBack }),
+    setAllowance: fc.record({
+      kind: kind("setAllowance"),
+      seam: anySeam,
+      value: from(({ allowances = {} }) => Object.values(allowances)[0] ?? 15),
+    }),
+    clearAllowance: fc.record({ kind: kind("clearAllowance"), seam: anySeam }),
+    setSheetFormat: fc.record({
+      kind: kind("setSheetFormat"),
+      format: fc.oneof(
+        fc.constantFrom(...SHEET_FORMATS),
+        from(({ sheetFormat }) => sheetFormat ?? "A4"),
+      ),
+    }),
+    setPrinterMargin: fc.record({
+      kind: kind("setPrinterMargin"),
+      value: from(({ printerMargin }) => printerMargin ?? null),
+    }),
+    setUnread: field.chain((name) =>
+      fc.record({
+        kind: kind("setUnread"),
+        field: fc.constant(name),
+        text: fc.oneof(
+          anyText,
+          from(({ unread }) => unread[name] ?? ""),
+        ),
+      }),
+    ),
+    clearUnread: fc.record({ kind: kind("clearUnread"), field }),
+  };
+  return fc.oneof(...Object.values(kinds));
+}
