@@ -2,6 +2,7 @@
  * Paper from the command line, as others ask for it: a process that writes a file. What it wrote is read by pdf.js, Poppler,
  * xmldom and dxf-parser, and held against the outlines in the plan's JSON.
  */
+import { createShowing } from "../../src/ui/app/ofWork";
 import { DOMParser } from "@xmldom/xmldom";
 import Parser from "dxf-parser";
 import { spawnSync } from "node:child_process";
@@ -30,7 +31,6 @@ import { plannedFrom } from "../../src/cli/planned";
 import { must } from "../../src/core/result";
 import { writeWorkFile } from "../../src/document/workFile";
 import { requestFor as asThePageAsks } from "../../src/ui/paper/asked";
-import { createShowing } from "../../src/ui/app/ofWork";
 import { useChoices } from "../../src/ui/paper/choicesState";
 import { DEMO_FILES, HALVES_FILE, planJson, root } from "../support/doors";
 import { readPath, type PathStep } from "../support/pathReader";
@@ -346,8 +346,6 @@ describe("the checklist", () => {
 });
 
 describe("what is asked for", () => {
-  /** What is chosen on the page before anything is. */
-  const untouched = useChoices.of(createShowing()).getState();
   const asked = (file: string, ...more: readonly string[]) => {
     const command = readPaperArguments([file, "--as", "pdf", "--out", "-", ...more]);
     const planned = plannedFrom(file);
@@ -359,9 +357,9 @@ describe("what is asked for", () => {
 
   it.each([...DEMO_FILES, HALVES_FILE])("of %s is what the page asks for at first", (file) => {
     const { work, plan, request } = asked(file);
-    expect(request).toEqual(asThePageAsks(work, plan, "pieces", untouched, DAY));
+    expect(request).toEqual(asThePageAsks(work, plan, "pieces", useChoices.of(createShowing()).getState(), DAY));
     const strips = asked(file, "--overlay").request;
-    expect(strips).toEqual(asThePageAsks(work, plan, "overlay", untouched, DAY));
+    expect(strips).toEqual(asThePageAsks(work, plan, "overlay", useChoices.of(createShowing()).getState(), DAY));
   });
 
   it("is laid on the work's own paper, else on that of its checklist", () => {

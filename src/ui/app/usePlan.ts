@@ -1,8 +1,8 @@
 /** Hooks over the plan that follows from the open work. They bring the whole engine along: the entry must not import them. */
-import { derivePlan } from "../../core/plan/derivePlan";
-import type { Plan } from "../../core/plan/plan";
 import type { PlanFailure } from "../../core/plan/planFailure";
 import { derivePrintedNest } from "../../core/plan/printed";
+import { derivePlan } from "../../core/plan/derivePlan";
+import type { Plan } from "../../core/plan/plan";
 import type { Nest } from "../../core/pattern/piece";
 import type { Work } from "../../core/decisions/work";
 import type { Result } from "../../core/result";

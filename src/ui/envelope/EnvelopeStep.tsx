@@ -1,12 +1,12 @@
 import "./envelope.css";
+import { useState } from "react";
 import {
+  STYLE_NAMES,
   type Closure,
   type PatternLength,
-  STYLE_NAMES,
   type StrapStyle,
   type StyleName,
 } from "../../core/decisions/pattern";
-import { useState } from "react";
 import { capital, styleWords } from "../../words/terms/names";
 import { useRun, useSettledWork } from "../app/useWork";
 import { Choice } from "../fields/Choice";

@@ -1,5 +1,5 @@
-import "./paper.css";
 import type { PaperSize } from "../../core/decisions/paperChoice";
+import "./paper.css";
 import { SHEET_ABOUT, SHEET_NAMES } from "../../words/paperChoices";
 import { usePageState, type Sheet } from "../app/pageState";
 import { useRun, useSettledWork } from "../app/useWork";
