@@ -3,7 +3,7 @@ import { flushSync } from "react-dom";
 import { fetchAhead } from "../parts/fetchAhead";
 import { alreadyHere, useLaterState, type Later } from "../parts/later";
 import { PartPlace } from "../parts/PartPlace";
-import { AHEAD, LEDGER, STEP_PARTS, TABLE } from "../parts/parts";
+import { AHEAD, LEDGER, STEP_PARTS, TABLE } from "./parts";
 import { TapeStep } from "../tape/TapeStep";
 import { Head } from "./Head";
 import { Messages } from "./Messages";

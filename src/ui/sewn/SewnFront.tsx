@@ -3,7 +3,7 @@ import { isBasque, isFrontPiece } from "../../core/pattern/pieceGroups";
 import type { Piece } from "../../core/pattern/piece";
 import { useSettledPlan } from "../app/usePlan";
 import { PartPlace } from "../parts/PartPlace";
-import { SEWN } from "../parts/parts";
+import { SEWN } from "./parts";
 
 /** The pieces of the front that lie over the bust. */
 const overBust = (pieces: readonly Piece[]): readonly Piece[] =>

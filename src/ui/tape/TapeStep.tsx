@@ -10,7 +10,7 @@ import { useSettledWork } from "../app/useWork";
 import { Fractions } from "../fields/Fractions";
 import { useLaterState } from "../parts/later";
 import { PartPlace } from "../parts/PartPlace";
-import { BODIES, PLAN_NOTE } from "../parts/parts";
+import { BODIES, PLAN_NOTE } from "./parts";
 import { InventedNote } from "../works/InventedNote";
 import { MeasureField } from "./MeasureField";
 import { PrintMeasureSheet } from "./PrintMeasureSheet";

@@ -3,7 +3,7 @@ import { act, fireEvent, screen, within } from "@testing-library/react";
 import type { UserEvent } from "@testing-library/user-event";
 import { describe, expect, it } from "vitest";
 import { App } from "../../../src/ui/app/App";
-import { STEP_PARTS } from "../../../src/ui/parts/parts";
+import { STEP_PARTS } from "../../../src/ui/app/parts";
 import { renderWork } from "../renderWork";
 
 const steps = (): HTMLElement => screen.getByRole("navigation", { name: "Steps of the work" });

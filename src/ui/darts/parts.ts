@@ -1,0 +1,4 @@
+/** What of the darts is loaded when it is opened. */
+import { createLater } from "../parts/later";
+
+export const POINTED_DART = createLater(async () => (await import("./PointedDartQuestions")).PointedDartQuestions);
