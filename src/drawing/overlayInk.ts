@@ -19,12 +19,12 @@ import type { Ink, InkLine, InkRole, InkText } from "./ink";
 type PieceInk = Ink<"piece">;
 
 /** The least type on a strip: it is read on a table. mm. */
-export const SMALL_TYPE: Mm = 2.8;
+const SMALL_TYPE: Mm = 2.8;
 const TITLE_TYPE: Mm = 4;
 
 /** Width of a letter as a share of the type's size: a little over the mean of plain type, so that words never need more. */
 const LETTER = 0.54;
-export const wordsWidth = (text: string, size: Mm): Mm => text.length * size * LETTER;
+const wordsWidth = (text: string, size: Mm): Mm => text.length * size * LETTER;
 
 const CROSS: Mm = 4;
 const UPRIGHT = radians(0);

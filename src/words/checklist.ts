@@ -21,7 +21,7 @@ import { alterationTitle } from "./slips";
  * The order on one piece. The widths come right after tracing: they are read off the printed lines, which lie true to
  * the tissue only until it is cut and swung, and a side seam marked anew later would undo what was taken off at it.
  */
-export const PHASES = ["trace", "widthsTraced", "length", "bust", "darts", "widths", "edges", "truing"] as const;
+const PHASES = ["trace", "widthsTraced", "length", "bust", "darts", "widths", "edges", "truing"] as const;
 export type Phase = (typeof PHASES)[number];
 
 const PHASE_WORDS: Readonly<Record<Phase, string>> = {

@@ -23,7 +23,7 @@ export const MARKS =
   "Draw each pin as a short stroke, a fold pinched out as a wavy line, a cut let open as two lines, a drag line as an arrow to where it points.";
 
 /** `write`: there is an amount to write down as well, in that unit. */
-export interface BalanceCheck {
+interface BalanceCheck {
   readonly text: string;
   readonly write?: string;
 }

@@ -44,8 +44,6 @@ export const dartFoldWords = (down: boolean, piece: TruePiece["name"]): string =
 /** The pattern's own bust line: where her bust point was measured, it need not pass through that. */
 export const levelLineWords = (level: LevelName): string =>
   level === "bust" ? "bust line of the draft" : `${levelWords(level)} line`;
-/** The ends of a strap. */
-export const STRAP_ENDS = { front: "front end", back: "back end" } as const;
 export const GRAIN_WORDS = "straight grain";
 export const BUST_POINT_WORDS = "bust point";
 export const OPENING_WORDS = "opening ends";

@@ -14,7 +14,7 @@ import { halfWords } from "./fits";
 import { formatAmount, formatLength, markingStep } from "./terms/length";
 import { capital, dartRefWords, levelWords, pieceWords, seamWords } from "./terms/names";
 
-export interface VerifyRow {
+interface VerifyRow {
   readonly what: string;
   /** How to measure it, where that is not plain. */
   readonly how: string | null;

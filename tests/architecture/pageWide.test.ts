@@ -4,7 +4,7 @@ import { storeMakersIn, storesAtModuleLevel } from "./pageWideRules";
 import { readProjectFile, sourceFiles } from "./source";
 
 /** Each says in its head why what it keeps is about the page. */
-const PAGE_WIDE = ["src/ui/app/pageState.ts"];
+const PAGE_WIDE = ["src/ui/work/pageState.ts"];
 
 const files = sourceFiles().filter((file) => file.startsWith("src/ui/"));
 const sources = files.map((file) => [file, readProjectFile(file)] as const);

@@ -2,7 +2,7 @@
 import { describe, expect, it } from "vitest";
 import { parse, readProjectFile, sourceFiles, walk } from "./source";
 
-const PARTS = /^src\/ui\/\w+\/parts\.ts$/;
+const PARTS = /^src\/ui\/\w+\/(?:parts|\w+Part)\.ts$/;
 const files = sourceFiles().filter((file) => file.startsWith("src/") && !file.startsWith("src/cli/"));
 
 /** How often a file imports when it is running. */

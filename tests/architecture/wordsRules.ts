@@ -7,6 +7,7 @@ const HOLE = "\u2026";
 /** Texts that look like a written length and are none, or are no amount of anything. Each must still be somewhere in src. */
 export const NO_LENGTHS: readonly { readonly text: string; readonly because: string }[] = [
   { text: "36 in roll", because: "the name of a paper, as it is sold and as works are saved with it" },
+  { text: "36-in-roll", because: "the same name, as it is typed on the command line" },
   { text: "Write 88.5 in place of 88,5", because: "the word in, not inches" },
 ];
 

@@ -17,7 +17,7 @@ import { fitStudent, logsOf, meanLogDensity } from "./fitBodies";
 import { fitted1988, heldBack1988, type SurveyedWoman } from "./surveys";
 import { SURVEYED } from "./surveyModelText";
 
-export interface Range {
+interface Range {
   readonly value: Mm;
   readonly least: Mm;
   readonly most: Mm;
@@ -128,7 +128,7 @@ export const byModel =
 const NINE_OF_TEN = 1.6448536269514722;
 
 /** The same of plain millimetres, in place of logarithms. */
-export const byModelOfMm =
+const byModelOfMm =
   (model: BodyModel): Foreteller =>
   (given) => {
     const known = model.measures.flatMap((measure) =>

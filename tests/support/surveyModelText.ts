@@ -12,7 +12,7 @@ const FREEDOMS = [8, 12, 16, 20, 25, 30, 40, 60, 100];
 const WORTH = 0.01;
 
 /** The heaviest tails that cost next to nothing, judged on a part of the fitted women held back from them in turn. */
-export function chosenFreedom(): number {
+function chosenFreedom(): number {
   const inner = logsOf(
     fitted1988.filter((_, at) => at % 4 !== 2),
     SURVEYED,

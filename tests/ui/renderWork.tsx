@@ -8,10 +8,10 @@ import { must } from "../../src/core/result";
 import type { Library } from "../../src/store/library";
 import { createWorkSession } from "../../src/store/workSession";
 import { createWorkStore } from "../../src/store/workStore";
-import type { WorkStore } from "../../src/ui/app/useWork";
-import { useShowing, type Showing } from "../../src/ui/app/ofWork";
-import { usePageState } from "../../src/ui/app/pageState";
-import { useViewState, type ViewState } from "../../src/ui/app/viewState";
+import type { WorkStore } from "../../src/ui/work/useWork";
+import { useShowing, type Showing } from "../../src/ui/work/ofWork";
+import { usePageState } from "../../src/ui/work/pageState";
+import { useViewState, type ViewState } from "../../src/ui/work/viewState";
 import { WorkSessionProvider } from "../../src/ui/works/WorkSessionProvider";
 import { sampleWork } from "../support/sampleWork";
 

@@ -6,7 +6,7 @@
  * ranges widen by themselves for a body that is unusual in what was measured. Both were chosen by how well they foretell
  * women held back (DEVELOPERS.md).
  */
-import { MEASURE_NAMES, type MeasureName } from "../measures/measure";
+import type { MeasureName } from "../measures/measure";
 import { must } from "../result";
 import { cholesky, dot, entry, partOf, solveLower, type Matrix } from "../statistics/linear";
 
@@ -79,7 +79,3 @@ export function conditionOn(model: BodyModel, given: readonly Known[]): Conditio
     },
   };
 }
-
-/** The order in which a model holds its measures. */
-export const inOrder = (measures: readonly MeasureName[]): readonly MeasureName[] =>
-  MEASURE_NAMES.filter((name) => measures.includes(name));

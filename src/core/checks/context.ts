@@ -8,7 +8,7 @@ import type { Mm } from "../units";
 import type { CheckResult } from "./check";
 
 /** A whole girth: what the pattern claims, and what the pieces give. */
-export interface CheckedLevel {
+interface CheckedLevel {
   readonly level: "bust" | "waist" | "hip";
   readonly claim: Mm;
   readonly finished: Mm;

@@ -138,7 +138,7 @@ function isAlike(a: Piece, b: Piece): boolean {
 const isNear = (p: PiecePoint, q: PiecePoint): boolean => distance(p, q) <= SAME_POINT;
 
 /** What is printed on the tissue for a piece: the same, or the front that the wearer parted by a seam. */
-export const tissueOf = (printed: readonly Piece[], name: PieceName): Piece | undefined =>
+const tissueOf = (printed: readonly Piece[], name: PieceName): Piece | undefined =>
   printed.find((piece) => piece.name === name) ??
   (name === "centreFront" || name === "sideFront" ? printed.find((piece) => piece.name === "front") : undefined);
 

@@ -19,7 +19,7 @@ export const SIDES: readonly Side[] = ["u0", "u1", "v0", "v1"];
 
 const ORIGIN = piecePoint(0, 0);
 export const toStrip = (p: PiecePoint, turn: Radians): PiecePoint => rotateAbout(p, ORIGIN, radians(-turn));
-export const fromStrip = (u: Mm, v: Mm, turn: Radians): PiecePoint => rotateAbout(piecePoint(u, v), ORIGIN, turn);
+const fromStrip = (u: Mm, v: Mm, turn: Radians): PiecePoint => rotateAbout(piecePoint(u, v), ORIGIN, turn);
 
 const range = (of: readonly Mm[]): [Mm, Mm] => [
   of.reduce((a, b) => Math.min(a, b)),

@@ -124,7 +124,7 @@ export interface Dart {
 }
 
 /** A girth is measured along this chain of points on the half piece, less the darts it crosses. */
-export interface LevelLine {
+interface LevelLine {
   readonly level: LevelName;
   /** Measured straight from point to point, or along the edges of a seam. */
   readonly along: { readonly points: readonly PointName[] } | { readonly seam: SeamName };

@@ -85,7 +85,7 @@ export interface Slip {
   readonly outcome: Result<SlipTrace, SlipFailure>;
 }
 
-export type SlipWhat =
+type SlipWhat =
   | { readonly kind: "blend"; readonly level: "waist" | "hip"; readonly cutLine: CutLine }
   | { readonly kind: "bust"; readonly amount: Mm; readonly spread: Mm; readonly drop: Mm; readonly turn: Radians }
   | { readonly kind: "alteration"; readonly alteration: Alteration };

@@ -29,8 +29,11 @@ export const printedIn: (of: InCup) => PrintedNest = remember(["pattern", "cup"]
   printNest(pattern, blocksOf({ pattern }), differenceOf(pattern, cup)),
 );
 
+/** What the cup is picked by, and the pattern it is picked from. */
+export type NestInputs = Pick<Work, "pattern" | "tapes" | "picks">;
+
 /** The printed pieces in all sizes, in the cup version picked (or the drafted one): shown even before there is a plan. */
-export function derivePrintedNest({ pattern, tapes, picks }: Work): Result<Nest, PlanFailure> {
+export function derivePrintedNest({ pattern, tapes, picks }: NestInputs): Result<Nest, PlanFailure> {
   const faults = chartFaults(pattern.chart);
   if (faults > 0) return fail({ code: "plan/chart-unusable", faults });
   const { bustGirth, upperChestGirth } = bodyOf(tapes);

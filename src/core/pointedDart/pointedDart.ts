@@ -30,7 +30,6 @@ import type {
 
 export type {
   DartAnswer,
-  DartAnswerKey,
   NaiveShortening,
   PointedDartAnswers,
   PointedDartContext,

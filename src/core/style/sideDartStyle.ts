@@ -37,14 +37,14 @@ export function withSideDart(block: Piece): Piece {
 }
 
 /** The front made for another cup difference than the block's. */
-export function forCup(front: Piece, difference: Mm): Result<FullBust, FullBustFailure> {
+function forCup(front: Piece, difference: Mm): Result<FullBust, FullBustFailure> {
   if (difference === BLOCK_DIFFERENCE)
     return ok({ piece: front, turn: NO_TURN, drop: 0, smoothed: NO_TURN, trace: noSurgery(front) });
   return adjustFullBust(front, (difference - BLOCK_DIFFERENCE) / 2);
 }
 
 /** Both bust darts ended at the drawn stop from a bust point, and the seams trued over the shut darts. */
-export function endBustDarts(front: Piece, bustPoint: PiecePoint, difference: Mm): Piece {
+function endBustDarts(front: Piece, bustPoint: PiecePoint, difference: Mm): Piece {
   let piece = front;
   for (const dart of ["sideDart", "waistDart"] as const) {
     const ended = endDart(piece, dart, bustPoint, drawnStop(dart, difference));

@@ -18,7 +18,6 @@ import {
   type PointName,
 } from "../pattern/piece";
 import { SAME_POINT } from "../tolerance";
-import type { Mm } from "../units";
 import { curveOf, edgeFrom, outlineOf, pointsBetween } from "../pattern/ring";
 
 /** A part of a piece that moves as one. */
@@ -34,7 +33,7 @@ export interface Part {
 }
 
 /** One part as it lay and as it lies: closed outlines in the piece frame. */
-export interface TracedPart {
+interface TracedPart {
   readonly before: readonly EdgeCurve<"piece">[];
   readonly after: readonly EdgeCurve<"piece">[];
   readonly motion: Rigid<"piece">;
@@ -198,6 +197,3 @@ export const noSurgery = (piece: Piece): SurgeryTrace => ({
   rest: outlineOf(piece),
   area: 0,
 });
-
-/** mm² of paper let in or taken out by several operations. */
-export const areaOf = (traces: readonly SurgeryTrace[]): Mm => traces.reduce((sum, { area }) => sum + area, 0);

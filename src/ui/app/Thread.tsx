@@ -1,4 +1,4 @@
-import { STEPS, usePageState, type Step } from "./pageState";
+import { STEPS, usePageState, type Step } from "../work/pageState";
 
 export const STEP_TITLES: Readonly<Record<Step, string>> = {
   tape: "Tape",

@@ -1,10 +1,11 @@
-/** The parts of the page that are loaded after it, and the order in which all parts are fetched ahead. They are about the page, not about a work. */
-import { POINTED_DART } from "../darts/parts";
-import { CHART_FIT } from "../envelope/parts";
+/** Everything that is loaded after the page, in one place, so that it can be fetched ahead. It is about the page, not about a work. */
+import { POINTED_DART } from "../darts/pointedDartPart";
+import { CHART_FIT } from "../envelope/chartFitPart";
 import { createLater, type Later } from "../parts/later";
-import { SEWN } from "../sewn/parts";
-import { BODIES, PLAN_NOTE } from "../tape/parts";
-import { DEMOS } from "../works/parts";
+import { SEWN } from "../sewn/sewnPart";
+import { BODIES } from "../tape/bodiesPart";
+import { PLAN_NOTE } from "../tape/planNotePart";
+import { DEMOS } from "../works/demosPart";
 
 /** The steps but Tape, which comes with the page. */
 export const STEP_PARTS = {
@@ -18,7 +19,7 @@ export const STEP_PARTS = {
 export const TABLE = createLater(async () => (await import("../table/Table")).Table);
 export const LEDGER = createLater(async () => (await import("../ledger/Ledger")).Ledger);
 
-/** First what stands on the page, then the sheets, which may be printed from anywhere. */
+/** In the order in which they are fetched ahead: first what stands on the page, then the sheets, which may be printed from anywhere. */
 export const AHEAD: readonly Pick<Later<unknown>, "fetchAhead">[] = [
   TABLE,
   LEDGER,
@@ -31,6 +32,6 @@ export const AHEAD: readonly Pick<Later<unknown>, "fetchAhead">[] = [
   STEP_PARTS.fit,
   POINTED_DART,
   SEWN,
-  DEMOS,
   CHART_FIT,
+  DEMOS,
 ];

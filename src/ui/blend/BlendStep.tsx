@@ -1,3 +1,4 @@
+import { planOf } from "../../core/plan/planOf";
 import "./blend.css";
 import { isFrontPiece } from "../../core/pattern/pieceGroups";
 import { useMemo } from "react";
@@ -6,9 +7,9 @@ import type { Picks, Work } from "../../core/decisions/work";
 import { howSure } from "../../core/sureness/howSure";
 import { nextMeasure } from "../../core/sureness/nextMeasure";
 import { planFailureWords } from "../../words/plan";
-import { planOf, useSettledPlan } from "../app/usePlan";
-import { useSettledWork } from "../app/useWork";
-import { FailureNote } from "../app/FailureNote";
+import { useSettledPlan } from "../work/usePlan";
+import { useSettledWork } from "../work/useWork";
+import { FailureNote } from "../work/FailureNote";
 import { Alternatives } from "./Alternatives";
 import { BustPickView } from "./BustPickView";
 import { CupPickView } from "./CupPickView";

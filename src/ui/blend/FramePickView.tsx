@@ -5,7 +5,7 @@ import type { Chance } from "../../core/sureness/howSure";
 import type { FramePick } from "../../core/sizing/sizing";
 import { formatAmount, formatLength } from "../../words/terms/length";
 import { chanceNote, frameSum, marginSentence } from "../../words/blend";
-import { useRun } from "../app/useWork";
+import { useRun } from "../work/useWork";
 import { Fractions } from "../fields/Fractions";
 import { Select } from "../fields/Select";
 import { Sum } from "../fields/Sum";

@@ -4,7 +4,7 @@ import type { Work } from "../../core/decisions/work";
 import { EXTRAPOLATION_STEPS } from "../../core/tolerance";
 import { followsSentence, levelSum, lineSentence, shareWords } from "../../words/blend";
 import { capital } from "../../words/terms/names";
-import { useGesture } from "../app/useWork";
+import { useGesture } from "../work/useWork";
 import { Fractions } from "../fields/Fractions";
 import { Sum } from "../fields/Sum";
 import { Pick } from "./Pick";

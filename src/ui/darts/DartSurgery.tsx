@@ -10,13 +10,13 @@ import type { Work } from "../../core/decisions/work";
 import { bowHint, homeWords } from "../../words/dartSurgeryControls";
 import { slipAmount, slipTitle } from "../../words/ledger";
 import { slipFailureSentence } from "../../words/slips";
-import { useGesture, useRun } from "../app/useWork";
-import { useRunAll } from "../app/useRunAll";
-import { useViewState } from "../app/viewState";
+import { useGesture, useRun } from "../work/useWork";
+import { useRunAll } from "../work/useRunAll";
+import { useViewState } from "../work/viewState";
 import { AmountField } from "../fields/AmountField";
 import { Choice } from "../fields/Choice";
 import { Select } from "../fields/Select";
-import { alterationId, stepOf } from "./dartEdit";
+import { alterationId, stepOf } from "../../core/plan/dartEdit";
 
 const sameDart = (a: DartRef, b: DartRef): boolean => a.piece === b.piece && a.dart === b.dart;
 

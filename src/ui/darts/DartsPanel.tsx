@@ -10,10 +10,10 @@ import { endWords, holdWords, stopSentence, truingSentence, verdictSentence } fr
 import { capital, centreWords, dartRefWords, dartWords, pieceWords } from "../../words/terms/names";
 import { planFailureWords } from "../../words/plan";
 import { slipFailureSentence } from "../../words/slips";
-import { FailureNote } from "../app/FailureNote";
-import { usePlan } from "../app/usePlan";
-import { useGesture, useRun, useWork } from "../app/useWork";
-import { useViewState } from "../app/viewState";
+import { FailureNote } from "../work/FailureNote";
+import { usePlan } from "../work/usePlan";
+import { useGesture, useRun, useWork } from "../work/useWork";
+import { useViewState } from "../work/viewState";
 import { AmountField } from "../fields/AmountField";
 import { Choice } from "../fields/Choice";
 import { DartFiguresTable } from "./DartFiguresTable";
@@ -23,7 +23,7 @@ import { SewnFront } from "../sewn/SewnFront";
 import { FoldedDisc } from "./FoldedDisc";
 import { GiveBackShares } from "./GiveBackShares";
 import { PointedDart } from "./PointedDart";
-import { endOf, mouthOf, placeOf, putOrRemove, sharesOf, stepOf } from "./dartEdit";
+import { endOf, mouthOf, placeOf, putOrRemove, sharesOf, stepOf } from "../../core/plan/dartEdit";
 import { useHold } from "./holdState";
 
 /** The darts: what each is, what the wearer's cup asks, and every way to change it. */

@@ -2,8 +2,8 @@ import type { GiveBack, GiveBackPlace } from "../../core/decisions/alteration";
 import { useId, useRef, useState } from "react";
 import type { DartRef } from "../../core/pattern/piece";
 import { placeWords } from "../../words/terms/darts";
-import { useGesture } from "../app/useWork";
-import { sharesWith, wholeShares } from "./shares";
+import { useGesture } from "../work/useWork";
+import { sharesWith, wholeShares } from "../../core/plan/giveBackShares";
 
 export interface GiveBackSharesProps {
   readonly dart: DartRef;

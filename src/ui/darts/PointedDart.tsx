@@ -1,6 +1,6 @@
+import { POINTED_DART } from "./pointedDartPart";
 import { useState } from "react";
 import { PartPlace } from "../parts/PartPlace";
-import { POINTED_DART } from "./parts";
 import type { PointedDartProps } from "./PointedDartQuestions";
 
 /** The guided thing: what is seen of a sewn bust dart, and whole answers to it. */

@@ -17,10 +17,10 @@ import {
   pointedDartFailureSentence,
   pointedDartQuestions,
 } from "../../words/pointedDart";
-import { useRun } from "../app/useWork";
+import { useRun } from "../work/useWork";
 import { AmountField } from "../fields/AmountField";
 import { Choice } from "../fields/Choice";
-import { stepOf } from "./dartEdit";
+import { stepOf } from "../../core/plan/dartEdit";
 import { useSeen } from "./seenState";
 
 /** How many answers stand side by side: more would only be looked past. */

@@ -1,7 +1,7 @@
+import { CHART_FIT } from "./chartFitPart";
 import { useState } from "react";
 import { CHART_FIT_TITLE } from "../../words/chartFit";
 import { PartPlace } from "../parts/PartPlace";
-import { CHART_FIT } from "./parts";
 
 /** What the chart fits, folded away; counted only once it is asked for. */
 export function ChartFit() {

@@ -5,13 +5,13 @@ import type { Work } from "../../core/decisions/work";
 import { FIT_WORDS } from "../../words/alterations/index";
 import { fitUse } from "../../words/fitStep";
 import { slipFailureSentence } from "../../words/slips";
-import { useGesture, useRun } from "../app/useWork";
-import { useRunAll } from "../app/useRunAll";
-import { useViewState } from "../app/viewState";
-import { stepOf } from "../darts/dartEdit";
+import { useGesture, useRun } from "../work/useWork";
+import { useRunAll } from "../work/useRunAll";
+import { useViewState } from "../work/viewState";
+import { stepOf } from "../../core/plan/dartEdit";
 import { AmountField } from "../fields/AmountField";
 import { Choice } from "../fields/Choice";
-import { amountCommand, halvesCommands, halvesOf, useOn, usesOf, type Halves } from "./fitEdit";
+import { amountCommand, halvesCommands, halvesAsked, useOn, usesOf, type Halves } from "../../core/plan/fitEdit";
 
 const HALVES: readonly { readonly value: Halves; readonly label: string }[] = [
   { value: "both", label: "both" },
@@ -72,11 +72,11 @@ function FitControls({ fit, plan, work }: FitRowProps) {
   const lightSlip = useViewState((view) => view.lightSlip);
   const uses = usesOf(work, fit);
   const [first] = uses;
-  const [asked, setAsked] = useState<Halves>(first === undefined ? "both" : halvesOf(first));
+  const [asked, setAsked] = useState<Halves>(first === undefined ? "both" : halvesAsked(first));
   // After an undo what is asked for may stand elsewhere; a half that holds nothing is shown only while she asks for it.
   const halves =
     uses.length > 0 && asked === "both" && first !== undefined && uses.every(({ half }) => half !== undefined)
-      ? halvesOf(first)
+      ? halvesAsked(first)
       : asked;
   const use = useOn(uses, fit, halves);
   const words = FIT_WORDS[fit];

@@ -6,11 +6,11 @@ import type { Work } from "../../core/decisions/work";
 import { FIT_WORDS } from "../../words/alterations/index";
 import { fitCount, fitHeading, isFitFound } from "../../words/fitStep";
 import { planFailureWords } from "../../words/plan";
-import { FailureNote } from "../app/FailureNote";
-import { usePlan } from "../app/usePlan";
-import { useWork } from "../app/useWork";
+import { FailureNote } from "../work/FailureNote";
+import { usePlan } from "../work/usePlan";
+import { useWork } from "../work/useWork";
 import { FitRow } from "./FitRow";
-import { appliesTo, fitsByPhase, usesOf } from "./fitEdit";
+import { appliesTo, fitsByPhase, usesOf } from "../../core/plan/fitEdit";
 
 /** What a first fitting shows, and what answers it on the pieces. */
 export function FitStep() {

@@ -5,8 +5,8 @@ import { halfWords } from "../../words/fits";
 import { slipAmount, slipNoteSentence, slipTitle, slipWhy } from "../../words/ledger";
 import { capital, listWords, pieceWords } from "../../words/terms/names";
 import { slipFailureSentence } from "../../words/slips";
-import { useRun } from "../app/useWork";
-import { useViewState } from "../app/viewState";
+import { useRun } from "../work/useWork";
+import { useViewState } from "../work/viewState";
 import type { Line } from "./runs";
 import type { SlipDrag } from "./useSlipDrag";
 

@@ -13,11 +13,11 @@ import {
   previewSentence,
 } from "../../words/paperChoices";
 import { planFailureWords } from "../../words/plan";
-import { FailureNote } from "../app/FailureNote";
-import { useSettledPlan } from "../app/usePlan";
-import { useSettledWork } from "../app/useWork";
+import { FailureNote } from "../work/FailureNote";
+import { useSettledPlan } from "../work/usePlan";
+import { useSettledWork } from "../work/useWork";
 import { Fractions } from "../fields/Fractions";
-import { today } from "../tape/today";
+import { today } from "../work/today";
 import { isSameWish, requestFor } from "./asked";
 import { useChoices } from "./choicesState";
 import { MakeFiles, Trouble } from "./MakeFiles";

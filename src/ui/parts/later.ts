@@ -1,6 +1,6 @@
 /** A piece of the page's code that is loaded after the page: asked for by whoever shows it, or fetched ahead. */
 import { useSyncExternalStore } from "react";
-import { restoreStyles } from "./styles";
+import { restoreStyles } from "./restoreStyles";
 
 export type LaterState<T> =
   | { readonly kind: "waiting" }

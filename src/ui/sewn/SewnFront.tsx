@@ -1,9 +1,9 @@
+import { SEWN } from "./sewnPart";
 import { useMemo, useState } from "react";
 import { isBasque, isFrontPiece } from "../../core/pattern/pieceGroups";
 import type { Piece } from "../../core/pattern/piece";
-import { useSettledPlan } from "../app/usePlan";
+import { useSettledPlan } from "../work/usePlan";
 import { PartPlace } from "../parts/PartPlace";
-import { SEWN } from "./parts";
 
 /** The pieces of the front that lie over the bust. */
 const overBust = (pieces: readonly Piece[]): readonly Piece[] =>

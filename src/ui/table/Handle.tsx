@@ -2,10 +2,10 @@ import { memo, useEffect, useRef } from "react";
 import { piecePoint, type PiecePoint } from "../../core/geometry/point";
 import type { DartRef } from "../../core/pattern/piece";
 import type { Command } from "../../core/plan/commands";
-import { useShowing } from "../app/ofWork";
-import { useGesture, useWorkStore } from "../app/useWork";
-import { useViewState } from "../app/viewState";
-import { alterationId, moverOf, stepOf, type HandleEnd } from "../darts/dartEdit";
+import { useShowing } from "../work/ofWork";
+import { useGesture, useWorkStore } from "../work/useWork";
+import { useViewState } from "../work/viewState";
+import { alterationId, moverOf, stepOf, type HandleEnd } from "../../core/plan/dartEdit";
 import { useHold } from "../darts/holdState";
 
 export interface HandleProps {

@@ -1,7 +1,7 @@
 import type { PlanHalf } from "../../core/plan/plan";
 import type { Place } from "../../drawing/index";
 import { slipGroup } from "../../words/ledger";
-import { useViewState } from "../app/viewState";
+import { useViewState } from "../work/viewState";
 
 /** Pixels. */
 const RING = 15;

@@ -2,7 +2,7 @@ import { useId } from "react";
 import type { LengthUnit } from "../../core/decisions/work";
 import type { Slip } from "../../core/plan/plan";
 import { slipTitle } from "../../words/ledger";
-import { useViewState } from "../app/viewState";
+import { useViewState } from "../work/viewState";
 
 /** Per cent of the way that a press of an arrow key goes. */
 const STEP = 5;

@@ -4,8 +4,8 @@ import type { Slip, PlanHalf } from "../../core/plan/plan";
 import { slipMarks, stageAt, transformAt, type SlipMarks, type StageMarks } from "../../drawing/surgeryMarks";
 import type { Place } from "../../drawing/index";
 import { slipGroup } from "../../words/ledger";
-import { useIsMoving } from "../app/useWork";
-import { useViewState } from "../app/viewState";
+import { useIsMoving } from "../work/useWork";
+import { useViewState } from "../work/viewState";
 
 const EVERYWHERE = "M-5000 -5000H5000V5000H-5000Z";
 /** Pixels. */

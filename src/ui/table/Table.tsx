@@ -1,4 +1,5 @@
 /* oxlint-disable jsx-a11y/no-noninteractive-tabindex, jsx-a11y/no-noninteractive-element-interactions -- the sheet is moved with the keys, as a scrolled region is */
+import { printedNestOf } from "../../core/plan/planOf";
 import { dartOfAlteration } from "../../core/decisions/alteration";
 import "./table.css";
 import "./overlay.css";
@@ -20,10 +21,10 @@ import {
 } from "../../drawing/index";
 import { dartHandleLabel } from "../../words/terms/darts";
 import { capital, pieceWords } from "../../words/terms/names";
-import { printedNestOf, usePlan, useSettledPlan } from "../app/usePlan";
-import { useSettledWork, useWork, useWorkStore } from "../app/useWork";
-import { useViewState } from "../app/viewState";
-import type { HandleEnd } from "../darts/dartEdit";
+import { usePlan, useSettledPlan } from "../work/usePlan";
+import { useSettledWork, useWork, useWorkStore } from "../work/useWork";
+import { useViewState } from "../work/viewState";
+import type { HandleEnd } from "../../core/plan/dartEdit";
 import { HalfSwitch } from "./HalfSwitch";
 import { Handle } from "./Handle";
 import { LabelLayer } from "./LabelLayer";

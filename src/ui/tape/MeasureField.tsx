@@ -19,12 +19,12 @@ import {
   slipQuestion,
   unusualQuestion,
 } from "../../words/tape";
-import { useRunAll } from "../app/useRunAll";
-import { useRun, useWork, useWorkStore } from "../app/useWork";
+import { useRunAll } from "../work/useRunAll";
+import { useRun, useWork, useWorkStore } from "../work/useWork";
 import { Fractions } from "../fields/Fractions";
 import { LengthField } from "../fields/LengthField";
 import { SlipRemedy } from "./SlipRemedy";
-import { today } from "./today";
+import { today } from "../work/today";
 
 export interface MeasureFieldProps {
   readonly name: MeasureName;

@@ -1,7 +1,7 @@
 import { planFailureWords } from "../../words/plan";
-import { FailureNote } from "../app/FailureNote";
-import { useSettledPlan } from "../app/usePlan";
-import { useSettledWork } from "../app/useWork";
+import { FailureNote } from "../work/FailureNote";
+import { useSettledPlan } from "../work/usePlan";
+import { useSettledWork } from "../work/useWork";
 
 /** What the plan still needs; nothing once there is one. */
 export function PlanNote() {

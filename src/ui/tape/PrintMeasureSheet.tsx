@@ -1,4 +1,4 @@
-import { usePageState } from "../app/pageState";
+import { usePageState } from "../work/pageState";
 
 /** To Paper, with the measure sheet chosen there. */
 export function PrintMeasureSheet() {

@@ -7,8 +7,8 @@ import type { Command } from "../../core/plan/commands";
 import type { LengthUnit } from "../../core/decisions/work";
 import { measureRefusal } from "../../words/measures";
 import { slipRemedy } from "../../words/tape";
-import { useRunAll } from "../app/useRunAll";
-import { useWork } from "../app/useWork";
+import { useRunAll } from "../work/useRunAll";
+import { useWork } from "../work/useWork";
 import { Fractions } from "../fields/Fractions";
 
 interface SlipRemedyProps {

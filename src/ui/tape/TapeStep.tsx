@@ -1,3 +1,5 @@
+import { PLAN_NOTE } from "./planNotePart";
+import { BODIES } from "./bodiesPart";
 import "./tape.css";
 import { useMemo, useState } from "react";
 import type { Estimates } from "../../core/bodies/estimate";
@@ -6,11 +8,10 @@ import { MEASURE_NAMES, type MeasureName } from "../../core/measures/measure";
 import { bodyOf } from "../../core/measures/tape";
 import { measureWords } from "../../words/measures";
 import { onceSureWords, tapeStateSentence } from "../../words/tape";
-import { useSettledWork } from "../app/useWork";
+import { useSettledWork } from "../work/useWork";
 import { Fractions } from "../fields/Fractions";
 import { useLaterState } from "../parts/later";
 import { PartPlace } from "../parts/PartPlace";
-import { BODIES, PLAN_NOTE } from "./parts";
 import { InventedNote } from "../works/InventedNote";
 import { MeasureField } from "./MeasureField";
 import { PrintMeasureSheet } from "./PrintMeasureSheet";

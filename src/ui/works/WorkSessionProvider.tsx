@@ -3,8 +3,8 @@ import { useStore } from "zustand";
 import type { Work } from "../../core/decisions/work";
 import { blankPattern, blankWork } from "../../document/blank";
 import type { WorkSession } from "../../store/workSession";
-import { createShowing, ShowingProvider } from "../app/ofWork";
-import { WorkStoreProvider, type WorkStore } from "../app/useWork";
+import { createShowing, ShowingProvider } from "../work/ofWork";
+import { WorkStoreProvider, type WorkStore } from "../work/useWork";
 import { WorksProvider, type Works } from "./useWorks";
 
 export interface WorkSessionProviderProps {

@@ -1,6 +1,6 @@
+import { DEMOS } from "./demosPart";
 import { useEffect, useId, useRef, useState, type ChangeEvent } from "react";
 import { PartPlace } from "../parts/PartPlace";
-import { DEMOS } from "./parts";
 import { useWorks } from "./useWorks";
 
 /** All the works kept in this browser, and what can be done with the one that is open. */

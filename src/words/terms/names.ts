@@ -71,8 +71,6 @@ export const dartWords = (dart: DartName): string => {
 };
 export const levelWords = (level: LevelName): string => LEVELS[level];
 
-export { isFrontPiece };
-
 /** "centre front" or "centre back": the line of that piece. */
 export const centreWords = (piece: PieceName): string => (isFrontPiece(piece) ? "centre front" : "centre back");
 

@@ -2,7 +2,7 @@
 import { act, screen } from "@testing-library/react";
 import { expect, it } from "vitest";
 import { App } from "../../../src/ui/app/App";
-import { usePageState } from "../../../src/ui/app/pageState";
+import { usePageState } from "../../../src/ui/work/pageState";
 import { STEP_PARTS } from "../../../src/ui/app/parts";
 import { renderWork } from "../renderWork";
 

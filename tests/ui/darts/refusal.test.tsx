@@ -5,7 +5,7 @@ import { parseAmount } from "../../../src/core/measures/length";
 import type { DartRef } from "../../../src/core/pattern/piece";
 import type { LengthUnit } from "../../../src/core/decisions/work";
 import { DartsPanel } from "../../../src/ui/darts/DartsPanel";
-import { stepOf } from "../../../src/ui/darts/dartEdit";
+import { stepOf } from "../../../src/core/plan/dartEdit";
 import { ref, testWork } from "../../support/works";
 import { renderWork, viewNow } from "../renderWork";
 

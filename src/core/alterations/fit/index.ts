@@ -27,9 +27,7 @@ import type { FitName } from "../../decisions/fitNames";
 import type { FitDefinition } from "../outcome/definition";
 import { lengthBelowBust } from "./lengthBelowBust";
 
-export { FIT_NAMES, type FitName } from "../../decisions/fitNames";
-
-export const FITS = {
+const FITS = {
   lengthAboveBust,
   lengthBelowBust,
   lengthBasque,

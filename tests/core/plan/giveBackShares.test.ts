@@ -2,7 +2,7 @@
 import type { GiveBackPlace } from "../../../src/core/decisions/alteration";
 import * as fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { sharesWith, wholeShares } from "../../../src/ui/darts/shares";
+import { sharesWith, wholeShares } from "../../../src/core/plan/giveBackShares";
 
 const PLACES = ["sideSeam", "centreSeam", "otherDart"] as const;
 const sum = (shares: Readonly<Partial<Record<GiveBackPlace, number>>>): number =>

@@ -1,14 +1,13 @@
 /** From what is set on the Fit step to the alterations that say it. */
-import type { Alteration, FitAlteration, Half } from "../../core/decisions/alteration";
-import { FIT_NAMES, type FitName } from "../../core/decisions/fitNames";
-import { fitOf } from "../../core/alterations/fit/index";
-import { PHASE_ORDER, phaseOfFit, type Phase } from "../../core/decisions/tradeOrder";
-import type { PieceSet } from "../../core/pattern/pieceSet";
-import type { Piece } from "../../core/pattern/piece";
-import type { Command } from "../../core/plan/commands";
-import type { Plan } from "../../core/plan/plan";
-import type { Work } from "../../core/decisions/work";
-import type { Mm } from "../../core/units";
+import type { Alteration, FitAlteration, Half } from "../decisions/alteration";
+import { FIT_NAMES, type FitName } from "../decisions/fitNames";
+import { fitOf } from "../alterations/fit/index";
+import { PHASE_ORDER, phaseOfFit, type Phase } from "../decisions/tradeOrder";
+import { setOf } from "../pattern/pieceSet";
+import type { Command } from "./commands";
+import type { Plan } from "./plan";
+import type { Work } from "../decisions/work";
+import type { Mm } from "../units";
 
 export type Halves = "both" | Half;
 
@@ -20,11 +19,11 @@ const isFit = (alteration: Alteration): alteration is FitAlteration => alteratio
 export const usesOf = (work: Work, fit: FitName): readonly FitAlteration[] =>
   work.alterations.filter(isFit).filter((a) => a.fit === fit);
 
-export const halvesOf = ({ half }: FitAlteration): Halves => half ?? "both";
+export const halvesAsked = ({ half }: FitAlteration): Halves => half ?? "both";
 
 /** A use as it stands, or a new one of no amount. */
 export const useOn = (uses: readonly FitAlteration[], fit: FitName, halves: Halves): FitAlteration =>
-  uses.find((use) => halvesOf(use) === halves) ?? {
+  uses.find((use) => halvesAsked(use) === halves) ?? {
     kind: "fit",
     id: fitId(fit, halves),
     fit,
@@ -55,8 +54,6 @@ export function halvesCommands(
     { kind: "putAlteration", alteration: { ...useOn([], fit, to), amount } },
   ];
 }
-
-const setOf = (pieces: readonly Piece[]): PieceSet => Object.fromEntries(pieces.map((piece) => [piece.name, piece]));
 
 /** Whether the garment has what it is made on, before or after the wearer's other slips. */
 export function appliesTo(plan: Plan, fit: FitName): boolean {

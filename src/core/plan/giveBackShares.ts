@@ -1,5 +1,5 @@
 /** Shares in whole per cents, kept whole while one of them is changed. */
-import type { GiveBack, GiveBackPlace } from "../../core/decisions/alteration";
+import type { GiveBack, GiveBackPlace } from "../decisions/alteration";
 
 type Percents = Readonly<Partial<Record<GiveBackPlace, number>>>;
 

@@ -1,4 +1,3 @@
-/** What of the darts is loaded when it is opened. */
 import { createLater } from "../parts/later";
 
 export const POINTED_DART = createLater(async () => (await import("./PointedDartQuestions")).PointedDartQuestions);

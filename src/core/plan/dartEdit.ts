@@ -8,22 +8,22 @@ import {
   type DartRedraw,
   type GiveBack,
   type Hold,
-} from "../../core/decisions/alteration";
-import { apexOffset, mouthOffset } from "../../core/dart/dartFrame";
-import type { DartFigures } from "../../core/dart/dartFigures";
-import type { PiecePoint } from "../../core/geometry/point";
-import type { DartRef } from "../../core/pattern/piece";
-import { applyCommand, type Command } from "../../core/plan/commands";
-import { type LengthUnit, type Work } from "../../core/decisions/work";
-import { MM_PER_INCH, type Mm } from "../../core/units";
-import { planOf } from "../app/usePlan";
+} from "../decisions/alteration";
+import { apexOffset, mouthOffset } from "../dart/dartFrame";
+import type { DartFigures } from "../dart/dartFigures";
+import type { PiecePoint } from "../geometry/point";
+import type { DartRef } from "../pattern/piece";
+import { applyCommand, type Command } from "./commands";
+import { type LengthUnit, type Work } from "../decisions/work";
+import { MM_PER_INCH, type Mm } from "../units";
+import { planOf } from "./planOf";
 
 export type HandleEnd = "apex" | "inner" | "outer";
 
 /** What an arrow key moves, and what a drag snaps to. */
 export const stepOf = (unit: LengthUnit): Mm => (unit === "cm" ? 1 : MM_PER_INCH / 16);
 
-export const snap = (value: Mm, unit: LengthUnit): Mm => {
+const snap = (value: Mm, unit: LengthUnit): Mm => {
   const step = stepOf(unit);
   return Math.round(Math.round(value / step) * step * 1e4) / 1e4;
 };
