@@ -176,7 +176,7 @@ function useHint({
           {guessSource(name, estimate)}
         </span>,
       );
-    else if (isAwaited) said.push(<span className="guess">guess …</span>);
+    else if (isAwaited) said.push(<span className="guess guess-awaited">guess …</span>);
   } else if (measured.set > 0) {
     said.push(
       <>
