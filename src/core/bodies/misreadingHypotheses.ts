@@ -62,7 +62,7 @@ const GIRTHS: readonly MeasureName[] = [
 export const NAVEL_OVER_WAIST = { middle: 0.0859, spread: 0.0477 };
 
 /** How far off a misreading without a name puts a logarithm, one standard deviation: our own choice. */
-const ANY_SLIP = 0.2;
+const ANY_MISREADING = 0.2;
 
 /** What the tape is marked in, and with it what its whole numbers, its tens and their digits are. */
 const MARK: Readonly<Record<TypedUnit, Mm>> = { cm: MM_PER_CM, in: MM_PER_INCH };
@@ -172,7 +172,7 @@ function elsewhere(reading: Reading, at: number): readonly Hypothesis[] {
 function anyMisreading(reading: Reading, at: number): Hypothesis {
   const log = invariant(reading.logs[at], "log");
   const foretold = invariant(reading.foretold[at], "foretold");
-  const there = { ...foretold, scale: Math.hypot(foretold.scale, ANY_SLIP) };
+  const there = { ...foretold, scale: Math.hypot(foretold.scale, ANY_MISREADING) };
   return {
     kind: null,
     at: [at],

@@ -18,7 +18,7 @@ import { useSettledPlan } from "../work/usePlan";
 import { useSettledWork } from "../work/useWork";
 import { Fractions } from "../fields/Fractions";
 import { today } from "../work/today";
-import { isSameWish, requestFor } from "./paperRequest";
+import { isSameRequest, requestFor } from "./paperRequest";
 import { useChoices } from "./choicesState";
 import { MakeFiles, Trouble } from "./MakeFiles";
 import { PaperChoices } from "./PaperChoices";
@@ -75,7 +75,7 @@ function usePreview(request: PaperRequest): PreviewState {
 
 function failureOf(request: PaperRequest, preview: PreviewState): PaperFailure | null {
   if (request.choices.pieces.length === 0) return { code: "sheet/nothing-to-lay" };
-  if (preview.kind !== "drawn" || preview.result.ok || !isSameWish(preview.request, request)) return null;
+  if (preview.kind !== "drawn" || preview.result.ok || !isSameRequest(preview.request, request)) return null;
   return preview.result.failure;
 }
 
@@ -96,7 +96,7 @@ function Preview({ request, preview, failure }: PreviewProps) {
       : preview.kind === "drawn" && preview.result.ok
         ? preview.result.value
         : null;
-  const settled = preview.kind !== "none" && preview.kind !== "drawing" && isSameWish(preview.request, request);
+  const settled = preview.kind !== "none" && preview.kind !== "drawing" && isSameRequest(preview.request, request);
   const said =
     failure !== null || preview.kind === "broke"
       ? ""

@@ -1,6 +1,6 @@
 /**
  * Where paper is made: one worker draws previews, another makes files, and either is started when it is first asked for.
- * It goes on while she looks at another step; what comes too late for a newer wish is dropped.
+ * It goes on while she looks at another step; what comes too late for a newer request is dropped.
  */
 import { createStore, type StoreApi } from "zustand/vanilla";
 import type { Result } from "../../core/result";
@@ -16,7 +16,7 @@ import type { OpenPaperWorker, PaperAnswer, PaperAsk, PaperBreak, PaperWorker } 
 
 export type PreviewState =
   | { readonly kind: "none" }
-  /** `request` is being drawn; `last` is what was drawn for the wish before it. */
+  /** `request` is being drawn; `last` is what was drawn for the request before it. */
   | { readonly kind: "drawing"; readonly request: PaperRequest; readonly last: PaperPreview | null }
   | { readonly kind: "drawn"; readonly request: PaperRequest; readonly result: Result<PaperPreview, PaperFailure> }
   | { readonly kind: "broke"; readonly request: PaperRequest; readonly why: PaperBreak };
@@ -139,7 +139,7 @@ function createDesk(open: OpenPaperWorker): Desk {
     worker?.close();
     worker = null;
   };
-  const ask = (wish: PaperAsk, hear: (answer: PaperAnswer) => void): void => {
+  const ask = (request: PaperAsk, hear: (answer: PaperAnswer) => void): void => {
     listener = hear;
     try {
       if (worker === null) {
@@ -148,7 +148,7 @@ function createDesk(open: OpenPaperWorker): Desk {
         });
         worker = opened;
       }
-      worker.ask(wish);
+      worker.ask(request);
     } catch {
       close();
       hear({ kind: "broke", why: "fault" });
