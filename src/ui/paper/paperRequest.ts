@@ -55,6 +55,6 @@ export function requestFor(work: Work, plan: Plan, kind: PaperKind, chosen: Chos
   };
 }
 
-/** Whether two wishes come to the same paper. A work never changes in place. */
+/** Whether two requests come to the same paper. A work never changes in place. */
 export const isSameRequest = (a: PaperRequest, b: PaperRequest): boolean =>
   a.work === b.work && a.day === b.day && JSON.stringify(a.choices) === JSON.stringify(b.choices);
