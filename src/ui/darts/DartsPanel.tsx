@@ -2,7 +2,7 @@ import { isRedraw, type DartRedraw, type Hold } from "../../core/decisions/alter
 import type { AlterationFailure } from "../../core/alterations/outcome/alterationFailure";
 import "./darts.css";
 import { useEffect, useMemo, useRef } from "react";
-import type { DartRef } from "../../core/pattern/piece";
+import { isSameDart } from "../../core/pattern/piece";
 import type { Plan, PlannedDart } from "../../core/plan/plan";
 import { type Work } from "../../core/decisions/work";
 import { acrossWords } from "../../words/alterations/dartRedraw";
@@ -57,15 +57,15 @@ const DartsHead = () => (
   </header>
 );
 
-const same = (a: DartRef, b: DartRef): boolean => a.piece === b.piece && a.dart === b.dart;
-
 function ChosenDart({ plan, work }: { readonly plan: Plan; readonly work: Work }) {
   const selected = useViewState((view) => view.selectedDart);
   const selectDart = useViewState((view) => view.selectDart);
+  // As on the table.
+  const { darts } = plan[useViewState((view) => view.half)];
   const chosen =
-    plan.left.darts.find(({ ref }) => selected !== null && same(ref, selected)) ??
-    plan.left.darts.find(({ ref }) => ref.dart === "sideDart") ??
-    plan.left.darts[0];
+    darts.find(({ ref }) => selected !== null && isSameDart(ref, selected)) ??
+    darts.find(({ ref }) => ref.dart === "sideDart") ??
+    darts[0];
   const place = useFocusKept(chosen === undefined ? "" : `${chosen.ref.piece}-${chosen.ref.dart}`);
   if (chosen === undefined) {
     return (
@@ -78,7 +78,7 @@ function ChosenDart({ plan, work }: { readonly plan: Plan; readonly work: Work }
   return (
     <>
       <ul ref={place} tabIndex={-1} className="dart-list" aria-label="Darts by piece">
-        {plan.left.darts.map((dart) => (
+        {darts.map((dart) => (
           <li key={`${dart.ref.piece}-${dart.ref.dart}`}>
             <button
               type="button"
@@ -130,7 +130,7 @@ function DartEditor({ dart, plan, work }: DartEditorProps) {
   const mouth = mouthOf(work, ref);
   const place = placeOf(work, ref);
   const own = useMemo(
-    () => work.alterations.filter(isRedraw).filter((a) => same(a.dart, ref)),
+    () => work.alterations.filter(isRedraw).filter((a) => isSameDart(a.dart, ref)),
     [work.alterations, ref],
   );
   const failureOf = (kind: DartRedraw["kind"]): AlterationFailure | null => {
@@ -139,7 +139,7 @@ function DartEditor({ dart, plan, work }: DartEditorProps) {
         what.kind === "alteration" &&
         isRedraw(what.alteration) &&
         what.alteration.kind === kind &&
-        same(what.alteration.dart, ref),
+        isSameDart(what.alteration.dart, ref),
     );
     return planned === undefined || planned.outcome.ok ? null : planned.outcome.failure;
   };
