@@ -5,15 +5,14 @@
 import { isRedraw, type DartRedraw } from "../core/decisions/alteration";
 import type { TruingChange } from "../core/truing/changes";
 import type { SlipNote, SlipTrace } from "../core/alterations/outcome/trace";
-import { distance } from "../core/geometry/point";
-import type { ChecklistItem, ChecklistStep, CutLine, Plan, Slip } from "../core/plan/plan";
+import type { ChecklistItem, ChecklistStep, CutLine, MouthPlace, Plan, Slip } from "../core/plan/plan";
+import { phaseOfStep, type WorkPhase } from "../core/plan/workPhases";
 import { type LengthUnit } from "../core/decisions/work";
-import type { DartFigures } from "../core/dart/dartFigures";
 import type { DartRef, LevelName, Piece, PieceName, PointName } from "../core/pattern/piece";
 import type { Mm } from "../core/units";
 import { shareWords } from "./blend";
 import { refusedSentence } from "./doubts";
-import { homeOf, liesAlongBust } from "../core/pattern/dartNames";
+import { liesAlongBust } from "../core/pattern/dartNames";
 import { isBasque } from "../core/pattern/pieceGroups";
 import { bustSteps } from "./bustSteps";
 import { pointWords } from "./checks";
@@ -25,14 +24,7 @@ import { formatAmount, formatLength } from "./length";
 import { capital, centreWords, dartRefWords, dartWords, levelWords, listWords, pieceWords, seamWords } from "./names";
 import { acrossWords, alterationTitle, mouthSeamWords } from "./slips";
 
-/**
- * The order on one piece. The widths come right after tracing: they are read off the printed lines, which lie true to
- * the tissue only until it is cut and swung, and a side seam marked anew later would undo what was taken off at it.
- */
-export const PHASES = ["trace", "widthsTraced", "length", "bust", "darts", "widths", "edges", "truing"] as const;
-export type Phase = (typeof PHASES)[number];
-
-const PHASE_WORDS: Readonly<Record<Phase, string>> = {
+const PHASE_WORDS: Readonly<Record<WorkPhase, string>> = {
   trace: "Trace",
   bust: "Bust",
   darts: "Darts",
@@ -43,10 +35,10 @@ const PHASE_WORDS: Readonly<Record<Phase, string>> = {
   truing: "True and check",
 };
 
-export const phaseWords = (phase: Phase): string => PHASE_WORDS[phase];
+export const phaseWords = (phase: WorkPhase): string => PHASE_WORDS[phase];
 
 export interface ChecklistLine {
-  readonly phase: Phase;
+  readonly phase: WorkPhase;
   readonly text: string;
   /** The single moves of a longer job, in order. */
   readonly moves: readonly string[];
@@ -81,25 +73,6 @@ const pair = (a: Mm, b: Mm, context: Context): readonly [string, string] =>
 
 /** False for an amount too small to be marked: it would read as nothing. */
 const drawn = (value: Mm, { unit }: Context): boolean => formatAmount(Math.abs(value), unit) !== formatAmount(0, unit);
-
-function phaseOf(step: ChecklistStep): Phase {
-  switch (step.kind) {
-    case "trace":
-      return "trace";
-    case "bust":
-      return "bust";
-    case "blend":
-      return "widthsTraced";
-    case "dart":
-      return step.late ? "edges" : "darts";
-    case "trueDart":
-    case "trued":
-    case "walk":
-      return "truing";
-    case "slip":
-      return step.slip.phase;
-  }
-}
 
 interface Said {
   readonly text: string;
@@ -172,39 +145,30 @@ function blend(line: CutLine, from: LevelName, context: Context): Said {
   };
 }
 
-/** The point that a dart's mouth is measured from, and its words. */
-function originOf({ piece, dart: name }: DartRef): readonly [PointName, string] {
-  switch (homeOf(name)) {
-    case "side":
-    case "french":
-    case "armhole":
-      return ["underarm", "underarm"];
-    case "waist":
-      return ["centreWaist", centreWords(piece)];
-    case "underBust":
-      return ["underBustCentre", centreWords(piece)];
-    case "shoulder":
-      return ["sideNeck", "neck edge"];
-    case "neck":
-    case "centre":
-      return ["centreNeck", "centre of the neck edge"];
+/** The corner that a dart's mouth is measured from. */
+function cornerWords(from: PointName, piece: PieceName): string {
+  switch (from) {
+    case "centreWaist":
+    case "underBustCentre":
+      return centreWords(piece);
+    case "sideNeck":
+      return "neck edge";
+    default:
+      return pointWords(from);
   }
 }
 
 /** Where the mouth lies on its seam and where the end is found, by compasses or a tape. */
-function dartPosition(ref: DartRef, figures: DartFigures, context: Context): string[] {
-  const { piece } = context;
-  const [from, origin] = originOf(ref);
-  const start = piece?.points[from];
-  if (start === undefined) return [];
-  const [first, second] = pair(distance(start.at, figures.inner), distance(start.at, figures.outer), context);
+function dartPosition(ref: DartRef, mouth: MouthPlace | null, context: Context): string[] {
+  if (mouth === null) return [];
+  const [first, second] = pair(mouth.inner, mouth.outer, context);
   return [
-    `Its mouth on the ${mouthSeamWords(ref)}: ends ${first} and ${second} from the ${origin}, measured straight.`,
+    `Its mouth on the ${mouthSeamWords(ref)}: ends ${first} and ${second} from the ${cornerWords(mouth.from, ref.piece)}, measured straight.`,
     "Its end: where the two leg lengths, swung from the ends of the mouth, cross.",
   ];
 }
 
-function dart(ref: DartRef, figures: DartFigures, context: Context): Said {
+function dart({ dart: ref, figures, mouth }: Extract<ChecklistStep, { kind: "dart" }>, context: Context): Said {
   const [inner, outer] = pair(figures.legInner, figures.legOuter, context);
   const legs =
     inner === outer
@@ -221,7 +185,7 @@ function dart(ref: DartRef, figures: DartFigures, context: Context): Said {
         : `; it ends ${small(stop, context)} short of the bust point`;
   return {
     text: `Draw the ${dartWords(ref.dart)}: mouth ${small(figures.intake, context)} wide, ${legs}${end}.`,
-    moves: dartPosition(ref, figures, context),
+    moves: dartPosition(ref, mouth, context),
     amount: small(figures.intake, context),
   };
 }
@@ -416,7 +380,7 @@ function said(step: ChecklistStep, context: Context): Said {
     case "slip":
       return slipSaid(step.slip, context);
     case "dart":
-      return dart(step.dart, step.figures, context);
+      return dart(step, context);
     case "trueDart":
       return trueDart(step.dart, step.amount, context);
     case "walk":
@@ -435,20 +399,26 @@ export function checklistLine(
 ): ChecklistLine {
   const piece = pieces.find((one) => one.name === item.piece);
   const { text, moves = [], amount = null } = said(item.step, { unit, piece, pieceName: item.piece, traced });
-  // A fit for one half says so itself.
-  const half = item.half === undefined || item.step.kind === "slip" ? "" : `On the ${halfWords(item.half)}: `;
-  return { phase: phaseOf(item.step), text: `${half}${text}`, moves, amount };
+  const half = item.half === undefined || saysItsHalf(item.step) ? "" : `On the ${halfWords(item.half)}: `;
+  return { phase: phaseOfStep(item.step), text: `${half}${text}`, moves, amount };
 }
+
+/** A fit for one half alone does so in its title. */
+const saysItsHalf = (step: ChecklistStep): boolean =>
+  step.kind === "slip" &&
+  step.slip.what.kind === "alteration" &&
+  step.slip.what.alteration.kind === "fit" &&
+  step.slip.what.alteration.half !== undefined;
 
 /** The same as running text. */
 export const checklistSentence = (line: ChecklistLine): string => [line.text, ...line.moves].join(" ");
 
-/** Every job, gathered by piece, in the order of the phases on each; last the seams, walked when all pieces are done. */
+/** Every job, gathered by piece; last the seams, walked when all pieces are done. */
 export function checklistByPiece(plan: Pick<Plan, "checklist" | "left">, unit: LengthUnit): readonly PieceChecklist[] {
-  const gather = (piece: PieceName | null, items: readonly ChecklistItem[]): PieceChecklist => {
-    const lines = saidOnce(items, plan.left.pieces, unit);
-    return { piece, lines: PHASES.flatMap((phase) => lines.filter((line) => line.phase === phase)) };
-  };
+  const gather = (piece: PieceName | null, items: readonly ChecklistItem[]): PieceChecklist => ({
+    piece,
+    lines: saidOnce(items, plan.left.pieces, unit),
+  });
   const walks = plan.checklist.filter((item) => item.step.kind === "walk");
   const jobs = plan.checklist.filter((item) => item.step.kind !== "walk");
   const names = [...new Set(jobs.map((item) => item.piece))];
@@ -477,7 +447,7 @@ function saidOnce(
   return items.flatMap((item, index): readonly ChecklistLine[] => {
     const line = onBoth[index];
     if (line === undefined) return [];
-    if (item.half === undefined || item.step.kind === "slip") return [line];
+    if (item.half === undefined) return [line];
     const other = items.findIndex(
       ({ half }, at) => half !== undefined && half !== item.half && keys[at] === keys[index],
     );

@@ -35,11 +35,13 @@ export interface Doubts {
 
 export function planDoubts(plan: Plan, unit: LengthUnit): Doubts {
   const refused = plan.slips.flatMap((slip) => refusedSentence(slip, unit) ?? []);
-  const failing = plan.checks
-    .filter((check) => !check.ok)
-    .flatMap((check) =>
-      check.name === "slipsApplied" && refused.length > 0 ? refused : [checkFailureSentence(check, unit)],
-    );
+  // Each half has a check of its own of what was left out, and an alteration can be left out on both.
+  const failing = [
+    ...refused,
+    ...plan.checks
+      .filter(({ name, ok }) => !ok && (name !== "slipsApplied" || refused.length === 0))
+      .map((check) => checkFailureSentence(check, unit)),
+  ];
   const beyond = plan.levels
     .filter((level) => level.extrapolated && !shareWords(level.between, level.share).startsWith("on the"))
     .map(

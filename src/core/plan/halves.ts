@@ -1,8 +1,11 @@
 /** What is told of both halves of the body together, where left and right differ. */
 import type { Half } from "../decisions/alteration";
 import type { CheckResult } from "../checks/check";
-import type { ChecklistItem, PlanHalf, Slip } from "./plan";
+import type { ChecklistItem, ChecklistStep, PlanHalf, Slip } from "./plan";
 import type { Work } from "../decisions/work";
+import { must } from "../result";
+import { SOLVER_ACCURACY } from "../tolerance";
+import { inOrderOfWork } from "./workPhases";
 
 /** The slips of both halves in the order they are made; those on both stand once, as the left half has them. */
 export function slipsOfHalves(work: Work, left: PlanHalf, right: PlanHalf): readonly Slip[] {
@@ -23,7 +26,9 @@ export function checksOfHalves(
   right: readonly CheckResult[] | null,
 ): readonly CheckResult[] {
   if (right === null) return left;
-  return merged(left, right, (check) => JSON.stringify({ ...check, measured: Math.round(check.measured * 10) }));
+  return merged(left, right, ({ measured, expected, ...check }) =>
+    JSON.stringify([check, tenths(measured), tenths(expected)]),
+  );
 }
 
 /** `right` null: the halves are alike. Jobs alike on both halves stand once; the rest say which half they are for. */
@@ -32,22 +37,52 @@ export function workOfHalves(
   right: readonly ChecklistItem[] | null,
 ): readonly ChecklistItem[] {
   if (right === null) return left;
-  return merged(left, right, ({ piece, step, amount }) =>
-    step.kind === "slip" ? `${piece} ${step.slip.id}` : JSON.stringify([piece, step, Math.round(amount * 10)], rounded),
+  return inOrderOfWork(
+    merged(left, right, ({ piece, step, amount }) =>
+      JSON.stringify([piece, told(step), amount], (_key, value: unknown) =>
+        typeof value === "number" ? tenths(value) : value,
+      ),
+    ),
   );
 }
 
-/** Tenths of a millimetre or degree: what differs by less is said alike. */
-const rounded = (_key: string, value: unknown): unknown => (typeof value === "number" ? Math.round(value * 10) : value);
+/** What is told of a step: a line is marked where it runs before any slip moves it, and pieces may differ where no words do. */
+function told(step: ChecklistStep): unknown {
+  if (step.kind === "blend") return { ...step, cutLine: { ...step.cutLine, slipMove: 0 } };
+  if (step.kind !== "slip") return step;
+  const { id, outcome } = step.slip;
+  if (!outcome.ok) return [id, outcome.failure];
+  const { values, steps, given, notes } = outcome.value;
+  return [id, values, steps, given, notes];
+}
 
+/**
+ * Tenths of a millimetre or degree: what differs by less is said alike. Amounts typed, and their halves, lie in the middle
+ * between two tenths often: there rounding would tell apart what is one, so they are moved out of it.
+ */
+const tenths = (value: number): number => Math.round((value + SOLVER_ACCURACY) * 10);
+
+/** Both in one list, each in its own order: what is alike stands once, what is not beside its like of the other half. */
 function merged<T extends { readonly half?: Half }>(
   left: readonly T[],
   right: readonly T[],
   keyOf: (item: T) => string,
 ): readonly T[] {
-  const [ofLeft, ofRight] = [new Set(left.map(keyOf)), new Set(right.map(keyOf))];
-  return [
-    ...left.map((item): T => (ofRight.has(keyOf(item)) ? item : { ...item, half: "left" })),
-    ...right.filter((item) => !ofLeft.has(keyOf(item))).map((item): T => ({ ...item, half: "right" })),
-  ];
+  const keys = right.map(keyOf);
+  const [ofLeft, ofRight] = [new Set(left.map(keyOf)), new Set(keys)];
+  const ownOfRight = (from: number, to: number): readonly T[] =>
+    right
+      .slice(from, to)
+      .filter((_, index) => !ofLeft.has(must(keys[from + index], "key")))
+      .map((item): T => ({ ...item, half: "right" }));
+  let taken = 0;
+  const both = left.flatMap((item): readonly T[] => {
+    const key = keyOf(item);
+    if (!ofRight.has(key)) return [{ ...item, half: "left" }];
+    const upTo = Math.max(taken, keys.indexOf(key));
+    const before = ownOfRight(taken, upTo);
+    taken = upTo;
+    return [...before, item];
+  });
+  return [...both, ...ownOfRight(taken, right.length)];
 }
