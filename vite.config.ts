@@ -8,6 +8,24 @@ const inPage = ["ui", "store", "print"].map((folder) => `tests/${folder}/**/*.te
 /** What the writer of PDF files would load for pictures and web pages in them: we draw neither. */
 const ABSENT = ["canvg", "dompurify", "fast-png", "html2canvas"];
 const absent = fileURLToPath(new URL("src/paper/absent.ts", import.meta.url));
+const entry = fileURLToPath(new URL("src/main.tsx", import.meta.url));
+
+interface Graph {
+  getModuleInfo(id: string): { readonly importedIds: readonly string[] } | null;
+}
+
+const found = new WeakMap<Graph, ReadonlySet<string>>();
+
+/** What the page's entry brings along, by itself or through others. */
+function comesWithEntry(graph: Graph): ReadonlySet<string> {
+  const known = found.get(graph);
+  if (known !== undefined) return known;
+  const reached = new Set([entry]);
+  // A set goes on with what is added to it on the way.
+  for (const from of reached) for (const to of graph.getModuleInfo(from)?.importedIds ?? []) reached.add(to);
+  found.set(graph, reached);
+  return reached;
+}
 
 export default defineConfig({
   // Relative addresses, so that the built site works from any folder of any server.
@@ -15,7 +33,21 @@ export default defineConfig({
   plugins: [react()],
   resolve: { alias: ABSENT.map((name) => ({ find: new RegExp(`^${name}$`), replacement: absent })) },
   worker: { format: "es" },
-  build: { sourcemap: false },
+  build: {
+    sourcemap: false,
+    manifest: true,
+    rolldownOptions: {
+      output: {
+        // Else every module that the entry shares with a part loaded later becomes a file of its own.
+        codeSplitting: {
+          groups: [
+            { debugName: "first", name: (id, graph) => (comesWithEntry(graph).has(id) ? "first" : null) },
+            { name: "shared", minShareCount: 2, test: /\.[jt]sx?$/ },
+          ],
+        },
+      },
+    },
+  },
   server: { host: "127.0.0.1", port: 5173, strictPort: false },
   preview: { host: "127.0.0.1", port: 4173, strictPort: true },
   test: {
@@ -36,6 +68,7 @@ export default defineConfig({
         test: {
           name: "page",
           environment: "happy-dom",
+          testTimeout: 20_000,
           include: inPage,
           setupFiles: ["tests/support/random.setup.ts", "tests/support/page.setup.ts"],
         },

@@ -1,17 +1,16 @@
 import "./ui/styles/index.css";
 import { StrictMode } from "react";
 import { createRoot } from "react-dom/client";
-import { must } from "./core/result";
-import { demoWorks } from "./document/demo";
-import { openLibrary } from "./store/browserLibrary";
+import { invariant } from "./core/result";
+import { firstDemo } from "./document/firstDemo";
 import { createWorkSession } from "./store/workSession";
+import { openLibrary } from "./store/browserLibrary";
 import { createWorkStore } from "./store/workStore";
 import { App } from "./ui/app/App";
 import { WorkSessionProvider } from "./ui/works/WorkSessionProvider";
 
-const root = must(document.getElementById("root"), "an element with the id root in index.html");
-const demos = demoWorks();
-const first = must(demos[0], "a demo work");
+const root = invariant(document.getElementById("root"), "an element with the id root in index.html");
+const first = firstDemo();
 
 const store = createWorkStore(first);
 const library = await openLibrary();
@@ -22,7 +21,7 @@ await session.start();
 
 createRoot(root).render(
   <StrictMode>
-    <WorkSessionProvider store={store} session={session} demos={demos}>
+    <WorkSessionProvider store={store} session={session}>
       <App />
     </WorkSessionProvider>
   </StrictMode>,

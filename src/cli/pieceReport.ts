@@ -13,7 +13,7 @@ import {
   type SeamName,
 } from "../core/pattern/piece";
 import type { Plan, PlanHalf } from "../core/plan/plan";
-import { must } from "../core/result";
+import { invariant } from "../core/result";
 import { degreesFrom } from "../core/units";
 import { rounded } from "./rounded";
 
@@ -117,7 +117,7 @@ const reportEdge = (piece: Piece, edge: Edge): ReportEdge => ({
 function reportDart({ darts }: PlanHalf, piece: Piece, dart: Dart): ReportPieceDart {
   const { name, seam, inner, outer } = dart;
   const gathered = dart.gathered === true;
-  const { drawn } = must(
+  const { drawn } = invariant(
     darts.find(({ ref }) => ref.piece === piece.name && ref.dart === name),
     `${piece.name}.${name}`,
   );

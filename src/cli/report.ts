@@ -42,7 +42,8 @@ export interface ReportCutLine {
 }
 
 export interface ReportCheck {
-  readonly name: CheckName;
+  /** As it has been since the first version of this report. */
+  readonly name: Exclude<CheckName, "alterationsMade"> | "slipsApplied";
   readonly ok: boolean;
   readonly measured: number;
   readonly expected: number;
@@ -102,7 +103,7 @@ export function planReport(work: Work, plan: Plan): PlanReport {
   const hip = reportLevel(plan.levels, "hip");
   const { difference, residual } = plan.sizing.bust;
   return {
-    frame: { size: plan.sizing.frame.label, cup: plan.sizing.cup.label },
+    frame: { size: plan.sizing.baseSize.label, cup: plan.sizing.cup.label },
     levels: {
       bust: reportLevel(plan.levels, "bust"),
       waist: reportLevel(plan.levels, "waist"),
@@ -128,7 +129,8 @@ export function planReport(work: Work, plan: Plan): PlanReport {
       share: share(line.share),
       offset_mm: mm(line.offset),
     })),
-    checks: plan.checks.map(({ measured, expected, tolerance, ...rest }) => ({
+    checks: plan.checks.map(({ name, measured, expected, tolerance, ...rest }) => ({
+      name: name === "alterationsMade" ? "slipsApplied" : name,
       ...rest,
       measured: mm(measured),
       expected: mm(expected),

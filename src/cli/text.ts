@@ -6,7 +6,7 @@ import { cautions } from "../words/cautions";
 import type { WorkPhase } from "../core/plan/workPhases";
 import { checklistByPiece, groupTitle, phaseWords } from "../words/checklist";
 import { planDoubts } from "../words/doubts";
-import { capital, levelWords } from "../words/names";
+import { capital, levelWords } from "../words/terms/names";
 import { surePassage } from "../words/surePassage";
 import { verifyGroups } from "../words/verify";
 import { COLUMNS, hanging, widthOf, withAmount, wrap } from "./layout";
@@ -22,11 +22,11 @@ const heading = (title: string): readonly string[] => [
 ];
 
 function sizes(work: Work, plan: Plan): readonly string[] {
-  const { frame, cup, bust } = plan.sizing;
+  const { baseSize, cup, bust } = plan.sizing;
   const levels = plan.levels.filter((level) => level.level !== "bust");
   return [
     ...heading("Sizes"),
-    ...hanging("Frame  ", `${frame.label} (neck, shoulder, armhole)`),
+    ...hanging("Frame  ", `${baseSize.label} (neck, shoulder, armhole)`),
     ...(cup.label === null ? [] : hanging("Cup    ", cup.label)),
     ...hanging("Bust   ", bustSentence(bust, work.unit)),
     ...levels.flatMap((level) => {

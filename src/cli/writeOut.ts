@@ -5,7 +5,7 @@ import { dirname, join } from "node:path";
 import { fail, ok, type Result } from "../core/result";
 
 /**
- * Whether a file could be written there; asked before anything is made, so that a slip is told at once.
+ * Whether a file could be written there; asked before anything is made, so that an alteration is told at once.
  *
  * @param source the file that is read, which is not to be written over
  */

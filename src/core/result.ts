@@ -20,7 +20,7 @@ export class CoreBug extends Error {
 }
 
 /** Returns the value, or throws a CoreBug: for places where a missing value means that our own code is wrong. */
-export function must<T>(value: T | undefined | null, what: string): T {
+export function invariant<T>(value: T | undefined | null, what: string): T {
   if (value === undefined || value === null) throw new CoreBug(`missing: ${what}`);
   return value;
 }

@@ -149,7 +149,7 @@ export const workSchema = z.strictObject({
   }),
   bustRadius: z.exactOptional(length),
   picks: z.strictObject({
-    frame: z.exactOptional(text),
+    baseSize: z.exactOptional(text),
     cup: z.exactOptional(text),
     waist: z.exactOptional(length),
     hip: z.exactOptional(length),
@@ -172,4 +172,5 @@ type Marked<T> = T extends readonly (infer U)[]
     ? { readonly [K in keyof T]-?: object extends Pick<T, K> ? { readonly absent: Marked<T[K]> } : Marked<T[K]> }
     : T;
 type Same<A, B> = [A] extends [B] ? ([B] extends [A] ? true : never) : never;
+/** @public It is for the compiler alone. */
 export const schemaIsTheType: Same<Marked<z.infer<typeof workSchema>>, Marked<Work>> = true;

@@ -2,7 +2,7 @@
  * Bringing older files up to date: one pure step from each version to the next, applied in order. What a step is given
  * has not been parsed, and what it returns the schema then judges. A step may throw at what it cannot bring up to date.
  */
-export const CURRENT_VERSION = 4;
+export const CURRENT_VERSION = 5;
 
 export type Upgrades = Readonly<Record<number, (work: unknown) => unknown>>;
 
@@ -11,6 +11,7 @@ export const UPGRADES: Upgrades = {
   1: patternsGetAStyle,
   2: measuresBecomeReadings,
   3: paperMayBeChosen,
+  4: frameIsABaseSize,
 };
 
 /** Version 2 names the style of a pattern: before it there was but one, and none had straps. */
@@ -30,6 +31,13 @@ function measuresBecomeReadings(work: unknown): unknown {
 /** Version 4 may hold allowances, the paper for true-scale pieces and buttons: without them the usual ones count, and a zip, as before. */
 function paperMayBeChosen(work: unknown): unknown {
   return work;
+}
+
+/** Version 5 calls the size that neck, shoulder and armhole follow the base size: before it was the frame. */
+function frameIsABaseSize(work: unknown): unknown {
+  if (!isRecord(work) || !isRecord(work.picks) || !("frame" in work.picks)) return work;
+  const { frame, ...picks } = work.picks;
+  return { ...work, picks: { baseSize: frame, ...picks } };
 }
 
 const isRecord = (value: unknown): value is Readonly<Record<string, unknown>> =>

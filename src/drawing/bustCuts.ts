@@ -1,12 +1,12 @@
 /** The bust alteration of one piece as two small drawings for paper: where to cut, and how the parts lie when moved. */
-import type { SlipTrace } from "../core/alterations/outcome/trace";
+import type { AlterationTrace } from "../core/alterations/outcome/trace";
 import type { PiecePoint } from "../core/geometry/point";
 import type { PieceName } from "../core/pattern/piece";
-import type { Plan, Slip } from "../core/plan/plan";
+import type { Plan, PlannedAlteration } from "../core/plan/plan";
 import type { SurgeryTrace } from "../core/surgery/cutAndMove";
 import type { Mm } from "../core/units";
 import { boundsOf, type Box } from "./layout";
-import { slipMarks, transformAt } from "./surgeryMarks";
+import { alterationMarks, transformAt } from "./surgeryMarks";
 
 export interface BustCuts {
   readonly piece: PieceName;
@@ -28,16 +28,16 @@ export interface BustCuts {
 }
 
 /** Of each piece that a bust alteration of the plan cuts; none where none is made. */
-export function bustCuts(plan: Pick<Plan, "slips">): readonly BustCuts[] {
-  return plan.slips.flatMap((slip) =>
-    slip.what.kind === "bust" && slip.outcome.ok ? cutsOf(slip.what, slip.outcome.value) : [],
+export function bustCuts(plan: Pick<Plan, "alterations">): readonly BustCuts[] {
+  return plan.alterations.flatMap((planned) =>
+    planned.what.kind === "bust" && planned.outcome.ok ? cutsOf(planned.what, planned.outcome.value) : [],
   );
 }
 
-type BustWhat = Extract<Slip["what"], { kind: "bust" }>;
+type BustWhat = Extract<PlannedAlteration["what"], { kind: "bust" }>;
 
-function cutsOf(what: BustWhat, trace: SlipTrace): readonly BustCuts[] {
-  return slipMarks(trace).flatMap((marks): readonly BustCuts[] => {
+function cutsOf(what: BustWhat, trace: AlterationTrace): readonly BustCuts[] {
+  return alterationMarks(trace).flatMap((marks): readonly BustCuts[] => {
     const stage = marks.stages.at(-1);
     const [old, made] = [trace.before[marks.piece], trace.after[marks.piece]];
     if (stage === undefined || old === undefined || made === undefined) return [];

@@ -1,6 +1,7 @@
 /** The first page: what the sheet is, what to mind, how to join it, the test squares and a map of the pages. */
 import { sheetPoint } from "../core/geometry/point";
 import type { SheetLayout } from "../core/sheets/layout";
+import { TEST_INCH } from "../core/sheets/testSquares";
 import type { Mm } from "../core/units";
 import { BEFORE_KEY, doubtsTitle, LINE_KEY, MARK_KEY, OVERLAY_LINES, printedKey } from "../words/sheets";
 import { shortened, wrapped } from "./fitLines";
@@ -8,7 +9,7 @@ import type { Ink, InkGroup, InkPage, InkRole } from "./ink";
 import { sheetLine, sheetText } from "./inkShapes";
 import { scaledInk } from "./placeInk";
 import { sheetMap, type SheetPiece } from "./sheetPages";
-import { TEST_INCH, testSquare } from "./testSquare";
+import { testSquare } from "./testSquare";
 
 export interface CoverWords {
   readonly kind: string;

@@ -5,7 +5,7 @@
  * `pieceLabels`, `planLabels` and `keepApart` give what is written beside them; `pieceDiagram` is one piece with its amounts for paper.
  */
 export { boxOf, boundsOf, placePieces, type Box, type Place } from "./layout";
-export { pieceMarks, polyline, type DartMarks, type PieceMarks } from "./pieceMarks";
-export { isFar, keepApart, nearestApart, textPixels, type Label } from "./labels";
+export { pieceMarks, type PieceMarks } from "./pieceMarks";
+export { keepApart, nearestApart, textPixels, type Label } from "./labels";
 export { cutLineWords, pieceLabels, planLabels, sizeLabels, sizesInUse } from "./planLabels";
-export { pieceDiagram, type PieceDiagram } from "./pieceDiagram";
+export { pieceDiagram } from "./pieceDiagram";

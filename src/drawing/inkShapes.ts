@@ -1,12 +1,14 @@
 /** Plain shapes on a sheet as ink. */
 import { lineEdge, type EdgeCurve } from "../core/geometry/edgeCurve";
 import { sheetPoint, shift, type Frame, type Point, type SheetPoint } from "../core/geometry/point";
-import { must } from "../core/result";
+import { invariant } from "../core/result";
 import { radians, type Mm } from "../core/units";
 import type { InkLine, InkRole, InkText } from "./ink";
 
 export const sheetLine = (role: InkRole, points: readonly SheetPoint[], closed = false): InkLine<"sheet"> => {
-  const edges: EdgeCurve<"sheet">[] = points.slice(1).map((to, index) => lineEdge(must(points[index], "point"), to));
+  const edges: EdgeCurve<"sheet">[] = points
+    .slice(1)
+    .map((to, index) => lineEdge(invariant(points[index], "point"), to));
   const [first, last] = [points[0], points.at(-1)];
   if (closed && first !== undefined && last !== undefined) edges.push(lineEdge(last, first));
   return { kind: "line", role, edges, closed };

@@ -16,8 +16,8 @@ export interface Label {
   readonly below?: number;
   /** Lines that it may be moved down to find a free place. */
   readonly moves?: number;
-  /** The slips of the ledger it speaks of. */
-  readonly slips?: string;
+  /** The alterations of the ledger it speaks of. */
+  readonly alterations?: string;
 }
 
 /** Rough width of a digit or letter, and height of a line, as shares of the text size. */
@@ -26,7 +26,7 @@ const LINE = 1.25;
 /** Free room at each side, so that two sizes side by side do not read as one number. */
 const ASIDE = 0.18;
 
-export const TEXT_PIXELS = 12;
+const TEXT_PIXELS = 12;
 const TITLE_PIXELS = 14;
 /** The size of a label's writing, in pixels. */
 export const textPixels = ({ kind }: Label): number => (kind === "title" ? TITLE_PIXELS : TEXT_PIXELS);
@@ -89,4 +89,4 @@ export const nearestApart = (places: readonly { readonly x: Mm; readonly y: Mm }
 
 /** Millimetres to a pixel above which the pieces are too small for more than a word. */
 const FAR = 1.6;
-export const isFar = (mmPerPixel: number): boolean => mmPerPixel > FAR;
+const isFar = (mmPerPixel: number): boolean => mmPerPixel > FAR;

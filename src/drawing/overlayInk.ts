@@ -3,7 +3,7 @@ import type { LayOnPoint, NeighbourLine, Patch, PatchLine, SlantBox } from "../c
 import { edgeFlatten, edgePointAt, lineEdge, type EdgeCurve } from "../core/geometry/edgeCurve";
 import { distance, midpoint, piecePoint, rotateAbout, shift, type PiecePoint } from "../core/geometry/point";
 import type { LengthUnit } from "../core/decisions/work";
-import { must } from "../core/result";
+import { invariant } from "../core/result";
 import { radians, type Mm, type Radians } from "../core/units";
 import {
   amountWords,
@@ -19,12 +19,12 @@ import type { Ink, InkLine, InkRole, InkText } from "./ink";
 type PieceInk = Ink<"piece">;
 
 /** The least type on a strip: it is read on a table. mm. */
-export const SMALL_TYPE: Mm = 2.8;
+const SMALL_TYPE: Mm = 2.8;
 const TITLE_TYPE: Mm = 4;
 
 /** Width of a letter as a share of the type's size: a little over the mean of plain type, so that words never need more. */
 const LETTER = 0.54;
-export const wordsWidth = (text: string, size: Mm): Mm => text.length * size * LETTER;
+const wordsWidth = (text: string, size: Mm): Mm => text.length * size * LETTER;
 
 const CROSS: Mm = 4;
 const UPRIGHT = radians(0);
@@ -40,19 +40,19 @@ interface Frame {
  * @param frame the printed size it is laid on: its label and its place in the chart
  * @returns lines under, words over; all of it within the patch's ring
  */
-export function overlayInk(patch: Patch, frame: Frame, unit: LengthUnit): readonly PieceInk[] {
+export function overlayInk(patch: Patch, baseSize: Frame, unit: LengthUnit): readonly PieceInk[] {
   const lines: InkLine<"piece">[] = [
     inkLine("frame", ringEdges(patch.ring), true),
     ...patch.neighbours.map((line) => ({ ...inkLine("printed", line.edges), size: line.size })),
-    ...patch.frame.map(({ kind, edges }) =>
-      kind === "level" ? inkLine("level", edges) : { ...inkLine("layOn", edges), size: frame.size },
+    ...patch.baseSize.map(({ kind, edges }) =>
+      kind === "level" ? inkLine("level", edges) : { ...inkLine("layOn", edges), size: baseSize.size },
     ),
     ...patch.changed.map(({ edges }) => inkLine("changed", edges)),
     ...patch.layOn.flatMap(({ at }) => cross(at)),
     ...patch.ends.flatMap(dartEnd),
   ];
-  const title = titleInk(patch, frame.label);
-  return [...lines, ...title, ...labelInk(patch, frame, unit, lines)];
+  const title = titleInk(patch, baseSize.label);
+  return [...lines, ...title, ...labelInk(patch, baseSize, unit, lines)];
 }
 
 const inkLine = (role: InkRole, edges: readonly EdgeCurve<"piece">[], closed = false): InkLine<"piece"> => ({
@@ -63,7 +63,7 @@ const inkLine = (role: InkRole, edges: readonly EdgeCurve<"piece">[], closed = f
 });
 
 const ringEdges = (ring: readonly PiecePoint[]): readonly EdgeCurve<"piece">[] =>
-  ring.map((a, index) => lineEdge(a, must(ring[(index + 1) % ring.length], "corner")));
+  ring.map((a, index) => lineEdge(a, invariant(ring[(index + 1) % ring.length], "corner")));
 
 /** A cross in a small square on its corner, so that it is not taken for lines that merely cross. */
 function cross(at: PiecePoint): readonly InkLine<"piece">[] {
@@ -84,13 +84,17 @@ function dartEnd(at: PiecePoint): readonly InkLine<"piece">[] {
 }
 
 /** The words in the box that the strip keeps free, and its two arrows. */
-function titleInk(patch: Patch, frame: string): readonly PieceInk[] {
+function titleInk(patch: Patch, baseSize: string): readonly PieceInk[] {
   const { title } = patch;
   const what = stripOf(patch);
   const lines = [
     { text: stripTitle(patch), size: TITLE_TYPE, bold: true },
     ...what.map((text) => ({ text, size: fitting(text, 3.2, title.width), bold: false })),
-    { text: layOnSentence(patch, frame), size: fitting(layOnSentence(patch, frame), 3, title.width), bold: false },
+    {
+      text: layOnSentence(patch, baseSize),
+      size: fitting(layOnSentence(patch, baseSize), 3, title.width),
+      bold: false,
+    },
   ];
   let foot = -title.height / 2;
   const words = lines.map(({ text, size, bold }): InkText<"piece"> => {
@@ -157,13 +161,13 @@ interface Wanted {
 /** Words beside points and lines, each where it covers least; joined to its point by a fine line where it stands off. */
 function labelInk(
   patch: Patch,
-  frame: Frame,
+  baseSize: Frame,
   unit: LengthUnit,
   lines: readonly InkLine<"piece">[],
 ): readonly PieceInk[] {
   const drawn = lines.filter(({ role }) => role !== "frame").flatMap(({ edges }) => edges.flatMap(sampled));
   const taken: Box[] = [boxOf(patch.title)];
-  return wantedLabels(patch, frame, unit).flatMap((label): PieceInk[] => {
+  return wantedLabels(patch, baseSize, unit).flatMap((label): PieceInk[] => {
     const spots = spotsFor(label, patch.title.turn).filter(({ box }) =>
       cornersOf(box).every((p) => isInRing(patch.ring, p)),
     );
@@ -197,7 +201,7 @@ function labelInk(
 function leaderOf({ box, off }: Spot, to: PiecePoint): EdgeCurve<"piece"> | null {
   if (off < LEADER_FROM) return null;
   const near = [...cornersOf(box), ...sidesOf(box)].toSorted((p, q) => distance(p, to) - distance(q, to))[0];
-  return lineEdge(must(near, "corner"), to);
+  return lineEdge(invariant(near, "corner"), to);
 }
 
 /** A leader through other words strikes them out. */
@@ -212,7 +216,7 @@ function isInBox(box: Box, p: PiecePoint): boolean {
 /** Words further than this from their point are joined to it, mm. */
 const LEADER_FROM: Mm = 6;
 
-function wantedLabels(patch: Patch, frame: Frame, unit: LengthUnit): readonly Wanted[] {
+function wantedLabels(patch: Patch, baseSize: Frame, unit: LengthUnit): readonly Wanted[] {
   const names = patch.layOn.map(({ name, at }: LayOnPoint): Wanted => ({
     role: "layOn",
     text: layOnWords(name, patch.tissue),
@@ -235,8 +239,8 @@ function wantedLabels(patch: Patch, frame: Frame, unit: LengthUnit): readonly Wa
     ...names,
     ...amounts,
     ...sizeLabel(
-      `${frame.label}, lay on`,
-      patch.frame.filter(({ kind }) => kind === "seam"),
+      `${baseSize.label}, lay on`,
+      patch.baseSize.filter(({ kind }) => kind === "seam"),
     ),
     ...others,
   ];
@@ -346,7 +350,7 @@ const arePast = (values: readonly Mm[], half: Mm): boolean =>
 /** The ring goes round clockwise on screen: what lies within is on the same side of all four. */
 const isInRing = (ring: readonly PiecePoint[], p: PiecePoint): boolean =>
   ring.every((a, index) => {
-    const b = must(ring[(index + 1) % ring.length], "corner");
+    const b = invariant(ring[(index + 1) % ring.length], "corner");
     const span = distance(a, b);
     return (b.x - a.x) * (p.y - a.y) - (b.y - a.y) * (p.x - a.x) >= EDGE_CLEAR * span;
   });

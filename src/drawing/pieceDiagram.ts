@@ -14,7 +14,7 @@ export interface PieceDiagram {
   readonly box: Box;
   /** Where the piece itself ends at the right. */
   readonly right: Mm;
-  /** The frame size as printed. */
+  /** The base size as printed. */
   readonly printed: PieceMarks;
   /** The two printed lines that the new one runs between at the waist or hip, drawn thin. */
   readonly neighbours: readonly PieceMarks[];
@@ -32,7 +32,7 @@ export function pieceDiagram(plan: PlanHalf, name: PieceName, unit: LengthUnit):
   if (drawn === undefined) return null;
   const printed = named(plan.printed, name) ?? drawn;
   const wanted = new Set(plan.cutLines.filter((line) => line.piece === name).flatMap((line) => line.between));
-  wanted.delete(plan.sizing.frame.label);
+  wanted.delete(plan.sizing.baseSize.label);
   const neighbours = [...wanted].flatMap((label) => {
     const found = named(plan.nest.sizes[plan.nest.labels.indexOf(label)] ?? [], name);
     return found === undefined ? [] : [found];

@@ -8,7 +8,7 @@ import { segmentIntersections, segmentNearest } from "../core/geometry/segment";
 import { outlineOf } from "../core/pattern/ring";
 import { legsOf } from "../core/dart/bowedLegs";
 import type { Piece } from "../core/pattern/piece";
-import { must } from "../core/result";
+import { invariant } from "../core/result";
 import { radians, type Mm } from "../core/units";
 import {
   BUST_POINT_WORDS,
@@ -41,7 +41,7 @@ const chain = (role: InkRole, edges: readonly EdgeCurve<"piece">[], closed = fal
 const polyline = (role: InkRole, points: readonly PiecePoint[], closed = false): InkLine<"piece"> =>
   chain(
     role,
-    points.slice(1).map((to, index) => lineEdge(must(points[index], "point"), to)),
+    points.slice(1).map((to, index) => lineEdge(invariant(points[index], "point"), to)),
     closed,
   );
 
@@ -129,7 +129,9 @@ function cutInk({ cutting, stitch, fold }: TruePiece, allowances: boolean): read
       ? [chain("cutting", stitch, true)]
       : runsOf(edges).map((run) => chain("cutting", run));
   }
-  const all = cutting.map(({ at }, index) => lineEdge(at, must(cutting[(index + 1) % cutting.length], "point").at));
+  const all = cutting.map(({ at }, index) =>
+    lineEdge(at, invariant(cutting[(index + 1) % cutting.length], "point").at),
+  );
   const edges = all.filter(({ a, b }) => !runsOn(a, b) && !(fold.length > 0 && beyondFold(a, b, fold)));
   return edges.length === all.length
     ? [chain("cutting", all, true)]
@@ -138,7 +140,7 @@ function cutInk({ cutting, stitch, fold }: TruePiece, allowances: boolean): read
 
 /** Where the cutting line follows the fold on, above and below the stitch line. */
 const beyondFold = (a: PiecePoint, b: PiecePoint, fold: readonly EdgeCurve<"piece">[]): boolean => {
-  const line = must(fold[0], "fold");
+  const line = invariant(fold[0], "fold");
   const off = (p: PiecePoint): Mm => {
     const [dx, dy] = [line.b.x - line.a.x, line.b.y - line.a.y];
     return Math.abs((p.x - line.a.x) * dy - (p.y - line.a.y) * dx) / Math.hypot(dx, dy);
@@ -161,7 +163,7 @@ function runsOf(edges: readonly EdgeCurve<"piece">[]): readonly (readonly EdgeCu
     runs.length > 1 &&
     first !== undefined &&
     last !== undefined &&
-    distance(must(last.at(-1), "edge").b, must(first[0], "edge").a) < ON_FOLD
+    distance(invariant(last.at(-1), "edge").b, invariant(first[0], "edge").a) < ON_FOLD
   ) {
     runs.pop();
     runs[0] = [...last, ...first];

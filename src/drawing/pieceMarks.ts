@@ -9,7 +9,7 @@ import { pointOf, type DartName, type Piece, type PieceName } from "../core/patt
 import { curveOf, outlineOf } from "../core/pattern/ring";
 import { boundsOf } from "./layout";
 
-export interface DartMarks {
+interface DartMarks {
   readonly dart: DartName;
   /** Inner mouth end, apex, outer mouth end. */
   readonly legs: string;

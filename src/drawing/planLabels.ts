@@ -4,11 +4,11 @@ import { liesAlongBust } from "../core/pattern/dartNames";
 import { isBasque } from "../core/pattern/pieceGroups";
 import type { CutLine, PlanHalf } from "../core/plan/plan";
 import type { LengthUnit } from "../core/decisions/work";
-import { must } from "../core/result";
+import { invariant } from "../core/result";
 import { shareWords } from "../words/blend";
 import { blendGroup } from "../words/ledger";
-import { formatAmount } from "../words/length";
-import { capital, pieceWords } from "../words/names";
+import { formatAmount } from "../words/terms/length";
+import { capital, pieceWords } from "../words/terms/names";
 import type { Label } from "./labels";
 import type { Place } from "./layout";
 import { pieceMarks } from "./pieceMarks";
@@ -41,7 +41,7 @@ const placeOf = (places: readonly Place[], piece: PieceName): Place | undefined 
  */
 export function sizesInUse({ cutLines, sizing }: PlanHalf, piece: PieceName): readonly string[] {
   const lines = cutLines.filter((line) => line.piece === piece && line.level !== "bust").toReversed();
-  return [...new Set([...lines.flatMap((line) => line.between), sizing.frame.label])];
+  return [...new Set([...lines.flatMap((line) => line.between), sizing.baseSize.label])];
 }
 
 /** The label of each printed line, the ones in use on a piece having the first right to their place. */
@@ -60,7 +60,7 @@ export function sizeLabels(
       if (found === undefined) return [];
       // The back of a style with a band ends under the bust.
       const at = pointOf(found, found.points[SIZE_CORNER[piece]] === undefined ? "sideUnderBust" : SIZE_CORNER[piece]);
-      const label = must(nest.labels[index], "label");
+      const label = invariant(nest.labels[index], "label");
       return [
         {
           id: `size-${piece}-${label}`,
@@ -103,20 +103,20 @@ export function cutLineWords(
   return [run, `${formatAmount(Math.abs(offset), unit)} ${side} ${lower}`];
 }
 
-/** What moved the line afterwards, by the bust adjustment and by the wearer's slips: "then 13 mm in". */
+/** What moved the line afterwards, by the bust adjustment and by the wearer's alterations: "then 13 mm in". */
 function movedWords(
-  { slips, bustPiece }: PlanHalf,
-  { piece, level, slipMove }: CutLine,
+  { alterations, bustPiece }: PlanHalf,
+  { piece, level, alterationMove }: CutLine,
   unit: LengthUnit,
 ): readonly string[] {
   const then = (move: Mm): readonly string[] => {
     const amount = formatAmount(Math.abs(move), unit);
     return amount === formatAmount(0, unit) ? [] : [`then ${amount} ${move < 0 ? "in" : "out"}`];
   };
-  const bust = slips.find(({ source, outcome }) => source === "bust" && outcome.ok)?.what;
+  const bust = alterations.find(({ source, outcome }) => source === "bust" && outcome.ok)?.what;
   const spread =
     bust?.kind === "bust" && piece === "front" && bustPiece === "front" && level === "waist" ? then(bust.spread) : [];
-  return [...spread, ...(spread.length > 0 ? ["for the bust"] : []), ...then(slipMove)];
+  return [...spread, ...(spread.length > 0 ? ["for the bust"] : []), ...then(alterationMove)];
 }
 
 /** The names of the pieces, how they are cut, and the bust point. They come first: nothing may take their place. */
@@ -196,8 +196,8 @@ export function planLabels(
       far: [run === "" ? amount : share],
       anchor: "start",
       kind: "cut",
-      leader: { x: line.at.x + line.slipMove + place.dx, y: line.at.y + place.dy },
-      slips: blendGroup(line.level),
+      leader: { x: line.at.x + line.alterationMove + place.dx, y: line.at.y + place.dy },
+      alterations: blendGroup(line.level),
     });
   }
   for (const { ref, drawn } of plan.darts) {

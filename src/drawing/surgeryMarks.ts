@@ -1,5 +1,5 @@
-/** What one slip did to a piece as marks to draw, before, after and on the way: path data in the piece frame, mm. */
-import type { SlipTrace } from "../core/alterations/outcome/trace";
+/** What one alteration did to a piece as marks to draw, before, after and on the way: path data in the piece frame, mm. */
+import type { AlterationTrace } from "../core/alterations/outcome/trace";
 import { pointLike, type PiecePoint } from "../core/geometry/point";
 import type { Rigid } from "../core/geometry/rigid";
 import { outlinePath } from "../core/geometry/svgPath";
@@ -24,7 +24,7 @@ export interface StageMarks {
   readonly regions: readonly RegionMarks[];
 }
 
-export interface SlipMarks {
+export interface AlterationMarks {
   readonly piece: PieceName;
   /** Closed outlines. */
   readonly before: string;
@@ -38,13 +38,13 @@ export interface SlipMarks {
   readonly outlineAt: (share: number) => string | null;
 }
 
-/** The marks of each piece that a slip changed and that was there before. */
-export function slipMarks({
+/** The marks of each piece that an alteration changed and that was there before. */
+export function alterationMarks({
   before,
   after,
   surgery,
-}: Pick<SlipTrace, "before" | "after" | "surgery">): readonly SlipMarks[] {
-  return piecesOf(after).flatMap((piece): SlipMarks[] => {
+}: Pick<AlterationTrace, "before" | "after" | "surgery">): readonly AlterationMarks[] {
+  return piecesOf(after).flatMap((piece): AlterationMarks[] => {
     const old = before[piece.name];
     if (old === undefined) return [];
     return [

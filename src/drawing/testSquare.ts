@@ -1,13 +1,12 @@
 /** The test squares of a page: 100 mm and 4 in in one another, to be measured before anything is cut. */
 import { edgePointAt } from "../core/geometry/edgeCurve";
-import { MM_PER_INCH, type Mm } from "../core/units";
+import { TEST_CM, TEST_INCH } from "../core/sheets/testSquares";
+import type { Mm } from "../core/units";
+import { TEST_CORNERS, TEST_SQUARES } from "../words/testSquares";
 import { textWidth } from "./fitLines";
 import type { Ink, InkText } from "./ink";
 import { sheetPoint } from "../core/geometry/point";
 import { sheetLine, sheetRect, sheetText } from "./inkShapes";
-
-export const TEST_CM: Mm = 100;
-export const TEST_INCH: Mm = 4 * MM_PER_INCH;
 
 /** How long the arms are by which a corner is drawn, mm. */
 const ARM: Mm = 7;
@@ -30,7 +29,7 @@ export function testCorners(x: Mm, y: Mm): readonly Ink<"sheet">[] {
   return [
     ...corners(TEST_INCH),
     ...corners(TEST_CM),
-    sheetText("test", x + 1.5, bottom - 1.6, "Test: corner to corner 100 mm (inner) and 4 in (outer).", { size: 2.3 }),
+    sheetText("test", x + 1.5, bottom - 1.6, TEST_CORNERS, { size: 2.3 }),
   ];
 }
 
@@ -39,7 +38,7 @@ export function testSquare(x: Mm, y: Mm): readonly Ink<"sheet">[] {
   return [
     sheetRect("test", x, y, TEST_INCH, TEST_INCH),
     sheetRect("test", x, y + TEST_INCH - TEST_CM, TEST_CM, TEST_CM),
-    sheetText("test", x + 3, y + TEST_INCH - 2.2, "Test squares: inner 100 mm, outer 4 in. Measure before you cut.", {
+    sheetText("test", x + 3, y + TEST_INCH - 2.2, TEST_SQUARES, {
       size: 2.7,
     }),
   ];

@@ -12,7 +12,7 @@ import { boundsOf, type Box } from "./layout";
 import { pieceMarks, polyline } from "./pieceMarks";
 
 /** One piece of one half: path data in its own frame, mm. */
-export interface TrialPiece {
+interface TrialPiece {
   readonly piece: Piece["name"];
   /** Closed, straight across the mouths. */
   readonly outline: string;

@@ -11,7 +11,7 @@ import { edgeFlatten, type EdgeCurve } from "../core/geometry/edgeCurve";
 import type { PiecePoint } from "../core/geometry/point";
 import type { Notch, TruePiece } from "../core/cutting/truePiece";
 import type { Mm } from "../core/units";
-import { capital, pieceWords } from "../words/names";
+import { capital, pieceWords } from "../words/terms/names";
 import { plainLetters } from "./plainLetters";
 
 export interface DxfOptions {

@@ -1,6 +1,6 @@
 /** Whether ink can be seen through a window, and how it looks: shared by the files that are written. */
 import { edgeHullBounds, type EdgeCurve } from "../core/geometry/edgeCurve";
-import { must } from "../core/result";
+import { invariant } from "../core/result";
 import type { Mm } from "../core/units";
 import type { Ink, InkGroup, InkLine, InkText } from "../drawing/ink";
 import { INK_LOOK, SIZE_DASHES } from "../drawing/inkLook";
@@ -15,7 +15,7 @@ interface Box {
 /** The lengths drawn and left out by turns; a printed size has the dash of its place. */
 export function dashOf({ role, size }: InkLine<"sheet">): readonly Mm[] {
   if (role !== "printed" || size === undefined) return INK_LOOK[role].dash;
-  return must(SIZE_DASHES[size % SIZE_DASHES.length], "a dash for a size");
+  return invariant(SIZE_DASHES[size % SIZE_DASHES.length], "a dash for a size");
 }
 
 /** Width of a text set at `size`, mm; where it is not known, no letter is wider than the em. */

@@ -1,6 +1,6 @@
 /** True-scale paper from a plan: what it would be, and the file itself. Runs in a worker; nothing here knows a page. */
 import type { TruePiece } from "../core/cutting/truePiece";
-import { fail, must, ok, type Result } from "../core/result";
+import { fail, invariant, ok, type Result } from "../core/result";
 import { FORMATS, type PaperFormat } from "../core/sheets/formats";
 import type { Mm } from "../core/units";
 import { coverInk, coverPages, mapInk, type CoverKey, type CoverWords } from "../drawing/coverPage";
@@ -231,7 +231,7 @@ function rollPage({ layout, pieces }: LaidSheet, width: Mm, margin: Mm, words: C
   const box = { x: margin, y: margin, width: Math.min(ROLL_HEAD_WIDTH, width - 2 * margin), height: 2000 };
   const { pages: said, end } = coverInk(box, words, key);
   const ink = said.flat();
-  const tile = must(layout.tiles[0], "tile of a roll");
+  const tile = invariant(layout.tiles[0], "tile of a roll");
   const [dx, dy] = [margin - tile.x, end + 12 - tile.y];
   return {
     name: "Roll",

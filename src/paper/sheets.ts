@@ -8,7 +8,7 @@ import { edgeFlatten, lineEdge } from "../core/geometry/edgeCurve";
 import { midpoint, piecePoint, sheetPoint, type PiecePoint, type SheetPoint } from "../core/geometry/point";
 import type { Piece } from "../core/pattern/piece";
 import type { Plan } from "../core/plan/plan";
-import { fail, must, ok, type Result } from "../core/result";
+import { fail, invariant, ok, type Result } from "../core/result";
 import type { Overlay } from "../core/overlay/overlay";
 import { overlayOf } from "../core/overlay/overlayOf";
 import { FORMATS, type PaperFormat } from "../core/sheets/formats";
@@ -146,7 +146,7 @@ export function stripsToLay({ work }: PaperRequest, overlay: Overlay): readonly 
     return {
       key: patch.key,
       label: title,
-      ink: () => overlayInk(patch, overlay.frame, work.unit),
+      ink: () => overlayInk(patch, overlay.baseSize, work.unit),
       outline: [{ kind: "line", role: "cutting", edges, closed: true }, mapName(midpoint(min, max), title)],
       ring,
     };
@@ -243,7 +243,7 @@ function drawn(laid: readonly Laid[], layout: SheetLayout, joined: boolean): Lai
   const borders = bordersOf(layout);
   const placed = (inkOf: (one: Laid, placement: Placement) => readonly Ink<"piece">[]): SheetPiece[] =>
     layout.placements.map((placement) => {
-      const one = must(
+      const one = invariant(
         laid.find(({ key }) => key === placement.key),
         placement.key,
       );

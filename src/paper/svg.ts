@@ -1,7 +1,7 @@
 /** A page of ink as an SVG file: one unit is 1 mm, and so is its printed size. */
 import type { EdgeCurve } from "../core/geometry/edgeCurve";
 import type { Point } from "../core/geometry/point";
-import { must } from "../core/result";
+import { invariant } from "../core/result";
 import type { Mm } from "../core/units";
 import type { Ink, InkGroup, InkLine, InkPage, InkRole, InkText } from "../drawing/ink";
 import { INK_LOOK } from "../drawing/inkLook";
@@ -78,7 +78,7 @@ function pathLine(ink: InkLine<"sheet">, dx: Mm, dy: Mm): string {
 
 function pathData({ edges, closed }: InkLine<"sheet">, dx: Mm, dy: Mm): string {
   if (edges.length === 0) return "";
-  const start = `M${place(must(edges[0], "a first edge").a, dx, dy)}`;
+  const start = `M${place(invariant(edges[0], "a first edge").a, dx, dy)}`;
   return start + edges.map((edge) => step(edge, dx, dy)).join("") + (closed ? "Z" : "");
 }
 
@@ -107,4 +107,4 @@ const escaped = (text: string): string =>
   text
     .replaceAll(/\p{Cc}/gu, " ")
     .replaceAll(/[\p{Cs}\uFFFD-\uFFFF]/gu, "?")
-    .replaceAll(/[&<>"]/g, (sign) => must(MEANINGS[sign], "an escape"));
+    .replaceAll(/[&<>"]/g, (sign) => invariant(MEANINGS[sign], "an escape"));

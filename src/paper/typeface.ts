@@ -1,5 +1,5 @@
 /** What a typeface file says about its letters: which it has, and how wide they are. */
-import { must } from "../core/result";
+import { invariant } from "../core/result";
 import type { Mm } from "../core/units";
 
 export interface Typeface {
@@ -18,7 +18,7 @@ export interface Typeface {
 export function readTypeface(bytes: Uint8Array): Typeface {
   const data = new DataView(bytes.buffer, bytes.byteOffset, bytes.byteLength);
   const tables = tablesOf(data);
-  const table = (name: string): number => must(tables.get(name), `table ${name} of the typeface`);
+  const table = (name: string): number => invariant(tables.get(name), `table ${name} of the typeface`);
 
   const glyphs = glyphsOf(data, table("cmap"));
   const em = data.getUint16(table("head") + 18);
@@ -53,7 +53,7 @@ function tablesOf(data: DataView): Map<string, number> {
 
 /** The glyph of each code point that has one. */
 function glyphsOf(data: DataView, cmap: number): Map<number, number> {
-  const at = must(formatFour(data, cmap), "letters in format 4");
+  const at = invariant(formatFour(data, cmap), "letters in format 4");
   const segments = data.getUint16(at + 6) / 2;
   const ends = at + 14;
   const starts = ends + 2 * segments + 2;

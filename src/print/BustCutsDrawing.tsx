@@ -2,7 +2,7 @@
 import { useId } from "react";
 import type { BustCuts } from "../drawing/bustCuts";
 import type { LengthUnit } from "../core/decisions/work";
-import { pieceWords } from "../words/names";
+import { pieceWords } from "../words/terms/names";
 import { movedWords, WHERE_TO_CUT, WHERE_TO_FOLD } from "../words/bustCuts";
 import { Words } from "./Words";
 

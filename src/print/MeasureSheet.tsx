@@ -1,4 +1,5 @@
 /** A sheet to take to the mirror, or to whoever helps: each measure drawn, with boxes to write in. Needs no plan. */
+import "./print.css";
 import "./measureSheet.css";
 import { figureLandmarks } from "../drawing/tapeFigure";
 import { MEASURE_NAMES, type MeasureName } from "../core/measures/measure";
@@ -6,10 +7,11 @@ import { MEASURE_NEEDS } from "../core/measures/registry";
 import { measuresOf } from "../core/measures/tape";
 import type { Work } from "../core/decisions/work";
 import type { Mm } from "../core/units";
-import { formatLength } from "../words/length";
+import { formatLength } from "../words/terms/length";
 import { measureNeedWords, measureWords } from "../words/measures";
-import { capital } from "../words/names";
+import { capital } from "../words/terms/names";
 import { landmarkWords, tapeGuide, tapeHelpWords, tapeNotes, type LandmarkName } from "../words/tapeGuide";
+import { testSideWords } from "../words/testSquares";
 import { Blank } from "./Blank";
 import { pageRule } from "./pageRule";
 import { TapeDrawing } from "./TapeDrawing";
@@ -100,7 +102,7 @@ function Heading({ work }: { readonly work: Work }) {
       <p className="ms-test">
         <i aria-hidden="true" data-unit={work.unit} />
         <span>
-          <Words>{`${work.unit === "cm" ? "100 mm" : "4 in"}: lay your tape against this line.`}</Words>
+          <Words>{`${testSideWords(work.unit)}: lay your tape against this line.`}</Words>
         </span>
       </p>
     </header>

@@ -3,7 +3,7 @@ import type { Plan, PlanHalf } from "../core/plan/plan";
 import type { Piece, PieceName } from "../core/pattern/piece";
 import { isBasque } from "../core/pattern/pieceGroups";
 import { halfWords } from "../words/fits";
-import { capital } from "../words/names";
+import { capital } from "../words/terms/names";
 import type { LengthUnit } from "../core/decisions/work";
 import { checklistByPiece, groupTitle, phaseWords, type ChecklistLine, type PieceChecklist } from "../words/checklist";
 import type { Mm } from "../core/units";

@@ -6,8 +6,8 @@ import type { CutLine, PlannedDart, PlanHalf } from "../core/plan/plan";
 import type { LengthUnit } from "../core/decisions/work";
 import type { Mm } from "../core/units";
 import { shareWords } from "../words/blend";
-import { formatAmount } from "../words/length";
-import { centreWords, pieceWords } from "../words/names";
+import { formatAmount } from "../words/terms/length";
+import { centreWords, pieceWords } from "../words/terms/names";
 import { Words } from "./Words";
 
 /** Written beside the piece, in one line or two, with a line to what it is of. */
@@ -43,7 +43,7 @@ function cutLabel(line: CutLine, unit: LengthUnit): Beside {
   return {
     lines: text.split(/ (?=(?:outside|inside) |\S+ line$)/),
     y: line.at.y,
-    to: { x: line.at.x + line.slipMove, y: line.at.y },
+    to: { x: line.at.x + line.alterationMove, y: line.at.y },
   };
 }
 
@@ -117,7 +117,7 @@ export function PieceDiagram({ piece, plan, unit, width, caption }: PieceDiagram
   const { box, drawn, printed, neighbours, bustPoint } = diagram;
   const xs = [drawn, printed].flatMap((marks) => marks.darts.flatMap((dart) => [dart.inner.x, dart.outer.x]));
   const lines = plan.cutLines.filter((line) => line.piece === piece && line.level !== "bust");
-  const right = Math.max(diagram.right, ...xs, ...lines.map((line) => line.at.x + line.slipMove));
+  const right = Math.max(diagram.right, ...xs, ...lines.map((line) => line.at.x + line.alterationMove));
   const darts = plan.darts.filter(({ ref }) => ref.piece === piece);
   const beside: readonly Beside[] = [
     ...lines.map((line) => cutLabel(line, unit)),

@@ -1,4 +1,5 @@
 /** The alteration checklist as it lies on the cutting table: the preview on screen and the printed sheet are one. */
+import "./print.css";
 import type { Plan } from "../core/plan/plan";
 import type { Work } from "../core/decisions/work";
 import { BeforeCutting } from "./BeforeCutting";

@@ -2,7 +2,7 @@ import type { ReactNode } from "react";
 import type { Plan } from "../core/plan/plan";
 import type { Work } from "../core/decisions/work";
 import { bustSentence, shareWords, offsetWords } from "../words/blend";
-import { capital, levelWords } from "../words/names";
+import { capital, levelWords } from "../words/terms/names";
 import { Blank } from "./Blank";
 import { Words } from "./Words";
 
@@ -28,8 +28,8 @@ function Size({
 
 /** Names, what to fill in by hand, and the sizes this sheet was made for. */
 export function SheetHeading({ work, plan }: { readonly work: Work; readonly plan: Plan }) {
-  const { frame, cup, bust } = plan.sizing;
-  const leftOut = plan.slips.some(({ what, outcome }) => what.kind === "bust" && !outcome.ok);
+  const { baseSize, cup, bust } = plan.sizing;
+  const leftOut = plan.alterations.some(({ what, outcome }) => what.kind === "bust" && !outcome.ok);
   return (
     <header className="pc-heading">
       <div className="pc-names">
@@ -46,7 +46,7 @@ export function SheetHeading({ work, plan }: { readonly work: Work; readonly pla
         <Blank label="Cloth" />
       </div>
       <dl className="pc-sizes">
-        <Size title="Frame" value={frame.label}>
+        <Size title="Frame" value={baseSize.label}>
           neck, shoulder, armhole
         </Size>
         <Size title="Cup and bust" value={cup.label ?? "as drafted"}>

@@ -2,8 +2,8 @@ import type { SumLine } from "../words/sumLine";
 import { measuresOf } from "../core/measures/tape";
 import type { Plan } from "../core/plan/plan";
 import type { Work } from "../core/decisions/work";
-import { bustSum, cupSum, frameSum, levelSum } from "../words/blend";
-import { capital, levelWords } from "../words/names";
+import { bustSum, cupSum, baseSizeSum, levelSum } from "../words/blend";
+import { capital, levelWords } from "../words/terms/names";
 import { Words } from "./Words";
 
 /** Letters: what is longer stands under its words and takes the whole row. */
@@ -37,13 +37,13 @@ function Sum({ title, lines }: { readonly title: string; readonly lines: readonl
 
 /** The sum behind each size, short. */
 export function Sums({ work, plan }: { readonly work: Work; readonly plan: Plan }) {
-  const { frame, cup } = plan.sizing;
+  const { baseSize, cup } = plan.sizing;
   const girth = measuresOf(work.tapes).bustGirth;
   return (
     <section className="pc-sums">
       <h4>The sums behind the sizes</h4>
       <div>
-        <Sum title="Frame" lines={frameSum(frame, work.pattern.chart.draftedDifference, work.unit)} />
+        <Sum title="Frame" lines={baseSizeSum(baseSize, work.pattern.chart.draftedDifference, work.unit)} />
         {girth !== undefined && <Sum title="Cup" lines={cupSum(cup, girth, work.unit)} />}
         <Sum title="Bust alteration" lines={bustSum(plan.sizing, girth ?? 0, work.unit)} />
         {plan.levels

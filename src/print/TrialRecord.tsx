@@ -1,10 +1,11 @@
 /** The sheet beside the mirror: a toile is fitted, and what is seen, pinned and decided is written on it by hand. */
+import "./print.css";
 import "./trialRecord.css";
 import { trialFigure, type TrialHalf, type TrialView } from "../drawing/trialFigure";
 import type { Plan } from "../core/plan/plan";
 import type { Work } from "../core/decisions/work";
 import { bustSentence, shareWords } from "../words/blend";
-import { capital, levelWords } from "../words/names";
+import { capital, levelWords } from "../words/terms/names";
 import {
   balanceGroups,
   FITTING_ORDER,
@@ -76,12 +77,12 @@ function Tick({ children }: { readonly children: string }) {
 }
 
 function Heading({ work, plan }: TrialRecordProps) {
-  const { frame, cup, bust } = plan.sizing;
+  const { baseSize, cup, bust } = plan.sizing;
   const differ = halvesDiffer(plan, work.unit);
   const levels = plan.levels
     .filter(({ level }) => level !== "bust")
     .map(({ level, between, share }) => `${levelWords(level)} ${shareWords(between, share)}`);
-  const sizes = [`Frame ${frame.label}`, ...(cup.label === null ? [] : [`cup ${cup.label}`]), ...levels].join("; ");
+  const sizes = [`Frame ${baseSize.label}`, ...(cup.label === null ? [] : [`cup ${cup.label}`]), ...levels].join("; ");
   return (
     <header className="pc-heading">
       <div className="pc-names">

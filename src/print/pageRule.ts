@@ -1,5 +1,10 @@
 /** The page of the printed sheet: its size, its margins, and the foot line where the browser can set one. */
 import type { PaperSize } from "../core/decisions/paperChoice";
+import type { Mm } from "../core/units";
+
+/** White edges of the page, and how far below the last line the foot line stands. */
+const MARGINS: Readonly<Record<"top" | "sides" | "foot", Mm>> = { top: 11, sides: 14, foot: 14 };
+const FOOT_DOWN: Mm = 2;
 
 /** A foot line holds about so many characters beside the page number. */
 const LONGEST_NAME = 70;
@@ -19,10 +24,9 @@ function shortened(name: string): string {
 }
 
 export function pageRule(paper: PaperSize, name: string, kind = "Alteration checklist"): string {
-  const foot =
-    "font: 8pt var(--pc-font, 'Source Sans 3 Variable', 'Source Sans 3', sans-serif); color: #000; vertical-align: top; padding-top: 2mm;";
+  const foot = `font: 8pt var(--pc-font, 'Source Sans 3 Variable', 'Source Sans 3', sans-serif); color: #000; vertical-align: top; padding-top: ${FOOT_DOWN}mm;`;
   return [
-    `@page { size: ${paper === "A4" ? "A4" : "letter"}; margin: 11mm 14mm 14mm;`,
+    `@page { size: ${paper === "A4" ? "A4" : "letter"}; margin: ${MARGINS.top}mm ${MARGINS.sides}mm ${MARGINS.foot}mm;`,
     `@bottom-left { content: ${cssString(`${kind} · ${shortened(name)}`)}; width: 80%; text-align: left; ${foot} }`,
     `@bottom-right { content: "Page " counter(page) " of " counter(pages); text-align: right; ${foot} } }`,
   ].join(" ");

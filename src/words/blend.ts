@@ -2,11 +2,11 @@
 import type { SumLine } from "./sumLine";
 import type { CutLine, PlannedLevel } from "../core/plan/plan";
 import type { LengthUnit } from "../core/decisions/work";
-import type { Alternative, BustPick, CupPick, FramePick, PickMargin, Sizing } from "../core/sizing/sizing";
+import type { Alternative, BustPick, CupPick, BaseSizePick, PickMargin, Sizing } from "../core/sizing/sizing";
 import { BUST_LEFT_ALONE } from "../core/tolerance";
 import type { Mm } from "../core/units";
-import { formatAmount, formatLength, formatSigned } from "./length";
-import { capital, levelWords, listWords } from "./names";
+import { formatAmount, formatLength, formatSigned } from "./terms/length";
+import { capital, levelWords, listWords } from "./terms/names";
 import { ofHundred, timesWords } from "./sure";
 
 /** Below this a share of the way between two lines is the line itself: no pencil is finer. */
@@ -77,7 +77,7 @@ export function chanceNote(
 const line = (words: string, figure: string): SumLine => ({ words, figure });
 const total = (words: string, figure: string): SumLine => ({ words, figure, total: true });
 
-export function frameSum(pick: FramePick, drafted: Mm, unit: LengthUnit): readonly SumLine[] {
+export function baseSizeSum(pick: BaseSizePick, drafted: Mm, unit: LengthUnit): readonly SumLine[] {
   const length = (value: Mm): string => formatLength(value, unit);
   const own = pick.chosenBy === "wearer";
   const girth = pick.byBust ? "bust" : "upper chest";
@@ -117,11 +117,11 @@ export function cupSum(pick: CupPick, bust: Mm, unit: LengthUnit): readonly SumL
     : [...difference, total(`Cup version ${pick.label} is drafted for`, length(pick.drafted))];
 }
 
-export function bustSum({ frame, cup, bust }: Sizing, girth: Mm, unit: LengthUnit): readonly SumLine[] {
+export function bustSum({ baseSize, cup, bust }: Sizing, girth: Mm, unit: LengthUnit): readonly SumLine[] {
   const length = (value: Mm): string => formatLength(value, unit);
   const left = bust.leftAlone && bust.chosenBy === "residual" && bust.residual !== 0;
   return [
-    ...bustOver(frame, cup, bust, girth, length),
+    ...bustOver(baseSize, cup, bust, girth, length),
     line("What is over", formatSigned(bust.residual, unit)),
     ...(left ? [line("Left alone up to (common practice, no source)", formatAmount(BUST_LEFT_ALONE, unit))] : []),
     total(
@@ -133,23 +133,23 @@ export function bustSum({ frame, cup, bust }: Sizing, girth: Mm, unit: LengthUni
 
 /** What the bust is held against: on another frame its own bust, else the cup, unless the frame was picked by the bust itself. */
 function bustOver(
-  frame: FramePick,
+  baseSize: BaseSizePick,
   cup: CupPick,
   bust: BustPick,
   girth: Mm,
   length: (value: Mm) => string,
 ): readonly SumLine[] {
   const version = cup.label === null ? "" : ` with cup ${cup.label}`;
-  if (frame.index !== frame.found) {
+  if (baseSize.index !== baseSize.found) {
     return [
       line("Your bust", length(girth)),
-      line(`less the bust of size ${frame.label}${version}`, `− ${length(girth - bust.residual)}`),
+      line(`less the bust of size ${baseSize.label}${version}`, `− ${length(girth - bust.residual)}`),
     ];
   }
-  if (frame.byBust || bust.difference === null) {
+  if (baseSize.byBust || bust.difference === null) {
     return [
       line("The frame was picked by your bust", length(girth)),
-      line("and the pattern’s ease covers the size", `${length(frame.from)} to ${length(frame.to)}`),
+      line("and the pattern’s ease covers the size", `${length(baseSize.from)} to ${length(baseSize.to)}`),
     ];
   }
   return [
@@ -189,8 +189,8 @@ export function bustSentence(pick: BustPick, unit: LengthUnit): string {
 }
 
 /** "Frame 12, cup C". */
-export const alternativeTitle = (way: Pick<Alternative, "frame" | "cup">): string =>
-  way.cup === null ? `Size ${way.frame}` : `Size ${way.frame}, cup ${way.cup}`;
+export const alternativeTitle = (way: Pick<Alternative, "baseSize" | "cup">): string =>
+  way.cup === null ? `Size ${way.baseSize}` : `Size ${way.baseSize}, cup ${way.cup}`;
 
 /** Why the planner's own pick is not the first of the list; null where it is. */
 export function besideRankSentence(ways: readonly Alternative[], byBust: boolean): string | null {
@@ -201,7 +201,9 @@ export function besideRankSentence(ways: readonly Alternative[], byBust: boolean
   const moved = [first, pick].map(({ waistMove, hipMove }) => Math.abs(waistMove) + Math.abs(hipMove));
   const because = [
     ...((farther ?? 0) > BUST_LEFT_ALONE && (nearer ?? 0) <= BUST_LEFT_ALONE ? ["it needs no bust alteration"] : []),
-    ...(Math.abs(first.frameMisfit) < Math.abs(pick.frameMisfit) ? ["its frame lies nearer your upper chest"] : []),
+    ...(Math.abs(first.baseSizeMisfit) < Math.abs(pick.baseSizeMisfit)
+      ? ["its frame lies nearer your upper chest"]
+      : []),
     ...((moved[0] ?? 0) < (moved[1] ?? 0) ? ["its side seams move less"] : []),
   ];
   const cup = pick.cup === null || byBust ? "" : ", then the cup by how far the bust stands out beyond it";
@@ -227,9 +229,9 @@ export function alternativeSentence(way: Alternative, unit: LengthUnit): string 
     Math.abs(way.residual) <= BUST_LEFT_ALONE
       ? "bust as drafted"
       : `${way.residual > 0 ? "full" : "small"} bust adjustment of ${formatAmount(Math.abs(way.residual), unit)}`;
-  const frame =
-    Math.abs(way.frameMisfit) < 0.5
+  const baseSize =
+    Math.abs(way.baseSizeMisfit) < 0.5
       ? "frame spot on"
-      : `frame ${formatAmount(Math.abs(way.frameMisfit), unit)} ${way.frameMisfit > 0 ? "small" : "large"} round the upper chest`;
-  return `${count}: ${bust}; ${frame}; largest seam move ${formatAmount(way.largestMove, unit)}.`;
+      : `frame ${formatAmount(Math.abs(way.baseSizeMisfit), unit)} ${way.baseSizeMisfit > 0 ? "small" : "large"} round the upper chest`;
+  return `${count}: ${bust}; ${baseSize}; largest seam move ${formatAmount(way.largestMove, unit)}.`;
 }

@@ -2,7 +2,7 @@
 import type { PieceName } from "../core/pattern/piece";
 import type { LengthUnit } from "../core/decisions/work";
 import type { Mm } from "../core/units";
-import { formatAmount } from "./length";
+import { formatAmount } from "./terms/length";
 
 export const WHERE_TO_CUT = "Cut the dashed lines; the rings are hinges";
 export const WHERE_TO_FOLD = "Fold along the dashed line";

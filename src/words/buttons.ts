@@ -9,7 +9,7 @@ import { LIMITS } from "../core/decisions/limits";
 import type { LengthUnit } from "../core/decisions/work";
 import type { Mm } from "../core/units";
 import { allowanceAmount } from "./allowances";
-import { formatAmount } from "./length";
+import { formatAmount } from "./terms/length";
 
 export const BUTTONS_LABEL = "Buttons down the centre back";
 const ZIP = "Leave it empty for a zip.";

@@ -1,7 +1,7 @@
 /** Where this work can hurt someone: said on paper and on screen, before the work it belongs to. */
 import type { Plan } from "../core/plan/plan";
 import type { Work } from "../core/decisions/work";
-import { formatLength } from "./length";
+import { formatLength } from "./terms/length";
 
 export interface Caution {
   readonly code: "opening" | "pins" | "blades" | "iron" | "notMedical" | "helper";

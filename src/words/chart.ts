@@ -2,12 +2,12 @@
 import type { PasteFinding } from "../core/chart/pasteChart";
 import type { PastedUnit } from "../core/chart/pasteWords";
 import type { ChartColumn, ChartFinding } from "../core/chart/readChart";
-import type { MeasureSlip } from "../core/measures/registry";
+import type { MeasureMisreading } from "../core/measures/registry";
 import type { LengthUnit } from "../core/decisions/work";
 import type { Mm } from "../core/units";
-import { formatLength, formatSigned } from "./length";
-import { slipSentence } from "./measures";
-import { capital, listWords } from "./names";
+import { formatLength, formatSigned } from "./terms/length";
+import { misreadingSentence } from "./measures";
+import { capital, listWords } from "./terms/names";
 
 const COLUMNS: Readonly<Record<ChartColumn, string>> = {
   label: "name of the size",
@@ -40,16 +40,16 @@ export function chartFindingSentence(finding: ChartFinding, unit: LengthUnit): s
     case "chart/not-a-girth":
       return `The ${cell} is missing.`;
     case "chart/implausible":
-      return withSlips(
+      return withMisreadings(
         `The ${cell} of ${length(finding.value)} cannot be right: it should be from ${length(finding.least)} to ${length(finding.most)}.`,
-        finding.slips,
+        finding.misreadings,
         finding.value,
         unit,
       );
     case "chart/unusual":
-      return withSlips(
+      return withMisreadings(
         `The ${cell} of ${length(finding.value)} is seldom printed.`,
-        finding.slips,
+        finding.misreadings,
         finding.value,
         unit,
       );
@@ -87,8 +87,13 @@ export function chartFindingSentence(finding: ChartFinding, unit: LengthUnit): s
 const difference = (value: Mm, unit: LengthUnit): string =>
   value < 0 ? formatSigned(value, unit) : formatLength(value, unit);
 
-function withSlips(sentence: string, slips: readonly MeasureSlip[], value: Mm, unit: LengthUnit): string {
-  const advice = slipSentence(slips, value, unit);
+function withMisreadings(
+  sentence: string,
+  misreadings: readonly MeasureMisreading[],
+  value: Mm,
+  unit: LengthUnit,
+): string {
+  const advice = misreadingSentence(misreadings, value, unit);
   return advice === "" ? sentence : `${sentence} ${advice}`;
 }
 

@@ -3,12 +3,12 @@ import { BRIDGES } from "../core/bodies/bridges";
 import type { BesideChart, ChartShares, OffLine } from "../core/bodies/chartFit";
 import type { Girth } from "../core/bodies/modelBodies";
 import { SURVEY } from "../core/bodies/surveyModel";
-import type { StandardChart, StandardSize } from "../core/chart/standardCharts";
+import type { StandardSize } from "../core/chart/standardCharts";
 import type { Measured, MeasuredBody } from "../core/measures/tape";
 import type { LengthUnit } from "../core/decisions/work";
 import type { Mm } from "../core/units";
-import { formatLength } from "./length";
-import { capital, listWords } from "./names";
+import { formatLength } from "./terms/length";
+import { capital, listWords } from "./terms/names";
 
 /** mm. What is apart by less is called the same: no tape is good to it. */
 const SAME: Mm = 5;
@@ -59,23 +59,23 @@ function apartWords({ apart }: ChartShares): string {
 /** Where the chart lies beside the wearer. */
 export function besideSentences(hers: BesideChart, body: MeasuredBody, unit: LengthUnit): readonly string[] {
   return [
-    ...noFrameWords(hers),
-    ...frameWords(hers, unit),
+    ...noBaseSizeWords(hers),
+    ...baseSizeWords(hers, unit),
     ...lineWords("bust", "waist", hers.waistAtBust, unit),
     ...lineWords("waist", "hip", hers.hipAtWaist, unit),
     ...missingWords(body),
   ];
 }
 
-function noFrameWords({ noFrame }: BesideChart): readonly string[] {
-  if (noFrame === "larger") return ["The chart ends before it reaches a frame for you."];
-  return noFrame === "smaller" ? ["The chart begins past the frame you need."] : [];
+function noBaseSizeWords({ noBaseSize }: BesideChart): readonly string[] {
+  if (noBaseSize === "larger") return ["The chart ends before it reaches a frame for you."];
+  return noBaseSize === "smaller" ? ["The chart begins past the frame you need."] : [];
 }
 
-function frameWords({ frame }: BesideChart, unit: LengthUnit): readonly string[] {
-  if (frame === null) return [];
+function baseSizeWords({ baseSize }: BesideChart, unit: LengthUnit): readonly string[] {
+  if (baseSize === null) return [];
   const levels = (["waist", "hip"] as const).flatMap((level) =>
-    frame[level] === null ? [] : [{ level, more: frame[level] }],
+    baseSize[level] === null ? [] : [{ level, more: baseSize[level] }],
   );
   if (levels.length === 0) return [];
   const same = levels.filter(({ more }) => Math.abs(more) < SAME).map(({ level }) => level);
@@ -88,7 +88,7 @@ function frameWords({ frame }: BesideChart, unit: LengthUnit): readonly string[]
           `${formatLength(Math.abs(more), unit)} ${more > 0 ? "less" : "more"} than yours at the ${level}`,
       ),
   ];
-  return [`Your frame, size ${frame.label}, was drawn for a body ${listWords(parts)}.`];
+  return [`Your frame, size ${baseSize.label}, was drawn for a body ${listWords(parts)}.`];
 }
 
 function lineWords(along: Girth, level: Girth, line: OffLine | null, unit: LengthUnit): readonly string[] {
@@ -133,10 +133,6 @@ export function whoseWords(unit: LengthUnit): string {
     `Their girths are moved to where your tape runs (${listWords(moved)}: our own choice, and the waist’s may be ${formatLength(BRIDGES.waistGirth?.doubt ?? 0, unit)} out). A chart that fits few of them may fit many others.`
   );
 }
-
-/** Where the figures of a standard chart are from. */
-export const standardWords = ({ title, trust }: StandardChart): string =>
-  `${title}. ${trust} It is another chart, no measure of what a body should be.`;
 
 /** What the marks mean, in the order in which they are listed. */
 export const MARKS = {

@@ -4,8 +4,8 @@ import type { PointName } from "../core/pattern/piece";
 import type { LengthUnit } from "../core/decisions/work";
 import { DART_STOP_LEAST, DART_STOP_MOST } from "../core/tolerance";
 import { halfWords } from "./fits";
-import { formatAmount, formatLength } from "./length";
-import { capital, dartWords, levelWords, listWords, pieceWords, seamWords } from "./names";
+import { formatAmount, formatLength } from "./terms/length";
+import { capital, dartWords, levelWords, listWords, pieceWords, seamWords } from "./terms/names";
 
 const CLAIMS: Readonly<Record<CheckName, string>> = {
   girthAsClaimed: "The pieces measure what the plan says",
@@ -18,7 +18,7 @@ const CLAIMS: Readonly<Record<CheckName, string>> = {
   seamsSmooth: "Seams run smoothly, without corners",
   openingPasses: "The opening lets the body through",
   outlineClosed: "Every outline is closed and does not cross itself",
-  slipsApplied: "Every alteration could be made",
+  alterationsMade: "Every alteration could be made",
 };
 
 export const checkClaim = (name: CheckName): string => CLAIMS[name];
@@ -116,7 +116,7 @@ function failureSentence(check: CheckResult, unit: LengthUnit): string {
         : `The opening is too short to get into: it lets ${length(check.measured)} through, ${length(check.expected)} must pass. Lengthen it or move it.`;
     case "outlineClosed":
       return `The outline of ${piecesWords(check)} has ${faultsWords(check.measured, "fault", "faults")}: it is open, crosses itself, or has an edge too short to cut.`;
-    case "slipsApplied":
+    case "alterationsMade":
       return `${capital(faultsWords(check.measured, "alteration", "alterations"))} could not be made as asked and ${check.measured === 1 ? "is" : "are"} left out.`;
   }
 }

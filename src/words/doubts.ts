@@ -1,26 +1,26 @@
 /** What to look at before cutting: checks that do not hold, alterations left out, lines past the printed ones. */
-import type { Plan, Slip } from "../core/plan/plan";
+import type { Plan, PlannedAlteration } from "../core/plan/plan";
 import type { LengthUnit } from "../core/decisions/work";
 import { BUST_LEFT_ALONE } from "../core/tolerance";
 import type { Mm } from "../core/units";
 import { shareWords } from "./blend";
 import { checkFailureSentence } from "./checks";
-import { deepNote, stopNote } from "./darts";
-import { formatAmount, formatLength } from "./length";
-import { capital, levelWords, pieceWords } from "./names";
-import { alterationTitle, slipFailureSentence } from "./slips";
+import { deepNote, stopNote } from "./terms/darts";
+import { formatAmount, formatLength } from "./terms/length";
+import { capital, levelWords, pieceWords } from "./terms/names";
+import { alterationTitle, alterationFailureSentence } from "./planned";
 
 /** Why an alteration is not in the order of work; null for one that is. */
-export function refusedSentence(slip: Slip, unit: LengthUnit): string | null {
-  if (slip.outcome.ok) return null;
-  const { what } = slip;
+export function refusedSentence(planned: PlannedAlteration, unit: LengthUnit): string | null {
+  if (planned.outcome.ok) return null;
+  const { what } = planned;
   const asked =
     what.kind === "alteration"
       ? alterationTitle(what.alteration, unit)
       : what.kind === "bust"
         ? `Bust alteration of ${formatAmount(Math.abs(what.amount), unit)}`
         : `${capital(levelWords(what.level))} line`;
-  return `Left out on the ${pieceWords(slip.piece)}: ${asked.charAt(0).toLowerCase()}${asked.slice(1)}. ${slipFailureSentence(slip.outcome.failure, unit)}`;
+  return `Left out on the ${pieceWords(planned.piece)}: ${asked.charAt(0).toLowerCase()}${asked.slice(1)}. ${alterationFailureSentence(planned.outcome.failure, unit)}`;
 }
 
 /** A frame between two sizes and a bust left alone can be this far out together and still be wanted so. */
@@ -34,12 +34,12 @@ export interface Doubts {
 }
 
 export function planDoubts(plan: Plan, unit: LengthUnit): Doubts {
-  const refused = plan.slips.flatMap((slip) => refusedSentence(slip, unit) ?? []);
+  const refused = plan.alterations.flatMap((planned) => refusedSentence(planned, unit) ?? []);
   // Each half has a check of its own of what was left out, and an alteration can be left out on both.
   const failing = [
     ...refused,
     ...plan.checks
-      .filter(({ name, ok }) => !ok && (name !== "slipsApplied" || refused.length === 0))
+      .filter(({ name, ok }) => !ok && (name !== "alterationsMade" || refused.length === 0))
       .map((check) => checkFailureSentence(check, unit)),
   ];
   const beyond = plan.levels

@@ -1,11 +1,11 @@
 /** Words of the Fit step: the headings the alterations stand under, and how they are found by what is seen. */
 import type { FitAlteration } from "../core/decisions/alteration";
-import type { Phase } from "../core/decisions/tradeOrder";
+import { phaseOfFit, type Phase } from "../core/decisions/tradeOrder";
 import type { FitName } from "../core/decisions/fitNames";
-import { fitOf } from "../core/alterations/fit/index";
 import type { LengthUnit } from "../core/decisions/work";
+import { FIT_WORDS } from "./alterations/index";
 import { halfWords } from "./fits";
-import { formatAmount } from "./length";
+import { formatAmount } from "./terms/length";
 
 const HEADINGS: Readonly<Record<Phase, string>> = {
   widthsTraced: "Blend",
@@ -20,8 +20,8 @@ export const fitHeading = (phase: Phase): string => HEADINGS[phase];
 
 /** Whether every word that was typed is somewhere in what is said of an alteration. */
 export function isFitFound(fit: FitName, typed: string): boolean {
-  const { name, seen, amount } = fitOf(fit).words;
-  const text = `${name} ${seen} ${amount} ${fitHeading(fitOf(fit).phase)}`.toLowerCase();
+  const { name, seen, amount } = FIT_WORDS[fit];
+  const text = `${name} ${seen} ${amount} ${fitHeading(phaseOfFit(fit))}`.toLowerCase();
   return typed
     .toLowerCase()
     .split(/\s+/)

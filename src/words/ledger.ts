@@ -1,14 +1,14 @@
-/** The slips of the ledger: what, how much, why. */
+/** The alterations of the ledger: what, how much, why. */
 import type { Alteration } from "../core/decisions/alteration";
-import type { SlipNote } from "../core/alterations/outcome/trace";
+import type { AlterationNote } from "../core/alterations/outcome/trace";
 import type { LevelName, PieceName } from "../core/pattern/piece";
-import type { Slip } from "../core/plan/plan";
+import type { PlannedAlteration } from "../core/plan/plan";
 import type { LengthUnit } from "../core/decisions/work";
 import { degreesFrom } from "../core/units";
 import { shareWords } from "./blend";
-import { formatAmount } from "./length";
-import { centreWords } from "./names";
-import { alterationTitle } from "./slips";
+import { formatAmount } from "./terms/length";
+import { centreWords } from "./terms/names";
+import { alterationTitle } from "./planned";
 
 function lineRun(between: readonly [string, string], share: number): string {
   const where = shareWords(between, share);
@@ -17,12 +17,13 @@ function lineRun(between: readonly [string, string], share: number): string {
     : `${Math.round(share * 100)} % from ${between[0]} to ${between[1]}`;
 }
 
-/** Slips that say the same of several pieces share one line of the ledger: the blend at a level is the same on all. */
-export const slipGroup = ({ id, what }: Slip): string => (what.kind === "blend" ? blendGroup(what.level) : id);
+/** Alterations that say the same of several pieces share one line of the ledger: the blend at a level is the same on all. */
+export const ledgerGroup = ({ id, what }: PlannedAlteration): string =>
+  what.kind === "blend" ? blendGroup(what.level) : id;
 export const blendGroup = (level: LevelName): string => `blend-${level}`;
 
 /** "Waist: 40 % from 12 to 14", "Full bust adjustment", "Shorten the waist dart by 15 mm, its mouth held". */
-export function slipTitle({ what }: Slip, unit: LengthUnit): string {
+export function plannedTitle({ what }: PlannedAlteration, unit: LengthUnit): string {
   switch (what.kind) {
     case "blend":
       return `${what.level === "waist" ? "Waist" : "Hip"}: ${lineRun(what.cutLine.between, what.cutLine.share)}`;
@@ -34,7 +35,7 @@ export function slipTitle({ what }: Slip, unit: LengthUnit): string {
 }
 
 /** How much, in the wearer's unit. */
-export function slipAmount({ what }: Slip, unit: LengthUnit): string {
+export function plannedAmount({ what }: PlannedAlteration, unit: LengthUnit): string {
   switch (what.kind) {
     case "blend": {
       const { offset, between, share } = what.cutLine;
@@ -75,7 +76,7 @@ function alterationAmount(alteration: Alteration, unit: LengthUnit): string {
 }
 
 /** Why it is there. */
-export function slipWhy({ what }: Slip): string {
+export function alterationWhy({ what }: PlannedAlteration): string {
   switch (what.kind) {
     case "blend":
       return `so that the finished ${what.level} is your girth and the ease you want`;
@@ -86,7 +87,7 @@ export function slipWhy({ what }: Slip): string {
   }
 }
 
-export function slipNoteSentence(note: SlipNote, piece: PieceName, unit: LengthUnit): string {
+export function alterationNoteSentence(note: AlterationNote, piece: PieceName, unit: LengthUnit): string {
   switch (note.code) {
     case "centreNowSeam":
       return `The ${centreWords(piece)} no longer lies on a fold: cut it with a seam.`;

@@ -3,10 +3,10 @@
  * spoken of neutrally: it is always the tape, the unit or the entry that is in question.
  */
 import type { MeasureName } from "../core/measures/measure";
-import { checkMeasure, type MeasureNeed, type MeasureSlip } from "../core/measures/registry";
+import { checkMeasure, type MeasureNeed, type MeasureMisreading } from "../core/measures/registry";
 import type { LengthUnit } from "../core/decisions/work";
 import { MM_PER_CM, MM_PER_INCH, type Mm } from "../core/units";
-import { formatLength } from "./length";
+import { formatLength } from "./terms/length";
 
 export interface MeasureWords {
   /** Its name in the standard (ISO 8559-1), with a capital. */
@@ -123,28 +123,28 @@ export const measureNeedWords = (need: MeasureNeed): string => NEEDS[need];
 export function measureRefusal(name: MeasureName, value: Mm, unit: LengthUnit): string | null {
   const verdict = checkMeasure(name, value);
   if (verdict.state !== "impossible") return null;
-  const { least, most, slips } = verdict;
+  const { least, most, misreadings } = verdict;
   const range = `from ${formatLength(least, unit)} to ${formatLength(most, unit)}`;
   return joined([
     `${WORDS[name].name} is taken ${range}, and this says ${formatLength(value, unit)}.`,
-    slipSentence(slips, value, unit),
+    misreadingSentence(misreadings, value, unit),
   ]);
 }
 
 /** What may have gone wrong in reading or typing a value, as a question; empty where nothing comes to mind. */
-export function slipSentence(slips: readonly MeasureSlip[], value: Mm, unit: LengthUnit): string {
+export function misreadingSentence(misreadings: readonly MeasureMisreading[], value: Mm, unit: LengthUnit): string {
   // Only the other unit can have been read by mistake.
   const other = unit === "cm" ? "centimetresAsInches" : "inchesAsCentimetres";
-  const questions = slips
+  const questions = misreadings
     .filter(({ kind }) => kind !== other)
-    .map((slip) => {
-      switch (slip.kind) {
+    .map((misreading) => {
+      switch (misreading.kind) {
         case "inchesAsCentimetres":
-          return `are these inches (${plain(value / MM_PER_CM)} in is ${formatLength(slip.meant, unit)})`;
+          return `are these inches (${plain(value / MM_PER_CM)} in is ${formatLength(misreading.meant, unit)})`;
         case "centimetresAsInches":
-          return `are these centimetres (${plain(value / MM_PER_INCH)} cm is ${formatLength(slip.meant, unit)})`;
+          return `are these centimetres (${plain(value / MM_PER_INCH)} cm is ${formatLength(misreading.meant, unit)})`;
         case "half":
-          return `is it half of the measure (the whole would be ${formatLength(slip.meant, unit)})`;
+          return `is it half of the measure (the whole would be ${formatLength(misreading.meant, unit)})`;
       }
     });
   const [first] = questions;

@@ -1,7 +1,7 @@
-/** The order of the slips in words: what the trade does first and why, and what two slips both move. */
+/** The order of the alterations in words: what the trade does first and why, and what two alterations both move. */
 import type { Phase } from "../core/decisions/tradeOrder";
-import type { SlipConflict } from "../core/plan/conflicts";
-import { listWords, pieceWords, seamWords } from "./names";
+import type { AlterationConflict } from "../core/plan/alterationConflicts";
+import { listWords, pieceWords, seamWords } from "./terms/names";
 
 const DONE: Readonly<Record<Phase, string>> = {
   widthsTraced: "the sizes are blended",
@@ -25,7 +25,7 @@ const FIRST: Readonly<Record<Phase, string>> = {
 export const orderNote = (later: Phase): string => `Made before ${DONE[later]}: the trade ${FIRST[later]}.`;
 
 /** "Also moves the side seam of the front and the back: see “Shorten the bodice by 10 mm”." */
-export function conflictNote(conflicts: readonly Pick<SlipConflict, "piece" | "seam">[], other: string): string {
+export function conflictNote(conflicts: readonly Pick<AlterationConflict, "piece" | "seam">[], other: string): string {
   // The centre line is named by its piece already.
   const named = conflicts.map(({ piece, seam }) => ({
     piece,

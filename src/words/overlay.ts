@@ -1,21 +1,13 @@
 /** The words on overlay strips, and how they are used on the tissue. */
-import type {
-  LayOnPoint,
-  Overlay,
-  OverlayPiece,
-  Patch,
-  PatchAmount,
-  PatchOf,
-  TooMuchWhy,
-} from "../core/overlay/overlay";
+import type { Overlay, OverlayPiece, Patch, PatchAmount, PatchOf, TooMuchWhy } from "../core/overlay/overlay";
 import { isTurnedOver } from "../core/cutting/turnedOver";
 import { DART_NAMES, homeOf } from "../core/pattern/dartNames";
 import { isBasque } from "../core/pattern/pieceGroups";
 import type { DartName, PieceName, PointName, SeamName } from "../core/pattern/piece";
 import type { LengthUnit } from "../core/decisions/work";
 import { halfWords } from "./fits";
-import { formatAmount } from "./length";
-import { capital, centreWords, dartWords, levelWords, listWords, pieceWords, seamWords } from "./names";
+import { formatAmount } from "./terms/length";
+import { capital, centreWords, dartWords, levelWords, listWords, pieceWords, seamWords } from "./terms/names";
 
 /** Short names of printed points, to stand beside their crosses. */
 const POINTS: Readonly<Partial<Record<PointName, string>>> = {
@@ -75,7 +67,7 @@ export function stripTitle({ piece, half, number, count }: Pick<Patch, "piece" |
   return count === 1 ? name : `${name}, strip ${number} of ${count}`;
 }
 
-export const pieceTitle = ({ piece, half }: OverlayPiece): string =>
+const pieceTitle = ({ piece, half }: OverlayPiece): string =>
   capital(`${pieceWords(piece)}${half === null ? "" : `, ${halfWords(half)}`}`);
 
 /** Ends of a stretch of side seam or centre line: the level alone says where. */
@@ -120,9 +112,9 @@ function ofWords(of: PatchOf, piece: PieceName): string {
 /** What is laid on what: "Lay the dashes on the 12 line of the front." */
 export const layOnSentence = (
   { tissue, piece, half }: Pick<Patch, "tissue" | "piece" | "half">,
-  frame: string,
+  baseSize: string,
 ): string =>
-  `Lay the dashed line on the ${frame} line of the ${pieceWords(tissue)}.${isTurnedOver(piece, half) ? " Turn the tracing over before you cut." : ""}`;
+  `Lay the dashed line on the ${baseSize} line of the ${pieceWords(tissue)}.${isTurnedOver(piece, half) ? " Turn the tracing over before you cut." : ""}`;
 
 /** Beside the arrow up the piece. */
 export const upWords = (piece: PieceName): string =>
@@ -145,17 +137,6 @@ export function amountWords({ level, between, offset }: PatchAmount, unit: Lengt
   if (amount === formatAmount(0, unit)) return `${levelWords(level)}: on the ${lower} line`;
   return `${levelWords(level)}: ${amount} ${offset > 0 ? "outside" : "inside"} the ${lower} line`;
 }
-
-/** What to read on the strips. */
-export const OVERLAY_KEY: readonly {
-  readonly role: "changed" | "layOn" | "printed" | "cross";
-  readonly text: string;
-}[] = [
-  { role: "changed", text: "heavy line: your own stitch line, to trace" },
-  { role: "layOn", text: "dashed line: your size as printed, to lay the strip on by" },
-  { role: "printed", text: "thin lines: the printed sizes on either side" },
-  { role: "cross", text: "crosses: points printed on the tissue" },
-];
 
 /** How the strips are used, step by step. */
 export const OVERLAY_STEPS: readonly string[] = [
@@ -200,7 +181,3 @@ export function withoutStrips({
     ...tooMuch.map((one) => `${pieceTitle(one)}: ${WHY[one.why]}`),
   ];
 }
-
-/** The names of all points on a strip, for those who cannot see it. */
-export const layOnList = (layOn: readonly LayOnPoint[], piece: PieceName): string =>
-  listWords(layOn.map(({ name }) => layOnWords(name, piece)));

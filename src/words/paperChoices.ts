@@ -9,8 +9,9 @@ import type { PieceName, SeamName } from "../core/pattern/piece";
 import { FORMATS } from "../core/sheets/formats";
 import type { LayoutFailure } from "../core/sheets/layout";
 import { MM_PER_CM, MM_PER_INCH, type Mm } from "../core/units";
-import { formatAmount, formatLength } from "./length";
-import { capital, listWords, pieceWords, seamWords } from "./names";
+import { formatAmount, formatLength } from "./terms/length";
+import { capital, listWords, pieceWords, seamWords } from "./terms/names";
+import { TEST_SQUARES_MUST } from "./testSquares";
 
 export type PaperSheet = "checklist" | "pieces" | "overlay" | "trial" | "measures";
 
@@ -212,8 +213,7 @@ export function brokenWords(why: "typefaces" | "fault"): PaperFailureWords {
 
 /** How to print what was made. Steps in order. */
 export function howToPrint(format: SheetFormat, kind: "pieces" | "overlay" = "pieces"): readonly string[] {
-  const measure =
-    "Measure its test square with your tape before you cut anything: the inner square must be 100 mm each way, the outer one 4 in.";
+  const measure = `Measure its test square with your tape before you cut anything: ${TEST_SQUARES_MUST}`;
   if (isRoll(format)) {
     return [
       "Ask for 100 % (“actual size”), never “fit to page”.",

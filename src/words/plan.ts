@@ -1,8 +1,8 @@
 /** Why there is no plan yet, in words, and where to go to put it right. */
-import type { PlanFailure } from "../core/plan/failure";
+import type { PlanFailure } from "../core/plan/planFailure";
 import type { LengthUnit } from "../core/decisions/work";
-import { formatLength } from "./length";
-import { levelWords, listWords } from "./names";
+import { formatLength } from "./terms/length";
+import { levelWords, listWords } from "./terms/names";
 
 export interface PlanFailureWords {
   readonly title: string;

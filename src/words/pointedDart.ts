@@ -13,10 +13,11 @@ import type { DartRef } from "../core/pattern/piece";
 import type { LengthUnit } from "../core/decisions/work";
 import { BUST_POINT_AGREEMENT, FULLNESS_NOTICED } from "../core/tolerance";
 import { degreesFrom, type Mm } from "../core/units";
-import { formatAngle, placeWords } from "./darts";
-import { formatAmount, formatLength, formatMost, markingStep } from "./length";
-import { capital, centreWords, dartRefWords, dartWords, listWords } from "./names";
-import { acrossWords, mouthSeamWords, slipFailureSentence } from "./slips";
+import { acrossWords, mouthSeamWords } from "./alterations/dartRedraw";
+import { formatAngle, placeWords } from "./terms/darts";
+import { formatAmount, formatLength, formatMost, markingStep } from "./terms/length";
+import { capital, centreWords, dartRefWords, dartWords, listWords } from "./terms/names";
+import { alterationFailureSentence } from "./planned";
 
 export interface PointedDartQuestions {
   readonly heading: string;
@@ -256,4 +257,4 @@ function mostSentence(
 const because = (
   { because: reason }: Extract<PointedDartFailure, { because: unknown }>,
   unit: LengthUnit,
-): readonly string[] => (reason === null || "most" in reason ? [] : [slipFailureSentence(reason, unit)]);
+): readonly string[] => (reason === null || "most" in reason ? [] : [alterationFailureSentence(reason, unit)]);

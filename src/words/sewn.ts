@@ -1,7 +1,7 @@
 /** The sewn front in words: how it is turned, and how its darts end. */
 import type { SewnTip } from "../core/sewn/sewFront";
 import { degreesFrom } from "../core/units";
-import { dartWords } from "./names";
+import { dartWords } from "./terms/names";
 
 /** "Turned 30° to the left.", "Seen from the front." Degrees; positive turns what faces you to the right. */
 function turnSentence(turn: number): string {

@@ -5,8 +5,11 @@ import type { Allowances } from "../core/decisions/allowances";
 import type { CutCount, TruePiece } from "../core/cutting/truePiece";
 import type { Piece, SeamName } from "../core/pattern/piece";
 import type { LengthUnit } from "../core/decisions/work";
+import { FORMATS } from "../core/sheets/formats";
 import { allowanceAmount } from "./allowances";
-import { listWords, seamWords } from "./names";
+import { formatAmount } from "./terms/length";
+import { listWords, seamWords } from "./terms/names";
+import { testSquareWords } from "./testSquares";
 import { cutWords, pieceTitle } from "./truePaper";
 
 /** "Page 3 of 12. Wren bodice". */
@@ -15,13 +18,16 @@ export const joinWords = ([one, other]: readonly [string, string]): string => `$
 
 export const SHEET_KIND = { pieces: "True-scale pieces", overlay: "Tissue overlay" } as const;
 
+/** A roll sold by its inches is called by them; else its width is told as all lengths are. */
+const rollWidth = (format: SheetFormat, unit: LengthUnit): string =>
+  formatAmount(FORMATS[format].width, format === "36 in roll" ? "in" : unit);
+
 /** How to print and join them; `pages` without the map. */
 export function joiningSteps(format: SheetFormat, pages: number, unit: LengthUnit): readonly string[] {
-  const square =
-    unit === "cm" ? "the inner test square must be 100 mm each way" : "the outer test square must be 4 in each way";
+  const square = testSquareWords(unit);
   if (format.endsWith("roll")) {
     return [
-      `One page, ${format === "A0 roll" ? "841 mm" : "36 in"} wide, printed at 100 %. Measure first: ${square}. If it is not, stop: it was scaled.`,
+      `One page, ${rollWidth(format, unit)} wide, printed at 100 %. Measure first: ${square}. If it is not, stop: it was scaled.`,
       CUT_OUT,
     ];
   }

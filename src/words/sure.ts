@@ -6,9 +6,9 @@ import type { MeasuredBody } from "../core/measures/tape";
 import type { BustDone, Chance, HowSure, LineBand, Way } from "../core/sureness/howSure";
 import type { NextMeasure } from "../core/sureness/nextMeasure";
 import { LIKELY, NEARLY_SURE } from "../core/tolerance";
-import { formatAmount, formatLength } from "./length";
+import { formatAmount, formatLength } from "./terms/length";
 import { measureWords } from "./measures";
-import { listWords } from "./names";
+import { listWords } from "./terms/names";
 
 /** Finer than a twentieth no chance is known: what one reading is good to is a rule of thumb itself. */
 const STEP = 5;
@@ -36,7 +36,7 @@ export function sizeSentence({ sizes, girths }: HowSure): string {
 }
 
 /** Without an upper chest: what frame it would probably pick. Null where that is nearly surely the same, or nothing tells it. */
-export function chestFrameSentence({ sizes, sizesGuessed }: HowSure): string | null {
+export function chestBaseSizeSentence({ sizes, sizesGuessed }: HowSure): string | null {
   const [first] = sizesGuessed;
   if (first === undefined || (first.label === sizes[0]?.label && rounded(first.probability) >= NEARLY_SURE * 100))
     return null;

@@ -2,7 +2,7 @@
  * What the tape step says: guesses as guesses, doubts about a reading as questions to the tape, several readings, days, and
  * whose bodies the guesses come from. Bodies are spoken of neutrally; it is always the tape or the entry that is in question.
  */
-import type { LikelySlip } from "../core/bodies/misreading";
+import type { LikelyMisreading } from "../core/bodies/misreading";
 import type { Estimate, SurveyStanding } from "../core/bodies/estimate";
 import type { Suspicion } from "../core/bodies/suspicion";
 import { SURVEY } from "../core/bodies/surveyModel";
@@ -14,8 +14,8 @@ import type { Measured } from "../core/measures/tape";
 import type { LengthUnit } from "../core/decisions/work";
 import { MM_PER_CM, MM_PER_INCH, type Mm } from "../core/units";
 import { LIMITS } from "../core/decisions/limits";
-import { formatLength, inchParts } from "./length";
-import { measureWords, slipSentence } from "./measures";
+import { formatLength, inchParts } from "./terms/length";
+import { measureWords, misreadingSentence } from "./measures";
 
 /** What is expected is told no finer than this: half a centimetre or a quarter of an inch, and twice that of a wide range. */
 const ROUGH = { cm: 5, in: MM_PER_INCH / 4 } as const;
@@ -90,7 +90,10 @@ export function feetWords(mm: Mm): string {
 const INCHES_PER_FOOT = 12;
 
 /** What to take again, and why. */
-export function doubtSentence({ measure, value, least, most, slip, takenAgain }: Suspicion, unit: LengthUnit): string {
+export function doubtSentence(
+  { measure, value, least, most, misreading, takenAgain }: Suspicion,
+  unit: LengthUnit,
+): string {
   const expected = `${between({ least, most }, unit)} ${unit}`;
   if (takenAgain)
     return `You took it more than once, so it stands. Your other measures lead one to expect ${expected}.`;
@@ -100,14 +103,14 @@ export function doubtSentence({ measure, value, least, most, slip, takenAgain }:
     how === null
       ? `${again} does not go with your other measures.`
       : `${again} is ${how} than your other measures lead one to expect (${expected}).`;
-  if (slip !== null) return doubt;
+  if (misreading !== null) return doubt;
   return `${doubt} The tape may have slipped${measure.endsWith("Girth") ? " at the back" : ""}, or one of the others is out.`;
 }
 
 /** What a value may be that few tapes read: in the other unit, or half. Null for usual ones, and where nothing comes to mind. */
 export function unusualQuestion(name: MeasureName, value: Mm, unit: LengthUnit): string | null {
   const verdict = checkMeasure(name, value);
-  const question = verdict.state === "unusual" ? slipSentence(verdict.slips, value, unit) : "";
+  const question = verdict.state === "unusual" ? misreadingSentence(verdict.misreadings, value, unit) : "";
   return question === "" ? null : `Few tapes read ${formatLength(value, unit)} here. ${question}`;
 }
 
@@ -124,10 +127,14 @@ export function tapeStateSentence(measured: number, guessed: number, doubted: re
 }
 
 /** The mistake that would explain it, as a question. */
-export function slipQuestion({ measure, value }: Suspicion, slip: LikelySlip, unit: LengthUnit): string {
-  const meant = formatLength(slip.meant, unit);
-  const other = slip.other === undefined ? "" : measureWords(slip.other).short;
-  switch (slip.kind) {
+export function misreadingQuestion(
+  { measure, value }: Suspicion,
+  misreading: LikelyMisreading,
+  unit: LengthUnit,
+): string {
+  const meant = formatLength(misreading.meant, unit);
+  const other = misreading.other === undefined ? "" : measureWords(misreading.other).short;
+  switch (misreading.kind) {
     case "inchesAsCentimetres":
       return unit === "in"
         ? `Were these inches, taken for centimetres? That would be ${meant}.`
@@ -154,14 +161,14 @@ export function slipQuestion({ measure, value }: Suspicion, slip: LikelySlip, un
 }
 
 /** Where the question is asked, when two measures are in it. */
-export const slipElsewhere = ({ other }: LikelySlip): string =>
+export const misreadingElsewhere = ({ other }: LikelyMisreading): string =>
   other === undefined ? "" : `See the question at the ${measureWords(other).short}.`;
 
 const plain = (value: number): string => String(Number(value.toFixed(2)));
 
-/** What setting the slip right is called; null where only the tape can. */
-export function slipRemedy(slip: LikelySlip, unit: LengthUnit): string | null {
-  switch (slip.kind) {
+/** What setting the misreading right is called; null where only the tape can. */
+export function misreadingRemedy(misreading: LikelyMisreading, unit: LengthUnit): string | null {
+  switch (misreading.kind) {
     case "swapped":
       return "Swap them";
     case "waistAtNavel":
@@ -169,7 +176,7 @@ export function slipRemedy(slip: LikelySlip, unit: LengthUnit): string | null {
     case "upperChestOverBust":
       return null;
     default:
-      return `Take ${formatLength(slip.meant, unit)}`;
+      return `Take ${formatLength(misreading.meant, unit)}`;
   }
 }
 

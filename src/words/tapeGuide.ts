@@ -4,6 +4,8 @@
  */
 import type { MeasureName } from "../core/measures/measure";
 import type { LengthUnit } from "../core/decisions/work";
+import type { Mm } from "../core/units";
+import { formatLength } from "./terms/length";
 
 export type LandmarkName =
   | "bustPoint"
@@ -159,6 +161,10 @@ export interface TapeNote {
   readonly text: string;
 }
 
+/** Readings further apart than that are seldom of one hand and one tape; in round figures (common practice, no source). */
+const APART: Mm = 25;
+const APART_AT_SHOULDER: Mm = 15;
+
 /** What holds for every measure: said once. */
 export const tapeNotes = (unit: LengthUnit): readonly TapeNote[] => [
   { title: "Wear", text: "the bra that will be worn under the dress, and nothing else or one thin layer." },
@@ -173,7 +179,7 @@ export const tapeNotes = (unit: LengthUnit): readonly TapeNote[] => [
   },
   {
     title: "Measure twice",
-    text: `and take the tape off between. If the two differ by more than ${unit === "cm" ? "2.5 cm (at the shoulder 1.5 cm)" : "1 in (at the shoulder 5/8 in)"}, take it a third time.`,
+    text: `and take the tape off between. If the two differ by more than ${formatLength(APART, unit)} (at the shoulder ${formatLength(APART_AT_SHOULDER, unit)}), take it a third time.`,
   },
   {
     title: "Check the tape",

@@ -4,7 +4,7 @@ import type { Plan } from "../core/plan/plan";
 import type { LengthUnit, Work } from "../core/decisions/work";
 import { cautions, type Caution } from "./cautions";
 import { halfWords } from "./fits";
-import { alterationTitle } from "./slips";
+import { alterationTitle } from "./planned";
 
 /** To be ringed: what a toile shows. */
 export const SEEN: readonly string[] = [
@@ -23,7 +23,7 @@ export const MARKS =
   "Draw each pin as a short stroke, a fold pinched out as a wavy line, a cut let open as two lines, a drag line as an arrow to where it points.";
 
 /** `write`: there is an amount to write down as well, in that unit. */
-export interface BalanceCheck {
+interface BalanceCheck {
   readonly text: string;
   readonly write?: string;
 }
@@ -85,7 +85,7 @@ export function fittingCautions(work: Work, plan: Plan): readonly Pick<Caution, 
 /** What differs between the halves, one sentence each; null where they are cut alike. */
 export function halvesDiffer(plan: Plan, unit: LengthUnit): readonly string[] | null {
   if (plan.left === plan.right) return null;
-  return plan.slips.flatMap(({ what, outcome }) =>
+  return plan.alterations.flatMap(({ what, outcome }) =>
     what.kind === "alteration" && what.alteration.kind === "fit" && what.alteration.half !== undefined && outcome.ok
       ? [`${alterationTitle(what.alteration, unit)}.`]
       : [],

@@ -6,9 +6,9 @@ import type { Plan, PlannedLevel } from "../core/plan/plan";
 import type { LengthUnit, Work } from "../core/decisions/work";
 import { shareWords } from "./blend";
 import { halfWords } from "./fits";
-import { slipTitle } from "./ledger";
-import { formatAmount } from "./length";
-import { centreWords, levelWords, pieceWords } from "./names";
+import { plannedTitle } from "./ledger";
+import { formatAmount } from "./terms/length";
+import { centreWords, levelWords, pieceWords } from "./terms/names";
 
 /** "FRONT", "BACK, LEFT HALF". */
 export const pieceTitle = ({ name, half }: Pick<TruePiece, "name" | "half">): string =>
@@ -44,8 +44,6 @@ export const dartFoldWords = (down: boolean, piece: TruePiece["name"]): string =
 /** The pattern's own bust line: where her bust point was measured, it need not pass through that. */
 export const levelLineWords = (level: LevelName): string =>
   level === "bust" ? "bust line of the draft" : `${levelWords(level)} line`;
-/** The ends of a strap. */
-export const STRAP_ENDS = { front: "front end", back: "back end" } as const;
 export const GRAIN_WORDS = "straight grain";
 export const BUST_POINT_WORDS = "bust point";
 export const OPENING_WORDS = "opening ends";
@@ -62,9 +60,9 @@ function lineWords({ level, between, share }: PlannedLevel): string {
 
 /** The sizes it is made of, frame first. */
 export function blendWords(plan: Plan): string {
-  const { frame, cup } = plan.sizing;
+  const { baseSize, cup } = plan.sizing;
   const lines = plan.levels.filter(({ level }) => level !== "bust").map(lineWords);
-  return [`Frame ${frame.label}${cup.label === null ? "" : `, cup ${cup.label}`}`, ...lines].join("; ");
+  return [`Frame ${baseSize.label}${cup.label === null ? "" : `, cup ${cup.label}`}`, ...lines].join("; ");
 }
 
 /** What the wearer altered on a piece, and the bust alteration; each in a few words. Nothing for a piece as blended. */
@@ -73,17 +71,17 @@ export function alteredWords(
   { name, half }: Pick<TruePiece, "name" | "half">,
   unit: LengthUnit,
 ): readonly string[] {
-  return plan.slips.flatMap((slip) => {
-    if (!slip.outcome.ok || slip.what.kind === "blend") return [];
-    if (slip.piece !== name && slip.outcome.value.after[name] === undefined) return [];
-    if (slip.what.kind === "alteration") {
-      const { alteration } = slip.what;
+  return plan.alterations.flatMap((planned) => {
+    if (!planned.outcome.ok || planned.what.kind === "blend") return [];
+    if (planned.piece !== name && planned.outcome.value.after[name] === undefined) return [];
+    if (planned.what.kind === "alteration") {
+      const { alteration } = planned.what;
       const own = alteration.kind === "fit" ? alteration.half : undefined;
       if (half !== null && own !== undefined && own !== half) return [];
     }
-    const title = slipTitle(slip, unit);
-    return slip.what.kind === "bust"
-      ? [`${title}, ${formatAmount(Math.abs(slip.what.spread), unit)} on the half`]
+    const title = plannedTitle(planned, unit);
+    return planned.what.kind === "bust"
+      ? [`${title}, ${formatAmount(Math.abs(planned.what.spread), unit)} on the half`]
       : [title];
   });
 }

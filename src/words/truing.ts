@@ -1,9 +1,9 @@
-/** What truing changed after the last slip, in words. */
+/** What truing changed after the last alteration, in words. */
 import type { TruingChange } from "../core/truing/changes";
 import type { LengthUnit } from "../core/decisions/work";
 import { pointWords } from "./checks";
-import { formatAmount } from "./length";
-import { capital, pieceWords, seamWords } from "./names";
+import { formatAmount } from "./terms/length";
+import { capital, pieceWords, seamWords } from "./terms/names";
 
 /** "Front side seam: 2 mm taken back at the waist, so that it walks with its partner." */
 export function truedSentence({ piece, seam, what, point, amount }: TruingChange, unit: LengthUnit): string {

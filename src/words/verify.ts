@@ -11,10 +11,10 @@ import { seamLength } from "../core/girth/seamLength";
 import { SEWN_AGREEMENT } from "../core/tolerance";
 import type { Mm } from "../core/units";
 import { halfWords } from "./fits";
-import { formatAmount, formatLength, markingStep } from "./length";
-import { capital, dartRefWords, levelWords, pieceWords, seamWords } from "./names";
+import { formatAmount, formatLength, markingStep } from "./terms/length";
+import { capital, dartRefWords, levelWords, pieceWords, seamWords } from "./terms/names";
 
-export interface VerifyRow {
+interface VerifyRow {
   readonly what: string;
   /** How to measure it, where that is not plain. */
   readonly how: string | null;

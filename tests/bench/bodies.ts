@@ -8,7 +8,7 @@ import { suspicionsOf } from "../../src/core/bodies/suspicion";
 import type { MeasureName } from "../../src/core/measures/measure";
 import { bodyOf, tapesOf, type MeasuredBody } from "../../src/core/measures/tape";
 import type { Work } from "../../src/core/decisions/work";
-import { must } from "../../src/core/result";
+import { invariant } from "../../src/core/result";
 import { howSure } from "../../src/core/sureness/howSure";
 import { nextMeasure } from "../../src/core/sureness/nextMeasure";
 import { women1988 } from "../support/surveys";
@@ -97,7 +97,7 @@ export function benchBodies(): void {
   for (const body of [...few, ...all]) {
     const theirs = byLibrary(knownOf(body));
     for (const [at, { middle, scale }] of byOurs(knownOf(body)).entries()) {
-      const other = must(theirs[at], "answer");
+      const other = invariant(theirs[at], "answer");
       apart = Math.max(apart, Math.abs(middle - other.middle), Math.abs(scale ** 2 - other.scale ** 2));
     }
   }
@@ -153,11 +153,11 @@ const everywhere = TAPED_BODIES.measures.map((_, at) => at);
 
 /** The same conditional with the library's own factoring and solving, all right sides at once. */
 function byLibrary(given: readonly Known[]): readonly Said[] {
-  const at = given.map(({ measure }) => must(places.get(measure), "place"));
+  const at = given.map(({ measure }) => invariant(places.get(measure), "place"));
   const own = scatter.selection(at, at);
   for (const [i, { variance }] of given.entries()) own.set(i, i, own.get(i, i) + variance);
   const off = Matrix.columnVector(
-    given.map(({ log }, i) => log - must(TAPED_BODIES.middle[must(at[i], "place")], "middle")),
+    given.map(({ log }, i) => log - invariant(TAPED_BODIES.middle[invariant(at[i], "place")], "middle")),
   );
   const across = scatter.selection(at, everywhere);
   const factored = new CholeskyDecomposition(own);
@@ -168,7 +168,7 @@ function byLibrary(given: readonly Known[]): readonly Said[] {
   return everywhere.map((place) => {
     const left = scatter.get(place, place) - across.getColumnVector(place).dot(weights.getColumnVector(place));
     return {
-      middle: must(TAPED_BODIES.middle[place], "middle") + shift.get(place, 0),
+      middle: invariant(TAPED_BODIES.middle[place], "middle") + shift.get(place, 0),
       scale: Math.sqrt((Math.max(0, left) * (TAPED_BODIES.freedom + distance)) / freedom),
     };
   });

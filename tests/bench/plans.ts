@@ -1,15 +1,15 @@
-/** How long a plan takes, and what one more size or slip costs. */
+/** How long a plan takes, and what one more size or alteration costs. */
 import type { Alteration } from "../../src/core/decisions/alteration";
 import { Bezier } from "bezier-js";
 import { derivePlan } from "../../src/core/plan/derivePlan";
 import type { Work } from "../../src/core/decisions/work";
-import { must } from "../../src/core/result";
+import { invariant } from "../../src/core/result";
 import { outlinePath } from "../../src/core/geometry/svgPath";
 import { outlineOf } from "../../src/core/pattern/ring";
 import { demoWorks } from "../../src/document/demo";
 import { median, print, quantile, quickest, slope, time } from "./table";
 
-const demo = must(demoWorks()[0], "demo work");
+const demo = invariant(demoWorks()[0], "demo work");
 
 /** The whole answer, and the paths of all pieces of all sizes. */
 function replan(work: Work): number {
@@ -41,12 +41,12 @@ function withSizes(work: Work, count: number): Work {
   });
   return {
     ...work,
-    picks: { frame: `s${Math.floor(count / 2)}`, waist: Math.min(1, count - 1), hip: 1 },
+    picks: { baseSize: `s${Math.floor(count / 2)}`, waist: Math.min(1, count - 1), hip: 1 },
     pattern: { ...work.pattern, chart: { ...work.pattern.chart, sizes } },
   };
 }
 
-function withSlips(work: Work, count: number): Work {
+function withAlterations(work: Work, count: number): Work {
   const alterations = Array.from({ length: count }, (_, i): Alteration => {
     const dart = { piece: i % 2 === 0 ? "front" : "back", dart: "waistDart" } as const;
     return {
@@ -133,22 +133,22 @@ export function benchPlans(): void {
 
   printCosts(
     "Cost against the number of slips, picks remembered, every slip made again, ms",
-    "slip",
+    "alteration",
     [0, 5, 10, 20, 30, 40, 50],
     (count) => {
-      const work = withSlips(demo, count);
+      const work = withAlterations(demo, count);
       return () => replan({ ...work, alterations: work.alterations.map((a) => ({ ...a })) });
     },
   );
 
-  const banded = must(
+  const banded = invariant(
     demoWorks().find(({ pattern }) => pattern.style === "midriff"),
     "demo work of that style",
   );
   const chained: Work = { ...banded, alterations: CHAIN };
   const refused = derivePlan(chained);
   if (!refused.ok) throw new Error(refused.failure.code);
-  for (const { id, outcome } of refused.value.slips)
+  for (const { id, outcome } of refused.value.alterations)
     if (!outcome.ok) console.log(`  slip ${id} is refused: ${outcome.failure.code}`);
   const again = (of: Alteration): Alteration => ({ ...of });
   print(
@@ -172,7 +172,7 @@ export function benchPlans(): void {
   );
   printCosts(
     "Cost against the length of that chain, picks remembered, every slip made again, ms",
-    "slip",
+    "alteration",
     [0, 1, 2, 3, 4, 5, 6, 7, 8],
     (count) => () => derivePlan({ ...chained, alterations: CHAIN.slice(0, count).map(again) }),
   );

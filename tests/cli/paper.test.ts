@@ -2,6 +2,7 @@
  * Paper from the command line, as others ask for it: a process that writes a file. What it wrote is read by pdf.js, Poppler,
  * xmldom and dxf-parser, and held against the outlines in the plan's JSON.
  */
+import { createShowing } from "../../src/ui/work/ofWork";
 import { DOMParser } from "@xmldom/xmldom";
 import Parser from "dxf-parser";
 import { spawnSync } from "node:child_process";
@@ -27,9 +28,9 @@ import { answerPaper, requestFor } from "../../src/cli/answerPaper";
 import { readPaperArguments } from "../../src/cli/paperArgs";
 import type { ReportPiece } from "../../src/cli/pieceReport";
 import { plannedFrom } from "../../src/cli/planned";
-import { must } from "../../src/core/result";
+import { invariant } from "../../src/core/result";
 import { writeWorkFile } from "../../src/document/workFile";
-import { requestFor as asThePageAsks } from "../../src/ui/paper/asked";
+import { requestFor as asThePageAsks } from "../../src/ui/paper/paperRequest";
 import { useChoices } from "../../src/ui/paper/choicesState";
 import { DEMO_FILES, HALVES_FILE, planJson, root } from "../support/doors";
 import { readPath, type PathStep } from "../support/pathReader";
@@ -126,7 +127,7 @@ function layingOf(piece: readonly Stretch[], drawn: readonly Stretch[]): { reado
           return { x: across * cos - y * sin, y: across * sin + y * cos };
         }),
       );
-      const first = must(turned[0]?.[0], "a corner");
+      const first = invariant(turned[0]?.[0], "a corner");
       for (const corner of drawn.flatMap((stretch) => [stretch[0], stretch.at(-1)])) {
         if (corner === undefined) continue;
         const [dx, dy] = [corner.x - first.x, corner.y - first.y];
@@ -220,7 +221,7 @@ describe("npm run paper, as a process", { timeout: PATIENCE }, () => {
   });
 
   it("gives the same bytes to standard output, with none of the packages within reach that the page leaves out", () => {
-    const absent = must(
+    const absent = invariant(
       /const ABSENT = (\[[^\]]*\])/u.exec(readFileSync(join(root, "vite.config.ts"), "utf8"))?.[1],
       "their names",
     );
@@ -279,7 +280,7 @@ describe("the SVG", () => {
   const svg = new DOMParser().parseFromString(readFileSync(out, "utf8"), "image/svg+xml").documentElement;
   const groups = [...(svg?.getElementsByTagName("g") ?? [])];
   const groupOf = (id: string) =>
-    must(
+    invariant(
       groups.find((group) => group.getAttribute("id") === id),
       id,
     );
@@ -303,7 +304,7 @@ describe("the SVG", () => {
 describe("the DXF", () => {
   const out = inFolder("halves.dxf");
   const line = said(HALVES_FILE, "--as", "dxf", "--out", out);
-  const dxf = must(new Parser().parseSync(readFileSync(out, "utf8")), "a drawing");
+  const dxf = invariant(new Parser().parseSync(readFileSync(out, "utf8")), "a drawing");
 
   it("has a block for every piece and tells how many", () => {
     expect(line).toBe(`${out}: ${DRAWN.length} pieces.\n`);
@@ -311,11 +312,14 @@ describe("the DXF", () => {
   });
 
   it.each(DRAWN)("has in block %s a stitch line on the outline in the JSON, with all its corners", (key, piece) => {
-    const [ring] = (must(dxf.blocks[key], key).entities as readonly Ringed[]).filter(
+    const [ring] = (invariant(dxf.blocks[key], key).entities as readonly Ringed[]).filter(
       ({ layer, type }) => layer === "14" && type === "POLYLINE",
     );
     // y is up in DXF.
-    const corners = must(ring?.vertices, "a stitch line").map(({ x, y }) => ({ x: isTurned(key) ? -x : x, y: -y }));
+    const corners = invariant(ring?.vertices, "a stitch line").map(({ x, y }) => ({
+      x: isTurned(key) ? -x : x,
+      y: -y,
+    }));
     for (const { from } of piece.edges) {
       const corner = cornerOf(piece, from);
       expect(Math.min(...corners.map((p) => distanceOf(p, corner)))).toBeLessThan(0.001);
@@ -356,9 +360,9 @@ describe("what is asked for", () => {
 
   it.each([...DEMO_FILES, HALVES_FILE])("of %s is what the page asks for at first", (file) => {
     const { work, plan, request } = asked(file);
-    expect(request).toEqual(asThePageAsks(work, plan, "pieces", useChoices.getState(), DAY));
+    expect(request).toEqual(asThePageAsks(work, plan, "pieces", useChoices.of(createShowing()).getState(), DAY));
     const strips = asked(file, "--overlay").request;
-    expect(strips).toEqual(asThePageAsks(work, plan, "overlay", useChoices.getState(), DAY));
+    expect(strips).toEqual(asThePageAsks(work, plan, "overlay", useChoices.of(createShowing()).getState(), DAY));
   });
 
   it("is laid on the work's own paper, else on that of its checklist", () => {
@@ -389,16 +393,16 @@ describe("what is asked for", () => {
   it("can be without allowances: the piece then ends at its stitch line", () => {
     const out = inFolder("bare.dxf");
     said(HALVES_FILE, "--as", "dxf", "--no-allowances", "--out", out);
-    const dxf = must(new Parser().parseSync(readFileSync(out, "utf8")), "a drawing");
-    const [ring] = (must(dxf.blocks["backBasque"], "block").entities as readonly Ringed[]).filter(
+    const dxf = invariant(new Parser().parseSync(readFileSync(out, "utf8")), "a drawing");
+    const [ring] = (invariant(dxf.blocks["backBasque"], "block").entities as readonly Ringed[]).filter(
       ({ layer, type }) => layer === "1" && type === "POLYLINE",
     );
-    const basque = must(
+    const basque = invariant(
       pieces.left.find(({ name }) => name === "backBasque"),
       "basque",
     );
     const lowest = Math.max(...Object.values(basque.corners_mm).map(([, y]) => y));
-    expect(Math.max(...must(ring?.vertices, "ring").map(({ y }) => -y))).toBeCloseTo(lowest, 2);
+    expect(Math.max(...invariant(ring?.vertices, "ring").map(({ y }) => -y))).toBeCloseTo(lowest, 2);
   });
 
   it(

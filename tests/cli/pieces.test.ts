@@ -3,12 +3,12 @@ import { Bezier } from "bezier-js";
 import { basename } from "node:path";
 import { describe, expect, it } from "vitest";
 import type { ReportPiece, ReportPieceDart } from "../../src/cli/pieceReport";
-import { must } from "../../src/core/result";
+import { invariant } from "../../src/core/result";
 import { DEMO_FILES, HALVES_FILE, planJson } from "../support/doors";
 import { cornerOf, distanceOf, lengthOf, placeOf, seamOn, stretchOf, type Place } from "../support/reportedPieces";
 
 const FILES = [...DEMO_FILES, HALVES_FILE].map((file) => [basename(file), planJson(file)] as const);
-const HALVES = must(FILES.at(-1), "a work")[1].pieces;
+const HALVES = invariant(FILES.at(-1), "a work")[1].pieces;
 
 const FRONTS = ["front", "centreFront", "sideFront", "cup", "frontBand"];
 const BACKS = ["back", "backBand"];
@@ -27,13 +27,13 @@ const WAISTS: readonly (readonly [readonly string[], readonly string[]])[] = [
 ];
 
 const named = (pieces: readonly ReportPiece[], name: string): ReportPiece =>
-  must(
+  invariant(
     pieces.find((piece) => piece.name === name),
     name,
   );
 
 const dartNamed = ({ darts, name }: ReportPiece, dart: string): ReportPieceDart =>
-  must(
+  invariant(
     darts.find((one) => one.name === dart),
     `${name}.${dart}`,
   );
@@ -52,7 +52,7 @@ describe.each(FILES)("the pieces of %s", (_name, { pieces, darts }) => {
     expect(pieces.left.length).toBeGreaterThan(1);
     expect(pieces.right.map(({ name }) => name)).toEqual(pieces.left.map(({ name }) => name));
     pieces.left.forEach((left, index) => {
-      const right = must(pieces.right[index], left.name);
+      const right = invariant(pieces.right[index], left.name);
       expect(right.same_on_both).toBe(left.same_on_both);
       expect(JSON.stringify(right) === JSON.stringify(left)).toBe(left.same_on_both);
     });
@@ -142,7 +142,7 @@ describe.each(FILES)("the pieces of %s", (_name, { pieces, darts }) => {
     for (const piece of folded) {
       const centre = piece.edges.filter(({ seam }) => seam === "centre");
       expect(centre.every(({ line }) => line === "fold")).toBe(true);
-      const [[topX, topY], [bottomX, bottomY]] = must(piece.fold_mm ?? undefined, "a fold");
+      const [[topX, topY], [bottomX, bottomY]] = invariant(piece.fold_mm ?? undefined, "a fold");
       expect([topX, bottomX]).toEqual([0, 0]);
       expect(centre.reduce((sum, edge) => sum + lengthOf(stretchOf(piece, edge)), 0)).toBeCloseTo(bottomY - topY, 3);
     }
@@ -167,7 +167,7 @@ describe("pieces whose halves differ", () => {
 
   it("have darts of their own: the gape taken out of the neckline widens the right half's", () => {
     const [one, other] = [HALVES.left, HALVES.right].map((pieces) => dartNamed(named(pieces, "front"), "sideDart"));
-    expect(must(other, "right").angle_deg).toBeGreaterThan(must(one, "left").angle_deg + 1);
+    expect(invariant(other, "right").angle_deg).toBeGreaterThan(invariant(one, "left").angle_deg + 1);
   });
 
   it("say of a dart that it is gathered, and give no legs of it", () => {
@@ -178,15 +178,15 @@ describe("pieces whose halves differ", () => {
   it("give bowed legs as cubics: 2.5 mm square off the middle of each, towards the other", () => {
     const front = named(HALVES.left, "front");
     const dart = dartNamed(front, "waistDart");
-    const legs = must(dart.legs ?? undefined, "legs");
+    const legs = invariant(dart.legs ?? undefined, "legs");
     const end = placeOf(dart.apex_mm);
     for (const [leg, from, other] of [
       [legs.inner, dart.inner, dart.outer],
       [legs.outer, dart.outer, dart.inner],
     ] as const) {
-      const [c1, c2] = must(leg.controls_mm ?? undefined, "controls").map(placeOf);
+      const [c1, c2] = invariant(leg.controls_mm ?? undefined, "controls").map(placeOf);
       const mouth = cornerOf(front, from);
-      const middle = new Bezier([mouth, must(c1, "c1"), must(c2, "c2"), end]).get(0.5);
+      const middle = new Bezier([mouth, invariant(c1, "c1"), invariant(c2, "c2"), end]).get(0.5);
       const straight = { x: (mouth.x + end.x) / 2, y: (mouth.y + end.y) / 2 };
       expect(distanceOf(middle, straight)).toBeCloseTo(2.5, 2);
       const across = cornerOf(front, other);

@@ -6,7 +6,7 @@ import { readArguments } from "../../src/cli/args";
 import { PAPER_USAGE, readPaperArguments } from "../../src/cli/paperArgs";
 import { planReport } from "../../src/cli/report";
 import { planOf, withAlterations } from "../support/works";
-import { must } from "../../src/core/result";
+import { invariant } from "../../src/core/result";
 import { DEMO_FILES, HALVES_FILE, planJson, root } from "../support/doors";
 
 const readme = readFileSync(join(root, "README.md"), "utf8");
@@ -16,7 +16,7 @@ const unevenLength = withAlterations({ kind: "fit", id: "a", fit: "lengthAboveBu
 
 /** From a heading to the next of its own rank or a higher one. */
 const section = (title: string, rank: number): string =>
-  must(
+  invariant(
     readme
       .split(new RegExp(`^(?=#{1,${rank}} )`, "mu"))
       .find((part) => part.startsWith(`${"#".repeat(rank)} ${title}\n`)),

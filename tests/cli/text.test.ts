@@ -12,7 +12,7 @@ import { derivePlan } from "../../src/core/plan/derivePlan";
 import type { ChecklistItem, Plan } from "../../src/core/plan/plan";
 import { checklistByPiece, checklistLine, groupTitle, type ChecklistLine } from "../../src/words/checklist";
 import { refusedSentence } from "../../src/words/doubts";
-import { alterationTitle } from "../../src/words/slips";
+import { alterationTitle } from "../../src/words/planned";
 import * as fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { anyChainWork } from "../support/anyChainWork";
@@ -110,7 +110,7 @@ const HALVES = { left: "On the left half: ", right: "On the right half: " };
 
 /** A fit of one half alone says so in its title. */
 const saysItsHalf = ({ step }: ChecklistItem): boolean =>
-  step.kind === "slip" && step.slip.what.kind === "alteration" && "half" in step.slip.what.alteration;
+  step.kind === "alteration" && step.planned.what.kind === "alteration" && "half" in step.planned.what.alteration;
 
 /** Jobs of the plan that stand in no line of their group or in two, and lines that are of no job. */
 function wrongGroups(
@@ -161,17 +161,17 @@ function wrongAlterations(work: Work, plan: Plan, sections: Sections): readonly 
   const jobs = sections
     .filter(([title]) => title.startsWith("ORDER OF WORK: "))
     .flatMap(([title, lines]) => jobsIn(lines).map((job) => ({ ...job, title })));
-  return plan.slips.flatMap((slip) => {
-    if (slip.what.kind !== "alteration") return [];
-    const { alteration } = slip.what;
+  return plan.alterations.flatMap((planned) => {
+    if (planned.what.kind !== "alteration") return [];
+    const { alteration } = planned.what;
     const title = `${alterationTitle(alteration, work.unit)}.`;
     const piece = alteration.kind === "fit" ? null : alteration.dart.piece;
     const isOn = (heading: string): boolean => piece === null || heading.endsWith(`: ${PIECE_TITLES[piece]}`);
     const times = jobs.filter(
       (job) => job.text.replace(/^On the (?:left|right) half: /, "") === title && isOn(job.title),
     ).length;
-    if (slip.outcome.ok) return times > 0 || isNothing(alteration) ? [] : [`made and not printed: ${title}`];
-    const why = refusedSentence(slip, work.unit) ?? "";
+    if (planned.outcome.ok) return times > 0 || isNothing(alteration) ? [] : [`made and not printed: ${title}`];
+    const why = refusedSentence(planned, work.unit) ?? "";
     const saidTimes = failing.split(why).length - 1;
     return [
       ...(times === 0 ? [] : [`left out and printed: ${title}`]),
@@ -212,7 +212,7 @@ describe.each(STYLE_NAMES)("the text of any chain on the style %s", { timeout: P
           ...wrongPrint(work, plan, sections),
           ...wrongAlterations(work, plan, sections),
         ]).toEqual([]);
-        for (const { outcome } of plan.slips.filter(({ source }) => source === "wearer")) {
+        for (const { outcome } of plan.alterations.filter(({ source }) => source === "wearer")) {
           if (outcome.ok) made += 1;
           else left += 1;
         }

@@ -51,7 +51,7 @@ describe.each(works.map((work, index) => [work.name, index] as const))("%s", (_,
     const { plan } = demo(index);
     expect(plan.checks.filter(({ ok }) => !ok)).toEqual([]);
     expect(plan.checks.length).toBeGreaterThan(20);
-    expect(plan.slips.filter(({ outcome }) => !outcome.ok)).toEqual([]);
+    expect(plan.alterations.filter(({ outcome }) => !outcome.ok)).toEqual([]);
   });
 
   it("finishes at body and ease, at the waist and the hip", () => {
@@ -77,7 +77,7 @@ describe("the first demo", () => {
   });
 
   it("has a clear frame and cup, and no bust alteration", () => {
-    expect(plan.sizing.frame).toMatchObject({ label: "12", chosenBy: "upperChest", borderline: false });
+    expect(plan.sizing.baseSize).toMatchObject({ label: "12", chosenBy: "upperChest", borderline: false });
     expect(plan.sizing.cup).toMatchObject({ label: "C", borderline: false });
     expect(plan.sizing.bust).toMatchObject({ residual: 2, leftAlone: true, alteration: 0 });
   });
@@ -128,6 +128,6 @@ describe("the third demo", () => {
     expect(work.unit).toBe("in");
     expect(work.pattern.chart.cups).toEqual([]);
     expect(work.pattern.chart.sizes.every((size) => size.finishedBust !== undefined)).toBe(true);
-    expect(plan.sizing.frame).toMatchObject({ label: "H7", chosenBy: "bust" });
+    expect(plan.sizing.baseSize).toMatchObject({ label: "H7", chosenBy: "bust" });
   });
 });

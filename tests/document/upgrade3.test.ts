@@ -30,8 +30,9 @@ const old = {
 };
 
 describe("a file of version 3", () => {
-  it("opens with nothing added and nothing changed", () => {
-    expect(readWorkFile(JSON.stringify(old))).toEqual({ ok: true, value: old.work });
+  it("opens with nothing added and nothing changed but the name of a pick (version 5)", () => {
+    const now = { ...old.work, picks: { baseSize: "12" } };
+    expect(readWorkFile(JSON.stringify(old))).toEqual({ ok: true, value: now });
   });
 
   it("has the closure that it had, without buttons", () => {

@@ -4,7 +4,7 @@ import { describe, expect, it } from "vitest";
 import type { StandardSize } from "../../src/core/chart/standardCharts";
 import { STANDARD_CHARTS } from "../../src/core/chart/standardCharts";
 import { bodyOf, tapesOf } from "../../src/core/measures/tape";
-import { must } from "../../src/core/result";
+import { invariant } from "../../src/core/result";
 import { chartPlot, type ChartPlot, type PlotInput } from "../../src/drawing/chartPlot";
 import { sampleWork } from "../support/sampleWork";
 
@@ -22,7 +22,7 @@ const plotOf = (change: Partial<PlotInput> = {}): ChartPlot =>
 
 /** The scale of an axis from two of its ticks, whose labels say what they are. */
 const scaleBy = (ticks: ChartPlot["acrossTicks"], mm: number) => {
-  const [first, last] = [must(ticks[0], "tick"), must(ticks.at(-1), "tick")];
+  const [first, last] = [invariant(ticks[0], "tick"), invariant(ticks.at(-1), "tick")];
   const perMm = (last.at - first.at) / ((Number(last.label) - Number(first.label)) * mm);
   return { perMm, placeOf: (value: number): number => first.at + (value - Number(first.label) * mm) * perMm };
 };
@@ -37,17 +37,17 @@ describe("the plot", () => {
   ] as const)("has every size where its axes in %s say", (unit, mm) => {
     const plot = plotOf({ unit });
     const [x, y] = [scaleBy(plot.acrossTicks, mm), scaleBy(plot.upTicks, mm)];
-    const drawn = must(plot.sizes, "sizes").sizes;
+    const drawn = invariant(plot.sizes, "sizes").sizes;
     for (const [at, size] of sizes.entries()) {
-      expect(must(drawn[at], "size").x).toBeCloseTo(x.placeOf(size.bust), 6);
-      expect(must(drawn[at], "size").y).toBeCloseTo(y.placeOf(size.waist), 6);
+      expect(invariant(drawn[at], "size").x).toBeCloseTo(x.placeOf(size.bust), 6);
+      expect(invariant(drawn[at], "size").y).toBeCloseTo(y.placeOf(size.waist), 6);
     }
   });
 
   it("has the wearer where she is, with arms of 1.645 times the spread of one reading (10 mm)", () => {
     const plot = plotOf();
     const [x, y] = [scaleBy(plot.acrossTicks, 10), scaleBy(plot.upTicks, 10)];
-    const wearer = must(plot.wearer, "wearer");
+    const wearer = invariant(plot.wearer, "wearer");
     expect(wearer.x).toBeCloseTo(x.placeOf(930), 6);
     expect(wearer.y).toBeCloseTo(y.placeOf(738), 6);
     expect(wearer.reachX).toBeCloseTo(16.45 * x.perMm, 6);
@@ -82,8 +82,8 @@ describe("the plot", () => {
         const plot = plotOf({ body: bodyOf(tapesOf({ bustGirth: bust, waistGirth: waist })) });
         const points = [
           ...plot.dots,
-          ...must(plot.sizes, "sizes").sizes,
-          must(plot.wearer, "wearer"),
+          ...invariant(plot.sizes, "sizes").sizes,
+          invariant(plot.wearer, "wearer"),
           ...[plot.rings.most, plot.rings.half].flatMap(pointsOf).map(([x, y]) => ({ x, y })),
         ];
         for (const { x, y } of points) {
@@ -111,7 +111,7 @@ describe("the plot", () => {
   });
 
   it("does not let a standard chart change the picture's scale", () => {
-    const [with_, without] = [plotOf({ standard: must(STANDARD_CHARTS[0], "standard").sizes }), plotOf()];
+    const [with_, without] = [plotOf({ standard: invariant(STANDARD_CHARTS[0], "standard").sizes }), plotOf()];
     expect({ ...with_, standard: null }).toEqual(without);
   });
 });
@@ -152,7 +152,7 @@ describe("the names of sizes", () => {
             up,
             body: bodyOf(tapesOf({ bustGirth: bust, waistGirth: bust - 170, hipGirth: bust + 70 })),
           });
-          const { x, y, reachX, reachY } = must(plot.wearer, "wearer");
+          const { x, y, reachX, reachY } = invariant(plot.wearer, "wearer");
           const all = [...areas(plot), { left: x - reachX, right: x + reachX, top: y - reachY, bottom: y + reachY }];
           const over = all.flatMap((a, at) =>
             all
@@ -172,7 +172,7 @@ describe("the names of sizes", () => {
   });
 
   it("all stand where there is room", () => {
-    expect(must(plotOf({ body: {} }).sizes, "sizes").sizes.map(({ name }) => name !== null)).toEqual(
+    expect(invariant(plotOf({ body: {} }).sizes, "sizes").sizes.map(({ name }) => name !== null)).toEqual(
       sizes.map(() => true),
     );
   });

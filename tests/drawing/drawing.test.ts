@@ -194,18 +194,18 @@ describe("what a label says of its line", () => {
       hold: "fullness",
       giveBack: { sideSeam: 1 },
     } as const;
-    const slipped = planOf(withAlterations(alteration));
+    const altered = planOf(withAlterations(alteration));
     const freed = Math.round(
-      dartIn(plan, "front", "waistDart").drawn.intake - dartIn(slipped, "front", "waistDart").drawn.intake,
+      dartIn(plan, "front", "waistDart").drawn.intake - dartIn(altered, "front", "waistDart").drawn.intake,
     );
     expect(freed).toBeGreaterThan(5);
-    const said = label(slipped, "cut-front-waist");
+    const said = label(altered, "cut-front-waist");
     expect(said?.lines.at(-1)).toBe(`then ${freed} mm in`);
-    const corner = slipped.left.pieces.find(({ name }) => name === "front")?.points.sideWaist?.at.x ?? NaN;
+    const corner = altered.left.pieces.find(({ name }) => name === "front")?.points.sideWaist?.at.x ?? NaN;
     const dx = places.find(({ piece }) => piece === "front")?.dx ?? NaN;
     expect(said?.leader?.x).toBeCloseTo(corner + dx, 0);
     // The back's line stays where it was.
-    expect(label(slipped, "cut-back-waist")?.lines).toEqual(label(plan, "cut-back-waist")?.lines);
+    expect(label(altered, "cut-back-waist")?.lines).toEqual(label(plan, "cut-back-waist")?.lines);
   });
 
   it("tells what the bust adjustment moved the front by: half the whole amount", () => {

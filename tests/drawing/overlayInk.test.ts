@@ -4,7 +4,7 @@ import { describe, expect, it } from "vitest";
 import { overlayOf } from "../../src/core/overlay/overlayOf";
 import type { Patch } from "../../src/core/overlay/overlay";
 import { derivePlan } from "../../src/core/plan/derivePlan";
-import { must } from "../../src/core/result";
+import { invariant } from "../../src/core/result";
 import { demoWorks } from "../../src/document/demo";
 import type { Ink, InkLine, InkText } from "../../src/drawing/ink";
 import { overlayInk } from "../../src/drawing/overlayInk";
@@ -20,12 +20,12 @@ const TAIL = 0.2;
 const strips = demoWorks().flatMap((work) => {
   const plan = derivePlan(work);
   if (!plan.ok) throw new Error(`${work.name}: ${plan.failure.code}`);
-  const { patches, frame } = overlayOf(
+  const { patches, baseSize } = overlayOf(
     plan.value,
     plan.value.left.pieces.map(({ name }) => name),
     A4_LONG,
   );
-  return patches.map((patch) => ({ patch, frame, ink: overlayInk(patch, frame, work.unit) }));
+  return patches.map((patch) => ({ patch, baseSize, ink: overlayInk(patch, baseSize, work.unit) }));
 });
 
 const isText = (ink: Ink<"piece">): ink is InkText<"piece"> => ink.kind === "text";
@@ -55,7 +55,7 @@ const headsOf = (ink: readonly Ink<"piece">[]) =>
     .filter(({ filled, role, edges }) => filled === true && role === "mark" && edges.length === 3)
     .map(({ edges }) => {
       const [tip, left, right] = edges.map(({ a }) => a);
-      const [t, l, r] = [must(tip, "tip"), must(left, "left"), must(right, "right")];
+      const [t, l, r] = [invariant(tip, "tip"), invariant(left, "left"), invariant(right, "right")];
       return { dx: t.x - (l.x + r.x) / 2, dy: t.y - (l.y + r.y) / 2 };
     });
 
@@ -64,9 +64,9 @@ describe("the ink of the demo works' strips", () => {
     expect(strips.length).toBeGreaterThan(15);
   });
 
-  it.each(strips.map((strip) => [`${strip.patch.key} on ${strip.frame.label}`, strip] as const))(
+  it.each(strips.map((strip) => [`${strip.patch.key} on ${strip.baseSize.label}`, strip] as const))(
     "%s",
-    (_key, { patch, ink, frame }) => {
+    (_key, { patch, ink, baseSize }) => {
       const paper = paperOf(patch);
       const words = ink.filter(isText);
       const offPaper = [
@@ -110,7 +110,7 @@ describe("the ink of the demo works' strips", () => {
       expect(heads[1]?.dx).toBeLessThan(0);
 
       const said = words.map(({ text }) => text).join("\n");
-      expect(said).toContain(frame.label);
+      expect(said).toContain(baseSize.label);
       expect(said).toMatch(/up, to the (?:neck|waist|bust)/);
       expect(said).toMatch(/centre (?:front|back) this way/);
       // A name at every cross.
@@ -120,14 +120,14 @@ describe("the ink of the demo works' strips", () => {
         patch.changed.length,
       );
       expect(ink.filter(isLine).filter(({ role }) => role === "layOn")).toHaveLength(
-        patch.frame.filter(({ kind }) => kind !== "level").length,
+        patch.baseSize.filter(({ kind }) => kind !== "level").length,
       );
     },
   );
 });
 
 describe("what is written on a strip", () => {
-  const front = must(strips[0], "strip");
+  const front = invariant(strips[0], "strip");
   const said = front.ink.filter(isText).map(({ text }) => text);
 
   it("names the piece, the seams, and the printed line it is laid on", () => {

@@ -22,7 +22,7 @@ const near = (a: Spot | undefined, b: Spot | undefined): boolean =>
 
 const apart = (a: Spot, b: Spot): number => Math.hypot(a.x - b.x, a.y - b.y);
 
-const slipped = withAlterations({
+const altered = withAlterations({
   kind: "dartEnd",
   id: "a",
   dart: ref("front", "waistDart"),
@@ -35,7 +35,7 @@ const slipped = withAlterations({
 const works = [
   ...demoWorks(),
   { ...testWork, name: "to the waist", pattern: { ...testWork.pattern, length: "waist" as const } },
-  { ...slipped, name: "with a slip" },
+  { ...altered, name: "with a slip" },
   { ...testWork, name: "with a fuller bust", picks: { bustAlteration: 60 } },
 ].map((work) => [work.name, planOf(work)] as const);
 

@@ -1,16 +1,16 @@
-/** What a slip did, as drawn: the marks of known cuts, and what lies on the way. */
+/** What an alteration did, as drawn: the marks of known cuts, and what lies on the way. */
 import type { Alteration } from "../../src/core/decisions/alteration";
 import { describe, expect, it } from "vitest";
 import { piecePoint } from "../../src/core/geometry/point";
 import { rigidMotion, shiftMotion } from "../../src/core/geometry/rigid";
 import { radians } from "../../src/core/units";
-import { slipMarks, stageAt, transformAt } from "../../src/drawing/surgeryMarks";
+import { alterationMarks, stageAt, transformAt } from "../../src/drawing/surgeryMarks";
 import { planOf, ref, withAlterations } from "../support/works";
 
 function marksOf(alteration: Alteration) {
-  const outcome = planOf(withAlterations(alteration)).slips.find(({ id }) => id === alteration.id)?.outcome;
+  const outcome = planOf(withAlterations(alteration)).alterations.find(({ id }) => id === alteration.id)?.outcome;
   if (outcome?.ok !== true) throw new Error("the slip was left out");
-  return { trace: outcome.value, marks: slipMarks(outcome.value) };
+  return { trace: outcome.value, marks: alterationMarks(outcome.value) };
 }
 
 const numbers = (path: string): readonly number[] => (path.match(/-?\d+(?:\.\d+)?/g) ?? []).map(Number);

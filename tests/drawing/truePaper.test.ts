@@ -425,4 +425,12 @@ describe("words on pieces and sheets", () => {
     expect(joiningSteps("A4", 1, "cm").join(" ")).not.toContain("Join");
     expect(joiningSteps("36 in roll", 1, "in").join(" ")).toContain("4 in");
   });
+
+  // ISO 216: A0 is 841 mm wide, 33.11 in.
+  it("tell how wide a roll is in the wearer's unit, or as it is sold", () => {
+    expect(joiningSteps("A0 roll", 1, "cm")[0]).toContain("One page, 841 mm wide");
+    expect(joiningSteps("A0 roll", 1, "in")[0]).toContain("One page, 33 1/8 in wide");
+    expect(joiningSteps("36 in roll", 1, "cm")[0]).toContain("One page, 36 in wide");
+    expect(joiningSteps("36 in roll", 1, "cm")[0]).toContain("the inner test square must be 100 mm each way");
+  });
 });

@@ -22,8 +22,8 @@ test("what is seen leads to an alteration, shown before and after, printed as st
   await page.getByLabel("What do you see?").fill("fold");
   await page.getByRole("button", { name: /^Sway back/ }).click();
   await fill(page, /^Take out at the centre back/, "9");
-  const slip = page.getByRole("button", { name: /Take 9 mm out across the back waist/ }).first();
-  await expect(slip).toBeVisible();
+  const planned = page.getByRole("button", { name: /Take 9 mm out across the back waist/ }).first();
+  await expect(planned).toBeVisible();
   const slider = page.getByRole("slider", { name: /before/ });
   await expect(slider).toBeVisible();
   await slider.press("Home");

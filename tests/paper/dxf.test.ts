@@ -2,7 +2,7 @@ import Parser, { type IBlock, type IEntity } from "dxf-parser";
 import { Bezier } from "bezier-js";
 import { describe, expect, it } from "vitest";
 import type { TruePiece } from "../../src/core/cutting/truePiece";
-import { must } from "../../src/core/result";
+import { invariant } from "../../src/core/result";
 import { writeDxf } from "../../src/paper/dxf";
 import { AWKWARD } from "../support/inkPages";
 import { HAND_FRONT, HAND_STRAP } from "../support/truePieces";
@@ -29,8 +29,8 @@ const OPTIONS = { style: "Side dart and waist dart", sizeName: "Mary", day: "202
 const PIECES = [HAND_FRONT, HAND_STRAP];
 const TEXT = writeDxf(PIECES, OPTIONS);
 
-const parsed = must(new Parser().parseSync(TEXT), "a drawing");
-const blockOf = (piece: TruePiece): IBlock => must(parsed.blocks[piece.key], `block ${piece.key}`);
+const parsed = invariant(new Parser().parseSync(TEXT), "a drawing");
+const blockOf = (piece: TruePiece): IBlock => invariant(parsed.blocks[piece.key], `block ${piece.key}`);
 const entitiesOf = (piece: TruePiece, layer: number, type: string): Entity[] =>
   (blockOf(piece).entities as Entity[]).filter((entity) => entity.layer === String(layer) && entity.type === type);
 
@@ -83,7 +83,7 @@ describe("the drawing", () => {
 
   it("lays the pieces beside each other, 20 mm apart", () => {
     const pieces = [...PIECES, { ...HAND_FRONT, key: "front-right" }];
-    const drawing = must(new Parser().parseSync(writeDxf(pieces, OPTIONS)), "a drawing");
+    const drawing = invariant(new Parser().parseSync(writeDxf(pieces, OPTIONS)), "a drawing");
     const inserts = (drawing.entities as Entity[]).filter(({ type }) => type === "INSERT");
     const spans = pieces.map(({ cutting }, i) => {
       const xs = cutting.map(({ at }) => at.x + (inserts[i]?.position?.x ?? NaN));
@@ -111,7 +111,7 @@ describe("the drawing", () => {
   });
 
   it("is empty of pieces where there are none", () => {
-    const empty = must(new Parser().parseSync(writeDxf([], OPTIONS)), "a drawing");
+    const empty = invariant(new Parser().parseSync(writeDxf([], OPTIONS)), "a drawing");
     expect(empty.entities.map(({ type }) => type)).toEqual(["TEXT", "TEXT", "TEXT", "TEXT", "TEXT"]);
   });
 });
@@ -166,7 +166,7 @@ describe("the lines of the front", () => {
     const to = points.findIndex(({ x, y }) => x === 200 && y === -80.5);
     expect(to - from).toBeGreaterThan(3);
     const middles = points.slice(from, to).map((p, i) => {
-      const q = must(points[from + i + 1], "the next point");
+      const q = invariant(points[from + i + 1], "the next point");
       return { x: (p.x + q.x) / 2, y: (p.y + q.y) / 2 };
     });
     // Places on the curve some 0.006 mm apart.
@@ -226,7 +226,7 @@ describe("the writing of a block", () => {
     (_key, piece) => {
       const { centre, width, height } = piece.title;
       const lines = [...entitiesOf(piece, 1, "TEXT"), ...entitiesOf(piece, 15, "TEXT").slice(0, 1)];
-      const corners = lines.map(({ startPoint }) => must(startPoint, "a place"));
+      const corners = lines.map(({ startPoint }) => invariant(startPoint, "a place"));
       expect(Math.max(...corners.map(({ x }) => Math.abs(x - centre.x)))).toBeLessThanOrEqual(width / 2 + 0.001);
       expect(Math.max(...corners.map(({ y }) => Math.abs(y + centre.y)))).toBeLessThanOrEqual(height / 2 + 0.001);
       expect(new Set(corners.map(({ x, y }) => (width > height ? y : x))).size).toBe(4);

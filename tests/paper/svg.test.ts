@@ -3,7 +3,7 @@ import * as fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { sheetPoint } from "../../src/core/geometry/point";
 import type { InkPage } from "../../src/drawing/ink";
-import { must } from "../../src/core/result";
+import { invariant } from "../../src/core/result";
 import { writeSvg } from "../../src/paper/svg";
 import { anyAmount } from "../support/amounts";
 import { AWKWARD, inkCurve, inkGroup, inkLine, inkPage, inkText } from "../support/inkPages";
@@ -29,14 +29,14 @@ function read(page: InkPage, title = "A title"): Document {
 }
 
 const all = (svg: Document, name: string): Element[] => [...svg.getElementsByTagName(name)];
-const withId = (svg: Document, id: string): Element => must(svg.getElementById(id), `#${id}`);
+const withId = (svg: Document, id: string): Element => invariant(svg.getElementById(id), `#${id}`);
 const stepsOf = (path: Element | undefined): ReturnType<typeof readPath> => readPath(path?.getAttribute("d") ?? "");
 const attributes = (element: Element, ...names: readonly string[]): (string | null)[] =>
   names.map((name) => element.getAttribute(name));
 
 describe("the page", () => {
   it("is as large as it prints, one unit to 1 mm", () => {
-    const root = must(read(inkPage([], { width: 914.4, height: 1500.25 })).documentElement, "a root");
+    const root = invariant(read(inkPage([], { width: 914.4, height: 1500.25 })).documentElement, "a root");
     expect(attributes(root, "width", "height", "viewBox")).toEqual(["914.4mm", "1500.25mm", "0 0 914.4 1500.25"]);
     expect(root.namespaceURI).toBe("http://www.w3.org/2000/svg");
   });
@@ -165,7 +165,7 @@ describe("lines", () => {
     expect(all(svg, "path")).toHaveLength(1);
     expect(all(svg, "text")).toEqual([]);
     const [rect] = all(svg, "rect");
-    expect(attributes(must(rect, "a window"), "x", "y", "width", "height")).toEqual(["20", "30", "100", "120"]);
+    expect(attributes(invariant(rect, "a window"), "x", "y", "width", "height")).toEqual(["20", "30", "100", "120"]);
     expect(withId(svg, "group").getAttribute("clip-path")).toBe("url(#group-window)");
   });
 });
@@ -209,7 +209,7 @@ describe("writing", () => {
     const [text] = all(svg, "text");
     // SVG 1.1, 7.6: rotate() takes degrees, and y points down, so that a positive turn goes from +x towards +y.
     expect(
-      attributes(must(text, "a text"), "x", "y", "transform", "font-size", "font-weight", "text-anchor", "stroke"),
+      attributes(invariant(text, "a text"), "x", "y", "transform", "font-size", "font-weight", "text-anchor", "stroke"),
     ).toEqual(["61", "72", "rotate(90 61 72)", "4.5", "700", "middle", "none"]);
     expect(text?.getAttribute("font-family")).toMatch(/sans-serif$/);
   });

@@ -30,7 +30,7 @@ export function anyCommandOn(work: Work, other: Work): fc.Arbitrary<Command> {
   const giveBack = fc.oneof(anyGiveBack, ...redraws.map((redraw) => fc.constant(redraw.giveBack)));
   const field = fc
     .oneof(anyText, fc.constantFrom("none", ...Object.keys(copy.unread)))
-    .filter((f) => f !== "__proto__");
+    .filter((f) => f !== "[object Object]");
   const noRedraws: readonly DartRedraw[] = [];
 
   const kinds: EveryKind = {
@@ -67,7 +67,7 @@ export function anyCommandOn(work: Work, other: Work): fc.Arbitrary<Command> {
     setPick: fc.record({ kind: kind("setPick"), picks: from(({ picks }) => picks) }),
     clearPick: fc.record({
       kind: kind("clearPick"),
-      pick: fc.constantFrom("frame", "cup", "waist", "hip", "bustAlteration"),
+      pick: fc.constantFrom("baseSize", "cup", "waist", "hip", "bustAlteration"),
     }),
     putAlteration: fc.record({ kind: kind("putAlteration"), alteration }),
     removeAlteration: fc.record({ kind: kind("removeAlteration"), id }),

@@ -113,7 +113,7 @@ export const anyClosure = fc.record(
   { requiredKeys: ["place", "belowWaist"] },
 );
 export const anyPicks = fc.record(
-  { frame: anyText, cup: anyText, waist: anyLength, hip: anyLength, bustAlteration: anyLength },
+  { baseSize: anyText, cup: anyText, waist: anyLength, hip: anyLength, bustAlteration: anyLength },
   NONE_REQUIRED,
 );
 
@@ -169,7 +169,7 @@ export const anyWork: fc.Arbitrary<Work> = fc.record(
     printerMargin: fc.double({ min: LIMITS.printerMargin.least, max: LIMITS.printerMargin.most, noNaN: true }),
     // The engine keeps this one name for itself; no field of the page is called so.
     unread: fc.dictionary(
-      anyText.filter((text) => text !== "__proto__"),
+      anyText.filter((text) => text !== "[object Object]"),
       anyText,
       { maxKeys: 4, noNullPrototype: true },
     ),

@@ -11,13 +11,13 @@ import { tradeProportion } from "../../src/core/bodies/tradeProportions";
 import { MEASURE_NAMES, type MeasureName, type Measures } from "../../src/core/measures/measure";
 import { TAPE_SPREAD } from "../../src/core/measures/repeatability";
 import type { MeasuredBody } from "../../src/core/measures/tape";
-import { must } from "../../src/core/result";
+import { invariant } from "../../src/core/result";
 import type { Mm } from "../../src/core/units";
 import { fitStudent, logsOf, meanLogDensity } from "./fitBodies";
 import { fitted1988, heldBack1988, type SurveyedWoman } from "./surveys";
 import { SURVEYED } from "./surveyModelText";
 
-export interface Range {
+interface Range {
   readonly value: Mm;
   readonly least: Mm;
   readonly most: Mm;
@@ -85,7 +85,7 @@ export function errorsOf(
         )
       )(name);
       if (range === null) continue;
-      said.set(name, [...(said.get(name) ?? []), { range, truth: must(truth[name], name) }]);
+      said.set(name, [...(said.get(name) ?? []), { range, truth: invariant(truth[name], name) }]);
     }
   }
   return new Map([...said].map(([name, all]) => [name, summed(all)]));
@@ -128,7 +128,7 @@ export const byModel =
 const NINE_OF_TEN = 1.6448536269514722;
 
 /** The same of plain millimetres, in place of logarithms. */
-export const byModelOfMm =
+const byModelOfMm =
   (model: BodyModel): Foreteller =>
   (given) => {
     const known = model.measures.flatMap((measure) =>
@@ -172,13 +172,13 @@ export function byTrade(shifted: boolean): Foreteller {
 
 /** A straight line on the bust for each measure, through the women of the fit (least squares, by the library). */
 export function byBustLine(): Foreteller {
-  const busts = fitted1988.map(({ measures }) => must(measures.bustGirth, "bust"));
+  const busts = fitted1988.map(({ measures }) => invariant(measures.bustGirth, "bust"));
   const lines = new Map(
     SURVEYED.map((name) => {
-      const values = fitted1988.map(({ measures }) => must(measures[name], name));
+      const values = fitted1988.map(({ measures }) => invariant(measures[name], name));
       const solution = solve(new Matrix(busts.map((bust) => [1, bust])), Matrix.columnVector(values), true);
       const [from, slope] = [solution.get(0, 0), solution.get(1, 0)];
-      const left = values.map((value, at) => (value - from - slope * must(busts[at], "bust")) ** 2);
+      const left = values.map((value, at) => (value - from - slope * invariant(busts[at], "bust")) ** 2);
       return [name, { from, slope, reach: NINE_OF_TEN * Math.sqrt(meanOf(left)) }] as const;
     }),
   );
@@ -195,7 +195,7 @@ export function byBustLine(): Foreteller {
 const NORMAL = 1e7;
 
 const mmOf = (women: readonly SurveyedWoman[]): number[][] =>
-  women.map(({ measures }) => SURVEYED.map((name) => must(measures[name], name)));
+  women.map(({ measures }) => SURVEYED.map((name) => invariant(measures[name], name)));
 
 export interface Choice {
   readonly name: string;

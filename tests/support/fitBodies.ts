@@ -5,7 +5,7 @@
  */
 import { inverse, Matrix } from "ml-matrix";
 import type { MeasureName } from "../../src/core/measures/measure";
-import { must } from "../../src/core/result";
+import { invariant } from "../../src/core/result";
 import type { SurveyedWoman } from "./surveys";
 
 const ROUNDS = 80;
@@ -16,20 +16,21 @@ export interface Fitted {
 }
 
 export const logsOf = (women: readonly SurveyedWoman[], measures: readonly MeasureName[]): number[][] =>
-  women.map((woman) => measures.map((name) => Math.log(must(woman.measures[name], name))));
+  women.map((woman) => measures.map((name) => Math.log(invariant(woman.measures[name], name))));
 
 /** Middle and scatter for given degrees of freedom (Infinity: the normal distribution). */
 export function fitStudent(logs: readonly (readonly number[])[], freedom: number): Fitted {
-  const size = must(logs[0], "a woman").length;
+  const size = invariant(logs[0], "a woman").length;
   let weights = logs.map(() => 1);
   let middle = Array.from({ length: size }, () => 0);
   let scatter = Matrix.eye(size);
   for (let round = 0; round < (freedom === Infinity ? 1 : ROUNDS); round += 1) {
     const total = weights.reduce((sum, weight) => sum + weight, 0);
     middle = middle.map(
-      (_, j) => logs.reduce((sum, row, i) => sum + must(weights[i], "weight") * must(row[j], "log"), 0) / total,
+      (_, j) =>
+        logs.reduce((sum, row, i) => sum + invariant(weights[i], "weight") * invariant(row[j], "log"), 0) / total,
     );
-    const off = new Matrix(logs.map((row) => row.map((value, j) => value - must(middle[j], "middle"))));
+    const off = new Matrix(logs.map((row) => row.map((value, j) => value - invariant(middle[j], "middle"))));
     const weighted = off.clone().mulColumnVector(weights);
     scatter = off.transpose().mmul(weighted).div(logs.length);
     weights = distances(off, scatter).map((distance) =>
@@ -51,7 +52,7 @@ export function meanLogDensity(
   freedom: number,
 ): number {
   const size = middle.length;
-  const off = new Matrix(logs.map((row) => row.map((value, j) => value - must(middle[j], "middle"))));
+  const off = new Matrix(logs.map((row) => row.map((value, j) => value - invariant(middle[j], "middle"))));
   const logDet = Math.log(Math.abs(determinantOf(scatter)));
   const terms = distances(off, new Matrix(scatter.map((row) => [...row]))).map(
     (d) => ((freedom + size) / 2) * Math.log1p(d / freedom),
@@ -71,13 +72,13 @@ const determinantOf = (scatter: Fitted["scatter"]): number => {
   let product = 1;
   const rows = scatter.map((row) => [...row]);
   for (let k = 0; k < rows.length; k += 1) {
-    const pivot = must(must(rows[k], "row")[k], "pivot");
+    const pivot = invariant(invariant(rows[k], "row")[k], "pivot");
     product *= pivot;
     for (let i = k + 1; i < rows.length; i += 1) {
-      const factor = must(must(rows[i], "row")[k], "entry") / pivot;
+      const factor = invariant(invariant(rows[i], "row")[k], "entry") / pivot;
       for (let j = k; j < rows.length; j += 1)
-        must(rows[i], "row")[j] =
-          must(must(rows[i], "row")[j], "entry") - factor * must(must(rows[k], "row")[j], "entry");
+        invariant(rows[i], "row")[j] =
+          invariant(invariant(rows[i], "row")[j], "entry") - factor * invariant(invariant(rows[k], "row")[j], "entry");
     }
   }
   return product;

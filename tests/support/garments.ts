@@ -10,7 +10,7 @@ import { draftFrontBlock } from "../../src/core/draft/frontBlock";
 import type { PiecePoint } from "../../src/core/geometry/point";
 import { pointOf, type Piece, type PieceName, type PointName, type SeamName } from "../../src/core/pattern/piece";
 import { joinsOf, seamPairsOf } from "../../src/core/pattern/sewnTogether";
-import { must, type Result } from "../../src/core/result";
+import { invariant, type Result } from "../../src/core/result";
 import { styleOf } from "../../src/core/style/index";
 import { seamByBezierJs } from "./independent";
 
@@ -27,7 +27,7 @@ export interface Garment {
   readonly difference?: number;
 }
 
-const valueOf = <T, F>(result: Result<T, F>): T => must(result.ok ? result.value : null, "a value");
+const valueOf = <T, F>(result: Result<T, F>): T => invariant(result.ok ? result.value : null, "a value");
 
 /** A whole garment to the hip, its darts ended as usual. */
 export function garment({ style, bust = 880, less = 180, difference = 75 }: Garment): PieceSet {
@@ -53,7 +53,7 @@ export const anyGarmentOf = (...styles: readonly StyleName[]): fc.Arbitrary<Garm
 
 export const bustPointOf = ({ front, centreFront, cup }: PieceSet): PiecePoint =>
   pointOf(
-    must(
+    invariant(
       [front, centreFront, cup].find((piece) => piece !== undefined),
       "bust piece",
     ),
@@ -64,11 +64,11 @@ const degrees = (dx: number, dy: number): number => (Math.atan2(dy, dx) * 180) /
 
 /** Inner corner of an outline that runs clockwise on screen, from the control points alone; degrees. */
 export function cornerAt(piece: Piece, corner: PointName): number {
-  const before = must(
+  const before = invariant(
     piece.edges.find(({ to }) => to === corner),
     corner,
   );
-  const after = must(
+  const after = invariant(
     piece.edges.find(({ from }) => from === corner),
     corner,
   );
@@ -106,7 +106,7 @@ export function badCorners(pieces: PieceSet): readonly string[] {
 /** Says which pair of seams no longer walks as it did, within half a tenth of a millimetre. */
 export function expectStillSewn(before: PieceSet, after: PieceSet): void {
   const was = missesOf(before);
-  const drifts = missesOf(after).map((miss, i) => miss - must(was[i], "pair"));
+  const drifts = missesOf(after).map((miss, i) => miss - invariant(was[i], "pair"));
   expect(drifts.filter((drift) => !(Math.abs(drift) <= 0.05))).toEqual([]);
   expect(badCorners(after)).toEqual([]);
 }

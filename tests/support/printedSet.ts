@@ -5,7 +5,7 @@ import { draftBlocks, printNest, type Blocks } from "../../src/core/nest/printed
 import { styleOf } from "../../src/core/style/index";
 import { pointOf, type Piece } from "../../src/core/pattern/piece";
 import type { PiecePoint } from "../../src/core/geometry/point";
-import { must } from "../../src/core/result";
+import { invariant } from "../../src/core/result";
 import * as fc from "fast-check";
 import { sampleWork } from "./sampleWork";
 
@@ -24,14 +24,14 @@ export function printedSet({ style, size, difference }: Garment): PieceSet {
   if (found !== undefined) return found;
   blocks ??= draftBlocks(sampleWork.pattern);
   const { nest } = printNest({ ...sampleWork.pattern, style }, blocks, difference);
-  const pieces = must(nest.sizes[size], "size");
+  const pieces = invariant(nest.sizes[size], "size");
   const set: PieceSet = Object.fromEntries(pieces.map((piece) => [piece.name, piece]));
   known.set(key, set);
   return set;
 }
 
 export const bustPointIn = (pieces: PieceSet, style: StyleName): PiecePoint =>
-  pointOf(must(pieces[styleOf(style).bustPiece], "bust piece"), "bustPoint");
+  pointOf(invariant(pieces[styleOf(style).bustPiece], "bust piece"), "bustPoint");
 
 /** Any style, a few sizes, the cups of the sample pattern. */
 export const anyGarment = (styles: readonly StyleName[] = STYLE_NAMES): fc.Arbitrary<Garment> =>
@@ -42,7 +42,7 @@ export const anyGarment = (styles: readonly StyleName[] = STYLE_NAMES): fc.Arbit
   });
 
 export const pieceNamed = (pieces: PieceSet, name: string): Piece =>
-  must(
+  invariant(
     piecesOf(pieces).find((piece) => piece.name === name),
     name,
   );

@@ -1,7 +1,7 @@
 /** Pieces as the command line tells them in JSON, measured and drawn by bezier-js: nothing here uses the core's own geometry. */
 import { Bezier } from "bezier-js";
 import type { ReportEdge, ReportPiece } from "../../src/cli/pieceReport";
-import { must } from "../../src/core/result";
+import { invariant } from "../../src/core/result";
 
 export interface Place {
   readonly x: number;
@@ -13,7 +13,7 @@ export const placeOf = ([x, y]: readonly [number, number]): Place => ({ x, y });
 export const distanceOf = (a: Place, b: Place): number => Math.hypot(b.x - a.x, b.y - a.y);
 
 export const cornerOf = ({ name, corners_mm }: ReportPiece, corner: ReportEdge["from"]): Place =>
-  placeOf(must(corners_mm[corner], `${name}.${corner}`));
+  placeOf(invariant(corners_mm[corner], `${name}.${corner}`));
 
 /** Two places of a straight line, or the four of a cubic. */
 export type Stretch = readonly Place[];

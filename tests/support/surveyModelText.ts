@@ -1,6 +1,6 @@
 /** The survey model as fitted afresh, and as the text of its file. */
 import { MEASURE_NAMES, type MeasureName } from "../../src/core/measures/measure";
-import { must } from "../../src/core/result";
+import { invariant } from "../../src/core/result";
 import { fitStudent, logsOf, meanLogDensity } from "./fitBodies";
 import { fitted1988, women1988 } from "./surveys";
 
@@ -12,7 +12,7 @@ const FREEDOMS = [8, 12, 16, 20, 25, 30, 40, 60, 100];
 const WORTH = 0.01;
 
 /** The heaviest tails that cost next to nothing, judged on a part of the fitted women held back from them in turn. */
-export function chosenFreedom(): number {
+function chosenFreedom(): number {
   const inner = logsOf(
     fitted1988.filter((_, at) => at % 4 !== 2),
     SURVEYED,
@@ -23,14 +23,14 @@ export function chosenFreedom(): number {
   );
   const densities = FREEDOMS.map((freedom) => meanLogDensity(judged, fitStudent(inner, freedom), freedom));
   const best = Math.max(...densities);
-  return must(FREEDOMS[densities.findIndex((density) => density > best - WORTH)], "degrees of freedom");
+  return invariant(FREEDOMS[densities.findIndex((density) => density > best - WORTH)], "degrees of freedom");
 }
 
 const PLACES = 8;
 const rounded = (value: number): number => Number(value.toFixed(PLACES));
 
 const quantile = (values: readonly number[], share: number): number =>
-  must(values.toSorted((a, b) => a - b)[Math.round(share * (values.length - 1))], "value");
+  invariant(values.toSorted((a, b) => a - b)[Math.round(share * (values.length - 1))], "value");
 
 export function surveyModelText(): string {
   const freedom = chosenFreedom();
@@ -43,7 +43,7 @@ export function surveyModelText(): string {
         .join(", ")}],`,
   );
   const inMost = (name: MeasureName): string => {
-    const values = women1988.map((woman) => must(woman.measures[name], name));
+    const values = women1988.map((woman) => invariant(woman.measures[name], name));
     return `    ${name}: { least: ${quantile(values, 0.01)}, most: ${quantile(values, 0.99)} },`;
   };
   return `/**

@@ -14,7 +14,7 @@ import { bodyOf, tapesOf } from "../../src/core/measures/tape";
 import { derivePlan } from "../../src/core/plan/derivePlan";
 import type { Plan } from "../../src/core/plan/plan";
 import type { Work } from "../../src/core/decisions/work";
-import { must } from "../../src/core/result";
+import { invariant } from "../../src/core/result";
 import { demoWorks } from "../../src/document/demo";
 import { quantile } from "../bench/table";
 import type { SurveyedWoman } from "./surveys";
@@ -57,8 +57,8 @@ export function filledIn(woman: SurveyedWoman, upperChest: boolean): Measures {
   const { waistGirth, upperChestGirth } = estimatesOf(bodyOf(tapesOf({ bustGirth, hipGirth, height })));
   return {
     ...tapedBy(woman),
-    waistGirth: must(waistGirth, "waist").value,
-    ...(upperChest ? { upperChestGirth: must(upperChestGirth, "upper chest").value } : {}),
+    waistGirth: invariant(waistGirth, "waist").value,
+    ...(upperChest ? { upperChestGirth: invariant(upperChestGirth, "upper chest").value } : {}),
   };
 }
 
@@ -66,7 +66,7 @@ export function filledIn(woman: SurveyedWoman, upperChest: boolean): Measures {
 const distanceOf = ({ measures }: SurveyedWoman, by: readonly MeasureName[]): number =>
   conditionOn(
     SURVEYED_BODIES,
-    by.map((measure) => ({ measure, log: Math.log(must(measures[measure], measure)), variance: 0 })),
+    by.map((measure) => ({ measure, log: Math.log(invariant(measures[measure], measure)), variance: 0 })),
   ).distance;
 
 /** The bodies furthest from the middle, in these measures together. */
@@ -147,14 +147,14 @@ export function tallyBodies(
       continue;
     }
     const plan = answer.value;
-    const { bust, frame } = plan.sizing;
+    const { bust, baseSize } = plan.sizing;
     residuals.push(bust.residual);
     if (bust.alteration === 0) unaltered += 1;
     else altered += 1;
-    if (plan.slips.some(({ outcome }) => !outcome.ok)) refused += 1;
+    if (plan.alterations.some(({ outcome }) => !outcome.ok)) refused += 1;
     for (const { level, size, finished, target } of plan.levels) {
       if (!Number.isFinite(finished)) faults.push(`${at}: ${level} is ${finished}`);
-      if (level === "waist") waistMoves.push(Math.abs(size - frame.index));
+      if (level === "waist") waistMoves.push(Math.abs(size - baseSize.index));
       if (level !== "bust") worst[level] = Math.max(worst[level], Math.abs(finished - target));
     }
     for (const name of new Set(plan.checks.flatMap((check) => (check.ok ? [] : [check.name])))) count(doubts, name);

@@ -5,7 +5,7 @@
  */
 import { readFileSync } from "node:fs";
 import type { MeasureName } from "../../src/core/measures/measure";
-import { must } from "../../src/core/result";
+import { invariant } from "../../src/core/result";
 
 export interface SurveyedWoman {
   readonly measures: Readonly<Partial<Record<MeasureName, number>>>;
@@ -23,14 +23,14 @@ function rowsOf(file: string): readonly Readonly<Record<string, number>>[] {
   const [head, ...lines] = readFileSync(new URL(`../reference-data/${file}`, import.meta.url), "utf8")
     .trim()
     .split("\n");
-  const columns = must(head, "head").split(",");
+  const columns = invariant(head, "head").split(",");
   return lines.map((line) =>
-    Object.fromEntries(line.split(",").map((cell, at) => [must(columns[at], "column"), Number(cell)])),
+    Object.fromEntries(line.split(",").map((cell, at) => [invariant(columns[at], "column"), Number(cell)])),
   );
 }
 
 const mm = (row: Readonly<Record<string, number>>, column: string): number =>
-  Math.round(must(row[column], column) * MM * 10) / 10;
+  Math.round(invariant(row[column], column) * MM * 10) / 10;
 
 /** 2208 women, 1988. Her upper chest is the survey's horizontal girth at mid-armhole level. */
 export const women1988: readonly SurveyedWoman[] = rowsOf("women-1988.csv").map((row) => ({
@@ -51,7 +51,7 @@ export const women1988: readonly SurveyedWoman[] = rowsOf("women-1988.csv").map(
     shoulderLength: mm(row, "shoulder_length"),
     acrossBack: mm(row, "interscye"),
   },
-  age: must(row.age_y, "age"),
+  age: invariant(row.age_y, "age"),
   waistAtNavel: mm(row, "waist_navel"),
 }));
 
@@ -65,7 +65,7 @@ export const women2012: readonly SurveyedWoman[] = rowsOf("women-2012.csv").map(
     acrossBack: mm(row, "interscye"),
     neckBaseGirth: mm(row, "neck_base"),
   },
-  age: must(row.age_y, "age"),
+  age: invariant(row.age_y, "age"),
   waistAtNavel: null,
 }));
 

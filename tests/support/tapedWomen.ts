@@ -6,7 +6,7 @@ import { BRIDGES } from "../../src/core/bodies/bridges";
 import { MEASURE_NAMES, type MeasureName } from "../../src/core/measures/measure";
 import { TAPE_SPREAD } from "../../src/core/measures/repeatability";
 import { bodyOf, tapesOf, type MeasuredBody } from "../../src/core/measures/tape";
-import { must } from "../../src/core/result";
+import { invariant } from "../../src/core/result";
 import type { SurveyedWoman } from "./surveys";
 
 export type TapeValues = Readonly<Record<MeasureName, number>>;
@@ -33,7 +33,7 @@ export function tapedWomen(women: readonly SurveyedWoman[], seed = 1, moved = 0)
       const bridge = BRIDGES[name];
       return bridge === undefined ? 0 : bridge.shift + moved * bridge.doubt;
     };
-    const body = (name: MeasureName): number => must(measures[name], name) + bridgeOf(name);
+    const body = (name: MeasureName): number => invariant(measures[name], name) + bridgeOf(name);
     const trueOf = (name: MeasureName): number =>
       name === "acrossFront"
         ? body("acrossBack") * ACROSS_FRONT.share * Math.exp(ACROSS_FRONT.spread * error())
@@ -44,7 +44,7 @@ export function tapedWomen(women: readonly SurveyedWoman[], seed = 1, moved = 0)
     return {
       values: allOf(values),
       waistAtNavel: Math.round(
-        must(waistAtNavel, "waist at the navel") + bridgeOf("waistGirth") + TAPE_SPREAD.waistGirth * error(),
+        invariant(waistAtNavel, "waist at the navel") + bridgeOf("waistGirth") + TAPE_SPREAD.waistGirth * error(),
       ),
       age,
     };
@@ -52,20 +52,20 @@ export function tapedWomen(women: readonly SurveyedWoman[], seed = 1, moved = 0)
 }
 
 const allOf = (values: Readonly<Record<string, number>>): TapeValues => ({
-  bustGirth: must(values["bustGirth"], "bust"),
-  upperChestGirth: must(values["upperChestGirth"], "upper chest"),
-  underBustGirth: must(values["underBustGirth"], "under-bust"),
-  waistGirth: must(values["waistGirth"], "waist"),
-  hipGirth: must(values["hipGirth"], "hip"),
-  height: must(values["height"], "height"),
-  bustPointWidth: must(values["bustPointWidth"], "bust point width"),
-  sideNeckToBustPoint: must(values["sideNeckToBustPoint"], "side neck to bust point"),
-  backWaistLength: must(values["backWaistLength"], "back waist length"),
-  frontWaistLength: must(values["frontWaistLength"], "front waist length"),
-  neckBaseGirth: must(values["neckBaseGirth"], "neck"),
-  shoulderLength: must(values["shoulderLength"], "shoulder"),
-  acrossBack: must(values["acrossBack"], "across back"),
-  acrossFront: must(values["acrossFront"], "across front"),
+  bustGirth: invariant(values["bustGirth"], "bust"),
+  upperChestGirth: invariant(values["upperChestGirth"], "upper chest"),
+  underBustGirth: invariant(values["underBustGirth"], "under-bust"),
+  waistGirth: invariant(values["waistGirth"], "waist"),
+  hipGirth: invariant(values["hipGirth"], "hip"),
+  height: invariant(values["height"], "height"),
+  bustPointWidth: invariant(values["bustPointWidth"], "bust point width"),
+  sideNeckToBustPoint: invariant(values["sideNeckToBustPoint"], "side neck to bust point"),
+  backWaistLength: invariant(values["backWaistLength"], "back waist length"),
+  frontWaistLength: invariant(values["frontWaistLength"], "front waist length"),
+  neckBaseGirth: invariant(values["neckBaseGirth"], "neck"),
+  shoulderLength: invariant(values["shoulderLength"], "shoulder"),
+  acrossBack: invariant(values["acrossBack"], "across back"),
+  acrossFront: invariant(values["acrossFront"], "across front"),
 });
 
 /** Those measures of hers, each read once. */

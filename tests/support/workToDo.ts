@@ -4,9 +4,9 @@
  */
 import type { Alteration } from "../../src/core/decisions/alteration";
 import type { DartName, Piece, PieceName, PointName, SeamName } from "../../src/core/pattern/piece";
-import type { ChecklistItem, Plan, PlanHalf, Slip } from "../../src/core/plan/plan";
+import type { ChecklistItem, Plan, PlanHalf, PlannedAlteration } from "../../src/core/plan/plan";
 import type { Work } from "../../src/core/decisions/work";
-import { must } from "../../src/core/result";
+import { invariant } from "../../src/core/result";
 
 export type JobKind = ChecklistItem["step"]["kind"];
 
@@ -30,7 +30,7 @@ interface Place {
 const apart = (a: Place, b: Place): number => Math.hypot(a.x - b.x, a.y - b.y);
 const named = (pieces: readonly Piece[], name: PieceName): Piece | undefined =>
   pieces.find((piece) => piece.name === name);
-const at = (piece: Piece, name: PointName): Place => must(piece.points[name], `${piece.name} ${name}`).at;
+const at = (piece: Piece, name: PointName): Place => invariant(piece.points[name], `${piece.name} ${name}`).at;
 
 /** mm. A pencil line is no thinner: what moved by less is drawn where it was. */
 const PENCIL = 0.5;
@@ -53,17 +53,17 @@ export function changeOf(before: Piece | undefined, after: Piece | undefined): n
     ...piece.edges.flatMap(({ curve }) => (curve === null ? [] : [curve.c1, curve.c2])),
   ];
   const others = places(after);
-  return Math.max(...places(before).map((place, i) => apart(place, must(others[i], "place"))));
+  return Math.max(...places(before).map((place, i) => apart(place, invariant(others[i], "place"))));
 }
 
-const isMade = ({ outcome }: Slip): boolean => outcome.ok;
+const isMade = ({ outcome }: PlannedAlteration): boolean => outcome.ok;
 
-/** By how much a slip changed a piece; 0 where it could not be made. */
-function changeBy({ outcome }: Slip, piece: PieceName): number {
+/** By how much a planned changed a piece; 0 where it could not be made. */
+function changeBy({ outcome }: PlannedAlteration, piece: PieceName): number {
   return outcome.ok ? changeOf(outcome.value.before[piece], outcome.value.after[piece]) : 0;
 }
 
-const touched = ({ outcome }: Slip): readonly PieceName[] =>
+const touched = ({ outcome }: PlannedAlteration): readonly PieceName[] =>
   outcome.ok
     ? ALL_PIECES.filter((name) => outcome.value.before[name] !== undefined || outcome.value.after[name] !== undefined)
     : [];
@@ -118,31 +118,42 @@ function amountOf(alteration: Alteration): number {
 }
 
 /** All that its steps tell: the amount, the lengths that its words name, and what is given back where. */
-function figuresOf(slip: Slip, alteration: Alteration): readonly number[] {
-  if (!slip.outcome.ok) return [];
-  const { values, given, notes } = slip.outcome.value;
+function figuresOf(planned: PlannedAlteration, alteration: Alteration): readonly number[] {
+  if (!planned.outcome.ok) return [];
+  const { values, given, notes, before, after } = planned.outcome.value;
+  const [was, is] = [
+    before.centreFront?.points.centreWaist?.at.y ?? 0,
+    after.centreFront?.points.centreWaist?.at.y ?? 0,
+  ];
   return [
     amountOf(alteration),
     ...Object.keys(values)
       .toSorted()
-      .map((key) => must(values[key], key)),
+      .map((key) => invariant(values[key], key)),
     ...given.map(({ amount }) => amount),
     ...notes.map((note) => ("amount" in note ? note.amount : 0)),
+    // What walking a princess seam takes out of the centre front is told as well.
+    is - was,
   ];
 }
 
-function alterationJobs(slip: Slip): readonly Job[] {
-  const { what } = slip;
-  if (what.kind !== "alteration" || !isMade(slip)) return [];
+function alterationJobs(planned: PlannedAlteration): readonly Job[] {
+  const { what } = planned;
+  if (what.kind !== "alteration" || !isMade(planned)) return [];
   const { alteration } = what;
-  const job = (piece: PieceName): Job => ({ piece, kind: "slip", what: slip.id, figures: figuresOf(slip, alteration) });
+  const job = (piece: PieceName): Job => ({
+    piece,
+    kind: "alteration",
+    what: planned.id,
+    figures: figuresOf(planned, alteration),
+  });
   if (alteration.kind !== "fit") {
     // What a dart set free is told with it, also where another piece takes it; its seam's pieces are cut out of its own.
     const { piece } = alteration.dart;
-    const isDone = asksNothing(alteration) ? changeBy(slip, piece) > PENCIL : changeBy(slip, piece) > 0;
+    const isDone = asksNothing(alteration) ? changeBy(planned, piece) > PENCIL : changeBy(planned, piece) > 0;
     return isDone ? [job(piece)] : [];
   }
-  const changed = touched(slip).filter((piece) => changeBy(slip, piece) > 0);
+  const changed = touched(planned).filter((piece) => changeBy(planned, piece) > 0);
   const walked = (["centreFront", "sideFront"] as const).filter(
     (piece) => !changed.includes(piece) && changed.some((one) => one === "centreFront" || one === "sideFront"),
   );
@@ -151,18 +162,18 @@ function alterationJobs(slip: Slip): readonly Job[] {
 
 /** The pieces as blended, before the bust is altered. */
 const tracedOf = (plan: Plan): readonly Piece[] => {
-  const bust = plan.slips.find(({ source }) => source === "bust");
+  const bust = plan.alterations.find(({ source }) => source === "bust");
   return plan.blended.map((piece) =>
     bust?.outcome.ok === true ? (bust.outcome.value.before[piece.name] ?? piece) : piece,
   );
 };
 
 function tracingJobs(plan: Plan, piece: Piece): readonly Job[] {
-  const { frame, cup } = plan.sizing;
+  const { baseSize, cup } = plan.sizing;
   const version = IN_CUPS.includes(piece.name) ? cup.label : null;
   const line = (what: string): Job => ({ piece: piece.name, kind: "blend", what, figures: [] });
   return [
-    { piece: piece.name, kind: "trace", what: `${frame.label} ${version ?? "-"}`, figures: [] },
+    { piece: piece.name, kind: "trace", what: `${baseSize.label} ${version ?? "-"}`, figures: [] },
     // The basque's side is drawn from its hip up and down, the bodice's from the bust down.
     ...(piece.points.sideWaist === undefined
       ? []
@@ -172,11 +183,11 @@ function tracingJobs(plan: Plan, piece: Piece): readonly Job[] {
 }
 
 function bustJobs(plan: Plan): readonly Job[] {
-  const slip = plan.slips.find(({ source }) => source === "bust");
-  if (slip === undefined) return [];
+  const planned = plan.alterations.find(({ source }) => source === "bust");
+  if (planned === undefined) return [];
   const whole = plan.sizing.bust.alteration;
-  return touched(slip)
-    .filter((piece) => changeBy(slip, piece) > 0)
+  return touched(planned)
+    .filter((piece) => changeBy(planned, piece) > 0)
     .map((piece) => ({ piece, kind: "bust", what: "", figures: [whole / 2, whole] }));
 }
 
@@ -198,8 +209,8 @@ function isOther(printed: Piece | undefined, piece: Piece, dart: DartName): bool
   const [apex, inner, outer] = ([`${dart}Apex`, `${dart}Inner`, `${dart}Outer`] as const).map(
     (name) => [at(printed, name), at(piece, name)] as const,
   );
-  const [was, is] = must(apex, "end");
-  const [[wasInner, isInner], [wasOuter, isOuter]] = [must(inner, "mouth"), must(outer, "mouth")];
+  const [was, is] = invariant(apex, "end");
+  const [[wasInner, isInner], [wasOuter, isOuter]] = [invariant(inner, "mouth"), invariant(outer, "mouth")];
   return (
     apart(was, is) > SEWN ||
     Math.abs(apart(wasInner, wasOuter) - apart(isInner, isOuter)) > SEWN ||
@@ -209,8 +220,8 @@ function isOther(printed: Piece | undefined, piece: Piece, dart: DartName): bool
 }
 
 /** Whether widths or edges, which come after the darts, move it again. */
-const isLate = (slips: readonly Slip[], piece: PieceName, dart: DartName): boolean =>
-  slips.some(({ phase, outcome }) => {
+const isLate = (alterations: readonly PlannedAlteration[], piece: PieceName, dart: DartName): boolean =>
+  alterations.some(({ phase, outcome }) => {
     if (!outcome.ok || (phase !== "widths" && phase !== "edges")) return false;
     const [before, after] = [outcome.value.before[piece], outcome.value.after[piece]];
     return ([`${dart}Apex`, `${dart}Inner`, `${dart}Outer`] as const).some((name) => {
@@ -233,7 +244,7 @@ function dartJobs(plan: Plan, half: PlanHalf, piece: Piece): readonly Job[] {
     const drawn: Job = {
       piece: piece.name,
       kind: "dart",
-      what: `${name}${isLate(half.slips, piece.name, name) ? " at last" : ""}`,
+      what: `${name}${isLate(half.alterations, piece.name, name) ? " at last" : ""}`,
       figures: [
         apart(inner, outer),
         apart(end, inner),
@@ -242,7 +253,7 @@ function dartJobs(plan: Plan, half: PlanHalf, piece: Piece): readonly Job[] {
         ...[end, inner, outer].flatMap(({ x, y }) => [x, y]),
       ],
     };
-    const { truing } = must(
+    const { truing } = invariant(
       half.darts.find(({ ref }) => ref.piece === piece.name && ref.dart === name),
       name,
     );
@@ -284,7 +295,7 @@ function walkJobs({ pieces }: PlanHalf): readonly Job[] {
 export const jobsOfHalf = (plan: Plan, half: PlanHalf): readonly Job[] => [
   ...tracedOf(plan).flatMap((piece) => tracingJobs(plan, piece)),
   ...bustJobs(plan),
-  ...half.slips.flatMap(alterationJobs),
+  ...half.alterations.flatMap(alterationJobs),
   ...half.truing.map(({ piece, seam, what, point, amount }): Job => ({
     piece,
     kind: "trued",
@@ -306,10 +317,10 @@ export function jobOf({ piece, step, amount }: ChecklistItem): Job {
       return job(`${step.cutLine.level} from ${step.from}`, []);
     case "bust":
       return job("", [amount, step.whole]);
-    case "slip": {
-      const { what } = step.slip;
-      const figures = what.kind === "alteration" ? figuresOf(step.slip, what.alteration) : [];
-      return job(step.slip.id, [amount, ...figures.slice(1)]);
+    case "alteration": {
+      const { what } = step.planned;
+      const figures = what.kind === "alteration" ? figuresOf(step.planned, what.alteration) : [];
+      return job(step.planned.id, [amount, ...figures.slice(1)]);
     }
     case "trued": {
       const { seam, what, point } = step.change;
@@ -335,7 +346,7 @@ export function jobOf({ piece, step, amount }: ChecklistItem): Job {
 /** The largest difference between the figures of two jobs of one name. */
 export const figuresApart = (a: Job, b: Job): number =>
   a.figures.length === b.figures.length
-    ? Math.max(0, ...a.figures.map((figure, i) => Math.abs(figure - must(b.figures[i], "figure"))))
+    ? Math.max(0, ...a.figures.map((figure, i) => Math.abs(figure - invariant(b.figures[i], "figure"))))
     : Infinity;
 
 /** The trade's order on a piece; darts that later jobs move are drawn after those. */
@@ -354,7 +365,7 @@ const ORDER = [
 ];
 
 function rankOf({ step }: ChecklistItem): number {
-  if (step.kind === "slip") return ORDER.indexOf(step.slip.phase);
+  if (step.kind === "alteration") return ORDER.indexOf(step.planned.phase);
   return ORDER.indexOf(step.kind === "dart" && step.late ? "dart at last" : step.kind);
 }
 
@@ -372,14 +383,14 @@ export function wrongOrder({ alterations }: Work, checklist: readonly ChecklistI
     ...(isSorted(pieces) ? [] : ["a piece taken up twice, or out of turn"]),
     ...ALL_PIECES.flatMap((piece) => {
       const own = jobs.filter((job) => job.piece === piece);
-      const slips = ["length", "bust", "darts", "widths", "edges"].map((phase) =>
+      const made = ["length", "bust", "darts", "widths", "edges"].map((phase) =>
         own.flatMap(({ step }) =>
-          step.kind === "slip" && step.slip.phase === phase ? [asMade.indexOf(step.slip.id)] : [],
+          step.kind === "alteration" && step.planned.phase === phase ? [asMade.indexOf(step.planned.id)] : [],
         ),
       );
       return [
         ...(isSorted(own.map(rankOf)) ? [] : [`${piece}: ${own.map(({ step }) => step.kind).join(" ")}`]),
-        ...(slips.every(isSorted) ? [] : [`${piece}: alterations of one phase in another order than they are made in`]),
+        ...(made.every(isSorted) ? [] : [`${piece}: alterations of one phase in another order than they are made in`]),
       ];
     }),
   ];

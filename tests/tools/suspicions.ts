@@ -1,6 +1,6 @@
-/** Prints how many planted slips are seen, and how many women are asked in vain: `npx tsx tests/tools/suspicions.ts`. */
+/** Prints how many planted misreadings are seen, and how many women are asked in vain: `npx tsx tests/tools/suspicions.ts`. */
 import { MEASURE_NAMES, type MeasureName } from "../../src/core/measures/measure";
-import { askedInVain, PLANTED, seenOf, SIX_MEASURES, THIRTEEN_MEASURES } from "../support/plantedSlips";
+import { askedInVain, PLANTED, seenOf, SIX_MEASURES, THIRTEEN_MEASURES } from "../support/plantedMisreadings";
 import { heldBack1988 } from "../support/surveys";
 import { tapedWomen } from "../support/tapedWomen";
 

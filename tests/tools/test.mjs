@@ -105,7 +105,10 @@ async function browserTests() {
 const results = [];
 try {
   results.push(["typecheck", oneCheck(npmRun("typecheck"))]);
+  results.push(["formatting", oneCheck(npmRun("format:check"))]);
   results.push(["lint", oneCheck(npmRun("lint"))]);
+  results.push(["unused files and exports", oneCheck(npmRun("knip"))]);
+  results.push(["size of what is loaded", oneCheck(npmRun("size"))]);
   results.push(["unit and component tests", unitTests()]);
   results.push(["browser tests", await browserTests()]);
 } finally {

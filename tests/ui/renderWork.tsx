@@ -2,13 +2,16 @@
 import { render, type RenderResult } from "@testing-library/react";
 import userEvent, { type UserEvent } from "@testing-library/user-event";
 import type { ReactNode } from "react";
+import type { StoreApi } from "zustand";
 import type { Work } from "../../src/core/decisions/work";
-import { demoWorks } from "../../src/document/demo";
+import { invariant } from "../../src/core/result";
 import type { Library } from "../../src/store/library";
 import { createWorkSession } from "../../src/store/workSession";
 import { createWorkStore } from "../../src/store/workStore";
-import type { WorkStore } from "../../src/ui/app/useWork";
-import { useViewState } from "../../src/ui/app/viewState";
+import type { WorkStore } from "../../src/ui/work/useWork";
+import { useShowing, type Showing } from "../../src/ui/work/ofWork";
+import { usePageState } from "../../src/ui/work/pageState";
+import { useViewState, type ViewState } from "../../src/ui/work/viewState";
 import { WorkSessionProvider } from "../../src/ui/works/WorkSessionProvider";
 import { sampleWork } from "../support/sampleWork";
 
@@ -16,7 +19,14 @@ export interface Rendered extends RenderResult {
   readonly store: WorkStore;
   readonly user: UserEvent;
   readonly work: () => Work;
+  /** The showing of the work that is open now: what the page remembers of it hangs on it. */
+  readonly showing: () => Showing;
 }
+
+let shown: Showing | null = null;
+
+/** What the page remembers of the work that was rendered last, its selection and the like. */
+export const viewNow = (): StoreApi<ViewState> => useViewState.of(invariant(shown, "a work on the page"));
 
 /** Without a library nothing is kept, which is all that most parts of the page need. */
 export async function renderWork(
@@ -24,16 +34,27 @@ export async function renderWork(
   change: Partial<Work> = {},
   library: Library | null = null,
 ): Promise<Rendered> {
-  useViewState.setState({ step: "tape", selectedDart: null, litSlip: null, sheet: "checklist" });
+  usePageState.setState(usePageState.getInitialState());
   window.location.hash = "";
   const first = { ...sampleWork, ...change };
   const store = createWorkStore(first);
   const session = createWorkSession(store, library, first);
   await session.start();
+  const Probe = () => {
+    shown = useShowing();
+    return null;
+  };
   const result = render(
-    <WorkSessionProvider store={store} session={session} demos={demoWorks()}>
+    <WorkSessionProvider store={store} session={session}>
+      <Probe />
       {ui}
     </WorkSessionProvider>,
   );
-  return { ...result, store, user: userEvent.setup(), work: () => store.getState().work };
+  return {
+    ...result,
+    store,
+    user: userEvent.setup(),
+    work: () => store.getState().work,
+    showing: () => invariant(shown, "a work on the page"),
+  };
 }

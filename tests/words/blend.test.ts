@@ -87,10 +87,10 @@ describe("what the bust needs", () => {
 
 describe("why the planner did not take the first of the list", () => {
   const way = {
-    frame: "12",
+    baseSize: "12",
     cup: "C",
     residual: 5,
-    frameMisfit: 4,
+    baseSizeMisfit: 4,
     waistMove: 20,
     hipMove: 20,
     alterations: 2,
@@ -100,7 +100,7 @@ describe("why the planner did not take the first of the list", () => {
   };
 
   it("says the rule it goes by, and what the first has for it", () => {
-    const pick = { ...way, frame: "14", cup: "B", residual: 20, frameMisfit: -18, waistMove: 60, picked: true };
+    const pick = { ...way, baseSize: "14", cup: "B", residual: 20, baseSizeMisfit: -18, waistMove: 60, picked: true };
     expect(besideRankSentence([way, pick], false)).toBe(
       "The planner picks the frame by the upper chest alone, then the cup by how far the bust stands out beyond it, and so took size 14, cup B. " +
         "With everything weighed together, as in this list, size 12, cup C disturbs less in all: it needs no bust alteration, its frame lies nearer " +

@@ -1,16 +1,8 @@
 /** What a chart fits, in words: of the chart and not of a body, and always of whom. */
 import { describe, expect, it } from "vitest";
 import type { BesideChart, ChartShares } from "../../src/core/bodies/chartFit";
-import { STANDARD_CHARTS } from "../../src/core/chart/standardCharts";
 import { bodyOf, tapesOf } from "../../src/core/measures/tape";
-import {
-  axisWords,
-  besideSentences,
-  plotWords,
-  sharesSentences,
-  standardWords,
-  whoseWords,
-} from "../../src/words/chartFit";
+import { axisWords, besideSentences, plotWords, sharesSentences, whoseWords } from "../../src/words/chartFit";
 
 const shares: ChartShares = {
   framed: 0.882,
@@ -25,12 +17,12 @@ const shares: ChartShares = {
 const body = bodyOf(tapesOf({ bustGirth: 930, waistGirth: 782, hipGirth: 985 }));
 
 const hers: BesideChart = {
-  frame: { label: "12", waist: 32, hip: -15 },
-  noFrame: null,
+  baseSize: { label: "12", waist: 32, hip: -15 },
+  noBaseSize: null,
   waistAtBust: { off: 32, further: 0.243 },
   hipAtWaist: { off: -51, further: 0.1 },
 };
-const nothing: BesideChart = { frame: null, noFrame: null, waistAtBust: null, hipAtWaist: null };
+const nothing: BesideChart = { baseSize: null, noBaseSize: null, waistAtBust: null, hipAtWaist: null };
 
 describe("what the chart fits", () => {
   it("is told of 100 women, with how far it can be known", () => {
@@ -68,8 +60,8 @@ describe("the chart beside the wearer", () => {
 
   it("is told in inches", () => {
     // 32 mm are 1.26 in; 51 are 2.01.
-    const [frame, waist, hip] = besideSentences(hers, body, "in");
-    expect(frame).toContain("1 ¼ in less than yours at the waist and 5/8 in more than yours at the hip");
+    const [baseSize, waist, hip] = besideSentences(hers, body, "in");
+    expect(baseSize).toContain("1 ¼ in less than yours at the waist and 5/8 in more than yours at the hip");
     expect(waist).toContain("1 ¼ in less than yours");
     expect(hip).toContain("2 in more than yours");
   });
@@ -77,7 +69,7 @@ describe("the chart beside the wearer", () => {
   it("is the same where no tape tells the two apart", () => {
     const near: BesideChart = {
       ...hers,
-      frame: { label: "12", waist: 4, hip: -4 },
+      baseSize: { label: "12", waist: 4, hip: -4 },
       waistAtBust: { off: -3, further: 0.999 },
       hipAtWaist: { off: 90, further: 0.001 },
     };
@@ -89,12 +81,12 @@ describe("the chart beside the wearer", () => {
   });
 
   it("says what is missing", () => {
-    expect(besideSentences({ ...nothing, noFrame: "noBust" }, {}, "cm")).toEqual([
+    expect(besideSentences({ ...nothing, noBaseSize: "noBust" }, {}, "cm")).toEqual([
       "Not taken yet: bust, waist and hip. With them you are drawn in as well.",
     ]);
     expect(
       besideSentences(
-        { ...nothing, frame: { label: "12", waist: 12, hip: null } },
+        { ...nothing, baseSize: { label: "12", waist: 12, hip: null } },
         bodyOf(tapesOf({ bustGirth: 930, waistGirth: 712 })),
         "cm",
       ),
@@ -105,10 +97,10 @@ describe("the chart beside the wearer", () => {
   });
 
   it("says that the chart ends, not that she does", () => {
-    expect(besideSentences({ ...nothing, noFrame: "larger" }, body, "cm")).toEqual([
+    expect(besideSentences({ ...nothing, noBaseSize: "larger" }, body, "cm")).toEqual([
       "The chart ends before it reaches a frame for you.",
     ]);
-    expect(besideSentences({ ...nothing, noFrame: "smaller" }, body, "cm")).toEqual([
+    expect(besideSentences({ ...nothing, noBaseSize: "smaller" }, body, "cm")).toEqual([
       "The chart begins past the frame you need.",
     ]);
   });
@@ -124,13 +116,6 @@ describe("whose bodies they are", () => {
       "upper chest 3.0 cm less, waist 2.0 cm more and hip 1.4 cm more: our own choice, and the waist’s may be 3.0 cm out",
     );
     expect(whoseWords("in")).toContain("upper chest 1 1/8 in less");
-  });
-
-  it("and a standard's figures say how far they are trusted", () => {
-    for (const chart of STANDARD_CHARTS) {
-      expect(standardWords(chart)).toContain(chart.trust);
-      expect(standardWords(chart)).toContain("no measure of what a body should be");
-    }
   });
 });
 

@@ -1,9 +1,9 @@
 import type { Alteration, DartRedraw } from "../../src/core/decisions/alteration";
-import type { SlipTrace } from "../../src/core/alterations/outcome/trace";
+import type { AlterationTrace } from "../../src/core/alterations/outcome/trace";
 import { describe, expect, it } from "vitest";
 import { derivePlan } from "../../src/core/plan/derivePlan";
 import { piecePoint } from "../../src/core/geometry/point";
-import type { ChecklistItem, ChecklistStep, CutLine, Plan, Slip } from "../../src/core/plan/plan";
+import type { ChecklistItem, ChecklistStep, CutLine, Plan, PlannedAlteration } from "../../src/core/plan/plan";
 import type { Work } from "../../src/core/decisions/work";
 import { radians } from "../../src/core/units";
 import { checklistByPiece, checklistLine, checklistSentence } from "../../src/words/checklist";
@@ -28,13 +28,13 @@ const cutLine = (over: Partial<CutLine>): CutLine => ({
   between: ["12", "14"],
   share: 0.4,
   offset: 3,
-  slipMove: 0,
+  alterationMove: 0,
   at: piecePoint(0, 0),
   ...over,
 });
 
-function wearerSlip(alteration: DartRedraw, trace: Partial<SlipTrace> = {}): ChecklistStep {
-  const slip: Slip = {
+function wearersOwn(alteration: DartRedraw, trace: Partial<AlterationTrace> = {}): ChecklistStep {
+  const planned: PlannedAlteration = {
     id: "s",
     source: "wearer",
     phase: "darts",
@@ -59,7 +59,7 @@ function wearerSlip(alteration: DartRedraw, trace: Partial<SlipTrace> = {}): Che
       },
     },
   };
-  return { kind: "slip", slip };
+  return { kind: "alteration", planned };
 }
 
 describe("checklist words", () => {
@@ -108,7 +108,7 @@ describe("checklist words", () => {
   it("says how to shorten a dart, what is held and where the freed amount goes", () => {
     const dart = { piece: "front", dart: "waistDart" } as const;
     const words = sentence(
-      wearerSlip(
+      wearersOwn(
         { kind: "dartEnd", id: "a", dart, shorten: 15, across: 5, hold: "fullness", giveBack: {} },
         {
           given: [
@@ -132,7 +132,7 @@ describe("checklist words", () => {
   it("explains that a shorter dart with its mouth held makes more room, a longer one less", () => {
     const dart = { piece: "front", dart: "waistDart" } as const;
     const end = (shorten: number): string =>
-      sentence(wearerSlip({ kind: "dartEnd", id: "a", dart, shorten, across: 0, hold: "mouth", giveBack: {} }));
+      sentence(wearersOwn({ kind: "dartEnd", id: "a", dart, shorten, across: 0, hold: "mouth", giveBack: {} }));
     expect(end(15)).toContain("more room");
     expect(end(-15)).toContain("less room");
     expect(end(-15)).toContain("further from the waist seam");
@@ -140,9 +140,9 @@ describe("checklist words", () => {
 
   it("speaks of up and down on a side dart, and of its upper and lower mouth ends", () => {
     const dart = { piece: "front", dart: "sideDart" } as const;
-    const place = sentence(wearerSlip({ kind: "dartPlace", id: "a", dart, by: -8, how: "redraw", giveBack: {} }));
+    const place = sentence(wearersOwn({ kind: "dartPlace", id: "a", dart, by: -8, how: "redraw", giveBack: {} }));
     expect(place).toBe("Move the whole side dart 8 mm down.");
-    const mouth = sentence(wearerSlip({ kind: "dartMouth", id: "a", dart, inner: 2, outer: -5, giveBack: {} }));
+    const mouth = sentence(wearersOwn({ kind: "dartMouth", id: "a", dart, inner: 2, outer: -5, giveBack: {} }));
     expect(mouth).toContain("Narrow the side dart by 3 mm");
     expect(mouth).toContain("upper end of the mouth 2 mm away from");
     expect(mouth).toContain("lower end of the mouth 5 mm towards");
@@ -185,15 +185,15 @@ describe("checklist words", () => {
       outer: -30,
       giveBack: {},
     };
-    const slip: Slip = {
+    const planned: PlannedAlteration = {
       id: "a",
       source: "wearer",
       phase: "darts",
       piece: "back",
       what: { kind: "alteration", alteration },
-      outcome: { ok: false, failure: { code: "slip/dart-vanishes", smallest: 4, would: -20 } },
+      outcome: { ok: false, failure: { code: "alteration/dart-vanishes", smallest: 4, would: -20 } },
     };
-    expect(refusedSentence(slip, "cm")).toMatch(/^Left out on the back: narrow the waist dart by 60 mm\. .*4 mm/);
+    expect(refusedSentence(planned, "cm")).toMatch(/^Left out on the back: narrow the waist dart by 60 mm\. .*4 mm/);
   });
 });
 
@@ -238,8 +238,8 @@ describe("the order of work of a plan", () => {
 
 describe("the order of work where there is little to say", () => {
   it("marks nothing where the waist stays on the size traced", () => {
-    const onFrame = planOf({ ...sampleWork, alterations: [], picks: { frame: "14", waist: 3 } });
-    const lines = checklistByPiece(onFrame, "cm")[0]?.lines ?? [];
+    const onBaseSize = planOf({ ...sampleWork, alterations: [], picks: { baseSize: "14", waist: 3 } });
+    const lines = checklistByPiece(onBaseSize, "cm")[0]?.lines ?? [];
     expect(lines.map(({ text }) => text)).toContain(
       "At the waist the side seam stays on the traced 14 line: nothing to mark.",
     );

@@ -12,7 +12,7 @@ import {
   stopSentence,
   truingSentence,
   verdictSentence,
-} from "../../src/words/darts";
+} from "../../src/words/terms/darts";
 import { dartIn, planOf, ref, testWork } from "../support/works";
 
 const dart = dartIn(planOf(testWork), "front", "waistDart");

@@ -5,10 +5,11 @@ import {
   formatAmount,
   formatLength,
   formatLengthEntry,
+  formatRound,
   formatSigned,
   inchParts,
   lengthFailureSentence,
-} from "../../src/words/length";
+} from "../../src/words/terms/length";
 
 const unit = fc.constantFrom<TypedUnit>("cm", "in");
 /** mm to 0.1, as entries are kept. */
@@ -52,6 +53,23 @@ describe("formatLength", () => {
         expect(Math.abs(read - mm)).toBeLessThanOrEqual(half(as === "cm" ? 1 : 25.4 / 8));
       }),
     );
+  });
+});
+
+// What the trade says: 15 mm is 5/8 in, 20 mm is 3/4, 25 mm an inch; 2 mm is nearest to 1/16, 10 mm to 3/8.
+describe("formatRound", () => {
+  it.each([
+    [20, "cm", "20 mm"],
+    [2, "cm", "2 mm"],
+    [15, "in", "5/8 in"],
+    [20, "in", "¾ in"],
+    [25, "in", "1 in"],
+    [40, "in", "1 5/8 in"],
+    [10, "in", "3/8 in"],
+    [2, "in", "1/16 in"],
+    [0, "in", "0 in"],
+  ] as const)("writes %d mm in %s as %j", (mm, as, text) => {
+    expect(formatRound(mm, as)).toBe(text);
   });
 });
 

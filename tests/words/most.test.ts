@@ -3,8 +3,8 @@ import * as fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { parseAmount, type TypedUnit } from "../../src/core/measures/length";
 import type { Mm } from "../../src/core/units";
-import { formatMost } from "../../src/words/length";
-import { slipFailureSentence } from "../../src/words/slips";
+import { formatMost } from "../../src/words/terms/length";
+import { alterationFailureSentence } from "../../src/words/planned";
 import { planOf, testWork } from "../support/works";
 
 const read = (text: string, unit: TypedUnit): Mm => {
@@ -47,16 +47,16 @@ describe("formatMost", () => {
 });
 
 describe("a bust reduction that is too large", () => {
-  const slipAt = (bustAlteration: Mm) =>
-    planOf({ ...testWork, picks: { bustAlteration } }).slips.find(({ source }) => source === "bust")?.outcome;
+  const plannedAt = (bustAlteration: Mm) =>
+    planOf({ ...testWork, picks: { bustAlteration } }).alterations.find(({ source }) => source === "bust")?.outcome;
 
   it.each(["cm", "in"] as const)("in %s tells how much can be taken out, and that can", (unit) => {
-    const refused = slipAt(-200);
+    const refused = plannedAt(-200);
     if (refused === undefined || refused.ok) throw new Error("not refused");
-    const told = /([\d½¼¾/ ]+ (?:mm|in)) is the most/.exec(slipFailureSentence(refused.failure, unit))?.[1] ?? "";
+    const told = /([\d½¼¾/ ]+ (?:mm|in)) is the most/.exec(alterationFailureSentence(refused.failure, unit))?.[1] ?? "";
     const most = read(told, unit);
     expect(most).toBeGreaterThan(0);
-    expect(slipAt(-most)?.ok).toBe(true);
-    expect(slipAt(-most - (unit === "in" ? 2 * (25.4 / 16) : 2))?.ok).toBe(false);
+    expect(plannedAt(-most)?.ok).toBe(true);
+    expect(plannedAt(-most - (unit === "in" ? 2 * (25.4 / 16) : 2))?.ok).toBe(false);
   });
 });

@@ -1,8 +1,8 @@
 /** The ledger's notes and the Fit step in words. */
 import { FIT_NAMES } from "../../src/core/decisions/fitNames";
 import { describe, expect, it } from "vitest";
-import { fitOf } from "../../src/core/alterations/fit/index";
 import { PHASE_ORDER } from "../../src/core/decisions/tradeOrder";
+import { FIT_WORDS } from "../../src/words/alterations/index";
 import { fitCount, fitHeading, fitUse, isFitFound } from "../../src/words/fitStep";
 import { conflictNote, orderNote } from "../../src/words/order";
 import { truedSentence } from "../../src/words/truing";
@@ -59,7 +59,7 @@ describe("the Fit step", () => {
   it("finds by every word that was typed, in any order and case", () => {
     expect(isFitFound("lengthBelowBust", "FOLDS waist")).toBe(true);
     expect(isFitFound("lengthBelowBust", "folds zebra")).toBe(false);
-    expect(FIT_NAMES.every((fit) => isFitFound(fit, fitOf(fit).words.name))).toBe(true);
+    expect(FIT_NAMES.every((fit) => isFitFound(fit, FIT_WORDS[fit].name))).toBe(true);
   });
 
   it("counts what was found, and helps on where nothing was", () => {

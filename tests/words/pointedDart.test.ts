@@ -192,7 +192,7 @@ describe("where there is no answer", () => {
       what: "length",
       asked: 170,
       most: 131.98,
-      because: { code: "slip/too-short", most: 132 },
+      because: { code: "alteration/too-short", most: 132 },
     } as const;
     expect(pointedDartFailureSentence(failure, "cm")).toBe(
       "The end cannot be shortened by 170 mm; 131 mm is the most that works.",
@@ -209,7 +209,7 @@ describe("where there is no answer", () => {
   });
 
   it("gives the reason where the reason names no most of its own", () => {
-    const because = { code: "slip/not-given-back", left: 7 } as const;
+    const because = { code: "alteration/not-given-back", left: 7 } as const;
     expect(pointedDartFailureSentence({ code: "pointedDart/together-too-much", share: 0.508, because }, "cm")).toMatch(
       /50 % of all three can be had.*7 mm would be left over/,
     );

@@ -4,7 +4,7 @@ import type { HowSure, Way } from "../../src/core/sureness/howSure";
 import { bodyOf } from "../../src/core/measures/tape";
 import {
   bustDoneSentence,
-  chestFrameSentence,
+  chestBaseSizeSentence,
   cupSentence,
   linesSentence,
   nextWords,
@@ -90,11 +90,11 @@ describe("the size without an upper chest", () => {
   it("is said to stand on the bust alone, and what the frame would then be", () => {
     const guessed = { ...byBust, sizesGuessed: inOrder(["14", 0.55], ["12", 0.38], ["16", 0.07]) };
     expect(sizeSentence(guessed)).toBe(alone);
-    expect(chestFrameSentence(guessed)).toBe(
+    expect(chestBaseSizeSentence(guessed)).toBe(
       "The frame goes by the upper chest once that is taken. Guessed from your other measures it would be size 14 (about 55 of 100) or size 12 (40).",
     );
     expect(
-      chestFrameSentence({
+      chestBaseSizeSentence({
         ...byBust,
         sizesGuessed: [
           { label: "24", probability: 0.7 },
@@ -105,9 +105,9 @@ describe("the size without an upper chest", () => {
   });
 
   it("is left at that where the guess says nearly surely the same, or there is none", () => {
-    expect(chestFrameSentence({ ...byBust, sizesGuessed: inOrder(["14", 0.93], ["12", 0.07]) })).toBeNull();
-    expect(chestFrameSentence(byBust)).toBeNull();
-    expect(chestFrameSentence(sure)).toBeNull();
+    expect(chestBaseSizeSentence({ ...byBust, sizesGuessed: inOrder(["14", 0.93], ["12", 0.07]) })).toBeNull();
+    expect(chestBaseSizeSentence(byBust)).toBeNull();
+    expect(chestBaseSizeSentence(sure)).toBeNull();
   });
 });
 

@@ -14,7 +14,7 @@ describe("surePassage", () => {
   });
 
   it("says that the wearer's own picks are laid aside, and only then", () => {
-    const own = surePassage({ ...sampleWork, picks: { frame: "16" } });
+    const own = surePassage({ ...sampleWork, picks: { baseSize: "16" } });
     expect(own?.said.join(" ")).toContain("the picks you set yourself are laid aside");
     expect(surePassage(sampleWork)?.said.join(" ")).not.toContain("laid aside");
   });

@@ -1,4 +1,4 @@
-import type { SlipKind } from "../../src/core/bodies/misreading";
+import type { MisreadingKind } from "../../src/core/bodies/misreading";
 import { describe, expect, it } from "vitest";
 import type { Suspicion } from "../../src/core/bodies/suspicion";
 import { MEASURE_NAMES } from "../../src/core/measures/measure";
@@ -12,9 +12,9 @@ import {
   guessWords,
   onceSureWords,
   readingsSentence,
-  slipElsewhere,
-  slipQuestion,
-  slipRemedy,
+  misreadingElsewhere,
+  misreadingQuestion,
+  misreadingRemedy,
   standingSentence,
   surveyWords,
   tapeStateSentence,
@@ -30,7 +30,7 @@ const doubt: Suspicion = {
   expected: 880,
   least: 822,
   most: 941,
-  slip: null,
+  misreading: null,
   takenAgain: false,
 };
 
@@ -64,22 +64,25 @@ describe("a doubt", () => {
   });
 
   it("says nothing of the tape where something else explains it", () => {
-    expect(doubtSentence({ ...doubt, slip: { kind: "inchesAsCentimetres", meant: 863.6 } }, "cm")).not.toContain(
+    expect(doubtSentence({ ...doubt, misreading: { kind: "inchesAsCentimetres", meant: 863.6 } }, "cm")).not.toContain(
       "slipped",
     );
   });
 
   it("does not call more or less what lies within what was expected", () => {
     expect(
-      doubtSentence({ ...doubt, value: 900, slip: { kind: "swapped", meant: 880, other: "upperChestGirth" } }, "cm"),
+      doubtSentence(
+        { ...doubt, value: 900, misreading: { kind: "swapped", meant: 880, other: "upperChestGirth" } },
+        "cm",
+      ),
     ).toBe("Measure the bust again: 90.0 cm does not go with your other measures.");
   });
 
   it("does not ask whether centimetres were centimetres", () => {
-    expect(slipQuestion(doubt, { kind: "centimetresAsInches", meant: 880 }, "cm")).toBe(
+    expect(misreadingQuestion(doubt, { kind: "centimetresAsInches", meant: 880 }, "cm")).toBe(
       "Were these centimetres, taken for inches? That would be 88.0 cm.",
     );
-    expect(slipQuestion(doubt, { kind: "inchesAsCentimetres", meant: 863.6 }, "in")).toBe(
+    expect(misreadingQuestion(doubt, { kind: "inchesAsCentimetres", meant: 863.6 }, "in")).toBe(
       "Were these inches, taken for centimetres? That would be 34 in.",
     );
   });
@@ -94,7 +97,7 @@ describe("a doubt", () => {
   });
 
   it("sends to the measure where the question is asked", () => {
-    expect(slipElsewhere({ kind: "swapped", meant: 880, other: "upperChestGirth" })).toBe(
+    expect(misreadingElsewhere({ kind: "swapped", meant: 880, other: "upperChestGirth" })).toBe(
       "See the question at the upper chest.",
     );
   });
@@ -106,7 +109,7 @@ describe("a doubt", () => {
   });
 
   it("asks about every kind of slip in its own words, never of the body", () => {
-    const kinds: readonly SlipKind[] = [
+    const kinds: readonly MisreadingKind[] = [
       "inchesAsCentimetres",
       "centimetresAsInches",
       "half",
@@ -118,7 +121,7 @@ describe("a doubt", () => {
       "upperChestOverBust",
     ];
     const questions = kinds.map((kind) =>
-      slipQuestion(
+      misreadingQuestion(
         doubt,
         { kind, meant: 863.6, ...(kind === "swapped" ? { other: "waistGirth" as const } : {}) },
         "cm",
@@ -134,9 +137,9 @@ describe("a doubt", () => {
   });
 
   it("offers to set right only what can be set right without the tape", () => {
-    expect(slipRemedy({ kind: "half", meant: 880 }, "cm")).toBe("Take 88.0 cm");
-    expect(slipRemedy({ kind: "swapped", meant: 880, other: "waistGirth" }, "cm")).toBe("Swap them");
-    expect(slipRemedy({ kind: "waistAtNavel", meant: 700 }, "cm")).toBeNull();
+    expect(misreadingRemedy({ kind: "half", meant: 880 }, "cm")).toBe("Take 88.0 cm");
+    expect(misreadingRemedy({ kind: "swapped", meant: 880, other: "waistGirth" }, "cm")).toBe("Swap them");
+    expect(misreadingRemedy({ kind: "waistAtNavel", meant: 700 }, "cm")).toBeNull();
   });
 
   it("is never unkind, of whichever measure", () => {

@@ -1,6 +1,6 @@
-/** One slip of the wearer, applied: a dart redrawn, a dart made into another thing, or a fit alteration. */
+/** One alteration of the wearer, applied: a dart redrawn, a dart made into another thing, or a fit alteration. */
 import type { Alteration, DartSurgery, FitAlteration } from "../decisions/alteration";
-import type { SlipFailure } from "./outcome/failure";
+import type { AlterationFailure } from "./outcome/alterationFailure";
 import { validateOutline } from "../geometry/outline";
 import { fail, ok, type Result } from "../result";
 import { outlineOf } from "../pattern/ring";
@@ -20,7 +20,7 @@ export function applyAlteration(
   pieces: PieceSet,
   alteration: Alteration,
   context: FitContext,
-): Result<Applied, SlipFailure> {
+): Result<Applied, AlterationFailure> {
   switch (alteration.kind) {
     case "dartEnd":
     case "dartMouth":
@@ -37,34 +37,35 @@ function applyFit(
   pieces: PieceSet,
   { fit, amount }: FitAlteration,
   context: FitContext,
-): Result<FitApplied, SlipFailure> {
+): Result<FitApplied, AlterationFailure> {
   const definition = fitOf(fit);
-  if (!definition.applies(pieces)) return fail({ code: "slip/not-on-this-style" });
+  if (!definition.applies(pieces)) return fail({ code: "alteration/not-on-this-style" });
   const { least, most } = definition.range;
-  if (amount < least || amount > most) return fail({ code: "slip/too-much", most: amount < least ? least : most });
+  if (amount < least || amount > most)
+    return fail({ code: "alteration/too-much", most: amount < least ? least : most });
   return amount === 0 ? ok({ pieces, traces: [], values: {} }) : definition.apply(pieces, amount, context);
 }
 
-function applyToDart(pieces: PieceSet, alteration: DartSurgery): Result<FitApplied, SlipFailure> {
+function applyToDart(pieces: PieceSet, alteration: DartSurgery): Result<FitApplied, AlterationFailure> {
   const { dart } = alteration;
   const piece = pieces[dart.piece];
   if (piece === undefined || !piece.darts.some((d) => d.name === dart.dart))
-    return fail({ code: "slip/no-such-dart", dart });
+    return fail({ code: "alteration/no-such-dart", dart });
   return operateOnDart(pieces, alteration);
 }
 
 /** Pieces that came out spoilt are no answer: nobody can cut them. */
-function applied(before: PieceSet, done: Result<FitApplied, SlipFailure>): Result<Applied, SlipFailure> {
+function applied(before: PieceSet, done: Result<FitApplied, AlterationFailure>): Result<Applied, AlterationFailure> {
   if (!done.ok) return done;
-  const { pieces, traces, values, steps, girths = {} } = done.value;
+  const { pieces, traces, values, girths = {} } = done.value;
   const changed = piecesOf(pieces).filter((piece) => before[piece.name] !== piece);
   const spoilt = changed.find((piece) => validateOutline(outlineOf(piece)).length > 0);
-  if (spoilt !== undefined) return fail({ code: "slip/outline-spoilt", piece: spoilt.name });
+  if (spoilt !== undefined) return fail({ code: "alteration/outline-spoilt", piece: spoilt.name });
   const main = traces[0]?.piece ?? changed[0]?.name ?? "front";
   return ok({
     pieces,
     truing: { inner: 0, outer: 0 },
     girths,
-    trace: { ...untouched(main, before, pieces), surgery: traces, values, ...(steps === undefined ? {} : { steps }) },
+    trace: { ...untouched(main, before, pieces), surgery: traces, values },
   });
 }

@@ -1,11 +1,11 @@
 /**
  * Blending a nest: every point takes its place across the piece from the fractional size of its own level, and its
- * height from the frame size, so that lengths stay the frame's and the same fraction at a level is the same on every
+ * height from the base size, so that lengths stay the frame's and the same fraction at a level is the same on every
  * piece. Control points follow the level of the point they belong to, so a seam between two levels stays one smooth
  * curve that keeps the frame's directions at its ends.
  */
 import { piecePoint, type PiecePoint } from "../geometry/point";
-import { must } from "../result";
+import { invariant } from "../result";
 import {
   pointNames,
   type Edge,
@@ -20,12 +20,12 @@ import {
 export type LevelSizes = Readonly<Record<LevelName, number>>;
 
 /** The same size at every level but waist and hip. */
-export const levelSizes = (frame: number, waist: number, hip: number): LevelSizes => ({
-  neck: frame,
-  shoulder: frame,
-  underarm: frame,
-  bust: frame,
-  underBust: frame,
+export const levelSizes = (baseSize: number, waist: number, hip: number): LevelSizes => ({
+  neck: baseSize,
+  shoulder: baseSize,
+  underarm: baseSize,
+  bust: baseSize,
+  underBust: baseSize,
   waist,
   hip,
 });
@@ -44,7 +44,7 @@ export function neighbours(size: number, count: number): { lower: number; share:
  * @param only  one seam to blend, where nothing else is asked; the result then has just that seam
  */
 export function blendPiece(sizes: readonly Piece[], at: LevelSizes, only?: SeamName): Piece {
-  const base = must(sizes[0], "a nest with a size");
+  const base = invariant(sizes[0], "a nest with a size");
   const wanted =
     only === undefined ? null : new Set(base.edges.flatMap((e) => (e.seam === only ? [e.from, e.to] : [])));
   const acrossAt = (level: LevelName, x: (piece: Piece) => number): number => interpolate(sizes, at[level], x);
@@ -52,11 +52,11 @@ export function blendPiece(sizes: readonly Piece[], at: LevelSizes, only?: SeamN
   const points: Partial<Record<PointName, NamedPoint>> = {};
   for (const name of pointNames(base)) {
     if (wanted !== null && !wanted.has(name)) continue;
-    const level = must(base.points[name], name).level;
+    const level = invariant(base.points[name], name).level;
     points[name] = {
       at: piecePoint(
-        acrossAt(level, (p) => must(p.points[name], name).at.x),
-        heightOf((p) => must(p.points[name], name).at.y),
+        acrossAt(level, (p) => invariant(p.points[name], name).at.x),
+        heightOf((p) => invariant(p.points[name], name).at.y),
       ),
       level,
     };
@@ -66,11 +66,11 @@ export function blendPiece(sizes: readonly Piece[], at: LevelSizes, only?: SeamN
     if (edge.curve === null) return [edge];
     const control = (which: "c1" | "c2", level: LevelName): PiecePoint =>
       piecePoint(
-        acrossAt(level, (p) => must(p.edges[index]?.curve, "curve")[which].x),
-        heightOf((p) => must(p.edges[index]?.curve, "curve")[which].y),
+        acrossAt(level, (p) => invariant(p.edges[index]?.curve, "curve")[which].x),
+        heightOf((p) => invariant(p.edges[index]?.curve, "curve")[which].y),
       );
-    const c1 = control("c1", must(base.points[edge.from], edge.from).level);
-    const c2 = control("c2", must(base.points[edge.to], edge.to).level);
+    const c1 = control("c1", invariant(base.points[edge.from], edge.from).level);
+    const c2 = control("c2", invariant(base.points[edge.to], edge.to).level);
     return [{ ...edge, curve: { c1, c2 } }];
   });
   return { ...base, points, edges };
@@ -78,8 +78,8 @@ export function blendPiece(sizes: readonly Piece[], at: LevelSizes, only?: SeamN
 
 function interpolate(sizes: readonly Piece[], size: number, value: (piece: Piece) => number): number {
   const { lower, share } = neighbours(size, sizes.length);
-  const low = value(must(sizes[lower], "size"));
+  const low = value(invariant(sizes[lower], "size"));
   if (share === 0) return low;
-  const high = value(must(sizes[Math.min(lower + 1, sizes.length - 1)], "size"));
+  const high = value(invariant(sizes[Math.min(lower + 1, sizes.length - 1)], "size"));
   return low + (high - low) * share;
 }

@@ -6,8 +6,8 @@
  * ranges widen by themselves for a body that is unusual in what was measured. Both were chosen by how well they foretell
  * women held back (DEVELOPERS.md).
  */
-import { MEASURE_NAMES, type MeasureName } from "../measures/measure";
-import { must } from "../result";
+import type { MeasureName } from "../measures/measure";
+import { invariant } from "../result";
 import { cholesky, dot, entry, partOf, solveLower, type Matrix } from "../statistics/linear";
 
 export interface BodyModel {
@@ -51,12 +51,12 @@ export function conditionOn(model: BodyModel, given: readonly Known[]): Conditio
   const known = given.filter(({ measure }) => model.measures.includes(measure));
   const places = known.map(({ measure }) => model.measures.indexOf(measure));
   const scatter = partOf(model.scatter, places, places).map((row, i) =>
-    row.map((value, j) => (i === j ? value + must(known[i], "known").variance : value)),
+    row.map((value, j) => (i === j ? value + invariant(known[i], "known").variance : value)),
   );
   const lower = cholesky(scatter);
   const off = solveLower(
     lower,
-    known.map(({ log }, i) => log - must(model.middle[must(places[i], "place")], "middle")),
+    known.map(({ log }, i) => log - invariant(model.middle[invariant(places[i], "place")], "middle")),
   );
   const distance = dot(off, off);
   const freedom = model.freedom + known.length;
@@ -72,14 +72,10 @@ export function conditionOn(model: BodyModel, given: readonly Known[]): Conditio
       );
       const left = Math.max(0, entry(model.scatter, at, at) - dot(across, across));
       return {
-        middle: must(model.middle[at], "middle") + dot(across, off),
+        middle: invariant(model.middle[at], "middle") + dot(across, off),
         scale: Math.sqrt(left * widening),
         freedom,
       };
     },
   };
 }
-
-/** The order in which a model holds its measures. */
-export const inOrder = (measures: readonly MeasureName[]): readonly MeasureName[] =>
-  MEASURE_NAMES.filter((name) => measures.includes(name));

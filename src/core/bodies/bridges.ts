@@ -4,7 +4,7 @@
  * doubt. Of all this the survey itself can prove nothing; the shifts are our own choice, each with what it stands on.
  */
 import { MEASURE_NAMES, type MeasureName } from "../measures/measure";
-import { must } from "../result";
+import { invariant } from "../result";
 import type { Mm } from "../units";
 import type { BodyModel } from "./bodyModel";
 import { entry, type Matrix } from "../statistics/linear";
@@ -51,7 +51,7 @@ const ACROSS_FRONT = { share: 0.94, doubt: 0.05 };
 
 const scatter: Matrix = SURVEY.measures.map((_, row) =>
   SURVEY.measures.map((__, column) =>
-    must(must(SURVEY.scatter[Math.max(row, column)], "row")[Math.min(row, column)], "entry"),
+    invariant(invariant(SURVEY.scatter[Math.max(row, column)], "row")[Math.min(row, column)], "entry"),
   ),
 );
 
@@ -69,10 +69,10 @@ export const TAPED_BODIES: BodyModel = bridged();
 function bridged(): BodyModel {
   const shares = SURVEY.measures.map((name, at) => {
     const { shift, doubt, ofWaistLevel = 0 } = BRIDGES[name] ?? NONE;
-    const middle = Math.exp(must(SURVEY.middle[at], "middle"));
+    const middle = Math.exp(invariant(SURVEY.middle[at], "middle"));
     return { shift: Math.log1p(shift / middle), doubt: doubt / middle, level: ofWaistLevel / middle };
   });
-  const share = (at: number) => must(shares[at], "bridge");
+  const share = (at: number) => invariant(shares[at], "bridge");
   const moved = scatter.map((row, i) =>
     row.map(
       (value, j) => value + share(i).level * share(j).level + (i === j ? share(i).doubt ** 2 - share(i).level ** 2 : 0),
@@ -80,12 +80,12 @@ function bridged(): BodyModel {
   );
   const middle = SURVEY.middle.map((value, at) => value + share(at).shift);
   const back = SURVEY.measures.indexOf("acrossBack");
-  const acrossFront = moved.map((row) => must(row[back], "entry"));
+  const acrossFront = moved.map((row) => invariant(row[back], "entry"));
   return reordered({
     measures: [...SURVEY.measures, "acrossFront"],
-    middle: [...middle, must(middle[back], "across back") + Math.log(ACROSS_FRONT.share)],
+    middle: [...middle, invariant(middle[back], "across back") + Math.log(ACROSS_FRONT.share)],
     scatter: [
-      ...moved.map((row, at) => [...row, must(acrossFront[at], "entry")]),
+      ...moved.map((row, at) => [...row, invariant(acrossFront[at], "entry")]),
       [...acrossFront, entry(moved, back, back) + ACROSS_FRONT.doubt ** 2],
     ],
     freedom: SURVEY.freedom,
@@ -98,7 +98,7 @@ function reordered(model: BodyModel): BodyModel {
   const from = measures.map((name) => model.measures.indexOf(name));
   return {
     measures,
-    middle: from.map((at) => must(model.middle[at], "middle")),
+    middle: from.map((at) => invariant(model.middle[at], "middle")),
     scatter: from.map((row) => from.map((column) => entry(model.scatter, row, column))),
     freedom: model.freedom,
   };

@@ -2,14 +2,14 @@
  * What a size chart fits: the planner's own rule asked of the body survey's women, and where the chart's proportions lie
  * beside one wearer's. It is the chart that fits more women or fewer; nothing here is said of any of them.
  */
-import type { SizingFailure } from "../sizing/failure";
+import type { SizingFailure } from "../sizing/sizingFailure";
 import type { SizeChart } from "../chart/sizeChart";
 import type { MeasuredBody } from "../measures/tape";
 import { chartFaults } from "../chart/chartFaults";
 import type { Picks } from "../decisions/work";
 import { remember } from "../remember";
-import { must } from "../result";
-import { differenceTaken, pickBust, pickCup, pickFrame } from "../sizing/pickFrame";
+import { invariant } from "../result";
+import { differenceTaken, pickBust, pickCup, pickBaseSize } from "../sizing/pickBaseSize";
 import type { Taken } from "../sizing/sizing";
 import { girthAt, solveLevel } from "../sizing/solveLevel";
 import { EXTRAPOLATION_STEPS } from "../tolerance";
@@ -44,9 +44,9 @@ export interface OffLine {
 /** The wearer beside the chart; null where a measure was not taken, or the chart cannot say. */
 export interface BesideChart {
   /** What her girths have more than the frame's own size (less: negative). */
-  readonly frame: { readonly label: string; readonly waist: Mm | null; readonly hip: Mm | null } | null;
+  readonly baseSize: { readonly label: string; readonly waist: Mm | null; readonly hip: Mm | null } | null;
   /** Why there is no frame: no bust taken, or the chart ends too soon for her (null too where her own frame is not in it). */
-  readonly noFrame: "noBust" | "smaller" | "larger" | null;
+  readonly noBaseSize: "noBust" | "smaller" | "larger" | null;
   /** Her waist against the chart's waist at her bust. */
   readonly waistAtBust: OffLine | null;
   /** Her hip against the chart's hip at her waist. */
@@ -100,11 +100,11 @@ function pickFor(
   { bust, upperChest }: ModelBody,
 ): { readonly index: number; readonly leftAlone: boolean } | null {
   const [bustTaken, chestTaken] = [exactly(bust), exactly(upperChest)];
-  const frame = pickFrame(chart, bustTaken, chestTaken, {});
-  if (!frame.ok || frame.value.beyond > 0) return null;
+  const baseSize = pickBaseSize(chart, bustTaken, chestTaken, {});
+  if (!baseSize.ok || baseSize.value.beyond > 0) return null;
   const cup = pickCup(chart, differenceTaken(bustTaken, chestTaken), {});
   return cup.ok
-    ? { index: frame.value.index, leftAlone: pickBust(chart, bust, cup.value, frame.value, {}).leftAlone }
+    ? { index: baseSize.value.index, leftAlone: pickBust(chart, bust, cup.value, baseSize.value, {}).leftAlone }
     : null;
 }
 
@@ -156,7 +156,7 @@ function leftAloneWithin(
   bodies: readonly ModelBody[],
   now: number,
 ): ChartShares["bustLeftAloneWithin"] {
-  const doubt = must(BRIDGES.upperChestGirth, "bridge").doubt;
+  const doubt = invariant(BRIDGES.upperChestGirth, "bridge").doubt;
   const moved = [-doubt, doubt].map(
     (by) =>
       bodies.filter((body) => pickFor(chart, { ...body, upperChest: body.upperChest + by })?.leftAlone === true)
@@ -174,8 +174,8 @@ const lineAt = (along: readonly Mm[], of: readonly Mm[], at: Mm): Mm => girthAt(
 function placeOn(values: readonly Mm[], wanted: Mm): number {
   const last = values.length - 2;
   for (let i = 0; i <= last; i += 1) {
-    const low = must(values[i], "size");
-    const step = must(values[i + 1], "size") - low;
+    const low = invariant(values[i], "size");
+    const step = invariant(values[i + 1], "size") - low;
     if (step > 0 && (wanted <= low + step || i === last)) return i + (wanted - low) / step;
   }
   // The last sizes share this girth: as far as the chart tells.
@@ -195,10 +195,10 @@ function beside(chart: SizeChart, of: OfChart, body: MeasuredBody, picks: Picks)
     const off = value.value - lineAt(columnOf(chart, along), columnOf(chart, level), at.value);
     return { off, further: distances.filter((distance) => distance > Math.abs(off)).length / distances.length };
   };
-  const picked = bust === undefined ? null : pickFrame(chart, bust, upperChestGirth, picks);
-  const size = picked?.ok === true ? must(chart.sizes[picked.value.index], "size") : null;
+  const picked = bust === undefined ? null : pickBaseSize(chart, bust, upperChestGirth, picks);
+  const size = picked?.ok === true ? invariant(chart.sizes[picked.value.index], "size") : null;
   return {
-    frame:
+    baseSize:
       size === null
         ? null
         : {
@@ -206,13 +206,13 @@ function beside(chart: SizeChart, of: OfChart, body: MeasuredBody, picks: Picks)
             waist: waist === undefined ? null : waist.value - size.waist,
             hip: hip === undefined ? null : hip.value - size.hip,
           },
-    noFrame: picked === null ? "noBust" : picked.ok ? null : sideOf(picked.failure),
+    noBaseSize: picked === null ? "noBust" : picked.ok ? null : sideOf(picked.failure),
     waistAtBust: line("bust", bust, "waist", waist, of.waistAtBust),
     hipAtWaist: line("waist", waist, "hip", hip, of.hipAtWaist),
   };
 }
 
-const sideOf = (failure: SizingFailure): BesideChart["noFrame"] =>
+const sideOf = (failure: SizingFailure): BesideChart["noBaseSize"] =>
   failure.code === "plan/outside-chart" ? (failure.wanted > failure.most ? "larger" : "smaller") : null;
 
 /** Whether the line still speaks there: as far as the planner carries a chart on. */

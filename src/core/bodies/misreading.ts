@@ -2,7 +2,7 @@
 import type { MeasureName } from "../measures/measure";
 import type { Mm } from "../units";
 
-export type SlipKind =
+export type MisreadingKind =
   | "inchesAsCentimetres"
   | "centimetresAsInches"
   | "half"
@@ -18,8 +18,8 @@ export type SlipKind =
   /** Upper chest taken over the bust. */
   | "upperChestOverBust";
 
-export interface LikelySlip {
-  readonly kind: SlipKind;
+export interface LikelyMisreading {
+  readonly kind: MisreadingKind;
   /** What the value would be without it. */
   readonly meant: Mm;
   /** With which measure it was swapped. */

@@ -1,20 +1,20 @@
 /**
- * What may have gone wrong at the tape: every slip we know of, weighed against nothing having gone wrong. All weights are
- * logarithms of odds against that: how often the slip happens, times how much likelier all readings are with it.
+ * What may have gone wrong at the tape: every misreading we know of, weighed against nothing having gone wrong. All weights are
+ * logarithms of odds against that: how often the misreading happens, times how much likelier all readings are with it.
  */
-import type { SlipKind } from "./misreading";
+import type { MisreadingKind } from "./misreading";
 import type { TypedUnit } from "../measures/length";
 import type { MeasureName } from "../measures/measure";
 import { MEASURE_RANGES } from "../measures/registry";
 import { TAPE_SPREAD } from "../measures/repeatability";
-import { must } from "../result";
+import { invariant } from "../result";
 import { MM_PER_CM, MM_PER_INCH, type Mm } from "../units";
 import type { Foretold } from "./bodyModel";
 import { logDensity, type Reading } from "./openBodies";
 
 /** One explanation of all that was read. `kind` null: the tape slipped in a way we have no name for. */
 export interface Hypothesis {
-  readonly kind: SlipKind | null;
+  readonly kind: MisreadingKind | null;
   /** Places in the reading: the measure that is wrong, or both that were swapped. */
   readonly at: readonly [number] | readonly [number, number];
   /** Logarithm of what was meant, for each of `at`. */
@@ -23,7 +23,7 @@ export interface Hypothesis {
 }
 
 /** How often it happens, per measure that it can happen to: our own choice, as are those of the pairs below. */
-const HOW_OFTEN: Readonly<Record<Exclude<SlipKind, "swapped"> | "other", number>> = {
+const HOW_OFTEN: Readonly<Record<Exclude<MisreadingKind, "swapped"> | "other", number>> = {
   inchesAsCentimetres: 0.0003,
   centimetresAsInches: 0.0003,
   half: 0.0003,
@@ -60,8 +60,8 @@ const GIRTHS: readonly MeasureName[] = [
 /** Of the logarithm of navel girth over waist: mean and standard deviation of the 2208 women surveyed in 1988. */
 export const NAVEL_OVER_WAIST = { middle: 0.0859, spread: 0.0477 };
 
-/** How far off a slip without a name puts a logarithm, one standard deviation: our own choice. */
-const ANY_SLIP = 0.2;
+/** How far off a misreading without a name puts a logarithm, one standard deviation: our own choice. */
+const ANY_MISREADING = 0.2;
 
 /** What the tape is marked in, and with it what its whole numbers, its tens and their digits are. */
 const MARK: Readonly<Record<TypedUnit, Mm>> = { cm: MM_PER_CM, in: MM_PER_INCH };
@@ -72,7 +72,7 @@ export function hypothesesOf(reading: Reading, unit: TypedUnit): readonly Hypoth
     ...reading.measures.flatMap((_, at) => [
       ...misread(reading, at, unit),
       ...elsewhere(reading, at),
-      anySlip(reading, at),
+      anyMisreading(reading, at),
     ]),
     ...swaps(reading),
   ];
@@ -82,10 +82,10 @@ const often = (kind: keyof typeof HOW_OFTEN): number => Math.log(HOW_OFTEN[kind]
 
 /** The tape lay right, and another number was written down. */
 function misread(reading: Reading, at: number, unit: TypedUnit): readonly Hypothesis[] {
-  const measure = must(reading.measures[at], "measure");
-  const log = must(reading.logs[at], "log");
+  const measure = invariant(reading.measures[at], "measure");
+  const log = invariant(reading.logs[at], "log");
   const { usualLeast, usualMost } = MEASURE_RANGES[measure];
-  const foretold = must(reading.foretold[at], "foretold");
+  const foretold = invariant(reading.foretold[at], "foretold");
   const now = logDensity(log, foretold);
   return writtenFor(measure, Math.exp(log), MARK[unit]).flatMap(({ kind, meant, scaled }) => {
     if (meant < usualLeast || meant > usualMost) return [];
@@ -140,9 +140,9 @@ type Elsewhere = "waistAtNavel" | "waistAtHip" | "upperChestOverBust";
 
 /** The number is right, and the tape lay somewhere else. */
 function elsewhere(reading: Reading, at: number): readonly Hypothesis[] {
-  const measure = must(reading.measures[at], "measure");
-  const log = must(reading.logs[at], "log");
-  const foretold = must(reading.foretold[at], "foretold");
+  const measure = invariant(reading.measures[at], "measure");
+  const log = invariant(reading.logs[at], "log");
+  const foretold = invariant(reading.foretold[at], "foretold");
   const now = logDensity(log, foretold);
   const put = (kind: Elsewhere, there: Foretold, meant: number): Hypothesis => ({
     kind,
@@ -170,10 +170,10 @@ function elsewhere(reading: Reading, at: number): readonly Hypothesis[] {
   ];
 }
 
-function anySlip(reading: Reading, at: number): Hypothesis {
-  const log = must(reading.logs[at], "log");
-  const foretold = must(reading.foretold[at], "foretold");
-  const there = { ...foretold, scale: Math.hypot(foretold.scale, ANY_SLIP) };
+function anyMisreading(reading: Reading, at: number): Hypothesis {
+  const log = invariant(reading.logs[at], "log");
+  const foretold = invariant(reading.foretold[at], "foretold");
+  const there = { ...foretold, scale: Math.hypot(foretold.scale, ANY_MISREADING) };
   return {
     kind: null,
     at: [at],

@@ -7,7 +7,7 @@
  */
 import type { MeasureName } from "../measures/measure";
 import { remember } from "../remember";
-import { must } from "../result";
+import { invariant } from "../result";
 import type { Mm } from "../units";
 import type { BodyModel } from "./bodyModel";
 import { SURVEYED_BODIES, TAPED_BODIES } from "./bridges";
@@ -26,7 +26,7 @@ const GIRTHS = ["bustGirth", "upperChestGirth", "waistGirth", "hipGirth"] as con
 /** The four girths: middles as taped, scatter as surveyed. */
 export const GIRTH_BODIES: BodyModel = {
   measures: GIRTHS,
-  middle: GIRTHS.map((name) => must(TAPED_BODIES.middle[TAPED_BODIES.measures.indexOf(name)], name)),
+  middle: GIRTHS.map((name) => invariant(TAPED_BODIES.middle[TAPED_BODIES.measures.indexOf(name)], name)),
   scatter: scatterOf(GIRTHS),
   freedom: SURVEYED_BODIES.freedom,
 };
@@ -53,20 +53,23 @@ function bodiesOf({ middle, scatter, freedom }: BodyModel, count: number): reado
   const lower = cholesky(scatter);
   return Array.from({ length: count }, (_, at) => {
     const normals = BASES.map(([base, times]) => normalQuantile(mirrored(at + 1, base, times)));
-    const length = Math.sqrt(freedom / chiSquare(must(normals.at(-1), "normal"), freedom));
+    const length = Math.sqrt(freedom / chiSquare(invariant(normals.at(-1), "normal"), freedom));
     const girths = middle.map((value, row) =>
       Math.exp(
         value +
           length *
-            must(lower[row], "row").reduce((sum, entry, column) => sum + entry * must(normals[column], "normal"), 0),
+            invariant(lower[row], "row").reduce(
+              (sum, entry, column) => sum + entry * invariant(normals[column], "normal"),
+              0,
+            ),
       ),
     );
     const [bust, upperChest, waist, hip] = girths;
     return {
-      bust: must(bust, "bust"),
-      upperChest: must(upperChest, "upper chest"),
-      waist: must(waist, "waist"),
-      hip: must(hip, "hip"),
+      bust: invariant(bust, "bust"),
+      upperChest: invariant(upperChest, "upper chest"),
+      waist: invariant(waist, "waist"),
+      hip: invariant(hip, "hip"),
     };
   });
 }
@@ -114,14 +117,14 @@ export function ringOf(across: Girth, up: Girth, share: number, count = 72): rea
   const places = [PLACE[across], PLACE[up]];
   const lower = cholesky(partOf(scatter, places, places));
   const reach = Math.sqrt(ringDistance(share, freedom));
-  const [first, second] = places.map((at) => must(middle[at], "middle"));
-  const entry = (row: number, column: number): number => must(must(lower[row], "row")[column], "entry");
+  const [first, second] = places.map((at) => invariant(middle[at], "middle"));
+  const entry = (row: number, column: number): number => invariant(invariant(lower[row], "row")[column], "entry");
   return Array.from({ length: count }, (_, at) => {
     const turn = (2 * Math.PI * at) / count;
     const [x, y] = [reach * Math.cos(turn), reach * Math.sin(turn)];
     return [
-      Math.exp(must(first, "middle") + entry(0, 0) * x),
-      Math.exp(must(second, "middle") + entry(1, 0) * x + entry(1, 1) * y),
+      Math.exp(invariant(first, "middle") + entry(0, 0) * x),
+      Math.exp(invariant(second, "middle") + entry(1, 0) * x + entry(1, 1) * y),
     ];
   });
 }

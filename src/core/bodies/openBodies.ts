@@ -5,7 +5,7 @@
 import type { MeasureName } from "../measures/measure";
 import { MEASURE_RANGES } from "../measures/registry";
 import type { MeasuredBody } from "../measures/tape";
-import { must } from "../result";
+import { invariant } from "../result";
 import type { BodyModel, Foretold, Known } from "./bodyModel";
 import { TAPED_BODIES } from "./bridges";
 import { knownOf, widenedByAge } from "./estimate";
@@ -48,9 +48,12 @@ function opened(): BodyModel {
     const at = measures.indexOf(name);
     return measures.map((_, other) => (sd * entry(scatter, at, other)) / entry(scatter, at, at));
   });
-  const alone = (at: number): number => (MORE_SHAPES[must(measures[at], "measure")] ?? 0) ** 2;
+  const alone = (at: number): number => (MORE_SHAPES[invariant(measures[at], "measure")] ?? 0) ** 2;
   const more = (i: number, j: number): number =>
-    follow.reduce((sum, along) => sum + must(along[i], "along") * must(along[j], "along"), i === j ? alone(i) : 0);
+    follow.reduce(
+      (sum, along) => sum + invariant(along[i], "along") * invariant(along[j], "along"),
+      i === j ? alone(i) : 0,
+    );
   return { ...TAPED_BODIES, scatter: scatter.map((row, i) => row.map((value, j) => value + more(i, j))) };
 }
 
@@ -73,7 +76,7 @@ const NONSENSE = 10;
 /** What can be held against anything: positive and finite. A value far too low must not pass as merely unsure. */
 export const readOf = (body: MeasuredBody): readonly Known[] =>
   knownOf(body).flatMap(({ measure }) => {
-    const { spread, value } = must(body[measure], "measure");
+    const { spread, value } = invariant(body[measure], "measure");
     const { least, usualLeast, most } = MEASURE_RANGES[measure];
     const variance = (spread / Math.max(value, usualLeast)) ** 2;
     if (!Number.isFinite(value) || !Number.isFinite(variance)) return [];
@@ -92,7 +95,7 @@ export const readOf = (body: MeasuredBody): readonly Known[] =>
 export function readingOf(read: readonly Known[], age?: number): Reading {
   const plain = heldTogether(read, age);
   const open = read.map((known, at) => {
-    const fuller = known.log > must(plain.foretold[at], "foretold").middle ? (FULLER[known.measure] ?? 0) : 0;
+    const fuller = known.log > invariant(plain.foretold[at], "foretold").middle ? (FULLER[known.measure] ?? 0) : 0;
     return { ...known, variance: known.variance + fuller ** 2 };
   });
   return heldTogether(open, age);
@@ -103,13 +106,14 @@ function heldTogether(read: readonly Known[], age: number | undefined): Reading 
   const widened = widenedByAge(age) ** 2;
   const scatter = places.map((row, i) =>
     places.map(
-      (column, j) => widened * entry(OPEN_BODIES.scatter, row, column) + (i === j ? must(read[i], "read").variance : 0),
+      (column, j) =>
+        widened * entry(OPEN_BODIES.scatter, row, column) + (i === j ? invariant(read[i], "read").variance : 0),
     ),
   );
   const inverse = inverseOf(scatter);
   const logs = read.map(({ log }) => log);
   const off = (values: readonly number[]): number[] =>
-    values.map((log, i) => log - must(OPEN_BODIES.middle[must(places[i], "place")], "middle"));
+    values.map((log, i) => log - invariant(OPEN_BODIES.middle[invariant(places[i], "place")], "middle"));
   const here = off(logs);
   const pulled = inverse.map((row) => dot(row, here));
   const distance = dot(here, pulled);
@@ -119,7 +123,7 @@ function heldTogether(read: readonly Known[], age: number | undefined): Reading 
     logs,
     foretold: logs.map((log, i) => {
       const own = entry(inverse, i, i);
-      const pull = must(pulled[i], "pull");
+      const pull = invariant(pulled[i], "pull");
       const without = Math.max(0, distance - pull ** 2 / own);
       const left = freedom + logs.length - 1;
       return { middle: log - pull / own, scale: Math.sqrt((freedom + without) / left / own), freedom: left };
@@ -137,7 +141,7 @@ function heldTogether(read: readonly Known[], age: number | undefined): Reading 
 
 /** A reading of one measure, as some others foretell it. */
 export const foretell = (own: Known, others: readonly Known[], age?: number): Foretold =>
-  must(readingOf([own, ...others], age).foretold[0], "foretold");
+  invariant(readingOf([own, ...others], age).foretold[0], "foretold");
 
 /** Logarithm of the density of Student's t, but for what depends on its freedom alone. */
 export const logDensity = (log: number, { middle, scale, freedom }: Foretold): number =>

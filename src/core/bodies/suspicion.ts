@@ -3,11 +3,11 @@ import type { TypedUnit } from "../measures/length";
 import type { MeasureName } from "../measures/measure";
 import { readingsAgree } from "../measures/repeatability";
 import type { MeasuredBody } from "../measures/tape";
-import { must } from "../result";
+import { invariant } from "../result";
 import type { Mm } from "../units";
 import type { Known } from "./bodyModel";
 import { rangeOf } from "./estimate";
-import type { LikelySlip } from "./misreading";
+import type { LikelyMisreading } from "./misreading";
 import { foretell, readOf, readingOf, type Reading } from "./openBodies";
 import { hypothesesOf, type Hypothesis } from "./misreadingHypotheses";
 
@@ -19,7 +19,7 @@ export interface Suspicion {
   readonly least: Mm;
   readonly most: Mm;
   /** The most likely mistake, where one explains it well. */
-  readonly slip: LikelySlip | null;
+  readonly misreading: LikelyMisreading | null;
   /** Taken more than once already, with readings that agree: said more softly. */
   readonly takenAgain: boolean;
 }
@@ -33,7 +33,7 @@ const DOUBTED = 1 / 20;
 /** A measure is never doubted that lies nearer than this to what the others foretell, in their own scale. */
 const NEVER_WITHIN = 2.3;
 
-/** A slip is named where it has this share of all explanations of what is wrong. */
+/** A misreading is named where it has this share of all explanations of what is wrong. */
 const NAMED = 0.6;
 
 /** More than this many wrong at once, and nobody can tell which. */
@@ -56,18 +56,18 @@ export function suspicionsOf(body: MeasuredBody, age?: number, unit: TypedUnit =
     if (worst === null) break;
     const rest = read.filter((_, at) => !worst.likeliest.at.some((wrong) => wrong === at));
     for (const at of worst.likeliest.at) {
-      const known = must(read[at], "read");
+      const known = invariant(read[at], "read");
       const range = rangeOf(foretell(known, [...rest, ...partners(read, at, worst)], age));
-      const { value, readings } = must(body[known.measure], "measure");
+      const { value, readings } = invariant(body[known.measure], "measure");
       // A mean of readings that do not agree is no number that anybody wrote down.
-      const slip = allAgree(body, reading, worst) ? slipOf(reading, at, worst) : null;
+      const misreading = allAgree(body, reading, worst) ? misreadingOf(reading, at, worst) : null;
       found.push({
         measure: known.measure,
         value,
         expected: range.value,
         least: range.least,
         most: range.most,
-        slip,
+        misreading,
         takenAgain: agree(known.measure, readings),
       });
     }
@@ -86,7 +86,7 @@ interface Worst {
 /** The measure, or pair, whose being wrong explains most; null where all may well be right. */
 function worstOf(reading: Reading, unit: TypedUnit): Worst | null {
   const farOut = reading.foretold.map(
-    ({ middle, scale }, at) => Math.abs(must(reading.logs[at], "log") - middle) > NEVER_WITHIN * scale,
+    ({ middle, scale }, at) => Math.abs(invariant(reading.logs[at], "log") - middle) > NEVER_WITHIN * scale,
   );
   const all = hypothesesOf(reading, unit).filter(({ at }) => at.some((one) => farOut[one]));
   if (all.length === 0) return null;
@@ -105,24 +105,26 @@ function worstOf(reading: Reading, unit: TypedUnit): Worst | null {
 function partners(read: readonly Known[], at: number, { likeliest, named }: Worst): readonly Known[] {
   return likeliest.at.flatMap((place, which) => {
     if (place === at) return [];
-    const partner = must(read[place], "read");
-    return [named ? { ...partner, log: must(likeliest.meant[which], "meant") } : partner];
+    const partner = invariant(read[place], "read");
+    return [named ? { ...partner, log: invariant(likeliest.meant[which], "meant") } : partner];
   });
 }
 
-function slipOf(reading: Reading, at: number, { likeliest, named }: Worst): LikelySlip | null {
+function misreadingOf(reading: Reading, at: number, { likeliest, named }: Worst): LikelyMisreading | null {
   if (!named || likeliest.kind === null) return null;
   const { kind } = likeliest;
   const which = likeliest.at.findIndex((place) => place === at);
-  const meant = Math.round(Math.exp(must(likeliest.meant[which], "meant")) * 10) / 10;
+  const meant = Math.round(Math.exp(invariant(likeliest.meant[which], "meant")) * 10) / 10;
   const otherAt = likeliest.at[1 - which];
-  return otherAt === undefined ? { kind, meant } : { kind, meant, other: must(reading.measures[otherAt], "other") };
+  return otherAt === undefined
+    ? { kind, meant }
+    : { kind, meant, other: invariant(reading.measures[otherAt], "other") };
 }
 
 const allAgree = (body: MeasuredBody, { measures }: Reading, { likeliest }: Worst): boolean =>
   likeliest.at.every((place) => {
-    const measure = must(measures[place], "measure");
-    return readingsAgree(measure, must(body[measure], "measure").readings);
+    const measure = invariant(measures[place], "measure");
+    return readingsAgree(measure, invariant(body[measure], "measure").readings);
   });
 
 const agree = (measure: MeasureName, readings: readonly Mm[]): boolean =>

@@ -28,11 +28,35 @@ const COLUMN_OF: Readonly<Record<string, BodyColumn | "label">> = {
 const FINISHED_WORDS: ReadonlySet<string> = new Set(["finished", "fin", "final", "garment", "garments", "flat"]);
 
 /** Words that do not change which girth is meant. */
-const FILLERS: ReadonlySet<string> = new Set(
-  "girth circumference body measure measures measurement measurements around round at of the your full fullest to fit line level part name number no nr uk us eu".split(
-    " ",
-  ),
-);
+const FILLERS: ReadonlySet<string> = new Set([
+  "girth",
+  "circumference",
+  "body",
+  "measure",
+  "measures",
+  "measurement",
+  "measurements",
+  "around",
+  "round",
+  "at",
+  "of",
+  "the",
+  "your",
+  "full",
+  "fullest",
+  "to",
+  "fit",
+  "line",
+  "level",
+  "part",
+  "name",
+  "number",
+  "no",
+  "nr",
+  "uk",
+  "us",
+  "eu",
+]);
 
 const UNIT_OF: Readonly<Record<string, PastedUnit>> = {
   mm: "mm",

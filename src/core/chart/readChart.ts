@@ -1,5 +1,5 @@
 /** Reading a size chart for what is wrong with it, row by row. What blocks keeps it from being drafted from. */
-import { checkMeasure, type MeasureSlip } from "../measures/registry";
+import { checkMeasure, type MeasureMisreading } from "../measures/registry";
 import type { MeasureName } from "../measures/measure";
 import type { Mm } from "../units";
 import { FEWEST_SIZES, MOST_SIZES, type CupVersion, type SizeChart, type SizeRow } from "./sizeChart";
@@ -34,7 +34,7 @@ type ChartFault =
       readonly value: Mm;
       readonly least: Mm;
       readonly most: Mm;
-      readonly slips: readonly MeasureSlip[];
+      readonly misreadings: readonly MeasureMisreading[];
     }
   | { readonly code: "chart/out-of-order"; readonly value: Mm; readonly before: Mm; readonly beforeLabel: string }
   | { readonly code: "chart/repeated"; readonly beforeLabel: string }
@@ -177,10 +177,10 @@ function girthFault(column: BodyColumn, value: Mm): Judged | null {
   if (!isGirth(value)) return { code: "chart/not-a-girth", severity: "blocks", value };
   const verdict = checkMeasure(MEASURE_OF[column], value);
   if (verdict.state === "ok") return null;
-  const { least, most, slips } = verdict;
+  const { least, most, misreadings } = verdict;
   return verdict.state === "impossible"
-    ? { code: "chart/implausible", severity: "blocks", value, least, most, slips }
-    : { code: "chart/unusual", severity: "warns", value, least, most, slips };
+    ? { code: "chart/implausible", severity: "blocks", value, least, most, misreadings }
+    : { code: "chart/unusual", severity: "warns", value, least, most, misreadings };
 }
 
 function finishedFault(value: Mm, body: Mm, before: Mm | undefined, beforeLabel: string): Judged | null {

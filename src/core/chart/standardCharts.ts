@@ -1,6 +1,6 @@
 /**
- * Published standard charts, to lay a pattern's own chart beside. Open standards only; each says how far its figures are
- * to be trusted. A standard is another chart, no measure of what a body should be.
+ * Published standard charts, to lay a pattern's own chart beside. Open standards only; how far the figures of each are to
+ * be trusted is told with its name. A standard is another chart, no measure of what a body should be.
  */
 import { MM_PER_CM, MM_PER_INCH, type Mm } from "../units";
 
@@ -16,9 +16,6 @@ export type StandardName = "en13402" | "ps42" | "d5585";
 
 export interface StandardChart {
   readonly name: StandardName;
-  readonly title: string;
-  /** Where the figures come from, and how far they are to be trusted. */
-  readonly trust: string;
   /** From the smallest to the largest. */
   readonly sizes: readonly StandardSize[];
 }
@@ -78,21 +75,14 @@ const BODY_STANDARD: readonly Row[] = [
 export const STANDARD_CHARTS: readonly StandardChart[] = [
   {
     name: "en13402",
-    title: "European size designation (EN 13402-3)",
-    trust:
-      "The bounds of its bust sizes up to 131 cm were read; its waists, its hips and which of them stand in one row with which bust are from memory.",
     sizes: sizesIn(MM_PER_CM, EUROPEAN),
   },
   {
     name: "ps42",
-    title: "US product standard, 1970 (PS 42-70)",
-    trust: "Misses’ sizes. From memory, not read again; its hips are least sure, and may be 1 in less.",
     sizes: sizesIn(MM_PER_INCH, PRODUCT_STANDARD),
   },
   {
     name: "d5585",
-    title: "US body measurements, 1995 (ASTM D5585)",
-    trust: "Misses’ sizes. From memory, not read again; that all its sizes have the same shape agrees with it.",
     sizes: sizesIn(MM_PER_INCH, BODY_STANDARD),
   },
 ];

@@ -13,7 +13,7 @@ export type CheckName =
   | "openingPasses"
   | "outlineClosed"
   | "strapsReach"
-  | "slipsApplied";
+  | "alterationsMade";
 
 export interface CheckResult {
   readonly name: CheckName;

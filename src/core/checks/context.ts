@@ -8,7 +8,7 @@ import type { Mm } from "../units";
 import type { CheckResult } from "./check";
 
 /** A whole girth: what the pattern claims, and what the pieces give. */
-export interface CheckedLevel {
+interface CheckedLevel {
   readonly level: "bust" | "waist" | "hip";
   readonly claim: Mm;
   readonly finished: Mm;
@@ -19,7 +19,7 @@ export interface CheckContext {
   readonly levels: readonly CheckedLevel[];
   readonly darts: readonly { readonly ref: DartRef; readonly drawn: DartFigures }[];
   /** The lines of the ledger, with whether each could be made. */
-  readonly slips: readonly { readonly piece: PieceName; readonly outcome: Result<unknown, unknown> }[];
+  readonly alterations: readonly { readonly piece: PieceName; readonly outcome: Result<unknown, unknown> }[];
   readonly closure: Closure;
   readonly body: { readonly bust: Mm; readonly hip: Mm | null };
 }

@@ -1,4 +1,4 @@
-/** The girths measured on the final pieces are those that chart, picks and slips add up to. */
+/** The girths measured on the final pieces are those that chart, picks and alterations add up to. */
 import { piecesOf } from "../pattern/pieceSet";
 import { levelWidth } from "../girth/levelWidth";
 import { isBasque } from "../pattern/pieceGroups";

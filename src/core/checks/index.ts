@@ -11,10 +11,10 @@ import { outlineClosed } from "./outlineClosed";
 import { seamsSmooth } from "./seamsSmooth";
 import { seamsWalk } from "./seamsWalk";
 import { strapsReach } from "./strapsReach";
-import { slipsApplied } from "./slipsApplied";
+import { alterationsMade } from "./alterationsMade";
 
 export const CHECKS: Readonly<Record<CheckName, Check>> = {
-  slipsApplied,
+  alterationsMade,
   girthAsClaimed,
   seamsWalk,
   strapsReach,

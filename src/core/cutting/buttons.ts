@@ -11,9 +11,9 @@ import { placeAlong, walkAlong, type Walk, type WalkedPlace } from "./walk";
  *
  * @source common practice, no source
  */
-export const BUTTON_FROM_END: Mm = 12;
+const BUTTON_FROM_END: Mm = 12;
 /** A button keeps clear of a seam that crosses the centre back by this, mm: the layers there are too thick to work a buttonhole in. */
-export const BUTTON_FROM_SEAM: Mm = 8;
+const BUTTON_FROM_SEAM: Mm = 8;
 /** How much further from its end the first or the last may stand, so that none comes on a seam, and how finely that is tried, mm. */
 const MOST_GIVEN: Mm = 16;
 const TRIED: Mm = 0.5;

@@ -6,7 +6,7 @@ import { Clipper, FillRule, type PathD } from "clipper2-ts";
 import { edgePointAt, edgeTangentAt, type EdgeCurve } from "../geometry/edgeCurve";
 import { between, directionOf, distance, piecePoint, polar, turnBetween, type PiecePoint } from "../geometry/point";
 import { reflectInLine } from "../geometry/segment";
-import { must } from "../result";
+import { invariant } from "../result";
 import { CUTTING_ACCURACY, CUTTING_CORNER_DEGREES, SAME_POINT } from "../tolerance";
 import { degreesFrom, radians, type Mm, type Radians } from "../units";
 import { foldedFirst } from "./corners";
@@ -41,10 +41,12 @@ export function cuttingLine(stretches: readonly Stretch[]): readonly RingPoint[]
   const corners: PiecePoint[][] = [];
   stretches.forEach((one, index) => {
     const next = (index + 1) % stretches.length;
-    const other = must(stretches[next], "stretch");
-    corners.push(cornerBetween(one, other, must(parallels[index], "parallel"), must(parallels[next], "parallel")));
+    const other = invariant(stretches[next], "stretch");
+    corners.push(
+      cornerBetween(one, other, invariant(parallels[index], "parallel"), invariant(parallels[next], "parallel")),
+    );
   });
-  const raw = parallels.flatMap((points, index) => [...points, ...must(corners[index], "corner")]);
+  const raw = parallels.flatMap((points, index) => [...points, ...invariant(corners[index], "corner")]);
   return withCorners(outerOf(raw));
 }
 
@@ -193,7 +195,7 @@ function meetLines(
   continued: Radians,
 ): { readonly at: PiecePoint; readonly index: number; readonly along: number } | null {
   for (let along = 0; along + 1 < line.length; along += 1) {
-    const [from, to] = [must(line[along], "point"), must(line[along + 1], "point")];
+    const [from, to] = [invariant(line[along], "point"), invariant(line[along + 1], "point")];
     const length = distance(from, to);
     if (length < SAME_POINT) continue;
     const found = meetLine({ from, way: directionOf(from, to) }, other, continued);
@@ -214,10 +216,10 @@ function meetLine(
   points: readonly PiecePoint[],
   continued: Radians,
 ): { readonly at: PiecePoint; readonly index: number } | null {
-  const first = must(points[0], "point");
+  const first = invariant(points[0], "point");
   let from = polar(first, continued, FAR);
   for (let index = 0; index < points.length; index += 1) {
-    const to = must(points[index], "point");
+    const to = invariant(points[index], "point");
     const found = meetSegment(ray, from, to);
     if (found !== null) return { at: found, index };
     from = to;
@@ -271,8 +273,8 @@ function withoutIdle(points: readonly PiecePoint[]): readonly PiecePoint[] {
 
 function withCorners(points: readonly PiecePoint[]): readonly RingPoint[] {
   return points.map((at, index): RingPoint => {
-    const before = must(points[(index + points.length - 1) % points.length], "point");
-    const after = must(points[(index + 1) % points.length], "point");
+    const before = invariant(points[(index + points.length - 1) % points.length], "point");
+    const after = invariant(points[(index + 1) % points.length], "point");
     const turn = turnBetween(
       radians(Math.atan2(at.y - before.y, at.x - before.x)),
       radians(Math.atan2(after.y - at.y, after.x - at.x)),

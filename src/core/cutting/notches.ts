@@ -8,7 +8,7 @@ import { segmentIntersections } from "../geometry/segment";
 import { pieceIn, piecesOf, type PieceSet } from "../pattern/pieceSet";
 import { seamPairsOf, type SeamPair } from "../pattern/sewnTogether";
 import { pointOf, type Piece, type PieceName } from "../pattern/piece";
-import { must } from "../result";
+import { invariant } from "../result";
 import { SAME_POINT } from "../tolerance";
 import { radians, type Mm, type Radians } from "../units";
 import type { Notch, RingPoint } from "./truePiece";
@@ -67,7 +67,7 @@ const walkOf = (set: PieceSet, names: readonly PieceName[], seam: SeamPair["seam
   );
 
 const sharesOf = (length: Mm): readonly number[] =>
-  must(
+  invariant(
     SHARES.find(({ upTo }) => length <= upTo),
     "shares",
   ).at;
@@ -145,7 +145,7 @@ export function cutNotch({ kind, number, seam, at, outward }: NotchPlace, cuttin
   let cut = at;
   let nearest = Infinity;
   cutting.forEach((from, index) => {
-    const to = must(cutting[(index + 1) % cutting.length], "point");
+    const to = invariant(cutting[(index + 1) % cutting.length], "point");
     for (const { point } of segmentIntersections(at, far, from.at, to.at)) {
       const off = distance(at, point);
       // The cutting line runs along the fold itself: there the end of it is meant, not the start.

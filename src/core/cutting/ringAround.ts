@@ -2,7 +2,7 @@
 import { Clipper, EndType, FillRule, JoinType } from "clipper2-ts";
 import { boundsOfPoints } from "../geometry/bounds";
 import { piecePoint, type PiecePoint } from "../geometry/point";
-import { must } from "../result";
+import { invariant } from "../result";
 import type { Mm } from "../units";
 
 /** Digits behind the point to which rings are joined. */
@@ -20,7 +20,7 @@ export function ringAround(rings: readonly (readonly PiecePoint[])[], spare: Mm)
   const found = Clipper.inflatePathsD(joined, spare, JoinType.Miter, EndType.Polygon, 2, DIGITS).filter(
     (path) => Clipper.areaD(path) > 0,
   );
-  if (found.length === 1) return must(found[0], "ring").map(({ x, y }) => piecePoint(x, y));
+  if (found.length === 1) return invariant(found[0], "ring").map(({ x, y }) => piecePoint(x, y));
   const { min, max } = boundsOfPoints(rings.flat());
   return [
     piecePoint(min.x - spare, min.y - spare),

@@ -2,7 +2,7 @@
 import { allowanceOf } from "./usualAllowances";
 import { dartCap } from "../dart/dartCap";
 import { lineEdge, type EdgeCurve } from "../geometry/edgeCurve";
-import { must } from "../result";
+import { invariant } from "../result";
 import { curveOf } from "../pattern/ring";
 import { dartOf, type Piece, type SeamName } from "../pattern/piece";
 import type { Mm } from "../units";
@@ -43,6 +43,6 @@ export function stretchesOf(
     // A dart's cap goes from its inner mouth end to the outer one; the ring may come the other way.
     const { inner } = dartOf(piece, edge.mouthOf);
     const cap = edge.from === inner ? dartCap(piece, edge.mouthOf) : dartCap(piece, edge.mouthOf).toReversed();
-    return cap.slice(1).map((to, index) => stretch(lineEdge(must(cap[index], "cap"), to), true));
+    return cap.slice(1).map((to, index) => stretch(lineEdge(invariant(cap[index], "cap"), to), true));
   });
 }

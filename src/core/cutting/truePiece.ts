@@ -18,7 +18,7 @@ export interface RingPoint {
  * A mark across the allowance. `seam`: meets the notch of the same number on the piece it is sewn to. `dart`: the end of a
  * dart's leg. `centre`: the centre line where the piece is cut on the fold. `opening`: how far the closure is left open.
  */
-export type NotchKind = "seam" | "dart" | "centre" | "opening";
+type NotchKind = "seam" | "dart" | "centre" | "opening";
 
 export interface Notch {
   readonly kind: NotchKind;

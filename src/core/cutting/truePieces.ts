@@ -9,7 +9,7 @@ import { validateOutline } from "../geometry/outline";
 import { directionOf, piecePoint, type PiecePoint } from "../geometry/point";
 import { pointOf, type Dart, type Piece, type PieceName } from "../pattern/piece";
 import type { Plan } from "../plan/plan";
-import { fail, must, ok, type Result } from "../result";
+import { fail, invariant, ok, type Result } from "../result";
 import { outlineOf } from "../pattern/ring";
 import { CUTTING_ACCURACY } from "../tolerance";
 import type { Allowances } from "../decisions/allowances";
@@ -186,7 +186,7 @@ function trueDart(piece: Piece, dart: Dart, cutting: readonly RingPoint[]): True
   const mouth = [pointOf(piece, dart.inner), pointOf(piece, dart.outer)] as const;
   if (dart.gathered === true) return { name: dart.name, legs: [], fold: null, end, mouth, gathered: true };
   const legs = legsOf(piece, dart.name);
-  const tip = must(dartCap(piece, dart.name)[1], "tip of a cap");
+  const tip = invariant(dartCap(piece, dart.name)[1], "tip of a cap");
   const fold = cutNotch(
     { piece: piece.name, kind: "dart", number: 0, seam: dart.seam, at: tip, outward: directionOf(end, tip) },
     cutting,

@@ -9,7 +9,7 @@ import {
 } from "../geometry/edgeCurve";
 import type { PiecePoint } from "../geometry/point";
 import type { Piece, PieceName, PointName, SeamName } from "../pattern/piece";
-import { must } from "../result";
+import { invariant } from "../result";
 import { curveOf } from "../pattern/ring";
 import { radians, type Mm, type Radians } from "../units";
 
@@ -81,7 +81,7 @@ function inWalkingOrder(piece: Piece, seam: SeamName) {
   const start = first < 0 ? 0 : first;
   const run = Array.from({ length: count }, (_, k) => (start + k) % count)
     .filter(on)
-    .map((index) => must(piece.edges[index], "edge"));
+    .map((index) => invariant(piece.edges[index], "edge"));
   const [a, b] = [run[0], run.at(-1)];
   if (a === undefined || b === undefined) return [];
   const [head, tail] = [curveOf(piece, a).a, curveOf(piece, b).b];
@@ -92,7 +92,7 @@ function inWalkingOrder(piece: Piece, seam: SeamName) {
 /** The place so far along the walk; held between its ends. */
 export function placeAlong({ steps, length }: Walk, along: Mm): WalkedPlace {
   const held = Math.min(Math.max(along, 0), length);
-  const step = must(steps.find(({ from, length: own }) => held <= from + own) ?? steps.at(-1), "step of a walk");
+  const step = invariant(steps.find(({ from, length: own }) => held <= from + own) ?? steps.at(-1), "step of a walk");
   const t = edgeParameterAtLength(step.curve, held - step.from);
   const way = edgeTangentAt(step.curve, t);
   // Outlines go clockwise on screen, so what lies to the left of the way is outside.

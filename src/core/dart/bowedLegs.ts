@@ -5,7 +5,7 @@ import { dartOf, pointOf, type DartName, type Piece } from "../pattern/piece";
 import type { Mm } from "../units";
 
 /** mm. A leg bowed by more does not sew smooth (common practice, no source: up to 6 mm). */
-const MOST_BOW: Mm = 6;
+export const MOST_BOW: Mm = 6;
 
 /**
  * How far legs can be bowed, mm: negative is out of the dart.

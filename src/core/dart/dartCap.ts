@@ -1,7 +1,7 @@
 /** The dart cap: the shape of the seam line across the mouth, so that the folded dart is caught whole in the seam. */
 import { edgeTangentAt } from "../geometry/edgeCurve";
 import { angleAt, directionOf, distance, midpoint, polar, type PiecePoint } from "../geometry/point";
-import { must } from "../result";
+import { invariant } from "../result";
 import { homeOf, liesAlongBust } from "../pattern/dartNames";
 import { dartOf, pointOf, type DartName, type Piece } from "../pattern/piece";
 import { radians } from "../units";
@@ -44,10 +44,10 @@ export const isFoldedDown = (name: DartName): boolean => liesAlongBust(name) || 
 /** The angle between the leg (towards the apex) and the seam running away from the dart, at one mouth end. */
 function angleOfSeamAtLeg(piece: Piece, end: ReturnType<typeof dartOf>["inner"], apex: PiecePoint): number {
   const at = pointOf(piece, end);
-  const before = must(piece.edges[edgeTo(piece, end)], "edge");
+  const before = invariant(piece.edges[edgeTo(piece, end)], "edge");
   const away =
     before.mouthOf === null
       ? radians(edgeTangentAt(curveOf(piece, before), 1) + Math.PI)
-      : edgeTangentAt(curveOf(piece, must(piece.edges[edgeFrom(piece, end)], "edge")), 0);
+      : edgeTangentAt(curveOf(piece, invariant(piece.edges[edgeFrom(piece, end)], "edge")), 0);
   return angleAt(at, apex, polar(at, away, 1));
 }

@@ -1,6 +1,6 @@
 /** Moving a mouth end: the seam beside it is redrawn to reach it, its control going along. */
 import { shift, type PiecePoint } from "../geometry/point";
-import { must } from "../result";
+import { invariant } from "../result";
 import { pointOf, type Edge, type Piece, type PointName } from "../pattern/piece";
 
 /** The piece with one named outline point moved, the controls beside it moved alike. */
@@ -19,5 +19,5 @@ export function moveMouthEnd(piece: Piece, name: PointName, to: PiecePoint): Pie
       },
     };
   });
-  return { ...piece, edges, points: { ...piece.points, [name]: { ...must(piece.points[name], name), at: to } } };
+  return { ...piece, edges, points: { ...piece.points, [name]: { ...invariant(piece.points[name], name), at: to } } };
 }

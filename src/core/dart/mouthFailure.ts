@@ -4,6 +4,6 @@ import type { Mm } from "../units";
 
 /** `dart` where it is not the altered one but the one that was to give back. */
 export type MouthFailure =
-  | { readonly code: "slip/dart-vanishes"; readonly smallest: Mm; readonly would: Mm; readonly dart?: DartRef }
+  | { readonly code: "alteration/dart-vanishes"; readonly smallest: Mm; readonly would: Mm; readonly dart?: DartRef }
   /** `most`: the furthest that stays on the seam. */
-  | { readonly code: "slip/off-the-seam"; readonly most: Mm; readonly dart?: DartRef };
+  | { readonly code: "alteration/off-the-seam"; readonly most: Mm; readonly dart?: DartRef };

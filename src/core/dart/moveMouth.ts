@@ -2,7 +2,7 @@
 import type { MouthFailure } from "./mouthFailure";
 import { edgeLength, edgeParameterAtLength, edgeSplit } from "../geometry/edgeCurve";
 import { distance } from "../geometry/point";
-import { fail, must, ok, type Result } from "../result";
+import { fail, invariant, ok, type Result } from "../result";
 import { mouthPointAt } from "./dartFrame";
 import { moveMouthEnd } from "./mouthEnd";
 import { dartOf, pointOf, type DartName, type Piece } from "../pattern/piece";
@@ -21,7 +21,7 @@ type MouthEnd = "inner" | "outer";
 export function moveMouth(piece: Piece, name: DartName, inner: Mm, outer: Mm): Result<Piece, MouthFailure> {
   const corners = dartCorners(piece, name);
   const would = distance(corners.inner, corners.outer) + inner + outer;
-  if (would < NARROWEST_DART) return fail({ code: "slip/dart-vanishes", smallest: NARROWEST_DART, would });
+  if (would < NARROWEST_DART) return fail({ code: "alteration/dart-vanishes", smallest: NARROWEST_DART, would });
   const first = slide(piece, name, "inner", inner);
   return first.ok ? slide(first.value, name, "outer", outer, corners) : first;
 }
@@ -46,13 +46,13 @@ function slide(
   const point = dartOf(piece, name)[end];
   if (amount < 0) return ok(moveMouthEnd(piece, point, mouthPointAt(corners, end, amount)));
   const into = edgeTo(piece, point);
-  const arrives = must(piece.edges[into], "edge").mouthOf === null;
+  const arrives = invariant(piece.edges[into], "edge").mouthOf === null;
   const index = arrives ? into : edgeFrom(piece, point);
-  const edge = must(piece.edges[index], "edge");
+  const edge = invariant(piece.edges[index], "edge");
   const curve = curveOf(piece, edge);
   const length = edgeLength(curve);
   if (amount > length - SHORTEST_EDGE)
-    return fail({ code: "slip/off-the-seam", most: Math.max(0, length - SHORTEST_EDGE) });
+    return fail({ code: "alteration/off-the-seam", most: Math.max(0, length - SHORTEST_EDGE) });
   const [before, after] = edgeSplit(curve, edgeParameterAtLength(curve, arrives ? length - amount : amount));
   const kept = arrives ? before : after;
   const edges = [...piece.edges];
@@ -62,7 +62,7 @@ function slide(
     edges,
     points: {
       ...piece.points,
-      [point]: { ...must(piece.points[point], point), at: arrives ? kept.b : kept.a },
+      [point]: { ...invariant(piece.points[point], point), at: arrives ? kept.b : kept.a },
     },
   });
 }

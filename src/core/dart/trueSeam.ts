@@ -4,7 +4,7 @@
  */
 import { edgeTangentAt } from "../geometry/edgeCurve";
 import { directionOf, distance, polar, turnBetween, type PiecePoint } from "../geometry/point";
-import { must } from "../result";
+import { invariant } from "../result";
 import { dartOf, pointOf, type DartName, type Edge, type Piece, type PointName } from "../pattern/piece";
 import { seamLength } from "../girth/seamLength";
 import { TRUING_ACCURACY } from "../tolerance";
@@ -67,7 +67,7 @@ export function trueSeamKeepingLength(piece: Piece, name: DartName, length: Mm):
 }
 
 function mouthSides(piece: Piece, name: DartName) {
-  const mouth = must(
+  const mouth = invariant(
     piece.edges.find((edge) => edge.mouthOf === name),
     `${piece.name}: mouth of ${name}`,
   );
@@ -76,8 +76,8 @@ function mouthSides(piece: Piece, name: DartName) {
   return {
     beforeIndex,
     afterIndex,
-    before: must(piece.edges[beforeIndex], "edge"),
-    after: must(piece.edges[afterIndex], "edge"),
+    before: invariant(piece.edges[beforeIndex], "edge"),
+    after: invariant(piece.edges[afterIndex], "edge"),
     first: mouth.from,
     second: mouth.to,
   };

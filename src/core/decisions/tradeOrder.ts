@@ -34,8 +34,10 @@ const FIT_PHASES: Readonly<Record<FitName, Phase>> = {
   sideSeamHip: "widths",
 };
 
+export const phaseOfFit = (fit: FitName): Phase => FIT_PHASES[fit];
+
 export const phaseOf = (alteration: Alteration): Phase =>
-  alteration.kind === "fit" ? FIT_PHASES[alteration.fit] : "darts";
+  alteration.kind === "fit" ? phaseOfFit(alteration.fit) : "darts";
 
 /**
  * Where an alteration stands in the trade's order, finer than its phase: among fits of one phase as they are offered, whole

@@ -10,7 +10,7 @@ export type LengthUnit = "cm" | "in";
 
 /** Picks the wearer set over the planner's own. Sizes by label; waist and hip as fractional indexes (0 = first size). */
 export interface Picks {
-  readonly frame?: string;
+  readonly baseSize?: string;
   readonly cup?: string;
   readonly waist?: number;
   readonly hip?: number;

@@ -1,6 +1,6 @@
 /** The side seam and the waist seam of a bodice block, the same on front and back but for their numbers. */
 import { directionOf, piecePoint, type PiecePoint } from "../geometry/point";
-import { must } from "../result";
+import { invariant } from "../result";
 import { radians, type Mm, type Radians } from "../units";
 import type { Edge } from "../pattern/piece";
 import {
@@ -81,7 +81,7 @@ function waistEdges(
   const outer = piecePoint(w.dartX + intake / 2, y);
   points.waistDartInner = { at: inner, level: "bust" };
   points.waistDartOuter = { at: outer, level: "bust" };
-  const centre = must(points.centreWaist, "centreWaist").at;
+  const centre = invariant(points.centreWaist, "centreWaist").at;
   const outerControls = controls(sideWaist, waistAtSide, outer, radians(INWARD - halfAngle));
   const innerControls = controls(inner, radians(INWARD + halfAngle), centre, INWARD);
   const edges = [

@@ -15,7 +15,7 @@ const NECK_DEPTH_EASE: Mm = 4;
 const ACROSS_FRONT_EASE: Mm = 2;
 const TOUCH_ABOVE_UNDERARM: Mm = 75;
 /** The waist dart ends this far below the bust point (common practice: 15 to 25 mm). */
-export const WAIST_DART_STOP: Mm = 20;
+const WAIST_DART_STOP: Mm = 20;
 
 /**
  * Drafts the half front: y from the height of the nape, centre front down the y axis, stitch lines, darts open.

@@ -10,7 +10,7 @@ import { joinBounds, isWithinBounds, type Bounds } from "./bounds";
 import { edgeBounds, edgeCrossingsAtY, edgeHullBounds, edgeNearest, edgePointAt, type EdgeCurve } from "./edgeCurve";
 import { pointLike, type Frame, type Point } from "./point";
 
-export { selfCrossings, validateOutline, type OutlineFault, type SelfCrossing } from "./outlineFaults";
+export { selfCrossings, validateOutline } from "./outlineFaults";
 
 export type Outline<F extends Frame> = readonly EdgeCurve<F>[];
 

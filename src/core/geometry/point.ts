@@ -16,12 +16,10 @@ export interface Point<F extends Frame> {
 
 export type PiecePoint = Point<"piece">;
 export type SheetPoint = Point<"sheet">;
-export type ScreenPoint = Point<"screen">;
 
 // The brand exists for the compiler alone, so each maker of points states its frame once, here.
 export const piecePoint = (x: Mm, y: Mm): PiecePoint => ({ x, y }) as PiecePoint;
 export const sheetPoint = (x: Mm, y: Mm): SheetPoint => ({ x, y }) as SheetPoint;
-export const screenPoint = (x: number, y: number): ScreenPoint => ({ x, y }) as ScreenPoint;
 /** A point at (x, y) mm in the frame of `model`: how code that works in any frame makes its points. */
 export const pointLike = <F extends Frame>(_model: Point<F>, x: Mm, y: Mm): Point<F> => ({ x, y }) as Point<F>;
 

@@ -1,15 +1,15 @@
 /** Corners of a piece's outline. */
 import { edgeTangentAt } from "../geometry/edgeCurve";
 import { turnBetween } from "../geometry/point";
-import { must } from "../result";
+import { invariant } from "../result";
 import type { Piece, PointName } from "../pattern/piece";
 import { degreesFrom, radians } from "../units";
 import { curveOf, edgeFrom, edgeTo } from "../pattern/ring";
 
 /** Turn of the outline at a named point, degrees: 0 runs straight on, positive turns clockwise on screen. */
 export function turnAtDegrees(piece: Piece, point: PointName): number {
-  const before = must(piece.edges[edgeTo(piece, point)], "edge");
-  const after = must(piece.edges[edgeFrom(piece, point)], "edge");
+  const before = invariant(piece.edges[edgeTo(piece, point)], "edge");
+  const after = invariant(piece.edges[edgeFrom(piece, point)], "edge");
   const arriving = edgeTangentAt(curveOf(piece, before), 1);
   const leaving = edgeTangentAt(curveOf(piece, after), 0);
   return degreesFrom(radians(turnBetween(arriving, leaving)));

@@ -5,7 +5,7 @@
 import { edgeCrossingsAtY, edgePointAt } from "../geometry/edgeCurve";
 import { distance, piecePoint, type PiecePoint } from "../geometry/point";
 import { segmentIntersections } from "../geometry/segment";
-import { must } from "../result";
+import { invariant } from "../result";
 import { pointOf, type Dart, type LevelName, type Piece } from "../pattern/piece";
 import type { Mm } from "../units";
 import { curveOf } from "../pattern/ring";
@@ -23,8 +23,8 @@ export function levelWidth(piece: Piece, level: LevelName): Mm | null {
   const { points } = own.along;
   let sum = 0;
   for (let i = 1; i < points.length; i += 1) {
-    const a = pointOf(piece, must(points[i - 1], "level point"));
-    const b = pointOf(piece, must(points[i], "level point"));
+    const a = pointOf(piece, invariant(points[i - 1], "level point"));
+    const b = pointOf(piece, invariant(points[i], "level point"));
     // After a small bust adjustment the outer part overlaps the inner one, and the line runs back across the overlap.
     sum += Math.sign(b.x - a.x) * distance(a, b) - chordsAcross(piece, a, b);
   }
@@ -55,7 +55,8 @@ export function takenAtBust(piece: Piece): Mm {
   return points
     .slice(1)
     .reduce(
-      (sum, to, i) => sum + chordsAcross(piece, pointOf(piece, must(points[i], "level point")), pointOf(piece, to)),
+      (sum, to, i) =>
+        sum + chordsAcross(piece, pointOf(piece, invariant(points[i], "level point")), pointOf(piece, to)),
       0,
     );
 }

@@ -109,7 +109,7 @@ function parseFeet(plain: string, text: string): Result<Mm, LengthFailure> {
   const inches = rest === "" ? ok(0) : parseNumber(rest, text);
   if (!feet.ok) return feet;
   if (!inches.ok) return inches;
-  // "5 1/2 ft 4" and "5 ft 14" are slips of some kind, and nobody can tell which.
+  // "5 1/2 ft 4" and "5 ft 14" are misreadings of some kind, and nobody can tell which.
   if (rest !== "" && (!Number.isInteger(feet.value) || inches.value >= INCHES_PER_FOOT))
     return fail({ code: "length/ambiguous", text });
   const mm = Math.round((feet.value * INCHES_PER_FOOT + inches.value) * TENTHS_PER_INCH) / KEPT;

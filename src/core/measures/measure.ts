@@ -1,6 +1,6 @@
 /**
  * The body measures the planner knows, by their ISO 8559-1 names (names from memory of the standard; clause numbers
- * were not checked). Ranges are wide on purpose: they catch slips of the tape or of the unit, never judge a body.
+ * were not checked). Ranges are wide on purpose: they catch misreadings of the tape or of the unit, never judge a body.
  */
 import type { Mm } from "../units";
 

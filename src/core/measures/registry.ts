@@ -1,7 +1,7 @@
 /**
- * What is known of each measure: the range it can have, what it is needed for, and the slips that put it out of range.
+ * What is known of each measure: the range it can have, what it is needed for, and the misreadings that put it out of range.
  *
- * What lies beyond `least` and `most` is far outside any adult body: a slip, and refused. Beyond `usualLeast` and
+ * What lies beyond `least` and `most` is far outside any adult body: a misreading, and refused. Beyond `usualLeast` and
  * `usualMost` it only asks for a second look. The ranges are our own choice, set around two surveys (2208 women of 1988,
  * 600 women of a national sample) with room for bodies that such surveys miss.
  */
@@ -54,9 +54,9 @@ export const MEASURE_NEEDS: Readonly<Record<MeasureName, MeasureNeed>> = {
 };
 
 /** How a value can have come about that should have been another: read in the other unit, or half of it taken. */
-export interface MeasureSlip {
+export interface MeasureMisreading {
   readonly kind: "inchesAsCentimetres" | "centimetresAsInches" | "half";
-  /** What the value would be without the slip; mm, within the usual range. */
+  /** What the value would be without the misreading; mm, within the usual range. */
   readonly meant: Mm;
 }
 
@@ -67,11 +67,11 @@ export type MeasureVerdict =
       /** Bounds of the range it lies outside of. */
       readonly least: Mm;
       readonly most: Mm;
-      /** Slips that would explain it, most likely first. */
-      readonly slips: readonly MeasureSlip[];
+      /** Misreadings that would explain it, most likely first. */
+      readonly misreadings: readonly MeasureMisreading[];
     };
 
-const SLIPS: readonly { readonly kind: MeasureSlip["kind"]; readonly times: number }[] = [
+const MISREADINGS: readonly { readonly kind: MeasureMisreading["kind"]; readonly times: number }[] = [
   { kind: "inchesAsCentimetres", times: MM_PER_INCH / MM_PER_CM },
   { kind: "centimetresAsInches", times: MM_PER_CM / MM_PER_INCH },
   { kind: "half", times: 2 },
@@ -81,11 +81,12 @@ const SLIPS: readonly { readonly kind: MeasureSlip["kind"]; readonly times: numb
 export function checkMeasure(name: MeasureName, value: Mm): MeasureVerdict {
   const { least, usualLeast, usualMost, most } = MEASURE_RANGES[name];
   if (value >= usualLeast && value <= usualMost) return { state: "ok" };
-  const slips = SLIPS.map(({ kind, times }) => ({ kind, meant: Math.round(value * times * 10) / 10 })).filter(
-    ({ meant }) => meant >= usualLeast && meant <= usualMost,
-  );
+  const misreadings = MISREADINGS.map(({ kind, times }) => ({
+    kind,
+    meant: Math.round(value * times * 10) / 10,
+  })).filter(({ meant }) => meant >= usualLeast && meant <= usualMost);
   // NaN and the infinities are outside of everything.
   return value >= least && value <= most
-    ? { state: "unusual", least: usualLeast, most: usualMost, slips }
-    : { state: "impossible", least, most, slips };
+    ? { state: "unusual", least: usualLeast, most: usualMost, misreadings }
+    : { state: "impossible", least, most, misreadings };
 }

@@ -7,7 +7,7 @@ import { draftFrontBlock } from "../draft/frontBlock";
 import { shapingOf } from "../draft/shaping";
 import { seamLength } from "../girth/seamLength";
 import { pieceIn, piecesOf } from "../pattern/pieceSet";
-import { must } from "../result";
+import { invariant } from "../result";
 import { styleOf } from "../style/index";
 import type { FullBustFailure } from "../surgery/fullBust";
 import { NARROWEST_DART } from "../tolerance";
@@ -57,7 +57,7 @@ export function printNest(pattern: Pattern, blocks: Blocks, difference: Mm): Pri
   for (let index = 0; index < blocks.front.length; index += 1) {
     const block = blocks.front[index];
     if (block === undefined) continue;
-    const back = must(blocks.back[index], "back");
+    const back = invariant(blocks.back[index], "back");
     const open = style.open(block, back, difference, { strap: pattern.strap });
     if (!open.ok) refused.set(index, open.failure);
     const bodice = open.ok

@@ -8,7 +8,7 @@ import { linesAlong, partAtCorners, partEvenly, ringLength } from "./ringParts";
 import { sewnLegs, sewnRing, stretchOf, type SewnLine } from "./sewnLines";
 
 /** How far a strip goes on along the line that did not move, so that the join can be seen, mm. */
-export const RUN_ON: Mm = 20;
+const RUN_ON: Mm = 20;
 
 /** A dart whose legs changed only this near to the seam is drawn on the strip of the seam. */
 const NEAR_SEAM: Mm = 25;

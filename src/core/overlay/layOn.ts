@@ -6,7 +6,7 @@ import type { LayOnPoint } from "./overlay";
 import { isInStrip, stripAbout, stripArea, stripReach, widened, type Strip } from "./strip";
 
 /** mm. Two points this far apart hold a strip from turning: half a millimetre out at one of them shows as half a degree. */
-export const LAY_ON_APART: Mm = 60;
+const LAY_ON_APART: Mm = 60;
 
 /** How near the edge of the strip a printed point may lie, so that its cross is whole, mm. */
 export const CROSS_ROOM: Mm = 6;
@@ -92,5 +92,5 @@ function heldAt(
 }
 
 /** The greatest distance between two of the points; 0 for fewer than two. */
-export const furthest = (points: readonly LayOnPoint[]): Mm =>
+const furthest = (points: readonly LayOnPoint[]): Mm =>
   points.reduce((most, p) => points.reduce((far, q) => Math.max(far, distance(p.at, q.at)), most), 0);

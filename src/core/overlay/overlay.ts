@@ -66,8 +66,8 @@ export interface Patch {
   readonly changed: readonly PatchLine[];
   /** Ends of her darts that lie on it. */
   readonly ends: readonly PiecePoint[];
-  /** The frame size as printed: the lines to lay it on by. */
-  readonly frame: readonly PatchLine[];
+  /** The base size as printed: the lines to lay it on by. */
+  readonly baseSize: readonly PatchLine[];
   /** The printed lines that hers runs between. */
   readonly neighbours: readonly NeighbourLine[];
   /** At least two, the furthest pair at least `LAY_ON_APART` apart. */
@@ -88,13 +88,13 @@ export interface OverlayPiece {
 /**
  * Why there are no strips for a piece. `mostMoved`: they would take nearly as much paper. `cutAndMoved`: the same, but
  * its parts only moved as they are, so that cutting and moving the tissue does as well. `notPrinted`: the tissue has no
- * such piece in the frame size. `noHold`: too few printed points lie near enough to lay a strip on by.
+ * such piece in the base size. `noHold`: too few printed points lie near enough to lay a strip on by.
  */
 export type TooMuchWhy = "mostMoved" | "cutAndMoved" | "notPrinted" | "noHold";
 
 export interface Overlay {
   /** The printed size that the strips are laid on: its label, and its place in the chart. */
-  readonly frame: { readonly label: string; readonly size: number };
+  readonly baseSize: { readonly label: string; readonly size: number };
   readonly patches: readonly Patch[];
   /** Pieces that are as printed. */
   readonly same: readonly OverlayPiece[];

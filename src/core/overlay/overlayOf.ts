@@ -13,8 +13,8 @@ import {
   type PointName,
   type SeamName,
 } from "../pattern/piece";
-import type { CutLine, Plan, PlanHalf, Slip } from "../plan/plan";
-import { must } from "../result";
+import type { CutLine, Plan, PlanHalf, PlannedAlteration } from "../plan/plan";
+import { invariant } from "../result";
 import { outlineOf } from "../pattern/ring";
 import { SAME_POINT } from "../tolerance";
 import { radians, type Mm, type Radians } from "../units";
@@ -63,14 +63,14 @@ const MOST_PARTS = 8;
  * The strips for the chosen pieces.
  *
  * @param longest how far a strip may reach, mm: the longer side of what can be printed on one page
- * @returns every stretch of the final stitch line and dart legs that lies more than `SAME_LINE` off the frame size as
+ * @returns every stretch of the final stitch line and dart legs that lies more than `SAME_LINE` off the base size as
  *          printed is on a strip, but for the pieces told as too much
  */
 export function overlayOf(plan: Plan, names: readonly PieceName[], longest: Mm): Overlay {
   const sheet: Sheet = { plan, longest };
   const told = halvesOf(plan, names).map((one): Told => stripsOf(sheet, one));
   return {
-    frame: { label: plan.sizing.frame.label, size: plan.nest.labels.indexOf(plan.sizing.frame.label) },
+    baseSize: { label: plan.sizing.baseSize.label, size: plan.nest.labels.indexOf(plan.sizing.baseSize.label) },
     patches: told.flatMap(({ patches }) => patches),
     same: told.flatMap(({ of, why, patches }) => (why === null && patches.length === 0 ? [of] : [])),
     tooMuch: told.flatMap(({ of, why }) => (why === null ? [] : [{ ...of, why }])),
@@ -91,11 +91,12 @@ interface Told {
 interface HalfPiece {
   readonly final: Piece;
   readonly half: Half | null;
-  readonly slips: readonly Slip[];
+  readonly alterations: readonly PlannedAlteration[];
   readonly cutLines: readonly CutLine[];
 }
 
-const onHalf = ({ pieces, slips, cutLines }: PlanHalf) => pieces.map((final) => ({ final, slips, cutLines }));
+const onHalf = ({ pieces, alterations, cutLines }: PlanHalf) =>
+  pieces.map((final) => ({ final, alterations, cutLines }));
 
 /** The chosen pieces in the plan's order; both halves of a piece where they differ. */
 function halvesOf(plan: Plan, names: readonly PieceName[]): readonly HalfPiece[] {
@@ -138,16 +139,20 @@ function isAlike(a: Piece, b: Piece): boolean {
 const isNear = (p: PiecePoint, q: PiecePoint): boolean => distance(p, q) <= SAME_POINT;
 
 /** What is printed on the tissue for a piece: the same, or the front that the wearer parted by a seam. */
-export const tissueOf = (printed: readonly Piece[], name: PieceName): Piece | undefined =>
+const tissueOf = (printed: readonly Piece[], name: PieceName): Piece | undefined =>
   printed.find((piece) => piece.name === name) ??
   (name === "centreFront" || name === "sideFront" ? printed.find((piece) => piece.name === "front") : undefined);
 
 function stripsOf({ plan, longest }: Sheet, one: HalfPiece): Told {
-  const { final, half, slips } = one;
+  const { final, half, alterations } = one;
   const of: OverlayPiece = { piece: final.name, half };
   const tissue = tissueOf(plan.printed, final.name);
   if (tissue === undefined) return { of, why: "notPrinted", patches: [] };
-  const tooMuch = { of, why: isCutAndMoved(slips, final.name) ? "cutAndMoved" : "mostMoved", patches: [] } as const;
+  const tooMuch = {
+    of,
+    why: isCutAndMoved(alterations, final.name) ? "cutAndMoved" : "mostMoved",
+    patches: [],
+  } as const;
   const { share, drafts } = changesOf(final, tissue);
   if (share > MOST_MOVED) return tooMuch;
   const print: Print = { nest: plan.nest, tissue, points: printedPoints(tissue), others: neighboursOf(plan, one) };
@@ -202,8 +207,8 @@ function asOne(a: Laid, b: Laid, print: Print, longest: Mm): Joined | null {
 }
 
 /** Whether the piece's parts were cut apart and moved by what was done to it. */
-const isCutAndMoved = (slips: readonly Slip[], piece: PieceName): boolean =>
-  slips.some(
+const isCutAndMoved = (alterations: readonly PlannedAlteration[], piece: PieceName): boolean =>
+  alterations.some(
     ({ outcome }) =>
       outcome.ok && outcome.value.surgery.some((trace) => trace.piece === piece && trace.parts.length > 0),
   );
@@ -222,7 +227,7 @@ function neighboursOf({ nest, sizing }: Plan, { final, cutLines }: HalfPiece): r
     .filter(({ piece, level }) => piece === final.name && level !== "bust")
     .flatMap(({ between }) => between);
   return [...new Set(labels)]
-    .filter((label) => label !== sizing.frame.label)
+    .filter((label) => label !== sizing.baseSize.label)
     .map((label) => nest.labels.indexOf(label));
 }
 
@@ -260,7 +265,7 @@ function layOne(draft: Draft, print: Print, { longest, margin }: Paper): Laid | 
   const inked = longEnough(held.strip);
   const drawn = [
     ...lines.map(({ curve }) => curve),
-    ...frameLines(print.tissue, inked),
+    ...baseSizeLines(print.tissue, inked),
     ...otherLines(draft, print, inked).map(({ curve }) => curve),
   ];
   const layOn = print.points.filter(({ at }) => isInStrip(widened(inked, -CROSS_ROOM), at));
@@ -318,11 +323,11 @@ const sampled = (curve: EdgeCurve<"piece">): readonly PiecePoint[] => {
   });
 };
 
-/** All that is printed of the frame size within the paper. */
-const frameLines = (tissue: Piece, strip: Strip): readonly EdgeCurve<"piece">[] =>
-  frameParts(tissue, strip).flatMap(({ edges }) => edges);
+/** All that is printed of the base size within the paper. */
+const baseSizeLines = (tissue: Piece, strip: Strip): readonly EdgeCurve<"piece">[] =>
+  baseSizeParts(tissue, strip).flatMap(({ edges }) => edges);
 
-function frameParts(tissue: Piece, strip: Strip): readonly PatchLine[] {
+function baseSizeParts(tissue: Piece, strip: Strip): readonly PatchLine[] {
   const within = widened(strip, -INSET);
   const cut = (kind: PatchLine["kind"], curves: readonly EdgeCurve<"piece">[]): readonly PatchLine[] =>
     chained(curves.flatMap((curve) => partsInStrip(curve, within))).map((edges) => ({ kind, edges }));
@@ -382,7 +387,7 @@ function patchOf(
       kind: "seam",
       edges,
       size,
-      label: must(print.nest.labels[size], "label"),
+      label: invariant(print.nest.labels[size], "label"),
     })),
   );
   return {
@@ -392,7 +397,7 @@ function patchOf(
     of: draft.of.map((of) => whatOf(of, final)),
     changed: [...seams, ...legs],
     ends: endsOn(draft, final),
-    frame: frameParts(print.tissue, inked),
+    baseSize: baseSizeParts(print.tissue, inked),
     neighbours,
     layOn,
     amounts: amountsOn(draft, one, print),
@@ -409,12 +414,12 @@ function whatOf(of: DraftOf, final: Piece): PatchOf {
     final.edges.some((edge) => edge.seam === seam && (edge.from === name || edge.to === name)),
   );
   const nearest = (at: PiecePoint): PointName =>
-    must(named.toSorted((p, q) => distance(p.at, at) - distance(q.at, at))[0], "a named point of the seam").name;
+    invariant(named.toSorted((p, q) => distance(p.at, at) - distance(q.at, at))[0], "a named point of the seam").name;
   return {
     kind: "seam",
     seam,
-    from: nearest(must(main[0], "line").curve.a),
-    to: nearest(must(main.at(-1), "line").curve.b),
+    from: nearest(invariant(main[0], "line").curve.a),
+    to: nearest(invariant(main.at(-1), "line").curve.b),
   };
 }
 
@@ -422,7 +427,7 @@ function whatOf(of: DraftOf, final: Piece): PatchOf {
 function mainSeam(lines: readonly SewnLine[]): SeamName {
   const seams = [...new Set(lines.map(({ seam }) => seam))];
   const lengthOf = (seam: SeamName): Mm => ringLength(lines.filter((line) => line.seam === seam));
-  return must(seams.toSorted((a, b) => lengthOf(b) - lengthOf(a))[0], "seam");
+  return invariant(seams.toSorted((a, b) => lengthOf(b) - lengthOf(a))[0], "seam");
 }
 
 /** Ends of darts that a leg on the strip runs to. */

@@ -1,7 +1,7 @@
 /** Stretches of the sewn ring of a piece, parted at its corners: one strip runs along one seam. */
 import { edgeTangentAt } from "../geometry/edgeCurve";
 import { turnBetween } from "../geometry/point";
-import { must } from "../result";
+import { invariant } from "../result";
 import { CURVE_ACCURACY } from "../tolerance";
 import { radiansFromDegrees, type Mm } from "../units";
 import type { Stretch } from "./changedStretches";
@@ -35,7 +35,7 @@ export function linesAlong(ring: readonly SewnLine[], { from, to }: Stretch): re
 export function partAtCorners(ring: readonly SewnLine[], stretch: Stretch, by: Mm): readonly Stretch[] {
   const cuts = cornersWithin(ring, stretch);
   const ends = [stretch.from, ...cuts, stretch.to];
-  const parts = ends.slice(1).map((to, index) => ({ from: must(ends[index], "end"), to }));
+  const parts = ends.slice(1).map((to, index) => ({ from: invariant(ends[index], "end"), to }));
   const joined: Stretch[] = [];
   for (const part of parts) {
     const last = joined.at(-1);
@@ -51,7 +51,7 @@ function cornersWithin(ring: readonly SewnLine[], { from, to }: Stretch): readon
   let start = 0;
   const corners: Mm[] = [];
   ring.forEach((line, index) => {
-    const before = must(ring.at(index - 1), "line");
+    const before = invariant(ring.at(index - 1), "line");
     const isMouth = before.dart !== null || line.dart !== null;
     if (!isMouth && Math.abs(turnBetween(edgeTangentAt(before.curve, 1), edgeTangentAt(line.curve, 0))) > SHARP)
       corners.push(start);

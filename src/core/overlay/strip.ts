@@ -2,7 +2,7 @@
 import type { Bounds } from "../geometry/bounds";
 import { edgeIntersections, edgePart, edgePointAt, lineEdge, type EdgeCurve } from "../geometry/edgeCurve";
 import { piecePoint, rotateAbout, type PiecePoint } from "../geometry/point";
-import { must } from "../result";
+import { invariant } from "../result";
 import { END_PARAMETER, SAME_POINT } from "../tolerance";
 import { radians, type Mm, type Radians } from "../units";
 import type { SlantBox } from "./overlay";
@@ -19,7 +19,7 @@ export const SIDES: readonly Side[] = ["u0", "u1", "v0", "v1"];
 
 const ORIGIN = piecePoint(0, 0);
 export const toStrip = (p: PiecePoint, turn: Radians): PiecePoint => rotateAbout(p, ORIGIN, radians(-turn));
-export const fromStrip = (u: Mm, v: Mm, turn: Radians): PiecePoint => rotateAbout(piecePoint(u, v), ORIGIN, turn);
+const fromStrip = (u: Mm, v: Mm, turn: Radians): PiecePoint => rotateAbout(piecePoint(u, v), ORIGIN, turn);
 
 const range = (of: readonly Mm[]): [Mm, Mm] => [
   of.reduce((a, b) => Math.min(a, b)),
@@ -70,13 +70,13 @@ export const isInStrip = ({ turn, u, v }: Strip, p: PiecePoint): boolean => {
 /** The parts of a line that lie in the box. */
 export function partsInStrip(edge: EdgeCurve<"piece">, strip: Strip): readonly EdgeCurve<"piece">[] {
   const ring = stripRing(strip);
-  const sides = ring.map((a, index) => lineEdge(a, must(ring[(index + 1) % ring.length], "corner")));
+  const sides = ring.map((a, index) => lineEdge(a, invariant(ring[(index + 1) % ring.length], "corner")));
   const cuts = [0, ...sides.flatMap((side) => edgeIntersections(edge, side).map(({ t1 }) => t1)), 1].toSorted(
     (a, b) => a - b,
   );
   const kept: [number, number][] = [];
   cuts.slice(1).forEach((to, index) => {
-    const from = must(cuts[index], "cut");
+    const from = invariant(cuts[index], "cut");
     if (to - from < END_PARAMETER || !isInStrip(strip, edgePointAt(edge, (from + to) / 2))) return;
     const last = kept.at(-1);
     if (last !== undefined && last[1] === from) last[1] = to;

@@ -15,7 +15,7 @@ import {
 } from "./strip";
 
 /** Room for five short lines of writing, mm. */
-export const TITLE = { width: 76, height: 29 } as const;
+const TITLE = { width: 76, height: 29 } as const;
 
 /** From the words to the edge of the paper, and to a line. */
 const EDGE: Mm = 3;
@@ -25,7 +25,7 @@ const CLEAR: Mm = 2.5;
 const STEP: Mm = 4;
 
 /** A strip must be so long at the least that the words go along it. */
-export const TITLED_LENGTH: Mm = TITLE.width + 2 * EDGE;
+const TITLED_LENGTH: Mm = TITLE.width + 2 * EDGE;
 
 export interface Titled {
   readonly strip: Strip;

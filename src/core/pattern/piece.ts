@@ -4,7 +4,7 @@
  * with an edge of their own (the mouth).
  */
 import type { PiecePoint } from "../geometry/point";
-import { must } from "../result";
+import { invariant } from "../result";
 
 export type PieceName =
   | "front"
@@ -124,7 +124,7 @@ export interface Dart {
 }
 
 /** A girth is measured along this chain of points on the half piece, less the darts it crosses. */
-export interface LevelLine {
+interface LevelLine {
   readonly level: LevelName;
   /** Measured straight from point to point, or along the edges of a seam. */
   readonly along: { readonly points: readonly PointName[] } | { readonly seam: SeamName };
@@ -142,10 +142,10 @@ export interface Piece {
 }
 
 export const pointOf = (piece: Piece, name: PointName): PiecePoint =>
-  must(piece.points[name], `${piece.name}.${name}`).at;
+  invariant(piece.points[name], `${piece.name}.${name}`).at;
 
 export const dartOf = (piece: Piece, name: DartName): Dart =>
-  must(
+  invariant(
     piece.darts.find((d) => d.name === name),
     `${piece.name}.${name}`,
   );

@@ -1,5 +1,5 @@
 /** The pieces of one garment by name. */
-import { must } from "../result";
+import { invariant } from "../result";
 import type { Piece, PieceName } from "./piece";
 
 export type PieceSet = Readonly<Partial<Record<PieceName, Piece>>>;
@@ -17,7 +17,7 @@ export const PIECE_ORDER: readonly PieceName[] = [
   "strap",
 ];
 
-export const pieceIn = (pieces: PieceSet, name: PieceName): Piece => must(pieces[name], name);
+export const pieceIn = (pieces: PieceSet, name: PieceName): Piece => invariant(pieces[name], name);
 
 export const piecesOf = (pieces: PieceSet): readonly Piece[] =>
   PIECE_ORDER.flatMap((name) => {

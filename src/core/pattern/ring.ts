@@ -1,7 +1,7 @@
 /** Walking and cutting the closed ring of a piece's edges. Nothing here bends or stretches anything. */
 import { edgeSplit, type EdgeCurve } from "../geometry/edgeCurve";
 import { midpoint, type PiecePoint } from "../geometry/point";
-import { CoreBug, must } from "../result";
+import { CoreBug, invariant } from "../result";
 import { pointOf, type Edge, type NamedPoint, type Piece, type PointName } from "./piece";
 
 export const curveOf = (piece: Piece, edge: Edge): EdgeCurve<"piece"> => ({
@@ -34,7 +34,7 @@ export function insertPoint(
   name: PointName,
   level: NamedPoint["level"],
 ): Piece {
-  const edge = must(piece.edges[edgeIndex], "edge");
+  const edge = invariant(piece.edges[edgeIndex], "edge");
   const [first, second] = edgeSplit(curveOf(piece, edge), t);
   const edges = [...piece.edges];
   edges.splice(edgeIndex, 1, { ...edge, to: name, curve: first.curve }, { ...edge, from: name, curve: second.curve });
@@ -46,7 +46,7 @@ export function pointsBetween(piece: Piece, from: PointName, to: PointName): Set
   const found = new Set<PointName>([from]);
   let index = edgeFrom(piece, from);
   for (let steps = 0; steps < piece.edges.length; steps += 1) {
-    const edge = must(piece.edges[index], "edge");
+    const edge = invariant(piece.edges[index], "edge");
     found.add(edge.to);
     if (edge.to === to) return found;
     index = (index + 1) % piece.edges.length;

@@ -7,7 +7,7 @@ import { levelWidth } from "../girth/levelWidth";
 import { shift, type PiecePoint } from "../geometry/point";
 import { pointOf, type Piece, type PieceName } from "../pattern/piece";
 import type { Blocks } from "../nest/printedNest";
-import { must, ok, type Result } from "../result";
+import { invariant, ok, type Result } from "../result";
 import type { BustAdjusted, Style, StyleOptions } from "../style/style";
 import type { FullBustFailure } from "../surgery/fullBust";
 import { fromSideNeck, probableBustPoint, type ProbableBustPoint } from "../bodies/probableBustPoint";
@@ -15,9 +15,9 @@ import type { MeasuredBody } from "../measures/tape";
 import type { Mm } from "../units";
 
 /** Whole finished waist for each size at the waist, the frame's darts kept; mm. */
-export function finishedWaists(blocks: Blocks, frame: number): readonly Mm[] {
+export function finishedWaists(blocks: Blocks, baseSize: number): readonly Mm[] {
   return blocks.front.map((_, size) => {
-    const at = levelSizes(frame, size, frame);
+    const at = levelSizes(baseSize, size, baseSize);
     return 2 * (blendedWaist(blocks.front, at) + blendedWaist(blocks.back, at));
   });
 }
@@ -33,15 +33,15 @@ export function finishedHips({ frontBasque, backBasque }: Blocks): readonly Mm[]
   return frontBasque.map(
     (front, size) =>
       2 *
-      (must(levelWidth(front, "hip"), "hip line") +
-        must(levelWidth(must(backBasque[size], "size"), "hip"), "hip line")),
+      (invariant(levelWidth(front, "hip"), "hip line") +
+        invariant(levelWidth(invariant(backBasque[size], "size"), "hip"), "hip line")),
   );
 }
 
 export interface Built {
   /** Blended, in the cup version, before the bust alteration. */
   readonly cut: PieceSet;
-  /** After it: what the wearer's own slips start from. */
+  /** After it: what the wearer's own alterations start from. */
   readonly blended: PieceSet;
   readonly bust: Result<BustAdjusted, FullBustFailure> | null;
   /** In the frame of the style's bust piece. */

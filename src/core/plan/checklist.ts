@@ -7,12 +7,12 @@ import { distance, type PiecePoint } from "../geometry/point";
 import { lineDistance } from "../geometry/segment";
 import { homeOf } from "../pattern/dartNames";
 import { isRedraw, type Alteration, type DartRedraw, type FitAlteration } from "../decisions/alteration";
-import type { SlipTrace } from "../alterations/outcome/trace";
+import type { AlterationTrace } from "../alterations/outcome/trace";
 import { rankOf } from "../decisions/tradeOrder";
 import type { DartHome, DartRef, Piece, PieceName, PointName } from "../pattern/piece";
-import { must } from "../result";
+import { invariant } from "../result";
 import { SAME_LINE, SEWN_AGREEMENT } from "../tolerance";
-import type { ChecklistItem, CutLine, MouthPlace, PlannedDart, Slip } from "./plan";
+import type { ChecklistItem, CutLine, MouthPlace, PlannedAlteration, PlannedDart } from "./plan";
 import type { Sizing } from "../sizing/sizing";
 import { lineAt } from "./cutLines";
 import { inOrderOfWork } from "./workPhases";
@@ -26,7 +26,7 @@ export interface ChecklistInputs {
   readonly sizing: Sizing;
   readonly cutLines: readonly CutLine[];
   readonly darts: readonly PlannedDart[];
-  readonly slips: readonly Slip[];
+  readonly alterations: readonly PlannedAlteration[];
   readonly truing: readonly TruingChange[];
 }
 
@@ -45,7 +45,7 @@ function walkOf({ seam, first, second, ease }: SeamPair, pieces: PieceSet): Chec
   const having = (names: readonly PieceName[]): readonly PieceName[] =>
     names.filter((name) => pieces[name]?.edges.some((edge) => edge.seam === seam));
   return {
-    piece: must(having(first)[0], "piece"),
+    piece: invariant(having(first)[0], "piece"),
     step: { kind: "walk", seam, first: having(first), second: having(second), ease },
     amount: ease,
   };
@@ -56,7 +56,7 @@ const IN_CUP_VERSIONS: ReadonlySet<PieceName> = new Set(["front", "centreFront",
 
 function jobsOn(
   piece: PieceName,
-  { printed, traced, pieces, sizing, cutLines, darts: all, slips, truing }: ChecklistInputs,
+  { printed, traced, pieces, sizing, cutLines, darts: all, alterations, truing }: ChecklistInputs,
 ): ChecklistItem[] {
   const jobs: ChecklistItem[] = [];
   // Gathers have no legs to draw and nothing to fold.
@@ -65,16 +65,16 @@ function jobsOn(
   );
   if (traced[piece] !== undefined) {
     const cup = IN_CUP_VERSIONS.has(piece) ? sizing.cup.label : null;
-    jobs.push({ piece, step: { kind: "trace", size: sizing.frame.label, cup }, amount: 0 });
+    jobs.push({ piece, step: { kind: "trace", size: sizing.baseSize.label, cup }, amount: 0 });
   }
   for (const cutLine of cutLines) {
     if (cutLine.piece !== piece || cutLine.level === "bust") continue;
     const from = cutLine.level === "waist" ? (isBasque(piece) ? "hip" : "bust") : "waist";
     jobs.push({ piece, step: { kind: "blend", cutLine, from }, amount: cutLine.offset });
   }
-  for (const slip of slips) {
-    if (!slip.outcome.ok || !isDoneOn(slip, piece)) continue;
-    const { what } = slip;
+  for (const planned of alterations) {
+    if (!isDoneOn(planned, piece)) continue;
+    const { what } = planned;
     if (what.kind === "bust") {
       jobs.push({
         piece,
@@ -82,13 +82,16 @@ function jobsOn(
         amount: what.spread,
       });
     }
-    if (what.kind === "alteration") jobs.push({ piece, step: { kind: "slip", slip }, amount: amountOf(slip) });
+    if (what.kind === "alteration")
+      jobs.push({ piece, step: { kind: "alteration", planned }, amount: amountOf(planned) });
   }
   for (const change of truing)
     if (change.piece === piece) jobs.push({ piece, step: { kind: "trued", change }, amount: 0 });
   for (const dart of darts) {
     if (dart.ref.piece !== piece || !isRedrawn(dart)) continue;
-    const late = slips.some((slip) => rankOf(slip.phase) > rankOf("darts") && changesDart(slip, dart.ref));
+    const late = alterations.some(
+      (planned) => rankOf(planned.phase) > rankOf("darts") && changesDart(planned, dart.ref),
+    );
     const mouth = mouthPlace(pieces[piece], dart);
     jobs.push({
       piece,
@@ -108,16 +111,19 @@ function jobsOn(
   return jobs;
 }
 
-/** Whether a slip is something to do on a piece: where a dart was redrawn or made into another thing, or on every piece changed. */
-function isDoneOn(slip: Slip, piece: PieceName): boolean {
-  const { what, outcome } = slip;
+/** Whether an alteration is something to do on a piece: where a dart was redrawn or made into another thing, or on every piece changed. */
+function isDoneOn(planned: PlannedAlteration, piece: PieceName): boolean {
+  const { what, outcome } = planned;
   if (!outcome.ok || what.kind === "blend") return false;
   if (what.kind === "bust" || what.alteration.kind === "fit") return outcome.value.after[piece] !== undefined;
   return what.alteration.dart.piece === piece && !isLeftAsItWas(what.alteration, outcome.value);
 }
 
 /** Asked for nothing, a dart is only drawn again where it is. */
-function isLeftAsItWas(alteration: Exclude<Alteration, FitAlteration>, { before, after, moved }: SlipTrace): boolean {
+function isLeftAsItWas(
+  alteration: Exclude<Alteration, FitAlteration>,
+  { before, after, moved }: AlterationTrace,
+): boolean {
   if (isRedraw(alteration)) return moved.length === 0 && asksNothing(alteration);
   const { piece } = alteration.dart;
   return before[piece] === after[piece];
@@ -138,8 +144,8 @@ function asksNothing(alteration: DartRedraw): boolean {
 const leavesTraced = (line: CutLine, printed: readonly Piece[], traced: PieceSet): boolean =>
   Math.abs(lineAt(traced, line).x - lineAt(setOf(printed), line).x) > SAME_LINE;
 
-/** Whether a slip moves the end or the mouth of a dart. */
-function changesDart({ outcome }: Slip, { piece, dart }: DartRef): boolean {
+/** Whether an alteration moves the end or the mouth of a dart. */
+function changesDart({ outcome }: PlannedAlteration, { piece, dart }: DartRef): boolean {
   if (!outcome.ok) return false;
   const [before, after] = [outcome.value.before[piece], outcome.value.after[piece]];
   if (before === undefined || after === undefined) return false;
@@ -183,9 +189,9 @@ function mouthPlace(piece: Piece | undefined, { ref, drawn }: PlannedDart): Mout
     : { from, inner: distance(corner, drawn.inner), outer: distance(corner, drawn.outer) };
 }
 
-function amountOf(slip: Slip): number {
-  if (slip.what.kind !== "alteration") return 0;
-  const { alteration } = slip.what;
+function amountOf(planned: PlannedAlteration): number {
+  if (planned.what.kind !== "alteration") return 0;
+  const { alteration } = planned.what;
   switch (alteration.kind) {
     case "dartEnd":
       return alteration.shorten === 0 ? alteration.across : alteration.shorten;

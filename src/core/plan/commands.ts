@@ -333,12 +333,12 @@ function isBefore(a: Alteration, b: Alteration): boolean {
 }
 
 /** Replaces the alteration of the same kind on the same thing, or puts a new one in its place in the trade's order. */
-function put(alterations: readonly Alteration[], wish: Alteration): readonly Alteration[] {
-  const at = alterations.findIndex((a) => isSameKind(a, wish));
-  if (at >= 0) return alterations.map((a, index) => (index === at ? wish : a));
+function put(alterations: readonly Alteration[], alteration: Alteration): readonly Alteration[] {
+  const at = alterations.findIndex((a) => isSameKind(a, alteration));
+  if (at >= 0) return alterations.map((a, index) => (index === at ? alteration : a));
   if (alterations.length >= LIMITS.alterations) return alterations;
-  const before = alterations.findIndex((a) => isBefore(wish, a));
-  return before < 0 ? [...alterations, wish] : alterations.toSpliced(before, 0, wish);
+  const before = alterations.findIndex((a) => isBefore(alteration, a));
+  return before < 0 ? [...alterations, alteration] : alterations.toSpliced(before, 0, alteration);
 }
 
 function reordered(alterations: readonly Alteration[], id: string, before: string | null): readonly Alteration[] {

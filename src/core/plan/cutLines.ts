@@ -2,7 +2,7 @@
 import { pieceIn, type PieceSet } from "../pattern/pieceSet";
 import { neighbours, type LevelSizes } from "../blend/blendPiece";
 import { pointOf, type Nest, type Piece, type PieceName, type PointName } from "../pattern/piece";
-import { must } from "../result";
+import { invariant } from "../result";
 import type { Mm } from "../units";
 import type { Built } from "./buildPieces";
 import type { CutLine } from "./plan";
@@ -40,15 +40,15 @@ export function drawCutLines(nest: Nest, { cut, blended }: Built, at: LevelSizes
       between,
       share,
       offset: lineAt(cut, line).x - (printed ?? lineAt(cut, line).x),
-      slipMove: 0,
+      alterationMove: 0,
       at: lineAt(blended, line),
     };
   });
 }
 
 /** The cutting lines with how far alterations moved each afterwards. */
-export const slipMoves = (cutLines: readonly CutLine[], blended: PieceSet, after: PieceSet): readonly CutLine[] =>
-  cutLines.map((line) => ({ ...line, slipMove: lineAt(after, line).x - lineAt(blended, line).x }));
+export const alterationMoves = (cutLines: readonly CutLine[], blended: PieceSet, after: PieceSet): readonly CutLine[] =>
+  cutLines.map((line) => ({ ...line, alterationMove: lineAt(after, line).x - lineAt(blended, line).x }));
 
 /** Where the printed line of a size runs at a level; null where that size is not printed in this cup. */
 function printedAt(nest: Nest, size: number, { piece, level }: Pick<CutLine, "piece" | "level">): Mm | null {
@@ -59,5 +59,5 @@ function printedAt(nest: Nest, size: number, { piece, level }: Pick<CutLine, "pi
 /** The labels of the printed lines on either side of a fractional size, and the share between them. */
 export function lines(nest: Nest, size: number): { between: readonly [string, string]; share: number } {
   const { lower, share } = neighbours(size, nest.labels.length);
-  return { between: [must(nest.labels[lower], "size"), must(nest.labels[lower + 1], "size")], share };
+  return { between: [invariant(nest.labels[lower], "size"), invariant(nest.labels[lower + 1], "size")], share };
 }

@@ -2,14 +2,14 @@
 import { runChecks } from "../checks/index";
 import type { Work } from "../decisions/work";
 import { piecesOf, setOf } from "../pattern/pieceSet";
-import { must, ok, type Result } from "../result";
+import { invariant, ok, type Result } from "../result";
 import { styleOf } from "../style/index";
-import { applyToHalves, type SlipsApplied } from "./applySlips";
+import { makeOnHalves, type AlterationsMade } from "./makeAlterations";
 import { bustRadiusOf } from "./bustRadius";
 import { listWork } from "./checklist";
-import { slipMoves } from "./cutLines";
-import type { PlanFailure } from "./failure";
-import { checksOfHalves, slipsOfHalves, workOfHalves } from "./halves";
+import { alterationMoves } from "./cutLines";
+import type { PlanFailure } from "./planFailure";
+import { checksOfHalves, ledgerOfHalves, workOfHalves } from "./halves";
 import { pickSizes, type Picked } from "./pickSizes";
 import type { Plan, PlanGarment, PlanHalf } from "./plan";
 import { planLevels } from "./planLevels";
@@ -25,7 +25,7 @@ export function derivePlan(work: Work): Result<Plan, PlanFailure> {
   const picks = pickSizes(work);
   if (!picks.ok) return picks;
   const picked = picks.value;
-  const made = applyToHalves(work, picked);
+  const made = makeOnHalves(work, picked);
   const garment = planGarment(work, picked, made.left, made.right);
   const left = planHalf(work, picked, garment, made.left);
   const right = made.right === made.left ? left : planHalf(work, picked, garment, made.right);
@@ -33,19 +33,19 @@ export function derivePlan(work: Work): Result<Plan, PlanFailure> {
     ...garment,
     left,
     right,
-    slips: slipsOfHalves(work, left, right),
+    alterations: ledgerOfHalves(work, left, right),
     checks: checksOfHalves(checksOn(work, picked, left), right === left ? null : checksOn(work, picked, right)),
     checklist: workOfHalves(jobsOn(picked, left), right === left ? null : jobsOn(picked, right)),
   });
 }
 
-function planGarment(work: Work, picked: Picked, left: SlipsApplied, right: SlipsApplied): PlanGarment {
+function planGarment(work: Work, picked: Picked, left: AlterationsMade, right: AlterationsMade): PlanGarment {
   const { sizing, nest, built } = picked;
   return {
     sizing,
     levels: planLevels(picked, work.picks, work.pattern.chart.draftedDifference, [left, right]),
     nest,
-    printed: must(nest.sizes[sizing.frame.index], "base size"),
+    printed: invariant(nest.sizes[sizing.baseSize.index], "base size"),
     blended: piecesOf(built.blended),
     wanted: built.wanted === null ? null : piecesOf(built.wanted),
     bustPiece: styleOf(work.pattern.style).bustPiece,
@@ -53,13 +53,13 @@ function planGarment(work: Work, picked: Picked, left: SlipsApplied, right: Slip
   };
 }
 
-function planHalf(work: Work, { built, cutLines }: Picked, garment: PlanGarment, made: SlipsApplied): PlanHalf {
+function planHalf(work: Work, { built, cutLines }: Picked, garment: PlanGarment, made: AlterationsMade): PlanHalf {
   return {
     ...garment,
     pieces: piecesOf(made.pieces),
     darts: readDarts(garment.printed, built, made, bustRadiusOf(work)),
-    cutLines: slipMoves(cutLines, built.blended, made.pieces),
-    slips: made.slips,
+    cutLines: alterationMoves(cutLines, built.blended, made.pieces),
+    alterations: made.alterations,
     truing: made.changes,
   };
 }
@@ -69,7 +69,7 @@ const checksOn = ({ pattern }: Work, { bust, bodyHip }: Picked, half: PlanHalf) 
     pieces: setOf(half.pieces),
     levels: half.levels,
     darts: half.darts,
-    slips: half.slips,
+    alterations: half.alterations,
     closure: pattern.closure,
     body: { bust, hip: bodyHip ?? null },
   });

@@ -1,17 +1,22 @@
 /** What is told of both halves of the body together, where left and right differ. */
 import type { Half } from "../decisions/alteration";
 import type { CheckResult } from "../checks/check";
-import type { ChecklistItem, ChecklistStep, PlanHalf, Slip } from "./plan";
+import type { ChecklistItem, ChecklistStep, PlanHalf, PlannedAlteration } from "./plan";
+import { isCut, isDartCut, walkedBy } from "../alterations/fit/whatChanged";
+import { piecesOf } from "../pattern/pieceSet";
 import type { Work } from "../decisions/work";
-import { must } from "../result";
+import { invariant } from "../result";
 import { SOLVER_ACCURACY } from "../tolerance";
 import { inOrderOfWork } from "./workPhases";
 
-/** The slips of both halves in the order they are made; those on both stand once, as the left half has them. */
-export function slipsOfHalves(work: Work, left: PlanHalf, right: PlanHalf): readonly Slip[] {
-  if (left === right) return left.slips;
+/** The alterations of both halves in the order they are made; those on both stand once, as the left half has them. */
+export function ledgerOfHalves(work: Work, left: PlanHalf, right: PlanHalf): readonly PlannedAlteration[] {
+  if (left === right) return left.alterations;
   const place = (id: string): number => work.alterations.findIndex((a) => a.id === id);
-  const own = [...left.slips, ...right.slips.filter(({ id }) => !left.slips.some((slip) => slip.id === id))];
+  const own = [
+    ...left.alterations,
+    ...right.alterations.filter(({ id }) => !left.alterations.some((planned) => planned.id === id)),
+  ];
   const wearers = own.filter(({ source }) => source === "wearer").toSorted((a, b) => place(a.id) - place(b.id));
   return [
     ...own.filter(({ source }) => source === "bust"),
@@ -46,14 +51,16 @@ export function workOfHalves(
   );
 }
 
-/** What is told of a step: a line is marked where it runs before any slip moves it, and pieces may differ where no words do. */
+/** What is told of a step: pieces of the two halves may differ where no words do. */
 function told(step: ChecklistStep): unknown {
-  if (step.kind === "blend") return { ...step, cutLine: { ...step.cutLine, slipMove: 0 } };
-  if (step.kind !== "slip") return step;
-  const { id, outcome } = step.slip;
+  // A line is marked where it runs before any alteration moves it.
+  if (step.kind === "blend") return { ...step, cutLine: { ...step.cutLine, alterationMove: 0 } };
+  if (step.kind !== "alteration") return step;
+  const { id, outcome } = step.planned;
   if (!outcome.ok) return [id, outcome.failure];
-  const { values, steps, given, notes } = outcome.value;
-  return [id, values, steps, given, notes];
+  const { values, given, notes, surgery, before, after } = outcome.value;
+  const cut = piecesOf(before).map((piece) => [piece.name, isCut(piece, surgery), isDartCut(piece, surgery)]);
+  return [id, values, given, notes, cut, walkedBy(before, after, 0)];
 }
 
 /**
@@ -73,7 +80,7 @@ function merged<T extends { readonly half?: Half }>(
   const ownOfRight = (from: number, to: number): readonly T[] =>
     right
       .slice(from, to)
-      .filter((_, index) => !ofLeft.has(must(keys[from + index], "key")))
+      .filter((_, index) => !ofLeft.has(invariant(keys[from + index], "key")))
       .map((item): T => ({ ...item, half: "right" }));
   let taken = 0;
   const both = left.flatMap((item): readonly T[] => {

@@ -10,9 +10,9 @@ import { bodyOf, measuresOf } from "../measures/tape";
 import type { Blocks } from "../nest/printedNest";
 import type { Nest } from "../pattern/piece";
 import { remember } from "../remember";
-import { fail, must, ok, type Result } from "../result";
+import { fail, invariant, ok, type Result } from "../result";
 import { rankAlternatives } from "../sizing/alternatives";
-import { differenceTaken, pickBust, pickCup, pickFrame } from "../sizing/pickFrame";
+import { differenceTaken, pickBust, pickCup, pickBaseSize } from "../sizing/pickBaseSize";
 import type { Sizing } from "../sizing/sizing";
 import { girthAt, solveLevel } from "../sizing/solveLevel";
 import { styleOf } from "../style/index";
@@ -21,7 +21,7 @@ import { EXTRAPOLATION_STEPS } from "../tolerance";
 import type { Mm } from "../units";
 import { buildPieces, finishedHips, finishedWaists, type Built } from "./buildPieces";
 import { drawCutLines } from "./cutLines";
-import type { PlanFailure } from "./failure";
+import type { PlanFailure } from "./planFailure";
 import type { CutLine } from "./plan";
 import { blocksOf, printedIn } from "./printed";
 
@@ -74,20 +74,20 @@ function pickAndBuild({ pattern, tapes, age, picks, easeWanted }: PickInputs): R
     return fail({ code: "plan/measure-missing", measures: needed.filter((name) => measures[name] === undefined) });
   }
 
-  const bustTaken = must(taken.bustGirth, "bust");
-  const frame = pickFrame(chart, bustTaken, taken.upperChestGirth, picks);
-  if (!frame.ok) return frame;
+  const bustTaken = invariant(taken.bustGirth, "bust");
+  const baseSize = pickBaseSize(chart, bustTaken, taken.upperChestGirth, picks);
+  if (!baseSize.ok) return baseSize;
   const cup = pickCup(chart, differenceTaken(bustTaken, taken.upperChestGirth), picks);
   if (!cup.ok) return cup;
-  const bust = pickBust(chart, bustGirth, cup.value, frame.value, picks);
+  const bust = pickBust(chart, bustGirth, cup.value, baseSize.value, picks);
 
   const blocks = blocksOf({ pattern });
   const { nest, refused } = printedIn({ pattern, cup: cup.value.label });
-  const { index } = frame.value;
+  const { index } = baseSize.value;
   // Another size that cannot be made in this cup is no matter: its front is just not printed.
   const cannot = refused.get(index);
   if (cannot !== undefined) return undraftable(cup.value.label, cannot);
-  const row = must(chart.sizes[index], "row of the base size");
+  const row = invariant(chart.sizes[index], "row of the base size");
   const drafted = easeOfRow(row, pattern.ease);
   const ease: Ease = { ...drafted, ...easeWanted };
 
@@ -115,7 +115,7 @@ function pickAndBuild({ pattern, tapes, age, picks, easeWanted }: PickInputs): R
 
   return ok({
     sizing: {
-      frame: frame.value,
+      baseSize: baseSize.value,
       cup: cup.value,
       bust,
       alternatives: rankAlternatives({
@@ -125,7 +125,7 @@ function pickAndBuild({ pattern, tapes, age, picks, easeWanted }: PickInputs): R
         finished: { waist: printedWaists(blocks), hip: hips },
         waistTarget: waistGirth + ease.waist,
         hipTarget: isToHip ? hipGirth + ease.hip : null,
-        picked: { frame: frame.value, cup: cup.value.label },
+        picked: { baseSize: baseSize.value, cup: cup.value.label },
       }),
     },
     nest,
@@ -176,5 +176,6 @@ const printedWaists = (blocks: Blocks): readonly Mm[] =>
   blocks.front.map(
     (front, size) =>
       2 *
-      (must(levelWidth(front, "waist"), "waist") + must(levelWidth(must(blocks.back[size], "size"), "waist"), "waist")),
+      (invariant(levelWidth(front, "waist"), "waist") +
+        invariant(levelWidth(invariant(blocks.back[size], "size"), "waist"), "waist")),
   );

@@ -1,7 +1,7 @@
 /** What follows from a work: the whole answer, derived afresh, never stored. */
 import type { Alteration, GiveBackPlace, Half } from "../decisions/alteration";
-import type { SlipFailure } from "../alterations/outcome/failure";
-import type { SlipTrace } from "../alterations/outcome/trace";
+import type { AlterationFailure } from "../alterations/outcome/alterationFailure";
+import type { AlterationTrace } from "../alterations/outcome/trace";
 import type { CheckResult } from "../checks/check";
 import type { Phase } from "../decisions/tradeOrder";
 import type { TruingChange } from "../truing/changes";
@@ -26,7 +26,7 @@ export interface PlannedLevel {
   readonly ease: Mm;
   /** Body + ease, whole girth. */
   readonly target: Mm;
-  /** What the pattern's pieces claim to give (chart finished girth carried through the picks and slips). */
+  /** What the pattern's pieces claim to give (chart finished girth carried through the picks and alterations). */
   readonly claim: Mm;
   /** Measured on the final pieces, whole girth, darts closed. */
   readonly finished: Mm;
@@ -45,10 +45,10 @@ export interface CutLine {
   readonly level: "bust" | "waist" | "hip";
   readonly between: readonly [string, string];
   readonly share: number;
-  /** From the lower printed line, positive outside it (towards the side). Before any slip moves the seam. */
+  /** From the lower printed line, positive outside it (towards the side). Before any alteration moves the seam. */
   readonly offset: Mm;
-  /** What slips moved the same point afterwards, positive outside. */
-  readonly slipMove: Mm;
+  /** What alterations moved the same point afterwards, positive outside. */
+  readonly alterationMove: Mm;
   readonly at: PiecePoint;
 }
 
@@ -75,17 +75,17 @@ export interface PlannedDart {
 }
 
 /** A line of the ledger: blend lines and the bust alteration come from the picks, the rest from the wearer. */
-export interface Slip {
+export interface PlannedAlteration {
   readonly id: string;
   readonly source: "blend" | "bust" | "wearer";
   /** Where it stands in the trade's order. */
   readonly phase: Phase;
   readonly piece: PieceName;
-  readonly what: SlipWhat;
-  readonly outcome: Result<SlipTrace, SlipFailure>;
+  readonly what: WhatIsAltered;
+  readonly outcome: Result<AlterationTrace, AlterationFailure>;
 }
 
-export type SlipWhat =
+type WhatIsAltered =
   | { readonly kind: "blend"; readonly level: "waist" | "hip"; readonly cutLine: CutLine }
   | { readonly kind: "bust"; readonly amount: Mm; readonly spread: Mm; readonly drop: Mm; readonly turn: Radians }
   | { readonly kind: "alteration"; readonly alteration: Alteration };
@@ -110,7 +110,7 @@ export type ChecklistStep =
   | { readonly kind: "trace"; readonly size: string; readonly cup: string | null }
   | { readonly kind: "bust"; readonly spread: Mm; readonly whole: Mm; readonly drop: Mm }
   | { readonly kind: "blend"; readonly cutLine: CutLine; readonly from: LevelName }
-  | { readonly kind: "slip"; readonly slip: Slip }
+  | { readonly kind: "alteration"; readonly planned: PlannedAlteration }
   /** `late`: widths or edges change it after the darts are done, so that it can only be drawn then. */
   | {
       readonly kind: "dart";
@@ -136,11 +136,11 @@ export interface PlanGarment {
   readonly levels: readonly PlannedLevel[];
   /** The pieces printed, in the cup version picked, all sizes. */
   readonly nest: Nest;
-  /** The frame size as printed, before blend and slips. */
+  /** The base size as printed, before blend and alterations. */
   readonly printed: readonly Piece[];
-  /** The blended pieces before the wearer's slips. */
+  /** The blended pieces before the wearer's alterations. */
   readonly blended: readonly Piece[];
-  /** The bodice as the wearer's own cup asks for it, before her slips; null where it cannot be made. */
+  /** The bodice as the wearer's own cup asks for it, before her alterations; null where it cannot be made. */
   readonly wanted: readonly Piece[] | null;
   /** The piece that carries the bust point. */
   readonly bustPiece: PieceName;
@@ -162,8 +162,8 @@ export interface PlanHalf extends PlanGarment {
   readonly darts: readonly PlannedDart[];
   readonly cutLines: readonly CutLine[];
   /** The lines of the ledger that are made on this half. */
-  readonly slips: readonly Slip[];
-  /** What truing changed after the last slip. */
+  readonly alterations: readonly PlannedAlteration[];
+  /** What truing changed after the last alteration. */
   readonly truing: readonly TruingChange[];
 }
 
@@ -173,7 +173,7 @@ export interface Plan extends PlanGarment {
   /** The very same object as `left` where the halves of the body are alike. */
   readonly right: PlanHalf;
   /** The ledger: what is made on both halves stands in it once. */
-  readonly slips: readonly Slip[];
+  readonly alterations: readonly PlannedAlteration[];
   readonly checks: readonly CheckResult[];
   readonly checklist: readonly ChecklistItem[];
 }

@@ -8,7 +8,7 @@ import { girthAt } from "../sizing/solveLevel";
 import { normalBelow } from "../statistics/normal";
 import { BORDERLINE } from "../tolerance";
 import type { Mm } from "../units";
-import type { SlipsApplied } from "./applySlips";
+import type { AlterationsMade } from "./makeAlterations";
 import { lines } from "./cutLines";
 import type { Picked, PickedLevel } from "./pickSizes";
 import type { PlannedLevel } from "./plan";
@@ -18,10 +18,10 @@ export function planLevels(
   picked: Picked,
   picks: Picks,
   chartDifference: Mm,
-  halves: readonly [SlipsApplied, SlipsApplied],
+  halves: readonly [AlterationsMade, AlterationsMade],
 ): readonly PlannedLevel[] {
   const { sizing, nest, built, row, drafted, ease } = picked;
-  const { frame, cup, bust } = sizing;
+  const { baseSize, cup, bust } = sizing;
   /** What alterations change a whole girth by, on purpose. */
   const changeAt = (level: PlannedLevel["level"]): Mm => sum(halves.map(({ girths }) => (girths[level] ?? 0) / 2));
   const finishedAt = (level: LevelName): Mm =>
@@ -51,18 +51,18 @@ export function planLevels(
   return [
     {
       level: "bust",
-      ...lines(nest, frame.index),
-      size: frame.index,
+      ...lines(nest, baseSize.index),
+      size: baseSize.index,
       extrapolated: false,
       body: picked.bust,
       ease: ease.bust,
       target: picked.bust + ease.bust,
       claim: row.bust - chartDifference + cup.drafted + drafted.bust + made + changeAt("bust"),
       finished: finishedAt("bust"),
-      spread: frame.spread,
-      margin: frame.margin,
-      probability: frame.probability,
-      borderline: frame.borderline,
+      spread: baseSize.spread,
+      margin: baseSize.margin,
+      probability: baseSize.probability,
+      borderline: baseSize.borderline,
     },
     blended("waist", picked.waist),
     ...(picked.hip === null ? [] : [blended("hip", picked.hip)]),

@@ -24,7 +24,7 @@ interface Question {
 const redraws = (alteration: Alteration, { piece, dart }: DartRef): boolean =>
   isRedraw(alteration) && alteration.dart.piece === piece && alteration.dart.dart === dart;
 
-/** The pieces with every slip but this dart's own redraws, and what is wanted of the dart. */
+/** The pieces with every alteration but this dart's own redraws, and what is wanted of the dart. */
 function questionOf(work: Work, ref: DartRef): Result<Question, PointedDartFailure> {
   const plain = derivePlan({ ...work, alterations: work.alterations.filter((a) => !redraws(a, ref)) });
   // Without a plan there is no dart to ask of.

@@ -7,10 +7,10 @@ import { differenceOf, draftBlocks, printNest, type Blocks, type PrintedNest } f
 import type { Nest } from "../pattern/piece";
 import { remember } from "../remember";
 import { fail, ok, type Result } from "../result";
-import { differenceTaken, pickCup } from "../sizing/pickFrame";
+import { differenceTaken, pickCup } from "../sizing/pickBaseSize";
 import type { Mm } from "../units";
 import { finishedHips, finishedWaists } from "./buildPieces";
-import type { PlanFailure } from "./failure";
+import type { PlanFailure } from "./planFailure";
 
 interface InCup {
   readonly pattern: Pattern;
@@ -29,8 +29,11 @@ export const printedIn: (of: InCup) => PrintedNest = remember(["pattern", "cup"]
   printNest(pattern, blocksOf({ pattern }), differenceOf(pattern, cup)),
 );
 
+/** What the cup is picked by, and the pattern it is picked from. */
+export type NestInputs = Pick<Work, "pattern" | "tapes" | "picks">;
+
 /** The printed pieces in all sizes, in the cup version picked (or the drafted one): shown even before there is a plan. */
-export function derivePrintedNest({ pattern, tapes, picks }: Work): Result<Nest, PlanFailure> {
+export function derivePrintedNest({ pattern, tapes, picks }: NestInputs): Result<Nest, PlanFailure> {
   const faults = chartFaults(pattern.chart);
   if (faults > 0) return fail({ code: "plan/chart-unusable", faults });
   const { bustGirth, upperChestGirth } = bodyOf(tapes);
@@ -42,8 +45,8 @@ export function derivePrintedNest({ pattern, tapes, picks }: Work): Result<Nest,
 /** Finished waists and hips of the printed sizes on the planner's own frame: what the lines at those levels run between. */
 export const printedGirths = (
   pattern: Pattern,
-  frame: number,
+  baseSize: number,
 ): { readonly waist: readonly Mm[]; readonly hip: readonly Mm[] | null } => ({
-  waist: finishedWaists(blocksOf({ pattern }), frame),
+  waist: finishedWaists(blocksOf({ pattern }), baseSize),
   hip: finishedHips(blocksOf({ pattern })),
 });

@@ -7,7 +7,7 @@ import type { DartRef, Piece } from "../pattern/piece";
 import { piecesOf } from "../pattern/pieceSet";
 import { FULLNESS_NOTICED } from "../tolerance";
 import type { Mm } from "../units";
-import { keyOf, type SlipsApplied } from "./applySlips";
+import { keyOf, type AlterationsMade } from "./makeAlterations";
 import type { Built } from "./buildPieces";
 import type { PlannedDart } from "./plan";
 
@@ -18,7 +18,7 @@ import type { PlannedDart } from "./plan";
 export function readDarts(
   printed: readonly Piece[],
   built: Built,
-  applied: SlipsApplied,
+  applied: AlterationsMade,
   radius: Mm,
 ): readonly PlannedDart[] {
   const judged = built.bustPoint.own ?? built.bustPoint.printed;

@@ -24,8 +24,8 @@ export function phaseOfStep(step: ChecklistStep): WorkPhase {
     case "trued":
     case "walk":
       return "truing";
-    case "slip":
-      return step.slip.phase;
+    case "alteration":
+      return step.planned.phase;
   }
 }
 

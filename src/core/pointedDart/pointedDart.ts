@@ -30,7 +30,6 @@ import type {
 
 export type {
   DartAnswer,
-  DartAnswerKey,
   NaiveShortening,
   PointedDartAnswers,
   PointedDartContext,
@@ -42,7 +41,7 @@ export type {
 /**
  * Answers what is seen of a bust dart.
  *
- * @param pieces the pieces after the wearer's other slips, without this dart's own redraws
+ * @param pieces the pieces after the wearer's other alterations, without this dart's own redraws
  * @param ref    a bust dart of the waist, side or under-bust seam
  * @returns whole answers, best first, each made and measured: the sewn seam within 0.05 mm, the legs equal, the end at the
  *          usual stop, the fullness within half a millimetre of what is wanted; or which number is too much, and the most
@@ -63,7 +62,8 @@ export function answerPointedDart(
     .map((way) => makeAnswer(sewn, way, aim, context))
     .flatMap((made) => (made.ok ? [made.value] : []))
     .toSorted((a, b) => a.cost - b.cost);
-  if (answers.length === 0) return fail(mostThatWorks(sewn, (wish) => waysOf(pieces, ref, wish), aim, context));
+  if (answers.length === 0)
+    return fail(mostThatWorks(sewn, (alteration) => waysOf(pieces, ref, alteration), aim, context));
   const at = bustPointSeen(sewn, seen);
   return ok({
     answers: withoutTwins(answers),

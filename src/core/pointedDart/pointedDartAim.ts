@@ -74,7 +74,7 @@ export function figuresSeen({ corners }: AsSewn, bustPoint: PiecePoint): SeenAtD
  * Fullness to aim at: what the cup asks, and at the least as much less (or more) than sewn as is noticed when sewn; as
  * sewn where it is right. What is seen on the body goes before what was worked out.
  */
-export function fullnessToAimAt(sewn: Mm, cupAsks: Mm, pointed: SeenAtDart["pointed"]): Mm {
+function fullnessToAimAt(sewn: Mm, cupAsks: Mm, pointed: SeenAtDart["pointed"]): Mm {
   switch (pointed) {
     case "right":
       return sewn;

@@ -3,7 +3,7 @@
  * with the very alterations it is offered as, and measured. What does not come out as said is not offered.
  */
 import type { DartPlaceAlteration, DartRedraw, GiveBack, GiveBackPlace, Hold } from "../decisions/alteration";
-import type { SlipFailure } from "../alterations/outcome/failure";
+import type { AlterationFailure } from "../alterations/outcome/alterationFailure";
 import { applyAlteration } from "../alterations/applyAlteration";
 import type { Applied } from "../alterations/outcome/applied";
 import { sewn as sewnLength } from "../alterations/redraw/giveBack";
@@ -55,7 +55,7 @@ const SEAMS_AT: Readonly<Record<GiveBackPlace, number>> = {
   centreEnd: 1,
 };
 
-type Unmade = { readonly because: SlipFailure | null };
+type Unmade = { readonly because: AlterationFailure | null };
 
 interface Made {
   readonly alterations: readonly DartRedraw[];
@@ -65,7 +65,7 @@ interface Made {
 
 /** An answer, or what stands in its way: an alteration refused, or (null) what came out was not as said. */
 export function makeAnswer(from: AsSewn, way: Way, aim: Aim, context: PointedDartContext): Result<DartAnswer, Unmade> {
-  // With the fullness held while the end moves, the mouth's own slip says how fullness changes; a very short dart that is to
+  // With the fullness held while the end moves, the mouth's own alteration says how fullness changes; a very short dart that is to
   // become longer cannot bear the narrow mouth meanwhile, and then gets its last mouth first.
   const first = solve(from, way, aim, context, "fullness");
   if (first.ok) return first;
@@ -109,11 +109,11 @@ function make(
   { bustPoint }: PointedDartContext,
   hold: Hold,
   angle: Radians,
-): Result<Made, SlipFailure> {
+): Result<Made, AlterationFailure> {
   const { ref, base } = from;
   const common = { dart: ref, giveBack: way.giveBack };
   let made: Made = { alterations: [], steps: [], pieces: base };
-  const put = (alteration: DartRedraw): SlipFailure | null => {
+  const put = (alteration: DartRedraw): AlterationFailure | null => {
     const done = applyAlteration(made.pieces, alteration, { bustPoint });
     if (!done.ok) return done.failure;
     made = {

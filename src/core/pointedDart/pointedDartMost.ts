@@ -7,7 +7,7 @@ import type { PointedDartContext, PointedDartFailure } from "./pointedDartTypes"
 /** Halvings of a share: to a thousandth of what was asked. */
 const HALVINGS = 10;
 
-type Wish = Pick<Aim, "stop" | "shorten" | "across" | "fullness">;
+type Wanted = Pick<Aim, "stop" | "shorten" | "across" | "fullness">;
 
 /** Looks at length, place and fullness one by one, the others as asked; then at all of them together. */
 export function mostThatWorks(
@@ -16,8 +16,8 @@ export function mostThatWorks(
   aim: Aim,
   context: PointedDartContext,
 ): PointedDartFailure {
-  const works = (wish: Wish): boolean => {
-    const other = aimAt(sewn, wish);
+  const works = (wanted: Wanted): boolean => {
+    const other = aimAt(sewn, wanted);
     return waysOf(other).some((way) => makeAnswer(sewn, way, other, context).ok);
   };
   const usual = waysOf(aim)[0];
@@ -28,19 +28,19 @@ export function mostThatWorks(
     {
       what: "length",
       asked: aim.shorten,
-      at: (share: number): Wish => ({ ...aim, shorten: share * aim.shorten }),
+      at: (share: number): Wanted => ({ ...aim, shorten: share * aim.shorten }),
       value: (share: number): Mm => share * aim.shorten,
     },
     {
       what: "aside",
       asked: aim.across,
-      at: (share: number): Wish => ({ ...aim, across: share * aim.across }),
+      at: (share: number): Wanted => ({ ...aim, across: share * aim.across }),
       value: (share: number): Mm => share * aim.across,
     },
     {
       what: "fullness",
       asked: aim.fullness,
-      at: (share: number): Wish => ({ ...aim, fullness: fullnessAt(share) }),
+      at: (share: number): Wanted => ({ ...aim, fullness: fullnessAt(share) }),
       value: fullnessAt,
     },
   ] as const;
@@ -54,7 +54,7 @@ export function mostThatWorks(
         because,
       };
   }
-  const all = (share: number): Wish => ({
+  const all = (share: number): Wanted => ({
     stop: aim.stop,
     shorten: share * aim.shorten,
     across: share * aim.across,

@@ -1,7 +1,7 @@
 /** What is seen of a bust dart on the toile, and what is answered: the records of the pointed dart. */
 import type { DartEndAlteration, DartRedraw, GiveBackPlace } from "../decisions/alteration";
-import type { SlipNote } from "../alterations/outcome/trace";
-import type { SlipFailure } from "../alterations/outcome/failure";
+import type { AlterationNote } from "../alterations/outcome/trace";
+import type { AlterationFailure } from "../alterations/outcome/alterationFailure";
 import type { PiecePoint } from "../geometry/point";
 import type { DartRef } from "../pattern/piece";
 import type { Mm } from "../units";
@@ -76,7 +76,7 @@ export interface DartAnswer {
   readonly bustLoses: Mm;
   /** Sewn, the dart meets the waist seam so far nearer the centre than before, where a basque's dart met it; 0: no basque. */
   readonly basqueDartOff: Mm;
-  readonly notes: readonly SlipNote[];
+  readonly notes: readonly AlterationNote[];
   /** The lower the better; see `costOf` of pointedDartAnswer.ts. */
   readonly cost: number;
 }
@@ -118,7 +118,11 @@ export type PointedDartFailure =
       readonly what: "length" | "aside" | "fullness";
       readonly asked: Mm;
       readonly most: Mm;
-      readonly because: SlipFailure | null;
+      readonly because: AlterationFailure | null;
     }
   /** Only together are they too much: `share` of all of it works, from 0 to 1. */
-  | { readonly code: "pointedDart/together-too-much"; readonly share: number; readonly because: SlipFailure | null };
+  | {
+      readonly code: "pointedDart/together-too-much";
+      readonly share: number;
+      readonly because: AlterationFailure | null;
+    };

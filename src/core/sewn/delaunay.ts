@@ -2,7 +2,7 @@
  * Triangles over points of a plane, no point inside the circle through any three that make one (Delaunay), put in one
  * point after another. Points are taken from left to right, so that triangles whose circle lies behind are left alone.
  */
-import { CoreBug, must } from "../result";
+import { CoreBug, invariant } from "../result";
 import { ROUNDING } from "../tolerance";
 import type { Mm } from "../units";
 
@@ -86,7 +86,7 @@ function circled(a: Corner, b: Corner, c: Corner): Held | null {
 }
 
 function triangleAround(corners: readonly Corner[]): Held {
-  const first = must(corners[0], "a point to triangulate");
+  const first = invariant(corners[0], "a point to triangulate");
   let [left, right, top, bottom] = [first.x, first.x, first.y, first.y];
   for (const { x, y } of corners) {
     left = Math.min(left, x);

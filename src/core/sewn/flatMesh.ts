@@ -1,7 +1,7 @@
 /** A flat front piece as triangles: its ring, nodes in rows inside it, and rings of nodes round each dart's apex. */
 import { directionOf, piecePoint, polar, turnBetween, type PiecePoint } from "../geometry/point";
 import type { Piece } from "../pattern/piece";
-import { must } from "../result";
+import { invariant } from "../result";
 import { radians, type Mm } from "../units";
 import { triangulate, type Flat, type Triangle } from "./delaunay";
 import { flatRing, type FlatRing, type PartsOf, type Tip } from "./flatRing";
@@ -119,7 +119,7 @@ function rows(ring: readonly PiecePoint[], step: Mm): readonly PiecePoint[] {
 /** Whether a point lies in a closed ring: a line from it to the right crosses the ring an odd number of times. */
 export function isInside(ring: readonly Flat[], p: Flat): boolean {
   let inside = false;
-  let a = must(ring.at(-1), "ring");
+  let a = invariant(ring.at(-1), "ring");
   for (const b of ring) {
     if (a.y > p.y !== b.y > p.y && p.x < a.x + ((b.x - a.x) * (p.y - a.y)) / (b.y - a.y)) inside = !inside;
     a = b;
@@ -128,14 +128,14 @@ export function isInside(ring: readonly Flat[], p: Flat): boolean {
 }
 
 function middleOf(nodes: readonly PiecePoint[], [a, b, c]: Triangle): PiecePoint {
-  const [p, q, r] = [must(nodes[a], "node"), must(nodes[b], "node"), must(nodes[c], "node")];
+  const [p, q, r] = [invariant(nodes[a], "node"), invariant(nodes[b], "node"), invariant(nodes[c], "node")];
   return piecePoint((p.x + q.x + r.x) / 3, (p.y + q.y + r.y) / 3);
 }
 
 /** mm². The area within a closed ring. */
 export function ringArea(ring: readonly Flat[]): number {
   let twice = 0;
-  let a = must(ring.at(-1), "ring");
+  let a = invariant(ring.at(-1), "ring");
   for (const b of ring) {
     twice += a.x * b.y - b.x * a.y;
     a = b;

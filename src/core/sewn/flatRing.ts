@@ -6,7 +6,7 @@
 import { edgeLength, edgePointAt, edgeParameterAtLength } from "../geometry/edgeCurve";
 import { between, distance, midpoint, type PiecePoint } from "../geometry/point";
 import { pointOf, type Dart, type Edge, type Piece } from "../pattern/piece";
-import { must } from "../result";
+import { invariant } from "../result";
 import { curveOf } from "../pattern/ring";
 import { SAME_LINE } from "../tolerance";
 import type { Mm } from "../units";
@@ -95,7 +95,7 @@ export function flatRing(piece: Piece, step: Mm, legStep: Mm, partsOf: PartsOf):
 
 /** Every run ends at the node that the next one starts with. */
 function closed(stretch: Stretch, next: Stretch | undefined): Stretch {
-  const start = must(must(next, "next stretch").nodes[0], "first node");
+  const start = invariant(invariant(next, "next stretch").nodes[0], "first node");
   return stretch.nodes.at(-1) === start ? stretch : { ...stretch, nodes: [...stretch.nodes, start] };
 }
 

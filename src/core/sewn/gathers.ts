@@ -2,7 +2,7 @@
 import { isInside, type FlatMesh } from "./flatMesh";
 import { midpoint, type PiecePoint } from "../geometry/point";
 import { pointOf } from "../pattern/piece";
-import { must } from "../result";
+import { invariant } from "../result";
 import type { Mm } from "../units";
 import { becameOf, type Sewn, type SewnLink } from "./stitch";
 
@@ -29,7 +29,7 @@ export function gatheredLinks(meshes: readonly FlatMesh[], sewn: Sewn): readonly
       }
     }
   }
-  const flatOf = (node: number): PiecePoint => must(must(sewn.nodes[node], "node").flat[0], "flat node");
+  const flatOf = (node: number): PiecePoint => invariant(invariant(sewn.nodes[node], "node").flat[0], "flat node");
   return sewn.links.map(({ a, b, rest, across }: SewnLink) => {
     if (across === null && mouths.has(a) && mouths.has(b)) return { rest: rest * DRAWN_UP, slack: true };
     const middle = midpoint(flatOf(a), flatOf(b));

@@ -1,7 +1,7 @@
 /** What is drawn on a sewn front: its edges, the seams of its darts, the seam between its pieces, and the bust line. */
 import { between, distance, type PiecePoint } from "../geometry/point";
 import { pointOf, type DartName, type Piece, type SeamName } from "../pattern/piece";
-import { must } from "../result";
+import { invariant } from "../result";
 import type { Mm } from "../units";
 import type { FlatMesh } from "./flatMesh";
 import type { Place } from "./spot";
@@ -29,7 +29,7 @@ function seamLines(meshes: readonly FlatMesh[], sewn: Sewn, places: readonly Pla
       const key = nodes.toSorted((a, b) => a - b).join(" ");
       if (drawn.has(key)) return [];
       drawn.add(key);
-      const line = { places: nodes.map((node) => must(places[node], "place")) };
+      const line = { places: nodes.map((node) => invariant(places[node], "place")) };
       if (stretch.kind === "leg") return [{ kind: "dart", seam: stretch.dart.seam, dart: stretch.dart.name, ...line }];
       const { seam } = stretch.edge;
       const kind = seam === "princess" ? "princess" : seam === "centre" && piece.centreOnFold ? "centre" : "edge";
@@ -47,7 +47,7 @@ function bustLines(mesh: FlatMesh, meshIndex: number, sewn: Sewn, places: readon
   for (const point of bustPoints(mesh.piece)) {
     const place = placeOn(mesh, meshIndex, sewn, places, point);
     if (place === null) parts.push([]);
-    else must(parts.at(-1), "part").push(place);
+    else invariant(parts.at(-1), "part").push(place);
   }
   return parts
     .filter((part) => part.length > 1)
@@ -83,13 +83,13 @@ function placeOn(
     const [a, b, c] = triangle;
     const shares = sharesOf(
       point,
-      must(mesh.nodes[a], "node"),
-      must(mesh.nodes[b], "node"),
-      must(mesh.nodes[c], "node"),
+      invariant(mesh.nodes[a], "node"),
+      invariant(mesh.nodes[b], "node"),
+      invariant(mesh.nodes[c], "node"),
     );
     if (Math.min(...shares) < -ON_TRIANGLE) continue;
-    const [p, q, r] = [a, b, c].map((node) => must(places[becameOf(sewn, meshIndex, node)], "place"));
-    return blend(shares, must(p, "p"), must(q, "q"), must(r, "r"));
+    const [p, q, r] = [a, b, c].map((node) => invariant(places[becameOf(sewn, meshIndex, node)], "place"));
+    return blend(shares, invariant(p, "p"), invariant(q, "q"), invariant(r, "r"));
   }
   return null;
 }

@@ -1,7 +1,7 @@
 /** The first guess from which a front settles: a cone over every dart, and a blunt one over a princess seam. */
 import { coneHeight } from "../dart/fullness";
 import { angleAt, directionOf, distance, midpoint, type PiecePoint } from "../geometry/point";
-import { must } from "../result";
+import { invariant } from "../result";
 import { radians, type Mm, type Radians } from "../units";
 import { ringArea, type FlatMesh } from "./flatMesh";
 import { meanOf } from "./spot";
@@ -64,14 +64,17 @@ function princessPeak(meshes: readonly FlatMesh[], sewn: Sewn, reach: Mm): Peak 
         const node = becameOf(sewn, meshIndex, at);
         const left = taken.get(node);
         if (left !== undefined)
-          taken.set(node, left - angleAt(must(nodes[at], "node"), must(nodes[from], "node"), must(nodes[to], "node")));
+          taken.set(
+            node,
+            left - angleAt(invariant(nodes[at], "node"), invariant(nodes[from], "node"), invariant(nodes[to], "node")),
+          );
       }
     }
   }
   const out = [...taken].filter(([, angle]) => angle > 0);
   const angle = out.reduce((sum, [, part]) => sum + part, 0);
   if (angle === 0) return null;
-  const flatOf = (node: number): readonly PiecePoint[] => must(sewn.nodes[node], "node").flat;
+  const flatOf = (node: number): readonly PiecePoint[] => invariant(sewn.nodes[node], "node").flat;
   const x = out.reduce((sum, [node, part]) => sum + part * meanOf(flatOf(node).map((p) => p.x)), 0) / angle;
   const y = out.reduce((sum, [node, part]) => sum + part * meanOf(flatOf(node).map((p) => p.y)), 0) / angle;
   return { x, y, angle: radians(angle), mouth: { x: 0, y: 1 }, reach, beyond: reach, blunt: PRINCESS_BLUNT };

@@ -1,6 +1,6 @@
 /** Where a spot of the cloth would lie were the cloth round it flat: the shares that its neighbours have in its place. */
 import { distance, piecePoint, type PiecePoint } from "../geometry/point";
-import { must } from "../result";
+import { invariant } from "../result";
 import type { Mm } from "../units";
 import type { FlatMesh } from "./flatMesh";
 import type { Round } from "./settle";
@@ -53,7 +53,7 @@ function insideRounds(
   wanted: (node: number) => boolean,
 ): readonly Round[] {
   const rests = new Map(links.map(({ a, b, rest }) => [pairKey(a, b), rest]));
-  const restOf = (a: number, b: number): Mm => must(rests.get(pairKey(a, b)), "side");
+  const restOf = (a: number, b: number): Mm => invariant(rests.get(pairKey(a, b)), "side");
   const shares = nodes.map(() => new Map<number, number>());
   for (const [a, b, c] of triangles) {
     for (const [at, from, to] of [
@@ -64,20 +64,20 @@ function insideRounds(
       const [r1, r2, far] = [restOf(at, from), restOf(at, to), restOf(from, to)];
       const cosine = Math.min(1, Math.max(FLATTEST - 1, (r1 * r1 + r2 * r2 - far * far) / (2 * r1 * r2)));
       const half = Math.sqrt((1 - cosine) / (1 + cosine));
-      const own = must(shares[at], "shares");
+      const own = invariant(shares[at], "shares");
       own.set(from, (own.get(from) ?? 0) + half / r1);
       own.set(to, (own.get(to) ?? 0) + half / r2);
     }
   }
   return spots.flatMap((spot, index) => {
     if (!wanted(index)) return [];
-    const own = [...must(shares[index], "shares")];
+    const own = [...invariant(shares[index], "shares")];
     const sum = own.reduce((all, [, share]) => all + share, 0);
     return [
       {
         spot,
-        stiff: stiffAt(must(nodes[index], "node").flat),
-        others: own.map(([other, share]) => ({ spot: must(spots[other], "spot"), share: share / sum })),
+        stiff: stiffAt(invariant(nodes[index], "node").flat),
+        others: own.map(([other, share]) => ({ spot: invariant(spots[other], "spot"), share: share / sum })),
       },
     ];
   });
@@ -113,13 +113,13 @@ function edgeRounds(
     }
     return [...around].flatMap(([at, others]) => {
       if (!open.has(becameOf(sewn, meshIndex, at))) return [];
-      const flat = [...others].map((other) => must(nodes[other], "node"));
+      const flat = [...others].map((other) => invariant(nodes[other], "node"));
       const mirrored = centre.has(becameOf(sewn, meshIndex, at)) ? flat.map(({ x, y }) => piecePoint(-x, y)) : [];
-      const shares = leastShares(must(nodes[at], "node"), [...flat, ...mirrored]);
+      const shares = leastShares(invariant(nodes[at], "node"), [...flat, ...mirrored]);
       if (shares === null) return [];
       const shareOf = (index: number): number =>
-        must(shares[index], "share") + (mirrored.length > 0 ? must(shares[index + flat.length], "share") : 0);
-      const spotOf = (node: number): Spot => must(spots[becameOf(sewn, meshIndex, node)], "spot");
+        invariant(shares[index], "share") + (mirrored.length > 0 ? invariant(shares[index + flat.length], "share") : 0);
+      const spotOf = (node: number): Spot => invariant(spots[becameOf(sewn, meshIndex, node)], "spot");
       return [
         {
           spot: spotOf(at),

@@ -6,7 +6,7 @@
 import { edgeLength } from "../geometry/edgeCurve";
 import { angleAt } from "../geometry/point";
 import type { DartName, Piece, PieceName, SeamName } from "../pattern/piece";
-import { must } from "../result";
+import { invariant } from "../result";
 import { curveOf, outlineOf } from "../pattern/ring";
 import { radians, type Mm, type Radians } from "../units";
 import { chestUnder } from "./chest";
@@ -72,12 +72,12 @@ export function sewFront(pieces: readonly Piece[], options: SewnOptions = { on: 
     const place = chest === null ? { x, y, z: out } : chest.wrap({ x, y }, out);
     return { x: place.x, y: place.y, z: place.z };
   });
-  const spotOf = (index: number): Spot => must(spots[index], "spot");
+  const spotOf = (index: number): Spot => invariant(spots[index], "spot");
   const gathered = gatheredLinks(meshes, sewn);
   const links = sewn.links.map(({ a, b }, index): Link => ({
     a: spotOf(a),
     b: spotOf(b),
-    ...must(gathered[index], "link"),
+    ...invariant(gathered[index], "link"),
   }));
   const onSeams = (seams: readonly SeamName[]): readonly Spot[] =>
     [...new Set(nodesOn(meshes, sewn, seams))].map(spotOf);
@@ -130,7 +130,7 @@ function strainOf(links: readonly Link[]): SewnFront["strain"] {
 }
 
 function tipsOf(meshes: readonly FlatMesh[], sewn: Sewn, places: readonly Place[]): readonly SewnTip[] {
-  const placeOf = (index: number): Place => must(places[index], "place");
+  const placeOf = (index: number): Place => invariant(places[index], "place");
   return meshes.flatMap(({ piece, ring }, meshIndex) =>
     ring.tips.map(({ dart, node, at, inner, outer }): SewnTip => {
       const tip = becameOf(sewn, meshIndex, node);

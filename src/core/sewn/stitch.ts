@@ -1,7 +1,7 @@
 /** Sewing flat meshes: the nodes of a dart's two legs are made one, and those of a princess seam of two pieces. */
 import { distance, type PiecePoint } from "../geometry/point";
 import type { PointName, SeamName } from "../pattern/piece";
-import { must } from "../result";
+import { invariant } from "../result";
 import type { Mm } from "../units";
 import type { Triangle } from "./delaunay";
 import type { FlatMesh } from "./flatMesh";
@@ -52,16 +52,20 @@ export function stitch(meshes: readonly FlatMesh[]): Sewn {
   const flats: PiecePoint[][] = [];
   const became = meshes.map((mesh, meshIndex) =>
     mesh.nodes.map((node, index) => {
-      const root = rootOf(must(starts[meshIndex], "start") + index);
+      const root = rootOf(invariant(starts[meshIndex], "start") + index);
       const place = places.get(root) ?? flats.push([]) - 1;
       places.set(root, place);
-      must(flats[place], "joined node").push(node);
+      invariant(flats[place], "joined node").push(node);
       return place;
     }),
   );
   const triangles = meshes.flatMap((mesh, meshIndex) => {
-    const names = must(became[meshIndex], "mesh");
-    return mesh.triangles.map(([a, b, c]): Triangle => [must(names[a], "a"), must(names[b], "b"), must(names[c], "c")]);
+    const names = invariant(became[meshIndex], "mesh");
+    return mesh.triangles.map(([a, b, c]): Triangle => [
+      invariant(names[a], "a"),
+      invariant(names[b], "b"),
+      invariant(names[c], "c"),
+    ]);
   });
   return { nodes: flats.map((flat) => ({ flat })), triangles, became, links: linksOf(meshes, became) };
 }
@@ -71,7 +75,7 @@ function seamsOf(meshes: readonly FlatMesh[], starts: readonly number[]): readon
   const pairs: (readonly [number, number])[] = [];
   const open = new Map<string, readonly number[]>();
   for (const [meshIndex, { ring }] of meshes.entries()) {
-    const start = must(starts[meshIndex], "start");
+    const start = invariant(starts[meshIndex], "start");
     for (const stretch of ring.stretches) {
       const nodes = stretch.nodes.map((node) => start + node);
       const key = stretch.kind === "leg" ? `${meshIndex} ${stretch.dart.name}` : princessKey(stretch);
@@ -102,20 +106,20 @@ interface OpenLink {
 function linksOf(meshes: readonly FlatMesh[], became: readonly (readonly number[])[]): readonly SewnLink[] {
   const links = new Map<string, OpenLink>();
   for (const [meshIndex, mesh] of meshes.entries()) {
-    const names = must(became[meshIndex], "mesh");
+    const names = invariant(became[meshIndex], "mesh");
     for (const [a, b, c] of mesh.triangles) {
       for (const [from, to, far] of [
         [a, b, c],
         [b, c, a],
         [c, a, b],
       ] as const) {
-        const ends = [must(names[from], "from"), must(names[to], "to")] as const;
+        const ends = [invariant(names[from], "from"), invariant(names[to], "to")] as const;
         const [low, high] = [Math.min(...ends), Math.max(...ends)];
         const key = `${low} ${high}`;
         const link = links.get(key) ?? { a: low, b: high, lengths: [], far: [] };
         links.set(key, link);
-        link.lengths.push(distance(must(mesh.nodes[from], "node"), must(mesh.nodes[to], "node")));
-        link.far.push(must(names[far], "far"));
+        link.lengths.push(distance(invariant(mesh.nodes[from], "node"), invariant(mesh.nodes[to], "node")));
+        link.far.push(invariant(names[far], "far"));
       }
     }
   }
@@ -143,4 +147,4 @@ export const nodesOn = (meshes: readonly FlatMesh[], sewn: Sewn, seams: readonly
 
 /** The sewn node that a mesh's node became. */
 export const becameOf = (sewn: Sewn, meshIndex: number, node: number): number =>
-  must(must(sewn.became[meshIndex], "mesh")[node], "node");
+  invariant(invariant(sewn.became[meshIndex], "mesh")[node], "node");

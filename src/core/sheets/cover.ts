@@ -2,7 +2,7 @@
  * Which cells of a grid a ring touches. A cell counts as soon as some of the area lies in it, be it ever so little; what
  * only runs along its border (within SAME_POINT) does not count.
  */
-import { must } from "../result";
+import { invariant } from "../result";
 import { SAME_POINT } from "../tolerance";
 import type { Mm } from "../units";
 
@@ -52,7 +52,7 @@ export function coverOf(ring: readonly Spot[], columns: Lines, rows: Lines): Uin
   const centresY = centresOf(rows);
   const crossings: { x: Mm; turn: number }[][] = Array.from({ length: height }, () => []);
   ring.forEach((a, index) => {
-    const b = must(ring[(index + 1) % ring.length], "point of a ring");
+    const b = invariant(ring[(index + 1) % ring.length], "point of a ring");
     const [low, high] = a.y <= b.y ? [a, b] : [b, a];
     const slope = high.y > low.y ? (high.x - low.x) / (high.y - low.y) : 0;
     const xAt = (y: Mm): Mm => low.x + (y - low.y) * slope;
@@ -91,7 +91,7 @@ function fillInside(
     for (let column = 0; column < width; column++) {
       const centre = centresX[column] ?? 0;
       for (; next < met.length; next++) {
-        const crossing = must(met[next], "crossing");
+        const crossing = invariant(met[next], "crossing");
         if (crossing.x > centre) break;
         winding += crossing.turn;
       }

@@ -1,5 +1,5 @@
 /** Pieces turned by each quarter, as cells of the sheet: what the search lays. */
-import { must } from "../result";
+import { invariant } from "../result";
 import { SAME_POINT } from "../tolerance";
 import type { Mm } from "../units";
 import { cellsNear, grown, rowsFrom, type BitRows } from "./bitRows";
@@ -74,10 +74,10 @@ export function shapesOf(piece: ToLay, cell: CellSize, gap: Mm): Shapes {
 export const cellsOver = (length: Mm, cell: Mm): number => Math.max(1, Math.ceil((length - SAME_POINT) / cell));
 
 function areaOf({ ring }: ToLay): number {
-  const origin = must(ring[0], "a point of the ring");
+  const origin = invariant(ring[0], "a point of the ring");
   let twice = 0;
   ring.forEach((a, index) => {
-    const b = must(ring[(index + 1) % ring.length], "point of a ring");
+    const b = invariant(ring[(index + 1) % ring.length], "point of a ring");
     twice += (a.x - origin.x) * (b.y - origin.y) - (b.x - origin.x) * (a.y - origin.y);
   });
   return Math.abs(twice) / 2;

@@ -3,7 +3,7 @@
  * on a bound belongs to the larger one; the published size-designation standard prints the bound in both and does not
  * say, so this is our choice.
  */
-import { must } from "../result";
+import { invariant } from "../result";
 import { BORDERLINE } from "../tolerance";
 import type { Mm } from "../units";
 import { normalBelow } from "../statistics/normal";
@@ -18,7 +18,7 @@ export interface IntervalPick {
 
 /** The interval of one value of a growing row; the ends reach out as far as their inner half. */
 export function intervalOf(values: readonly Mm[], index: number): { from: Mm; to: Mm } {
-  const own = must(values[index], "value");
+  const own = invariant(values[index], "value");
   const below = values[index - 1];
   const above = values[index + 1];
   const halfBelow = below === undefined ? null : (own - below) / 2;

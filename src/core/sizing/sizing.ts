@@ -21,7 +21,7 @@ export interface PickMargin {
   readonly borderline: boolean;
 }
 
-export interface FramePick extends PickMargin {
+export interface BaseSizePick extends PickMargin {
   readonly label: string;
   readonly index: number;
   readonly chosenBy: "upperChest" | "bust" | "wearer";
@@ -64,12 +64,12 @@ export interface BustPick {
 
 /** One whole way to cut this body from this chart. */
 export interface Alternative {
-  readonly frame: string;
+  readonly baseSize: string;
   readonly cup: string | null;
   readonly residual: Mm;
   /** How far the upper chest lies from the frame's own. */
-  readonly frameMisfit: Mm;
-  /** Whole moves of the waist and hip girth against the frame size, at a quarter each. */
+  readonly baseSizeMisfit: Mm;
+  /** Whole moves of the waist and hip girth against the base size, at a quarter each. */
   readonly waistMove: Mm;
   readonly hipMove: Mm;
   readonly alterations: number;
@@ -80,7 +80,7 @@ export interface Alternative {
 }
 
 export interface Sizing {
-  readonly frame: FramePick;
+  readonly baseSize: BaseSizePick;
   readonly cup: CupPick;
   readonly bust: BustPick;
   /** Best first; always at least the pick and one more where the chart allows it. */

@@ -1,5 +1,5 @@
 /** Solving for the fractional size whose finished girth, measured on the pieces, is the girth wanted. */
-import { fail, must, ok, type Result } from "../result";
+import { fail, invariant, ok, type Result } from "../result";
 import { EXTRAPOLATION_STEPS, SOLVER_ACCURACY } from "../tolerance";
 import type { Mm } from "../units";
 
@@ -17,8 +17,8 @@ export function solveLevel(finished: readonly Mm[], wanted: Mm, near: number): R
   const last = finished.length - 1;
   const found: number[] = [];
   for (let i = 0; i < last; i += 1) {
-    const low = must(finished[i], "size");
-    const step = must(finished[i + 1], "size") - low;
+    const low = invariant(finished[i], "size");
+    const step = invariant(finished[i + 1], "size") - low;
     if (Math.abs(step) < SOLVER_ACCURACY) {
       if (Math.abs(wanted - low) < SOLVER_ACCURACY) found.push(Math.min(i + 1, Math.max(i, near)));
       continue;
@@ -37,6 +37,6 @@ export function solveLevel(finished: readonly Mm[], wanted: Mm, near: number): R
 /** F at a fractional size: the straight lines through the printed sizes, carried on past the ends. */
 export function girthAt(finished: readonly Mm[], size: number): Mm {
   const lower = Math.min(Math.max(Math.floor(size), 0), finished.length - 2);
-  const low = must(finished[lower], "size");
-  return low + (must(finished[lower + 1], "size") - low) * (size - lower);
+  const low = invariant(finished[lower], "size");
+  return low + (invariant(finished[lower + 1], "size") - low) * (size - lower);
 }

@@ -1,18 +1,18 @@
 /** The little linear algebra that conditioning needs: factoring a symmetric positive definite matrix and solving by it. */
-import { CoreBug, must } from "../result";
+import { CoreBug, invariant } from "../result";
 
 /** Rows of numbers; square where it says symmetric. */
 export type Matrix = readonly (readonly number[])[];
 
 export const entry = (matrix: Matrix, row: number, column: number): number =>
-  must(must(matrix[row], "row")[column], "entry");
+  invariant(invariant(matrix[row], "row")[column], "entry");
 
 /** The rows and columns of a matrix at these places, in this order. */
 export const partOf = (matrix: Matrix, rows: readonly number[], columns: readonly number[]): number[][] =>
   rows.map((row) => columns.map((column) => entry(matrix, row, column)));
 
 export const dot = (a: readonly number[], b: readonly number[]): number =>
-  a.reduce((sum, value, at) => sum + value * must(b[at], "entry"), 0);
+  a.reduce((sum, value, at) => sum + value * invariant(b[at], "entry"), 0);
 
 /**
  * Lower triangular L with L Lᵀ = A.
@@ -26,11 +26,11 @@ export function cholesky(matrix: Matrix): number[][] {
   for (let row = 0; row < matrix.length; row += 1) {
     const own: number[] = [];
     for (let column = 0; column <= row; column += 1) {
-      const other = column === row ? own : must(lower[column], "row");
+      const other = column === row ? own : invariant(lower[column], "row");
       let sum = entry(matrix, row, column);
-      for (let k = 0; k < column; k += 1) sum -= must(own[k], "entry") * must(other[k], "entry");
+      for (let k = 0; k < column; k += 1) sum -= invariant(own[k], "entry") * invariant(other[k], "entry");
       if (column < row) {
-        own.push(sum / must(other[column], "entry"));
+        own.push(sum / invariant(other[column], "entry"));
         continue;
       }
       if (!(sum > 0)) throw new CoreBug(`not positive definite at ${row}`);
@@ -46,7 +46,7 @@ export function solveLower(lower: Matrix, right: readonly number[]): number[] {
   const solution: number[] = [];
   for (const [row, value] of right.entries()) {
     let sum = value;
-    for (let k = 0; k < row; k += 1) sum -= entry(lower, row, k) * must(solution[k], "entry");
+    for (let k = 0; k < row; k += 1) sum -= entry(lower, row, k) * invariant(solution[k], "entry");
     solution.push(sum / entry(lower, row, row));
   }
   return solution;

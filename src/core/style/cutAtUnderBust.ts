@@ -25,7 +25,7 @@ import {
   type PieceName,
   type PointName,
 } from "../pattern/piece";
-import { must } from "../result";
+import { invariant } from "../result";
 import { cutAndMove, rejoin } from "../surgery/cutAndMove";
 import { curveOf, edgeFrom, edgeTo, insertPoint } from "../pattern/ring";
 import { radians, type Mm, type Radians } from "../units";
@@ -59,15 +59,15 @@ function atDart(block: Piece): AtDart {
   const dart = dartOf(block, "waistDart");
   const apex = pointOf(block, dart.apex);
   const [toInner, toOuter] = [dart.inner, dart.outer].map((name) => directionOf(apex, pointOf(block, name)));
-  const inward = must(toInner, "leg");
-  const outward = must(toOuter, "leg");
+  const inward = invariant(toInner, "leg");
+  const outward = invariant(toOuter, "leg");
   const half = radians(turnBetween(outward, inward) / 2);
   const down = pointOf(block, "underBustCentre").y - apex.y + apex.x * Math.tan(half / 2);
   return { apex, half, inner: polar(apex, inward, down), outer: polar(apex, outward, down) };
 }
 
 const sideCurve = (block: Piece): EdgeCurve<"piece"> =>
-  curveOf(block, must(block.edges[edgeFrom(block, "sideBust")], "side edge"));
+  curveOf(block, invariant(block.edges[edgeFrom(block, "sideBust")], "side edge"));
 
 /**
  * How far down the side seam from the bust line the cut comes out of itself: square to the dart's leg and to the side
@@ -76,7 +76,7 @@ const sideCurve = (block: Piece): EdgeCurve<"piece"> =>
 export function usualSideDepth(block: Piece): Mm {
   const { half, outer } = atDart(block);
   const side = sideCurve(block);
-  let t = must(edgeCrossingsAtY(side, pointOf(block, "underBustCentre").y)[0], "side at the under-bust");
+  let t = invariant(edgeCrossingsAtY(side, pointOf(block, "underBustCentre").y)[0], "side at the under-bust");
   for (let round = 0; round < ROUNDS; round += 1) {
     const slope = edgeTangentAt(side, t) - DOWN;
     const y = outer.y + (edgePointAt(side, t).x - outer.x) * Math.tan((slope - half) / 2);
@@ -191,7 +191,7 @@ function renamed(piece: Piece, from: PointName, to: PointName): Piece {
   const named = (name: PointName): PointName => (name === from ? to : name);
   return {
     ...piece,
-    points: { ...piece.points, [to]: must(piece.points[from], from) },
+    points: { ...piece.points, [to]: invariant(piece.points[from], from) },
     edges: piece.edges.map((edge): Edge => ({ ...edge, from: named(edge.from), to: named(edge.to) })),
   };
 }
@@ -205,6 +205,6 @@ export function withOwnPoints(piece: Piece, ...more: readonly PointName[]): Piec
     ...piece.levelLines.flatMap(({ along }) => ("points" in along ? along.points : [])),
   ]);
   const points: Partial<Record<PointName, NamedPoint>> = {};
-  for (const name of used) points[name] = must(piece.points[name], name);
+  for (const name of used) points[name] = invariant(piece.points[name], name);
   return { ...piece, points };
 }

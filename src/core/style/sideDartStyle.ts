@@ -2,7 +2,7 @@
  * The style "side dart and waist dart": made from the block by the operations a dressmaker uses. The shoulder dart is
  * pivoted to the side seam, the front adjusted to the cup, and both darts ended short of the bust point.
  */
-import { must, ok, type Result } from "../result";
+import { invariant, ok, type Result } from "../result";
 import { drawnStop, endDart } from "../dart/dartEnd";
 import { trueSeamKeepingLength } from "../dart/trueSeam";
 import { BLOCK_DIFFERENCE } from "../draft/draftMeasures";
@@ -24,7 +24,7 @@ const NO_TURN = radians(0);
 
 /** The block's front with its bust dart pivoted from the shoulder to the side seam; darts still reach the bust point. */
 export function withSideDart(block: Piece): Piece {
-  const side = must(block.edges[edgeFrom(block, "sideBust")], "side edge");
+  const side = invariant(block.edges[edgeFrom(block, "sideBust")], "side edge");
   const curve = curveOf(block, side);
   const along = Math.min(SIDE_DART_BELOW_BUST, edgeLength(curve) / 3);
   return pivotDart(block, {
@@ -37,14 +37,14 @@ export function withSideDart(block: Piece): Piece {
 }
 
 /** The front made for another cup difference than the block's. */
-export function forCup(front: Piece, difference: Mm): Result<FullBust, FullBustFailure> {
+function forCup(front: Piece, difference: Mm): Result<FullBust, FullBustFailure> {
   if (difference === BLOCK_DIFFERENCE)
     return ok({ piece: front, turn: NO_TURN, drop: 0, smoothed: NO_TURN, trace: noSurgery(front) });
   return adjustFullBust(front, (difference - BLOCK_DIFFERENCE) / 2);
 }
 
 /** Both bust darts ended at the drawn stop from a bust point, and the seams trued over the shut darts. */
-export function endBustDarts(front: Piece, bustPoint: PiecePoint, difference: Mm): Piece {
+function endBustDarts(front: Piece, bustPoint: PiecePoint, difference: Mm): Piece {
   let piece = front;
   for (const dart of ["sideDart", "waistDart"] as const) {
     const ended = endDart(piece, dart, bustPoint, drawnStop(dart, difference));

@@ -3,7 +3,7 @@ import { edgeTangentAt } from "../geometry/edgeCurve";
 import { piecePoint } from "../geometry/point";
 import { controls, curved, OUTWARD, straight } from "../pattern/namedEdges";
 import { pointOf, type Piece } from "../pattern/piece";
-import { must } from "../result";
+import { invariant } from "../result";
 import { curveOf, edgeFrom, edgeTo } from "../pattern/ring";
 import { radians, type Mm } from "../units";
 import type { StrapEnd } from "./strap";
@@ -28,7 +28,7 @@ export function cutUpperEdge(piece: Piece, edge: UpperEdge): Piece {
   const { strap } = edge;
   const centre = piecePoint(0, edge.centreY);
   const underarm = pointOf(piece, "underarm");
-  const arriving = edgeTangentAt(curveOf(piece, must(piece.edges[edgeTo(piece, "underarm")], "armhole")), 1);
+  const arriving = edgeTangentAt(curveOf(piece, invariant(piece.edges[edgeTo(piece, "underarm")], "armhole")), 1);
   const neck = controls(
     centre,
     OUTWARD,

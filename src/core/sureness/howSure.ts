@@ -3,7 +3,7 @@
  * is drawn by lot: across the upper chest the rule is integrated stretch by stretch between the places where it changes,
  * across the bust it is summed exactly between such places. The wearer's own picks are laid aside: they are not in doubt.
  */
-import type { PlanFailure } from "../plan/failure";
+import type { PlanFailure } from "../plan/planFailure";
 import { estimatesOf } from "../bodies/estimate";
 import type { SizeChart } from "../chart/sizeChart";
 import { easeOfRow } from "../draft/draftMeasures";
@@ -12,11 +12,11 @@ import { chartFaults } from "../chart/chartFaults";
 import { printedGirths } from "../plan/printed";
 import type { Work } from "../decisions/work";
 import { remember } from "../remember";
-import { fail, must, ok, type Result } from "../result";
+import { fail, invariant, ok, type Result } from "../result";
 import { BUST_LEFT_ALONE } from "../tolerance";
 import type { Mm } from "../units";
 import { NINE_OF_TEN, normalBelow, weighedPlaces } from "../statistics/normal";
-import { differenceTaken, pickBust, pickCup, pickFrame, reachOf, upperChestOf } from "../sizing/pickFrame";
+import { differenceTaken, pickBust, pickCup, pickBaseSize, reachOf, upperChestOf } from "../sizing/pickBaseSize";
 import { intervalOf } from "../sizing/pickInterval";
 import type { Taken } from "../sizing/sizing";
 import { solveLevel } from "../sizing/solveLevel";
@@ -197,7 +197,7 @@ const placeOf = ({ at, moves }: Break, chest: Mm): Mm => (moves ? at + chest : a
 
 /** A place before the first of a growing row, one between each two, and one after the last. */
 function middles(places: readonly Mm[]): readonly Mm[] {
-  const first = must(places[0], "place");
+  const first = invariant(places[0], "place");
   return [first - 1, ...places.map((place, i) => (place + (places[i + 1] ?? place + 2)) / 2)];
 }
 
@@ -208,12 +208,12 @@ const exactly = (value: Mm): Taken => ({ value, spread: Number.EPSILON });
 function wayAt(chart: SizeChart, bust: Mm, upperChest: Mm | null): WayTaken {
   const taken = exactly(bust);
   const chest = upperChest === null ? undefined : exactly(upperChest);
-  const frame = pickFrame(chart, taken, chest, {});
+  const baseSize = pickBaseSize(chart, taken, chest, {});
   const cup = pickCup(chart, differenceTaken(taken, chest), {});
-  if (!frame.ok || !cup.ok) return { size: null, cup: null, bust: "nothing" };
-  const { alteration } = pickBust(chart, bust, cup.value, frame.value, {});
+  if (!baseSize.ok || !cup.ok) return { size: null, cup: null, bust: "nothing" };
+  const { alteration } = pickBust(chart, bust, cup.value, baseSize.value, {});
   return {
-    size: frame.value.label,
+    size: baseSize.value.label,
     cup: cup.value.label,
     bust: alteration > 0 ? "full" : alteration < 0 ? "small" : "nothing",
   };
@@ -324,14 +324,14 @@ const shareOf = (ways: readonly Way[], done: BustDone): number =>
 /** The lines at waist and hip, on the planner's own frame. */
 function linesOf(work: SureInputs, { bust, upperChest }: Girths): readonly LineBand[] {
   const { pattern } = work;
-  const frame = pickFrame(pattern.chart, bust, upperChest ?? undefined, {});
-  if (!frame.ok) return [];
+  const baseSize = pickBaseSize(pattern.chart, bust, upperChest ?? undefined, {});
+  if (!baseSize.ok) return [];
   const body = bodyOf(work.tapes);
   const ease = {
-    ...easeOfRow(must(pattern.chart.sizes[frame.value.index], "frame row"), pattern.ease),
+    ...easeOfRow(invariant(pattern.chart.sizes[baseSize.value.index], "frame row"), pattern.ease),
     ...work.easeWanted,
   };
-  const printed = printedGirths(pattern, frame.value.index);
+  const printed = printedGirths(pattern, baseSize.value.index);
   const lines: LineBand[] = [];
   for (const level of ["waist", "hip"] as const) {
     const girth = level === "waist" ? body.waistGirth : body.hipGirth;
@@ -339,7 +339,7 @@ function linesOf(work: SureInputs, { bust, upperChest }: Girths): readonly LineB
     if (girth === undefined || finished === null) continue;
     const out = NINE_OF_TEN * girth.spread;
     const [from, to] = [-out, out].map((by) => {
-      const solved = solveLevel(finished, girth.value + ease[level] + by, frame.value.index);
+      const solved = solveLevel(finished, girth.value + ease[level] + by, baseSize.value.index);
       return solved.ok ? solved.value : null;
     });
     lines.push({ level, spread: girth.spread, from: from ?? null, to: to ?? null, side: out / 4 });

@@ -18,13 +18,13 @@ import type { Taken } from "../sizing/sizing";
 const MORE = 2;
 
 /** Frame and cup stand on these. */
-type FrameGirth = "bustGirth" | "upperChestGirth";
+type BaseSizeGirth = "bustGirth" | "upperChestGirth";
 
 export type NextMeasure =
   /** Probability of the likeliest way, now and to be expected afterwards. */
   | {
       readonly settles: "pick";
-      readonly measures: readonly FrameGirth[];
+      readonly measures: readonly BaseSizeGirth[];
       readonly taken: boolean;
       readonly before: number;
       readonly after: number;
@@ -72,7 +72,7 @@ const bestChance = ({ pattern }: Asked, bust: Taken, chest: Taken | null): numbe
 const TOGETHER = 2;
 
 function forPick(work: Asked, girths: Girths, before: number): readonly NextMeasure[] {
-  const candidate = (measures: readonly FrameGirth[]): NextMeasure[] => {
+  const candidate = (measures: readonly BaseSizeGirth[]): NextMeasure[] => {
     if (measures.some((measure) => thenSpread(work, girths, measure) === null)) return [];
     const taken = measures.every((measure) => readingsOf(work, measure) > 0);
     return [{ settles: "pick", measures, taken, before, after: expectedBest(work, girths, measures) }];
@@ -107,7 +107,7 @@ const readingsOf = (work: Asked, measure: "bustGirth" | "upperChestGirth" | "wai
 const spreadAfter = (spread: Mm, count: number): Mm => spread * Math.sqrt(count / (count + MORE));
 
 /** The spread of a girth of the frame after more readings; null where there is no room for them, or nothing to compare with. */
-function thenSpread(work: Asked, girths: Girths, measure: FrameGirth): Mm | null {
+function thenSpread(work: Asked, girths: Girths, measure: BaseSizeGirth): Mm | null {
   const now = measure === "bustGirth" ? girths.bust : chestOf(girths);
   const count = readingsOf(work, measure);
   if (now === null || count + MORE > LIMITS.readings) return null;
@@ -124,10 +124,10 @@ const PIECES = { one: 8, two: 3 };
  *
  * @source preposterior analysis of a normal mean, as in any textbook of statistical decisions
  */
-function expectedBest(work: Asked, girths: Girths, measures: readonly FrameGirth[]): number {
+function expectedBest(work: Asked, girths: Girths, measures: readonly BaseSizeGirth[]): number {
   const pieces = measures.length === 1 ? PIECES.one : PIECES.two;
   const means = (
-    measure: FrameGirth,
+    measure: BaseSizeGirth,
     now: Taken | null,
   ): readonly { readonly girth: Taken | null; readonly weight: number }[] => {
     const spread = measures.includes(measure) ? thenSpread(work, girths, measure) : null;

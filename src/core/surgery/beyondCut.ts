@@ -12,7 +12,7 @@ import { mouthPointAt } from "../dart/dartFrame";
 import { moveMouthEnd } from "../dart/mouthEnd";
 import { dartCorners } from "../dart/moveMouth";
 import { seamLength } from "../girth/seamLength";
-import { must } from "../result";
+import { invariant } from "../result";
 import { pointNames, pointOf, type Dart, type Edge, type Piece, type PointName } from "../pattern/piece";
 import { SAME_POINT, SOLVER_ACCURACY } from "../tolerance";
 import { radians, type Mm, type Radians } from "../units";
@@ -97,12 +97,12 @@ function partOutline(
   const start = edgeFrom(piece, from);
   const count = ((edgeTo(piece, to) - start + piece.edges.length) % piece.edges.length) + 1;
   const ring = piece.edges.map((_, step) =>
-    curveOf(piece, must(piece.edges[(start + step) % piece.edges.length], "edge")),
+    curveOf(piece, invariant(piece.edges[(start + step) % piece.edges.length], "edge")),
   );
   const cut = [pointOf(piece, to), ...corners, pointOf(piece, from)];
   return [
     ...ring.slice(0, count),
-    ...cut.slice(1).map((corner, index) => lineEdge(must(cut[index], "corner"), corner)),
+    ...cut.slice(1).map((corner, index) => lineEdge(invariant(cut[index], "corner"), corner)),
   ];
 }
 
@@ -161,10 +161,10 @@ const squareToLegs = (piece: Piece, before: Piece, { apex, inner, outer }: Dart)
 /** The edge of the seam that ends or starts at a mouth end, and which of its ends that is. */
 function seamBeside(piece: Piece, end: PointName): { index: number; edge: Edge; isEnd: boolean } {
   const into = edgeTo(piece, end);
-  const edge = must(piece.edges[into], "edge");
+  const edge = invariant(piece.edges[into], "edge");
   if (edge.mouthOf === null) return { index: into, edge, isEnd: true };
   const index = edgeFrom(piece, end);
-  return { index, edge: must(piece.edges[index], "edge"), isEnd: false };
+  return { index, edge: invariant(piece.edges[index], "edge"), isEnd: false };
 }
 
 function seamDirection(piece: Piece, end: PointName): Radians {

@@ -22,7 +22,7 @@ import {
   type PointName,
   type SeamName,
 } from "../pattern/piece";
-import { fail, must, ok, type Result } from "../result";
+import { fail, invariant, ok, type Result } from "../result";
 import { SAME_POINT, SOLVER_ACCURACY, TRUING_ACCURACY, WALKED_AGREEMENT } from "../tolerance";
 import { radians, radiansFromDegrees, type Mm, type Radians } from "../units";
 import { cutAndMove, partAt, type Part, type SurgeryTrace } from "./cutAndMove";
@@ -97,7 +97,7 @@ function foldAt(piece: Piece, { seam, amount, point }: Wedge): Fold | null {
     : { piece: insertPoint(piece, nearest.index, nearest.t, "cut1", "bust"), corner: "cut1" };
 }
 
-const lengthOf = (piece: Piece, index: number): Mm => edgeLength(curveOf(piece, must(piece.edges[index], "edge")));
+const lengthOf = (piece: Piece, index: number): Mm => edgeLength(curveOf(piece, invariant(piece.edges[index], "edge")));
 
 /** Where the part that turns ends: at a dart's mouth, met going on round the outline from the fold or going back. */
 interface Way {
@@ -115,7 +115,7 @@ function waysFrom(piece: Piece, fold: PointName): Way[] {
     let index = onward ? edgeFrom(piece, fold) : edgeTo(piece, fold);
     let length = 0;
     for (let step = 0; step < count; step += 1) {
-      const edge = must(piece.edges[index], "edge");
+      const edge = invariant(piece.edges[index], "edge");
       if (edge.seam === "centre" && edge.mouthOf === null) return found;
       const dart = piece.darts.find(({ name }) => name === edge.mouthOf);
       if (dart !== undefined && dart.aimsAt !== null) {
@@ -255,21 +255,21 @@ function partOutline(piece: Piece, part: Part): EdgeCurve<"piece">[] {
   const start = edgeFrom(piece, part.from);
   const count = ((edgeTo(piece, part.to) - start + piece.edges.length) % piece.edges.length) + 1;
   const ring = Array.from({ length: count }, (_, step) =>
-    curveOf(piece, must(piece.edges[(start + step) % piece.edges.length], "edge")),
+    curveOf(piece, invariant(piece.edges[(start + step) % piece.edges.length], "edge")),
   );
   const corners = [pointOf(piece, part.to), ...part.inside, pointOf(piece, part.from)];
-  return [...ring, ...corners.slice(1).map((corner, i) => lineEdge(must(corners[i], "corner"), corner))];
+  return [...ring, ...corners.slice(1).map((corner, i) => lineEdge(invariant(corners[i], "corner"), corner))];
 }
 
 /** The edge that was folded drawn in one again, smooth, and shorter than before by the wedge's width. */
 function smoothFold(turned: Piece, before: Piece, { corner }: Fold, { amount }: Wedge): Piece {
   const bridge = edgeFrom(turned, corner);
   const count = turned.edges.length;
-  const into = must(turned.edges[(bridge + count - 1) % count], "edge");
-  const out = must(turned.edges[(bridge + 1) % count], "edge");
+  const into = invariant(turned.edges[(bridge + count - 1) % count], "edge");
+  const out = invariant(turned.edges[(bridge + 1) % count], "edge");
   const { cut1: _1, cut2: _2, ...points } = turned.points;
   // One edge before: each of its controls has gone with its own end.
-  const whole = must(before.edges[edgeFrom(before, into.from)], "edge");
+  const whole = invariant(before.edges[edgeFrom(before, into.from)], "edge");
   const handles = controlsOf(before, whole);
   const curve = {
     c1: alongHandle(
@@ -303,7 +303,7 @@ function withHollowFilled(piece: Piece, seam: SeamName, length: Mm): Piece {
   const middle = corners[Math.floor(corners.length / 2)];
   if (middle === undefined || seamLength(piece, seam) - length < SOLVER_ACCURACY) return piece;
   const run = piece.edges.filter((edge) => edge.seam === seam && edge.mouthOf === null);
-  const [first, last] = [must(run[0], seam).from, must(run.at(-1), seam).to];
+  const [first, last] = [invariant(run[0], seam).from, invariant(run.at(-1), seam).to];
   const out = directionOf(pointOf(piece, middle), midpoint(pointOf(piece, first), pointOf(piece, last)));
   const filled = (by: Mm): Piece =>
     corners.reduce((done, corner) => moveMouthEnd(done, corner, polar(pointOf(piece, corner), out, by)), piece);
@@ -335,7 +335,7 @@ function endedAgain(turned: Piece, before: Piece, name: DartName, { point, seam,
   const at = polar(point, radians(axis(turned) + aside), distance(point, apex));
   const ended: Piece = {
     ...turned,
-    points: { ...turned.points, [dart.apex]: { ...must(turned.points[dart.apex], dart.apex), at } },
+    points: { ...turned.points, [dart.apex]: { ...invariant(turned.points[dart.apex], dart.apex), at } },
   };
   if (dart.gathered === true) return ended;
   const length = seamLength(before, dart.seam) - (dart.seam === seam ? amount : 0);
@@ -344,7 +344,7 @@ function endedAgain(turned: Piece, before: Piece, name: DartName, { point, seam,
 
 /** The seam smooth over the shut dart: its curves make up the length, so that the mouth keeps the width that the turn gave. */
 function smoothOverDart(piece: Piece, name: DartName, length: Mm): Piece {
-  const mouth = must(
+  const mouth = invariant(
     piece.edges.find(({ mouthOf }) => mouthOf === name),
     name,
   );

@@ -7,7 +7,7 @@ import { signedArea } from "../geometry/outline";
 import { lineEdge, type EdgeCurve } from "../geometry/edgeCurve";
 import { distance, type PiecePoint } from "../geometry/point";
 import { moveEdgeRigidly, moveRigidly, type Rigid } from "../geometry/rigid";
-import { CoreBug, must } from "../result";
+import { CoreBug, invariant } from "../result";
 import {
   pointOf,
   type DartName,
@@ -18,7 +18,6 @@ import {
   type PointName,
 } from "../pattern/piece";
 import { SAME_POINT } from "../tolerance";
-import type { Mm } from "../units";
 import { curveOf, edgeFrom, outlineOf, pointsBetween } from "../pattern/ring";
 
 /** A part of a piece that moves as one. */
@@ -34,7 +33,7 @@ export interface Part {
 }
 
 /** One part as it lay and as it lies: closed outlines in the piece frame. */
-export interface TracedPart {
+interface TracedPart {
   readonly before: readonly EdgeCurve<"piece">[];
   readonly after: readonly EdgeCurve<"piece">[];
   readonly motion: Rigid<"piece">;
@@ -76,7 +75,7 @@ export function cutAndMove(
   const points: Partial<Record<PointName, NamedPoint>> = { ...piece.points };
   const movedTo = new Map<PointName, PiecePoint>();
   const place = (name: PointName, motion: Rigid<"piece">): void => {
-    const point = must(piece.points[name], name);
+    const point = invariant(piece.points[name], name);
     const at = moveRigidly(motion, point.at);
     const known = movedTo.get(name);
     if (known !== undefined && distance(known, at) > SAME_POINT) throw new CoreBug(`${piece.name}: torn at ${name}`);
@@ -124,7 +123,7 @@ function edgesOf(piece: Piece, { from, to }: Pick<Part, "from" | "to">): number[
   let index = edgeFrom(piece, from);
   for (let steps = 0; steps < piece.edges.length; steps += 1) {
     found.push(index);
-    if (must(piece.edges[index], "edge").to === to) return found;
+    if (invariant(piece.edges[index], "edge").to === to) return found;
     index = (index + 1) % piece.edges.length;
   }
   throw new CoreBug(`${piece.name}: ${to} is not reached from ${from}`);
@@ -133,8 +132,8 @@ function edgesOf(piece: Piece, { from, to }: Pick<Part, "from" | "to">): number[
 function chainOf(corners: readonly PiecePoint[]): EdgeCurve<"piece">[] {
   const chain: EdgeCurve<"piece">[] = [];
   for (let i = 1; i < corners.length; i += 1) {
-    const a = must(corners[i - 1], "corner");
-    const b = must(corners[i], "corner");
+    const a = invariant(corners[i - 1], "corner");
+    const b = invariant(corners[i], "corner");
     if (distance(a, b) > SAME_POINT) chain.push(lineEdge(a, b));
   }
   return chain;
@@ -142,7 +141,7 @@ function chainOf(corners: readonly PiecePoint[]): EdgeCurve<"piece">[] {
 
 function tracePart(piece: Piece, part: Part): TracedPart {
   const before = [
-    ...edgesOf(piece, part).map((index) => curveOf(piece, must(piece.edges[index], "edge"))),
+    ...edgesOf(piece, part).map((index) => curveOf(piece, invariant(piece.edges[index], "edge"))),
     ...chainOf([pointOf(piece, part.to), ...part.inside, pointOf(piece, part.from)]),
   ];
   return { before, after: before.map((edge) => moveEdgeRigidly(part.motion, edge)), motion: part.motion };
@@ -167,17 +166,17 @@ function restOf(piece: Piece, parts: readonly Part[]): EdgeCurve<"piece">[] {
  */
 export function partAt(piece: Piece, corner: PointName, second: PointName, dart: DartName | null): Piece {
   const after = edgeFrom(piece, corner);
-  const next = must(piece.edges[after], "edge");
+  const next = invariant(piece.edges[after], "edge");
   const bridge: Edge = { from: corner, to: second, seam: next.seam, curve: null, mouthOf: dart };
   const edges = [...piece.edges];
   edges.splice(after, 1, bridge, { ...next, from: second });
-  return { ...piece, edges, points: { ...piece.points, [second]: must(piece.points[corner], corner) } };
+  return { ...piece, edges, points: { ...piece.points, [second]: invariant(piece.points[corner], corner) } };
 }
 
 /** Joins the outline again where two corners have come together: the edge between them goes. */
 export function rejoin(piece: Piece, corner: PointName, second: PointName): Piece {
   const index = edgeFrom(piece, corner);
-  const bridge = must(piece.edges[index], "edge");
+  const bridge = invariant(piece.edges[index], "edge");
   if (bridge.to !== second || distance(pointOf(piece, corner), pointOf(piece, second)) > SAME_POINT) {
     throw new CoreBug(`${piece.name}: ${corner} and ${second} have not come together`);
   }
@@ -198,6 +197,3 @@ export const noSurgery = (piece: Piece): SurgeryTrace => ({
   rest: outlineOf(piece),
   area: 0,
 });
-
-/** mm² of paper let in or taken out by several operations. */
-export const areaOf = (traces: readonly SurgeryTrace[]): Mm => traces.reduce((sum, { area }) => sum + area, 0);

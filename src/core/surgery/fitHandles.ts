@@ -5,7 +5,7 @@
 import { edgeLength } from "../geometry/edgeCurve";
 import { between, type PiecePoint } from "../geometry/point";
 import { pointOf, type Edge, type Piece } from "../pattern/piece";
-import { must } from "../result";
+import { invariant } from "../result";
 import { PARAMETER_ACCURACY, SOLVER_ACCURACY } from "../tolerance";
 import type { Mm } from "../units";
 import { curveOf } from "../pattern/ring";
@@ -42,7 +42,7 @@ export function controlsOf(piece: Piece, edge: Edge): { readonly c1: PiecePoint;
  * @param reach   how much shorter or longer handles may become
  */
 export function fitHandles(piece: Piece, indexes: readonly number[], length: Mm, reach: Reach = REACH): Piece {
-  const edges = indexes.map((index) => must(piece.edges[index], "edge"));
+  const edges = indexes.map((index) => invariant(piece.edges[index], "edge"));
   const sum = (scale: number): Mm =>
     edges.reduce(
       (total, edge) => total + edgeLength(curveOf(piece, scale === 1 ? edge : withHandles(piece, edge, scale))),
@@ -51,7 +51,7 @@ export function fitHandles(piece: Piece, indexes: readonly number[], length: Mm,
   if (Math.abs(sum(1) - length) < SOLVER_ACCURACY) return piece;
   const scale = scaleFor((s) => sum(s) - length, reach);
   const drawn = [...piece.edges];
-  for (const [i, index] of indexes.entries()) drawn[index] = withHandles(piece, must(edges[i], "edge"), scale);
+  for (const [i, index] of indexes.entries()) drawn[index] = withHandles(piece, invariant(edges[i], "edge"), scale);
   return { ...piece, edges: drawn };
 }
 

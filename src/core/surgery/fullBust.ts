@@ -7,7 +7,7 @@
 import { edgeTangentAt } from "../geometry/edgeCurve";
 import { distance, midpoint, polar, shift, type PiecePoint } from "../geometry/point";
 import { rigidMotion } from "../geometry/rigid";
-import { fail, must, ok, type Result } from "../result";
+import { fail, invariant, ok, type Result } from "../result";
 import { dartOf, pointOf, type Edge, type Piece, type PointName } from "../pattern/piece";
 import { NARROWEST_DART, SOLVER_ACCURACY } from "../tolerance";
 import { radians, type Mm, type Radians } from "../units";
@@ -44,7 +44,7 @@ export function hingeTurn(apex: PiecePoint, hinge: PiecePoint, spread: Mm): Resu
   }
   const end = Math.acos(across);
   const turns = [end - start, -end - start].map((turn) => Math.atan2(Math.sin(turn), Math.cos(turn)));
-  const [one, other] = [must(turns[0], "root"), must(turns[1], "root")];
+  const [one, other] = [invariant(turns[0], "root"), invariant(turns[1], "root")];
   const turn = Math.abs(one) <= Math.abs(other) ? one : other;
   return ok({ turn: radians(turn), drop: radius * (Math.sin(start + turn) - Math.sin(start)) });
 }
@@ -175,8 +175,8 @@ function signedIntake(piece: Piece, inner: PointName, outer: PointName, dart: "s
 function smoothArmhole(piece: Piece): { piece: Piece; turned: Radians } {
   const into = edgeTo(piece, "armholeHinge");
   const out = edgeFrom(piece, "armholeHinge");
-  const before = must(piece.edges[into], "edge");
-  const after = must(piece.edges[out], "edge");
+  const before = invariant(piece.edges[into], "edge");
+  const after = invariant(piece.edges[out], "edge");
   const arriving = edgeTangentAt(curveOf(piece, before), 1);
   const leaving = edgeTangentAt(curveOf(piece, after), 0);
   const turned = Math.atan2(Math.sin(leaving - arriving), Math.cos(leaving - arriving));

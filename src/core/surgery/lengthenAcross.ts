@@ -2,7 +2,7 @@
 import { edgeCrossingsAtY, edgePointAt } from "../geometry/edgeCurve";
 import { piecePoint } from "../geometry/point";
 import { shiftMotion } from "../geometry/rigid";
-import { fail, must, ok, type Result } from "../result";
+import { fail, invariant, ok, type Result } from "../result";
 import { pointOf, type Piece } from "../pattern/piece";
 import { SHORTEST_DART } from "../tolerance";
 import type { Mm } from "../units";
@@ -62,14 +62,14 @@ export function lengthenBetween(piece: Piece, { down, up }: Across, amount: Mm):
 }
 
 const goesDown = (piece: Piece, index: number, y: Mm): boolean => {
-  const edge = must(piece.edges[index], "edge");
+  const edge = invariant(piece.edges[index], "edge");
   return pointOf(piece, edge.from).y < y && pointOf(piece, edge.to).y >= y;
 };
 
 /** How much can be folded out: what is left of the edges cut must still be sewn, and the darts crossed pressed flat. */
 function roomOf(piece: Piece, { down, up }: Across): Mm {
   const height = ({ index }: OutlinePlace): Mm => {
-    const edge = must(piece.edges[index], "edge");
+    const edge = invariant(piece.edges[index], "edge");
     return Math.abs(pointOf(piece, edge.to).y - pointOf(piece, edge.from).y);
   };
   const y = (heightAt(piece, down) + heightAt(piece, up)) / 2;
@@ -86,5 +86,5 @@ function roomOf(piece: Piece, { down, up }: Across): Mm {
 }
 
 function heightAt(piece: Piece, { index, t }: OutlinePlace): Mm {
-  return edgePointAt(curveOf(piece, must(piece.edges[index], "edge")), t).y;
+  return edgePointAt(curveOf(piece, invariant(piece.edges[index], "edge")), t).y;
 }

@@ -25,7 +25,7 @@ import {
   type Piece,
   type PointName,
 } from "../pattern/piece";
-import { must } from "../result";
+import { invariant } from "../result";
 import { SAME_POINT, TRUING_ACCURACY } from "../tolerance";
 import { radians, type Mm, type Radians } from "../units";
 import { partAt, type Part } from "./cutAndMove";
@@ -39,7 +39,7 @@ interface Mouth {
 }
 
 export function mouthOf(piece: Piece, name: DartName): Mouth {
-  const edge = must(
+  const edge = invariant(
     piece.edges.find((e) => e.mouthOf === name),
     `${piece.name}: mouth of ${name}`,
   );
@@ -79,7 +79,7 @@ export function stopShortOf(piece: Piece, name: DartName, point: PiecePoint): Mm
 
 const withApex = (piece: Piece, name: DartName, at: PiecePoint): Piece => {
   const { apex } = dartOf(piece, name);
-  return { ...piece, points: { ...piece.points, [apex]: { ...must(piece.points[apex], apex), at } } };
+  return { ...piece, points: { ...piece.points, [apex]: { ...invariant(piece.points[apex], apex), at } } };
 };
 
 /**
@@ -140,14 +140,17 @@ function truedByHandles(piece: Piece, name: DartName, length: Mm): Piece {
   const trued = trueSeamAtDart(piece, name);
   const { first, second } = mouthOf(piece, name);
   const beside = [edgeTo(trued, first), edgeFrom(trued, second)];
-  const sum = beside.reduce((total, index) => total + edgeLength(curveOf(trued, must(trued.edges[index], "edge"))), 0);
+  const sum = beside.reduce(
+    (total, index) => total + edgeLength(curveOf(trued, invariant(trued.edges[index], "edge"))),
+    0,
+  );
   const fitted = fitHandles(trued, beside, sum + length - seamLength(trued, dartOf(piece, name).seam));
-  const scale = handleOf(fitted, must(beside[0], "edge")) / handleOf(trued, must(beside[0], "edge"));
+  const scale = handleOf(fitted, invariant(beside[0], "edge")) / handleOf(trued, invariant(beside[0], "edge"));
   return scale >= HANDLES.least && scale <= HANDLES.most ? fitted : piece;
 }
 
 function handleOf(piece: Piece, index: number): Mm {
-  const edge = must(piece.edges[index], "edge");
+  const edge = invariant(piece.edges[index], "edge");
   return distance(pointOf(piece, edge.from), controlsOf(piece, edge).c1);
 }
 
@@ -170,8 +173,8 @@ const isSeamCorner = (name: PointName): boolean => SEAM_CORNERS.includes(name);
 export function joinedUp(piece: Piece, name: DartName): Piece {
   const dart = dartOf(piece, name);
   const { first, second } = mouthOf(piece, name);
-  const into = must(piece.edges[edgeTo(piece, first)], "edge");
-  const out = must(piece.edges[edgeFrom(piece, second)], "edge");
+  const into = invariant(piece.edges[edgeTo(piece, first)], "edge");
+  const out = invariant(piece.edges[edgeFrom(piece, second)], "edge");
   const corner = SEAM_CORNERS.find((free) => piece.points[free] === undefined);
   const { [dart.inner]: _inner, [dart.outer]: _outer, [dart.apex]: _apex, ...points } = piece.points;
   const rest: Piece = { ...piece, points, darts: piece.darts.filter((d) => d.name !== name) };
@@ -186,14 +189,14 @@ export function joinedUp(piece: Piece, name: DartName): Piece {
           ? []
           : [edge],
   );
-  return { ...rest, edges, points: { ...points, [corner]: must(piece.points[first], first) } };
+  return { ...rest, edges, points: { ...points, [corner]: invariant(piece.points[first], first) } };
 }
 
 /** The two edges at a shut dart drawn as one, as long as both were together, and how far off the corner it passes; mm. */
 function inOne(rest: Piece, piece: Piece, name: DartName): { readonly piece: Piece; readonly off: Mm } {
   const { first, second } = mouthOf(piece, name);
-  const into = must(piece.edges[edgeTo(piece, first)], "edge");
-  const out = must(piece.edges[edgeFrom(piece, second)], "edge");
+  const into = invariant(piece.edges[edgeTo(piece, first)], "edge");
+  const out = invariant(piece.edges[edgeFrom(piece, second)], "edge");
   const length = edgeLength(curveOf(piece, into)) + edgeLength(curveOf(piece, out));
   const whole: Edge = { ...into, to: out.to, curve: oneCurve(piece, into, out) };
   const edges = piece.edges.flatMap((edge): Edge[] =>
@@ -201,7 +204,7 @@ function inOne(rest: Piece, piece: Piece, name: DartName): { readonly piece: Pie
   );
   const index = edges.indexOf(whole);
   const joined = whole.curve === null ? { ...rest, edges } : fitHandles({ ...rest, edges }, [index], length);
-  const line = curveOf(joined, must(joined.edges[index], "edge"));
+  const line = curveOf(joined, invariant(joined.edges[index], "edge"));
   const off = distance(edgeNearest(line, pointOf(piece, first)).point, pointOf(piece, first));
   return { piece: joined, off: Math.max(off, Math.abs(edgeLength(line) - length)) };
 }
@@ -232,9 +235,9 @@ export function partedFor(
   name: DartName,
 ): Piece {
   const { first, second } = mouthNames(name);
-  const curve = curveOf(piece, must(piece.edges[edge], "edge"));
+  const curve = curveOf(piece, invariant(piece.edges[edge], "edge"));
   const at = edgePointAt(curve, t);
-  const { from, to } = must(piece.edges[edge], "edge");
+  const { from, to } = invariant(piece.edges[edge], "edge");
   const corner = [from, to].find((end) => isSeamCorner(end) && distance(pointOf(piece, end), at) < AT_SEAM_CORNER);
   const cut = corner === undefined ? insertPoint(piece, edge, t, first, "bust") : renamed(piece, corner, first);
   return partAt(cut, first, second, name);
@@ -259,7 +262,7 @@ function renamed(piece: Piece, from: PointName, to: PointName): Piece {
   const { [from]: point, ...points } = piece.points;
   const named = (name: PointName): PointName => (name === from ? to : name);
   const edges = piece.edges.map((edge): Edge => ({ ...edge, from: named(edge.from), to: named(edge.to) }));
-  return { ...piece, edges, points: { ...points, [to]: must(point, from) } };
+  return { ...piece, edges, points: { ...points, [to]: invariant(point, from) } };
 }
 
 /** Where a point belongs that may lie off the cloth or on its edge: with which corner of the outline it goes. */
@@ -289,10 +292,10 @@ function partOutline(piece: Piece, { from, to, inside }: Pick<Part, "from" | "to
   const start = edgeFrom(piece, from);
   const count = ((edgeTo(piece, to) - start + piece.edges.length) % piece.edges.length) + 1;
   const ring = Array.from({ length: count }, (_, step) =>
-    curveOf(piece, must(piece.edges[(start + step) % piece.edges.length], "edge")),
+    curveOf(piece, invariant(piece.edges[(start + step) % piece.edges.length], "edge")),
   );
   const corners = [pointOf(piece, to), ...inside, pointOf(piece, from)];
-  const inner = corners.slice(1).map((corner, i) => lineEdge(must(corners[i], "corner"), corner));
+  const inner = corners.slice(1).map((corner, i) => lineEdge(invariant(corners[i], "corner"), corner));
   return [...ring, ...inner.filter(({ a, b }) => distance(a, b) > SAME_POINT)];
 }
 

@@ -4,7 +4,7 @@
  */
 import { directionOf, turnBetween } from "../geometry/point";
 import { rigidMotion } from "../geometry/rigid";
-import { CoreBug, must } from "../result";
+import { CoreBug, invariant } from "../result";
 import { dartOf, pointOf, type DartName, type Piece, type PointName } from "../pattern/piece";
 import type { Radians } from "../units";
 import { cutAndMove, partAt, type SurgeryTrace } from "./cutAndMove";
@@ -45,7 +45,7 @@ export function pivotDart(piece: Piece, to: PivotTo): Pivoted {
   const inner: PointName = `${to.open}Inner`;
   const outer: PointName = `${to.open}Outer`;
   const cutAt = edgeFrom(piece, to.edgeFrom);
-  const seam = must(piece.edges[cutAt], "edge").seam;
+  const seam = invariant(piece.edges[cutAt], "edge").seam;
   const cut = insertPoint(piece, cutAt, to.t, inner, "bust");
   const opened = partAt(cut, inner, outer, to.open);
   const { piece: turned, trace } = cutAndMove(
@@ -73,8 +73,8 @@ function withoutDart(piece: Piece, name: DartName): Piece {
   const dart = dartOf(piece, name);
   const before = edgeTo(piece, dart.inner);
   const after = edgeFrom(piece, dart.outer);
-  const first = must(piece.edges[before], "edge");
-  const last = must(piece.edges[after], "edge");
+  const first = invariant(piece.edges[before], "edge");
+  const last = invariant(piece.edges[after], "edge");
   if (first.curve !== null || last.curve !== null || after !== before + 2) {
     throw new CoreBug(`${piece.name}: only a dart in a straight seam can be joined up`);
   }

@@ -9,7 +9,7 @@
 import { edgeLength, edgeReverse, edgeTangentAt, type EdgeCurve } from "../geometry/edgeCurve";
 import { directionOf, distance, shift, turnBetween, type PiecePoint } from "../geometry/point";
 import { shiftMotion } from "../geometry/rigid";
-import { must } from "../result";
+import { invariant } from "../result";
 import { pointNames, pointOf, type Edge, type NamedPoint, type Piece, type PointName } from "../pattern/piece";
 import { controls, DOWN } from "../pattern/namedEdges";
 import { SOLVER_ACCURACY } from "../tolerance";
@@ -55,7 +55,7 @@ interface Walked {
  * @returns both pieces; the two stretches, above and below the bust, are of equal length within SOLVER_ACCURACY
  */
 export function drawPrincess(pieces: PrincessPieces): PrincessPieces {
-  const { centreFront, sideFront } = must(walkPrincess(pieces), "a princess seam that can be walked");
+  const { centreFront, sideFront } = invariant(walkPrincess(pieces), "a princess seam that can be walked");
   return { centreFront: centreFront.piece, sideFront };
 }
 
@@ -147,7 +147,7 @@ export function withPointsAt(piece: Piece, places: Readonly<Partial<Record<Point
   const points: Partial<Record<PointName, NamedPoint>> = { ...piece.points };
   for (const name of pointNames(piece)) {
     const at = places[name];
-    if (at !== undefined) points[name] = { ...must(points[name], name), at };
+    if (at !== undefined) points[name] = { ...invariant(points[name], name), at };
   }
   return { ...piece, points };
 }
@@ -181,8 +181,8 @@ function turnAtWaist(piece: Piece, { bust, waist }: Corners): Radians {
 
 /** The edges at an end of the seam, and whether the outline goes down the seam (centre front) or up it. */
 function neighbours(piece: Piece, corner: PointName): { before: Edge; after: Edge; isDown: boolean } {
-  const before = must(piece.edges[edgeTo(piece, corner)], "edge");
-  const after = must(piece.edges[edgeFrom(piece, corner)], "edge");
+  const before = invariant(piece.edges[edgeTo(piece, corner)], "edge");
+  const after = invariant(piece.edges[edgeFrom(piece, corner)], "edge");
   return { before, after, isDown: (corner === "princessTop" ? after : before).seam === "princess" };
 }
 

@@ -8,7 +8,7 @@ import { composeRigid, invertRigid, moveRigidly, rigidMotion, type Rigid } from 
 import { moveMouthEnd } from "../dart/mouthEnd";
 import { seamLength } from "../girth/seamLength";
 import { dartOf, pointOf, type DartName, type Piece, type PieceName, type PointName } from "../pattern/piece";
-import { must } from "../result";
+import { invariant } from "../result";
 import { SAME_POINT, SHORTEST_EDGE } from "../tolerance";
 import { radians, type Mm, type Radians } from "../units";
 import { pieceIn, withPiece, type PieceSet } from "../pattern/pieceSet";
@@ -37,13 +37,13 @@ export const shoulderLength = (pieces: PieceSet, names: readonly PieceName[]): M
 
 /** The direction in which a shoulder leaves the side neck point. */
 export const shoulderFall = (piece: Piece): Radians =>
-  edgeTangentAt(curveOf(piece, must(piece.edges[edgeFrom(piece, "sideNeck")], "shoulder edge")), 0);
+  edgeTangentAt(curveOf(piece, invariant(piece.edges[edgeFrom(piece, "sideNeck")], "shoulder edge")), 0);
 
 /** Turns the shoulder about the side neck point; positive turns +x towards +y, which lowers its end. */
 export function turnShoulder(pieces: PieceSet, side: "front" | "back", turn: Radians): PieceSet {
   const names = shoulderPieces(pieces, side);
   let set = pieces;
-  let motion = rigidMotion(pointOf(pieceIn(pieces, must(names[0], "shoulder piece")), "sideNeck"), turn);
+  let motion = rigidMotion(pointOf(pieceIn(pieces, invariant(names[0], "shoulder piece")), "sideNeck"), turn);
   names.forEach((name, index) => {
     const before = names[index - 1];
     if (before !== undefined)
@@ -76,7 +76,7 @@ const seenBeyond = (motion: Rigid<"piece">, onto: Rigid<"piece">): Rigid<"piece"
 /** What opens a shut dart: the turn about its end that takes the leg met first to the other. */
 function openingOf(piece: Piece, name: DartName): Rigid<"piece"> {
   const { apex } = dartOf(piece, name);
-  const mouth = must(
+  const mouth = invariant(
     piece.edges.find((edge) => edge.mouthOf === name),
     name,
   );
@@ -96,9 +96,11 @@ export function ontoSideFront(centreFront: Piece, sideFront: Piece): Rigid<"piec
 
 /** The direction of the princess seam at its top, downwards. */
 function seamDown(piece: Piece): Radians {
-  const out = must(piece.edges[edgeFrom(piece, "princessTop")], "edge");
+  const out = invariant(piece.edges[edgeFrom(piece, "princessTop")], "edge");
   if (out.seam === "princess") return edgeTangentAt(curveOf(piece, out), 0);
-  return radians(edgeTangentAt(curveOf(piece, must(piece.edges[edgeTo(piece, "princessTop")], "edge")), 1) + Math.PI);
+  return radians(
+    edgeTangentAt(curveOf(piece, invariant(piece.edges[edgeTo(piece, "princessTop")], "edge")), 1) + Math.PI,
+  );
 }
 
 const upperPrincess = (piece: Piece): number =>
@@ -106,7 +108,7 @@ const upperPrincess = (piece: Piece): number =>
     (edge) => edge.seam === "princess" && (edge.from === "princessTop" || edge.to === "princessTop"),
   );
 
-const lengthAt = (piece: Piece, index: number): Mm => edgeLength(curveOf(piece, must(piece.edges[index], "edge")));
+const lengthAt = (piece: Piece, index: number): Mm => edgeLength(curveOf(piece, invariant(piece.edges[index], "edge")));
 
 /** The upper stretch of the side front's princess seam differs from the centre front's by as much as before. */
 export function walkUpperPrincess(before: PieceSet, after: PieceSet): PieceSet {

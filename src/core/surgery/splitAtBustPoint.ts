@@ -2,7 +2,7 @@
  * Two darts made one seam: the front is cut in two along them, over the bust point. Legs are drawn straight from the
  * ends of the mouths to the bust point, wherever the darts end; `drawPrincess` makes a seam of them.
  */
-import { CoreBug, must } from "../result";
+import { CoreBug, invariant } from "../result";
 import { piecePoint } from "../geometry/point";
 import { straight } from "../pattern/namedEdges";
 import {
@@ -36,7 +36,7 @@ export interface PrincessPieces {
 export function splitAtBustPoint(front: Piece, upperDart: DartName): PrincessPieces {
   const upper = dartOf(front, upperDart);
   const lower = dartOf(front, "waistDart");
-  const bust = must(front.points.bustPoint, "bustPoint");
+  const bust = invariant(front.points.bustPoint, "bustPoint");
   // Going round from the centre front's neck, the upper mouth is entered at its inner end, the waist's at its outer.
   const toUpper = stretch(front, lower.inner, upper.inner);
   const toLower = stretch(front, upper.outer, lower.outer);
@@ -70,7 +70,7 @@ function stretch(piece: Piece, from: PointName, to: PointName): Edge[] {
   const last = edgeTo(piece, to);
   const found: Edge[] = [];
   for (let index = edgeFrom(piece, from), steps = 0; steps < piece.edges.length; steps += 1) {
-    found.push(must(piece.edges[index], "edge"));
+    found.push(invariant(piece.edges[index], "edge"));
     if (index === last) return found;
     index = (index + 1) % piece.edges.length;
   }
@@ -91,13 +91,13 @@ function cutOut(
   { top, waist, bust, others }: { top: PointName; waist: PointName; bust: NamedPoint; others: readonly Dart[] },
 ): Piece {
   const points: Partial<Record<PointName, NamedPoint>> = {
-    princessTop: must(front.points[top], top),
+    princessTop: invariant(front.points[top], top),
     princessBust: bust,
-    princessWaist: must(front.points[waist], waist),
+    princessWaist: invariant(front.points[waist], waist),
   };
   const darts = others.filter((dart) => kept.some((edge) => edge.mouthOf === dart.name));
   for (const corner of [...kept.map((edge) => edge.from), ...darts.map((dart) => dart.apex)]) {
-    if (points[corner] === undefined) points[corner] = must(front.points[corner], corner);
+    if (points[corner] === undefined) points[corner] = invariant(front.points[corner], corner);
   }
   const along: PointName[] = (["centreBust", "princessBust", "sideBust"] as const).filter(
     (point) => points[point] !== undefined,
@@ -126,11 +126,11 @@ function startingAtTop(edges: readonly Edge[]): Edge[] {
 function withCentre(front: Piece, piece: Piece): Piece {
   const points: Partial<Record<PointName, NamedPoint>> = {
     ...piece.points,
-    bustPoint: must(front.points.bustPoint, "bustPoint"),
+    bustPoint: invariant(front.points.bustPoint, "bustPoint"),
   };
-  const centreBust = must(front.points.centreBust, "centreBust");
+  const centreBust = invariant(front.points.centreBust, "centreBust");
   points.centreBust = { ...centreBust, at: piecePoint(centreBust.at.x, pointOf(front, "bustPoint").y) };
   if (pointNames(front).includes("underBustCentre"))
-    points.underBustCentre = must(front.points.underBustCentre, "underBustCentre");
+    points.underBustCentre = invariant(front.points.underBustCentre, "underBustCentre");
   return { ...piece, points, centreOnFold: front.centreOnFold };
 }

@@ -2,7 +2,7 @@
 import { edgeLength } from "../geometry/edgeCurve";
 import { directionOf, distance, polar, turnBetween, type PiecePoint } from "../geometry/point";
 import { pointOf, type Edge, type Piece, type PointName } from "../pattern/piece";
-import { must } from "../result";
+import { invariant } from "../result";
 import { radians, type Mm, type Radians } from "../units";
 import { controlsOf, fitHandles } from "./fitHandles";
 import { curveOf, edgeFrom, edgeTo } from "../pattern/ring";
@@ -11,17 +11,17 @@ import { curveOf, edgeFrom, edgeTo } from "../pattern/ring";
 function straightThrough(piece: Piece, corner: PointName): Piece {
   const [into, out] = [edgeTo(piece, corner), edgeFrom(piece, corner)];
   const at = pointOf(piece, corner);
-  const arriving = controlsOf(piece, must(piece.edges[into], "edge"));
-  const leaving = controlsOf(piece, must(piece.edges[out], "edge"));
+  const arriving = controlsOf(piece, invariant(piece.edges[into], "edge"));
+  const leaving = controlsOf(piece, invariant(piece.edges[out], "edge"));
   const turn = turnBetween(directionOf(arriving.c2, at), directionOf(at, leaving.c1));
   if (turn === 0) return piece;
   const edges = [...piece.edges];
   edges[into] = {
-    ...must(edges[into], "edge"),
+    ...invariant(edges[into], "edge"),
     curve: { ...arriving, c2: turnedAbout(at, arriving.c2, radians(turn / 2)) },
   };
   edges[out] = {
-    ...must(edges[out], "edge"),
+    ...invariant(edges[out], "edge"),
     curve: { ...leaving, c1: turnedAbout(at, leaving.c1, radians(-turn / 2)) },
   };
   return { ...piece, edges };
@@ -30,7 +30,7 @@ function straightThrough(piece: Piece, corner: PointName): Piece {
 /** The piece with the direction of one edge at its start or end turned; positive turns +x towards +y. */
 export function edgeTurned(piece: Piece, index: number, end: "start" | "end", turn: Radians): Piece {
   if (turn === 0) return piece;
-  const edge: Edge = must(piece.edges[index], "edge");
+  const edge: Edge = invariant(piece.edges[index], "edge");
   const handles = controlsOf(piece, edge);
   const curve =
     end === "start"
@@ -47,6 +47,6 @@ const turnedAbout = (end: PiecePoint, control: PiecePoint, turn: Radians): Piece
 /** A corner within a seam drawn smooth; each of its two edges keeps its length where a curve that looks right can. */
 export function smoothedAt(piece: Piece, corner: PointName): Piece {
   const [into, out] = [edgeTo(piece, corner), edgeFrom(piece, corner)];
-  const lengthAt = (index: number): Mm => edgeLength(curveOf(piece, must(piece.edges[index], "edge")));
+  const lengthAt = (index: number): Mm => edgeLength(curveOf(piece, invariant(piece.edges[index], "edge")));
   return fitHandles(fitHandles(straightThrough(piece, corner), [into], lengthAt(into)), [out], lengthAt(out));
 }

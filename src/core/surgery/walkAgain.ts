@@ -5,7 +5,7 @@ import { moveMouthEnd } from "../dart/mouthEnd";
 import { seamLength } from "../girth/seamLength";
 import { seamPairsOf, type SeamPair } from "../pattern/sewnTogether";
 import { pointOf, type Piece, type PieceName, type PointName, type SeamName } from "../pattern/piece";
-import { must } from "../result";
+import { invariant } from "../result";
 import { pieceIn, piecesOf, withPiece, type PieceSet } from "../pattern/pieceSet";
 import { SOLVER_ACCURACY } from "../tolerance";
 import { radians, type Mm } from "../units";
@@ -51,14 +51,14 @@ const sewnOf = (set: PieceSet, names: readonly PieceName[], seam: SeamName): Mm 
   names.reduce((sum, name) => sum + seamLength(pieceIn(set, name), seam), 0);
 
 const sidePieceOf = (set: PieceSet, names: readonly PieceName[]): Piece =>
-  must(
+  invariant(
     piecesOf(set).find((piece) => names.includes(piece.name) && piece.edges.some(({ seam }) => seam === "side")),
     "piece of the side seam",
   );
 
 /** The side seam made longer at its lower corner, and the waist that ends there, if any, kept as long as it was. */
 function withSideLength(piece: Piece, longer: Mm): Piece {
-  const corner = must(
+  const corner = invariant(
     SIDE_ENDS.find((name) => piece.points[name] !== undefined),
     "end of the side seam",
   );
@@ -85,8 +85,8 @@ export function withSeamEnd(piece: Piece, seam: SeamName, corner: PointName, len
 
 /** The direction in which the seam would run on beyond its end. */
 function onward(piece: Piece, seam: SeamName, corner: PointName) {
-  const into = must(piece.edges[edgeTo(piece, corner)], "edge");
+  const into = invariant(piece.edges[edgeTo(piece, corner)], "edge");
   if (into.seam === seam) return edgeTangentAt(curveOf(piece, into), 1);
-  const out = must(piece.edges[edgeFrom(piece, corner)], "edge");
+  const out = invariant(piece.edges[edgeFrom(piece, corner)], "edge");
   return radians(edgeTangentAt(curveOf(piece, out), 0) + Math.PI);
 }

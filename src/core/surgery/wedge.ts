@@ -15,7 +15,7 @@ import { edgeLength, edgeParameterAtLength, edgePointAt } from "../geometry/edge
 import { rigidMotion, type Rigid } from "../geometry/rigid";
 import { moveMouthEnd } from "../dart/mouthEnd";
 import { seamLength } from "../girth/seamLength";
-import { must } from "../result";
+import { invariant } from "../result";
 import { pointOf, type Piece, type PointName, type SeamName } from "../pattern/piece";
 import { SAME_POINT } from "../tolerance";
 import { radians, type Mm, type Radians } from "../units";
@@ -38,22 +38,30 @@ export const turnAbout = (hinge: PiecePoint, turn: Radians): Rigid<"piece"> => r
 
 /** The place on an edge at a distance along it from one of its ends; half-way along where the edge is too short for that. */
 export function placeFrom(piece: Piece, corner: PointName, side: "before" | "after", along: Mm): OutlinePlace {
-  const index = side === "before" ? edgeTo(piece, corner) : edgeFrom(piece, corner);
-  const curve = curveOf(piece, must(piece.edges[index], "edge"));
-  const length = edgeLength(curve);
-  const from = Math.min(along, length / 2);
+  const { index, curve, length } = edgeBeside(piece, corner, side);
+  const from = alongFrom(piece, corner, side, along);
   return { index, t: edgeParameterAtLength(curve, side === "before" ? length - from : from) };
 }
 
+/** How far along its edge that place is; mm. */
+export const alongFrom = (piece: Piece, corner: PointName, side: "before" | "after", along: Mm): Mm =>
+  Math.min(along, edgeBeside(piece, corner, side).length / 2);
+
+function edgeBeside(piece: Piece, corner: PointName, side: "before" | "after") {
+  const index = side === "before" ? edgeTo(piece, corner) : edgeFrom(piece, corner);
+  const curve = curveOf(piece, invariant(piece.edges[index], "edge"));
+  return { index, curve, length: edgeLength(curve) };
+}
+
 export const pointAt = (piece: Piece, { index, t }: OutlinePlace): PiecePoint =>
-  edgePointAt(curveOf(piece, must(piece.edges[index], "edge")), t);
+  edgePointAt(curveOf(piece, invariant(piece.edges[index], "edge")), t);
 
 /** Turns the seam (not the centre line) where it meets a corner of the centre line, about that corner. */
 function turnSeamAtCentre(piece: Piece, corner: PointName, turn: Radians): Piece {
   const into = edgeTo(piece, corner);
-  const arrives = must(piece.edges[into], "edge").seam !== "centre";
+  const arrives = invariant(piece.edges[into], "edge").seam !== "centre";
   const index = arrives ? into : edgeFrom(piece, corner);
-  const edge = must(piece.edges[index], "edge");
+  const edge = invariant(piece.edges[index], "edge");
   const [a, b] = [pointOf(piece, edge.from), pointOf(piece, edge.to)];
   if (Math.abs(turn) * distance(a, b) < SAME_POINT) return piece;
   const { c1, c2 } = edge.curve ?? { c1: between(a, b, 1 / 3), c2: between(a, b, 2 / 3) };
@@ -87,8 +95,8 @@ export function squareWaistAgain(piece: Piece, before: Piece, { turned, lower }:
 /** The direction of the centre line beside the waist, away from it. */
 function centreDirection(piece: Piece): Radians {
   const [into, outOf] = [
-    must(piece.edges[edgeTo(piece, "centreWaist")], "edge"),
-    must(piece.edges[edgeFrom(piece, "centreWaist")], "edge"),
+    invariant(piece.edges[edgeTo(piece, "centreWaist")], "edge"),
+    invariant(piece.edges[edgeFrom(piece, "centreWaist")], "edge"),
   ];
   const waist = pointOf(piece, "centreWaist");
   return directionOf(waist, pointOf(piece, into.seam === "centre" ? into.from : outOf.to));

@@ -1,6 +1,6 @@
 /** Where two pieces meet at a corner: which edge is sewn to the other piece, and which runs on across the seam. */
 import { pointOf, type Edge, type Piece, type PointName, type SeamName } from "../pattern/piece";
-import { must } from "../result";
+import { invariant } from "../result";
 import { edgeFrom, edgeTo } from "../pattern/ring";
 
 /** Seams that pieces are joined by; at a corner of two of them the earlier one is sewn and the later one runs on. */
@@ -17,7 +17,7 @@ export function runningOn(piece: Piece, corner: PointName): EdgeEnd {
   const into = edgeTo(piece, corner);
   const out = edgeFrom(piece, corner);
   const rank = (index: number): number => {
-    const found = SEWN.indexOf(must(piece.edges[index], "edge").seam);
+    const found = SEWN.indexOf(invariant(piece.edges[index], "edge").seam);
     return found < 0 ? SEWN.length : found;
   };
   return rank(into) > rank(out) ? { index: into, end: "end" } : { index: out, end: "start" };
@@ -26,7 +26,7 @@ export function runningOn(piece: Piece, corner: PointName): EdgeEnd {
 /** The end at a centre corner of the edge that is not the centre. */
 export function offCentre(piece: Piece, corner: PointName): EdgeEnd {
   const into = edgeTo(piece, corner);
-  return must(piece.edges[into], "edge").seam === "centre"
+  return invariant(piece.edges[into], "edge").seam === "centre"
     ? { index: edgeFrom(piece, corner), end: "start" }
     : { index: into, end: "end" };
 }

@@ -6,7 +6,7 @@ import { cornerAtDegrees } from "../girth/cornerAngle";
 import { pieceIn, piecesOf, withPiece } from "../pattern/pieceSet";
 import { joinsOf } from "../pattern/sewnTogether";
 import type { Piece, PointName } from "../pattern/piece";
-import { must } from "../result";
+import { invariant } from "../result";
 import { fitHandles } from "../surgery/fitHandles";
 import { curveOf } from "../pattern/ring";
 import { edgeTurned } from "../surgery/straightThrough";
@@ -47,7 +47,7 @@ function narrowed(
   corner: PointName,
   changes: TruingChange[],
 ): Piece {
-  const edge = must(piece.edges[index], "edge");
+  const edge = invariant(piece.edges[index], "edge");
   changes.push({ piece: piece.name, seam: edge.seam, what: "cornerSquared", point: corner, amount: Math.abs(degrees) });
   const turned = edgeTurned(piece, index, end, radiansFromDegrees(end === "start" ? degrees : -degrees));
   return fitHandles(turned, [index], edgeLength(curveOf(piece, edge)));

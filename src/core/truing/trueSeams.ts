@@ -8,7 +8,7 @@ import { trueSeamEvenly } from "../dart/trueSeamEvenly";
 import { seamLength } from "../girth/seamLength";
 import { piecesOf, withPiece, type PieceSet } from "../pattern/pieceSet";
 import { pointOf, type Dart, type Piece, type PointName } from "../pattern/piece";
-import { must } from "../result";
+import { invariant } from "../result";
 import { curveOf, edgeTo } from "../pattern/ring";
 import { smoothedAt } from "../surgery/straightThrough";
 import { JOINED_CORNER_DEGREES, SMOOTH_CORNER_DEGREES, WALKED_AGREEMENT } from "../tolerance";
@@ -62,7 +62,7 @@ export const smoothSeams: Truing = (pieces, changes) =>
       const trued = smoothedAt(done, corner);
       changes.push({
         piece: piece.name,
-        seam: must(done.edges[edgeTo(done, corner)], "edge").seam,
+        seam: invariant(done.edges[edgeTo(done, corner)], "edge").seam,
         what: "seamSmoothed",
         point: corner,
         amount: seamMoved(done, trued),

@@ -1,32 +1,23 @@
 import { memo, useEffect, useRef, useState } from "react";
 import { flushSync } from "react-dom";
-import { BlendStep } from "../blend/BlendStep";
-import { DartsPanel } from "../darts/DartsPanel";
-import { EnvelopeStep } from "../envelope/EnvelopeStep";
-import { FitStep } from "../fit/FitStep";
-import { Ledger } from "../ledger/Ledger";
-import { PaperStep } from "../paper/PaperStep";
-import { Table } from "../table/Table";
+import { fetchAhead } from "../parts/fetchAhead";
+import { alreadyHere, useLaterState, type Later } from "../parts/later";
+import { PartPlace } from "../parts/PartPlace";
+import { AHEAD, LEDGER, STEP_PARTS, TABLE } from "./parts";
 import { TapeStep } from "../tape/TapeStep";
 import { Head } from "./Head";
 import { Messages } from "./Messages";
+import { STEPS, usePageState, type Sheet, type Step } from "../work/pageState";
 import { STEP_TITLES, Thread } from "./Thread";
 import { useHashStep } from "./useHashStep";
-import { STEPS, useViewState, type Sheet, type Step } from "./viewState";
 
-const PANELS: Readonly<Record<Step, () => React.JSX.Element>> = {
-  tape: TapeStep,
-  envelope: EnvelopeStep,
-  blend: BlendStep,
-  darts: DartsPanel,
-  fit: FitStep,
-  paper: PaperStep,
-};
+const PANELS: Readonly<Record<Step, Later<() => React.JSX.Element>>> = { tape: alreadyHere(TapeStep), ...STEP_PARTS };
 
 /** One page, one table. */
 export function App() {
   useHashStep();
   usePaperForPrinting();
+  const inTurn = useFirstStepIsUp();
   return (
     <div className="app">
       <a className="button skip" href="#step" onClick={skipToStep}>
@@ -35,11 +26,25 @@ export function App() {
       <Head />
       <Thread />
       <StepPlace />
-      <TablePlace />
-      <LedgerPlace />
+      <TablePlace inTurn={inTurn} />
+      <LedgerPlace inTurn={inTurn} />
       <Messages />
     </div>
   );
+}
+
+/** The step that the address named at first is loaded before the table and the ledger, and everything else after them. */
+function useFirstStepIsUp(): boolean {
+  const step = usePageState((page) => page.step);
+  const [first] = useState(step);
+  const isUp = useLaterState(PANELS[first]).kind !== "waiting";
+  useEffect(() => {
+    if (!isUp) return undefined;
+    const going = new AbortController();
+    void fetchAhead(AHEAD, going);
+    return () => going.abort();
+  }, [isUp]);
+  return isUp;
 }
 
 /** The address names the step, so the link moves the focus itself. */
@@ -49,8 +54,7 @@ function skipToStep(event: React.MouseEvent): void {
 }
 
 function StepPlace() {
-  const step = useViewState((view) => view.step);
-  const Panel = PANELS[step];
+  const step = usePageState((page) => page.step);
   const place = useRef<HTMLElement>(null);
   const last = useRef(step);
 
@@ -66,7 +70,10 @@ function StepPlace() {
 
   return (
     <main id="step" ref={place} className="step" tabIndex={-1} data-step={step} key={step}>
-      <Panel />
+      <PrintedTooSoon />
+      <PartPlace part={PANELS[step]} name={STEP_TITLES[step]}>
+        {(Panel) => <Panel />}
+      </PartPlace>
       <NextStep step={step} />
       <p className="privacy">Your measures stay in this browser. Nothing is sent anywhere.</p>
     </main>
@@ -84,14 +91,22 @@ function NextStep({ step }: { readonly step: Step }) {
   );
 }
 
-const TablePlace = memo(() => (
+interface PlaceProps {
+  readonly inTurn: boolean;
+}
+
+const TablePlace = memo(({ inTurn }: PlaceProps) => (
   <section className="table-place" aria-label="Table with the pattern pieces">
-    <Table />
+    <PartPlace part={TABLE} name="The table" inTurn={inTurn}>
+      {(Table) => <Table />}
+    </PartPlace>
   </section>
 ));
+TablePlace.displayName = "TablePlace";
 
-const LedgerPlace = memo(() => {
-  const [open, setOpen] = useState(true);
+const LedgerPlace = memo(({ inTurn }: PlaceProps) => {
+  const open = usePageState((page) => page.ledgerOpen);
+  const openLedger = usePageState((page) => page.openLedger);
   return (
     <aside className="ledger-place" aria-label="Ledger of alterations and checks" data-closed={open ? undefined : ""}>
       <button
@@ -99,14 +114,30 @@ const LedgerPlace = memo(() => {
         className="button quiet small ledger-toggle"
         aria-label={open ? "Close the ledger" : "Open the ledger"}
         aria-expanded={open}
-        onClick={() => setOpen(!open)}
+        onClick={() => openLedger(!open)}
       >
         {open ? "Close" : "Open the ledger"}
       </button>
-      {open && <Ledger />}
+      {open && (
+        <PartPlace part={LEDGER} name="The ledger" inTurn={inTurn}>
+          {(Ledger) => <Ledger />}
+        </PartPlace>
+      )}
     </aside>
   );
 });
+LedgerPlace.displayName = "LedgerPlace";
+
+/** On the paper in place of a sheet that was not loaded yet, and on the page until she prints again. */
+function PrintedTooSoon() {
+  const tooSoon = usePageState((page) => page.printedTooSoon);
+  if (!tooSoon) return null;
+  return (
+    <p className="note doubt print-instead" role="status">
+      The sheet was not loaded yet, so it could not be printed. Print again once it stands here on the page.
+    </p>
+  );
+}
 
 /** Sheets that are files to download, not pages of the browser's. */
 const FILES: ReadonlySet<Sheet> = new Set(["pieces", "overlay"]);
@@ -119,18 +150,21 @@ function usePaperForPrinting(): void {
   useEffect(() => {
     let shownBefore: Sheet | null = null;
     const beforePrint = (): void => {
-      const { step, sheet, setStep, showSheet } = useViewState.getState();
+      const { step, sheet, setStep, showSheet, setPrintedTooSoon } = usePageState.getState();
       const away = step !== "paper";
+      // The browser waits for nothing: what is to be printed is here by now or is not printed.
+      const isHere = PANELS.paper.get().kind === "here";
       flushSync(() => {
         if (away) showSheet(step === "tape" ? "measures" : "checklist");
         else if (FILES.has(sheet)) showSheet("checklist");
         setStep("paper");
+        setPrintedTooSoon(!isHere);
       });
       if (!away && FILES.has(sheet)) shownBefore = sheet;
       window.history.replaceState(null, "", "#paper");
     };
     const afterPrint = (): void => {
-      if (shownBefore !== null) useViewState.getState().showSheet(shownBefore);
+      if (shownBefore !== null) usePageState.getState().showSheet(shownBefore);
       shownBefore = null;
     };
     window.addEventListener("beforeprint", beforePrint);

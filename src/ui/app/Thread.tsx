@@ -1,4 +1,4 @@
-import { STEPS, useViewState, type Step } from "./viewState";
+import { STEPS, usePageState, type Step } from "../work/pageState";
 
 export const STEP_TITLES: Readonly<Record<Step, string>> = {
   tape: "Tape",
@@ -20,7 +20,7 @@ const ABOUT: Readonly<Record<Step, string>> = {
 
 /** The running stitch that leads through the work. Sewn up to where the wearer is, tacked from there on. */
 export function Thread() {
-  const step = useViewState((view) => view.step);
+  const step = usePageState((page) => page.step);
   const at = STEPS.indexOf(step);
   return (
     <nav className="thread" aria-label="Steps of the work">

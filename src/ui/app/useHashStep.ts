@@ -1,11 +1,9 @@
 import { useEffect } from "react";
-import { STEPS, useViewState, type Step } from "./viewState";
-
-const stepOf = (hash: string): Step | undefined => STEPS.find((step) => `#${step}` === hash);
+import { stepOf, usePageState } from "../work/pageState";
 
 /** Keeps the step in the page's address, so that back, reload and a bookmark find it again. */
 export function useHashStep(): void {
-  const setStep = useViewState((view) => view.setStep);
+  const setStep = usePageState((page) => page.setStep);
   useEffect(() => {
     const follow = (): void => {
       const step = stepOf(window.location.hash);

@@ -1,15 +1,15 @@
 import type { Sizing } from "../../core/sizing/sizing";
 import { alternativeSentence, alternativeTitle, besideRankSentence } from "../../words/blend";
-import { useRun, useSettledWork } from "../app/useWork";
+import { useRun, useSettledWork } from "../work/useWork";
 import { Fractions } from "../fields/Fractions";
 
 /** Other ways to cut the same body from the same chart, cheapest first. */
 export function Alternatives({ sizing }: { readonly sizing: Sizing }) {
-  const { alternatives: ways, frame, cup } = sizing;
+  const { alternatives: ways, baseSize, cup } = sizing;
   const run = useRun();
   const unit = useSettledWork((work) => work.unit);
-  const isOwn = frame.chosenBy === "wearer" || cup.chosenBy === "wearer";
-  const beside = isOwn ? null : besideRankSentence(ways, frame.byBust);
+  const isOwn = baseSize.chosenBy === "wearer" || cup.chosenBy === "wearer";
+  const beside = isOwn ? null : besideRankSentence(ways, baseSize.byBust);
   return (
     <section className="alternatives" aria-labelledby="alternatives-title">
       <h3 id="alternatives-title">Other ways to cut it</h3>
@@ -17,7 +17,7 @@ export function Alternatives({ sizing }: { readonly sizing: Sizing }) {
       {beside !== null && <p className="follows">{beside}</p>}
       <ol className="ways">
         {ways.map((way) => (
-          <li key={`${way.frame} ${way.cup ?? ""}`} className="way" data-picked={way.picked ? "" : undefined}>
+          <li key={`${way.baseSize} ${way.cup ?? ""}`} className="way" data-picked={way.picked ? "" : undefined}>
             <div>
               <h4>{alternativeTitle(way)}</h4>
               <p>
@@ -34,7 +34,7 @@ export function Alternatives({ sizing }: { readonly sizing: Sizing }) {
                 onClick={() =>
                   run({
                     kind: "setPick",
-                    picks: way.cup === null ? { frame: way.frame } : { frame: way.frame, cup: way.cup },
+                    picks: way.cup === null ? { baseSize: way.baseSize } : { baseSize: way.baseSize, cup: way.cup },
                   })
                 }
               >

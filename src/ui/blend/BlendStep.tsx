@@ -1,3 +1,5 @@
+import { planOf } from "../../core/plan/planOf";
+import "./blend.css";
 import { isFrontPiece } from "../../core/pattern/pieceGroups";
 import { useMemo } from "react";
 import type { Plan } from "../../core/plan/plan";
@@ -5,13 +7,14 @@ import type { Picks, Work } from "../../core/decisions/work";
 import { howSure } from "../../core/sureness/howSure";
 import { nextMeasure } from "../../core/sureness/nextMeasure";
 import { planFailureWords } from "../../words/plan";
-import { planOf, useSettledPlan, useSettledWork } from "../app/useWork";
-import { FailureNote } from "../app/FailureNote";
+import { useSettledPlan } from "../work/usePlan";
+import { useSettledWork } from "../work/useWork";
+import { FailureNote } from "../work/FailureNote";
 import { Alternatives } from "./Alternatives";
 import { BustPickView } from "./BustPickView";
 import { CupPickView } from "./CupPickView";
 import { EaseFields } from "./EaseFields";
-import { FramePickView } from "./FramePickView";
+import { BaseSizePickView } from "./BaseSizePickView";
 import { HowSurePanel } from "./HowSurePanel";
 import { LevelPickView } from "./LevelPickView";
 
@@ -65,7 +68,13 @@ function Picked({ work, plan, planners }: PickedProps) {
     <>
       {sure.ok && <HowSurePanel work={work} sure={sure.value} next={next} />}
       <div className="picks">
-        <FramePickView work={work} pick={sizing.frame} sizes={chances.sizes} own={own("frame")} planners={planners} />
+        <BaseSizePickView
+          work={work}
+          pick={sizing.baseSize}
+          sizes={chances.sizes}
+          own={own("baseSize")}
+          planners={planners}
+        />
         <CupPickView work={work} pick={sizing.cup} cups={chances.cups} own={own("cup")} planners={planners} />
         <BustPickView work={work} sizing={sizing} own={own("bustAlteration")} planners={planners} />
         {plan.levels.map((level) =>

@@ -5,7 +5,7 @@ import type { HowSure } from "../../core/sureness/howSure";
 import type { NextMeasure } from "../../core/sureness/nextMeasure";
 import {
   bustDoneSentence,
-  chestFrameSentence,
+  chestBaseSizeSentence,
   cupSentence,
   linesSentence,
   nextWords,
@@ -31,7 +31,7 @@ export function HowSurePanel({ work, sure, next }: HowSurePanelProps) {
   const labels = pattern.chart.cups.map(({ label }) => label);
   const sentences = [
     sizeSentence(sure),
-    chestFrameSentence(sure),
+    chestBaseSizeSentence(sure),
     cupSentence(sure, labels),
     bustDoneSentence(sure),
     linesSentence(sure.lines, unit),

@@ -1,8 +1,8 @@
 import type { DartFigures } from "../../core/dart/dartFigures";
 import type { PlannedDart } from "../../core/plan/plan";
 import type { LengthUnit } from "../../core/decisions/work";
-import { formatAngle } from "../../words/darts";
-import { formatAmount, formatLength } from "../../words/length";
+import { formatAngle } from "../../words/terms/darts";
+import { formatAmount, formatLength } from "../../words/terms/length";
 
 type Row = readonly [string, (figures: DartFigures) => string];
 

@@ -1,22 +1,22 @@
 import { isRedraw } from "../../core/decisions/alteration";
-import type { PlannedDart, Slip } from "../../core/plan/plan";
+import type { PlannedDart, PlannedAlteration } from "../../core/plan/plan";
 import { type LengthUnit } from "../../core/decisions/work";
-import { placeWords, seamProof } from "../../words/darts";
-import { formatAmount, formatSigned } from "../../words/length";
-import { seamWords } from "../../words/names";
-import { alterationTitle } from "../../words/slips";
+import { placeWords, seamProof } from "../../words/terms/darts";
+import { formatAmount, formatSigned } from "../../words/terms/length";
+import { seamWords } from "../../words/terms/names";
+import { alterationTitle } from "../../words/planned";
 
-/** What each slip of a dart did to its seam, and the proof that the sewn seam is what it was. */
+/** What each alteration of a dart did to its seam, and the proof that the sewn seam is what it was. */
 export function DartSums({
   dart,
-  slips,
+  alterations,
   unit,
 }: {
   readonly dart: PlannedDart;
-  readonly slips: readonly Slip[];
+  readonly alterations: readonly PlannedAlteration[];
   readonly unit: LengthUnit;
 }) {
-  const own = slips.filter(
+  const own = alterations.filter(
     ({ what }) =>
       what.kind === "alteration" &&
       isRedraw(what.alteration) &&

@@ -7,16 +7,16 @@ import type { DartHome, DartRef, Piece } from "../../core/pattern/piece";
 import type { Command } from "../../core/plan/commands";
 import type { Plan, PlannedDart } from "../../core/plan/plan";
 import type { Work } from "../../core/decisions/work";
-import { homeWords } from "../../words/dartSurgeryControls";
-import { slipAmount, slipTitle } from "../../words/ledger";
-import { slipFailureSentence } from "../../words/slips";
-import { useGesture, useRun } from "../app/useWork";
-import { useRunAll } from "../app/useRunAll";
-import { useViewState } from "../app/viewState";
+import { bowHint, homeWords } from "../../words/dartSurgeryControls";
+import { plannedAmount, plannedTitle } from "../../words/ledger";
+import { alterationFailureSentence } from "../../words/planned";
+import { useGesture, useRun } from "../work/useWork";
+import { useRunAll } from "../work/useRunAll";
+import { useViewState } from "../work/viewState";
 import { AmountField } from "../fields/AmountField";
 import { Choice } from "../fields/Choice";
 import { Select } from "../fields/Select";
-import { alterationId, stepOf } from "./dartEdit";
+import { alterationId, stepOf } from "../../core/plan/dartEdit";
 
 const sameDart = (a: DartRef, b: DartRef): boolean => a.piece === b.piece && a.dart === b.dart;
 
@@ -38,8 +38,8 @@ function surgeryOf<K extends DartSurgery["kind"]>(
 }
 
 function refusalOf(plan: Plan, alteration: DartSurgery | undefined, unit: Work["unit"]): string | null {
-  const outcome = plan.slips.find(({ id }) => id === alteration?.id)?.outcome;
-  return outcome === undefined || outcome.ok ? null : slipFailureSentence(outcome.failure, unit);
+  const outcome = plan.alterations.find(({ id }) => id === alteration?.id)?.outcome;
+  return outcome === undefined || outcome.ok ? null : alterationFailureSentence(outcome.failure, unit);
 }
 
 export interface DartSurgeryProps {
@@ -81,7 +81,7 @@ const NOWHERE = "";
 
 function Pivot({ dart, piece, plan, work }: PartProps) {
   const run = useRun();
-  const lightSlip = useViewState((view) => view.lightSlip);
+  const lightAlteration = useViewState((view) => view.lightAlteration);
   const selectDart = useViewState((view) => view.selectDart);
   const own = surgeryOf(work, "dartPivot", dart);
   const homes = homesFor(piece, dart);
@@ -91,7 +91,7 @@ function Pivot({ dart, piece, plan, work }: PartProps) {
     const to = homes.find((home) => home === value);
     if (to === undefined) return run({ kind: "removeAlteration", id });
     run({ kind: "putAlteration", alteration: { kind: "dartPivot", id, dart, to, share: own?.share ?? 1 } });
-    lightSlip(id);
+    lightAlteration(id);
     // Moved whole, it is the dart of that seam from now on.
     if (own === undefined) selectDart({ piece: dart.piece, dart: dartName(to) });
   };
@@ -163,7 +163,7 @@ type Made = "fold" | "two" | "three" | "gathers" | "seam";
 /** Folded as it is, or split, gathered, or joined with the waist dart into a seam: one of these. */
 function MadeOf({ dart, piece, plan, work }: PartProps) {
   const runAll = useRunAll();
-  const lightSlip = useViewState((view) => view.lightSlip);
+  const lightAlteration = useViewState((view) => view.lightAlteration);
   const own = [
     surgeryOf(work, "dartSplit", dart),
     surgeryOf(work, "dartGather", dart),
@@ -189,7 +189,7 @@ function MadeOf({ dart, piece, plan, work }: PartProps) {
       ...(own === undefined ? [] : [{ kind: "removeAlteration", id: own.id } as const]),
       ...(put === null ? [] : [{ kind: "putAlteration", alteration: put } as const]),
     ]);
-    lightSlip(put?.id ?? null);
+    lightAlteration(put?.id ?? null);
   };
   const refusal = refusalOf(plan, own, work.unit);
   return (
@@ -245,7 +245,7 @@ function Legs({ dart, plan, work }: Omit<PartProps, "piece">) {
     <AmountField
       label="Bow its legs by"
       field={`dart.${dart.piece}.${dart.dart}.legs`}
-      hint="up to 6 mm into the dart, for a rounder cup; less than 0 bows them out of it"
+      hint={bowHint(work.unit)}
       value={own.bow}
       unit={work.unit}
       step={stepOf(work.unit)}
@@ -261,34 +261,34 @@ function Legs({ dart, plan, work }: Omit<PartProps, "piece">) {
 /** What was made of darts that are not there any more to be chosen: moved away whole, or joined into a seam. */
 export function DartsGone({ plan, work }: { readonly plan: Plan; readonly work: Work }) {
   const run = useRun();
-  const lightSlip = useViewState((view) => view.lightSlip);
+  const lightAlteration = useViewState((view) => view.lightAlteration);
   const gone = work.alterations
     .filter(isSurgery)
     .filter((a) => !plan.left.darts.some(({ ref }) => sameDart(ref, a.dart)));
-  const slips = plan.slips.filter(({ id }) => gone.some((a) => a.id === id));
-  if (slips.length === 0) return null;
+  const alterations = plan.alterations.filter(({ id }) => gone.some((a) => a.id === id));
+  if (alterations.length === 0) return null;
   return (
     <section aria-labelledby="darts-gone">
       <h3 id="darts-gone">Darts made into something else</h3>
       <ul className="darts-gone">
-        {slips.map((slip) => {
-          const title = slipTitle(slip, work.unit);
+        {alterations.map((planned) => {
+          const title = plannedTitle(planned, work.unit);
           return (
-            <li key={slip.id}>
-              <button type="button" className="link-button" onClick={() => lightSlip(slip.id)}>
+            <li key={planned.id}>
+              <button type="button" className="link-button" onClick={() => lightAlteration(planned.id)}>
                 {title}
               </button>
-              {slipAmount(slip, work.unit) !== "" && <span> {slipAmount(slip, work.unit)}</span>}
+              {plannedAmount(planned, work.unit) !== "" && <span> {plannedAmount(planned, work.unit)}</span>}
               <button
                 type="button"
                 className="button small"
                 aria-label={`Take out: ${title}`}
-                onClick={() => run({ kind: "removeAlteration", id: slip.id })}
+                onClick={() => run({ kind: "removeAlteration", id: planned.id })}
               >
                 Take out
               </button>
-              {!slip.outcome.ok && (
-                <p className="field-error">{slipFailureSentence(slip.outcome.failure, work.unit)}</p>
+              {!planned.outcome.ok && (
+                <p className="field-error">{alterationFailureSentence(planned.outcome.failure, work.unit)}</p>
               )}
             </li>
           );

@@ -1,17 +1,19 @@
 import { isRedraw, type DartRedraw, type Hold } from "../../core/decisions/alteration";
-import type { SlipFailure } from "../../core/alterations/outcome/failure";
+import type { AlterationFailure } from "../../core/alterations/outcome/alterationFailure";
 import "./darts.css";
 import { useEffect, useMemo, useRef } from "react";
 import type { DartRef } from "../../core/pattern/piece";
 import type { Plan, PlannedDart } from "../../core/plan/plan";
 import { type Work } from "../../core/decisions/work";
-import { endWords, holdWords, stopSentence, truingSentence, verdictSentence } from "../../words/darts";
-import { capital, centreWords, dartRefWords, dartWords, pieceWords } from "../../words/names";
+import { acrossWords } from "../../words/alterations/dartRedraw";
+import { endWords, holdWords, stopSentence, truingSentence, verdictSentence } from "../../words/terms/darts";
+import { capital, centreWords, dartRefWords, dartWords, pieceWords } from "../../words/terms/names";
 import { planFailureWords } from "../../words/plan";
-import { acrossWords, slipFailureSentence } from "../../words/slips";
-import { FailureNote } from "../app/FailureNote";
-import { useGesture, usePlan, useRun, useWork } from "../app/useWork";
-import { useViewState } from "../app/viewState";
+import { alterationFailureSentence } from "../../words/planned";
+import { FailureNote } from "../work/FailureNote";
+import { usePlan } from "../work/usePlan";
+import { useGesture, useRun, useWork } from "../work/useWork";
+import { useViewState } from "../work/viewState";
 import { AmountField } from "../fields/AmountField";
 import { Choice } from "../fields/Choice";
 import { DartFiguresTable } from "./DartFiguresTable";
@@ -21,7 +23,7 @@ import { SewnFront } from "../sewn/SewnFront";
 import { FoldedDisc } from "./FoldedDisc";
 import { GiveBackShares } from "./GiveBackShares";
 import { PointedDart } from "./PointedDart";
-import { endOf, mouthOf, placeOf, putOrRemove, sharesOf, stepOf } from "./dartEdit";
+import { endOf, mouthOf, placeOf, putOrRemove, sharesOf, stepOf } from "../../core/plan/dartEdit";
 import { useHold } from "./holdState";
 
 /** The darts: what each is, what the wearer's cup asks, and every way to change it. */
@@ -131,22 +133,22 @@ function DartEditor({ dart, plan, work }: DartEditorProps) {
     () => work.alterations.filter(isRedraw).filter((a) => same(a.dart, ref)),
     [work.alterations, ref],
   );
-  const failureOf = (kind: DartRedraw["kind"]): SlipFailure | null => {
-    const slip = plan.slips.find(
+  const failureOf = (kind: DartRedraw["kind"]): AlterationFailure | null => {
+    const planned = plan.alterations.find(
       ({ what }) =>
         what.kind === "alteration" &&
         isRedraw(what.alteration) &&
         what.alteration.kind === kind &&
         same(what.alteration.dart, ref),
     );
-    return slip === undefined || slip.outcome.ok ? null : slip.outcome.failure;
+    return planned === undefined || planned.outcome.ok ? null : planned.outcome.failure;
   };
-  const said = (failure: SlipFailure | null): string | null =>
-    failure === null ? null : slipFailureSentence(failure, unit);
+  const said = (failure: AlterationFailure | null): string | null =>
+    failure === null ? null : alterationFailureSentence(failure, unit);
   const endFailure = failureOf("dartEnd");
   const mouthFailure = failureOf("dartMouth");
   // Said beside the field that did it: an end off the piece went the way it was moved most, a mouth where it was moved most.
-  const isAcross = endFailure?.code === "slip/end-outside-piece" && Math.abs(end.across) > Math.abs(end.shorten);
+  const isAcross = endFailure?.code === "alteration/end-outside-piece" && Math.abs(end.across) > Math.abs(end.shorten);
   const isOuter = Math.abs(mouth.outer) > Math.abs(mouth.inner);
   const placeRefusal = said(failureOf("dartPlace"));
 
@@ -247,7 +249,7 @@ function DartEditor({ dart, plan, work }: DartEditorProps) {
       {own.length > 0 && (
         <>
           <GiveBackShares dart={ref} places={dart.giveBackPlaces} shares={sharesOf(work, ref)} />
-          <DartSums dart={dart} slips={plan.slips} unit={unit} />
+          <DartSums dart={dart} alterations={plan.alterations} unit={unit} />
           <p>
             {own.map((alteration) => (
               <button

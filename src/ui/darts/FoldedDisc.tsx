@@ -5,8 +5,8 @@ import type { PlannedDart } from "../../core/plan/plan";
 import type { LengthUnit } from "../../core/decisions/work";
 import { FULLNESS_RADIUS, SHORTEST_DART } from "../../core/tolerance";
 import { radians, type Mm } from "../../core/units";
-import { discSentence, formatAngle } from "../../words/darts";
-import { formatAmount } from "../../words/length";
+import { discSentence, formatAngle } from "../../words/terms/darts";
+import { formatAmount } from "../../words/terms/length";
 
 /**
  * Why a wider dart is fuller: a disc of paper with the wearer's own dart cut out of it, and the cone it folds to. The
@@ -35,7 +35,7 @@ export function FoldedDisc({
   const leg = shorten === 0 ? drawn.legInner : Math.hypot(axis - shorten, drawn.intake / 2);
   const now = foldDisc(angle, slant, leg);
   // One scale for all four drawings, so that mouths, legs and heights can be compared by eye.
-  const frame: Frame = {
+  const baseSize: Frame = {
     side: Math.max(slant, before.mouth.x, now.mouth.x) + EDGE,
     depth: Math.max(slant, before.mouth.y, drawn.legInner),
     rise: Math.max(before.height, now.height),
@@ -49,15 +49,15 @@ export function FoldedDisc({
       </p>
       <div className="folded-pair">
         <figure className="as-printed">
-          <FlatDisc disc={before} frame={frame} unit={unit} />
-          <Cone disc={before} frame={frame} unit={unit} />
+          <FlatDisc disc={before} baseSize={baseSize} unit={unit} />
+          <Cone disc={before} baseSize={baseSize} unit={unit} />
           <figcaption>
             As printed: {discSentence({ angle: printed.angle, leg: printed.legInner, height: before.height }, unit)}
           </figcaption>
         </figure>
         <figure className="as-drawn">
-          <FlatDisc disc={now} frame={frame} unit={unit} />
-          <Cone disc={now} frame={frame} unit={unit} />
+          <FlatDisc disc={now} baseSize={baseSize} unit={unit} />
+          <Cone disc={now} baseSize={baseSize} unit={unit} />
           <figcaption>
             {shorten === 0 ? "As drawn" : `${formatAmount(shorten, unit)} shorter still, mouth held`}:{" "}
             {discSentence({ angle, leg, height: now.height }, unit)}
@@ -96,15 +96,18 @@ const TILT = 0.16;
 
 interface PartProps {
   readonly disc: Disc;
-  readonly frame: Frame;
+  readonly baseSize: Frame;
   readonly unit: LengthUnit;
 }
 
-function FlatDisc({ disc, frame, unit }: PartProps) {
+function FlatDisc({ disc, baseSize, unit }: PartProps) {
   const { radius: r, cut, mouth } = disc;
   const large = disc.angle < Math.PI ? 1 : 0;
   return (
-    <svg viewBox={`${-frame.side} ${-r - EDGE} ${2 * frame.side} ${r + EDGE + frame.depth + LINE}`} aria-hidden="true">
+    <svg
+      viewBox={`${-baseSize.side} ${-r - EDGE} ${2 * baseSize.side} ${r + EDGE + baseSize.depth + LINE}`}
+      aria-hidden="true"
+    >
       <path className="disc" d={`M0 0L${cut.x} ${cut.y}A${r} ${r} 0 ${large} 0 ${-cut.x} ${cut.y}Z`} />
       <path className="gap" d={`M${-mouth.x} ${mouth.y}L0 0L${mouth.x} ${mouth.y}`} />
       <path className="disc-mouth" d={`M${-mouth.x} ${mouth.y}H${mouth.x}`} />
@@ -116,11 +119,11 @@ function FlatDisc({ disc, frame, unit }: PartProps) {
 }
 
 /** From the side, the rim a little turned to the eye. */
-function Cone({ disc: { rim, height }, frame, unit }: PartProps) {
+function Cone({ disc: { rim, height }, baseSize, unit }: PartProps) {
   const tilt = rim * TILT;
   return (
     <svg
-      viewBox={`${-frame.side} ${-frame.rise - LINE} ${2 * frame.side} ${frame.rise + LINE + frame.side * TILT + EDGE}`}
+      viewBox={`${-baseSize.side} ${-baseSize.rise - LINE} ${2 * baseSize.side} ${baseSize.rise + LINE + baseSize.side * TILT + EDGE}`}
       aria-hidden="true"
     >
       <path className="cone-back" d={`M${-rim} 0A${rim} ${tilt} 0 0 1 ${rim} 0`} />

@@ -1,9 +1,9 @@
 import type { GiveBack, GiveBackPlace } from "../../core/decisions/alteration";
 import { useId, useRef, useState } from "react";
 import type { DartRef } from "../../core/pattern/piece";
-import { placeWords } from "../../words/darts";
-import { useGesture } from "../app/useWork";
-import { sharesWith, wholeShares } from "./shares";
+import { placeWords } from "../../words/terms/darts";
+import { useGesture } from "../work/useWork";
+import { sharesWith, wholeShares } from "../../core/plan/giveBackShares";
 
 export interface GiveBackSharesProps {
   readonly dart: DartRef;
@@ -28,7 +28,7 @@ export function GiveBackShares({ dart, places, shares }: GiveBackSharesProps) {
       going.current = true;
       gesture.begin();
     }
-    // Shares belong to every slip of the dart, so that its seam is given back in one way.
+    // Shares belong to every alteration of the dart, so that its seam is given back in one way.
     gesture.preview({ kind: "setGiveBack", dart, giveBack: sharesWith(places, shares, place, percent) });
   };
   const finish = (how: "commit" | "cancel" = "commit"): void => {

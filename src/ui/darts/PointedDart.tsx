@@ -1,9 +1,7 @@
-import { lazy, Suspense, useState } from "react";
+import { POINTED_DART } from "./pointedDartPart";
+import { useState } from "react";
+import { PartPlace } from "../parts/PartPlace";
 import type { PointedDartProps } from "./PointedDartQuestions";
-
-/** Fetched beside the page, so that the first view need not wait for it, and at once, so that nothing is asked for later. */
-const questions = import("./PointedDartQuestions");
-const Questions = lazy(async () => ({ default: (await questions).PointedDartQuestions }));
 
 /** The guided thing: what is seen of a sewn bust dart, and whole answers to it. */
 export function PointedDart({ dart, work }: PointedDartProps) {
@@ -12,9 +10,13 @@ export function PointedDart({ dart, work }: PointedDartProps) {
     <details className="pointed" open={open} onToggle={(event) => setOpen(event.currentTarget.open)}>
       <summary>Sewn, it comes out wrong</summary>
       {open && (
-        <Suspense fallback={<p className="field-hint">One moment…</p>}>
-          <Questions dart={dart} work={work} />
-        </Suspense>
+        <PartPlace
+          part={POINTED_DART}
+          name="What to do about it"
+          placeholder={<p className="field-hint">One moment…</p>}
+        >
+          {(Questions) => <Questions dart={dart} work={work} />}
+        </PartPlace>
       )}
     </details>
   );

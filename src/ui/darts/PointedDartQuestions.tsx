@@ -3,8 +3,8 @@ import type { DartAnswer, PointedDartAnswers, SeenAtDart } from "../../core/poin
 import type { PlannedDart } from "../../core/plan/plan";
 import { answerFor, seenInPlan } from "../../core/plan/pointedDartOf";
 import type { LengthUnit, Work } from "../../core/decisions/work";
-import { formatAngle } from "../../words/darts";
-import { formatAmount } from "../../words/length";
+import { formatAngle } from "../../words/terms/darts";
+import { formatAmount } from "../../words/terms/length";
 import {
   answerFullness,
   answerNotes,
@@ -17,10 +17,10 @@ import {
   pointedDartFailureSentence,
   pointedDartQuestions,
 } from "../../words/pointedDart";
-import { useRun } from "../app/useWork";
+import { useRun } from "../work/useWork";
 import { AmountField } from "../fields/AmountField";
 import { Choice } from "../fields/Choice";
-import { stepOf } from "./dartEdit";
+import { stepOf } from "../../core/plan/dartEdit";
 import { useSeen } from "./seenState";
 
 /** How many answers stand side by side: more would only be looked past. */

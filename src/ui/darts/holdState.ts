@@ -1,10 +1,10 @@
 /** What a dart's end holds when it is next moved, until the wearer chooses otherwise. */
 import type { Hold } from "../../core/decisions/alteration";
-import { create } from "zustand";
+import { storeOfWork } from "../work/ofWork";
 
 export interface HoldState {
   readonly hold: Hold;
   readonly setHold: (hold: Hold) => void;
 }
 
-export const useHold = create<HoldState>()((set) => ({ hold: "mouth", setHold: (hold) => set({ hold }) }));
+export const useHold = storeOfWork<HoldState>((set) => ({ hold: "mouth", setHold: (hold) => set({ hold }) }));

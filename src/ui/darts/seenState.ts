@@ -1,6 +1,6 @@
 /** What the wearer has said she sees of each dart, kept while she looks at another. */
-import { create } from "zustand";
 import type { SeenAtDart } from "../../core/pointedDart/pointedDart";
+import { storeOfWork } from "../work/ofWork";
 
 export interface SeenState {
   /** By piece and dart. */
@@ -8,7 +8,7 @@ export interface SeenState {
   readonly setSeen: (dart: string, seen: SeenAtDart) => void;
 }
 
-export const useSeen = create<SeenState>()((set) => ({
+export const useSeen = storeOfWork<SeenState>((set) => ({
   seen: {},
   setSeen: (dart, seen) => set((state) => ({ seen: { ...state.seen, [dart]: seen } })),
 }));

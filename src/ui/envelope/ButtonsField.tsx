@@ -1,7 +1,8 @@
 import { useId, useState } from "react";
 import { BUTTONS_LABEL, BUTTONS_REFUSAL, buttonRowOf, buttonsHint, readButtons } from "../../words/buttons";
-import { useRunAll } from "../app/useRunAll";
-import { useRun, useSettledPlan, useWork } from "../app/useWork";
+import { useRunAll } from "../work/useRunAll";
+import { useSettledPlan } from "../work/usePlan";
+import { useRun, useWork } from "../work/useWork";
 import { Fractions } from "../fields/Fractions";
 import { useKeptOnHide } from "../fields/useKeptOnHide";
 

@@ -13,17 +13,17 @@ import {
   plotTitle,
   plotWords,
   sharesSentences,
-  standardWords,
   whoseWords,
 } from "../../words/chartFit";
-import { useSettledWork } from "../app/useWork";
+import { standardTitle, standardWords } from "../../words/standardCharts";
+import { useSettledWork } from "../work/useWork";
 import { Select } from "../fields/Select";
 import "./chartFit.css";
 
 const NONE = "none";
 const OPTIONS = [
   { value: NONE, label: NO_STANDARD },
-  ...STANDARD_CHARTS.map(({ name, title }) => ({ value: name, label: title })),
+  ...STANDARD_CHARTS.map(({ name }) => ({ value: name, label: standardTitle(name) })),
 ];
 
 const PAIRS = [
@@ -56,7 +56,7 @@ export function ChartFitView() {
         wearer={plots.some(({ plot }) => plot.wearer !== null)}
       />
       <Select label={BESIDE_IT} value={beside} options={OPTIONS} onChange={setBeside} />
-      {standard !== undefined && <p className="aside">{standardWords(standard)}</p>}
+      {standard !== undefined && <p className="aside">{standardWords(standard.name, unit)}</p>}
       {fit === null ? (
         <p>{CHART_UNREAD}</p>
       ) : (

@@ -1,8 +1,8 @@
 import { useMemo } from "react";
 import { readCups } from "../../core/chart/readChart";
 import { USUAL_DRAFTED_DIFFERENCE, type CupVersion } from "../../core/chart/sizeChart";
-import { formatLength } from "../../words/length";
-import { useRun, useSettledWork } from "../app/useWork";
+import { formatLength } from "../../words/terms/length";
+import { useRun, useSettledWork } from "../work/useWork";
 import { LengthField } from "../fields/LengthField";
 import { TextField } from "../fields/TextField";
 import { Findings } from "./Findings";

@@ -1,15 +1,16 @@
 import { useMemo } from "react";
-import { useRun, useSettledWork } from "../app/useWork";
+import { demoWorks } from "../../document/demo";
+import { useRun, useSettledWork } from "../work/useWork";
 import { useWorks } from "../works/useWorks";
 
 /** The invented patterns of the demonstrations, with their charts, for trying things out. */
 export function DemoCharts() {
-  const { demos, blankPattern } = useWorks();
+  const { blankPattern } = useWorks();
   const open = useSettledWork((work) => work.pattern.name);
   const run = useRun();
   const patterns = useMemo(
-    () => [...new Map(demos.map((demo) => [demo.pattern.name, demo.pattern])).values(), blankPattern],
-    [demos, blankPattern],
+    () => [...new Map(demoWorks().map((demo) => [demo.pattern.name, demo.pattern])).values(), blankPattern],
+    [blankPattern],
   );
   return (
     <div className="demo-charts" role="group" aria-label="Charts to start from">

@@ -1,13 +1,14 @@
+import "./envelope.css";
+import { useState } from "react";
 import {
+  STYLE_NAMES,
   type Closure,
   type PatternLength,
-  STYLE_NAMES,
   type StrapStyle,
   type StyleName,
 } from "../../core/decisions/pattern";
-import { useState } from "react";
-import { capital, styleWords } from "../../words/names";
-import { useRun, useSettledWork } from "../app/useWork";
+import { capital, styleWords } from "../../words/terms/names";
+import { useRun, useSettledWork } from "../work/useWork";
 import { Choice } from "../fields/Choice";
 import { LengthField } from "../fields/LengthField";
 import { TextField } from "../fields/TextField";

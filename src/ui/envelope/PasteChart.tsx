@@ -3,9 +3,9 @@ import { pasteChart, type PasteFinding } from "../../core/chart/pasteChart";
 import { BODY_COLUMNS, FINISHED_COLUMNS, readSizes, type ChartColumn } from "../../core/chart/readChart";
 import type { SizeRow } from "../../core/chart/sizeChart";
 import { columnWords, pasteFindingSentence } from "../../words/chart";
-import { formatLengthEntry } from "../../words/length";
-import { capital } from "../../words/names";
-import { useRun, useSettledWork, useWork } from "../app/useWork";
+import { formatLengthEntry } from "../../words/terms/length";
+import { capital } from "../../words/terms/names";
+import { useRun, useSettledWork, useWork } from "../work/useWork";
 import { Fractions } from "../fields/Fractions";
 import { Findings } from "./Findings";
 

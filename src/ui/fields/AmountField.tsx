@@ -2,8 +2,8 @@ import { useId, useRef, useState, type KeyboardEvent } from "react";
 import { parseAmount } from "../../core/measures/length";
 import type { LengthUnit } from "../../core/decisions/work";
 import type { Mm } from "../../core/units";
-import { formatAmount, lengthFailureSentence } from "../../words/length";
-import { useRun, useWork } from "../app/useWork";
+import { formatAmount, lengthFailureSentence } from "../../words/terms/length";
+import { useRun, useWork } from "../work/useWork";
 import { useKeptOnHide } from "./useKeptOnHide";
 
 export interface AmountFieldProps {

@@ -1,6 +1,6 @@
 import { useId, type ReactNode } from "react";
 
-export interface ChoiceOption<T extends string> {
+interface ChoiceOption<T extends string> {
   readonly value: T;
   readonly label: ReactNode;
 }

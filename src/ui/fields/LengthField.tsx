@@ -2,9 +2,9 @@ import { useId, useRef, useState, type KeyboardEvent, type ReactNode } from "rea
 import { parseLength } from "../../core/measures/length";
 import type { Command } from "../../core/plan/commands";
 import { MM_PER_INCH, type Mm } from "../../core/units";
-import { formatLengthEntry, lengthFailureSentence } from "../../words/length";
-import { useRunAll } from "../app/useRunAll";
-import { useGesture, useRun, useWork } from "../app/useWork";
+import { formatLengthEntry, lengthFailureSentence } from "../../words/terms/length";
+import { useRunAll } from "../work/useRunAll";
+import { useGesture, useRun, useWork } from "../work/useWork";
 import { Fractions } from "./Fractions";
 import { useKeptOnHide } from "./useKeptOnHide";
 

@@ -1,17 +1,17 @@
 import type { FitName } from "../../core/decisions/fitNames";
 import { useId, useState } from "react";
-import { fitOf } from "../../core/alterations/fit/index";
 import type { Plan } from "../../core/plan/plan";
 import type { Work } from "../../core/decisions/work";
+import { FIT_WORDS } from "../../words/alterations/index";
 import { fitUse } from "../../words/fitStep";
-import { slipFailureSentence } from "../../words/slips";
-import { useGesture, useRun } from "../app/useWork";
-import { useRunAll } from "../app/useRunAll";
-import { useViewState } from "../app/viewState";
-import { stepOf } from "../darts/dartEdit";
+import { alterationFailureSentence } from "../../words/planned";
+import { useGesture, useRun } from "../work/useWork";
+import { useRunAll } from "../work/useRunAll";
+import { useViewState } from "../work/viewState";
+import { stepOf } from "../../core/plan/dartEdit";
 import { AmountField } from "../fields/AmountField";
 import { Choice } from "../fields/Choice";
-import { amountCommand, halvesCommands, halvesOf, useOn, usesOf, type Halves } from "./fitEdit";
+import { amountCommand, halvesCommands, halvesAsked, useOn, usesOf, type Halves } from "../../core/plan/fitEdit";
 
 const HALVES: readonly { readonly value: Halves; readonly label: string }[] = [
   { value: "both", label: "both" },
@@ -29,7 +29,7 @@ export interface FitRowProps {
 export function FitRow({ fit, plan, work }: FitRowProps) {
   const id = useId();
   const [isOpen, setOpen] = useState(false);
-  const { words } = fitOf(fit);
+  const words = FIT_WORDS[fit];
   const uses = usesOf(work, fit);
   const isRefused = uses.some((use) => refusalOf(plan, use.id) !== null);
   return (
@@ -59,7 +59,7 @@ export function FitRow({ fit, plan, work }: FitRowProps) {
 }
 
 function refusalOf(plan: Plan, id: string) {
-  const outcome = plan.slips.find((slip) => slip.id === id)?.outcome;
+  const outcome = plan.alterations.find((planned) => planned.id === id)?.outcome;
   return outcome === undefined || outcome.ok ? null : outcome.failure;
 }
 
@@ -69,17 +69,17 @@ function FitControls({ fit, plan, work }: FitRowProps) {
   const runAll = useRunAll();
   const gesture = useGesture();
   const showHalf = useViewState((view) => view.showHalf);
-  const lightSlip = useViewState((view) => view.lightSlip);
+  const lightAlteration = useViewState((view) => view.lightAlteration);
   const uses = usesOf(work, fit);
   const [first] = uses;
-  const [asked, setAsked] = useState<Halves>(first === undefined ? "both" : halvesOf(first));
+  const [asked, setAsked] = useState<Halves>(first === undefined ? "both" : halvesAsked(first));
   // After an undo what is asked for may stand elsewhere; a half that holds nothing is shown only while she asks for it.
   const halves =
     uses.length > 0 && asked === "both" && first !== undefined && uses.every(({ half }) => half !== undefined)
-      ? halvesOf(first)
+      ? halvesAsked(first)
       : asked;
   const use = useOn(uses, fit, halves);
-  const { words } = fitOf(fit);
+  const words = FIT_WORDS[fit];
   const failure = refusalOf(plan, use.id);
 
   const setHalves = (to: Halves): void => {
@@ -101,12 +101,12 @@ function FitControls({ fit, plan, work }: FitRowProps) {
           step={stepOf(unit)}
           onStart={() => {
             gesture.begin();
-            lightSlip(use.id);
+            lightAlteration(use.id);
           }}
           onPreview={(amount) => gesture.preview(amountCommand(use, amount))}
           onCommit={gesture.commit}
           onCancel={gesture.cancel}
-          refusal={failure === null ? null : slipFailureSentence(failure, unit)}
+          refusal={failure === null ? null : alterationFailureSentence(failure, unit)}
           {...(words.hint === undefined ? {} : { hint: words.hint })}
         />
         <Choice legend="On which half" options={HALVES} value={halves} onChange={setHalves} />
@@ -114,7 +114,7 @@ function FitControls({ fit, plan, work }: FitRowProps) {
       {words.caution !== undefined && <p className="field-warning">{words.caution}</p>}
       {use.amount !== 0 && (
         <p className="fit-actions">
-          <button type="button" className="link-button" onClick={() => lightSlip(use.id)}>
+          <button type="button" className="link-button" onClick={() => lightAlteration(use.id)}>
             Show it on the table
           </button>
           <button

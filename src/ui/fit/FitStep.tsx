@@ -1,15 +1,16 @@
 import { FIT_NAMES, type FitName } from "../../core/decisions/fitNames";
 import "./fit.css";
 import { useId, useMemo, useState } from "react";
-import { fitOf } from "../../core/alterations/fit/index";
 import type { Plan } from "../../core/plan/plan";
 import type { Work } from "../../core/decisions/work";
+import { FIT_WORDS } from "../../words/alterations/index";
 import { fitCount, fitHeading, isFitFound } from "../../words/fitStep";
 import { planFailureWords } from "../../words/plan";
-import { FailureNote } from "../app/FailureNote";
-import { usePlan, useWork } from "../app/useWork";
+import { FailureNote } from "../work/FailureNote";
+import { usePlan } from "../work/usePlan";
+import { useWork } from "../work/useWork";
 import { FitRow } from "./FitRow";
-import { appliesTo, fitsByPhase, usesOf } from "./fitEdit";
+import { appliesTo, fitsByPhase, usesOf } from "../../core/plan/fitEdit";
 
 /** What a first fitting shows, and what answers it on the pieces. */
 export function FitStep() {
@@ -79,7 +80,7 @@ function Fits({ plan, work }: { readonly plan: Plan; readonly work: Work }) {
         </section>
       ))}
       {search === "" && elsewhere.length > 0 && (
-        <p className="aside">Not on this style: {elsewhere.map((fit) => fitOf(fit).words.name).join("; ")}.</p>
+        <p className="aside">Not on this style: {elsewhere.map((fit) => FIT_WORDS[fit].name).join("; ")}.</p>
       )}
     </>
   );

@@ -5,7 +5,8 @@ import { halvesOf, type Plan } from "../../core/plan/plan";
 import type { LengthUnit } from "../../core/decisions/work";
 import { checkClaim, checkFailureSentence, checkPlace } from "../../words/checks";
 import { truedSentence } from "../../words/truing";
-import { useSettledPlan, useSettledWork, useWork } from "../app/useWork";
+import { useSettledPlan } from "../work/usePlan";
+import { useSettledWork, useWork } from "../work/useWork";
 import { Slips } from "./Slips";
 
 /** The ledger: a slip for each thing done to the pieces, what truing did, and the checks. It stands still during a drag. */
@@ -24,7 +25,7 @@ export function Ledger() {
   return (
     <section className="ledger" aria-labelledby="ledger-title">
       <h2 id="ledger-title">Ledger</h2>
-      <Slips slips={plan.value.slips} alterations={work.alterations} unit={unit} />
+      <Slips planned={plan.value.alterations} decided={work.alterations} unit={unit} />
       <Truing plan={plan.value} unit={unit} />
       <Checks plan={plan.value} unit={unit} />
     </section>

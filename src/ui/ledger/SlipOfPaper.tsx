@@ -2,11 +2,11 @@ import { dartOfAlteration } from "../../core/decisions/alteration";
 import { useEffect, useRef } from "react";
 import { type LengthUnit } from "../../core/decisions/work";
 import { halfWords } from "../../words/fits";
-import { slipAmount, slipNoteSentence, slipTitle, slipWhy } from "../../words/ledger";
-import { capital, listWords, pieceWords } from "../../words/names";
-import { slipFailureSentence } from "../../words/slips";
-import { useRun } from "../app/useWork";
-import { useViewState } from "../app/viewState";
+import { plannedAmount, alterationNoteSentence, plannedTitle, alterationWhy } from "../../words/ledger";
+import { capital, listWords, pieceWords } from "../../words/terms/names";
+import { alterationFailureSentence } from "../../words/planned";
+import { useRun } from "../work/useWork";
+import { useViewState } from "../work/viewState";
 import type { Line } from "./runs";
 import type { SlipDrag } from "./useSlipDrag";
 
@@ -22,7 +22,7 @@ export interface SlipOfPaperProps {
 }
 
 export function SlipOfPaper({
-  line: { group, slip, pieces },
+  line: { group, planned, pieces },
   unit,
   notes,
   earlier,
@@ -30,20 +30,20 @@ export function SlipOfPaper({
   isMovable,
   drag,
 }: SlipOfPaperProps) {
-  const lit = useViewState((view) => view.litSlip === group);
-  const lightSlip = useViewState((view) => view.lightSlip);
+  const lit = useViewState((view) => view.litAlteration === group);
+  const lightAlteration = useViewState((view) => view.lightAlteration);
   const showHalf = useViewState((view) => view.showHalf);
   const selectDart = useViewState((view) => view.selectDart);
   const run = useRun();
-  const title = slipTitle(slip, unit);
-  const alteration = slip.what.kind === "alteration" ? slip.what.alteration : null;
+  const title = plannedTitle(planned, unit);
+  const alteration = planned.what.kind === "alteration" ? planned.what.alteration : null;
   const half = alteration?.kind === "fit" ? alteration.half : undefined;
   const paper = useRef<HTMLLIElement>(null);
   useEffect(() => {
     if (lit) bringIntoView(paper.current);
   }, [lit]);
   const light = (): void => {
-    lightSlip(lit ? null : group);
+    lightAlteration(lit ? null : group);
     const dart = alteration === null ? null : dartOfAlteration(alteration);
     if (dart !== null) selectDart(dart);
     // What is done on one half can only be seen on it.
@@ -53,13 +53,17 @@ export function SlipOfPaper({
     <li
       ref={paper}
       className="slip"
-      data-source={slip.source}
+      data-source={planned.source}
       data-lit={lit ? "" : undefined}
-      data-refused={slip.outcome.ok ? undefined : ""}
-      data-move={slip.source === "wearer" ? slip.id : undefined}
-      data-moving={drag.moving === slip.id ? "" : undefined}
+      data-refused={planned.outcome.ok ? undefined : ""}
+      data-move={planned.source === "wearer" ? planned.id : undefined}
+      data-moving={drag.moving === planned.id ? "" : undefined}
       data-drop={
-        drag.before === slip.id ? "before" : drag.before === null && isMovable && later === null ? "after" : undefined
+        drag.before === planned.id
+          ? "before"
+          : drag.before === null && isMovable && later === null
+            ? "after"
+            : undefined
       }
     >
       <button type="button" className="slip-face" aria-pressed={lit} onClick={light}>
@@ -67,15 +71,17 @@ export function SlipOfPaper({
           {capital(listWords(pieces.map(pieceWords)))}
           {half !== undefined && <span className="tag own slip-half">{halfWords(half)}</span>}
         </span>
-        <span className="slip-amount">{slipAmount(slip, unit)}</span>
+        <span className="slip-amount">{plannedAmount(planned, unit)}</span>
         <span className="slip-title">{title}</span>
-        <span className="slip-why">{slipWhy(slip)}</span>
+        <span className="slip-why">{alterationWhy(planned)}</span>
       </button>
-      {!slip.outcome.ok && <p className="slip-refusal">Left out. {slipFailureSentence(slip.outcome.failure, unit)}</p>}
-      {slip.outcome.ok &&
-        slip.outcome.value.notes.map((note) => (
+      {!planned.outcome.ok && (
+        <p className="slip-refusal">Left out. {alterationFailureSentence(planned.outcome.failure, unit)}</p>
+      )}
+      {planned.outcome.ok &&
+        planned.outcome.value.notes.map((note) => (
           <p key={note.code} className="slip-note">
-            {slipNoteSentence(note, slip.piece, unit)}
+            {alterationNoteSentence(note, planned.piece, unit)}
           </p>
         ))}
       {notes.map((note) => (
@@ -83,7 +89,7 @@ export function SlipOfPaper({
           {note}
         </p>
       ))}
-      {slip.source === "wearer" && (
+      {planned.source === "wearer" && (
         <div className="slip-actions">
           {isMovable && (
             <>
@@ -92,7 +98,7 @@ export function SlipOfPaper({
                 className="slip-grip"
                 aria-hidden="true"
                 title="Drag to another place"
-                onPointerDown={(event) => drag.start(slip.id, event)}
+                onPointerDown={(event) => drag.start(planned.id, event)}
               >
                 ⠿
               </span>
@@ -122,7 +128,7 @@ export function SlipOfPaper({
             type="button"
             className="link-button slip-remove"
             aria-label={`Take out: ${title}`}
-            onClick={() => run({ kind: "removeAlteration", id: slip.id })}
+            onClick={() => run({ kind: "removeAlteration", id: planned.id })}
           >
             Take out
           </button>
@@ -133,10 +139,10 @@ export function SlipOfPaper({
 }
 
 /** Scrolls the ledger's own place alone, so that the page stays where it is on a small screen. */
-function bringIntoView(slip: HTMLElement | null): void {
-  const place = slip?.closest(".ledger-place");
-  if (slip === null || place === null || place === undefined) return;
-  const [own, room] = [slip.getBoundingClientRect(), place.getBoundingClientRect()];
+function bringIntoView(paper: HTMLElement | null): void {
+  const place = paper?.closest(".ledger-place");
+  if (paper === null || place === null || place === undefined) return;
+  const [own, room] = [paper.getBoundingClientRect(), place.getBoundingClientRect()];
   if (own.top < room.top) place.scrollTop -= room.top - own.top;
   else if (own.bottom > room.bottom) place.scrollTop += own.bottom - room.bottom;
 }

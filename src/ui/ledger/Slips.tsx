@@ -1,35 +1,37 @@
 import type { Alteration } from "../../core/decisions/alteration";
 import { useEffect, useMemo, useRef, useState } from "react";
 import type { LengthUnit } from "../../core/decisions/work";
-import { slipConflicts } from "../../core/plan/conflicts";
-import type { Slip } from "../../core/plan/plan";
-import { inTradeOrder, outOfTradeOrder } from "../../core/plan/tradeOrder";
+import { alterationConflicts } from "../../core/plan/alterationConflicts";
+import type { PlannedAlteration } from "../../core/plan/plan";
+import { inTradeOrder, outOfTradeOrder } from "../../core/plan/outOfTradeOrder";
 import { phaseWords } from "../../words/checklist";
-import { slipTitle } from "../../words/ledger";
+import { plannedTitle } from "../../words/ledger";
 import { conflictNote, orderNote } from "../../words/order";
-import { useRunAll } from "../app/useRunAll";
-import { useRun } from "../app/useWork";
+import { useRunAll } from "../work/useRunAll";
+import { useRun } from "../work/useWork";
 import { SlipOfPaper } from "./SlipOfPaper";
 import { runsOf } from "./runs";
 import { useSlipDrag } from "./useSlipDrag";
 
 export interface SlipsProps {
-  readonly slips: readonly Slip[];
-  readonly alterations: readonly Alteration[];
+  /** The lines of the ledger. */
+  readonly planned: readonly PlannedAlteration[];
+  /** What the wearer decided, in its order. */
+  readonly decided: readonly Alteration[];
   readonly unit: LengthUnit;
 }
 
 /** The slips in the order they are made, under the phases of the trade; the wearer's own can be moved. */
-export function Slips({ slips, alterations, unit }: SlipsProps) {
+export function Slips({ planned, decided, unit }: SlipsProps) {
   const run = useRun();
   const runAll = useRunAll();
   const [said, setSaid] = useState("");
   const list = useRef<HTMLDivElement>(null);
   const stepped = useRef<{ readonly id: string; readonly way: "earlier" | "later" } | null>(null);
-  const ids = useMemo(() => alterations.map(({ id }) => id), [alterations]);
-  const runs = useMemo(() => runsOf(slips, ids), [slips, ids]);
-  const early = useMemo(() => outOfTradeOrder(alterations), [alterations]);
-  const conflicts = useMemo(() => slipConflicts(slips), [slips]);
+  const ids = useMemo(() => decided.map(({ id }) => id), [decided]);
+  const runs = useMemo(() => runsOf(planned, ids), [planned, ids]);
+  const early = useMemo(() => outOfTradeOrder(decided), [decided]);
+  const conflicts = useMemo(() => alterationConflicts(planned), [planned]);
 
   const step = (id: string, way: "earlier" | "later", before: string | null): void => {
     stepped.current = { id, way };
@@ -39,7 +41,7 @@ export function Slips({ slips, alterations, unit }: SlipsProps) {
     run({ kind: "moveAlteration", id, before });
     const others = ids.filter((other) => other !== id);
     const at = before === null ? others.length : others.indexOf(before);
-    const title = titleOf(slips, id, unit);
+    const title = titleOf(planned, id, unit);
     setSaid(`${title}: now ${at + 1} of ${ids.length}.`);
   };
   // Under another heading the slip is set anew: whoever moves it by keys keeps the button.
@@ -55,11 +57,11 @@ export function Slips({ slips, alterations, unit }: SlipsProps) {
   });
   const drag = useSlipDrag(list, ids, move);
   const putInOrder = (): void => {
-    runAll(inTradeOrder(alterations).map(({ id }) => ({ kind: "moveAlteration", id, before: null })));
+    runAll(inTradeOrder(decided).map(({ id }) => ({ kind: "moveAlteration", id, before: null })));
     setSaid("In the trade’s order.");
   };
 
-  if (slips.length === 0) return <p>Nothing is altered: cut the frame size as printed.</p>;
+  if (planned.length === 0) return <p>Nothing is altered: cut the frame size as printed.</p>;
   return (
     <div className="phases" ref={list}>
       {early.size > 0 && (
@@ -78,8 +80,8 @@ export function Slips({ slips, alterations, unit }: SlipsProps) {
           <h3 className="phase-title">{phaseWords(phase)}</h3>
           <ul className="slips">
             {lines.map((line) => {
-              const at = ids.indexOf(line.slip.id);
-              const later = early.get(line.slip.id);
+              const at = ids.indexOf(line.planned.id);
+              const later = early.get(line.planned.id);
               return (
                 <SlipOfPaper
                   key={line.group}
@@ -87,10 +89,12 @@ export function Slips({ slips, alterations, unit }: SlipsProps) {
                   unit={unit}
                   notes={[
                     ...(later === undefined ? [] : [orderNote(later)]),
-                    ...notesOn(conflicts, line.slip.id, slips, unit),
+                    ...notesOn(conflicts, line.planned.id, planned, unit),
                   ]}
-                  earlier={at > 0 ? () => step(line.slip.id, "earlier", ids[at - 1] ?? null) : null}
-                  later={at >= 0 && at < ids.length - 1 ? () => step(line.slip.id, "later", ids[at + 2] ?? null) : null}
+                  earlier={at > 0 ? () => step(line.planned.id, "earlier", ids[at - 1] ?? null) : null}
+                  later={
+                    at >= 0 && at < ids.length - 1 ? () => step(line.planned.id, "later", ids[at + 2] ?? null) : null
+                  }
                   isMovable={at >= 0 && ids.length > 1}
                   drag={drag}
                 />
@@ -106,23 +110,23 @@ export function Slips({ slips, alterations, unit }: SlipsProps) {
   );
 }
 
-function titleOf(slips: readonly Slip[], id: string, unit: LengthUnit): string {
-  const slip = slips.find((one) => one.id === id);
-  return slip === undefined ? "" : slipTitle(slip, unit);
+function titleOf(alterations: readonly PlannedAlteration[], id: string, unit: LengthUnit): string {
+  const planned = alterations.find((one) => one.id === id);
+  return planned === undefined ? "" : plannedTitle(planned, unit);
 }
 
 /** One note for each other slip, on the later of the two: it is the one measured on what the other left. */
 function notesOn(
-  conflicts: ReturnType<typeof slipConflicts>,
+  conflicts: ReturnType<typeof alterationConflicts>,
   id: string,
-  slips: readonly Slip[],
+  alterations: readonly PlannedAlteration[],
   unit: LengthUnit,
 ): readonly string[] {
   const own = conflicts.filter(({ b }) => b === id);
   return [...new Set(own.map(({ a }) => a))].map((other) =>
     conflictNote(
       own.filter(({ a }) => a === other),
-      titleOf(slips, other, unit),
+      titleOf(alterations, other, unit),
     ),
   );
 }

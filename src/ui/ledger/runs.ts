@@ -1,13 +1,13 @@
 /** The slips as the ledger lists them: one line for each, in the order they are made, a heading where the phase changes. */
 import { rankOf, type Phase } from "../../core/decisions/tradeOrder";
 import type { PieceName } from "../../core/pattern/piece";
-import type { Slip } from "../../core/plan/plan";
-import { slipGroup } from "../../words/ledger";
+import type { PlannedAlteration } from "../../core/plan/plan";
+import { ledgerGroup } from "../../words/ledger";
 
 /** Slips that say the same of several pieces, as one. */
 export interface Line {
   readonly group: string;
-  readonly slip: Slip;
+  readonly planned: PlannedAlteration;
   readonly pieces: readonly PieceName[];
 }
 
@@ -19,22 +19,23 @@ export interface Run {
 /**
  * @param wishes ids of the wearer's slips in the order they are made: of uneven halves the plan has them apart
  */
-export function runsOf(slips: readonly Slip[], wishes: readonly string[]): readonly Run[] {
-  const groups = [...new Set(slips.map(slipGroup))];
+export function runsOf(alterations: readonly PlannedAlteration[], order: readonly string[]): readonly Run[] {
+  const groups = [...new Set(alterations.map(ledgerGroup))];
   const lines = groups.flatMap((group): Line[] => {
-    const own = slips.filter((slip) => slipGroup(slip) === group);
-    const [slip] = own;
-    return slip === undefined ? [] : [{ group, slip, pieces: [...new Set(own.flatMap(piecesOfSlip))] }];
+    const own = alterations.filter((planned) => ledgerGroup(planned) === group);
+    const [planned] = own;
+    return planned === undefined ? [] : [{ group, planned, pieces: [...new Set(own.flatMap(piecesOfPlanned))] }];
   });
-  const from = (source: Slip["source"]): readonly Line[] => lines.filter(({ slip }) => slip.source === source);
-  const wearers = from("wearer").toSorted((a, b) => wishes.indexOf(a.group) - wishes.indexOf(b.group));
-  const after = wearers.findIndex(({ slip }) => rankOf(slip.phase) > rankOf("length"));
+  const from = (source: PlannedAlteration["source"]): readonly Line[] =>
+    lines.filter(({ planned }) => planned.source === source);
+  const wearers = from("wearer").toSorted((a, b) => order.indexOf(a.group) - order.indexOf(b.group));
+  const after = wearers.findIndex(({ planned }) => rankOf(planned.phase) > rankOf("length"));
   const split = after < 0 ? wearers.length : after;
   return inRuns([...from("blend"), ...wearers.slice(0, split), ...from("bust"), ...wearers.slice(split)]);
 }
 
 /** The pieces that a slip changed; where it was left out or changed none, the one it is about. */
-function piecesOfSlip({ piece, outcome, source }: Slip): readonly PieceName[] {
+function piecesOfPlanned({ piece, outcome, source }: PlannedAlteration): readonly PieceName[] {
   if (!outcome.ok || source !== "wearer") return [piece];
   const changed = new Set(outcome.value.moved.map((moved) => moved.piece));
   changed.delete(piece);
@@ -45,8 +46,8 @@ function inRuns(lines: readonly Line[]): readonly Run[] {
   const runs: { phase: Phase; lines: Line[] }[] = [];
   for (const line of lines) {
     const last = runs.at(-1);
-    if (last?.phase === line.slip.phase) last.lines.push(line);
-    else runs.push({ phase: line.slip.phase, lines: [line] });
+    if (last?.phase === line.planned.phase) last.lines.push(line);
+    else runs.push({ phase: line.planned.phase, lines: [line] });
   }
   return runs;
 }

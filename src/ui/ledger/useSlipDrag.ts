@@ -57,10 +57,10 @@ export function useSlipDrag(
 }
 
 function middleOf(list: HTMLElement | null, id: string): number {
-  const slip = [...(list?.querySelectorAll<HTMLElement>("[data-move]") ?? [])].find(
+  const planned = [...(list?.querySelectorAll<HTMLElement>("[data-move]") ?? [])].find(
     (one) => one.dataset["move"] === id,
   );
-  if (slip === undefined) return -Infinity;
-  const { top, height } = slip.getBoundingClientRect();
+  if (planned === undefined) return -Infinity;
+  const { top, height } = planned.getBoundingClientRect();
   return top + height / 2;
 }

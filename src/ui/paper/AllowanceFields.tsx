@@ -10,10 +10,10 @@ import {
   usualAllowancesSentence,
   usualEntry,
 } from "../../words/paperChoices";
-import { useSettledWork, useWork } from "../app/useWork";
+import { useSettledWork, useWork } from "../work/useWork";
 import { Fractions } from "../fields/Fractions";
 import { LengthField } from "../fields/LengthField";
-import { seamsOf } from "./asked";
+import { seamsOf } from "./paperRequest";
 
 const NONE: Allowances = {};
 const fieldOf = (seam: SeamName): string => `allowance.${seam}`;

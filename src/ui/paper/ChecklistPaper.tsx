@@ -1,7 +1,8 @@
 import { PrintedChecklist } from "../../print/PrintedChecklist";
 import { planFailureWords } from "../../words/plan";
-import { FailureNote } from "../app/FailureNote";
-import { useSettledPlan, useSettledWork } from "../app/useWork";
+import { FailureNote } from "../work/FailureNote";
+import { useSettledPlan } from "../work/usePlan";
+import { useSettledWork } from "../work/useWork";
 import { PrintRow } from "./PrintRow";
 
 /** The checklist of the plan, or why there is none yet. */

@@ -13,7 +13,7 @@ import {
   STALE_FILE,
   type PaperFailureWords,
 } from "../../words/paperChoices";
-import { isSameWish } from "./asked";
+import { isSameRequest } from "./paperRequest";
 import type { MakingState } from "./paperRoom";
 import { usePaperRoom, usePaperRoomState } from "./usePaperRoom";
 
@@ -79,7 +79,7 @@ interface ProgressProps {
 
 function Progress({ making, request, unit, isBlocked }: ProgressProps) {
   const room = usePaperRoom();
-  const stale = making.kind !== "none" && !isSameWish(making.request, request);
+  const stale = making.kind !== "none" && !isSameRequest(making.request, request);
   return (
     <>
       <p role="status" className="make-status">

@@ -3,7 +3,7 @@ import { useId, type ReactNode } from "react";
 import type { Plan } from "../../core/plan/plan";
 import type { Work } from "../../core/decisions/work";
 import type { PaperKind } from "../../paper/request";
-import { capital, pieceWords } from "../../words/names";
+import { capital, pieceWords } from "../../words/terms/names";
 import {
   formatWords,
   marginRefusal,
@@ -11,11 +11,11 @@ import {
   usualEntry,
   OVERLAY_HAS_NO_ALLOWANCES,
 } from "../../words/paperChoices";
-import { useRun } from "../app/useWork";
+import { useRun } from "../work/useWork";
 import { LengthField } from "../fields/LengthField";
 import { Select } from "../fields/Select";
 import { AllowanceFields } from "./AllowanceFields";
-import { formatOf, isAltered, namesOf, piecesDrawn, sizeOf } from "./asked";
+import { formatOf, isAltered, namesOf, piecesDrawn, sizeOf } from "./paperRequest";
 import { useChoices } from "./choicesState";
 
 const OWN = "";
@@ -29,7 +29,7 @@ interface PaperChoicesProps {
 
 /** All that can be chosen of true-scale paper. */
 export function PaperChoices({ work, plan, kind }: PaperChoicesProps) {
-  const chosen = useChoices();
+  const chosen = useChoices((choices) => choices);
   const { choose } = chosen;
   const run = useRun();
   const { unit } = work;

@@ -1,7 +1,8 @@
 import type { PaperSize } from "../../core/decisions/paperChoice";
+import "./paper.css";
 import { SHEET_ABOUT, SHEET_NAMES } from "../../words/paperChoices";
-import { useViewState, type Sheet } from "../app/viewState";
-import { useRun, useSettledWork } from "../app/useWork";
+import { usePageState, type Sheet } from "../work/pageState";
+import { useRun, useSettledWork } from "../work/useWork";
 import { Choice } from "../fields/Choice";
 import { ChecklistPaper } from "./ChecklistPaper";
 import { MeasurePaper } from "./MeasurePaper";
@@ -20,8 +21,8 @@ const SHEETS = (["checklist", "pieces", "overlay", "trial", "measures"] as const
 
 export function PaperStep() {
   const paper = useSettledWork((work) => work.paper);
-  const sheet = useViewState((view) => view.sheet);
-  const showSheet = useViewState((view) => view.showSheet);
+  const sheet = usePageState((page) => page.sheet);
+  const showSheet = usePageState((page) => page.showSheet);
   const run = useRun();
   const isFile = sheet === "pieces" || sheet === "overlay";
   return (

@@ -1,4 +1,3 @@
-import "./paper.css";
 import { useEffect, useId, useMemo } from "react";
 import type { Plan } from "../../core/plan/plan";
 import type { Work } from "../../core/decisions/work";
@@ -14,11 +13,12 @@ import {
   previewSentence,
 } from "../../words/paperChoices";
 import { planFailureWords } from "../../words/plan";
-import { FailureNote } from "../app/FailureNote";
-import { useSettledPlan, useSettledWork } from "../app/useWork";
+import { FailureNote } from "../work/FailureNote";
+import { useSettledPlan } from "../work/usePlan";
+import { useSettledWork } from "../work/useWork";
 import { Fractions } from "../fields/Fractions";
-import { today } from "../tape/today";
-import { isSameWish, requestFor } from "./asked";
+import { today } from "../work/today";
+import { isSameRequest, requestFor } from "./paperRequest";
 import { useChoices } from "./choicesState";
 import { MakeFiles, Trouble } from "./MakeFiles";
 import { PaperChoices } from "./PaperChoices";
@@ -45,7 +45,7 @@ interface PlannedProps {
 }
 
 function Planned({ work, plan, kind }: PlannedProps) {
-  const chosen = useChoices();
+  const chosen = useChoices((choices) => choices);
   const day = today();
   const request = useMemo(() => requestFor(work, plan, kind, chosen, day), [work, plan, kind, chosen, day]);
   const preview = usePreview(request);
@@ -75,7 +75,7 @@ function usePreview(request: PaperRequest): PreviewState {
 
 function failureOf(request: PaperRequest, preview: PreviewState): PaperFailure | null {
   if (request.choices.pieces.length === 0) return { code: "sheet/nothing-to-lay" };
-  if (preview.kind !== "drawn" || preview.result.ok || !isSameWish(preview.request, request)) return null;
+  if (preview.kind !== "drawn" || preview.result.ok || !isSameRequest(preview.request, request)) return null;
   return preview.result.failure;
 }
 
@@ -96,7 +96,7 @@ function Preview({ request, preview, failure }: PreviewProps) {
       : preview.kind === "drawn" && preview.result.ok
         ? preview.result.value
         : null;
-  const settled = preview.kind !== "none" && preview.kind !== "drawing" && isSameWish(preview.request, request);
+  const settled = preview.kind !== "none" && preview.kind !== "drawing" && isSameRequest(preview.request, request);
   const said =
     failure !== null || preview.kind === "broke"
       ? ""

@@ -1,11 +1,11 @@
 /** What is to be printed of true-scale paper. It belongs to the work that is open, but nothing of it is saved. */
-import { create } from "zustand";
 import type { PieceName } from "../../core/pattern/piece";
+import { storeOfWork } from "../work/ofWork";
 
 export interface Chosen {
   /** The wearer's own line (null), or a printed size by its label. */
   readonly size: string | null;
-  /** Pieces that are not wanted: one that a slip brings is wanted without being asked for. */
+  /** Pieces that are not wanted: one that an alteration brings is wanted without being asked for. */
   readonly leftOut: readonly PieceName[];
   /** Labels of printed sizes drawn in grey. */
   readonly under: readonly string[];
@@ -15,13 +15,11 @@ export interface Chosen {
 
 export interface ChoicesState extends Chosen {
   readonly choose: (chosen: Partial<Chosen>) => void;
-  readonly reset: () => void;
 }
 
 const FIRST: Chosen = { size: null, leftOut: [], under: [], before: false, allowances: true };
 
-export const useChoices = create<ChoicesState>()((set) => ({
+export const useChoices = storeOfWork<ChoicesState>((set) => ({
   ...FIRST,
   choose: (chosen) => set(chosen),
-  reset: () => set(FIRST),
 }));

@@ -1,6 +1,6 @@
 /**
  * Where paper is made: one worker draws previews, another makes files, and either is started when it is first asked for.
- * It goes on while she looks at another step; what comes too late for a newer wish is dropped.
+ * It goes on while she looks at another step; what comes too late for a newer request is dropped.
  */
 import { createStore, type StoreApi } from "zustand/vanilla";
 import type { Result } from "../../core/result";
@@ -16,7 +16,7 @@ import type { OpenPaperWorker, PaperAnswer, PaperAsk, PaperBreak, PaperWorker } 
 
 export type PreviewState =
   | { readonly kind: "none" }
-  /** `request` is being drawn; `last` is what was drawn for the wish before it. */
+  /** `request` is being drawn; `last` is what was drawn for the request before it. */
   | { readonly kind: "drawing"; readonly request: PaperRequest; readonly last: PaperPreview | null }
   | { readonly kind: "drawn"; readonly request: PaperRequest; readonly result: Result<PaperPreview, PaperFailure> }
   | { readonly kind: "broke"; readonly request: PaperRequest; readonly why: PaperBreak };
@@ -51,6 +51,8 @@ export interface PaperRoom {
   readonly cancel: () => void;
   /** Hands out once more what was made last. */
   readonly offerAgain: () => void;
+  /** Another work is open: a file that is being made is still handed out, then everything is put away. */
+  readonly end: () => void;
 }
 
 /** @param offer hands the finished file to the wearer */
@@ -58,6 +60,7 @@ export function createPaperRoom(open: OpenPaperWorker, offer: (made: PaperMade) 
   const state = createStore<PaperRoomState>()(() => ({ preview: { kind: "none" }, making: { kind: "none" } }));
   const drawer = createDesk(open);
   const maker = createDesk(open);
+  let isLeft = false;
 
   const preview = (request: PaperRequest): void => {
     const was = state.getState().preview;
@@ -84,6 +87,7 @@ export function createPaperRoom(open: OpenPaperWorker, offer: (made: PaperMade) 
     show({ kind: "making", file, request, progress: { stage: "pieces", share: 0 } });
     maker.ask({ kind: "make", request, file }, (answer) => {
       if (answer.kind === "progress") show({ kind: "making", file, request, progress: answer.progress });
+      else if (isLeft) maker.close();
       if (answer.kind === "broke") {
         maker.close();
         show({ kind: "broke", file, request, why: answer.why });
@@ -107,7 +111,13 @@ export function createPaperRoom(open: OpenPaperWorker, offer: (made: PaperMade) 
     if (making.kind === "made") offer(making.made);
   };
 
-  return { state, preview, leave, make, cancel, offerAgain };
+  const end = (): void => {
+    leave();
+    isLeft = true;
+    if (state.getState().making.kind !== "making") maker.close();
+  };
+
+  return { state, preview, leave, make, cancel, offerAgain, end };
 }
 
 function lastOf(preview: PreviewState): PaperPreview | null {
@@ -129,7 +139,7 @@ function createDesk(open: OpenPaperWorker): Desk {
     worker?.close();
     worker = null;
   };
-  const ask = (wish: PaperAsk, hear: (answer: PaperAnswer) => void): void => {
+  const ask = (request: PaperAsk, hear: (answer: PaperAnswer) => void): void => {
     listener = hear;
     try {
       if (worker === null) {
@@ -138,7 +148,7 @@ function createDesk(open: OpenPaperWorker): Desk {
         });
         worker = opened;
       }
-      worker.ask(wish);
+      worker.ask(request);
     } catch {
       close();
       hear({ kind: "broke", why: "fault" });

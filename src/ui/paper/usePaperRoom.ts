@@ -1,14 +1,21 @@
 import { createContext, useContext } from "react";
 import { useStore } from "zustand";
-import { offerMade } from "./offerMade";
+import { ofWork, useShowing, type Showing } from "../work/ofWork";
+import { offerMade } from "./downloadPaper";
 import { openPaperWorker } from "./openPaperWorker";
 import { createPaperRoom, type PaperRoom, type PaperRoomState } from "./paperRoom";
 
-/** One for the page: a file goes on being made while she looks at another step. Nothing is started before it is asked for. */
-const PaperRoomContext = createContext<PaperRoom>(createPaperRoom(openPaperWorker, offerMade));
-export const PaperRoomProvider = PaperRoomContext.Provider;
+/** One for the open work: a file goes on being made while she looks at another step. Nothing is started before it is asked for. */
+const roomOf = ofWork(
+  () => createPaperRoom(openPaperWorker, offerMade),
+  (room) => room.end(),
+);
 
-export const usePaperRoom = (): PaperRoom => useContext(PaperRoomContext);
+/** Which room is whose; tests bring one with workers of their own. */
+const RoomOfContext = createContext<(showing: Showing) => PaperRoom>(roomOf);
+export const PaperRoomProvider = RoomOfContext.Provider;
+
+export const usePaperRoom = (): PaperRoom => useContext(RoomOfContext)(useShowing());
 
 export const usePaperRoomState = <T>(selector: (state: PaperRoomState) => T): T =>
   useStore(usePaperRoom().state, selector);

@@ -1,11 +1,9 @@
-import { lazy, Suspense, useMemo, useState } from "react";
+import { SEWN } from "./sewnPart";
+import { useMemo, useState } from "react";
 import { isBasque, isFrontPiece } from "../../core/pattern/pieceGroups";
 import type { Piece } from "../../core/pattern/piece";
-import { useSettledPlan } from "../app/useWork";
-
-/** Fetched beside the page, so that the first view need not wait for it, and at once, so that nothing is asked for later. */
-const sewn = import("./SewnView");
-const SewnView = lazy(async () => ({ default: (await sewn).SewnView }));
+import { useSettledPlan } from "../work/usePlan";
+import { PartPlace } from "../parts/PartPlace";
 
 /** The pieces of the front that lie over the bust. */
 const overBust = (pieces: readonly Piece[]): readonly Piece[] =>
@@ -25,9 +23,9 @@ export function SewnFront() {
     <details className="sewn-front" open={open} onToggle={(event) => setOpen(event.currentTarget.open)}>
       <summary>See it sewn</summary>
       {open && (
-        <Suspense fallback={<p className="field-hint">Sewing…</p>}>
-          <SewnView front={front} label="The front, sewn" compareWith={wanted} />
-        </Suspense>
+        <PartPlace part={SEWN} name="The sewn view" placeholder={<p className="field-hint">Sewing…</p>}>
+          {(SewnView) => <SewnView front={front} label="The front, sewn" compareWith={wanted} />}
+        </PartPlace>
       )}
     </details>
   );

@@ -2,7 +2,7 @@
 import type { SewnFront, SewnTip } from "../../core/sewn/sewFront";
 import type { SewnLine } from "../../core/sewn/lines";
 import type { Place } from "../../core/sewn/spot";
-import { must } from "../../core/result";
+import { invariant } from "../../core/result";
 
 /** Right and down from the middle of the picture, and towards the viewer; mm. */
 interface Seen {
@@ -56,11 +56,15 @@ const TIP_BEFORE = 9;
 export function modelOf(front: SewnFront): Model {
   const sums = front.places.map(() => ({ x: 0, y: 0, z: 0 }));
   for (const [a, b, c] of front.triangles) {
-    const [p, q, r] = [must(front.places[a], "a"), must(front.places[b], "b"), must(front.places[c], "c")];
+    const [p, q, r] = [
+      invariant(front.places[a], "a"),
+      invariant(front.places[b], "b"),
+      invariant(front.places[c], "c"),
+    ];
     const [ux, uy, uz] = [q.x - p.x, q.y - p.y, q.z - p.z];
     const [vx, vy, vz] = [r.x - p.x, r.y - p.y, r.z - p.z];
     for (const corner of [a, b, c]) {
-      const sum = must(sums[corner], "sum");
+      const sum = invariant(sums[corner], "sum");
       sum.x += uy * vz - uz * vy;
       sum.y += uz * vx - ux * vz;
       sum.z += ux * vy - uy * vx;
@@ -94,10 +98,10 @@ export function sceneOf({ front, normals }: Model, turn: number): readonly Mark[
     const seen = front.places.map(look);
     const light = normals.map((normal) => lightOn(look(normal)));
     for (const [a, b, c] of front.triangles) {
-      const corners = [must(seen[a], "a"), must(seen[b], "b"), must(seen[c], "c")] as const;
+      const corners = [invariant(seen[a], "a"), invariant(seen[b], "b"), invariant(seen[c], "c")] as const;
       const [p, q, r] = corners;
       const facing = side * ((q.x - p.x) * (r.y - p.y) - (q.y - p.y) * (r.x - p.x));
-      const lit = (must(light[a], "a") + must(light[b], "b") + must(light[c], "c")) / 3;
+      const lit = (invariant(light[a], "a") + invariant(light[b], "b") + invariant(light[c], "c")) / 3;
       marks.push({ kind: "face", depth: (p.z + q.z + r.z) / 3, corners, light: lit, wrongSide: facing < 0 });
     }
     for (const line of front.lines) marks.push(...lineMarks(line, look));
@@ -125,7 +129,7 @@ function lineMarks(line: SewnLine, look: Look): readonly Mark[] {
   const seen = line.places.map(look);
   let along = 0;
   return seen.slice(1).map((to, index): Mark => {
-    const from = must(seen[index], "from");
+    const from = invariant(seen[index], "from");
     const start = along;
     along += Math.hypot(to.x - from.x, to.y - from.y);
     return { kind: "line", depth: (from.z + to.z) / 2 + LINE_BEFORE, from, to, line: line.kind, along: start };

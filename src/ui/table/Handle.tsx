@@ -2,9 +2,10 @@ import { memo, useEffect, useRef } from "react";
 import { piecePoint, type PiecePoint } from "../../core/geometry/point";
 import type { DartRef } from "../../core/pattern/piece";
 import type { Command } from "../../core/plan/commands";
-import { useGesture, useWorkStore } from "../app/useWork";
-import { useViewState } from "../app/viewState";
-import { alterationId, moverOf, stepOf, type HandleEnd } from "../darts/dartEdit";
+import { useShowing } from "../work/ofWork";
+import { useGesture, useWorkStore } from "../work/useWork";
+import { useViewState } from "../work/viewState";
+import { alterationId, moverOf, stepOf, type HandleEnd } from "../../core/plan/dartEdit";
 import { useHold } from "../darts/holdState";
 
 export interface HandleProps {
@@ -43,13 +44,14 @@ export const Handle = memo((props: HandleProps) => {
   const store = useWorkStore();
   const gesture = useGesture();
   const selectDart = useViewState((view) => view.selectDart);
-  const lightSlip = useViewState((view) => view.lightSlip);
+  const lightAlteration = useViewState((view) => view.lightAlteration);
+  const held = useHold.of(useShowing());
   const stop = useRef<(() => void) | null>(null);
   const keys = useRef<{ mover: (to: PiecePoint) => Command; to: PiecePoint; rest: number } | null>(null);
 
   const take = (): void => {
     selectDart(dart);
-    lightSlip(alterationId(end === "apex" ? "dartEnd" : "dartMouth", dart));
+    lightAlteration(alterationId(end === "apex" ? "dartEnd" : "dartMouth", dart));
   };
 
   const onPointerDown = (event: React.PointerEvent<SVGGElement>): void => {
@@ -62,7 +64,7 @@ export const Handle = memo((props: HandleProps) => {
     event.stopPropagation();
     finishKeys();
     take();
-    const mover = moverOf(store.getState().work, dart, end, useHold.getState().hold);
+    const mover = moverOf(store.getState().work, dart, end, held.getState().hold);
     const group = event.currentTarget;
     const svg = group.ownerSVGElement;
     const toTable = svg?.getScreenCTM()?.inverse();
@@ -143,7 +145,7 @@ export const Handle = memo((props: HandleProps) => {
     // Undo may have ended the run: the next key begins another.
     if (gestureStart === null) finishKeys();
     if (keys.current === null) {
-      const mover = moverOf(work, dart, end, useHold.getState().hold);
+      const mover = moverOf(work, dart, end, held.getState().hold);
       if (mover === null) return;
       gesture.begin();
       keys.current = { mover, to: piecePoint(x, y), rest: 0 };

@@ -5,7 +5,7 @@ export interface LabelLayerProps {
   readonly labels: readonly Label[];
   readonly mmPerPixel: number;
   /** Touched by hand: what a label tells is in the ledger too, where keys reach it. */
-  readonly onLight?: (slips: string) => void;
+  readonly onLight?: (alterations: string) => void;
 }
 
 /** What is written beside the pieces, at one size on the screen whatever the zoom. */
@@ -13,8 +13,9 @@ export const LabelLayer = memo(({ labels, mmPerPixel, onLight }: LabelLayerProps
   <g className="labels" aria-hidden="true">
     {labels.map((label) => {
       const size = textPixels(label) * mmPerPixel;
-      const { slips } = label;
-      const light = slips === undefined || onLight === undefined ? {} : { onPointerDown: () => onLight(slips) };
+      const { alterations } = label;
+      const light =
+        alterations === undefined || onLight === undefined ? {} : { onPointerDown: () => onLight(alterations) };
       return (
         <g key={label.id} className={`label label-${label.kind}`} {...light}>
           {label.leader !== null && (

@@ -1,7 +1,7 @@
 import type { PlanHalf } from "../../core/plan/plan";
 import type { Place } from "../../drawing/index";
-import { slipGroup } from "../../words/ledger";
-import { useViewState } from "../app/viewState";
+import { ledgerGroup } from "../../words/ledger";
+import { useViewState } from "../work/viewState";
 
 /** Pixels. */
 const RING = 15;
@@ -16,17 +16,19 @@ export function LitSlip({
   readonly places: readonly Place[];
   readonly mmPerPixel: number;
 }) {
-  const lit = useViewState((view) => view.litSlip);
-  const slips = plan.slips.filter((slip) => lit !== null && (slip.id === lit || slipGroup(slip) === lit));
+  const lit = useViewState((view) => view.litAlteration);
+  const alterations = plan.alterations.filter(
+    (planned) => lit !== null && (planned.id === lit || ledgerGroup(planned) === lit),
+  );
   return (
     <g className="lit" aria-hidden="true">
-      {slips.map((slip) => {
-        if (!slip.outcome.ok || slip.outcome.value.surgery.some(({ parts }) => parts.length > 0)) return null;
-        return slip.outcome.value.moved.map(({ piece, from, to }) => {
+      {alterations.map((planned) => {
+        if (!planned.outcome.ok || planned.outcome.value.surgery.some(({ parts }) => parts.length > 0)) return null;
+        return planned.outcome.value.moved.map(({ piece, from, to }) => {
           const place = places.find((other) => other.piece === piece);
           return (
             place !== undefined && (
-              <g key={`${slip.id} ${piece} ${to.x} ${to.y}`} transform={`translate(${place.dx} ${place.dy})`}>
+              <g key={`${planned.id} ${piece} ${to.x} ${to.y}`} transform={`translate(${place.dx} ${place.dy})`}>
                 <path d={`M${from.x} ${from.y}L${to.x} ${to.y}`} />
                 <circle cx={to.x} cy={to.y} r={RING * mmPerPixel} />
               </g>

@@ -10,11 +10,11 @@ export interface PrintedLayerProps {
   readonly places: readonly Place[];
   /** Labels of the sizes shown; null: all. */
   readonly shown: readonly string[] | null;
-  readonly frame: string | null;
+  readonly baseSize: string | null;
 }
 
 /** The printed lines of all sizes. They stand still while something is dragged. */
-export const PrintedLayer = memo(({ nest, places, shown, frame }: PrintedLayerProps) => {
+export const PrintedLayer = memo(({ nest, places, shown, baseSize }: PrintedLayerProps) => {
   const marks = useMemo(() => nest.sizes.map((pieces) => pieces.map(pieceMarks)), [nest]);
   return (
     <g className="printed" aria-hidden="true">
@@ -24,11 +24,12 @@ export const PrintedLayer = memo(({ nest, places, shown, frame }: PrintedLayerPr
             const label = nest.labels[index] ?? "";
             const found = pieces.find((p) => p.piece === piece);
             if (found === undefined || (shown !== null && !shown.includes(label))) return null;
-            const isFrame = label === frame;
+            const isBaseSize = label === baseSize;
             return (
-              <g key={label} className="printed-size" data-frame={isFrame ? "" : undefined}>
-                <path d={found.outline} strokeDasharray={isFrame ? undefined : DASHES[index % DASHES.length]} />
-                {isFrame && found.darts.map((dart) => <path key={dart.dart} d={dart.legs} className="printed-dart" />)}
+              <g key={label} className="printed-size" data-frame={isBaseSize ? "" : undefined}>
+                <path d={found.outline} strokeDasharray={isBaseSize ? undefined : DASHES[index % DASHES.length]} />
+                {isBaseSize &&
+                  found.darts.map((dart) => <path key={dart.dart} d={dart.legs} className="printed-dart" />)}
               </g>
             );
           })}

@@ -1,23 +1,23 @@
 import { useId } from "react";
 import type { LengthUnit } from "../../core/decisions/work";
-import type { Slip } from "../../core/plan/plan";
-import { slipTitle } from "../../words/ledger";
-import { useViewState } from "../app/viewState";
+import type { PlannedAlteration } from "../../core/plan/plan";
+import { plannedTitle } from "../../words/ledger";
+import { useViewState } from "../work/viewState";
 
 /** Per cent of the way that a press of an arrow key goes. */
 const STEP = 5;
 
 /** Over the table while a slip is lit: from the piece before it to the piece after it, by hand. */
-export function SlipBar({ slip, unit }: { readonly slip: Slip; readonly unit: LengthUnit }) {
+export function SlipBar({ planned, unit }: { readonly planned: PlannedAlteration; readonly unit: LengthUnit }) {
   const id = useId();
   const share = useViewState((view) => view.litShare);
   const showShare = useViewState((view) => view.showShare);
-  const lightSlip = useViewState((view) => view.lightSlip);
+  const lightAlteration = useViewState((view) => view.lightAlteration);
   const percent = Math.round(share * 100);
   return (
     <div className="slip-bar">
       <p className="slip-bar-title" id={`${id}-title`}>
-        {slipTitle(slip, unit)}
+        {plannedTitle(planned, unit)}
       </p>
       <div className="slip-bar-slide">
         <label htmlFor={id}>
@@ -35,7 +35,7 @@ export function SlipBar({ slip, unit }: { readonly slip: Slip; readonly unit: Le
           onChange={(event) => showShare(Number(event.target.value) / 100)}
         />
         <span aria-hidden="true">after</span>
-        <button type="button" className="tool" onClick={() => lightSlip(null)}>
+        <button type="button" className="tool" onClick={() => lightAlteration(null)}>
           Done
         </button>
       </div>

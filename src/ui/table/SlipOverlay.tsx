@@ -1,11 +1,17 @@
-import type { SlipTrace } from "../../core/alterations/outcome/trace";
+import type { AlterationTrace } from "../../core/alterations/outcome/trace";
 import { useId, useMemo } from "react";
-import type { Slip, PlanHalf } from "../../core/plan/plan";
-import { slipMarks, stageAt, transformAt, type SlipMarks, type StageMarks } from "../../drawing/surgeryMarks";
+import type { PlannedAlteration, PlanHalf } from "../../core/plan/plan";
+import {
+  alterationMarks,
+  stageAt,
+  transformAt,
+  type AlterationMarks,
+  type StageMarks,
+} from "../../drawing/surgeryMarks";
 import type { Place } from "../../drawing/index";
-import { slipGroup } from "../../words/ledger";
-import { useIsMoving } from "../app/useWork";
-import { useViewState } from "../app/viewState";
+import { ledgerGroup } from "../../words/ledger";
+import { useIsMoving } from "../work/useWork";
+import { useViewState } from "../work/viewState";
 
 const EVERYWHERE = "M-5000 -5000H5000V5000H-5000Z";
 /** Pixels. */
@@ -17,12 +23,12 @@ export function litTrace(
   plan: PlanHalf,
   places: readonly Place[],
   lit: string | null,
-): { readonly slip: Slip; readonly trace: SlipTrace } | null {
-  const slip = plan.slips.find((one) => lit !== null && (one.id === lit || slipGroup(one) === lit));
-  if (slip === undefined || !slip.outcome.ok) return null;
-  const { before, after } = slip.outcome.value;
+): { readonly planned: PlannedAlteration; readonly trace: AlterationTrace } | null {
+  const planned = plan.alterations.find((one) => lit !== null && (one.id === lit || ledgerGroup(one) === lit));
+  if (planned === undefined || !planned.outcome.ok) return null;
+  const { before, after } = planned.outcome.value;
   const isShown = places.some(({ piece }) => before[piece] !== undefined && after[piece] !== undefined);
-  return isShown ? { slip, trace: slip.outcome.value } : null;
+  return isShown ? { planned, trace: planned.outcome.value } : null;
 }
 
 export interface SlipOverlayProps {
@@ -33,13 +39,13 @@ export interface SlipOverlayProps {
 
 /** What the lit slip did: where it is cut, what turns about what, what is let in and what is taken. */
 export function SlipOverlay({ plan, places, mmPerPixel }: SlipOverlayProps) {
-  const lit = useViewState((view) => view.litSlip);
+  const lit = useViewState((view) => view.litAlteration);
   const share = useViewState((view) => view.litShare);
   const isMoving = useIsMoving();
   const found = litTrace(plan, places, lit)?.trace ?? null;
   // A line that follows the finger shows itself; drawing what it was as well would only lag behind.
   const trace = isMoving && found?.surgery.length === 0 ? null : found;
-  const marks = useMemo(() => (trace === null ? [] : slipMarks(trace)), [trace]);
+  const marks = useMemo(() => (trace === null ? [] : alterationMarks(trace)), [trace]);
   return (
     <g className="slip-overlay" aria-hidden="true">
       {marks.map((one) => {
@@ -60,7 +66,7 @@ export function SlipOverlay({ plan, places, mmPerPixel }: SlipOverlayProps) {
 }
 
 /** A piece of which lines were only redrawn. */
-function Redrawn({ marks, share }: { readonly marks: SlipMarks; readonly share: number }) {
+function Redrawn({ marks, share }: { readonly marks: AlterationMarks; readonly share: number }) {
   const id = useId();
   const shape = share < 1 ? marks.outlineAt(share) : null;
   return (
@@ -85,7 +91,7 @@ function Operated({
   share,
   mmPerPixel,
 }: {
-  readonly marks: SlipMarks;
+  readonly marks: AlterationMarks;
   readonly share: number;
   readonly mmPerPixel: number;
 }) {
@@ -114,7 +120,7 @@ function Operated({
 
 interface LaidProps {
   readonly id: string;
-  readonly marks: SlipMarks;
+  readonly marks: AlterationMarks;
   readonly upTo: number;
   readonly shareOf: (stage: number) => number;
 }
@@ -194,7 +200,7 @@ function Outlines({
   share,
   shape,
 }: {
-  readonly marks: SlipMarks;
+  readonly marks: AlterationMarks;
   readonly share: number;
   readonly shape: string | null;
 }) {

@@ -1,4 +1,5 @@
 /* oxlint-disable jsx-a11y/no-noninteractive-tabindex, jsx-a11y/no-noninteractive-element-interactions -- the sheet is moved with the keys, as a scrolled region is */
+import { printedNestOf } from "../../core/plan/planOf";
 import { dartOfAlteration } from "../../core/decisions/alteration";
 import "./table.css";
 import "./overlay.css";
@@ -18,11 +19,12 @@ import {
   type Label,
   type Place,
 } from "../../drawing/index";
-import { dartHandleLabel } from "../../words/darts";
-import { capital, pieceWords } from "../../words/names";
-import { printedNestOf, usePlan, useSettledPlan, useSettledWork, useWork, useWorkStore } from "../app/useWork";
-import { useViewState } from "../app/viewState";
-import type { HandleEnd } from "../darts/dartEdit";
+import { dartHandleLabel } from "../../words/terms/darts";
+import { capital, pieceWords } from "../../words/terms/names";
+import { usePlan, useSettledPlan } from "../work/usePlan";
+import { useSettledWork, useWork, useWorkStore } from "../work/useWork";
+import { useViewState } from "../work/viewState";
+import type { HandleEnd } from "../../core/plan/dartEdit";
 import { HalfSwitch } from "./HalfSwitch";
 import { Handle } from "./Handle";
 import { LabelLayer } from "./LabelLayer";
@@ -58,7 +60,7 @@ export function Table() {
   const { view, size, fit, zoom, onKeyDown, onPointerDown } = useTableView(svg, box);
   const mmPerPixel = 1 / view.scale;
 
-  const frame = settled.ok ? settled.value.sizing.frame.label : null;
+  const baseSize = settled.ok ? settled.value.sizing.baseSize.label : null;
   const shown = useMemo(
     () => (printedShown === "all" ? null : printedShown === "none" ? [] : nearSizes(settled)),
     [printedShown, settled],
@@ -103,7 +105,7 @@ export function Table() {
             <path d="M0 0V6" className="hatch" />
           </pattern>
         </defs>
-        {nest.ok && <PrintedLayer nest={nest.value} places={places} shown={shown} frame={frame} />}
+        {nest.ok && <PrintedLayer nest={nest.value} places={places} shown={shown} baseSize={baseSize} />}
         <LivePlan
           places={places}
           sizes={visibleSizes}
@@ -222,9 +224,9 @@ function LivePlan(props: LivePlanProps) {
 function LitBar({ places, unit }: Pick<LivePlanProps, "places" | "unit">) {
   const plan = usePlan();
   const half = useViewState((view) => view.half);
-  const lit = useViewState((view) => view.litSlip);
+  const lit = useViewState((view) => view.litAlteration);
   const found = plan.ok ? litTrace(plan.value[half], places, lit) : null;
-  return found === null ? null : <SlipBar slip={found.slip} unit={unit} />;
+  return found === null ? null : <SlipBar planned={found.planned} unit={unit} />;
 }
 
 function PlanOnTable({
@@ -242,7 +244,7 @@ function PlanOnTable({
   const plan = whole[half];
   const selected = useViewState((view) => view.selectedDart);
   const selectDart = useViewState((view) => view.selectDart);
-  const lightSlip = useViewState((view) => view.lightSlip);
+  const lightAlteration = useViewState((view) => view.lightAlteration);
   const labels = useMemo(() => {
     const amounts = showAmounts ? planLabels(plan, places, unit, selected) : [];
     return keepApart([...pieceLabels(plan, places), ...amounts, ...sizes], mmPerPixel);
@@ -255,12 +257,12 @@ function PlanOnTable({
         const of = dartOfAlteration(a);
         return of?.piece === dart.piece && of.dart === dart.dart;
       });
-      lightSlip(own?.id ?? null);
+      lightAlteration(own?.id ?? null);
     },
-    [store, selectDart, lightSlip],
+    [store, selectDart, lightAlteration],
   );
   // On the way from before to after, what lies there in the end steps back.
-  const isPartway = useViewState((view) => view.litShare < 1 && litTrace(plan, places, view.litSlip) !== null);
+  const isPartway = useViewState((view) => view.litShare < 1 && litTrace(plan, places, view.litAlteration) !== null);
   return (
     <>
       <g className="at-last" data-partway={isPartway ? "" : undefined}>
@@ -271,11 +273,11 @@ function PlanOnTable({
           showBefore={showBefore}
           selected={selected}
           onSelect={onSelect}
-          onLight={lightSlip}
+          onLight={lightAlteration}
         />
       </g>
       <SlipOverlay plan={plan} places={places} mmPerPixel={mmPerPixel} />
-      <LabelLayer labels={labels} mmPerPixel={mmPerPixel} onLight={lightSlip} />
+      <LabelLayer labels={labels} mmPerPixel={mmPerPixel} onLight={lightAlteration} />
       <LitSlip plan={plan} places={places} mmPerPixel={mmPerPixel} />
       <g className="at-last" data-partway={isPartway ? "" : undefined}>
         <Handles plan={plan} places={places} mmPerPixel={mmPerPixel} selected={selected} unit={unit} onSay={onSay} />

@@ -13,7 +13,7 @@ export interface WorkingLayerProps {
   readonly showBefore: boolean;
   readonly selected: DartRef | null;
   readonly onSelect: (dart: DartRef) => void;
-  readonly onLight: (slip: string) => void;
+  readonly onLight: (planned: string) => void;
 }
 
 /** The wearer's own pieces over the printed ones: the new line, what is added and taken, darts, grain, bust point. */
@@ -118,7 +118,7 @@ const TOUCHED = 12;
 interface BustPointsProps {
   readonly plan: PlanHalf;
   readonly mmPerPixel: number;
-  readonly onLight: (slip: string) => void;
+  readonly onLight: (planned: string) => void;
 }
 
 /** The bust point: hers over the pattern's. Touched, it lights the slip that changed the bust, if one did. */
@@ -128,7 +128,7 @@ function BustPoints({ plan, mmPerPixel, onLight }: BustPointsProps) {
   const mark = (x: number, y: number): string =>
     `M${x - 1.7 * r} ${y}H${x + 1.7 * r}M${x} ${y - 1.7 * r}V${y + 1.7 * r}M${x - r} ${y}a${r} ${r} 0 1 0 ${2 * r} 0a${r} ${r} 0 1 0 ${-2 * r} 0`;
   const shown = own ?? printed;
-  const slip = plan.slips.find(({ source }) => source === "bust");
+  const planned = plan.alterations.find(({ source }) => source === "bust");
   return (
     <g className="bust-points" aria-hidden="true">
       {probable !== null && (
@@ -142,13 +142,13 @@ function BustPoints({ plan, mmPerPixel, onLight }: BustPointsProps) {
       )}
       {own !== null && <path className="bust-point printed-point" d={mark(printed.x, printed.y)} />}
       <path className="bust-point" d={mark(shown.x, shown.y)} />
-      {slip !== undefined && (
+      {planned !== undefined && (
         <circle
           className="bust-touch"
           cx={shown.x}
           cy={shown.y}
           r={TOUCHED * mmPerPixel}
-          onPointerDown={() => onLight(slip.id)}
+          onPointerDown={() => onLight(planned.id)}
         />
       )}
     </g>

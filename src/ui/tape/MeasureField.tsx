@@ -6,7 +6,7 @@ import { MEASURE_NEEDS } from "../../core/measures/registry";
 import { bodyOf } from "../../core/measures/tape";
 import type { Command } from "../../core/plan/commands";
 import { LIMITS } from "../../core/decisions/limits";
-import { formatLengthEntry } from "../../words/length";
+import { formatLengthEntry } from "../../words/terms/length";
 import { measureNeedWords, measureRefusal, measureWords } from "../../words/measures";
 import {
   dayWords,
@@ -15,21 +15,23 @@ import {
   guessSource,
   guessWords,
   readingsSentence,
-  slipElsewhere,
-  slipQuestion,
+  misreadingElsewhere,
+  misreadingQuestion,
   unusualQuestion,
 } from "../../words/tape";
-import { useRunAll } from "../app/useRunAll";
-import { useRun, useWork, useWorkStore } from "../app/useWork";
+import { useRunAll } from "../work/useRunAll";
+import { useRun, useWork, useWorkStore } from "../work/useWork";
 import { Fractions } from "../fields/Fractions";
 import { LengthField } from "../fields/LengthField";
-import { SlipRemedy } from "./SlipRemedy";
-import { today } from "./today";
+import { MisreadingRemedy } from "./MisreadingRemedy";
+import { today } from "../work/today";
 
 export interface MeasureFieldProps {
   readonly name: MeasureName;
   /** What the others lead one to expect, where it was not taken. */
   readonly estimate: Estimate | undefined;
+  /** The guess is being worked out: its line is held open. */
+  readonly isAwaited: boolean;
   readonly suspicion: Suspicion | undefined;
   /** Of two measures in each other's place: the question is asked beside the other one. */
   readonly askedElsewhere: boolean;
@@ -41,102 +43,108 @@ const PLACES = Array.from({ length: LIMITS.readings }, (_, at) => at);
 const fieldOf = (name: MeasureName, at: number): string => (at === 0 ? `measure.${name}` : `measure.${name}.${at}`);
 
 /** All readings of one measure, or the guess that stands until there is one. */
-export const MeasureField = memo(({ name, estimate, suspicion, askedElsewhere, onShow }: MeasureFieldProps) => {
-  const unit = useWork((work) => work.unit);
-  const readings = useWork((work) => work.tapes[0]?.readings[name]);
-  const measured = useWork((work) => bodyOf(work.tapes)[name]);
-  const unreadTo = useWork((work) => PLACES.findLastIndex((at) => work.unread[fieldOf(name, at)] !== undefined));
-  const { place, asked, ask, remove } = useReadings(name);
-  const dateToday = useDateToday();
-  const count = readings?.length ?? 0;
-  const shown = Math.min(Math.max(1, unreadTo + 1, asked === count ? count + 1 : count), LIMITS.readings);
-  const words = measureWords(name);
-  const said = measured === undefined ? null : readingsSentence(name, measured, unit);
-  const doubted = suspicion !== undefined && !suspicion.takenAgain;
-  const slip = doubted ? suspicion.slip : null;
+export const MeasureField = memo(
+  ({ name, estimate, isAwaited, suspicion, askedElsewhere, onShow }: MeasureFieldProps) => {
+    const unit = useWork((work) => work.unit);
+    const readings = useWork((work) => work.tapes[0]?.readings[name]);
+    const measured = useWork((work) => bodyOf(work.tapes)[name]);
+    const unreadTo = useWork((work) => PLACES.findLastIndex((at) => work.unread[fieldOf(name, at)] !== undefined));
+    const { place, asked, ask, remove } = useReadings(name);
+    const dateToday = useDateToday();
+    const count = readings?.length ?? 0;
+    const shown = Math.min(Math.max(1, unreadTo + 1, asked === count ? count + 1 : count), LIMITS.readings);
+    const words = measureWords(name);
+    const said = measured === undefined ? null : readingsSentence(name, measured, unit);
+    const doubted = suspicion !== undefined && !suspicion.takenAgain;
+    const misreading = doubted ? suspicion.misreading : null;
 
-  const reading = (
-    at: number,
-    label: ReactNode,
-    more: { readonly hint?: ReactNode; readonly warnings?: readonly string[] } = {},
-  ) => (
-    <LengthField
-      key={at}
-      label={label}
-      field={fieldOf(name, at)}
-      value={readings?.[at]}
-      set={(value) => ({ kind: "setReading", measure: name, at, value })}
-      also={dateToday}
-      clear={{ kind: "removeReading", measure: name, at }}
-      refuse={(length) => measureRefusal(name, length, unit)}
-      onFocus={() => onShow(name)}
-      feet={name === "height"}
-      beside={
-        shown > 1 ? <Remove label={`Remove reading ${at + 1} of ${words.short}`} onClick={() => remove(at)} /> : null
-      }
-      {...more}
-    />
-  );
+    const reading = (
+      at: number,
+      label: ReactNode,
+      more: { readonly hint?: ReactNode; readonly warnings?: readonly string[] } = {},
+    ) => (
+      <LengthField
+        key={at}
+        label={label}
+        field={fieldOf(name, at)}
+        value={readings?.[at]}
+        set={(value) => ({ kind: "setReading", measure: name, at, value })}
+        also={dateToday}
+        clear={{ kind: "removeReading", measure: name, at }}
+        refuse={(length) => measureRefusal(name, length, unit)}
+        onFocus={() => onShow(name)}
+        feet={name === "height"}
+        beside={
+          shown > 1 ? <Remove label={`Remove reading ${at + 1} of ${words.short}`} onClick={() => remove(at)} /> : null
+        }
+        {...more}
+      />
+    );
 
-  // Alone, or beside others in the same wrong unit, a value is doubted by none of them; what was read twice stands.
-  const unusual =
-    measured !== undefined && measured.set === 0 && measured.readings.length === 1 && suspicion === undefined
-      ? unusualQuestion(name, measured.value, unit)
-      : null;
-  /** Of all readings together: it stands at the last. */
-  const doubt: { readonly warnings?: readonly string[] } = doubted
-    ? {
-        warnings: [
-          doubtSentence(suspicion, unit),
-          ...(slip === null ? [] : [askedElsewhere ? slipElsewhere(slip) : slipQuestion(suspicion, slip, unit)]),
-        ],
-      }
-    : unusual === null
-      ? {}
-      : { warnings: [unusual] };
-  const hint = useHint({ name, estimate, suspicion });
-  const label = (
-    <>
-      {words.name}
-      {words.trade !== null && <span className="trade"> · {words.trade}</span>}
-    </>
-  );
-  return (
-    <div className="measure" ref={place} tabIndex={-1}>
-      {reading(0, label, {
-        ...(hint === null ? {} : { hint }),
-        ...(shown === 1 ? doubt : {}),
-      })}
-      {PLACES.slice(1, shown).map((at) =>
-        reading(
-          at,
-          <>
-            <span className="visually-hidden">{words.name}, </span>
-            <span className="reading-word">reading </span>
-            {at + 1}
-          </>,
-          at === shown - 1 ? doubt : {},
-        ),
-      )}
-      {doubted && slip !== null && !askedElsewhere && <SlipRemedy suspicion={suspicion} slip={slip} unit={unit} />}
-      {said !== null && (
-        <p className="readings-said">
-          <Fractions text={said} />
-        </p>
-      )}
-      {count > 0 && shown === count && count < LIMITS.readings && (
-        <button
-          type="button"
-          className="link-button take-again"
-          onClick={() => ask(count)}
-          aria-label={`Take ${words.short} again`}
-        >
-          Take it again
-        </button>
-      )}
-    </div>
-  );
-});
+    // Alone, or beside others in the same wrong unit, a value is doubted by none of them; what was read twice stands.
+    const unusual =
+      measured !== undefined && measured.set === 0 && measured.readings.length === 1 && suspicion === undefined
+        ? unusualQuestion(name, measured.value, unit)
+        : null;
+    /** Of all readings together: it stands at the last. */
+    const doubt: { readonly warnings?: readonly string[] } = doubted
+      ? {
+          warnings: [
+            doubtSentence(suspicion, unit),
+            ...(misreading === null
+              ? []
+              : [askedElsewhere ? misreadingElsewhere(misreading) : misreadingQuestion(suspicion, misreading, unit)]),
+          ],
+        }
+      : unusual === null
+        ? {}
+        : { warnings: [unusual] };
+    const hint = useHint({ name, estimate, isAwaited, suspicion });
+    const label = (
+      <>
+        {words.name}
+        {words.trade !== null && <span className="trade"> · {words.trade}</span>}
+      </>
+    );
+    return (
+      <div className="measure" ref={place} tabIndex={-1}>
+        {reading(0, label, {
+          ...(hint === null ? {} : { hint }),
+          ...(shown === 1 ? doubt : {}),
+        })}
+        {PLACES.slice(1, shown).map((at) =>
+          reading(
+            at,
+            <>
+              <span className="visually-hidden">{words.name}, </span>
+              <span className="reading-word">reading </span>
+              {at + 1}
+            </>,
+            at === shown - 1 ? doubt : {},
+          ),
+        )}
+        {doubted && misreading !== null && !askedElsewhere && (
+          <MisreadingRemedy suspicion={suspicion} misreading={misreading} unit={unit} />
+        )}
+        {said !== null && (
+          <p className="readings-said">
+            <Fractions text={said} />
+          </p>
+        )}
+        {count > 0 && shown === count && count < LIMITS.readings && (
+          <button
+            type="button"
+            className="link-button take-again"
+            onClick={() => ask(count)}
+            aria-label={`Take ${words.short} again`}
+          >
+            Take it again
+          </button>
+        )}
+      </div>
+    );
+  },
+);
 MeasureField.displayName = "MeasureField";
 
 const Remove = ({ label, onClick }: { readonly label: string; readonly onClick: () => void }) => (
@@ -146,7 +154,12 @@ const Remove = ({ label, onClick }: { readonly label: string; readonly onClick: 
 );
 
 /** What stands below the field: what the measure is for and the guess, or what counts in its place. Null where nothing does. */
-function useHint({ name, estimate, suspicion }: Omit<MeasureFieldProps, "onShow" | "askedElsewhere">): ReactNode {
+function useHint({
+  name,
+  estimate,
+  isAwaited,
+  suspicion,
+}: Omit<MeasureFieldProps, "onShow" | "askedElsewhere">): ReactNode {
   const unit = useWork((work) => work.unit);
   const measured = useWork((work) => bodyOf(work.tapes)[name]);
   const taken = useWork((work) => (measured === undefined ? undefined : work.tapes[measured.set]?.taken));
@@ -163,6 +176,7 @@ function useHint({ name, estimate, suspicion }: Omit<MeasureFieldProps, "onShow"
           {guessSource(name, estimate)}
         </span>,
       );
+    else if (isAwaited) said.push(<span className="guess guess-awaited">guess …</span>);
   } else if (measured.set > 0) {
     said.push(
       <>

@@ -1,8 +1,8 @@
-import { useViewState } from "../app/viewState";
+import { usePageState } from "../work/pageState";
 
 /** To Paper, with the measure sheet chosen there. */
 export function PrintMeasureSheet() {
-  const showSheet = useViewState((view) => view.showSheet);
+  const showSheet = usePageState((page) => page.showSheet);
   return (
     <a className="button" href="#paper" onClick={() => showSheet("measures")}>
       Print a measure sheet

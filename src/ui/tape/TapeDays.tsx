@@ -1,13 +1,13 @@
 import { useId, useRef, useState } from "react";
 import { compareTapes } from "../../core/measures/compareTapes";
 import { LIMITS } from "../../core/decisions/limits";
-import { formatLength } from "../../words/length";
+import { formatLength } from "../../words/terms/length";
 import { measureWords } from "../../words/measures";
 import { dayRefusal, dayWords, differenceWords } from "../../words/tape";
-import { useRun, useSettledWork } from "../app/useWork";
+import { useRun, useSettledWork } from "../work/useWork";
 import { Fractions } from "../fields/Fractions";
 import { useKeptOnHide } from "../fields/useKeptOnHide";
-import { today } from "./today";
+import { today } from "../work/today";
 
 /** The day of these measures, measuring anew, and an earlier time beside this one. */
 export function TapeDays() {

@@ -1,46 +1,55 @@
+import { PLAN_NOTE } from "./planNotePart";
+import { BODIES } from "./bodiesPart";
 import "./tape.css";
 import { useMemo, useState } from "react";
-import { estimatesOf } from "../../core/bodies/estimate";
-import { suspicionsOf, type Suspicion } from "../../core/bodies/suspicion";
+import type { Estimates } from "../../core/bodies/estimate";
+import type { Suspicion } from "../../core/bodies/suspicion";
 import { MEASURE_NAMES, type MeasureName } from "../../core/measures/measure";
 import { bodyOf } from "../../core/measures/tape";
 import { measureWords } from "../../words/measures";
-import { planFailureWords } from "../../words/plan";
 import { onceSureWords, tapeStateSentence } from "../../words/tape";
-import { FailureNote } from "../app/FailureNote";
-import { useSettledPlan, useSettledWork } from "../app/useWork";
+import { useSettledWork } from "../work/useWork";
 import { Fractions } from "../fields/Fractions";
+import { useLaterState } from "../parts/later";
+import { PartPlace } from "../parts/PartPlace";
 import { InventedNote } from "../works/InventedNote";
 import { MeasureField } from "./MeasureField";
 import { PrintMeasureSheet } from "./PrintMeasureSheet";
 import { TapeDays } from "./TapeDays";
 import { TapeFigure } from "./TapeFigure";
 import { TapeGuidance, TapeNotes } from "./TapeGuidance";
-import { WhoseBodies } from "./WhoseBodies";
 
 /** What a plan cannot do without, and the upper chest, without which a cup cannot be told. */
 const FIRST: readonly MeasureName[] = ["bustGirth", "upperChestGirth", "waistGirth", "hipGirth"];
 const MORE: readonly MeasureName[] = MEASURE_NAMES.filter((name) => !FIRST.includes(name));
 
 /** Of two measures in each other's place, the question is asked beside the first. */
-function isAskedElsewhere(suspicions: readonly Suspicion[], { measure, slip }: Suspicion): boolean {
-  if (slip?.kind !== "swapped") return false;
+function isAskedElsewhere(suspicions: readonly Suspicion[], { measure, misreading }: Suspicion): boolean {
+  if (misreading?.kind !== "swapped") return false;
   const other = suspicions.findIndex(
-    (doubt) => doubt.measure === slip.other && doubt.slip?.kind === "swapped" && !doubt.takenAgain,
+    (doubt) => doubt.measure === misreading.other && doubt.misreading?.kind === "swapped" && !doubt.takenAgain,
   );
   return other >= 0 && other < suspicions.findIndex((doubt) => doubt.measure === measure);
 }
+
+/** Holds the line open. */
+const NOT_YET = "\u00a0";
+const NO_ESTIMATES: Estimates = {};
+const NO_SUSPICIONS: readonly Suspicion[] = [];
 
 export function TapeStep() {
   const [shown, setShown] = useState<MeasureName>("bustGirth");
   const tapes = useSettledWork((work) => work.tapes);
   const age = useSettledWork((work) => work.age);
-  const plan = useSettledPlan();
   const unit = useSettledWork((work) => work.unit);
-  const sizes = useSettledWork((work) => work.pattern.chart.sizes.length);
   const body = bodyOf(tapes);
-  const estimates = useMemo(() => estimatesOf(bodyOf(tapes), age), [tapes, age]);
-  const suspicions = useMemo(() => suspicionsOf(bodyOf(tapes), age, unit), [tapes, age, unit]);
+  const bodies = useLaterState(BODIES);
+  const model = bodies.kind === "here" ? bodies.value : null;
+  const estimates = useMemo(() => model?.estimatesOf(bodyOf(tapes), age) ?? NO_ESTIMATES, [model, tapes, age]);
+  const suspicions = useMemo(
+    () => model?.suspicionsOf(bodyOf(tapes), age, unit) ?? NO_SUSPICIONS,
+    [model, tapes, age, unit],
+  );
   const taken = MORE.filter((name) => body[name] !== undefined).length;
   const doubted = suspicions.filter(({ takenAgain }) => !takenAgain).map(({ measure }) => measure);
   const doubtedMore = doubted.some((name) => MORE.includes(name));
@@ -53,6 +62,7 @@ export function TapeStep() {
         key={`${name} ${tapes.length}`}
         name={name}
         estimate={estimates[name]}
+        isAwaited={bodies.kind === "waiting" && Object.keys(body).length > 0}
         suspicion={suspicion}
         askedElsewhere={suspicion !== undefined && isAskedElsewhere(suspicions, suspicion)}
         onShow={setShown}
@@ -83,7 +93,9 @@ export function TapeStep() {
           Nothing is cut by a guess.
         </p>
         <p className="tape-state" aria-live="polite">
-          {tapeStateSentence(Object.keys(body).length, Object.keys(estimates).length, doubted)}
+          {model === null
+            ? NOT_YET
+            : tapeStateSentence(Object.keys(body).length, Object.keys(estimates).length, doubted)}
         </p>
       </div>
       <div className="tape">
@@ -113,8 +125,12 @@ export function TapeStep() {
           <TapeGuidance measure={shown} />
         </aside>
       </div>
-      <WhoseBodies />
-      {!plan.ok && <FailureNote words={planFailureWords(plan.failure, unit, sizes)} />}
+      <PartPlace part={BODIES} name="The guesses" placeholder={null}>
+        {({ WhoseBodies }) => <WhoseBodies />}
+      </PartPlace>
+      <PartPlace part={PLAN_NOTE} name="What the plan still needs" placeholder={null}>
+        {(PlanNote) => <PlanNote />}
+      </PartPlace>
     </>
   );
 }

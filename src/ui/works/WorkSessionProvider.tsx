@@ -1,22 +1,20 @@
-import { useEffect, useMemo, type ReactNode } from "react";
+import { useEffect, useMemo, useState, type ReactNode } from "react";
 import { useStore } from "zustand";
 import type { Work } from "../../core/decisions/work";
 import { blankPattern, blankWork } from "../../document/blank";
 import type { WorkSession } from "../../store/workSession";
-import { useViewState } from "../app/viewState";
-import { useChoices } from "../paper/choicesState";
-import { WorkStoreProvider, type WorkStore } from "../app/useWork";
+import { createShowing, ShowingProvider } from "../work/ofWork";
+import { WorkStoreProvider, type WorkStore } from "../work/useWork";
 import { WorksProvider, type Works } from "./useWorks";
 
 export interface WorkSessionProviderProps {
   readonly store: WorkStore;
   readonly session: WorkSession;
-  readonly demos: readonly Work[];
   readonly children: ReactNode;
 }
 
 /** Gives the page the open work and everything that can be done with whole works. */
-export function WorkSessionProvider({ store, session, demos, children }: WorkSessionProviderProps) {
+export function WorkSessionProvider({ store, session, children }: WorkSessionProviderProps) {
   const { entries, openId, shown, storage, messages } = useStore(session.state);
 
   useEffect(() => {
@@ -34,34 +32,28 @@ export function WorkSessionProvider({ store, session, demos, children }: WorkSes
 
   const actions = useMemo(
     () => ({
-      demos,
       blankPattern: blankPattern(),
       open: (id: string) => {
-        forgetView();
         void session.open(id);
       },
       startBlank: () => {
-        forgetView();
         void session.create(blankWith(store.getState().work));
         window.location.hash = "#tape";
       },
       startDemo: (demo: Work) => {
-        forgetView();
         void session.create(demo);
       },
       copy: (id: string) => void session.copy(id),
       remove: (id: string) => {
-        forgetView();
         void session.remove(id);
       },
       download: () => offerFile(session.file()),
       openFile: async (file: File) => {
-        forgetView();
         await session.openText(await file.text(), file.name);
       },
       dismiss: session.dismiss,
     }),
-    [demos, session, store],
+    [session, store],
   );
   const works: Works = useMemo(
     () => ({ ...actions, entries, openId, storage, messages }),
@@ -71,12 +63,21 @@ export function WorkSessionProvider({ store, session, demos, children }: WorkSes
   return (
     <WorksProvider value={works}>
       <WorkStoreProvider value={store}>
-        {/* Fields keep what is being typed; another work starts them afresh. */}
-        <div key={shown} className="app-root">
-          {children}
-        </div>
+        {/* All that the page remembers of the open work goes with it: what is in fields, what is selected, what was answered. */}
+        <Shown key={shown}>{children}</Shown>
       </WorkStoreProvider>
     </WorksProvider>
+  );
+}
+
+/** One showing of one work. */
+function Shown({ children }: { readonly children: ReactNode }) {
+  const [showing] = useState(createShowing);
+  useEffect(() => showing.end, [showing]);
+  return (
+    <ShowingProvider value={showing}>
+      <div className="app-root">{children}</div>
+    </ShowingProvider>
   );
 }
 
@@ -87,14 +88,6 @@ function blankWith({ unit, sheetFormat, printerMargin }: Work): Work {
     ...(sheetFormat === undefined ? {} : { sheetFormat }),
     ...(printerMargin === undefined ? {} : { printerMargin }),
   };
-}
-
-/** What was selected belongs to the work that was open. */
-function forgetView(): void {
-  const { selectDart, lightSlip } = useViewState.getState();
-  selectDart(null);
-  lightSlip(null);
-  useChoices.getState().reset();
 }
 
 function offerFile({ name, text }: { readonly name: string; readonly text: string }): void {

@@ -1,4 +1,6 @@
+import { DEMOS } from "./demosPart";
 import { useEffect, useId, useRef, useState, type ChangeEvent } from "react";
+import { PartPlace } from "../parts/PartPlace";
 import { useWorks } from "./useWorks";
 
 /** All the works kept in this browser, and what can be done with the one that is open. */
@@ -114,11 +116,20 @@ function WorksList({ onDone }: { readonly onDone: () => void }) {
         <button type="button" className="button small" onClick={then(works.startBlank)}>
           New blank work
         </button>
-        {works.demos.map((demo) => (
-          <button key={demo.name} type="button" className="button small" onClick={then(() => works.startDemo(demo))}>
-            Demo: {demo.name}
-          </button>
-        ))}
+        <PartPlace part={DEMOS} name="The demonstrations">
+          {(demos) =>
+            demos.map((demo) => (
+              <button
+                key={demo.name}
+                type="button"
+                className="button small"
+                onClick={then(() => works.startDemo(demo))}
+              >
+                Demo: {demo.name}
+              </button>
+            ))
+          }
+        </PartPlace>
       </div>
       <div className="works-actions">
         <button type="button" className="button small" onClick={then(works.download)}>

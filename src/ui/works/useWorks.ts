@@ -2,7 +2,7 @@
 import type { Pattern } from "../../core/decisions/pattern";
 import { createContext, useContext } from "react";
 import type { Work } from "../../core/decisions/work";
-import { must } from "../../core/result";
+import { invariant } from "../../core/result";
 import type { WorkEntry } from "../../store/library";
 import type { Message, StorageState } from "../../store/sessionState";
 
@@ -10,7 +10,6 @@ export interface Works {
   readonly entries: readonly WorkEntry[];
   readonly openId: string;
   readonly storage: StorageState;
-  readonly demos: readonly Work[];
   /** A pattern with nothing on its envelope yet. */
   readonly blankPattern: Pattern;
   readonly open: (id: string) => void;
@@ -28,5 +27,5 @@ const WorksContext = createContext<Works | null>(null);
 export const WorksProvider = WorksContext.Provider;
 
 export function useWorks(): Works {
-  return must(useContext(WorksContext), "WorksProvider above this component");
+  return invariant(useContext(WorksContext), "WorksProvider above this component");
 }

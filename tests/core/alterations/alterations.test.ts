@@ -1,4 +1,4 @@
-/** What every slip keeps, for arbitrary amounts: the sewn seam, the walk of seams, equal legs; and each kind's own effect. */
+/** What every alteration keeps, for arbitrary amounts: the sewn seam, the walk of seams, equal legs; and each kind's own effect. */
 import type { Alteration, GiveBack } from "../../../src/core/decisions/alteration";
 import * as fc from "fast-check";
 import { describe, expect, it } from "vitest";
@@ -20,7 +20,7 @@ const sideShares: fc.Arbitrary<GiveBack> = fc
   .integer({ min: 0, max: 100 })
   .map((a) => ({ underarm: a / 100, waistEnd: 1 - a / 100 }));
 
-const slips = (dart: typeof waist, shares: fc.Arbitrary<GiveBack>): fc.Arbitrary<Alteration> =>
+const alterations = (dart: typeof waist, shares: fc.Arbitrary<GiveBack>): fc.Arbitrary<Alteration> =>
   fc.oneof(
     fc.record({
       kind: fc.constant("dartEnd" as const),
@@ -55,8 +55,8 @@ describe.each([
 ] as const)("any slip of %s", (_name, dart, shares) => {
   it("keeps the finished waist and hip, the walk of every seam and the equality of the legs", () => {
     fc.assert(
-      fc.property(slips(dart, shares), (slip) => {
-        const plan = planOf(withAlterations(slip));
+      fc.property(alterations(dart, shares), (planned) => {
+        const plan = planOf(withAlterations(planned));
         for (const level of ["waist", "hip"]) {
           const before = plain.levels.find((l) => l.level === level)?.finished ?? NaN;
           const after = plan.levels.find((l) => l.level === level)?.finished ?? NaN;
@@ -67,7 +67,9 @@ describe.each([
         expect(new Set(results.map(({ name }) => name))).toEqual(kept);
         expect(results.filter(({ ok }) => !ok)).toEqual([]);
         expect(plan.checks.filter(({ measured }) => !Number.isFinite(measured))).toEqual([]);
-        const done = plan.slips.flatMap(({ id, outcome }) => (id === slip.id && outcome.ok ? [outcome.value] : []));
+        const done = plan.alterations.flatMap(({ id, outcome }) =>
+          id === planned.id && outcome.ok ? [outcome.value] : [],
+        );
         for (const { seamBefore, seamUngiven, seamAfter, given } of done) {
           expect(seamAfter).toBeCloseTo(seamBefore, 4);
           const taken = given.reduce((sum, { amount: one }) => sum + one, 0);
@@ -110,7 +112,7 @@ describe("each kind", () => {
   it("taken in at the side seam by 10 mm, the side seam still walks against the back", () => {
     const work = {
       ...withAlterations(end("fullness", 20, { sideSeam: 1 })),
-      picks: { frame: "14", cup: "D", bustAlteration: 40 },
+      picks: { baseSize: "14", cup: "D", bustAlteration: 40 },
     };
     const walk = planOf(work).checks.find(
       ({ name, seam, pieces }) => name === "seamsWalk" && seam === "side" && pieces[0] === "back",
@@ -119,7 +121,7 @@ describe("each kind", () => {
   });
 
   it.each([-18, -14])("refuses to lower the underarm past its own short edge (mouth ends moved by %d mm)", (by) => {
-    const slip: Alteration = {
+    const planned: Alteration = {
       kind: "dartMouth",
       id: "b",
       dart: side,
@@ -127,10 +129,10 @@ describe("each kind", () => {
       outer: by,
       giveBack: { underarm: 1 },
     };
-    const plan = planOf({ ...withAlterations(slip), picks: { bustAlteration: 60 } });
-    expect(plan.slips.find(({ id }) => id === "b")?.outcome).toMatchObject({
+    const plan = planOf({ ...withAlterations(planned), picks: { bustAlteration: 60 } });
+    expect(plan.alterations.find(({ id }) => id === "b")?.outcome).toMatchObject({
       ok: false,
-      failure: { code: "slip/not-given-back" },
+      failure: { code: "alteration/not-given-back" },
     });
     // Left out, it leaves nothing behind.
     expect(plan.left.pieces).toEqual(planOf({ ...testWork, picks: { bustAlteration: 60 } }).left.pieces);
@@ -138,7 +140,7 @@ describe("each kind", () => {
 
   it("gives back by the shares asked for", () => {
     const plan = planOf(withAlterations(end("fullness", 30, { sideSeam: 0.5, centreSeam: 0.3, otherDart: 0.2 })));
-    const outcome = plan.slips.find(({ id }) => id === "a")?.outcome;
+    const outcome = plan.alterations.find(({ id }) => id === "a")?.outcome;
     if (outcome?.ok !== true) throw new Error("refused");
     const total = outcome.value.given.reduce((sum, { amount: one }) => sum + one, 0);
     expect(outcome.value.given.map(({ place, amount: one }) => [place, Math.round((one / total) * 100)])).toEqual([
@@ -155,9 +157,9 @@ describe("each kind", () => {
   });
 
   it("refuses a dart too short to sew and says how far it can go; that far works", () => {
-    const refusal = planOf(withAlterations(end("mouth", 500))).slips.find(({ id }) => id === "a")?.outcome;
-    if (refusal?.ok !== false || refusal.failure.code !== "slip/too-short") throw new Error("not refused");
-    const again = planOf(withAlterations(end("mouth", refusal.failure.most))).slips.find(
+    const refusal = planOf(withAlterations(end("mouth", 500))).alterations.find(({ id }) => id === "a")?.outcome;
+    if (refusal?.ok !== false || refusal.failure.code !== "alteration/too-short") throw new Error("not refused");
+    const again = planOf(withAlterations(end("mouth", refusal.failure.most))).alterations.find(
       ({ id }) => id === "a",
     )?.outcome;
     expect(again?.ok).toBe(true);
@@ -166,18 +168,18 @@ describe("each kind", () => {
   it("refuses a mouth that would close, and shares that are not whole", () => {
     const shut: Alteration = { kind: "dartMouth", id: "b", dart: waist, inner: -40, outer: -40, giveBack: {} };
     const outcomes = [shut, end("fullness", 20, { sideSeam: 0.4 })].map(
-      (slip) => planOf(withAlterations(slip)).slips.find(({ id }) => id === slip.id)?.outcome,
+      (planned) => planOf(withAlterations(planned)).alterations.find(({ id }) => id === planned.id)?.outcome,
     );
     expect(outcomes).toMatchObject([
-      { ok: false, failure: { code: "slip/dart-vanishes" } },
-      { ok: false, failure: { code: "slip/shares-not-whole", sum: 0.4 } },
+      { ok: false, failure: { code: "alteration/dart-vanishes" } },
+      { ok: false, failure: { code: "alteration/shares-not-whole", sum: 0.4 } },
     ]);
   });
 
   it("is refused where the dart that is to give back has too little, and the waist seams still walk", () => {
     // The back dart is some 36 mm wide, and its basque's narrower still.
     for (const wider of [32, 50]) {
-      const slip: Alteration = {
+      const planned: Alteration = {
         kind: "dartMouth",
         id: "b",
         dart: waist,
@@ -185,13 +187,13 @@ describe("each kind", () => {
         outer: wider / 2,
         giveBack: { otherDart: 1 },
       };
-      const plan = planOf(withAlterations(slip));
-      expect(plan.slips.find(({ id }) => id === "b")?.outcome).toMatchObject({
+      const plan = planOf(withAlterations(planned));
+      expect(plan.alterations.find(({ id }) => id === "b")?.outcome).toMatchObject({
         ok: false,
-        failure: { code: "slip/dart-vanishes" },
+        failure: { code: "alteration/dart-vanishes" },
       });
       expect(plan.left.pieces).toEqual(plain.left.pieces);
-      expect(plan.checks.filter(({ ok }) => !ok).map(({ name }) => name)).toEqual(["slipsApplied"]);
+      expect(plan.checks.filter(({ ok }) => !ok).map(({ name }) => name)).toEqual(["alterationsMade"]);
     }
   });
 
@@ -199,7 +201,7 @@ describe("each kind", () => {
     "refuses an end that would leave the piece and says how far it can go; that far works: $piece $dart",
     (dart) => {
       const lengthen = (by: number) => {
-        const slip: Alteration = {
+        const planned: Alteration = {
           kind: "dartEnd",
           id: "a",
           dart,
@@ -208,25 +210,26 @@ describe("each kind", () => {
           hold: "mouth",
           giveBack: {},
         };
-        return planOf(withAlterations(slip)).slips.find(({ id }) => id === "a")?.outcome;
+        return planOf(withAlterations(planned)).alterations.find(({ id }) => id === "a")?.outcome;
       };
       const refusal = lengthen(600);
-      if (refusal?.ok !== false || refusal.failure.code !== "slip/end-outside-piece") throw new Error("not refused");
+      if (refusal?.ok !== false || refusal.failure.code !== "alteration/end-outside-piece")
+        throw new Error("not refused");
       expect(lengthen(refusal.failure.most)?.ok).toBe(true);
       expect(lengthen(refusal.failure.most + 1)?.ok).toBe(false);
     },
   );
 
   it("moves a dart along its seam by the amount, its figures kept", () => {
-    const slip: Alteration = { kind: "dartPlace", id: "c", dart: waist, by: 10, how: "redraw", giveBack: {} };
-    const { drawn } = dartIn(planOf(withAlterations(slip)), "front", "waistDart");
+    const planned: Alteration = { kind: "dartPlace", id: "c", dart: waist, by: 10, how: "redraw", giveBack: {} };
+    const { drawn } = dartIn(planOf(withAlterations(planned)), "front", "waistDart");
     expect(printed.apex.x - drawn.apex.x).toBeCloseTo(10, 1);
     expect(drawn.intake).toBeCloseTo(printed.intake, 0);
   });
 
   it("off the centre seam brings the dart nearer the centre and takes twice the amount round the bust", () => {
-    const slip: Alteration = { kind: "dartPlace", id: "c", dart: waist, by: 6, how: "offCentreSeam", giveBack: {} };
-    const plan = planOf(withAlterations(slip));
+    const planned: Alteration = { kind: "dartPlace", id: "c", dart: waist, by: 6, how: "offCentreSeam", giveBack: {} };
+    const plan = planOf(withAlterations(planned));
     const bust = (p: typeof plan): number => p.levels.find(({ level }) => level === "bust")?.finished ?? NaN;
     expect(bust(plain) - bust(plan)).toBeCloseTo(12, 3);
     expect(plan.checks.filter(({ ok }) => !ok)).toEqual([]);
@@ -236,9 +239,9 @@ describe("each kind", () => {
     const plan = planOf(
       withAlterations({ kind: "dartPlace", id: "c", dart: waist, by, how: "offCentreSeam", giveBack: {} }),
     );
-    expect(plan.slips.find(({ id }) => id === "c")?.outcome).toMatchObject({
+    expect(plan.alterations.find(({ id }) => id === "c")?.outcome).toMatchObject({
       ok: false,
-      failure: { code: "slip/off-the-seam" },
+      failure: { code: "alteration/off-the-seam" },
     });
     expect(plan.levels).toEqual(plain.levels);
   });
@@ -257,16 +260,16 @@ describe("each kind", () => {
 describe("chains", () => {
   it("of up to eight slips end in a plan without NaN; a crossed outline is never passed", () => {
     const any = fc.oneof(
-      slips(waist, waistShares),
-      slips(side, sideShares),
-      slips(ref("back", "waistDart"), waistShares),
+      alterations(waist, waistShares),
+      alterations(side, sideShares),
+      alterations(ref("back", "waistDart"), waistShares),
     );
     fc.assert(
       fc.property(fc.array(any, { maxLength: 8 }), fc.integer({ min: -120, max: 120 }), (chain, bustAlteration) => {
         const plan = planOf({
           ...testWork,
           picks: { bustAlteration },
-          alterations: chain.map((slip, i) => ({ ...slip, id: `s${i}` })),
+          alterations: chain.map((planned, i) => ({ ...planned, id: `s${i}` })),
         });
         expect(JSON.stringify(plan)).not.toMatch(/NaN/);
         for (const { drawn } of plan.left.darts) expect(Number.isFinite(drawn.fullness)).toBe(true);

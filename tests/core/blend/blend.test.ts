@@ -4,7 +4,7 @@ import { describe, expect, it } from "vitest";
 import { blendPiece, levelSizes, neighbours } from "../../../src/core/blend/blendPiece";
 import { seamLength } from "../../../src/core/girth/seamLength";
 import { pointNames, pointOf, type Piece } from "../../../src/core/pattern/piece";
-import { must } from "../../../src/core/result";
+import { invariant } from "../../../src/core/result";
 import { draftBlocks } from "../../../src/core/nest/printedNest";
 import { anyAmount } from "../../support/amounts";
 import { planOf, testWork } from "../../support/works";
@@ -32,10 +32,10 @@ describe("blendPiece", () => {
 
   it("keeps the side seams of front and back together, and the waists of bodice and basque, at any blend", () => {
     fc.assert(
-      fc.property(fc.nat(last), size, size, (frame, waist, hip) => {
+      fc.property(fc.nat(last), size, size, (baseSize, waist, hip) => {
         // Few bodies are more than four sizes from their frame at waist or hip.
-        const near = (s: number): number => Math.min(Math.max(s, frame - 4), frame + 4, last);
-        const at = levelSizes(frame, near(waist), near(hip));
+        const near = (s: number): number => Math.min(Math.max(s, baseSize - 4), baseSize + 4, last);
+        const at = levelSizes(baseSize, near(waist), near(hip));
         const [front, back, frontBasque, backBasque] = all.map((sizes) => blendPiece(sizes, at)) as [
           Piece,
           Piece,
@@ -52,9 +52,9 @@ describe("blendPiece", () => {
 
   it("never makes a larger size narrower: waist and hip grow with their own size, from two below the first to two past the last", () => {
     fc.assert(
-      fc.property(fc.nat(last), anyAmount(-2, last + 1.5), anyAmount(0.02, 0.5), (frame, from, step) => {
+      fc.property(fc.nat(last), anyAmount(-2, last + 1.5), anyAmount(0.02, 0.5), (baseSize, from, step) => {
         for (const sizes of all) {
-          const [low, high] = [from, from + step].map((at) => blendPiece(sizes, levelSizes(frame, at, at)));
+          const [low, high] = [from, from + step].map((at) => blendPiece(sizes, levelSizes(baseSize, at, at)));
           if (low === undefined || high === undefined) throw new Error("no piece");
           const x = (piece: Piece, name: "sideWaist" | "sideHip"): number | undefined => piece.points[name]?.at.x;
           for (const name of ["sideWaist", "sideHip"] as const) {
@@ -68,15 +68,16 @@ describe("blendPiece", () => {
 
   it("runs the side seam without a corner at the waist's own blend, within two sizes of the frame", () => {
     fc.assert(
-      fc.property(fc.integer({ min: 2, max: last - 2 }), anyAmount(-2, 2), anyAmount(-2, 2), (frame, waist, hip) => {
-        const blended = blendPiece(blocks.front, levelSizes(frame, frame + waist, frame + hip));
+      fc.property(fc.integer({ min: 2, max: last - 2 }), anyAmount(-2, 2), anyAmount(-2, 2), (baseSize, waist, hip) => {
+        const blended = blendPiece(blocks.front, levelSizes(baseSize, baseSize + waist, baseSize + hip));
         const upper = blended.edges.find(({ to }) => to === "sideBust");
         const lower = blended.edges.find(({ from }) => from === "sideBust");
         if (upper === undefined || lower?.curve === undefined || lower.curve === null) throw new Error("side");
         const [a, b, c] = [pointOf(blended, upper.from), pointOf(blended, "sideBust"), lower.curve.c1];
         const turn = Math.atan2(c.y - b.y, c.x - b.x) - Math.atan2(b.y - a.y, b.x - a.x);
-        const printed = must(blocks.front[frame], "frame").edges.find(({ from }) => from === "sideBust")?.curve?.c1;
-        const own = pointOf(must(blocks.front[frame], "frame"), "sideBust");
+        const printed = invariant(blocks.front[baseSize], "baseSize").edges.find(({ from }) => from === "sideBust")
+          ?.curve?.c1;
+        const own = pointOf(invariant(blocks.front[baseSize], "baseSize"), "sideBust");
         const before = Math.atan2((printed?.y ?? NaN) - own.y, (printed?.x ?? NaN) - own.x) - Math.PI / 2;
         // The printed block has this much of a corner there itself; the blend adds none.
         expect(Math.abs(turn - before)).toBeLessThan(1e-9);

@@ -10,7 +10,7 @@ import { conditionOn, type BodyModel, type Known } from "../../../src/core/bodie
 import { BRIDGES, SURVEYED_BODIES, TAPED_BODIES } from "../../../src/core/bodies/bridges";
 import { SURVEY } from "../../../src/core/bodies/surveyModel";
 import { MEASURE_NAMES, type MeasureName } from "../../../src/core/measures/measure";
-import { must } from "../../../src/core/result";
+import { invariant } from "../../../src/core/result";
 import { anyAmount } from "../../support/amounts";
 import { SURVEYED, surveyModelText } from "../../support/surveyModelText";
 import { women1988 } from "../../support/surveys";
@@ -23,14 +23,14 @@ function byLibrary(model: BodyModel, given: readonly Known[], measure: MeasureNa
   const own = scatter.selection(places, places).add(Matrix.diag(given.map(({ variance }) => variance)));
   const across = scatter.selection([at], places);
   const off = Matrix.columnVector(
-    given.map(({ log }, i) => log - must(model.middle[must(places[i], "place")], "middle")),
+    given.map(({ log }, i) => log - invariant(model.middle[invariant(places[i], "place")], "middle")),
   );
   const weights = across.mmul(inverse(own));
   const distance = off.transpose().mmul(inverse(own)).mmul(off).get(0, 0);
   const left = scatter.get(at, at) - weights.mmul(across.transpose()).get(0, 0);
   const freedom = model.freedom + given.length;
   return {
-    middle: must(model.middle[at], "middle") + weights.mmul(off).get(0, 0),
+    middle: invariant(model.middle[at], "middle") + weights.mmul(off).get(0, 0),
     scale: Math.sqrt((left * (model.freedom + distance)) / freedom),
     distance,
   };
@@ -47,7 +47,9 @@ describe("conditionOn", () => {
         (measures, asked, offs, variance) => {
           const given = measures.map((measure, at) => ({
             measure,
-            log: must(TAPED_BODIES.middle[TAPED_BODIES.measures.indexOf(measure)], "middle") + must(offs[at], "off"),
+            log:
+              invariant(TAPED_BODIES.middle[TAPED_BODIES.measures.indexOf(measure)], "middle") +
+              invariant(offs[at], "off"),
             variance,
           }));
           const ours = conditionOn(TAPED_BODIES, given);
@@ -86,7 +88,7 @@ describe("conditionOn", () => {
   it("is less sure of a body further out, by what Student's t says", () => {
     const scaleAt = (off: number): number =>
       conditionOn(SURVEYED_BODIES, [
-        { measure: "bustGirth", log: must(SURVEYED_BODIES.middle[0], "middle") + off, variance: 0 },
+        { measure: "bustGirth", log: invariant(SURVEYED_BODIES.middle[0], "middle") + off, variance: 0 },
       ]).of("hipGirth").scale;
     const sd = Math.sqrt(SURVEYED_BODIES.scatter[0]?.[0] ?? 0);
     // One measure given, three scales out: (25 + 9)/(25 + 0).
@@ -109,7 +111,7 @@ describe("the shipped survey model", () => {
     const [have, want] = [numbers(shipped), numbers(fresh)];
     expect(have).toHaveLength(want.length);
     // Another machine's arithmetic may differ in the last digit printed.
-    expect(Math.max(...have.map((value, at) => Math.abs(value - must(want[at], "number"))))).toBeLessThan(2e-8);
+    expect(Math.max(...have.map((value, at) => Math.abs(value - invariant(want[at], "number"))))).toBeLessThan(2e-8);
   }, 60_000);
 
   it("has the middles of the published table (means of the 1988 survey, mm)", () => {
@@ -125,7 +127,7 @@ describe("the shipped survey model", () => {
       ["backWaistLength", 367.3],
     ];
     for (const [name, mean] of published) {
-      const middle = Math.exp(must(SURVEYED_BODIES.middle[SURVEYED_BODIES.measures.indexOf(name)], name));
+      const middle = Math.exp(invariant(SURVEYED_BODIES.middle[SURVEYED_BODIES.measures.indexOf(name)], name));
       expect(Math.abs(middle - mean) / mean).toBeLessThan(0.012);
     }
   });
@@ -134,7 +136,7 @@ describe("the shipped survey model", () => {
     const correlation = (a: MeasureName, b: MeasureName): number => {
       const [i, j] = [SURVEYED.indexOf(a), SURVEYED.indexOf(b)];
       const s = SURVEYED_BODIES.scatter;
-      return must(s[i]?.[j], "s") / Math.sqrt(must(s[i]?.[i], "s") * must(s[j]?.[j], "s"));
+      return invariant(s[i]?.[j], "s") / Math.sqrt(invariant(s[i]?.[i], "s") * invariant(s[j]?.[j], "s"));
     };
     // From the survey's own table of correlations.
     expect(correlation("bustGirth", "waistGirth")).toBeCloseTo(0.86, 1);
@@ -159,16 +161,17 @@ describe("the taped bodies", () => {
   it.each(SURVEYED)("%s is shifted by its bridge, and doubted by it", (name) => {
     const at = SURVEYED_BODIES.measures.indexOf(name);
     const to = TAPED_BODIES.measures.indexOf(name);
-    const middle = Math.exp(must(SURVEYED_BODIES.middle[at], "middle"));
+    const middle = Math.exp(invariant(SURVEYED_BODIES.middle[at], "middle"));
     const bridge = BRIDGES[name] ?? { shift: 0, doubt: 0 };
-    expect(Math.exp(must(TAPED_BODIES.middle[to], "middle"))).toBeCloseTo(middle + bridge.shift, 6);
-    const added = must(TAPED_BODIES.scatter[to]?.[to], "scatter") - must(SURVEYED_BODIES.scatter[at]?.[at], "scatter");
+    expect(Math.exp(invariant(TAPED_BODIES.middle[to], "middle"))).toBeCloseTo(middle + bridge.shift, 6);
+    const added =
+      invariant(TAPED_BODIES.scatter[to]?.[to], "scatter") - invariant(SURVEYED_BODIES.scatter[at]?.[at], "scatter");
     expect(Math.sqrt(Math.max(0, added)) * middle).toBeCloseTo(bridge.doubt, 6);
   });
 
   it("let back and front lengths share the doubt of where the waist is", () => {
     const covariance = (model: BodyModel): number =>
-      must(
+      invariant(
         model.scatter[model.measures.indexOf("backWaistLength")]?.[model.measures.indexOf("frontWaistLength")],
         "scatter",
       );
@@ -177,7 +180,7 @@ describe("the taped bodies", () => {
 
   it("draw across front at 0.94 of across back", () => {
     const middle = (name: MeasureName): number =>
-      Math.exp(must(TAPED_BODIES.middle[TAPED_BODIES.measures.indexOf(name)], name));
+      Math.exp(invariant(TAPED_BODIES.middle[TAPED_BODIES.measures.indexOf(name)], name));
     expect(middle("acrossFront") / middle("acrossBack")).toBeCloseTo(0.94, 9);
   });
 });

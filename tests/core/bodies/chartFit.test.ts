@@ -18,19 +18,19 @@ import {
 import { normalQuantile } from "../../../src/core/statistics/normalQuantile";
 import type { SizeChart } from "../../../src/core/chart/sizeChart";
 import { bodyOf, tapesOf } from "../../../src/core/measures/tape";
-import { must } from "../../../src/core/result";
+import { invariant } from "../../../src/core/result";
 import { demoWorks } from "../../../src/document/demo";
 import { anyAmount } from "../../support/amounts";
 import { women1988 } from "../../support/surveys";
 
-const shift = (name: "upperChestGirth" | "waistGirth" | "hipGirth"): number => must(BRIDGES[name], name).shift;
+const shift = (name: "upperChestGirth" | "waistGirth" | "hipGirth"): number => invariant(BRIDGES[name], name).shift;
 
 /** The real women, moved to where a dressmaker's tape runs. */
 const women: readonly ModelBody[] = women1988.map(({ measures }) => ({
-  bust: must(measures.bustGirth, "bust"),
-  upperChest: must(measures.upperChestGirth, "upper chest") + shift("upperChestGirth"),
-  waist: must(measures.waistGirth, "waist") + shift("waistGirth"),
-  hip: must(measures.hipGirth, "hip") + shift("hipGirth"),
+  bust: invariant(measures.bustGirth, "bust"),
+  upperChest: invariant(measures.upperChestGirth, "upper chest") + shift("upperChestGirth"),
+  waist: invariant(measures.waistGirth, "waist") + shift("waistGirth"),
+  hip: invariant(measures.hipGirth, "hip") + shift("hipGirth"),
 }));
 
 const numbersIn = ({
@@ -55,7 +55,7 @@ const numbersIn = ({
 ];
 
 const fitOf = (chart: SizeChart, measures: Parameters<typeof tapesOf>[0] = {}) =>
-  must(chartFit(chart, bodyOf(tapesOf(measures))), "fit");
+  invariant(chartFit(chart, bodyOf(tapesOf(measures))), "fit");
 
 const size = (label: string, bust: number, waist: number, hip: number) => ({ label, bust, waist, hip });
 
@@ -109,7 +109,7 @@ describe("the model's bodies", () => {
   it("have the model's middles, within a tenth of a per cent", () => {
     const means = logs.mean("column");
     for (const [at, middle] of GIRTH_BODIES.middle.entries())
-      expect(Math.abs(must(means[at], "mean") - middle)).toBeLessThan(0.001);
+      expect(Math.abs(invariant(means[at], "mean") - middle)).toBeLessThan(0.001);
   });
 
   // Covariance of a multivariate t: scatter times ν/(ν − 2). Whitened by the library's own factor it is the identity.
@@ -148,7 +148,7 @@ describe("the rings", () => {
   // The many-sided figure holds a point that a line from it crosses an odd number of times.
   const holds = (ring: readonly (readonly [number, number])[], x: number, y: number): boolean =>
     ring.reduce((inside, [x1, y1], at) => {
-      const [x2, y2] = must(ring[(at + 1) % ring.length], "point");
+      const [x2, y2] = invariant(ring[(at + 1) % ring.length], "point");
       return y1 > y !== y2 > y && x < x1 + ((y - y1) / (y2 - y1)) * (x2 - x1) ? !inside : inside;
     }, false);
 
@@ -176,13 +176,13 @@ describe("the rings", () => {
   it("lies at that distance all round, by the library's inverse", () => {
     const places = [0, 2];
     const inverse = new CholeskyDecomposition(
-      new Matrix(places.map((row) => places.map((column) => must(GIRTH_BODIES.scatter[row]?.[column], "entry")))),
+      new Matrix(places.map((row) => places.map((column) => invariant(GIRTH_BODIES.scatter[row]?.[column], "entry")))),
     ).solve(Matrix.eye(2));
     const distance = 25 * ((1 - 0.9) ** (-2 / 25) - 1);
     for (const [x, y] of ringOf("bust", "waist", 0.9)) {
       const off = Matrix.columnVector([
-        Math.log(x) - must(GIRTH_BODIES.middle[0], "middle"),
-        Math.log(y) - must(GIRTH_BODIES.middle[2], "middle"),
+        Math.log(x) - invariant(GIRTH_BODIES.middle[0], "middle"),
+        Math.log(y) - invariant(GIRTH_BODIES.middle[2], "middle"),
       ]);
       expect(off.transpose().mmul(inverse).mmul(off).get(0, 0)).toBeCloseTo(distance, 6);
     }
@@ -197,9 +197,9 @@ describe("what a chart fits", () => {
       const real = numbersIn(sharesOf(chart, women));
       // The two bounds lie where the upper chest is off by its doubt, and the differences of the real women are not quite so regular.
       const room = model.map((__, at) => (at === 2 || at === 3 ? 0.05 : 0.04));
-      expect(model.map((share, at) => Math.abs(share - must(real[at], "share")) > must(room[at], "room"))).toEqual(
-        model.map(() => false),
-      );
+      expect(
+        model.map((share, at) => Math.abs(share - invariant(real[at], "share")) > invariant(room[at], "room")),
+      ).toEqual(model.map(() => false));
     },
   );
 
@@ -273,10 +273,10 @@ describe("a wearer beside the chart", () => {
   it("against her frame and against the line, by hand", () => {
     const { hers } = fitOf(even, { bustGirth: 890, upperChestGirth: 835, waistGirth: 742, hipGirth: 940 });
     // Bust and upper chest are 55 apart, so the frame goes by the bust: the 880 (700, 940). At bust 890 the line has waist 710; at waist 742 hip 982.
-    expect(hers.frame).toEqual({ label: "880", waist: 42, hip: 0 });
+    expect(hers.baseSize).toEqual({ label: "880", waist: 42, hip: 0 });
     expect(hers.waistAtBust?.off).toBeCloseTo(32, 9);
     expect(hers.hipAtWaist?.off).toBeCloseTo(-42, 9);
-    expect(hers.noFrame).toBeNull();
+    expect(hers.noBaseSize).toBeNull();
   });
 
   it("counts as many further out as of the real women, within 4 of 100", () => {
@@ -284,20 +284,20 @@ describe("a wearer beside the chart", () => {
     // The line of the even chart in closed form, also past its ends: waist = bust − 180, hip = waist + 240.
     const further = women.filter(({ bust, waist }) => Math.abs(waist - (bust - 180)) > 32).length / women.length;
     const furtherHip = women.filter(({ waist, hip }) => Math.abs(hip - (waist + 240)) > 42).length / women.length;
-    expect(Math.abs(must(hers.waistAtBust, "waist").further - further)).toBeLessThan(0.04);
-    expect(Math.abs(must(hers.hipAtWaist, "hip").further - furtherHip)).toBeLessThan(0.04);
+    expect(Math.abs(invariant(hers.waistAtBust, "waist").further - further)).toBeLessThan(0.04);
+    expect(Math.abs(invariant(hers.hipAtWaist, "hip").further - furtherHip)).toBeLessThan(0.04);
   });
 
   it("says less with less", () => {
-    expect(fitOf(even).hers).toEqual({ frame: null, noFrame: "noBust", waistAtBust: null, hipAtWaist: null });
+    expect(fitOf(even).hers).toEqual({ baseSize: null, noBaseSize: "noBust", waistAtBust: null, hipAtWaist: null });
     expect(fitOf(even, { bustGirth: 880 }).hers).toEqual({
-      frame: { label: "880", waist: null, hip: null },
-      noFrame: null,
+      baseSize: { label: "880", waist: null, hip: null },
+      noBaseSize: null,
       waistAtBust: null,
       hipAtWaist: null,
     });
     expect(fitOf(even, { waistGirth: 700, hipGirth: 950 }).hers).toMatchObject({
-      frame: null,
+      baseSize: null,
       waistAtBust: null,
       hipAtWaist: { off: 10 },
     });
@@ -305,21 +305,21 @@ describe("a wearer beside the chart", () => {
 
   it("says at which end the chart does not reach her, and then nothing of its line", () => {
     expect(fitOf(even, { bustGirth: 1400, waistGirth: 1300 }).hers).toMatchObject({
-      frame: null,
-      noFrame: "larger",
+      baseSize: null,
+      noBaseSize: "larger",
       waistAtBust: null,
     });
     expect(fitOf(even, { bustGirth: 640, waistGirth: 500 }).hers).toMatchObject({
-      frame: null,
-      noFrame: "smaller",
+      baseSize: null,
+      noBaseSize: "smaller",
       waistAtBust: null,
     });
   });
 
   it("goes by her own frame where she chose one", () => {
     const body = bodyOf(tapesOf({ bustGirth: 880, waistGirth: 700 }));
-    expect(chartFit(even, body, { frame: "920" })?.hers.frame).toEqual({ label: "920", waist: -40, hip: null });
-    expect(chartFit(even, body, { frame: "gone" })?.hers).toMatchObject({ frame: null, noFrame: null });
+    expect(chartFit(even, body, { baseSize: "920" })?.hers.baseSize).toEqual({ label: "920", waist: -40, hip: null });
+    expect(chartFit(even, body, { baseSize: "gone" })?.hers).toMatchObject({ baseSize: null, noBaseSize: null });
   });
 
   it("takes the chart's word where two sizes share a waist or a hip", () => {

@@ -11,7 +11,7 @@ import { MEASURE_NAMES, type MeasureName, type Measures } from "../../../src/cor
 import { MEASURE_RANGES } from "../../../src/core/measures/registry";
 import { bodyOf, tapesOf } from "../../../src/core/measures/tape";
 import { LIMITS } from "../../../src/core/decisions/limits";
-import { must } from "../../../src/core/result";
+import { invariant } from "../../../src/core/result";
 import { anyAmount } from "../../support/amounts";
 import {
   asMeasured,
@@ -50,7 +50,7 @@ describe("the women held back from the fit", () => {
   it.each([...CHESTS, ...LENGTHS, "height" as const])(
     "given bust, waist and hip, nine in ten have the %s told, give or take five in a hundred",
     (name) => {
-      const errors = must(byGirths?.get(name), name);
+      const errors = invariant(byGirths?.get(name), name);
       expect(errors.women).toBe(552);
       // Of 552 women with nine in ten told rightly, 1.3 in a hundred is one standard deviation.
       expect(errors.covered).toBeGreaterThan(0.85);
@@ -61,7 +61,7 @@ describe("the women held back from the fit", () => {
   it.each(MEASURE_NAMES.filter((name) => name !== "acrossFront"))(
     "given all others, nine in ten have the %s told, give or take five in a hundred",
     (name) => {
-      const { covered } = must(byOthers?.get(name), name);
+      const { covered } = invariant(byOthers?.get(name), name);
       expect(covered).toBeGreaterThan(0.85);
       expect(covered).toBeLessThan(0.95);
     },
@@ -81,7 +81,7 @@ describe("the women held back from the fit", () => {
   ] as const)(
     "given bust, waist, hip and height, the %s is out by less than %s mm on average, and to either side alike",
     (name, most) => {
-      const { mean, bias } = must(byFour?.get(name), name);
+      const { mean, bias } = invariant(byFour?.get(name), name);
       expect(mean).toBeLessThan(most);
       // What is left on one side is small against what is out.
       expect(Math.abs(bias)).toBeLessThan(0.2 * mean);
@@ -91,16 +91,16 @@ describe("the women held back from the fit", () => {
   it.each([...CHESTS, ...LENGTHS, "waistGirth" as const, "hipGirth" as const, "height" as const])(
     "the %s is told as well from the bust alone as by a straight line of its own",
     (name) => {
-      expect(must(byBust?.get(name), name).mean).toBeLessThan(must(line.get(name), name).mean + 0.3);
+      expect(invariant(byBust?.get(name), name).mean).toBeLessThan(invariant(line.get(name), name).mean + 0.3);
     },
   );
 
   it.each(["upperChestGirth", "underBustGirth", "backWaistLength", "frontWaistLength", "neckBaseGirth"] as const)(
     "waist, hip and height help with the %s, and all the rest more",
     (name) => {
-      const [one, four, all] = [byBust, byFour, byOthers].map((errors) => must(errors?.get(name), name).mean);
-      expect(must(four, "four")).toBeLessThan(0.95 * must(one, "one"));
-      expect(must(all, "all")).toBeLessThan(0.98 * must(four, "four"));
+      const [one, four, all] = [byBust, byFour, byOthers].map((errors) => invariant(errors?.get(name), name).mean);
+      expect(invariant(four, "four")).toBeLessThan(0.95 * invariant(one, "one"));
+      expect(invariant(all, "all")).toBeLessThan(0.98 * invariant(four, "four"));
     },
   );
 });
@@ -111,7 +111,7 @@ describe("the women of 2012", () => {
   it.each(["hipGirth", "neckBaseGirth", "shoulderLength", "acrossBack"] as const)(
     "over 39, given bust and height, have the %s told by the bridged and widened range nine times in ten or nearly",
     (name) => {
-      const errors = must(errorsOf(older, ["bustGirth", "height"], byEstimates(true, true)).get(name), name);
+      const errors = invariant(errorsOf(older, ["bustGirth", "height"], byEstimates(true, true)).get(name), name);
       expect(errors.women).toBe(306);
       expect(errors.covered).toBeGreaterThan(0.87);
     },
@@ -119,15 +119,15 @@ describe("the women of 2012", () => {
 
   it("would not have their hips told without the bridge", () => {
     const raw = errorsOf(asMeasured(women2012), ["bustGirth", "height"], byModel(SURVEYED_BODIES));
-    expect(must(raw.get("hipGirth"), "hip").covered).toBeLessThan(0.85);
+    expect(invariant(raw.get("hipGirth"), "hip").covered).toBeLessThan(0.85);
   });
 });
 
 const MIDDLE: Measures = Object.fromEntries(
-  TAPED_BODIES.measures.map((name, at) => [name, Math.exp(must(TAPED_BODIES.middle[at], name))]),
+  TAPED_BODIES.measures.map((name, at) => [name, Math.exp(invariant(TAPED_BODIES.middle[at], name))]),
 );
 const middleOf = (...names: readonly MeasureName[]): Measures =>
-  Object.fromEntries(names.map((name) => [name, must(MIDDLE[name], name)]));
+  Object.fromEntries(names.map((name) => [name, invariant(MIDDLE[name], name)]));
 const widthOf = ({ least, most }: { readonly least: number; readonly most: number }): number => Math.log(most / least);
 
 /** Some of the measures, each as one draws it. */
@@ -181,7 +181,7 @@ describe("estimatesOf", () => {
         storable.filter((measures) => Object.keys(measures).length > 0),
         anyAge,
         (measures, age) => {
-          const { furtherOut, widened, state, why } = must(standingOf(body(measures), age), "standing");
+          const { furtherOut, widened, state, why } = invariant(standingOf(body(measures), age), "standing");
           expect(furtherOut).toBeGreaterThanOrEqual(0);
           expect(furtherOut).toBeLessThanOrEqual(1);
           expect(widened).toBeGreaterThanOrEqual(1);
@@ -204,7 +204,7 @@ describe("estimatesOf", () => {
       "acrossBack",
     ];
     const widths = order.map((_, at) =>
-      widthOf(must(estimatesOf(body(middleOf(...order.slice(0, at + 1)))).underBustGirth, "under-bust")),
+      widthOf(invariant(estimatesOf(body(middleOf(...order.slice(0, at + 1)))).underBustGirth, "under-bust")),
     );
     expect(widths).toEqual(widths.toSorted((a, b) => b - a));
     expect(new Set(widths).size).toBe(order.length);
@@ -212,7 +212,7 @@ describe("estimatesOf", () => {
 
   it("is surer of a measure taken twice alike, and less where the readings are far apart", () => {
     const from = (readings: readonly number[]): number =>
-      widthOf(must(estimatesOf(bodyOf([{ readings: { bustGirth: readings } }])).upperChestGirth, "upper chest"));
+      widthOf(invariant(estimatesOf(bodyOf([{ readings: { bustGirth: readings } }])).upperChestGirth, "upper chest"));
     expect(from([920, 920])).toBeLessThan(from([920]));
     expect(from([870, 970])).toBeGreaterThan(from([920, 920]));
   });
@@ -225,7 +225,7 @@ describe("estimatesOf", () => {
       expect(most).toBeGreaterThan(value);
     }
     for (const [name, estimate] of Object.entries(estimatesOf(body(middleOf("bustGirth", "height"))))) {
-      const middle = must(Object.entries(MIDDLE).find(([one]) => one === name)?.[1], name);
+      const middle = invariant(Object.entries(MIDDLE).find(([one]) => one === name)?.[1], name);
       expect(estimate.value / middle).toBeCloseTo(1, 9);
     }
   });
@@ -264,7 +264,7 @@ describe("a body that the survey does not speak for", () => {
       state: "outside",
       besideTrade: false,
     });
-    expect(must(standingOf(far), "standing").widened).toBeGreaterThan(1.2);
+    expect(invariant(standingOf(far), "standing").widened).toBeGreaterThan(1.2);
     expect(standingOf(body(middleOf("bustGirth", "hipGirth")))).toEqual({
       furtherOut: 1,
       state: "within",
@@ -282,7 +282,7 @@ describe("a body that the survey does not speak for", () => {
   ] as const)(
     "has its %s told midway between the survey and the trade's proportion %s, and as widely as both",
     (name, trade) => {
-      const estimate = must(estimatesOf(far)[name], name);
+      const estimate = invariant(estimatesOf(far)[name], name);
       const survey = rangeOf(conditionOn(TAPED_BODIES, knownOf(far)).of(name));
       expect(estimate.from).toBe("proportion");
       expect(estimate.value).toBeCloseTo((survey.value + trade) / 2, 6);
@@ -298,7 +298,7 @@ describe("a body that the survey does not speak for", () => {
 
 describe("age", () => {
   const taken = body(middleOf("bustGirth", "waistGirth"));
-  const widthAt = (age?: number): number => widthOf(must(estimatesOf(taken, age).hipGirth, "hip"));
+  const widthAt = (age?: number): number => widthOf(invariant(estimatesOf(taken, age).hipGirth, "hip"));
 
   it("widens the ranges where few were measured, and more where none were; the values stay", () => {
     expect(widthAt(30)).toBe(widthAt());

@@ -5,11 +5,11 @@ import { conditionOn, type Known } from "../../../src/core/bodies/bodyModel";
 import { TAPED_BODIES } from "../../../src/core/bodies/bridges";
 import { foretell, logDensity, OPEN_BODIES, readingOf, readOf } from "../../../src/core/bodies/openBodies";
 import { MEASURE_NAMES, type MeasureName } from "../../../src/core/measures/measure";
-import { must } from "../../../src/core/result";
+import { invariant } from "../../../src/core/result";
 import { anyAmount } from "../../support/amounts";
 import { bodyWith } from "../../support/tapedWomen";
 
-const middleOf = (name: MeasureName): number => must(OPEN_BODIES.middle[OPEN_BODIES.measures.indexOf(name)], name);
+const middleOf = (name: MeasureName): number => invariant(OPEN_BODIES.middle[OPEN_BODIES.measures.indexOf(name)], name);
 
 const VARIANCE = 0.0002;
 
@@ -22,7 +22,7 @@ const anyRead: fc.Arbitrary<readonly Known[]> = fc
     fc.array(anyAmount(-0.25, 0.25), { minLength: PLAIN.length, maxLength: PLAIN.length }),
   )
   .map(([names, offs]) =>
-    names.map((measure, at) => ({ measure, log: middleOf(measure) + must(offs[at], "off"), variance: VARIANCE })),
+    names.map((measure, at) => ({ measure, log: middleOf(measure) + invariant(offs[at], "off"), variance: VARIANCE })),
   );
 
 describe("readingOf", () => {
@@ -36,7 +36,7 @@ describe("readingOf", () => {
             read.filter((one) => one !== known),
           );
           const { middle, scale, freedom } = others.of(known.measure);
-          const ours = must(foretold[at], "foretold");
+          const ours = invariant(foretold[at], "foretold");
           const widening = (OPEN_BODIES.freedom + others.distance) / (OPEN_BODIES.freedom + others.known);
           expect(ours.middle).toBeCloseTo(middle, 8);
           expect(ours.scale).toBeCloseTo(Math.sqrt(scale ** 2 + known.variance * widening), 8);
@@ -52,8 +52,8 @@ describe("readingOf", () => {
       fc.property(anyRead, fc.nat(), anyAmount(-0.5, 0.5), (read, which, off) => {
         const at = which % read.length;
         const reading = readingOf(read);
-        const foretold = must(reading.foretold[at], "foretold");
-        const [before, after] = [must(reading.logs[at], "log"), must(reading.logs[at], "log") + off];
+        const foretold = invariant(reading.foretold[at], "foretold");
+        const [before, after] = [invariant(reading.logs[at], "log"), invariant(reading.logs[at], "log") + off];
         expect(reading.gainOf(new Map([[at, after]]))).toBeCloseTo(
           logDensity(after, foretold) - logDensity(before, foretold),
           7,

@@ -1,9 +1,9 @@
 /**
- * What is doubted: by the women of the survey who were held back from the fit, moved onto a dressmaker's tape, with slips
- * planted and without; and by bodies and slips of our own. Bounds on shares lie a little below (or above) what
+ * What is doubted: by the women of the survey who were held back from the fit, moved onto a dressmaker's tape, with misreadings
+ * planted and without; and by bodies and misreadings of our own. Bounds on shares lie a little below (or above) what
  * `npx tsx tests/tools/suspicions.ts` prints; the thresholds they hold for are in src/core/bodies/suspicion.ts.
  */
-import type { SlipKind } from "../../../src/core/bodies/misreading";
+import type { MisreadingKind } from "../../../src/core/bodies/misreading";
 import * as fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { NAVEL_OVER_WAIST } from "../../../src/core/bodies/misreadingHypotheses";
@@ -11,7 +11,7 @@ import { suspicionsOf } from "../../../src/core/bodies/suspicion";
 import { MEASURE_NAMES, type MeasureName } from "../../../src/core/measures/measure";
 import { MEASURE_RANGES } from "../../../src/core/measures/registry";
 import { bodyOf, tapesOf } from "../../../src/core/measures/tape";
-import { must } from "../../../src/core/result";
+import { invariant } from "../../../src/core/result";
 import { anyAmount } from "../../support/amounts";
 import {
   askedInVain,
@@ -20,7 +20,7 @@ import {
   SIX_MEASURES,
   THIRTEEN_MEASURES,
   type Planted,
-} from "../../support/plantedSlips";
+} from "../../support/plantedMisreadings";
 import { heldBack1988, women1988 } from "../../support/surveys";
 import { bodyWith, tapedWomen } from "../../support/tapedWomen";
 
@@ -51,7 +51,9 @@ const ALL_OF_HER: Values = {
 
 const doubted = (values: Values, age?: number) => suspicionsOf(bodyWith(values), age);
 const said = (values: Values) =>
-  doubted(values).map(({ measure, slip }) => (slip === null ? [measure] : [measure, slip.kind, slip.meant]));
+  doubted(values).map(({ measure, misreading }) =>
+    misreading === null ? [measure] : [measure, misreading.kind, misreading.meant],
+  );
 
 describe("women whose measures are right", () => {
   const women = tapedWomen(heldBack1988);
@@ -205,10 +207,10 @@ describe("one body", () => {
       backWaistLength: 400,
     };
     const saidInInches = (wrong: Values) =>
-      suspicionsOf(bodyWith({ ...INCHES, ...wrong }), undefined, "in").map(({ measure, slip }) => [
+      suspicionsOf(bodyWith({ ...INCHES, ...wrong }), undefined, "in").map(({ measure, misreading }) => [
         measure,
-        slip?.kind,
-        slip?.meant,
+        misreading?.kind,
+        misreading?.meant,
       ]);
 
     it("is not doubted as it is", () => {
@@ -228,7 +230,7 @@ describe("one body", () => {
     it("is never said to be ten centimetres out", () => {
       for (const name of SIX_MEASURES) {
         for (const by of [-100, 100]) {
-          const value = must(INCHES[name], name);
+          const value = invariant(INCHES[name], name);
           expect(saidInInches({ [name]: value + by })).not.toContainEqual([name, "tenOut", value]);
         }
       }
@@ -250,18 +252,18 @@ describe("one body", () => {
       ...bodyOf([{ readings: { underBustGirth: [345, 375] } }]),
     });
     expect(others).toEqual([]);
-    expect(found).toMatchObject({ measure: "underBustGirth", value: 360, slip: null, takenAgain: false });
+    expect(found).toMatchObject({ measure: "underBustGirth", value: 360, misreading: null, takenAgain: false });
   });
 
   it("swapped measures name each other", () => {
     const found = doubted({ ...BODY, bustGirth: 740, underBustGirth: 864 });
-    expect(found.map(({ slip }) => slip?.other)).toEqual(["underBustGirth", "bustGirth"]);
+    expect(found.map(({ misreading }) => misreading?.other)).toEqual(["underBustGirth", "bustGirth"]);
   });
 
   it("the waist at the hip is said to be that, and what was meant is near her waist", () => {
     const [found] = doubted({ ...BODY, waistGirth: 935 });
-    expect(found).toMatchObject({ measure: "waistGirth", slip: { kind: "waistAtHip" } });
-    expect(Math.abs((found?.slip?.meant ?? 0) - 680)).toBeLessThan(40);
+    expect(found).toMatchObject({ measure: "waistGirth", misreading: { kind: "waistAtHip" } });
+    expect(Math.abs((found?.misreading?.meant ?? 0) - 680)).toBeLessThan(40);
   });
 
   it("two wrong at once are both found, and nothing else", () => {
@@ -376,7 +378,7 @@ describe("a measure taken again", () => {
 describe("the waist at the navel", () => {
   it("is so much more than the waist as the survey of 1988 has it", () => {
     const logs = women1988.map(({ measures, waistAtNavel }) =>
-      Math.log(must(waistAtNavel, "navel") / must(measures.waistGirth, "waist")),
+      Math.log(invariant(waistAtNavel, "navel") / invariant(measures.waistGirth, "waist")),
     );
     const mean = logs.reduce((sum, log) => sum + log, 0) / logs.length;
     expect(NAVEL_OVER_WAIST.middle).toBeCloseTo(mean, 4);
@@ -412,11 +414,11 @@ describe("any values", () => {
       fc.property(anyBody, fc.option(fc.integer({ min: 0, max: 120 }), { nil: undefined }), (values, age) => {
         const found = doubted(values, age);
         expect(new Set(found.map(({ measure }) => measure)).size).toBe(found.length);
-        for (const { measure, value, expected, least, most, slip } of found) {
+        for (const { measure, value, expected, least, most, misreading } of found) {
           expect(value).toBe(values[measure]);
           expect([expected, least, most].every((mm) => Number.isFinite(mm) && mm >= 0)).toBe(true);
           expect(least <= expected && expected <= most).toBe(true);
-          expect(slip === null || (Number.isFinite(slip.meant) && slip.meant > 0)).toBe(true);
+          expect(misreading === null || (Number.isFinite(misreading.meant) && misreading.meant > 0)).toBe(true);
         }
       }),
     );
@@ -433,7 +435,7 @@ describe("any values", () => {
   });
 
   it("name a misread value only where what was meant is usual for its measure", () => {
-    const MISREAD: readonly SlipKind[] = [
+    const MISREAD: readonly MisreadingKind[] = [
       "inchesAsCentimetres",
       "centimetresAsInches",
       "half",
@@ -442,10 +444,10 @@ describe("any values", () => {
     ];
     fc.assert(
       fc.property(anyBody, (values) => {
-        for (const { measure, slip } of doubted(values)) {
+        for (const { measure, misreading } of doubted(values)) {
           const { usualLeast, usualMost } = MEASURE_RANGES[measure];
-          const misread = slip !== null && MISREAD.includes(slip.kind);
-          expect(!misread || (slip.meant >= usualLeast && slip.meant <= usualMost)).toBe(true);
+          const misread = misreading !== null && MISREAD.includes(misreading.kind);
+          expect(!misread || (misreading.meant >= usualLeast && misreading.meant <= usualMost)).toBe(true);
         }
       }),
     );

@@ -58,7 +58,7 @@ describe("readSizes", () => {
         row: 0,
         column: "bust",
         value: 340,
-        slips: [{ kind: "inchesAsCentimetres", meant: 863.6 }],
+        misreadings: [{ kind: "inchesAsCentimetres", meant: 863.6 }],
       },
       { code: "chart/large-step", severity: "warns", row: 1, column: "bust" },
     ]);

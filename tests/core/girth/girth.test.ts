@@ -151,7 +151,7 @@ describe.each(
 
   it("is as wide round the bust as its chart, cup and bust adjustment add up to", () => {
     const { chart, ease } = work.pattern;
-    const row = chart.sizes[plan.sizing.frame.index];
+    const row = chart.sizes[plan.sizing.baseSize.index];
     const drafted =
       (row?.bust ?? NaN) - chart.draftedDifference + plan.sizing.cup.drafted + ease.bust + plan.sizing.bust.alteration;
     expect(plan.levels.find((one) => one.level === "bust")?.finished).toBeCloseTo(drafted, 1);

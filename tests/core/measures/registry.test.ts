@@ -42,7 +42,7 @@ describe("MEASURE_RANGES", () => {
 
 const kinds = (name: MeasureName, value: number): readonly string[] => {
   const verdict = checkMeasure(name, value);
-  return verdict.state === "ok" ? [] : verdict.slips.map(({ kind }) => kind);
+  return verdict.state === "ok" ? [] : verdict.misreadings.map(({ kind }) => kind);
 };
 
 describe("checkMeasure", () => {
@@ -79,7 +79,7 @@ describe("checkMeasure", () => {
   it("says what the value would have been", () => {
     const verdict = checkMeasure("bustGirth", 360);
     expect(verdict).toMatchObject({
-      slips: [
+      misreadings: [
         { kind: "inchesAsCentimetres", meant: 914.4 },
         { kind: "half", meant: 720 },
       ],

@@ -147,11 +147,11 @@ function faultsOf(plan: Plan, overlay: Overlay, longest: number): readonly strin
 }
 
 function stripFaults(plan: Plan, patch: Patch, longest: number): readonly string[] {
-  const { key, ring, layOn, changed, frame, neighbours, title } = patch;
+  const { key, ring, layOn, changed, baseSize, neighbours, title } = patch;
   const paper = new Polygon(ring.map(({ x, y }): [number, number] => [x, y]));
   const isOn = (p: Place): boolean =>
     paper.contains(new Point(p.x, p.y)) || paper.distanceTo(new Point(p.x, p.y))[0] < 1e-3;
-  const lines = [...changed, ...frame, ...neighbours].flatMap(({ edges }) =>
+  const lines = [...changed, ...baseSize, ...neighbours].flatMap(({ edges }) =>
     edges.flatMap((edge) => placesAlong(edge)),
   );
   const printed = printedFor(plan, patch);

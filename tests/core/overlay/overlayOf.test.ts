@@ -6,7 +6,7 @@ import type { Overlay, Patch } from "../../../src/core/overlay/overlay";
 import { piecePoint } from "../../../src/core/geometry/point";
 import type { Edge, LevelName, Piece, PointName, SeamName } from "../../../src/core/pattern/piece";
 import type { Plan } from "../../../src/core/plan/plan";
-import { must } from "../../../src/core/result";
+import { invariant } from "../../../src/core/result";
 import { planOf, testWork } from "../../support/works";
 
 const A4_LONG = 277;
@@ -65,7 +65,7 @@ function box({ out = 0, shift = 0 }: { readonly out?: number; readonly shift?: n
 
 const real = planOf(testWork);
 const planWith = (printed: Piece, final: Piece): Plan => ({
-  ...alike(real, { pieces: [final], cutLines: [], slips: [] }),
+  ...alike(real, { pieces: [final], cutLines: [], alterations: [] }),
   printed: [printed],
   nest: { labels: real.nest.labels, sizes: real.nest.labels.map(() => [printed]) },
 });
@@ -73,7 +73,7 @@ const overlay = (final: Piece, longest = A4_LONG): Overlay => overlayOf(planWith
 
 const ends = (patch: Patch) => {
   const edges = patch.changed.flatMap((line) => line.edges);
-  return { start: must(edges[0], "edge").a, end: must(edges.at(-1), "edge").b };
+  return { start: invariant(edges[0], "edge").a, end: invariant(edges.at(-1), "edge").b };
 };
 const lengthOf = (patch: Patch): number =>
   patch.changed.flatMap((line) => line.edges).reduce((sum, { a, b }) => sum + Math.hypot(b.x - a.x, b.y - a.y), 0);
@@ -96,7 +96,7 @@ describe("strips of a piece with one corner moved", () => {
     expect(others).toEqual([]);
     expect(same).toEqual([]);
     expect(tooMuch).toEqual([]);
-    const { start, end } = ends(must(patch, "patch"));
+    const { start, end } = ends(invariant(patch, "patch"));
     const share = (side / 8 - 20) / side;
     expectFoundAt(start.y, TALL * share);
     expect(start.x).toBeCloseTo(WIDE + (4 * start.y) / TALL, 9);
@@ -106,7 +106,7 @@ describe("strips of a piece with one corner moved", () => {
 
   it("is laid on by the printed points, not the wearer's own", () => {
     // It starts 17.5 mm below the underarm, which is past the 12 mm of paper round its lines.
-    expect(must(patch, "patch").layOn).toEqual([
+    expect(invariant(patch, "patch").layOn).toEqual([
       { name: "sideWaist", at: piecePoint(WIDE, TALL) },
       { name: "sideBust", at: piecePoint(WIDE, 80) },
       { name: "sideUnderBust", at: piecePoint(WIDE, 160) },
@@ -115,7 +115,7 @@ describe("strips of a piece with one corner moved", () => {
   });
 
   it("says which seam it is of", () => {
-    expect(must(patch, "patch").of).toEqual([{ kind: "seam", seam: "side", from: "underarm", to: "sideWaist" }]);
+    expect(invariant(patch, "patch").of).toEqual([{ kind: "seam", seam: "side", from: "underarm", to: "sideWaist" }]);
   });
 });
 
@@ -123,7 +123,7 @@ describe("strips longer than the page", () => {
   it.each([277, 240, 160])(
     "are parted into several that lie 20 mm over each other, each no longer than %d mm",
     (longest) => {
-      const whole = must(overlay(box({ out: 4 }), 400).patches[0], "patch");
+      const whole = invariant(overlay(box({ out: 4 }), 400).patches[0], "patch");
       const { patches } = overlay(box({ out: 4 }), longest);
       expect(patches.length).toBeGreaterThan(1);
       const sum = patches.reduce((total, patch) => total + lengthOf(patch), 0);

@@ -1,9 +1,9 @@
 /**
  * Plans for works nobody would think of: uneven charts, waists larger than busts, frames far from the body, chains of
- * slips. Each is planned or refused with a reason; nothing is no number; and what does not come out is said by a check.
+ * alterations. Each is planned or refused with a reason; nothing is no number; and what does not come out is said by a check.
  */
 import type { Alteration, GiveBack } from "../../../src/core/decisions/alteration";
-import type { PlanFailure } from "../../../src/core/plan/failure";
+import type { PlanFailure } from "../../../src/core/plan/planFailure";
 import { STYLE_NAMES } from "../../../src/core/decisions/pattern";
 import { tapesOf } from "../../../src/core/measures/tape";
 import * as fc from "fast-check";
@@ -14,7 +14,7 @@ import type { DartRef, Piece, PieceName, SeamName } from "../../../src/core/patt
 import { derivePlan } from "../../../src/core/plan/derivePlan";
 import type { Plan } from "../../../src/core/plan/plan";
 import type { Work } from "../../../src/core/decisions/work";
-import { must } from "../../../src/core/result";
+import { invariant } from "../../../src/core/result";
 import { anyAmount } from "../../support/amounts";
 import { crossesItself, seamByBezierJs } from "../../support/independent";
 import { ref } from "../../support/works";
@@ -74,7 +74,7 @@ const amount = (usual: number): fc.Arbitrary<number> =>
     { weight: 1, arbitrary: anyAmount(-8 * usual, 8 * usual) },
   );
 
-const anySlip: fc.Arbitrary<Alteration> = fc.constantFrom(...DARTS).chain((dart) => {
+const anyAlteration: fc.Arbitrary<Alteration> = fc.constantFrom(...DARTS).chain((dart) => {
   const common = {
     id: fc.constant(""),
     dart: fc.constant(dart),
@@ -113,11 +113,11 @@ const anyWork: fc.Arbitrary<Work> = fc
     off: fc.tuple(anyAmount(-80, 80), anyAmount(-120, 150), anyAmount(-120, 150)),
     standsOut: maybe(anyAmount(-10, 180)),
     point: maybe(fc.tuple(anyAmount(120, 280), anyAmount(195, 400))),
-    frame: maybe(fc.nat(19)),
+    baseSize: maybe(fc.nat(19)),
     waist: maybe(anyAmount(-2, 21)),
     hip: maybe(anyAmount(-2, 21)),
     bustAlteration: maybe(anyAmount(-120, 150)),
-    alterations: fc.array(anySlip, { maxLength: 8 }),
+    alterations: fc.array(anyAlteration, { maxLength: 8 }),
   })
   .map(
     ({
@@ -131,7 +131,7 @@ const anyWork: fc.Arbitrary<Work> = fc
       off,
       standsOut,
       point,
-      frame,
+      baseSize,
       waist,
       hip,
       bustAlteration,
@@ -158,12 +158,12 @@ const anyWork: fc.Arbitrary<Work> = fc
         pattern: { name: "any", chart, ease, length, closure, style, strap },
         easeWanted: {},
         picks: {
-          ...set("frame", frame === undefined ? undefined : `s${frame % chart.sizes.length}`),
+          ...set("baseSize", baseSize === undefined ? undefined : `s${baseSize % chart.sizes.length}`),
           ...set("waist", waist === undefined ? undefined : Math.min(waist, chart.sizes.length + 1)),
           ...set("hip", hip === undefined ? undefined : Math.min(hip, chart.sizes.length + 1)),
           ...set("bustAlteration", bustAlteration),
         },
-        alterations: alterations.map((slip, index) => ({ ...slip, id: `slip${index}` })),
+        alterations: alterations.map((planned, index) => ({ ...planned, id: `slip${index}` })),
         unread: {},
       };
     },
@@ -195,12 +195,12 @@ function silent(plan: Plan, crossed: readonly Piece[]): string[] {
       .filter(({ name }) => pieces.includes(name))
       .reduce((sum, piece) => sum + seamByBezierJs(piece, seam), 0);
   const bodice = plan.left.pieces.map(({ name }) => name).filter((name) => !isBasque(name));
-  const level = must(
+  const level = invariant(
     plan.levels.find((one) => one.level === "waist"),
     "waist",
   );
   const girth = 2 * of(bodice, "waist");
-  const refused = plan.slips.filter(({ outcome }) => !outcome.ok).map(({ piece }) => piece);
+  const refused = plan.alterations.filter(({ outcome }) => !outcome.ok).map(({ piece }) => piece);
   const due = [
     // A line that crosses itself never passes for a sound outline.
     ...crossed.map(({ name }) => `outlineClosed ${name}`),
@@ -219,14 +219,14 @@ function silent(plan: Plan, crossed: readonly Piece[]): string[] {
 
 describe("any work at all", () => {
   it("is planned or refused with a reason and numbers; no crash, no NaN, nothing wrong in silence", () => {
-    const seen = { plans: 0, refusals: 0, slips: 0, crossed: 0 };
+    const seen = { plans: 0, refusals: 0, alterations: 0, crossed: 0 };
     fc.assert(
       fc.property(anyWork, (work) => {
         const plan = derivePlan(work);
         expect(noNumbers(plan)).toEqual([]);
         const crossed = plan.ok ? plan.value.left.pieces.filter(crossesItself) : [];
         seen[plan.ok ? "plans" : "refusals"] += 1;
-        seen.slips += plan.ok ? work.alterations.length : 0;
+        seen.alterations += plan.ok ? work.alterations.length : 0;
         seen.crossed += crossed.length;
         expect(
           plan.ok ? silent(plan.value, crossed) : REASONS.filter((reason) => reason === plan.failure.code),
@@ -237,7 +237,7 @@ describe("any work at all", () => {
     // Half of it at least must really be planned, or the claims above were hardly tried.
     expect(seen.plans).toBeGreaterThan(250);
     expect(seen.refusals).toBeGreaterThan(5);
-    expect(seen.slips).toBeGreaterThan(800);
+    expect(seen.alterations).toBeGreaterThan(800);
     expect(seen.crossed).toBeGreaterThan(0);
   }, 60_000);
 

@@ -78,7 +78,7 @@ describe.each(STYLE_NAMES)("any chain on the style %s", { timeout: PATIENCE }, (
       { numRuns: RUNS },
     );
     // Every kind of job came up, or the property would say less than it seems to.
-    expect([...seen].toSorted()).toEqual(["blend", "bust", "dart", "slip", "trace", "trueDart", "trued", "walk"]);
+    expect([...seen].toSorted()).toEqual(["alteration", "blend", "bust", "dart", "trace", "trueDart", "trued", "walk"]);
   });
 });
 
@@ -114,19 +114,19 @@ describe("nothing to do", () => {
     { kind: "dartPlace", id: "a", dart: ref("front", "waistDart"), by: 0, how: "redraw", giveBack: {} },
   ])("is told of $kind by nothing", (alteration) => {
     const plan = planOf(withAlterations(alteration));
-    expect(plan.slips.find(({ id }) => id === "a")?.outcome.ok).toBe(true);
-    expect(plan.checklist.filter(({ step }) => step.kind === "slip")).toEqual([]);
+    expect(plan.alterations.find(({ id }) => id === "a")?.outcome.ok).toBe(true);
+    expect(plan.checklist.filter(({ step }) => step.kind === "alteration")).toEqual([]);
   });
 
   it("is told of an alteration that could not be made", () => {
     const plan = planOf(withAlterations({ kind: "fit", id: "a", fit: "lengthAboveBust", amount: 500 }));
-    expect(plan.slips.find(({ id }) => id === "a")?.outcome.ok).toBe(false);
-    expect(plan.checklist.filter(({ step }) => step.kind === "slip")).toEqual([]);
+    expect(plan.alterations.find(({ id }) => id === "a")?.outcome.ok).toBe(false);
+    expect(plan.checklist.filter(({ step }) => step.kind === "alteration")).toEqual([]);
   });
 });
 
 describe("a dart as printed", () => {
-  const plain = { ...testWork, picks: { frame: "14", waist: 4, hip: 4, bustAlteration: 0 } };
+  const plain: Work = { ...testWork, picks: { baseSize: "14", waist: 4, hip: 4, bustAlteration: 0 } };
 
   it("is neither drawn nor folded for truing where nothing is moved", () => {
     for (const piece of ["front", "back", "frontBasque", "backBasque"] as const)
@@ -156,14 +156,14 @@ describe("a dart as printed", () => {
     const plan = planOf({ ...plain, alterations: [moved] });
     const dart = plan.left.darts.find(({ ref: { piece, dart: name } }) => piece === "back" && name === "waistDart");
     expect(Math.abs((dart?.drawn.intake ?? 0) - (dart?.printed?.intake ?? 0))).toBeLessThan(1);
-    expect(stepsOf(plan, "back")).toEqual(["trace", "blend", "slip", "dart", "trueDart"]);
+    expect(stepsOf(plan, "back")).toEqual(["trace", "blend", "alteration", "dart", "trueDart"]);
   });
 });
 
 it.each(STYLE_NAMES)(
   "names the cup version of %s where the pattern prints one, and there alone",
   (style: StyleName) => {
-    const picks = { frame: "14", waist: 4, hip: 4, bustAlteration: 0 };
+    const picks = { baseSize: "14", waist: 4, hip: 4, bustAlteration: 0 };
     const inCup = (cup: string): Plan =>
       planOf({ ...testWork, pattern: { ...testWork.pattern, style }, picks: { ...picks, cup } });
     const [small, large] = [inCup("B"), inCup("D")];

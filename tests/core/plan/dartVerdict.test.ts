@@ -77,8 +77,8 @@ describe("the basque of a waist far from its frame", () => {
     ["12", 7.6],
   ])(
     "frame %s with the waist at %d: its waist is the bodice's to a tenth of a millimetre, by bezier-js",
-    (frame, waist) => {
-      const { pieces } = planOf({ ...testWork, picks: { frame, waist, bustAlteration: 0 } }).left;
+    (baseSize, waist) => {
+      const { pieces } = planOf({ ...testWork, picks: { baseSize, waist, bustAlteration: 0 } }).left;
       const waistOf = (name: string): number =>
         pieces.filter((piece) => piece.name === name).reduce((sum, piece) => sum + seamByBezierJs(piece, "waist"), 0);
       expect(waistOf("front")).toBeGreaterThan(100);

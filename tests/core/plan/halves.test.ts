@@ -11,7 +11,7 @@ import { measuresOf } from "../../../src/core/measures/tape";
 import { setOf } from "../../../src/core/pattern/pieceSet";
 import { derivePlan } from "../../../src/core/plan/derivePlan";
 import type { Plan, PlanHalf } from "../../../src/core/plan/plan";
-import { must } from "../../../src/core/result";
+import { invariant } from "../../../src/core/result";
 import * as fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { anyChainWork } from "../../support/anyChainWork";
@@ -48,7 +48,7 @@ interface Told {
 /** How each thing may stand: on which halves it is told, and with whose figures. */
 function wrongHalves(found: readonly Told[], left: readonly Job[], right: readonly Job[]): readonly string[] {
   const [ofLeft, ofRight] = [left, right].map((jobs) => new Map(jobs.map((job) => [nameOf(job), job])));
-  const names = new Set([...must(ofLeft, "left").keys(), ...must(ofRight, "right").keys()]);
+  const names = new Set([...invariant(ofLeft, "left").keys(), ...invariant(ofRight, "right").keys()]);
   return [
     ...found.filter(({ name }) => !names.has(name)).map(({ name }) => `${name}: found on neither half`),
     ...[...names].flatMap((name) => {
@@ -82,7 +82,7 @@ function wrongWork(work: Work, plan: Plan): readonly string[] {
     ),
     ...wrongOrder(
       { ...work, alterations: [] },
-      plan.checklist.filter(({ step }) => step.kind !== "slip"),
+      plan.checklist.filter(({ step }) => step.kind !== "alteration"),
     ),
   ];
 }
@@ -99,7 +99,7 @@ const checksOf = ({ pattern, tapes }: Work, half: PlanHalf): readonly CheckResul
     pieces: setOf(half.pieces),
     levels: half.levels,
     darts: half.darts,
-    slips: half.slips,
+    alterations: half.alterations,
     closure: pattern.closure,
     body: { bust: bustGirth, hip: hipGirth ?? null },
   });
@@ -118,7 +118,7 @@ function wrongFigures(plan: Plan): readonly string[] {
       const [piece] = own;
       if (name !== "dartLegsEqual" || dart === undefined || piece === undefined) return measured;
       const [end, inner, outer] = ([`${dart}Apex`, `${dart}Inner`, `${dart}Outer`] as const).map(
-        (point) => must(piece.points[point], point).at,
+        (point) => invariant(piece.points[point], point).at,
       );
       const leg = (mouth: typeof end): number =>
         Math.hypot((mouth?.x ?? NaN) - (end?.x ?? NaN), (mouth?.y ?? NaN) - (end?.y ?? NaN));
@@ -133,13 +133,15 @@ const isFirst = (seam: string, piece: string, first: string | undefined): boolea
   seam === "waist" ? !piece.endsWith("Basque") : piece === first;
 
 /** The lines of the ledger: the bust, her own in the order she has them in, the blend; each once, as its half has it. */
-function wrongLedger({ alterations }: Work, { slips, left, right }: Plan): readonly string[] {
-  const blends = left.slips.filter(({ source }) => source === "blend").map(({ id }) => id);
-  const bust = left.slips.filter(({ source }) => source === "bust").map(({ id }) => id);
+function wrongLedger({ alterations }: Work, { alterations: ledger, left, right }: Plan): readonly string[] {
+  const blends = left.alterations.filter(({ source }) => source === "blend").map(({ id }) => id);
+  const bust = left.alterations.filter(({ source }) => source === "bust").map(({ id }) => id);
   const expected = [...bust, ...alterations.map(({ id }) => id), ...blends];
-  const ids = slips.map(({ id }) => id);
-  const strange = slips.filter(
-    (slip) => slip !== (left.slips.find(({ id }) => id === slip.id) ?? right.slips.find(({ id }) => id === slip.id)),
+  const ids = ledger.map(({ id }) => id);
+  const strange = ledger.filter(
+    (planned) =>
+      planned !==
+      (left.alterations.find(({ id }) => id === planned.id) ?? right.alterations.find(({ id }) => id === planned.id)),
   );
   return [
     ...(ids.join() === expected.join() ? [] : [`ledger ${ids.join()}, not ${expected.join()}`]),
@@ -164,7 +166,7 @@ describe.each(STYLE_NAMES)("any chain with one-sided alterations on the style %s
         expect([
           ...wrongLedger(work, plan),
           ...wrongWork(work, plan),
-          ...wrongHalves(checks, must(left, "left"), must(right, "right")),
+          ...wrongHalves(checks, invariant(left, "left"), invariant(right, "right")),
           ...wrongFigures(plan),
         ]).toEqual([]);
         if (plan.left === plan.right) alike += 1;

@@ -10,19 +10,20 @@ import { planOf, testWork } from "../../support/works";
 describe("the alternatives to a pick", () => {
   // Bust 905, upper chest 832 (so a difference of 73), on a chart that steps by 40 about bust 880 with cups 50, 75, 100.
   const { alternatives } = planOf(testWork).sizing;
-  const way = (frame: string, cup: string) => alternatives.find((one) => one.frame === frame && one.cup === cup);
+  const way = (baseSize: string, cup: string) =>
+    alternatives.find((one) => one.baseSize === baseSize && one.cup === cup);
 
   it("are the pick and more, best first, no two alike, the pick marked once", () => {
     expect(alternatives.length).toBeGreaterThan(2);
     expect(alternatives.filter(({ picked }) => picked)).toHaveLength(1);
-    expect(new Set(alternatives.map(({ frame, cup }) => `${frame} ${cup}`)).size).toBe(alternatives.length);
+    expect(new Set(alternatives.map(({ baseSize, cup }) => `${baseSize} ${cup}`)).size).toBe(alternatives.length);
   });
 
   it("tell what the bust would lack: 73 − 75 on the pick, 73 − 100 on the next cup", () => {
-    expect(way("12", "C")).toMatchObject({ picked: true, residual: -2, frameMisfit: 2 });
-    expect(way("12", "D")).toMatchObject({ picked: false, residual: -27, frameMisfit: 2 });
+    expect(way("12", "C")).toMatchObject({ picked: true, residual: -2, baseSizeMisfit: 2 });
+    expect(way("12", "D")).toMatchObject({ picked: false, residual: -27, baseSizeMisfit: 2 });
     // One frame up, its B cup: bust 920, and 905 − 920 = −15; upper chest 870 where she has 832.
-    expect(way("14", "B")).toMatchObject({ residual: -15, frameMisfit: -38 });
+    expect(way("14", "B")).toMatchObject({ residual: -15, baseSizeMisfit: -38 });
   });
 
   it("never list a frame that does not hold her upper chest before one that does, cup for cup", () => {
@@ -31,7 +32,7 @@ describe("the alternatives to a pick", () => {
       { ...testWork, tapes: tapesOf({ ...measuresOf(testWork.tapes), upperChestGirth: 800, bustGirth: 930 }) },
     ]) {
       const { alternatives: ways } = planOf(work).sizing;
-      expect(Math.abs(ways[0]?.frameMisfit ?? NaN)).toBeLessThanOrEqual(20);
+      expect(Math.abs(ways[0]?.baseSizeMisfit ?? NaN)).toBeLessThanOrEqual(20);
     }
   });
 

@@ -8,7 +8,7 @@ import type { SizeChart } from "../../../src/core/chart/sizeChart";
 import { spreadOfMean } from "../../../src/core/measures/repeatability";
 import { measuresOf, tapesOf, type Tapes } from "../../../src/core/measures/tape";
 import type { Work } from "../../../src/core/decisions/work";
-import { must } from "../../../src/core/result";
+import { invariant } from "../../../src/core/result";
 import { howSure, waysOf, type HowSure, type Way } from "../../../src/core/sureness/howSure";
 import { weighedPlaces } from "../../../src/core/statistics/normal";
 import { anyAmount } from "../../support/amounts";
@@ -246,33 +246,33 @@ describe("surveyed women", () => {
   it("have the planner's own pick as likely as its margins leave: one side's chance taken away, or at the most twice that", () => {
     expect(works.length).toBeGreaterThan(50);
     for (const work of works) {
-      const { frame, cup } = planOf(work).sizing;
+      const { baseSize, cup } = planOf(work).sizing;
       const sure = sureOf(work);
       for (const [own, pick] of [
-        [chance(sure.sizes, frame.label), frame],
+        [chance(sure.sizes, baseSize.label), baseSize],
         [chance(sure.cups, cup.label ?? ""), cup],
       ] as const) {
         expect(own).toBeLessThanOrEqual(1 - pick.probability + 1e-6);
         expect(own).toBeGreaterThanOrEqual(1 - 2 * pick.probability - 1e-6);
       }
-      expect(sure.picked).toMatchObject({ size: frame.label, cup: cup.label });
+      expect(sure.picked).toMatchObject({ size: baseSize.label, cup: cup.label });
     }
   });
 });
 
 describe("how sure a work's picks are", () => {
   it("lays the wearer's own picks aside", () => {
-    const own = sureOf({ ...testWork, picks: { frame: "16", cup: "B", bustAlteration: 40 } });
+    const own = sureOf({ ...testWork, picks: { baseSize: "16", cup: "B", bustAlteration: 40 } });
     expect(own.ways).toEqual(sureOf(testWork).ways);
     expect(own.picked).toEqual({ size: "12", cup: "C", bust: "nothing" });
   });
 
   it("goes by the same spreads as the plan's own margins: one reading of each, 10 and 12 mm", () => {
-    const { frame, cup } = planOf(testWork).sizing;
-    expect(frame.spread).toBe(12);
+    const { baseSize, cup } = planOf(testWork).sizing;
+    expect(baseSize.spread).toBe(12);
     expect(cup.spread).toBeCloseTo(Math.hypot(10, 12), 12);
     // The upper chest of 832 is 18 mm, one and a half spreads, short of size 14; the far side of it hardly counts.
-    expect(frame.probability).toBeCloseTo(1 - BELOW["1.5"], 5);
+    expect(baseSize.probability).toBeCloseTo(1 - BELOW["1.5"], 5);
     expect(chance(sureOf(testWork).sizes, "14")).toBeCloseTo(1 - BELOW["1.5"], 4);
   });
 
@@ -314,11 +314,14 @@ describe("how sure a work's picks are", () => {
     expect(sureOf(testWork).sizesGuessed).toEqual([]);
     const { upperChestGirth: _, ...others } = measuresOf(testWork.tapes);
     const { sizesGuessed, girths } = sureOf({ ...testWork, tapes: tapesOf(others) });
-    const { value, spread } = must(girths.estimate, "estimate");
+    const { value, spread } = invariant(girths.estimate, "estimate");
     const { sizes: rows, draftedDifference } = testWork.pattern.chart;
     const at = rows.findIndex(({ label }) => label === "12");
-    const [below, own, above] = [at - 1, at, at + 1].map((row) => must(rows[row], "row").bust - draftedDifference);
-    const [from, to] = [(must(below, "below") + must(own, "own")) / 2, (must(own, "own") + must(above, "above")) / 2];
+    const [below, own, above] = [at - 1, at, at + 1].map((row) => invariant(rows[row], "row").bust - draftedDifference);
+    const [from, to] = [
+      (invariant(below, "below") + invariant(own, "own")) / 2,
+      (invariant(own, "own") + invariant(above, "above")) / 2,
+    ];
     // The frame goes by the upper chest alone: the share of its normal distribution between half-ways, summed in small steps.
     const steps = 20_000;
     const rate = (girth: number): number =>

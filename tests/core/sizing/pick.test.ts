@@ -79,8 +79,8 @@ describe("solveLevel", () => {
 describe("the pick of a body", () => {
   it("takes the frame by upper chest, the cup by the difference, and leaves a residual of −2 mm alone", () => {
     // Upper chest 832 + 50 = 882: size 12 (880). Difference 905 − 832 = 73: cup C (75).
-    const { frame, cup, bust } = planOf(testWork).sizing;
-    expect(frame).toMatchObject({
+    const { baseSize, cup, bust } = planOf(testWork).sizing;
+    expect(baseSize).toMatchObject({
       label: "12",
       chosenBy: "upperChest",
       from: 810,
@@ -104,7 +104,7 @@ describe("the pick of a body", () => {
     // Difference 120 against D 100: 20 mm in all, 10 mm on the half front.
     const plan = planOf(work);
     expect(plan.sizing.bust).toMatchObject({ residual: 20, alteration: 20, leftAlone: false });
-    expect(plan.slips.find(({ id }) => id === "bust")?.what).toMatchObject({ kind: "bust", spread: 10 });
+    expect(plan.alterations.find(({ id }) => id === "bust")?.what).toMatchObject({ kind: "bust", spread: 10 });
     // Finished: 880 − 50 + 100 + 80 of the version, and the alteration.
     expect(plan.levels.find(({ level }) => level === "bust")?.finished).toBeCloseTo(1030, 3);
   });
@@ -116,12 +116,12 @@ describe("the pick of a body", () => {
       pattern: { ...testWork.pattern, chart },
       tapes: tapesOf({ ...measuresOf(testWork.tapes), bustGirth: 905, upperChestGirth: 850 }),
     };
-    expect(planOf(work).sizing.frame).toMatchObject({ label: "14", chosenBy: "bust" });
+    expect(planOf(work).sizing.baseSize).toMatchObject({ label: "14", chosenBy: "bust" });
     expect(planOf(work).sizing.bust.alteration).toBe(0);
   });
 
   it("brings a smaller frame its larger bust alteration, and lists more than one way", () => {
-    const work = { ...testWork, picks: { frame: "10" } };
+    const work = { ...testWork, picks: { baseSize: "10" } };
     // 905 against 840 − 50 + 75 = 865.
     expect(planOf(work).sizing.bust.residual).toBe(40);
     const { alternatives } = planOf(testWork).sizing;
@@ -150,9 +150,9 @@ describe("the pick of a body", () => {
     };
     const body = { bustGirth: 860, upperChestGirth: 832, waistGirth: 700, hipGirth: 940 };
     const work = { ...testWork, tapes: tapesOf(body), pattern: { ...testWork.pattern, chart } };
-    expect(planOf(work).sizing).toMatchObject({ frame: { label: "12" }, cup: { label: "A" } });
+    expect(planOf(work).sizing).toMatchObject({ baseSize: { label: "12" }, cup: { label: "A" } });
     expect(planOf(work).checks.filter(({ name, ok }) => name === "girthAsClaimed" && !ok)).toEqual([]);
-    expect(() => planOf({ ...work, picks: { frame: "16" } })).toThrow(/cup-undraftable/);
+    expect(() => planOf({ ...work, picks: { baseSize: "16" } })).toThrow(/cup-undraftable/);
   });
 
   it("refuses a frame out of reach by the girth that it was looked up by", () => {

@@ -7,7 +7,7 @@ import { draftFrontBlock } from "../../../src/core/draft/frontBlock";
 import { validateOutline } from "../../../src/core/geometry/outline";
 import { levelWidth } from "../../../src/core/girth/levelWidth";
 import { pointOf, type Edge, type Piece, type PointName, type SeamName } from "../../../src/core/pattern/piece";
-import { must, type Result } from "../../../src/core/result";
+import { invariant, type Result } from "../../../src/core/result";
 import { princessArmholeStyle, princessShoulderStyle } from "../../../src/core/style/princessStyle";
 import type { Style } from "../../../src/core/style/style";
 import { outlineOf } from "../../../src/core/pattern/ring";
@@ -30,7 +30,7 @@ const anyRow = fc
 const anyStyle = fc.constantFrom(princessArmholeStyle, princessShoulderStyle);
 const anyDifference = fc.constantFrom(50, 75, 100, 125);
 
-const valueOf = <T, F>(result: Result<T, F>): T => must(result.ok ? result.value : null, "a value");
+const valueOf = <T, F>(result: Result<T, F>): T => invariant(result.ok ? result.value : null, "a value");
 const opened = (style: Style, row: DraftMeasures, difference: number): PieceSet =>
   valueOf(style.open(draftFrontBlock(row), draftBackBlock(row), difference, options));
 
@@ -57,7 +57,7 @@ const stretches = (piece: Piece): { above: number; below: number } => {
 
 /** Directions in and out at a corner, from the control points alone; degrees. */
 function directionsAt(piece: Piece, corner: PointName): { into: number; out: number } {
-  const find = (test: (edge: Edge) => boolean): Edge => must(piece.edges.find(test), corner);
+  const find = (test: (edge: Edge) => boolean): Edge => invariant(piece.edges.find(test), corner);
   const before = find((edge) => edge.to === corner);
   const after = find((edge) => edge.from === corner);
   const at = pointOf(piece, corner);
@@ -94,7 +94,10 @@ function expectPrincessLine(pieces: PieceSet, row: DraftMeasures, spread: number
     pointOf(side, "sideBust").x -
     pointOf(side, "princessBust").x;
   expect(widths).toBeCloseTo(pointOf(block, "sideBust").x + spread, 9);
-  expect(must(levelWidth(centre, "bust"), "bust") + must(levelWidth(side, "bust"), "bust")).toBeCloseTo(widths, 9);
+  expect(invariant(levelWidth(centre, "bust"), "bust") + invariant(levelWidth(side, "bust"), "bust")).toBeCloseTo(
+    widths,
+    9,
+  );
   for (const piece of [centre, side]) {
     expect(validateOutline(outlineOf(piece))).toEqual([]);
     expect(Math.abs(turnAt(piece, "princessBust"))).toBeLessThan(1e-6);

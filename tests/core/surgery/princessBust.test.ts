@@ -6,7 +6,7 @@ import { edgePointAt, type EdgeCurve } from "../../../src/core/geometry/edgeCurv
 import { piecePoint } from "../../../src/core/geometry/point";
 import { moveRigidly } from "../../../src/core/geometry/rigid";
 import { pointNames, pointOf, type Piece } from "../../../src/core/pattern/piece";
-import { must } from "../../../src/core/result";
+import { invariant } from "../../../src/core/result";
 import { withArmholeDart } from "../../../src/core/style/princessStyle";
 import { adjustPrincessBust, takenAtBust, type PrincessBust } from "../../../src/core/surgery/princessBust";
 import { drawPrincess, walkPrincess } from "../../../src/core/surgery/princessSeam";
@@ -28,7 +28,7 @@ const piecesFor = (line: Line, block: Piece): PrincessPieces => drawPrincess(spl
 
 function adjusted(pieces: PrincessPieces, spread: number): PrincessBust {
   const done = adjustPrincessBust(pieces, spread);
-  return must(done.ok ? done.value : null, "an adjustment within reach");
+  return invariant(done.ok ? done.value : null, "an adjustment within reach");
 }
 
 interface Place {
@@ -56,7 +56,9 @@ const numbersOf = (piece: Piece): number[] => [
 
 function furthest(one: PrincessPieces, other: PrincessPieces): number {
   const [a, b] = [one, other].map(({ centreFront, sideFront }) => [...numbersOf(centreFront), ...numbersOf(sideFront)]);
-  return Math.max(...must(a, "first").map((value, i) => Math.abs(value - must(must(b, "second")[i], "number"))));
+  return Math.max(
+    ...invariant(a, "first").map((value, i) => Math.abs(value - invariant(invariant(b, "second")[i], "number"))),
+  );
 }
 
 const anyLine = fc.constantFrom<Line>("armhole", "shoulder");
@@ -96,7 +98,7 @@ describe("a princess seam drawn smooth and walked", () => {
   it("says so where the side front's seam is shorter than the centre front's is wide, so that no lowering makes them walk", () => {
     const { centreFront, sideFront } = splitFor("armhole", blockOf(880));
     const bust = pointOf(sideFront, "princessBust");
-    const top = must(sideFront.points.princessTop, "top");
+    const top = invariant(sideFront.points.princessTop, "top");
     const short: Piece = {
       ...sideFront,
       points: { ...sideFront.points, princessTop: { ...top, at: piecePoint(bust.x + 12, bust.y - 12) } },
@@ -118,13 +120,13 @@ describe("a princess-line front adjusted to a bust", () => {
           pointOf(sideFront, "princessWaist"),
         ];
         const mark = { x: bust.x - spread, y: bust.y };
-        const [lower, upper] = must(traces[0], "side front").parts;
+        const [lower, upper] = invariant(traces[0], "side front").parts;
         // Both ends swing towards the centre: the one below its hinge clockwise on screen, the one above its own against it.
         expect(turn).toBeCloseTo(angleOf(top, bust, mark), 6);
-        expect(must(upper, "upper").motion.angle).toBeCloseTo(angleOf(top, bust, mark), 6);
-        expect(must(lower, "lower").motion.angle).toBeCloseTo(-angleOf(waist, bust, mark), 6);
-        expect(apart(moveRigidly(must(upper, "upper").motion, top), top)).toBeLessThan(1e-9);
-        expect(apart(moveRigidly(must(lower, "lower").motion, waist), waist)).toBeLessThan(1e-9);
+        expect(invariant(upper, "upper").motion.angle).toBeCloseTo(angleOf(top, bust, mark), 6);
+        expect(invariant(lower, "lower").motion.angle).toBeCloseTo(-angleOf(waist, bust, mark), 6);
+        expect(apart(moveRigidly(invariant(upper, "upper").motion, top), top)).toBeLessThan(1e-9);
+        expect(apart(moveRigidly(invariant(lower, "lower").motion, waist), waist)).toBeLessThan(1e-9);
       }),
       { numRuns: 40 },
     );
@@ -154,8 +156,11 @@ describe("a princess-line front adjusted to a bust", () => {
         const { traces, drop } = adjusted(pieces, spread);
         const [top, waist] = [pointOf(pieces.sideFront, "princessTop"), pointOf(pieces.sideFront, "princessWaist")];
         // Base: the spread along the bust line. Heights: up to one hinge and down to the other.
-        expect(must(traces[0], "side").area).toBeCloseTo((spread * (waist.y - top.y)) / 2, 5);
-        expect(must(traces[1], "centre").area).toBeCloseTo(drop * pointOf(pieces.centreFront, "princessBust").x, 5);
+        expect(invariant(traces[0], "side").area).toBeCloseTo((spread * (waist.y - top.y)) / 2, 5);
+        expect(invariant(traces[1], "centre").area).toBeCloseTo(
+          drop * pointOf(pieces.centreFront, "princessBust").x,
+          5,
+        );
       }),
       { numRuns: 40 },
     );
@@ -216,12 +221,12 @@ describe("a bust that a princess-line front cannot be adjusted to", () => {
       const most = refused.ok ? 0 : refused.failure.most;
       const [within, beyond] = [adjustPrincessBust(pieces, most), adjustPrincessBust(pieces, most - 0.001)];
       expect([within.ok, beyond.ok]).toEqual([true, false]);
-      const { sideFront } = must(within.ok ? within.value.pieces : null, "within");
+      const { sideFront } = invariant(within.ok ? within.value.pieces : null, "within");
       const legs = (["princessTop", "princessWaist"] as const).map((end) =>
         apart(pointOf(sideFront, end), pointOf(sideFront, "princessBust")),
       );
       // A dart 3 mm wide (the narrowest that can be sewn) on the shorter of the two stretches.
-      expect(takenAtBust(must(within.ok ? within.value.pieces : null, "within"))).toBeCloseTo(
+      expect(takenAtBust(invariant(within.ok ? within.value.pieces : null, "within"))).toBeCloseTo(
         2 * Math.asin(1.5 / Math.min(...legs)),
         5,
       );

@@ -6,7 +6,7 @@ import { withArmholeDart } from "../../../src/core/style/princessStyle";
 import { sideDartFront } from "../../../src/core/style/sideDartStyle";
 import { splitAtBustPoint } from "../../../src/core/surgery/splitAtBustPoint";
 import { clothCorners, polygonOf, seamByBezierJs } from "../../support/independent";
-import { must } from "../../../src/core/result";
+import { invariant } from "../../../src/core/result";
 
 const chart = { sizes: [], draftedDifference: 50, cups: [] };
 const ease = { bust: 80, waist: 40, hip: 50 };
@@ -40,7 +40,7 @@ describe.each([740, 880, 1250])("a front split over the bust point at bust %d", 
     it("shares the cloth, darts cut out to the bust point", () => {
       const whole = polygonOf(clothCorners(front, { [dart]: ["bustPoint"], waistDart: ["bustPoint"] })).area();
       const parts = [centreFront, sideFront].map((piece) => polygonOf(clothCorners(piece)).area());
-      expect(must(parts[0], "centre") + must(parts[1], "side")).toBeCloseTo(whole, 3);
+      expect(invariant(parts[0], "centre") + invariant(parts[1], "side")).toBeCloseTo(whole, 3);
     });
 
     it("draws the legs straight from the ends of the mouths to the bust point", () => {
@@ -81,12 +81,12 @@ describe.each([740, 880, 1250])("a front split over the bust point at bust %d", 
 it("draws legs to the bust point on a front whose darts were ended short of it, and leaves its other darts on their piece", () => {
   const block = blockOf(880);
   const printed = sideDartFront(block, 100);
-  const front = must(printed.ok ? printed.value : null, "front");
+  const front = invariant(printed.ok ? printed.value : null, "front");
   // The side dart is left where it is; the waist dart and a slit at the top of the shoulder make the seam.
   const shoulder = front.edges.findIndex((edge) => edge.seam === "shoulder");
-  const edge = must(front.edges[shoulder], "shoulder");
-  const at = must(front.points.sideNeck, "neck");
-  const tip = must(front.points.shoulderTip, "tip");
+  const edge = invariant(front.edges[shoulder], "shoulder");
+  const at = invariant(front.points.sideNeck, "neck");
+  const tip = invariant(front.points.shoulderTip, "tip");
   const middle = { ...at, at: { ...at.at, x: (at.at.x + tip.at.x) / 2, y: (at.at.y + tip.at.y) / 2 } };
   const slit: Piece = {
     ...front,

@@ -15,7 +15,7 @@ import {
   type PieceName,
   type PointName,
 } from "../../../src/core/pattern/piece";
-import { must } from "../../../src/core/result";
+import { invariant } from "../../../src/core/result";
 import { outlineOf } from "../../../src/core/pattern/ring";
 import { trueAll } from "../../../src/core/truing/trueAll";
 import { anyAmount } from "../../support/amounts";
@@ -129,7 +129,7 @@ describe("truing all", () => {
     const bentLength = seamByBezierJs(pieceIn(off, "front"), "neck");
     const { pieces: set, changes } = trueAll(off);
     expect(changes).toMatchObject([{ piece: "front", seam: "neck", what: "cornerSquared", point: "centreNeck" }]);
-    expect(must(changes[0], "change").amount).toBeCloseTo(6, 6);
+    expect(invariant(changes[0], "change").amount).toBeCloseTo(6, 6);
     expect(cornerAt(pieceIn(set, "front"), "centreNeck")).toBeCloseTo(90, 6);
     expect(seamByBezierJs(pieceIn(set, "front"), "neck")).toBeCloseTo(bentLength, 2);
     expect(Math.abs(bentLength - length)).toBeGreaterThan(0.01);
@@ -173,7 +173,7 @@ describe("truing all", () => {
     const { pieces: set, changes } = trueAll(off);
     const [a, b] = legs(pieceIn(set, "front"), "sideDart");
     expect(Math.abs(a - b)).toBeLessThan(WALKED);
-    const change = must(
+    const change = invariant(
       changes.find(({ what }) => what === "legsEqualled"),
       "legs",
     );
@@ -225,7 +225,7 @@ describe("truing any garment with a corner pulled aside", () => {
               piece.edges.some(({ from }) => from === point) ? [{ name: piece.name, point }] : [],
             ),
           );
-          const { name, point } = must(all[(which + corner) % all.length], "corner");
+          const { name, point } = invariant(all[(which + corner) % all.length], "corner");
           const once = trueAll(pulled(pieces, name, point, point === "centreWaist" ? 0 : dx, dy));
           expectTrue(once.pieces);
           expect(piecesOf(once.pieces).filter(crossesItself)).toEqual([]);
@@ -256,7 +256,7 @@ describe("truing after a fit alteration", () => {
           );
           const done = definition.apply(pieces, amount, { bustPoint: bustPointOf(pieces) });
           fc.pre(done.ok);
-          const set = must(done.ok ? done.value.pieces : null, "pieces");
+          const set = invariant(done.ok ? done.value.pieces : null, "pieces");
           expect(trueAll(set).changes).toEqual([]);
         },
       ),

@@ -3,6 +3,7 @@ import { act, fireEvent, screen, within } from "@testing-library/react";
 import type { UserEvent } from "@testing-library/user-event";
 import { describe, expect, it } from "vitest";
 import { App } from "../../../src/ui/app/App";
+import { STEP_PARTS } from "../../../src/ui/app/parts";
 import { renderWork } from "../renderWork";
 
 const steps = (): HTMLElement => screen.getByRole("navigation", { name: "Steps of the work" });
@@ -31,7 +32,7 @@ describe("the thread", () => {
       ["#tape", "Tape"],
     ] as const) {
       goTo(hash);
-      expect(screen.getByRole("heading", { level: 2, name: heading })).toBeTruthy();
+      expect(await screen.findByRole("heading", { level: 2, name: heading })).toBeTruthy();
       const here = within(steps())
         .getAllByRole("link")
         .filter((link) => link.hasAttribute("aria-current"));
@@ -50,7 +51,7 @@ describe("the thread", () => {
     await renderWork(<App />);
     goTo("#blend");
     goTo("#elsewhere");
-    expect(screen.getByRole("heading", { level: 2, name: "Blend" })).toBeTruthy();
+    expect(await screen.findByRole("heading", { level: 2, name: "Blend" })).toBeTruthy();
   });
 });
 
@@ -105,7 +106,7 @@ describe("the page", () => {
   it("closes the ledger and opens it again", async () => {
     const { user } = await renderWork(<App />);
     const ledger = screen.getByRole("complementary", { name: "Ledger of alterations and checks" });
-    expect(within(ledger).getByRole("heading", { name: "Ledger" })).toBeTruthy();
+    expect(await within(ledger).findByRole("heading", { name: "Ledger" })).toBeTruthy();
     await user.click(screen.getByRole("button", { name: "Close the ledger" }));
     expect(within(ledger).queryByRole("heading", { name: "Ledger" })).toBeNull();
     await user.click(screen.getByRole("button", { name: "Open the ledger" }));
@@ -114,6 +115,7 @@ describe("the page", () => {
 
   it("turns to the paper when the browser is about to print", async () => {
     await renderWork(<App />);
+    await act(() => STEP_PARTS.paper.fetchAhead());
     act(() => {
       window.dispatchEvent(new Event("beforeprint"));
     });

@@ -1,9 +1,9 @@
+import { planOf } from "../../../src/core/plan/planOf";
 import { measuresOf, tapesOf } from "../../../src/core/measures/tape";
 import { act, fireEvent, screen, within } from "@testing-library/react";
 import { describe, expect, it } from "vitest";
 import { undo } from "../../../src/store/workStore";
-import { planOf } from "../../../src/ui/app/useWork";
-import { useViewState } from "../../../src/ui/app/viewState";
+import { usePageState } from "../../../src/ui/work/pageState";
 import { BlendStep } from "../../../src/ui/blend/BlendStep";
 import type { Plan } from "../../../src/core/plan/plan";
 import type { Work } from "../../../src/core/decisions/work";
@@ -56,7 +56,7 @@ describe("the blend", () => {
   it("lets her take another frame, says what follows, and goes back", async () => {
     const { user, work } = await renderWork(<BlendStep />);
     await user.selectOptions(screen.getByRole("combobox", { name: "Take another frame" }), "12");
-    expect(work().picks).toEqual({ frame: "12" });
+    expect(work().picks).toEqual({ baseSize: "12" });
     expect(pick("Frame").textContent).toContain("your pick");
     expect(pick("Frame").textContent).toContain("The planner would take size 14");
     // 930 − (830 + 75): 25 mm are missing at the bust.
@@ -102,8 +102,8 @@ describe("the blend", () => {
     if (first === undefined) throw new Error("there is no other way");
     const name = (first.getAttribute("aria-label") ?? "").replace("Take this: ", "");
     await user.click(first);
-    const { frame, cup } = plan(work()).sizing;
-    expect(`Size ${frame.label}, cup ${cup.label ?? ""}`).toBe(name);
+    const { baseSize, cup } = plan(work()).sizing;
+    expect(`Size ${baseSize.label}, cup ${cup.label ?? ""}`).toBe(name);
   });
 
   it("takes the ease she wants and the pattern's own again", async () => {
@@ -129,7 +129,7 @@ describe("the blend", () => {
 describe("without a plan", () => {
   it("says which measures are missing and where to enter them", async () => {
     await renderWork(<BlendStep />, { tapes: tapesOf({ bustGirth: 930 }) });
-    act(() => useViewState.getState().setStep("blend"));
+    act(() => usePageState.getState().setStep("blend"));
     const note = screen.getByText("Not enough on the tape yet").closest(".note");
     expect(note?.textContent).toContain("waist and hip girths");
     expect(screen.getByRole("link", { name: "Go to Tape" }).getAttribute("href")).toBe("#tape");
@@ -142,7 +142,7 @@ describe("without a plan", () => {
   });
 
   it("lets her drop a pick that the chart no longer has", async () => {
-    const { user, work } = await renderWork(<BlendStep />, { picks: { frame: "99" } });
+    const { user, work } = await renderWork(<BlendStep />, { picks: { baseSize: "99" } });
     expect(screen.getByText("There is no size 99 on this chart")).toBeTruthy();
     await user.click(screen.getByRole("button", { name: "Drop your own frame" }));
     expect(work().picks).toEqual({});

@@ -66,7 +66,7 @@ describe("how sure this is", () => {
   });
 
   it("says that picks of her own are laid aside, and says why it is no surer", async () => {
-    await renderWork(<BlendStep />, { picks: { frame: "12" } });
+    await renderWork(<BlendStep />, { picks: { baseSize: "12" } });
     expect(panel().textContent).toContain("the picks you set yourself are laid aside here");
     expect(bars()[0]?.[0]).toBe("Size 14, cup C");
     const sum = within(panel()).getByText("Why no surer?").closest("details");

@@ -2,13 +2,12 @@
 import { act, fireEvent, screen, within } from "@testing-library/react";
 import { describe, expect, it } from "vitest";
 import { DartsPanel } from "../../../src/ui/darts/DartsPanel";
-import { useViewState } from "../../../src/ui/app/viewState";
 import { ref, testWork, withAlterations } from "../../support/works";
-import { renderWork } from "../renderWork";
+import { renderWork, viewNow } from "../renderWork";
 
 async function shown(work = testWork, dart = ref("front", "sideDart")) {
   const rendered = await renderWork(<DartsPanel />, work);
-  act(() => useViewState.setState({ selectedDart: dart }));
+  act(() => viewNow().setState({ selectedDart: dart }));
   return rendered;
 }
 
@@ -25,7 +24,7 @@ describe("a dart", () => {
         share: 1,
       },
     ]);
-    expect(useViewState.getState().litSlip).toBe("dartPivot-front-sideDart");
+    expect(viewNow().getState().litAlteration).toBe("dartPivot-front-sideDart");
     expect(screen.getByRole("button", { name: /^Front shoulder dart$/, pressed: true })).toBeDefined();
     expect(screen.queryByRole("button", { name: /^Front side dart$/ })).toBeNull();
   });

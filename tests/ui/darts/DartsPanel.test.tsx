@@ -4,12 +4,10 @@ import { act, cleanup, fireEvent, screen, within } from "@testing-library/react"
 import userEvent from "@testing-library/user-event";
 import { afterEach, describe, expect, it } from "vitest";
 import { DartsPanel } from "../../../src/ui/darts/DartsPanel";
-import { useHold } from "../../../src/ui/darts/holdState";
-import { useViewState } from "../../../src/ui/app/viewState";
 import type { DartRef } from "../../../src/core/pattern/piece";
 import type { Work } from "../../../src/core/decisions/work";
 import { undo } from "../../../src/store/workStore";
-import { renderWork, type Rendered } from "../renderWork";
+import { renderWork, viewNow, type Rendered } from "../renderWork";
 import { ref, testWork, withAlterations } from "../../support/works";
 
 const shortened: DartEndAlteration = {
@@ -22,15 +20,11 @@ const shortened: DartEndAlteration = {
   giveBack: {},
 };
 
-afterEach(() => {
-  cleanup();
-  useHold.setState({ hold: "mouth" });
-  useViewState.setState({ selectedDart: null, litSlip: null });
-});
+afterEach(cleanup);
 
 async function show(work: Work = testWork, dart: DartRef = ref("front", "waistDart")): Promise<Rendered> {
   const rendered = await renderWork(<DartsPanel />, work);
-  act(() => useViewState.setState({ selectedDart: dart }));
+  act(() => viewNow().setState({ selectedDart: dart }));
   return rendered;
 }
 
@@ -199,7 +193,7 @@ describe("moving a whole dart", () => {
     await userEvent.type(by, "6{Enter}");
     await userEvent.click(screen.getByRole("radio", { name: "taking it off the centre seam" }));
     expect(store.getState().work.alterations).toMatchObject([{ kind: "dartPlace", by: 6, how: "offCentreSeam" }]);
-    act(() => useViewState.setState({ selectedDart: ref("back", "waistDart") }));
+    act(() => viewNow().setState({ selectedDart: ref("back", "waistDart") }));
     const back = screen.getByLabelText("Move the whole dart towards the centre back by");
     await userEvent.clear(back);
     await userEvent.type(back, "6{Enter}");
@@ -233,7 +227,7 @@ describe("truing", () => {
     await show(withAlterations({ ...shortened, shorten: 0, across: 15, hold: "mouth" }));
     // Towards the centre front the inner leg gets the shorter one, so its mouth end is carried out along it.
     expect(screen.getByText(/the mouth end nearer the centre front is carried \d+ mm out along its leg/)).toBeDefined();
-    act(() => useViewState.setState({ selectedDart: ref("back", "waistDart") }));
+    act(() => viewNow().setState({ selectedDart: ref("back", "waistDart") }));
     expect(screen.queryByText(/^Trued/)).toBeNull();
   });
 });

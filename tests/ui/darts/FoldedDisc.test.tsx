@@ -2,15 +2,14 @@
 import { act, fireEvent, screen, within } from "@testing-library/react";
 import { beforeEach, describe, expect, it } from "vitest";
 import { DartsPanel } from "../../../src/ui/darts/DartsPanel";
-import { useViewState } from "../../../src/ui/app/viewState";
 import { dartIn, planOf, ref, testWork } from "../../support/works";
-import { renderWork } from "../renderWork";
+import { renderWork, viewNow } from "../renderWork";
 
 const { drawn } = dartIn(planOf(testWork), "front", "waistDart");
 
 async function show(change: Partial<typeof testWork> = {}) {
   const rendered = await renderWork(<DartsPanel />, { ...testWork, ...change });
-  act(() => useViewState.setState({ selectedDart: ref("front", "waistDart") }));
+  act(() => viewNow().setState({ selectedDart: ref("front", "waistDart") }));
   const disc = screen.getByRole("region", { name: "Why a wider dart is fuller" });
   const caption = (which: 0 | 1): { angle: number; height: number } => {
     const text = within(disc).getAllByRole("figure")[which]?.querySelector("figcaption")?.textContent ?? "";

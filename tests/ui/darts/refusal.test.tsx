@@ -1,26 +1,20 @@
 /** What the wearer is told to take instead of an amount that cannot be had: it works as told, and no more than that does. */
 import { act, screen } from "@testing-library/react";
-import { afterEach, describe, expect, it } from "vitest";
+import { describe, expect, it } from "vitest";
 import { parseAmount } from "../../../src/core/measures/length";
 import type { DartRef } from "../../../src/core/pattern/piece";
 import type { LengthUnit } from "../../../src/core/decisions/work";
-import { useViewState } from "../../../src/ui/app/viewState";
 import { DartsPanel } from "../../../src/ui/darts/DartsPanel";
-import { stepOf } from "../../../src/ui/darts/dartEdit";
-import { useHold } from "../../../src/ui/darts/holdState";
+import { stepOf } from "../../../src/core/plan/dartEdit";
 import { ref, testWork } from "../../support/works";
-import { renderWork } from "../renderWork";
-
-afterEach(() => {
-  useHold.setState({ hold: "mouth" });
-});
+import { renderWork, viewNow } from "../renderWork";
 
 const waist = ref("front", "waistDart");
 const side = ref("front", "sideDart");
 
 async function show(dart: DartRef, unit: LengthUnit, label: string) {
   const { user } = await renderWork(<DartsPanel />, { ...testWork, unit });
-  act(() => useViewState.setState({ selectedDart: dart }));
+  act(() => viewNow().setState({ selectedDart: dart }));
   const field = (): HTMLInputElement => screen.getByRole("textbox", { name: label });
   return async (typed: string): Promise<string | null> => {
     await user.clear(field());

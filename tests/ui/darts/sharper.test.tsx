@@ -1,17 +1,11 @@
 /** The first demo as a first visit shows it: a dart shortened by 20 mm with its mouth held, by the figures on the page. */
 import { act, screen, within } from "@testing-library/react";
-import { afterEach, describe, expect, it } from "vitest";
+import { describe, expect, it } from "vitest";
 import { demoWorks } from "../../../src/document/demo";
 import { undo } from "../../../src/store/workStore";
-import { useViewState } from "../../../src/ui/app/viewState";
 import { DartsPanel } from "../../../src/ui/darts/DartsPanel";
-import { useHold } from "../../../src/ui/darts/holdState";
 import { ref } from "../../support/works";
-import { renderWork } from "../renderWork";
-
-afterEach(() => {
-  useHold.setState({ hold: "mouth" });
-});
+import { renderWork, viewNow } from "../renderWork";
 
 /** Height of a cone of slant R from a disc less an angle, by Pythagoras over its rim; mm and degrees. */
 const cone = (degrees: number, slant: number): number => {
@@ -28,7 +22,7 @@ describe("typing 20 in Shorten", () => {
       const [first] = demoWorks();
       if (first === undefined) throw new Error("no demo");
       const { store, user } = await renderWork(<DartsPanel />, first);
-      act(() => useViewState.setState({ selectedDart: ref("front", name) }));
+      act(() => viewNow().setState({ selectedDart: ref("front", name) }));
       const figure = (row: string, column: string): number => {
         const at = screen.getAllByRole("columnheader").findIndex((header) => header.textContent === column);
         const cells = [...screen.getByRole("row", { name: new RegExp(`^${row}`) }).querySelectorAll("th, td")];

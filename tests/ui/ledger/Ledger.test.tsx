@@ -2,10 +2,9 @@
 import { act, cleanup, screen, within } from "@testing-library/react";
 import userEvent from "@testing-library/user-event";
 import { afterEach, describe, expect, it } from "vitest";
-import { useViewState } from "../../../src/ui/app/viewState";
 import { Ledger } from "../../../src/ui/ledger/Ledger";
 import { ref, testWork, withAlterations } from "../../support/works";
-import { renderWork } from "../renderWork";
+import { renderWork, viewNow } from "../renderWork";
 
 afterEach(cleanup);
 
@@ -33,14 +32,14 @@ describe("Ledger", () => {
 
   it("lights a slip and chooses its dart, and puts the light out again", async () => {
     await renderWork(<Ledger />, pastTheBustPoint);
-    const slip = screen.getByRole("button", { name: /Lengthen the waist dart/, pressed: false });
-    await userEvent.click(slip);
-    expect(useViewState.getState()).toMatchObject({
-      litSlip: "a",
+    const planned = screen.getByRole("button", { name: /Lengthen the waist dart/, pressed: false });
+    await userEvent.click(planned);
+    expect(viewNow().getState()).toMatchObject({
+      litAlteration: "a",
       selectedDart: { piece: "front", dart: "waistDart" },
     });
     await userEvent.click(screen.getByRole("button", { name: /Lengthen the waist dart/, pressed: true }));
-    expect(useViewState.getState().litSlip).toBeNull();
+    expect(viewNow().getState().litAlteration).toBeNull();
   });
 
   it("takes a slip out, and its doubt goes with it", async () => {
@@ -52,21 +51,21 @@ describe("Ledger", () => {
   });
 });
 
-describe("slips", () => {
+describe("alterations", () => {
   it("stand in the order of the work, with piece, amount, what and why", async () => {
     await renderWork(<Ledger />, { ...pastTheBustPoint, picks: { bustAlteration: 30 } });
     const titles = screen
       .getAllByRole("button", { pressed: false })
-      .map((slip) => slip.querySelector(".slip-title")?.textContent);
+      .map((planned) => planned.querySelector(".slip-title")?.textContent);
     expect(titles).toEqual([
       "Waist: 30 % from 14 to 16",
       expect.stringMatching(/^Hip: \d+ % from 16 to 18$/),
       "Full bust adjustment",
       "Lengthen the waist dart by 40 mm, its mouth held",
     ]);
-    for (const slip of screen.getAllByRole("button", { pressed: false })) {
+    for (const planned of screen.getAllByRole("button", { pressed: false })) {
       for (const part of [".slip-piece", ".slip-amount", ".slip-title", ".slip-why"]) {
-        expect(slip.querySelector(part)?.textContent).toMatch(/\w/);
+        expect(planned.querySelector(part)?.textContent).toMatch(/\w/);
       }
     }
     // What the picks ask for cannot be taken out here, only what she did herself.
@@ -75,7 +74,7 @@ describe("slips", () => {
 
   it("light up when their place is touched on the table", async () => {
     await renderWork(<Ledger />, pastTheBustPoint);
-    act(() => useViewState.getState().lightSlip("blend-waist"));
+    act(() => viewNow().getState().lightAlteration("blend-waist"));
     expect(screen.getByRole("button", { pressed: true }).textContent).toContain("Waist: 30 %");
   });
 

@@ -1,12 +1,12 @@
 import { screen } from "@testing-library/react";
 import { beforeEach, describe, expect, it } from "vitest";
-import { useViewState } from "../../../src/ui/app/viewState";
+import { usePageState } from "../../../src/ui/work/pageState";
 import { PaperStep } from "../../../src/ui/paper/PaperStep";
 import { PrintMeasureSheet } from "../../../src/ui/tape/PrintMeasureSheet";
 import { renderWork } from "../renderWork";
 
 describe("paper", () => {
-  beforeEach(() => useViewState.getState().showSheet("checklist"));
+  beforeEach(() => usePageState.getState().showSheet("checklist"));
 
   it("prints the checklist or the measure sheet, as she chooses", async () => {
     const { user, container } = await renderWork(<PaperStep />);
@@ -25,6 +25,6 @@ describe("paper", () => {
   it("is led to from the tape with the measure sheet chosen", async () => {
     const { user } = await renderWork(<PrintMeasureSheet />);
     await user.click(screen.getByRole("link", { name: "Print a measure sheet" }));
-    expect(useViewState.getState().sheet).toBe("measures");
+    expect(usePageState.getState().sheet).toBe("measures");
   });
 });

@@ -1,20 +1,17 @@
 import { act, fireEvent, screen, waitFor, within } from "@testing-library/react";
-import { beforeEach, describe, expect, it } from "vitest";
+import { describe, expect, it } from "vitest";
 import { run, undo } from "../../../src/store/workStore";
 import type { Work } from "../../../src/core/decisions/work";
-import { fail, must, ok } from "../../../src/core/result";
+import { fail, invariant, ok } from "../../../src/core/result";
 import type { PaperFailure, PaperMade, PaperRequest } from "../../../src/paper/request";
 import { App } from "../../../src/ui/app/App";
-import { useViewState } from "../../../src/ui/app/viewState";
-import { useChoices } from "../../../src/ui/paper/choicesState";
+import { usePageState } from "../../../src/ui/work/pageState";
 import { PaperStep } from "../../../src/ui/paper/PaperStep";
 import { createPaperRoom } from "../../../src/ui/paper/paperRoom";
 import { PaperRoomProvider } from "../../../src/ui/paper/usePaperRoom";
 import { sampleWork } from "../../support/sampleWork";
 import { renderWork } from "../renderWork";
 import { fakeWorkers, madeFile, previewOf, type FakeWorker } from "./fakeWorkers";
-
-beforeEach(() => useChoices.getState().reset());
 
 async function openSheet(
   sheet: "True-scale pieces" | "Tissue overlay",
@@ -24,10 +21,10 @@ async function openSheet(
   const workers = fakeWorkers();
   const offered: PaperMade[] = [];
   const room = createPaperRoom(workers.open, (made) => void offered.push(made));
-  const rendered = await renderWork(<PaperRoomProvider value={room}>{ui}</PaperRoomProvider>, change);
-  act(() => useViewState.getState().setStep("paper"));
-  await rendered.user.click(screen.getByRole("radio", { name: sheet }));
-  const asked = (): PaperRequest => must(workers.all.flatMap((worker) => worker.asked).at(-1), "an ask").request;
+  const rendered = await renderWork(<PaperRoomProvider value={() => room}>{ui}</PaperRoomProvider>, change);
+  act(() => usePageState.getState().setStep("paper"));
+  await rendered.user.click(await screen.findByRole("radio", { name: sheet }));
+  const asked = (): PaperRequest => invariant(workers.all.flatMap((worker) => worker.asked).at(-1), "an ask").request;
   /** Waits until the choices have settled and a preview was asked for. */
   const drawer = async (): Promise<FakeWorker> => waitFor(() => workers.lastAsked("preview"));
   const answer = async (result: PaperFailure | number): Promise<void> => {
@@ -111,8 +108,8 @@ describe("what is asked of the paper", () => {
   it("outlasts a look at another step", async () => {
     const { user } = await openSheet("True-scale pieces", {}, <App />);
     await user.click(tick("Back"));
-    act(() => useViewState.getState().setStep("tape"));
-    act(() => useViewState.getState().setStep("paper"));
+    act(() => usePageState.getState().setStep("tape"));
+    act(() => usePageState.getState().setStep("paper"));
     expect(tick("Back").checked).toBe(false);
   });
 });
@@ -289,7 +286,7 @@ describe("said before anything is made", () => {
     expect(screen.queryByText(/does not hold yet/)).toBeNull();
     expect(screen.getByText(/100 % \(“actual size”\) in the print dialogue/)).toBeTruthy();
     expect(screen.getByText(/Measure its test square with your tape before you cut anything/)).toBeTruthy();
-    // More than the dart holds: the slip is refused, and its check fails.
+    // More than the dart holds: the alteration is refused, and its check fails.
     act(() =>
       run(store, {
         kind: "putAlteration",
@@ -327,7 +324,7 @@ describe("said before anything is made", () => {
 describe("the trial record", () => {
   it("is what the browser prints while it is chosen", async () => {
     const { user } = await renderWork(<App />);
-    act(() => useViewState.getState().setStep("paper"));
+    act(() => usePageState.getState().setStep("paper"));
     await user.click(screen.getByRole("radio", { name: "Trial record" }));
     act(() => void window.dispatchEvent(new Event("beforeprint")));
     expect(screen.getByRole("article", { name: /trial record/i })).toBeTruthy();

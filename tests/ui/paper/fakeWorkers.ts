@@ -1,7 +1,7 @@
 /** Workers that do nothing by themselves: a test says what they answer, and sees what they were asked. */
 import { lineEdge } from "../../../src/core/geometry/edgeCurve";
 import { sheetPoint } from "../../../src/core/geometry/point";
-import { must } from "../../../src/core/result";
+import { invariant } from "../../../src/core/result";
 import { radians } from "../../../src/core/units";
 import type { PaperMade, PaperPreview } from "../../../src/paper/request";
 import type { OpenPaperWorker, PaperAnswer, PaperAsk } from "../../../src/ui/paper/paperMessages";
@@ -32,7 +32,7 @@ export function fakeWorkers(): FakeWorkers {
     };
   };
   const lastAsked = (kind: PaperAsk["kind"]) =>
-    must(
+    invariant(
       all.findLast(({ asked }) => asked.at(-1)?.kind === kind),
       `a worker asked for ${kind}`,
     );

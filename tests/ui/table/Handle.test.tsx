@@ -3,18 +3,15 @@ import { act, fireEvent, screen } from "@testing-library/react";
 import { afterEach, beforeEach, describe, expect, it, vi } from "vitest";
 import type { DartRef } from "../../../src/core/pattern/piece";
 import { canUndo, undo } from "../../../src/store/workStore";
-import { useViewState } from "../../../src/ui/app/viewState";
-import { useHold } from "../../../src/ui/darts/holdState";
 import { Table } from "../../../src/ui/table/Table";
 import { ref, testWork } from "../../support/works";
-import { renderWork } from "../renderWork";
+import { renderWork, viewNow } from "../renderWork";
 
 beforeEach(() => {
   vi.useFakeTimers({ toFake: ["setTimeout", "clearTimeout"] });
 });
 afterEach(() => {
   vi.useRealTimers();
-  useHold.setState({ hold: "mouth" });
 });
 
 async function show() {
@@ -74,7 +71,7 @@ describe("an arrow key", () => {
     ["inner", "ArrowRight", { inner: -1, outer: 0 }],
   ] as const)("at the %s mouth end, %s, widens outwards and narrows inwards", async (end, key, amounts) => {
     const { work } = await show();
-    act(() => useViewState.getState().selectDart(ref("front", "waistDart")));
+    act(() => viewNow().getState().selectDart(ref("front", "waistDart")));
     act(() => handle(ref("front", "waistDart"), end).focus());
     fireEvent.keyDown(handle(ref("front", "waistDart"), end), { key });
     expect(work().alterations).toMatchObject([{ kind: "dartMouth", ...amounts }]);
@@ -177,14 +174,14 @@ describe("a run of keys", () => {
     const { work } = await show();
     act(() => handle(front).focus());
     press(1);
-    expect(useViewState.getState().litSlip).toBe(work().alterations[0]?.id);
+    expect(viewNow().getState().litAlteration).toBe(work().alterations[0]?.id);
   });
 });
 
 describe("what a handle is called", () => {
   it("is a name of its own for each, with help that is there, and a place in the order of keys", async () => {
     await show();
-    act(() => useViewState.getState().selectDart(ref("front", "sideDart")));
+    act(() => viewNow().getState().selectDart(ref("front", "sideDart")));
     const handles = screen.getAllByTestId(/^handle-/);
     const names = handles.map((one) => one.getAttribute("aria-label") ?? "");
     expect(handles.length).toBeGreaterThanOrEqual(DARTS.length);

@@ -3,9 +3,8 @@ import type { Alteration } from "../../../src/core/decisions/alteration";
 import { act, fireEvent, screen } from "@testing-library/react";
 import { describe, expect, it } from "vitest";
 import { Table } from "../../../src/ui/table/Table";
-import { useViewState } from "../../../src/ui/app/viewState";
 import { planOf, ref, testWork, withAlterations } from "../../support/works";
-import { renderWork } from "../renderWork";
+import { renderWork, viewNow } from "../renderWork";
 
 const length: Alteration = { kind: "fit", id: "l", fit: "lengthBelowBust", amount: 20 };
 const place: Alteration = {
@@ -19,7 +18,7 @@ const place: Alteration = {
 
 async function lit(id: string | null, ...alterations: readonly Alteration[]) {
   const rendered = await renderWork(<Table />, withAlterations(...alterations));
-  act(() => useViewState.getState().lightSlip(id));
+  act(() => viewNow().getState().lightAlteration(id));
   return { ...rendered, all: (name: string) => [...rendered.container.querySelectorAll(`.slip-overlay .${name}`)] };
 }
 
@@ -62,7 +61,7 @@ describe("a slip that is lit", () => {
   it("is put out by the bar’s button, and the bar goes", async () => {
     const { all, user } = await lit("l", length);
     await user.click(screen.getByRole("button", { name: "Done" }));
-    expect(useViewState.getState().litSlip).toBeNull();
+    expect(viewNow().getState().litAlteration).toBeNull();
     expect(screen.queryByRole("slider")).toBeNull();
     expect(all("overlay-cut")).toEqual([]);
   });
@@ -70,14 +69,14 @@ describe("a slip that is lit", () => {
   it("starts from after again when another is lit", async () => {
     await lit("l", length, place);
     fireEvent.change(slide(), { target: { value: "10" } });
-    act(() => useViewState.getState().lightSlip("p"));
+    act(() => viewNow().getState().lightAlteration("p"));
     expect(slide().getAttribute("aria-valuetext")).toBe("after");
   });
 
   it("has no slide where nothing on the pieces changed: the blend, or a slip left out", async () => {
     await lit("blend-waist", length);
     expect(screen.queryByRole("slider")).toBeNull();
-    act(() => useViewState.getState().lightSlip(null));
+    act(() => viewNow().getState().lightAlteration(null));
     expect(screen.queryByRole("slider")).toBeNull();
   });
 });
@@ -103,8 +102,8 @@ describe("the halves", () => {
   it("give the plan of that half: its pieces, and its slips alone", () => {
     const { left, right } = planOf(uneven);
     expect(left.pieces).not.toEqual(right.pieces);
-    expect(left.slips.map(({ id }) => id)).not.toContain("l");
-    expect(right.slips.map(({ id }) => id)).toContain("l");
+    expect(left.alterations.map(({ id }) => id)).not.toContain("l");
+    expect(right.alterations.map(({ id }) => id)).toContain("l");
     const even = planOf(testWork);
     expect(even.right).toBe(even.left);
   });

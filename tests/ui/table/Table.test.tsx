@@ -2,16 +2,11 @@
 import { act, cleanup, createEvent, fireEvent, screen } from "@testing-library/react";
 import { afterEach, beforeEach, describe, expect, it, vi } from "vitest";
 import { canUndo, undo } from "../../../src/store/workStore";
-import { useViewState } from "../../../src/ui/app/viewState";
-import { useHold } from "../../../src/ui/darts/holdState";
 import { Table } from "../../../src/ui/table/Table";
 import { testWork, withAlterations, ref } from "../../support/works";
-import { renderWork } from "../renderWork";
+import { renderWork, viewNow } from "../renderWork";
 
-afterEach(() => {
-  cleanup();
-  useHold.setState({ hold: "mouth" });
-});
+afterEach(cleanup);
 
 const handle = () => screen.getByTestId("handle-front-waistDart-apex");
 
@@ -138,7 +133,7 @@ describe("a drag", () => {
     down({ clientX: 100, clientY: 100 });
     fireEvent.pointerUp(handle(), { ...pointer, clientX: 100, clientY: 100 });
     expect(canUndo(store.getState())).toBe(false);
-    expect(useViewState.getState().selectedDart).toEqual({ piece: "front", dart: "waistDart" });
+    expect(viewNow().getState().selectedDart).toEqual({ piece: "front", dart: "waistDart" });
   });
 
   it("takes no second dart in hand with a second finger", async () => {
@@ -157,7 +152,7 @@ describe("a drag", () => {
 
   it("of a mouth end widens the dart along its mouth alone", async () => {
     const { store } = await showToScale();
-    act(() => useViewState.getState().selectDart({ piece: "front", dart: "waistDart" }));
+    act(() => viewNow().getState().selectDart({ piece: "front", dart: "waistDart" }));
     const end = screen.getByTestId("handle-front-waistDart-outer");
     Object.assign(end, { setPointerCapture: () => {} });
     fireEvent.pointerDown(end, { ...pointer, clientX: 100, clientY: 100 });
@@ -297,11 +292,11 @@ describe("what lies on the table", () => {
     const { container } = await showToScale(withAlterations(shortened));
     // The front's waist comes first.
     fireEvent.pointerDown(container.querySelector(".label-cut") ?? container);
-    expect(useViewState.getState().litSlip).toBe("blend-waist");
+    expect(viewNow().getState().litAlteration).toBe("blend-waist");
     const area = container.querySelector(".working > g:first-child .dart-area");
     fireEvent.pointerDown(area ?? container);
-    expect(useViewState.getState()).toMatchObject({
-      litSlip: "a",
+    expect(viewNow().getState()).toMatchObject({
+      litAlteration: "a",
       selectedDart: { piece: "front", dart: "waistDart" },
     });
     // What is given back at the back's dart is ringed on the back, not on the front.

@@ -1,22 +1,21 @@
 import { measuresOf, tapesOf } from "../../../src/core/measures/tape";
 import { screen, within } from "@testing-library/react";
 import { describe, expect, it } from "vitest";
-import { TapeStep } from "../../../src/ui/tape/TapeStep";
 import { sampleWork } from "../../support/sampleWork";
-import { renderWork } from "../renderWork";
+import { showTape } from "./showTape";
 
 const field = (name: RegExp): HTMLInputElement => screen.getByRole("textbox", { name });
 const guide = (): HTMLElement => screen.getByRole("complementary", { name: "Where the tape goes" });
 
 describe("the tape", () => {
   it("names each measure as the standard does, with the trade's name beside it", async () => {
-    await renderWork(<TapeStep />);
+    await showTape();
     expect(field(/^Upper chest girth · high bust$/)).toBeTruthy();
     expect(field(/^Back waist length · nape to waist$/)).toBeTruthy();
   });
 
   it("shows where the tape goes for the measure she comes to", async () => {
-    const { user } = await renderWork(<TapeStep />);
+    const { user } = await showTape();
     await user.click(field(/^Back waist length/));
     expect(within(guide()).getByRole("heading").textContent).toBe("Back waist length");
     expect(guide().textContent).toContain("Seen from the back");
@@ -32,7 +31,7 @@ describe("the tape", () => {
       .join(" ");
 
   it("doubts a measure that does not go with the others, and swaps two that stand in each other's place, as one step", async () => {
-    const { user, work, store } = await renderWork(<TapeStep />, {
+    const { user, work, store } = await showTape({
       tapes: tapesOf({ bustGirth: 930, upperChestGirth: 860, underBustGirth: 790, waistGirth: 985, hipGirth: 738 }),
     });
     await user.click(screen.getByRole("button", { name: "Swap them" }));
@@ -43,18 +42,17 @@ describe("the tape", () => {
 
   it("asks whether a girth was read in inches, and takes it over", async () => {
     // 31 in is 78.7 cm; 34 in would be 86.4.
-    const { user, work } = await renderWork(<TapeStep />, {
+    const { user, work } = await showTape({
       tapes: tapesOf({ bustGirth: 930, upperChestGirth: 860, waistGirth: 738, hipGirth: 985, acrossBack: 138 }),
     });
     expect(work().unit).toBe("cm");
-    const doubt = described(/^Across back width/);
-    expect(doubt).toContain("Measure the across back again");
+    expect(described(/^Across back width/)).toContain("Measure the across back again");
     await user.click(screen.getByRole("button", { name: "Take 35.1 cm" }));
     expect(measuresOf(work().tapes).acrossBack).toBeCloseTo(350.5, 1);
   });
 
   it("asks of girths in the same wrong unit, which go together, whether they are inches", async () => {
-    const { user } = await renderWork(<TapeStep />, {
+    const { user } = await showTape({
       unit: "cm",
       tapes: tapesOf({ bustGirth: 560, waistGirth: 520 }),
     });
@@ -66,7 +64,7 @@ describe("the tape", () => {
 
   it("asks in whole inches where inches are read", async () => {
     // 72 in for 27.
-    const { user, work } = await renderWork(<TapeStep />, {
+    const { user, work } = await showTape({
       unit: "in",
       tapes: tapesOf({
         bustGirth: 863.6,
@@ -86,13 +84,13 @@ describe("the tape", () => {
       taken: "2026-03-01",
       readings: { bustGirth: [930], upperChestGirth: [860], underBustGirth: [790], waistGirth: [985], hipGirth: [738] },
     };
-    await renderWork(<TapeStep />, { tapes: [{ taken: "2026-10-03", readings: {} }, swapped] });
+    await showTape({ tapes: [{ taken: "2026-10-03", readings: {} }, swapped] });
     expect(described(/^Waist girth/)).toContain("in each other’s place");
     expect(screen.queryByRole("button", { name: "Swap them" })).toBeNull();
   });
 
   it("never blocks: what is doubted counts all the same", async () => {
-    const { user, work } = await renderWork(<TapeStep />);
+    const { user, work } = await showTape();
     await user.clear(field(/^Under-bust girth/));
     // The sample's bust is 93 cm.
     await user.type(field(/^Under-bust girth/), "98{Enter}");
@@ -101,7 +99,7 @@ describe("the tape", () => {
   });
 
   it("shows a guess as a guess, outside the field, until the measure is taken", async () => {
-    const { user } = await renderWork(<TapeStep />, {
+    const { user } = await showTape({
       tapes: tapesOf({ bustGirth: 930, waistGirth: 738, hipGirth: 985 }),
     });
     expect(field(/^Bust point width/).value).toBe("");
@@ -113,12 +111,12 @@ describe("the tape", () => {
   });
 
   it("guesses nothing before anything was taken", async () => {
-    const { container } = await renderWork(<TapeStep />, { tapes: [{ readings: {} }] });
+    const { container } = await showTape({ tapes: [{ readings: {} }] });
     expect(container.querySelectorAll(".measure .guess")).toHaveLength(0);
   });
 
   it("keeps a second reading beside the first, and says what they come to", async () => {
-    const { user, work } = await renderWork(<TapeStep />);
+    const { user, work } = await showTape();
     await user.click(screen.getByRole("button", { name: "Take bust again" }));
     await user.type(field(/^Bust girth, reading 2/), "93.8{Enter}");
     expect(work().tapes[0]?.readings.bustGirth).toEqual([930, 938]);
@@ -129,7 +127,7 @@ describe("the tape", () => {
   });
 
   it("begins a set of today that stands on the earlier one, and lays them beside each other", async () => {
-    const { user, work } = await renderWork(<TapeStep />, {
+    const { user, work } = await showTape({
       tapes: [{ taken: "2026-03-01", readings: { bustGirth: [930], waistGirth: [738] } }],
     });
     await user.click(screen.getByRole("button", { name: "Measure anew" }));
@@ -144,7 +142,7 @@ describe("the tape", () => {
   });
 
   it("takes an age or none, and says kindly what it cannot read", async () => {
-    const { user, work } = await renderWork(<TapeStep />);
+    const { user, work } = await showTape();
     const age = screen.getByRole("textbox", { name: "Your age, if you like" });
     await user.type(age, "forty{Enter}");
     expect(work().age).toBeUndefined();
@@ -156,7 +154,7 @@ describe("the tape", () => {
   });
 
   it("refuses the impossible, with what it may have been", async () => {
-    const { user, work } = await renderWork(<TapeStep />);
+    const { user, work } = await showTape();
     await user.clear(field(/^Waist girth/));
     await user.type(field(/^Waist girth/), "29{Enter}");
     expect(measuresOf(work().tapes).waistGirth).toBe(measuresOf(sampleWork.tapes).waistGirth);
@@ -165,16 +163,16 @@ describe("the tape", () => {
   });
 
   it("says what a missing measure is needed for", async () => {
-    await renderWork(<TapeStep />, { tapes: [{ readings: {} }] });
+    await showTape({ tapes: [{ readings: {} }] });
     const hint = document.getElementById(field(/^Bust girth/).getAttribute("aria-describedby") ?? "");
     expect(hint?.textContent?.trim()).toBe("Needed for any plan.");
   });
 
   it("says that a demonstration is invented, and nothing of the kind of her own work", async () => {
-    const demo = await renderWork(<TapeStep />, { invented: true });
+    const demo = await showTape({ invented: true });
     expect(screen.getByText("This is a demonstration.")).toBeTruthy();
     demo.unmount();
-    await renderWork(<TapeStep />, { invented: false });
+    await showTape({ invented: false });
     expect(screen.queryByText("This is a demonstration.")).toBeNull();
   });
 });

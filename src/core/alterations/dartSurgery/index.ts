@@ -1,6 +1,6 @@
 /** What each kind of dart surgery does. To add one: a file beside this, and a line here. */
 import type { DartSurgery } from "../../decisions/alteration";
-import type { SlipFailure } from "../outcome/failure";
+import type { AlterationFailure } from "../outcome/alterationFailure";
 import type { Result } from "../../result";
 import type { FitApplied } from "../outcome/definition";
 import type { PieceSet } from "../../pattern/pieceSet";
@@ -11,7 +11,7 @@ import { joinIntoSeam } from "./seam";
 import { splitDart } from "./split";
 
 /** The pieces after an operation on a dart that is there. */
-export function operateOnDart(pieces: PieceSet, alteration: DartSurgery): Result<FitApplied, SlipFailure> {
+export function operateOnDart(pieces: PieceSet, alteration: DartSurgery): Result<FitApplied, AlterationFailure> {
   switch (alteration.kind) {
     case "dartPivot":
       return pivotToSeam(pieces, alteration);

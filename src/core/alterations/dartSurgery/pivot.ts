@@ -3,7 +3,7 @@
  * part between the two places is turned about it, and both darts are ended short of it again.
  */
 import type { DartPivotAlteration } from "../../decisions/alteration";
-import type { SlipFailure } from "../outcome/failure";
+import type { AlterationFailure } from "../outcome/alterationFailure";
 import { drawnStop, usualStop } from "../../dart/dartEnd";
 import { BLOCK_DIFFERENCE } from "../../draft/draftMeasures";
 import { distance, type PiecePoint } from "../../geometry/point";
@@ -12,7 +12,7 @@ import { levelWidth } from "../../girth/levelWidth";
 import { seamLength } from "../../girth/seamLength";
 import { dartName, homeOf, type DartNumber } from "../../pattern/dartNames";
 import { dartOf, pointOf, type Dart, type DartHome, type DartName, type Piece } from "../../pattern/piece";
-import { fail, must, ok, type Result } from "../../result";
+import { fail, invariant, ok, type Result } from "../../result";
 import { cutAndMove, type SurgeryTrace } from "../../surgery/cutAndMove";
 import {
   carriedBy,
@@ -41,13 +41,13 @@ function refusal(
   piece: Piece,
   { aimsAt, name }: Dart,
   { dart: ref, to, share }: DartPivotAlteration,
-): SlipFailure | null {
-  if (!hasHome(piece, to)) return { code: "slip/not-on-this-style" };
+): AlterationFailure | null {
+  if (!hasHome(piece, to)) return { code: "alteration/not-on-this-style" };
   if (aimsAt === null && (piece.name !== "back" || !FROM_BACK.includes(to)))
-    return { code: "slip/not-this-dart", dart: ref };
+    return { code: "alteration/not-this-dart", dart: ref };
   if (homeOf(name) === to && dartAt(piece, to, aimsAt, name) === undefined)
-    return { code: "slip/not-this-dart", dart: ref };
-  return share > 0 ? null : { code: "slip/dart-vanishes", smallest: NARROWEST_DART, would: 0 };
+    return { code: "alteration/not-this-dart", dart: ref };
+  return share > 0 ? null : { code: "alteration/dart-vanishes", smallest: NARROWEST_DART, would: 0 };
 }
 
 /** The dart of a home that aims where this one does: it takes up what is moved there. */
@@ -61,7 +61,7 @@ export const freeNames = (piece: Piece, home: DartHome): readonly DartName[] =>
   NUMBERS.map((number) => dartName(home, number)).filter((name) => !piece.darts.some((dart) => dart.name === name));
 
 /** The pieces after a dart was moved to another seam; or why it cannot be. */
-export function pivotToSeam(pieces: PieceSet, alteration: DartPivotAlteration): Result<FitApplied, SlipFailure> {
+export function pivotToSeam(pieces: PieceSet, alteration: DartPivotAlteration): Result<FitApplied, AlterationFailure> {
   const piece = pieceIn(pieces, alteration.dart.piece);
   const dart = dartOf(piece, alteration.dart.dart);
   const refused = refusal(piece, dart, alteration);
@@ -71,7 +71,7 @@ export function pivotToSeam(pieces: PieceSet, alteration: DartPivotAlteration): 
   const point = pointServed(piece, dart);
   const taker = dartAt(piece, to, dart.aimsAt, dart.name);
   const opens = taker ?? freeNames(piece, to)[0];
-  if (opens === undefined) return fail({ code: "slip/too-many-darts" });
+  if (opens === undefined) return fail({ code: "alteration/too-many-darts" });
   const drawn =
     taker === undefined ? drawnTo(piece, dart.name, point) : drawnTo(drawnTo(piece, dart.name, point), taker, point);
   const angle = openingAt(drawn, dart.name, point);
@@ -94,7 +94,7 @@ export function pivotToSeam(pieces: PieceSet, alteration: DartPivotAlteration): 
       closed: widthAt(piece, dart.name) * share,
       left: widthAt(piece, dart.name) * (1 - share),
       opened: taker === undefined ? width : width - widthAt(piece, taker),
-      stop: must(stops[opens], opens),
+      stop: invariant(stops[opens], opens),
       fromStart: along,
       fromEnd: seamLength(ready, seamOfHome(to)) - along,
     },
@@ -144,7 +144,7 @@ function withNewDart(piece: Piece, { name: old, aimsAt }: Dart, name: DartName, 
 function isOnward(piece: Piece, from: DartName, to: DartHome): boolean {
   const seam = seamOfHome(to);
   const mouth = piece.edges.findIndex((edge) => edge.mouthOf === from);
-  if (must(piece.edges[mouth], "mouth").seam === seam) return to === "french";
+  if (invariant(piece.edges[mouth], "mouth").seam === seam) return to === "french";
   return piece.edges.findIndex((edge) => edge.seam === seam) > mouth;
 }
 
@@ -185,13 +185,13 @@ function tooNarrow(
     left,
     isNew,
   }: { readonly point: PiecePoint; readonly turn: Radians; readonly left: number; readonly isNew: boolean },
-): SlipFailure | null {
+): AlterationFailure | null {
   const width = (name: DartName, angle: number): Mm =>
     2 * distance(point, pointOf(piece, mouthOf(piece, name).first)) * Math.sin(angle / 2);
   const widths = [...(left === 0 ? [] : [width(old, left)]), ...(isNew ? [width(opens, turn)] : [])];
   const would = Math.min(...widths, Infinity);
   return would < NARROWEST_DART
-    ? { code: "slip/dart-vanishes", smallest: NARROWEST_DART, would: Math.max(0, would) }
+    ? { code: "alteration/dart-vanishes", smallest: NARROWEST_DART, would: Math.max(0, would) }
     : null;
 }
 
@@ -231,7 +231,8 @@ function endedAgain(turned: Piece, before: Piece, names: readonly DartName[], st
   return turned.darts
     .filter(({ name }) => names.includes(name))
     .reduce(
-      (piece, { name, seam }) => endedShortOf(piece, name, point, must(stops[name], name), seamLength(before, seam)),
+      (piece, { name, seam }) =>
+        endedShortOf(piece, name, point, invariant(stops[name], name), seamLength(before, seam)),
       turned,
     );
 }

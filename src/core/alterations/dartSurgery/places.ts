@@ -10,7 +10,7 @@ import {
 import { polar, type PiecePoint } from "../../geometry/point";
 import { seamLength } from "../../girth/seamLength";
 import type { DartHome, Piece, PointName, SeamName } from "../../pattern/piece";
-import { must } from "../../result";
+import { invariant } from "../../result";
 import { curveOf } from "../../pattern/ring";
 import { SHORTEST_EDGE } from "../../tolerance";
 import type { Mm, Radians } from "../../units";
@@ -78,7 +78,7 @@ export function placeOfDart(piece: Piece, home: DartHome, point: PiecePoint, bel
 const sewnEdges = (piece: Piece, seam: SeamName): number[] =>
   piece.edges.flatMap((edge, index) => (edge.seam === seam && edge.mouthOf === null ? [index] : []));
 
-const lengthOf = (piece: Piece, index: number): Mm => edgeLength(curveOf(piece, must(piece.edges[index], "edge")));
+const lengthOf = (piece: Piece, index: number): Mm => edgeLength(curveOf(piece, invariant(piece.edges[index], "edge")));
 
 const atShare = (piece: Piece, seam: SeamName, share: number): Place =>
   atLength(piece, seam, share * seamLength(piece, seam));
@@ -86,7 +86,7 @@ const atShare = (piece: Piece, seam: SeamName, share: number): Place =>
 /** Sewn length from where the seam starts, going round, to a corner of it; 0 where it has none of that name. */
 export function sewnLengthTo(piece: Piece, seam: SeamName, corner: PointName): Mm {
   const edges = sewnEdges(piece, seam);
-  const last = edges.findIndex((index) => must(piece.edges[index], "edge").to === corner);
+  const last = edges.findIndex((index) => invariant(piece.edges[index], "edge").to === corner);
   return edges.slice(0, last + 1).reduce((sum, index) => sum + lengthOf(piece, index), 0);
 }
 
@@ -99,12 +99,12 @@ export function atLength(piece: Piece, seam: SeamName, length: Mm): Place {
     if (left <= own || i === edges.length - 1) return clear(piece, edge, Math.min(left, own));
     left -= own;
   }
-  return { edge: must(edges[0], seam), t: MIDDLE };
+  return { edge: invariant(edges[0], seam), t: MIDDLE };
 }
 
 /** The place kept clear of the corners of its edge. */
 function clear(piece: Piece, edge: number, length: Mm): Place {
-  const curve = curveOf(piece, must(piece.edges[edge], "edge"));
+  const curve = curveOf(piece, invariant(piece.edges[edge], "edge"));
   const own = edgeLength(curve);
   const room = Math.min(CLEAR_OF_CORNERS, Math.max(SHORTEST_EDGE, own / 3));
   return { edge, t: edgeParameterAtLength(curve, Math.min(own - room, Math.max(room, length))) };
@@ -113,7 +113,7 @@ function clear(piece: Piece, edge: number, length: Mm): Place {
 function inDirection(piece: Piece, seam: SeamName, point: PiecePoint, direction: Radians): Place {
   const ray = lineEdge(point, polar(point, direction, FAR));
   for (const edge of sewnEdges(piece, seam)) {
-    const met = edgeIntersections(curveOf(piece, must(piece.edges[edge], "edge")), ray)[0];
+    const met = edgeIntersections(curveOf(piece, invariant(piece.edges[edge], "edge")), ray)[0];
     if (met !== undefined) return { edge, t: met.t1 };
   }
   return atShare(piece, seam, MIDDLE);
@@ -121,7 +121,7 @@ function inDirection(piece: Piece, seam: SeamName, point: PiecePoint, direction:
 
 function atHeight(piece: Piece, y: Mm): Place {
   for (const edge of sewnEdges(piece, "centre")) {
-    const curve = curveOf(piece, must(piece.edges[edge], "edge"));
+    const curve = curveOf(piece, invariant(piece.edges[edge], "edge"));
     const t = edgeCrossingsAtY(curve, y)[0];
     if (t !== undefined) return clear(piece, edge, edgeLengthBetween(curve, 0, t));
   }

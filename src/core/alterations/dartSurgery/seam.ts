@@ -1,6 +1,6 @@
 /** Two darts of the bust joined into one seam, from the shoulder or the armhole over the bust point to the waist. */
 import type { DartSeamAlteration } from "../../decisions/alteration";
-import type { SlipFailure } from "../outcome/failure";
+import type { AlterationFailure } from "../outcome/alterationFailure";
 import { homeOf } from "../../pattern/dartNames";
 import { dartOf, pointOf, type Dart, type DartName, type Piece } from "../../pattern/piece";
 import { fail, ok, type Result } from "../../result";
@@ -16,16 +16,19 @@ import { withPiece, type PieceSet } from "../../pattern/pieceSet";
  * The front cut in two along an upper dart and its waist dart. Their legs, drawn on to the bust point, become the seam,
  * which is drawn smooth and walked; both pieces keep every other line, and darts that open elsewhere.
  */
-export function joinIntoSeam(pieces: PieceSet, { dart: ref }: DartSeamAlteration): Result<FitApplied, SlipFailure> {
+export function joinIntoSeam(
+  pieces: PieceSet,
+  { dart: ref }: DartSeamAlteration,
+): Result<FitApplied, AlterationFailure> {
   const { front, ...others } = pieces;
   if (ref.piece !== "front" || front === undefined || !aimsAtBust(front, "waistDart"))
-    return fail({ code: "slip/not-on-this-style" });
+    return fail({ code: "alteration/not-on-this-style" });
   const isUpper = homeOf(ref.dart) === "shoulder" || homeOf(ref.dart) === "armhole";
-  if (!isUpper || !aimsAtBust(front, ref.dart)) return fail({ code: "slip/not-this-dart", dart: ref });
+  if (!isUpper || !aimsAtBust(front, ref.dart)) return fail({ code: "alteration/not-this-dart", dart: ref });
   const point = pointServed(front, dartOf(front, ref.dart));
   const drawn = drawnTo(drawnTo(front, ref.dart, point), "waistDart", point);
   const walked = walkPrincess(splitAtBustPoint(drawn, ref.dart));
-  if (walked === null) return fail({ code: "slip/not-this-dart", dart: ref });
+  if (walked === null) return fail({ code: "alteration/not-this-dart", dart: ref });
   const { centreFront, sideFront, drop } = walked;
   return ok({
     pieces: withPiece(withPiece(others, centreFront.piece), aimingAtSeam(sideFront)),

@@ -3,12 +3,12 @@
  * each opens by an equal share of its angle, and all are ended a little shorter than the one was.
  */
 import type { DartSplitAlteration } from "../../decisions/alteration";
-import type { SlipFailure } from "../outcome/failure";
+import type { AlterationFailure } from "../outcome/alterationFailure";
 import { distance, type PiecePoint } from "../../geometry/point";
 import { seamLength } from "../../girth/seamLength";
 import { DART_NAMES, homeOf } from "../../pattern/dartNames";
 import { dartOf, pointOf, type Dart, type DartName, type Piece } from "../../pattern/piece";
-import { fail, must, ok, type Result } from "../../result";
+import { fail, invariant, ok, type Result } from "../../result";
 import type { SurgeryTrace } from "../../surgery/cutAndMove";
 import {
   drawnTo,
@@ -37,20 +37,23 @@ const AT_END: Mm = 10;
 const SHORTER: Mm = 5;
 
 /** The pieces after a dart was split; or why it cannot be. */
-export function splitDart(pieces: PieceSet, { dart: ref, into }: DartSplitAlteration): Result<FitApplied, SlipFailure> {
+export function splitDart(
+  pieces: PieceSet,
+  { dart: ref, into }: DartSplitAlteration,
+): Result<FitApplied, AlterationFailure> {
   const piece = pieceIn(pieces, ref.piece);
   const dart = dartOf(piece, ref.dart);
-  if (dart.gathered === true) return fail({ code: "slip/not-this-dart", dart: ref });
+  if (dart.gathered === true) return fail({ code: "alteration/not-this-dart", dart: ref });
   const names = [dart.name, ...freeNames(piece, homeOf(dart.name))].slice(0, into);
-  if (names.length < into) return fail({ code: "slip/too-many-darts" });
+  if (names.length < into) return fail({ code: "alteration/too-many-darts" });
   const point = pointServed(piece, dart);
   const drawn = drawnTo(piece, dart.name, point);
   const { first } = mouthOf(drawn, dart.name);
   const strip = stripFor(drawn, dart, sewnLengthTo(drawn, dart.seam, first), into);
-  if (strip < NARROWEST_STRIP) return fail({ code: "slip/off-the-seam", most: strip });
+  if (strip < NARROWEST_STRIP) return fail({ code: "alteration/off-the-seam", most: strip });
   const each = openingAt(drawn, dart.name, point) / into;
   const would = 2 * distance(point, pointOf(drawn, first)) * Math.sin(each / 2);
-  if (would < NARROWEST_DART) return fail({ code: "slip/dart-vanishes", smallest: NARROWEST_DART, would });
+  if (would < NARROWEST_DART) return fail({ code: "alteration/dart-vanishes", smallest: NARROWEST_DART, would });
   const fan = fannedOut(drawn, dart, names, { point, each, strip });
   const stop = stopShortOf(piece, dart.name, point) + SHORTER * (into - 1);
   const length = seamLength(piece, dart.seam);
@@ -89,7 +92,7 @@ function fannedOut(
   names: readonly DartName[],
   { point, each, strip }: Fan,
 ): { readonly piece: Piece; readonly traces: readonly SurgeryTrace[] } {
-  const middle = must(
+  const middle = invariant(
     DART_NAMES.find((name) => drawn.points[`${name}Apex`] === undefined && !names.includes(name)),
     "a free dart name",
   );
@@ -97,7 +100,7 @@ function fannedOut(
   const aside = (strip * (into - 1)) / 2;
   // Numbered from the inner end of the mouth, which may be met first or last going round.
   const isInnerFirst = mouthOf(drawn, dart.name).first === dart.inner;
-  const outermost = [must(names[0], "first"), must(names.at(-1), "last")];
+  const outermost = [invariant(names[0], "first"), invariant(names.at(-1), "last")];
   let piece = renamedDart(drawn, dart.name, middle);
   const traces: SurgeryTrace[] = [];
   for (const [i, name] of outermost.entries()) {

@@ -16,8 +16,8 @@ import type { Mm } from "../../units";
 
 /** Where the cut comes out on the last edge of the armhole, from above (our own choice). */
 const ON_LOWER_ARMHOLE = 0.3;
-/** How far inside the armhole the cut runs on a piece without a shoulder. */
-const INSIDE: Mm = 30;
+/** How far inside the armhole the cut runs on a piece without a shoulder (our own choice). */
+export const INSIDE: Mm = 30;
 
 /** Whether a piece has the fullest turn of an armhole and its underarm. */
 export const hasArmhole = (piece: Piece | undefined): piece is Piece =>
@@ -43,18 +43,3 @@ export function slideArmhole(piece: Piece, amount: Mm): Operated {
     ? { ...done, piece: moveMouthEnd(done.piece, "shoulderTip", pointOf(piece, "shoulderTip")) }
     : done;
 }
-
-/** What to do on the tissue: half of the whole change on a half piece. */
-export const widthSteps = (across: "chest" | "back", wider: boolean): readonly string[] => [
-  `Draw a line from the middle of the shoulder straight down to just below the middle of the armhole, and from there straight out to the armhole.`,
-  `Cut along it and slide the armhole part ${wider ? "straight out until the gap down the line is {half}; stick paper behind it" : "straight in until it laps {half} over the rest; tape it down"}.`,
-  "Mark the end of the shoulder where it was before, so that the shoulder seam keeps its length and its slope.",
-  `Draw the armhole anew: from the old end of the shoulder to the armhole's new place across the ${across}, and smooth down to the old underarm. Side seam and bust line stay.`,
-];
-
-/** On a side front whose princess seam begins in the armhole: it has no shoulder. */
-export const sideFrontSteps = (wider: boolean): readonly string[] => [
-  "Work on the side front alone: draw a line from just below the seam's top down inside the armhole, 3 cm from it, and out again at its lower curve.",
-  `Cut along it and slide that part straight ${wider ? "out by {half}; stick paper behind it" : "in by {half}; tape it down"}.`,
-  "Draw the armhole smooth from the top of the princess seam over the new place to the old underarm.",
-];

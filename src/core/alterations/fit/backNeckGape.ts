@@ -2,14 +2,13 @@
 import { edgeLength, edgeParameterAtLength, edgeSplit, edgeTangentAt } from "../../geometry/edgeCurve";
 import { directionOf, distance, turnBetween } from "../../geometry/point";
 import { pointOf, type Piece } from "../../pattern/piece";
-import { fail, must, ok } from "../../result";
+import { fail, invariant, ok } from "../../result";
 import { fitHandles } from "../../surgery/fitHandles";
 import { curveOf, edgeFrom } from "../../pattern/ring";
 import { edgeTurned } from "../../surgery/straightThrough";
 import { SAME_POINT, SHORTEST_EDGE, SMOOTH_CORNER_DEGREES } from "../../tolerance";
 import { radians, radiansFromDegrees, type Mm } from "../../units";
 import { pieceIn, withPiece, type PieceSet } from "../../pattern/pieceSet";
-import { MIND_THE_PINS } from "./closeGape";
 import type { FitDefinition } from "../outcome/definition";
 
 /** The back with a whole neck: its centre runs straight from the neck to the bust line. */
@@ -21,7 +20,7 @@ function backOf({ back }: PieceSet): Piece | null {
 /** The seam may bend at the bust line by as much as still sews as a smooth line; and some of the neck must be left. */
 function mostOf(back: Piece): Mm {
   const height = distance(pointOf(back, "centreNeck"), pointOf(back, "centreBust"));
-  const neck = edgeLength(curveOf(back, must(back.edges[edgeFrom(back, "centreNeck")], "neck")));
+  const neck = edgeLength(curveOf(back, invariant(back.edges[edgeFrom(back, "centreNeck")], "neck")));
   return (
     2 * Math.min(height * Math.sin(radiansFromDegrees(SMOOTH_CORNER_DEGREES)), neck / 2 - SHORTEST_EDGE - SAME_POINT)
   );
@@ -30,7 +29,7 @@ function mostOf(back: Piece): Mm {
 /** Half of the wedge off one half: the centre now leans, and the neck starts square to it again. */
 function takenIn(back: Piece, half: Mm): Piece {
   const index = edgeFrom(back, "centreNeck");
-  const edge = must(back.edges[index], "neck");
+  const edge = invariant(back.edges[index], "neck");
   const curve = curveOf(back, edge);
   const [, rest] = edgeSplit(curve, edgeParameterAtLength(curve, half));
   const edges = [...back.edges];
@@ -39,7 +38,7 @@ function takenIn(back: Piece, half: Mm): Piece {
     ...back,
     edges,
     centreOnFold: false,
-    points: { ...back.points, centreNeck: { ...must(back.points.centreNeck, "centreNeck"), at: rest.a } },
+    points: { ...back.points, centreNeck: { ...invariant(back.points.centreNeck, "centreNeck"), at: rest.a } },
   };
   const bust = pointOf(back, "centreBust");
   const lean = turnBetween(directionOf(bust, pointOf(back, "centreNeck")), directionOf(bust, rest.a));
@@ -48,38 +47,14 @@ function takenIn(back: Piece, half: Mm): Piece {
   return fitHandles(edgeTurned(cut, index, "start", radians(lean - turned)), [index], edgeLength(curve) - half);
 }
 
-const SEAM = "The centre back, which was cut on the fold, is now a seam: leave a seam allowance there.";
-
-const STEPS = {
-  back: [
-    "Mark {half} in from the centre back on the neck seam.",
-    "Rule a line from that mark to the centre back at the bust line. It is the new centre back above the bust line.",
-    "Draw the neck square to the new centre at first and smoothly into the old line.",
-    SEAM,
-  ],
-} as const;
-
 export const backNeckGape: FitDefinition = {
-  phase: "edges",
-  words: {
-    name: "Back neck gape",
-    seen: "The neck seam stands away at the back of the neck.",
-    amount: "Take out at the centre back, in all",
-    more: { title: "Take {amount} out of the back neck at the centre back seam", steps: STEPS },
-    caution: MIND_THE_PINS,
-  },
   range: { least: 0, most: 30 },
+  madeOn: ["back"],
   applies: (pieces) => backOf(pieces) !== null,
   apply: (pieces, amount) => {
     const back = backOf(pieces) ?? pieceIn(pieces, "back");
     const most = mostOf(back);
-    if (amount > most) return fail({ code: "slip/too-much", most });
-    const steps = { back: back.centreOnFold ? STEPS.back : STEPS.back.filter((step) => step !== SEAM) };
-    return ok({
-      pieces: withPiece(pieces, takenIn(back, amount / 2)),
-      traces: [],
-      values: { half: amount / 2 },
-      steps,
-    });
+    if (amount > most) return fail({ code: "alteration/too-much", most });
+    return ok({ pieces: withPiece(pieces, takenIn(back, amount / 2)), traces: [], values: { half: amount / 2 } });
   },
 };

@@ -1,7 +1,7 @@
 /** The line along the middle of a midriff band: it runs with the curve of the band, so it slants in the piece frame. */
 import { edgeLength, edgeParameterAtLength } from "../../geometry/edgeCurve";
 import type { Piece, SeamName } from "../../pattern/piece";
-import { must } from "../../result";
+import { invariant } from "../../result";
 import type { Line } from "./lengthenAll";
 import type { OutlinePlace } from "../../surgery/beyondCut";
 import { curveOf } from "../../pattern/ring";
@@ -17,6 +17,6 @@ export function bandLine({ frontBand, backBand }: PieceSet): Line {
 
 function middleOf(band: Piece, seam: SeamName): OutlinePlace {
   const index = band.edges.findIndex((edge) => edge.seam === seam);
-  const curve = curveOf(band, must(band.edges[index], `${band.name}: ${seam}`));
+  const curve = curveOf(band, invariant(band.edges[index], `${band.name}: ${seam}`));
   return { index, t: edgeParameterAtLength(curve, edgeLength(curve) / 2) };
 }

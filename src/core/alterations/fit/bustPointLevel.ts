@@ -14,18 +14,17 @@ import {
   type PiecePoint,
 } from "../../geometry/point";
 import { lineDistance } from "../../geometry/segment";
-import { levelWidth } from "../../girth/levelWidth";
 import { seamLength } from "../../girth/seamLength";
-import { dartOf, pointOf, type Dart, type Edge, type Piece, type PointName, type SeamName } from "../../pattern/piece";
-import { fail, must, ok } from "../../result";
+import { dartOf, pointOf, type Dart, type Edge, type Piece, type PointName } from "../../pattern/piece";
+import { fail, invariant, ok } from "../../result";
 import { trueDartAgain } from "../../surgery/beyondCut";
 import { drawPrincess, withPointsAt } from "../../surgery/princessSeam";
 import { curveOf, edgeFrom, edgeTo } from "../../pattern/ring";
 import { SHORTEST_DART } from "../../tolerance";
 import type { Mm } from "../../units";
-import { pieceIn, piecesOf, withPiece, type PieceSet } from "../../pattern/pieceSet";
+import { withPiece, type PieceSet } from "../../pattern/pieceSet";
 import type { FitDefinition } from "../outcome/definition";
-import { told, toldFor, walkedBy, walkingTold, type Steps } from "./told";
+import { bustGained, walkedBy } from "./whatChanged";
 
 /** What must be left of a seam above and below a mouth, to be drawn smooth. */
 const LEFT_OF_SEAM: Mm = 22;
@@ -80,9 +79,9 @@ function moveDart(piece: Piece, dart: Dart, by: Mm): Piece {
  */
 function easeSeamAbove(moved: Piece, before: Piece, inner: PointName): Piece {
   const index = edgeTo(before, inner);
-  const last = must(before.edges[index], "edge");
+  const last = invariant(before.edges[index], "edge");
   const upperIndex = edgeTo(before, last.from);
-  const upper = must(before.edges[upperIndex], "edge");
+  const upper = invariant(before.edges[upperIndex], "edge");
   if (upper.seam !== "side" || upper.mouthOf !== null) return moved;
   const [top, middle, end, endNow] = [
     pointOf(before, upper.from),
@@ -130,7 +129,7 @@ function squareSlope(piece: Piece, { apex, inner, outer }: Dart): number {
 /** The most that the darts of a piece can go down (positive) or up: seams must be left beside mouths, and darts long enough. */
 function roomOf(piece: Piece, amount: Mm): Mm {
   const left = (index: number): Mm =>
-    Math.max(0, edgeLength(curveOf(piece, must(piece.edges[index], "edge"))) - LEFT_OF_SEAM);
+    Math.max(0, edgeLength(curveOf(piece, invariant(piece.edges[index], "edge"))) - LEFT_OF_SEAM);
   const rooms = piece.darts.filter(aimsAtBust).map((dart) => {
     if (dart.seam === "side") return amount > 0 ? left(edgeFrom(piece, dart.outer)) : left(edgeTo(piece, dart.inner));
     const mouth = (pointOf(piece, dart.inner).y + pointOf(piece, dart.outer).y) / 2 - pointOf(piece, dart.apex).y;
@@ -148,109 +147,33 @@ function moveDarts(piece: Piece, amount: Mm): Piece {
 
 function movePrincess(pieces: PieceSet, amount: Mm): PieceSet {
   const centreFront = moveCorners(
-    must(pieces.centreFront, "centreFront"),
+    invariant(pieces.centreFront, "centreFront"),
     ["princessBust", "bustPoint", "centreBust"],
     amount,
   );
-  const sideFront = moveCorners(must(pieces.sideFront, "sideFront"), ["princessBust"], amount);
+  const sideFront = moveCorners(invariant(pieces.sideFront, "sideFront"), ["princessBust"], amount);
   const drawn = drawPrincess({ centreFront, sideFront });
   return withPiece(withPiece(pieces, drawn.centreFront), drawn.sideFront);
 }
 
-/** What the whole girth at the bust line changes by: its side end, or the bend of the princess seam, has moved a little. */
-const bustGain = (before: PieceSet, after: PieceSet): Mm =>
-  piecesOf(after).reduce(
-    (sum, piece) =>
-      sum + 2 * ((levelWidth(piece, "bust") ?? 0) - (levelWidth(pieceIn(before, piece.name), "bust") ?? 0)),
-    0,
-  );
-
-/** A change round the bust is told from here on. */
-const GIRTH_WORTH_TELLING: Mm = 1;
-
-type Way = "down" | "up";
-
-const MARK = "Mark your own bust point.";
-const DART_NAMES: Readonly<Partial<Record<SeamName, string>>> = {
-  waist: "waist dart",
-  shoulder: "shoulder dart",
-  armhole: "armhole dart",
-  neck: "neck dart",
-  centre: "centre dart",
-};
-const LEGS = "Draw its legs again to the old ends of its mouth and make them equal.";
-const WINDOW = "Draw a window round the side dart, its mouth and its end.";
-const slideTold = (way: Way): string =>
-  `Cut the window out and slide it ${way} by {amount}, square to the dart's middle line; stick paper behind it.`;
-const TRUE_SIDE =
-  "Fold the side dart shut and draw the side seam in one smooth curve from the underarm over it to the waist; walk it against the back's and take what is missing or over out of the dart's mouth, half on each leg.";
-const bendTold = (way: Way): readonly string[] => [
-  `Mark the bust point on the princess seam and a new mark {amount} further ${way}.`,
-  "Draw the seam in one smooth curve with its fullest place at the new mark; its ends stay.",
-];
-const WALK_SIDE =
-  "Walk both stretches of the seam, above and below the mark: what differs is taken up on the centre front, not here.";
-const LOSES =
-  "The garment loses {girth} round the bust: measure it there, and let it out at the side seams if you cannot spare that.";
-const GAINS =
-  "The garment gains {girth} round the bust: measure it there, and take it in at the side seams if that is too loose.";
-
-const endTold = (dart: Dart, way: Way): readonly string[] => [
-  `Move the end of the ${DART_NAMES[dart.seam] ?? "dart"} straight ${way} by {amount}.`,
-  ...(dart.gathered === true ? [] : [LEGS]),
-];
-
-function stepsFor(piece: Piece, way: Way, walked: Mm, girth: Mm): readonly string[] {
-  if (piece.name === "sideFront") return [...bendTold(way), WALK_SIDE];
-  const darts = piece.darts.filter(aimsAtBust);
-  const hasSide = darts.some(({ seam }) => seam === "side");
-  const isPrincess = piece.name === "centreFront";
-  return told(
-    !isPrincess && MARK,
-    hasSide && WINDOW,
-    hasSide && slideTold(way),
-    ...darts.filter(({ seam }) => seam !== "side").flatMap((dart) => endTold(dart, way)),
-    hasSide && TRUE_SIDE,
-    ...(isPrincess ? [...bendTold(way), walkingTold(walked)] : []),
-    Math.abs(girth) > GIRTH_WORTH_TELLING && (girth < 0 ? LOSES : GAINS),
-  );
-}
-
-/** For a front with a dart in the side and one in the waist. */
-const steps = (way: Way): Steps => ({
-  front: [MARK, WINDOW, slideTold(way), `Move the end of the waist dart straight ${way} by {amount}.`, LEGS, TRUE_SIDE],
-  cup: [MARK, `Move the end of the dart straight ${way} by {amount}.`, LEGS],
-  centreFront: bendTold(way),
-  sideFront: [...bendTold(way), WALK_SIDE],
-});
-
 export const bustPointLevel: FitDefinition = {
-  phase: "bust",
-  words: {
-    name: "Height of the bust point",
-    seen: "The darts point above or below the fullest part of the bust, and the front is baggy there and tight at the bust.",
-    amount: "Lower by",
-    hint: "less than 0 raises it",
-    more: { title: "Lower the bust shaping by {amount}", steps: steps("down") },
-    less: { title: "Raise the bust shaping by {amount}", steps: steps("up") },
-  },
   range: { least: -30, most: 30 },
+  madeOn: ["front", "centreFront", "sideFront", "cup"],
   applies: (pieces) =>
     dartPiece(pieces) !== undefined ||
     (pieces.centreFront?.points.princessBust !== undefined && pieces.sideFront !== undefined),
   apply: (pieces, amount) => {
     const piece = dartPiece(pieces);
     const room = piece === undefined ? Infinity : roomOf(piece, amount);
-    if (Math.abs(amount) > room) return fail({ code: "slip/too-much", most: amount < 0 ? 0 - room : room });
+    if (Math.abs(amount) > room) return fail({ code: "alteration/too-much", most: amount < 0 ? 0 - room : room });
     const moved = piece === undefined ? movePrincess(pieces, amount) : withPiece(pieces, moveDarts(piece, amount));
-    const girth = bustGain(pieces, moved);
-    const walked = walkedBy(pieces, moved, 0);
+    // Its side end, or the bend of the princess seam, has moved a little.
+    const girth = bustGained(pieces, moved);
     return ok({
       pieces: moved,
       traces: [],
-      values: { girth: Math.abs(girth), walked: Math.abs(walked) },
+      values: { girth: Math.abs(girth), walked: Math.abs(walkedBy(pieces, moved, 0)) },
       girths: { bust: girth },
-      steps: toldFor(pieces, moved, (done) => stepsFor(done, amount > 0 ? "down" : "up", walked, girth)),
     });
   },
 };

@@ -1,5 +1,5 @@
 /** What the three gapes at a front's edge have in common: a wedge closed into a dart or into the princess seam. */
-import type { SlipFailure } from "../outcome/failure";
+import type { AlterationFailure } from "../outcome/alterationFailure";
 import { distance } from "../../geometry/point";
 import { levelWidth } from "../../girth/levelWidth";
 import { dartOf, pointOf, type DartName, type Piece, type SeamName } from "../../pattern/piece";
@@ -9,10 +9,6 @@ import { WALKED_AGREEMENT } from "../../tolerance";
 import type { Mm } from "../../units";
 import { withPiece, type PieceSet } from "../../pattern/pieceSet";
 import type { FitApplied, FitContext } from "../outcome/definition";
-
-/** What is said where pins are meant for a body. */
-export const MIND_THE_PINS =
-  "Pin a fold on the garment, not towards the body, the heads away from the skin. Mind the pins when you take it off.";
 
 /** The piece of the front that a gape at a seam is closed on; undefined where there is none. */
 export function gapePiece(pieces: PieceSet, seam: "neck" | "armhole"): Piece | undefined {
@@ -32,8 +28,8 @@ export function closeGape(
   seam: SeamName,
   amount: Mm,
   { bustPoint }: FitContext,
-): Result<FitApplied, SlipFailure> {
-  if (piece === undefined) return fail({ code: "slip/not-on-this-style" });
+): Result<FitApplied, AlterationFailure> {
+  if (piece === undefined) return fail({ code: "alteration/not-on-this-style" });
   if (piece.points.princessBust !== undefined) {
     const done = closeWedgeIntoPrincess(piece, seam, amount);
     if (!done.ok) return refused(done.failure);
@@ -50,11 +46,11 @@ export function closeGape(
 }
 
 /** A dart that is as wide as can be sewn smooth takes no more: then the most is 0. */
-const refused = (failure: WedgeFailure): Result<never, SlipFailure> =>
+const refused = (failure: WedgeFailure): Result<never, AlterationFailure> =>
   fail(
     failure.code === "wedge/no-dart"
-      ? { code: "slip/not-on-this-style" }
-      : { code: "slip/too-much", most: failure.most < WALKED_AGREEMENT ? 0 : failure.most },
+      ? { code: "alteration/not-on-this-style" }
+      : { code: "alteration/too-much", most: failure.most < WALKED_AGREEMENT ? 0 : failure.most },
   );
 
 function mouthOf(piece: Piece, name: DartName): Mm {

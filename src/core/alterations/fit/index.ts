@@ -27,7 +27,7 @@ import type { FitName } from "../../decisions/fitNames";
 import type { FitDefinition } from "../outcome/definition";
 import { lengthBelowBust } from "./lengthBelowBust";
 
-export const FITS = {
+const FITS = {
   lengthAboveBust,
   lengthBelowBust,
   lengthBasque,

@@ -31,39 +31,13 @@ function hipLine(pieces: PieceSet): Line {
   });
 }
 
-const LINE =
-  "Draw a line straight across, square to the grain, below the end of the dart and above the hip, equally far below the waist on front and back.";
-const REDRAW =
-  "Draw the centre straight and the side seam smooth through the change; walk front and back side seams against each other.";
-
-const LENGTHEN = [
-  LINE,
-  "Cut along it. Slide the lower part straight down until the gap is {amount} all the way, and stick paper behind it.",
-  REDRAW,
-];
-const SHORTEN = [LINE, "Fold {amount} out along it, by the same all the way.", REDRAW];
-
 export const lengthBasque: FitDefinition = {
-  phase: "length",
-  words: {
-    name: "Length from waist to hip",
-    seen: "The basque is widest above or below the hip, and pulls or stands off there.",
-    amount: "Lengthen by",
-    hint: "less than 0 shortens",
-    more: {
-      title: "Lengthen the basque between waist and hip by {amount}",
-      steps: { frontBasque: LENGTHEN, backBasque: LENGTHEN },
-    },
-    less: {
-      title: "Shorten the basque between waist and hip by {amount}",
-      steps: { frontBasque: SHORTEN, backBasque: SHORTEN },
-    },
-  },
   range: { least: -60, most: 80 },
+  madeOn: ["frontBasque", "backBasque"],
   applies: (pieces) => basques(pieces).length > 0,
   apply: (pieces, amount) => {
     const line = hipLine(pieces);
-    if (line.length < basques(pieces).length) return fail({ code: "slip/too-much", most: 0 });
+    if (line.length < basques(pieces).length) return fail({ code: "alteration/too-much", most: 0 });
     return lengthenAll(pieces, line, amount);
   },
 };

@@ -3,14 +3,14 @@
  * darts that open on the side seam.
  */
 import { pointOf, type Piece } from "../../pattern/piece";
-import { fail, must, ok } from "../../result";
+import { fail, invariant, ok } from "../../result";
 import type { SurgeryTrace } from "../../surgery/cutAndMove";
 import { lengthenAll, type Line } from "./lengthenAll";
 import { acrossAt } from "../../surgery/lengthenAcross";
 import type { Mm } from "../../units";
 import type { PieceSet } from "../../pattern/pieceSet";
 import type { FitDefinition } from "../outcome/definition";
-import { isDartCut, told, toldFor, walkedBy, walkingTold, type Steps } from "./told";
+import { walkedBy } from "./whatChanged";
 
 /** Share of the back's way from waist to bust line at which the cut is wanted (our own choice). */
 const WANTED = 0.4;
@@ -43,81 +43,25 @@ function bodiceLine(pieces: PieceSet): Line {
 
 /** How far the cut on the back lies above the waist at the centre. */
 function heightOf({ back }: PieceSet, traces: readonly SurgeryTrace[]): Mm {
-  const cut = must(traces.find(({ piece }) => piece === "back")?.cuts[0]?.[0], "cut on the back");
-  return pointOf(must(back, "back"), "centreWaist").y - cut.y;
+  const cut = invariant(traces.find(({ piece }) => piece === "back")?.cuts[0]?.[0], "cut on the back");
+  return pointOf(invariant(back, "back"), "centreWaist").y - cut.y;
 }
 
 /** A bodice down to the waist: above a midriff band it is the band's depth that is altered. */
 const hasBodice = (pieces: PieceSet): boolean =>
   pieces.frontBand === undefined && bodicePieces(pieces).length > 1 && pieces.back?.points.centreWaist !== undefined;
 
-const LINE =
-  "Draw a line straight across, square to the grain, {height} above the waist at the centre; equally far above it on front and back.";
-const SIDE_LINE =
-  "Draw the line across the side front at the same height as on the centre front, so that the two meet on the princess seam.";
-const OPEN =
-  "Cut along it. Slide the lower part straight down until the gap is {amount} all the way, and stick paper behind it.";
-const FOLD = "Fold {amount} out along it: the lower part slides straight up, by the same all the way.";
-const CENTRE = "Draw the centre straight through the change.";
-const LEGS =
-  "Draw the legs of the waist dart again from its end to the ends of its mouth; fold it shut and true the waist seam over it.";
-const PRINCESS = "Draw the princess seam again in one smooth curve through the change.";
-const SIDE = "Draw the side seam smooth, and walk front and back side seams against each other.";
-
-function stepsFor(piece: Piece, traces: readonly SurgeryTrace[], longer: boolean, walked: Mm): readonly string[] {
-  const isSide = piece.name === "sideFront";
-  const isCentre = piece.name === "centreFront";
-  return told(
-    isSide ? SIDE_LINE : LINE,
-    longer ? OPEN : FOLD,
-    !isSide && CENTRE,
-    isDartCut(piece, traces) && LEGS,
-    (isSide || isCentre) && PRINCESS,
-    isCentre && walkingTold(walked),
-    !isCentre && SIDE,
-  );
-}
-
-/** What is said where the pieces are not known. */
-const steps = (move: string): Steps => {
-  const whole = [LINE, move, CENTRE, LEGS, SIDE];
-  return {
-    front: whole,
-    centreFront: [LINE, move, CENTRE, PRINCESS],
-    sideFront: [SIDE_LINE, move, PRINCESS, SIDE],
-    back: whole,
-  };
-};
-
 export const lengthBelowBust: FitDefinition = {
-  phase: "length",
-  words: {
-    name: "Bodice length below the bust",
-    seen: "The waist seam sits above the waist, or folds lie across above the waist because the bodice is too long.",
-    amount: "Lengthen by",
-    hint: "less than 0 shortens",
-    more: {
-      title: "Lengthen the bodice below the bust by {amount}",
-      steps: steps(OPEN),
-    },
-    less: {
-      title: "Shorten the bodice below the bust by {amount}",
-      steps: steps(FOLD),
-    },
-  },
   range: { least: -60, most: 80 },
+  madeOn: ["front", "centreFront", "sideFront", "back"],
   applies: hasBodice,
   apply: (pieces, amount) => {
     const line = bodiceLine(pieces);
-    if (line.length < bodicePieces(pieces).length) return fail({ code: "slip/too-much", most: 0 });
+    if (line.length < bodicePieces(pieces).length) return fail({ code: "alteration/too-much", most: 0 });
     const done = lengthenAll(pieces, line, amount);
     if (!done.ok) return done;
     const { pieces: after, traces } = done.value;
-    const walked = walkedBy(pieces, after, amount);
-    return ok({
-      ...done.value,
-      values: { height: heightOf(pieces, traces), walked: Math.abs(walked) },
-      steps: toldFor(pieces, after, (piece) => stepsFor(piece, traces, amount > 0, walked)),
-    });
+    const walked = Math.abs(walkedBy(pieces, after, amount));
+    return ok({ ...done.value, values: { height: heightOf(pieces, traces), walked } });
   },
 };

@@ -1,5 +1,5 @@
 /** Several pieces lengthened alike, so that they can still be sewn together. */
-import type { SlipFailure } from "../outcome/failure";
+import type { AlterationFailure } from "../outcome/alterationFailure";
 import type { FitApplied } from "../outcome/definition";
 import { pieceIn, withPiece, type PieceSet } from "../../pattern/pieceSet";
 import type { PieceName } from "../../pattern/piece";
@@ -15,9 +15,9 @@ export type Line = readonly (readonly [PieceName, Across])[];
 /**
  * Lengthens (positive) or shortens every piece of a line by the same amount, and walks the seams.
  *
- * @returns the pieces; or `slip/too-much` with the most that every piece can give
+ * @returns the pieces; or `alteration/too-much` with the most that every piece can give
  */
-export function lengthenAll(pieces: PieceSet, line: Line, amount: Mm): Result<FitApplied, SlipFailure> {
+export function lengthenAll(pieces: PieceSet, line: Line, amount: Mm): Result<FitApplied, AlterationFailure> {
   let set = pieces;
   const traces: SurgeryTrace[] = [];
   let least = -Infinity;
@@ -28,6 +28,6 @@ export function lengthenAll(pieces: PieceSet, line: Line, amount: Mm): Result<Fi
       traces.push(done.value.trace);
     } else least = Math.max(least, done.failure.least);
   }
-  if (least > -Infinity) return fail({ code: "slip/too-much", most: least });
+  if (least > -Infinity) return fail({ code: "alteration/too-much", most: least });
   return ok({ pieces: walkAgain(pieces, set), traces, values: {} });
 }

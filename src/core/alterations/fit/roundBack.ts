@@ -4,7 +4,7 @@
  */
 import { edgeCrossingsAtY } from "../../geometry/edgeCurve";
 import { between, piecePoint } from "../../geometry/point";
-import { fail, must, ok } from "../../result";
+import { fail, invariant, ok } from "../../result";
 import { pointOf, type Piece } from "../../pattern/piece";
 import { moveBeyondCut, type OutlinePlace } from "../../surgery/beyondCut";
 import type { Operated } from "../../surgery/cutAndMove";
@@ -39,14 +39,14 @@ function roundUp(back: Piece, amount: Mm): Operated | null {
 }
 
 function placeAt(piece: Piece, index: number, y: Mm): OutlinePlace | null {
-  const t = edgeCrossingsAtY(curveOf(piece, must(piece.edges[index], "edge")), y)[0];
+  const t = edgeCrossingsAtY(curveOf(piece, invariant(piece.edges[index], "edge")), y)[0];
   return t === undefined ? null : { index, t };
 }
 
 /** The straight centre above the bust line as a curve that can bend: it leaves the bust line straight and stays square to the neck. */
 function withCurvedCentre(back: Piece): Piece {
   const index = edgeTo(back, "centreNeck");
-  const edge = must(back.edges[index], "edge");
+  const edge = invariant(back.edges[index], "edge");
   if (edge.curve !== null) return back;
   const [a, b] = [pointOf(back, edge.from), pointOf(back, edge.to)];
   return {
@@ -55,48 +55,13 @@ function withCurvedCentre(back: Piece): Piece {
   };
 }
 
-const LINE = "Draw a line from the centre back straight across at the shoulder blades, to the armhole.";
-const CENTRE =
-  "Draw the centre back in one smooth curve from the bust line to the neck, square to the neckline. The centre back is now a shaped seam: cut two, with an allowance.";
-const KEEP = "Neckline and shoulder keep their lengths. Draw the armhole smooth over the point that was turned about.";
-
 export const roundBack: FitDefinition = {
-  phase: "length",
-  words: {
-    name: "High round back",
-    seen: "The back pulls up from the waist, the neckline stands off or drags down behind, and folds run from the blades to the armholes.",
-    amount: "Let in at the centre back",
-    hint: "less than 0 takes out, for a very straight back",
-    more: {
-      title: "Let {amount} in across the shoulder blades",
-      steps: {
-        back: [
-          LINE,
-          "Cut along it from the centre back to the armhole, to within a thread of the seam line; snip the allowance to it, so that the paper hinges there. Turn the upper part about that point until the gap at the centre back is {amount}, and stick paper behind it.",
-          CENTRE,
-          KEEP,
-        ],
-      },
-    },
-    less: {
-      title: "Take {amount} out across the shoulder blades",
-      steps: {
-        back: [
-          LINE,
-          "Cut along it from the centre back to the armhole, to within a thread of the seam line; snip the allowance to it, so that the paper hinges there. Turn the upper part about that point until it laps {amount} over the lower one at the centre back; tape it down.",
-          CENTRE,
-          KEEP,
-        ],
-      },
-    },
-    caution:
-      "If you pin the fold on the body first, have somebody help, and take the pins out before the garment comes off.",
-  },
   range: { least: -15, most: 25 },
+  madeOn: ["back"],
   applies: ({ back }) => applies(back),
   apply: (pieces, amount) => {
-    const done = roundUp(must(pieces.back, "back"), amount);
-    if (done === null) return fail({ code: "slip/too-much", most: 0 });
+    const done = roundUp(invariant(pieces.back, "back"), amount);
+    if (done === null) return fail({ code: "alteration/too-much", most: 0 });
     return ok({ pieces: withPiece(pieces, done.piece), traces: [done.trace], values: {} });
   },
 };

@@ -3,7 +3,7 @@ import { edgeLength } from "../../geometry/edgeCurve";
 import { seamLength } from "../../girth/seamLength";
 import { between } from "../../geometry/point";
 import { pointOf, type Edge, type Piece, type PieceName } from "../../pattern/piece";
-import { fail, must, ok } from "../../result";
+import { fail, invariant, ok } from "../../result";
 import { curveOf, edgeFrom, edgeTo } from "../../pattern/ring";
 import { hasShoulders, shoulderPieces } from "../../surgery/shoulderLine";
 import { withSeamEnd } from "../../surgery/walkAgain";
@@ -13,7 +13,7 @@ import { pieceIn, withPiece, type PieceSet } from "../../pattern/pieceSet";
 import type { FitDefinition } from "../outcome/definition";
 
 const tips = (pieces: PieceSet): readonly PieceName[] =>
-  (["front", "back"] as const).map((side) => must(shoulderPieces(pieces, side).at(-1), "tip piece"));
+  (["front", "back"] as const).map((side) => invariant(shoulderPieces(pieces, side).at(-1), "tip piece"));
 
 /** What can come off the shoulder's last stretch on every piece; mm. */
 const roomOf = (pieces: PieceSet): Mm =>
@@ -21,7 +21,9 @@ const roomOf = (pieces: PieceSet): Mm =>
     ...tips(pieces).map((name) => {
       const piece = pieceIn(pieces, name);
       return (
-        edgeLength(curveOf(piece, must(piece.edges[edgeTo(piece, "shoulderTip")], "edge"))) - SHORTEST_EDGE - SAME_POINT
+        edgeLength(curveOf(piece, invariant(piece.edges[edgeTo(piece, "shoulderTip")], "edge"))) -
+        SHORTEST_EDGE -
+        SAME_POINT
       );
     }),
   );
@@ -41,35 +43,13 @@ function withFlatterTop(piece: Piece, amount: Mm): Piece {
   return { ...piece, edges };
 }
 
-const steps = (mark: string): Readonly<Partial<Record<PieceName, readonly string[]>>> => {
-  const move = [
-    mark,
-    "Draw the armhole from that mark, square to the shoulder at first, smoothly into the old line by about half-way down.",
-  ];
-  return { front: move, centreFront: move, sideFront: move, back: move };
-};
-
 export const shoulderWidth: FitDefinition = {
-  phase: "edges",
-  words: {
-    name: "Shoulder width",
-    seen: "The armhole seam sits inside the shoulder bone, or drops off the shoulder.",
-    amount: "Make the shoulder longer by",
-    hint: "less than 0 makes it shorter",
-    more: {
-      title: "Make the shoulder {amount} longer",
-      steps: steps("Stick paper to the armhole. Carry the shoulder line straight on by {amount} and mark its new end."),
-    },
-    less: {
-      title: "Make the shoulder {amount} shorter",
-      steps: steps("Mark the new end of the shoulder {amount} in from the armhole, on the shoulder line."),
-    },
-  },
   range: { least: -30, most: 25 },
+  madeOn: ["front", "centreFront", "sideFront", "back"],
   applies: hasShoulders,
   apply: (pieces, amount) => {
     const most = -roomOf(pieces);
-    if (amount < most) return fail({ code: "slip/too-much", most });
+    if (amount < most) return fail({ code: "alteration/too-much", most });
     const set = tips(pieces).reduce((done, name) => {
       const piece = pieceIn(done, name);
       const moved = withSeamEnd(piece, "shoulder", "shoulderTip", seamLength(piece, "shoulder") + amount);

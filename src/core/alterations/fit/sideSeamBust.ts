@@ -9,7 +9,7 @@ import { trueLegs } from "../../dart/trueLegs";
 import { trueSeamEvenly } from "../../dart/trueSeamEvenly";
 import { seamLength } from "../../girth/seamLength";
 import { pointOf, type Edge, type Piece, type PieceName, type PointName } from "../../pattern/piece";
-import { fail, must, ok } from "../../result";
+import { fail, invariant, ok } from "../../result";
 import { controlsOf } from "../../surgery/fitHandles";
 import { curveOf } from "../../pattern/ring";
 import { underarmPieces } from "../../surgery/shoulderLine";
@@ -18,7 +18,6 @@ import type { Mm, Radians } from "../../units";
 import { pieceIn, withPiece, type PieceSet } from "../../pattern/pieceSet";
 import type { FitDefinition } from "../outcome/definition";
 import { QUARTER } from "./quarter";
-import { hasDartIn, told, toldFor, type Steps } from "./told";
 
 /** No more than this share of the piece's own width is taken in (our own choice). */
 const SHARE = 0.15;
@@ -38,7 +37,7 @@ const isSidePiece = (piece: Piece): boolean =>
 
 /** The piece with its side moved out by an amount at the bust line. */
 function letOut(piece: Piece, amount: Mm): Piece {
-  const { from, side } = must(bustLine(piece), "bust line");
+  const { from, side } = invariant(bustLine(piece), "bust line");
   const outward = directionOf(from, side);
   const run = piece.edges.filter(({ seam }) => seam === "side");
   const start = run.findIndex((edge) => edge.from === "sideBust");
@@ -77,51 +76,22 @@ function shifted(piece: Piece, corner: PointName, by: Mm, outward: Radians): Pie
   return polar(at, dart === undefined ? outward : directionOf(pointOf(piece, dart.apex), at), by);
 }
 
-const OUT = "Stick paper to the side. Mark {quarter} out from the side seam at the underarm and at the bust line.";
-const IN = "Mark {quarter} in from the side seam at the underarm and at the bust line.";
-const drawTo = (end: string): string =>
-  `Draw the side seam through both marks and on, running out to nothing at the ${end}.`;
-const DART = "The dart on the way is drawn on, or cut back, along its legs.";
-const ARMHOLE = "Draw the armhole to the new underarm, as hollow as before.";
-const ALIKE = "Lay front and back together at the side: the seams are equally long.";
-
-function stepsFor(piece: Piece, mark: string): readonly string[] {
-  const end = piece.points.sideWaist === undefined ? "under-bust seam" : "waist";
-  return told(mark, drawTo(end), hasDartIn(piece, "side") && DART, ARMHOLE, ALIKE);
-}
-
-/** For a bodice down to the waist, or a cup. */
-const steps = (mark: string): Steps => {
-  const bodice = [mark, drawTo("waist"), ARMHOLE, ALIKE];
-  return { front: bodice, sideFront: bodice, cup: [mark, drawTo("under-bust seam"), ARMHOLE, ALIKE], back: bodice };
-};
-
 export const sideSeamBust: FitDefinition = {
-  phase: "widths",
-  words: {
-    name: "Side seams at the bust",
-    seen: "The bodice is tight or loose all round at the bust line while the cup itself is right.",
-    amount: "Let the bust out by, all round",
-    hint: "less than 0 takes it in",
-    more: { title: "Let the side seams out at the bust, {amount} all round", steps: steps(OUT) },
-    less: { title: "Take the side seams in at the bust, {amount} all round", steps: steps(IN) },
-  },
   range: { least: -60, most: 60 },
+  madeOn: ["front", "sideFront", "cup", "back"],
   applies: (pieces) => underarmPieces(pieces).filter((name) => isSidePiece(pieceIn(pieces, name))).length === 2,
   apply: (pieces, amount) => {
     const names = underarmPieces(pieces);
-    const widths = names.map((name) => must(bustLine(pieceIn(pieces, name)), "bust line").side.x);
+    const widths = names.map((name) => invariant(bustLine(pieceIn(pieces, name)), "bust line").side.x);
     const most = (-SHARE * Math.min(...widths)) / QUARTER;
-    if (amount < most) return fail({ code: "slip/too-much", most });
+    if (amount < most) return fail({ code: "alteration/too-much", most });
     const set = names.reduce((done, name) => withPiece(done, letOut(pieceIn(done, name), amount * QUARTER)), pieces);
     const after = walked(pieces, set, names);
-    const tell = toldFor(pieces, after, (piece) => stepsFor(piece, amount > 0 ? OUT : IN));
     return ok({
       pieces: after,
       traces: [],
       values: { quarter: Math.abs(amount) * QUARTER },
       girths: { bust: amount },
-      steps: tell,
     });
   },
 };

@@ -1,6 +1,6 @@
 /** The side seam let out or taken in at the hip: a quarter of the amount at each edge of the basque. */
 import { seamLength } from "../../girth/seamLength";
-import { pointOf, type Piece, type PieceName } from "../../pattern/piece";
+import { pointOf, type Piece } from "../../pattern/piece";
 import { fail, ok } from "../../result";
 import { shiftCorners } from "../../surgery/shoulderLine";
 import { withSeamEnd } from "../../surgery/walkAgain";
@@ -17,41 +17,14 @@ const basques = (pieces: PieceSet): readonly Piece[] =>
 /** A basque is not taken in by more than this share of its width at the hip (our own choice). */
 const SHARE = 0.25;
 
-const steps = (mark: string, hem: string): Readonly<Partial<Record<PieceName, readonly string[]>>> => {
-  const basque = [
-    mark,
-    hem,
-    "Draw the side seam from the waist, where it stays, smoothly through the mark and on to the hem.",
-    "Lay front and back together at the side: the seams are equally long.",
-  ];
-  return { frontBasque: basque, backBasque: basque };
-};
-
 export const sideSeamHip: FitDefinition = {
-  phase: "widths",
-  words: {
-    name: "Side seams at the hip",
-    seen: "The basque is tight over the hip and rides up, or stands away from it.",
-    amount: "Let the hip out by, all round",
-    hint: "less than 0 takes it in",
-    more: {
-      title: "Let the side seams out at the hip, {amount} all round",
-      steps: steps(
-        "Stick paper to the side. Carry the hip line on by {quarter} beyond the side seam and mark there.",
-        "Do the same at the hem.",
-      ),
-    },
-    less: {
-      title: "Take the side seams in at the hip, {amount} all round",
-      steps: steps("Mark {quarter} in from the side seam on the hip line.", "Do the same at the hem."),
-    },
-  },
   range: { least: -80, most: 100 },
+  madeOn: ["frontBasque", "backBasque"],
   applies: (pieces) => basques(pieces).length === 2,
   apply: (pieces, amount) => {
     const pair = basques(pieces);
     const most = (-SHARE * Math.min(...pair.map((piece) => pointOf(piece, "sideHip").x))) / QUARTER;
-    if (amount < most) return fail({ code: "slip/too-much", most });
+    if (amount < most) return fail({ code: "alteration/too-much", most });
     const moved = pair.map((piece) => shiftCorners(piece, ["sideHip", "sideHem"], amount * QUARTER, 0));
     // The slope of the seam differs a little between front and back: both take the mean of what it adds.
     const longer = moved.map((piece, i): Mm => seamLength(piece, "side") - seamLength(pair[i] ?? piece, "side"));

@@ -3,7 +3,7 @@ import { moveMouthEnd } from "../../dart/mouthEnd";
 import { distance, directionOf, polar } from "../../geometry/point";
 import { edgeLength } from "../../geometry/edgeCurve";
 import { pointOf, type Piece } from "../../pattern/piece";
-import { must } from "../../result";
+import { invariant } from "../../result";
 import { curveOf, edgeFrom, edgeTo } from "../../pattern/ring";
 import type { Mm } from "../../units";
 import type { PieceSet } from "../../pattern/pieceSet";
@@ -36,7 +36,7 @@ export function slideStrapSeam(piece: Piece, inner: Mm, outer: Mm): Piece {
 export const strapSeam = (piece: Piece): Mm => distance(pointOf(piece, "strapInner"), pointOf(piece, "strapOuter"));
 
 const room = (piece: Piece, index: number): Mm =>
-  edgeLength(curveOf(piece, must(piece.edges[index], "edge"))) - LEFT_OF_EDGE;
+  edgeLength(curveOf(piece, invariant(piece.edges[index], "edge"))) - LEFT_OF_EDGE;
 
 /** How far the strap's seam can go towards the centre, and towards the armhole, on every piece that bears it. */
 export function roomForStrap(pieces: PieceSet): { readonly inward: Mm; readonly outward: Mm } {

@@ -4,42 +4,73 @@
  */
 import { piecePoint, shift, type PiecePoint } from "../../geometry/point";
 import { rigidMotion } from "../../geometry/rigid";
-import { must } from "../../result";
+import { invariant } from "../../result";
 import { pointOf, type Piece } from "../../pattern/piece";
 import { moveBeyondCut } from "../../surgery/beyondCut";
-import type { Operated, SurgeryTrace } from "../../surgery/cutAndMove";
+import type { Operated } from "../../surgery/cutAndMove";
 import { walkAgain } from "../../surgery/walkAgain";
-import { placeFrom, pointAt, squareWaistAgain, turnAbout, wedgeTurn, withLengthsOf } from "../../surgery/wedge";
+import {
+  alongFrom,
+  placeFrom,
+  pointAt,
+  squareWaistAgain,
+  turnAbout,
+  wedgeTurn,
+  withLengthsOf,
+} from "../../surgery/wedge";
 import type { Mm } from "../../units";
 import { withPiece, type PieceSet } from "../../pattern/pieceSet";
+import type { FitApplied } from "../outcome/definition";
 
-/** How far from the waist seam the cut lies, along the centre and along the side seam (our own choice). */
+/**
+ * How far from the waist seam the cut lies, along the centre and along the side seam; over how much the waist is drawn square
+ * to the centre; and over how much above the waist a centre and a side front are laid together to be cut as one (our own
+ * choices).
+ */
 const FROM_WAIST: Mm = 20;
+const SQUARE: Mm = 20;
+const TOGETHER: Mm = 40;
 
-export interface Wedged {
-  readonly pieces: PieceSet;
-  readonly traces: readonly SurgeryTrace[];
+/** How far from the waist seam a cut lies: less than is wanted on an edge too short for it. */
+interface FromWaist {
+  readonly centre: Mm;
+  readonly side: Mm;
 }
+
+interface Lowered extends Operated {
+  readonly fromWaist: FromWaist;
+}
+
+/** The lengths that the words of a cut above the waist name. */
+export const valuesOf = ({ centre, side }: FromWaist) => ({ above: centre, aboveAtSide: side, square: SQUARE });
 
 /** Where the amount is measured: on the centre line, level with the hinge; so lowering and raising undo each other. */
 const atCentre = (piece: Piece, hinge: PiecePoint): PiecePoint => piecePoint(pointOf(piece, "centreWaist").x, hinge.y);
 
 /** The waist of one piece with a centre and a side seam lowered at the centre, above it (bodice) or below it (basque). */
-export function lowerWaist(piece: Piece, amount: Mm, part: "bodice" | "basque"): Operated {
+export function lowerWaist(piece: Piece, amount: Mm, part: "bodice" | "basque"): Lowered {
   const isBodice = part === "bodice";
-  const side = placeFrom(piece, "sideWaist", isBodice ? "before" : "after", FROM_WAIST);
-  const centre = placeFrom(piece, "centreWaist", isBodice ? "after" : "before", FROM_WAIST);
+  const [before, after] = isBodice ? (["before", "after"] as const) : (["after", "before"] as const);
+  const side = placeFrom(piece, "sideWaist", before, FROM_WAIST);
+  const centre = placeFrom(piece, "centreWaist", after, FROM_WAIST);
   const hinge = pointAt(piece, side);
   const turn = wedgeTurn(hinge, atCentre(piece, hinge), amount, false);
   const [into, outOf] = isBodice ? [side, centre] : [centre, side];
   const done = moveBeyondCut(piece, { into, outOf, motion: turnAbout(hinge, turn) });
-  return { ...done, piece: squareWaistAgain(done.piece, piece, { turned: turn, lower: amount }, "sideWaist") };
+  return {
+    ...done,
+    piece: squareWaistAgain(done.piece, piece, { turned: turn, lower: amount }, "sideWaist"),
+    fromWaist: {
+      side: alongFrom(piece, "sideWaist", before, FROM_WAIST),
+      centre: alongFrom(piece, "centreWaist", after, FROM_WAIST),
+    },
+  };
 }
 
 /** The same over a princess seam: the cut goes on where the two pieces meet, and both turn as one. */
-export function lowerPrincessWaist(pieces: PieceSet, amount: Mm): Wedged {
-  const centreFront = must(pieces.centreFront, "centreFront");
-  const sideFront = must(pieces.sideFront, "sideFront");
+function lowerPrincessWaist(pieces: PieceSet, amount: Mm): FitApplied {
+  const centreFront = invariant(pieces.centreFront, "centreFront");
+  const sideFront = invariant(pieces.sideFront, "sideFront");
   const side = placeFrom(sideFront, "sideWaist", "before", FROM_WAIST);
   const sideSeam = placeFrom(sideFront, "princessWaist", "after", FROM_WAIST);
   const centreSeam = placeFrom(centreFront, "princessWaist", "before", FROM_WAIST);
@@ -54,7 +85,15 @@ export function lowerPrincessWaist(pieces: PieceSet, amount: Mm): Wedged {
     withPiece(pieces, withLengthsOf(sideDone.piece, sideFront, "sideWaist")),
     squareWaistAgain(centreDone.piece, centreFront, { turned: turn, lower: amount }, "princessWaist"),
   );
-  return { pieces: walkAgain(pieces, set), traces: [centreDone.trace, sideDone.trace] };
+  const fromWaist = {
+    side: alongFrom(sideFront, "sideWaist", "before", FROM_WAIST),
+    centre: alongFrom(centreFront, "centreWaist", "after", FROM_WAIST),
+  };
+  return {
+    pieces: walkAgain(pieces, set),
+    traces: [centreDone.trace, sideDone.trace],
+    values: { ...valuesOf(fromWaist), together: TOGETHER },
+  };
 }
 
 /** The bodice piece that has the front's or back's centre and side ends of the waist; null with a princess seam between. */
@@ -66,17 +105,20 @@ export function waistPiece(pieces: PieceSet, half: "front" | "back"): Piece | nu
 }
 
 /** The waist seam of the front or back lowered at the centre: bodice longer by a wedge, basque shorter by the same. */
-export function tiltWaist(pieces: PieceSet, half: "front" | "back", amount: Mm): Wedged {
+export function tiltWaist(pieces: PieceSet, half: "front" | "back", amount: Mm): FitApplied {
   const bodice = waistPiece(pieces, half);
-  const above =
-    bodice === null ? lowerPrincessWaist(pieces, amount) : one(pieces, lowerWaist(bodice, amount, "bodice"));
+  const above = bodice === null ? lowerPrincessWaist(pieces, amount) : lowerBodice(pieces, bodice, amount);
   const basque = half === "front" ? pieces.frontBasque : pieces.backBasque;
   if (basque === undefined) return above;
-  const below = one(above.pieces, lowerWaist(basque, amount, "basque"));
-  return { pieces: below.pieces, traces: [...above.traces, ...below.traces] };
+  const { piece, trace, fromWaist } = lowerWaist(basque, amount, "basque");
+  return {
+    pieces: withPiece(above.pieces, piece),
+    traces: [...above.traces, trace],
+    values: { ...above.values, below: fromWaist.centre, belowAtSide: fromWaist.side },
+  };
 }
 
-const one = (pieces: PieceSet, { piece, trace }: Operated): Wedged => ({
-  pieces: withPiece(pieces, piece),
-  traces: [trace],
-});
+function lowerBodice(pieces: PieceSet, bodice: Piece, amount: Mm): FitApplied {
+  const { piece, trace, fromWaist } = lowerWaist(bodice, amount, "bodice");
+  return { pieces: withPiece(pieces, piece), traces: [trace], values: valuesOf(fromWaist) };
+}

@@ -1,5 +1,5 @@
 /** What an alteration leaves behind: the pieces, and a trace of what it did. */
-import type { SlipTrace } from "./trace";
+import type { AlterationTrace } from "./trace";
 import { distance, type PiecePoint } from "../../geometry/point";
 import { pointNames, type PieceName } from "../../pattern/piece";
 import { SAME_LINE } from "../../tolerance";
@@ -8,7 +8,7 @@ import { piecesOf, type PieceSet } from "../../pattern/pieceSet";
 
 export interface Applied {
   readonly pieces: PieceSet;
-  readonly trace: SlipTrace;
+  readonly trace: AlterationTrace;
   /** What truing moved each mouth end of a redrawn dart along its leg. */
   readonly truing: { readonly inner: Mm; readonly outer: Mm };
   /** What whole girths change by, by design. */
@@ -16,7 +16,7 @@ export interface Applied {
 }
 
 /** The trace of pieces before and after, with nothing said yet of seams and cuts. */
-export const untouched = (piece: PieceName, before: PieceSet, after: PieceSet): SlipTrace => ({
+export const untouched = (piece: PieceName, before: PieceSet, after: PieceSet): AlterationTrace => ({
   piece,
   surgery: [],
   values: {},

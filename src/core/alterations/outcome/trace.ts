@@ -6,15 +6,13 @@ import type { PieceSet } from "../../pattern/pieceSet";
 import type { SurgeryTrace } from "../../surgery/cutAndMove";
 import type { Mm, Radians } from "../../units";
 
-/** What one slip did, for the ledger and for the table. */
-export interface SlipTrace {
+/** What one alteration did, for the ledger and for the table. */
+export interface AlterationTrace {
   readonly piece: PieceName;
   /** The cuts and moves it is made of, in order; none where a line was only redrawn. */
   readonly surgery: readonly SurgeryTrace[];
-  /** Lengths and angles that its words name, by the name they carry there. */
+  /** Lengths that its words name, by the name they carry there. */
   readonly values: Readonly<Record<string, Mm>>;
-  /** Steps told of these very pieces in place of the usual ones; templates as in the fit's words. */
-  readonly steps?: Readonly<Partial<Record<PieceName, readonly string[]>>>;
   /** The pieces it changed, just before and just after. */
   readonly before: PieceSet;
   readonly after: PieceSet;
@@ -26,10 +24,10 @@ export interface SlipTrace {
   readonly seamAfter: Mm;
   /** Amount taken (positive) or added (negative) at each place, on the half. */
   readonly given: readonly { readonly place: GiveBackPlace; readonly piece: PieceName; readonly amount: Mm }[];
-  readonly notes: readonly SlipNote[];
+  readonly notes: readonly AlterationNote[];
 }
 
-export type SlipNote =
+export type AlterationNote =
   | { readonly code: "centreNowSeam" }
   | { readonly code: "bustLoses"; readonly amount: Mm }
   | { readonly code: "legsTrued"; readonly amount: Mm }

@@ -3,11 +3,11 @@
  * seam keeps its length. Amounts are found by measuring the seam, so truing is counted in.
  */
 import type { GiveBack, GiveBackPlace } from "../../decisions/alteration";
-import type { SlipFailure } from "../outcome/failure";
+import type { AlterationFailure } from "../outcome/alterationFailure";
 import { edgeLength, edgeTangentAt } from "../../geometry/edgeCurve";
 import { directionOf, distance, polar, shift } from "../../geometry/point";
 import { seamLength } from "../../girth/seamLength";
-import { fail, must, ok, type Result } from "../../result";
+import { fail, invariant, ok, type Result } from "../../result";
 import { moveMouthEnd } from "../../dart/mouthEnd";
 import { trueSeamAtDart } from "../../dart/trueSeam";
 import {
@@ -73,7 +73,12 @@ const ROUNDS = 4;
  * @param shares how it is shared, summing to 1
  * @returns the pieces and what was taken; or why another dart cannot take its share, or how much would be left over
  */
-export function giveBack(pieces: PieceSet, ref: DartRef, wanted: Mm, shares: GiveBack): Result<GivenBack, SlipFailure> {
+export function giveBack(
+  pieces: PieceSet,
+  ref: DartRef,
+  wanted: Mm,
+  shares: GiveBack,
+): Result<GivenBack, AlterationFailure> {
   const places = giveBackPlaces(pieces, ref).filter((place) => (shares[place] ?? 0) > 0);
   let amount = sewn(pieces, ref) - wanted;
   let result: GivenBack = { pieces, given: [] };
@@ -87,7 +92,7 @@ export function giveBack(pieces: PieceSet, ref: DartRef, wanted: Mm, shares: Giv
   }
   // Far amounts bend a seam more than they shorten it, and the rounds then run away: that is no answer.
   const left = Math.abs(sewn(result.pieces, ref) - wanted);
-  return left > SEWN_AGREEMENT ? fail({ code: "slip/not-given-back", left }) : ok(result);
+  return left > SEWN_AGREEMENT ? fail({ code: "alteration/not-given-back", left }) : ok(result);
 }
 
 /** Sewn length of the dart's seam, with the other bodice piece's at the waist, since a share may move there. */
@@ -105,12 +110,12 @@ function takeAt(
   places: readonly GiveBackPlace[],
   shares: GiveBack,
   total: Mm,
-): Result<GivenBack, SlipFailure> {
+): Result<GivenBack, AlterationFailure> {
   let set = pieces;
   const given: { place: GiveBackPlace; piece: PieceName; amount: Mm }[] = [];
   for (const place of places) {
-    const amount = total * must(shares[place], place);
-    const on = place === "otherDart" ? must(otherPiece(pieces, ref), "other piece") : ref.piece;
+    const amount = total * invariant(shares[place], place);
+    const on = place === "otherDart" ? invariant(otherPiece(pieces, ref), "other piece") : ref.piece;
     const taken = takeAtPlace(set, ref, place, amount);
     if (!taken.ok) return taken;
     set = taken.value;
@@ -123,7 +128,12 @@ function takeAt(
   });
 }
 
-function takeAtPlace(set: PieceSet, ref: DartRef, place: GiveBackPlace, amount: Mm): Result<PieceSet, SlipFailure> {
+function takeAtPlace(
+  set: PieceSet,
+  ref: DartRef,
+  place: GiveBackPlace,
+  amount: Mm,
+): Result<PieceSet, AlterationFailure> {
   const piece = pieceIn(set, ref.piece);
   const { seam } = dartOf(piece, ref.dart);
   switch (place) {
@@ -147,14 +157,14 @@ function takeAtPlace(set: PieceSet, ref: DartRef, place: GiveBackPlace, amount: 
     case "centreEnd":
       return takeAtCorner(set, piece, { seam, other: lowerSeam(piece) }, amount);
     case "otherDart": {
-      const other = must(otherPiece(set, ref), "other piece");
+      const other = invariant(otherPiece(set, ref), "other piece");
       // The basque goes with the bodice, so that the two waist seams still match.
       const changes = [
         [other, amount],
         [basqueOf(other), amount],
         [basqueOf(ref.piece), -amount],
       ] as const;
-      return changes.reduce<Result<PieceSet, SlipFailure>>(
+      return changes.reduce<Result<PieceSet, AlterationFailure>>(
         (so, [name, by]) => (so.ok ? changeDart(so.value, name, by) : so),
         ok(set),
       );
@@ -187,7 +197,7 @@ function meetingOf(
   const count = piece.edges.length;
   for (const [index, edge] of piece.edges.entries()) {
     const next = (index + 1) % count;
-    const after = must(piece.edges[next], "edge");
+    const after = invariant(piece.edges[next], "edge");
     if (edge.seam === seam && after.seam === other) return { corner: edge.to, edge: index, otherEdge: next };
     if (edge.seam === other && after.seam === seam) return { corner: edge.to, edge: next, otherEdge: index };
   }
@@ -203,12 +213,12 @@ function takeAtCorner(
   piece: Piece,
   { seam, other }: { readonly seam: SeamName; readonly other: SeamName },
   amount: Mm,
-): Result<PieceSet, SlipFailure> {
+): Result<PieceSet, AlterationFailure> {
   const meeting = meetingOf(piece, seam, other);
-  if (meeting === null) return fail({ code: "slip/not-given-back", left: Math.abs(amount) });
+  if (meeting === null) return fail({ code: "alteration/not-given-back", left: Math.abs(amount) });
   const { corner, edge, otherEdge } = meeting;
-  const room = edgeLength(curveOf(piece, must(piece.edges[edge], "edge"))) - SHORTEST_EDGE;
-  if (amount > room) return fail({ code: "slip/not-given-back", left: amount - room });
+  const room = edgeLength(curveOf(piece, invariant(piece.edges[edge], "edge"))) - SHORTEST_EDGE;
+  if (amount > room) return fail({ code: "alteration/not-given-back", left: amount - room });
   const wanted = seamLength(piece, other);
   let taken = moveMouthEnd(piece, corner, polar(pointOf(piece, corner), awayFrom(piece, edge, corner), amount));
   for (let round = 0; round < CORNER_ROUNDS; round += 1) {
@@ -224,28 +234,28 @@ const CORNER_ROUNDS = 20;
 
 /** The direction in which an edge leaves one of its ends. */
 function awayFrom(piece: Piece, index: number, end: PointName): Radians {
-  const edge = must(piece.edges[index], "edge");
+  const edge = invariant(piece.edges[index], "edge");
   const curve = curveOf(piece, edge);
   return edge.from === end ? edgeTangentAt(curve, 0) : radians(edgeTangentAt(curve, 1) + Math.PI);
 }
 
 /** The underarm moved down its own edge, which must not be used up. */
-function lowerUnderarm(set: PieceSet, piece: Piece, amount: Mm): Result<PieceSet, SlipFailure> {
-  const edge = must(piece.edges[edgeFrom(piece, "underarm")], "side edge");
+function lowerUnderarm(set: PieceSet, piece: Piece, amount: Mm): Result<PieceSet, AlterationFailure> {
+  const edge = invariant(piece.edges[edgeFrom(piece, "underarm")], "side edge");
   const room = distance(pointOf(piece, edge.from), pointOf(piece, edge.to)) - SHORTEST_EDGE;
-  if (amount > room) return fail({ code: "slip/not-given-back", left: amount - room });
+  if (amount > room) return fail({ code: "alteration/not-given-back", left: amount - room });
   return ok(withPiece(set, slideAlongSide(piece, "underarm", amount)));
 }
 
 /** Widens (or narrows) a waist dart by an amount, half at each end; a piece or a dart that is not there stays so. */
-function changeDart(set: PieceSet, name: PieceName, amount: Mm): Result<PieceSet, SlipFailure> {
+function changeDart(set: PieceSet, name: PieceName, amount: Mm): Result<PieceSet, AlterationFailure> {
   const piece = set[name];
   if (piece === undefined) return ok(set);
   if (!piece.darts.some((dart) => dart.name === "waistDart")) return ok(set);
   const moved = moveMouth(piece, "waistDart", amount / 2, amount / 2);
   if (moved.ok) return ok(withPiece(set, trueSeamAtDart(moved.value, "waistDart")));
   const { failure } = moved;
-  if (failure.code !== "slip/dart-vanishes" && failure.code !== "slip/off-the-seam") return moved;
+  if (failure.code !== "alteration/dart-vanishes" && failure.code !== "alteration/off-the-seam") return moved;
   return fail({ ...failure, dart: { piece: name, dart: "waistDart" } });
 }
 
@@ -310,10 +320,10 @@ function lowerSeamKept(piece: Piece, wanted: Mm): Piece {
 function slideAlongSide(piece: Piece, end: "underarm" | "sideWaist" | "sideUnderBust", amount: Mm): Piece {
   const at = pointOf(piece, end);
   if (end === "underarm") {
-    const edge = must(piece.edges[edgeFrom(piece, end)], "side edge");
+    const edge = invariant(piece.edges[edgeFrom(piece, end)], "side edge");
     return moveMouthEnd(piece, end, polar(at, directionOf(at, pointOf(piece, edge.to)), amount));
   }
-  const edge = must(piece.edges[edgeTo(piece, end)], "side edge");
+  const edge = invariant(piece.edges[edgeTo(piece, end)], "side edge");
   const back = edge.curve === null ? directionOf(at, pointOf(piece, edge.from)) : directionOf(at, edge.curve.c2);
   return moveMouthEnd(piece, end, polar(at, back, -amount));
 }

@@ -1,10 +1,10 @@
 /** Moving a dart's end: shorten, lengthen, sideways; the mouth held or the fullness held. */
 import type { DartEndAlteration } from "../../decisions/alteration";
-import type { SlipFailure } from "../outcome/failure";
+import type { AlterationFailure } from "../outcome/alterationFailure";
 import { isInOutline } from "../../geometry/outline";
 import { angleAt, between, distance, midpoint, type PiecePoint } from "../../geometry/point";
 import { apexAfter, apexOffset, axisLength } from "../../dart/dartFrame";
-import { fail, must, ok, type Result } from "../../result";
+import { fail, invariant, ok, type Result } from "../../result";
 import { dartOf, type DartName, type Piece } from "../../pattern/piece";
 import { outlineOf } from "../../pattern/ring";
 import { SHORTEST_DART } from "../../tolerance";
@@ -47,7 +47,7 @@ function lengthOnPiece(piece: Piece, from: PiecePoint, to: PiecePoint): Mm | nul
 }
 
 /** The piece with its dart's end moved, before legs and seam are trued and anything is given back. */
-export function applyDartEnd(piece: Piece, alteration: DartEndAlteration): Result<Piece, SlipFailure> {
+export function applyDartEnd(piece: Piece, alteration: DartEndAlteration): Result<Piece, AlterationFailure> {
   const name: DartName = alteration.dart.dart;
   const dart = dartOf(piece, name);
   const corners = dartCorners(piece, name);
@@ -55,12 +55,12 @@ export function applyDartEnd(piece: Piece, alteration: DartEndAlteration): Resul
   const middle = midpoint(corners.inner, corners.outer);
   const { shorten } = apexOffset(corners, apex);
   const left = axisLength(corners) - shorten;
-  if (left < SHORTEST_DART) return fail({ code: "slip/too-short", most: axisLength(corners) - SHORTEST_DART });
+  if (left < SHORTEST_DART) return fail({ code: "alteration/too-short", most: axisLength(corners) - SHORTEST_DART });
   const onPiece = lengthOnPiece(piece, corners.apex, apex);
-  if (onPiece !== null) return fail({ code: "slip/end-outside-piece", most: onPiece });
+  if (onPiece !== null) return fail({ code: "alteration/end-outside-piece", most: onPiece });
   const moved: Piece = {
     ...piece,
-    points: { ...piece.points, [dart.apex]: { ...must(piece.points[dart.apex], dart.apex), at: apex } },
+    points: { ...piece.points, [dart.apex]: { ...invariant(piece.points[dart.apex], dart.apex), at: apex } },
   };
   if (alteration.hold === "mouth") return ok(moved);
   const angle = angleAt(corners.apex, corners.inner, corners.outer);

@@ -1,19 +1,19 @@
 /** Moving a whole dart along its seam, or bringing it nearer the centre by taking width off the centre-front seam. */
 import type { DartPlaceAlteration } from "../../decisions/alteration";
-import type { SlipFailure } from "../outcome/failure";
+import type { AlterationFailure } from "../outcome/alterationFailure";
 import { moveMouthEnd } from "../../dart/mouthEnd";
 import { directionOf, distance, polar, shift } from "../../geometry/point";
-import { fail, must, ok, type Result } from "../../result";
+import { fail, invariant, ok, type Result } from "../../result";
 import { dartOf, pointOf, type Edge, type Piece, type PointName } from "../../pattern/piece";
 import { radians } from "../../units";
 import { dartCorners, moveMouth } from "../../dart/moveMouth";
 
 /** The piece with its dart moved, before legs and seam are trued and anything is given back. */
-export function applyDartPlace(piece: Piece, alteration: DartPlaceAlteration): Result<Piece, SlipFailure> {
+export function applyDartPlace(piece: Piece, alteration: DartPlaceAlteration): Result<Piece, AlterationFailure> {
   return alteration.how === "redraw" ? redraw(piece, alteration) : offCentreSeam(piece, alteration);
 }
 
-function redraw(piece: Piece, { dart: ref, by }: DartPlaceAlteration): Result<Piece, SlipFailure> {
+function redraw(piece: Piece, { dart: ref, by }: DartPlaceAlteration): Result<Piece, AlterationFailure> {
   const dart = dartOf(piece, ref.dart);
   const { apex, inner, outer } = dartCorners(piece, ref.dart);
   const mouth = moveMouth(piece, ref.dart, by, -by);
@@ -22,7 +22,7 @@ function redraw(piece: Piece, { dart: ref, by }: DartPlaceAlteration): Result<Pi
   const to = shift(apex, ((inner.x - outer.x) / width) * by, ((inner.y - outer.y) / width) * by);
   return ok({
     ...mouth.value,
-    points: { ...mouth.value.points, [dart.apex]: { ...must(piece.points[dart.apex], dart.apex), at: to } },
+    points: { ...mouth.value.points, [dart.apex]: { ...invariant(piece.points[dart.apex], dart.apex), at: to } },
   });
 }
 
@@ -40,11 +40,11 @@ function squareNeck(piece: Piece): Piece {
 /** Points of the centre-front seam that move in; the neck end stays, so the neckline keeps its length. */
 const CENTRE_POINTS: readonly PointName[] = ["centreBust", "underBustCentre", "centreWaist"];
 
-function offCentreSeam(piece: Piece, { dart: ref, by }: DartPlaceAlteration): Result<Piece, SlipFailure> {
-  if (piece.name !== "front" || ref.dart !== "waistDart") return fail({ code: "slip/not-this-dart", dart: ref });
+function offCentreSeam(piece: Piece, { dart: ref, by }: DartPlaceAlteration): Result<Piece, AlterationFailure> {
+  if (piece.name !== "front" || ref.dart !== "waistDart") return fail({ code: "alteration/not-this-dart", dart: ref });
   const room = pointOf(piece, dartOf(piece, ref.dart).inner).x;
   // As far outwards as inwards: further out the seam cannot give back what is let in.
-  if (Math.abs(by) >= room) return fail({ code: "slip/off-the-seam", most: room });
+  if (Math.abs(by) >= room) return fail({ code: "alteration/off-the-seam", most: room });
   const moved = CENTRE_POINTS.reduce((p, name) => moveMouthEnd(p, name, shift(pointOf(p, name), by, 0)), piece);
   return ok(squareNeck({ ...moved, centreOnFold: false }));
 }

@@ -3,8 +3,8 @@
  * given back where the wearer said.
  */
 import type { DartRedraw, GiveBack } from "../../decisions/alteration";
-import type { SlipNote } from "../outcome/trace";
-import type { SlipFailure } from "../outcome/failure";
+import type { AlterationNote } from "../outcome/trace";
+import type { AlterationFailure } from "../outcome/alterationFailure";
 import { trueLegs } from "../../dart/trueLegs";
 import { trueSeamAtDart } from "../../dart/trueSeam";
 import { fail, ok, type Result } from "../../result";
@@ -22,7 +22,7 @@ import { pieceIn, withPiece, type PieceSet } from "../../pattern/pieceSet";
 type Change<K extends DartRedraw["kind"]> = (
   piece: Piece,
   alteration: Extract<DartRedraw, { kind: K }>,
-) => Result<Piece, SlipFailure>;
+) => Result<Piece, AlterationFailure>;
 
 /** What each kind does to its piece; all else (truing, giving back, the trace) is the same for all. */
 const KINDS: { readonly [K in DartRedraw["kind"]]: Change<K> } = {
@@ -31,7 +31,7 @@ const KINDS: { readonly [K in DartRedraw["kind"]]: Change<K> } = {
   dartPlace: applyDartPlace,
 };
 
-function change(piece: Piece, alteration: DartRedraw): Result<Piece, SlipFailure> {
+function change(piece: Piece, alteration: DartRedraw): Result<Piece, AlterationFailure> {
   switch (alteration.kind) {
     case "dartEnd":
       return KINDS.dartEnd(piece, alteration);
@@ -43,14 +43,14 @@ function change(piece: Piece, alteration: DartRedraw): Result<Piece, SlipFailure
 }
 
 /** The pieces after a dart was redrawn; or why it cannot be, with the nearest amount that can. */
-export function redrawDart(pieces: PieceSet, alteration: DartRedraw): Result<Applied, SlipFailure> {
+export function redrawDart(pieces: PieceSet, alteration: DartRedraw): Result<Applied, AlterationFailure> {
   const { dart: ref } = alteration;
   const piece = pieces[ref.piece];
   if (piece === undefined || !piece.darts.some((d) => d.name === ref.dart)) {
-    return fail({ code: "slip/no-such-dart", dart: ref });
+    return fail({ code: "alteration/no-such-dart", dart: ref });
   }
   // Drawn up as gathers it has no legs to redraw.
-  if (dartOf(piece, ref.dart).gathered === true) return fail({ code: "slip/not-this-dart", dart: ref });
+  if (dartOf(piece, ref.dart).gathered === true) return fail({ code: "alteration/not-this-dart", dart: ref });
   const shares = sharesFor(pieces, alteration);
   if (!shares.ok) return shares;
   const { seam } = dartOf(piece, ref.dart);
@@ -82,17 +82,17 @@ export function redrawDart(pieces: PieceSet, alteration: DartRedraw): Result<App
 }
 
 /** The shares asked for, or the usual place for all of it where none is given; refused where they do not add up to 1. */
-function sharesFor(pieces: PieceSet, { dart, giveBack: wanted }: DartRedraw): Result<GiveBack, SlipFailure> {
+function sharesFor(pieces: PieceSet, { dart, giveBack: wanted }: DartRedraw): Result<GiveBack, AlterationFailure> {
   const places = giveBackPlaces(pieces, dart);
   const sum = places.reduce((total, place) => total + (wanted[place] ?? 0), 0);
   const usual = places[0];
   if (sum === 0 && usual !== undefined) return ok({ [usual]: 1 });
-  if (Math.abs(sum - 1) > SHARES_WHOLE) return fail({ code: "slip/shares-not-whole", sum });
+  if (Math.abs(sum - 1) > SHARES_WHOLE) return fail({ code: "alteration/shares-not-whole", sum });
   return ok(wanted);
 }
 
-function notesOf(before: Piece, after: Piece, alteration: DartRedraw, trued: Mm): SlipNote[] {
-  const notes: SlipNote[] = [];
+function notesOf(before: Piece, after: Piece, alteration: DartRedraw, trued: Mm): AlterationNote[] {
+  const notes: AlterationNote[] = [];
   if (before.centreOnFold && !after.centreOnFold) notes.push({ code: "centreNowSeam" });
   if (alteration.kind === "dartPlace" && alteration.how === "offCentreSeam") {
     notes.push({ code: "bustLoses", amount: 2 * alteration.by });

@@ -1,6 +1,6 @@
 /** Fronts and backs of any size and cup to operate on, and what is measured on them by other libraries than the core. */
 import type { DartSurgery } from "../../../../src/core/decisions/alteration";
-import type { SlipFailure } from "../../../../src/core/alterations/outcome/failure";
+import type { AlterationFailure } from "../../../../src/core/alterations/outcome/alterationFailure";
 import { Bezier } from "bezier-js";
 import * as fc from "fast-check";
 import { operateOnDart } from "../../../../src/core/alterations/dartSurgery/index";
@@ -55,7 +55,7 @@ export function operate(
   pieces: PieceSet,
   piece: PieceName,
   { dart, ...asked }: Asked,
-): Result<FitApplied, SlipFailure> {
+): Result<FitApplied, AlterationFailure> {
   return operateOnDart(pieces, { ...asked, id: "a", dart: { piece, dart } });
 }
 

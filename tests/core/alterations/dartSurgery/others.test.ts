@@ -51,10 +51,10 @@ describe("a dart gathered", () => {
     const once = done({ front: frontAt(880) }, "front", { kind: "dartGather", dart: "sideDart" });
     expect(done(once.pieces, "front", { kind: "dartGather", dart: "sideDart" }).pieces).toBe(once.pieces);
     expect(operate(once.pieces, "front", { kind: "dartLegs", dart: "sideDart", bow: 2 })).toMatchObject({
-      failure: { code: "slip/not-this-dart" },
+      failure: { code: "alteration/not-this-dart" },
     });
     expect(operate(once.pieces, "front", { kind: "dartSplit", dart: "sideDart", into: 2 })).toMatchObject({
-      failure: { code: "slip/not-this-dart" },
+      failure: { code: "alteration/not-this-dart" },
     });
   });
 
@@ -152,10 +152,10 @@ describe("legs bowed", () => {
     const front = frontAt(880);
     const mouth = gap(pointOf(front, "waistDartInner"), pointOf(front, "waistDartOuter"));
     expect(operate({ front }, "front", { kind: "dartLegs", dart: "waistDart", bow: mouth / 8 + 0.1 })).toMatchObject({
-      failure: { code: "slip/too-much", most: mouth / 8 },
+      failure: { code: "alteration/too-much", most: mouth / 8 },
     });
     expect(operate({ front }, "front", { kind: "dartLegs", dart: "waistDart", bow: -6.1 })).toMatchObject({
-      failure: { code: "slip/too-much", most: -6 },
+      failure: { code: "alteration/too-much", most: -6 },
     });
   });
 
@@ -198,11 +198,11 @@ describe("two darts joined into a seam", () => {
   it("are refused for a dart that is neither of the shoulder nor of the armhole, and where there is no front", () => {
     const front = frontAt(880);
     expect(operate({ front }, "front", { kind: "dartSeam", dart: "sideDart" })).toMatchObject({
-      failure: { code: "slip/not-this-dart" },
+      failure: { code: "alteration/not-this-dart" },
     });
     const back = backAt(880);
     expect(operate({ back }, "back", { kind: "dartSeam", dart: "waistDart" })).toMatchObject({
-      failure: { code: "slip/not-on-this-style" },
+      failure: { code: "alteration/not-on-this-style" },
     });
   });
 });

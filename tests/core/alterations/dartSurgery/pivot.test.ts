@@ -253,31 +253,31 @@ describe("what is refused", () => {
 
   it("a seam that is not there", () => {
     expect(failure({ front }, "front", { kind: "dartPivot", dart: "sideDart", to: "underBust", share: 1 })).toEqual({
-      code: "slip/not-on-this-style",
+      code: "alteration/not-on-this-style",
     });
   });
 
   it("a share that leaves, or opens, less than can be sewn", () => {
     expect(
       failure({ front }, "front", { kind: "dartPivot", dart: "sideDart", to: "waist", share: 0.97 }),
-    ).toMatchObject({ code: "slip/dart-vanishes", smallest: 3 });
+    ).toMatchObject({ code: "alteration/dart-vanishes", smallest: 3 });
     expect(
       failure({ front }, "front", { kind: "dartPivot", dart: "sideDart", to: "armhole", share: 0.05 }),
-    ).toMatchObject({ code: "slip/dart-vanishes", smallest: 3 });
+    ).toMatchObject({ code: "alteration/dart-vanishes", smallest: 3 });
   });
 
   it("the seam that it opens on already", () => {
     expect(failure({ front }, "front", { kind: "dartPivot", dart: "sideDart", to: "side", share: 1 })).toMatchObject({
-      code: "slip/not-this-dart",
+      code: "alteration/not-this-dart",
     });
   });
 
   it("a back dart to a seam that it is never moved to", () => {
     expect(failure({ back }, "back", { kind: "dartPivot", dart: "waistDart", to: "armhole", share: 1 })).toMatchObject({
-      code: "slip/not-this-dart",
+      code: "alteration/not-this-dart",
     });
     expect(failure({ back }, "back", { kind: "dartPivot", dart: "waistDart", to: "centre", share: 1 })).toMatchObject({
-      code: "slip/not-this-dart",
+      code: "alteration/not-this-dart",
     });
   });
 });

@@ -139,13 +139,13 @@ describe("a bust dart split", () => {
     const front = frontAt(880);
     const three = done({ front }, "front", { kind: "dartSplit", dart: "waistDart", into: 3 });
     expect(operate(three.pieces, "front", { kind: "dartSplit", dart: "waistDart", into: 2 })).toMatchObject({
-      failure: { code: "slip/too-many-darts" },
+      failure: { code: "alteration/too-many-darts" },
     });
     const small = frontAt(760, 30);
     expect(gap(pointOf(small, "sideDartInner"), pointOf(small, "sideDartOuter"))).toBeLessThan(12);
     const tiny = done({ front: small }, "front", { kind: "dartPivot", dart: "sideDart", to: "waist", share: 0.5 });
     expect(operate(tiny.pieces, "front", { kind: "dartSplit", dart: "sideDart", into: 2 })).toMatchObject({
-      failure: { code: "slip/dart-vanishes" },
+      failure: { code: "alteration/dart-vanishes" },
     });
   });
 });

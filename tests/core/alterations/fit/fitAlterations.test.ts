@@ -1,14 +1,14 @@
 /** What must hold of the fit alterations that close a gape, shape the shoulder or move the side seam, on any garment. */
 import type { StyleName } from "../../../../src/core/decisions/pattern";
-import type { SlipFailure } from "../../../../src/core/alterations/outcome/failure";
+import type { AlterationFailure } from "../../../../src/core/alterations/outcome/alterationFailure";
 import type { FitName } from "../../../../src/core/decisions/fitNames";
 import * as fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { applyAlteration } from "../../../../src/core/alterations/applyAlteration";
 import { fitOf } from "../../../../src/core/alterations/fit/index";
 import { piecesOf, type PieceSet } from "../../../../src/core/pattern/pieceSet";
-import { pointNames, type PieceName } from "../../../../src/core/pattern/piece";
-import { must, type Result } from "../../../../src/core/result";
+import { pointNames } from "../../../../src/core/pattern/piece";
+import { invariant, type Result } from "../../../../src/core/result";
 import type { Applied } from "../../../../src/core/alterations/outcome/applied";
 import { anyAmount } from "../../../support/amounts";
 import {
@@ -41,12 +41,12 @@ const STYLES: Readonly<Partial<Record<FitName, readonly StyleName[]>>> = {
 };
 
 const NAMES = Object.keys(STYLES) as readonly FitName[];
-const stylesOf = (fit: FitName): readonly StyleName[] => must(STYLES[fit], fit);
+const stylesOf = (fit: FitName): readonly StyleName[] => invariant(STYLES[fit], fit);
 
-const altered = (pieces: PieceSet, fit: FitName, amount: number): Result<Applied, SlipFailure> =>
+const altered = (pieces: PieceSet, fit: FitName, amount: number): Result<Applied, AlterationFailure> =>
   applyAlteration(pieces, { kind: "fit", id: "a", fit, amount }, { bustPoint: bustPointOf(pieces) });
 
-const mostOf = (failure: SlipFailure): number => ("most" in failure ? failure.most : Number.NaN);
+const mostOf = (failure: AlterationFailure): number => ("most" in failure ? failure.most : Number.NaN);
 
 /** Seams of a piece, by an independent library, beside those of another state of it. */
 const SEAMS = [
@@ -65,13 +65,13 @@ const worstSeam = (before: PieceSet, after: PieceSet): number =>
   Math.max(
     ...piecesOf(after).flatMap((piece) =>
       SEAMS.map((seam) =>
-        Math.abs(seamByBezierJs(piece, seam) - seamByBezierJs(must(before[piece.name], piece.name), seam)),
+        Math.abs(seamByBezierJs(piece, seam) - seamByBezierJs(invariant(before[piece.name], piece.name), seam)),
       ),
     ),
   );
 
 describe.each(NAMES)("%s", (fit) => {
-  const { range, words } = fitOf(fit);
+  const { range } = fitOf(fit);
 
   it("is offered on the styles that have what it is made on", () => {
     const applies = STYLE_NAMES.filter((style) => fitOf(fit).applies(garment({ style })));
@@ -89,7 +89,7 @@ describe.each(NAMES)("%s", (fit) => {
         expect(after.ok).toBe(true);
         const set = after.ok ? after.value.pieces : pieces;
         expectStillSewn(pieces, set);
-        expect(changedPieces(pieces, set).filter((name) => crossesItself(must(set[name], name)))).toEqual([]);
+        expect(changedPieces(pieces, set).filter((name) => crossesItself(invariant(set[name], name)))).toEqual([]);
       }),
       { numRuns: 30 },
     );
@@ -101,7 +101,7 @@ describe.each(NAMES)("%s", (fit) => {
       const nothing = altered(pieces, fit, 0);
       expect(nothing.ok && nothing.value.pieces).toBe(pieces);
       const little = altered(pieces, fit, 0.01);
-      const set = must(little.ok ? little.value.pieces : null, "pieces");
+      const set = invariant(little.ok ? little.value.pieces : null, "pieces");
       expect(worstSeam(pieces, set)).toBeLessThan(0.02);
       const far = piecesOf(set).flatMap((piece) =>
         pointNames(piece).filter(
@@ -109,28 +109,6 @@ describe.each(NAMES)("%s", (fit) => {
         ),
       );
       expect(far).toEqual([]);
-    }
-  });
-
-  it("says what to do on every piece that it changes, and names only amounts that it gives", () => {
-    const ways = [words.more, ...(words.less === undefined ? [] : [words.less])];
-    expect(ways).toHaveLength(range.least < 0 ? 2 : 1);
-    for (const style of stylesOf(fit)) {
-      const pieces = garment({ style });
-      for (const [i, way] of ways.entries()) {
-        const done = must(ofAmount(pieces, fit, i === 0 ? 8 : -8), "applied");
-        const steps = done.trace.steps ?? way.steps;
-        const told = (Object.keys(steps) as PieceName[]).filter(
-          (name) => pieces[name] !== undefined && (steps[name] ?? []).length > 0,
-        );
-        expect(told).toEqual(expect.arrayContaining([...changedPieces(pieces, done.pieces)]));
-        const known = ["amount", ...Object.keys(done.trace.values)];
-        const named = [way.title, ...Object.values(steps).flat(), ...Object.values(way.steps).flat()].flatMap((text) =>
-          [...text.matchAll(/\{(\w+)\}/g)].map((m) => m[1]),
-        );
-        expect(named.filter((name) => !known.includes(name ?? ""))).toEqual([]);
-        expect(Object.values(done.trace.values).every((value) => value >= 0)).toBe(true);
-      }
     }
   });
 });
@@ -156,8 +134,8 @@ describe.each(BOTH_WAYS)("%s and back again", (fit) => {
     fc.assert(
       fc.property(anyGarmentOf(...stylesOf(fit)), anyAmount(-12, 12), (body, amount) => {
         const pieces = garment(body);
-        const there = must(ofAmount(pieces, fit, amount), "there").pieces;
-        const back = must(ofAmount(there, fit, -amount), "back").pieces;
+        const there = invariant(ofAmount(pieces, fit, amount), "there").pieces;
+        const back = invariant(ofAmount(there, fit, -amount), "back").pieces;
         const off = piecesOf(back).flatMap((piece) =>
           piece.edges.flatMap(({ from }) => {
             const was = pieces[piece.name]?.points[from]?.at;

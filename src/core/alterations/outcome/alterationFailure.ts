@@ -1,0 +1,24 @@
+/** Why an alteration could not be made. */
+import type { MouthFailure } from "../../dart/mouthFailure";
+import type { DartRef, PieceName } from "../../pattern/piece";
+import type { Mm } from "../../units";
+
+/** Why an alteration could not be applied. The pieces are then as without it. */
+export type AlterationFailure =
+  /** The style has no such seam or place. */
+  | { readonly code: "alteration/not-on-this-style" }
+  /** `most`: the nearest amount that works, with its sign. */
+  | { readonly code: "alteration/too-much"; readonly most: Mm }
+  /** The outline would cross itself or an edge become too short. */
+  | { readonly code: "alteration/outline-spoilt"; readonly piece: PieceName }
+  /** There is no free name left for another dart on that seam. */
+  | { readonly code: "alteration/too-many-darts" }
+  | { readonly code: "alteration/no-such-dart"; readonly dart: DartRef }
+  | MouthFailure
+  | { readonly code: "alteration/end-outside-piece"; readonly most: Mm }
+  | { readonly code: "alteration/too-short"; readonly most: Mm }
+  | { readonly code: "alteration/shares-not-whole"; readonly sum: number }
+  /** What would still be left over after as much as the chosen places can take. */
+  | { readonly code: "alteration/not-given-back"; readonly left: Mm }
+  | { readonly code: "alteration/not-this-dart"; readonly dart: DartRef }
+  | { readonly code: "alteration/bust-reduction-too-large"; readonly most: Mm };

@@ -1,0 +1,124 @@
+/** From a place on the piece, or a typed number, to the alteration that brings a dart there. */
+import {
+  isRedraw,
+  type AlterationKind,
+  type DartEndAlteration,
+  type DartMouthAlteration,
+  type DartPlaceAlteration,
+  type DartRedraw,
+  type GiveBack,
+  type Hold,
+} from "../decisions/alteration";
+import { apexOffset, mouthOffset } from "../dart/dartFrame";
+import type { DartFigures } from "../dart/dartFigures";
+import type { PiecePoint } from "../geometry/point";
+import type { DartRef } from "../pattern/piece";
+import { applyCommand, type Command } from "./commands";
+import { type LengthUnit, type Work } from "../decisions/work";
+import { MM_PER_INCH, type Mm } from "../units";
+import { planOf } from "./planOf";
+
+export type HandleEnd = "apex" | "inner" | "outer";
+
+/** What an arrow key moves, and what a drag snaps to. */
+export const stepOf = (unit: LengthUnit): Mm => (unit === "cm" ? 1 : MM_PER_INCH / 16);
+
+const snap = (value: Mm, unit: LengthUnit): Mm => {
+  const step = stepOf(unit);
+  return Math.round(Math.round(value / step) * step * 1e4) / 1e4;
+};
+
+/** One alteration of each kind for each dart, so its id says which. */
+export const alterationId = (kind: AlterationKind, { piece, dart }: DartRef): string => `${kind}-${piece}-${dart}`;
+
+const sameDart = (a: DartRef, b: DartRef): boolean => a.piece === b.piece && a.dart === b.dart;
+
+type RedrawKind = DartRedraw["kind"];
+
+function existing<K extends RedrawKind>(
+  work: Work,
+  kind: K,
+  dart: DartRef,
+): Extract<DartRedraw, { kind: K }> | undefined {
+  return work.alterations.find(
+    (a): a is Extract<DartRedraw, { kind: K }> => a.kind === kind && isRedraw(a) && sameDart(a.dart, dart),
+  );
+}
+
+export const endOf = (work: Work, dart: DartRef, hold: Hold): DartEndAlteration =>
+  existing(work, "dartEnd", dart) ?? {
+    kind: "dartEnd",
+    id: alterationId("dartEnd", dart),
+    dart,
+    shorten: 0,
+    across: 0,
+    hold,
+    giveBack: sharesOf(work, dart),
+  };
+
+export const mouthOf = (work: Work, dart: DartRef): DartMouthAlteration =>
+  existing(work, "dartMouth", dart) ?? {
+    kind: "dartMouth",
+    id: alterationId("dartMouth", dart),
+    dart,
+    inner: 0,
+    outer: 0,
+    giveBack: sharesOf(work, dart),
+  };
+
+export const placeOf = (work: Work, dart: DartRef): DartPlaceAlteration =>
+  existing(work, "dartPlace", dart) ?? {
+    kind: "dartPlace",
+    id: alterationId("dartPlace", dart),
+    dart,
+    by: 0,
+    how: "redraw",
+    giveBack: sharesOf(work, dart),
+  };
+
+/** The shares already set for this dart go for its other alterations too. */
+export const sharesOf = (work: Work, dart: DartRef): GiveBack =>
+  work.alterations.filter(isRedraw).find((a) => sameDart(a.dart, dart) && Object.keys(a.giveBack).length > 0)
+    ?.giveBack ?? {};
+
+const isNothing = (a: DartRedraw): boolean =>
+  a.kind === "dartEnd"
+    ? a.shorten === 0 && a.across === 0
+    : a.kind === "dartMouth"
+      ? a.inner === 0 && a.outer === 0
+      : a.by === 0;
+
+/** Puts an alteration, or takes it out of the ledger where it would do nothing. */
+export const putOrRemove = (alteration: DartRedraw): Command =>
+  isNothing(alteration) ? { kind: "removeAlteration", id: alteration.id } : { kind: "putAlteration", alteration };
+
+/** The dart as it is before the alteration that a handle sets (and those that come after it on the same dart). */
+function dartBefore(work: Work, dart: DartRef, end: HandleEnd): DartFigures | null {
+  const kinds: readonly RedrawKind[] = end === "apex" ? ["dartEnd"] : ["dartMouth", "dartEnd"];
+  const before = kinds.reduce<Work>(
+    (w, kind) => applyCommand(w, { kind: "removeAlteration", id: existing(w, kind, dart)?.id ?? "" }),
+    work,
+  );
+  const plan = planOf(before);
+  return plan.ok ? (plan.value.left.darts.find((d) => sameDart(d.ref, dart))?.drawn ?? null) : null;
+}
+
+/**
+ * Starts moving a handle.
+ *
+ * @returns a function from where the handle should be (piece frame) to the command that brings it there; null where
+ *          there is no such dart now
+ */
+export function moverOf(work: Work, dart: DartRef, end: HandleEnd, hold: Hold): ((to: PiecePoint) => Command) | null {
+  const before = dartBefore(work, dart, end);
+  if (before === null) return null;
+  if (end === "apex") {
+    const base = endOf(work, dart, hold);
+    return (to) => {
+      const { shorten, across } = apexOffset(before, to);
+      return putOrRemove({ ...base, shorten: snap(shorten, work.unit), across: snap(across, work.unit) });
+    };
+  }
+  const base = mouthOf(work, dart);
+  return (to) => putOrRemove({ ...base, [end]: snap(mouthOffset(before, end, to), work.unit) });
+}

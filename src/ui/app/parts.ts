@@ -1,0 +1,37 @@
+/** Everything that is loaded after the page, in one place, so that it can be fetched ahead. It is about the page, not about a work. */
+import { POINTED_DART } from "../darts/pointedDartPart";
+import { CHART_FIT } from "../envelope/chartFitPart";
+import { createLater, type Later } from "../parts/later";
+import { SEWN } from "../sewn/sewnPart";
+import { BODIES } from "../tape/bodiesPart";
+import { PLAN_NOTE } from "../tape/planNotePart";
+import { DEMOS } from "../works/demosPart";
+
+/** The steps but Tape, which comes with the page. */
+export const STEP_PARTS = {
+  envelope: createLater(async () => (await import("../envelope/EnvelopeStep")).EnvelopeStep),
+  blend: createLater(async () => (await import("../blend/BlendStep")).BlendStep),
+  darts: createLater(async () => (await import("../darts/DartsPanel")).DartsPanel),
+  fit: createLater(async () => (await import("../fit/FitStep")).FitStep),
+  paper: createLater(async () => (await import("../paper/PaperStep")).PaperStep),
+};
+
+export const TABLE = createLater(async () => (await import("../table/Table")).Table);
+export const LEDGER = createLater(async () => (await import("../ledger/Ledger")).Ledger);
+
+/** In the order in which they are fetched ahead: first what stands on the page, then the sheets, which may be printed from anywhere. */
+export const AHEAD: readonly Pick<Later<unknown>, "fetchAhead">[] = [
+  TABLE,
+  LEDGER,
+  BODIES,
+  PLAN_NOTE,
+  STEP_PARTS.paper,
+  STEP_PARTS.envelope,
+  STEP_PARTS.blend,
+  STEP_PARTS.darts,
+  STEP_PARTS.fit,
+  POINTED_DART,
+  SEWN,
+  CHART_FIT,
+  DEMOS,
+];

@@ -1,0 +1,85 @@
+import type { Plan } from "../../core/plan/plan";
+import type { Work } from "../../core/decisions/work";
+import { bodyOf } from "../../core/measures/tape";
+import type { Chance } from "../../core/sureness/howSure";
+import type { BaseSizePick } from "../../core/sizing/sizing";
+import { formatAmount, formatLength } from "../../words/terms/length";
+import { chanceNote, baseSizeSum, marginSentence } from "../../words/blend";
+import { useRun } from "../work/useWork";
+import { Fractions } from "../fields/Fractions";
+import { Select } from "../fields/Select";
+import { Sum } from "../fields/Sum";
+import { Pick } from "./Pick";
+import { Strip } from "./Strip";
+import { chanceOf, girthRead } from "./chances";
+
+export interface BaseSizePickViewProps {
+  readonly work: Work;
+  readonly pick: BaseSizePick;
+  /** How likely each size is, the wearer's own picks laid aside. */
+  readonly sizes: readonly Chance[];
+  readonly own: boolean;
+  readonly planners: Plan | null;
+}
+
+export function BaseSizePickView({ work, pick, sizes, own, planners }: BaseSizePickViewProps) {
+  const run = useRun();
+  const { chart } = work.pattern;
+  const row = chart.sizes[pick.index];
+  // The chart speaks of busts; looked up by the upper chest, each size stands at its bust less what it is drafted for.
+  const drafted = row === undefined ? 0 : row.bust - pick.chartValue;
+  // How near another size was says nothing of a frame that the wearer took herself.
+  const margin = own ? null : marginSentence(pick, chanceOf(sizes, pick.runnerUp), work.unit);
+  return (
+    <Pick
+      title="Frame"
+      answer={`Size ${pick.label}`}
+      borderline={pick.borderline && !own}
+      pick="baseSize"
+      own={own}
+      planners={planners === null ? null : `size ${planners.sizing.baseSize.label}`}
+    >
+      <p>
+        Neck, shoulders and armhole are cut on the {pick.label} line
+        {own ? "" : `, picked by your ${pick.byBust ? "bust" : "upper chest"}`}.
+        {pick.beyond > 0 && (
+          <>
+            {" "}
+            <b>
+              That is <Fractions text={formatAmount(pick.beyond, work.unit)} /> past the end of the chart.
+            </b>
+          </>
+        )}
+      </p>
+      <Strip
+        ticks={chart.sizes.map((size) => ({ label: size.label, at: size.bust - drafted }))}
+        mark={pick.lookedUp}
+        covers={[pick.from, pick.to]}
+        picked={pick.label}
+      />
+      {margin !== null && (
+        <p className="pick-margin">
+          <Fractions text={margin} />
+        </p>
+      )}
+      <Sum
+        question={`Why ${pick.label}?`}
+        lines={baseSizeSum(pick, drafted, work.unit)}
+        note={chanceNote(
+          [girthRead(bodyOf(work.tapes), pick.byBust ? "bustGirth" : "upperChestGirth")],
+          pick.spread,
+          work.unit,
+        )}
+      />
+      <Select
+        label="Take another frame"
+        value={pick.label}
+        options={chart.sizes.map((size) => ({
+          value: size.label,
+          label: `${size.label}, for a${pick.byBust ? " bust" : "n upper chest"} of ${formatLength(size.bust - drafted, work.unit)}`,
+        }))}
+        onChange={(baseSize) => run({ kind: "setPick", picks: { baseSize } })}
+      />
+    </Pick>
+  );
+}

@@ -1,0 +1,60 @@
+/** What is asked of the paper: what she chose, held to what the plan has. */
+import type { SheetFormat } from "../../core/decisions/paperChoice";
+import { USUAL_ALLOWANCES } from "../../core/cutting/usualAllowances";
+import type { Plan } from "../../core/plan/plan";
+import type { Work } from "../../core/decisions/work";
+import type { Piece, PieceName, SeamName } from "../../core/pattern/piece";
+import type { PaperKind, PaperRequest } from "../../paper/request";
+import { USUAL_MARGIN } from "../../words/paperChoices";
+import type { Chosen } from "./choicesState";
+
+/** Sheets she can print at home: the paper that her checklist is on. */
+export const formatOf = (work: Work): SheetFormat => work.sheetFormat ?? work.paper;
+
+/** The printed size whose line is drawn; null: her own. An overlay shows what differs from print, which a printed size does not. */
+export const sizeOf = (chosen: Chosen, plan: Plan, kind: PaperKind): string | null =>
+  kind === "pieces" && chosen.size !== null && plan.nest.labels.includes(chosen.size) ? chosen.size : null;
+
+/** A printed size has the pieces of the pattern, which an alteration may since have cut in two. */
+export function piecesDrawn(plan: Plan, size: string | null): readonly Piece[] {
+  const at = size === null ? -1 : plan.nest.labels.indexOf(size);
+  return plan.nest.sizes[at] ?? plan.left.pieces;
+}
+
+export const namesOf = (pieces: readonly Piece[]): readonly PieceName[] => pieces.map(({ name }) => name);
+
+/** Seams that these pieces have, in the order in which allowances are kept. */
+export function seamsOf(pieces: readonly Piece[]): readonly SeamName[] {
+  const had = new Set(pieces.flatMap(({ edges }) => edges.map(({ seam }) => seam)));
+  const isHad = (name: string): name is SeamName => (had as ReadonlySet<string>).has(name);
+  return Object.keys(USUAL_ALLOWANCES).filter(isHad);
+}
+
+/** Whether any alteration of the wearer's is in the pieces, on either half. */
+export const isAltered = (plan: Plan): boolean =>
+  plan.alterations.some(({ source, outcome }) => source === "wearer" && outcome.ok);
+
+export function requestFor(work: Work, plan: Plan, kind: PaperKind, chosen: Chosen, day: string): PaperRequest {
+  const size = sizeOf(chosen, plan, kind);
+  return {
+    work,
+    plan,
+    day,
+    choices: {
+      kind,
+      format: formatOf(work),
+      margin: work.printerMargin ?? USUAL_MARGIN,
+      size,
+      pieces: namesOf(piecesDrawn(plan, size)).filter((name) => !chosen.leftOut.includes(name)),
+      // Strips show only what differs: what was ticked for pieces waits for them.
+      under:
+        kind === "pieces" ? plan.nest.labels.filter((label) => label !== size && chosen.under.includes(label)) : [],
+      before: kind === "pieces" && chosen.before && size === null && isAltered(plan),
+      allowances: kind === "pieces" && chosen.allowances,
+    },
+  };
+}
+
+/** Whether two wishes come to the same paper. A work never changes in place. */
+export const isSameRequest = (a: PaperRequest, b: PaperRequest): boolean =>
+  a.work === b.work && a.day === b.day && JSON.stringify(a.choices) === JSON.stringify(b.choices);

@@ -1,0 +1,32 @@
+/**
+ * Stylesheets of parts that could not be loaded. The build's own loader asks for each but once, and would show a part without
+ * its style the second time.
+ */
+const failed = new Set<HTMLLinkElement>();
+
+// An error of a link does not bubble, but is heard on its way down.
+document.addEventListener(
+  "error",
+  ({ target }) => {
+    if (target instanceof HTMLLinkElement && target.rel === "stylesheet") failed.add(target);
+  },
+  true,
+);
+
+/** Asks once more for every stylesheet that failed; rejects while one of them still does. */
+export async function restoreStyles(): Promise<void> {
+  await Promise.all([...failed].map(again));
+}
+
+function again(link: HTMLLinkElement): Promise<void> {
+  return new Promise((resolve, reject) => {
+    const fresh = document.createElement("link");
+    fresh.rel = "stylesheet";
+    fresh.crossOrigin = link.crossOrigin;
+    fresh.href = link.href;
+    fresh.addEventListener("load", () => resolve());
+    fresh.addEventListener("error", () => reject(new Error(`no stylesheet: ${link.href}`)));
+    failed.delete(link);
+    link.replaceWith(fresh);
+  });
+}

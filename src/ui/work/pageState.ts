@@ -1,0 +1,39 @@
+/**
+ * What is about the page and not about the work, and so stays when another work is opened: which step the address names,
+ * which sheet Paper shows, whether the ledger is open. Whatever speaks of a work belongs into a `storeOfWork`.
+ */
+import { create } from "zustand";
+import type { PaperSheet } from "../../words/paperChoices";
+
+export const STEPS = ["tape", "envelope", "blend", "darts", "fit", "paper"] as const;
+export type Step = (typeof STEPS)[number];
+
+/** What can be printed. */
+export type Sheet = PaperSheet;
+
+export interface PageState {
+  readonly step: Step;
+  /** The sheet that Paper shows and prints. */
+  readonly sheet: Sheet;
+  readonly ledgerOpen: boolean;
+  /** Whether she printed before the sheets were loaded, and so has to print again. */
+  readonly printedTooSoon: boolean;
+  readonly setStep: (step: Step) => void;
+  readonly showSheet: (sheet: Sheet) => void;
+  readonly openLedger: (open: boolean) => void;
+  readonly setPrintedTooSoon: (tooSoon: boolean) => void;
+}
+
+export const stepOf = (hash: string): Step | undefined => STEPS.find((step) => `#${step}` === hash);
+
+export const usePageState = create<PageState>()((set) => ({
+  step: stepOf(window.location.hash) ?? "tape",
+  sheet: "checklist",
+  ledgerOpen: true,
+  printedTooSoon: false,
+  // What was said of printing holds as long as she stays.
+  setStep: (step) => set((page) => (page.step === step ? page : { step, printedTooSoon: false })),
+  showSheet: (sheet) => set({ sheet }),
+  openLedger: (ledgerOpen) => set({ ledgerOpen }),
+  setPrintedTooSoon: (printedTooSoon) => set({ printedTooSoon }),
+}));

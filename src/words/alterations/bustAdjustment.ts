@@ -1,0 +1,102 @@
+/** The bust adjustment in words, for each piece it is made on. */
+import type { PieceName } from "../../core/pattern/piece";
+import type { Mm } from "../../core/units";
+import { small, type Context, type Said } from "../terms/jobText";
+
+interface BustWords {
+  readonly heading: string;
+  readonly moves: readonly string[];
+}
+
+/** Amounts as they are said, without sign: the spread on the half, and how much the centre grows or shrinks in length. */
+interface Amounts {
+  readonly spread: string;
+  readonly drop: string;
+}
+
+/** The whole job: `spread` on the half, `whole` round the body, `drop` what the centre grows by in length; mm. */
+export function bustSaid(spread: Mm, whole: Mm, drop: Mm, context: Context): Said {
+  const { heading, moves } = bustSteps(context.pieceName, spread, {
+    spread: small(spread, context),
+    drop: small(drop, context),
+  });
+  return {
+    text: `${heading} (${small(whole, context)} round the whole body).`,
+    moves,
+    amount: small(context.pieceName === "centreFront" ? drop : spread, context),
+  };
+}
+
+/** What to do on a piece for a fuller (positive spread) or a smaller bust. */
+function bustSteps(piece: PieceName, spread: Mm, amounts: Amounts): BustWords {
+  const fuller = spread > 0;
+  const name = fuller ? "Full bust adjustment" : "Small bust adjustment";
+  switch (piece) {
+    case "cup":
+      return {
+        heading: `${name}: ${fuller ? "open" : "lap"} the cup by ${amounts.spread} at the bust point`,
+        moves: cupMoves(fuller, amounts),
+      };
+    case "sideFront":
+      return {
+        heading: `${name}: ${fuller ? "widen" : "narrow"} the side front by ${amounts.spread} at the bust line`,
+        moves: sideFrontMoves(fuller, amounts),
+      };
+    case "centreFront":
+      return {
+        heading: `${name}: ${fuller ? "lengthen" : "shorten"} the centre front by ${amounts.drop} at the bust line`,
+        moves: centreFrontMoves(fuller, amounts),
+      };
+    default:
+      return {
+        heading: `${name}: ${fuller ? "open" : "lap"} the front by ${amounts.spread} at the bust point`,
+        moves: frontMoves(fuller, amounts),
+      };
+  }
+}
+
+function frontMoves(fuller: boolean, { spread, drop }: Amounts): readonly string[] {
+  const lines = [
+    "Draw a line from the middle of the waist dart up to the bust point and on to the armhole, about a third of the way up it. Draw another through the middle of the side dart to the bust point.",
+    "Cut the first line from the waist to the seam line of the armhole; snip the allowance to it, so that the paper hinges on the seam line. Cut the second almost to the bust point.",
+  ];
+  return fuller
+    ? [
+        ...lines,
+        `Swing the side part outwards until the cut stands ${spread} open at the bust point. Turn its lower half back until the edges below stand ${spread} apart all the way to the waist. The side dart opens by itself.`,
+        `The side part now hangs ${drop} lower. Cut the centre part straight across from the centre front to the bust point and lower the part below by ${drop}, so that the waist is level again.`,
+        "Stick paper behind the gaps. Mark the new bust point in the middle of the gap, and draw the armhole smooth past the hinge.",
+      ]
+    : [
+        ...lines,
+        `Swing the side part inwards until it laps ${spread} over the centre part at the bust point. Turn its lower half until the lap is ${spread} all the way to the waist. The side dart closes a little by itself.`,
+        `The side part now sits ${drop} higher. Fold ${drop} out of the centre part, straight across from the centre front to the bust point, so that the waist is level again.`,
+        "Mark the new bust point in the middle of the lap, and draw the armhole smooth past the hinge.",
+      ];
+}
+
+const cupMoves = (fuller: boolean, { spread }: Amounts): readonly string[] => [
+  "Draw a line from the middle of the dart's mouth up to the bust point, and on from there to the inner end of the strap seam.",
+  "Cut it from the under-bust seam to the seam line at the strap; snip the allowance to it, so that the paper hinges on the seam line.",
+  fuller
+    ? `Swing the side part outwards until the cut stands ${spread} open at the bust point. The dart below opens by itself: its mouth is wider, no seam is longer. Stick paper behind.`
+    : `Swing the side part inwards until it laps ${spread} at the bust point. The dart below closes a little by itself: no seam is shorter.`,
+  `Mark the new bust point in the middle of the ${fuller ? "gap" : "lap"}, and draw the upper edge smooth past the hinge. The band stays as it is.`,
+];
+
+const sideFrontMoves = (fuller: boolean, { spread }: Amounts): readonly string[] => [
+  "From the bust mark on the princess seam draw a short line level into the piece, about a third of the way to the side seam. Draw from its end up to the top of the princess seam and down to the foot of it.",
+  "Cut the level line, then up and down along the other two almost to the seam line at the top and the foot: two narrow strips now hang by their tips.",
+  fuller
+    ? `Swing the bust ends of both strips ${spread} towards the centre front, measured level. A slit opens between them; stick paper behind it and behind the wedges.`
+    : `Swing the bust ends of both strips ${spread} towards the side seam, measured level, lapping them over the piece and over each other.`,
+  `Draw the princess seam anew in one smooth curve over the ${fuller ? "slit" : "lap"}; the bust mark stays at the level of the line you drew. Waist, side seam and armhole are not touched.`,
+];
+
+const centreFrontMoves = (fuller: boolean, { drop }: Amounts): readonly string[] => [
+  "Draw a line level from the bust mark to the centre front.",
+  fuller
+    ? `Cut along it and move the lower part straight down by ${drop}; stick paper behind.`
+    : `Fold ${drop} out along it, all the way across.`,
+  "Draw the princess seam smooth across it. Walk it along the side front's from the top: the new bust mark is where that one's lies, and from there down they must come out equal too.",
+];

@@ -1,0 +1,51 @@
+/** Alterations in words: what is asked for, and why one could not be made. */
+import { isRedraw, type Alteration } from "../core/decisions/alteration";
+import type { AlterationFailure } from "../core/alterations/outcome/alterationFailure";
+import { type LengthUnit } from "../core/decisions/work";
+import type { Mm } from "../core/units";
+import { redrawTitle } from "./alterations/dartRedraw";
+import { dartSurgeryTitle } from "./alterations/dartSurgery/index";
+import { fitTitle } from "./fits";
+import { formatAmount, formatMost } from "./terms/length";
+import { capital, dartRefWords, pieceWords } from "./terms/names";
+
+/** "Shorten the waist dart by 15 mm, its mouth held". */
+export function alterationTitle(alteration: Alteration, unit: LengthUnit): string {
+  if (alteration.kind === "fit") return fitTitle(alteration, unit);
+  return isRedraw(alteration) ? redrawTitle(alteration, unit) : dartSurgeryTitle(alteration, unit);
+}
+
+/** Why an alteration was left out, with the most that would work. */
+export function alterationFailureSentence(failure: AlterationFailure, unit: LengthUnit): string {
+  const amount = (value: Mm): string => formatAmount(Math.abs(value), unit);
+  switch (failure.code) {
+    case "alteration/not-on-this-style":
+      return "This style has no place for it.";
+    case "alteration/too-much":
+      return formatAmount(Math.abs(failure.most), unit) === formatAmount(0, unit)
+        ? "There is no room for any of it here: what would have to take it up is at its limit already."
+        : `${capital(formatMost(failure.most, unit))} is the most that can be made here.`;
+    case "alteration/outline-spoilt":
+      return `The outline of the ${pieceWords(failure.piece)} would cross itself: nobody could cut it.`;
+    case "alteration/too-many-darts":
+      return "There is no room on that seam for one more dart.";
+    case "alteration/no-such-dart":
+      return `This pattern has no ${dartRefWords(failure.dart)}.`;
+    case "alteration/dart-vanishes":
+      return `The ${failure.dart === undefined ? "dart" : dartRefWords(failure.dart)} would vanish: nothing narrower than ${amount(failure.smallest)} can be sewn.`;
+    case "alteration/end-outside-piece":
+      return `The dart's end would leave the piece; ${formatMost(failure.most, unit)} is the most that stays on it.`;
+    case "alteration/too-short":
+      return `The dart would be too short to sew; ${formatMost(failure.most, unit)} is the most it can be shortened.`;
+    case "alteration/off-the-seam":
+      return `The mouth${failure.dart === undefined ? "" : ` of the ${dartRefWords(failure.dart)}`} would run off its seam; ${formatMost(failure.most, unit)} is the most it can move.`;
+    case "alteration/shares-not-whole":
+      return `The shares of what is given back add up to ${Math.round(failure.sum * 100)} %, not to 100 %.`;
+    case "alteration/not-given-back":
+      return `The seam cannot give that much back where you asked: ${amount(failure.left)} would be left over. Share it among more places, or move less.`;
+    case "alteration/not-this-dart":
+      return `This cannot be done with the ${dartRefWords(failure.dart)}.`;
+    case "alteration/bust-reduction-too-large":
+      return `A dart would vanish; ${formatMost(failure.most, unit)} is the most that can be taken out at the bust. Set that or less on Blend.`;
+  }
+}

@@ -1,0 +1,66 @@
+/** What is remembered at module level outlives the work that is open: only what is about the page may. */
+import { describe, expect, it } from "vitest";
+import { storeMakersIn, storesAtModuleLevel } from "./pageWideRules";
+import { readProjectFile, sourceFiles } from "./source";
+
+/** Each says in its head why what it keeps is about the page. */
+const PAGE_WIDE = ["src/ui/work/pageState.ts"];
+
+const files = sourceFiles().filter((file) => file.startsWith("src/ui/"));
+const sources = files.map((file) => [file, readProjectFile(file)] as const);
+const makers = new Set(sources.flatMap(([file, source]) => storeMakersIn(file, source)));
+
+describe("src/ui", () => {
+  it("has stores at module level only where they are about the page", () => {
+    const found = sources.filter(([file, source]) => storesAtModuleLevel(file, source, makers).length > 0);
+    expect(found.map(([file]) => file)).toEqual(PAGE_WIDE);
+  });
+
+  it("knows what makes a store", () => {
+    expect([...makers]).toEqual(expect.arrayContaining(["storeOfWork", "createPaperRoom"]));
+  });
+});
+
+describe("the scanner of stores", () => {
+  const zustand = `import { create, createStore } from "zustand";\n`;
+  const none: ReadonlySet<string> = new Set();
+
+  it.each([
+    ["a hook", `${zustand}export const useSeen = create(() => ({}));`],
+    ["a hook with its type", `${zustand}export const useSeen = create<{ a: 1 }>()((set) => ({ a: 1 }));`],
+    ["a store", `${zustand}const seen = createStore(() => ({}));`],
+    [
+      "a store of the vanilla kind",
+      `import { createStore } from "zustand/vanilla";\nexport const s = createStore(() => 1);`,
+    ],
+    ["another name", `import { create as make } from "zustand";\nexport const useSeen = make(() => ({}));`],
+    ["the whole package", `import * as z from "zustand";\nexport const useSeen = z.create(() => ({}));`],
+    ["one in a list", `${zustand}export const all = { seen: [createStore(() => 1)] };`],
+    ["one made at once", `${zustand}export const s = (() => createStore(() => 1))();`],
+  ])("sees %s at module level", (_kind, source) => {
+    expect(storesAtModuleLevel("src/ui/x.ts", source, none)).toHaveLength(1);
+  });
+
+  it("sees what makes a store called at module level, wherever it was written", () => {
+    const source = `import { createRoom } from "./room";\nexport const RoomContext = createContext(createRoom());`;
+    expect(storesAtModuleLevel("src/ui/x.ts", source, new Set(["createRoom"]))).toEqual(["createRoom"]);
+    expect(storesAtModuleLevel("src/ui/x.ts", source, none)).toEqual([]);
+  });
+
+  it.each([
+    ["in a function", `${zustand}export const make = () => createStore(() => 1);`],
+    ["in a function of old", `${zustand}export function make() { return createStore(() => 1); }`],
+    [
+      "of the open work",
+      `${zustand}import { storeOfWork } from "./ofWork";\nexport const useA = storeOfWork(() => ({}));`,
+    ],
+    ["of somebody else", `import { create } from "elsewhere";\nexport const a = create();`],
+  ])("lets pass what is made %s", (_kind, source) => {
+    expect(storesAtModuleLevel("src/ui/x.ts", source, new Set(["storeOfWork"]))).toEqual([]);
+  });
+
+  it("names the functions that make stores", () => {
+    const source = `${zustand}export function createRoom() { return { s: createStore(() => 1) }; }\nexport const other = () => createStore(() => 1);\nconst no = () => 1;`;
+    expect(storeMakersIn("src/ui/x.ts", source)).toEqual(["createRoom", "other"]);
+  });
+});

@@ -1,0 +1,121 @@
+import { afterEach, describe, expect, it, vi } from "vitest";
+import { fetchAhead } from "../../../src/ui/parts/fetchAhead";
+import { alreadyHere, createLater } from "../../../src/ui/parts/later";
+
+/** Something to load that is answered by hand. */
+function byHand() {
+  const asked: { give: (value: string) => void; refuse: () => void }[] = [];
+  const load = (): Promise<string> =>
+    new Promise((resolve, reject) => {
+      asked.push({ give: resolve, refuse: () => reject(new Error("no connection")) });
+    });
+  return { asked, later: createLater(load) };
+}
+
+const settled = (): Promise<void> => new Promise((resolve) => setTimeout(resolve));
+
+describe("a part that is loaded later", () => {
+  it("is asked for once, however many wait for it, and is here at once from then on", async () => {
+    const { asked, later } = byHand();
+    const heard = vi.fn<() => void>();
+    later.subscribe(heard);
+    const both = Promise.all([later.load(), later.load(), later.fetchAhead()]);
+    await settled();
+    expect(later.get()).toEqual({ kind: "waiting" });
+    expect(asked).toHaveLength(1);
+    asked[0]?.give("the table");
+    await both;
+    expect(later.get()).toEqual({ kind: "here", value: "the table" });
+    expect(heard).toHaveBeenCalledTimes(1);
+    await later.load();
+    expect(asked).toHaveLength(1);
+  });
+
+  it("that failed is asked for once more by whoever waits for it", async () => {
+    const { asked, later } = byHand();
+    const first = later.load();
+    await settled();
+    asked[0]?.refuse();
+    await first;
+    expect(later.get()).toEqual({ kind: "failed" });
+    const second = later.load();
+    expect(later.get()).toEqual({ kind: "waiting" });
+    await settled();
+    asked[1]?.give("the table");
+    await second;
+    expect(later.get()).toEqual({ kind: "here", value: "the table" });
+  });
+
+  it("that failed while nobody waited for it has not failed for whoever comes", async () => {
+    const { asked, later } = byHand();
+    const ahead = later.fetchAhead();
+    await settled();
+    asked[0]?.refuse();
+    await ahead;
+    expect(later.get()).toEqual({ kind: "waiting" });
+    void later.load();
+    await settled();
+    expect(asked).toHaveLength(2);
+  });
+
+  it("fails for whoever came to wait for it while it was fetched ahead", async () => {
+    const { asked, later } = byHand();
+    const ahead = later.fetchAhead();
+    await settled();
+    void later.load();
+    asked[0]?.refuse();
+    await ahead;
+    expect(later.get()).toEqual({ kind: "failed" });
+  });
+
+  it("may have come with the page", () => {
+    expect(alreadyHere("Tape").get()).toEqual({ kind: "here", value: "Tape" });
+  });
+});
+
+describe("fetching ahead", () => {
+  afterEach(() => void vi.unstubAllGlobals());
+
+  function idleByHand() {
+    const waiting: (() => void)[] = [];
+    vi.stubGlobal("requestIdleCallback", (heard: () => void) => waiting.push(heard));
+    return {
+      waiting,
+      idle: async () => {
+        waiting.shift()?.();
+        await settled();
+      },
+    };
+  }
+
+  it("takes one part after the other, each when the browser is idle, and goes on after one that failed", async () => {
+    const { idle, waiting } = idleByHand();
+    const [one, two, three] = [byHand(), byHand(), byHand()];
+    void fetchAhead([one.later, two.later, three.later], new AbortController());
+    await settled();
+    expect(one.asked).toHaveLength(0);
+    await idle();
+    expect([one, two, three].map(({ asked }) => asked.length)).toEqual([1, 0, 0]);
+    one.asked[0]?.refuse();
+    await settled();
+    expect(waiting).toHaveLength(1);
+    await idle();
+    two.asked[0]?.give("here");
+    await settled();
+    await idle();
+    expect([one, two, three].map(({ asked }) => asked.length)).toEqual([1, 1, 1]);
+  });
+
+  it("stops when it is told to", async () => {
+    const { idle } = idleByHand();
+    const [one, two] = [byHand(), byHand()];
+    const going = new AbortController();
+    void fetchAhead([one.later, two.later], going);
+    await idle();
+    going.abort();
+    one.asked[0]?.give("here");
+    await settled();
+    await idle();
+    expect(two.asked).toHaveLength(0);
+  });
+});
