@@ -38,7 +38,7 @@ const PENCIL = 0.5;
 const SEWN = 1;
 
 /** How far the outline's points and handles moved at the most; without end where it has other corners, edges or darts. */
-export function changeOf(before: Piece | undefined, after: Piece | undefined): number {
+function changeOf(before: Piece | undefined, after: Piece | undefined): number {
   if (before === undefined || after === undefined) return before === after ? 0 : Infinity;
   const shape = ({ points, edges, darts, centreOnFold }: Piece): string =>
     JSON.stringify(

@@ -7,7 +7,7 @@ import { PHASE_ORDER } from "../decisions/tradeOrder";
 import { PIECE_ORDER } from "../pattern/pieceSet";
 import type { ChecklistItem, ChecklistStep } from "./plan";
 
-export const WORK_PHASES = ["trace", ...PHASE_ORDER, "truing"] as const;
+const WORK_PHASES = ["trace", ...PHASE_ORDER, "truing"] as const;
 export type WorkPhase = (typeof WORK_PHASES)[number];
 
 export function phaseOfStep(step: ChecklistStep): WorkPhase {
