@@ -161,7 +161,9 @@ function wrongAlterations(work: Work, plan: Plan, sections: Sections): readonly 
   const jobs = sections
     .filter(([title]) => title.startsWith("ORDER OF WORK: "))
     .flatMap(([title, lines]) => jobsIn(lines).map((job) => ({ ...job, title })));
-  return plan.alterations.flatMap((planned) => {
+  // That some were left out is said by why each was.
+  const counted = failing.includes("could not be made as asked") ? ["left out and counted besides"] : [];
+  const each = plan.alterations.flatMap((planned) => {
     if (planned.what.kind !== "alteration") return [];
     const { alteration } = planned.what;
     const title = `${alterationTitle(alteration, work.unit)}.`;
@@ -178,6 +180,7 @@ function wrongAlterations(work: Work, plan: Plan, sections: Sections): readonly 
       ...(saidTimes === 1 ? [] : [`${saidTimes} times: ${why}`]),
     ];
   });
+  return [...counted, ...each];
 }
 
 /** Running text again, from the lines of a list. */
