@@ -1,6 +1,9 @@
 /**
- * Every tolerance of the core, with its unit and its reason. No other file holds one.
+ * Every tolerance of the program, with its unit and its reason: how near two things must be to count as one, and what is too
+ * little to be made, marked or told. No other file holds one, and each has one name.
  */
+
+// Points and curves.
 
 /** mm. Two points closer than this are one point: a tenth of the promised 0.001 mm of the geometry. */
 export const SAME_POINT = 1e-4;
@@ -8,36 +11,45 @@ export const SAME_POINT = 1e-4;
 /** mm. What the curve routines (length, split, nearest, intersection) promise. */
 export const CURVE_ACCURACY = 1e-3;
 
-/** mm. Where iterations on lengths stop: well below what paper or a printer can show. */
-export const SOLVER_ACCURACY = 1e-6;
+/** mm. Two estimates of an arc length that agree within this are believed; a hundredth of SOLVER_ACCURACY. */
+export const LENGTH_AGREEMENT = 1e-8;
+
+/** mm. Pieces of two curves shorter than this that still seem to meet are compared by iteration, not cut further. */
+export const SHORTEST_CUT = 1e-2;
+
+/** mm. What rounding may do to the coordinates of a few metres that a curve routine computes with. */
+export const COORDINATE_NOISE = 1e-10;
+
+/** Curve parameter (no unit). A parameter this near to 0 or 1 is the end itself: 1e-6 mm on an edge of a metre. */
+export const END_PARAMETER = 1e-9;
 
 /** Curve parameter (no unit). Where iterations on a parameter stop. */
 export const PARAMETER_ACCURACY = 1e-12;
 
+/** Sine of an angle (no unit). Lines that turn by less run along each other and have no place where they meet. */
+export const LINES_PARALLEL = 1e-9;
+
+// Computing.
+
+/** mm. Where iterations on lengths stop: well below what paper or a printer can show. */
+export const SOLVER_ACCURACY = 1e-6;
+
+/** Share of a value (no unit). What rounding may cost in a short sum: some fifty times the spacing of doubles. */
+export const ROUNDING = 1e-14;
+
+/** Share (no unit). Shares that miss 1 by less than this are whole: a tenth of the last digit a screen shows. */
+export const SHARES_WHOLE = 1e-3;
+
+/** Determinant of mm per mm (no unit). Two seams whose lengths answer so alike to a moved corner run along each other. */
+export const SEAMS_PARALLEL = 0.01;
+
+// What is sewn together.
+
 /** mm. Two seams, two dart legs or a girth and its claim agree when within this: a sewn line is no finer. */
 export const SEWN_AGREEMENT = 1;
 
-/** mm. A bust difference this small is left alone (common practice, no source: half an inch). */
-export const BUST_LEFT_ALONE = 12;
-
-/** mm. A bust point that is seen this far from where the measures put it is worth measuring again: one reading of a length is no better. */
-export const BUST_POINT_AGREEMENT = 10;
-
-/** Probability. Above it a pick is called borderline. */
-export const BORDERLINE = 0.25;
-
-/** Probability. From it on a pick is nearly sure, and no further reading is asked for it; and from it on it is likely. */
-export const NEARLY_SURE = 0.9;
-export const LIKELY = 0.7;
-
-/** Probability. A reading that makes the best pick surer by less than this is not worth taking: chances are told no finer. */
-export const WORTH_READING = 0.05;
-
-/** mm at one side seam, half the band that holds the line nine times in ten. A wider one is worth another reading. */
-export const LINE_BAND_WIDE = 3;
-
-/** Sizes. How far beyond the printed range a blend may be continued by the nearest grade. */
-export const EXTRAPOLATION_STEPS = 2;
+/** mm. Two lines nearer than this are drawn as one: the width of a pencil line. */
+export const SAME_LINE = 0.5;
 
 /** mm. Edges shorter than this cannot be cut or sewn. */
 export const SHORTEST_EDGE = 2;
@@ -51,42 +63,7 @@ export const SQUARE_CORNER_DEGREES = 1;
 /** Degrees. How straight two corners must be together where two pieces are joined. */
 export const JOINED_CORNER_DEGREES = 3;
 
-/** mm. A dart should stop this far short of the bust point at the least, and at the most. */
-export const DART_STOP_LEAST = 10;
-export const DART_STOP_MOST = 60;
-
-/** mm. Radius of the bust at which fullness is stated unless the wearer gives one. */
-export const FULLNESS_RADIUS = 80;
-
-/** mm of cone height. A smaller difference in fullness is not noticed when sewn (our own choice). */
-export const FULLNESS_NOTICED = 2;
-
-/** mm. A dart narrower than this cannot be sewn. */
-export const NARROWEST_DART = 3;
-
-/** mm. A dart shorter than this cannot be pressed flat. */
-export const SHORTEST_DART = 25;
-
-/** mm. Two estimates of an arc length that agree within this are believed; a hundredth of SOLVER_ACCURACY. */
-export const LENGTH_AGREEMENT = 1e-8;
-
-/** Curve parameter (no unit). A parameter this near to 0 or 1 is the end itself: 1e-6 mm on an edge of a metre. */
-export const END_PARAMETER = 1e-9;
-
-/** Share (no unit). Shares that miss 1 by less than this are whole: a tenth of the last digit a screen shows. */
-export const SHARES_WHOLE = 1e-3;
-
-/** Share of a value (no unit). What rounding may cost in a short sum: some fifty times the spacing of doubles. */
-export const ROUNDING = 1e-14;
-
-/** mm. Pieces of two curves shorter than this that still seem to meet are compared by iteration, not cut further. */
-export const SHORTEST_CUT = 1e-2;
-
-/** mm. Two lines nearer than this are drawn as one: the width of a pencil line. */
-export const SAME_LINE = 0.5;
-
-/** mm. What rounding may do to the coordinates of a few metres that a curve routine computes with. */
-export const COORDINATE_NOISE = 1e-10;
+// Seams drawn anew.
 
 /** mm. Where truing stops correcting a length: a tenth of what the curve routines promise, and it saves half the work. */
 export const TRUING_ACCURACY = 1e-4;
@@ -97,14 +74,148 @@ export const WALKED_AGREEMENT = 0.05;
 /** mm or degrees. Truing that moved less than this is not told: no ruler shows it. */
 export const WORTH_NOTING = 0.1;
 
+/** mm. Two halves of a seam whose controls lie this near to one straight line are joined by a straight line: no line is drawn as fine. */
+export const STRAIGHT_SEAM = 0.02;
+
+/** mm. A single curve may pass the corner that it replaces this far off: no line is drawn as fine. */
+export const ONE_CURVE = 0.02;
+
+/** mm. A dart that is to open this near to where another was joined up opens just there: a stretch of seam so short is not worth a curve (our own choice). */
+export const AT_SEAM_CORNER = 6;
+
+/** mm. Girths along a bust line led one way or another that differ by less are one: no tape shows it. */
+export const SAME_GIRTH = 0.01;
+
+// Darts and fullness.
+
+/** mm. A dart should stop this far short of the bust point at the least: nearer to it, it stands off as a point. */
+export const DART_STOP_LEAST = 10;
+
+/** mm. A dart should stop this far short of the bust point at the most: further off, its fullness falls beside the bust. */
+export const DART_STOP_MOST = 60;
+
+/** mm. A dart narrower than this cannot be sewn. */
+export const NARROWEST_DART = 3;
+
+/** mm. A dart shorter than this cannot be pressed flat. */
+export const SHORTEST_DART = 25;
+
+/** mm. Radius of the bust at which fullness is stated unless the wearer gives one. */
+export const FULLNESS_RADIUS = 80;
+
+/** mm of cone height. A smaller difference in fullness is not noticed when sewn (our own choice). */
+export const FULLNESS_NOTICED = 2;
+
+// The front sewn shut, as a surface.
+
+/** Share of its spread squared (no unit). Triangles and clouds of points flatter than this lie on a line; a round cloud has 1/4. */
+export const FLATTEST = 1e-3;
+
+/** Share of a triangle (no unit). How far outside it a point still counts as on it: what rounding leaves between neighbours. */
+export const ON_TRIANGLE = 1e-6;
+
+// Sizes, and how sure they are.
+
+/** mm. A bust difference this small is left alone (common practice, no source: half an inch). */
+export const BUST_LEFT_ALONE = 12;
+
+/** mm. A bust point that is seen this far from where the measures put it is worth measuring again: one reading of a length is no better. */
+export const BUST_POINT_AGREEMENT = 10;
+
+/** Sizes. How far beyond the printed range a blend may be continued by the nearest grade. */
+export const EXTRAPOLATION_STEPS = 2;
+
+/** Probability. Above it a pick is called borderline. */
+export const BORDERLINE = 0.25;
+
+/** Probability. From it on a pick is nearly sure, and no further reading is asked for it. */
+export const NEARLY_SURE = 0.9;
+
+/** Probability. From it on a pick is called likely. */
+export const LIKELY = 0.7;
+
+/** Probability. Two chances that are apart by less are as good as equal: what a reading is good to is a rule of thumb itself. */
+export const CHANCES_ALIKE = 0.15;
+
+/** Probability. A way that is less likely than this is left out: it is told nowhere. */
+export const NEVER = 1e-9;
+
+/** Probability. A reading that makes the best pick surer by less than this is not worth taking: chances are told no finer. */
+export const WORTH_READING = 0.05;
+
+/** mm. The spread of a girth that is known exactly: none, and yet not 0, by which nothing can be divided. */
+export const KNOWN_EXACTLY = Number.EPSILON;
+
+/** mm at one side seam, half the band that holds the line nine times in ten. A wider one is worth another reading. */
+export const LINE_BAND_WIDE = 3;
+
+// Entries.
+
+/** mm. What amounts and entries are kept to, so that a field shows what is there. */
+export const KEPT_TO = 0.1;
+
+/** mm. What a sewn seam may be out by in an answer: half of what amounts are kept to. */
+export const SEAM_KEPT = KEPT_TO / 2;
+
+/** mm. What reading an entry back may add to it: half of what entries are kept to. */
+export const READ_BACK = KEPT_TO / 2;
+
+/** mm. An entry this near to the amount that stands there changes nothing: what rounding may have done to it. */
+export const SAME_ENTRY = 1e-9;
+
+/** Marks of a tape (no unit). A length this near to a mark is on it: what inches and logarithms leave of a whole number. */
+export const ON_A_MARK = 1e-6;
+
+// What is told.
+
+/** mm. An amount smaller than this reads as nothing where amounts are told in whole millimetres. */
+export const READS_AS_NOTHING = 0.5;
+
+/** mm round the whole body. A change of the bust girth is told only above this: a tape is read no finer. */
+export const GIRTH_WORTH_TELLING = 1;
+
+/** mm. Girths of two bodies that are apart by less are called the same: no tape is good to it. */
+export const ALIKE_BY_TAPE = 5;
+
+/** Share of the way between two lines (no unit). Nearer than this to a line is the line itself: no pencil is finer. */
+export const ON_THE_LINE = 0.005;
+
+/** Share (no unit). Nearer than this to a share that has a name is that share: shares are kept in whole percent, so a third is 33 of them. */
+export const SHARE_ROUNDED = 0.005;
+
+// Cutting and paper.
+
 /** mm. Cutting lines are drawn as straight stretches that leave the true curve by no more than this: less than a line is wide. */
 export const CUTTING_ACCURACY = 0.05;
 
 /** Degrees. Where a cutting line turns by more it is a corner; the steps that stand for a curve turn by less. */
 export const CUTTING_CORNER_DEGREES = 12;
 
+/** mm. A point of the cutting line this near the fold is on it: less than the cutting line leaves its curve by. */
+export const ON_FOLD = 0.02;
+
+/** Radians. Words that run straight up or down to within this are read upwards: which way they lean is rounding. */
+export const NEARLY_UPRIGHT = 0.01;
+
 /** mm. A page must leave this much both ways within its margins: a test square of four inches with its words. */
 export const SMALLEST_WINDOW = 130;
 
 /** Pages. More than these nobody cuts and sticks together; a whole bodice takes some twenty to forty (our own choice). */
 export const MOST_PAGES = 150;
+
+// Strips to lay on the tissue.
+
+/** mm. Printed points nearer than this to each other would be taken for one another, so only one of them is told. */
+export const TWINS = 3;
+
+/** mm. The printed sizes' own levels lie within this of the frame's; a level further off was moved. */
+export const LEVEL_KEPT = 10;
+
+/** Degrees. A seam that turns by more at a corner goes on another strip: round less of one a strip holds little bare paper (our own choice). */
+export const STRIP_CORNER_DEGREES = 35;
+
+/** mm. How near the points stay to a curve for which paper or a place for the title is sought: the width of a pencil line. */
+export const PLACED_ACCURACY = 0.5;
+
+/** mm. How near the points stay to a curve that words are kept clear of: well within the room that is left round words. */
+export const WORDS_ACCURACY = 0.2;

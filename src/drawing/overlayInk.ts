@@ -4,6 +4,7 @@ import { edgeFlatten, edgePointAt, lineEdge, type EdgeCurve } from "../core/geom
 import { distance, midpoint, piecePoint, rotateAbout, shift, type PiecePoint } from "../core/geometry/point";
 import type { LengthUnit } from "../core/decisions/work";
 import { invariant } from "../core/result";
+import { WORDS_ACCURACY } from "../core/tolerance";
 import { radians, type Mm, type Radians } from "../core/units";
 import {
   amountWords,
@@ -359,7 +360,7 @@ const EDGE_CLEAR: Mm = 1;
 
 /** Points along an edge, 1 mm apart or less. */
 const sampled = (edge: EdgeCurve<"piece">): readonly PiecePoint[] => {
-  const points = edgeFlatten(edge, 0.2);
+  const points = edgeFlatten(edge, WORDS_ACCURACY);
   return points.flatMap((a, index) => {
     const b = points[index + 1];
     return b === undefined ? [] : halved(a, b);

@@ -9,6 +9,7 @@ import { outlineOf } from "../core/pattern/ring";
 import { legsOf } from "../core/dart/bowedLegs";
 import type { Piece } from "../core/pattern/piece";
 import { invariant } from "../core/result";
+import { NEARLY_UPRIGHT, ON_FOLD, SAME_LINE } from "../core/tolerance";
 import { radians, type Mm } from "../core/units";
 import {
   BUST_POINT_WORDS,
@@ -115,9 +116,6 @@ export const sizeLabelInk = (piece: Piece, label: string): readonly PieceInk[] =
     const at = corners.map((name) => piece.points[name]?.at).find((point) => point !== undefined);
     return at === undefined ? [] : [words("printed", shift(at, 0.8, 2.4), label, { size: 2.4 })];
   });
-
-/** mm. A point of the cutting line this near the fold is on it. */
-const ON_FOLD: Mm = 0.02;
 
 /** The cutting line, broken where the piece lies on the fold. */
 function cutInk({ cutting, stitch, fold }: TruePiece, allowances: boolean): readonly PieceInk[] {
@@ -312,7 +310,8 @@ function dartInk({ name, legs, fold, mouth, gathered }: TrueDart, piece: TruePie
 function dartFoldInk([end, tip]: readonly [PiecePoint, PiecePoint], text: string): PieceInk {
   const way = Math.atan2(tip.y - end.y, tip.x - end.x);
   // Read from the left or from below, as a page is turned.
-  const turn = way > Math.PI / 2 - 0.01 ? way - Math.PI : way < -Math.PI / 2 - 0.01 ? way + Math.PI : way;
+  const turn =
+    way > Math.PI / 2 - NEARLY_UPRIGHT ? way - Math.PI : way < -Math.PI / 2 - NEARLY_UPRIGHT ? way + Math.PI : way;
   const at = between(end, tip, 0.68);
   return words("dartFold", shift(at, Math.sin(turn) * 0.9, -Math.cos(turn) * 0.9), text, {
     anchor: "middle",
@@ -329,7 +328,7 @@ const TICK: Mm = 4;
 
 function notchInk({ kind, number, outward, stitch, cut }: Notch): readonly PieceInk[] {
   const allowance = distance(stitch, cut);
-  const hasRoom = allowance > 0.5;
+  const hasRoom = allowance > SAME_LINE;
   // Inward, from the edge that is cut.
   const [ux, uy] = hasRoom
     ? [(stitch.x - cut.x) / allowance, (stitch.y - cut.y) / allowance]

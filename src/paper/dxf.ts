@@ -10,6 +10,7 @@
 import { edgeFlatten, type EdgeCurve } from "../core/geometry/edgeCurve";
 import type { PiecePoint } from "../core/geometry/point";
 import type { Notch, TruePiece } from "../core/cutting/truePiece";
+import { CUTTING_ACCURACY } from "../core/tolerance";
 import type { Mm } from "../core/units";
 import { capital, pieceWords } from "../words/terms/names";
 import { plainLetters } from "./plainLetters";
@@ -36,9 +37,6 @@ const LAYER = {
   annotation: 15,
 } as const;
 type Layer = (typeof LAYER)[keyof typeof LAYER];
-
-/** mm. How far the straight stretches of a line leave its curve, at the most. */
-const CHORD: Mm = 0.05;
 
 /** mm. Between two pieces on the sheet. */
 const GAP: Mm = 20;
@@ -173,7 +171,7 @@ function block(piece: TruePiece, name: string, options: DxfOptions): Group[] {
 
 /** Points along the edges, both ends among them. */
 const flattened = (edges: readonly EdgeCurve<"piece">[]): readonly PiecePoint[] =>
-  edges.flatMap((edge, i) => edgeFlatten(edge, CHORD).slice(i === 0 ? 0 : 1));
+  edges.flatMap((edge, i) => edgeFlatten(edge, CUTTING_ACCURACY).slice(i === 0 ? 0 : 1));
 
 const chain = (layer: Layer, edges: readonly EdgeCurve<"piece">[]): Group[] => open(layer, flattened(edges));
 

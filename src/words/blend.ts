@@ -3,14 +3,11 @@ import type { SumLine } from "./sumLine";
 import type { CutLine, PlannedLevel } from "../core/plan/plan";
 import type { LengthUnit } from "../core/decisions/work";
 import type { Alternative, BustPick, CupPick, BaseSizePick, PickMargin, Sizing } from "../core/sizing/sizing";
-import { BUST_LEFT_ALONE } from "../core/tolerance";
+import { BUST_LEFT_ALONE, ON_THE_LINE, READS_AS_NOTHING, SAME_LINE } from "../core/tolerance";
 import type { Mm } from "../core/units";
 import { formatAmount, formatLength, formatSigned } from "./terms/length";
 import { capital, levelWords, listWords } from "./terms/names";
 import { ofHundred, timesWords } from "./sure";
-
-/** Below this a share of the way between two lines is the line itself: no pencil is finer. */
-const ON_THE_LINE = 0.005;
 
 const percent = (share: number): string => `${Math.round(share * 100)} %`;
 
@@ -27,7 +24,7 @@ export function shareWords(between: readonly [string, string], share: number): s
 /** "3 mm outside the 12 line", or nothing where the line lies on it. */
 export function offsetWords(line: Pick<CutLine, "between" | "offset">, unit: LengthUnit): string {
   const amount = formatAmount(Math.abs(line.offset), unit);
-  if (Math.abs(line.offset) < 0.5) return `on the ${line.between[0]} line at the side seam`;
+  if (Math.abs(line.offset) < SAME_LINE) return `on the ${line.between[0]} line at the side seam`;
   return `${amount} ${line.offset > 0 ? "outside" : "inside"} the ${line.between[0]} line`;
 }
 
@@ -230,7 +227,7 @@ export function alternativeSentence(way: Alternative, unit: LengthUnit): string 
       ? "bust as drafted"
       : `${way.residual > 0 ? "full" : "small"} bust adjustment of ${formatAmount(Math.abs(way.residual), unit)}`;
   const baseSize =
-    Math.abs(way.baseSizeMisfit) < 0.5
+    Math.abs(way.baseSizeMisfit) < READS_AS_NOTHING
       ? "frame spot on"
       : `frame ${formatAmount(Math.abs(way.baseSizeMisfit), unit)} ${way.baseSizeMisfit > 0 ? "small" : "large"} round the upper chest`;
   return `${count}: ${bust}; ${baseSize}; largest seam move ${formatAmount(way.largestMove, unit)}.`;

@@ -6,12 +6,10 @@ import { SURVEY } from "../core/bodies/surveyModel";
 import type { StandardSize } from "../core/chart/standardCharts";
 import type { Measured, MeasuredBody } from "../core/measures/tape";
 import type { LengthUnit } from "../core/decisions/work";
+import { ALIKE_BY_TAPE } from "../core/tolerance";
 import type { Mm } from "../core/units";
 import { formatLength } from "./terms/length";
 import { capital, listWords } from "./terms/names";
-
-/** mm. What is apart by less is called the same: no tape is good to it. */
-const SAME: Mm = 5;
 
 const GIRTHS: readonly Girth[] = ["bust", "waist", "hip"];
 
@@ -78,7 +76,7 @@ function baseSizeWords({ baseSize }: BesideChart, unit: LengthUnit): readonly st
     baseSize[level] === null ? [] : [{ level, more: baseSize[level] }],
   );
   if (levels.length === 0) return [];
-  const same = levels.filter(({ more }) => Math.abs(more) < SAME).map(({ level }) => level);
+  const same = levels.filter(({ more }) => Math.abs(more) < ALIKE_BY_TAPE).map(({ level }) => level);
   const parts = [
     ...(same.length === 0 ? [] : [`like yours at the ${listWords(same)}`]),
     ...levels
@@ -101,7 +99,7 @@ function lineWords(along: Girth, level: Girth, line: OffLine | null, unit: Lengt
         ? "nearly all of the surveyed women"
         : `${further} of 100 surveyed women`;
   const at = `At your ${along} girth the chart’s ${level}`;
-  if (Math.abs(line.off) < SAME) return [`${at} is yours; it is further from ${from}.`];
+  if (Math.abs(line.off) < ALIKE_BY_TAPE) return [`${at} is yours; it is further from ${from}.`];
   return [
     `${at} is ${formatLength(Math.abs(line.off), unit)} ${line.off > 0 ? "less" : "more"} than yours; it is further from ${from}.`,
   ];

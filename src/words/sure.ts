@@ -5,7 +5,7 @@ import type { MeasureName } from "../core/measures/measure";
 import type { MeasuredBody } from "../core/measures/tape";
 import type { BustDone, Chance, HowSure, LineBand, Way } from "../core/sureness/howSure";
 import type { NextMeasure } from "../core/sureness/nextMeasure";
-import { LIKELY, NEARLY_SURE } from "../core/tolerance";
+import { CHANCES_ALIKE, LIKELY, NEARLY_SURE } from "../core/tolerance";
 import { formatAmount, formatLength } from "./terms/length";
 import { measureWords } from "./measures";
 import { listWords } from "./terms/names";
@@ -13,9 +13,6 @@ import { listWords } from "./terms/names";
 /** Finer than a twentieth no chance is known: what one reading is good to is a rule of thumb itself. */
 const STEP = 5;
 const rounded = (chance: number): number => Math.round((chance * 100) / STEP) * STEP;
-
-/** Apart by less than this, two chances are as good as equal. */
-const ALIKE = 0.15;
 
 /** "about 45 of 100", "more than 95 of 100", "fewer than 5 of 100". */
 export function ofHundred(chance: number): string {
@@ -80,7 +77,7 @@ export function cupSentence({ cups, cupsGuessed }: HowSure, labels: readonly str
 const placeOf = ({ label }: Chance, labels: readonly string[]): number => labels.indexOf(label ?? "");
 
 const areAlike = (first: Chance, second: Chance): boolean =>
-  rounded(first.probability) < LIKELY * 100 && first.probability - second.probability < ALIKE;
+  rounded(first.probability) < LIKELY * 100 && first.probability - second.probability < CHANCES_ALIKE;
 
 /** "Size 12, likely (about 80 of 100), else 14"; "Size 12 or 14, as likely as not"; "Size 12 (about 60 of 100) rather than 14 (about 35)". */
 function chanceWords(what: string, chances: readonly Chance[]): string {

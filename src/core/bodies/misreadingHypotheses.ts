@@ -8,6 +8,7 @@ import type { MeasureName } from "../measures/measure";
 import { MEASURE_RANGES } from "../measures/registry";
 import { TAPE_SPREAD } from "../measures/repeatability";
 import { invariant } from "../result";
+import { ON_A_MARK } from "../tolerance";
 import { MM_PER_CM, MM_PER_INCH, type Mm } from "../units";
 import type { Foretold } from "./bodyModel";
 import { logDensity, type Reading } from "./openBodies";
@@ -103,8 +104,6 @@ function misread(reading: Reading, at: number, unit: TypedUnit): readonly Hypoth
   });
 }
 
-const ROUNDING = 1e-6;
-
 interface Written {
   readonly kind: "inchesAsCentimetres" | "centimetresAsInches" | "half" | "tenOut" | "digitsSwapped";
   readonly meant: Mm;
@@ -126,7 +125,7 @@ function writtenFor(measure: MeasureName, value: Mm, mark: Mm): readonly Written
 /** The value with two neighbouring digits of its whole marks the other way round. */
 function digitsTurned(value: Mm, mark: Mm): readonly Mm[] {
   // The value comes out of a logarithm: a whole number may lie just below itself.
-  const whole = Math.floor(value / mark + ROUNDING);
+  const whole = Math.floor(value / mark + ON_A_MARK);
   const turned: Mm[] = [];
   for (let unit = 1; unit * 10 <= whole; unit *= 10) {
     const low = Math.floor(whole / unit) % 10;

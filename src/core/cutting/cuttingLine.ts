@@ -7,7 +7,7 @@ import { edgePointAt, edgeTangentAt, type EdgeCurve } from "../geometry/edgeCurv
 import { between, directionOf, distance, piecePoint, polar, turnBetween, type PiecePoint } from "../geometry/point";
 import { reflectInLine } from "../geometry/segment";
 import { invariant } from "../result";
-import { CUTTING_ACCURACY, CUTTING_CORNER_DEGREES, SAME_POINT } from "../tolerance";
+import { CUTTING_ACCURACY, CUTTING_CORNER_DEGREES, LINES_PARALLEL, SAME_POINT } from "../tolerance";
 import { degreesFrom, radians, type Mm, type Radians } from "../units";
 import { foldedFirst } from "./corners";
 import type { Stretch } from "./stretches";
@@ -233,7 +233,7 @@ function meetSegment(ray: Ray, a: PiecePoint, b: PiecePoint): PiecePoint | null 
   const [ux, uy] = [Math.cos(ray.way), Math.sin(ray.way)];
   const [vx, vy] = [b.x - a.x, b.y - a.y];
   const cross = ux * vy - uy * vx;
-  if (Math.abs(cross) < 1e-9 * length) return null;
+  if (Math.abs(cross) < LINES_PARALLEL * length) return null;
   const [wx, wy] = [a.x - ray.from.x, a.y - ray.from.y];
   const along = (wx * vy - wy * vx) / cross;
   const share = (wx * uy - wy * ux) / cross;

@@ -1,6 +1,7 @@
 /** The printed points that a strip is laid on by, and how large the strip must be to hold enough of them. */
 import { distance, type PiecePoint } from "../geometry/point";
 import { pointNames, pointOf, type Piece, type PointName } from "../pattern/piece";
+import { TWINS } from "../tolerance";
 import type { Mm, Radians } from "../units";
 import type { LayOnPoint } from "./overlay";
 import { isInStrip, stripAbout, stripArea, stripReach, widened, type Strip } from "./strip";
@@ -10,9 +11,6 @@ const LAY_ON_APART: Mm = 60;
 
 /** How near the edge of the strip a printed point may lie, so that its cross is whole, mm. */
 export const CROSS_ROOM: Mm = 6;
-
-/** Points nearer than this to another would be taken for it. */
-const TWINS: Mm = 3;
 
 /** Printed points that can be told on the tissue: corners, ends of darts and of their mouths, of the bust, waist and hip lines. */
 export function printedPoints(piece: Piece): readonly LayOnPoint[] {

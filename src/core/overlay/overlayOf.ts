@@ -16,7 +16,7 @@ import {
 import type { CutLine, Plan, PlanHalf, PlannedAlteration } from "../plan/plan";
 import { invariant } from "../result";
 import { outlineOf } from "../pattern/ring";
-import { SAME_POINT } from "../tolerance";
+import { LEVEL_KEPT, PLACED_ACCURACY, SAME_POINT } from "../tolerance";
 import { radians, type Mm, type Radians } from "../units";
 import { changesOf, inParts, together, type Draft, type DraftOf } from "./drafts";
 import { CROSS_ROOM, holdBy, printedPoints } from "./layOn";
@@ -42,11 +42,7 @@ const MOST_PAPER = 2 / 3;
 /** mm. A printed line further off than this is not beside the wearer's own. */
 const BESIDE: Mm = 60;
 
-/** mm. The printed sizes' own levels lie within this of the frame's; a level further off was moved. */
-const LEVEL_KEPT: Mm = 10;
-
 /** mm. How finely lines are sampled to find room for them. */
-const FINE: Mm = 0.5;
 const SAMPLE: Mm = 3;
 
 /** mm. Lines end so far within the paper, not at its very edge. */
@@ -259,7 +255,7 @@ interface Paper {
 
 function layOne(draft: Draft, print: Print, { longest, margin }: Paper): Laid | null {
   const lines = [...draft.seams, ...draft.legs];
-  const points = lines.flatMap(({ curve }) => edgeFlatten(curve, FINE));
+  const points = lines.flatMap(({ curve }) => edgeFlatten(curve, PLACED_ACCURACY));
   const held = holdBy([...points, ...besideOf(draft, print.tissue)], print.points, turnsOf(draft), { longest, margin });
   if (held === null) return null;
   const inked = longEnough(held.strip);
@@ -316,7 +312,7 @@ const beside = (line: SewnLine, all: readonly SewnLine[]): readonly PiecePoint[]
   });
 
 const sampled = (curve: EdgeCurve<"piece">): readonly PiecePoint[] => {
-  const points = edgeFlatten(curve, FINE);
+  const points = edgeFlatten(curve, PLACED_ACCURACY);
   return points.flatMap((a, index) => {
     const b = points[index + 1];
     return b === undefined ? [] : along(a, b, SAMPLE);

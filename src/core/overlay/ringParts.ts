@@ -2,13 +2,12 @@
 import { edgeTangentAt } from "../geometry/edgeCurve";
 import { turnBetween } from "../geometry/point";
 import { invariant } from "../result";
-import { CURVE_ACCURACY } from "../tolerance";
+import { CURVE_ACCURACY, STRIP_CORNER_DEGREES } from "../tolerance";
 import { radiansFromDegrees, type Mm } from "../units";
 import type { Stretch } from "./changedStretches";
 import { stretchOf, type SewnLine } from "./sewnLines";
 
-/** A seam that turns by more at a corner goes on another strip. */
-const SHARP = radiansFromDegrees(35);
+const SHARP = radiansFromDegrees(STRIP_CORNER_DEGREES);
 
 /** A stretch beyond a corner that is shorter than this stays on the strip of its neighbour. */
 const STUB: Mm = 60;

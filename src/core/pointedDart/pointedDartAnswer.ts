@@ -15,7 +15,7 @@ import { seamLength } from "../girth/seamLength";
 import { dartOf, type DartRef, type Piece, type PieceName, type SeamName } from "../pattern/piece";
 import { fail, ok, type Result } from "../result";
 import { curveOf, outlineOf } from "../pattern/ring";
-import { DART_STOP_LEAST, DART_STOP_MOST, SAME_LINE, SEWN_AGREEMENT } from "../tolerance";
+import { DART_STOP_LEAST, DART_STOP_MOST, KEPT_TO, SAME_LINE, SEAM_KEPT, SEWN_AGREEMENT } from "../tolerance";
 import { radians, type Mm, type Radians } from "../units";
 import { apexOffset, axisLength } from "../dart/dartFrame";
 import { measureDart } from "../dart/measureDart";
@@ -30,10 +30,6 @@ export interface Way {
   readonly giveBack: GiveBack;
 }
 
-/** mm. What a sewn seam may be out by in an answer: half of the 0.1 mm that amounts are kept to. */
-const SEAM_KEPT: Mm = 0.05;
-/** mm. Amounts are kept to this, so that a field shows what is there. */
-const STEP: Mm = 0.1;
 /** Rounds in which the mouth is corrected; each leaves well under a tenth of the error. */
 const ROUNDS = 5;
 /** Seams that are sewn to other pieces' and that no answer may change in length. */
@@ -83,7 +79,7 @@ function solve(from: AsSewn, way: Way, aim: Aim, context: PointedDartContext, ho
     const { apex, inner, outer } = dartCorners(pieceIn(made.value.pieces, from.ref.piece), from.ref.dart);
     const missed = wanted - angleAt(apex, inner, outer);
     // No closer than the amounts are kept to.
-    if (Math.abs(missed) * distance(apex, inner) < STEP) break;
+    if (Math.abs(missed) * distance(apex, inner) < KEPT_TO) break;
     const next = aimed + missed;
     if (!(next > 0 && next < Math.PI)) return fail({ because: null });
     aimed = radians(next);
@@ -151,7 +147,7 @@ function make(
 /** As the page names them: one of each kind for each dart. */
 const idOf = (kind: DartRedraw["kind"], { piece, dart }: DartRef): string => `${kind}-${piece}-${dart}`;
 
-const rounded = (amount: Mm): Mm => Math.round(amount / STEP) / Math.round(1 / STEP) + 0;
+const rounded = (amount: Mm): Mm => Math.round(amount / KEPT_TO) / Math.round(1 / KEPT_TO) + 0;
 
 function read(from: AsSewn, way: Way, aim: Aim, { radius }: PointedDartContext, made: Made): DartAnswer {
   const { ref, base } = from;
@@ -241,7 +237,7 @@ interface Moves {
  */
 function costOf(fullnessOff: Mm, { given, offCentre, centreNowSeam }: Moves): number {
   const seams =
-    total(given.filter(({ amount }) => Math.abs(amount) >= STEP).map(({ place }) => SEAMS_AT[place])) +
+    total(given.filter(({ amount }) => Math.abs(amount) >= KEPT_TO).map(({ place }) => SEAMS_AT[place])) +
     (centreNowSeam ? 1 : 0);
   const farthest = Math.max(0, Math.abs(offCentre), ...given.map(({ amount }) => Math.abs(amount)));
   return (

@@ -2,6 +2,7 @@
 import { between, distance, type PiecePoint } from "../geometry/point";
 import { pointOf, type DartName, type Piece, type SeamName } from "../pattern/piece";
 import { invariant } from "../result";
+import { ON_TRIANGLE } from "../tolerance";
 import type { Mm } from "../units";
 import type { FlatMesh } from "./flatMesh";
 import type { Place } from "./spot";
@@ -67,9 +68,6 @@ function bustPoints(piece: Piece): readonly PiecePoint[] {
     return Array.from({ length: steps }, (_, step) => between(from, to, (step + 1) / steps));
   });
 }
-
-/** How far outside a triangle (share of it) a point still counts as on it. */
-const ON_TRIANGLE = 1e-6;
 
 /** Where a point of the flat piece came to lie, or null where there is no cloth. */
 function placeOn(

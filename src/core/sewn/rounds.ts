@@ -1,14 +1,12 @@
 /** Where a spot of the cloth would lie were the cloth round it flat: the shares that its neighbours have in its place. */
 import { distance, piecePoint, type PiecePoint } from "../geometry/point";
 import { invariant } from "../result";
+import { FLATTEST } from "../tolerance";
 import type { Mm } from "../units";
 import type { FlatMesh } from "./flatMesh";
 import type { Round } from "./settle";
 import type { Spot } from "./spot";
 import { becameOf, type Sewn } from "./stitch";
-
-/** Triangles and clouds of points flatter than this (no unit) lie on a line; of a round cloud it is 1/4. */
-const FLATTEST = 1e-3;
 
 /**
  * All spots but the tips and the corners.

@@ -13,7 +13,7 @@ import { printedGirths } from "../plan/printed";
 import type { Work } from "../decisions/work";
 import { remember } from "../remember";
 import { fail, invariant, ok, type Result } from "../result";
-import { BUST_LEFT_ALONE } from "../tolerance";
+import { BUST_LEFT_ALONE, KNOWN_EXACTLY, NEVER } from "../tolerance";
 import type { Mm } from "../units";
 import { NINE_OF_TEN, normalBelow, weighedPlaces } from "../statistics/normal";
 import { differenceTaken, pickBust, pickCup, pickBaseSize, reachOf, upperChestOf } from "../sizing/pickBaseSize";
@@ -202,7 +202,7 @@ function middles(places: readonly Mm[]): readonly Mm[] {
 }
 
 /** Known exactly: only its value is asked for. */
-const exactly = (value: Mm): Taken => ({ value, spread: Number.EPSILON });
+const exactly = (value: Mm): Taken => ({ value, spread: KNOWN_EXACTLY });
 
 /** The planner's own rule at exact girths. */
 function wayAt(chart: SizeChart, bust: Mm, upperChest: Mm | null): WayTaken {
@@ -260,8 +260,6 @@ const FURTHEST = 6.7;
 /** Standard deviations of the finer girth that one rule of 8 points is trusted with; and how much finer than the other it can be. */
 const FINEST = 1.5;
 const FINER = 20;
-/** Less likely than this is left out. */
-const NEVER = 1e-9;
 
 /**
  * The ways the planner's rule may go, given independent normal errors of both girths.

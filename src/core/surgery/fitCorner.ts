@@ -3,7 +3,7 @@ import { pointLike, type PiecePoint } from "../geometry/point";
 import { moveMouthEnd } from "../dart/mouthEnd";
 import { seamLength } from "../girth/seamLength";
 import { pointOf, type Piece, type PointName, type SeamName } from "../pattern/piece";
-import { SOLVER_ACCURACY } from "../tolerance";
+import { SEAMS_PARALLEL, SOLVER_ACCURACY } from "../tolerance";
 import type { Mm } from "../units";
 
 interface SeamWanted {
@@ -48,6 +48,6 @@ function solved(
   m2: Mm,
 ): PiecePoint | null {
   const determinant = a * d - b * c;
-  if (Math.abs(determinant) < STEP) return null;
+  if (Math.abs(determinant) < SEAMS_PARALLEL) return null;
   return pointLike(at, at.x - (m1 * d - m2 * b) / determinant, at.y - (m2 * a - m1 * c) / determinant);
 }

@@ -26,7 +26,7 @@ import {
   type PointName,
 } from "../pattern/piece";
 import { invariant } from "../result";
-import { SAME_POINT, TRUING_ACCURACY } from "../tolerance";
+import { AT_SEAM_CORNER, ONE_CURVE, SAME_POINT, STRAIGHT_SEAM, TRUING_ACCURACY } from "../tolerance";
 import { radians, type Mm, type Radians } from "../units";
 import { partAt, type Part } from "./cutAndMove";
 import { controlsOf, fitHandles } from "./fitHandles";
@@ -154,12 +154,6 @@ function handleOf(piece: Piece, index: number): Mm {
   return distance(pointOf(piece, edge.from), controlsOf(piece, edge).c1);
 }
 
-/** mm. Two halves of a seam whose controls lie this near to one straight line are joined by a straight line. */
-const STRAIGHT: Mm = 0.02;
-
-/** mm. A single curve may pass the corner that it replaces this far off: no line is drawn as fine. */
-const ONE_CURVE: Mm = 0.02;
-
 /** Names for corners that stay in a seam where a dart was: from the last, since operations make theirs from the first. */
 const SEAM_CORNERS: readonly PointName[] = ["cut8", "cut7", "cut6", "cut5"];
 
@@ -219,14 +213,11 @@ function oneCurve(piece: Piece, into: Edge, out: Edge): Edge["curve"] {
   const [before, after] = [controlsOf(piece, into), controlsOf(piece, out)];
   const line = lineEdge(a, b);
   const off = [m, before.c1, before.c2, after.c1, after.c2].map((p) => distance(p, edgeNearest(line, p).point));
-  if (Math.max(...off) < STRAIGHT) return null;
+  if (Math.max(...off) < STRAIGHT_SEAM) return null;
   const [arriving, leaving] = [distance(before.c2, m), distance(m, after.c1)];
   const t = arriving / (arriving + leaving);
   return { c1: between(a, before.c1, 1 / t), c2: between(b, after.c2, 1 / (1 - t)) };
 }
-
-/** mm. A dart that is to open this near to where another was joined up opens just there. */
-const AT_SEAM_CORNER: Mm = 6;
 
 /** The seam parted at a place, for a dart that opens there: a corner, and a second in the same place. */
 export function partedFor(

@@ -1,7 +1,7 @@
 import { useRef } from "react";
 import type { CutLine, PlannedLevel } from "../../core/plan/plan";
 import type { Work } from "../../core/decisions/work";
-import { EXTRAPOLATION_STEPS } from "../../core/tolerance";
+import { EXTRAPOLATION_STEPS, READS_AS_NOTHING } from "../../core/tolerance";
 import { followsSentence, levelSum, lineSentence, shareWords } from "../../words/blend";
 import { capital } from "../../words/terms/names";
 import { useGesture } from "../work/useWork";
@@ -59,7 +59,7 @@ export function LevelPickView({ work, level, name, line, own, planners }: LevelP
       >
         <LinePosition name={name} size={level.size} labels={labels} />
       </Strip>
-      {own && Math.abs(gap) >= 0.5 && (
+      {own && Math.abs(gap) >= READS_AS_NOTHING && (
         <p className="follows">
           <Fractions text={followsSentence(level, work.unit)} />
         </p>

@@ -3,6 +3,7 @@ import type { PlannedDart } from "../../core/plan/plan";
 import type { LengthUnit } from "../../core/decisions/work";
 import { formatAngle } from "../../words/terms/darts";
 import { formatAmount, formatLength } from "../../words/terms/length";
+import { READS_AS_NOTHING } from "../../core/tolerance";
 
 type Row = readonly [string, (figures: DartFigures) => string];
 
@@ -14,7 +15,7 @@ export function DartFiguresTable({ dart, unit }: { readonly dart: PlannedDart; r
     [
       "Legs",
       (f) =>
-        Math.abs(f.legInner - f.legOuter) < 0.5
+        Math.abs(f.legInner - f.legOuter) < READS_AS_NOTHING
           ? formatLength(f.legInner, unit)
           : `${formatLength(f.legInner, unit)}, ${formatLength(f.legOuter, unit)}`,
     ],

@@ -1,6 +1,7 @@
 import { useId, useRef, useState, type KeyboardEvent } from "react";
 import { parseAmount } from "../../core/measures/length";
 import type { LengthUnit } from "../../core/decisions/work";
+import { SAME_ENTRY } from "../../core/tolerance";
 import type { Mm } from "../../core/units";
 import { formatAmount, lengthFailureSentence } from "../../words/terms/length";
 import { useRun, useWork } from "../work/useWork";
@@ -66,7 +67,7 @@ export function AmountField(props: AmountFieldProps) {
     }
     // The step begins with this visit: an entry that is forgotten ends one that is going on.
     if (!going.current) forgetUnread();
-    if (Math.abs(parsed.value - value) > 1e-9) show(parsed.value);
+    if (Math.abs(parsed.value - value) > SAME_ENTRY) show(parsed.value);
     finish("commit");
   };
   useKeptOnHide(draft === null ? null : take);

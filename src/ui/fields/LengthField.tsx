@@ -1,6 +1,7 @@
 import { useId, useRef, useState, type KeyboardEvent, type ReactNode } from "react";
 import { parseLength } from "../../core/measures/length";
 import type { Command } from "../../core/plan/commands";
+import { ON_A_MARK } from "../../core/tolerance";
 import { MM_PER_INCH, type Mm } from "../../core/units";
 import { formatLengthEntry, lengthFailureSentence } from "../../words/terms/length";
 import { useRunAll } from "../work/useRunAll";
@@ -41,8 +42,6 @@ const STEPS = {
   cm: { small: 1, large: 10 },
   in: { small: MM_PER_INCH / 16, large: MM_PER_INCH / 2 },
 } as const;
-
-const ROUNDING = 1e-6;
 
 /**
  * A length as typed and a length as understood, kept apart: typing changes nothing until Enter or leaving the field,
@@ -125,7 +124,7 @@ export function LengthField(props: LengthFieldProps) {
     const size = large ? STEPS[unit].large : STEPS[unit].small;
     // To the next mark of the tape in that direction, so that a value between two marks meets them.
     const marks = from / STEPS[unit].small;
-    const onMark = direction === 1 ? Math.floor(marks + ROUNDING) : Math.ceil(marks - ROUNDING);
+    const onMark = direction === 1 ? Math.floor(marks + ON_A_MARK) : Math.ceil(marks - ON_A_MARK);
     const next = Math.round((onMark * STEPS[unit].small + direction * size) * 100) / 100;
     if ((next < 0 && !signed) || (refuse?.(next) ?? null) !== null) return;
     if (stepping.current === null) {

@@ -5,7 +5,7 @@ import { usePageState } from "./pageState";
 import { useRun } from "./useWork";
 
 const PICK_WORDS: Readonly<Record<keyof Picks, string>> = {
-  baseSize: "baseSize",
+  baseSize: "frame",
   cup: "cup version",
   waist: "waist line",
   hip: "hip line",

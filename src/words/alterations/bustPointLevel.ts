@@ -1,11 +1,8 @@
 import { bustGained } from "../../core/alterations/fit/whatChanged";
 import type { Dart, SeamName } from "../../core/pattern/piece";
-import type { Mm } from "../../core/units";
+import { GIRTH_WORTH_TELLING } from "../../core/tolerance";
 import type { FitWords } from "./fitWords";
 import { walkingTold } from "./walking";
-
-/** A change round the bust is told from here on. */
-const WORTH_TELLING: Mm = 1;
 
 type Way = "down" | "up";
 
@@ -55,7 +52,7 @@ export const bustPointLevel: FitWords = {
       hasSide &&
         "Fold the side dart shut and draw the side seam in one smooth curve from the underarm over it to the waist; walk it against the back's and take what is missing or over out of the dart's mouth, half on each leg.",
       ...(isPrincess ? [...bendTold(way), walkingTold(altered, 0)] : []),
-      Math.abs(girth) > WORTH_TELLING &&
+      Math.abs(girth) > GIRTH_WORTH_TELLING &&
         (girth < 0
           ? "The garment loses {girth} round the bust: measure it there, and let it out at the side seams if you cannot spare that."
           : "The garment gains {girth} round the bust: measure it there, and take it in at the side seams if that is too loose."),

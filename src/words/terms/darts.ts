@@ -4,6 +4,7 @@ import { homeOf } from "../../core/pattern/dartNames";
 import type { DartName, PieceName } from "../../core/pattern/piece";
 import type { PlannedDart } from "../../core/plan/plan";
 import type { LengthUnit } from "../../core/decisions/work";
+import { READS_AS_NOTHING } from "../../core/tolerance";
 import { degreesFrom, type Mm, type Radians } from "../../core/units";
 import { formatAmount, formatLength } from "./length";
 import { centreWords, dartRefWords } from "./names";
@@ -87,7 +88,7 @@ export const deepNote = ({ ref, drawn }: PlannedDart): string | null =>
 export function stopNote({ ref, drawn, usualStop, beyondBustPoint }: PlannedDart, unit: LengthUnit): string | null {
   const { apexToBustPoint: short } = drawn;
   if (short === null || usualStop === null || beyondBustPoint) return null;
-  if (short > usualStop.least - 0.5 && short < usualStop.most + 0.5) return null;
+  if (short > usualStop.least - READS_AS_NOTHING && short < usualStop.most + READS_AS_NOTHING) return null;
   return (
     `The ${dartRefWords(ref)} ends ${formatAmount(short, unit)} short of the bust point; ${formatAmount(usualStop.least, unit)} to ` +
     `${formatAmount(usualStop.most, unit)} is usual (common practice). Try the end at that point on a trial, or move it on Darts.`

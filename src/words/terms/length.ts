@@ -1,5 +1,6 @@
 /** Lengths in the wearer's unit: girths and lengths to 1 mm or 1/8 in, small amounts to 1 mm or 1/16 in. */
 import { parseLength, type LengthFailure, type TypedUnit } from "../../core/measures/length";
+import { READ_BACK } from "../../core/tolerance";
 import { MM_PER_CM, MM_PER_INCH, type Mm } from "../../core/units";
 
 export interface LengthParts {
@@ -37,9 +38,6 @@ const EIGHTHS_FROM: Mm = MM_PER_INCH / 2;
 /** A length of the trade's own choosing, where a round figure does: "20 mm", "3/4 in". */
 export const formatRound = (mm: Mm, unit: TypedUnit): string =>
   unit === "in" && Math.abs(mm) >= EIGHTHS_FROM ? inches(mm, LENGTH_DENOMINATOR, "in") : formatAmount(mm, unit);
-
-/** What reading an entry back may add to it: half of the 0.1 mm that entries are kept to. */
-const READ_BACK: Mm = 0.05;
 
 /** The most that can be had, rounded down, so that it can be had just as it is told. */
 export function formatMost(mm: Mm, unit: TypedUnit): string {

@@ -6,7 +6,7 @@ import { distance, polar, type PiecePoint } from "../../geometry/point";
 import { segmentNearest } from "../../geometry/segment";
 import { levelWidth } from "../../girth/levelWidth";
 import { pointOf, type Piece, type PointName } from "../../pattern/piece";
-import { SOLVER_ACCURACY } from "../../tolerance";
+import { SAME_GIRTH, SOLVER_ACCURACY } from "../../tolerance";
 import { radians, type Mm } from "../../units";
 
 const CHAIN: readonly PointName[] = ["centreBust", "bustLineInner", "bustLineOuter", "sideBust"];
@@ -16,8 +16,6 @@ const FAR: Mm = 200;
 const ROUNDS = 50;
 /** Ways from the bust point that are looked at for a place that the line can be led by. */
 const WAYS = 24;
-/** mm. Girths that differ by less are one. */
-const SAME_GIRTH = 0.01;
 
 /** The bust line as it is measured, without darts; mm. null where a piece has none over the bust point. */
 function lengthOf(piece: Piece): Mm | null {

@@ -13,6 +13,7 @@ import {
 } from "../../../core/pattern/piece";
 import { centreWords, dartWords, seamWords } from "../../terms/names";
 import { legsDrawnOn, pivotWords, seamOf, type Told } from "./saidOfDart";
+import { SHARE_ROUNDED } from "../../../core/tolerance";
 
 export const pivotTitle = ({ dart, share, to }: DartPivotAlteration): string =>
   `Move ${shareWords(share)} ${dartWords(dart.dart)} ${homeWords(to, dart.piece)}`;
@@ -25,9 +26,6 @@ const SHARES: readonly (readonly [number, string])[] = [
   [1 / 4, "a quarter of the"],
   [3 / 4, "three quarters of the"],
 ];
-
-/** A share is kept in whole percent, so a third is 33 of them. */
-const SHARE_ROUNDED = 0.005;
 
 const shareWords = (share: number): string =>
   SHARES.find(([of]) => Math.abs(of - share) < SHARE_ROUNDED)?.[1] ?? `${Math.round(share * 100)}% of the`;
