@@ -3,7 +3,8 @@ import type { Plan } from "../core/plan/plan";
 import type { Work } from "../core/decisions/work";
 import { bustSentence, lineSentence } from "../words/blend";
 import { cautions } from "../words/cautions";
-import { checklistByPiece, groupTitle, phaseWords, type Phase } from "../words/checklist";
+import type { WorkPhase } from "../core/plan/workPhases";
+import { checklistByPiece, groupTitle, phaseWords } from "../words/checklist";
 import { planDoubts } from "../words/doubts";
 import { capital, levelWords } from "../words/terms/names";
 import { surePassage } from "../words/surePassage";
@@ -57,7 +58,7 @@ function verdict(work: Work, plan: Plan): readonly string[] {
 
 function jobs(work: Work, plan: Plan): readonly string[] {
   return checklistByPiece(plan, work.unit).flatMap((group) => {
-    let phase: Phase | null = null;
+    let phase: WorkPhase | null = null;
     return [
       ...heading(`Order of work: ${groupTitle(group)}`),
       ...group.lines.flatMap((line) => {

@@ -4,6 +4,7 @@
  */
 import { isRedraw } from "../core/decisions/alteration";
 import type { ChecklistItem, ChecklistStep, Plan, PlannedAlteration } from "../core/plan/plan";
+import { phaseOfStep, type WorkPhase } from "../core/plan/workPhases";
 import { type LengthUnit } from "../core/decisions/work";
 import type { Piece, PieceName } from "../core/pattern/piece";
 import { bustSaid } from "./alterations/bustAdjustment";
@@ -17,14 +18,7 @@ import { plannedAmount } from "./ledger";
 import { capital, pieceWords } from "./terms/names";
 import { alterationTitle } from "./planned";
 
-/**
- * The order on one piece. The widths come right after tracing: they are read off the printed lines, which lie true to
- * the tissue only until it is cut and swung, and a side seam marked anew later would undo what was taken off at it.
- */
-const PHASES = ["trace", "widthsTraced", "length", "bust", "darts", "widths", "edges", "truing"] as const;
-export type Phase = (typeof PHASES)[number];
-
-const PHASE_WORDS: Readonly<Record<Phase, string>> = {
+const PHASE_WORDS: Readonly<Record<WorkPhase, string>> = {
   trace: "Trace",
   bust: "Bust",
   darts: "Darts",
@@ -35,10 +29,10 @@ const PHASE_WORDS: Readonly<Record<Phase, string>> = {
   truing: "True and check",
 };
 
-export const phaseWords = (phase: Phase): string => PHASE_WORDS[phase];
+export const phaseWords = (phase: WorkPhase): string => PHASE_WORDS[phase];
 
 export interface ChecklistLine {
-  readonly phase: Phase;
+  readonly phase: WorkPhase;
   readonly text: string;
   /** The single moves of a longer job, in order. */
   readonly moves: readonly string[];
@@ -50,25 +44,6 @@ export interface PieceChecklist {
   /** null: on the pieces together, when each is done. */
   readonly piece: PieceName | null;
   readonly lines: readonly ChecklistLine[];
-}
-
-function phaseOf(step: ChecklistStep): Phase {
-  switch (step.kind) {
-    case "trace":
-      return "trace";
-    case "bust":
-      return "bust";
-    case "blend":
-      return "widthsTraced";
-    case "dart":
-      return step.late ? "edges" : "darts";
-    case "trueDart":
-    case "trued":
-    case "walk":
-      return "truing";
-    case "alteration":
-      return step.planned.phase;
-  }
 }
 
 function plannedSaid(planned: PlannedAlteration, context: Context): Said {
@@ -103,7 +78,7 @@ function said(step: ChecklistStep, context: Context): Said {
     case "alteration":
       return plannedSaid(step.planned, context);
     case "dart":
-      return dartSaid(step.dart, step.figures, context);
+      return dartSaid(step, context);
     case "trueDart":
       return trueDartSaid(step.dart, step.amount, context);
     case "walk":
@@ -122,20 +97,26 @@ export function checklistLine(
 ): ChecklistLine {
   const piece = pieces.find((one) => one.name === item.piece);
   const { text, moves = [], amount = null } = said(item.step, { unit, piece, pieceName: item.piece, traced });
-  // A fit for one half says so itself.
-  const half = item.half === undefined || item.step.kind === "alteration" ? "" : `On the ${halfWords(item.half)}: `;
-  return { phase: phaseOf(item.step), text: `${half}${text}`, moves, amount };
+  const half = item.half === undefined || saysItsHalf(item.step) ? "" : `On the ${halfWords(item.half)}: `;
+  return { phase: phaseOfStep(item.step), text: `${half}${text}`, moves, amount };
 }
+
+/** A fit for one half alone does so in its title. */
+const saysItsHalf = (step: ChecklistStep): boolean =>
+  step.kind === "alteration" &&
+  step.planned.what.kind === "alteration" &&
+  step.planned.what.alteration.kind === "fit" &&
+  step.planned.what.alteration.half !== undefined;
 
 /** The same as running text. */
 export const checklistSentence = (line: ChecklistLine): string => [line.text, ...line.moves].join(" ");
 
-/** Every job, gathered by piece, in the order of the phases on each; last the seams, walked when all pieces are done. */
+/** Every job, gathered by piece; last the seams, walked when all pieces are done. */
 export function checklistByPiece(plan: Pick<Plan, "checklist" | "left">, unit: LengthUnit): readonly PieceChecklist[] {
-  const gather = (piece: PieceName | null, items: readonly ChecklistItem[]): PieceChecklist => {
-    const lines = saidOnce(items, plan.left.pieces, unit);
-    return { piece, lines: PHASES.flatMap((phase) => lines.filter((line) => line.phase === phase)) };
-  };
+  const gather = (piece: PieceName | null, items: readonly ChecklistItem[]): PieceChecklist => ({
+    piece,
+    lines: saidOnce(items, plan.left.pieces, unit),
+  });
   const walks = plan.checklist.filter((item) => item.step.kind === "walk");
   const jobs = plan.checklist.filter((item) => item.step.kind !== "walk");
   const names = [...new Set(jobs.map((item) => item.piece))];
@@ -164,7 +145,7 @@ function saidOnce(
   return items.flatMap((item, index): readonly ChecklistLine[] => {
     const line = onBoth[index];
     if (line === undefined) return [];
-    if (item.half === undefined || item.step.kind === "alteration") return [line];
+    if (item.half === undefined) return [line];
     const other = items.findIndex(
       ({ half }, at) => half !== undefined && half !== item.half && keys[at] === keys[index],
     );

@@ -35,11 +35,13 @@ export interface Doubts {
 
 export function planDoubts(plan: Plan, unit: LengthUnit): Doubts {
   const refused = plan.alterations.flatMap((planned) => refusedSentence(planned, unit) ?? []);
-  const failing = plan.checks
-    .filter((check) => !check.ok)
-    .flatMap((check) =>
-      check.name === "alterationsMade" && refused.length > 0 ? refused : [checkFailureSentence(check, unit)],
-    );
+  // Each half has a check of its own of what was left out, and an alteration can be left out on both.
+  const failing = [
+    ...refused,
+    ...plan.checks
+      .filter(({ name, ok }) => !ok && (name !== "alterationsMade" || refused.length === 0))
+      .map((check) => checkFailureSentence(check, unit)),
+  ];
   const beyond = plan.levels
     .filter((level) => level.extrapolated && !shareWords(level.between, level.share).startsWith("on the"))
     .map(

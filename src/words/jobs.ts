@@ -1,11 +1,9 @@
 /** The jobs of the order of work that are no alteration, in words: traced, blended, drawn, trued and walked. */
 import type { TruingChange } from "../core/truing/changes";
-import type { DartFigures } from "../core/dart/dartFigures";
-import { distance } from "../core/geometry/point";
-import { homeOf, liesAlongBust } from "../core/pattern/dartNames";
+import { liesAlongBust } from "../core/pattern/dartNames";
 import { isBasque } from "../core/pattern/pieceGroups";
-import type { DartRef, LevelName, PointName } from "../core/pattern/piece";
-import type { ChecklistStep, CutLine } from "../core/plan/plan";
+import type { DartRef, LevelName, PieceName, PointName } from "../core/pattern/piece";
+import type { ChecklistStep, CutLine, MouthPlace } from "../core/plan/plan";
 import type { Mm } from "../core/units";
 import { mouthSeamWords } from "./alterations/dartRedraw";
 import { shareWords } from "./blend";
@@ -66,39 +64,33 @@ export function blendSaid(line: CutLine, from: LevelName, context: Context): Sai
   };
 }
 
-/** The point that a dart's mouth is measured from, and its words. */
-function originOf({ piece, dart: name }: DartRef): readonly [PointName, string] {
-  switch (homeOf(name)) {
-    case "side":
-    case "french":
-    case "armhole":
-      return ["underarm", "underarm"];
-    case "waist":
-      return ["centreWaist", centreWords(piece)];
-    case "underBust":
-      return ["underBustCentre", centreWords(piece)];
-    case "shoulder":
-      return ["sideNeck", "neck edge"];
-    case "neck":
-    case "centre":
-      return ["centreNeck", "centre of the neck edge"];
+/** The corner that a dart's mouth is measured from. */
+function cornerWords(from: PointName, piece: PieceName): string {
+  switch (from) {
+    case "centreWaist":
+    case "underBustCentre":
+      return centreWords(piece);
+    case "sideNeck":
+      return "neck edge";
+    default:
+      return pointWords(from);
   }
 }
 
 /** Where the mouth lies on its seam and where the end is found, by compasses or a tape. */
-function dartPosition(ref: DartRef, figures: DartFigures, context: Context): string[] {
-  const { piece } = context;
-  const [from, origin] = originOf(ref);
-  const start = piece?.points[from];
-  if (start === undefined) return [];
-  const [first, second] = pair(distance(start.at, figures.inner), distance(start.at, figures.outer), context);
+function dartPosition(ref: DartRef, mouth: MouthPlace | null, context: Context): string[] {
+  if (mouth === null) return [];
+  const [first, second] = pair(mouth.inner, mouth.outer, context);
   return [
-    `Its mouth on the ${mouthSeamWords(ref)}: ends ${first} and ${second} from the ${origin}, measured straight.`,
+    `Its mouth on the ${mouthSeamWords(ref)}: ends ${first} and ${second} from the ${cornerWords(mouth.from, ref.piece)}, measured straight.`,
     "Its end: where the two leg lengths, swung from the ends of the mouth, cross.",
   ];
 }
 
-export function dartSaid(ref: DartRef, figures: DartFigures, context: Context): Said {
+export function dartSaid(
+  { dart: ref, figures, mouth }: Extract<ChecklistStep, { kind: "dart" }>,
+  context: Context,
+): Said {
   const [inner, outer] = pair(figures.legInner, figures.legOuter, context);
   const legs =
     inner === outer
@@ -115,7 +107,7 @@ export function dartSaid(ref: DartRef, figures: DartFigures, context: Context): 
         : `; it ends ${small(stop, context)} short of the bust point`;
   return {
     text: `Draw the ${dartWords(ref.dart)}: mouth ${small(figures.intake, context)} wide, ${legs}${end}.`,
-    moves: dartPosition(ref, figures, context),
+    moves: dartPosition(ref, mouth, context),
     amount: small(figures.intake, context),
   };
 }

@@ -160,7 +160,13 @@ describe("checklist words", () => {
       fullness: 20,
       apexToBustPoint: -5,
     };
-    const words = sentence({ kind: "dart", dart: { piece: "front", dart: "waistDart" }, figures, late: false });
+    const words = sentence({
+      kind: "dart",
+      dart: { piece: "front", dart: "waistDart" },
+      figures,
+      mouth: null,
+      late: false,
+    });
     expect(words).toContain("mouth 30 mm wide, inner leg 96 mm, outer leg 92 mm long");
     expect(words).toContain("5 mm past the bust point");
   });
@@ -252,5 +258,48 @@ describe("the order of work where there is little to say", () => {
     expect(new Set(checklistByPiece(plan, "cm")[0]?.lines.map(({ text }) => text)).size).toBe(
       checklistByPiece(plan, "cm")[0]?.lines.length,
     );
+  });
+
+  it("finds the same dart of each half from that half's own underarm", () => {
+    const dart = { piece: "front", dart: "sideDart" } as const;
+    const plan = planOf({
+      ...sampleWork,
+      alterations: [
+        { kind: "fit", id: "a", fit: "armholeDepth", amount: -10, half: "left" },
+        { kind: "dartMouth", id: "b", dart, inner: 3, outer: 3, giveBack: {} },
+      ],
+    });
+    const texts = checklistByPiece(plan, "cm")[0]?.lines.map((line) => checklistSentence(line)) ?? [];
+    const [left = NaN, right = NaN] = (["left", "right"] as const).map((half) => {
+      const { underarm, sideDartInner } = plan[half].pieces.find(({ name }) => name === "front")?.points ?? {};
+      const [corner, mouth] = [underarm?.at, sideDartInner?.at];
+      const away = Math.hypot((mouth?.x ?? NaN) - (corner?.x ?? NaN), (mouth?.y ?? NaN) - (corner?.y ?? NaN));
+      const text = texts.find((one) => one.startsWith(`On the ${half} half: Draw the side dart`)) ?? "";
+      const said = 10 * Number(/ends (\d+\.\d) cm and/.exec(text)?.[1]);
+      expect(Math.abs(said - away)).toBeLessThan(0.6);
+      return said;
+    });
+    // The underarm was raised by 10 mm on the left alone.
+    expect(left - right).toBeGreaterThan(8);
+  });
+
+  it("says what is made on both halves apart where its lengths are not the same on both", () => {
+    const plan = planOf({
+      ...sampleWork,
+      alterations: [
+        { kind: "fit", id: "a", fit: "roundBack", amount: 10, half: "left" },
+        { kind: "fit", id: "b", fit: "lengthAboveBust", amount: 7 },
+      ],
+    });
+    const linesOf = (name: string) => checklistByPiece(plan, "cm").find(({ piece }) => piece === name)?.lines ?? [];
+    const longer = (name: string): string[] =>
+      linesOf(name)
+        .filter(({ text }) => text.includes("Lengthen the bodice above the bust by 7 mm."))
+        .map((line) => checklistSentence(line));
+    const down = longer("back").map((text) => / (\d+) mm straight below/.exec(text)?.[1]);
+    expect(longer("back").map((text) => text.slice(0, 12))).toEqual(["On the left ", "On the right"]);
+    expect(new Set(down).size).toBe(2);
+    // Both in one line would be true of one half only.
+    expect(down.every((length) => Number(length) > 20)).toBe(true);
   });
 });

@@ -1,12 +1,12 @@
 /**
  * Flat-pattern measure: the width of a half piece at a level, less what darts take there. A dart that crosses the level
- * takes the straight distance between its legs.
+ * takes what of the line lies between its legs, as straight lines from its end to its mouth.
  */
 import { edgeCrossingsAtY, edgePointAt } from "../geometry/edgeCurve";
 import { distance, piecePoint, type PiecePoint } from "../geometry/point";
-import { segmentIntersections } from "../geometry/segment";
+import { lineDistance } from "../geometry/segment";
 import { invariant } from "../result";
-import { pointOf, type Dart, type LevelName, type Piece } from "../pattern/piece";
+import { pointOf, type Dart, type LevelName, type Piece, type PointName } from "../pattern/piece";
 import type { Mm } from "../units";
 import { curveOf } from "../pattern/ring";
 import { seamLength } from "./seamLength";
@@ -20,13 +20,17 @@ export function levelWidth(piece: Piece, level: LevelName): Mm | null {
   }
   if (own === undefined) return null;
   if ("seam" in own.along) return seamLength(piece, own.along.seam);
-  const { points } = own.along;
+  return alongLine(piece, own.along.points, (a, b) => distance(a, b) - takenBetween(piece, a, b));
+}
+
+/** A length of each straight stretch of a line from the centre to the side, added up; mm. */
+function alongLine(piece: Piece, points: readonly PointName[], lengthOf: (a: PiecePoint, b: PiecePoint) => Mm): Mm {
   let sum = 0;
   for (let i = 1; i < points.length; i += 1) {
     const a = pointOf(piece, invariant(points[i - 1], "level point"));
     const b = pointOf(piece, invariant(points[i], "level point"));
     // After a small bust adjustment the outer part overlaps the inner one, and the line runs back across the overlap.
-    sum += Math.sign(b.x - a.x) * distance(a, b) - chordsAcross(piece, a, b);
+    sum += Math.sign(b.x - a.x) * lengthOf(a, b);
   }
   return sum;
 }
@@ -44,36 +48,40 @@ export function widthAtHeight(piece: Piece, y: Mm): Mm {
     }
   }
   if (most < least) return 0;
-  return most - least - chordsAcross(piece, piecePoint(least, y), piecePoint(most, y));
+  return most - least - takenBetween(piece, piecePoint(least, y), piecePoint(most, y));
 }
 
-/** What the darts take of the bust line of a piece, by the straight distance between their legs there; mm on the half. */
+/** What the darts take of the bust line of a piece; mm on the half. */
 export function takenAtBust(piece: Piece): Mm {
   const line = piece.levelLines.find(({ level }) => level === "bust");
   if (line === undefined || "seam" in line.along) return 0;
-  const { points } = line.along;
-  return points
-    .slice(1)
-    .reduce(
-      (sum, to, i) =>
-        sum + chordsAcross(piece, pointOf(piece, invariant(points[i], "level point")), pointOf(piece, to)),
-      0,
-    );
+  return alongLine(piece, line.along.points, (a, b) => takenBetween(piece, a, b));
 }
 
 /** A dart from the side or the centre lies along a level line, not across it: sewing it takes length there, not girth. */
-function chordsAcross(piece: Piece, a: PiecePoint, b: PiecePoint): Mm {
+function takenBetween(piece: Piece, a: PiecePoint, b: PiecePoint): Mm {
   let sum = 0;
   for (const dart of piece.darts) {
-    if (dart.seam !== "side" && dart.seam !== "centre") sum += chordOf(piece, dart, a, b);
+    if (dart.seam !== "side" && dart.seam !== "centre") sum += lengthWithin(piece, dart, a, b);
   }
   return sum;
 }
 
-function chordOf(piece: Piece, dart: Dart, a: PiecePoint, b: PiecePoint): Mm {
-  const apex = pointOf(piece, dart.apex);
-  const atInner = segmentIntersections(apex, pointOf(piece, dart.inner), a, b)[0];
-  const atOuter = segmentIntersections(apex, pointOf(piece, dart.outer), a, b)[0];
-  if (atInner === undefined || atOuter === undefined) return 0;
-  return distance(atInner.point, atOuter.point);
+/**
+ * How much of the straight line from a to b lies within a dart: between its legs and not beyond its mouth; mm.
+ *
+ * @source a convex outline keeps of a line what is on the inner side of each of its edges (Cyrus and Beck)
+ */
+function lengthWithin(piece: Piece, { apex, inner, outer }: Dart, a: PiecePoint, b: PiecePoint): Mm {
+  const corners = [pointOf(piece, apex), pointOf(piece, inner), pointOf(piece, outer)] as const;
+  let [from, to] = [0, 1];
+  for (const [i, corner] of corners.entries()) {
+    const [next, third] = [invariant(corners[(i + 1) % 3], "corner"), invariant(corners[(i + 2) % 3], "corner")];
+    const side = Math.sign(lineDistance(third, corner, next));
+    const [atA, atB] = [side * lineDistance(a, corner, next), side * lineDistance(b, corner, next)];
+    if (atA < 0 && atB < 0) return 0;
+    if (atA < 0) from = Math.max(from, atA / (atA - atB));
+    if (atB < 0) to = Math.min(to, atA / (atA - atB));
+  }
+  return Math.max(0, to - from) * distance(a, b);
 }

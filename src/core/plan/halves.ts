@@ -1,8 +1,13 @@
 /** What is told of both halves of the body together, where left and right differ. */
 import type { Half } from "../decisions/alteration";
 import type { CheckResult } from "../checks/check";
-import type { ChecklistItem, PlanHalf, PlannedAlteration } from "./plan";
+import type { ChecklistItem, ChecklistStep, PlanHalf, PlannedAlteration } from "./plan";
+import { isCut, isDartCut, walkedBy } from "../alterations/fit/whatChanged";
+import { piecesOf } from "../pattern/pieceSet";
 import type { Work } from "../decisions/work";
+import { invariant } from "../result";
+import { SOLVER_ACCURACY } from "../tolerance";
+import { inOrderOfWork } from "./workPhases";
 
 /** The alterations of both halves in the order they are made; those on both stand once, as the left half has them. */
 export function ledgerOfHalves(work: Work, left: PlanHalf, right: PlanHalf): readonly PlannedAlteration[] {
@@ -26,7 +31,9 @@ export function checksOfHalves(
   right: readonly CheckResult[] | null,
 ): readonly CheckResult[] {
   if (right === null) return left;
-  return merged(left, right, (check) => JSON.stringify({ ...check, measured: Math.round(check.measured * 10) }));
+  return merged(left, right, ({ measured, expected, ...check }) =>
+    JSON.stringify([check, tenths(measured), tenths(expected)]),
+  );
 }
 
 /** `right` null: the halves are alike. Jobs alike on both halves stand once; the rest say which half they are for. */
@@ -35,24 +42,54 @@ export function workOfHalves(
   right: readonly ChecklistItem[] | null,
 ): readonly ChecklistItem[] {
   if (right === null) return left;
-  return merged(left, right, ({ piece, step, amount }) =>
-    step.kind === "alteration"
-      ? `${piece} ${step.planned.id}`
-      : JSON.stringify([piece, step, Math.round(amount * 10)], rounded),
+  return inOrderOfWork(
+    merged(left, right, ({ piece, step, amount }) =>
+      JSON.stringify([piece, told(step), amount], (_key, value: unknown) =>
+        typeof value === "number" ? tenths(value) : value,
+      ),
+    ),
   );
 }
 
-/** Tenths of a millimetre or degree: what differs by less is said alike. */
-const rounded = (_key: string, value: unknown): unknown => (typeof value === "number" ? Math.round(value * 10) : value);
+/** What is told of a step: pieces of the two halves may differ where no words do. */
+function told(step: ChecklistStep): unknown {
+  // A line is marked where it runs before any alteration moves it.
+  if (step.kind === "blend") return { ...step, cutLine: { ...step.cutLine, alterationMove: 0 } };
+  if (step.kind !== "alteration") return step;
+  const { id, outcome } = step.planned;
+  if (!outcome.ok) return [id, outcome.failure];
+  const { values, given, notes, surgery, before, after } = outcome.value;
+  const cut = piecesOf(before).map((piece) => [piece.name, isCut(piece, surgery), isDartCut(piece, surgery)]);
+  return [id, values, given, notes, cut, walkedBy(before, after, 0)];
+}
 
+/**
+ * Tenths of a millimetre or degree: what differs by less is said alike. Amounts typed, and their halves, lie in the middle
+ * between two tenths often: there rounding would tell apart what is one, so they are moved out of it.
+ */
+const tenths = (value: number): number => Math.round((value + SOLVER_ACCURACY) * 10);
+
+/** Both in one list, each in its own order: what is alike stands once, what is not beside its like of the other half. */
 function merged<T extends { readonly half?: Half }>(
   left: readonly T[],
   right: readonly T[],
   keyOf: (item: T) => string,
 ): readonly T[] {
-  const [ofLeft, ofRight] = [new Set(left.map(keyOf)), new Set(right.map(keyOf))];
-  return [
-    ...left.map((item): T => (ofRight.has(keyOf(item)) ? item : { ...item, half: "left" })),
-    ...right.filter((item) => !ofLeft.has(keyOf(item))).map((item): T => ({ ...item, half: "right" })),
-  ];
+  const keys = right.map(keyOf);
+  const [ofLeft, ofRight] = [new Set(left.map(keyOf)), new Set(keys)];
+  const ownOfRight = (from: number, to: number): readonly T[] =>
+    right
+      .slice(from, to)
+      .filter((_, index) => !ofLeft.has(invariant(keys[from + index], "key")))
+      .map((item): T => ({ ...item, half: "right" }));
+  let taken = 0;
+  const both = left.flatMap((item): readonly T[] => {
+    const key = keyOf(item);
+    if (!ofRight.has(key)) return [{ ...item, half: "left" }];
+    const upTo = Math.max(taken, keys.indexOf(key));
+    const before = ownOfRight(taken, upTo);
+    taken = upTo;
+    return [...before, item];
+  });
+  return [...both, ...ownOfRight(taken, right.length)];
 }

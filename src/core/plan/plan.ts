@@ -8,7 +8,7 @@ import type { TruingChange } from "../truing/changes";
 import type { DartFigures } from "../dart/dartFigures";
 import type { ProbableBustPoint } from "../bodies/probableBustPoint";
 import type { PiecePoint } from "../geometry/point";
-import type { DartRef, LevelName, Nest, Piece, PieceName, SeamName } from "../pattern/piece";
+import type { DartRef, LevelName, Nest, Piece, PieceName, PointName, SeamName } from "../pattern/piece";
 import type { Result } from "../result";
 import type { Sizing } from "../sizing/sizing";
 import type { Mm, Radians } from "../units";
@@ -99,13 +99,27 @@ export interface ChecklistItem {
   readonly half?: Half;
 }
 
+/** Where a dart's mouth lies: how far its ends are from a corner of the piece, measured straight. */
+export interface MouthPlace {
+  readonly from: PointName;
+  readonly inner: Mm;
+  readonly outer: Mm;
+}
+
 export type ChecklistStep =
   | { readonly kind: "trace"; readonly size: string; readonly cup: string | null }
   | { readonly kind: "bust"; readonly spread: Mm; readonly whole: Mm; readonly drop: Mm }
   | { readonly kind: "blend"; readonly cutLine: CutLine; readonly from: LevelName }
   | { readonly kind: "alteration"; readonly planned: PlannedAlteration }
   /** `late`: widths or edges change it after the darts are done, so that it can only be drawn then. */
-  | { readonly kind: "dart"; readonly dart: DartRef; readonly figures: DartFigures; readonly late: boolean }
+  | {
+      readonly kind: "dart";
+      readonly dart: DartRef;
+      readonly figures: DartFigures;
+      /** null where the piece has no corner to measure from. */
+      readonly mouth: MouthPlace | null;
+      readonly late: boolean;
+    }
   | { readonly kind: "trueDart"; readonly dart: DartRef; readonly amount: Mm }
   | {
       readonly kind: "walk";

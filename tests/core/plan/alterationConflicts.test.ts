@@ -130,8 +130,38 @@ describe("slipConflicts", () => {
     expect(alterationConflicts([{ ...planned(fit("a"), longer), source: "bust" }, planned(fit("b"), longer)])).toEqual(
       [],
     );
+    // The lines of both halves, one after the other: what is on both stands there twice, and is one.
+    expect(alterationConflicts([planned(fit("a"), longer), planned(fit("a"), longer)])).toEqual([]);
     // An alteration of one half is laid on the same pieces as one of both.
     expect(alterationConflicts([planned(fit("a", "left"), longer), planned(fit("b"), longer)])).toHaveLength(2);
+  });
+});
+
+describe("alterations of two pieces", () => {
+  const on = (piece: "front" | "back"): Alteration => ({
+    kind: "dartMouth",
+    id: piece,
+    dart: { piece, dart: "waistDart" },
+    inner: 1,
+    outer: 1,
+    giveBack: {},
+  });
+  /** The same change on a back. */
+  const back = (of: AlterationTrace): AlterationTrace => {
+    const turned = (piece: Piece | undefined): Piece => ({ ...(piece ?? square()), name: "back" });
+    return { ...of, piece: "back", before: { back: turned(of.before.front) }, after: { back: turned(of.after.front) } };
+  };
+
+  it("conflict where one reaches over to the other's seam, though their darts are called alike", () => {
+    // What the back's dart sets free may be given back by the front's seams.
+    expect(alterationConflicts([planned(on("front"), lowerAtSide), planned(on("back"), lowerAtSide)])).toEqual([
+      { a: "front", b: "back", piece: "front", seam: "side" },
+      { a: "front", b: "back", piece: "front", seam: "waist" },
+    ]);
+  });
+
+  it("do not where each changes a seam of its own piece, though the seams are called alike", () => {
+    expect(alterationConflicts([planned(fit("a"), longer), planned(fit("b"), back(longer))])).toEqual([]);
   });
 });
 

@@ -204,7 +204,7 @@ function silent(plan: Plan, crossed: readonly Piece[]): string[] {
   const due = [
     // A line that crosses itself never passes for a sound outline.
     ...crossed.map(({ name }) => `outlineClosed ${name}`),
-    ...(refused.length > 0 ? [`slipsApplied ${[...new Set(refused)].join("+")}`] : []),
+    ...(refused.length > 0 ? [`alterationsMade ${[...new Set(refused)].join("+")}`] : []),
   ];
   // The library itself is out by some hundredths on the tight curves that such works can have.
   const misread = Math.abs(girth - level.finished) < 0.5 ? [] : [`waist ${level.finished} is ${girth}`];
