@@ -34,7 +34,7 @@ export interface Doubts {
 }
 
 export function planDoubts(plan: Plan, unit: LengthUnit): Doubts {
-  const refused = plan.alterations.flatMap((planned) => refusedSentence(planned, unit) ?? []);
+  const refused = plan.ledger.flatMap((planned) => refusedSentence(planned, unit) ?? []);
   // Each half has a check of its own of what was left out, and an alteration can be left out on both.
   const failing = [
     ...refused,

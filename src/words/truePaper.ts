@@ -71,7 +71,7 @@ export function alteredWords(
   { name, half }: Pick<TruePiece, "name" | "half">,
   unit: LengthUnit,
 ): readonly string[] {
-  return plan.alterations.flatMap((planned) => {
+  return plan.ledger.flatMap((planned) => {
     if (!planned.outcome.ok || planned.what.kind === "blend") return [];
     if (planned.piece !== name && planned.outcome.value.after[name] === undefined) return [];
     if (planned.what.kind === "alteration") {

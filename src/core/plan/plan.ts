@@ -173,7 +173,7 @@ export interface Plan extends PlanGarment {
   /** The very same object as `left` where the halves of the body are alike. */
   readonly right: PlanHalf;
   /** The ledger: what is made on both halves stands in it once. */
-  readonly alterations: readonly PlannedAlteration[];
+  readonly ledger: readonly PlannedAlteration[];
   readonly checks: readonly CheckResult[];
   readonly checklist: readonly ChecklistItem[];
 }

@@ -36,7 +36,7 @@ function surgeryOf<K extends DartSurgery["kind"]>(
 }
 
 function refusalOf(plan: Plan, alteration: DartSurgery | undefined, unit: Work["unit"]): string | null {
-  const outcome = plan.alterations.find(({ id }) => id === alteration?.id)?.outcome;
+  const outcome = plan.ledger.find(({ id }) => id === alteration?.id)?.outcome;
   return outcome === undefined || outcome.ok ? null : alterationFailureSentence(outcome.failure, unit);
 }
 
@@ -264,7 +264,7 @@ export function DartsGone({ plan, work }: { readonly plan: Plan; readonly work: 
   const gone = work.alterations
     .filter(isSurgery)
     .filter((a) => !halvesOf(plan).some(({ darts }) => darts.some(({ ref }) => isSameDart(ref, a.dart))));
-  const alterations = plan.alterations.filter(({ id }) => gone.some((a) => a.id === id));
+  const alterations = plan.ledger.filter(({ id }) => gone.some((a) => a.id === id));
   if (alterations.length === 0) return null;
   return (
     <section aria-labelledby="darts-gone">

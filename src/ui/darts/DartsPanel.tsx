@@ -134,7 +134,7 @@ function DartEditor({ dart, plan, work }: DartEditorProps) {
     [work.alterations, ref],
   );
   const failureOf = (kind: DartRedraw["kind"]): AlterationFailure | null => {
-    const planned = plan.alterations.find(
+    const planned = plan.ledger.find(
       ({ what }) =>
         what.kind === "alteration" &&
         isRedraw(what.alteration) &&
@@ -249,7 +249,7 @@ function DartEditor({ dart, plan, work }: DartEditorProps) {
       {own.length > 0 && (
         <>
           <GiveBackShares dart={ref} places={dart.giveBackPlaces} shares={sharesOf(work, ref)} />
-          <DartSums dart={dart} alterations={plan.alterations} unit={unit} />
+          <DartSums dart={dart} alterations={plan.ledger} unit={unit} />
           <p>
             {own.map((alteration) => (
               <button

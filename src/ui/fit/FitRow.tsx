@@ -59,7 +59,7 @@ export function FitRow({ fit, plan, work }: FitRowProps) {
 }
 
 function refusalOf(plan: Plan, id: string) {
-  const outcome = plan.alterations.find((planned) => planned.id === id)?.outcome;
+  const outcome = plan.ledger.find((planned) => planned.id === id)?.outcome;
   return outcome === undefined || outcome.ok ? null : outcome.failure;
 }
 

@@ -32,7 +32,7 @@ export function seamsOf(pieces: readonly Piece[]): readonly SeamName[] {
 
 /** Whether any alteration of the wearer's is in the pieces, on either half. */
 export const isAltered = (plan: Plan): boolean =>
-  plan.alterations.some(({ source, outcome }) => source === "wearer" && outcome.ok);
+  plan.ledger.some(({ source, outcome }) => source === "wearer" && outcome.ok);
 
 export function requestFor(work: Work, plan: Plan, kind: PaperKind, chosen: Chosen, day: string): PaperRequest {
   const size = sizeOf(chosen, plan, kind);
