@@ -38,7 +38,7 @@ interface Frame {
 /**
  * The ink of a strip.
  *
- * @param frame the printed size it is laid on: its label and its place in the chart
+ * @param baseSize the printed size it is laid on: its label and its place in the chart
  * @returns lines under, words over; all of it within the patch's ring
  */
 export function overlayInk(patch: Patch, baseSize: Frame, unit: LengthUnit): readonly PieceInk[] {

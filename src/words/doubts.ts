@@ -23,7 +23,7 @@ export function refusedSentence(planned: PlannedAlteration, unit: LengthUnit): s
   return `Left out on the ${pieceWords(planned.piece)}: ${asked.charAt(0).toLowerCase()}${asked.slice(1)}. ${alterationFailureSentence(planned.outcome.failure, unit)}`;
 }
 
-/** A frame between two sizes and a bust left alone can be this far out together and still be wanted so. */
+/** A base size between two sizes and a bust left alone can be this far out together and still be wanted so. */
 const BUST_FAR_OFF: Mm = 2 * BUST_LEFT_ALONE;
 
 export interface Doubts {

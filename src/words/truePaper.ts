@@ -58,7 +58,7 @@ function lineWords({ level, between, share }: PlannedLevel): string {
     : `${levelWords(level)} ${Math.round(share * 100)} % from ${between[0]} to ${between[1]}`;
 }
 
-/** The sizes it is made of, frame first. */
+/** The sizes it is made of, base size first. */
 export function blendWords(plan: Plan): string {
   const { baseSize, cup } = plan.sizing;
   const lines = plan.levels.filter(({ level }) => level !== "bust").map(lineWords);

@@ -22,10 +22,10 @@ import { planOf } from "./planOf";
 export type HandleEnd = "apex" | "inner" | "outer";
 
 /** What an arrow key moves, and what a drag snaps to. */
-export const stepOf = (unit: LengthUnit): Mm => (unit === "cm" ? 1 : MM_PER_INCH / 16);
+export const snapStep = (unit: LengthUnit): Mm => (unit === "cm" ? 1 : MM_PER_INCH / 16);
 
 const snap = (value: Mm, unit: LengthUnit): Mm => {
-  const step = stepOf(unit);
+  const step = snapStep(unit);
   return Math.round(Math.round(value / step) * step * 1e4) / 1e4;
 };
 

@@ -30,7 +30,7 @@ export interface PlannedLevel {
   readonly claim: Mm;
   /** Measured on the final pieces, whole girth, darts closed. */
   readonly finished: Mm;
-  /** One standard deviation of the body girth it stands on (of the upper chest, where the frame goes by it). */
+  /** One standard deviation of the body girth it stands on (of the upper chest, where the base size goes by it). */
   readonly spread: Mm;
   /** Tape error that would change the pick or carry the line past the next printed one. */
   readonly margin: Mm;

@@ -16,7 +16,7 @@ import { useViewState } from "../work/viewState";
 import { AmountField } from "../fields/AmountField";
 import { Choice } from "../fields/Choice";
 import { Select } from "../fields/Select";
-import { alterationId, stepOf } from "../../core/plan/dartEdit";
+import { alterationId, snapStep } from "../../core/plan/dartEdit";
 
 const isSurgery = (alteration: Alteration): alteration is DartSurgery =>
   alteration.kind === "dartPivot" ||
@@ -247,7 +247,7 @@ function Legs({ dart, plan, work }: Omit<PartProps, "piece">) {
       hint={bowHint(work.unit)}
       value={own.bow}
       unit={work.unit}
-      step={stepOf(work.unit)}
+      step={snapStep(work.unit)}
       onStart={gesture.begin}
       onPreview={(bow) => gesture.preview(change(bow))}
       onCommit={gesture.commit}

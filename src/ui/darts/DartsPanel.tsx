@@ -23,7 +23,7 @@ import { SewnFront } from "../sewn/SewnFront";
 import { FoldedDisc } from "./FoldedDisc";
 import { GiveBackShares } from "./GiveBackShares";
 import { PointedDart } from "./PointedDart";
-import { endOf, mouthOf, placeOf, putOrRemove, sharesOf, stepOf } from "../../core/plan/dartEdit";
+import { endOf, mouthOf, placeOf, putOrRemove, sharesOf, snapStep } from "../../core/plan/dartEdit";
 import { useHold } from "./holdState";
 
 /** The darts: what each is, what the wearer's cup asks, and every way to change it. */
@@ -164,7 +164,7 @@ function DartEditor({ dart, plan, work }: DartEditorProps) {
       field={`dart.${ref.piece}.${ref.dart}.${what}`}
       value={value}
       unit={unit}
-      step={stepOf(unit)}
+      step={snapStep(unit)}
       onStart={gesture.begin}
       onPreview={(next) => gesture.preview(putOrRemove(change(next)))}
       onCommit={gesture.commit}

@@ -5,7 +5,7 @@ import type { Command } from "../../core/plan/commands";
 import { useShowing } from "../work/ofWork";
 import { useGesture, useWorkStore } from "../work/useWork";
 import { useViewState } from "../work/viewState";
-import { alterationId, moverOf, stepOf, type HandleEnd } from "../../core/plan/dartEdit";
+import { alterationId, moverOf, snapStep, type HandleEnd } from "../../core/plan/dartEdit";
 import { useHold } from "../darts/holdState";
 
 export interface HandleProps {
@@ -153,7 +153,7 @@ export const Handle = memo((props: HandleProps) => {
     }
     const run = keys.current;
     window.clearTimeout(run.rest);
-    const step = stepOf(work.unit) * (event.shiftKey ? 10 : 1);
+    const step = snapStep(work.unit) * (event.shiftKey ? 10 : 1);
     run.to = piecePoint(run.to.x + arrow[0] * step, run.to.y + arrow[1] * step);
     gesture.preview(run.mover(run.to));
     run.rest = window.setTimeout(() => finishKeys(), KEY_REST);

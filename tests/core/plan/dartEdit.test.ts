@@ -5,7 +5,15 @@ import type { Work } from "../../../src/core/decisions/work";
 import { distance, shift, type PiecePoint } from "../../../src/core/geometry/point";
 import type { DartRef } from "../../../src/core/pattern/piece";
 import { applyCommand } from "../../../src/core/plan/commands";
-import { endOf, moverOf, mouthOf, placeOf, putOrRemove, stepOf, type HandleEnd } from "../../../src/core/plan/dartEdit";
+import {
+  endOf,
+  moverOf,
+  mouthOf,
+  placeOf,
+  putOrRemove,
+  snapStep,
+  type HandleEnd,
+} from "../../../src/core/plan/dartEdit";
 import { invariant } from "../../../src/core/result";
 import { planOf, ref, testWork } from "../../support/works";
 
@@ -89,7 +97,7 @@ describe("a handle", () => {
     ["cm", 1],
     ["in", 25.4 / 16],
   ] as const)("moves by what the eye can set in %s", (unit, step) => {
-    expect(stepOf(unit)).toBe(step);
+    expect(snapStep(unit)).toBe(step);
     const work: Work = { ...testWork, unit };
     const to = shift(handleAt(work, WAIST, "apex"), 0, 10.3);
     const after = moved(work, WAIST, "apex", to);
