@@ -198,7 +198,13 @@ export const madeSentence = (fileName: string, pages: number): string =>
 export const cancelledSentence = (file: PaperFileName): string =>
   `The ${FILE_NAMES[file]} was not made: you stopped it.`;
 
-export function brokenWords(why: "typefaces" | "fault"): PaperFailureWords {
+export function brokenWords(why: "worker" | "typefaces" | "fault"): PaperFailureWords {
+  if (why === "worker") {
+    return {
+      title: "The part that makes paper could not be loaded.",
+      remedy: "Your work is kept, and the rest of the page works. See whether you are connected, and try again.",
+    };
+  }
   if (why === "typefaces") {
     return {
       title: "The typefaces for the PDF could not be loaded.",

@@ -40,6 +40,8 @@ function useFirstStepIsUp(): boolean {
   const isUp = useLaterState(PANELS[first]).kind !== "waiting";
   useEffect(() => {
     if (!isUp) return undefined;
+    // She may print from anywhere, and the browser then waits for nothing: the sheets come beside the table, not after it.
+    void PANELS.paper.fetchAhead();
     const going = new AbortController();
     void fetchAhead(AHEAD, going);
     return () => going.abort();

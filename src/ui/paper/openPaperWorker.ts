@@ -8,7 +8,8 @@ export const openPaperWorker: OpenPaperWorker = (hear) => {
   worker.addEventListener("messageerror", broke);
   worker.addEventListener("error", (event) => {
     event.preventDefault();
-    broke();
+    // What the worker itself throws has a message; a worker that could not be fetched is an error and nothing more.
+    hear({ kind: "broke", why: event instanceof ErrorEvent && event.message !== "" ? "fault" : "worker" });
   });
   return { ask: (ask: PaperAsk) => worker.postMessage(ask, []), close: () => worker.terminate() };
 };

@@ -17,10 +17,10 @@ export type PaperAnswer =
   | { readonly kind: "previewed"; readonly result: Result<PaperPreview, PaperFailure> }
   | { readonly kind: "progress"; readonly progress: PaperProgress }
   | { readonly kind: "made"; readonly result: Result<PaperMade, PaperFailure> }
-  /** No answer came: the typefaces could not be fetched, or something of ours is at fault. */
+  /** No answer came: the worker or the typefaces could not be fetched, or something of ours is at fault. */
   | { readonly kind: "broke"; readonly why: PaperBreak };
 
-export type PaperBreak = "typefaces" | "fault";
+export type PaperBreak = "worker" | "typefaces" | "fault";
 
 /** One worker. It does one thing at a time and is closed where it is no longer wanted. */
 export interface PaperWorker {

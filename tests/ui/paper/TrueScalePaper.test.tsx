@@ -266,6 +266,7 @@ describe("making a file", () => {
   });
 
   it.each([
+    ["worker", /part that makes paper could not be loaded.*connected/],
     ["typefaces", /typefaces for the PDF could not be loaded.*connection/],
     ["fault", /Nothing of your work is lost/],
   ] as const)("says what went wrong and tries again: %s", async (why, words) => {

@@ -152,7 +152,7 @@ describe("a file", () => {
     expect(workers.all[0]?.closed).toBe(true);
   });
 
-  it.each(["typefaces", "fault"] as const)("ends in words where the worker breaks: %s", (why) => {
+  it.each(["worker", "typefaces", "fault"] as const)("ends in words where the worker breaks: %s", (why) => {
     const { workers, offered, room, making } = setUp();
     room.make(request(), "pdf");
     workers.all[0]?.say({ kind: "broke", why });
