@@ -5,7 +5,7 @@ import { dirname, join } from "node:path";
 import { fail, ok, type Result } from "../core/result";
 
 /**
- * Whether a file could be written there; asked before anything is made, so that an alteration is told at once.
+ * Whether a file could be written there; asked before anything is made, so that a mistyped path is told at once.
  *
  * @param source the file that is read, which is not to be written over
  */
@@ -13,7 +13,9 @@ export function checkOut(out: string, source: string): Result<null, string> {
   try {
     const found = statOf(out);
     if (found?.isDirectory() === true) return fail("it is a folder");
-    if (found !== undefined && realpathSync(out) === realpathSync(source)) return fail("it is the work file itself");
+    // That the source cannot be read is told by whoever reads it.
+    const isThere = found !== undefined && statOf(source) !== undefined;
+    if (isThere && realpathSync(out) === realpathSync(source)) return fail("it is the work file itself");
     const folder = statOf(dirname(out));
     if (found === undefined && folder === undefined) return fail("there is no such folder");
     if (found === undefined && folder?.isDirectory() !== true) return fail("it does not lie in a folder");
@@ -35,8 +37,8 @@ export function writeOut(out: string, bytes: string | Uint8Array): Result<null, 
     // Where the name is a link, what it leads to is replaced.
     const place = found === undefined ? out : realpathSync(out);
     const name = join(dirname(place), `.bodicewright-${randomUUID()}.part`);
-    writeFileSync(name, bytes, { flag: "wx", mode: found?.mode ?? 0o666 });
     beside = name;
+    writeFileSync(name, bytes, { flag: "wx", mode: found?.mode ?? 0o666 });
     renameSync(name, place);
     return ok(null);
   } catch (error) {

@@ -14,7 +14,7 @@ interface Answer<R> {
   readonly result: R;
 }
 
-/** Answers kept for each first input: the last ones asked for. */
+/** Answers kept for each first input: the last ones worked out. */
 const KEPT = 4;
 
 /**
@@ -33,6 +33,7 @@ export function remember<
   const answers = new WeakMap<object, Answer<R>[]>();
   const [first]: Inputs = inputs;
   const names: readonly K[number][] = inputs;
+  const isNamed: ReadonlySet<string> = new Set(inputs);
   return (from) => {
     const values = names.map((name): unknown => from[name]);
     const [home] = values;
@@ -40,7 +41,10 @@ export function remember<
     const known = answers.get(home) ?? [];
     const found = known.find((answer) => answer.values.every((value, at) => Object.is(value, values[at])));
     if (found !== undefined) return found.result;
-    const result = derive(from);
+    // It is given what is named and nothing else: nor can what it hands on be read by another.
+    const named = { ...from };
+    for (const name of Object.keys(named)) if (!isNamed.has(name)) Reflect.deleteProperty(named, name);
+    const result = derive(named);
     answers.set(home, [{ values, result }, ...known].slice(0, kept));
     return result;
   };

@@ -4,7 +4,7 @@
 export type Mm = number;
 
 declare const angleUnit: unique symbol;
-/** An angle in radians. Branded, so that degrees from a screen cannot alteration in. */
+/** An angle in radians. Branded, so that degrees from a screen cannot slip in. */
 export type Radians = number & { readonly [angleUnit]: "radians" };
 
 /** Marks a number as radians. Positive turns +x towards +y (clockwise on screen, since y points down). */

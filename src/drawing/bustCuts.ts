@@ -28,8 +28,8 @@ export interface BustCuts {
 }
 
 /** Of each piece that a bust alteration of the plan cuts; none where none is made. */
-export function bustCuts(plan: Pick<Plan, "alterations">): readonly BustCuts[] {
-  return plan.alterations.flatMap((planned) =>
+export function bustCuts(plan: Pick<Plan, "ledger">): readonly BustCuts[] {
+  return plan.ledger.flatMap((planned) =>
     planned.what.kind === "bust" && planned.outcome.ok ? cutsOf(planned.what, planned.outcome.value) : [],
   );
 }

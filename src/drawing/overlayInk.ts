@@ -30,7 +30,7 @@ const wordsWidth = (text: string, size: Mm): Mm => text.length * size * LETTER;
 const CROSS: Mm = 4;
 const UPRIGHT = radians(0);
 
-interface Frame {
+interface BaseSize {
   readonly label: string;
   readonly size: number;
 }
@@ -38,10 +38,10 @@ interface Frame {
 /**
  * The ink of a strip.
  *
- * @param frame the printed size it is laid on: its label and its place in the chart
+ * @param baseSize the printed size it is laid on: its label and its place in the chart
  * @returns lines under, words over; all of it within the patch's ring
  */
-export function overlayInk(patch: Patch, baseSize: Frame, unit: LengthUnit): readonly PieceInk[] {
+export function overlayInk(patch: Patch, baseSize: BaseSize, unit: LengthUnit): readonly PieceInk[] {
   const lines: InkLine<"piece">[] = [
     inkLine("frame", ringEdges(patch.ring), true),
     ...patch.neighbours.map((line) => ({ ...inkLine("printed", line.edges), size: line.size })),
@@ -162,7 +162,7 @@ interface Wanted {
 /** Words beside points and lines, each where it covers least; joined to its point by a fine line where it stands off. */
 function labelInk(
   patch: Patch,
-  baseSize: Frame,
+  baseSize: BaseSize,
   unit: LengthUnit,
   lines: readonly InkLine<"piece">[],
 ): readonly PieceInk[] {
@@ -217,7 +217,7 @@ function isInBox(box: Box, p: PiecePoint): boolean {
 /** Words further than this from their point are joined to it, mm. */
 const LEADER_FROM: Mm = 6;
 
-function wantedLabels(patch: Patch, baseSize: Frame, unit: LengthUnit): readonly Wanted[] {
+function wantedLabels(patch: Patch, baseSize: BaseSize, unit: LengthUnit): readonly Wanted[] {
   const names = patch.layOn.map(({ name, at }: LayOnPoint): Wanted => ({
     role: "layOn",
     text: layOnWords(name, patch.tissue),

@@ -37,7 +37,7 @@ const placeOf = (places: readonly Place[], piece: PieceName): Place | undefined 
   places.find((p) => p.piece === piece);
 
 /**
- * The printed lines that matter on a piece: those that its own line runs between, lowest level first, then the frame's.
+ * The printed lines that matter on a piece: those that its own line runs between, lowest level first, then the base size's.
  */
 export function sizesInUse({ cutLines, sizing }: PlanHalf, piece: PieceName): readonly string[] {
   const lines = cutLines.filter((line) => line.piece === piece && line.level !== "bust").toReversed();

@@ -29,7 +29,7 @@ function Size({
 /** Names, what to fill in by hand, and the sizes this sheet was made for. */
 export function SheetHeading({ work, plan }: { readonly work: Work; readonly plan: Plan }) {
   const { baseSize, cup, bust } = plan.sizing;
-  const leftOut = plan.alterations.some(({ what, outcome }) => what.kind === "bust" && !outcome.ok);
+  const leftOut = plan.ledger.some(({ what, outcome }) => what.kind === "bust" && !outcome.ok);
   return (
     <header className="pc-heading">
       <div className="pc-names">

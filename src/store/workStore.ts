@@ -20,7 +20,8 @@ export interface WorkState {
 
 export type WorkStore = StoreApi<WorkState>;
 
-const NO_GESTURE = { gestureStart: null, isCutShort: false } as const;
+/** Nothing is being dragged. */
+export const NO_GESTURE = { gestureStart: null, isCutShort: false } as const;
 
 /** Steps kept for undo. */
 export const HISTORY_LIMIT = 200;

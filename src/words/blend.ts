@@ -128,7 +128,7 @@ export function bustSum({ baseSize, cup, bust }: Sizing, girth: Mm, unit: Length
   ];
 }
 
-/** What the bust is held against: on another frame its own bust, else the cup, unless the frame was picked by the bust itself. */
+/** What the bust is held against: on another base size its own bust, else the cup, unless the base size was picked by the bust itself. */
 function bustOver(
   baseSize: BaseSizePick,
   cup: CupPick,

@@ -22,18 +22,18 @@ const women = (share: number): number => Math.round(share * 100);
 
 /** What the chart fits among the surveyed women. */
 export function sharesSentences(shares: ChartShares): readonly string[] {
-  const framed = women(shares.framed);
-  if (framed === 0) return ["Hardly any of the surveyed women find a frame in this chart: its sizes lie elsewhere."];
+  const placed = women(shares.placed);
+  if (placed === 0) return ["Hardly any of the surveyed women find a frame in this chart: its sizes lie elsewhere."];
   const found =
-    framed === 100
+    placed === 100
       ? "Nearly all of the surveyed women find a frame in this chart"
-      : `Of 100 surveyed women about ${framed} find a frame in this chart`;
+      : `Of 100 surveyed women about ${placed} find a frame in this chart`;
   return [`${found}; ${leftAloneWords(shares)}`, linesWords(shares), apartWords(shares)];
 }
 
-function leftAloneWords({ framed, bustLeftAlone, bustLeftAloneWithin }: ChartShares): string {
+function leftAloneWords({ placed, bustLeftAlone, bustLeftAloneWithin }: ChartShares): string {
   const [at, least, most] = [women(bustLeftAlone), women(bustLeftAloneWithin.least), women(bustLeftAloneWithin.most)];
-  const of = women(framed) === 100 ? "of 100" : "of them";
+  const of = women(placed) === 100 ? "of 100" : "of them";
   if (most === 0) return "hardly any of them without a bust alteration.";
   const within =
     least === most

@@ -23,7 +23,7 @@ export function refusedSentence(planned: PlannedAlteration, unit: LengthUnit): s
   return `Left out on the ${pieceWords(planned.piece)}: ${asked.charAt(0).toLowerCase()}${asked.slice(1)}. ${alterationFailureSentence(planned.outcome.failure, unit)}`;
 }
 
-/** A frame between two sizes and a bust left alone can be this far out together and still be wanted so. */
+/** A base size between two sizes and a bust left alone can be this far out together and still be wanted so. */
 const BUST_FAR_OFF: Mm = 2 * BUST_LEFT_ALONE;
 
 export interface Doubts {
@@ -34,7 +34,7 @@ export interface Doubts {
 }
 
 export function planDoubts(plan: Plan, unit: LengthUnit): Doubts {
-  const refused = plan.alterations.flatMap((planned) => refusedSentence(planned, unit) ?? []);
+  const refused = plan.ledger.flatMap((planned) => refusedSentence(planned, unit) ?? []);
   // Each half has a check of its own of what was left out, and an alteration can be left out on both.
   const failing = [
     ...refused,

@@ -68,7 +68,7 @@ export function planFailureWords(failure: PlanFailure, unit: LengthUnit, sizes: 
       };
     case "plan/outside-chart":
       return outsideChart(failure, unit);
-    case "plan/frame-unknown":
+    case "plan/base-size-unknown":
       return {
         title: `There is no size ${failure.label} on this chart`,
         text: `You took ${failure.label} as the frame, and the chart no longer has it. Take another frame, or go back to the planner’s pick.`,

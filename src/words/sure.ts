@@ -27,12 +27,12 @@ const figure = (chance: number): string => ofHundred(chance).replace(/^about | o
 const TIMES = ["never", "once", "twice", "three times", "four times", "five times"] as const;
 export const timesWords = (times: number): string => TIMES[times] ?? `${times} times`;
 
-/** "Size 12, nearly sure (about 95 of 100)." Without an upper chest the frame stands on the bust alone, and that is said. */
+/** "Size 12, nearly sure (about 95 of 100)." Without an upper chest the base size stands on the bust alone, and that is said. */
 export function sizeSentence({ sizes, girths }: HowSure): string {
   return `${chanceWords(girths.upperChest === null ? "By the bust alone, size" : "Size", sizes)}.${offWords(sizes)}`;
 }
 
-/** Without an upper chest: what frame it would probably pick. Null where that is nearly surely the same, or nothing tells it. */
+/** Without an upper chest: what base size it would probably pick. Null where that is nearly surely the same, or nothing tells it. */
 export function chestBaseSizeSentence({ sizes, sizesGuessed }: HowSure): string | null {
   const [first] = sizesGuessed;
   if (first === undefined || (first.label === sizes[0]?.label && rounded(first.probability) >= NEARLY_SURE * 100))

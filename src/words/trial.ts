@@ -85,7 +85,7 @@ export function fittingCautions(work: Work, plan: Plan): readonly Pick<Caution, 
 /** What differs between the halves, one sentence each; null where they are cut alike. */
 export function halvesDiffer(plan: Plan, unit: LengthUnit): readonly string[] | null {
   if (plan.left === plan.right) return null;
-  return plan.alterations.flatMap(({ what, outcome }) =>
+  return plan.ledger.flatMap(({ what, outcome }) =>
     what.kind === "alteration" && what.alteration.kind === "fit" && what.alteration.half !== undefined && outcome.ok
       ? [`${alterationTitle(what.alteration, unit)}.`]
       : [],

@@ -58,7 +58,7 @@ function lineWords({ level, between, share }: PlannedLevel): string {
     : `${levelWords(level)} ${Math.round(share * 100)} % from ${between[0]} to ${between[1]}`;
 }
 
-/** The sizes it is made of, frame first. */
+/** The sizes it is made of, base size first. */
 export function blendWords(plan: Plan): string {
   const { baseSize, cup } = plan.sizing;
   const lines = plan.levels.filter(({ level }) => level !== "bust").map(lineWords);
@@ -71,7 +71,7 @@ export function alteredWords(
   { name, half }: Pick<TruePiece, "name" | "half">,
   unit: LengthUnit,
 ): readonly string[] {
-  return plan.alterations.flatMap((planned) => {
+  return plan.ledger.flatMap((planned) => {
     if (!planned.outcome.ok || planned.what.kind === "blend") return [];
     if (planned.piece !== name && planned.outcome.value.after[name] === undefined) return [];
     if (planned.what.kind === "alteration") {

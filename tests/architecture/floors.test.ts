@@ -30,7 +30,7 @@ describe("the picture of the floors", () => {
 });
 
 describe("src", () => {
-  const graph = importGraph(files);
+  const graph = importGraph(files, true);
 
   it("has imports to follow", () => {
     expect(graph.get("src/core/plan/derivePlan.ts")).toContain("src/core/result.ts");
@@ -61,6 +61,10 @@ describe("the scanners of floors and circles", () => {
     ["src/core/low/a.ts", "./deep/b", "Floor 1 (src/core/low) must not import from floor 2 (src/core/low/deep)."],
     ["src/core/a.ts", "./low/b", "Floor 0 (src/core) must not import from floor 1 (src/core/low)."],
     ["src/core/low/a.ts", "../new/b", "src/core/new stands on no floor: give it a row in DEVELOPERS.md."],
+    ["src/core/low/a.ts", "./deep", "./deep: name the file, not its folder."],
+    ["src/core/low/a.ts", "./deep/", "./deep/: name the file, not its folder."],
+    ["src/core/low/deep/a.ts", "..", "..: name the file, not its folder."],
+    ["src/core/low/a.ts", ".", ".: name the file, not its folder."],
     ["src/core/new/a.ts", "../low/b", "src/core/new stands on no floor: give it a row in DEVELOPERS.md."],
   ])("refuse that %s imports %s", (file, specifier, fault) => {
     expect(floorFault(floors, file, specifier)).toBe(fault);

@@ -6,8 +6,8 @@ import { readProjectFile } from "./source";
 /** From each file or folder to what it imports. */
 export type Graph = ReadonlyMap<string, readonly string[]>;
 
-/** The imports of some files among themselves. */
-export function importGraph(files: readonly string[]): Graph {
+/** The imports of some files among themselves. `isWhole`: the files are all there are, so that each import must end in one. */
+export function importGraph(files: readonly string[], isWhole = false): Graph {
   const known = new Set(files);
   const find = (path: string): string | undefined =>
     [path, `${path}.ts`, `${path}.tsx`].find((candidate) => known.has(candidate));
@@ -15,7 +15,12 @@ export function importGraph(files: readonly string[]): Graph {
     files.map((file) => {
       const targets = importsOf(file, readProjectFile(file)).flatMap((specifier) => {
         if (specifier === undefined || !specifier.startsWith(".")) return [];
-        return find(posix.join(posix.dirname(file), specifier.replace(/\?.*$/, ""))) ?? [];
+        const path = posix.join(posix.dirname(file), specifier.replace(/\?.*$/, ""));
+        if (/^demo-data\/|\.css$/.test(path)) return [];
+        const target = find(path);
+        // An import that leads nowhere here would be an arrow that is not drawn.
+        if (target === undefined && isWhole) throw new Error(`${file} imports ${specifier}, which is no file of src`);
+        return target ?? [];
       });
       return [file, [...new Set(targets)]];
     }),

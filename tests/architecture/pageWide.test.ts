@@ -1,10 +1,17 @@
 /** What is remembered at module level outlives the work that is open: only what is about the page may. */
 import { describe, expect, it } from "vitest";
-import { storeMakersIn, storesAtModuleLevel } from "./pageWideRules";
+import { changingAtModuleLevel, storeMakersIn, storesAtModuleLevel } from "./pageWideRules";
 import { readProjectFile, sourceFiles } from "./source";
 
 /** Each says in its head why what it keeps is about the page. */
 const PAGE_WIDE = ["src/ui/work/pageState.ts"];
+
+/** What can change at module level, and why no work is in it. */
+const CHANGING: readonly { readonly name: string; readonly because: string }[] = [
+  { name: "src/ui/fields/useKeptOnHide.ts: waiting", because: "fields that are on the page at this moment" },
+  { name: "src/ui/paper/paperWorker.ts: fetched", because: "the typefaces, in a worker of its own" },
+  { name: "src/ui/parts/restoreStyles.ts: failed", because: "stylesheets that did not come" },
+];
 
 const files = sourceFiles().filter((file) => file.startsWith("src/ui/"));
 const sources = files.map((file) => [file, readProjectFile(file)] as const);
@@ -14,6 +21,13 @@ describe("src/ui", () => {
   it("has stores at module level only where they are about the page", () => {
     const found = sources.filter(([file, source]) => storesAtModuleLevel(file, source, makers).length > 0);
     expect(found.map(([file]) => file)).toEqual(PAGE_WIDE);
+  });
+
+  it("has nothing else at module level that can change, but for what is about the page", () => {
+    const found = sources.flatMap(([file, source]) =>
+      changingAtModuleLevel(file, source).map((name) => `${file}: ${name}`),
+    );
+    expect(found.toSorted()).toEqual(CHANGING.map(({ name }) => name).toSorted());
   });
 
   it("knows what makes a store", () => {
@@ -57,6 +71,16 @@ describe("the scanner of stores", () => {
     ["of somebody else", `import { create } from "elsewhere";\nexport const a = create();`],
   ])("lets pass what is made %s", (_kind, source) => {
     expect(storesAtModuleLevel("src/ui/x.ts", source, new Set(["storeOfWork"]))).toEqual([]);
+  });
+
+  it.each([
+    ["let last = null;", ["last"]],
+    ["export let last: string | null = null;", ["last"]],
+    ["const known = new Map<string, number>();", ["known"]],
+    ["export const known = new WeakMap();", ["known"]],
+    ["const ORDER = new Set(['a']); const make = () => new Map(); export function f() { let a = 1; return a; }", []],
+  ])("sees what can change in %j", (source, names) => {
+    expect(changingAtModuleLevel("src/ui/x.ts", source)).toEqual(names);
   });
 
   it("names the functions that make stores", () => {

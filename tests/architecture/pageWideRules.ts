@@ -80,3 +80,26 @@ export function storeMakersIn(file: string, source: string): string[] {
   });
   return [...found];
 }
+
+/** Names at the head of a file that hold something that can change: variables, and containers made empty to be filled. */
+export function changingAtModuleLevel(file: string, source: string): string[] {
+  const found: string[] = [];
+  const body = parse(file, source).program["body"];
+  for (const statement of Array.isArray(body) ? body.filter(isNode) : []) {
+    const declared = statement.type === "ExportNamedDeclaration" ? statement["declaration"] : statement;
+    if (!isNode(declared) || declared.type !== "VariableDeclaration") continue;
+    for (const one of Array.isArray(declared["declarations"]) ? declared["declarations"].filter(isNode) : []) {
+      const { id, init } = one;
+      const name = isNode(id) && typeof id["name"] === "string" ? id["name"] : "?";
+      if (declared["kind"] !== "const" || (isNode(init) && isEmptyContainer(init))) found.push(name);
+    }
+  }
+  return found;
+}
+
+const isEmptyContainer = (node: Node): boolean =>
+  node.type === "NewExpression" &&
+  isNode(node["callee"]) &&
+  ["Map", "Set", "WeakMap", "WeakSet"].includes(String(node["callee"]["name"])) &&
+  Array.isArray(node["arguments"]) &&
+  node["arguments"].length === 0;

@@ -95,7 +95,7 @@ describe("the scanner of sentences", () => {
     "throw new CoreBug(`${a}: the curve from ${b} would be stretched`);",
     `throw new CoreBug("the curve " + name + " would be stretched");`,
     "export const a = `C${b} ${c} ${d}`;",
-    `export const a = "slip/not-on-this-style";`,
+    `export const a = "alteration/not-on-this-style";`,
     `export const a = "A0 roll";`,
     `import { a } from "../geometry/point";`,
     `/** Draw the armhole anew from here. */\nexport const a = 1;`,

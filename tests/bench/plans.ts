@@ -148,7 +148,7 @@ export function benchPlans(): void {
   const chained: Work = { ...banded, alterations: CHAIN };
   const refused = derivePlan(chained);
   if (!refused.ok) throw new Error(refused.failure.code);
-  for (const { id, outcome } of refused.value.alterations)
+  for (const { id, outcome } of refused.value.ledger)
     if (!outcome.ok) console.log(`  slip ${id} is refused: ${outcome.failure.code}`);
   const again = (of: Alteration): Alteration => ({ ...of });
   print(

@@ -1,4 +1,5 @@
 /** Files of every version so far still give a plan and paper from the command line: the same for the same work. Invented. */
+import { CURRENT_VERSION } from "../../src/document/upgrades";
 import { mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
@@ -19,7 +20,6 @@ const SAME = {
   unit: "cm",
   paper: "A4",
   easeWanted: {},
-  picks: {},
   alterations: [
     {
       kind: "dartEnd",
@@ -53,13 +53,18 @@ const PATTERN = {
 const STYLED = { ...PATTERN, style: "sideDart", strap: "wide" };
 const TAPES = [{ readings: Object.fromEntries(Object.entries(READ).map(([name, value]) => [name, [value]])) }];
 
+/** A size of her own, as it was called up to version 4. */
+const FRAMED = { picks: { frame: "14" } };
+
 /** The same work as each version wrote it. */
 const WORKS: readonly (readonly [version: number, work: unknown])[] = [
-  [1, { ...SAME, measures: READ, pattern: PATTERN }],
-  [2, { ...SAME, measures: READ, pattern: STYLED }],
-  [3, { ...SAME, tapes: TAPES, pattern: STYLED }],
-  [4, { ...SAME, tapes: TAPES, pattern: STYLED }],
+  [1, { ...SAME, ...FRAMED, measures: READ, pattern: PATTERN }],
+  [2, { ...SAME, ...FRAMED, measures: READ, pattern: STYLED }],
+  [3, { ...SAME, ...FRAMED, tapes: TAPES, pattern: STYLED }],
+  [4, { ...SAME, ...FRAMED, tapes: TAPES, pattern: STYLED }],
+  [5, { ...SAME, tapes: TAPES, pattern: STYLED, picks: { baseSize: "14" } }],
 ];
+const NEWEST = WORKS.length;
 
 const fileOf = (version: number, work: unknown): string => {
   const file = join(folder, `version-${version}.json`);
@@ -80,12 +85,17 @@ function drawn(file: string, as: "svg" | "dxf"): string {
   return readFileSync(out, "utf8");
 }
 
+it("is told of every version there is", () => {
+  expect(NEWEST).toBe(CURRENT_VERSION);
+});
+
 describe.each(WORKS)("a file of version %d", (version, work) => {
   const file = fileOf(version, work);
-  const newest = fileOf(4, WORKS[3]?.[1]);
+  const newest = fileOf(NEWEST, WORKS[NEWEST - 1]?.[1]);
 
   it("gives a checklist and the plan as JSON", () => {
     expect(printed(file)).toContain("Shorten the waist dart");
+    expect(printed(file)).toContain("Trace the 14 line");
     expect(printed(file, "--json")).toBe(printed(newest, "--json"));
   });
 

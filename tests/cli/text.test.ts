@@ -163,7 +163,7 @@ function wrongAlterations(work: Work, plan: Plan, sections: Sections): readonly 
     .flatMap(([title, lines]) => jobsIn(lines).map((job) => ({ ...job, title })));
   // That some were left out is said by why each was.
   const counted = failing.includes("could not be made as asked") ? ["left out and counted besides"] : [];
-  const each = plan.alterations.flatMap((planned) => {
+  const each = plan.ledger.flatMap((planned) => {
     if (planned.what.kind !== "alteration") return [];
     const { alteration } = planned.what;
     const title = `${alterationTitle(alteration, work.unit)}.`;
@@ -215,7 +215,7 @@ describe.each(STYLE_NAMES)("the text of any chain on the style %s", { timeout: P
           ...wrongPrint(work, plan, sections),
           ...wrongAlterations(work, plan, sections),
         ]).toEqual([]);
-        for (const { outcome } of plan.alterations.filter(({ source }) => source === "wearer")) {
+        for (const { outcome } of plan.ledger.filter(({ source }) => source === "wearer")) {
           if (outcome.ok) made += 1;
           else left += 1;
         }

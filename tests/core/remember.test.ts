@@ -30,6 +30,13 @@ describe("remember", () => {
     expect(derive).toHaveBeenCalledTimes(1);
   });
 
+  it("gives nothing but the inputs named", () => {
+    const keys = vi.fn<(from: Inputs) => readonly string[]>((from) => Object.keys(from));
+    const more = { tape, age: 40, name: "a" };
+    expect(remember(["tape", "age"], keys)(more)).toEqual(["tape", "age"]);
+    expect(more).toEqual({ tape, age: 40, name: "a" });
+  });
+
   it.each([
     ["an equal but other object", { tape: { bust: 880 }, age: 40 }],
     ["another value", { tape, age: 41 }],

@@ -51,7 +51,7 @@ describe.each(works.map((work, index) => [work.name, index] as const))("%s", (_,
     const { plan } = demo(index);
     expect(plan.checks.filter(({ ok }) => !ok)).toEqual([]);
     expect(plan.checks.length).toBeGreaterThan(20);
-    expect(plan.alterations.filter(({ outcome }) => !outcome.ok)).toEqual([]);
+    expect(plan.ledger.filter(({ outcome }) => !outcome.ok)).toEqual([]);
   });
 
   it("finishes at body and ease, at the waist and the hip", () => {

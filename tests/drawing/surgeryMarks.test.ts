@@ -8,7 +8,7 @@ import { alterationMarks, stageAt, transformAt } from "../../src/drawing/surgery
 import { planOf, ref, withAlterations } from "../support/works";
 
 function marksOf(alteration: Alteration) {
-  const outcome = planOf(withAlterations(alteration)).alterations.find(({ id }) => id === alteration.id)?.outcome;
+  const outcome = planOf(withAlterations(alteration)).ledger.find(({ id }) => id === alteration.id)?.outcome;
   if (outcome?.ok !== true) throw new Error("the slip was left out");
   return { trace: outcome.value, marks: alterationMarks(outcome.value) };
 }

@@ -25,7 +25,10 @@ export const FLOORS = readFloors(readFileSync(guide, "utf8"));
 export function floorFault(floors, file, specifier) {
   if (!file.startsWith("src/core/") || !specifier.startsWith(".")) return null;
   const from = posix.dirname(file);
-  const to = posix.dirname(posix.join(from, specifier));
+  const target = posix.join(from, specifier).replace(/\/$/, "");
+  // A folder's index is named like any other file: else nobody can tell on which floor an import ends.
+  if (floors.has(target) || /(?:^|\/)\.{1,2}$/.test(specifier)) return `${specifier}: name the file, not its folder.`;
+  const to = posix.dirname(target);
   if (from === to || !to.startsWith("src/core")) return null;
   const [own, other] = [floors.get(from), floors.get(to)];
   if (own === undefined) return `${from} stands on no floor: give it a row in DEVELOPERS.md.`;

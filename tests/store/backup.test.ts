@@ -44,6 +44,16 @@ describe("backups", () => {
     expect(localStorage.length).toBe(4);
   });
 
+  it("are brought up to date when an older page left them, their history too", () => {
+    const framed = (name: string) => ({ ...sampleWork, name, picks: { frame: "12" } });
+    const now = (name: string) => ({ ...sampleWork, name, picks: { baseSize: "12" } });
+    const left = { id: "a", stamp: "s", version: 4, work: framed("a"), past: [framed("1")], future: [framed("2")] };
+    localStorage.setItem("bodicewright/unsaved/a", JSON.stringify(left));
+    expect(createBackup(localStorage).takeAll()).toEqual([
+      { id: "a", stamp: "s", work: now("a"), past: [now("1")], future: [now("2")] },
+    ]);
+  });
+
   it("lose the history where there is no room for it, not the work", () => {
     const tight = new Proxy(localStorage, {
       get: (storage, key) =>

@@ -163,6 +163,19 @@ describe("a damaged record", () => {
     expect(valueOf(await library.load("good")).work).toEqual(named("good"));
   });
 
+  it("is brought up to date when an older page saved it, its history too", async () => {
+    const framed = (name: string) => ({ ...named(name), picks: { frame: "12", hip: 2 } });
+    const now = (name: string) => ({ ...named(name), picks: { baseSize: "12", hip: 2 } });
+    const library = await open();
+    const older = { version: 4, work: framed("a"), past: [framed("1"), framed("2")], future: [framed("3")] };
+    await raw((db) => db.put("works", record("a", older)));
+    expect(valueOf(await library.load("a"))).toMatchObject({
+      work: now("a"),
+      past: [now("1"), now("2")],
+      future: [now("3")],
+    });
+  });
+
   it("loses the steps of its history that cannot be read, not the work", async () => {
     const library = await open();
     await raw((db) => db.put("works", record("a", { past: [named("1"), { name: 5 }, named("3")], future: "none" })));

@@ -151,7 +151,7 @@ export function tallyBodies(
     residuals.push(bust.residual);
     if (bust.alteration === 0) unaltered += 1;
     else altered += 1;
-    if (plan.alterations.some(({ outcome }) => !outcome.ok)) refused += 1;
+    if (plan.ledger.some(({ outcome }) => !outcome.ok)) refused += 1;
     for (const { level, size, finished, target } of plan.levels) {
       if (!Number.isFinite(finished)) faults.push(`${at}: ${level} is ${finished}`);
       if (level === "waist") waistMoves.push(Math.abs(size - baseSize.index));

@@ -162,7 +162,7 @@ function alterationJobs(planned: PlannedAlteration): readonly Job[] {
 
 /** The pieces as blended, before the bust is altered. */
 const tracedOf = (plan: Plan): readonly Piece[] => {
-  const bust = plan.alterations.find(({ source }) => source === "bust");
+  const bust = plan.ledger.find(({ source }) => source === "bust");
   return plan.blended.map((piece) =>
     bust?.outcome.ok === true ? (bust.outcome.value.before[piece.name] ?? piece) : piece,
   );
@@ -183,7 +183,7 @@ function tracingJobs(plan: Plan, piece: Piece): readonly Job[] {
 }
 
 function bustJobs(plan: Plan): readonly Job[] {
-  const planned = plan.alterations.find(({ source }) => source === "bust");
+  const planned = plan.ledger.find(({ source }) => source === "bust");
   if (planned === undefined) return [];
   const whole = plan.sizing.bust.alteration;
   return touched(planned)

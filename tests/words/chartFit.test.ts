@@ -5,7 +5,7 @@ import { bodyOf, tapesOf } from "../../src/core/measures/tape";
 import { axisWords, besideSentences, plotWords, sharesSentences, whoseWords } from "../../src/words/chartFit";
 
 const shares: ChartShares = {
-  framed: 0.882,
+  placed: 0.882,
   bustLeftAlone: 0.31,
   bustLeftAloneWithin: { least: 0.204, most: 0.398 },
   waist: { half: 0.41, one: 0.7 },
@@ -34,7 +34,7 @@ describe("what the chart fits", () => {
   });
 
   it("is no finer than it is known: nearly all, hardly any", () => {
-    expect(sharesSentences({ ...shares, framed: 0.998 })[0]).toMatch(
+    expect(sharesSentences({ ...shares, placed: 0.998 })[0]).toMatch(
       /^Nearly all of the surveyed women find a frame in this chart; about 31 of 100 need no bust alteration/,
     );
     expect(
@@ -43,7 +43,7 @@ describe("what the chart fits", () => {
     expect(sharesSentences({ ...shares, bustLeftAloneWithin: { least: 0.308, most: 0.312 } })[0]).toMatch(
       /about 31 of them need no bust alteration\.$/,
     );
-    expect(sharesSentences({ ...shares, framed: 0.003 })).toEqual([
+    expect(sharesSentences({ ...shares, placed: 0.003 })).toEqual([
       "Hardly any of the surveyed women find a frame in this chart: its sizes lie elsewhere.",
     ]);
   });

@@ -19,7 +19,7 @@ const first = (alterations: readonly PlannedAlteration[], source: PlannedAlterat
 describe("a slip", () => {
   it("of the blend tells the lines it runs between and how far outside the lower one", () => {
     // Waist 752 + ease 40 = 792 lies 12 of 40 mm past the finished waist of 14, which is 780; a quarter of it is on each half piece.
-    const planned = first(planOf(testWork).alterations, "blend");
+    const planned = first(planOf(testWork).ledger, "blend");
     expect(plannedTitle(planned, "cm")).toBe("Waist: 30 % from 14 to 16");
     expect(plannedAmount(planned, "cm")).toBe("3 mm outside 14");
     expect(alterationWhy(planned)).toContain("finished waist");
@@ -27,7 +27,7 @@ describe("a slip", () => {
 
   it("of the blend is one for all pieces at a level", () => {
     const groups = planOf(testWork)
-      .alterations.filter(({ source }) => source === "blend")
+      .ledger.filter(({ source }) => source === "blend")
       .map(ledgerGroup);
     expect(new Set(groups)).toEqual(new Set(["blend-waist", "blend-hip"]));
   });
@@ -36,7 +36,7 @@ describe("a slip", () => {
     [30, "Full bust adjustment", "15 mm on the half"],
     [-20, "Small bust adjustment", "10 mm on the half"],
   ])("of the bust, %d mm in all", (bustAlteration, title, amount) => {
-    const planned = first(planOf({ ...testWork, picks: { bustAlteration } }).alterations, "bust");
+    const planned = first(planOf({ ...testWork, picks: { bustAlteration } }).ledger, "bust");
     expect(plannedTitle(planned, "cm")).toBe(title);
     expect(plannedAmount(planned, "cm")).toBe(amount);
   });
@@ -51,7 +51,7 @@ describe("a slip", () => {
       hold: "mouth",
       giveBack: {},
     } as const;
-    const planned = first(planOf(withAlterations(alteration)).alterations, "wearer");
+    const planned = first(planOf(withAlterations(alteration)).ledger, "wearer");
     expect(plannedAmount(planned, "cm")).toBe("50 mm");
     expect(ledgerGroup(planned)).toBe("a");
   });

@@ -48,7 +48,7 @@ describe("formatMost", () => {
 
 describe("a bust reduction that is too large", () => {
   const plannedAt = (bustAlteration: Mm) =>
-    planOf({ ...testWork, picks: { bustAlteration } }).alterations.find(({ source }) => source === "bust")?.outcome;
+    planOf({ ...testWork, picks: { bustAlteration } }).ledger.find(({ source }) => source === "bust")?.outcome;
 
   it.each(["cm", "in"] as const)("in %s tells how much can be taken out, and that can", (unit) => {
     const refused = plannedAt(-200);

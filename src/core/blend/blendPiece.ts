@@ -1,8 +1,8 @@
 /**
  * Blending a nest: every point takes its place across the piece from the fractional size of its own level, and its
- * height from the base size, so that lengths stay the frame's and the same fraction at a level is the same on every
+ * height from the base size, so that lengths stay the base size's and the same fraction at a level is the same on every
  * piece. Control points follow the level of the point they belong to, so a seam between two levels stays one smooth
- * curve that keeps the frame's directions at its ends.
+ * curve that keeps the base size's directions at its ends.
  */
 import { piecePoint, type PiecePoint } from "../geometry/point";
 import { invariant } from "../result";
@@ -40,7 +40,7 @@ export function neighbours(size: number, count: number): { lower: number; share:
  * The piece blended from one nest.
  *
  * @param sizes the same piece in every printed size: same points, same edges, smallest first; at least one
- * @param at    the fractional size of each level; the frame's (`at.bust`) gives the heights
+ * @param at    the fractional size of each level; the base size's (`at.bust`) gives the heights
  * @param only  one seam to blend, where nothing else is asked; the result then has just that seam
  */
 export function blendPiece(sizes: readonly Piece[], at: LevelSizes, only?: SeamName): Piece {

@@ -17,20 +17,20 @@ import type { Mm } from "../units";
 import { BRIDGES } from "./bridges";
 import { modelBodies, type Girth, type ModelBody } from "./modelBodies";
 
-/** Shares of all surveyed bodies, 0 to 1: what else is asked of them is asked together with a frame. */
+/** Shares of all surveyed bodies, 0 to 1: what else is asked of them is asked together with a base size. */
 export interface ChartShares {
-  /** Get a frame inside the chart: the girth looked up lies within its first and its last interval. */
-  readonly framed: number;
+  /** Get a base size inside the chart: the girth looked up lies within its first and its last interval. */
+  readonly placed: number;
   /** And need no bust alteration, with any of its cups. */
   readonly bustLeftAlone: number;
   /** The same, were all upper chests one doubt of the bridge smaller or larger: how far the share can be known at all. */
   readonly bustLeftAloneWithin: { readonly least: number; readonly most: number };
-  /** And have their own line, by the chart's body girths, within half a size or one size of the frame's. */
+  /** And have their own line, by the chart's body girths, within half a size or one size of the base size's. */
   readonly waist: { readonly half: number; readonly one: number };
   readonly hip: { readonly half: number; readonly one: number };
   /** Both the waist's and the hip's within half a size: no line to be blended. */
   readonly unblended: number;
-  /** How many whole sizes lie between the smallest and the largest of bust, waist and hip: none, one, two, more. They add up to `framed`. */
+  /** How many whole sizes lie between the smallest and the largest of bust, waist and hip: none, one, two, more. They add up to `placed`. */
   readonly apart: readonly [number, number, number, number];
 }
 
@@ -43,7 +43,7 @@ export interface OffLine {
 
 /** The wearer beside the chart; null where a measure was not taken, or the chart cannot say. */
 export interface BesideChart {
-  /** What her girths have more than the frame's own size (less: negative). */
+  /** What her girths have more than the base size's own size (less: negative). */
   readonly baseSize: { readonly label: string; readonly waist: Mm | null; readonly hip: Mm | null } | null;
   /** Why there is no frame: no bust taken, or the chart ends too soon for her (null too where her own frame is not in it). */
   readonly noBaseSize: "noBust" | "smaller" | "larger" | null;
@@ -94,7 +94,7 @@ const ofChart = remember(["chart"], ({ chart }: { readonly chart: SizeChart }): 
 
 const exactly = (value: Mm): Taken => ({ value, spread: 1 });
 
-/** The planner's own rule; null where the body gets no frame inside the chart. */
+/** The planner's own rule; null where the body gets no base size inside the chart. */
 function pickFor(
   chart: SizeChart,
   { bust, upperChest }: ModelBody,
@@ -111,7 +111,7 @@ function pickFor(
 /** Shares of a chart among some bodies; for `chartFit`, and for bodies from elsewhere. */
 export function sharesOf(chart: SizeChart, bodies: readonly ModelBody[]): ChartShares {
   const columns = { bust: columnOf(chart, "bust"), waist: columnOf(chart, "waist"), hip: columnOf(chart, "hip") };
-  const counts = { framed: 0, leftAlone: 0, waistHalf: 0, waistOne: 0, hipHalf: 0, hipOne: 0, unblended: 0 };
+  const counts = { placed: 0, leftAlone: 0, waistHalf: 0, waistOne: 0, hipHalf: 0, hipOne: 0, unblended: 0 };
   const apart: [number, number, number, number] = [0, 0, 0, 0];
   for (const body of bodies) {
     const pick = pickFor(chart, body);
@@ -122,7 +122,7 @@ export function sharesOf(chart: SizeChart, bodies: readonly ModelBody[]): ChartS
     };
     const [bust, waist, hip] = [sizeOf("bust"), sizeOf("waist"), sizeOf("hip")];
     const moved = (size: number | null): number => (size === null ? Infinity : Math.abs(size - pick.index));
-    counts.framed += 1;
+    counts.placed += 1;
     if (pick.leftAlone) counts.leftAlone += 1;
     if (moved(waist) <= 0.5) counts.waistHalf += 1;
     if (moved(waist) <= 1) counts.waistOne += 1;
@@ -133,7 +133,7 @@ export function sharesOf(chart: SizeChart, bodies: readonly ModelBody[]): ChartS
   }
   const share = (count: number): number => count / bodies.length;
   return {
-    framed: share(counts.framed),
+    placed: share(counts.placed),
     bustLeftAlone: share(counts.leftAlone),
     bustLeftAloneWithin: leftAloneWithin(chart, bodies, share(counts.leftAlone)),
     waist: { half: share(counts.waistHalf), one: share(counts.waistOne) },

@@ -14,7 +14,7 @@ export interface PatchLine {
   readonly edges: readonly EdgeCurve<"piece">[];
 }
 
-/** A line of another printed size than the frame's. */
+/** A line of another printed size than the base size's. */
 export interface NeighbourLine extends PatchLine {
   /** Its place in the chart, and its label. */
   readonly size: number;

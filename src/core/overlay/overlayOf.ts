@@ -64,7 +64,7 @@ const MOST_PARTS = 8;
  */
 export function overlayOf(plan: Plan, names: readonly PieceName[], longest: Mm): Overlay {
   const sheet: Sheet = { plan, longest };
-  const told = halvesOf(plan, names).map((one): Told => stripsOf(sheet, one));
+  const told = halfPieces(plan, names).map((one): Told => stripsOf(sheet, one));
   return {
     baseSize: { label: plan.sizing.baseSize.label, size: plan.nest.labels.indexOf(plan.sizing.baseSize.label) },
     patches: told.flatMap(({ patches }) => patches),
@@ -95,7 +95,7 @@ const onHalf = ({ pieces, alterations, cutLines }: PlanHalf) =>
   pieces.map((final) => ({ final, alterations, cutLines }));
 
 /** The chosen pieces in the plan's order; both halves of a piece where they differ. */
-function halvesOf(plan: Plan, names: readonly PieceName[]): readonly HalfPiece[] {
+function halfPieces(plan: Plan, names: readonly PieceName[]): readonly HalfPiece[] {
   const left = onHalf(plan.left);
   if (plan.right === plan.left)
     return left.flatMap((one): HalfPiece[] => (names.includes(one.final.name) ? [{ ...one, half: null }] : []));
@@ -217,7 +217,7 @@ interface Print {
   readonly others: readonly number[];
 }
 
-/** The printed sizes that the wearer's own line runs between, without the frame's. */
+/** The printed sizes that the wearer's own line runs between, without the base size's. */
 function neighboursOf({ nest, sizing }: Plan, { final, cutLines }: HalfPiece): readonly number[] {
   const labels = cutLines
     .filter(({ piece, level }) => piece === final.name && level !== "bust")
@@ -286,7 +286,7 @@ function turnsOf({ seams, legs }: Draft): readonly Radians[] {
   return [radians(0), radians(slant - quarter * Math.round(slant / quarter))];
 }
 
-/** The printed points beside the wearer's line: where the frame's own line runs. */
+/** The printed points beside the wearer's line: where the base size's own line runs. */
 function besideOf({ seams, legs }: Draft, tissue: Piece): readonly PiecePoint[] {
   const printed = { seams: sewnRing(tissue), legs: sewnLegs(tissue) };
   return [

@@ -46,6 +46,8 @@ export interface DartRef {
   readonly dart: DartName;
 }
 
+export const isSameDart = (a: DartRef, b: DartRef): boolean => a.piece === b.piece && a.dart === b.dart;
+
 export type PointName =
   | "centreNeck"
   | "sideNeck"

@@ -3,7 +3,7 @@ import { dartOfAlteration, type Half } from "../decisions/alteration";
 import type { AlterationTrace } from "../alterations/outcome/trace";
 import { distance, type PiecePoint } from "../geometry/point";
 import { piecesOf } from "../pattern/pieceSet";
-import type { Edge, Piece, PieceName, SeamName } from "../pattern/piece";
+import { isSameDart, type Edge, type Piece, type PieceName, type SeamName } from "../pattern/piece";
 import { pointOf } from "../pattern/piece";
 import { WALKED_AGREEMENT } from "../tolerance";
 import type { PlannedAlteration } from "./plan";
@@ -30,7 +30,11 @@ export function alterationConflicts(alterations: readonly PlannedAlteration[]): 
   );
   return made.flatMap((a, index) =>
     made.slice(index + 1).flatMap((b) => {
-      if (a.planned.id === b.planned.id || isSameDart(a.planned, b.planned) || areOnOtherHalves(a.planned, b.planned))
+      if (
+        a.planned.id === b.planned.id ||
+        areOnSameDart(a.planned, b.planned) ||
+        areOnOtherHalves(a.planned, b.planned)
+      )
         return [];
       return a.seams
         .filter(({ piece, seam }) => b.seams.some((other) => other.piece === piece && other.seam === seam))
@@ -39,9 +43,9 @@ export function alterationConflicts(alterations: readonly PlannedAlteration[]): 
   );
 }
 
-function isSameDart(a: PlannedAlteration, b: PlannedAlteration): boolean {
+function areOnSameDart(a: PlannedAlteration, b: PlannedAlteration): boolean {
   const [one, other] = [dartOf(a), dartOf(b)];
-  return one !== null && other !== null && one.piece === other.piece && one.dart === other.dart;
+  return one !== null && other !== null && isSameDart(one, other);
 }
 
 const dartOf = ({ what }: PlannedAlteration) => (what.kind === "alteration" ? dartOfAlteration(what.alteration) : null);

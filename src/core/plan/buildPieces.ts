@@ -14,7 +14,7 @@ import { fromSideNeck, probableBustPoint, type ProbableBustPoint } from "../bodi
 import type { MeasuredBody } from "../measures/tape";
 import type { Mm } from "../units";
 
-/** Whole finished waist for each size at the waist, the frame's darts kept; mm. */
+/** Whole finished waist for each size at the waist, the base size's darts kept; mm. */
 export function finishedWaists(blocks: Blocks, baseSize: number): readonly Mm[] {
   return blocks.front.map((_, size) => {
     const at = levelSizes(baseSize, size, baseSize);
@@ -44,7 +44,7 @@ export interface Built {
   /** After it: what the wearer's own alterations start from. */
   readonly blended: PieceSet;
   readonly bust: Result<BustAdjusted, FullBustFailure> | null;
-  /** In the frame of the style's bust piece. */
+  /** In the base size of the style's bust piece. */
   readonly bustPoint: {
     readonly printed: PiecePoint;
     readonly own: PiecePoint | null;
@@ -113,7 +113,7 @@ const ROUNDS = 3;
 
 /**
  * The basque's waist seam trued to the bodice's. Blended, the two agree to well within a millimetre unless the waist
- * lies many sizes from the frame; the side seam takes the rest.
+ * lies many sizes from the base size; the side seam takes the rest.
  */
 function trueToBodice(basque: Piece, wanted: Mm): Piece {
   let trued = basque;

@@ -5,7 +5,7 @@ import type { SheetFormat, PaperSize } from "../decisions/paperChoice";
 import type { CupVersion, SizeRow } from "../chart/sizeChart";
 import type { MeasureName } from "../measures/measure";
 import type { MeasureSet } from "../measures/tape";
-import type { DartRef, SeamName } from "../pattern/piece";
+import { isSameDart, type DartRef, type SeamName } from "../pattern/piece";
 import type { Mm } from "../units";
 import { placeInOrder } from "../decisions/tradeOrder";
 import { LIMITS } from "../decisions/limits";
@@ -315,8 +315,6 @@ function without<T extends object, K extends keyof T>(from: T, key: K): Omit<T, 
 
 /** The trade's order on one dart: where it sits, how wide it is, where it ends. */
 const REDRAW_ORDER: Readonly<Record<DartRedraw["kind"], number>> = { dartPlace: 0, dartMouth: 1, dartEnd: 2 };
-
-const isSameDart = (a: DartRef, b: DartRef): boolean => a.piece === b.piece && a.dart === b.dart;
 
 /** Whether two alterations cannot both stand: the later one takes the place of the earlier. */
 function isSameKind(a: Alteration, b: Alteration): boolean {

@@ -7,12 +7,13 @@ import {
   type DartPlaceAlteration,
   type DartRedraw,
   type GiveBack,
+  type Half,
   type Hold,
 } from "../decisions/alteration";
 import { apexOffset, mouthOffset } from "../dart/dartFrame";
 import type { DartFigures } from "../dart/dartFigures";
 import type { PiecePoint } from "../geometry/point";
-import type { DartRef } from "../pattern/piece";
+import { isSameDart, type DartRef } from "../pattern/piece";
 import { applyCommand, type Command } from "./commands";
 import { type LengthUnit, type Work } from "../decisions/work";
 import { MM_PER_INCH, type Mm } from "../units";
@@ -21,17 +22,15 @@ import { planOf } from "./planOf";
 export type HandleEnd = "apex" | "inner" | "outer";
 
 /** What an arrow key moves, and what a drag snaps to. */
-export const stepOf = (unit: LengthUnit): Mm => (unit === "cm" ? 1 : MM_PER_INCH / 16);
+export const snapStep = (unit: LengthUnit): Mm => (unit === "cm" ? 1 : MM_PER_INCH / 16);
 
 const snap = (value: Mm, unit: LengthUnit): Mm => {
-  const step = stepOf(unit);
+  const step = snapStep(unit);
   return Math.round(Math.round(value / step) * step * 1e4) / 1e4;
 };
 
 /** One alteration of each kind for each dart, so its id says which. */
 export const alterationId = (kind: AlterationKind, { piece, dart }: DartRef): string => `${kind}-${piece}-${dart}`;
-
-const sameDart = (a: DartRef, b: DartRef): boolean => a.piece === b.piece && a.dart === b.dart;
 
 type RedrawKind = DartRedraw["kind"];
 
@@ -41,7 +40,7 @@ function existing<K extends RedrawKind>(
   dart: DartRef,
 ): Extract<DartRedraw, { kind: K }> | undefined {
   return work.alterations.find(
-    (a): a is Extract<DartRedraw, { kind: K }> => a.kind === kind && isRedraw(a) && sameDart(a.dart, dart),
+    (a): a is Extract<DartRedraw, { kind: K }> => a.kind === kind && isRedraw(a) && isSameDart(a.dart, dart),
   );
 }
 
@@ -78,7 +77,7 @@ export const placeOf = (work: Work, dart: DartRef): DartPlaceAlteration =>
 
 /** The shares already set for this dart go for its other alterations too. */
 export const sharesOf = (work: Work, dart: DartRef): GiveBack =>
-  work.alterations.filter(isRedraw).find((a) => sameDart(a.dart, dart) && Object.keys(a.giveBack).length > 0)
+  work.alterations.filter(isRedraw).find((a) => isSameDart(a.dart, dart) && Object.keys(a.giveBack).length > 0)
     ?.giveBack ?? {};
 
 const isNothing = (a: DartRedraw): boolean =>
@@ -93,24 +92,31 @@ export const putOrRemove = (alteration: DartRedraw): Command =>
   isNothing(alteration) ? { kind: "removeAlteration", id: alteration.id } : { kind: "putAlteration", alteration };
 
 /** The dart as it is before the alteration that a handle sets (and those that come after it on the same dart). */
-function dartBefore(work: Work, dart: DartRef, end: HandleEnd): DartFigures | null {
+function dartBefore(work: Work, dart: DartRef, end: HandleEnd, half: Half): DartFigures | null {
   const kinds: readonly RedrawKind[] = end === "apex" ? ["dartEnd"] : ["dartMouth", "dartEnd"];
   const before = kinds.reduce<Work>(
     (w, kind) => applyCommand(w, { kind: "removeAlteration", id: existing(w, kind, dart)?.id ?? "" }),
     work,
   );
   const plan = planOf(before);
-  return plan.ok ? (plan.value.left.darts.find((d) => sameDart(d.ref, dart))?.drawn ?? null) : null;
+  return plan.ok ? (plan.value[half].darts.find((d) => isSameDart(d.ref, dart))?.drawn ?? null) : null;
 }
 
 /**
  * Starts moving a handle.
  *
+ * @param half the half of the body that is looked at
  * @returns a function from where the handle should be (piece frame) to the command that brings it there; null where
  *          there is no such dart now
  */
-export function moverOf(work: Work, dart: DartRef, end: HandleEnd, hold: Hold): ((to: PiecePoint) => Command) | null {
-  const before = dartBefore(work, dart, end);
+export function moverOf(
+  work: Work,
+  dart: DartRef,
+  end: HandleEnd,
+  hold: Hold,
+  half: Half,
+): ((to: PiecePoint) => Command) | null {
+  const before = dartBefore(work, dart, end, half);
   if (before === null) return null;
   if (end === "apex") {
     const base = endOf(work, dart, hold);

@@ -33,7 +33,7 @@ export function derivePlan(work: Work): Result<Plan, PlanFailure> {
     ...garment,
     left,
     right,
-    alterations: ledgerOfHalves(work, left, right),
+    ledger: ledgerOfHalves(work, left, right),
     checks: checksOfHalves(checksOn(work, picked, left), right === left ? null : checksOn(work, picked, right)),
     checklist: workOfHalves(jobsOn(picked, left), right === left ? null : jobsOn(picked, right)),
   });

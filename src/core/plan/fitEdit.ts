@@ -5,7 +5,7 @@ import { fitOf } from "../alterations/fit/index";
 import { PHASE_ORDER, phaseOfFit, type Phase } from "../decisions/tradeOrder";
 import { setOf } from "../pattern/pieceSet";
 import type { Command } from "./commands";
-import type { Plan } from "./plan";
+import { halvesOf, type Plan } from "./plan";
 import type { Work } from "../decisions/work";
 import type { Mm } from "../units";
 
@@ -58,7 +58,7 @@ export function halvesCommands(
 /** Whether the garment has what it is made on, before or after the wearer's other alterations. */
 export function appliesTo(plan: Plan, fit: FitName): boolean {
   const { applies } = fitOf(fit);
-  return applies(setOf(plan.blended)) || applies(setOf(plan.left.pieces));
+  return applies(setOf(plan.blended)) || halvesOf(plan).some(({ pieces }) => applies(setOf(pieces)));
 }
 
 /** Fit alterations by where they stand in the trade's order, in the registry's order. */

@@ -30,7 +30,7 @@ export interface PlannedLevel {
   readonly claim: Mm;
   /** Measured on the final pieces, whole girth, darts closed. */
   readonly finished: Mm;
-  /** One standard deviation of the body girth it stands on (of the upper chest, where the frame goes by it). */
+  /** One standard deviation of the body girth it stands on (of the upper chest, where the base size goes by it). */
   readonly spread: Mm;
   /** Tape error that would change the pick or carry the line past the next printed one. */
   readonly margin: Mm;
@@ -173,7 +173,7 @@ export interface Plan extends PlanGarment {
   /** The very same object as `left` where the halves of the body are alike. */
   readonly right: PlanHalf;
   /** The ledger: what is made on both halves stands in it once. */
-  readonly alterations: readonly PlannedAlteration[];
+  readonly ledger: readonly PlannedAlteration[];
   readonly checks: readonly CheckResult[];
   readonly checklist: readonly ChecklistItem[];
 }

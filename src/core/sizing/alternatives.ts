@@ -1,5 +1,5 @@
 /**
- * Other whole ways to cut this body from this chart, ranked. A frame that does not fit costs most, since shoulder, neck
+ * Other whole ways to cut this body from this chart, ranked. A base size that does not fit costs most, since shoulder, neck
  * and armhole cannot be taken in at a seam; a bust alteration costs less; side-seam moves least.
  */
 import type { SizeChart } from "../chart/sizeChart";

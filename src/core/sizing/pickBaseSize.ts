@@ -1,5 +1,5 @@
 /**
- * The frame and the cup. The frame (neck, shoulder, armhole) is a whole printed size, because collars, sleeves and
+ * The base size and the cup. The base size (neck, shoulder, armhole) is a whole printed size, because collars, sleeves and
  * facings follow it; it goes by the upper chest, which says what the bust girth alone cannot. The cup version goes by
  * how far the bust stands out beyond the upper chest.
  */
@@ -33,7 +33,7 @@ export function reachOf(values: readonly Mm[]): { readonly least: Mm; readonly m
 }
 
 /**
- * Picks the frame.
+ * Picks the base size.
  *
  * By upper chest; by bust where no upper chest was taken, or where the pattern has no cup versions and the body's own
  * difference is the drafted one, as the trade does.
@@ -52,7 +52,7 @@ export function pickBaseSize(
   const found = pickInterval(values, lookedUp);
   const { least, most } = reachOf(values);
   const own = picks.baseSize === undefined ? null : chart.sizes.findIndex((size) => size.label === picks.baseSize);
-  if (own === -1) return fail({ code: "plan/frame-unknown", label: picks.baseSize ?? "" });
+  if (own === -1) return fail({ code: "plan/base-size-unknown", label: picks.baseSize ?? "" });
   if (own === null && (lookedUp < least || lookedUp > most)) {
     return fail({ code: "plan/outside-chart", level: byBust ? "bust" : "upperChest", wanted: lookedUp, least, most });
   }
@@ -116,10 +116,10 @@ export function pickCup(chart: SizeChart, taken: Taken | null, picks: Picks): Re
 }
 
 /**
- * What the bust lacks (or has too much of) on a frame and cup version.
+ * What the bust lacks (or has too much of) on a base size and cup version.
  *
  * On the planner's own frame that is the cup's residual alone: being somewhere within a size is what ease is for (0 where
- * no upper chest was taken). Another frame brings its whole difference in bust with it.
+ * no upper chest was taken). Another base size brings its whole difference in bust with it.
  */
 export function residualOn(
   chart: SizeChart,

@@ -1,4 +1,4 @@
-/** The picks: frame, cup version, and how sure each one is. */
+/** The picks: base size, cup version, and how sure each one is. */
 import type { Mm } from "../units";
 
 /** A girth, or a difference of two, as far as it is known. */
@@ -53,7 +53,7 @@ export interface BustPick {
   readonly difference: Mm | null;
   /**
    * On the planner's own frame: d − what the picked version is drafted for (0 without an upper chest).
-   * On another frame: body bust − the bust that frame and cup are drafted for.
+   * On another base size: body bust − the bust that base size and cup are drafted for.
    */
   readonly residual: Mm;
   /** Whole bust change made by alteration: 0 where the residual is left alone. */
@@ -67,14 +67,14 @@ export interface Alternative {
   readonly baseSize: string;
   readonly cup: string | null;
   readonly residual: Mm;
-  /** How far the upper chest lies from the frame's own. */
+  /** How far the upper chest lies from the base size's own. */
   readonly baseSizeMisfit: Mm;
   /** Whole moves of the waist and hip girth against the base size, at a quarter each. */
   readonly waistMove: Mm;
   readonly hipMove: Mm;
   readonly alterations: number;
   readonly largestMove: Mm;
-  /** The ranking number: mm, frame misfit weighed most, side-seam moves least. */
+  /** The ranking number: mm, base size misfit weighed most, side-seam moves least. */
   readonly cost: number;
   readonly picked: boolean;
 }

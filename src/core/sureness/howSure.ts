@@ -55,7 +55,7 @@ export interface HowSure {
   /** Most likely first; they add up to 1. Without an upper chest they go by the bust alone, as the plan does. */
   readonly ways: readonly Way[];
   readonly sizes: readonly Chance[];
-  /** Where no upper chest was taken: the frames that what it probably is would pick; empty where nothing tells it. */
+  /** Where no upper chest was taken: the base sizes that what it probably is would pick; empty where nothing tells it. */
   readonly sizesGuessed: readonly Chance[];
   /** Empty where the pattern has no cup versions, or nothing tells them. */
   readonly cups: readonly Chance[];
@@ -105,7 +105,7 @@ export function howSure(work: SureInputs): Result<HowSure, PlanFailure> {
   });
 }
 
-/** The girths that frame and cup stand on; null without a bust. */
+/** The girths that base size and cup stand on; null without a bust. */
 function girthsOf({ tapes, age }: SureInputs): Girths | null {
   const body = bodyOf(tapes);
   const { bustGirth, upperChestGirth } = body;
@@ -245,7 +245,7 @@ function bustBreaks(chart: SizeChart, hasChest: boolean): readonly Break[] {
   return chart.cups.length === 0 ? [...still, ...moving] : moving;
 }
 
-/** The upper chest cut where the frame changes, and where two breaks along the bust change places. */
+/** The upper chest cut where the base size changes, and where two breaks along the bust change places. */
 function chestCuts(chart: SizeChart): readonly Mm[] {
   const bounds = boundsAndEnds(chart.sizes.map((_, index) => upperChestOf(chart, index)));
   const crossings =

@@ -17,7 +17,7 @@ import type { Taken } from "../sizing/sizing";
 /** Readings that are asked for at once: one could be as far out as the first. */
 const MORE = 2;
 
-/** Frame and cup stand on these. */
+/** Base size and cup stand on these. */
 type BaseSizeGirth = "bustGirth" | "upperChestGirth";
 
 export type NextMeasure =
@@ -106,7 +106,7 @@ const readingsOf = (work: Asked, measure: "bustGirth" | "upperChestGirth" | "wai
 /** The spread of a mean after more readings that differ as the ones taken do: the variance over the number. */
 const spreadAfter = (spread: Mm, count: number): Mm => spread * Math.sqrt(count / (count + MORE));
 
-/** The spread of a girth of the frame after more readings; null where there is no room for them, or nothing to compare with. */
+/** The spread of a girth of the base size after more readings; null where there is no room for them, or nothing to compare with. */
 function thenSpread(work: Asked, girths: Girths, measure: BaseSizeGirth): Mm | null {
   const now = measure === "bustGirth" ? girths.bust : chestOf(girths);
   const count = readingsOf(work, measure);

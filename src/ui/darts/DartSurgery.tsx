@@ -3,9 +3,9 @@ import type { Alteration, DartLegsAlteration, DartPivotAlteration, DartSurgery }
 import { useId, useRef, useState } from "react";
 import { hasHome } from "../../core/alterations/dartSurgery/places";
 import { DART_HOMES, dartName, homeOf } from "../../core/pattern/dartNames";
-import type { DartHome, DartRef, Piece } from "../../core/pattern/piece";
+import { isSameDart, type DartHome, type DartRef, type Piece } from "../../core/pattern/piece";
 import type { Command } from "../../core/plan/commands";
-import type { Plan, PlannedDart } from "../../core/plan/plan";
+import { halvesOf, type Plan, type PlannedDart } from "../../core/plan/plan";
 import type { Work } from "../../core/decisions/work";
 import { bowHint, homeWords } from "../../words/dartSurgeryControls";
 import { plannedAmount, plannedTitle } from "../../words/ledger";
@@ -16,9 +16,7 @@ import { useViewState } from "../work/viewState";
 import { AmountField } from "../fields/AmountField";
 import { Choice } from "../fields/Choice";
 import { Select } from "../fields/Select";
-import { alterationId, stepOf } from "../../core/plan/dartEdit";
-
-const sameDart = (a: DartRef, b: DartRef): boolean => a.piece === b.piece && a.dart === b.dart;
+import { alterationId, snapStep } from "../../core/plan/dartEdit";
 
 const isSurgery = (alteration: Alteration): alteration is DartSurgery =>
   alteration.kind === "dartPivot" ||
@@ -33,12 +31,12 @@ function surgeryOf<K extends DartSurgery["kind"]>(
   dart: DartRef,
 ): Extract<DartSurgery, { kind: K }> | undefined {
   return work.alterations.find(
-    (a): a is Extract<DartSurgery, { kind: K }> => a.kind === kind && isSurgery(a) && sameDart(a.dart, dart),
+    (a): a is Extract<DartSurgery, { kind: K }> => a.kind === kind && isSurgery(a) && isSameDart(a.dart, dart),
   );
 }
 
 function refusalOf(plan: Plan, alteration: DartSurgery | undefined, unit: Work["unit"]): string | null {
-  const outcome = plan.alterations.find(({ id }) => id === alteration?.id)?.outcome;
+  const outcome = plan.ledger.find(({ id }) => id === alteration?.id)?.outcome;
   return outcome === undefined || outcome.ok ? null : alterationFailureSentence(outcome.failure, unit);
 }
 
@@ -51,8 +49,9 @@ export interface DartSurgeryProps {
 /** Under the dart that is chosen. */
 export function DartSurgeryControls({ dart, plan, work }: DartSurgeryProps) {
   const { ref } = dart;
-  const piece = plan.left.pieces.find(({ name }) => name === ref.piece);
-  const [isUsed] = useState(() => work.alterations.some((a) => isSurgery(a) && sameDart(a.dart, ref)));
+  const half = useViewState((view) => view.half);
+  const piece = plan[half].pieces.find(({ name }) => name === ref.piece);
+  const [isUsed] = useState(() => work.alterations.some((a) => isSurgery(a) && isSameDart(a.dart, ref)));
   if (piece === undefined) return null;
   return (
     <details className="pointed dart-surgery" open={isUsed}>
@@ -248,7 +247,7 @@ function Legs({ dart, plan, work }: Omit<PartProps, "piece">) {
       hint={bowHint(work.unit)}
       value={own.bow}
       unit={work.unit}
-      step={stepOf(work.unit)}
+      step={snapStep(work.unit)}
       onStart={gesture.begin}
       onPreview={(bow) => gesture.preview(change(bow))}
       onCommit={gesture.commit}
@@ -264,8 +263,8 @@ export function DartsGone({ plan, work }: { readonly plan: Plan; readonly work: 
   const lightAlteration = useViewState((view) => view.lightAlteration);
   const gone = work.alterations
     .filter(isSurgery)
-    .filter((a) => !plan.left.darts.some(({ ref }) => sameDart(ref, a.dart)));
-  const alterations = plan.alterations.filter(({ id }) => gone.some((a) => a.id === id));
+    .filter((a) => !halvesOf(plan).some(({ darts }) => darts.some(({ ref }) => isSameDart(ref, a.dart))));
+  const alterations = plan.ledger.filter(({ id }) => gone.some((a) => a.id === id));
   if (alterations.length === 0) return null;
   return (
     <section aria-labelledby="darts-gone">

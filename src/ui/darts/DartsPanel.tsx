@@ -2,7 +2,7 @@ import { isRedraw, type DartRedraw, type Hold } from "../../core/decisions/alter
 import type { AlterationFailure } from "../../core/alterations/outcome/alterationFailure";
 import "./darts.css";
 import { useEffect, useMemo, useRef } from "react";
-import type { DartRef } from "../../core/pattern/piece";
+import { isSameDart } from "../../core/pattern/piece";
 import type { Plan, PlannedDart } from "../../core/plan/plan";
 import { type Work } from "../../core/decisions/work";
 import { acrossWords } from "../../words/alterations/dartRedraw";
@@ -23,7 +23,7 @@ import { SewnFront } from "../sewn/SewnFront";
 import { FoldedDisc } from "./FoldedDisc";
 import { GiveBackShares } from "./GiveBackShares";
 import { PointedDart } from "./PointedDart";
-import { endOf, mouthOf, placeOf, putOrRemove, sharesOf, stepOf } from "../../core/plan/dartEdit";
+import { endOf, mouthOf, placeOf, putOrRemove, sharesOf, snapStep } from "../../core/plan/dartEdit";
 import { useHold } from "./holdState";
 
 /** The darts: what each is, what the wearer's cup asks, and every way to change it. */
@@ -57,15 +57,15 @@ const DartsHead = () => (
   </header>
 );
 
-const same = (a: DartRef, b: DartRef): boolean => a.piece === b.piece && a.dart === b.dart;
-
 function ChosenDart({ plan, work }: { readonly plan: Plan; readonly work: Work }) {
   const selected = useViewState((view) => view.selectedDart);
   const selectDart = useViewState((view) => view.selectDart);
+  // As on the table.
+  const { darts } = plan[useViewState((view) => view.half)];
   const chosen =
-    plan.left.darts.find(({ ref }) => selected !== null && same(ref, selected)) ??
-    plan.left.darts.find(({ ref }) => ref.dart === "sideDart") ??
-    plan.left.darts[0];
+    darts.find(({ ref }) => selected !== null && isSameDart(ref, selected)) ??
+    darts.find(({ ref }) => ref.dart === "sideDart") ??
+    darts[0];
   const place = useFocusKept(chosen === undefined ? "" : `${chosen.ref.piece}-${chosen.ref.dart}`);
   if (chosen === undefined) {
     return (
@@ -78,7 +78,7 @@ function ChosenDart({ plan, work }: { readonly plan: Plan; readonly work: Work }
   return (
     <>
       <ul ref={place} tabIndex={-1} className="dart-list" aria-label="Darts by piece">
-        {plan.left.darts.map((dart) => (
+        {darts.map((dart) => (
           <li key={`${dart.ref.piece}-${dart.ref.dart}`}>
             <button
               type="button"
@@ -130,16 +130,16 @@ function DartEditor({ dart, plan, work }: DartEditorProps) {
   const mouth = mouthOf(work, ref);
   const place = placeOf(work, ref);
   const own = useMemo(
-    () => work.alterations.filter(isRedraw).filter((a) => same(a.dart, ref)),
+    () => work.alterations.filter(isRedraw).filter((a) => isSameDart(a.dart, ref)),
     [work.alterations, ref],
   );
   const failureOf = (kind: DartRedraw["kind"]): AlterationFailure | null => {
-    const planned = plan.alterations.find(
+    const planned = plan.ledger.find(
       ({ what }) =>
         what.kind === "alteration" &&
         isRedraw(what.alteration) &&
         what.alteration.kind === kind &&
-        same(what.alteration.dart, ref),
+        isSameDart(what.alteration.dart, ref),
     );
     return planned === undefined || planned.outcome.ok ? null : planned.outcome.failure;
   };
@@ -164,7 +164,7 @@ function DartEditor({ dart, plan, work }: DartEditorProps) {
       field={`dart.${ref.piece}.${ref.dart}.${what}`}
       value={value}
       unit={unit}
-      step={stepOf(unit)}
+      step={snapStep(unit)}
       onStart={gesture.begin}
       onPreview={(next) => gesture.preview(putOrRemove(change(next)))}
       onCommit={gesture.commit}
@@ -249,7 +249,7 @@ function DartEditor({ dart, plan, work }: DartEditorProps) {
       {own.length > 0 && (
         <>
           <GiveBackShares dart={ref} places={dart.giveBackPlaces} shares={sharesOf(work, ref)} />
-          <DartSums dart={dart} alterations={plan.alterations} unit={unit} />
+          <DartSums dart={dart} alterations={plan.ledger} unit={unit} />
           <p>
             {own.map((alteration) => (
               <button

@@ -35,7 +35,7 @@ export function FoldedDisc({
   const leg = shorten === 0 ? drawn.legInner : Math.hypot(axis - shorten, drawn.intake / 2);
   const now = foldDisc(angle, slant, leg);
   // One scale for all four drawings, so that mouths, legs and heights can be compared by eye.
-  const baseSize: Frame = {
+  const room: Room = {
     side: Math.max(slant, before.mouth.x, now.mouth.x) + EDGE,
     depth: Math.max(slant, before.mouth.y, drawn.legInner),
     rise: Math.max(before.height, now.height),
@@ -49,15 +49,15 @@ export function FoldedDisc({
       </p>
       <div className="folded-pair">
         <figure className="as-printed">
-          <FlatDisc disc={before} baseSize={baseSize} unit={unit} />
-          <Cone disc={before} baseSize={baseSize} unit={unit} />
+          <FlatDisc disc={before} room={room} unit={unit} />
+          <Cone disc={before} room={room} unit={unit} />
           <figcaption>
             As printed: {discSentence({ angle: printed.angle, leg: printed.legInner, height: before.height }, unit)}
           </figcaption>
         </figure>
         <figure className="as-drawn">
-          <FlatDisc disc={now} baseSize={baseSize} unit={unit} />
-          <Cone disc={now} baseSize={baseSize} unit={unit} />
+          <FlatDisc disc={now} room={room} unit={unit} />
+          <Cone disc={now} room={room} unit={unit} />
           <figcaption>
             {shorten === 0 ? "As drawn" : `${formatAmount(shorten, unit)} shorter still, mouth held`}:{" "}
             {discSentence({ angle, leg, height: now.height }, unit)}
@@ -82,7 +82,7 @@ export function FoldedDisc({
 }
 
 /** What the drawings show, mm: to each side, below the disc's middle, above the cone's rim. */
-interface Frame {
+interface Room {
   readonly side: Mm;
   readonly depth: Mm;
   readonly rise: Mm;
@@ -96,18 +96,15 @@ const TILT = 0.16;
 
 interface PartProps {
   readonly disc: Disc;
-  readonly baseSize: Frame;
+  readonly room: Room;
   readonly unit: LengthUnit;
 }
 
-function FlatDisc({ disc, baseSize, unit }: PartProps) {
+function FlatDisc({ disc, room, unit }: PartProps) {
   const { radius: r, cut, mouth } = disc;
   const large = disc.angle < Math.PI ? 1 : 0;
   return (
-    <svg
-      viewBox={`${-baseSize.side} ${-r - EDGE} ${2 * baseSize.side} ${r + EDGE + baseSize.depth + LINE}`}
-      aria-hidden="true"
-    >
+    <svg viewBox={`${-room.side} ${-r - EDGE} ${2 * room.side} ${r + EDGE + room.depth + LINE}`} aria-hidden="true">
       <path className="disc" d={`M0 0L${cut.x} ${cut.y}A${r} ${r} 0 ${large} 0 ${-cut.x} ${cut.y}Z`} />
       <path className="gap" d={`M${-mouth.x} ${mouth.y}L0 0L${mouth.x} ${mouth.y}`} />
       <path className="disc-mouth" d={`M${-mouth.x} ${mouth.y}H${mouth.x}`} />
@@ -119,11 +116,11 @@ function FlatDisc({ disc, baseSize, unit }: PartProps) {
 }
 
 /** From the side, the rim a little turned to the eye. */
-function Cone({ disc: { rim, height }, baseSize, unit }: PartProps) {
+function Cone({ disc: { rim, height }, room, unit }: PartProps) {
   const tilt = rim * TILT;
   return (
     <svg
-      viewBox={`${-baseSize.side} ${-baseSize.rise - LINE} ${2 * baseSize.side} ${baseSize.rise + LINE + baseSize.side * TILT + EDGE}`}
+      viewBox={`${-room.side} ${-room.rise - LINE} ${2 * room.side} ${room.rise + LINE + room.side * TILT + EDGE}`}
       aria-hidden="true"
     >
       <path className="cone-back" d={`M${-rim} 0A${rim} ${tilt} 0 0 1 ${rim} 0`} />

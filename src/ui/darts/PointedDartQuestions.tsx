@@ -20,7 +20,7 @@ import {
 import { useRun } from "../work/useWork";
 import { AmountField } from "../fields/AmountField";
 import { Choice } from "../fields/Choice";
-import { stepOf } from "../../core/plan/dartEdit";
+import { snapStep } from "../../core/plan/dartEdit";
 import { useSeen } from "./seenState";
 
 /** How many answers stand side by side: more would only be looked past. */
@@ -113,7 +113,7 @@ const SeenAmount = ({ onChange, unit, ...field }: SeenAmountProps) => (
   <AmountField
     {...field}
     unit={unit}
-    step={stepOf(unit)}
+    step={snapStep(unit)}
     onStart={nothing}
     onPreview={onChange}
     onCommit={nothing}

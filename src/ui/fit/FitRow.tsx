@@ -8,7 +8,7 @@ import { alterationFailureSentence } from "../../words/planned";
 import { useGesture, useRun } from "../work/useWork";
 import { useRunAll } from "../work/useRunAll";
 import { useViewState } from "../work/viewState";
-import { stepOf } from "../../core/plan/dartEdit";
+import { snapStep } from "../../core/plan/dartEdit";
 import { AmountField } from "../fields/AmountField";
 import { Choice } from "../fields/Choice";
 import { amountCommand, halvesCommands, halvesAsked, useOn, usesOf, type Halves } from "../../core/plan/fitEdit";
@@ -59,7 +59,7 @@ export function FitRow({ fit, plan, work }: FitRowProps) {
 }
 
 function refusalOf(plan: Plan, id: string) {
-  const outcome = plan.alterations.find((planned) => planned.id === id)?.outcome;
+  const outcome = plan.ledger.find((planned) => planned.id === id)?.outcome;
   return outcome === undefined || outcome.ok ? null : outcome.failure;
 }
 
@@ -98,7 +98,7 @@ function FitControls({ fit, plan, work }: FitRowProps) {
           field={`fit.${use.id}`}
           value={use.amount}
           unit={unit}
-          step={stepOf(unit)}
+          step={snapStep(unit)}
           onStart={() => {
             gesture.begin();
             lightAlteration(use.id);

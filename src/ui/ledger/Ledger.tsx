@@ -25,7 +25,7 @@ export function Ledger() {
   return (
     <section className="ledger" aria-labelledby="ledger-title">
       <h2 id="ledger-title">Ledger</h2>
-      <Slips planned={plan.value.alterations} decided={work.alterations} unit={unit} />
+      <Slips planned={plan.value.ledger} decided={work.alterations} unit={unit} />
       <Truing plan={plan.value} unit={unit} />
       <Checks plan={plan.value} unit={unit} />
     </section>

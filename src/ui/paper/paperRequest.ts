@@ -32,7 +32,7 @@ export function seamsOf(pieces: readonly Piece[]): readonly SeamName[] {
 
 /** Whether any alteration of the wearer's is in the pieces, on either half. */
 export const isAltered = (plan: Plan): boolean =>
-  plan.alterations.some(({ source, outcome }) => source === "wearer" && outcome.ok);
+  plan.ledger.some(({ source, outcome }) => source === "wearer" && outcome.ok);
 
 export function requestFor(work: Work, plan: Plan, kind: PaperKind, chosen: Chosen, day: string): PaperRequest {
   const size = sizeOf(chosen, plan, kind);
@@ -55,6 +55,6 @@ export function requestFor(work: Work, plan: Plan, kind: PaperKind, chosen: Chos
   };
 }
 
-/** Whether two wishes come to the same paper. A work never changes in place. */
+/** Whether two requests come to the same paper. A work never changes in place. */
 export const isSameRequest = (a: PaperRequest, b: PaperRequest): boolean =>
   a.work === b.work && a.day === b.day && JSON.stringify(a.choices) === JSON.stringify(b.choices);

@@ -31,7 +31,7 @@ export type MakingState =
 
 interface Begun {
   readonly file: PaperFile;
-  /** What was wished for: she may choose anew while it is made. */
+  /** What was asked for: she may choose anew while it is made. */
   readonly request: PaperRequest;
 }
 

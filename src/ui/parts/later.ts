@@ -31,7 +31,9 @@ export function createLater<T>(load: () => Promise<T>): Later<T> {
     for (const heard of listeners) heard();
   };
   const attempt = async (): Promise<void> => {
+    // A stylesheet of another part that still does not come is no reason not to load this one.
     const came = await restoreStyles()
+      .catch(() => undefined)
       .then(load)
       .then(
         (value): LaterState<T> => ({ kind: "here", value }),

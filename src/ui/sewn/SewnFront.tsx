@@ -1,3 +1,4 @@
+import { useViewState } from "../work/viewState";
 import { SEWN } from "./sewnPart";
 import { useMemo, useState } from "react";
 import { isBasque, isFrontPiece } from "../../core/pattern/pieceGroups";
@@ -13,7 +14,8 @@ const overBust = (pieces: readonly Piece[]): readonly Piece[] =>
 export function SewnFront() {
   const plan = useSettledPlan();
   const [open, setOpen] = useState(false);
-  const front = useMemo(() => (plan.ok ? overBust(plan.value.left.pieces) : []), [plan]);
+  const half = useViewState((view) => view.half);
+  const front = useMemo(() => (plan.ok ? overBust(plan.value[half].pieces) : []), [plan, half]);
   const wanted = useMemo(
     () => (plan.ok && plan.value.wanted !== null ? overBust(plan.value.wanted) : undefined),
     [plan],

@@ -5,7 +5,7 @@ import type { Command } from "../../core/plan/commands";
 import { useShowing } from "../work/ofWork";
 import { useGesture, useWorkStore } from "../work/useWork";
 import { useViewState } from "../work/viewState";
-import { alterationId, moverOf, stepOf, type HandleEnd } from "../../core/plan/dartEdit";
+import { alterationId, moverOf, snapStep, type HandleEnd } from "../../core/plan/dartEdit";
 import { useHold } from "../darts/holdState";
 
 export interface HandleProps {
@@ -45,6 +45,7 @@ export const Handle = memo((props: HandleProps) => {
   const gesture = useGesture();
   const selectDart = useViewState((view) => view.selectDart);
   const lightAlteration = useViewState((view) => view.lightAlteration);
+  const half = useViewState((view) => view.half);
   const held = useHold.of(useShowing());
   const stop = useRef<(() => void) | null>(null);
   const keys = useRef<{ mover: (to: PiecePoint) => Command; to: PiecePoint; rest: number } | null>(null);
@@ -64,7 +65,7 @@ export const Handle = memo((props: HandleProps) => {
     event.stopPropagation();
     finishKeys();
     take();
-    const mover = moverOf(store.getState().work, dart, end, held.getState().hold);
+    const mover = moverOf(store.getState().work, dart, end, held.getState().hold, half);
     const group = event.currentTarget;
     const svg = group.ownerSVGElement;
     const toTable = svg?.getScreenCTM()?.inverse();
@@ -145,14 +146,14 @@ export const Handle = memo((props: HandleProps) => {
     // Undo may have ended the run: the next key begins another.
     if (gestureStart === null) finishKeys();
     if (keys.current === null) {
-      const mover = moverOf(work, dart, end, held.getState().hold);
+      const mover = moverOf(work, dart, end, held.getState().hold, half);
       if (mover === null) return;
       gesture.begin();
       keys.current = { mover, to: piecePoint(x, y), rest: 0 };
     }
     const run = keys.current;
     window.clearTimeout(run.rest);
-    const step = stepOf(work.unit) * (event.shiftKey ? 10 : 1);
+    const step = snapStep(work.unit) * (event.shiftKey ? 10 : 1);
     run.to = piecePoint(run.to.x + arrow[0] * step, run.to.y + arrow[1] * step);
     gesture.preview(run.mover(run.to));
     run.rest = window.setTimeout(() => finishKeys(), KEY_REST);

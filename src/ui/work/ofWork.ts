@@ -10,15 +10,25 @@ import { invariant } from "../../core/result";
 export interface Showing {
   /** Heard once, when another work takes its place. */
   readonly onEnd: (end: () => void) => void;
-  readonly end: () => void;
+  /** It is on the page, perhaps again: React takes what it is developing off and puts it back at once. */
+  readonly stay: () => void;
+  /** It is off the page; unless it is put back at once, that is its end. */
+  readonly leave: () => void;
 }
 
 export function createShowing(): Showing {
   const ends: (() => void)[] = [];
+  let isShown = false;
   return {
     onEnd: (end) => ends.push(end),
-    end: () => {
-      for (const end of ends.splice(0)) end();
+    stay: () => {
+      isShown = true;
+    },
+    leave: () => {
+      isShown = false;
+      queueMicrotask(() => {
+        if (!isShown) for (const end of ends.splice(0)) end();
+      });
     },
   };
 }

@@ -73,7 +73,10 @@ export function WorkSessionProvider({ store, session, children }: WorkSessionPro
 /** One showing of one work. */
 function Shown({ children }: { readonly children: ReactNode }) {
   const [showing] = useState(createShowing);
-  useEffect(() => showing.end, [showing]);
+  useEffect(() => {
+    showing.stay();
+    return showing.leave;
+  }, [showing]);
   return (
     <ShowingProvider value={showing}>
       <div className="app-root">{children}</div>

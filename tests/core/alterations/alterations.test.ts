@@ -67,9 +67,7 @@ describe.each([
         expect(new Set(results.map(({ name }) => name))).toEqual(kept);
         expect(results.filter(({ ok }) => !ok)).toEqual([]);
         expect(plan.checks.filter(({ measured }) => !Number.isFinite(measured))).toEqual([]);
-        const done = plan.alterations.flatMap(({ id, outcome }) =>
-          id === planned.id && outcome.ok ? [outcome.value] : [],
-        );
+        const done = plan.ledger.flatMap(({ id, outcome }) => (id === planned.id && outcome.ok ? [outcome.value] : []));
         for (const { seamBefore, seamUngiven, seamAfter, given } of done) {
           expect(seamAfter).toBeCloseTo(seamBefore, 4);
           const taken = given.reduce((sum, { amount: one }) => sum + one, 0);
@@ -130,7 +128,7 @@ describe("each kind", () => {
       giveBack: { underarm: 1 },
     };
     const plan = planOf({ ...withAlterations(planned), picks: { bustAlteration: 60 } });
-    expect(plan.alterations.find(({ id }) => id === "b")?.outcome).toMatchObject({
+    expect(plan.ledger.find(({ id }) => id === "b")?.outcome).toMatchObject({
       ok: false,
       failure: { code: "alteration/not-given-back" },
     });
@@ -140,7 +138,7 @@ describe("each kind", () => {
 
   it("gives back by the shares asked for", () => {
     const plan = planOf(withAlterations(end("fullness", 30, { sideSeam: 0.5, centreSeam: 0.3, otherDart: 0.2 })));
-    const outcome = plan.alterations.find(({ id }) => id === "a")?.outcome;
+    const outcome = plan.ledger.find(({ id }) => id === "a")?.outcome;
     if (outcome?.ok !== true) throw new Error("refused");
     const total = outcome.value.given.reduce((sum, { amount: one }) => sum + one, 0);
     expect(outcome.value.given.map(({ place, amount: one }) => [place, Math.round((one / total) * 100)])).toEqual([
@@ -157,9 +155,9 @@ describe("each kind", () => {
   });
 
   it("refuses a dart too short to sew and says how far it can go; that far works", () => {
-    const refusal = planOf(withAlterations(end("mouth", 500))).alterations.find(({ id }) => id === "a")?.outcome;
+    const refusal = planOf(withAlterations(end("mouth", 500))).ledger.find(({ id }) => id === "a")?.outcome;
     if (refusal?.ok !== false || refusal.failure.code !== "alteration/too-short") throw new Error("not refused");
-    const again = planOf(withAlterations(end("mouth", refusal.failure.most))).alterations.find(
+    const again = planOf(withAlterations(end("mouth", refusal.failure.most))).ledger.find(
       ({ id }) => id === "a",
     )?.outcome;
     expect(again?.ok).toBe(true);
@@ -168,7 +166,7 @@ describe("each kind", () => {
   it("refuses a mouth that would close, and shares that are not whole", () => {
     const shut: Alteration = { kind: "dartMouth", id: "b", dart: waist, inner: -40, outer: -40, giveBack: {} };
     const outcomes = [shut, end("fullness", 20, { sideSeam: 0.4 })].map(
-      (planned) => planOf(withAlterations(planned)).alterations.find(({ id }) => id === planned.id)?.outcome,
+      (planned) => planOf(withAlterations(planned)).ledger.find(({ id }) => id === planned.id)?.outcome,
     );
     expect(outcomes).toMatchObject([
       { ok: false, failure: { code: "alteration/dart-vanishes" } },
@@ -188,7 +186,7 @@ describe("each kind", () => {
         giveBack: { otherDart: 1 },
       };
       const plan = planOf(withAlterations(planned));
-      expect(plan.alterations.find(({ id }) => id === "b")?.outcome).toMatchObject({
+      expect(plan.ledger.find(({ id }) => id === "b")?.outcome).toMatchObject({
         ok: false,
         failure: { code: "alteration/dart-vanishes" },
       });
@@ -210,7 +208,7 @@ describe("each kind", () => {
           hold: "mouth",
           giveBack: {},
         };
-        return planOf(withAlterations(planned)).alterations.find(({ id }) => id === "a")?.outcome;
+        return planOf(withAlterations(planned)).ledger.find(({ id }) => id === "a")?.outcome;
       };
       const refusal = lengthen(600);
       if (refusal?.ok !== false || refusal.failure.code !== "alteration/end-outside-piece")
@@ -239,7 +237,7 @@ describe("each kind", () => {
     const plan = planOf(
       withAlterations({ kind: "dartPlace", id: "c", dart: waist, by, how: "offCentreSeam", giveBack: {} }),
     );
-    expect(plan.alterations.find(({ id }) => id === "c")?.outcome).toMatchObject({
+    expect(plan.ledger.find(({ id }) => id === "c")?.outcome).toMatchObject({
       ok: false,
       failure: { code: "alteration/off-the-seam" },
     });

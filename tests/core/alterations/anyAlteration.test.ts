@@ -65,7 +65,7 @@ const wholeWaist = (pieces: readonly Piece[]): number =>
     .filter(({ name }) => name === "front" || name === "back")
     .reduce((sum, piece) => sum + seamByBezierJs(piece, "waist"), 0);
 
-const outcomeIn = (plan: Plan) => plan.alterations.find(({ id }) => id === "a")?.outcome;
+const outcomeIn = (plan: Plan) => plan.ledger.find(({ id }) => id === "a")?.outcome;
 
 describe.each(
   demoWorks()

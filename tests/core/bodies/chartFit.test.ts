@@ -34,7 +34,7 @@ const women: readonly ModelBody[] = women1988.map(({ measures }) => ({
 }));
 
 const numbersIn = ({
-  framed,
+  placed,
   bustLeftAlone,
   bustLeftAloneWithin,
   waist,
@@ -42,7 +42,7 @@ const numbersIn = ({
   unblended,
   apart,
 }: ChartShares): readonly number[] => [
-  framed,
+  placed,
   bustLeftAlone,
   bustLeftAloneWithin.least,
   bustLeftAloneWithin.most,
@@ -210,7 +210,7 @@ describe("what a chart fits", () => {
       cups: [],
     };
     const { shares } = fitOf(huge);
-    expect(shares.framed).toBe(1);
+    expect(shares.placed).toBe(1);
     expect(shares.apart.reduce((sum, share) => sum + share, 0)).toBeCloseTo(1, 12);
     // Half-way to the large size, 1160 mm of bust, there is hardly anybody: nobody's sizes are apart.
     expect(shares.apart[0]).toBeGreaterThan(0.99);
@@ -245,7 +245,7 @@ describe("what a chart fits", () => {
       body(1300, 1250, 1100, 1400),
     ];
     const shares = sharesOf(even, bodies);
-    expect(shares.framed).toBe(0.75);
+    expect(shares.placed).toBe(0.75);
     expect(shares.bustLeftAlone).toBe(0.5);
     expect(shares.waist).toEqual({ half: 0.5, one: 0.75 });
     expect(shares.hip).toEqual({ half: 0.5, one: 0.5 });

@@ -15,7 +15,7 @@ const sizesOf = (name: StandardName) =>
 describe.each(STANDARD_CHARTS)("$name", ({ sizes }) => {
   it("can be used like any chart: every girth grows, and nothing is wrong but that large sizes are seldom printed", () => {
     expect(readSizes(sizes).filter(({ code }) => code !== "chart/unusual")).toEqual([]);
-    expect(chartFit({ sizes, draftedDifference: 50, cups: [] }, {})?.shares.framed).toBeGreaterThan(0.8);
+    expect(chartFit({ sizes, draftedDifference: 50, cups: [] }, {})?.shares.placed).toBeGreaterThan(0.8);
   });
 });
 

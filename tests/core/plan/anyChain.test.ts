@@ -73,7 +73,7 @@ describe.each(STYLE_NAMES)("any chain on the style %s", (style) => {
           expect(badNumbers(value.right)).toEqual([]);
           expect(badNumbers(value.levels)).toEqual([]);
           expect(
-            value.alterations.filter(({ outcome }) => !outcome.ok && !outcome.failure.code.startsWith("alteration/")),
+            value.ledger.filter(({ outcome }) => !outcome.ok && !outcome.failure.code.startsWith("alteration/")),
           ).toEqual([]);
           expect(
             unwalked(value.left.pieces).filter(() => !value.checks.some(({ name, ok }) => name === "seamsWalk" && !ok)),

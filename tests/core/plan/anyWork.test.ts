@@ -200,7 +200,7 @@ function silent(plan: Plan, crossed: readonly Piece[]): string[] {
     "waist",
   );
   const girth = 2 * of(bodice, "waist");
-  const refused = plan.alterations.filter(({ outcome }) => !outcome.ok).map(({ piece }) => piece);
+  const refused = plan.ledger.filter(({ outcome }) => !outcome.ok).map(({ piece }) => piece);
   const due = [
     // A line that crosses itself never passes for a sound outline.
     ...crossed.map(({ name }) => `outlineClosed ${name}`),

@@ -114,13 +114,13 @@ describe("nothing to do", () => {
     { kind: "dartPlace", id: "a", dart: ref("front", "waistDart"), by: 0, how: "redraw", giveBack: {} },
   ])("is told of $kind by nothing", (alteration) => {
     const plan = planOf(withAlterations(alteration));
-    expect(plan.alterations.find(({ id }) => id === "a")?.outcome.ok).toBe(true);
+    expect(plan.ledger.find(({ id }) => id === "a")?.outcome.ok).toBe(true);
     expect(plan.checklist.filter(({ step }) => step.kind === "alteration")).toEqual([]);
   });
 
   it("is told of an alteration that could not be made", () => {
     const plan = planOf(withAlterations({ kind: "fit", id: "a", fit: "lengthAboveBust", amount: 500 }));
-    expect(plan.alterations.find(({ id }) => id === "a")?.outcome.ok).toBe(false);
+    expect(plan.ledger.find(({ id }) => id === "a")?.outcome.ok).toBe(false);
     expect(plan.checklist.filter(({ step }) => step.kind === "alteration")).toEqual([]);
   });
 });

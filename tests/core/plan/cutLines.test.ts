@@ -40,7 +40,7 @@ const xOf = (piece: Piece, level: "waist" | "hip"): number =>
 
 /** The pieces as they are traced: before any bust adjustment, which moves the side as well. */
 function tracedIn(plan: Plan): readonly Piece[] {
-  const bust = plan.alterations.find(({ source }) => source === "bust");
+  const bust = plan.ledger.find(({ source }) => source === "bust");
   return plan.blended.map((piece) =>
     bust?.outcome.ok === true ? (bust.outcome.value.before[piece.name] ?? piece) : piece,
   );

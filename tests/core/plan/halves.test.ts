@@ -133,7 +133,7 @@ const isFirst = (seam: string, piece: string, first: string | undefined): boolea
   seam === "waist" ? !piece.endsWith("Basque") : piece === first;
 
 /** The lines of the ledger: the bust, her own in the order she has them in, the blend; each once, as its half has it. */
-function wrongLedger({ alterations }: Work, { alterations: ledger, left, right }: Plan): readonly string[] {
+function wrongLedger({ alterations }: Work, { ledger, left, right }: Plan): readonly string[] {
   const blends = left.alterations.filter(({ source }) => source === "blend").map(({ id }) => id);
   const bust = left.alterations.filter(({ source }) => source === "bust").map(({ id }) => id);
   const expected = [...bust, ...alterations.map(({ id }) => id), ...blends];

@@ -104,7 +104,7 @@ describe("the pick of a body", () => {
     // Difference 120 against D 100: 20 mm in all, 10 mm on the half front.
     const plan = planOf(work);
     expect(plan.sizing.bust).toMatchObject({ residual: 20, alteration: 20, leftAlone: false });
-    expect(plan.alterations.find(({ id }) => id === "bust")?.what).toMatchObject({ kind: "bust", spread: 10 });
+    expect(plan.ledger.find(({ id }) => id === "bust")?.what).toMatchObject({ kind: "bust", spread: 10 });
     // Finished: 880 − 50 + 100 + 80 of the version, and the alteration.
     expect(plan.levels.find(({ level }) => level === "bust")?.finished).toBeCloseTo(1030, 3);
   });

@@ -5,7 +5,7 @@ import { parseAmount } from "../../../src/core/measures/length";
 import type { DartRef } from "../../../src/core/pattern/piece";
 import type { LengthUnit } from "../../../src/core/decisions/work";
 import { DartsPanel } from "../../../src/ui/darts/DartsPanel";
-import { stepOf } from "../../../src/core/plan/dartEdit";
+import { snapStep } from "../../../src/core/plan/dartEdit";
 import { ref, testWork } from "../../support/works";
 import { renderWork, viewNow } from "../renderWork";
 
@@ -58,6 +58,6 @@ describe("an amount that cannot be had", () => {
     const sign = typed.startsWith("-") ? "-" : "";
     // Just what was told, and two steps more.
     expect(await type(`${sign}${mm.value} mm`)).toBeNull();
-    expect(await type(`${sign}${mm.value + 2 * stepOf(unit)} mm`)).not.toBeNull();
+    expect(await type(`${sign}${mm.value + 2 * snapStep(unit)} mm`)).not.toBeNull();
   });
 });

@@ -78,7 +78,7 @@ describe("the slips", () => {
   it("of uneven halves stand in the order of the work, not left before right", () => {
     const right: Alteration = { ...length, half: "right" };
     const plan = planOf(withAlterations(right, side));
-    const wearers = runsOf(plan.alterations, ["l", "s"])
+    const wearers = runsOf(plan.ledger, ["l", "s"])
       .flatMap(({ lines }) => lines)
       .filter(({ planned }) => planned.source === "wearer");
     expect(wearers.map(({ group }) => group)).toEqual(["l", "s"]);

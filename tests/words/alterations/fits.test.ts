@@ -95,11 +95,9 @@ describe.each(STYLE_NAMES)("the whole order of work on %s", (style: StyleName) =
         alterations: FIT_NAMES.map((fit) => ({ ...asked(fit, 4 * sign), id: fit })),
       };
       const plan = planOf(work);
-      expect(
-        plan.alterations.filter(({ source, outcome }) => source === "wearer" && outcome.ok).length,
-      ).toBeGreaterThan(8);
+      expect(plan.ledger.filter(({ source, outcome }) => source === "wearer" && outcome.ok).length).toBeGreaterThan(8);
       const lines = checklistByPiece(plan, unit).flatMap((group) => group.lines.map(checklistSentence));
-      expect([...lines, ...plan.alterations.map((planned) => plannedTitle(planned, unit))].join("\n")).not.toMatch(
+      expect([...lines, ...plan.ledger.map((planned) => plannedTitle(planned, unit))].join("\n")).not.toMatch(
         FOREIGN[unit],
       );
     }
