@@ -79,7 +79,7 @@ function lengthWithin(piece: Piece, { apex, inner, outer }: Dart, a: PiecePoint,
     const [next, third] = [invariant(corners[(i + 1) % 3], "corner"), invariant(corners[(i + 2) % 3], "corner")];
     const side = Math.sign(lineDistance(third, corner, next));
     const [atA, atB] = [side * lineDistance(a, corner, next), side * lineDistance(b, corner, next)];
-    if (atA < 0 && atB < 0) return 0;
+    if (side === 0) return 0;
     if (atA < 0) from = Math.max(from, atA / (atA - atB));
     if (atB < 0) to = Math.min(to, atA / (atA - atB));
   }

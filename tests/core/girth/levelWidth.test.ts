@@ -179,6 +179,11 @@ describe("levelWidth of a piece made by hand", () => {
     expect(takenAtBust(piece)).toBeCloseTo(chord, 9);
   });
 
+  it("is whole across a dart that is drawn shut", () => {
+    const shut = { ...waistDart, inner: [100, 300], outer: [100, 300] } as const;
+    expect(levelWidth(handMade({ darts: [shut], line: level(120) }), "bust")).toBe(200);
+  });
+
   it("is less by what a dart from above takes, and not by one that ends above the level", () => {
     const neckDart = { name: "neckDart", inner: [80, 0], outer: [130, 0], end: [100, 200], seam: "neck" } as const;
     expect(levelWidth(handMade({ darts: [neckDart], line: level(120) }), "bust")).toBeCloseTo(200 - (50 * 80) / 200, 9);

@@ -98,6 +98,32 @@ describe("changedSeams", () => {
     expect(changedSeams(trace(square(), cut)).map(({ seam }) => seam)).toEqual(["waist"]);
   });
 
+  it("counts a seam as changed that is bent between the same corners, not one that is turned as it is", () => {
+    const bent = (by: number): Piece => ({
+      ...square(),
+      edges: square().edges.map((edge) =>
+        edge.seam === "side"
+          ? { ...edge, curve: { c1: piecePoint(100 + by, 30), c2: piecePoint(100 + by, 70) } }
+          : edge,
+      ),
+    });
+    expect(changedSeams(trace(bent(10), bent(12))).map(({ seam }) => seam)).toEqual(["side"]);
+    // The whole piece turned by a quarter.
+    const turn = ({ x, y }: { readonly x: number; readonly y: number }) => piecePoint(-y, x);
+    const curved = bent(10);
+    const turned: Piece = {
+      ...curved,
+      points: Object.fromEntries(
+        Object.entries(curved.points).map(([name, point]) => [name, { ...point, at: turn(point.at) }]),
+      ),
+      edges: curved.edges.map((edge) => ({
+        ...edge,
+        curve: edge.curve === null ? null : { c1: turn(edge.curve.c1), c2: turn(edge.curve.c2) },
+      })),
+    };
+    expect(changedSeams(trace(curved, turned))).toEqual([]);
+  });
+
   it("leaves out pieces that were not there before", () => {
     expect(changedSeams({ before: {}, after: { front: square() } })).toEqual([]);
   });
