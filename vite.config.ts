@@ -52,11 +52,15 @@ export default defineConfig({
   preview: { host: "127.0.0.1", port: 4173, strictPort: true },
   test: {
     globals: false,
+    // By itself the runner leaves one processor idle.
+    maxWorkers: "100%",
     projects: [
       {
         extends: true,
         test: {
           name: "node",
+          // A machine that has more to do is no fault of a test.
+          testTimeout: 20_000,
           environment: "node",
           include: ["tests/**/*.test.{ts,tsx}"],
           exclude: [...inPage, "tests/e2e/**"],
