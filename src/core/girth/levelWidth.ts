@@ -74,6 +74,10 @@ function takenBetween(piece: Piece, a: PiecePoint, b: PiecePoint): Mm {
  */
 function lengthWithin(piece: Piece, { apex, inner, outer }: Dart, a: PiecePoint, b: PiecePoint): Mm {
   const corners = [pointOf(piece, apex), pointOf(piece, inner), pointOf(piece, outer)] as const;
+  const [end, one, other] = corners;
+  const isClear =
+    Math.max(a.y, b.y) < Math.min(end.y, one.y, other.y) || Math.min(a.y, b.y) > Math.max(end.y, one.y, other.y);
+  if (isClear) return 0;
   let [from, to] = [0, 1];
   for (const [i, corner] of corners.entries()) {
     const [next, third] = [invariant(corners[(i + 1) % 3], "corner"), invariant(corners[(i + 2) % 3], "corner")];
