@@ -5,7 +5,7 @@
 import type { Half } from "../../../src/core/decisions/alteration";
 import { STYLE_NAMES } from "../../../src/core/decisions/pattern";
 import type { Work } from "../../../src/core/decisions/work";
-import { runChecks } from "../../../src/core/checks";
+import { runChecks } from "../../../src/core/checks/index";
 import type { CheckResult } from "../../../src/core/checks/check";
 import { measuresOf } from "../../../src/core/measures/tape";
 import { setOf } from "../../../src/core/pattern/pieceSet";
