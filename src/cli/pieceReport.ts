@@ -14,6 +14,7 @@ import {
 } from "../core/pattern/piece";
 import type { Plan, PlanHalf } from "../core/plan/plan";
 import { invariant } from "../core/result";
+import { isSamePiece } from "../core/pattern/pieceSet";
 import { degreesFrom } from "../core/units";
 import { rounded } from "./rounded";
 
@@ -87,7 +88,7 @@ export function pieceReports(plan: Plan): ReportPieces {
 const reportsOf = (plan: Plan, half: PlanHalf, other: PlanHalf): readonly ReportPiece[] =>
   half.pieces.map((piece) => ({
     name: piece.name,
-    same_on_both: isSame(
+    same_on_both: isSamePiece(
       piece,
       other.pieces.find(({ name }) => name === piece.name),
     ),
@@ -97,10 +98,6 @@ const reportsOf = (plan: Plan, half: PlanHalf, other: PlanHalf): readonly Report
     bust_point_mm: piece.name === plan.bustPiece ? place(plan.bustPoint.own ?? plan.bustPoint.printed) : null,
     fold_mm: foldOf(piece),
   }));
-
-/** Halves made apart are alike where all that they hold is. */
-const isSame = (piece: Piece, other: Piece | undefined): boolean =>
-  piece === other || JSON.stringify(piece) === JSON.stringify(other);
 
 const isOnFold = (piece: Piece, { seam, mouthOf }: Edge): boolean =>
   piece.centreOnFold && seam === "centre" && mouthOf === null;

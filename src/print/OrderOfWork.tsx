@@ -1,3 +1,4 @@
+import { isSamePiece } from "../core/pattern/pieceSet";
 import { bustCuts } from "../drawing/bustCuts";
 import type { Plan, PlanHalf } from "../core/plan/plan";
 import type { Piece, PieceName } from "../core/pattern/piece";
@@ -61,7 +62,7 @@ interface PieceProps {
 /** Whether the two halves of a piece come out different. */
 function comesOutTwice(piece: PieceName, { left, right }: Plan): boolean {
   const named = ({ pieces }: PlanHalf): Piece | undefined => pieces.find(({ name }) => name === piece);
-  return left !== right && named(right) !== undefined && JSON.stringify(named(right)) !== JSON.stringify(named(left));
+  return left !== right && named(right) !== undefined && !isSamePiece(named(left), named(right));
 }
 
 interface DiagramsProps {

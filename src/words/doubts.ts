@@ -1,10 +1,12 @@
 /** What to look at before cutting: checks that do not hold, alterations left out, lines past the printed ones. */
-import type { Plan, PlannedAlteration } from "../core/plan/plan";
+import type { Half } from "../core/decisions/alteration";
+import type { Plan, PlanHalf, PlannedAlteration } from "../core/plan/plan";
 import type { LengthUnit } from "../core/decisions/work";
 import { BUST_LEFT_ALONE } from "../core/tolerance";
 import type { Mm } from "../core/units";
 import { shareWords } from "./blend";
 import { checkFailureSentence } from "./checks";
+import { halfWords } from "./fits";
 import { deepNote, stopNote } from "./terms/darts";
 import { formatAmount, formatLength } from "./terms/length";
 import { capital, levelWords, pieceWords } from "./terms/names";
@@ -56,8 +58,19 @@ export function planDoubts(plan: Plan, unit: LengthUnit): Doubts {
       `${gap > 0 ? "more" : "less"} than you asked: sew a trial first.`
     );
   });
-  const stops = plan.left.darts.flatMap((dart) =>
-    [deepNote(dart), stopNote(dart, unit)].filter((note) => note !== null),
-  );
-  return { failing, notes: [...beyond, ...bust, ...stops] };
+  return { failing, notes: [...beyond, ...bust, ...dartNotes(plan, unit)] };
 }
+
+/** Of the darts of both halves; what is said of both stands once. */
+function dartNotes({ left, right }: Plan, unit: LengthUnit): readonly string[] {
+  const notesOf = ({ darts }: PlanHalf): readonly string[] =>
+    darts.flatMap((dart) => [deepNote(dart), stopNote(dart, unit)].filter((note) => note !== null));
+  const [ofLeft, ofRight] = [notesOf(left), notesOf(right)];
+  return [
+    ...ofLeft.map((note) => (ofRight.includes(note) ? note : onHalf(note, "left"))),
+    ...ofRight.filter((note) => !ofLeft.includes(note)).map((note) => onHalf(note, "right")),
+  ];
+}
+
+const onHalf = (note: string, half: Half): string =>
+  `On the ${halfWords(half)}: ${note.charAt(0).toLowerCase()}${note.slice(1)}`;

@@ -1,7 +1,7 @@
 import { alike } from "../support/halves";
 import { describe, expect, it } from "vitest";
 import { derivePlan } from "../../src/core/plan/derivePlan";
-import type { Plan } from "../../src/core/plan/plan";
+import type { Plan, PlanHalf } from "../../src/core/plan/plan";
 import { radians } from "../../src/core/units";
 import { planDoubts } from "../../src/words/doubts";
 import { sampleWork } from "../support/sampleWork";
@@ -43,6 +43,20 @@ describe("what to look at before cutting", () => {
   it("says when a dart stops out of the usual, and nothing within it", () => {
     expect(notes(sideDart({ stop: 47 }))).toContain("side dart ends 47 mm short");
     expect(notes(sideDart({ stop: 40 }))).not.toContain("side dart ends");
+  });
+
+  it("says of which half it is, where only one is so, and once what both are", () => {
+    const [near, far, further] = [30, 47, 52].map((stop) => sideDart({ stop }).left);
+    if (near === undefined || far === undefined || further === undefined) throw new Error("a half");
+    const of = (left: PlanHalf, right: PlanHalf) =>
+      planDoubts({ ...plan, left, right }, "cm").notes.filter((note) => note.includes("side dart ends"));
+    expect(of(near, near)).toEqual([]);
+    expect(of(far, far)).toEqual([expect.stringMatching(/^The front side dart ends 47 mm short/)]);
+    expect(of(near, far)).toEqual([expect.stringMatching(/^On the right half: the front side dart ends 47 mm short/)]);
+    expect(of(far, further)).toEqual([
+      expect.stringMatching(/^On the left half: the front side dart ends 47 mm short/),
+      expect.stringMatching(/^On the right half: the front side dart ends 52 mm short/),
+    ]);
   });
 
   it("does not speak of a line past the printed ones where it is told as the last line itself", () => {

@@ -1,7 +1,7 @@
 /** Pieces of a plan at true scale: cutting lines, notches, darts, grain and the rest, made anew from the pieces as they are. */
 import type { Half } from "../decisions/alteration";
 import type { Closure } from "../decisions/pattern";
-import { PIECE_ORDER, type PieceSet, setOf } from "../pattern/pieceSet";
+import { isSamePiece, PIECE_ORDER, type PieceSet, setOf } from "../pattern/pieceSet";
 import { dartCap } from "../dart/dartCap";
 import { legsOf } from "../dart/bowedLegs";
 import { edgeFlatten, edgeMap, edgeReverse, type EdgeCurve } from "../geometry/edgeCurve";
@@ -51,7 +51,7 @@ export function truePiecesOf(plan: Plan, options: TrueOptions): Result<readonly 
   for (const name of PIECE_ORDER) {
     const [one, other] = [left[name], right?.[name]];
     if (!options.names.includes(name) || one === undefined) continue;
-    const even = other === undefined || JSON.stringify(one) === JSON.stringify(other);
+    const even = other === undefined || isSamePiece(one, other);
     const halves: readonly (readonly [Piece, Half | null, Marks])[] = even
       ? [[one, null, marks]]
       : [

@@ -30,3 +30,7 @@ export const withPiece = (pieces: PieceSet, piece: Piece): PieceSet => ({ ...pie
 /** Pieces by their names. */
 export const setOf = (pieces: readonly Piece[]): PieceSet =>
   Object.fromEntries(pieces.map((piece) => [piece.name, piece]));
+
+/** Whether two pieces are the same in all that they hold: halves that were made apart can be. */
+export const isSamePiece = (a: Piece | undefined, b: Piece | undefined): boolean =>
+  a === b || JSON.stringify(a) === JSON.stringify(b);
