@@ -4,7 +4,7 @@ import { changingAtModuleLevel, storeMakersIn, storesAtModuleLevel } from "./pag
 import { readProjectFile, sourceFiles } from "./source";
 
 /** Each says in its head why what it keeps is about the page. */
-const PAGE_WIDE = ["src/ui/work/pageState.ts"];
+const PAGE_WIDE = ["src/ui/session/pageState.ts"];
 
 /** What can change at module level, and why no work is in it. */
 const CHANGING: readonly { readonly name: string; readonly because: string }[] = [

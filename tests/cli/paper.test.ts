@@ -2,7 +2,7 @@
  * Paper from the command line, as others ask for it: a process that writes a file. What it wrote is read by pdf.js, Poppler,
  * xmldom and dxf-parser, and held against the outlines in the plan's JSON.
  */
-import { createShowing } from "../../src/ui/work/ofWork";
+import { createShowing } from "../../src/ui/session/ofWork";
 import { DOMParser } from "@xmldom/xmldom";
 import Parser from "dxf-parser";
 import { spawnSync } from "node:child_process";

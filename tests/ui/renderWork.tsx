@@ -8,10 +8,10 @@ import { invariant } from "../../src/core/result";
 import type { Library } from "../../src/store/library";
 import { createWorkSession } from "../../src/store/workSession";
 import { createWorkStore } from "../../src/store/workStore";
-import type { WorkStore } from "../../src/ui/work/useWork";
-import { useShowing, type Showing } from "../../src/ui/work/ofWork";
-import { usePageState } from "../../src/ui/work/pageState";
-import { useViewState, type ViewState } from "../../src/ui/work/viewState";
+import type { WorkStore } from "../../src/ui/session/useWork";
+import { useShowing, type Showing } from "../../src/ui/session/ofWork";
+import { usePageState } from "../../src/ui/session/pageState";
+import { useViewState, type ViewState } from "../../src/ui/session/viewState";
 import { WorkSessionProvider } from "../../src/ui/works/WorkSessionProvider";
 import { sampleWork } from "../support/sampleWork";
 

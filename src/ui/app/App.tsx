@@ -7,7 +7,7 @@ import { AHEAD, LEDGER, STEP_PARTS, TABLE } from "./parts";
 import { TapeStep } from "../tape/TapeStep";
 import { Head } from "./Head";
 import { Messages } from "./Messages";
-import { STEPS, usePageState, type Sheet, type Step } from "../work/pageState";
+import { STEPS, usePageState, type Sheet, type Step } from "../session/pageState";
 import { STEP_TITLES, Thread } from "./Thread";
 import { useHashStep } from "./useHashStep";
 

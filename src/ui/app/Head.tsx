@@ -3,7 +3,7 @@ import { useWorks } from "../works/useWorks";
 import { WorksMenu } from "../works/WorksMenu";
 import { UndoRedo } from "./UndoRedo";
 import { UnitSwitch } from "./UnitSwitch";
-import { useRun, useSettledWork } from "../work/useWork";
+import { useRun, useSettledWork } from "../session/useWork";
 
 export function Head() {
   const name = useSettledWork((work) => work.name);

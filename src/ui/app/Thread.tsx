@@ -1,4 +1,4 @@
-import { STEPS, usePageState, type Step } from "../work/pageState";
+import { STEPS, usePageState, type Step } from "../session/pageState";
 
 export const STEP_TITLES: Readonly<Record<Step, string>> = {
   tape: "Tape",

@@ -1,7 +1,7 @@
 import { useEffect } from "react";
 import { useStore } from "zustand";
 import { canRedo, canUndo, redo, undo } from "../../store/workStore";
-import { useWorkStore } from "../work/useWork";
+import { useWorkStore } from "../session/useWork";
 
 /** In a field the keys belong to the text being typed. */
 function isTyping(target: EventTarget | null): boolean {

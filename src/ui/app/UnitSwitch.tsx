@@ -1,6 +1,6 @@
 import type { LengthUnit } from "../../core/decisions/work";
 import { Choice } from "../fields/Choice";
-import { useRun, useSettledWork } from "../work/useWork";
+import { useRun, useSettledWork } from "../session/useWork";
 
 const UNITS: readonly { readonly value: LengthUnit; readonly label: string }[] = [
   { value: "cm", label: "cm" },

@@ -1,5 +1,5 @@
 import { useEffect } from "react";
-import { stepOf, usePageState } from "../work/pageState";
+import { stepOf, usePageState } from "../session/pageState";
 
 /** Keeps the step in the page's address, so that back, reload and a bookmark find it again. */
 export function useHashStep(): void {

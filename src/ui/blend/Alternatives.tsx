@@ -1,6 +1,6 @@
 import type { Sizing } from "../../core/sizing/sizing";
 import { alternativeSentence, alternativeTitle, besideRankSentence } from "../../words/blend";
-import { useRun, useSettledWork } from "../work/useWork";
+import { useRun, useSettledWork } from "../session/useWork";
 import { Fractions } from "../fields/Fractions";
 
 /** Other ways to cut the same body from the same chart, cheapest first. */

@@ -5,7 +5,7 @@ import type { Chance } from "../../core/sureness/howSure";
 import type { BaseSizePick } from "../../core/sizing/sizing";
 import { formatAmount, formatLength } from "../../words/terms/length";
 import { chanceNote, baseSizeSum, marginSentence } from "../../words/blend";
-import { useRun } from "../work/useWork";
+import { useRun } from "../session/useWork";
 import { Fractions } from "../fields/Fractions";
 import { Select } from "../fields/Select";
 import { Sum } from "../fields/Sum";

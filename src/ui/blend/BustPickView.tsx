@@ -4,7 +4,7 @@ import type { Work } from "../../core/decisions/work";
 import type { Sizing } from "../../core/sizing/sizing";
 import { bustSentence, bustSum } from "../../words/blend";
 import { formatSigned } from "../../words/terms/length";
-import { useRun } from "../work/useWork";
+import { useRun } from "../session/useWork";
 import { Fractions } from "../fields/Fractions";
 import { LengthField } from "../fields/LengthField";
 import { Sum } from "../fields/Sum";

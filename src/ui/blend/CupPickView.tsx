@@ -5,7 +5,7 @@ import type { Chance } from "../../core/sureness/howSure";
 import type { CupPick } from "../../core/sizing/sizing";
 import { chanceNote, cupSum, marginSentence } from "../../words/blend";
 import { formatLength } from "../../words/terms/length";
-import { useRun } from "../work/useWork";
+import { useRun } from "../session/useWork";
 import { Fractions } from "../fields/Fractions";
 import { LengthText } from "../fields/LengthText";
 import { Select } from "../fields/Select";

@@ -1,6 +1,6 @@
 import type { Ease } from "../../core/decisions/pattern";
 import { formatLength, formatLengthEntry } from "../../words/terms/length";
-import { useSettledWork } from "../work/useWork";
+import { useSettledWork } from "../session/useWork";
 import { LengthField } from "../fields/LengthField";
 
 const LEVELS = ["bust", "waist", "hip"] as const satisfies readonly (keyof Ease)[];

@@ -4,7 +4,7 @@ import type { Work } from "../../core/decisions/work";
 import { EXTRAPOLATION_STEPS, READS_AS_NOTHING } from "../../core/tolerance";
 import { followsSentence, levelSum, lineSentence, shareWords } from "../../words/blend";
 import { capital } from "../../words/terms/names";
-import { useGesture } from "../work/useWork";
+import { useGesture } from "../session/useWork";
 import { Fractions } from "../fields/Fractions";
 import { Sum } from "../fields/Sum";
 import { Pick } from "./Pick";

@@ -1,6 +1,6 @@
 import type { ReactNode } from "react";
 import type { Picks } from "../../core/decisions/work";
-import { useRun } from "../work/useWork";
+import { useRun } from "../session/useWork";
 
 export interface PickProps {
   readonly title: string;

@@ -10,10 +10,10 @@ import { endWords, holdWords, stopSentence, truingSentence, verdictSentence } fr
 import { capital, centreWords, dartRefWords, dartWords, pieceWords } from "../../words/terms/names";
 import { planFailureWords } from "../../words/plan";
 import { alterationFailureSentence } from "../../words/planned";
-import { FailureNote } from "../work/FailureNote";
-import { usePlan } from "../work/usePlan";
-import { useGesture, useRun, useWork } from "../work/useWork";
-import { useViewState } from "../work/viewState";
+import { FailureNote } from "../session/FailureNote";
+import { usePlan } from "../session/usePlan";
+import { useGesture, useRun, useWork } from "../session/useWork";
+import { useViewState } from "../session/viewState";
 import { AmountField } from "../fields/AmountField";
 import { Choice } from "../fields/Choice";
 import { DartFiguresTable } from "./DartFiguresTable";

@@ -2,7 +2,7 @@ import type { GiveBack, GiveBackPlace } from "../../core/decisions/alteration";
 import { useId, useRef, useState } from "react";
 import type { DartRef } from "../../core/pattern/piece";
 import { placeWords } from "../../words/terms/darts";
-import { useGesture } from "../work/useWork";
+import { useGesture } from "../session/useWork";
 import { sharesWith, wholeShares } from "../../core/plan/giveBackShares";
 
 export interface GiveBackSharesProps {

@@ -17,7 +17,7 @@ import {
   pointedDartFailureSentence,
   pointedDartQuestions,
 } from "../../words/pointedDart";
-import { useRun } from "../work/useWork";
+import { useRun } from "../session/useWork";
 import { AmountField } from "../fields/AmountField";
 import { Choice } from "../fields/Choice";
 import { snapStep } from "../../core/plan/dartEdit";

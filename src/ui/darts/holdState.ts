@@ -1,6 +1,6 @@
 /** What a dart's end holds when it is next moved, until the wearer chooses otherwise. */
 import type { Hold } from "../../core/decisions/alteration";
-import { storeOfWork } from "../work/ofWork";
+import { storeOfWork } from "../session/ofWork";
 
 export interface HoldState {
   readonly hold: Hold;

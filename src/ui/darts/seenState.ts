@@ -1,6 +1,6 @@
 /** What the wearer has said she sees of each dart, kept while she looks at another. */
 import type { SeenAtDart } from "../../core/pointedDart/pointedDart";
-import { storeOfWork } from "../work/ofWork";
+import { storeOfWork } from "../session/ofWork";
 
 export interface SeenState {
   /** By piece and dart. */

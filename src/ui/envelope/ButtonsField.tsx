@@ -1,8 +1,8 @@
 import { useId, useState } from "react";
 import { BUTTONS_LABEL, BUTTONS_REFUSAL, buttonRowOf, buttonsHint, readButtons } from "../../words/buttons";
-import { useRunAll } from "../work/useRunAll";
-import { useSettledPlan } from "../work/usePlan";
-import { useRun, useWork } from "../work/useWork";
+import { useRunAll } from "../session/useRunAll";
+import { useSettledPlan } from "../session/usePlan";
+import { useRun, useWork } from "../session/useWork";
 import { Fractions } from "../fields/Fractions";
 import { useKeptOnHide } from "../fields/useKeptOnHide";
 

@@ -3,7 +3,7 @@ import { readSizes, sortRows } from "../../core/chart/readChart";
 import { MOST_SIZES, type SizeRow } from "../../core/chart/sizeChart";
 import type { Command } from "../../core/plan/commands";
 import type { Mm } from "../../core/units";
-import { useRun, useSettledWork, useWorkStore } from "../work/useWork";
+import { useRun, useSettledWork, useWorkStore } from "../session/useWork";
 import { LengthField } from "../fields/LengthField";
 import { TextField } from "../fields/TextField";
 import { RemoveButton } from "./CupEditor";

@@ -16,7 +16,7 @@ import {
   whoseWords,
 } from "../../words/chartFit";
 import { standardTitle, standardWords } from "../../words/standardCharts";
-import { useSettledWork } from "../work/useWork";
+import { useSettledWork } from "../session/useWork";
 import { Select } from "../fields/Select";
 import "./chartFit.css";
 

@@ -2,7 +2,7 @@ import { useMemo } from "react";
 import { readCups } from "../../core/chart/readChart";
 import { USUAL_DRAFTED_DIFFERENCE, type CupVersion } from "../../core/chart/sizeChart";
 import { formatLength } from "../../words/terms/length";
-import { useRun, useSettledWork } from "../work/useWork";
+import { useRun, useSettledWork } from "../session/useWork";
 import { LengthField } from "../fields/LengthField";
 import { TextField } from "../fields/TextField";
 import { Findings } from "./Findings";

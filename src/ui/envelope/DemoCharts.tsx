@@ -1,6 +1,6 @@
 import { useMemo } from "react";
 import { demoWorks } from "../../document/demo";
-import { useRun, useSettledWork } from "../work/useWork";
+import { useRun, useSettledWork } from "../session/useWork";
 import { useWorks } from "../works/useWorks";
 
 /** The invented patterns of the demonstrations, with their charts, for trying things out. */

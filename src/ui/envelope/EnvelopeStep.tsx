@@ -8,7 +8,7 @@ import {
   type StyleName,
 } from "../../core/decisions/pattern";
 import { capital, styleWords } from "../../words/terms/names";
-import { useRun, useSettledWork } from "../work/useWork";
+import { useRun, useSettledWork } from "../session/useWork";
 import { Choice } from "../fields/Choice";
 import { LengthField } from "../fields/LengthField";
 import { TextField } from "../fields/TextField";

@@ -1,6 +1,6 @@
 import type { ChartFinding } from "../../core/chart/readChart";
 import { chartFindingSentence } from "../../words/chart";
-import { useSettledWork } from "../work/useWork";
+import { useSettledWork } from "../session/useWork";
 
 /** What was found, said where it was found. What keeps the chart from being used is told apart from what only looks odd. */
 export function Findings({ findings }: { readonly findings: readonly ChartFinding[] }) {

@@ -2,7 +2,7 @@ import { useId, useRef, type KeyboardEvent } from "react";
 import type { SizeRow } from "../../core/chart/sizeChart";
 import { parseLength } from "../../core/measures/length";
 import { lengthFailureSentence } from "../../words/terms/length";
-import { useRun, useWork, useWorkStore } from "../work/useWork";
+import { useRun, useWork, useWorkStore } from "../session/useWork";
 
 const COLUMNS = ["label", "bust", "waist", "hip"] as const;
 type Column = (typeof COLUMNS)[number];

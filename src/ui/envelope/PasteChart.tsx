@@ -5,7 +5,7 @@ import type { SizeRow } from "../../core/chart/sizeChart";
 import { columnWords, pasteFindingSentence } from "../../words/chart";
 import { formatLengthEntry } from "../../words/terms/length";
 import { capital } from "../../words/terms/names";
-import { useRun, useSettledWork, useWork } from "../work/useWork";
+import { useRun, useSettledWork, useWork } from "../session/useWork";
 import { Fractions } from "../fields/Fractions";
 import { Findings } from "./Findings";
 

@@ -4,7 +4,7 @@ import type { LengthUnit } from "../../core/decisions/work";
 import { SAME_ENTRY } from "../../core/tolerance";
 import type { Mm } from "../../core/units";
 import { formatAmount, lengthFailureSentence } from "../../words/terms/length";
-import { useRun, useWork } from "../work/useWork";
+import { useRun, useWork } from "../session/useWork";
 import { useKeptOnHide } from "./useKeptOnHide";
 
 export interface AmountFieldProps {

@@ -4,8 +4,8 @@ import type { Command } from "../../core/plan/commands";
 import { ON_A_MARK } from "../../core/tolerance";
 import { MM_PER_INCH, type Mm } from "../../core/units";
 import { formatLengthEntry, lengthFailureSentence } from "../../words/terms/length";
-import { useRunAll } from "../work/useRunAll";
-import { useGesture, useRun, useWork } from "../work/useWork";
+import { useRunAll } from "../session/useRunAll";
+import { useGesture, useRun, useWork } from "../session/useWork";
 import { Fractions } from "./Fractions";
 import { useKeptOnHide } from "./useKeptOnHide";
 

@@ -1,6 +1,6 @@
 import type { Mm } from "../../core/units";
 import { formatLength } from "../../words/terms/length";
-import { useWork } from "../work/useWork";
+import { useWork } from "../session/useWork";
 import { Fractions } from "./Fractions";
 
 /** A length in the wearer's unit, its fraction drawn as one. */

@@ -6,9 +6,9 @@ import type { Work } from "../../core/decisions/work";
 import { FIT_WORDS } from "../../words/alterations/index";
 import { fitCount, fitHeading, isFitFound } from "../../words/fitStep";
 import { planFailureWords } from "../../words/plan";
-import { FailureNote } from "../work/FailureNote";
-import { usePlan } from "../work/usePlan";
-import { useWork } from "../work/useWork";
+import { FailureNote } from "../session/FailureNote";
+import { usePlan } from "../session/usePlan";
+import { useWork } from "../session/useWork";
 import { FitRow } from "./FitRow";
 import { appliesTo, fitsByPhase, usesOf } from "../../core/plan/fitEdit";
 

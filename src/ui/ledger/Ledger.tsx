@@ -5,8 +5,8 @@ import { halvesOf, type Plan } from "../../core/plan/plan";
 import type { LengthUnit } from "../../core/decisions/work";
 import { checkClaim, checkFailureSentence, checkPlace } from "../../words/checks";
 import { truedSentence } from "../../words/truing";
-import { useSettledPlan } from "../work/usePlan";
-import { useSettledWork, useWork } from "../work/useWork";
+import { useSettledPlan } from "../session/usePlan";
+import { useSettledWork, useWork } from "../session/useWork";
 import { Slips } from "./Slips";
 
 /** The ledger: a slip for each thing done to the pieces, what truing did, and the checks. It stands still during a drag. */

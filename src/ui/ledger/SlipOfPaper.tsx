@@ -5,8 +5,8 @@ import { halfWords } from "../../words/fits";
 import { plannedAmount, alterationNoteSentence, plannedTitle, alterationWhy } from "../../words/ledger";
 import { capital, listWords, pieceWords } from "../../words/terms/names";
 import { alterationFailureSentence } from "../../words/planned";
-import { useRun } from "../work/useWork";
-import { useViewState } from "../work/viewState";
+import { useRun } from "../session/useWork";
+import { useViewState } from "../session/viewState";
 import type { Line } from "./runs";
 import type { SlipDrag } from "./useSlipDrag";
 

@@ -10,7 +10,7 @@ import {
   usualAllowancesSentence,
   usualEntry,
 } from "../../words/paperChoices";
-import { useSettledWork, useWork } from "../work/useWork";
+import { useSettledWork, useWork } from "../session/useWork";
 import { Fractions } from "../fields/Fractions";
 import { LengthField } from "../fields/LengthField";
 import { seamsOf } from "./paperRequest";

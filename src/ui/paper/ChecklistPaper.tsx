@@ -1,8 +1,8 @@
 import { PrintedChecklist } from "../../print/PrintedChecklist";
 import { planFailureWords } from "../../words/plan";
-import { FailureNote } from "../work/FailureNote";
-import { useSettledPlan } from "../work/usePlan";
-import { useSettledWork } from "../work/useWork";
+import { FailureNote } from "../session/FailureNote";
+import { useSettledPlan } from "../session/usePlan";
+import { useSettledWork } from "../session/useWork";
 import { PrintRow } from "./PrintRow";
 
 /** The checklist of the plan, or why there is none yet. */

@@ -1,7 +1,7 @@
 import { useState } from "react";
 import { measuresOf } from "../../core/measures/tape";
 import { MeasureSheet } from "../../print/MeasureSheet";
-import { useSettledWork } from "../work/useWork";
+import { useSettledWork } from "../session/useWork";
 import { PrintRow } from "./PrintRow";
 
 /** The measure sheet: blank, or with what was measured before beside the boxes. */

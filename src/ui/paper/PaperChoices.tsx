@@ -11,7 +11,7 @@ import {
   usualEntry,
   OVERLAY_HAS_NO_ALLOWANCES,
 } from "../../words/paperChoices";
-import { useRun } from "../work/useWork";
+import { useRun } from "../session/useWork";
 import { LengthField } from "../fields/LengthField";
 import { Select } from "../fields/Select";
 import { AllowanceFields } from "./AllowanceFields";

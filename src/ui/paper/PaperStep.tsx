@@ -1,8 +1,8 @@
 import type { PaperSize } from "../../core/decisions/paperChoice";
 import "./paper.css";
 import { SHEET_ABOUT, SHEET_NAMES } from "../../words/paperChoices";
-import { usePageState, type Sheet } from "../work/pageState";
-import { useRun, useSettledWork } from "../work/useWork";
+import { usePageState, type Sheet } from "../session/pageState";
+import { useRun, useSettledWork } from "../session/useWork";
 import { Choice } from "../fields/Choice";
 import { ChecklistPaper } from "./ChecklistPaper";
 import { MeasurePaper } from "./MeasurePaper";

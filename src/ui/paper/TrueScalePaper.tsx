@@ -13,11 +13,11 @@ import {
   previewSentence,
 } from "../../words/paperChoices";
 import { planFailureWords } from "../../words/plan";
-import { FailureNote } from "../work/FailureNote";
-import { useSettledPlan } from "../work/usePlan";
-import { useSettledWork } from "../work/useWork";
+import { FailureNote } from "../session/FailureNote";
+import { useSettledPlan } from "../session/usePlan";
+import { useSettledWork } from "../session/useWork";
 import { Fractions } from "../fields/Fractions";
-import { today } from "../work/today";
+import { today } from "../session/today";
 import { isSameRequest, requestFor } from "./paperRequest";
 import { useChoices } from "./choicesState";
 import { MakeFiles, Trouble } from "./MakeFiles";

@@ -1,6 +1,6 @@
 /** What is to be printed of true-scale paper. It belongs to the work that is open, but nothing of it is saved. */
 import type { PieceName } from "../../core/pattern/piece";
-import { storeOfWork } from "../work/ofWork";
+import { storeOfWork } from "../session/ofWork";
 
 export interface Chosen {
   /** The wearer's own line (null), or a printed size by its label. */

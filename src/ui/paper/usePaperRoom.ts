@@ -1,6 +1,6 @@
 import { createContext, useContext } from "react";
 import { useStore } from "zustand";
-import { ofWork, useShowing, type Showing } from "../work/ofWork";
+import { ofWork, useShowing, type Showing } from "../session/ofWork";
 import { offerMade } from "./downloadPaper";
 import { openPaperWorker } from "./openPaperWorker";
 import { createPaperRoom, type PaperRoom, type PaperRoomState } from "./paperRoom";

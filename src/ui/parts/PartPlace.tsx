@@ -1,6 +1,6 @@
 import "./parts.css";
 import { Component, useEffect, useLayoutEffect, useRef, useState, type ReactNode } from "react";
-import { useSettledWork } from "../work/useWork";
+import { useSettledWork } from "../session/useWork";
 import { useLaterState, type Later } from "./later";
 
 export interface PartPlaceProps<T> {

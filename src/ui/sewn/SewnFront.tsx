@@ -1,9 +1,9 @@
-import { useViewState } from "../work/viewState";
+import { useViewState } from "../session/viewState";
 import { SEWN } from "./sewnPart";
 import { useMemo, useState } from "react";
 import { isBasque, isFrontPiece } from "../../core/pattern/pieceGroups";
 import type { Piece } from "../../core/pattern/piece";
-import { useSettledPlan } from "../work/usePlan";
+import { useSettledPlan } from "../session/usePlan";
 import { PartPlace } from "../parts/PartPlace";
 
 /** The pieces of the front that lie over the bust. */

@@ -1,5 +1,5 @@
 import type { Half } from "../../core/decisions/alteration";
-import { useViewState } from "../work/viewState";
+import { useViewState } from "../session/viewState";
 import { Choice } from "../fields/Choice";
 
 const HALVES: readonly { readonly value: Half; readonly label: string }[] = [

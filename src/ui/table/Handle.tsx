@@ -2,9 +2,9 @@ import { memo, useEffect, useRef } from "react";
 import { piecePoint, type PiecePoint } from "../../core/geometry/point";
 import type { DartRef } from "../../core/pattern/piece";
 import type { Command } from "../../core/plan/commands";
-import { useShowing } from "../work/ofWork";
-import { useGesture, useWorkStore } from "../work/useWork";
-import { useViewState } from "../work/viewState";
+import { useShowing } from "../session/ofWork";
+import { useGesture, useWorkStore } from "../session/useWork";
+import { useViewState } from "../session/viewState";
 import { alterationId, moverOf, snapStep, type HandleEnd } from "../../core/plan/dartEdit";
 import { useHold } from "../darts/holdState";
 

@@ -1,7 +1,7 @@
 import type { PlanHalf } from "../../core/plan/plan";
 import type { Place } from "../../drawing/index";
 import { ledgerGroup } from "../../words/ledger";
-import { useViewState } from "../work/viewState";
+import { useViewState } from "../session/viewState";
 
 /** Pixels. */
 const RING = 15;

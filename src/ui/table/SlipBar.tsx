@@ -2,7 +2,7 @@ import { useId } from "react";
 import type { LengthUnit } from "../../core/decisions/work";
 import type { PlannedAlteration } from "../../core/plan/plan";
 import { plannedTitle } from "../../words/ledger";
-import { useViewState } from "../work/viewState";
+import { useViewState } from "../session/viewState";
 
 /** Per cent of the way that a press of an arrow key goes. */
 const STEP = 5;

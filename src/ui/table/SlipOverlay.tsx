@@ -10,8 +10,8 @@ import {
 } from "../../drawing/surgeryMarks";
 import type { Place } from "../../drawing/index";
 import { ledgerGroup } from "../../words/ledger";
-import { useIsMoving } from "../work/useWork";
-import { useViewState } from "../work/viewState";
+import { useIsMoving } from "../session/useWork";
+import { useViewState } from "../session/viewState";
 
 const EVERYWHERE = "M-5000 -5000H5000V5000H-5000Z";
 /** Pixels. */

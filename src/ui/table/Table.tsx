@@ -21,9 +21,9 @@ import {
 } from "../../drawing/index";
 import { dartHandleLabel } from "../../words/terms/darts";
 import { capital, pieceWords } from "../../words/terms/names";
-import { usePlan, useSettledPlan } from "../work/usePlan";
-import { useSettledWork, useWork, useWorkStore } from "../work/useWork";
-import { useViewState } from "../work/viewState";
+import { usePlan, useSettledPlan } from "../session/usePlan";
+import { useSettledWork, useWork, useWorkStore } from "../session/useWork";
+import { useViewState } from "../session/viewState";
 import type { HandleEnd } from "../../core/plan/dartEdit";
 import { HalfSwitch } from "./HalfSwitch";
 import { Handle } from "./Handle";

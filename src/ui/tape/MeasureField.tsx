@@ -19,12 +19,12 @@ import {
   misreadingQuestion,
   unusualQuestion,
 } from "../../words/tape";
-import { useRunAll } from "../work/useRunAll";
-import { useRun, useWork, useWorkStore } from "../work/useWork";
+import { useRunAll } from "../session/useRunAll";
+import { useRun, useWork, useWorkStore } from "../session/useWork";
 import { Fractions } from "../fields/Fractions";
 import { LengthField } from "../fields/LengthField";
 import { MisreadingRemedy } from "./MisreadingRemedy";
-import { today } from "../work/today";
+import { today } from "../session/today";
 
 export interface MeasureFieldProps {
   readonly name: MeasureName;

@@ -7,8 +7,8 @@ import type { Command } from "../../core/plan/commands";
 import type { LengthUnit } from "../../core/decisions/work";
 import { measureRefusal } from "../../words/measures";
 import { misreadingRemedy } from "../../words/tape";
-import { useRunAll } from "../work/useRunAll";
-import { useWork } from "../work/useWork";
+import { useRunAll } from "../session/useRunAll";
+import { useWork } from "../session/useWork";
 import { Fractions } from "../fields/Fractions";
 
 interface MisreadingRemedyProps {

@@ -1,7 +1,7 @@
 import { planFailureWords } from "../../words/plan";
-import { FailureNote } from "../work/FailureNote";
-import { useSettledPlan } from "../work/usePlan";
-import { useSettledWork } from "../work/useWork";
+import { FailureNote } from "../session/FailureNote";
+import { useSettledPlan } from "../session/usePlan";
+import { useSettledWork } from "../session/useWork";
 
 /** What the plan still needs; nothing once there is one. */
 export function PlanNote() {

@@ -1,4 +1,4 @@
-import { usePageState } from "../work/pageState";
+import { usePageState } from "../session/pageState";
 
 /** To Paper, with the measure sheet chosen there. */
 export function PrintMeasureSheet() {

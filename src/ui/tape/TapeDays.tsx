@@ -4,10 +4,10 @@ import { LIMITS } from "../../core/decisions/limits";
 import { formatLength } from "../../words/terms/length";
 import { measureWords } from "../../words/measures";
 import { dayRefusal, dayWords, differenceWords } from "../../words/tape";
-import { useRun, useSettledWork } from "../work/useWork";
+import { useRun, useSettledWork } from "../session/useWork";
 import { Fractions } from "../fields/Fractions";
 import { useKeptOnHide } from "../fields/useKeptOnHide";
-import { today } from "../work/today";
+import { today } from "../session/today";
 
 /** The day of these measures, measuring anew, and an earlier time beside this one. */
 export function TapeDays() {

@@ -3,7 +3,7 @@ import { figureLandmarks, tapeFigure, type FigureSide } from "../../drawing/tape
 import type { MeasureName } from "../../core/measures/measure";
 import { measureWords } from "../../words/measures";
 import { landmarkWords, tapeGuide, tapeHelpWords, tapeNotes } from "../../words/tapeGuide";
-import { useSettledWork } from "../work/useWork";
+import { useSettledWork } from "../session/useWork";
 
 const SEEN: Readonly<Record<FigureSide, string>> = {
   front: "from the front",

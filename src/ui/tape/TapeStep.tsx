@@ -8,7 +8,7 @@ import { MEASURE_NAMES, type MeasureName } from "../../core/measures/measure";
 import { bodyOf } from "../../core/measures/tape";
 import { measureWords } from "../../words/measures";
 import { onceSureWords, tapeStateSentence } from "../../words/tape";
-import { useSettledWork } from "../work/useWork";
+import { useSettledWork } from "../session/useWork";
 import { Fractions } from "../fields/Fractions";
 import { useLaterState } from "../parts/later";
 import { PartPlace } from "../parts/PartPlace";

@@ -3,7 +3,7 @@ import { standingOf } from "../../core/bodies/estimate";
 import { bodyOf } from "../../core/measures/tape";
 import { LIMITS } from "../../core/decisions/limits";
 import { standingSentence, surveyWords } from "../../words/tape";
-import { useRun, useSettledWork, useWork } from "../work/useWork";
+import { useRun, useSettledWork, useWork } from "../session/useWork";
 import { useKeptOnHide } from "../fields/useKeptOnHide";
 
 /** Whose bodies the guesses come from, and how well they speak for this one. */

@@ -1,4 +1,4 @@
-import { useSettledWork } from "../work/useWork";
+import { useSettledWork } from "../session/useWork";
 import { useWorks } from "./useWorks";
 
 /** Says that what is on the table is made up, and offers the way out in one tap. */

@@ -3,8 +3,8 @@ import { useStore } from "zustand";
 import type { Work } from "../../core/decisions/work";
 import { blankPattern, blankWork } from "../../document/blank";
 import type { WorkSession } from "../../store/workSession";
-import { createShowing, ShowingProvider } from "../work/ofWork";
-import { WorkStoreProvider, type WorkStore } from "../work/useWork";
+import { createShowing, ShowingProvider } from "../session/ofWork";
+import { WorkStoreProvider, type WorkStore } from "../session/useWork";
 import { WorksProvider, type Works } from "./useWorks";
 
 export interface WorkSessionProviderProps {

@@ -2,7 +2,7 @@
 import { act, screen } from "@testing-library/react";
 import { expect, it } from "vitest";
 import { App } from "../../../src/ui/app/App";
-import { usePageState } from "../../../src/ui/work/pageState";
+import { usePageState } from "../../../src/ui/session/pageState";
 import { STEP_PARTS } from "../../../src/ui/app/parts";
 import { renderWork } from "../renderWork";
 

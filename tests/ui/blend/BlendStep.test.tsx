@@ -3,7 +3,7 @@ import { measuresOf, tapesOf } from "../../../src/core/measures/tape";
 import { act, fireEvent, screen, within } from "@testing-library/react";
 import { describe, expect, it } from "vitest";
 import { undo } from "../../../src/store/workStore";
-import { usePageState } from "../../../src/ui/work/pageState";
+import { usePageState } from "../../../src/ui/session/pageState";
 import { BlendStep } from "../../../src/ui/blend/BlendStep";
 import type { Plan } from "../../../src/core/plan/plan";
 import type { Work } from "../../../src/core/decisions/work";

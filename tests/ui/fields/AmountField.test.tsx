@@ -4,7 +4,7 @@ import { describe, expect, it } from "vitest";
 import { undo } from "../../../src/store/workStore";
 import { DartsPanel } from "../../../src/ui/darts/DartsPanel";
 import { AmountField } from "../../../src/ui/fields/AmountField";
-import { useGesture, useWork } from "../../../src/ui/work/useWork";
+import { useGesture, useWork } from "../../../src/ui/session/useWork";
 import { renderWork } from "../renderWork";
 
 /** The drafted difference stands in for any amount of the work. */

@@ -3,7 +3,7 @@ import { act, screen } from "@testing-library/react";
 import { describe, expect, it } from "vitest";
 import type { Work } from "../../../src/core/decisions/work";
 import { undo } from "../../../src/store/workStore";
-import { useWork } from "../../../src/ui/work/useWork";
+import { useWork } from "../../../src/ui/session/useWork";
 import { LengthField } from "../../../src/ui/fields/LengthField";
 import { sampleWork } from "../../support/sampleWork";
 import { renderWork } from "../renderWork";

@@ -1,7 +1,7 @@
 /** What is typed but not yet left is kept when the page goes away. */
 import { act, screen } from "@testing-library/react";
 import { afterEach, describe, expect, it, vi } from "vitest";
-import { useGesture, useWork } from "../../../src/ui/work/useWork";
+import { useGesture, useWork } from "../../../src/ui/session/useWork";
 import { measuresOf, tapesOf } from "../../../src/core/measures/tape";
 import { AmountField } from "../../../src/ui/fields/AmountField";
 import { LengthField } from "../../../src/ui/fields/LengthField";

@@ -1,6 +1,6 @@
 import { screen } from "@testing-library/react";
 import { beforeEach, describe, expect, it } from "vitest";
-import { usePageState } from "../../../src/ui/work/pageState";
+import { usePageState } from "../../../src/ui/session/pageState";
 import { PaperStep } from "../../../src/ui/paper/PaperStep";
 import { PrintMeasureSheet } from "../../../src/ui/tape/PrintMeasureSheet";
 import { renderWork } from "../renderWork";

@@ -5,7 +5,7 @@ import type { Work } from "../../../src/core/decisions/work";
 import { fail, invariant, ok } from "../../../src/core/result";
 import type { PaperFailure, PaperMade, PaperRequest } from "../../../src/paper/request";
 import { App } from "../../../src/ui/app/App";
-import { usePageState } from "../../../src/ui/work/pageState";
+import { usePageState } from "../../../src/ui/session/pageState";
 import { PaperStep } from "../../../src/ui/paper/PaperStep";
 import { createPaperRoom } from "../../../src/ui/paper/paperRoom";
 import { PaperRoomProvider } from "../../../src/ui/paper/usePaperRoom";

@@ -2,7 +2,7 @@ import { act, screen, waitFor } from "@testing-library/react";
 import { describe, expect, it, vi } from "vitest";
 import { tapesOf } from "../../../src/core/measures/tape";
 import { run, undo } from "../../../src/store/workStore";
-import { useSettledWork } from "../../../src/ui/work/useWork";
+import { useSettledWork } from "../../../src/ui/session/useWork";
 import { createLater } from "../../../src/ui/parts/later";
 import { PartPlace } from "../../../src/ui/parts/PartPlace";
 import { renderWork } from "../renderWork";

@@ -4,7 +4,7 @@ import { StrictMode, type ReactNode } from "react";
 import { describe, expect, it, vi } from "vitest";
 import { createWorkSession } from "../../../src/store/workSession";
 import { createWorkStore } from "../../../src/store/workStore";
-import { ofWork, useShowing } from "../../../src/ui/work/ofWork";
+import { ofWork, useShowing } from "../../../src/ui/session/ofWork";
 import { WorkSessionProvider } from "../../../src/ui/works/WorkSessionProvider";
 import { sampleWork } from "../../support/sampleWork";
 
