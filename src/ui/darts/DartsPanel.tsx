@@ -1,3 +1,4 @@
+import { halfWords } from "../../words/fits";
 import { isRedraw, type DartRedraw, type Hold } from "../../core/decisions/alteration";
 import type { AlterationFailure } from "../../core/alterations/outcome/alterationFailure";
 import "./darts.css";
@@ -122,6 +123,7 @@ interface DartEditorProps {
 function DartEditor({ dart, plan, work }: DartEditorProps) {
   const { ref } = dart;
   const { unit } = work;
+  const half = useViewState((view) => view.half);
   const gesture = useGesture();
   const run = useRun();
   const nextHold = useHold((state) => state.hold);
@@ -183,7 +185,10 @@ function DartEditor({ dart, plan, work }: DartEditorProps) {
 
   return (
     <section className="dart-editor" aria-label={dartRefWords(ref)}>
-      <h3>{capital(dartRefWords(ref))}</h3>
+      <h3>
+        {capital(dartRefWords(ref))}
+        {plan.left !== plan.right && `, ${halfWords(half)}`}
+      </h3>
       <DartFiguresTable dart={dart} unit={unit} />
       <p className="verdict" data-verdict={dart.verdict}>
         {verdictSentence(dart, unit)}

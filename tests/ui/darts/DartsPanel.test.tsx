@@ -1,5 +1,5 @@
 /** The darts panel: what she types, what the dart then is, and what she is told. */
-import type { DartEndAlteration } from "../../../src/core/decisions/alteration";
+import type { Alteration, DartEndAlteration } from "../../../src/core/decisions/alteration";
 import { act, cleanup, fireEvent, screen, within } from "@testing-library/react";
 import userEvent from "@testing-library/user-event";
 import { afterEach, describe, expect, it } from "vitest";
@@ -44,6 +44,20 @@ describe("DartsPanel", () => {
     expect(drawn("Angle")).toBeGreaterThan(before.angle + 4);
     expect(drawn("Fullness")).toBeGreaterThan(before.fullness);
     expect(screen.getByText(/Too sharp/)).toBeDefined();
+  });
+
+  it("shows the half that the table shows, by its name where the halves differ", async () => {
+    const gape: Alteration = { kind: "fit", id: "g", fit: "armholeGape", amount: 12, half: "right" };
+    await show(withAlterations(gape), ref("front", "sideDart"));
+    expect(screen.getByRole("heading", { name: "Front side dart, left half" })).toBeDefined();
+    const left = drawn("Mouth");
+    act(() => viewNow().setState({ half: "right" }));
+    expect(screen.getByRole("heading", { name: "Front side dart, right half" })).toBeDefined();
+    // What is closed at the armhole goes into the dart.
+    expect(drawn("Mouth")).toBeGreaterThan(left + 10);
+    cleanup();
+    await show(testWork, ref("front", "sideDart"));
+    expect(screen.getByRole("heading", { name: "Front side dart" })).toBeDefined();
   });
 
   it("keeps angle and fullness when the fullness is held, narrows the mouth, and shows where the width went", async () => {
