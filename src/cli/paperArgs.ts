@@ -12,7 +12,8 @@ Reads a saved Bodicewright work file and writes its paper.
   --out PATH        the file to write, in place of what is there;
                     - for standard output
   --paper NAME      pages of the pdf: A4, A3, Letter, Tabloid, A0-roll or
-                    36-in-roll; else the paper that the work itself has
+                    36-in-roll; else the paper that the work itself has.
+                    What lies on no pages is the same on any paper
   --size LABEL      the pieces of one printed size in place of your own line
   --no-allowances   end the pieces at the stitch line
   --overlay         strips with only what changes, to lay on the tissue
@@ -133,21 +134,21 @@ function commandOf({ files, values, flags }: Given): Result<PaperCommand, string
   });
 }
 
-/** Says which option would change nothing of what is asked for; null where each has its use. */
+/**
+ * Says which option asks for what there is none of; null where each has its use. `--paper` and `--day` go with every kind, so
+ * that one line can ask for all of them: what lies on no pages is the same on any paper.
+ */
 function misplacedIn(as: PaperKind, overlay: boolean, options: readonly (Valued | Plain)[]): string | null {
   const has = (option: Valued | Plain): boolean => options.includes(option);
   if (as === "checklist") {
-    const idle = (["--paper", "--size", "--no-allowances", "--overlay", "--day"] as const).find(has);
+    const idle = (["--size", "--no-allowances", "--overlay"] as const).find(has);
     return idle === undefined ? null : `The checklist is plain text: ${idle} says nothing about it. Leave it out.`;
   }
   if (overlay) {
     const idle = (["--size", "--no-allowances"] as const).find(has);
     return idle === undefined ? null : `Strips show your own stitch line alone: ${idle} does not go with --overlay.`;
   }
-  // Strips are cut to the length of a page, in a drawing too; whole pieces are not.
-  return as !== "pdf" && has("--paper")
-    ? `Whole pieces in ${as === "svg" ? "an svg" : "a dxf"} lie on no pages: leave --paper out, or write a pdf.`
-    : null;
+  return null;
 }
 
 const plainName = (name: string): string => name.toLowerCase().replaceAll(/[^a-z0-9]/gu, "");

@@ -348,6 +348,16 @@ describe("the checklist", () => {
   });
 });
 
+describe("what lies on no pages", () => {
+  it.each(["svg", "dxf", "checklist"])("is the same on any paper: %s", (as) => {
+    const [plain, onRoll] = [[], ["--paper", "36-in-roll"]].map((more) =>
+      answerPaper([HALVES_FILE, "--as", as, "--out", "-", "--day", DAY, ...more], DAY),
+    );
+    expect(plain?.ok).toBe(true);
+    expect(onRoll).toEqual(plain);
+  });
+});
+
 describe("what is asked for", () => {
   const asked = (file: string, ...more: readonly string[]) => {
     const command = readPaperArguments([file, "--as", "pdf", "--out", "-", ...more]);
@@ -482,9 +492,6 @@ describe("bad input", () => {
       /no paper called A5: --paper can be A4, .*36-in-roll/,
       [HALVES_FILE, "--as", "pdf", "--out", out, "--paper", "A5"],
     ],
-    [/an svg lie on no pages: leave --paper out/, [HALVES_FILE, "--as", "svg", "--out", out, "--paper", "A4"]],
-    [/a dxf lie on no pages/, [HALVES_FILE, "--as", "dxf", "--out", out, "--paper", "A4"]],
-    [/plain text: --paper says nothing/, [HALVES_FILE, "--as", "checklist", "--out", out, "--paper", "A4"]],
     [/plain text: --overlay says nothing/, [HALVES_FILE, "--as", "checklist", "--out", out, "--overlay"]],
     [/--size does not go with --overlay/, [HALVES_FILE, "--as", "pdf", "--out", out, "--overlay", "--size", "12"]],
     [/cannot be written as DXF/, [HALVES_FILE, "--as", "dxf", "--out", out, "--overlay"]],
