@@ -1,4 +1,5 @@
 /** True-scale paper from a plan: what it would be, and the file itself. Runs in a worker; nothing here knows a page. */
+import { dayWords } from "../words/terms/days";
 import type { TruePiece } from "../core/cutting/truePiece";
 import { fail, invariant, ok, type Result } from "../core/result";
 import { FORMATS, type PaperFormat } from "../core/sheets/formats";
@@ -19,7 +20,7 @@ import {
   SHEET_KIND,
 } from "../words/sheets";
 import { OVERLAY_CAUTION, OVERLAY_STEPS, withoutStrips } from "../words/overlay";
-import { blendWords, dayWords } from "../words/truePaper";
+import { blendWords } from "../words/truePaper";
 import { writeDxf } from "./dxf";
 import { writePdf } from "./pdf";
 import type { PaperFailure, PaperFile, PaperMade, PaperPreview, PaperProgress, PaperRequest } from "./request";

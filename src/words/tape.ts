@@ -180,29 +180,6 @@ export function misreadingRemedy(misreading: LikelyMisreading, unit: LengthUnit)
   }
 }
 
-const MONTHS = [
-  "January",
-  "February",
-  "March",
-  "April",
-  "May",
-  "June",
-  "July",
-  "August",
-  "September",
-  "October",
-  "November",
-  "December",
-];
-
-/** "3 October 2026"; "a day not said". */
-export function dayWords(day: string | undefined): string {
-  const [year, month, date] = day?.split("-") ?? [];
-  return year === undefined || month === undefined || date === undefined
-    ? "a day not said"
-    : `${Number(date)} ${MONTHS[Number(month) - 1] ?? month} ${year}`;
-}
-
 /** Where days that can be entered begin: before it, a year is only half typed. */
 const FIRST_DAY = "1900-01-01";
 

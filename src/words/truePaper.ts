@@ -1,4 +1,5 @@
 /** What is written on true-scale pieces and on the sheets that they are printed on. */
+import { dayWords } from "./terms/days";
 import type { Half } from "../core/decisions/alteration";
 import type { CutCount, TruePiece } from "../core/cutting/truePiece";
 import type { LevelName } from "../core/pattern/piece";
@@ -84,28 +85,6 @@ export function alteredWords(
       ? [`${title}, ${formatAmount(Math.abs(planned.what.spread), unit)} on the half`]
       : [title];
   });
-}
-
-const MONTHS = [
-  "January",
-  "February",
-  "March",
-  "April",
-  "May",
-  "June",
-  "July",
-  "August",
-  "September",
-  "October",
-  "November",
-  "December",
-];
-
-/** "25 November 2026" for 2026-11-25; the text itself where it is no day. */
-export function dayWords(day: string): string {
-  const [, year, month, date] = /^(\d{4})-(\d{2})-(\d{2})$/u.exec(day) ?? [];
-  const name = MONTHS[Number(month) - 1];
-  return year === undefined || name === undefined ? day : `${Number(date)} ${name} ${year}`;
 }
 
 /** What stands in the middle of a piece, the most needed first; the first line is its name. */

@@ -1,4 +1,5 @@
 /** Ink of true-scale pieces and sheets: what is drawn, where it stands, and that it keeps out of the way. */
+import { dayWords } from "../../src/words/terms/days";
 import { Point } from "@flatten-js/core";
 import { describe, expect, it } from "vitest";
 import { PIECE_ORDER } from "../../src/core/pattern/pieceSet";
@@ -16,7 +17,7 @@ import { mirroredInk, placedInk, scaledInk } from "../../src/drawing/placeInk";
 import { tiledPages } from "../../src/drawing/sheetPages";
 import { testSquarePlace } from "../../src/drawing/testSquare";
 import { allowanceWords, joiningSteps } from "../../src/words/sheets";
-import { alteredWords, blendWords, cutWords, dayWords, pieceTitle, titleLines } from "../../src/words/truePaper";
+import { alteredWords, blendWords, cutWords, pieceTitle, titleLines } from "../../src/words/truePaper";
 import { OVERLAY_CAUTION, OVERLAY_STEPS } from "../../src/words/overlay";
 import { polygonOf } from "../support/independent";
 import { planOf, ref, testWork, withAlterations } from "../support/works";

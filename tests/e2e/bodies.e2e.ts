@@ -1,4 +1,4 @@
-/** Knowing bodies, in a real browser: guesses, an alteration set right, how sure the size is, what the chart fits, the sheet. */
+/** Knowing bodies, in a real browser: guesses, a misreading set right, how sure the size is, what the chart fits, the sheet. */
 import { expect, test } from "@playwright/test";
 import { expectNoAxeViolations, fill, goTo } from "./support";
 

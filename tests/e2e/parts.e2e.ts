@@ -144,7 +144,7 @@ for (const [what, file, how] of [
     await expect(page.getByRole("heading", { level: 2, name: "Darts" })).toBeVisible();
     expect(road.asked()).toBeGreaterThan(before);
     await expect(page.locator("main")).toBeFocused();
-    // Its style has come too: darts stand side by side on alterations of their own.
+    // Its style has come too: darts stand side by side as buttons of their own.
     await expect(page.locator(".dart-list")).toHaveCSS("display", "flex");
     await expect(page.getByRole("textbox", { name: "Name of this work" })).toHaveValue("Kept all the same");
   });

@@ -58,7 +58,7 @@ function changeOf(before: Piece | undefined, after: Piece | undefined): number {
 
 const isMade = ({ outcome }: PlannedAlteration): boolean => outcome.ok;
 
-/** By how much a planned changed a piece; 0 where it could not be made. */
+/** By how much a line of the ledger changed a piece; 0 where it could not be made. */
 function changeBy({ outcome }: PlannedAlteration, piece: PieceName): number {
   return outcome.ok ? changeOf(outcome.value.before[piece], outcome.value.after[piece]) : 0;
 }

@@ -1,10 +1,10 @@
+import { dayWords } from "../../src/words/terms/days";
 import type { MisreadingKind } from "../../src/core/bodies/misreading";
 import { describe, expect, it } from "vitest";
 import type { Suspicion } from "../../src/core/bodies/suspicion";
 import { MEASURE_NAMES } from "../../src/core/measures/measure";
 import {
   dayRefusal,
-  dayWords,
   differenceWords,
   doubtSentence,
   feetWords,

@@ -1,3 +1,4 @@
+import { useViewState } from "../session/viewState";
 import { useMemo } from "react";
 import type { DartAnswer, PointedDartAnswers, SeenAtDart } from "../../core/pointedDart/pointedDart";
 import type { PlannedDart } from "../../core/plan/plan";
@@ -36,13 +37,15 @@ export interface PointedDartProps {
 
 /** What is seen of a sewn bust dart, and whole answers to it. */
 export function PointedDartQuestions({ dart: { ref }, work }: PointedDartProps) {
-  const key = `${ref.piece}-${ref.dart}`;
+  const half = useViewState((view) => view.half);
+  // Of halves that differ each is seen for itself.
+  const key = `${half}-${ref.piece}-${ref.dart}`;
   const said = useSeen((state) => state.seen[key]);
   const setSeen = useSeen((state) => state.setSeen);
   const run = useRun();
-  const inPlan = useMemo(() => seenInPlan(work, ref), [work, ref]);
+  const inPlan = useMemo(() => seenInPlan(work, ref, half), [work, ref, half]);
   const seen = said ?? inPlan;
-  const answers = useMemo(() => (seen === null ? null : answerFor(work, ref, seen)), [work, ref, seen]);
+  const answers = useMemo(() => (seen === null ? null : answerFor(work, ref, half, seen)), [work, ref, half, seen]);
   if (seen === null || answers === null) return null;
   const { unit } = work;
   const questions = pointedDartQuestions(ref);
@@ -59,6 +62,7 @@ export function PointedDartQuestions({ dart: { ref }, work }: PointedDartProps) 
         ],
       },
       ref,
+      half,
     );
     if (after !== null) setSeen(key, after);
   };

@@ -1,3 +1,4 @@
+import { dayWords } from "../../words/terms/days";
 import { memo, useEffect, useRef, useState, type ReactNode } from "react";
 import type { Estimate } from "../../core/bodies/estimate";
 import type { Suspicion } from "../../core/bodies/suspicion";
@@ -9,7 +10,6 @@ import { LIMITS } from "../../core/decisions/limits";
 import { formatLengthEntry } from "../../words/terms/length";
 import { measureNeedWords, measureRefusal, measureWords } from "../../words/measures";
 import {
-  dayWords,
   doubtSentence,
   feetWords,
   guessSource,

@@ -1,9 +1,10 @@
+import { dayWords } from "../../words/terms/days";
 import { useId, useRef, useState } from "react";
 import { compareTapes } from "../../core/measures/compareTapes";
 import { LIMITS } from "../../core/decisions/limits";
 import { formatLength } from "../../words/terms/length";
 import { measureWords } from "../../words/measures";
-import { dayRefusal, dayWords, differenceWords } from "../../words/tape";
+import { dayRefusal, differenceWords } from "../../words/tape";
 import { useRun, useSettledWork } from "../session/useWork";
 import { Fractions } from "../fields/Fractions";
 import { useKeptOnHide } from "../fields/useKeptOnHide";
