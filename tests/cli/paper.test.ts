@@ -503,6 +503,8 @@ describe("bad input", () => {
     [/its name is too long/, [HALVES_FILE, "--as", "pdf", "--out", inFolder(`${"x".repeat(300)}.pdf`)]],
     [/it is a folder/, [HALVES_FILE, "--as", "pdf", "--out", folder]],
     [/none\.json: there is no such file/, [inFolder("none.json"), "--as", "pdf", "--out", out]],
+    // Where something stands at the target already, it is still the work file that is missing.
+    [/none\.json: there is no such file/, [inFolder("none.json"), "--as", "pdf", "--out", inFolder("file.txt")]],
     [/it is a folder/, [folder, "--as", "pdf", "--out", out]],
     [/file\.txt: .*(does not read|not a work file)/, [inFolder("file.txt"), "--as", "pdf", "--out", out]],
   ])("is refused in one line (%s), and nothing is written", (reason, args) => {

@@ -35,6 +35,19 @@ describe("PrintedChecklist", () => {
     for (const label of ["Date", "Trial no.", "Cloth"]) expect(within(sheet).getByText(label)).toBeDefined();
   });
 
+  it("draws a piece once, and both its halves only where they come out different", () => {
+    const captions = (sheet: HTMLElement): readonly string[] =>
+      [...sheet.querySelectorAll("figcaption")]
+        .filter((caption) => textOf(caption).endsWith("half"))
+        .map((caption) => `${textOf(caption.closest("section")?.querySelector("h5") ?? caption)}: ${textOf(caption)}`);
+    const { plain } = printCases;
+    const right = { kind: "fit", id: "r", fit: "armholeGape", amount: 12, half: "right" } as const;
+    expect(captions(show({ ...plain, alterations: [] }).sheet)).toEqual([]);
+    cleanup();
+    // The back is the same on both.
+    expect(captions(show({ ...plain, alterations: [right] }).sheet)).toEqual(["Front: Left half", "Front: Right half"]);
+  });
+
   it("calls no real work an invented demo", () => {
     const { sheet } = show(printCases.plain);
     expect(textOf(sheet)).not.toContain("Invented demo");

@@ -119,3 +119,24 @@ describe("fetching ahead", () => {
     expect(two.asked).toHaveLength(0);
   });
 });
+
+// Last of all: the stylesheet stays lost to whoever loads after it.
+describe("a part beside one whose style is lost", () => {
+  it("is loaded though the stylesheet of another one still does not come", async () => {
+    const lost = document.head.appendChild(document.createElement("link"));
+    lost.rel = "stylesheet";
+    lost.dispatchEvent(new Event("error"));
+    const { asked, later } = byHand();
+    const loading = later.load();
+    // It is asked for again, in vain.
+    const again = document.head.querySelector("link");
+    expect(again).not.toBe(lost);
+    again?.dispatchEvent(new Event("error"));
+    await settled();
+    expect(asked).toHaveLength(1);
+    asked[0]?.give("the table");
+    await loading;
+    expect(later.get()).toEqual({ kind: "here", value: "the table" });
+    again?.remove();
+  });
+});
