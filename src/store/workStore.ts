@@ -1,27 +1,50 @@
 /**
- * The open work with its history. One gesture (a drag, a run of key presses) is begun, previewed as often as need be and
- * then committed as one step or cancelled without a trace.
+ * The open work with its history. One gesture (a drag, a run of key presses, a visit to a field) is begun, previewed as often
+ * as need be and then committed as one step or cancelled without a trace.
  */
 import { createStore, type StoreApi } from "zustand/vanilla";
 import { applyCommand, type Command } from "../core/plan/commands";
 import type { Work } from "../core/decisions/work";
 
-export interface WorkState {
+/**
+ * A drag by the pointer is nobody's decision before it is let go. What comes by keys is one at every press: it is saved as it
+ * is made.
+ */
+export type GestureKind = "drag" | "keys";
+
+/** Whoever began a gesture shows by it that the gesture going on is still its own. */
+export interface Hand {
+  readonly kind: GestureKind;
+}
+
+/** The text in the field that is being typed in, as it stands on the screen. */
+export interface Entry {
+  readonly field: string;
+  readonly text: string;
+}
+
+export interface Gesture {
+  readonly hand: Hand;
+  /** The work before it. */
+  readonly start: Work;
+  readonly entry: Entry | null;
+}
+
+/** A work and the steps back and forward from it. */
+export interface Versions {
   readonly work: Work;
   /** Oldest first. */
   readonly past: readonly Work[];
   /** Nearest first. */
   readonly future: readonly Work[];
-  /** The work before the gesture that is going on. */
-  readonly gestureStart: Work | null;
-  /** Something else has ended a gesture; what its hand still previews counts for nothing until it lets go. */
-  readonly isCutShort: boolean;
+}
+
+export interface WorkState extends Versions {
+  /** What is going on, if anything is. */
+  readonly gesture: Gesture | null;
 }
 
 export type WorkStore = StoreApi<WorkState>;
-
-/** Nothing is being dragged. */
-export const NO_GESTURE = { gestureStart: null, isCutShort: false } as const;
 
 /** Steps kept for undo. */
 export const HISTORY_LIMIT = 200;
@@ -29,7 +52,7 @@ export const HISTORY_LIMIT = 200;
 export const createWorkStore = (
   work: Work,
   history: { readonly past: readonly Work[]; readonly future: readonly Work[] } = { past: [], future: [] },
-): WorkStore => createStore<WorkState>(() => ({ work, ...history, ...NO_GESTURE }));
+): WorkStore => createStore<WorkState>(() => ({ work, ...history, gesture: null }));
 
 /** Entries that could not be read are kept as typed, but are no steps of their own to undo. */
 const isStep = (command: Command): boolean => command.kind !== "setUnread" && command.kind !== "clearUnread";
@@ -37,7 +60,7 @@ const isStep = (command: Command): boolean => command.kind !== "setUnread" && co
 /** Carries out a command as one step. A gesture that is going on is committed first. */
 export function run(store: WorkStore, command: Command): void {
   if (isStep(command)) return runAll(store, [command]);
-  cutGestureShort(store);
+  endGesture(store);
   const { work } = store.getState();
   const next = applyCommand(work, command);
   if (next !== work) store.setState({ work: next });
@@ -45,7 +68,7 @@ export function run(store: WorkStore, command: Command): void {
 
 /** Carries out several commands, one after the other, as one step. A gesture that is going on is committed first. */
 export function runAll(store: WorkStore, commands: readonly Command[]): void {
-  cutGestureShort(store);
+  endGesture(store);
   const { work, past } = store.getState();
   const next = commands.reduce(applyCommand, work);
   if (next !== work) store.setState({ work: next, past: pushed(past, work), future: [] });
@@ -57,42 +80,82 @@ const pushed = (past: readonly Work[], work: Work): readonly Work[] => [...past,
 const stepOf = (work: Work): Work => (Object.keys(work.unread).length === 0 ? work : { ...work, unread: {} });
 
 /** Begins a gesture; one that is still going on is committed first. */
-export function beginGesture(store: WorkStore): void {
-  commitGesture(store);
-  store.setState(({ work }) => ({ gestureStart: work, isCutShort: false }));
+export function beginGesture(store: WorkStore, kind: GestureKind): Hand {
+  endGesture(store);
+  const hand: Hand = { kind };
+  store.setState(({ work }) => ({ gesture: { hand, start: work, entry: null } }));
+  return hand;
 }
 
-/** Shows what commands would make of the work as it was when the gesture began. Without a gesture each is a step. */
-export function preview(store: WorkStore, ...commands: readonly Command[]): void {
-  const { gestureStart, isCutShort } = store.getState();
-  if (isCutShort) return;
-  if (gestureStart === null) return commands.forEach((command) => run(store, command));
-  store.setState({ work: commands.reduce(applyCommand, gestureStart) });
+/** Whether the gesture going on is this hand's: anything else that was done has ended it. */
+export const isGoingOn = (store: WorkStore, hand: Hand | null): boolean =>
+  hand !== null && store.getState().gesture?.hand === hand;
+
+/**
+ * Shows what commands would make of the work as it was when the gesture began. One that something else has ended shows
+ * nothing any more: the hand has to begin another.
+ *
+ * @param entry the text that says so, where it is typed
+ */
+export function preview(
+  store: WorkStore,
+  hand: Hand,
+  commands: readonly Command[],
+  entry: Gesture["entry"] = null,
+): void {
+  const { gesture } = store.getState();
+  if (gesture?.hand !== hand) return;
+  store.setState({ work: commands.reduce(applyCommand, gesture.start), gesture: { ...gesture, entry } });
 }
 
-/** Makes the previewed work a step; none where it is the same as before. */
-export function commitGesture(store: WorkStore): void {
-  const { gestureStart, work, past } = store.getState();
-  if (gestureStart === null || gestureStart === work) return store.setState(NO_GESTURE);
-  store.setState({ ...NO_GESTURE, past: pushed(past, gestureStart), future: [] });
+/** Makes the previewed work a step; none where nothing but entries that could not be read is other than before. */
+export function commitGesture(store: WorkStore, hand: Hand): void {
+  if (isGoingOn(store, hand)) endGesture(store);
 }
 
 /** Puts everything back as it was when the gesture began. */
-export function cancelGesture(store: WorkStore): void {
-  store.setState(({ work, gestureStart }) => ({ ...NO_GESTURE, work: gestureStart ?? work }));
+export function cancelGesture(store: WorkStore, hand: Hand): void {
+  if (isGoingOn(store, hand)) dropGesture(store);
 }
 
-/** Ends a gesture that is still in somebody's hand: as one step, or cancelled. */
-export function cutGestureShort(store: WorkStore, end: typeof commitGesture = commitGesture): void {
-  if (store.getState().gestureStart === null) return;
-  end(store);
-  store.setState({ isCutShort: true });
+/** Commits what is going on, whosever it is. */
+export function endGesture(store: WorkStore): void {
+  const state = store.getState();
+  if (state.gesture !== null) store.setState({ ...committed(state), gesture: null });
 }
 
-/** One step back; a gesture that is going on is cancelled instead. */
+function dropGesture(store: WorkStore): void {
+  store.setState(({ work, gesture }) => ({ work: gesture?.start ?? work, gesture: null }));
+}
+
+function committed({ work, past, future, gesture }: WorkState): Versions {
+  if (gesture === null || isSameButUnread(gesture.start, work)) return { work, past, future };
+  return { work, past: pushed(past, gesture.start), future: [] };
+}
+
+/** Works share what did not change. */
+const isSameButUnread = (a: Work, b: Work): boolean => a === b || isSameIn(Object.entries(a), Object.entries(b));
+
+function isSameIn(a: readonly (readonly [string, unknown])[], b: readonly (readonly [string, unknown])[]): boolean {
+  const there = new Map(b);
+  return (
+    a.length === b.length && a.every(([key, value]) => key === "unread" || (there.has(key) && there.get(key) === value))
+  );
+}
+
+/** The work as it is to be saved: with what is typed so far, and without a drag that is not let go yet. */
+export function toSave(state: WorkState): Versions {
+  const { gesture, past, future } = state;
+  return gesture?.hand.kind === "drag" ? { work: gesture.start, past, future } : committed(state);
+}
+
+/** One step back; a drag that is going on is cancelled instead. */
 export function undo(store: WorkStore): void {
-  const { gestureStart, past, work, future } = store.getState();
-  if (gestureStart !== null) return cutGestureShort(store, cancelGesture);
+  const { gesture } = store.getState();
+  if (gesture?.hand.kind === "drag") return dropGesture(store);
+  // What is typed is first made a step, so that it can be brought on again.
+  endGesture(store);
+  const { past, work, future } = store.getState();
   const last = past.at(-1);
   if (last === undefined) return;
   store.setState({
@@ -102,15 +165,16 @@ export function undo(store: WorkStore): void {
   });
 }
 
-/** One step forward again; a gesture that is going on is cancelled first. */
+/** One step forward again; a drag that is going on is cancelled first. */
 export function redo(store: WorkStore): void {
   if (!canRedo(store.getState())) return;
-  cutGestureShort(store, cancelGesture);
+  if (store.getState().gesture?.hand.kind === "drag") dropGesture(store);
+  endGesture(store);
   const { past, work, future } = store.getState();
   const [next, ...rest] = future;
   if (next === undefined) return;
   store.setState({ work: { ...next, unread: work.unread }, past: pushed(past, work), future: rest });
 }
 
-export const canUndo = (state: WorkState): boolean => state.past.length > 0 || state.gestureStart !== null;
+export const canUndo = (state: WorkState): boolean => state.past.length > 0 || state.gesture !== null;
 export const canRedo = (state: WorkState): boolean => state.future.length > 0;

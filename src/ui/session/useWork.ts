@@ -1,10 +1,21 @@
 /** Hooks over the open work: read a part of it, change it. What follows from it is in usePlan.ts, which is much heavier. */
-import { createContext, useContext, useMemo } from "react";
+import { createContext, useContext, useEffect, useMemo } from "react";
 import { useStore } from "zustand";
 import type { Command } from "../../core/plan/commands";
 import type { Work } from "../../core/decisions/work";
 import { invariant } from "../../core/result";
-import { beginGesture, cancelGesture, commitGesture, preview, run, type createWorkStore } from "../../store/workStore";
+import {
+  beginGesture,
+  cancelGesture,
+  commitGesture,
+  isGoingOn,
+  preview,
+  run,
+  type createWorkStore,
+  type Entry,
+  type GestureKind,
+  type Hand,
+} from "../../store/workStore";
 
 export type WorkStore = ReturnType<typeof createWorkStore>;
 
@@ -22,12 +33,12 @@ export function useWork<T>(selector: (work: Work) => T): T {
 
 /** The same, but standing still while something is dragged: for panels that show no live figure. */
 export function useSettledWork<T>(selector: (work: Work) => T): T {
-  return useStore(useWorkStore(), (state) => selector(state.gestureStart ?? state.work));
+  return useStore(useWorkStore(), (state) => selector(state.gesture?.start ?? state.work));
 }
 
 /** Whether something is being dragged or stepped just now. */
 export function useIsMoving(): boolean {
-  return useStore(useWorkStore(), (state) => state.gestureStart !== null);
+  return useStore(useWorkStore(), (state) => state.gesture !== null);
 }
 
 /** Runs a command as one undoable step. */
@@ -37,22 +48,39 @@ export function useRun(): (command: Command) => void {
 }
 
 export interface Gesture {
-  readonly begin: () => void;
-  readonly preview: (...commands: readonly Command[]) => void;
+  readonly begin: (kind: GestureKind) => void;
+  /** Whether it was begun and nothing else has ended it since. */
+  readonly isGoingOn: () => boolean;
+  readonly preview: (commands: readonly Command[], entry?: Entry) => void;
   readonly commit: () => void;
   readonly cancel: () => void;
 }
 
-/** One drag, or one run of key presses: previewed as it goes, one undo entry at its end. */
+/**
+ * One drag, or one run of key presses, or one visit to a field: previewed as it goes, one undo entry at its end. What goes off
+ * the page in the middle of it leaves what keys have made, and takes back what was dragged.
+ */
 export function useGesture(): Gesture {
   const store = useWorkStore();
-  return useMemo(
-    () => ({
-      begin: () => beginGesture(store),
-      preview: (...commands: readonly Command[]) => preview(store, ...commands),
-      commit: () => commitGesture(store),
-      cancel: () => cancelGesture(store),
-    }),
-    [store],
-  );
+  const gesture = useMemo(() => {
+    let hand: Hand | null = null;
+    const finish = (how: typeof commitGesture): void => {
+      if (hand !== null) how(store, hand);
+      hand = null;
+    };
+    return {
+      begin: (kind: GestureKind) => {
+        hand = beginGesture(store, kind);
+      },
+      isGoingOn: () => isGoingOn(store, hand),
+      preview: (commands: readonly Command[], entry?: Entry) => {
+        if (hand !== null) preview(store, hand, commands, entry);
+      },
+      commit: () => finish(commitGesture),
+      cancel: () => finish(cancelGesture),
+      leave: () => finish(hand?.kind === "drag" ? cancelGesture : commitGesture),
+    };
+  }, [store]);
+  useEffect(() => gesture.leave, [gesture]);
+  return gesture;
 }
