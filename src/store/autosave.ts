@@ -1,7 +1,7 @@
 /** Autosave: saves the open work as it changes, one save after the other. */
 import { goOnAsConflictCopy } from "./conflictCopy";
 import type { SessionParts } from "./sessionParts";
-import { cutGestureShort } from "./workStore";
+import { endGesture } from "./workStore";
 
 export interface Autosave {
   /** Saves the open work where it has changed; for jobs that have their turn. */
@@ -21,7 +21,7 @@ export function createAutosave(parts: SessionParts): Autosave {
 
   const save = async (): Promise<void> => {
     // The middle of a drag is nobody's decision yet.
-    if (store.getState().gestureStart !== null || !openWork.isUnsaved()) return;
+    if (store.getState().gesture?.hand.kind === "drag" || !openWork.isUnsaved()) return;
     status.saving();
     const current = openWork.current();
     const done = await library.save(current);
@@ -48,7 +48,7 @@ export function createAutosave(parts: SessionParts): Autosave {
     save,
     flush,
     pageIsClosing: () => {
-      cutGestureShort(store);
+      endGesture(store);
       if (!openWork.isUnsaved()) return;
       backup.write(openWork.current());
       void flush();

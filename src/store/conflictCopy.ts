@@ -8,7 +8,7 @@ import type { SavedWork } from "./library";
 import type { SessionParts } from "./sessionParts";
 import type { WorkState } from "./workStore";
 
-type Versions = Pick<WorkState, "work" | "past" | "future" | "gestureStart">;
+type Versions = Pick<WorkState, "work" | "past" | "future" | "gesture">;
 
 /**
  * The open work under another name, and with it every step of its history that had the old one, so that undoing a change
@@ -29,7 +29,7 @@ export function renamed(versions: Versions, name: string): Versions {
     work: rename(versions.work),
     past: versions.past.map(rename),
     future: versions.future.map(rename),
-    gestureStart: versions.gestureStart === null ? null : rename(versions.gestureStart),
+    gesture: versions.gesture === null ? null : { ...versions.gesture, start: rename(versions.gesture.start) },
   };
 }
 
@@ -48,7 +48,7 @@ export async function goOnAsConflictCopy(
 /** A work that is not open was just saved as a conflict copy: it is saved once more, under its new name. */
 export async function nameConflictCopy({ library, messages, status }: SessionParts, copy: SavedWork): Promise<void> {
   const name = copyName(copy.work.name);
-  const { work, past, future } = renamed({ ...copy, gestureStart: null }, name);
+  const { work, past, future } = renamed({ ...copy, gesture: null }, name);
   const done = await library.save({ ...copy, work, past, future });
   if (!done.ok) return status.failed(done.failure);
   messages.add(conflictCopySentence(copy.work.name, name));

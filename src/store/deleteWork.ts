@@ -6,7 +6,7 @@ import { NEW_STAMP, type SavedWork } from "./library";
 import { latestWork } from "./latestWork";
 import type { SessionParts } from "./sessionParts";
 import type { WorkSwitch } from "./switchWork";
-import { cutGestureShort } from "./workStore";
+import { endGesture } from "./workStore";
 
 /** Deletes a work, for a job that has its turn; another takes its place on the page where it was open. */
 export async function deleteWork(
@@ -16,7 +16,7 @@ export async function deleteWork(
   id: string,
 ): Promise<void> {
   const { store, library, openWork, list, status, messages, queue } = parts;
-  cutGestureShort(store);
+  endGesture(store);
   const deleted = await latestWork(parts, id);
   if (!deleted.ok) return void messages.add(storageFailureSentence(deleted.failure));
   const done = await library.remove(id);

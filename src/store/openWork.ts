@@ -2,7 +2,7 @@
 import type { Work } from "../core/decisions/work";
 import { NEW_STAMP, type SavedWork, type SaveReceipt } from "./library";
 import type { SessionStore } from "./sessionState";
-import { NO_GESTURE, type WorkStore } from "./workStore";
+import { type WorkStore } from "./workStore";
 
 export interface OpenWork {
   readonly id: () => string;
@@ -34,7 +34,7 @@ export function createOpenWork(store: WorkStore, state: SessionStore): OpenWork 
     replace: (other) => {
       stamp = other.stamp;
       saved = other.work;
-      store.setState({ work: other.work, past: other.past, future: other.future, ...NO_GESTURE });
+      store.setState({ work: other.work, past: other.past, future: other.future, gesture: null });
       state.setState(({ shown }) => ({ openId: other.id, shown: shown + 1 }));
     },
     markSaved: (work, receipt) => {

@@ -4,7 +4,7 @@ import { storageFailureSentence, UNSAVED_WORDS } from "../words/storage";
 import type { Autosave } from "./autosave";
 import { NEW_STAMP, type SavedWork } from "./library";
 import type { SessionParts } from "./sessionParts";
-import { cutGestureShort } from "./workStore";
+import { endGesture } from "./workStore";
 
 /** All of it is for jobs that have their turn. */
 export interface WorkSwitch {
@@ -22,7 +22,7 @@ export function createWorkSwitch(parts: SessionParts, { save }: Autosave): WorkS
   const { store, library, openWork, list, status, messages, queue } = parts;
 
   const afterSaving = async (next: () => Promise<void>): Promise<void> => {
-    cutGestureShort(store);
+    endGesture(store);
     await save();
     if (!openWork.isUnsaved()) return next();
     const question = messages.add(UNSAVED_WORDS.text, {

@@ -82,15 +82,12 @@ export function useEntry(options: EntryOptions): EntryProps {
     gesture.preview(commandsOf(next.trim()), { field, text: next });
   };
 
-  const reading = read(entry);
-    return "commands" in reading
-      ? [forget, ...along.current, ...reading.commands]
-      : [{ kind: "setUnread", field, text: entry }];
-  };
+  const reading = typed === null && unread !== undefined ? read(unread) : null;
+  const isWaiting = reading !== null && "commands" in reading;
 
-  const type = (next: string): void => {
-    begin();
-    gesture.preview(commandsOf(next.trim()), { field, text: next });
+  const settle = (): void => {
+    if (isWaiting && unread !== undefined && !gesture.isGoingOn()) type(unread);
+    gesture.commit();
   };
 
   const onKeyDown = (event: KeyboardEvent<HTMLInputElement>): void => {
@@ -110,14 +107,6 @@ export function useEntry(options: EntryOptions): EntryProps {
     if (commands === null) return;
     begin();
     gesture.preview([{ kind: "clearUnread", field }, ...along.current, ...commands]);
-  };
-
-  const reading = typed === null && unread !== undefined ? read(unread) : null;
-  const isWaiting = reading !== null && "commands" in reading;
-
-  const settle = (): void => {
-    if (isWaiting && unread !== undefined && !gesture.isGoingOn()) type(unread);
-    gesture.commit();
   };
 
   return {
