@@ -280,11 +280,11 @@ function withSeen(
   const at = list.findIndex((one) => isSeenOf(one, { piece, dart }, half));
   if (seen === null) return at < 0 ? list : list.toSpliced(at, 1);
   const { pastBustPoint, tooFarToSide, pointed } = seen;
-  const put: SeenOfDart = { piece, dart, half, pastBustPoint, tooFarToSide, pointed };
-  if (at >= 0) return list.with(at, put);
+  const said: SeenOfDart = { piece, dart, half, pastBustPoint, tooFarToSide, pointed };
+  if (at >= 0) return list.with(at, said);
   if (list.length >= LIMITS.seen) return list;
-  const before = list.findIndex((one) => compareSeen(put, one) < 0);
-  return before < 0 ? [...list, put] : list.toSpliced(before, 0, put);
+  const before = list.findIndex((one) => compareSeen(said, one) < 0);
+  return before < 0 ? [...list, said] : list.toSpliced(before, 0, said);
 }
 
 function putUnread(unread: Work["unread"], field: string, text: string): Work["unread"] {
