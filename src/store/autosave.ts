@@ -1,6 +1,8 @@
 /** Autosave: saves the open work as it changes, one save after the other. */
-import { goOnAsConflictCopy } from "./conflictCopy";
 import type { SessionParts } from "./sessionParts";
+import { backFromBinSentence, SAVED_AFRESH_WORDS } from "../words/storage";
+import type { Copies } from "./copies";
+import { takeIn } from "./takeIn";
 import { endGesture } from "./workStore";
 
 export interface Autosave {
@@ -12,36 +14,87 @@ export interface Autosave {
   readonly pageIsClosing: () => void;
 }
 
-/** ms. A run of typing is one save. */
-const REST = 400;
+/** ms. What a key has changed is on its way into storage by then. */
+const SOON = 80;
 
-export function createAutosave(parts: SessionParts): Autosave {
-  const { store, library, backup, openWork, list, status, queue } = parts;
+/** ms until a save that failed is tried again, without anything being changed: at first, and at most. */
+const TRY_AGAIN = { first: 2000, most: 30_000 };
+
+/** How often another tab may come first before a save is put off. */
+const ROUNDS = 5;
+
+export function createAutosave(parts: SessionParts, copies: Copies): Autosave {
+  const { store, library, isLasting, backup, openWork, list, status, messages, tabs, queue, now } = parts;
   let timer: ReturnType<typeof setTimeout> | undefined;
+  let wait = TRY_AGAIN.first;
+  let isQueued = false;
 
   const save = async (): Promise<void> => {
-    // The middle of a drag is nobody's decision yet.
-    if (store.getState().gesture?.hand.kind === "drag" || !openWork.isUnsaved()) return;
-    status.saving();
-    const current = openWork.current();
-    const done = await library.save(current);
-    if (!done.ok) return status.failed(done.failure);
-    openWork.markSaved(current.work, done.value);
-    backup.discard(current.id);
-    if (done.value.id !== current.id) await goOnAsConflictCopy(parts, { ...current, ...done.value });
+    for (let round = 0; round < ROUNDS && openWork.isUnsaved(); round += 1) {
+      status.saving();
+      const current = openWork.current();
+      const [stamp, time] = [openWork.begin(current), now()];
+      const isHistorySaved = openWork.isHistorySaved(current);
+      const done = await library.save({ saved: current, stamp, time, isHistorySaved });
+      if (!done.ok) {
+        status.failed(done.failure);
+        tryAgain();
+        return;
+      }
+      wait = TRY_AGAIN.first;
+      if (done.value.kind === "stale") {
+        await takeIn(parts, done.value.theirs);
+        continue;
+      }
+      openWork.markSaved(current, stamp);
+      tabs.tell({ kind: "saved", id: current.id, stamp });
+      const { id, work } = current;
+      list.put({ id, name: work.name, wearer: work.wearer ?? null, stamp, saved: time, binned: null });
+      if (done.value.kind === "savedAfresh") {
+        messages.add(SAVED_AFRESH_WORDS);
+        await list.changed();
+      }
+      if (done.value.kind === "broughtBack") messages.add(backFromBinSentence(work.name));
+      await copies.wasSaved(work);
+    }
+    if (openWork.isUnsaved()) return later(SOON);
+    // What is kept only until the page is closed is left to the next one.
+    if (isLasting) backup.discard(openWork.id());
     status.saved();
-    await list.refresh();
   };
 
   const flush = (): Promise<void> => {
     clearTimeout(timer);
+    timer = undefined;
     return queue(save);
+  };
+
+  const soon = async (): Promise<void> => {
+    timer = undefined;
+    if (!openWork.isUnsaved()) return;
+    backup.write(openWork.left(), false);
+    // One that waits for its turn will save this too.
+    if (isQueued) return;
+    isQueued = true;
+    await queue(async () => {
+      isQueued = false;
+      await save();
+    });
+  };
+
+  const later = (ms: number): void => {
+    timer ??= setTimeout(() => void soon(), ms);
+  };
+
+  const tryAgain = (): void => {
+    setTimeout(() => void soon(), wait);
+    wait = Math.min(wait * 2, TRY_AGAIN.most);
   };
 
   store.subscribe(() => {
     if (!openWork.isUnsaved()) return;
-    clearTimeout(timer);
-    timer = setTimeout(() => void flush(), REST);
+    status.saving();
+    later(SOON);
   });
 
   return {
@@ -50,7 +103,7 @@ export function createAutosave(parts: SessionParts): Autosave {
     pageIsClosing: () => {
       endGesture(store);
       if (!openWork.isUnsaved()) return;
-      backup.write(openWork.current());
+      backup.write(openWork.left(), true);
       void flush();
     },
   };

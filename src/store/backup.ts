@@ -1,61 +1,101 @@
 /**
- * Backups of what was not saved yet when the page closed. The database answers too late then, so the work is left in
- * local storage, which takes it at once, and the next page saves it in its place.
+ * Backups: what a page has not saved yet. The database may answer too late or not at all, so each change is left in local
+ * storage first, which takes it at once; whatever ends the page, the next one saves it in its place. Each page has its own.
  */
+import type { Work } from "../core/decisions/work";
 import { CURRENT_VERSION } from "../document/upgrades";
 import type { SavedWork } from "./library";
-import { readSavedWork } from "./readSavedWork";
+import { fieldsOf, readSavedWork, readStoredWork } from "./readSavedWork";
+
+/** What a page left. */
+export interface LeftBehind {
+  /** Where it lies. */
+  readonly key: string;
+  /** The page that left it; null where an older one did, which had no name. */
+  readonly tab: string | null;
+  /** With the stamp of the version that it was made from. */
+  readonly saved: SavedWork;
+  /** How many saves of it that page had begun by then: what it saved later has all of this in it. */
+  readonly begun: number;
+  /** Whether the steps back and forward were left with it. */
+  readonly hasHistory: boolean;
+  /** The version that it was made from; null where it was new, or an older page left it. */
+  readonly base: Work | null;
+}
 
 export interface Backup {
-  readonly write: (work: SavedWork) => void;
+  /** @param whole whether its history is to be left too, which takes longer */
+  readonly write: (
+    what: { readonly saved: SavedWork; readonly base: Work | null; readonly begun: number },
+    whole: boolean,
+  ) => void;
   /** For a work that was saved after all. */
   readonly discard: (id: string) => void;
-  /** All backups, which are then there no longer. What cannot be read stays. */
-  readonly takeAll: () => readonly SavedWork[];
+  /** All that was left by any page; what cannot be read stays where it is. */
+  readonly all: () => readonly LeftBehind[];
+  readonly throwAway: (left: LeftBehind) => void;
 }
 
 const PREFIX = "bodicewright/unsaved/";
 
-/** @param storage where they are left; null where the browser has none to give */
-export function createBackup(storage: Storage | null): Backup {
+/**
+ * @param storage where they are left; null where the browser has none to give
+ * @param tab     the page's own name
+ */
+export function createBackup(storage: Storage | null, tab: string): Backup {
+  const keyOf = (id: string): string => `${PREFIX}${tab}/${id}`;
   const quietly = (action: (storage: Storage) => void): void => {
     try {
       if (storage !== null) action(storage);
     } catch {
-      // The page is closing: there is nobody left to be told.
+      // It is the second of two places: whether the first one keeps it is said on the page.
     }
   };
   return {
-    write: (saved) => {
-      const write = (past: SavedWork["past"], future: SavedWork["future"]) => (into: Storage) =>
-        into.setItem(`${PREFIX}${saved.id}`, JSON.stringify({ ...saved, version: CURRENT_VERSION, past, future }));
+    write: ({ saved, base, begun }, whole) => {
+      const { past, future, ...rest } = saved;
+      const write = (more: object) => (into: Storage) =>
+        into.setItem(keyOf(saved.id), JSON.stringify({ ...rest, version: CURRENT_VERSION, base, begun, ...more }));
       // The work matters more than its history, for which there may be no room.
-      quietly(write([], []));
-      quietly(write(saved.past, saved.future));
+      quietly(write({}));
+      if (whole) quietly(write({ past, future }));
     },
-    discard: (id) => quietly((from) => from.removeItem(`${PREFIX}${id}`)),
-    takeAll: () => {
-      const found: SavedWork[] = [];
+    discard: (id) => quietly((from) => from.removeItem(keyOf(id))),
+    all: () => {
+      const found: LeftBehind[] = [];
       quietly((from) => {
-        const keys = Array.from({ length: from.length }, (_, at) => from.key(at) ?? "").filter((key) =>
-          key.startsWith(PREFIX),
-        );
-        for (const key of keys) {
-          const saved = readBackup(key.slice(PREFIX.length), from.getItem(key) ?? "");
-          if (saved === null) continue;
-          found.push(saved);
-          from.removeItem(key);
+        for (const key of Array.from({ length: from.length }, (_, at) => from.key(at) ?? "")) {
+          const left = key.startsWith(PREFIX) ? readBackup(key, from.getItem(key) ?? "") : null;
+          if (left !== null) found.push(left);
         }
       });
       return found;
     },
+    throwAway: ({ key }) => quietly((from) => from.removeItem(key)),
   };
 }
 
-function readBackup(id: string, text: string): SavedWork | null {
+function readBackup(key: string, text: string): LeftBehind | null {
+  const [, tab, id] = /^(?:([^/]*)\/)?(.*)$/s.exec(key.slice(PREFIX.length)) ?? [];
+  if (id === undefined) return null;
+  const data = parsed(text);
+  const saved = readSavedWork(id, data, data);
+  if (!saved.ok) return null;
+  const { version, base, past, begun } = fieldsOf(data);
+  const from = readStoredWork(id, { version, work: base });
+  return {
+    key,
+    tab: tab ?? null,
+    saved: saved.value,
+    begun: typeof begun === "number" ? begun : 0,
+    hasHistory: Array.isArray(past),
+    base: from.ok ? from.value : null,
+  };
+}
+
+function parsed(text: string): unknown {
   try {
-    const read = readSavedWork(id, JSON.parse(text));
-    return read.ok ? read.value : null;
+    return JSON.parse(text);
   } catch {
     return null;
   }

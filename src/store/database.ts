@@ -1,30 +1,48 @@
 /** The browser's database of works: its tables, and a connection that is opened again where it was closed. */
-import { openDB, type DBSchema, type IDBPDatabase } from "idb";
+import { openDB, type DBSchema, type IDBPDatabase, type IDBPTransaction } from "idb";
+
+/** What is known of a work without reading it, so that a list of works reads none of them. */
+export interface EntryRecord {
+  readonly id: string;
+  readonly name: string;
+  readonly wearer?: string;
+  readonly stamp: string;
+  /** Milliseconds since 1970. */
+  readonly saved: number;
+  /** When it was put in the bin, where it lies there. */
+  readonly binned?: number;
+}
 
 /** A work as it lies in the database: whatever version wrote it. */
 export interface WorkRecord {
   readonly id: string;
-  readonly name: string;
   readonly stamp: string;
-  /** Milliseconds, for the order of the list. */
-  readonly saved: number;
-  readonly version: number;
+  readonly version: unknown;
   readonly work: unknown;
+}
+
+/** Its steps back and forward, by themselves: a key that is typed makes none, and they are many. */
+export interface HistoryRecord {
+  readonly id: string;
+  readonly version: unknown;
   readonly past: readonly unknown[];
   readonly future: readonly unknown[];
 }
 
-/** When it was saved, and its name; a damaged record may have anything for one that a key can be. */
-type ListKey = [number, IDBValidKey];
-
 interface Schema extends DBSchema {
-  works: { key: string; value: WorkRecord; indexes: { list: ListKey } };
+  works: { key: string; value: WorkRecord };
+  entries: { key: string; value: EntryRecord };
+  histories: { key: string; value: HistoryRecord };
   page: { key: string; value: string };
 }
 
 type Database = IDBPDatabase<Schema>;
+type Upgrade = IDBPTransaction<Schema, ("works" | "entries" | "histories" | "page")[], "versionchange">;
 
-const VERSION = 2;
+const VERSION = 3;
+
+/** From which version on entries and histories lie by themselves. */
+const APART = 3;
 
 export interface Connection {
   /** The open database, opened again where it was closed. */
@@ -32,8 +50,7 @@ export interface Connection {
   readonly close: () => void;
 }
 
-/** @param patience ms in which the database must answer */
-export function connectionTo(name: string, patience: number): Connection {
+export function connectionTo(name: string): Connection {
   let current: Promise<Database> | null = null;
   const close = (): void => {
     const closing = current;
@@ -41,15 +58,13 @@ export function connectionTo(name: string, patience: number): Connection {
     // One that failed to open has nothing to close.
     closing?.then((db) => db.close()).catch(() => {});
   };
-  const open = (): Promise<Database> => {
-    const opening = openDB<Schema>(name, VERSION, {
-      upgrade(db, _from, _to, tx) {
-        const works = db.objectStoreNames.contains("works")
-          ? tx.objectStore("works")
-          : db.createObjectStore("works", { keyPath: "id" });
-        // The list is read from this index alone, without the works and their histories.
-        if (!works.indexNames.contains("list")) works.createIndex("list", ["saved", "name"]);
+  const open = (): Promise<Database> =>
+    openDB<Schema>(name, VERSION, {
+      async upgrade(db, from, _to, tx) {
+        for (const table of ["works", "entries", "histories"] as const)
+          if (!db.objectStoreNames.contains(table)) db.createObjectStore(table, { keyPath: "id" });
         if (!db.objectStoreNames.contains("page")) db.createObjectStore("page");
+        if (from > 0 && from < APART) await layApart(tx);
       },
       // Another tab with a newer page must be able to upgrade.
       blocking: close,
@@ -58,8 +73,6 @@ export function connectionTo(name: string, patience: number): Connection {
         current = null;
       },
     });
-    return inTime(opening, patience);
-  };
   return {
     get: () => {
       current ??= open().catch((error: unknown) => {
@@ -72,23 +85,20 @@ export function connectionTo(name: string, patience: number): Connection {
   };
 }
 
-function inTime(opening: Promise<Database>, patience: number): Promise<Database> {
-  return new Promise((resolve, reject) => {
-    let isLate = false;
-    const timer = setTimeout(() => {
-      isLate = true;
-      reject(new Error("the database did not answer in time"));
-    }, patience);
-    opening.then(
-      (db) => {
-        clearTimeout(timer);
-        if (isLate) db.close();
-        else resolve(db);
-      },
-      (error: unknown) => {
-        clearTimeout(timer);
-        reject(error instanceof Error ? error : new Error(String(error)));
-      },
-    );
-  });
+/** Until then a record was a work with its history and what the list shows of it, whatever each of them was. */
+async function layApart(tx: Upgrade): Promise<void> {
+  const works = tx.objectStore("works");
+  for (const index of works.indexNames) works.deleteIndex(index);
+  for (let at = await works.openCursor(); at !== null; at = await at.continue()) {
+    const whole: Readonly<Record<string, unknown>> = { ...at.value };
+    const { id, stamp } = { id: at.primaryKey, stamp: textOf(whole.stamp) };
+    const { version, work, past, future } = whole;
+    await tx.objectStore("entries").put({ id, name: textOf(whole.name), stamp, saved: timeOf(whole.saved) });
+    await tx.objectStore("histories").put({ id, version, past: listOf(past), future: listOf(future) });
+    await at.update({ id, stamp, version, work });
+  }
 }
+
+const textOf = (value: unknown): string => (typeof value === "string" ? value : "");
+const timeOf = (value: unknown): number => (typeof value === "number" && Number.isFinite(value) ? value : 0);
+const listOf = (value: unknown): readonly unknown[] => (Array.isArray(value) ? value : []);

@@ -12,6 +12,10 @@ export const downloadOf = (work: Work): Download => ({
   text: writeWorkFile(work),
 });
 
+/** @param time milliseconds since 1970 */
+export const allWorksName = (time: number): string =>
+  `bodicewright-works-${new Date(time).toISOString().slice(0, 10)}.json`;
+
 const fileNameOf = (name: string): string =>
   name
     .toLowerCase()

@@ -1,9 +1,10 @@
+import type { Work } from "../core/decisions/work";
 import { ok, type Result } from "../core/result";
-import type { SavedWork, StorageFailure } from "./library";
+import type { StorageFailure } from "./library";
 import type { SessionParts } from "./sessionParts";
 
 /** The open work as it is on the page, any other as it is saved. */
 export const latestWork = async (
   { library, openWork }: SessionParts,
   id: string,
-): Promise<Result<SavedWork, StorageFailure>> => (id === openWork.id() ? ok(openWork.current()) : library.load(id));
+): Promise<Result<Work, StorageFailure>> => (id === openWork.id() ? ok(openWork.current().work) : library.peek(id));

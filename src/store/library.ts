@@ -51,11 +51,11 @@ export type SaveOutcome =
   | { readonly kind: "broughtBack" }
   /** The version that it was made from is gone with all that was kept: it was saved all the same. */
   | { readonly kind: "savedAfresh" }
-  /** Another tab has saved since: nothing was written. */
-  | { readonly kind: "stale"; readonly theirs: SavedWork };
+  /** Another tab has saved since: nothing was written. Theirs is null where it cannot be read. */
+  | { readonly kind: "stale"; readonly theirs: SavedWork | null };
 
 /** What the page remembers beside the works. */
-export type PageValue = "last-open" | "unsaved-since" | "reminded";
+export type PageValue = "last-open" | "uncopied-since" | "reminded";
 
 export interface Library {
   /** The last saved first, those in the bin too. */

@@ -1,19 +1,20 @@
-/** What the page says until it is dismissed, some of it with an answer to press. */
-import type { Message, SessionStore } from "./sessionState";
+/** What the page says until it is dismissed, some of it with answers to press. */
+import { freshId } from "./freshId";
+import type { MessageAction, SessionStore } from "./sessionState";
 
 export interface Messages {
   /** Gives the id to dismiss it by. */
-  readonly add: (text: string, action?: Message["action"]) => string;
+  readonly add: (text: string, ...actions: readonly MessageAction[]) => string;
   readonly has: (id: string) => boolean;
   readonly dismiss: (id: string) => void;
 }
 
 export function createMessages(state: SessionStore): Messages {
   return {
-    add: (text, action) => {
-      const message = { id: crypto.randomUUID(), text, ...(action === undefined ? {} : { action }) };
-      state.setState(({ messages }) => ({ messages: [...messages, message] }));
-      return message.id;
+    add: (text, ...actions) => {
+      const id = freshId();
+      state.setState(({ messages }) => ({ messages: [...messages, { id, text, actions }] }));
+      return id;
     },
     has: (id) => state.getState().messages.some((message) => message.id === id),
     dismiss: (id) => state.setState(({ messages }) => ({ messages: messages.filter((message) => message.id !== id) })),

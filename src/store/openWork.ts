@@ -1,52 +1,94 @@
 /** Which work is open: what the library knows it by, and whether the page has changes of it that are not saved. */
 import type { Work } from "../core/decisions/work";
-import { NEW_STAMP, type SavedWork, type SaveReceipt } from "./library";
+import { NEW_STAMP, type SavedWork } from "./library";
 import type { SessionStore } from "./sessionState";
-import { type WorkStore } from "./workStore";
+import { toSave, type Versions, type WorkStore } from "./workStore";
 
 export interface OpenWork {
   readonly id: () => string;
   /** As it is on the page, to be saved. */
   readonly current: () => SavedWork;
+  /** As it was saved last, by this page or by another; null where it never was. */
+  readonly base: () => Work | null;
+  readonly stamp: () => string;
   readonly isUnsaved: () => boolean;
-  /** Puts a saved work on the page in place of the one that was open. */
-  readonly replace: (saved: SavedWork) => void;
-  /** It was saved as it was then; perhaps under another id, by which it then goes on. */
-  readonly markSaved: (work: Work, receipt: SaveReceipt) => void;
-  /** It is still to be saved, although nothing was changed. */
-  readonly markUnsaved: () => void;
-  /** Nothing of it is to be saved any more. */
-  readonly giveUpChanges: () => void;
+  /** Whether the history on the page is the one saved last. */
+  readonly isHistorySaved: (now: Versions) => boolean;
+  /** Puts a work on the page in place of the one that was open. */
+  readonly replace: (saved: SavedWork, isNew: boolean) => void;
+  /** A save begins, and will have this stamp. It may reach the library although nothing is heard of it. */
+  readonly begin: (saved: Versions) => string;
+  /** All that a backup needs. */
+  readonly left: () => { readonly saved: SavedWork; readonly base: Work | null; readonly begun: number };
+  /** The version of that stamp, where this page was to save it. */
+  readonly issued: (stamp: string) => Versions | undefined;
+  /** This is what lies in the library now. */
+  readonly markSaved: (saved: Versions, stamp: string) => void;
+  /** It goes on under another id, under which it was never saved. */
+  readonly goOnAs: (id: string) => void;
 }
 
-export function createOpenWork(store: WorkStore, state: SessionStore): OpenWork {
+/** Saves that are still to be heard of: each waits for the one before. */
+const ISSUED_KEPT = 20;
+
+/** Stamps tell which page saved, and its how manieth save it was. */
+const stampOf = (tab: string, count: number): string => `${tab}.${count}`;
+
+/** The how manieth save of that page a stamp is of; null where another page saved. */
+export function countIn(stamp: string, tab: string): number | null {
+  return stamp.startsWith(`${tab}.`) ? Number(stamp.slice(tab.length + 1)) : null;
+}
+
+/** @param tab the name of this page */
+export function createOpenWork(store: WorkStore, state: SessionStore, tab: string): OpenWork {
   const id = (): string => state.getState().openId;
+  const issued = new Map<string, Versions>();
+  let begun = 0;
   let stamp = NEW_STAMP;
+  let history: Pick<Versions, "past" | "future"> | null = null;
   /** The work as it was saved last; loading one is no change to save. */
-  let saved: Work | null = store.getState().work;
+  let base: Work | null = store.getState().work;
+  const current = (): SavedWork => ({ id: id(), ...toSave(store.getState()), stamp });
   return {
     id,
-    current: () => {
-      const { work, past, future } = store.getState();
-      return { id: id(), work, past, future, stamp };
+    current,
+    base: () => base,
+    stamp: () => stamp,
+    isUnsaved: () => toSave(store.getState()).work !== base,
+    isHistorySaved: (now) =>
+      history !== null && isSameList(now.past, history.past) && isSameList(now.future, history.future),
+    replace: ({ id: newId, stamp: newStamp, work, past, future }, isNew) => {
+      issued.clear();
+      stamp = newStamp;
+      base = isNew ? null : work;
+      history = isNew ? null : { past, future };
+      store.setState({ work, past, future, gesture: null });
+      state.setState(({ shown }) => ({ openId: newId, shown: shown + 1 }));
     },
-    isUnsaved: () => store.getState().work !== saved,
-    replace: (other) => {
-      stamp = other.stamp;
-      saved = other.work;
-      store.setState({ work: other.work, past: other.past, future: other.future, gesture: null });
-      state.setState(({ shown }) => ({ openId: other.id, shown: shown + 1 }));
+    begin: (saved) => {
+      begun += 1;
+      const next = stampOf(tab, begun);
+      issued.set(next, saved);
+      const [oldest] = issued.keys();
+      if (issued.size > ISSUED_KEPT && oldest !== undefined) issued.delete(oldest);
+      return next;
     },
-    markSaved: (work, receipt) => {
-      saved = work;
-      stamp = receipt.stamp;
-      if (receipt.id !== id()) state.setState({ openId: receipt.id });
+    left: () => ({ saved: current(), base, begun }),
+    issued: (one) => issued.get(one),
+    markSaved: ({ work, past, future }, next) => {
+      base = work;
+      stamp = next;
+      history = { past, future };
     },
-    markUnsaved: () => {
-      saved = null;
-    },
-    giveUpChanges: () => {
-      saved = store.getState().work;
+    goOnAs: (newId) => {
+      issued.clear();
+      stamp = NEW_STAMP;
+      base = null;
+      history = null;
+      state.setState({ openId: newId });
     },
   };
 }
+
+const isSameList = (a: readonly Work[], b: readonly Work[]): boolean =>
+  a === b || (a.length === b.length && a.every((one, at) => one === b[at]));

@@ -5,23 +5,16 @@ import { readWorkFile, type WorkFileFailure } from "../document/workFile";
 import type { SavedWork, StorageFailure } from "./library";
 
 /** The work parsed like any file. Steps of its history that no longer parse are dropped, the work itself is not. */
-export function readSavedWork(id: string, stored: unknown): Result<SavedWork, StorageFailure> {
-  const { stamp, version, work, past, future } = partsOf(stored);
-  const read = (one: unknown): Result<Work, WorkFileFailure> => {
-    try {
-      return readWorkFile(JSON.stringify({ bodicewright: "work", version, work: one }));
-    } catch {
-      // A record can hold what no text can.
-      return fail({ code: "file/not-json" });
-    }
-  };
+export function readSavedWork(id: string, stored: unknown, history: unknown): Result<SavedWork, StorageFailure> {
+  const current = readStoredWork(id, stored);
+  if (!current.ok) return current;
+  const { stamp } = fieldsOf(stored);
+  const { version, past, future } = fieldsOf(history);
   const steps = (list: unknown): readonly Work[] =>
     (Array.isArray(list) ? list : []).flatMap((step: unknown) => {
-      const one = read(step);
+      const one = readOne(version, step);
       return one.ok ? [one.value] : [];
     });
-  const current = read(work);
-  if (!current.ok) return fail({ code: "storage/damaged", id, why: current.failure });
   return ok({
     id,
     stamp: typeof stamp === "string" ? stamp : "",
@@ -31,6 +24,21 @@ export function readSavedWork(id: string, stored: unknown): Result<SavedWork, St
   });
 }
 
-function partsOf(stored: unknown): Readonly<Record<string, unknown>> {
-  return typeof stored === "object" && stored !== null ? { ...stored } : {};
+/** The work alone. */
+export function readStoredWork(id: string, stored: unknown): Result<Work, StorageFailure> {
+  const { version, work } = fieldsOf(stored);
+  const read = readOne(version, work);
+  return read.ok ? read : fail({ code: "storage/damaged", id, why: read.failure });
 }
+
+function readOne(version: unknown, work: unknown): Result<Work, WorkFileFailure> {
+  try {
+    return readWorkFile(JSON.stringify({ bodicewright: "work", version, work }));
+  } catch {
+    // A record can hold what no text can.
+    return fail({ code: "file/not-json" });
+  }
+}
+
+export const fieldsOf = (stored: unknown): Readonly<Record<string, unknown>> =>
+  typeof stored === "object" && stored !== null ? { ...stored } : {};

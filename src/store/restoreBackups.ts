@@ -1,18 +1,80 @@
-/** Saving what an earlier page could not save before it closed. */
+/** Saving what an earlier page could not save before it ended. */
+import type { Work } from "../core/decisions/work";
+import type { Result } from "../core/result";
+import { mergeWorks, rebaseHistory, type Collision } from "../document/mergeWorks";
 import { writeWorkFile } from "../document/workFile";
-import { nameConflictCopy } from "./conflictCopy";
+import { conflictCopySentence, copyName } from "../words/storage";
+import type { LeftBehind } from "./backup";
+import { freshId } from "./freshId";
+import { NEW_STAMP, type SavedWork, type SaveOutcome, type StorageFailure } from "./library";
+import { countIn } from "./openWork";
 import type { SessionParts } from "./sessionParts";
 
+/** How often another page may come first before it is left to the next one. */
+const ROUNDS = 5;
+
+/** Each is thrown away only once what it holds is in the library. */
 export async function restoreBackups(parts: SessionParts): Promise<void> {
-  const { library, backup, status } = parts;
-  for (const left of backup.takeAll()) {
-    const saved = await library.load(left.id);
-    // It may have been saved after all.
-    if (saved.ok && writeWorkFile(saved.value.work) === writeWorkFile(left.work)) continue;
-    const done = await library.save(left);
-    if (!done.ok) {
-      status.failed(done.failure);
-      backup.write(left);
-    } else if (done.value.id !== left.id) await nameConflictCopy(parts, { ...left, ...done.value });
+  const { backup, status, tabs, isLasting } = parts;
+  if (!isLasting || backup.all().length === 0) return;
+  // What belongs to a page that is still there that page saves itself.
+  const there = await tabs.others();
+  for (const left of backup.all()) {
+    if (left.tab === tabs.own || (left.tab !== null && there.has(left.tab))) continue;
+    const done = await restore(parts, left);
+    if (done.ok && done.value.kind !== "stale") backup.throwAway(left);
+    else if (!done.ok) status.failed(done.failure);
   }
 }
+
+async function restore(parts: SessionParts, left: LeftBehind, round = 1): Promise<Result<SaveOutcome, StorageFailure>> {
+  const { library, messages } = parts;
+  const kept = await library.load(left.saved.id);
+  if (kept.ok) {
+    if (isIn(kept.value, left)) return { ok: true, value: { kind: "saved" } };
+    const made = onTopOf(kept.value, left);
+    if (!("collisions" in made)) {
+      const done = await saveAs(parts, made);
+      // Another page has come first: once more, on top of what it saved.
+      return done.ok && done.value.kind === "stale" && round < ROUNDS ? restore(parts, left, round + 1) : done;
+    }
+    const name = copyName(left.saved.work.name);
+    const copy = { ...left.saved, id: freshId(), stamp: NEW_STAMP, work: { ...left.saved.work, name } };
+    const done = await saveAs(parts, copy);
+    if (done.ok) messages.add(conflictCopySentence(kept.value.work.name, name, made.collisions));
+    return done;
+  }
+  const { code } = kept.failure;
+  if (code === "storage/missing") return saveAs(parts, { ...left.saved, stamp: NEW_STAMP });
+  // What cannot be read is left as it lies.
+  if (code === "storage/damaged") return saveAs(parts, { ...left.saved, id: freshId(), stamp: NEW_STAMP });
+  return kept;
+}
+
+/** What was left, on top of what is kept. */
+function onTopOf(
+  kept: SavedWork,
+  { tab, saved, base, hasHistory }: LeftBehind,
+): SavedWork | { readonly collisions: readonly Collision[] } {
+  // A version of the same page is one that it came by on its way.
+  const isOnItsWay = saved.stamp === kept.stamp || (tab !== null && countIn(kept.stamp, tab) !== null);
+  const from = isOnItsWay ? kept.work : base;
+  if (from === null) return { collisions: [] };
+  const { work, collisions } = mergeWorks(from, saved.work, kept.work);
+  if (collisions.length > 0) return { collisions };
+  const { past, future } = hasHistory
+    ? { past: rebaseHistory(from, saved.past, kept.work), future: rebaseHistory(from, saved.future, kept.work) }
+    : { past: [...kept.past, kept.work], future: [] };
+  return { ...kept, work, past, future };
+}
+
+/** Whether what was left has reached the library after all. */
+function isIn(kept: SavedWork, { tab, saved, begun }: LeftBehind): boolean {
+  const count = tab === null ? null : countIn(kept.stamp, tab);
+  return count === null ? isSame(saved.work, kept.work) : count > begun || isSame(saved.work, kept.work);
+}
+
+const isSame = (a: Work, b: Work): boolean => writeWorkFile(a) === writeWorkFile(b);
+
+const saveAs = ({ library, now }: SessionParts, saved: SavedWork): Promise<Result<SaveOutcome, StorageFailure>> =>
+  library.save({ saved, stamp: freshId(), time: now(), isHistorySaved: false });

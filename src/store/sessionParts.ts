@@ -1,43 +1,79 @@
 /** What the jobs of a session share. */
-import { createBackup, pageStorage, type Backup } from "./backup";
-import type { Library } from "./library";
+import { createBackup, type Backup } from "./backup";
+import type { Download } from "./download";
+import { freshId } from "./freshId";
+import type { Library, StorageFailure } from "./library";
 import { memoryLibrary } from "./memoryLibrary";
 import { createMessages, type Messages } from "./messages";
 import { createOpenWork, type OpenWork } from "./openWork";
 import { createQueue, type Queue } from "./queue";
 import type { SessionStore } from "./sessionState";
 import { createStorageStatus, type StorageStatus } from "./storageStatus";
+import { createTabs, type Channel, type News, type Tabs } from "./tabs";
 import { createWorkList, type WorkList } from "./workList";
 import type { WorkStore } from "./workStore";
 
+/** What the page has around it. */
+export interface Surroundings {
+  /** Where works are kept; a failure says why the browser keeps none. */
+  readonly library: Library | StorageFailure;
+  /** Where what is not saved yet is left; null where the browser has none to give. */
+  readonly storage: Storage | null;
+  /** To the other pages; null where there is none. */
+  readonly channel: Channel | null;
+  /** Milliseconds since 1970. */
+  readonly now: () => number;
+  /** Whether nobody looks at the page. */
+  readonly isHidden: () => boolean;
+  /** Hands a file to the wearer. */
+  readonly give: (file: Download) => void;
+  /** Asks the browser not to clear what is kept; null where it does not say. */
+  readonly persist: () => Promise<boolean | null>;
+}
+
 export interface SessionParts {
   readonly store: WorkStore;
+  readonly state: SessionStore;
   readonly library: Library;
+  /** Whether works outlast the page. */
+  readonly isLasting: boolean;
   readonly backup: Backup;
   readonly openWork: OpenWork;
   readonly list: WorkList;
   readonly status: StorageStatus;
   readonly messages: Messages;
+  readonly tabs: Tabs;
   readonly queue: Queue;
+  readonly now: () => number;
+  readonly give: (file: Download) => void;
+  readonly persist: () => Promise<boolean | null>;
 }
 
-/** @param browserLibrary null where the browser keeps nothing */
+/** @param heard what another page has to say */
 export function createSessionParts(
   store: WorkStore,
-  browserLibrary: Library | null,
+  { library: kept, storage, channel, now, give, persist }: Surroundings,
   state: SessionStore,
+  heard: (news: News) => void,
 ): SessionParts {
-  const isLasting = browserLibrary !== null;
-  const library = browserLibrary ?? memoryLibrary();
+  const isLasting = !("code" in kept);
+  const library = isLasting ? kept : memoryLibrary();
   const status = createStorageStatus(state, isLasting);
+  const tabs = createTabs(freshId(), channel, heard);
   return {
     store,
+    state,
     library,
-    backup: createBackup(isLasting ? pageStorage() : null),
-    openWork: createOpenWork(store, state),
-    list: createWorkList(library, state, status),
+    isLasting,
+    backup: createBackup(storage, tabs.own),
+    openWork: createOpenWork(store, state, tabs.own),
+    list: createWorkList(library, state, status, tabs),
     status,
     messages: createMessages(state),
+    tabs,
     queue: createQueue(),
+    now,
+    give,
+    persist,
   };
 }

@@ -3,10 +3,15 @@ import { createStore, type StoreApi } from "zustand/vanilla";
 import { SAVING_WORDS } from "../words/storage";
 import type { WorkEntry } from "./library";
 
+export interface MessageAction {
+  readonly label: string;
+  readonly run: () => void;
+}
+
 export interface Message {
   readonly id: string;
   readonly text: string;
-  readonly action?: { readonly label: string; readonly run: () => void };
+  readonly actions: readonly MessageAction[];
 }
 
 export interface StorageState {
@@ -15,11 +20,16 @@ export interface StorageState {
 }
 
 export interface SessionState {
+  /** The last saved first, without those in the bin. */
   readonly entries: readonly WorkEntry[];
+  /** What lies in the bin, the last put there first. */
+  readonly binned: readonly WorkEntry[];
   readonly openId: string;
   /** Counts the works put on the page. Unlike the id, it stays where the open work goes on under another id. */
   readonly shown: number;
   readonly storage: StorageState;
+  /** Whether the browser has promised not to clear what is kept; null where it was not asked yet or does not say. */
+  readonly isLasting: boolean | null;
   readonly messages: readonly Message[];
 }
 
@@ -28,8 +38,10 @@ export type SessionStore = StoreApi<SessionState>;
 export const createSessionState = (): SessionStore =>
   createStore<SessionState>(() => ({
     entries: [],
+    binned: [],
     openId: "",
     shown: 0,
     storage: { state: "saved", words: SAVING_WORDS.saved },
+    isLasting: null,
     messages: [],
   }));

@@ -4,6 +4,7 @@ import type { StorageFailure } from "./library";
 import type { SessionStore } from "./sessionState";
 
 export interface StorageStatus {
+  /** Something is not saved yet. */
   readonly saving: () => void;
   readonly saved: () => void;
   readonly failed: (failure: StorageFailure) => void;
@@ -11,12 +12,16 @@ export interface StorageStatus {
 
 /** @param isLasting whether works outlast the page: what is kept only until it is closed is never called saved */
 export function createStorageStatus(state: SessionStore, isLasting: boolean): StorageStatus {
-  const show = (name: keyof typeof SAVING_WORDS) => (): void => {
-    if (isLasting) state.setState({ storage: { state: name, words: SAVING_WORDS[name] } });
+  const show = (name: keyof typeof SAVING_WORDS): void => {
+    if (isLasting && state.getState().storage.state !== name)
+      state.setState({ storage: { state: name, words: SAVING_WORDS[name] } });
   };
   return {
-    saving: show("saving"),
-    saved: show("saved"),
+    // What went wrong stays said until it has come right.
+    saving: () => {
+      if (state.getState().storage.state !== "failed") show("saving");
+    },
+    saved: () => show("saved"),
     failed: (failure) => state.setState({ storage: { state: "failed", words: storageFailureSentence(failure) } }),
   };
 }

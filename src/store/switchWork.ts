@@ -2,7 +2,9 @@
 import type { Work } from "../core/decisions/work";
 import { storageFailureSentence, UNSAVED_WORDS } from "../words/storage";
 import type { Autosave } from "./autosave";
-import { NEW_STAMP, type SavedWork } from "./library";
+import { damagedActions } from "./damagedWork";
+import { freshId } from "./freshId";
+import { NEW_STAMP } from "./library";
 import type { SessionParts } from "./sessionParts";
 import { endGesture } from "./workStore";
 
@@ -19,7 +21,7 @@ export interface WorkSwitch {
 }
 
 export function createWorkSwitch(parts: SessionParts, { save }: Autosave): WorkSwitch {
-  const { store, library, openWork, list, status, messages, queue } = parts;
+  const { store, library, backup, openWork, list, messages, queue } = parts;
 
   const afterSaving = async (next: () => Promise<void>): Promise<void> => {
     endGesture(store);
@@ -29,35 +31,30 @@ export function createWorkSwitch(parts: SessionParts, { save }: Autosave): WorkS
       label: UNSAVED_WORDS.goOn,
       run: () => {
         messages.dismiss(question);
+        backup.write(openWork.left(), true);
         void queue(next);
       },
     });
   };
 
   const openNew = async (work: Work): Promise<void> => {
-    const unsaved: SavedWork = { id: crypto.randomUUID(), work, past: [], future: [], stamp: NEW_STAMP };
-    openWork.replace(unsaved);
-    const done = await library.save(unsaved);
-    if (done.ok) {
-      openWork.markSaved(work, done.value);
-      status.saved();
-      await list.setLastOpen(done.value.id);
-    } else {
-      openWork.markUnsaved();
-      status.failed(done.failure);
-    }
-    await list.refresh();
+    const id = freshId();
+    openWork.replace({ id, work, past: [], future: [], stamp: NEW_STAMP }, true);
+    await save();
+    await list.setLastOpen(id);
+    await list.changed();
   };
 
   const openSaved = async (id: string): Promise<boolean> => {
     const before = store.getState().work;
     const saved = await library.load(id);
     if (!saved.ok) {
-      messages.add(storageFailureSentence(saved.failure));
+      const text = storageFailureSentence(saved.failure);
+      messages.add(text, ...damagedActions(parts, saved.failure, (work) => afterSaving(() => openNew(work))));
       return false;
     }
     const replace = async (): Promise<void> => {
-      openWork.replace(saved.value);
+      openWork.replace(saved.value, false);
       await list.setLastOpen(id);
       await list.refresh();
     };

@@ -1,33 +1,54 @@
 /** The list of saved works, and which of them was open last. What fails is shown, and stops nothing. */
 import { entryName } from "../words/storage";
-import type { Library } from "./library";
+import type { Library, WorkEntry } from "./library";
 import type { SessionStore } from "./sessionState";
 import type { StorageStatus } from "./storageStatus";
+import type { Tabs } from "./tabs";
 
 export interface WorkList {
   /** Shows the list afresh. */
   readonly refresh: () => Promise<void>;
-  /** The last saved first; null where the list cannot be read. */
+  /** What is known of one work now, without asking for all. */
+  readonly put: (entry: WorkEntry) => void;
+  /** The last saved first, without those in the bin; null where the list cannot be read. */
   readonly ids: () => Promise<readonly string[] | null>;
   readonly setLastOpen: (id: string) => Promise<void>;
+  /** Shows it afresh here and on the other pages. */
+  readonly changed: () => Promise<void>;
 }
 
-export function createWorkList(library: Library, state: SessionStore, status: StorageStatus): WorkList {
-  const read = async () => {
+export function createWorkList(library: Library, state: SessionStore, status: StorageStatus, tabs: Tabs): WorkList {
+  const read = async (): Promise<readonly WorkEntry[] | null> => {
     const entries = await library.list();
     if (entries.ok) return entries.value;
     status.failed(entries.failure);
     return null;
   };
+  const show = (all: readonly WorkEntry[]): void => {
+    const entries = all.map((entry) => ({ ...entry, name: entryName(entry.name) }));
+    state.setState({
+      entries: entries.filter(({ binned }) => binned === null),
+      binned: entries.filter(({ binned }) => binned !== null).toSorted((a, b) => (b.binned ?? 0) - (a.binned ?? 0)),
+    });
+  };
+  const refresh = async (): Promise<void> => {
+    const all = await read();
+    if (all !== null) show(all);
+  };
   return {
-    refresh: async () => {
-      const entries = await read();
-      if (entries !== null) state.setState({ entries: entries.map(({ id, name }) => ({ id, name: entryName(name) })) });
+    refresh,
+    put: (entry) => {
+      const { entries, binned } = state.getState();
+      show([entry, ...[...entries, ...binned].filter(({ id }) => id !== entry.id)]);
     },
-    ids: async () => (await read())?.map(({ id }) => id) ?? null,
+    ids: async () => (await read())?.filter(({ binned }) => binned === null).map(({ id }) => id) ?? null,
     setLastOpen: async (id) => {
-      const done = await library.setLastOpen(id);
+      const done = await library.setPageValue("last-open", id);
       if (!done.ok) status.failed(done.failure);
+    },
+    changed: async () => {
+      tabs.tell({ kind: "list" });
+      await refresh();
     },
   };
 }

@@ -3,17 +3,21 @@
  * nothing, works last as long as the page is open, and can be downloaded.
  */
 import type { Work } from "../core/decisions/work";
-import { readWorkFile } from "../document/workFile";
+import type { Result } from "../core/result";
+import type { WorkFileFailure } from "../document/workFile";
+import type { AnyFile } from "../document/worksFile";
 import { copyName, fileRefusedSentence, storageFailureSentence } from "../words/storage";
 import { createAutosave } from "./autosave";
-import { deleteWork } from "./deleteWork";
-import { downloadOf, type Download } from "./download";
-import type { Library, StorageFailure } from "./library";
+import { binWork, bringBack, clearOldBin, removeForGood, saySomebodyBinned } from "./binWork";
+import { bringInFile } from "./bringInFile";
+import { createCopies } from "./copies";
 import { latestWork } from "./latestWork";
 import { restoreBackups } from "./restoreBackups";
-import { createSessionParts } from "./sessionParts";
+import { createSessionParts, type Surroundings } from "./sessionParts";
 import { createSessionState, type SessionStore } from "./sessionState";
 import { createWorkSwitch } from "./switchWork";
+import { lookForNewer } from "./takeIn";
+import type { News } from "./tabs";
 import type { WorkStore } from "./workStore";
 
 export interface WorkSession {
@@ -23,54 +27,69 @@ export interface WorkSession {
   readonly open: (id: string) => Promise<void>;
   readonly create: (work: Work) => Promise<void>;
   readonly copy: (id: string) => Promise<void>;
-  readonly remove: (id: string) => Promise<void>;
-  readonly openText: (text: string, fileName: string) => Promise<void>;
-  /** The open work as a file. */
-  readonly file: () => Download;
+  /** Puts a work in the bin, where it stays for a month. */
+  readonly bin: (id: string) => Promise<void>;
+  readonly bringBack: (id: string) => Promise<void>;
+  readonly removeForGood: (id: string) => Promise<void>;
+  /** What was read of a file of the wearer's: a work is opened, several are kept beside the others. */
+  readonly bringIn: (read: Result<AnyFile, WorkFileFailure>, fileName: string) => Promise<void>;
+  /** A kept work as it is now, to look at. */
+  readonly peek: (id: string) => Promise<Work | null>;
+  /** Hands out the open work as a file. */
+  readonly download: () => Promise<void>;
+  /** Hands out all works as one file. */
+  readonly downloadAll: () => Promise<void>;
   readonly dismiss: (message: string) => void;
   /** Saves now what waits to be saved. */
   readonly flush: () => Promise<void>;
   /** Leaves what is not saved yet to the next page. */
   readonly pageIsClosing: () => void;
+  /** The page is looked at again: another may have saved what is open. */
+  readonly pageIsBack: () => Promise<void>;
 }
 
-/**
- * @param library null where the browser keeps nothing, with `why`
- * @param first   the work a first visit opens
- */
-export function createWorkSession(
-  store: WorkStore,
-  library: Library | null,
-  first: Work,
-  why: StorageFailure | null = null,
-): WorkSession {
+/** @param first the work a first visit opens */
+export function createWorkSession(store: WorkStore, surroundings: Surroundings, first: Work): WorkSession {
   const state = createSessionState();
-  const parts = createSessionParts(store, library, state);
-  const { openWork, list, status, messages, queue } = parts;
-  const autosave = createAutosave(parts);
+  const parts = createSessionParts(store, surroundings, state, (news) => heard(news));
+  const { openWork, list, status, messages, queue, library } = parts;
+  const copies = createCopies(parts);
+  const autosave = createAutosave(parts, copies);
   const workSwitch = createWorkSwitch(parts, autosave);
   const { afterSaving, openNew, openSaved, openFirst } = workSwitch;
 
+  const heard = (news: News): void => {
+    if (news.kind === "binned" && news.id === openWork.id()) saySomebodyBinned(parts, workSwitch);
+    // What nobody looks at is brought up to date when somebody does.
+    if (!surroundings.isHidden()) look();
+  };
+  let isLooking = false;
+  const look = (): Promise<void> => {
+    if (isLooking) return queue(async () => {});
+    isLooking = true;
+    return queue(async () => {
+      isLooking = false;
+      await lookForNewer(parts);
+      await list.refresh();
+    });
+  };
+
   const start = async (): Promise<void> => {
-    if (why !== null) status.failed(why);
+    if ("code" in surroundings.library) status.failed(surroundings.library);
     await restoreBackups(parts);
-    const last = await parts.library.lastOpen();
+    await clearOldBin(parts);
+    const last = await library.pageValue("last-open");
     const ids = await list.ids();
     const begin = last.ok && last.value !== null && ids?.includes(last.value) !== false ? [last.value] : [];
     await openFirst([...begin, ...(ids ?? []).filter((id) => !begin.includes(id))], first);
+    await copies.remind();
   };
 
   const copy = async (id: string): Promise<void> => {
     const original = await latestWork(parts, id);
     if (!original.ok) return void messages.add(storageFailureSentence(original.failure));
-    const { work } = original.value;
+    const work = original.value;
     await afterSaving(() => openNew({ ...work, name: copyName(work.name) }));
-  };
-
-  const openText = async (text: string, fileName: string): Promise<void> => {
-    const work = readWorkFile(text);
-    if (!work.ok) return void messages.add(fileRefusedSentence(fileName, work.failure));
-    await afterSaving(() => openNew(work.value));
   };
 
   return {
@@ -79,11 +98,23 @@ export function createWorkSession(
     open: (id) => queue(() => afterSaving(async () => void (id === openWork.id() || (await openSaved(id))))),
     create: (work) => queue(() => afterSaving(() => openNew(work))),
     copy: (id) => queue(() => copy(id)),
-    remove: (id) => queue(() => deleteWork(parts, autosave, workSwitch, id)),
-    openText: (text, fileName) => queue(() => openText(text, fileName)),
-    file: () => downloadOf(store.getState().work),
+    bin: (id) => queue(() => binWork(parts, workSwitch, id)),
+    bringBack: (id) => queue(() => bringBack(parts, workSwitch, id)),
+    removeForGood: (id) => queue(() => removeForGood(parts, id)),
+    bringIn: (read, fileName) =>
+      queue(async () => {
+        if (read.ok) await bringInFile(parts, workSwitch, read.value, fileName);
+        else messages.add(fileRefusedSentence(fileName, read.failure));
+      }),
+    peek: async (id) => {
+      const found = await latestWork(parts, id);
+      return found.ok ? found.value : null;
+    },
+    download: () => copies.giveOpen(),
+    downloadAll: () => queue(copies.giveAll),
     dismiss: messages.dismiss,
     flush: autosave.flush,
     pageIsClosing: autosave.pageIsClosing,
+    pageIsBack: look,
   };
 }

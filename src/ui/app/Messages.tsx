@@ -8,11 +8,11 @@ export function Messages() {
       {messages.map((message) => (
         <div key={message.id} className="message">
           <p>{message.text}</p>
-          {message.action !== undefined && (
-            <button type="button" className="button small" onClick={message.action.run}>
-              {message.action.label}
+          {message.actions.map(({ label, run }) => (
+            <button key={label} type="button" className="button small" onClick={run}>
+              {label}
             </button>
-          )}
+          ))}
           <button
             type="button"
             className="button small"

@@ -5,6 +5,7 @@ import { blankPattern, blankWork } from "../../document/blank";
 import type { WorkSession } from "../../store/workSession";
 import { createShowing, ShowingProvider } from "../session/ofWork";
 import { WorkStoreProvider, type WorkStore } from "../session/useWork";
+import { readFileApart } from "./openFileReader";
 import { WorksProvider, type Works } from "./useWorks";
 
 export interface WorkSessionProviderProps {
@@ -15,18 +16,25 @@ export interface WorkSessionProviderProps {
 
 /** Gives the page the open work and everything that can be done with whole works. */
 export function WorkSessionProvider({ store, session, children }: WorkSessionProviderProps) {
-  const { entries, openId, shown, storage, messages } = useStore(session.state);
+  const { entries, binned, openId, shown, storage, isLasting, messages } = useStore(session.state);
 
   useEffect(() => {
-    // The last change must not be lost with the page.
+    // The last change must not be lost with the page, and another page may have made one while this one was away.
     const keepNow = (): void => {
       if (document.visibilityState === "hidden") void session.flush();
+      else void session.pageIsBack();
     };
+    const lookAgain = (): void => void session.pageIsBack();
     document.addEventListener("visibilitychange", keepNow);
     window.addEventListener("pagehide", session.pageIsClosing);
+    // Back from where the browser keeps pages that were left.
+    window.addEventListener("pageshow", lookAgain);
+    window.addEventListener("focus", lookAgain);
     return () => {
       document.removeEventListener("visibilitychange", keepNow);
       window.removeEventListener("pagehide", session.pageIsClosing);
+      window.removeEventListener("pageshow", lookAgain);
+      window.removeEventListener("focus", lookAgain);
     };
   }, [session]);
 
@@ -44,20 +52,22 @@ export function WorkSessionProvider({ store, session, children }: WorkSessionPro
         void session.create(demo);
       },
       copy: (id: string) => void session.copy(id),
-      remove: (id: string) => {
-        void session.remove(id);
-      },
-      download: () => offerFile(session.file()),
+      bin: (id: string) => void session.bin(id),
+      bringBack: (id: string) => void session.bringBack(id),
+      removeForGood: (id: string) => void session.removeForGood(id),
+      peek: session.peek,
+      download: () => void session.download(),
+      downloadAll: () => void session.downloadAll(),
       openFile: async (file: File) => {
-        await session.openText(await file.text(), file.name);
+        await session.bringIn(await readFileApart(file), file.name);
       },
       dismiss: session.dismiss,
     }),
     [session, store],
   );
   const works: Works = useMemo(
-    () => ({ ...actions, entries, openId, storage, messages }),
-    [actions, entries, openId, storage, messages],
+    () => ({ ...actions, entries, binned, openId, storage, isLasting, messages }),
+    [actions, entries, binned, openId, storage, isLasting, messages],
   );
 
   return (
@@ -91,13 +101,4 @@ function blankWith({ unit, sheetFormat, printerMargin }: Work): Work {
     ...(sheetFormat === undefined ? {} : { sheetFormat }),
     ...(printerMargin === undefined ? {} : { printerMargin }),
   };
-}
-
-function offerFile({ name, text }: { readonly name: string; readonly text: string }): void {
-  const address = URL.createObjectURL(new Blob([text], { type: "application/json" }));
-  const link = document.createElement("a");
-  link.href = address;
-  link.download = name;
-  link.click();
-  URL.revokeObjectURL(address);
 }

@@ -105,7 +105,7 @@ function WorksList({ onDone }: { readonly onDone: () => void }) {
               type="button"
               className="button quiet small"
               aria-label={`Delete ${entry.name}`}
-              onClick={() => works.remove(entry.id)}
+              onClick={() => works.bin(entry.id)}
             >
               Delete
             </button>

@@ -8,6 +8,10 @@ import type { Message, StorageState } from "../../store/sessionState";
 
 export interface Works {
   readonly entries: readonly WorkEntry[];
+  /** What lies in the bin. */
+  readonly binned: readonly WorkEntry[];
+  /** Whether the browser has promised to keep them; null where it was not asked or does not say. */
+  readonly isLasting: boolean | null;
   readonly openId: string;
   readonly storage: StorageState;
   /** A pattern with nothing on its envelope yet. */
@@ -16,8 +20,14 @@ export interface Works {
   readonly startBlank: () => void;
   readonly startDemo: (demo: Work) => void;
   readonly copy: (id: string) => void;
-  readonly remove: (id: string) => void;
+  /** Puts a work in the bin. */
+  readonly bin: (id: string) => void;
+  readonly bringBack: (id: string) => void;
+  readonly removeForGood: (id: string) => void;
+  /** A kept work as it is now, to look at; null where it cannot be read. */
+  readonly peek: (id: string) => Promise<Work | null>;
   readonly download: () => void;
+  readonly downloadAll: () => void;
   readonly openFile: (file: File) => Promise<void>;
   readonly messages: readonly Message[];
   readonly dismiss: (id: string) => void;

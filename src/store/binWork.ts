@@ -1,0 +1,92 @@
+/** The bin: a deleted work stays in it for a month, and comes back whole. */
+import { blankWork } from "../document/blank";
+import {
+  BIN_WORDS,
+  binnedElsewhereSentence,
+  binnedSentence,
+  BRING_BACK_WORDS,
+  storageFailureSentence,
+} from "../words/storage";
+import type { SessionParts } from "./sessionParts";
+import type { WorkSwitch } from "./switchWork";
+
+/** ms. How long a work lies in the bin. */
+export const BIN_TIME = 30 * 24 * 60 * 60 * 1000;
+
+/** Puts a work in the bin, for a job that has its turn; another takes its place on the page where it was open. */
+export async function binWork(parts: SessionParts, workSwitch: WorkSwitch, id: string): Promise<void> {
+  const { state, store, openWork, list } = parts;
+  if (id !== openWork.id()) {
+    await put(parts, workSwitch, id, state.getState().entries.find((entry) => entry.id === id)?.name ?? "");
+    return list.changed();
+  }
+  await workSwitch.afterSaving(async () => {
+    const { name, unit } = store.getState().work;
+    if (!(await put(parts, workSwitch, id, name))) return;
+    await workSwitch.openFirst((await list.ids()) ?? [], blankWork(unit));
+    await list.changed();
+  });
+}
+
+async function put(parts: SessionParts, workSwitch: WorkSwitch, id: string, name: string): Promise<boolean> {
+  const { library, messages, tabs, queue, now } = parts;
+  const done = await library.bin(id, now());
+  if (!done.ok) {
+    // A full store has no room for the bin either.
+    messages.add(`${storageFailureSentence(done.failure)} ${BIN_WORDS.notBinned}`, {
+      label: BIN_WORDS.removeForGood,
+      run: () => void queue(() => removeForGood(parts, id)),
+    });
+    return false;
+  }
+  tabs.tell({ kind: "binned", id });
+  const offer = messages.add(binnedSentence(name), {
+    label: BRING_BACK_WORDS,
+    run: () => {
+      messages.dismiss(offer);
+      void queue(() => bringBack(parts, workSwitch, id));
+    },
+  });
+  return true;
+}
+
+/** Takes a work out of the bin and opens it. */
+export async function bringBack(
+  parts: SessionParts,
+  { afterSaving, openSaved }: WorkSwitch,
+  id: string,
+): Promise<void> {
+  const { library, openWork, list, messages } = parts;
+  const done = await library.bin(id, null);
+  if (!done.ok) return void messages.add(storageFailureSentence(done.failure));
+  if (id !== openWork.id()) await afterSaving(async () => void (await openSaved(id)));
+  await list.changed();
+}
+
+/** Removes a work that is not open, for good. */
+export async function removeForGood({ library, openWork, list, messages }: SessionParts, id: string): Promise<void> {
+  if (id === openWork.id()) return;
+  const done = await library.remove(id);
+  if (!done.ok) messages.add(storageFailureSentence(done.failure));
+  await list.changed();
+}
+
+/** Removes for good what has lain in the bin for its time. */
+export async function clearOldBin({ library, now }: SessionParts): Promise<void> {
+  const all = await library.list();
+  if (!all.ok) return;
+  for (const { id, binned } of all.value) if (binned !== null && now() - binned > BIN_TIME) await library.remove(id);
+}
+
+/** Another page put the open work in the bin: it stays on this one. */
+export function saySomebodyBinned(parts: SessionParts, workSwitch: WorkSwitch): void {
+  const { store, openWork, messages, queue } = parts;
+  const id = openWork.id();
+  const offer = messages.add(binnedElsewhereSentence(store.getState().work.name), {
+    label: BRING_BACK_WORDS,
+    run: () => {
+      messages.dismiss(offer);
+      void queue(() => bringBack(parts, workSwitch, id));
+    },
+  });
+}

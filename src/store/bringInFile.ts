@@ -1,0 +1,56 @@
+/** Works out of a file: opened, or kept beside the others; what is here already, the very same, is not kept twice. */
+import type { Work } from "../core/decisions/work";
+import { writeWorkFile } from "../document/workFile";
+import type { AnyFile } from "../document/worksFile";
+import { broughtInSentence, entryName, sameWorkSentence } from "../words/storage";
+import { freshId } from "./freshId";
+import { latestWork } from "./latestWork";
+import { NEW_STAMP } from "./library";
+import type { SessionParts } from "./sessionParts";
+import type { WorkSwitch } from "./switchWork";
+
+export async function bringInFile(
+  parts: SessionParts,
+  { afterSaving, openNew, openSaved }: WorkSwitch,
+  file: AnyFile,
+  fileName: string,
+): Promise<void> {
+  const { library, openWork, list, messages, status, now } = parts;
+  await list.refresh();
+  if (file.kind === "work") {
+    const same = await keptAlike(parts, file.work);
+    if (same === null) return afterSaving(() => openNew(file.work));
+    messages.add(sameWorkSentence(file.work.name));
+    if (same === openWork.id()) return;
+    return afterSaving(async () => void (await openSaved(same)));
+  }
+  let [added, same] = [0, 0];
+  for (const { work, saved } of file.works) {
+    if ((await keptAlike(parts, work)) !== null) {
+      same += 1;
+      continue;
+    }
+    const version = { id: freshId(), work, past: [], future: [], stamp: NEW_STAMP };
+    const time = saved === undefined ? now() : Date.parse(saved);
+    const done = await library.save({ saved: version, stamp: freshId(), time, isHistorySaved: false });
+    if (!done.ok) {
+      status.failed(done.failure);
+      break;
+    }
+    added += 1;
+    await list.refresh();
+  }
+  messages.add(broughtInSentence(fileName, { added, same, unreadable: file.unreadable.length }));
+  await list.changed();
+}
+
+/** The id of a kept work that says the same in every part. */
+async function keptAlike(parts: SessionParts, work: Work): Promise<string | null> {
+  const text = writeWorkFile(work);
+  for (const { id, name } of parts.state.getState().entries) {
+    if (name !== entryName(work.name)) continue;
+    const kept = await latestWork(parts, id);
+    if (kept.ok && writeWorkFile(kept.value) === text) return id;
+  }
+  return null;
+}

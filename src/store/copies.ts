@@ -1,0 +1,85 @@
+/** Copies on the wearer's own disk: of the open work or of all, and a reminder where there has been none for long. */
+import type { Work } from "../core/decisions/work";
+import { writeWorksFile } from "../document/worksFile";
+import { COPY_WORDS, leftOutSentence } from "../words/storage";
+import { allWorksName, downloadOf } from "./download";
+import type { SessionParts } from "./sessionParts";
+import { toSave } from "./workStore";
+
+export interface Copies {
+  /** Hands out the open work. */
+  readonly giveOpen: () => Promise<void>;
+  /** Hands out all works but those in the bin, as one file; for a job that has its turn. */
+  readonly giveAll: () => Promise<void>;
+  /** A work was saved: perhaps the first real one since the last copy. */
+  readonly wasSaved: (work: Work) => Promise<void>;
+  /** Reminds of a copy where one is due. */
+  readonly remind: () => Promise<void>;
+}
+
+/** ms. What is worked on for so long without a copy is reminded of, and again after as long. */
+const MONTH = 30 * 24 * 60 * 60 * 1000;
+
+export function createCopies(parts: SessionParts): Copies {
+  const { store, state, library, isLasting, openWork, list, messages, queue, now, give, persist } = parts;
+  /** Whether it is known on this page that there is something to copy. */
+  let isNoted = false;
+  let isAsked = false;
+
+  const copied = async (): Promise<void> => {
+    isNoted = false;
+    await library.setPageValue("uncopied-since", null);
+    await library.setPageValue("reminded", null);
+  };
+
+  const giveAll = async (): Promise<void> => {
+    const works: { work: Work; saved?: string }[] = [];
+    const leftOut: string[] = [];
+    await list.refresh();
+    for (const { id, name, saved } of state.getState().entries) {
+      const read =
+        id === openWork.id() ? { ok: true as const, value: toSave(store.getState()).work } : await library.peek(id);
+      if (read.ok) works.push({ work: read.value, saved: new Date(saved).toISOString() });
+      else leftOut.push(name);
+    }
+    give({ name: allWorksName(now()), text: writeWorksFile(works) });
+    if (leftOut.length > 0) messages.add(leftOutSentence(leftOut));
+    await copied();
+  };
+
+  const timeOf = async (name: "uncopied-since" | "reminded"): Promise<number | null> => {
+    const value = await library.pageValue(name);
+    const time = value.ok && value.value !== null ? Number(value.value) : NaN;
+    return Number.isFinite(time) ? time : null;
+  };
+
+  return {
+    giveOpen: async () => {
+      give(downloadOf(toSave(store.getState()).work));
+      await copied();
+    },
+    giveAll,
+    wasSaved: async (work) => {
+      if (work.invented || !isLasting) return;
+      if (!isAsked) {
+        isAsked = true;
+        state.setState({ isLasting: await persist() });
+      }
+      if (isNoted) return;
+      isNoted = true;
+      if ((await timeOf("uncopied-since")) === null) await library.setPageValue("uncopied-since", String(now()));
+    },
+    remind: async () => {
+      const since = await timeOf("uncopied-since");
+      if (since === null || now() - Math.max(since, (await timeOf("reminded")) ?? 0) < MONTH) return;
+      await library.setPageValue("reminded", String(now()));
+      const reminder = messages.add(COPY_WORDS.reminder, {
+        label: COPY_WORDS.all,
+        run: () => {
+          messages.dismiss(reminder);
+          void queue(giveAll);
+        },
+      });
+    },
+  };
+}

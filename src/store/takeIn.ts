@@ -1,0 +1,52 @@
+/** Taking in what another tab saved of the open work, with what this one has changed since the version both came from. */
+import type { Work } from "../core/decisions/work";
+import { mergeWorks, rebaseHistory } from "../document/mergeWorks";
+import { goOnAsConflictCopy } from "./conflictCopy";
+import type { SavedWork } from "./library";
+import type { SessionParts } from "./sessionParts";
+import { toSave } from "./workStore";
+
+/**
+ * Puts the newest version on the page. What was changed here and not there stays changed, to be saved; where both changed the
+ * same thing, this page goes on with a conflict copy.
+ *
+ * @param theirs null where it cannot be read
+ */
+export async function takeIn(parts: SessionParts, theirs: SavedWork | null): Promise<void> {
+  const { store, openWork } = parts;
+  if (theirs !== null && theirs.stamp === openWork.stamp()) return;
+  const ours = theirs === null ? undefined : openWork.issued(theirs.stamp);
+  // A save of our own of which nothing was heard.
+  if (theirs !== null && ours !== undefined) return openWork.markSaved(ours, theirs.stamp);
+  const base = openWork.base();
+  if (theirs === null || base === null) return goOnAsConflictCopy(parts, []);
+  const { gesture, ...state } = store.getState();
+  if (gesture === null && !openWork.isUnsaved()) {
+    const { work, past, future } = theirs;
+    openWork.markSaved(theirs, theirs.stamp);
+    store.setState({ work, past, future });
+    return;
+  }
+  const { work, collisions } = mergeWorks(base, toSave({ gesture, ...state }).work, theirs.work);
+  if (collisions.length > 0) return goOnAsConflictCopy(parts, collisions);
+  const on = (mine: Work): Work => mergeWorks(base, mine, theirs.work).work;
+  openWork.markSaved(theirs, theirs.stamp);
+  store.setState({
+    work: gesture === null ? work : on(state.work),
+    // So that undo takes back what was done here, and not what was done there.
+    past: rebaseHistory(base, state.past, theirs.work),
+    future: rebaseHistory(base, state.future, theirs.work),
+    gesture: gesture === null ? null : { ...gesture, start: on(gesture.start) },
+  });
+}
+
+/** Looks whether another tab has saved the open work since, and takes it in. */
+export async function lookForNewer(parts: SessionParts): Promise<void> {
+  const { library, openWork, status } = parts;
+  const entry = await library.entry(openWork.id());
+  // Where it is gone it is saved again with the next change.
+  if (!entry.ok || entry.value === null || entry.value.stamp === openWork.stamp()) return;
+  const theirs = await library.load(openWork.id());
+  if (theirs.ok) await takeIn(parts, theirs.value);
+  else status.failed(theirs.failure);
+}
