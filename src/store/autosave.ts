@@ -28,6 +28,8 @@ export function createAutosave(parts: SessionParts, copies: Copies): Autosave {
   let timer: ReturnType<typeof setTimeout> | undefined;
   let wait = TRY_AGAIN.first;
   let isQueued = false;
+  /** Works that were changed where nothing is kept for longer than the page is open. */
+  const unkept = new Set<string>();
 
   const save = async (): Promise<void> => {
     for (let round = 0; round < ROUNDS && openWork.isUnsaved(); round += 1) {
@@ -42,6 +44,11 @@ export function createAutosave(parts: SessionParts, copies: Copies): Autosave {
         return;
       }
       wait = TRY_AGAIN.first;
+      // What is kept only as long as the page is open is left to the next one too; a new work untouched is not worth it.
+      if (!isLasting && openWork.base() !== null) {
+        unkept.add(current.id);
+        backup.write(openWork.left(), false);
+      }
       if (done.value.kind === "stale") {
         await takeIn(parts, done.value.theirs);
         continue;
@@ -58,7 +65,6 @@ export function createAutosave(parts: SessionParts, copies: Copies): Autosave {
       await copies.wasSaved(work);
     }
     if (openWork.isUnsaved()) return later(SOON);
-    // What is kept only until the page is closed is left to the next one.
     if (isLasting) backup.discard(openWork.id());
     status.saved();
   };
@@ -102,7 +108,7 @@ export function createAutosave(parts: SessionParts, copies: Copies): Autosave {
     flush,
     pageIsClosing: () => {
       endGesture(store);
-      if (!openWork.isUnsaved()) return;
+      if (!openWork.isUnsaved() && !unkept.has(openWork.id())) return;
       backup.write(openWork.left(), true);
       void flush();
     },

@@ -34,6 +34,8 @@ export interface Backup {
   /** All that was left by any page; what cannot be read stays where it is. */
   readonly all: () => readonly LeftBehind[];
   readonly throwAway: (left: LeftBehind) => void;
+  /** Leaves it to the page after this one, with all that this one still makes of it. */
+  readonly handOn: (left: LeftBehind) => void;
 }
 
 const PREFIX = "bodicewright/unsaved/";
@@ -51,15 +53,17 @@ export function createBackup(storage: Storage | null, tab: string): Backup {
       // It is the second of two places: whether the first one keeps it is said on the page.
     }
   };
+  /** What was handed on was made from a version that no library of this page knows. */
+  const roots = new Map<string, { readonly base: Work | null; readonly stamp: string }>();
+  const write: Backup["write"] = ({ saved, base, begun }, whole) => {
+    const { past, future, ...rest } = saved;
+    const made = { ...rest, version: CURRENT_VERSION, base, begun, ...roots.get(saved.id) };
+    // The work matters more than its history, for which there may be no room.
+    quietly((into) => into.setItem(keyOf(saved.id), JSON.stringify(made)));
+    if (whole) quietly((into) => into.setItem(keyOf(saved.id), JSON.stringify({ ...made, past, future })));
+  };
   return {
-    write: ({ saved, base, begun }, whole) => {
-      const { past, future, ...rest } = saved;
-      const write = (more: object) => (into: Storage) =>
-        into.setItem(keyOf(saved.id), JSON.stringify({ ...rest, version: CURRENT_VERSION, base, begun, ...more }));
-      // The work matters more than its history, for which there may be no room.
-      quietly(write({}));
-      if (whole) quietly(write({ past, future }));
-    },
+    write,
     discard: (id) => quietly((from) => from.removeItem(keyOf(id))),
     all: () => {
       const found: LeftBehind[] = [];
@@ -72,6 +76,11 @@ export function createBackup(storage: Storage | null, tab: string): Backup {
       return found;
     },
     throwAway: ({ key }) => quietly((from) => from.removeItem(key)),
+    handOn: ({ key, saved, base, hasHistory }) => {
+      roots.set(saved.id, { base, stamp: saved.stamp });
+      write({ saved, base, begun: 0 }, hasHistory);
+      quietly((from) => from.removeItem(key));
+    },
   };
 }
 

@@ -22,13 +22,15 @@ export async function binWork(parts: SessionParts, workSwitch: WorkSwitch, id: s
   }
   await workSwitch.afterSaving(async () => {
     const { name, unit } = store.getState().work;
-    if (!(await put(parts, workSwitch, id, name))) return;
-    await workSwitch.openFirst((await list.ids()) ?? [], blankWork(unit));
+    const others = ((await list.ids()) ?? []).filter((other) => other !== id);
+    // First of all off the page, so that nothing is typed into it any more.
+    await workSwitch.openFirst(others, blankWork(unit));
+    if (id !== openWork.id()) await put(parts, workSwitch, id, name);
     await list.changed();
   });
 }
 
-async function put(parts: SessionParts, workSwitch: WorkSwitch, id: string, name: string): Promise<boolean> {
+async function put(parts: SessionParts, workSwitch: WorkSwitch, id: string, name: string): Promise<void> {
   const { library, messages, tabs, queue, now } = parts;
   const done = await library.bin(id, now());
   if (!done.ok) {
@@ -37,7 +39,7 @@ async function put(parts: SessionParts, workSwitch: WorkSwitch, id: string, name
       label: BIN_WORDS.removeForGood,
       run: () => void queue(() => removeForGood(parts, id)),
     });
-    return false;
+    return;
   }
   tabs.tell({ kind: "binned", id });
   const offer = messages.add(binnedSentence(name), {
@@ -47,7 +49,6 @@ async function put(parts: SessionParts, workSwitch: WorkSwitch, id: string, name
       void queue(() => bringBack(parts, workSwitch, id));
     },
   });
-  return true;
 }
 
 /** Takes a work out of the bin and opens it. */

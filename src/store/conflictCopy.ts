@@ -3,7 +3,7 @@
  * on under a new id; it gets a name of its own, so that the two can be told apart, and the page says so.
  */
 import type { Work } from "../core/decisions/work";
-import type { Collision } from "../document/mergeWorks";
+import type { Collision } from "../core/decisions/collision";
 import { conflictCopySentence, copyName } from "../words/storage";
 import { freshId } from "./freshId";
 import type { SessionParts } from "./sessionParts";

@@ -1,7 +1,8 @@
 /** Saving what an earlier page could not save before it ended. */
 import type { Work } from "../core/decisions/work";
 import type { Result } from "../core/result";
-import { mergeWorks, rebaseHistory, type Collision } from "../document/mergeWorks";
+import type { Collision } from "../core/decisions/collision";
+import { mergeWorks, rebaseHistory } from "../document/mergeWorks";
 import { writeWorkFile } from "../document/workFile";
 import { conflictCopySentence, copyName } from "../words/storage";
 import type { LeftBehind } from "./backup";
@@ -16,14 +17,16 @@ const ROUNDS = 5;
 /** Each is thrown away only once what it holds is in the library. */
 export async function restoreBackups(parts: SessionParts): Promise<void> {
   const { backup, status, tabs, isLasting } = parts;
-  if (!isLasting || backup.all().length === 0) return;
+  if (backup.all().length === 0) return;
   // What belongs to a page that is still there that page saves itself.
   const there = await tabs.others();
   for (const left of backup.all()) {
     if (left.tab === tabs.own || (left.tab !== null && there.has(left.tab))) continue;
     const done = await restore(parts, left);
-    if (done.ok && done.value.kind !== "stale") backup.throwAway(left);
-    else if (!done.ok) status.failed(done.failure);
+    if (done.ok && done.value.kind !== "stale") {
+      if (isLasting) backup.throwAway(left);
+      else backup.handOn(left);
+    } else if (!done.ok) status.failed(done.failure);
   }
 }
 

@@ -23,6 +23,9 @@ export interface WorkSwitch {
 export function createWorkSwitch(parts: SessionParts, { save }: Autosave): WorkSwitch {
   const { store, library, backup, openWork, list, messages, queue } = parts;
 
+  /** The changes that the wearer agreed to go on without. */
+  let given: Work | null = null;
+
   const afterSaving = async (next: () => Promise<void>): Promise<void> => {
     endGesture(store);
     await save();
@@ -31,36 +34,40 @@ export function createWorkSwitch(parts: SessionParts, { save }: Autosave): WorkS
       label: UNSAVED_WORDS.goOn,
       run: () => {
         messages.dismiss(question);
+        endGesture(store);
+        given = store.getState().work;
+        // What cannot be saved now the next page may be able to save.
         backup.write(openWork.left(), true);
         void queue(next);
       },
     });
   };
 
-  const openNew = async (work: Work): Promise<void> => {
-    const id = freshId();
-    openWork.replace({ id, work, past: [], future: [], stamp: NEW_STAMP }, true);
-    await save();
-    await list.setLastOpen(id);
-    await list.changed();
-  };
+  /** Without any waiting between: what was changed in the meantime nobody has agreed to go on without. */
+  const inItsPlace = (replace: () => Promise<void>): Promise<void> =>
+    openWork.isUnsaved() && store.getState().work !== given ? afterSaving(replace) : replace();
+
+  const openNew = (work: Work): Promise<void> =>
+    inItsPlace(async () => {
+      const id = freshId();
+      openWork.replace({ id, work, past: [], future: [], stamp: NEW_STAMP }, true);
+      await save();
+      await list.setLastOpen(id);
+      await list.changed();
+    });
 
   const openSaved = async (id: string): Promise<boolean> => {
-    const before = store.getState().work;
     const saved = await library.load(id);
     if (!saved.ok) {
       const text = storageFailureSentence(saved.failure);
       messages.add(text, ...damagedActions(parts, saved.failure, (work) => afterSaving(() => openNew(work))));
       return false;
     }
-    const replace = async (): Promise<void> => {
+    await inItsPlace(async () => {
       openWork.replace(saved.value, false);
       await list.setLastOpen(id);
       await list.refresh();
-    };
-    // What was changed while it was loading nobody has agreed to go on without.
-    if (store.getState().work === before) await replace();
-    else await afterSaving(replace);
+    });
     return true;
   };
 

@@ -115,10 +115,10 @@ class Model {
 
   /** She does something on a page: what stood on it and no longer does she has given up, what stands now she wants. */
   does(world: World, page: Page, action: () => void): void {
-    const before = FIELDS.map(({ read }) => read(page.work()));
+    const before = FIELDS.map(({ read }) => read(decided(page)));
     action();
     for (const [at, field] of FIELDS.entries()) {
-      const value = field.read(page.work());
+      const value = field.read(decided(page));
       if (value === before[at]) continue;
       const old = this.#typed.get(keyOf(field, before[at]));
       if (old !== undefined) this.#standing.delete(keyOf(field, old.value));
@@ -127,11 +127,14 @@ class Model {
       // A value that was never typed is the work's own from the beginning.
       if (known === undefined && !this.#isMade(value, field)) continue;
       const typed = { field, value, time: world.now, page, before: old };
+      if (old !== undefined) this.#over.set(keyOf(field, old.value), [...this.#typedOver(old), typed]);
       this.#typed.set(keyOf(field, value), typed);
       this.#standing.set(keyOf(field, value), { field, values: new Set([value]) });
     }
   }
 
+  /** What was typed over a value by somebody who saw it. */
+  readonly #over = new Map<string, Typed[]>();
   readonly #made = new Set<string>();
   next(field: Field): Command {
     this.count += 1;
@@ -141,6 +144,15 @@ class Model {
   }
   #isMade(value: string, field: Field): boolean {
     return this.#made.has(keyOf(field, value));
+  }
+
+  /** What is shown in the middle of a drag may stand in place of what stood there: whatever ends the drag lets go of it. */
+  shows({ store }: Page, field: Field): void {
+    const { work, gesture } = store.getState();
+    const old = gesture === null ? undefined : this.#standing.get(keyOf(field, field.read(gesture.start)));
+    const value = field.read(work);
+    if (old === undefined || gesture === null || value === undefined) return;
+    this.#standing.set(keyOf(field, field.read(gesture.start)), { field, values: new Set([...old.values, value]) });
   }
 
   /** A page is gone from one moment to the next. */
@@ -154,6 +166,7 @@ class Model {
       let before = typed.before;
       while (before !== undefined) {
         values.add(before.value);
+        for (const other of this.#typedOver(before)) values.add(other.value);
         if (world.now - before.time > GRACE) break;
         before = before.before;
       }
@@ -161,6 +174,10 @@ class Model {
       if (before === undefined) this.#standing.delete(key);
       else this.#standing.set(key, { field: typed.field, values });
     }
+  }
+
+  #typedOver(typed: Typed): readonly Typed[] {
+    return this.#over.get(keyOf(typed.field, typed.value)) ?? [];
   }
 
   /** Nothing takes what a page has to leave, and the page said so. */
@@ -177,6 +194,12 @@ class Model {
       .filter(({ field, values }) => !works.some((work) => values.has(field.read(work) ?? "")))
       .map(({ field, values }) => `${field.name}: ${[...values].join(" or ")}`);
   }
+}
+
+/** What the work on a page is once a drag that is going on is let go again. */
+function decided({ store }: Page): Work {
+  const { work, gesture } = store.getState();
+  return gesture?.hand.kind === "drag" ? gesture.start : work;
 }
 
 const keyOf = (field: Field, value: string | undefined): string => `${field.name}=${value}`;
@@ -264,7 +287,6 @@ const tally = { sequences: 0, events: 0, ends: 0, copies: 0 };
 async function play(events: readonly Event[]): Promise<readonly string[]> {
   const world = newWorld();
   const model = new Model();
-  const hands = new Map<Page, Hand>();
   /** When there was last nothing that took what a page has to leave. */
   let stuckAt = -Infinity;
   const looks = (): void => {
@@ -341,7 +363,7 @@ async function play(events: readonly Event[]): Promise<readonly string[]> {
       case "close":
       case "reload":
         end(on, () => {
-          // A hand that is still dragging lets go.
+          // A hand that is still dragging lets go of it.
           model.does(world, on, () => on.close());
         });
         if (event.kind === "reload") await openPage(world, sampleWork);
@@ -368,9 +390,10 @@ async function play(events: readonly Event[]): Promise<readonly string[]> {
   function end(on: Page, how: () => void): void {
     tally.ends += 1;
     // What is not saved and could not be left anywhere goes with the page: it says so as long as it is there.
-    const isStuck = on.state().storage.state !== "saved" && world.now - stuckAt < STUCK;
+    const { state } = on.state().storage;
     how();
-    if (isStuck) model.nowhereToGo(on);
+    const isSaved = state === "saved" && on.state().storage.state === "saved";
+    if (!isSaved && world.now - stuckAt < STUCK) model.nowhereToGo(on);
   }
 
   async function gesture(
@@ -383,38 +406,21 @@ async function play(events: readonly Event[]): Promise<readonly string[]> {
     for (let key = 0; key < keys; key += 1) {
       const command = model.next(field);
       const show = (): void => preview(on.store, hand, [command], { field: field.name, text: `${key}` });
-      if (kind === "drag") show();
-      else model.does(world, on, show);
+      model.does(world, on, show);
+      if (kind === "drag") model.shows(on, field);
       await passes(world, 30);
       if (!world.pages.has(on)) return;
     }
     if (how === "stay") return;
-    const finish = (): void => (how === "commit" ? commitGesture(on.store, hand) : cancelGesture(on.store, hand));
-    if (kind === "drag" && how === "commit") dragged(on, finish);
-    else model.does(world, on, finish);
+    model.does(world, on, () => (how === "commit" ? commitGesture(on.store, hand) : cancelGesture(on.store, hand)));
   }
 
   function beginOn(on: Page, kind: "drag" | "keys"): Hand {
-    // Another hand's drag is let go first.
-    const hand = { current: null as Hand | null };
-    dragged(on, () => {
-      hand.current = beginGesture(on.store, kind);
-    });
-    if (hand.current === null) throw new Error("no hand");
-    hands.set(on, hand.current);
-    return hand.current;
-  }
-
-  /** What was only shown while it was dragged counts from when it is let go. */
-  function dragged(on: Page, letGo: () => void): void {
-    const state = on.store.getState();
-    if (state.gesture?.hand.kind !== "drag") return model.does(world, on, letGo);
-    const shown = state.work;
-    on.store.setState({ work: state.gesture.start });
-    model.does(world, on, () => {
-      on.store.setState({ work: shown });
-      letGo();
-    });
+    const begun: Hand[] = [];
+    model.does(world, on, () => begun.push(beginGesture(on.store, kind)));
+    const [hand] = begun;
+    if (hand === undefined) throw new Error("no hand");
+    return hand;
   }
 }
 
