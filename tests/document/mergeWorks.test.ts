@@ -63,7 +63,7 @@ const anyThree: fc.Arbitrary<Three> = fc
   )
   .map(([base, mine, theirs, isShared]) => ({ base, mine, theirs: isShared ? theirs : structuredClone(theirs) }));
 
-const areOwn = (names: readonly string[]): boolean => new Set(names).size === names.length;
+const areOwn = (list: readonly string[]): boolean => new Set(list).size === list.length;
 
 /** Everything a work says, each by what it is found by. */
 function facts(work: Work): ReadonlyMap<string, string> {
