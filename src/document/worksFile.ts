@@ -12,7 +12,7 @@ export interface WorkInFile {
   readonly saved?: string;
 }
 
-export interface UnreadableWork {
+interface UnreadableWork {
   /** Which of the file, counted from 0. */
   readonly at: number;
   /** Its name, where that much can be read. */

@@ -5,7 +5,7 @@ export type WorkFileFailureLike =
   | { readonly code: "file/newer"; readonly version: number; readonly known: number }
   | { readonly code: "file/damaged"; readonly places: readonly string[] }
   | { readonly code: "file/too-large"; readonly most: number }
-  | { readonly code: "file/too-deep" };
+  | { readonly code: "file/too-deep" | "file/too-slow" | "file/out-of-reach" };
 
 export function workFileFailureSentence(failure: WorkFileFailureLike): string {
   switch (failure.code) {
@@ -21,5 +21,9 @@ export function workFileFailureSentence(failure: WorkFileFailureLike): string {
       return `This file is too large for what Bodicewright saves: ${Math.round(failure.most / 1_000_000)} megabytes is the most that is read. Is it the one you meant? Nothing was changed.`;
     case "file/too-deep":
       return "This file is put together in a way that Bodicewright never saves, so it was not read. Is it the one you meant? Nothing was changed.";
+    case "file/too-slow":
+      return "Reading this file took too long and was given up. Nothing was changed.";
+    case "file/out-of-reach":
+      return "The browser could not read this file: it may have been moved, or be kept elsewhere. Nothing was changed.";
   }
 }

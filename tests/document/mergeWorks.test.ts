@@ -608,7 +608,7 @@ describe("rebaseHistory", () => {
         const [one, again] = rebaseHistory(base, [mine, structuredClone(mine)], theirs);
         expect(again).toBe(one);
         const merged = mergeWorks(base, mine, theirs);
-        if (merged.collisions.length === 0) expect(one).toEqual(merged.work);
+        expect(one).toEqual(merged.collisions.length === 0 ? merged.work : one);
         if (one === undefined) throw new Error("no step");
         expect(parseWork(one).ok).toBe(true);
       }),
