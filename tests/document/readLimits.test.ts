@@ -131,9 +131,8 @@ describe("what the schema is asked", () => {
     ["work", record],
   ])("is nothing hostile: %s with 100 000 wrong rows is refused at once", (place, part) => {
     const text = JSON.stringify({ bodicewright: "work", version: CURRENT_VERSION, work: { ...sampleWork, ...part } });
-    const begun = performance.now();
-    const read = readWorkFile(text);
-    expect(performance.now() - begun).toBeLessThan(2000);
-    expect(read).toEqual({ ok: false, failure: { code: "file/damaged", places: [place] } });
+    // With so many the schema would be busy for seconds: it is never asked.
+    expect(holdsTooMuch({ ...sampleWork, ...part })).toBe(true);
+    expect(readWorkFile(text)).toEqual({ ok: false, failure: { code: "file/damaged", places: [place] } });
   });
 });
