@@ -99,7 +99,8 @@ const alteration = z.discriminatedUnion("kind", [
   }),
 ]);
 
-const seenOfDart = z.strictObject({
+/** What is seen of one dart. */
+export const seenOfDartSchema = z.strictObject({
   ...dart.shape,
   half,
   pastBustPoint: length,
@@ -108,7 +109,7 @@ const seenOfDart = z.strictObject({
 });
 
 /** One dart of one half is seen but one way. */
-const seen = z.array(seenOfDart).check(
+const seen = z.array(seenOfDartSchema).check(
   z.maxLength(LIMITS.seen),
   z.refine((list) => list.every((one, at) => list.findIndex((other) => isSeenOf(other, one, one.half)) === at)),
 );

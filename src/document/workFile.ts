@@ -3,6 +3,7 @@ import * as z from "zod/mini";
 import { compareSeen } from "../core/decisions/seenAtDart";
 import type { Work } from "../core/decisions/work";
 import { fail, ok, type Result } from "../core/result";
+import { checkText, holdsTooMuch, type TooMuch } from "./readLimits";
 import { workSchema } from "./schema";
 import { CURRENT_VERSION, upgradeWork, UPGRADES, type Upgrades } from "./upgrades";
 
@@ -10,7 +11,8 @@ export type WorkFileFailure =
   | { readonly code: "file/not-json" }
   | { readonly code: "file/foreign" }
   | { readonly code: "file/newer"; readonly version: number; readonly known: number }
-  | { readonly code: "file/damaged"; readonly places: readonly string[] };
+  | { readonly code: "file/damaged"; readonly places: readonly string[] }
+  | TooMuch;
 
 const envelope = z.object({
   bodicewright: z.literal("work"),
@@ -32,9 +34,18 @@ export function readWorkFile(
   upgrades: Upgrades = UPGRADES,
   current = CURRENT_VERSION,
 ): Result<Work, WorkFileFailure> {
-  const json = parseJson(text);
+  const json = parseFile(text);
   if (!json.ok) return json;
-  const found = envelope.safeParse(json.value);
+  return readWorkData(json.value, upgrades, current);
+}
+
+/** Reads what a file of one work holds. */
+export function readWorkData(
+  data: unknown,
+  upgrades: Upgrades = UPGRADES,
+  current = CURRENT_VERSION,
+): Result<Work, WorkFileFailure> {
+  const found = envelope.safeParse(data);
   if (!found.success) return fail({ code: "file/foreign" });
   const { version, work } = found.data;
   if (version > current) return fail({ code: "file/newer", version, known: current });
@@ -61,18 +72,33 @@ const WHOLE = "work";
 
 /** A work from unknown data of the current version. */
 export function parseWork(data: unknown): Result<Work, WorkFileFailure> {
+  if (holdsTooMuch(data)) return fail({ code: "file/damaged", places: placesOfTooMuch(data) });
   const parsed = workSchema.safeParse(data);
   if (parsed.success) return ok(parsed.data);
   const places = parsed.error.issues.map(({ path }) => path.map(String).join(".") || WHOLE);
   return fail({ code: "file/damaged", places: [...new Set(places)].slice(0, PLACES_NAMED) });
 }
 
+function placesOfTooMuch(data: unknown): readonly string[] {
+  const fields = typeof data === "object" && data !== null && !Array.isArray(data) ? Object.entries(data) : [];
+  const [place = WHOLE] =
+    fields.length > MOST_FIELDS ? [] : fields.flatMap(([key, part]) => (holdsTooMuch(part) ? [key] : []));
+  return [place];
+}
+
+/** More than a work has: with more there are others among them, and no one of them is to blame. */
+const MOST_FIELDS = 100;
+
 /** The text of a work file. Equal works give the same text, whatever the order in which their parts were entered. */
 export function writeWorkFile(work: Work): string {
+  return `${JSON.stringify({ bodicewright: "work", version: CURRENT_VERSION, work: workInOrder(work) }, null, 2)}\n`;
+}
+
+/** An equal work with all its parts in the order in which they are written. */
+export function workInOrder(work: Work): Work {
   // The schema puts every part in its own order.
   const parsed = parseWork(work);
-  const ordered = parsed.ok ? inOrder(parsed.value) : work;
-  return `${JSON.stringify({ bodicewright: "work", version: CURRENT_VERSION, work: ordered }, null, 2)}\n`;
+  return parsed.ok ? inOrder(parsed.value) : work;
 }
 
 /** Entries that are found by what they are of, not by where they stand. */
@@ -84,7 +110,10 @@ function inOrder(work: Work): Work {
 const sorted = (record: Work["unread"]): Work["unread"] =>
   Object.fromEntries(Object.entries(record).toSorted(([a], [b]) => (a < b ? -1 : 1)));
 
-function parseJson(text: string): Result<unknown, WorkFileFailure> {
+/** @param most bytes */
+export function parseFile(text: string, most?: number): Result<unknown, WorkFileFailure> {
+  const checked = checkText(text, most);
+  if (!checked.ok) return checked;
   try {
     // A byte order mark is what some editors leave at the start.
     return ok(JSON.parse(text.replace(/^\uFEFF/, "")));

@@ -1,7 +1,7 @@
 /** Works out of a file: opened, or kept beside the others; what is here already, the very same, is not kept twice. */
 import type { Work } from "../core/decisions/work";
 import { writeWorkFile } from "../document/workFile";
-import type { AnyFile } from "../document/worksFile";
+import type { WorksRead } from "../document/worksFile";
 import { broughtInSentence, entryName, sameWorkSentence } from "../words/storage";
 import { freshId } from "./freshId";
 import { latestWork } from "./latestWork";
@@ -12,15 +12,16 @@ import type { WorkSwitch } from "./switchWork";
 export async function bringInFile(
   parts: SessionParts,
   { afterSaving, openNew, openSaved }: WorkSwitch,
-  file: AnyFile,
+  file: WorksRead,
   fileName: string,
 ): Promise<void> {
   const { library, openWork, list, messages, status, now } = parts;
   await list.refresh();
-  if (file.kind === "work") {
-    const same = await keptAlike(parts, file.work);
-    if (same === null) return afterSaving(() => openNew(file.work));
-    messages.add(sameWorkSentence(file.work.name));
+  const [one, ...others] = file.works;
+  if (one !== undefined && others.length === 0 && file.unreadable.length === 0) {
+    const same = await keptAlike(parts, one.work);
+    if (same === null) return afterSaving(() => openNew(one.work));
+    messages.add(sameWorkSentence(one.work.name));
     if (same === openWork.id()) return;
     return afterSaving(async () => void (await openSaved(same)));
   }

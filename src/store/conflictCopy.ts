@@ -33,7 +33,7 @@ export function renamed({ work, past, future, gesture }: WorkState, name: string
 
 /** The open work goes on as a copy beside the other tab's, still to be saved. */
 export async function goOnAsConflictCopy(
-  { store, openWork, messages, list, backup }: SessionParts,
+  { store, openWork, messages, list, backup, collisionWords }: SessionParts,
   collisions: readonly Collision[],
 ): Promise<void> {
   const { name: theirs } = store.getState().work;
@@ -43,6 +43,6 @@ export async function goOnAsConflictCopy(
   store.setState(renamed(store.getState(), name));
   backup.write(openWork.left(), false);
   backup.discard(before);
-  messages.add(conflictCopySentence(theirs, name, collisions));
+  messages.add(conflictCopySentence(theirs, name, await collisionWords(collisions)));
   await list.setLastOpen(id);
 }

@@ -1,7 +1,7 @@
 /** Reading a saved work as it lies in storage, whatever is there. */
 import type { Work } from "../core/decisions/work";
 import { fail, ok, type Result } from "../core/result";
-import { readWorkFile, type WorkFileFailure } from "../document/workFile";
+import { readWorkData, type WorkFileFailure } from "../document/workFile";
 import type { SavedWork, StorageFailure } from "./library";
 
 /** The work parsed like any file. Steps of its history that no longer parse are dropped, the work itself is not. */
@@ -33,7 +33,8 @@ export function readStoredWork(id: string, stored: unknown): Result<Work, Storag
 
 function readOne(version: unknown, work: unknown): Result<Work, WorkFileFailure> {
   try {
-    return readWorkFile(JSON.stringify({ bodicewright: "work", version, work }));
+    // By way of a text, as in a file; but what the page itself has saved may be as large as it is.
+    return readWorkData(JSON.parse(JSON.stringify({ bodicewright: "work", version, work })));
   } catch {
     // A record can hold what no text can.
     return fail({ code: "file/not-json" });

@@ -1,4 +1,5 @@
 /** What the jobs of a session share. */
+import type { Collision } from "../core/decisions/collision";
 import { createBackup, type Backup } from "./backup";
 import type { Download } from "./download";
 import { freshId } from "./freshId";
@@ -29,9 +30,11 @@ export interface Surroundings {
   readonly give: (file: Download) => void;
   /** Asks the browser not to clear what is kept; null where it does not say. */
   readonly persist: () => Promise<boolean | null>;
+  /** What two tabs both changed, in words; none where they cannot be had. */
+  readonly collisionWords: (collisions: readonly Collision[]) => Promise<readonly string[]>;
 }
 
-export interface SessionParts {
+export interface SessionParts extends Omit<Surroundings, "library" | "storage" | "channel"> {
   readonly store: WorkStore;
   readonly state: SessionStore;
   readonly library: Library;
@@ -44,15 +47,12 @@ export interface SessionParts {
   readonly messages: Messages;
   readonly tabs: Tabs;
   readonly queue: Queue;
-  readonly now: () => number;
-  readonly give: (file: Download) => void;
-  readonly persist: () => Promise<boolean | null>;
 }
 
 /** @param heard what another page has to say */
 export function createSessionParts(
   store: WorkStore,
-  { library: kept, storage, channel, now, give, persist }: Surroundings,
+  { library: kept, storage, channel, ...others }: Surroundings,
   state: SessionStore,
   heard: (news: News) => void,
 ): SessionParts {
@@ -72,8 +72,6 @@ export function createSessionParts(
     messages: createMessages(state),
     tabs,
     queue: createQueue(),
-    now,
-    give,
-    persist,
+    ...others,
   };
 }

@@ -4,9 +4,9 @@
  */
 import type { Work } from "../core/decisions/work";
 import type { Result } from "../core/result";
-import type { WorkFileFailure } from "../document/workFile";
-import type { AnyFile } from "../document/worksFile";
+import type { WorksRead } from "../document/worksFile";
 import { copyName, fileRefusedSentence, storageFailureSentence } from "../words/storage";
+import type { WorkFileFailureLike } from "../words/workFile";
 import { createAutosave } from "./autosave";
 import { binWork, bringBack, clearOldBin, removeForGood, saySomebodyBinned } from "./binWork";
 import { bringInFile } from "./bringInFile";
@@ -32,7 +32,7 @@ export interface WorkSession {
   readonly bringBack: (id: string) => Promise<void>;
   readonly removeForGood: (id: string) => Promise<void>;
   /** What was read of a file of the wearer's: a work is opened, several are kept beside the others. */
-  readonly bringIn: (read: Result<AnyFile, WorkFileFailure>, fileName: string) => Promise<void>;
+  readonly bringIn: (read: Result<WorksRead, WorkFileFailureLike>, fileName: string) => Promise<void>;
   /** A kept work as it is now, to look at. */
   readonly peek: (id: string) => Promise<Work | null>;
   /** Hands out the open work as a file. */
@@ -61,7 +61,7 @@ export function createWorkSession(store: WorkStore, surroundings: Surroundings, 
   const heard = (news: News): void => {
     if (news.kind === "binned" && news.id === openWork.id()) saySomebodyBinned(parts, workSwitch);
     // What nobody looks at is brought up to date when somebody does.
-    if (!surroundings.isHidden()) look();
+    if (!surroundings.isHidden()) void look();
   };
   let isLooking = false;
   const look = (): Promise<void> => {

@@ -112,7 +112,7 @@ export function collisionWords(collision: Collision): string {
 }
 
 /** Sets stand newest first. */
-const setWords = (set: number): string => (set === 0 ? "the newest measuring" : `measuring ${set + 1} in the list`);
+const setWords = (set: number): string => (set === 0 ? "the newest measuring" : `measuring ${set + 1} of those kept`);
 
 function lineWords(kind: string, label: string, column: string | null): string {
   const line = label.trim() === "" ? `a ${kind} of the chart that has no name` : `the chart’s ${kind} ${label}`;

@@ -1,6 +1,4 @@
 /** What the page says of keeping works, and of files. Words take the codes alone: they know nothing of storage. */
-import type { Collision } from "../core/decisions/collision";
-import { collisionWords } from "./collisions";
 import { listWords } from "./terms/names";
 import { workFileFailureSentence, type WorkFileFailureLike } from "./workFile";
 
@@ -42,9 +40,13 @@ export const copyName = (name: string): string => `${name.slice(0, LONGEST_COPIE
 /** How the saving of the open work stands, where it has not failed. */
 export const SAVING_WORDS = { saved: "Saved here", saving: "Saving…" } as const;
 
-/** Two tabs changed the same thing, and neither change is given up. */
-export function conflictCopySentence(theirs: string, mine: string, collisions: readonly Collision[]): string {
-  const what = collisions.length === 0 ? "" : ` (${listWords(collisions.map(collisionWords))})`;
+/**
+ * Two tabs changed the same thing, and neither change is given up.
+ *
+ * @param collisions what they both changed, in words; none where that cannot be told
+ */
+export function conflictCopySentence(theirs: string, mine: string, collisions: readonly string[]): string {
+  const what = collisions.length === 0 ? "" : ` (${listWords(collisions)})`;
   return `“${entryName(theirs)}” was changed in another tab too${what}. What was changed here is kept beside it, as “${entryName(mine)}”.`;
 }
 

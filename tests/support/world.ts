@@ -165,6 +165,7 @@ export async function openPage(
       isHidden: () => page.isHidden,
       give: (file) => given.push(file),
       persist: async () => true,
+      collisionWords: async (collisions) => collisions.map(({ kind }) => kind),
     },
     first,
   );

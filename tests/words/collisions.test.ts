@@ -9,7 +9,7 @@ describe("what two versions of a work hold differently", () => {
     ["the name", { of: "name" }],
     ["the wearer’s name", { of: "wearer" }],
     ["the waist", { of: "measure", set: 0, measure: "waistGirth" }],
-    ["the waist of measuring 3 in the list", { of: "measure", set: 2, measure: "waistGirth" }],
+    ["the waist of measuring 3 of those kept", { of: "measure", set: 2, measure: "waistGirth" }],
     ["the day of the newest measuring", { of: "taken", set: 0 }],
     ["the chart’s size 12", { of: "size", label: "12", column: null }],
     ["the chart’s size 12, its finished hip", { of: "size", label: "12", column: "finishedHip" }],

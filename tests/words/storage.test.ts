@@ -15,6 +15,10 @@ const FILES: readonly WorkFileFailureLike[] = [
   { code: "file/foreign" },
   { code: "file/newer", version: 3, known: 1 },
   { code: "file/damaged", places: ["pattern.chart.sizes.1.waist", "name"] },
+  { code: "file/too-large", most: 8_000_000 },
+  { code: "file/too-deep" },
+  { code: "file/too-slow" },
+  { code: "file/out-of-reach" },
 ];
 
 describe("fileFailureSentence", () => {
@@ -24,6 +28,7 @@ describe("fileFailureSentence", () => {
     for (const sentence of sentences) expect(sentence).toMatch(/ Nothing was changed\.$/);
     expect(sentences[2]).toContain("newer version of Bodicewright (3; this one reads up to 1)");
     expect(sentences[3]).toContain("damaged at pattern.chart.sizes.1.waist, name.");
+    expect(sentences[4]).toContain("8 megabytes");
   });
 });
 
