@@ -10,7 +10,7 @@ import { PIECE_ORDER, pieceIn, piecesOf, type PieceSet } from "../pattern/pieceS
 import { pointOf, type DartRef, type PieceName } from "../pattern/piece";
 import { fail, invariant, ok } from "../result";
 import { styleOf } from "../style/index";
-import { trueAll } from "../truing/trueAll";
+import { SEWN_ONLY, trueAll } from "../truing/trueAll";
 import { radians, type Mm } from "../units";
 import type { PiecePoint } from "../geometry/point";
 import { remember } from "../remember";
@@ -123,7 +123,7 @@ function makeAlterations(
     });
   }
   // A redrawn dart is trued, and given back, as it is made; the rest is trued when all of it is done.
-  const { pieces: trued, changes } = isTouched ? trueAll(pieces) : { pieces, changes: [] };
+  const { pieces: trued, changes } = isTouched ? trueAll(pieces) : trueAll(pieces, SEWN_ONLY);
   return {
     pieces: trued,
     truing,
