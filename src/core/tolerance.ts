@@ -45,8 +45,14 @@ export const SEAMS_PARALLEL = 0.01;
 
 // What is sewn together.
 
-/** mm. Two seams, two dart legs or a girth and its claim agree when within this: a sewn line is no finer. */
-export const SEWN_AGREEMENT = 1;
+/** mm. Two seams, two dart legs or the two sides of a strap agree when within this: what walking leaves, half of what a fine pencil shows. */
+export const SEWN_AGREEMENT = 0.05;
+
+/** mm. A girth agrees with its claim when within this: nothing but what truing leaves stands between them, and no pencil shows it. */
+export const GIRTH_AGREEMENT = 0.05;
+
+/** mm. What is measured by hand on paper or tissue agrees when within this: a ruler and a sewn line are no finer. */
+export const HAND_AGREEMENT = 1;
 
 /** mm. Two lines nearer than this are drawn as one: the width of a pencil line. */
 export const SAME_LINE = 0.5;

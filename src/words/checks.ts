@@ -4,7 +4,7 @@ import type { PointName } from "../core/pattern/piece";
 import type { LengthUnit } from "../core/decisions/work";
 import { DART_STOP_LEAST, DART_STOP_MOST } from "../core/tolerance";
 import { halfWords } from "./fits";
-import { formatAmount, formatLength } from "./terms/length";
+import { formatAmount, formatFine, formatLength } from "./terms/length";
 import { capital, dartWords, levelWords, listWords, pieceWords, seamWords } from "./terms/names";
 
 const CLAIMS: Readonly<Record<CheckName, string>> = {
@@ -57,6 +57,13 @@ const dartOfCheck = (check: CheckResult): string => {
 const faultsWords = (count: number, one: string, many: string): string =>
   count === 1 ? `one ${one}` : `${count} ${many}`;
 
+/** Whether an amount would be marked as nothing. */
+const isUnmarked = (mm: number, unit: LengthUnit): boolean =>
+  formatAmount(Math.abs(mm), unit) === formatAmount(0, unit);
+
+const amountOrFine = (mm: number, unit: LengthUnit): string =>
+  isUnmarked(mm, unit) ? formatFine(mm, unit) : formatAmount(mm, unit);
+
 /** What is the matter and by how much, for a check that does not hold. */
 export function checkFailureSentence(check: CheckResult, unit: LengthUnit): string {
   const sentence = failureSentence(check, unit);
@@ -66,11 +73,15 @@ export function checkFailureSentence(check: CheckResult, unit: LengthUnit): stri
 function failureSentence(check: CheckResult, unit: LengthUnit): string {
   const [piece] = check.pieces;
   const length = (value: number): string => formatLength(value, unit);
-  const amount = (value: number): string => formatAmount(Math.abs(value), unit);
+  const amount = (value: number): string => amountOrFine(Math.abs(value), unit);
   switch (check.name) {
     case "girthAsClaimed": {
       const level = check.level === undefined ? "here" : `round the ${levelWords(check.level)}`;
-      return `The pieces measure ${length(check.measured)} ${level}; the plan says ${length(check.expected)}.`;
+      const [is, due] = [length(check.measured), length(check.expected)];
+      const off = check.measured - check.expected;
+      return is === due
+        ? `The pieces measure ${amount(off)} ${off > 0 ? "more" : "less"} ${level} than the plan says.`
+        : `The pieces measure ${is} ${level}; the plan says ${due}.`;
     }
     case "seamsWalk": {
       const seam = check.seam === undefined || piece === undefined ? "seam" : seamWords(check.seam, piece);
@@ -135,23 +146,28 @@ export function checkPlace(
       : seamWords(check.seam, check.pieces[0]),
     check.point === undefined || check.seam !== undefined ? "" : pointWords(check.point),
   ];
+  // What fails by less than can be marked is shown as fine as it was measured.
+  const isFine = !check.ok && check.tolerance > 0 && isUnmarked(check.measured - check.expected, unit);
   const figure = (value: number): string => {
     if (check.unit === "degrees") return degreesWords(value);
     if (check.unit === "faults") return String(value);
-    return Math.abs(value) > LONG ? formatLength(value, unit) : formatAmount(value, unit);
+    if (Math.abs(value) > LONG) return formatLength(value, unit);
+    return isFine ? formatFine(value, unit) : formatAmount(value, unit);
   };
   return {
     where: parts.filter((part) => part !== "").join(", "),
     measured: figure(check.measured),
-    expected: expectedWords(check, figure),
+    expected: expectedWords(check, figure, unit),
   };
 }
 
 /** A range where the check asks for one; else the figure, and how far off it may be. */
-function expectedWords({ name, expected, tolerance }: CheckResult, figure: (value: number) => string): string {
+function expectedWords(check: CheckResult, figure: (value: number) => string, lengthUnit: LengthUnit): string {
+  const { name, expected, tolerance, unit } = check;
   if (name === "dartEndShortOfBustPoint") return `${figure(DART_STOP_LEAST)} to ${figure(DART_STOP_MOST)}`;
   if (name === "openingPasses") return `at least ${figure(expected)}`;
-  return tolerance === 0 ? figure(expected) : `${figure(expected)} ± ${figure(tolerance)}`;
+  if (tolerance === 0) return figure(expected);
+  return `${figure(expected)} ± ${unit === "mm" ? amountOrFine(tolerance, lengthUnit) : figure(tolerance)}`;
 }
 
 /** mm. Above this a figure reads as a length, below it as a small amount. */

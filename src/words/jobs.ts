@@ -142,7 +142,10 @@ export function truedSaid({ seam, what, point, amount }: TruingChange, context: 
   switch (what) {
     case "seamWalked":
       return {
-        text: `Walk the ${line} against its partner: bring the two to one length${at}, half of what they differ by on each (here ${small(amount, context)}).`,
+        text:
+          seam === "waist"
+            ? `Walk the ${line} against that of the bodice: bring it to the bodice’s length${at} (here by ${small(amount, context)}).`
+            : `Walk the ${line} against its partner: bring the two to one length${at}, half of what they differ by on each (here ${small(amount, context)}).`,
         amount: small(amount, context),
       };
     case "seamSmoothed":

@@ -8,7 +8,7 @@ import { isBasque } from "../core/pattern/pieceGroups";
 import { seamPairsOf } from "../core/pattern/sewnTogether";
 import { levelWidth } from "../core/girth/levelWidth";
 import { seamLength } from "../core/girth/seamLength";
-import { SEWN_AGREEMENT } from "../core/tolerance";
+import { HAND_AGREEMENT } from "../core/tolerance";
 import type { Mm } from "../core/units";
 import { halfWords } from "./fits";
 import { formatAmount, formatLength, markingStep } from "./terms/length";
@@ -31,7 +31,7 @@ export interface VerifyGroup {
 }
 
 /** Four side seam edges, each marked to the nearest step, may be out by half a step each, on top of the sewing. */
-const girthAllowance = (unit: LengthUnit): Mm => 4 * (markingStep(unit) / 2) + SEWN_AGREEMENT;
+const girthAllowance = (unit: LengthUnit): Mm => 4 * (markingStep(unit) / 2) + HAND_AGREEMENT;
 
 /** A length to be measured on the tissue: as fine as it was marked. */
 const marked = (value: Mm, unit: LengthUnit): string =>
@@ -94,10 +94,10 @@ const seamRows = (plan: PlanHalf, unit: LengthUnit): readonly VerifyRow[] =>
         what: `${capital(seamWords(seam, lead))}, ${longer.words} and ${shorter.words}`,
         how: ease === 0 ? null : `${longer.words} eased in by ${formatAmount(ease, unit)}`,
         expected:
-          ease === 0 && off <= SEWN_AGREEMENT
+          ease === 0 && off <= HAND_AGREEMENT
             ? marked((longer.length + shorter.length) / 2, unit)
             : `${marked(longer.length, unit)} and ${marked(shorter.length, unit)}`,
-        allowed: formatAmount(SEWN_AGREEMENT, unit),
+        allowed: formatAmount(HAND_AGREEMENT, unit),
       },
     ];
   });
@@ -139,7 +139,7 @@ function dartLegs(plan: Plan, unit: LengthUnit): VerifyGroup {
         what: capital(dartRefWords(dart.ref)),
         how: `mouth ${formatAmount(dart.drawn.intake, unit)}`,
         expected: marked((dart.drawn.legInner + dart.drawn.legOuter) / 2, unit),
-        allowed: formatAmount(SEWN_AGREEMENT, unit),
+        allowed: formatAmount(HAND_AGREEMENT, unit),
       })),
     ),
   };

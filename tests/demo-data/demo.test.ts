@@ -6,7 +6,7 @@ import { MEASURE_NAMES } from "../../src/core/measures/measure";
 import { derivePlan } from "../../src/core/plan/derivePlan";
 import type { Plan } from "../../src/core/plan/plan";
 import type { Work } from "../../src/core/decisions/work";
-import { SEWN_AGREEMENT } from "../../src/core/tolerance";
+import { HAND_AGREEMENT } from "../../src/core/tolerance";
 import { demoWorks } from "../../src/document/demo";
 
 const works = demoWorks();
@@ -61,7 +61,7 @@ describe.each(works.map((work, index) => [work.name, index] as const))("%s", (_,
       const body = level.level === "waist" ? measuresOf(work.tapes).waistGirth : measuresOf(work.tapes).hipGirth;
       const wanted = (body ?? 0) + ease[level.level];
       // Printed finished girths are rounded to 0.1 mm, and so is the ease that follows from them.
-      expect(Math.abs(level.finished - wanted)).toBeLessThan(SEWN_AGREEMENT);
+      expect(Math.abs(level.finished - wanted)).toBeLessThan(HAND_AGREEMENT);
       expect(level.extrapolated).toBe(false);
     }
   });

@@ -25,6 +25,14 @@ describe("a check that does not hold", () => {
       check({ name: "seamsWalk", seam: "side", measured: 204, expected: 200, pieces: ["front", "back"] }),
     ],
     [
+      "The pieces measure 0.07 mm less round the waist than the plan says.",
+      check({ name: "girthAsClaimed", level: "waist", measured: 764.93, expected: 765, tolerance: 0.05 }),
+    ],
+    [
+      "the front and the back do not sew together, they are 0.06 mm out",
+      check({ name: "seamsWalk", seam: "side", measured: -0.06, pieces: ["front", "back"], tolerance: 0.05 }),
+    ],
+    [
       "The legs of the front waist dart differ by 3 mm",
       check({ name: "dartLegsEqual", dart: "waistDart", measured: 143, expected: 140 }),
     ],
@@ -75,6 +83,15 @@ describe("the figures of a check", () => {
       measured: "76.5 cm",
       expected: "76.5 cm ± 1 mm",
     });
+  });
+
+  it("are as fine as what fails", () => {
+    // 0.06 mm are 0.0024 in, and 0.05 are 0.0020.
+    const seam = check({ name: "seamsWalk", seam: "shoulder", measured: 5.94, expected: 6, tolerance: 0.05 });
+    expect(checkPlace(seam, "cm")).toMatchObject({ measured: "5.94 mm", expected: "6 mm ± 0.05 mm" });
+    const side = check({ name: "seamsWalk", seam: "side", measured: -0.06, expected: 0, tolerance: 0.05 });
+    expect(checkPlace(side, "in")).toMatchObject({ measured: "−0.002 in", expected: "0 in ± 0.002 in" });
+    expect(checkPlace({ ...side, measured: -0.03, ok: true }, "cm")).toMatchObject({ measured: "0 mm" });
   });
 
   it("say the range of a dart's end, and the least an opening must pass", () => {

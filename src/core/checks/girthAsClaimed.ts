@@ -2,7 +2,7 @@
 import { piecesOf } from "../pattern/pieceSet";
 import { levelWidth } from "../girth/levelWidth";
 import { isBasque } from "../pattern/pieceGroups";
-import { SEWN_AGREEMENT } from "../tolerance";
+import { GIRTH_AGREEMENT } from "../tolerance";
 import { near, type Check } from "./context";
 
 export const girthAsClaimed: Check = ({ levels, pieces }) =>
@@ -11,7 +11,7 @@ export const girthAsClaimed: Check = ({ levels, pieces }) =>
       name: "girthAsClaimed",
       measured: finished,
       expected: claim,
-      tolerance: SEWN_AGREEMENT,
+      tolerance: GIRTH_AGREEMENT,
       unit: "mm",
       pieces: piecesOf(pieces)
         .filter((piece) => isBasque(piece.name) === (level === "hip") && levelWidth(piece, level) !== null)

@@ -2,7 +2,7 @@
 import { distance, midpoint } from "../geometry/point";
 import { seamLength } from "../girth/seamLength";
 import { pointOf, type Piece } from "../pattern/piece";
-import { SEWN_AGREEMENT } from "../tolerance";
+import { HAND_AGREEMENT, SEWN_AGREEMENT } from "../tolerance";
 import type { Mm } from "../units";
 import { near, type Check } from "./context";
 
@@ -21,10 +21,10 @@ export const strapsReach: Check = ({ pieces: { strap, cup, back } }) => {
   return [
     {
       ...base,
-      ok: length >= way - MOST_TAKE_UP - SEWN_AGREEMENT,
+      ok: length >= way - MOST_TAKE_UP - HAND_AGREEMENT,
       measured: length,
       expected: way - MOST_TAKE_UP,
-      tolerance: SEWN_AGREEMENT,
+      tolerance: HAND_AGREEMENT,
       pieces: ["strap"],
     },
     ...[cup, back].map((piece) =>

@@ -6,12 +6,12 @@ import { dartCap } from "../dart/dartCap";
 import { legsOf } from "../dart/bowedLegs";
 import { edgeFlatten, edgeMap, edgeReverse, type EdgeCurve } from "../geometry/edgeCurve";
 import { validateOutline } from "../geometry/outline";
-import { directionOf, piecePoint, type PiecePoint } from "../geometry/point";
+import { directionOf, distance, piecePoint, type PiecePoint } from "../geometry/point";
 import { pointOf, type Dart, type Piece, type PieceName } from "../pattern/piece";
 import type { Plan } from "../plan/plan";
 import { fail, invariant, ok, type Result } from "../result";
 import { outlineOf } from "../pattern/ring";
-import { CUTTING_ACCURACY } from "../tolerance";
+import { CUTTING_ACCURACY, SAME_LINE } from "../tolerance";
 import type { Allowances } from "../decisions/allowances";
 import { buttonholeAt, buttonPlaces } from "./buttons";
 import { cuttingLine } from "./cuttingLine";
@@ -51,7 +51,7 @@ export function truePiecesOf(plan: Plan, options: TrueOptions): Result<readonly 
   for (const name of PIECE_ORDER) {
     const [one, other] = [left[name], right?.[name]];
     if (!options.names.includes(name) || one === undefined) continue;
-    const even = other === undefined || isSamePiece(one, other);
+    const even = other === undefined || (isSamePiece(one, other) && isSameRow(marks, rightMarks, name));
     const halves: readonly (readonly [Piece, Half | null, Marks])[] = even
       ? [[one, null, marks]]
       : [
@@ -80,6 +80,18 @@ export function truePiecesOf(plan: Plan, options: TrueOptions): Result<readonly 
 interface Marks {
   readonly notches: readonly NotchPlace[];
   readonly buttons: readonly WalkedPlace[];
+}
+
+const buttonsOn = ({ buttons }: Marks, name: PieceName): readonly WalkedPlace[] =>
+  buttons.filter(({ piece }) => piece === name);
+
+/** Whether the buttons on a piece come at the same places on both halves: above or below it the halves may differ. */
+function isSameRow(one: Marks, other: Marks, name: PieceName): boolean {
+  const [these, those] = [buttonsOn(one, name), buttonsOn(other, name)];
+  return (
+    these.length === those.length &&
+    these.every(({ at }, index) => distance(at, invariant(those[index], "button").at) < SAME_LINE)
+  );
 }
 
 const marksOf = (pieces: PieceSet, closure: Closure, meets = pieces): Marks => ({

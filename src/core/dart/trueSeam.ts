@@ -47,7 +47,7 @@ export function trueSeamAtDart(piece: Piece, name: DartName): Piece {
 }
 
 /** Rounds in which the mouth is corrected; each leaves well under a tenth of the error. */
-const ROUNDS = 3;
+const ROUNDS = 8;
 
 /**
  * The same truing with the sewn length of the seam kept: the mouth is made wider or narrower, by fractions of a

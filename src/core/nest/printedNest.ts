@@ -1,6 +1,6 @@
 /** The pieces of a pattern in every printed size: drafted blocks, and the style's pieces made from them in one cup. */
 import type { Pattern } from "../decisions/pattern";
-import { draftMeasuresFor } from "../draft/draftMeasures";
+import { draftMeasuresFor, type DraftMeasures } from "../draft/draftMeasures";
 import { draftBackBlock } from "../draft/backBlock";
 import { draftBasque } from "../draft/basque";
 import { draftFrontBlock } from "../draft/frontBlock";
@@ -10,6 +10,7 @@ import { pieceIn, piecesOf } from "../pattern/pieceSet";
 import { invariant } from "../result";
 import { styleOf } from "../style/index";
 import type { FullBustFailure } from "../surgery/fullBust";
+import { walkBasques } from "../surgery/walkBasques";
 import { NARROWEST_DART } from "../tolerance";
 import type { Mm } from "../units";
 import { pointOf, type Nest, type Piece } from "../pattern/piece";
@@ -34,12 +35,14 @@ export function draftBlocks({ chart, ease, length }: Pattern): Blocks {
   if (length === "waist") return { front, back, frontBasque: [], backBasque: [] };
   const narrowest = Math.min(...measures.map((m) => shapingOf(m).dart));
   const dartLess = Math.min(BASQUE_DART_LESS, narrowest - NARROWEST_DART);
-  const basque = (side: "front" | "back", bodice: readonly Piece[]): Piece[] =>
-    measures.map((m, index) => {
-      const piece = bodice[index];
-      return draftBasque(m, piece === undefined ? 0 : seamLength(piece, "waist"), { side, dartLess });
-    });
-  return { front, back, frontBasque: basque("front", front), backBasque: basque("back", back) };
+  const basqueOf = (side: "front" | "back", m: DraftMeasures, bodice: Piece | undefined) => {
+    const waist = bodice === undefined ? 0 : seamLength(bodice, "waist");
+    return { piece: draftBasque(m, waist, { side, dartLess }), waist };
+  };
+  const basques = measures.map((m, index) =>
+    walkBasques(basqueOf("front", m, front[index]), basqueOf("back", m, back[index])),
+  );
+  return { front, back, frontBasque: basques.map((both) => both.front), backBasque: basques.map((both) => both.back) };
 }
 
 export interface PrintedNest {

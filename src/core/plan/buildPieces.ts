@@ -8,6 +8,7 @@ import { shift, type PiecePoint } from "../geometry/point";
 import { pointOf, type Piece, type PieceName } from "../pattern/piece";
 import type { Blocks } from "../nest/printedNest";
 import { invariant, ok, type Result } from "../result";
+import { walkBasques } from "../surgery/walkBasques";
 import type { BustAdjusted, Style, StyleOptions } from "../style/style";
 import type { FullBustFailure } from "../surgery/fullBust";
 import { fromSideNeck, probableBustPoint, type ProbableBustPoint } from "../bodies/probableBustPoint";
@@ -16,10 +17,13 @@ import type { Mm } from "../units";
 
 /** Whole finished waist for each size at the waist, the base size's darts kept; mm. */
 export function finishedWaists(blocks: Blocks, baseSize: number): readonly Mm[] {
-  return blocks.front.map((_, size) => {
-    const at = levelSizes(baseSize, size, baseSize);
-    return 2 * (blendedWaist(blocks.front, at) + blendedWaist(blocks.back, at));
-  });
+  return blocks.front.map((_, size) => finishedWaistAt(blocks, baseSize, size));
+}
+
+/** Whole finished waist at a fractional size, the base size's darts kept; mm. */
+export function finishedWaistAt(blocks: Blocks, baseSize: number, size: number): Mm {
+  const at = levelSizes(baseSize, size, baseSize);
+  return 2 * (blendedWaist(blocks.front, at) + blendedWaist(blocks.back, at));
 }
 
 /** Blends the waist seam alone: that is all the finished waist needs. */
@@ -102,10 +106,12 @@ function basquesOf({ blocks, style, at }: BuildInputs, cut: PieceSet): PieceSet 
   if (blocks.frontBasque.length === 0) return {};
   const waistOf = (names: readonly PieceName[]): Mm =>
     names.reduce((sum, name) => sum + seamLength(pieceIn(cut, name), "waist"), 0);
-  return {
-    frontBasque: trueToBodice(blendPiece(blocks.frontBasque, at), waistOf(style.waistPieces.front)),
-    backBasque: trueToBodice(blendPiece(blocks.backBasque, at), waistOf(style.waistPieces.back)),
-  };
+  const trued = (sizes: readonly Piece[], waist: Mm) => ({ piece: trueToBodice(blendPiece(sizes, at), waist), waist });
+  const { front, back } = walkBasques(
+    trued(blocks.frontBasque, waistOf(style.waistPieces.front)),
+    trued(blocks.backBasque, waistOf(style.waistPieces.back)),
+  );
+  return { frontBasque: front, backBasque: back };
 }
 
 /** Rounds of truing; each leaves a small part of the error. */

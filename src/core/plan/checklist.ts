@@ -11,7 +11,7 @@ import type { AlterationTrace } from "../alterations/outcome/trace";
 import { rankOf } from "../decisions/tradeOrder";
 import type { DartHome, DartRef, Piece, PieceName, PointName } from "../pattern/piece";
 import { invariant } from "../result";
-import { SAME_LINE, SEWN_AGREEMENT } from "../tolerance";
+import { SAME_LINE, HAND_AGREEMENT } from "../tolerance";
 import type { ChecklistItem, CutLine, MouthPlace, PlannedAlteration, PlannedDart } from "./plan";
 import type { Sizing } from "../sizing/sizing";
 import { lineAt } from "./cutLines";
@@ -151,7 +151,7 @@ function changesDart({ outcome }: PlannedAlteration, { piece, dart }: DartRef): 
   if (before === undefined || after === undefined) return false;
   return ([`${dart}Apex`, `${dart}Inner`, `${dart}Outer`] as const).some((name) => {
     const [from, to] = [before.points[name]?.at, after.points[name]?.at];
-    return from !== undefined && to !== undefined && distance(from, to) > SEWN_AGREEMENT;
+    return from !== undefined && to !== undefined && distance(from, to) > HAND_AGREEMENT;
   });
 }
 
@@ -159,10 +159,10 @@ function changesDart({ outcome }: PlannedAlteration, { piece, dart }: DartRef): 
 function isRedrawn({ printed, drawn }: PlannedDart): boolean {
   if (printed === null) return true;
   const isOffLeg = (end: PiecePoint, leg: PiecePoint): boolean =>
-    Math.abs(lineDistance(end, printed.apex, leg)) > SEWN_AGREEMENT;
+    Math.abs(lineDistance(end, printed.apex, leg)) > HAND_AGREEMENT;
   return (
-    Math.abs(printed.intake - drawn.intake) > SEWN_AGREEMENT ||
-    distance(printed.apex, drawn.apex) > SEWN_AGREEMENT ||
+    Math.abs(printed.intake - drawn.intake) > HAND_AGREEMENT ||
+    distance(printed.apex, drawn.apex) > HAND_AGREEMENT ||
     isOffLeg(drawn.inner, printed.inner) ||
     isOffLeg(drawn.outer, printed.outer)
   );

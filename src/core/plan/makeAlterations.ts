@@ -10,7 +10,8 @@ import { PIECE_ORDER, pieceIn, piecesOf, type PieceSet } from "../pattern/pieceS
 import { pointOf, type DartRef, type PieceName } from "../pattern/piece";
 import { fail, invariant, ok } from "../result";
 import { styleOf } from "../style/index";
-import { trueAll } from "../truing/trueAll";
+import { SEWN_ONLY, trueAll } from "../truing/trueAll";
+import { READS_AS_NOTHING } from "../tolerance";
 import { radians, type Mm } from "../units";
 import type { PiecePoint } from "../geometry/point";
 import { remember } from "../remember";
@@ -123,11 +124,13 @@ function makeAlterations(
     });
   }
   // A redrawn dart is trued, and given back, as it is made; the rest is trued when all of it is done.
-  const { pieces: trued, changes } = isTouched ? trueAll(pieces) : { pieces, changes: [] };
+  const { pieces: trued, changes } = isTouched ? trueAll(pieces) : trueAll(pieces, SEWN_ONLY);
+  // A basque by a redrawn dart is out by tenths of a millimetre, of which nobody needs to know.
+  const noted = isTouched ? changes : changes.filter(({ amount }) => amount >= READS_AS_NOTHING);
   return {
     pieces: trued,
     truing,
-    changes,
+    changes: noted,
     girths,
     alterations: [...alterations, ...cutLines.map((line) => blendPlanned(line, built))],
   };

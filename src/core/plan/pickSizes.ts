@@ -14,12 +14,12 @@ import { fail, invariant, ok, type Result } from "../result";
 import { rankAlternatives } from "../sizing/alternatives";
 import { differenceTaken, pickBust, pickCup, pickBaseSize } from "../sizing/pickBaseSize";
 import type { Sizing } from "../sizing/sizing";
-import { girthAt, solveLevel } from "../sizing/solveLevel";
+import { girthAt, settleLevel, solveLevel } from "../sizing/solveLevel";
 import { styleOf } from "../style/index";
 import type { FullBustFailure } from "../surgery/fullBust";
 import { EXTRAPOLATION_STEPS } from "../tolerance";
 import type { Mm } from "../units";
-import { buildPieces, finishedHips, finishedWaists, type Built } from "./buildPieces";
+import { buildPieces, finishedHips, finishedWaistAt, finishedWaists, type Built } from "./buildPieces";
 import { drawCutLines } from "./cutLines";
 import type { PlanFailure } from "./planFailure";
 import type { CutLine } from "./plan";
@@ -31,6 +31,8 @@ export type PickInputs = Pick<Work, "pattern" | "tapes" | "age" | "picks" | "eas
 /** A level that is blended: the fractional size picked, and the finished girth of each size with the base size's darts. */
 export interface PickedLevel {
   readonly size: number;
+  /** The finished girth at that size. */
+  readonly girth: Mm;
   readonly finished: readonly Mm[];
   readonly body: Mm;
   /** One standard deviation of the body girth. */
@@ -92,14 +94,17 @@ function pickAndBuild({ pattern, tapes, age, picks, easeWanted }: PickInputs): R
   const ease: Ease = { ...drafted, ...easeWanted };
 
   const waists = finishedWaists(blocks, index);
-  const waist = pickLevel("waist", waists, waistGirth + ease.waist, index, picks.waist);
-  if (!waist.ok) return waist;
+  const waistTarget = waistGirth + ease.waist;
+  const waistLine = pickLevel("waist", waists, waistTarget, index, picks.waist);
+  if (!waistLine.ok) return waistLine;
+  const waistAt = (size: number): Mm => finishedWaistAt(blocks, index, size);
+  const waist = picks.waist ?? settleLevel(waistLine.value, waists, waistTarget, waistAt);
   const hips = finishedHips(blocks);
   const isToHip = hips !== null && hipGirth !== undefined;
   const hip = isToHip ? pickLevel("hip", hips, hipGirth + ease.hip, index, picks.hip) : null;
   if (hip !== null && !hip.ok) return hip;
 
-  const at = levelSizes(index, waist.value, hip === null ? waist.value : hip.value);
+  const at = levelSizes(index, waist, hip === null ? waist : hip.value);
   const built = buildPieces({
     blocks,
     style: styleOf(pattern.style),
@@ -123,7 +128,7 @@ function pickAndBuild({ pattern, tapes, age, picks, easeWanted }: PickInputs): R
         bust: bustGirth,
         upperChest: upperChestGirth ?? null,
         finished: { waist: printedWaists(blocks), hip: hips },
-        waistTarget: waistGirth + ease.waist,
+        waistTarget,
         hipTarget: isToHip ? hipGirth + ease.hip : null,
         picked: { baseSize: baseSize.value, cup: cup.value.label },
       }),
@@ -136,10 +141,22 @@ function pickAndBuild({ pattern, tapes, age, picks, easeWanted }: PickInputs): R
     ease,
     bust: bustGirth,
     bodyHip: hipGirth,
-    waist: { size: waist.value, finished: waists, body: waistGirth, spread: taken.waistGirth?.spread ?? 0 },
+    waist: {
+      size: waist,
+      girth: waistAt(waist),
+      finished: waists,
+      body: waistGirth,
+      spread: taken.waistGirth?.spread ?? 0,
+    },
     hip:
       isToHip && hip !== null
-        ? { size: hip.value, finished: hips, body: hipGirth, spread: taken.hipGirth?.spread ?? 0 }
+        ? {
+            size: hip.value,
+            girth: girthAt(hips, hip.value),
+            finished: hips,
+            body: hipGirth,
+            spread: taken.hipGirth?.spread ?? 0,
+          }
         : null,
   });
 }

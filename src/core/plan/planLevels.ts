@@ -4,7 +4,6 @@ import { levelWidth } from "../girth/levelWidth";
 import type { LevelName } from "../pattern/piece";
 import { isBasque } from "../pattern/pieceGroups";
 import { piecesOf } from "../pattern/pieceSet";
-import { girthAt } from "../sizing/solveLevel";
 import { normalBelow } from "../statistics/normal";
 import { BORDERLINE } from "../tolerance";
 import type { Mm } from "../units";
@@ -32,7 +31,7 @@ export function planLevels(
         ),
       ),
     );
-  const blended = (level: "waist" | "hip", { size, finished, body, spread }: PickedLevel): PlannedLevel => {
+  const blended = (level: "waist" | "hip", { size, girth, finished, body, spread }: PickedLevel): PlannedLevel => {
     const target = body + ease[level];
     return {
       level,
@@ -42,7 +41,7 @@ export function planLevels(
       body,
       ease: ease[level],
       target,
-      claim: (picks[level] === undefined ? target : girthAt(finished, size)) + changeAt(level),
+      claim: (picks[level] === undefined ? target : girth) + changeAt(level),
       finished: finishedAt(level),
       ...lineMargin(finished, target, spread),
     };

@@ -4,7 +4,7 @@
  */
 import type { SizeChart } from "../chart/sizeChart";
 import { invariant } from "../result";
-import { BUST_LEFT_ALONE, SEWN_AGREEMENT } from "../tolerance";
+import { BUST_LEFT_ALONE, HAND_AGREEMENT } from "../tolerance";
 import type { Mm } from "../units";
 import { intervalOf } from "./pickInterval";
 import { residualOn, upperChestOf } from "./pickBaseSize";
@@ -65,7 +65,7 @@ function alternative(
       ? 0
       : inputs.hipTarget - invariant(finished.hip[baseSize], "hip");
   const needsBust = Math.abs(residual) > BUST_LEFT_ALONE;
-  const moves = [waistMove, hipMove].filter((move) => Math.abs(move) > SEWN_AGREEMENT);
+  const moves = [waistMove, hipMove].filter((move) => Math.abs(move) > HAND_AGREEMENT);
   const largestMove = Math.max(needsBust ? Math.abs(residual) / 2 : 0, Math.abs(waistMove) / 4, Math.abs(hipMove) / 4);
   return {
     baseSize: invariant(chart.sizes[baseSize], "size").label,

@@ -22,17 +22,21 @@ const STEPS: readonly Truing[] = [equalLegs, smoothDarts, smoothSeams, squareCor
 /** Passes at the most; two or three are usual. */
 const PASSES = 12;
 
+/** What the pieces of redrawn darts get: those are trued as they are made, but for what is left over where they are sewn. */
+export const SEWN_ONLY: readonly Truing[] = [equalLegs, walkSeams];
+
 /**
  * Trues all pieces of a garment.
  *
+ * @param steps  all of them, or those that are wanted
  * @returns the pieces, the very same objects where nothing was off; and what was changed by 0.1 mm or 0.1 degrees or more
  */
-export function trueAll(pieces: PieceSet): Trued {
+export function trueAll(pieces: PieceSet, steps: readonly Truing[] = STEPS): Trued {
   let set = pieces;
   const changes: TruingChange[] = [];
   for (let pass = 0; pass < PASSES; pass += 1) {
     const before = set;
-    for (const step of STEPS) set = step(set, changes);
+    for (const step of steps) set = step(set, changes);
     if (set === before) break;
   }
   return { pieces: set, changes: mergeChanges(changes) };

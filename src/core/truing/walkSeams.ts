@@ -29,8 +29,16 @@ export const walkSeams: Truing = (pieces, changes) =>
 function walked(set: PieceSet, { seam, first, second, ease }: SeamPair, changes: TruingChange[]): PieceSet {
   const off = lengthOf(set, first, seam) - lengthOf(set, second, seam) - ease;
   if (Math.abs(off) <= WALKED_AGREEMENT) return set;
-  const one = withEndMoved(set, first, seam, -off / 2, changes);
-  return withEndMoved(one, second, seam, off / 2, changes);
+  // The girth of the waist is the bodice's: the basque goes by it. All else meets half-way.
+  const share = seam === "waist" ? 0 : off / 2;
+  const made: TruingChange[] = [];
+  const one = share === 0 ? set : withEndMoved(set, first, seam, -share, made);
+  const both = withEndMoved(one, second, seam, off - share, made);
+  const left = lengthOf(both, first, seam) - lengthOf(both, second, seam) - ease;
+  // A corner that runs away is no answer: the seam stays as it was, and is found not to walk.
+  if (!(Math.abs(left) < Math.abs(off))) return set;
+  changes.push(...made);
+  return both;
 }
 
 const lengthOf = (set: PieceSet, names: readonly PieceName[], seam: SeamName): Mm =>

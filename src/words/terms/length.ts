@@ -32,6 +32,12 @@ export function formatAmount(mm: Mm, unit: TypedUnit): string {
   return `${minus(mm, 1)}${Math.abs(Math.round(mm))} mm`;
 }
 
+/** A difference too small to be marked, where it still counts: "0.06 mm", "0.002 in". */
+export function formatFine(mm: Mm, unit: TypedUnit): string {
+  const fine = Number(unit === "in" ? (mm / MM_PER_INCH).toFixed(3) : mm.toFixed(2));
+  return `${fine < 0 ? "−" : ""}${Math.abs(fine)} ${unit === "in" ? "in" : "mm"}`;
+}
+
 /** From here on a round figure in inches is one of eighths. */
 const EIGHTHS_FROM: Mm = MM_PER_INCH / 2;
 

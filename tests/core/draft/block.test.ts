@@ -73,8 +73,19 @@ it.each([20, 100, 180, 230, 250])(
     blocks.frontBasque.forEach((piece, size) => {
       const other = blocks.backBasque[size];
       if (other === undefined) throw new Error("no back");
-      // Half of what the walk allows, so that a blend has room.
-      expect(Math.abs(seamByBezierJs(piece, "side") - seamByBezierJs(other, "side"))).toBeLessThan(0.5);
+      // No more than the curve routines promise, so that a blend has room.
+      expect(Math.abs(seamByBezierJs(piece, "side") - seamByBezierJs(other, "side"))).toBeLessThan(1e-3);
+      // The hem lies 30 mm below the hip line on both, so the two hip lines meet as well.
+      for (const one of [piece, other])
+        expect(pointOf(one, "sideHem").y - pointOf(one, "sideHip").y).toBeCloseTo(30, 9);
+      for (const [one, bodice] of [
+        [piece, blocks.front[size]],
+        [other, blocks.back[size]],
+      ] as const)
+        expect(seamByBezierJs(one, "waist")).toBeCloseTo(
+          bodice === undefined ? NaN : seamByBezierJs(bodice, "waist"),
+          3,
+        );
     });
   },
 );

@@ -8,6 +8,9 @@ import { demoWorks } from "../../../src/document/demo";
 import { clothCorners, lengthOnCloth, polygonOf, seamByBezierJs } from "../../support/independent";
 import { planOf, withAlterations } from "../../support/works";
 
+/** mm. Half of what a fine pencil shows: nothing that is sewn together may differ by more. */
+const WALKED = 0.05;
+
 function pieceOf(plan: Plan, name: PieceName): Piece {
   const piece = plan.left.pieces.find((one) => one.name === name);
   if (piece === undefined) throw new Error(`no ${name}`);
@@ -53,7 +56,7 @@ describe.each(works.map((work, index) => [work.name, index] as const))("%s", (_n
     const girth =
       2 * (seamByBezierJs(pieceOf(plan, "front"), "waist") + seamByBezierJs(pieceOf(plan, "back"), "waist"));
     const level = levelOf("waist");
-    expect(Math.abs(girth - (level?.body ?? NaN) - (level?.ease ?? NaN))).toBeLessThan(1);
+    expect(Math.abs(girth - (level?.body ?? NaN) - (level?.ease ?? NaN))).toBeLessThan(WALKED);
     expect(girth).toBeCloseTo(level?.finished ?? NaN, 3);
   });
 
@@ -88,21 +91,20 @@ describe.each(works.map((work, index) => [work.name, index] as const))("%s", (_n
     const level = levelOf("hip") ?? { body: 0, ease: 0, finished: 0 };
     const girth = 2 * halves.reduce((a, b) => a + b, 0);
     expect(halves).toHaveLength(toHip ? 2 : 0);
-    expect(Math.abs(girth - level.body - level.ease)).toBeLessThan(1);
+    expect(Math.abs(girth - level.body - level.ease)).toBeLessThan(WALKED);
     expect(girth).toBeCloseTo(level.finished, 2);
   });
 
   it("walks: seams that are sewn together are of one length, by bezier-js", () => {
     const [front, back] = [pieceOf(plan, "front"), pieceOf(plan, "back")];
-    expect(Math.abs(seamByBezierJs(front, "side") - seamByBezierJs(back, "side"))).toBeLessThan(1);
-    // The back shoulder is eased on (common practice, no source: 3 to 6 mm).
-    expect(seamByBezierJs(back, "shoulder") - seamByBezierJs(front, "shoulder")).toBeGreaterThan(3 - 1);
-    expect(seamByBezierJs(back, "shoulder") - seamByBezierJs(front, "shoulder")).toBeLessThan(6 + 1);
+    expect(Math.abs(seamByBezierJs(front, "side") - seamByBezierJs(back, "side"))).toBeLessThan(WALKED);
+    // The back shoulder is eased on (common practice, no source: 3 to 6 mm; this draft takes 6).
+    expect(Math.abs(seamByBezierJs(back, "shoulder") - seamByBezierJs(front, "shoulder") - 6)).toBeLessThan(WALKED);
     if (!toHip) return;
     const [frontBasque, backBasque] = [pieceOf(plan, "frontBasque"), pieceOf(plan, "backBasque")];
-    expect(Math.abs(seamByBezierJs(frontBasque, "side") - seamByBezierJs(backBasque, "side"))).toBeLessThan(1);
-    expect(Math.abs(seamByBezierJs(front, "waist") - seamByBezierJs(frontBasque, "waist"))).toBeLessThan(1);
-    expect(Math.abs(seamByBezierJs(back, "waist") - seamByBezierJs(backBasque, "waist"))).toBeLessThan(1);
+    expect(Math.abs(seamByBezierJs(frontBasque, "side") - seamByBezierJs(backBasque, "side"))).toBeLessThan(WALKED);
+    expect(Math.abs(seamByBezierJs(front, "waist") - seamByBezierJs(frontBasque, "waist"))).toBeLessThan(WALKED);
+    expect(Math.abs(seamByBezierJs(back, "waist") - seamByBezierJs(backBasque, "waist"))).toBeLessThan(WALKED);
   });
 });
 
@@ -140,13 +142,29 @@ describe.each(
     const pairs = SEWN.filter(([seam, first, second]) => sumOf(first, seam) > 0 && sumOf(second, seam) > 0);
     expect(pairs.length).toBeGreaterThan(1);
     for (const [seam, first, second] of pairs)
-      expect(Math.abs(sumOf(first, seam) - sumOf(second, seam))).toBeLessThan(1);
+      expect(Math.abs(sumOf(first, seam) - sumOf(second, seam))).toBeLessThan(WALKED);
+  });
+
+  it("has basques that walk as they are printed and as they are blended, before any truing, by bezier-js", () => {
+    for (const pieces of [plan.blended, ...plan.nest.sizes]) {
+      const [front, back] = (["frontBasque", "backBasque"] as const).map((name) =>
+        pieces.find((piece) => piece.name === name),
+      );
+      if (front === undefined || back === undefined) continue;
+      expect(Math.abs(seamByBezierJs(front, "side") - seamByBezierJs(back, "side"))).toBeLessThan(1e-3);
+      const waistOf = (basques: boolean): number =>
+        pieces
+          .filter(({ name }) => name.endsWith("Basque") === basques)
+          .reduce((sum, piece) => sum + seamByBezierJs(piece, "waist"), 0);
+      expect(Math.abs(waistOf(true) - waistOf(false))).toBeLessThan(WALKED);
+    }
+    expect(has("frontBasque")).toBe(work.pattern.length === "hip");
   });
 
   it("finishes at the waist to the body and the ease, by bezier-js", () => {
     const level = plan.levels.find((one) => one.level === "waist");
     const girth = 2 * sumOf(["centreFront", "sideFront", "frontBand", "backBand", "back"], "waist");
-    expect(Math.abs(girth - (level?.body ?? NaN) - (level?.ease ?? NaN))).toBeLessThan(1);
+    expect(Math.abs(girth - (level?.body ?? NaN) - (level?.ease ?? NaN))).toBeLessThan(WALKED);
   });
 
   it("is as wide round the bust as its chart, cup and bust adjustment add up to", () => {

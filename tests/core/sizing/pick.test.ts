@@ -4,7 +4,7 @@ import * as fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { intervalOf, marginOf, pickInterval } from "../../../src/core/sizing/pickInterval";
 import { normalBelow } from "../../../src/core/statistics/normal";
-import { girthAt, solveLevel } from "../../../src/core/sizing/solveLevel";
+import { girthAt, settleLevel, solveLevel } from "../../../src/core/sizing/solveLevel";
 import { anyAmount } from "../../support/amounts";
 import { planOf, testWork } from "../../support/works";
 
@@ -73,6 +73,26 @@ describe("solveLevel", () => {
   it("refuses past two steps and says what can be reached", () => {
     expect(solveLevel([700, 740, 800], 619, 0)).toEqual({ ok: false, failure: { least: 620, most: 920 } });
     expect(solveLevel([700, 740, 800], 920, 0)).toEqual({ ok: true, value: 4 });
+  });
+});
+
+describe("settleLevel", () => {
+  // A girth of 700 + 40 s, less 0.4 s (1 - s) between two lines: the sag of a blended seam, many times over.
+  const measured = (size: number): number => 700 + 40 * size - 0.4 * size * (1 - size);
+
+  it("finds the size at which the pieces measure what is wanted: the root of a quadratic", () => {
+    for (const wanted of [690, 704, 719.99, 733, 760]) {
+      const straight = (wanted - 700) / 40;
+      const [b, c] = [39.6, 700 - wanted];
+      const root = (-b + Math.sqrt(b * b - 4 * 0.4 * c)) / (2 * 0.4);
+      expect(settleLevel(straight, [700, 740], wanted, measured)).toBeCloseTo(root, 6);
+      expect(Math.abs(root - straight)).toBeGreaterThan(1e-5);
+    }
+  });
+
+  it("stays where it is between rows that do not differ, and where nothing nearer is met", () => {
+    expect(settleLevel(0.5, [700, 700], 700, () => 700.3)).toBe(0.5);
+    expect(settleLevel(0.5, [700, 740], 720, () => 720.3)).toBe(0.5);
   });
 });
 

@@ -18,6 +18,7 @@ import {
 import { invariant } from "../../../src/core/result";
 import { outlineOf } from "../../../src/core/pattern/ring";
 import { trueAll } from "../../../src/core/truing/trueAll";
+import { walkSeams } from "../../../src/core/truing/walkSeams";
 import { anyAmount } from "../../support/amounts";
 import {
   anyGarmentOf,
@@ -119,6 +120,21 @@ describe("truing all", () => {
       "1.5",
       "1.5",
     ]);
+  });
+
+  it("brings a basque to its bodice at the waist, which is the garment's girth, and leaves the bodice alone", () => {
+    const pieces = trued(garment({ style: "sideDart" }));
+    const off = pulled(pieces, "frontBasque", "sideWaist", 0.5, 0);
+    const { pieces: set, changes } = trueAll(off);
+    expect(set.front).toBe(off.front);
+    expectTrue(set);
+    expect(changes.find(({ seam }) => seam === "waist")).toMatchObject({ piece: "frontBasque", what: "seamWalked" });
+  });
+
+  it("moves nothing for a seam whose length is no number: no corner can bring it to the other's", () => {
+    const pieces = trued(garment({ style: "sideDart" }));
+    const off = pulled(pieces, "frontBasque", "sideHem", 0, NaN);
+    expect(trueAll(off, [walkSeams]).pieces).toBe(off);
   });
 
   it("squares the neck at the centre: by what it was bent, keeping its length", () => {

@@ -119,8 +119,8 @@ describe("checks", () => {
       .getAllByRole("row")
       .map((row) => [...row.querySelectorAll("td")].map((cell) => cell.textContent));
     // Waist 752 and hip 1034 on the tape, with the pattern's ease of 40 and 50.
-    expect(rows).toContainEqual(["front and back, waist", "79.2 cm", "79.2 cm ± 1 mm"]);
-    expect(rows).toContainEqual([expect.stringContaining("hip"), "108.4 cm", "108.4 cm ± 1 mm"]);
+    expect(rows).toContainEqual(["front and back, waist", "79.2 cm", "79.2 cm ± 0.05 mm"]);
+    expect(rows).toContainEqual([expect.stringContaining("hip"), "108.4 cm", "108.4 cm ± 0.05 mm"]);
     const ends = checkOf("A dart ends short of the bust point");
     await userEvent.click(within(ends).getByText("2 measured"));
     expect(

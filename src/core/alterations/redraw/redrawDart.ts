@@ -11,7 +11,7 @@ import { fail, ok, type Result } from "../../result";
 import { dartOf, type Piece } from "../../pattern/piece";
 import { untouched, type Applied } from "../outcome/applied";
 import { takenAtBust } from "../../girth/levelWidth";
-import { SAME_LINE, SEWN_AGREEMENT, SHARES_WHOLE } from "../../tolerance";
+import { GIRTH_WORTH_TELLING, SAME_LINE, SHARES_WHOLE } from "../../tolerance";
 import type { Mm } from "../../units";
 import { applyDartEnd } from "./moveDartEnd";
 import { applyDartPlace } from "./moveDartPlace";
@@ -98,7 +98,7 @@ function notesOf(before: Piece, after: Piece, alteration: DartRedraw, trued: Mm)
     notes.push({ code: "bustLoses", amount: 2 * alteration.by });
   }
   const takes = 2 * (takenAtBust(after) - takenAtBust(before));
-  if (takes > SEWN_AGREEMENT) notes.push({ code: "bustLoses", amount: takes });
+  if (takes > GIRTH_WORTH_TELLING) notes.push({ code: "bustLoses", amount: takes });
   if (Math.abs(trued) > SAME_LINE) notes.push({ code: "legsTrued", amount: Math.abs(trued) });
   return notes;
 }
