@@ -2,6 +2,7 @@
 import { fail, ok, type Result } from "../core/result";
 import { CURRENT_VERSION } from "../document/upgrades";
 import { connectionTo, type Connection, type WorkRecord } from "./database";
+import { freshId } from "./freshId";
 import type { Library, StorageFailure, WorkEntry } from "./library";
 import { readSavedWork } from "./readSavedWork";
 
@@ -52,8 +53,8 @@ function libraryOver({ get, close }: Connection): Library {
         const tx = db.transaction("works", "readwrite");
         const before = await tx.store.get(saved.id);
         const isConflict = before !== undefined && before.stamp !== saved.stamp;
-        const id = isConflict ? crypto.randomUUID() : saved.id;
-        const stamp = crypto.randomUUID();
+        const id = isConflict ? freshId() : saved.id;
+        const stamp = freshId();
         const record: WorkRecord = {
           id,
           name: saved.work.name,

@@ -1,4 +1,5 @@
 /** What the page says until it is dismissed, some of it with an answer to press. */
+import { freshId } from "./freshId";
 import type { Message, SessionStore } from "./sessionState";
 
 export interface Messages {
@@ -11,7 +12,7 @@ export interface Messages {
 export function createMessages(state: SessionStore): Messages {
   return {
     add: (text, action) => {
-      const message = { id: crypto.randomUUID(), text, ...(action === undefined ? {} : { action }) };
+      const message = { id: freshId(), text, ...(action === undefined ? {} : { action }) };
       state.setState(({ messages }) => ({ messages: [...messages, message] }));
       return message.id;
     },

@@ -2,6 +2,7 @@
 import type { Work } from "../core/decisions/work";
 import { storageFailureSentence, UNSAVED_WORDS } from "../words/storage";
 import type { Autosave } from "./autosave";
+import { freshId } from "./freshId";
 import { NEW_STAMP, type SavedWork } from "./library";
 import type { SessionParts } from "./sessionParts";
 import { cutGestureShort } from "./workStore";
@@ -35,7 +36,7 @@ export function createWorkSwitch(parts: SessionParts, { save }: Autosave): WorkS
   };
 
   const openNew = async (work: Work): Promise<void> => {
-    const unsaved: SavedWork = { id: crypto.randomUUID(), work, past: [], future: [], stamp: NEW_STAMP };
+    const unsaved: SavedWork = { id: freshId(), work, past: [], future: [], stamp: NEW_STAMP };
     openWork.replace(unsaved);
     const done = await library.save(unsaved);
     if (done.ok) {

@@ -5,6 +5,7 @@ import { blankPattern, blankWork } from "../../document/blank";
 import type { WorkSession } from "../../store/workSession";
 import { createShowing, ShowingProvider } from "../session/ofWork";
 import { WorkStoreProvider, type WorkStore } from "../session/useWork";
+import { offerFile } from "./offerFile";
 import { WorksProvider, type Works } from "./useWorks";
 
 export interface WorkSessionProviderProps {
@@ -91,13 +92,4 @@ function blankWith({ unit, sheetFormat, printerMargin }: Work): Work {
     ...(sheetFormat === undefined ? {} : { sheetFormat }),
     ...(printerMargin === undefined ? {} : { printerMargin }),
   };
-}
-
-function offerFile({ name, text }: { readonly name: string; readonly text: string }): void {
-  const address = URL.createObjectURL(new Blob([text], { type: "application/json" }));
-  const link = document.createElement("a");
-  link.href = address;
-  link.download = name;
-  link.click();
-  URL.revokeObjectURL(address);
 }
