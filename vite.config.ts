@@ -53,7 +53,9 @@ function builtPage(): Plugin {
     transformIndexHtml: {
       order: "post",
       handler: (html) => {
-        const late = html.match(/ *<(?:script type="module"|link rel="stylesheet") crossorigin[^>]*>(?:<\/script>)?\n/g);
+        const late = html.match(
+          / *<(?:script type="module"|link rel="stylesheet") crossorigin[^>]*>(?:<\/script>)?\n/g,
+        );
         if (late === null || late.length < 2) throw new Error("the built page has not the tags it should have");
         const early = late.reduce((rest, tag) => rest.replace(tag, ""), html);
         return early

@@ -29,7 +29,7 @@
         say("lost", "The page could not be fetched");
       else if (from === window) fault(event.error);
     },
-    true
+    true,
   );
   window.addEventListener("unhandledrejection", function (event) {
     fault(event.reason);

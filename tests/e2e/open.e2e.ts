@@ -1,8 +1,9 @@
 /** However and wherever the page is opened, something stands on it; and all that it asks for are its own files. */
-import { readFile } from "node:fs/promises";
+import { readdir, readFile } from "node:fs/promises";
 import { join } from "node:path";
 import { pathToFileURL } from "node:url";
 import { expect, test, type Page } from "@playwright/test";
+import { textOf } from "../support/poppler";
 import { browserFlags, installedBrowser } from "../tools/browser.mjs";
 import { serve, site, type Served } from "./site";
 import { expectNoAxeViolations, fill, goTo, STEPS } from "./support";
@@ -105,7 +106,9 @@ test.describe("opened where it cannot start", () => {
   test("without JavaScript it says that it needs it", async ({ browser, baseURL }) => {
     const page = await browser.newPage({ javaScriptEnabled: false, ...(baseURL === undefined ? {} : { baseURL }) });
     await page.goto("./");
-    await expect(page.getByText("Bodicewright needs JavaScript.")).toBeVisible();
+    const words = page.locator("noscript");
+    await expect(words).toBeVisible();
+    await expect(words).toContainText("Bodicewright needs JavaScript.");
     await expect(page.getByText("One moment…")).toBeHidden();
     await page.close();
   });
@@ -154,33 +157,145 @@ test.describe("opened where it cannot start", () => {
     await expect(page.getByText("The page has not started yet")).toBeVisible();
   });
 
-  test("a fault at the start is said, with its kind, and the works stay where they are", async ({ page }) => {
+  test("a fault at the start is said, with its kind, and the works stay where they are", async ({ page, context }) => {
     await page.goto("./");
     await page.getByRole("button", { name: "Start with my own measures" }).click();
     await fill(page, /^Bust girth/, "92.4");
     await expect(page.getByText("Saved here")).toBeVisible();
     await page.waitForTimeout(900);
-    await page.route(/assets\/first-.*\.js$/, async (route) => {
-      const response = await route.fetch();
-      await route.fulfill({ response, body: `${await response.text()}\nnull.nothing;` });
-    });
-    await page.addInitScript(() => {
-      Object.defineProperty(window, "requestIdleCallback", {
-        get: () => {
-          throw new RangeError("no idle time here");
-        },
-      });
-      // The first thing that the start looks at.
+
+    const failing = await context.newPage();
+    await failing.addInitScript(() => {
+      // What the start looks at first of all.
       const find = document.getElementById.bind(document);
       document.getElementById = (id: string) => {
         if (id === "root") throw new RangeError("no root today");
         return find(id);
       };
     });
+    await failing.goto("./");
+    await expect(failing.getByRole("heading", { name: "The page could not start" })).toBeVisible();
+    await expect(failing.getByText("(RangeError)")).toBeVisible();
+    await expect(failing.getByText("works kept in this browser are still there")).toBeVisible();
+    await expectNoAxeViolations(failing);
+
     await page.reload();
-    await expect(page.getByRole("heading", { name: "The page could not start" })).toBeVisible();
-    await expect(page.getByText("(RangeError)")).toBeVisible();
-    await expect(page.getByText("works kept in this browser are still there")).toBeVisible();
-    await expectNoAxeViolations(page);
+    await expect(page.getByLabel(/^Bust girth/).first()).toHaveValue("92.4");
   });
+
+  test("the page does not wait for a database that has opened and then says nothing", async ({ page }) => {
+    await page.clock.install();
+    await page.addInitScript(() => {
+      // Every request is made and none is ever answered.
+      const listen = EventTarget.prototype.addEventListener;
+      IDBTransaction.prototype.addEventListener = () => {};
+      IDBRequest.prototype.addEventListener = function heard(...args: Parameters<typeof listen>) {
+        if (this instanceof IDBOpenDBRequest) listen.apply(this, args);
+      };
+    });
+    await page.goto("./");
+    await expect(page.getByText("One moment…")).toBeVisible();
+    await page.clock.runFor(9000);
+    await expect(page.getByText(/does not let the page keep anything/)).toBeVisible();
+    await fill(page, /^Waist girth/, "74.4");
+    await expect(page.getByLabel(/^Waist girth/)).toHaveValue("74.4");
+  });
+});
+
+test("the whole job asks for nothing but files of the build, and sends nothing", async ({ page, context }) => {
+  test.setTimeout(120_000);
+  const faults = faultsOf(page);
+  const asked: { readonly method: string; readonly url: string; readonly body: string | null }[] = [];
+  // Those of workers too.
+  context.on("request", (request) =>
+    asked.push({ method: request.method(), url: request.url(), body: request.postData() }),
+  );
+  const sockets: string[] = [];
+  page.on("websocket", (socket) => sockets.push(socket.url()));
+  const refused: string[] = [];
+  await page.exposeFunction("noteRefusal", (what: string) => refused.push(what));
+  await page.addInitScript(() => {
+    document.addEventListener("securitypolicyviolation", (event) => {
+      const note: unknown = Reflect.get(window, "noteRefusal");
+      if (typeof note === "function") note(`${event.violatedDirective}: ${event.blockedURI} ${event.sample}`);
+    });
+  });
+
+  await page.goto("./");
+  await page.getByRole("button", { name: "Start with my own measures" }).click();
+  await fill(page, /^Bust girth/, "90.5");
+  await fill(page, /^Upper chest girth/, "85.1");
+  await fill(page, /^Waist girth/, "76.2");
+  await fill(page, /^Hip girth/, "100.3");
+  await goTo(page, "Envelope");
+  await page.getByRole("button", { name: "Wren bodice (invented)" }).click();
+  await page.getByText("What this chart fits").click();
+  await goTo(page, "Blend");
+  await expect(page.getByText("Size 14", { exact: true })).toBeVisible();
+  await goTo(page, "Darts");
+  await page.getByTestId("handle-front-waistDart-apex").focus();
+  await page.keyboard.press("Shift+ArrowDown");
+  await page.keyboard.press("Tab");
+  await page.getByText("See it sewn").click();
+  await expect(page.getByRole("slider", { name: /The front, sewn/ }).first()).toBeVisible();
+  await goTo(page, "Fit");
+  await page.getByLabel("What do you see?").fill("fold");
+  await page.getByRole("button", { name: /^Sway back/ }).click();
+  await fill(page, /^Take out at the centre back/, "9");
+  await goTo(page, "Paper");
+  const foot = await page.pdf({ preferCSSPageSize: true });
+  expect(textOf(foot)).toMatch(/Page 1 of \d/);
+  await page.getByRole("radio", { name: "True-scale pieces" }).check();
+  for (const file of ["PDF", "SVG", "DXF"]) {
+    await Promise.all([
+      page.waitForEvent("download", { timeout: 40_000 }),
+      page.getByRole("button", { name: `Make the ${file}` }).click(),
+    ]);
+  }
+  await page.getByRole("button", { name: "Works" }).click();
+  await Promise.all([page.waitForEvent("download"), page.getByRole("button", { name: "Download this work" }).click()]);
+  await page.reload();
+  await expect(page.getByRole("heading", { level: 2, name: "Paper" })).toBeVisible();
+
+  const files = new Set((await readdir(site, { recursive: true })).map((file) => `/${file}`));
+  const own = new URL(page.url()).origin;
+  const foreign = asked.filter(({ method, url, body }) => {
+    const { origin, pathname, protocol, search } = new URL(url);
+    // What the page itself has made for a download is at no address of anybody's.
+    if (protocol === "blob:" && origin === own) return false;
+    const isFile = pathname === "/" || files.has(pathname);
+    return method !== "GET" || body !== null || origin !== own || search !== "" || !isFile;
+  });
+  expect(foreign).toEqual([]);
+  // What makes paper and its typefaces are among what was heard.
+  for (const part of ["paperWorker-", "SourceSans3_700Bold-"])
+    expect(asked.some(({ url }) => url.includes(part))).toBe(true);
+  expect(sockets).toEqual([]);
+  expect(refused).toEqual([]);
+  expect(faults).toEqual([]);
+});
+
+test("the built page may not send anything, nor run what is written into it", async ({ page }) => {
+  await page.goto("./");
+  await expect(page.getByRole("heading", { level: 2, name: "Tape" })).toBeVisible();
+  const refused = await page.evaluate(async () => {
+    const heard: string[] = [];
+    document.addEventListener("securitypolicyviolation", ({ effectiveDirective }) => heard.push(effectiveDirective));
+    await fetch("./favicon.svg").catch(() => {});
+    const script = document.createElement("script");
+    script.textContent = "document.title = 'written in'";
+    document.head.append(script);
+    const style = document.createElement("style");
+    style.textContent = "body { display: none }";
+    document.head.append(style);
+    const picture = new Image();
+    picture.src = "http://127.0.0.1:9/elsewhere.png";
+    await picture.decode().catch(() => {});
+    await new Promise((resolve) => {
+      setTimeout(resolve, 50);
+    });
+    return heard;
+  });
+  expect(refused.toSorted()).toEqual(["connect-src", "img-src", "script-src-elem", "style-src-elem"]);
+  await expect(page).toHaveTitle(/Bodicewright/);
 });

@@ -38,9 +38,7 @@ export async function serve(folder: string): Promise<Served> {
     if (file === null || file.includes("..") || request.method !== "GET") return void response.writeHead(404).end();
     readFile(join(site, file)).then(
       (bytes) =>
-        response
-          .writeHead(200, { "content-type": TYPES[extname(file)] ?? "application/octet-stream" })
-          .end(bytes),
+        response.writeHead(200, { "content-type": TYPES[extname(file)] ?? "application/octet-stream" }).end(bytes),
       () => response.writeHead(404).end("not here"),
     );
   });
