@@ -26,16 +26,20 @@ export function App() {
         Skip to the work
       </a>
       <Head />
-      <PartBoundary name="The list of steps">
-        <Thread />
-      </PartBoundary>
+      <div className="thread-place">
+        <PartBoundary name="The list of steps">
+          <Thread />
+        </PartBoundary>
+      </div>
       <StepPlace />
       <TablePlace inTurn={inTurn} />
       <LedgerPlace inTurn={inTurn} />
-      <PartBoundary name="What the page has to say">
-        <Messages />
-      </PartBoundary>
-      <PageFaults />
+      <div className="messages">
+        <PageFaults />
+        <PartBoundary name="What the page has to say">
+          <Messages />
+        </PartBoundary>
+      </div>
     </div>
   );
 }

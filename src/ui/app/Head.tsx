@@ -12,21 +12,21 @@ export function Head() {
     <header className="head">
       <h1 className="brand">Bodicewright</h1>
       <div className="head-work">
-        <PartBoundary name="The name of this work">
+        <PartBoundary name="The name of this work" isSmall>
           <WorkName />
         </PartBoundary>
-        <PartBoundary name="The list of works" offersWork>
+        <PartBoundary name="The list of works" isSmall answer={<DownloadWork />}>
           <WorksMenu />
         </PartBoundary>
-        <PartBoundary name="Whether your work is saved">
+        <PartBoundary name="Whether your work is saved" isSmall>
           <StorageState />
         </PartBoundary>
       </div>
       <div className="head-tools">
-        <PartBoundary name="Undo and redo">
+        <PartBoundary name="Undo and redo" isSmall>
           <UndoRedo />
         </PartBoundary>
-        <PartBoundary name="The choice of the unit">
+        <PartBoundary name="The choice of the unit" isSmall>
           <UnitSwitch />
         </PartBoundary>
       </div>
@@ -45,6 +45,15 @@ function WorkName() {
       value={name}
       onCommit={(text) => run({ kind: "setName", name: text })}
     />
+  );
+}
+
+function DownloadWork() {
+  const { download } = useWorks();
+  return (
+    <button type="button" className="button" onClick={download}>
+      Download this work
+    </button>
   );
 }
 

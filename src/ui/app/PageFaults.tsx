@@ -27,7 +27,7 @@ export function PageFaults() {
   }, []);
   if (!isSaid) return null;
   return (
-    <div className="page-fault note bad" role="alert">
+    <div className="note bad" role="alert">
       <p>
         <strong>Something in the page went wrong just now.</strong> Your work is kept. If the page does not do what it
         should, load it again.

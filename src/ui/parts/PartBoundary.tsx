@@ -1,13 +1,14 @@
 import "./parts.css";
 import { Component, useEffect, useLayoutEffect, useRef, type ReactNode } from "react";
 import { useSettledWork } from "../session/useWork";
-import { useWorks } from "../works/useWorks";
 
 export interface PartBoundaryProps {
   /** As a sentence begins: "The table". */
   readonly name: string;
-  /** Where it is by this part that a work is downloaded else. */
-  readonly offersWork?: boolean;
+  /** Whether it is one of several in a row, with no room for much to say. */
+  readonly isSmall?: boolean;
+  /** What else can be done about it, as where the part is the way to something that is wanted all the more now. */
+  readonly answer?: ReactNode;
   readonly children: ReactNode;
 }
 
@@ -29,12 +30,12 @@ export class PartBoundary extends Component<PartBoundaryProps, PartBoundaryState
   readonly retry = (): void => this.setState(({ tries }) => ({ isBroken: false, tries: tries + 1 }));
 
   override render() {
-    const { name, offersWork = false, children } = this.props;
+    const { name, isSmall = false, answer, children } = this.props;
     const { isBroken, tries } = this.state;
     if (!isBroken) return children;
     return (
-      <Broken name={name} onHeal={this.heal} onRetry={this.retry} hasReload={tries > 0}>
-        {offersWork && <DownloadWork />}
+      <Broken name={name} isSmall={isSmall} onHeal={this.heal} onRetry={this.retry} hasReload={tries > 0}>
+        {answer}
       </Broken>
     );
   }
@@ -42,6 +43,7 @@ export class PartBoundary extends Component<PartBoundaryProps, PartBoundaryState
 
 interface BrokenProps {
   readonly name: string;
+  readonly isSmall: boolean;
   readonly onHeal: () => void;
   readonly onRetry: () => void;
   readonly hasReload: boolean;
@@ -49,7 +51,7 @@ interface BrokenProps {
 }
 
 /** Tries again by itself as soon as the work is another one, as after undo. */
-function Broken({ name, onHeal, onRetry, hasReload, children }: BrokenProps) {
+function Broken({ name, isSmall, onHeal, onRetry, hasReload, children }: BrokenProps) {
   const work = useSettledWork((current) => current);
   const before = useRef(work);
   useEffect(() => {
@@ -58,22 +60,17 @@ function Broken({ name, onHeal, onRetry, hasReload, children }: BrokenProps) {
   return (
     <Failed
       title={`${name} cannot be shown: something in it went wrong.`}
-      text="Your work is kept, and the rest of the page works. If it does not help to try again, undo what you did last."
+      text={
+        isSmall
+          ? "Your work is kept."
+          : "Your work is kept, and the rest of the page works. If it does not help to try again, undo what you did last."
+      }
       isTrying={false}
       onRetry={onRetry}
       hasReload={hasReload}
     >
       {children}
     </Failed>
-  );
-}
-
-function DownloadWork() {
-  const { download } = useWorks();
-  return (
-    <button type="button" className="button" onClick={download}>
-      Download this work
-    </button>
   );
 }
 

@@ -82,10 +82,7 @@ const STEPS = [
 ] as const;
 
 async function othersLive(but: string | null): Promise<void> {
-  for (const [what, find] of Object.entries(GOES_ON)) {
-    if (what === but) expect(find).toThrow(/Unable to find/);
-    else await waitFor(find);
-  }
+  for (const [what, find] of Object.entries(GOES_ON)) if (what !== but) await waitFor(find);
 }
 
 describe("a fault in", () => {
@@ -155,7 +152,7 @@ describe("a fault in", () => {
 
 describe("the whole page", () => {
   it("that cannot be shown saves what is not saved, and offers the work and a new start", async () => {
-    const flush = vi.fn(async () => {});
+    const flush = vi.fn<() => Promise<void>>(async () => {});
     const Faulty = () => {
       throw new Error("planted");
     };
