@@ -15,7 +15,7 @@
   }
 
   function fault(error) {
-    say("fault", "The page could not start", error && typeof error.name === "string" ? error.name : "");
+    say("fault", "The page cannot be shown", error && typeof error.name === "string" ? error.name : "");
   }
 
   if (location.protocol === "file:") say("file", "This page can’t start from a file");

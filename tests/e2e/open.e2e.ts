@@ -174,13 +174,28 @@ test.describe("opened where it cannot start", () => {
       };
     });
     await failing.goto("./");
-    await expect(failing.getByRole("heading", { name: "The page could not start" })).toBeVisible();
+    await expect(failing.getByRole("heading", { name: "The page cannot be shown" })).toBeVisible();
     await expect(failing.getByText("(RangeError)")).toBeVisible();
     await expect(failing.getByText("works kept in this browser are still there")).toBeVisible();
     await expectNoAxeViolations(failing);
 
     await page.reload();
     await expect(page.getByLabel(/^Bust girth/).first()).toHaveValue("92.4");
+  });
+
+  test("where nothing at all can be drawn, the words of the start come back", async ({ page }) => {
+    await page.addInitScript(() => {
+      for (const method of ["appendChild", "insertBefore"] as const) {
+        const put = Object.getOwnPropertyDescriptor(Node.prototype, method)?.value as (...nodes: Node[]) => Node;
+        Reflect.set(Node.prototype, method, function refuse(this: Node, ...nodes: Node[]) {
+          if (this instanceof HTMLElement && this.id === "root") throw new SyntaxError("nothing goes in here");
+          return put.apply(this, nodes);
+        });
+      }
+    });
+    await page.goto("./");
+    await expect(page.getByRole("heading", { name: "The page cannot be shown" })).toBeVisible();
+    await expect(page.getByText("(SyntaxError)")).toBeVisible();
   });
 
   test("the page does not wait for a database that has opened and then says nothing", async ({ page }) => {
