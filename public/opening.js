@@ -19,6 +19,7 @@
   }
 
   if (location.protocol === "file:") say("file", "This page can’t start from a file");
+  else root.setAttribute("data-served", "");
 
   window.addEventListener(
     "error",

@@ -146,6 +146,7 @@ test.describe("opened where it cannot start", () => {
     });
     await expect(page.getByText("The page has not started yet")).toBeVisible();
     await expect(page.getByRole("link", { name: "Load the page again" })).toBeVisible();
+    await expect(page.getByText("npm start")).toBeHidden();
   });
 
   test("even its small script and stylesheet may be missing", async ({ page }) => {
