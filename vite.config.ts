@@ -1,5 +1,6 @@
 import { fileURLToPath } from "node:url";
 import react from "@vitejs/plugin-react";
+import type { Plugin } from "vite";
 import { defineConfig } from "vitest/config";
 
 /** Test folders that need a document; every other test folder runs in plain Node. */
@@ -27,14 +28,56 @@ function comesWithEntry(graph: Graph): ReadonlySet<string> {
   return reached;
 }
 
+/** What the built page may do: load its own files, and nothing else. No connection, no script or style written in the page. */
+const POLICY = [
+  "default-src 'none'",
+  "script-src 'self'",
+  "style-src 'self'",
+  "img-src 'self'",
+  "font-src 'self'",
+  "worker-src 'self'",
+  "connect-src 'none'",
+  "base-uri 'none'",
+  "form-action 'none'",
+  "object-src 'none'",
+].join("; ");
+
+/**
+ * The policy first of all in the built page, and its script and stylesheet at its end: what stands there from the beginning
+ * is then seen while they are on their way, and its own small script is there before they can fail.
+ */
+function builtPage(): Plugin {
+  return {
+    name: "built-page",
+    apply: "build",
+    transformIndexHtml: {
+      order: "post",
+      handler: (html) => {
+        const late = html.match(
+          / *<(?:script type="module"|link rel="stylesheet") crossorigin[^>]*>(?:<\/script>)?\n/g,
+        );
+        if (late === null || late.length < 2) throw new Error("the built page has not the tags it should have");
+        const early = late.reduce((rest, tag) => rest.replace(tag, ""), html);
+        return early
+          .replace("<head>", `<head>\n    <meta http-equiv="Content-Security-Policy" content="${POLICY}" />`)
+          .replace(/ *<\/body>/, `${late.join("")}  </body>`);
+      },
+    },
+  };
+}
+
 export default defineConfig({
   // Relative addresses, so that the built site works from any folder of any server.
   base: "./",
-  plugins: [react()],
+  plugins: [react(), builtPage()],
   resolve: { alias: ABSENT.map((name) => ({ find: new RegExp(`^${name}$`), replacement: absent })) },
   worker: { format: "es" },
   build: {
     sourcemap: false,
+    // The policy lets no picture be written into the page, and the fetch of the polyfill is refused; no browser that can run
+    // the page wants it.
+    assetsInlineLimit: 0,
+    modulePreload: { polyfill: false },
     manifest: true,
     rolldownOptions: {
       output: {

@@ -3,26 +3,33 @@ import { StrictMode } from "react";
 import { createRoot } from "react-dom/client";
 import { invariant } from "./core/result";
 import { firstDemo } from "./document/firstDemo";
-import { createWorkSession } from "./store/workSession";
 import { openLibrary } from "./store/browserLibrary";
-import { createWorkStore } from "./store/workStore";
 import { App } from "./ui/app/App";
+import { beginSession } from "./ui/app/beginSession";
+import { PageBoundary } from "./ui/app/PageBoundary";
 import { WorkSessionProvider } from "./ui/works/WorkSessionProvider";
 
 const root = invariant(document.getElementById("root"), "an element with the id root in index.html");
-const first = firstDemo();
+// What stands in index.html is seen until the first drawing, and again should React itself give up.
+const opening = Array.from(root.childNodes, (node) => node.cloneNode(true));
 
-const store = createWorkStore(first);
-const library = await openLibrary();
-const session = library.ok
-  ? createWorkSession(store, library.value, first)
-  : createWorkSession(store, null, first, library.failure);
-await session.start();
+async function begin(): Promise<void> {
+  const { store, session } = await beginSession(openLibrary, firstDemo());
+  const giveUp = (error: unknown): void => {
+    root.replaceChildren(...opening);
+    // Heard by opening.js, which says it in words.
+    reportError(error);
+  };
+  createRoot(root, { onUncaughtError: giveUp }).render(
+    <StrictMode>
+      <PageBoundary session={session}>
+        <WorkSessionProvider store={store} session={session}>
+          <App />
+        </WorkSessionProvider>
+      </PageBoundary>
+    </StrictMode>,
+  );
+}
 
-createRoot(root).render(
-  <StrictMode>
-    <WorkSessionProvider store={store} session={session}>
-      <App />
-    </WorkSessionProvider>
-  </StrictMode>,
-);
+// Without its stylesheet the page is not started: what opening.js says of it stands there.
+if (document.documentElement.dataset["opening"] !== "lost") void begin();

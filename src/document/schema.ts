@@ -9,6 +9,9 @@ import { LIMITS } from "../core/decisions/limits";
 import { isSeenOf } from "../core/decisions/seenAtDart";
 import type { Work } from "../core/decisions/work";
 
+// The built page's policy forbids code made of text, and even the probe whether it may be made.
+z.config({ jitless: true });
+
 const text = z.string().check(z.maxLength(LIMITS.text));
 const unreadText = z.string().check(z.maxLength(LIMITS.unreadText));
 const length = z.number().check(z.gte(-LIMITS.length), z.lte(LIMITS.length));

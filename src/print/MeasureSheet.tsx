@@ -13,7 +13,7 @@ import { capital } from "../words/terms/names";
 import { landmarkWords, tapeGuide, tapeHelpWords, tapeNotes, type LandmarkName } from "../words/tapeGuide";
 import { testSideWords } from "../words/testSquares";
 import { Blank } from "./Blank";
-import { pageRule } from "./pageRule";
+import { PageSetup } from "./PageSetup";
 import { TapeDrawing } from "./TapeDrawing";
 import { Words } from "./Words";
 
@@ -38,7 +38,7 @@ export function MeasureSheet({ work, lastTime }: MeasureSheetProps) {
   const measures = lastTime ? measuresOf(work.tapes) : {};
   return (
     <article className="printed-checklist measure-sheet" aria-label="Measure sheet" data-paper={work.paper}>
-      <style dangerouslySetInnerHTML={{ __html: pageRule(work.paper, work.name, "Measure sheet") }} />
+      <PageSetup paper={work.paper} name={work.name} kind="Measure sheet" />
       <Heading work={work} />
       <ul className="ms-notes">
         {tapeNotes(work.unit).map(({ title, text }) => (

@@ -6,7 +6,7 @@ import { BeforeCutting } from "./BeforeCutting";
 import { HowSure } from "./HowSure";
 import { Notes } from "./Notes";
 import { OrderOfWork } from "./OrderOfWork";
-import { pageRule } from "./pageRule";
+import { PageSetup } from "./PageSetup";
 import { SheetHeading } from "./SheetHeading";
 import { Sums } from "./Sums";
 import { Verify } from "./Verify";
@@ -23,8 +23,7 @@ export function PrintedChecklist({ work, plan }: PrintedChecklistProps) {
   const isShort = plan.checklist.length <= FEW_JOBS;
   return (
     <article className="printed-checklist" aria-label="Alteration checklist" data-paper={work.paper}>
-      {/* The rule holds no text but the escaped name, so it can go in as it is on either side of rendering. */}
-      <style dangerouslySetInnerHTML={{ __html: pageRule(work.paper, work.name) }} />
+      <PageSetup paper={work.paper} name={work.name} />
       <SheetHeading work={work} plan={plan} />
       <HowSure work={work} />
       <BeforeCutting work={work} plan={plan} />

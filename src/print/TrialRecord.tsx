@@ -20,7 +20,7 @@ import {
   wearersHalf,
 } from "../words/trial";
 import { Blank } from "./Blank";
-import { pageRule } from "./pageRule";
+import { PageSetup } from "./PageSetup";
 import { Words } from "./Words";
 
 interface TrialRecordProps {
@@ -31,7 +31,7 @@ interface TrialRecordProps {
 export function TrialRecord({ work, plan }: TrialRecordProps) {
   return (
     <article className="printed-checklist trial-record" aria-label="Trial record" data-paper={work.paper}>
-      <style dangerouslySetInnerHTML={{ __html: pageRule(work.paper, work.name, "Trial record") }} />
+      <PageSetup paper={work.paper} name={work.name} kind="Trial record" />
       <Heading work={work} plan={plan} />
       <section className="tr-figures" aria-label="The toile on the body">
         {trialFigure(plan).map((view) => (

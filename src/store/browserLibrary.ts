@@ -20,6 +20,7 @@ export async function openLibrary(
   const answer = await library.pageValue("last-open");
   if (answer.ok) return ok(library);
   const { failure } = answer;
+  if (failure.code === "storage/silent") return fail({ code: "storage/unanswered" });
   return fail(failure.code === "storage/failed" ? { code: "storage/unavailable", detail: failure.detail } : failure);
 }
 

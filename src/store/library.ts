@@ -32,6 +32,8 @@ export type StorageFailure =
   | { readonly code: "storage/failed"; readonly detail: string }
   /** No answer came in time; it may still come. */
   | { readonly code: "storage/silent" }
+  /** It did not answer when the page began, and is not asked any more. */
+  | { readonly code: "storage/unanswered" }
   | { readonly code: "storage/missing"; readonly id: string }
   | { readonly code: "storage/damaged"; readonly id: string; readonly why: WorkFileFailure };
 

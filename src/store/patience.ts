@@ -4,17 +4,31 @@ import type { Library, StorageFailure } from "./library";
 
 type Answer<T> = Promise<Result<T, StorageFailure>>;
 
+/** ms. One that has kept silent once is not waited for so long again, until it answers. */
+const SHORT = 500;
+
 /**
  * @param patience ms. What comes later is not heard, but may have happened all the same: a save that is given up can still
  * reach the database.
  */
 export function withPatience(library: Library, patience: number): Library {
+  let isSilent = false;
   const soon = <T>(answer: Answer<T>): Answer<T> => {
     let timer: ReturnType<typeof setTimeout>;
     const late = new Promise<Result<T, StorageFailure>>((resolve) => {
-      timer = setTimeout(() => resolve(fail({ code: "storage/silent" })), patience);
+      timer = setTimeout(
+        () => {
+          isSilent = true;
+          resolve(fail({ code: "storage/silent" }));
+        },
+        isSilent ? Math.min(SHORT, patience) : patience,
+      );
     });
-    return Promise.race([answer, late]).finally(() => clearTimeout(timer));
+    const heard = answer.then((result) => {
+      isSilent = false;
+      return result;
+    });
+    return Promise.race([heard, late]).finally(() => clearTimeout(timer));
   };
   return {
     list: () => soon(library.list()),

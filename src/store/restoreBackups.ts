@@ -44,7 +44,8 @@ async function restore(parts: SessionParts, left: LeftBehind, round = 1): Promis
     const name = copyName(left.saved.work.name);
     const copy = { ...left.saved, id: freshId(), stamp: NEW_STAMP, work: { ...left.saved.work, name } };
     const done = await saveAs(parts, copy);
-    if (done.ok) messages.add(conflictCopySentence(kept.value.work.name, name, await parts.collisionWords(made.collisions)));
+    if (done.ok)
+      messages.add(conflictCopySentence(kept.value.work.name, name, await parts.collisionWords(made.collisions)));
     return done;
   }
   const { code } = kept.failure;

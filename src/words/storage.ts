@@ -3,7 +3,14 @@ import { listWords } from "./terms/names";
 import { workFileFailureSentence, type WorkFileFailureLike } from "./workFile";
 
 export type StorageFailureLike =
-  | { readonly code: "storage/unavailable" | "storage/full" | "storage/failed" | "storage/silent" }
+  | {
+      readonly code:
+        | "storage/unavailable"
+        | "storage/full"
+        | "storage/failed"
+        | "storage/silent"
+        | "storage/unanswered";
+    }
   | { readonly code: "storage/missing" }
   | { readonly code: "storage/damaged"; readonly why: WorkFileFailureLike };
 
@@ -17,6 +24,8 @@ export function storageFailureSentence(failure: StorageFailureLike): string {
       return "The last change could not be saved here. You can work on; download the work to be safe.";
     case "storage/silent":
       return "This browser’s storage does not answer, so nothing is saved for the moment. You can work on: it is tried again by itself. Download the work to be safe.";
+    case "storage/unanswered":
+      return "This browser’s storage did not answer when the page was opened. You can work on, and what you change is put by for the next time, as far as the browser lets it be. Download the work to be safe; load the page again to find your other works.";
     case "storage/missing":
       return "That work is no longer kept in this browser.";
     case "storage/damaged":

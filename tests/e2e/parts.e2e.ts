@@ -190,6 +190,20 @@ test("what makes true-scale paper, lost on the way, says so, and is loaded by tr
   await expect(page.getByText(/pages with pieces, and a first page with this map/)).toBeVisible({ timeout: 30_000 });
 });
 
+test("the typefaces of a PDF, lost on the way, are said and loaded by trying again", async ({ page }) => {
+  const lost = await failing(page, /\/SourceSans3_700Bold-/);
+  await page.goto("./#paper");
+  await page.getByRole("radio", { name: "True-scale pieces" }).check();
+  await page.getByRole("button", { name: "Make the PDF" }).click();
+  await expect(page.getByText(/The typefaces for the PDF could not be loaded/)).toBeVisible({ timeout: 30_000 });
+  expect(lost.asked()).toBeGreaterThan(0);
+  lost.letThrough();
+  await Promise.all([
+    page.waitForEvent("download", { timeout: 40_000 }),
+    page.getByRole("button", { name: "Make the PDF" }).click(),
+  ]);
+});
+
 test("the focus goes into the step to which a link that has gone led, though the step is still loading", async ({
   page,
 }) => {

@@ -1,14 +1,11 @@
 import { join } from "node:path";
-import { fileURLToPath } from "node:url";
 import { defineConfig } from "@playwright/test";
 import { browserFlags, installedBrowser } from "../tools/browser.mjs";
+import { port, root, site } from "./site";
 
-const root = fileURLToPath(new URL("../..", import.meta.url));
-const port = Number(process.env["BODICEWRIGHT_E2E_PORT"] ?? 4173);
+// The tests run against a fresh build.
 const address = `http://127.0.0.1:${port}/`;
 
-// The tests run against a fresh build, in a folder of their own so that runs on other ports do not meet.
-const site = join(root, "node_modules", ".cache", `bodicewright-e2e-${port}`);
 const report = process.env["BODICEWRIGHT_E2E_REPORT"] ?? join(root, "test-results", "e2e.json");
 
 const browser = installedBrowser();

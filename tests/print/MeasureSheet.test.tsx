@@ -1,6 +1,6 @@
 /** The measure sheet, as a reader has it: every measure, boxes to write in, and what was read last time. */
 import { cleanup, render, screen, within } from "@testing-library/react";
-import { afterEach, describe, expect, it } from "vitest";
+import { afterEach, describe, expect, it, vi } from "vitest";
 import { derivePlan } from "../../src/core/plan/derivePlan";
 import { MEASURE_NAMES } from "../../src/core/measures/measure";
 import type { Work } from "../../src/core/decisions/work";
@@ -87,11 +87,17 @@ describe("MeasureSheet", () => {
   });
 
   it("is set for its paper, with its name and the pages counted at the foot", () => {
-    const rule = show({ ...taken, paper: "Letter" }).querySelector("style")?.textContent ?? "";
+    const sheet = vi.spyOn(CSSStyleSheet.prototype, "replaceSync");
+    const before = document.adoptedStyleSheets.length;
+    show({ ...taken, paper: "Letter" });
+    expect(document.adoptedStyleSheets).toHaveLength(before + 1);
+    const rule = sheet.mock.lastCall?.[0] ?? "";
     expect(rule).toContain("size: letter");
     expect(rule).toContain("Measure\\20 sheet");
     expect(rule).not.toContain("checklist");
     expect(rule).toContain("counter(pages)");
+    cleanup();
+    expect(document.adoptedStyleSheets).toHaveLength(before);
   });
 
   it("calls a demo an invented one, and no real work so", () => {

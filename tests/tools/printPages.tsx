@@ -12,6 +12,7 @@ import { fileURLToPath } from "node:url";
 import { renderToStaticMarkup } from "react-dom/server";
 import { derivePlan } from "../../src/core/plan/derivePlan";
 import type { Work } from "../../src/core/decisions/work";
+import { pageRule } from "../../src/print/pageRule";
 import { PrintedChecklist } from "../../src/print/PrintedChecklist";
 import { printCases } from "../print/printCases";
 import { browserFlags, installedBrowser } from "./browser.mjs";
@@ -37,7 +38,7 @@ function pageOf(work: Work): string {
   const plan = derivePlan(work);
   if (!plan.ok) throw new Error(`${work.name}: ${plan.failure.code}`);
   const sheet = renderToStaticMarkup(<PrintedChecklist work={work} plan={plan.value} />);
-  return `<!doctype html><html lang="en"><meta charset="utf-8"><title>${work.paper}</title><style>${fontFace}${css}</style>
+  return `<!doctype html><html lang="en"><meta charset="utf-8"><title>${work.paper}</title><style>${fontFace}${css}${pageRule(work.paper, work.name)}</style>
 <body><header>Not on paper</header><div style="display:grid;height:50vh;overflow:auto"><nav>Not on paper</nav>
 <main class="step"><header class="step-head">Not on paper</header><div class="paper-preview">${sheet}</div></main></div>
 <footer>Not on paper</footer></body></html>`;

@@ -2,11 +2,13 @@ import { memo, useEffect, useRef, useState } from "react";
 import { flushSync } from "react-dom";
 import { fetchAhead } from "../parts/fetchAhead";
 import { alreadyHere, useLaterState, type Later } from "../parts/later";
+import { PartBoundary } from "../parts/PartBoundary";
 import { PartPlace } from "../parts/PartPlace";
 import { AHEAD, LEDGER, STEP_PARTS, TABLE } from "./parts";
 import { TapeStep } from "../tape/TapeStep";
 import { Head } from "./Head";
 import { Messages } from "./Messages";
+import { PageFaults } from "./PageFaults";
 import { STEPS, usePageState, type Sheet, type Step } from "../session/pageState";
 import { STEP_TITLES, Thread } from "./Thread";
 import { useHashStep } from "./useHashStep";
@@ -24,11 +26,20 @@ export function App() {
         Skip to the work
       </a>
       <Head />
-      <Thread />
+      <div className="thread-place">
+        <PartBoundary name="The list of steps">
+          <Thread />
+        </PartBoundary>
+      </div>
       <StepPlace />
       <TablePlace inTurn={inTurn} />
       <LedgerPlace inTurn={inTurn} />
-      <Messages />
+      <div className="messages">
+        <PageFaults />
+        <PartBoundary name="What the page has to say">
+          <Messages />
+        </PartBoundary>
+      </div>
     </div>
   );
 }

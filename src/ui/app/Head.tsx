@@ -1,32 +1,59 @@
 import { TextField } from "../fields/TextField";
+import { PartBoundary } from "../parts/PartBoundary";
 import { useWorks } from "../works/useWorks";
 import { WorksMenu } from "../works/WorksMenu";
 import { UndoRedo } from "./UndoRedo";
 import { UnitSwitch } from "./UnitSwitch";
 import { useRun, useSettledWork } from "../session/useWork";
 
+/** Each tool stands by itself: whichever fails, the others are there. */
 export function Head() {
-  const name = useSettledWork((work) => work.name);
-  const run = useRun();
   return (
     <header className="head">
       <h1 className="brand">Bodicewright</h1>
       <div className="head-work">
-        <TextField
-          className="work-name"
-          label="Name of this work"
-          labelHidden
-          value={name}
-          onCommit={(text) => run({ kind: "setName", name: text })}
-        />
-        <WorksMenu />
-        <StorageState />
+        <PartBoundary name="The name of this work" isSmall>
+          <WorkName />
+        </PartBoundary>
+        <PartBoundary name="The list of works" isSmall answer={<DownloadWork />}>
+          <WorksMenu />
+        </PartBoundary>
+        <PartBoundary name="Whether your work is saved" isSmall>
+          <StorageState />
+        </PartBoundary>
       </div>
       <div className="head-tools">
-        <UndoRedo />
-        <UnitSwitch />
+        <PartBoundary name="Undo and redo" isSmall>
+          <UndoRedo />
+        </PartBoundary>
+        <PartBoundary name="The choice of the unit" isSmall>
+          <UnitSwitch />
+        </PartBoundary>
       </div>
     </header>
+  );
+}
+
+function WorkName() {
+  const name = useSettledWork((work) => work.name);
+  const run = useRun();
+  return (
+    <TextField
+      className="work-name"
+      label="Name of this work"
+      labelHidden
+      value={name}
+      onCommit={(text) => run({ kind: "setName", name: text })}
+    />
+  );
+}
+
+function DownloadWork() {
+  const { download } = useWorks();
+  return (
+    <button type="button" className="button" onClick={download}>
+      Download this work
+    </button>
   );
 }
 

@@ -4,7 +4,7 @@ import { useWorks } from "../works/useWorks";
 export function Messages() {
   const { messages, dismiss } = useWorks();
   return (
-    <div className="messages" role="status">
+    <div className="messages-said" role="status">
       {messages.map((message) => (
         <div key={message.id} className="message">
           <p>{message.text}</p>

@@ -5,6 +5,7 @@ import { createLater, type Later } from "../parts/later";
 import { SEWN } from "../sewn/sewnPart";
 import { BODIES } from "../tape/bodiesPart";
 import { PLAN_NOTE } from "../tape/planNotePart";
+import { COLLISIONS } from "../works/collisionsPart";
 import { DEMOS } from "../works/demosPart";
 
 /** The steps but Tape, which comes with the page. */
@@ -34,4 +35,5 @@ export const AHEAD: readonly Pick<Later<unknown>, "fetchAhead">[] = [
   SEWN,
   CHART_FIT,
   DEMOS,
+  COLLISIONS,
 ];

@@ -1,6 +1,4 @@
 /** Makes paper away from the page, so that the page never waits. Loaded only when paper is asked for. */
-import boldUrl from "@expo-google-fonts/source-sans-3/700Bold/SourceSans3_700Bold.ttf?url";
-import regularUrl from "@expo-google-fonts/source-sans-3/400Regular/SourceSans3_400Regular.ttf?url";
 import { makePaper, previewPaper } from "../../paper/makePaper";
 import type { PaperFile } from "../../paper/request";
 import type { PaperAnswer, PaperAsk } from "./paperMessages";
@@ -35,15 +33,17 @@ function say(message: PaperAnswer, transfer: Transferable[] = []): void {
 async function typefacesFor(file: PaperFile): Promise<Typefaces | null> {
   if (file !== "pdf") return NONE;
   try {
-    fetched ??= { regular: await bytesAt(regularUrl), bold: await bytesAt(boldUrl) };
+    fetched ??= { regular: bytesIn((await regular()).default), bold: bytesIn((await bold()).default) };
     return fetched;
   } catch {
     return null;
   }
 }
 
-async function bytesAt(address: string): Promise<Uint8Array> {
-  const response = await fetch(address);
-  if (!response.ok) throw new TypeError(`${response.status} for ${address}`);
-  return new Uint8Array(await response.arrayBuffer());
-}
+// Imported like any other part: the page has no leave to connect to anything, and so has no worker of it.
+const regular = () => import("@expo-google-fonts/source-sans-3/400Regular/SourceSans3_400Regular.ttf?inline");
+const bold = () => import("@expo-google-fonts/source-sans-3/700Bold/SourceSans3_700Bold.ttf?inline");
+
+/** What is written out in a data address. */
+const bytesIn = (address: string): Uint8Array =>
+  Uint8Array.from(atob(address.slice(address.indexOf(",") + 1)), (sign) => sign.charCodeAt(0));

@@ -125,12 +125,16 @@ export function TapeStep() {
           <TapeGuidance measure={shown} />
         </aside>
       </div>
-      <PartPlace part={BODIES} name="The guesses" placeholder={null}>
-        {({ WhoseBodies }) => <WhoseBodies />}
-      </PartPlace>
-      <PartPlace part={PLAN_NOTE} name="What the plan still needs" placeholder={null}>
-        {(PlanNote) => <PlanNote />}
-      </PartPlace>
+      <div className="part-own">
+        <PartPlace part={BODIES} name="The guesses" placeholder={null}>
+          {({ WhoseBodies }) => <WhoseBodies />}
+        </PartPlace>
+      </div>
+      <div className="part-own">
+        <PartPlace part={PLAN_NOTE} name="What the plan still needs" placeholder={null}>
+          {(PlanNote) => <PlanNote />}
+        </PartPlace>
+      </div>
     </>
   );
 }

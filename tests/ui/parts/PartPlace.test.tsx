@@ -66,6 +66,25 @@ describe("the place of a part", () => {
     expect(document.activeElement).toBe(screen.getByRole("main"));
   });
 
+  it("keeps the focus in its own place, though that is a small one of a step", async () => {
+    const { part } = failing(1);
+    const { user } = await renderWork(
+      <main>
+        <p>The rest of the step</p>
+        <div data-testid="own">
+          <PartPlace part={part} name="The guesses">
+            {(Shown) => <Shown />}
+          </PartPlace>
+        </div>
+      </main>,
+    );
+    await screen.findByRole("alert");
+    again().focus();
+    await user.keyboard("{Enter}");
+    expect(await screen.findByText("The panel itself")).toBeTruthy();
+    expect(document.activeElement).toBe(screen.getByTestId("own"));
+  });
+
   it("offers the whole page again where trying once more did not help", async () => {
     const { part } = failing(2);
     const { user } = await show(part);
@@ -107,8 +126,10 @@ describe("a part with a fault in it", () => {
     expect(screen.getByRole("alert").textContent).toContain("The ledger cannot be shown");
     expect(screen.getByText("The rest")).toBeTruthy();
     expect(work().age).toBe(99);
+    expect(screen.queryByRole("button", { name: "Load the whole page again" })).toBeNull();
     await user.click(again());
     expect(screen.getByRole("alert")).toBeTruthy();
+    expect(screen.getByRole("button", { name: "Load the whole page again" })).toBeTruthy();
   });
 
   it("is back by itself once what it failed at is undone", async () => {

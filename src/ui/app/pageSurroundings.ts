@@ -1,0 +1,32 @@
+/** What a session has around it in a browser. */
+import { pageStorage } from "../../store/backup";
+import type { Library, StorageFailure } from "../../store/library";
+import type { Surroundings } from "../../store/sessionParts";
+import { pageChannel } from "../../store/tabs";
+import { COLLISIONS } from "../works/collisionsPart";
+import { offerFile } from "../works/offerFile";
+
+export const pageSurroundings = (library: Library | StorageFailure): Surroundings => ({
+  library,
+  storage: pageStorage(),
+  channel: pageChannel(),
+  now: () => Date.now(),
+  isHidden: () => document.visibilityState === "hidden",
+  give: offerFile,
+  persist,
+  collisionWords: async (collisions) => {
+    await COLLISIONS.load();
+    const words = COLLISIONS.get();
+    return words.kind === "here" ? collisions.map(words.value) : [];
+  },
+});
+
+/** Over plain http browsers keep things, but promise nothing. */
+async function persist(): Promise<boolean | null> {
+  if (!("storage" in navigator) || !("persist" in navigator.storage)) return null;
+  try {
+    return await navigator.storage.persist();
+  } catch {
+    return null;
+  }
+}

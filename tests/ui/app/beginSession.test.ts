@@ -1,0 +1,43 @@
+import { describe, expect, it } from "vitest";
+import { fail, ok } from "../../../src/core/result";
+import { memoryLibrary } from "../../../src/store/memoryLibrary";
+import { run } from "../../../src/store/workStore";
+import { beginSession } from "../../../src/ui/app/beginSession";
+import { sampleWork } from "../../support/sampleWork";
+
+const never = () => new Promise<never>(() => {});
+
+describe("the session that the page begins with", () => {
+  it("is on the library, where it answers", async () => {
+    const library = memoryLibrary();
+    const { store, session } = await beginSession(async () => ok(library), sampleWork);
+    expect(store.getState().work.name).toBe(sampleWork.name);
+    expect(session.state.getState().storage.state).toBe("saved");
+    expect(await library.list()).toMatchObject({ ok: true, value: [{ name: sampleWork.name }] });
+  });
+
+  it("keeps nothing, and says so, where there is no library", async () => {
+    const why = { code: "storage/unavailable", detail: "none" } as const;
+    const { store, session } = await beginSession(async () => fail(why), sampleWork);
+    expect(store.getState().work.name).toBe(sampleWork.name);
+    expect(session.state.getState().storage.state).toBe("failed");
+  });
+
+  it.each(["list", "lastOpen"] as const)("begins without the library where %s is never answered", async (method) => {
+    const library = { ...memoryLibrary(), [method]: never };
+    const { store, session } = await beginSession(async () => ok(library), sampleWork, 20);
+    expect(session.state.getState().storage.state).toBe("failed");
+    run(store, { kind: "setName", name: "Mine" });
+    expect(session.file().name).toBe("mine.bodice.json");
+  });
+
+  it("fails as the library fails by a fault of ours", async () => {
+    const broken = {
+      ...memoryLibrary(),
+      list: () => {
+        throw new RangeError("planted");
+      },
+    };
+    await expect(beginSession(async () => ok(broken), sampleWork)).rejects.toThrow("planted");
+  });
+});
