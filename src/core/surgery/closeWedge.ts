@@ -4,6 +4,7 @@
  * smooth again.
  */
 import { edgeLength, edgeNearest, edgePointAt, lineEdge, type EdgeCurve } from "../geometry/edgeCurve";
+import { halve } from "../geometry/iterate";
 import { isInOutline } from "../geometry/outline";
 import { directionOf, distance, midpoint, polar, turnBetween, type PiecePoint } from "../geometry/point";
 import { rigidMotion } from "../geometry/rigid";
@@ -148,13 +149,8 @@ function orMost<T extends WedgeClosed>(
   const done = close(wedge);
   if (done === "no-dart") return fail({ code: "wedge/no-dart" });
   if (done !== null) return ok(done);
-  let [most, beyond] = [0, wedge.amount];
-  while (beyond - most > WALKED_AGREEMENT) {
-    const middle = (most + beyond) / 2;
-    if (close({ ...wedge, amount: middle }) === null) beyond = middle;
-    else most = middle;
-  }
-  return fail({ code: "wedge/too-much", most });
+  const { holding } = halve(0, wedge.amount, WALKED_AGREEMENT, (tried) => close({ ...wedge, amount: tried }) !== null);
+  return fail({ code: "wedge/too-much", most: holding });
 }
 
 /** null where the wedge is too wide for the edge or for the dart. */
@@ -307,13 +303,7 @@ function withHollowFilled(piece: Piece, seam: SeamName, length: Mm): Piece {
   const out = directionOf(pointOf(piece, middle), midpoint(pointOf(piece, first), pointOf(piece, last)));
   const filled = (by: Mm): Piece =>
     corners.reduce((done, corner) => moveMouthEnd(done, corner, polar(pointOf(piece, corner), out, by)), piece);
-  let [low, high] = [0, DEEPEST_FILLED];
-  while (high - low > SOLVER_ACCURACY) {
-    const by = (low + high) / 2;
-    if (seamLength(filled(by), seam) > length) low = by;
-    else high = by;
-  }
-  return filled(high);
+  return filled(halve(0, DEEPEST_FILLED, SOLVER_ACCURACY, (by) => seamLength(filled(by), seam) > length).failing);
 }
 
 const cornersWithin = (piece: Piece, seam: SeamName): PointName[] =>

@@ -9,11 +9,14 @@ import { mergeChanges, type TruingChange } from "./changes";
 import { squareCorners, straightenJoins } from "./trueCorners";
 import { equalLegs, smoothDarts, smoothSeams } from "./trueSeams";
 import type { Truing } from "./truing";
+import { leftOf, type TruingLeft } from "./truingLeft";
 import { walkSeams } from "./walkSeams";
 
 interface Trued {
   readonly pieces: PieceSet;
   readonly changes: readonly TruingChange[];
+  /** What could not be trued; null where all came out near enough. */
+  readonly left: TruingLeft | null;
 }
 
 /** One follows from the other: a seam made smooth changes its length, a seam walked its corners. */
@@ -25,7 +28,8 @@ const PASSES = 12;
 /**
  * Trues all pieces of a garment.
  *
- * @returns the pieces, the very same objects where nothing was off; and what was changed by 0.1 mm or 0.1 degrees or more
+ * @returns the pieces, the very same objects where nothing was off; what was changed by 0.1 mm or 0.1 degrees or more; and
+ *          what is still off, so that the pieces are no answer
  */
 export function trueAll(pieces: PieceSet): Trued {
   let set = pieces;
@@ -35,5 +39,5 @@ export function trueAll(pieces: PieceSet): Trued {
     for (const step of STEPS) set = step(set, changes);
     if (set === before) break;
   }
-  return { pieces: set, changes: mergeChanges(changes) };
+  return { pieces: set, changes: mergeChanges(changes), left: leftOf(pieces, set) };
 }
