@@ -34,10 +34,10 @@ export const LINES_PARALLEL = 1e-9;
 /** mm. Where iterations on lengths stop: well below what paper or a printer can show. */
 export const SOLVER_ACCURACY = 1e-6;
 
-/** Times (no unit). How often a correction that makes things worse is halved: to a 256th; what still swings then has no answer near by. */
+/** Rounds. How often a correction that makes things worse is halved: to a 256th; what still swings then has no answer near by. */
 export const NEARER_MOST_SHARINGS = 8;
 
-/** Times (no unit). Halvings of a length: from ten metres they reach far below SOLVER_ACCURACY. */
+/** Rounds. Halvings of a length: from ten metres they reach far below SOLVER_ACCURACY. */
 export const NEARER_MOST_HALVINGS = 60;
 
 /** Share of a value (no unit). What rounding may cost in a short sum: some fifty times the spacing of doubles. */
@@ -83,7 +83,7 @@ export const WALKED_AGREEMENT = 0.05;
 /** mm. Truing moves a corner by a few millimetres; what it would have to move further was not drawn to be sewn together (our own choice). */
 export const TRUED_AT_MOST = 60;
 
-/** Alterations. Of those that cannot be trued, so many are sought out one by one; then all that follow are left out (our own choice). */
+/** Rounds. Of alterations that cannot be trued, so many are sought out one by one; then all that follow are left out (our own choice). */
 export const UNTRUED_SOUGHT = 3;
 
 /** mm or degrees. Truing that moved less than this is not told: no ruler shows it. */

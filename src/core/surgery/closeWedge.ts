@@ -141,20 +141,26 @@ export function closeWedgeIntoDart(piece: Piece, wedge: Wedge): Result<WedgeInDa
   return orMost(wedge, (tried) => intoDart(piece, tried));
 }
 
-/** A refused amount: the most that is not, by halving. */
+/**
+ * A refused amount: the most that is not, by halving. Where not even the least is taken, as by a dart that is as wide as can
+ * be, there is nothing to seek.
+ *
+ * @param close what finishes the piece, so that a trial need not; null where the wedge is too wide
+ */
 function orMost<T extends WedgeClosed>(
   wedge: Wedge,
-  close: (wedge: Wedge) => T | "no-dart" | null,
+  close: (wedge: Wedge) => (() => T) | "no-dart" | null,
 ): Result<T, WedgeFailure> {
   const done = close(wedge);
   if (done === "no-dart") return fail({ code: "wedge/no-dart" });
-  if (done !== null) return ok(done);
+  if (done !== null) return ok(done());
+  if (close({ ...wedge, amount: WALKED_AGREEMENT }) === null) return fail({ code: "wedge/too-much", most: 0 });
   const { holding } = halve(0, wedge.amount, WALKED_AGREEMENT, (tried) => close({ ...wedge, amount: tried }) !== null);
   return fail({ code: "wedge/too-much", most: holding });
 }
 
 /** null where the wedge is too wide for the edge or for the dart. */
-function intoDart(piece: Piece, wedge: Wedge): WedgeInDart | "no-dart" | null {
+function intoDart(piece: Piece, wedge: Wedge): (() => WedgeInDart) | "no-dart" | null {
   const fold = foldAt(piece, wedge);
   if (fold === null) return null;
   const way = waysFrom(fold.piece, fold.corner).toSorted((a, b) => a.length - b.length)[0];
@@ -165,7 +171,7 @@ function intoDart(piece: Piece, wedge: Wedge): WedgeInDart | "no-dart" | null {
   const turned = turnedAbout(fold, { end: way.end, onward: way.onward }, wedge, turn);
   const smooth = smoothFold(turned.piece, piece, fold, wedge);
   if (!isAsWanted(smooth, piece, wedge)) return null;
-  return { piece: endedAgain(smooth, piece, way.dart, wedge), trace: turned.trace, turn, dart: way.dart };
+  return () => ({ piece: endedAgain(smooth, piece, way.dart, wedge), trace: turned.trace, turn, dart: way.dart });
 }
 
 /**
@@ -176,7 +182,7 @@ export function closeWedgeIntoPrincess(piece: Piece, seam: SeamName, amount: Mm)
   return orMost({ seam, amount, point: pointOf(piece, "princessBust") }, (tried) => intoPrincess(piece, tried));
 }
 
-function intoPrincess(piece: Piece, wedge: Wedge): WedgeClosed | null {
+function intoPrincess(piece: Piece, wedge: Wedge): (() => WedgeClosed) | null {
   const fold = foldAt(piece, wedge);
   if (fold === null) return null;
   const turn = wedgeAngle(wedge.amount, distance(wedge.point, pointOf(fold.piece, fold.corner)));
@@ -190,7 +196,7 @@ function intoPrincess(piece: Piece, wedge: Wedge): WedgeClosed | null {
   const length = seamLength(piece, "princess");
   const isWalked = Math.abs(seamLength(drawn, "princess") - length) < TRUING_ACCURACY;
   const walked = isWalked ? drawn : withSeamEnd(drawn, "princess", "princessTop", length);
-  return { piece: walked, trace: turned.trace, turn };
+  return () => ({ piece: walked, trace: turned.trace, turn });
 }
 
 /** The angle a dart has when its legs are drawn on to a point. */
@@ -303,7 +309,11 @@ function withHollowFilled(piece: Piece, seam: SeamName, length: Mm): Piece {
   const out = directionOf(pointOf(piece, middle), midpoint(pointOf(piece, first), pointOf(piece, last)));
   const filled = (by: Mm): Piece =>
     corners.reduce((done, corner) => moveMouthEnd(done, corner, polar(pointOf(piece, corner), out, by)), piece);
-  return filled(halve(0, DEEPEST_FILLED, SOLVER_ACCURACY, (by) => seamLength(filled(by), seam) > length).failing);
+  const isTooLong = (by: Mm): boolean => seamLength(filled(by), seam) > length;
+  // Where the deepest is not enough there is nothing to seek.
+  return filled(
+    isTooLong(DEEPEST_FILLED) ? DEEPEST_FILLED : halve(0, DEEPEST_FILLED, SOLVER_ACCURACY, isTooLong).failing,
+  );
 }
 
 const cornersWithin = (piece: Piece, seam: SeamName): PointName[] =>
