@@ -34,6 +34,12 @@ export const LINES_PARALLEL = 1e-9;
 /** mm. Where iterations on lengths stop: well below what paper or a printer can show. */
 export const SOLVER_ACCURACY = 1e-6;
 
+/** Rounds. How often a correction that makes things worse is halved: to a 256th; what still swings then has no answer near by. */
+export const NEARER_MOST_SHARINGS = 8;
+
+/** Rounds. Halvings of a length: from ten metres they reach far below SOLVER_ACCURACY. */
+export const NEARER_MOST_HALVINGS = 60;
+
 /** Share of a value (no unit). What rounding may cost in a short sum: some fifty times the spacing of doubles. */
 export const ROUNDING = 1e-14;
 
@@ -69,6 +75,9 @@ export const SQUARE_CORNER_DEGREES = 1;
 /** Degrees. How straight two corners must be together where two pieces are joined. */
 export const JOINED_CORNER_DEGREES = 3;
 
+/** mm. No point of a bodice lies further from where its centre line begins: what does was drawn by mistake. */
+export const FURTHEST_POINT = 3000;
+
 // Seams drawn anew.
 
 /** mm. Where truing stops correcting a length: a tenth of what the curve routines promise, and it saves half the work. */
@@ -76,6 +85,12 @@ export const TRUING_ACCURACY = 1e-4;
 
 /** mm. Seams and legs that differ by more than this are walked again at the end: half of what a fine pencil shows. */
 export const WALKED_AGREEMENT = 0.05;
+
+/** mm. Truing moves a corner by a few millimetres; what it would have to move further was not drawn to be sewn together (our own choice). */
+export const TRUED_AT_MOST = 60;
+
+/** Rounds. Of alterations that cannot be trued, so many are sought out one by one; then all that follow are left out (our own choice). */
+export const UNTRUED_SOUGHT = 3;
 
 /** mm or degrees. Truing that moved less than this is not told: no ruler shows it. */
 export const WORTH_NOTING = 0.1;

@@ -7,7 +7,7 @@ import { redrawTitle } from "./alterations/dartRedraw";
 import { dartSurgeryTitle } from "./alterations/dartSurgery/index";
 import { fitTitle } from "./fits";
 import { formatAmount, formatMost } from "./terms/length";
-import { capital, dartRefWords, pieceWords } from "./terms/names";
+import { capital, dartRefWords, pieceWords, seamWords } from "./terms/names";
 
 /** "Shorten the waist dart by 15 mm, its mouth held". */
 export function alterationTitle(alteration: Alteration, unit: LengthUnit): string {
@@ -27,6 +27,12 @@ export function alterationFailureSentence(failure: AlterationFailure, unit: Leng
         : `${capital(formatMost(failure.most, unit))} is the most that can be made here.`;
     case "alteration/outline-spoilt":
       return `The outline of the ${pieceWords(failure.piece)} would cross itself: nobody could cut it.`;
+    case "alteration/out-of-reach":
+      return Number.isFinite(failure.reach)
+        ? `A point of the ${pieceWords(failure.piece)} would lie ${amount(failure.reach)} out: none of a bodice lies further than ${amount(failure.furthest)}.`
+        : `The ${pieceWords(failure.piece)} could not be drawn any more.`;
+    case "alteration/not-trued":
+      return `The ${seamWords(failure.seam, failure.piece)} of the ${pieceWords(failure.piece)} could not be trued after it: ${amount(failure.off)} would be left over.`;
     case "alteration/too-many-darts":
       return "There is no room on that seam for one more dart.";
     case "alteration/no-such-dart":

@@ -499,7 +499,7 @@ export function namesDeclared(file: string, source: string): readonly string[] {
 }
 
 const UNIT =
-  /^(?:mm\b|Degrees|Radians|Pages|Sizes|Probability|(?:Curve parameter|Determinant|Marks|Share|Sine)\b[^.]*\(no unit\))[^.]*\. /;
+  /^(?:mm\b|Degrees|Radians|Pages|Rounds|Sizes|Probability|(?:Curve parameter|Determinant|Marks|Share|Sine)\b[^.]*\(no unit\))[^.]*\. /;
 
 /** What is wrong with the file of tolerances: statements that are none, and tolerances without their unit and their reason. */
 export function toleranceFaults(source: string): readonly string[] {

@@ -11,7 +11,7 @@ import type { Work } from "../../src/core/decisions/work";
 import { anyAmount } from "./amounts";
 import { testWork } from "./works";
 
-const DARTS: Readonly<Record<StyleName, readonly DartRef[]>> = {
+export const DARTS: Readonly<Record<StyleName, readonly DartRef[]>> = {
   sideDart: darts(
     ["front", "sideDart"],
     ["front", "waistDart"],

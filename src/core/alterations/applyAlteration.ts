@@ -3,7 +3,8 @@ import type { Alteration, DartSurgery, FitAlteration } from "../decisions/altera
 import type { AlterationFailure } from "./outcome/alterationFailure";
 import { validateOutline } from "../geometry/outline";
 import { fail, ok, type Result } from "../result";
-import { outlineOf } from "../pattern/ring";
+import { furthestOf, outlineOf } from "../pattern/ring";
+import { FURTHEST_POINT } from "../tolerance";
 import { untouched, type Applied } from "./outcome/applied";
 import { fitOf } from "./fit/index";
 import type { FitApplied, FitContext } from "./outcome/definition";
@@ -21,6 +22,12 @@ export function applyAlteration(
   alteration: Alteration,
   context: FitContext,
 ): Result<Applied, AlterationFailure> {
+  const done = made(pieces, alteration, context);
+  const far = done.ok ? outOfReach(done.value.trace.after) : null;
+  return far === null ? done : fail(far);
+}
+
+function made(pieces: PieceSet, alteration: Alteration, context: FitContext): Result<Applied, AlterationFailure> {
   switch (alteration.kind) {
     case "dartEnd":
     case "dartMouth":
@@ -54,12 +61,25 @@ function applyToDart(pieces: PieceSet, alteration: DartSurgery): Result<FitAppli
   return operateOnDart(pieces, alteration);
 }
 
+/** A piece with a point or a handle further out than any bodice reaches; null where all are within. */
+function outOfReach(pieces: PieceSet): AlterationFailure | null {
+  for (const piece of piecesOf(pieces)) {
+    const reach = furthestOf(piece);
+    if (!(reach <= FURTHEST_POINT))
+      return { code: "alteration/out-of-reach", piece: piece.name, reach, furthest: FURTHEST_POINT };
+  }
+  return null;
+}
+
 /** Pieces that came out spoilt are no answer: nobody can cut them. */
 function applied(before: PieceSet, done: Result<FitApplied, AlterationFailure>): Result<Applied, AlterationFailure> {
   if (!done.ok) return done;
   const { pieces, traces, values, girths = {} } = done.value;
   const changed = piecesOf(pieces).filter((piece) => before[piece.name] !== piece);
-  const spoilt = changed.find((piece) => validateOutline(outlineOf(piece)).length > 0);
+  // What lies out of reach is told so; to look for crossings in it could take long.
+  const spoilt = changed.find(
+    (piece) => furthestOf(piece) <= FURTHEST_POINT && validateOutline(outlineOf(piece)).length > 0,
+  );
   if (spoilt !== undefined) return fail({ code: "alteration/outline-spoilt", piece: spoilt.name });
   const main = traces[0]?.piece ?? changed[0]?.name ?? "front";
   return ok({

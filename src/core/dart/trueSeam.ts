@@ -3,6 +3,7 @@
  * dart is folded on paper and the seam redrawn through it.
  */
 import { edgeTangentAt } from "../geometry/edgeCurve";
+import { comeNear } from "../geometry/iterate";
 import { directionOf, distance, polar, turnBetween, type PiecePoint } from "../geometry/point";
 import { invariant } from "../result";
 import { dartOf, pointOf, type DartName, type Edge, type Piece, type PointName } from "../pattern/piece";
@@ -55,15 +56,15 @@ const ROUNDS = 8;
  */
 export function trueSeamKeepingLength(piece: Piece, name: DartName, length: Mm): Piece {
   const { seam } = dartOf(piece, name);
-  let trued = trueSeamAtDart(piece, name);
-  for (let round = 0; round < ROUNDS; round += 1) {
-    const longer = seamLength(trued, seam) - length;
-    if (Math.abs(longer) < TRUING_ACCURACY) break;
-    const moved = moveMouth(trued, name, longer / 2, longer / 2);
-    if (!moved.ok) break;
-    trued = trueSeamAtDart(moved.value, name);
-  }
-  return trued;
+  return comeNear(trueSeamAtDart(piece, name), {
+    missOf: (trued) => seamLength(trued, seam) - length,
+    correct: (trued, longer) => {
+      const moved = moveMouth(trued, name, longer / 2, longer / 2);
+      return moved.ok ? trueSeamAtDart(moved.value, name) : null;
+    },
+    rounds: ROUNDS,
+    accuracy: TRUING_ACCURACY,
+  }).value;
 }
 
 function mouthSides(piece: Piece, name: DartName) {

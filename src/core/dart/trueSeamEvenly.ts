@@ -2,6 +2,7 @@
  * Truing the seam at a wide dart: redrawn smooth over the shut dart, its length kept by moving both mouth ends alike
  * along the line between them. So the legs stay as equal as they were, however much the seam has to bend.
  */
+import { comeNear } from "../geometry/iterate";
 import { seamLength } from "../girth/seamLength";
 import { dartOf, type DartName, type Piece } from "../pattern/piece";
 import { TRUING_ACCURACY } from "../tolerance";
@@ -22,13 +23,14 @@ const ROUNDS = 20;
  */
 export function trueSeamEvenly(piece: Piece, name: DartName, length: Mm): Piece {
   const { seam, inner, outer } = dartOf(piece, name);
-  let trued = trueSeamAtDart(piece, name);
-  for (let round = 0; round < ROUNDS; round += 1) {
-    const longer = seamLength(trued, seam) - length;
-    if (Math.abs(longer) < TRUING_ACCURACY) break;
-    const corners = dartCorners(trued, name);
-    const moved = moveMouthEnd(trued, inner, mouthPointAt(corners, "inner", longer / 2));
-    trued = trueSeamAtDart(moveMouthEnd(moved, outer, mouthPointAt(corners, "outer", longer / 2)), name);
-  }
-  return trued;
+  return comeNear(trueSeamAtDart(piece, name), {
+    missOf: (trued) => seamLength(trued, seam) - length,
+    correct: (trued, longer) => {
+      const corners = dartCorners(trued, name);
+      const moved = moveMouthEnd(trued, inner, mouthPointAt(corners, "inner", longer / 2));
+      return trueSeamAtDart(moveMouthEnd(moved, outer, mouthPointAt(corners, "outer", longer / 2)), name);
+    },
+    rounds: ROUNDS,
+    accuracy: TRUING_ACCURACY,
+  }).value;
 }

@@ -13,6 +13,8 @@ const NEWTON_STEPS = 12;
 const TOUCH_STEPS = 60;
 /** Cuts of both curves together: fifty each reach the spacing of doubles. */
 const MOST_CUTS = 100;
+/** Pairs of pieces looked at in one search; curves of a bodice need some hundreds. */
+const MOST_LOOKS = 20_000;
 
 /**
  * Where two cubics meet, in order along the first.
@@ -32,7 +34,11 @@ export function cubicIntersections<F extends Frame>(c: Cubic<F>, d: Cubic<NoInfe
   if (areHullsApart(c, d)) return [];
   const found = endMeetings(c, d);
   const touches: Touch<F>[] = [];
-  meet({ whole: c, part: c, from: 0, to: 1 }, { whole: d, part: d, from: 0, to: 1 }, MOST_CUTS, { found, touches });
+  meet({ whole: c, part: c, from: 0, to: 1 }, { whole: d, part: d, from: 0, to: 1 }, MOST_CUTS, {
+    found,
+    touches,
+    looks: 0,
+  });
   // Neighbouring stretches are one touch, which addMeeting sees to.
   for (const touch of touches) addMeeting(found, touch.closest, c, d);
   return inOrder(found);
@@ -54,12 +60,14 @@ interface Touch<F extends Frame> {
 }
 
 interface Search<F extends Frame> {
+  looks: number;
   readonly found: Candidate<F>[];
   readonly touches: Touch<F>[];
 }
 
 function meet<F extends Frame>(p: Piece<F>, q: Piece<F>, cuts: number, search: Search<F>): void {
   if (areHullsApart(p.part, q.part)) return;
+  search.looks += 1;
   if (crossAtMostOnce(p.part, q.part)) {
     const crossing = newton(p, q);
     if (crossing !== null) {
@@ -79,7 +87,8 @@ function meet<F extends Frame>(p: Piece<F>, q: Piece<F>, cuts: number, search: S
   }
   const lengthP = polygonLength(p.part);
   const lengthQ = polygonLength(q.part);
-  if (cuts === 0 || Math.max(lengthP, lengthQ) <= SHORTEST_CUT) {
+  // Where the search would take too long it is settled here: what then seems to touch is told as touching.
+  if (cuts === 0 || search.looks > MOST_LOOKS || Math.max(lengthP, lengthQ) <= SHORTEST_CUT) {
     const closest = closestPlace(p, q);
     if (closest.gap <= SAME_POINT) search.touches.push({ from: closest.t1, to: closest.t1, closest });
     return;

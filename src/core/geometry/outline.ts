@@ -106,17 +106,21 @@ function rayCrossings<F extends Frame>({ a, b, curve }: EdgeCurve<F>, end: Point
   return crossings;
 }
 
+/** There are no more doubles between 0 and 1 to halve to, even beside 0. */
+const MOST_STEPS = 1100;
+
 /** The zero of a stretch that does not turn, by plain halving down to neighbouring doubles. */
 function levelBetween(f0: number, f1: number, f2: number, f3: number, from: number, to: number): number {
   const rises = cubicValue(f0, f1, f2, f3, from) < cubicValue(f0, f1, f2, f3, to);
   let low = from;
   let high = to;
-  for (;;) {
-    const mid = (low + high) / 2;
-    if (mid <= low || mid >= high) return mid;
+  let mid = (low + high) / 2;
+  for (let step = 0; step < MOST_STEPS && mid > low && mid < high; step += 1) {
     if (cubicValue(f0, f1, f2, f3, mid) > 0 === rises) high = mid;
     else low = mid;
+    mid = (low + high) / 2;
   }
+  return mid;
 }
 
 /**

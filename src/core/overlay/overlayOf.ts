@@ -176,7 +176,8 @@ function paperOf(piece: Piece): number {
 /** Strips that take less paper as one are made one, those that save most first. */
 function joined(single: readonly Laid[], print: Print, longest: Mm): readonly Laid[] {
   let strips = [...single];
-  for (;;) {
+  // Every round leaves one strip less.
+  for (let count = single.length; count > 1; count -= 1) {
     const pairs = strips.flatMap((a, index) =>
       strips.slice(index + 1).flatMap((b) => asOne(a, b, print, longest) ?? []),
     );
@@ -184,6 +185,7 @@ function joined(single: readonly Laid[], print: Print, longest: Mm): readonly La
     if (best === undefined) return strips;
     strips = strips.flatMap((strip) => (strip === best.a ? [best.both] : strip === best.b ? [] : [strip]));
   }
+  return strips;
 }
 
 interface Joined {

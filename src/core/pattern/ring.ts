@@ -2,7 +2,8 @@
 import { edgeSplit, type EdgeCurve } from "../geometry/edgeCurve";
 import { midpoint, type PiecePoint } from "../geometry/point";
 import { CoreBug, invariant } from "../result";
-import { pointOf, type Edge, type NamedPoint, type Piece, type PointName } from "./piece";
+import type { Mm } from "../units";
+import { pointNames, pointOf, type Edge, type NamedPoint, type Piece, type PointName } from "./piece";
 
 export const curveOf = (piece: Piece, edge: Edge): EdgeCurve<"piece"> => ({
   a: pointOf(piece, edge.from),
@@ -57,3 +58,20 @@ export function pointsBetween(piece: Piece, from: PointName, to: PointName): Set
 /** The middle of a dart's mouth. */
 export const mouthMiddle = (piece: Piece, inner: PointName, outer: PointName): PiecePoint =>
   midpoint(pointOf(piece, inner), pointOf(piece, outer));
+
+/** How far the furthest point or handle of a piece lies from where its centre line begins; Infinity where one lies nowhere. */
+export function furthestOf(piece: Piece): Mm {
+  let most: Mm = 0;
+  const look = ({ x, y }: PiecePoint): void => {
+    const out = Math.hypot(x, y);
+    // Whatever is no number lies nowhere.
+    most = Number.isFinite(out) ? Math.max(most, out) : Infinity;
+  };
+  for (const name of pointNames(piece)) look(pointOf(piece, name));
+  for (const { curve } of piece.edges) {
+    if (curve === null) continue;
+    look(curve.c1);
+    look(curve.c2);
+  }
+  return most;
+}

@@ -3,8 +3,7 @@ import { dartOfAlteration, type Half } from "../decisions/alteration";
 import type { AlterationTrace } from "../alterations/outcome/trace";
 import { distance, type PiecePoint } from "../geometry/point";
 import { piecesOf } from "../pattern/pieceSet";
-import { isSameDart, type Edge, type Piece, type PieceName, type SeamName } from "../pattern/piece";
-import { pointOf } from "../pattern/piece";
+import { pointOf, type Edge, type Piece, type PieceName, type SeamName } from "../pattern/piece";
 import { WALKED_AGREEMENT } from "../tolerance";
 import type { PlannedAlteration } from "./plan";
 
@@ -17,7 +16,9 @@ export interface AlterationConflict {
 }
 
 /**
- * The seams that two of the wearer's alterations both change.
+ * The seams that alterations of the wearer both change: for each alteration and each seam that it changes, the last one before
+ * it that changed the same, for that is the one whose seam it is measured on. So there are no more than seams changed, however
+ * many alterations there are.
  *
  * A seam is changed where one of its edges gets another length or another bend, or a corner; an edge that only goes along
  * with the part of the piece that it belongs to is not. Alterations about the same dart go together and are not compared, nor
@@ -25,35 +26,46 @@ export interface AlterationConflict {
  * and they are laid on it, so it is not compared either.
  */
 export function alterationConflicts(alterations: readonly PlannedAlteration[]): readonly AlterationConflict[] {
-  const made = alterations.flatMap((planned) =>
-    planned.source === "wearer" && planned.outcome.ok ? [{ planned, seams: changedSeams(planned.outcome.value) }] : [],
-  );
-  return made.flatMap((a, index) =>
-    made.slice(index + 1).flatMap((b) => {
-      if (
-        a.planned.id === b.planned.id ||
-        areOnSameDart(a.planned, b.planned) ||
-        areOnOtherHalves(a.planned, b.planned)
-      )
-        return [];
-      return a.seams
-        .filter(({ piece, seam }) => b.seams.some((other) => other.piece === piece && other.seam === seam))
-        .map(({ piece, seam }) => ({ a: a.planned.id, b: b.planned.id, piece, seam }));
-    }),
-  );
+  /** By seam of a piece, and within it by what goes together: who changed it last. */
+  const changedBy = new Map<string, Map<string, Changer>>();
+  return alterations.flatMap((planned, order): readonly AlterationConflict[] => {
+    if (planned.source !== "wearer" || !planned.outcome.ok) return [];
+    const { id } = planned;
+    const [own, other] = [groupOf(planned), otherHalfOf(planned)];
+    return changedSeams(planned.outcome.value).flatMap(({ piece, seam }): readonly AlterationConflict[] => {
+      const changers = changedBy.get(`${piece} ${seam}`) ?? new Map<string, Changer>();
+      changedBy.set(`${piece} ${seam}`, changers);
+      let last: Changer | null = null;
+      for (const [group, changer] of changers) {
+        const isCompared = group !== other && !(group === own && isDart(planned)) && changer.id !== id;
+        if (isCompared && (last === null || changer.order > last.order)) last = changer;
+      }
+      changers.set(own, { id, order });
+      return last === null ? [] : [{ a: last.id, b: id, piece, seam }];
+    });
+  });
 }
 
-function areOnSameDart(a: PlannedAlteration, b: PlannedAlteration): boolean {
-  const [one, other] = [dartOf(a), dartOf(b)];
-  return one !== null && other !== null && isSameDart(one, other);
+interface Changer {
+  readonly id: string;
+  readonly order: number;
+}
+
+const isDart = (planned: PlannedAlteration): boolean => dartOf(planned) !== null;
+
+/** Alterations about one dart, or all for one half or for both, are of one group. */
+function groupOf(planned: PlannedAlteration): string {
+  const dart = dartOf(planned);
+  return dart === null ? (halfOf(planned) ?? "both") : `${dart.piece} ${dart.dart}`;
+}
+
+/** The group that is on the other half of the body; null where it is made on both. */
+function otherHalfOf(planned: PlannedAlteration): Half | null {
+  const half = halfOf(planned);
+  return half === undefined ? null : half === "left" ? "right" : "left";
 }
 
 const dartOf = ({ what }: PlannedAlteration) => (what.kind === "alteration" ? dartOfAlteration(what.alteration) : null);
-
-function areOnOtherHalves(a: PlannedAlteration, b: PlannedAlteration): boolean {
-  const [one, other] = [halfOf(a), halfOf(b)];
-  return one !== undefined && other !== undefined && one !== other;
-}
 
 const halfOf = ({ what }: PlannedAlteration): Half | undefined =>
   what.kind === "alteration" && what.alteration.kind === "fit" ? what.alteration.half : undefined;
@@ -70,11 +82,18 @@ export function changedSeams({ before, after }: Pick<AlterationTrace, "before" |
     if (old === undefined) return [];
     const changed = piece.edges.filter((edge) => {
       const was = old.edges.find(({ from, to }) => from === edge.from && to === edge.to);
-      return was === undefined || !isSameShape(cornersOf(old, was), cornersOf(piece, edge));
+      return (
+        was === undefined ||
+        (!isSameEdge(old, was, piece, edge) && !isSameShape(cornersOf(old, was), cornersOf(piece, edge)))
+      );
     });
     return [...new Set(changed.map(({ seam }) => seam))].map((seam) => ({ piece: piece.name, seam }));
   });
 }
+
+/** The very same line at the very same place: as most of a piece is after an alteration. */
+const isSameEdge = (before: Piece, was: Edge, after: Piece, { from, to, curve }: Edge): boolean =>
+  was.curve === curve && pointOf(before, from) === pointOf(after, from) && pointOf(before, to) === pointOf(after, to);
 
 const cornersOf = (piece: Piece, { from, to, curve }: Edge): readonly PiecePoint[] =>
   curve === null
@@ -84,7 +103,8 @@ const cornersOf = (piece: Piece, { from, to, curve }: Edge): readonly PiecePoint
 /** The same up to a rigid motion: all distances within are the same. */
 function isSameShape(a: readonly PiecePoint[], b: readonly PiecePoint[]): boolean {
   if (a.length !== b.length) return false;
-  return spans(a).every((span, index) => Math.abs(span - (spans(b)[index] ?? Infinity)) <= WALKED_AGREEMENT);
+  const others = spans(b);
+  return spans(a).every((span, index) => Math.abs(span - (others[index] ?? Infinity)) <= WALKED_AGREEMENT);
 }
 
 const spans = (points: readonly PiecePoint[]): readonly number[] =>

@@ -3,17 +3,19 @@ import { dartOfAlteration, isRedraw, type Alteration, type Half } from "../decis
 import type { TruingChange } from "../truing/changes";
 import type { AlterationFailure } from "../alterations/outcome/alterationFailure";
 import { applyAlteration } from "../alterations/applyAlteration";
-import { untouched } from "../alterations/outcome/applied";
+import { untouched, type Applied } from "../alterations/outcome/applied";
 import { phaseOf } from "../decisions/tradeOrder";
 import { fitOf } from "../alterations/fit/index";
 import { PIECE_ORDER, pieceIn, piecesOf, type PieceSet } from "../pattern/pieceSet";
 import { pointOf, type DartRef, type PieceName } from "../pattern/piece";
-import { fail, invariant, ok } from "../result";
+import { fail, invariant, ok, type Result } from "../result";
 import { styleOf } from "../style/index";
 import { SEWN_ONLY, trueAll } from "../truing/trueAll";
-import { READS_AS_NOTHING } from "../tolerance";
+import type { TruingLeft } from "../truing/truingLeft";
+import { READS_AS_NOTHING, UNTRUED_SOUGHT } from "../tolerance";
 import { radians, type Mm } from "../units";
 import type { PiecePoint } from "../geometry/point";
+import { halve } from "../geometry/iterate";
 import { remember } from "../remember";
 import type { Built } from "./buildPieces";
 import type { Picked } from "./pickSizes";
@@ -35,37 +37,52 @@ export interface AlterationsMade {
 /** One key for a dart of a piece. */
 export const keyOf = ({ piece, dart }: DartRef): string => `${piece}.${dart}`;
 
-const NONE: ReadonlyMap<string, AlterationFailure> = new Map();
-
 /** Whether an alteration is made on one half alone. */
 const isOneSided = (alteration: Alteration): boolean => alteration.kind === "fit" && alteration.half !== undefined;
+
+interface Halves {
+  readonly left: AlterationsMade;
+  readonly right: AlterationsMade;
+}
 
 /**
  * The wearer's alterations on both halves of the body; the same object twice where the halves are alike. What is for both
  * and cannot be made on one of them is left out on both, so that the ledger tells one thing of it.
+ *
+ * Pieces that cannot be trued when all is done are no answer either: the alteration that they cannot be trued after is then
+ * left out.
  */
-export function makeOnHalves(
-  work: Work,
-  picked: Picked,
-): { readonly left: AlterationsMade; readonly right: AlterationsMade } {
-  if (!work.alterations.some(isOneSided)) {
-    const both = makeAlterations(work, picked, null);
-    return { left: both, right: both };
-  }
+export function makeOnHalves(work: Work, picked: Picked): Halves {
   const leftOut = new Map<string, AlterationFailure>();
-  for (;;) {
-    const left = makeAlterations(work, picked, "left", leftOut);
-    const right = makeAlterations(work, picked, "right", leftOut);
-    const before = leftOut.size;
-    for (const planned of [...left.alterations, ...right.alterations]) {
-      const isForBoth =
-        left.alterations.some(({ id }) => id === planned.id) && right.alterations.some(({ id }) => id === planned.id);
-      if (isForBoth && planned.source === "wearer" && !planned.outcome.ok)
-        leftOut.set(planned.id, planned.outcome.failure);
-    }
-    if (leftOut.size === before) return { left, right };
-  }
+  const made = makeHalves(work.alterations, work, picked, leftOut);
+  const left = untruedOf(made);
+  // Blended pieces that cannot be trued themselves are told by the checks: no alteration is at fault.
+  return left === null || trueAll(picked.built.blended).left !== null
+    ? made.halves
+    : withoutUntrued(work, picked, left);
 }
+
+/** The alterations made again without those after which the pieces cannot be trued. */
+function withoutUntrued(work: Work, picked: Picked, first: TruingLeft): Halves {
+  const leftOut = new Map<string, AlterationFailure>();
+  const { alterations } = work;
+  const upTo = (count: number): Made => makeHalves(alterations.slice(0, count), work, picked, leftOut);
+  let left: TruingLeft | null = first;
+  for (let sought = 0; left !== null && sought < UNTRUED_SOUGHT; sought += 1) {
+    // Without any they can be trued, with all they cannot: halving finds one that makes the difference.
+    const { failing } = halve(0, alterations.length, 1, (count) => untruedOf(upTo(Math.floor(count))) === null);
+    const at = Math.floor(failing) - 1;
+    const why = untruedOf(upTo(at + 1)) ?? left;
+    const isLast = sought === UNTRUED_SOUGHT - 1;
+    for (const { id } of isLast ? alterations.slice(at) : alterations.slice(at, at + 1))
+      leftOut.set(id, { code: "alteration/not-trued", ...why });
+    left = untruedOf(upTo(alterations.length));
+  }
+  return upTo(alterations.length).halves;
+}
+
+/** What could not be trued on either half. */
+const untruedOf = ({ chains }: Made): TruingLeft | null => chains.find(({ left }) => left !== null)?.left ?? null;
 
 interface Step {
   readonly pieces: PieceSet;
@@ -81,58 +98,101 @@ const makeOne = remember(["pieces", "alteration", "bustPoint"], ({ pieces, alter
   applyAlteration(pieces, alteration, { bustPoint }),
 );
 
-/** Makes the alterations one after the other; of one-sided ones those of one half alone. */
-function makeAlterations(
+/** The pieces of a half, or of both where they are alike, as far as they are made. */
+interface Chain {
+  readonly half: Half | null;
+  readonly alterations: PlannedAlteration[];
+  readonly truing: Map<string, { inner: Mm; outer: Mm }>;
+  readonly girths: Partial<Record<"bust" | "waist" | "hip", Mm>>;
+  pieces: PieceSet;
+  isTouched: boolean;
+}
+
+interface Made {
+  readonly halves: Halves;
+  readonly chains: readonly { readonly left: TruingLeft | null }[];
+}
+
+/** Makes alterations one after the other, on both halves side by side where any is for one of them alone. */
+function makeHalves(
+  alterations: readonly Alteration[],
   work: Work,
-  { built, cutLines, sizing }: Picked,
-  half: Half | null,
-  leftOut: ReadonlyMap<string, AlterationFailure> = NONE,
-): AlterationsMade {
-  const alterations: PlannedAlteration[] = [];
-  if (built.bust !== null) alterations.push(bustPlanned(work, built, sizing.bust.alteration));
-  let pieces = built.blended;
-  const truing = new Map<string, { inner: Mm; outer: Mm }>();
-  const girths: Partial<Record<"bust" | "waist" | "hip", Mm>> = {};
+  picked: Picked,
+  leftOut: ReadonlyMap<string, AlterationFailure>,
+): Made {
+  const { built, sizing } = picked;
   const bustPoint = built.bustPoint.own ?? built.bustPoint.printed;
-  const isOnHalf = (alteration: Alteration): boolean =>
-    half === null || alteration.kind !== "fit" || alteration.half === undefined || alteration.half === half;
-  let isTouched = false;
-  for (const alteration of work.alterations.filter(isOnHalf)) {
+  const halves = work.alterations.some(isOneSided) ? (["left", "right"] as const) : [null];
+  const chains = halves.map((half): Chain => ({
+    half,
+    alterations: built.bust === null ? [] : [bustPlanned(work, built, sizing.bust.alteration)],
+    truing: new Map(),
+    girths: {},
+    pieces: built.blended,
+    isTouched: false,
+  }));
+  for (const alteration of alterations) {
     const refused = leftOut.get(alteration.id);
-    const done = refused === undefined ? makeOne({ pieces, alteration, bustPoint }) : fail(refused);
-    const dart = dartOfAlteration(alteration);
-    alterations.push({
-      id: alteration.id,
-      source: "wearer",
-      phase: phaseOf(alteration),
-      piece: done.ok ? done.value.trace.piece : (dart?.piece ?? firstPiece(alteration, pieces)),
-      what: { kind: "alteration", alteration },
-      outcome: done.ok ? ok(done.value.trace) : done,
-    });
-    if (!done.ok) continue;
-    isTouched ||= !isRedraw(alteration) && done.value.pieces !== pieces;
-    pieces = done.value.pieces;
-    for (const level of ["bust", "waist", "hip"] as const) {
-      const change = done.value.girths[level];
-      if (change !== undefined) girths[level] = (girths[level] ?? 0) + change;
-    }
-    if (dart === null) continue;
-    const before = truing.get(keyOf(dart)) ?? { inner: 0, outer: 0 };
-    truing.set(keyOf(dart), {
-      inner: before.inner + done.value.truing.inner,
-      outer: before.outer + done.value.truing.outer,
-    });
+    const own = chains.filter(
+      ({ half }) => half === null || alteration.kind !== "fit" || (alteration.half ?? half) === half,
+    );
+    const done = own.map(({ pieces }) =>
+      refused === undefined ? makeOne({ pieces, alteration, bustPoint }) : fail(refused),
+    );
+    const failed = done.find((result) => !result.ok);
+    for (const [index, chain] of own.entries()) add(chain, alteration, failed ?? invariant(done[index], "half"));
   }
-  // A redrawn dart is trued, and given back, as it is made; the rest is trued when all of it is done.
-  const { pieces: trued, changes } = isTouched ? trueAll(pieces) : trueAll(pieces, SEWN_ONLY);
-  // A basque by a redrawn dart is out by tenths of a millimetre, of which nobody needs to know.
-  const noted = isTouched ? changes : changes.filter(({ amount }) => amount >= READS_AS_NOTHING);
+  const finished = chains.map((chain) => finish(chain, picked));
+  const [left, right = left] = finished.map(({ made }) => made);
   return {
-    pieces: trued,
-    truing,
-    changes: noted,
-    girths,
-    alterations: [...alterations, ...cutLines.map((line) => blendPlanned(line, built))],
+    halves: { left: invariant(left, "half"), right: invariant(right, "half") },
+    chains: finished,
+  };
+}
+
+/** One alteration, made or left out, added to what a half has become. */
+function add(chain: Chain, alteration: Alteration, done: Result<Applied, AlterationFailure>): void {
+  const { pieces, truing, girths } = chain;
+  const dart = dartOfAlteration(alteration);
+  chain.alterations.push({
+    id: alteration.id,
+    source: "wearer",
+    phase: phaseOf(alteration),
+    piece: done.ok ? done.value.trace.piece : (dart?.piece ?? firstPiece(alteration, pieces)),
+    what: { kind: "alteration", alteration },
+    outcome: done.ok ? ok(done.value.trace) : done,
+  });
+  if (!done.ok) return;
+  chain.isTouched ||= !isRedraw(alteration) && done.value.pieces !== pieces;
+  chain.pieces = done.value.pieces;
+  for (const level of ["bust", "waist", "hip"] as const) {
+    const change = done.value.girths[level];
+    if (change !== undefined) girths[level] = (girths[level] ?? 0) + change;
+  }
+  if (dart === null) return;
+  const before = truing.get(keyOf(dart)) ?? { inner: 0, outer: 0 };
+  truing.set(keyOf(dart), {
+    inner: before.inner + done.value.truing.inner,
+    outer: before.outer + done.value.truing.outer,
+  });
+}
+
+function finish(
+  { pieces, truing, girths, alterations, isTouched }: Chain,
+  { built, cutLines }: Picked,
+): { readonly made: AlterationsMade; readonly left: TruingLeft | null } {
+  // A redrawn dart is trued, and given back, as it is made; the rest is trued when all of it is done.
+  const trued = isTouched ? trueAll(pieces) : trueAll(pieces, SEWN_ONLY);
+  return {
+    left: isTouched ? trued.left : null,
+    made: {
+      pieces: trued.pieces,
+      truing,
+      // A basque by a redrawn dart is out by tenths of a millimetre, of which nobody needs to know.
+      changes: isTouched ? trued.changes : trued.changes.filter(({ amount }) => amount >= READS_AS_NOTHING),
+      girths,
+      alterations: [...alterations, ...cutLines.map((line) => blendPlanned(line, built))],
+    },
   };
 }
 

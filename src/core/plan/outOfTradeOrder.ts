@@ -4,17 +4,15 @@ import { phaseOf, placeInOrder, rankOf, type Phase } from "../decisions/tradeOrd
 
 /** Alterations made before one of an earlier phase: by their id, the earliest phase that comes after them. */
 export function outOfTradeOrder(alterations: readonly Alteration[]): ReadonlyMap<string, Phase> {
-  const found = new Map<string, Phase>();
-  alterations.forEach((alteration, index) => {
-    const own = rankOf(phaseOf(alteration));
-    const later = alterations
-      .slice(index + 1)
-      .map(phaseOf)
-      .filter((phase) => rankOf(phase) < own);
-    const [first] = later.toSorted((a, b) => rankOf(a) - rankOf(b));
-    if (first !== undefined) found.set(alteration.id, first);
-  });
-  return found;
+  const found: (readonly [string, Phase])[] = [];
+  let earliest: Phase | null = null;
+  // From the last: the earliest phase of all that come after.
+  for (const alteration of alterations.toReversed()) {
+    const phase = phaseOf(alteration);
+    if (earliest === null || rankOf(phase) <= rankOf(earliest)) earliest = phase;
+    else found.push([alteration.id, earliest]);
+  }
+  return new Map(found.toReversed());
 }
 
 /** The same alterations in the trade's order; those that stand alike in it keep the order they are in. */

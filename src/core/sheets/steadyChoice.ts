@@ -15,7 +15,5 @@ export function steadyChooser(): Chooser {
 /** The same things in another order. */
 export function shuffled<T>(things: readonly T[], choose: Chooser): readonly T[] {
   const left = [...things];
-  const taken: T[] = [];
-  while (left.length > 0) taken.push(...left.splice(choose(left.length), 1));
-  return taken;
+  return things.flatMap(() => left.splice(choose(left.length), 1));
 }

@@ -4,6 +4,7 @@
  * each control going with its own end; darts that the cut crosses lengthwise get their legs drawn and trued anew.
  */
 import { edgeTangentAt, lineEdge, type EdgeCurve } from "../geometry/edgeCurve";
+import { comeNear } from "../geometry/iterate";
 import { isInOutline } from "../geometry/outline";
 import { between, directionOf, distance, rotateAbout, turnBetween, type PiecePoint } from "../geometry/point";
 import { moveRigidly, type Rigid } from "../geometry/rigid";
@@ -136,15 +137,16 @@ export function trueDartAgain(
 ): Piece {
   const { name, seam, gathered } = dart;
   const square = (drawn: Piece): Piece => (gathered === true ? drawn : squareToLegs(drawn, before, dart));
-  let trued = gathered === true ? piece : square(trueLegs(piece, name).piece);
-  for (let round = 0; round < ROUNDS; round += 1) {
-    const longer = seamLength(trued, seam) - length;
-    if (Math.abs(longer) < SOLVER_ACCURACY) break;
-    const corners = dartCorners(trued, name);
-    trued = moveMouthEnd(trued, dart.inner, mouthPointAt(corners, "inner", longer / 2));
-    trued = square(moveMouthEnd(trued, dart.outer, mouthPointAt(corners, "outer", longer / 2)));
-  }
-  return trued;
+  return comeNear(gathered === true ? piece : square(trueLegs(piece, name).piece), {
+    missOf: (trued) => seamLength(trued, seam) - length,
+    correct: (trued, longer) => {
+      const corners = dartCorners(trued, name);
+      const moved = moveMouthEnd(trued, dart.inner, mouthPointAt(corners, "inner", longer / 2));
+      return square(moveMouthEnd(moved, dart.outer, mouthPointAt(corners, "outer", longer / 2)));
+    },
+    rounds: ROUNDS,
+    accuracy: SOLVER_ACCURACY,
+  }).value;
 }
 
 /** The seam beside the mouth turned until it meets each leg as it did before. */

@@ -4,6 +4,7 @@
  * smooth again.
  */
 import { edgeLength, edgeNearest, edgePointAt, lineEdge, type EdgeCurve } from "../geometry/edgeCurve";
+import { halve } from "../geometry/iterate";
 import { isInOutline } from "../geometry/outline";
 import { directionOf, distance, midpoint, polar, turnBetween, type PiecePoint } from "../geometry/point";
 import { rigidMotion } from "../geometry/rigid";
@@ -140,25 +141,26 @@ export function closeWedgeIntoDart(piece: Piece, wedge: Wedge): Result<WedgeInDa
   return orMost(wedge, (tried) => intoDart(piece, tried));
 }
 
-/** A refused amount: the most that is not, by halving. */
+/**
+ * A refused amount: the most that is not, by halving. Where not even the least is taken, as by a dart that is as wide as can
+ * be, there is nothing to seek.
+ *
+ * @param close what finishes the piece, so that a trial need not; null where the wedge is too wide
+ */
 function orMost<T extends WedgeClosed>(
   wedge: Wedge,
-  close: (wedge: Wedge) => T | "no-dart" | null,
+  close: (wedge: Wedge) => (() => T) | "no-dart" | null,
 ): Result<T, WedgeFailure> {
   const done = close(wedge);
   if (done === "no-dart") return fail({ code: "wedge/no-dart" });
-  if (done !== null) return ok(done);
-  let [most, beyond] = [0, wedge.amount];
-  while (beyond - most > WALKED_AGREEMENT) {
-    const middle = (most + beyond) / 2;
-    if (close({ ...wedge, amount: middle }) === null) beyond = middle;
-    else most = middle;
-  }
-  return fail({ code: "wedge/too-much", most });
+  if (done !== null) return ok(done());
+  if (close({ ...wedge, amount: WALKED_AGREEMENT }) === null) return fail({ code: "wedge/too-much", most: 0 });
+  const { holding } = halve(0, wedge.amount, WALKED_AGREEMENT, (tried) => close({ ...wedge, amount: tried }) !== null);
+  return fail({ code: "wedge/too-much", most: holding });
 }
 
 /** null where the wedge is too wide for the edge or for the dart. */
-function intoDart(piece: Piece, wedge: Wedge): WedgeInDart | "no-dart" | null {
+function intoDart(piece: Piece, wedge: Wedge): (() => WedgeInDart) | "no-dart" | null {
   const fold = foldAt(piece, wedge);
   if (fold === null) return null;
   const way = waysFrom(fold.piece, fold.corner).toSorted((a, b) => a.length - b.length)[0];
@@ -169,7 +171,7 @@ function intoDart(piece: Piece, wedge: Wedge): WedgeInDart | "no-dart" | null {
   const turned = turnedAbout(fold, { end: way.end, onward: way.onward }, wedge, turn);
   const smooth = smoothFold(turned.piece, piece, fold, wedge);
   if (!isAsWanted(smooth, piece, wedge)) return null;
-  return { piece: endedAgain(smooth, piece, way.dart, wedge), trace: turned.trace, turn, dart: way.dart };
+  return () => ({ piece: endedAgain(smooth, piece, way.dart, wedge), trace: turned.trace, turn, dart: way.dart });
 }
 
 /**
@@ -180,7 +182,7 @@ export function closeWedgeIntoPrincess(piece: Piece, seam: SeamName, amount: Mm)
   return orMost({ seam, amount, point: pointOf(piece, "princessBust") }, (tried) => intoPrincess(piece, tried));
 }
 
-function intoPrincess(piece: Piece, wedge: Wedge): WedgeClosed | null {
+function intoPrincess(piece: Piece, wedge: Wedge): (() => WedgeClosed) | null {
   const fold = foldAt(piece, wedge);
   if (fold === null) return null;
   const turn = wedgeAngle(wedge.amount, distance(wedge.point, pointOf(fold.piece, fold.corner)));
@@ -194,7 +196,7 @@ function intoPrincess(piece: Piece, wedge: Wedge): WedgeClosed | null {
   const length = seamLength(piece, "princess");
   const isWalked = Math.abs(seamLength(drawn, "princess") - length) < TRUING_ACCURACY;
   const walked = isWalked ? drawn : withSeamEnd(drawn, "princess", "princessTop", length);
-  return { piece: walked, trace: turned.trace, turn };
+  return () => ({ piece: walked, trace: turned.trace, turn });
 }
 
 /** The angle a dart has when its legs are drawn on to a point. */
@@ -307,13 +309,11 @@ function withHollowFilled(piece: Piece, seam: SeamName, length: Mm): Piece {
   const out = directionOf(pointOf(piece, middle), midpoint(pointOf(piece, first), pointOf(piece, last)));
   const filled = (by: Mm): Piece =>
     corners.reduce((done, corner) => moveMouthEnd(done, corner, polar(pointOf(piece, corner), out, by)), piece);
-  let [low, high] = [0, DEEPEST_FILLED];
-  while (high - low > SOLVER_ACCURACY) {
-    const by = (low + high) / 2;
-    if (seamLength(filled(by), seam) > length) low = by;
-    else high = by;
-  }
-  return filled(high);
+  const isTooLong = (by: Mm): boolean => seamLength(filled(by), seam) > length;
+  // Where the deepest is not enough there is nothing to seek.
+  return filled(
+    isTooLong(DEEPEST_FILLED) ? DEEPEST_FILLED : halve(0, DEEPEST_FILLED, SOLVER_ACCURACY, isTooLong).failing,
+  );
 }
 
 const cornersWithin = (piece: Piece, seam: SeamName): PointName[] =>

@@ -3,6 +3,7 @@
  * upper edge. The side part turns about its hinge there until the cut stands open by the spread at the bust point. The
  * dart grows by that turn; every seam keeps its length.
  */
+import { halve } from "../geometry/iterate";
 import { distance, directionOf, midpoint, turnBetween } from "../geometry/point";
 import { rigidMotion } from "../geometry/rigid";
 import { dartOf, pointOf, type Piece } from "../pattern/piece";
@@ -41,14 +42,7 @@ export function adjustCup(cup: Piece, spread: Mm): Result<CupBust, FullBustFailu
 
 /** The largest spread between 0 and one that cannot be made; mm. */
 function largestSpread(cup: Piece, refused: Mm): Mm {
-  let most = 0;
-  let beyond = refused;
-  while (Math.abs(beyond - most) > SOLVER_ACCURACY) {
-    const middle = (most + beyond) / 2;
-    if (turned(cup, middle).ok) most = middle;
-    else beyond = middle;
-  }
-  return most;
+  return halve(0, refused, SOLVER_ACCURACY, (tried) => turned(cup, tried).ok).holding;
 }
 
 function turned(cup: Piece, spread: Mm): Result<CupBust, FullBustFailure["code"]> {

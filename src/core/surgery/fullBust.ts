@@ -4,6 +4,7 @@
  * the armhole seam until the cut stands open by the spread at the bust point; the lower side part slides to follow it;
  * the centre part is lengthened by the same drop. Both darts grow (or shrink); no seam but the armhole's curve bends.
  */
+import { halve } from "../geometry/iterate";
 import { edgeTangentAt } from "../geometry/edgeCurve";
 import { distance, midpoint, polar, shift, type PiecePoint } from "../geometry/point";
 import { rigidMotion } from "../geometry/rigid";
@@ -78,14 +79,7 @@ export function adjustFullBust(front: Piece, spread: Mm): Result<FullBust, FullB
 
 /** The largest spread between 0 and one that cannot be made; mm. */
 function largestSpread(front: Piece, refused: Mm): Mm {
-  let most = 0;
-  let beyond = refused;
-  while (Math.abs(beyond - most) > SOLVER_ACCURACY) {
-    const middle = (most + beyond) / 2;
-    if (spreadApart(front, middle).ok) most = middle;
-    else beyond = middle;
-  }
-  return most;
+  return halve(0, refused, SOLVER_ACCURACY, (tried) => spreadApart(front, tried).ok).holding;
 }
 
 function spreadApart(front: Piece, spread: Mm): Result<FullBust, FullBustFailure["code"]> {

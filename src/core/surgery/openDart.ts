@@ -10,6 +10,7 @@ import { trueLegs } from "../dart/trueLegs";
 import { trueSeamAtDart } from "../dart/trueSeam";
 import { trueSeamEvenly } from "../dart/trueSeamEvenly";
 import { edgeLength, edgeNearest, edgePointAt, lineEdge, type EdgeCurve } from "../geometry/edgeCurve";
+import { comeNear } from "../geometry/iterate";
 import { isInOutline } from "../geometry/outline";
 import { between, directionOf, distance, polar, turnBetween, type PiecePoint } from "../geometry/point";
 import { seamLength } from "../girth/seamLength";
@@ -108,15 +109,16 @@ const ROUNDS = 20;
 export function truedOver(piece: Piece, name: DartName, length: Mm): Piece {
   const { seam, inner, outer, gathered } = dartOf(piece, name);
   if (gathered !== true) return trueSeamEvenly(truedByHandles(piece, name, length), name, length);
-  let fitted = smoothOverMouth(piece, name);
-  for (let round = 0; round < ROUNDS; round += 1) {
-    const longer = seamLength(fitted, seam) - length;
-    if (Math.abs(longer) < TRUING_ACCURACY) break;
-    const corners = dartCorners(fitted, name);
-    const moved = moveMouthEnd(fitted, inner, mouthPointAt(corners, "inner", longer / 2));
-    fitted = moveMouthEnd(moved, outer, mouthPointAt(corners, "outer", longer / 2));
-  }
-  return fitted;
+  return comeNear(smoothOverMouth(piece, name), {
+    missOf: (fitted) => seamLength(fitted, seam) - length,
+    correct: (fitted, longer) => {
+      const corners = dartCorners(fitted, name);
+      const moved = moveMouthEnd(fitted, inner, mouthPointAt(corners, "inner", longer / 2));
+      return moveMouthEnd(moved, outer, mouthPointAt(corners, "outer", longer / 2));
+    },
+    rounds: ROUNDS,
+    accuracy: TRUING_ACCURACY,
+  }).value;
 }
 
 /** The seam on both sides of an open mouth turned so that it runs straight into the mouth line. */

@@ -9,6 +9,7 @@
  * changes, no spread is out of a strip's reach, and taking the same spread back gives the old piece. The centre front is
  * cut across at its bust line and opened until its seam is as long.
  */
+import { halve } from "../geometry/iterate";
 import { lineEdge } from "../geometry/edgeCurve";
 import { between, directionOf, distance, shift, turnBetween, type PiecePoint } from "../geometry/point";
 import { rigidMotion } from "../geometry/rigid";
@@ -55,14 +56,7 @@ export function adjustPrincessBust(pieces: PrincessPieces, spread: Mm): Result<P
 
 /** The largest spread between 0 and one that cannot be made; mm. */
 function largestSpread(pieces: PrincessPieces, refused: Mm): Mm {
-  let most = 0;
-  let beyond = refused;
-  while (Math.abs(beyond - most) > SOLVER_ACCURACY) {
-    const middle = (most + beyond) / 2;
-    if (spreadApart(pieces, middle).ok) most = middle;
-    else beyond = middle;
-  }
-  return most;
+  return halve(0, refused, SOLVER_ACCURACY, (tried) => spreadApart(pieces, tried).ok).holding;
 }
 
 function spreadApart(pieces: PrincessPieces, spread: Mm): Result<PrincessBust, FullBustFailure["code"]> {

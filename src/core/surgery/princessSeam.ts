@@ -52,10 +52,11 @@ interface Walked {
  * What was drawn before does not matter: only the ends, the bust points and what the seam meets at its ends do.
  *
  * @param pieces a seam that rises well above the bust point, as one from the armhole, shoulder or neck does
- * @returns both pieces; the two stretches, above and below the bust, are of equal length within SOLVER_ACCURACY
+ * @returns both pieces; the two stretches, above and below the bust, are of equal length within SOLVER_ACCURACY, or as nearly
+ *          as they come where a stretch is too short: the seam is then told not to walk
  */
 export function drawPrincess(pieces: PrincessPieces): PrincessPieces {
-  const { centreFront, sideFront } = invariant(walkPrincess(pieces), "a princess seam that can be walked");
+  const { centreFront, sideFront } = walkedNearest(pieces).nearest;
   return { centreFront: centreFront.piece, sideFront };
 }
 
@@ -64,32 +65,51 @@ export function drawPrincess(pieces: PrincessPieces): PrincessPieces {
  *
  * @returns null where a stretch of the side front's seam is so short that the centre front's cannot be made to match it
  */
-export function walkPrincess({ centreFront, sideFront }: PrincessPieces): Walked | null {
+export function walkPrincess(pieces: PrincessPieces): Walked | null {
+  const { nearest, isWalked } = walkedNearest(pieces);
+  return isWalked ? nearest : null;
+}
+
+function walkedNearest({ centreFront, sideFront }: PrincessPieces): {
+  readonly nearest: Walked;
+  readonly isWalked: boolean;
+} {
   const side = cornersOf(sideFront);
   const start = cornersOf(centreFront);
   let above: Mm = 0;
   let below: Mm = 0;
-  for (let round = 0; round < ROUNDS; round += 1) {
-    const centre: Corners = {
-      top: start.top,
-      bust: shift(start.bust, 0, above),
-      waist: shift(start.waist, 0, above + below),
-    };
-    const [one, other] = drawnBoth(centreFront, centre, sideFront, side);
+  let best = { miss: Infinity, above, below };
+  const drawnWith = (longer: { readonly above: Mm; readonly below: Mm }): readonly [Seam, Seam] =>
+    drawnBoth(
+      centreFront,
+      {
+        top: start.top,
+        bust: shift(start.bust, 0, longer.above),
+        waist: shift(start.waist, 0, longer.above + longer.below),
+      },
+      sideFront,
+      side,
+    );
+  for (let round = 0; round < ROUNDS && best.miss >= SOLVER_ACCURACY; round += 1) {
+    const [one, other] = drawnWith({ above, below });
     const shortAbove = edgeLength(other.upper) - edgeLength(one.upper);
     const shortBelow = edgeLength(other.lower) - edgeLength(one.lower);
-    if (Math.max(Math.abs(shortAbove), Math.abs(shortBelow)) < SOLVER_ACCURACY) {
-      const longer = lengthenedAtBust(centreFront, above, below);
-      return {
-        centreFront: { ...longer, piece: withSeam(longer.piece, one) },
-        sideFront: withSeam(sideFront, other),
-        drop: above + below,
-      };
-    }
-    above += shortAbove / steepness(centre.top, centre.bust);
-    below += shortBelow / steepness(centre.bust, centre.waist);
+    const miss = Math.max(Math.abs(shortAbove), Math.abs(shortBelow));
+    if (miss < best.miss) best = { miss, above, below };
+    const [bust, waist] = [shift(start.bust, 0, above), shift(start.waist, 0, above + below)];
+    above += shortAbove / steepness(start.top, bust);
+    below += shortBelow / steepness(bust, waist);
   }
-  return null;
+  const [one, other] = drawnWith(best);
+  const longer = lengthenedAtBust(centreFront, best.above, best.below);
+  return {
+    nearest: {
+      centreFront: { ...longer, piece: withSeam(longer.piece, one) },
+      sideFront: withSeam(sideFront, other),
+      drop: best.above + best.below,
+    },
+    isWalked: best.miss < SOLVER_ACCURACY,
+  };
 }
 
 /** By how much a straight stretch grows where its lower end goes down by 1; not so little that a step would run away. */

@@ -1,5 +1,6 @@
 /** Seams that walked before an alteration walk after it: what cutting across slanting seams made them differ is taken up. */
 import { edgeTangentAt } from "../geometry/edgeCurve";
+import { comeNear } from "../geometry/iterate";
 import { polar } from "../geometry/point";
 import { moveMouthEnd } from "../dart/mouthEnd";
 import { seamLength } from "../girth/seamLength";
@@ -74,13 +75,13 @@ function withSideLength(piece: Piece, longer: Mm): Piece {
 
 /** The seam brought to a length by moving one end of it along its own direction there. */
 export function withSeamEnd(piece: Piece, seam: SeamName, corner: PointName, length: Mm): Piece {
-  let drawn = piece;
-  for (let round = 0; round < ROUNDS; round += 1) {
-    const longer = length - seamLength(drawn, seam);
-    if (Math.abs(longer) < SOLVER_ACCURACY) return drawn;
-    drawn = moveMouthEnd(drawn, corner, polar(pointOf(drawn, corner), onward(drawn, seam, corner), longer));
-  }
-  return drawn;
+  return comeNear(piece, {
+    missOf: (drawn) => length - seamLength(drawn, seam),
+    correct: (drawn, longer) =>
+      moveMouthEnd(drawn, corner, polar(pointOf(drawn, corner), onward(drawn, seam, corner), longer)),
+    rounds: ROUNDS,
+    accuracy: SOLVER_ACCURACY,
+  }).value;
 }
 
 /** The direction in which the seam would run on beyond its end. */

@@ -9,11 +9,14 @@ import { mergeChanges, type TruingChange } from "./changes";
 import { squareCorners, straightenJoins } from "./trueCorners";
 import { equalLegs, smoothDarts, smoothSeams } from "./trueSeams";
 import type { Truing } from "./truing";
+import { leftOf, type TruingLeft } from "./truingLeft";
 import { walkSeams } from "./walkSeams";
 
 interface Trued {
   readonly pieces: PieceSet;
   readonly changes: readonly TruingChange[];
+  /** What could not be trued; null where all came out near enough. */
+  readonly left: TruingLeft | null;
 }
 
 /** One follows from the other: a seam made smooth changes its length, a seam walked its corners. */
@@ -29,7 +32,8 @@ export const SEWN_ONLY: readonly Truing[] = [equalLegs, walkSeams];
  * Trues all pieces of a garment.
  *
  * @param steps  all of them, or those that are wanted
- * @returns the pieces, the very same objects where nothing was off; and what was changed by 0.1 mm or 0.1 degrees or more
+ * @returns the pieces, the very same objects where nothing was off; what was changed by 0.1 mm or 0.1 degrees or more; and
+ *          what is still off, so that the pieces are no answer
  */
 export function trueAll(pieces: PieceSet, steps: readonly Truing[] = STEPS): Trued {
   let set = pieces;
@@ -39,5 +43,5 @@ export function trueAll(pieces: PieceSet, steps: readonly Truing[] = STEPS): Tru
     for (const step of steps) set = step(set, changes);
     if (set === before) break;
   }
-  return { pieces: set, changes: mergeChanges(changes) };
+  return { pieces: set, changes: mergeChanges(changes), left: leftOf(pieces, set) };
 }

@@ -1,7 +1,7 @@
 import type { Alteration } from "../../core/decisions/alteration";
 import { useEffect, useMemo, useRef, useState } from "react";
 import type { LengthUnit } from "../../core/decisions/work";
-import { alterationConflicts } from "../../core/plan/alterationConflicts";
+import { alterationConflicts, type AlterationConflict } from "../../core/plan/alterationConflicts";
 import type { PlannedAlteration } from "../../core/plan/plan";
 import { inTradeOrder, outOfTradeOrder } from "../../core/plan/outOfTradeOrder";
 import { phaseWords } from "../../words/checklist";
@@ -31,7 +31,7 @@ export function Slips({ planned, decided, unit }: SlipsProps) {
   const ids = useMemo(() => decided.map(({ id }) => id), [decided]);
   const runs = useMemo(() => runsOf(planned, ids), [planned, ids]);
   const early = useMemo(() => outOfTradeOrder(decided), [decided]);
-  const conflicts = useMemo(() => alterationConflicts(planned), [planned]);
+  const conflicts = useMemo(() => conflictsBySlip(planned), [planned]);
 
   const step = (id: string, way: "earlier" | "later", before: string | null): void => {
     stepped.current = { id, way };
@@ -89,7 +89,7 @@ export function Slips({ planned, decided, unit }: SlipsProps) {
                   unit={unit}
                   notes={[
                     ...(later === undefined ? [] : [orderNote(later)]),
-                    ...notesOn(conflicts, line.planned.id, planned, unit),
+                    ...notesOn(conflicts.get(line.planned.id) ?? [], planned, unit),
                   ]}
                   earlier={at > 0 ? () => step(line.planned.id, "earlier", ids[at - 1] ?? null) : null}
                   later={
@@ -115,14 +115,20 @@ function titleOf(alterations: readonly PlannedAlteration[], id: string, unit: Le
   return planned === undefined ? "" : plannedTitle(planned, unit);
 }
 
-/** One note for each other slip, on the later of the two: it is the one measured on what the other left. */
+/** By the later of two slips: it is the one measured on what the other left. */
+function conflictsBySlip(planned: readonly PlannedAlteration[]): ReadonlyMap<string, readonly AlterationConflict[]> {
+  const found = new Map<string, AlterationConflict[]>();
+  for (const conflict of alterationConflicts(planned))
+    found.set(conflict.b, [...(found.get(conflict.b) ?? []), conflict]);
+  return found;
+}
+
+/** One note for each other slip. */
 function notesOn(
-  conflicts: ReturnType<typeof alterationConflicts>,
-  id: string,
+  own: readonly AlterationConflict[],
   alterations: readonly PlannedAlteration[],
   unit: LengthUnit,
 ): readonly string[] {
-  const own = conflicts.filter(({ b }) => b === id);
   return [...new Set(own.map(({ a }) => a))].map((other) =>
     conflictNote(
       own.filter(({ a }) => a === other),

@@ -5,36 +5,17 @@
 import { STYLE_NAMES } from "../../../src/core/decisions/pattern";
 import * as fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { outlineBounds, signedArea } from "../../../src/core/geometry/outline";
 import type { Piece, PieceName, SeamName } from "../../../src/core/pattern/piece";
 import { invariant } from "../../../src/core/result";
+import type { Plan } from "../../../src/core/plan/plan";
 import type { CheckName } from "../../../src/core/checks/check";
 import { derivePlan } from "../../../src/core/plan/derivePlan";
-import type { Plan } from "../../../src/core/plan/plan";
-import { outlineOf } from "../../../src/core/pattern/ring";
-import { crossesItself, seamByBezierJs } from "../../support/independent";
+import { badNumbers, isSpoilt, isToldOf } from "../../support/faultsOfPlan";
+import { seamByBezierJs } from "../../support/independent";
 import { anyChainWork } from "../../support/anyChainWork";
 
 /** How many plans of each style; more by hand, to look for what is rare. */
 const RUNS = Number(process.env.CHAINS ?? 60);
-
-function badNumbers(value: unknown, path = ""): string[] {
-  // A margin may be without end.
-  if (typeof value === "number") return Number.isFinite(value) || path.endsWith(".margin") ? [] : [path];
-  if (typeof value !== "object" || value === null) return [];
-  return Object.entries(value).flatMap(([key, inner]) => badNumbers(inner, `${path}.${key}`));
-}
-
-/** A piece is spoilt when it has no area to speak of or crosses itself, by a library of others. */
-const isSpoilt = (piece: Piece): boolean => {
-  const { min, max } = outlineBounds(outlineOf(piece));
-  const area = Math.abs(signedArea(outlineOf(piece)));
-  return !(area > 200 && max.x - min.x > 5 && max.y - min.y > 5) || crossesItself(piece);
-};
-
-function toldOf(plan: Plan, piece: PieceName): boolean {
-  return plan.checks.some(({ name, ok, pieces }) => name === "outlineClosed" && !ok && pieces.includes(piece));
-}
 
 /** mm. A seam or a girth that is further off must be told of: what the checks allow, and a hundredth for the library. */
 const NEAR = 0.06;
@@ -107,7 +88,7 @@ describe.each(STYLE_NAMES)("any chain on the style %s", (style) => {
           const off = Math.abs(waistOf(value) - waistDue(value));
           expect(off <= NEAR || isTold(value, "girthAsClaimed") ? 0 : off).toBe(0);
           const silent = [...value.left.pieces, ...value.right.pieces].filter(
-            (piece) => isSpoilt(piece) && !toldOf(value, piece.name),
+            (piece) => isSpoilt(piece) && !isToldOf(value, piece),
           );
           expect(silent.map(({ name }) => name)).toEqual([]);
         }),

@@ -1,6 +1,6 @@
 /** Why an alteration could not be made. */
 import type { MouthFailure } from "../../dart/mouthFailure";
-import type { DartRef, PieceName } from "../../pattern/piece";
+import type { DartRef, PieceName, SeamName } from "../../pattern/piece";
 import type { Mm } from "../../units";
 
 /** Why an alteration could not be applied. The pieces are then as without it. */
@@ -11,6 +11,15 @@ export type AlterationFailure =
   | { readonly code: "alteration/too-much"; readonly most: Mm }
   /** The outline would cross itself or an edge become too short. */
   | { readonly code: "alteration/outline-spoilt"; readonly piece: PieceName }
+  /** A point would lie further out than any of a bodice does; `reach` is not finite where it would lie nowhere. */
+  | {
+      readonly code: "alteration/out-of-reach";
+      readonly piece: PieceName;
+      readonly reach: Mm;
+      readonly furthest: Mm;
+    }
+  /** The pieces could be made, but not trued to be sewn together: `off` stays over at the seam. */
+  | { readonly code: "alteration/not-trued"; readonly piece: PieceName; readonly seam: SeamName; readonly off: Mm }
   /** There is no free name left for another dart on that seam. */
   | { readonly code: "alteration/too-many-darts" }
   | { readonly code: "alteration/no-such-dart"; readonly dart: DartRef }

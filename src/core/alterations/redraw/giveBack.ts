@@ -5,6 +5,7 @@
 import type { GiveBack, GiveBackPlace } from "../../decisions/alteration";
 import type { AlterationFailure } from "../outcome/alterationFailure";
 import { edgeLength, edgeTangentAt } from "../../geometry/edgeCurve";
+import { comeNear } from "../../geometry/iterate";
 import { directionOf, distance, polar, shift } from "../../geometry/point";
 import { seamLength } from "../../girth/seamLength";
 import { fail, invariant, ok, type Result } from "../../result";
@@ -220,13 +221,15 @@ function takeAtCorner(
   const room = edgeLength(curveOf(piece, invariant(piece.edges[edge], "edge"))) - SHORTEST_EDGE;
   if (amount > room) return fail({ code: "alteration/not-given-back", left: amount - room });
   const wanted = seamLength(piece, other);
-  let taken = moveMouthEnd(piece, corner, polar(pointOf(piece, corner), awayFrom(piece, edge, corner), amount));
-  for (let round = 0; round < CORNER_ROUNDS; round += 1) {
-    const longer = seamLength(taken, other) - wanted;
-    if (Math.abs(longer) < SOLVER_ACCURACY) break;
-    taken = moveMouthEnd(taken, corner, polar(pointOf(taken, corner), awayFrom(taken, otherEdge, corner), longer));
-  }
-  return ok(withPiece(set, taken));
+  const moved = moveMouthEnd(piece, corner, polar(pointOf(piece, corner), awayFrom(piece, edge, corner), amount));
+  const taken = comeNear(moved, {
+    missOf: (drawn) => seamLength(drawn, other) - wanted,
+    correct: (drawn, longer) =>
+      moveMouthEnd(drawn, corner, polar(pointOf(drawn, corner), awayFrom(drawn, otherEdge, corner), longer)),
+    rounds: CORNER_ROUNDS,
+    accuracy: SOLVER_ACCURACY,
+  });
+  return ok(withPiece(set, taken.value));
 }
 
 /** Rounds at the most in which a corner settles; each leaves a small part of the error. */
@@ -294,26 +297,24 @@ function squareAtCentre(piece: Piece, end: "centreWaist" | "underBustCentre", fa
 function takeAtSide(piece: Piece, amount: Mm): Piece {
   const wanted = seamLength(piece, "side");
   const end = sideEnd(piece);
-  let taken = moveMouthEnd(piece, end, shift(pointOf(piece, end), -amount, 0));
   const down = piece.points.underarm === undefined ? -1 : 1;
-  for (let round = 0; round < ROUNDS; round += 1) {
-    const error = seamLength(taken, "side") - wanted;
-    if (Math.abs(error) < SOLVER_ACCURACY) break;
-    taken = moveMouthEnd(taken, end, shift(pointOf(taken, end), 0, -down * error));
-  }
-  return taken;
+  return comeNear(moveMouthEnd(piece, end, shift(pointOf(piece, end), -amount, 0)), {
+    missOf: (taken) => seamLength(taken, "side") - wanted,
+    correct: (taken, error) => moveMouthEnd(taken, end, shift(pointOf(taken, end), 0, -down * error)),
+    rounds: ROUNDS,
+    accuracy: SOLVER_ACCURACY,
+  }).value;
 }
 
 /** The side end of the lower seam moved across until that seam has its length again. */
 function lowerSeamKept(piece: Piece, wanted: Mm): Piece {
   const end = sideEnd(piece);
-  let kept = piece;
-  for (let round = 0; round < ROUNDS; round += 1) {
-    const error = seamLength(kept, lowerSeam(kept)) - wanted;
-    if (Math.abs(error) < SOLVER_ACCURACY) break;
-    kept = moveMouthEnd(kept, end, shift(pointOf(kept, end), -error, 0));
-  }
-  return kept;
+  return comeNear(piece, {
+    missOf: (kept) => seamLength(kept, lowerSeam(kept)) - wanted,
+    correct: (kept, error) => moveMouthEnd(kept, end, shift(pointOf(kept, end), -error, 0)),
+    rounds: ROUNDS,
+    accuracy: SOLVER_ACCURACY,
+  }).value;
 }
 
 /** Moves an end of the side seam along the seam's own direction there; positive down. */
