@@ -6,6 +6,7 @@ import * as z from "zod/mini";
 import { PIECE_ORDER } from "../core/pattern/pieceSet";
 import { DART_HOMES, DART_NAMES } from "../core/pattern/dartNames";
 import { LIMITS } from "../core/decisions/limits";
+import { isSeenOf } from "../core/decisions/seenAtDart";
 import type { Work } from "../core/decisions/work";
 
 const text = z.string().check(z.maxLength(LIMITS.text));
@@ -52,6 +53,8 @@ const dart = z.strictObject({
   dart: z.enum(DART_NAMES),
 });
 
+const half = z.enum(["left", "right"]);
+
 const giveBack = z.strictObject({
   centreSeam: z.exactOptional(share),
   sideSeam: z.exactOptional(share),
@@ -92,9 +95,23 @@ const alteration = z.discriminatedUnion("kind", [
     id: text,
     fit: z.enum(FIT_NAMES),
     amount: length,
-    half: z.exactOptional(z.enum(["left", "right"])),
+    half: z.exactOptional(half),
   }),
 ]);
+
+const seenOfDart = z.strictObject({
+  ...dart.shape,
+  half,
+  pastBustPoint: length,
+  tooFarToSide: length,
+  pointed: z.enum(["pointed", "right", "flat"]),
+});
+
+/** One dart of one half is seen but one way. */
+const seen = z.array(seenOfDart).check(
+  z.maxLength(LIMITS.seen),
+  z.refine((list) => list.every((one, at) => list.findIndex((other) => isSeenOf(other, one, one.half)) === at)),
+);
 
 const read = z.exactOptional(z.array(length).check(z.minLength(1), z.maxLength(LIMITS.readings)));
 
@@ -136,6 +153,7 @@ const allowances = z.strictObject({
 /** A whole work. Its type is held against the core's `Work` below. */
 export const workSchema = z.strictObject({
   name: text,
+  wearer: z.exactOptional(text),
   invented: z.boolean(),
   unit: z.enum(["cm", "in"]),
   paper: z.enum(["A4", "Letter"]),
@@ -156,6 +174,7 @@ export const workSchema = z.strictObject({
     bustAlteration: z.exactOptional(length),
   }),
   alterations: z.array(alteration).check(z.maxLength(LIMITS.alterations)),
+  seen: z.exactOptional(seen),
   allowances: z.exactOptional(allowances),
   sheetFormat: z.exactOptional(z.enum(SHEET_FORMATS)),
   printerMargin: z.exactOptional(z.number().check(z.gte(LIMITS.printerMargin.least), z.lte(LIMITS.printerMargin.most))),

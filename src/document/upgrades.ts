@@ -2,7 +2,7 @@
  * Bringing older files up to date: one pure step from each version to the next, applied in order. What a step is given
  * has not been parsed, and what it returns the schema then judges. A step may throw at what it cannot bring up to date.
  */
-export const CURRENT_VERSION = 5;
+export const CURRENT_VERSION = 6;
 
 export type Upgrades = Readonly<Record<number, (work: unknown) => unknown>>;
 
@@ -12,6 +12,7 @@ export const UPGRADES: Upgrades = {
   2: measuresBecomeReadings,
   3: paperMayBeChosen,
   4: frameIsABaseSize,
+  5: wearerMayBeNamed,
 };
 
 /** Version 2 names the style of a pattern: before it there was but one, and none had straps. */
@@ -38,6 +39,11 @@ function frameIsABaseSize(work: unknown): unknown {
   if (!isRecord(work) || !isRecord(work.picks) || !("frame" in work.picks)) return work;
   const { frame, ...picks } = work.picks;
   return { ...work, picks: { baseSize: frame, ...picks } };
+}
+
+/** Version 6 may hold the wearer's name and what she sees of sewn darts: before it nothing was said of either. */
+function wearerMayBeNamed(work: unknown): unknown {
+  return work;
 }
 
 const isRecord = (value: unknown): value is Readonly<Record<string, unknown>> =>

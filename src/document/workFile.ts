@@ -1,5 +1,6 @@
 /** Work files: reading one that may be anything, writing one that reads back the same. */
 import * as z from "zod/mini";
+import { compareSeen } from "../core/decisions/seenAtDart";
 import type { Work } from "../core/decisions/work";
 import { fail, ok, type Result } from "../core/result";
 import { workSchema } from "./schema";
@@ -70,8 +71,14 @@ export function parseWork(data: unknown): Result<Work, WorkFileFailure> {
 export function writeWorkFile(work: Work): string {
   // The schema puts every part in its own order.
   const parsed = parseWork(work);
-  const ordered = parsed.ok ? { ...parsed.value, unread: sorted(parsed.value.unread) } : work;
+  const ordered = parsed.ok ? inOrder(parsed.value) : work;
   return `${JSON.stringify({ bodicewright: "work", version: CURRENT_VERSION, work: ordered }, null, 2)}\n`;
+}
+
+/** Entries that are found by what they are of, not by where they stand. */
+function inOrder(work: Work): Work {
+  const unread = sorted(work.unread);
+  return work.seen === undefined ? { ...work, unread } : { ...work, seen: work.seen.toSorted(compareSeen), unread };
 }
 
 const sorted = (record: Work["unread"]): Work["unread"] =>

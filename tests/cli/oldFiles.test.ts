@@ -56,6 +56,11 @@ const TAPES = [{ readings: Object.fromEntries(Object.entries(READ).map(([name, v
 /** A size of her own, as it was called up to version 4. */
 const FRAMED = { picks: { frame: "14" } };
 
+/** What changes no plan. */
+const SEEN = [
+  { piece: "front", dart: "waistDart", half: "left", pastBustPoint: -20, tooFarToSide: 5, pointed: "pointed" },
+];
+
 /** The same work as each version wrote it. */
 const WORKS: readonly (readonly [version: number, work: unknown])[] = [
   [1, { ...SAME, ...FRAMED, measures: READ, pattern: PATTERN }],
@@ -63,6 +68,7 @@ const WORKS: readonly (readonly [version: number, work: unknown])[] = [
   [3, { ...SAME, ...FRAMED, tapes: TAPES, pattern: STYLED }],
   [4, { ...SAME, ...FRAMED, tapes: TAPES, pattern: STYLED }],
   [5, { ...SAME, tapes: TAPES, pattern: STYLED, picks: { baseSize: "14" } }],
+  [6, { ...SAME, tapes: TAPES, pattern: STYLED, picks: { baseSize: "14" }, wearer: "An invented wearer", seen: SEEN }],
 ];
 const NEWEST = WORKS.length;
 

@@ -5,7 +5,7 @@ import type { Command } from "../../src/core/plan/commands";
 import { isRedraw, type DartRedraw } from "../../src/core/decisions/alteration";
 import { SHEET_FORMATS } from "../../src/core/decisions/paperChoice";
 import type { Work } from "../../src/core/decisions/work";
-import { anyAlteration, anyDart, anyGiveBack, anySeam, anyText } from "./arbitraryWork";
+import { anyAlteration, anyDart, anyGiveBack, anyHalf, anySeam, anySeenAtDart, anyText } from "./arbitraryWork";
 
 type EveryKind = { readonly [K in Command["kind"]]: fc.Arbitrary<Extract<Command, { kind: K }>> };
 
@@ -35,6 +35,13 @@ export function anyCommandOn(work: Work, other: Work): fc.Arbitrary<Command> {
 
   const kinds: EveryKind = {
     setName: fc.record({ kind: kind("setName"), name: from(({ name }) => name) }),
+    setWearer: fc.record({
+      kind: kind("setWearer"),
+      name: fc.oneof(
+        fc.constantFrom(null, "", " "),
+        from(({ wearer }) => wearer ?? null),
+      ),
+    }),
     setUnit: fc.record({ kind: kind("setUnit"), unit: from(({ unit }) => unit) }),
     setPaper: fc.record({ kind: kind("setPaper"), paper: from(({ paper }) => paper) }),
     setReading: fc.record({ kind: kind("setReading"), measure, at, value: reading }),
@@ -78,6 +85,24 @@ export function anyCommandOn(work: Work, other: Work): fc.Arbitrary<Command> {
     }),
     moveAlteration: fc.record({ kind: kind("moveAlteration"), id, before: fc.option(id) }),
     setGiveBack: fc.record({ kind: kind("setGiveBack"), dart, giveBack }),
+    setSeen: fc.oneof(
+      fc.record({ kind: kind("setSeen"), dart: anyDart, half: anyHalf, seen: fc.option(anySeenAtDart) }),
+      from(({ seen = [] }) => seen).chain((list) =>
+        fc.record({
+          kind: kind("setSeen"),
+          dart: fc.oneof(anyDart, ...list.map(({ piece, dart: name }) => fc.constant({ piece, dart: name }))),
+          half: anyHalf,
+          seen: fc.option(
+            fc.oneof(
+              anySeenAtDart,
+              ...list.map(({ pastBustPoint, tooFarToSide, pointed }) =>
+                fc.constant({ pastBustPoint, tooFarToSide, pointed }),
+              ),
+            ),
+          ),
+        }),
+      ),
+    ),
     setAllowance: fc.record({
       kind: kind("setAllowance"),
       seam: anySeam,

@@ -7,6 +7,7 @@ import { FIT_NAMES } from "../../src/core/decisions/fitNames";
 import * as fc from "fast-check";
 import { MEASURE_NAMES } from "../../src/core/measures/measure";
 import { LIMITS } from "../../src/core/decisions/limits";
+import { compareSeen, type SeenOfDart } from "../../src/core/decisions/seenAtDart";
 import { DART_HOMES } from "../../src/core/pattern/dartNames";
 import type { SeamName } from "../../src/core/pattern/piece";
 import type { Work } from "../../src/core/decisions/work";
@@ -90,6 +91,22 @@ export const anyAlteration: fc.Arbitrary<Alteration> = fc.oneof(
   }),
 );
 
+export const anySeenAtDart = fc.record({
+  pastBustPoint: anyLength,
+  tooFarToSide: anyLength,
+  pointed: fc.constantFrom("pointed" as const, "right" as const, "flat" as const),
+});
+export const anyHalf = fc.constantFrom("left" as const, "right" as const);
+
+/** In the order in which commands keep them. */
+const anySeen: fc.Arbitrary<readonly SeenOfDart[]> = fc
+  .uniqueArray(fc.tuple(anyDart, anyHalf, anySeenAtDart), {
+    minLength: 1,
+    maxLength: 5,
+    selector: ([{ piece, dart }, half]) => `${piece} ${dart} ${half}`,
+  })
+  .map((list) => list.map(([dart, half, seen]) => ({ ...dart, half, ...seen })).toSorted(compareSeen));
+
 export const anySize = fc.record(
   {
     label: anyText,
@@ -137,6 +154,7 @@ export const anySeam = fc.constantFrom(...Object.keys(USUAL_ALLOWANCES).filter(i
 export const anyWork: fc.Arbitrary<Work> = fc.record(
   {
     name: anyText,
+    wearer: anyText,
     invented: fc.boolean(),
     unit: fc.constantFrom("cm", "in"),
     paper: fc.constantFrom("A4", "Letter"),
@@ -162,6 +180,7 @@ export const anyWork: fc.Arbitrary<Work> = fc.record(
     bustRadius: anyLength,
     picks: anyPicks,
     alterations: fc.array(anyAlteration, { maxLength: 4 }),
+    seen: anySeen,
     allowances: fc.dictionary(anySeam, fc.double({ min: 0, max: LIMITS.allowance, noNaN: true }).map(noMinusZero), {
       noNullPrototype: true,
     }),

@@ -11,6 +11,8 @@ export const LIMITS = {
   /** Sizes or cup versions as typed or pasted; a chart that can be drafted from has fewer. */
   rows: 60,
   alterations: 200,
+  /** Darts that something was said of, each half by itself. */
+  seen: 60,
   /** Times of measuring that are kept, and readings of one measure in each. */
   tapes: 24,
   readings: 5,

@@ -5,6 +5,7 @@ import type { Allowances } from "./allowances";
 import type { Alteration } from "./alteration";
 import type { PaperSize, SheetFormat } from "./paperChoice";
 import type { Ease, Pattern } from "./pattern";
+import type { SeenOfDart } from "./seenAtDart";
 
 export type LengthUnit = "cm" | "in";
 
@@ -20,6 +21,8 @@ export interface Picks {
 
 export interface Work {
   readonly name: string;
+  /** Whom it is made for, where that is said. */
+  readonly wearer?: string;
   /** A scenario made up for showing, not a person. */
   readonly invented: boolean;
   readonly unit: LengthUnit;
@@ -35,6 +38,8 @@ export interface Work {
   readonly bustRadius?: Mm;
   readonly picks: Picks;
   readonly alterations: readonly Alteration[];
+  /** What she said she sees of sewn darts: at most one for each dart of each half, in the order of `compareSeen`. */
+  readonly seen?: readonly SeenOfDart[];
   /** Her own seam and hem allowances; a seam that is absent has the usual one. */
   readonly allowances?: Allowances;
   /** Paper for true-scale pieces, and the white edge her printer leaves; absent: the usual ones. */

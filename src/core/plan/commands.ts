@@ -1,5 +1,5 @@
 /** Everything the wearer can do to a work, each a small record; applying one gives a new work. */
-import { isRedraw, type Alteration, type DartRedraw, type GiveBack } from "../decisions/alteration";
+import { isRedraw, type Alteration, type DartRedraw, type GiveBack, type Half } from "../decisions/alteration";
 import type { StrapStyle, StyleName, Closure, Ease, Pattern, PatternLength } from "../decisions/pattern";
 import type { SheetFormat, PaperSize } from "../decisions/paperChoice";
 import type { CupVersion, SizeRow } from "../chart/sizeChart";
@@ -7,12 +7,15 @@ import type { MeasureName } from "../measures/measure";
 import type { MeasureSet } from "../measures/tape";
 import { isSameDart, type DartRef, type SeamName } from "../pattern/piece";
 import type { Mm } from "../units";
+import { compareSeen, isSeenOf, type SeenAtDart, type SeenOfDart } from "../decisions/seenAtDart";
 import { placeInOrder } from "../decisions/tradeOrder";
 import { LIMITS } from "../decisions/limits";
 import type { LengthUnit, Picks, Work } from "../decisions/work";
 
 export type Command =
   | { readonly kind: "setName"; readonly name: string }
+  /** Whom it is made for; blank or null: not said. */
+  | { readonly kind: "setWearer"; readonly name: string | null }
   | { readonly kind: "setUnit"; readonly unit: LengthUnit }
   | { readonly kind: "setPaper"; readonly paper: PaperSize }
   /** A reading in the newest set: puts right the one at that place, or adds one after the last. */
@@ -53,6 +56,8 @@ export type Command =
   | { readonly kind: "setStrap"; readonly strap: StrapStyle }
   /** The same shares for every alteration of one dart. */
   | { readonly kind: "setGiveBack"; readonly dart: DartRef; readonly giveBack: GiveBack }
+  /** What she sees of a sewn dart; null: nothing is said of it any more. */
+  | { readonly kind: "setSeen"; readonly dart: DartRef; readonly half: Half; readonly seen: SeenAtDart | null }
   | { readonly kind: "setAllowance"; readonly seam: SeamName; readonly value: Mm }
   /** Back to the usual allowance. */
   | { readonly kind: "clearAllowance"; readonly seam: SeamName }
@@ -78,6 +83,10 @@ function changed(work: Work, command: Command): Work {
   switch (command.kind) {
     case "setName":
       return withPart(work, "name", cut(command.name));
+    case "setWearer": {
+      const name = cut(command.name ?? "");
+      return name.trim() === "" ? without(work, "wearer") : withPart(work, "wearer", name);
+    }
     case "setUnit":
       return withPart(work, "unit", command.unit);
     case "setPaper":
@@ -157,6 +166,13 @@ function changed(work: Work, command: Command): Work {
       const { dart, giveBack } = command;
       const give = (a: Alteration) => (isRedraw(a) && isSameDart(a.dart, dart) ? withPart(a, "giveBack", giveBack) : a);
       return withPart(work, "alterations", work.alterations.map(give));
+    }
+    case "setSeen": {
+      const { dart, half } = command;
+      const before = work.seen ?? [];
+      const seen = withSeen(before, dart, half, command.seen);
+      if (seen === before) return work;
+      return seen.length === 0 ? without(work, "seen") : withPart(work, "seen", seen);
     }
     case "setAllowance":
       if (command.value < 0 || command.value > LIMITS.allowance) return work;
@@ -252,6 +268,23 @@ function cutPattern(pattern: Pattern): Pattern {
     name: cut(pattern.name),
     chart: { ...pattern.chart, sizes: cutRows(sizes), cups: cutRows(cups) },
   };
+}
+
+/** What is seen of one dart in place of what was said before; the very same list where it is full, or there is none to take out. */
+function withSeen(
+  list: readonly SeenOfDart[],
+  { piece, dart }: DartRef,
+  half: Half,
+  seen: SeenAtDart | null,
+): readonly SeenOfDart[] {
+  const at = list.findIndex((one) => isSeenOf(one, { piece, dart }, half));
+  if (seen === null) return at < 0 ? list : list.toSpliced(at, 1);
+  const { pastBustPoint, tooFarToSide, pointed } = seen;
+  const put: SeenOfDart = { piece, dart, half, pastBustPoint, tooFarToSide, pointed };
+  if (at >= 0) return list.with(at, put);
+  if (list.length >= LIMITS.seen) return list;
+  const before = list.findIndex((one) => compareSeen(put, one) < 0);
+  return before < 0 ? [...list, put] : list.toSpliced(before, 0, put);
 }
 
 function putUnread(unread: Work["unread"], field: string, text: string): Work["unread"] {

@@ -7,15 +7,7 @@ import type { DartRef } from "../pattern/piece";
 import type { Mm } from "../units";
 import type { DartFigures } from "../dart/dartFigures";
 
-/** What the wearer sees of one bust dart on the sewn toile; mm, in the dart's own axes. */
-export interface SeenAtDart {
-  /** Its end lies so far beyond the bust point; negative: so far short of it. Where nothing is amiss, about minus the usual stop. */
-  readonly pastBustPoint: Mm;
-  /** It sits so far too near the side; negative: too near the centre. A dart along the bust line: too low; negative: too high. */
-  readonly tooFarToSide: Mm;
-  /** How it comes out at its end. `right`: its fullness stays what was sewn. */
-  readonly pointed: "pointed" | "right" | "flat";
-}
+export type { SeenAtDart } from "../decisions/seenAtDart";
 
 export interface PointedDartContext {
   /** The bust point the plan judges its darts by, in the frame of the dart's piece. */

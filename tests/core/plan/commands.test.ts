@@ -1,9 +1,13 @@
-import type { Alteration, DartEndAlteration } from "../../../src/core/decisions/alteration";
+import type { Alteration, DartEndAlteration, Half } from "../../../src/core/decisions/alteration";
 import { measuresOf, tapesOf } from "../../../src/core/measures/tape";
 import * as fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { MEASURE_NAMES } from "../../../src/core/measures/measure";
 import { applyCommand, type Command } from "../../../src/core/plan/commands";
+import type { SeenAtDart } from "../../../src/core/decisions/seenAtDart";
+import { DART_NAMES } from "../../../src/core/pattern/dartNames";
+import type { DartRef } from "../../../src/core/pattern/piece";
+import { PIECE_ORDER } from "../../../src/core/pattern/pieceSet";
 import { LIMITS } from "../../../src/core/decisions/limits";
 import type { Work } from "../../../src/core/decisions/work";
 import { blankPattern, blankWork } from "../../../src/document/blank";
@@ -16,9 +20,11 @@ import {
   anyDart,
   anyEase,
   anyGiveBack,
+  anyHalf,
   anyPattern,
   anyPicks,
   anySeam,
+  anySeenAtDart,
   anySize,
   anyText,
   anyWork,
@@ -54,6 +60,24 @@ const CASES: readonly (readonly [Command, Work])[] = [
   [
     { kind: "setName", name: "Blue dress" },
     { ...sampleWork, name: "Blue dress" },
+  ],
+  [
+    { kind: "setWearer", name: "An invented wearer" },
+    { ...sampleWork, wearer: "An invented wearer" },
+  ],
+  [
+    {
+      kind: "setSeen",
+      dart: end.dart,
+      half: "right",
+      seen: { pastBustPoint: 12, tooFarToSide: -4, pointed: "pointed" },
+    },
+    {
+      ...sampleWork,
+      seen: [
+        { piece: "front", dart: "sideDart", half: "right", pastBustPoint: 12, tooFarToSide: -4, pointed: "pointed" },
+      ],
+    },
   ],
   [
     { kind: "setUnit", unit: "in" },
@@ -382,6 +406,13 @@ describe("what no work can hold", () => {
         dart: anyDart,
         giveBack: fc.oneof(anyGiveBack, fc.record({ sideSeam: wild })),
       }),
+      fc.record({ kind: of("setWearer"), name: fc.option(text) }),
+      fc.record({
+        kind: of("setSeen"),
+        dart: anyDart,
+        half: anyHalf,
+        seen: fc.option(fc.tuple(anySeenAtDart, wild).map(([seen, pastBustPoint]) => ({ ...seen, pastBustPoint }))),
+      }),
       fc.record({ kind: of("setAllowance"), seam: anySeam, value: fc.oneof(fc.integer({ min: -5, max: 90 }), wild) }),
       fc.record({ kind: of("clearAllowance"), seam: anySeam }),
       fc.record({ kind: of("setPrinterMargin"), value: fc.option(fc.oneof(fc.integer({ min: 0, max: 30 }), wild)) }),
@@ -447,6 +478,83 @@ describe("readings and sets", () => {
 
   it.each(["2028-02-29", "2000-02-29", "2026-12-31", "2026-04-30"])("takes the day %s", (taken) => {
     expect(applyCommand(sampleWork, { kind: "setTaken", set: 0, taken }).tapes[0]?.taken).toBe(taken);
+  });
+});
+
+describe("the wearer's name", () => {
+  const name = (text: string | null): Command => ({ kind: "setWearer", name: text });
+
+  it("is kept as typed, and no longer than a name may be", () => {
+    expect(run(sampleWork, name(" An ")).wearer).toBe(" An ");
+    expect(run(sampleWork, name("x".repeat(LIMITS.text + 1))).wearer).toBe("x".repeat(LIMITS.text));
+  });
+
+  it.each([null, "", "  "])("is gone with %j", (nothing) => {
+    expect(run(sampleWork, name("An"), name(nothing))).toStrictEqual(sampleWork);
+    expect(applyCommand(sampleWork, name(nothing))).toBe(sampleWork);
+  });
+});
+
+describe("what is seen of darts", () => {
+  const waist: DartRef = { piece: "front", dart: "waistDart" };
+  const seen: SeenAtDart = { pastBustPoint: 10, tooFarToSide: 0, pointed: "right" };
+  const see = (dart: DartRef, half: Half, what: SeenAtDart | null): Command => ({
+    kind: "setSeen",
+    dart,
+    half,
+    seen: what,
+  });
+
+  it("is one thing for each dart and half, in one order whatever is said first", () => {
+    const said = [
+      see(waist, "right", seen),
+      see({ piece: "back", dart: "waistDart" }, "left", seen),
+      see(waist, "left", seen),
+      see({ piece: "front", dart: "sideDart" }, "left", seen),
+    ];
+    const all = run(sampleWork, ...said);
+    expect(all.seen?.map(({ piece, dart, half }) => `${half} ${piece} ${dart}`)).toEqual([
+      "left front sideDart",
+      "left front waistDart",
+      "right front waistDart",
+      "left back waistDart",
+    ]);
+    expect(run(sampleWork, ...said.toReversed())).toEqual(all);
+    const again = run(all, see(waist, "right", { ...seen, pointed: "flat" }));
+    expect(again.seen?.map(({ pointed }) => pointed)).toEqual(["right", "right", "flat", "right"]);
+  });
+
+  it("is taken back one by one, and with the last of it the list", () => {
+    const two = run(sampleWork, see(waist, "left", seen), see(waist, "right", seen));
+    const one = run(two, see(waist, "left", null));
+    expect(one.seen).toEqual([{ ...waist, half: "right", ...seen }]);
+    expect(applyCommand(one, see(waist, "left", null))).toBe(one);
+    expect(run(one, see(waist, "right", null))).toStrictEqual(sampleWork);
+  });
+
+  it("holds no figure that no work can, and nothing else that was handed in", () => {
+    for (const wrong of [Number.NaN, Infinity, LIMITS.length + 1])
+      expect(applyCommand(sampleWork, see(waist, "left", { ...seen, pastBustPoint: wrong }))).toBe(sampleWork);
+    const more = { ...waist, half: "right", note: "x" };
+    expect(run(sampleWork, see(more, "left", { ...seen, ...more })).seen).toStrictEqual([
+      { ...waist, half: "left", ...seen },
+    ]);
+  });
+
+  it("stops at so many darts, and still changes those it has", () => {
+    const every = PIECE_ORDER.flatMap((piece) => DART_NAMES.map((dart) => ({ piece, dart })));
+    const full = run(sampleWork, ...every.map((dart) => see(dart, "left", seen)));
+    expect(full.seen).toHaveLength(LIMITS.seen);
+    expect(applyCommand(full, see({ piece: "strap", dart: "sideDart" }, "right", seen))).toBe(full);
+    expect(
+      run(full, see({ piece: "front", dart: "sideDart" }, "left", { ...seen, pointed: "flat" })).seen?.[0],
+    ).toEqual({
+      piece: "front",
+      dart: "sideDart",
+      half: "left",
+      ...seen,
+      pointed: "flat",
+    });
   });
 });
 
