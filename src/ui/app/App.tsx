@@ -1,5 +1,6 @@
 import { memo, useEffect, useRef, useState } from "react";
 import { flushSync } from "react-dom";
+import { endGesture } from "../../store/workStore";
 import { fetchAhead } from "../parts/fetchAhead";
 import { alreadyHere, useLaterState, type Later } from "../parts/later";
 import { PartPlace } from "../parts/PartPlace";
@@ -8,6 +9,7 @@ import { TapeStep } from "../tape/TapeStep";
 import { Head } from "./Head";
 import { Messages } from "./Messages";
 import { STEPS, usePageState, type Sheet, type Step } from "../session/pageState";
+import { useWorkStore } from "../session/useWork";
 import { STEP_TITLES, Thread } from "./Thread";
 import { useHashStep } from "./useHashStep";
 
@@ -17,6 +19,7 @@ const PANELS: Readonly<Record<Step, Later<() => React.JSX.Element>>> = { tape: a
 export function App() {
   useHashStep();
   usePaperForPrinting();
+  useEntryTakenByPress();
   const inTurn = useFirstStepIsUp();
   return (
     <div className="app">
@@ -141,6 +144,22 @@ function PrintedTooSoon() {
   );
 }
 
+/**
+ * What she has typed is taken before anything she presses is done with it: a file, a copy, a sheet. Not every browser takes the
+ * focus from a field when a button is pressed.
+ */
+function useEntryTakenByPress(): void {
+  const store = useWorkStore();
+  useEffect(() => {
+    const onClick = ({ target }: MouseEvent): void => {
+      if (target === document.activeElement || store.getState().gesture?.hand.kind !== "keys") return;
+      flushSync(() => endGesture(store));
+    };
+    document.addEventListener("click", onClick, true);
+    return () => document.removeEventListener("click", onClick, true);
+  }, [store]);
+}
+
 /** Sheets that are files to download, not pages of the browser's. */
 const FILES: ReadonlySet<Sheet> = new Set(["pieces", "overlay"]);
 
@@ -149,6 +168,7 @@ const FILES: ReadonlySet<Sheet> = new Set(["pieces", "overlay"]);
  * of a sheet that is a file the checklist is printed, and the sheet then shown again.
  */
 function usePaperForPrinting(): void {
+  const store = useWorkStore();
   useEffect(() => {
     let shownBefore: Sheet | null = null;
     const beforePrint = (): void => {
@@ -157,6 +177,8 @@ function usePaperForPrinting(): void {
       // The browser waits for nothing: what is to be printed is here by now or is not printed.
       const isHere = PANELS.paper.get().kind === "here";
       flushSync(() => {
+        // What is being typed is on the sheet too.
+        endGesture(store);
         if (away) showSheet(step === "tape" ? "measures" : "checklist");
         else if (FILES.has(sheet)) showSheet("checklist");
         setStep("paper");
@@ -175,5 +197,5 @@ function usePaperForPrinting(): void {
       window.removeEventListener("beforeprint", beforePrint);
       window.removeEventListener("afterprint", afterPrint);
     };
-  }, []);
+  }, [store]);
 }

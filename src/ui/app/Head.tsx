@@ -3,11 +3,10 @@ import { useWorks } from "../works/useWorks";
 import { WorksMenu } from "../works/WorksMenu";
 import { UndoRedo } from "./UndoRedo";
 import { UnitSwitch } from "./UnitSwitch";
-import { useRun, useSettledWork } from "../session/useWork";
+import { useSettledWork } from "../session/useWork";
 
 export function Head() {
   const name = useSettledWork((work) => work.name);
-  const run = useRun();
   return (
     <header className="head">
       <h1 className="brand">Bodicewright</h1>
@@ -16,8 +15,9 @@ export function Head() {
           className="work-name"
           label="Name of this work"
           labelHidden
+          field="work.name"
           value={name}
-          onCommit={(text) => run({ kind: "setName", name: text })}
+          set={(text) => ({ kind: "setName", name: text })}
         />
         <WorksMenu />
         <StorageState />

@@ -38,8 +38,10 @@ export function ChartEditor() {
   const findings = useMemo(() => readSizes(sizes), [sizes]);
   const outOfOrder = findings.some((finding) => finding.code === "chart/out-of-order");
 
-  const change = (index: number, row: SizeRow): void =>
-    run({ kind: "setSizes", sizes: sizes.map((old, at) => (at === index ? row : old)) });
+  const changed = (index: number, row: SizeRow): Command => ({
+    kind: "setSizes",
+    sizes: sizes.map((old, at) => (at === index ? row : old)),
+  });
 
   /** Entries that could not be read move up with their rows. */
   const remove = (index: number): void => {
@@ -66,8 +68,9 @@ export function ChartEditor() {
               label={`Name of size ${index + 1}`}
               labelHidden
               maxLength={12}
+              field={`chart.${index}.label`}
               value={row.label}
-              onCommit={(label) => change(index, { ...row, label })}
+              set={(label) => changed(index, { ...row, label })}
             />
             {GIRTHS.map((column) => (
               <ChartCell key={column} sizes={sizes} row={row} index={index} column={column} />
@@ -76,7 +79,7 @@ export function ChartEditor() {
             <Findings findings={findings.filter((finding) => finding.row === index)} />
           </li>
         ))}
-        {sizes.length < MOST_SIZES && <NewSize sizes={sizes} />}
+        {sizes.length < MOST_SIZES && <NewSize />}
       </ol>
 
       {sizes.length === 0 ? (

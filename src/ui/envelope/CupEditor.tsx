@@ -51,9 +51,10 @@ export function CupEditor() {
             <TextField
               label={`Name of cup version ${index + 1}`}
               labelHidden
+              field={`cups.${index}.label`}
               value={cup.label}
               maxLength={20}
-              onCommit={(label) => run({ kind: "setCups", cups: change(index, { ...cup, label }) })}
+              set={(label) => ({ kind: "setCups", cups: change(index, { ...cup, label }) })}
             />
             <LengthField
               label={`Difference of ${cup.label}`}

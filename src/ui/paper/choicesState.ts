@@ -11,13 +11,15 @@ export interface Chosen {
   readonly under: readonly string[];
   readonly before: boolean;
   readonly allowances: boolean;
+  /** Whether the measure sheet tells what was measured before. */
+  readonly lastTime: boolean;
 }
 
 export interface ChoicesState extends Chosen {
   readonly choose: (chosen: Partial<Chosen>) => void;
 }
 
-const FIRST: Chosen = { size: null, leftOut: [], under: [], before: false, allowances: true };
+const FIRST: Chosen = { size: null, leftOut: [], under: [], before: false, allowances: true, lastTime: true };
 
 export const useChoices = storeOfWork<ChoicesState>((set) => ({
   ...FIRST,
