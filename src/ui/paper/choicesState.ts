@@ -11,15 +11,18 @@ export interface Chosen {
   readonly under: readonly string[];
   readonly before: boolean;
   readonly allowances: boolean;
+}
+
+interface ChosenOfSheets extends Chosen {
   /** Whether the measure sheet tells what was measured before. */
   readonly lastTime: boolean;
 }
 
-export interface ChoicesState extends Chosen {
-  readonly choose: (chosen: Partial<Chosen>) => void;
+export interface ChoicesState extends ChosenOfSheets {
+  readonly choose: (chosen: Partial<ChosenOfSheets>) => void;
 }
 
-const FIRST: Chosen = { size: null, leftOut: [], under: [], before: false, allowances: true, lastTime: true };
+const FIRST: ChosenOfSheets = { size: null, leftOut: [], under: [], before: false, allowances: true, lastTime: true };
 
 export const useChoices = storeOfWork<ChoicesState>((set) => ({
   ...FIRST,
