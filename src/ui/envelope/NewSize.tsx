@@ -67,17 +67,16 @@ export function NewSize() {
   };
 
   return (
-    <li
-      ref={line}
-      className="row size-row"
-      data-new=""
-      onBlur={(event) => {
-        const next = event.relatedTarget;
-        if (!(next instanceof Node && line.current?.contains(next) === true)) add();
-      }}
-    >
+    <li ref={line} className="row size-row" data-new="">
       {COLUMNS.map((column) => (
-        <Cell key={column} column={column} onEnter={() => goOn(column)} />
+        <Cell
+          key={column}
+          column={column}
+          onEnter={() => goOn(column)}
+          onLeave={(next) => {
+            if (!(next instanceof Node && line.current?.contains(next) === true)) add();
+          }}
+        />
       ))}
       <span />
     </li>
@@ -93,7 +92,13 @@ function rowOf({ unread, unit }: Work): SizeRow | null {
     : { label, bust: bust.value, waist: waist.value, hip: hip.value };
 }
 
-function Cell({ column, onEnter }: { readonly column: Column; readonly onEnter: () => void }) {
+interface CellProps {
+  readonly column: Column;
+  readonly onEnter: () => void;
+  readonly onLeave: (next: EventTarget | null) => void;
+}
+
+function Cell({ column, onEnter, onLeave }: CellProps) {
   const id = useId();
   const unit = useSettledWork((work) => work.unit);
   const { input, reason } = useEntry({
@@ -119,6 +124,10 @@ function Cell({ column, onEnter }: { readonly column: Column; readonly onEnter: 
         aria-describedby={reason === null ? undefined : id}
         placeholder={column === "label" ? "next" : ""}
         {...input}
+        onBlur={(event) => {
+          input.onBlur();
+          onLeave(event.relatedTarget);
+        }}
         onKeyDown={(event) => {
           input.onKeyDown(event);
           if (event.key !== "Enter") return;
