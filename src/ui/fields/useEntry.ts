@@ -11,10 +11,7 @@ import { useGesture, useRun, useWork, useWorkStore } from "../session/useWork";
  * What a text does to the work, or why it cannot be taken. What reads well and does nothing before more of it is there, as one
  * entry of a line of a chart, is kept as it was typed too.
  */
-export type Reading =
-  | { readonly commands: readonly Command[] }
-  | { readonly reason: string }
-  | { readonly isPart: true };
+type Reading = { readonly commands: readonly Command[] } | { readonly reason: string } | { readonly isPart: true };
 
 /** What a press of an arrow key does, and the text for it. */
 export interface Stepped {
