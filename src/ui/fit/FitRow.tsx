@@ -92,9 +92,10 @@ function FitControls({ fit, plan, work }: FitRowProps) {
     <>
       <div className="fit-controls">
         <AmountField
-          key={use.id}
+          key={halves}
           label={words.amount}
-          field={`fit.${use.id}`}
+          // By what it is, since an id can be as long as a key may be.
+          field={`fit.fit-${fit}${halves === "both" ? "" : `-${halves}`}`}
           value={use.amount}
           unit={unit}
           step={snapStep(unit)}

@@ -58,6 +58,23 @@ describe("what is typed in a field that is not left yet", () => {
     expect(printed("Measure sheet")).toContain("last time 77.7 cm");
   });
 
+  it("is on the trial record: whose it is", async () => {
+    await show("tape");
+    await type("Whose measures these are", "Ada");
+    goTo("paper");
+    act(() => usePageState.getState().showSheet("trial"));
+    print();
+    expect(printed("Trial record")).toContain("Test for Ada");
+  });
+
+  it("is taken before anything that is pressed is done with it, though the field keeps the focus", async () => {
+    const { store, work } = await show("tape");
+    await type(/^Waist/, "77.7");
+    fireEvent.click(await field(/^Bust girth/));
+    expect([store.getState().gesture, store.getState().past.length]).toEqual([null, 1]);
+    expect(work().tapes[0]?.readings.waistGirth).toEqual([777]);
+  });
+
   it("is a size of the chart where the new line is whole", async () => {
     const { work, store } = await show("envelope");
     const before = work().pattern.chart.sizes.length;
