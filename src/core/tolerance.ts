@@ -181,9 +181,6 @@ export const SEAM_KEPT = KEPT_TO / 2;
 /** mm. What reading an entry back may add to it: half of what entries are kept to. */
 export const READ_BACK = KEPT_TO / 2;
 
-/** mm. An entry this near to the amount that stands there changes nothing: what rounding may have done to it. */
-export const SAME_ENTRY = 1e-9;
-
 /** Marks of a tape (no unit). A length this near to a mark is on it: what inches and logarithms leave of a whole number. */
 export const ON_A_MARK = 1e-6;
 

@@ -196,7 +196,7 @@ function coverWords(
     kind: SHEET_KIND[choices.kind],
     name: nameOf(work.name),
     about: [
-      `Pattern: ${work.pattern.name}. ${choices.size === null ? blendWords(plan) : `Printed size ${choices.size}`}.`,
+      `${work.wearer === undefined ? "" : `For ${work.wearer}. `}Pattern: ${work.pattern.name}. ${choices.size === null ? blendWords(plan) : `Printed size ${choices.size}`}.`,
       `Made on ${dayWords(day)}.${work.invented ? ` ${INVENTED_SHEET}` : ""}`,
       ...(isOverlay
         ? []

@@ -16,6 +16,7 @@ import { Blank } from "./Blank";
 import { PageSetup } from "./PageSetup";
 import { TapeDrawing } from "./TapeDrawing";
 import { Words } from "./Words";
+import { WorkName } from "./WorkName";
 
 /** Those that are felt for and marked before the tape is laid on. */
 const POINTS: readonly LandmarkName[] = [
@@ -92,7 +93,7 @@ function Heading({ work }: { readonly work: Work }) {
         <p className="pc-kind">
           Measure sheet, in {work.unit === "cm" ? "centimetres" : "inches"}. These notes stay with you.
         </p>
-        <h3>{work.name}</h3>
+        <WorkName work={work} />
         {work.invented && <p className="pc-invented">Invented demo: no real person and no real pattern.</p>}
       </div>
       <div className="pc-by-hand">

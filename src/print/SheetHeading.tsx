@@ -5,6 +5,7 @@ import { bustSentence, shareWords, offsetWords } from "../words/blend";
 import { capital, levelWords } from "../words/terms/names";
 import { Blank } from "./Blank";
 import { Words } from "./Words";
+import { WorkName } from "./WorkName";
 
 function Size({
   title,
@@ -34,7 +35,7 @@ export function SheetHeading({ work, plan }: { readonly work: Work; readonly pla
     <header className="pc-heading">
       <div className="pc-names">
         <p className="pc-kind">Alteration checklist</p>
-        <h3>{work.name}</h3>
+        <WorkName work={work} />
         <p className="pc-pattern">Pattern: {work.pattern.name}</p>
         {work.invented && <p className="pc-invented">Invented demo: no real person and no real pattern.</p>}
       </div>

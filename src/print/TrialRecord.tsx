@@ -22,6 +22,7 @@ import {
 import { Blank } from "./Blank";
 import { PageSetup } from "./PageSetup";
 import { Words } from "./Words";
+import { WorkName } from "./WorkName";
 
 interface TrialRecordProps {
   readonly work: Work;
@@ -87,7 +88,7 @@ function Heading({ work, plan }: TrialRecordProps) {
     <header className="pc-heading">
       <div className="pc-names">
         <p className="pc-kind">Trial record</p>
-        <h3>{work.name}</h3>
+        <WorkName work={work} />
         {work.invented && <p className="pc-invented">Invented demo: no real person and no real pattern.</p>}
       </div>
       <div className="pc-by-hand">

@@ -8,7 +8,6 @@ const PAGE_WIDE = ["src/ui/session/pageState.ts"];
 
 /** What can change at module level, and why no work is in it. */
 const CHANGING: readonly { readonly name: string; readonly because: string }[] = [
-  { name: "src/ui/fields/useKeptOnHide.ts: waiting", because: "fields that are on the page at this moment" },
   { name: "src/ui/paper/paperWorker.ts: fetched", because: "the typefaces, in a worker of its own" },
   { name: "src/ui/parts/restoreStyles.ts: failed", because: "stylesheets that did not come" },
 ];

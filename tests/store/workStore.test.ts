@@ -9,12 +9,17 @@ import {
   cancelGesture,
   commitGesture,
   createWorkStore,
+  endGesture,
   HISTORY_LIMIT,
+  isGoingOn,
   preview,
   redo,
   run,
   runAll,
+  toSave,
   undo,
+  type GestureKind,
+  type Hand,
   type WorkStore,
 } from "../../src/store/workStore";
 import { sampleWork } from "../support/sampleWork";
@@ -134,14 +139,14 @@ describe("entries that could not be read", () => {
 describe("a gesture", () => {
   it("is one step however often it was previewed, each time from its start", () => {
     const store = createWorkStore(sampleWork);
-    beginGesture(store);
-    preview(store, bust(931));
-    preview(store, { kind: "setName", name: "Dragged" });
+    const hand = beginGesture(store, "drag");
+    preview(store, hand, [bust(931)]);
+    preview(store, hand, [{ kind: "setName", name: "Dragged" }]);
     expect(bustOf(store)).toBe(START);
-    preview(store, bust(945));
+    preview(store, hand, [bust(945)]);
     expect([bustOf(store), store.getState().work.name, steps(store)]).toEqual([945, sampleWork.name, [0, 0]]);
-    commitGesture(store);
-    expect([bustOf(store), steps(store), store.getState().gestureStart]).toEqual([945, [1, 0], null]);
+    commitGesture(store, hand);
+    expect([bustOf(store), steps(store), store.getState().gesture]).toEqual([945, [1, 0], null]);
     undo(store);
     expect(store.getState().work).toEqual(sampleWork);
   });
@@ -151,85 +156,123 @@ describe("a gesture", () => {
     run(store, bust(940));
     undo(store);
     const before = store.getState();
-    beginGesture(store);
-    preview(store, bust(990));
-    cancelGesture(store);
+    const hand = beginGesture(store, "drag");
+    preview(store, hand, [bust(990)]);
+    cancelGesture(store, hand);
     expect(store.getState()).toEqual(before);
     expect(store.getState().work).toBe(before.work);
   });
 
   it("is no step where nothing changed in the end", () => {
     const store = createWorkStore(sampleWork);
-    beginGesture(store);
-    preview(store, bust(990));
-    preview(store, bust(START ?? 0));
-    commitGesture(store);
-    expect([steps(store), store.getState().gestureStart]).toEqual([[0, 0], null]);
+    const hand = beginGesture(store, "drag");
+    preview(store, hand, [bust(990)]);
+    preview(store, hand, [bust(START ?? 0)]);
+    commitGesture(store, hand);
+    expect([steps(store), store.getState().gesture]).toEqual([[0, 0], null]);
+  });
+
+  it("is no step where nothing but what could not be read is other than before", () => {
+    const store = createWorkStore(sampleWork);
+    const hand = beginGesture(store, "keys");
+    preview(store, hand, [bust(990)]);
+    preview(store, hand, [{ kind: "setUnread", field: "bust", text: "ninety" }]);
+    commitGesture(store, hand);
+    expect([steps(store), store.getState().work.unread]).toEqual([[0, 0], { bust: "ninety" }]);
   });
 
   it("drops what was taken back only once it is committed with a change", () => {
     const store = createWorkStore(sampleWork);
     run(store, bust(940));
     undo(store);
-    beginGesture(store);
-    commitGesture(store);
+    commitGesture(store, beginGesture(store, "drag"));
     expect(canRedo(store.getState())).toBe(true);
-    beginGesture(store);
-    preview(store, bust(950));
+    const hand = beginGesture(store, "drag");
+    preview(store, hand, [bust(950)]);
     expect(canRedo(store.getState())).toBe(true);
-    commitGesture(store);
+    commitGesture(store, hand);
     expect(canRedo(store.getState())).toBe(false);
   });
 
-  it("is committed by the next command or gesture, and cancelled by undo", () => {
+  it("is committed by the next command or gesture", () => {
     const store = createWorkStore(sampleWork);
-    beginGesture(store);
-    preview(store, bust(940));
-    beginGesture(store);
-    preview(store, bust(950));
+    preview(store, beginGesture(store, "drag"), [bust(940)]);
+    preview(store, beginGesture(store, "keys"), [bust(950)]);
     run(store, bust(960));
     expect(steps(store)).toEqual([3, 0]);
-    beginGesture(store);
-    preview(store, bust(970));
-    undo(store);
-    expect([bustOf(store), steps(store)]).toEqual([960, [3, 0]]);
   });
 
-  it("that was never begun makes a step of a preview", () => {
+  it("of the pointer is cancelled by undo, and nothing else is taken back", () => {
     const store = createWorkStore(sampleWork);
-    preview(store, bust(940));
-    expect([bustOf(store), steps(store)]).toEqual([940, [1, 0]]);
+    run(store, bust(960));
+    preview(store, beginGesture(store, "drag"), [bust(970)]);
+    undo(store);
+    expect([bustOf(store), steps(store)]).toEqual([960, [1, 0]]);
+  });
+
+  it("of keys is a step that undo takes back and redo brings on again", () => {
+    const store = createWorkStore(sampleWork);
+    run(store, bust(960));
+    preview(store, beginGesture(store, "keys"), [bust(970)], { field: "bust", text: "97" });
+    undo(store);
+    expect([bustOf(store), steps(store), store.getState().gesture]).toEqual([960, [1, 1], null]);
+    redo(store);
+    expect([bustOf(store), steps(store)]).toEqual([970, [2, 0]]);
+  });
+
+  it("has the text that is typed, until it is over", () => {
+    const store = createWorkStore(sampleWork);
+    const hand = beginGesture(store, "keys");
+    preview(store, hand, [bust(970)], { field: "bust", text: "97." });
+    expect(store.getState().gesture?.entry).toEqual({ field: "bust", text: "97." });
+    endGesture(store);
+    expect([bustOf(store), steps(store), store.getState().gesture]).toEqual([970, [1, 0], null]);
+  });
+
+  it("is saved as it is made where keys make it, and once it is let go where the pointer does", () => {
+    for (const [kind, saved, past] of [
+      ["keys", 950, 1],
+      ["drag", START, 0],
+    ] as const) {
+      const store = createWorkStore(sampleWork);
+      preview(store, beginGesture(store, kind), [bust(950)]);
+      const versions = toSave(store.getState());
+      expect([measuresOf(versions.work.tapes).bustGirth, versions.past.length]).toEqual([saved, past]);
+      expect(Object.keys(versions).toSorted()).toEqual(["future", "past", "work"]);
+    }
   });
 
   describe("that is ended while the hand goes on", () => {
-    const drag = (store: WorkStore): void => {
-      for (let value = 951; value <= 960; value += 1) preview(store, bust(value));
+    const drag = (store: WorkStore, hand: Hand): void => {
+      for (let value = 951; value <= 960; value += 1) preview(store, hand, [bust(value)]);
     };
-    const begun = (): WorkStore => {
+    const begun = (kind: GestureKind = "drag"): readonly [WorkStore, Hand] => {
       const store = createWorkStore(sampleWork);
       run(store, bust(940));
       undo(store);
-      beginGesture(store);
-      preview(store, bust(950));
-      return store;
+      const hand = beginGesture(store, kind);
+      preview(store, hand, [bust(950)]);
+      return [store, hand];
     };
 
     it("by redo is cancelled, and makes no steps of what is previewed further", () => {
-      const store = begun();
+      const [store, hand] = begun();
       redo(store);
-      drag(store);
-      expect([bustOf(store), steps(store), store.getState().gestureStart]).toEqual([940, [1, 0], null]);
-      commitGesture(store);
-      expect([bustOf(store), steps(store)]).toEqual([940, [1, 0]]);
+      drag(store, hand);
+      expect([bustOf(store), steps(store), store.getState().gesture]).toEqual([940, [1, 0], null]);
+      commitGesture(store, hand);
+      expect([bustOf(store), steps(store), isGoingOn(store, hand)]).toEqual([940, [1, 0], false]);
       undo(store);
       expect(store.getState().work).toEqual(sampleWork);
     });
 
     it("by undo makes no steps of what is previewed further", () => {
-      const store = begun();
-      undo(store);
-      drag(store);
-      expect([bustOf(store), steps(store)]).toEqual([START, [0, 1]]);
+      for (const kind of ["drag", "keys"] as const) {
+        const [store, hand] = begun(kind);
+        undo(store);
+        drag(store, hand);
+        expect([bustOf(store), steps(store)]).toEqual([START, [0, 1]]);
+      }
     });
 
     it("by another command, or by several, is one step and no more", () => {
@@ -237,33 +280,30 @@ describe("a gesture", () => {
         (store: WorkStore) => run(store, { kind: "setName", name: "Typed" }),
         (store: WorkStore) => runAll(store, [{ kind: "setName", name: "Typed" }]),
       ]) {
-        const store = begun();
+        const [store, hand] = begun();
         another(store);
-        drag(store);
+        drag(store, hand);
         expect([bustOf(store), steps(store)]).toEqual([950, [2, 0]]);
       }
     });
 
-    it.each([
-      ["it is let go", commitGesture],
-      ["it is put back", cancelGesture],
-      ["another begins", beginGesture],
-    ] as const)("counts again once %s", (_, end) => {
-      const store = begun();
-      redo(store);
-      end(store);
-      preview(store, bust(970));
-      commitGesture(store);
-      expect([bustOf(store), steps(store)]).toEqual([970, [2, 0]]);
+    it("by another hand leaves that one alone", () => {
+      const [store, hand] = begun();
+      const other = beginGesture(store, "keys");
+      preview(store, other, [bust(970)]);
+      drag(store, hand);
+      cancelGesture(store, hand);
+      commitGesture(store, hand);
+      expect([bustOf(store), isGoingOn(store, other), steps(store)]).toEqual([970, true, [1, 0]]);
     });
 
     it("goes on where there was nothing to bring on", () => {
       const store = createWorkStore(sampleWork);
-      beginGesture(store);
-      preview(store, bust(950));
+      const hand = beginGesture(store, "drag");
+      preview(store, hand, [bust(950)]);
       redo(store);
-      drag(store);
-      commitGesture(store);
+      drag(store, hand);
+      commitGesture(store, hand);
       expect([bustOf(store), steps(store)]).toEqual([960, [1, 0]]);
     });
   });

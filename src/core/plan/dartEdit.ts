@@ -32,6 +32,9 @@ const snap = (value: Mm, unit: LengthUnit): Mm => {
 /** One alteration of each kind for each dart, so its id says which. */
 export const alterationId = (kind: AlterationKind, { piece, dart }: DartRef): string => `${kind}-${piece}-${dart}`;
 
+/** What a dart's end holds when it is first moved. */
+export const USUAL_HOLD: Hold = "mouth";
+
 type RedrawKind = DartRedraw["kind"];
 
 function existing<K extends RedrawKind>(

@@ -1,5 +1,6 @@
 import { memo, useEffect, useRef, useState } from "react";
 import { flushSync } from "react-dom";
+import { endGesture } from "../../store/workStore";
 import { fetchAhead } from "../parts/fetchAhead";
 import { alreadyHere, useLaterState, type Later } from "../parts/later";
 import { PartBoundary } from "../parts/PartBoundary";
@@ -10,6 +11,7 @@ import { Head } from "./Head";
 import { Messages } from "./Messages";
 import { PageFaults } from "./PageFaults";
 import { STEPS, usePageState, type Sheet, type Step } from "../session/pageState";
+import { useWorkStore } from "../session/useWork";
 import { STEP_TITLES, Thread } from "./Thread";
 import { useHashStep } from "./useHashStep";
 
@@ -19,6 +21,7 @@ const PANELS: Readonly<Record<Step, Later<() => React.JSX.Element>>> = { tape: a
 export function App() {
   useHashStep();
   usePaperForPrinting();
+  useEntryTakenByPress();
   const inTurn = useFirstStepIsUp();
   return (
     <div className="app">
@@ -152,6 +155,22 @@ function PrintedTooSoon() {
   );
 }
 
+/**
+ * What she has typed is taken before anything she presses is done with it: a file, a copy, a sheet. Not every browser takes the
+ * focus from a field when a button is pressed.
+ */
+function useEntryTakenByPress(): void {
+  const store = useWorkStore();
+  useEffect(() => {
+    const onClick = ({ target }: MouseEvent): void => {
+      if (target === document.activeElement || store.getState().gesture?.hand.kind !== "keys") return;
+      flushSync(() => endGesture(store));
+    };
+    document.addEventListener("click", onClick, true);
+    return () => document.removeEventListener("click", onClick, true);
+  }, [store]);
+}
+
 /** Sheets that are files to download, not pages of the browser's. */
 const FILES: ReadonlySet<Sheet> = new Set(["pieces", "overlay"]);
 
@@ -160,6 +179,7 @@ const FILES: ReadonlySet<Sheet> = new Set(["pieces", "overlay"]);
  * of a sheet that is a file the checklist is printed, and the sheet then shown again.
  */
 function usePaperForPrinting(): void {
+  const store = useWorkStore();
   useEffect(() => {
     let shownBefore: Sheet | null = null;
     const beforePrint = (): void => {
@@ -168,6 +188,8 @@ function usePaperForPrinting(): void {
       // The browser waits for nothing: what is to be printed is here by now or is not printed.
       const isHere = PANELS.paper.get().kind === "here";
       flushSync(() => {
+        // What is being typed is on the sheet too.
+        endGesture(store);
         if (away) showSheet(step === "tape" ? "measures" : "checklist");
         else if (FILES.has(sheet)) showSheet("checklist");
         setStep("paper");
@@ -186,5 +208,5 @@ function usePaperForPrinting(): void {
       window.removeEventListener("beforeprint", beforePrint);
       window.removeEventListener("afterprint", afterPrint);
     };
-  }, []);
+  }, [store]);
 }

@@ -4,7 +4,7 @@ import { useWorks } from "../works/useWorks";
 import { WorksMenu } from "../works/WorksMenu";
 import { UndoRedo } from "./UndoRedo";
 import { UnitSwitch } from "./UnitSwitch";
-import { useRun, useSettledWork } from "../session/useWork";
+import { useSettledWork } from "../session/useWork";
 
 /** Each tool stands by itself: whichever fails, the others are there. */
 export function Head() {
@@ -36,14 +36,14 @@ export function Head() {
 
 function WorkName() {
   const name = useSettledWork((work) => work.name);
-  const run = useRun();
   return (
     <TextField
       className="work-name"
       label="Name of this work"
       labelHidden
+      field="work.name"
       value={name}
-      onCommit={(text) => run({ kind: "setName", name: text })}
+      set={(text) => ({ kind: "setName", name: text })}
     />
   );
 }

@@ -1,11 +1,11 @@
-import { useRef } from "react";
 import type { CutLine, PlannedLevel } from "../../core/plan/plan";
 import type { Work } from "../../core/decisions/work";
 import { EXTRAPOLATION_STEPS, READS_AS_NOTHING } from "../../core/tolerance";
 import { followsSentence, levelSum, lineSentence, shareWords } from "../../words/blend";
 import { capital } from "../../words/terms/names";
-import { useGesture } from "../session/useWork";
+import { useWork } from "../session/useWork";
 import { Fractions } from "../fields/Fractions";
+import { Slider } from "../fields/Slider";
 import { Sum } from "../fields/Sum";
 import { Pick } from "./Pick";
 import { Strip } from "./Strip";
@@ -84,38 +84,20 @@ interface LinePositionProps {
   readonly labels: readonly string[];
 }
 
-/** Slides the line along the printed ones: one undo entry for each slide. */
+/** Slides the line along the printed ones. */
 function LinePosition({ name, size, labels }: LinePositionProps) {
-  const gesture = useGesture();
-  const sliding = useRef(false);
-
-  const finish = (): void => {
-    if (!sliding.current) return;
-    sliding.current = false;
-    gesture.commit();
-  };
-
-  const { between, share } = placeBetween(size, labels);
+  const picked = useWork((work) => work.picks[name]) ?? size;
+  const { between, share } = placeBetween(picked, labels);
   return (
     <label className="line-position">
       <span className="field-label">Set the {name} line yourself</span>
-      <input
-        type="range"
+      <Slider
         min={-EXTRAPOLATION_STEPS}
         max={labels.length - 1 + EXTRAPOLATION_STEPS}
         step={STEP}
-        value={size}
-        aria-valuetext={shareWords(between, share)}
-        onChange={(event) => {
-          if (!sliding.current) {
-            sliding.current = true;
-            gesture.begin();
-          }
-          gesture.preview({ kind: "setPick", picks: { [name]: Math.round(Number(event.target.value) / STEP) * STEP } });
-        }}
-        onPointerUp={finish}
-        onKeyUp={finish}
-        onBlur={finish}
+        value={picked}
+        valueText={shareWords(between, share)}
+        set={(at) => [{ kind: "setPick", picks: { [name]: Math.round(at / STEP) * STEP } }]}
       />
     </label>
   );

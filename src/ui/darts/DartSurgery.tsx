@@ -1,6 +1,6 @@
 /** Everything that makes another thing of a dart: moved to another seam, split, gathered, bowed, joined into a seam. */
 import type { Alteration, DartLegsAlteration, DartPivotAlteration, DartSurgery } from "../../core/decisions/alteration";
-import { useId, useRef, useState } from "react";
+import { useId, useState } from "react";
 import { hasHome } from "../../core/alterations/dartSurgery/places";
 import { DART_HOMES, dartName, homeOf } from "../../core/pattern/dartNames";
 import { isSameDart, type DartHome, type DartRef, type Piece } from "../../core/pattern/piece";
@@ -10,12 +10,13 @@ import type { Work } from "../../core/decisions/work";
 import { bowHint, homeWords } from "../../words/dartSurgeryControls";
 import { plannedAmount, plannedTitle } from "../../words/ledger";
 import { alterationFailureSentence } from "../../words/planned";
-import { useGesture, useRun } from "../session/useWork";
+import { useRun, useWork } from "../session/useWork";
 import { useRunAll } from "../session/useRunAll";
 import { useViewState } from "../session/viewState";
 import { AmountField } from "../fields/AmountField";
 import { Choice } from "../fields/Choice";
 import { Select } from "../fields/Select";
+import { Slider } from "../fields/Slider";
 import { alterationId, snapStep } from "../../core/plan/dartEdit";
 
 const isSurgery = (alteration: Alteration): alteration is DartSurgery =>
@@ -121,36 +122,22 @@ function Pivot({ dart, piece, plan, work }: PartProps) {
 
 const STEP = 5;
 
-/** How much of the dart goes. One slide is one step of undo. */
+/** How much of the dart goes. */
 function Share({ pivot }: { readonly pivot: DartPivotAlteration }) {
   const id = useId();
-  const gesture = useGesture();
-  const going = useRef(false);
-  const percent = Math.round(pivot.share * 100);
-  const finish = (): void => {
-    if (!going.current) return;
-    going.current = false;
-    gesture.commit();
-  };
+  const now = useWork((work) => work.alterations.find(({ id: other }) => other === pivot.id));
+  const percent = Math.round((now?.kind === "dartPivot" ? now : pivot).share * 100);
   return (
     <div className="surgery-share">
       <label htmlFor={id}>How much of it</label>
-      <input
+      <Slider
         id={id}
-        type="range"
         min={STEP}
         max={100}
         step={STEP}
         value={percent}
-        aria-valuetext={percent === 100 ? "the whole of it" : `${percent} %`}
-        onChange={(event) => {
-          if (!going.current) gesture.begin();
-          going.current = true;
-          gesture.preview({ kind: "putAlteration", alteration: { ...pivot, share: Number(event.target.value) / 100 } });
-        }}
-        onPointerUp={finish}
-        onKeyUp={finish}
-        onBlur={finish}
+        valueText={percent === 100 ? "the whole of it" : `${percent} %`}
+        set={(next) => [{ kind: "putAlteration", alteration: { ...pivot, share: next / 100 } }]}
       />
       <span aria-hidden="true">{percent === 100 ? "whole" : `${percent} %`}</span>
     </div>
@@ -231,7 +218,6 @@ function alterationFor(made: Made, dart: DartRef): DartSurgery | null {
 }
 
 function Legs({ dart, plan, work }: Omit<PartProps, "piece">) {
-  const gesture = useGesture();
   const own: DartLegsAlteration = surgeryOf(work, "dartLegs", dart) ?? {
     kind: "dartLegs",
     id: alterationId("dartLegs", dart),
@@ -248,10 +234,7 @@ function Legs({ dart, plan, work }: Omit<PartProps, "piece">) {
       value={own.bow}
       unit={work.unit}
       step={snapStep(work.unit)}
-      onStart={gesture.begin}
-      onPreview={(bow) => gesture.preview(change(bow))}
-      onCommit={gesture.commit}
-      onCancel={gesture.cancel}
+      set={(bow) => [change(bow)]}
       refusal={refusalOf(plan, own, work.unit)}
     />
   );

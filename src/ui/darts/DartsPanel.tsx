@@ -12,8 +12,8 @@ import { capital, centreWords, dartRefWords, dartWords, pieceWords } from "../..
 import { planFailureWords } from "../../words/plan";
 import { alterationFailureSentence } from "../../words/planned";
 import { FailureNote } from "../session/FailureNote";
-import { usePlan } from "../session/usePlan";
-import { useGesture, useRun, useWork } from "../session/useWork";
+import { usePlan, useSettledPlan } from "../session/usePlan";
+import { useRun, useSettledWork, useWork } from "../session/useWork";
 import { useViewState } from "../session/viewState";
 import { AmountField } from "../fields/AmountField";
 import { Choice } from "../fields/Choice";
@@ -24,13 +24,13 @@ import { SewnFront } from "../sewn/SewnFront";
 import { FoldedDisc } from "./FoldedDisc";
 import { GiveBackShares } from "./GiveBackShares";
 import { PointedDart } from "./PointedDart";
-import { endOf, mouthOf, placeOf, putOrRemove, sharesOf, snapStep } from "../../core/plan/dartEdit";
-import { useHold } from "./holdState";
+import { endOf, mouthOf, placeOf, putOrRemove, snapStep, USUAL_HOLD } from "../../core/plan/dartEdit";
 
 /** The darts: what each is, what the wearer's cup asks, and every way to change it. */
 export function DartsPanel() {
-  const plan = usePlan();
-  const work = useWork((w) => w);
+  const plan = useSettledPlan();
+  const now = usePlan();
+  const work = useSettledWork((w) => w);
   if (!plan.ok) {
     return (
       <>
@@ -45,7 +45,7 @@ export function DartsPanel() {
   return (
     <>
       <DartsHead />
-      <ChosenDart plan={plan.value} work={work} />
+      <ChosenDart plan={plan.value} now={now.ok ? now.value : plan.value} work={work} />
       <SewnFront />
     </>
   );
@@ -58,11 +58,20 @@ const DartsHead = () => (
   </header>
 );
 
-function ChosenDart({ plan, work }: { readonly plan: Plan; readonly work: Work }) {
+interface ChosenDartProps {
+  /** As it is while nothing moves: there is no other dart to choose, and no other warning, at every key. */
+  readonly plan: Plan;
+  readonly work: Work;
+  /** As it is just now, for the figures that follow what moves. */
+  readonly now: Plan;
+}
+
+function ChosenDart({ plan, now, work }: ChosenDartProps) {
   const selected = useViewState((view) => view.selectedDart);
   const selectDart = useViewState((view) => view.selectDart);
   // As on the table.
-  const { darts } = plan[useViewState((view) => view.half)];
+  const half = useViewState((view) => view.half);
+  const { darts } = plan[half];
   const chosen =
     darts.find(({ ref }) => selected !== null && isSameDart(ref, selected)) ??
     darts.find(({ ref }) => ref.dart === "sideDart") ??
@@ -97,7 +106,13 @@ function ChosenDart({ plan, work }: { readonly plan: Plan; readonly work: Work }
         ))}
       </ul>
       <DartsGone plan={plan} work={work} />
-      <DartEditor key={`${chosen.ref.piece}-${chosen.ref.dart}`} dart={chosen} plan={plan} work={work} />
+      <DartEditor
+        key={`${chosen.ref.piece}-${chosen.ref.dart}`}
+        dart={now[half].darts.find(({ ref }) => isSameDart(ref, chosen.ref)) ?? chosen}
+        plan={plan}
+        now={now}
+        work={work}
+      />
     </>
   );
 }
@@ -114,21 +129,18 @@ function useFocusKept(chosen: string) {
   return place;
 }
 
-interface DartEditorProps {
+interface DartEditorProps extends ChosenDartProps {
+  /** As it is just now. */
   readonly dart: PlannedDart;
-  readonly plan: Plan;
-  readonly work: Work;
 }
 
-function DartEditor({ dart, plan, work }: DartEditorProps) {
+function DartEditor({ dart, plan, now, work }: DartEditorProps) {
   const { ref } = dart;
   const { unit } = work;
   const half = useViewState((view) => view.half);
-  const gesture = useGesture();
   const run = useRun();
-  const nextHold = useHold((state) => state.hold);
-  const setNextHold = useHold((state) => state.setHold);
-  const end = endOf(work, ref, nextHold);
+  const moved = useWork((w) => w);
+  const end = endOf(work, ref, USUAL_HOLD);
   const mouth = mouthOf(work, ref);
   const place = placeOf(work, ref);
   const own = useMemo(
@@ -167,17 +179,10 @@ function DartEditor({ dart, plan, work }: DartEditorProps) {
       value={value}
       unit={unit}
       step={snapStep(unit)}
-      onStart={gesture.begin}
-      onPreview={(next) => gesture.preview(putOrRemove(change(next)))}
-      onCommit={gesture.commit}
-      onCancel={gesture.cancel}
+      set={(next) => [putOrRemove(change(next))]}
       {...more}
     />
   );
-  const setHold = (hold: Hold): void => {
-    setNextHold(hold);
-    if (end.shorten !== 0 || end.across !== 0) run({ kind: "putAlteration", alteration: { ...end, hold } });
-  };
   const up = acrossWords(ref, 1);
   const stop = stopSentence(dart, unit);
   const trued = truingSentence(dart, unit);
@@ -202,25 +207,24 @@ function DartEditor({ dart, plan, work }: DartEditorProps) {
 
       {dart.drawn.apexToBustPoint !== null && <PointedDart dart={dart} work={work} />}
 
-      <Choice
-        legend="When its end moves"
-        options={(["mouth", "fullness"] as const).map((value) => ({ value, label: holdWords(value).name }))}
-        value={end.hold}
-        onChange={setHold}
-      />
-      <p className="field-hint">{holdWords(end.hold).what}</p>
       <div className="amounts">
-        {amount("shorten", "Shorten by", end.shorten, (shorten) => ({ ...end, shorten }), {
+        {amount("shorten", "Shorten by", endOf(moved, ref, USUAL_HOLD).shorten, (shorten) => ({ ...end, shorten }), {
           hint: "less than 0 lengthens",
           refusal: isAcross ? null : said(endFailure),
         })}
-        {amount("across", `Move its end ${up} by`, end.across, (across) => ({ ...end, across }), {
-          refusal: isAcross ? said(endFailure) : null,
-        })}
+        {amount(
+          "across",
+          `Move its end ${up} by`,
+          endOf(moved, ref, USUAL_HOLD).across,
+          (across) => ({ ...end, across }),
+          {
+            refusal: isAcross ? said(endFailure) : null,
+          },
+        )}
         {amount(
           "inner",
           `Widen: ${endWords(ref.dart, ref.piece, "inner")}`,
-          mouth.inner,
+          mouthOf(moved, ref).inner,
           (inner) => ({ ...mouth, inner }),
           {
             hint: "less than 0 narrows",
@@ -230,16 +234,27 @@ function DartEditor({ dart, plan, work }: DartEditorProps) {
         {amount(
           "outer",
           `Widen: ${endWords(ref.dart, ref.piece, "outer")}`,
-          mouth.outer,
+          mouthOf(moved, ref).outer,
           (outer) => ({ ...mouth, outer }),
           {
             refusal: isOuter ? said(mouthFailure) : null,
           },
         )}
-        {amount("place", `Move the whole dart ${up} by`, place.by, (by) => ({ ...place, by }), {
+        {amount("place", `Move the whole dart ${up} by`, placeOf(moved, ref).by, (by) => ({ ...place, by }), {
           refusal: placeRefusal,
         })}
       </div>
+      {(end.shorten !== 0 || end.across !== 0) && (
+        <>
+          <Choice
+            legend="When its end moves"
+            options={HOLDS.map((value) => ({ value, label: holdWords(value).name }))}
+            value={end.hold}
+            onChange={(hold) => run({ kind: "putAlteration", alteration: { ...end, hold } })}
+          />
+          <p className="field-hint">{holdWords(end.hold).what}</p>
+        </>
+      )}
       {ref.piece === "front" && ref.dart === "waistDart" && place.by !== 0 && (
         <Choice
           legend={`Moved nearer the ${centreWords(ref.piece)} by`}
@@ -253,8 +268,8 @@ function DartEditor({ dart, plan, work }: DartEditorProps) {
       )}
       {own.length > 0 && (
         <>
-          <GiveBackShares dart={ref} places={dart.giveBackPlaces} shares={sharesOf(work, ref)} />
-          <DartSums dart={dart} alterations={plan.ledger} unit={unit} />
+          <GiveBackShares dart={ref} places={dart.giveBackPlaces} />
+          <DartSums dart={dart} alterations={now.ledger} unit={unit} />
           <p>
             {own.map((alteration) => (
               <button
@@ -279,6 +294,8 @@ const isStopUsual = ({ drawn, usualStop }: PlannedDart): boolean =>
   drawn.apexToBustPoint === null ||
   usualStop === null ||
   (drawn.apexToBustPoint >= usualStop.least && drawn.apexToBustPoint <= usualStop.most);
+
+const HOLDS: readonly Hold[] = ["mouth", "fullness"];
 
 const WHAT: Readonly<Record<DartRedraw["kind"], string>> = {
   dartEnd: "its end",

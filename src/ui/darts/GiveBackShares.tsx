@@ -1,52 +1,48 @@
-import type { GiveBack, GiveBackPlace } from "../../core/decisions/alteration";
-import { useId, useRef, useState } from "react";
+import type { GiveBackPlace } from "../../core/decisions/alteration";
+import { useId } from "react";
 import type { DartRef } from "../../core/pattern/piece";
-import { placeWords } from "../../words/terms/darts";
-import { useGesture } from "../session/useWork";
+import type { Command } from "../../core/plan/commands";
+import { sharesOf } from "../../core/plan/dartEdit";
 import { sharesWith, wholeShares } from "../../core/plan/giveBackShares";
+import { placeWords } from "../../words/terms/darts";
+import { Slider } from "../fields/Slider";
+import { useEntry } from "../fields/useEntry";
+import { useSettledWork, useWork } from "../session/useWork";
 
 export interface GiveBackSharesProps {
   readonly dart: DartRef;
   readonly places: readonly GiveBackPlace[];
-  readonly shares: GiveBack;
 }
 
 const PERCENT_STEP = 5;
 
-/** Where what a dart sets free goes: shares that always make a whole. One slide, or one number, is one step of undo. */
-export function GiveBackShares({ dart, places, shares }: GiveBackSharesProps) {
-  const gesture = useGesture();
-  const going = useRef(false);
-  const percents = wholeShares(places, shares);
+/** Where what a dart sets free goes: shares that always make a whole. One slide, or one visit to a number, is one step of undo. */
+export function GiveBackShares({ dart, places }: GiveBackSharesProps) {
+  const now = sharesOf(
+    useWork((work) => work),
+    dart,
+  );
+  // The others keep their proportion as it was before the slide, also where it goes past a place that leaves them none.
+  const before = sharesOf(
+    useSettledWork((work) => work),
+    dart,
+  );
+  const percents = wholeShares(places, now);
   const [only, ...others] = places;
   if (only === undefined) return null;
   if (others.length === 0)
     return <p className="field-hint">What the dart sets free is taken at the {placeWords(only, dart.piece)}.</p>;
-
-  const show = (place: GiveBackPlace, percent: number): void => {
-    if (!going.current) {
-      going.current = true;
-      gesture.begin();
-    }
-    // Shares belong to every alteration of the dart, so that its seam is given back in one way.
-    gesture.preview({ kind: "setGiveBack", dart, giveBack: sharesWith(places, shares, place, percent) });
-  };
-  const finish = (how: "commit" | "cancel" = "commit"): void => {
-    if (!going.current) return;
-    going.current = false;
-    gesture[how]();
-  };
-
   return (
     <fieldset className="shares">
       <legend className="field-label">What the dart sets free on its seam is taken at</legend>
       {places.map((place) => (
         <Share
           key={place}
+          field={`dart.${dart.piece}.${dart.dart}.share.${place}`}
           name={placeWords(place, dart.piece)}
           percent={percents[place] ?? 0}
-          onShow={(percent) => show(place, percent)}
-          onFinish={finish}
+          // Shares belong to every alteration of the dart, so that its seam is given back in one way.
+          set={(percent) => [{ kind: "setGiveBack", dart, giveBack: sharesWith(places, before, place, percent) }]}
         />
       ))}
     </fieldset>
@@ -54,60 +50,37 @@ export function GiveBackShares({ dart, places, shares }: GiveBackSharesProps) {
 }
 
 interface ShareProps {
+  readonly field: string;
   readonly name: string;
   readonly percent: number;
-  readonly onShow: (percent: number) => void;
-  readonly onFinish: (how?: "commit" | "cancel") => void;
+  readonly set: (percent: number) => readonly Command[];
 }
 
-function Share({ name, percent, onShow, onFinish }: ShareProps) {
+function Share({ field, name, percent, set }: ShareProps) {
   const id = useId();
-  const [draft, setDraft] = useState<string | null>(null);
-  const [isRefused, setRefused] = useState(false);
-
-  const take = (): void => {
-    if (draft === null) return onFinish();
-    const typed = readPercent(draft);
-    setRefused(typed === null);
-    if (typed === null) return;
-    setDraft(null);
-    if (typed !== percent) onShow(typed);
-    onFinish();
-  };
-  const onKeyDown = (event: React.KeyboardEvent): void => {
-    if (event.key === "Enter") return take();
-    if (event.key === "Escape") {
-      event.stopPropagation();
-      setDraft(null);
-      setRefused(false);
-      return onFinish("cancel");
-    }
-    if (event.key !== "ArrowUp" && event.key !== "ArrowDown") return;
-    event.preventDefault();
-    setDraft(null);
-    setRefused(false);
-    onShow(Math.min(100, Math.max(0, percent + (event.key === "ArrowUp" ? 1 : -1) * (event.shiftKey ? 10 : 1))));
-  };
-
+  const { input, reason } = useEntry({
+    field,
+    settled: String(percent),
+    read: (text) => {
+      const read = readPercent(text);
+      return read === null ? { reason: "Write a share from 0 to 100." } : { commands: set(read) };
+    },
+    step: (direction, isLarge, from) => {
+      const next = Math.min(100, Math.max(0, (readPercent(from) ?? percent) + direction * (isLarge ? 10 : 1)));
+      return { commands: set(next), text: String(next) };
+    },
+  });
   return (
     <div className="share">
       <label htmlFor={`${id}-slide`}>{name}</label>
-      <input
+      <Slider
         id={`${id}-slide`}
-        type="range"
         min={0}
         max={100}
         step={PERCENT_STEP}
         value={percent}
-        aria-valuetext={`${percent} %`}
-        onChange={(event) => {
-          setDraft(null);
-          setRefused(false);
-          onShow(Number(event.target.value));
-        }}
-        onPointerUp={() => onFinish()}
-        onKeyUp={() => onFinish()}
-        onBlur={() => onFinish()}
+        valueText={`${percent} %`}
+        set={(next) => [{ kind: "clearUnread", field }, ...set(next)]}
       />
       <span className="share-entry">
         <input
@@ -116,18 +89,15 @@ function Share({ name, percent, onShow, onFinish }: ShareProps) {
           autoComplete="off"
           className="field-input"
           aria-label={`${name}, per cent`}
-          aria-invalid={isRefused}
-          aria-describedby={isRefused ? `${id}-refused` : undefined}
-          value={draft ?? String(percent)}
-          onChange={(event) => setDraft(event.target.value)}
-          onKeyDown={onKeyDown}
-          onBlur={take}
+          aria-invalid={reason !== null}
+          aria-describedby={reason === null ? undefined : `${id}-refused`}
+          {...input}
         />
         <span aria-hidden="true">%</span>
       </span>
-      {isRefused && (
+      {reason !== null && (
         <p id={`${id}-refused`} className="field-error" role="alert">
-          Write a share from 0 to 100.
+          {reason}
         </p>
       )}
     </div>

@@ -1,8 +1,11 @@
 import { useViewState } from "../session/viewState";
 import { useMemo } from "react";
-import type { DartAnswer, PointedDartAnswers, SeenAtDart } from "../../core/pointedDart/pointedDart";
+import { isSeenOf, type SeenAtDart } from "../../core/decisions/seenAtDart";
+import type { DartAnswer, PointedDartAnswers } from "../../core/pointedDart/pointedDart";
+import type { Command } from "../../core/plan/commands";
 import type { PlannedDart } from "../../core/plan/plan";
 import { answerFor, seenInPlan } from "../../core/plan/pointedDartOf";
+import type { Half } from "../../core/decisions/alteration";
 import type { LengthUnit, Work } from "../../core/decisions/work";
 import { formatAngle } from "../../words/terms/darts";
 import { formatAmount } from "../../words/terms/length";
@@ -18,17 +21,19 @@ import {
   pointedDartFailureSentence,
   pointedDartQuestions,
 } from "../../words/pointedDart";
+import { useRunAll } from "../session/useRunAll";
 import { useRun } from "../session/useWork";
 import { AmountField } from "../fields/AmountField";
 import { Choice } from "../fields/Choice";
 import { snapStep } from "../../core/plan/dartEdit";
-import { useSeen } from "./seenState";
 
 /** How many answers stand side by side: more would only be looked past. */
 const SHOWN = 3;
 
 /** mm. A marked bust point further than this from the measured one is to be measured again first (our own choice). */
 const REMEASURE = 25;
+
+const HALVES: readonly Half[] = ["left", "right"];
 
 export interface PointedDartProps {
   readonly dart: PlannedDart;
@@ -40,57 +45,54 @@ export function PointedDartQuestions({ dart: { ref }, work }: PointedDartProps) 
   const half = useViewState((view) => view.half);
   // Of halves that differ each is seen for itself.
   const key = `${half}-${ref.piece}-${ref.dart}`;
-  const said = useSeen((state) => state.seen[key]);
-  const setSeen = useSeen((state) => state.setSeen);
+  const said = work.seen?.find((one) => isSeenOf(one, ref, half));
   const run = useRun();
+  const runAll = useRunAll();
   const inPlan = useMemo(() => seenInPlan(work, ref, half), [work, ref, half]);
   const seen = said ?? inPlan;
   const answers = useMemo(() => (seen === null ? null : answerFor(work, ref, half, seen)), [work, ref, half, seen]);
   if (seen === null || answers === null) return null;
   const { unit } = work;
   const questions = pointedDartQuestions(ref);
-  const change = (part: Partial<SeenAtDart>): void => setSeen(key, { ...seen, ...part });
-  const take = (answer: DartAnswer): void => {
-    run({ kind: "replaceRedraws", dart: ref, alterations: answer.alterations });
-    // What was seen belongs to the toile that was sewn; the dart as answered starts afresh.
-    const after = seenInPlan(
-      {
-        ...work,
-        alterations: [
-          ...work.alterations.filter((a) => a.kind === "fit" || a.dart.piece !== ref.piece || a.dart.dart !== ref.dart),
-          ...answer.alterations,
-        ],
-      },
-      ref,
-      half,
-    );
-    if (after !== null) setSeen(key, after);
-  };
+  const changed = (part: Partial<SeenAtDart>): Command => ({
+    kind: "setSeen",
+    dart: ref,
+    half,
+    seen: { ...seen, ...part },
+  });
+  // What was seen, on either half, belongs to the toile that was sewn; the dart as answered starts afresh.
+  const take = (answer: DartAnswer): void =>
+    runAll([
+      { kind: "replaceRedraws", dart: ref, alterations: answer.alterations },
+      ...HALVES.map((one): Command => ({ kind: "setSeen", dart: ref, half: one, seen: null })),
+    ]);
   return (
     <div className="pointed-body">
       <h4>{questions.heading}</h4>
       <p className="field-hint">{questions.how}</p>
       <div className="amounts">
-        <SeenAmount
+        <AmountField
           {...questions.past}
           field={`seen.${key}.past`}
           value={seen.pastBustPoint}
           unit={unit}
-          onChange={(pastBustPoint) => change({ pastBustPoint })}
+          step={snapStep(unit)}
+          set={(pastBustPoint) => [changed({ pastBustPoint })]}
         />
-        <SeenAmount
+        <AmountField
           {...questions.aside}
           field={`seen.${key}.aside`}
           value={seen.tooFarToSide}
           unit={unit}
-          onChange={(tooFarToSide) => change({ tooFarToSide })}
+          step={snapStep(unit)}
+          set={(tooFarToSide) => [changed({ tooFarToSide })]}
         />
       </div>
       <Choice
         legend={questions.pointed.label}
         options={questions.pointed.choices}
         value={seen.pointed}
-        onChange={(pointed) => change({ pointed })}
+        onChange={(pointed) => run(changed({ pointed }))}
       />
       {answers.ok ? (
         <Answers answers={answers.value} dart={ref} pointed={seen.pointed} unit={unit} onTake={take} />
@@ -102,30 +104,6 @@ export function PointedDartQuestions({ dart: { ref }, work }: PointedDartProps) 
     </div>
   );
 }
-
-interface SeenAmountProps {
-  readonly label: string;
-  readonly field: string;
-  readonly hint: string;
-  readonly value: number;
-  readonly unit: LengthUnit;
-  readonly onChange: (value: number) => void;
-}
-
-/** What is seen is no alteration yet: it has no undo of its own and is taken as it is typed. */
-const SeenAmount = ({ onChange, unit, ...field }: SeenAmountProps) => (
-  <AmountField
-    {...field}
-    unit={unit}
-    step={snapStep(unit)}
-    onStart={nothing}
-    onPreview={onChange}
-    onCommit={nothing}
-    onCancel={nothing}
-  />
-);
-
-const nothing = (): void => undefined;
 
 interface AnswersProps {
   readonly answers: PointedDartAnswers;

@@ -3,12 +3,14 @@ import { readSizes, sortRows } from "../../core/chart/readChart";
 import { MOST_SIZES, type SizeRow } from "../../core/chart/sizeChart";
 import type { Command } from "../../core/plan/commands";
 import type { Mm } from "../../core/units";
+import { useRunAll } from "../session/useRunAll";
 import { useRun, useSettledWork, useWorkStore } from "../session/useWork";
 import { LengthField } from "../fields/LengthField";
 import { TextField } from "../fields/TextField";
 import { RemoveButton } from "./CupEditor";
 import { Findings } from "./Findings";
 import { NewSize } from "./NewSize";
+import { takeAlong } from "./unreadRows";
 
 const GIRTHS = ["bust", "waist", "hip"] as const;
 const FINISHED = ["finishedBust", "finishedWaist", "finishedHip"] as const;
@@ -26,10 +28,13 @@ const COLUMN_WORDS: Readonly<Record<Column, string>> = {
 
 const field = (index: number, column: Column): string => `chart.${index}.${column}`;
 
+const fieldsOf = (index: number): readonly string[] => [...GIRTHS, ...FINISHED].map((column) => field(index, column));
+
 /** The chart, row by row; what is doubtful about a row is said under it. */
 export function ChartEditor() {
   const sizes = useSettledWork((work) => work.pattern.chart.sizes);
   const run = useRun();
+  const runAll = useRunAll();
   const store = useWorkStore();
   const printsFinished = sizes.some((row) => FINISHED.some((column) => row[column] !== undefined));
   const [finishedShown, setFinishedShown] = useState(false);
@@ -38,20 +43,19 @@ export function ChartEditor() {
   const findings = useMemo(() => readSizes(sizes), [sizes]);
   const outOfOrder = findings.some((finding) => finding.code === "chart/out-of-order");
 
-  const change = (index: number, row: SizeRow): void =>
-    run({ kind: "setSizes", sizes: sizes.map((old, at) => (at === index ? row : old)) });
+  const changed = (index: number, row: SizeRow): Command => ({
+    kind: "setSizes",
+    sizes: sizes.map((old, at) => (at === index ? row : old)),
+  });
 
-  /** Entries that could not be read move up with their rows. */
+  /** The rows that stood at these places, in this order; what could not be read goes along. */
+  const keepRows = (from: readonly number[]): void =>
+    runAll([
+      { kind: "setSizes", sizes: from.flatMap((at) => sizes[at] ?? []) },
+      ...takeAlong(store.getState().work.unread, sizes.length, from, fieldsOf),
+    ]);
   const remove = (index: number): void => {
-    const { unread } = store.getState().work;
-    run({ kind: "setSizes", sizes: sizes.filter((_, at) => at !== index) });
-    for (let at = index; at < sizes.length; at += 1) {
-      for (const column of [...GIRTHS, ...FINISHED]) {
-        const following = unread[field(at + 1, column)];
-        if (following !== undefined) run({ kind: "setUnread", field: field(at, column), text: following });
-        else if (unread[field(at, column)] !== undefined) run({ kind: "clearUnread", field: field(at, column) });
-      }
-    }
+    keepRows([...sizes.keys()].filter((at) => at !== index));
     list.current?.focus();
   };
 
@@ -66,8 +70,9 @@ export function ChartEditor() {
               label={`Name of size ${index + 1}`}
               labelHidden
               maxLength={12}
+              field={`chart.${index}.label`}
               value={row.label}
-              onCommit={(label) => change(index, { ...row, label })}
+              set={(label) => changed(index, { ...row, label })}
             />
             {GIRTHS.map((column) => (
               <ChartCell key={column} sizes={sizes} row={row} index={index} column={column} />
@@ -76,7 +81,7 @@ export function ChartEditor() {
             <Findings findings={findings.filter((finding) => finding.row === index)} />
           </li>
         ))}
-        {sizes.length < MOST_SIZES && <NewSize sizes={sizes} />}
+        {sizes.length < MOST_SIZES && <NewSize />}
       </ol>
 
       {sizes.length === 0 ? (
@@ -90,7 +95,7 @@ export function ChartEditor() {
         <button
           type="button"
           className="button small"
-          onClick={() => run({ kind: "setSizes", sizes: sortRows(sizes) })}
+          onClick={() => keepRows(sortRows(sizes).map((row) => sizes.indexOf(row)))}
         >
           Put the sizes in order
         </button>

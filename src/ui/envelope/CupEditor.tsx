@@ -2,10 +2,12 @@ import { useMemo } from "react";
 import { readCups } from "../../core/chart/readChart";
 import { USUAL_DRAFTED_DIFFERENCE, type CupVersion } from "../../core/chart/sizeChart";
 import { formatLength } from "../../words/terms/length";
-import { useRun, useSettledWork } from "../session/useWork";
+import { useRunAll } from "../session/useRunAll";
+import { useRun, useSettledWork, useWorkStore } from "../session/useWork";
 import { LengthField } from "../fields/LengthField";
 import { TextField } from "../fields/TextField";
 import { Findings } from "./Findings";
+import { takeAlong } from "./unreadRows";
 
 /** One cup size to the next (common practice, no source: an inch). */
 const USUAL_STEP = 25;
@@ -26,9 +28,18 @@ export function CupEditor() {
   const drafted = useSettledWork((work) => work.pattern.chart.draftedDifference);
   const unit = useSettledWork((work) => work.unit);
   const run = useRun();
+  const runAll = useRunAll();
+  const store = useWorkStore();
   const findings = useMemo(() => readCups(cups), [cups]);
   const change = (index: number, cup: CupVersion): readonly CupVersion[] =>
     cups.map((old, at) => (at === index ? cup : old));
+  const remove = (index: number): void => {
+    const from = [...cups.keys()].filter((at) => at !== index);
+    runAll([
+      { kind: "setCups", cups: from.flatMap((at) => cups[at] ?? []) },
+      ...takeAlong(store.getState().work.unread, cups.length, from, (at) => [`cups.${at}`]),
+    ]);
+  };
 
   return (
     <section className="cups" aria-labelledby="cups-title">
@@ -51,9 +62,10 @@ export function CupEditor() {
             <TextField
               label={`Name of cup version ${index + 1}`}
               labelHidden
+              field={`cups.${index}.label`}
               value={cup.label}
               maxLength={20}
-              onCommit={(label) => run({ kind: "setCups", cups: change(index, { ...cup, label }) })}
+              set={(label) => ({ kind: "setCups", cups: change(index, { ...cup, label }) })}
             />
             <LengthField
               label={`Difference of ${cup.label}`}
@@ -63,10 +75,7 @@ export function CupEditor() {
               signed
               set={(difference) => ({ kind: "setCups", cups: change(index, { ...cup, difference }) })}
             />
-            <RemoveButton
-              label={`Remove cup version ${cup.label}`}
-              onClick={() => run({ kind: "setCups", cups: cups.filter((_, at) => at !== index) })}
-            />
+            <RemoveButton label={`Remove cup version ${cup.label}`} onClick={() => remove(index)} />
             <Findings findings={findings.filter((finding) => finding.row === index)} />
           </li>
         ))}

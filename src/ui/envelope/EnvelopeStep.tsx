@@ -56,7 +56,12 @@ export function EnvelopeStep() {
         <p>What the pattern’s envelope or first sheet says: its sizes, its cups, and how roomy it was drawn.</p>
       </header>
 
-      <TextField label="Pattern" value={pattern.name} onCommit={(name) => run({ kind: "setPatternName", name })} />
+      <TextField
+        label="Pattern"
+        field="pattern.name"
+        value={pattern.name}
+        set={(name) => ({ kind: "setPatternName", name })}
+      />
       <DemoCharts />
 
       <section className="chart" aria-labelledby="chart-title">

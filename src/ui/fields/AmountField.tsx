@@ -1,26 +1,26 @@
-import { useId, useRef, useState, type KeyboardEvent } from "react";
+import { useRef } from "react";
 import { parseAmount } from "../../core/measures/length";
+import type { Command } from "../../core/plan/commands";
 import type { LengthUnit } from "../../core/decisions/work";
-import { SAME_ENTRY } from "../../core/tolerance";
 import type { Mm } from "../../core/units";
 import { formatAmount, lengthFailureSentence } from "../../words/terms/length";
-import { useRun, useWork } from "../session/useWork";
-import { useKeptOnHide } from "./useKeptOnHide";
+import { EntryField } from "./EntryField";
+import { useEntry, type Stepped } from "./useEntry";
 
 export interface AmountFieldProps {
   readonly label: string;
   /** Key of the entry among those that could not be read. */
   readonly field: string;
   readonly value: Mm;
+  /** What this amount does to the work as it is before she types. */
+  readonly set: (value: Mm) => readonly Command[];
   readonly unit: LengthUnit;
   /** One press of an arrow key; with Shift ten of them. */
   readonly step: Mm;
-  readonly onStart: () => void;
-  readonly onPreview: (value: Mm) => void;
-  readonly onCommit: () => void;
-  readonly onCancel: () => void;
+  /** Called when a visit begins to change something. */
+  readonly onStart?: () => void;
   readonly hint?: string;
-  /** Said beside the field where what it asks for cannot be done. */
+  /** Said beside the field where what it asks for cannot be done; not while it is being typed. */
   readonly refusal?: string | null;
 }
 
@@ -33,97 +33,39 @@ const entryOf = (value: Mm, unit: LengthUnit): string =>
  * What cannot be read stays as it was typed, beside the reason, until it is put right or Escape takes it back.
  */
 export function AmountField(props: AmountFieldProps) {
-  const { label, field, value, unit, step, onStart, onPreview, onCommit, onCancel, hint, refusal = null } = props;
-  const id = useId();
-  const [draft, setDraft] = useState<string | null>(null);
-  const unread = useWork((work) => work.unread[field]);
-  const run = useRun();
-  const going = useRef(false);
+  const { label, field, value, set, unit, step, onStart, hint, refusal = null } = props;
+  const settled = entryOf(value, unit);
+  /** Where the last press of an arrow key came to: its text may be rounded. */
+  const last = useRef<{ readonly text: string; readonly value: Mm } | null>(null);
 
-  const finish = (how: "commit" | "cancel"): void => {
-    if (!going.current) return;
-    going.current = false;
-    if (how === "commit") onCommit();
-    else onCancel();
-  };
-  const show = (next: Mm): void => {
-    if (!going.current) {
-      going.current = true;
-      onStart();
-    }
-    onPreview(next);
-  };
-  const forgetUnread = (): void => {
-    if (unread !== undefined) run({ kind: "clearUnread", field });
-  };
-  const take = (): void => {
-    if (draft === null) return finish("commit");
-    setDraft(null);
-    const parsed = parseAmount(draft, unit);
-    if (!parsed.ok) {
-      finish("commit");
-      if (draft !== unread) run({ kind: "setUnread", field, text: draft });
-      return;
-    }
-    // The step begins with this visit: an entry that is forgotten ends one that is going on.
-    if (!going.current) forgetUnread();
-    if (Math.abs(parsed.value - value) > SAME_ENTRY) show(parsed.value);
-    finish("commit");
-  };
-  useKeptOnHide(draft === null ? null : take);
-  const onKeyDown = (event: KeyboardEvent<HTMLInputElement>): void => {
-    if (event.key === "Enter") return take();
-    if (event.key === "Escape" && (draft !== null || going.current || unread !== undefined)) {
-      event.stopPropagation();
-      setDraft(null);
-      finish("cancel");
-      return forgetUnread();
-    }
-    if (event.key !== "ArrowUp" && event.key !== "ArrowDown") return;
-    event.preventDefault();
-    setDraft(null);
-    if (!going.current) forgetUnread();
-    show(value + (event.key === "ArrowUp" ? 1 : -1) * step * (event.shiftKey ? 10 : 1));
+  const stepped = (direction: 1 | -1, isLarge: boolean, text: string): Stepped => {
+    const typed = parseAmount(text, unit);
+    const from =
+      text === settled ? value : text === last.current?.text ? last.current.value : typed.ok ? typed.value : value;
+    const next = from + direction * step * (isLarge ? 10 : 1);
+    last.current = { text: entryOf(next, unit), value: next };
+    return { commands: set(next), text: last.current.text };
   };
 
-  const waiting = draft === null && unread !== undefined ? parseAmount(unread, unit) : null;
-  const said = waiting !== null && !waiting.ok ? lengthFailureSentence(waiting.failure, unit) : refusal;
-  const describedBy = [hint === undefined ? "" : `${id}-hint`, said === null ? "" : `${id}-error`].join(" ").trim();
+  const entry = useEntry({
+    field,
+    settled,
+    read: (text) => {
+      const parsed = parseAmount(text, unit);
+      return parsed.ok ? { commands: set(parsed.value) } : { reason: lengthFailureSentence(parsed.failure, unit) };
+    },
+    clear: () => set(0),
+    step: stepped,
+    ...(onStart === undefined ? {} : { onStart }),
+  });
   return (
-    <div className="field" data-state={said === null ? undefined : "error"}>
-      <label htmlFor={id} className="field-label">
-        {label}
-      </label>
-      <span className="field-entry">
-        <input
-          id={id}
-          className="field-input"
-          type="text"
-          inputMode="text"
-          autoComplete="off"
-          spellCheck={false}
-          enterKeyHint="done"
-          value={draft ?? unread ?? entryOf(value, unit)}
-          aria-invalid={said !== null}
-          aria-describedby={describedBy === "" ? undefined : describedBy}
-          onChange={(event) => setDraft(event.target.value)}
-          onBlur={take}
-          onKeyDown={onKeyDown}
-        />
-        <span className="field-unit" aria-hidden="true">
-          {unit === "cm" ? "mm" : "in"}
-        </span>
-      </span>
-      {hint !== undefined && (
-        <p id={`${id}-hint`} className="field-hint">
-          {hint}
-        </p>
-      )}
-      {said !== null && (
-        <p id={`${id}-error`} className="field-error" role="alert">
-          {said}
-        </p>
-      )}
-    </div>
+    <EntryField
+      label={label}
+      entry={entry}
+      unit={unit === "cm" ? "mm" : "in"}
+      error={entry.isTyped ? null : (entry.reason ?? refusal)}
+      inputMode="text"
+      {...(hint === undefined ? {} : { hint })}
+    />
   );
 }

@@ -1,26 +1,31 @@
-import { useId, useState, type ReactNode } from "react";
+import { useId, type ReactNode } from "react";
+import type { Command } from "../../core/plan/commands";
+import { useEntry } from "./useEntry";
 
 export interface TextFieldProps {
   readonly label: ReactNode;
+  /** Key of the entry while it is typed. */
+  readonly field: string;
   readonly value: string;
-  readonly onCommit: (text: string) => void;
+  readonly set: (text: string) => Command;
+  /** What emptying the field does; without it an emptied field changes nothing, and goes back to its value when it is left. */
+  readonly clear?: Command;
   readonly labelHidden?: boolean;
   readonly className?: string;
   readonly maxLength?: number;
+  readonly otherwise?: string;
 }
 
-/** A line of text: kept on Enter or on leaving the field, put back by Escape. An emptied field goes back too. */
-export function TextField({ label, value, onCommit, labelHidden, className, maxLength = 80 }: TextFieldProps) {
+/** A line of text: taken as it is typed, put back by Escape. */
+export function TextField(props: TextFieldProps) {
+  const { label, field, value, set, clear, labelHidden, className, maxLength = 80, otherwise } = props;
   const id = useId();
-  const [draft, setDraft] = useState<string | null>(null);
-
-  const commit = (): void => {
-    if (draft === null) return;
-    setDraft(null);
-    const text = draft.trim();
-    if (text !== "" && text !== value) onCommit(text);
-  };
-
+  const { input } = useEntry({
+    field,
+    settled: value,
+    read: (text) => ({ commands: [set(text)] }),
+    ...(clear === undefined ? {} : { clear: () => [clear] }),
+  });
   return (
     <div className={className ?? "field"}>
       <label htmlFor={id} className={labelHidden === true ? "visually-hidden" : "field-label"}>
@@ -32,16 +37,8 @@ export function TextField({ label, value, onCommit, labelHidden, className, maxL
         type="text"
         autoComplete="off"
         maxLength={maxLength}
-        value={draft ?? value}
-        onChange={(event) => setDraft(event.target.value)}
-        onBlur={commit}
-        onKeyDown={(event) => {
-          if (event.key === "Enter") commit();
-          if (event.key === "Escape" && draft !== null) {
-            event.stopPropagation();
-            setDraft(null);
-          }
-        }}
+        placeholder={otherwise}
+        {...input}
       />
     </div>
   );

@@ -3,12 +3,21 @@
  * is kept as it was typed, and a whole visit to the field is one step of undo.
  */
 import { useRef, type KeyboardEvent } from "react";
-import type { Command } from "../../core/plan/commands";
 import { useStore } from "zustand";
+import type { Command } from "../../core/plan/commands";
 import { useGesture, useRun, useWork, useWorkStore } from "../session/useWork";
 
-/** What a text does to the work, or why it cannot be taken. */
-export type Reading = { readonly commands: readonly Command[] } | { readonly reason: string };
+/**
+ * What a text does to the work, or why it cannot be taken. What reads well and does nothing before more of it is there, as one
+ * entry of a line of a chart, is kept as it was typed too.
+ */
+type Reading = { readonly commands: readonly Command[] } | { readonly reason: string } | { readonly isPart: true };
+
+/** What a press of an arrow key does, and the text for it. */
+export interface Stepped {
+  readonly commands: readonly Command[];
+  readonly text: string;
+}
 
 export interface EntryOptions {
   /** Key of the entry among those that could not be read. */
@@ -19,10 +28,10 @@ export interface EntryOptions {
   readonly read: (text: string) => Reading;
   /** What else belongs to an entry, as one step with it; asked for when a visit begins to change something. */
   readonly also?: () => readonly Command[];
-  /** What emptying the field does; without it an emptied field goes back to its value. */
-  readonly clear?: readonly Command[];
-  /** What a press of an arrow key does, up or down; null: nothing. */
-  readonly step?: (direction: 1 | -1, isLarge: boolean) => readonly Command[] | null;
+  /** What emptying the field does; without it an emptied field goes back to its value. Asked for at the time. */
+  readonly clear?: () => readonly Command[];
+  /** What a press of an arrow key does, up or down, from the text that stands there; null: nothing. */
+  readonly step?: (direction: 1 | -1, isLarge: boolean, from: string) => Stepped | null;
   /** Whether letting go of an arrow key ends the step of undo, or only leaving the field does. */
   readonly endsWithKey?: boolean;
   /** Called when a visit begins to change something. */
@@ -32,6 +41,8 @@ export interface EntryOptions {
 export interface EntryProps {
   /** What stands in the field. */
   readonly text: string;
+  /** It is being typed in: nothing is said of it yet. */
+  readonly isTyped: boolean;
   /** Why what stands in it cannot be taken; not said while it is still being typed. */
   readonly reason: string | null;
   /** It could be taken by now, and is taken by Enter or by leaving the field: the unit may be another one than when it was typed. */
@@ -57,6 +68,7 @@ export function useEntry(options: EntryOptions): EntryProps {
   /** What the field said when this visit began, which is no entry to be taken. */
   const before = useRef(settled);
   const along = useRef<readonly Command[]>([]);
+  const isStepping = useRef(false);
   const text = typed ?? unread ?? settled;
 
   const begin = (): void => {
@@ -70,14 +82,16 @@ export function useEntry(options: EntryOptions): EntryProps {
   const commandsOf = (entry: string): readonly Command[] => {
     const forget: Command = { kind: "clearUnread", field };
     if (entry === before.current) return [forget];
-    if (entry === "") return [forget, ...(clear ?? [])];
+    if (entry === "") return [forget, ...(clear?.() ?? [])];
     const reading = read(entry);
     return "commands" in reading
       ? [forget, ...along.current, ...reading.commands]
-      : [{ kind: "setUnread", field, text: entry }];
+      : // Read or not, it stands in the work as it was typed.
+        [{ kind: "setUnread", field, text: entry }];
   };
 
   const type = (next: string): void => {
+    isStepping.current = false;
     begin();
     gesture.preview(commandsOf(next.trim()), { field, text: next });
   };
@@ -103,14 +117,17 @@ export function useEntry(options: EntryOptions): EntryProps {
     }
     if (!isArrow(event.key) || step === undefined) return;
     event.preventDefault();
-    const commands = step(event.key === "ArrowUp" ? 1 : -1, event.shiftKey);
-    if (commands === null) return;
+    const stepped = step(event.key === "ArrowUp" ? 1 : -1, event.shiftKey, text);
+    if (stepped === null) return;
     begin();
-    gesture.preview([{ kind: "clearUnread", field }, ...along.current, ...commands]);
+    isStepping.current = true;
+    const { commands, text: next } = stepped;
+    gesture.preview([{ kind: "clearUnread", field }, ...along.current, ...commands], { field, text: next });
   };
 
   return {
     text,
+    isTyped: typed !== null,
     reason: reading !== null && "reason" in reading ? reading.reason : null,
     isWaiting,
     input: {
@@ -119,7 +136,7 @@ export function useEntry(options: EntryOptions): EntryProps {
       onBlur: settle,
       onKeyDown,
       onKeyUp: (event) => {
-        if (endsWithKey && isArrow(event.key)) gesture.commit();
+        if (endsWithKey && isStepping.current && isArrow(event.key)) gesture.commit();
       },
     },
   };

@@ -5,7 +5,7 @@ import type { Work } from "../../core/decisions/work";
 import { FIT_WORDS } from "../../words/alterations/index";
 import { fitUse } from "../../words/fitStep";
 import { alterationFailureSentence } from "../../words/planned";
-import { useGesture, useRun } from "../session/useWork";
+import { useRun } from "../session/useWork";
 import { useRunAll } from "../session/useRunAll";
 import { useViewState } from "../session/viewState";
 import { snapStep } from "../../core/plan/dartEdit";
@@ -67,7 +67,6 @@ function FitControls({ fit, plan, work }: FitRowProps) {
   const { unit } = work;
   const run = useRun();
   const runAll = useRunAll();
-  const gesture = useGesture();
   const showHalf = useViewState((view) => view.showHalf);
   const lightAlteration = useViewState((view) => view.lightAlteration);
   const uses = usesOf(work, fit);
@@ -93,19 +92,15 @@ function FitControls({ fit, plan, work }: FitRowProps) {
     <>
       <div className="fit-controls">
         <AmountField
-          key={use.id}
+          key={halves}
           label={words.amount}
-          field={`fit.${use.id}`}
+          // By what it is, since an id can be as long as a key may be.
+          field={`fit.fit-${fit}${halves === "both" ? "" : `-${halves}`}`}
           value={use.amount}
           unit={unit}
           step={snapStep(unit)}
-          onStart={() => {
-            gesture.begin();
-            lightAlteration(use.id);
-          }}
-          onPreview={(amount) => gesture.preview(amountCommand(use, amount))}
-          onCommit={gesture.commit}
-          onCancel={gesture.cancel}
+          set={(amount) => [amountCommand(use, amount)]}
+          onStart={() => lightAlteration(use.id)}
           refusal={failure === null ? null : alterationFailureSentence(failure, unit)}
           {...(words.hint === undefined ? {} : { hint: words.hint })}
         />

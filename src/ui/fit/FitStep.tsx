@@ -7,15 +7,15 @@ import { FIT_WORDS } from "../../words/alterations/index";
 import { fitCount, fitHeading, isFitFound } from "../../words/fitStep";
 import { planFailureWords } from "../../words/plan";
 import { FailureNote } from "../session/FailureNote";
-import { usePlan } from "../session/usePlan";
-import { useWork } from "../session/useWork";
+import { useSettledPlan } from "../session/usePlan";
+import { useSettledWork } from "../session/useWork";
 import { FitRow } from "./FitRow";
 import { appliesTo, fitsByPhase, usesOf } from "../../core/plan/fitEdit";
 
 /** What a first fitting shows, and what answers it on the pieces. */
 export function FitStep() {
-  const plan = usePlan();
-  const work = useWork((w) => w);
+  const plan = useSettledPlan();
+  const work = useSettledWork((w) => w);
   return (
     <>
       <header className="step-head">
@@ -23,7 +23,7 @@ export function FitStep() {
         <p>Look at yourself in a first fitting, or in a bodice that is like it, and open what you see.</p>
       </header>
       {plan.ok ? (
-        <Fits key={work.name} plan={plan.value} work={work} />
+        <Fits plan={plan.value} work={work} />
       ) : (
         <FailureNote
           words={planFailureWords(plan.failure, work.unit, work.pattern.chart.sizes.length)}

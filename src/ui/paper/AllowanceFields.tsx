@@ -10,7 +10,7 @@ import {
   usualAllowancesSentence,
   usualEntry,
 } from "../../words/paperChoices";
-import { useSettledWork, useWork } from "../session/useWork";
+import { useSettledWork } from "../session/useWork";
 import { Fractions } from "../fields/Fractions";
 import { LengthField } from "../fields/LengthField";
 import { seamsOf } from "./paperRequest";
@@ -21,8 +21,8 @@ const fieldOf = (seam: SeamName): string => `allowance.${seam}`;
 /** The wearer's own allowance at each seam that the pieces have, kept with the work. */
 export function AllowanceFields({ pieces }: { readonly pieces: readonly Piece[] }) {
   const id = useId();
-  const unit = useWork((work) => work.unit);
-  const allowances = useWork((work) => work.allowances ?? NONE);
+  const unit = useSettledWork((work) => work.unit);
+  const allowances = useSettledWork((work) => work.allowances ?? NONE);
   const unread = useSettledWork((work) => work.unread);
   const closure = useSettledWork((work) => work.pattern.closure);
   const seams = seamsOf(pieces);

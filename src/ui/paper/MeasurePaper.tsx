@@ -1,21 +1,21 @@
-import { useState } from "react";
 import { measuresOf } from "../../core/measures/tape";
 import { MeasureSheet } from "../../print/MeasureSheet";
 import { useSettledWork } from "../session/useWork";
+import { useChoices } from "./choicesState";
 import { PrintRow } from "./PrintRow";
 
 /** The measure sheet: blank, or with what was measured before beside the boxes. */
 export function MeasurePaper() {
   const work = useSettledWork((current) => current);
-  const [lastTime, setLastTime] = useState(true);
+  const { lastTime, choose } = useChoices((choices) => choices);
   const taken = Object.keys(measuresOf(work.tapes)).length > 0;
   return (
     <>
       <PrintRow label="Print the measure sheet" paper={work.paper} />
       {taken && (
         <label>
-          <input type="checkbox" checked={lastTime} onChange={(event) => setLastTime(event.target.checked)} /> With what
-          was measured last time
+          <input type="checkbox" checked={lastTime} onChange={(event) => choose({ lastTime: event.target.checked })} />{" "}
+          With what was measured last time
         </label>
       )}
       <div className="paper-preview">

@@ -13,11 +13,16 @@ export interface Chosen {
   readonly allowances: boolean;
 }
 
-export interface ChoicesState extends Chosen {
-  readonly choose: (chosen: Partial<Chosen>) => void;
+interface ChosenOfSheets extends Chosen {
+  /** Whether the measure sheet tells what was measured before. */
+  readonly lastTime: boolean;
 }
 
-const FIRST: Chosen = { size: null, leftOut: [], under: [], before: false, allowances: true };
+export interface ChoicesState extends ChosenOfSheets {
+  readonly choose: (chosen: Partial<ChosenOfSheets>) => void;
+}
+
+const FIRST: ChosenOfSheets = { size: null, leftOut: [], under: [], before: false, allowances: true, lastTime: true };
 
 export const useChoices = storeOfWork<ChoicesState>((set) => ({
   ...FIRST,

@@ -56,31 +56,33 @@ export interface Gesture {
   readonly cancel: () => void;
 }
 
+function gestureOf(store: WorkStore): Gesture & { readonly leave: () => void } {
+  let hand: Hand | null = null;
+  const finish = (how: typeof commitGesture): void => {
+    if (hand !== null) how(store, hand);
+    hand = null;
+  };
+  return {
+    begin: (kind) => {
+      hand = beginGesture(store, kind);
+    },
+    isGoingOn: () => isGoingOn(store, hand),
+    preview: (commands, entry) => {
+      if (hand !== null) preview(store, hand, commands, entry);
+    },
+    commit: () => finish(commitGesture),
+    cancel: () => finish(cancelGesture),
+    leave: () => finish(hand?.kind === "drag" ? cancelGesture : commitGesture),
+  };
+}
+
 /**
  * One drag, or one run of key presses, or one visit to a field: previewed as it goes, one undo entry at its end. What goes off
  * the page in the middle of it leaves what keys have made, and takes back what was dragged.
  */
 export function useGesture(): Gesture {
   const store = useWorkStore();
-  const gesture = useMemo(() => {
-    let hand: Hand | null = null;
-    const finish = (how: typeof commitGesture): void => {
-      if (hand !== null) how(store, hand);
-      hand = null;
-    };
-    return {
-      begin: (kind: GestureKind) => {
-        hand = beginGesture(store, kind);
-      },
-      isGoingOn: () => isGoingOn(store, hand),
-      preview: (commands: readonly Command[], entry?: Entry) => {
-        if (hand !== null) preview(store, hand, commands, entry);
-      },
-      commit: () => finish(commitGesture),
-      cancel: () => finish(cancelGesture),
-      leave: () => finish(hand?.kind === "drag" ? cancelGesture : commitGesture),
-    };
-  }, [store]);
+  const gesture = useMemo(() => gestureOf(store), [store]);
   useEffect(() => gesture.leave, [gesture]);
   return gesture;
 }

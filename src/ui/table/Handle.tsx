@@ -2,11 +2,9 @@ import { memo, useEffect, useRef } from "react";
 import { piecePoint, type PiecePoint } from "../../core/geometry/point";
 import type { DartRef } from "../../core/pattern/piece";
 import type { Command } from "../../core/plan/commands";
-import { useShowing } from "../session/ofWork";
 import { useGesture, useWorkStore } from "../session/useWork";
 import { useViewState } from "../session/viewState";
-import { alterationId, moverOf, snapStep, type HandleEnd } from "../../core/plan/dartEdit";
-import { useHold } from "../darts/holdState";
+import { alterationId, moverOf, snapStep, USUAL_HOLD, type HandleEnd } from "../../core/plan/dartEdit";
 
 export interface HandleProps {
   readonly dart: DartRef;
@@ -46,7 +44,6 @@ export const Handle = memo((props: HandleProps) => {
   const selectDart = useViewState((view) => view.selectDart);
   const lightAlteration = useViewState((view) => view.lightAlteration);
   const half = useViewState((view) => view.half);
-  const held = useHold.of(useShowing());
   const stop = useRef<(() => void) | null>(null);
   const keys = useRef<{ mover: (to: PiecePoint) => Command; to: PiecePoint; rest: number } | null>(null);
 
@@ -59,13 +56,13 @@ export const Handle = memo((props: HandleProps) => {
     if (event.button !== 0) return;
     // A second finger is for the table, and for nothing while a dart is in the first one's hand.
     if (!event.isPrimary) {
-      if (store.getState().gestureStart !== null) event.stopPropagation();
+      if (store.getState().gesture?.hand.kind === "drag") event.stopPropagation();
       return;
     }
     event.stopPropagation();
     finishKeys();
     take();
-    const mover = moverOf(store.getState().work, dart, end, held.getState().hold, half);
+    const mover = moverOf(store.getState().work, dart, end, USUAL_HOLD, half);
     const group = event.currentTarget;
     const svg = group.ownerSVGElement;
     const toTable = svg?.getScreenCTM()?.inverse();
@@ -79,14 +76,14 @@ export const Handle = memo((props: HandleProps) => {
       frame = 0;
       if (latest === null) return;
       // What is held is the spot she touched, so the handle does not jump under the finger.
-      const shown = mover(piecePoint(x + (latest.x - start.x) * toTable.a, y + (latest.y - start.y) * toTable.d));
-      gesture.preview(shown);
+      const to = piecePoint(x + (latest.x - start.x) * toTable.a, y + (latest.y - start.y) * toTable.d);
+      gesture.preview([mover(to)]);
     };
     const onMove = (move: PointerEvent): void => {
       if (move.pointerId !== event.pointerId) return;
       if (!begun) {
         begun = true;
-        gesture.begin();
+        gesture.begin("drag");
       }
       latest = { x: move.clientX, y: move.clientY };
       // At most one new plan for each frame that is shown.
@@ -142,20 +139,20 @@ export const Handle = memo((props: HandleProps) => {
     event.preventDefault();
     event.stopPropagation();
     take();
-    const { work, gestureStart } = store.getState();
+    const { work } = store.getState();
     // Undo may have ended the run: the next key begins another.
-    if (gestureStart === null) finishKeys();
+    if (!gesture.isGoingOn()) finishKeys();
     if (keys.current === null) {
-      const mover = moverOf(work, dart, end, held.getState().hold, half);
+      const mover = moverOf(work, dart, end, USUAL_HOLD, half);
       if (mover === null) return;
-      gesture.begin();
+      gesture.begin("keys");
       keys.current = { mover, to: piecePoint(x, y), rest: 0 };
     }
     const run = keys.current;
     window.clearTimeout(run.rest);
     const step = snapStep(work.unit) * (event.shiftKey ? 10 : 1);
     run.to = piecePoint(run.to.x + arrow[0] * step, run.to.y + arrow[1] * step);
-    gesture.preview(run.mover(run.to));
+    gesture.preview([run.mover(run.to)]);
     run.rest = window.setTimeout(() => finishKeys(), KEY_REST);
   };
 
@@ -163,16 +160,14 @@ export const Handle = memo((props: HandleProps) => {
     if (keys.current !== null) onSay(label);
   }, [label, onSay]);
 
-  // A handle that goes away in the middle of a move leaves the work as it was before the drag, or as the keys left it.
+  // A handle that goes away in the middle of a move leaves nothing behind that would go on with it.
   useEffect(
     () => () => {
       stop.current?.();
-      if (keys.current === null) return;
-      window.clearTimeout(keys.current.rest);
+      window.clearTimeout(keys.current?.rest);
       keys.current = null;
-      gesture.commit();
     },
-    [gesture],
+    [],
   );
 
   const r = SEEN * mmPerPixel;

@@ -20,7 +20,7 @@ import {
   unusualQuestion,
 } from "../../words/tape";
 import { useRunAll } from "../session/useRunAll";
-import { useRun, useWork, useWorkStore } from "../session/useWork";
+import { useRun, useSettledWork, useWorkStore } from "../session/useWork";
 import { Fractions } from "../fields/Fractions";
 import { LengthField } from "../fields/LengthField";
 import { MisreadingRemedy } from "./MisreadingRemedy";
@@ -45,10 +45,12 @@ const fieldOf = (name: MeasureName, at: number): string => (at === 0 ? `measure.
 /** All readings of one measure, or the guess that stands until there is one. */
 export const MeasureField = memo(
   ({ name, estimate, isAwaited, suspicion, askedElsewhere, onShow }: MeasureFieldProps) => {
-    const unit = useWork((work) => work.unit);
-    const readings = useWork((work) => work.tapes[0]?.readings[name]);
-    const measured = useWork((work) => bodyOf(work.tapes)[name]);
-    const unreadTo = useWork((work) => PLACES.findLastIndex((at) => work.unread[fieldOf(name, at)] !== undefined));
+    const unit = useSettledWork((work) => work.unit);
+    const readings = useSettledWork((work) => work.tapes[0]?.readings[name]);
+    const measured = useSettledWork((work) => bodyOf(work.tapes)[name]);
+    const unreadTo = useSettledWork((work) =>
+      PLACES.findLastIndex((at) => work.unread[fieldOf(name, at)] !== undefined),
+    );
     const { place, asked, ask, remove } = useReadings(name);
     const dateToday = useDateToday();
     const count = readings?.length ?? 0;
@@ -160,9 +162,9 @@ function useHint({
   isAwaited,
   suspicion,
 }: Omit<MeasureFieldProps, "onShow" | "askedElsewhere">): ReactNode {
-  const unit = useWork((work) => work.unit);
-  const measured = useWork((work) => bodyOf(work.tapes)[name]);
-  const taken = useWork((work) => (measured === undefined ? undefined : work.tapes[measured.set]?.taken));
+  const unit = useSettledWork((work) => work.unit);
+  const measured = useSettledWork((work) => bodyOf(work.tapes)[name]);
+  const taken = useSettledWork((work) => (measured === undefined ? undefined : work.tapes[measured.set]?.taken));
   const need = MEASURE_NEEDS[name];
   const inFeet = name === "height" && unit === "in";
   const said: ReactNode[] = [];

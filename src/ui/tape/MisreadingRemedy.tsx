@@ -8,7 +8,7 @@ import type { LengthUnit } from "../../core/decisions/work";
 import { measureRefusal } from "../../words/measures";
 import { misreadingRemedy } from "../../words/tape";
 import { useRunAll } from "../session/useRunAll";
-import { useWork } from "../session/useWork";
+import { useSettledWork } from "../session/useWork";
 import { Fractions } from "../fields/Fractions";
 
 interface MisreadingRemedyProps {
@@ -20,7 +20,7 @@ interface MisreadingRemedyProps {
 /** Sets the likely mistake right as one step; nothing where only the tape can. */
 export function MisreadingRemedy({ suspicion: { measure, value }, misreading, unit }: MisreadingRemedyProps) {
   const runAll = useRunAll();
-  const body = useWork((work) => bodyOf(work.tapes));
+  const body = useSettledWork((work) => bodyOf(work.tapes));
   const remedy = misreadingRemedy(misreading, unit);
   const other = misreading.other === undefined ? undefined : body[misreading.other];
   const commands =

@@ -7,7 +7,7 @@ import { measureWords } from "../../words/measures";
 import { dayRefusal, differenceWords } from "../../words/tape";
 import { useRun, useSettledWork } from "../session/useWork";
 import { Fractions } from "../fields/Fractions";
-import { useKeptOnHide } from "../fields/useKeptOnHide";
+import { useEntry } from "../fields/useEntry";
 import { today } from "../session/today";
 
 /** The day of these measures, measuring anew, and an earlier time beside this one. */
@@ -20,7 +20,7 @@ export function TapeDays() {
   return (
     <section className="tape-days" aria-label="Days of measuring">
       <div className="tape-day">
-        <DayField key={newest.taken} taken={newest.taken} />
+        <DayField taken={newest.taken} />
         {!empty && tapes.length < LIMITS.tapes && (
           <button type="button" className="button small" onClick={() => run({ kind: "newTape", taken: today() })}>
             Measure anew
@@ -40,22 +40,22 @@ export function TapeDays() {
   );
 }
 
-/** A day is taken over once it is left: while it is typed, its year is none yet. */
+/** A day is taken once all of it is there, and its year no longer one of long ago. */
 function DayField({ taken }: { readonly taken: string | undefined }) {
   const id = useId();
   const run = useRun();
-  const [draft, setDraft] = useState<string | null>(null);
   const input = useRef<HTMLInputElement>(null);
-  const shown = draft ?? taken ?? "";
-  const refusal = draft === null || draft === "" ? null : dayRefusal(draft, today());
-  const keep = (): void => {
-    if (draft === null || refusal !== null) return;
-    setDraft(null);
-    // A day with a part missing has no value either, and is no wish to have none.
-    if (input.current?.validity.badInput === true) return;
-    if (draft !== (taken ?? "")) run({ kind: "setTaken", set: 0, taken: draft === "" ? null : draft });
-  };
-  useKeptOnHide(draft === null ? null : keep);
+  /** A day with a part missing has no value either, and is no wish to have none. */
+  const isWhole = (): boolean => input.current?.validity.badInput !== true;
+  const entry = useEntry({
+    field: "taken",
+    settled: taken ?? "",
+    read: (day) => {
+      const reason = dayRefusal(day, today());
+      return reason === null ? { commands: [{ kind: "setTaken", set: 0, taken: day }] } : { reason };
+    },
+    clear: () => (isWhole() ? [{ kind: "setTaken", set: 0, taken: null }] : []),
+  });
   return (
     <>
       <label htmlFor={id}>Measured on</label>
@@ -65,26 +65,23 @@ function DayField({ taken }: { readonly taken: string | undefined }) {
         className="field-input"
         type="date"
         max={today()}
-        value={shown}
-        aria-invalid={refusal !== null}
-        aria-describedby={refusal === null ? undefined : `${id}-error`}
-        onChange={(event) => setDraft(event.target.value)}
-        onBlur={keep}
-        onKeyDown={(event) => {
-          if (event.key === "Enter") keep();
-          if (event.key !== "Escape" || draft === null) return;
-          event.stopPropagation();
-          setDraft(null);
+        aria-invalid={entry.reason !== null}
+        aria-describedby={entry.reason === null ? undefined : `${id}-error`}
+        {...entry.input}
+        onBlur={(event) => {
+          // What is left with a part missing goes back, also where there was no day before.
+          if (!isWhole()) event.target.value = "";
+          entry.input.onBlur();
         }}
       />
-      {shown === "" && (
+      {taken === undefined && entry.text === "" && (
         <button type="button" className="link-button" onClick={() => run({ kind: "setTaken", set: 0, taken: today() })}>
           today
         </button>
       )}
-      {refusal !== null && (
+      {entry.reason !== null && (
         <p id={`${id}-error`} className="field-error">
-          {refusal}
+          {entry.reason}
         </p>
       )}
     </>

@@ -9,6 +9,7 @@ import { bodyOf } from "../../core/measures/tape";
 import { measureWords } from "../../words/measures";
 import { onceSureWords, tapeStateSentence } from "../../words/tape";
 import { useSettledWork } from "../session/useWork";
+import { TextField } from "../fields/TextField";
 import { Fractions } from "../fields/Fractions";
 import { useLaterState } from "../parts/later";
 import { PartPlace } from "../parts/PartPlace";
@@ -40,6 +41,7 @@ const NO_SUSPICIONS: readonly Suspicion[] = [];
 export function TapeStep() {
   const [shown, setShown] = useState<MeasureName>("bustGirth");
   const tapes = useSettledWork((work) => work.tapes);
+  const wearer = useSettledWork((work) => work.wearer);
   const age = useSettledWork((work) => work.age);
   const unit = useSettledWork((work) => work.unit);
   const body = bodyOf(tapes);
@@ -80,6 +82,15 @@ export function TapeStep() {
         </p>
       </header>
       <InventedNote />
+      <TextField
+        label="Whose measures these are"
+        field="wearer"
+        value={wearer ?? ""}
+        set={(name) => ({ kind: "setWearer", name })}
+        clear={{ kind: "setWearer", name: null }}
+        maxLength={40}
+        otherwise="not said"
+      />
       <TapeNotes />
       <TapeDays />
       <div className="tape-legend">

@@ -4,6 +4,7 @@ import type { Work } from "../../../src/core/decisions/work";
 import { undo } from "../../../src/store/workStore";
 import { EnvelopeStep } from "../../../src/ui/envelope/EnvelopeStep";
 import { sampleWork } from "../../support/sampleWork";
+import { testWork } from "../../support/works";
 import { renderWork, type Rendered } from "../renderWork";
 
 const field = (name: string): HTMLInputElement => screen.getByRole("textbox", { name });
@@ -142,5 +143,33 @@ describe("the rest of the envelope", () => {
     await user.click(screen.getByRole("radio", { name: "Left side" }));
     expect(work().pattern.length).toBe("waist");
     expect(work().pattern.closure).toEqual({ place: "side", belowWaist: 180 });
+  });
+});
+
+describe("what could not be read", () => {
+  const typed = {
+    unread: { "chart.1.waist": "wide", "cups.2": "much" },
+    pattern: {
+      ...testWork.pattern,
+      chart: {
+        ...testWork.pattern.chart,
+        sizes: [800, 880, 840].map((bust, at) => ({ label: `S${at}`, bust, waist: bust - 180, hip: bust + 60 })),
+      },
+    },
+  };
+  const value = (name: string): string => screen.getByRole<HTMLInputElement>("textbox", { name }).value;
+
+  it("goes along with its row where the sizes are put in order or one is taken out, as one step", async () => {
+    const { user, store } = await renderWork(<EnvelopeStep />, typed);
+    expect(value("Waist of size S1")).toBe("wide");
+    await user.click(screen.getByRole("button", { name: "Put the sizes in order" }));
+    expect([value("Waist of size S1"), value("Waist of size S2")]).toEqual(["wide", "66"]);
+    await user.click(screen.getByRole("button", { name: "Remove size S0" }));
+    expect([value("Waist of size S1"), value("Waist of size S2")]).toEqual(["wide", "66"]);
+    await user.click(screen.getByRole("button", { name: "Remove cup version B" }));
+    expect([value("Difference of D"), value("Difference of C")]).toEqual(["much", "7.5"]);
+    expect(store.getState().past).toHaveLength(3);
+    await user.click(screen.getByRole("button", { name: "Remove size S1" }));
+    expect(store.getState().work.unread).toEqual({ "cups.1": "much" });
   });
 });

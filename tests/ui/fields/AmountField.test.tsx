@@ -4,12 +4,11 @@ import { describe, expect, it } from "vitest";
 import { undo } from "../../../src/store/workStore";
 import { DartsPanel } from "../../../src/ui/darts/DartsPanel";
 import { AmountField } from "../../../src/ui/fields/AmountField";
-import { useGesture, useWork } from "../../../src/ui/session/useWork";
+import { useWork } from "../../../src/ui/session/useWork";
 import { renderWork } from "../renderWork";
 
 /** The drafted difference stands in for any amount of the work. */
 function Amount() {
-  const gesture = useGesture();
   const value = useWork((work) => work.pattern.chart.draftedDifference);
   return (
     <AmountField
@@ -18,10 +17,7 @@ function Amount() {
       value={value}
       unit="cm"
       step={1}
-      onStart={gesture.begin}
-      onPreview={(next) => gesture.preview({ kind: "setDraftedDifference", value: next })}
-      onCommit={gesture.commit}
-      onCancel={gesture.cancel}
+      set={(next) => [{ kind: "setDraftedDifference", value: next }]}
     />
   );
 }

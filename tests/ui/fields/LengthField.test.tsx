@@ -49,13 +49,44 @@ describe("LengthField", () => {
     expect(work().unread).toEqual({});
   });
 
-  it("changes nothing while she types, and keeps it on leaving the field", async () => {
-    const { user, work } = await renderWork(<WaistField />, at(700));
+  it("is in the work at every key, each time from what was there before, and one step once it is left", async () => {
+    const { user, work, store } = await renderWork(<WaistField />, at(700));
+    const seen: unknown[] = [];
     await user.clear(waist());
-    await user.type(waist(), "74");
-    expect(measuresOf(work().tapes).waistGirth).toBe(700);
+    for (const key of "74.x5") {
+      await user.keyboard(key);
+      seen.push([measuresOf(work().tapes).waistGirth, work().unread["measure.waistGirth"]]);
+      expect(waist().getAttribute("aria-invalid")).toBe("false");
+    }
+    // 7 cm and 74 cm read as lengths, and so does a point after them.
+    expect(seen).toEqual([
+      [70, undefined],
+      [740, undefined],
+      [740, undefined],
+      [700, "74.x"],
+      [700, "74.x5"],
+    ]);
+    expect(store.getState().past).toHaveLength(0);
+    await user.keyboard("{Backspace}{Backspace}");
     await user.tab();
     expect(measuresOf(work().tapes).waistGirth).toBe(740);
+    expect(store.getState().past).toHaveLength(1);
+  });
+
+  it("says of an entry in the unit of before that Enter takes it", async () => {
+    const { user, work } = await renderWork(<WaistField />, {
+      ...at(700),
+      unread: { "measure.waistGirth": "29 1/2" },
+    });
+    const said = (): string =>
+      document.getElementById(waist().getAttribute("aria-describedby") ?? "")?.textContent ?? "";
+    // 295 mm: it reads, though it did not when it was typed.
+    expect(said()).toBe("This is not taken yet. Enter takes it.");
+    expect(waist().getAttribute("aria-invalid")).toBe("false");
+    await user.click(waist());
+    await user.keyboard("{Enter}");
+    expect([measuresOf(work().tapes).waistGirth, work().unread]).toEqual([295, {}]);
+    expect(said()).toBe("");
   });
 
   it("keeps what it cannot read as typed, says why beside it, and goes on with the old value", async () => {

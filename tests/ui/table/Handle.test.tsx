@@ -158,7 +158,7 @@ describe("a run of keys", () => {
     unmount();
     expect(work().alterations).toMatchObject([{ shorten: 3 }]);
     expect(store.getState().past).toHaveLength(1);
-    expect(store.getState().gestureStart).toBeNull();
+    expect(store.getState().gesture).toBeNull();
   });
 
   it("there and back again is nothing to undo", async () => {

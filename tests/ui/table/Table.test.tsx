@@ -29,7 +29,7 @@ describe("a handle", () => {
     ]);
     fireEvent.blur(handle());
     expect(store.getState().past).toHaveLength(1);
-    expect(store.getState().gestureStart).toBeNull();
+    expect(store.getState().gesture).toBeNull();
   });
 
   it("is put back by Escape, and nothing is left to undo", async () => {

@@ -33,10 +33,16 @@ describe("the day", () => {
     expect(day()).toHaveProperty("value", "2026-10-03");
   });
 
-  it("is taken over when it is left, as one step, whatever was typed on the way", async () => {
+  it("is taken as it is typed, as one step, and a year on the way is none", async () => {
     const { work, store } = await renderWork(<TapeDays />, sets);
-    for (const value of ["0002-10-04", "0202-10-04", "2026-10-04"]) fireEvent.change(day(), { target: { value } });
-    expect(work().tapes[0]?.taken).toBe("2026-10-03");
+    for (const value of ["0002-10-04", "0202-10-04"]) {
+      fireEvent.change(day(), { target: { value } });
+      expect([work().tapes[0]?.taken, work().unread]).toEqual(["2026-10-03", { taken: value }]);
+      expect(day()).toHaveProperty("value", value);
+      expect(day().getAttribute("aria-invalid")).toBe("false");
+    }
+    fireEvent.change(day(), { target: { value: "2026-10-04" } });
+    expect([work().tapes[0]?.taken, work().unread]).toEqual(["2026-10-04", {}]);
     fireEvent.blur(day());
     expect(work().tapes[0]?.taken).toBe("2026-10-04");
     expect(store.getState().past).toHaveLength(1);

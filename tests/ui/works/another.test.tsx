@@ -5,8 +5,6 @@ import type { Work } from "../../../src/core/decisions/work";
 import { App } from "../../../src/ui/app/App";
 import { usePageState } from "../../../src/ui/session/pageState";
 import { useViewState } from "../../../src/ui/session/viewState";
-import { useHold } from "../../../src/ui/darts/holdState";
-import { useSeen } from "../../../src/ui/darts/seenState";
 import { useChoices } from "../../../src/ui/paper/choicesState";
 import { sampleWork } from "../../support/sampleWork";
 import { renderWork, type Rendered } from "../renderWork";
@@ -52,11 +50,6 @@ describe("another work, opened through the menu", () => {
         litShare: 0.3,
         half: "right",
       });
-      useHold.of(before).getState().setHold("fullness");
-      useSeen
-        .of(before)
-        .getState()
-        .setSeen("front-waistDart", { pastBustPoint: 15, tooFarToSide: 10, pointed: "pointed" });
       useChoices
         .of(before)
         .getState()
@@ -65,7 +58,7 @@ describe("another work, opened through the menu", () => {
     await openWork(rendered, COPY);
     const after = rendered.showing();
     expect(after).not.toBe(before);
-    for (const store of [useViewState, useHold, useSeen, useChoices]) {
+    for (const store of [useViewState, useChoices]) {
       expect(store.of(before).getState()).not.toEqual(store.of(before).getInitialState());
       expect(store.of(after).getState()).toEqual(store.of(after).getInitialState());
     }
@@ -75,12 +68,10 @@ describe("another work, opened through the menu", () => {
       litShare: 1,
       half: "left",
     });
-    expect(useHold.of(after).getState().hold).toBe("mouth");
-    expect(useSeen.of(after).getState().seen).toEqual({});
     expect(useChoices.of(after).getState()).toMatchObject({ size: null, leftOut: [], under: [], before: false });
   });
 
-  it("has its darts as they are: none chosen, nothing seen of them, the left half, the mouth held", async () => {
+  it("has its darts as they are: none chosen, nothing seen of them, the left half", async () => {
     const rendered = await withCopy();
     const { user } = rendered;
     goTo("darts");
@@ -93,12 +84,10 @@ describe("another work, opened through the menu", () => {
     await user.type(await past(), "15{Enter}");
     expect((await past()).value).toBe("15");
     await user.click(screen.getByRole("button", { name: /^Back waist dart/ }));
-    await user.click(screen.getByRole("radio", { name: "Hold the fullness" }));
     await user.click(await screen.findByRole("radio", { name: "right half" }));
 
     await openWork(rendered, COPY);
     expect((await screen.findByRole("button", { name: /^Front side dart/ })).getAttribute("aria-pressed")).toBe("true");
-    expect(screen.getByRole<HTMLInputElement>("radio", { name: "Hold the mouth" }).checked).toBe(true);
     expect((await screen.findByRole<HTMLInputElement>("radio", { name: "left half" })).checked).toBe(true);
     await user.click(screen.getByRole("button", { name: /^Front waist dart/ }));
     await user.click(screen.getByText("Sewn, it comes out wrong"));

@@ -1,0 +1,9 @@
+import type { Work } from "../core/decisions/work";
+
+/** What the sheet is of, and whom it is made for where that was said. */
+export const WorkName = ({ work: { name, wearer } }: { readonly work: Work }) => (
+  <h3>
+    {name}
+    {wearer !== undefined && <span className="pc-wearer"> for {wearer}</span>}
+  </h3>
+);

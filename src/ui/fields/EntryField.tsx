@@ -1,0 +1,103 @@
+import { useId, type InputHTMLAttributes, type ReactNode } from "react";
+import type { EntryProps } from "./useEntry";
+import { Fractions } from "./Fractions";
+
+/** How a field may look beside what stands in it. */
+export interface EntryLook {
+  readonly label: ReactNode;
+  readonly labelHidden?: boolean;
+  readonly hint?: ReactNode;
+  /** Shown in an empty field: what counts if nothing is entered. */
+  readonly otherwise?: string;
+  /** Stands beside the entry, as a button that takes it away. */
+  readonly beside?: ReactNode;
+  /** Said beside the field, never blocking. */
+  readonly warnings?: readonly string[];
+}
+
+export interface EntryFieldProps extends EntryLook {
+  readonly entry: EntryProps;
+  readonly unit?: string;
+  /** Why it cannot be taken or done; null: it can. */
+  readonly error: string | null;
+  readonly inputMode: InputHTMLAttributes<HTMLInputElement>["inputMode"];
+  readonly onFocus?: (() => void) | undefined;
+}
+
+/** Of what could be taken by now, and was not when it was typed. */
+const NOT_TAKEN = "This is not taken yet. Enter takes it.";
+
+/** A label, what is entered, and below it what is said of it. */
+export function EntryField(props: EntryFieldProps) {
+  const { entry, label, labelHidden, hint, otherwise, beside, warnings = [], unit, error, inputMode, onFocus } = props;
+  const id = useId();
+  const describedBy = [
+    hint === undefined ? null : `${id}-hint`,
+    entry.isWaiting ? `${id}-waiting` : null,
+    error === null ? null : `${id}-error`,
+    warnings.length === 0 ? null : `${id}-warning`,
+  ].filter((part) => part !== null);
+  const input = (
+    <span className="field-entry">
+      <input
+        id={id}
+        className="field-input"
+        type="text"
+        inputMode={inputMode}
+        autoComplete="off"
+        autoCorrect="off"
+        spellCheck={false}
+        enterKeyHint="done"
+        placeholder={otherwise}
+        aria-invalid={error !== null}
+        aria-describedby={describedBy.length === 0 ? undefined : describedBy.join(" ")}
+        onFocus={onFocus}
+        {...entry.input}
+      />
+      {unit !== undefined && (
+        <span className="field-unit" aria-hidden="true">
+          {unit}
+        </span>
+      )}
+    </span>
+  );
+  return (
+    <div className="field" data-state={error !== null ? "error" : warnings.length > 0 ? "warning" : undefined}>
+      <label htmlFor={id} className={labelHidden === true ? "visually-hidden" : "field-label"}>
+        {label}
+      </label>
+      {beside === undefined ? (
+        input
+      ) : (
+        <span className="field-line">
+          {input}
+          {beside}
+        </span>
+      )}
+      {hint !== undefined && (
+        <p id={`${id}-hint`} className="field-hint">
+          {hint}
+        </p>
+      )}
+      {entry.isWaiting && (
+        <p id={`${id}-waiting`} className="field-hint">
+          {NOT_TAKEN}
+        </p>
+      )}
+      {error !== null && (
+        <p id={`${id}-error`} className="field-error" role="alert">
+          <Fractions text={error} />
+        </p>
+      )}
+      {warnings.length > 0 && (
+        <div id={`${id}-warning`} className="field-warning">
+          {warnings.map((warning) => (
+            <p key={warning}>
+              <Fractions text={warning} />
+            </p>
+          ))}
+        </div>
+      )}
+    </div>
+  );
+}

@@ -1,0 +1,303 @@
+/**
+ * What is on the screen is in the document, at every key: every field of every step, found by looking for it, so that a new
+ * field is held to it too.
+ */
+import { act, fireEvent, screen } from "@testing-library/react";
+import { describe, expect, it, vi } from "vitest";
+import type { Work } from "../../../src/core/decisions/work";
+import { invariant } from "../../../src/core/result";
+import { redo, undo } from "../../../src/store/workStore";
+import { Head } from "../../../src/ui/app/Head";
+import { useHashStep } from "../../../src/ui/app/useHashStep";
+import { BlendStep } from "../../../src/ui/blend/BlendStep";
+import { DartsPanel } from "../../../src/ui/darts/DartsPanel";
+import { EnvelopeStep } from "../../../src/ui/envelope/EnvelopeStep";
+import { FitStep } from "../../../src/ui/fit/FitStep";
+import { createPaperRoom } from "../../../src/ui/paper/paperRoom";
+import { PaperStep } from "../../../src/ui/paper/PaperStep";
+import { PaperRoomProvider } from "../../../src/ui/paper/usePaperRoom";
+import { usePageState, type Step } from "../../../src/ui/session/pageState";
+import type { WorkStore } from "../../../src/ui/session/useWork";
+import { TapeStep } from "../../../src/ui/tape/TapeStep";
+import { fakeWorkers } from "../paper/fakeWorkers";
+import { ref, testWork, withAlterations } from "../../support/works";
+import { renderWork, viewNow } from "../renderWork";
+
+const PANELS = {
+  tape: TapeStep,
+  envelope: EnvelopeStep,
+  blend: BlendStep,
+  darts: DartsPanel,
+  fit: FitStep,
+  paper: PaperStep,
+};
+
+/** The steps without the table, which takes its time to draw. */
+function Steps() {
+  useHashStep();
+  const Panel = PANELS[usePageState((page) => page.step)];
+  return (
+    <>
+      <Head />
+      <main>
+        <Panel />
+      </main>
+    </>
+  );
+}
+
+interface Scene {
+  readonly step: Step;
+  readonly work: Work;
+  /** Opens what folds out, or of it what one field stands in. */
+  readonly open?: (field?: string) => Promise<void> | void;
+  /** Fields there must be at least, lest nothing be looked at. */
+  readonly least: number;
+}
+
+const waistDart = ref("front", "waistDart");
+const sideDart = ref("front", "sideDart");
+const [newest] = testWork.tapes;
+
+const openPointed = async (): Promise<void> => {
+  const details = invariant(screen.getByText("Sewn, it comes out wrong").closest("details"), "details");
+  details.open = true;
+  fireEvent(details, new Event("toggle"));
+  await screen.findByRole("textbox", { name: /^Its end lies past the bust point/ });
+};
+
+const SCENES: Readonly<Record<string, Scene>> = {
+  Tape: {
+    step: "tape",
+    work: {
+      ...testWork,
+      invented: false,
+      tapes: [{ taken: "2026-03-01", readings: { ...newest?.readings, waistGirth: [752, 756] } }],
+    },
+    open: async () => void (await screen.findByLabelText("Your age, if you like")),
+    least: 18,
+  },
+  Envelope: {
+    step: "envelope",
+    work: {
+      ...testWork,
+      pattern: {
+        ...testWork.pattern,
+        closure: { place: "centreBack", belowWaist: 180, buttons: 7 },
+        chart: {
+          ...testWork.pattern.chart,
+          sizes: testWork.pattern.chart.sizes.slice(2, 4).map((row) => ({ ...row, finishedBust: row.bust + 80 })),
+        },
+      },
+    },
+    open: () => {
+      const paste = screen.queryByRole("button", { name: "Paste a chart" });
+      if (paste !== null) fireEvent.click(paste);
+    },
+    // Names, three girths and three finished measures of two sizes, the new one, cups, ease and the closure.
+    least: 2 * 7 + 4 + 2 * 3 + 1 + 3 + 2 + 2,
+  },
+  Blend: { step: "blend", work: testWork, least: 1 + 2 + 3 },
+  "Darts, the waist dart": {
+    step: "darts",
+    work: withAlterations({
+      kind: "dartMouth",
+      id: "dartMouth-front-waistDart",
+      dart: waistDart,
+      inner: -4,
+      outer: 0,
+      giveBack: {},
+    }),
+    open: async () => {
+      act(() => viewNow().setState({ selectedDart: waistDart }));
+      await openPointed();
+    },
+    // Five amounts, its legs, what is seen of it, shares as slides and as numbers.
+    least: 5 + 1 + 2 + 4,
+  },
+  "Darts, the side dart": {
+    step: "darts",
+    work: withAlterations({
+      kind: "dartPivot",
+      id: "dartPivot-front-sideDart",
+      dart: sideDart,
+      to: "shoulder",
+      share: 0.5,
+    }),
+    open: async () => {
+      act(() => viewNow().setState({ selectedDart: sideDart }));
+      await openPointed();
+    },
+    least: 5 + 1 + 2 + 1,
+  },
+  Fit: {
+    step: "fit",
+    work: testWork,
+    open: (field) => {
+      for (const face of document.querySelectorAll<HTMLElement>(".fit-face[aria-expanded=false]")) {
+        const name = face.querySelector(".fit-name")?.textContent ?? "";
+        if (field === undefined || field.startsWith(`${name} `)) fireEvent.click(face);
+      }
+    },
+    least: 15,
+  },
+  Paper: {
+    step: "paper",
+    work: testWork,
+    open: () => void fireEvent.click(screen.getByRole("radio", { name: "True-scale pieces" })),
+    least: 8,
+  },
+};
+
+type Field = HTMLInputElement | HTMLTextAreaElement;
+
+/** What is only looked at: a list that is searched, a disc that is folded on the screen to see what comes of it. */
+const VIEWS = ".fit-search *, .folded *";
+
+const fieldsNow = (): readonly Field[] =>
+  [
+    ...document.querySelectorAll<Field>("input:not([type=radio]):not([type=checkbox]):not([type=file]), textarea"),
+  ].filter((field) => !field.matches(VIEWS));
+
+/** Rows of Fit stand elsewhere once they are in use, and several ask for the same thing. */
+const nameOf = (field: Field): string =>
+  [
+    field.closest(".fit")?.querySelector(".fit-name")?.textContent ?? "",
+    field.getAttribute("aria-label") ?? field.labels?.[0]?.textContent ?? "",
+  ]
+    .join(" ")
+    .trim();
+
+/** What two keys leave in it, one after the other; nothing that the fields of this page hold already. */
+function keysFor(field: Field): readonly [string, string] {
+  if (field.type === "date") return ["0002-03-04", "2026-03-04"];
+  if (field instanceof HTMLInputElement && field.type === "range") {
+    const [most = 0, step = 1, now = 0] = [field.max, field.step, field.value].map(Number);
+    const [one, two] = now + 4 * step < most ? [3, 4] : [-4, -3];
+    const onMark = (steps: number): string => String(Number(((Math.round(now / step) + steps) * step).toFixed(2)));
+    return [onMark(one), onMark(two)];
+  }
+  return ["1", "13"];
+}
+
+const type = (field: Field, text: string): boolean => fireEvent.change(field, { target: { value: text } });
+const leaveTo = (hash: string): void =>
+  act(() => {
+    window.location.hash = hash;
+    window.dispatchEvent(new Event("hashchange"));
+  });
+
+async function put(scene: Scene) {
+  const workers = fakeWorkers();
+  const room = createPaperRoom(workers.open, () => undefined);
+  const rendered = await renderWork(
+    <PaperRoomProvider value={() => room}>
+      <Steps />
+    </PaperRoomProvider>,
+    scene.work,
+  );
+  leaveTo(`#${scene.step}`);
+  await scene.open?.();
+  const { store } = rendered;
+  const first = store.getState().work;
+  /** Everything as it was. */
+  const afresh = (): void => act(() => store.setState({ work: first, past: [], future: [], gesture: null }));
+  const fields = fieldsNow().map(nameOf);
+  expect(new Set(fields).size).toBe(fields.length);
+  expect(fields).not.toContain("");
+  expect(fields.length).toBeGreaterThanOrEqual(scene.least);
+  return { ...rendered, first, afresh, fields };
+}
+
+const fieldOf = (name: string): Field =>
+  invariant(
+    fieldsNow().find((field) => nameOf(field) === name),
+    name,
+  );
+
+/** What stands in it; a slider lies on its marks but for what counting in twentieths leaves. */
+const shownIn = (field: Field): string =>
+  field.type === "range" ? String(Number(Number(field.value).toFixed(2))) : field.value;
+
+/** In the head of the page, so that no step takes it along. */
+const IN_HEAD = "Name of this work";
+
+const withoutUnread = (work: Work): Work => ({ ...work, unread: {} });
+const isGoing = (store: WorkStore): boolean => store.getState().gesture !== null;
+
+vi.setConfig({ testTimeout: 60_000 });
+
+describe.each(Object.entries(SCENES))("every field of %s", (_, scene) => {
+  it("is as it was typed where its step goes in the middle of it, and is one step of undo", async () => {
+    const { fields, afresh, store, first } = await put(scene);
+    const other = scene.step === "fit" ? "#tape" : "#fit";
+    for (const name of fields) {
+      afresh();
+      // oxlint-disable-next-line no-await-in-loop -- one field after another
+      await scene.open?.(name);
+      const [one, two] = keysFor(fieldOf(name));
+      const before = shownIn(fieldOf(name));
+      type(fieldOf(name), one);
+      expect([name, shownIn(fieldOf(name))]).toEqual([name, one]);
+      type(fieldOf(name), two);
+      expect([name, shownIn(fieldOf(name))]).toEqual([name, two]);
+      // Saved this very moment it would be whole.
+      const typed = store.getState().work;
+      expect([name, typed === first]).toEqual([name, false]);
+      leaveTo(other);
+      expect([name, store.getState().work]).toEqual([name, typed]);
+      expect([name, isGoing(store)]).toEqual([name, name === IN_HEAD]);
+      expect([name, store.getState().past.length]).toEqual([
+        name,
+        name === IN_HEAD || JSON.stringify(withoutUnread(typed)) === JSON.stringify(withoutUnread(first)) ? 0 : 1,
+      ]);
+      leaveTo(`#${scene.step}`);
+      // oxlint-disable-next-line no-await-in-loop -- one field after another
+      await scene.open?.(name);
+      expect([name, shownIn(fieldOf(name))]).toEqual([name, two]);
+      act(() => undo(store));
+      expect([name, withoutUnread(store.getState().work)]).toEqual([name, withoutUnread(first)]);
+      // What could not be read is no step, and stays.
+      const isTaken = Object.keys(typed.unread).length === 0;
+      expect([name, shownIn(fieldOf(name))]).toEqual([name, isTaken ? before : two]);
+      act(() => redo(store));
+      expect([name, shownIn(fieldOf(name))]).toEqual([name, two]);
+    }
+  });
+
+  it("is put back by Escape exactly as it was, and says nothing against what is only begun", async () => {
+    const { fields, afresh, store, first } = await put(scene);
+    for (const name of fields) {
+      const field = fieldOf(name);
+      // A page that is pasted is no entry of one line: it has a button that leaves it.
+      if (field instanceof HTMLTextAreaElement) continue;
+      afresh();
+      const before = shownIn(field);
+      const alerts = document.querySelectorAll("[role=alert]").length;
+      const status = [...document.querySelectorAll("main [role=status]")].map((one) => one.textContent);
+      for (const text of keysFor(field)) {
+        type(field, text);
+        expect([name, field.getAttribute("aria-invalid") ?? "false"]).toEqual([name, "false"]);
+        expect([name, document.querySelectorAll("[role=alert]").length]).toEqual([name, alerts]);
+        expect([...document.querySelectorAll("main [role=status]")].map((one) => one.textContent)).toEqual(status);
+      }
+      fireEvent.keyDown(field, { key: "Escape" });
+      expect([name, store.getState().work === first, isGoing(store)]).toEqual([name, true, false]);
+      expect([name, shownIn(field), store.getState().past.length]).toEqual([name, before, 0]);
+    }
+  });
+
+  it("is done with where another is typed in", async () => {
+    const { fields, afresh, store } = await put(scene);
+    for (const name of fields) {
+      if (name === IN_HEAD) continue;
+      afresh();
+      const [, two] = keysFor(fieldOf(name));
+      type(fieldOf(name), two);
+      const typed = withoutUnread(store.getState().work);
+      type(fieldOf(IN_HEAD), "Another");
+      expect([name, withoutUnread(store.getState().work)]).toEqual([name, { ...typed, name: "Another" }]);
+      expect([name, shownIn(fieldOf(name))]).toEqual([name, two]);
+    }
+  });
+});
