@@ -1,5 +1,5 @@
 /** What the wearer decided to alter: records only; what each does to the pieces is told by src/core/alterations. */
-import type { DartHome, DartRef } from "../pattern/piece";
+import { isSameDart, type DartHome, type DartRef } from "../pattern/piece";
 import type { Mm } from "../units";
 import type { FitName } from "./fitNames";
 
@@ -129,3 +129,10 @@ export const isRedraw = (alteration: Alteration): alteration is DartRedraw =>
 /** The dart an alteration is about; null where it is about none. */
 export const dartOfAlteration = (alteration: Alteration): DartRef | null =>
   alteration.kind === "fit" ? null : alteration.dart;
+
+/** Whether two alterations cannot both stand: the later one takes the place of the earlier. */
+export function isSameKind(a: Alteration, b: Alteration): boolean {
+  if (a.kind === "fit" || b.kind === "fit")
+    return a.kind === "fit" && b.kind === "fit" && a.fit === b.fit && a.half === b.half;
+  return a.kind === b.kind && isSameDart(a.dart, b.dart);
+}

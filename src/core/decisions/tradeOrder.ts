@@ -1,5 +1,6 @@
 /** The trade's order of alterations: length first, since all else is measured on it; edges last, since they only finish. */
-import type { Alteration } from "./alteration";
+import { isSameDart } from "../pattern/piece";
+import { isRedraw, type Alteration, type DartRedraw } from "./alteration";
 import { FIT_NAMES, type FitName } from "./fitNames";
 
 /** The phases in their order. */
@@ -47,3 +48,13 @@ export const placeInOrder = (alteration: Alteration): number =>
   rankOf(phaseOf(alteration)) * FIT_NAMES.length + (alteration.kind === "fit" ? FIT_NAMES.indexOf(alteration.fit) : 0);
 
 export const rankOf = (phase: Phase): number => PHASE_ORDER.indexOf(phase);
+
+/** The trade's order on one dart: where it sits, how wide it is, where it ends. */
+const REDRAW_ORDER: Readonly<Record<DartRedraw["kind"], number>> = { dartPlace: 0, dartMouth: 1, dartEnd: 2 };
+
+/** Whether one comes before another in the trade's order, where the order between them matters. */
+export function isBefore(a: Alteration, b: Alteration): boolean {
+  const [first, second] = [placeInOrder(a), placeInOrder(b)];
+  if (first !== second) return first < second;
+  return isRedraw(a) && isRedraw(b) && isSameDart(a.dart, b.dart) && REDRAW_ORDER[a.kind] < REDRAW_ORDER[b.kind];
+}

@@ -1,14 +1,22 @@
 /** Everything the wearer can do to a work, each a small record; applying one gives a new work. */
-import { isRedraw, type Alteration, type DartRedraw, type GiveBack, type Half } from "../decisions/alteration";
+import {
+  isRedraw,
+  isSameKind,
+  type Alteration,
+  type DartRedraw,
+  type GiveBack,
+  type Half,
+} from "../decisions/alteration";
 import type { StrapStyle, StyleName, Closure, Ease, Pattern, PatternLength } from "../decisions/pattern";
 import type { SheetFormat, PaperSize } from "../decisions/paperChoice";
 import type { CupVersion, SizeRow } from "../chart/sizeChart";
 import type { MeasureName } from "../measures/measure";
 import type { MeasureSet } from "../measures/tape";
 import { isSameDart, type DartRef, type SeamName } from "../pattern/piece";
+import { isSame } from "../same";
 import type { Mm } from "../units";
 import { compareSeen, isSeenOf, type SeenAtDart, type SeenOfDart } from "../decisions/seenAtDart";
-import { placeInOrder } from "../decisions/tradeOrder";
+import { isBefore } from "../decisions/tradeOrder";
 import { LIMITS } from "../decisions/limits";
 import type { LengthUnit, Picks, Work } from "../decisions/work";
 
@@ -201,19 +209,6 @@ function withPart<T extends object, K extends keyof T>(of: T, key: K, value: T[K
   return isSame(of[key], value) ? of : { ...of, [key]: value };
 }
 
-/** Whether two values say the same, whatever the order of their fields. What two works share is not looked into. */
-function isSame(a: unknown, b: unknown): boolean {
-  if (a === b) return true;
-  if (Array.isArray(a))
-    return Array.isArray(b) && a.length === b.length && a.every((one: unknown, at) => isSame(one, b[at]));
-  if (!isRecord(a) || !isRecord(b)) return false;
-  const keys = Object.keys(a);
-  return keys.length === Object.keys(b).length && keys.every((key) => Object.hasOwn(b, key) && isSame(a[key], b[key]));
-}
-
-const isRecord = (value: unknown): value is Readonly<Record<string, unknown>> =>
-  typeof value === "object" && value !== null && !Array.isArray(value);
-
 const withChart = (work: Work, chart: Pattern["chart"]): Work =>
   withPart(work, "pattern", withPart(work.pattern, "chart", chart));
 
@@ -244,7 +239,7 @@ function withSizes(work: Work, sizes: readonly SizeRow[]): Work {
 }
 
 /** The same place between the same two lines; none where they no longer lie side by side. */
-function pickOn(
+export function pickOn(
   level: "waist" | "hip",
   size: number | undefined,
   before: readonly SizeRow[],
@@ -344,23 +339,6 @@ function without<T extends object, K extends keyof T>(from: T, key: K): Omit<T, 
   if (!Object.hasOwn(from, key)) return from;
   const { [key]: _gone, ...rest } = from;
   return rest;
-}
-
-/** The trade's order on one dart: where it sits, how wide it is, where it ends. */
-const REDRAW_ORDER: Readonly<Record<DartRedraw["kind"], number>> = { dartPlace: 0, dartMouth: 1, dartEnd: 2 };
-
-/** Whether two alterations cannot both stand: the later one takes the place of the earlier. */
-function isSameKind(a: Alteration, b: Alteration): boolean {
-  if (a.kind === "fit" || b.kind === "fit")
-    return a.kind === "fit" && b.kind === "fit" && a.fit === b.fit && a.half === b.half;
-  return a.kind === b.kind && isSameDart(a.dart, b.dart);
-}
-
-/** Whether one comes before another in the trade's order, where the order between them matters. */
-function isBefore(a: Alteration, b: Alteration): boolean {
-  const [first, second] = [placeInOrder(a), placeInOrder(b)];
-  if (first !== second) return first < second;
-  return isRedraw(a) && isRedraw(b) && isSameDart(a.dart, b.dart) && REDRAW_ORDER[a.kind] < REDRAW_ORDER[b.kind];
 }
 
 /** Replaces the alteration of the same kind on the same thing, or puts a new one in its place in the trade's order. */

@@ -1,0 +1,41 @@
+/** Where two versions of one work were changed differently. */
+import type { SizeRow } from "../chart/sizeChart";
+import type { MeasureName } from "../measures/measure";
+import type { DartRef, SeamName } from "../pattern/piece";
+import type { Alteration, Half } from "./alteration";
+import type { Ease } from "./pattern";
+import type { Picks, Work } from "./work";
+
+/** The parts of a work that are one decision each. */
+export type OneDecision = Exclude<
+  keyof Work,
+  "tapes" | "pattern" | "easeWanted" | "picks" | "alterations" | "seen" | "allowances" | "unread"
+>;
+
+/** What of a work was changed differently; a part in a list is named by what it is found by. */
+export type Collision =
+  | { readonly of: OneDecision }
+  /** The sets themselves: how many there are. */
+  | { readonly of: "tapes" }
+  /** The day of a set (0: the newest), or its readings of one measure. */
+  | { readonly of: "taken"; readonly set: number }
+  | { readonly of: "measure"; readonly set: number; readonly measure: MeasureName }
+  /** Another pattern altogether was put in by one side. */
+  | { readonly of: "pattern" }
+  | { readonly of: "patternName" | "draftedDifference" | "length" | "closure" | "style" | "strap" }
+  | { readonly of: "patternEase" | "easeWanted"; readonly level: keyof Ease }
+  /** The list: its order, how many lines it has, or lines that cannot be told apart. */
+  | { readonly of: "sizes" | "cups" }
+  /** A line by its label as it was before; no column: the whole line, as where one side took it out. */
+  | { readonly of: "size"; readonly label: string; readonly column: keyof SizeRow | null }
+  | { readonly of: "cup"; readonly label: string; readonly column: "label" | "difference" | null }
+  | { readonly of: "pick"; readonly pick: keyof Picks }
+  /** Their order, or how many there are. */
+  | { readonly of: "alterations" }
+  /** As one of the two sides has it. */
+  | { readonly of: "alteration"; readonly alteration: Alteration }
+  | { readonly of: "allowance"; readonly seam: SeamName }
+  /** Of one dart; null: together they are more than can be kept. */
+  | { readonly of: "seen"; readonly dart: (DartRef & { readonly half: Half }) | null }
+  /** What was typed in one field; null: together they are more than can be kept. */
+  | { readonly of: "unread"; readonly field: string | null };
