@@ -1,3 +1,4 @@
+import { WORKS_WORDS } from "../../words/works";
 import { TextField } from "../fields/TextField";
 import { useWorks } from "../works/useWorks";
 import { WorksMenu } from "../works/WorksMenu";
@@ -30,11 +31,20 @@ export function Head() {
   );
 }
 
+/** Where saving fails, the work can be had as a file right there. */
 function StorageState() {
-  const { storage } = useWorks();
+  const { storage, download } = useWorks();
+  const hasFailed = storage.state === "failed";
   return (
-    <p className="storage" role="status" data-state={storage.state}>
-      {storage.words}
-    </p>
+    <div className={hasFailed ? "storage-failed" : undefined}>
+      <p className="storage" role="status" data-state={storage.state}>
+        {storage.words}
+      </p>
+      {hasFailed && (
+        <button type="button" className="button small" onClick={download}>
+          {WORKS_WORDS.download}
+        </button>
+      )}
+    </div>
   );
 }

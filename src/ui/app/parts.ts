@@ -6,6 +6,7 @@ import { SEWN } from "../sewn/sewnPart";
 import { BODIES } from "../tape/bodiesPart";
 import { PLAN_NOTE } from "../tape/planNotePart";
 import { DEMOS } from "../works/demosPart";
+import { FRONT_DRAWING } from "../works/frontDrawingPart";
 
 /** The steps but Tape, which comes with the page. */
 export const STEP_PARTS = {
@@ -34,4 +35,5 @@ export const AHEAD: readonly Pick<Later<unknown>, "fetchAhead">[] = [
   SEWN,
   CHART_FIT,
   DEMOS,
+  FRONT_DRAWING,
 ];
