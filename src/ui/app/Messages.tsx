@@ -7,13 +7,12 @@ export function Messages() {
   const place = useRef<HTMLDivElement>(null);
 
   useEffect(() => {
+    if (messages.length === 0) return undefined;
     const { style } = document.documentElement;
-    const height = place.current?.offsetHeight ?? 0;
-    style.setProperty("--messages-height", `${height}px`);
+    style.setProperty("--messages-height", `${place.current?.offsetHeight ?? 0}px`);
     // What is being typed in is not covered by what comes up meanwhile.
     const { activeElement } = document;
-    if (height > 0 && activeElement?.matches("input, textarea, select") === true)
-      activeElement.scrollIntoView({ block: "nearest" });
+    if (activeElement?.matches("input, textarea, select") === true) activeElement.scrollIntoView({ block: "nearest" });
     return () => void style.removeProperty("--messages-height");
   }, [messages]);
 

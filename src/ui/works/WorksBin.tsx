@@ -1,4 +1,4 @@
-import { useEffect, useRef, useState } from "react";
+import { useEffect, useRef, useState, type KeyboardEvent } from "react";
 import { BIN_TIME } from "../../store/binWork";
 import type { WorkEntry } from "../../store/library";
 import { binHeading, daysLeftWords, reallySentence, workSaid, WORKS_WORDS } from "../../words/works";
@@ -69,6 +69,13 @@ function ForGood({ name, onSure }: { readonly name: string; readonly onSure: () 
     wasAsking.current = asks;
   }, [asks]);
 
+  const keepOnEscape = (event: KeyboardEvent): void => {
+    if (event.key !== "Escape") return;
+    // The menu stays.
+    event.stopPropagation();
+    setAsks(false);
+  };
+
   if (!asks)
     return (
       <button
@@ -82,23 +89,20 @@ function ForGood({ name, onSure }: { readonly name: string; readonly onSure: () 
       </button>
     );
   return (
-    <div
-      className="work-sure"
-      role="group"
-      aria-label={reallySentence(name)}
-      onKeyDown={(event) => {
-        if (event.key !== "Escape") return;
-        // The menu stays.
-        event.stopPropagation();
-        setAsks(false);
-      }}
-    >
-      <button ref={keep} type="button" className="button small keep-it" onClick={() => setAsks(false)}>
+    <div className="work-sure" role="group" aria-label={reallySentence(name)}>
+      <button
+        ref={keep}
+        type="button"
+        className="button small keep-it"
+        onClick={() => setAsks(false)}
+        onKeyDown={keepOnEscape}
+      >
         {WORKS_WORDS.keepIt}
       </button>
       <button
         type="button"
         className="button small grave"
+        onKeyDown={keepOnEscape}
         onClick={(event) => {
           focusNeighbour(event);
           onSure();

@@ -1,4 +1,13 @@
-import { useId, useLayoutEffect, useMemo, useRef, useState, useSyncExternalStore, type ChangeEvent } from "react";
+import {
+  useId,
+  useLayoutEffect,
+  useMemo,
+  useRef,
+  useState,
+  useSyncExternalStore,
+  type ChangeEvent,
+  type RefObject,
+} from "react";
 import { momentsFrom } from "../../words/terms/moments";
 import { WORKS_WORDS } from "../../words/works";
 import { PartPlace } from "../parts/PartPlace";
@@ -22,7 +31,7 @@ export interface WorksListProps {
 export function WorksList({ now, looks, onDone }: WorksListProps) {
   const works = useWorks();
   const heading = useRef<HTMLHeadingElement>(null);
-  useFocusCaught(heading, [works.entries, works.binned]);
+  useFocusCaught(heading, `${works.entries.length} ${works.binned.length}`);
 
   const then = (action: () => void) => (): void => {
     action();
@@ -148,25 +157,17 @@ function OpenFile({ onDone }: { readonly onDone: () => void }) {
       <button type="button" className="button small" onClick={() => file.current?.click()}>
         {WORKS_WORDS.openFile}
       </button>
-      <input
-        ref={file}
-        type="file"
-        accept=".json,application/json"
-        className="visually-hidden"
-        tabIndex={-1}
-        aria-label="Work file"
-        onChange={choose}
-      />
+      <input ref={file} type="file" accept=".json,application/json" hidden aria-label="Work file" onChange={choose} />
     </>
   );
 }
 
-/** What had the focus may go with its row: whoever works by keys is then not left nowhere. */
-function useFocusCaught(place: React.RefObject<HTMLElement | null>, changed: readonly unknown[]): void {
-  const [entries, binned] = changed;
-  const isFirst = useRef(true);
+/** What had the focus may go with its row: whoever works by keys is then not left nowhere. @param rows changes when rows do */
+function useFocusCaught(place: RefObject<HTMLElement | null>, rows: string): void {
+  const last = useRef(rows);
   useLayoutEffect(() => {
-    if (isFirst.current) isFirst.current = false;
-    else if (document.activeElement === document.body) place.current?.focus();
-  }, [place, entries, binned]);
+    if (last.current === rows) return;
+    last.current = rows;
+    if (document.activeElement === document.body) place.current?.focus({ preventScroll: true });
+  }, [place, rows]);
 }
