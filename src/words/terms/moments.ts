@@ -38,14 +38,13 @@ export function momentsFrom(now: number, zone?: string): MomentWriter {
   const today = read(now).day;
   // By the calendar, since a day of a changing clock has not 24 hours.
   const yesterday = new Date(Date.parse(today) - DAY).toISOString().slice(0, 10);
-  const year = today.slice(0, 4);
+  const [year] = today.split("-");
   return (time, exactness = "day") => {
     if (!(time > KNOWN.after && time < KNOWN.before)) return "";
     const { day, minute, second } = read(time);
     const clock = exactness === "second" ? second : minute;
     if (day === today) return `today, ${clock}`;
-    const name = day === yesterday ? "yesterday" : dayWords(day);
-    const said = day.startsWith(year) ? name.replace(` ${year}`, "") : name;
+    const said = day === yesterday ? "yesterday" : dayWords(day).replace(` ${year}`, "");
     return exactness === "day" ? said : `${said}, ${clock}`;
   };
 }
