@@ -89,3 +89,41 @@ for (const [width, height] of [
     await expect(page.getByRole("button", { name: "Works", exact: true })).toBeFocused();
   });
 }
+
+test("the menu is a panel that stays on the screen, however wide it is", async ({ page }) => {
+  await page.goto("./");
+  for (const width of [840, 1000, 1180, 1190, 1600]) {
+    await page.setViewportSize({ width, height: 700 });
+    await openMenu(page);
+    const box = await menu(page).boundingBox();
+    expect(box?.x).toBeGreaterThanOrEqual(0);
+    expect((box?.x ?? 0) + (box?.width ?? 0)).toBeLessThanOrEqual(width);
+    expect((box?.y ?? 0) + (box?.height ?? 0)).toBeLessThanOrEqual(700);
+    expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(width);
+    await page.keyboard.press("Escape");
+  }
+});
+
+test("what comes up covers neither a field on a wide screen nor, once it is typed in, one on a phone", async ({
+  page,
+}) => {
+  await page.goto("./");
+  await openMenu(page);
+  const file = { name: "song.json", mimeType: "application/json", buffer: Buffer.from('{"song": 1}') };
+  await page.getByLabel("Work file").setInputFiles(file);
+  const message = page.getByText(/^song\.json/);
+  await expect(message).toBeVisible();
+  const step = await page.getByRole("main").boundingBox();
+  expect((await message.boundingBox())?.x).toBeGreaterThan((step?.x ?? 0) + (step?.width ?? 0));
+
+  await page.setViewportSize({ width: 390, height: 844 });
+  for (const name of [/^Hip girth/, /^Waist girth/]) {
+    const field = page.getByLabel(name);
+    await field.evaluate((element) => {
+      window.scrollTo(0, element.getBoundingClientRect().bottom + window.scrollY - window.innerHeight + 4);
+    });
+    await field.press("1");
+    const [over, typed] = [await page.locator(".message").boundingBox(), await field.boundingBox()];
+    expect((typed?.y ?? 0) + (typed?.height ?? 0)).toBeLessThanOrEqual(over?.y ?? 0);
+  }
+});

@@ -9,7 +9,7 @@ export function Messages() {
   useEffect(() => {
     if (messages.length === 0) return undefined;
     const { style } = document.documentElement;
-    style.setProperty("--messages-height", `${place.current?.offsetHeight ?? 0}px`);
+    style.setProperty("--messages-height", `${place.current?.closest<HTMLElement>(".messages")?.offsetHeight ?? 0}px`);
     // What is being typed in is not covered by what comes up meanwhile.
     const { activeElement } = document;
     if (activeElement?.matches("input, textarea, select") === true) activeElement.scrollIntoView({ block: "nearest" });

@@ -100,7 +100,7 @@ function Shown({ menuHadFocus, children }: ShownProps) {
   useLayoutEffect(() => {
     if (menuHadFocus.current) root.current?.querySelector<HTMLElement>(".works > button")?.focus();
     return () => {
-      menuHadFocus.current = document.activeElement?.closest(".works") !== null;
+      menuHadFocus.current = (document.activeElement?.closest(".works") ?? null) !== null;
     };
   }, [menuHadFocus]);
   return (
