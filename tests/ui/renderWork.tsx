@@ -14,6 +14,7 @@ import { usePageState } from "../../src/ui/session/pageState";
 import { useViewState, type ViewState } from "../../src/ui/session/viewState";
 import { WorkSessionProvider } from "../../src/ui/works/WorkSessionProvider";
 import { sampleWork } from "../support/sampleWork";
+import { alone, type AloneOptions } from "../support/surroundings";
 
 export interface Rendered extends RenderResult {
   readonly store: WorkStore;
@@ -33,12 +34,13 @@ export async function renderWork(
   ui: ReactNode,
   change: Partial<Work> = {},
   library: Library | null = null,
+  around: Omit<AloneOptions, "library"> = {},
 ): Promise<Rendered> {
   usePageState.setState(usePageState.getInitialState());
   window.location.hash = "";
   const first = { ...sampleWork, ...change };
   const store = createWorkStore(first);
-  const session = createWorkSession(store, library, first);
+  const session = createWorkSession(store, alone({ ...around, library }), first);
   await session.start();
   const Probe = () => {
     shown = useShowing();

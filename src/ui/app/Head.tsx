@@ -1,3 +1,4 @@
+import { WORKS_WORDS } from "../../words/works";
 import { TextField } from "../fields/TextField";
 import { PartBoundary } from "../parts/PartBoundary";
 import { useWorks } from "../works/useWorks";
@@ -51,17 +52,22 @@ function WorkName() {
 function DownloadWork() {
   const { download } = useWorks();
   return (
-    <button type="button" className="button" onClick={download}>
-      Download this work
+    <button type="button" className="button small" onClick={download}>
+      {WORKS_WORDS.download}
     </button>
   );
 }
 
+/** Where saving fails, the work can be had as a file right there. */
 function StorageState() {
   const { storage } = useWorks();
+  const hasFailed = storage.state === "failed";
   return (
-    <p className="storage" role="status" data-state={storage.state}>
-      {storage.words}
-    </p>
+    <div className={hasFailed ? "storage-failed" : undefined}>
+      <p className="storage" role="status" data-state={storage.state}>
+        {storage.words}
+      </p>
+      {hasFailed && <DownloadWork />}
+    </div>
   );
 }

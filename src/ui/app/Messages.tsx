@@ -1,26 +1,41 @@
+import { useEffect, useRef } from "react";
 import { useWorks } from "../works/useWorks";
 
-/** What passes: a work that was deleted and can come back, a file that could not be opened. */
+/** What passes: a work that was put in the bin and can come back, a file that could not be opened. */
 export function Messages() {
   const { messages, dismiss } = useWorks();
+  const place = useRef<HTMLDivElement>(null);
+
+  useEffect(() => {
+    if (messages.length === 0) return undefined;
+    const { style } = document.documentElement;
+    style.setProperty("--messages-height", `${place.current?.closest<HTMLElement>(".messages")?.offsetHeight ?? 0}px`);
+    // What is being typed in is not covered by what comes up meanwhile.
+    const { activeElement } = document;
+    if (activeElement?.matches("input, textarea, select") === true) activeElement.scrollIntoView({ block: "nearest" });
+    return () => void style.removeProperty("--messages-height");
+  }, [messages]);
+
   return (
-    <div className="messages-said" role="status">
+    <div ref={place} className="messages-said" role="status">
       {messages.map((message) => (
         <div key={message.id} className="message">
           <p>{message.text}</p>
-          {message.actions.map(({ label, run }) => (
-            <button key={label} type="button" className="button small" onClick={run}>
-              {label}
+          <div className="message-actions">
+            {message.actions.map(({ label, run }) => (
+              <button key={label} type="button" className="button small" onClick={run}>
+                {label}
+              </button>
+            ))}
+            <button
+              type="button"
+              className="button small"
+              aria-label={`Dismiss: ${message.text}`}
+              onClick={() => dismiss(message.id)}
+            >
+              Dismiss
             </button>
-          ))}
-          <button
-            type="button"
-            className="button small"
-            aria-label={`Dismiss: ${message.text}`}
-            onClick={() => dismiss(message.id)}
-          >
-            Dismiss
-          </button>
+          </div>
         </div>
       ))}
     </div>

@@ -7,6 +7,7 @@ import { BODIES } from "../tape/bodiesPart";
 import { PLAN_NOTE } from "../tape/planNotePart";
 import { COLLISIONS } from "../works/collisionsPart";
 import { DEMOS } from "../works/demosPart";
+import { FRONT_DRAWING } from "../works/frontDrawingPart";
 
 /** The steps but Tape, which comes with the page. */
 export const STEP_PARTS = {
@@ -36,4 +37,5 @@ export const AHEAD: readonly Pick<Later<unknown>, "fetchAhead">[] = [
   CHART_FIT,
   DEMOS,
   COLLISIONS,
+  FRONT_DRAWING,
 ];

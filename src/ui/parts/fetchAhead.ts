@@ -5,7 +5,8 @@ const AT_MOST = 2000;
 /** ms, where the browser does not say when it is idle. */
 const REST = 200;
 
-const idle = (): Promise<void> =>
+/** Resolves when the browser has nothing else to do. */
+export const idle = (): Promise<void> =>
   new Promise((resolve) => {
     if (typeof window.requestIdleCallback === "function") {
       window.requestIdleCallback(() => resolve(), { timeout: AT_MOST });

@@ -1,4 +1,4 @@
-import { useEffect, useMemo, useState, type ReactNode } from "react";
+import { useEffect, useLayoutEffect, useMemo, useRef, useState, type ReactNode } from "react";
 import { useStore } from "zustand";
 import type { Work } from "../../core/decisions/work";
 import { blankPattern, blankWork } from "../../document/blank";
@@ -17,6 +17,8 @@ export interface WorkSessionProviderProps {
 /** Gives the page the open work and everything that can be done with whole works. */
 export function WorkSessionProvider({ store, session, children }: WorkSessionProviderProps) {
   const { entries, binned, openId, shown, storage, isLasting, messages } = useStore(session.state);
+
+  const menuHadFocus = useRef(false);
 
   useEffect(() => {
     // The last change must not be lost with the page, and another page may have made one while this one was away.
@@ -74,22 +76,38 @@ export function WorkSessionProvider({ store, session, children }: WorkSessionPro
     <WorksProvider value={works}>
       <WorkStoreProvider value={store}>
         {/* All that the page remembers of the open work goes with it: what is in fields, what is selected, what was answered. */}
-        <Shown key={shown}>{children}</Shown>
+        <Shown key={shown} menuHadFocus={menuHadFocus}>
+          {children}
+        </Shown>
       </WorkStoreProvider>
     </WorksProvider>
   );
 }
 
-/** One showing of one work. */
-function Shown({ children }: { readonly children: ReactNode }) {
+interface ShownProps {
+  readonly menuHadFocus: { current: boolean };
+  readonly children: ReactNode;
+}
+
+/** One showing of one work. Where the works menu has brought the next one about, the focus is at its button again. */
+function Shown({ menuHadFocus, children }: ShownProps) {
   const [showing] = useState(createShowing);
+  const root = useRef<HTMLDivElement>(null);
   useEffect(() => {
     showing.stay();
     return showing.leave;
   }, [showing]);
+  useLayoutEffect(() => {
+    if (menuHadFocus.current) root.current?.querySelector<HTMLElement>(".works > button")?.focus();
+    return () => {
+      menuHadFocus.current = (document.activeElement?.closest(".works") ?? null) !== null;
+    };
+  }, [menuHadFocus]);
   return (
     <ShowingProvider value={showing}>
-      <div className="app-root">{children}</div>
+      <div ref={root} className="app-root">
+        {children}
+      </div>
     </ShowingProvider>
   );
 }

@@ -22,7 +22,7 @@ const COPY = `${sampleWork.name} (copy)`;
 async function openWork({ user, work }: Rendered, name: string): Promise<void> {
   await user.click(screen.getByRole("button", { name: "Works" }));
   const menu = screen.getByRole("region", { name: "Your works" });
-  await user.click(await within(menu).findByRole("button", { name }));
+  await user.click(await within(menu).findByRole("button", { name: `Open ${name}` }));
   await waitFor(() => expect(work().name).toBe(name));
 }
 

@@ -7,6 +7,7 @@ import { createWorkStore } from "../../../src/store/workStore";
 import { ofWork, useShowing } from "../../../src/ui/session/ofWork";
 import { WorkSessionProvider } from "../../../src/ui/works/WorkSessionProvider";
 import { sampleWork } from "../../support/sampleWork";
+import { alone } from "../../support/surroundings";
 
 const Plain = ({ children }: { readonly children: ReactNode }) => children;
 
@@ -23,7 +24,7 @@ describe.each([
       return null;
     };
     const store = createWorkStore(sampleWork);
-    const session = createWorkSession(store, null, sampleWork);
+    const session = createWorkSession(store, alone(), sampleWork);
     await session.start();
     const page = render(
       <Mode>
