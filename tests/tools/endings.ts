@@ -1,0 +1,529 @@
+/**
+ * Shows in a real browser that nothing typed is lost, whatever ends the page: `npm run endings -- --url http://…`, or
+ * `--dist <folder>` of a built page. Prints what ended the page × what was typed × what remained, and what was left of keys
+ * that were pressed shortly before a browser was killed.
+ *
+ * `--kills 40` how many times that is; `--seed 1` draws the moments; `--only measure` takes only what has that in its name,
+ * of what is typed or of what ends the page; `--out file.md`; `--hands 2` pages at a time.
+ */
+import { spawnSync } from "node:child_process";
+import { mkdtempSync, rmSync, writeFileSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import { chromium, type Browser, type BrowserContext, type Page } from "@playwright/test";
+import { preview } from "vite";
+import { launchKillable } from "../support/killable";
+import {
+  anotherStep,
+  ELSEWHERE,
+  goToStep,
+  openAt,
+  remained,
+  remainedInCopy,
+  standsAt,
+  type,
+  TYPED,
+  type Typed,
+} from "../support/typing";
+import { browserFlags, installedBrowser } from "./browser.mjs";
+
+interface Scene {
+  readonly browser: Browser;
+  readonly context: BrowserContext;
+  readonly page: Page;
+  readonly url: string;
+  readonly typed: Typed;
+}
+
+type Ending = (scene: Scene) => Promise<string>;
+
+/** ms in which a page that rests has everything put by. */
+const REST = 500;
+
+const pause = (ms: number): Promise<void> =>
+  new Promise((resolve) => {
+    setTimeout(resolve, ms);
+  });
+
+function argument(name: string): string | undefined {
+  const at = process.argv.indexOf(`--${name}`);
+  return at < 0 ? undefined : process.argv[at + 1];
+}
+
+async function said(page: Page, typed: Typed, expected: readonly string[]): Promise<string> {
+  const { kept, instead } = await remained(page, typed, expected);
+  if (kept !== "LOST") return kept;
+  if (await remainedInCopy(page, typed, expected)) return "in a copy";
+  return `**LOST** (${instead.map((one) => one.replace(/^.*?(?=Mouth)/, "") || "empty").join(", ")})`;
+}
+
+async function openAgain({ context, url }: Pick<Scene, "context" | "url">): Promise<Page> {
+  const page = await context.newPage();
+  await page.goto(url);
+  return page;
+}
+
+/** Types in the page, lets something happen to it, and looks at the page that there is then. */
+const after =
+  (happens: (scene: Scene) => Promise<Page>): Ending =>
+  async (scene) => {
+    const expected = await type(scene.page, scene.typed);
+    return said(await happens(scene), scene.typed, expected);
+  };
+
+async function crash(page: Page): Promise<void> {
+  const session = await page.context().newCDPSession(page);
+  const crashed = page.waitForEvent("crash");
+  void session.send("Page.crash").catch(() => {});
+  await crashed;
+  await page.close();
+}
+
+async function printed(page: Page): Promise<string> {
+  const pdf = await page.pdf();
+  const { stdout, error } = spawnSync("pdftotext", ["-layout", "-", "-"], { input: pdf, encoding: "utf8" });
+  if (error !== undefined) throw new Error(`pdftotext of Poppler is needed: ${error.message}`);
+  return stdout.replaceAll(/\s+/g, " ");
+}
+
+/** What is printed of a work where it was typed and entered. */
+async function paperOf({ browser, url, typed }: Scene, keys: "none" | "entered"): Promise<string> {
+  const context = await browser.newContext();
+  try {
+    const page = await context.newPage();
+    await openAt(page, url, typed);
+    if (keys === "entered") {
+      await type(page, typed);
+      await page.keyboard.press("Tab");
+      // A handle's keys are one step once they rest.
+      await pause(1500);
+    }
+    return await printed(page);
+  } finally {
+    await context.close();
+  }
+}
+
+const print: Ending = async (scene) => {
+  const { page, typed } = scene;
+  const expected = await type(page, typed);
+  const paper = await printed(page);
+  const kept = await said(page, typed, expected);
+  const [without, entered] = [await paperOf(scene, "none"), await paperOf(scene, "entered")];
+  if (without === entered) return `${kept}; no line of this sheet`;
+  return `${kept}; ${paper === entered ? "on the paper" : "**NOT ON THE PAPER**"}`;
+};
+
+const secondPage =
+  (isSameField: boolean): Ending =>
+  async (scene) => {
+    const { context, page, typed, url } = scene;
+    const second = await context.newPage();
+    const there = isSameField ? typed : ELSEWHERE;
+    await openAt(second, url, there);
+    await page.bringToFront();
+    const mine = await type(page, typed);
+    await second.bringToFront();
+    const theirs = await type(second, there, isSameField ? { keysOf: (spot) => spot.otherKeys } : {});
+    await page.close();
+    await second.close();
+    const opened = await openAgain(scene);
+    const first = await said(opened, typed, mine);
+    await opened.close();
+    return `first: ${first}; second: ${await said(await openAgain(scene), there, theirs)}`;
+  };
+
+const FULL = { quotaSize: 1 };
+
+const storageFull =
+  (isStillFull: boolean): Ending =>
+  async (scene) => {
+    const { context, page, typed, url } = scene;
+    const { origin } = new URL(url);
+    await pause(REST);
+    const session = await context.newCDPSession(page);
+    await session.send("Storage.overrideQuotaForOrigin", { origin, ...FULL });
+    const expected = await type(page, typed);
+    await pause(REST * 2);
+    const isSaid = await page
+      .getByText(/no room left/)
+      .first()
+      .isVisible();
+    const offered = (await page.getByRole("button", { name: /^Download/ }).count()) > 0;
+    const next = await context.newPage();
+    if (isStillFull) {
+      const other = await context.newCDPSession(next);
+      await other.send("Storage.overrideQuotaForOrigin", { origin, ...FULL });
+    } else await session.send("Storage.overrideQuotaForOrigin", { origin });
+    await page.close();
+    await next.goto(url);
+    const words = `${isSaid ? "said" : "not said"}, ${offered ? "download offered" : "no download beside it"}`;
+    return `${await said(next, typed, expected)}; ${words}`;
+  };
+
+const cleared: Ending = async (scene) => {
+  const { context, page, typed, url } = scene;
+  const session = await context.newCDPSession(page);
+  const expected = await type(page, typed, {
+    beforeLast: async () => {
+      await pause(REST);
+      await session.send("Storage.clearDataForOrigin", { origin: new URL(url).origin, storageTypes: "all" });
+      await pause(REST);
+    },
+  });
+  await pause(REST);
+  await page.reload();
+  return said(page, typed, expected);
+};
+
+async function killed({ url, typed }: Scene): Promise<string> {
+  const profile = mkdtempSync(join(tmpdir(), "bodicewright-endings-"));
+  try {
+    const first = await launchKillable(profile);
+    const page = await first.context.newPage();
+    await openAt(page, url, typed);
+    const expected = await type(page, typed);
+    await pause(300);
+    await first.kill();
+    const second = await launchKillable(profile);
+    const found = await said(await openAgain({ context: second.context, url }), typed, expected);
+    await second.context.close();
+    return found;
+  } finally {
+    rmSync(profile, { recursive: true, force: true });
+  }
+}
+
+const another = async ({ page }: Scene): Promise<void> => {
+  await page.getByRole("button", { name: "Works", exact: true }).click();
+  const works = page.getByRole("region", { name: "Your works" });
+  await works.getByRole("button", { name: /^Demo: Harbour/ }).click();
+  await works.waitFor({ state: "hidden" });
+};
+
+const andBack = async (scene: Scene): Promise<Page> => {
+  const { page } = scene;
+  await another(scene);
+  await page.getByRole("button", { name: "Works", exact: true }).click();
+  const works = page.getByRole("region", { name: "Your works" });
+  const rows = works.getByRole("listitem").filter({ hasNotText: "Harbour" });
+  await rows.getByRole("button", { name: /^(?!Copy |Delete |Put in the bin: )/ }).click();
+  await works.waitFor({ state: "hidden" });
+  return page;
+};
+
+const ENDINGS: Readonly<Record<string, Ending>> = {
+  "Back, then Forward": after(async ({ page, typed }) => {
+    await page.goBack();
+    await page.getByRole("heading", { level: 2, name: anotherStep(typed.step), exact: true }).waitFor();
+    await page.goForward();
+    return page;
+  }),
+  "another address, then Back": after(async ({ page }) => {
+    await page.goto("about:blank");
+    await page.goBack();
+    return page;
+  }),
+  "a step’s link": after(async ({ page, typed }) => {
+    await goToStep(page, anotherStep(typed.step));
+    return page;
+  }),
+  printing: print,
+  "Undo, then Redo": after(async ({ page }) => {
+    await page.getByRole("button", { name: "Undo", exact: true }).click();
+    const redo = page.getByRole("button", { name: "Redo", exact: true });
+    // What does not read is no step.
+    if (await redo.isEnabled()) await redo.click();
+    return page;
+  }),
+  reload: after(async ({ page }) => {
+    await page.reload();
+    return page;
+  }),
+  "tab closed": after(async (scene) => {
+    await scene.page.close();
+    return openAgain(scene);
+  }),
+  "another work opened, and back": after(andBack),
+  "second tab, another field": secondPage(false),
+  "second tab, the same field": secondPage(true),
+  "page crashed 300 ms after": after(async (scene) => {
+    await pause(300);
+    await crash(scene.page);
+    return openAgain(scene);
+  }),
+  "browser killed 300 ms after": killed,
+  "storage full, then room again": storageFull(false),
+  "storage full, and still full": storageFull(true),
+  "site data cleared, one more key, reload": cleared,
+};
+
+/** One after the other by so many hands; gives what each came to, in order. */
+async function byHands<A, B>(hands: number, jobs: readonly A[], work: (job: A) => Promise<B>): Promise<B[]> {
+  const done: B[] = [];
+  const waiting = [...jobs.entries()];
+  const hand = async (): Promise<void> => {
+    for (let next = waiting.shift(); next !== undefined; next = waiting.shift()) done[next[0]] = await work(next[1]);
+  };
+  await Promise.all(Array.from({ length: hands }, hand));
+  return done;
+}
+
+async function cell(browser: Browser, url: string, ending: Ending, typed: Typed): Promise<string> {
+  const context = await browser.newContext({
+    viewport: { width: 1280, height: 800 },
+    locale: "en-GB",
+    timezoneId: "Europe/London",
+  });
+  context.setDefaultTimeout(15_000);
+  try {
+    const page = await context.newPage();
+    if (ending !== killed) await openAt(page, url, typed);
+    return await ending({ browser, context, page, url, typed });
+  } catch (error) {
+    const [line] = (error instanceof Error ? error.message : String(error)).split("\n");
+    return `could not be tried: ${line}`;
+  } finally {
+    await context.close();
+  }
+}
+
+const row = (cells: readonly string[]): string => `| ${cells.map((one) => one.replaceAll("|", "\\|")).join(" | ")} |`;
+const table = (head: readonly string[], rows: readonly (readonly string[])[]): string =>
+  [row(head), row(head.map(() => "---")), ...rows.map(row)].join("\n");
+
+// What a browser killed at a random moment leaves of keys pressed just before.
+
+/** mulberry32 */
+function drawn(seed: number): () => number {
+  let state = seed >>> 0;
+  return () => {
+    state = (state + 0x6d2b79f5) >>> 0;
+    let mixed = Math.imul(state ^ (state >>> 15), state | 1);
+    mixed ^= mixed + Math.imul(mixed ^ (mixed >>> 7), mixed | 61);
+    return ((mixed ^ (mixed >>> 14)) >>> 0) / 2 ** 32;
+  };
+}
+
+/** How old a key was when all ended, ms: since it was sent, and since the page had dealt with it. */
+interface KeyFate {
+  readonly sent: number;
+  readonly had: number;
+  readonly kept: boolean;
+}
+
+const KILLS = ["browser", "pages", "crash"] as const;
+type Kill = (typeof KILLS)[number];
+const KILL_WORDS: Readonly<Record<Kill, string>> = {
+  browser: "whole browser killed",
+  pages: "renderer killed",
+  crash: "page crashed",
+};
+const LETTERS = "abcdefghijklmnopqrstuvwxyz";
+
+async function killOnce(profile: string, url: string, kill: Kill, random: () => number): Promise<readonly KeyFate[]> {
+  const nameOf = (page: Page) => page.getByRole("textbox", { name: "Name of this work" });
+  const first = await launchKillable(profile);
+  const page = await first.context.newPage();
+  await page.goto(url);
+  await page.getByText("Saved here").waitFor();
+  await page.waitForLoadState("networkidle");
+  await nameOf(page).click();
+  await page.keyboard.press("Control+a");
+  const text = Array.from({ length: 14 }, () => LETTERS[Math.floor(random() * LETTERS.length)] ?? "a").join("");
+  const times: { sent: number; had: number }[] = [];
+  for (const letter of text) {
+    const sent = Date.now();
+    await page.keyboard.press(letter);
+    times.push({ sent, had: Date.now() });
+    await pause(20 + random() * 60);
+  }
+  await pause(Math.max(0, random() * 400 - 50));
+  let killable = first;
+  let time = Date.now();
+  if (kill === "browser") {
+    time = await first.kill();
+    killable = await launchKillable(profile);
+  } else {
+    const crashed = page.waitForEvent("crash");
+    if (kill === "pages") time = await first.killPages();
+    else {
+      const session = await first.context.newCDPSession(page);
+      time = Date.now();
+      void session.send("Page.crash").catch(() => {});
+    }
+    await crashed;
+    await page.close();
+  }
+  const again = await openAgain({ context: killable.context, url });
+  await nameOf(again).waitFor();
+  // What was put by is brought in before the page is shown.
+  const found = await nameOf(again).inputValue();
+  await killable.context.close();
+  let kept = 0;
+  while (kept < text.length && found[kept] === text[kept]) kept += 1;
+  return times.map(({ sent, had }, at) => ({ sent: time - sent, had: time - had, kept: at < kept }));
+}
+
+const AGES = [0, 25, 50, 75, 100, 150, 200, 300, 400, Infinity];
+
+async function kills(url: string, count: number, seed: number): Promise<string> {
+  const random = drawn(seed);
+  const profile = mkdtempSync(join(tmpdir(), "bodicewright-kills-"));
+  const fates: Record<Kill, KeyFate[]> = { browser: [], pages: [], crash: [] };
+  try {
+    for (let done = 0; done < count; done += 1) {
+      // Half of them take the whole browser.
+      const kill = done % 2 === 0 ? "browser" : done % 4 === 1 ? "pages" : "crash";
+      fates[kill].push(...(await killOnce(profile, url, kill, random)));
+      process.stderr.write(`killed ${done + 1} of ${count}\n`);
+    }
+  } finally {
+    rmSync(profile, { recursive: true, force: true });
+  }
+  const bins = AGES.slice(0, -1).map((from, at) => [from, AGES[at + 1] ?? Infinity] as const);
+  const head = ["ms since the key", ...KILLS.map((kill) => KILL_WORDS[kill])];
+  const rows = bins.map(([from, to]) => [
+    to === Infinity ? `over ${from}` : `${from}–${to}`,
+    ...KILLS.map((kill) => {
+      const those = fates[kill].filter(({ had }) => had >= from && had < to);
+      return those.length === 0 ? "none" : `${those.filter(({ kept }) => kept).length} of ${those.length} kept`;
+    }),
+  ]);
+  const oldest = (of: "sent" | "had") =>
+    KILLS.map((kill) => {
+      const lost = fates[kill].filter(({ kept }) => !kept).map((fate) => fate[of]);
+      return lost.length === 0 ? "none" : String(Math.max(...lost));
+    });
+  rows.push(["oldest key lost", ...oldest("had")], ["… since it was sent", ...oldest("sent")]);
+  return table(head, rows);
+}
+
+// How long a key takes into storage.
+
+/** ms from each key to the first sight of it in local storage and in the database; null where it was not seen. */
+type Stored = readonly { readonly local: number | null; readonly database: number | null }[];
+
+const KEYS_TIMED = 30;
+
+async function timeToStorage(browser: Browser, url: string): Promise<string> {
+  const context = await browser.newContext();
+  const page = await context.newPage();
+  await page.goto(url);
+  await page.getByText("Saved here").waitFor();
+  await page.waitForLoadState("networkidle");
+  const name = page.getByRole("textbox", { name: "Name of this work" });
+  await name.click();
+  await page.keyboard.press("Control+a");
+  const stored: { local: number | null; database: number | null }[] = [];
+  for (let at = 0; at < KEYS_TIMED; at += 1) {
+    const letter = LETTERS[at % LETTERS.length] ?? "a";
+    const watching = page.evaluate(watchOneKey, 1500);
+    // It is listening once the page has answered something else.
+    await page.evaluate(() => null);
+    await page.keyboard.press(letter);
+    stored.push(await watching);
+  }
+  await context.close();
+  return storedTable(stored);
+}
+
+/** Runs in the page. Waits for a key, then looks again and again where the text of the field is to be found. */
+function watchOneKey(patience: number): Promise<{ local: number | null; database: number | null }> {
+  return new Promise((resolve) => {
+    const onKey = ({ timeStamp }: KeyboardEvent): void => {
+      window.removeEventListener("keyup", onUp);
+      let local: number | null = null;
+      let database: number | null = null;
+      const opening = indexedDB.open("bodicewright");
+      const since = (): number => performance.now() - timeStamp;
+      const text = (): string =>
+        document.activeElement instanceof HTMLInputElement ? JSON.stringify(document.activeElement.value) : "";
+      opening.addEventListener("success", () => {
+        const db = opening.result;
+        const look = (): void => {
+          local ??= JSON.stringify(Object.values({ ...localStorage })).includes(JSON.stringify(text()).slice(1, -1))
+            ? since()
+            : null;
+          const asking = db.transaction("works").objectStore("works").getAll();
+          asking.addEventListener("success", () => {
+            if (JSON.stringify(asking.result).includes(text())) database ??= since();
+            if (database === null && since() < patience) return void setTimeout(look, 0);
+            db.close();
+            resolve({ local, database });
+          });
+        };
+        // The field has the letter once the key is dealt with.
+        setTimeout(look, 0);
+      });
+    };
+    const onUp = (): void => {};
+    window.addEventListener("keydown", onKey, { once: true, capture: true });
+  });
+}
+
+function storedTable(stored: Stored): string {
+  const line = (what: string, of: "local" | "database"): string[] => {
+    const times = stored.flatMap((one) => one[of] ?? []).toSorted((a, b) => a - b);
+    const quantile = (share: number): string =>
+      times[Math.min(times.length - 1, Math.floor(share * times.length))]?.toFixed(0) ?? "–";
+    return [what, `${times.length} of ${stored.length}`, quantile(0.5), quantile(0.9), quantile(1)];
+  };
+  return table(
+    ["where", "keys seen there", "median", "9 of 10", "longest"],
+    [line("left in local storage", "local"), line("in the database", "database")],
+  );
+}
+
+// All of it.
+
+async function served(): Promise<{ url: string; close: () => Promise<void> }> {
+  const url = argument("url");
+  if (url !== undefined) return { url: url.endsWith("/") ? url : `${url}/`, close: async () => {} };
+  const outDir = argument("dist");
+  if (outDir === undefined) throw new Error("say --url http://… or --dist <folder of a built page>");
+  const server = await preview({ build: { outDir }, preview: { port: 4394, strictPort: false }, logLevel: "error" });
+  return { url: server.resolvedUrls?.local[0] ?? "", close: () => server.close() };
+}
+
+async function main(): Promise<void> {
+  const { url, close } = await served();
+  const seed = Number(argument("seed") ?? 1);
+  const count = Number(argument("kills") ?? 40);
+  const only = argument("only");
+  const executablePath = installedBrowser();
+  const browser = await chromium.launch({
+    args: browserFlags(),
+    ...(executablePath === undefined ? {} : { executablePath }),
+  });
+  const isMeant = (name: string): boolean => only === undefined || name.includes(only);
+  const jobs = Object.entries(ENDINGS).flatMap(([name, ending]) =>
+    TYPED.filter((typed) => isMeant(name) || isMeant(typed.name)).map((typed) => ({ name, ending, typed })),
+  );
+  const cells = await byHands(Number(argument("hands") ?? 2), jobs, async ({ name, ending, typed }) => {
+    const found = await cell(browser, url, ending, typed);
+    process.stderr.write(`${name} × ${typed.name}: ${found}\n`);
+    return { name, typed: typed.name, found };
+  });
+  const columns = Object.keys(ENDINGS).filter((name) => jobs.some((job) => job.name === name));
+  const rows = columns.map((name) => [
+    name,
+    ...TYPED.map((typed) => cells.find((one) => one.name === name && one.typed === typed.name)?.found ?? ""),
+  ]);
+  const text = [
+    table(["what ended the page", ...TYPED.map(({ name }) => name)], rows),
+    ...(count > 0
+      ? [`Ended at a random moment (seed ${seed}, ${count} times); keys by their age:`, await kills(url, count, seed)]
+      : []),
+    ...(only === undefined ? ["ms from a key to where it is kept:", await timeToStorage(browser, url)] : []),
+  ].join("\n\n");
+  await browser.close();
+  await close();
+  const out = argument("out");
+  if (out === undefined) process.stdout.write(`${text}\n`);
+  else writeFileSync(out, `${text}\n`);
+  if (cells.some(({ found }) => /LOST|NOT ON|could not/.test(found))) process.exitCode = 1;
+}
+
+void standsAt;
+await main();
