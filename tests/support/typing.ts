@@ -27,8 +27,8 @@ export interface Typed {
 
 const field = (label: string | RegExp, text: string, other: string): Spot => ({
   at: (page) => page.getByRole("textbox", { name: label }).first(),
-  keys: ["Control+a", ...text],
-  otherKeys: ["Control+a", ...other],
+  keys: ["Control+a", ...text.split("")],
+  otherKeys: ["Control+a", ...other.split("")],
 });
 
 const waistDart = async (page: Page): Promise<void> => {
@@ -55,7 +55,7 @@ const allowances = async (page: Page): Promise<void> => {
   if (!(await page.getByRole("group", { name: "Seam and hem allowances" }).isVisible())) await summary.click();
 };
 
-export const WAIST = field(/^Waist girth/, "77.7", "78.8");
+const WAIST = field(/^Waist girth/, "77.7", "78.8");
 /** Typed by a second page, where it is to be another field. */
 export const ELSEWHERE: Typed = { name: "height", step: "Tape", spots: [field(/^Height/, "166.6", "167.7")] };
 
@@ -114,22 +114,22 @@ export async function goToStep(page: Page, step: Step): Promise<void> {
 export const anotherStep = (step: Step): Step => (step === "Tape" ? "Envelope" : "Tape");
 
 /** Another step is shown and then this one, so that the browser has something to go back to. */
-export async function openAt(page: Page, url: string, { step, open }: Typed): Promise<void> {
+export async function openAt(page: Page, url: string, { step, open }: Typed, isSaved = true): Promise<void> {
   await page.goto(`${url}#${anotherStep(step).toLowerCase()}`);
   await page.getByRole("heading", { level: 2, name: anotherStep(step), exact: true }).waitFor();
-  await page.getByText("Saved here").waitFor();
+  if (isSaved) await page.getByText("Saved here").waitFor();
   await page.waitForLoadState("networkidle");
   await goToStep(page, step);
   await open?.(page);
 }
 
-export async function standsAt(page: Page, { at, label }: Spot): Promise<string> {
+async function standsAt(page: Page, { at, label }: Spot): Promise<string> {
   const place = at(page);
   await place.waitFor();
   return label === undefined ? place.inputValue() : ((await place.getAttribute(label)) ?? "");
 }
 
-interface TypeOptions {
+export interface TypeOptions {
   readonly keysOf?: (spot: Spot) => readonly string[];
   /** Done before the last key. */
   readonly beforeLast?: () => Promise<void>;
@@ -146,14 +146,40 @@ export async function type(page: Page, { spots }: Typed, options: TypeOptions = 
     else await place.focus();
     for (const [at, key] of keysOf(spot).entries()) {
       if (spot === last && at === keysOf(spot).length - 1) await beforeLast?.();
-      if (key.length === 1) await page.keyboard.type(key);
-      else await page.keyboard.press(key);
+      await page.keyboard.press(key);
       await pause(BETWEEN);
     }
   }
+  return standAt(page, spots);
+}
+
+async function standAt(page: Page, spots: readonly Spot[]): Promise<readonly string[]> {
   const stands: string[] = [];
   for (const spot of spots) stands.push(await standsAt(page, spot));
   return stands;
+}
+
+/** Types in two pages key by key, so quickly that neither can have heard of the other. Gives what then stands in each. */
+export async function typeAtOnce(
+  first: Page,
+  second: Page,
+  { spots }: Typed,
+): Promise<readonly [readonly string[], readonly string[]]> {
+  for (const spot of spots) {
+    for (const page of [first, second]) {
+      const place = spot.at(page);
+      if (spot.label === undefined) await place.click();
+      else await place.focus();
+    }
+    for (let at = 0; at < Math.max(spot.keys.length, spot.otherKeys.length); at += 1) {
+      const [here, there] = [spot.keys[at], spot.otherKeys[at]];
+      await Promise.all([
+        here === undefined ? null : first.keyboard.press(here),
+        there === undefined ? null : second.keyboard.press(there),
+      ]);
+    }
+  }
+  return [await standAt(first, spots), await standAt(second, spots)];
 }
 
 type Kept = "kept" | "as typed, not taken" | "LOST";
@@ -166,11 +192,7 @@ export interface Remained {
 export async function remained(page: Page, typed: Typed, expected: readonly string[]): Promise<Remained> {
   await goToStep(page, typed.step);
   await typed.open?.(page);
-  const look = async (): Promise<readonly string[]> => {
-    const found: string[] = [];
-    for (const spot of typed.spots) found.push(await standsAt(page, spot));
-    return found;
-  };
+  const look = (): Promise<readonly string[]> => standAt(page, typed.spots);
   const isThere = (found: readonly string[]): boolean => found.every((one, at) => one === expected[at]);
   let found = await look();
   for (const end = Date.now() + PATIENCE; !isThere(found) && Date.now() < end; found = await look()) await pause(100);
