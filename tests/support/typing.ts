@@ -206,16 +206,17 @@ export async function remained(page: Page, typed: Typed, expected: readonly stri
 /** Opens, one after the other, the other works that are kept; for what went on as a copy. */
 export async function remainedInCopy(page: Page, typed: Typed, expected: readonly string[]): Promise<boolean> {
   const works = page.getByRole("region", { name: "Your works" });
-  const openers = works.getByRole("listitem").getByRole("button", { name: /\(copy\)( \(open\))?$/ });
-  const toOpen = openers.and(works.getByRole("button", { name: /^(?!Copy |Delete |Put in the bin: )/ }));
+  const openers = works
+    .getByRole("listitem")
+    .getByRole("button", { name: /^(?!Copy |Delete |Put in the bin: |Bring back: ).*(?<! \(open\))$/ });
   const press = page.getByRole("button", { name: "Works", exact: true });
   await press.click();
-  await works.waitFor();
-  await pause(300);
-  const count = await toOpen.count();
+  await works.getByRole("listitem").first().waitFor();
+  const count = await openers.count();
   for (let at = 0; at < count; at += 1) {
     if (at > 0) await press.click();
-    await toOpen.nth(at).click();
+    // The one that was open before stands in the list again.
+    await openers.nth(at).click();
     await works.waitFor({ state: "hidden" });
     if ((await remained(page, typed, expected)).kept !== "LOST") return true;
   }

@@ -54,7 +54,7 @@ function argument(name: string): string | undefined {
 async function said(page: Page, typed: Typed, expected: readonly string[]): Promise<string> {
   const { kept, instead } = await remained(page, typed, expected);
   if (kept !== "LOST") return kept;
-  if (await remainedInCopy(page, typed, expected)) return "in a copy";
+  if (await remainedInCopy(page, typed, expected)) return "kept in a copy";
   return `**LOST** (${instead.map((one) => one.replace(/^.*?(?=Mouth)/, "") || "empty").join(", ")})`;
 }
 
