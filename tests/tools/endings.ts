@@ -3,8 +3,8 @@
  * `--dist <folder>` of a built page. Prints what ended the page × what was typed × what remained, and what was left of keys
  * that were pressed shortly before a browser was killed.
  *
- * `--kills 40` how many times that is; `--seed 1` draws the moments; `--only measure` takes only what has that in its name,
- * of what is typed or of what ends the page; `--out file.md`; `--hands 2` pages at a time.
+ * `--kills 40` how many times that is; `--seed 1` draws the moments; `--typed measure` and
+ * `--ends "reload|killed"` take only what is so named; `--out file.md`; `--hands 2` pages at a time.
  */
 import { spawnSync } from "node:child_process";
 import { mkdtempSync, rmSync, writeFileSync } from "node:fs";
@@ -551,32 +551,30 @@ async function main(): Promise<void> {
   const { url, close } = await served();
   const seed = Number(argument("seed") ?? 1);
   const count = Number(argument("kills") ?? 40);
-  const only = argument("only");
+  const [typedMeant, endsMeant] = [new RegExp(argument("typed") ?? ""), new RegExp(argument("ends") ?? "")];
   const executablePath = installedBrowser();
   const browser = await chromium.launch({
     args: browserFlags(),
     ...(executablePath === undefined ? {} : { executablePath }),
   });
-  const isMeant = (name: string): boolean => only === undefined || name.includes(only);
-  const jobs = Object.entries(ENDINGS).flatMap(([name, ending]) =>
-    TYPED.filter((typed) => isMeant(name) || isMeant(typed.name)).map((typed) => ({ name, ending, typed })),
-  );
+  const columns = TYPED.filter(({ name }) => typedMeant.test(name));
+  const ends = Object.entries(ENDINGS).filter(([name]) => endsMeant.test(name));
+  const jobs = ends.flatMap(([name, ending]) => columns.map((typed) => ({ name, ending, typed })));
   const cells = await byHands(Number(argument("hands") ?? 2), jobs, async ({ name, ending, typed }) => {
     const found = await cell(browser, url, ending, typed);
     process.stderr.write(`${name} × ${typed.name}: ${found}\n`);
     return { name, typed: typed.name, found };
   });
-  const columns = Object.keys(ENDINGS).filter((name) => jobs.some((job) => job.name === name));
-  const rows = columns.map((name) => [
+  const rows = ends.map(([name]) => [
     name,
-    ...TYPED.map((typed) => cells.find((one) => one.name === name && one.typed === typed.name)?.found ?? ""),
+    ...columns.map((typed) => cells.find((one) => one.name === name && one.typed === typed.name)?.found ?? ""),
   ]);
   const text = [
-    table(["what ended the page", ...TYPED.map(({ name }) => name)], rows),
+    table(["what ended the page", ...columns.map(({ name }) => name)], rows),
     ...(count > 0
       ? [`Ended at a random moment (seed ${seed}, ${count} times); keys by their age:`, await kills(url, count, seed)]
       : []),
-    ...(only === undefined ? ["ms from a key to where it is kept:", await timeToStorage(browser, url)] : []),
+    ...(count > 0 ? ["ms from a key to where it is kept:", await timeToStorage(browser, url)] : []),
   ].join("\n\n");
   await browser.close();
   await close();
