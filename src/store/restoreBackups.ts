@@ -14,10 +14,15 @@ import type { SessionParts } from "./sessionParts";
 /** How often another page may come first before it is left to the next one. */
 const ROUNDS = 5;
 
-/** Each is thrown away only once what it holds is in the library. */
-export async function restoreBackups(parts: SessionParts): Promise<void> {
+/**
+ * Each is thrown away only once what it holds is in the library.
+ *
+ * @returns those that could not be saved even now
+ */
+export async function restoreBackups(parts: SessionParts): Promise<readonly LeftBehind[]> {
   const { backup, status, tabs, isLasting } = parts;
-  if (backup.all().length === 0) return;
+  const unsaved: LeftBehind[] = [];
+  if (backup.all().length === 0) return unsaved;
   // What belongs to a page that is still there that page saves itself.
   const there = await tabs.others();
   for (const left of backup.all()) {
@@ -26,7 +31,25 @@ export async function restoreBackups(parts: SessionParts): Promise<void> {
     if (done.ok && done.value.kind !== "stale") {
       if (isLasting) backup.throwAway(left);
       else backup.handOn(left);
-    } else if (!done.ok) status.failed(done.failure);
+    } else if (!done.ok) {
+      status.failed(done.failure);
+      unsaved.push(left);
+    }
+  }
+  return unsaved;
+}
+
+/** What was left of the open work and could not be saved is on the page all the same, as changes still to be saved. */
+export function goOnWithUnsaved({ store, openWork, backup, tabs }: SessionParts, unsaved: readonly LeftBehind[]): void {
+  for (const left of unsaved) {
+    if (left.saved.id !== openWork.id()) continue;
+    const made = onTopOf(openWork.current(), left);
+    if ("collisions" in made) continue;
+    const { work, past, future } = made;
+    store.setState({ work, past, future });
+    backup.write(openWork.left(), true);
+    // It is this page's own from now on, unless there was no room for that either.
+    if (backup.all().some(({ tab, saved }) => tab === tabs.own && saved.id === left.saved.id)) backup.throwAway(left);
   }
 }
 

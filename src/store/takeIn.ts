@@ -4,7 +4,7 @@ import { mergeWorks, rebaseHistory } from "../document/mergeWorks";
 import { goOnAsConflictCopy } from "./conflictCopy";
 import type { SavedWork } from "./library";
 import type { SessionParts } from "./sessionParts";
-import { toSave } from "./workStore";
+import { endGesture, toSave, type WorkState } from "./workStore";
 
 /**
  * Puts the newest version on the page. What was changed here and not there stays changed, to be saved; where both changed the
@@ -20,6 +20,7 @@ export async function takeIn(parts: SessionParts, theirs: SavedWork | null): Pro
   if (theirs !== null && ours !== undefined) return openWork.markSaved(ours, theirs.stamp);
   const base = openWork.base();
   if (theirs === null || base === null) return goOnAsConflictCopy(parts, []);
+  if (isTypedOver(store.getState(), base, theirs.work)) endGesture(store);
   const { gesture, ...state } = store.getState();
   if (gesture === null && !openWork.isUnsaved()) {
     const { work, past, future } = theirs;
@@ -39,6 +40,13 @@ export async function takeIn(parts: SessionParts, theirs: SavedWork | null): Pro
     gesture: gesture === null ? null : { ...gesture, start: on(gesture.start) },
   });
 }
+
+/**
+ * Whether what is being typed here, and was saved, has been changed there since: the field is to show that, and the next key
+ * goes on from it.
+ */
+const isTypedOver = ({ gesture }: WorkState, base: Work, theirs: Work): boolean =>
+  gesture?.hand.kind === "keys" && mergeWorks(gesture.start, base, theirs).collisions.length > 0;
 
 /** Looks whether another tab has saved the open work since, and takes it in. */
 export async function lookForNewer(parts: SessionParts): Promise<void> {

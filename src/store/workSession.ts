@@ -12,7 +12,7 @@ import { binWork, bringBack, clearOldBin, removeForGood, saySomebodyBinned } fro
 import { bringInFile } from "./bringInFile";
 import { createCopies } from "./copies";
 import { latestWork } from "./latestWork";
-import { restoreBackups } from "./restoreBackups";
+import { goOnWithUnsaved, restoreBackups } from "./restoreBackups";
 import { createSessionParts, type Surroundings } from "./sessionParts";
 import { createSessionState, type SessionStore } from "./sessionState";
 import { createWorkSwitch } from "./switchWork";
@@ -76,12 +76,13 @@ export function createWorkSession(store: WorkStore, surroundings: Surroundings, 
 
   const start = async (): Promise<void> => {
     if ("code" in surroundings.library) status.failed(surroundings.library);
-    await restoreBackups(parts);
+    const unsaved = await restoreBackups(parts);
     await clearOldBin(parts);
     const last = await library.pageValue("last-open");
     const ids = await list.ids();
     const begin = last.ok && last.value !== null && ids?.includes(last.value) !== false ? [last.value] : [];
     await openFirst([...begin, ...(ids ?? []).filter((id) => !begin.includes(id))], first);
+    goOnWithUnsaved(parts, unsaved);
     await copies.remind();
   };
 
