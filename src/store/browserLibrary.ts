@@ -2,7 +2,7 @@
 import { fail, ok, type Result } from "../core/result";
 import { CURRENT_VERSION } from "../document/upgrades";
 import { connectionTo, type Connection, type EntryRecord } from "./database";
-import type { Library, SavedWork, SaveRequest, StorageFailure, WorkEntry } from "./library";
+import type { Library, SaveRequest, StorageFailure, WorkEntry } from "./library";
 import { withPatience } from "./patience";
 import { readSavedWork, readStoredWork } from "./readSavedWork";
 

@@ -165,7 +165,7 @@ export async function openPage(
       isHidden: () => page.isHidden,
       give: (file) => given.push(file),
       persist: async () => true,
-      collisionWords: async (collisions) => collisions.map(({ kind }) => kind),
+      collisionWords: async (collisions) => collisions.map(({ of }) => of),
     },
     first,
   );
@@ -189,11 +189,12 @@ export async function openPage(
   world.pages.add(page);
   const started = session.start();
   await passes(world, 0);
-  let isStarted = false;
+  const progress = { isOver: false };
   void started.then(() => {
-    isStarted = true;
+    progress.isOver = true;
   });
-  for (let round = 0; round < 4000 && !isStarted; round += 1) await passes(world, 10);
+  // Where the library keeps silent it takes long, of which nobody sees each moment.
+  for (let step = 10; step < 20_000 && !progress.isOver; step *= 1.1) await passes(world, Math.round(step));
   return page;
 }
 
