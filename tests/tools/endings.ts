@@ -6,13 +6,13 @@
  * `--kills 40` how many times that is; `--seed 1` draws the moments; `--typed measure` and
  * `--ends "reload|killed"` take only what is so named; `--out file.md`; `--hands 2` pages at a time.
  */
-import { spawnSync } from "node:child_process";
 import { mkdtempSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { chromium, type Browser, type BrowserContext, type Page } from "@playwright/test";
 import { preview } from "vite";
 import { launchKillable } from "../support/killable";
+import { textOf } from "../support/poppler";
 import {
   anotherStep,
   ELSEWHERE,
@@ -80,12 +80,7 @@ async function crash(page: Page): Promise<void> {
   await page.close();
 }
 
-async function printed(page: Page): Promise<string> {
-  const pdf = await page.pdf();
-  const { stdout, error } = spawnSync("pdftotext", ["-layout", "-", "-"], { input: pdf, encoding: "utf8" });
-  if (error !== undefined) throw new Error(`pdftotext of Poppler is needed: ${error.message}`);
-  return stdout.replaceAll(/\s+/g, " ");
-}
+const printed = async (page: Page): Promise<string> => textOf(await page.pdf()).replaceAll(/\s+/g, " ");
 
 /** What is printed of a work where it was typed and entered. */
 async function paperOf({ browser, url, typed }: Scene, keys: "none" | "entered"): Promise<string> {
@@ -332,22 +327,43 @@ async function byHands<A, B>(hands: number, jobs: readonly A[], work: (job: A) =
   return done;
 }
 
-async function cell(browser: Browser, url: string, ending: Ending, typed: Typed): Promise<string> {
-  const context = await browser.newContext({
-    viewport: { width: 1280, height: 800 },
-    locale: "en-GB",
-    timezoneId: "Europe/London",
-  });
-  context.setDefaultTimeout(15_000);
+/** Browsers come and go on a busy machine: one that is gone is started anew. */
+function browserAgain(): { readonly get: () => Promise<Browser>; readonly close: () => Promise<void> } {
+  const executablePath = installedBrowser();
+  const launch = (): Promise<Browser> =>
+    chromium.launch({ args: browserFlags(), ...(executablePath === undefined ? {} : { executablePath }) });
+  let current = launch();
+  return {
+    get: async () => {
+      if (!(await current).isConnected()) current = launch();
+      return current;
+    },
+    close: async () => (await current).close(),
+  };
+}
+
+type Browsers = ReturnType<typeof browserAgain>;
+
+async function cell(browsers: Browsers, url: string, ending: Ending, typed: Typed, isAgain = false): Promise<string> {
   try {
-    const page = await context.newPage();
-    if (!OWN_BROWSER.has(ending)) await openAt(page, url, typed);
-    return await ending({ browser, context, page, url, typed });
+    const browser = await browsers.get();
+    const context = await browser.newContext({
+      viewport: { width: 1280, height: 800 },
+      locale: "en-GB",
+      timezoneId: "Europe/London",
+    });
+    context.setDefaultTimeout(15_000);
+    try {
+      const page = await context.newPage();
+      if (!OWN_BROWSER.has(ending)) await openAt(page, url, typed);
+      return await ending({ browser, context, page, url, typed });
+    } finally {
+      await context.close();
+    }
   } catch (error) {
+    if (!isAgain) return cell(browsers, url, ending, typed, true);
     const [line] = (error instanceof Error ? error.message : String(error)).split("\n");
     return `could not be tried: ${line}`;
-  } finally {
-    await context.close();
   }
 }
 
@@ -552,16 +568,12 @@ async function main(): Promise<void> {
   const seed = Number(argument("seed") ?? 1);
   const count = Number(argument("kills") ?? 40);
   const [typedMeant, endsMeant] = [new RegExp(argument("typed") ?? ""), new RegExp(argument("ends") ?? "")];
-  const executablePath = installedBrowser();
-  const browser = await chromium.launch({
-    args: browserFlags(),
-    ...(executablePath === undefined ? {} : { executablePath }),
-  });
+  const browsers = browserAgain();
   const columns = TYPED.filter(({ name }) => typedMeant.test(name));
   const ends = Object.entries(ENDINGS).filter(([name]) => endsMeant.test(name));
   const jobs = ends.flatMap(([name, ending]) => columns.map((typed) => ({ name, ending, typed })));
   const cells = await byHands(Number(argument("hands") ?? 2), jobs, async ({ name, ending, typed }) => {
-    const found = await cell(browser, url, ending, typed);
+    const found = await cell(browsers, url, ending, typed);
     process.stderr.write(`${name} × ${typed.name}: ${found}\n`);
     return { name, typed: typed.name, found };
   });
@@ -574,9 +586,9 @@ async function main(): Promise<void> {
     ...(count > 0
       ? [`Ended at a random moment (seed ${seed}, ${count} times); keys by their age:`, await kills(url, count, seed)]
       : []),
-    ...(count > 0 ? ["ms from a key to where it is kept:", await timeToStorage(browser, url)] : []),
+    ...(count > 0 ? ["ms from a key to where it is kept:", await timeToStorage(await browsers.get(), url)] : []),
   ].join("\n\n");
-  await browser.close();
+  await browsers.close();
   await close();
   const out = argument("out");
   if (out === undefined) process.stdout.write(`${text}\n`);
