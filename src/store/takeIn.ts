@@ -1,5 +1,6 @@
 /** Taking in what another tab saved of the open work, with what this one has changed since the version both came from. */
 import type { Work } from "../core/decisions/work";
+import { isSame } from "../core/same";
 import { mergeWorks, rebaseHistory } from "../document/mergeWorks";
 import { goOnAsConflictCopy } from "./conflictCopy";
 import type { SavedWork } from "./library";
@@ -45,8 +46,12 @@ export async function takeIn(parts: SessionParts, theirs: SavedWork | null): Pro
  * Whether what is being typed here, and was saved, has been changed there since: the field is to show that, and the next key
  * goes on from it.
  */
-const isTypedOver = ({ gesture }: WorkState, base: Work, theirs: Work): boolean =>
-  gesture?.hand.kind === "keys" && mergeWorks(gesture.start, base, theirs).collisions.length > 0;
+function isTypedOver({ gesture }: WorkState, base: Work, theirs: Work): boolean {
+  if (gesture?.hand.kind !== "keys") return false;
+  const { work, collisions } = mergeWorks(gesture.start, base, theirs);
+  // Put back as it was before it was typed, it collides with nothing.
+  return collisions.length > 0 || !isSame(work, theirs);
+}
 
 /** Looks whether another tab has saved the open work since, and takes it in. */
 export async function lookForNewer(parts: SessionParts): Promise<void> {

@@ -50,6 +50,31 @@ describe("a field that stands typed in two pages", () => {
     expect(waistOf(mine)).toBe(before);
   });
 
+  it("shows it too where the other put it back as it was, or gave a size yet another name", async () => {
+    const [mine, theirs] = [await openPage(world, sampleWork), await openPage(world, sampleWork)];
+    const { sizes } = sampleWork.pattern.chart;
+    const named = (label: string): Command => ({
+      kind: "setSizes",
+      sizes: sizes.map((size, at) => (at === 0 ? { ...size, label } : size)),
+    });
+    const before = waistOf(mine) ?? NaN;
+    typeWaist(mine, 777);
+    await settles();
+    typeWaist(theirs, before);
+    await settles();
+    expect([waistOf(mine), textIn(mine)]).toEqual([before, undefined]);
+
+    preview(mine.store, beginGesture(mine.store, "keys"), [named("first")], { field: "size", text: "first" });
+    await settles();
+    run(theirs.store, named("other"));
+    await settles();
+    expect([mine.work(), textIn(mine)]).toEqual([theirs.work(), undefined]);
+    expect(mine.work().pattern.chart.sizes.map(({ label }) => label)).toEqual([
+      "other",
+      ...sizes.slice(1).map(({ label }) => label),
+    ]);
+  });
+
   it("is left alone where the other page changed something else, whatever of it that page had heard", async () => {
     const [mine, theirs] = [await openPage(world, sampleWork), await openPage(world, sampleWork)];
     const hand = typeWaist(mine, 770);
