@@ -453,8 +453,15 @@ async function kills(url: string, count: number, seed: number): Promise<string> 
     for (let done = 0; done < count; done += 1) {
       // Half of them take the whole browser.
       const kill = done % 2 === 0 ? "browser" : done % 4 === 1 ? "pages" : "crash";
-      fates[kill].push(...(await killOnce(profile, url, kill, random)));
-      process.stderr.write(`killed ${done + 1} of ${count}\n`);
+      try {
+        const those = await killOnce(profile, url, kill, random);
+        fates[kill].push(...those);
+        const lost = those.filter(({ kept }) => !kept).map(({ had }) => had);
+        const said = lost.length === 0 ? "nothing lost" : `lost are keys up to ${Math.max(...lost)} ms old`;
+        process.stderr.write(`${done + 1} of ${count}, ${KILL_WORDS[kill]} ${those.at(-1)?.had} ms after: ${said}\n`);
+      } catch (error) {
+        process.stderr.write(`${done + 1} of ${count} could not be tried: ${String(error).split("\n")[0]}\n`);
+      }
     }
   });
   const bins = AGES.slice(0, -1).map((from, at) => [from, AGES[at + 1] ?? Infinity] as const);
@@ -484,6 +491,8 @@ const KEYS_TIMED = 30;
 
 async function timeToStorage(browser: Browser, url: string): Promise<string> {
   const context = await browser.newContext();
+  // The compiler of scripts names functions by it.
+  await context.addInitScript({ content: "globalThis.__name = (one) => one;" });
   const page = await context.newPage();
   await page.goto(url);
   await page.getByText("Saved here").waitFor();
@@ -582,7 +591,7 @@ async function main(): Promise<void> {
     ...columns.map((typed) => cells.find((one) => one.name === name && one.typed === typed.name)?.found ?? ""),
   ]);
   const text = [
-    table(["what ended the page", ...columns.map(({ name }) => name)], rows),
+    ...(cells.length > 0 ? [table(["what ended the page", ...columns.map(({ name }) => name)], rows)] : []),
     ...(count > 0
       ? [`Ended at a random moment (seed ${seed}, ${count} times); keys by their age:`, await kills(url, count, seed)]
       : []),
