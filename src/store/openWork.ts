@@ -2,7 +2,7 @@
 import type { Work } from "../core/decisions/work";
 import { NEW_STAMP, type SavedWork } from "./library";
 import type { SessionStore } from "./sessionState";
-import { toSave, type Versions, type WorkStore } from "./workStore";
+import { isSameButUnread, toSave, type Versions, type WorkStore } from "./workStore";
 
 export interface OpenWork {
   readonly id: () => string;
@@ -90,5 +90,8 @@ export function createOpenWork(store: WorkStore, state: SessionStore, tab: strin
   };
 }
 
+/** The step that a visit to a field makes is made anew at every key where something is unread: it is the same one all along. */
 const isSameList = (a: readonly Work[], b: readonly Work[]): boolean =>
-  a === b || (a.length === b.length && a.every((one, at) => one === b[at]));
+  a === b || (a.length === b.length && a.every((one, at) => isSameStep(one, b[at])));
+
+const isSameStep = (a: Work, b: Work | undefined): boolean => b !== undefined && isSameButUnread(a, b);
