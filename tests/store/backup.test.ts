@@ -27,7 +27,14 @@ describe("backups", () => {
     const next = createBackup(localStorage, "next");
     const expected: readonly LeftBehind[] = [
       { key: "bodicewright/unsaved/one/a", tab: "one", saved: saved("a"), base, begun: 3, hasHistory: true },
-      { key: "bodicewright/unsaved/one/b", tab: "one", saved: { ...saved("b"), past: [] }, base, begun: 4, hasHistory: false },
+      {
+        key: "bodicewright/unsaved/one/b",
+        tab: "one",
+        saved: { ...saved("b"), past: [] },
+        base,
+        begun: 4,
+        hasHistory: false,
+      },
       { key: "bodicewright/unsaved/two/a", tab: "two", saved: saved("a"), base: null, begun: 3, hasHistory: true },
     ];
     expect(found(next.all())).toEqual(expected);
@@ -84,7 +91,14 @@ describe("backups", () => {
     const handedOn = { tab: "own", saved: saved("a"), base, hasHistory: true };
     expect(own.all()).toMatchObject([handedOn]);
     // A page that keeps nothing knows it by a stamp of its own: the next library does not.
-    own.write({ saved: { ...saved("a"), work: { ...sampleWork, name: "gone on with" }, stamp: "mine" }, base: sampleWork, begun: 1 }, true);
+    own.write(
+      {
+        saved: { ...saved("a"), work: { ...sampleWork, name: "gone on with" }, stamp: "mine" },
+        base: sampleWork,
+        begun: 1,
+      },
+      true,
+    );
     expect(own.all()).toMatchObject([{ saved: { stamp: "s", work: { name: "gone on with" } }, base, tab: "own" }]);
   });
 
