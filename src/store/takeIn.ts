@@ -44,8 +44,14 @@ export async function takeIn(parts: SessionParts, theirs: SavedWork | null): Pro
 export async function lookForNewer(parts: SessionParts): Promise<void> {
   const { library, openWork, status } = parts;
   const entry = await library.entry(openWork.id());
-  // Where it is gone it is saved again with the next change.
-  if (!entry.ok || entry.value === null || entry.value.stamp === openWork.stamp()) return;
+  if (!entry.ok) return;
+  if (entry.value === null) {
+    // Deleted for good it comes back with the next change; cleared with all the rest it is to be saved at once.
+    const last = await library.pageValue("last-open");
+    if (last.ok && last.value === null) openWork.markGone();
+    return;
+  }
+  if (entry.value.stamp === openWork.stamp()) return;
   const theirs = await library.load(openWork.id());
   if (theirs.ok) await takeIn(parts, theirs.value);
   else status.failed(theirs.failure);

@@ -70,6 +70,7 @@ export function createWorkSession(store: WorkStore, surroundings: Surroundings, 
     return queue(async () => {
       isLooking = false;
       await lookForNewer(parts);
+      if (openWork.isUnsaved()) await autosave.save();
       await list.refresh();
     });
   };
