@@ -1,19 +1,16 @@
 /** What the pages of one browser tell each other: every save at once, and who is there. */
-import * as z from "zod/mini";
+import { fieldsOf } from "./readSavedWork";
 
-const news = z.discriminatedUnion("kind", [
-  z.object({ kind: z.literal("saved"), id: z.string(), stamp: z.string() }),
-  z.object({ kind: z.literal("binned"), id: z.string() }),
+export type News =
+  | { readonly kind: "saved"; readonly id: string; readonly stamp: string }
+  | { readonly kind: "binned"; readonly id: string }
   /** Anything else about the list of works. */
-  z.object({ kind: z.literal("list") }),
-]);
-export type News = z.infer<typeof news>;
+  | { readonly kind: "list" };
 
-const letter = z.discriminatedUnion("kind", [
-  z.object({ kind: z.literal("news"), from: z.string(), news }),
-  z.object({ kind: z.literal("who") }),
-  z.object({ kind: z.literal("here"), from: z.string() }),
-]);
+type Letter =
+  | { readonly kind: "news"; readonly from: string; readonly news: News }
+  | { readonly kind: "who" }
+  | { readonly kind: "here"; readonly from: string };
 
 /** What letters go through; the browser's own `BroadcastChannel` is one. */
 export interface Channel {
@@ -36,18 +33,18 @@ const ANSWER = 120;
 /** @param channel null where the browser has none: pages then notice each other's saves only when they save or come to the fore */
 export function createTabs(own: string, channel: Channel | null, heard: (what: News) => void): Tabs {
   const asking = new Set<Set<string>>();
-  const send = (what: z.infer<typeof letter>): void => {
+  const send = (what: Letter): void => {
     try {
+      // oxlint-disable-next-line unicorn/require-post-message-target-origin -- that of a window; a channel has none
       channel?.postMessage(what);
     } catch {
       // The page is closing.
     }
   };
   channel?.addEventListener("message", ({ data }) => {
-    const read = letter.safeParse(data);
+    const what = readLetter(data);
     // A page of another version may have other news.
-    if (!read.success) return;
-    const { data: what } = read;
+    if (what === null) return;
     if (what.kind === "who") send({ kind: "here", from: own });
     else if (what.kind === "here") for (const answers of asking) answers.add(what.from);
     else if (what.from !== own) heard(what.news);
@@ -67,6 +64,23 @@ export function createTabs(own: string, channel: Channel | null, heard: (what: N
       return answers;
     },
   };
+}
+
+function readLetter(data: unknown): Letter | null {
+  const { kind, from, news } = fieldsOf(data);
+  if (kind === "who") return { kind };
+  if (typeof from !== "string") return null;
+  if (kind === "here") return { kind, from };
+  const read = kind === "news" ? readNews(news) : null;
+  return read === null ? null : { kind: "news", from, news: read };
+}
+
+function readNews(data: unknown): News | null {
+  const { kind, id, stamp } = fieldsOf(data);
+  if (kind === "list") return { kind };
+  if (typeof id !== "string") return null;
+  if (kind === "binned") return { kind, id };
+  return kind === "saved" && typeof stamp === "string" ? { kind, id, stamp } : null;
 }
 
 /** The browser's own channel, where it has one. */

@@ -20,9 +20,9 @@ beforeEach(() => {
 
 describe("backups", () => {
   it("are there for the next page, whole, each by the page and the work, until they are thrown away", () => {
-    const one = createBackup(localStorage, "one");
-    one.write(left("a"), true);
-    one.write(left("b", 4), false);
+    const first = createBackup(localStorage, "one");
+    first.write(left("a"), true);
+    first.write(left("b", 4), false);
     createBackup(localStorage, "two").write({ ...left("a"), base: null }, true);
     const next = createBackup(localStorage, "next");
     const expected: readonly LeftBehind[] = [

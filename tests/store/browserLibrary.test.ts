@@ -8,6 +8,7 @@ import { openLibrary } from "../../src/store/browserLibrary";
 import { NEW_STAMP, type Library, type SavedWork, type SaveRequest } from "../../src/store/library";
 import { stubDatabase } from "../support/database";
 import { sampleWork } from "../support/sampleWork";
+import { noRoom, plantAfter, plantNoRoomAtTheEnd } from "./plantedFaults";
 
 const NAME = "works-of-a-test";
 const opened: Library[] = [];
@@ -310,7 +311,7 @@ describe("storage that fails", () => {
     await library.save(asked("a", "1"));
     const more = asked("a", "2", { work: named("more"), stamp: "1" });
     vi.spyOn(IDBObjectStore.prototype, "put").mockImplementationOnce(() => {
-      throw new DOMException("no room", "QuotaExceededError");
+      throw noRoom();
     });
     expect(await library.save(more)).toMatchObject({ ok: false, failure: { code: "storage/full" } });
     expect(valueOf(await library.load("a"))).toMatchObject({ work: { name: "a" }, stamp: "1" });
@@ -323,15 +324,8 @@ describe("storage that fails", () => {
     async (table) => {
       const library = await open();
       await library.save(asked("a", "1", { past: [named("first")] }));
-      const { put } = IDBObjectStore.prototype;
-      vi.spyOn(IDBObjectStore.prototype, "put").mockImplementation(function putOrAbort(
-        this: IDBObjectStore,
-        value,
-        key,
-      ) {
-        const request = put.call(this, value, key);
-        if (this.name === table) this.transaction.abort();
-        return request;
+      plantAfter("put", ({ name, transaction }) => {
+        if (name === table) transaction.abort();
       });
       const more = asked("a", "2", { work: named("more"), past: [named("second")], stamp: "1" });
       expect(await library.save(more)).toMatchObject({ ok: false, failure: { code: "storage/failed" } });
@@ -347,15 +341,7 @@ describe("storage that fails", () => {
 
   it("says that it is full when the room runs out at the end of the transaction", async () => {
     const library = await open();
-    vi.spyOn(IDBObjectStore.prototype, "put").mockImplementationOnce(function putAndAbort(
-      this: IDBObjectStore,
-      value: unknown,
-    ) {
-      const request = this.add(value);
-      Object.defineProperty(this.transaction, "error", { value: new DOMException("no room", "QuotaExceededError") });
-      this.transaction.abort();
-      return request;
-    });
+    plantNoRoomAtTheEnd();
     expect(await library.save(asked("a", "1"))).toMatchObject({ ok: false, failure: { code: "storage/full" } });
     expect(await library.load("a")).toMatchObject({ failure: { code: "storage/missing" } });
   });
@@ -391,12 +377,7 @@ describe("storage that fails", () => {
     const unheard: unknown[] = [];
     const hear = (reason: unknown): void => void unheard.push(reason);
     process.on("unhandledRejection", hear);
-    const { get } = IDBObjectStore.prototype;
-    vi.spyOn(IDBObjectStore.prototype, "get").mockImplementation(function getAndAbort(this: IDBObjectStore, key) {
-      const request = get.call(this, key);
-      this.transaction.abort();
-      return request;
-    });
+    plantAfter("get", ({ transaction }) => transaction.abort());
     const failed = { ok: false, failure: { code: "storage/failed" } };
     expect(await library.load("a")).toMatchObject(failed);
     expect(await library.peek("a")).toMatchObject(failed);

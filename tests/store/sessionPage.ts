@@ -67,12 +67,12 @@ export function press(page: Page, label: string): void {
 
 /** Lets time pass until something is done. */
 export async function until<T>(world: World, going: Promise<T>): Promise<T> {
-  let isDone = false;
+  const state = { isDone: false };
   const end = (): void => {
-    isDone = true;
+    state.isDone = true;
   };
   going.then(end, end);
-  for (let round = 0; round < 4000 && !isDone; round += 1) await passes(world, 10);
+  for (let round = 0; round < 4000 && !state.isDone; round += 1) await passes(world, 10);
   return going;
 }
 
@@ -121,16 +121,18 @@ export function useSessionPage(): SessionPage {
   let library: TestLibrary;
   let page: Page;
 
+  const state = (): SessionState => page.state();
+  const show = (next: Page): void => {
+    page = next;
+  };
   beforeEach(async () => {
     library = testLibrary(shared.world);
-    page = await openPage(shared.world, sampleWork, library);
+    show(await openPage(shared.world, sampleWork, library));
     library.saves.length = 0;
   });
-
-  const state = (): SessionState => page.state();
   const openAnother = async (on: Library | StorageFailure): Promise<void> => {
     page.kill();
-    page = await openPage(shared.world, sampleWork, on);
+    show(await openPage(shared.world, sampleWork, on));
   };
   return {
     get world() {

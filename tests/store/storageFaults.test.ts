@@ -10,6 +10,7 @@ import { run, undo } from "../../src/store/workStore";
 import { stubDatabase } from "../support/database";
 import { sampleWork } from "../support/sampleWork";
 import { openPage, passes, type Page } from "../support/world";
+import { noRoom, plantAfter, plantNoRoomAtTheEnd } from "./plantedFaults";
 import { idOn, named, namesOf, press, rename, textsOf, until, useWorld } from "./sessionPage";
 
 const NAME = "works-of-a-test";
@@ -103,8 +104,6 @@ describe("a store with no room left", () => {
   const WORDS =
     "There is no room left to save in this browser. Download the work to keep it, then empty the bin under Works or delete for good what you no longer need.";
 
-  const noRoom = (): Error => new DOMException("no room", "QuotaExceededError");
-
   it.each<[string, () => void]>([
     [
       "when a record is put",
@@ -114,22 +113,7 @@ describe("a store with no room left", () => {
         });
       },
     ],
-    [
-      "when all is put, at the end of the transaction",
-      () => {
-        const { put } = IDBObjectStore.prototype;
-        vi.spyOn(IDBObjectStore.prototype, "put").mockImplementation(function putAndAbort(
-          this: IDBObjectStore,
-          value,
-          key,
-        ) {
-          const request = put.call(this, value, key);
-          Object.defineProperty(this.transaction, "error", { value: noRoom() });
-          this.transaction.abort();
-          return request;
-        });
-      },
-    ],
+    ["when all is put, at the end of the transaction", plantNoRoomAtTheEnd],
   ])("is told %s, and all is saved once there is room, without another change", async (_, plant) => {
     const page = await open();
     plant();
@@ -162,11 +146,8 @@ describe("a store with no room left", () => {
 describe("a transaction that is given up", () => {
   it("is told, does nothing by halves, and the work is saved at the next try", async () => {
     const page = await open();
-    const { put } = IDBObjectStore.prototype;
-    vi.spyOn(IDBObjectStore.prototype, "put").mockImplementation(function putOrAbort(this: IDBObjectStore, value, key) {
-      const request = put.call(this, value, key);
-      if (this.name === "entries") this.transaction.abort();
-      return request;
+    plantAfter("put", ({ name, transaction }) => {
+      if (name === "entries") transaction.abort();
     });
     await goesOnInMemory(
       page,
@@ -185,14 +166,15 @@ describe("a database that does not answer", () => {
   /** Another page's transaction that does not end until it is let go. */
   async function heldUp(): Promise<() => void> {
     const db = await database();
-    let isHeld = true;
+    const hold = { isOn: true };
     const store = db.transaction(["works", "entries", "histories", "page"], "readwrite").objectStore("works");
-    const hold = async (): Promise<void> => {
-      while (isHeld) await store.get("nothing");
+    const goOn = async (): Promise<void> => {
+      await store.get("nothing");
+      if (hold.isOn) await goOn();
     };
-    void hold();
+    void goOn();
     return () => {
-      isHeld = false;
+      hold.isOn = false;
     };
   }
   const SILENT =

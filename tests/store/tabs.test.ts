@@ -380,8 +380,10 @@ describe("what was typed on pages that are gone", () => {
     other.close();
     await settles();
     await open();
-    const waists = [...shared.world.shelf.works.values()].map(({ saved }) => saved.work.tapes[0]?.readings.waistGirth);
-    expect(waists.toSorted()).toEqual([[700], [701]]);
+    const waists = [...shared.world.shelf.works.values()].map(
+      ({ saved }) => saved.work.tapes[0]?.readings.waistGirth?.[0],
+    );
+    expect(new Set(waists)).toEqual(new Set([700, 701]));
     expect(keptNames()).toEqual([sampleWork.name, `${sampleWork.name} (copy)`]);
     expect(shared.world.local.size).toBe(0);
   });
