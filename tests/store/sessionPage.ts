@@ -125,10 +125,14 @@ export function useSessionPage(): SessionPage {
   const show = (next: Page): void => {
     page = next;
   };
-  beforeEach(async () => {
+  const begin = (): TestLibrary => {
     library = testLibrary(shared.world);
+    return library;
+  };
+  beforeEach(async () => {
+    const { saves } = begin();
     show(await openPage(shared.world, sampleWork, library));
-    library.saves.length = 0;
+    saves.length = 0;
   });
   const openAnother = async (on: Library | StorageFailure): Promise<void> => {
     page.kill();
