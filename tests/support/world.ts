@@ -165,7 +165,7 @@ export async function openPage(
       isHidden: () => page.isHidden,
       give: (file) => given.push(file),
       persist: async () => true,
-      collisionWords: async (collisions) => collisions.map(({ kind }) => kind),
+      collisionWords: async (collisions) => collisions.map(({ of }) => of),
     },
     first,
   );
@@ -193,7 +193,8 @@ export async function openPage(
   void started.then(() => {
     isStarted = true;
   });
-  for (let round = 0; round < 4000 && !isStarted; round += 1) await passes(world, 10);
+  // Where the library keeps silent it takes long, of which nobody sees each moment.
+  for (let step = 10; step < 20_000 && !isStarted; step *= 1.1) await passes(world, Math.round(step));
   return page;
 }
 
