@@ -2,9 +2,9 @@ import { describe, expect, it } from "vitest";
 import { beginGesture, cancelGesture, commitGesture, preview, run, undo } from "../../src/store/workStore";
 import { sampleWork } from "../support/sampleWork";
 import { passes } from "../support/world";
-import { FULL, useSessionPage } from "./sessionPage";
+import { FULL, pageOfEachTest } from "./sessionPage";
 
-const page = useSessionPage();
+const page = pageOfEachTest();
 const { work, state, rename, names, rest } = page;
 
 const wait = (ms: number): Promise<void> => passes(page.world, ms);

@@ -3,9 +3,9 @@ import { fail } from "../../src/core/result";
 import { undo } from "../../src/store/workStore";
 import { sampleWork } from "../support/sampleWork";
 import { passes } from "../support/world";
-import { FULL, named, press, useSessionPage } from "./sessionPage";
+import { FULL, named, press, pageOfEachTest } from "./sessionPage";
 
-const page = useSessionPage();
+const page = pageOfEachTest();
 const { work, state, rename, names, texts, idOf, rest, accept } = page;
 
 const DAY = 24 * 60 * 60 * 1000;

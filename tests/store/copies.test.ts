@@ -9,9 +9,9 @@ import { createWorkStore, run } from "../../src/store/workStore";
 import { sampleWork } from "../support/sampleWork";
 import { alone } from "../support/surroundings";
 import { newWorld, openPage, passes } from "../support/world";
-import { FULL, named, press, useSessionPage } from "./sessionPage";
+import { FULL, named, press, pageOfEachTest } from "./sessionPage";
 
-const page = useSessionPage();
+const page = pageOfEachTest();
 const { work, state, rename, names, texts, idOf, rest, nextPage } = page;
 
 const DAY = 24 * 60 * 60 * 1000;

@@ -3,10 +3,19 @@ import { CURRENT_VERSION } from "../../src/document/upgrades";
 import { beginGesture, preview, run, undo } from "../../src/store/workStore";
 import { sampleWork } from "../support/sampleWork";
 import { openPage, passes } from "../support/world";
-import { FULL, idOn, named, namesOf, rename as renameOn, textsOf, useSessionPage, useWorld } from "./sessionPage";
+import {
+  FULL,
+  idOn,
+  named,
+  namesOf,
+  rename as renameOn,
+  textsOf,
+  pageOfEachTest,
+  worldOfEachTest,
+} from "./sessionPage";
 
 describe("a page that closes before its last change is saved", () => {
-  const page = useSessionPage();
+  const page = pageOfEachTest();
   const { work, state, rename, names, rest, nextPage } = page;
 
   /** The database answers no more once the page is closing; the next page begins with one that does. */
@@ -117,7 +126,7 @@ describe("a page that closes before its last change is saved", () => {
 });
 
 describe("what other pages left", () => {
-  const shared = useWorld();
+  const shared = worldOfEachTest();
   const { open } = shared;
 
   /** A page of which the database hears nothing any more. */

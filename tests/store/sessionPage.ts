@@ -77,7 +77,7 @@ export async function until<T>(world: World, going: Promise<T>): Promise<T> {
 }
 
 /** A world for each test, with time in the test's hands. */
-export function useWorld(): { readonly world: World; readonly open: (first?: Work) => Promise<Page> } {
+export function worldOfEachTest(): { readonly world: World; readonly open: (first?: Work) => Promise<Page> } {
   let world = newWorld();
   beforeEach(() => {
     vi.useFakeTimers({ toFake: ["setTimeout", "clearTimeout"] });
@@ -116,8 +116,8 @@ export interface SessionPage {
 }
 
 /** A new page before each test, on a first visit. */
-export function useSessionPage(): SessionPage {
-  const shared = useWorld();
+export function pageOfEachTest(): SessionPage {
+  const shared = worldOfEachTest();
   let library: TestLibrary;
   let page: Page;
 

@@ -11,10 +11,10 @@ import { stubDatabase } from "../support/database";
 import { sampleWork } from "../support/sampleWork";
 import { openPage, passes, type Page } from "../support/world";
 import { noRoom, plantAfter, plantNoRoomAtTheEnd } from "./plantedFaults";
-import { idOn, named, namesOf, press, rename, textsOf, until, useWorld } from "./sessionPage";
+import { idOn, named, namesOf, press, rename, textsOf, until, worldOfEachTest } from "./sessionPage";
 
 const NAME = "works-of-a-test";
-const shared = useWorld();
+const shared = worldOfEachTest();
 const opened: { close: () => void }[] = [];
 
 beforeEach(stubDatabase);

@@ -1,9 +1,9 @@
 import { describe, expect, it } from "vitest";
 import { beginGesture, preview } from "../../src/store/workStore";
 import { sampleWork } from "../support/sampleWork";
-import { FULL, named, useSessionPage } from "./sessionPage";
+import { FULL, named, pageOfEachTest } from "./sessionPage";
 
-const page = useSessionPage();
+const page = pageOfEachTest();
 const { work, state, rename, names, texts, idOf, accept } = page;
 
 describe("changing works", () => {

@@ -5,9 +5,9 @@ import { beginGesture, cancelGesture, commitGesture, preview, redo, run, undo } 
 import { createTabs, type Channel, type News } from "../../src/store/tabs";
 import { sampleWork } from "../support/sampleWork";
 import { passes, type Page } from "../support/world";
-import { idOn, named, namesOf, press, rename, textsOf, until, useWorld } from "./sessionPage";
+import { idOn, named, namesOf, press, rename, textsOf, until, worldOfEachTest } from "./sessionPage";
 
-const shared = useWorld();
+const shared = worldOfEachTest();
 const { open } = shared;
 const wait = (ms: number): Promise<void> => passes(shared.world, ms);
 /** Time to be saved, heard of and taken in. */

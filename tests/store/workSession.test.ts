@@ -4,9 +4,9 @@ import { readAnyFile } from "../../src/document/worksFile";
 import type { StorageFailure } from "../../src/store/library";
 import { undo } from "../../src/store/workStore";
 import { sampleWork } from "../support/sampleWork";
-import { named, useSessionPage } from "./sessionPage";
+import { named, pageOfEachTest } from "./sessionPage";
 
-const page = useSessionPage();
+const page = pageOfEachTest();
 const { work, state, rename, names, texts, idOf, rest, accept, nextPage } = page;
 
 describe("start", () => {
