@@ -10,6 +10,7 @@ import {
   namesOf,
   rename as renameOn,
   textsOf,
+  until,
   pageOfEachTest,
   worldOfEachTest,
 } from "./sessionPage";
@@ -202,6 +203,42 @@ describe("what other pages left", () => {
     undo(next.store);
     expect(next.work()).toMatchObject({ name: sampleWork.name, pattern: { name: "theirs" } });
     expect(world.local.size).toBe(0);
+  });
+
+  it("comes out of the bin where another page put it there meanwhile, and that is said", async () => {
+    await typedAndGone(["left"]);
+    const { world } = shared;
+    const local = new Map(world.local);
+    world.local.clear();
+    const other = await open();
+    await until(world, other.session.bin(other.state().openId));
+    other.close();
+    for (const [key, text] of local) world.local.set(key, text);
+    const next = await open();
+    expect(namesOf(next)).toContain("left");
+    expect(next.state().binned).toEqual([]);
+    expect(textsOf(next)).toEqual(["“left” lay in the bin. As you went on with it, it was taken out again."]);
+    expect(world.local.size).toBe(0);
+  });
+
+  it("that was saved after all stays in the bin where it was put there since", async () => {
+    const { world } = shared;
+    const page = await open();
+    renameOn(page, "saved");
+    // From the key on, as a page leaves it that is gone before it hears that it was saved.
+    for (let ms = 0; ms < 100 && world.local.size === 0; ms += 1) await passes(world, 1);
+    const local = new Map(world.local);
+    expect(local.size).toBe(1);
+    await passes(world, 200);
+    page.close();
+    const other = await open();
+    expect(other.work().name).toBe("saved");
+    await until(world, other.session.bin(other.state().openId));
+    other.close();
+    for (const [key, text] of local) world.local.set(key, text);
+    const next = await open();
+    expect(next.state().binned.map(({ name }) => name)).toEqual(["saved"]);
+    expect([textsOf(next), world.local.size]).toEqual([[], 0]);
   });
 
   it("is kept beside what collides with it, and that is said", async () => {
