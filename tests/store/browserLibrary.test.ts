@@ -339,6 +339,17 @@ describe("storage that fails", () => {
     },
   );
 
+  it("does nothing by halves where the second of its records is refused", async () => {
+    const library = await open();
+    await library.save(asked("a", "1"));
+    plantAfter("put", ({ name }) => {
+      if (name === "entries") throw noRoom();
+    });
+    const more = asked("a", "2", { work: named("more"), stamp: "1" });
+    expect(await library.save(more)).toMatchObject({ ok: false, failure: { code: "storage/full" } });
+    expect(valueOf(await library.load("a"))).toMatchObject({ work: { name: "a" }, stamp: "1" });
+  });
+
   it("says that it is full when the room runs out at the end of the transaction", async () => {
     const library = await open();
     plantNoRoomAtTheEnd();

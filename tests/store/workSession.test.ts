@@ -61,7 +61,7 @@ describe("start", () => {
 
   it("opens any other work where the last one is gone, or lies in the bin", async () => {
     await page.session.create(named("mine"));
-    await page.library.bin(state().openId, 1);
+    await page.library.bin(state().openId, page.world.now);
     await nextPage();
     expect(work()).toEqual(sampleWork);
     await page.session.create(named("mine too"));
