@@ -24,6 +24,8 @@ export interface OpenWork {
   readonly issued: (stamp: string) => Versions | undefined;
   /** This is what lies in the library now. */
   readonly markSaved: (saved: Versions, stamp: string) => void;
+  /** It does not lie in the library any more. */
+  readonly markGone: () => void;
   /** It goes on under another id, under which it was never saved. */
   readonly goOnAs: (id: string) => void;
 }
@@ -79,6 +81,10 @@ export function createOpenWork(store: WorkStore, state: SessionStore, tab: strin
       base = work;
       stamp = next;
       history = { past, future };
+    },
+    markGone: () => {
+      base = null;
+      history = null;
     },
     goOnAs: (newId) => {
       issued.clear();
