@@ -12,6 +12,24 @@ type Letter =
   | { readonly kind: "who" }
   | { readonly kind: "here"; readonly from: string };
 
+/** Null where it is none of ours: a page of another version may have other news. */
+function readLetter(data: unknown): Letter | null {
+  const { kind, from, news } = fieldsOf(data);
+  if (kind === "who") return { kind };
+  if (typeof from !== "string") return null;
+  if (kind === "here") return { kind, from };
+  const read = kind === "news" ? readNews(news) : null;
+  return read === null ? null : { kind: "news", from, news: read };
+}
+
+function readNews(data: unknown): News | null {
+  const { kind, id, stamp } = fieldsOf(data);
+  if (kind === "list") return { kind };
+  if (typeof id !== "string") return null;
+  if (kind === "binned") return { kind, id };
+  return kind === "saved" && typeof stamp === "string" ? { kind, id, stamp } : null;
+}
+
 /** What letters go through; the browser's own `BroadcastChannel` is one. */
 export interface Channel {
   postMessage(letter: unknown): void;
@@ -35,7 +53,7 @@ export function createTabs(own: string, channel: Channel | null, heard: (what: N
   const asking = new Set<Set<string>>();
   const send = (what: Letter): void => {
     try {
-      // oxlint-disable-next-line unicorn/require-post-message-target-origin -- that of a window; a channel has none
+      // oxlint-disable-next-line unicorn/require-post-message-target-origin -- a channel reaches its own origin alone
       channel?.postMessage(what);
     } catch {
       // The page is closing.
@@ -43,7 +61,6 @@ export function createTabs(own: string, channel: Channel | null, heard: (what: N
   };
   channel?.addEventListener("message", ({ data }) => {
     const what = readLetter(data);
-    // A page of another version may have other news.
     if (what === null) return;
     if (what.kind === "who") send({ kind: "here", from: own });
     else if (what.kind === "here") for (const answers of asking) answers.add(what.from);
@@ -64,23 +81,6 @@ export function createTabs(own: string, channel: Channel | null, heard: (what: N
       return answers;
     },
   };
-}
-
-function readLetter(data: unknown): Letter | null {
-  const { kind, from, news } = fieldsOf(data);
-  if (kind === "who") return { kind };
-  if (typeof from !== "string") return null;
-  if (kind === "here") return { kind, from };
-  const read = kind === "news" ? readNews(news) : null;
-  return read === null ? null : { kind: "news", from, news: read };
-}
-
-function readNews(data: unknown): News | null {
-  const { kind, id, stamp } = fieldsOf(data);
-  if (kind === "list") return { kind };
-  if (typeof id !== "string") return null;
-  if (kind === "binned") return { kind, id };
-  return kind === "saved" && typeof stamp === "string" ? { kind, id, stamp } : null;
 }
 
 /** The browser's own channel, where it has one. */

@@ -44,14 +44,9 @@ export async function takeIn(parts: SessionParts, theirs: SavedWork | null): Pro
 export async function lookForNewer(parts: SessionParts): Promise<void> {
   const { library, openWork, status } = parts;
   const entry = await library.entry(openWork.id());
-  if (!entry.ok) return;
-  if (entry.value === null) {
-    // Deleted for good it comes back with the next change; cleared with all the rest it is to be saved at once.
-    const last = await library.pageValue("last-open");
-    if (last.ok && last.value === null) openWork.markGone();
-    return;
-  }
-  if (entry.value.stamp === openWork.stamp()) return;
+  if (!entry.ok || entry.value?.stamp === openWork.stamp()) return;
+  // What was kept is gone, but it stands here on the page.
+  if (entry.value === null) return openWork.markGone();
   const theirs = await library.load(openWork.id());
   if (theirs.ok) await takeIn(parts, theirs.value);
   else status.failed(theirs.failure);

@@ -63,7 +63,7 @@ export const RECURSIONS_LET_PASS: readonly RecursionLetPass[] = [
   },
   { file: "src/core/geometry/bezierNearest.ts", name: "search", why: "halvings are counted down" },
   { file: "src/core/geometry/bezierPair.ts", name: "meet", why: "cuts, and looks of the whole search, are counted" },
-  { file: "src/core/plan/commands.ts", name: "isSame", why: "as deep as what it compares, which is plain data" },
+  { file: "src/core/same.ts", name: "isSame", why: "as deep as what it compares, which is plain data" },
 ];
 
 /** The head of a bracket that opens at `from`, to the one that closes it. */

@@ -44,6 +44,12 @@ export const NO_TOLERANCES: readonly {
     because: "how long a line must be to have words along it",
   },
   { file: "commands.ts", texts: ["Math.abs(value) <= LIMITS.length"], because: "the longest entry" },
+  { file: "binWork.ts", texts: ["now() - binned > BIN_TIME"], because: "how long a work lies in the bin" },
+  {
+    file: "copies.ts",
+    texts: ['now() - Math.max(since, (await timeOf("reminded")) ?? 0) < MONTH'],
+    because: "from when on a copy is reminded of",
+  },
   { file: "readChart.ts", texts: ["step > LARGE_STEP"], because: "the largest step that a chart has without a word" },
   { file: "checks.ts", texts: ["Math.abs(value) > LONG"], because: "from where on a figure is told as a length" },
   {

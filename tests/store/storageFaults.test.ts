@@ -366,6 +366,16 @@ describe("a record that cannot be read", () => {
     expect(page.state().storage.state).toBe("saved");
   });
 
+  it("under the open work is said when the page is looked at again, and not taken back", async () => {
+    const page = await open();
+    await damage(page.state().openId, { stamp: "of somebody else", work: 7 });
+    const db = await database();
+    await db.put("entries", { ...(await db.get("entries", page.state().openId)), stamp: "of somebody else" });
+    await during(page, (session) => session.pageIsBack());
+    expect(page.state().storage).toEqual({ state: "failed", words: DAMAGED });
+    expect(page.work()).toEqual(sampleWork);
+  });
+
   it("bars none of the others when the page begins", async () => {
     const page = await open();
     await during(page, (session) => session.create(named("hurt")));

@@ -189,12 +189,12 @@ export async function openPage(
   world.pages.add(page);
   const started = session.start();
   await passes(world, 0);
-  let isStarted = false;
+  const progress = { isOver: false };
   void started.then(() => {
-    isStarted = true;
+    progress.isOver = true;
   });
   // Where the library keeps silent it takes long, of which nobody sees each moment.
-  for (let step = 10; step < 20_000 && !isStarted; step *= 1.1) await passes(world, Math.round(step));
+  for (let step = 10; step < 20_000 && !progress.isOver; step *= 1.1) await passes(world, Math.round(step));
   return page;
 }
 
