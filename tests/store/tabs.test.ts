@@ -247,6 +247,8 @@ describe("changes on two pages that collide", () => {
     expect(textsOf(second)).toEqual([
       "“yours” was changed in another tab too (name and measure). What was changed here is kept beside it, as “yours (copy)”.",
     ]);
+    // Neither of what was saved as theirs nor of the copy is anything left over.
+    expect(shared.world.local.size).toBe(0);
   });
 
   it("do not disturb typing that goes on", async () => {
