@@ -73,7 +73,7 @@ export function createWorkSession(store: WorkStore, surroundings: Surroundings, 
     isLooking = true;
     return queue(async () => {
       isLooking = false;
-      if (binnedElsewhere !== openWork.id()) await lookForNewer(parts);
+      await lookForNewer(parts, binnedElsewhere === openWork.id());
       // Where nothing waits to be saved, what was just said of the storage is not to be taken back.
       if (openWork.isUnsaved()) await autosave.save();
       await list.refresh();
