@@ -49,7 +49,8 @@ export async function bringInFile(
 async function keptAlike(parts: SessionParts, work: Work): Promise<string | null> {
   const text = writeWorkFile(work);
   for (const { id, name } of parts.state.getState().entries) {
-    if (name !== entryName(work.name)) continue;
+    // The list has the open work by the name it was saved under.
+    if (name !== entryName(work.name) && id !== parts.openWork.id()) continue;
     const kept = await latestWork(parts, id);
     if (kept.ok && writeWorkFile(kept.value) === text) return id;
   }

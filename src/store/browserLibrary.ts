@@ -1,8 +1,15 @@
 /** The library in the browser's own database. */
 import { fail, ok, type Result } from "../core/result";
 import { CURRENT_VERSION } from "../document/upgrades";
-import { connectionTo, type Connection, type EntryRecord } from "./database";
-import type { Library, SaveRequest, StorageFailure, WorkEntry } from "./library";
+import { connectionTo, type Connection, type EntryRecord, type Transaction, type WorkRecord } from "./database";
+import {
+  NEW_STAMP,
+  type Library,
+  type SaveOutcome,
+  type SaveRequest,
+  type StorageFailure,
+  type WorkEntry,
+} from "./library";
 import { withPatience } from "./patience";
 import { readSavedWork, readStoredWork } from "./readSavedWork";
 
@@ -24,102 +31,97 @@ export async function openLibrary(
   return fail(failure.code === "storage/failed" ? { code: "storage/unavailable", detail: failure.detail } : failure);
 }
 
-function libraryOver({ get, close }: Connection): Library {
+function libraryOver({ during, close }: Connection): Library {
+  const record = (id: string): Promise<Result<WorkRecord | undefined, StorageFailure>> =>
+    attempt(() => during(["works"], "readonly", (tx) => tx.objectStore("works").get(id)));
   return {
     list: () =>
-      attempt(async () => {
-        const db = await get();
-        const tx = db.transaction(["entries", "works"]);
-        const [entries, ids] = await Promise.all([
-          tx.objectStore("entries").getAll(),
-          tx.objectStore("works").getAllKeys(),
-        ]);
-        const known = new Set(entries.map(({ id }) => id));
-        // A work that nothing but its key is known of must still be found.
-        const others = ids.filter((id) => !known.has(id)).map((id) => ({ id, name: "", stamp: "", saved: 0 }));
-        return [...entries, ...others].map(entryOf).toSorted((a, b) => b.saved - a.saved);
-      }),
+      attempt(() =>
+        during(["entries", "works"], "readonly", async (tx) => {
+          const entries = await tx.objectStore("entries").getAll();
+          const ids = await tx.objectStore("works").getAllKeys();
+          const known = new Set(entries.map(({ id }) => id));
+          const others = ids.filter((id) => !known.has(id)).map(unknownEntry);
+          return [...entries, ...others].map(entryOf).toSorted((a, b) => b.saved - a.saved);
+        }),
+      ),
     entry: (id) =>
       attempt(async () => {
-        const entry = await (await get()).get("entries", id);
+        const entry = await during(["entries"], "readonly", (tx) => tx.objectStore("entries").get(id));
         return entry === undefined ? null : entryOf(entry);
       }),
     load: async (id) => {
-      const found = await attempt(async () => {
-        const tx = (await get()).transaction(["works", "histories"]);
-        return Promise.all([tx.objectStore("works").get(id), tx.objectStore("histories").get(id)]);
-      });
+      const found = await attempt(() =>
+        during(["works", "histories"], "readonly", async (tx) => ({
+          work: await tx.objectStore("works").get(id),
+          history: await tx.objectStore("histories").get(id),
+        })),
+      );
       if (!found.ok) return found;
-      const [work, history] = found.value;
+      const { work, history } = found.value;
       return work === undefined ? fail({ code: "storage/missing", id }) : readSavedWork(id, work, history);
     },
     peek: async (id) => {
-      const found = await attempt(async () => (await get()).get("works", id));
+      const found = await record(id);
       if (!found.ok) return found;
-      if (found.value === undefined) return fail({ code: "storage/missing", id });
-      return readStoredWork(id, found.value);
+      return found.value === undefined ? fail({ code: "storage/missing", id }) : readStoredWork(id, found.value);
     },
-    raw: (id) => attempt(async () => (await get()).get("works", id)),
-    save: (request) => attempt(async () => save(await get(), request)),
+    raw: record,
+    save: (request) => attempt(() => during(["works", "entries", "histories"], "readwrite", (tx) => save(tx, request))),
     bin: (id, time) =>
-      attempt(async () => {
-        const tx = (await get()).transaction("entries", "readwrite");
-        const entry = await tx.store.get(id);
-        if (entry !== undefined) {
-          const { binned: _before, ...kept } = entry;
-          await tx.store.put(time === null ? kept : { ...kept, binned: time });
-        }
-        await tx.done;
-        return null;
-      }),
+      attempt(() =>
+        during(["entries", "works"], "readwrite", async (tx) => {
+          const entries = tx.objectStore("entries");
+          const known = await entries.get(id);
+          if (known === undefined && (await tx.objectStore("works").getKey(id)) === undefined) return null;
+          const { binned: _before, ...entry } = known ?? unknownEntry(id);
+          await entries.put(time === null ? entry : { ...entry, binned: time });
+          return null;
+        }),
+      ),
     remove: (id) =>
-      attempt(async () => {
-        const tx = (await get()).transaction(["works", "entries", "histories"], "readwrite");
-        await Promise.all([
-          tx.objectStore("works").delete(id),
-          tx.objectStore("entries").delete(id),
-          tx.objectStore("histories").delete(id),
-          tx.done,
-        ]);
-        return null;
-      }),
-    pageValue: (name) => attempt(async () => (await (await get()).get("page", name)) ?? null),
+      attempt(() =>
+        during(["works", "entries", "histories"], "readwrite", async (tx) => {
+          for (const table of ["works", "entries", "histories"] as const) await tx.objectStore(table).delete(id);
+          return null;
+        }),
+      ),
+    pageValue: (name) =>
+      attempt(async () => (await during(["page"], "readonly", (tx) => tx.objectStore("page").get(name))) ?? null),
     setPageValue: (name, value) =>
-      attempt(async () => {
-        const db = await get();
-        if (value === null) await db.delete("page", name);
-        else await db.put("page", value, name);
-        return null;
-      }),
+      attempt(() =>
+        during(["page"], "readwrite", async (tx) => {
+          const page = tx.objectStore("page");
+          await (value === null ? page.delete(name) : page.put(value, name));
+          return null;
+        }),
+      ),
     close,
   };
 }
 
 async function save(
-  db: Awaited<ReturnType<Connection["get"]>>,
+  tx: Transaction<"readwrite">,
   { saved: { id, stamp: from, work, past, future }, stamp, time, isHistorySaved }: SaveRequest,
-) {
-  const tx = db.transaction(["works", "entries", "histories"], "readwrite");
+): Promise<SaveOutcome> {
   const [works, entries, histories] = [tx.objectStore("works"), tx.objectStore("entries"), tx.objectStore("histories")];
-  const [before, entry] = await Promise.all([works.get(id), entries.get(id)]);
+  const before = await works.get(id);
+  const entry = await entries.get(id);
   if (before !== undefined && before.stamp !== from) {
-    const history = await histories.get(id);
-    const theirs = readSavedWork(id, before, history);
-    return { kind: "stale", theirs: theirs.ok ? theirs.value : null } as const;
+    const theirs = readSavedWork(id, before, await histories.get(id));
+    return { kind: "stale", theirs: theirs.ok ? theirs.value : null };
   }
   const version = CURRENT_VERSION;
   const { name, wearer } = work;
-  const puts = [
-    works.put({ id, stamp, version, work }),
-    entries.put({ id, name, stamp, saved: time, ...(wearer === undefined ? {} : { wearer }) }),
-    ...(isHistorySaved && before !== undefined ? [] : [histories.put({ id, version, past, future })]),
-  ];
-  // Of them the transaction knows why it failed, such as for want of room.
-  const [done, ...put] = await Promise.allSettled([tx.done, ...puts]);
-  for (const one of [done, ...put]) if (one.status === "rejected") throw one.reason;
-  if (before === undefined) return { kind: from === "" ? "saved" : "savedAfresh" } as const;
-  return { kind: entry?.binned === undefined ? "saved" : "broughtBack" } as const;
+  await works.put({ id, stamp, version, work });
+  await entries.put({ id, name, stamp, saved: time, ...(wearer === undefined ? {} : { wearer }) });
+  if (!isHistorySaved || before === undefined) await histories.put({ id, version, past, future });
+  if (before === undefined) return { kind: from === NEW_STAMP ? "saved" : "savedAfresh" };
+  return { kind: entry?.binned === undefined ? "saved" : "broughtBack" };
 }
+
+/** A work that nothing but its key is known of must still be found. */
+const unknownEntry = (id: string): EntryRecord => ({ id, name: "", stamp: "", saved: 0 });
 
 const entryOf = ({ id, name, wearer, stamp, saved, binned }: EntryRecord): WorkEntry => ({
   id,

@@ -63,7 +63,7 @@ export function createCopies(parts: SessionParts): Copies {
       if (work.invented || !isLasting) return;
       if (!isAsked) {
         isAsked = true;
-        state.setState({ isLasting: await persist() });
+        state.setState({ isLasting: await persist(true) });
       }
       if (isNoted) return;
       isNoted = true;

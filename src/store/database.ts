@@ -36,8 +36,10 @@ interface Schema extends DBSchema {
   page: { key: string; value: string };
 }
 
+type Table = "works" | "entries" | "histories" | "page";
 type Database = IDBPDatabase<Schema>;
-type Upgrade = IDBPTransaction<Schema, ("works" | "entries" | "histories" | "page")[], "versionchange">;
+type Upgrade = IDBPTransaction<Schema, Table[], "versionchange">;
+export type Transaction<M extends IDBTransactionMode> = IDBPTransaction<Schema, Table[], M>;
 
 const VERSION = 3;
 
@@ -45,8 +47,16 @@ const VERSION = 3;
 const APART = 3;
 
 export interface Connection {
-  /** The open database, opened again where it was closed. */
-  readonly get: () => Promise<Database>;
+  /**
+   * Does all of something in one transaction, or nothing of it; throws why. The database is opened again where it was closed.
+   *
+   * @param action waits for one thing after the other
+   */
+  readonly during: <M extends "readonly" | "readwrite", T>(
+    tables: Table[],
+    mode: M,
+    action: (tx: Transaction<M>) => Promise<T>,
+  ) => Promise<T>;
   readonly close: () => void;
 }
 
@@ -64,7 +74,9 @@ export function connectionTo(name: string): Connection {
         for (const table of ["works", "entries", "histories"] as const)
           if (!db.objectStoreNames.contains(table)) db.createObjectStore(table, { keyPath: "id" });
         if (!db.objectStoreNames.contains("page")) db.createObjectStore("page");
-        if (from > 0 && from < APART) await layApart(tx);
+        // Whoever opens the database hears of what goes wrong.
+        tx.done.catch(() => {});
+        if (from > 0 && from < APART) await layApart(tx).catch(() => giveUp(tx));
       },
       // Another tab with a newer page must be able to upgrade.
       blocking: close,
@@ -73,17 +85,40 @@ export function connectionTo(name: string): Connection {
         current = null;
       },
     });
+  const get = (): Promise<Database> => {
+    current ??= open().catch((error: unknown) => {
+      current = null;
+      throw error;
+    });
+    return current;
+  };
   return {
-    get: () => {
-      current ??= open().catch((error: unknown) => {
-        current = null;
+    during: async (tables, mode, action) => {
+      const tx = (await get()).transaction(tables, mode);
+      const acting = action(tx).catch((error: unknown) => {
+        giveUp(tx);
         throw error;
       });
-      return current;
+      // Both are heard, or the one that nobody waited for would be taken for a fault of the page.
+      const [done, acted] = await Promise.allSettled([tx.done, acting]);
+      // The transaction knows best why it failed, such as for want of room; but not why we gave it up.
+      if (done.status === "rejected" && (acted.status === "fulfilled" || !isAborted(done.reason))) throw done.reason;
+      if (acted.status === "rejected") throw acted.reason;
+      return acted.value;
     },
     close,
   };
 }
+
+function giveUp(tx: { readonly abort: () => void }): void {
+  try {
+    tx.abort();
+  } catch {
+    // It has ended already.
+  }
+}
+
+const isAborted = (reason: unknown): boolean => reason instanceof Error && reason.name === "AbortError";
 
 /** Until then a record was a work with its history and what the list shows of it, whatever each of them was. */
 async function layApart(tx: Upgrade): Promise<void> {

@@ -2,7 +2,7 @@
 import type { Work } from "../core/decisions/work";
 import { NEW_STAMP, type SavedWork } from "./library";
 import type { SessionStore } from "./sessionState";
-import { toSave, type Versions, type WorkStore } from "./workStore";
+import { isSameButUnread, toSave, type Versions, type WorkStore } from "./workStore";
 
 export interface OpenWork {
   readonly id: () => string;
@@ -24,6 +24,8 @@ export interface OpenWork {
   readonly issued: (stamp: string) => Versions | undefined;
   /** This is what lies in the library now. */
   readonly markSaved: (saved: Versions, stamp: string) => void;
+  /** Nothing lies in the library any more: it is to be saved again as it is. */
+  readonly markGone: () => void;
   /** It goes on under another id, under which it was never saved. */
   readonly goOnAs: (id: string) => void;
 }
@@ -45,6 +47,7 @@ export function createOpenWork(store: WorkStore, state: SessionStore, tab: strin
   const issued = new Map<string, Versions>();
   let begun = 0;
   let stamp = NEW_STAMP;
+  let isGone = false;
   let history: Pick<Versions, "past" | "future"> | null = null;
   /** The work as it was saved last; loading one is no change to save. */
   let base: Work | null = store.getState().work;
@@ -54,11 +57,12 @@ export function createOpenWork(store: WorkStore, state: SessionStore, tab: strin
     current,
     base: () => base,
     stamp: () => stamp,
-    isUnsaved: () => toSave(store.getState()).work !== base,
+    isUnsaved: () => isGone || toSave(store.getState()).work !== base,
     isHistorySaved: (now) =>
       history !== null && isSameList(now.past, history.past) && isSameList(now.future, history.future),
     replace: ({ id: newId, stamp: newStamp, work, past, future }, isNew) => {
       issued.clear();
+      isGone = false;
       stamp = newStamp;
       base = isNew ? null : work;
       history = isNew ? null : { past, future };
@@ -76,12 +80,17 @@ export function createOpenWork(store: WorkStore, state: SessionStore, tab: strin
     left: () => ({ saved: current(), base, begun }),
     issued: (one) => issued.get(one),
     markSaved: ({ work, past, future }, next) => {
+      isGone = false;
       base = work;
       stamp = next;
       history = { past, future };
     },
+    markGone: () => {
+      isGone = true;
+    },
     goOnAs: (newId) => {
       issued.clear();
+      isGone = false;
       stamp = NEW_STAMP;
       base = null;
       history = null;
@@ -90,5 +99,8 @@ export function createOpenWork(store: WorkStore, state: SessionStore, tab: strin
   };
 }
 
+/** The step that a visit to a field makes is made anew at every key where something is unread: it is the same one all along. */
 const isSameList = (a: readonly Work[], b: readonly Work[]): boolean =>
-  a === b || (a.length === b.length && a.every((one, at) => one === b[at]));
+  a === b || (a.length === b.length && a.every((one, at) => isSameStep(one, b[at])));
+
+const isSameStep = (a: Work, b: Work | undefined): boolean => b !== undefined && isSameButUnread(a, b);

@@ -4,7 +4,7 @@ import type { Result } from "../core/result";
 import type { Collision } from "../core/decisions/collision";
 import { mergeWorks, rebaseHistory } from "../document/mergeWorks";
 import { writeWorkFile } from "../document/workFile";
-import { conflictCopySentence, copyName } from "../words/storage";
+import { backFromBinSentence, conflictCopySentence, copyName } from "../words/storage";
 import type { LeftBehind } from "./backup";
 import { freshId } from "./freshId";
 import { NEW_STAMP, type SavedWork, type SaveOutcome, type StorageFailure } from "./library";
@@ -61,6 +61,7 @@ async function restore(parts: SessionParts, left: LeftBehind, round = 1): Promis
     const made = onTopOf(kept.value, left);
     if (!("collisions" in made)) {
       const done = await saveAs(parts, made);
+      if (done.ok && done.value.kind === "broughtBack") messages.add(backFromBinSentence(made.work.name));
       // Another page has come first: once more, on top of what it saved.
       return done.ok && done.value.kind === "stale" && round < ROUNDS ? restore(parts, left, round + 1) : done;
     }

@@ -28,8 +28,12 @@ export interface Surroundings {
   readonly isHidden: () => boolean;
   /** Hands a file to the wearer. */
   readonly give: (file: Download) => void;
-  /** Asks the browser not to clear what is kept; null where it does not say. */
-  readonly persist: () => Promise<boolean | null>;
+  /**
+   * Whether the browser has promised not to clear what is kept; null where it does not say.
+   *
+   * @param asks whether it is asked to promise it
+   */
+  readonly persist: (asks: boolean) => Promise<boolean | null>;
   /** What two tabs both changed, in words; none where they cannot be had. */
   readonly collisionWords: (collisions: readonly Collision[]) => Promise<readonly string[]>;
 }

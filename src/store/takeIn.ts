@@ -53,12 +53,17 @@ function isTypedOver({ gesture }: WorkState, base: Work, theirs: Work): boolean 
   return collisions.length > 0 || !isSame(work, theirs);
 }
 
-/** Looks whether another tab has saved the open work since, and takes it in. */
-export async function lookForNewer(parts: SessionParts): Promise<void> {
+/**
+ * Looks whether another tab has saved the open work since, and takes it in.
+ *
+ * @param isBinned whether another tab has put it in the bin, where it may have been deleted for good
+ */
+export async function lookForNewer(parts: SessionParts, isBinned: boolean): Promise<void> {
   const { library, openWork, status } = parts;
   const entry = await library.entry(openWork.id());
-  // Where it is gone it is saved again with the next change.
-  if (!entry.ok || entry.value === null || entry.value.stamp === openWork.stamp()) return;
+  if (!entry.ok || entry.value?.stamp === openWork.stamp()) return;
+  // What was kept is gone, but it stands here on the page.
+  if (entry.value === null) return isBinned ? undefined : openWork.markGone();
   const theirs = await library.load(openWork.id());
   if (theirs.ok) await takeIn(parts, theirs.value);
   else status.failed(theirs.failure);

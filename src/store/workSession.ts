@@ -60,16 +60,22 @@ export function createWorkSession(store: WorkStore, surroundings: Surroundings, 
 
   const heard = (news: News): void => {
     if (news.kind === "binned" && news.id === openWork.id()) saySomebodyBinned(parts, workSwitch);
+    if (news.kind === "binned") binnedElsewhere = news.id;
+    if (news.kind === "saved" && news.id === binnedElsewhere) binnedElsewhere = null;
     // What nobody looks at is brought up to date when somebody does.
     if (!surroundings.isHidden()) void look();
   };
+  /** Whoever put the open work in the bin may have deleted it for good there: it comes back only with a change. */
+  let binnedElsewhere: string | null = null;
   let isLooking = false;
   const look = (): Promise<void> => {
     if (isLooking) return queue(async () => {});
     isLooking = true;
     return queue(async () => {
       isLooking = false;
-      await lookForNewer(parts);
+      await lookForNewer(parts, binnedElsewhere === openWork.id());
+      // Where nothing waits to be saved, what was just said of the storage is not to be taken back.
+      if (openWork.isUnsaved()) await autosave.save();
       await list.refresh();
     });
   };
@@ -84,6 +90,7 @@ export function createWorkSession(store: WorkStore, surroundings: Surroundings, 
     await openFirst([...begin, ...(ids ?? []).filter((id) => !begin.includes(id))], first);
     goOnWithUnsaved(parts, unsaved);
     await copies.remind();
+    if (parts.isLasting) state.setState({ isLasting: await parts.persist(false) });
   };
 
   const copy = async (id: string): Promise<void> => {

@@ -134,7 +134,7 @@ function committed({ work, past, future, gesture }: WorkState): Versions {
 }
 
 /** Works share what did not change. */
-const isSameButUnread = (a: Work, b: Work): boolean => a === b || isSameIn(Object.entries(a), Object.entries(b));
+export const isSameButUnread = (a: Work, b: Work): boolean => a === b || isSameIn(Object.entries(a), Object.entries(b));
 
 function isSameIn(a: readonly (readonly [string, unknown])[], b: readonly (readonly [string, unknown])[]): boolean {
   const there = new Map(b);

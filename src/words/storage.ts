@@ -87,7 +87,10 @@ export const DAMAGED_WORDS = {
   nothing: "Nothing of it could be read. Download it as it lies: somebody who knows such files may find more.",
 } as const;
 
-export const salvagedName = (name: string): string => `${name.slice(0, LONGEST_COPIED - 10)} (what could be read)`;
+/** Leaves room for the longer words behind it. */
+const LONGEST_SALVAGED = 175;
+
+export const salvagedName = (name: string): string => `${name.slice(0, LONGEST_SALVAGED)} (what could be read)`;
 
 /** How many places are named. */
 const PLACES_NAMED = 5;

@@ -9,20 +9,20 @@ describe("renamed", () => {
   const before = { ...work, invented: !work.invented };
 
   it("gives the work and the steps of the same name the other one, and leaves earlier names", () => {
-    expect(renamed({ work, past: [first, before], future: [before], gestureStart: null }, "new")).toEqual({
+    expect(renamed({ work, past: [first, before], future: [before], gesture: null }, "new")).toEqual({
       work: { ...work, name: "new" },
       past: [first, { ...before, name: "new" }],
       future: [{ ...before, name: "new" }],
-      gestureStart: null,
+      gesture: null,
     });
   });
 
   it("lets a gesture that has changed nothing end without a step", () => {
     const store = createWorkStore(work);
-    beginGesture(store);
+    const hand = beginGesture(store, "keys");
     store.setState(renamed(store.getState(), "new"));
-    commitGesture(store);
-    expect(store.getState()).toMatchObject({ past: [], gestureStart: null, work: { name: "new" } });
+    commitGesture(store, hand);
+    expect(store.getState()).toMatchObject({ past: [], gesture: null, work: { name: "new" } });
   });
 
   it("does not come undone with the next change", () => {

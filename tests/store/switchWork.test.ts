@@ -1,9 +1,9 @@
 import { describe, expect, it } from "vitest";
 import { beginGesture, preview } from "../../src/store/workStore";
 import { sampleWork } from "../support/sampleWork";
-import { FULL, named, useSessionPage } from "./sessionPage";
+import { FULL, named, pageOfEachTest } from "./sessionPage";
 
-const page = useSessionPage();
+const page = pageOfEachTest();
 const { work, state, rename, names, texts, idOf, accept } = page;
 
 describe("changing works", () => {
@@ -17,12 +17,12 @@ describe("changing works", () => {
     expect(page.store.getState().past).toHaveLength(1);
   });
 
-  it("commits a drag that is going on", async () => {
-    beginGesture(page.store);
-    preview(page.store, { kind: "setName", name: "dragged" });
+  it.each(["drag", "keys"] as const)("commits a gesture of the %s that is going on", async (kind) => {
+    const hand = beginGesture(page.store, kind);
+    preview(page.store, hand, [{ kind: "setName", name: "half made" }]);
     await page.session.create(named("next"));
-    expect(names().toSorted()).toEqual(["dragged", "next"]);
-    expect(page.store.getState().gestureStart).toBeNull();
+    expect(names().toSorted()).toEqual(["half made", "next"]);
+    expect(page.store.getState().gesture).toBeNull();
   });
 
   it("loses nothing that is typed while the other work is loading", async () => {
@@ -66,11 +66,25 @@ describe("changing works", () => {
     rename("unsaved");
     await page.session.create(named("next"));
     expect(work().name).toBe("unsaved");
-    expect(texts()).toEqual([expect.stringMatching(/could not be saved, so it stays open/)]);
+    expect(texts()).toEqual([
+      "The last changes to the open work could not be saved, so it stays open. Download it first, or go on without them.",
+    ]);
     page.library.refusal = null;
     await accept();
     expect(work().name).toBe("next");
     expect(state().messages).toEqual([]);
+  });
+
+  it("leaves even what was gone on without to the next page, which may be able to save it", async () => {
+    page.library.refusal = FULL;
+    rename("unsaved");
+    await page.session.create(named("next"));
+    await accept();
+    expect(work().name).toBe("next");
+    page.library.refusal = null;
+    await page.nextPage();
+    expect(names()).toContain("unsaved");
+    expect(page.world.local.size).toBe(0);
   });
 
   it("does not take a new work for saved where it could not be", async () => {
@@ -89,15 +103,17 @@ describe("changing works", () => {
     page.library.damaged.add(idOf(sampleWork.name));
     await page.session.open(idOf(sampleWork.name));
     expect(work().name).toBe("next");
-    expect(texts()).toEqual([expect.stringMatching(/could not be read/)]);
+    expect(texts()).toEqual([
+      "A work kept here is damaged and could not be read whole. It was left as it is, untouched.",
+    ]);
   });
 
   it("lists a work without a name so that it can still be found", async () => {
     rename(" ");
     await page.session.flush();
     expect(names()).toEqual(["(no name)"]);
-    await page.session.remove(state().openId);
-    expect(texts()).toEqual(["“(no name)” was deleted."]);
+    await page.session.bin(state().openId);
+    expect(texts()).toEqual(["“(no name)” was put in the bin. It stays there for 30 days."]);
   });
 
   it("copies the open work as it stands, and any other as it is kept, without their histories", async () => {
@@ -107,5 +123,12 @@ describe("changing works", () => {
     expect(page.store.getState().past).toEqual([]);
     await page.session.copy(idOf("one"));
     expect(names().filter((name) => name === "one (copy)")).toHaveLength(2);
+  });
+
+  it("counts what is put on the page, so that the page begins with it afresh", async () => {
+    const { shown } = state();
+    await page.session.create(named("next"));
+    await page.session.open(idOf(sampleWork.name));
+    expect(state().shown).toBe(shown + 2);
   });
 });

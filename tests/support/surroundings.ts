@@ -19,4 +19,5 @@ export const alone = ({ library = null, given = [], promise = null }: AloneOptio
   isHidden: () => false,
   give: (file) => void given.push(file),
   persist: async () => promise,
+  collisionWords: async () => [],
 });

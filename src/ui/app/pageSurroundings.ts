@@ -22,10 +22,10 @@ export const pageSurroundings = (library: Library | StorageFailure): Surrounding
 });
 
 /** Over plain http browsers keep things, but promise nothing. */
-async function persist(): Promise<boolean | null> {
+async function persist(asks: boolean): Promise<boolean | null> {
   if (!("storage" in navigator) || !("persist" in navigator.storage)) return null;
   try {
-    return await navigator.storage.persist();
+    return await (asks ? navigator.storage.persist() : navigator.storage.persisted());
   } catch {
     return null;
   }

@@ -23,12 +23,14 @@ describe("the session that the page begins with", () => {
     expect(session.state.getState().storage.state).toBe("failed");
   });
 
-  it.each(["list", "lastOpen"] as const)("begins without the library where %s is never answered", async (method) => {
+  it.each(["list", "pageValue"] as const)("begins without the library where %s is never answered", async (method) => {
     const library = { ...memoryLibrary(), [method]: never };
     const { store, session } = await beginSession(async () => ok(library), sampleWork, 20);
     expect(session.state.getState().storage.state).toBe("failed");
     run(store, { kind: "setName", name: "Mine" });
-    expect(session.file().name).toBe("mine.bodice.json");
+    expect(store.getState().work.name).toBe("Mine");
+    await session.flush();
+    expect((await session.peek(session.state.getState().openId))?.name).toBe("Mine");
   });
 
   it("fails as the library fails by a fault of ours", async () => {

@@ -2,6 +2,8 @@
 import { act, screen, waitFor, within } from "@testing-library/react";
 import type { FunctionComponent } from "react";
 import { afterEach, beforeEach, describe, expect, it, vi } from "vitest";
+import type { Download } from "../../../src/store/download";
+import { memoryLibrary } from "../../../src/store/memoryLibrary";
 import { App } from "../../../src/ui/app/App";
 import { PageBoundary } from "../../../src/ui/app/PageBoundary";
 import { usePageState } from "../../../src/ui/session/pageState";
@@ -42,14 +44,13 @@ afterEach(() => {
   vi.restoreAllMocks();
 });
 
-/** The downloads that are handed out from now on, by name. */
-function downloads(): readonly string[] {
-  const names: string[] = [];
-  vi.spyOn(HTMLAnchorElement.prototype, "click").mockImplementation(function note(this: HTMLAnchorElement) {
-    if (this.download !== "") names.push(this.download);
-  });
-  return names;
+/** The whole page in a browser that keeps works, and what it hands out. */
+async function renderPage() {
+  const given: Download[] = [];
+  return { ...(await renderWork(<App />, {}, memoryLibrary(), { given })), given };
 }
+
+const FILE = { name: expect.stringMatching(/\.bodice\.json$/) };
 
 const GOES_ON = {
   "the header": () => screen.getByRole("heading", { level: 1, name: "Bodicewright" }),
@@ -105,23 +106,21 @@ describe("a fault in", () => {
 
   it.each(STEPS)("%s leaves the other steps and the rest alive", async (part, name, step) => {
     planted.add(part);
-    const { user } = await renderWork(<App />);
+    const { user, given } = await renderPage();
     act(() => usePageState.getState().setStep(step));
     const alert = await screen.findByText(`${name} cannot be shown: something in it went wrong.`);
     await othersLive(null);
     expect(alert.closest("main")).toBe(screen.getByRole("main"));
-    const names = downloads();
     await user.click(screen.getByRole("button", { name: "Works" }));
     await user.click(screen.getByRole("button", { name: "Download this work" }));
-    expect(names).toEqual([expect.stringMatching(/\.bodice\.json$/)]);
+    expect(given).toMatchObject([FILE]);
   });
 
   it("the list of works leaves a way to download the work", async () => {
     planted.add("WorksMenu");
-    const { user } = await renderWork(<App />);
-    const names = downloads();
+    const { user, given } = await renderPage();
     await user.click(screen.getByRole("button", { name: "Download this work" }));
-    expect(names).toEqual([expect.stringMatching(/\.bodice\.json$/)]);
+    expect(given).toMatchObject([FILE]);
   });
 
   it("a press of a button or a promise is said on the page, once, until it is dismissed", async () => {
@@ -153,19 +152,19 @@ describe("a fault in", () => {
 describe("the whole page", () => {
   it("that cannot be shown saves what is not saved, and offers the work and a new start", async () => {
     const flush = vi.fn<() => Promise<void>>(async () => {});
+    const download = vi.fn<() => Promise<void>>(async () => {});
     const Faulty = () => {
       throw new Error("planted");
     };
     const { user } = await renderWork(
-      <PageBoundary session={{ flush, file: () => ({ name: "mine.bodice.json", text: "{}" }) }}>
+      <PageBoundary session={{ flush, download }}>
         <Faulty />
       </PageBoundary>,
     );
     expect(screen.getByRole("alert").textContent).toContain("The page cannot be shown");
     expect(flush).toHaveBeenCalledOnce();
-    const names = downloads();
     await user.click(screen.getByRole("button", { name: "Download this work" }));
-    expect(names).toEqual(["mine.bodice.json"]);
+    expect(download).toHaveBeenCalledOnce();
     expect(screen.getByRole("button", { name: "Load the page again" })).toBeTruthy();
   });
 });
