@@ -457,8 +457,8 @@ async function kills(url: string, count: number, seed: number): Promise<string> 
         const those = await killOnce(profile, url, kill, random);
         fates[kill].push(...those);
         const lost = those.filter(({ kept }) => !kept).map(({ had }) => had);
-        const said = lost.length === 0 ? "nothing lost" : `lost are keys up to ${Math.max(...lost)} ms old`;
-        process.stderr.write(`${done + 1} of ${count}, ${KILL_WORDS[kill]} ${those.at(-1)?.had} ms after: ${said}\n`);
+        const left = lost.length === 0 ? "nothing lost" : `lost are keys up to ${Math.max(...lost)} ms old`;
+        process.stderr.write(`${done + 1} of ${count}, ${KILL_WORDS[kill]} ${those.at(-1)?.had} ms after: ${left}\n`);
       } catch (error) {
         process.stderr.write(`${done + 1} of ${count} could not be tried: ${String(error).split("\n")[0]}\n`);
       }
