@@ -15,7 +15,7 @@ export interface Autosave {
 }
 
 /** ms. What a key has changed is on its way into storage by then. */
-const SOON = 80;
+const SOON = 40;
 
 /** ms until a save that failed is tried again, without anything being changed: at first, and at most. */
 const TRY_AGAIN = { first: 2000, most: 30_000 };

@@ -4,6 +4,7 @@
  */
 import { Point, Polygon, Segment } from "@flatten-js/core";
 import { Bezier } from "bezier-js";
+import { referenceLength } from "./curves";
 import { pointOf, type Edge, type Piece, type PointName, type SeamName } from "../../src/core/pattern/piece";
 
 interface Place {
@@ -27,6 +28,19 @@ export const seamByBezierJs = (piece: Piece, seam: SeamName): number =>
   piece.edges
     .filter((edge) => edge.seam === seam && edge.mouthOf === null)
     .reduce((sum, edge) => sum + edgeByBezierJs(piece, edge), 0);
+
+/** Chords of an edge that bends so tightly that the library's own sum is out by tenths. */
+const MANY = 20_000;
+
+/** The same by very many chords: slow, for where the library is in doubt. */
+export const seamByChords = (piece: Piece, seam: SeamName): number =>
+  piece.edges
+    .filter((edge) => edge.seam === seam && edge.mouthOf === null)
+    .reduce((sum, edge) => {
+      const [a, b] = [pointOf(piece, edge.from), pointOf(piece, edge.to)];
+      if (edge.curve === null) return sum + Math.hypot(b.x - a.x, b.y - a.y);
+      return sum + referenceLength({ a, ...edge.curve, b }, 1, MANY);
+    }, 0);
 
 /** Corners of the cloth: the outline in short chords, each dart cut out as far as the points given for it, or its end. */
 export function clothCorners(

@@ -16,7 +16,7 @@ import type { Plan } from "../../../src/core/plan/plan";
 import type { Work } from "../../../src/core/decisions/work";
 import { invariant } from "../../../src/core/result";
 import { anyAmount } from "../../support/amounts";
-import { crossesItself, seamByBezierJs } from "../../support/independent";
+import { crossesItself, seamByBezierJs, seamByChords } from "../../support/independent";
 import { ref } from "../../support/works";
 
 const DARTS: readonly DartRef[] = [
@@ -196,10 +196,8 @@ const NEAR = 0.1;
 function silent(plan: Plan, crossed: readonly Piece[]): string[] {
   const failing = new Set(plan.checks.filter(({ ok }) => !ok).map(({ name, pieces }) => `${name} ${pieces.join("+")}`));
   const names = new Set(plan.checks.filter(({ ok }) => !ok).map(({ name }) => name));
-  const of = (pieces: readonly PieceName[], seam: SeamName): number =>
-    plan.left.pieces
-      .filter(({ name }) => pieces.includes(name))
-      .reduce((sum, piece) => sum + seamByBezierJs(piece, seam), 0);
+  const of = (pieces: readonly PieceName[], seam: SeamName, by = seamByBezierJs): number =>
+    plan.left.pieces.filter(({ name }) => pieces.includes(name)).reduce((sum, piece) => sum + by(piece, seam), 0);
   const bodice = plan.left.pieces.map(({ name }) => name).filter((name) => !isBasque(name));
   const level = invariant(
     plan.levels.find((one) => one.level === "waist"),
@@ -218,7 +216,9 @@ function silent(plan: Plan, crossed: readonly Piece[]): string[] {
     ...(Math.abs(girth - level.claim) > NEAR && !names.has("girthAsClaimed") ? ["the waist is not as claimed"] : []),
     ...SEWN.filter(([seam, first, second]) => {
       const [one, other] = [of(first, seam), of(second, seam)];
-      return one > 0 && other > 0 && !(Math.abs(one - other) <= NEAR) && !names.has("seamsWalk");
+      if (!(one > 0) || !(other > 0) || Math.abs(one - other) <= NEAR || names.has("seamsWalk")) return false;
+      // On a curve that turns within a millimetre the library is out by tenths.
+      return !(Math.abs(of(first, seam, seamByChords) - of(second, seam, seamByChords)) <= NEAR);
     }).map(([seam, first]) => `the ${seam} of ${first.join(" or ")} does not walk`),
   ];
   return [...misread, ...unsaid, ...due.filter((check) => !failing.has(check))];
