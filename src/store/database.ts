@@ -22,7 +22,7 @@ export interface WorkRecord {
 }
 
 /** Its steps back and forward, by themselves: a key that is typed makes none, and they are many. */
-export interface HistoryRecord {
+interface HistoryRecord {
   readonly id: string;
   readonly version: unknown;
   readonly past: readonly unknown[];

@@ -64,7 +64,7 @@ export const newWorld = (): World => ({
 });
 
 /** ms until a library that keeps silent is given up. */
-export const PATIENCE = 4000;
+const PATIENCE = 4000;
 
 /** ms that the library takes for an answer. */
 const ANSWER = 3;
