@@ -1,4 +1,5 @@
 /** Autosave: saves the open work as it changes, one save after the other. */
+import type { Work } from "../core/decisions/work";
 import type { SessionParts } from "./sessionParts";
 import { backFromBinSentence, SAVED_AFRESH_WORDS } from "../words/storage";
 import type { Copies } from "./copies";
@@ -10,6 +11,8 @@ export interface Autosave {
   readonly save: () => Promise<void>;
   /** Saves now what waits to be saved. */
   readonly flush: () => Promise<void>;
+  /** Nothing of a work is to be left: it was deleted for good. */
+  readonly forget: (id: string) => void;
   /** Saves now what may not be saved in time, and leaves a backup of it to the next page. */
   readonly pageIsClosing: () => void;
 }
@@ -26,12 +29,25 @@ const ROUNDS = 5;
 export function createAutosave(parts: SessionParts, copies: Copies): Autosave {
   const { store, library, isLasting, backup, openWork, list, status, messages, tabs, queue, now } = parts;
   let timer: ReturnType<typeof setTimeout> | undefined;
+  let retry: ReturnType<typeof setTimeout> | undefined;
   let wait = TRY_AGAIN.first;
   let isQueued = false;
   /** Works that were changed where nothing is kept for longer than the page is open. */
   const unkept = new Set<string>();
+  /** What was left with its history. */
+  let leftWhole: Work | null = null;
+
+  /** What is not saved yet; a new work that nobody has touched is not worth it. */
+  const leave = (whole: boolean): void => {
+    const left = openWork.left();
+    // Not once more without its history.
+    if (left.saved.work === leftWhole || (!isLasting && left.base === null)) return;
+    leftWhole = whole ? left.saved.work : null;
+    backup.write(left, whole);
+  };
 
   const save = async (): Promise<void> => {
+    if (openWork.isUnsaved()) leave(false);
     for (let round = 0; round < ROUNDS && openWork.isUnsaved(); round += 1) {
       status.saving();
       const current = openWork.current();
@@ -43,14 +59,14 @@ export function createAutosave(parts: SessionParts, copies: Copies): Autosave {
         tryAgain();
         return;
       }
+      clearTimeout(retry);
+      retry = undefined;
       wait = TRY_AGAIN.first;
       // What is kept only as long as the page is open is left to the next one too; a new work untouched is not worth it.
-      if (!isLasting && openWork.base() !== null) {
-        unkept.add(current.id);
-        backup.write(openWork.left(), false);
-      }
+      if (!isLasting && openWork.base() !== null) unkept.add(current.id);
       if (done.value.kind === "stale") {
         await takeIn(parts, done.value.theirs);
+        if (openWork.isUnsaved()) leave(false);
         continue;
       }
       openWork.markSaved(current, stamp);
@@ -72,13 +88,15 @@ export function createAutosave(parts: SessionParts, copies: Copies): Autosave {
   const flush = (): Promise<void> => {
     clearTimeout(timer);
     timer = undefined;
+    // Jobs that have their turn before may take long.
+    if (openWork.isUnsaved()) leave(false);
     return queue(save);
   };
 
   const soon = async (): Promise<void> => {
     timer = undefined;
     if (!openWork.isUnsaved()) return;
-    backup.write(openWork.left(), false);
+    leave(false);
     // One that waits for its turn will save this too.
     if (isQueued) return;
     isQueued = true;
@@ -93,7 +111,11 @@ export function createAutosave(parts: SessionParts, copies: Copies): Autosave {
   };
 
   const tryAgain = (): void => {
-    setTimeout(() => void soon(), wait);
+    if (retry !== undefined) return;
+    retry = setTimeout(() => {
+      retry = undefined;
+      void soon();
+    }, wait);
     wait = Math.min(wait * 2, TRY_AGAIN.most);
   };
 
@@ -106,10 +128,14 @@ export function createAutosave(parts: SessionParts, copies: Copies): Autosave {
   return {
     save,
     flush,
+    forget: (id) => {
+      unkept.delete(id);
+      backup.discard(id);
+    },
     pageIsClosing: () => {
       endGesture(store);
       if (!openWork.isUnsaved() && !unkept.has(openWork.id())) return;
-      backup.write(openWork.left(), true);
+      leave(true);
       void flush();
     },
   };

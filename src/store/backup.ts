@@ -23,12 +23,17 @@ export interface LeftBehind {
   readonly base: Work | null;
 }
 
+/** What a page leaves of a work. */
+export type LeftOf = Pick<LeftBehind, "saved" | "base" | "begun">;
+
 export interface Backup {
-  /** @param whole whether its history is to be left too, which takes longer */
-  readonly write: (
-    what: { readonly saved: SavedWork; readonly base: Work | null; readonly begun: number },
-    whole: boolean,
-  ) => void;
+  /**
+   * @param whole whether its history is to be left too, which takes longer
+   * @returns whether there was room
+   */
+  readonly write: (what: LeftOf, whole: boolean) => boolean;
+  /** Leaves it to the next page for good: nothing that this page still does with the work touches it. */
+  readonly giveUp: (what: Omit<LeftOf, "begun">) => void;
   /** For a work that was saved after all. */
   readonly discard: (id: string) => void;
   /** All that was left by any page; what cannot be read stays where it is. */
@@ -46,25 +51,34 @@ const PREFIX = "bodicewright/unsaved/";
  */
 export function createBackup(storage: Storage | null, tab: string): Backup {
   const keyOf = (id: string): string => `${PREFIX}${tab}/${id}`;
-  const quietly = (action: (storage: Storage) => void): void => {
+  /** False where it could not be done: it is the second of two places, and the page says whether the first one keeps it. */
+  const quietly = (action: (storage: Storage) => void): boolean => {
     try {
-      if (storage !== null) action(storage);
+      if (storage === null) return false;
+      action(storage);
+      return true;
     } catch {
-      // It is the second of two places: whether the first one keeps it is said on the page.
+      return false;
     }
   };
   /** What was handed on was made from a version that no library of this page knows. */
   const roots = new Map<string, { readonly base: Work | null; readonly stamp: string }>();
-  const write: Backup["write"] = ({ saved, base, begun }, whole) => {
+  const put = (key: string, { saved, base, begun }: LeftOf, whole: boolean): boolean => {
     const { past, future, ...rest } = saved;
     const made = { ...rest, version: CURRENT_VERSION, base, begun, ...roots.get(saved.id) };
     // The work matters more than its history, for which there may be no room.
-    quietly((into) => into.setItem(keyOf(saved.id), JSON.stringify(made)));
-    if (whole) quietly((into) => into.setItem(keyOf(saved.id), JSON.stringify({ ...made, past, future })));
+    const isPut = quietly((into) => into.setItem(key, JSON.stringify(made)));
+    if (whole) quietly((into) => into.setItem(key, JSON.stringify({ ...made, past, future })));
+    return isPut;
   };
+  let givenUp = 0;
   return {
-    write,
-    discard: (id) => quietly((from) => from.removeItem(keyOf(id))),
+    write: (what, whole) => put(keyOf(what.saved.id), what, whole),
+    giveUp: ({ saved, base }) => {
+      givenUp += 1;
+      put(`${PREFIX}${tab}-${givenUp}/${saved.id}`, { saved, base, begun: 0 }, true);
+    },
+    discard: (id) => void quietly((from) => from.removeItem(keyOf(id))),
     all: () => {
       const found: LeftBehind[] = [];
       quietly((from) => {
@@ -75,11 +89,11 @@ export function createBackup(storage: Storage | null, tab: string): Backup {
       });
       return found;
     },
-    throwAway: ({ key }) => quietly((from) => from.removeItem(key)),
+    throwAway: ({ key }) => void quietly((from) => from.removeItem(key)),
     handOn: ({ key, saved, base, hasHistory }) => {
       roots.set(saved.id, { base, stamp: saved.stamp });
-      write({ saved, base, begun: 0 }, hasHistory);
-      quietly((from) => from.removeItem(key));
+      // Where there is no room for another, it stays where it is.
+      if (put(keyOf(saved.id), { saved, base, begun: 0 }, hasHistory)) quietly((from) => from.removeItem(key));
     },
   };
 }

@@ -7,6 +7,7 @@ import {
   BRING_BACK_WORDS,
   storageFailureSentence,
 } from "../words/storage";
+import type { Autosave } from "./autosave";
 import type { SessionParts } from "./sessionParts";
 import type { WorkSwitch } from "./switchWork";
 
@@ -14,10 +15,15 @@ import type { WorkSwitch } from "./switchWork";
 export const BIN_TIME = 30 * 24 * 60 * 60 * 1000;
 
 /** Puts a work in the bin, for a job that has its turn; another takes its place on the page where it was open. */
-export async function binWork(parts: SessionParts, workSwitch: WorkSwitch, id: string): Promise<void> {
+export async function binWork(
+  parts: SessionParts,
+  workSwitch: WorkSwitch,
+  autosave: Pick<Autosave, "forget">,
+  id: string,
+): Promise<void> {
   const { state, store, openWork, list } = parts;
   if (id !== openWork.id()) {
-    await put(parts, workSwitch, id, state.getState().entries.find((entry) => entry.id === id)?.name ?? "");
+    await put(parts, workSwitch, autosave, id, state.getState().entries.find((entry) => entry.id === id)?.name ?? "");
     return list.changed();
   }
   await workSwitch.afterSaving(async () => {
@@ -25,19 +31,25 @@ export async function binWork(parts: SessionParts, workSwitch: WorkSwitch, id: s
     const others = ((await list.ids()) ?? []).filter((other) => other !== id);
     // First of all off the page, so that nothing is typed into it any more.
     await workSwitch.openFirst(others, blankWork(unit));
-    if (id !== openWork.id()) await put(parts, workSwitch, id, name);
+    if (id !== openWork.id()) await put(parts, workSwitch, autosave, id, name);
     await list.changed();
   });
 }
 
-async function put(parts: SessionParts, workSwitch: WorkSwitch, id: string, name: string): Promise<void> {
+async function put(
+  parts: SessionParts,
+  workSwitch: WorkSwitch,
+  autosave: Pick<Autosave, "forget">,
+  id: string,
+  name: string,
+): Promise<void> {
   const { library, messages, tabs, queue, now } = parts;
   const done = await library.bin(id, now());
   if (!done.ok) {
     // A full store has no room for the bin either.
     messages.add(`${storageFailureSentence(done.failure)} ${BIN_WORDS.notBinned}`, {
       label: BIN_WORDS.removeForGood,
-      run: () => void queue(() => removeForGood(parts, id)),
+      run: () => void queue(() => removeForGood(parts, autosave, id)),
     });
     return;
   }
@@ -65,10 +77,19 @@ export async function bringBack(
 }
 
 /** Removes a work that is not open, for good. */
-export async function removeForGood({ library, openWork, list, messages }: SessionParts, id: string): Promise<void> {
+export async function removeForGood(
+  { library, openWork, list, messages, tabs, backup }: SessionParts,
+  { forget }: Pick<Autosave, "forget">,
+  id: string,
+): Promise<void> {
   if (id === openWork.id()) return;
   const done = await library.remove(id);
-  if (!done.ok) messages.add(storageFailureSentence(done.failure));
+  if (done.ok) {
+    forget(id);
+    // What this page has given up of it would bring it back.
+    for (const left of backup.all())
+      if (left.saved.id === id && left.tab?.startsWith(tabs.own) === true) backup.throwAway(left);
+  } else messages.add(storageFailureSentence(done.failure));
   await list.changed();
 }
 

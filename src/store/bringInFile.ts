@@ -2,7 +2,7 @@
 import type { Work } from "../core/decisions/work";
 import { writeWorkFile } from "../document/workFile";
 import type { WorksRead } from "../document/worksFile";
-import { broughtInSentence, entryName, sameWorkSentence } from "../words/storage";
+import { broughtInSentence, entryName, sameWorkSentence, storageFailureSentence } from "../words/storage";
 import { freshId } from "./freshId";
 import { latestWork } from "./latestWork";
 import { NEW_STAMP } from "./library";
@@ -15,7 +15,7 @@ export async function bringInFile(
   file: WorksRead,
   fileName: string,
 ): Promise<void> {
-  const { library, openWork, list, messages, status, now } = parts;
+  const { library, openWork, list, messages, now } = parts;
   await list.refresh();
   const [one, ...others] = file.works;
   if (one !== undefined && others.length === 0 && file.unreadable.length === 0) {
@@ -25,6 +25,7 @@ export async function bringInFile(
     if (same === openWork.id()) return;
     return afterSaving(async () => void (await openSaved(same)));
   }
+  const unreadable = file.unreadable.length;
   let [added, same] = [0, 0];
   for (const { work, saved } of file.works) {
     if ((await keptAlike(parts, work)) !== null) {
@@ -35,13 +36,13 @@ export async function bringInFile(
     const time = saved === undefined ? now() : Date.parse(saved);
     const done = await library.save({ saved: version, stamp: freshId(), time, isHistorySaved: false });
     if (!done.ok) {
-      status.failed(done.failure);
+      messages.add(storageFailureSentence(done.failure));
       break;
     }
     added += 1;
     await list.refresh();
   }
-  messages.add(broughtInSentence(fileName, { added, same, unreadable: file.unreadable.length }));
+  messages.add(broughtInSentence(fileName, { added, same, unreadable, notKept: file.works.length - added - same }));
   await list.changed();
 }
 

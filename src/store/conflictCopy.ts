@@ -31,18 +31,24 @@ export function renamed({ work, past, future, gesture }: WorkState, name: string
   };
 }
 
-/** The open work goes on as a copy beside the other tab's, still to be saved. */
+/**
+ * The open work goes on as a copy beside the other tab's, still to be saved.
+ *
+ * @param theirs what that is called there; null where it cannot be read
+ */
 export async function goOnAsConflictCopy(
   { store, openWork, messages, list, backup, collisionWords }: SessionParts,
   collisions: readonly Collision[],
+  theirs: string | null,
 ): Promise<void> {
-  const { name: theirs } = store.getState().work;
-  const name = copyName(theirs);
-  const [before, id] = [openWork.id(), freshId()];
+  const { name: before } = store.getState().work;
+  const name = copyName(before);
+  const [left, id] = [openWork.id(), freshId()];
   openWork.goOnAs(id);
   store.setState(renamed(store.getState(), name));
-  backup.write(openWork.left(), false);
-  backup.discard(before);
-  messages.add(conflictCopySentence(theirs, name, await collisionWords(collisions)));
+  // Where there is no room for another, the old one stays.
+  if (backup.write(openWork.left(), false)) backup.discard(left);
+  // The words may still have to be loaded, for which no save waits.
+  void collisionWords(collisions).then((words) => messages.add(conflictCopySentence(theirs ?? before, name, words)));
   await list.setLastOpen(id);
 }

@@ -33,18 +33,22 @@ export function createCopies(parts: SessionParts): Copies {
   };
 
   const giveAll = async (): Promise<void> => {
-    const works: { work: Work; saved?: string }[] = [];
+    // The open one first of all: it may be the one that cannot be saved.
+    const works: { work: Work; saved?: string }[] = [
+      { work: toSave(store.getState()).work, saved: new Date(now()).toISOString() },
+    ];
     const leftOut: string[] = [];
-    await list.refresh();
-    for (const { id, name, saved } of state.getState().entries) {
-      const read =
-        id === openWork.id() ? { ok: true as const, value: toSave(store.getState()).work } : await library.peek(id);
+    const all = await library.list();
+    for (const { id, name, saved, binned } of all.ok ? all.value : []) {
+      if (binned !== null || id === openWork.id()) continue;
+      const read = await library.peek(id);
       if (read.ok) works.push({ work: read.value, saved: new Date(saved).toISOString() });
       else leftOut.push(name);
     }
     give({ name: allWorksName(now()), text: writeWorksFile(works) });
     if (leftOut.length > 0) messages.add(leftOutSentence(leftOut));
-    await copied();
+    if (!all.ok) messages.add(COPY_WORDS.onlyOpen);
+    else if (leftOut.length === 0) await copied();
   };
 
   const timeOf = async (name: "uncopied-since" | "reminded"): Promise<number | null> => {
@@ -63,7 +67,8 @@ export function createCopies(parts: SessionParts): Copies {
       if (work.invented || !isLasting) return;
       if (!isAsked) {
         isAsked = true;
-        state.setState({ isLasting: await persist(true) });
+        // A browser may ask her, and she may let it wait: the saving does not.
+        void persist(true).then((isPromised) => state.setState({ isLasting: isPromised }));
       }
       if (isNoted) return;
       isNoted = true;

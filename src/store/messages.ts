@@ -5,7 +5,6 @@ import type { MessageAction, SessionStore } from "./sessionState";
 export interface Messages {
   /** Gives the id to dismiss it by. */
   readonly add: (text: string, ...actions: readonly MessageAction[]) => string;
-  readonly has: (id: string) => boolean;
   readonly dismiss: (id: string) => void;
 }
 
@@ -16,7 +15,6 @@ export function createMessages(state: SessionStore): Messages {
       state.setState(({ messages }) => ({ messages: [...messages, { id, text, actions }] }));
       return id;
     },
-    has: (id) => state.getState().messages.some((message) => message.id === id),
     dismiss: (id) => state.setState(({ messages }) => ({ messages: messages.filter((message) => message.id !== id) })),
   };
 }

@@ -1,5 +1,6 @@
 /** Which work is open: what the library knows it by, and whether the page has changes of it that are not saved. */
 import type { Work } from "../core/decisions/work";
+import { freshId } from "./freshId";
 import { NEW_STAMP, type SavedWork } from "./library";
 import type { SessionStore } from "./sessionState";
 import { isSameButUnread, toSave, type Versions, type WorkStore } from "./workStore";
@@ -30,16 +31,22 @@ export interface OpenWork {
   readonly goOnAs: (id: string) => void;
 }
 
-/** Saves that are still to be heard of: each waits for the one before. */
-const ISSUED_KEPT = 20;
-
 /** Stamps tell which page saved, and its how manieth save it was. */
 const stampOf = (tab: string, count: number): string => `${tab}.${count}`;
 
 /** The how manieth save of that page a stamp is of; null where another page saved. */
 export function countIn(stamp: string, tab: string): number | null {
-  return stamp.startsWith(`${tab}.`) ? Number(stamp.slice(tab.length + 1)) : null;
+  const count = stamp.startsWith(`${tab}.`) ? Number(stamp.slice(tab.length + 1)) : NaN;
+  return Number.isInteger(count) ? count : null;
 }
+
+const RESTORED = "restored.";
+
+/** The stamp of what another page saved for one that it took for gone. */
+export const restoredStamp = (tab: string | null): string => `${RESTORED}${tab ?? ""}.${freshId()}`;
+
+/** Whether another page saved what this one had left. */
+export const isRestoredFor = (stamp: string, tab: string): boolean => stamp.startsWith(`${RESTORED}${tab}.`);
 
 /** @param tab the name of this page */
 export function createOpenWork(store: WorkStore, state: SessionStore, tab: string): OpenWork {
@@ -73,13 +80,13 @@ export function createOpenWork(store: WorkStore, state: SessionStore, tab: strin
       begun += 1;
       const next = stampOf(tab, begun);
       issued.set(next, saved);
-      const [oldest] = issued.keys();
-      if (issued.size > ISSUED_KEPT && oldest !== undefined) issued.delete(oldest);
       return next;
     },
     left: () => ({ saved: current(), base, begun }),
     issued: (one) => issued.get(one),
     markSaved: ({ work, past, future }, next) => {
+      // None that was begun from an older version can reach the library any more.
+      issued.clear();
       isGone = false;
       base = work;
       stamp = next;

@@ -6,9 +6,8 @@ import { mergeWorks, rebaseHistory } from "../document/mergeWorks";
 import { writeWorkFile } from "../document/workFile";
 import { backFromBinSentence, conflictCopySentence, copyName } from "../words/storage";
 import type { LeftBehind } from "./backup";
-import { freshId } from "./freshId";
 import { NEW_STAMP, type SavedWork, type SaveOutcome, type StorageFailure } from "./library";
-import { countIn } from "./openWork";
+import { countIn, restoredStamp } from "./openWork";
 import type { SessionParts } from "./sessionParts";
 
 /** How often another page may come first before it is left to the next one. */
@@ -60,24 +59,43 @@ async function restore(parts: SessionParts, left: LeftBehind, round = 1): Promis
     if (isIn(kept.value, left)) return { ok: true, value: { kind: "saved" } };
     const made = onTopOf(kept.value, left);
     if (!("collisions" in made)) {
-      const done = await saveAs(parts, made);
+      const done = await saveAs(parts, made, left);
       if (done.ok && done.value.kind === "broughtBack") messages.add(backFromBinSentence(made.work.name));
       // Another page has come first: once more, on top of what it saved.
       return done.ok && done.value.kind === "stale" && round < ROUNDS ? restore(parts, left, round + 1) : done;
     }
     const name = copyName(left.saved.work.name);
-    const copy = { ...left.saved, id: freshId(), stamp: NEW_STAMP, work: { ...left.saved.work, name } };
-    const done = await saveAs(parts, copy);
-    if (done.ok)
-      messages.add(conflictCopySentence(kept.value.work.name, name, await parts.collisionWords(made.collisions)));
-    return done;
+    const done = await saveCopy(parts, left, name);
+    if (done.ok && done.value.kind === "saved") {
+      void parts
+        .collisionWords(made.collisions)
+        .then((words) => messages.add(conflictCopySentence(kept.value.work.name, name, words)));
+    }
+    return asDone(done);
   }
   const { code } = kept.failure;
-  if (code === "storage/missing") return saveAs(parts, { ...left.saved, stamp: NEW_STAMP });
+  if (code === "storage/missing") return saveAs(parts, { ...left.saved, stamp: NEW_STAMP }, left);
   // What cannot be read is left as it lies.
-  if (code === "storage/damaged") return saveAs(parts, { ...left.saved, id: freshId(), stamp: NEW_STAMP });
+  if (code === "storage/damaged") return asDone(await saveCopy(parts, left, copyName(left.saved.work.name)));
   return kept;
 }
+
+/** Under an id that any page would give it, so that two that open at once keep it once. */
+const saveCopy = (parts: SessionParts, left: LeftBehind, name: string): Promise<Result<SaveOutcome, StorageFailure>> =>
+  saveAs(
+    parts,
+    {
+      ...left.saved,
+      id: `${left.saved.id}-${left.tab ?? ""}-${left.begun}`,
+      stamp: NEW_STAMP,
+      work: { ...left.saved.work, name },
+    },
+    left,
+  );
+
+/** Another page was quicker: it is kept. */
+const asDone = (done: Result<SaveOutcome, StorageFailure>): Result<SaveOutcome, StorageFailure> =>
+  done.ok ? { ok: true, value: { kind: "saved" } } : done;
 
 /** What was left, on top of what is kept. */
 function onTopOf(
@@ -104,5 +122,13 @@ function isIn(kept: SavedWork, { tab, saved, begun }: LeftBehind): boolean {
 
 const isSame = (a: Work, b: Work): boolean => writeWorkFile(a) === writeWorkFile(b);
 
-const saveAs = ({ library, now }: SessionParts, saved: SavedWork): Promise<Result<SaveOutcome, StorageFailure>> =>
-  library.save({ saved, stamp: freshId(), time: now(), isHistorySaved: false });
+async function saveAs(
+  { library, tabs, now }: SessionParts,
+  saved: SavedWork,
+  { tab }: LeftBehind,
+): Promise<Result<SaveOutcome, StorageFailure>> {
+  const stamp = restoredStamp(tab);
+  const done = await library.save({ saved, stamp, time: now(), isHistorySaved: false });
+  if (done.ok && done.value.kind !== "stale") tabs.tell({ kind: "saved", id: saved.id, stamp });
+  return done;
+}

@@ -1,5 +1,5 @@
 /** Whether the open work is saved, as the page shows it. */
-import { SAVING_WORDS, storageFailureSentence } from "../words/storage";
+import { DELETED_WORDS, SAVING_WORDS, storageFailureSentence } from "../words/storage";
 import type { StorageFailure } from "./library";
 import type { SessionStore } from "./sessionState";
 
@@ -8,6 +8,8 @@ export interface StorageStatus {
   readonly saving: () => void;
   readonly saved: () => void;
   readonly failed: (failure: StorageFailure) => void;
+  /** It was deleted for good in another tab, and stands on this page alone. */
+  readonly deleted: () => void;
 }
 
 /** @param isLasting whether works outlast the page: what is kept only until it is closed is never called saved */
@@ -22,6 +24,7 @@ export function createStorageStatus(state: SessionStore, isLasting: boolean): St
       if (state.getState().storage.state !== "failed") show("saving");
     },
     saved: () => show("saved"),
+    deleted: () => state.setState({ storage: { state: "failed", words: DELETED_WORDS } }),
     failed: (failure) => state.setState({ storage: { state: "failed", words: storageFailureSentence(failure) } }),
   };
 }

@@ -18,6 +18,8 @@ export interface WorkSwitch {
   readonly openSaved: (id: string) => Promise<boolean>;
   /** The first of the saved works that can be read, or a new one. */
   readonly openFirst: (ids: readonly string[], otherwise: Work) => Promise<void>;
+  /** The same, but the other one is only shown: it is saved once it is changed. */
+  readonly showFirst: (ids: readonly string[], otherwise: Work) => Promise<void>;
 }
 
 export function createWorkSwitch(parts: SessionParts, { save }: Autosave): WorkSwitch {
@@ -37,7 +39,7 @@ export function createWorkSwitch(parts: SessionParts, { save }: Autosave): WorkS
         endGesture(store);
         given = store.getState().work;
         // What cannot be saved now the next page may be able to save.
-        backup.write(openWork.left(), true);
+        backup.giveUp(openWork.left());
         void queue(next);
       },
     });
@@ -76,5 +78,10 @@ export function createWorkSwitch(parts: SessionParts, { save }: Autosave): WorkS
     await openNew(otherwise);
   };
 
-  return { afterSaving, openNew, openSaved, openFirst };
+  const showFirst = async (ids: readonly string[], otherwise: Work): Promise<void> => {
+    for (const id of ids) if (await openSaved(id)) return;
+    openWork.replace({ id: freshId(), work: otherwise, past: [], future: [], stamp: NEW_STAMP }, false);
+  };
+
+  return { afterSaving, openNew, openSaved, openFirst, showFirst };
 }

@@ -3,6 +3,7 @@ import type { Work } from "../core/decisions/work";
 import { isSame } from "../core/same";
 import { mergeWorks, rebaseHistory } from "../document/mergeWorks";
 import { goOnAsConflictCopy } from "./conflictCopy";
+import { isRestoredFor } from "./openWork";
 import type { SavedWork } from "./library";
 import type { SessionParts } from "./sessionParts";
 import { endGesture, toSave, type WorkState } from "./workStore";
@@ -14,14 +15,14 @@ import { endGesture, toSave, type WorkState } from "./workStore";
  * @param theirs null where it cannot be read
  */
 export async function takeIn(parts: SessionParts, theirs: SavedWork | null): Promise<void> {
-  const { store, openWork } = parts;
+  const { store, openWork, tabs } = parts;
   if (theirs !== null && theirs.stamp === openWork.stamp()) return;
   const ours = theirs === null ? undefined : openWork.issued(theirs.stamp);
   // A save of our own of which nothing was heard.
   if (theirs !== null && ours !== undefined) return openWork.markSaved(ours, theirs.stamp);
   const base = openWork.base();
-  if (theirs === null || base === null) return goOnAsConflictCopy(parts, []);
-  if (isTypedOver(store.getState(), base, theirs.work)) endGesture(store);
+  if (theirs === null || base === null) return goOnAsConflictCopy(parts, [], null);
+  if (!isRestoredFor(theirs.stamp, tabs.own) && isTypedOver(store.getState(), base, theirs.work)) endGesture(store);
   const { gesture, ...state } = store.getState();
   if (gesture === null && !openWork.isUnsaved()) {
     const { work, past, future } = theirs;
@@ -29,12 +30,16 @@ export async function takeIn(parts: SessionParts, theirs: SavedWork | null): Pro
     store.setState({ work, past, future });
     return;
   }
-  const { work, collisions } = mergeWorks(base, toSave({ gesture, ...state }).work, theirs.work);
-  if (collisions.length > 0) return goOnAsConflictCopy(parts, collisions);
-  const on = (mine: Work): Work => mergeWorks(base, mine, theirs.work).work;
+  const mine = toSave({ gesture, ...state }).work;
+  const merged = mergeWorks(base, mine, theirs.work);
+  // What a page that took this one for gone has saved is what stood here a moment ago.
+  const isOurs = isRestoredFor(theirs.stamp, tabs.own);
+  if (!isOurs && merged.collisions.length > 0) return goOnAsConflictCopy(parts, merged.collisions, theirs.work.name);
+  const on = (one: Work): Work =>
+    isOurs ? (rebaseHistory(base, [one], theirs.work)[0] ?? one) : mergeWorks(base, one, theirs.work).work;
   openWork.markSaved(theirs, theirs.stamp);
   store.setState({
-    work: gesture === null ? work : on(state.work),
+    work: on(state.work),
     // So that undo takes back what was done here, and not what was done there.
     past: rebaseHistory(base, state.past, theirs.work),
     future: rebaseHistory(base, state.future, theirs.work),
@@ -56,14 +61,15 @@ function isTypedOver({ gesture }: WorkState, base: Work, theirs: Work): boolean 
 /**
  * Looks whether another tab has saved the open work since, and takes it in.
  *
- * @param isBinned whether another tab has put it in the bin, where it may have been deleted for good
+ * @param binned works that other tabs have put in the bin, where they may have been deleted for good
  */
-export async function lookForNewer(parts: SessionParts, isBinned: boolean): Promise<void> {
+export async function lookForNewer(parts: SessionParts, binned: Set<string>): Promise<void> {
   const { library, openWork, status } = parts;
   const entry = await library.entry(openWork.id());
+  if (entry.ok && entry.value?.binned === null) binned.delete(openWork.id());
   if (!entry.ok || entry.value?.stamp === openWork.stamp()) return;
   // What was kept is gone, but it stands here on the page.
-  if (entry.value === null) return isBinned ? undefined : openWork.markGone();
+  if (entry.value === null) return binned.has(openWork.id()) ? status.deleted() : openWork.markGone();
   const theirs = await library.load(openWork.id());
   if (theirs.ok) await takeIn(parts, theirs.value);
   else status.failed(theirs.failure);

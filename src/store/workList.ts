@@ -32,8 +32,9 @@ export function createWorkList(library: Library, state: SessionStore, status: St
     });
   };
   const refresh = async (): Promise<void> => {
-    const all = await read();
-    if (all !== null) show(all);
+    // What the open work's own saving comes to is told by that.
+    const all = await library.list();
+    if (all.ok) show(all.value);
   };
   return {
     refresh,

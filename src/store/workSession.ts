@@ -56,24 +56,24 @@ export function createWorkSession(store: WorkStore, surroundings: Surroundings, 
   const copies = createCopies(parts);
   const autosave = createAutosave(parts, copies);
   const workSwitch = createWorkSwitch(parts, autosave);
-  const { afterSaving, openNew, openSaved, openFirst } = workSwitch;
+  const { afterSaving, openNew, openSaved, openFirst, showFirst } = workSwitch;
 
   const heard = (news: News): void => {
     if (news.kind === "binned" && news.id === openWork.id()) saySomebodyBinned(parts, workSwitch);
-    if (news.kind === "binned") binnedElsewhere = news.id;
-    if (news.kind === "saved" && news.id === binnedElsewhere) binnedElsewhere = null;
+    if (news.kind === "binned") binnedElsewhere.add(news.id);
+    if (news.kind === "saved") binnedElsewhere.delete(news.id);
     // What nobody looks at is brought up to date when somebody does.
     if (!surroundings.isHidden()) void look();
   };
   /** Whoever put the open work in the bin may have deleted it for good there: it comes back only with a change. */
-  let binnedElsewhere: string | null = null;
+  const binnedElsewhere = new Set<string>();
   let isLooking = false;
   const look = (): Promise<void> => {
     if (isLooking) return queue(async () => {});
     isLooking = true;
     return queue(async () => {
       isLooking = false;
-      await lookForNewer(parts, binnedElsewhere === openWork.id());
+      await lookForNewer(parts, binnedElsewhere);
       // Where nothing waits to be saved, what was just said of the storage is not to be taken back.
       if (openWork.isUnsaved()) await autosave.save();
       await list.refresh();
@@ -87,7 +87,10 @@ export function createWorkSession(store: WorkStore, surroundings: Surroundings, 
     const last = await library.pageValue("last-open");
     const ids = await list.ids();
     const begin = last.ok && last.value !== null && ids?.includes(last.value) !== false ? [last.value] : [];
-    await openFirst([...begin, ...(ids ?? []).filter((id) => !begin.includes(id))], first);
+    const known = [...begin, ...(ids ?? []).filter((id) => !begin.includes(id))];
+    // Where it is not known what there is, nothing is put beside it.
+    if (ids === null) await showFirst(known, first);
+    else await openFirst(known, first);
     goOnWithUnsaved(parts, unsaved);
     await copies.remind();
     if (parts.isLasting) state.setState({ isLasting: await parts.persist(false) });
@@ -106,9 +109,9 @@ export function createWorkSession(store: WorkStore, surroundings: Surroundings, 
     open: (id) => queue(() => afterSaving(async () => void (id === openWork.id() || (await openSaved(id))))),
     create: (work) => queue(() => afterSaving(() => openNew(work))),
     copy: (id) => queue(() => copy(id)),
-    bin: (id) => queue(() => binWork(parts, workSwitch, id)),
+    bin: (id) => queue(() => binWork(parts, workSwitch, autosave, id)),
     bringBack: (id) => queue(() => bringBack(parts, workSwitch, id)),
-    removeForGood: (id) => queue(() => removeForGood(parts, id)),
+    removeForGood: (id) => queue(() => removeForGood(parts, autosave, id)),
     bringIn: (read, fileName) =>
       queue(async () => {
         if (read.ok) await bringInFile(parts, workSwitch, read.value, fileName);

@@ -76,6 +76,10 @@ export const BIN_WORDS = {
   removeForGood: "Delete it for good",
 } as const;
 
+/** The open work lies in the library no longer, by her own wish elsewhere. */
+export const DELETED_WORDS =
+  "This work was deleted in another tab and stands on this page alone. It is kept again as soon as you change it.";
+
 /** What was kept went while the page was open: cleared by hand, or by the browser. */
 export const SAVED_AFRESH_WORDS =
   "What this browser kept of this work was cleared while it was open. It has been saved again; other works may be gone.";
@@ -107,6 +111,7 @@ export const COPY_WORDS = {
   reminder:
     "You have worked here for a month without a copy on your own disk. A browser can lose what it keeps: save a copy now.",
   all: "Download all my works",
+  onlyOpen: "The other works kept here could not be read just now: the file holds the open work alone.",
 } as const;
 
 export const leftOutSentence = (names: readonly string[]): string =>
@@ -115,12 +120,15 @@ export const leftOutSentence = (names: readonly string[]): string =>
 /** What came of opening a file of works. */
 export function broughtInSentence(
   fileName: string,
-  came: { readonly added: number; readonly same: number; readonly unreadable: number },
+  came: { readonly added: number; readonly same: number; readonly unreadable: number; readonly notKept: number },
 ): string {
   const said = [
     came.added === 0 ? "no new work" : `${came.added} ${came.added === 1 ? "work" : "works"} brought in`,
     ...(came.same === 0 ? [] : [`${came.same} ${came.same === 1 ? "was" : "were"} here already, the very same`]),
     ...(came.unreadable === 0 ? [] : [`${came.unreadable} could not be read`]),
+    ...(came.notKept === 0
+      ? []
+      : [`${came.notKept} could not be saved here and ${came.notKept === 1 ? "was" : "were"} left out`]),
   ];
   return `${fileName}: ${said.join("; ")}.`;
 }

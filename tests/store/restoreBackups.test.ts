@@ -110,7 +110,7 @@ describe("a page that closes before its last change is saved", () => {
     await closePage();
     page.library.damaged.add(id);
     await nextPage();
-    expect(names().toSorted()).toEqual([sampleWork.name, "changed"].toSorted());
+    expect(names().toSorted()).toEqual([sampleWork.name, "changed (copy)"].toSorted());
     expect(page.world.shelf.works.get(id)?.saved.work).toEqual(sampleWork);
     expect(page.world.local.size).toBe(0);
   });

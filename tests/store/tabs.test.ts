@@ -212,7 +212,7 @@ describe("changes on two pages that collide", () => {
     const id = first.state().openId;
     const { shown } = second.state();
     run(first.store, waist(700));
-    await wait(20);
+    await wait(1);
     run(second.store, waist(701));
     await settles();
     expect([first.state().openId, waistOf(first), first.work().name]).toEqual([id, 700, sampleWork.name]);
@@ -245,7 +245,7 @@ describe("changes on two pages that collide", () => {
     rename(second, "yours");
     await settles();
     expect(textsOf(second)).toEqual([
-      "“yours” was changed in another tab too (name and measure). What was changed here is kept beside it, as “yours (copy)”.",
+      "“mine” was changed in another tab too (name and measure). What was changed here is kept beside it, as “yours (copy)”.",
     ]);
     // Neither of what was saved as theirs nor of the copy is anything left over.
     expect(shared.world.local.size).toBe(0);
@@ -270,7 +270,7 @@ describe("changes on two pages that collide", () => {
   it("are the work that the next page opens with, which is the copy, made last", async () => {
     const [first, second] = await two();
     run(first.store, waist(700));
-    await wait(20);
+    await wait(1);
     run(second.store, waist(701));
     await settles();
     first.close();

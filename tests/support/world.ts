@@ -23,7 +23,9 @@ export type Fault =
   /** No answer, and nothing done. */
   | "silent"
   /** Done, but no answer. */
-  | "unheard";
+  | "unheard"
+  /** Done long after it was given up. */
+  | "late";
 
 export interface World {
   readonly shelf: Shelf;
@@ -66,6 +68,9 @@ export const newWorld = (): World => ({
 /** ms until a library that keeps silent is given up. */
 const PATIENCE = 4000;
 
+/** ms. So late is what comes late. */
+const LATE = 6000;
+
 /** ms that the library takes for an answer. */
 const ANSWER = 3;
 
@@ -83,6 +88,12 @@ function faultyLibrary(world: World, isDead: () => boolean): Library {
     if (isDead() || world.fault === "silent") return never();
     if (world.fault === "full") return fail({ code: "storage/full", detail: "no room" });
     if (world.fault === "aborted") return fail({ code: "storage/failed", detail: "aborted" });
+    if (world.fault === "late") {
+      await new Promise((resolve) => {
+        setTimeout(resolve, LATE);
+      });
+      if (isDead()) return never();
+    }
     const answer = await ask();
     return world.fault === "unheard" || isDead() ? never() : answer;
   };

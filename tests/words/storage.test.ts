@@ -153,13 +153,15 @@ describe("words of a damaged work", () => {
 
 describe("words of copies and files", () => {
   it("count what came of a file, one and many, and say nothing of what did not come", () => {
-    const said = (added: number, same: number, unreadable: number): string =>
-      broughtInSentence("f.json", { added, same, unreadable });
+    const said = (added: number, same: number, unreadable: number, notKept = 0): string =>
+      broughtInSentence("f.json", { added, same, unreadable, notKept });
     expect(said(1, 0, 0)).toBe("f.json: 1 work brought in.");
     expect(said(2, 0, 0)).toBe("f.json: 2 works brought in.");
     expect(said(0, 0, 0)).toBe("f.json: no new work.");
     expect(said(2, 1, 1)).toBe("f.json: 2 works brought in; 1 was here already, the very same; 1 could not be read.");
     expect(said(0, 3, 0)).toBe("f.json: no new work; 3 were here already, the very same.");
+    expect(said(1, 0, 0, 1)).toBe("f.json: 1 work brought in; 1 could not be saved here and was left out.");
+    expect(said(2, 0, 0, 3)).toBe("f.json: 2 works brought in; 3 could not be saved here and were left out.");
   });
 
   it("name the works that are left out, and the one that is here already", () => {
