@@ -34,6 +34,8 @@ export function createAutosave(parts: SessionParts, copies: Copies): Autosave {
   let isQueued = false;
   /** Works that were changed where nothing is kept for longer than the page is open. */
   const unkept = new Set<string>();
+  /** Whether a backup lies there that may be older than the page. */
+  let isLeft = false;
   /** What was left with its history. */
   let leftWhole: Work | null = null;
 
@@ -43,12 +45,23 @@ export function createAutosave(parts: SessionParts, copies: Copies): Autosave {
     // Not once more without its history.
     if (left.saved.work === leftWhole || (!isLasting && left.base === null)) return;
     leftWhole = whole ? left.saved.work : null;
+    isLeft = true;
     backup.write(left, whole);
   };
 
+  /** What was left is no longer what stands on the page: all of it is saved. */
+  const takeAway = (): void => {
+    if (!isLeft || !isLasting) return;
+    isLeft = false;
+    leftWhole = null;
+    backup.discard(openWork.id());
+  };
+
+  const isDone = (): boolean => !openWork.isUnsaved() && !openWork.isUncertain();
+
   const save = async (): Promise<void> => {
-    if (openWork.isUnsaved()) leave(false);
-    for (let round = 0; round < ROUNDS && openWork.isUnsaved(); round += 1) {
+    for (let round = 0; round < ROUNDS && !isDone(); round += 1) {
+      leave(false);
       status.saving();
       const current = openWork.current();
       const [stamp, time] = [openWork.begin(current), now()];
@@ -66,7 +79,6 @@ export function createAutosave(parts: SessionParts, copies: Copies): Autosave {
       if (!isLasting && openWork.base() !== null) unkept.add(current.id);
       if (done.value.kind === "stale") {
         await takeIn(parts, done.value.theirs);
-        if (openWork.isUnsaved()) leave(false);
         continue;
       }
       openWork.markSaved(current, stamp);
@@ -80,8 +92,8 @@ export function createAutosave(parts: SessionParts, copies: Copies): Autosave {
       if (done.value.kind === "broughtBack") messages.add(backFromBinSentence(work.name));
       await copies.wasSaved(work);
     }
-    if (openWork.isUnsaved()) return later(SOON);
-    if (isLasting) backup.discard(openWork.id());
+    if (!isDone()) return later(SOON);
+    takeAway();
     status.saved();
   };
 
@@ -95,7 +107,11 @@ export function createAutosave(parts: SessionParts, copies: Copies): Autosave {
 
   const soon = async (): Promise<void> => {
     timer = undefined;
-    if (!openWork.isUnsaved()) return;
+    if (isDone()) {
+      takeAway();
+      status.saved();
+      return;
+    }
     leave(false);
     // One that waits for its turn will save this too.
     if (isQueued) return;
@@ -120,8 +136,8 @@ export function createAutosave(parts: SessionParts, copies: Copies): Autosave {
   };
 
   store.subscribe(() => {
-    if (!openWork.isUnsaved()) return;
-    status.saving();
+    if (isDone() && !isLeft) return;
+    if (openWork.isUnsaved()) status.saving();
     later(SOON);
   });
 
@@ -134,7 +150,7 @@ export function createAutosave(parts: SessionParts, copies: Copies): Autosave {
     },
     pageIsClosing: () => {
       endGesture(store);
-      if (!openWork.isUnsaved() && !unkept.has(openWork.id())) return;
+      if (isDone() && !unkept.has(openWork.id())) return takeAway();
       leave(true);
       void flush();
     },

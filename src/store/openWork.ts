@@ -13,6 +13,8 @@ export interface OpenWork {
   readonly base: () => Work | null;
   readonly stamp: () => string;
   readonly isUnsaved: () => boolean;
+  /** Whether a save that is still to be heard of would put something else into the library than stands on the page. */
+  readonly isUncertain: () => boolean;
   /** Whether the history on the page is the one saved last. */
   readonly isHistorySaved: (now: Versions) => boolean;
   /** Puts a work on the page in place of the one that was open. */
@@ -65,6 +67,10 @@ export function createOpenWork(store: WorkStore, state: SessionStore, tab: strin
     base: () => base,
     stamp: () => stamp,
     isUnsaved: () => isGone || toSave(store.getState()).work !== base,
+    isUncertain: () => {
+      const { work } = current();
+      return [...issued.values()].some((version) => version.work !== work);
+    },
     isHistorySaved: (now) =>
       history !== null && isSameList(now.past, history.past) && isSameList(now.future, history.future),
     replace: ({ id: newId, stamp: newStamp, work, past, future }, isNew) => {

@@ -29,7 +29,8 @@ export async function restoreBackups(parts: SessionParts): Promise<readonly Left
     const done = await restore(parts, left);
     if (done.ok && done.value.kind !== "stale") {
       if (isLasting) backup.throwAway(left);
-      else backup.handOn(left);
+      // A second one of the same work stays where it is: it would take the place of the first.
+      else if (!isOwn(parts, left)) backup.handOn(left);
     } else if (!done.ok) {
       status.failed(done.failure);
       unsaved.push(left);
@@ -39,7 +40,8 @@ export async function restoreBackups(parts: SessionParts): Promise<readonly Left
 }
 
 /** What was left of the open work and could not be saved is on the page all the same, as changes still to be saved. */
-export function goOnWithUnsaved({ store, openWork, backup, tabs }: SessionParts, unsaved: readonly LeftBehind[]): void {
+export function goOnWithUnsaved(parts: SessionParts, unsaved: readonly LeftBehind[]): void {
+  const { store, openWork, backup } = parts;
   for (const left of unsaved) {
     if (left.saved.id !== openWork.id()) continue;
     const made = onTopOf(openWork.current(), left);
@@ -48,9 +50,13 @@ export function goOnWithUnsaved({ store, openWork, backup, tabs }: SessionParts,
     store.setState({ work, past, future });
     backup.write(openWork.left(), true);
     // It is this page's own from now on, unless there was no room for that either.
-    if (backup.all().some(({ tab, saved }) => tab === tabs.own && saved.id === left.saved.id)) backup.throwAway(left);
+    if (isOwn(parts, left)) backup.throwAway(left);
   }
 }
+
+/** Whether this page has a backup of its own of that work. */
+const isOwn = ({ backup, tabs }: SessionParts, left: LeftBehind): boolean =>
+  backup.all().some(({ tab, saved }) => tab === tabs.own && saved.id === left.saved.id);
 
 async function restore(parts: SessionParts, left: LeftBehind, round = 1): Promise<Result<SaveOutcome, StorageFailure>> {
   const { library, messages } = parts;

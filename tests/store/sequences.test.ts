@@ -121,16 +121,30 @@ class Model {
       const value = field.read(decided(page));
       if (value === before[at]) continue;
       const old = this.#typed.get(keyOf(field, before[at]));
-      if (old !== undefined) this.#standing.delete(keyOf(field, old.value));
+      this.#givesUp(field, before[at] ?? "", page);
       if (value === undefined) continue;
       const known = this.#typed.get(keyOf(field, value));
       // A value that was never typed is the work's own from the beginning.
       if (known === undefined && !this.#isMade(value, field)) continue;
+      // To take back what she has just typed here is no word against what she did elsewhere meanwhile.
+      if (known !== undefined && this.#gone.has(keyOf(field, value)) && this.#gone.get(keyOf(field, value)) !== page)
+        continue;
       const typed = { field, value, time: world.now, page, before: old };
       if (old !== undefined) this.#over.set(keyOf(field, old.value), [...this.#typedOver(old), typed]);
       this.#typed.set(keyOf(field, value), typed);
       this.#standing.set(keyOf(field, value), { field, values: new Set([value]) });
     }
+  }
+
+  /** Values that were given up, by the page on which that was; null: cleared away. */
+  readonly #gone = new Map<string, Page | null>();
+
+  /** Where a page was gone, it may be this value of several that has outlived it: then she has given that up. */
+  #givesUp(field: Field, value: string, by: Page | null): void {
+    if (this.#standing.has(keyOf(field, value))) this.#gone.set(keyOf(field, value), by);
+    this.#standing.delete(keyOf(field, value));
+    for (const [key, claim] of this.#standing)
+      if (claim.field === field && claim.values.size > 1 && claim.values.has(value)) this.#standing.delete(key);
   }
 
   /** What was typed over a value by somebody who saw it. */
@@ -165,6 +179,11 @@ class Model {
       const values = new Set([typed.value]);
       let before = typed.before;
       while (before !== undefined) {
+        // What was cleared away with the storage nobody can fall back on.
+        if (this.#gone.get(keyOf(typed.field, before.value)) === null) {
+          before = undefined;
+          break;
+        }
         values.add(before.value);
         for (const other of this.#typedOver(before)) values.add(other.value);
         if (world.now - before.time > GRACE) break;
@@ -186,6 +205,7 @@ class Model {
   }
 
   forgetAll(): void {
+    for (const key of this.#typed.keys()) this.#gone.set(key, null);
     this.#standing.clear();
   }
 
@@ -303,7 +323,7 @@ async function play(events: readonly Event[]): Promise<readonly string[]> {
   }
   world.fault = "none";
   world.isLocalFull = false;
-  for (const open of world.pages) open.close();
+  for (const open of world.pages) end(open, () => model.does(world, open, () => open.close()));
   await passes(world, 200);
   const last = await openPage(world, sampleWork);
   await passes(world, 1000);
