@@ -179,8 +179,9 @@ class Model {
       const values = new Set([typed.value]);
       let before = typed.before;
       while (before !== undefined) {
-        // What was cleared away with the storage nobody can fall back on.
-        if (this.#gone.get(keyOf(typed.field, before.value)) === null) {
+        // What was cleared away with the storage, or given up on another page, nobody can fall back on.
+        const key = keyOf(typed.field, before.value);
+        if (this.#gone.has(key) && this.#gone.get(key) !== page) {
           before = undefined;
           break;
         }
