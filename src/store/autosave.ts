@@ -1,7 +1,7 @@
 /** Autosave: saves the open work as it changes, one save after the other. */
 import type { Work } from "../core/decisions/work";
 import type { SessionParts } from "./sessionParts";
-import { backFromBinSentence, SAVED_AFRESH_WORDS } from "../words/storage";
+import { backFromBinSentence, keptAgainSentence, SAVED_AFRESH_WORDS } from "../words/storage";
 import type { Copies } from "./copies";
 import { takeIn } from "./takeIn";
 import { endGesture } from "./workStore";
@@ -27,7 +27,8 @@ const TRY_AGAIN = { first: 2000, most: 30_000 };
 const ROUNDS = 5;
 
 export function createAutosave(parts: SessionParts, copies: Copies): Autosave {
-  const { store, library, isLasting, backup, openWork, list, status, messages, tabs, queue, now } = parts;
+  const { store, library, isLasting, backup, openWork, list, status, messages, tabs, queue, now, binnedElsewhere } =
+    parts;
   let timer: ReturnType<typeof setTimeout> | undefined;
   let retry: ReturnType<typeof setTimeout> | undefined;
   let wait = TRY_AGAIN.first;
@@ -86,10 +87,15 @@ export function createAutosave(parts: SessionParts, copies: Copies): Autosave {
       const { id, work } = current;
       list.put({ id, name: work.name, wearer: work.wearer ?? null, stamp, saved: time, binned: null });
       if (done.value.kind === "savedAfresh") {
-        messages.add(SAVED_AFRESH_WORDS);
+        const isDeleted = binnedElsewhere.delete(id);
+        messages.dismissAbout(id);
+        messages.add(isDeleted ? keptAgainSentence(work.name) : SAVED_AFRESH_WORDS);
         await list.changed();
       }
-      if (done.value.kind === "broughtBack") messages.add(backFromBinSentence(work.name));
+      if (done.value.kind === "broughtBack") {
+        messages.dismissAbout(id);
+        messages.add(backFromBinSentence(work.name));
+      }
       await copies.wasSaved(work);
     }
     if (!isDone()) return later(SOON);

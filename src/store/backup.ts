@@ -24,7 +24,7 @@ export interface LeftBehind {
 }
 
 /** What a page leaves of a work. */
-export type LeftOf = Pick<LeftBehind, "saved" | "base" | "begun">;
+type LeftOf = Pick<LeftBehind, "saved" | "base" | "begun">;
 
 export interface Backup {
   /**

@@ -54,10 +54,10 @@ async function put(
     return;
   }
   tabs.tell({ kind: "binned", id });
-  const offer = messages.add(binnedSentence(name), {
+  messages.addAbout(id, binnedSentence(name), {
     label: BRING_BACK_WORDS,
     run: () => {
-      messages.dismiss(offer);
+      messages.dismissAbout(id);
       void queue(() => bringBack(parts, workSwitch, id));
     },
   });
@@ -72,6 +72,7 @@ export async function bringBack(
   const { library, openWork, list, messages } = parts;
   const done = await library.bin(id, null);
   if (!done.ok) return void messages.add(storageFailureSentence(done.failure));
+  messages.dismissAbout(id);
   if (id !== openWork.id()) await afterSaving(async () => void (await openSaved(id)));
   await list.changed();
 }
@@ -85,6 +86,7 @@ export async function removeForGood(
   if (id === openWork.id()) return;
   const done = await library.remove(id);
   if (done.ok) {
+    messages.dismissAbout(id);
     forget(id);
     // What this page has given up of it would bring it back.
     for (const left of backup.all())
@@ -104,10 +106,10 @@ export async function clearOldBin({ library, now }: SessionParts): Promise<void>
 export function saySomebodyBinned(parts: SessionParts, workSwitch: WorkSwitch): void {
   const { store, openWork, messages, queue } = parts;
   const id = openWork.id();
-  const offer = messages.add(binnedElsewhereSentence(store.getState().work.name), {
+  messages.addAbout(id, binnedElsewhereSentence(store.getState().work.name), {
     label: BRING_BACK_WORDS,
     run: () => {
-      messages.dismiss(offer);
+      messages.dismissAbout(id);
       void queue(() => bringBack(parts, workSwitch, id));
     },
   });

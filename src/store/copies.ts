@@ -21,7 +21,7 @@ export interface Copies {
 const MONTH = 30 * 24 * 60 * 60 * 1000;
 
 export function createCopies(parts: SessionParts): Copies {
-  const { store, state, library, isLasting, openWork, list, messages, queue, now, give, persist } = parts;
+  const { store, state, library, isLasting, openWork, messages, queue, now, give, persist } = parts;
   /** Whether it is known on this page that there is something to copy. */
   let isNoted = false;
   let isAsked = false;

@@ -51,6 +51,8 @@ export interface SessionParts extends Omit<Surroundings, "library" | "storage" |
   readonly messages: Messages;
   readonly tabs: Tabs;
   readonly queue: Queue;
+  /** Works that other pages have put in the bin, where they may have been deleted for good since. */
+  readonly binnedElsewhere: Set<string>;
 }
 
 /** @param heard what another page has to say */
@@ -76,6 +78,7 @@ export function createSessionParts(
     messages: createMessages(state),
     tabs,
     queue: createQueue(),
+    binnedElsewhere: new Set(),
     ...others,
   };
 }

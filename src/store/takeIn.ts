@@ -58,18 +58,14 @@ function isTypedOver({ gesture }: WorkState, base: Work, theirs: Work): boolean 
   return collisions.length > 0 || !isSame(work, theirs);
 }
 
-/**
- * Looks whether another tab has saved the open work since, and takes it in.
- *
- * @param binned works that other tabs have put in the bin, where they may have been deleted for good
- */
-export async function lookForNewer(parts: SessionParts, binned: Set<string>): Promise<void> {
-  const { library, openWork, status } = parts;
+/** Looks whether another tab has saved the open work since, and takes it in. */
+export async function lookForNewer(parts: SessionParts): Promise<void> {
+  const { library, openWork, status, binnedElsewhere } = parts;
   const entry = await library.entry(openWork.id());
-  if (entry.ok && entry.value?.binned === null) binned.delete(openWork.id());
+  if (entry.ok && entry.value?.binned === null) binnedElsewhere.delete(openWork.id());
   if (!entry.ok || entry.value?.stamp === openWork.stamp()) return;
   // What was kept is gone, but it stands here on the page.
-  if (entry.value === null) return binned.has(openWork.id()) ? status.deleted() : openWork.markGone();
+  if (entry.value === null) return binnedElsewhere.has(openWork.id()) ? status.deleted() : openWork.markGone();
   const theirs = await library.load(openWork.id());
   if (theirs.ok) await takeIn(parts, theirs.value);
   else status.failed(theirs.failure);

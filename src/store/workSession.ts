@@ -52,7 +52,7 @@ export interface WorkSession {
 export function createWorkSession(store: WorkStore, surroundings: Surroundings, first: Work): WorkSession {
   const state = createSessionState();
   const parts = createSessionParts(store, surroundings, state, (news) => heard(news));
-  const { openWork, list, status, messages, queue, library } = parts;
+  const { openWork, list, status, messages, queue, library, binnedElsewhere } = parts;
   const copies = createCopies(parts);
   const autosave = createAutosave(parts, copies);
   const workSwitch = createWorkSwitch(parts, autosave);
@@ -65,15 +65,13 @@ export function createWorkSession(store: WorkStore, surroundings: Surroundings, 
     // What nobody looks at is brought up to date when somebody does.
     if (!surroundings.isHidden()) void look();
   };
-  /** Whoever put the open work in the bin may have deleted it for good there: it comes back only with a change. */
-  const binnedElsewhere = new Set<string>();
   let isLooking = false;
   const look = (): Promise<void> => {
     if (isLooking) return queue(async () => {});
     isLooking = true;
     return queue(async () => {
       isLooking = false;
-      await lookForNewer(parts, binnedElsewhere);
+      await lookForNewer(parts);
       // Where nothing waits to be saved, what was just said of the storage is not to be taken back.
       if (openWork.isUnsaved()) await autosave.save();
       await list.refresh();

@@ -80,6 +80,9 @@ export const BIN_WORDS = {
 export const DELETED_WORDS =
   "This work was deleted in another tab and stands on this page alone. It is kept again as soon as you change it.";
 
+export const keptAgainSentence = (name: string): string =>
+  `“${entryName(name)}” was deleted in another tab. As you went on with it, it is kept again.`;
+
 /** What was kept went while the page was open: cleared by hand, or by the browser. */
 export const SAVED_AFRESH_WORDS =
   "What this browser kept of this work was cleared while it was open. It has been saved again; other works may be gone.";

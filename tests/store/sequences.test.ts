@@ -180,8 +180,8 @@ class Model {
       let before = typed.before;
       while (before !== undefined) {
         // What was cleared away with the storage, or given up on another page, nobody can fall back on.
-        const key = keyOf(typed.field, before.value);
-        if (this.#gone.has(key) && this.#gone.get(key) !== page) {
+        const older = keyOf(typed.field, before.value);
+        if (this.#gone.has(older) && this.#gone.get(older) !== page) {
           before = undefined;
           break;
         }

@@ -161,6 +161,7 @@ export async function openPage(
   world: World,
   first: Work,
   library: Library | StorageFailure | null = null,
+  persist: () => Promise<boolean | null> = async () => true,
 ): Promise<Page> {
   let isOver = false;
   const isDead = (): boolean => isOver;
@@ -175,7 +176,7 @@ export async function openPage(
       now: () => world.now,
       isHidden: () => page.isHidden,
       give: (file) => given.push(file),
-      persist: async () => true,
+      persist: (asks) => (asks ? persist() : Promise.resolve(null)),
       collisionWords: async (collisions) => collisions.map(({ of }) => of),
     },
     first,

@@ -18,7 +18,8 @@ export function Messages() {
 
   return (
     <div ref={place} className="messages-said" role="status">
-      {messages.map((message) => (
+      {/* The newest first: where there are many, the others are scrolled to. */}
+      {messages.toReversed().map((message) => (
         <div key={message.id} className="message">
           <p>{message.text}</p>
           <div className="message-actions">

@@ -67,7 +67,7 @@ export function LengthField(props: LengthFieldProps) {
     // To the next mark of the tape in that direction, so that a value between two marks meets them.
     const marks = from / STEPS[unit].small;
     const onMark = direction === 1 ? Math.floor(marks + ON_A_MARK) : Math.ceil(marks - ON_A_MARK);
-    const next = Math.round((onMark * STEPS[unit].small + direction * size) * 100) / 100;
+    const next = Math.round((onMark * STEPS[unit].small + direction * size) * 1e6) / 1e6;
     if ((next < 0 && !signed) || (refuse?.(next) ?? null) !== null) return null;
     last.current = { text: formatLengthEntry(next, unit), value: next };
     return { commands: [set(next)], text: last.current.text };

@@ -163,6 +163,16 @@ describe("LengthField", () => {
     expect(measuresOf(work().tapes).waistGirth).toBeCloseTo(to, 2);
   });
 
+  it("goes on from mark to mark of a tape in inches, to and fro", async () => {
+    // A sixteenth is 1.5875 mm, by the inch of 25.4 mm.
+    const { user, work } = await renderWork(<WaistField />, at(914.4, "in"));
+    await user.click(waist());
+    await user.keyboard("{ArrowUp}{ArrowUp}{ArrowUp}{ArrowUp}{ArrowUp}");
+    expect(measuresOf(work().tapes).waistGirth).toBeCloseTo(914.4 + 5 * 1.5875, 5);
+    await user.keyboard("{ArrowDown}{ArrowDown}{ArrowDown}{ArrowDown}{ArrowDown}{ArrowDown}{ArrowDown}");
+    expect(measuresOf(work().tapes).waistGirth).toBeCloseTo(914.4 - 2 * 1.5875, 5);
+  });
+
   it("shows the stepped value, not what could not be read before", async () => {
     const { user, work } = await renderWork(<WaistField />, at(700));
     await user.clear(waist());
