@@ -127,8 +127,7 @@ class Model {
       // A value that was never typed is the work's own from the beginning.
       if (known === undefined && !this.#isMade(value, field)) continue;
       // To take back what she has just typed here is no word against what she did elsewhere meanwhile.
-      if (known !== undefined && this.#gone.has(keyOf(field, value)) && this.#gone.get(keyOf(field, value)) !== page)
-        continue;
+      if (known !== undefined && this.#isGoneElsewhere(field, value, page)) continue;
       const typed = { field, value, time: world.now, page, before: old };
       if (old !== undefined) this.#over.set(keyOf(field, old.value), [...this.#typedOver(old), typed]);
       this.#typed.set(keyOf(field, value), typed);
@@ -136,12 +135,18 @@ class Model {
     }
   }
 
-  /** Values that were given up, by the page on which that was; null: cleared away. */
-  readonly #gone = new Map<string, Page | null>();
+  /** Values that were given up, by the pages on which that was; null: cleared away. */
+  readonly #gone = new Map<string, Set<Page | null>>();
+  #goes(key: string, by: Page | null): void {
+    this.#gone.set(key, (this.#gone.get(key) ?? new Set()).add(by));
+  }
+  #isGoneElsewhere(field: Field, value: string, here: Page): boolean {
+    return [...(this.#gone.get(keyOf(field, value)) ?? [])].some((by) => by !== here);
+  }
 
   /** Where a page was gone, it may be this value of several that has outlived it: then she has given that up. */
   #givesUp(field: Field, value: string, by: Page | null): void {
-    if (this.#standing.has(keyOf(field, value))) this.#gone.set(keyOf(field, value), by);
+    this.#goes(keyOf(field, value), by);
     this.#standing.delete(keyOf(field, value));
     for (const [key, claim] of this.#standing)
       if (claim.field === field && claim.values.size > 1 && claim.values.has(value)) this.#standing.delete(key);
@@ -180,8 +185,7 @@ class Model {
       let before = typed.before;
       while (before !== undefined) {
         // What was cleared away with the storage, or given up on another page, nobody can fall back on.
-        const older = keyOf(typed.field, before.value);
-        if (this.#gone.has(older) && this.#gone.get(older) !== page) {
+        if (this.#isGoneElsewhere(typed.field, before.value, page)) {
           before = undefined;
           break;
         }
@@ -206,7 +210,7 @@ class Model {
   }
 
   forgetAll(): void {
-    for (const key of this.#typed.keys()) this.#gone.set(key, null);
+    for (const key of this.#typed.keys()) this.#goes(key, null);
     this.#standing.clear();
   }
 
