@@ -3,7 +3,7 @@ import { afterEach, beforeEach, describe, expect, it, vi } from "vitest";
 import { fail } from "../../src/core/result";
 import type { Library } from "../../src/store/library";
 import { memoryLibrary } from "../../src/store/memoryLibrary";
-import { run } from "../../src/store/workStore";
+import { beginGesture, cancelGesture, preview, run } from "../../src/store/workStore";
 import { sampleWork } from "../support/sampleWork";
 import { newWorld, openPage, passes, type Page, type World } from "../support/world";
 
@@ -125,5 +125,53 @@ describe("a question of the browser that nobody answers", () => {
     await passes(world, 100);
     expect(keptNames()).toContain("mine, typed");
     expect(page.state().storage.state).toBe("saved");
+  });
+});
+
+describe("a page that ends while a save is on its way", () => {
+  it("leaves what stood on it, not what the save still carries", async () => {
+    const page = await openPage(world, sampleWork);
+    await passes(world, 100);
+    const hand = beginGesture(page.store, "keys");
+    preview(page.store, hand, [{ kind: "setName", name: "typed" }]);
+    // On its way after 40 ms, and there 3 ms later.
+    await passes(world, 41);
+    cancelGesture(page.store, hand);
+    page.close();
+    // The library has taken it all the same.
+    const [id] = world.shelf.works.keys();
+    const lying = world.shelf.works.get(id ?? "");
+    if (id === undefined || lying === undefined) throw new Error("no work");
+    const saved = { ...lying.saved, work: { ...lying.saved.work, name: "typed" }, stamp: stampOnTheWay() };
+    world.shelf.works.set(id, { saved, entry: { ...lying.entry, stamp: saved.stamp } });
+    await openPage(world, sampleWork);
+    await passes(world, 100);
+    expect(keptNames()).toEqual([sampleWork.name]);
+  });
+});
+
+/** The stamp that the save had: the page's name, and its next number after what the backup counts. */
+function stampOnTheWay(): string {
+  const [key] = world.local.keys();
+  const [, tab] = /unsaved\/([^/]+)\//.exec(key ?? "") ?? [];
+  const { begun }: { begun?: unknown } = JSON.parse(world.local.get(key ?? "") ?? "{}");
+  return `${tab}.${String(begun)}`;
+}
+
+describe("a page that is taken for gone", () => {
+  it("goes on with its own work, of which another has saved what it had left", async () => {
+    const first = await openPage(world, sampleWork);
+    await passes(world, 100);
+    world.isChannelOpen = false;
+    world.fault = "full";
+    const hand = beginGesture(first.store, "keys");
+    preview(first.store, hand, [{ kind: "setName", name: "9" }]);
+    await passes(world, 60);
+    world.fault = "none";
+    await openPage(world, sampleWork);
+    expect(keptNames()).toEqual(["9"]);
+    preview(first.store, hand, [{ kind: "setName", name: "92" }]);
+    await passes(world, 5000);
+    expect(keptNames()).toEqual(["92"]);
   });
 });
