@@ -2,7 +2,7 @@
  * Bringing older files up to date: one pure step from each version to the next, applied in order. What a step is given
  * has not been parsed, and what it returns the schema then judges. A step may throw at what it cannot bring up to date.
  */
-export const CURRENT_VERSION = 6;
+export const CURRENT_VERSION = 7;
 
 export type Upgrades = Readonly<Record<number, (work: unknown) => unknown>>;
 
@@ -13,6 +13,7 @@ export const UPGRADES: Upgrades = {
   3: paperMayBeChosen,
   4: frameIsABaseSize,
   5: wearerMayBeNamed,
+  6: adviceMayBeAnswered,
 };
 
 /** Version 2 names the style of a pattern: before it there was but one, and none had straps. */
@@ -43,6 +44,11 @@ function frameIsABaseSize(work: unknown): unknown {
 
 /** Version 6 may hold the wearer's name and what she sees of sewn darts: before it nothing was said of either. */
 function wearerMayBeNamed(work: unknown): unknown {
+  return work;
+}
+
+/** Version 7 may hold what the pattern says of lengths, and her answers to advice: before it nothing was said of either. */
+function adviceMayBeAnswered(work: unknown): unknown {
   return work;
 }
 

@@ -1,0 +1,44 @@
+/** Version 6 to 7: what the pattern says of lengths and answers to advice may be there; a work without them stays as it was. */
+import { describe, expect, it } from "vitest";
+import { readWorkFile } from "../../src/document/workFile";
+
+const work = {
+  name: "Old",
+  invented: true,
+  unit: "cm",
+  paper: "A4",
+  tapes: [{ taken: "2026-03-01", readings: { bustGirth: [900, 902], waistGirth: [730] } }],
+  age: 44,
+  pattern: {
+    name: "Old pattern",
+    chart: { sizes: [{ label: "12", bust: 880, waist: 700, hip: 940 }], draftedDifference: 50, cups: [] },
+    ease: { bust: 60, waist: 30, hip: 50 },
+    length: "waist",
+    closure: { place: "centreBack", belowWaist: 0, buttons: 7 },
+    style: "sideDart",
+    strap: "wide",
+  },
+  easeWanted: { waist: 20 },
+  picks: { baseSize: "12" },
+  alterations: [{ kind: "fit", id: "a", fit: "swayBack", amount: 12 }],
+  allowances: { hem: 25 },
+  sheetFormat: "A3",
+  printerMargin: 6,
+  unread: { "measure.hipGirth": "about 100" },
+};
+
+const fileOf = (version: number, more: object): string =>
+  JSON.stringify({ bodicewright: "work", version, work: { ...work, ...more } });
+
+describe("a file of version 6", () => {
+  it("opens with nothing added and nothing changed", () => {
+    expect(readWorkFile(fileOf(6, {}))).toStrictEqual({ ok: true, value: work });
+  });
+
+  it("is damaged where it is none of today, as before", () => {
+    expect(readWorkFile(fileOf(6, { name: 7 }))).toEqual({
+      ok: false,
+      failure: { code: "file/damaged", places: ["name"] },
+    });
+  });
+});
