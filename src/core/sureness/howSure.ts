@@ -13,13 +13,14 @@ import { printedGirths } from "../plan/printed";
 import type { Work } from "../decisions/work";
 import { remember } from "../remember";
 import { fail, invariant, ok, type Result } from "../result";
-import { BUST_LEFT_ALONE, KNOWN_EXACTLY, NEVER } from "../tolerance";
+import { BUST_LEFT_ALONE, KNOWN_EXACTLY, LINE_BAND_WIDE, NEVER } from "../tolerance";
 import type { Mm } from "../units";
 import { NINE_OF_TEN, normalBelow, weighedPlaces } from "../statistics/normal";
 import { differenceTaken, pickBust, pickCup, pickBaseSize, reachOf, upperChestOf } from "../sizing/pickBaseSize";
 import { intervalOf } from "../sizing/pickInterval";
 import type { Taken } from "../sizing/sizing";
 import { solveLevel } from "../sizing/solveLevel";
+import { suretyOf, type Surety } from "./surety";
 
 /** What is done at the bust: nothing, a full bust adjustment or a small one. */
 export type BustDone = "nothing" | "full" | "small";
@@ -65,8 +66,19 @@ export interface HowSure {
   /** What the planner takes, going by the measures as they were read. */
   readonly picked: Omit<Way, "probability">;
   readonly lines: readonly LineBand[];
+  /** Of each pick by itself. */
+  readonly surety: Sureties;
   /** What it all stands on. */
   readonly girths: Girths;
+}
+
+/** How sure each pick is; null where there is nothing to pick, or nothing tells it. */
+export interface Sureties {
+  readonly baseSize: Surety | null;
+  readonly cup: Surety | null;
+  readonly bust: Surety | null;
+  readonly waist: Surety | null;
+  readonly hip: Surety | null;
 }
 
 export interface Girths {
@@ -92,17 +104,39 @@ export function howSure(work: SureInputs): Result<HowSure, PlanFailure> {
   // Taken as independent, though the estimate leans on the bust too: it is much the wider of the two, so little is lost.
   const told = upperChest === null && estimate !== null ? waysOf(chart, bust, estimate) : ways;
   const isTold = upperChest !== null || estimate !== null;
+  const picked = wayAt(chart, bust.value, upperChest?.value ?? null);
+  const sizes = marginal(ways, ({ size }) => size);
+  const cups = chart.cups.length === 0 || !isTold ? [] : marginal(told, ({ cup }) => cup);
+  const lines = linesOf(work, girths);
   return ok({
     ways,
-    sizes: marginal(ways, ({ size }) => size),
+    sizes,
     sizesGuessed: upperChest === null && estimate !== null ? marginal(told, ({ size }) => size) : [],
-    cups: chart.cups.length === 0 || !isTold ? [] : marginal(told, ({ cup }) => cup),
+    cups,
     bust: { nothing: shareOf(told, "nothing"), full: shareOf(told, "full"), small: shareOf(told, "small") },
     cupsGuessed: upperChest === null && estimate !== null,
-    picked: wayAt(chart, bust.value, upperChest?.value ?? null),
-    lines: linesOf(work, girths),
+    picked,
+    lines,
+    surety: {
+      baseSize: suretyAmong(sizes, picked.size),
+      cup: suretyAmong(cups, picked.cup),
+      bust: picked.size === null || !isTold ? null : suretyOf(shareOf(told, picked.bust)),
+      waist: suretyOfLine(lines, "waist"),
+      hip: suretyOfLine(lines, "hip"),
+    },
     girths,
   });
+}
+
+function suretyAmong(chances: readonly Chance[], label: string | null): Surety | null {
+  if (label === null || chances.length === 0) return null;
+  return suretyOf(chances.find((chance) => chance.label === label)?.probability ?? 0);
+}
+
+/** A line is as sure as it is that it lies within `LINE_BAND_WIDE` of where it is drawn, at each of four side-seam edges. */
+function suretyOfLine(lines: readonly LineBand[], level: LineBand["level"]): Surety | null {
+  const line = lines.find((one) => one.level === level);
+  return line === undefined ? null : suretyOf(1 - 2 * normalBelow((-4 * LINE_BAND_WIDE) / line.spread));
 }
 
 /** The girths that base size and cup stand on; null without a bust. */
