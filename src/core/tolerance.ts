@@ -167,9 +167,6 @@ export const NEARLY_SURE = 0.9;
 /** Probability. From it on a pick is called likely. */
 export const LIKELY = 0.7;
 
-/** Probability. Two chances that are apart by less are as good as equal: what a reading is good to is a rule of thumb itself. */
-export const CHANCES_ALIKE = 0.15;
-
 /** Probability. A way that is less likely than this is left out: it is told nowhere. */
 export const NEVER = 1e-9;
 

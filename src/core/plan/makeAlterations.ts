@@ -247,6 +247,7 @@ function bustPlanned(
       surgery: traces,
       moved: [{ piece: bustPiece, from, to: bustPoint.printed }],
       notes: [
+        ...(alteration === asked ? [] : [{ code: "bustShort" as const, asked, made: alteration }]),
         ...(drop === 0 ? [] : [{ code: "centreLengthened" as const, amount: drop }]),
         ...(smoothed === 0 ? [] : [{ code: "armholeSmoothed" as const, turned: smoothed }]),
       ],
