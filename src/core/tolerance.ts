@@ -140,6 +140,18 @@ export const ON_TRIANGLE = 1e-6;
 /** mm. A bust difference this small is left alone (common practice, no source: half an inch). */
 export const BUST_LEFT_ALONE = 12;
 
+/** mm of harm. Two ways to cut a body that are nearer to each other are a tie: the weights of harm are known no better (our own choice). */
+export const HARM_TIE = 2;
+
+/** mm of harm. Two ways that differ by less harm alike: what rounding leaves of equal sums. */
+export const HARM_ALIKE = 1e-6;
+
+/** mm. A girth known to less than this is taken as known exactly: no tape is read as finely. */
+export const SPREAD_WORTH_WEIGHING = 0.5;
+
+/** mm. Along a girth, a change of the pick is found to this: a tenth of what is told. */
+export const PICK_CHANGES_TO = 0.05;
+
 /** mm. A bust point that is seen this far from where the measures put it is worth measuring again: one reading of a length is no better. */
 export const BUST_POINT_AGREEMENT = 10;
 
@@ -154,9 +166,6 @@ export const NEARLY_SURE = 0.9;
 
 /** Probability. From it on a pick is called likely. */
 export const LIKELY = 0.7;
-
-/** Probability. Two chances that are apart by less are as good as equal: what a reading is good to is a rule of thumb itself. */
-export const CHANCES_ALIKE = 0.15;
 
 /** Probability. A way that is less likely than this is left out: it is told nowhere. */
 export const NEVER = 1e-9;

@@ -30,6 +30,7 @@ const sure: HowSure = {
   picked: { size: "12", cup: "C", bust: "nothing" },
   cupsGuessed: false,
   lines: [],
+  surety: { baseSize: null, cup: null, bust: null, waist: null, hip: null },
   girths: { bust: { value: 905, spread: 10 }, upperChest: { value: 832, spread: 12 }, estimate: null },
 };
 

@@ -11,12 +11,12 @@ import { Select } from "../fields/Select";
 import { Sum } from "../fields/Sum";
 import { Pick } from "./Pick";
 import { Strip } from "./Strip";
-import { chanceOf, girthRead } from "./chances";
+import { chanceOf, sizingGirths } from "./chances";
 
 export interface BaseSizePickViewProps {
   readonly work: Work;
   readonly pick: BaseSizePick;
-  /** How likely each size is, the wearer's own picks laid aside. */
+  /** How likely each size is. */
   readonly sizes: readonly Chance[];
   readonly own: boolean;
   readonly planners: Plan | null;
@@ -41,7 +41,7 @@ export function BaseSizePickView({ work, pick, sizes, own, planners }: BaseSizeP
     >
       <p>
         Neck, shoulders and armhole are cut on the {pick.label} line
-        {own ? "" : `, picked by your ${pick.byBust ? "bust" : "upper chest"}`}.
+        {own ? "" : `, picked by your ${pick.byBust ? "bust" : "upper chest and bust together"}`}.
         {pick.beyond > 0 && (
           <>
             {" "}
@@ -65,11 +65,7 @@ export function BaseSizePickView({ work, pick, sizes, own, planners }: BaseSizeP
       <Sum
         question={`Why ${pick.label}?`}
         lines={baseSizeSum(pick, drafted, work.unit)}
-        note={chanceNote(
-          [girthRead(bodyOf(work.tapes), pick.byBust ? "bustGirth" : "upperChestGirth")],
-          pick.spread,
-          work.unit,
-        )}
+        note={chanceNote(sizingGirths(bodyOf(work.tapes)), work.unit)}
       />
       <Select
         label="Take another frame"

@@ -35,12 +35,12 @@ export function BustPickView({ work, sizing, own, planners }: BustPickViewProps)
       <LengthField
         label="Set the bust alteration"
         field="pick.bustAlteration"
-        value={bust.alteration}
+        value={bust.asked}
         signed
         set={(bustAlteration) => ({ kind: "setPick", picks: { bustAlteration } })}
         hint="The whole change of girth: half of it on the half front. Less than nothing makes it smaller."
       />
-      {bust.alteration !== 0 && (
+      {bust.asked !== 0 && (
         <button
           type="button"
           className="link-button"
