@@ -25,6 +25,10 @@ export interface HandleProps {
 
 /** Pixels: what is seen, and what a finger may touch. */
 const SEEN = 7;
+/** Where a whole garment stands on a small table, dots of the full size would hide a cup. */
+const LEAST_SEEN = 3.5;
+/** mm to a pixel up to which they are of the full size. */
+const FULL_AT = 1.4;
 const TOUCHED = 22;
 /** A run of arrow keys is one step of undo until the keys rest this long. */
 const KEY_REST = 900;
@@ -170,7 +174,7 @@ export const Handle = memo((props: HandleProps) => {
     [],
   );
 
-  const r = SEEN * mmPerPixel;
+  const r = (selected ? SEEN : Math.max(LEAST_SEEN, SEEN * Math.min(1, FULL_AT / mmPerPixel))) * mmPerPixel;
   return (
     <g
       className="handle"
