@@ -125,6 +125,8 @@ export const Handle = memo((props: HandleProps) => {
     window.clearTimeout(keys.current.rest);
     keys.current = null;
     gesture[how]();
+    // Where it had come to is not true any more.
+    if (how === "cancel") onSay("");
   };
 
   const onKeyDown = (event: React.KeyboardEvent): void => {
