@@ -11,7 +11,7 @@ export const HARM = {
   /** A mm that the upper chest lies off the base size's own: neck, shoulder and armhole go with it, and no seam takes them in. */
   frame: 0.75,
   /** A mm more for each that it lies outside the base size's interval: a neighbour is nearer there. */
-  frameOutside: 4,
+  frameOutside: 8,
   /** That the bust is altered at all: the front is cut up, its darts are drawn anew. */
   altered: 15,
   /** A mm let in at the bust. */

@@ -67,9 +67,14 @@ function worthTaking(work: Asked): readonly NextMeasure[] | null {
 const chestOf = ({ upperChest, estimate }: Girths): Taken | null => upperChest ?? estimate;
 
 /** Probability of the likeliest way. */
-function bestChance({ pattern: { chart }, picks }: Asked, bust: Taken, upperChest: Taken | null): number {
+function bestChance(
+  { pattern: { chart }, picks }: Asked,
+  bust: Taken,
+  upperChest: Taken | null,
+  isRough = false,
+): number {
   const own = ownPicksOf(chart, picks);
-  return own.ok ? Math.max(...chancesOf(chart, { bust, upperChest }, own.value).chances) : 0;
+  return own.ok ? Math.max(...chancesOf(chart, { bust, upperChest }, own.value, isRough).chances) : 0;
 }
 
 /** Both together are asked for only where that gains so many times what the better one gains alone. */
@@ -148,7 +153,7 @@ function expectedBest(work: Asked, girths: Girths, measures: readonly BaseSizeGi
   for (const bust of means("bustGirth", girths.bust)) {
     for (const chest of chests) {
       const weight = bust.weight * chest.weight;
-      sum += weight * bestChance(work, bust.girth ?? girths.bust, chest.girth);
+      sum += weight * bestChance(work, bust.girth ?? girths.bust, chest.girth, true);
       total += weight;
     }
   }

@@ -1,18 +1,24 @@
 /**
  * How often the planner's own rule picks each way, over all that the body may measure given what the tape read. Nothing is
- * drawn by lot: the upper chest is cut into thin cells, none of which crosses the bound between two base sizes; along the
- * bust, in each cell, the places where the rule changes are found and the normal distribution is summed exactly.
+ * drawn by lot: the upper chest is cut into cells, the finer the more the rule changes there; along the bust, in each cell, the places where the rule changes are found and the normal distribution is summed exactly.
  */
 import type { SizeChart } from "../chart/sizeChart";
 import { remember } from "../remember";
 import { invariant } from "../result";
-import { alterationFor } from "../sizing/harm";
+import { alterationFor, bustHarm } from "../sizing/harm";
 import { lookedUpIn, reachOf } from "../sizing/pickSizing";
 import { frameHarms, leastHarm, offersFor, type Offer, type OwnPicks, type TakenGirths } from "../sizing/pickWay";
 import { intervalOf } from "../sizing/pickInterval";
 import type { Taken } from "../sizing/sizing";
 import { normalBelow } from "../statistics/normal";
-import { BUST_LEFT_ALONE, NEVER, PICK_CHANGES_TO, SPREAD_WORTH_WEIGHING } from "../tolerance";
+import {
+  BUST_LEFT_ALONE,
+  CHANCE_OF_A_CELL,
+  HARM_TIE,
+  NEVER,
+  PICK_CHANGES_TO,
+  SPREAD_WORTH_WEIGHING,
+} from "../tolerance";
 import type { Mm } from "../units";
 
 /** What is done at the bust: nothing, a full bust adjustment or a small one. */
@@ -49,13 +55,16 @@ interface Row {
   readonly ways: readonly number[];
 }
 
-/** A stretch of the upper chest in which the rule is taken to be as in its middle. */
+/** A stretch of the upper chest. What is known of it is found when it is first asked for. */
 interface Cell {
   readonly from: Mm;
   readonly to: Mm;
-  /** Found when it is first asked for. */
+  /** The rule in its middle. */
   row: Row | null;
+  halves: readonly [Cell, Cell] | null;
 }
+
+const cellOf = (from: Mm, to: Mm): Cell => ({ from, to, row: null, halves: null });
 
 /** The rule for one chart and one doubt. */
 interface Regions {
@@ -73,17 +82,20 @@ interface Spreads extends OwnPicks {
   readonly bustSpread: Mm;
   /** null: not taken. */
   readonly chestSpread: Mm | null;
-  /** Hundreds of mm: the bust about which the rule is wanted. */
+  /** In steps of `ABOUT`: the bust about which the rule is wanted. */
   readonly about: number;
 }
 
-/** The finest cells of the upper chest: a share of its spread, and never so fine that nobody could tell. */
-const CELLS_IN_A_SPREAD = 6;
-const WIDEST_CELL: Mm = 3;
+/** Cells of the upper chest are cut finer wherever the rule is not the same all over one. */
+const CELLS_IN_A_SPREAD = 2;
+const WIDEST_CELL: Mm = 8;
+const NARROWEST_CELL: Mm = 0.4;
 /** Standard deviations either way that are looked through: all but some 1e-6 of a normal value lies nearer. */
 const FURTHEST = 5;
-const HUNDRED: Mm = 100;
-const REGIONS_KEPT = 8;
+const ABOUT: Mm = 40;
+const REGIONS_KEPT = 24;
+/** A stretch along the bust longer than this is looked at in its middle too. */
+const LONG_STRETCH: Mm = 5;
 
 const regionsOf = remember(
   ["chart", "bustSpread", "chestSpread", "about", "baseSize", "cup", "bustAlteration"],
@@ -108,11 +120,7 @@ function cellsOf({ chart, chestSpread }: Spreads): readonly Cell[] {
     const from = invariant(bounds[index], "bound");
     const count = Math.ceil((to - from) / widest);
     const width = (to - from) / count;
-    return Array.from({ length: count }, (_, at) => ({
-      from: from + at * width,
-      to: from + (at + 1) * width,
-      row: null,
-    }));
+    return Array.from({ length: count }, (_, at) => cellOf(from + at * width, from + (at + 1) * width));
   });
 }
 
@@ -130,17 +138,22 @@ export function waysOf(chart: SizeChart, girths: TakenGirths, own: OwnPicks = {}
     .toSorted((a, b) => b.probability - a.probability);
 }
 
-/** Probability of each way of the chart's rule, in an order of its own; the first is to be off the chart. */
+/**
+ * Probability of each way of the chart's rule, in an order of its own; the first is to be off the chart.
+ *
+ * @param isRough quicker by far, and out by a hundredth at the most: good enough where many are averaged
+ */
 export function chancesOf(
   chart: SizeChart,
   { bust, upperChest }: TakenGirths,
   own: OwnPicks = {},
+  isRough = false,
 ): { readonly ways: readonly WayTaken[]; readonly chances: readonly number[] } {
   const regions = regionsOf({
     chart,
     bustSpread: bust.spread,
     chestSpread: upperChest?.spread ?? null,
-    about: Math.round(bust.value / HUNDRED),
+    about: Math.round(bust.value / ABOUT),
     baseSize: own.baseSize,
     cup: own.cup,
     bustAlteration: own.bustAlteration,
@@ -148,7 +161,7 @@ export function chancesOf(
   const sums: number[] = [];
   if (upperChest === null) addByBust(regions, bust, sums);
   else if (upperChest.spread < SPREAD_WORTH_WEIGHING) addAlong(rowAt(regions, upperChest.value), bust, 1, sums);
-  else addCells(regions, upperChest, bust, sums);
+  else addCells(regions, upperChest, bust, isRough, sums);
   const off = own.baseSize === undefined ? offChance(chart, upperChest ?? bust, upperChest === null) : 0;
   const total = sums.reduce((all, sum) => all + sum, 0);
   // Off the chart no size is asked for; what the cells leave out of it is shared among the rest.
@@ -157,14 +170,48 @@ export function chancesOf(
   return { ways: regions.ways, chances };
 }
 
-function addCells(regions: Regions, chest: Taken, bust: Taken, sums: number[]): void {
+function addCells(regions: Regions, chest: Taken, bust: Taken, isRough: boolean, sums: number[]): void {
   const reach = FURTHEST * chest.spread;
   for (const cell of regions.cells) {
     if (cell.to < chest.value - reach || cell.from > chest.value + reach) continue;
-    const weight = normalBetween(cell.from, cell.to, chest);
-    cell.row ??= rowAt(regions, (cell.from + cell.to) / 2);
-    addAlong(cell.row, bust, weight, sums);
+    if (isRough) for (const half of halvesOf(cell)) addHalf(regions, half, chest, bust, sums);
+    else addCell(regions, cell, chest, bust, sums);
   }
+}
+
+/** Adds a cell by its halves; each is cut again where the chances in the two are not alike. */
+function addCell(regions: Regions, cell: Cell, chest: Taken, bust: Taken, sums: number[]): void {
+  const halves = halvesOf(cell).map((half) => {
+    const chances: number[] = [];
+    addHalf(regions, half, chest, bust, chances);
+    return { half, chances };
+  });
+  const weights = halves.map(({ chances }) => chances.reduce((all, chance) => all + chance, 0));
+  const whole = (weights[0] ?? 0) + (weights[1] ?? 0);
+  const isAlike = regions.ways.every((_, way) => {
+    const [one, other] = halves.map(({ chances }, at) => (chances[way] ?? 0) / (weights[at] ?? 0));
+    return !(Math.abs((one ?? 0) - (other ?? 0)) * whole > CHANCE_OF_A_CELL);
+  });
+  if (isAlike || cell.to - cell.from <= NARROWEST_CELL) {
+    for (const { chances } of halves)
+      chances.forEach((chance, way) => {
+        sums[way] = (sums[way] ?? 0) + chance;
+      });
+    return;
+  }
+  for (const { half } of halves) addCell(regions, half, chest, bust, sums);
+}
+
+function halvesOf(cell: Cell): readonly [Cell, Cell] {
+  const middle = (cell.from + cell.to) / 2;
+  cell.halves ??= [cellOf(cell.from, middle), cellOf(middle, cell.to)];
+  return cell.halves;
+}
+
+/** Adds a stretch by the rule in its middle. */
+function addHalf(regions: Regions, half: Cell, chest: Taken, bust: Taken, sums: number[]): void {
+  half.row ??= rowAt(regions, (half.from + half.to) / 2);
+  addAlong(half.row, bust, normalBetween(half.from, half.to, chest), sums);
 }
 
 const normalBetween = (from: Mm, to: Mm, { value, spread }: Taken): number =>
@@ -204,18 +251,22 @@ function addByBust(regions: Regions, bust: Taken, sums: number[]): void {
 
 /** The rule along the bust, about the bust that was read. */
 function rowAt(regions: Regions, chest: Mm | null): Row {
-  const { offers, spreads } = regions;
+  const { spreads } = regions;
   const { bustSpread, chestSpread, about, bustAlteration } = spreads;
+  const reach = ABOUT / 2 + FURTHEST * bustSpread;
+  const [least, most] = [about * ABOUT - reach, about * ABOUT + reach];
   const upperChest = chest === null || chestSpread === null ? null : { value: chest, spread: chestSpread };
-  const still = upperChest === null ? null : frameHarms(offers, { bust: { value: 0, spread: 0 }, upperChest });
+  const all = upperChest === null ? null : frameHarms(regions.offers, { bust: { value: 0, spread: 0 }, upperChest });
+  const near = all === null ? regions.offers.map((_, at) => at) : worthWeighing(regions, all, least, most);
+  const offers = near.map((at) => invariant(regions.offers[at], "offer"));
+  const still = all === null ? null : near.map((at) => invariant(all[at], "harm"));
   const wayAt = (value: Mm): number => {
     const bust = { value, spread: bustSpread };
     const frames = still ?? frameHarms(offers, { bust, upperChest: null });
     const at = leastHarm(offers, frames, bust, bustAlteration);
-    return placeOf(regions, at, bustAlteration ?? alterationFor(value - invariant(offers[at], "offer").bust));
+    const alteration = bustAlteration ?? alterationFor(value - invariant(offers[at], "offer").bust);
+    return placeOf(regions, invariant(near[at], "place"), alteration);
   };
-  const reach = HUNDRED / 2 + FURTHEST * bustSpread;
-  const [least, most] = [about * HUNDRED - reach, about * HUNDRED + reach];
   const jumps = offers
     .flatMap(({ bust }) => [bust - BUST_LEFT_ALONE, bust + BUST_LEFT_ALONE])
     .filter((at) => at > least && at < most);
@@ -230,7 +281,8 @@ function rowAt(regions: Regions, chest: Mm | null): Row {
   ends.slice(0, -1).forEach((from, index) => {
     const to = invariant(ends[index + 1], "end");
     // Between two places at which an alteration begins, no harm jumps.
-    const inner = [from + PICK_CHANGES_TO / 10, (from + to) / 2, to - PICK_CHANGES_TO / 10];
+    const [start, end] = [from + PICK_CHANGES_TO / 10, to - PICK_CHANGES_TO / 10];
+    const inner = to - from > LONG_STRETCH ? [start, (from + to) / 2, end] : [start, end];
     let [at, way] = [from, wayAt(invariant(inner[0], "first"))];
     put(at, way);
     for (const next of inner.slice(1)) {
@@ -240,6 +292,22 @@ function rowAt(regions: Regions, chest: Mm | null): Row {
     }
   });
   return { places, ways };
+}
+
+/** Places of the offers that may harm least anywhere between two busts: the others harm more than some other's worst. */
+function worthWeighing(
+  { offers, spreads: { bustSpread, bustAlteration } }: Regions,
+  frames: readonly number[],
+  least: Mm,
+  most: Mm,
+): readonly number[] {
+  const harmAt = (at: number, value: Mm): number => {
+    const residual = value - invariant(offers[at], "offer").bust;
+    return invariant(frames[at], "harm") + bustHarm(residual, bustAlteration ?? alterationFor(residual), bustSpread);
+  };
+  const worst = offers.map((_, at) => Math.max(harmAt(at, least), harmAt(at, most)));
+  const bound = Math.min(...worst) + HARM_TIE;
+  return offers.flatMap((_, at) => (invariant(frames[at], "harm") <= bound ? [at] : []));
 }
 
 /** Where between two places the way stops being the first one's. */

@@ -167,7 +167,7 @@ function harms(of: SizeChart, bust: number, chest: number, [bustSpread, chestSpr
     const frame = mean(
       chest,
       chestSpread,
-      (u) => 0.75 * Math.abs(u - own) + 4 * (Math.max(0, u - own - up) + Math.max(0, own - down - u)),
+      (u) => 0.75 * Math.abs(u - own) + 8 * (Math.max(0, u - own - up) + Math.max(0, own - down - u)),
     );
     const cups = of.cups.length === 0 ? [{ label: null, difference: of.draftedDifference }] : of.cups;
     return cups.map((cup) => {
