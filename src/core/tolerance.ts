@@ -187,6 +187,9 @@ export const LINE_BAND_WIDE = 3;
 /** mm. What amounts and entries are kept to, so that a field shows what is there. */
 export const KEPT_TO = 0.1;
 
+/** mm. A girth printed in centimetres and in inches is one girth when within this: charts round to whole and to half ones. */
+export const BOTH_UNITS_AGREEMENT = 13;
+
 /** mm. What a sewn seam may be out by in an answer: half of what amounts are kept to. */
 export const SEAM_KEPT = KEPT_TO / 2;
 

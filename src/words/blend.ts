@@ -21,6 +21,15 @@ export function shareWords(between: readonly [string, string], share: number): s
   return `${percent(share)} of the way from the ${lower} line to the ${upper} line`;
 }
 
+/** The same as short as it can be told: "40 % from 12 to 14", "on 12", "30 % beyond 20". */
+export function shortShareWords(between: readonly [string, string], share: number): string {
+  const [lower, upper] = between;
+  if (Math.abs(share) < ON_THE_LINE) return `on ${lower}`;
+  if (Math.abs(share - 1) < ON_THE_LINE) return `on ${upper}`;
+  if (share < 0) return `${percent(-share)} inside ${lower}`;
+  return share > 1 ? `${percent(share - 1)} beyond ${upper}` : `${percent(share)} from ${lower} to ${upper}`;
+}
+
 /** "3 mm outside the 12 line", or nothing where the line lies on it. */
 export function offsetWords(line: Pick<CutLine, "between" | "offset">, unit: LengthUnit): string {
   const amount = formatAmount(Math.abs(line.offset), unit);

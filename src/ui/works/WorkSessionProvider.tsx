@@ -1,7 +1,7 @@
 import { useEffect, useLayoutEffect, useMemo, useRef, useState, type ReactNode } from "react";
 import { useStore } from "zustand";
 import type { Work } from "../../core/decisions/work";
-import { blankPattern, blankWork } from "../../document/blank";
+import { blankWork } from "../../document/blank";
 import type { WorkSession } from "../../store/workSession";
 import { createShowing, ShowingProvider } from "../session/ofWork";
 import { WorkStoreProvider, type WorkStore } from "../session/useWork";
@@ -42,7 +42,6 @@ export function WorkSessionProvider({ store, session, children }: WorkSessionPro
 
   const actions = useMemo(
     () => ({
-      blankPattern: blankPattern(),
       open: (id: string) => {
         void session.open(id);
       },
