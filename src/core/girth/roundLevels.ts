@@ -60,7 +60,8 @@ interface Zone {
  */
 export function roundLevels(halves: readonly [PieceSet, PieceSet], opens: OpenSeam, end: Mm): readonly RoundLevel[] {
   if (halves.some(({ frontBasque, backBasque }) => frontBasque === undefined || backBasque === undefined)) return [];
-  const [left, right] = [zonesOf(halves[0]), zonesOf(halves[1])];
+  const left = zonesOf(halves[0]);
+  const right = halves[1] === halves[0] ? left : zonesOf(halves[1]);
   return [
     ...seamLevels(halves, opens),
     ...left.flatMap((zone, at) => {
@@ -148,20 +149,21 @@ function inRow(edges: readonly Edge[], seam: SeamName): readonly Edge[] {
 }
 
 function levelsIn(zone: Zone, other: Zone, opens: OpenSeam, end: Mm): readonly RoundLevel[] {
-  const sides = [zone, other].flatMap(({ front, back }) => [...bendsOf(front), ...bendsOf(back)]);
-  const ends = opens === "side" ? [end] : [zone, other].flatMap(({ back }) => sidesAt(back, back.inner, end));
+  const both = other === zone ? [zone] : [zone, other];
+  const sides = both.flatMap(({ front, back }) => [...bendsOf(front), ...bendsOf(back)]);
+  const ends = opens === "side" ? [end] : both.flatMap(({ back }) => sidesAt(back, back.inner, end));
   const places = [...new Set(zone.way === 1 ? [...sides, ...ends] : sides)].toSorted((a, b) => a - b);
   return places.flatMap((side): RoundLevel[] => {
-    const level = [zone, other].map(({ front, back }) => ({ front: levelAt(front, side), back: levelAt(back, side) }));
     let girth: Mm = 0;
-    let along: Mm = 0;
-    for (const [at, { front, back }] of level.entries()) {
+    let below: Mm = 0;
+    for (const half of both) {
+      const [front, back] = [levelAt(half.front, side), levelAt(half.back, side)];
       if (front === null || back === null) return [];
-      const { base, way } = at === 0 ? zone : other;
-      girth += front.width + back.width;
-      along += (way * (opens === "side" ? base.side + side : base.centreBack + back.centre)) / 2;
+      const { base, way } = half;
+      girth += (2 / both.length) * (front.width + back.width);
+      below += (way * (opens === "side" ? base.side + side : base.centreBack + back.centre)) / both.length;
     }
-    return [{ girth, below: along, seam: null }];
+    return [{ girth, below, seam: null }];
   });
 }
 
@@ -187,7 +189,7 @@ function bendsOf({ piece, outer, inner, next }: Strip): readonly Mm[] {
     ...piece.darts.flatMap((dart) => [dart.apex, dart.inner, dart.outer].map((name) => pointOf(piece, name).y)),
     ...(next === null ? [] : bendsOf(next).flatMap((s) => heightsAt(inner, s).map(({ y }) => y))),
   ];
-  return heights.flatMap((y) => crossingsAt(outer, y).map(({ s }) => s));
+  return [...new Set(heights)].flatMap((y) => crossingsAt(outer, y).map(({ s }) => s));
 }
 
 /** Where along the outer seam the level runs that meets the inner one at a sewn distance. */
@@ -198,18 +200,25 @@ const heightsAt = (way: readonly Station[], s: Mm): readonly Station[] => places
 const crossingsAt = (way: readonly Station[], y: Mm): readonly Station[] => placesAt(way, "y", y);
 
 function placesAt(way: readonly Station[], by: "s" | "y", value: Mm): readonly Station[] {
-  return way.flatMap((to, at): Station[] => {
-    const from = at === 0 ? undefined : way[at - 1];
-    if (from === undefined) return [];
-    const [toFrom, toTo] = [Math.abs(value - from[by]), Math.abs(value - to[by])];
-    const whole = toFrom + toTo;
-    if (whole > Math.abs(to[by] - from[by]) + SOLVER_ACCURACY) return [];
-    // Along the mouth of a dart, or a level stretch: both ends.
-    if (whole <= SOLVER_ACCURACY) return [from, to];
-    const share = toFrom / whole;
-    const on = (name: keyof Station): Mm => from[name] + share * (to[name] - from[name]);
-    return [{ s: on("s"), x: on("x"), y: on("y") }];
-  });
+  const places: Station[] = [];
+  let from: Station | null = null;
+  for (const to of way) {
+    if (from !== null && isBetween(value, from[by], to[by])) places.push(...onStretch(from, to, by, value));
+    from = to;
+  }
+  return places;
+}
+
+const isBetween = (value: Mm, a: Mm, b: Mm): boolean =>
+  value >= Math.min(a, b) - SOLVER_ACCURACY && value <= Math.max(a, b) + SOLVER_ACCURACY;
+
+function onStretch(from: Station, to: Station, by: "s" | "y", value: Mm): readonly Station[] {
+  const whole = to[by] - from[by];
+  // Along the mouth of a dart, or a level stretch: both ends.
+  if (Math.abs(whole) <= SOLVER_ACCURACY) return [from, to];
+  const share = Math.min(1, Math.max(0, (value - from[by]) / whole));
+  const on = (name: keyof Station): Mm => from[name] + share * (to[name] - from[name]);
+  return [{ s: on("s"), x: on("x"), y: on("y") }];
 }
 
 const sum = (values: readonly number[]): number => values.reduce((a, b) => a + b, 0);

@@ -30,7 +30,8 @@ export function derivePlan(work: Work): Result<Plan, PlanFailure> {
   const garment = planGarment(work, picked, made.left, made.right);
   const left = planHalf(work, picked, garment, made.left);
   const right = made.right === made.left ? left : planHalf(work, picked, garment, made.right);
-  const halves = [setOf(left.pieces), setOf(right.pieces)] as const;
+  const ofLeft = setOf(left.pieces);
+  const halves = [ofLeft, right === left ? ofLeft : setOf(right.pieces)] as const;
   const checksOf = (half: PlanHalf): readonly CheckResult[] => checksOn(work, picked, halves, half);
   return ok({
     ...garment,
