@@ -210,6 +210,9 @@ export const GIRTH_WORTH_TELLING = 1;
 /** mm. Girths of two bodies that are apart by less are called the same: no tape is good to it. */
 export const ALIKE_BY_TAPE = 5;
 
+/** mm. An opening that lets through less than this more than it must is told to be tried first: bodies and cloth do not give alike (our own choice). */
+export const OPENING_NEAR = 30;
+
 /** Share of the way between two lines (no unit). Nearer than this to a line is the line itself: no pencil is finer. */
 export const ON_THE_LINE = 0.005;
 
