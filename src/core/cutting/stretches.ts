@@ -1,8 +1,7 @@
 /** The stitch line all round, stretch by stretch, each with what lies outside it. */
 import { allowanceOf } from "./usualAllowances";
-import { dartCap } from "../dart/dartCap";
-import { lineEdge, type EdgeCurve } from "../geometry/edgeCurve";
-import { invariant } from "../result";
+import { dartCapHalves } from "../dart/dartCap";
+import { edgeReverse, type EdgeCurve } from "../geometry/edgeCurve";
 import { curveOf } from "../pattern/ring";
 import { dartOf, type Piece, type SeamName } from "../pattern/piece";
 import type { Mm } from "../units";
@@ -42,7 +41,8 @@ export function stretchesOf(
     if (edge.mouthOf === null) return [stretch(curveOf(piece, edge), false)];
     // A dart's cap goes from its inner mouth end to the outer one; the ring may come the other way.
     const { inner } = dartOf(piece, edge.mouthOf);
-    const cap = edge.from === inner ? dartCap(piece, edge.mouthOf) : dartCap(piece, edge.mouthOf).toReversed();
-    return cap.slice(1).map((to, index) => stretch(lineEdge(invariant(cap[index], "cap"), to), true));
+    const cap = dartCapHalves(piece, edge.mouthOf).flat();
+    const along = edge.from === inner ? cap : cap.map((curve) => edgeReverse(curve)).toReversed();
+    return along.map((curve) => stretch(curve, true));
   });
 }

@@ -198,7 +198,7 @@ function trueDart(piece: Piece, dart: Dart, cutting: readonly RingPoint[]): True
   const mouth = [pointOf(piece, dart.inner), pointOf(piece, dart.outer)] as const;
   if (dart.gathered === true) return { name: dart.name, legs: [], fold: null, end, mouth, gathered: true };
   const legs = legsOf(piece, dart.name);
-  const tip = invariant(dartCap(piece, dart.name)[1], "tip of a cap");
+  const [, tip] = dartCap(piece, dart.name);
   const fold = cutNotch(
     { piece: piece.name, kind: "dart", number: 0, seam: dart.seam, at: tip, outward: directionOf(end, tip) },
     cutting,
