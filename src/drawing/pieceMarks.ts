@@ -1,6 +1,6 @@
 /** One piece as marks to draw: path data in the piece frame, mm. */
 import { legsOf } from "../core/dart/bowedLegs";
-import { dartCap, dartCapHalves } from "../core/dart/dartCap";
+import { dartCap, dartCapOf } from "../core/dart/dartCap";
 import { isInOutline } from "../core/geometry/outline";
 import { distance, midpoint, piecePoint, type PiecePoint } from "../core/geometry/point";
 import { edgeReverse, type EdgeCurve } from "../core/geometry/edgeCurve";
@@ -52,7 +52,7 @@ export function pieceMarks(piece: Piece): PieceMarks {
       dart: dart.name,
       legs: dart.gathered === true ? gathersOf(inner, outer) : legsPath(piece, dart.name),
       fold: dart.gathered === true ? "" : polyline([apex, tip]),
-      cap: chainPath(dartCapHalves(piece, dart.name).flat()),
+      cap: chainPath(dartCapOf(piece, dart.name).halves.flat()),
       apex,
       inner,
       outer,
@@ -144,7 +144,7 @@ function stitchPath(piece: Piece): string {
     const curve = curveOf(piece, edge);
     if (path === "") path = `M${written(curve.a)}`;
     if (edge.mouthOf !== null) {
-      const cap = dartCapHalves(piece, edge.mouthOf).flat();
+      const cap = dartCapOf(piece, edge.mouthOf).halves.flat();
       const isAlong = distance(invariant(cap[0], "cap").a, curve.a) < SAME_POINT;
       path += onward(isAlong ? cap : cap.map((one) => edgeReverse(one)).toReversed());
     } else path += onward([curve]);

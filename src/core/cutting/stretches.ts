@@ -1,7 +1,11 @@
 /** The stitch line all round, stretch by stretch, each with what lies outside it. */
 import { allowanceOf } from "./usualAllowances";
-import { dartCapHalves } from "../dart/dartCap";
-import { edgeReverse, type EdgeCurve } from "../geometry/edgeCurve";
+import { dartCapOf } from "../dart/dartCap";
+import { edgeMap, edgeReverse, type EdgeCurve } from "../geometry/edgeCurve";
+import { distance, type PiecePoint } from "../geometry/point";
+import { reflectInLine } from "../geometry/segment";
+import { invariant } from "../result";
+import { SAME_POINT } from "../tolerance";
 import { curveOf } from "../pattern/ring";
 import { dartOf, type Piece, type SeamName } from "../pattern/piece";
 import type { Mm } from "../units";
@@ -15,6 +19,8 @@ export interface Stretch {
   readonly fold: boolean;
   /** Part of the cap across a dart's mouth. */
   readonly cap: boolean;
+  /** Where it ends at the tip of a cap: how it would go on, and the dart's end, from which the dart's middle runs to the tip. */
+  readonly tip?: { readonly beyond: readonly EdgeCurve<"piece">[]; readonly apex: PiecePoint };
 }
 
 /**
@@ -41,8 +47,21 @@ export function stretchesOf(
     if (edge.mouthOf === null) return [stretch(curveOf(piece, edge), false)];
     // A dart's cap goes from its inner mouth end to the outer one; the ring may come the other way.
     const { inner } = dartOf(piece, edge.mouthOf);
-    const cap = dartCapHalves(piece, edge.mouthOf).flat();
-    const along = edge.from === inner ? cap : cap.map((curve) => edgeReverse(curve)).toReversed();
-    return along.map((curve) => stretch(curve, true));
+    const { halves, beyond, apex } = dartCapOf(piece, edge.mouthOf);
+    const tip = invariant(halves[1][0], "cap").a;
+    const isAlong = edge.from === inner;
+    const along = isAlong
+      ? halves.flat()
+      : halves
+          .flat()
+          .map((curve) => edgeReverse(curve))
+          .toReversed();
+    // Seen along the ring, the half that comes first goes on as the inner half does, or as its mirror image.
+    const mirror = (p: PiecePoint): PiecePoint => (isAlong ? p : reflectInLine(p, apex, tip));
+    const turned = { apex, beyond: beyond.map((curve) => edgeMap(curve, mirror)) };
+    return along.map((curve) => ({
+      ...stretch(curve, true),
+      ...(distance(curve.b, tip) < SAME_POINT ? { tip: turned } : {}),
+    }));
   });
 }

@@ -1,6 +1,6 @@
 /** The lines of a piece that are sewn: its seams with the caps of darts in them, and the legs of its darts. */
 import { legsOf } from "../dart/bowedLegs";
-import { dartCapHalves } from "../dart/dartCap";
+import { dartCapOf } from "../dart/dartCap";
 import {
   edgeLength,
   edgeParameterAtLength,
@@ -30,7 +30,7 @@ export function sewnRing(piece: Piece): readonly SewnLine[] {
   return piece.edges.flatMap((edge): SewnLine[] => {
     const { seam, from, to, mouthOf } = edge;
     if (mouthOf === null) return [lineOf(curveOf(piece, edge), { seam, from, to, dart: null })];
-    const cap = dartCapHalves(piece, mouthOf).flat();
+    const cap = dartCapOf(piece, mouthOf).halves.flat();
     const isAlong = piece.darts.find(({ name }) => name === mouthOf)?.inner === from;
     const way = isAlong ? cap : cap.map((curve) => edgeReverse(curve)).toReversed();
     return way.map((curve, index, all) =>

@@ -10,7 +10,7 @@ import { Bezier } from "bezier-js";
 import * as fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { fitOf } from "../../../src/core/alterations/fit/index";
-import { dartCapHalves } from "../../../src/core/dart/dartCap";
+import { dartCapOf } from "../../../src/core/dart/dartCap";
 import { legsOf } from "../../../src/core/dart/bowedLegs";
 import type { EdgeCurve } from "../../../src/core/geometry/edgeCurve";
 import { tapesOf } from "../../../src/core/measures/tape";
@@ -83,8 +83,8 @@ const seamsOf = (piece: Piece) =>
 
 const capsOf = (piece: Piece) =>
   piece.darts.flatMap(({ name, seam }) =>
-    dartCapHalves(piece, name)
-      .flat()
+    dartCapOf(piece, name)
+      .halves.flat()
       .map((curve) => ({ seam, curve })),
   );
 
