@@ -1,5 +1,5 @@
 /** The stitch line all round, stretch by stretch, each with what lies outside it. */
-import { allowanceOf } from "./usualAllowances";
+import { allowanceOn } from "./usualAllowances";
 import { dartCapOf } from "../dart/dartCap";
 import { edgeMap, edgeReverse, type EdgeCurve } from "../geometry/edgeCurve";
 import { distance, type PiecePoint } from "../geometry/point";
@@ -36,7 +36,7 @@ export function stretchesOf(
 ): readonly Stretch[] {
   return piece.edges.flatMap((edge): Stretch[] => {
     const fold = onFold && edge.seam === "centre";
-    const allowance = allowances === null || fold ? 0 : allowanceOf(allowances, edge.seam);
+    const allowance = allowances === null || fold ? 0 : allowanceOn(piece, allowances, edge.seam);
     const stretch = (curve: EdgeCurve<"piece">, cap: boolean): Stretch => ({
       curve,
       seam: edge.seam,

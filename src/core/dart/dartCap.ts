@@ -112,7 +112,7 @@ function partedAt(
   chain: Chain,
   apex: PiecePoint,
   way: Radians,
-): { readonly until: Chain; readonly rest: Chain } | null {
+): { readonly until: Chain; readonly rest: Chain } {
   const level = (p: PiecePoint): PiecePoint => rotateAbout(p, apex, radians(-way));
   for (const [index, edge] of chain.entries()) {
     const t = edgeCrossingsAtY(edgeMap(edge, level), apex.y).find((at) => level(edgePointAt(edge, at)).x > apex.x);
