@@ -168,7 +168,7 @@ export function nextWords(next: NextMeasure, hasCups: boolean, unit: LengthUnit)
 
 /** Said where nothing is settled and yet readings would tell little. */
 export const NOTHING_NEXT =
-  "Two more readings of any measure would settle little more. Cut the likeliest way, and let the toile decide.";
+  "Two more readings of any measure would settle little more. Cut it this way, and let the toile decide.";
 
 /** One bar: a way to cut it, or what is only guessed. */
 interface SureBar {
