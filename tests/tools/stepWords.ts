@@ -48,6 +48,9 @@ function measure(): {
     const parent = node.parentElement;
     if (parent === null || !parent.checkVisibility({ visibilityProperty: true })) continue;
     const { width, height } = parent.getBoundingClientRect();
+    // What lies below the fold of a sheet.
+    const fold = parent.closest("[data-folded]")?.getBoundingClientRect().bottom ?? Infinity;
+    if (parent.getBoundingClientRect().top >= fold) continue;
     // What only a reader of the screen hears is a pixel wide.
     if (width <= 1 || height <= 1) continue;
     words += (node.textContent ?? "").split(/\s+/).filter((word) => /[\p{L}\d]/u.test(word)).length;

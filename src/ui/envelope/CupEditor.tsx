@@ -5,6 +5,7 @@ import { formatLength } from "../../words/terms/length";
 import { useRunAll } from "../session/useRunAll";
 import { useRun, useSettledWork, useWorkStore } from "../session/useWork";
 import { LengthField } from "../fields/LengthField";
+import { Term } from "../fields/Term";
 import { TextField } from "../fields/TextField";
 import { Findings } from "./Findings";
 import { takeAlong } from "./unreadRows";
@@ -51,7 +52,8 @@ export function CupEditor() {
         </div>
       </div>
       <p className="aside">
-        Bust less upper chest that each version is drafted for. Leave the list empty if the pattern has one front only.
+        How much larger the bust is than the upper chest, as <Term name="drafted">each version is drafted</Term>. None
+        if the pattern has one front only.
       </p>
       <ol className="rows">
         {cups.map((cup, index) => (
@@ -78,12 +80,12 @@ export function CupEditor() {
         ))}
       </ol>
       <LengthField
-        label="The chart’s bust column is drafted for a difference of"
+        label="The chart’s own bust: larger than the upper chest by"
         field="chart.draftedDifference"
         value={drafted}
         signed
         set={(value) => ({ kind: "setDraftedDifference", value })}
-        hint={`${formatLength(usualDraftedDifference(unit), unit)} if the envelope does not say: common practice for a B cup.`}
+        hint={`${formatLength(usualDraftedDifference(unit), unit)} if the envelope does not say (common practice, a B cup).`}
       />
     </section>
   );

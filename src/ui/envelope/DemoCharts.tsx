@@ -14,8 +14,9 @@ export function DemoCharts() {
     [empty],
   );
   return (
-    <div className="demo-charts" role="group" aria-label="Charts to start from">
-      <p className="aside">Start from another chart (this one can be brought back with undo):</p>
+    <details className="demo-charts">
+      <summary>Start from another chart</summary>
+      <p className="aside">Undo brings this one back.</p>
       <div className="actions">
         {patterns
           .filter((pattern) => pattern.name !== open)
@@ -30,6 +31,6 @@ export function DemoCharts() {
             </button>
           ))}
       </div>
-    </div>
+    </details>
   );
 }
