@@ -181,8 +181,8 @@ export function bustSentence(pick: BustPick, unit: LengthUnit): string {
       : `${over}, left as it is because you set no alteration.`;
   }
   return pick.alteration > 0
-    ? `Full bust adjustment of ${size} in all, ${formatAmount(pick.alteration / 2, unit)} on the half front.`
-    : `Small bust adjustment of ${size} in all, ${formatAmount(-pick.alteration / 2, unit)} on the half front.`;
+    ? `Full bust adjustment of ${size} altogether, ${formatAmount(pick.alteration / 2, unit)} on the half front.`
+    : `Small bust adjustment of ${size} altogether, ${formatAmount(-pick.alteration / 2, unit)} on the half front.`;
 }
 
 /** "Frame 12, cup C". */

@@ -69,8 +69,8 @@ describe("how sure a pick is", () => {
 describe("what the bust needs", () => {
   const pick = { difference: 80, residual: 30, leftAlone: false, chosenBy: "residual" } as const;
   it.each([
-    [{ ...pick, alteration: 30 }, "Full bust adjustment of 30 mm in all, 15 mm on the half front."],
-    [{ ...pick, residual: -26, alteration: -26 }, "Small bust adjustment of 26 mm in all, 13 mm on the half front."],
+    [{ ...pick, alteration: 30 }, "Full bust adjustment of 30 mm altogether, 15 mm on the half front."],
+    [{ ...pick, residual: -26, alteration: -26 }, "Small bust adjustment of 26 mm altogether, 13 mm on the half front."],
     [
       { ...pick, residual: 5, leftAlone: true, alteration: 0 },
       "5 mm more than drafted for: too little to alter, so leave it.",

@@ -26,7 +26,7 @@ export function BustPickView({ work, sizing, own, planners }: BustPickViewProps)
       answer={bust.alteration === 0 ? "no alteration" : <Fractions text={formatSigned(bust.alteration, work.unit)} />}
       pick="bustAlteration"
       own={own}
-      planners={planners === null ? null : `${formatSigned(planners.sizing.bust.alteration, work.unit)} in all`}
+      planners={planners === null ? null : `${formatSigned(planners.sizing.bust.alteration, work.unit)} altogether`}
     >
       <p>
         <Fractions text={bustSentence(bust, work.unit)} />
