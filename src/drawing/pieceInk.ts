@@ -5,7 +5,7 @@ import { notchDepth } from "../core/cutting/notches";
 import type { Notch, NotchCut, TrueDart, TruePiece } from "../core/cutting/truePiece";
 import { foldOf } from "../core/cutting/truePieces";
 import { edgeFlatten, lineEdge, type EdgeCurve } from "../core/geometry/edgeCurve";
-import { between, distance, midpoint, shift, type PiecePoint } from "../core/geometry/point";
+import { between, directionOf, distance, midpoint, polar, shift, type PiecePoint } from "../core/geometry/point";
 import { lineDistance, segmentIntersections, segmentNearest } from "../core/geometry/segment";
 import { outlineOf } from "../core/pattern/ring";
 import { legsOf } from "../core/dart/bowedLegs";
@@ -329,10 +329,13 @@ function levelInk(points: readonly PiecePoint[], name: string): readonly PieceIn
   const last = points.at(-1);
   const before = points.at(-2);
   if (last === undefined || before === undefined) return [];
-  const inward = last.x >= before.x ? -1 : 1;
+  // Along its last stretch, read as it lies.
+  const way = directionOf(before, last);
+  const turn = readable(way);
+  const at = polar(polar(last, radians(way + Math.PI), 4), radians(turn - Math.PI / 2), 1.2);
   return [
     polyline("level", points),
-    words("level", shift(last, 4 * inward, -1.2), name, { anchor: inward < 0 ? "end" : "start" }),
+    words("level", at, name, { anchor: Math.cos(turn - way) > 0 ? "end" : "start", turn }),
   ];
 }
 

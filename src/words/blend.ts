@@ -184,7 +184,7 @@ export function bustSentence(pick: BustPick, unit: LengthUnit): string {
 function bustDoneWords(pick: BustPick, unit: LengthUnit): string {
   if (pick.alteration !== 0) {
     const half = formatAmount(Math.abs(pick.alteration) / 2, unit);
-    return `${bustAdjustmentWords(pick.alteration, unit)} in all, ${half} on the half front.`;
+    return `${bustAdjustmentWords(pick.alteration, unit)} altogether, ${half} on the half front.`;
   }
   if (pick.asked !== 0) {
     return pick.chosenBy === "wearer"

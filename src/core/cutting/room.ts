@@ -1,6 +1,6 @@
 /** Room on a piece: where its grain line and its title go so that they cross none of its other lines. */
 import { boundsOfPoints } from "../geometry/bounds";
-import { piecePoint, type PiecePoint } from "../geometry/point";
+import { piecePoint, type Frame, type PiecePoint, type Point } from "../geometry/point";
 import { segmentIntersections } from "../geometry/segment";
 import type { Mm } from "../units";
 
@@ -133,7 +133,7 @@ export function isFreeWithin(corners: readonly PiecePoint[], ring: readonly Piec
  *
  * @source crossing number of a level ray, half-open so that a corner counts once
  */
-export function isInRing(ring: readonly PiecePoint[], p: PiecePoint): boolean {
+export function isInRing<F extends Frame>(ring: readonly Point<F>[], p: Point<NoInfer<F>>): boolean {
   let inside = false;
   ring.forEach((b, index) => {
     const a = ring[(index + ring.length - 1) % ring.length] ?? b;
