@@ -1,8 +1,6 @@
-import { demoWorks } from "./src/document/demo";
-import { derivePlan } from "./src/core/plan/derivePlan";
-import { surePassage } from "./src/words/surePassage";
-import { bustSentence } from "./src/words/blend";
-for (const w of demoWorks()) { const p=derivePlan(w); if(!p.ok) {console.log(w.name,p.failure);continue;}
- const {baseSize,cup,bust,alternatives}=p.value.sizing; console.log(w.name,baseSize.label,cup.label,JSON.stringify(bust), bustSentence(bust,w.unit)); console.log("   ",baseSize.margin,baseSize.runnerUp,cup.margin,cup.runnerUp); console.log("  ",surePassage(w)?.said.join(" "), surePassage(w)?.next);
- console.log("  ", p.value.checks.filter(c=>!c.ok).length, alternatives.map(a=>`${a.baseSize}/${a.cup} r${a.residual.toFixed(0)} h${a.harm.toFixed(0)}`).join(", "));
+import { planOf } from "./tests/support/works";
+import { testWork } from "./tests/support/works";
+import { tapesOf, measuresOf } from "./src/core/measures/tape";
+for (const style of ["sideDart","midriff","princessArmhole"] as const) for (const b of [780,1060,1150,1250,1400]) {
+ try { const {bust,baseSize,cup}=planOf({...testWork,pattern:{...testWork.pattern,style},tapes:tapesOf({...measuresOf(testWork.tapes),upperChestGirth:832,bustGirth:b})}).sizing; console.log(style,b,baseSize.label,cup.label,bust.asked,bust.alteration);} catch(e){console.log(style,b,String(e).slice(0,100));}
 }

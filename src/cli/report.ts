@@ -77,7 +77,13 @@ export interface PlanReport {
     /** Only where the pattern reaches the hip. */
     readonly hip?: ReportLevel;
   };
-  readonly bust: { readonly difference_mm: number | null; readonly residual_mm: number };
+  readonly bust: {
+    readonly difference_mm: number | null;
+    readonly residual_mm: number;
+    /** The whole change of girth that is asked for, and what could be made of it. */
+    readonly asked_mm: number;
+    readonly altered_mm: number;
+  };
   /** How far the measures settle the sizes, in sentences, and what to measure again before cutting. */
   readonly sure: { readonly said: readonly string[]; readonly next: string } | null;
   readonly darts: readonly ReportDart[];
@@ -105,7 +111,7 @@ function reportLevel(levels: readonly PlannedLevel[], name: PlannedLevel["level"
 
 export function planReport(work: Work, plan: Plan): PlanReport {
   const hip = reportLevel(plan.levels, "hip");
-  const { difference, residual } = plan.sizing.bust;
+  const { difference, residual, asked, alteration } = plan.sizing.bust;
   return {
     frame: { size: plan.sizing.baseSize.label, cup: plan.sizing.cup.label },
     levels: {
@@ -113,7 +119,12 @@ export function planReport(work: Work, plan: Plan): PlanReport {
       waist: reportLevel(plan.levels, "waist"),
       ...(hip === undefined ? {} : { hip }),
     },
-    bust: { difference_mm: difference === null ? null : mm(difference), residual_mm: mm(residual) },
+    bust: {
+      difference_mm: difference === null ? null : mm(difference),
+      residual_mm: mm(residual),
+      asked_mm: mm(asked),
+      altered_mm: mm(alteration),
+    },
     sure: surePassage(work),
     darts: plan.left.darts.map(({ ref, drawn }) => ({
       piece: ref.piece,

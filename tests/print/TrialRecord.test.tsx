@@ -22,7 +22,7 @@ describe("TrialRecord", () => {
     const sheet = show(printCases.sample);
     for (const label of ["Date", "Trial no.", "Cloth", "Pinned by", "Next trial no."])
       expect(within(sheet).getByText(label)).toBeDefined();
-    expect(textOf(sheet)).toContain("Frame 14; cup C");
+    expect(textOf(sheet)).toContain("Frame 14; cup B");
     expect(textOf(sheet)).toContain("Left and right halves are cut alike.");
   });
 
