@@ -160,7 +160,7 @@ export function PieceDiagram({ piece, plan, unit, width, caption }: PieceDiagram
     height: lowest + paper(ROOM.below) - top,
   };
   const along = centreSpan(plan, piece);
-  const centre = alongCentre(piece, drawn.centreOnFold, along.to - along.from, paper(LETTER));
+  const centre = alongCentre(piece, drawn.centreOnFold && caption === undefined, along.to - along.from, paper(LETTER));
   const said = [...placed.map((label) => label.lines.join(" ")), ...rows.map(({ text }) => text)].join("; ");
   return (
     <figure className="pc-diagram">

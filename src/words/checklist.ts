@@ -48,31 +48,26 @@ export interface PieceChecklist {
 
 function plannedSaid(planned: PlannedAlteration, context: Context): Said {
   const { what, outcome } = planned;
-  if (!outcome.ok) return { text: refusedSentence(planned, context.unit) ?? "" };
-  if (what.kind === "alteration") {
-    const { alteration } = what;
-    if (isRedraw(alteration)) return redrawSaid(outcome.value, alteration, context);
-    const moves =
-      alteration.kind === "fit"
-        ? fitSteps(alteration, context.pieceName, outcome.value, context.unit)
-        : dartSurgerySteps(alteration, outcome.value, context.unit);
-    return {
-      text: `${alterationTitle(alteration, context.unit)}.`,
-      moves,
-      amount: plannedAmount(planned, context.unit),
-    };
-  }
-  return what.kind === "bust"
-    ? bustSaid(what.spread, what.amount, what.drop, context)
-    : blendSaid(what.cutLine, what.level === "hip" ? "waist" : "bust", 0, context);
+  if (!outcome.ok || what.kind !== "alteration") return { text: refusedSentence(planned, context.unit) ?? "" };
+  const { alteration } = what;
+  if (isRedraw(alteration)) return redrawSaid(outcome.value, alteration, context);
+  const moves =
+    alteration.kind === "fit"
+      ? fitSteps(alteration, context.pieceName, outcome.value, context.unit)
+      : dartSurgerySteps(alteration, outcome.value, context.unit);
+  return {
+    text: `${alterationTitle(alteration, context.unit)}.`,
+    moves,
+    amount: plannedAmount(planned, context.unit),
+  };
 }
 
 function said(step: ChecklistStep, context: Context): Said {
   switch (step.kind) {
     case "trace":
-      return traceSaid(step.size, step.cup, context);
+      return traceSaid(step, context);
     case "bust":
-      return bustSaid(step.spread, step.whole, step.drop, context);
+      return bustSaid(step, context);
     case "blend":
       return blendSaid(step.cutLine, step.from, step.taken, context);
     case "alteration":

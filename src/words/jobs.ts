@@ -2,7 +2,8 @@
 import type { TruingChange } from "../core/truing/changes";
 import { liesAlongBust } from "../core/pattern/dartNames";
 import { isBasque } from "../core/pattern/pieceGroups";
-import type { DartRef, LevelName } from "../core/pattern/piece";
+import { isTurnedOver } from "../core/cutting/turnedOver";
+import type { DartRef, LevelName, PieceName } from "../core/pattern/piece";
 import type { ChecklistStep, CutLine } from "../core/plan/plan";
 import type { DartPlaces } from "../core/plan/tissuePlaces";
 import type { Mm } from "../core/units";
@@ -14,7 +15,7 @@ import { drawn, pair, small, type Context, type Said } from "./terms/jobText";
 import { markingStep } from "./terms/length";
 import { centreWords, dartWords, levelWords, listWords, pieceWords, seamWords } from "./terms/names";
 
-export function traceSaid(size: string, cup: string | null, context: Context): Said {
+export function traceSaid({ size, cup, isTwice }: Extract<ChecklistStep, { kind: "trace" }>, context: Context): Said {
   const version = cup === null ? "" : `, cup version ${cup}`;
   const basque = isBasque(context.pieceName);
   const lines = basque
@@ -26,9 +27,15 @@ export function traceSaid(size: string, cup: string | null, context: Context): S
         : "grain and bust line";
   const darts = context.piece !== undefined && context.piece.darts.length === 0 ? "" : "darts, ";
   return {
-    text: `Trace the ${size} line of the ${pieceWords(context.pieceName)}${version}, with ${darts}notches, ${lines}.`,
+    text: `Trace the ${size} line of the ${pieceWords(context.pieceName)}${version}, with ${darts}notches, ${lines}.${isTwice ? ` ${twiceWords(context.pieceName)}` : ""}`,
     amount: size,
   };
+}
+
+/** A piece that comes out different on the two halves: which tracing is turned over. */
+function twiceWords(piece: PieceName): string {
+  const [as, over] = isTurnedOver(piece, "right") ? ["left", "right"] : ["right", "left"];
+  return `Trace it twice, it is not the same on both halves: one as printed for the ${as} half, one turned over for the ${over} half; write left and right on them.`;
 }
 
 /** How far outside the lower printed line the side seam is marked, and in words where that is. */

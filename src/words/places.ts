@@ -58,7 +58,7 @@ export function tissueWords(point: PointName, piece: PieceName): string {
     case "strapBackOuter":
       return "back end, outer edge";
     case "bustPoint":
-      return "bust point";
+      return "pattern’s bust point";
     default:
       return mouthWords(point);
   }

@@ -48,7 +48,7 @@ const POINTS: Readonly<Record<string, string>> = {
   "front end, outer edge": "strapFrontOuter",
   "back end, inner edge": "strapBackInner",
   "back end, outer edge": "strapBackOuter",
-  "bust point": "bustPoint",
+  "pattern’s bust point": "bustPoint",
 };
 
 const HOMES: Readonly<Record<string, string>> = {

@@ -93,10 +93,11 @@ describe("checklist words", () => {
   });
 
   it("opens for a fuller bust and laps for a smaller one, each with its own drop", () => {
-    const fuller = sentence({ kind: "bust", spread: 12, whole: 24, drop: 11 });
+    const fuller = sentence({ kind: "bust", spread: 12, whole: 24, drop: 11, hinge: 82 });
     expect(fuller).toMatch(/Full bust adjustment: open .* 12 mm .*24 mm round/);
     expect(fuller).toContain("lower the part below by 11 mm");
-    const smaller = sentence({ kind: "bust", spread: -6, whole: -12, drop: -7 });
+    expect(fuller).toContain("on to the armhole, 82 mm from the underarm, measured straight");
+    const smaller = sentence({ kind: "bust", spread: -6, whole: -12, drop: -7, hinge: 82 });
     expect(smaller).toMatch(/Small bust adjustment: lap .* 6 mm .*12 mm round/);
     expect(smaller).toContain("Fold 7 mm out of the centre part");
     expect(smaller).not.toContain("-");
@@ -104,7 +105,8 @@ describe("checklist words", () => {
 
   it("sets out beside a princess bodice's bust job the amount that the piece itself changes by", () => {
     const amount = (piece: ChecklistItem["piece"]) =>
-      checklistLine({ piece, step: { kind: "bust", spread: -7, whole: -14, drop: -6 }, amount: 7 }, [], "cm").amount;
+      checklistLine({ piece, step: { kind: "bust", spread: -7, whole: -14, drop: -6, hinge: 0 }, amount: 7 }, [], "cm")
+        .amount;
     expect([amount("centreFront"), amount("sideFront")]).toEqual(["6 mm", "7 mm"]);
   });
 

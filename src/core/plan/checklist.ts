@@ -30,6 +30,8 @@ export interface ChecklistInputs {
   readonly alterations: readonly PlannedAlteration[];
   readonly truing: readonly TruingChange[];
   readonly bustPoint: { readonly own: PiecePoint | null };
+  /** Pieces that are not the same on both halves. */
+  readonly twice: ReadonlySet<PieceName>;
 }
 
 /** All jobs in the order they are done. */
@@ -58,7 +60,7 @@ const IN_CUP_VERSIONS: ReadonlySet<PieceName> = new Set(["front", "centreFront",
 
 function jobsOn(
   piece: PieceName,
-  { printed, traced, pieces, sizing, cutLines, darts: all, alterations, truing, bustPoint }: ChecklistInputs,
+  { printed, traced, pieces, sizing, cutLines, darts: all, alterations, truing, bustPoint, twice }: ChecklistInputs,
 ): ChecklistItem[] {
   const jobs: ChecklistItem[] = [];
   const ownPoint = bustPoint.own !== null;
@@ -68,7 +70,11 @@ function jobsOn(
   );
   if (traced[piece] !== undefined) {
     const cup = IN_CUP_VERSIONS.has(piece) ? sizing.cup.label : null;
-    jobs.push({ piece, step: { kind: "trace", size: sizing.baseSize.label, cup }, amount: 0 });
+    jobs.push({
+      piece,
+      step: { kind: "trace", size: sizing.baseSize.label, cup, isTwice: twice.has(piece) },
+      amount: 0,
+    });
   }
   const tissue = printedOf(printed, piece);
   const made = pieces[piece];
@@ -90,7 +96,13 @@ function jobsOn(
     if (what.kind === "bust") {
       jobs.push({
         piece,
-        step: { kind: "bust", spread: what.spread, whole: what.amount, drop: what.drop },
+        step: {
+          kind: "bust",
+          spread: what.spread,
+          whole: what.amount,
+          drop: what.drop,
+          hinge: hingeFromUnderarm(planned, piece),
+        },
         amount: what.spread,
       });
     }
@@ -130,6 +142,14 @@ function jobsOn(
     jobs.push({ piece, step: { kind: "trueDart", dart: dart.ref, amount }, amount });
   }
   return jobs;
+}
+
+/** How far the point on the armhole that a front is turned about lies from the underarm. */
+function hingeFromUnderarm({ outcome }: PlannedAlteration, name: PieceName): Mm {
+  if (!outcome.ok) return 0;
+  const hinge = outcome.value.surgery.find(({ piece }) => piece === name)?.hinges[0];
+  const underarm = outcome.value.before[name]?.points.underarm?.at;
+  return hinge === undefined || underarm === undefined ? 0 : distance(hinge, underarm);
 }
 
 /** Where the new side seam leaves the traced one: at the hip of a basque, below the bust of a bodice, at the top of a band. */

@@ -1,7 +1,8 @@
 /** The one way from what the wearer decided to what follows from it. */
 import { runChecks } from "../checks/index";
 import type { Work } from "../decisions/work";
-import { piecesOf, setOf } from "../pattern/pieceSet";
+import type { PieceName } from "../pattern/piece";
+import { isSamePiece, piecesOf, setOf } from "../pattern/pieceSet";
 import { invariant, ok, type Result } from "../result";
 import { styleOf } from "../style/index";
 import { makeOnHalves, type AlterationsMade } from "./makeAlterations";
@@ -35,7 +36,7 @@ export function derivePlan(work: Work): Result<Plan, PlanFailure> {
     right,
     ledger: ledgerOfHalves(work, left, right),
     checks: checksOfHalves(checksOn(work, picked, left), right === left ? null : checksOn(work, picked, right)),
-    checklist: workOfHalves(jobsOn(picked, left), right === left ? null : jobsOn(picked, right)),
+    checklist: workOfHalves(jobsOn(picked, left, right), right === left ? null : jobsOn(picked, right, left)),
   });
 }
 
@@ -74,5 +75,13 @@ const checksOn = ({ pattern }: Work, { bust, bodyHip }: Picked, half: PlanHalf) 
     body: { bust, hip: bodyHip ?? null },
   });
 
-const jobsOn = ({ built }: Picked, half: PlanHalf) =>
-  listWork({ ...half, traced: built.cut, pieces: setOf(half.pieces) });
+const jobsOn = ({ built }: Picked, half: PlanHalf, other: PlanHalf) =>
+  listWork({ ...half, traced: built.cut, pieces: setOf(half.pieces), twice: unlike(half, other) });
+
+/** Pieces that are not the same on both halves. */
+const unlike = (half: PlanHalf, other: PlanHalf): ReadonlySet<PieceName> =>
+  new Set(
+    half === other
+      ? []
+      : half.pieces.flatMap((piece) => (isSamePiece(piece, setOf(other.pieces)[piece.name]) ? [] : [piece.name])),
+  );

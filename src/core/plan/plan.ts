@@ -101,8 +101,10 @@ export interface ChecklistItem {
 }
 
 export type ChecklistStep =
-  | { readonly kind: "trace"; readonly size: string; readonly cup: string | null }
-  | { readonly kind: "bust"; readonly spread: Mm; readonly whole: Mm; readonly drop: Mm }
+  /** `isTwice`: the piece is not the same on both halves of the body. */
+  | { readonly kind: "trace"; readonly size: string; readonly cup: string | null; readonly isTwice: boolean }
+  /** `hinge`: how far the point that a front is turned about lies from the underarm, straight; 0 where there is none to find. */
+  | { readonly kind: "bust"; readonly spread: Mm; readonly whole: Mm; readonly drop: Mm; readonly hinge: Mm }
   /** `taken`: what darts have given to the side seam there, so that it is marked once; mm taken off. */
   | { readonly kind: "blend"; readonly cutLine: CutLine; readonly from: LevelName; readonly taken: Mm }
   | { readonly kind: "alteration"; readonly planned: PlannedAlteration }
