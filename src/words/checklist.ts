@@ -38,6 +38,8 @@ export interface ChecklistLine {
   readonly moves: readonly string[];
   /** Set out beside the text; null where the job has no amount. */
   readonly amount: string | null;
+  /** The alteration it is the work of, by its id, where it cuts or moves the piece. */
+  readonly alteration?: string;
 }
 
 export interface PieceChecklist {
@@ -94,7 +96,20 @@ export function checklistLine(
 ): ChecklistLine {
   const piece = pieces.find((one) => one.name === item.piece);
   const { text, moves = [], amount = null } = said(item.step, { unit, piece, pieceName: item.piece, traced });
-  return { phase: phaseOfStep(item.step), text: `${halfOf(item)}${text}`, moves, amount };
+  const alteration = alterationOf(item.step);
+  return {
+    phase: phaseOfStep(item.step),
+    text: `${halfOf(item)}${text}`,
+    moves,
+    amount,
+    ...(alteration === null ? {} : { alteration }),
+  };
+}
+
+/** Redraws of a dart cut nothing: the dart is drawn on its piece. */
+function alterationOf(step: ChecklistStep): string | null {
+  if (step.kind !== "alteration" || step.planned.what.kind !== "alteration") return null;
+  return isRedraw(step.planned.what.alteration) ? null : step.planned.id;
 }
 
 /** "On the left half: ", before a job that is told of one half; nothing before others. */

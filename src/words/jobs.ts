@@ -139,9 +139,9 @@ export function placesSaid(
   const lines = lengths.map((one) => lengthMove(one, context));
   const put =
     points.length === 0
-      ? "its points lie where they are marked, and the lines between them as they were traced, but for these:"
-      : "put each of these points as far from where it is printed as told (out to the side or in to the centre, square to the grain; up or down along it), and draw the lines between them as they were traced:";
-  return { text: `${layWords(stayed, context)}: ${put}`, moves: [...points, ...lines] };
+      ? "Draw the lines between its points as they were traced, but for these:"
+      : "From where each is printed, square to the grain and along it, put these points; draw the lines between them as they were traced:";
+  return { text: `${layWords(stayed, context)}. ${put}`, moves: [...points, ...lines] };
 }
 
 export function trueDartSaid(ref: DartRef): Said {

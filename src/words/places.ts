@@ -76,14 +76,14 @@ function mouthWords(point: PointName): string {
 export const endWords = (dart: DartName): readonly [string, string] =>
   liesAlongBust(dart) ? ["upper end", "lower end"] : ["inner end", "outer end"];
 
-/** "13 mm out and 5 mm up"; null where there is nothing to mark. */
+/** "13 mm outwards and 5 mm up"; null where there is nothing to mark. */
 function awayWords({ out, down }: TissuePlace, context: Context): string | null {
-  const across = drawn(out, context) ? [`${small(out, context)} ${out > 0 ? "out" : "in"}`] : [];
+  const across = drawn(out, context) ? [`${small(out, context)} ${out > 0 ? "outwards" : "inwards"}`] : [];
   const along = drawn(down, context) ? [`${small(down, context)} ${down > 0 ? "down" : "up"}`] : [];
   return across.length + along.length === 0 ? null : [...across, ...along].join(" and ");
 }
 
-/** From where it is printed, or from a printed corner: "5 mm out and 20 mm down", "12 mm in from the printed underarm". */
+/** From where it is printed, or from a printed corner: "5 mm outwards and 20 mm down", "12 mm inwards from the printed underarm". */
 export function placeWords(place: TissuePlace, context: Context): string {
   const away = awayWords(place, context);
   if (place.point === place.from) return away ?? "where it is printed";
@@ -91,7 +91,7 @@ export function placeWords(place: TissuePlace, context: Context): string {
   return away === null ? `at the printed ${from}` : `${away} from the printed ${from}`;
 }
 
-/** "Side at the waist: 13 mm out." null where it is marked where it is printed. */
+/** "Side at the waist: 13 mm outwards." null where it is marked where it is printed. */
 export function placeMove(place: TissuePlace, context: Context): string | null {
   if (place.point === place.from && awayWords(place, context) === null) return null;
   return `${capital(tissueWords(place.point, context.pieceName))}: ${placeWords(place, context)}.`;

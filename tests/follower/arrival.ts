@@ -96,7 +96,9 @@ function cornersOff(followed: Followed, pieces: readonly Piece[], half: number):
   const piece = pieces.find(({ name }) => name === followed.name);
   if (piece === undefined) return [];
   const paper = paperOf(piece);
-  const names = new Set([...paper.lines.map(({ from }) => from), ...paper.darts.map(({ apex }) => apex)]);
+  // Gathers have a mouth and no end.
+  const ends = piece.darts.filter(({ gathered }) => gathered !== true).map(({ apex }) => apex);
+  const names = new Set([...paper.lines.map(({ from }) => from), ...ends]);
   return [...names].flatMap((name): readonly Off[] => {
     const [is, due] = [followed.places.get(name), paper.places.get(name)];
     if (is === undefined || due === undefined) return [];
@@ -114,15 +116,19 @@ function seamsOff(followed: readonly Followed[], half: number): readonly Off[] {
     if (first.length === 0 || second.length === 0) return [];
     const length = (pieces: readonly Followed[]): number =>
       pieces.reduce((sum, piece) => sum + sewnLength(piece, seam), 0);
-    // Every end of a stretch that was put by a printed amount brings its half unit.
+    // Every end of a stretch that was put by a printed amount brings its half unit; a piece on which none is told brings one,
+    // since what rounds to nothing is told by nothing.
     const put = [...first, ...second].reduce(
       (count, { lines, told }) =>
         count +
-        new Set(
-          lines
-            .filter((line) => line.seam === seam && !line.isMouth)
-            .flatMap(({ from, to }) => [from, to].filter((end) => told.has(end))),
-        ).size,
+        Math.max(
+          1,
+          new Set(
+            lines
+              .filter((line) => line.seam === seam && !line.isMouth)
+              .flatMap(({ from, to }) => [from, to].filter((end) => told.has(end))),
+          ).size,
+        ),
       0,
     );
     const by = Math.abs(length(first) - length(second) - ease);

@@ -84,15 +84,15 @@ function pointNamed(words: string): string {
   return `${dartNamed((end[1] ?? "").replace("french", "French"))}${isFirst ? "Inner" : "Outer"}`;
 }
 
-const AWAY = new RegExp(`^(?:(${LENGTH}) (out|in))?(?: and )?(?:(${LENGTH}) (down|up))?$`);
+const AWAY = new RegExp(`^(?:(${LENGTH}) (outwards|inwards))?(?: and )?(?:(${LENGTH}) (down|up))?$`);
 
-/** "13 mm out and 5 mm up", in mm; null where the words are none of the kind. */
+/** "13 mm outwards and 5 mm up", in mm; null where the words are none of the kind. */
 function awayOf(words: string): Place | null {
   const found = AWAY.exec(words);
   if (found === null || words === "") return null;
   const [, across, side, along, way] = found;
   return {
-    x: across === undefined ? 0 : lengthOf(across) * (side === "out" ? 1 : -1),
+    x: across === undefined ? 0 : lengthOf(across) * (side === "outwards" ? 1 : -1),
     y: along === undefined ? 0 : lengthOf(along) * (way === "down" ? 1 : -1),
   };
 }
@@ -202,7 +202,7 @@ function blend(piece: OnTable, text: string): true {
   return true;
 }
 
-/** "5 mm out and 22 mm down", "where it is printed", "12 mm in from the printed underarm". */
+/** "5 mm outwards and 22 mm down", "where it is printed", "12 mm inwards from the printed underarm". */
 function toldPlace(piece: OnTable, point: string, words: string): Place {
   const from = /^(.*?) ?(?:from|at) the printed (.+)$/.exec(words);
   const known = placeOn(piece.traced, from === null ? point : pointNamed(from[2] ?? ""));

@@ -182,7 +182,7 @@ function takenAt(plan: Plan, half: PlanHalf, { name }: Piece): number {
       : [],
   );
   const taken = given.reduce((sum, { amount }) => sum + amount, 0);
-  const [was, is] = [named(plan.blended, name), named(half.pieces, name) ?? named(half.pieces, "sideFront")];
+  const [was, is] = [named(tracedOf(plan), name), named(half.pieces, name) ?? named(half.pieces, "sideFront")];
   if (was?.points.sideWaist === undefined || is?.points.sideWaist === undefined) return 0;
   return Math.abs(at(is, "sideWaist").x - at(was, "sideWaist").x + taken) <= PENCIL ? taken : 0;
 }

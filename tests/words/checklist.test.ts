@@ -159,10 +159,12 @@ describe("checklist words", () => {
     expect(words).toContain(
       "grain on grain, centre front at the neck and armhole end of the shoulder where they are printed",
     );
-    expect(words).toContain("Underarm: 1 mm out and 5 mm up.");
-    expect(words).toContain("Side at the waist: 27 mm out.");
+    expect(words).toContain("Underarm: 1 mm outwards and 5 mm up.");
+    expect(words).toContain("Side at the waist: 27 mm outwards.");
     expect(words).not.toContain("Centre front at the bust line:");
-    expect(words).toContain("Mouth of the armhole dart, upper end: 20 mm in and 56 mm up from the printed underarm.");
+    expect(words).toContain(
+      "Mouth of the armhole dart, upper end: 20 mm inwards and 56 mm up from the printed underarm.",
+    );
     expect(words).toContain(
       "Draw the side seam from the underarm to the side at the bust line in a smooth line 41 mm long.",
     );
@@ -202,8 +204,8 @@ describe("checklist words", () => {
     });
     expect(words).toContain("mouth 30 mm wide, inner leg 96 mm, outer leg 92 mm long");
     expect(words).toContain("5 mm past your own bust point");
-    expect(words).toContain("Its mouth: inner end 2 mm out; outer end where it is printed.");
-    expect(words).toContain("Its end: 3 mm in and 20 mm down.");
+    expect(words).toContain("Its mouth: inner end 2 mm outwards; outer end where it is printed.");
+    expect(words).toContain("Its end: 3 mm inwards and 20 mm down.");
   });
 
   it("says which seam is eased, and that the others are equal", () => {

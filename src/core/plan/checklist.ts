@@ -82,13 +82,14 @@ function jobsOn(
   const marked: PointName[] = [];
   for (const cutLine of cutLines) {
     if (cutLine.piece !== piece || cutLine.level === "bust") continue;
-    const taken = takenAtSide(cutLine, alterations);
+    const moved = movedFromPick(cutLine, traced, pieces);
+    const taken = takenAtSide(cutLine, moved, alterations);
     jobs.push({
       piece,
       step: { kind: "blend", cutLine, from: joinedFrom(cutLine), taken },
       amount: cutLine.offset - taken,
     });
-    marked.push(...placedByMark(cutLine, taken, made, tissue));
+    marked.push(...placedByMark(cutLine, moved + taken, made, tissue));
   }
   for (const planned of alterations) {
     if (!isDoneOn(planned, piece)) continue;
@@ -159,26 +160,35 @@ function joinedFrom({ piece, level }: CutLine): LevelName {
   return isBand(piece) ? "underBust" : "bust";
 }
 
+/** How far the finished side seam lies from where the picks alone put it: by the bust adjustment and by the wearer's alterations. */
+const movedFromPick = (line: CutLine, traced: PieceSet, pieces: PieceSet): Mm =>
+  lineAt(pieces, line).x - lineAt(traced, line).x;
+
 /** What narrower or wider darts have given to the side seam at the waist of a piece, where nothing else moves it: mm taken off. */
-function takenAtSide({ piece, level, alterationMove }: CutLine, alterations: readonly PlannedAlteration[]): Mm {
-  if (level !== "waist") return 0;
+function takenAtSide(line: CutLine, moved: Mm, alterations: readonly PlannedAlteration[]): Mm {
+  if (line.level !== "waist") return 0;
   const taken = alterations.reduce((sum, { what, outcome }) => {
     const isDart = what.kind === "alteration" && isRedraw(what.alteration);
     if (!isDart || !outcome.ok || outcome.value.seam !== "waist") return sum;
-    const given = outcome.value.given.filter((one) => one.place === "sideSeam" && one.piece === piece);
+    const given = outcome.value.given.filter((one) => one.place === "sideSeam" && one.piece === line.piece);
     return sum + given.reduce((all, { amount }) => all + amount, 0);
   }, 0);
-  return Math.abs(alterationMove + taken) <= READS_AS_NOTHING ? taken : 0;
+  return Math.abs(moved + taken) <= READS_AS_NOTHING ? taken : 0;
 }
 
-/** The points of the finished side seam that the blend's mark puts where they are: level with the printed ones, and the hem below. */
+/**
+ * The points of the finished side seam that the blend's mark puts where they are: level with the printed ones, and the hem
+ * below as far from the printed line.
+ *
+ * @param left how far the finished seam lies from the mark across the piece
+ */
 function placedByMark(
   line: CutLine,
-  taken: Mm,
+  left: Mm,
   made: Piece | undefined,
   tissue: Piece | undefined,
 ): readonly PointName[] {
-  if (made === undefined || tissue === undefined || Math.abs(line.alterationMove + taken) > READS_AS_NOTHING) return [];
+  if (made === undefined || tissue === undefined || Math.abs(left) > READS_AS_NOTHING) return [];
   const name = cutLinePoint(line.level);
   const place = tissuePlace(tissue, made, name);
   if (place === null || Math.abs(place.down) > READS_AS_NOTHING) return [];
