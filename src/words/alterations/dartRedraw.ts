@@ -102,8 +102,9 @@ function noteMove(note: AlterationNote, context: Context): string | null {
         : null;
     case "armholeSmoothed":
       return "Draw the armhole smooth again.";
-    // The places told have these in them.
+    // The places told have these in them; what a bust adjustment falls short by is told with it.
     case "legsTrued":
+    case "bustShort":
     case "centreLengthened":
       return null;
   }
