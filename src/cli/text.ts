@@ -6,6 +6,7 @@ import { cautions } from "../words/cautions";
 import type { WorkPhase } from "../core/plan/workPhases";
 import { checklistByPiece, groupTitle, phaseWords } from "../words/checklist";
 import { planDoubts } from "../words/doubts";
+import { printedDartsNote } from "../words/printedDarts";
 import { capital, levelWords } from "../words/terms/names";
 import { surePassage } from "../words/surePassage";
 import { verifyGroups } from "../words/verify";
@@ -45,7 +46,8 @@ function sure(work: Work): readonly string[] {
 
 function verdict(work: Work, plan: Plan): readonly string[] {
   const { failing, notes } = planDoubts(plan, work.unit);
-  const noted = notes.flatMap((note) => hanging("  - ", note));
+  const darts = printedDartsNote(plan, work.unit);
+  const noted = [...notes, ...(darts === null ? [] : [darts])].flatMap((note) => hanging("  - ", note));
   if (failing.length === 0)
     return [...heading("Checks"), `All ${plan.checks.length} checks on this plan hold.`, ...noted];
   return [

@@ -55,7 +55,7 @@ describe("TrialRecord", () => {
     const sheet = show(printCases.halves);
     expect(textOf(sheet)).toContain("The halves differ:");
     expect(textOf(sheet)).toMatch(/by 8 mm, on the right half only\./);
-    expect(textOf(sheet)).toMatch(/6 mm all round, on the left half only\./);
+    expect(textOf(sheet)).toMatch(/at the waist, 6 mm, on the left half only\./);
     const [front] = sheet.querySelectorAll("svg");
     const outlines = [...(front?.querySelectorAll("[data-half]") ?? [])].map((half) =>
       half.querySelector(".tr-outline")?.getAttribute("d"),

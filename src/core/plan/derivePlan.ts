@@ -2,7 +2,8 @@
 import type { CheckResult } from "../checks/check";
 import { runChecks } from "../checks/index";
 import type { Work } from "../decisions/work";
-import { piecesOf, setOf, type PieceSet } from "../pattern/pieceSet";
+import type { PieceName } from "../pattern/piece";
+import { isSamePiece, piecesOf, setOf, type PieceSet } from "../pattern/pieceSet";
 import { invariant, ok, type Result } from "../result";
 import { styleOf } from "../style/index";
 import { makeOnHalves, type AlterationsMade } from "./makeAlterations";
@@ -39,7 +40,7 @@ export function derivePlan(work: Work): Result<Plan, PlanFailure> {
     right,
     ledger: ledgerOfHalves(work, left, right),
     checks: checksOfHalves(checksOf(left), right === left ? null : checksOf(right)),
-    checklist: workOfHalves(jobsOn(picked, left), right === left ? null : jobsOn(picked, right)),
+    checklist: workOfHalves(jobsOn(picked, left, right), right === left ? null : jobsOn(picked, right, left)),
   });
 }
 
@@ -84,5 +85,13 @@ const checksOn = (
     body: { bust, hip: bodyHip ?? null },
   });
 
-const jobsOn = ({ built }: Picked, half: PlanHalf) =>
-  listWork({ ...half, traced: built.cut, pieces: setOf(half.pieces) });
+const jobsOn = ({ built }: Picked, half: PlanHalf, other: PlanHalf) =>
+  listWork({ ...half, traced: built.cut, pieces: setOf(half.pieces), twice: unlike(half, other) });
+
+/** Pieces that are not the same on both halves. */
+const unlike = (half: PlanHalf, other: PlanHalf): ReadonlySet<PieceName> =>
+  new Set(
+    half === other
+      ? []
+      : half.pieces.flatMap((piece) => (isSamePiece(piece, setOf(other.pieces)[piece.name]) ? [] : [piece.name])),
+  );

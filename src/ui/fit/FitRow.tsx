@@ -3,6 +3,7 @@ import { useId, useState } from "react";
 import type { Plan } from "../../core/plan/plan";
 import type { Work } from "../../core/decisions/work";
 import { FIT_WORDS } from "../../words/alterations/index";
+import { fitAmountLabel } from "../../words/fits";
 import { fitUse } from "../../words/fitStep";
 import { alterationFailureSentence } from "../../words/planned";
 import { useRun } from "../session/useWork";
@@ -92,7 +93,7 @@ function FitControls({ fit, plan, work }: FitRowProps) {
       <div className="fit-controls">
         <AmountField
           key={halves}
-          label={words.amount}
+          label={fitAmountLabel(fit, halves === "both" ? undefined : halves)}
           // By what it is, since an id can be as long as a key may be.
           field={`fit.fit-${fit}${halves === "both" ? "" : `-${halves}`}`}
           value={use.amount}
