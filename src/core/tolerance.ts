@@ -140,6 +140,18 @@ export const ON_TRIANGLE = 1e-6;
 /** mm. A bust difference this small is left alone (common practice, no source: half an inch). */
 export const BUST_LEFT_ALONE = 12;
 
+/** mm. What a length that the pattern prints is good to: it is rounded, and drawn by a hand (our own choice). */
+export const PRINTED_DOUBT = 5;
+
+/** mm. What a length of our own draft is good to, where the pattern prints none: patterns are drafted so far apart (our own choice). */
+export const DRAFTED_DOUBT = 10;
+
+/** Share (no unit). A length as short as a shoulder is so much surer, by the pattern and by the draft (our own choice). */
+export const SHORT_SHARE = 0.5;
+
+/** mm. An alteration that stands is told to differ from what the measures ask for only above this: it is half of what is sewn with care. */
+export const STANDS_BY = 3;
+
 /** mm. A bust point that is seen this far from where the measures put it is worth measuring again: one reading of a length is no better. */
 export const BUST_POINT_AGREEMENT = 10;
 

@@ -51,6 +51,16 @@ export function widthAtHeight(piece: Piece, y: Mm): Mm {
   return most - least - takenBetween(piece, piecePoint(least, y), piecePoint(most, y));
 }
 
+/** Width at the height of a point of the outline, from the first crossing as far as that point, less darts; mm. */
+export function widthUpTo(piece: Piece, end: PiecePoint): Mm {
+  let least = end.x;
+  for (const edge of piece.edges) {
+    const curve = curveOf(piece, edge);
+    for (const t of edgeCrossingsAtY(curve, end.y)) least = Math.min(least, edgePointAt(curve, t).x);
+  }
+  return end.x - least - takenBetween(piece, piecePoint(least, end.y), end);
+}
+
 /** What the darts take of the bust line of a piece; mm on the half. */
 export function takenAtBust(piece: Piece): Mm {
   const line = piece.levelLines.find(({ level }) => level === "bust");

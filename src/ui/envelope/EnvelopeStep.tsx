@@ -17,6 +17,7 @@ import { ChartEditor } from "./ChartEditor";
 import { ChartFit } from "./ChartFit";
 import { CupEditor } from "./CupEditor";
 import { DemoCharts } from "./DemoCharts";
+import { LengthsSaid } from "./LengthsSaid";
 import { PASTE_FIELD, PasteChart } from "./PasteChart";
 
 const LENGTHS: readonly { readonly value: PatternLength; readonly label: string }[] = [
@@ -96,6 +97,8 @@ export function EnvelopeStep() {
           ))}
         </div>
       </section>
+
+      <LengthsSaid />
 
       <section className="make" aria-labelledby="make-title">
         <h3 id="make-title">How it is made</h3>

@@ -122,8 +122,8 @@ export function TapeStep() {
             </summary>
             <div>
               <p className="aside">
-                Not needed: without one, the plan keeps the pattern’s own proportion, not the guess. Each you take makes
-                darts and lengths more your own.
+                Not needed: without one, the plan keeps the pattern’s own figure, not the guess. What they ask for
+                stands on Fit, to take or to leave.
               </p>
               {MORE.map(field)}
             </div>
