@@ -146,10 +146,13 @@ export const PRINTED_DOUBT = 5;
 /** mm. What a length of our own draft is good to, where the pattern prints none: patterns are drafted so far apart (our own choice). */
 export const DRAFTED_DOUBT = 10;
 
-/** Share (no unit). A length as short as a shoulder is so much surer, by the pattern and by the draft (our own choice). */
+/** Share (no unit). A length as short as a shoulder is so much surer where the pattern prints it (our own choice). */
 export const SHORT_SHARE = 0.5;
 
-/** mm. An alteration that stands is told to differ from what the measures ask for only above this: it is half of what is sewn with care. */
+/** Standard deviations (no unit). A measure and a garment that are apart by no more agree: eight of ten that are equal read so. */
+export const AGREE_WITHIN = 1.28;
+
+/** mm. An alteration that stands is told to differ from what the measures ask for only above this, and less of one is not worth a cut (our own choice). */
 export const STANDS_BY = 3;
 
 /** mm. A bust point that is seen this far from where the measures put it is worth measuring again: one reading of a length is no better. */

@@ -31,17 +31,28 @@ const fitOf = (fit: FitAlteration["fit"], amount: Mm): FitAlteration => ({ kind:
 export const takeWords = ({ stands, amount }: Proposal): string =>
   stands === 0 ? "Take" : amount === 0 ? "Take out" : "Change";
 
-/** "Your back waist length 39.0 cm, the pattern’s 41.0 cm". */
+/** What a measure is called where it stands in a sentence. */
+const named = (measure: PrintedLength): string =>
+  measure === "sideNeckToBustPoint" ? "bust depth" : measureWords(measure).short;
+
+/** "your back waist length 39.0 cm, the pattern’s 41.0 cm". */
 function heldAgainst({ measure, body, garment, figure, from }: Compared, unit: LengthUnit): string {
   const isChanged = Math.abs(garment - figure) > READS_AS_NOTHING;
   const its = isChanged ? "the garment’s" : from === "printed" ? "the pattern’s" : "our draft’s";
-  return `your ${measureWords(measure).short} ${formatLength(body, unit)}, ${its} ${formatLength(garment, unit)}`;
+  return `your ${named(measure)} ${formatLength(body, unit)}, ${its} ${formatLength(garment, unit)}`;
 }
 
 /** The sum in one sentence. */
 export function proposalSentence(proposal: Proposal, unit: LengthUnit): string {
   const { from, stands, amount, altered, missing } = proposal;
-  const said = [capital(`${from.map((one) => heldAgainst(one, unit)).join("; ")}.`)];
+  const off = from.filter(({ agrees }) => !agrees).map((one) => heldAgainst(one, unit));
+  const agreeing = from.filter(({ agrees }) => agrees);
+  // Where the alteration stands, all that it stands on may agree by now.
+  const told =
+    off.length === 0
+      ? from.map((one) => heldAgainst(one, unit))
+      : [...off, ...agreeing.map(({ measure }) => `your ${named(measure)} agrees`)];
+  const said = [capital(`${told.join("; ")}.`)];
   const why = reasonOf(proposal, unit);
   if (why !== null) said.push(why);
   if (altered.kind === "fit" && stands !== 0)
@@ -114,13 +125,14 @@ export const EASE_NOTE =
 
 /** "5 agree: back waist length, across back, …". */
 export const agreeingTitle = (agreeing: readonly Compared[]): string =>
-  `${agreeing.length === 1 ? "1 agrees" : `${agreeing.length} agree`}: ${listWords(agreeing.map(({ measure }) => measureWords(measure).short))}`;
+  `${agreeing.length === 1 ? "1 agrees" : `${agreeing.length} agree`}: ${listWords(agreeing.map(({ measure }) => named(measure)))}`;
 
 export const agreeingSentence = (compared: Compared, unit: LengthUnit): string =>
-  `${capital(heldAgainst(compared, unit))}; tape and pattern are good to ${formatAmount(compared.doubt, unit)}.`;
+  `${capital(heldAgainst(compared, unit))}; tape and pattern are good to ${formatAmount(compared.doubt, unit)}, eight times in ten.`;
 
 const BECAUSE: Readonly<Record<Unanswered["because"], string>> = {
   noAlteration: "Nothing here alters it: see to it at the fitting.",
+  straps: "Straps are cut long: pin them shorter at the fitting.",
   notOnPieces: "These pieces have no place for it: see to it at the fitting.",
   noRoom: "No more of it can be made here: see to it at the fitting.",
   measureBack: "The height alters nothing. Measure the back waist length: it tells.",
@@ -130,7 +142,7 @@ export const unansweredSentence = ({ compared, because }: Unanswered, unit: Leng
   `${capital(heldAgainst(compared, unit))}. ${BECAUSE[because]}`;
 
 export const notOnPiecesSentence = (measures: readonly PrintedLength[]): string =>
-  `Not held against these pieces: ${listWords(measures.map((measure) => measureWords(measure).short))}.`;
+  `Not held against these pieces: ${listWords(measures.map((measure) => named(measure)))}.`;
 
 /** "Your bust point lies 21 mm lower and 18 mm nearer the centre than the pattern’s: …"; null where it was not measured. */
 export function bustPointSentence({ bustPoint }: Advice, unit: LengthUnit): string | null {

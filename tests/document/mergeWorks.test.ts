@@ -138,7 +138,10 @@ function names(collision: Collision, key: string, { base, mine, theirs }: Three)
       return begins("cup ");
     case "size":
     case "cup":
-      return begins(`${collision.of} ${collision.label} / ${collision.column ?? ""}`);
+      // A line renamed has all its figures under another label.
+      return begins(
+        `${collision.of} ${collision.label} / ${collision.column === "label" ? "" : (collision.column ?? "")}`,
+      );
     case "pick":
       return key === `pick ${collision.pick}`;
     case "alterations":

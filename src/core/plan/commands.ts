@@ -310,6 +310,7 @@ function lengthsOn(lengths: PrintedLengths, before: readonly SizeRow[], after: r
         .map(([label, value]) => [labelNow(label), value] as const)
         .filter(([label]) => kept.has(label) || !known.has(label)),
     );
+    if (isSame(bySize, figure.bySize)) return done;
     const others = without(figure, "bySize");
     return withFigure(done, measure, Object.keys(bySize).length === 0 ? others : { ...others, bySize });
   }, lengths);

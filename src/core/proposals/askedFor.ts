@@ -4,6 +4,7 @@
  */
 import type { FitName } from "../decisions/fitNames";
 import type { PrintedLength } from "../decisions/pattern";
+import { STANDS_BY } from "../tolerance";
 import type { Mm } from "../units";
 import type { Compared } from "./compare";
 
@@ -92,22 +93,31 @@ function partLengths(back: Compared | undefined, front: { readonly off: Mm; read
   return { length, back: ofBack - length, front: ofFront - length };
 }
 
+/** How much of a length belongs above the bust: all or none of it where the other part would not be worth a cut. */
+function partAbove(depthOff: Mm, length: Mm): Mm {
+  const above = nearer(depthOff, length);
+  if (Math.abs(above) < STANDS_BY) return 0;
+  return Math.abs(length - above) < STANDS_BY ? length : above;
+}
+
 /** All that the measures ask for; what agrees asks for nothing. */
 export function askedFor(by: ComparedBy, kind: GarmentKind): readonly Asked[] {
-  return [...lengthsAsked(by, kind), ...widthsAsked(by)].filter(({ by: amount }) => amount !== 0);
+  return [...lengthsAsked(by, kind), ...widthsAsked(by)].filter(({ by: amount }) => Math.abs(amount) >= STANDS_BY);
 }
 
 function lengthsAsked(by: ComparedBy, { hasStraps, hasBand }: GarmentKind): readonly Asked[] {
   const { backWaistLength: back, frontWaistLength: front, sideNeckToBustPoint: depth } = by;
   const depthOff = depth === undefined || depth.agrees ? 0 : depth.off;
-  // Straps carry the front alone, so their length answers the whole of the depth and is part of the front's length.
+  // Straps carry the front alone, so their length answers the whole of the depth and is part of the front's length. They are
+  // cut long and shortened on the body, where they are seen.
   const strap = hasStraps ? depthOff : 0;
   const below = front === undefined ? undefined : { off: front.off - strap, doubt: front.doubt };
   const parted = partLengths(back, below);
   const of = (...found: readonly (Compared | undefined)[]): readonly Compared[] =>
     found.filter((one) => one !== undefined);
-  const above = !hasStraps && sameWay(parted.length, depthOff) ? nearer(depthOff, parted.length) : 0;
+  const above = hasStraps || !sameWay(parted.length, depthOff) ? 0 : partAbove(depthOff, parted.length);
   const rest = hasStraps ? 0 : depthOff - above;
+  const lengths = hasStraps ? of(back, front) : of(back, front, depth);
   const asked = (
     altered: Altered,
     amount: Mm,
@@ -116,13 +126,13 @@ function lengthsAsked(by: ComparedBy, { hasStraps, hasBand }: GarmentKind): read
     answers: PrintedLength | null = null,
   ): Asked => ({ altered, by: amount, why, from, answers });
   return [
-    asked(fit("lengthAboveBust"), above, "above", of(back, front, depth)),
-    asked(fit(hasBand ? "bandDepth" : "lengthBelowBust"), parted.length - above, "length", of(back, front, depth)),
+    asked(fit("lengthAboveBust"), above, "above", lengths),
+    asked(fit(hasBand ? "bandDepth" : "lengthBelowBust"), parted.length - above, "length", lengths),
     parted.back > 0
       ? asked(fit("roundBack"), parted.back, "backAlone", of(back, front), "backWaistLength")
       : asked(fit("swayBack"), 0 - parted.back, "backAlone", of(back, front), "backWaistLength"),
     asked(fit("waistDropFront"), parted.front, "frontAlone", of(front, back), "frontWaistLength"),
-    asked(fit("strapLength"), strap, "bustDepth", of(depth)),
+    asked(fit("strapLength"), Math.max(0, strap), "bustDepth", of(depth)),
     asked(fit("bustPointLevel"), rest, "bustDepth", of(depth), "sideNeckToBustPoint"),
   ];
 }

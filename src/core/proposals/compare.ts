@@ -9,6 +9,7 @@ import { liesAlongBust } from "../pattern/dartNames";
 import { isSameDart, type DartRef } from "../pattern/piece";
 import { setOf, type PieceSet } from "../pattern/pieceSet";
 import { halvesOf, type Plan, type PlanHalf } from "../plan/plan";
+import { AGREE_WITHIN } from "../tolerance";
 import type { Mm } from "../units";
 import { bustPieceIn, garmentLength, type DartsMoved } from "./garmentLengths";
 import { patternFigure } from "./patternFigure";
@@ -51,7 +52,7 @@ export function compareMeasures(work: Work, plan: Plan): Comparison {
       continue;
     }
     const garment = figure.value + changed.cup + changed.bust + changed.own;
-    const doubt = Math.hypot(taken.spread, figure.doubt);
+    const doubt = AGREE_WITHIN * Math.hypot(taken.spread, figure.doubt);
     const off = taken.value - garment;
     compared.push({
       measure,

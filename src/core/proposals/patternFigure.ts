@@ -68,4 +68,4 @@ function draftFigure(measure: PrintedLength, draft: DraftMeasures, pieces: Piece
 }
 
 const doubtOf = (measure: PrintedLength, isPrinted: boolean): Mm =>
-  (isPrinted ? PRINTED_DOUBT : DRAFTED_DOUBT) * (measure === "shoulderLength" ? SHORT_SHARE : 1);
+  !isPrinted ? DRAFTED_DOUBT : PRINTED_DOUBT * (measure === "shoulderLength" ? SHORT_SHARE : 1);

@@ -17,7 +17,7 @@ import { endOf, putOrRemove, snapStep, USUAL_HOLD } from "../plan/dartEdit";
 import { amountCommand, appliesTo, useOn, usesOf } from "../plan/fitEdit";
 import type { Plan } from "../plan/plan";
 import { remember } from "../remember";
-import { STANDS_BY } from "../tolerance";
+import { READ_BACK, STANDS_BY } from "../tolerance";
 import type { Mm } from "../units";
 import { askedFor, type Altered, type Asked, type ComparedBy, type ProposedFit, type Reason } from "./askedFor";
 import { bustDartsOf, compareMeasures, type Compared, type Comparison } from "./compare";
@@ -42,6 +42,8 @@ export interface Unanswered {
   readonly because:
     /** No alteration here changes it. */
     | "noAlteration"
+    /** Straps are shortened on the body. */
+    | "straps"
     /** These pieces have not what the alteration is made on. */
     | "notOnPieces"
     /** No more of it can be made. */
@@ -92,7 +94,7 @@ function derive({ plan, work }: Inputs): Advice {
   const isAsked = (one: Compared): boolean => proposals.some(({ from }) => from.includes(one));
   const unanswered = comparison.compared.flatMap((compared): readonly Unanswered[] => {
     if (compared.agrees || isAsked(compared)) return [];
-    const why = whyUnanswered(compared, refused, work);
+    const why = whyUnanswered(compared, refused, work, kindOf(plan).hasStraps);
     return why === null ? [] : [{ compared, because: why }];
   });
   return {
@@ -128,20 +130,35 @@ const kindOf = ({ left }: Plan) => {
 const firstAsked = ({ compared }: Comparison, plan: Plan): readonly Asked[] =>
   askedFor(byMeasure(compared), kindOf(plan));
 
-/** An alteration that stands is held to the measures more narrowly: whether they still ask for just that much. */
-function standingAsked({ compared }: Comparison, work: Work, plan: Plan): readonly Asked[] {
-  const first = firstAsked({ compared, notOnPieces: [] }, plan);
-  const isSameAltered = (a: Altered, b: Altered): boolean =>
-    a.kind === "fit" && b.kind === "fit" ? a.fit === b.fit : a.kind === b.kind;
-  const narrowly = compared.map((one) => ({ ...one, doubt: STANDS_BY, agrees: Math.abs(one.off) <= STANDS_BY }));
-  return askedFor(byMeasure(narrowly), kindOf(plan))
+const DEPTHS: ReadonlySet<string> = new Set<ProposedFit>(["lengthAboveBust", "bustPointLevel", "strapLength"]);
+
+/**
+ * An alteration that stands is held to the measures more narrowly: whether they still ask for just that much. Not while what it
+ * stands on asks for another one, which comes first.
+ */
+function standingAsked(comparison: Comparison, work: Work, plan: Plan): readonly Asked[] {
+  const first = firstAsked(comparison, plan);
+  const { compared } = comparison;
+  const narrowed = (isNarrowed: (one: Compared) => boolean): readonly Compared[] =>
+    compared.map((one) =>
+      isNarrowed(one) ? { ...one, doubt: STANDS_BY, agrees: Math.abs(one.off) <= STANDS_BY } : one,
+    );
+  const isDepth = (one: Compared): boolean => one.measure === "sideNeckToBustPoint";
+  // How much of a length is length, and how much of it belongs above the bust, are two questions.
+  const byDepth = askedFor(byMeasure(narrowed(isDepth)), kindOf(plan)).filter(({ altered }) => isOfDepth(altered));
+  const byRest = askedFor(byMeasure(narrowed((one) => !isDepth(one))), kindOf(plan)).filter(
+    ({ altered }) => !isOfDepth(altered),
+  );
+  return [...byDepth, ...byRest]
     .filter(({ altered }) => standing(altered, work, plan) !== 0)
-    .filter(({ altered }) => !first.some((other) => isSameAltered(other.altered, altered)))
     .map((asked) => ({
       ...asked,
       from: asked.from.flatMap(({ measure }) => compared.find((one) => one.measure === measure) ?? []),
-    }));
+    }))
+    .filter(({ from }) => !first.some((other) => other.from.some((one) => from.includes(one))));
 }
+
+const isOfDepth = (altered: Altered): boolean => altered.kind === "fit" && DEPTHS.has(altered.fit);
 
 /** The amount that stands already: of a fit on both halves; of the darts how far out her redraws brought their ends. */
 function standing(altered: Altered, work: Work, plan: Plan): Mm {
@@ -154,12 +171,14 @@ const ALTERS_NOTHING: ReadonlySet<PrintedLength> = new Set(["neckBaseGirth", "un
 
 /** null: another measure that goes with it explains it. */
 function whyUnanswered(
-  { measure }: Compared,
+  { measure, off }: Compared,
   refused: readonly Refused[],
   { tapes }: Work,
+  hasStraps: boolean,
 ): Unanswered["because"] | null {
   if (measure === "height") return bodyOf(tapes).backWaistLength === undefined ? "measureBack" : null;
   if (ALTERS_NOTHING.has(measure)) return "noAlteration";
+  if (measure === "sideNeckToBustPoint" && hasStraps && off < 0) return "straps";
   return refused.find(({ asked }) => asked.from.some((one) => one.measure === measure))?.because ?? null;
 }
 
@@ -181,7 +200,7 @@ function proposedFit(asked: Asked, fit: ProposedFit, work: Work, plan: Plan): Pr
   const wanted = snapped(use.amount + by, step);
   const within = Math.min(inwards(most, step), Math.max(inwards(least, step), wanted));
   const amount = use.amount + possible(within - use.amount, { ...use, id: "proposed" }, plan, step);
-  if (Math.abs(amount - use.amount) < step / 2) return { asked, because: "noRoom" };
+  if (Math.abs(amount - use.amount) < STANDS_BY - READ_BACK) return { asked, because: "noRoom" };
   return {
     altered: asked.altered,
     why: asked.why,

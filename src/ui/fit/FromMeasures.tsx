@@ -45,7 +45,7 @@ export function FromMeasures({ plan, work }: FromMeasuresProps) {
       <h3 id="from-measures" ref={heading} tabIndex={-1}>
         {FROM_MEASURES}
       </h3>
-      <p role="status" className="visually-hidden">
+      <p aria-live="polite" className="visually-hidden">
         {taken === "" ? "" : `In the ledger: ${taken}`}
       </p>
       {isEmpty && <p className="aside">Take lengths and widths on Tape: here they are held against the pattern.</p>}
