@@ -7,7 +7,7 @@ import { edgeCrossingsAtY, edgePointAt } from "../geometry/edgeCurve";
 import { distance, piecePoint, type PiecePoint } from "../geometry/point";
 import { widthUpTo } from "../girth/levelWidth";
 import { seamLength } from "../girth/seamLength";
-import type { Piece, PointName, SeamName } from "../pattern/piece";
+import { pointOf, type Piece, type PointName, type SeamName } from "../pattern/piece";
 import type { PieceSet } from "../pattern/pieceSet";
 import { curveOf } from "../pattern/ring";
 import type { Mm } from "../units";
@@ -68,8 +68,11 @@ function belowBust(pieces: PieceSet): Mm | null {
   if (piece === undefined || bust === null) return null;
   if (pieces.frontBand !== undefined) {
     const dart = piece.darts.find(({ seam }) => seam === "underBust");
-    const low = dart === undefined ? at(piece, "underBustCentre") : at(piece, dart.inner);
-    return low === null ? null : added(distance(bust, low), sewn([pieces.frontBand], "centre"));
+    const ends = dart === undefined ? [] : [pointOf(piece, dart.inner), pointOf(piece, dart.outer)];
+    if (ends.length === 0) return null;
+    // The two ends of the mouth meet where the tape runs.
+    const cup = ends.reduce((sum, end) => sum + distance(bust, end), 0) / ends.length;
+    return added(cup, sewn([pieces.frontBand], "centre"));
   }
   const waist = heightBelow(piece, bust.x);
   return waist === null ? null : waist - bust.y;
