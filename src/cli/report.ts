@@ -1,5 +1,5 @@
 /** The plan as data for other programs. Lengths in millimetres, angles in degrees; the README names every key. */
-import type { CheckName } from "../core/checks/check";
+import type { CheckName, WayIn } from "../core/checks/check";
 import type { PiecePoint } from "../core/geometry/point";
 import type { DartName, LevelName, PieceName } from "../core/pattern/piece";
 import type { Plan, PlannedLevel } from "../core/plan/plan";
@@ -55,6 +55,10 @@ export interface ReportCheck {
   readonly seam?: string;
   readonly dart?: DartName;
   readonly point?: string;
+  /** Of an opening: how it is gone through, where it is tightest, and how much longer it would have to be. */
+  readonly way_in?: WayIn;
+  readonly below_waist_mm?: number;
+  readonly longer_mm?: number;
   readonly half?: Half;
 }
 
@@ -132,12 +136,15 @@ export function planReport(work: Work, plan: Plan): PlanReport {
       share: share(line.share),
       offset_mm: mm(line.offset),
     })),
-    checks: plan.checks.map(({ name, measured, expected, tolerance, ...rest }) => ({
+    checks: plan.checks.map(({ name, measured, expected, tolerance, tightest, ...rest }) => ({
       name: name === "alterationsMade" ? "slipsApplied" : name,
       ...rest,
       measured: mm(measured),
       expected: mm(expected),
       tolerance: mm(tolerance),
+      ...(tightest === undefined
+        ? {}
+        : { way_in: tightest.way, below_waist_mm: mm(tightest.belowWaist), longer_mm: mm(tightest.longer) }),
     })),
     checklist: plan.checklist.map((item) => ({
       piece: item.piece,

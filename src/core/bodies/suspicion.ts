@@ -10,6 +10,7 @@ import { rangeOf } from "./estimate";
 import type { LikelyMisreading } from "./misreading";
 import { foretell, readOf, readingOf, type Reading } from "./openBodies";
 import { hypothesesOf, type Hypothesis } from "./misreadingHypotheses";
+import { outOfKeeping } from "./outOfKeeping";
 
 export interface Suspicion {
   readonly measure: MeasureName;
@@ -22,6 +23,8 @@ export interface Suspicion {
   readonly misreading: LikelyMisreading | null;
   /** Taken more than once already, with readings that agree: said more softly. */
   readonly takenAgain: boolean;
+  /** Merely out of keeping with the others: one more reading is asked for, and no mistake is thought of. */
+  readonly onceMore: boolean;
 }
 
 /**
@@ -69,11 +72,22 @@ export function suspicionsOf(body: MeasuredBody, age?: number, unit: TypedUnit =
         most: range.most,
         misreading,
         takenAgain: agree(known.measure, readings),
+        onceMore: false,
       });
     }
     read = rest;
   }
-  return found;
+  return found.length > 0 ? found : onceMoreOf(body, read);
+}
+
+/** Where nothing is likely to be wrong, what is out of keeping all the same. */
+function onceMoreOf(body: MeasuredBody, read: readonly Known[]): readonly Suspicion[] {
+  const out = outOfKeeping(read, (measure) => agree(measure, body[measure]?.readings ?? []));
+  if (out === null) return [];
+  const { measure } = invariant(read[out.at], "read");
+  const { value } = invariant(body[measure], "measure");
+  const { value: expected, least, most } = rangeOf(out.foretold);
+  return [{ measure, value, expected, least, most, misreading: null, takenAgain: false, onceMore: true }];
 }
 
 interface Worst {

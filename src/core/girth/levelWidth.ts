@@ -20,7 +20,7 @@ export function levelWidth(piece: Piece, level: LevelName): Mm | null {
   }
   if (own === undefined) return null;
   if ("seam" in own.along) return seamLength(piece, own.along.seam);
-  return alongLine(piece, own.along.points, (a, b) => distance(a, b) - takenBetween(piece, a, b));
+  return alongLine(piece, own.along.points, (a, b) => clothBetween(piece, a, b));
 }
 
 /** A length of each straight stretch of a line from the centre to the side, added up; mm. */
@@ -60,6 +60,10 @@ export function widthUpTo(piece: Piece, end: PiecePoint): Mm {
   }
   return end.x - least - takenBetween(piece, piecePoint(least, end.y), end);
 }
+
+/** Cloth along a straight line of a piece, less what darts take of it; mm. */
+export const clothBetween = (piece: Piece, a: PiecePoint, b: PiecePoint): Mm =>
+  distance(a, b) - takenBetween(piece, a, b);
 
 /** What the darts take of the bust line of a piece; mm on the half. */
 export function takenAtBust(piece: Piece): Mm {

@@ -13,6 +13,7 @@ import type { BustAdjusted, Style, StyleOptions } from "../style/style";
 import type { FullBustFailure } from "../surgery/fullBust";
 import { fromSideNeck, probableBustPoint, type ProbableBustPoint } from "../bodies/probableBustPoint";
 import type { MeasuredBody } from "../measures/tape";
+import { GIRTH_WORTH_TELLING } from "../tolerance";
 import type { Mm } from "../units";
 
 /** Whole finished waist for each size at the waist, the base size's darts kept; mm. */
@@ -47,7 +48,10 @@ export interface Built {
   readonly cut: PieceSet;
   /** After it: what the wearer's own alterations start from. */
   readonly blended: PieceSet;
+  /** null where the bust is not altered, or nothing worth it can be made of what was asked. */
   readonly bust: Result<BustAdjusted, FullBustFailure> | null;
+  /** Whole bust change that was made. */
+  readonly alteration: Mm;
   /** In the base size of the style's bust piece. */
   readonly bustPoint: {
     readonly printed: PiecePoint;
@@ -64,8 +68,10 @@ export interface BuildInputs {
   readonly options: StyleOptions;
   readonly at: LevelSizes;
   readonly cupDifference: Mm;
-  /** Whole bust change to make, and the whole difference between the wearer's cup and the version's. */
-  readonly alteration: Mm;
+  /** Whole bust change to make; where it cannot be made, whether the most that can is made instead. */
+  readonly asked: Mm;
+  readonly asMuchAsCanBe: boolean;
+  /** Body bust less what base size and cup are drafted for. */
   readonly residual: Mm;
   readonly body: MeasuredBody;
   readonly age: number | undefined;
@@ -80,10 +86,9 @@ export function buildPieces(inputs: BuildInputs): Result<Built, FullBustFailure>
   const open = opened.value;
   const bustPointOf = (pieces: PieceSet): PiecePoint => pointOf(pieceIn(pieces, style.bustPiece), "bustPoint");
   const cut = style.finish(open, bustPointOf(open), cupDifference);
-  const bust = inputs.alteration === 0 ? null : style.adjustBust(open, inputs.alteration / 2);
+  const { bust, alteration } = adjustBust(style, open, inputs);
   const altered = bust !== null && bust.ok ? bust.value.pieces : null;
-  const blended =
-    altered === null ? cut : style.finish(altered, bustPointOf(altered), cupDifference + inputs.alteration);
+  const blended = altered === null ? cut : style.finish(altered, bustPointOf(altered), cupDifference + alteration);
   const own = ownBustPoint(pointOf(block.front, "sideNeck"), bustPointOf(blended), inputs.body);
   const probable = probableBustPoint(pointOf(block.front, "sideNeck"), inputs.body, inputs.age);
   const wanted = inputs.residual === 0 ? ok(open) : openPieces(style.adjustBust(open, inputs.residual / 2));
@@ -92,11 +97,28 @@ export function buildPieces(inputs: BuildInputs): Result<Built, FullBustFailure>
     cut: { ...cut, ...basques },
     blended: { ...blended, ...basques },
     bust,
+    alteration,
     bustPoint: { printed: bustPointOf(blended), own, probable },
     wanted: wanted.ok
       ? style.finish(wanted.value, own ?? bustPointOf(wanted.value), cupDifference + inputs.residual)
       : null,
   });
+}
+
+/** The bust altered by what was asked, or by the most that can be made of it. */
+function adjustBust(
+  style: Style,
+  open: PieceSet,
+  { asked, asMuchAsCanBe }: BuildInputs,
+): Pick<Built, "bust" | "alteration"> {
+  if (asked === 0) return { bust: null, alteration: 0 };
+  const whole = style.adjustBust(open, asked / 2);
+  if (whole.ok) return { bust: whole, alteration: asked };
+  if (!asMuchAsCanBe) return { bust: whole, alteration: 0 };
+  const { most } = whole.failure;
+  if (2 * Math.abs(most) < GIRTH_WORTH_TELLING) return { bust: null, alteration: 0 };
+  const part = style.adjustBust(open, most);
+  return part.ok ? { bust: part, alteration: 2 * most } : { bust: null, alteration: 0 };
 }
 
 const openPieces = (result: Result<BustAdjusted, FullBustFailure>): Result<PieceSet, FullBustFailure> =>

@@ -1,7 +1,8 @@
 /** The one way from what the wearer decided to what follows from it. */
+import type { CheckResult } from "../checks/check";
 import { runChecks } from "../checks/index";
 import type { Work } from "../decisions/work";
-import { piecesOf, setOf } from "../pattern/pieceSet";
+import { piecesOf, setOf, type PieceSet } from "../pattern/pieceSet";
 import { invariant, ok, type Result } from "../result";
 import { styleOf } from "../style/index";
 import { makeOnHalves, type AlterationsMade } from "./makeAlterations";
@@ -29,12 +30,15 @@ export function derivePlan(work: Work): Result<Plan, PlanFailure> {
   const garment = planGarment(work, picked, made.left, made.right);
   const left = planHalf(work, picked, garment, made.left);
   const right = made.right === made.left ? left : planHalf(work, picked, garment, made.right);
+  const ofLeft = setOf(left.pieces);
+  const halves = [ofLeft, right === left ? ofLeft : setOf(right.pieces)] as const;
+  const checksOf = (half: PlanHalf): readonly CheckResult[] => checksOn(work, picked, halves, half);
   return ok({
     ...garment,
     left,
     right,
     ledger: ledgerOfHalves(work, left, right),
-    checks: checksOfHalves(checksOn(work, picked, left), right === left ? null : checksOn(work, picked, right)),
+    checks: checksOfHalves(checksOf(left), right === left ? null : checksOf(right)),
     checklist: workOfHalves(jobsOn(picked, left), right === left ? null : jobsOn(picked, right)),
   });
 }
@@ -64,9 +68,15 @@ function planHalf(work: Work, { built, cutLines }: Picked, garment: PlanGarment,
   };
 }
 
-const checksOn = ({ pattern }: Work, { bust, bodyHip }: Picked, half: PlanHalf) =>
+const checksOn = (
+  { pattern }: Work,
+  { bust, bodyHip }: Picked,
+  halves: readonly [PieceSet, PieceSet],
+  half: PlanHalf,
+) =>
   runChecks({
     pieces: setOf(half.pieces),
+    halves,
     levels: half.levels,
     darts: half.darts,
     alterations: half.alterations,

@@ -87,7 +87,15 @@ export interface PlannedAlteration {
 
 type WhatIsAltered =
   | { readonly kind: "blend"; readonly level: "waist" | "hip"; readonly cutLine: CutLine }
-  | { readonly kind: "bust"; readonly amount: Mm; readonly spread: Mm; readonly drop: Mm; readonly turn: Radians }
+  /** `amount`: what is made of what was `asked`, or what was asked where it was left out; whole. */
+  | {
+      readonly kind: "bust";
+      readonly amount: Mm;
+      readonly asked: Mm;
+      readonly spread: Mm;
+      readonly drop: Mm;
+      readonly turn: Radians;
+    }
   | { readonly kind: "alteration"; readonly alteration: Alteration };
 
 /** One job on one piece for the printed order of work; words are made of it elsewhere. */

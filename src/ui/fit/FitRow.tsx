@@ -73,10 +73,9 @@ function FitControls({ fit, plan, work }: FitRowProps) {
   const [first] = uses;
   const [asked, setAsked] = useState<Halves>(first === undefined ? "both" : halvesAsked(first));
   // After an undo what is asked for may stand elsewhere; a half that holds nothing is shown only while she asks for it.
-  const halves =
-    uses.length > 0 && asked === "both" && first !== undefined && uses.every(({ half }) => half !== undefined)
-      ? halvesAsked(first)
-      : asked;
+  // What is made on both is spoken of as both.
+  const isWhole = uses.some(({ half }) => half === undefined);
+  const halves = isWhole ? "both" : asked === "both" && first !== undefined ? halvesAsked(first) : asked;
   const use = useOn(uses, fit, halves);
   const words = FIT_WORDS[fit];
   const failure = refusalOf(plan, use.id);

@@ -54,6 +54,10 @@ export function TapeStep() {
   );
   const taken = MORE.filter((name) => body[name] !== undefined).length;
   const doubted = suspicions.filter(({ takenAgain }) => !takenAgain).map(({ measure }) => measure);
+  // What cannot be read, or should be looked at, must not lie out of sight.
+  const unreadMore = useSettledWork((work) =>
+    Object.keys(work.unread).some((field) => MORE.some((name) => `${field}.`.startsWith(`measure.${name}.`))),
+  );
   const doubtedMore = doubted.some((name) => MORE.includes(name));
 
   const field = (name: MeasureName) => {
@@ -76,10 +80,7 @@ export function TapeStep() {
     <>
       <header className="step-head">
         <h2>Tape</h2>
-        <p>
-          Measure over the bra you will wear, the tape snug and level, breathing easily. Type it as you read it; what
-          you take twice is surer.
-        </p>
+        <p>Measure over the bra you will wear, the tape snug and level. Taken twice is surer.</p>
       </header>
       <InventedNote />
       <TextField
@@ -94,15 +95,18 @@ export function TapeStep() {
       <TapeNotes />
       <TapeDays />
       <div className="tape-legend">
-        <p>
-          What stands in a field is <b>measured</b>: <Fractions text={onceSureWords(unit)} />. Below an empty one, in
-          pencil, stands a{" "}
-          <span className="guess">
-            <b>guess</b>
-          </span>
-          : what your other measures lead one to expect. Nine of ten bodies lie between its two figures; yours may not.
-          Nothing is cut by a guess.
-        </p>
+        <details>
+          <summary>What is measured, what is guessed</summary>
+          <p>
+            What stands in a field is <b>measured</b>: <Fractions text={onceSureWords(unit)} />. Below an empty one, in
+            pencil, stands a{" "}
+            <span className="guess">
+              <b>guess</b>
+            </span>
+            : what your other measures lead one to expect. Nine of ten bodies lie between its two figures; yours may
+            not. Nothing is cut by a guess.
+          </p>
+        </details>
         <p className="tape-state" aria-live="polite">
           {model === null
             ? NOT_YET
@@ -113,7 +117,7 @@ export function TapeStep() {
         <div className="tape-fields">
           <h3 className="tape-group">The four that a plan is made from</h3>
           {FIRST.map(field)}
-          <details className="tape-more" open={taken > 0 || doubtedMore ? true : undefined}>
+          <details className="tape-more" open={doubtedMore || unreadMore ? true : undefined}>
             <summary>
               More measures{" "}
               <span className="aside">
@@ -123,7 +127,7 @@ export function TapeStep() {
             <div>
               <p className="aside">
                 Not needed: without one, the plan keeps the pattern’s own figure, not the guess. What they ask for
-                stands on Fit, to take or to leave.
+                stands on Fit.
               </p>
               {MORE.map(field)}
             </div>

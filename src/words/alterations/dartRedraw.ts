@@ -100,6 +100,9 @@ function noteMove(note: AlterationNote, context: Context): string | null {
         : null;
     case "armholeSmoothed":
       return "Draw the armhole smooth again.";
+    // A bust adjustment's own.
+    case "bustShort":
+      return null;
     case "centreLengthened":
       return drawn(note.amount, context)
         ? `The centre part is ${small(note.amount, context)} ${note.amount > 0 ? "longer" : "shorter"} after it.`

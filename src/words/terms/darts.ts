@@ -6,7 +6,7 @@ import type { PlannedDart } from "../../core/plan/plan";
 import type { LengthUnit } from "../../core/decisions/work";
 import { READS_AS_NOTHING } from "../../core/tolerance";
 import { degreesFrom, type Mm, type Radians } from "../../core/units";
-import { formatAmount, formatLength } from "./length";
+import { formatAmount, formatRound, formatLength } from "./length";
 import { centreWords, dartRefWords } from "./names";
 
 export const formatAngle = (angle: Radians): string => `${degreesFrom(angle).toFixed(1)}°`;
@@ -69,7 +69,7 @@ export function verdictSentence({ verdict, drawn, wanted }: PlannedDart, unit: L
 export function stopSentence({ drawn, usualStop, beyondBustPoint }: PlannedDart, unit: LengthUnit): string | null {
   const { apexToBustPoint: short } = drawn;
   if (short === null || usualStop === null) return null;
-  const usual = `${formatAmount(usualStop.least, unit)} to ${formatAmount(usualStop.most, unit)} short is usual (common practice)`;
+  const usual = `${formatRound(usualStop.least, unit)} to ${formatRound(usualStop.most, unit)} short is usual (common practice)`;
   return beyondBustPoint
     ? `It ends ${formatAmount(-short, unit)} past the bust point: shorten it. ${usual}.`
     : `It ends ${formatAmount(short, unit)} short of the bust point; ${usual}.`;
@@ -90,8 +90,8 @@ export function stopNote({ ref, drawn, usualStop, beyondBustPoint }: PlannedDart
   if (short === null || usualStop === null || beyondBustPoint) return null;
   if (short > usualStop.least - READS_AS_NOTHING && short < usualStop.most + READS_AS_NOTHING) return null;
   return (
-    `The ${dartRefWords(ref)} ends ${formatAmount(short, unit)} short of the bust point; ${formatAmount(usualStop.least, unit)} to ` +
-    `${formatAmount(usualStop.most, unit)} is usual (common practice). Try the end at that point on a trial, or move it on Darts.`
+    `The ${dartRefWords(ref)} ends ${formatAmount(short, unit)} short of the bust point; ${formatRound(usualStop.least, unit)} to ` +
+    `${formatRound(usualStop.most, unit)} is usual (common practice). Try the end at that point on a trial, or move it on Darts.`
   );
 }
 

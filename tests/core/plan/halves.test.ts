@@ -93,10 +93,11 @@ function checkTold({ name, pieces, level, seam, dart, point, measured, expected,
   return { piece: pieces[0] ?? "front", kind: "walk", what, figures: [measured, expected] };
 }
 
-const checksOf = ({ pattern, tapes }: Work, half: PlanHalf): readonly CheckResult[] => {
+const checksOf = ({ pattern, tapes }: Work, plan: Plan, half: PlanHalf): readonly CheckResult[] => {
   const { bustGirth = NaN, hipGirth } = measuresOf(tapes);
   return runChecks({
     pieces: setOf(half.pieces),
+    halves: [setOf(plan.left.pieces), setOf(plan.right.pieces)],
     levels: half.levels,
     darts: half.darts,
     alterations: half.alterations,
@@ -162,7 +163,7 @@ describe.each(STYLE_NAMES)("any chain with one-sided alterations on the style %s
           job: checkTold(check),
           half: check.half,
         }));
-        const [left, right] = [plan.left, plan.right].map((half) => checksOf(work, half).map(checkTold));
+        const [left, right] = [plan.left, plan.right].map((half) => checksOf(work, plan, half).map(checkTold));
         expect([
           ...wrongLedger(work, plan),
           ...wrongWork(work, plan),
