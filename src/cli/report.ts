@@ -8,6 +8,7 @@ import type { Work } from "../core/decisions/work";
 import { degreesFrom } from "../core/units";
 import { checklistLine, checklistSentence } from "../words/checklist";
 import { surePassage } from "../words/surePassage";
+import { measuresReport, type ReportMeasures } from "./measuresReport";
 import { pieceReports, type ReportPieces } from "./pieceReport";
 import { rounded } from "./rounded";
 
@@ -86,6 +87,7 @@ export interface PlanReport {
   };
   /** How far the measures settle the sizes, in sentences, and what to measure again before cutting. */
   readonly sure: { readonly said: readonly string[]; readonly next: string } | null;
+  readonly from_measures: ReportMeasures;
   readonly darts: readonly ReportDart[];
   readonly cut_lines: readonly ReportCutLine[];
   readonly checks: readonly ReportCheck[];
@@ -126,6 +128,7 @@ export function planReport(work: Work, plan: Plan): PlanReport {
       altered_mm: mm(alteration),
     },
     sure: surePassage(work),
+    from_measures: measuresReport(work, plan),
     darts: plan.left.darts.map(({ ref, drawn }) => ({
       piece: ref.piece,
       name: ref.dart,

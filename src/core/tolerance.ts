@@ -140,6 +140,21 @@ export const ON_TRIANGLE = 1e-6;
 /** mm. A bust difference this small is left alone (common practice, no source: half an inch). */
 export const BUST_LEFT_ALONE = 12;
 
+/** mm. What a length that the pattern prints is good to: it is rounded, and drawn by a hand (our own choice). */
+export const PRINTED_DOUBT = 5;
+
+/** mm. What a length of our own draft is good to, where the pattern prints none: patterns are drafted so far apart (our own choice). */
+export const DRAFTED_DOUBT = 10;
+
+/** Share (no unit). A length as short as a shoulder is so much surer where the pattern prints it (our own choice). */
+export const SHORT_SHARE = 0.5;
+
+/** Standard deviations (no unit). A measure and a garment that are apart by no more agree: eight of ten that are equal read so. */
+export const AGREE_WITHIN = 1.28;
+
+/** mm. An alteration that stands is told to differ from what the measures ask for only above this, and less of one is not worth a cut (our own choice). */
+export const STANDS_BY = 3;
+
 /** mm of harm. Two ways to cut a body that are nearer to each other are a tie: the weights of harm are known no better (our own choice). */
 export const HARM_TIE = 2;
 

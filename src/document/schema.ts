@@ -33,6 +33,28 @@ const ease = z.strictObject({ bust: length, waist: length, hip: length });
 
 const buttons = z.int().check(z.gte(LIMITS.buttons.least), z.lte(LIMITS.buttons.most));
 
+const printed = z.exactOptional(
+  z.strictObject({
+    all: z.exactOptional(length),
+    bySize: z.exactOptional(
+      z.record(text, length).check(z.refine((record) => Object.keys(record).length <= LIMITS.rows)),
+    ),
+  }),
+);
+
+const printedLengths = z.strictObject({
+  backWaistLength: printed,
+  frontWaistLength: printed,
+  shoulderLength: printed,
+  acrossBack: printed,
+  acrossFront: printed,
+  neckBaseGirth: printed,
+  bustPointWidth: printed,
+  sideNeckToBustPoint: printed,
+  underBustGirth: printed,
+  height: printed,
+});
+
 const pattern = z.strictObject({
   name: text,
   chart: z.strictObject({
@@ -49,6 +71,7 @@ const pattern = z.strictObject({
   }),
   style: z.enum(STYLE_NAMES),
   strap: z.enum(["thin", "wide"]),
+  lengths: z.exactOptional(printedLengths),
 });
 
 const dart = z.strictObject({

@@ -4,6 +4,7 @@ import type { Plan } from "../core/plan/plan";
 import type { Work } from "../core/decisions/work";
 import { BeforeCutting } from "./BeforeCutting";
 import { HowSure } from "./HowSure";
+import { NotAltered } from "./NotAltered";
 import { Notes } from "./Notes";
 import { OrderOfWork } from "./OrderOfWork";
 import { PageSetup } from "./PageSetup";
@@ -27,6 +28,7 @@ export function PrintedChecklist({ work, plan }: PrintedChecklistProps) {
       <SheetHeading work={work} plan={plan} />
       <HowSure work={work} />
       <BeforeCutting work={work} plan={plan} />
+      <NotAltered work={work} plan={plan} />
       <OrderOfWork plan={plan} unit={work.unit} />
       <Verify plan={plan} unit={work.unit} />
       <Notes few={isShort} />

@@ -66,6 +66,10 @@ export function collisionWords(collision: Collision): string {
       return `the pattern’s ease at the ${collision.level}`;
     case "easeWanted":
       return `the ease you want at the ${collision.level}`;
+    case "printedLength": {
+      const length = `the pattern’s ${measureWords(collision.measure).short}`;
+      return collision.size === null ? length : `${length} in size ${collision.size}`;
+    }
     case "size":
       return lineWords("size", collision.label, collision.column === null ? null : columnWords(collision.column));
     case "cup":

@@ -3,6 +3,7 @@ import * as fc from "fast-check";
 import { MEASURE_NAMES } from "../../src/core/measures/measure";
 import type { Command } from "../../src/core/plan/commands";
 import { isRedraw, type DartRedraw } from "../../src/core/decisions/alteration";
+import { PRINTED_LENGTHS } from "../../src/core/decisions/pattern";
 import { SHEET_FORMATS } from "../../src/core/decisions/paperChoice";
 import type { Work } from "../../src/core/decisions/work";
 import { anyAlteration, anyDart, anyGiveBack, anyHalf, anySeam, anySeenAtDart, anyText } from "./arbitraryWork";
@@ -62,6 +63,12 @@ export function anyCommandOn(work: Work, other: Work): fc.Arbitrary<Command> {
     setPatternEase: fc.record({ kind: kind("setPatternEase"), ease: from(({ pattern }) => pattern.ease) }),
     setLength: fc.record({ kind: kind("setLength"), length: from(({ pattern }) => pattern.length) }),
     setClosure: fc.record({ kind: kind("setClosure"), closure: from(({ pattern }) => pattern.closure) }),
+    setPrintedLength: fc.record({
+      kind: kind("setPrintedLength"),
+      measure: fc.constantFrom(...PRINTED_LENGTHS),
+      size: from(({ pattern }) => pattern.chart.sizes[0]?.label ?? null),
+      value: from(({ pattern }) => Object.values(pattern.lengths ?? {})[0]?.all ?? null),
+    }),
     setPattern: fc.record({ kind: kind("setPattern"), pattern: from(({ pattern }) => pattern) }),
     setStyle: fc.record({ kind: kind("setStyle"), style: from(({ pattern }) => pattern.style) }),
     setStrap: fc.record({ kind: kind("setStrap"), strap: from(({ pattern }) => pattern.strap) }),

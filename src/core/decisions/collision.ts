@@ -3,7 +3,7 @@ import type { SizeRow } from "../chart/sizeChart";
 import type { MeasureName } from "../measures/measure";
 import type { DartRef, SeamName } from "../pattern/piece";
 import type { Alteration, Half } from "./alteration";
-import type { Ease } from "./pattern";
+import type { Ease, PrintedLength } from "./pattern";
 import type { Picks, Work } from "./work";
 
 /** The parts of a work that are one decision each. */
@@ -24,6 +24,8 @@ export type Collision =
   | { readonly of: "pattern" }
   | { readonly of: "patternName" | "draftedDifference" | "length" | "closure" | "style" | "strap" }
   | { readonly of: "patternEase" | "easeWanted"; readonly level: keyof Ease }
+  /** Of one size by its label; null: of all sizes. */
+  | { readonly of: "printedLength"; readonly measure: PrintedLength; readonly size: string | null }
   /** The list: its order, how many lines it has, or lines that cannot be told apart. */
   | { readonly of: "sizes" | "cups" }
   /** A line by its label as it was before; no column: the whole line, as where one side took it out. */

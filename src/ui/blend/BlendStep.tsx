@@ -17,6 +17,7 @@ import { EaseFields } from "./EaseFields";
 import { BaseSizePickView } from "./BaseSizePickView";
 import { HowSurePanel } from "./HowSurePanel";
 import { LevelPickView } from "./LevelPickView";
+import { ProposalLines } from "./ProposalLines";
 
 /** What the planner itself would pick, all of the wearer's picks laid aside; null where there is no such plan. */
 function plannersPlan(work: Work): Plan | null {
@@ -104,6 +105,7 @@ function Picked({ work, plan, planners }: PickedProps) {
       </div>
       {sure.ok && <HowSurePanel work={work} sure={sure.value} next={next} />}
       <Alternatives sizing={sizing} />
+      <ProposalLines plan={plan} work={work} />
     </>
   );
 }

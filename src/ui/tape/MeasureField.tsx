@@ -8,7 +8,7 @@ import { bodyOf } from "../../core/measures/tape";
 import type { Command } from "../../core/plan/commands";
 import { LIMITS } from "../../core/decisions/limits";
 import { formatLengthEntry } from "../../words/terms/length";
-import { measureNeedWords, measureRefusal, measureWords } from "../../words/measures";
+import { measureNeedWords, measureRefusal, measureServes, measureWords } from "../../words/measures";
 import {
   doubtSentence,
   feetWords,
@@ -155,7 +155,7 @@ const Remove = ({ label, onClick }: { readonly label: string; readonly onClick: 
   </button>
 );
 
-/** What stands below the field: what the measure is for and the guess, or what counts in its place. Null where nothing does. */
+/** What stands below the field: what the measure serves, the guess, or what counts in its place. */
 function useHint({
   name,
   estimate,
@@ -167,7 +167,7 @@ function useHint({
   const taken = useSettledWork((work) => (measured === undefined ? undefined : work.tapes[measured.set]?.taken));
   const need = MEASURE_NEEDS[name];
   const inFeet = name === "height" && unit === "in";
-  const said: ReactNode[] = [];
+  const said: ReactNode[] = [measureServes(name)];
   if (measured === undefined) {
     if (need !== "welcome") said.push(measureNeedWords(need));
     if (inFeet) said.push("64 or 5 ft 4, as you like.");
@@ -189,7 +189,6 @@ function useHint({
   }
   if (measured !== undefined && inFeet) said.push(<Fractions text={feetWords(measured.value)} />);
   if (suspicion?.takenAgain === true) said.push(<Fractions text={doubtSentence(suspicion, unit)} />);
-  if (said.length === 0) return null;
   return said.map((part, at) => (
     <span key={at} className="measure-hint">
       {part}{" "}

@@ -125,7 +125,10 @@ export function TapeStep() {
               </span>
             </summary>
             <div>
-              <p className="aside">Not needed: without one, the plan keeps the pattern’s proportion, not the guess.</p>
+              <p className="aside">
+                Not needed: without one, the plan keeps the pattern’s own figure, not the guess. What they ask for
+                stands on Fit.
+              </p>
               {MORE.map(field)}
             </div>
           </details>
