@@ -1,12 +1,15 @@
 /** The plan as data for other programs. Lengths in millimetres, angles in degrees; the README names every key. */
+import { openDoubts } from "../core/bodies/tapeDoubts";
 import type { CheckName, WayIn } from "../core/checks/check";
 import type { PiecePoint } from "../core/geometry/point";
 import type { DartName, LevelName, PieceName } from "../core/pattern/piece";
 import type { Plan, PlannedLevel } from "../core/plan/plan";
+import type { MeasureName } from "../core/measures/measure";
 import type { Half } from "../core/decisions/alteration";
 import type { Work } from "../core/decisions/work";
 import { degreesFrom } from "../core/units";
 import { checklistLine, checklistSentence } from "../words/checklist";
+import { tapeDoubtWords } from "../words/tapeDoubts";
 import { surePassage } from "../words/surePassage";
 import { measuresReport, type ReportMeasures } from "./measuresReport";
 import { pieceReports, type ReportPieces } from "./pieceReport";
@@ -70,6 +73,13 @@ export interface ReportJob {
   readonly half?: Half;
 }
 
+export interface ReportDoubt {
+  readonly measure: MeasureName;
+  readonly value_mm: number;
+  readonly expected_mm: Pair<number>;
+  readonly said: string;
+}
+
 export interface PlanReport {
   readonly frame: { readonly size: string; readonly cup: string | null };
   readonly levels: {
@@ -85,6 +95,8 @@ export interface PlanReport {
     readonly asked_mm: number;
     readonly altered_mm: number;
   };
+  /** What was read off the tape and is doubted, until that is answered: why, in words. */
+  readonly tape_doubts: readonly ReportDoubt[];
   /** How far the measures settle the sizes, in sentences, and what to measure again before cutting. */
   readonly sure: { readonly said: readonly string[]; readonly next: string } | null;
   readonly from_measures: ReportMeasures;
@@ -127,6 +139,12 @@ export function planReport(work: Work, plan: Plan): PlanReport {
       asked_mm: mm(asked),
       altered_mm: mm(alteration),
     },
+    tape_doubts: openDoubts(work).map((doubt) => ({
+      measure: doubt.measure,
+      value_mm: mm(doubt.value),
+      expected_mm: [mm(doubt.least), mm(doubt.most)],
+      said: tapeDoubtWords(doubt, work.unit),
+    })),
     sure: surePassage(work),
     from_measures: measuresReport(work, plan),
     darts: plan.left.darts.map(({ ref, drawn }) => ({

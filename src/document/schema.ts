@@ -162,6 +162,24 @@ const measureSet = z.strictObject({
   }),
 });
 
+/** One length for each measure, or none. */
+const trusted = z.strictObject({
+  bustGirth: z.exactOptional(length),
+  upperChestGirth: z.exactOptional(length),
+  underBustGirth: z.exactOptional(length),
+  waistGirth: z.exactOptional(length),
+  hipGirth: z.exactOptional(length),
+  height: z.exactOptional(length),
+  bustPointWidth: z.exactOptional(length),
+  sideNeckToBustPoint: z.exactOptional(length),
+  backWaistLength: z.exactOptional(length),
+  frontWaistLength: z.exactOptional(length),
+  neckBaseGirth: z.exactOptional(length),
+  shoulderLength: z.exactOptional(length),
+  acrossBack: z.exactOptional(length),
+  acrossFront: z.exactOptional(length),
+});
+
 const allowance = z.exactOptional(z.number().check(z.gte(0), z.lte(LIMITS.allowance)));
 
 const allowances = z.strictObject({
@@ -185,6 +203,7 @@ export const workSchema = z.strictObject({
   unit: z.enum(["cm", "in"]),
   paper: z.enum(["A4", "Letter"]),
   tapes: z.array(measureSet).check(z.minLength(1), z.maxLength(LIMITS.tapes)),
+  trusted: z.exactOptional(trusted),
   age: z.exactOptional(z.number().check(z.gte(0), z.lte(LIMITS.age))),
   pattern,
   easeWanted: z.strictObject({

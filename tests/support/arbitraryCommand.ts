@@ -77,6 +77,11 @@ export function anyCommandOn(work: Work, other: Work): fc.Arbitrary<Command> {
       kind: kind("clearEaseWanted"),
       level: fc.constantFrom("bust", "waist", "hip"),
     }),
+    setTrusted: fc.record({
+      kind: kind("setTrusted"),
+      measure: fc.constantFrom(...MEASURE_NAMES),
+      value: fc.option(reading),
+    }),
     setBustRadius: fc.record({ kind: kind("setBustRadius"), value: from(({ bustRadius }) => bustRadius ?? null) }),
     setPick: fc.record({ kind: kind("setPick"), picks: from(({ picks }) => picks) }),
     clearPick: fc.record({

@@ -192,6 +192,7 @@ export const anyWork: fc.Arbitrary<Work> = fc.record(
       ),
       { minLength: 1, maxLength: 3 },
     ),
+    trusted: fc.dictionary(fc.constantFrom(...MEASURE_NAMES), anyLength, { noNullPrototype: true }),
     age: fc.integer({ min: 0, max: LIMITS.age }),
     pattern: anyPattern,
     easeWanted: fc.record({ bust: anyLength, waist: anyLength, hip: anyLength }, NONE_REQUIRED),

@@ -48,6 +48,8 @@ export type Command =
   /** Begins a set of a new day; what it does not have yet still counts from the earlier ones. */
   | { readonly kind: "newTape"; readonly taken: string }
   | { readonly kind: "removeTape"; readonly set: number }
+  /** A doubted reading is right as it stands, at this value; null: nothing is said of it any more. */
+  | { readonly kind: "setTrusted"; readonly measure: MeasureName; readonly value: Mm | null }
   | { readonly kind: "setAge"; readonly age: number | null }
   | { readonly kind: "setPatternName"; readonly name: string }
   | { readonly kind: "setSizes"; readonly sizes: readonly SizeRow[] }
@@ -140,6 +142,12 @@ function changed(work: Work, command: Command): Work {
     case "removeTape": {
       const left = work.tapes.filter((_, at) => at !== command.set);
       return withPart(work, "tapes", left.length === 0 ? [{ readings: {} }] : left);
+    }
+    case "setTrusted": {
+      const { measure, value } = command;
+      if (value !== null) return withPart(work, "trusted", { ...work.trusted, [measure]: value });
+      const left = without(work.trusted ?? {}, measure);
+      return Object.keys(left).length === 0 ? without(work, "trusted") : withPart(work, "trusted", left);
     }
     case "setAge":
       if (command.age === null) return without(work, "age");
