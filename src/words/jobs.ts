@@ -8,6 +8,7 @@ import type { Mm } from "../core/units";
 import { mouthSeamWords } from "./alterations/dartRedraw";
 import { shareWords } from "./blend";
 import { pointWords } from "./checks";
+import { endAtWords } from "./terms/darts";
 import { drawn, pair, small, type Context, type Said } from "./terms/jobText";
 import { centreWords, dartWords, levelWords, listWords, pieceWords, seamWords } from "./terms/names";
 
@@ -98,13 +99,11 @@ export function dartSaid(
       : liesAlongBust(ref.dart)
         ? `upper leg ${inner}, lower leg ${outer} long`
         : `inner leg ${inner}, outer leg ${outer} long`;
-  const stop = figures.apexToBustPoint;
   const end =
-    stop === null
+    figures.end === null
       ? ""
-      : stop < 0
-        ? `; it ends ${small(stop, context)} past the bust point, which is a fault: see the first page`
-        : `; it ends ${small(stop, context)} short of the bust point`;
+      : `; it ends ${endAtWords(ref, figures.end, (amount) => small(amount, context))}` +
+        (figures.end.along < 0 ? ": a fault, see the first page" : "");
   return {
     text: `Draw the ${dartWords(ref.dart)}: mouth ${small(figures.intake, context)} wide, ${legs}${end}.`,
     moves: dartPosition(ref, mouth, context),

@@ -9,6 +9,7 @@ export type CheckName =
   | "cornersSquare"
   | "joinedCornersStraight"
   | "dartEndShortOfBustPoint"
+  | "dartPointsAtBustPoint"
   | "seamsSmooth"
   | "openingPasses"
   | "outlineClosed"

@@ -42,11 +42,7 @@ export function FoldedDisc({
   };
   return (
     <section className="folded" aria-labelledby={`${id}-title`}>
-      <h3 id={`${id}-title`}>Why a wider dart is fuller</h3>
-      <p>
-        Cut your dart out of a round of paper and close the gap: the paper rises to a point. With the same mouth,
-        shorter legs open a wider <em>angle</em>; and the wider the angle, the higher the paper stands.
-      </p>
+      <h4 id={`${id}-title`}>Why a wider dart is fuller</h4>
       <div className="folded-pair">
         <figure className="as-printed">
           <FlatDisc disc={before} room={room} unit={unit} />
@@ -77,6 +73,10 @@ export function FoldedDisc({
         aria-valuetext={`${formatAmount(shorten, unit)} shorter: ${formatAngle(angle)}, ${formatAmount(now.height, unit)} high`}
         onChange={(event) => setTried(Number(event.target.value))}
       />
+      <p className="field-hint">
+        Cut your dart out of a round of paper and close the gap: the paper rises to a point. With the same mouth,
+        shorter legs open a wider <em>angle</em>; and the wider the angle, the higher the paper stands.
+      </p>
     </section>
   );
 }
