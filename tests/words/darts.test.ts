@@ -52,7 +52,7 @@ describe("where a dart ends", () => {
     withFigures({ end: { along, across } }, { usualStop, endJudged: judgeDartEnd({ along, across }, usualStop) });
 
   it("says how far short, and what is usual", () => {
-    const said = stopSentence(ended(20, 0.3), "cm");
+    const said = stopSentence(ended(20, 9), "cm");
     expect(said).toBe("It ends 20 mm short of the bust point; 15 mm to 25 mm short is usual (common practice).");
   });
 
@@ -70,8 +70,8 @@ describe("where a dart ends", () => {
     );
     const side = { ...ended(30, 12), ref: ref("front", "sideDart") };
     expect(stopSentence(side, "cm")).toContain("which lies 12 mm above its line");
-    expect(stopSentence({ ...side, drawn: { ...side.drawn, end: { along: 30, across: -8 } } }, "cm")).toContain(
-      "which lies 8 mm below its line",
+    expect(stopSentence({ ...side, drawn: { ...side.drawn, end: { along: 30, across: -11 } } }, "cm")).toContain(
+      "which lies 11 mm below its line",
     );
   });
 

@@ -42,13 +42,11 @@ export interface JudgedDartEnd {
 /** What is said of a dart's end; less than is told in whole millimetres is no doubt. */
 export const judgeDartEnd = ({ along, across }: DartEndReading, usual: Stop): JudgedDartEnd => ({
   along: judgeAlong(along, usual),
-  across:
-    Math.abs(across) > DART_ASIDE_MOST
-      ? "tooFarAside"
-      : Math.abs(across) >= DART_ASIDE_USUAL + READS_AS_NOTHING
-        ? "aside"
-        : "usual",
+  across: Math.abs(across) > DART_ASIDE_MOST ? "tooFarAside" : isAside(across) ? "aside" : "usual",
 });
+
+/** Whether a bust point lies further beside a dart's axis than is usual. */
+export const isAside = (across: Mm): boolean => Math.abs(across) >= DART_ASIDE_USUAL + READS_AS_NOTHING;
 
 function judgeAlong(along: Mm, { least, most }: Stop): JudgedDartEnd["along"] {
   if (along < 0) return "past";

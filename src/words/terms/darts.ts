@@ -1,7 +1,13 @@
 /** Darts in words: handles, figures, verdicts. */
 import type { GiveBackPlace, Hold } from "../../core/decisions/alteration";
 import type { Stop } from "../../core/dart/dartEnd";
-import { endFails, endsAsUsual, type DartEndReading, type JudgedDartEnd } from "../../core/dart/dartEndReading";
+import {
+  endFails,
+  endsAsUsual,
+  isAside,
+  type DartEndReading,
+  type JudgedDartEnd,
+} from "../../core/dart/dartEndReading";
 import { homeOf, liesAlongBust } from "../../core/pattern/dartNames";
 import type { DartName, DartRef, PieceName } from "../../core/pattern/piece";
 import type { PlannedDart, PlanGarment } from "../../core/plan/plan";
@@ -73,13 +79,12 @@ export function verdictSentence({ verdict, bySight, drawn, wanted }: PlannedDart
 }
 
 /**
- * "12 mm short of the bust point, which lies 9 mm above its line": where a dart ends, and to which side of the line it points
- * along the bust point lies, where that is worth telling.
+ * "12 mm short of the bust point, which lies 14 mm above its line": where a dart ends, and to which side of the line it points
+ * along the bust point lies, where that is out of the usual.
  */
 export function endAtWords(dart: DartRef, { along, across }: DartEndReading, format: (amount: Mm) => string): string {
   const where = `${format(Math.abs(along))} ${along < 0 ? "past" : "short of"} the bust point`;
-  const aside = format(Math.abs(across));
-  return aside === format(0) ? where : `${where}, which lies ${aside} ${besideWords(dart, across)}`;
+  return isAside(across) ? `${where}, which lies ${format(Math.abs(across))} ${besideWords(dart, across)}` : where;
 }
 
 /** To which side of a dart's line a point lies, in the wearer's terms. */
