@@ -170,10 +170,8 @@ function changed(work: Work, command: Command): Work {
       return withPart(work, "picks", without(work.picks, command.pick));
     case "putAlteration":
       return withPart(work, "alterations", put(work.alterations, command.alteration));
-    case "replaceRedraws": {
-      const others = work.alterations.filter((a) => !(isRedraw(a) && isSameDart(a.dart, command.dart)));
-      return withPart(work, "alterations", command.alterations.reduce(put, others));
-    }
+    case "replaceRedraws":
+      return withRedraws(work, command.dart, command.alterations);
     case "moveAlteration":
       return withPart(work, "alterations", reordered(work.alterations, command.id, command.before));
     case "setStyle":
@@ -191,23 +189,10 @@ function changed(work: Work, command: Command): Work {
       const give = (a: Alteration) => (isRedraw(a) && isSameDart(a.dart, dart) ? withPart(a, "giveBack", giveBack) : a);
       return withPart(work, "alterations", work.alterations.map(give));
     }
-    case "setSeen": {
-      const { dart, half } = command;
-      const before = work.seen ?? [];
-      const seen = withSeen(before, dart, half, command.seen, redrawsOf(work.alterations, dart));
-      if (seen === before) return work;
-      return seen.length === 0 ? without(work, "seen") : withPart(work, "seen", seen);
-    }
-    case "takeAnswer": {
-      const { dart, half, seen, answer, alterations } = command;
-      const said = changed(work, { kind: "setSeen", dart, half, seen });
-      const redrawn = changed(said, { kind: "replaceRedraws", dart, alterations });
-      const taken = { answer, redraws: redrawsOf(redrawn.alterations, dart) };
-      // One that an older file kept without it was said of the toile that was sewn with what the ledger had.
-      const sewn = redrawsOf(work.alterations, dart);
-      const list = (said.seen ?? []).map((one) => (isSeenOf(one, dart, half) ? { sewn, ...one, taken } : one));
-      return list.length === 0 ? redrawn : withPart(redrawn, "seen", list);
-    }
+    case "setSeen":
+      return seenSet(work, command.dart, command.half, command.seen);
+    case "takeAnswer":
+      return answerTaken(work, command);
     case "setAllowance":
       if (command.value < 0 || command.value > LIMITS.allowance) return work;
       return withPart(work, "allowances", { ...work.allowances, [command.seam]: command.value });
@@ -280,7 +265,7 @@ export function pickOn(
   const [low, high] = [lower, lower + 1].map((at) => after.findIndex(({ label }) => label === before[at]?.label));
   if (low === undefined || low < 0 || high !== low + 1) return {};
   const carried = size - lower + low;
-  return Math.abs(carried) > LIMITS.length ? {} : { [level]: carried };
+  return areNumbersKept(carried) ? { [level]: carried } : {};
 }
 
 function cutPattern(pattern: Pattern): Pattern {
@@ -290,6 +275,32 @@ function cutPattern(pattern: Pattern): Pattern {
     name: cut(pattern.name),
     chart: { ...pattern.chart, sizes: cutRows(sizes), cups: cutRows(cups) },
   };
+}
+
+/** Redraws in place of all that a dart has. */
+function withRedraws(work: Work, dart: DartRef, alterations: readonly DartRedraw[]): Work {
+  const others = work.alterations.filter((a) => !(isRedraw(a) && isSameDart(a.dart, dart)));
+  return withPart(work, "alterations", alterations.reduce(put, others));
+}
+
+function seenSet(work: Work, dart: DartRef, half: Half, said: SeenAtDart | null): Work {
+  const before = work.seen ?? [];
+  const seen = withSeen(before, dart, half, said, redrawsOf(work.alterations, dart));
+  if (seen === before) return work;
+  return seen.length === 0 ? without(work, "seen") : withPart(work, "seen", seen);
+}
+
+function answerTaken(
+  work: Work,
+  { dart, half, seen, answer, alterations }: Extract<Command, { kind: "takeAnswer" }>,
+): Work {
+  const said = seenSet(work, dart, half, seen);
+  const redrawn = withRedraws(said, dart, alterations);
+  const taken = { answer, redraws: redrawsOf(redrawn.alterations, dart) };
+  // What an older file kept without it was said of the toile that was sewn with what the ledger had.
+  const sewn = redrawsOf(work.alterations, dart);
+  const list = (said.seen ?? []).map((one) => (isSeenOf(one, dart, half) ? { sewn, ...one, taken } : one));
+  return list.length === 0 ? redrawn : withPart(redrawn, "seen", list);
 }
 
 /** What is seen of one dart in place of what was said before; the very same list where it is full, or there is none to take out. */

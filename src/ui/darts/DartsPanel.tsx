@@ -241,7 +241,6 @@ function DartEditor({ dart, plan, now, work }: DartEditorProps) {
         {capital(dartRefWords(ref))}
         {plan.left !== plan.right && `, ${halfWords(half)}`}
       </h3>
-      <DartFiguresTable dart={dart} unit={unit} />
       <div className="verdicts">
         <div className="verdict-words">
           <p className="verdict" data-verdict={dart.verdict}>
@@ -264,6 +263,8 @@ function DartEditor({ dart, plan, now, work }: DartEditorProps) {
         </div>
         <FoldedDisc dart={dart} unit={unit} {...(work.bustRadius === undefined ? {} : { radius: work.bustRadius })} />
       </div>
+
+      <DartFiguresTable dart={dart} unit={unit} />
 
       {dart.drawn.end !== null && <PointedDart dart={dart} work={work} />}
 
