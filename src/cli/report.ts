@@ -1,6 +1,7 @@
 /** The plan as data for other programs. Lengths in millimetres, angles in degrees; the README names every key. */
 import { openDoubts } from "../core/bodies/tapeDoubts";
 import type { CheckName, WayIn } from "../core/checks/check";
+import { straightToBustPoint } from "../core/dart/dartEndReading";
 import type { PiecePoint } from "../core/geometry/point";
 import type { DartName, LevelName, PieceName } from "../core/pattern/piece";
 import type { Plan, PlannedLevel } from "../core/plan/plan";
@@ -35,6 +36,8 @@ export interface ReportDart {
   readonly fullness_mm: number;
   /** null for a dart that serves no bust. */
   readonly apex_to_bust_point_mm: number | null;
+  readonly short_of_bust_point_mm: number | null;
+  readonly bust_point_beside_mm: number | null;
 }
 
 export interface ReportCutLine {
@@ -156,7 +159,9 @@ export function planReport(work: Work, plan: Plan): PlanReport {
       intake_mm: mm(drawn.intake),
       angle_deg: rounded(degreesFrom(drawn.angle), 3),
       fullness_mm: mm(drawn.fullness),
-      apex_to_bust_point_mm: drawn.apexToBustPoint === null ? null : mm(drawn.apexToBustPoint),
+      apex_to_bust_point_mm: drawn.end === null ? null : mm(straightToBustPoint(drawn.end)),
+      short_of_bust_point_mm: drawn.end === null ? null : mm(drawn.end.along),
+      bust_point_beside_mm: drawn.end === null ? null : mm(drawn.end.across),
     })),
     cut_lines: plan.left.cutLines.map((line) => ({
       piece: line.piece,
