@@ -42,7 +42,8 @@ export const lineSentence = (level: PlannedLevel, cutLine: CutLine | undefined, 
   capital(whereWords(level, cutLine, unit));
 
 function whereWords(level: PlannedLevel, cutLine: CutLine | undefined, unit: LengthUnit): string {
-  const where = shareWords(level.between, level.share);
+  const { between, share } = cutLine ?? level;
+  const where = shareWords(between, share);
   const offset = cutLine === undefined || where.startsWith("on the") ? "" : `, ${offsetWords(cutLine, unit)}`;
   return `${where}${offset}.`;
 }
@@ -184,7 +185,7 @@ export function bustSentence(pick: BustPick, unit: LengthUnit): string {
 function bustDoneWords(pick: BustPick, unit: LengthUnit): string {
   if (pick.alteration !== 0) {
     const half = formatAmount(Math.abs(pick.alteration) / 2, unit);
-    return `${bustAdjustmentWords(pick.alteration, unit)} in all, ${half} on the half front.`;
+    return `${bustAdjustmentWords(pick.alteration, unit)} altogether, ${half} on the half front.`;
   }
   if (pick.asked !== 0) {
     return pick.chosenBy === "wearer"

@@ -1,6 +1,7 @@
 /** The allowances that are usual, and the allowance of a seam. */
 import type { Allowances } from "../decisions/allowances";
-import type { SeamName } from "../pattern/piece";
+import { distance } from "../geometry/point";
+import { pointOf, type Piece, type SeamName } from "../pattern/piece";
 import type { Mm } from "../units";
 
 /**
@@ -45,3 +46,14 @@ export const isOwnAllowance = (seam: SeamName, value: Mm | undefined): boolean =
 
 /** The allowance of one seam: the wearer's own, else the usual. */
 export const allowanceOf = (allowances: Allowances, seam: SeamName): Mm => allowances[seam] ?? USUAL_ALLOWANCES[seam];
+
+/**
+ * The allowance of a seam on one piece. Along a strap, which is sewn to another layer of itself and turned, it is at most
+ * half the finished width: wider, the two would not lie side by side inside it.
+ */
+export function allowanceOn(piece: Piece, allowances: Allowances, seam: SeamName): Mm {
+  const allowance = allowanceOf(allowances, seam);
+  return piece.name === "strap" && seam !== "strap" ? Math.min(allowance, strapWidthOf(piece) / 2) : allowance;
+}
+
+const strapWidthOf = (strap: Piece): Mm => distance(pointOf(strap, "strapBackInner"), pointOf(strap, "strapBackOuter"));

@@ -29,7 +29,7 @@ export function BustPickView({ work, sizing, surety, own, planners }: BustPickVi
       surety={surety}
       pick="bustAlteration"
       own={own}
-      planners={planners === null ? null : `${formatSigned(planners.sizing.bust.alteration, work.unit)} in all`}
+      planners={planners === null ? null : `${formatSigned(planners.sizing.bust.alteration, work.unit)} altogether`}
     >
       <p>
         <Fractions text={bustSentence(bust, work.unit)} />

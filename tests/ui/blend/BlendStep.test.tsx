@@ -65,7 +65,7 @@ describe("the blend", () => {
     await user.selectOptions(screen.getByRole("combobox", { name: "Take another cup" }), "C");
     // 930 − (830 + 75): 25 mm are missing at the bust.
     expect(pick("Bust").textContent).toContain("+25 mm");
-    expect(pick("Bust").textContent).toContain("Full bust adjustment of 25 mm in all");
+    expect(pick("Bust").textContent).toContain("Full bust adjustment of 25 mm altogether");
     await user.click(within(pick("Cup")).getByRole("button", { name: "Go back to that" }));
     await user.click(within(pick("Frame")).getByRole("button", { name: "Go back to that" }));
     expect(work().picks).toEqual({});
@@ -95,7 +95,7 @@ describe("the blend", () => {
     await user.clear(entry);
     await user.type(entry, "-2{Enter}");
     expect(work().picks.bustAlteration).toBe(-20);
-    expect(pick("Bust").textContent).toContain("Small bust adjustment of 20 mm in all");
+    expect(pick("Bust").textContent).toContain("Small bust adjustment of 20 mm altogether");
     await user.click(screen.getByRole("button", { name: "Leave the bust as printed" }));
     expect(work().picks.bustAlteration).toBe(0);
   });
