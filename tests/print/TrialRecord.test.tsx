@@ -22,7 +22,7 @@ describe("TrialRecord", () => {
     const sheet = show(printCases.sample);
     for (const label of ["Date", "Trial no.", "Cloth", "Pinned by", "Next trial no."])
       expect(within(sheet).getByText(label)).toBeDefined();
-    expect(textOf(sheet)).toContain("Frame 14; cup C");
+    expect(textOf(sheet)).toContain("Frame 14; cup B");
     expect(textOf(sheet)).toContain("Left and right halves are cut alike.");
   });
 
@@ -55,7 +55,7 @@ describe("TrialRecord", () => {
     const sheet = show(printCases.halves);
     expect(textOf(sheet)).toContain("The halves differ:");
     expect(textOf(sheet)).toMatch(/by 8 mm, on the right half only\./);
-    expect(textOf(sheet)).toMatch(/6 mm all round, on the left half only\./);
+    expect(textOf(sheet)).toMatch(/at the waist, 6 mm, on the left half only\./);
     const [front] = sheet.querySelectorAll("svg");
     const outlines = [...(front?.querySelectorAll("[data-half]") ?? [])].map((half) =>
       half.querySelector(".tr-outline")?.getAttribute("d"),

@@ -22,6 +22,28 @@ export const USUAL_ALLOWANCES: Readonly<Record<SeamName, Mm>> = {
   strap: 15,
 };
 
+/** In inches as entries keep it, to 0.1 mm: 5/8 in, and 1 1/4 in for hems. */
+const INCH_SEAM: Mm = 15.9;
+const INCH_HEM: Mm = 31.8;
+
+/** What a new work in inches begins with. */
+export const INCH_ALLOWANCES: Readonly<Record<SeamName, Mm>> = {
+  centre: INCH_SEAM,
+  neck: INCH_SEAM,
+  shoulder: INCH_SEAM,
+  armhole: INCH_SEAM,
+  side: INCH_SEAM,
+  waist: INCH_SEAM,
+  hem: INCH_HEM,
+  princess: INCH_SEAM,
+  underBust: INCH_SEAM,
+  strap: INCH_SEAM,
+};
+
+/** Whether an allowance is another one than the usual, in either unit. */
+export const isOwnAllowance = (seam: SeamName, value: Mm | undefined): boolean =>
+  value !== undefined && value !== USUAL_ALLOWANCES[seam] && value !== INCH_ALLOWANCES[seam];
+
 /** The allowance of one seam: the wearer's own, else the usual. */
 export const allowanceOf = (allowances: Allowances, seam: SeamName): Mm => allowances[seam] ?? USUAL_ALLOWANCES[seam];
 
