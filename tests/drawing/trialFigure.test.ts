@@ -56,7 +56,13 @@ describe("trialFigure", () => {
     }
   });
 
-  it.each(styled)("lays no piece of a $style over another", ({ plan }) => {
+  // Let out, a side front comes to lie on what is inside it.
+  const fuller = (["princessArmhole", "princessShoulder"] as const).map((style) => ({
+    style: `${style} let out` as const,
+    plan: planOf({ ...plain, picks: { bustAlteration: 90 }, pattern: { ...plain.pattern, style } }),
+  }));
+
+  it.each([...styled, ...fuller])("lays no piece of a $style over another", ({ plan }) => {
     for (const { halves } of trialFigure(plan)) {
       const rings = halves[1].pieces.map(({ piece, down, across }) => {
         const own = plan.left.pieces.find(({ name }) => name === piece);
