@@ -16,17 +16,7 @@ import { readSheet, type Job } from "./sheet";
 import { paperOf } from "./tissue";
 
 /** Moves that nothing follows yet: where they lead is held by the places alone. */
-const NOT_FOLLOWED_BY_MOVES: readonly FitName[] = [
-  "swayBack",
-  "waistDropFront",
-  "waistDropBack",
-  "bustPointLevel",
-  "strapWidth",
-  "strapPlace",
-  "necklineGape",
-  "edgeGape",
-  "armholeGape",
-];
+const NOT_FOLLOWED_BY_MOVES: readonly FitName[] = ["bustPointLevel", "necklineGape", "edgeGape", "armholeGape"];
 
 /** mm. A pencil and a ruler. */
 const CORNER = 1;

@@ -261,6 +261,49 @@ const KINDS: Readonly<Record<string, Kind>> = {
       );
     },
   },
+  swayBack: {
+    title: /across the back waist/,
+    follow: (piece, text, moves) =>
+      tilt(piece, moves, told(text, "(?:Take|Let) ", " (?:out|in)"), text.startsWith("Take")),
+  },
+  waistDropFront: {
+    title: /the waist seam by .+ at the centre front/,
+    follow: (piece, text, moves) => tilt(piece, moves, told(text, "seam by ", " at the centre"), /laps/.test(moves)),
+  },
+  waistDropBack: {
+    title: /the waist seam by .+ at the centre back/,
+    follow: (piece, text, moves) => tilt(piece, moves, told(text, "seam by ", " at the centre"), /laps/.test(moves)),
+  },
+  strapWidth: {
+    title: /^Make the straps .+ (?:wider|narrower)/,
+    follow: (piece, text, moves) => {
+      const way = /wider/.test(text) ? 1 : -1;
+      if (piece.has("strapFrontInner")) {
+        const by = told(moves, "long edge ", " further") * way;
+        for (const end of ["strapFront", "strapBack"] as const) {
+          const [inner, outer] = [piece.at(`${end}Inner`), piece.at(`${end}Outer`)];
+          piece.places.set(`${end}Outer`, towards(inner, outer, apart(inner, outer) + by));
+        }
+        return;
+      }
+      const by = told(moves, "(?:apart|together) by ", " each") * way;
+      const [inner, outer] = [piece.at("strapInner"), piece.at("strapOuter")];
+      piece.places.set("strapInner", towards(outer, inner, apart(inner, outer) + by));
+      piece.places.set("strapOuter", towards(inner, outer, apart(inner, outer) + by));
+    },
+  },
+  strapPlace: {
+    title: /^Move the straps/,
+    follow: (piece, text, moves) => {
+      const by = told(moves, "strap’s? seam |strap's seam ", " nearer") * (/nearer the neck/.test(text) ? 1 : -1);
+      const [inner, outer] = [piece.at("strapInner"), piece.at("strapOuter")];
+      const wide = apart(inner, outer);
+      piece.move(
+        ["strapInner", "strapOuter"],
+        shifted(((inner.x - outer.x) / wide) * by, ((inner.y - outer.y) / wide) * by),
+      );
+    },
+  },
   strapLength: {
     title: /^(?:Lengthen|Shorten) the straps/,
     follow: (piece, text) => {
@@ -276,6 +319,25 @@ const KINDS: Readonly<Record<string, Kind>> = {
 function rule(piece: OnTable, mark: Place): void {
   const [neck, tip] = [piece.at("sideNeck"), piece.at("shoulderTip")];
   piece.places.set("shoulderTip", towards(neck, mark, apart(neck, tip)));
+}
+
+/** The part with the waist turned about a point of the side seam; the centre is then drawn straight again. */
+function tilt(piece: OnTable, moves: string, by: number, isLapped: boolean): void {
+  const isBasque = piece.has("sideHem");
+  const way = isBasque ? -1 : 1;
+  const at = (words: string): number => told(moves, words, isBasque ? " below the waist" : " above the waist");
+  const hinge = alongFrom(piece.paper.lines, "side", "sideWaist", at("to the side seam, "));
+  const centre = piece.at("centreWaist");
+  const cut = { x: centre.x, y: centre.y - way * at("from the centre (?:front|back), ") };
+  const beyond = piece.where((place, name) => {
+    if (!/Waist|waistDart(?:Inner|Outer)/.test(name)) return false;
+    return way * (place.y - cut.y) > 0;
+  });
+  // Lapped, the part with the waist comes nearer to the rest at the centre.
+  const angle = swing(hinge, cut, by) * (isLapped ? 1 : -1) * way;
+  piece.move(beyond, turned(hinge, angle));
+  const waist = piece.at("centreWaist");
+  piece.places.set("centreWaist", { x: centre.x, y: waist.y });
 }
 
 function slideArmhole(piece: OnTable, text: string, moves: string): void {
