@@ -1,4 +1,5 @@
 /** The checklist as plain text, 80 columns wide: the printed sheet without its drawings. */
+import { openDoubts } from "../core/bodies/tapeDoubts";
 import type { Plan } from "../core/plan/plan";
 import type { Work } from "../core/decisions/work";
 import { bustSentence, lineSentence } from "../words/blend";
@@ -8,6 +9,7 @@ import { checklistByPiece, groupTitle, phaseWords } from "../words/checklist";
 import { planDoubts } from "../words/doubts";
 import { printedDartsNote } from "../words/printedDarts";
 import { capital, levelWords } from "../words/terms/names";
+import { TAPE_DOUBTS_HEAD, TAPE_DOUBTS_WHY, tapeDoubtLines } from "../words/tapeDoubts";
 import { surePassage } from "../words/surePassage";
 import { verifyGroups } from "../words/verify";
 import { COLUMNS, hanging, widthOf, withAmount, wrap } from "./layout";
@@ -42,6 +44,17 @@ function sure(work: Work): readonly string[] {
   return passage === null
     ? []
     : [...heading("How sure"), ...wrap(passage.said.join(" "), COLUMNS), ...wrap(passage.next, COLUMNS)];
+}
+
+function tape(work: Work): readonly string[] {
+  const lines = tapeDoubtLines(openDoubts(work), work.unit);
+  return lines.length === 0
+    ? []
+    : [
+        ...heading(TAPE_DOUBTS_HEAD),
+        ...lines.flatMap((line) => hanging("  ! ", line)),
+        ...wrap(TAPE_DOUBTS_WHY, COLUMNS),
+      ];
 }
 
 function verdict(work: Work, plan: Plan): readonly string[] {
@@ -111,6 +124,7 @@ export function checklistText(work: Work, plan: Plan): string {
     ...hanging("", `Pattern: ${work.pattern.name}`),
     ...(work.invented ? ["Invented demo: no real person and no real pattern."] : []),
     ...sizes(work, plan),
+    ...tape(work),
     ...sure(work),
     ...verdict(work, plan),
     ...care(work, plan),

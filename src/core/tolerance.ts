@@ -109,11 +109,20 @@ export const SAME_GIRTH = 0.01;
 
 // Darts and fullness.
 
-/** mm. A dart should stop this far short of the bust point at the least: nearer to it, it stands off as a point. */
+/** mm. A dart should stop this far short of the bust point, along its axis, at the least: nearer to it, it stands off as a point. */
 export const DART_STOP_LEAST = 10;
 
-/** mm. A dart should stop this far short of the bust point at the most: further off, its fullness falls beside the bust. */
+/** mm. A dart should stop this far short of the bust point, along its axis, at the most: further off, its fullness falls beside the bust. */
 export const DART_STOP_MOST = 60;
+
+/**
+ * mm. A dart's axis that passes the bust point by no more points at it (common practice, no source): one reading of where
+ * the bust point lies is no better.
+ */
+export const DART_ASIDE_USUAL = 10;
+
+/** mm. A dart's axis should pass the bust point by no more than this, about an inch: its room falls beside the bust (our own choice). */
+export const DART_ASIDE_MOST = 25;
 
 /** mm. A dart narrower than this cannot be sewn. */
 export const NARROWEST_DART = 3;
@@ -140,6 +149,21 @@ export const ON_TRIANGLE = 1e-6;
 /** mm. A bust difference this small is left alone (common practice, no source: half an inch). */
 export const BUST_LEFT_ALONE = 12;
 
+/** mm. What a length that the pattern prints is good to: it is rounded, and drawn by a hand (our own choice). */
+export const PRINTED_DOUBT = 5;
+
+/** mm. What a length of our own draft is good to, where the pattern prints none: patterns are drafted so far apart (our own choice). */
+export const DRAFTED_DOUBT = 10;
+
+/** Share (no unit). A length as short as a shoulder is so much surer where the pattern prints it (our own choice). */
+export const SHORT_SHARE = 0.5;
+
+/** Standard deviations (no unit). A measure and a garment that are apart by no more agree: eight of ten that are equal read so. */
+export const AGREE_WITHIN = 1.28;
+
+/** mm. An alteration that stands is told to differ from what the measures ask for only above this, and less of one is not worth a cut (our own choice). */
+export const STANDS_BY = 3;
+
 /** mm of harm. Two ways to cut a body that are nearer to each other are a tie: the weights of harm are known no better (our own choice). */
 export const HARM_TIE = 2;
 
@@ -154,6 +178,9 @@ export const PICK_CHANGES_TO = 0.05;
 
 /** mm. A bust point that is seen this far from where the measures put it is worth measuring again: one reading of a length is no better. */
 export const BUST_POINT_AGREEMENT = 10;
+
+/** mm. A marked bust point further than this from the measured one is to be measured again before a dart goes by it (our own choice). */
+export const BUST_POINT_REMEASURED = 25;
 
 /** Sizes. How far beyond the printed range a blend may be continued by the nearest grade. */
 export const EXTRAPOLATION_STEPS = 2;

@@ -11,6 +11,7 @@ import { mouthSeamWords } from "./alterations/dartRedraw";
 import { shareWords } from "./blend";
 import { pointWords } from "./checks";
 import { endWords, layWords, lengthMove, placeMove, placeWords } from "./places";
+import { endAtWords } from "./terms/darts";
 import { drawn, pair, small, type Context, type Said } from "./terms/jobText";
 import { markingStep } from "./terms/length";
 import { centreWords, dartWords, levelWords, listWords, pieceWords, seamWords } from "./terms/names";
@@ -115,14 +116,12 @@ export function dartSaid(
       : liesAlongBust(ref.dart)
         ? `upper leg ${inner}, lower leg ${outer} long`
         : `inner leg ${inner}, outer leg ${outer} long`;
-  const stop = figures.apexToBustPoint;
   const point = isByOwnPoint ? "your own bust point" : "the pattern’s bust point";
   const end =
-    stop === null
+    figures.end === null
       ? ""
-      : stop < 0
-        ? `; it ends ${small(stop, context)} past ${point}, which is a fault: see the first page`
-        : `; it ends ${small(stop, context)} short of ${point}`;
+      : `; it ends ${endAtWords(ref, figures.end, (amount) => small(amount, context), point)}` +
+        (figures.end.along < 0 ? ": a fault, see the first page" : "");
   return {
     text: `Draw the ${dartWords(ref.dart)}: mouth ${small(figures.intake, context)} wide, ${legs}${end}.`,
     moves: places === null ? [] : dartPosition(ref, places, context),

@@ -188,7 +188,7 @@ describe("checklist words", () => {
       intake: 30,
       angle: radians(0.2),
       fullness: 20,
-      apexToBustPoint: -5,
+      end: { along: -5, across: 0 },
     };
     const words = sentence({
       kind: "dart",

@@ -108,11 +108,7 @@ function seamAway(piece: Piece, end: ReturnType<typeof dartOf>["inner"]): Chain 
 }
 
 /** The chain until it meets a line from the apex, going straight on from its end, and the rest of it. */
-function partedAt(
-  chain: Chain,
-  apex: PiecePoint,
-  way: Radians,
-): { readonly until: Chain; readonly rest: Chain } {
+function partedAt(chain: Chain, apex: PiecePoint, way: Radians): { readonly until: Chain; readonly rest: Chain } {
   const level = (p: PiecePoint): PiecePoint => rotateAbout(p, apex, radians(-way));
   for (const [index, edge] of chain.entries()) {
     const t = edgeCrossingsAtY(edgeMap(edge, level), apex.y).find((at) => level(edgePointAt(edge, at)).x > apex.x);

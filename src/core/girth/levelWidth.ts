@@ -51,6 +51,16 @@ export function widthAtHeight(piece: Piece, y: Mm): Mm {
   return most - least - takenBetween(piece, piecePoint(least, y), piecePoint(most, y));
 }
 
+/** Width at the height of a point of the outline, from the first crossing as far as that point, less darts; mm. */
+export function widthUpTo(piece: Piece, end: PiecePoint): Mm {
+  let least = end.x;
+  for (const edge of piece.edges) {
+    const curve = curveOf(piece, edge);
+    for (const t of edgeCrossingsAtY(curve, end.y)) least = Math.min(least, edgePointAt(curve, t).x);
+  }
+  return end.x - least - takenBetween(piece, piecePoint(least, end.y), end);
+}
+
 /** Cloth along a straight line of a piece, less what darts take of it; mm. */
 export const clothBetween = (piece: Piece, a: PiecePoint, b: PiecePoint): Mm =>
   distance(a, b) - takenBetween(piece, a, b);

@@ -1,6 +1,7 @@
 /** The one way from what the wearer decided to what follows from it. */
 import type { CheckResult } from "../checks/check";
 import { runChecks } from "../checks/index";
+import type { Half } from "../decisions/alteration";
 import type { Work } from "../decisions/work";
 import type { PieceName } from "../pattern/piece";
 import { isSamePiece, piecesOf, setOf, type PieceSet } from "../pattern/pieceSet";
@@ -29,8 +30,8 @@ export function derivePlan(work: Work): Result<Plan, PlanFailure> {
   const picked = picks.value;
   const made = makeOnHalves(work, picked);
   const garment = planGarment(work, picked, made.left, made.right);
-  const left = planHalf(work, picked, garment, made.left);
-  const right = made.right === made.left ? left : planHalf(work, picked, garment, made.right);
+  const left = planHalf(work, picked, garment, made.left, "left");
+  const right = made.right === made.left ? left : planHalf(work, picked, garment, made.right, "right");
   const ofLeft = setOf(left.pieces);
   const halves = [ofLeft, right === left ? ofLeft : setOf(right.pieces)] as const;
   const checksOf = (half: PlanHalf): readonly CheckResult[] => checksOn(work, picked, halves, half);
@@ -58,11 +59,23 @@ function planGarment(work: Work, picked: Picked, left: AlterationsMade, right: A
   };
 }
 
-function planHalf(work: Work, { built, cutLines }: Picked, garment: PlanGarment, made: AlterationsMade): PlanHalf {
+function planHalf(
+  work: Work,
+  { built, cutLines }: Picked,
+  garment: PlanGarment,
+  made: AlterationsMade,
+  half: Half,
+): PlanHalf {
+  const { cup, bust } = garment.sizing;
   return {
     ...garment,
     pieces: piecesOf(made.pieces),
-    darts: readDarts(garment.printed, built, made, bustRadiusOf(work)),
+    darts: readDarts(garment.printed, built, made, {
+      radius: bustRadiusOf(work),
+      half,
+      decided: work,
+      cupDifference: cup.drafted + bust.alteration,
+    }),
     cutLines: alterationMoves(cutLines, built.blended, made.pieces),
     alterations: made.alterations,
     truing: made.changes,

@@ -3,8 +3,10 @@ import type { Alteration, GiveBackPlace, Half } from "../decisions/alteration";
 import type { AlterationFailure } from "../alterations/outcome/alterationFailure";
 import type { AlterationTrace } from "../alterations/outcome/trace";
 import type { CheckResult } from "../checks/check";
+import type { SeenAtDart } from "../decisions/seenAtDart";
 import type { Phase } from "../decisions/tradeOrder";
 import type { TruingChange } from "../truing/changes";
+import type { JudgedDartEnd } from "../dart/dartEndReading";
 import type { DartFigures } from "../dart/dartFigures";
 import type { ProbableBustPoint } from "../bodies/probableBustPoint";
 import type { PiecePoint } from "../geometry/point";
@@ -61,10 +63,15 @@ export interface PlannedDart {
   /** Only where the dart serves the bust. */
   readonly wanted: DartFigures | null;
   readonly drawn: DartFigures;
-  /** Drawn against wanted (or printed): sharper means fuller by more than `FULLNESS_NOTICED`. */
+  /**
+   * Drawn against wanted (or printed): sharper means fuller by more than `FULLNESS_NOTICED`. What she saw on the toile goes
+   * before what was worked out: a dart that stands as the answer she took is as wanted.
+   */
   readonly verdict: "asWanted" | "tooSharp" | "tooFlat";
-  /** True where the end lies past the bust point. */
-  readonly beyondBustPoint: boolean;
+  /** How it came out on the toile that the answer was taken by; null where none was. */
+  readonly bySight: SeenAtDart["pointed"] | null;
+  /** Its end against the bust point; null for a dart that serves no bust. */
+  readonly endJudged: JudgedDartEnd | null;
   /** Stop short of the bust point that is usual for this dart and cup (common practice, no source). */
   readonly usualStop: { readonly least: Mm; readonly most: Mm } | null;
   /** What truing moved each mouth end along its leg (positive lengthens). */

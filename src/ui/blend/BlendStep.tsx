@@ -13,10 +13,12 @@ import { FailureNote } from "../session/FailureNote";
 import { Alternatives } from "./Alternatives";
 import { BustPickView } from "./BustPickView";
 import { CupPickView } from "./CupPickView";
+import { DoubtsHead } from "./DoubtsHead";
 import { EaseFields } from "./EaseFields";
 import { BaseSizePickView } from "./BaseSizePickView";
 import { HowSurePanel } from "./HowSurePanel";
 import { LevelPickView } from "./LevelPickView";
+import { ProposalLines } from "./ProposalLines";
 
 /** What the planner itself would pick, all of the wearer's picks laid aside; null where there is no such plan. */
 function plannersPlan(work: Work): Plan | null {
@@ -32,6 +34,7 @@ export function BlendStep() {
 
   return (
     <>
+      <DoubtsHead />
       <header className="step-head">
         <h2>Blend</h2>
       </header>
@@ -104,6 +107,7 @@ function Picked({ work, plan, planners }: PickedProps) {
       </div>
       {sure.ok && <HowSurePanel work={work} sure={sure.value} next={next} />}
       <Alternatives sizing={sizing} />
+      <ProposalLines plan={plan} work={work} />
     </>
   );
 }

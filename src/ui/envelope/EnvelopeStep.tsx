@@ -16,6 +16,7 @@ import { ChartEditor } from "./ChartEditor";
 import { ChartFit } from "./ChartFit";
 import { CupEditor } from "./CupEditor";
 import { DemoCharts } from "./DemoCharts";
+import { LengthsSaid } from "./LengthsSaid";
 import { PASTE_FIELD, PasteChart } from "./PasteChart";
 
 const LENGTHS: readonly { readonly value: PatternLength; readonly label: string }[] = [
@@ -83,6 +84,8 @@ export function EnvelopeStep() {
       <ChartFit />
 
       <DraftedEase />
+
+      <LengthsSaid />
 
       <section className="make" aria-labelledby="make-title">
         <h3 id="make-title">How it is made</h3>

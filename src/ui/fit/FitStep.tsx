@@ -10,6 +10,7 @@ import { FailureNote } from "../session/FailureNote";
 import { useSettledPlan } from "../session/usePlan";
 import { useSettledWork } from "../session/useWork";
 import { FitRow } from "./FitRow";
+import { FromMeasures } from "./FromMeasures";
 import { appliesTo, fitsByPhase, usesOf } from "../../core/plan/fitEdit";
 
 /** What a first fitting shows, and what answers it on the pieces. */
@@ -23,7 +24,10 @@ export function FitStep() {
         <p>Open what a first fitting shows.</p>
       </header>
       {plan.ok ? (
-        <Fits plan={plan.value} work={work} />
+        <>
+          <FromMeasures plan={plan.value} work={work} />
+          <Fits plan={plan.value} work={work} />
+        </>
       ) : (
         <FailureNote
           words={planFailureWords(plan.failure, work.unit, work.pattern.chart.sizes.length)}
