@@ -1,14 +1,18 @@
 /** The plan as data for other programs. Lengths in millimetres, angles in degrees; the README names every key. */
-import type { CheckName } from "../core/checks/check";
+import { openDoubts } from "../core/bodies/tapeDoubts";
+import type { CheckName, WayIn } from "../core/checks/check";
 import { straightToBustPoint } from "../core/dart/dartEndReading";
 import type { PiecePoint } from "../core/geometry/point";
 import type { DartName, LevelName, PieceName } from "../core/pattern/piece";
 import type { Plan, PlannedLevel } from "../core/plan/plan";
+import type { MeasureName } from "../core/measures/measure";
 import type { Half } from "../core/decisions/alteration";
 import type { Work } from "../core/decisions/work";
 import { degreesFrom } from "../core/units";
 import { checklistLine, checklistSentence } from "../words/checklist";
+import { tapeDoubtWords } from "../words/tapeDoubts";
 import { surePassage } from "../words/surePassage";
+import { measuresReport, type ReportMeasures } from "./measuresReport";
 import { pieceReports, type ReportPieces } from "./pieceReport";
 import { rounded } from "./rounded";
 
@@ -57,6 +61,10 @@ export interface ReportCheck {
   readonly seam?: string;
   readonly dart?: DartName;
   readonly point?: string;
+  /** Of an opening: how it is gone through, where it is tightest, and how much longer it would have to be. */
+  readonly way_in?: WayIn;
+  readonly below_waist_mm?: number;
+  readonly longer_mm?: number;
   readonly half?: Half;
 }
 
@@ -68,6 +76,13 @@ export interface ReportJob {
   readonly half?: Half;
 }
 
+export interface ReportDoubt {
+  readonly measure: MeasureName;
+  readonly value_mm: number;
+  readonly expected_mm: Pair<number>;
+  readonly said: string;
+}
+
 export interface PlanReport {
   readonly frame: { readonly size: string; readonly cup: string | null };
   readonly levels: {
@@ -76,9 +91,18 @@ export interface PlanReport {
     /** Only where the pattern reaches the hip. */
     readonly hip?: ReportLevel;
   };
-  readonly bust: { readonly difference_mm: number | null; readonly residual_mm: number };
+  readonly bust: {
+    readonly difference_mm: number | null;
+    readonly residual_mm: number;
+    /** The whole change of girth that is asked for, and what could be made of it. */
+    readonly asked_mm: number;
+    readonly altered_mm: number;
+  };
+  /** What was read off the tape and is doubted, until that is answered: why, in words. */
+  readonly tape_doubts: readonly ReportDoubt[];
   /** How far the measures settle the sizes, in sentences, and what to measure again before cutting. */
   readonly sure: { readonly said: readonly string[]; readonly next: string } | null;
+  readonly from_measures: ReportMeasures;
   readonly darts: readonly ReportDart[];
   readonly cut_lines: readonly ReportCutLine[];
   readonly checks: readonly ReportCheck[];
@@ -104,7 +128,7 @@ function reportLevel(levels: readonly PlannedLevel[], name: PlannedLevel["level"
 
 export function planReport(work: Work, plan: Plan): PlanReport {
   const hip = reportLevel(plan.levels, "hip");
-  const { difference, residual } = plan.sizing.bust;
+  const { difference, residual, asked, alteration } = plan.sizing.bust;
   return {
     frame: { size: plan.sizing.baseSize.label, cup: plan.sizing.cup.label },
     levels: {
@@ -112,8 +136,20 @@ export function planReport(work: Work, plan: Plan): PlanReport {
       waist: reportLevel(plan.levels, "waist"),
       ...(hip === undefined ? {} : { hip }),
     },
-    bust: { difference_mm: difference === null ? null : mm(difference), residual_mm: mm(residual) },
+    bust: {
+      difference_mm: difference === null ? null : mm(difference),
+      residual_mm: mm(residual),
+      asked_mm: mm(asked),
+      altered_mm: mm(alteration),
+    },
+    tape_doubts: openDoubts(work).map((doubt) => ({
+      measure: doubt.measure,
+      value_mm: mm(doubt.value),
+      expected_mm: [mm(doubt.least), mm(doubt.most)],
+      said: tapeDoubtWords(doubt, work.unit),
+    })),
     sure: surePassage(work),
+    from_measures: measuresReport(work, plan),
     darts: plan.left.darts.map(({ ref, drawn }) => ({
       piece: ref.piece,
       name: ref.dart,
@@ -134,12 +170,15 @@ export function planReport(work: Work, plan: Plan): PlanReport {
       share: share(line.share),
       offset_mm: mm(line.offset),
     })),
-    checks: plan.checks.map(({ name, measured, expected, tolerance, ...rest }) => ({
+    checks: plan.checks.map(({ name, measured, expected, tolerance, tightest, ...rest }) => ({
       name: name === "alterationsMade" ? "slipsApplied" : name,
       ...rest,
       measured: mm(measured),
       expected: mm(expected),
       tolerance: mm(tolerance),
+      ...(tightest === undefined
+        ? {}
+        : { way_in: tightest.way, below_waist_mm: mm(tightest.belowWaist), longer_mm: mm(tightest.longer) }),
     })),
     checklist: plan.checklist.map((item) => ({
       piece: item.piece,

@@ -149,6 +149,33 @@ export const ON_TRIANGLE = 1e-6;
 /** mm. A bust difference this small is left alone (common practice, no source: half an inch). */
 export const BUST_LEFT_ALONE = 12;
 
+/** mm. What a length that the pattern prints is good to: it is rounded, and drawn by a hand (our own choice). */
+export const PRINTED_DOUBT = 5;
+
+/** mm. What a length of our own draft is good to, where the pattern prints none: patterns are drafted so far apart (our own choice). */
+export const DRAFTED_DOUBT = 10;
+
+/** Share (no unit). A length as short as a shoulder is so much surer where the pattern prints it (our own choice). */
+export const SHORT_SHARE = 0.5;
+
+/** Standard deviations (no unit). A measure and a garment that are apart by no more agree: eight of ten that are equal read so. */
+export const AGREE_WITHIN = 1.28;
+
+/** mm. An alteration that stands is told to differ from what the measures ask for only above this, and less of one is not worth a cut (our own choice). */
+export const STANDS_BY = 3;
+
+/** mm of harm. Two ways to cut a body that are nearer to each other are a tie: the weights of harm are known no better (our own choice). */
+export const HARM_TIE = 2;
+
+/** mm of harm. Two ways that differ by less harm alike: what rounding leaves of equal sums. */
+export const HARM_ALIKE = 1e-6;
+
+/** mm. A girth known to less than this is taken as known exactly: no tape is read as finely. */
+export const SPREAD_WORTH_WEIGHING = 0.5;
+
+/** mm. Along a girth, a change of the pick is found to this: a tenth of what is told. */
+export const PICK_CHANGES_TO = 0.05;
+
 /** mm. A bust point that is seen this far from where the measures put it is worth measuring again: one reading of a length is no better. */
 export const BUST_POINT_AGREEMENT = 10;
 
@@ -167,8 +194,8 @@ export const NEARLY_SURE = 0.9;
 /** Probability. From it on a pick is called likely. */
 export const LIKELY = 0.7;
 
-/** Probability. Two chances that are apart by less are as good as equal: what a reading is good to is a rule of thumb itself. */
-export const CHANCES_ALIKE = 0.15;
+/** Probability. A stretch of the upper chest whose halves differ by less is not cut finer: so it adds to far less than chances are told to. */
+export const CHANCE_OF_A_CELL = 5e-3;
 
 /** Probability. A way that is less likely than this is left out: it is told nowhere. */
 export const NEVER = 1e-9;
@@ -186,6 +213,9 @@ export const LINE_BAND_WIDE = 3;
 
 /** mm. What amounts and entries are kept to, so that a field shows what is there. */
 export const KEPT_TO = 0.1;
+
+/** mm. A girth printed in centimetres and in inches is one girth when within this: charts round to whole and to half ones. */
+export const BOTH_UNITS_AGREEMENT = 13;
 
 /** mm. What a sewn seam may be out by in an answer: half of what amounts are kept to. */
 export const SEAM_KEPT = KEPT_TO / 2;
@@ -206,6 +236,9 @@ export const GIRTH_WORTH_TELLING = 1;
 
 /** mm. Girths of two bodies that are apart by less are called the same: no tape is good to it. */
 export const ALIKE_BY_TAPE = 5;
+
+/** mm. An opening that lets through less than this more than it must is told to be tried first: bodies and cloth do not give alike (our own choice). */
+export const OPENING_NEAR = 30;
 
 /** Share of the way between two lines (no unit). Nearer than this to a line is the line itself: no pencil is finer. */
 export const ON_THE_LINE = 0.005;

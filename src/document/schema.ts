@@ -33,6 +33,28 @@ const ease = z.strictObject({ bust: length, waist: length, hip: length });
 
 const buttons = z.int().check(z.gte(LIMITS.buttons.least), z.lte(LIMITS.buttons.most));
 
+const printed = z.exactOptional(
+  z.strictObject({
+    all: z.exactOptional(length),
+    bySize: z.exactOptional(
+      z.record(text, length).check(z.refine((record) => Object.keys(record).length <= LIMITS.rows)),
+    ),
+  }),
+);
+
+const printedLengths = z.strictObject({
+  backWaistLength: printed,
+  frontWaistLength: printed,
+  shoulderLength: printed,
+  acrossBack: printed,
+  acrossFront: printed,
+  neckBaseGirth: printed,
+  bustPointWidth: printed,
+  sideNeckToBustPoint: printed,
+  underBustGirth: printed,
+  height: printed,
+});
+
 const pattern = z.strictObject({
   name: text,
   chart: z.strictObject({
@@ -49,6 +71,7 @@ const pattern = z.strictObject({
   }),
   style: z.enum(STYLE_NAMES),
   strap: z.enum(["thin", "wide"]),
+  lengths: z.exactOptional(printedLengths),
 });
 
 const dart = z.strictObject({
@@ -148,6 +171,24 @@ const measureSet = z.strictObject({
   }),
 });
 
+/** One length for each measure, or none. */
+const trusted = z.strictObject({
+  bustGirth: z.exactOptional(length),
+  upperChestGirth: z.exactOptional(length),
+  underBustGirth: z.exactOptional(length),
+  waistGirth: z.exactOptional(length),
+  hipGirth: z.exactOptional(length),
+  height: z.exactOptional(length),
+  bustPointWidth: z.exactOptional(length),
+  sideNeckToBustPoint: z.exactOptional(length),
+  backWaistLength: z.exactOptional(length),
+  frontWaistLength: z.exactOptional(length),
+  neckBaseGirth: z.exactOptional(length),
+  shoulderLength: z.exactOptional(length),
+  acrossBack: z.exactOptional(length),
+  acrossFront: z.exactOptional(length),
+});
+
 const allowance = z.exactOptional(z.number().check(z.gte(0), z.lte(LIMITS.allowance)));
 
 const allowances = z.strictObject({
@@ -171,6 +212,7 @@ export const workSchema = z.strictObject({
   unit: z.enum(["cm", "in"]),
   paper: z.enum(["A4", "Letter"]),
   tapes: z.array(measureSet).check(z.minLength(1), z.maxLength(LIMITS.tapes)),
+  trusted: z.exactOptional(trusted),
   age: z.exactOptional(z.number().check(z.gte(0), z.lte(LIMITS.age))),
   pattern,
   easeWanted: z.strictObject({

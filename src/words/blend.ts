@@ -2,7 +2,7 @@
 import type { SumLine } from "./sumLine";
 import type { CutLine, PlannedLevel } from "../core/plan/plan";
 import type { LengthUnit } from "../core/decisions/work";
-import type { Alternative, BustPick, CupPick, BaseSizePick, PickMargin, Sizing } from "../core/sizing/sizing";
+import type { Alternative, BaseSizePick, BustPick, CupPick, PickMargin, Sizing } from "../core/sizing/sizing";
 import { BUST_LEFT_ALONE, ON_THE_LINE, READS_AS_NOTHING, SAME_LINE } from "../core/tolerance";
 import type { Mm } from "../core/units";
 import { formatAmount, formatLength, formatSigned } from "./terms/length";
@@ -21,6 +21,15 @@ export function shareWords(between: readonly [string, string], share: number): s
   return `${percent(share)} of the way from the ${lower} line to the ${upper} line`;
 }
 
+/** The same as short as it can be told: "40 % from 12 to 14", "on 12", "30 % beyond 20". */
+export function shortShareWords(between: readonly [string, string], share: number): string {
+  const [lower, upper] = between;
+  if (Math.abs(share) < ON_THE_LINE) return `on ${lower}`;
+  if (Math.abs(share - 1) < ON_THE_LINE) return `on ${upper}`;
+  if (share < 0) return `${percent(-share)} inside ${lower}`;
+  return share > 1 ? `${percent(share - 1)} beyond ${upper}` : `${percent(share)} from ${lower} to ${upper}`;
+}
+
 /** "3 mm outside the 12 line", or nothing where the line lies on it. */
 export function offsetWords(line: Pick<CutLine, "between" | "offset">, unit: LengthUnit): string {
   const amount = formatAmount(Math.abs(line.offset), unit);
@@ -33,7 +42,8 @@ export const lineSentence = (level: PlannedLevel, cutLine: CutLine | undefined, 
   capital(whereWords(level, cutLine, unit));
 
 function whereWords(level: PlannedLevel, cutLine: CutLine | undefined, unit: LengthUnit): string {
-  const where = shareWords(level.between, level.share);
+  const { between, share } = cutLine ?? level;
+  const where = shareWords(between, share);
   const offset = cutLine === undefined || where.startsWith("on the") ? "" : `, ${offsetWords(cutLine, unit)}`;
   return `${where}${offset}.`;
 }
@@ -57,16 +67,16 @@ export function marginSentence(pick: PickMargin, chance: number, unit: LengthUni
   return `A tape out by ${formatAmount(pick.margin, unit)} would make it ${pick.runnerUp}; the chance of ${pick.runnerUp} is ${ofHundred(chance)}.`;
 }
 
-/** Why a chance at all: said once, behind the pick. `read`: the girths it stands on, and how often each was read. */
+/** Why a chance at all: said once, behind the pick. `read`: the girths it stands on, how often each was read and what that is good to. */
 export function chanceNote(
-  read: readonly { readonly name: string; readonly readings: number }[],
-  spread: Mm,
+  read: readonly { readonly name: string; readonly readings: number; readonly spread: Mm }[],
   unit: LengthUnit,
 ): string {
   const names = listWords(read.map(({ name, readings }) => `${name} (read ${timesWords(readings)})`));
-  const known = read.length > 1 ? "their difference is then right" : "it is then right";
+  const spreads = [...new Set(read.map(({ spread }) => formatAmount(spread, unit)))];
+  const known = `${read.length > 1 ? "they are" : "it is"} then right to within ${listWords(spreads)}`;
   return (
-    `The chance follows from how often you read your ${names}: ${known} to within ${formatAmount(spread, unit)} about two times in three ` +
+    `The chance follows from how often you read your ${names}: ${known} about two times in three ` +
     "(what one reading is good to is common practice, no source). More readings make it surer."
   );
 }
@@ -79,12 +89,15 @@ export function baseSizeSum(pick: BaseSizePick, drafted: Mm, unit: LengthUnit): 
   const own = pick.chosenBy === "wearer";
   const girth = pick.byBust ? "bust" : "upper chest";
   const printed = pick.byBust
-    ? [line(`Size ${pick.label} is printed for a bust of`, length(pick.chartValue))]
+    ? [line(`Size ${pick.label} is drafted for a bust of`, length(pick.chartValue))]
     : [
         line(`Bust of size ${pick.label} on the chart`, length(pick.chartValue + drafted)),
         line("less the difference it is drafted for", `− ${length(drafted)}`),
         line(`Upper chest of size ${pick.label}`, length(pick.chartValue)),
       ];
+  const outside = Math.max(0, pick.lookedUp - pick.to, pick.from - pick.lookedUp);
+  // Past the ends of the chart there is no nearer size, and how far is said beside the pick.
+  const isTraded = pick.beyond === 0 && outside >= READS_AS_NOTHING;
   return [
     line(`Your ${girth}`, length(pick.lookedUp)),
     ...printed,
@@ -92,6 +105,9 @@ export function baseSizeSum(pick: BaseSizePick, drafted: Mm, unit: LengthUnit): 
       own ? "The size found for you is the nearest from" : `Size ${pick.label} is the nearest from`,
       `${length(pick.from)} to ${length(pick.to)}`,
     ),
+    ...(isTraded && !own
+      ? [line("Taken though yours lies outside, for less to alter at the bust", formatAmount(outside, unit))]
+      : []),
     total(own ? "The frame you took" : "So the frame is", pick.label),
   ];
 }
@@ -111,47 +127,40 @@ export function cupSum(pick: CupPick, bust: Mm, unit: LengthUnit): readonly SumL
   ];
   return pick.label === null
     ? [...difference, total("The pattern has no cup versions; it is drafted for", length(pick.drafted))]
-    : [...difference, total(`Cup version ${pick.label} is drafted for`, length(pick.drafted))];
+    : [
+        ...difference,
+        line(`Cup version ${pick.label} is drafted for`, length(pick.drafted)),
+        total(pick.chosenBy === "wearer" ? "The cup you took" : "Picked together with the frame", pick.label),
+      ];
+}
+
+/** What a difference is, and which of them the versions are drawn for. */
+export function cupVersionsSentence(
+  cups: readonly { readonly label: string; readonly difference: Mm }[],
+  unit: LengthUnit,
+): string {
+  const versions = listWords(cups.map(({ label, difference }) => `${label} for ${formatLength(difference, unit)}`));
+  return `That is how far your bust stands out. The pattern’s cups are drawn for bodies like that: ${versions}.`;
 }
 
 export function bustSum({ baseSize, cup, bust }: Sizing, girth: Mm, unit: LengthUnit): readonly SumLine[] {
   const length = (value: Mm): string => formatLength(value, unit);
   const left = bust.leftAlone && bust.chosenBy === "residual" && bust.residual !== 0;
+  const version = cup.label === null ? "" : ` with cup ${cup.label}`;
+  const own = bust.chosenBy === "wearer";
+  const isWhole = bust.alteration === bust.asked;
   return [
-    ...bustOver(baseSize, cup, bust, girth, length),
+    line("Your bust", length(girth)),
+    line(`less the bust that size ${baseSize.label}${version} is drafted for`, `− ${length(bust.drafted)}`),
     line("What is over", formatSigned(bust.residual, unit)),
     ...(left ? [line("Left alone up to (common practice, no source)", formatAmount(BUST_LEFT_ALONE, unit))] : []),
+    ...(isWhole
+      ? []
+      : [line(own ? "You set the bust alteration to" : "To be altered", formatSigned(bust.asked, unit))]),
     total(
-      bust.chosenBy === "wearer" ? "You set the bust alteration to" : "So the bust alteration is",
+      isWhole ? (own ? "You set the bust alteration to" : "So the bust alteration is") : "What can be made of it",
       formatSigned(bust.alteration, unit),
     ),
-  ];
-}
-
-/** What the bust is held against: on another base size its own bust, else the cup, unless the base size was picked by the bust itself. */
-function bustOver(
-  baseSize: BaseSizePick,
-  cup: CupPick,
-  bust: BustPick,
-  girth: Mm,
-  length: (value: Mm) => string,
-): readonly SumLine[] {
-  const version = cup.label === null ? "" : ` with cup ${cup.label}`;
-  if (baseSize.index !== baseSize.found) {
-    return [
-      line("Your bust", length(girth)),
-      line(`less the bust of size ${baseSize.label}${version}`, `− ${length(girth - bust.residual)}`),
-    ];
-  }
-  if (baseSize.byBust || bust.difference === null) {
-    return [
-      line("The frame was picked by your bust", length(girth)),
-      line("and the pattern’s ease covers the size", `${length(baseSize.from)} to ${length(baseSize.to)}`),
-    ];
-  }
-  return [
-    line("Your difference", length(bust.difference)),
-    line("less what the pattern is drafted for", `− ${length(cup.drafted)}`),
   ];
 }
 
@@ -167,50 +176,56 @@ export function levelSum(level: PlannedLevel, unit: LengthUnit): readonly SumLin
   ];
 }
 
-/** What the bust needs, in one sentence. */
+/** What the bust needs, and what of it cannot be made. */
 export function bustSentence(pick: BustPick, unit: LengthUnit): string {
-  if (pick.difference === null && pick.alteration === 0) {
-    return "Without an upper chest the cup cannot be told: the frame is picked by the bust, and nothing is altered there.";
+  const short = bustShortOf(pick, unit);
+  return [bustDoneWords(pick, unit), ...(short === null ? [] : [short])].join(" ");
+}
+
+function bustDoneWords(pick: BustPick, unit: LengthUnit): string {
+  if (pick.alteration !== 0) {
+    const half = formatAmount(Math.abs(pick.alteration) / 2, unit);
+    return `${bustAdjustmentWords(pick.alteration, unit)} altogether, ${half} on the half front.`;
   }
-  const size = formatAmount(Math.abs(pick.alteration), unit);
-  if (pick.alteration === 0) {
-    if (pick.residual === 0) return "Drafted for a bust like yours: no bust alteration.";
-    const over = `${formatAmount(Math.abs(pick.residual), unit)} ${pick.residual > 0 ? "more" : "less"} than drafted for`;
-    return pick.leftAlone
-      ? `${over}: too little to alter, so leave it.`
-      : `${over}, left as it is because you set no alteration.`;
+  if (pick.asked !== 0) {
+    return pick.chosenBy === "wearer"
+      ? `The ${lower(bustAdjustmentWords(pick.asked, unit))} that you set cannot be made.`
+      : "No bust alteration can be made here.";
   }
-  return pick.alteration > 0
-    ? `Full bust adjustment of ${size} in all, ${formatAmount(pick.alteration / 2, unit)} on the half front.`
-    : `Small bust adjustment of ${size} in all, ${formatAmount(-pick.alteration / 2, unit)} on the half front.`;
+  if (formatAmount(pick.residual, unit) === formatAmount(0, unit))
+    return "Drafted for a bust like yours: no bust alteration.";
+  const over = `${formatAmount(Math.abs(pick.residual), unit)} ${pick.residual > 0 ? "more" : "less"} than drafted for`;
+  return pick.leftAlone
+    ? `${over}: too little to alter, so leave it.`
+    : `${over}, left as it is because you set no alteration.`;
+}
+
+/** "Full bust adjustment of 30 mm". */
+const bustAdjustmentWords = (amount: Mm, unit: LengthUnit): string =>
+  `${amount > 0 ? "Full" : "Small"} bust adjustment of ${formatAmount(Math.abs(amount), unit)}`;
+
+/** What of an alteration could not be made; null where all of it was. */
+export function bustShortOf({ asked, alteration }: BustPick, unit: LengthUnit): string | null {
+  const missing = Math.abs(asked - alteration);
+  return missing < READS_AS_NOTHING ? null : bustShortSentence({ asked, made: alteration }, unit);
+}
+
+/** "14 mm of 30 mm let in; the garment stays 16 mm tighter at the bust than asked." */
+export function bustShortSentence(
+  { asked, made }: { readonly asked: Mm; readonly made: Mm },
+  unit: LengthUnit,
+): string {
+  const amount = (value: Mm): string => formatAmount(Math.abs(value), unit);
+  const share = made === 0 ? `Nothing of ${amount(asked)}` : `${amount(made)} of ${amount(asked)}`;
+  return (
+    `${share} ${asked > 0 ? "let in" : "taken out"}; the garment stays ${amount(asked - made)} ` +
+    `${asked > 0 ? "tighter" : "wider"} at the bust than asked.`
+  );
 }
 
 /** "Frame 12, cup C". */
 export const alternativeTitle = (way: Pick<Alternative, "baseSize" | "cup">): string =>
   way.cup === null ? `Size ${way.baseSize}` : `Size ${way.baseSize}, cup ${way.cup}`;
-
-/** Why the planner's own pick is not the first of the list; null where it is. */
-export function besideRankSentence(ways: readonly Alternative[], byBust: boolean): string | null {
-  const first = ways[0];
-  const pick = ways.find(({ picked }) => picked);
-  if (first === undefined || pick === undefined || first === pick) return null;
-  const [nearer, farther] = [first, pick].map(({ residual }) => Math.abs(residual));
-  const moved = [first, pick].map(({ waistMove, hipMove }) => Math.abs(waistMove) + Math.abs(hipMove));
-  const because = [
-    ...((farther ?? 0) > BUST_LEFT_ALONE && (nearer ?? 0) <= BUST_LEFT_ALONE ? ["it needs no bust alteration"] : []),
-    ...(Math.abs(first.baseSizeMisfit) < Math.abs(pick.baseSizeMisfit)
-      ? ["its frame lies nearer your upper chest"]
-      : []),
-    ...((moved[0] ?? 0) < (moved[1] ?? 0) ? ["its side seams move less"] : []),
-  ];
-  const cup = pick.cup === null || byBust ? "" : ", then the cup by how far the bust stands out beyond it";
-  const rule = `picks the frame by the ${byBust ? "bust" : "upper chest"} alone${cup}`;
-  const reason = because.length === 0 ? "disturbs less in all" : `disturbs less in all: ${listWords(because)}`;
-  return (
-    `The planner ${rule}, and so took ${lower(alternativeTitle(pick))}. With everything weighed together, as in this list, ` +
-    `${lower(alternativeTitle(first))} ${reason}. Either can be cut: take it if you would rather.`
-  );
-}
 
 const lower = (text: string): string => text.charAt(0).toLowerCase() + text.slice(1);
 
@@ -222,10 +237,7 @@ export function alternativeSentence(way: Alternative, unit: LengthUnit): string 
       : way.alterations === 1
         ? "One alteration"
         : `${way.alterations} alterations`;
-  const bust =
-    Math.abs(way.residual) <= BUST_LEFT_ALONE
-      ? "bust as drafted"
-      : `${way.residual > 0 ? "full" : "small"} bust adjustment of ${formatAmount(Math.abs(way.residual), unit)}`;
+  const bust = way.alteration === 0 ? "bust as drafted" : lower(bustAdjustmentWords(way.alteration, unit));
   const baseSize =
     Math.abs(way.baseSizeMisfit) < READS_AS_NOTHING
       ? "frame spot on"

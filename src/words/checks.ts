@@ -4,7 +4,7 @@ import type { PointName } from "../core/pattern/piece";
 import type { LengthUnit } from "../core/decisions/work";
 import { DART_STOP_LEAST, DART_STOP_MOST } from "../core/tolerance";
 import { halfWords } from "./fits";
-import { formatAmount, formatFine, formatLength } from "./terms/length";
+import { formatAmount, formatFine, formatLeast, formatLength } from "./terms/length";
 import { besideCell, besideWords } from "./terms/darts";
 import { capital, dartWords, levelWords, listWords, pieceWords, seamWords } from "./terms/names";
 
@@ -130,12 +130,24 @@ function failureSentence(check: CheckResult, unit: LengthUnit): string {
     case "openingPasses":
       return check.level === "neck"
         ? `The neck is too tight to pull over the head: it measures ${length(check.measured)}, ${length(check.expected)} must pass. Open it at the centre back or a shoulder.`
-        : `The opening is too short to get into: it lets ${length(check.measured)} through, ${length(check.expected)} must pass. Lengthen it or move it.`;
+        : `The opening is too short to get into: it lets ${length(check.measured)} through, ${length(check.expected)} must pass${tightestWords(check, unit)}`;
     case "outlineClosed":
       return `The outline of ${piecesWords(check)} has ${faultsWords(check.measured, "fault", "faults")}: it is open, crosses itself, or has an edge too short to cut.`;
     case "alterationsMade":
       return `${capital(faultsWords(check.measured, "alteration", "alterations"))} could not be made as asked and ${check.measured === 1 ? "is" : "are"} left out.`;
   }
+}
+
+/** Where an opening is tightest, and how much longer it would have to be. */
+function tightestWords({ level, tightest }: CheckResult, unit: LengthUnit): string {
+  if (tightest === undefined) return ". Lengthen it or move it.";
+  const { belowWaist, longer } = tightest;
+  const away = formatLength(Math.abs(belowWaist), unit);
+  const at =
+    level === "hip" || level === "bust"
+      ? `${away} ${belowWaist > 0 ? "below" : "above"} the waist`
+      : `at the ${levelWords(level ?? "waist")}`;
+  return `. It is tightest ${at}. End it ${formatLeast(longer, unit)} further down, or move it.`;
 }
 
 /** One measured thing of a check, for a table: where, what it is, what it should be. */

@@ -2,9 +2,8 @@
 import type { Half } from "../core/decisions/alteration";
 import type { Plan, PlanHalf, PlannedAlteration } from "../core/plan/plan";
 import type { LengthUnit } from "../core/decisions/work";
-import { BUST_LEFT_ALONE } from "../core/tolerance";
-import type { Mm } from "../core/units";
-import { shareWords } from "./blend";
+import { BUST_LEFT_ALONE, GIRTH_AGREEMENT } from "../core/tolerance";
+import { bustShortOf, shareWords } from "./blend";
 import { checkFailureSentence } from "./checks";
 import { halfWords } from "./fits";
 import { deepNote, stopNote } from "./terms/darts";
@@ -20,13 +19,10 @@ export function refusedSentence(planned: PlannedAlteration, unit: LengthUnit): s
     what.kind === "alteration"
       ? alterationTitle(what.alteration, unit)
       : what.kind === "bust"
-        ? `Bust alteration of ${formatAmount(Math.abs(what.amount), unit)}`
+        ? `${what.amount > 0 ? "Full" : "Small"} bust adjustment of ${formatAmount(Math.abs(what.amount), unit)}`
         : `${capital(levelWords(what.level))} line`;
   return `Left out on the ${pieceWords(planned.piece)}: ${asked.charAt(0).toLowerCase()}${asked.slice(1)}. ${alterationFailureSentence(planned.outcome.failure, unit)}`;
 }
-
-/** A base size between two sizes and a bust left alone can be this far out together and still be wanted so. */
-const BUST_FAR_OFF: Mm = 2 * BUST_LEFT_ALONE;
 
 export interface Doubts {
   /** One sentence for each check that does not hold, or for each alteration left out. */
@@ -50,9 +46,11 @@ export function planDoubts(plan: Plan, unit: LengthUnit): Doubts {
       (level) =>
         `The ${levelWords(level.level)} line lies past the last printed one, carried on by its step: sew a trial first.`,
     );
+  const short = bustShortOf(plan.sizing.bust, unit);
   const bust = plan.levels.flatMap((level) => {
     const gap = level.finished - level.target;
-    if (level.level !== "bust" || Math.abs(gap) <= BUST_FAR_OFF) return [];
+    if (level.level !== "bust" || Math.abs(gap) <= BUST_LEFT_ALONE + GIRTH_AGREEMENT) return [];
+    if (short !== null) return short;
     return (
       `Round the bust the garment will measure ${formatLength(level.finished, unit)}, ${formatAmount(Math.abs(gap), unit)} ` +
       `${gap > 0 ? "more" : "less"} than you asked: sew a trial first.`

@@ -4,8 +4,7 @@ import type { AlterationNote } from "../core/alterations/outcome/trace";
 import type { LevelName, PieceName } from "../core/pattern/piece";
 import type { PlannedAlteration } from "../core/plan/plan";
 import type { LengthUnit } from "../core/decisions/work";
-import { degreesFrom } from "../core/units";
-import { shareWords } from "./blend";
+import { bustShortSentence, shareWords } from "./blend";
 import { formatAmount } from "./terms/length";
 import { centreWords } from "./terms/names";
 import { alterationTitle } from "./planned";
@@ -81,7 +80,7 @@ export function alterationWhy({ what }: PlannedAlteration): string {
     case "blend":
       return `so that the finished ${what.level} is your girth and the ease you want`;
     case "bust":
-      return "because your cup differs from the version printed";
+      return "because your bust differs from what this size and cup are drafted for";
     case "alteration":
       return "your own slip";
   }
@@ -93,10 +92,12 @@ export function alterationNoteSentence(note: AlterationNote, piece: PieceName, u
       return `The ${centreWords(piece)} no longer lies on a fold: cut it with a seam.`;
     case "bustLoses":
       return `The garment loses ${formatAmount(note.amount, unit)} round the bust as well.`;
+    case "bustShort":
+      return bustShortSentence(note, unit);
     case "legsTrued":
       return `The mouth ends were trued by ${formatAmount(note.amount, unit)} each, so that the legs sew together.`;
     case "armholeSmoothed":
-      return `Draw the armhole smooth over the hinge, a bend of ${Math.abs(degreesFrom(note.turned)).toFixed(1)}°.`;
+      return "Draw the armhole smooth where it bends at the hinge.";
     case "centreLengthened":
       return note.amount >= 0
         ? `The ${centreWords(piece)} part is lengthened by ${formatAmount(note.amount, unit)}.`

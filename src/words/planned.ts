@@ -51,7 +51,11 @@ export function alterationFailureSentence(failure: AlterationFailure, unit: Leng
       return `The seam cannot give that much back where you asked: ${amount(failure.left)} would be left over. Share it among more places, or move less.`;
     case "alteration/not-this-dart":
       return `This cannot be done with the ${dartRefWords(failure.dart)}.`;
-    case "alteration/bust-reduction-too-large":
-      return `A dart would vanish; ${formatMost(failure.most, unit)} is the most that can be taken out at the bust. Set that or less on Blend.`;
+    case "alteration/bust-too-much": {
+      const done = failure.asked > 0 ? "let in" : "taken out";
+      return formatMost(failure.most, unit) === formatMost(0, unit)
+        ? `Nothing can be ${done} at the bust of this size and cup.`
+        : `${formatMost(failure.most, unit)} is the most that can be ${done} at the bust. Set that or less on Blend.`;
+    }
   }
 }

@@ -3,12 +3,13 @@ import type { SumLine } from "./sumLine";
 import type { LengthUnit } from "../core/decisions/work";
 import type { MeasureName } from "../core/measures/measure";
 import type { MeasuredBody } from "../core/measures/tape";
-import type { BustDone, Chance, HowSure, LineBand, Way } from "../core/sureness/howSure";
+import type { Chance, HowSure, LineBand } from "../core/sureness/howSure";
+import type { BustDone, WayTaken } from "../core/sureness/ruleRegions";
 import type { NextMeasure } from "../core/sureness/nextMeasure";
-import { CHANCES_ALIKE, LIKELY, NEARLY_SURE } from "../core/tolerance";
+import { LIKELY, NEARLY_SURE } from "../core/tolerance";
 import { formatAmount, formatLength } from "./terms/length";
 import { measureWords } from "./measures";
-import { listWords } from "./terms/names";
+import { capital, listWords } from "./terms/names";
 
 /** Finer than a twentieth no chance is known: what one reading is good to is a rule of thumb itself. */
 const STEP = 5;
@@ -28,8 +29,10 @@ const TIMES = ["never", "once", "twice", "three times", "four times", "five time
 export const timesWords = (times: number): string => TIMES[times] ?? `${times} times`;
 
 /** "Size 12, nearly sure (about 95 of 100)." Without an upper chest the base size stands on the bust alone, and that is said. */
-export function sizeSentence({ sizes, girths }: HowSure): string {
-  return `${chanceWords(girths.upperChest === null ? "By the bust alone, size" : "Size", sizes)}.${offWords(sizes)}`;
+export function sizeSentence({ sizes, girths, picked, own }: HowSure): string {
+  if (own.baseSize) return `Size ${picked.size ?? ""}: your own pick.`;
+  const what = girths.upperChest === null ? "By the bust alone, size" : "Size";
+  return `${chanceWords(what, sizes, picked.size)}.${offWords(sizes)}`;
 }
 
 /** Without an upper chest: what base size it would probably pick. Null where that is nearly surely the same, or nothing tells it. */
@@ -51,46 +54,30 @@ function offWords(sizes: readonly Chance[]): string {
   return rounded(off) === 0 ? "" : ` That this chart does not reach you at all: ${ofHundred(off)}.`;
 }
 
-/** What the cup is, or probably is; null where there are no versions or nothing tells them. `labels`: from the smallest cup. */
-export function cupSentence({ cups, cupsGuessed }: HowSure, labels: readonly string[]): string | null {
+/** What the cup is, or probably is; null where there are no versions or nothing tells them. */
+export function cupSentence({ cups, cupsGuessed, picked, own }: HowSure): string | null {
+  if (own.cup) return `Cup ${picked.cup ?? ""}: your own pick.`;
   const told = cups.filter(({ label }) => label !== null);
-  const [first, second] = told;
-  if (first === undefined) return null;
-  if (cupsGuessed) {
-    const worth = told.filter(({ probability }, at) => at === 0 || (at < 3 && rounded(probability) > STEP));
-    const guesses = worth.map(
-      ({ label, probability }, at) => `${label ?? ""} (${at === 0 ? ofHundred(probability) : figure(probability)})`,
-    );
-    return `Without an upper chest the cup can only be guessed from your other measures: cup ${orWords(guesses)}. The plan does not go by that: measure the upper chest.`;
-  }
-  const larger =
-    second !== undefined && areAlike(first, second)
-      ? [first, second].toSorted((a, b) => placeOf(b, labels) - placeOf(a, labels))[0]
-      : undefined;
-  const advice =
-    larger === undefined
-      ? ""
-      : ` Sew the ${larger.label ?? ""}: a cup can be taken in more easily than let out (common practice, no source).`;
-  return `${chanceWords("Cup", told)}.${advice}`;
+  if (told.length === 0) return null;
+  if (!cupsGuessed) return `${chanceWords("Cup", told, picked.cup)}.`;
+  const worth = told.filter(({ probability }, at) => at === 0 || (at < 3 && rounded(probability) > STEP));
+  const guesses = worth.map(
+    ({ label, probability }, at) => `${label ?? ""} (${at === 0 ? ofHundred(probability) : figure(probability)})`,
+  );
+  return `Without an upper chest the cup can only be guessed from your other measures: cup ${orWords(guesses)}. The plan does not go by that: measure the upper chest.`;
 }
 
-const placeOf = ({ label }: Chance, labels: readonly string[]): number => labels.indexOf(label ?? "");
-
-const areAlike = (first: Chance, second: Chance): boolean =>
-  rounded(first.probability) < LIKELY * 100 && first.probability - second.probability < CHANCES_ALIKE;
-
-/** "Size 12, likely (about 80 of 100), else 14"; "Size 12 or 14, as likely as not"; "Size 12 (about 60 of 100) rather than 14 (about 35)". */
-function chanceWords(what: string, chances: readonly Chance[]): string {
-  const [first, second] = chances.filter(({ label }) => label !== null);
-  if (first === undefined) return `${what}: not on this chart`;
-  const of = rounded(first.probability);
-  const name = `${what} ${first.label ?? ""}`;
-  if (of >= NEARLY_SURE * 100) return `${name}, nearly sure (${ofHundred(first.probability)})`;
-  if (second === undefined) return `${name} (${ofHundred(first.probability)})`;
-  if (of >= LIKELY * 100) return `${name}, likely (${ofHundred(first.probability)}), else ${second.label ?? ""}`;
-  if (areAlike(first, second))
-    return `${name} or ${second.label ?? ""}, as likely as not (${ofHundred(first.probability)} and ${figure(second.probability)})`;
-  return `${name} (${ofHundred(first.probability)}) rather than ${second.label ?? ""} (${figure(second.probability)})`;
+/** "Size 12, likely (about 80 of 100), else 14"; "Size 12 (about 55 of 100), or 14 (40)". What is picked stands first. */
+function chanceWords(what: string, chances: readonly Chance[], picked: string | null): string {
+  const own = chances.find(({ label }) => label !== null && label === picked);
+  if (own === undefined) return `${what}: not on this chart`;
+  const [other] = chances.filter((one) => one.label !== null && one !== own);
+  const of = rounded(own.probability);
+  const name = `${what} ${own.label ?? ""}`;
+  if (of >= NEARLY_SURE * 100) return `${name}, nearly sure (${ofHundred(own.probability)})`;
+  if (other === undefined) return `${name} (${ofHundred(own.probability)})`;
+  if (of >= LIKELY * 100) return `${name}, likely (${ofHundred(own.probability)}), else ${other.label ?? ""}`;
+  return `${name} (${ofHundred(own.probability)}), or ${other.label ?? ""} (${figure(other.probability)})`;
 }
 
 const DONE: Readonly<Record<BustDone, string>> = {
@@ -101,19 +88,46 @@ const DONE: Readonly<Record<BustDone, string>> = {
 
 const BUST: Readonly<Record<BustDone, string>> = { nothing: "as printed", full: "made fuller", small: "made smaller" };
 
-/** What is done at the bust, and what else it may have to be; null where nearly surely nothing is, or the upper chest is guessed. */
-export function bustDoneSentence({ bust, picked, cupsGuessed, girths }: HowSure): string | null {
+/** What is done at the bust, and what else it may have to be; null where nearly surely nothing is, or she set it herself. */
+export function bustDoneSentence({ bust, picked, own }: HowSure): string | null {
   // Off the chart nothing is asked of the bust, and nothing is not "no alteration".
-  if (cupsGuessed || girths.upperChest === null || picked.size === null) return null;
+  if (own.bust || picked.size === null) return null;
   const done = picked.bust;
   const others = (["nothing", "full", "small"] as const).filter((other) => other !== done && rounded(bust[other]) > 0);
   if (done === "nothing" && rounded(bust.nothing) >= NEARLY_SURE * 100) return null;
-  const own = `Your measures ask for ${DONE[done]}: ${ofHundred(bust[done])}`;
+  const said = `${capital(DONE[done])}: ${ofHundred(bust[done])}`;
   const rest = others.map((other) => `${DONE[other]} ${figure(bust[other])}`);
-  return rest.length === 0 ? `${own}.` : `${own}; ${orWords(rest)}.`;
+  return rest.length === 0 ? `${said}.` : `${said}; ${orWords(rest)}.`;
 }
 
-/** Of the lines on the planner's own frame: what another frame would do to them is told with the size. */
+/** Why the likeliest way is not the one that is cut; null where it is. */
+export function besideLikeliestSentence({ ways, picked, own }: HowSure): string | null {
+  const [first] = ways;
+  const cut = ways.find((way) => isSameWay(way, picked));
+  if (first === undefined || first.size === null || picked.size === null || isSameWay(first, picked)) return null;
+  if (rounded(first.probability) <= rounded(cut?.probability ?? 0)) return null;
+  const [taken, other] = [wayWords(picked, own.bust), wayWords(first, own.bust)];
+  return (
+    `As your girths were read, ${taken} asks least of the cloth, so it is cut; over all that they may truly be, ` +
+    `${other} comes up more often (${figure(first.probability)} of 100).`
+  );
+}
+
+const isSameWay = (one: WayTaken, other: WayTaken): boolean =>
+  one.size === other.size && one.cup === other.cup && one.bust === other.bust;
+
+/** "size 12, cup C with no bust alteration". */
+const wayWords = ({ size, cup, bust }: WayTaken, isBustOwn: boolean): string =>
+  `size ${size ?? ""}${cup === null ? "" : `, cup ${cup}`}${isBustOwn ? "" : ` with ${DONE[bust]}`}`;
+
+/** "Size 12, cup D instead: about 25 of 100"; null where nothing else is likely enough to be told. */
+export function runnerUpWords({ runnerUp }: HowSure): string | null {
+  if (runnerUp === null || rounded(runnerUp.probability) === 0) return null;
+  const { size, cup, probability } = runnerUp;
+  return `Size ${size}${cup === null ? "" : `, cup ${cup}`} instead: ${ofHundred(probability)}`;
+}
+
+/** Of the lines on the frame that is cut: what another frame would do to them is told with the size. */
 export function linesSentence(lines: readonly LineBand[], unit: LengthUnit): string | null {
   if (lines.length === 0) return null;
   const [first, second] = lines;
@@ -154,7 +168,7 @@ export function nextWords(next: NextMeasure, hasCups: boolean, unit: LengthUnit)
 
 /** Said where nothing is settled and yet readings would tell little. */
 export const NOTHING_NEXT =
-  "Two more readings of any measure would settle little more. Cut the likeliest way, and let the toile decide.";
+  "Two more readings of any measure would settle little more. Cut it this way, and let the toile decide.";
 
 /** One bar: a way to cut it, or what is only guessed. */
 interface SureBar {
@@ -177,7 +191,7 @@ const MOST_BARS = 4;
 export function sureBars(sure: HowSure): readonly SureBars[] {
   const { ways, picked, cups, cupsGuessed } = sure;
   const tellsBust = cups.length === 0 && sure.girths.upperChest !== null;
-  const labelOf = (way: Omit<Way, "probability">): string => {
+  const labelOf = (way: WayTaken): string => {
     if (way.size === null) return "off this chart";
     if (cups.length > 0 && !cupsGuessed) return `Size ${way.size}, cup ${way.cup ?? ""}`;
     return tellsBust ? `Size ${way.size}, bust ${BUST[way.bust]}` : `Size ${way.size}`;

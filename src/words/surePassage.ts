@@ -2,7 +2,15 @@
 import type { Work } from "../core/decisions/work";
 import { howSure } from "../core/sureness/howSure";
 import { nextMeasure } from "../core/sureness/nextMeasure";
-import { bustDoneSentence, cupSentence, linesSentence, nextWords, NOTHING_NEXT, sizeSentence } from "./sure";
+import {
+  besideLikeliestSentence,
+  bustDoneSentence,
+  cupSentence,
+  linesSentence,
+  nextWords,
+  NOTHING_NEXT,
+  sizeSentence,
+} from "./sure";
 
 export interface SurePassage {
   /** Whole sentences, one after the other. */
@@ -11,22 +19,20 @@ export interface SurePassage {
   readonly next: string;
 }
 
-const OWN_PICKS = "This is said of your measures; the picks you set yourself are laid aside here.";
 const SETTLED = "Your measures settle the picks: nothing need be measured again.";
 
 /** null where nothing can be said yet: no chart, or no bust measured. */
 export function surePassage(work: Work): SurePassage | null {
   const sure = howSure(work);
   if (!sure.ok) return null;
-  const labels = work.pattern.chart.cups.map(({ label }) => label);
   const said = [
-    Object.keys(work.picks).length > 0 ? OWN_PICKS : null,
     sizeSentence(sure.value),
-    cupSentence(sure.value, labels),
+    cupSentence(sure.value),
     bustDoneSentence(sure.value),
+    besideLikeliestSentence(sure.value),
     linesSentence(sure.value.lines, work.unit),
   ].filter((one) => one !== null);
-  return { said, next: nextSentence(work, labels.length > 0) };
+  return { said, next: nextSentence(work, work.pattern.chart.cups.length > 0) };
 }
 
 function nextSentence(work: Work, hasCups: boolean): string {

@@ -147,9 +147,9 @@ describe("what it answers", () => {
       finished_mm: number,
     };
     expect(report).toMatchObject({
-      frame: { size: "14", cup: "C" },
+      frame: { size: "14", cup: "B" },
       levels: { bust: level, waist: level, hip: level },
-      bust: { difference_mm: 70, residual_mm: -5 },
+      bust: { difference_mm: 70, residual_mm: 10 },
     });
     expect(report).toHaveProperty("darts.0", {
       piece: expect.any(String),

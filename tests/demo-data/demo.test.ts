@@ -8,6 +8,7 @@ import type { Plan } from "../../src/core/plan/plan";
 import type { Work } from "../../src/core/decisions/work";
 import { HAND_AGREEMENT } from "../../src/core/tolerance";
 import { demoWorks } from "../../src/document/demo";
+import { surePassage } from "../../src/words/surePassage";
 
 const works = demoWorks();
 
@@ -79,7 +80,8 @@ describe("the first demo", () => {
   it("has a clear frame and cup, and no bust alteration", () => {
     expect(plan.sizing.baseSize).toMatchObject({ label: "12", chosenBy: "upperChest", borderline: false });
     expect(plan.sizing.cup).toMatchObject({ label: "C", borderline: false });
-    expect(plan.sizing.bust).toMatchObject({ residual: 2, leftAlone: true, alteration: 0 });
+    // Two readings of 906 and 912; size 12 with cup C is drafted for 880 − 50 + 75.
+    expect(plan.sizing.bust).toMatchObject({ drafted: 905, residual: 4, leftAlone: true, alteration: 0 });
   });
 
   it("lies between two sizes at the waist and two others at the hip, neither of them the frame", () => {
@@ -108,7 +110,8 @@ describe("the second demo", () => {
   const { plan } = demo(1);
 
   it("has a bust alteration of the whole residual", () => {
-    expect(plan.sizing.bust).toMatchObject({ residual: 22, alteration: 22, leftAlone: false });
+    // 1030 against 960 − 50 + 100 of size 16 with cup D.
+    expect(plan.sizing.bust).toMatchObject({ drafted: 1010, residual: 20, alteration: 20, leftAlone: false });
   });
 
   it("shows that a dart shortened with its mouth held is fuller, and with its fullness held is not", () => {
@@ -128,6 +131,31 @@ describe("the third demo", () => {
     expect(work.unit).toBe("in");
     expect(work.pattern.chart.cups).toEqual([]);
     expect(work.pattern.chart.sizes.every((size) => size.finishedBust !== undefined)).toBe(true);
-    expect(plan.sizing.baseSize).toMatchObject({ label: "H7", chosenBy: "bust" });
+    expect(plan.sizing.baseSize).toMatchObject({ label: "H7", chosenBy: "upperChest" });
+  });
+});
+
+describe("the demo with cups on a band", () => {
+  it("gives one order on one sheet: cup medium, nothing altered at the bust", () => {
+    const { work, plan } = demo(3);
+    // 948 against 920 − 50 + 70 of size 14, cup medium: 8 mm are left alone.
+    expect(plan.sizing).toMatchObject({ baseSize: { label: "14" }, cup: { label: "medium" } });
+    expect(plan.sizing.bust).toMatchObject({ residual: 8, asked: 0, alteration: 0 });
+    const said = surePassage(work)?.said.join(" ") ?? "";
+    expect(said).toMatch(/Cup medium \(about \d+ of 100\)/);
+    expect(said).toMatch(/No bust alteration: about \d+ of 100/);
+    expect(said).not.toMatch(/Sew the/);
+    expect(plan.checklist.some(({ step }) => step.kind === "bust")).toBe(false);
+  });
+});
+
+describe("the princess demo", () => {
+  it("ends within what is left alone of the bust that was asked", () => {
+    const { plan } = demo(4);
+    // Upper chest 848 lies nearer the 830 of size 12 than the 870 of size 14; 884 against 880 − 50 + 50.
+    expect(plan.sizing).toMatchObject({ baseSize: { label: "12" }, cup: { label: "B" } });
+    expect(plan.sizing.bust).toMatchObject({ residual: 4, alteration: 0 });
+    const bust = plan.levels.find(({ level }) => level === "bust");
+    expect(Math.abs((bust?.finished ?? NaN) - (bust?.target ?? NaN))).toBeLessThanOrEqual(12);
   });
 });

@@ -68,7 +68,7 @@ const areOwn = (list: readonly string[]): boolean => new Set(list).size === list
 /** Everything a work says, each by what it is found by. */
 function facts(work: Work): ReadonlyMap<string, string> {
   const { tapes, pattern, easeWanted, picks, alterations, seen = [], allowances = {}, unread, ...single } = work;
-  const { chart, ease, name, ...kind } = pattern;
+  const { chart, ease, name, lengths = {}, ...kind } = pattern;
   const found: (readonly [string, unknown])[] = [
     ...Object.entries(single),
     ["tapes", tapes.length],
@@ -80,6 +80,10 @@ function facts(work: Work): ReadonlyMap<string, string> {
     ...Object.entries(kind),
     ...Object.entries(ease).map(([at, mm]) => [`patternEase ${at}`, mm] as const),
     ["draftedDifference", chart.draftedDifference],
+    ...Object.entries(lengths).flatMap(([measure, { all, bySize = {} }]) => [
+      ...(all === undefined ? [] : [[`printedLength ${measure}`, all] as const]),
+      ...Object.entries(bySize).map(([size, mm]) => [`printedLength ${measure} in ${size}`, mm] as const),
+    ]),
     ...chart.sizes.flatMap(({ label, ...figures }) =>
       Object.entries(figures).map(([column, mm]) => [`size ${label} / ${column}`, mm] as const),
     ),
@@ -116,7 +120,7 @@ function names(collision: Collision, key: string, { base, mine, theirs }: Three)
       return key === `measure ${collision.set} ${collision.measure}`;
     case "pattern":
       return (
-        begins("pattern", "size ", "cup ", "pick ") ||
+        begins("pattern", "size ", "cup ", "pick ", "printedLength ") ||
         ["draftedDifference", "length", "closure", "style", "strap"].includes(key)
       );
     case "patternEase":
@@ -125,14 +129,19 @@ function names(collision: Collision, key: string, { base, mine, theirs }: Three)
     // What a pick lies between may be no neighbours any more: then one side's pattern stands, picks and all.
     case "sizes":
       return (
-        begins("pattern", "size ", "cup ", "pick ") ||
+        begins("pattern", "size ", "cup ", "pick ", "printedLength ") ||
         ["draftedDifference", "length", "closure", "style", "strap"].includes(key)
       );
+    case "printedLength":
+      return key === `printedLength ${collision.measure}${collision.size === null ? "" : ` in ${collision.size}`}`;
     case "cups":
       return begins("cup ");
     case "size":
     case "cup":
-      return begins(`${collision.of} ${collision.label} / ${collision.column ?? ""}`);
+      // A line renamed has all its figures under another label.
+      return begins(
+        `${collision.of} ${collision.label} / ${collision.column === "label" ? "" : (collision.column ?? "")}`,
+      );
     case "pick":
       return key === `pick ${collision.pick}`;
     case "alterations":

@@ -1,6 +1,6 @@
 /** Works of every shape the document allows, for property tests. */
 import type { Alteration, DartRedraw, GiveBackPlace } from "../../src/core/decisions/alteration";
-import { STYLE_NAMES, type Pattern } from "../../src/core/decisions/pattern";
+import { PRINTED_LENGTHS, STYLE_NAMES, type Pattern } from "../../src/core/decisions/pattern";
 import { SHEET_FORMATS } from "../../src/core/decisions/paperChoice";
 import { USUAL_ALLOWANCES } from "../../src/core/cutting/usualAllowances";
 import { FIT_NAMES } from "../../src/core/decisions/fitNames";
@@ -159,7 +159,20 @@ export const anyPicks = fc.record(
   NONE_REQUIRED,
 );
 
-export const anyPattern: fc.Arbitrary<Pattern> = fc.record({
+const anyPrinted = fc
+  .record(
+    { all: anyLength, bySize: fc.dictionary(anyText, anyLength, { minKeys: 1, maxKeys: 3, noNullPrototype: true }) },
+    NONE_REQUIRED,
+  )
+  .filter((figure) => Object.keys(figure).length > 0);
+
+export const anyPrintedLengths = fc.dictionary(fc.constantFrom(...PRINTED_LENGTHS), anyPrinted, {
+  minKeys: 1,
+  maxKeys: 3,
+  noNullPrototype: true,
+});
+
+const PATTERN_PARTS = {
   name: anyText,
   chart: fc.record({
     sizes: fc.array(anySize, { maxLength: 5 }),
@@ -171,6 +184,11 @@ export const anyPattern: fc.Arbitrary<Pattern> = fc.record({
   closure: anyClosure,
   style: fc.constantFrom(...STYLE_NAMES),
   strap: fc.constantFrom("thin", "wide"),
+  lengths: anyPrintedLengths,
+} as const;
+
+export const anyPattern: fc.Arbitrary<Pattern> = fc.record(PATTERN_PARTS, {
+  requiredKeys: ["name", "chart", "ease", "length", "closure", "style", "strap"],
 });
 
 const isSeam = (name: string): name is SeamName => Object.hasOwn(USUAL_ALLOWANCES, name);
@@ -199,6 +217,7 @@ export const anyWork: fc.Arbitrary<Work> = fc.record(
       ),
       { minLength: 1, maxLength: 3 },
     ),
+    trusted: fc.dictionary(fc.constantFrom(...MEASURE_NAMES), anyLength, { noNullPrototype: true }),
     age: fc.integer({ min: 0, max: LIMITS.age }),
     pattern: anyPattern,
     easeWanted: fc.record({ bust: anyLength, waist: anyLength, hip: anyLength }, NONE_REQUIRED),

@@ -1,47 +1,37 @@
-/** Charts unlike the demo's, for tests that must hold on any: steps that grow unevenly, and one in whole inches. */
+/** Charts of other kinds than the demos', made up for the tests: in inches, and with steps of every width. */
 import type { SizeChart } from "../../src/core/chart/sizeChart";
 
-const rows = (sizes: readonly (readonly [string, number, number, number])[]): SizeChart["sizes"] =>
-  sizes.map(([label, bust, waist, hip]) => ({ label, bust, waist, hip }));
+const INCH = 25.4;
 
-/** Bust, waist and hip each step in their own way, as where a maker changes its steps in the middle of the range. */
-export const unevenChart: SizeChart = {
-  sizes: rows([
-    ["6", 770, 580, 840],
-    ["8", 800, 605, 865],
-    ["10", 825, 640, 905],
-    ["12", 870, 670, 930],
-    ["14", 905, 725, 985],
-    ["16", 960, 760, 1020],
-    ["18", 1000, 830, 1090],
-    ["20", 1070, 880, 1130],
-    ["22", 1120, 965, 1215],
-    ["24", 1200, 1030, 1270],
-  ]),
-  draftedDifference: 50,
+/** In inches, its steps growing from 1 to 2, with four cups. */
+export const inchChart: SizeChart = {
+  sizes: [31.5, 32.5, 33.5, 34.5, 36, 37.5, 39, 41, 43, 45, 47, 49].map((bust, index) => ({
+    label: String(4 + 2 * index),
+    bust: bust * INCH,
+    waist: (bust - 8) * INCH,
+    hip: (bust + 2) * INCH,
+  })),
+  draftedDifference: 2 * INCH,
   cups: [
-    { label: "B", difference: 50 },
-    { label: "C", difference: 75 },
-    { label: "D", difference: 100 },
+    { label: "A", difference: INCH },
+    { label: "B", difference: 2 * INCH },
+    { label: "C", difference: 3 * INCH },
+    { label: "D", difference: 4 * INCH },
   ],
 };
 
-const inch = (value: number): number => value * 25.4;
-
-/** Whole and half inches, as old charts are printed; no cup versions. */
-export const inchChart: SizeChart = {
-  sizes: (
-    [
-      ["10", 32.5, 25, 34.5],
-      ["12", 34, 26.5, 36],
-      ["14", 36, 28, 38],
-      ["16", 38, 30, 40],
-      ["18", 40, 32, 42],
-      ["20", 42, 34, 44],
-      ["22", 44, 37, 46],
-      ["24", 46, 39, 48],
-    ] as const
-  ).map(([label, bust, waist, hip]) => ({ label, bust: inch(bust), waist: inch(waist), hip: inch(hip) })),
-  draftedDifference: 50,
-  cups: [],
+/** No two steps alike, cups uneven, and none at the drafted difference. */
+export const unevenChart: SizeChart = {
+  sizes: [780, 815, 842, 890, 925, 985, 1020, 1080, 1115, 1190, 1260].map((bust, index) => ({
+    label: String(index + 1),
+    bust,
+    waist: bust - 180,
+    hip: bust + 60,
+  })),
+  draftedDifference: 40,
+  cups: [
+    { label: "small", difference: 35 },
+    { label: "medium", difference: 60 },
+    { label: "large", difference: 95 },
+  ],
 };

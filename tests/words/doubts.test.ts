@@ -34,10 +34,19 @@ const sideDart = (drawn: { angle?: number; stop?: number }): Plan =>
 const notes = (of: Plan): string => planDoubts(of, "cm").notes.join(" ");
 
 describe("what to look at before cutting", () => {
-  it("says how far the bust comes out from what was asked, past what a frame and a bust left alone explain", () => {
+  it("says how far the bust comes out from what was asked, past what is left alone", () => {
     expect(notes(bustOut(60))).toContain("60 mm more than you asked");
     expect(notes(bustOut(-30))).toContain("30 mm less than you asked");
-    expect(notes(bustOut(20))).not.toContain("than you asked");
+    expect(notes(bustOut(20))).toContain("20 mm more than you asked");
+    expect(notes(bustOut(12))).not.toContain("than you asked");
+  });
+
+  it("says what of a bust adjustment could not be made, once", () => {
+    const out = bustOut(-16);
+    const bust = { ...out.sizing.bust, residual: 30, asked: 30, alteration: 14, leftAlone: false };
+    const said = notes({ ...out, sizing: { ...out.sizing, bust } });
+    expect(said).toContain("14 mm of 30 mm let in; the garment stays 16 mm tighter at the bust than asked.");
+    expect(said).not.toContain("than you asked");
   });
 
   it("says when a dart is too deep to be sewn as one", () => {

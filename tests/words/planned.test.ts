@@ -72,7 +72,12 @@ describe("why it could not be made", () => {
     [{ code: "alteration/shares-not-whole", sum: 0.8 }, "80 %, not to 100 %"],
     [{ code: "alteration/no-such-dart", dart: ref("back", "sideDart") }, "no back side dart"],
     [{ code: "alteration/not-this-dart", dart: ref("back", "waistDart") }, "cannot be done with the back waist dart"],
-    [{ code: "alteration/bust-reduction-too-large", most: 24 }, "24 mm is the most that can be taken out at the bust"],
+    [
+      { code: "alteration/bust-too-much", asked: -40, most: -24.6 },
+      "24 mm is the most that can be taken out at the bust",
+    ],
+    [{ code: "alteration/bust-too-much", asked: 80, most: 42.9 }, "42 mm is the most that can be let in at the bust"],
+    [{ code: "alteration/bust-too-much", asked: -40, most: -0.3 }, "Nothing can be taken out at the bust"],
   ];
   it.each(cases)("%o", (failure, words) => {
     expect(alterationFailureSentence(failure, "cm")).toContain(words);

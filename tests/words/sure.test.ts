@@ -1,21 +1,24 @@
 /** How sure the picks are, in words: rounded, of what, and with what can be done about it. */
 import { describe, expect, it } from "vitest";
-import type { HowSure, Way } from "../../src/core/sureness/howSure";
+import type { HowSure } from "../../src/core/sureness/howSure";
+import type { Way } from "../../src/core/sureness/ruleRegions";
 import { bodyOf } from "../../src/core/measures/tape";
+import { SURETY_WORDS } from "../../src/words/surety";
 import {
+  besideLikeliestSentence,
   bustDoneSentence,
   chestBaseSizeSentence,
   cupSentence,
   linesSentence,
   nextWords,
   ofHundred,
+  runnerUpWords,
   sizeSentence,
   sureBars,
   sureSum,
   timesWords,
 } from "../../src/words/sure";
 
-const LABELS = ["B", "C", "D"];
 const chances = (of: Readonly<Record<string, number>>) =>
   Object.entries(of).map(([label, probability]) => ({ label, probability }));
 
@@ -27,9 +30,12 @@ const sure: HowSure = {
   sizesGuessed: [],
   cups: chances({ C: 0.6, D: 0.25, B: 0.15 }),
   bust: { nothing: 0.95, full: 0.03, small: 0.02 },
+  own: { baseSize: false, cup: false, bust: false },
   picked: { size: "12", cup: "C", bust: "nothing" },
+  runnerUp: { size: "12", cup: "D", probability: 0.25 },
   cupsGuessed: false,
   lines: [],
+  surety: { baseSize: null, cup: null, bust: null, waist: null, hip: null },
   girths: { bust: { value: 905, spread: 10 }, upperChest: { value: 832, spread: 12 }, estimate: null },
 };
 
@@ -55,8 +61,8 @@ describe("the size", () => {
   it.each([
     [{ "12": 0.94, "14": 0.06 }, "Size 12, nearly sure (about 95 of 100)."],
     [{ "12": 0.8, "14": 0.19 }, "Size 12, likely (about 80 of 100), else 14."],
-    [{ "12": 0.52, "14": 0.48 }, "Size 12 or 14, as likely as not (about 50 of 100 and 50)."],
-    [{ "12": 0.62, "14": 0.36 }, "Size 12 (about 60 of 100) rather than 14 (35)."],
+    [{ "12": 0.52, "14": 0.48 }, "Size 12 (about 50 of 100), or 14 (50)."],
+    [{ "12": 0.62, "14": 0.36 }, "Size 12 (about 60 of 100), or 14 (35)."],
   ])("of %j", (sizes, words) => {
     expect(sizeSentence({ ...sure, sizes: chances(sizes) })).toBe(words);
   });
@@ -66,10 +72,11 @@ describe("the size", () => {
       { label: "24", probability: 0.78 },
       { label: null, probability: 0.22 },
     ];
-    expect(sizeSentence({ ...sure, sizes })).toBe(
+    expect(sizeSentence({ ...sure, sizes, picked: { ...sure.picked, size: "24" } })).toBe(
       "Size 24 (about 80 of 100). That this chart does not reach you at all: about 20 of 100.",
     );
-    expect(sizeSentence({ ...sure, sizes: [{ label: null, probability: 1 }] })).toBe(
+    const off = { size: null, cup: null, bust: "nothing" } as const;
+    expect(sizeSentence({ ...sure, sizes: [{ label: null, probability: 1 }], picked: off })).toBe(
       "Size: not on this chart. That this chart does not reach you at all: more than 95 of 100.",
     );
   });
@@ -82,6 +89,7 @@ describe("the size without an upper chest", () => {
   const byBust = {
     ...sure,
     sizes: inOrder(["14", 0.9], ["12", 0.1]),
+    picked: { ...sure.picked, size: "14" },
     girths: { ...sure.girths, upperChest: null, estimate: { value: 862, spread: 25 } },
   };
 
@@ -112,28 +120,27 @@ describe("the size without an upper chest", () => {
 });
 
 describe("the cup", () => {
-  it("of two near alike is the larger, since it can be taken in", () => {
-    for (const cups of [chances({ C: 0.5, D: 0.42, B: 0.08 }), chances({ D: 0.5, C: 0.42, B: 0.08 })]) {
-      expect(cupSentence({ ...sure, cups }, LABELS)).toContain("as likely as not");
-      expect(cupSentence({ ...sure, cups }, LABELS)).toContain(
-        "Sew the D: a cup can be taken in more easily than let out (common practice, no source).",
-      );
-    }
+  it("is the one that is cut first, even where another is likelier, and nothing else is ordered", () => {
+    expect(cupSentence({ ...sure, cups: chances({ D: 0.5, C: 0.42, B: 0.08 }) })).toBe(
+      "Cup C (about 40 of 100), or D (50).",
+    );
+    expect(cupSentence(sure)).toBe("Cup C (about 60 of 100), or D (25).");
   });
 
-  it("of one that is likelier is that one", () => {
-    expect(cupSentence(sure, LABELS)).toBe("Cup C (about 60 of 100) rather than D (25).");
+  it("of her own is told as hers", () => {
+    expect(cupSentence({ ...sure, own: { ...sure.own, cup: true } })).toBe("Cup C: your own pick.");
+    expect(sizeSentence({ ...sure, own: { ...sure.own, baseSize: true } })).toBe("Size 12: your own pick.");
   });
 
   it("without an upper chest is a guess, and the plan goes by none", () => {
-    expect(cupSentence({ ...sure, cups: chances({ C: 0.55, D: 0.3, B: 0.15 }), cupsGuessed: true }, LABELS)).toBe(
+    expect(cupSentence({ ...sure, cups: chances({ C: 0.55, D: 0.3, B: 0.15 }), cupsGuessed: true })).toBe(
       "Without an upper chest the cup can only be guessed from your other measures: cup C (about 55 of 100), D (30) or B (15). " +
         "The plan does not go by that: measure the upper chest.",
     );
   });
 
   it("is not spoken of where the pattern has no versions", () => {
-    expect(cupSentence({ ...sure, cups: [] }, [])).toBeNull();
+    expect(cupSentence({ ...sure, cups: [] })).toBeNull();
   });
 });
 
@@ -141,7 +148,7 @@ describe("the bust alteration", () => {
   it("is spoken of where there may be one", () => {
     expect(bustDoneSentence(sure)).toBeNull();
     expect(bustDoneSentence({ ...sure, bust: { nothing: 0.7, full: 0.3, small: 0 } })).toBe(
-      "Your measures ask for no bust alteration: about 70 of 100; a full bust adjustment 30.",
+      "No bust alteration: about 70 of 100; a full bust adjustment 30.",
     );
     expect(
       bustDoneSentence({
@@ -149,7 +156,7 @@ describe("the bust alteration", () => {
         picked: { ...sure.picked, bust: "small" },
         bust: { nothing: 0.01, full: 0, small: 0.99 },
       }),
-    ).toBe("Your measures ask for a small bust adjustment: more than 95 of 100.");
+    ).toBe("A small bust adjustment: more than 95 of 100.");
     expect(
       bustDoneSentence({
         ...sure,
@@ -157,7 +164,35 @@ describe("the bust alteration", () => {
         bust: { nothing: 0.6, full: 0.4, small: 0 },
       }),
     ).toBeNull();
-    expect(bustDoneSentence({ ...sure, cupsGuessed: true, bust: { nothing: 0.5, full: 0.5, small: 0 } })).toBeNull();
+    expect(
+      bustDoneSentence({ ...sure, own: { ...sure.own, bust: true }, bust: { nothing: 0.5, full: 0.5, small: 0 } }),
+    ).toBeNull();
+  });
+});
+
+describe("the way that is cut", () => {
+  it("is explained where another is likelier over all that the girths may be, and only there", () => {
+    expect(besideLikeliestSentence(sure)).toBeNull();
+    const ways = [way("12", "D", 0.5), way("12", "C", 0.4), way("14", "B", 0.1)];
+    expect(besideLikeliestSentence({ ...sure, ways })).toBe(
+      "As your girths were read, size 12, cup C with no bust alteration asks least of the cloth, so it is cut; over all that they may truly be, " +
+        "size 12, cup D with no bust alteration comes up more often (50 of 100).",
+    );
+    // As likely as it can be told.
+    expect(besideLikeliestSentence({ ...sure, ways: [way("12", "D", 0.41), way("12", "C", 0.4)] })).toBeNull();
+  });
+
+  it("has another beside it, to be taken at a tap", () => {
+    expect(runnerUpWords(sure)).toBe("Size 12, cup D instead: about 25 of 100");
+    expect(runnerUpWords({ ...sure, runnerUp: { size: "14", cup: null, probability: 0.4 } })).toBe(
+      "Size 14 instead: about 40 of 100",
+    );
+    expect(runnerUpWords({ ...sure, runnerUp: { size: "14", cup: "B", probability: 0.01 } })).toBeNull();
+    expect(runnerUpWords({ ...sure, runnerUp: null })).toBeNull();
+  });
+
+  it("has one word for how sure it is", () => {
+    expect(SURETY_WORDS).toEqual({ sure: "sure", fair: "fairly sure", open: "open" });
   });
 });
 

@@ -9,10 +9,12 @@ import { chartFaults } from "../chart/chartFaults";
 import type { Picks } from "../decisions/work";
 import { remember } from "../remember";
 import { invariant } from "../result";
-import { differenceTaken, pickBust, pickCup, pickBaseSize } from "../sizing/pickBaseSize";
+import { lookedUpIn, outsideOf, pickSizing } from "../sizing/pickSizing";
+import { pickInterval } from "../sizing/pickInterval";
+import { pickWay } from "../sizing/pickWay";
 import type { Taken } from "../sizing/sizing";
 import { girthAt, solveLevel } from "../sizing/solveLevel";
-import { EXTRAPOLATION_STEPS } from "../tolerance";
+import { EXTRAPOLATION_STEPS, KNOWN_EXACTLY } from "../tolerance";
 import type { Mm } from "../units";
 import { BRIDGES } from "./bridges";
 import { modelBodies, type Girth, type ModelBody } from "./modelBodies";
@@ -92,20 +94,17 @@ const ofChart = remember(["chart"], ({ chart }: { readonly chart: SizeChart }): 
   };
 });
 
-const exactly = (value: Mm): Taken => ({ value, spread: 1 });
+const exactly = (value: Mm): Taken => ({ value, spread: KNOWN_EXACTLY });
 
 /** The planner's own rule; null where the body gets no base size inside the chart. */
 function pickFor(
   chart: SizeChart,
   { bust, upperChest }: ModelBody,
 ): { readonly index: number; readonly leftAlone: boolean } | null {
-  const [bustTaken, chestTaken] = [exactly(bust), exactly(upperChest)];
-  const baseSize = pickBaseSize(chart, bustTaken, chestTaken, {});
-  if (!baseSize.ok || baseSize.value.beyond > 0) return null;
-  const cup = pickCup(chart, differenceTaken(bustTaken, chestTaken), {});
-  return cup.ok
-    ? { index: baseSize.value.index, leftAlone: pickBust(chart, bust, cup.value, baseSize.value, {}).leftAlone }
-    : null;
+  const girths = { bust: exactly(bust), upperChest: exactly(upperChest) };
+  if (outsideOf(chart, girths) !== null || pickInterval(lookedUpIn(chart, false), upperChest).beyond > 0) return null;
+  const { offer, alteration } = pickWay(chart, girths);
+  return { index: offer.index, leftAlone: alteration === 0 };
 }
 
 /** Shares of a chart among some bodies; for `chartFit`, and for bodies from elsewhere. */
@@ -195,8 +194,8 @@ function beside(chart: SizeChart, of: OfChart, body: MeasuredBody, picks: Picks)
     const off = value.value - lineAt(columnOf(chart, along), columnOf(chart, level), at.value);
     return { off, further: distances.filter((distance) => distance > Math.abs(off)).length / distances.length };
   };
-  const picked = bust === undefined ? null : pickBaseSize(chart, bust, upperChestGirth, picks);
-  const size = picked?.ok === true ? invariant(chart.sizes[picked.value.index], "size") : null;
+  const picked = bust === undefined ? null : pickSizing(chart, bust, upperChestGirth, picks);
+  const size = picked?.ok === true ? invariant(chart.sizes[picked.value.baseSize.index], "size") : null;
   return {
     baseSize:
       size === null

@@ -4,7 +4,7 @@ import { moveMouthEnd } from "../dart/mouthEnd";
 import { blendPiece, levelSizes, type LevelSizes } from "../blend/blendPiece";
 import { seamLength } from "../girth/seamLength";
 import { levelWidth } from "../girth/levelWidth";
-import { shift, type PiecePoint } from "../geometry/point";
+import { piecePoint, shift, type PiecePoint } from "../geometry/point";
 import { pointOf, type Piece, type PieceName } from "../pattern/piece";
 import type { Blocks } from "../nest/printedNest";
 import { invariant, ok, type Result } from "../result";
@@ -13,6 +13,7 @@ import type { BustAdjusted, Style, StyleOptions } from "../style/style";
 import type { FullBustFailure } from "../surgery/fullBust";
 import { fromSideNeck, probableBustPoint, type ProbableBustPoint } from "../bodies/probableBustPoint";
 import type { MeasuredBody } from "../measures/tape";
+import { GIRTH_WORTH_TELLING } from "../tolerance";
 import type { Mm } from "../units";
 
 /** Whole finished waist for each size at the waist, the base size's darts kept; mm. */
@@ -47,7 +48,10 @@ export interface Built {
   readonly cut: PieceSet;
   /** After it: what the wearer's own alterations start from. */
   readonly blended: PieceSet;
+  /** null where the bust is not altered, or nothing worth it can be made of what was asked. */
   readonly bust: Result<BustAdjusted, FullBustFailure> | null;
+  /** Whole bust change that was made. */
+  readonly alteration: Mm;
   /** In the base size of the style's bust piece. */
   readonly bustPoint: {
     readonly printed: PiecePoint;
@@ -64,8 +68,10 @@ export interface BuildInputs {
   readonly options: StyleOptions;
   readonly at: LevelSizes;
   readonly cupDifference: Mm;
-  /** Whole bust change to make, and the whole difference between the wearer's cup and the version's. */
-  readonly alteration: Mm;
+  /** Whole bust change to make; where it cannot be made, whether the most that can is made instead. */
+  readonly asked: Mm;
+  readonly asMuchAsCanBe: boolean;
+  /** Body bust less what base size and cup are drafted for. */
   readonly residual: Mm;
   readonly body: MeasuredBody;
   readonly age: number | undefined;
@@ -80,11 +86,10 @@ export function buildPieces(inputs: BuildInputs): Result<Built, FullBustFailure>
   const open = opened.value;
   const bustPointOf = (pieces: PieceSet): PiecePoint => pointOf(pieceIn(pieces, style.bustPiece), "bustPoint");
   const cut = style.finish(open, bustPointOf(open), cupDifference);
-  const bust = inputs.alteration === 0 ? null : style.adjustBust(open, inputs.alteration / 2);
+  const { bust, alteration } = adjustBust(style, open, inputs);
   const altered = bust !== null && bust.ok ? bust.value.pieces : null;
-  const blended =
-    altered === null ? cut : style.finish(altered, bustPointOf(altered), cupDifference + inputs.alteration);
-  const own = ownBustPoint(block.front, inputs.body);
+  const blended = altered === null ? cut : style.finish(altered, bustPointOf(altered), cupDifference + alteration);
+  const own = ownBustPoint(pointOf(block.front, "sideNeck"), bustPointOf(blended), inputs.body);
   const probable = probableBustPoint(pointOf(block.front, "sideNeck"), inputs.body, inputs.age);
   const wanted = inputs.residual === 0 ? ok(open) : openPieces(style.adjustBust(open, inputs.residual / 2));
   const basques = basquesOf(inputs, cut);
@@ -92,11 +97,28 @@ export function buildPieces(inputs: BuildInputs): Result<Built, FullBustFailure>
     cut: { ...cut, ...basques },
     blended: { ...blended, ...basques },
     bust,
+    alteration,
     bustPoint: { printed: bustPointOf(blended), own, probable },
     wanted: wanted.ok
       ? style.finish(wanted.value, own ?? bustPointOf(wanted.value), cupDifference + inputs.residual)
       : null,
   });
+}
+
+/** The bust altered by what was asked, or by the most that can be made of it. */
+function adjustBust(
+  style: Style,
+  open: PieceSet,
+  { asked, asMuchAsCanBe }: BuildInputs,
+): Pick<Built, "bust" | "alteration"> {
+  if (asked === 0) return { bust: null, alteration: 0 };
+  const whole = style.adjustBust(open, asked / 2);
+  if (whole.ok) return { bust: whole, alteration: asked };
+  if (!asMuchAsCanBe) return { bust: whole, alteration: 0 };
+  const { most } = whole.failure;
+  if (2 * Math.abs(most) < GIRTH_WORTH_TELLING) return { bust: null, alteration: 0 };
+  const part = style.adjustBust(open, most);
+  return part.ok ? { bust: part, alteration: 2 * most } : { bust: null, alteration: 0 };
 }
 
 const openPieces = (result: Result<BustAdjusted, FullBustFailure>): Result<PieceSet, FullBustFailure> =>
@@ -130,8 +152,18 @@ function trueToBodice(basque: Piece, wanted: Mm): Piece {
   return trued;
 }
 
-/** The wearer's bust point on the front, from the side neck point, where she measured both; else null. */
-function ownBustPoint(front: Piece, { bustPointWidth, sideNeckToBustPoint }: MeasuredBody): PiecePoint | null {
-  if (bustPointWidth === undefined || sideNeckToBustPoint === undefined) return null;
-  return fromSideNeck(pointOf(front, "sideNeck"), bustPointWidth.value, sideNeckToBustPoint.value);
+/**
+ * The wearer's bust point on the front, from the side neck point: how far out and how far down, each where she measured it,
+ * the other as the pattern has it; null where she measured neither.
+ */
+function ownBustPoint(
+  sideNeck: PiecePoint,
+  printed: PiecePoint,
+  { bustPointWidth, sideNeckToBustPoint }: MeasuredBody,
+): PiecePoint | null {
+  if (bustPointWidth === undefined && sideNeckToBustPoint === undefined) return null;
+  const x = bustPointWidth === undefined ? printed.x : bustPointWidth.value / 2;
+  return sideNeckToBustPoint === undefined
+    ? piecePoint(x, printed.y)
+    : fromSideNeck(sideNeck, 2 * x, sideNeckToBustPoint.value);
 }

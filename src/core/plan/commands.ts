@@ -7,7 +7,18 @@ import {
   type GiveBack,
   type Half,
 } from "../decisions/alteration";
-import type { StrapStyle, StyleName, Closure, Ease, Pattern, PatternLength } from "../decisions/pattern";
+import {
+  PRINTED_LENGTHS,
+  type StrapStyle,
+  type StyleName,
+  type Closure,
+  type Ease,
+  type Pattern,
+  type PatternLength,
+  type PrintedFigure,
+  type PrintedLength,
+  type PrintedLengths,
+} from "../decisions/pattern";
 import type { SheetFormat, PaperSize } from "../decisions/paperChoice";
 import type { CupVersion, SizeRow } from "../chart/sizeChart";
 import type { MeasureName } from "../measures/measure";
@@ -44,6 +55,8 @@ export type Command =
   /** Begins a set of a new day; what it does not have yet still counts from the earlier ones. */
   | { readonly kind: "newTape"; readonly taken: string }
   | { readonly kind: "removeTape"; readonly set: number }
+  /** A doubted reading is right as it stands, at this value; null: nothing is said of it any more. */
+  | { readonly kind: "setTrusted"; readonly measure: MeasureName; readonly value: Mm | null }
   | { readonly kind: "setAge"; readonly age: number | null }
   | { readonly kind: "setPatternName"; readonly name: string }
   | { readonly kind: "setSizes"; readonly sizes: readonly SizeRow[] }
@@ -52,6 +65,13 @@ export type Command =
   | { readonly kind: "setPatternEase"; readonly ease: Ease }
   | { readonly kind: "setLength"; readonly length: PatternLength }
   | { readonly kind: "setClosure"; readonly closure: Closure }
+  /** What the pattern says of a length, of one size by its label or of all (null); no value: nothing. */
+  | {
+      readonly kind: "setPrintedLength";
+      readonly measure: PrintedLength;
+      readonly size: string | null;
+      readonly value: Mm | null;
+    }
   /** Another pattern: picks of sizes go, since they name lines of the old chart. */
   | { readonly kind: "setPattern"; readonly pattern: Pattern }
   /** Merged into what is wanted already. */
@@ -139,6 +159,12 @@ function changed(work: Work, command: Command): Work {
       const left = work.tapes.filter((_, at) => at !== command.set);
       return withPart(work, "tapes", left.length === 0 ? [{ readings: {} }] : left);
     }
+    case "setTrusted": {
+      const { measure, value } = command;
+      if (value !== null) return withPart(work, "trusted", { ...work.trusted, [measure]: value });
+      const left = without(work.trusted ?? {}, measure);
+      return Object.keys(left).length === 0 ? without(work, "trusted") : withPart(work, "trusted", left);
+    }
     case "setAge":
       if (command.age === null) return without(work, "age");
       return command.age < 0 || command.age > LIMITS.age ? work : withPart(work, "age", command.age);
@@ -156,6 +182,10 @@ function changed(work: Work, command: Command): Work {
       return withPart(work, "pattern", withPart(pattern, "length", command.length));
     case "setClosure":
       return withPart(work, "pattern", withPart(pattern, "closure", command.closure));
+    case "setPrintedLength": {
+      const before = pattern.lengths ?? {};
+      return withLengths(work, withPrinted(before, command.measure, command.size, command.value));
+    }
     case "setPattern":
       return withPart(withPart(work, "pattern", cutPattern(command.pattern)), "picks", {});
     case "setEaseWanted":
@@ -246,7 +276,63 @@ function withSizes(work: Work, sizes: readonly SizeRow[]): Work {
   const before = work.pattern.chart.sizes;
   const { waist, hip, ...others } = work.picks;
   const picks: Picks = { ...others, ...pickOn("waist", waist, before, sizes), ...pickOn("hip", hip, before, sizes) };
-  return withPart(withChart(work, withPart(work.pattern.chart, "sizes", sizes)), "picks", picks);
+  const changed = withPart(withChart(work, withPart(work.pattern.chart, "sizes", sizes)), "picks", picks);
+  return withLengths(changed, lengthsOn(work.pattern.lengths ?? {}, before, sizes));
+}
+
+/** Without any, the pattern says nothing of lengths. */
+function withLengths(work: Work, lengths: PrintedLengths): Work {
+  const { pattern } = work;
+  const next = Object.keys(lengths).length === 0 ? without(pattern, "lengths") : withPart(pattern, "lengths", lengths);
+  return next === pattern ? work : { ...work, pattern: next };
+}
+
+/** One figure of the pattern put, or taken out; a length of which nothing is said any more goes. */
+function withPrinted(
+  lengths: PrintedLengths,
+  measure: PrintedLength,
+  size: string | null,
+  value: Mm | null,
+): PrintedLengths {
+  if (size !== null && size.length > LIMITS.text) return lengths;
+  const before: PrintedFigure = lengths[measure] ?? {};
+  const { bySize = {} } = before;
+  if (size === null) {
+    const next = value === null ? without(before, "all") : { ...before, all: value };
+    return withFigure(lengths, measure, next);
+  }
+  if (value !== null && !Object.hasOwn(bySize, size) && Object.keys(bySize).length >= LIMITS.rows) return lengths;
+  const sizes = value === null ? without(bySize, size) : { ...bySize, [size]: value };
+  return withFigure(
+    lengths,
+    measure,
+    Object.keys(sizes).length === 0 ? without(before, "bySize") : { ...before, bySize: sizes },
+  );
+}
+
+const withFigure = (lengths: PrintedLengths, measure: PrintedLength, figure: PrintedFigure): PrintedLengths =>
+  Object.keys(figure).length === 0 ? without(lengths, measure) : { ...lengths, [measure]: figure };
+
+/** Figures of a size go by its label: along with a line that is renamed, and away with one that is taken out. */
+function lengthsOn(lengths: PrintedLengths, before: readonly SizeRow[], after: readonly SizeRow[]): PrintedLengths {
+  const renamed = before.length === after.length ? before.filter((row, at) => row.label !== after[at]?.label) : [];
+  const [row] = renamed.length === 1 ? renamed : [];
+  const to = row === undefined ? undefined : after[before.indexOf(row)]?.label;
+  const labelNow = (label: string): string => (label === row?.label && to !== undefined ? to : label);
+  const known = new Set(before.map(({ label }) => label));
+  const kept = new Set(after.map(({ label }) => label));
+  return PRINTED_LENGTHS.reduce<PrintedLengths>((done, measure) => {
+    const figure = lengths[measure];
+    if (figure?.bySize === undefined) return done;
+    const bySize = Object.fromEntries(
+      Object.entries(figure.bySize)
+        .map(([label, value]) => [labelNow(label), value] as const)
+        .filter(([label]) => kept.has(label) || !known.has(label)),
+    );
+    if (isSame(bySize, figure.bySize)) return done;
+    const others = without(figure, "bySize");
+    return withFigure(done, measure, Object.keys(bySize).length === 0 ? others : { ...others, bySize });
+  }, lengths);
 }
 
 /** The same place between the same two lines; none where they no longer lie side by side. */

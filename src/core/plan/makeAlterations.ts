@@ -13,6 +13,7 @@ import { styleOf } from "../style/index";
 import { SEWN_ONLY, trueAll } from "../truing/trueAll";
 import type { TruingLeft } from "../truing/truingLeft";
 import { READS_AS_NOTHING, UNTRUED_SOUGHT } from "../tolerance";
+import type { BustPick } from "../sizing/sizing";
 import { radians, type Mm } from "../units";
 import type { PiecePoint } from "../geometry/point";
 import { halve } from "../geometry/iterate";
@@ -125,7 +126,7 @@ function makeHalves(
   const halves = work.alterations.some(isOneSided) ? (["left", "right"] as const) : [null];
   const chains = halves.map((half): Chain => ({
     half,
-    alterations: built.bust === null ? [] : [bustPlanned(work, built, sizing.bust.alteration)],
+    alterations: built.bust === null ? [] : [bustPlanned(work, built, sizing.bust)],
     truing: new Map(),
     girths: {},
     pieces: built.blended,
@@ -220,15 +221,19 @@ function blendPlanned(cutLine: CutLine, built: Built): PlannedAlteration {
   };
 }
 
-function bustPlanned({ pattern }: Work, { bust, cut, blended, bustPoint }: Built, amount: Mm): PlannedAlteration {
+function bustPlanned(
+  { pattern }: Work,
+  { bust, cut, blended, bustPoint }: Built,
+  { asked, alteration }: BustPick,
+): PlannedAlteration {
   const outcome = invariant(bust, "bust alteration");
   const { bustPiece } = styleOf(pattern.style);
   const base = { id: "bust", source: "bust", phase: "bust", piece: bustPiece } as const;
   if (!outcome.ok) {
-    const failure: AlterationFailure = { code: "alteration/bust-reduction-too-large", most: 2 * outcome.failure.most };
+    const failure: AlterationFailure = { code: "alteration/bust-too-much", asked, most: 2 * outcome.failure.most };
     return {
       ...base,
-      what: { kind: "bust", amount, spread: amount / 2, drop: 0, turn: radians(0) },
+      what: { kind: "bust", amount: asked, asked, spread: asked / 2, drop: 0, turn: radians(0) },
       outcome: fail(failure),
     };
   }
@@ -236,12 +241,13 @@ function bustPlanned({ pattern }: Work, { bust, cut, blended, bustPoint }: Built
   const from = pointOf(pieceIn(cut, bustPiece), "bustPoint");
   return {
     ...base,
-    what: { kind: "bust", amount, spread: amount / 2, drop, turn },
+    what: { kind: "bust", amount: alteration, asked, spread: alteration / 2, drop, turn },
     outcome: ok({
       ...untouched(bustPiece, cut, blended),
       surgery: traces,
       moved: [{ piece: bustPiece, from, to: bustPoint.printed }],
       notes: [
+        ...(alteration === asked ? [] : [{ code: "bustShort" as const, asked, made: alteration }]),
         ...(drop === 0 ? [] : [{ code: "centreLengthened" as const, amount: drop }]),
         ...(smoothed === 0 ? [] : [{ code: "armholeSmoothed" as const, turned: smoothed }]),
       ],

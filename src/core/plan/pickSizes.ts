@@ -12,7 +12,7 @@ import type { Nest } from "../pattern/piece";
 import { remember } from "../remember";
 import { fail, invariant, ok, type Result } from "../result";
 import { rankAlternatives } from "../sizing/alternatives";
-import { differenceTaken, pickBust, pickCup, pickBaseSize } from "../sizing/pickBaseSize";
+import { ownPicksOf, pickSizing } from "../sizing/pickSizing";
 import type { Sizing } from "../sizing/sizing";
 import { girthAt, settleLevel, solveLevel } from "../sizing/solveLevel";
 import { styleOf } from "../style/index";
@@ -69,7 +69,7 @@ function pickAndBuild({ pattern, tapes, age, picks, easeWanted }: PickInputs): R
   const { chart } = pattern;
   const faults = chartFaults(chart);
   if (faults > 0) return fail({ code: "plan/chart-unusable", faults });
-  const { bustGirth, waistGirth, hipGirth, upperChestGirth } = measures;
+  const { bustGirth, waistGirth, hipGirth } = measures;
   const toHip = pattern.length === "hip";
   if (bustGirth === undefined || waistGirth === undefined || (toHip && hipGirth === undefined)) {
     const needed = ["bustGirth", "waistGirth", ...(toHip ? (["hipGirth"] as const) : [])] as const;
@@ -77,18 +77,18 @@ function pickAndBuild({ pattern, tapes, age, picks, easeWanted }: PickInputs): R
   }
 
   const bustTaken = invariant(taken.bustGirth, "bust");
-  const baseSize = pickBaseSize(chart, bustTaken, taken.upperChestGirth, picks);
-  if (!baseSize.ok) return baseSize;
-  const cup = pickCup(chart, differenceTaken(bustTaken, taken.upperChestGirth), picks);
-  if (!cup.ok) return cup;
-  const bust = pickBust(chart, bustGirth, cup.value, baseSize.value, picks);
+  const own = ownPicksOf(chart, picks);
+  if (!own.ok) return own;
+  const together = pickSizing(chart, bustTaken, taken.upperChestGirth, picks);
+  if (!together.ok) return together;
+  const { baseSize, cup, bust } = together.value;
 
   const blocks = blocksOf({ pattern });
-  const { nest, refused } = printedIn({ pattern, cup: cup.value.label });
-  const { index } = baseSize.value;
+  const { nest, refused } = printedIn({ pattern, cup: cup.label });
+  const { index } = baseSize;
   // Another size that cannot be made in this cup is no matter: its front is just not printed.
   const cannot = refused.get(index);
-  if (cannot !== undefined) return undraftable(cup.value.label, cannot);
+  if (cannot !== undefined) return undraftable(cup.label, cannot);
   const row = invariant(chart.sizes[index], "row of the base size");
   const drafted = easeOfRow(row, pattern.ease);
   const ease: Ease = { ...drafted, ...easeWanted };
@@ -110,27 +110,29 @@ function pickAndBuild({ pattern, tapes, age, picks, easeWanted }: PickInputs): R
     style: styleOf(pattern.style),
     options: { strap: pattern.strap },
     at,
-    cupDifference: cup.value.drafted,
-    alteration: bust.alteration,
+    cupDifference: cup.drafted,
+    asked: bust.asked,
+    // What she set herself is made whole or not at all.
+    asMuchAsCanBe: bust.chosenBy === "residual",
     residual: bust.residual,
     body: taken,
     age,
   });
-  if (!built.ok) return undraftable(cup.value.label, built.failure);
+  if (!built.ok) return undraftable(cup.label, built.failure);
 
   return ok({
     sizing: {
-      baseSize: baseSize.value,
-      cup: cup.value,
-      bust,
+      baseSize,
+      cup,
+      bust: { ...bust, alteration: built.value.alteration },
       alternatives: rankAlternatives({
         chart,
-        bust: bustGirth,
-        upperChest: upperChestGirth ?? null,
+        girths: { bust: bustTaken, upperChest: taken.upperChestGirth ?? null },
+        own: own.value,
         finished: { waist: printedWaists(blocks), hip: hips },
         waistTarget,
         hipTarget: isToHip ? hipGirth + ease.hip : null,
-        picked: { baseSize: baseSize.value, cup: cup.value.label },
+        picked: { baseSize: index, cup: cup.label },
       }),
     },
     nest,

@@ -19,7 +19,7 @@ export function planLevels(
   chartDifference: Mm,
   halves: readonly [AlterationsMade, AlterationsMade],
 ): readonly PlannedLevel[] {
-  const { sizing, nest, built, row, drafted, ease } = picked;
+  const { sizing, nest, row, drafted, ease } = picked;
   const { baseSize, cup, bust } = sizing;
   /** What alterations change a whole girth by, on purpose. */
   const changeAt = (level: PlannedLevel["level"]): Mm => sum(halves.map(({ girths }) => (girths[level] ?? 0) / 2));
@@ -46,7 +46,6 @@ export function planLevels(
       ...lineMargin(finished, target, spread),
     };
   };
-  const made = built.bust !== null && built.bust.ok ? bust.alteration : 0;
   return [
     {
       level: "bust",
@@ -56,7 +55,7 @@ export function planLevels(
       body: picked.bust,
       ease: ease.bust,
       target: picked.bust + ease.bust,
-      claim: row.bust - chartDifference + cup.drafted + drafted.bust + made + changeAt("bust"),
+      claim: row.bust - chartDifference + cup.drafted + drafted.bust + bust.alteration + changeAt("bust"),
       finished: finishedAt("bust"),
       spread: baseSize.spread,
       margin: baseSize.margin,

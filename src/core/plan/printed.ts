@@ -7,7 +7,8 @@ import { differenceOf, draftBlocks, printNest, type Blocks, type PrintedNest } f
 import type { Nest } from "../pattern/piece";
 import { remember } from "../remember";
 import { fail, ok, type Result } from "../result";
-import { differenceTaken, pickCup } from "../sizing/pickBaseSize";
+import { ownPicksOf, pickSizing } from "../sizing/pickSizing";
+import { draftedCup } from "../sizing/pickWay";
 import type { Mm } from "../units";
 import { finishedHips, finishedWaists } from "./buildPieces";
 import type { PlanFailure } from "./planFailure";
@@ -37,9 +38,12 @@ export function derivePrintedNest({ pattern, tapes, picks }: NestInputs): Result
   const faults = chartFaults(pattern.chart);
   if (faults > 0) return fail({ code: "plan/chart-unusable", faults });
   const { bustGirth, upperChestGirth } = bodyOf(tapes);
-  const difference = bustGirth === undefined ? null : differenceTaken(bustGirth, upperChestGirth);
-  const cup = pickCup(pattern.chart, difference, picks);
-  return cup.ok ? ok(printedIn({ pattern, cup: cup.value.label }).nest) : cup;
+  const own = ownPicksOf(pattern.chart, picks);
+  if (!own.ok) return own;
+  const sizing = bustGirth === undefined ? null : pickSizing(pattern.chart, bustGirth, upperChestGirth, picks);
+  const cup =
+    sizing?.ok === true ? sizing.value.cup.label : (own.value.cup ?? draftedCup(pattern.chart)?.label ?? null);
+  return ok(printedIn({ pattern, cup }).nest);
 }
 
 /** Finished waists and hips of the printed sizes on the planner's own frame: what the lines at those levels run between. */

@@ -1,41 +1,45 @@
 /**
- * Other whole ways to cut this body from this chart, ranked. A base size that does not fit costs most, since shoulder, neck
- * and armhole cannot be taken in at a seam; a bust alteration costs less; side-seam moves least.
+ * Other whole ways to cut this body from this chart, by the same sum of harm that the planner's own is picked by: a base size
+ * that does not fit harms most, since shoulder, neck and armhole cannot be taken in at a seam.
  */
 import type { SizeChart } from "../chart/sizeChart";
 import { invariant } from "../result";
-import { BUST_LEFT_ALONE, HAND_AGREEMENT } from "../tolerance";
+import { HAND_AGREEMENT } from "../tolerance";
 import type { Mm } from "../units";
-import { intervalOf } from "./pickInterval";
-import { residualOn, upperChestOf } from "./pickBaseSize";
-import type { Alternative, BaseSizePick } from "./sizing";
-
-/** Weights of a millimetre (our own choice; the order is common practice, no source). */
-const COST = { baseSize: 3, baseSizeOutside: 6, bust: 1, bustAlteration: 15, side: 0.5 };
+import { offersFor, pickWay, weighWay, type OwnPicks, type TakenGirths, type WeighedWay } from "./pickWay";
+import type { Alternative } from "./sizing";
 
 export interface AlternativeInputs {
   readonly chart: SizeChart;
-  readonly bust: Mm;
-  readonly upperChest: Mm | null;
+  readonly girths: TakenGirths;
+  readonly own: OwnPicks;
   /** Finished waist and hip (null where the pattern stops above) of each printed size, measured on its pieces. */
   readonly finished: { readonly waist: readonly Mm[]; readonly hip: readonly Mm[] | null };
   readonly waistTarget: Mm;
   readonly hipTarget: Mm | null;
-  readonly picked: { readonly baseSize: BaseSizePick; readonly cup: string | null };
+  readonly picked: { readonly baseSize: number; readonly cup: string | null };
 }
 
 const LISTED = 5;
+/** Sizes either way that are looked at. */
+const SIZES_OFF = 2;
 
-/** The ways worth showing, best first; the pick is always among them. */
+/** The ways worth showing: the planner's own first, then the least harm; what is cut is always among them. */
 export function rankAlternatives(inputs: AlternativeInputs): readonly Alternative[] {
-  const { chart, picked } = inputs;
-  const cups = chart.cups.length === 0 ? [null] : chart.cups;
-  const all: Alternative[] = [];
-  for (let baseSize = 0; baseSize < chart.sizes.length; baseSize += 1) {
-    if (Math.abs(baseSize - picked.baseSize.index) > 2) continue;
-    for (const cup of cups) all.push(alternative(inputs, baseSize, cup));
-  }
-  all.sort((a, b) => a.cost - b.cost || Number(b.picked) - Number(a.picked));
+  const { chart, girths, own, picked } = inputs;
+  const { bustAlteration } = own;
+  const planners = pickWay(chart, girths, { bustAlteration }).offer;
+  // All cups are offered, where an upper chest tells one from the other.
+  const offers = offersFor(chart, girths.upperChest === null ? { cup: own.cup } : {}, girths.upperChest === null);
+  const all = offers
+    .filter(
+      ({ index, cup }) =>
+        Math.abs(index - planners.index) <= SIZES_OFF ||
+        (index === picked.baseSize && (cup?.label ?? null) === picked.cup),
+    )
+    .map((offer) => ({ offer, way: weighWay(offer, girths, bustAlteration) }))
+    .toSorted((a, b) => Number(b.offer === planners) - Number(a.offer === planners) || a.way.harm - b.way.harm)
+    .map(({ way }) => alternative(inputs, way));
   const shown = all.slice(0, LISTED);
   const pick = invariant(
     all.find((a) => a.picked),
@@ -44,44 +48,26 @@ export function rankAlternatives(inputs: AlternativeInputs): readonly Alternativ
   return shown.includes(pick) ? shown : [...shown.slice(0, LISTED - 1), pick];
 }
 
-function alternative(
-  inputs: AlternativeInputs,
-  baseSize: number,
-  cup: { readonly label: string; readonly difference: Mm } | null,
-): Alternative {
-  const { chart, bust, upperChest, picked } = inputs;
-  const drafted = cup?.difference ?? chart.draftedDifference;
-  const upperChests = chart.sizes.map((_, index) => upperChestOf(chart, index));
-  const own = invariant(upperChests[baseSize], "size");
-  const difference = upperChest === null ? null : bust - upperChest;
-  const residual = residualOn(chart, bust, picked.baseSize, baseSize, difference, drafted);
-  const baseSizeMisfit = upperChest === null ? 0 : upperChest - own;
-  const { from, to } = intervalOf(upperChests, baseSize);
-  const outside = upperChest === null ? 0 : Math.max(0, from - upperChest, upperChest - to);
-  const { finished } = inputs;
-  const waistMove = inputs.waistTarget - invariant(finished.waist[baseSize], "waist");
+function alternative(inputs: AlternativeInputs, { offer, residual, alteration, harm }: WeighedWay): Alternative {
+  const { chart, girths, picked, finished } = inputs;
+  const waistMove = inputs.waistTarget - invariant(finished.waist[offer.index], "waist");
   const hipMove =
     finished.hip === null || inputs.hipTarget === null
       ? 0
-      : inputs.hipTarget - invariant(finished.hip[baseSize], "hip");
-  const needsBust = Math.abs(residual) > BUST_LEFT_ALONE;
+      : inputs.hipTarget - invariant(finished.hip[offer.index], "hip");
   const moves = [waistMove, hipMove].filter((move) => Math.abs(move) > HAND_AGREEMENT);
-  const largestMove = Math.max(needsBust ? Math.abs(residual) / 2 : 0, Math.abs(waistMove) / 4, Math.abs(hipMove) / 4);
+  const label = offer.cup?.label ?? null;
   return {
-    baseSize: invariant(chart.sizes[baseSize], "size").label,
-    cup: cup?.label ?? null,
+    baseSize: invariant(chart.sizes[offer.index], "size").label,
+    cup: label,
     residual,
-    baseSizeMisfit,
+    alteration,
+    baseSizeMisfit: girths.upperChest === null ? 0 : girths.upperChest.value - offer.upperChest,
     waistMove,
     hipMove,
-    alterations: moves.length + (needsBust ? 1 : 0) + (outside > 0 ? 1 : 0),
-    largestMove,
-    cost:
-      COST.baseSize * (Math.abs(baseSizeMisfit) / 4) +
-      COST.baseSizeOutside * outside +
-      COST.bust * Math.abs(residual) +
-      (needsBust ? COST.bustAlteration : 0) +
-      COST.side * (Math.abs(waistMove) + Math.abs(hipMove)) * 0.25,
-    picked: baseSize === picked.baseSize.index && (cup?.label ?? null) === picked.cup,
+    alterations: moves.length + (alteration === 0 ? 0 : 1),
+    largestMove: Math.max(Math.abs(alteration) / 2, Math.abs(waistMove) / 4, Math.abs(hipMove) / 4),
+    harm,
+    picked: offer.index === picked.baseSize && label === picked.cup,
   };
 }

@@ -27,12 +27,12 @@ export interface BaseSizePick extends PickMargin {
   readonly chosenBy: "upperChest" | "bust" | "wearer";
   /** Index the planner picks by itself, whatever the wearer set. */
   readonly found: number;
-  /** Looked up by bust girth, for want of an upper chest or because the body has the drafted difference. */
+  /** Looked up by the bust girth, for want of an upper chest. */
   readonly byBust: boolean;
   /** Girth looked up, and the chart value of the pick, the wearer's own where she made one. */
   readonly lookedUp: Mm;
   readonly chartValue: Mm;
-  /** The interval of the planner's own pick: from (included) to (not included). The ends of the chart reach half a step out. */
+  /** Where no other size is nearer to the planner's own pick: from (included) to (not included). The ends reach half a step out. */
   readonly from: Mm;
   readonly to: Mm;
   /** Past the end of the chart by this much, 0 inside. */
@@ -51,12 +51,13 @@ export interface CupPick extends PickMargin {
 
 export interface BustPick {
   readonly difference: Mm | null;
-  /**
-   * On the planner's own frame: d − what the picked version is drafted for (0 without an upper chest).
-   * On another base size: body bust − the bust that base size and cup are drafted for.
-   */
+  /** The bust that base size and cup are drafted for. */
+  readonly drafted: Mm;
+  /** Body bust less that: what the garment lacks, negative where it has too much. */
   readonly residual: Mm;
-  /** Whole bust change made by alteration: 0 where the residual is left alone. */
+  /** Whole bust change asked for: 0 where the residual is left alone, or what the wearer set. */
+  readonly asked: Mm;
+  /** What is made of it: the most that the draft allows where that is less; 0 where it cannot be made as she set it. */
   readonly alteration: Mm;
   readonly leftAlone: boolean;
   readonly chosenBy: "residual" | "wearer";
@@ -66,7 +67,9 @@ export interface BustPick {
 export interface Alternative {
   readonly baseSize: string;
   readonly cup: string | null;
+  /** Body bust less what base size and cup are drafted for, and what is altered of it. */
   readonly residual: Mm;
+  readonly alteration: Mm;
   /** How far the upper chest lies from the base size's own. */
   readonly baseSizeMisfit: Mm;
   /** Whole moves of the waist and hip girth against the base size, at a quarter each. */
@@ -74,8 +77,8 @@ export interface Alternative {
   readonly hipMove: Mm;
   readonly alterations: number;
   readonly largestMove: Mm;
-  /** The ranking number: mm, base size misfit weighed most, side-seam moves least. */
-  readonly cost: number;
+  /** Expected harm (`harm.ts`), which ranks them. */
+  readonly harm: number;
   readonly picked: boolean;
 }
 
@@ -83,6 +86,6 @@ export interface Sizing {
   readonly baseSize: BaseSizePick;
   readonly cup: CupPick;
   readonly bust: BustPick;
-  /** Best first; always at least the pick and one more where the chart allows it. */
+  /** The planner's own way first, then by their harm; always at least what is cut and one more where the chart allows it. */
   readonly alternatives: readonly Alternative[];
 }

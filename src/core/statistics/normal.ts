@@ -15,7 +15,8 @@ export function normalBelow(z: number): number {
 /** Nine of ten normal values lie within this many standard deviations (Abramowitz and Stegun, table 26.5: Q(1.64485) = 0.05). */
 export const NINE_OF_TEN = 1.64485;
 
-const RATE = 0.3989422804014327;
+/** Rate of the standard normal distribution in its middle: 1/√(2π). */
+export const NORMAL_PEAK = 0.3989422804014327;
 
 /** Points and weights of the Gauss–Legendre rule with 8 points on −1 to 1, the positive half (Abramowitz and Stegun, table 25.4). */
 const GAUSS = [
@@ -52,9 +53,19 @@ export function weighedPlaces(
     for (const [x, w] of GAUSS) {
       for (const at of [middle - x * half, middle + x * half]) {
         const z = (at - mean) / spread;
-        places.push({ at, weight: (w * half * RATE * Math.exp((-z * z) / 2)) / spread });
+        places.push({ at, weight: (w * half * NORMAL_PEAK * Math.exp((-z * z) / 2)) / spread });
       }
     }
   }
   return places;
+}
+
+/**
+ * What a normal value is to be expected above 0, all that lies below counted as nothing.
+ *
+ * @source E max(X, 0) = σ φ(m/σ) + m Φ(m/σ)
+ */
+export function expectedAbove(mean: number, spread: number): number {
+  const z = mean / spread;
+  return spread * NORMAL_PEAK * Math.exp((-z * z) / 2) + mean * normalBelow(z);
 }

@@ -10,7 +10,9 @@ import { LIMITS } from "../decisions/limits";
 import type { Work } from "../decisions/work";
 import { LINE_BAND_WIDE, NEARLY_SURE, WORTH_READING } from "../tolerance";
 import type { Mm } from "../units";
-import { chancesOf, howSure, type Girths } from "./howSure";
+import { howSure, type Girths } from "./howSure";
+import { chancesOf } from "./ruleRegions";
+import { ownPicksOf } from "../sizing/pickSizing";
 import { weighedPlaces } from "../statistics/normal";
 import type { Taken } from "../sizing/sizing";
 
@@ -38,8 +40,8 @@ export type NextMeasure =
       readonly after: Mm;
     };
 
-/** Picks and ease do not come into it: the wearer's own picks are not in doubt. */
-type Asked = Pick<Work, "tapes" | "pattern" | "age">;
+/** Ease does not come into it. */
+type Asked = Pick<Work, "tapes" | "pattern" | "age" | "picks">;
 
 /**
  * The measures worth taking next, the most telling first.
@@ -47,7 +49,7 @@ type Asked = Pick<Work, "tapes" | "pattern" | "age">;
  * @returns null where all is settled (or there is no chart or bust to go by); none where more readings would tell little
  */
 export const nextMeasure: (asked: Asked) => readonly NextMeasure[] | null = remember(
-  ["tapes", "pattern", "age"],
+  ["tapes", "pattern", "age", "picks"],
   worthTaking,
 );
 
@@ -65,8 +67,15 @@ function worthTaking(work: Asked): readonly NextMeasure[] | null {
 const chestOf = ({ upperChest, estimate }: Girths): Taken | null => upperChest ?? estimate;
 
 /** Probability of the likeliest way. */
-const bestChance = ({ pattern }: Asked, bust: Taken, chest: Taken | null): number =>
-  Math.max(...chancesOf(pattern.chart, bust, chest));
+function bestChance(
+  { pattern: { chart }, picks }: Asked,
+  bust: Taken,
+  upperChest: Taken | null,
+  isRough = false,
+): number {
+  const own = ownPicksOf(chart, picks);
+  return own.ok ? Math.max(...chancesOf(chart, { bust, upperChest }, own.value, isRough).chances) : 0;
+}
 
 /** Both together are asked for only where that gains so many times what the better one gains alone. */
 const TOGETHER = 2;
@@ -144,7 +153,7 @@ function expectedBest(work: Asked, girths: Girths, measures: readonly BaseSizeGi
   for (const bust of means("bustGirth", girths.bust)) {
     for (const chest of chests) {
       const weight = bust.weight * chest.weight;
-      sum += weight * bestChance(work, bust.girth ?? girths.bust, chest.girth);
+      sum += weight * bestChance(work, bust.girth ?? girths.bust, chest.girth, true);
       total += weight;
     }
   }

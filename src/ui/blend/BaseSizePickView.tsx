@@ -1,5 +1,6 @@
 import type { Plan } from "../../core/plan/plan";
 import type { Work } from "../../core/decisions/work";
+import type { Surety } from "../../core/sureness/surety";
 import { bodyOf } from "../../core/measures/tape";
 import type { Chance } from "../../core/sureness/howSure";
 import type { BaseSizePick } from "../../core/sizing/sizing";
@@ -11,18 +12,19 @@ import { Select } from "../fields/Select";
 import { Sum } from "../fields/Sum";
 import { Pick } from "./Pick";
 import { Strip } from "./Strip";
-import { chanceOf, girthRead } from "./chances";
+import { chanceOf, sizingGirths } from "./chances";
 
 export interface BaseSizePickViewProps {
   readonly work: Work;
   readonly pick: BaseSizePick;
-  /** How likely each size is, the wearer's own picks laid aside. */
+  /** How likely each size is. */
   readonly sizes: readonly Chance[];
+  readonly surety: Surety | null;
   readonly own: boolean;
   readonly planners: Plan | null;
 }
 
-export function BaseSizePickView({ work, pick, sizes, own, planners }: BaseSizePickViewProps) {
+export function BaseSizePickView({ work, pick, sizes, surety, own, planners }: BaseSizePickViewProps) {
   const run = useRun();
   const { chart } = work.pattern;
   const row = chart.sizes[pick.index];
@@ -34,14 +36,14 @@ export function BaseSizePickView({ work, pick, sizes, own, planners }: BaseSizeP
     <Pick
       title="Frame"
       answer={`Size ${pick.label}`}
-      borderline={pick.borderline && !own}
+      surety={surety}
       pick="baseSize"
       own={own}
       planners={planners === null ? null : `size ${planners.sizing.baseSize.label}`}
     >
       <p>
         Neck, shoulders and armhole are cut on the {pick.label} line
-        {own ? "" : `, picked by your ${pick.byBust ? "bust" : "upper chest"}`}.
+        {own ? "" : `, picked by your ${pick.byBust ? "bust" : "upper chest and bust together"}`}.
         {pick.beyond > 0 && (
           <>
             {" "}
@@ -65,11 +67,7 @@ export function BaseSizePickView({ work, pick, sizes, own, planners }: BaseSizeP
       <Sum
         question={`Why ${pick.label}?`}
         lines={baseSizeSum(pick, drafted, work.unit)}
-        note={chanceNote(
-          [girthRead(bodyOf(work.tapes), pick.byBust ? "bustGirth" : "upperChestGirth")],
-          pick.spread,
-          work.unit,
-        )}
+        note={chanceNote(sizingGirths(bodyOf(work.tapes)), work.unit)}
       />
       <Select
         label="Take another frame"

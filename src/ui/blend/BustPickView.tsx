@@ -1,6 +1,7 @@
 import { measuresOf } from "../../core/measures/tape";
 import type { Plan } from "../../core/plan/plan";
 import type { Work } from "../../core/decisions/work";
+import type { Surety } from "../../core/sureness/surety";
 import type { Sizing } from "../../core/sizing/sizing";
 import { bustSentence, bustSum } from "../../words/blend";
 import { formatSigned } from "../../words/terms/length";
@@ -13,20 +14,22 @@ import { Pick } from "./Pick";
 export interface BustPickViewProps {
   readonly work: Work;
   readonly sizing: Sizing;
+  readonly surety: Surety | null;
   readonly own: boolean;
   readonly planners: Plan | null;
 }
 
-export function BustPickView({ work, sizing, own, planners }: BustPickViewProps) {
+export function BustPickView({ work, sizing, surety, own, planners }: BustPickViewProps) {
   const run = useRun();
   const { bust } = sizing;
   return (
     <Pick
       title="Bust"
       answer={bust.alteration === 0 ? "no alteration" : <Fractions text={formatSigned(bust.alteration, work.unit)} />}
+      surety={surety}
       pick="bustAlteration"
       own={own}
-      planners={planners === null ? null : `${formatSigned(planners.sizing.bust.alteration, work.unit)} in all`}
+      planners={planners === null ? null : `${formatSigned(planners.sizing.bust.alteration, work.unit)} altogether`}
     >
       <p>
         <Fractions text={bustSentence(bust, work.unit)} />
@@ -35,12 +38,12 @@ export function BustPickView({ work, sizing, own, planners }: BustPickViewProps)
       <LengthField
         label="Set the bust alteration"
         field="pick.bustAlteration"
-        value={bust.alteration}
+        value={bust.asked}
         signed
         set={(bustAlteration) => ({ kind: "setPick", picks: { bustAlteration } })}
         hint="The whole change of girth: half of it on the half front. Less than nothing makes it smaller."
       />
-      {bust.alteration !== 0 && (
+      {bust.asked !== 0 && (
         <button
           type="button"
           className="link-button"

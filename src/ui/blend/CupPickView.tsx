@@ -1,9 +1,10 @@
 import { bodyOf, measuresOf } from "../../core/measures/tape";
 import type { Plan } from "../../core/plan/plan";
 import type { Work } from "../../core/decisions/work";
+import type { Surety } from "../../core/sureness/surety";
 import type { Chance } from "../../core/sureness/howSure";
 import type { CupPick } from "../../core/sizing/sizing";
-import { chanceNote, cupSum, marginSentence } from "../../words/blend";
+import { chanceNote, cupSum, cupVersionsSentence, marginSentence } from "../../words/blend";
 import { formatLength } from "../../words/terms/length";
 import { useRun } from "../session/useWork";
 import { Fractions } from "../fields/Fractions";
@@ -12,18 +13,19 @@ import { Select } from "../fields/Select";
 import { Sum } from "../fields/Sum";
 import { Pick } from "./Pick";
 import { Strip } from "./Strip";
-import { chanceOf, girthRead } from "./chances";
+import { chanceOf, sizingGirths } from "./chances";
 
 export interface CupPickViewProps {
   readonly work: Work;
   readonly pick: CupPick;
-  /** How likely each cup is, the wearer's own picks laid aside. */
+  /** How likely each cup is. */
   readonly cups: readonly Chance[];
+  readonly surety: Surety | null;
   readonly own: boolean;
   readonly planners: Plan | null;
 }
 
-export function CupPickView({ work, pick, cups: chances, own, planners }: CupPickViewProps) {
+export function CupPickView({ work, pick, cups: chances, surety, own, planners }: CupPickViewProps) {
   const run = useRun();
   const { cups } = work.pattern.chart;
   const body = bodyOf(work.tapes);
@@ -33,7 +35,7 @@ export function CupPickView({ work, pick, cups: chances, own, planners }: CupPic
     <Pick
       title="Cup"
       answer={pick.label === null ? "as drafted" : `Version ${pick.label}`}
-      borderline={pick.borderline && !own}
+      surety={surety}
       pick="cup"
       own={own}
       planners={plannersCup === null ? null : `version ${plannersCup}`}
@@ -45,7 +47,8 @@ export function CupPickView({ work, pick, cups: chances, own, planners }: CupPic
         </p>
       ) : (
         <p>
-          Your bust is <LengthText mm={pick.difference} /> larger than your upper chest.
+          Your bust is <LengthText mm={pick.difference} /> larger than your upper chest.{" "}
+          {cups.length > 0 && <Fractions text={cupVersionsSentence(cups, work.unit)} />}
         </p>
       )}
       {cups.length > 0 && pick.difference !== null && (
@@ -66,11 +69,7 @@ export function CupPickView({ work, pick, cups: chances, own, planners }: CupPic
         {...(margin === null
           ? {}
           : {
-              note: chanceNote(
-                [girthRead(body, "bustGirth"), girthRead(body, "upperChestGirth")],
-                pick.spread,
-                work.unit,
-              ),
+              note: chanceNote(sizingGirths(body), work.unit),
             })}
       />
       {cups.length > 0 && pick.label !== null && (

@@ -4,18 +4,21 @@ import type { Work } from "../../core/decisions/work";
 import type { HowSure } from "../../core/sureness/howSure";
 import type { NextMeasure } from "../../core/sureness/nextMeasure";
 import {
+  besideLikeliestSentence,
   bustDoneSentence,
   chestBaseSizeSentence,
   cupSentence,
   linesSentence,
   nextWords,
   NOTHING_NEXT,
+  runnerUpWords,
   SURE_NOTE,
   sureBars,
   sureSum,
   sizeSentence,
   type SureBars,
 } from "../../words/sure";
+import { useRun } from "../session/useWork";
 import { Fractions } from "../fields/Fractions";
 import { Sum } from "../fields/Sum";
 
@@ -27,31 +30,35 @@ export interface HowSurePanelProps {
 
 /** How far the measures settle the picks, what else they could be, and what to measure next. */
 export function HowSurePanel({ work, sure, next }: HowSurePanelProps) {
-  const { unit, pattern, picks } = work;
-  const labels = pattern.chart.cups.map(({ label }) => label);
+  const { unit, pattern } = work;
   const sentences = [
     sizeSentence(sure),
     chestBaseSizeSentence(sure),
-    cupSentence(sure, labels),
+    cupSentence(sure),
     bustDoneSentence(sure),
+    besideLikeliestSentence(sure),
     linesSentence(sure.lines, unit),
   ].filter((one) => one !== null);
   return (
-    <section className="sure" aria-labelledby="sure-title">
-      <h3 id="sure-title">How sure this is</h3>
-      {Object.keys(picks).length > 0 && (
-        <p className="aside">This is said of your measures; the picks you set yourself are laid aside here.</p>
-      )}
-      {sentences.map((sentence, at) => (
-        <p key={sentence} className={at === 0 ? "sure-first" : undefined}>
-          <Fractions text={sentence} />
-        </p>
-      ))}
-      {sureBars(sure).map((chart) => (
-        <Bars key={chart.caption} chart={chart} />
-      ))}
-      <NextToTake next={next} hasCups={labels.length > 0} unit={unit} />
-      <Sum question="Why no surer?" lines={sureSum(sure, bodyOf(work.tapes), unit)} note={SURE_NOTE} />
+    <section className="sure" aria-label="How sure this is">
+      <NextToTake next={next} hasCups={pattern.chart.cups.length > 0} unit={unit} />
+      <details>
+        <summary>
+          <h3>How sure this is</h3>
+        </summary>
+        <div className="sure-inside">
+          {sentences.map((sentence, at) => (
+            <p key={sentence} className={at === 0 ? "sure-first" : undefined}>
+              <Fractions text={sentence} />
+            </p>
+          ))}
+          {sureBars(sure).map((chart) => (
+            <Bars key={chart.caption} chart={chart} />
+          ))}
+          <RunnerUp sure={sure} />
+          <Sum question="Why no surer?" lines={sureSum(sure, bodyOf(work.tapes), unit)} note={SURE_NOTE} />
+        </div>
+      </details>
     </section>
   );
 }
@@ -73,6 +80,26 @@ function Bars({ chart }: { readonly chart: SureBars }) {
         ))}
       </ol>
     </figure>
+  );
+}
+
+/** The likeliest other way, one tap away. */
+function RunnerUp({ sure }: { readonly sure: HowSure }) {
+  const run = useRun();
+  const { runnerUp } = sure;
+  const words = runnerUpWords(sure);
+  if (runnerUp === null || words === null) return null;
+  const { size: baseSize, cup } = runnerUp;
+  return (
+    <p>
+      <button
+        type="button"
+        className="link-button"
+        onClick={() => run({ kind: "setPick", picks: cup === null ? { baseSize } : { baseSize, cup } })}
+      >
+        {words}
+      </button>
+    </p>
   );
 }
 

@@ -71,7 +71,7 @@ export function DartsPanel() {
 const DartsHead = () => (
   <header className="step-head">
     <h2>Darts</h2>
-    <p>Choose a dart here or on the table. Drag its end or its mouth there, or set the amounts here.</p>
+    <p>Choose a dart; drag it on the table, or set amounts here.</p>
   </header>
 );
 

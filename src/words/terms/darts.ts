@@ -15,7 +15,7 @@ import type { DartSetting } from "../../core/plan/setDart";
 import type { LengthUnit } from "../../core/decisions/work";
 import { BUST_POINT_AGREEMENT, DART_ASIDE_USUAL, FULLNESS_NOTICED } from "../../core/tolerance";
 import { degreesFrom, type Mm, type Radians } from "../../core/units";
-import { formatAmount, formatLength } from "./length";
+import { formatAmount, formatRound, formatLength } from "./length";
 import { centreWords, dartRefWords, listWords } from "./names";
 
 export const formatAngle = (angle: Radians): string => `${degreesFrom(angle).toFixed(1)}°`;
@@ -86,8 +86,13 @@ export function verdictSentence({ verdict, bySight, drawn, wanted }: PlannedDart
  * "12 mm short of the bust point, which lies 14 mm above its line": where a dart ends, and to which side of the line it points
  * along the bust point lies, where that is out of the usual.
  */
-export function endAtWords(dart: DartRef, { along, across }: DartEndReading, format: (amount: Mm) => string): string {
-  const where = `${format(Math.abs(along))} ${along < 0 ? "past" : "short of"} the bust point`;
+export function endAtWords(
+  dart: DartRef,
+  { along, across }: DartEndReading,
+  format: (amount: Mm) => string,
+  point = "the bust point",
+): string {
+  const where = `${format(Math.abs(along))} ${along < 0 ? "past" : "short of"} ${point}`;
   return isAside(across) ? `${where}, which lies ${format(Math.abs(across))} ${besideWords(dart, across)}` : where;
 }
 
@@ -107,8 +112,8 @@ export function besideCell({ piece, dart }: DartRef, across: Mm, unit: LengthUni
 
 /** What is usual for a dart's end, as far as it is out of it. */
 function usualEndWords(usualStop: Stop, { along, across }: JudgedDartEnd, unit: LengthUnit): string {
-  const stop = `${formatAmount(usualStop.least, unit)} to ${formatAmount(usualStop.most, unit)} short`;
-  const aside = `${formatAmount(DART_ASIDE_USUAL, unit)} beside at the most`;
+  const stop = `${formatRound(usualStop.least, unit)} to ${formatRound(usualStop.most, unit)} short`;
+  const aside = `${formatRound(DART_ASIDE_USUAL, unit)} beside at the most`;
   const parts = [...(along !== "usual" || across === "usual" ? [stop] : []), ...(across === "usual" ? [] : [aside])];
   return `${parts.join(" and ")} is usual (common practice)`;
 }

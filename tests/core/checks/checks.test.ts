@@ -5,6 +5,7 @@ import type { CheckName, CheckResult } from "../../../src/core/checks/check";
 import type { CheckContext } from "../../../src/core/checks/context";
 import { shift } from "../../../src/core/geometry/point";
 import { pointOf, type Piece, type PointName } from "../../../src/core/pattern/piece";
+import { setOf } from "../../../src/core/pattern/pieceSet";
 import type { Plan } from "../../../src/core/plan/plan";
 import { invariant } from "../../../src/core/result";
 import { clothCorners, lengthOnCloth, polygonOf, seamByBezierJs } from "../../support/independent";
@@ -13,7 +14,8 @@ import { planOf, testWork } from "../../support/works";
 const plan = planOf(testWork);
 
 const contextOf = ({ left: { pieces, levels, darts, alterations } }: Plan): CheckContext => ({
-  pieces: Object.fromEntries(pieces.map((piece) => [piece.name, piece])),
+  pieces: setOf(pieces),
+  halves: [setOf(pieces), setOf(pieces)],
   levels,
   darts,
   alterations,
@@ -204,19 +206,16 @@ describe("the numbers of the planted faults", () => {
     expect(side.ok).toBe(holds);
   });
 
-  it("openingPasses: twice the half widths of the basque 20 mm down, by flatten-js, for the hip's 1034 or 905 and 60", () => {
-    const widths = (["frontBasque", "backBasque"] as const).map((name) =>
-      lengthOnCloth(
-        polygonOf(clothCorners(invariant(sound.pieces[name], name))),
-        { x: -200, y: 20 },
-        { x: 700, y: 20 },
-      ),
+  it("openingPasses: the waist by bezier-js and twice the 20 mm below it, for the hip's 1034 and 20 or 905 and 60", () => {
+    const waist = (["frontBasque", "backBasque"] as const).reduce(
+      (sum, name) => sum + 2 * seamByBezierJs(invariant(sound.pieces[name], name), "waist"),
+      0,
     );
     const bad = invariant(
       CHECKS.openingPasses(FAULTS.openingPasses).find(({ ok }) => !ok),
       "opening",
     );
-    expect(bad.measured).toBeCloseTo(2 * widths.reduce((a, b) => a + b, 0), 1);
+    expect(bad.measured).toBeCloseTo(waist + 40, 1);
     expect(bad.expected).toBe(965);
   });
 

@@ -785,8 +785,9 @@ describe("a command that changes nothing", () => {
   it("is none that changes a single figure or text of what is there, and that alone is changed", () => {
     fc.assert(
       fc.property(anyWork, anyAlteration, fc.nat(150), fc.boolean(), (some, alteration, at, isGone) => {
-        // Picks of lines go with the chart; that is asked by itself.
-        const work: Work = { ...some, picks: {}, alterations: [alteration] };
+        // Picks of lines, and figures of a size, go with the chart; that is asked by itself.
+        const { lengths: _gone, ...pattern } = some.pattern;
+        const work: Work = { ...some, pattern, picks: {}, alterations: [alteration] };
         const another = withAnotherLeaf(work, at, isGone);
         fc.pre(another.alterations.every((put) => isOnTheSame(put, alteration)));
         const pairs = [

@@ -19,9 +19,9 @@ describe("the alternatives to a pick", () => {
     expect(new Set(alternatives.map(({ baseSize, cup }) => `${baseSize} ${cup}`)).size).toBe(alternatives.length);
   });
 
-  it("tell what the bust would lack: 73 − 75 on the pick, 73 − 100 on the next cup", () => {
-    expect(way("12", "C")).toMatchObject({ picked: true, residual: -2, baseSizeMisfit: 2 });
-    expect(way("12", "D")).toMatchObject({ picked: false, residual: -27, baseSizeMisfit: 2 });
+  it("tell what the bust would lack: 905 − (880 − 50 + 75) on the pick, 905 − (880 − 50 + 100) on the next cup", () => {
+    expect(way("12", "C")).toMatchObject({ picked: true, residual: 0, alteration: 0, baseSizeMisfit: 2 });
+    expect(way("12", "D")).toMatchObject({ picked: false, residual: -25, alteration: -25, baseSizeMisfit: 2 });
     // One frame up, its B cup: bust 920, and 905 − 920 = −15; upper chest 870 where she has 832.
     expect(way("14", "B")).toMatchObject({ residual: -15, baseSizeMisfit: -38 });
   });

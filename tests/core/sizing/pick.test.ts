@@ -97,19 +97,17 @@ describe("settleLevel", () => {
 });
 
 describe("the pick of a body", () => {
-  it("takes the frame by upper chest, the cup by the difference, and leaves a residual of −2 mm alone", () => {
-    // Upper chest 832 + 50 = 882: size 12 (880). Difference 905 − 832 = 73: cup C (75).
+  it("takes frame and cup together: upper chest 832 beside the 830 of size 12, bust 905 the very one of its cup C", () => {
+    // 880 − 50 = 830; 830 + 75 = 905.
     const { baseSize, cup, bust } = planOf(testWork).sizing;
     expect(baseSize).toMatchObject({
       label: "12",
       chosenBy: "upperChest",
       from: 810,
       to: 850,
-      margin: 18,
-      runnerUp: "14",
     });
     expect(cup).toMatchObject({ label: "C", difference: 73, drafted: 75 });
-    expect(bust).toMatchObject({ residual: -2, alteration: 0, leftAlone: true });
+    expect(bust).toMatchObject({ drafted: 905, residual: 0, asked: 0, alteration: 0, leftAlone: true });
   });
 
   it("blends the waist by what the pieces measure: 752 + 40 lies 30 % of the way from 14 (780) to 16 (820)", () => {
@@ -120,8 +118,8 @@ describe("the pick of a body", () => {
   });
 
   it("makes a bust alteration of the whole residual beyond 12 mm", () => {
-    const work = { ...testWork, tapes: tapesOf({ ...measuresOf(testWork.tapes), bustGirth: 952 }) };
-    // Difference 120 against D 100: 20 mm in all, 10 mm on the half front.
+    const work = { ...testWork, tapes: tapesOf({ ...measuresOf(testWork.tapes), bustGirth: 950 }) };
+    // 950 against the 930 of size 12, cup D: 20 mm in all, 10 mm on the half front.
     const plan = planOf(work);
     expect(plan.sizing.bust).toMatchObject({ residual: 20, alteration: 20, leftAlone: false });
     expect(plan.ledger.find(({ id }) => id === "bust")?.what).toMatchObject({ kind: "bust", spread: 10 });
@@ -129,26 +127,69 @@ describe("the pick of a body", () => {
     expect(plan.levels.find(({ level }) => level === "bust")?.finished).toBeCloseTo(1030, 3);
   });
 
-  it("goes by bust girth without cup versions where the body has the drafted difference", () => {
-    const chart = { ...testWork.pattern.chart, cups: [] };
-    const work = {
+  it("goes by the bust alone without an upper chest, and still holds it against the garment's", () => {
+    const { upperChestGirth: _none, ...others } = measuresOf(testWork.tapes);
+    const at = (bustGirth: number) => planOf({ ...testWork, tapes: tapesOf({ ...others, bustGirth }) }).sizing;
+    expect(at(910)).toMatchObject({ baseSize: { label: "14", chosenBy: "bust" }, bust: { asked: 0, residual: -10 } });
+    // 15 short of the 920 of size 14.
+    expect(at(905)).toMatchObject({ baseSize: { label: "14" }, cup: { label: "B" }, bust: { alteration: -15 } });
+  });
+
+  it("makes the most that the draft allows of its own residual, and of what she set all or nothing", () => {
+    const of = (bustGirth: number) => ({
       ...testWork,
-      pattern: { ...testWork.pattern, chart },
-      tapes: tapesOf({ ...measuresOf(testWork.tapes), bustGirth: 905, upperChestGirth: 850 }),
-    };
-    expect(planOf(work).sizing.baseSize).toMatchObject({ label: "14", chosenBy: "bust" });
-    expect(planOf(work).sizing.bust.alteration).toBe(0);
+      pattern: { ...testWork.pattern, style: "midriff" as const },
+      tapes: tapesOf({ ...measuresOf(testWork.tapes), upperChestGirth: 832, bustGirth }),
+    });
+    // Far past cup D: the one dart of a cup would grow wider than can be sewn.
+    const { sizing, ledger, levels, left } = planOf(of(1150));
+    const { residual, asked, alteration } = sizing.bust;
+    expect(residual).toBe(220);
+    expect(asked).toBe(220);
+    expect(alteration).toBeGreaterThan(20);
+    expect(alteration).toBeLessThan(220);
+    const bust = ledger.find(({ id }) => id === "bust");
+    expect(bust?.what).toMatchObject({ kind: "bust", amount: alteration, asked: 220 });
+    expect(bust?.outcome).toMatchObject({
+      ok: true,
+      value: { notes: expect.arrayContaining([{ code: "bustShort", asked: 220, made: alteration }]) },
+    });
+    const level = levels.find((one) => one.level === "bust");
+    expect(level?.finished).toBeCloseTo(930 + 80 + alteration, 3);
+    expect(level?.claim).toBeCloseTo(930 + 80 + alteration, 9);
+    expect(left.alterations.every(({ outcome }) => outcome.ok)).toBe(true);
+    // Half a millimetre more cannot be made.
+    const hers = (bustAlteration: number) =>
+      planOf({ ...of(1150), picks: { baseSize: "12", cup: "D", bustAlteration } });
+    expect(hers(alteration - 0.5).sizing.bust.alteration).toBeCloseTo(alteration - 0.5, 9);
+    const refused = hers(alteration + 0.5);
+    expect(refused.sizing.bust).toMatchObject({ asked: alteration + 0.5, alteration: 0, chosenBy: "wearer" });
+    expect(refused.ledger.find(({ id }) => id === "bust")?.outcome).toMatchObject({
+      ok: false,
+      failure: { code: "alteration/bust-too-much", asked: alteration + 0.5, most: expect.closeTo(alteration, 3) },
+    });
+  });
+
+  it("makes the most of a small one too", () => {
+    const { sizing, levels } = planOf({
+      ...testWork,
+      tapes: tapesOf({ ...measuresOf(testWork.tapes), upperChestGirth: 830, bustGirth: 790 }),
+    });
+    const { asked, alteration, drafted } = sizing.bust;
+    expect(asked).toBeLessThan(alteration);
+    expect(alteration).toBeLessThanOrEqual(0);
+    expect(levels.find(({ level }) => level === "bust")?.finished).toBeCloseTo(drafted + 80 + alteration, 3);
   });
 
   it("brings a smaller frame its larger bust alteration, and lists more than one way", () => {
     const work = { ...testWork, picks: { baseSize: "10" } };
-    // 905 against 840 − 50 + 75 = 865.
-    expect(planOf(work).sizing.bust.residual).toBe(40);
+    // 905 against 840 − 50 + 100 = 890.
+    expect(planOf(work).sizing.bust.residual).toBe(15);
     const { alternatives } = planOf(testWork).sizing;
     expect(alternatives.length).toBeGreaterThan(1);
     expect(alternatives[0]?.picked).toBe(true);
-    expect(alternatives.map(({ cost }) => cost)).toEqual(
-      alternatives.map(({ cost }) => cost).toSorted((a, b) => a - b),
+    expect(alternatives.map(({ harm }) => harm)).toEqual(
+      alternatives.map(({ harm }) => harm).toSorted((a, b) => a - b),
     );
   });
 

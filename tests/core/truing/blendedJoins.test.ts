@@ -10,7 +10,7 @@ import type { Piece } from "../../../src/core/pattern/piece";
 import { derivePlan } from "../../../src/core/plan/derivePlan";
 import { invariant } from "../../../src/core/result";
 import { anyAmount } from "../../support/amounts";
-import { inchChart, unevenChart } from "../../support/charts";
+import { inchChart, unevenChart } from "../../support/steppedCharts";
 import { cornerAt, STYLE_NAMES } from "../../support/garments";
 import { seamByBezierJs } from "../../support/independent";
 import { testWork } from "../../support/works";

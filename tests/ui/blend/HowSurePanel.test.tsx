@@ -19,20 +19,20 @@ const bars = (): (string | null)[][] =>
     ]);
 
 describe("how sure this is", () => {
-  it("says it of size, cup and lines, above all else in the step", async () => {
-    // Upper chest 850 is the bound between 12 (830) and 14 (870): an even chance.
+  it("says it of size, cup and lines, under the picks", async () => {
+    // Upper chest 850 is the bound between 12 (830) and 14 (870), and 925 is 5 from both 12's cup D and 14's B.
     await renderWork(<BlendStep />, { tapes: tapesOf({ ...measured, upperChestGirth: 850, bustGirth: 925 }) });
-    expect(panel().textContent).toContain("as likely as not (about 50 of 100 and 50)");
+    expect(panel().textContent).toMatch(/Size 1[24] \(about 50 of 100\), or 1[24] \(50\)\./);
     expect(panel().textContent).toContain(
       "On this frame the true waist and hip lines lie within 4 mm either way of where your measures put them",
     );
-    expect(screen.getAllByRole("region")[0]).toBe(panel());
+    expect(screen.getAllByRole("region")[0]?.getAttribute("aria-label")).toBe("Frame");
   });
 
   it("shows the ways as bars, the planner's own marked by more than its colour", async () => {
     await renderWork(<BlendStep />);
     const [first] = within(panel()).getAllByRole("listitem");
-    expect(bars()[0]?.[0]).toBe("Size 14, cup C");
+    expect(bars()[0]?.[0]).toBe("Size 14, cup B");
     expect(first?.hasAttribute("data-picked")).toBe(true);
     expect(
       within(panel())
@@ -43,8 +43,7 @@ describe("how sure this is", () => {
 
   it("says the same of another frame as the frame's own sentence", async () => {
     await renderWork(<BlendStep />, { tapes: tapesOf({ ...measured, upperChestGirth: 848 }) });
-    // 2 mm of a spread of 12 mm: Φ(1/6) = 0.566 (printed table).
-    expect(panel().textContent).toContain("Size 12 or 14, as likely as not (about 55 of 100 and 45)");
+    expect(panel().textContent).toContain("Size 12 (about 55 of 100), or 14 (45)");
     expect(screen.getByRole("region", { name: "Frame" }).textContent).toContain("the chance of 14 is about 45 of 100");
   });
 
@@ -65,24 +64,32 @@ describe("how sure this is", () => {
     expect(within(panel()).queryByRole("link")).toBeNull();
   });
 
-  it("says that picks of her own are laid aside, and says why it is no surer", async () => {
+  it("tells of a frame of her own that it is hers, of the rest around it, and why it is no surer", async () => {
     await renderWork(<BlendStep />, { picks: { baseSize: "12" } });
-    expect(panel().textContent).toContain("the picks you set yourself are laid aside here");
-    expect(bars()[0]?.[0]).toBe("Size 14, cup C");
+    expect(panel().textContent).toContain("Size 12: your own pick.");
+    // 830 + 100 is her bust.
+    expect(bars()[0]?.[0]).toBe("Size 12, cup D");
     const sum = within(panel()).getByText("Why no surer?").closest("details");
     expect(sum?.textContent).toContain("Your upper chest, read once± 12 mm");
     expect(sum?.textContent).toContain("Bust less upper chest, both errors together± 16 mm");
   });
 
-  it("says why the planner's way is not the first of the list, and nothing where she picked", async () => {
-    // Upper chest 890 is the bound of 14 and 16, so she gets 16; but bust, waist and hip lie nearer 14.
-    const tapes = tapesOf({ bustGirth: 969, upperChestGirth: 890, waistGirth: 740, hipGirth: 976 });
-    const { user } = await renderWork(<BlendStep />, { tapes });
-    const ways = (): string => screen.getByRole("region", { name: "Other ways to cut it" }).textContent;
-    expect(screen.getByRole("region", { name: "Frame" }).textContent).toContain("Size 16");
-    expect(ways()).toContain("The planner picks the frame by the upper chest alone");
-    expect(ways()).toContain("With everything weighed together, as in this list, size 14");
+  it("has the likeliest other way one tap away", async () => {
+    const { user, work } = await renderWork(<BlendStep />);
+    await user.click(within(panel()).getByRole("button", { name: /^Size 14, cup C instead: about \d+ of 100$/ }));
+    expect(work().picks).toEqual({ baseSize: "14", cup: "C" });
+    expect(panel().textContent).toContain("Cup C: your own pick.");
+  });
+
+  it("lists the way that the planner cuts first, whatever she picks", async () => {
+    const { user } = await renderWork(<BlendStep />);
+    const titles = (): (string | null)[] =>
+      within(screen.getByRole("region", { name: "Other ways to cut it" }))
+        .getAllByRole("heading", { level: 4 })
+        .map(({ textContent }) => textContent);
+    expect(titles()[0]).toBe("Size 14, cup B");
     await user.selectOptions(screen.getByRole("combobox", { name: "Take another frame" }), "16");
-    expect(ways()).not.toContain("The planner picks the frame");
+    expect(titles()[0]).toBe("Size 14, cup B");
+    expect(titles()).toContain("Size 16, cup B");
   });
 });

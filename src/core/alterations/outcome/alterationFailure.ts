@@ -30,4 +30,5 @@ export type AlterationFailure =
   /** What would still be left over after as much as the chosen places can take. */
   | { readonly code: "alteration/not-given-back"; readonly left: Mm }
   | { readonly code: "alteration/not-this-dart"; readonly dart: DartRef }
-  | { readonly code: "alteration/bust-reduction-too-large"; readonly most: Mm };
+  /** Of the whole bust change that she asked for; less than nothing: taken out. */
+  | { readonly code: "alteration/bust-too-much"; readonly asked: Mm; readonly most: Mm };

@@ -32,4 +32,6 @@ export type AlterationNote =
   | { readonly code: "bustLoses"; readonly amount: Mm }
   | { readonly code: "legsTrued"; readonly amount: Mm }
   | { readonly code: "armholeSmoothed"; readonly turned: Radians }
-  | { readonly code: "centreLengthened"; readonly amount: Mm };
+  | { readonly code: "centreLengthened"; readonly amount: Mm }
+  /** Of a bust change that was asked for, what could be made; both whole, negative: taken out. */
+  | { readonly code: "bustShort"; readonly asked: Mm; readonly made: Mm };
