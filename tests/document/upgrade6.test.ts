@@ -30,6 +30,43 @@ const work = {
 const fileOf = (version: number, more: object): string =>
   JSON.stringify({ bodicewright: "work", version, work: { ...work, ...more } });
 
+describe("what is seen of a dart", () => {
+  const seen = {
+    piece: "front",
+    dart: "waistDart",
+    half: "left",
+    pastBustPoint: 6,
+    tooFarToSide: 13,
+    pointed: "pointed",
+  };
+  const redraw = {
+    kind: "dartEnd",
+    id: "dartEnd-front-waistDart",
+    dart: { piece: "front", dart: "waistDart" },
+    shorten: 26,
+    across: 0,
+    hold: "mouth",
+    giveBack: {},
+  };
+  const fit = { kind: "fit", id: "a", fit: "swayBack", amount: 12 };
+
+  it("may have the redraws it was sewn with and the answer taken, and needs neither", () => {
+    for (const more of [{}, { sewn: [] }, { sewn: [redraw], taken: { answer: "sideSeam", redraws: [redraw] } }]) {
+      const file = fileOf(7, { seen: [{ ...seen, ...more }] });
+      expect(readWorkFile(file)).toStrictEqual({ ok: true, value: { ...work, seen: [{ ...seen, ...more }] } });
+    }
+  });
+
+  it("has no answer that there is not, and none of alterations that redraw no dart", () => {
+    for (const more of [
+      { taken: { answer: "other", redraws: [] } },
+      { taken: { answer: "sideSeam" } },
+      { sewn: [fit] },
+    ])
+      expect(readWorkFile(fileOf(7, { seen: [{ ...seen, ...more }] })).ok).toBe(false);
+  });
+});
+
 describe("a file of version 6", () => {
   it("opens with nothing added and nothing changed", () => {
     expect(readWorkFile(fileOf(6, {}))).toStrictEqual({ ok: true, value: work });
