@@ -152,10 +152,10 @@ export function askedAbout(
   women: readonly TapedWoman[],
   given: readonly MeasureName[],
   name: MeasureName,
-  by: number,
+  wrong: number,
 ): AskedAbout {
   const found = women.map(({ values, age }) =>
-    suspicionsOf(bodyWith({ ...values, [name]: values[name] + by }, given), age),
+    suspicionsOf(bodyWith({ ...values, [name]: values[name] + wrong }, given), age),
   );
   return {
     asked: found.filter((all) => all.length > 0).length / found.length,
