@@ -85,6 +85,13 @@ describe("a file of version 6", () => {
     expect(readWorkFile(fileOf(6, { alterations: before }))).toMatchObject({ ok: true, value: { alterations: after } });
   });
 
+  it("may hold what she said is right of the tape, by measure, and nothing else there", () => {
+    const trusted = { bustGirth: 901, waistGirth: 730 };
+    expect(readWorkFile(fileOf(7, { trusted }))).toStrictEqual({ ok: true, value: { ...work, trusted } });
+    for (const wrong of [{ bust: 900 }, { bustGirth: "900" }, { bustGirth: 1e9 }, [900]])
+      expect(readWorkFile(fileOf(7, { trusted: wrong })).ok).toBe(false);
+  });
+
   it("is damaged where it is none of today, as before", () => {
     expect(readWorkFile(fileOf(6, { name: 7 }))).toEqual({
       ok: false,
