@@ -287,8 +287,12 @@ describe("the first page", () => {
             failing: Array.from({ length: count }, (_, i) => fault(i)),
             notes: Array.from({ length: 9 }, (_, i) => fault(i)),
           };
-          const pages = coverPages(paper, margin, own, { overlay, paged: "joined", before: true, printed: many }, (box) =>
-            mapInk(box, layout, [], 10),
+          const pages = coverPages(
+            paper,
+            margin,
+            own,
+            { overlay, paged: "joined", before: true, printed: many },
+            (box) => mapInk(box, layout, [], 10),
           );
           const ink = pages.flatMap((page) => page.groups.flatMap((group) => group.ink));
           const reach = ink.flatMap((one) =>

@@ -13,7 +13,7 @@ import { garmentLength } from "./garmentLengths";
 export interface PatternFigure {
   readonly value: Mm;
   readonly from: "printed" | "draft";
-  /** One standard deviation. */
+  /** What it is good to. */
   readonly doubt: Mm;
   /** The pieces that it is said of: the base size, in the cup that the chart, or the draft, is made for. */
   readonly pieces: PieceSet;
