@@ -149,8 +149,11 @@ export const DRAFTED_DOUBT = 8;
 /** Share (no unit). A length as short as a shoulder is so much surer where the pattern prints it (our own choice). */
 export const SHORT_SHARE = 0.5;
 
-/** Standard deviations (no unit). A reading this far out may still be of a body just as the pattern's: nineteen of twenty are nearer. */
+/** Share of the tape's spread (no unit). A reading that far out may still be of a body just as the pattern's: nineteen of twenty are nearer. */
 export const AGREE_WITHIN = 2;
+
+/** Share (no unit). A wedge that gives less of itself where a measure runs is not reckoned up by it (our own choice). */
+export const LEAST_GAIN = 0.25;
 
 /** mm. An alteration that stands is told to differ from what the measures ask for only above this, and less of one is not worth a cut (our own choice). */
 export const STANDS_BY = 3;

@@ -147,7 +147,7 @@ export const notOnPiecesSentence = (measures: readonly PrintedLength[]): string 
   `Not held against these pieces: ${listWords(measures.map((measure) => named(measure)))}.`;
 
 /** "Your bust point lies 21 mm lower and 18 mm nearer the centre than the pattern’s: …"; null where it was not measured. */
-export function bustPointSentence({ bustPoint }: Advice, unit: LengthUnit): string | null {
+function bustPointSentence({ bustPoint }: Advice, unit: LengthUnit): string | null {
   if (bustPoint === null) return null;
   const { out, down, fromCentre, fromSideNeck } = bustPoint;
   const place = [

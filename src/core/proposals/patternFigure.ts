@@ -30,7 +30,7 @@ const nestOf = remember(["pattern", "difference"], ({ pattern, difference }: OfS
 );
 
 /** What the pattern itself prints for a size; null where it says nothing. */
-export function printedFigure({ lengths = {} }: Pattern, measure: PrintedLength, size: string): Mm | null {
+function printedFigure({ lengths = {} }: Pattern, measure: PrintedLength, size: string): Mm | null {
   const { all, bySize = {} } = lengths[measure] ?? {};
   return (Object.hasOwn(bySize, size) ? bySize[size] : undefined) ?? all ?? null;
 }
