@@ -92,6 +92,12 @@ describe("a file of version 6", () => {
       expect(readWorkFile(fileOf(7, { trusted: wrong })).ok).toBe(false);
   });
 
+  it("opens with what today's may hold", () => {
+    const lengths = { backWaistLength: { all: 405, bySize: { "12": 410 } }, height: { all: 1680 } };
+    const pattern = { ...work.pattern, lengths };
+    expect(readWorkFile(fileOf(6, { pattern }))).toStrictEqual({ ok: true, value: { ...work, pattern } });
+  });
+
   it("is damaged where it is none of today, as before", () => {
     expect(readWorkFile(fileOf(6, { name: 7 }))).toEqual({
       ok: false,

@@ -622,6 +622,47 @@ describe("what is seen of darts", () => {
   });
 });
 
+describe("what the pattern says of lengths", () => {
+  const put = (work: Work, size: string | null, value: number | null): Work =>
+    applyCommand(work, { kind: "setPrintedLength", measure: "acrossBack", size, value });
+  const said = (work: Work): unknown => work.pattern.lengths;
+
+  it("is put for all sizes or for one, and taken out again without a trace", () => {
+    const all = put(sampleWork, null, 345);
+    const both = put(all, "12", 350);
+    expect(said(both)).toEqual({ acrossBack: { all: 345, bySize: { "12": 350 } } });
+    expect(said(put(both, null, null))).toEqual({ acrossBack: { bySize: { "12": 350 } } });
+    expect(said(put(both, "12", null))).toEqual(said(all));
+    expect(put(all, null, null)).toEqual(sampleWork);
+    expect(put(both, "12", 350)).toBe(both);
+  });
+
+  it("goes with the labels of the chart", () => {
+    const work = put(put(sampleWork, "12", 350), "14", 360);
+    const { sizes } = work.pattern.chart;
+    const renamed = sizes.map((row) => (row.label === "12" ? { ...row, label: "M" } : row));
+    expect(said(applyCommand(work, { kind: "setSizes", sizes: renamed }))).toEqual({
+      acrossBack: { bySize: { M: 350, "14": 360 } },
+    });
+    const without = sizes.filter(({ label }) => label !== "12");
+    expect(said(applyCommand(work, { kind: "setSizes", sizes: without }))).toEqual({
+      acrossBack: { bySize: { "14": 360 } },
+    });
+    expect(said(applyCommand(work, { kind: "setSizes", sizes: [] }))).toBeUndefined();
+    expect(said(applyCommand(work, { kind: "setSizes", sizes: sizes.toReversed() }))).toEqual(said(work));
+  });
+
+  it("keeps within what a work can hold", () => {
+    const full = Array.from({ length: LIMITS.rows + 5 }, (_, at) => `size ${at}`).reduce(
+      (work, label) => put(work, label, 350),
+      sampleWork,
+    );
+    expect(Object.keys(full.pattern.lengths?.acrossBack?.bySize ?? {})).toHaveLength(LIMITS.rows);
+    expect(put(sampleWork, "x".repeat(LIMITS.text + 1), 350)).toBe(sampleWork);
+    expect(put(sampleWork, null, 2 * LIMITS.length)).toBe(sampleWork);
+  });
+});
+
 describe("picks of lines when the chart changes", () => {
   const rows = ["8", "10", "12", "14"].map((label, at) => ({
     label,
