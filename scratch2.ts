@@ -1,8 +1,11 @@
+import { planOf } from "./src/core/plan/planOf";
 import { demoWorks } from "./src/document/demo";
-import { derivePlan } from "./src/core/plan/derivePlan";
-import { surePassage } from "./src/words/surePassage";
-import { bustSentence } from "./src/words/blend";
-for (const w of demoWorks()) { const p=derivePlan(w); if(!p.ok) {console.log(w.name,p.failure);continue;}
- const {baseSize,cup,bust,alternatives}=p.value.sizing; console.log(w.name,baseSize.label,cup.label,JSON.stringify(bust), bustSentence(bust,w.unit)); console.log("   ",baseSize.margin,baseSize.runnerUp,cup.margin,cup.runnerUp); console.log("  ",surePassage(w)?.said.join(" "), surePassage(w)?.next);
- console.log("  ", p.value.checks.filter(c=>!c.ok).length, alternatives.map(a=>`${a.baseSize}/${a.cup} r${a.residual.toFixed(0)} h${a.harm.toFixed(0)}`).join(", "));
+for (const pick of [0, 14]) {
+const w={...demoWorks()[3]!, picks: pick?{bustAlteration:pick}:{}};
+const p=planOf(w); if(!p.ok) throw 1;
+const cup=p.value.left.pieces.find(x=>x.name==="cup")!;
+for (const e of cup.edges) console.log(e.from, e.seam, JSON.stringify(e.curve&&{c1:[e.curve.c1.x.toFixed(1),e.curve.c1.y.toFixed(1)],c2:[e.curve.c2.x.toFixed(1),e.curve.c2.y.toFixed(1)]}));
+for (const [n,pt] of Object.entries(cup.points)) console.log("  ",n,pt!.at.x.toFixed(1),pt!.at.y.toFixed(1),pt!.level);
+console.log(JSON.stringify(p.value.left.darts.filter(d=>d.ref.piece==="cup").map(d=>d.drawn)));
+console.log(p.value.checks.filter(c=>c.pieces.includes("cup")).map(c=>`${c.name} ${c.ok} ${c.seam??c.point??c.level??""} ${c.measured.toFixed(2)}/${c.expected}`).join("\n"));
 }

@@ -1,12 +1,16 @@
 /** The plan as data for other programs. Lengths in millimetres, angles in degrees; the README names every key. */
+import { openDoubts } from "../core/bodies/tapeDoubts";
 import type { CheckName, WayIn } from "../core/checks/check";
+import { straightToBustPoint } from "../core/dart/dartEndReading";
 import type { PiecePoint } from "../core/geometry/point";
 import type { DartName, LevelName, PieceName } from "../core/pattern/piece";
 import type { Plan, PlannedLevel } from "../core/plan/plan";
+import type { MeasureName } from "../core/measures/measure";
 import type { Half } from "../core/decisions/alteration";
 import type { Work } from "../core/decisions/work";
 import { degreesFrom } from "../core/units";
 import { checklistLine, checklistSentence } from "../words/checklist";
+import { tapeDoubtWords } from "../words/tapeDoubts";
 import { surePassage } from "../words/surePassage";
 import { measuresReport, type ReportMeasures } from "./measuresReport";
 import { pieceReports, type ReportPieces } from "./pieceReport";
@@ -32,6 +36,8 @@ export interface ReportDart {
   readonly fullness_mm: number;
   /** null for a dart that serves no bust. */
   readonly apex_to_bust_point_mm: number | null;
+  readonly short_of_bust_point_mm: number | null;
+  readonly bust_point_beside_mm: number | null;
 }
 
 export interface ReportCutLine {
@@ -70,6 +76,13 @@ export interface ReportJob {
   readonly half?: Half;
 }
 
+export interface ReportDoubt {
+  readonly measure: MeasureName;
+  readonly value_mm: number;
+  readonly expected_mm: Pair<number>;
+  readonly said: string;
+}
+
 export interface PlanReport {
   readonly frame: { readonly size: string; readonly cup: string | null };
   readonly levels: {
@@ -78,7 +91,15 @@ export interface PlanReport {
     /** Only where the pattern reaches the hip. */
     readonly hip?: ReportLevel;
   };
-  readonly bust: { readonly difference_mm: number | null; readonly residual_mm: number };
+  readonly bust: {
+    readonly difference_mm: number | null;
+    readonly residual_mm: number;
+    /** The whole change of girth that is asked for, and what could be made of it. */
+    readonly asked_mm: number;
+    readonly altered_mm: number;
+  };
+  /** What was read off the tape and is doubted, until that is answered: why, in words. */
+  readonly tape_doubts: readonly ReportDoubt[];
   /** How far the measures settle the sizes, in sentences, and what to measure again before cutting. */
   readonly sure: { readonly said: readonly string[]; readonly next: string } | null;
   readonly from_measures: ReportMeasures;
@@ -107,7 +128,7 @@ function reportLevel(levels: readonly PlannedLevel[], name: PlannedLevel["level"
 
 export function planReport(work: Work, plan: Plan): PlanReport {
   const hip = reportLevel(plan.levels, "hip");
-  const { difference, residual } = plan.sizing.bust;
+  const { difference, residual, asked, alteration } = plan.sizing.bust;
   return {
     frame: { size: plan.sizing.baseSize.label, cup: plan.sizing.cup.label },
     levels: {
@@ -115,7 +136,18 @@ export function planReport(work: Work, plan: Plan): PlanReport {
       waist: reportLevel(plan.levels, "waist"),
       ...(hip === undefined ? {} : { hip }),
     },
-    bust: { difference_mm: difference === null ? null : mm(difference), residual_mm: mm(residual) },
+    bust: {
+      difference_mm: difference === null ? null : mm(difference),
+      residual_mm: mm(residual),
+      asked_mm: mm(asked),
+      altered_mm: mm(alteration),
+    },
+    tape_doubts: openDoubts(work).map((doubt) => ({
+      measure: doubt.measure,
+      value_mm: mm(doubt.value),
+      expected_mm: [mm(doubt.least), mm(doubt.most)],
+      said: tapeDoubtWords(doubt, work.unit),
+    })),
     sure: surePassage(work),
     from_measures: measuresReport(work, plan),
     darts: plan.left.darts.map(({ ref, drawn }) => ({
@@ -127,7 +159,9 @@ export function planReport(work: Work, plan: Plan): PlanReport {
       intake_mm: mm(drawn.intake),
       angle_deg: rounded(degreesFrom(drawn.angle), 3),
       fullness_mm: mm(drawn.fullness),
-      apex_to_bust_point_mm: drawn.apexToBustPoint === null ? null : mm(drawn.apexToBustPoint),
+      apex_to_bust_point_mm: drawn.end === null ? null : mm(straightToBustPoint(drawn.end)),
+      short_of_bust_point_mm: drawn.end === null ? null : mm(drawn.end.along),
+      bust_point_beside_mm: drawn.end === null ? null : mm(drawn.end.across),
     })),
     cut_lines: plan.left.cutLines.map((line) => ({
       piece: line.piece,

@@ -109,11 +109,20 @@ export const SAME_GIRTH = 0.01;
 
 // Darts and fullness.
 
-/** mm. A dart should stop this far short of the bust point at the least: nearer to it, it stands off as a point. */
+/** mm. A dart should stop this far short of the bust point, along its axis, at the least: nearer to it, it stands off as a point. */
 export const DART_STOP_LEAST = 10;
 
-/** mm. A dart should stop this far short of the bust point at the most: further off, its fullness falls beside the bust. */
+/** mm. A dart should stop this far short of the bust point, along its axis, at the most: further off, its fullness falls beside the bust. */
 export const DART_STOP_MOST = 60;
+
+/**
+ * mm. A dart's axis that passes the bust point by no more points at it (common practice, no source): one reading of where
+ * the bust point lies is no better.
+ */
+export const DART_ASIDE_USUAL = 10;
+
+/** mm. A dart's axis should pass the bust point by no more than this, about an inch: its room falls beside the bust (our own choice). */
+export const DART_ASIDE_MOST = 25;
 
 /** mm. A dart narrower than this cannot be sewn. */
 export const NARROWEST_DART = 3;
@@ -172,6 +181,9 @@ export const PICK_CHANGES_TO = 0.05;
 
 /** mm. A bust point that is seen this far from where the measures put it is worth measuring again: one reading of a length is no better. */
 export const BUST_POINT_AGREEMENT = 10;
+
+/** mm. A marked bust point further than this from the measured one is to be measured again before a dart goes by it (our own choice). */
+export const BUST_POINT_REMEASURED = 25;
 
 /** Sizes. How far beyond the printed range a blend may be continued by the nearest grade. */
 export const EXTRAPOLATION_STEPS = 2;

@@ -17,6 +17,7 @@ import {
 } from "../core/decisions/pattern";
 import { compareSeen, isSeenOf, type SeenOfDart } from "../core/decisions/seenAtDart";
 import { isBefore } from "../core/decisions/tradeOrder";
+import type { Trusted } from "../core/decisions/trusted";
 import type { Picks, Work } from "../core/decisions/work";
 import type { MeasureName } from "../core/measures/measure";
 import type { MeasureSet, Readings, Tapes } from "../core/measures/tape";
@@ -91,6 +92,7 @@ function mergeOfWorks(wrap: Wrap): Merge<Work> {
     sheetFormat: whole({ of: "sheetFormat" }),
     printerMargin: whole({ of: "printerMargin" }),
     tapes: wrap(present(mergeTapes)),
+    trusted: mergeTrusted,
     easeWanted: present(easeWanted),
     alterations: wrap(present(mergeAlterations)),
     seen: wrap(mergeSeen),
@@ -472,6 +474,34 @@ const allowanceFields = fields<Allowances>({
 const mergeAllowances: Merge<Allowances | undefined> = (versions, merging) =>
   threeWay(versions, () => {
     const merged = allowanceFields(
+      each(versions, (own) => own ?? {}),
+      merging,
+    );
+    return Object.keys(merged).length === 0 ? undefined : merged;
+  });
+
+const trusted = (measure: MeasureName) => whole<Trusted[MeasureName]>({ of: "trusted", measure });
+
+const trustedFields = fields<Trusted>({
+  bustGirth: trusted("bustGirth"),
+  upperChestGirth: trusted("upperChestGirth"),
+  underBustGirth: trusted("underBustGirth"),
+  waistGirth: trusted("waistGirth"),
+  hipGirth: trusted("hipGirth"),
+  height: trusted("height"),
+  bustPointWidth: trusted("bustPointWidth"),
+  sideNeckToBustPoint: trusted("sideNeckToBustPoint"),
+  backWaistLength: trusted("backWaistLength"),
+  frontWaistLength: trusted("frontWaistLength"),
+  neckBaseGirth: trusted("neckBaseGirth"),
+  shoulderLength: trusted("shoulderLength"),
+  acrossBack: trusted("acrossBack"),
+  acrossFront: trusted("acrossFront"),
+});
+
+const mergeTrusted: Merge<Trusted | undefined> = (versions, merging) =>
+  threeWay(versions, () => {
+    const merged = trustedFields(
       each(versions, (own) => own ?? {}),
       merging,
     );

@@ -120,8 +120,9 @@ export function coverInk(
   // The squares, and beside them what each line and mark means.
   const wide = box.width - TEST_INCH - BESIDE;
   const rows = keyRows(wide, key);
-  const isBeside = wide >= LEAST_KEY;
-  flow.need(TEST_INCH + 2);
+  const tall = Math.max(TEST_INCH, rows.length * LEADING) + 2;
+  const isBeside = wide >= LEAST_KEY && tall <= box.height;
+  flow.need(isBeside ? tall : TEST_INCH + 2);
   flow.add(...testSquare(box.x, flow.y));
   if (!isBeside) flow.skip(TEST_INCH + 3);
   const top = flow.y;

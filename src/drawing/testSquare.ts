@@ -2,7 +2,7 @@
 import { edgePointAt } from "../core/geometry/edgeCurve";
 import { TEST_CM, TEST_INCH } from "../core/sheets/testSquares";
 import type { Mm } from "../core/units";
-import { TEST_CORNERS, TEST_RULE, TEST_SQUARES } from "../words/testSquares";
+import { TEST_CORNERS, TEST_SQUARES, testRuleWords } from "../words/testSquares";
 import { textWidth } from "./fitLines";
 import type { Ink, InkText } from "./ink";
 import { isInRing } from "../core/cutting/room";
@@ -51,7 +51,7 @@ const INSIDE = 300;
 
 /**
  * What a page is measured by: the corners of the squares, or on a page of strips, where they would stand in one, two rules
- * of the same lengths, one across and one down, where they stand in none.
+ * of the same lengths or of half of them, one across and one down, where they stand in none.
  */
 export function testMarks(
   window: Window,
@@ -96,22 +96,30 @@ function rulesBeside(
     }
     return null;
   };
-  const [across, down] = [placeOf(TEST_INCH + 2, RULE), placeOf(RULE, TEST_INCH + 2)];
-  return across === null || down === null ? null : [...ruleInk(across, false), ...ruleInk(down, true)];
+  const ruleOf = (isUpright: boolean): readonly Ink<"sheet">[] | null => {
+    for (const share of [1, 0.5]) {
+      const length = share * TEST_INCH + 2;
+      const place = isUpright ? placeOf(RULE, length) : placeOf(length, RULE);
+      if (place !== null) return ruleInk(place, isUpright, share);
+    }
+    return null;
+  };
+  const [across, down] = [ruleOf(false), ruleOf(true)];
+  return across === null || down === null ? null : [...across, ...down];
 }
 
-/** A line of the larger length with an end at either, and what it is. */
-function ruleInk({ x, y }: Window, isUpright: boolean): readonly Ink<"sheet">[] {
+/** A line of the larger length, or of a share of it, marked at its ends and at the smaller length; and what it is. */
+function ruleInk({ x, y }: Window, isUpright: boolean, share: number): readonly Ink<"sheet">[] {
   const at = (along: Mm, aside: Mm): SheetPoint =>
     isUpright ? sheetPoint(x + aside, y + 1 + along) : sheetPoint(x + 1 + along, y + aside);
   const end = (along: Mm): Ink<"sheet"> => sheetLine("test", [at(along, 0.5), at(along, 3.5)]);
-  const words = at(isUpright ? TEST_INCH - 2 : 2, 7);
+  const words = at(isUpright ? share * TEST_INCH - 1 : 1, 7);
   return [
-    sheetLine("test", [at(0, 2), at(TEST_INCH, 2)]),
+    sheetLine("test", [at(0, 2), at(share * TEST_INCH, 2)]),
     end(0),
-    end(TEST_CM),
-    end(TEST_INCH),
-    sheetText("test", words.x, words.y, TEST_RULE, { size: SMALL, turn: isUpright ? -Math.PI / 2 : 0 }),
+    end(share * TEST_CM),
+    end(share * TEST_INCH),
+    sheetText("test", words.x, words.y, testRuleWords(share), { size: SMALL, turn: isUpright ? -Math.PI / 2 : 0 }),
   ];
 }
 

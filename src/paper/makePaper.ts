@@ -175,7 +175,7 @@ function pagesOf(request: PaperRequest, sheet: LaidSheet, wanted: Wanted): reado
   const overlap = sheet.joined ? OVERLAP : 0;
   return [
     ...coverOf(request, sheet, wanted),
-    ...tiledPages(sheet.layout, sheet.pieces, {
+    ...tiledPages(sheet.layout, sheet.pieces(), {
       paper,
       margin: choices.margin,
       overlap,
@@ -262,7 +262,7 @@ function rollPage({ layout, pieces }: LaidSheet, width: Mm, margin: Mm, words: C
     height: end + 12 + layout.height + margin,
     groups: [
       { id: "about", label: words.kind, dx: 0, dy: 0, clip: null, ink },
-      ...pieces.map((piece) => ({ id: piece.key, label: piece.label, dx, dy, clip: null, ink: piece.ink })),
+      ...pieces().map((piece) => ({ id: piece.key, label: piece.label, dx, dy, clip: null, ink: piece.ink })),
     ],
   };
 }
@@ -275,7 +275,7 @@ function wholeSheet({ layout, pieces }: LaidSheet, margin: Mm): InkPage {
     width: layout.width + 2 * margin,
     height: foot + TEST_INCH + margin,
     groups: [
-      ...pieces.map((piece) => ({
+      ...pieces().map((piece) => ({
         id: piece.key,
         label: piece.label,
         dx: margin,

@@ -10,6 +10,7 @@ import { OrderOfWork } from "./OrderOfWork";
 import { PageSetup } from "./PageSetup";
 import { SheetHeading } from "./SheetHeading";
 import { Sums } from "./Sums";
+import { TapeDoubts } from "./TapeDoubts";
 import { Verify } from "./Verify";
 
 export interface PrintedChecklistProps {
@@ -26,6 +27,7 @@ export function PrintedChecklist({ work, plan }: PrintedChecklistProps) {
     <article className="printed-checklist" aria-label="Alteration checklist" data-paper={work.paper}>
       <PageSetup paper={work.paper} name={work.name} />
       <SheetHeading work={work} plan={plan} />
+      <TapeDoubts work={work} />
       <HowSure work={work} />
       <BeforeCutting work={work} plan={plan} />
       <NotAltered work={work} plan={plan} />

@@ -1,23 +1,28 @@
 /** The sheet beside the mirror: a toile is fitted, and what is seen, pinned and decided is written on it by hand. */
 import "./print.css";
 import "./trialRecord.css";
+import { Fragment } from "react";
 import { trialFigure, type TrialHalf, type TrialView } from "../drawing/trialFigure";
 import type { Plan } from "../core/plan/plan";
 import type { Work } from "../core/decisions/work";
 import { bustSentence, shareWords } from "../words/blend";
 import { capital, levelWords } from "../words/terms/names";
 import {
+  AS_BLENDED,
   balanceGroups,
   FITTING_ORDER,
   fittingCautions,
   halvesDiffer,
+  HOW_MUCH,
+  HOW_MUCH_NOTE,
   MARKS,
   MIRROR_NOTE,
   ORDER_NOTE,
+  PINNED,
   SEEN,
-  shortUnit,
+  sewnWith,
   viewCaption,
-  wearersHalf,
+  yourHalf,
 } from "../words/trial";
 import { Blank } from "./Blank";
 import { PageSetup } from "./PageSetup";
@@ -39,7 +44,7 @@ export function TrialRecord({ work, plan }: TrialRecordProps) {
           <Figure key={view.side} view={view} />
         ))}
         <p>
-          {MIRROR_NOTE} {MARKS}
+          {MIRROR_NOTE} {MARKS} <b>{HOW_MUCH_NOTE}</b>
         </p>
       </section>
       <Seen work={work} />
@@ -79,7 +84,7 @@ function Tick({ children }: { readonly children: string }) {
 
 function Heading({ work, plan }: TrialRecordProps) {
   const { baseSize, cup, bust } = plan.sizing;
-  const differ = halvesDiffer(plan, work.unit);
+  const [differ, sewn] = [halvesDiffer(plan, work.unit), sewnWith(plan, work.unit)];
   const levels = plan.levels
     .filter(({ level }) => level !== "bust")
     .map(({ level, between, share }) => `${levelWords(level)} ${shareWords(between, share)}`);
@@ -102,6 +107,9 @@ function Heading({ work, plan }: TrialRecordProps) {
       <div className="tr-made">
         <p>
           <Words>{`${work.pattern.name}. ${sizes}. ${bustSentence(bust, work.unit)}`}</Words>
+        </p>
+        <p>
+          <b>Sewn with:</b> <Words>{sewn.length === 0 ? AS_BLENDED : `${sewn.join("; ")}.`}</Words>
         </p>
         {differ === null ? (
           <p>Left and right halves are cut alike.</p>
@@ -134,7 +142,7 @@ function Figure({ view }: { readonly view: TrialView }) {
       </svg>
       <p className="tr-halves">
         {halves.map(({ half }) => (
-          <b key={half}>{capital(wearersHalf(half))}</b>
+          <b key={half}>{capital(yourHalf(half))}</b>
         ))}
       </p>
       <figcaption>{caption}</figcaption>
@@ -147,8 +155,8 @@ const cross = ({ x, y }: { readonly x: number; readonly y: number }): string => 
 function HalfDrawn({ half }: { readonly half: TrialHalf }) {
   return (
     <g transform={half.mirrored ? "scale(-1 1)" : undefined} data-half={half.half}>
-      {half.pieces.map(({ piece, outline, darts, levels, strap, bustPoint, down }) => (
-        <g key={piece} transform={`translate(0 ${down})`}>
+      {half.pieces.map(({ piece, outline, darts, levels, strap, bustPoint, down, across }) => (
+        <g key={piece} transform={`translate(${across} ${down})`}>
           {strap !== "" && <path className="tr-strap" d={strap} />}
           <path className="tr-outline" d={outline} />
           <path className="tr-darts" d={darts} />
@@ -173,10 +181,10 @@ function Seen({ work }: { readonly work: Work }) {
           </th>
           <th scope="col">What is seen (ring it)</th>
           <th scope="col" className="tr-way">
-            Out or let out
+            Pinched or let out
           </th>
           <th scope="col" className="tr-much">
-            How much, {shortUnit(work.unit)}
+            {HOW_MUCH(work.unit)}
           </th>
           <th scope="col" className="tr-half">
             Which half
@@ -196,8 +204,9 @@ function Seen({ work }: { readonly work: Work }) {
               ))}
             </td>
             <td className="tr-words">
-              <span>pinched out</span>
-              <span>let out</span>
+              {PINNED.map((word) => (
+                <span key={word}>{word}</span>
+              ))}
             </td>
             <td aria-label="to be written in" />
             <td className="tr-words">
@@ -224,11 +233,11 @@ function Balance({ work, plan }: TrialRecordProps) {
               <li key={text}>
                 <i aria-hidden="true" />
                 <span>{text}</span>
-                {write !== undefined && (
-                  <>
-                    <u aria-hidden="true" /> {write}
-                  </>
-                )}
+                {write?.of.map((half) => (
+                  <Fragment key={half}>
+                    {half} <u aria-hidden="true" /> {write.unit}
+                  </Fragment>
+                ))}
               </li>
             ))}
           </ul>

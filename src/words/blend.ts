@@ -42,7 +42,8 @@ export const lineSentence = (level: PlannedLevel, cutLine: CutLine | undefined, 
   capital(whereWords(level, cutLine, unit));
 
 function whereWords(level: PlannedLevel, cutLine: CutLine | undefined, unit: LengthUnit): string {
-  const where = shareWords(level.between, level.share);
+  const { between, share } = cutLine ?? level;
+  const where = shareWords(between, share);
   const offset = cutLine === undefined || where.startsWith("on the") ? "" : `, ${offsetWords(cutLine, unit)}`;
   return `${where}${offset}.`;
 }

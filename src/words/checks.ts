@@ -5,6 +5,7 @@ import type { LengthUnit } from "../core/decisions/work";
 import { DART_STOP_LEAST, DART_STOP_MOST } from "../core/tolerance";
 import { halfWords } from "./fits";
 import { formatAmount, formatFine, formatLeast, formatLength } from "./terms/length";
+import { besideCell, besideWords } from "./terms/darts";
 import { capital, dartWords, levelWords, listWords, pieceWords, seamWords } from "./terms/names";
 
 const CLAIMS: Readonly<Record<CheckName, string>> = {
@@ -15,6 +16,7 @@ const CLAIMS: Readonly<Record<CheckName, string>> = {
   cornersSquare: "Corners at the centre line are square",
   joinedCornersStraight: "Edges run straight on where two pieces join",
   dartEndShortOfBustPoint: "A dart ends short of the bust point",
+  dartPointsAtBustPoint: "A dart points at the bust point",
   seamsSmooth: "Seams run smoothly, without corners",
   openingPasses: "The opening lets the body through",
   outlineClosed: "Every outline is closed and does not cross itself",
@@ -116,6 +118,10 @@ function failureSentence(check: CheckResult, unit: LengthUnit): string {
         far ? "far: its room falls outside the bust" : "near: its point will show"
       }. ${limit} is the ${far ? "most" : "least"} that works.`;
     }
+    case "dartPointsAtBustPoint": {
+      const of = { piece: piece ?? "front", dart: check.dart ?? "waistDart" } as const;
+      return `The ${dartOfCheck(check)} does not point at the bust point, which lies ${amount(check.measured)} ${besideWords(of, check.measured)}; ${amount(check.tolerance)} is the most that works.`;
+    }
     case "seamsSmooth": {
       const seam = check.seam === undefined || piece === undefined ? "seam" : seamWords(check.seam, piece);
       const at = check.point === undefined ? "" : ` at the ${pointWords(check.point)}`;
@@ -168,7 +174,10 @@ export function checkPlace(
   };
   return {
     where: parts.filter((part) => part !== "").join(", "),
-    measured: figure(check.measured),
+    measured:
+      check.name === "dartPointsAtBustPoint" && check.dart !== undefined && check.pieces[0] !== undefined
+        ? besideCell({ piece: check.pieces[0], dart: check.dart }, check.measured, unit)
+        : figure(check.measured),
     expected: expectedWords(check, figure, unit),
   };
 }
@@ -177,6 +186,7 @@ export function checkPlace(
 function expectedWords(check: CheckResult, figure: (value: number) => string, lengthUnit: LengthUnit): string {
   const { name, expected, tolerance, unit } = check;
   if (name === "dartEndShortOfBustPoint") return `${figure(DART_STOP_LEAST)} to ${figure(DART_STOP_MOST)}`;
+  if (name === "dartPointsAtBustPoint") return `${figure(tolerance)} at the most`;
   if (name === "openingPasses") return `at least ${figure(expected)}`;
   if (tolerance === 0) return figure(expected);
   return `${figure(expected)} ± ${unit === "mm" ? amountOrFine(tolerance, lengthUnit) : figure(tolerance)}`;

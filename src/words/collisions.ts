@@ -62,6 +62,8 @@ export function collisionWords(collision: Collision): string {
       const measure = `the ${measureWords(collision.measure).short}`;
       return collision.set === 0 ? measure : `${measure} of ${setWords(collision.set)}`;
     }
+    case "trusted":
+      return `whether the ${measureWords(collision.measure).short} is right`;
     case "patternEase":
       return `the pattern’s ease at the ${collision.level}`;
     case "easeWanted":

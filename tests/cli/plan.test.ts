@@ -147,9 +147,9 @@ describe("what it answers", () => {
       finished_mm: number,
     };
     expect(report).toMatchObject({
-      frame: { size: "14", cup: "C" },
+      frame: { size: "14", cup: "B" },
       levels: { bust: level, waist: level, hip: level },
-      bust: { difference_mm: 70, residual_mm: -5 },
+      bust: { difference_mm: 70, residual_mm: 10 },
     });
     expect(report).toHaveProperty("darts.0", {
       piece: expect.any(String),
@@ -161,6 +161,8 @@ describe("what it answers", () => {
       angle_deg: number,
       fullness_mm: number,
       apex_to_bust_point_mm: number,
+      short_of_bust_point_mm: number,
+      bust_point_beside_mm: number,
     });
     expect(report).toHaveProperty("cut_lines.0", {
       piece: expect.any(String),

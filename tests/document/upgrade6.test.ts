@@ -41,6 +41,19 @@ describe("a file of version 6", () => {
     expect(readWorkFile(fileOf(6, { pattern }))).toStrictEqual({ ok: true, value: { ...work, pattern } });
   });
 
+  it("keeps what a fit for one half did there: its amount was all round, and is now that half's own", () => {
+    const fit = (name: string, amount: number, half?: string) => ({
+      kind: "fit",
+      id: name,
+      fit: name,
+      amount,
+      ...(half === undefined ? {} : { half }),
+    });
+    const before = [fit("sideSeamWaist", 6, "left"), fit("sideSeamHip", 8), fit("shoulderWidth", 5, "right")];
+    const after = [fit("sideSeamWaist", 3, "left"), fit("sideSeamHip", 8), fit("shoulderWidth", 5, "right")];
+    expect(readWorkFile(fileOf(6, { alterations: before }))).toMatchObject({ ok: true, value: { alterations: after } });
+  });
+
   it("is damaged where it is none of today, as before", () => {
     expect(readWorkFile(fileOf(6, { name: 7 }))).toEqual({
       ok: false,

@@ -4,6 +4,7 @@ import { MEASURE_NAMES } from "../../src/core/measures/measure";
 import type { Command } from "../../src/core/plan/commands";
 import { isRedraw, type DartRedraw } from "../../src/core/decisions/alteration";
 import { PRINTED_LENGTHS } from "../../src/core/decisions/pattern";
+import { DART_ANSWER_KEYS } from "../../src/core/decisions/seenAtDart";
 import { SHEET_FORMATS } from "../../src/core/decisions/paperChoice";
 import type { Work } from "../../src/core/decisions/work";
 import { anyAlteration, anyDart, anyGiveBack, anyHalf, anySeam, anySeenAtDart, anyText } from "./arbitraryWork";
@@ -77,6 +78,11 @@ export function anyCommandOn(work: Work, other: Work): fc.Arbitrary<Command> {
       kind: kind("clearEaseWanted"),
       level: fc.constantFrom("bust", "waist", "hip"),
     }),
+    setTrusted: fc.record({
+      kind: kind("setTrusted"),
+      measure: fc.constantFrom(...MEASURE_NAMES),
+      value: fc.option(reading),
+    }),
     setBustRadius: fc.record({ kind: kind("setBustRadius"), value: from(({ bustRadius }) => bustRadius ?? null) }),
     setPick: fc.record({ kind: kind("setPick"), picks: from(({ picks }) => picks) }),
     clearPick: fc.record({
@@ -88,6 +94,14 @@ export function anyCommandOn(work: Work, other: Work): fc.Arbitrary<Command> {
     replaceRedraws: fc.record({
       kind: kind("replaceRedraws"),
       dart,
+      alterations: fc.oneof(fc.constantFrom(noRedraws, redraws), fc.subarray(redraws)),
+    }),
+    takeAnswer: fc.record({
+      kind: kind("takeAnswer"),
+      dart: fc.oneof(anyDart, dart),
+      half: anyHalf,
+      seen: anySeenAtDart,
+      answer: fc.constantFrom(...DART_ANSWER_KEYS),
       alterations: fc.oneof(fc.constantFrom(noRedraws, redraws), fc.subarray(redraws)),
     }),
     moveAlteration: fc.record({ kind: kind("moveAlteration"), id, before: fc.option(id) }),

@@ -10,6 +10,7 @@ export type CheckName =
   | "cornersSquare"
   | "joinedCornersStraight"
   | "dartEndShortOfBustPoint"
+  | "dartPointsAtBustPoint"
   | "seamsSmooth"
   | "openingPasses"
   | "outlineClosed"

@@ -9,7 +9,7 @@ import type { Picks, Work } from "./work";
 /** The parts of a work that are one decision each. */
 export type OneDecision = Exclude<
   keyof Work,
-  "tapes" | "pattern" | "easeWanted" | "picks" | "alterations" | "seen" | "allowances" | "unread"
+  "tapes" | "trusted" | "pattern" | "easeWanted" | "picks" | "alterations" | "seen" | "allowances" | "unread"
 >;
 
 /** What of a work was changed differently; a part in a list is named by what it is found by. */
@@ -20,6 +20,8 @@ export type Collision =
   /** The day of a set (0: the newest), or its readings of one measure. */
   | { readonly of: "taken"; readonly set: number }
   | { readonly of: "measure"; readonly set: number; readonly measure: MeasureName }
+  /** Whether she said that a doubted reading is right. */
+  | { readonly of: "trusted"; readonly measure: MeasureName }
   /** Another pattern altogether was put in by one side. */
   | { readonly of: "pattern" }
   | { readonly of: "patternName" | "draftedDifference" | "length" | "closure" | "style" | "strap" }

@@ -3,7 +3,7 @@
  * back cut likewise, and straps over the shoulder. Made from the block by the operations a dressmaker uses: the dart of
  * the band is closed, the shoulder dart of the cup is closed into the dart from below, the upper edge is cut down.
  */
-import { drawnStop, endDart } from "../dart/dartEnd";
+import { aimDart, drawnStop } from "../dart/dartEnd";
 import { trueSeamEvenly } from "../dart/trueSeamEvenly";
 import { BLOCK_DIFFERENCE } from "../draft/draftMeasures";
 import { seamLength } from "../girth/seamLength";
@@ -12,7 +12,8 @@ import { rigidMotion } from "../geometry/rigid";
 import { dartOf, pointOf, type Piece } from "../pattern/piece";
 import { ok } from "../result";
 import { cutAndMove } from "../surgery/cutAndMove";
-import { adjustCup } from "../surgery/cupBust";
+import { adjustCup, smoothSeamEnds } from "../surgery/cupBust";
+import { withArmholeHinge } from "../surgery/fullBust";
 import { pieceIn, withPiece, type PieceSet } from "../pattern/pieceSet";
 import { radians, type Mm } from "../units";
 import { cutAtUnderBust, drawDartTo, usualSideDepth, withOwnPoints } from "./cutAtUnderBust";
@@ -50,7 +51,8 @@ function cupFrom(upper: Piece, width: Mm): { readonly cup: Piece; readonly strap
     armhole: [0.35, 0.4],
     armholeLean: 0.5,
   });
-  return { strap, cup: withStrapAim(withOwnPoints({ ...cup, centreOnFold: false }), shoulderMiddle(closed)) };
+  const own = withOwnPoints({ ...cup, centreOnFold: false });
+  return { strap, cup: withBustHinge(withStrapAim(own, shoulderMiddle(closed)), closed) };
 }
 
 /** The side part turned about the bust point until the shoulder dart is shut: it opens the dart from below by as much. */
@@ -96,6 +98,17 @@ const withStrapAim = (piece: Piece, at: PiecePoint): Piece => ({
   points: { ...piece.points, strapAim: { at, level: "shoulder" } },
 });
 
+/** Off the piece, in its frame, and only as long as its bust is adjusted: what a front's side part would turn about. */
+const withBustHinge = (cup: Piece, front: Piece): Piece => ({
+  ...cup,
+  points: { ...cup.points, armholeHinge: { at: pointOf(withArmholeHinge(front), "armholeHinge"), level: "shoulder" } },
+});
+
+function withoutBustHinge(cup: Piece): Piece {
+  const { armholeHinge: _, ...points } = cup.points;
+  return { ...cup, points };
+}
+
 /** The five pieces of one size at the block's own cup difference. */
 function piecesFrom(frontBlock: Piece, backBlock: Piece, { strap }: StyleOptions): PieceSet {
   const width = strapWidth(strap);
@@ -129,12 +142,13 @@ export const midriffStyle: Style = {
   adjustBust: (pieces, spread) => {
     const adjusted = adjustCup(pieceIn(pieces, "cup"), spread);
     if (!adjusted.ok) return adjusted;
-    const { piece, turn, trace } = adjusted.value;
-    return ok({ pieces: withPiece(pieces, piece), turn, drop: 0, smoothed: NO_TURN, traces: [trace] });
+    const { piece, turn, drop, trace } = adjusted.value;
+    return ok({ pieces: withPiece(pieces, piece), turn, drop, smoothed: NO_TURN, traces: [trace] });
   },
   finish: (pieces, bustPoint, difference) => {
     const cup = pieceIn(pieces, "cup");
-    const ended = endDart(cup, "underBustDart", bustPoint, drawnStop("underBustDart", difference));
+    const smooth = withoutBustHinge(smoothSeamEnds(cup));
+    const ended = aimDart(smooth, "underBustDart", bustPoint, drawnStop("underBustDart", difference));
     return withPiece(pieces, trueSeamEvenly(ended, "underBustDart", seamLength(cup, "underBust")));
   },
 };

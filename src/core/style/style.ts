@@ -17,7 +17,7 @@ export interface StyleOptions {
 export interface BustAdjusted {
   readonly pieces: PieceSet;
   readonly turn: Radians;
-  /** How much longer the centre of the front became. */
+  /** How much longer the front became over the bust: at the centre, or at a cup's dart. */
   readonly drop: Mm;
   /** Turn that was smoothed away at the hinge. */
   readonly smoothed: Radians;

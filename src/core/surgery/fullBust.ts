@@ -64,6 +64,12 @@ const NO_TURN = radians(0);
 /** Where on the lower armhole edge the hinge lies: about the lower third of the whole armhole (common practice). */
 const HINGE_ON_LOWER_ARMHOLE = 0.2;
 
+/** The front with its hinge marked on the armhole. */
+export const withArmholeHinge = (front: Piece): Piece =>
+  front.points.armholeHinge === undefined
+    ? insertPoint(front, edgeFrom(front, "armholeTouch"), HINGE_ON_LOWER_ARMHOLE, "armholeHinge", "shoulder")
+    : front;
+
 /**
  * Adjusts the front for a fuller (positive) or smaller (negative) bust.
  *
@@ -83,10 +89,7 @@ function largestSpread(front: Piece, refused: Mm): Mm {
 }
 
 function spreadApart(front: Piece, spread: Mm): Result<FullBust, FullBustFailure["code"]> {
-  const hinged =
-    front.points.armholeHinge === undefined
-      ? insertPoint(front, edgeFrom(front, "armholeTouch"), HINGE_ON_LOWER_ARMHOLE, "armholeHinge", "shoulder")
-      : front;
+  const hinged = withArmholeHinge(front);
   const hinge = pointOf(hinged, "armholeHinge");
   const apex = pointOf(hinged, "bustLineOuter");
   const turned = hingeTurn(apex, hinge, spread);

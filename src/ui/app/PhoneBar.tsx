@@ -13,7 +13,7 @@ export function PhoneBar() {
     place?.focus({ preventScroll: true });
   };
   return (
-    <div className="phone-bar" role="group" aria-label="Pieces and ledger">
+    <nav className="phone-bar" aria-label="Pieces and ledger">
       <button
         type="button"
         className="button"
@@ -33,7 +33,7 @@ export function PhoneBar() {
       >
         {atLedger ? "Back to the step" : "Ledger"}
       </button>
-    </div>
+    </nav>
   );
 }
 

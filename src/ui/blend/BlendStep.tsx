@@ -13,6 +13,7 @@ import { FailureNote } from "../session/FailureNote";
 import { Alternatives } from "./Alternatives";
 import { BustPickView } from "./BustPickView";
 import { CupPickView } from "./CupPickView";
+import { DoubtsHead } from "./DoubtsHead";
 import { EaseFields } from "./EaseFields";
 import { BaseSizePickView } from "./BaseSizePickView";
 import { HowSurePanel } from "./HowSurePanel";
@@ -33,6 +34,7 @@ export function BlendStep() {
 
   return (
     <>
+      <DoubtsHead />
       <header className="step-head">
         <h2>Blend</h2>
       </header>

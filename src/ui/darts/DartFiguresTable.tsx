@@ -1,7 +1,7 @@
 import type { DartFigures } from "../../core/dart/dartFigures";
 import type { PlannedDart } from "../../core/plan/plan";
 import type { LengthUnit } from "../../core/decisions/work";
-import { formatAngle } from "../../words/terms/darts";
+import { besideCell, formatAngle } from "../../words/terms/darts";
 import { formatAmount, formatLength } from "../../words/terms/length";
 import type { TermName } from "../../words/terms/glossary";
 import { Term } from "../fields/Term";
@@ -23,9 +23,12 @@ export function DartFiguresTable({ dart, unit }: { readonly dart: PlannedDart; r
       "legs",
     ],
     ["Fullness", (f) => formatAmount(f.fullness, unit), "fullness"],
-    ...(dart.drawn.apexToBustPoint === null
+    ...(dart.drawn.end === null
       ? []
-      : [["To the bust point", (f: DartFigures) => formatAmount(f.apexToBustPoint ?? 0, unit)] as const]),
+      : ([
+          ["Short of the bust point", ({ end }) => formatAmount(end?.along ?? 0, unit)],
+          ["Bust point off its line", ({ end }) => besideCell(dart.ref, end?.across ?? 0, unit)],
+        ] satisfies readonly Row[])),
   ];
   return (
     <table className="figures">

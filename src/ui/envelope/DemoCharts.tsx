@@ -9,12 +9,14 @@ export function DemoCharts() {
   const empty = useMemo(() => blankPattern(unit), [unit]);
   const open = useSettledWork((work) => work.pattern.name);
   const run = useRun();
+  // With a chart of her own there is seldom another to start from.
+  const isEmpty = useSettledWork((work) => work.pattern.chart.sizes.length === 0);
   const patterns = useMemo(
     () => [...new Map(demoWorks().map((demo) => [demo.pattern.name, demo.pattern])).values(), empty],
     [empty],
   );
   return (
-    <details className="demo-charts">
+    <details className="demo-charts" open={isEmpty}>
       <summary>Start from another chart</summary>
       <p className="aside">Undo brings this one back.</p>
       <div className="actions">

@@ -6,7 +6,15 @@ export function Term({ name, children }: { readonly name: TermName; readonly chi
   const id = useId();
   const [open, setOpen] = useState(false);
   return (
-    <span className="term">
+    <span
+      className="term"
+      onBlur={() => setOpen(false)}
+      onKeyDown={(event) => {
+        if (event.key !== "Escape" || !open) return;
+        event.stopPropagation();
+        setOpen(false);
+      }}
+    >
       <button
         type="button"
         className="term-name"

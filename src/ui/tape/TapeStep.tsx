@@ -2,6 +2,7 @@ import { PLAN_NOTE } from "./planNotePart";
 import { BODIES } from "./bodiesPart";
 import "./tape.css";
 import { useMemo, useState } from "react";
+import { isAskedElsewhere, isOpen } from "../../core/bodies/answered";
 import type { Estimates } from "../../core/bodies/estimate";
 import type { Suspicion } from "../../core/bodies/suspicion";
 import { MEASURE_NAMES, type MeasureName } from "../../core/measures/measure";
@@ -24,15 +25,6 @@ import { TapeGuidance, TapeNotes } from "./TapeGuidance";
 const FIRST: readonly MeasureName[] = ["bustGirth", "upperChestGirth", "waistGirth", "hipGirth"];
 const MORE: readonly MeasureName[] = MEASURE_NAMES.filter((name) => !FIRST.includes(name));
 
-/** Of two measures in each other's place, the question is asked beside the first. */
-function isAskedElsewhere(suspicions: readonly Suspicion[], { measure, misreading }: Suspicion): boolean {
-  if (misreading?.kind !== "swapped") return false;
-  const other = suspicions.findIndex(
-    (doubt) => doubt.measure === misreading.other && doubt.misreading?.kind === "swapped" && !doubt.takenAgain,
-  );
-  return other >= 0 && other < suspicions.findIndex((doubt) => doubt.measure === measure);
-}
-
 /** Holds the line open. */
 const NOT_YET = "\u00a0";
 const NO_ESTIMATES: Estimates = {};
@@ -41,6 +33,7 @@ const NO_SUSPICIONS: readonly Suspicion[] = [];
 export function TapeStep() {
   const [shown, setShown] = useState<MeasureName>("bustGirth");
   const tapes = useSettledWork((work) => work.tapes);
+  const trusted = useSettledWork((work) => work.trusted);
   const wearer = useSettledWork((work) => work.wearer);
   const age = useSettledWork((work) => work.age);
   const unit = useSettledWork((work) => work.unit);
@@ -49,11 +42,11 @@ export function TapeStep() {
   const model = bodies.kind === "here" ? bodies.value : null;
   const estimates = useMemo(() => model?.estimatesOf(bodyOf(tapes), age) ?? NO_ESTIMATES, [model, tapes, age]);
   const suspicions = useMemo(
-    () => model?.suspicionsOf(bodyOf(tapes), age, unit) ?? NO_SUSPICIONS,
-    [model, tapes, age, unit],
+    () => model?.suspicionsOf(bodyOf(tapes), age, unit, trusted) ?? NO_SUSPICIONS,
+    [model, tapes, age, unit, trusted],
   );
   const taken = MORE.filter((name) => body[name] !== undefined).length;
-  const doubted = suspicions.filter(({ takenAgain }) => !takenAgain).map(({ measure }) => measure);
+  const doubted = suspicions.filter(isOpen).map(({ measure }) => measure);
   // What cannot be read, or should be looked at, must not lie out of sight.
   const unreadMore = useSettledWork((work) =>
     Object.keys(work.unread).some((field) => MORE.some((name) => `${field}.`.startsWith(`measure.${name}.`))),

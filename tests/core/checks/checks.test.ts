@@ -55,7 +55,12 @@ const FAULTS: Readonly<Record<CheckName, CheckContext>> = {
   },
   dartEndShortOfBustPoint: {
     ...sound,
-    darts: [{ ...sideDart, drawn: { ...sideDart.drawn, apexToBustPoint: -3 } }, ...otherDarts],
+    darts: [{ ...sideDart, drawn: { ...sideDart.drawn, end: { along: -3, across: 0 } } }, ...otherDarts],
+  },
+  // At the usual distance along, an inch and more to the side.
+  dartPointsAtBustPoint: {
+    ...sound,
+    darts: [{ ...sideDart, drawn: { ...sideDart.drawn, end: { along: 30, across: -26 } } }, ...otherDarts],
   },
   cornersSquare: withFront(moved(front, "centreWaist", 4, 0)),
   joinedCornersStraight: withFront(moved(front, "shoulderTip", 0, 12)),
@@ -127,8 +132,24 @@ describe("the numbers of the planted faults", () => {
       expected: 10,
       ok: false,
     });
-    const far = { ...sound, darts: [{ ...sideDart, drawn: { ...sideDart.drawn, apexToBustPoint: 61 } }] };
+    const far = { ...sound, darts: [{ ...sideDart, drawn: { ...sideDart.drawn, end: { along: 61, across: 0 } } }] };
     expect(CHECKS.dartEndShortOfBustPoint(far)).toMatchObject([{ measured: 61, expected: 60, ok: false }]);
+  });
+
+  it("dartEndShortOfBustPoint: 22 mm beside the bust point and level with it is not short of it at all", () => {
+    const beside = { ...sound, darts: [{ ...sideDart, drawn: { ...sideDart.drawn, end: { along: 0, across: 22 } } }] };
+    expect(CHECKS.dartEndShortOfBustPoint(beside)).toMatchObject([{ measured: 0, expected: 10, ok: false }]);
+  });
+
+  it("dartPointsAtBustPoint: 26 mm below its line, where 25 to either side is the most", () => {
+    expect(CHECKS.dartPointsAtBustPoint(FAULTS.dartPointsAtBustPoint)[0]).toMatchObject({
+      measured: -26,
+      expected: 0,
+      tolerance: 25,
+      ok: false,
+    });
+    const near = { ...sound, darts: [{ ...sideDart, drawn: { ...sideDart.drawn, end: { along: 30, across: 25 } } }] };
+    expect(CHECKS.dartPointsAtBustPoint(near)).toMatchObject([{ ok: true }]);
   });
 
   it("cornersSquare: the centre line slants by 4 mm over its length, and so does the corner", () => {

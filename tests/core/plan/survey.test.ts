@@ -13,6 +13,8 @@ import type { Plan } from "../../../src/core/plan/plan";
 import { fitStudent, logsOf } from "../../support/fitBodies";
 import { seamByBezierJs } from "../../support/independent";
 import { SURVEYED } from "../../support/surveyModelText";
+import { inchChart, unevenChart } from "../../support/charts";
+import { quantile } from "../../bench/table";
 import { women1988, women2012 } from "../../support/surveys";
 import {
   demoPatterns,
@@ -33,6 +35,13 @@ const AGAIN = 16;
 function faultsOf(plan: Plan, at: number): string[] {
   const faults: string[] = [];
   for (const { drawn } of plan.left.darts) if (!(drawn.fullness > 0)) faults.push(`fullness ${drawn.fullness}`);
+  const { residual, asked, alteration } = plan.sizing.bust;
+  const bust = plan.levels.find(({ level }) => level === "bust");
+  const gap = Math.abs((bust?.finished ?? NaN) - (bust?.target ?? NaN));
+  // Half an inch is left alone, as common practice has it; what the draft does not allow is told.
+  if (asked === alteration && !(gap < 12 + 0.05)) faults.push(`the bust ends ${gap} off`);
+  if (asked !== alteration && !(Math.abs(alteration) < Math.abs(asked))) faults.push(`${alteration} of ${asked} made`);
+  if (alteration * residual < 0) faults.push(`${residual} altered by ${alteration}`);
   for (const { name, ok, pieces, seam, level, measured, expected } of plan.checks) {
     if (ALWAYS.has(name) && !ok)
       faults.push(`${name} ${pieces.join("+")} ${seam ?? level ?? ""} ${measured} for ${expected}`);
@@ -90,15 +99,29 @@ describe("the 2208 women of 1988", () => {
   );
 
   it.each(named(oneChart))(
-    "from %s, to the %s, upper chest left out: the same, and nothing to alter for",
+    "from %s, to the %s, upper chest left out: the same, and no more to alter than half a step between sizes",
     (_name, _length, pattern) => {
       const tally = tallyBodies(pattern, everySo(byBust, 2), faultsOf);
       expectHonest(tally);
       expect(tally.planned / tally.asked).toBeGreaterThan(0.97);
-      expect(tally.altered).toBe(0);
+      // Past the ends of the chart it is more.
+      expect(quantile(tally.residuals.map(Math.abs), 0.95)).toBeLessThan(60 / 2);
     },
     60_000,
   );
+
+  it.each([
+    ["in inches", inchChart],
+    ["with uneven steps", unevenChart],
+  ])("from a chart %s, every seventh: the same", (_name, chart) => {
+    for (const pattern of patterns
+      .filter(({ style, length }) => style === "sideDart" && length === "hip")
+      .slice(0, 1)) {
+      const tally = tallyBodies({ ...pattern, chart }, everySo(bridged, 7), faultsOf);
+      expectHonest(tally);
+      expect(tally.planned / tally.asked).toBeGreaterThan(0.95);
+    }
+  });
 });
 
 // Their survey has no natural waist (its own is at the navel): the waist is the one our own estimate expects of bust, hip
@@ -123,7 +146,6 @@ describe("the 1986 women of 2012, the waist estimated", () => {
       const tally = tallyBodies(pattern, byBust, faultsOf);
       expectHonest(tally);
       expect(tally.planned / tally.asked).toBeGreaterThan(0.97);
-      expect(tally.altered).toBe(0);
     },
     60_000,
   );

@@ -44,7 +44,11 @@ function normals(seed: number): () => number {
   return () => Math.sqrt(-2 * Math.log(even())) * Math.cos(2 * Math.PI * even());
 }
 
-const read = (bust: number, chest: number | null, [bustSpread, chestSpread] = [10, 12]): TakenGirths => ({
+const read = (
+  bust: number,
+  chest: number | null,
+  [bustSpread, chestSpread]: readonly number[] = [10, 12],
+): TakenGirths => ({
   bust: { value: bust, spread: bustSpread ?? NaN },
   upperChest: chest === null ? null : { value: chest, spread: chestSpread ?? NaN },
 });

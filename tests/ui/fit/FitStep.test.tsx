@@ -1,6 +1,8 @@
 /** The Fit step: found by what is seen, set, refused, on one half, taken out. */
 import { act, fireEvent, screen, within } from "@testing-library/react";
 import { describe, expect, it } from "vitest";
+import type { Alteration } from "../../../src/core/decisions/alteration";
+import { demoWorks } from "../../../src/document/demo";
 import { undo } from "../../../src/store/workStore";
 import { FitStep } from "../../../src/ui/fit/FitStep";
 import { testWork, withAlterations } from "../../support/works";
@@ -46,7 +48,9 @@ describe("Fit", () => {
 
   it("names what this style has no place for, and does not offer it", async () => {
     await renderWork(<FitStep />, testWork);
-    expect(screen.getByText(/^Not on this style: .*straps/).textContent).toContain("Depth of the midriff band");
+    expect(screen.getByText("5 not on this style").closest("details")?.textContent).toContain(
+      "Depth of the midriff band",
+    );
     expect(screen.queryByRole("button", { name: /^Depth of the midriff band/ })).toBeNull();
   });
 
@@ -128,4 +132,27 @@ describe("Fit", () => {
       expect.stringMatching(/^Depth of the midriff band.*5 mm, left out/),
     ]);
   });
+});
+
+it("says on its own row what it leaves no room for", async () => {
+  const midriff = demoWorks().find(({ pattern }) => pattern.style === "midriff");
+  if (midriff === undefined) throw new Error("no midriff");
+  const dart = { piece: "cup", dart: "underBustDart" } as const;
+  const shorter: Alteration = {
+    kind: "dartEnd",
+    id: "end",
+    dart,
+    shorten: 25,
+    across: 0,
+    hold: "mouth",
+    giveBack: {},
+  };
+  const { row, type } = await opened(/^Height of the bust point/, { ...midriff, alterations: [shorter] });
+  expect(within(row).queryByText(/^Left out/)).toBeNull();
+  await type("13");
+  expect(within(row).getByText(/^Left out on the cup: shorten the under-bust dart/).textContent).toContain(
+    "too short to sew",
+  );
+  await type("0");
+  expect(within(row).queryByText(/^Left out/)).toBeNull();
 });

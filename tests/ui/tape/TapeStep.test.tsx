@@ -170,9 +170,9 @@ describe("the tape", () => {
 
   it("says that a demonstration is invented, and nothing of the kind of her own work", async () => {
     const demo = await showTape({ invented: true });
-    expect(screen.getByText("This is a demonstration.")).toBeTruthy();
+    expect(screen.getByText("This is a demonstration,")).toBeTruthy();
     demo.unmount();
     await showTape({ invented: false });
-    expect(screen.queryByText("This is a demonstration.")).toBeNull();
+    expect(screen.queryByText("This is a demonstration,")).toBeNull();
   });
 });
