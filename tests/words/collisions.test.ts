@@ -34,6 +34,7 @@ describe("what two versions of a work hold differently", () => {
       { of: "alteration", alteration: { kind: "dartLegs", id: "a", dart, bow: 2 } },
     ],
     ["the order of the alterations", { of: "alterations" }],
+    ["whether the bust is right", { of: "trusted", measure: "bustGirth" }],
     ["the allowance of the hem", { of: "allowance", seam: "hem" }],
     ["the allowance of the centre seams", { of: "allowance", seam: "centre" }],
     ["what is seen of the front waist dart, left half", { of: "seen", dart: { ...dart, half: "left" } }],

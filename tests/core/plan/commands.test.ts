@@ -115,6 +115,10 @@ const CASES: readonly (readonly [Command, Work])[] = [
     { kind: "setAge", age: 47 },
     { ...sampleWork, age: 47 },
   ],
+  [
+    { kind: "setTrusted", measure: "bustGirth", value: 930 },
+    { ...sampleWork, trusted: { bustGirth: 930 } },
+  ],
   [{ kind: "setPatternName", name: "Another" }, patternWith({ name: "Another" })],
   [{ kind: "setSizes", sizes: [size] }, chartWith({ sizes: [size] })],
   [{ kind: "setCups", cups: [] }, chartWith({ cups: [] })],
@@ -380,6 +384,7 @@ describe("what no work can hold", () => {
       }),
       fc.record({ kind: of("newTape"), taken: fc.oneof(day, text) }),
       fc.record({ kind: of("removeTape"), set: fc.integer({ min: 0, max: 3 }) }),
+      fc.record({ kind: of("setTrusted"), measure: fc.constantFrom(...MEASURE_NAMES), value: fc.option(wild) }),
       fc.record({ kind: of("setAge"), age: fc.option(wild) }),
       fc.record({ kind: of("setPatternName"), name: text }),
       fc.record({
