@@ -276,8 +276,8 @@ function withSizes(work: Work, sizes: readonly SizeRow[]): Work {
   const before = work.pattern.chart.sizes;
   const { waist, hip, ...others } = work.picks;
   const picks: Picks = { ...others, ...pickOn("waist", waist, before, sizes), ...pickOn("hip", hip, before, sizes) };
-  const changed = withPart(withChart(work, withPart(work.pattern.chart, "sizes", sizes)), "picks", picks);
-  return withLengths(changed, lengthsOn(work.pattern.lengths ?? {}, before, sizes));
+  const next = withPart(withChart(work, withPart(work.pattern.chart, "sizes", sizes)), "picks", picks);
+  return withLengths(next, lengthsOn(work.pattern.lengths ?? {}, before, sizes));
 }
 
 /** Without any, the pattern says nothing of lengths. */

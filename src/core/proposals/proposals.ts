@@ -132,6 +132,8 @@ const firstAsked = ({ compared }: Comparison, plan: Plan): readonly Asked[] =>
 
 const DEPTHS: ReadonlySet<string> = new Set<ProposedFit>(["lengthAboveBust", "bustPointLevel", "strapLength"]);
 
+const isDepth = ({ measure }: Compared): boolean => measure === "sideNeckToBustPoint";
+
 /**
  * An alteration that stands is held to the measures more narrowly: whether they still ask for just that much. Not while what it
  * stands on asks for another one, which comes first.
@@ -143,7 +145,6 @@ function standingAsked(comparison: Comparison, work: Work, plan: Plan): readonly
     compared.map((one) =>
       isNarrowed(one) ? { ...one, doubt: STANDS_BY, agrees: Math.abs(one.off) <= STANDS_BY } : one,
     );
-  const isDepth = (one: Compared): boolean => one.measure === "sideNeckToBustPoint";
   // How much of a length is length, and how much of it belongs above the bust, are two questions.
   const byDepth = askedFor(byMeasure(narrowed(isDepth)), kindOf(plan)).filter(({ altered }) => isOfDepth(altered));
   const byRest = askedFor(byMeasure(narrowed((one) => !isDepth(one))), kindOf(plan)).filter(
