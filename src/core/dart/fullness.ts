@@ -14,5 +14,8 @@ export function coneHeight(angle: Radians, radius: Mm): Mm {
   return radius * Math.sqrt(Math.max(0, 1 - kept * kept));
 }
 
+/** Where fullness is stated: at the bust radius, and never beyond the shorter leg, since a cone ends where its dart does. */
+export const coneRadius = (bustRadius: Mm, legInner: Mm, legOuter: Mm): Mm => Math.min(bustRadius, legInner, legOuter);
+
 /** Radius of the cone's rim, mm: R (1 − θ/2π). */
 export const coneRim = (angle: Radians, radius: Mm): Mm => radius * (1 - angle / (2 * Math.PI));

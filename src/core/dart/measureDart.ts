@@ -3,7 +3,7 @@ import { angleAt, distance, midpoint, type PiecePoint } from "../geometry/point"
 import { dartOf, pointOf, type DartName, type Piece } from "../pattern/piece";
 import type { Mm } from "../units";
 import type { DartFigures } from "./dartFigures";
-import { coneHeight } from "./fullness";
+import { coneHeight, coneRadius } from "./fullness";
 
 /**
  * The figures of one dart as drawn.
@@ -17,15 +17,16 @@ export function measureDart(piece: Piece, name: DartName, bustPoint: PiecePoint 
   const inner = pointOf(piece, dart.inner);
   const outer = pointOf(piece, dart.outer);
   const angle = angleAt(apex, inner, outer);
+  const [legInner, legOuter] = [distance(apex, inner), distance(apex, outer)];
   return {
     apex,
     inner,
     outer,
-    legInner: distance(apex, inner),
-    legOuter: distance(apex, outer),
+    legInner,
+    legOuter,
     intake: distance(inner, outer),
     angle,
-    fullness: coneHeight(angle, radius),
+    fullness: coneHeight(angle, coneRadius(radius, legInner, legOuter)),
     apexToBustPoint: bustPoint === null ? null : distanceShortOf(apex, midpoint(inner, outer), bustPoint),
   };
 }

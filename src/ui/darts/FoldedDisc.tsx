@@ -1,5 +1,6 @@
 import { useId, useState } from "react";
 import { axisLength } from "../../core/dart/dartFrame";
+import { coneRadius } from "../../core/dart/fullness";
 import { angleOfMouth, foldDisc, type FoldedDisc as Disc } from "../../core/dart/foldedDisc";
 import type { PlannedDart } from "../../core/plan/plan";
 import type { LengthUnit } from "../../core/decisions/work";
@@ -30,10 +31,10 @@ export function FoldedDisc({
   const axis = axisLength(drawn);
   const most = Math.max(0, Math.floor(axis - SHORTEST_DART));
   const shorten = Math.min(tried, most);
-  const before = foldDisc(printed.angle, slant, printed.legInner);
+  const before = foldDisc(printed.angle, coneRadius(slant, printed.legInner, printed.legOuter), printed.legInner);
   const angle = shorten === 0 ? drawn.angle : radians(angleOfMouth(drawn.intake, axis - shorten));
   const leg = shorten === 0 ? drawn.legInner : Math.hypot(axis - shorten, drawn.intake / 2);
-  const now = foldDisc(angle, slant, leg);
+  const now = foldDisc(angle, coneRadius(slant, leg, leg), leg);
   // One scale for all four drawings, so that mouths, legs and heights can be compared by eye.
   const room: Room = {
     side: Math.max(slant, before.mouth.x, now.mouth.x) + EDGE,

@@ -102,6 +102,7 @@ function noteMove(note: AlterationNote, context: Context): string | null {
       return "Draw the armhole smooth again.";
     // A bust adjustment's own.
     case "bustShort":
+    case "cupLengthened":
       return null;
     case "centreLengthened":
       return drawn(note.amount, context)
