@@ -12,7 +12,7 @@ export interface DartFigures {
   /** Straight distance between the mouth ends. */
   readonly intake: Mm;
   readonly angle: Radians;
-  /** Height of the sewn cone at the bust radius, or at the shorter leg where that ends first. */
+  /** Height of the sewn cone at the radius at which it is stated. */
   readonly fullness: Mm;
   /** From the apex to the bust point; negative where the end lies beyond it. null for darts that serve no bust. */
   readonly apexToBustPoint: Mm | null;

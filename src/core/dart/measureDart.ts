@@ -3,13 +3,13 @@ import { angleAt, distance, midpoint, type PiecePoint } from "../geometry/point"
 import { dartOf, pointOf, type DartName, type Piece } from "../pattern/piece";
 import type { Mm } from "../units";
 import type { DartFigures } from "./dartFigures";
-import { coneHeight, coneRadius } from "./fullness";
+import { coneHeight } from "./fullness";
 
 /**
  * The figures of one dart as drawn.
  *
  * @param bustPoint the bust point it is judged by, or null where it serves none
- * @param radius    bust radius at which fullness is stated, mm
+ * @param radius    at which fullness is stated (`coneRadius`), mm
  */
 export function measureDart(piece: Piece, name: DartName, bustPoint: PiecePoint | null, radius: Mm): DartFigures {
   const dart = dartOf(piece, name);
@@ -17,16 +17,15 @@ export function measureDart(piece: Piece, name: DartName, bustPoint: PiecePoint 
   const inner = pointOf(piece, dart.inner);
   const outer = pointOf(piece, dart.outer);
   const angle = angleAt(apex, inner, outer);
-  const [legInner, legOuter] = [distance(apex, inner), distance(apex, outer)];
   return {
     apex,
     inner,
     outer,
-    legInner,
-    legOuter,
+    legInner: distance(apex, inner),
+    legOuter: distance(apex, outer),
     intake: distance(inner, outer),
     angle,
-    fullness: coneHeight(angle, coneRadius(radius, legInner, legOuter)),
+    fullness: coneHeight(angle, radius),
     apexToBustPoint: bustPoint === null ? null : distanceShortOf(apex, midpoint(inner, outer), bustPoint),
   };
 }

@@ -60,6 +60,8 @@ export interface PlannedDart {
   /** Only where the dart serves the bust. */
   readonly wanted: DartFigures | null;
   readonly drawn: DartFigures;
+  /** At which the fullness of all three is stated: the bust radius, or the shortest of their legs. */
+  readonly coneRadius: Mm;
   /** Drawn against wanted (or printed): sharper means fuller by more than `FULLNESS_NOTICED`. */
   readonly verdict: "asWanted" | "tooSharp" | "tooFlat";
   /** True where the end lies past the bust point. */

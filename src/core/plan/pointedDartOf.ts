@@ -11,7 +11,6 @@ import {
 import { isSameDart, type DartRef } from "../pattern/piece";
 import { fail, type Result } from "../result";
 import { setOf, type PieceSet } from "../pattern/pieceSet";
-import { bustRadiusOf } from "./bustRadius";
 import { derivePlan } from "./derivePlan";
 import { type Work } from "../decisions/work";
 
@@ -39,7 +38,7 @@ function questionOf(work: Work, ref: DartRef, half: Half): Result<Question, Poin
       context: {
         bustPoint: bustPoint.own ?? bustPoint.printed,
         wantedFullness: (dart.wanted ?? dart.drawn).fullness,
-        radius: bustRadiusOf(work),
+        radius: dart.coneRadius,
         cupDifference: sizing.cup.drafted + sizing.bust.alteration,
         existing: work.alterations.filter(isRedraw).filter((a) => redraws(a, ref)),
       },

@@ -18,7 +18,6 @@ import { curveOf, outlineOf } from "../pattern/ring";
 import { DART_STOP_LEAST, DART_STOP_MOST, KEPT_TO, SAME_LINE, SEAM_KEPT, SEWN_AGREEMENT } from "../tolerance";
 import { radians, type Mm, type Radians } from "../units";
 import { apexOffset, axisLength } from "../dart/dartFrame";
-import { coneRadius } from "../dart/fullness";
 import { measureDart } from "../dart/measureDart";
 import { dartCorners } from "../dart/moveMouth";
 import type { DartAnswer, DartAnswerKey, PointedDartContext, SeamTerm } from "./pointedDartTypes";
@@ -71,23 +70,13 @@ export function makeAnswer(from: AsSewn, way: Way, aim: Aim, context: PointedDar
 }
 
 function solve(from: AsSewn, way: Way, aim: Aim, context: PointedDartContext, hold: Hold): Result<DartAnswer, Unmade> {
-  // A dart whose legs are shorter than the bust radius is as full as its legs let it be.
-  const angleAtLegs = (legs: ReturnType<typeof dartCorners>): Radians | null =>
-    angleForFullness(
-      aim.fullness,
-      coneRadius(context.radius, distance(legs.apex, legs.inner), distance(legs.apex, legs.outer)),
-    );
-  const drawn = dartCorners(pieceIn(from.base, from.ref.piece), from.ref.dart);
-  const first = angleAtLegs({ ...drawn, apex: aim.end });
-  if (first === null) return fail({ because: null });
-  let aimed = first;
+  const wanted = angleForFullness(aim.fullness, context.radius);
+  if (wanted === null) return fail({ because: null });
+  let aimed = wanted;
   for (let round = 0; round < ROUNDS; round += 1) {
     const made = make(from, way, aim, context, hold, aimed);
     if (!made.ok) return fail({ because: made.failure });
-    const corners = dartCorners(pieceIn(made.value.pieces, from.ref.piece), from.ref.dart);
-    const { apex, inner, outer } = corners;
-    const wanted = angleAtLegs(corners);
-    if (wanted === null) return fail({ because: null });
+    const { apex, inner, outer } = dartCorners(pieceIn(made.value.pieces, from.ref.piece), from.ref.dart);
     const missed = wanted - angleAt(apex, inner, outer);
     // No closer than the amounts are kept to.
     if (Math.abs(missed) * distance(apex, inner) < KEPT_TO) break;

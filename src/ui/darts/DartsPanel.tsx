@@ -285,7 +285,7 @@ function DartEditor({ dart, plan, now, work }: DartEditorProps) {
         </>
       )}
       <DartSurgeryControls dart={dart} plan={plan} work={work} />
-      <FoldedDisc dart={dart} unit={unit} {...(work.bustRadius === undefined ? {} : { radius: work.bustRadius })} />
+      <FoldedDisc dart={dart} unit={unit} />
     </section>
   );
 }
