@@ -1,5 +1,6 @@
 /** The altered pieces as data for other programs: outlines, darts and folds of either half. The README names every key. */
 import { legsOf } from "../core/dart/bowedLegs";
+import { straightToBustPoint } from "../core/dart/dartEndReading";
 import type { EdgeCurve } from "../core/geometry/edgeCurve";
 import type { PiecePoint } from "../core/geometry/point";
 import {
@@ -53,6 +54,8 @@ export interface ReportPieceDart {
   readonly angle_deg: number;
   readonly fullness_mm: number;
   readonly apex_to_bust_point_mm: number | null;
+  readonly short_of_bust_point_mm: number | null;
+  readonly bust_point_beside_mm: number | null;
 }
 
 export interface ReportPiece {
@@ -134,7 +137,9 @@ function reportDart({ darts }: PlanHalf, piece: Piece, dart: Dart): ReportPieceD
     intake_mm: mm(drawn.intake),
     angle_deg: rounded(degreesFrom(drawn.angle), DECIMALS),
     fullness_mm: mm(drawn.fullness),
-    apex_to_bust_point_mm: drawn.apexToBustPoint === null ? null : mm(drawn.apexToBustPoint),
+    apex_to_bust_point_mm: drawn.end === null ? null : mm(straightToBustPoint(drawn.end)),
+    short_of_bust_point_mm: drawn.end === null ? null : mm(drawn.end.along),
+    bust_point_beside_mm: drawn.end === null ? null : mm(drawn.end.across),
   };
 }
 

@@ -1,13 +1,18 @@
 /** The plan as data for other programs. Lengths in millimetres, angles in degrees; the README names every key. */
-import type { CheckName } from "../core/checks/check";
+import { openDoubts } from "../core/bodies/tapeDoubts";
+import type { CheckName, WayIn } from "../core/checks/check";
+import { straightToBustPoint } from "../core/dart/dartEndReading";
 import type { PiecePoint } from "../core/geometry/point";
 import type { DartName, LevelName, PieceName } from "../core/pattern/piece";
 import type { Plan, PlannedLevel } from "../core/plan/plan";
+import type { MeasureName } from "../core/measures/measure";
 import type { Half } from "../core/decisions/alteration";
 import type { Work } from "../core/decisions/work";
 import { degreesFrom } from "../core/units";
 import { checklistLine, checklistSentence } from "../words/checklist";
+import { tapeDoubtWords } from "../words/tapeDoubts";
 import { surePassage } from "../words/surePassage";
+import { measuresReport, type ReportMeasures } from "./measuresReport";
 import { pieceReports, type ReportPieces } from "./pieceReport";
 import { rounded } from "./rounded";
 
@@ -31,6 +36,8 @@ export interface ReportDart {
   readonly fullness_mm: number;
   /** null for a dart that serves no bust. */
   readonly apex_to_bust_point_mm: number | null;
+  readonly short_of_bust_point_mm: number | null;
+  readonly bust_point_beside_mm: number | null;
 }
 
 export interface ReportCutLine {
@@ -54,6 +61,10 @@ export interface ReportCheck {
   readonly seam?: string;
   readonly dart?: DartName;
   readonly point?: string;
+  /** Of an opening: how it is gone through, where it is tightest, and how much longer it would have to be. */
+  readonly way_in?: WayIn;
+  readonly below_waist_mm?: number;
+  readonly longer_mm?: number;
   readonly half?: Half;
 }
 
@@ -63,6 +74,13 @@ export interface ReportJob {
   readonly amount_mm: number;
   /** On one half alone, where the halves differ. */
   readonly half?: Half;
+}
+
+export interface ReportDoubt {
+  readonly measure: MeasureName;
+  readonly value_mm: number;
+  readonly expected_mm: Pair<number>;
+  readonly said: string;
 }
 
 export interface PlanReport {
@@ -80,8 +98,11 @@ export interface PlanReport {
     readonly asked_mm: number;
     readonly altered_mm: number;
   };
+  /** What was read off the tape and is doubted, until that is answered: why, in words. */
+  readonly tape_doubts: readonly ReportDoubt[];
   /** How far the measures settle the sizes, in sentences, and what to measure again before cutting. */
   readonly sure: { readonly said: readonly string[]; readonly next: string } | null;
+  readonly from_measures: ReportMeasures;
   readonly darts: readonly ReportDart[];
   readonly cut_lines: readonly ReportCutLine[];
   readonly checks: readonly ReportCheck[];
@@ -121,7 +142,14 @@ export function planReport(work: Work, plan: Plan): PlanReport {
       asked_mm: mm(asked),
       altered_mm: mm(alteration),
     },
+    tape_doubts: openDoubts(work).map((doubt) => ({
+      measure: doubt.measure,
+      value_mm: mm(doubt.value),
+      expected_mm: [mm(doubt.least), mm(doubt.most)],
+      said: tapeDoubtWords(doubt, work.unit),
+    })),
     sure: surePassage(work),
+    from_measures: measuresReport(work, plan),
     darts: plan.left.darts.map(({ ref, drawn }) => ({
       piece: ref.piece,
       name: ref.dart,
@@ -131,7 +159,9 @@ export function planReport(work: Work, plan: Plan): PlanReport {
       intake_mm: mm(drawn.intake),
       angle_deg: rounded(degreesFrom(drawn.angle), 3),
       fullness_mm: mm(drawn.fullness),
-      apex_to_bust_point_mm: drawn.apexToBustPoint === null ? null : mm(drawn.apexToBustPoint),
+      apex_to_bust_point_mm: drawn.end === null ? null : mm(straightToBustPoint(drawn.end)),
+      short_of_bust_point_mm: drawn.end === null ? null : mm(drawn.end.along),
+      bust_point_beside_mm: drawn.end === null ? null : mm(drawn.end.across),
     })),
     cut_lines: plan.left.cutLines.map((line) => ({
       piece: line.piece,
@@ -140,12 +170,15 @@ export function planReport(work: Work, plan: Plan): PlanReport {
       share: share(line.share),
       offset_mm: mm(line.offset),
     })),
-    checks: plan.checks.map(({ name, measured, expected, tolerance, ...rest }) => ({
+    checks: plan.checks.map(({ name, measured, expected, tolerance, tightest, ...rest }) => ({
       name: name === "alterationsMade" ? "slipsApplied" : name,
       ...rest,
       measured: mm(measured),
       expected: mm(expected),
       tolerance: mm(tolerance),
+      ...(tightest === undefined
+        ? {}
+        : { way_in: tightest.way, below_waist_mm: mm(tightest.belowWaist), longer_mm: mm(tightest.longer) }),
     })),
     checklist: plan.checklist.map((item) => ({
       piece: item.piece,

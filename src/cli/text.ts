@@ -1,4 +1,5 @@
 /** The checklist as plain text, 80 columns wide: the printed sheet without its drawings. */
+import { openDoubts } from "../core/bodies/tapeDoubts";
 import type { Plan } from "../core/plan/plan";
 import type { Work } from "../core/decisions/work";
 import { bustSentence, lineSentence } from "../words/blend";
@@ -6,7 +7,9 @@ import { cautions } from "../words/cautions";
 import type { WorkPhase } from "../core/plan/workPhases";
 import { checklistByPiece, groupTitle, phaseWords } from "../words/checklist";
 import { planDoubts } from "../words/doubts";
+import { printedDartsNote } from "../words/printedDarts";
 import { capital, levelWords } from "../words/terms/names";
+import { TAPE_DOUBTS_HEAD, TAPE_DOUBTS_WHY, tapeDoubtLines } from "../words/tapeDoubts";
 import { surePassage } from "../words/surePassage";
 import { verifyGroups } from "../words/verify";
 import { COLUMNS, hanging, widthOf, withAmount, wrap } from "./layout";
@@ -43,9 +46,21 @@ function sure(work: Work): readonly string[] {
     : [...heading("How sure"), ...wrap(passage.said.join(" "), COLUMNS), ...wrap(passage.next, COLUMNS)];
 }
 
+function tape(work: Work): readonly string[] {
+  const lines = tapeDoubtLines(openDoubts(work), work.unit);
+  return lines.length === 0
+    ? []
+    : [
+        ...heading(TAPE_DOUBTS_HEAD),
+        ...lines.flatMap((line) => hanging("  ! ", line)),
+        ...wrap(TAPE_DOUBTS_WHY, COLUMNS),
+      ];
+}
+
 function verdict(work: Work, plan: Plan): readonly string[] {
   const { failing, notes } = planDoubts(plan, work.unit);
-  const noted = notes.flatMap((note) => hanging("  - ", note));
+  const darts = printedDartsNote(plan, work.unit);
+  const noted = [...notes, ...(darts === null ? [] : [darts])].flatMap((note) => hanging("  - ", note));
   if (failing.length === 0)
     return [...heading("Checks"), `All ${plan.checks.length} checks on this plan hold.`, ...noted];
   return [
@@ -109,6 +124,7 @@ export function checklistText(work: Work, plan: Plan): string {
     ...hanging("", `Pattern: ${work.pattern.name}`),
     ...(work.invented ? ["Invented demo: no real person and no real pattern."] : []),
     ...sizes(work, plan),
+    ...tape(work),
     ...sure(work),
     ...verdict(work, plan),
     ...care(work, plan),

@@ -109,11 +109,20 @@ export const SAME_GIRTH = 0.01;
 
 // Darts and fullness.
 
-/** mm. A dart should stop this far short of the bust point at the least: nearer to it, it stands off as a point. */
+/** mm. A dart should stop this far short of the bust point, along its axis, at the least: nearer to it, it stands off as a point. */
 export const DART_STOP_LEAST = 10;
 
-/** mm. A dart should stop this far short of the bust point at the most: further off, its fullness falls beside the bust. */
+/** mm. A dart should stop this far short of the bust point, along its axis, at the most: further off, its fullness falls beside the bust. */
 export const DART_STOP_MOST = 60;
+
+/**
+ * mm. A dart's axis that passes the bust point by no more points at it (common practice, no source): one reading of where
+ * the bust point lies is no better.
+ */
+export const DART_ASIDE_USUAL = 10;
+
+/** mm. A dart's axis should pass the bust point by no more than this, about an inch: its room falls beside the bust (our own choice). */
+export const DART_ASIDE_MOST = 25;
 
 /** mm. A dart narrower than this cannot be sewn. */
 export const NARROWEST_DART = 3;
@@ -140,6 +149,24 @@ export const ON_TRIANGLE = 1e-6;
 /** mm. A bust difference this small is left alone (common practice, no source: half an inch). */
 export const BUST_LEFT_ALONE = 12;
 
+/** mm. What a length that the pattern prints is good to: it is rounded, and drawn by a hand (our own choice). */
+export const PRINTED_DOUBT = 5;
+
+/** mm. What a length of our own draft is good to, where the pattern prints none: patterns are drafted so far apart (our own choice). */
+export const DRAFTED_DOUBT = 8;
+
+/** Share (no unit). A length as short as a shoulder is so much surer where the pattern prints it (our own choice). */
+export const SHORT_SHARE = 0.5;
+
+/** Share of the tape's spread (no unit). A reading that far out may still be of a body just as the pattern's: nineteen of twenty are nearer. */
+export const AGREE_WITHIN = 2;
+
+/** Share (no unit). A wedge that gives less of itself where a measure runs is not reckoned up by it (our own choice). */
+export const LEAST_GAIN = 0.25;
+
+/** mm. An alteration that stands is told to differ from what the measures ask for only above this, and less of one is not worth a cut (our own choice). */
+export const STANDS_BY = 3;
+
 /** mm of harm. Two ways to cut a body that are nearer to each other are a tie: the weights of harm are known no better (our own choice). */
 export const HARM_TIE = 2;
 
@@ -154,6 +181,9 @@ export const PICK_CHANGES_TO = 0.05;
 
 /** mm. A bust point that is seen this far from where the measures put it is worth measuring again: one reading of a length is no better. */
 export const BUST_POINT_AGREEMENT = 10;
+
+/** mm. A marked bust point further than this from the measured one is to be measured again before a dart goes by it (our own choice). */
+export const BUST_POINT_REMEASURED = 25;
 
 /** Sizes. How far beyond the printed range a blend may be continued by the nearest grade. */
 export const EXTRAPOLATION_STEPS = 2;
@@ -187,6 +217,9 @@ export const LINE_BAND_WIDE = 3;
 /** mm. What amounts and entries are kept to, so that a field shows what is there. */
 export const KEPT_TO = 0.1;
 
+/** mm. A girth printed in centimetres and in inches is one girth when within this: charts round to whole and to half ones. */
+export const BOTH_UNITS_AGREEMENT = 13;
+
 /** mm. What a sewn seam may be out by in an answer: half of what amounts are kept to. */
 export const SEAM_KEPT = KEPT_TO / 2;
 
@@ -206,6 +239,9 @@ export const GIRTH_WORTH_TELLING = 1;
 
 /** mm. Girths of two bodies that are apart by less are called the same: no tape is good to it. */
 export const ALIKE_BY_TAPE = 5;
+
+/** mm. An opening that lets through less than this more than it must is told to be tried first: bodies and cloth do not give alike (our own choice). */
+export const OPENING_NEAR = 30;
 
 /** Share of the way between two lines (no unit). Nearer than this to a line is the line itself: no pencil is finer. */
 export const ON_THE_LINE = 0.005;

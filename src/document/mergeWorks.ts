@@ -7,15 +7,24 @@ import { isSameKind, type Alteration } from "../core/decisions/alteration";
 import type { Allowances } from "../core/decisions/allowances";
 import type { Collision } from "../core/decisions/collision";
 import { LIMITS } from "../core/decisions/limits";
-import type { Closure, Ease, Pattern } from "../core/decisions/pattern";
+import {
+  type Closure,
+  type Ease,
+  type Pattern,
+  type PrintedFigure,
+  type PrintedLength,
+  type PrintedLengths,
+} from "../core/decisions/pattern";
 import { compareSeen, isSeenOf, type SeenOfDart } from "../core/decisions/seenAtDart";
 import { isBefore } from "../core/decisions/tradeOrder";
+import type { Trusted } from "../core/decisions/trusted";
 import type { Picks, Work } from "../core/decisions/work";
 import type { MeasureName } from "../core/measures/measure";
 import type { MeasureSet, Readings, Tapes } from "../core/measures/tape";
 import type { SeamName } from "../core/pattern/piece";
 import { pickOn } from "../core/plan/commands";
 import { isSame } from "../core/same";
+import type { Mm } from "../core/units";
 import {
   collided,
   dictionary,
@@ -83,6 +92,7 @@ function mergeOfWorks(wrap: Wrap): Merge<Work> {
     sheetFormat: whole({ of: "sheetFormat" }),
     printerMargin: whole({ of: "printerMargin" }),
     tapes: wrap(present(mergeTapes)),
+    trusted: mergeTrusted,
     easeWanted: present(easeWanted),
     alterations: wrap(present(mergeAlterations)),
     seen: wrap(mergeSeen),
@@ -315,6 +325,51 @@ function keyedLines<T extends { readonly label: string }>(
 const sharedList = <T>(made: readonly T[], other: readonly T[]): readonly T[] =>
   made.length === other.length && made.every((one, at) => one === other[at]) ? other : made;
 
+/** What the pattern says of one length: for all sizes, and for each. */
+function mergePrinted(measure: PrintedLength): Merge<PrintedFigure | undefined> {
+  const of = (size: string | null) => whole<Mm | undefined>({ of: "printedLength", measure, size });
+  const bySize: Merge<PrintedFigure["bySize"]> = (versions, merging) => {
+    const merged = dictionary<Mm>(of)(
+      each(versions, (own) => own ?? {}),
+      merging,
+    );
+    if (Object.keys(merged).length > LIMITS.rows)
+      return collided(versions, merging, { of: "printedLength", measure, size: null });
+    return Object.keys(merged).length === 0 ? undefined : merged;
+  };
+  const parts = fields<PrintedFigure>({ all: of(null), bySize });
+  return (versions, merging) =>
+    threeWay(versions, () => {
+      const merged = parts(
+        each(versions, (own) => own ?? {}),
+        merging,
+      );
+      return Object.keys(merged).length === 0 ? undefined : merged;
+    });
+}
+
+const printedLengths = fields<PrintedLengths>({
+  backWaistLength: mergePrinted("backWaistLength"),
+  frontWaistLength: mergePrinted("frontWaistLength"),
+  shoulderLength: mergePrinted("shoulderLength"),
+  acrossBack: mergePrinted("acrossBack"),
+  acrossFront: mergePrinted("acrossFront"),
+  neckBaseGirth: mergePrinted("neckBaseGirth"),
+  bustPointWidth: mergePrinted("bustPointWidth"),
+  sideNeckToBustPoint: mergePrinted("sideNeckToBustPoint"),
+  underBustGirth: mergePrinted("underBustGirth"),
+  height: mergePrinted("height"),
+});
+
+const mergePrintedLengths: Merge<PrintedLengths | undefined> = (versions, merging) =>
+  threeWay(versions, () => {
+    const merged = printedLengths(
+      each(versions, (own) => own ?? {}),
+      merging,
+    );
+    return Object.keys(merged).length === 0 ? undefined : merged;
+  });
+
 const mergeParts = fields<Pattern>({
   name: whole({ of: "patternName" }),
   chart: present(
@@ -335,6 +390,7 @@ const mergeParts = fields<Pattern>({
   closure: whole<Closure | undefined>({ of: "closure" }),
   style: whole({ of: "style" }),
   strap: whole({ of: "strap" }),
+  lengths: mergePrintedLengths,
 });
 
 type Alterations = readonly Alteration[];
@@ -418,6 +474,34 @@ const allowanceFields = fields<Allowances>({
 const mergeAllowances: Merge<Allowances | undefined> = (versions, merging) =>
   threeWay(versions, () => {
     const merged = allowanceFields(
+      each(versions, (own) => own ?? {}),
+      merging,
+    );
+    return Object.keys(merged).length === 0 ? undefined : merged;
+  });
+
+const trusted = (measure: MeasureName) => whole<Trusted[MeasureName]>({ of: "trusted", measure });
+
+const trustedFields = fields<Trusted>({
+  bustGirth: trusted("bustGirth"),
+  upperChestGirth: trusted("upperChestGirth"),
+  underBustGirth: trusted("underBustGirth"),
+  waistGirth: trusted("waistGirth"),
+  hipGirth: trusted("hipGirth"),
+  height: trusted("height"),
+  bustPointWidth: trusted("bustPointWidth"),
+  sideNeckToBustPoint: trusted("sideNeckToBustPoint"),
+  backWaistLength: trusted("backWaistLength"),
+  frontWaistLength: trusted("frontWaistLength"),
+  neckBaseGirth: trusted("neckBaseGirth"),
+  shoulderLength: trusted("shoulderLength"),
+  acrossBack: trusted("acrossBack"),
+  acrossFront: trusted("acrossFront"),
+});
+
+const mergeTrusted: Merge<Trusted | undefined> = (versions, merging) =>
+  threeWay(versions, () => {
+    const merged = trustedFields(
       each(versions, (own) => own ?? {}),
       merging,
     );

@@ -6,7 +6,7 @@ import * as z from "zod/mini";
 import { PIECE_ORDER } from "../core/pattern/pieceSet";
 import { DART_HOMES, DART_NAMES } from "../core/pattern/dartNames";
 import { LIMITS } from "../core/decisions/limits";
-import { isSeenOf } from "../core/decisions/seenAtDart";
+import { DART_ANSWER_KEYS, isSeenOf } from "../core/decisions/seenAtDart";
 import type { Work } from "../core/decisions/work";
 
 // The built page's policy forbids code made of text, and even the probe whether it may be made.
@@ -33,6 +33,28 @@ const ease = z.strictObject({ bust: length, waist: length, hip: length });
 
 const buttons = z.int().check(z.gte(LIMITS.buttons.least), z.lte(LIMITS.buttons.most));
 
+const printed = z.exactOptional(
+  z.strictObject({
+    all: z.exactOptional(length),
+    bySize: z.exactOptional(
+      z.record(text, length).check(z.refine((record) => Object.keys(record).length <= LIMITS.rows)),
+    ),
+  }),
+);
+
+const printedLengths = z.strictObject({
+  backWaistLength: printed,
+  frontWaistLength: printed,
+  shoulderLength: printed,
+  acrossBack: printed,
+  acrossFront: printed,
+  neckBaseGirth: printed,
+  bustPointWidth: printed,
+  sideNeckToBustPoint: printed,
+  underBustGirth: printed,
+  height: printed,
+});
+
 const pattern = z.strictObject({
   name: text,
   chart: z.strictObject({
@@ -49,6 +71,7 @@ const pattern = z.strictObject({
   }),
   style: z.enum(STYLE_NAMES),
   strap: z.enum(["thin", "wide"]),
+  lengths: z.exactOptional(printedLengths),
 });
 
 const dart = z.strictObject({
@@ -69,7 +92,7 @@ const giveBack = z.strictObject({
   centreEnd: z.exactOptional(share),
 });
 
-const alteration = z.discriminatedUnion("kind", [
+const redraws = [
   z.strictObject({
     kind: z.literal("dartEnd"),
     id: text,
@@ -88,6 +111,11 @@ const alteration = z.discriminatedUnion("kind", [
     how: z.enum(["redraw", "offCentreSeam"]),
     giveBack,
   }),
+] as const;
+const redraw = z.discriminatedUnion("kind", redraws);
+
+const alteration = z.discriminatedUnion("kind", [
+  ...redraws,
   z.strictObject({ kind: z.literal("dartPivot"), id: text, dart, to: z.enum(DART_HOMES), share }),
   z.strictObject({ kind: z.literal("dartSplit"), id: text, dart, into: z.union([z.literal(2), z.literal(3)]) }),
   z.strictObject({ kind: z.literal("dartGather"), id: text, dart }),
@@ -102,6 +130,8 @@ const alteration = z.discriminatedUnion("kind", [
   }),
 ]);
 
+const sewnWith = z.array(redraw).check(z.maxLength(LIMITS.alterations));
+
 /** What is seen of one dart. */
 export const seenOfDartSchema = z.strictObject({
   ...dart.shape,
@@ -109,6 +139,8 @@ export const seenOfDartSchema = z.strictObject({
   pastBustPoint: length,
   tooFarToSide: length,
   pointed: z.enum(["pointed", "right", "flat"]),
+  sewn: z.exactOptional(sewnWith),
+  taken: z.exactOptional(z.strictObject({ answer: z.enum(DART_ANSWER_KEYS), redraws: sewnWith })),
 });
 
 /** One dart of one half is seen but one way. */
@@ -139,6 +171,24 @@ const measureSet = z.strictObject({
   }),
 });
 
+/** One length for each measure, or none. */
+const trusted = z.strictObject({
+  bustGirth: z.exactOptional(length),
+  upperChestGirth: z.exactOptional(length),
+  underBustGirth: z.exactOptional(length),
+  waistGirth: z.exactOptional(length),
+  hipGirth: z.exactOptional(length),
+  height: z.exactOptional(length),
+  bustPointWidth: z.exactOptional(length),
+  sideNeckToBustPoint: z.exactOptional(length),
+  backWaistLength: z.exactOptional(length),
+  frontWaistLength: z.exactOptional(length),
+  neckBaseGirth: z.exactOptional(length),
+  shoulderLength: z.exactOptional(length),
+  acrossBack: z.exactOptional(length),
+  acrossFront: z.exactOptional(length),
+});
+
 const allowance = z.exactOptional(z.number().check(z.gte(0), z.lte(LIMITS.allowance)));
 
 const allowances = z.strictObject({
@@ -162,6 +212,7 @@ export const workSchema = z.strictObject({
   unit: z.enum(["cm", "in"]),
   paper: z.enum(["A4", "Letter"]),
   tapes: z.array(measureSet).check(z.minLength(1), z.maxLength(LIMITS.tapes)),
+  trusted: z.exactOptional(trusted),
   age: z.exactOptional(z.number().check(z.gte(0), z.lte(LIMITS.age))),
   pattern,
   easeWanted: z.strictObject({

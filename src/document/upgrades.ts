@@ -47,9 +47,28 @@ function wearerMayBeNamed(work: unknown): unknown {
   return work;
 }
 
-/** Version 7 may hold what the pattern says of lengths, and her answers to advice: before it nothing was said of either. */
+/** Fits whose amounts were all round, or right across, also where they were for one half alone. */
+const WHOLE_FITS: readonly unknown[] = [
+  "sideSeamBust",
+  "sideSeamWaist",
+  "sideSeamHip",
+  "chestWidth",
+  "backWidth",
+  "backNeckGape",
+];
+
+/**
+ * Version 7 may hold what the pattern says of lengths, and her answers to advice: before it nothing was said of either. A fit
+ * for one half alone has the amount on that half: before it one that is measured all round had that of both.
+ */
 function adviceMayBeAnswered(work: unknown): unknown {
-  return work;
+  if (!isRecord(work) || !Array.isArray(work.alterations)) return work;
+  return { ...work, alterations: work.alterations.map(onItsHalf) };
+}
+
+function onItsHalf(alteration: unknown): unknown {
+  if (!isRecord(alteration) || alteration.half === undefined || !WHOLE_FITS.includes(alteration.fit)) return alteration;
+  return typeof alteration.amount === "number" ? { ...alteration, amount: alteration.amount / 2 } : alteration;
 }
 
 const isRecord = (value: unknown): value is Readonly<Record<string, unknown>> =>

@@ -5,7 +5,7 @@ import type { PieceName } from "../core/pattern/piece";
 import type { Plan, PlannedAlteration } from "../core/plan/plan";
 import type { SurgeryTrace } from "../core/surgery/cutAndMove";
 import type { Mm } from "../core/units";
-import { boundsOf, type Box } from "./layout";
+import { around, boundsOf, type Box } from "./layout";
 import { alterationMarks, transformAt } from "./surgeryMarks";
 
 export interface BustCuts {
@@ -61,13 +61,3 @@ function cutsOf(what: BustWhat, trace: AlterationTrace): readonly BustCuts[] {
 
 const areaOf = (surgery: readonly SurgeryTrace[], piece: PieceName): number =>
   surgery.filter((one) => one.piece === piece).reduce((sum, { area }) => sum + area, 0);
-
-function around(a: Box, b: Box): Box {
-  const [x, y] = [Math.min(a.x, b.x), Math.min(a.y, b.y)];
-  return {
-    x,
-    y,
-    width: Math.max(a.x + a.width, b.x + b.width) - x,
-    height: Math.max(a.y + a.height, b.y + b.height) - y,
-  };
-}

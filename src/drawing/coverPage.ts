@@ -1,12 +1,22 @@
 /** The first page: what the sheet is, what to mind, how to join it, the test squares and a map of the pages. */
-import { sheetPoint } from "../core/geometry/point";
+import { boundsOfPoints } from "../core/geometry/bounds";
+import { sheetPoint, shift } from "../core/geometry/point";
 import type { SheetLayout } from "../core/sheets/layout";
 import { TEST_INCH } from "../core/sheets/testSquares";
-import type { Mm } from "../core/units";
-import { BEFORE_KEY, doubtsTitle, LINE_KEY, MARK_KEY, OVERLAY_LINES, printedKey } from "../words/sheets";
-import { shortened, wrapped } from "./fitLines";
+import { radians, type Mm } from "../core/units";
+import {
+  BEFORE_KEY,
+  doubtsTitle,
+  lineKey,
+  markKey,
+  OVERLAY_LINES,
+  OVERLAY_MARKS,
+  printedKey,
+  type Paged,
+} from "../words/sheets";
+import { shortened, textWidth, wrapped } from "./fitLines";
 import type { Ink, InkGroup, InkPage, InkRole } from "./ink";
-import { sheetLine, sheetText } from "./inkShapes";
+import { sheetLine, sheetRect, sheetText } from "./inkShapes";
 import { scaledInk } from "./placeInk";
 import { sheetMap, type SheetPiece } from "./sheetPages";
 import { testSquare } from "./testSquare";
@@ -25,14 +35,16 @@ export interface CoverWords {
 /** Which lines are explained besides those that every piece has. */
 export interface CoverKey {
   readonly overlay: boolean;
+  readonly paged: Paged;
   readonly before: boolean;
   readonly printed: readonly { readonly label: string; readonly size: number }[];
 }
 
-const BODY: Mm = 3.1;
+/** 9 points: as small as is read on a table. */
+const BODY: Mm = 3.2;
 const LEADING: Mm = 4.1;
 /** A map lower than this goes on a page of its own. */
-const LEAST_MAP: Mm = 56;
+const LEAST_MAP: Mm = 50;
 /** Between the test squares and what stands beside them. */
 const BESIDE: Mm = 6;
 
@@ -81,12 +93,15 @@ class Flow {
   }
 }
 
-/** All of the first pages but the map, within a box; `end` is how far down the last of them comes. */
+/**
+ * All of the first pages but the map, within a box; `end` is how far down the last of them comes, `room` what is left there
+ * beside the squares.
+ */
 export function coverInk(
   box: CoverBox,
   words: CoverWords,
   key: CoverKey,
-): { readonly pages: readonly (readonly Ink<"sheet">[])[]; readonly end: Mm } {
+): { readonly pages: readonly (readonly Ink<"sheet">[])[]; readonly end: Mm; readonly room: CoverBox | null } {
   const flow = new Flow(box);
   flow.write(words.kind);
   flow.write(words.name, { size: 7, bold: true });
@@ -105,8 +120,9 @@ export function coverInk(
   // The squares, and beside them what each line and mark means.
   const wide = box.width - TEST_INCH - BESIDE;
   const rows = keyRows(wide, key);
-  const isBeside = wide >= LEAST_KEY;
-  flow.need(TEST_INCH + 2);
+  const tall = Math.max(TEST_INCH, rows.length * LEADING) + 2;
+  const isBeside = wide >= LEAST_KEY && tall <= box.height;
+  flow.need(isBeside ? tall : TEST_INCH + 2);
   flow.add(...testSquare(box.x, flow.y));
   if (!isBeside) flow.skip(TEST_INCH + 3);
   const top = flow.y;
@@ -117,20 +133,22 @@ export function coverInk(
     flow.add(...row(left, flow.y - LEADING * 0.25));
   }
   flow.y = isBeside ? Math.max(flow.y, top + TEST_INCH) : flow.y;
-  return { pages: flow.pages, end: flow.y };
+  const beside = { x: left, y: top + rows.length * LEADING + 2, width: wide, height: 0 };
+  const room = isBeside ? { ...beside, height: top + TEST_INCH - beside.y } : null;
+  return { pages: flow.pages, end: flow.y, room };
 }
 
 /** The key stands beside the squares where there is this much room for it, else below them. */
 const LEAST_KEY: Mm = 50;
 /** One sample of a line with its words. */
 const SAMPLE: Mm = 13;
-const COLUMN: Mm = 42;
+const COLUMN: Mm = 46;
 
 type Row = (x: Mm, y: Mm) => readonly Ink<"sheet">[];
 
-function keyRows(width: Mm, { overlay, before, printed }: CoverKey): readonly Row[] {
+function keyRows(width: Mm, { overlay, paged, before, printed }: CoverKey): readonly Row[] {
   const lines: readonly { readonly role: InkRole; readonly words: string; readonly size?: number }[] = [
-    ...(overlay ? OVERLAY_LINES : LINE_KEY),
+    ...(overlay ? OVERLAY_LINES : lineKey(paged)),
     ...(before ? [{ role: "before" as const, words: BEFORE_KEY }] : []),
     ...printed.map(({ label, size }) => ({ role: "printed" as const, words: printedKey(label), size })),
   ];
@@ -144,14 +162,16 @@ function keyRows(width: Mm, { overlay, before, printed }: CoverKey): readonly Ro
           const line = sheetLine(role, [sheetPoint(left, y - 1), sheetPoint(left + SAMPLE, y - 1)]);
           return [
             size === undefined ? line : { ...line, size },
-            sheetText("note", left + SAMPLE + 2, y, shortened(words, width / columns - SAMPLE - 3, 2.7), { size: 2.7 }),
+            sheetText("note", left + SAMPLE + 2, y, shortened(words, width / columns - SAMPLE - 3, BODY), {
+              size: BODY,
+            }),
           ];
         }),
   );
-  const marks = MARK_KEY[overlay ? "overlay" : "pieces"].flatMap((sentence) => wrapped(sentence, width, 2.7));
+  const marks = (overlay ? OVERLAY_MARKS : markKey(paged)).flatMap((sentence) => wrapped(sentence, width, BODY));
   return [
     ...rows,
-    ...marks.map((text): Row => (x, y) => [sheetText("note", x, y, text, { size: 2.7 })]),
+    ...marks.map((text): Row => (x, y) => [sheetText("note", x, y, text, { size: BODY })]),
   ];
 }
 
@@ -164,11 +184,35 @@ export function mapInk(
 ): readonly Ink<"sheet">[] {
   const scale = Math.min(box.width / layout.width, box.height / layout.height, 0.5);
   const dx = box.x + (box.width - layout.width * scale) / 2;
-  const ink = scaledInk(sheetMap(layout, outlines, overlap, Math.min(26, 3.4 / scale)), scale, dx, box.y);
-  return ink.map((one) => (one.kind === "text" ? { ...one, size: Math.max(one.size, LEAST_MAP_TYPE) } : one));
+  const small = (ink: readonly Ink<"sheet">[]): readonly Ink<"sheet">[] => scaledInk(ink, scale, dx, box.y);
+  return [
+    ...small(sheetMap(layout, [], overlap, Math.max(MAP_TYPE / scale, Math.min(26, 3.4 / scale)))),
+    ...outlines.flatMap(({ ink }) => namedWithin(small(ink))),
+  ];
 }
 
-const LEAST_MAP_TYPE: Mm = 2;
+/** Names on the map, mm (9 points). */
+const MAP_TYPE: Mm = 3.2;
+
+/** A piece of the map with its name as large as is read: along the piece where it is too narrow, in lines where it is short. */
+function namedWithin(ink: readonly Ink<"sheet">[]): readonly Ink<"sheet">[] {
+  const { min, max } = boundsOfPoints(
+    ink.flatMap((one) => (one.kind === "line" ? one.edges.flatMap(({ a, b }) => [a, b]) : [])),
+  );
+  const [width, height] = [max.x - min.x, max.y - min.y];
+  return ink.flatMap((one): readonly Ink<"sheet">[] => {
+    if (one.kind === "line") return [one];
+    const longest = Math.max(...one.text.split(" ").map((word) => textWidth(word, MAP_TYPE)));
+    const isUpright = longest > width && height > width;
+    const lines = wrapped(one.text, Math.max(longest, isUpright ? height : width), MAP_TYPE);
+    const turn = isUpright ? -Math.PI / 2 : 0;
+    return lines.map((text, index) => {
+      const down = (index - (lines.length - 1) / 2) * MAP_TYPE * 1.15 + MAP_TYPE / 3;
+      const at = isUpright ? shift(one.at, down, 0) : shift(one.at, 0, down);
+      return { ...one, at, text, size: MAP_TYPE, turn: radians(turn) };
+    });
+  });
+}
 
 const wholeGroup = (id: string, label: string, ink: readonly Ink<"sheet">[]): InkGroup => ({
   id,
@@ -179,7 +223,13 @@ const wholeGroup = (id: string, label: string, ink: readonly Ink<"sheet">[]): In
   ink,
 });
 
-/** The first page of a tiled sheet; a second one where all that is to be said leaves no room for the map. */
+/** Words stay so far within the frame, mm. */
+const WITHIN: Mm = 3;
+
+/**
+ * The first page of a tiled sheet, the map below what is said or beside its test squares; a second one where neither place
+ * is large enough. Every page has the thin frame that tells whether the paper is large enough.
+ */
 export function coverPages(
   paper: { readonly width: Mm; readonly height: Mm },
   margin: Mm,
@@ -187,16 +237,22 @@ export function coverPages(
   key: CoverKey,
   map: (box: CoverBox) => readonly Ink<"sheet">[],
 ): readonly InkPage[] {
-  const box = { x: margin, y: margin, width: paper.width - 2 * margin, height: paper.height - 2 * margin };
-  const { pages, end } = coverInk(box, words, key);
-  const left = box.y + box.height - end - 6;
-  const isApart = left < LEAST_MAP;
-  const room = isApart ? box : { ...box, y: end + 6, height: left };
-  const mapGroup = wholeGroup("map", "Map of the pages", map(room));
+  const frame = sheetRect("frame", margin, margin, paper.width - 2 * margin, paper.height - 2 * margin);
+  const inside = margin + WITHIN;
+  const box = { x: inside, y: inside, width: paper.width - 2 * inside, height: paper.height - 2 * inside };
+  const { pages, end, room: beside } = coverInk(box, words, key);
+  const below = { ...box, y: end + 4, height: box.y + box.height - end - 4 };
+  const room = [below, ...(beside === null ? [] : [beside])].find(({ height }) => height >= LEAST_MAP) ?? null;
+  const mapGroup = wholeGroup("map", "Map of the pages", map(room ?? box));
+  const framed = wholeGroup("frame", "Edge of the page", [frame]);
   const about = pages.map((ink, index): InkPage => ({
     name: index === 0 ? "About" : `About ${index + 1}`,
     ...paper,
-    groups: [wholeGroup("about", words.kind, ink), ...(isApart || index < pages.length - 1 ? [] : [mapGroup])],
+    groups: [
+      framed,
+      wholeGroup("about", words.kind, ink),
+      ...(room === null || index < pages.length - 1 ? [] : [mapGroup]),
+    ],
   }));
-  return isApart ? [...about, { name: "Map", ...paper, groups: [mapGroup] }] : about;
+  return room === null ? [...about, { name: "Map", ...paper, groups: [framed, mapGroup] }] : about;
 }

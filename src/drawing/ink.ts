@@ -17,6 +17,8 @@ export type InkRole =
   | "notch"
   | "grain"
   | "level"
+  /** Where the piece is cut across to be lengthened or shortened. */
+  | "lengthen"
   /** Bust point, ends of darts, buttons. */
   | "mark"
   /** A printed size, under the wearer's line: its dash tells which. */

@@ -123,7 +123,7 @@ export function boundsOf(piece: Piece): Box {
   return { x: min.x, y: min.y, width: max.x - min.x, height: max.y - min.y };
 }
 
-function around(a: Box | undefined, b: Box): Box {
+export function around(a: Box | undefined, b: Box): Box {
   if (a === undefined) return b;
   const x = Math.min(a.x, b.x);
   const y = Math.min(a.y, b.y);

@@ -1,26 +1,30 @@
 /** A true-scale piece as ink, in its own frame: what is drawn and written on it. */
 import { isInRing, type Lines } from "../core/cutting/room";
 import { isFoldedDown } from "../core/dart/dartCap";
-import type { TrueDart, TruePiece, Notch } from "../core/cutting/truePiece";
-import { lineEdge, type EdgeCurve } from "../core/geometry/edgeCurve";
-import { between, distance, midpoint, shift, type PiecePoint } from "../core/geometry/point";
-import { segmentIntersections, segmentNearest } from "../core/geometry/segment";
+import { notchDepth } from "../core/cutting/notches";
+import type { Notch, NotchCut, TrueDart, TruePiece } from "../core/cutting/truePiece";
+import { foldOf } from "../core/cutting/truePieces";
+import { edgeFlatten, lineEdge, type EdgeCurve } from "../core/geometry/edgeCurve";
+import { between, directionOf, distance, midpoint, polar, shift, type PiecePoint } from "../core/geometry/point";
+import { lineDistance, segmentIntersections, segmentNearest } from "../core/geometry/segment";
 import { outlineOf } from "../core/pattern/ring";
 import { legsOf } from "../core/dart/bowedLegs";
 import type { Piece } from "../core/pattern/piece";
 import { invariant } from "../core/result";
-import { NEARLY_UPRIGHT, ON_FOLD, SAME_LINE } from "../core/tolerance";
-import { radians, type Mm } from "../core/units";
+import { LEVEL_KEPT, ON_FOLD, SAME_LINE, WORDS_ACCURACY } from "../core/tolerance";
+import { radians, type Mm, type Radians } from "../core/units";
 import {
   BUST_POINT_WORDS,
-  centreSeamWords,
   dartFoldWords,
   foldWords,
   GATHER_WORDS,
   GRAIN_WORDS,
+  LENGTHEN_WORDS,
   levelLineWords,
-  OPENING_WORDS,
+  openingWords,
+  seamNameWords,
 } from "../words/truePaper";
+import { alongLine, obstaclesOf, readable } from "./alongLine";
 import type { Ink, InkLine, InkRole, InkText } from "./ink";
 import { fitLines, textWidth } from "./fitLines";
 import { circleEdges } from "./inkShapes";
@@ -28,8 +32,8 @@ import { circleEdges } from "./inkShapes";
 type PieceInk = Ink<"piece">;
 
 const NO_TURN = radians(0);
-/** Small writing on a piece, mm (about 8 points). */
-const SMALL: Mm = 2.9;
+/** Small writing on a piece, mm (9 points). */
+const SMALL: Mm = 3.2;
 
 const chain = (role: InkRole, edges: readonly EdgeCurve<"piece">[], closed = false): InkLine<"piece"> => ({
   kind: "line",
@@ -73,22 +77,89 @@ export interface PieceInkOptions {
 
 /** All of a piece, its printed sizes left out. */
 export function pieceInk(piece: TruePiece, { title, allowances, borders = [] }: PieceInkOptions): readonly PieceInk[] {
-  return [
-    ...(allowances ? stitchInk(piece) : []),
-    ...cutInk(piece, allowances),
+  const named = titleInk(piece, title);
+  const inside = [
     ...foldInk(piece, borders),
-    ...centreSeamInk(piece),
-    ...piece.levels.flatMap(({ level, points }) => levelInk(points, levelLineWords(level))),
+    ...piece.levels.flatMap(({ level, points }) => levelInk(points, levelLineWords(level, isBent(points)))),
     ...piece.darts.flatMap((dart) => dartInk(dart, piece.name)),
     ...piece.dots.map((at): PieceInk => ({ ...circle(at, 1.1, "mark"), filled: true })),
-    ...piece.notches.flatMap(notchInk),
+    ...piece.notches.flatMap((notch) => notchInk(notch, piece)),
     ...grainInk(piece.grain),
     ...(piece.bustPoint === null ? [] : bustPointInk(piece.bustPoint, piece)),
     ...piece.drills.flatMap((drill) =>
       drill.what === "button" ? buttonInk(drill.at, drill.hole) : drillInk(drill.at),
     ),
-    ...titleInk(piece, title),
   ];
+  const lengthen = lengthenInk(piece, [...inside, ...named], borders);
+  return [
+    ...(allowances ? stitchInk(piece) : []),
+    ...cutInk(piece, allowances),
+    ...inside,
+    ...lengthen,
+    ...seamNamesInk(piece, [...inside, ...lengthen, ...named], borders),
+    ...named,
+  ];
+}
+
+/** A line of the body that is drawn with a bend: straight once the dart that it passes is shut. */
+const isBent = (points: readonly PiecePoint[]): boolean => {
+  const [first, last] = [points[0], points.at(-1)];
+  return (
+    first !== undefined && last !== undefined && points.some((p) => Math.abs(lineDistance(p, first, last)) > LEVEL_KEPT)
+  );
+};
+
+const ringOf = ({ stitch }: TruePiece): readonly PiecePoint[] =>
+  stitch.flatMap((edge) => edgeFlatten(edge, WORDS_ACCURACY).slice(1));
+
+/** What each seam is called, and how it opens, where there is room for it along the seam. */
+function seamNamesInk(piece: TruePiece, drawn: readonly PieceInk[], borders: Lines): readonly PieceInk[] {
+  const ring = ringOf(piece);
+  const taken: PieceInk[] = [...drawn];
+  return piece.seams.flatMap((run): readonly PieceInk[] => {
+    for (const text of seamNameWords(run, piece)) {
+      const place = alongLine(run.edges, text, SMALL, { ring, lines: [...obstaclesOf(taken), ...borders] });
+      if (place === null) continue;
+      const ink = words("stitch", place.at, text, { anchor: "middle", turn: place.turn });
+      taken.push(ink);
+      return [ink];
+    }
+    return [];
+  });
+}
+
+/** Half of how far the two lines stand apart between which a piece is cut across, mm. */
+const LENGTHEN_APART: Mm = 1.5;
+/** They stop so far from what is written large, mm. */
+const LENGTHEN_CLEAR: Mm = 3;
+
+/** Two lines across the piece, broken where the title stands, and what they are for. */
+function lengthenInk(piece: TruePiece, drawn: readonly PieceInk[], borders: Lines): readonly PieceInk[] {
+  const { title, lengthen } = piece;
+  const ring = ringOf(piece);
+  const [left, right] = [-1, 1].map((side) => title.centre.x + side * (title.width / 2 + LENGTHEN_CLEAR));
+  return lengthen.flatMap((ends): readonly PieceInk[] => {
+    const [a, b] = ends[0].x <= ends[1].x ? ends : [ends[1], ends[0]];
+    const isCrossing = Math.abs(midpoint(a, b).y - title.centre.y) < title.height / 2 + LENGTHEN_CLEAR;
+    const at = (x: number): PiecePoint => between(a, b, (x - a.x) / (b.x - a.x));
+    const parts: readonly (readonly [PiecePoint, PiecePoint])[] =
+      isCrossing && left !== undefined && right !== undefined && left > a.x && right < b.x
+        ? [
+            [a, at(left)],
+            [at(right), b],
+          ]
+        : [[a, b]];
+    const lines = parts.flatMap(([from, to]) =>
+      [-LENGTHEN_APART, LENGTHEN_APART].map((by) => polyline("lengthen", [shift(from, 0, by), shift(to, 0, by)])),
+    );
+    // Above the upper line: seen from its right end, that is on the side where words are set.
+    const longest = parts.toSorted((p, q) => distance(...q) - distance(...p))[0] ?? [a, b];
+    const upper = lineEdge(shift(longest[1], 0, -LENGTHEN_APART), shift(longest[0], 0, -LENGTHEN_APART));
+    const place = alongLine([upper], LENGTHEN_WORDS, SMALL, { ring, lines: [...obstaclesOf(drawn), ...borders] });
+    return place === null
+      ? lines
+      : [...lines, words("lengthen", place.at, LENGTHEN_WORDS, { anchor: "middle", turn: place.turn })];
+  });
 }
 
 /** A piece of another size or from before, as one thin line with its darts. */
@@ -185,14 +256,10 @@ const BRACKET_ENDS = [0.2, 0.8] as const;
 const FOLD_WORDS: Mm = 3.6;
 
 function foldInk(piece: TruePiece, borders: Lines): readonly PieceInk[] {
-  const [first, last] = [piece.fold[0], piece.fold.at(-1)];
-  if (first === undefined || last === undefined) return [];
+  const fold = foldOf(piece);
+  if (fold === null) return [];
   // From the cutting line above to the one below.
-  const ends = piece.notches
-    .filter(({ kind }) => kind === "centre")
-    .map(({ cut }) => cut)
-    .toSorted((p, q) => p.y - q.y);
-  const [from, to] = [ends[0] ?? first.a, ends.at(-1) ?? last.b];
+  const [from, to] = fold;
   const inside = piece.grain[0].x > from.x ? 1 : -1;
   const text = foldWords(piece);
   const at = wordsAlong(from, to, textWidth(text, FOLD_WORDS, true), borders);
@@ -238,19 +305,6 @@ function wordsAlong(from: PiecePoint, to: PiecePoint, length: Mm, borders: Lines
   return between(from, to, 0.5);
 }
 
-/** What a centre line is that is cut with an allowance. */
-function centreSeamInk({ name, centreSeam, grain }: TruePiece): readonly PieceInk[] {
-  const longest = centreSeam.toSorted((p, q) => distance(q.a, q.b) - distance(p.a, p.b))[0];
-  if (longest === undefined || distance(longest.a, longest.b) < 40) return [];
-  const inside = grain[0].x > longest.a.x ? 1 : -1;
-  return [
-    words("stitch", shift(midpoint(longest.a, longest.b), inside > 0 ? 4 : -1.6, 0), centreSeamWords(name), {
-      anchor: "middle",
-      turn: radians(-Math.PI / 2),
-    }),
-  ];
-}
-
 /** A small filled head that points one way, its tip at a point. */
 function arrowHead(tip: PiecePoint, ux: number, uy: number): InkLine<"piece"> {
   const [back, side] = [3.2, 1.1];
@@ -275,10 +329,13 @@ function levelInk(points: readonly PiecePoint[], name: string): readonly PieceIn
   const last = points.at(-1);
   const before = points.at(-2);
   if (last === undefined || before === undefined) return [];
-  const inward = last.x >= before.x ? -1 : 1;
+  // Along its last stretch, read as it lies.
+  const way = directionOf(before, last);
+  const turn = readable(way);
+  const at = polar(polar(last, radians(way + Math.PI), 4), radians(turn - Math.PI / 2), 1.2);
   return [
     polyline("level", points),
-    words("level", shift(last, 4 * inward, -1.2), name, { anchor: inward < 0 ? "end" : "start", size: 2.6 }),
+    words("level", at, name, { anchor: Math.cos(turn - way) > 0 ? "end" : "start", turn }),
   ];
 }
 
@@ -309,46 +366,48 @@ function dartInk({ name, legs, fold, mouth, gathered }: TrueDart, piece: TruePie
 /** Along the fold near the mouth, where the dart is wide; never upside down. */
 function dartFoldInk([end, tip]: readonly [PiecePoint, PiecePoint], text: string): PieceInk {
   const way = Math.atan2(tip.y - end.y, tip.x - end.x);
-  // Read from the left or from below, as a page is turned.
-  const turn =
-    way > Math.PI / 2 - NEARLY_UPRIGHT ? way - Math.PI : way < -Math.PI / 2 - NEARLY_UPRIGHT ? way + Math.PI : way;
+  const turn = readable(radians(way));
   const at = between(end, tip, 0.68);
   return words("dartFold", shift(at, Math.sin(turn) * 0.9, -Math.cos(turn) * 0.9), text, {
     anchor: "middle",
-    turn: radians(turn),
-    size: 2.5,
+    turn,
   });
 }
 
-/** How deep a notch goes from the cutting line, mm: never to the stitch line, where it would open the seam. */
-const NOTCH_DEPTH: Mm = 5;
-const NOTCH_SHARE = 0.6;
 /** Without an allowance it is a tick inside the line. */
 const TICK: Mm = 4;
 
-function notchInk({ kind, number, outward, stitch, cut }: Notch): readonly PieceInk[] {
+/** Inward, from the edge that is cut. */
+function inwardOf({ stitch, cut }: NotchCut, outward: Radians): readonly [x: number, y: number] {
   const allowance = distance(stitch, cut);
-  const hasRoom = allowance > SAME_LINE;
-  // Inward, from the edge that is cut.
-  const [ux, uy] = hasRoom
+  return allowance > SAME_LINE
     ? [(stitch.x - cut.x) / allowance, (stitch.y - cut.y) / allowance]
     : [-Math.cos(outward), -Math.sin(outward)];
-  const inner = shift(
-    cut,
-    ux * (hasRoom ? Math.min(NOTCH_DEPTH, allowance * NOTCH_SHARE) : TICK),
-    uy * (hasRoom ? Math.min(NOTCH_DEPTH, allowance * NOTCH_SHARE) : TICK),
-  );
-  const tick = polyline("notch", [cut, inner]);
-  if (kind === "dart" || kind === "centre") return [tick];
+}
+
+function notchInk(notch: Notch, piece: TruePiece): readonly PieceInk[] {
+  const { kind, number, outward, stitch, seam } = notch;
+  const hasRoom = distance(stitch, notch.cut) > SAME_LINE;
+  const cuts = (notch.twins ?? [notch]).flatMap((one) => {
+    const [ux, uy] = inwardOf(one, outward);
+    const depth = hasRoom ? notchDepth(one) : TICK;
+    const inner = shift(one.cut, ux * depth, uy * depth);
+    const tick = polyline("notch", [one.cut, inner]);
+    if (kind === "dart" || kind === "centre") return [tick];
+    const arm = (side: 1 | -1): PiecePoint => shift(one.cut, -uy * 1.8 * side, ux * 1.8 * side);
+    return [tick, polyline("notch", [arm(1), inner, arm(-1)])];
+  });
+  if (kind !== "seam" && kind !== "opening") return cuts;
   // The number stands inside the stitch line, where the scissors do not come.
+  const [ux, uy] = inwardOf(notch, outward);
   const at = shift(stitch, ux * (hasRoom ? 3.4 : 3.4 + TICK), uy * (hasRoom ? 3.4 : 3.4 + TICK) + 1.2);
   const isOpening = kind === "opening";
+  const opens = piece.seams.find((run) => run.seam === seam)?.opens ?? null;
   return [
-    tick,
-    polyline("notch", [shift(cut, -uy * 1.8, ux * 1.8), inner, shift(cut, uy * 1.8, -ux * 1.8)]),
-    words("notch", at, isOpening ? OPENING_WORDS : String(number), {
+    ...cuts,
+    words("notch", at, isOpening ? openingWords(opens) : String(number), {
       anchor: isOpening ? (ux >= 0 ? "start" : "end") : "middle",
-      size: isOpening ? 3 : 4,
+      size: isOpening ? SMALL : 4,
       bold: true,
     }),
   ];

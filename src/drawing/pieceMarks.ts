@@ -1,12 +1,14 @@
 /** One piece as marks to draw: path data in the piece frame, mm. */
 import { legsOf } from "../core/dart/bowedLegs";
-import { dartCap } from "../core/dart/dartCap";
+import { dartCap, dartCapOf } from "../core/dart/dartCap";
 import { isInOutline } from "../core/geometry/outline";
-import { midpoint, piecePoint, type PiecePoint } from "../core/geometry/point";
-import { edgeReverse } from "../core/geometry/edgeCurve";
+import { distance, midpoint, piecePoint, type PiecePoint } from "../core/geometry/point";
+import { edgeReverse, type EdgeCurve } from "../core/geometry/edgeCurve";
 import { outlinePath, chainPath } from "../core/geometry/svgPath";
 import { pointOf, type DartName, type Piece, type PieceName } from "../core/pattern/piece";
 import { curveOf, outlineOf } from "../core/pattern/ring";
+import { invariant } from "../core/result";
+import { SAME_POINT } from "../core/tolerance";
 import { boundsOf } from "./layout";
 
 interface DartMarks {
@@ -45,13 +47,12 @@ export function pieceMarks(piece: Piece): PieceMarks {
     const apex = pointOf(piece, dart.apex);
     const inner = pointOf(piece, dart.inner);
     const outer = pointOf(piece, dart.outer);
-    const cap = dartCap(piece, dart.name);
-    const tip = cap[1] ?? midpoint(inner, outer);
+    const [, tip] = dartCap(piece, dart.name);
     return {
       dart: dart.name,
       legs: dart.gathered === true ? gathersOf(inner, outer) : legsPath(piece, dart.name),
       fold: dart.gathered === true ? "" : polyline([apex, tip]),
-      cap: polyline(cap),
+      cap: chainPath(dartCapOf(piece, dart.name).halves.flat()),
       apex,
       inner,
       outer,
@@ -143,16 +144,18 @@ function stitchPath(piece: Piece): string {
     const curve = curveOf(piece, edge);
     if (path === "") path = `M${written(curve.a)}`;
     if (edge.mouthOf !== null) {
-      const tip = dartCap(piece, edge.mouthOf)[1];
-      if (tip !== undefined) path += `L${written(tip)}`;
-      path += `L${written(curve.b)}`;
-    } else {
-      // The move to the start of each chain is dropped, so that the pieces make one path.
-      const chain = chainPath([curve]);
-      path += chain.slice(chain.search(/[LC]/));
-    }
+      const cap = dartCapOf(piece, edge.mouthOf).halves.flat();
+      const isAlong = distance(invariant(cap[0], "cap").a, curve.a) < SAME_POINT;
+      path += onward(isAlong ? cap : cap.map((one) => edgeReverse(one)).toReversed());
+    } else path += onward([curve]);
   }
   return `${path}Z`;
+}
+
+/** The move to the start of a chain is dropped, so that chains make one path. */
+function onward(chain: readonly EdgeCurve<"piece">[]): string {
+  const path = chainPath(chain);
+  return path.slice(path.search(/[LC]/));
 }
 
 export const polyline = (points: readonly PiecePoint[]): string => {

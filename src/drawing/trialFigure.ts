@@ -3,9 +3,11 @@
  * centre line, basques under them, darts and seams shown. For paper, to draw pins and folds on.
  */
 import type { Half } from "../core/decisions/alteration";
+import { edgePointAt } from "../core/geometry/edgeCurve";
 import { distance, midpoint, type PiecePoint } from "../core/geometry/point";
 import { isBasque, isFrontPiece } from "../core/pattern/pieceGroups";
 import type { Piece } from "../core/pattern/piece";
+import { outlineOf } from "../core/pattern/ring";
 import type { Plan } from "../core/plan/plan";
 import type { Mm } from "../core/units";
 import { boundsOf, type Box } from "./layout";
@@ -21,8 +23,9 @@ interface TrialPiece {
   /** Where a strap is sewn on: its two edges on the way over the shoulder; "" where there is none. */
   readonly strap: string;
   readonly bustPoint: PiecePoint | null;
-  /** How far it is moved down to hang where it is sewn, mm. */
+  /** How far it is moved down, and away from the centre, to lie where it is sewn and over no other, mm. */
   readonly down: Mm;
+  readonly across: Mm;
 }
 
 export interface TrialHalf {
@@ -79,6 +82,8 @@ function laid(pieces: readonly Piece[], plan: Plan): readonly Laid[] {
     const strap = strapOf(piece);
     const bounds = boundsOf(piece);
     const down = isBasque(piece.name) ? foot + APART - bounds.y : 0;
+    const inside = piece.name === "sideFront" ? pieces.find(({ name }) => name === "centreFront") : undefined;
+    const across = inside === undefined ? 0 : asideOf(inside, piece);
     const top = Math.min(bounds.y, ...strap.map(({ y }) => y)) + down;
     return {
       drawn: {
@@ -89,10 +94,33 @@ function laid(pieces: readonly Piece[], plan: Plan): readonly Laid[] {
         strap: strap.length === 0 ? "" : polyline(strap.slice(0, 2)) + polyline(strap.slice(2)),
         bustPoint: piece.name === plan.bustPiece ? (plan.bustPoint.own ?? plan.bustPoint.printed) : null,
         down,
+        across,
       },
-      box: { x: bounds.x, y: top, width: bounds.width, height: bounds.y + bounds.height + down - top },
+      box: { x: bounds.x + across, y: top, width: bounds.width, height: bounds.y + bounds.height + down - top },
     };
   });
+}
+
+/** How finely two pieces beside one another are looked along, mm. */
+const LEVEL: Mm = 4;
+
+/** The furthest x of a piece on each level, one way or the other. */
+function reachOf(of: Piece, most: (a: Mm, b: Mm) => Mm): ReadonlyMap<number, Mm> {
+  const reach = new Map<number, Mm>();
+  const points = outlineOf(of).flatMap((edge) => Array.from({ length: 80 }, (_, i) => edgePointAt(edge, i / 80)));
+  for (const { x, y } of points) {
+    const level = Math.round(y / LEVEL);
+    reach.set(level, most(reach.get(level) ?? x, x));
+  }
+  return reach;
+}
+
+/** How far a piece goes aside so that at no level it comes nearer to the one inside it than two seam lines are seen apart. */
+function asideOf(inside: Piece, piece: Piece): Mm {
+  const outer = reachOf(inside, Math.max);
+  const inner = reachOf(piece, Math.min);
+  const overlaps = [...inner].map(([level, x]) => (outer.get(level) ?? -Infinity) - x);
+  return Math.max(0, Math.max(...overlaps) + APART);
 }
 
 /** From each end of the strap's seam towards where it goes over the shoulder, as wide there as where it is sewn on. */

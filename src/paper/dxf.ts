@@ -9,9 +9,11 @@
  */
 import { edgeFlatten, type EdgeCurve } from "../core/geometry/edgeCurve";
 import type { PiecePoint } from "../core/geometry/point";
-import type { Notch, TruePiece } from "../core/cutting/truePiece";
+import { notchDepth } from "../core/cutting/notches";
+import type { NotchCut, TruePiece } from "../core/cutting/truePiece";
+import { foldOf } from "../core/cutting/truePieces";
 import { CUTTING_ACCURACY } from "../core/tolerance";
-import type { Mm } from "../core/units";
+import type { Mm, Radians } from "../core/units";
 import { capital, pieceWords } from "../words/terms/names";
 import { plainLetters } from "./plainLetters";
 
@@ -154,11 +156,12 @@ function block(piece: TruePiece, name: string, options: DxfOptions): Group[] {
     ...([[0, "BLOCK"], [8, "0"], [2, name], [70, 0], ...at({ x: 0, y: 0 }), [3, name]] satisfies Group[]),
     ...polyline(LAYER.boundary, boundary, true),
     ...piece.cutting.flatMap(({ at: place, corner }) => point(corner ? LAYER.turnPoint : LAYER.curvePoint, place)),
-    ...piece.notches.flatMap((notch) => notchPoint(notch)),
-    ...piece.fold.flatMap((edge) => chain(LAYER.mirror, [edge])),
+    ...piece.notches.flatMap((notch) => (notch.twins ?? [notch]).flatMap((one) => notchPoint(one, notch.outward))),
+    ...mirrorLine(piece),
     ...line(LAYER.grain, ...piece.grain),
     ...piece.darts.flatMap(({ legs }) => legs.flatMap((leg) => chain(LAYER.internal, [leg]))),
     ...piece.levels.flatMap(({ points }) => open(LAYER.internal, points)),
+    ...piece.lengthen.flatMap((ends) => line(LAYER.internal, ...ends)),
     ...piece.drills.flatMap((drill) => point(LAYER.drill, drill.at)),
     ...polyline(LAYER.sew, flattened(piece.stitch).slice(0, -1), true),
     ...pieceText(piece, options),
@@ -209,9 +212,18 @@ function polyline(layer: Layer, points: readonly PiecePoint[], closed: boolean):
   ];
 }
 
-/** On the boundary; its depth is the way to the stitch line, or none where there is no allowance. */
-function notchPoint({ stitch, cut, outward }: Notch): Group[] {
-  const depth = Math.hypot(stitch.x - cut.x, stitch.y - cut.y);
+/**
+ * Unbroken from one end of the boundary to the other, so that a mirror image closes it. Two halves that differ are joined
+ * along it, each drawn by itself: there it mirrors nothing, and is an inner line.
+ */
+function mirrorLine(piece: TruePiece): Group[] {
+  const fold = foldOf(piece);
+  return fold === null ? [] : line(piece.half === null ? LAYER.mirror : LAYER.internal, ...fold);
+}
+
+/** On the boundary; as deep as it is drawn on paper, and of no depth where there is no allowance to cut it in. */
+function notchPoint({ stitch, cut }: NotchCut, outward: Radians): Group[] {
+  const depth = notchDepth({ stitch, cut });
   // Inward, and y grows upward here: where nothing is allowed the two points are one, and tell no direction.
   const degrees = (Math.atan2(Math.sin(outward), -Math.cos(outward)) * 180) / Math.PI;
   return [...point(LAYER.notch, cut), [39, depth], [50, degrees < 0 ? degrees + 360 : degrees]];
@@ -252,7 +264,8 @@ function inTitleBox(
   });
 }
 
-function cutText({ cut }: TruePiece): string {
+function cutText({ cut, half }: TruePiece): string {
+  if (cut.onFold && half !== null) return `Join to the ${half === "left" ? "right" : "left"} half, then cut 1`;
   if (cut.onFold) return `Cut ${cut.count} on the fold`;
   return cut.count === 1 ? "Cut 1" : `Cut ${cut.count}, one turned over`;
 }

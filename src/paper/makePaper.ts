@@ -3,10 +3,12 @@ import { dayWords } from "../words/terms/days";
 import type { TruePiece } from "../core/cutting/truePiece";
 import { fail, invariant, ok, type Result } from "../core/result";
 import { FORMATS, type PaperFormat } from "../core/sheets/formats";
+import { TEST_INCH } from "../core/sheets/testSquares";
 import type { Mm } from "../core/units";
 import { coverInk, coverPages, mapInk, type CoverKey, type CoverWords } from "../drawing/coverPage";
 import type { InkPage } from "../drawing/ink";
 import { sheetMap, tiledPages } from "../drawing/sheetPages";
+import { testSquare } from "../drawing/testSquare";
 import { planDoubts } from "../words/doubts";
 import { buttonSheetWords } from "../words/buttons";
 import {
@@ -15,9 +17,13 @@ import {
   allowanceWords,
   INVENTED_SHEET,
   joiningSteps,
+  missingLettersWords,
   NO_ALLOWANCES,
+  NO_FACINGS,
+  opensWords,
   OWN_DRAFT,
   SHEET_KIND,
+  type Paged,
 } from "../words/sheets";
 import { OVERLAY_CAUTION, OVERLAY_STEPS, withoutStrips } from "../words/overlay";
 import { blendWords } from "../words/truePaper";
@@ -73,7 +79,9 @@ export function previewPaper(request: PaperRequest): Result<PaperPreview, PaperF
     height: layout.height,
     groups: [{ id: "map", label: "Map of the pages", dx: 0, dy: 0, clip: null, ink: map }],
   };
-  return ok({ pages: layout.tiles.length, notes: wanted.value.notes, map: page });
+  const before =
+    FORMATS[request.choices.format].height === null ? 0 : coverOf(request, sheet.value, wanted.value).length;
+  return ok({ pages: layout.tiles.length, before, notes: wanted.value.notes, map: page });
 }
 
 /** The file asked for. `onProgress` is called between the stages, and for every page of a PDF. */
@@ -159,23 +167,33 @@ const fileWords = (name: string): string => {
 function pagesOf(request: PaperRequest, sheet: LaidSheet, wanted: Wanted): readonly InkPage[] {
   const { work, choices } = request;
   const { width, height } = FORMATS[choices.format];
-  const [words, key] = [coverWords(request, sheet, wanted), coverKey(request)];
-  if (height === null) return [rollPage(sheet, width, choices.margin, words, key)];
+  if (height === null) {
+    const [words, key] = [coverWords(request, sheet, wanted), coverKey(request, "roll")];
+    return [rollPage(sheet, width, choices.margin, words, key)];
+  }
   const paper = { width, height };
   const overlap = sheet.joined ? OVERLAP : 0;
-  const cover = coverPages(paper, choices.margin, words, key, (box) =>
-    mapInk(box, sheet.layout, sheet.outlines, overlap),
-  );
   return [
-    ...cover,
-    ...tiledPages(sheet.layout, sheet.pieces, {
+    ...coverOf(request, sheet, wanted),
+    ...tiledPages(sheet.layout, sheet.pieces(), {
       paper,
       margin: choices.margin,
       overlap,
       name: nameOf(work.name),
+      wearer: work.wearer,
       joined: sheet.joined,
     }),
   ];
+}
+
+/** What comes before the pages with pieces. */
+function coverOf(request: PaperRequest, sheet: LaidSheet, wanted: Wanted): readonly InkPage[] {
+  const { format, margin } = request.choices;
+  const { width, height } = FORMATS[format];
+  const key = coverKey(request, sheet.joined && sheet.layout.tiles.length > 1 ? "joined" : "single");
+  return coverPages({ width, height: height ?? 0 }, margin, coverWords(request, sheet, wanted), key, (box) =>
+    mapInk(box, sheet.layout, sheet.outlines, sheet.joined ? OVERLAP : 0),
+  );
 }
 
 /** A work can be without a name. */
@@ -202,6 +220,7 @@ function coverWords(
         ? []
         : [
             pieceListWords(pieces),
+            opensWords(work),
             allowances === null ? NO_ALLOWANCES : allowanceWords(own, allowances, work.unit),
             ...buttonSheetWords(plan.left.pieces, choices.pieces, work.pattern.closure, allowances, work.unit),
           ]),
@@ -209,7 +228,9 @@ function coverWords(
     failing: choices.size === null ? failing : [],
     notes: [
       OWN_DRAFT[choices.kind],
+      ...(isOverlay ? [] : [NO_FACINGS]),
       ...(choices.size === null && failing.length === 0 ? [ALL_CHECKS_HOLD(plan.checks.length)] : []),
+      ...missingLettersWords([work.name, work.wearer ?? "", work.pattern.name]),
       ...notes,
     ],
     steps: isOverlay
@@ -218,7 +239,8 @@ function coverWords(
   };
 }
 
-const coverKey = ({ plan, choices }: PaperRequest): CoverKey => ({
+const coverKey = ({ plan, choices }: PaperRequest, paged: Paged): CoverKey => ({
+  paged,
   overlay: choices.kind === "overlay",
   before: choices.kind === "pieces" && choices.before && choices.size === null,
   printed: (choices.kind === "pieces" ? choices.under : []).flatMap((label) => {
@@ -240,24 +262,28 @@ function rollPage({ layout, pieces }: LaidSheet, width: Mm, margin: Mm, words: C
     height: end + 12 + layout.height + margin,
     groups: [
       { id: "about", label: words.kind, dx: 0, dy: 0, clip: null, ink },
-      ...pieces.map((piece) => ({ id: piece.key, label: piece.label, dx, dy, clip: null, ink: piece.ink })),
+      ...pieces().map((piece) => ({ id: piece.key, label: piece.label, dx, dy, clip: null, ink: piece.ink })),
     ],
   };
 }
 
-/** All pieces on one sheet without pages. */
+/** All pieces on one sheet without pages, and below them the test squares, in a group of their own. */
 function wholeSheet({ layout, pieces }: LaidSheet, margin: Mm): InkPage {
+  const foot = margin + layout.height + margin;
   return {
     name: "Sheet",
     width: layout.width + 2 * margin,
-    height: layout.height + 2 * margin,
-    groups: pieces.map((piece) => ({
-      id: piece.key,
-      label: piece.label,
-      dx: margin,
-      dy: margin,
-      clip: null,
-      ink: piece.ink,
-    })),
+    height: foot + TEST_INCH + margin,
+    groups: [
+      ...pieces().map((piece) => ({
+        id: piece.key,
+        label: piece.label,
+        dx: margin,
+        dy: margin,
+        clip: null,
+        ink: piece.ink,
+      })),
+      { id: "test-square", label: "Test squares", dx: 0, dy: 0, clip: null, ink: testSquare(margin, foot) },
+    ],
   };
 }

@@ -26,6 +26,7 @@ const NEAR: Readonly<Record<string, string>> = {
   "±": "+/-",
   "·": ".",
   "•": "*",
+  "☐": "[ ]",
   "°": " deg",
   "→": "->",
   "←": "<-",
@@ -100,13 +101,47 @@ const CYRILLIC: Readonly<Record<string, string>> = {
   ў: "u",
 };
 
-const UNKNOWN = "?";
+/**
+ * Greek small letters in Latin ones.
+ *
+ * @source ISO 843:1997, transliteration without marks; from memory
+ */
+const GREEK: Readonly<Record<string, string>> = {
+  α: "a",
+  β: "v",
+  γ: "g",
+  δ: "d",
+  ε: "e",
+  ζ: "z",
+  η: "i",
+  θ: "th",
+  ι: "i",
+  κ: "k",
+  λ: "l",
+  μ: "m",
+  ν: "n",
+  ξ: "x",
+  ο: "o",
+  π: "p",
+  ρ: "r",
+  σ: "s",
+  ς: "s",
+  τ: "t",
+  υ: "y",
+  φ: "f",
+  χ: "ch",
+  ψ: "ps",
+  ω: "o",
+};
+
+/** Stands for a letter that nothing can be written for: an empty box, which nobody takes for the letter; else a question mark. */
+const UNKNOWN = ["□", "?"];
 
 /** Joiners, selectors and other signs without a shape of their own, and marks that found no letter to stand on. */
 const SHAPELESS = /[\p{Cf}\p{M}]/u;
 
 /**
- * The text with every sign that cannot be written replaced: by its letter without marks, by a near sign, or by "?".
+ * The text with every sign that cannot be written replaced: by its letter without marks, by a near sign, or by an empty box ("?" where that cannot be written either).
  * Fractions fall apart too, with a space after the whole number ("34½" is "34 1/2"). Line breaks, tabs and other spaces
  * become plain spaces, what has no shape is left out.
  */
@@ -129,13 +164,13 @@ function plainSign(sign: string, canWrite: CanWrite): string {
   if (near !== undefined && canAll(near)) return near;
   const apart = sign.normalize("NFKD").replaceAll(/\p{M}/gu, "");
   if (apart !== sign && apart !== "") return Array.from(apart, (part) => plainSign(part, canWrite)).join("");
-  return canAll(UNKNOWN) ? UNKNOWN : "";
+  return UNKNOWN.find(canAll) ?? "";
 }
 
-/** A Cyrillic letter in Latin ones, with a capital where it has one. */
+/** A Cyrillic or Greek letter in Latin ones, with a capital where it has one. */
 function latinOf(sign: string): string | undefined {
   const small = sign.toLowerCase();
-  const latin = CYRILLIC[small];
+  const latin = CYRILLIC[small] ?? GREEK[small];
   if (latin === undefined || small === sign) return latin;
   return latin.charAt(0).toUpperCase() + latin.slice(1);
 }

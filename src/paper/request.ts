@@ -51,6 +51,8 @@ export type PaperFailure =
 export interface PaperPreview {
   /** Pages with pieces, without the first page (the map). */
   readonly pages: number;
+  /** Pages before those: what to do, and the map; none of a roll. */
+  readonly before: number;
   /** Sentences on what is left out of it, and why. */
   readonly notes: readonly string[];
   /** The whole sheet in small: pieces and page borders, drawn in the sheet's own mm. */

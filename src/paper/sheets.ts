@@ -49,7 +49,8 @@ export interface LaidSheet {
   /** Whether its pages are joined to one sheet; else each stands for itself. */
   readonly joined: boolean;
   readonly layout: SheetLayout;
-  readonly pieces: readonly SheetPiece[];
+  /** Their ink, drawn when it is asked for: what is only looked at in small needs none. */
+  readonly pieces: () => readonly SheetPiece[];
   readonly outlines: readonly SheetPiece[];
 }
 
@@ -252,7 +253,7 @@ function drawn(laid: readonly Laid[], layout: SheetLayout, joined: boolean): Lai
   return {
     joined,
     layout,
-    pieces: placed(({ ink }, placement) => ink(borders.map((line) => line.map((p) => offSheet(placement, p))))),
+    pieces: () => placed(({ ink }, placement) => ink(borders.map((line) => line.map((p) => offSheet(placement, p))))),
     outlines: placed(({ outline }) => outline).map(named),
   };
 }

@@ -2,11 +2,15 @@ import type { Plan } from "../core/plan/plan";
 import type { Work } from "../core/decisions/work";
 import { cautions } from "../words/cautions";
 import { planDoubts } from "../words/doubts";
+import { printedDartsNote } from "../words/printedDarts";
 import { Words } from "./Words";
 
 /** What to know before the first cut: checks that do not hold, and where the work can hurt. */
 export function BeforeCutting({ work, plan }: { readonly work: Work; readonly plan: Plan }) {
-  const { failing, notes } = planDoubts(plan, work.unit);
+  const doubts = planDoubts(plan, work.unit);
+  const { failing } = doubts;
+  const darts = printedDartsNote(plan, work.unit);
+  const notes = darts === null ? doubts.notes : [...doubts.notes, darts];
   return (
     <>
       {failing.length > 0 ? (

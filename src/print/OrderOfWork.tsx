@@ -1,4 +1,5 @@
 import { isSamePiece } from "../core/pattern/pieceSet";
+import { alterationSketch, type AlterationSketch } from "../drawing/alterationSketch";
 import { bustCuts } from "../drawing/bustCuts";
 import type { Plan, PlanHalf } from "../core/plan/plan";
 import type { Piece, PieceName } from "../core/pattern/piece";
@@ -8,6 +9,7 @@ import { capital } from "../words/terms/names";
 import type { LengthUnit } from "../core/decisions/work";
 import { checklistByPiece, groupTitle, phaseWords, type ChecklistLine, type PieceChecklist } from "../words/checklist";
 import type { Mm } from "../core/units";
+import { AlterationSketchDrawing } from "./AlterationSketchDrawing";
 import { BustCutsDrawing } from "./BustCutsDrawing";
 import { PieceDiagram } from "./PieceDiagram";
 import { Words } from "./Words";
@@ -15,12 +17,14 @@ import { Words } from "./Words";
 interface JobProps {
   readonly line: ChecklistLine;
   readonly phase: string | null;
+  readonly sketch: AlterationSketch | null;
 }
 
-function What({ line, phase }: JobProps) {
+function What({ line, phase, sketch }: JobProps) {
   return (
     <>
       <i className="pc-tick" aria-hidden="true" />
+      {sketch !== null && <AlterationSketchDrawing sketch={sketch} amount={line.amount} />}
       {phase !== null && <span className="pc-phase">{phase}</span>}
       <p>
         <Words>{line.text}</Words>
@@ -36,6 +40,17 @@ function What({ line, phase }: JobProps) {
       )}
     </>
   );
+}
+
+/** The alteration that a line is the work of, as it is made on a piece of either half. */
+function sketchOf(
+  { alteration }: ChecklistLine,
+  piece: PieceName | null,
+  { left, right }: Plan,
+): AlterationSketch | null {
+  if (alteration === undefined || piece === null) return null;
+  const planned = [...left.alterations, ...right.alterations].find(({ id }) => id === alteration);
+  return planned?.outcome.ok === true ? alterationSketch(planned.outcome.value, piece) : null;
 }
 
 const jobClass = (phase: string | null): string => (phase === null ? "pc-job" : "pc-job pc-phase-start");
@@ -116,7 +131,7 @@ function PieceWork({ list, plan, unit }: PieceProps) {
           {list.lines.map((line, index) => (
             <tr key={`${line.phase} ${line.text}`} className={jobClass(phaseShown(list.lines, index))}>
               <td className="pc-what">
-                <What line={line} phase={phaseShown(list.lines, index)} />
+                <What line={line} phase={phaseShown(list.lines, index)} sketch={sketchOf(line, list.piece, plan)} />
               </td>
               <td className="pc-amount">
                 <Amount line={line} />
@@ -142,7 +157,7 @@ function ShortWork({ list, plan, unit }: PieceProps) {
               <Amount line={line} />
             </b>
             <div className="pc-what">
-              <What line={line} phase={phaseShown(list.lines, index)} />
+              <What line={line} phase={phaseShown(list.lines, index)} sketch={sketchOf(line, list.piece, plan)} />
             </div>
           </li>
         ))}
@@ -152,7 +167,7 @@ function ShortWork({ list, plan, unit }: PieceProps) {
 }
 
 /** Letters: a list no longer than this stands well in half the page's width. */
-const SHORT = 700;
+const SHORT = 900;
 
 const isShort = ({ piece, lines }: PieceChecklist, plan: Plan): boolean =>
   piece !== null &&

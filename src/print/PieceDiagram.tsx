@@ -4,6 +4,7 @@ import { liesAlongBust } from "../core/pattern/dartNames";
 import type { PieceName } from "../core/pattern/piece";
 import type { CutLine, PlannedDart, PlanHalf } from "../core/plan/plan";
 import type { LengthUnit } from "../core/decisions/work";
+import { SAME_LINE } from "../core/tolerance";
 import type { Mm } from "../core/units";
 import { shareWords } from "../words/blend";
 import { formatAmount } from "../words/terms/length";
@@ -26,9 +27,9 @@ interface AtMouth {
 }
 
 /** On paper, mm: the height of the writing, and of one line of it; the room that a letter takes; the leader's length. */
-const TEXT: Mm = 2.7;
-const LINE: Mm = 3;
-const LETTER: Mm = 1.42;
+const TEXT: Mm = 3.2;
+const LINE: Mm = 3.5;
+const LETTER: Mm = 1.66;
 const LEADER: Mm = 3.2;
 /** On paper, mm: white at the left, above and below, and the tallest that a drawing may be. */
 const ROOM = { left: 1.5, above: 3.6, below: 4 };
@@ -36,10 +37,18 @@ const TALLEST: Mm = 48;
 /** Paper millimetres for one of the piece, at the most: about an eighth. */
 const LARGEST = 0.128;
 
+/** Any share that lies on neither line: what was moved is told by how far it lies from one. */
+const BETWEEN = 0.5;
+
 function cutLabel(line: CutLine, unit: LengthUnit): Beside {
   const where = shareWords(line.between, line.share);
-  const [, amount] = cutLineWords(line, unit);
-  const text = where.startsWith("on the") ? where : amount;
+  // Where the line ends up, with what alterations moved it by.
+  const isMoved = Math.abs(line.alterationMove) > SAME_LINE;
+  const [, amount] = cutLineWords(
+    { between: line.between, share: isMoved ? BETWEEN : line.share, offset: line.offset + line.alterationMove },
+    unit,
+  );
+  const text = where.startsWith("on the") && !isMoved ? where : amount;
   return {
     lines: text.split(/ (?=(?:outside|inside) |\S+ line$)/),
     y: line.at.y,
@@ -160,7 +169,7 @@ export function PieceDiagram({ piece, plan, unit, width, caption }: PieceDiagram
     height: lowest + paper(ROOM.below) - top,
   };
   const along = centreSpan(plan, piece);
-  const centre = alongCentre(piece, drawn.centreOnFold, along.to - along.from, paper(LETTER));
+  const centre = alongCentre(piece, drawn.centreOnFold && caption === undefined, along.to - along.from, paper(LETTER));
   const said = [...placed.map((label) => label.lines.join(" ")), ...rows.map(({ text }) => text)].join("; ");
   return (
     <figure className="pc-diagram">

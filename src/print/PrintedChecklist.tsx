@@ -4,11 +4,13 @@ import type { Plan } from "../core/plan/plan";
 import type { Work } from "../core/decisions/work";
 import { BeforeCutting } from "./BeforeCutting";
 import { HowSure } from "./HowSure";
+import { NotAltered } from "./NotAltered";
 import { Notes } from "./Notes";
 import { OrderOfWork } from "./OrderOfWork";
 import { PageSetup } from "./PageSetup";
 import { SheetHeading } from "./SheetHeading";
 import { Sums } from "./Sums";
+import { TapeDoubts } from "./TapeDoubts";
 import { Verify } from "./Verify";
 
 export interface PrintedChecklistProps {
@@ -25,12 +27,16 @@ export function PrintedChecklist({ work, plan }: PrintedChecklistProps) {
     <article className="printed-checklist" aria-label="Alteration checklist" data-paper={work.paper}>
       <PageSetup paper={work.paper} name={work.name} />
       <SheetHeading work={work} plan={plan} />
+      <TapeDoubts work={work} />
       <HowSure work={work} />
       <BeforeCutting work={work} plan={plan} />
+      <NotAltered work={work} plan={plan} />
+      {/* With the sizes, so that the work itself begins on a page where most of it fits. */}
+      {!isShort && <Sums work={work} plan={plan} />}
+      {!isShort && <Notes />}
       <OrderOfWork plan={plan} unit={work.unit} />
       <Verify plan={plan} unit={work.unit} />
-      <Notes few={isShort} />
-      {!isShort && <Sums work={work} plan={plan} />}
+      {isShort && <Notes />}
     </article>
   );
 }

@@ -58,13 +58,10 @@ export function SheetHeading({ work, plan }: { readonly work: Work; readonly pla
           .filter((level) => level.level !== "bust")
           .map((level) => {
             const line = plan.left.cutLines.find((one) => one.level === level.level);
-            const where = shareWords(level.between, level.share);
+            const { between, share } = line ?? level;
+            const where = shareWords(between, share);
             return (
-              <Size
-                key={level.level}
-                title={capital(levelWords(level.level))}
-                value={sizeValue(level.between, level.share)}
-              >
+              <Size key={level.level} title={capital(levelWords(level.level))} value={sizeValue(between, share)}>
                 <Words>
                   {line === undefined || where.startsWith("on the")
                     ? where

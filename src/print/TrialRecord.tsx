@@ -1,6 +1,7 @@
 /** The sheet beside the mirror: a toile is fitted, and what is seen, pinned and decided is written on it by hand. */
 import "./print.css";
 import "./trialRecord.css";
+import { Fragment } from "react";
 import { trialFigure, type TrialHalf, type TrialView } from "../drawing/trialFigure";
 import type { Plan } from "../core/plan/plan";
 import type { Work } from "../core/decisions/work";
@@ -11,13 +12,16 @@ import {
   FITTING_ORDER,
   fittingCautions,
   halvesDiffer,
+  HOW_MUCH,
+  HOW_MUCH_NOTE,
   MARKS,
   MIRROR_NOTE,
   ORDER_NOTE,
+  PINNED,
   SEEN,
-  shortUnit,
+  sewnWith,
   viewCaption,
-  wearersHalf,
+  yourHalf,
 } from "../words/trial";
 import { Blank } from "./Blank";
 import { PageSetup } from "./PageSetup";
@@ -39,10 +43,10 @@ export function TrialRecord({ work, plan }: TrialRecordProps) {
           <Figure key={view.side} view={view} />
         ))}
         <p>
-          {MIRROR_NOTE} {MARKS}
+          {MIRROR_NOTE} {MARKS} <b>{HOW_MUCH_NOTE}</b>
         </p>
       </section>
-      <Seen work={work} />
+      <Seen work={work} plan={plan} />
       <Balance work={work} plan={plan} />
       <section className="tr-order">
         <p>
@@ -79,7 +83,7 @@ function Tick({ children }: { readonly children: string }) {
 
 function Heading({ work, plan }: TrialRecordProps) {
   const { baseSize, cup, bust } = plan.sizing;
-  const differ = halvesDiffer(plan, work.unit);
+  const [differ, sewn] = [halvesDiffer(plan, work.unit), sewnWith(plan, work.unit)];
   const levels = plan.levels
     .filter(({ level }) => level !== "bust")
     .map(({ level, between, share }) => `${levelWords(level)} ${shareWords(between, share)}`);
@@ -103,6 +107,11 @@ function Heading({ work, plan }: TrialRecordProps) {
         <p>
           <Words>{`${work.pattern.name}. ${sizes}. ${bustSentence(bust, work.unit)}`}</Words>
         </p>
+        {sewn.length > 0 && (
+          <p>
+            <b>Sewn with:</b> <Words>{`${sewn.join("; ")}.`}</Words>
+          </p>
+        )}
         {differ === null ? (
           <p>Left and right halves are cut alike.</p>
         ) : (
@@ -134,7 +143,7 @@ function Figure({ view }: { readonly view: TrialView }) {
       </svg>
       <p className="tr-halves">
         {halves.map(({ half }) => (
-          <b key={half}>{capital(wearersHalf(half))}</b>
+          <b key={half}>{capital(yourHalf(half))}</b>
         ))}
       </p>
       <figcaption>{caption}</figcaption>
@@ -147,8 +156,8 @@ const cross = ({ x, y }: { readonly x: number; readonly y: number }): string => 
 function HalfDrawn({ half }: { readonly half: TrialHalf }) {
   return (
     <g transform={half.mirrored ? "scale(-1 1)" : undefined} data-half={half.half}>
-      {half.pieces.map(({ piece, outline, darts, levels, strap, bustPoint, down }) => (
-        <g key={piece} transform={`translate(0 ${down})`}>
+      {half.pieces.map(({ piece, outline, darts, levels, strap, bustPoint, down, across }) => (
+        <g key={piece} transform={`translate(${across} ${down})`}>
           {strap !== "" && <path className="tr-strap" d={strap} />}
           <path className="tr-outline" d={outline} />
           <path className="tr-darts" d={darts} />
@@ -163,7 +172,23 @@ function HalfDrawn({ half }: { readonly half: TrialHalf }) {
 /** Rows to write in: as many as the page holds. */
 const ROWS: Readonly<Record<Work["paper"], readonly number[]>> = { A4: [1, 2, 3, 4, 5, 6], Letter: [1, 2, 3, 4, 5] };
 
-function Seen({ work }: { readonly work: Work }) {
+const FEWEST_ROWS = 3;
+/** Letters on a line of the heading, and lines that take the room of a row. */
+const LETTERS = 118;
+/** Letters on a line of the name of the work, which is set larger. */
+const NAME_LETTERS = 45;
+const LINES_PER_ROW = 2.4;
+
+/** Fewer rows where more is told above and below them: all of it stays on one page. */
+function rowsLeft(work: Work, plan: Plan): number {
+  const told = [sewnWith(plan, work.unit), halvesDiffer(plan, work.unit) ?? []].map((list) => list.join("; ").length);
+  const heading = told.reduce((lines, letters) => lines + Math.ceil(letters / LETTERS), 0);
+  const blanks = plan.left === plan.right ? 0 : 2;
+  const name = 2 * Math.floor(work.name.length / NAME_LETTERS);
+  return Math.max(FEWEST_ROWS, ROWS[work.paper].length - Math.floor((heading + blanks + name) / LINES_PER_ROW));
+}
+
+function Seen({ work, plan }: TrialRecordProps) {
   return (
     <table className="tr-seen">
       <thead>
@@ -173,10 +198,10 @@ function Seen({ work }: { readonly work: Work }) {
           </th>
           <th scope="col">What is seen (ring it)</th>
           <th scope="col" className="tr-way">
-            Out or let out
+            Pinched or let out
           </th>
           <th scope="col" className="tr-much">
-            How much, {shortUnit(work.unit)}
+            {HOW_MUCH(work.unit)}
           </th>
           <th scope="col" className="tr-half">
             Which half
@@ -187,7 +212,7 @@ function Seen({ work }: { readonly work: Work }) {
         </tr>
       </thead>
       <tbody>
-        {ROWS[work.paper].map((row) => (
+        {ROWS[work.paper].slice(0, rowsLeft(work, plan)).map((row) => (
           <tr key={row}>
             <td aria-label={`row ${row}, where, to be written in`} />
             <td className="tr-words">
@@ -196,8 +221,9 @@ function Seen({ work }: { readonly work: Work }) {
               ))}
             </td>
             <td className="tr-words">
-              <span>pinched out</span>
-              <span>let out</span>
+              {PINNED.map((word) => (
+                <span key={word}>{word}</span>
+              ))}
             </td>
             <td aria-label="to be written in" />
             <td className="tr-words">
@@ -221,14 +247,14 @@ function Balance({ work, plan }: TrialRecordProps) {
           <h4>{title}</h4>
           <ul>
             {checks.map(({ text, write }) => (
-              <li key={text}>
+              <li key={text} className={write !== undefined && write.of.length > 1 ? "tr-wide" : undefined}>
                 <i aria-hidden="true" />
                 <span>{text}</span>
-                {write !== undefined && (
-                  <>
-                    <u aria-hidden="true" /> {write}
-                  </>
-                )}
+                {write?.of.map((half) => (
+                  <Fragment key={half}>
+                    <span>{half}</span> <u aria-hidden="true" /> <span>{write.unit}</span>
+                  </Fragment>
+                ))}
               </li>
             ))}
           </ul>

@@ -21,10 +21,20 @@ export function shareWords(between: readonly [string, string], share: number): s
   return `${percent(share)} of the way from the ${lower} line to the ${upper} line`;
 }
 
+/** The same as short as it can be told: "40 % from 12 to 14", "on 12", "30 % beyond 20". */
+export function shortShareWords(between: readonly [string, string], share: number): string {
+  const [lower, upper] = between;
+  if (Math.abs(share) < ON_THE_LINE) return `on ${lower}`;
+  if (Math.abs(share - 1) < ON_THE_LINE) return `on ${upper}`;
+  if (share < 0) return `${percent(-share)} inside ${lower}`;
+  return share > 1 ? `${percent(share - 1)} beyond ${upper}` : `${percent(share)} from ${lower} to ${upper}`;
+}
+
 /** "3 mm outside the 12 line", or nothing where the line lies on it. */
 export function offsetWords(line: Pick<CutLine, "between" | "offset">, unit: LengthUnit): string {
   const amount = formatAmount(Math.abs(line.offset), unit);
-  if (Math.abs(line.offset) < SAME_LINE) return `on the ${line.between[0]} line at the side seam`;
+  if (Math.abs(line.offset) < SAME_LINE || amount === formatAmount(0, unit))
+    return `on the ${line.between[0]} line at the side seam`;
   return `${amount} ${line.offset > 0 ? "outside" : "inside"} the ${line.between[0]} line`;
 }
 
@@ -33,7 +43,8 @@ export const lineSentence = (level: PlannedLevel, cutLine: CutLine | undefined, 
   capital(whereWords(level, cutLine, unit));
 
 function whereWords(level: PlannedLevel, cutLine: CutLine | undefined, unit: LengthUnit): string {
-  const where = shareWords(level.between, level.share);
+  const { between, share } = cutLine ?? level;
+  const where = shareWords(between, share);
   const offset = cutLine === undefined || where.startsWith("on the") ? "" : `, ${offsetWords(cutLine, unit)}`;
   return `${where}${offset}.`;
 }
@@ -175,7 +186,7 @@ export function bustSentence(pick: BustPick, unit: LengthUnit): string {
 function bustDoneWords(pick: BustPick, unit: LengthUnit): string {
   if (pick.alteration !== 0) {
     const half = formatAmount(Math.abs(pick.alteration) / 2, unit);
-    return `${bustAdjustmentWords(pick.alteration, unit)} in all, ${half} on the half front.`;
+    return `${bustAdjustmentWords(pick.alteration, unit)} altogether, ${half} on the half front.`;
   }
   if (pick.asked !== 0) {
     return pick.chosenBy === "wearer"

@@ -1,7 +1,8 @@
 /** Where this work can hurt someone: said on paper and on screen, before the work it belongs to. */
 import type { Plan } from "../core/plan/plan";
 import type { Work } from "../core/decisions/work";
-import { formatLength } from "./terms/length";
+import { OPENING_NEAR } from "../core/tolerance";
+import { formatLength, formatMost } from "./terms/length";
 
 export interface Caution {
   readonly code: "opening" | "pins" | "blades" | "iron" | "notMedical" | "helper";
@@ -17,11 +18,14 @@ function openingCaution(work: Work, plan: Plan): Caution {
     work.pattern.length === "hip" && belowWaist > 0
       ? `ends ${formatLength(belowWaist, work.unit)} below the waist seam`
       : "ends at the waist";
-  const tight = plan.checks.some((check) => check.name === "openingPasses" && !check.ok);
-  const verdict = tight
+  const passages = plan.checks.filter((check) => check.name === "openingPasses");
+  const spare = Math.min(...passages.map(({ measured, expected }) => measured - expected));
+  const verdict = passages.some(({ ok }) => !ok)
     ? "It is too short to get into, see above. Lengthen it before you sew and do not force it: you could be caught " +
       "inside with your arms up, or fall stepping in."
-    : "Open it all the way to get in and out.";
+    : spare < OPENING_NEAR
+      ? `It has only ${formatMost(spare, work.unit)} to spare: try it on before you sew it in, and open it all the way.`
+      : "Open it all the way to get in and out.";
   return { code: "opening", title: "Getting in", text: `The opening at the ${where} ${reach}. ${verdict}` };
 }
 

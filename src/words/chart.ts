@@ -118,6 +118,16 @@ function pasteFaultSentence(finding: PasteFinding, unit: LengthUnit): string {
       return "No sizes were found. Each needs a bust, a waist and a hip, best under headings that say so.";
     case "paste/column-missing":
       return `No column is headed ${listWords(finding.missing.map((column) => `“${COLUMNS[column]}”`))}. Add its heading and paste again.`;
+    case "paste/labels-uncertain":
+      return "There are not as many sizes as measures, so it is not sure which belongs to which. See that every line holds as many.";
+    case "paste/headings-uncertain":
+      return "It is not sure which heading stands over which numbers. Put tabs or semicolons between the cells, or copy from the table itself.";
+    case "paste/column-several":
+      return `More than one column gives the ${COLUMNS[finding.several]}: ${listWords(finding.texts.map((text) => `“${short(text)}”`))}. Keep the one your chart goes by.`;
+    case "paste/bust-by-cup":
+      return `The bust is printed for cups ${listWords(finding.cups)}. Keep the column of one cup, and add the others as cup versions below.`;
+    case "paste/unit-uncertain":
+      return "The numbers could be centimetres or inches. Write “cm” or “inches” above them.";
     case "paste/commas-ambiguous":
       return "These commas could stand between the measures or in them. Write 88.5 in place of 88,5, or put semicolons between.";
     case "paste/too-many-lines":
@@ -130,8 +140,8 @@ function pasteFaultSentence(finding: PasteFinding, unit: LengthUnit): string {
         : `The ${cell}${of}, “${short(finding.text)}”, does not read as a length and was left out.`;
     case "paste/range-middle":
       return `The ${cell}${of} is the range ${short(finding.text)}: its middle, ${formatLength(finding.taken, unit)}, was taken.`;
-    case "paste/cells-left-over":
-      return `Size ${finding.size ?? ""} has ${finding.count === 1 ? "one cell" : `${finding.count} cells`} more than there are columns; what is left over was not read.`;
+    case "paste/cells-uncertain":
+      return `Size ${finding.size ?? ""} has ${finding.count} cells for ${finding.columns} columns, so it is not sure which is which, and it was left out. Type it in, or put a dash where nothing is printed.`;
     case "paste/line-ignored":
       return `“${short(finding.text)}” holds no measures and was passed over.`;
     case "paste/heading-ignored":

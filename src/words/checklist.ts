@@ -6,13 +6,13 @@ import { isRedraw } from "../core/decisions/alteration";
 import type { ChecklistItem, ChecklistStep, Plan, PlannedAlteration } from "../core/plan/plan";
 import { phaseOfStep, type WorkPhase } from "../core/plan/workPhases";
 import { type LengthUnit } from "../core/decisions/work";
-import type { Piece, PieceName } from "../core/pattern/piece";
+import { isSameDart, type DartRef, type Piece, type PieceName } from "../core/pattern/piece";
 import { bustSaid } from "./alterations/bustAdjustment";
 import { redrawSaid } from "./alterations/dartRedraw";
 import { dartSurgerySteps } from "./alterations/dartSurgery/index";
 import { refusedSentence } from "./doubts";
 import { fitSteps, halfWords } from "./fits";
-import { blendSaid, dartSaid, traceSaid, trueDartSaid, truedSaid, walkSaid } from "./jobs";
+import { blendSaid, dartSaid, placesSaid, traceSaid, trueDartSaid, truedSaid, walkSaid } from "./jobs";
 import type { Context, Said } from "./terms/jobText";
 import { plannedAmount } from "./ledger";
 import { capital, pieceWords } from "./terms/names";
@@ -38,6 +38,8 @@ export interface ChecklistLine {
   readonly moves: readonly string[];
   /** Set out beside the text; null where the job has no amount. */
   readonly amount: string | null;
+  /** The alteration it is the work of, by its id, where it cuts or moves the piece. */
+  readonly alteration?: string;
 }
 
 export interface PieceChecklist {
@@ -48,41 +50,38 @@ export interface PieceChecklist {
 
 function plannedSaid(planned: PlannedAlteration, context: Context): Said {
   const { what, outcome } = planned;
-  if (!outcome.ok) return { text: refusedSentence(planned, context.unit) ?? "" };
-  if (what.kind === "alteration") {
-    const { alteration } = what;
-    if (isRedraw(alteration)) return redrawSaid(outcome.value, alteration, context);
-    const moves =
-      alteration.kind === "fit"
-        ? fitSteps(alteration, context.pieceName, outcome.value, context.unit)
-        : dartSurgerySteps(alteration, outcome.value, context.unit);
-    return {
-      text: `${alterationTitle(alteration, context.unit)}.`,
-      moves,
-      amount: plannedAmount(planned, context.unit),
-    };
-  }
-  return what.kind === "bust"
-    ? bustSaid(what.spread, what.amount, what.drop, context)
-    : blendSaid(what.cutLine, what.level === "hip" ? "waist" : "bust", context);
+  if (!outcome.ok || what.kind !== "alteration") return { text: refusedSentence(planned, context.unit) ?? "" };
+  const { alteration } = what;
+  if (isRedraw(alteration)) return redrawSaid(outcome.value, alteration, context);
+  const moves =
+    alteration.kind === "fit"
+      ? fitSteps(alteration, context.pieceName, outcome.value, context.unit)
+      : dartSurgerySteps(alteration, outcome.value, context.unit);
+  return {
+    text: `${alterationTitle(alteration, context.unit)}.`,
+    moves,
+    amount: plannedAmount(planned, context.unit),
+  };
 }
 
 function said(step: ChecklistStep, context: Context): Said {
   switch (step.kind) {
     case "trace":
-      return traceSaid(step.size, step.cup, context);
+      return traceSaid(step, context);
     case "bust":
-      return bustSaid(step.spread, step.whole, step.drop, context);
+      return bustSaid(step, context);
     case "blend":
-      return blendSaid(step.cutLine, step.from, context);
+      return blendSaid(step.cutLine, step.from, step.taken, context);
     case "alteration":
       return plannedSaid(step.planned, context);
     case "dart":
       return dartSaid(step, context);
     case "trueDart":
-      return trueDartSaid(step.dart, step.amount, context);
+      return trueDartSaid(step.dart);
     case "walk":
       return walkSaid(step, context);
+    case "places":
+      return placesSaid(step, context);
     case "trued":
       return truedSaid(step.change, context);
   }
@@ -97,9 +96,25 @@ export function checklistLine(
 ): ChecklistLine {
   const piece = pieces.find((one) => one.name === item.piece);
   const { text, moves = [], amount = null } = said(item.step, { unit, piece, pieceName: item.piece, traced });
-  const half = item.half === undefined || saysItsHalf(item.step) ? "" : `On the ${halfWords(item.half)}: `;
-  return { phase: phaseOfStep(item.step), text: `${half}${text}`, moves, amount };
+  const alteration = alterationOf(item.step);
+  return {
+    phase: phaseOfStep(item.step),
+    text: `${halfOf(item)}${text}`,
+    moves,
+    amount,
+    ...(alteration === null ? {} : { alteration }),
+  };
 }
+
+/** Redraws of a dart cut nothing: the dart is drawn on its piece. */
+function alterationOf(step: ChecklistStep): string | null {
+  if (step.kind !== "alteration" || step.planned.what.kind !== "alteration") return null;
+  return isRedraw(step.planned.what.alteration) ? null : step.planned.id;
+}
+
+/** "On the left half: ", before a job that is told of one half; nothing before others. */
+const halfOf = ({ half, step }: ChecklistItem): string =>
+  half === undefined || saysItsHalf(step) ? "" : `On the ${halfWords(half)}: `;
 
 /** A fit for one half alone does so in its title. */
 const saysItsHalf = (step: ChecklistStep): boolean =>
@@ -110,6 +125,27 @@ const saysItsHalf = (step: ChecklistStep): boolean =>
 
 /** The same as running text. */
 export const checklistSentence = (line: ChecklistLine): string => [line.text, ...line.moves].join(" ");
+
+/** The dart that a job draws anew, or that one of the wearer's redraws asks for; null of all other jobs. */
+function dartOfJob({ step }: ChecklistItem): DartRef | null {
+  if (step.kind === "dart") return step.dart;
+  if (step.kind !== "alteration" || step.planned.what.kind !== "alteration") return null;
+  const { alteration } = step.planned.what;
+  return isRedraw(alteration) ? alteration.dart : null;
+}
+
+const isOfHalf = (item: ChecklistItem, half: ChecklistItem["half"]): boolean =>
+  item.half === undefined || half === undefined || item.half === half;
+
+/** The redraws that are told with the drawing of their dart: all that was asked for in one line, and once what comes of it. */
+function redrawsOf(item: ChecklistItem, items: readonly ChecklistItem[]): readonly ChecklistItem[] {
+  const dart = item.step.kind === "dart" ? item.step.dart : null;
+  if (dart === null) return [];
+  return items.filter((one) => {
+    const other = one.step.kind === "alteration" ? dartOfJob(one) : null;
+    return other !== null && isSameDart(other, dart) && isOfHalf(one, item.half);
+  });
+}
 
 /** Every job, gathered by piece; last the seams, walked when all pieces are done. */
 export function checklistByPiece(plan: Pick<Plan, "checklist" | "left">, unit: LengthUnit): readonly PieceChecklist[] {
@@ -140,19 +176,54 @@ function saidOnce(
   const traced = items
     .map(({ step }) => (step.kind === "trace" ? step.size : undefined))
     .find((size) => size !== undefined);
-  const onBoth = items.map(({ piece, step, amount }) => checklistLine({ piece, step, amount }, pieces, unit, traced));
+  const drawnDarts = items.filter(({ step }) => step.kind === "dart");
+  const jobs = items.filter((item) => {
+    const dart = item.step.kind === "alteration" ? dartOfJob(item) : null;
+    const isToldWithDart =
+      dart !== null &&
+      drawnDarts.some(({ step, half }) => step.kind === "dart" && isSameDart(step.dart, dart) && isOfHalf(item, half));
+    return !isToldWithDart && !isNothing(item, unit);
+  });
+  const lineOf = ({ half, ...item }: ChecklistItem): ChecklistLine => {
+    const whole = half === undefined ? item : { ...item, half };
+    const line = withRedraws(checklistLine(item, pieces, unit, traced), redrawsOf(whole, items), pieces, unit);
+    return { ...line, text: `${halfOf(whole)}${line.text}` };
+  };
+  const onBoth = jobs.map(({ half: _, ...item }) => lineOf(item));
   const keys = onBoth.map((line) => JSON.stringify(line));
-  return items.flatMap((item, index): readonly ChecklistLine[] => {
+  return jobs.flatMap((item, index): readonly ChecklistLine[] => {
     const line = onBoth[index];
     if (line === undefined) return [];
     if (item.half === undefined) return [line];
-    const other = items.findIndex(
+    const other = jobs.findIndex(
       ({ half }, at) => half !== undefined && half !== item.half && keys[at] === keys[index],
     );
-    if (other === -1) return [checklistLine(item, pieces, unit, traced)];
+    if (other === -1) return [lineOf(item)];
     return other < index ? [] : [line];
   });
 }
+
+/** The drawing of a dart with what was asked of it before, and what goes with that after. */
+function withRedraws(
+  line: ChecklistLine,
+  redraws: readonly ChecklistItem[],
+  pieces: readonly Piece[],
+  unit: LengthUnit,
+): ChecklistLine {
+  const asked = redraws.map(({ piece, step, amount }) => checklistLine({ piece, step, amount }, pieces, unit));
+  return asked.length === 0
+    ? line
+    : {
+        ...line,
+        text: [...asked.map(({ text }) => text), line.text].join(" "),
+        moves: [...line.moves, ...new Set(asked.flatMap(({ moves }) => moves))],
+      };
+}
+
+/** Points that lie where they are printed to within what a ruler marks in her unit. */
+const isNothing = ({ piece, step }: ChecklistItem, unit: LengthUnit): boolean =>
+  step.kind === "places" &&
+  placesSaid(step, { unit, piece: undefined, pieceName: piece, traced: undefined }).moves?.length === 0;
 
 export const groupTitle = ({ piece }: PieceChecklist): string =>
   piece === null ? "All pieces together" : capital(pieceWords(piece));

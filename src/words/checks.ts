@@ -4,7 +4,8 @@ import type { PointName } from "../core/pattern/piece";
 import type { LengthUnit } from "../core/decisions/work";
 import { DART_STOP_LEAST, DART_STOP_MOST } from "../core/tolerance";
 import { halfWords } from "./fits";
-import { formatAmount, formatFine, formatLength } from "./terms/length";
+import { formatAmount, formatFine, formatLeast, formatLength } from "./terms/length";
+import { besideCell, besideWords } from "./terms/darts";
 import { capital, dartWords, levelWords, listWords, pieceWords, seamWords } from "./terms/names";
 
 const CLAIMS: Readonly<Record<CheckName, string>> = {
@@ -15,6 +16,7 @@ const CLAIMS: Readonly<Record<CheckName, string>> = {
   cornersSquare: "Corners at the centre line are square",
   joinedCornersStraight: "Edges run straight on where two pieces join",
   dartEndShortOfBustPoint: "A dart ends short of the bust point",
+  dartPointsAtBustPoint: "A dart points at the bust point",
   seamsSmooth: "Seams run smoothly, without corners",
   openingPasses: "The opening lets the body through",
   outlineClosed: "Every outline is closed and does not cross itself",
@@ -116,6 +118,10 @@ function failureSentence(check: CheckResult, unit: LengthUnit): string {
         far ? "far: its room falls outside the bust" : "near: its point will show"
       }. ${limit} is the ${far ? "most" : "least"} that works.`;
     }
+    case "dartPointsAtBustPoint": {
+      const of = { piece: piece ?? "front", dart: check.dart ?? "waistDart" } as const;
+      return `The ${dartOfCheck(check)} does not point at the bust point, which lies ${amount(check.measured)} ${besideWords(of, check.measured)}; ${amount(check.tolerance)} is the most that works.`;
+    }
     case "seamsSmooth": {
       const seam = check.seam === undefined || piece === undefined ? "seam" : seamWords(check.seam, piece);
       const at = check.point === undefined ? "" : ` at the ${pointWords(check.point)}`;
@@ -124,12 +130,24 @@ function failureSentence(check: CheckResult, unit: LengthUnit): string {
     case "openingPasses":
       return check.level === "neck"
         ? `The neck is too tight to pull over the head: it measures ${length(check.measured)}, ${length(check.expected)} must pass. Open it at the centre back or a shoulder.`
-        : `The opening is too short to get into: it lets ${length(check.measured)} through, ${length(check.expected)} must pass. Lengthen it or move it.`;
+        : `The opening is too short to get into: it lets ${length(check.measured)} through, ${length(check.expected)} must pass${tightestWords(check, unit)}`;
     case "outlineClosed":
       return `The outline of ${piecesWords(check)} has ${faultsWords(check.measured, "fault", "faults")}: it is open, crosses itself, or has an edge too short to cut.`;
     case "alterationsMade":
       return `${capital(faultsWords(check.measured, "alteration", "alterations"))} could not be made as asked and ${check.measured === 1 ? "is" : "are"} left out.`;
   }
+}
+
+/** Where an opening is tightest, and how much longer it would have to be. */
+function tightestWords({ level, tightest }: CheckResult, unit: LengthUnit): string {
+  if (tightest === undefined) return ". Lengthen it or move it.";
+  const { belowWaist, longer } = tightest;
+  const away = formatLength(Math.abs(belowWaist), unit);
+  const at =
+    level === "hip" || level === "bust"
+      ? `${away} ${belowWaist > 0 ? "below" : "above"} the waist`
+      : `at the ${levelWords(level ?? "waist")}`;
+  return `. It is tightest ${at}. End it ${formatLeast(longer, unit)} further down, or move it.`;
 }
 
 /** One measured thing of a check, for a table: where, what it is, what it should be. */
@@ -156,7 +174,10 @@ export function checkPlace(
   };
   return {
     where: parts.filter((part) => part !== "").join(", "),
-    measured: figure(check.measured),
+    measured:
+      check.name === "dartPointsAtBustPoint" && check.dart !== undefined && check.pieces[0] !== undefined
+        ? besideCell({ piece: check.pieces[0], dart: check.dart }, check.measured, unit)
+        : figure(check.measured),
     expected: expectedWords(check, figure, unit),
   };
 }
@@ -165,6 +186,7 @@ export function checkPlace(
 function expectedWords(check: CheckResult, figure: (value: number) => string, lengthUnit: LengthUnit): string {
   const { name, expected, tolerance, unit } = check;
   if (name === "dartEndShortOfBustPoint") return `${figure(DART_STOP_LEAST)} to ${figure(DART_STOP_MOST)}`;
+  if (name === "dartPointsAtBustPoint") return `${figure(tolerance)} at the most`;
   if (name === "openingPasses") return `at least ${figure(expected)}`;
   if (tolerance === 0) return figure(expected);
   return `${figure(expected)} ± ${unit === "mm" ? amountOrFine(tolerance, lengthUnit) : figure(tolerance)}`;

@@ -62,10 +62,16 @@ export function collisionWords(collision: Collision): string {
       const measure = `the ${measureWords(collision.measure).short}`;
       return collision.set === 0 ? measure : `${measure} of ${setWords(collision.set)}`;
     }
+    case "trusted":
+      return `whether the ${measureWords(collision.measure).short} is right`;
     case "patternEase":
       return `the pattern’s ease at the ${collision.level}`;
     case "easeWanted":
       return `the ease you want at the ${collision.level}`;
+    case "printedLength": {
+      const length = `the pattern’s ${measureWords(collision.measure).short}`;
+      return collision.size === null ? length : `${length} in size ${collision.size}`;
+    }
     case "size":
       return lineWords("size", collision.label, collision.column === null ? null : columnWords(collision.column));
     case "cup":

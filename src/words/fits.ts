@@ -32,8 +32,20 @@ const LARGE: Mm = 50;
 /** "Take 8 mm out across the back waist, on the left half". The positive way is said where there is but one. */
 export function fitTitle({ fit, amount, half }: FitAlteration, unit: LengthUnit): string {
   const { more, less = more } = FIT_WORDS[fit];
-  const title = filled(amount < 0 ? less : more, { amount }, unit);
-  return half === undefined ? title : `${title}, on the ${halfWords(half)} only`;
+  const template = amount < 0 ? less : more;
+  return half === undefined
+    ? filled(template, { amount }, unit)
+    : `${filled(ofOneHalf(template), { amount }, unit)}, on the ${halfWords(half)} only`;
+}
+
+/** What is said of both sides is not true of one: "all round", "each side", "the whole back", "in all". */
+const ofOneHalf = (text: string): string => text.replace(/,? (?:all round|each side|on each side|in all)$/, "");
+
+/** The label of its amount, for both halves of the body or for one. */
+export function fitAmountLabel(fit: FitAlteration["fit"], half: Half | undefined): string {
+  const { amount } = FIT_WORDS[fit];
+  if (half === undefined) return amount;
+  return `${ofOneHalf(amount).replace(" whole ", " ")}, on that half`;
 }
 
 /** What to do on one piece, move by move; none where it is not touched. */

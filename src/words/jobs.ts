@@ -2,16 +2,21 @@
 import type { TruingChange } from "../core/truing/changes";
 import { liesAlongBust } from "../core/pattern/dartNames";
 import { isBasque } from "../core/pattern/pieceGroups";
-import type { DartRef, LevelName, PieceName, PointName } from "../core/pattern/piece";
-import type { ChecklistStep, CutLine, MouthPlace } from "../core/plan/plan";
+import { isTurnedOver } from "../core/cutting/turnedOver";
+import type { DartRef, LevelName, PieceName } from "../core/pattern/piece";
+import type { ChecklistStep, CutLine } from "../core/plan/plan";
+import type { DartPlaces } from "../core/plan/tissuePlaces";
 import type { Mm } from "../core/units";
 import { mouthSeamWords } from "./alterations/dartRedraw";
 import { shareWords } from "./blend";
 import { pointWords } from "./checks";
+import { endWords, layWords, lengthMove, placeMove, placeWords } from "./places";
+import { endAtWords } from "./terms/darts";
 import { drawn, pair, small, type Context, type Said } from "./terms/jobText";
+import { markingStep } from "./terms/length";
 import { centreWords, dartWords, levelWords, listWords, pieceWords, seamWords } from "./terms/names";
 
-export function traceSaid(size: string, cup: string | null, context: Context): Said {
+export function traceSaid({ size, cup, isTwice }: Extract<ChecklistStep, { kind: "trace" }>, context: Context): Said {
   const version = cup === null ? "" : `, cup version ${cup}`;
   const basque = isBasque(context.pieceName);
   const lines = basque
@@ -23,72 +28,85 @@ export function traceSaid(size: string, cup: string | null, context: Context): S
         : "grain and bust line";
   const darts = context.piece !== undefined && context.piece.darts.length === 0 ? "" : "darts, ";
   return {
-    text: `Trace the ${size} line of the ${pieceWords(context.pieceName)}${version}, with ${darts}notches, ${lines}.`,
+    text: `Trace the ${size} line of the ${pieceWords(context.pieceName)}${version}, with ${darts}notches, ${lines}.${isTwice ? ` ${twiceWords(context.pieceName)}` : ""}`,
     amount: size,
   };
 }
 
-/** Whether the new side seam lies on the line of a size. */
-function isOn({ between, share, offset }: CutLine, size: string, context: Context): boolean {
-  const where = shareWords(between, share);
-  return where === `on the ${size} line` || (between[0] === size && !drawn(offset, context));
+/** A piece that comes out different on the two halves: which tracing is turned over. */
+function twiceWords(piece: PieceName): string {
+  const [as, over] = isTurnedOver(piece, "right") ? ["left", "right"] : ["right", "left"];
+  return `Trace it twice, it is not the same on both halves: one as printed for the ${as} half, one turned over for the ${over} half; write left and right on them.`;
 }
 
-export function blendSaid(line: CutLine, from: LevelName, context: Context): Said {
-  if (from === "bust" && context.traced !== undefined && isOn(line, context.traced, context)) {
-    return {
-      text: `At the ${levelWords(line.level)} the side seam stays on the traced ${context.traced} line: nothing to mark.`,
-      amount: `on ${context.traced}`,
-    };
-  }
-  const level = levelWords(line.level);
+/** How far outside the lower printed line the side seam is marked, and in words where that is. */
+function markOf(line: CutLine, taken: Mm, context: Context): { readonly words: string; readonly amount: string } {
   const [lower, upper] = line.between;
   const where = shareWords(line.between, line.share);
+  const level = levelWords(line.level);
+  const marked = (value: Mm): Mm => Math.round(value / markingStep(context.unit)) * markingStep(context.unit);
+  const way = (value: Mm): string => (value > 0 ? "outside" : "inside");
+  // As marked, so that the sum told adds up.
+  const [bySize, offset] = [marked(line.offset), marked(line.offset - taken)];
+  const given = bySize - offset;
+  if (drawn(given, context)) {
+    const without = drawn(bySize, context) ? `${small(bySize, context)} ${way(bySize)} it` : `on the ${lower} line`;
+    const why = given > 0 ? "set free by narrower darts" : "taken by wider darts";
+    const sum = `${without} by your size, ${given > 0 ? "less" : "and"} ${small(given, context)} ${why}`;
+    return drawn(offset, context)
+      ? {
+          words: `${small(offset, context)} ${way(offset)} the ${level} end of the ${lower} line (${sum})`,
+          amount: `${small(offset, context)} ${way(offset)}`,
+        }
+      : { words: `on the ${lower} line (${sum})`, amount: `on ${lower}` };
+  }
+  if (where.startsWith("on the") || !drawn(offset, context)) {
+    const label = where === `on the ${upper} line` ? upper : lower;
+    return { words: `on the ${label} line`, amount: `on ${label}` };
+  }
+  return {
+    words: `${small(offset, context)} ${way(offset)} the ${level} end of the ${lower} line (${where})`,
+    amount: `${small(offset, context)} ${way(offset)}`,
+  };
+}
+
+/** @param from where the new side seam leaves the traced one */
+export function blendSaid(line: CutLine, from: LevelName, taken: Mm, context: Context): Said {
+  const { words, amount } = markOf(line, taken, context);
+  const level = levelWords(line.level);
+  if (from !== "hip" && from !== "waist" && context.traced !== undefined && amount === `on ${context.traced}`) {
+    return {
+      text: `At the ${level} the side seam stays on the traced ${context.traced} line: nothing to mark.`,
+      amount,
+    };
+  }
   const join =
     from === "hip"
       ? "Leave the line until the hip is marked too."
       : from === "waist"
-        ? "Draw the side seam from the waist mark through this one to the hem in one smooth curve."
-        : `Draw the side seam from the traced line at the ${levelWords(from)} to this mark in one smooth curve, with no corner.`;
-  if (where.startsWith("on the") || !drawn(line.offset, context)) {
-    const label = where === `on the ${upper} line` ? upper : lower;
-    return {
-      text: `On the traced ${level} line, mark the side seam on the ${label} line. ${join}`,
-      amount: `on ${label}`,
-    };
-  }
-  const way = line.offset > 0 ? "outside" : "inside";
-  return {
-    text: `On the traced ${level} line, mark the side seam ${small(line.offset, context)} ${way} the ${lower} line (${where}). ${join}`,
-    amount: `${small(line.offset, context)} ${way}`,
-  };
+        ? "Draw the side seam from the waist mark through this one in one smooth curve, and on to the hem as far from the traced line as here."
+        : from === "underBust"
+          ? "Draw the side seam from the under-bust end to this mark in one smooth curve."
+          : `Draw the side seam from the traced line at the ${levelWords(from)} to this mark in one smooth curve, with no corner.`;
+  return { text: `Level with the side of the traced ${level} line, mark the side seam ${words}. ${join}`, amount };
 }
 
-/** The corner that a dart's mouth is measured from. */
-function cornerWords(from: PointName, piece: PieceName): string {
-  switch (from) {
-    case "centreWaist":
-    case "underBustCentre":
-      return centreWords(piece);
-    case "sideNeck":
-      return "neck edge";
-    default:
-      return pointWords(from);
-  }
+/** Where the ends of the mouth and the dart's own end lie, from where they are printed or from a printed corner. */
+function dartPosition(ref: DartRef, { inner, outer, apex }: DartPlaces, context: Context): string[] {
+  const [first, second] = endWords(ref.dart);
+  const [one, other] = [inner, outer].map((place) => placeWords(place, context));
+  const mouth =
+    one === other && inner.point === inner.from
+      ? `Its mouth: ${one === AS_PRINTED ? AS_PRINTED : `both ends ${one}`}.`
+      : `Its mouth: ${first} ${one}; ${second} ${other}.`;
+  return [mouth, `Its end: ${placeWords(apex, context)}.`];
 }
 
-/** Where the mouth lies on its seam and where the end is found, by compasses or a tape. */
-function dartPosition(ref: DartRef, mouth: MouthPlace | null, context: Context): string[] {
-  if (mouth === null) return [];
-  const [first, second] = pair(mouth.inner, mouth.outer, context);
-  return [
-    `Its mouth on the ${mouthSeamWords(ref)}: ends ${first} and ${second} from the ${cornerWords(mouth.from, ref.piece)}, measured straight.`,
-    "Its end: where the two leg lengths, swung from the ends of the mouth, cross.",
-  ];
-}
+/** What `placeWords` says of what did not move. */
+const AS_PRINTED = "where it is printed";
 
 export function dartSaid(
-  { dart: ref, figures, mouth }: Extract<ChecklistStep, { kind: "dart" }>,
+  { dart: ref, figures, places, isByOwnPoint }: Extract<ChecklistStep, { kind: "dart" }>,
   context: Context,
 ): Said {
   const [inner, outer] = pair(figures.legInner, figures.legOuter, context);
@@ -98,28 +116,37 @@ export function dartSaid(
       : liesAlongBust(ref.dart)
         ? `upper leg ${inner}, lower leg ${outer} long`
         : `inner leg ${inner}, outer leg ${outer} long`;
-  const stop = figures.apexToBustPoint;
+  const point = isByOwnPoint ? "your own bust point" : "the pattern’s bust point";
   const end =
-    stop === null
+    figures.end === null
       ? ""
-      : stop < 0
-        ? `; it ends ${small(stop, context)} past the bust point, which is a fault: see the first page`
-        : `; it ends ${small(stop, context)} short of the bust point`;
+      : `; it ends ${endAtWords(ref, figures.end, (amount) => small(amount, context), point)}` +
+        (figures.end.along < 0 ? ": a fault, see the first page" : "");
   return {
     text: `Draw the ${dartWords(ref.dart)}: mouth ${small(figures.intake, context)} wide, ${legs}${end}.`,
-    moves: dartPosition(ref, mouth, context),
+    moves: places === null ? [] : dartPosition(ref, places, context),
     amount: small(figures.intake, context),
   };
 }
 
-export function trueDartSaid(ref: DartRef, amount: Mm, context: Context): Said {
+/** Every point that does not lie where it is printed when all is done, and every line that is not as it was traced. */
+export function placesSaid(
+  { places, lengths, stayed }: Extract<ChecklistStep, { kind: "places" }>,
+  context: Context,
+): Said {
+  const points = places.flatMap((place) => placeMove(place, context) ?? []);
+  const lines = lengths.map((one) => lengthMove(one, context));
+  const put =
+    points.length === 0
+      ? "Draw the lines between its points as they were traced, but for these:"
+      : "From where each is printed, square to the grain and along it, put these points; draw the lines between them as they were traced:";
+  return { text: `${layWords(stayed, context)}. ${put}`, moves: [...points, ...lines] };
+}
+
+export function trueDartSaid(ref: DartRef): Said {
   const fold = liesAlongBust(ref.dart) ? "its bulk down" : `its bulk towards the ${centreWords(ref.piece)}`;
-  const legs = drawn(amount, context)
-    ? ` First bring the legs to one length: the shorter ${small(amount, context)} longer, the longer ${small(amount, context)} shorter.`
-    : "";
   return {
-    text: `Fold the ${dartWords(ref.dart)} closed, ${fold}, and cut the ${mouthSeamWords(ref)} across it through all layers.${legs}`,
-    amount: drawn(amount, context) ? small(amount, context) : null,
+    text: `Fold the ${dartWords(ref.dart)} closed, ${fold}, and cut the ${mouthSeamWords(ref)} across it through all layers.`,
   };
 }
 

@@ -4,7 +4,6 @@ import type { AlterationNote } from "../core/alterations/outcome/trace";
 import type { LevelName, PieceName } from "../core/pattern/piece";
 import type { PlannedAlteration } from "../core/plan/plan";
 import type { LengthUnit } from "../core/decisions/work";
-import { degreesFrom } from "../core/units";
 import { bustShortSentence, shareWords } from "./blend";
 import { formatAmount } from "./terms/length";
 import { centreWords } from "./terms/names";
@@ -100,7 +99,7 @@ export function alterationNoteSentence(note: AlterationNote, piece: PieceName, u
     case "legsTrued":
       return `The mouth ends were trued by ${formatAmount(note.amount, unit)} each, so that the legs sew together.`;
     case "armholeSmoothed":
-      return `Draw the armhole smooth over the hinge, a bend of ${Math.abs(degreesFrom(note.turned)).toFixed(1)}°.`;
+      return "Draw the armhole smooth where it bends at the hinge.";
     case "centreLengthened":
       return note.amount >= 0
         ? `The ${centreWords(piece)} part is lengthened by ${formatAmount(note.amount, unit)}.`

@@ -110,6 +110,26 @@ const WORDS: Readonly<Record<MeasureName, MeasureWords>> = {
 
 export const measureWords = (name: MeasureName): MeasureWords => WORDS[name];
 
+/** What each measure serves; true of every garment. */
+const SERVES: Readonly<Record<MeasureName, string>> = {
+  bustGirth: "For the size, the cup and the bust adjustment.",
+  upperChestGirth: "For the size of the frame, and the cup.",
+  underBustGirth: "Held against a midriff band. Else it only sharpens guesses and doubts.",
+  waistGirth: "For your line at the waist.",
+  hipGirth: "For your line at the hip.",
+  height: "Alters nothing. It sharpens guesses; beside the pattern’s it may say to measure the back waist.",
+  bustPointWidth: "For how far out the bust darts end.",
+  sideNeckToBustPoint: "For how low the bust darts end, and whether length goes in above or below them.",
+  backWaistLength: "For the length; beside the front waist, for a round or hollow back.",
+  frontWaistLength: "For the length over the bust.",
+  neckBaseGirth: "Held against the pattern’s neck; alters nothing.",
+  shoulderLength: "For the width of the shoulder.",
+  acrossBack: "For the width between the armholes at the back.",
+  acrossFront: "For the width between the armholes in front.",
+};
+
+export const measureServes = (name: MeasureName): string => SERVES[name];
+
 const NEEDS: Readonly<Record<MeasureNeed, string>> = {
   always: "Needed for any plan.",
   toHip: "Needed where the pattern reaches the hip.",

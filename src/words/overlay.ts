@@ -141,7 +141,7 @@ export function amountWords({ level, between, offset }: PatchAmount, unit: Lengt
 /** How the strips are used, step by step. */
 export const OVERLAY_STEPS: readonly string[] = [
   "All lines are stitch lines. If your tissue prints cutting lines, draw the stitch line of your size in first.",
-  "Print this page alone at 100 % and measure the test square. If it is not true, stop: scaling is on. Then print the others; nothing is joined.",
+  "Print this page alone at 100 % and measure the test square. If it is not true, stop: scaling is on. If a side of the thin frame round it is missing, this is the wrong paper. Then print the others; nothing is joined.",
   "Cut the strips apart on their thin outer lines.",
   "Slide a strip under the printed tissue, words up, and turn it until its arrows point as they say. Where the pattern is on thick paper, work against a window pane or a light.",
   "Match the dashed line and every cross to the print. If one will not meet, look at the strip’s name and its size again: do not force it.",

@@ -71,7 +71,7 @@ export const allowanceLabel = (seam: SeamName): string =>
 export function usualAllowancesSentence(unit: LengthUnit): string {
   const told = (mm: Mm): string =>
     unit === "cm" ? formatLength(mm, unit) : `${mm} mm, about ${formatLength(mm, unit)},`;
-  return `A field left empty has the usual: ${told(USUAL_ALLOWANCES.side)} at seams and ${told(USUAL_ALLOWANCES.hem)} at hems. On the fold there is none.`;
+  return `A field left empty has the usual: ${told(USUAL_ALLOWANCES.side)} at seams and ${told(USUAL_ALLOWANCES.hem)} at hems; along a strap never more than half its width. On the fold there is none.`;
 }
 
 /** What stands on the folded part: how many seams have her own. */
@@ -144,7 +144,7 @@ export function paperFailureWords(failure: PaperFailureLike, unit: LengthUnit): 
 /** To clear a table or a floor by. */
 const roughly = (mm: Mm, unit: LengthUnit): number => Math.round(mm / (unit === "cm" ? MM_PER_CM : MM_PER_INCH));
 
-/** What the pages come to, before they are made. `width` and `height` are of the whole sheet, joined. */
+/** What the pages come to, before they are made: `pages` with pieces, `before` without. `width` and `height` are of the whole sheet, joined. */
 export function previewSentence(
   pages: number,
   format: SheetFormat,
@@ -152,14 +152,16 @@ export function previewSentence(
   height: Mm,
   unit: LengthUnit,
   kind: "pieces" | "overlay" = "pieces",
+  before = 1,
 ): string {
+  const first = before === 1 ? "a first page with this map" : `${before} pages before them, the last with this map`;
   const joined = `${roughly(width, unit)} × ${roughly(height, unit)} ${unit}`;
   if (isRoll(format))
     return `One page for the roll. The pieces take about ${joined} of it; above them stands how to print it.`;
   const sheets = pages === 1 ? "1 page with pieces" : `${pages} pages with pieces`;
   if (kind === "overlay")
-    return `${pages === 1 ? "1 page with strips" : `${pages} pages with strips`}, and a first page with this map. Nothing is joined.`;
-  return `${sheets}, and a first page with this map. ${pages === 1 ? "The sheet is" : "Joined they are"} about ${joined}.`;
+    return `${pages === 1 ? "1 page with strips" : `${pages} pages with strips`}, and ${first}. Nothing is joined.`;
+  return `${sheets}, and ${first}. ${pages === 1 ? "The sheet is" : "Joined they are"} about ${joined}.`;
 }
 
 export type PaperFileName = "pdf" | "svg" | "dxf";

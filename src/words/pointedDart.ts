@@ -8,6 +8,8 @@ import type {
   SeamTerm,
   SeenAtDart,
 } from "../core/pointedDart/pointedDart";
+import type { DartAnswerKey } from "../core/decisions/seenAtDart";
+import type { OfferedAnswers } from "../core/plan/pointedDartOf";
 import { liesAlongBust } from "../core/pattern/dartNames";
 import type { DartRef } from "../core/pattern/piece";
 import type { LengthUnit } from "../core/decisions/work";
@@ -97,12 +99,27 @@ function whatIsDone({ alterations }: DartAnswer, dart: DartRef): string {
   return `Redraw it nearer the ${place.by > 0 ? centreWords(dart.piece) : "side seam"}`;
 }
 
-/** "Fullness 23 mm, as wanted; on the toile it was 25 mm." */
-export function answerFullness({ figures, fullnessOff }: DartAnswer, unit: LengthUnit): string {
-  const { before, after, wantedFullness } = figures;
-  const isAsWanted = formatAmount(Math.abs(fullnessOff), unit) === formatAmount(0, unit);
-  const wanted = isAsWanted ? "as wanted" : `wanted ${formatAmount(wantedFullness, unit)}`;
-  return `Fullness ${formatAmount(after.fullness, unit)}, ${wanted}; on the toile it was ${formatAmount(before.fullness, unit)}.`;
+const THAN_ON_THE_TOILE = { pointed: "softer", flat: "fuller" } as const;
+
+/** "Fullness 23 mm, softer than on the toile, where it was 25 mm." */
+export function answerFullness(
+  { figures: { before, after } }: DartAnswer,
+  pointed: SeenAtDart["pointed"],
+  unit: LengthUnit,
+): string {
+  const [is, was] = [formatAmount(after.fullness, unit), formatAmount(before.fullness, unit)];
+  if (pointed === "right") return `Fullness ${is}, as on the toile${is === was ? "" : ` (${was})`}.`;
+  return `Fullness ${is}, ${THAN_ON_THE_TOILE[pointed]} than on the toile, where it was ${was}.`;
+}
+
+/** Said where something was seen: it stands as it was said, of the toile that was sewn then. */
+export const SEEN_AS_SEWN = "This stays what you saw of the toile as it was sewn then, whatever you take.";
+export const SEWN_AGAIN = "Sewn again since: say afresh what you see";
+
+/** The button that takes an answer. */
+export function takeWords({ measureFirst }: Pick<OfferedAnswers, "measureFirst">, taken: DartAnswerKey | null): string {
+  const all = measureFirst ? " all the same" : "";
+  return taken === null ? `Take this one${all}` : `Take this one instead${all}`;
 }
 
 /** The sum that proves the seam, a line for each term; the amounts as shown add up. */
@@ -215,11 +232,16 @@ export const naiveFigures = ({ figures: { after } }: NaiveShortening, unit: Leng
   `${formatAngle(after.angle)} wide, ${formatAmount(after.fullness, unit)} full`;
 
 /** Said where the bust point that is seen lies elsewhere than the measures say, by more than a tape is out. */
-export const bustPointOffSentence = ({ bustPointOff }: PointedDartAnswers, unit: LengthUnit): string | null =>
+export const bustPointOffSentence = (
+  { bustPointOff, measured }: Pick<OfferedAnswers, "bustPointOff" | "measured">,
+  unit: LengthUnit,
+): string | null =>
   bustPointOff <= BUST_POINT_AGREEMENT
     ? null
-    : `The bust point you marked lies ${formatAmount(bustPointOff, unit)} from where your measures put it. Take bust-point width and side neck ` +
-      "point to bust point again; until they agree, the plan's own check of the dart's end goes by the measures.";
+    : !measured
+      ? `The bust point you marked lies ${formatAmount(bustPointOff, unit)} from the pattern's. Measure bust-point width and side neck point to bust point, too.`
+      : `The bust point you marked lies ${formatAmount(bustPointOff, unit)} from where your measures put it. Take bust-point width and side neck ` +
+        "point to bust point again; until they agree, the plan's own check of the dart's end goes by the measures.";
 
 /** Why there is no answer, and the most that works. */
 export function pointedDartFailureSentence(failure: PointedDartFailure, unit: LengthUnit): string {

@@ -24,7 +24,7 @@ export const seenSentence = (turn: number, tips: readonly SewnTip[]): string =>
 export const tipsSentences = (tips: readonly SewnTip[]): readonly string[] =>
   tips.length === 0 ? ["No dart ends in a point: the fullness is spread along the seams."] : tips.map(tipSentence);
 
-export const SEWN_TITLES = { drawn: "As drawn", wanted: "As wanted" } as const;
+export const SEWN_TITLES = { drawn: "As drawn", wanted: "As your cup asks" } as const;
 export const SEWN_VIEWS = { front: "Front", threeQuarter: "Three-quarter", side: "Side" } as const;
 export const SEWN_KEYS = "Drag to turn it, or use the arrow keys.";
 export const SEWN_NOTE =

@@ -1,19 +1,36 @@
 /** Words of the sheets that true-scale pieces are printed on. */
 import type { SheetFormat } from "../core/decisions/paperChoice";
-import { allowanceOf } from "../core/cutting/usualAllowances";
+import { allowanceOf, allowanceOn } from "../core/cutting/usualAllowances";
 import type { Allowances } from "../core/decisions/allowances";
 import type { CutCount, TruePiece } from "../core/cutting/truePiece";
 import type { Piece, SeamName } from "../core/pattern/piece";
-import type { LengthUnit } from "../core/decisions/work";
+import type { LengthUnit, Work } from "../core/decisions/work";
 import { FORMATS } from "../core/sheets/formats";
 import { allowanceAmount } from "./allowances";
-import { formatAmount } from "./terms/length";
+import { formatAmount, formatLength } from "./terms/length";
 import { listWords, seamWords } from "./terms/names";
 import { testSquareWords } from "./testSquares";
 import { cutWords, pieceTitle } from "./truePaper";
 
-/** "Page 3 of 12. Wren bodice". */
-export const pageWords = (number: number, of: number, name: string): string => `page ${number} of ${of} · ${name}`;
+/** "page 3 of 12 · Ann · Wren bodice"; a long name of a person in short. */
+export const pageWords = (number: number, of: number, name: string, wearer?: string): string =>
+  [`page ${number} of ${of}`, ...(wearer === undefined ? [] : [inShort(wearer)]), name].join(" · ");
+
+/** Letters of a person's name on each page. */
+const LONGEST_WEARER = 24;
+const inShort = (name: string): string => {
+  const letters = Array.from(name.trim());
+  return letters.length <= LONGEST_WEARER
+    ? letters.join("")
+    : `${letters
+        .slice(0, LONGEST_WEARER - 1)
+        .join("")
+        .trimEnd()}…`;
+};
+
+/** Stands on every page of a tiled sheet, the first among them. */
+const FRAME_WHOLE =
+  "The thin frame round each page must be whole: if a side of it is missing, this is the wrong paper.";
 export const joinWords = ([one, other]: readonly [string, string]): string => `${one} / ${other}`;
 
 export const SHEET_KIND = { pieces: "True-scale pieces", overlay: "Tissue overlay" } as const;
@@ -31,7 +48,7 @@ export function joiningSteps(format: SheetFormat, pages: number, unit: LengthUni
       CUT_OUT,
     ];
   }
-  const measure = `Print this page alone at 100 % (“actual size”) on ${format} and measure: ${square}. If it is not, scaling is on: set it right and print this page again.`;
+  const measure = `Print this page alone at 100 % (“actual size”) on ${format} and measure: ${square}. If it is not, scaling is on: set it right and print this page again. ${FRAME_WHOLE}`;
   if (pages === 1) return [measure, "Print the page with the pieces.", CUT_OUT];
   return [
     measure,
@@ -77,12 +94,23 @@ export function allowanceWords(pieces: readonly Piece[], allowances: Allowances,
   const [first] = sorted;
   if (first === undefined) return NOTHING_ALLOWED;
   const [most, own] = first;
-  if (sorted.length === 1) return `Allowances included: ${most} all round.`;
+  if (sorted.length === 1 && strapWords(pieces, allowances, unit).length === 0)
+    return `Allowances included: ${most} all round.`;
   const others = sorted.slice(1).map(([amount, of]) => `${amount} at the ${placesWords(of)}`);
+  others.push(...strapWords(pieces, allowances, unit));
   return own.length > seams.length / 2
     ? `Allowances included: ${most}, but ${listWords(others)}.`
     : `Allowances included: ${[`${most} at the ${placesWords(own)}`, ...others].join("; ")}.`;
 }
+
+/** Along a narrow strap there is less than at the edges of the same name elsewhere. */
+const strapWords = (pieces: readonly Piece[], allowances: Allowances, unit: LengthUnit): readonly string[] =>
+  pieces.flatMap((piece): string[] => {
+    const along = allowanceOn(piece, allowances, "neck");
+    return piece.name === "strap" && along < allowanceOf(allowances, "neck")
+      ? [`${allowanceAmount(along, unit)} along the strap`]
+      : [];
+  });
 
 /** Pieces that are folds all round do not exist; a piece that is not of this plan has none to tell. */
 const NOTHING_ALLOWED = "Allowances included.";
@@ -101,16 +129,26 @@ export const doubtsTitle = (count: number): string =>
 export const INVENTED_SHEET = "Invented demo: no real person and no real pattern.";
 
 /** What each kind of line means. */
-export const LINE_KEY = [
+const LINES = [
   { role: "cutting", words: "cut" },
   { role: "stitch", words: "sew, or turn up" },
   { role: "fold", words: "fold of the cloth" },
   { role: "dartLeg", words: "dart leg" },
   { role: "dartFold", words: "dart fold" },
   { role: "level", words: "balance line" },
-  { role: "frame", words: "edge of a page" },
-  { role: "overlap", words: "next page’s edge" },
+  { role: "lengthen", words: "lengthen or shorten" },
 ] as const;
+const PAGE_LINE = { role: "frame", words: "edge of a page" } as const;
+const JOIN_LINE = { role: "overlap", words: "next page’s edge" } as const;
+
+/** How many pages a sheet has, as far as its key goes: a roll has no frame, a single page nothing to join. */
+export type Paged = "roll" | "single" | "joined";
+
+export const lineKey = (paged: Paged) => [
+  ...LINES,
+  ...(paged === "roll" ? [] : [PAGE_LINE]),
+  ...(paged === "joined" ? [JOIN_LINE] : []),
+];
 export const OVERLAY_LINES = [
   { role: "changed", words: "your stitch line" },
   { role: "layOn", words: "your size, printed" },
@@ -121,15 +159,39 @@ export const BEFORE_KEY = "before alterations";
 export const printedKey = (label: string): string => `size ${label}`;
 
 /** What each mark means. */
-export const MARK_KEY = {
-  pieces: [
-    "Arrow with two heads: straight grain. Bracket: place on the fold.",
-    "Triangle: notch; those with one number meet. Tick: end of a dart leg, or centre. Snip no deeper than they are.",
-    "Small circle: end of a dart. Circle with a cross: bust point. Black dot: match before you pin the seam.",
-    "Diamond: where two pages meet.",
-  ],
-  overlay: ["Crosses: points printed on your tissue.", "Arrows: towards the neck or waist, and to the centre line."],
-} as const;
+export const markKey = (paged: Paged): readonly string[] => [
+  "Arrow with two heads: straight grain. Bracket: place on the fold.",
+  "Triangle: notch; those with one number meet. Two side by side: a back. Without a number, on an armhole: front single, back double. Tick: end of a dart leg, or centre. Snip no deeper than they are.",
+  "Small circle: end of a dart. Circle with a cross: bust point. Black dot: match before you pin the seam.",
+  ...(paged === "joined" ? ["Diamond: where two pages meet."] : []),
+];
+export const OVERLAY_MARKS: readonly string[] = [
+  "Crosses: points printed on your tissue.",
+  "Arrows: towards the neck or waist, and to the centre line.",
+];
+
+/** A letter of a script that the typeface of the files is not made for. */
+const OTHER_SCRIPT = /[^\p{Script=Latin}\p{Script=Greek}\p{Script=Cyrillic}\P{L}]/u;
+
+/** Said where some of these names have letters that the file cannot show. */
+export const missingLettersWords = (names: readonly string[]): readonly string[] =>
+  names.some((name) => OTHER_SCRIPT.test(name))
+    ? ["An empty box in a name stands for a letter that the typeface of this file does not have."]
+    : [];
+
+/** "Opens at the centre back, 180 mm below the waist seam." Which side is common practice: the left. */
+export function opensWords({ pattern, unit }: Pick<Work, "pattern" | "unit">): string {
+  const { place, belowWaist, buttons } = pattern.closure;
+  const where = place === "centreBack" ? "at the centre back" : "at the left side";
+  const how = buttons === undefined ? "" : ", with buttons";
+  return pattern.length === "hip" && belowWaist > 0
+    ? `Opens ${where}${how}, down to ${formatLength(belowWaist, unit)} below the waist seam.`
+    : `Opens ${where}${how}, down to the waist.`;
+}
+
+/** Facings follow the edge that they finish, so they are drawn from it once it is right. */
+export const NO_FACINGS =
+  "Facings are not drawn: trace them from the edges of these pieces. Lining and interfacing are cut by the pieces themselves; tick on each what you need.";
 
 /** "Pieces: front, cut 1 on the fold; back, cut 2, one turned over." */
 export const pieceListWords = (

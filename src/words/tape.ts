@@ -91,12 +91,17 @@ const INCHES_PER_FOOT = 12;
 
 /** What to take again, and why. */
 export function doubtSentence(
-  { measure, value, least, most, misreading, takenAgain }: Suspicion,
+  { measure, value, least, most, misreading, takenAgain, saidRight, onceMore }: Suspicion,
   unit: LengthUnit,
 ): string {
   const expected = `${between({ least, most }, unit)} ${unit}`;
   if (takenAgain)
     return `You took it more than once, so it stands. Your other measures lead one to expect ${expected}.`;
+  if (saidRight) return `You said it is right, so it stands. Your other measures lead one to expect ${expected}.`;
+  if (onceMore) {
+    const off = value > most ? "more" : value < least ? "less" : "other";
+    return `Take the ${measureWords(measure).short} once more: ${formatLength(value, unit)} is ${off} than your other measures lead one to expect (${expected}). If it reads the same, it stands.`;
+  }
   const again = `Measure the ${measureWords(measure).short} again: ${formatLength(value, unit)}`;
   const how = value > most ? "more" : value < least ? "less" : null;
   const doubt =

@@ -19,3 +19,6 @@ export const TEST_SQUARES_MUST = `the inner square must be ${INNER} each way, th
 /** Beside the squares, and where only their corners are drawn. */
 export const TEST_SQUARES = `Test squares: inner ${INNER}, outer ${OUTER}. Measure before you cut.`;
 export const TEST_CORNERS = `Test: corner to corner ${INNER} (inner) and ${OUTER} (outer).`;
+/** Beside a rule of both lengths, or of a share of both. */
+export const testRuleWords = (share: number): string =>
+  `Test: ${formatAmount(share * TEST_CM, "cm")} and ${formatAmount(share * TEST_INCH, "in")}.`;

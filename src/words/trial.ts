@@ -1,13 +1,17 @@
 /** The words on the trial record: what is looked for on the body, in the order it is fitted. Common practice, no source. */
-import type { Half } from "../core/decisions/alteration";
-import type { Plan } from "../core/plan/plan";
+import type { Alteration, Half } from "../core/decisions/alteration";
+import type { Plan, PlannedAlteration } from "../core/plan/plan";
 import type { LengthUnit, Work } from "../core/decisions/work";
 import { cautions, type Caution } from "./cautions";
 import { halfWords } from "./fits";
+import { plannedTitle } from "./ledger";
 import { alterationTitle } from "./planned";
+import { capital, dartWords, pieceWords } from "./terms/names";
 
 /** To be ringed: what a toile shows. */
 export const SEEN: readonly string[] = [
+  "pointed",
+  "flat",
   "gapes",
   "pulls",
   "fold",
@@ -18,14 +22,20 @@ export const SEEN: readonly string[] = [
   "dart ends past, short of, beside the bust point",
 ];
 
+/** What is done to the cloth on the body, and how its amount is written: always the cloth that comes out or goes in. */
+export const PINNED: readonly string[] = ["fold pinched", "slit let out"];
+export const HOW_MUCH = (unit: LengthUnit): string => `Cloth, ${shortUnit(unit)}`;
+export const HOW_MUCH_NOTE =
+  "Cloth: of a fold pinched, twice its depth from pin to edge; of a slit let out, its width at the widest.";
+
 /** How the drawings are marked. */
 export const MARKS =
   "Draw each pin as a short stroke, a fold pinched out as a wavy line, a cut let open as two lines, a drag line as an arrow to where it points.";
 
-/** `write`: there is an amount to write down as well, in that unit. */
+/** `write`: there is an amount to write down as well, once for each of these, in that unit. */
 interface BalanceCheck {
   readonly text: string;
-  readonly write?: string;
+  readonly write?: { readonly of: readonly string[]; readonly unit: string };
 }
 
 export interface BalanceGroup {
@@ -35,9 +45,7 @@ export interface BalanceGroup {
 
 /** How the toile hangs, pinned; and how it moves, which is tried with no pin in it. */
 export function balanceGroups({ pattern, unit }: Work, plan: Plan): readonly BalanceGroup[] {
-  const [hasStraps, hasPrincess] = (["strap", "sideFront"] as const).map((piece) =>
-    plan.left.pieces.some(({ name }) => name === piece),
-  );
+  const hasStraps = plan.left.pieces.some(({ name }) => name === "strap");
   return [
     {
       title: "Standing at ease, pinned shut",
@@ -47,7 +55,7 @@ export function balanceGroups({ pattern, unit }: Work, plan: Plan): readonly Bal
         { text: `${pattern.length === "hip" ? "Hem" : "Lower edge"} level all round` },
         { text: "Waist on the waist" },
         { text: hasStraps ? "Straps stay on the shoulders" : "Shoulder seams on the shoulders" },
-        { text: hasPrincess ? "Princess seam to bust point" : "Dart’s end to bust point", write: shortUnit(unit) },
+        ...toBustPoint(plan).map((text) => ({ text, write: { of: halvesOf(plan), unit: shortUnit(unit) } })),
       ],
     },
     {
@@ -56,6 +64,19 @@ export function balanceGroups({ pattern, unit }: Work, plan: Plan): readonly Bal
     },
   ];
 }
+
+/** What runs to the bust point: every dart that aims at it, or the princess seam. */
+function toBustPoint({ left, right }: Plan): readonly string[] {
+  const darts = [...new Set([left, right].flatMap((half) => half.pieces.flatMap(({ darts: all }) => all)))].filter(
+    ({ aimsAt, gathered }) => aimsAt !== null && gathered !== true,
+  );
+  const named = [...new Set(darts.map(({ name }) => `${capital(dartWords(name))}’s end to bust point`))];
+  const hasPrincess = left.pieces.some(({ name }) => name === "sideFront");
+  return [...(hasPrincess ? ["Princess seam to bust point"] : []), ...named];
+}
+
+/** A blank for each half where they are not cut alike. */
+const halvesOf = (plan: Plan): readonly string[] => (plan.left === plan.right ? [""] : ["left", "right"]);
 
 /** What small amounts are written in. */
 export const shortUnit = (unit: LengthUnit): string => (unit === "in" ? "in" : "mm");
@@ -82,23 +103,40 @@ export function fittingCautions(work: Work, plan: Plan): readonly Pick<Caution, 
   ];
 }
 
+/** A dart's alteration is told with the piece that it is on; those of the fit name their own places. */
+const withPiece = ({ what, piece }: PlannedAlteration, title: string): string =>
+  what.kind === "alteration" && what.alteration.kind !== "fit" && piece !== null
+    ? `${capital(pieceWords(piece))}: ${title.charAt(0).toLowerCase()}${title.slice(1)}`
+    : title;
+
+const isOfOneHalf = (alteration: Alteration): boolean => alteration.kind === "fit" && alteration.half !== undefined;
+
 /** What differs between the halves, one sentence each; null where they are cut alike. */
 export function halvesDiffer(plan: Plan, unit: LengthUnit): readonly string[] | null {
   if (plan.left === plan.right) return null;
   return plan.ledger.flatMap(({ what, outcome }) =>
-    what.kind === "alteration" && what.alteration.kind === "fit" && what.alteration.half !== undefined && outcome.ok
+    what.kind === "alteration" && isOfOneHalf(what.alteration) && outcome.ok
       ? [`${alterationTitle(what.alteration, unit)}.`]
       : [],
   );
 }
 
+/** What both halves of the toile were cut with beside its sizes, each with its amount; nothing where they are as blended. */
+export const sewnWith = (plan: Plan, unit: LengthUnit): readonly string[] => [
+  ...new Set(
+    plan.ledger.flatMap((planned) =>
+      planned.what.kind === "alteration" && planned.outcome.ok && !isOfOneHalf(planned.what.alteration)
+        ? [withPiece(planned, plannedTitle(planned, unit))]
+        : [],
+    ),
+  ),
+];
+
 /** Whose left it is stands beside it. */
 export const viewCaption = (side: "front" | "back"): string =>
-  side === "front"
-    ? "Front, seen by one who stands before the wearer"
-    : "Back, seen by one who stands behind the wearer";
+  side === "front" ? "Front, seen by one who stands before you" : "Back, seen by one who stands behind you";
 
 export const MIRROR_NOTE =
-  "Left and right are the wearer’s own. In a mirror she sees the front turned round: her left half at the left.";
+  "Left and right are your own. In a mirror you see the front turned round: your left half at the left.";
 
-export const wearersHalf = (half: Half): string => `wearer’s ${halfWords(half)}`;
+export const yourHalf = (half: Half): string => `your ${halfWords(half)}`;

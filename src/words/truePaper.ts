@@ -1,7 +1,7 @@
 /** What is written on true-scale pieces and on the sheets that they are printed on. */
 import { dayWords } from "./terms/days";
 import type { Half } from "../core/decisions/alteration";
-import type { CutCount, TruePiece } from "../core/cutting/truePiece";
+import type { CutCount, SeamRun, TruePiece } from "../core/cutting/truePiece";
 import type { LevelName } from "../core/pattern/piece";
 import type { Plan, PlannedLevel } from "../core/plan/plan";
 import type { LengthUnit, Work } from "../core/decisions/work";
@@ -9,7 +9,10 @@ import { shareWords } from "./blend";
 import { halfWords } from "./fits";
 import { plannedTitle } from "./ledger";
 import { formatAmount } from "./terms/length";
-import { centreWords, levelWords, pieceWords } from "./terms/names";
+import { centreWords, levelWords, pieceWords, seamWords } from "./terms/names";
+
+/** Ticked at the cutting table: what else is cut by this piece is the garment's own affair. */
+const TO_TICK = "Cut too: ☐ lining ☐ interfacing";
 
 /** "FRONT", "BACK, LEFT HALF". */
 export const pieceTitle = ({ name, half }: Pick<TruePiece, "name" | "half">): string =>
@@ -35,19 +38,34 @@ export const foldWords = ({ name, half }: Pick<TruePiece, "name" | "half">): str
     ? `PLACE ON FOLD · ${centreWords(name)}`
     : `JOIN TO ${otherHalf(half).toUpperCase()} HALF · ${centreWords(name)}, not a fold`;
 
-/** Along a centre line that is sewn or opens. */
-export const centreSeamWords = (name: TruePiece["name"]): string => `${centreWords(name)} seam`;
+/** Along a seam: what it is and how it opens; shorter where there is no room for all of it. */
+export function seamNameWords(
+  { seam, opens, edges }: SeamRun,
+  piece: Pick<TruePiece, "name" | "half" | "seams">,
+): readonly string[] {
+  const own = seam === "centre" ? `${centreWords(piece.name)} seam` : seamWords(seam, piece.name);
+  if (piece.name === "strap") {
+    if (seam !== "strap") return [`${seam === "neck" ? "neck" : "armhole"} side`];
+    const tops = piece.seams.filter((run) => run.seam === "strap").flatMap((run) => run.edges.map(({ a }) => a.y));
+    return [edges.every(({ a }) => a.y < (Math.min(...tops) + Math.max(...tops)) / 2) ? "back" : "front"];
+  }
+  if (seam === "strap") return ["strap here", "strap"];
+  if (opens === null) return [own];
+  const how = seam === "side" ? "left side opens" : opens === "buttons" ? "opens, buttons" : "opens, zip";
+  return [`${own}: ${how}`, own];
+}
 
 /** Which way the bulk of a dart is pressed: its folded end is cut for that way alone. */
 export const dartFoldWords = (down: boolean, piece: TruePiece["name"]): string =>
   down ? "fold down" : `fold to ${centreWords(piece)}`;
 
-/** The pattern's own bust line: where her bust point was measured, it need not pass through that. */
-export const levelLineWords = (level: LevelName): string =>
-  level === "bust" ? "bust line of the draft" : `${levelWords(level)} line`;
+/** The pattern's own bust line: where the bust point was measured, it need not pass through that. */
+export const levelLineWords = (level: LevelName, bent = false): string =>
+  `${level === "bust" ? "bust line of the draft" : `${levelWords(level)} line`}${bent ? ": straight with the dart shut" : ""}`;
 export const GRAIN_WORDS = "straight grain";
 export const BUST_POINT_WORDS = "bust point";
-export const OPENING_WORDS = "opening ends";
+export const openingWords = (opens: SeamRun["opens"]): string => (opens === "zip" ? "zip ends" : "opening ends");
+export const LENGTHEN_WORDS = "lengthen or shorten here";
 export const GATHER_WORDS = "gather from mark to mark";
 
 /** "waist 40 % from 12 to 14", short enough for a piece. */
@@ -97,11 +115,12 @@ export function titleLines(
   const altered = piece.size === null ? alteredWords(plan, piece, work.unit) : [];
   return [
     pieceTitle(piece),
-    cutWords(piece),
+    `Piece ${piece.number[0]} of ${piece.number[1]}. ${cutWords(piece)}`,
     piece.size === null
       ? unbroken(blendWords(plan))
       : `Printed size ${piece.size}${plan.sizing.cup.label === null ? "" : `, cup ${plan.sizing.cup.label}`}, as drafted`,
     options.allowances ? "Allowances included" : "NO seam allowances: add them",
+    ...(piece.name === "strap" ? [] : [TO_TICK]),
     ...(altered.length === 0 ? [] : [`Altered: ${altered.map(lowerStart).join("; ")}`]),
     // A day is not parted from its month at the end of a line.
     `${work.name}, ${dayWords(options.day).replaceAll(" ", "\u00a0")}${work.invented ? "; invented demo" : ""}`,

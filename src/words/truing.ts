@@ -1,9 +1,12 @@
 /** What truing changed after the last alteration, in words. */
 import type { TruingChange } from "../core/truing/changes";
+import type { PointName } from "../core/pattern/piece";
 import type { LengthUnit } from "../core/decisions/work";
 import { pointWords } from "./checks";
 import { formatAmount } from "./terms/length";
 import { capital, pieceWords, seamWords } from "./terms/names";
+
+const isAtCentre = (point: PointName | null): boolean => point === null || point.startsWith("centre");
 
 /** "Front side seam: 2 mm taken back at the waist, so that it walks with its partner." */
 export function truedSentence({ piece, seam, what, point, amount }: TruingChange, unit: LengthUnit): string {
@@ -16,7 +19,7 @@ export function truedSentence({ piece, seam, what, point, amount }: TruingChange
     case "seamSmoothed":
       return `${line}: drawn smooth${at}.`;
     case "cornerSquared":
-      return `${line}: its end${at} turned by ${Math.abs(amount).toFixed(1)}°, so that the corner is square.`;
+      return `${line}: its end${at} turned by ${Math.abs(amount).toFixed(1)}°, so that ${isAtCentre(point) ? "the corner is square" : "it runs straight on into the piece it meets"}.`;
     case "legsEqualled":
       return `${line}: the legs of its dart brought to one length, ${formatAmount(Math.abs(amount), unit)} each.`;
   }

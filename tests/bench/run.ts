@@ -1,5 +1,5 @@
 /**
- * The bench: prints tables, asserts nothing. `npm run bench` prints all; `-- bodies`, `-- bust`, `-- estimates` and `-- plans` each a
+ * The bench: prints tables, asserts nothing. `npm run bench` prints all; `-- bodies`, `-- bust`, `-- estimates`, `-- plans` and `-- proposals` each a
  * part, and `-- node` leaves the browser out.
  */
 import { benchBodies } from "./bodies";
@@ -7,8 +7,15 @@ import { benchBrowser } from "./browser";
 import { printEstimates } from "./estimates";
 import { benchBust } from "./bust";
 import { benchPlans } from "./plans";
+import { benchProposals } from "./proposals";
 
-const PARTS = { plans: benchPlans, bodies: benchBodies, bust: benchBust, estimates: printEstimates };
+const PARTS = {
+  plans: benchPlans,
+  bodies: benchBodies,
+  bust: benchBust,
+  estimates: printEstimates,
+  proposals: benchProposals,
+};
 const asked = Object.entries(PARTS).filter(([name]) => process.argv.includes(name));
 
 for (const [, part] of asked.length > 0 ? asked : Object.entries(PARTS)) part();

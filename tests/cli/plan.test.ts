@@ -161,6 +161,8 @@ describe("what it answers", () => {
       angle_deg: number,
       fullness_mm: number,
       apex_to_bust_point_mm: number,
+      short_of_bust_point_mm: number,
+      bust_point_beside_mm: number,
     });
     expect(report).toHaveProperty("cut_lines.0", {
       piece: expect.any(String),

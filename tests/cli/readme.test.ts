@@ -5,6 +5,7 @@ import { describe, expect, it } from "vitest";
 import { readArguments } from "../../src/cli/args";
 import { PAPER_USAGE, readPaperArguments } from "../../src/cli/paperArgs";
 import { planReport } from "../../src/cli/report";
+import { measuresOf, tapesOf } from "../../src/core/measures/tape";
 import { planOf, withAlterations } from "../support/works";
 import { invariant } from "../../src/core/result";
 import { DEMO_FILES, HALVES_FILE, planJson, root } from "../support/doors";
@@ -13,6 +14,9 @@ const readme = readFileSync(join(root, "README.md"), "utf8");
 
 /** What is measured on one half alone comes out otherwise there. */
 const unevenLength = withAlterations({ kind: "fit", id: "a", fit: "lengthAboveBust", amount: 10, half: "left" });
+
+/** Half of the under-bust: the tape is doubted. */
+const misread = { ...unevenLength, tapes: tapesOf({ ...measuresOf(unevenLength.tapes), underBustGirth: 400 }) };
 
 /** From a heading to the next of its own rank or a higher one. */
 const section = (title: string, rank: number): string =>
@@ -52,7 +56,10 @@ describe("the table of the JSON in README", () => {
   const table = rows(section("The plan as JSON", 3));
   const told = table.map(([key = ""]) => key.replaceAll("`", ""));
   const found = new Set(
-    [...[...DEMO_FILES, HALVES_FILE].map(planJson), planReport(unevenLength, planOf(unevenLength))]
+    [
+      ...[...DEMO_FILES, HALVES_FILE].map(planJson),
+      ...[unevenLength, misread].map((work) => planReport(work, planOf(work))),
+    ]
       .flatMap((report) => keysOf(report))
       .map((key) => key.replace(/^pieces\.right\[\]/u, "pieces.left[]")),
   );

@@ -9,6 +9,7 @@ import { COLUMNS } from "../../src/cli/layout";
 import { checklistText } from "../../src/cli/text";
 import { tapesOf } from "../../src/core/measures/tape";
 import { derivePlan } from "../../src/core/plan/derivePlan";
+import type { DartRef } from "../../src/core/pattern/piece";
 import type { ChecklistItem, Plan } from "../../src/core/plan/plan";
 import { checklistByPiece, checklistLine, groupTitle, type ChecklistLine } from "../../src/words/checklist";
 import { refusedSentence } from "../../src/words/doubts";
@@ -106,6 +107,14 @@ function wrongPrint(work: Work, plan: Plan, sections: Sections): readonly string
   ];
 }
 
+/** One of the wearer's redraws of a dart. */
+function isRedrawOf({ step }: ChecklistItem, dart: DartRef): boolean {
+  if (step.kind !== "alteration" || step.planned.what.kind !== "alteration") return false;
+  const { alteration } = step.planned.what;
+  const isRedraw = ["dartEnd", "dartMouth", "dartPlace"].includes(alteration.kind);
+  return isRedraw && "dart" in alteration && alteration.dart.piece === dart.piece && alteration.dart.dart === dart.dart;
+}
+
 const HALVES = { left: "On the left half: ", right: "On the right half: " };
 
 /** A fit of one half alone says so in its title. */
@@ -118,10 +127,31 @@ function wrongGroups(
   work: Work,
   groups: ReturnType<typeof checklistByPiece>,
 ): readonly string[] {
-  const said = ({ piece, step, amount }: ChecklistItem): ChecklistLine =>
+  const own = ({ piece, step, amount }: ChecklistItem): ChecklistLine =>
     checklistLine({ piece, step, amount }, left.pieces, work.unit, tracedIn(checklist));
+  // What was asked of a dart stands in the line that draws it, before what it comes to.
+  const said = (item: ChecklistItem): ChecklistLine => {
+    const { step } = item;
+    if (step.kind !== "dart") return own(item);
+    const asked = checklist.filter(
+      (one) => isRedrawOf(one, step.dart) && (one.half ?? item.half ?? one.half) === (item.half ?? one.half),
+    );
+    const line = own(item);
+    return {
+      ...line,
+      text: [...asked.map((one) => own(one).text), line.text].join(" "),
+      moves: [...line.moves, ...new Set(asked.flatMap((one) => own(one).moves))],
+    };
+  };
+  const isSaid = (item: ChecklistItem): boolean =>
+    !checklist.some(
+      ({ step, half }) =>
+        step.kind === "dart" && isRedrawOf(item, step.dart) && (half ?? item.half ?? half) === (item.half ?? half),
+    ) && !(item.step.kind === "places" && own(item).moves.length === 0);
   return groups.flatMap(({ piece, lines }) => {
-    const items = checklist.filter((item) => (item.step.kind === "walk" ? piece === null : item.piece === piece));
+    const items = checklist
+      .filter((item) => (item.step.kind === "walk" ? piece === null : item.piece === piece))
+      .filter(isSaid);
     const open = [...lines];
     const wrong = items.flatMap((item) => {
       const line = said(item);
@@ -130,9 +160,9 @@ function wrongGroups(
         (text: string) =>
         (one: ChecklistLine): boolean =>
           JSON.stringify(one) === JSON.stringify({ ...line, text });
-      const own = open.findIndex(isOf(`${half}${line.text}`));
-      if (own >= 0) {
-        open.splice(own, 1);
+      const at = open.findIndex(isOf(`${half}${line.text}`));
+      if (at >= 0) {
+        open.splice(at, 1);
         return [];
       }
       // Word for word alike on both halves, two jobs stand in one line with no half.
@@ -169,10 +199,12 @@ function wrongAlterations(work: Work, plan: Plan, sections: Sections): readonly 
     const title = `${alterationTitle(alteration, work.unit)}.`;
     const piece = alteration.kind === "fit" ? null : alteration.dart.piece;
     const isOn = (heading: string): boolean => piece === null || heading.endsWith(`: ${PIECE_TITLES[piece]}`);
-    const times = jobs.filter(
-      (job) => job.text.replace(/^On the (?:left|right) half: /, "") === title && isOn(job.title),
-    ).length;
-    if (planned.outcome.ok) return times > 0 || isNothing(alteration) ? [] : [`made and not printed: ${title}`];
+    const isDart = ["dartEnd", "dartMouth", "dartPlace"].includes(alteration.kind);
+    const times = jobs.filter((job) => {
+      const text = job.text.replace(/^On the (?:left|right) half: /, "");
+      return (isDart ? text.includes(title) : text === title) && isOn(job.title);
+    }).length;
+    if (planned.outcome.ok) return times > 0 || isNothing(plan, planned.id) ? [] : [`made and not printed: ${title}`];
     const why = refusedSentence(planned, work.unit) ?? "";
     const saidTimes = failing.split(why).length - 1;
     return [
@@ -186,7 +218,14 @@ function wrongAlterations(work: Work, plan: Plan, sections: Sections): readonly 
 /** Running text again, from the lines of a list. */
 const said = (lines: readonly string[]): string => lines.map((line) => line.trim()).join(" ");
 
-const isNothing = (alteration: Alteration): boolean => alteration.kind === "fit" && alteration.amount === 0;
+/** Asked for nothing, it is no job. */
+const isNothing = ({ checklist, ledger }: Plan, id: string): boolean => {
+  const what = ledger.find((planned) => planned.id === id)?.what;
+  if (what?.kind !== "alteration") return false;
+  const { alteration } = what;
+  const isListed = checklist.some(({ step }) => step.kind === "alteration" && step.planned.id === id);
+  return !isListed && Object.values(alteration).every((value) => typeof value !== "number" || value === 0);
+};
 
 const PIECE_TITLES = {
   front: "FRONT",

@@ -102,7 +102,7 @@ describe("the first demo", () => {
     expect(printed.y - own.y).toBeGreaterThan(5);
     expect(printed.x - own.x).toBeGreaterThan(5);
     const { drawn, usualStop } = dartOf(plan, "front", "sideDart");
-    expect(drawn.apexToBustPoint).toBeGreaterThan(usualStop?.most ?? Infinity);
+    expect(drawn.end?.along).toBeGreaterThan(usualStop?.most ?? Infinity);
   });
 });
 

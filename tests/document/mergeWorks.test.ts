@@ -67,8 +67,19 @@ const areOwn = (list: readonly string[]): boolean => new Set(list).size === list
 
 /** Everything a work says, each by what it is found by. */
 function facts(work: Work): ReadonlyMap<string, string> {
-  const { tapes, pattern, easeWanted, picks, alterations, seen = [], allowances = {}, unread, ...single } = work;
-  const { chart, ease, name, ...kind } = pattern;
+  const {
+    tapes,
+    pattern,
+    easeWanted,
+    picks,
+    alterations,
+    seen = [],
+    allowances = {},
+    trusted = {},
+    unread,
+    ...single
+  } = work;
+  const { chart, ease, name, lengths = {}, ...kind } = pattern;
   const found: (readonly [string, unknown])[] = [
     ...Object.entries(single),
     ["tapes", tapes.length],
@@ -80,6 +91,10 @@ function facts(work: Work): ReadonlyMap<string, string> {
     ...Object.entries(kind),
     ...Object.entries(ease).map(([at, mm]) => [`patternEase ${at}`, mm] as const),
     ["draftedDifference", chart.draftedDifference],
+    ...Object.entries(lengths).flatMap(([measure, { all, bySize = {} }]) => [
+      ...(all === undefined ? [] : [[`printedLength ${measure}`, all] as const]),
+      ...Object.entries(bySize).map(([size, mm]) => [`printedLength ${measure} in ${size}`, mm] as const),
+    ]),
     ...chart.sizes.flatMap(({ label, ...figures }) =>
       Object.entries(figures).map(([column, mm]) => [`size ${label} / ${column}`, mm] as const),
     ),
@@ -89,6 +104,7 @@ function facts(work: Work): ReadonlyMap<string, string> {
     ...alterations.map((one) => [`alteration ${one.id}`, one] as const),
     ...seen.map(({ piece, dart, half, ...what }) => [`seen ${piece} ${dart} ${half}`, what] as const),
     ...Object.entries(allowances).map(([seam, mm]) => [`allowance ${seam}`, mm] as const),
+    ...Object.entries(trusted).map(([measure, mm]) => [`trusted ${measure}`, mm] as const),
     ...Object.entries(unread).map(([field, typed]) => [`unread ${field}`, typed] as const),
   ];
   return new Map(found.map(([key, value]) => [key, sortedJson(value)]));
@@ -116,7 +132,7 @@ function names(collision: Collision, key: string, { base, mine, theirs }: Three)
       return key === `measure ${collision.set} ${collision.measure}`;
     case "pattern":
       return (
-        begins("pattern", "size ", "cup ", "pick ") ||
+        begins("pattern", "size ", "cup ", "pick ", "printedLength ") ||
         ["draftedDifference", "length", "closure", "style", "strap"].includes(key)
       );
     case "patternEase":
@@ -125,14 +141,19 @@ function names(collision: Collision, key: string, { base, mine, theirs }: Three)
     // What a pick lies between may be no neighbours any more: then one side's pattern stands, picks and all.
     case "sizes":
       return (
-        begins("pattern", "size ", "cup ", "pick ") ||
+        begins("pattern", "size ", "cup ", "pick ", "printedLength ") ||
         ["draftedDifference", "length", "closure", "style", "strap"].includes(key)
       );
+    case "printedLength":
+      return key === `printedLength ${collision.measure}${collision.size === null ? "" : ` in ${collision.size}`}`;
     case "cups":
       return begins("cup ");
     case "size":
     case "cup":
-      return begins(`${collision.of} ${collision.label} / ${collision.column ?? ""}`);
+      // A line renamed has all its figures under another label.
+      return begins(
+        `${collision.of} ${collision.label} / ${collision.column === "label" ? "" : (collision.column ?? "")}`,
+      );
     case "pick":
       return key === `pick ${collision.pick}`;
     case "alterations":
@@ -146,6 +167,8 @@ function names(collision: Collision, key: string, { base, mine, theirs }: Three)
     }
     case "allowance":
       return key === `allowance ${collision.seam}`;
+    case "trusted":
+      return key === `trusted ${collision.measure}`;
     case "seen":
       return collision.dart === null
         ? begins("seen ")
@@ -227,7 +250,10 @@ describe("mergeWorks, whatever the works", () => {
         // Orders, and lines that cannot be told apart, are no facts.
         const lists = ({ pattern, picks, alterations }: Work): string => sortedJson([pattern, picks, alterations]);
         for (const one of mergeWorks(base, mine, theirs).collisions) {
-          const isOfOrder = one.of === "alterations" || one.of === "sizes" || one.of === "cups" || one.of === "pattern";
+          // A pick that goes by lines collides with the lines themselves, too.
+          const isByLines = one.of === "pick" && (one.pick === "waist" || one.pick === "hip");
+          const isOfOrder =
+            isByLines || one.of === "alterations" || one.of === "sizes" || one.of === "cups" || one.of === "pattern";
           expect([one, isChanged(one, own) || (isOfOrder && lists(mine) !== lists(base))]).toEqual([one, true]);
           expect([one, isChanged(one, other) || (isOfOrder && lists(theirs) !== lists(base))]).toEqual([one, true]);
         }
@@ -240,7 +266,7 @@ describe("mergeWorks, whatever the works", () => {
     fc.assert(
       fc.property(anyThree, ({ base, mine, theirs }) => {
         const before = JSON.stringify([base, mine, theirs]);
-        expect(parseWork(mergeWorks(base, mine, theirs).work).ok).toBe(true);
+        expect(parseWork(mergeWorks(base, mine, theirs).work)).toMatchObject({ ok: true });
         expect(JSON.stringify([base, mine, theirs])).toBe(before);
       }),
       { numRuns: 300 },
@@ -311,7 +337,7 @@ const GROUPS: readonly (readonly Command[])[] = [
   [
     {
       kind: "setSeen",
-      dart: { piece: "front", dart: "waistDart" },
+      dart: { piece: "front", dart: "shoulderDart" },
       half: "left",
       seen: { pastBustPoint: 9, tooFarToSide: 0, pointed: "flat" },
     },
@@ -319,7 +345,7 @@ const GROUPS: readonly (readonly Command[])[] = [
   [
     {
       kind: "setSeen",
-      dart: { piece: "front", dart: "waistDart" },
+      dart: { piece: "front", dart: "shoulderDart" },
       half: "right",
       seen: { pastBustPoint: 4, tooFarToSide: 2, pointed: "right" },
     },

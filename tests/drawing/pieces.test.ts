@@ -68,6 +68,14 @@ it("a basque wider than its bodice does not reach under the back", () => {
   expect(sidesOf("frontBasque").right).toBeLessThan(sidesOf("back").left);
 });
 
+/** Of a cap, which is alike on both sides of the dart's middle, the spot in the middle. */
+function tipOf({ cap }: { readonly cap: string }): Spot {
+  const spots = spotsOf(cap);
+  const tip = spots[(spots.length - 1) / 2];
+  if (tip === undefined) throw new Error("no cap");
+  return tip;
+}
+
 describe.each(works)("the pieces of “%s”", (_, plan) => {
   const sizes = [...plan.nest.sizes, plan.left.pieces];
   const places = placePieces(sizes);
@@ -124,12 +132,18 @@ describe.each(works)("the pieces of “%s”", (_, plan) => {
     for (const mark of marks) {
       const stitch = spotsOf(mark.stitch);
       for (const dart of mark.darts) {
-        const [, tip] = spotsOf(dart.cap);
-        if (tip === undefined) throw new Error(`no cap on the ${mark.piece}`);
-        const at = stitch.findIndex((spot) => near(spot, tip));
-        const beside = [stitch[at - 1], stitch[at + 1]];
-        expect(at).toBeGreaterThan(0);
-        for (const end of [dart.inner, dart.outer]) expect(beside.some((spot) => near(spot, end))).toBe(true);
+        const cap = spotsOf(dart.cap);
+        const tip = tipOf(dart);
+        const [from, to] = [dart.inner, dart.outer].map((end) => stitch.findIndex((spot) => near(spot, end)));
+        const between = stitch.slice(Math.min(from ?? -1, to ?? -1), Math.max(from ?? -1, to ?? -1) + 1);
+        // All of the cap, and nothing else, from one mouth end to the other.
+        expect(between).toHaveLength(cap.length);
+        for (const spot of cap) expect(between.some((other) => near(spot, other))).toBe(true);
+        for (const [end, spot] of [
+          [dart.inner, cap[0]],
+          [dart.outer, cap.at(-1)],
+        ] as const)
+          expect(near(spot, end)).toBe(true);
         expect(spotsOf(mark.outline).some((spot) => near(spot, tip))).toBe(false);
         // Folded paper must reach past the mouth, or the seam would have a notch in it.
         expect(apart(dart.apex, tip)).toBeGreaterThan(apart(dart.apex, dart.mouth));
@@ -147,7 +161,7 @@ describe.each(works)("the pieces of “%s”", (_, plan) => {
         expect(Math.abs(apart(inner, apex) - apart(apex, outer))).toBeLessThan(0.1);
         const [from, to] = spotsOf(dart.fold);
         expect(near(from, apex)).toBe(true);
-        expect(near(to, spotsOf(dart.cap)[1])).toBe(true);
+        expect(near(to, tipOf(dart))).toBe(true);
       }
     }
   });

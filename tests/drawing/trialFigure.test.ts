@@ -1,10 +1,14 @@
 import { STYLE_NAMES } from "../../src/core/decisions/pattern";
+import { Point } from "@flatten-js/core";
 import { describe, expect, it } from "vitest";
+import { edgePointAt } from "../../src/core/geometry/edgeCurve";
+import { outlineOf } from "../../src/core/pattern/ring";
 import { derivePlan } from "../../src/core/plan/derivePlan";
 import type { Plan } from "../../src/core/plan/plan";
 import type { Work } from "../../src/core/decisions/work";
 import { boundsOf } from "../../src/drawing/index";
 import { trialFigure } from "../../src/drawing/trialFigure";
+import { polygonOf } from "../support/independent";
 import { sampleWork } from "../support/sampleWork";
 
 function planOf(work: Work): Plan {
@@ -31,14 +35,14 @@ describe("trialFigure", () => {
   it.each(styled)("hangs the basques of a $style clear under what they are sewn to, within the box", ({ plan }) => {
     const bounds = new Map(plan.left.pieces.map((piece) => [piece.name, boundsOf(piece)]));
     for (const { box, halves } of trialFigure(plan)) {
-      const spans = halves[0].pieces.map(({ piece, down }) => {
+      const spans = halves[0].pieces.map(({ piece, down, across }) => {
         const own = bounds.get(piece);
         if (own === undefined) throw new Error(piece);
         return {
           isBasque: piece.endsWith("Basque"),
           top: own.y + down,
           foot: own.y + own.height + down,
-          side: own.x + own.width,
+          side: own.x + own.width + across,
         };
       });
       const foot = Math.max(...spans.filter(({ isBasque }) => !isBasque).map((span) => span.foot));
@@ -49,6 +53,35 @@ describe("trialFigure", () => {
       expect(Math.max(...spans.map((span) => span.foot))).toBeLessThanOrEqual(box.y + box.height + 1e-9);
       expect(Math.max(...spans.map(({ side }) => side))).toBeLessThanOrEqual(box.x + box.width + 1e-9);
       expect(box.x).toBe(-(box.x + box.width));
+    }
+  });
+
+  // Let out, a side front comes to lie on what is inside it.
+  const fuller = (["princessArmhole", "princessShoulder"] as const).map((style) => ({
+    style: `${style} let out` as const,
+    plan: planOf({ ...plain, picks: { bustAlteration: 90 }, pattern: { ...plain.pattern, style } }),
+  }));
+
+  it.each([...styled, ...fuller])("lays no piece of a $style over another", ({ plan }) => {
+    for (const { halves } of trialFigure(plan)) {
+      const rings = halves[1].pieces.map(({ piece, down, across }) => {
+        const own = plan.left.pieces.find(({ name }) => name === piece);
+        if (own === undefined) throw new Error(piece);
+        return outlineOf(own).flatMap((edge) =>
+          Array.from({ length: 120 }, (_, i) => edgePointAt(edge, i / 120)).map(({ x, y }) => ({
+            x: x + across,
+            y: y + down,
+          })),
+        );
+      });
+      const over = rings.flatMap((ring, index) => {
+        const polygon = polygonOf(ring);
+        // A cup and its band share a seam, and touch along it.
+        const isDeep = (p: { readonly x: number; readonly y: number }): boolean =>
+          polygon.contains(new Point(p.x, p.y)) && ring.every(({ x, y }) => Math.hypot(x - p.x, y - p.y) > 3);
+        return rings.filter((_, other) => other !== index).flatMap((other) => other.filter(isDeep));
+      });
+      expect(over).toEqual([]);
     }
   });
 

@@ -250,7 +250,7 @@ describe("the first page", () => {
         { width: 210, height: 297 },
         10,
         { ...words, failing: Array.from({ length: count }, (_, i) => fault(i)) },
-        { overlay: false, before: false, printed: [] },
+        { overlay: false, paged: "joined", before: false, printed: [] },
         () => [],
       );
       const first = pages[0]?.groups.flatMap(({ ink }) => texts(ink).map(({ text }) => text)) ?? [];
@@ -287,8 +287,12 @@ describe("the first page", () => {
             failing: Array.from({ length: count }, (_, i) => fault(i)),
             notes: Array.from({ length: 9 }, (_, i) => fault(i)),
           };
-          const pages = coverPages(paper, margin, own, { overlay, before: true, printed: many }, (box) =>
-            mapInk(box, layout, [], 10),
+          const pages = coverPages(
+            paper,
+            margin,
+            own,
+            { overlay, paged: "joined", before: true, printed: many },
+            (box) => mapInk(box, layout, [], 10),
           );
           const ink = pages.flatMap((page) => page.groups.flatMap((group) => group.ink));
           const reach = ink.flatMap((one) =>

@@ -44,6 +44,7 @@ test("what is seen leads to an alteration, shown before and after, printed as st
 
 test("an alteration of one half makes two halves to look at, and says which it is for", async ({ page }) => {
   await page.goto("./#fit");
+  await page.getByText("Shoulders and edges").click();
   await page
     .getByRole("button", { name: /^(Shoulder slope|Square|Sloping).*/ })
     .first()

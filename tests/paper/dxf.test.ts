@@ -2,6 +2,7 @@ import Parser, { type IBlock, type IEntity } from "dxf-parser";
 import { Bezier } from "bezier-js";
 import { describe, expect, it } from "vitest";
 import type { TruePiece } from "../../src/core/cutting/truePiece";
+import { piecePoint } from "../../src/core/geometry/point";
 import { invariant } from "../../src/core/result";
 import { writeDxf } from "../../src/paper/dxf";
 import { AWKWARD } from "../support/inkPages";
@@ -142,7 +143,10 @@ describe.each(PIECES.map((piece) => [piece.key, piece] as const))("the block of 
   });
 
   it("has its fold as mirror line, and its drill holes", () => {
-    expect(entitiesOf(piece, 6, "LINE").map(lineOf)).toEqual(piece.fold.map(({ a, b }) => [written(a), written(b)]));
+    // Unbroken from the upper end of the boundary on the fold to the lower one, allowances included.
+    const onFold = piece.cutting.map(({ at }) => at).filter(({ x }) => piece.fold.length > 0 && x === 0);
+    expect(onFold).toHaveLength(piece.fold.length === 0 ? 0 : 2);
+    expect(entitiesOf(piece, 6, "LINE").map(lineOf)).toEqual(onFold.length === 0 ? [] : [onFold.map(written)]);
     expect(placesOf(entitiesOf(piece, 13, "POINT"))).toEqual(piece.drills.map(({ at }) => written(at)));
   });
 
@@ -187,6 +191,10 @@ describe("the lines of the front", () => {
         { x: 0, y: -140 },
         { x: 200, y: -140 },
       ],
+      [
+        { x: 0, y: -240 },
+        { x: 200, y: -240 },
+      ],
     ]);
     const bent = entitiesOf(HAND_FRONT, 8, "POLYLINE");
     expect(bent.map(({ shape }) => shape)).toEqual([false, false]);
@@ -204,7 +212,12 @@ describe("the lines of the front", () => {
   });
 
   it("tells how deep each notch is and which way it goes", () => {
-    expect(entitiesOf(HAND_FRONT, 4, "POINT").map(({ thickness }) => thickness)).toEqual([10, 10, 15]);
+    // As deep as on paper: 5 mm of 10 and of 15 mm; of 6 mm, three fifths.
+    expect(entitiesOf(HAND_FRONT, 4, "POINT").map(({ thickness }) => thickness)).toEqual([5, 5, 5]);
+    const [side, ...others] = HAND_FRONT.notches;
+    const narrow = { ...invariant(side, "notch"), cut: piecePoint(206, 200) };
+    const shallow = writeDxf([{ ...HAND_FRONT, notches: [narrow, ...others] }], OPTIONS);
+    expect([...shallow.matchAll(/ 39\r\n([\d.]+)\r\n/g)].map(([, depth]) => Number(depth))).toEqual([3.6, 5, 5]);
     // dxf-parser passes over the angle: it is read here as it stands. Inward from the right, from above and from below.
     expect([...TEXT.matchAll(/ 39\r\n[\d.]+\r\n 50\r\n([\d.]+)\r\n/g)].map(([, angle]) => Number(angle))).toEqual([
       180, 270, 90, 0,

@@ -70,11 +70,17 @@ interface Spot {
 }
 
 /** Every corner and every control point of the lines of all pages with pieces, where the joined pages put them. */
-function spotsOnSheet(bytes: Uint8Array, names: readonly string[], step: Spot, margin: number): readonly Spot[] {
+function spotsOnSheet(
+  bytes: Uint8Array,
+  names: readonly string[],
+  step: Spot,
+  margin: number,
+  before = 1,
+): readonly Spot[] {
   return names.flatMap((name, index) => {
     const [, letter = "A", row = "1"] = /^([A-Z])(\d+)$/u.exec(name) ?? [];
     const [dx, dy] = [(letter.charCodeAt(0) - 65) * step.x - margin, (Number(row) - 1) * step.y - margin];
-    return linesOf(bytes, index + 2).flatMap(({ steps }) =>
+    return linesOf(bytes, index + before + 1).flatMap(({ steps }) =>
       steps.flatMap(({ numbers }) =>
         Array.from({ length: numbers.length / 2 }, (_, i) => ({
           x: (numbers[2 * i] ?? 0) + dx,
@@ -134,6 +140,21 @@ function pageNames(request: PaperRequest): readonly string[] {
 const distinct = (spots: readonly Spot[]): readonly Spot[] => [
   ...new Map(spots.map((spot) => [`${spot.x.toFixed(2)} ${spot.y.toFixed(2)}`, spot])).values(),
 ];
+
+describe.each(DEMOS)("what is promised of %s", (name) => {
+  it.each([
+    ["pieces", "A4"],
+    ["pieces", "Letter"],
+    ["overlay", "A4"],
+    ["overlay", "Letter"],
+    ["overlay", "A0 roll"],
+  ] as const)("of %s on %s is made, to the page", (kind, format) => {
+    const request = asked(demo(name), { kind, format });
+    const preview = previewPaper(request);
+    if (!preview.ok) throw new Error(preview.failure.code);
+    expect(pageSizes(made(request, "pdf").bytes)).toHaveLength(preview.value.before + preview.value.pages);
+  });
+});
 
 describe.each(DEMOS)("the PDF of %s on A4", (name) => {
   const request = asked(demo(name));
@@ -277,9 +298,10 @@ describe("a whole nest", () => {
   it("draws no line outside the room that its pieces were given", () => {
     const preview = previewPaper(request);
     if (!preview.ok) throw new Error(preview.failure.code);
-    const { width, height } = preview.value.map;
+    const { before, map } = preview.value;
+    const { width, height } = map;
     const names = pageNames(request);
-    const spots = spotsOnSheet(made(request, "pdf").bytes, names, { x: 180, y: 267 }, 10);
+    const spots = spotsOnSheet(made(request, "pdf").bytes, names, { x: 180, y: 267 }, 10, before);
     // Controls of curves lie a little outside them.
     expect(spots.filter(({ x, y }) => x < -12 || y < -12 || x > width + 20 || y > height + 20)).toEqual([]);
   });
@@ -296,11 +318,33 @@ describe("the SVG of a work", () => {
       `0 0 ${root?.getAttribute("width")?.replace("mm", "")} ${root?.getAttribute("height")?.replace("mm", "")}`,
     );
     const ids = [...(root?.getElementsByTagName("g") ?? [])].map((group) => group.getAttribute("id"));
+    // With squares of its own to measure.
+    expect(ids).toContain("test-square");
     for (const key of ["centreFront", "sideFront", "back", "frontBasque", "backBasque"]) expect(ids).toContain(key);
   });
 });
 
 describe("the overlay", () => {
+  /** A basque cut across and slid apart: all below moved as it is. */
+  const longer = withAlterations({ kind: "fit", id: "a", fit: "lengthBasque", amount: 40 });
+
+  it("has strips for a piece whose parts were turned by a bust adjustment", () => {
+    const preview = previewPaper(asked(demo("wren-waist"), { kind: "overlay" }));
+    if (!preview.ok) throw new Error(preview.failure.code);
+    const named = preview.value.map.groups.flatMap(({ ink }) =>
+      ink.flatMap((one) => (one.kind === "text" ? [one.text] : [])),
+    );
+    expect(named.some((text) => text.startsWith("Front"))).toBe(true);
+    expect(preview.value.notes.join(" ")).not.toContain("Front");
+  });
+
+  it("has the same pieces on Letter as on A4", () => {
+    const [a4, letter] = (["A4", "Letter"] as const).map((format) =>
+      previewPaper(asked(demo("wren-hip"), { kind: "overlay", format })),
+    );
+    expect(a4?.ok === true && a4.value.notes).toEqual(letter?.ok === true && letter.value.notes);
+  });
+
   it("takes fewer pages than the pieces", () => {
     const pages = (choices: Partial<PaperChoices>): number => {
       const preview = previewPaper(asked(demo("wren-hip"), choices));
@@ -310,14 +354,14 @@ describe("the overlay", () => {
   });
 
   it("says which pieces it cannot show", () => {
-    const preview = previewPaper(asked(demo("wren-waist"), { kind: "overlay" }));
-    expect(preview.ok && preview.value.notes.join(" ")).toContain("Front: its parts are cut and moved");
+    const preview = previewPaper(asked(longer, { kind: "overlay" }));
+    expect(preview.ok && preview.value.notes.join(" ")).toContain("Front basque: its parts are cut and moved");
   });
 
   it("is refused where nothing it could show is left", () => {
-    expect(previewPaper(asked(demo("wren-waist"), { kind: "overlay", pieces: ["front"] }))).toEqual({
+    expect(previewPaper(asked(longer, { kind: "overlay", pieces: ["frontBasque"] }))).toEqual({
       ok: false,
-      failure: { code: "paper/overlay-too-much", pieces: ["front"] },
+      failure: { code: "paper/overlay-too-much", pieces: ["frontBasque"] },
     });
   });
 

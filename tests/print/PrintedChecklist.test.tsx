@@ -60,7 +60,8 @@ describe("PrintedChecklist", () => {
       .filter(({ piece }) => piece !== null)
       .flatMap((group) => group.lines);
     const rows = [...sheet.querySelectorAll(".pc-job")];
-    expect(rows).toHaveLength(plan.checklist.length - walks);
+    // Redraws stand in the line that draws their dart.
+    expect(rows).toHaveLength(lines.length);
     rows.forEach((row, index) => {
       const line = lines[index];
       expect(row.querySelectorAll(".pc-tick")).toHaveLength(1);
@@ -90,6 +91,14 @@ describe("PrintedChecklist", () => {
     expect(text).toMatch(/How sureSize 14, likely/);
     expect(text).toContain("Measure the bust twice more before you cut:");
     expect(text.indexOf("How sure")).toBeLessThan(text.indexOf("Order of work"));
+  });
+
+  it("says what was measured and is not altered, with its sum, before the order of work; and where her bust point lies", () => {
+    const { sheet } = show(printCases.sample);
+    const section = sheet.querySelector(".pc-not-altered");
+    expect(section?.querySelector("h4")?.textContent).toBe("Measured, not altered");
+    expect(textOf(section ?? sheet)).toMatch(/Your bust point lies .* straight from the side neck point\./);
+    expect(textOf(sheet).indexOf("Measured, not altered")).toBeLessThan(textOf(sheet).indexOf("Order of work"));
   });
 
   it("draws the cuts of a bust alteration where one is made, and says how far they open", () => {

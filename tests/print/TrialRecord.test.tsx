@@ -30,8 +30,8 @@ describe("TrialRecord", () => {
     const sheet = show(printCases.sample);
     const named = [...sheet.querySelectorAll(".tr-halves")].map((row) => [...row.children].map(textOf));
     expect(named).toEqual([
-      ["Wearer’s right half", "Wearer’s left half"],
-      ["Wearer’s left half", "Wearer’s right half"],
+      ["Your right half", "Your left half"],
+      ["Your left half", "Your right half"],
     ]);
     const drawn = [...sheet.querySelectorAll("svg")].map((svg) =>
       [...svg.querySelectorAll("[data-half]")].map((half) => [
@@ -55,7 +55,7 @@ describe("TrialRecord", () => {
     const sheet = show(printCases.halves);
     expect(textOf(sheet)).toContain("The halves differ:");
     expect(textOf(sheet)).toMatch(/by 8 mm, on the right half only\./);
-    expect(textOf(sheet)).toMatch(/6 mm all round, on the left half only\./);
+    expect(textOf(sheet)).toMatch(/at the waist, 6 mm, on the left half only\./);
     const [front] = sheet.querySelectorAll("svg");
     const outlines = [...(front?.querySelectorAll("[data-half]") ?? [])].map((half) =>
       half.querySelector(".tr-outline")?.getAttribute("d"),
@@ -69,10 +69,31 @@ describe("TrialRecord", () => {
     const rows = within(sheet).getAllByRole("row").slice(1);
     expect(rows.length).toBeGreaterThanOrEqual(5);
     for (const row of rows) {
-      for (const word of [...SEEN, "pinched out", "let out", "left", "right", "both"])
+      for (const word of [...SEEN, "fold pinched", "slit let out", "left", "right", "both"])
         expect(within(row).getByText(word)).toBeDefined();
     }
-    expect(textOf(sheet)).toContain("How much, in");
+    expect(textOf(sheet)).toContain("Cloth, in");
+  });
+
+  it("lists what both halves were sewn with, and offers a blank for each dart that serves the bust", () => {
+    const sheet = show(printCases.sample);
+    expect(textOf(sheet)).toMatch(/Sewn with: Front: shorten the waist dart by 15 mm, /u);
+    expect(textOf(sheet)).toContain("twice its depth");
+    const blanks = [...sheet.querySelectorAll(".tr-balance li")]
+      .map(textOf)
+      .filter((text) => text.includes("bust point"));
+    expect(blanks).toEqual(["Waist dart’s end to bust point  mm", "Side dart’s end to bust point  mm"]);
+  });
+
+  it("offers a blank for either half where they differ", () => {
+    const sheet = show(printCases.halves);
+    const blanks = [...sheet.querySelectorAll(".tr-balance li")]
+      .map(textOf)
+      .filter((text) => text.includes("bust point"));
+    expect(blanks).toEqual([
+      "Waist dart’s end to bust pointleft  mmright  mm",
+      "Side dart’s end to bust pointleft  mmright  mm",
+    ]);
   });
 
   it("asks for sitting, reaching and breathing only with every pin out, as the caution has it", () => {

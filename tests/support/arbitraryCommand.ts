@@ -3,6 +3,8 @@ import * as fc from "fast-check";
 import { MEASURE_NAMES } from "../../src/core/measures/measure";
 import type { Command } from "../../src/core/plan/commands";
 import { isRedraw, type DartRedraw } from "../../src/core/decisions/alteration";
+import { PRINTED_LENGTHS } from "../../src/core/decisions/pattern";
+import { DART_ANSWER_KEYS } from "../../src/core/decisions/seenAtDart";
 import { SHEET_FORMATS } from "../../src/core/decisions/paperChoice";
 import type { Work } from "../../src/core/decisions/work";
 import { anyAlteration, anyDart, anyGiveBack, anyHalf, anySeam, anySeenAtDart, anyText } from "./arbitraryWork";
@@ -62,6 +64,12 @@ export function anyCommandOn(work: Work, other: Work): fc.Arbitrary<Command> {
     setPatternEase: fc.record({ kind: kind("setPatternEase"), ease: from(({ pattern }) => pattern.ease) }),
     setLength: fc.record({ kind: kind("setLength"), length: from(({ pattern }) => pattern.length) }),
     setClosure: fc.record({ kind: kind("setClosure"), closure: from(({ pattern }) => pattern.closure) }),
+    setPrintedLength: fc.record({
+      kind: kind("setPrintedLength"),
+      measure: fc.constantFrom(...PRINTED_LENGTHS),
+      size: from(({ pattern }) => pattern.chart.sizes[0]?.label ?? null),
+      value: from(({ pattern }) => Object.values(pattern.lengths ?? {})[0]?.all ?? null),
+    }),
     setPattern: fc.record({ kind: kind("setPattern"), pattern: from(({ pattern }) => pattern) }),
     setStyle: fc.record({ kind: kind("setStyle"), style: from(({ pattern }) => pattern.style) }),
     setStrap: fc.record({ kind: kind("setStrap"), strap: from(({ pattern }) => pattern.strap) }),
@@ -69,6 +77,11 @@ export function anyCommandOn(work: Work, other: Work): fc.Arbitrary<Command> {
     clearEaseWanted: fc.record({
       kind: kind("clearEaseWanted"),
       level: fc.constantFrom("bust", "waist", "hip"),
+    }),
+    setTrusted: fc.record({
+      kind: kind("setTrusted"),
+      measure: fc.constantFrom(...MEASURE_NAMES),
+      value: fc.option(reading),
     }),
     setBustRadius: fc.record({ kind: kind("setBustRadius"), value: from(({ bustRadius }) => bustRadius ?? null) }),
     setPick: fc.record({ kind: kind("setPick"), picks: from(({ picks }) => picks) }),
@@ -81,6 +94,14 @@ export function anyCommandOn(work: Work, other: Work): fc.Arbitrary<Command> {
     replaceRedraws: fc.record({
       kind: kind("replaceRedraws"),
       dart,
+      alterations: fc.oneof(fc.constantFrom(noRedraws, redraws), fc.subarray(redraws)),
+    }),
+    takeAnswer: fc.record({
+      kind: kind("takeAnswer"),
+      dart: fc.oneof(anyDart, dart),
+      half: anyHalf,
+      seen: anySeenAtDart,
+      answer: fc.constantFrom(...DART_ANSWER_KEYS),
       alterations: fc.oneof(fc.constantFrom(noRedraws, redraws), fc.subarray(redraws)),
     }),
     moveAlteration: fc.record({ kind: kind("moveAlteration"), id, before: fc.option(id) }),

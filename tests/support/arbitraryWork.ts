@@ -1,15 +1,16 @@
 /** Works of every shape the document allows, for property tests. */
-import type { Alteration, GiveBackPlace } from "../../src/core/decisions/alteration";
-import { STYLE_NAMES, type Pattern } from "../../src/core/decisions/pattern";
+import type { Alteration, DartRedraw, GiveBackPlace } from "../../src/core/decisions/alteration";
+import { PRINTED_LENGTHS, STYLE_NAMES, type Pattern } from "../../src/core/decisions/pattern";
 import { SHEET_FORMATS } from "../../src/core/decisions/paperChoice";
 import { USUAL_ALLOWANCES } from "../../src/core/cutting/usualAllowances";
 import { FIT_NAMES } from "../../src/core/decisions/fitNames";
 import * as fc from "fast-check";
 import { MEASURE_NAMES } from "../../src/core/measures/measure";
 import { LIMITS } from "../../src/core/decisions/limits";
-import { compareSeen, type SeenOfDart } from "../../src/core/decisions/seenAtDart";
+import { compareSeen, type SeenAtDart, type SeenOfDart } from "../../src/core/decisions/seenAtDart";
 import { DART_HOMES } from "../../src/core/pattern/dartNames";
 import type { SeamName } from "../../src/core/pattern/piece";
+import type { DartRef } from "../../src/core/pattern/piece";
 import type { Work } from "../../src/core/decisions/work";
 
 const noMinusZero = (value: number): number => value + 0;
@@ -38,32 +39,7 @@ export const anyDart = fc.record({
   dart: fc.constantFrom("sideDart", "waistDart", "shoulderDart"),
 });
 
-export const anyAlteration: fc.Arbitrary<Alteration> = fc.oneof(
-  fc.record(
-    {
-      kind: fc.constant("fit" as const),
-      id: anyText,
-      fit: fc.constantFrom(...FIT_NAMES),
-      amount: anyLength,
-      half: fc.constantFrom("left" as const, "right" as const),
-    },
-    { requiredKeys: ["kind", "id", "fit", "amount"] },
-  ),
-  fc.record({
-    kind: fc.constant("dartPivot" as const),
-    id: anyText,
-    dart: anyDart,
-    to: fc.constantFrom(...DART_HOMES),
-    share: fc.double({ min: 0, max: 1, noNaN: true }),
-  }),
-  fc.record({
-    kind: fc.constant("dartSplit" as const),
-    id: anyText,
-    dart: anyDart,
-    into: fc.constantFrom(2 as const, 3 as const),
-  }),
-  fc.record({ kind: fc.constantFrom("dartGather" as const, "dartSeam" as const), id: anyText, dart: anyDart }),
-  fc.record({ kind: fc.constant("dartLegs" as const), id: anyText, dart: anyDart, bow: anyLength }),
+const anyRedraw: fc.Arbitrary<DartRedraw> = fc.oneof(
   fc.record({
     kind: fc.constant("dartEnd" as const),
     id: anyText,
@@ -91,12 +67,57 @@ export const anyAlteration: fc.Arbitrary<Alteration> = fc.oneof(
   }),
 );
 
+export const anyAlteration: fc.Arbitrary<Alteration> = fc.oneof(
+  fc.record(
+    {
+      kind: fc.constant("fit" as const),
+      id: anyText,
+      fit: fc.constantFrom(...FIT_NAMES),
+      amount: anyLength,
+      half: fc.constantFrom("left" as const, "right" as const),
+    },
+    { requiredKeys: ["kind", "id", "fit", "amount"] },
+  ),
+  fc.record({
+    kind: fc.constant("dartPivot" as const),
+    id: anyText,
+    dart: anyDart,
+    to: fc.constantFrom(...DART_HOMES),
+    share: fc.double({ min: 0, max: 1, noNaN: true }),
+  }),
+  fc.record({
+    kind: fc.constant("dartSplit" as const),
+    id: anyText,
+    dart: anyDart,
+    into: fc.constantFrom(2 as const, 3 as const),
+  }),
+  fc.record({ kind: fc.constantFrom("dartGather" as const, "dartSeam" as const), id: anyText, dart: anyDart }),
+  fc.record({ kind: fc.constant("dartLegs" as const), id: anyText, dart: anyDart, bow: anyLength }),
+  anyRedraw,
+);
+
 export const anySeenAtDart = fc.record({
   pastBustPoint: anyLength,
   tooFarToSide: anyLength,
   pointed: fc.constantFrom("pointed" as const, "right" as const, "flat" as const),
 });
 export const anyHalf = fc.constantFrom("left" as const, "right" as const);
+
+/** What the toile was sewn with, and the answer taken, by turns: none, the first, both. */
+function answeredAt(at: number, dart: DartRef, { tooFarToSide }: SeenAtDart): Partial<SeenOfDart> {
+  const redraw = (shorten: number): DartRedraw => ({
+    kind: "dartEnd",
+    id: `end-${at}`,
+    dart,
+    shorten,
+    across: tooFarToSide,
+    hold: "mouth",
+    giveBack: {},
+  });
+  const sewn = [redraw(at)];
+  if (at % 3 === 0) return {};
+  return at % 3 === 1 ? { sewn } : { sewn, taken: { answer: "sideSeam", redraws: [redraw(20), redraw(30)] } };
+}
 
 /** In the order in which commands keep them. */
 const anySeen: fc.Arbitrary<readonly SeenOfDart[]> = fc
@@ -105,7 +126,11 @@ const anySeen: fc.Arbitrary<readonly SeenOfDart[]> = fc
     maxLength: 5,
     selector: ([{ piece, dart }, half]) => `${piece} ${dart} ${half}`,
   })
-  .map((list) => list.map(([dart, half, seen]) => ({ ...dart, half, ...seen })).toSorted(compareSeen));
+  .map((list) =>
+    list
+      .map(([dart, half, seen], at) => ({ ...dart, half, ...seen, ...answeredAt(at, dart, seen) }))
+      .toSorted(compareSeen),
+  );
 
 export const anySize = fc.record(
   {
@@ -134,7 +159,20 @@ export const anyPicks = fc.record(
   NONE_REQUIRED,
 );
 
-export const anyPattern: fc.Arbitrary<Pattern> = fc.record({
+const anyPrinted = fc
+  .record(
+    { all: anyLength, bySize: fc.dictionary(anyText, anyLength, { minKeys: 1, maxKeys: 3, noNullPrototype: true }) },
+    NONE_REQUIRED,
+  )
+  .filter((figure) => Object.keys(figure).length > 0);
+
+const anyPrintedLengths = fc.dictionary(fc.constantFrom(...PRINTED_LENGTHS), anyPrinted, {
+  minKeys: 1,
+  maxKeys: 3,
+  noNullPrototype: true,
+});
+
+const PATTERN_PARTS = {
   name: anyText,
   chart: fc.record({
     sizes: fc.array(anySize, { maxLength: 5 }),
@@ -146,6 +184,11 @@ export const anyPattern: fc.Arbitrary<Pattern> = fc.record({
   closure: anyClosure,
   style: fc.constantFrom(...STYLE_NAMES),
   strap: fc.constantFrom("thin", "wide"),
+  lengths: anyPrintedLengths,
+} as const;
+
+export const anyPattern: fc.Arbitrary<Pattern> = fc.record(PATTERN_PARTS, {
+  requiredKeys: ["name", "chart", "ease", "length", "closure", "style", "strap"],
 });
 
 const isSeam = (name: string): name is SeamName => Object.hasOwn(USUAL_ALLOWANCES, name);
@@ -174,6 +217,7 @@ export const anyWork: fc.Arbitrary<Work> = fc.record(
       ),
       { minLength: 1, maxLength: 3 },
     ),
+    trusted: fc.dictionary(fc.constantFrom(...MEASURE_NAMES), anyLength, { noNullPrototype: true }),
     age: fc.integer({ min: 0, max: LIMITS.age }),
     pattern: anyPattern,
     easeWanted: fc.record({ bust: anyLength, waist: anyLength, hip: anyLength }, NONE_REQUIRED),

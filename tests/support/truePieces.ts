@@ -17,6 +17,7 @@ export const HAND_FRONT: TruePiece = {
   name: "front",
   half: null,
   size: null,
+  number: [1, 2],
   cutting: [
     corner(0, -10),
     corner(160, -10),
@@ -35,6 +36,8 @@ export const HAND_FRONT: TruePiece = {
   ],
   fold: [lineEdge(p(0, 300), p(0, 0))],
   centreSeam: [],
+  seams: [{ seam: "waist", edges: [lineEdge(p(200, 300), p(110, 300))], opens: null }],
+  lengthen: [[p(0, 240), p(200, 240)]],
   darts: [
     {
       name: "waistDart",
@@ -71,6 +74,7 @@ export const HAND_STRAP: TruePiece = {
   name: "strap",
   half: "left",
   size: "12",
+  number: [2, 2],
   cutting: [corner(-530, 410), corner(-500, 400), corner(-480, 640), corner(-510, 650)],
   stitch: [
     lineEdge(p(-530, 410), p(-500, 400)),
@@ -80,6 +84,8 @@ export const HAND_STRAP: TruePiece = {
   ],
   fold: [],
   centreSeam: [],
+  seams: [],
+  lengthen: [],
   darts: [],
   notches: [
     { kind: "seam", number: 4, seam: "strap", outward: radians(Math.PI), stitch: p(-515, 405), cut: p(-515, 405) },

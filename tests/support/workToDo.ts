@@ -168,16 +168,40 @@ const tracedOf = (plan: Plan): readonly Piece[] => {
   );
 };
 
-function tracingJobs(plan: Plan, piece: Piece): readonly Job[] {
+/** Where the bodice's side seam leaves the traced one on its way to the waist: a band has no bust line. */
+const sideTopOf = (piece: Piece): string =>
+  piece.points.sideBust === undefined ? "waist from underBust" : "waist from bust";
+
+/** What darts gave to the side seam at the waist, where it is all that moved it there. */
+function takenAt(plan: Plan, half: PlanHalf, { name }: Piece): number {
+  const given = half.alterations.flatMap(({ what, outcome }) =>
+    what.kind === "alteration" && /^dart(?:End|Mouth|Place)$/.test(what.alteration.kind) && outcome.ok
+      ? outcome.value.given.filter(
+          ({ place, piece }) => place === "sideSeam" && piece === name && outcome.value.seam === "waist",
+        )
+      : [],
+  );
+  const taken = given.reduce((sum, { amount }) => sum + amount, 0);
+  const [was, is] = [named(tracedOf(plan), name), named(half.pieces, name) ?? named(half.pieces, "sideFront")];
+  if (was?.points.sideWaist === undefined || is?.points.sideWaist === undefined) return 0;
+  return Math.abs(at(is, "sideWaist").x - at(was, "sideWaist").x + taken) <= PENCIL ? taken : 0;
+}
+
+function tracingJobs(plan: Plan, half: PlanHalf, piece: Piece): readonly Job[] {
   const { baseSize, cup } = plan.sizing;
   const version = IN_CUPS.includes(piece.name) ? cup.label : null;
-  const line = (what: string): Job => ({ piece: piece.name, kind: "blend", what, figures: [] });
+  const line = (what: string): Job => ({
+    piece: piece.name,
+    kind: "blend",
+    what,
+    figures: [what.startsWith("waist") ? takenAt(plan, half, piece) : 0],
+  });
   return [
     { piece: piece.name, kind: "trace", what: `${baseSize.label} ${version ?? "-"}`, figures: [] },
     // The basque's side is drawn from its hip up and down, the bodice's from the bust down.
     ...(piece.points.sideWaist === undefined
       ? []
-      : [line(piece.points.sideHip === undefined ? "waist from bust" : "waist from hip")]),
+      : [line(piece.points.sideHip !== undefined ? "waist from hip" : sideTopOf(piece))]),
     ...(piece.points.sideHip === undefined ? [] : [line("hip from waist")]),
   ];
 }
@@ -189,14 +213,6 @@ function bustJobs(plan: Plan): readonly Job[] {
   return touched(planned)
     .filter((piece) => changeBy(planned, piece) > 0)
     .map((piece) => ({ piece, kind: "bust", what: "", figures: [whole / 2, whole] }));
-}
-
-/** The corner of a piece that a mouth is found from along its seam. */
-function cornerOf(dart: DartName): PointName {
-  if (/^(?:side|french|armhole)/.test(dart)) return "underarm";
-  if (dart.startsWith("waist")) return "centreWaist";
-  if (dart.startsWith("underBust")) return "underBustCentre";
-  return dart.startsWith("shoulder") ? "sideNeck" : "centreNeck";
 }
 
 /** How far a place lies off the endless line through two others. */
@@ -240,7 +256,6 @@ function dartJobs(plan: Plan, half: PlanHalf, piece: Piece): readonly Job[] {
   return piece.darts.flatMap(({ name, gathered }): readonly Job[] => {
     if (gathered === true) return [];
     const [end, inner, outer] = [at(piece, `${name}Apex`), at(piece, `${name}Inner`), at(piece, `${name}Outer`)];
-    const corner = piece.points[cornerOf(name)]?.at;
     const drawn: Job = {
       piece: piece.name,
       kind: "dart",
@@ -249,7 +264,6 @@ function dartJobs(plan: Plan, half: PlanHalf, piece: Piece): readonly Job[] {
         apart(inner, outer),
         apart(end, inner),
         apart(end, outer),
-        ...(corner === undefined ? [] : [apart(corner, inner), apart(corner, outer)]),
         ...[end, inner, outer].flatMap(({ x, y }) => [x, y]),
       ],
     };
@@ -293,18 +307,24 @@ function walkJobs({ pieces }: PlanHalf): readonly Job[] {
 
 /** All there is to do on one half, in no order. */
 export const jobsOfHalf = (plan: Plan, half: PlanHalf): readonly Job[] => [
-  ...tracedOf(plan).flatMap((piece) => tracingJobs(plan, piece)),
+  ...tracedOf(plan).flatMap((piece) => tracingJobs(plan, half, piece)),
   ...bustJobs(plan),
   ...half.alterations.flatMap(alterationJobs),
-  ...half.truing.map(({ piece, seam, what, point, amount }): Job => ({
-    piece,
-    kind: "trued",
-    what: `${seam} ${what} ${point ?? "-"}`,
-    figures: [amount],
-  })),
+  // Lengths come right where the points are put: what is drawn by hand is what bends.
+  ...half.truing
+    .filter(({ what }) => what === "seamSmoothed" || what === "cornerSquared")
+    .map(({ piece, seam, what, point, amount }): Job => ({
+      piece,
+      kind: "trued",
+      what: `${seam} ${what} ${point ?? "-"}`,
+      figures: [amount],
+    })),
   ...half.pieces.flatMap((piece) => dartJobs(plan, half, piece)),
   ...walkJobs(half),
 ];
+
+/** Where points come to lie is held by following the sheet (tests/follower), not by this list. */
+export const isPlaces = ({ step }: ChecklistItem): boolean => step.kind === "places";
 
 /** An item of the order of work, as a job of the same shape. */
 export function jobOf({ piece, step, amount }: ChecklistItem): Job {
@@ -314,7 +334,7 @@ export function jobOf({ piece, step, amount }: ChecklistItem): Job {
     case "trace":
       return job(`${step.size} ${step.cup ?? "-"}`, []);
     case "blend":
-      return job(`${step.cutLine.level} from ${step.from}`, []);
+      return job(`${step.cutLine.level} from ${step.from}`, [step.taken]);
     case "bust":
       return job("", [amount, step.whole]);
     case "alteration": {
@@ -332,10 +352,11 @@ export function jobOf({ piece, step, amount }: ChecklistItem): Job {
         amount,
         legInner,
         legOuter,
-        ...(step.mouth === null ? [] : [step.mouth.inner, step.mouth.outer]),
         ...[apex, inner, outer].flatMap(({ x, y }) => [x, y]),
       ]);
     }
+    case "places":
+      return job("", []);
     case "trueDart":
       return job(step.dart.dart, [amount]);
     case "walk":
@@ -360,6 +381,7 @@ const ORDER = [
   "widths",
   "edges",
   "dart at last",
+  "places",
   "trued",
   "trueDart",
 ];

@@ -77,10 +77,10 @@ describe("what the bust needs", () => {
     chosenBy: "residual",
   } as const;
   it.each([
-    [{ ...pick, alteration: 30 }, "Full bust adjustment of 30 mm in all, 15 mm on the half front."],
+    [{ ...pick, alteration: 30 }, "Full bust adjustment of 30 mm altogether, 15 mm on the half front."],
     [
       { ...pick, residual: -26, asked: -26, alteration: -26 },
-      "Small bust adjustment of 26 mm in all, 13 mm on the half front.",
+      "Small bust adjustment of 26 mm altogether, 13 mm on the half front.",
     ],
     [
       { ...pick, residual: 5, asked: 0, leftAlone: true, alteration: 0 },
@@ -96,11 +96,11 @@ describe("what the bust needs", () => {
     ],
     [
       { ...pick, alteration: 14 },
-      "Full bust adjustment of 14 mm in all, 7 mm on the half front. 14 mm of 30 mm let in; the garment stays 16 mm tighter at the bust than asked.",
+      "Full bust adjustment of 14 mm altogether, 7 mm on the half front. 14 mm of 30 mm let in; the garment stays 16 mm tighter at the bust than asked.",
     ],
     [
       { ...pick, residual: -30, asked: -30, alteration: -14 },
-      "Small bust adjustment of 14 mm in all, 7 mm on the half front. 14 mm of 30 mm taken out; the garment stays 16 mm wider at the bust than asked.",
+      "Small bust adjustment of 14 mm altogether, 7 mm on the half front. 14 mm of 30 mm taken out; the garment stays 16 mm wider at the bust than asked.",
     ],
     [
       { ...pick, residual: -30, asked: -30, alteration: 0 },

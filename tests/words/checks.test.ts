@@ -60,6 +60,26 @@ describe("a check that does not hold", () => {
       "it lets 90.0 cm through, 98.0 cm must pass",
       check({ name: "openingPasses", level: "hip", measured: 900, expected: 980 }),
     ],
+    [
+      "It is tightest at the waist. End it 45 mm further down, or move it.",
+      check({
+        name: "openingPasses",
+        level: "waist",
+        measured: 890,
+        expected: 979,
+        tightest: { way: "overhead", belowWaist: 0, longer: 44.5 },
+      }),
+    ],
+    [
+      "It is tightest 6.0 cm below the waist. End it 11 mm further down, or move it.",
+      check({
+        name: "openingPasses",
+        level: "hip",
+        measured: 890,
+        expected: 911,
+        tightest: { way: "steppingIn", belowWaist: 60, longer: 10.1 },
+      }),
+    ],
     ["has one fault", check({ name: "outlineClosed", measured: 1, unit: "faults" })],
     ["has 2 faults", check({ name: "outlineClosed", measured: 2, unit: "faults" })],
   ];

@@ -1,6 +1,7 @@
 /** Darts in words, on plans whose figures are known. */
 import { describe, expect, it } from "vitest";
 import type { PlannedDart } from "../../src/core/plan/plan";
+import { judgeDartEnd } from "../../src/core/dart/dartEndReading";
 import { radiansFromDegrees } from "../../src/core/units";
 import {
   dartHandleLabel,
@@ -47,20 +48,36 @@ describe("verdicts", () => {
 
 describe("where a dart ends", () => {
   const usualStop = { least: 15, most: 25 };
+  const ended = (along: number, across: number): PlannedDart =>
+    withFigures({ end: { along, across } }, { usualStop, endJudged: judgeDartEnd({ along, across }, usualStop) });
 
   it("says how far short, and what is usual", () => {
-    const said = stopSentence(withFigures({ apexToBustPoint: 20 }, { usualStop, beyondBustPoint: false }), "cm");
+    const said = stopSentence(ended(20, 9), "cm");
     expect(said).toBe("It ends 20 mm short of the bust point; 15 mm to 25 mm short is usual (common practice).");
   });
 
   it("asks for a dart past the bust point to be shortened", () => {
-    const said = stopSentence(withFigures({ apexToBustPoint: -12 }, { usualStop, beyondBustPoint: true }), "cm");
+    const said = stopSentence(ended(-12, 0), "cm");
     expect(said).toContain("It ends 12 mm past the bust point: shorten it.");
   });
 
+  it("says to which side of its line the bust point lies, in the wearer's terms", () => {
+    expect(stopSentence(ended(20, 12), "cm")).toBe(
+      "It ends 20 mm short of the bust point, which lies 12 mm nearer the centre front than its line; 10 mm beside at the most is usual (common practice).",
+    );
+    expect(stopSentence(ended(5, -22), "cm")).toBe(
+      "It ends 5 mm short of the bust point, which lies 22 mm nearer the side than its line; 15 mm to 25 mm short and 10 mm beside at the most is usual (common practice).",
+    );
+    const side = { ...ended(30, 12), ref: ref("front", "sideDart") };
+    expect(stopSentence(side, "cm")).toContain("which lies 12 mm above its line");
+    expect(stopSentence({ ...side, drawn: { ...side.drawn, end: { along: 30, across: -11 } } }, "cm")).toContain(
+      "which lies 11 mm below its line",
+    );
+  });
+
   it("says nothing of a dart that serves no bust", () => {
-    expect(stopSentence(withFigures({ apexToBustPoint: null }, { usualStop: null }), "cm")).toBeNull();
-    expect(stopNote(withFigures({ apexToBustPoint: null }, { usualStop: null }), "cm")).toBeNull();
+    expect(stopSentence(withFigures({ end: null }, { usualStop: null }), "cm")).toBeNull();
+    expect(stopNote(withFigures({ end: null }, { usualStop: null }), "cm")).toBeNull();
   });
 
   it.each([
@@ -69,7 +86,7 @@ describe("where a dart ends", () => {
     [25, "nothing"],
     [26, "ends 26 mm short"],
   ])("on paper says of an end %d mm short: %s", (short, words) => {
-    const note = stopNote(withFigures({ apexToBustPoint: short }, { usualStop, beyondBustPoint: false }), "cm");
+    const note = stopNote(ended(short, 0), "cm");
     expect(note ?? "nothing").toContain(words);
   });
 });
@@ -99,9 +116,14 @@ it("names the ends of a dart as they lie on the piece", () => {
 });
 
 it("says on a handle which dart and end it is, and the figures", () => {
-  const figures = withFigures({ intake: 40, angle: radiansFromDegrees(16.25), fullness: 23.6 });
+  const figures = withFigures({
+    intake: 40,
+    angle: radiansFromDegrees(16.25),
+    fullness: 23.6,
+    end: { along: 20, across: 3 },
+  });
   expect(dartHandleLabel({ ...figures, ref: ref("front", "waistDart") }, "apex", "cm")).toBe(
-    "front waist dart, end. Mouth 40 mm, angle 16.3°, fullness 24 mm",
+    "front waist dart, end, 20 mm short of the bust point. Mouth 40 mm, angle 16.3°, fullness 24 mm",
   );
 });
 

@@ -2,6 +2,7 @@ import { alike } from "../support/halves";
 import { describe, expect, it } from "vitest";
 import { derivePlan } from "../../src/core/plan/derivePlan";
 import type { Plan, PlanHalf } from "../../src/core/plan/plan";
+import { judgeDartEnd } from "../../src/core/dart/dartEndReading";
 import { radians } from "../../src/core/units";
 import { planDoubts } from "../../src/words/doubts";
 import { sampleWork } from "../support/sampleWork";
@@ -20,8 +21,12 @@ const sideDart = (drawn: { angle?: number; stop?: number }): Plan =>
       dart.ref.dart === "sideDart"
         ? {
             ...dart,
-            beyondBustPoint: false,
-            drawn: { ...dart.drawn, angle: radians(drawn.angle ?? 0.4), apexToBustPoint: drawn.stop ?? 30 },
+            endJudged: judgeDartEnd({ along: drawn.stop ?? 30, across: 0 }, { least: 20, most: 40 }),
+            drawn: {
+              ...dart.drawn,
+              angle: radians(drawn.angle ?? 0.4),
+              end: { along: drawn.stop ?? 30, across: 0 },
+            },
           }
         : dart,
     ),

@@ -32,7 +32,7 @@ const figures = (degrees: number, fullness: number, intake: number): DartFigures
   intake,
   angle: radiansFromDegrees(degrees),
   fullness,
-  apexToBustPoint: 20,
+  end: { along: 20, across: 0 },
 });
 
 const sumOf = (mouth: number, given: readonly SeamTerm[], smoothed: number): readonly SeamTerm[] => [
@@ -108,7 +108,10 @@ describe("an answer", () => {
     expect(pointedDartAim({ ...answers, shorten: 0.2, across: 0 }, waist, "cm")).toBe(
       "It is to end 20 mm short of the bust point you marked: where it ends now.",
     );
-    expect(answerFullness(answer, "cm")).toBe("Fullness 20 mm, as wanted; on the toile it was 22 mm.");
+    expect(answerFullness(answer, "pointed", "cm")).toBe(
+      "Fullness 20 mm, softer than on the toile, where it was 22 mm.",
+    );
+    expect(answerFullness(answer, "right", "cm")).toBe("Fullness 20 mm, as on the toile (22 mm).");
   });
 
   it("shows its sum", () => {
@@ -179,10 +182,11 @@ describe("the usual mistake", () => {
 });
 
 it("says that measures are to be taken again only where the bust point lies farther off than a tape is out", () => {
-  expect(bustPointOffSentence(answers, "cm")).toBeNull();
-  expect(bustPointOffSentence({ ...answers, bustPointOff: 42.6 }, "cm")).toContain(
+  expect(bustPointOffSentence({ ...answers, measured: true }, "cm")).toBeNull();
+  expect(bustPointOffSentence({ bustPointOff: 42.6, measured: true }, "cm")).toContain(
     "43 mm from where your measures put it",
   );
+  expect(bustPointOffSentence({ bustPointOff: 42.6, measured: false }, "cm")).toContain("43 mm from the pattern's");
 });
 
 describe("where there is no answer", () => {

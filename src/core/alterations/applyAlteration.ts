@@ -5,6 +5,7 @@ import { validateOutline } from "../geometry/outline";
 import { fail, ok, type Result } from "../result";
 import { furthestOf, outlineOf } from "../pattern/ring";
 import { FURTHEST_POINT } from "../tolerance";
+import type { Mm } from "../units";
 import { untouched, type Applied } from "./outcome/applied";
 import { fitOf } from "./fit/index";
 import type { FitApplied, FitContext } from "./outcome/definition";
@@ -42,16 +43,22 @@ function made(pieces: PieceSet, alteration: Alteration, context: FitContext): Re
 
 function applyFit(
   pieces: PieceSet,
-  { fit, amount }: FitAlteration,
+  { fit, amount: asked, half }: FitAlteration,
   context: FitContext,
 ): Result<FitApplied, AlterationFailure> {
   const definition = fitOf(fit);
   if (!definition.applies(pieces)) return fail({ code: "alteration/not-on-this-style" });
+  // Half of a whole amount goes to each half of the body: what is asked of one alone is twice that in all.
+  const times = half !== undefined && definition.isWhole === true ? 2 : 1;
+  const amount = asked * times;
   const { least, most } = definition.range;
-  if (amount < least || amount > most)
-    return fail({ code: "alteration/too-much", most: amount < least ? least : most });
-  return amount === 0 ? ok({ pieces, traces: [], values: {} }) : definition.apply(pieces, amount, context);
+  if (amount < least || amount > most) return tooMuch((amount < least ? least : most) / times);
+  if (amount === 0) return ok({ pieces, traces: [], values: {} });
+  const done = definition.apply(pieces, amount, context);
+  return done.ok || done.failure.code !== "alteration/too-much" ? done : tooMuch(done.failure.most / times);
 }
+
+const tooMuch = (most: Mm): Result<never, AlterationFailure> => fail({ code: "alteration/too-much", most });
 
 function applyToDart(pieces: PieceSet, alteration: DartSurgery): Result<FitApplied, AlterationFailure> {
   const { dart } = alteration;

@@ -148,7 +148,7 @@ export const logDensity = (log: number, { middle, scale, freedom }: Foretold): n
   -Math.log(scale) - ((freedom + 1) / 2) * Math.log1p(((log - middle) / scale) ** 2 / freedom);
 
 /** The inverse of a symmetric positive definite matrix. */
-function inverseOf(matrix: Matrix): number[][] {
+export function inverseOf(matrix: Matrix): number[][] {
   const lower = cholesky(matrix);
   // Columns of L⁻¹; the inverse is L⁻ᵀ L⁻¹.
   const columns = matrix.map((_, at) =>

@@ -1,4 +1,5 @@
 /** Measures that lie far out, given all the others: to be taken again, never a judgement of a body. */
+import { isTrusted, type Trusted } from "../decisions/trusted";
 import type { TypedUnit } from "../measures/length";
 import type { MeasureName } from "../measures/measure";
 import { readingsAgree } from "../measures/repeatability";
@@ -10,6 +11,7 @@ import { rangeOf } from "./estimate";
 import type { LikelyMisreading } from "./misreading";
 import { foretell, readOf, readingOf, type Reading } from "./openBodies";
 import { hypothesesOf, type Hypothesis } from "./misreadingHypotheses";
+import { outOfKeeping } from "./outOfKeeping";
 
 export interface Suspicion {
   readonly measure: MeasureName;
@@ -22,6 +24,10 @@ export interface Suspicion {
   readonly misreading: LikelyMisreading | null;
   /** Taken more than once already, with readings that agree: said more softly. */
   readonly takenAgain: boolean;
+  /** She said that it is right. */
+  readonly saidRight: boolean;
+  /** Merely out of keeping with the others: one more reading is asked for, and no mistake is thought of. */
+  readonly onceMore: boolean;
 }
 
 /**
@@ -46,8 +52,14 @@ const AT_MOST = 3;
  * @param body what was taken; mm. Values that are not positive and finite are passed over
  * @param age  years, where she says
  * @param unit what the tape is marked in: tens and digits are slipped in whole marks of it
+ * @param trusted readings that she said are right
  */
-export function suspicionsOf(body: MeasuredBody, age?: number, unit: TypedUnit = "cm"): readonly Suspicion[] {
+export function suspicionsOf(
+  body: MeasuredBody,
+  age?: number,
+  unit: TypedUnit = "cm",
+  trusted?: Trusted,
+): readonly Suspicion[] {
   const found: Suspicion[] = [];
   let read = readOf(body);
   for (let round = 0; round < AT_MOST && read.length > 0; round += 1) {
@@ -69,11 +81,30 @@ export function suspicionsOf(body: MeasuredBody, age?: number, unit: TypedUnit =
         most: range.most,
         misreading,
         takenAgain: agree(known.measure, readings),
+        saidRight: isTrusted(trusted, known.measure, value),
+        onceMore: false,
       });
     }
     read = rest;
   }
-  return found;
+  const isAnswered = found.every(({ takenAgain, saidRight }) => takenAgain || saidRight);
+  return isAnswered ? [...found, ...onceMoreOf(body, read, trusted)] : found;
+}
+
+/** Where nothing is likely to be wrong, what is out of keeping all the same. */
+function onceMoreOf(body: MeasuredBody, read: readonly Known[], trusted?: Trusted): readonly Suspicion[] {
+  const stands = (measure: MeasureName): boolean => {
+    const { value, readings } = invariant(body[measure], "measure");
+    return agree(measure, readings) || isTrusted(trusted, measure, value);
+  };
+  const out = outOfKeeping(read, stands);
+  if (out === null) return [];
+  const { measure } = invariant(read[out.at], "read");
+  const { value } = invariant(body[measure], "measure");
+  const { value: expected, least, most } = rangeOf(out.foretold);
+  return [
+    { measure, value, expected, least, most, misreading: null, takenAgain: false, saidRight: false, onceMore: true },
+  ];
 }
 
 interface Worst {

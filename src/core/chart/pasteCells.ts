@@ -8,7 +8,7 @@ export interface PastedCell {
 }
 
 /** What stands between cells. `space`: one or more; `gap`: two or more, so that "34 1/2" stays one cell. */
-type Separator = "tab" | "semicolon" | "comma" | "gap" | "space";
+export type Separator = "tab" | "semicolon" | "comma" | "gap" | "space";
 
 export interface PastedGrid {
   readonly separator: Separator;
@@ -16,14 +16,36 @@ export interface PastedGrid {
   readonly lines: readonly (readonly PastedCell[])[];
 }
 
-/** Cuts a text into cells, by the strongest separator that it holds. */
+/** Whether an empty cell leaves no trace, so that a line short of a cell does not say of which. */
+export const losesEmptyCells = (separator: Separator): boolean => separator === "gap" || separator === "space";
+
+/** Cuts a text into cells, by the strongest separator that it holds. Cells between single spaces are cut elsewhere. */
 export function cutCells(text: string): PastedGrid {
-  const plain = text.replace(/^\ufeff/, "").replace(/\r\n?|[\u2028\u2029]/g, "\n");
+  const plain = plainLines(text);
   const separator = separatorOf(plain);
-  const lines = (CUTTERS[separator] ?? spaced(separator))(plain).filter((line) =>
-    line.some((cell) => cell.text !== ""),
-  );
-  return { separator, lines };
+  const cutter = CUTTERS[separator];
+  return { separator, lines: cutter === undefined ? [] : cutter(plain).filter((line) => line.some(isFilled)) };
+}
+
+const isFilled = (cell: PastedCell): boolean => cell.text !== "";
+
+/** Line ends of one kind; a table drawn with upright strokes has tabs in their place. */
+export function plainLines(text: string): string {
+  const plain = text.replace(/^\ufeff/, "").replace(/\r\n?|[\u2028\u2029]/g, "\n");
+  const lines = plain.split("\n");
+  const drawn = lines.filter((line) => /\|.*\|/.test(line)).length;
+  if (drawn < FEWEST_CELLS) return plain;
+  return lines
+    .filter((line) => !/^[\s|:+-]*$/.test(line) || line.trim() === "")
+    .map((line) =>
+      line.includes("|")
+        ? line
+            .replace(/^\s*\|/, "")
+            .replace(/\|\s*$/, "")
+            .replaceAll("|", "\t")
+        : line,
+    )
+    .join("\n");
 }
 
 /** A quoted cell, with its quotes doubled inside; a mark for inches stands behind a number and starts no cell. */
@@ -50,6 +72,7 @@ const FEWEST_CELLS = 3;
 type Cutter = (text: string) => PastedCell[][];
 
 const CUTTERS: Readonly<Partial<Record<Separator, Cutter>>> = {
+  gap: (text) => gapped(text),
   tab: (text) => quoted(text, "\t"),
   semicolon: (text) => quoted(text, ";"),
   comma: (text) => quoted(text, ","),
@@ -109,20 +132,13 @@ function countLineEnds(text: string, from: number, to: number): number {
   return count;
 }
 
-function spaced(separator: Separator): Cutter {
-  const between = separator === "gap" ? / {2,}/ : / +/;
-  return (text) =>
-    text.split("\n").map((content, index) =>
-      (separator === "gap" ? content : joinedLengths(content))
-        .replaceAll("\u00a0", " ")
-        .trim()
-        .split(between)
-        .map((cell, at) => ({ text: tidy(cell), line: index + 1, cell: at + 1 })),
-    );
-}
-
-/** Lengths written with spaces of their own: "34 1/2" and "92 to 96". */
-const joinedLengths = (text: string): string =>
-  text.replace(/(\d) +(\d{1,2}\/(?:2|3|4|8|16|32)\b)/g, "$1-$2").replace(/(\d) +(?:to|[-–—]) +(?=\d)/g, "$1-");
+const gapped: Cutter = (text) =>
+  text.split("\n").map((content, index) =>
+    content
+      .replaceAll("\u00a0", " ")
+      .trim()
+      .split(/ {2,}/)
+      .map((cell, at) => ({ text: tidy(cell), line: index + 1, cell: at + 1 })),
+  );
 
 const tidy = (text: string): string => text.replace(/\s+/g, " ").trim();

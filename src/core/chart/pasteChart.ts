@@ -5,9 +5,10 @@
 import type { TypedUnit } from "../measures/length";
 import { checkMeasure } from "../measures/registry";
 import type { Mm } from "../units";
-import { cutCells, type PastedCell } from "./pasteCells";
-import { findLayout, type PastedLayout } from "./pasteLayout";
-import { readCell, type PastedLength } from "./pasteLength";
+import { cutCells, losesEmptyCells, type PastedCell, type Separator } from "./pasteCells";
+import { findLayout, type LayoutFault, type PastedLayout } from "./pasteLayout";
+import { readCell, unitOfCell, withoutFootnote, type PastedLength } from "./pasteLength";
+import { cutSpaced } from "./pasteSpaced";
 import type { PastedUnit } from "./pasteWords";
 import { BODY_COLUMNS, FINISHED_COLUMNS, type BodyColumn, type ChartColumn } from "./readChart";
 import type { SizeRow } from "./sizeChart";
@@ -15,8 +16,7 @@ import type { SizeRow } from "./sizeChart";
 type PasteFault =
   | { readonly code: "paste/empty" }
   | { readonly code: "paste/too-long" }
-  /** No line holds three girths. */
-  | { readonly code: "paste/no-columns" }
+  | LayoutFault
   | { readonly code: "paste/column-missing"; readonly missing: readonly BodyColumn[] }
   /** Commas may be decimal or stand between cells: both readings are possible. */
   | { readonly code: "paste/commas-ambiguous" }
@@ -24,13 +24,16 @@ type PasteFault =
   | { readonly code: "paste/cell-missing" }
   | { readonly code: "paste/cell-unreadable"; readonly text: string }
   | { readonly code: "paste/range-middle"; readonly text: string; readonly taken: Mm }
-  | { readonly code: "paste/cells-left-over"; readonly count: number }
+  /** More or fewer cells than columns, so that nobody can say which belongs to which. */
+  | { readonly code: "paste/cells-uncertain"; readonly count: number; readonly columns: number }
   | { readonly code: "paste/line-ignored"; readonly text: string }
   | { readonly code: "paste/heading-ignored"; readonly text: string }
   | { readonly code: "paste/heading-twice"; readonly text: string }
   | { readonly code: "paste/columns-assumed"; readonly columns: readonly ChartColumn[] }
   | { readonly code: "paste/sizes-along-top" }
   | { readonly code: "paste/names-made" }
+  /** The numbers make bodies in centimetres and in inches. */
+  | { readonly code: "paste/unit-uncertain" }
   | { readonly code: "paste/unit-assumed"; readonly unit: PastedUnit };
 
 export type PasteFinding = PasteFault & {
@@ -73,40 +76,103 @@ const nothing = (fault: PasteFault): PastedChart => ({
  */
 export function pasteChart(text: string, unit: TypedUnit): PastedChart {
   if (text.length > LONGEST_TEXT) return nothing({ code: "paste/too-long" });
+  if (text.trim() === "") return nothing({ code: "paste/empty" });
   const { separator, lines } = cutCells(text);
+  const asCut = separator === "space" ? readSpaced(text, unit) : readLines(lines, separator, unit);
+  // Tabs and gaps may stand in some lines alone; then single spaces are what is left.
+  if ((separator !== "tab" && separator !== "gap") || !asCut.findings.some(({ code }) => CUT_AMISS.has(code)))
+    return asCut;
+  const spaced = readSpaced(text, unit);
+  return spaced.findings.some(({ code, severity }) => severity === "blocks" || CUT_AMISS.has(code)) ? asCut : spaced;
+}
+
+/** What is found where cells were cut at the wrong places. */
+const CUT_AMISS: ReadonlySet<PasteFault["code"]> = new Set([
+  "paste/no-columns",
+  "paste/headings-uncertain",
+  "paste/labels-uncertain",
+  "paste/names-made",
+] as const);
+
+function readSpaced(text: string, unit: TypedUnit): PastedChart {
+  const cut = cutSpaced(text);
+  return "fault" in cut ? nothing(cut.fault) : readLines(cut.lines, "space", unit);
+}
+
+function readLines(lines: readonly (readonly PastedCell[])[], separator: Separator, unit: TypedUnit): PastedChart {
   if (lines.length === 0) return nothing({ code: "paste/empty" });
   if (lines.length > MOST_CELLS || lines.some((line) => line.length > MOST_CELLS)) {
     return nothing({ code: "paste/too-long" });
   }
-  const layout = findLayout(lines, unit);
-  if (layout === null) return nothing({ code: "paste/no-columns" });
+  const exact = losesEmptyCells(separator);
+  const found = findLayout(lines, unit, exact);
+  if ("fault" in found) return nothing(found.fault);
+  const { layout } = found;
   const missing = BODY_COLUMNS.filter((column) => !layout.columns.includes(column));
   if (missing.length > 0) return nothing({ code: "paste/column-missing", missing });
   const assumed = assumedUnit(layout, unit);
+  if (assumed === null) return nothing({ code: "paste/unit-uncertain" });
   if (separator === "comma" && commasAmbiguous(layout, assumed)) return nothing({ code: "paste/commas-ambiguous" });
-  return readSizeLines(layout, assumed, unit);
+  return readSizeLines({ layout, units: unitsOf(layout, assumed), exact }, assumed, unit);
 }
 
-/** What numbers mean that say nothing themselves: the unit given, unless only another one makes bodies of them. */
-function assumedUnit(layout: PastedLayout, unit: TypedUnit): PastedUnit {
-  const plausible = (as: PastedUnit): number =>
-    layout.sizes.reduce(
-      (count, line) =>
-        count +
-        layout.columns.filter((column, at) => {
-          const cell = line[at];
-          if (cell === undefined || layout.units[at] !== null) return false;
-          const read = readCell(cell.text, as);
-          return (
-            read !== null && isBodyColumn(column) && checkMeasure(MEASURE_OF[column], read.value).state !== "impossible"
-          );
-        }).length,
-      0,
-    );
-  const given = plausible(unit);
-  const others = (["cm", "in", "mm"] as const).filter((other) => other !== unit);
-  // Only where hardly any number makes sense in the unit given, and nearly all do in another.
-  return others.find((other) => plausible(other) > 4 * given) ?? unit;
+/** A layout, the unit of each of its columns, and whether its lines must be whole. */
+interface Reading {
+  readonly layout: PastedLayout;
+  readonly units: readonly PastedUnit[];
+  readonly exact: boolean;
+}
+
+/** A unit behind the last girth of a line is meant for all of it; so is one without which the others are no girths. */
+const unitsOf = ({ columns, units, sizes, kind }: PastedLayout, assumed: PastedUnit): readonly PastedUnit[] =>
+  columns.map((column, at) => {
+    const stated = units[at];
+    if (stated !== null && stated !== undefined) return stated;
+    const cells = sizes.flatMap((line) => line[at]?.text || []);
+    const named = cells.flatMap((text) => unitOfCell(text) ?? []);
+    const [only] = named;
+    if (only === undefined || new Set(named).size > 1) return assumed;
+    const last = kind === "transposed" && named.length === 1 && unitOfCell(cells.at(-1) ?? "") !== null;
+    const others = cells.filter((text) => unitOfCell(text) === null);
+    return last ||
+      (others.every((text) => !isOfBody(column, text, assumed)) && others.some((text) => isOfBody(column, text, only)))
+      ? only
+      : assumed;
+  });
+
+function isOfBody(column: ChartColumn | null, text: string, unit: PastedUnit): boolean {
+  const body = FINISHED_COLUMNS.find((finished) => finished.column === column)?.body ?? column;
+  return isBodyColumn(body) && stateOf(body, text, unit) !== "impossible";
+}
+
+function stateOf(column: BodyColumn, text: string, unit: PastedUnit): "ok" | "unusual" | "impossible" {
+  const read = readCell(text, unit);
+  return read === null ? "impossible" : checkMeasure(MEASURE_OF[column], read.value).state;
+}
+
+/**
+ * What numbers mean that say nothing themselves: the unit given, unless only another one makes usual bodies of them. No
+ * number of a bust or a hip is usual in both centimetres and inches. null: nobody can say.
+ */
+function assumedUnit({ sizes, columns, units }: PastedLayout, given: TypedUnit): PastedUnit | null {
+  const silent = sizes.flatMap((line) => {
+    const girths = columns.flatMap((column, at) => {
+      const text = line[at]?.text ?? "";
+      const says = units[at] !== null || unitOfCell(text) !== null || readCell(text, given) === null;
+      return isBodyColumn(column) && !says ? [{ column, text }] : [];
+    });
+    return girths.length > 0 ? [girths] : [];
+  });
+  const rows = (unit: PastedUnit, states: readonly string[]): number =>
+    silent.filter((girths) => girths.every(({ column, text }) => states.includes(stateOf(column, text, unit)))).length;
+  const usual = (unit: PastedUnit): number => rows(unit, ["ok"]);
+  const other = (["cm", "in", "mm"] as const)
+    .filter((unit) => unit !== given)
+    .toSorted((a, b) => usual(b) - usual(a))[0];
+  if (other === undefined || usual(given) >= usual(other)) return given;
+  const possible = rows(given, ["ok", "unusual"]);
+  // Busts from 70 in on would be meant: the numbers are centimetres. The other way they could be a child's.
+  return 2 * possible < silent.length || given === "in" ? other : null;
 }
 
 const MEASURE_OF = { bust: "bustGirth", waist: "waistGirth", hip: "hipGirth" } as const;
@@ -128,7 +194,8 @@ function commasAmbiguous({ sizes, columns, units, kind }: PastedLayout, unit: Pa
 const isGirthColumn = (column: ChartColumn | null | undefined): boolean =>
   typeof column === "string" && column !== "label";
 
-function readSizeLines(layout: PastedLayout, assumed: PastedUnit, given: TypedUnit): PastedChart {
+function readSizeLines(reading: Reading, assumed: PastedUnit, given: TypedUnit): PastedChart {
+  const { layout } = reading;
   const findings: PasteFinding[] = layoutNotes(layout, assumed, given);
   const rows: SizeRow[] = [];
   for (const line of layout.sizes) {
@@ -146,7 +213,7 @@ function readSizeLines(layout: PastedLayout, assumed: PastedUnit, given: TypedUn
       findings.push({ code: "paste/too-many-lines", most: MOST_LINES, ...at, severity: "blocks" });
       break;
     }
-    const row = readSizeLine(line, layout, assumed, String(rows.length + 1), findings);
+    const row = readSizeLine(line, reading, given, String(rows.length + 1), findings);
     if (row !== null) rows.push(row);
   }
   if (rows.length === 0 && !findings.some((finding) => finding.severity === "blocks")) {
@@ -182,14 +249,21 @@ function layoutNotes(layout: PastedLayout, assumed: PastedUnit, given: TypedUnit
 /** One size; null where a body girth is missing or cannot be read. */
 function readSizeLine(
   line: readonly PastedCell[],
-  { columns, units, kind }: PastedLayout,
-  assumed: PastedUnit,
+  { layout: { columns, kind }, units, exact }: Reading,
+  given: TypedUnit,
   number: string,
   findings: PasteFinding[],
 ): SizeRow | null {
   const labelAt = columns.indexOf("label");
-  const label = labelAt < 0 ? number : (line[labelAt]?.text ?? "").slice(0, LONGEST_LABEL);
+  const label = labelAt < 0 ? number : withoutFootnote(line[labelAt]?.text ?? "").slice(0, LONGEST_LABEL);
   const size = label === "" ? number : label;
+  const leftOver = kind === "transposed" ? 0 : line.slice(columns.length).filter((cell) => cell.text !== "").length;
+  if (leftOver > 0 || (exact && line.length < columns.length)) {
+    const count = line.filter((cell) => cell.text !== "").length;
+    const at = { ...NOWHERE, line: line[0]?.line ?? null, size };
+    findings.push({ code: "paste/cells-uncertain", count, columns: columns.length, ...at, severity: "blocks" });
+    return null;
+  }
   const girth = (column: Exclude<ChartColumn, "label">): Mm | null => {
     const index = columns.indexOf(column);
     const cell = index < 0 ? undefined : line[index];
@@ -199,7 +273,7 @@ function readSizeLine(
       if (required) findings.push({ code: "paste/cell-missing", ...place, severity: "blocks" });
       return null;
     }
-    const read: PastedLength | null = readCell(cell.text, units[index] ?? assumed);
+    const read: PastedLength | null = readCell(cell.text, units[index] ?? given, given);
     if (read === null) {
       findings.push({
         code: "paste/cell-unreadable",
@@ -221,17 +295,6 @@ function readSizeLine(
     const value = girth(column);
     return value === null ? [] : [[column, value] as const];
   });
-  const leftOver = line.slice(columns.length).filter((cell) => cell.text !== "").length;
-  if (leftOver > 0 && kind !== "transposed") {
-    findings.push({
-      code: "paste/cells-left-over",
-      count: leftOver,
-      ...NOWHERE,
-      line: line[0]?.line ?? null,
-      size,
-      severity: "warns",
-    });
-  }
   if (bust === null || waist === null || hip === null) return null;
   return { label, bust, waist, hip, ...Object.fromEntries(finished) };
 }

@@ -1,7 +1,8 @@
-/** A girth as a chart prints it: a length, or the range that a size is meant for. */
+/** A girth as a chart prints it: a length, the same in two units, or the range that a size is meant for. */
 import { parseLength } from "../measures/length";
+import { BOTH_UNITS_AGREEMENT } from "../tolerance";
 import type { Mm } from "../units";
-import type { PastedUnit } from "./pasteWords";
+import { FOOTNOTE, type PastedUnit } from "./pasteWords";
 
 export interface PastedLength {
   readonly value: Mm;
@@ -15,20 +16,78 @@ const LONGEST_CELL = 40;
 /** Of the sizes of a chart none reaches further than this beyond its start: "86-90", but not "34-1/2". */
 const WIDEST_RANGE = 1.5;
 
-/** Reads a cell; a number without a unit is in `unit`. null: it does not read as a girth. */
-export function readCell(text: string, unit: PastedUnit): PastedLength | null {
-  if (text.length > LONGEST_CELL || !/\d/.test(text)) return null;
+/**
+ * Reads a cell; a number without a unit is in `unit`. null: it does not read as a girth.
+ *
+ * @param wanted the unit whose number is taken where a cell prints both
+ */
+export function readCell(text: string, unit: PastedUnit, wanted: PastedUnit = unit): PastedLength | null {
+  const plain = withoutFootnote(text);
+  if (plain.length > LONGEST_CELL || !/\d|[½¼¾⅓⅔⅛⅜⅝⅞]/.test(plain)) return null;
+  const both = readBoth(plain, wanted);
+  if (both !== null) return both === "unlike" ? null : { value: both, range: null };
   // "86/90" would read as a fraction, which no girth is.
-  const slashed = /^(\d{2,}(?:[.,]\d+)?) ?\/ ?(\d{2,}(?:[.,]\d+)?)(\D*)$/.exec(text);
+  const slashed = /^(\d{2,}(?:[.,]\d+)?) ?\/ ?(\d{2,}(?:[.,]\d+)?)(\D*)$/.exec(plain);
   if (slashed !== null)
     return rangeOf(`${slashed[1] ?? ""}${slashed[3] ?? ""}`, `${slashed[2] ?? ""}${slashed[3] ?? ""}`, unit);
-  const whole = lengthOf(text, unit);
+  const whole = lengthOf(plain, unit);
   if (whole !== null) return { value: whole, range: null };
-  for (const between of text.matchAll(/[-‐‑‒–—−]|\bto\b/g)) {
-    const range = rangeOf(text.slice(0, between.index), text.slice(between.index + between[0].length), unit);
+  for (const between of plain.matchAll(/[-‐‑‒–—−]|\bto\b/g)) {
+    const range = rangeOf(plain.slice(0, between.index), plain.slice(between.index + between[0].length), unit);
     if (range !== null) return range;
   }
   return null;
+}
+
+/** A mark behind a number leads to a note. */
+export const withoutFootnote = (text: string): string =>
+  text
+    .trim()
+    .replace(/^[*†‡§]+\s*/, "")
+    .replace(FOOTNOTE, "")
+    .trim();
+
+/** The one unit that a cell names; null: none, or more than one. */
+export function unitOfCell(text: string): PastedUnit | null {
+  const units = new Set(
+    [...text.toLowerCase().matchAll(/(?<=[\d½¼¾⅓⅔⅛⅜⅝⅞.]\s*)(mm|cms?|ins?|inch(?:es)?|["″”]|''|′′)/g)].map(([mark]) =>
+      mark.startsWith("c") ? "cm" : mark === "mm" ? "mm" : "in",
+    ),
+  );
+  const [unit] = units;
+  return units.size === 1 && unit !== undefined ? unit : null;
+}
+
+const NUMBER = String.raw`\d+(?:[.,]\d+)?(?:(?:\s+|-)?(?:\d{1,2}[/⁄]\d{1,2}|[½¼¾⅓⅔⅛⅜⅝⅞]))?`;
+const MARK = String.raw`\s*(?:cms?|centimet(?:re|er)s?|ins?\.?|inch(?:es)?|["″”]|''|′′)?`;
+/** `80 cm (31½ in)`, `31½/80`, `80 – 31 1/2"`. */
+const BOTH = new RegExp(
+  String.raw`^(${NUMBER})(${MARK})\s*(?:\(|\[|\/|\||[-–—=])\s*(${NUMBER})(${MARK})\s*[)\]]?$`,
+  "i",
+);
+
+/**
+ * A girth printed in centimetres and in inches, taken in the unit wanted. null: it is not printed so; "unlike": the two
+ * numbers are not one girth.
+ */
+function readBoth(text: string, wanted: PastedUnit): Mm | "unlike" | null {
+  const [, first, firstMark, second, secondMark] = BOTH.exec(text) ?? [];
+  if (first === undefined || second === undefined) return null;
+  const firstUnit = unitOfCell(`0${firstMark ?? ""}`);
+  const secondUnit = unitOfCell(`0${secondMark ?? ""}`);
+  const stated = firstUnit !== null && secondUnit !== null && firstUnit !== secondUnit;
+  // Without units the larger number is of centimetres, if the two then agree; two of one unit are a range.
+  const orders = (["cm", "in"] as const).flatMap((unit) => {
+    const other = unit === "cm" ? "in" : "cm";
+    if ((firstUnit ?? unit) !== unit || (secondUnit ?? other) !== other) return [];
+    const one = lengthOf(`${first} ${unit}`, unit);
+    const two = lengthOf(`${second} ${other}`, other);
+    return one === null || two === null ? [] : [{ unit, one, two }];
+  });
+  const agreeing = orders.find(({ one, two }) => Math.abs(one - two) <= BOTH_UNITS_AGREEMENT);
+  if (agreeing === undefined) return stated || /[([]/.test(text) ? "unlike" : null;
+  const takeFirst = agreeing.unit === (wanted === "in" ? "in" : "cm");
+  return takeFirst ? agreeing.one : agreeing.two;
 }
 
 function rangeOf(first: string, second: string, unit: PastedUnit): PastedLength | null {
@@ -41,6 +100,7 @@ function rangeOf(first: string, second: string, unit: PastedUnit): PastedLength 
 }
 
 function lengthOf(text: string, unit: PastedUnit): Mm | null {
-  const parsed = parseLength(/[a-z"″”′']/i.test(text) ? text : `${text} ${unit}`, "cm");
+  const plain = text.replace(/cms\b/i, "cm");
+  const parsed = parseLength(/[a-z"″”′']/i.test(plain) ? plain : `${plain} ${unit}`, "cm");
   return parsed.ok ? parsed.value : null;
 }

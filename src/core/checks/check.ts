@@ -1,6 +1,7 @@
 /** A check is a claim about the plan, with what was measured, what was expected and how near is near enough. */
 import type { Half } from "../decisions/alteration";
 import type { LevelName, PieceName, PointName, SeamName, DartName } from "../pattern/piece";
+import type { Mm } from "../units";
 
 export type CheckName =
   | "girthAsClaimed"
@@ -9,11 +10,24 @@ export type CheckName =
   | "cornersSquare"
   | "joinedCornersStraight"
   | "dartEndShortOfBustPoint"
+  | "dartPointsAtBustPoint"
   | "seamsSmooth"
   | "openingPasses"
   | "outlineClosed"
   | "strapsReach"
   | "alterationsMade";
+
+/** How an opening is gone through: feet first by the hips, or overhead by bust and shoulders. */
+export type WayIn = "steppingIn" | "overhead";
+
+/** Where an opening is tightest. */
+interface Tightest {
+  readonly way: WayIn;
+  /** How far below the waist seam, along the seam that opens; negative above. mm */
+  readonly belowWaist: Mm;
+  /** How much further down the opening would have to end; 0 where it passes. mm */
+  readonly longer: Mm;
+}
 
 export interface CheckResult {
   readonly name: CheckName;
@@ -29,6 +43,8 @@ export interface CheckResult {
   readonly seam?: SeamName;
   readonly dart?: DartName;
   readonly point?: PointName;
+  /** Of an opening alone. */
+  readonly tightest?: Tightest;
   /** Of one half of the body alone, where the halves differ. */
   readonly half?: Half;
 }

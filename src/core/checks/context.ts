@@ -16,6 +16,8 @@ interface CheckedLevel {
 
 export interface CheckContext {
   readonly pieces: PieceSet;
+  /** Of both halves of the body, left first; `pieces` are those of one of them. */
+  readonly halves: readonly [PieceSet, PieceSet];
   readonly levels: readonly CheckedLevel[];
   readonly darts: readonly { readonly ref: DartRef; readonly drawn: DartFigures }[];
   /** The lines of the ledger, with whether each could be made. */

@@ -1,12 +1,12 @@
-/** Each bust dart ends short of the bust point, neither past it nor far off. */
+/** Each bust dart ends short of the bust point, along its own axis: neither past it nor far off. */
 import { DART_STOP_LEAST, DART_STOP_MOST } from "../tolerance";
 import type { CheckResult } from "./check";
 import type { Check } from "./context";
 
 export const dartEndShortOfBustPoint: Check = ({ darts }) =>
   darts.flatMap(({ ref, drawn }): CheckResult[] => {
-    const measured = drawn.apexToBustPoint;
-    if (measured === null) return [];
+    if (drawn.end === null) return [];
+    const measured = drawn.end.along;
     const expected = Math.min(DART_STOP_MOST, Math.max(DART_STOP_LEAST, measured));
     return [
       {

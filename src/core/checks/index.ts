@@ -3,6 +3,7 @@ import type { CheckName, CheckResult } from "./check";
 import type { Check, CheckContext } from "./context";
 import { cornersSquare } from "./cornersSquare";
 import { dartEndShortOfBustPoint } from "./dartEndShortOfBustPoint";
+import { dartPointsAtBustPoint } from "./dartPointsAtBustPoint";
 import { dartLegsEqual } from "./dartLegsEqual";
 import { girthAsClaimed } from "./girthAsClaimed";
 import { joinedCornersStraight } from "./joinedCornersStraight";
@@ -20,6 +21,7 @@ export const CHECKS: Readonly<Record<CheckName, Check>> = {
   strapsReach,
   dartLegsEqual,
   dartEndShortOfBustPoint,
+  dartPointsAtBustPoint,
   cornersSquare,
   joinedCornersStraight,
   seamsSmooth,

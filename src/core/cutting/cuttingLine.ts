@@ -93,6 +93,7 @@ function cornerBetween(one: Stretch, other: Stretch, before: PiecePoint[], after
     other: { from: beside(at, wayOut, other.allowance), way: wayOut },
   };
   const reach = FURTHEST * Math.max(one.allowance, other.allowance);
+  if (one.tip !== undefined) return peakOf(one, ends.one.from) ?? mitred(ends, at, reach) ?? [];
   const plain =
     one.fold ||
     other.fold ||
@@ -110,6 +111,26 @@ function cornerBetween(one: Stretch, other: Stretch, before: PiecePoint[], after
     overrun({ at, ends, before, after, reach }) ??
     squared(ends, one.allowance, other.allowance)
   );
+}
+
+/**
+ * The folded end of a dart's cap: the parallel goes on as the seam does until it meets the dart's middle, which it is folded
+ * on; what comes from the other side is its mirror image. Null where it does not get so far.
+ */
+function peakOf({ curve, allowance, tip }: Stretch, from: PiecePoint): PiecePoint[] | null {
+  if (tip === undefined) return null;
+  const fold: Ray = { from: curve.b, way: directionOf(tip.apex, curve.b) };
+  const along = [from, ...tip.beyond.flatMap((edge) => parallelOf(edge, allowance))];
+  const last = tip.beyond.at(-1) ?? curve;
+  along.push(polar(along.at(-1) ?? from, edgeTangentAt(last, 1), FURTHEST * allowance));
+  for (let index = 1; index < along.length; index += 1) {
+    const found = meetSegment(fold, invariant(along[index - 1], "point"), invariant(along[index], "point"));
+    if (found === null) continue;
+    if (distance(curve.b, found) > FURTHEST * allowance) return null;
+    const half = along.slice(1, index);
+    return [...half, found, ...half.map((p) => reflectInLine(p, tip.apex, curve.b)).toReversed()];
+  }
+  return null;
 }
 
 interface Ends {

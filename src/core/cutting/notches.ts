@@ -8,10 +8,11 @@ import { segmentIntersections } from "../geometry/segment";
 import { pieceIn, piecesOf, type PieceSet } from "../pattern/pieceSet";
 import { seamPairsOf, type SeamPair } from "../pattern/sewnTogether";
 import { pointOf, type Piece, type PieceName } from "../pattern/piece";
+import { isFrontPiece } from "../pattern/pieceGroups";
 import { invariant } from "../result";
 import { SAME_POINT } from "../tolerance";
 import { radians, type Mm, type Radians } from "../units";
-import type { Notch, RingPoint } from "./truePiece";
+import type { Notch, NotchCut, RingPoint } from "./truePiece";
 import { alongTo, placeAlong, walkAlong, type Walk, type WalkedPlace } from "./walk";
 
 /** A notch before it is known where the piece is cut. */
@@ -19,6 +20,8 @@ export interface NotchPlace extends WalkedPlace {
   readonly kind: Notch["kind"];
   readonly number: number;
   readonly seam: Notch["seam"];
+  /** Of a double notch: the two places it is cut at. */
+  readonly twins?: readonly [WalkedPlace, WalkedPlace];
 }
 
 /** Shares of the way at which a seam is notched: never the same seen from either end, so that a piece cannot be turned round. */
@@ -31,6 +34,8 @@ const SHARES: readonly { readonly upTo: Mm; readonly at: readonly number[] }[] =
 const ABOUT_BUST: Mm = 50;
 /** A notch keeps clear of corners, darts and seams by this, mm. */
 const CLEAR: Mm = 18;
+/** From one to the other of a double notch, mm (common practice, no source: 6 mm, ¼ in). */
+const DOUBLE: Mm = 6;
 /** How far a notch is moved to be clear, at a time. */
 const STEP: Mm = 3;
 
@@ -44,10 +49,40 @@ export function notchPlaces(pieces: PieceSet, closure: Closure): readonly NotchP
       places.push(...two.map((place): NotchPlace => ({ ...place, kind: "seam", number, seam: pair.seam })));
     }
   }
-  return [...places, ...openingEnds(pieces, closure)];
+  return [...places, ...balanceMarks(pieces), ...openingEnds(pieces, closure)];
 }
 
-function onPair(set: PieceSet, { seam, first, second, ease }: SeamPair): readonly (readonly WalkedPlace[])[] {
+/** What meets has one shape on both pieces: double only where backs alone meet (the trade's custom). */
+const isDouble = ({ first, second }: SeamPair): boolean => [...first, ...second].every((name) => isBackPiece(name));
+const isBackPiece = (name: PieceName): boolean => !isFrontPiece(name) && name !== "strap";
+
+/** Single on a front armhole, double on a back one, so that facing or lining cannot be put in the wrong way round. */
+const ARMHOLES: readonly (readonly PieceName[])[] = [["front"], ["centreFront", "sideFront"], ["cup"], ["back"]];
+/** How far down the armhole from its upper end. */
+const BALANCE_AT = 0.58;
+/** A shorter armhole has no room for one. */
+const BALANCED: Mm = 90;
+
+function balanceMarks(set: PieceSet): readonly NotchPlace[] {
+  return ARMHOLES.flatMap((names): NotchPlace[] => {
+    const pieces = names.flatMap((name) => set[name] ?? []);
+    if (pieces.length < names.length) return [];
+    const walk = walkAlong(pieces, "armhole");
+    const at = BALANCE_AT * walk.length;
+    if (walk.length < BALANCED || !isClear(walk, at)) return [];
+    const place = marked(walk, at, names.every(isBackPiece));
+    return [{ ...place, kind: "balance", number: 0, seam: "armhole" }];
+  });
+}
+
+/** A place on a walk, and where it is double the two about it. */
+const marked = (walk: Walk, at: Mm, double: boolean): WalkedPlace & Pick<NotchPlace, "twins"> => ({
+  ...placeAlong(walk, at),
+  ...(double ? { twins: [placeAlong(walk, at - DOUBLE / 2), placeAlong(walk, at + DOUBLE / 2)] } : {}),
+});
+
+function onPair(set: PieceSet, pair: SeamPair): readonly (readonly (WalkedPlace & Pick<NotchPlace, "twins">)[])[] {
+  const { seam, first, second, ease } = pair;
   const [one, other] = [walkOf(set, first, seam), walkOf(set, second, seam)];
   if (one.length === 0 || other.length === 0) return [];
   // As much as the seams really differ by, which is the ease named, or nothing, to within what truing leaves.
@@ -57,7 +92,7 @@ function onPair(set: PieceSet, { seam, first, second, ease }: SeamPair): readonl
     bust ?? sharesOf(one.length).map((share) => ({ a: share * one.length, b: share * one.length * scale }));
   return wanted
     .flatMap(({ a, b }) => cleared(one, other, a, b))
-    .map(({ a, b }) => [placeAlong(one, a), placeAlong(other, b)]);
+    .map(({ a, b }) => [marked(one, a, isDouble(pair)), marked(other, b, isDouble(pair))]);
 }
 
 const walkOf = (set: PieceSet, names: readonly PieceName[], seam: SeamPair["seam"]): Walk =>
@@ -139,8 +174,29 @@ const wayFrom = (a: PiecePoint, b: PiecePoint): Radians => radians(Math.atan2(b.
 /** Longer than any allowance, also where one is crossed at a slant, mm. */
 const ACROSS: Mm = 300;
 
-/** The notch with its end on the cutting line: the first place where the way out meets it. */
-export function cutNotch({ kind, number, seam, at, outward }: NotchPlace, cutting: readonly RingPoint[]): Notch {
+/** How deep a notch goes from the cutting line, mm: never to the stitch line, where it would open the seam. */
+const NOTCH_DEPTH: Mm = 5;
+const NOTCH_SHARE = 0.6;
+
+/** How deep a notch goes: 0 where there is no allowance to cut it in. */
+export const notchDepth = ({ stitch, cut }: NotchCut): Mm => Math.min(NOTCH_DEPTH, NOTCH_SHARE * distance(stitch, cut));
+
+/** The notch with its ends on the cutting line. */
+export function cutNotch(place: NotchPlace, cutting: readonly RingPoint[]): Notch {
+  const { kind, number, seam, outward, twins } = place;
+  const cutAt = ({ at, outward: way }: WalkedPlace): NotchCut => ({ stitch: at, cut: wayOut(kind, at, way, cutting) });
+  return {
+    kind,
+    number,
+    seam,
+    outward,
+    ...cutAt(place),
+    ...(twins === undefined ? {} : { twins: [cutAt(twins[0]), cutAt(twins[1])] }),
+  };
+}
+
+/** The first place where the way out meets the cutting line. */
+function wayOut(kind: Notch["kind"], at: PiecePoint, outward: Radians, cutting: readonly RingPoint[]): PiecePoint {
   const far = polar(at, outward, ACROSS);
   let cut = at;
   let nearest = Infinity;
@@ -153,5 +209,5 @@ export function cutNotch({ kind, number, seam, at, outward }: NotchPlace, cuttin
       if (isEnd && off < nearest) [cut, nearest] = [point, off];
     }
   });
-  return { kind, number, seam, outward, stitch: at, cut };
+  return cut;
 }

@@ -1,8 +1,11 @@
 /** The stitch line all round, stretch by stretch, each with what lies outside it. */
-import { allowanceOf } from "./usualAllowances";
-import { dartCap } from "../dart/dartCap";
-import { lineEdge, type EdgeCurve } from "../geometry/edgeCurve";
+import { allowanceOn } from "./usualAllowances";
+import { dartCapOf } from "../dart/dartCap";
+import { edgeMap, edgeReverse, type EdgeCurve } from "../geometry/edgeCurve";
+import { distance, type PiecePoint } from "../geometry/point";
+import { reflectInLine } from "../geometry/segment";
 import { invariant } from "../result";
+import { SAME_POINT } from "../tolerance";
 import { curveOf } from "../pattern/ring";
 import { dartOf, type Piece, type SeamName } from "../pattern/piece";
 import type { Mm } from "../units";
@@ -16,6 +19,8 @@ export interface Stretch {
   readonly fold: boolean;
   /** Part of the cap across a dart's mouth. */
   readonly cap: boolean;
+  /** Where it ends at the tip of a cap: how it would go on, and the dart's end, from which the dart's middle runs to the tip. */
+  readonly tip?: { readonly beyond: readonly EdgeCurve<"piece">[]; readonly apex: PiecePoint };
 }
 
 /**
@@ -31,7 +36,7 @@ export function stretchesOf(
 ): readonly Stretch[] {
   return piece.edges.flatMap((edge): Stretch[] => {
     const fold = onFold && edge.seam === "centre";
-    const allowance = allowances === null || fold ? 0 : allowanceOf(allowances, edge.seam);
+    const allowance = allowances === null || fold ? 0 : allowanceOn(piece, allowances, edge.seam);
     const stretch = (curve: EdgeCurve<"piece">, cap: boolean): Stretch => ({
       curve,
       seam: edge.seam,
@@ -42,7 +47,21 @@ export function stretchesOf(
     if (edge.mouthOf === null) return [stretch(curveOf(piece, edge), false)];
     // A dart's cap goes from its inner mouth end to the outer one; the ring may come the other way.
     const { inner } = dartOf(piece, edge.mouthOf);
-    const cap = edge.from === inner ? dartCap(piece, edge.mouthOf) : dartCap(piece, edge.mouthOf).toReversed();
-    return cap.slice(1).map((to, index) => stretch(lineEdge(invariant(cap[index], "cap"), to), true));
+    const { halves, beyond, apex } = dartCapOf(piece, edge.mouthOf);
+    const tip = invariant(halves[1][0], "cap").a;
+    const isAlong = edge.from === inner;
+    const along = isAlong
+      ? halves.flat()
+      : halves
+          .flat()
+          .map((curve) => edgeReverse(curve))
+          .toReversed();
+    // Seen along the ring, the half that comes first goes on as the inner half does, or as its mirror image.
+    const mirror = (p: PiecePoint): PiecePoint => (isAlong ? p : reflectInLine(p, apex, tip));
+    const turned = { apex, beyond: beyond.map((curve) => edgeMap(curve, mirror)) };
+    return along.map((curve) => ({
+      ...stretch(curve, true),
+      ...(distance(curve.b, tip) < SAME_POINT ? { tip: turned } : {}),
+    }));
   });
 }

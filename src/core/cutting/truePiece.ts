@@ -17,20 +17,25 @@ export interface RingPoint {
 /**
  * A mark across the allowance. `seam`: meets the notch of the same number on the piece it is sewn to. `dart`: the end of a
  * dart's leg. `centre`: the centre line where the piece is cut on the fold. `opening`: how far the closure is left open.
+ * `balance`: on an armhole, to tell front from back by.
  */
-type NotchKind = "seam" | "dart" | "centre" | "opening";
+type NotchKind = "seam" | "dart" | "centre" | "opening" | "balance";
 
-export interface Notch {
+/** Where a mark is cut: on the stitch line, and on the cutting line. */
+export interface NotchCut {
+  readonly stitch: PiecePoint;
+  readonly cut: PiecePoint;
+}
+
+export interface Notch extends NotchCut {
   readonly kind: NotchKind;
   /** Of a seam notch; 0 for the others. */
   readonly number: number;
   readonly seam: SeamName;
   /** Square out of the piece; along the leg at a dart, along the fold at the centre line. */
   readonly outward: Radians;
-  /** On the stitch line. */
-  readonly stitch: PiecePoint;
-  /** On the cutting line; where there is no allowance, the same point. */
-  readonly cut: PiecePoint;
+  /** Of a double notch, as backs have: one on either side of where a single one would stand. */
+  readonly twins?: readonly [NotchCut, NotchCut];
 }
 
 export interface TrueDart {
@@ -56,6 +61,14 @@ export type Drill =
   | { readonly what: "dartEnd"; readonly at: PiecePoint }
   | { readonly what: "button"; readonly at: PiecePoint; readonly hole: readonly [PiecePoint, PiecePoint] };
 
+/** A seam from corner to corner as it is sewn, darts left out: what it is called is written along it. */
+export interface SeamRun {
+  readonly seam: SeamName;
+  readonly edges: readonly EdgeCurve<"piece">[];
+  /** How it opens, where it does. */
+  readonly opens: "zip" | "buttons" | null;
+}
+
 export interface TruePiece {
   /** Unlike any other of the same sheet: letters, digits and hyphens. */
   readonly key: string;
@@ -64,6 +77,8 @@ export interface TruePiece {
   readonly half: Half | null;
   /** Label of a printed size; null: the wearer's own. */
   readonly size: string | null;
+  /** Its place among the pieces of the garment, from 1 on, and how many they are; two halves of one piece share a number. */
+  readonly number: readonly [place: number, of: number];
   /** Closed; a straight stretch from the last point to the first. Without allowances it runs along the stitch line. */
   readonly cutting: readonly RingPoint[];
   /** Closed ring: the seams, and the cap across each dart's mouth. */
@@ -72,6 +87,9 @@ export interface TruePiece {
   readonly fold: readonly EdgeCurve<"piece">[];
   /** The centre line where it is a seam or an opening. */
   readonly centreSeam: readonly EdgeCurve<"piece">[];
+  readonly seams: readonly SeamRun[];
+  /** Where it is cut across to be lengthened or shortened, from edge to edge. */
+  readonly lengthen: readonly (readonly [PiecePoint, PiecePoint])[];
   readonly darts: readonly TrueDart[];
   readonly notches: readonly Notch[];
   readonly grain: readonly [PiecePoint, PiecePoint];

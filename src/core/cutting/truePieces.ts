@@ -7,20 +7,23 @@ import { legsOf } from "../dart/bowedLegs";
 import { edgeFlatten, edgeMap, edgeReverse, type EdgeCurve } from "../geometry/edgeCurve";
 import { validateOutline } from "../geometry/outline";
 import { directionOf, distance, piecePoint, type PiecePoint } from "../geometry/point";
-import { pointOf, type Dart, type Piece, type PieceName } from "../pattern/piece";
+import { pointOf, type Dart, type Piece, type PieceName, type SeamName } from "../pattern/piece";
+import { isBasque, isFrontPiece } from "../pattern/pieceGroups";
 import type { Plan } from "../plan/plan";
 import { fail, invariant, ok, type Result } from "../result";
 import { outlineOf } from "../pattern/ring";
-import { CUTTING_ACCURACY, SAME_LINE } from "../tolerance";
+import { lineDistance } from "../geometry/segment";
+import { CUTTING_ACCURACY, ON_FOLD, SAME_LINE } from "../tolerance";
 import type { Allowances } from "../decisions/allowances";
 import { buttonholeAt, buttonPlaces } from "./buttons";
 import { cuttingLine } from "./cuttingLine";
 import { cutNotch, notchPlaces, ownNotches, type NotchPlace } from "./notches";
+import { lengthenLines, type LengthenLine } from "./lengthenLines";
 import { grainLine, titleBox, type Lines } from "./room";
-import { stretchesOf } from "./stretches";
+import { stretchesOf, type Stretch } from "./stretches";
 import { isTurnedOver } from "./turnedOver";
 import { radians } from "../units";
-import type { CutCount, Drill, RingPoint, TrueDart, TruePiece } from "./truePiece";
+import type { CutCount, Drill, RingPoint, SeamRun, TrueDart, TruePiece } from "./truePiece";
 import type { WalkedPlace } from "./walk";
 
 export interface TrueOptions {
@@ -45,8 +48,13 @@ export function truePiecesOf(plan: Plan, options: TrueOptions): Result<readonly 
   const { size, closure } = options;
   const left = setOf(size === null ? plan.left.pieces : (plan.nest.sizes[plan.nest.labels.indexOf(size)] ?? []));
   const right = size === null && plan.right !== plan.left ? setOf(plan.right.pieces) : null;
-  const marks = marksOf(left, closure);
-  const rightMarks = right === null ? marks : marksOf(right, closure, left);
+  const bustPointOf = (set: PieceSet): PiecePoint | null =>
+    size === null
+      ? (plan.bustPoint.own ?? plan.bustPoint.printed)
+      : (set[plan.bustPiece]?.points.bustPoint?.at ?? null);
+  const marks = marksOf(left, closure, bustPointOf(left));
+  const rightMarks = right === null ? marks : marksOf(right, closure, bustPointOf(right), left);
+  const names = PIECE_ORDER.filter((name) => left[name] !== undefined || right?.[name] !== undefined);
   const made: TruePiece[] = [];
   for (const name of PIECE_ORDER) {
     const [one, other] = [left[name], right?.[name]];
@@ -58,17 +66,20 @@ export function truePiecesOf(plan: Plan, options: TrueOptions): Result<readonly 
           [one, "left", marks],
           [other, "right", rightMarks],
         ];
-    for (const [piece, half, { notches, buttons }] of halves) {
+    for (const [piece, half, { notches, buttons, lengthen }] of halves) {
       if (isRefused(piece)) return fail({ code: "paper/outline-refused", piece: name, half });
-      const bustPoint =
-        name === plan.bustPiece
-          ? size === null
-            ? (plan.bustPoint.own ?? plan.bustPoint.printed)
-            : (piece.points.bustPoint?.at ?? null)
-          : null;
+      const bustPoint = name === plan.bustPiece ? bustPointOf({ [name]: piece }) : null;
       const own = <P extends WalkedPlace>(places: readonly P[]): readonly P[] =>
         places.filter((place) => place.piece === name);
-      const drawn = truePiece(piece, { ...options, half, notches: own(notches), buttons: own(buttons), bustPoint });
+      const drawn = truePiece(piece, {
+        ...options,
+        half,
+        number: [names.indexOf(name) + 1, names.length],
+        notches: own(notches),
+        buttons: own(buttons),
+        lengthen: lengthen.filter((line) => line.piece === name),
+        bustPoint,
+      });
       if (drawn.cutting.length < 3) return fail({ code: "paper/outline-refused", piece: name, half });
       made.push(isTurnedOver(name, half) ? turnedOver(drawn) : drawn);
     }
@@ -80,6 +91,7 @@ export function truePiecesOf(plan: Plan, options: TrueOptions): Result<readonly 
 interface Marks {
   readonly notches: readonly NotchPlace[];
   readonly buttons: readonly WalkedPlace[];
+  readonly lengthen: readonly LengthenLine[];
 }
 
 const buttonsOn = ({ buttons }: Marks, name: PieceName): readonly WalkedPlace[] =>
@@ -94,9 +106,10 @@ function isSameRow(one: Marks, other: Marks, name: PieceName): boolean {
   );
 }
 
-const marksOf = (pieces: PieceSet, closure: Closure, meets = pieces): Marks => ({
+const marksOf = (pieces: PieceSet, closure: Closure, bustPoint: PiecePoint | null, meets = pieces): Marks => ({
   notches: notchPlaces(pieces, closure),
   buttons: buttonPlaces(pieces, closure, meets),
+  lengthen: bustPoint === null ? [] : lengthenLines(pieces, bustPoint),
 });
 
 /** An edge too short to sew is a doubt, told elsewhere; an outline that is not one cannot be cut. */
@@ -105,12 +118,17 @@ const isRefused = (piece: Piece): boolean =>
 
 interface OneOptions extends TrueOptions {
   readonly half: Half | null;
+  readonly number: TruePiece["number"];
+  readonly lengthen: readonly LengthenLine[];
   readonly notches: readonly NotchPlace[];
   readonly buttons: readonly WalkedPlace[];
   readonly bustPoint: PiecePoint | null;
 }
 
-function truePiece(piece: Piece, { size, allowances, half, notches, buttons, bustPoint }: OneOptions): TruePiece {
+function truePiece(
+  piece: Piece,
+  { size, allowances, closure, half, number, notches, buttons, lengthen, bustPoint }: OneOptions,
+): TruePiece {
   const stretches = stretchesOf(piece, allowances);
   const cutting = cuttingLine(stretches);
   const stitch = stretches.map(({ curve }) => curve);
@@ -124,7 +142,8 @@ function truePiece(piece: Piece, { size, allowances, half, notches, buttons, bus
     ...buttons.map((place): Drill => ({ what: "button", at: place.at, hole: buttonholeAt(place) })),
   ];
   const lines = linesOn({ darts, levels, bustPoint, drills });
-  const grain = grainLine(ring, lines);
+  // It may cross the balance lines, as it does on any pattern.
+  const grain = grainLine(ring, linesOn({ darts, levels: [], bustPoint, drills }));
   return {
     key: [piece.name, half, size === null ? null : `size-${size.replaceAll(/[^A-Za-z0-9]+/gu, "-")}`]
       .filter((part) => part !== null)
@@ -132,10 +151,13 @@ function truePiece(piece: Piece, { size, allowances, half, notches, buttons, bus
     name: piece.name,
     half,
     size,
+    number,
     cutting,
     stitch,
     fold: stretches.filter(({ fold }) => fold).map(({ curve }) => curve),
     centreSeam: stretches.filter(({ fold, seam, cap }) => seam === "centre" && !fold && !cap).map(({ curve }) => curve),
+    seams: seamRuns(stretches).map((run): SeamRun => ({ ...run, opens: opensBy(run.seam, piece, half, closure) })),
+    lengthen: lengthen.map(({ from, to }) => [from, to] as const),
     darts,
     notches: [...notches, ...ownNotches(piece, piece.centreOnFold)].map((place) => cutNotch(place, cutting)),
     grain,
@@ -146,6 +168,33 @@ function truePiece(piece: Piece, { size, allowances, half, notches, buttons, bus
     cut: cutCount(piece, half),
     title: titleBox(ring, [...lines, grain]),
   };
+}
+
+/** Stretches of one seam that follow one another, darts and folds left out; the ring may begin in the middle of one. */
+function seamRuns(stretches: readonly Stretch[]): readonly Pick<SeamRun, "seam" | "edges">[] {
+  const runs: { seam: SeamName; edges: EdgeCurve<"piece">[] }[] = [];
+  const sewn = stretches.map((stretch) => (stretch.fold || stretch.cap ? null : stretch));
+  const start = sewn.findIndex((stretch, index) => stretch?.seam !== sewn.at(index - 1)?.seam);
+  let last: SeamName | null = null;
+  for (const stretch of [...sewn.slice(Math.max(0, start)), ...sewn.slice(0, Math.max(0, start))]) {
+    if (stretch !== null && stretch.seam === last) runs.at(-1)?.edges.push(stretch.curve);
+    else if (stretch !== null) runs.push({ seam: stretch.seam, edges: [stretch.curve] });
+    last = stretch?.seam ?? null;
+  }
+  return runs;
+}
+
+/** How a seam opens: at the centre back, or on the left side (common practice, no source); below the waist as far as it is said to. */
+function opensBy(
+  seam: SeamName,
+  { name, centreOnFold }: Piece,
+  half: Half | null,
+  { place, belowWaist, buttons }: Closure,
+): SeamRun["opens"] {
+  if (isBasque(name) && belowWaist <= 0) return null;
+  if (place === "side") return seam === "side" && half !== "right" ? "zip" : null;
+  const opens = seam === "centre" && !centreOnFold && !isFrontPiece(name);
+  return opens ? (buttons === undefined ? "zip" : "buttons") : null;
 }
 
 /** A princess seam is sharp at one piece's end and blunt at the other's. */
@@ -179,7 +228,10 @@ const linesOn = ({
   ...levels.map(({ points }) => points),
   ...(bustPoint === null
     ? []
-    : [[piecePoint(bustPoint.x - CROSS, bustPoint.y), piecePoint(bustPoint.x + CROSS, bustPoint.y)]]),
+    : [
+        [piecePoint(bustPoint.x - CROSS, bustPoint.y), piecePoint(bustPoint.x + CROSS, bustPoint.y)],
+        [piecePoint(bustPoint.x, bustPoint.y - CROSS), piecePoint(bustPoint.x, bustPoint.y + CROSS)],
+      ]),
 ];
 
 /** The piece with its title moved clear of some more lines, the borders of pages, where there is room enough for it. */
@@ -198,7 +250,7 @@ function trueDart(piece: Piece, dart: Dart, cutting: readonly RingPoint[]): True
   const mouth = [pointOf(piece, dart.inner), pointOf(piece, dart.outer)] as const;
   if (dart.gathered === true) return { name: dart.name, legs: [], fold: null, end, mouth, gathered: true };
   const legs = legsOf(piece, dart.name);
-  const tip = invariant(dartCap(piece, dart.name)[1], "tip of a cap");
+  const [, tip] = dartCap(piece, dart.name);
   const fold = cutNotch(
     { piece: piece.name, kind: "dart", number: 0, seam: dart.seam, at: tip, outward: directionOf(end, tip) },
     cutting,
@@ -226,6 +278,11 @@ function turnedOver(piece: TruePiece): TruePiece {
     stitch: piece.stitch.map((edge) => edgeReverse(curve(edge))).toReversed(),
     fold: piece.fold.map(curve),
     centreSeam: piece.centreSeam.map(curve),
+    seams: piece.seams.map(({ edges, ...run }) => ({
+      ...run,
+      edges: edges.map((edge) => edgeReverse(curve(edge))).toReversed(),
+    })),
+    lengthen: piece.lengthen.map(([from, to]) => [at(from), at(to)] as const),
     darts: piece.darts.map(({ name, legs, fold, end, mouth, gathered }) => ({
       name,
       legs: legs.map(curve),
@@ -239,6 +296,14 @@ function turnedOver(piece: TruePiece): TruePiece {
       outward: radians(Math.PI - notch.outward),
       stitch: at(notch.stitch),
       cut: at(notch.cut),
+      ...(notch.twins === undefined
+        ? {}
+        : {
+            twins: [
+              { stitch: at(notch.twins[0].stitch), cut: at(notch.twins[0].cut) },
+              { stitch: at(notch.twins[1].stitch), cut: at(notch.twins[1].cut) },
+            ] as const,
+          }),
     })),
     grain: [at(piece.grain[0]), at(piece.grain[1])],
     levels: piece.levels.map(({ level, points }) => ({ level, points: points.map(at) })),
@@ -251,4 +316,22 @@ function turnedOver(piece: TruePiece): TruePiece {
     dots: piece.dots.map(at),
     title: { ...piece.title, centre: at(piece.title.centre) },
   };
+}
+
+/**
+ * The fold of a piece from one end of its cutting line to the other, allowances and all, upper end first; null where none
+ * of it lies on a fold or is joined to another half.
+ */
+export function foldOf({
+  fold,
+  cutting,
+}: Pick<TruePiece, "fold" | "cutting">): readonly [PiecePoint, PiecePoint] | null {
+  const [first, last] = [fold[0], fold.at(-1)];
+  if (first === undefined || last === undefined) return null;
+  const way = directionOf(first.a, last.b);
+  const on = [first.a, last.b, ...cutting.map(({ at }) => at)]
+    .filter((p) => Math.abs(lineDistance(p, first.a, last.b)) < ON_FOLD)
+    .toSorted((p, q) => (p.x - q.x) * Math.cos(way) + (p.y - q.y) * Math.sin(way));
+  const ends = [invariant(on[0], "end of a fold"), invariant(on.at(-1), "end of a fold")] as const;
+  return ends[0].y <= ends[1].y ? ends : [ends[1], ends[0]];
 }

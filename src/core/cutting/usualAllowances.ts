@@ -1,6 +1,7 @@
 /** The allowances that are usual, and the allowance of a seam. */
 import type { Allowances } from "../decisions/allowances";
-import type { SeamName } from "../pattern/piece";
+import { distance } from "../geometry/point";
+import { pointOf, type Piece, type SeamName } from "../pattern/piece";
 import type { Mm } from "../units";
 
 /**
@@ -21,5 +22,38 @@ export const USUAL_ALLOWANCES: Readonly<Record<SeamName, Mm>> = {
   strap: 15,
 };
 
+/** In inches as entries keep it, to 0.1 mm: 5/8 in, and 1 1/4 in for hems. */
+const INCH_SEAM: Mm = 15.9;
+const INCH_HEM: Mm = 31.8;
+
+/** What a new work in inches begins with. */
+export const INCH_ALLOWANCES: Readonly<Record<SeamName, Mm>> = {
+  centre: INCH_SEAM,
+  neck: INCH_SEAM,
+  shoulder: INCH_SEAM,
+  armhole: INCH_SEAM,
+  side: INCH_SEAM,
+  waist: INCH_SEAM,
+  hem: INCH_HEM,
+  princess: INCH_SEAM,
+  underBust: INCH_SEAM,
+  strap: INCH_SEAM,
+};
+
+/** Whether an allowance is another one than the usual, in either unit. */
+export const isOwnAllowance = (seam: SeamName, value: Mm | undefined): boolean =>
+  value !== undefined && value !== USUAL_ALLOWANCES[seam] && value !== INCH_ALLOWANCES[seam];
+
 /** The allowance of one seam: the wearer's own, else the usual. */
 export const allowanceOf = (allowances: Allowances, seam: SeamName): Mm => allowances[seam] ?? USUAL_ALLOWANCES[seam];
+
+/**
+ * The allowance of a seam on one piece. Along a strap, which is sewn to another layer of itself and turned, it is at most
+ * half the finished width: wider, the two would not lie side by side inside it.
+ */
+export function allowanceOn(piece: Piece, allowances: Allowances, seam: SeamName): Mm {
+  const allowance = allowanceOf(allowances, seam);
+  return piece.name === "strap" && seam !== "strap" ? Math.min(allowance, strapWidthOf(piece) / 2) : allowance;
+}
+
+const strapWidthOf = (strap: Piece): Mm => distance(pointOf(strap, "strapBackInner"), pointOf(strap, "strapBackOuter"));

@@ -1,10 +1,11 @@
 /** Where a dart ends: the usual stop short of the bust point, and placing an end on the dart's axis. */
-import { directionOf, polar, type PiecePoint } from "../geometry/point";
+import { directionOf, distance, polar, type PiecePoint } from "../geometry/point";
 import { homeOf } from "../pattern/dartNames";
 import { dartOf, type DartName, type Piece } from "../pattern/piece";
-import { SHORTEST_DART } from "../tolerance";
+import { SHORTEST_DART, SOLVER_ACCURACY } from "../tolerance";
 import { radians, type Mm } from "../units";
 import { mouthMiddle } from "../pattern/ring";
+import { trueLegs } from "./trueLegs";
 
 export interface Stop {
   readonly least: Mm;
@@ -34,6 +35,30 @@ export function drawnStop(name: DartName, cupDifference: Mm): Mm {
   if (comesFromBelow(name)) return (least + most) / 2;
   const stop = (least + most) / 2 + (cupDifference - 50) / DIFFERENCE_FOR_ONE;
   return Math.min(most, Math.max(least, stop));
+}
+
+/** Rounds in which end and legs settle; each leaves a small part of what the one before moved the middle of the mouth by. */
+const ROUNDS = 30;
+
+/**
+ * Ends a dart the given distance short of the bust point on the line from the middle of its mouth to the bust point, as it is
+ * redrawn on paper: the dart points at the bust point, and its legs are brought to one length. Never nearer the mouth than
+ * the shortest dart that can be sewn.
+ */
+export function aimDart(piece: Piece, name: DartName, bustPoint: PiecePoint, stop: Mm): Piece {
+  const { inner, outer, apex } = dartOf(piece, name);
+  if (piece.points[inner] === undefined || piece.points[outer] === undefined) return piece;
+  let aimed = piece;
+  for (let round = 0; round < ROUNDS; round += 1) {
+    const middle = mouthMiddle(aimed, inner, outer);
+    const length = Math.max(SHORTEST_DART, distance(middle, bustPoint) - stop);
+    const end = polar(middle, directionOf(middle, bustPoint), length);
+    const drawn: Piece = { ...aimed, points: { ...aimed.points, [apex]: { at: end, level: "bust" } } };
+    const trued = trueLegs(drawn, name);
+    aimed = trued.piece;
+    if (Math.abs(trued.inner) < SOLVER_ACCURACY) break;
+  }
+  return aimed;
 }
 
 /**

@@ -1,6 +1,7 @@
 /** The figures of one dart. */
 import type { PiecePoint } from "../geometry/point";
 import type { Mm, Radians } from "../units";
+import type { DartEndReading } from "./dartEndReading";
 
 export interface DartFigures {
   readonly apex: PiecePoint;
@@ -14,6 +15,6 @@ export interface DartFigures {
   readonly angle: Radians;
   /** Height of the sewn cone at the radius at which it is stated. */
   readonly fullness: Mm;
-  /** From the apex to the bust point; negative where the end lies beyond it. null for darts that serve no bust. */
-  readonly apexToBustPoint: Mm | null;
+  /** Where it ends against the bust point; null for darts that serve no bust. */
+  readonly end: DartEndReading | null;
 }

@@ -1,7 +1,8 @@
 /** Reads the figures of a dart off a piece. */
-import { angleAt, distance, midpoint, type PiecePoint } from "../geometry/point";
+import { angleAt, distance, type PiecePoint } from "../geometry/point";
 import { dartOf, pointOf, type DartName, type Piece } from "../pattern/piece";
 import type { Mm } from "../units";
+import { readDartEnd } from "./dartEndReading";
 import type { DartFigures } from "./dartFigures";
 import { coneHeight } from "./fullness";
 
@@ -26,12 +27,6 @@ export function measureDart(piece: Piece, name: DartName, bustPoint: PiecePoint 
     intake: distance(inner, outer),
     angle,
     fullness: coneHeight(angle, radius),
-    apexToBustPoint: bustPoint === null ? null : distanceShortOf(apex, midpoint(inner, outer), bustPoint),
+    end: bustPoint === null ? null : readDartEnd({ apex, inner, outer }, bustPoint),
   };
-}
-
-/** Distance from the apex to the bust point; negative where the dart, coming from its mouth, runs past it. */
-function distanceShortOf(apex: PiecePoint, mouth: PiecePoint, bustPoint: PiecePoint): Mm {
-  const ahead = (apex.x - mouth.x) * (bustPoint.x - apex.x) + (apex.y - mouth.y) * (bustPoint.y - apex.y);
-  return ahead < 0 ? -distance(apex, bustPoint) : distance(apex, bustPoint);
 }

@@ -3,13 +3,13 @@ import type { SizeRow } from "../chart/sizeChart";
 import type { MeasureName } from "../measures/measure";
 import type { DartRef, SeamName } from "../pattern/piece";
 import type { Alteration, Half } from "./alteration";
-import type { Ease } from "./pattern";
+import type { Ease, PrintedLength } from "./pattern";
 import type { Picks, Work } from "./work";
 
 /** The parts of a work that are one decision each. */
 export type OneDecision = Exclude<
   keyof Work,
-  "tapes" | "pattern" | "easeWanted" | "picks" | "alterations" | "seen" | "allowances" | "unread"
+  "tapes" | "trusted" | "pattern" | "easeWanted" | "picks" | "alterations" | "seen" | "allowances" | "unread"
 >;
 
 /** What of a work was changed differently; a part in a list is named by what it is found by. */
@@ -20,10 +20,14 @@ export type Collision =
   /** The day of a set (0: the newest), or its readings of one measure. */
   | { readonly of: "taken"; readonly set: number }
   | { readonly of: "measure"; readonly set: number; readonly measure: MeasureName }
+  /** Whether she said that a doubted reading is right. */
+  | { readonly of: "trusted"; readonly measure: MeasureName }
   /** Another pattern altogether was put in by one side. */
   | { readonly of: "pattern" }
   | { readonly of: "patternName" | "draftedDifference" | "length" | "closure" | "style" | "strap" }
   | { readonly of: "patternEase" | "easeWanted"; readonly level: keyof Ease }
+  /** Of one size by its label; null: of all sizes. */
+  | { readonly of: "printedLength"; readonly measure: PrintedLength; readonly size: string | null }
   /** The list: its order, how many lines it has, or lines that cannot be told apart. */
   | { readonly of: "sizes" | "cups" }
   /** A line by its label as it was before; no column: the whole line, as where one side took it out. */

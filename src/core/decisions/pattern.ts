@@ -1,5 +1,6 @@
 /** What the wearer says of the pattern she bought. */
 import type { SizeChart } from "../chart/sizeChart";
+import type { MeasureName } from "../measures/measure";
 import type { Mm } from "../units";
 
 /** The styles of bodice, in the order they are offered. */
@@ -27,6 +28,32 @@ export interface Ease {
   readonly hip: Mm;
 }
 
+/** Of what charts print beside the girths: the body that a size is drafted for, in the order they are offered. */
+export const PRINTED_LENGTHS = [
+  "backWaistLength",
+  "frontWaistLength",
+  "shoulderLength",
+  "acrossBack",
+  "acrossFront",
+  "neckBaseGirth",
+  "bustPointWidth",
+  "sideNeckToBustPoint",
+  "underBustGirth",
+  "height",
+] as const satisfies readonly MeasureName[];
+
+export type PrintedLength = (typeof PRINTED_LENGTHS)[number];
+
+/** What the pattern says of one length: never empty. */
+export interface PrintedFigure {
+  /** One figure for every size that has none of its own. */
+  readonly all?: Mm;
+  /** By the label of the size. */
+  readonly bySize?: Readonly<Record<string, Mm>>;
+}
+
+export type PrintedLengths = Readonly<Partial<Record<PrintedLength, PrintedFigure>>>;
+
 export interface Pattern {
   readonly name: string;
   readonly chart: SizeChart;
@@ -37,4 +64,6 @@ export interface Pattern {
   readonly style: StyleName;
   /** For styles with straps. */
   readonly strap: StrapStyle;
+  /** What it says of lengths and widths; absent: nothing. */
+  readonly lengths?: PrintedLengths;
 }

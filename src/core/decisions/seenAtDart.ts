@@ -3,7 +3,8 @@ import { DART_NAMES } from "../pattern/dartNames";
 import { isSameDart, type DartRef } from "../pattern/piece";
 import { PIECE_ORDER } from "../pattern/pieceSet";
 import type { Mm } from "../units";
-import type { Half } from "./alteration";
+import { isRedraw, type Alteration, type DartRedraw, type Half } from "./alteration";
+import { isSame } from "../same";
 
 /** What the wearer sees of one bust dart on the sewn toile; mm, in the dart's own axes. */
 export interface SeenAtDart {
@@ -15,9 +16,58 @@ export interface SeenAtDart {
   readonly pointed: "pointed" | "right" | "flat";
 }
 
-/** The same as it is kept: which dart, on which half of the body. */
+/**
+ * The ways to answer what is seen. `sideSeam`: redrawn on its seam, the side seam takes what is left over (a side dart: its
+ * waist end). `offCentre`: the front brought to the centre by what comes off the centre-front seam. `sharedWithOther`: half at
+ * the side seam, half in the other piece's waist dart. `sharedAtCentre`: half at the centre seam. `sharedAtEnds`, `underarm`: a
+ * side dart's, half at either end of the side seam, or all at the underarm.
+ */
+export const DART_ANSWER_KEYS = [
+  "sideSeam",
+  "offCentre",
+  "sharedWithOther",
+  "sharedAtCentre",
+  "sharedAtEnds",
+  "underarm",
+] as const;
+export type DartAnswerKey = (typeof DART_ANSWER_KEYS)[number];
+
+/**
+ * The same as it is kept: which dart, on which half of the body. It is said of the toile as sewn then, and stays so whatever
+ * becomes of the dart afterwards.
+ */
 export interface SeenOfDart extends SeenAtDart, DartRef {
   readonly half: Half;
+  /** The redraws of this dart that the toile was sewn with; absent: those of the ledger. */
+  readonly sewn?: readonly DartRedraw[];
+  /** The answer that was taken last, with the redraws that it made; it stands while the ledger has these and no others. */
+  readonly taken?: { readonly answer: DartAnswerKey; readonly redraws: readonly DartRedraw[] };
+}
+
+/** The redraws of one dart, in the order of the ledger. */
+export const redrawsOf = (alterations: readonly Alteration[], dart: DartRef): readonly DartRedraw[] =>
+  alterations.filter(isRedraw).filter((a) => isSameDart(a.dart, dart));
+
+/** What is decided of darts: what is seen of them, and the alterations. */
+export interface DartsDecided {
+  readonly seen?: readonly SeenOfDart[];
+  readonly alterations: readonly Alteration[];
+}
+
+/** The answer that a dart stands as; null where none was taken, or its redraws are not those of the ledger any more. */
+export const standingAnswer = ({ taken, ...dart }: SeenOfDart, { alterations }: DartsDecided): DartAnswerKey | null =>
+  taken !== undefined && isSame(taken.redraws, redrawsOf(alterations, dart)) ? taken.answer : null;
+
+/**
+ * What is seen of a dart that stands as the answer to it: on this half, or on the other where nothing is said of this one, for
+ * a dart is redrawn alike on both.
+ */
+export function answeredOf(work: DartsDecided, dart: DartRef, half: Half): SeenOfDart | null {
+  const { seen = [] } = work;
+  const said =
+    seen.find((one) => isSeenOf(one, dart, half)) ??
+    seen.find((one) => isSeenOf(one, dart, half === "left" ? "right" : "left"));
+  return said === undefined || standingAnswer(said, work) === null ? null : said;
 }
 
 export const isSeenOf = (seen: SeenOfDart, dart: DartRef, half: Half): boolean =>

@@ -6,6 +6,7 @@ import type { Alteration } from "./alteration";
 import type { PaperSize, SheetFormat } from "./paperChoice";
 import type { Ease, Pattern } from "./pattern";
 import type { SeenOfDart } from "./seenAtDart";
+import type { Trusted } from "./trusted";
 
 export type LengthUnit = "cm" | "in";
 
@@ -29,6 +30,8 @@ export interface Work {
   readonly paper: PaperSize;
   /** What was read off the tape: newest set first, always at least one. */
   readonly tapes: Tapes;
+  /** Readings that were doubted and that she said are right, as long as they stand. */
+  readonly trusted?: Trusted;
   /** Years, where the wearer says: it tells how well the body survey speaks for her, and nothing else. */
   readonly age?: number;
   readonly pattern: Pattern;

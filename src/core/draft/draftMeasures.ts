@@ -87,6 +87,18 @@ export function draftMeasuresFor(row: SizeRow, chart: SizeChart, ease: Ease): Dr
   };
 }
 
+/** The smallest and the largest of what the sizes of a pattern are drafted by; null where it has none, or the draft no such measure. */
+export function draftedFigures(
+  { chart }: { readonly chart: SizeChart },
+  measure: string,
+): { readonly least: Mm; readonly most: Mm } | null {
+  if (!isProportion(measure) || chart.sizes.length === 0) return null;
+  const all = chart.sizes.map(({ bust }) => proportionAt(measure, bust - chart.draftedDifference + BLOCK_DIFFERENCE));
+  return { least: Math.min(...all), most: Math.max(...all) };
+}
+
+const isProportion = (measure: string): measure is keyof typeof PROPORTIONS => Object.hasOwn(PROPORTIONS, measure);
+
 /** The ease of one size: finished girth less body girth where printed, else the pattern's. */
 export function easeOfRow(row: SizeRow, ease: Ease): Ease {
   return {

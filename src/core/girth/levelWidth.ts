@@ -20,7 +20,7 @@ export function levelWidth(piece: Piece, level: LevelName): Mm | null {
   }
   if (own === undefined) return null;
   if ("seam" in own.along) return seamLength(piece, own.along.seam);
-  return alongLine(piece, own.along.points, (a, b) => distance(a, b) - takenBetween(piece, a, b));
+  return alongLine(piece, own.along.points, (a, b) => clothBetween(piece, a, b));
 }
 
 /** A length of each straight stretch of a line from the centre to the side, added up; mm. */
@@ -50,6 +50,20 @@ export function widthAtHeight(piece: Piece, y: Mm): Mm {
   if (most < least) return 0;
   return most - least - takenBetween(piece, piecePoint(least, y), piecePoint(most, y));
 }
+
+/** Width at the height of a point of the outline, from the first crossing as far as that point, less darts; mm. */
+export function widthUpTo(piece: Piece, end: PiecePoint): Mm {
+  let least = end.x;
+  for (const edge of piece.edges) {
+    const curve = curveOf(piece, edge);
+    for (const t of edgeCrossingsAtY(curve, end.y)) least = Math.min(least, edgePointAt(curve, t).x);
+  }
+  return end.x - least - takenBetween(piece, piecePoint(least, end.y), end);
+}
+
+/** Cloth along a straight line of a piece, less what darts take of it; mm. */
+export const clothBetween = (piece: Piece, a: PiecePoint, b: PiecePoint): Mm =>
+  distance(a, b) - takenBetween(piece, a, b);
 
 /** What the darts take of the bust line of a piece; mm on the half. */
 export function takenAtBust(piece: Piece): Mm {

@@ -87,7 +87,7 @@ export interface OverlayPiece {
 
 /**
  * Why there are no strips for a piece. `mostMoved`: they would take nearly as much paper. `cutAndMoved`: the same, but
- * its parts only moved as they are, so that cutting and moving the tissue does as well. `notPrinted`: the tissue has no
+ * its parts only slid as they are, so that cutting and moving the tissue does as well. `notPrinted`: the tissue has no
  * such piece in the base size. `noHold`: too few printed points lie near enough to lay a strip on by.
  */
 export type TooMuchWhy = "mostMoved" | "cutAndMoved" | "notPrinted" | "noHold";

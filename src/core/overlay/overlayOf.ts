@@ -3,6 +3,7 @@ import type { Half } from "../decisions/alteration";
 import { areBoundsNear } from "../geometry/bounds";
 import { edgeFlatten, edgeNearest, type EdgeCurve } from "../geometry/edgeCurve";
 import { outlineBounds } from "../geometry/outline";
+import type { Rigid } from "../geometry/rigid";
 import { directionOf, distance, type PiecePoint } from "../geometry/point";
 import {
   pointOf,
@@ -38,6 +39,9 @@ import { along, longEnough, placeTitle } from "./titlePlace";
 /** Of the stitch line's length, and of the paper the piece takes: where there is more, strips are no better than the piece. */
 const MOST_MOVED = 0.6;
 const MOST_PAPER = 2 / 3;
+
+/** mm. How long strips may be where it is judged whether they are worth their paper: an A4 page inside its usual edges. */
+const JUDGED: Mm = 271;
 
 /** mm. A printed line further off than this is not beside the wearer's own. */
 const BESIDE: Mm = 60;
@@ -144,27 +148,37 @@ function stripsOf({ plan, longest }: Sheet, one: HalfPiece): Told {
   const of: OverlayPiece = { piece: final.name, half };
   const tissue = tissueOf(plan.printed, final.name);
   if (tissue === undefined) return { of, why: "notPrinted", patches: [] };
-  const tooMuch = {
-    of,
-    why: isCutAndMoved(alterations, final.name) ? "cutAndMoved" : "mostMoved",
-    patches: [],
-  } as const;
+  const motions = motionsOf(alterations, final.name);
+  const tooMuch = { of, why: motions.length > 0 ? "cutAndMoved" : "mostMoved", patches: [] } as const;
   const { share, drafts } = changesOf(final, tissue);
-  if (share > MOST_MOVED) return tooMuch;
+  // Where parts were turned, as by a bust adjustment, the new line is not easily had from the tissue: there strips are worth
+  // all their paper. What only slid apart is cut and moved on the tissue itself.
+  const isWanted = motions.some(({ angle }) => angle !== 0);
+  if (share > MOST_MOVED && !isWanted) return tooMuch;
   const print: Print = { nest: plan.nest, tissue, points: printedPoints(tissue), others: neighboursOf(plan, one) };
-  const single: Laid[] = [];
-  for (const draft of drafts) {
-    const laid = layInParts(draft, print, longest);
-    if (laid === null) return { of, why: "noHold", patches: [] };
-    single.push(...laid);
-  }
-  const strips = joined(single, print, longest);
-  if (strips.reduce((sum, { strip }) => sum + stripArea(strip), 0) > MOST_PAPER * paperOf(final)) return tooMuch;
+  const strips = stripsFor(drafts, print, longest);
+  if (strips === null) return { of, why: "noHold", patches: [] };
+  // On small paper strips are parted more often and lie over each other more: what is worth having is so on any paper.
+  const isTooMuch = (laid: readonly Laid[] | null): boolean =>
+    laid === null || laid.reduce((sum, { strip }) => sum + stripArea(strip), 0) > MOST_PAPER * paperOf(final);
+  if (!isWanted && isTooMuch(strips) && (longest >= JUDGED || isTooMuch(stripsFor(drafts, print, JUDGED))))
+    return tooMuch;
   const patches = strips.map((laid, index): Patch => {
     const base = `${final.name}${half === null ? "" : `-${half}`}`;
     return { ...patchOf(laid, one, print), key: `${base}-${index + 1}`, number: index + 1, count: strips.length };
   });
   return { of, why: null, patches };
+}
+
+/** All strips for what changed; null where one of them cannot be laid on. */
+function stripsFor(drafts: readonly Draft[], print: Print, longest: Mm): readonly Laid[] | null {
+  const single: Laid[] = [];
+  for (const draft of drafts) {
+    const laid = layInParts(draft, print, longest);
+    if (laid === null) return null;
+    single.push(...laid);
+  }
+  return joined(single, print, longest);
 }
 
 /** mm². The upright box about a piece. */
@@ -204,11 +218,14 @@ function asOne(a: Laid, b: Laid, print: Print, longest: Mm): Joined | null {
   return saved > 0 ? { a, b, both, saved } : null;
 }
 
-/** Whether the piece's parts were cut apart and moved by what was done to it. */
-const isCutAndMoved = (alterations: readonly PlannedAlteration[], piece: PieceName): boolean =>
-  alterations.some(
-    ({ outcome }) =>
-      outcome.ok && outcome.value.surgery.some((trace) => trace.piece === piece && trace.parts.length > 0),
+/** How the piece's parts were moved, cut apart, by what was done to it. */
+const motionsOf = (alterations: readonly PlannedAlteration[], piece: PieceName): readonly Rigid<"piece">[] =>
+  alterations.flatMap(({ outcome }) =>
+    outcome.ok
+      ? outcome.value.surgery
+          .filter((trace) => trace.piece === piece)
+          .flatMap(({ parts }) => parts.map(({ motion }) => motion))
+      : [],
   );
 
 interface Print {

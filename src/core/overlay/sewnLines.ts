@@ -1,7 +1,14 @@
 /** The lines of a piece that are sewn: its seams with the caps of darts in them, and the legs of its darts. */
 import { legsOf } from "../dart/bowedLegs";
-import { dartCap } from "../dart/dartCap";
-import { edgeLength, edgeParameterAtLength, edgePart, lineEdge, type EdgeCurve } from "../geometry/edgeCurve";
+import { dartCapOf } from "../dart/dartCap";
+import {
+  edgeLength,
+  edgeParameterAtLength,
+  edgePart,
+  edgeReverse,
+  lineEdge,
+  type EdgeCurve,
+} from "../geometry/edgeCurve";
 import type { PiecePoint } from "../geometry/point";
 import { pointOf, type DartName, type Piece, type PointName, type SeamName } from "../pattern/piece";
 import { curveOf } from "../pattern/ring";
@@ -23,9 +30,10 @@ export function sewnRing(piece: Piece): readonly SewnLine[] {
   return piece.edges.flatMap((edge): SewnLine[] => {
     const { seam, from, to, mouthOf } = edge;
     if (mouthOf === null) return [lineOf(curveOf(piece, edge), { seam, from, to, dart: null })];
-    const cap = dartCap(piece, mouthOf);
-    const way = piece.darts.find(({ name }) => name === mouthOf)?.inner === from ? cap : cap.toReversed();
-    return chords(way).map((curve, index, all) =>
+    const cap = dartCapOf(piece, mouthOf).halves.flat();
+    const isAlong = piece.darts.find(({ name }) => name === mouthOf)?.inner === from;
+    const way = isAlong ? cap : cap.map((curve) => edgeReverse(curve)).toReversed();
+    return way.map((curve, index, all) =>
       lineOf(curve, { seam, dart: mouthOf, from: index === 0 ? from : null, to: index === all.length - 1 ? to : null }),
     );
   });

@@ -14,3 +14,6 @@ export const isFrontPiece = (piece: PieceName): boolean => FRONT_PIECES.has(piec
 
 /** Below the waist seam. */
 export const isBasque = (piece: PieceName): boolean => piece === "frontBasque" || piece === "backBasque";
+
+/** Between the under-bust and the waist. */
+export const isBand = (piece: PieceName): boolean => piece === "frontBand" || piece === "backBand";

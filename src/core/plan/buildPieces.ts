@@ -4,7 +4,7 @@ import { moveMouthEnd } from "../dart/mouthEnd";
 import { blendPiece, levelSizes, type LevelSizes } from "../blend/blendPiece";
 import { seamLength } from "../girth/seamLength";
 import { levelWidth } from "../girth/levelWidth";
-import { shift, type PiecePoint } from "../geometry/point";
+import { piecePoint, shift, type PiecePoint } from "../geometry/point";
 import { pointOf, type Piece, type PieceName } from "../pattern/piece";
 import type { Blocks } from "../nest/printedNest";
 import { invariant, ok, type Result } from "../result";
@@ -89,7 +89,7 @@ export function buildPieces(inputs: BuildInputs): Result<Built, FullBustFailure>
   const { bust, alteration } = adjustBust(style, open, inputs);
   const altered = bust !== null && bust.ok ? bust.value.pieces : null;
   const blended = altered === null ? cut : style.finish(altered, bustPointOf(altered), cupDifference + alteration);
-  const own = ownBustPoint(block.front, inputs.body);
+  const own = ownBustPoint(pointOf(block.front, "sideNeck"), bustPointOf(blended), inputs.body);
   const probable = probableBustPoint(pointOf(block.front, "sideNeck"), inputs.body, inputs.age);
   const wanted = inputs.residual === 0 ? ok(open) : openPieces(style.adjustBust(open, inputs.residual / 2));
   const basques = basquesOf(inputs, cut);
@@ -152,8 +152,18 @@ function trueToBodice(basque: Piece, wanted: Mm): Piece {
   return trued;
 }
 
-/** The wearer's bust point on the front, from the side neck point, where she measured both; else null. */
-function ownBustPoint(front: Piece, { bustPointWidth, sideNeckToBustPoint }: MeasuredBody): PiecePoint | null {
-  if (bustPointWidth === undefined || sideNeckToBustPoint === undefined) return null;
-  return fromSideNeck(pointOf(front, "sideNeck"), bustPointWidth.value, sideNeckToBustPoint.value);
+/**
+ * The wearer's bust point on the front, from the side neck point: how far out and how far down, each where she measured it,
+ * the other as the pattern has it; null where she measured neither.
+ */
+function ownBustPoint(
+  sideNeck: PiecePoint,
+  printed: PiecePoint,
+  { bustPointWidth, sideNeckToBustPoint }: MeasuredBody,
+): PiecePoint | null {
+  if (bustPointWidth === undefined && sideNeckToBustPoint === undefined) return null;
+  const x = bustPointWidth === undefined ? printed.x : bustPointWidth.value / 2;
+  return sideNeckToBustPoint === undefined
+    ? piecePoint(x, printed.y)
+    : fromSideNeck(sideNeck, 2 * x, sideNeckToBustPoint.value);
 }

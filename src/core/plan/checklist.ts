@@ -1,20 +1,29 @@
 /** What is to be done on the pieces of one half, told from the picks, the ledger and the pieces as they come out. */
 import type { TruingChange } from "../truing/changes";
-import { isBasque } from "../pattern/pieceGroups";
+import { isBand, isBasque } from "../pattern/pieceGroups";
 import { PIECE_ORDER, piecesOf, setOf, type PieceSet } from "../pattern/pieceSet";
 import { seamPairsOf, type SeamPair } from "../pattern/sewnTogether";
 import { distance, type PiecePoint } from "../geometry/point";
 import { lineDistance } from "../geometry/segment";
-import { homeOf } from "../pattern/dartNames";
 import { isRedraw, type Alteration, type DartRedraw, type FitAlteration } from "../decisions/alteration";
 import type { AlterationTrace } from "../alterations/outcome/trace";
 import { rankOf } from "../decisions/tradeOrder";
-import type { DartHome, DartRef, Piece, PieceName, PointName } from "../pattern/piece";
+import type { DartRef, LevelName, Piece, PieceName, PointName } from "../pattern/piece";
 import { invariant } from "../result";
-import { SAME_LINE, HAND_AGREEMENT } from "../tolerance";
-import type { ChecklistItem, CutLine, MouthPlace, PlannedAlteration, PlannedDart } from "./plan";
+import { SAME_LINE, HAND_AGREEMENT, READS_AS_NOTHING } from "../tolerance";
+import type { Mm } from "../units";
+import type { ChecklistItem, CutLine, PlannedAlteration, PlannedDart } from "./plan";
 import type { Sizing } from "../sizing/sizing";
-import { lineAt } from "./cutLines";
+import { cutLinePoint, lineAt } from "./cutLines";
+import {
+  dartPlaces,
+  drawnLengths,
+  movedOnTissue,
+  printedOf,
+  stayedOnTissue,
+  tissuePlace,
+  type TissuePlace,
+} from "./tissuePlaces";
 import { inOrderOfWork } from "./workPhases";
 
 export interface ChecklistInputs {
@@ -28,6 +37,9 @@ export interface ChecklistInputs {
   readonly darts: readonly PlannedDart[];
   readonly alterations: readonly PlannedAlteration[];
   readonly truing: readonly TruingChange[];
+  readonly bustPoint: { readonly own: PiecePoint | null };
+  /** Pieces that are not the same on both halves. */
+  readonly twice: ReadonlySet<PieceName>;
 }
 
 /** All jobs in the order they are done. */
@@ -56,21 +68,36 @@ const IN_CUP_VERSIONS: ReadonlySet<PieceName> = new Set(["front", "centreFront",
 
 function jobsOn(
   piece: PieceName,
-  { printed, traced, pieces, sizing, cutLines, darts: all, alterations, truing }: ChecklistInputs,
+  { printed, traced, pieces, sizing, cutLines, darts: all, alterations, truing, bustPoint, twice }: ChecklistInputs,
 ): ChecklistItem[] {
   const jobs: ChecklistItem[] = [];
+  const ownPoint = bustPoint.own !== null;
   // Gathers have no legs to draw and nothing to fold.
   const darts = all.filter(
     ({ ref }) => pieces[ref.piece]?.darts.find(({ name }) => name === ref.dart)?.gathered !== true,
   );
   if (traced[piece] !== undefined) {
     const cup = IN_CUP_VERSIONS.has(piece) ? sizing.cup.label : null;
-    jobs.push({ piece, step: { kind: "trace", size: sizing.baseSize.label, cup }, amount: 0 });
+    jobs.push({
+      piece,
+      step: { kind: "trace", size: sizing.baseSize.label, cup, isTwice: twice.has(piece) },
+      amount: 0,
+    });
   }
+  const tissue = printedOf(printed, piece);
+  const made = pieces[piece];
+  const redrawn = darts.filter((dart) => dart.ref.piece === piece && isRedrawn(dart)).map(({ ref }) => ref.dart);
+  const marked = new Map<PointName, TissuePlace | null>();
   for (const cutLine of cutLines) {
     if (cutLine.piece !== piece || cutLine.level === "bust") continue;
-    const from = cutLine.level === "waist" ? (isBasque(piece) ? "hip" : "bust") : "waist";
-    jobs.push({ piece, step: { kind: "blend", cutLine, from }, amount: cutLine.offset });
+    const moved = movedFromPick(cutLine, traced, pieces);
+    const taken = takenAtSide(cutLine, moved, alterations);
+    jobs.push({
+      piece,
+      step: { kind: "blend", cutLine, from: joinedFrom(cutLine), taken },
+      amount: cutLine.offset - taken,
+    });
+    for (const [point, place] of byMark(cutLine, moved + taken, made, tissue)) marked.set(point, place);
   }
   for (const planned of alterations) {
     if (!isDoneOn(planned, piece)) continue;
@@ -78,24 +105,42 @@ function jobsOn(
     if (what.kind === "bust") {
       jobs.push({
         piece,
-        step: { kind: "bust", spread: what.spread, whole: what.amount, drop: what.drop },
+        step: {
+          kind: "bust",
+          spread: what.spread,
+          whole: what.amount,
+          drop: what.drop,
+          hinge: hingeFromUnderarm(planned, piece),
+        },
         amount: what.spread,
       });
     }
     if (what.kind === "alteration")
       jobs.push({ piece, step: { kind: "alteration", planned }, amount: amountOf(planned) });
   }
-  for (const change of truing)
-    if (change.piece === piece) jobs.push({ piece, step: { kind: "trued", change }, amount: 0 });
+  if (tissue !== undefined && made !== undefined) {
+    const places = movedOnTissue(tissue, made, redrawn).flatMap((place): readonly TissuePlace[] => {
+      const told = marked.get(place.point);
+      return told === null ? [] : [told ?? place];
+    });
+    const lengths = drawnLengths(tissue, made);
+    if (places.length + lengths.length > 0)
+      jobs.push({ piece, step: { kind: "places", places, lengths, stayed: stayedOnTissue(tissue, made) }, amount: 0 });
+  }
+  // Lengths and legs come right where the points are put; what bends is drawn by hand.
+  for (const change of truing) {
+    if (change.piece === piece && (change.what === "seamSmoothed" || change.what === "cornerSquared"))
+      jobs.push({ piece, step: { kind: "trued", change }, amount: 0 });
+  }
   for (const dart of darts) {
     if (dart.ref.piece !== piece || !isRedrawn(dart)) continue;
     const late = alterations.some(
       (planned) => rankOf(planned.phase) > rankOf("darts") && changesDart(planned, dart.ref),
     );
-    const mouth = mouthPlace(pieces[piece], dart);
+    const places = tissue === undefined || made === undefined ? null : dartPlaces(tissue, made, dart.ref.dart);
     jobs.push({
       piece,
-      step: { kind: "dart", dart: dart.ref, figures: dart.drawn, mouth, late },
+      step: { kind: "dart", dart: dart.ref, figures: dart.drawn, places, isByOwnPoint: ownPoint, late },
       amount: dart.drawn.intake,
     });
   }
@@ -109,6 +154,60 @@ function jobsOn(
     jobs.push({ piece, step: { kind: "trueDart", dart: dart.ref, amount }, amount });
   }
   return jobs;
+}
+
+/** How far the point on the armhole that a front is turned about lies from the underarm. */
+function hingeFromUnderarm({ outcome }: PlannedAlteration, name: PieceName): Mm {
+  if (!outcome.ok) return 0;
+  const hinge = outcome.value.surgery.find(({ piece }) => piece === name)?.hinges[0];
+  const underarm = outcome.value.before[name]?.points.underarm?.at;
+  return hinge === undefined || underarm === undefined ? 0 : distance(hinge, underarm);
+}
+
+/** Where the new side seam leaves the traced one: at the hip of a basque, below the bust of a bodice, at the top of a band. */
+function joinedFrom({ piece, level }: CutLine): LevelName {
+  if (level === "hip") return "waist";
+  if (isBasque(piece)) return "hip";
+  return isBand(piece) ? "underBust" : "bust";
+}
+
+/** How far the finished side seam lies from where the picks alone put it: by the bust adjustment and by the wearer's alterations. */
+const movedFromPick = (line: CutLine, traced: PieceSet, pieces: PieceSet): Mm =>
+  lineAt(pieces, line).x - lineAt(traced, line).x;
+
+/** What narrower or wider darts have given to the side seam at the waist of a piece, where nothing else moves it: mm taken off. */
+function takenAtSide(line: CutLine, moved: Mm, alterations: readonly PlannedAlteration[]): Mm {
+  if (line.level !== "waist") return 0;
+  const taken = alterations.reduce((sum, { what, outcome }) => {
+    const isDart = what.kind === "alteration" && isRedraw(what.alteration);
+    if (!isDart || !outcome.ok || outcome.value.seam !== "waist") return sum;
+    const given = outcome.value.given.filter((one) => one.place === "sideSeam" && one.piece === line.piece);
+    return sum + given.reduce((all, { amount }) => all + amount, 0);
+  }, 0);
+  return Math.abs(moved + taken) <= READS_AS_NOTHING ? taken : 0;
+}
+
+/**
+ * What the blend's mark says of the points of the finished side seam: where it is, where it is but for the height (then told
+ * from the mark), and the hem below as far from the printed line.
+ *
+ * @param left how far the finished seam lies from the mark across the piece
+ */
+function byMark(
+  line: CutLine,
+  left: Mm,
+  made: Piece | undefined,
+  tissue: Piece | undefined,
+): ReadonlyMap<PointName, TissuePlace | null> {
+  const name = cutLinePoint(line.level);
+  if (made === undefined || tissue === undefined || Math.abs(left) > READS_AS_NOTHING) return new Map();
+  const place = tissuePlace(tissue, made, name);
+  if (place === null) return new Map();
+  if (Math.abs(place.down) > READS_AS_NOTHING)
+    return new Map([[name, { ...place, out: 0, isFromMark: true as const }]]);
+  const hem = line.level === "hip" ? tissuePlace(tissue, made, "sideHem") : null;
+  const isAlike = hem !== null && Math.hypot(hem.out - place.out, hem.down) <= READS_AS_NOTHING;
+  return new Map<PointName, TissuePlace | null>([[name, null], ...(isAlike ? [["sideHem", null] as const] : [])]);
 }
 
 /** Whether an alteration is something to do on a piece: where a dart was redrawn or made into another thing, or on every piece changed. */
@@ -166,27 +265,6 @@ function isRedrawn({ printed, drawn }: PlannedDart): boolean {
     isOffLeg(drawn.inner, printed.inner) ||
     isOffLeg(drawn.outer, printed.outer)
   );
-}
-
-/** The corner that a mouth is measured from on the seam it opens on. */
-const MEASURED_FROM: Readonly<Record<DartHome, PointName>> = {
-  side: "underarm",
-  french: "underarm",
-  armhole: "underarm",
-  waist: "centreWaist",
-  underBust: "underBustCentre",
-  shoulder: "sideNeck",
-  neck: "centreNeck",
-  centre: "centreNeck",
-};
-
-/** null where the piece has no such corner. */
-function mouthPlace(piece: Piece | undefined, { ref, drawn }: PlannedDart): MouthPlace | null {
-  const from = MEASURED_FROM[homeOf(ref.dart)];
-  const corner = piece?.points[from]?.at;
-  return corner === undefined
-    ? null
-    : { from, inner: distance(corner, drawn.inner), outer: distance(corner, drawn.outer) };
 }
 
 function amountOf(planned: PlannedAlteration): number {

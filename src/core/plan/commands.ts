@@ -7,7 +7,18 @@ import {
   type GiveBack,
   type Half,
 } from "../decisions/alteration";
-import type { StrapStyle, StyleName, Closure, Ease, Pattern, PatternLength } from "../decisions/pattern";
+import {
+  PRINTED_LENGTHS,
+  type StrapStyle,
+  type StyleName,
+  type Closure,
+  type Ease,
+  type Pattern,
+  type PatternLength,
+  type PrintedFigure,
+  type PrintedLength,
+  type PrintedLengths,
+} from "../decisions/pattern";
 import type { SheetFormat, PaperSize } from "../decisions/paperChoice";
 import type { CupVersion, SizeRow } from "../chart/sizeChart";
 import type { MeasureName } from "../measures/measure";
@@ -15,7 +26,14 @@ import type { MeasureSet } from "../measures/tape";
 import { isSameDart, type DartRef, type SeamName } from "../pattern/piece";
 import { isSame } from "../same";
 import type { Mm } from "../units";
-import { compareSeen, isSeenOf, type SeenAtDart, type SeenOfDart } from "../decisions/seenAtDart";
+import {
+  compareSeen,
+  isSeenOf,
+  redrawsOf,
+  type DartAnswerKey,
+  type SeenAtDart,
+  type SeenOfDart,
+} from "../decisions/seenAtDart";
 import { isBefore } from "../decisions/tradeOrder";
 import { LIMITS } from "../decisions/limits";
 import type { LengthUnit, Picks, Work } from "../decisions/work";
@@ -37,6 +55,8 @@ export type Command =
   /** Begins a set of a new day; what it does not have yet still counts from the earlier ones. */
   | { readonly kind: "newTape"; readonly taken: string }
   | { readonly kind: "removeTape"; readonly set: number }
+  /** A doubted reading is right as it stands, at this value; null: nothing is said of it any more. */
+  | { readonly kind: "setTrusted"; readonly measure: MeasureName; readonly value: Mm | null }
   | { readonly kind: "setAge"; readonly age: number | null }
   | { readonly kind: "setPatternName"; readonly name: string }
   | { readonly kind: "setSizes"; readonly sizes: readonly SizeRow[] }
@@ -45,6 +65,13 @@ export type Command =
   | { readonly kind: "setPatternEase"; readonly ease: Ease }
   | { readonly kind: "setLength"; readonly length: PatternLength }
   | { readonly kind: "setClosure"; readonly closure: Closure }
+  /** What the pattern says of a length, of one size by its label or of all (null); no value: nothing. */
+  | {
+      readonly kind: "setPrintedLength";
+      readonly measure: PrintedLength;
+      readonly size: string | null;
+      readonly value: Mm | null;
+    }
   /** Another pattern: picks of sizes go, since they name lines of the old chart. */
   | { readonly kind: "setPattern"; readonly pattern: Pattern }
   /** Merged into what is wanted already. */
@@ -64,8 +91,17 @@ export type Command =
   | { readonly kind: "setStrap"; readonly strap: StrapStyle }
   /** The same shares for every alteration of one dart. */
   | { readonly kind: "setGiveBack"; readonly dart: DartRef; readonly giveBack: GiveBack }
-  /** What she sees of a sewn dart; null: nothing is said of it any more. */
+  /** What she sees of a sewn dart, of the toile as it is sewn when first it is said; null: nothing is said of it any more. */
   | { readonly kind: "setSeen"; readonly dart: DartRef; readonly half: Half; readonly seen: SeenAtDart | null }
+  /** An answer to what she sees: its redraws in place of this dart's own, and it is kept which was taken. */
+  | {
+      readonly kind: "takeAnswer";
+      readonly dart: DartRef;
+      readonly half: Half;
+      readonly seen: SeenAtDart;
+      readonly answer: DartAnswerKey;
+      readonly alterations: readonly DartRedraw[];
+    }
   | { readonly kind: "setAllowance"; readonly seam: SeamName; readonly value: Mm }
   /** Back to the usual allowance. */
   | { readonly kind: "clearAllowance"; readonly seam: SeamName }
@@ -123,6 +159,12 @@ function changed(work: Work, command: Command): Work {
       const left = work.tapes.filter((_, at) => at !== command.set);
       return withPart(work, "tapes", left.length === 0 ? [{ readings: {} }] : left);
     }
+    case "setTrusted": {
+      const { measure, value } = command;
+      if (value !== null) return withPart(work, "trusted", { ...work.trusted, [measure]: value });
+      const left = without(work.trusted ?? {}, measure);
+      return Object.keys(left).length === 0 ? without(work, "trusted") : withPart(work, "trusted", left);
+    }
     case "setAge":
       if (command.age === null) return without(work, "age");
       return command.age < 0 || command.age > LIMITS.age ? work : withPart(work, "age", command.age);
@@ -140,6 +182,10 @@ function changed(work: Work, command: Command): Work {
       return withPart(work, "pattern", withPart(pattern, "length", command.length));
     case "setClosure":
       return withPart(work, "pattern", withPart(pattern, "closure", command.closure));
+    case "setPrintedLength": {
+      const before = pattern.lengths ?? {};
+      return withLengths(work, withPrinted(before, command.measure, command.size, command.value));
+    }
     case "setPattern":
       return withPart(withPart(work, "pattern", cutPattern(command.pattern)), "picks", {});
     case "setEaseWanted":
@@ -154,10 +200,8 @@ function changed(work: Work, command: Command): Work {
       return withPart(work, "picks", without(work.picks, command.pick));
     case "putAlteration":
       return withPart(work, "alterations", put(work.alterations, command.alteration));
-    case "replaceRedraws": {
-      const others = work.alterations.filter((a) => !(isRedraw(a) && isSameDart(a.dart, command.dart)));
-      return withPart(work, "alterations", command.alterations.reduce(put, others));
-    }
+    case "replaceRedraws":
+      return withRedraws(work, command.dart, command.alterations);
     case "moveAlteration":
       return withPart(work, "alterations", reordered(work.alterations, command.id, command.before));
     case "setStyle":
@@ -175,13 +219,10 @@ function changed(work: Work, command: Command): Work {
       const give = (a: Alteration) => (isRedraw(a) && isSameDart(a.dart, dart) ? withPart(a, "giveBack", giveBack) : a);
       return withPart(work, "alterations", work.alterations.map(give));
     }
-    case "setSeen": {
-      const { dart, half } = command;
-      const before = work.seen ?? [];
-      const seen = withSeen(before, dart, half, command.seen);
-      if (seen === before) return work;
-      return seen.length === 0 ? without(work, "seen") : withPart(work, "seen", seen);
-    }
+    case "setSeen":
+      return seenSet(work, command.dart, command.half, command.seen);
+    case "takeAnswer":
+      return answerTaken(work, command);
     case "setAllowance":
       if (command.value < 0 || command.value > LIMITS.allowance) return work;
       return withPart(work, "allowances", { ...work.allowances, [command.seam]: command.value });
@@ -235,7 +276,63 @@ function withSizes(work: Work, sizes: readonly SizeRow[]): Work {
   const before = work.pattern.chart.sizes;
   const { waist, hip, ...others } = work.picks;
   const picks: Picks = { ...others, ...pickOn("waist", waist, before, sizes), ...pickOn("hip", hip, before, sizes) };
-  return withPart(withChart(work, withPart(work.pattern.chart, "sizes", sizes)), "picks", picks);
+  const changed = withPart(withChart(work, withPart(work.pattern.chart, "sizes", sizes)), "picks", picks);
+  return withLengths(changed, lengthsOn(work.pattern.lengths ?? {}, before, sizes));
+}
+
+/** Without any, the pattern says nothing of lengths. */
+function withLengths(work: Work, lengths: PrintedLengths): Work {
+  const { pattern } = work;
+  const next = Object.keys(lengths).length === 0 ? without(pattern, "lengths") : withPart(pattern, "lengths", lengths);
+  return next === pattern ? work : { ...work, pattern: next };
+}
+
+/** One figure of the pattern put, or taken out; a length of which nothing is said any more goes. */
+function withPrinted(
+  lengths: PrintedLengths,
+  measure: PrintedLength,
+  size: string | null,
+  value: Mm | null,
+): PrintedLengths {
+  if (size !== null && size.length > LIMITS.text) return lengths;
+  const before: PrintedFigure = lengths[measure] ?? {};
+  const { bySize = {} } = before;
+  if (size === null) {
+    const next = value === null ? without(before, "all") : { ...before, all: value };
+    return withFigure(lengths, measure, next);
+  }
+  if (value !== null && !Object.hasOwn(bySize, size) && Object.keys(bySize).length >= LIMITS.rows) return lengths;
+  const sizes = value === null ? without(bySize, size) : { ...bySize, [size]: value };
+  return withFigure(
+    lengths,
+    measure,
+    Object.keys(sizes).length === 0 ? without(before, "bySize") : { ...before, bySize: sizes },
+  );
+}
+
+const withFigure = (lengths: PrintedLengths, measure: PrintedLength, figure: PrintedFigure): PrintedLengths =>
+  Object.keys(figure).length === 0 ? without(lengths, measure) : { ...lengths, [measure]: figure };
+
+/** Figures of a size go by its label: along with a line that is renamed, and away with one that is taken out. */
+function lengthsOn(lengths: PrintedLengths, before: readonly SizeRow[], after: readonly SizeRow[]): PrintedLengths {
+  const renamed = before.length === after.length ? before.filter((row, at) => row.label !== after[at]?.label) : [];
+  const [row] = renamed.length === 1 ? renamed : [];
+  const to = row === undefined ? undefined : after[before.indexOf(row)]?.label;
+  const labelNow = (label: string): string => (label === row?.label && to !== undefined ? to : label);
+  const known = new Set(before.map(({ label }) => label));
+  const kept = new Set(after.map(({ label }) => label));
+  return PRINTED_LENGTHS.reduce<PrintedLengths>((done, measure) => {
+    const figure = lengths[measure];
+    if (figure?.bySize === undefined) return done;
+    const bySize = Object.fromEntries(
+      Object.entries(figure.bySize)
+        .map(([label, value]) => [labelNow(label), value] as const)
+        .filter(([label]) => kept.has(label) || !known.has(label)),
+    );
+    if (isSame(bySize, figure.bySize)) return done;
+    const others = without(figure, "bySize");
+    return withFigure(done, measure, Object.keys(bySize).length === 0 ? others : { ...others, bySize });
+  }, lengths);
 }
 
 /** The same place between the same two lines; none where they no longer lie side by side. */
@@ -253,7 +350,9 @@ export function pickOn(
   const lower = Math.min(Math.max(Math.floor(size), 0), Math.max(before.length - 2, 0));
   const [low, high] = [lower, lower + 1].map((at) => after.findIndex(({ label }) => label === before[at]?.label));
   if (low === undefined || low < 0 || high !== low + 1) return {};
-  return { [level]: size - lower + low };
+  const moved = size - lower + low;
+  // A place that far out is none between these lines, and could not be kept.
+  return areNumbersKept(moved) ? { [level]: moved } : {};
 }
 
 function cutPattern(pattern: Pattern): Pattern {
@@ -265,21 +364,61 @@ function cutPattern(pattern: Pattern): Pattern {
   };
 }
 
+/** Redraws in place of all that a dart has. */
+function withRedraws(work: Work, dart: DartRef, alterations: readonly DartRedraw[]): Work {
+  const others = work.alterations.filter((a) => !(isRedraw(a) && isSameDart(a.dart, dart)));
+  return withPart(work, "alterations", alterations.reduce(put, others));
+}
+
+function seenSet(work: Work, dart: DartRef, half: Half, said: SeenAtDart | null): Work {
+  const before = work.seen ?? [];
+  const seen = withSeen(before, dart, half, said, redrawsOf(work.alterations, dart));
+  if (seen === before) return work;
+  return seen.length === 0 ? without(work, "seen") : withPart(work, "seen", seen);
+}
+
+function answerTaken(
+  work: Work,
+  { dart, half, seen, answer, alterations }: Extract<Command, { kind: "takeAnswer" }>,
+): Work {
+  const said = seenSet(work, dart, half, seen);
+  const redrawn = withRedraws(said, dart, alterations);
+  const taken = { answer, redraws: redrawsOf(redrawn.alterations, dart) };
+  // What an older file kept without it was said of the toile that was sewn with what the ledger had.
+  const sewn = redrawsOf(work.alterations, dart);
+  const list = (said.seen ?? []).map((one) => (isSeenOf(one, dart, half) ? { sewn, ...one, taken } : one));
+  return list.length === 0 ? redrawn : withPart(redrawn, "seen", list);
+}
+
 /** What is seen of one dart in place of what was said before; the very same list where it is full, or there is none to take out. */
 function withSeen(
   list: readonly SeenOfDart[],
   { piece, dart }: DartRef,
   half: Half,
   seen: SeenAtDart | null,
+  redraws: readonly DartRedraw[],
 ): readonly SeenOfDart[] {
   const at = list.findIndex((one) => isSeenOf(one, { piece, dart }, half));
   if (seen === null) return at < 0 ? list : list.toSpliced(at, 1);
   const { pastBustPoint, tooFarToSide, pointed } = seen;
-  const said: SeenOfDart = { piece, dart, half, pastBustPoint, tooFarToSide, pointed };
+  const before = list[at];
+  const isAlike =
+    before?.pastBustPoint === pastBustPoint && before.tooFarToSide === tooFarToSide && before.pointed === pointed;
+  if (isAlike) return list;
+  // Another thing seen is not what an answer was taken to.
+  const said: SeenOfDart = {
+    piece,
+    dart,
+    half,
+    pastBustPoint,
+    tooFarToSide,
+    pointed,
+    sewn: before?.sewn ?? redraws,
+  };
   if (at >= 0) return list.with(at, said);
   if (list.length >= LIMITS.seen) return list;
-  const before = list.findIndex((one) => compareSeen(said, one) < 0);
-  return before < 0 ? [...list, said] : list.toSpliced(before, 0, said);
+  const place = list.findIndex((one) => compareSeen(said, one) < 0);
+  return place < 0 ? [...list, said] : list.toSpliced(place, 0, said);
 }
 
 function putUnread(unread: Work["unread"], field: string, text: string): Work["unread"] {
@@ -323,7 +462,7 @@ function areAlterationsKept(command: Command): boolean {
   const brought =
     command.kind === "putAlteration"
       ? [command.alteration]
-      : command.kind === "replaceRedraws"
+      : command.kind === "replaceRedraws" || command.kind === "takeAnswer"
         ? command.alterations
         : [];
   return brought.every(

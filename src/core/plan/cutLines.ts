@@ -5,6 +5,7 @@ import { pointOf, type Nest, type Piece, type PieceName, type PointName } from "
 import { invariant } from "../result";
 import type { Mm } from "../units";
 import type { Built } from "./buildPieces";
+import { SAME_LINE } from "../tolerance";
 import type { CutLine } from "./plan";
 
 const CUT_LINES: readonly Pick<CutLine, "piece" | "level">[] = [
@@ -19,7 +20,7 @@ const CUT_LINES: readonly Pick<CutLine, "piece" | "level">[] = [
   { piece: "backBasque", level: "hip" },
 ];
 
-const cutLinePoint = (level: CutLine["level"]): PointName => (level === "hip" ? "sideHip" : "sideWaist");
+export const cutLinePoint = (level: CutLine["level"]): PointName => (level === "hip" ? "sideHip" : "sideWaist");
 
 /** The point of a piece that a cutting line runs to. */
 export const lineAt = (pieces: PieceSet, { piece, level }: Pick<CutLine, "piece" | "level">) =>
@@ -29,17 +30,24 @@ export const lineAt = (pieces: PieceSet, { piece, level }: Pick<CutLine, "piece"
 const seamedTo = (pieces: PieceSet, name: PieceName): Piece =>
   pieces[name] ?? pieceIn(pieces, name === "front" ? "sideFront" : name);
 
-/** The cutting lines of the pieces as blended, and how far each runs from the printed line below it. */
+/**
+ * The cutting lines of the pieces as blended, and how far each runs from the printed line below it. The share of the way is
+ * the piece's own: a band, whose dart is shut, does not carry the share of a frame that has one.
+ */
 export function drawCutLines(nest: Nest, { cut, blended }: Built, at: LevelSizes): CutLine[] {
   return CUT_LINES.filter(({ piece, level }) => cut[piece]?.points[cutLinePoint(level)] !== undefined).map((line) => {
     const { between, share } = lines(nest, at[line.level]);
     const { lower } = neighbours(at[line.level], nest.labels.length);
-    const printed = printedAt(nest, lower, line);
+    const { x } = lineAt(cut, line);
+    const [printed, next] = [printedAt(nest, lower, line), printedAt(nest, lower + 1, line)];
     return {
       ...line,
       between,
-      share,
-      offset: lineAt(cut, line).x - (printed ?? lineAt(cut, line).x),
+      share:
+        printed === null || next === null || Math.abs(next - printed) < SAME_LINE
+          ? share
+          : (x - printed) / (next - printed),
+      offset: x - (printed ?? x),
       alterationMove: 0,
       at: lineAt(blended, line),
     };

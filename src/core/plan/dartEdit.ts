@@ -24,9 +24,10 @@ export type HandleEnd = "apex" | "inner" | "outer";
 /** What an arrow key moves, and what a drag snaps to. */
 export const snapStep = (unit: LengthUnit): Mm => (unit === "cm" ? 1 : MM_PER_INCH / 16);
 
-const snap = (value: Mm, unit: LengthUnit): Mm => {
+export const snapToStep = (value: Mm, unit: LengthUnit): Mm => {
   const step = snapStep(unit);
-  return Math.round(Math.round(value / step) * step * 1e4) / 1e4;
+  // Nothing is nothing: never minus nothing, which no file can keep.
+  return Math.round(Math.round(value / step) * step * 1e4) / 1e4 + 0;
 };
 
 /** One alteration of each kind for each dart, so its id says which. */
@@ -95,7 +96,7 @@ export const putOrRemove = (alteration: DartRedraw): Command =>
   isNothing(alteration) ? { kind: "removeAlteration", id: alteration.id } : { kind: "putAlteration", alteration };
 
 /** The dart as it is before the alteration that a handle sets (and those that come after it on the same dart). */
-function dartBefore(work: Work, dart: DartRef, end: HandleEnd, half: Half): DartFigures | null {
+export function dartBefore(work: Work, dart: DartRef, end: HandleEnd, half: Half): DartFigures | null {
   const kinds: readonly RedrawKind[] = end === "apex" ? ["dartEnd"] : ["dartMouth", "dartEnd"];
   const before = kinds.reduce<Work>(
     (w, kind) => applyCommand(w, { kind: "removeAlteration", id: existing(w, kind, dart)?.id ?? "" }),
@@ -125,9 +126,9 @@ export function moverOf(
     const base = endOf(work, dart, hold);
     return (to) => {
       const { shorten, across } = apexOffset(before, to);
-      return putOrRemove({ ...base, shorten: snap(shorten, work.unit), across: snap(across, work.unit) });
+      return putOrRemove({ ...base, shorten: snapToStep(shorten, work.unit), across: snapToStep(across, work.unit) });
     };
   }
   const base = mouthOf(work, dart);
-  return (to) => putOrRemove({ ...base, [end]: snap(mouthOffset(before, end, to), work.unit) });
+  return (to) => putOrRemove({ ...base, [end]: snapToStep(mouthOffset(before, end, to), work.unit) });
 }

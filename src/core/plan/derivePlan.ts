@@ -1,7 +1,10 @@
 /** The one way from what the wearer decided to what follows from it. */
+import type { CheckResult } from "../checks/check";
 import { runChecks } from "../checks/index";
+import type { Half } from "../decisions/alteration";
 import type { Work } from "../decisions/work";
-import { piecesOf, setOf } from "../pattern/pieceSet";
+import type { PieceName } from "../pattern/piece";
+import { isSamePiece, piecesOf, setOf, type PieceSet } from "../pattern/pieceSet";
 import { invariant, ok, type Result } from "../result";
 import { styleOf } from "../style/index";
 import { makeOnHalves, type AlterationsMade } from "./makeAlterations";
@@ -27,15 +30,18 @@ export function derivePlan(work: Work): Result<Plan, PlanFailure> {
   const picked = picks.value;
   const made = makeOnHalves(work, picked);
   const garment = planGarment(work, picked, made.left, made.right);
-  const left = planHalf(work, picked, garment, made.left);
-  const right = made.right === made.left ? left : planHalf(work, picked, garment, made.right);
+  const left = planHalf(work, picked, garment, made.left, "left");
+  const right = made.right === made.left ? left : planHalf(work, picked, garment, made.right, "right");
+  const ofLeft = setOf(left.pieces);
+  const halves = [ofLeft, right === left ? ofLeft : setOf(right.pieces)] as const;
+  const checksOf = (half: PlanHalf): readonly CheckResult[] => checksOn(work, picked, halves, half);
   return ok({
     ...garment,
     left,
     right,
     ledger: ledgerOfHalves(work, left, right),
-    checks: checksOfHalves(checksOn(work, picked, left), right === left ? null : checksOn(work, picked, right)),
-    checklist: workOfHalves(jobsOn(picked, left), right === left ? null : jobsOn(picked, right)),
+    checks: checksOfHalves(checksOf(left), right === left ? null : checksOf(right)),
+    checklist: workOfHalves(jobsOn(picked, left, right), right === left ? null : jobsOn(picked, right, left)),
   });
 }
 
@@ -53,20 +59,38 @@ function planGarment(work: Work, picked: Picked, left: AlterationsMade, right: A
   };
 }
 
-function planHalf(work: Work, { built, cutLines }: Picked, garment: PlanGarment, made: AlterationsMade): PlanHalf {
+function planHalf(
+  work: Work,
+  { built, cutLines }: Picked,
+  garment: PlanGarment,
+  made: AlterationsMade,
+  half: Half,
+): PlanHalf {
+  const { cup, bust } = garment.sizing;
   return {
     ...garment,
     pieces: piecesOf(made.pieces),
-    darts: readDarts(garment.printed, built, made, bustRadiusOf(work)),
+    darts: readDarts(garment.printed, built, made, {
+      radius: bustRadiusOf(work),
+      half,
+      decided: work,
+      cupDifference: cup.drafted + bust.alteration,
+    }),
     cutLines: alterationMoves(cutLines, built.blended, made.pieces),
     alterations: made.alterations,
     truing: made.changes,
   };
 }
 
-const checksOn = ({ pattern }: Work, { bust, bodyHip }: Picked, half: PlanHalf) =>
+const checksOn = (
+  { pattern }: Work,
+  { bust, bodyHip }: Picked,
+  halves: readonly [PieceSet, PieceSet],
+  half: PlanHalf,
+) =>
   runChecks({
     pieces: setOf(half.pieces),
+    halves,
     levels: half.levels,
     darts: half.darts,
     alterations: half.alterations,
@@ -74,5 +98,13 @@ const checksOn = ({ pattern }: Work, { bust, bodyHip }: Picked, half: PlanHalf) 
     body: { bust, hip: bodyHip ?? null },
   });
 
-const jobsOn = ({ built }: Picked, half: PlanHalf) =>
-  listWork({ ...half, traced: built.cut, pieces: setOf(half.pieces) });
+const jobsOn = ({ built }: Picked, half: PlanHalf, other: PlanHalf) =>
+  listWork({ ...half, traced: built.cut, pieces: setOf(half.pieces), twice: unlike(half, other) });
+
+/** Pieces that are not the same on both halves. */
+const unlike = (half: PlanHalf, other: PlanHalf): ReadonlySet<PieceName> =>
+  new Set(
+    half === other
+      ? []
+      : half.pieces.flatMap((piece) => (isSamePiece(piece, setOf(other.pieces)[piece.name]) ? [] : [piece.name])),
+  );

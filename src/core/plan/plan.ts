@@ -3,8 +3,10 @@ import type { Alteration, GiveBackPlace, Half } from "../decisions/alteration";
 import type { AlterationFailure } from "../alterations/outcome/alterationFailure";
 import type { AlterationTrace } from "../alterations/outcome/trace";
 import type { CheckResult } from "../checks/check";
+import type { SeenAtDart } from "../decisions/seenAtDart";
 import type { Phase } from "../decisions/tradeOrder";
 import type { TruingChange } from "../truing/changes";
+import type { JudgedDartEnd } from "../dart/dartEndReading";
 import type { DartFigures } from "../dart/dartFigures";
 import type { ProbableBustPoint } from "../bodies/probableBustPoint";
 import type { PiecePoint } from "../geometry/point";
@@ -12,6 +14,7 @@ import type { DartRef, LevelName, Nest, Piece, PieceName, PointName, SeamName } 
 import type { Result } from "../result";
 import type { Sizing } from "../sizing/sizing";
 import type { Mm, Radians } from "../units";
+import type { DartPlaces, DrawnLength, TissuePlace } from "./tissuePlaces";
 
 /** A girth at a level: between which sizes its line runs, what is wanted and what the pieces give. */
 export interface PlannedLevel {
@@ -62,10 +65,15 @@ export interface PlannedDart {
   readonly drawn: DartFigures;
   /** At which the fullness of all three is stated: the bust radius, or the shortest of their legs. */
   readonly coneRadius: Mm;
-  /** Drawn against wanted (or printed): sharper means fuller by more than `FULLNESS_NOTICED`. */
+  /**
+   * Drawn against wanted (or printed): sharper means fuller by more than `FULLNESS_NOTICED`. What she saw on the toile goes
+   * before what was worked out: a dart that stands as the answer she took is as wanted.
+   */
   readonly verdict: "asWanted" | "tooSharp" | "tooFlat";
-  /** True where the end lies past the bust point. */
-  readonly beyondBustPoint: boolean;
+  /** How it came out on the toile that the answer was taken by; null where none was. */
+  readonly bySight: SeenAtDart["pointed"] | null;
+  /** Its end against the bust point; null for a dart that serves no bust. */
+  readonly endJudged: JudgedDartEnd | null;
   /** Stop short of the bust point that is usual for this dart and cup (common practice, no source). */
   readonly usualStop: { readonly least: Mm; readonly most: Mm } | null;
   /** What truing moved each mouth end along its leg (positive lengthens). */
@@ -109,26 +117,31 @@ export interface ChecklistItem {
   readonly half?: Half;
 }
 
-/** Where a dart's mouth lies: how far its ends are from a corner of the piece, measured straight. */
-export interface MouthPlace {
-  readonly from: PointName;
-  readonly inner: Mm;
-  readonly outer: Mm;
-}
-
 export type ChecklistStep =
-  | { readonly kind: "trace"; readonly size: string; readonly cup: string | null }
-  | { readonly kind: "bust"; readonly spread: Mm; readonly whole: Mm; readonly drop: Mm }
-  | { readonly kind: "blend"; readonly cutLine: CutLine; readonly from: LevelName }
+  /** `isTwice`: the piece is not the same on both halves of the body. */
+  | { readonly kind: "trace"; readonly size: string; readonly cup: string | null; readonly isTwice: boolean }
+  /** `hinge`: how far the point that a front is turned about lies from the underarm, straight; 0 where there is none to find. */
+  | { readonly kind: "bust"; readonly spread: Mm; readonly whole: Mm; readonly drop: Mm; readonly hinge: Mm }
+  /** `taken`: what darts have given to the side seam there, so that it is marked once; mm taken off. */
+  | { readonly kind: "blend"; readonly cutLine: CutLine; readonly from: LevelName; readonly taken: Mm }
   | { readonly kind: "alteration"; readonly planned: PlannedAlteration }
   /** `late`: widths or edges change it after the darts are done, so that it can only be drawn then. */
   | {
       readonly kind: "dart";
       readonly dart: DartRef;
       readonly figures: DartFigures;
-      /** null where the piece has no corner to measure from. */
-      readonly mouth: MouthPlace | null;
+      /** null where the tissue has nothing to measure from. */
+      readonly places: DartPlaces | null;
+      /** Its stop is told from the wearer's own bust point, not from the pattern's. */
+      readonly isByOwnPoint: boolean;
       readonly late: boolean;
+    }
+  /** Where points lie that no longer lie where they are printed, lines to draw to a length; `stayed`: points that do, to lay it by. */
+  | {
+      readonly kind: "places";
+      readonly places: readonly TissuePlace[];
+      readonly lengths: readonly DrawnLength[];
+      readonly stayed: readonly PointName[];
     }
   | { readonly kind: "trueDart"; readonly dart: DartRef; readonly amount: Mm }
   | {

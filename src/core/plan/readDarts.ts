@@ -1,9 +1,14 @@
 /** Each dart of the final pieces, seen three ways: as printed, as the wearer's cup asks, as drawn now. */
 import { giveBackPlaces } from "../alterations/redraw/giveBack";
 import { dartCap } from "../dart/dartCap";
-import { usualStop } from "../dart/dartEnd";
+import { drawnStop, usualStop } from "../dart/dartEnd";
+import { bustPointOfReading, judgeDartEnd } from "../dart/dartEndReading";
 import { coneRadius } from "../dart/fullness";
 import { measureDart } from "../dart/measureDart";
+import { dartCorners } from "../dart/moveMouth";
+import type { Half } from "../decisions/alteration";
+import { answeredOf, type DartsDecided } from "../decisions/seenAtDart";
+import type { PiecePoint } from "../geometry/point";
 import type { DartRef, Piece } from "../pattern/piece";
 import { piecesOf } from "../pattern/pieceSet";
 import { FULLNESS_NOTICED } from "../tolerance";
@@ -12,19 +17,31 @@ import { keyOf, type AlterationsMade } from "./makeAlterations";
 import type { Built } from "./buildPieces";
 import type { PlannedDart } from "./plan";
 
-/**
- * @param printed the pieces of the base size as printed
- * @param radius  bust radius at which fullness is stated, mm
- */
+/** What darts are read by, beside the pieces themselves. */
+export interface DartReadings {
+  /** Bust radius at which fullness is stated, mm. */
+  readonly radius: Mm;
+  readonly half: Half;
+  readonly decided: DartsDecided;
+  /** Bust less upper chest that the pieces are made for, mm. */
+  readonly cupDifference: Mm;
+}
+
+/** @param printed the pieces of the base size as printed */
 export function readDarts(
   printed: readonly Piece[],
   built: Built,
   applied: AlterationsMade,
-  radius: Mm,
+  { radius, half, decided, cupDifference }: DartReadings,
 ): readonly PlannedDart[] {
-  const judged = built.bustPoint.own ?? built.bustPoint.printed;
   return piecesOf(applied.pieces).flatMap((piece) =>
     piece.darts.map((dart): PlannedDart => {
+      const ref: DartRef = { piece: piece.name, dart: dart.name };
+      const answered = answeredOf(decided, ref, half);
+      // Measured, or where the answer she took says that she marked it on the toile, or the pattern's own.
+      const marked = (): PiecePoint =>
+        bustPointOfReading(dartCorners(piece, dart.name), { along: drawnStop(dart.name, cupDifference), across: 0 });
+      const judged = built.bustPoint.own ?? (answered === null ? built.bustPoint.printed : marked());
       const bustPoint = dart.aimsAt === null ? null : judged;
       const has = (of: Piece | undefined): of is Piece =>
         of !== undefined && of.darts.some((d) => d.name === dart.name);
@@ -40,16 +57,16 @@ export function readDarts(
       const asPrinted = seen[1] === null ? null : figuresOf(seen[1]);
       const wanted = seen[2] === null ? null : figuresOf(seen[2]);
       const fuller = drawn.fullness - (wanted ?? asPrinted ?? drawn).fullness;
-      const ref: DartRef = { piece: piece.name, dart: dart.name };
+      const isAsWanted = wanted === null || answered !== null || Math.abs(fuller) <= FULLNESS_NOTICED;
       return {
         ref,
         printed: asPrinted,
         wanted,
         drawn,
         coneRadius: common,
-        verdict:
-          wanted === null || Math.abs(fuller) <= FULLNESS_NOTICED ? "asWanted" : fuller > 0 ? "tooSharp" : "tooFlat",
-        beyondBustPoint: drawn.apexToBustPoint !== null && drawn.apexToBustPoint < 0,
+        verdict: isAsWanted ? "asWanted" : fuller > 0 ? "tooSharp" : "tooFlat",
+        bySight: answered?.pointed ?? null,
+        endJudged: drawn.end === null ? null : judgeDartEnd(drawn.end, usualStop(dart.name)),
         usualStop: dart.aimsAt === null ? null : usualStop(dart.name),
         truing: applied.truing.get(keyOf(ref)) ?? { inner: 0, outer: 0 },
         cap: dartCap(piece, dart.name),

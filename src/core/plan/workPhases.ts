@@ -20,6 +20,7 @@ export function phaseOfStep(step: ChecklistStep): WorkPhase {
       return "widthsTraced";
     case "dart":
       return step.late ? "edges" : "darts";
+    case "places":
     case "trueDart":
     case "trued":
     case "walk":
@@ -33,6 +34,10 @@ export function phaseOfStep(step: ChecklistStep): WorkPhase {
 export const inOrderOfWork = (items: readonly ChecklistItem[]): readonly ChecklistItem[] =>
   items.toSorted((a, b) => placeOf(a) - placeOf(b));
 
+/** Points are put before anything is trued between them. */
+const AFTER_PLACES = 0.5;
+
 const placeOf = ({ piece, step }: ChecklistItem): number =>
   (step.kind === "walk" ? PIECE_ORDER.length : PIECE_ORDER.indexOf(piece)) * WORK_PHASES.length +
-  WORK_PHASES.indexOf(phaseOfStep(step));
+  WORK_PHASES.indexOf(phaseOfStep(step)) +
+  (step.kind === "places" ? 0 : AFTER_PLACES);

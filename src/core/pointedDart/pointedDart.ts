@@ -5,6 +5,7 @@
  * offered; beside them stands what shortening alone, the mouth held, would do.
  */
 import type { DartEndAlteration, GiveBack } from "../decisions/alteration";
+import type { DartAnswerKey } from "../decisions/seenAtDart";
 import { giveBackPlaces } from "../alterations/redraw/giveBack";
 import { pieceIn, type PieceSet } from "../pattern/pieceSet";
 import { applyAlteration } from "../alterations/applyAlteration";
@@ -15,12 +16,11 @@ import { SAME_LINE } from "../tolerance";
 import type { DartFigures } from "../dart/dartFigures";
 import type { Mm } from "../units";
 import { measureDart } from "../dart/measureDart";
-import { aimOf, bustPointSeen, figuresSeen, sewnAs, type Aim, type AsSewn } from "./pointedDartAim";
+import { aimAt, aimOf, bustPointSeen, figuresSeen, sewnAs, type Aim, type AsSewn } from "./pointedDartAim";
 import { makeAnswer, type Way } from "./pointedDartAnswer";
 import { mostThatWorks } from "./pointedDartMost";
 import type {
   DartAnswer,
-  DartAnswerKey,
   NaiveShortening,
   PointedDartAnswers,
   PointedDartContext,
@@ -58,10 +58,7 @@ export function answerPointedDart(
   if (!canBeAnswered(pieces, ref)) return fail({ code: "pointedDart/not-this-dart", dart: ref });
   const sewn = sewnAs(pieces, ref, context);
   const aim = aimOf(sewn, seen, context);
-  const answers = waysOf(pieces, ref, aim)
-    .map((way) => makeAnswer(sewn, way, aim, context))
-    .flatMap((made) => (made.ok ? [made.value] : []))
-    .toSorted((a, b) => a.cost - b.cost);
+  const answers = answersTo(sewn, aim, context);
   if (answers.length === 0)
     return fail(mostThatWorks(sewn, (alteration) => waysOf(pieces, ref, alteration), aim, context));
   const at = bustPointSeen(sewn, seen);
@@ -75,6 +72,22 @@ export function answerPointedDart(
     bustPointSeen: at,
     bustPointOff: Math.hypot(at.x - context.bustPoint.x, at.y - context.bustPoint.y),
   });
+}
+
+/** Every way that works, best first. */
+const answersTo = (sewn: AsSewn, aim: Aim, context: PointedDartContext): readonly DartAnswer[] =>
+  waysOf(sewn.base, sewn.ref, aim)
+    .map((way) => makeAnswer(sewn, way, aim, context))
+    .flatMap((made) => (made.ok ? [made.value] : []))
+    .toSorted((a, b) => a.cost - b.cost);
+
+/** Whole ways to make a dart as the wearer's cup asks: as full, and ended as usual short of the plan's bust point; best first. */
+export function answersForCup(pieces: PieceSet, ref: DartRef, context: PointedDartContext): readonly DartAnswer[] {
+  if (!canBeAnswered(pieces, ref)) return [];
+  const sewn = sewnAs(pieces, ref, context);
+  const aim = aimOf(sewn, figuresSeen(sewn, context.bustPoint), context);
+  const { stop, shorten, across } = aim;
+  return answersTo(sewn, aimAt(sewn, { stop, shorten, across, fullness: context.wantedFullness }), context);
 }
 
 /** What to ask from: the dart as sewn, judged by the plan's bust point, with nothing said to be amiss. */

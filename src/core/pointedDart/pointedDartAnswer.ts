@@ -15,12 +15,21 @@ import { seamLength } from "../girth/seamLength";
 import { dartOf, type DartRef, type Piece, type PieceName, type SeamName } from "../pattern/piece";
 import { fail, ok, type Result } from "../result";
 import { curveOf, outlineOf } from "../pattern/ring";
-import { DART_STOP_LEAST, DART_STOP_MOST, KEPT_TO, SAME_LINE, SEAM_KEPT, SEWN_AGREEMENT } from "../tolerance";
+import {
+  DART_ASIDE_USUAL,
+  DART_STOP_LEAST,
+  DART_STOP_MOST,
+  KEPT_TO,
+  SAME_LINE,
+  SEAM_KEPT,
+  SEWN_AGREEMENT,
+} from "../tolerance";
 import { radians, type Mm, type Radians } from "../units";
 import { apexOffset, axisLength } from "../dart/dartFrame";
 import { measureDart } from "../dart/measureDart";
 import { dartCorners } from "../dart/moveMouth";
-import type { DartAnswer, DartAnswerKey, PointedDartContext, SeamTerm } from "./pointedDartTypes";
+import type { DartAnswerKey } from "../decisions/seenAtDart";
+import type { DartAnswer, PointedDartContext, SeamTerm } from "./pointedDartTypes";
 import type { Aim, AsSewn } from "./pointedDartAim";
 
 /** How an answer goes about it. */
@@ -252,13 +261,14 @@ function isAsSaid(
   { figures: { after }, fullnessOff }: DartAnswer,
   { pieces }: Made,
 ): boolean {
-  const short = after.apexToBustPoint ?? -Infinity;
+  const { along: short, across } = after.end ?? { along: -Infinity, across: 0 };
   return (
     Math.abs(sewnLength(pieces, ref) - sewnLength(base, ref)) < SEAM_KEPT &&
     Math.abs(after.legInner - after.legOuter) < SEWN_AGREEMENT &&
     short >= DART_STOP_LEAST &&
     short <= DART_STOP_MOST &&
     Math.abs(short - stop) < SAME_LINE &&
+    Math.abs(across) <= DART_ASIDE_USUAL &&
     Math.abs(fullnessOff) < SAME_LINE &&
     piecesOf(pieces).every(({ name }) => base[name] === pieces[name] || isSound(base, pieces, ref, name))
   );

@@ -1,5 +1,6 @@
 /** What is seen of a bust dart on the toile, and what is answered: the records of the pointed dart. */
 import type { DartEndAlteration, DartRedraw, GiveBackPlace } from "../decisions/alteration";
+import type { DartAnswerKey } from "../decisions/seenAtDart";
 import type { AlterationNote } from "../alterations/outcome/trace";
 import type { AlterationFailure } from "../alterations/outcome/alterationFailure";
 import type { PiecePoint } from "../geometry/point";
@@ -21,20 +22,6 @@ export interface PointedDartContext {
   /** This dart's own redraws, made in this order when the toile was sewn; the answers take their place. */
   readonly existing: readonly DartRedraw[];
 }
-
-/**
- * `sideSeam`: redrawn on its seam, the side seam takes what is left over (a side dart: its waist end).
- * `offCentre`: the front brought to the centre by what comes off the centre-front seam.
- * `sharedWithOther`: half at the side seam, half in the other piece's waist dart. `sharedAtCentre`: half at the centre seam.
- * `sharedAtEnds`, `underarm`: a side dart's, half at either end of the side seam, or all at the underarm.
- */
-export type DartAnswerKey =
-  | "sideSeam"
-  | "offCentre"
-  | "sharedWithOther"
-  | "sharedAtCentre"
-  | "sharedAtEnds"
-  | "underarm";
 
 /** A term of the sum that proves the seam, on the half; they add up to `after`. mm. */
 export type SeamTerm =

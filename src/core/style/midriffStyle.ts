@@ -3,7 +3,7 @@
  * back cut likewise, and straps over the shoulder. Made from the block by the operations a dressmaker uses: the dart of
  * the band is closed, the shoulder dart of the cup is closed into the dart from below, the upper edge is cut down.
  */
-import { drawnStop, endDart } from "../dart/dartEnd";
+import { aimDart, drawnStop } from "../dart/dartEnd";
 import { trueSeamEvenly } from "../dart/trueSeamEvenly";
 import { BLOCK_DIFFERENCE } from "../draft/draftMeasures";
 import { seamLength } from "../girth/seamLength";
@@ -148,7 +148,7 @@ export const midriffStyle: Style = {
   finish: (pieces, bustPoint, difference) => {
     const cup = pieceIn(pieces, "cup");
     const smooth = withoutBustHinge(smoothSeamEnds(cup));
-    const ended = endDart(smooth, "underBustDart", bustPoint, drawnStop("underBustDart", difference));
+    const ended = aimDart(smooth, "underBustDart", bustPoint, drawnStop("underBustDart", difference));
     return withPiece(pieces, trueSeamEvenly(ended, "underBustDart", seamLength(cup, "underBust")));
   },
 };

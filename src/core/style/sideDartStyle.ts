@@ -3,8 +3,8 @@
  * pivoted to the side seam, the front adjusted to the cup, and both darts ended short of the bust point.
  */
 import { invariant, ok, type Result } from "../result";
-import { drawnStop, endDart } from "../dart/dartEnd";
-import { trueSeamKeepingLength } from "../dart/trueSeam";
+import { aimDart, drawnStop } from "../dart/dartEnd";
+import { trueSeamEvenly } from "../dart/trueSeamEvenly";
 import { BLOCK_DIFFERENCE } from "../draft/draftMeasures";
 import { seamLength } from "../girth/seamLength";
 import { edgeLength, edgeParameterAtLength } from "../geometry/edgeCurve";
@@ -47,8 +47,8 @@ function forCup(front: Piece, difference: Mm): Result<FullBust, FullBustFailure>
 function endBustDarts(front: Piece, bustPoint: PiecePoint, difference: Mm): Piece {
   let piece = front;
   for (const dart of ["sideDart", "waistDart"] as const) {
-    const ended = endDart(piece, dart, bustPoint, drawnStop(dart, difference));
-    piece = trueSeamKeepingLength(ended, dart, seamLength(front, dartOf(front, dart).seam));
+    const ended = aimDart(piece, dart, bustPoint, drawnStop(dart, difference));
+    piece = trueSeamEvenly(ended, dart, seamLength(front, dartOf(front, dart).seam));
   }
   return piece;
 }

@@ -25,8 +25,11 @@ const STEPS: readonly Truing[] = [equalLegs, smoothDarts, smoothSeams, squareCor
 /** Passes at the most; two or three are usual. */
 const PASSES = 12;
 
-/** What the pieces of redrawn darts get: those are trued as they are made, but for what is left over where they are sewn. */
-export const SEWN_ONLY: readonly Truing[] = [equalLegs, walkSeams];
+/**
+ * What blended pieces and those of redrawn darts get: darts are trued as they are made, but for what is left over where pieces
+ * are sewn together. A seam blended to another size, or moved at its end, can meet the next piece at a corner.
+ */
+export const SEWN_ONLY: readonly Truing[] = [equalLegs, straightenJoins, walkSeams];
 
 /**
  * Trues all pieces of a garment.

@@ -10,6 +10,7 @@ import { TapeStep } from "../tape/TapeStep";
 import { Head } from "./Head";
 import { Messages } from "./Messages";
 import { PageFaults } from "./PageFaults";
+import { PhoneBar } from "./PhoneBar";
 import { STEPS, usePageState, type Sheet, type Step } from "../session/pageState";
 import { useWorkStore } from "../session/useWork";
 import { STEP_TITLES, Thread } from "./Thread";
@@ -37,6 +38,9 @@ export function App() {
       <StepPlace />
       <TablePlace inTurn={inTurn} />
       <LedgerPlace inTurn={inTurn} />
+      <PartBoundary name="The way to pieces and ledger" isSmall>
+        <PhoneBar />
+      </PartBoundary>
       <div className="messages">
         <PageFaults />
         <PartBoundary name="What the page has to say">
@@ -111,20 +115,34 @@ interface PlaceProps {
   readonly inTurn: boolean;
 }
 
-const TablePlace = memo(({ inTurn }: PlaceProps) => (
-  <section className="table-place" aria-label="Table with the pattern pieces">
-    <PartPlace part={TABLE} name="The table" inTurn={inTurn}>
-      {(Table) => <Table />}
-    </PartPlace>
-  </section>
-));
+const TablePlace = memo(({ inTurn }: PlaceProps) => {
+  const shown = usePageState((page) => page.piecesShown);
+  return (
+    <section
+      id="table-place"
+      className="table-place"
+      aria-label="Table with the pattern pieces"
+      data-away={shown ? undefined : ""}
+    >
+      <PartPlace part={TABLE} name="The table" inTurn={inTurn}>
+        {(Table) => <Table />}
+      </PartPlace>
+    </section>
+  );
+});
 TablePlace.displayName = "TablePlace";
 
 const LedgerPlace = memo(({ inTurn }: PlaceProps) => {
   const open = usePageState((page) => page.ledgerOpen);
   const openLedger = usePageState((page) => page.openLedger);
   return (
-    <aside className="ledger-place" aria-label="Ledger of alterations and checks" data-closed={open ? undefined : ""}>
+    <aside
+      id="ledger-place"
+      className="ledger-place"
+      aria-label="Ledger of alterations and checks"
+      tabIndex={-1}
+      data-closed={open ? undefined : ""}
+    >
       <button
         type="button"
         className="button quiet small ledger-toggle"

@@ -1,6 +1,8 @@
 import type { LengthUnit } from "../../core/decisions/work";
 import { Choice } from "../fields/Choice";
-import { useRun, useSettledWork } from "../session/useWork";
+import { changeUnit } from "../../document/blank";
+import { useRunAll } from "../session/useRunAll";
+import { useSettledWork, useWorkStore } from "../session/useWork";
 
 const UNITS: readonly { readonly value: LengthUnit; readonly label: string }[] = [
   { value: "cm", label: "cm" },
@@ -9,14 +11,15 @@ const UNITS: readonly { readonly value: LengthUnit; readonly label: string }[] =
 
 export function UnitSwitch() {
   const unit = useSettledWork((work) => work.unit);
-  const run = useRun();
+  const store = useWorkStore();
+  const runAll = useRunAll();
   return (
     <Choice
       legend="Unit"
       legendHidden
       options={UNITS}
       value={unit}
-      onChange={(next) => run({ kind: "setUnit", unit: next })}
+      onChange={(next) => runAll(changeUnit(store.getState().work, next))}
     />
   );
 }

@@ -1,5 +1,6 @@
 import type { Plan } from "../../core/plan/plan";
 import type { Work } from "../../core/decisions/work";
+import type { Surety } from "../../core/sureness/surety";
 import { bodyOf } from "../../core/measures/tape";
 import type { Chance } from "../../core/sureness/howSure";
 import type { BaseSizePick } from "../../core/sizing/sizing";
@@ -18,11 +19,12 @@ export interface BaseSizePickViewProps {
   readonly pick: BaseSizePick;
   /** How likely each size is. */
   readonly sizes: readonly Chance[];
+  readonly surety: Surety | null;
   readonly own: boolean;
   readonly planners: Plan | null;
 }
 
-export function BaseSizePickView({ work, pick, sizes, own, planners }: BaseSizePickViewProps) {
+export function BaseSizePickView({ work, pick, sizes, surety, own, planners }: BaseSizePickViewProps) {
   const run = useRun();
   const { chart } = work.pattern;
   const row = chart.sizes[pick.index];
@@ -34,7 +36,7 @@ export function BaseSizePickView({ work, pick, sizes, own, planners }: BaseSizeP
     <Pick
       title="Frame"
       answer={`Size ${pick.label}`}
-      borderline={pick.borderline && !own}
+      surety={surety}
       pick="baseSize"
       own={own}
       planners={planners === null ? null : `size ${planners.sizing.baseSize.label}`}

@@ -13,10 +13,12 @@ import { FailureNote } from "../session/FailureNote";
 import { Alternatives } from "./Alternatives";
 import { BustPickView } from "./BustPickView";
 import { CupPickView } from "./CupPickView";
+import { DoubtsHead } from "./DoubtsHead";
 import { EaseFields } from "./EaseFields";
 import { BaseSizePickView } from "./BaseSizePickView";
 import { HowSurePanel } from "./HowSurePanel";
 import { LevelPickView } from "./LevelPickView";
+import { ProposalLines } from "./ProposalLines";
 
 /** What the planner itself would pick, all of the wearer's picks laid aside; null where there is no such plan. */
 function plannersPlan(work: Work): Plan | null {
@@ -32,12 +34,9 @@ export function BlendStep() {
 
   return (
     <>
+      <DoubtsHead />
       <header className="step-head">
         <h2>Blend</h2>
-        <p>
-          One size for the frame, a cup version, and a line of your own between the printed ones at the waist and the
-          hip.
-        </p>
       </header>
       {result.ok ? (
         <Picked work={work} plan={result.value} planners={planners} />
@@ -64,19 +63,33 @@ function Picked({ work, plan, planners }: PickedProps) {
   const sure = useMemo(() => howSure(work), [work]);
   const next = useMemo(() => nextMeasure(work), [work]);
   const chances = sure.ok ? sure.value : { sizes: [], cups: [] };
+  const surety = sure.ok ? sure.value.surety : null;
   return (
     <>
-      {sure.ok && <HowSurePanel work={work} sure={sure.value} next={next} />}
       <div className="picks">
         <BaseSizePickView
           work={work}
           pick={sizing.baseSize}
           sizes={chances.sizes}
+          surety={surety?.baseSize ?? null}
           own={own("baseSize")}
           planners={planners}
         />
-        <CupPickView work={work} pick={sizing.cup} cups={chances.cups} own={own("cup")} planners={planners} />
-        <BustPickView work={work} sizing={sizing} own={own("bustAlteration")} planners={planners} />
+        <CupPickView
+          work={work}
+          pick={sizing.cup}
+          cups={chances.cups}
+          surety={surety?.cup ?? null}
+          own={own("cup")}
+          planners={planners}
+        />
+        <BustPickView
+          work={work}
+          sizing={sizing}
+          surety={surety?.bust ?? null}
+          own={own("bustAlteration")}
+          planners={planners}
+        />
         {plan.levels.map((level) =>
           level.level === "bust" ? null : (
             <LevelPickView
@@ -85,13 +98,16 @@ function Picked({ work, plan, planners }: PickedProps) {
               level={level}
               name={level.level}
               line={plan.left.cutLines.find((line) => line.level === level.level && isFrontPiece(line.piece))}
+              surety={surety?.[level.level] ?? null}
               own={own(level.level)}
               planners={planners?.levels.find((other) => other.level === level.level) ?? null}
             />
           ),
         )}
       </div>
+      {sure.ok && <HowSurePanel work={work} sure={sure.value} next={next} />}
       <Alternatives sizing={sizing} />
+      <ProposalLines plan={plan} work={work} />
     </>
   );
 }

@@ -1,6 +1,7 @@
 import { measuresOf } from "../../core/measures/tape";
 import type { Plan } from "../../core/plan/plan";
 import type { Work } from "../../core/decisions/work";
+import type { Surety } from "../../core/sureness/surety";
 import type { Sizing } from "../../core/sizing/sizing";
 import { bustSentence, bustSum } from "../../words/blend";
 import { formatSigned } from "../../words/terms/length";
@@ -13,20 +14,22 @@ import { Pick } from "./Pick";
 export interface BustPickViewProps {
   readonly work: Work;
   readonly sizing: Sizing;
+  readonly surety: Surety | null;
   readonly own: boolean;
   readonly planners: Plan | null;
 }
 
-export function BustPickView({ work, sizing, own, planners }: BustPickViewProps) {
+export function BustPickView({ work, sizing, surety, own, planners }: BustPickViewProps) {
   const run = useRun();
   const { bust } = sizing;
   return (
     <Pick
       title="Bust"
       answer={bust.alteration === 0 ? "no alteration" : <Fractions text={formatSigned(bust.alteration, work.unit)} />}
+      surety={surety}
       pick="bustAlteration"
       own={own}
-      planners={planners === null ? null : `${formatSigned(planners.sizing.bust.alteration, work.unit)} in all`}
+      planners={planners === null ? null : `${formatSigned(planners.sizing.bust.alteration, work.unit)} altogether`}
     >
       <p>
         <Fractions text={bustSentence(bust, work.unit)} />

@@ -1,6 +1,7 @@
 import { bodyOf, measuresOf } from "../../core/measures/tape";
 import type { Plan } from "../../core/plan/plan";
 import type { Work } from "../../core/decisions/work";
+import type { Surety } from "../../core/sureness/surety";
 import type { Chance } from "../../core/sureness/howSure";
 import type { CupPick } from "../../core/sizing/sizing";
 import { chanceNote, cupSum, cupVersionsSentence, marginSentence } from "../../words/blend";
@@ -19,11 +20,12 @@ export interface CupPickViewProps {
   readonly pick: CupPick;
   /** How likely each cup is. */
   readonly cups: readonly Chance[];
+  readonly surety: Surety | null;
   readonly own: boolean;
   readonly planners: Plan | null;
 }
 
-export function CupPickView({ work, pick, cups: chances, own, planners }: CupPickViewProps) {
+export function CupPickView({ work, pick, cups: chances, surety, own, planners }: CupPickViewProps) {
   const run = useRun();
   const { cups } = work.pattern.chart;
   const body = bodyOf(work.tapes);
@@ -33,7 +35,7 @@ export function CupPickView({ work, pick, cups: chances, own, planners }: CupPic
     <Pick
       title="Cup"
       answer={pick.label === null ? "as drafted" : `Version ${pick.label}`}
-      borderline={pick.borderline && !own}
+      surety={surety}
       pick="cup"
       own={own}
       planners={plannersCup === null ? null : `version ${plannersCup}`}

@@ -1,3 +1,4 @@
+import { useState } from "react";
 import type { Ease } from "../../core/decisions/pattern";
 import { formatLength, formatLengthEntry } from "../../words/terms/length";
 import { useSettledWork } from "../session/useWork";
@@ -13,32 +14,46 @@ export function EaseFields() {
   const wanted = useSettledWork((work) => work.easeWanted);
   const drafted = useSettledWork((work) => work.pattern.ease);
   const unit = useSettledWork((work) => work.unit);
+  const unread = useSettledWork((work) => work.unread);
+  // An entry that could not be read must not lie out of sight.
+  const [open] = useState(LEVELS.some((level) => unread[`ease.${level}`] !== undefined));
   return (
-    <section className="ease" aria-labelledby="ease-title">
-      <h3 id="ease-title">Ease wanted</h3>
-      <p className="aside">Room between you and the garment. Leave a field empty to keep the pattern’s own.</p>
-      <div className="field-row">
-        {LEVELS.map((level) => {
-          const value = wanted[level];
-          return (
-            <LengthField
-              key={level}
-              label={`At the ${level}`}
-              field={`ease.${level}`}
-              value={value}
-              otherwise={formatLengthEntry(drafted[level], unit)}
-              set={(amount) => ({ kind: "setEaseWanted", ease: { [level]: amount } })}
-              clear={{ kind: "clearEaseWanted", level }}
-              signed
-              warnings={
-                value !== undefined && value < SNUG
-                  ? [`Less than ${formatLength(SNUG, unit)}: cloth without stretch will strain (common practice).`]
-                  : []
-              }
-            />
-          );
-        })}
-      </div>
+    <section className="ease" aria-label="Ease wanted">
+      <details open={open}>
+        <summary>
+          <h3>Ease wanted</h3>
+          <span className="aside">
+            {LEVELS.some((level) => wanted[level] !== undefined) ? "your own" : "the pattern’s"}
+          </span>
+        </summary>
+        <p className="aside">Room between you and the garment. Empty: the pattern’s own.</p>
+        <div className="field-row">
+          {LEVELS.map((level) => {
+            const value = wanted[level];
+            return (
+              <LengthField
+                key={level}
+                label={`At the ${level}`}
+                field={`ease.${level}`}
+                value={value}
+                otherwise={
+                  unit === "in"
+                    ? formatLength(drafted[level], unit).replace(/ in$/, "")
+                    : formatLengthEntry(drafted[level], unit)
+                }
+                set={(amount) => ({ kind: "setEaseWanted", ease: { [level]: amount } })}
+                clear={{ kind: "clearEaseWanted", level }}
+                signed
+                warnings={
+                  value !== undefined && value < SNUG
+                    ? [`Less than ${formatLength(SNUG, unit)}: cloth without stretch will strain (common practice).`]
+                    : []
+                }
+              />
+            );
+          })}
+        </div>
+      </details>
     </section>
   );
 }

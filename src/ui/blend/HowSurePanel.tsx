@@ -40,19 +40,25 @@ export function HowSurePanel({ work, sure, next }: HowSurePanelProps) {
     linesSentence(sure.lines, unit),
   ].filter((one) => one !== null);
   return (
-    <section className="sure" aria-labelledby="sure-title">
-      <h3 id="sure-title">How sure this is</h3>
-      {sentences.map((sentence, at) => (
-        <p key={sentence} className={at === 0 ? "sure-first" : undefined}>
-          <Fractions text={sentence} />
-        </p>
-      ))}
-      {sureBars(sure).map((chart) => (
-        <Bars key={chart.caption} chart={chart} />
-      ))}
-      <RunnerUp sure={sure} />
+    <section className="sure" aria-label="How sure this is">
       <NextToTake next={next} hasCups={pattern.chart.cups.length > 0} unit={unit} />
-      <Sum question="Why no surer?" lines={sureSum(sure, bodyOf(work.tapes), unit)} note={SURE_NOTE} />
+      <details>
+        <summary>
+          <h3>How sure this is</h3>
+        </summary>
+        <div className="sure-inside">
+          {sentences.map((sentence, at) => (
+            <p key={sentence} className={at === 0 ? "sure-first" : undefined}>
+              <Fractions text={sentence} />
+            </p>
+          ))}
+          {sureBars(sure).map((chart) => (
+            <Bars key={chart.caption} chart={chart} />
+          ))}
+          <RunnerUp sure={sure} />
+          <Sum question="Why no surer?" lines={sureSum(sure, bodyOf(work.tapes), unit)} note={SURE_NOTE} />
+        </div>
+      </details>
     </section>
   );
 }

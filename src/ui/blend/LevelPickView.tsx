@@ -1,7 +1,8 @@
 import type { CutLine, PlannedLevel } from "../../core/plan/plan";
 import type { Work } from "../../core/decisions/work";
+import type { Surety } from "../../core/sureness/surety";
 import { EXTRAPOLATION_STEPS, READS_AS_NOTHING } from "../../core/tolerance";
-import { followsSentence, levelSum, lineSentence, shareWords } from "../../words/blend";
+import { followsSentence, levelSum, lineSentence, shareWords, shortShareWords } from "../../words/blend";
 import { capital } from "../../words/terms/names";
 import { useWork } from "../session/useWork";
 import { Fractions } from "../fields/Fractions";
@@ -15,6 +16,7 @@ export interface LevelPickViewProps {
   readonly level: PlannedLevel;
   readonly name: "waist" | "hip";
   readonly line: CutLine | undefined;
+  readonly surety: Surety | null;
   readonly own: boolean;
   readonly planners: PlannedLevel | null;
 }
@@ -31,13 +33,14 @@ function placeBetween(
   return { between: [labels[lower] ?? "", labels[lower + 1] ?? ""], share: size - lower };
 }
 
-export function LevelPickView({ work, level, name, line, own, planners }: LevelPickViewProps) {
+export function LevelPickView({ work, level, name, line, surety, own, planners }: LevelPickViewProps) {
   const labels = work.pattern.chart.sizes.map((size) => size.label);
   const gap = level.finished - level.target;
   return (
     <Pick
       title={capital(name)}
-      answer={shortShare(level)}
+      answer={capital(shortShareWords(level.between, level.share))}
+      surety={surety}
       pick={name}
       own={own}
       planners={planners === null ? null : `the line ${shareWords(planners.between, planners.share)}`}
@@ -67,15 +70,6 @@ export function LevelPickView({ work, level, name, line, own, planners }: LevelP
       <Sum question="Why this line?" lines={levelSum(level, work.unit)} />
     </Pick>
   );
-}
-
-/** "between 12 and 14", "on 12". */
-function shortShare(level: PlannedLevel): string {
-  const words = shareWords(level.between, level.share);
-  if (words.startsWith("on the ")) return `on ${words.slice("on the ".length).replace(/ line$/, "")}`;
-  if (level.share < 0) return `inside ${level.between[0]}`;
-  if (level.share > 1) return `beyond ${level.between[1]}`;
-  return `between ${level.between[0]} and ${level.between[1]}`;
 }
 
 interface LinePositionProps {

@@ -1,11 +1,14 @@
-import type { ReactNode } from "react";
+import { useState, type ReactNode } from "react";
 import type { Picks } from "../../core/decisions/work";
-import { useRun } from "../session/useWork";
+import type { Surety } from "../../core/sureness/surety";
+import { SURETY_WORDS } from "../../words/surety";
+import { useRun, useSettledWork } from "../session/useWork";
 
 export interface PickProps {
   readonly title: string;
   readonly answer: ReactNode;
-  readonly borderline?: boolean;
+  /** How sure the answer is; null where nothing tells it, or it is her own. */
+  readonly surety: Surety | null;
   /** The pick the wearer may set here, and whether she has. */
   readonly pick: keyof Picks;
   readonly own: boolean;
@@ -14,25 +17,41 @@ export interface PickProps {
   readonly children: ReactNode;
 }
 
-/** One pick: the answer, how sure it is, the sum behind it, and a way to take another. */
-export function Pick({ title, answer, borderline, pick, own, planners, children }: PickProps) {
+/** One pick in a line: the answer and how sure it is; folded under it the sum behind it, and a way to take another. */
+export function Pick({ title, answer, surety, pick, own, planners, children }: PickProps) {
   const run = useRun();
+  const unread = useSettledWork((work) => work.unread[`pick.${pick}`] !== undefined);
+  // An entry that could not be read must not lie out of sight.
+  const [open] = useState(unread);
   return (
     <section className="pick" aria-label={title}>
-      <h3>
-        <span className="pick-name">{title}</span> <span className="pick-answer">{answer}</span>
-        {borderline === true && <span className="tag doubt">borderline</span>}
-        {own && <span className="tag own">your pick</span>}
-      </h3>
-      {own && (
-        <p className="pick-own">
-          {planners !== null && <>The planner would take {planners}. </>}
-          <button type="button" className="link-button" onClick={() => run({ kind: "clearPick", pick })}>
-            Go back to that
-          </button>
-        </p>
-      )}
-      {children}
+      <details open={open}>
+        <summary>
+          <h3>
+            <span className="pick-name">{title}</span> <span className="pick-answer">{answer}</span>
+          </h3>
+          {own ? (
+            <span className="tag own">your pick</span>
+          ) : (
+            surety !== null && (
+              <span className="pick-surety" data-surety={surety}>
+                {SURETY_WORDS[surety]}
+              </span>
+            )
+          )}
+        </summary>
+        <div className="pick-inside">
+          {own && (
+            <p className="pick-own">
+              {planners !== null && <>The planner would take {planners}. </>}
+              <button type="button" className="link-button" onClick={() => run({ kind: "clearPick", pick })}>
+                Go back to that
+              </button>
+            </p>
+          )}
+          {children}
+        </div>
+      </details>
     </section>
   );
 }

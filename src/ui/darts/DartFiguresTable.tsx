@@ -1,28 +1,34 @@
 import type { DartFigures } from "../../core/dart/dartFigures";
 import type { PlannedDart } from "../../core/plan/plan";
 import type { LengthUnit } from "../../core/decisions/work";
-import { formatAngle } from "../../words/terms/darts";
+import { besideCell, formatAngle } from "../../words/terms/darts";
 import { formatAmount, formatLength } from "../../words/terms/length";
+import type { TermName } from "../../words/terms/glossary";
+import { Term } from "../fields/Term";
 import { READS_AS_NOTHING } from "../../core/tolerance";
 
-type Row = readonly [string, (figures: DartFigures) => string];
+type Row = readonly [name: string, figure: (figures: DartFigures) => string, term?: TermName];
 
 /** The dart as printed, as the wearer's cup asks, and as drawn, side by side. */
 export function DartFiguresTable({ dart, unit }: { readonly dart: PlannedDart; readonly unit: LengthUnit }) {
   const rows: readonly Row[] = [
-    ["Mouth", (f) => formatAmount(f.intake, unit)],
-    ["Angle", (f) => formatAngle(f.angle)],
+    ["Mouth", (f) => formatAmount(f.intake, unit), "mouth"],
+    ["Angle", (f) => formatAngle(f.angle), "angle"],
     [
       "Legs",
       (f) =>
         Math.abs(f.legInner - f.legOuter) < READS_AS_NOTHING
           ? formatLength(f.legInner, unit)
           : `${formatLength(f.legInner, unit)}, ${formatLength(f.legOuter, unit)}`,
+      "legs",
     ],
-    ["Fullness", (f) => formatAmount(f.fullness, unit)],
-    ...(dart.drawn.apexToBustPoint === null
+    ["Fullness", (f) => formatAmount(f.fullness, unit), "fullness"],
+    ...(dart.drawn.end === null
       ? []
-      : [["To the bust point", (f: DartFigures) => formatAmount(f.apexToBustPoint ?? 0, unit)] as const]),
+      : ([
+          ["Short of the bust point", ({ end }) => formatAmount(end?.along ?? 0, unit)],
+          ["Bust point off its line", ({ end }) => besideCell(dart.ref, end?.across ?? 0, unit)],
+        ] satisfies readonly Row[])),
   ];
   return (
     <table className="figures">
@@ -35,9 +41,9 @@ export function DartFiguresTable({ dart, unit }: { readonly dart: PlannedDart; r
         </tr>
       </thead>
       <tbody>
-        {rows.map(([name, figure]) => (
+        {rows.map(([name, figure, term]) => (
           <tr key={name}>
-            <th scope="row">{name}</th>
+            <th scope="row">{term === undefined ? name : <Term name={term}>{name}</Term>}</th>
             {dart.printed !== null && <td>{figure(dart.printed)}</td>}
             {dart.wanted !== null && <td>{figure(dart.wanted)}</td>}
             <td className="drawn">{figure(dart.drawn)}</td>

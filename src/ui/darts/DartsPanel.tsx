@@ -1,15 +1,32 @@
 import { halfWords } from "../../words/fits";
-import { isRedraw, type DartRedraw, type Hold } from "../../core/decisions/alteration";
+import {
+  dartOfAlteration,
+  isRedraw,
+  type Alteration,
+  type DartRedraw,
+  type Hold,
+} from "../../core/decisions/alteration";
+import { endFails, endsAsUsual } from "../../core/dart/dartEndReading";
 import type { AlterationFailure } from "../../core/alterations/outcome/alterationFailure";
 import "./darts.css";
 import { useEffect, useMemo, useRef } from "react";
-import { isSameDart } from "../../core/pattern/piece";
-import type { Plan, PlannedDart } from "../../core/plan/plan";
-import { type Work } from "../../core/decisions/work";
+import { isSameDart, type DartRef } from "../../core/pattern/piece";
+import { halvesOf, type Plan, type PlannedDart } from "../../core/plan/plan";
+import type { LengthUnit, Work } from "../../core/decisions/work";
+import { settingOf } from "../../core/plan/setDart";
 import { acrossWords } from "../../words/alterations/dartRedraw";
-import { endWords, holdWords, stopSentence, truingSentence, verdictSentence } from "../../words/terms/darts";
+import {
+  endWords,
+  holdWords,
+  ownBustPointSentence,
+  settingWords,
+  stopSentence,
+  truingSentence,
+  verdictSentence,
+} from "../../words/terms/darts";
 import { capital, centreWords, dartRefWords, dartWords, pieceWords } from "../../words/terms/names";
 import { planFailureWords } from "../../words/plan";
+import { refusedSentence } from "../../words/doubts";
 import { alterationFailureSentence } from "../../words/planned";
 import { FailureNote } from "../session/FailureNote";
 import { usePlan, useSettledPlan } from "../session/usePlan";
@@ -54,7 +71,7 @@ export function DartsPanel() {
 const DartsHead = () => (
   <header className="step-head">
     <h2>Darts</h2>
-    <p>Choose a dart here or on the table. Drag its end or its mouth there, or set the amounts here.</p>
+    <p>Choose a dart; drag it on the table, or set amounts here.</p>
   </header>
 );
 
@@ -85,6 +102,10 @@ function ChosenDart({ plan, now, work }: ChosenDartProps) {
       </>
     );
   }
+  const isDoubted = ({ ref, verdict, endJudged }: PlannedDart): boolean =>
+    verdict !== "asWanted" ||
+    (endJudged !== null && endFails(endJudged)) ||
+    plan.ledger.some(({ what, outcome }) => !outcome.ok && what.kind === "alteration" && isOf(what.alteration, ref));
   return (
     <>
       <ul ref={place} tabIndex={-1} className="dart-list" aria-label="Darts by piece">
@@ -94,18 +115,17 @@ function ChosenDart({ plan, now, work }: ChosenDartProps) {
               type="button"
               className="dart-choice"
               aria-pressed={dart === chosen}
-              data-doubt={dart.verdict !== "asWanted" || dart.beyondBustPoint ? "" : undefined}
+              data-doubt={isDoubted(dart) ? "" : undefined}
               onClick={() => selectDart(dart.ref)}
             >
               <span>{capital(pieceWords(dart.ref.piece))}</span> {dartWords(dart.ref.dart)}
-              {(dart.verdict !== "asWanted" || dart.beyondBustPoint) && (
-                <span className="visually-hidden">, to look at</span>
-              )}
+              {isDoubted(dart) && <span className="visually-hidden">, to look at</span>}
             </button>
           </li>
         ))}
       </ul>
       <DartsGone plan={plan} work={work} />
+      <LeftOut plan={plan} chosen={chosen.ref} unit={work.unit} />
       <DartEditor
         key={`${chosen.ref.piece}-${chosen.ref.dart}`}
         dart={now[half].darts.find(({ ref }) => isSameDart(ref, chosen.ref)) ?? chosen}
@@ -115,6 +135,31 @@ function ChosenDart({ plan, now, work }: ChosenDartProps) {
       />
     </>
   );
+}
+
+const isOf = (alteration: Alteration, dart: DartRef): boolean => {
+  const of = dartOfAlteration(alteration);
+  return of !== null && isSameDart(of, dart);
+};
+
+/** What was decided about darts and had to be left out; redraws of the chosen one are told by their own fields. */
+function LeftOut({ plan, chosen, unit }: { readonly plan: Plan; readonly chosen: DartRef; readonly unit: LengthUnit }) {
+  const has = (dart: DartRef): boolean =>
+    halvesOf(plan).some(({ darts }) => darts.some(({ ref }) => isSameDart(ref, dart)));
+  // Of darts made into something else it is told beside them.
+  const isTold = (alteration: Alteration): boolean => {
+    const dart = dartOfAlteration(alteration);
+    if (dart === null) return false;
+    return isRedraw(alteration) ? !isSameDart(dart, chosen) : has(dart);
+  };
+  const told = plan.ledger.filter(
+    ({ what, outcome }) => !outcome.ok && what.kind === "alteration" && isTold(what.alteration),
+  );
+  return told.map((planned) => (
+    <p key={planned.id} className="field-warning">
+      {refusedSentence(planned, unit)}
+    </p>
+  ));
 }
 
 /** A dart moved away whole takes its controls along: whoever used them by keys is taken to the list of darts. */
@@ -143,7 +188,7 @@ function DartEditor({ dart, plan, now, work }: DartEditorProps) {
   const end = endOf(work, ref, USUAL_HOLD);
   const mouth = mouthOf(work, ref);
   const place = placeOf(work, ref);
-  const own = useMemo(
+  const redraws = useMemo(
     () => work.alterations.filter(isRedraw).filter((a) => isSameDart(a.dart, ref)),
     [work.alterations, ref],
   );
@@ -186,7 +231,9 @@ function DartEditor({ dart, plan, now, work }: DartEditorProps) {
   const up = acrossWords(ref, 1);
   const stop = stopSentence(dart, unit);
   const trued = truingSentence(dart, unit);
-  const usual = isStopUsual(dart);
+  const usual = dart.endJudged === null || endsAsUsual(dart.endJudged);
+  const own = dart.drawn.end === null ? null : ownBustPointSentence(plan.bustPoint, ref, unit);
+  const setting = useMemo(() => settingOf(work, ref, half), [work, ref, half]);
 
   return (
     <section className="dart-editor" aria-label={dartRefWords(ref)}>
@@ -194,18 +241,32 @@ function DartEditor({ dart, plan, now, work }: DartEditorProps) {
         {capital(dartRefWords(ref))}
         {plan.left !== plan.right && `, ${halfWords(half)}`}
       </h3>
-      <DartFiguresTable dart={dart} unit={unit} />
-      <p className="verdict" data-verdict={dart.verdict}>
-        {verdictSentence(dart, unit)}
-      </p>
-      {stop !== null && (
-        <p className="verdict" data-verdict={usual ? "asWanted" : "tooSharp"}>
-          {stop}
-        </p>
-      )}
-      {trued !== null && <p className="field-hint">{trued}</p>}
+      <div className="verdicts">
+        <div className="verdict-words">
+          <p className="verdict" data-verdict={dart.verdict}>
+            {verdictSentence(dart, unit)}
+          </p>
+          {stop !== null && (
+            <p className="verdict" data-verdict={usual ? "asWanted" : "tooSharp"}>
+              {stop}
+            </p>
+          )}
+          {own !== null && <p className="field-hint">{own}</p>}
+          {setting !== null && (
+            <p>
+              <button type="button" className="button small" onClick={() => run(setting.command)}>
+                {settingWords(setting)}
+              </button>
+            </p>
+          )}
+          {trued !== null && <p className="field-hint">{trued}</p>}
+        </div>
+        <FoldedDisc dart={dart} unit={unit} />
+      </div>
 
-      {dart.drawn.apexToBustPoint !== null && <PointedDart dart={dart} work={work} />}
+      <DartFiguresTable dart={dart} unit={unit} />
+
+      {dart.drawn.end !== null && <PointedDart dart={dart} work={work} />}
 
       <div className="amounts">
         {amount("shorten", "Shorten by", endOf(moved, ref, USUAL_HOLD).shorten, (shorten) => ({ ...end, shorten }), {
@@ -266,12 +327,12 @@ function DartEditor({ dart, plan, now, work }: DartEditorProps) {
           onChange={(how) => run({ kind: "putAlteration", alteration: { ...place, how } })}
         />
       )}
-      {own.length > 0 && (
+      {redraws.length > 0 && (
         <>
           <GiveBackShares dart={ref} places={dart.giveBackPlaces} />
           <DartSums dart={dart} alterations={now.ledger} unit={unit} />
           <p>
-            {own.map((alteration) => (
+            {redraws.map((alteration) => (
               <button
                 key={alteration.id}
                 type="button"
@@ -285,15 +346,9 @@ function DartEditor({ dart, plan, now, work }: DartEditorProps) {
         </>
       )}
       <DartSurgeryControls dart={dart} plan={plan} work={work} />
-      <FoldedDisc dart={dart} unit={unit} />
     </section>
   );
 }
-
-const isStopUsual = ({ drawn, usualStop }: PlannedDart): boolean =>
-  drawn.apexToBustPoint === null ||
-  usualStop === null ||
-  (drawn.apexToBustPoint >= usualStop.least && drawn.apexToBustPoint <= usualStop.most);
 
 const HOLDS: readonly Hold[] = ["mouth", "fullness"];
 

@@ -36,11 +36,7 @@ export function FoldedDisc({ dart, unit }: { readonly dart: PlannedDart; readonl
   };
   return (
     <section className="folded" aria-labelledby={`${id}-title`}>
-      <h3 id={`${id}-title`}>Why a wider dart is fuller</h3>
-      <p>
-        Cut your dart out of a round of paper and close the gap: the paper rises to a point. With the same mouth,
-        shorter legs open a wider <em>angle</em>; and the wider the angle, the higher the paper stands.
-      </p>
+      <h4 id={`${id}-title`}>Why a wider dart is fuller</h4>
       <div className="folded-pair">
         <figure className="as-printed">
           <FlatDisc disc={before} room={room} unit={unit} />
@@ -58,19 +54,24 @@ export function FoldedDisc({ dart, unit }: { readonly dart: PlannedDart; readonl
           </figcaption>
         </figure>
       </div>
-      <label className="folded-try" htmlFor={`${id}-try`}>
-        Try it: shorten on paper only, the mouth held
-      </label>
-      <input
-        id={`${id}-try`}
-        type="range"
-        min={0}
-        max={most}
-        step={1}
-        value={shorten}
-        aria-valuetext={`${formatAmount(shorten, unit)} shorter: ${formatAngle(angle)}, ${formatAmount(now.height, unit)} high`}
-        onChange={(event) => setTried(Number(event.target.value))}
-      />
+      <details className="folded-try">
+        <summary>Try a shorter one on paper</summary>
+        <label htmlFor={`${id}-try`}>Shortened on paper only, the mouth held</label>
+        <input
+          id={`${id}-try`}
+          type="range"
+          min={0}
+          max={most}
+          step={1}
+          value={shorten}
+          aria-valuetext={`${formatAmount(shorten, unit)} shorter: ${formatAngle(angle)}, ${formatAmount(now.height, unit)} high`}
+          onChange={(event) => setTried(Number(event.target.value))}
+        />
+        <p className="field-hint">
+          Cut your dart out of a round of paper and close the gap: the paper rises to a point. With the same mouth,
+          shorter legs open a wider <em>angle</em>; and the wider the angle, the higher the paper stands.
+        </p>
+      </details>
     </section>
   );
 }
@@ -84,7 +85,7 @@ interface Room {
 
 const EDGE: Mm = 3;
 /** For a line of writing. */
-const LINE: Mm = 17;
+const LINE: Mm = 27;
 /** How far the rim is turned to the eye, as a share of its radius. */
 const TILT = 0.16;
 
@@ -120,7 +121,7 @@ function Cone({ disc: { rim, height }, room, unit }: PartProps) {
       <path className="cone-back" d={`M${-rim} 0A${rim} ${tilt} 0 0 1 ${rim} 0`} />
       <path className="disc" d={`M${-rim} 0L0 ${-height}L${rim} 0A${rim} ${tilt} 0 0 1 ${-rim} 0Z`} />
       <path className="cone-seam" d={`M0 ${-height}L0 ${tilt}`} />
-      <text x={0} y={-height - 5} textAnchor="middle">
+      <text x={0} y={-height - 6} textAnchor="middle">
         {formatAmount(height, unit)}
       </text>
     </svg>

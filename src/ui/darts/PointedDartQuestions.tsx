@@ -1,15 +1,16 @@
 import { useViewState } from "../session/viewState";
 import { useMemo } from "react";
-import { isSeenOf, type SeenAtDart } from "../../core/decisions/seenAtDart";
-import type { DartAnswer, PointedDartAnswers } from "../../core/pointedDart/pointedDart";
+import { isSeenOf, standingAnswer, type DartAnswerKey, type SeenAtDart } from "../../core/decisions/seenAtDart";
 import type { Command } from "../../core/plan/commands";
 import type { PlannedDart } from "../../core/plan/plan";
-import { answerFor, seenInPlan } from "../../core/plan/pointedDartOf";
-import type { Half } from "../../core/decisions/alteration";
+import { answerFor, seenInPlan, type OfferedAnswer, type OfferedAnswers } from "../../core/plan/pointedDartOf";
 import type { LengthUnit, Work } from "../../core/decisions/work";
 import { formatAngle } from "../../words/terms/darts";
 import { formatAmount } from "../../words/terms/length";
+import { checkFailureSentence } from "../../words/checks";
 import {
+  SEEN_AS_SEWN,
+  SEWN_AGAIN,
   answerFullness,
   answerNotes,
   answerSum,
@@ -20,8 +21,8 @@ import {
   pointedDartAim,
   pointedDartFailureSentence,
   pointedDartQuestions,
+  takeWords,
 } from "../../words/pointedDart";
-import { useRunAll } from "../session/useRunAll";
 import { useRun } from "../session/useWork";
 import { AmountField } from "../fields/AmountField";
 import { Choice } from "../fields/Choice";
@@ -29,11 +30,6 @@ import { snapStep } from "../../core/plan/dartEdit";
 
 /** How many answers stand side by side: more would only be looked past. */
 const SHOWN = 3;
-
-/** mm. A marked bust point further than this from the measured one is to be measured again first (our own choice). */
-const REMEASURE = 25;
-
-const HALVES: readonly Half[] = ["left", "right"];
 
 export interface PointedDartProps {
   readonly dart: PlannedDart;
@@ -47,7 +43,6 @@ export function PointedDartQuestions({ dart: { ref }, work }: PointedDartProps) 
   const key = `${half}-${ref.piece}-${ref.dart}`;
   const said = work.seen?.find((one) => isSeenOf(one, ref, half));
   const run = useRun();
-  const runAll = useRunAll();
   const inPlan = useMemo(() => seenInPlan(work, ref, half), [work, ref, half]);
   const seen = said ?? inPlan;
   const answers = useMemo(() => (seen === null ? null : answerFor(work, ref, half, seen)), [work, ref, half, seen]);
@@ -60,12 +55,6 @@ export function PointedDartQuestions({ dart: { ref }, work }: PointedDartProps) 
     half,
     seen: { ...seen, ...part },
   });
-  // What was seen, on either half, belongs to the toile that was sewn; the dart as answered starts afresh.
-  const take = (answer: DartAnswer): void =>
-    runAll([
-      { kind: "replaceRedraws", dart: ref, alterations: answer.alterations },
-      ...HALVES.map((one): Command => ({ kind: "setSeen", dart: ref, half: one, seen: null })),
-    ]);
   return (
     <div className="pointed-body">
       <h4>{questions.heading}</h4>
@@ -94,8 +83,28 @@ export function PointedDartQuestions({ dart: { ref }, work }: PointedDartProps) 
         value={seen.pointed}
         onChange={(pointed) => run(changed({ pointed }))}
       />
+      {said !== undefined && (
+        <p className="field-hint">
+          {SEEN_AS_SEWN}{" "}
+          <button
+            type="button"
+            className="link-button"
+            onClick={() => run({ kind: "setSeen", dart: ref, half, seen: null })}
+          >
+            {SEWN_AGAIN}
+          </button>
+        </p>
+      )}
       {answers.ok ? (
-        <Answers answers={answers.value} dart={ref} pointed={seen.pointed} unit={unit} onTake={take} />
+        <Answers
+          answers={answers.value}
+          dart={ref}
+          pointed={seen.pointed}
+          unit={unit}
+          taken={said === undefined ? null : standingAnswer(said, work)}
+          onTake={({ take }) => run(take)}
+          onTakeBack={() => run({ kind: "replaceRedraws", dart: ref, alterations: said?.sewn ?? [] })}
+        />
       ) : (
         <p className="field-error" role="alert">
           {pointedDartFailureSentence(answers.failure, unit)}
@@ -106,31 +115,45 @@ export function PointedDartQuestions({ dart: { ref }, work }: PointedDartProps) 
 }
 
 interface AnswersProps {
-  readonly answers: PointedDartAnswers;
+  readonly answers: OfferedAnswers;
   readonly dart: PlannedDart["ref"];
   readonly pointed: SeenAtDart["pointed"];
   readonly unit: LengthUnit;
-  readonly onTake: (answer: DartAnswer) => void;
+  readonly taken: DartAnswerKey | null;
+  readonly onTake: (answer: OfferedAnswer) => void;
+  readonly onTakeBack: () => void;
 }
 
-function Answers({ answers, dart, pointed, unit, onTake }: AnswersProps) {
+function Answers({ answers, dart, pointed, unit, taken, onTake, onTakeBack }: AnswersProps) {
   const off = bustPointOffSentence(answers, unit);
   const before = answers.answers[0]?.figures.before;
+  const shown = answers.answers.filter(({ key }, index) => index < SHOWN || key === taken);
   return (
     <>
       <p className="pointed-aim">{pointedDartAim(answers, dart, unit)}</p>
-      {off !== null && <p className="slip-refusal">{off}</p>}
+      {off !== null && <p className="field-warning">{off}</p>}
       <ol className="answers">
-        {answers.answers.slice(0, SHOWN).map((answer, index) => (
-          <li key={answer.key} className="answer">
+        {shown.map((answer) => (
+          <li key={answer.key} className="answer" data-taken={answer.key === taken ? "" : undefined}>
             <h5>
-              {index === 0 && answers.bustPointOff <= REMEASURE && <span className="answer-first">First choice. </span>}
+              {answer.key === taken && <span className="answer-first">Taken. </span>}
+              {taken === null && answer.key === answers.recommended && (
+                <span className="answer-first">First choice. </span>
+              )}
               {answerTitle(answer, dart)}
             </h5>
             <p>
               Mouth {formatAmount(answer.figures.after.intake, unit)}, angle {formatAngle(answer.figures.after.angle)}.{" "}
-              {answerFullness(answer, unit)}
+              {answerFullness(answer, pointed, unit)}
             </p>
+            {answer.failing.map((check) => {
+              const sentence = checkFailureSentence(check, unit);
+              return (
+                <p key={sentence} className="field-warning">
+                  {sentence}
+                </p>
+              );
+            })}
             <details className="sum">
               <summary>The sum</summary>
               <ul>
@@ -144,9 +167,15 @@ function Answers({ answers, dart, pointed, unit, onTake }: AnswersProps) {
                 {note}
               </p>
             ))}
-            <button type="button" className="button small" onClick={() => onTake(answer)}>
-              {answers.bustPointOff > REMEASURE ? "Take this one all the same" : "Take this one"}
-            </button>
+            {answer.key === taken ? (
+              <button type="button" className="button small" onClick={onTakeBack}>
+                Take it back
+              </button>
+            ) : (
+              <button type="button" className="button small" onClick={() => onTake(answer)}>
+                {takeWords(answers, taken)}
+              </button>
+            )}
           </li>
         ))}
       </ol>

@@ -9,6 +9,7 @@ import { LengthField } from "../fields/LengthField";
 import { TextField } from "../fields/TextField";
 import { RemoveButton } from "./CupEditor";
 import { Findings } from "./Findings";
+import { lengthFieldsOf } from "./lengthFields";
 import { NewSize } from "./NewSize";
 import { takeAlong } from "./unreadRows";
 
@@ -28,7 +29,10 @@ const COLUMN_WORDS: Readonly<Record<Column, string>> = {
 
 const field = (index: number, column: Column): string => `chart.${index}.${column}`;
 
-const fieldsOf = (index: number): readonly string[] => [...GIRTHS, ...FINISHED].map((column) => field(index, column));
+const fieldsOf = (index: number): readonly string[] => [
+  ...[...GIRTHS, ...FINISHED].map((column) => field(index, column)),
+  ...lengthFieldsOf(index),
+];
 
 /** The chart, row by row; what is doubtful about a row is said under it. */
 export function ChartEditor() {

@@ -1,27 +1,14 @@
 import { useMemo } from "react";
 import { readCups } from "../../core/chart/readChart";
-import { USUAL_DRAFTED_DIFFERENCE, type CupVersion } from "../../core/chart/sizeChart";
+import { nextCup, usualCups, usualDraftedDifference, type CupVersion } from "../../core/chart/sizeChart";
 import { formatLength } from "../../words/terms/length";
 import { useRunAll } from "../session/useRunAll";
 import { useRun, useSettledWork, useWorkStore } from "../session/useWork";
 import { LengthField } from "../fields/LengthField";
+import { Term } from "../fields/Term";
 import { TextField } from "../fields/TextField";
 import { Findings } from "./Findings";
 import { takeAlong } from "./unreadRows";
-
-/** One cup size to the next (common practice, no source: an inch). */
-const USUAL_STEP = 25;
-
-const CUP_LETTERS = ["A", "B", "C", "D", "DD", "E", "F", "G", "H", "J", "K", "L"];
-
-/** The next version after these: one step fuller, under the first letter still free. */
-function nextCup(cups: readonly CupVersion[], drafted: number): CupVersion {
-  const last = cups.at(-1);
-  const taken = new Set(cups.map((cup) => cup.label));
-  const after = last === undefined ? CUP_LETTERS.indexOf("B") : CUP_LETTERS.indexOf(last.label) + 1;
-  const label = CUP_LETTERS.slice(after).find((letter) => !taken.has(letter)) ?? `cup ${cups.length + 1}`;
-  return { label, difference: last === undefined ? drafted : last.difference + USUAL_STEP };
-}
 
 export function CupEditor() {
   const cups = useSettledWork((work) => work.pattern.chart.cups);
@@ -45,16 +32,28 @@ export function CupEditor() {
     <section className="cups" aria-labelledby="cups-title">
       <div className="section-head">
         <h3 id="cups-title">Cup versions</h3>
-        <button
-          type="button"
-          className="button small"
-          onClick={() => run({ kind: "setCups", cups: [...cups, nextCup(cups, drafted)] })}
-        >
-          Add a version
-        </button>
+        <div className="actions">
+          {cups.length === 0 && (
+            <button
+              type="button"
+              className="button small"
+              onClick={() => run({ kind: "setCups", cups: usualCups(drafted, unit) })}
+            >
+              A to D
+            </button>
+          )}
+          <button
+            type="button"
+            className="button small"
+            onClick={() => run({ kind: "setCups", cups: [...cups, nextCup(cups, drafted, unit)] })}
+          >
+            Add a version
+          </button>
+        </div>
       </div>
       <p className="aside">
-        Bust less upper chest that each version is drafted for. Leave the list empty if the pattern has one front only.
+        How much larger the bust is than the upper chest, as <Term name="drafted">each version is drafted</Term>. None
+        if the pattern has one front only.
       </p>
       <ol className="rows">
         {cups.map((cup, index) => (
@@ -81,12 +80,12 @@ export function CupEditor() {
         ))}
       </ol>
       <LengthField
-        label="The chart’s bust column is drafted for a difference of"
+        label="The chart’s own bust: larger than the upper chest by"
         field="chart.draftedDifference"
         value={drafted}
         signed
         set={(value) => ({ kind: "setDraftedDifference", value })}
-        hint={`${formatLength(USUAL_DRAFTED_DIFFERENCE, unit)} if the envelope does not say: common practice for a B cup.`}
+        hint={`${formatLength(usualDraftedDifference(unit), unit)} if the envelope does not say (common practice, a B cup).`}
       />
     </section>
   );

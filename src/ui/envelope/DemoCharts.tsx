@@ -1,20 +1,24 @@
 import { useMemo } from "react";
+import { blankPattern } from "../../document/blank";
 import { demoWorks } from "../../document/demo";
 import { useRun, useSettledWork } from "../session/useWork";
-import { useWorks } from "../works/useWorks";
 
 /** The invented patterns of the demonstrations, with their charts, for trying things out. */
 export function DemoCharts() {
-  const { blankPattern } = useWorks();
+  const unit = useSettledWork((work) => work.unit);
+  const empty = useMemo(() => blankPattern(unit), [unit]);
   const open = useSettledWork((work) => work.pattern.name);
   const run = useRun();
+  // With a chart of her own there is seldom another to start from.
+  const isEmpty = useSettledWork((work) => work.pattern.chart.sizes.length === 0);
   const patterns = useMemo(
-    () => [...new Map(demoWorks().map((demo) => [demo.pattern.name, demo.pattern])).values(), blankPattern],
-    [blankPattern],
+    () => [...new Map(demoWorks().map((demo) => [demo.pattern.name, demo.pattern])).values(), empty],
+    [empty],
   );
   return (
-    <div className="demo-charts" role="group" aria-label="Charts to start from">
-      <p className="aside">Start from another chart (this one can be brought back with undo):</p>
+    <details className="demo-charts" open={isEmpty}>
+      <summary>Start from another chart</summary>
+      <p className="aside">Undo brings this one back.</p>
       <div className="actions">
         {patterns
           .filter((pattern) => pattern.name !== open)
@@ -25,10 +29,10 @@ export function DemoCharts() {
               className="button small"
               onClick={() => run({ kind: "setPattern", pattern })}
             >
-              {pattern === blankPattern ? "An empty chart" : pattern.name}
+              {pattern === empty ? "An empty chart" : pattern.name}
             </button>
           ))}
       </div>
-    </div>
+    </details>
   );
 }

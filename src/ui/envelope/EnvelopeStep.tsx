@@ -1,33 +1,28 @@
 import "./envelope.css";
 import { useState } from "react";
-import {
-  STYLE_NAMES,
-  type Closure,
-  type PatternLength,
-  type StrapStyle,
-  type StyleName,
-} from "../../core/decisions/pattern";
+import { STYLE_NAMES, type Closure, type PatternLength, type StrapStyle } from "../../core/decisions/pattern";
 import { capital, styleWords } from "../../words/terms/names";
 import { useRun, useSettledWork } from "../session/useWork";
 import { Choice } from "../fields/Choice";
+import { formatLength } from "../../words/terms/length";
+import { Fractions } from "../fields/Fractions";
 import { LengthField } from "../fields/LengthField";
+import { Term } from "../fields/Term";
+import { FrontInSmall } from "../works/FrontInSmall";
+import { useStylePictures } from "./stylePictures";
 import { TextField } from "../fields/TextField";
 import { ButtonsField } from "./ButtonsField";
 import { ChartEditor } from "./ChartEditor";
 import { ChartFit } from "./ChartFit";
 import { CupEditor } from "./CupEditor";
 import { DemoCharts } from "./DemoCharts";
+import { LengthsSaid } from "./LengthsSaid";
 import { PASTE_FIELD, PasteChart } from "./PasteChart";
 
 const LENGTHS: readonly { readonly value: PatternLength; readonly label: string }[] = [
   { value: "waist", label: "To the waist" },
   { value: "hip", label: "With a basque to the hip" },
 ];
-
-const STYLES: readonly { readonly value: StyleName; readonly label: string }[] = STYLE_NAMES.map((value) => ({
-  value,
-  label: capital(styleWords(value)),
-}));
 
 const STRAPS: readonly { readonly value: StrapStyle; readonly label: string }[] = [
   { value: "thin", label: "thin" },
@@ -48,12 +43,22 @@ export function EnvelopeStep() {
   const begun = useSettledWork((work) => work.unread[PASTE_FIELD] !== undefined);
   const [pasting, setPasting] = useState(begun);
   const { closure } = pattern;
+  const pictures = useStylePictures();
+  const styles = STYLE_NAMES.map((value) => ({
+    value,
+    label: (
+      <span className="style-choice">
+        <FrontInSmall front={pictures[value]} />
+        {capital(styleWords(value))}
+      </span>
+    ),
+  }));
 
   return (
     <>
       <header className="step-head">
         <h2>Envelope</h2>
-        <p>What the pattern’s envelope or first sheet says: its sizes, its cups, and how roomy it was drawn.</p>
+        <p>What the pattern’s envelope says.</p>
       </header>
 
       <TextField
@@ -78,30 +83,15 @@ export function EnvelopeStep() {
       <CupEditor />
       <ChartFit />
 
-      <section className="ease" aria-labelledby="drafted-ease-title">
-        <h3 id="drafted-ease-title">Ease drawn in</h3>
-        <p className="aside">
-          Used where the chart prints no finished measures. Often on the envelope, or measured on the pieces.
-        </p>
-        <div className="field-row">
-          {EASE_LEVELS.map((level) => (
-            <LengthField
-              key={level}
-              label={`At the ${level}`}
-              field={`pattern.ease.${level}`}
-              value={pattern.ease[level]}
-              signed
-              set={(value) => ({ kind: "setPatternEase", ease: { ...pattern.ease, [level]: value } })}
-            />
-          ))}
-        </div>
-      </section>
+      <DraftedEase />
+
+      <LengthsSaid />
 
       <section className="make" aria-labelledby="make-title">
         <h3 id="make-title">How it is made</h3>
         <Choice
           legend="Style"
-          options={STYLES}
+          options={styles}
           value={pattern.style}
           onChange={(style) => run({ kind: "setStyle", style })}
         />
@@ -130,10 +120,48 @@ export function EnvelopeStep() {
           field="pattern.closure.belowWaist"
           value={closure.belowWaist}
           set={(belowWaist) => ({ kind: "setClosure", closure: { ...closure, belowWaist } })}
-          hint="0 if it ends at the waist. An opening that is too short cannot be stepped into."
+          hint="0 if it ends at the waist. Too short an opening cannot be stepped into."
         />
         {closure.place === "centreBack" && <ButtonsField />}
       </section>
     </>
+  );
+}
+
+/** How roomy the pattern was drawn, folded to its figures. */
+function DraftedEase() {
+  const ease = useSettledWork((work) => work.pattern.ease);
+  const unit = useSettledWork((work) => work.unit);
+  const unread = useSettledWork((work) =>
+    EASE_LEVELS.some((level) => work.unread[`pattern.ease.${level}`] !== undefined),
+  );
+  // An entry that could not be read must not lie out of sight.
+  const [open] = useState(unread);
+  return (
+    <section className="ease" aria-label="Ease drawn in">
+      <details open={open}>
+        <summary>
+          <h3>Ease drawn in</h3>{" "}
+          <span className="aside">
+            <Fractions text={EASE_LEVELS.map((level) => formatLength(ease[level], unit)).join(", ")} />
+          </span>
+        </summary>
+        <p className="aside">
+          <Term name="ease">Ease</Term> counts where the chart prints no finished measures.
+        </p>
+        <div className="field-row">
+          {EASE_LEVELS.map((level) => (
+            <LengthField
+              key={level}
+              label={`At the ${level}`}
+              field={`pattern.ease.${level}`}
+              value={ease[level]}
+              signed
+              set={(value) => ({ kind: "setPatternEase", ease: { ...ease, [level]: value } })}
+            />
+          ))}
+        </div>
+      </details>
+    </section>
   );
 }

@@ -1,10 +1,13 @@
 import type { FitName } from "../../core/decisions/fitNames";
-import { useId, useState } from "react";
+import { useId, useMemo, useState } from "react";
 import type { Plan } from "../../core/plan/plan";
 import type { Work } from "../../core/decisions/work";
 import { FIT_WORDS } from "../../words/alterations/index";
+import { fitAmountLabel } from "../../words/fits";
 import { fitUse } from "../../words/fitStep";
+import { refusedSentence } from "../../words/doubts";
 import { alterationFailureSentence } from "../../words/planned";
+import { leftOutBy } from "../../core/plan/leftOutBy";
 import { useRun } from "../session/useWork";
 import { useRunAll } from "../session/useRunAll";
 import { useViewState } from "../session/viewState";
@@ -73,13 +76,13 @@ function FitControls({ fit, plan, work }: FitRowProps) {
   const [first] = uses;
   const [asked, setAsked] = useState<Halves>(first === undefined ? "both" : halvesAsked(first));
   // After an undo what is asked for may stand elsewhere; a half that holds nothing is shown only while she asks for it.
-  const halves =
-    uses.length > 0 && asked === "both" && first !== undefined && uses.every(({ half }) => half !== undefined)
-      ? halvesAsked(first)
-      : asked;
+  // What is made on both is spoken of as both.
+  const isWhole = uses.some(({ half }) => half === undefined);
+  const halves = isWhole ? "both" : asked === "both" && first !== undefined ? halvesAsked(first) : asked;
   const use = useOn(uses, fit, halves);
   const words = FIT_WORDS[fit];
   const failure = refusalOf(plan, use.id);
+  const crowded = useMemo(() => leftOutBy(work, use.id), [work, use.id]);
 
   const setHalves = (to: Halves): void => {
     const commands = halvesCommands(uses, fit, halves, to);
@@ -93,7 +96,7 @@ function FitControls({ fit, plan, work }: FitRowProps) {
       <div className="fit-controls">
         <AmountField
           key={halves}
-          label={words.amount}
+          label={fitAmountLabel(fit, halves === "both" ? undefined : halves)}
           // By what it is, since an id can be as long as a key may be.
           field={`fit.fit-${fit}${halves === "both" ? "" : `-${halves}`}`}
           value={use.amount}
@@ -106,6 +109,11 @@ function FitControls({ fit, plan, work }: FitRowProps) {
         />
         <Choice legend="On which half" options={HALVES} value={halves} onChange={setHalves} />
       </div>
+      {crowded.map((planned) => (
+        <p key={planned.id} className="field-warning">
+          {refusedSentence(planned, unit)}
+        </p>
+      ))}
       {words.caution !== undefined && <p className="field-warning">{words.caution}</p>}
       {use.amount !== 0 && (
         <p className="fit-actions">

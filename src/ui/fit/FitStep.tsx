@@ -1,6 +1,6 @@
 import { FIT_NAMES, type FitName } from "../../core/decisions/fitNames";
 import "./fit.css";
-import { useId, useMemo, useState } from "react";
+import { useId, useMemo, useState, type ReactNode } from "react";
 import type { Plan } from "../../core/plan/plan";
 import type { Work } from "../../core/decisions/work";
 import { FIT_WORDS } from "../../words/alterations/index";
@@ -10,6 +10,7 @@ import { FailureNote } from "../session/FailureNote";
 import { useSettledPlan } from "../session/usePlan";
 import { useSettledWork } from "../session/useWork";
 import { FitRow } from "./FitRow";
+import { FromMeasures } from "./FromMeasures";
 import { appliesTo, fitsByPhase, usesOf } from "../../core/plan/fitEdit";
 
 /** What a first fitting shows, and what answers it on the pieces. */
@@ -20,10 +21,13 @@ export function FitStep() {
     <>
       <header className="step-head">
         <h2>Fit</h2>
-        <p>Look at yourself in a first fitting, or in a bodice that is like it, and open what you see.</p>
+        <p>Open what a first fitting shows.</p>
       </header>
       {plan.ok ? (
-        <Fits plan={plan.value} work={work} />
+        <>
+          <FromMeasures plan={plan.value} work={work} />
+          <Fits plan={plan.value} work={work} />
+        </>
       ) : (
         <FailureNote
           words={planFailureWords(plan.failure, work.unit, work.pattern.chart.sizes.length)}
@@ -74,14 +78,40 @@ function Fits({ plan, work }: { readonly plan: Plan; readonly work: Work }) {
         </section>
       )}
       {fitsByPhase(others).map(({ phase, fits }) => (
-        <section key={phase} className="fit-group" aria-labelledby={`${id}-${phase}`}>
-          <h3 id={`${id}-${phase}`}>{fitHeading(phase)}</h3>
-          <ul className="fits">{fits.map(row)}</ul>
-        </section>
+        <FitGroup key={phase} title={fitHeading(phase)} fits={fits} searched={search !== ""}>
+          {fits.map(row)}
+        </FitGroup>
       ))}
       {search === "" && elsewhere.length > 0 && (
-        <p className="aside">Not on this style: {elsewhere.map((fit) => FIT_WORDS[fit].name).join("; ")}.</p>
+        <details className="aside">
+          <summary>{elsewhere.length} not on this style</summary>
+          <p>{elsewhere.map((fit) => FIT_WORDS[fit].name).join("; ")}.</p>
+        </details>
       )}
     </>
+  );
+}
+
+interface FitGroupProps {
+  readonly title: string;
+  readonly fits: readonly FitName[];
+  /** While something is searched for, what was found is in view. */
+  readonly searched: boolean;
+  readonly children: ReactNode;
+}
+
+/** One heading and the names under it; what each looks like on the body folds out. */
+function FitGroup({ title, fits, searched, children }: FitGroupProps) {
+  const [isOpen, setOpen] = useState(false);
+  return (
+    <section className="fit-group" aria-label={title}>
+      <details open={isOpen || searched} onToggle={(event) => !searched && setOpen(event.currentTarget.open)}>
+        <summary>
+          <h3>{title}</h3>
+          <span className="aside fit-names">{fits.map((fit) => FIT_WORDS[fit].name).join(" · ")}</span>
+        </summary>
+        <ul className="fits">{children}</ul>
+      </details>
+    </section>
   );
 }

@@ -1,4 +1,4 @@
-import { USUAL_ALLOWANCES } from "../../core/cutting/usualAllowances";
+import { isOwnAllowance, USUAL_ALLOWANCES } from "../../core/cutting/usualAllowances";
 import { useId, useState } from "react";
 import { type Allowances } from "../../core/decisions/allowances";
 import type { Piece, SeamName } from "../../core/pattern/piece";
@@ -27,7 +27,7 @@ export function AllowanceFields({ pieces }: { readonly pieces: readonly Piece[] 
   const closure = useSettledWork((work) => work.pattern.closure);
   const seams = seamsOf(pieces);
   const narrow = narrowStandWords(pieces, closure, allowances, unit);
-  const own = seams.filter((seam) => allowances[seam] !== undefined).length;
+  const own = seams.filter((seam) => isOwnAllowance(seam, allowances[seam])).length;
   const waiting = seams.filter((seam) => unread[fieldOf(seam)] !== undefined).length;
   // An entry that could not be read must not lie out of sight.
   const [open] = useState(waiting > 0);

@@ -4,6 +4,7 @@ import { FailureNote } from "../session/FailureNote";
 import { useSettledPlan } from "../session/usePlan";
 import { useSettledWork } from "../session/useWork";
 import { PrintRow } from "./PrintRow";
+import { SheetPreview } from "./SheetPreview";
 
 /** The checklist of the plan, or why there is none yet. */
 export function ChecklistPaper() {
@@ -21,9 +22,9 @@ export function ChecklistPaper() {
           Look at them before you cut.
         </p>
       )}
-      <div className="paper-preview">
+      <SheetPreview>
         <PrintedChecklist work={work} plan={result.value} />
-      </div>
+      </SheetPreview>
     </>
   );
 }

@@ -3,6 +3,7 @@ import { MeasureSheet } from "../../print/MeasureSheet";
 import { useSettledWork } from "../session/useWork";
 import { useChoices } from "./choicesState";
 import { PrintRow } from "./PrintRow";
+import { SheetPreview } from "./SheetPreview";
 
 /** The measure sheet: blank, or with what was measured before beside the boxes. */
 export function MeasurePaper() {
@@ -18,9 +19,9 @@ export function MeasurePaper() {
           With what was measured last time
         </label>
       )}
-      <div className="paper-preview">
+      <SheetPreview>
         <MeasureSheet work={work} lastTime={taken && lastTime} />
-      </div>
+      </SheetPreview>
     </>
   );
 }

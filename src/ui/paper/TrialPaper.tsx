@@ -4,6 +4,7 @@ import { FailureNote } from "../session/FailureNote";
 import { useSettledPlan } from "../session/usePlan";
 import { useSettledWork } from "../session/useWork";
 import { PrintRow } from "./PrintRow";
+import { SheetPreview } from "./SheetPreview";
 
 /** The trial record of the plan, or why there is none yet. */
 export function TrialPaper() {
@@ -14,9 +15,9 @@ export function TrialPaper() {
   return (
     <>
       <PrintRow label="Print the trial record" paper={work.paper} />
-      <div className="paper-preview">
+      <SheetPreview>
         <TrialRecord work={work} plan={result.value} />
-      </div>
+      </SheetPreview>
     </>
   );
 }

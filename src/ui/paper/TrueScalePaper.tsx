@@ -102,7 +102,15 @@ function Preview({ request, preview, failure }: PreviewProps) {
       ? ""
       : drawn === null || !settled
         ? LAYING
-        : previewSentence(drawn.pages, choices.format, drawn.map.width, drawn.map.height, work.unit, choices.kind);
+        : previewSentence(
+            drawn.pages,
+            choices.format,
+            drawn.map.width,
+            drawn.map.height,
+            work.unit,
+            choices.kind,
+            drawn.before,
+          );
   return (
     <section className="sheet-preview" aria-labelledby={`${id}-title`} aria-busy={!settled && failure === null}>
       <h3 id={`${id}-title`}>What it comes to</h3>

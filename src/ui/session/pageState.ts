@@ -1,6 +1,6 @@
 /**
  * What is about the page and not about the work, and so stays when another work is opened: which step the address names,
- * which sheet Paper shows, whether the ledger is open. Whatever speaks of a work belongs into a `storeOfWork`.
+ * which sheet Paper shows, whether the ledger is open and the pieces are in view. Whatever speaks of a work belongs into a `storeOfWork`.
  */
 import { create } from "zustand";
 import type { PaperSheet } from "../../words/paperChoices";
@@ -16,11 +16,14 @@ export interface PageState {
   /** The sheet that Paper shows and prints. */
   readonly sheet: Sheet;
   readonly ledgerOpen: boolean;
+  /** On a phone: whether the pieces stand over the step. */
+  readonly piecesShown: boolean;
   /** Whether she printed before the sheets were loaded, and so has to print again. */
   readonly printedTooSoon: boolean;
   readonly setStep: (step: Step) => void;
   readonly showSheet: (sheet: Sheet) => void;
   readonly openLedger: (open: boolean) => void;
+  readonly showPieces: (shown: boolean) => void;
   readonly setPrintedTooSoon: (tooSoon: boolean) => void;
 }
 
@@ -30,10 +33,12 @@ export const usePageState = create<PageState>()((set) => ({
   step: stepOf(window.location.hash) ?? "tape",
   sheet: "checklist",
   ledgerOpen: true,
+  piecesShown: true,
   printedTooSoon: false,
   // What was said of printing holds as long as she stays.
   setStep: (step) => set((page) => (page.step === step ? page : { step, printedTooSoon: false })),
   showSheet: (sheet) => set({ sheet }),
   openLedger: (ledgerOpen) => set({ ledgerOpen }),
+  showPieces: (piecesShown) => set({ piecesShown }),
   setPrintedTooSoon: (printedTooSoon) => set({ printedTooSoon }),
 }));

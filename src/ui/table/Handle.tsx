@@ -25,6 +25,10 @@ export interface HandleProps {
 
 /** Pixels: what is seen, and what a finger may touch. */
 const SEEN = 7;
+/** Where a whole garment stands on a small table, dots of the full size would hide a cup. */
+const LEAST_SEEN = 3.5;
+/** mm to a pixel up to which they are of the full size. */
+const FULL_AT = 1.4;
 const TOUCHED = 22;
 /** A run of arrow keys is one step of undo until the keys rest this long. */
 const KEY_REST = 900;
@@ -121,6 +125,8 @@ export const Handle = memo((props: HandleProps) => {
     window.clearTimeout(keys.current.rest);
     keys.current = null;
     gesture[how]();
+    // Where it had come to is not true any more.
+    if (how === "cancel") onSay("");
   };
 
   const onKeyDown = (event: React.KeyboardEvent): void => {
@@ -170,7 +176,7 @@ export const Handle = memo((props: HandleProps) => {
     [],
   );
 
-  const r = SEEN * mmPerPixel;
+  const r = (selected ? SEEN : Math.max(LEAST_SEEN, SEEN * Math.min(1, FULL_AT / mmPerPixel))) * mmPerPixel;
   return (
     <g
       className="handle"

@@ -83,7 +83,7 @@ export function Table() {
   };
 
   return (
-    <div className="table">
+    <div className="table" data-empty={places.length === 0 ? "" : undefined}>
       <svg
         ref={svg}
         className="table-sheet"

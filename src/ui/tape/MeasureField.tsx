@@ -1,5 +1,6 @@
 import { dayWords } from "../../words/terms/days";
 import { memo, useEffect, useRef, useState, type ReactNode } from "react";
+import { isOpen } from "../../core/bodies/answered";
 import type { Estimate } from "../../core/bodies/estimate";
 import type { Suspicion } from "../../core/bodies/suspicion";
 import type { MeasureName } from "../../core/measures/measure";
@@ -8,7 +9,7 @@ import { bodyOf } from "../../core/measures/tape";
 import type { Command } from "../../core/plan/commands";
 import { LIMITS } from "../../core/decisions/limits";
 import { formatLengthEntry } from "../../words/terms/length";
-import { measureNeedWords, measureRefusal, measureWords } from "../../words/measures";
+import { measureNeedWords, measureRefusal, measureServes, measureWords } from "../../words/measures";
 import {
   doubtSentence,
   feetWords,
@@ -23,6 +24,7 @@ import { useRunAll } from "../session/useRunAll";
 import { useRun, useSettledWork, useWorkStore } from "../session/useWork";
 import { Fractions } from "../fields/Fractions";
 import { LengthField } from "../fields/LengthField";
+import { ItIsRight } from "./ItIsRight";
 import { MisreadingRemedy } from "./MisreadingRemedy";
 import { today } from "../session/today";
 
@@ -57,7 +59,7 @@ export const MeasureField = memo(
     const shown = Math.min(Math.max(1, unreadTo + 1, asked === count ? count + 1 : count), LIMITS.readings);
     const words = measureWords(name);
     const said = measured === undefined ? null : readingsSentence(name, measured, unit);
-    const doubted = suspicion !== undefined && !suspicion.takenAgain;
+    const doubted = suspicion !== undefined && isOpen(suspicion);
     const misreading = doubted ? suspicion.misreading : null;
 
     const reading = (
@@ -125,8 +127,11 @@ export const MeasureField = memo(
             at === shown - 1 ? doubt : {},
           ),
         )}
-        {doubted && misreading !== null && !askedElsewhere && (
-          <MisreadingRemedy suspicion={suspicion} misreading={misreading} unit={unit} />
+        {doubted && !askedElsewhere && (
+          <p className="doubt-answers">
+            {misreading !== null && <MisreadingRemedy suspicion={suspicion} misreading={misreading} unit={unit} />}
+            <ItIsRight suspicion={suspicion} />
+          </p>
         )}
         {said !== null && (
           <p className="readings-said">
@@ -155,7 +160,7 @@ const Remove = ({ label, onClick }: { readonly label: string; readonly onClick: 
   </button>
 );
 
-/** What stands below the field: what the measure is for and the guess, or what counts in its place. Null where nothing does. */
+/** What stands below the field: what the measure serves, the guess, or what counts in its place. */
 function useHint({
   name,
   estimate,
@@ -167,7 +172,7 @@ function useHint({
   const taken = useSettledWork((work) => (measured === undefined ? undefined : work.tapes[measured.set]?.taken));
   const need = MEASURE_NEEDS[name];
   const inFeet = name === "height" && unit === "in";
-  const said: ReactNode[] = [];
+  const said: ReactNode[] = [measureServes(name)];
   if (measured === undefined) {
     if (need !== "welcome") said.push(measureNeedWords(need));
     if (inFeet) said.push("64 or 5 ft 4, as you like.");
@@ -188,8 +193,7 @@ function useHint({
     );
   }
   if (measured !== undefined && inFeet) said.push(<Fractions text={feetWords(measured.value)} />);
-  if (suspicion?.takenAgain === true) said.push(<Fractions text={doubtSentence(suspicion, unit)} />);
-  if (said.length === 0) return null;
+  if (suspicion !== undefined && !isOpen(suspicion)) said.push(<Fractions text={doubtSentence(suspicion, unit)} />);
   return said.map((part, at) => (
     <span key={at} className="measure-hint">
       {part}{" "}

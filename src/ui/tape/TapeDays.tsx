@@ -1,5 +1,5 @@
 import { dayWords } from "../../words/terms/days";
-import { useId, useRef, useState } from "react";
+import { useEffect, useId, useRef, useState } from "react";
 import { compareTapes } from "../../core/measures/compareTapes";
 import { LIMITS } from "../../core/decisions/limits";
 import { formatLength } from "../../words/terms/length";
@@ -15,10 +15,11 @@ export function TapeDays() {
   const run = useRun();
   const tapes = useSettledWork((work) => work.tapes);
   const newest = tapes[0];
+  const place = useFocusKept(tapes.length);
   if (newest === undefined) return null;
   const empty = Object.keys(newest.readings).length === 0;
   return (
-    <section className="tape-days" aria-label="Days of measuring">
+    <section ref={place} className="tape-days" aria-label="Days of measuring">
       <div className="tape-day">
         <DayField taken={newest.taken} />
         {!empty && tapes.length < LIMITS.tapes && (
@@ -38,6 +39,23 @@ export function TapeDays() {
       {tapes.length > 1 && !empty && <Compare />}
     </section>
   );
+}
+
+/** The button that began a set, or took it back, goes with it: then on to the first measure, or to beginning one again. */
+function useFocusKept(sets: number) {
+  const place = useRef<HTMLElement>(null);
+  const last = useRef(sets);
+  useEffect(() => {
+    const more = sets > last.current;
+    if (last.current === sets) return;
+    last.current = sets;
+    if (document.activeElement !== document.body) return;
+    const next = more
+      ? document.querySelector<HTMLElement>(".tape-fields input")
+      : place.current?.querySelector<HTMLElement>("button");
+    next?.focus();
+  }, [sets]);
+  return place;
 }
 
 /** A day is taken once all of it is there, and its year no longer one of long ago. */

@@ -2,6 +2,7 @@ import { PLAN_NOTE } from "./planNotePart";
 import { BODIES } from "./bodiesPart";
 import "./tape.css";
 import { useMemo, useState } from "react";
+import { isAskedElsewhere, isOpen } from "../../core/bodies/answered";
 import type { Estimates } from "../../core/bodies/estimate";
 import type { Suspicion } from "../../core/bodies/suspicion";
 import { MEASURE_NAMES, type MeasureName } from "../../core/measures/measure";
@@ -24,15 +25,6 @@ import { TapeGuidance, TapeNotes } from "./TapeGuidance";
 const FIRST: readonly MeasureName[] = ["bustGirth", "upperChestGirth", "waistGirth", "hipGirth"];
 const MORE: readonly MeasureName[] = MEASURE_NAMES.filter((name) => !FIRST.includes(name));
 
-/** Of two measures in each other's place, the question is asked beside the first. */
-function isAskedElsewhere(suspicions: readonly Suspicion[], { measure, misreading }: Suspicion): boolean {
-  if (misreading?.kind !== "swapped") return false;
-  const other = suspicions.findIndex(
-    (doubt) => doubt.measure === misreading.other && doubt.misreading?.kind === "swapped" && !doubt.takenAgain,
-  );
-  return other >= 0 && other < suspicions.findIndex((doubt) => doubt.measure === measure);
-}
-
 /** Holds the line open. */
 const NOT_YET = "\u00a0";
 const NO_ESTIMATES: Estimates = {};
@@ -41,6 +33,7 @@ const NO_SUSPICIONS: readonly Suspicion[] = [];
 export function TapeStep() {
   const [shown, setShown] = useState<MeasureName>("bustGirth");
   const tapes = useSettledWork((work) => work.tapes);
+  const trusted = useSettledWork((work) => work.trusted);
   const wearer = useSettledWork((work) => work.wearer);
   const age = useSettledWork((work) => work.age);
   const unit = useSettledWork((work) => work.unit);
@@ -49,11 +42,15 @@ export function TapeStep() {
   const model = bodies.kind === "here" ? bodies.value : null;
   const estimates = useMemo(() => model?.estimatesOf(bodyOf(tapes), age) ?? NO_ESTIMATES, [model, tapes, age]);
   const suspicions = useMemo(
-    () => model?.suspicionsOf(bodyOf(tapes), age, unit) ?? NO_SUSPICIONS,
-    [model, tapes, age, unit],
+    () => model?.suspicionsOf(bodyOf(tapes), age, unit, trusted) ?? NO_SUSPICIONS,
+    [model, tapes, age, unit, trusted],
   );
   const taken = MORE.filter((name) => body[name] !== undefined).length;
-  const doubted = suspicions.filter(({ takenAgain }) => !takenAgain).map(({ measure }) => measure);
+  const doubted = suspicions.filter(isOpen).map(({ measure }) => measure);
+  // What cannot be read, or should be looked at, must not lie out of sight.
+  const unreadMore = useSettledWork((work) =>
+    Object.keys(work.unread).some((field) => MORE.some((name) => `${field}.`.startsWith(`measure.${name}.`))),
+  );
   const doubtedMore = doubted.some((name) => MORE.includes(name));
 
   const field = (name: MeasureName) => {
@@ -76,10 +73,7 @@ export function TapeStep() {
     <>
       <header className="step-head">
         <h2>Tape</h2>
-        <p>
-          Measure over the bra you will wear, the tape snug and level, breathing easily. Type it as you read it; what
-          you take twice is surer.
-        </p>
+        <p>Measure over the bra you will wear, the tape snug and level. Taken twice is surer.</p>
       </header>
       <InventedNote />
       <TextField
@@ -94,15 +88,18 @@ export function TapeStep() {
       <TapeNotes />
       <TapeDays />
       <div className="tape-legend">
-        <p>
-          What stands in a field is <b>measured</b>: <Fractions text={onceSureWords(unit)} />. Below an empty one, in
-          pencil, stands a{" "}
-          <span className="guess">
-            <b>guess</b>
-          </span>
-          : what your other measures lead one to expect. Nine of ten bodies lie between its two figures; yours may not.
-          Nothing is cut by a guess.
-        </p>
+        <details>
+          <summary>What is measured, what is guessed</summary>
+          <p>
+            What stands in a field is <b>measured</b>: <Fractions text={onceSureWords(unit)} />. Below an empty one, in
+            pencil, stands a{" "}
+            <span className="guess">
+              <b>guess</b>
+            </span>
+            : what your other measures lead one to expect. Nine of ten bodies lie between its two figures; yours may
+            not. Nothing is cut by a guess.
+          </p>
+        </details>
         <p className="tape-state" aria-live="polite">
           {model === null
             ? NOT_YET
@@ -113,7 +110,7 @@ export function TapeStep() {
         <div className="tape-fields">
           <h3 className="tape-group">The four that a plan is made from</h3>
           {FIRST.map(field)}
-          <details className="tape-more" open={taken > 0 || doubtedMore ? true : undefined}>
+          <details className="tape-more" open={doubtedMore || unreadMore ? true : undefined}>
             <summary>
               More measures{" "}
               <span className="aside">
@@ -122,8 +119,8 @@ export function TapeStep() {
             </summary>
             <div>
               <p className="aside">
-                Not needed: without one, the plan keeps the pattern’s own proportion, not the guess. Each you take makes
-                darts and lengths more your own.
+                Not needed: without one, the plan keeps the pattern’s own figure, not the guess. What they ask for
+                stands on Fit.
               </p>
               {MORE.map(field)}
             </div>

@@ -9,8 +9,7 @@ export function InventedNote() {
   return (
     <div className="invented">
       <p>
-        <strong>This is a demonstration.</strong> The measures and the pattern are invented. Try anything: your own work
-        starts blank and this one is kept.
+        <strong>This is a demonstration,</strong> measures and pattern invented. Try anything; it is kept.
       </p>
       <button type="button" className="button main" onClick={works.startBlank}>
         Start with my own measures

@@ -1,7 +1,7 @@
 import { useEffect, useLayoutEffect, useMemo, useRef, useState, type ReactNode } from "react";
 import { useStore } from "zustand";
 import type { Work } from "../../core/decisions/work";
-import { blankPattern, blankWork } from "../../document/blank";
+import { blankWork } from "../../document/blank";
 import type { WorkSession } from "../../store/workSession";
 import { createShowing, ShowingProvider } from "../session/ofWork";
 import { WorkStoreProvider, type WorkStore } from "../session/useWork";
@@ -18,7 +18,7 @@ export interface WorkSessionProviderProps {
 export function WorkSessionProvider({ store, session, children }: WorkSessionProviderProps) {
   const { entries, binned, openId, shown, storage, isLasting, messages } = useStore(session.state);
 
-  const menuHadFocus = useRef(false);
+  const hadFocus = useRef<Focused>("none");
 
   useEffect(() => {
     // The last change must not be lost with the page, and another page may have made one while this one was away.
@@ -42,7 +42,6 @@ export function WorkSessionProvider({ store, session, children }: WorkSessionPro
 
   const actions = useMemo(
     () => ({
-      blankPattern: blankPattern(),
       open: (id: string) => {
         void session.open(id);
       },
@@ -76,7 +75,7 @@ export function WorkSessionProvider({ store, session, children }: WorkSessionPro
     <WorksProvider value={works}>
       <WorkStoreProvider value={store}>
         {/* All that the page remembers of the open work goes with it: what is in fields, what is selected, what was answered. */}
-        <Shown key={shown} menuHadFocus={menuHadFocus}>
+        <Shown key={shown} hadFocus={hadFocus}>
           {children}
         </Shown>
       </WorkStoreProvider>
@@ -85,12 +84,16 @@ export function WorkSessionProvider({ store, session, children }: WorkSessionPro
 }
 
 interface ShownProps {
-  readonly menuHadFocus: { current: boolean };
+  readonly hadFocus: { current: Focused };
   readonly children: ReactNode;
 }
 
+/** Where the focus was as a work was shown, and where it goes on to in the next one. */
+type Focused = "menu" | "step" | "none";
+const AGAIN: Readonly<Record<Focused, string | null>> = { menu: ".works > button", step: ".step", none: null };
+
 /** One showing of one work. Where the works menu has brought the next one about, the focus is at its button again. */
-function Shown({ menuHadFocus, children }: ShownProps) {
+function Shown({ hadFocus, children }: ShownProps) {
   const [showing] = useState(createShowing);
   const root = useRef<HTMLDivElement>(null);
   useEffect(() => {
@@ -98,11 +101,18 @@ function Shown({ menuHadFocus, children }: ShownProps) {
     return showing.leave;
   }, [showing]);
   useLayoutEffect(() => {
-    if (menuHadFocus.current) root.current?.querySelector<HTMLElement>(".works > button")?.focus();
+    const again = AGAIN[hadFocus.current];
+    if (again !== null) root.current?.querySelector<HTMLElement>(again)?.focus({ preventScroll: true });
     return () => {
-      menuHadFocus.current = (document.activeElement?.closest(".works") ?? null) !== null;
+      const focused = document.activeElement;
+      hadFocus.current =
+        (focused?.closest(".works") ?? null) !== null
+          ? "menu"
+          : (focused?.closest(".step") ?? null) !== null
+            ? "step"
+            : "none";
     };
-  }, [menuHadFocus]);
+  }, [hadFocus]);
   return (
     <ShowingProvider value={showing}>
       <div ref={root} className="app-root">

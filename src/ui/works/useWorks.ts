@@ -1,5 +1,4 @@
 /** What the page can do with whole works: the ones kept in this browser, and files. */
-import type { Pattern } from "../../core/decisions/pattern";
 import { createContext, useContext } from "react";
 import type { Work } from "../../core/decisions/work";
 import { invariant } from "../../core/result";
@@ -14,8 +13,6 @@ export interface Works {
   readonly isLasting: boolean | null;
   readonly openId: string;
   readonly storage: StorageState;
-  /** A pattern with nothing on its envelope yet. */
-  readonly blankPattern: Pattern;
   readonly open: (id: string) => void;
   readonly startBlank: () => void;
   readonly startDemo: (demo: Work) => void;

@@ -12,13 +12,23 @@ interface BustWords {
 interface Amounts {
   readonly spread: string;
   readonly drop: string;
+  readonly hinge: string;
 }
 
-/** The whole job: `spread` on the half, `whole` round the body, `drop` what the centre grows by in length; mm. */
-export function bustSaid(spread: Mm, whole: Mm, drop: Mm, context: Context): Said {
+/** mm. On the half, round the whole body, what the centre grows by in length; how far its hinge lies from the underarm. */
+export interface BustFigures {
+  readonly spread: Mm;
+  readonly whole: Mm;
+  readonly drop: Mm;
+  readonly hinge: Mm;
+}
+
+/** The whole job. */
+export function bustSaid({ spread, whole, drop, hinge }: BustFigures, context: Context): Said {
   const { heading, moves } = bustSteps(context.pieceName, spread, {
     spread: small(spread, context),
     drop: small(drop, context),
+    hinge: small(hinge, context),
   });
   return {
     text: `${heading} (${small(whole, context)} round the whole body).`,
@@ -55,9 +65,9 @@ function bustSteps(piece: PieceName, spread: Mm, amounts: Amounts): BustWords {
   }
 }
 
-function frontMoves(fuller: boolean, { spread, drop }: Amounts): readonly string[] {
+function frontMoves(fuller: boolean, { spread, drop, hinge }: Amounts): readonly string[] {
   const lines = [
-    "Draw a line from the middle of the waist dart up to the bust point and on to the armhole, about a third of the way up it. Draw another through the middle of the side dart to the bust point.",
+    `Draw a line from the middle of the waist dart up to the bust point and on to the armhole, ${hinge} from the underarm, measured straight. Draw another through the middle of the side dart to the bust point.`,
     "Cut the first line from the waist to the seam line of the armhole; snip the allowance to it, so that the paper hinges on the seam line. Cut the second almost to the bust point.",
   ];
   return fuller
@@ -65,13 +75,13 @@ function frontMoves(fuller: boolean, { spread, drop }: Amounts): readonly string
         ...lines,
         `Swing the side part outwards until the cut stands ${spread} open at the bust point. Turn its lower half back until the edges below stand ${spread} apart all the way to the waist. The side dart opens by itself.`,
         `The side part now hangs ${drop} lower. Cut the centre part straight across from the centre front to the bust point and lower the part below by ${drop}, so that the waist is level again.`,
-        "Stick paper behind the gaps. Mark the new bust point in the middle of the gap, and draw the armhole smooth past the hinge.",
+        "Stick paper behind the gaps. Mark the pattern’s new bust point in the middle of the gap, and draw the armhole smooth past the hinge.",
       ]
     : [
         ...lines,
         `Swing the side part inwards until it laps ${spread} over the centre part at the bust point. Turn its lower half until the lap is ${spread} all the way to the waist. The side dart closes a little by itself.`,
         `The side part now sits ${drop} higher. Fold ${drop} out of the centre part, straight across from the centre front to the bust point, so that the waist is level again.`,
-        "Mark the new bust point in the middle of the lap, and draw the armhole smooth past the hinge.",
+        "Mark the pattern’s new bust point in the middle of the lap, and draw the armhole smooth past the hinge.",
       ];
 }
 
@@ -84,7 +94,7 @@ const cupMoves = (fuller: boolean, { spread, drop }: Amounts): readonly string[]
   fuller
     ? `Swing the two parts below down about the ends of the under-bust seam until both ends of the dart's mouth lie ${drop} lower. No seam is longer. Stick paper behind.`
     : `Swing the two parts below up about the ends of the under-bust seam until both ends of the dart's mouth lie ${drop} higher. No seam is shorter.`,
-  `Mark the new bust point in the middle of the ${fuller ? "gap" : "lap"}. Draw the under-bust seam smooth into its two ends and the upper edge smooth past the hinge. The band stays as it is.`,
+  `Mark the pattern’s new bust point in the middle of the ${fuller ? "gap" : "lap"}. Draw the under-bust seam smooth into its two ends and the upper edge smooth past the hinge. The band stays as it is.`,
 ];
 
 const sideFrontMoves = (fuller: boolean, { spread }: Amounts): readonly string[] => [

@@ -2,14 +2,13 @@
 import type { DartRedraw } from "../../core/decisions/alteration";
 import type { AlterationNote, AlterationTrace } from "../../core/alterations/outcome/trace";
 import { homeOf, liesAlongBust } from "../../core/pattern/dartNames";
-import { isBasque } from "../../core/pattern/pieceGroups";
 import type { DartHome, DartRef } from "../../core/pattern/piece";
 import type { LengthUnit } from "../../core/decisions/work";
 import type { Mm } from "../../core/units";
 import { placeWords } from "../terms/darts";
 import { drawn, small, type Context, type Said } from "../terms/jobText";
 import { formatAmount } from "../terms/length";
-import { capital, centreWords, dartRefWords, dartWords } from "../terms/names";
+import { capital, centreWords, dartRefWords, dartWords, listWords } from "../terms/names";
 
 const SEAM_OF_HOME: Readonly<Record<DartHome, string>> = {
   waist: "waist seam",
@@ -63,27 +62,34 @@ export function redrawTitle(alteration: DartRedraw, unit: LengthUnit): string {
 
 type Given = AlterationTrace["given"][number];
 
-/** What a dart set free and where it goes, or what it takes and where that is let out. */
-function givenMove(given: Given, seam: string, context: Context): string {
+/** What a dart set free and where it goes, or what it takes and where that is let out: the places told have it in them. */
+function givenWords(given: Given, seam: string, context: Context): string {
   const amount = small(given.amount, context);
   const takes = given.amount > 0;
-  const bodice = !isBasque(given.piece);
+  const way = takes ? "off" : "on";
   switch (given.place) {
     case "centreSeam":
-      return `${takes ? "Take" : "Add"} ${amount} ${takes ? "off" : "on"} at the ${centreWords(given.piece)} on the ${seam}, running out to nothing at the ${bodice ? "bust" : "hip"} line.`;
+      return `${amount} ${way} at the ${centreWords(given.piece)} on the ${seam}`;
     case "sideSeam":
-      return `${takes ? "Take" : "Add"} ${amount} ${takes ? "off" : "on"} at the side seam on the ${seam}, running out smoothly.`;
+      return `${amount} ${way} at the side seam on the ${seam}`;
     case "otherDart":
-      return `${takes ? "Widen" : "Narrow"} the ${dartRefWords({ piece: given.piece, dart: "waistDart" })} by ${amount}, half at each end of its mouth.`;
+      return `${amount} ${takes ? "into" : "out of"} the ${dartRefWords({ piece: given.piece, dart: "waistDart" })}`;
     case "underarm":
-      return `${takes ? "Lower" : "Raise"} the underarm end of the side seam by ${amount}.`;
+      return `${amount} ${way} at the underarm end of the side seam`;
     case "waistEnd":
-      return `${takes ? "Raise" : "Lower"} the waist end of the side seam by ${amount}.`;
+      return `${amount} ${way} at the waist end of the side seam`;
     case "armholeEnd":
     case "neckEnd":
     case "centreEnd":
-      return `${takes ? "Take" : "Add"} ${amount} ${takes ? "off" : "on"} along the ${seam}, at the ${placeWords(given.place, given.piece)}; the seam that it meets there keeps its length.`;
+      return `${amount} ${way} along the ${seam}, at the ${placeWords(given.place, given.piece)}`;
   }
+}
+
+function givenMoves(all: readonly Given[], seam: string, context: Context): readonly string[] {
+  const given = all.filter((one) => drawn(one.amount, context));
+  if (given.length === 0) return [];
+  const words = listWords(given.map((one) => givenWords(one, seam, context)));
+  return [`In the places of this sheet already, so that the ${seam} fits: ${words}.`];
 }
 
 function noteMove(note: AlterationNote, context: Context): string | null {
@@ -94,52 +100,15 @@ function noteMove(note: AlterationNote, context: Context): string | null {
       return drawn(note.amount, context)
         ? `This takes ${small(note.amount, context)} from the garment round the bust as well.`
         : null;
-    case "legsTrued":
-      return drawn(note.amount, context)
-        ? `True the legs: each moves ${small(note.amount, context)} along itself.`
-        : null;
     case "armholeSmoothed":
       return "Draw the armhole smooth again.";
-    // A bust adjustment's own.
+    // The places told have these in them; what a bust adjustment falls short by is told with it.
+    case "legsTrued":
     case "bustShort":
     case "cupLengthened":
-      return null;
     case "centreLengthened":
-      return drawn(note.amount, context)
-        ? `The centre part is ${small(note.amount, context)} ${note.amount > 0 ? "longer" : "shorter"} after it.`
-        : null;
+      return null;
   }
-}
-
-function heldMove(alteration: DartRedraw): string[] {
-  if (alteration.kind !== "dartEnd") return [];
-  const shorter = alteration.shorten > 0;
-  if (alteration.hold === "mouth") {
-    const fuller =
-      alteration.shorten === 0
-        ? ""
-        : shorter
-          ? " The dart stands wider open, so it makes more room."
-          : " The dart closes up, so it makes less room.";
-    return [`Leave the mouth as it is and draw both legs anew to the end.${fuller}`];
-  }
-  return [
-    `Keep the angle between the legs, so that the room stays the same: the mouth becomes ${shorter ? "narrower" : "wider"}.`,
-  ];
-}
-
-function mouthMoves(alteration: DartRedraw, context: Context): string[] {
-  if (alteration.kind !== "dartMouth") return [];
-  const [first, second] = liesAlongBust(alteration.dart.dart)
-    ? (["upper", "lower"] as const)
-    : (["inner", "outer"] as const);
-  const move = (end: string, by: Mm): string[] =>
-    drawn(by, context)
-      ? [
-          `Move the ${end} end of the mouth ${small(by, context)} ${by > 0 ? "away from" : "towards"} the dart's middle.`,
-        ]
-      : [];
-  return [...move(first, alteration.inner), ...move(second, alteration.outer)];
 }
 
 function redrawAmount(alteration: DartRedraw, context: Context): string {
@@ -157,24 +126,12 @@ function redrawAmount(alteration: DartRedraw, context: Context): string {
   }
 }
 
-/** The whole job. */
+/** What is asked for and what goes with it; where the dart then lies is told where it is drawn. */
 export function redrawSaid({ given, notes }: AlterationTrace, alteration: DartRedraw, context: Context): Said {
-  const title = redrawTitle(alteration, context.unit);
-  const towards =
-    alteration.kind === "dartEnd" && drawn(alteration.shorten, context)
-      ? [
-          `Along its middle line, mark the new end ${small(alteration.shorten, context)} ${alteration.shorten > 0 ? "nearer to" : "further from"} the ${mouthSeamWords(alteration.dart)}${drawn(alteration.across, context) ? `, and from there ${small(alteration.across, context)} ${acrossWords(alteration.dart, alteration.across)}` : ""}.`,
-        ]
-      : [];
   return {
-    text: `${title}.`,
+    text: `${redrawTitle(alteration, context.unit)}.`,
     moves: [
-      ...towards,
-      ...heldMove(alteration),
-      ...mouthMoves(alteration, context),
-      ...given
-        .filter((one) => drawn(one.amount, context))
-        .map((one) => givenMove(one, mouthSeamWords(alteration.dart), context)),
+      ...givenMoves(given, mouthSeamWords(alteration.dart), context),
       ...notes.flatMap((note) => noteMove(note, context) ?? []),
     ],
     amount: redrawAmount(alteration, context),

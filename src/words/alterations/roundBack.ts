@@ -12,7 +12,7 @@ export const roundBack: FitWords = {
   more: "Let {amount} in across the shoulder blades",
   less: "Take {amount} out across the shoulder blades",
   steps: ({ amount }) => [
-    "Draw a line from the centre back straight across at the shoulder blades, to the armhole.",
+    "Draw a line from the centre back, {below} below the neck there, straight across to the armhole, square to the grain.",
     amount > 0
       ? `${CUT} Turn the upper part about that point until the gap at the centre back is {amount}, and stick paper behind it.`
       : `${CUT} Turn the upper part about that point until it laps {amount} over the lower one at the centre back; tape it down.`,

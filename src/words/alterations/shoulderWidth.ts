@@ -11,6 +11,6 @@ export const shoulderWidth: FitWords = {
     amount > 0
       ? "Stick paper to the armhole. Carry the shoulder line straight on by {amount} and mark its new end."
       : "Mark the new end of the shoulder {amount} in from the armhole, on the shoulder line.",
-    "Draw the armhole from that mark, square to the shoulder at first, smoothly into the old line by about half-way down.",
+    "Draw the armhole from that mark, square to the shoulder at first, smoothly into the old line where the armhole is hollowest.",
   ],
 };

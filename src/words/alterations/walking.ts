@@ -1,6 +1,6 @@
 /** What is to be done on a centre front about what its princess seam differs by when it is walked. */
 import { walkedBy } from "../../core/alterations/fit/whatChanged";
-import { READS_AS_NOTHING } from "../../core/tolerance";
+import { HAND_AGREEMENT } from "../../core/tolerance";
 import type { Mm } from "../../core/units";
 import type { Altered } from "./fitWords";
 
@@ -12,7 +12,7 @@ import type { Altered } from "./fitWords";
 export function walkingTold({ trace }: Altered, longer: Mm): string {
   const walk = "Walk the princess seam against the side front's";
   const by = walkedBy(trace.before, trace.after, longer);
-  if (Math.abs(by) < READS_AS_NOTHING) return `${walk}: they come out equal.`;
+  if (Math.abs(by) < HAND_AGREEMENT) return `${walk}: they come out equal.`;
   return by < 0
     ? `${walk}: the centre front is {walked} too long. Fold that out straight across at the bust line.`
     : `${walk}: the centre front is {walked} too short. Cut straight across at the bust line and let it in there.`;

@@ -1,13 +1,22 @@
 /** Darts in words: handles, figures, verdicts. */
 import type { GiveBackPlace, Hold } from "../../core/decisions/alteration";
-import { homeOf } from "../../core/pattern/dartNames";
-import type { DartName, PieceName } from "../../core/pattern/piece";
-import type { PlannedDart } from "../../core/plan/plan";
+import type { Stop } from "../../core/dart/dartEnd";
+import {
+  endFails,
+  endsAsUsual,
+  isAside,
+  type DartEndReading,
+  type JudgedDartEnd,
+} from "../../core/dart/dartEndReading";
+import { homeOf, liesAlongBust } from "../../core/pattern/dartNames";
+import type { DartName, DartRef, PieceName } from "../../core/pattern/piece";
+import type { PlannedDart, PlanGarment } from "../../core/plan/plan";
+import type { DartSetting } from "../../core/plan/setDart";
 import type { LengthUnit } from "../../core/decisions/work";
-import { READS_AS_NOTHING } from "../../core/tolerance";
+import { BUST_POINT_AGREEMENT, DART_ASIDE_USUAL, FULLNESS_NOTICED } from "../../core/tolerance";
 import { degreesFrom, type Mm, type Radians } from "../../core/units";
-import { formatAmount, formatLength } from "./length";
-import { centreWords, dartRefWords } from "./names";
+import { formatAmount, formatRound, formatLength } from "./length";
+import { centreWords, dartRefWords, listWords } from "./names";
 
 export const formatAngle = (angle: Radians): string => `${degreesFrom(angle).toFixed(1)}°`;
 
@@ -36,8 +45,12 @@ export function dartHandleLabel(
   end: "apex" | "inner" | "outer",
   unit: LengthUnit,
 ): string {
+  const where =
+    end !== "apex" || drawn.end === null
+      ? ""
+      : `, ${endAtWords(ref, drawn.end, (amount) => formatAmount(amount, unit))}`;
   return (
-    `${dartRefWords(ref)}, ${endWords(ref.dart, ref.piece, end)}. Mouth ${formatAmount(drawn.intake, unit)}, ` +
+    `${dartRefWords(ref)}, ${endWords(ref.dart, ref.piece, end)}${where}. Mouth ${formatAmount(drawn.intake, unit)}, ` +
     `angle ${formatAngle(drawn.angle)}, fullness ${formatAmount(drawn.fullness, unit)}`
   );
 }
@@ -49,10 +62,14 @@ export const discSentence = (
 ): string =>
   `${formatAngle(angle)} between legs of ${formatLength(leg, unit)} stands ${formatAmount(height, unit)} high`;
 
+const BY_SIGHT = { pointed: "pointed", right: "right", flat: "too flat" } as const;
+
 /** How the dart as drawn compares with the one the wearer's cup asks for. */
-export function verdictSentence({ verdict, drawn, wanted }: PlannedDart, unit: LengthUnit): string {
+export function verdictSentence({ verdict, bySight, drawn, wanted }: PlannedDart, unit: LengthUnit): string {
   if (wanted === null) return "It serves no bust; it is held against what is printed.";
   const by = drawn.fullness - wanted.fullness;
+  if (bySight !== null && Math.abs(by) > FULLNESS_NOTICED)
+    return `As you took it from the toile, where it came out ${BY_SIGHT[bySight]}: ${formatAmount(Math.abs(by), unit)} ${by > 0 ? "fuller" : "less full"} than your cup asks.`;
   switch (verdict) {
     case "asWanted":
       return formatAmount(by, unit) === formatAmount(0, unit)
@@ -65,15 +82,69 @@ export function verdictSentence({ verdict, drawn, wanted }: PlannedDart, unit: L
   }
 }
 
-/** Where a dart ends against the bust point. */
-export function stopSentence({ drawn, usualStop, beyondBustPoint }: PlannedDart, unit: LengthUnit): string | null {
-  const { apexToBustPoint: short } = drawn;
-  if (short === null || usualStop === null) return null;
-  const usual = `${formatAmount(usualStop.least, unit)} to ${formatAmount(usualStop.most, unit)} short is usual (common practice)`;
-  return beyondBustPoint
-    ? `It ends ${formatAmount(-short, unit)} past the bust point: shorten it. ${usual}.`
-    : `It ends ${formatAmount(short, unit)} short of the bust point; ${usual}.`;
+/**
+ * "12 mm short of the bust point, which lies 14 mm above its line": where a dart ends, and to which side of the line it points
+ * along the bust point lies, where that is out of the usual.
+ */
+export function endAtWords(
+  dart: DartRef,
+  { along, across }: DartEndReading,
+  format: (amount: Mm) => string,
+  point = "the bust point",
+): string {
+  const where = `${format(Math.abs(along))} ${along < 0 ? "past" : "short of"} ${point}`;
+  return isAside(across) ? `${where}, which lies ${format(Math.abs(across))} ${besideWords(dart, across)}` : where;
 }
+
+/** To which side of a dart's line a point lies, in the wearer's terms. */
+export function besideWords({ piece, dart }: DartRef, across: Mm): string {
+  if (liesAlongBust(dart)) return `${across > 0 ? "above" : "below"} its line`;
+  return `nearer the ${across > 0 ? centreWords(piece) : "side"} than its line`;
+}
+
+/** "9 mm above": where the bust point lies beside a dart's line, in a cell of a table. */
+export function besideCell({ piece, dart }: DartRef, across: Mm, unit: LengthUnit): string {
+  const amount = formatAmount(Math.abs(across), unit);
+  if (amount === formatAmount(0, unit)) return "on it";
+  if (liesAlongBust(dart)) return `${amount} ${across > 0 ? "above" : "below"}`;
+  return `${amount} to the ${across > 0 ? centreWords(piece) : "side"}`;
+}
+
+/** What is usual for a dart's end, as far as it is out of it. */
+function usualEndWords(usualStop: Stop, { along, across }: JudgedDartEnd, unit: LengthUnit): string {
+  const stop = `${formatRound(usualStop.least, unit)} to ${formatRound(usualStop.most, unit)} short`;
+  const aside = `${formatRound(DART_ASIDE_USUAL, unit)} beside at the most`;
+  const parts = [...(along !== "usual" || across === "usual" ? [stop] : []), ...(across === "usual" ? [] : [aside])];
+  return `${parts.join(" and ")} is usual (common practice)`;
+}
+
+/** Where a dart ends against the bust point. */
+export function stopSentence({ ref, drawn, usualStop, endJudged }: PlannedDart, unit: LengthUnit): string | null {
+  if (drawn.end === null || usualStop === null || endJudged === null) return null;
+  const where = endAtWords(ref, drawn.end, (amount) => formatAmount(amount, unit));
+  const usual = usualEndWords(usualStop, endJudged, unit);
+  return endJudged.along === "past" ? `It ends ${where}: shorten it. ${usual}.` : `It ends ${where}; ${usual}.`;
+}
+
+/** "Your bust point is 21 mm lower and 18 mm nearer the centre front than the pattern's"; null where the two agree as a tape can tell. */
+export function ownBustPointSentence(
+  { own, printed }: PlanGarment["bustPoint"],
+  { piece }: DartRef,
+  unit: LengthUnit,
+): string | null {
+  if (own === null || Math.hypot(own.x - printed.x, own.y - printed.y) <= BUST_POINT_AGREEMENT) return null;
+  const amount = (value: Mm): string => formatAmount(Math.abs(value), unit);
+  const [aside, down] = [own.x - printed.x, own.y - printed.y];
+  const moves = [
+    ...(amount(down) === amount(0) ? [] : [`${amount(down)} ${down > 0 ? "lower" : "higher"}`]),
+    ...(amount(aside) === amount(0) ? [] : [`${amount(aside)} nearer the ${aside > 0 ? "side" : centreWords(piece)}`]),
+  ];
+  return `Your bust point is ${listWords(moves)} than the pattern's.`;
+}
+
+/** The one tap that sets a dart as it should be. */
+export const settingWords = ({ what }: DartSetting): string =>
+  what === "cup" ? "Set it as your cup asks" : "Set its end where it is usual";
 
 /** Past this a single dart stands off as a point and its cap cannot be pressed flat (common practice, no source). */
 const DEEP_DART_DEGREES = 45;
@@ -84,14 +155,14 @@ export const deepNote = ({ ref, drawn }: PlannedDart): string | null =>
     ? null
     : `The ${dartRefWords(ref)} is ${formatAngle(drawn.angle)} wide, deep for a single dart (common practice, no source): sew a trial first, and think of sharing it between two.`;
 
-/** For paper: said only of a dart that stops out of the usual; one past the bust point is a check that fails. */
-export function stopNote({ ref, drawn, usualStop, beyondBustPoint }: PlannedDart, unit: LengthUnit): string | null {
-  const { apexToBustPoint: short } = drawn;
-  if (short === null || usualStop === null || beyondBustPoint) return null;
-  if (short > usualStop.least - READS_AS_NOTHING && short < usualStop.most + READS_AS_NOTHING) return null;
+/** For paper: said only of a dart that ends out of the usual; what fails a check is said there. */
+export function stopNote({ ref, drawn, usualStop, endJudged }: PlannedDart, unit: LengthUnit): string | null {
+  if (drawn.end === null || usualStop === null || endJudged === null) return null;
+  if (endsAsUsual(endJudged) || endFails(endJudged)) return null;
+  const where = endAtWords(ref, drawn.end, (amount) => formatAmount(amount, unit));
   return (
-    `The ${dartRefWords(ref)} ends ${formatAmount(short, unit)} short of the bust point; ${formatAmount(usualStop.least, unit)} to ` +
-    `${formatAmount(usualStop.most, unit)} is usual (common practice). Try the end at that point on a trial, or move it on Darts.`
+    `The ${dartRefWords(ref)} ends ${where}; ${usualEndWords(usualStop, endJudged, unit)}. ` +
+    "Try the end at that point on a trial, or move it on Darts."
   );
 }
 

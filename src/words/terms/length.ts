@@ -53,6 +53,14 @@ export function formatMost(mm: Mm, unit: TypedUnit): string {
   return formatAmount(Math.max(0, Math.floor((Math.abs(mm) - room) / step)) * step, unit);
 }
 
+/** The least that will do, rounded up, so that it does just as it is told. */
+export function formatLeast(mm: Mm, unit: TypedUnit): string {
+  const step = markingStep(unit);
+  // Sixteenths of an inch may read back a little shorter.
+  const room = unit === "in" ? READ_BACK : 0;
+  return formatAmount(Math.ceil((Math.max(0, mm) + room) / step) * step, unit);
+}
+
 /** A small amount with its sign always shown: "+8 mm", "−5/16 in". */
 export function formatSigned(mm: Mm, unit: TypedUnit): string {
   const text = formatAmount(mm, unit);

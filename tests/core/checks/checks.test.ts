@@ -5,15 +5,17 @@ import type { CheckName, CheckResult } from "../../../src/core/checks/check";
 import type { CheckContext } from "../../../src/core/checks/context";
 import { shift } from "../../../src/core/geometry/point";
 import { pointOf, type Piece, type PointName } from "../../../src/core/pattern/piece";
+import { setOf } from "../../../src/core/pattern/pieceSet";
 import type { Plan } from "../../../src/core/plan/plan";
 import { invariant } from "../../../src/core/result";
-import { clothCorners, lengthOnCloth, polygonOf, seamByBezierJs } from "../../support/independent";
+import { seamByBezierJs } from "../../support/independent";
 import { planOf, testWork } from "../../support/works";
 
 const plan = planOf(testWork);
 
 const contextOf = ({ left: { pieces, levels, darts, alterations } }: Plan): CheckContext => ({
-  pieces: Object.fromEntries(pieces.map((piece) => [piece.name, piece])),
+  pieces: setOf(pieces),
+  halves: [setOf(pieces), setOf(pieces)],
   levels,
   darts,
   alterations,
@@ -53,7 +55,12 @@ const FAULTS: Readonly<Record<CheckName, CheckContext>> = {
   },
   dartEndShortOfBustPoint: {
     ...sound,
-    darts: [{ ...sideDart, drawn: { ...sideDart.drawn, apexToBustPoint: -3 } }, ...otherDarts],
+    darts: [{ ...sideDart, drawn: { ...sideDart.drawn, end: { along: -3, across: 0 } } }, ...otherDarts],
+  },
+  // At the usual distance along, an inch and more to the side.
+  dartPointsAtBustPoint: {
+    ...sound,
+    darts: [{ ...sideDart, drawn: { ...sideDart.drawn, end: { along: 30, across: -26 } } }, ...otherDarts],
   },
   cornersSquare: withFront(moved(front, "centreWaist", 4, 0)),
   joinedCornersStraight: withFront(moved(front, "shoulderTip", 0, 12)),
@@ -125,8 +132,24 @@ describe("the numbers of the planted faults", () => {
       expected: 10,
       ok: false,
     });
-    const far = { ...sound, darts: [{ ...sideDart, drawn: { ...sideDart.drawn, apexToBustPoint: 61 } }] };
+    const far = { ...sound, darts: [{ ...sideDart, drawn: { ...sideDart.drawn, end: { along: 61, across: 0 } } }] };
     expect(CHECKS.dartEndShortOfBustPoint(far)).toMatchObject([{ measured: 61, expected: 60, ok: false }]);
+  });
+
+  it("dartEndShortOfBustPoint: 22 mm beside the bust point and level with it is not short of it at all", () => {
+    const beside = { ...sound, darts: [{ ...sideDart, drawn: { ...sideDart.drawn, end: { along: 0, across: 22 } } }] };
+    expect(CHECKS.dartEndShortOfBustPoint(beside)).toMatchObject([{ measured: 0, expected: 10, ok: false }]);
+  });
+
+  it("dartPointsAtBustPoint: 26 mm below its line, where 25 to either side is the most", () => {
+    expect(CHECKS.dartPointsAtBustPoint(FAULTS.dartPointsAtBustPoint)[0]).toMatchObject({
+      measured: -26,
+      expected: 0,
+      tolerance: 25,
+      ok: false,
+    });
+    const near = { ...sound, darts: [{ ...sideDart, drawn: { ...sideDart.drawn, end: { along: 30, across: 25 } } }] };
+    expect(CHECKS.dartPointsAtBustPoint(near)).toMatchObject([{ ok: true }]);
   });
 
   it("cornersSquare: the centre line slants by 4 mm over its length, and so does the corner", () => {
@@ -183,19 +206,16 @@ describe("the numbers of the planted faults", () => {
     expect(side.ok).toBe(holds);
   });
 
-  it("openingPasses: twice the half widths of the basque 20 mm down, by flatten-js, for the hip's 1034 or 905 and 60", () => {
-    const widths = (["frontBasque", "backBasque"] as const).map((name) =>
-      lengthOnCloth(
-        polygonOf(clothCorners(invariant(sound.pieces[name], name))),
-        { x: -200, y: 20 },
-        { x: 700, y: 20 },
-      ),
+  it("openingPasses: the waist by bezier-js and twice the 20 mm below it, for the hip's 1034 and 20 or 905 and 60", () => {
+    const waist = (["frontBasque", "backBasque"] as const).reduce(
+      (sum, name) => sum + 2 * seamByBezierJs(invariant(sound.pieces[name], name), "waist"),
+      0,
     );
     const bad = invariant(
       CHECKS.openingPasses(FAULTS.openingPasses).find(({ ok }) => !ok),
       "opening",
     );
-    expect(bad.measured).toBeCloseTo(2 * widths.reduce((a, b) => a + b, 0), 1);
+    expect(bad.measured).toBeCloseTo(waist + 40, 1);
     expect(bad.expected).toBe(965);
   });
 

@@ -165,6 +165,48 @@ function densely({ curve: { a, b, curve } }: Stretch): readonly Place[] {
   return Array.from({ length: count + 1 }, (_, i) => bezier.get(i / count));
 }
 
+/** Which darts lie down when folded; all others lie to the centre (common practice, no source). */
+const FOLDED_DOWN: ReadonlySet<string> = new Set(["side", "french", "centre", "armhole"]);
+
+/**
+ * Where the cutting line over a dart, folded as the dart is, lies less than its allowance outside the seam that it is
+ * caught in: nowhere. The half beside the leg that it is folded onto is turned over that leg, the other half over the
+ * dart's middle first.
+ */
+function foldedShort(
+  piece: Piece,
+  { name, seam, inner, outer, apex, gathered }: Piece["darts"][number],
+  stretches: readonly Stretch[],
+  ring: readonly Place[],
+): readonly string[] {
+  if (gathered === true) return [];
+  const at = (point: PointName): Place => piece.points[point]?.at ?? { x: NaN, y: NaN };
+  const isDown = [...FOLDED_DOWN].some((home) => name.startsWith(home));
+  const [end, onto, other] = isDown ? [at(apex), at(outer), at(inner)] : [at(apex), at(inner), at(outer)];
+  const middle = { x: (onto.x + other.x) / 2, y: (onto.y + other.y) / 2 };
+  const sewn = stretches.filter((one) => one.seam === seam && !one.cap && !one.fold);
+  const allowance = Math.min(...sewn.map((one) => one.allowance));
+  const line = sewn.flatMap(densely);
+  const inside = stitchOf(stretches);
+  const way = (p: Place): number => Math.atan2(p.y - end.y, p.x - end.x);
+  const turn = (from: number, to: number): number => Math.atan2(Math.sin(to - from), Math.cos(to - from));
+  const half = turn(way(onto), way(middle));
+  const beyond = Math.hypot(middle.x - end.x, middle.y - end.y) * 0.9;
+  return ring.flatMap((p) => {
+    const share = turn(way(onto), way(p)) / half;
+    // What lies between the legs, with a hair left out at either leg.
+    if (!(share > 0.02 && share < 1.98) || Math.hypot(p.x - end.x, p.y - end.y) < beyond) return [];
+    const folded = mirrored(share > 1 ? mirrored(p, end, middle) : p, end, onto);
+    const off = distanceTo(line, folded);
+    const isShort = off < allowance - 0.1 || (off < 40 && inside.contains(new Point(folded.x, folded.y)));
+    return isShort ? [`${piece.name} ${name}: folded, ${off} outside for ${allowance}`] : [];
+  });
+}
+
+/** Inside of the stitch line, the caps of darts left out: straight across their mouths. */
+const stitchOf = (stretches: readonly Stretch[]) =>
+  polygonOf(stretches.filter(({ cap }) => !cap).flatMap((one) => densely(one).slice(0, -1)));
+
 const anyAllowances = fc.record({
   side: anyAmount(6, 25),
   waist: anyAmount(6, 25),
@@ -216,6 +258,7 @@ describe.each(STYLE_NAMES)("cutting lines of any plan, %s", (style) => {
             if (!polygon.contains(new Point(p.x, p.y)) && distanceTo(cutting, p) > 0.2 && distanceTo(centre, p) > 1)
               found.push(`${piece.name}: ${p.x}, ${p.y} is cut off`);
           }
+          found.push(...piece.darts.flatMap((dart) => foldedShort(piece, dart, stretches, onRing(cutting))));
           return found;
         });
         expect(faults).toEqual([]);
@@ -310,5 +353,48 @@ describe("the cutting line across a dart", () => {
         .map(({ y }) => y)
         .toSorted((a, b) => a - b),
     ).toEqual([-15, 115]);
+  });
+});
+
+describe("the cutting line across a dart in a seam that bends", () => {
+  // The seam is a circle about the dart's end: folded anywhere it lies on itself, and so does all that is parallel to it.
+  const [radius, half, reach] = [66, (31 * Math.PI) / 180, (50 * Math.PI) / 180];
+  const onCircle = (angle: number) => piecePoint(100 + radius * Math.sin(angle), radius * Math.cos(angle));
+  // A cubic whose controls lie 4/3 tan(a/4) of the radius along its tangents is a circle to within 0.03 %.
+  const arc = (from: number, to: number) => {
+    const [a, b] = [onCircle(from), onCircle(to)];
+    const k = (4 / 3) * Math.tan((to - from) / 4) * radius;
+    return {
+      c1: piecePoint(a.x + k * Math.cos(from), a.y - k * Math.sin(from)),
+      c2: piecePoint(b.x - k * Math.cos(to), b.y + k * Math.sin(to)),
+    };
+  };
+  const round: Piece = {
+    ...darted,
+    points: {
+      centreNeck: named(-20, -80),
+      underarm: named(220, -80),
+      sideWaist: { ...named(0, 0), at: onCircle(half + reach) },
+      waistDartOuter: { ...named(0, 0), at: onCircle(half) },
+      waistDartInner: { ...named(0, 0), at: onCircle(-half) },
+      waistDartApex: named(100, 0),
+      centreWaist: { ...named(0, 0), at: onCircle(-half - reach) },
+    },
+    edges: darted.edges.map((edge) =>
+      edge.from === "sideWaist"
+        ? { ...edge, curve: arc(half + reach, half) }
+        : edge.from === "waistDartInner"
+          ? { ...edge, curve: arc(-half, -half - reach) }
+          : edge,
+    ),
+    centreOnFold: false,
+  };
+
+  it("keeps the allowance all the way over a fold of 62 degrees", () => {
+    const over = onRing(places(cuttingLine(stretchesOf(round, { waist: 6 })))).filter(
+      ({ x, y }) => y > 0 && Math.abs(Math.atan2(x - 100, y)) < half,
+    );
+    expect(over.length).toBeGreaterThan(100);
+    for (const { x, y } of over) expect(Math.abs(Math.hypot(x - 100, y) - (radius + 6))).toBeLessThan(0.05);
   });
 });

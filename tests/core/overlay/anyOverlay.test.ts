@@ -10,7 +10,7 @@ import { Bezier } from "bezier-js";
 import * as fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { fitOf } from "../../../src/core/alterations/fit/index";
-import { dartCap } from "../../../src/core/dart/dartCap";
+import { dartCapOf } from "../../../src/core/dart/dartCap";
 import { legsOf } from "../../../src/core/dart/bowedLegs";
 import type { EdgeCurve } from "../../../src/core/geometry/edgeCurve";
 import { tapesOf } from "../../../src/core/measures/tape";
@@ -82,12 +82,11 @@ const seamsOf = (piece: Piece) =>
     }));
 
 const capsOf = (piece: Piece) =>
-  piece.darts.flatMap(({ name, seam }) => {
-    const cap = dartCap(piece, name);
-    return cap
-      .slice(1)
-      .flatMap((b, index) => cap.slice(index, index + 1).map((a) => ({ seam, curve: { a, b, curve: null } })));
-  });
+  piece.darts.flatMap(({ name, seam }) =>
+    dartCapOf(piece, name)
+      .halves.flat()
+      .map((curve) => ({ seam, curve })),
+  );
 
 const legsIn = (piece: Piece) =>
   piece.darts

@@ -38,8 +38,9 @@ function waistDue({ ledger, levels }: Plan): number {
   );
   const letOut = ledger.map(({ what, outcome }) => {
     if (!outcome.ok || what.kind !== "alteration" || what.alteration.kind !== "fit") return 0;
-    const { fit, amount, half } = what.alteration;
-    return fit === "sideSeamWaist" ? amount * (half === undefined ? 1 : 1 / 2) : 0;
+    // On one half alone it is what that half is let out by, and so the whole waist.
+    const { fit, amount } = what.alteration;
+    return fit === "sideSeamWaist" ? amount : 0;
   });
   return letOut.reduce((sum, one) => sum + one, body + ease);
 }

@@ -1,10 +1,10 @@
-import type { Alteration, DartEndAlteration, Half } from "../../../src/core/decisions/alteration";
+import type { Alteration, DartEndAlteration, DartRedraw, Half } from "../../../src/core/decisions/alteration";
 import { measuresOf, tapesOf } from "../../../src/core/measures/tape";
 import * as fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { MEASURE_NAMES } from "../../../src/core/measures/measure";
 import { applyCommand, type Command } from "../../../src/core/plan/commands";
-import type { SeenAtDart } from "../../../src/core/decisions/seenAtDart";
+import { answeredOf, redrawsOf, type DartAnswerKey, type SeenAtDart } from "../../../src/core/decisions/seenAtDart";
 import { DART_NAMES } from "../../../src/core/pattern/dartNames";
 import type { DartRef } from "../../../src/core/pattern/piece";
 import { PIECE_ORDER } from "../../../src/core/pattern/pieceSet";
@@ -75,7 +75,15 @@ const CASES: readonly (readonly [Command, Work])[] = [
     {
       ...sampleWork,
       seen: [
-        { piece: "front", dart: "sideDart", half: "right", pastBustPoint: 12, tooFarToSide: -4, pointed: "pointed" },
+        {
+          piece: "front",
+          dart: "sideDart",
+          half: "right",
+          pastBustPoint: 12,
+          tooFarToSide: -4,
+          pointed: "pointed",
+          sewn: redrawsOf(sampleWork.alterations, end.dart),
+        },
       ],
     },
   ],
@@ -106,6 +114,10 @@ const CASES: readonly (readonly [Command, Work])[] = [
   [
     { kind: "setAge", age: 47 },
     { ...sampleWork, age: 47 },
+  ],
+  [
+    { kind: "setTrusted", measure: "bustGirth", value: 930 },
+    { ...sampleWork, trusted: { bustGirth: 930 } },
   ],
   [{ kind: "setPatternName", name: "Another" }, patternWith({ name: "Another" })],
   [{ kind: "setSizes", sizes: [size] }, chartWith({ sizes: [size] })],
@@ -372,6 +384,7 @@ describe("what no work can hold", () => {
       }),
       fc.record({ kind: of("newTape"), taken: fc.oneof(day, text) }),
       fc.record({ kind: of("removeTape"), set: fc.integer({ min: 0, max: 3 }) }),
+      fc.record({ kind: of("setTrusted"), measure: fc.constantFrom(...MEASURE_NAMES), value: fc.option(wild) }),
       fc.record({ kind: of("setAge"), age: fc.option(wild) }),
       fc.record({ kind: of("setPatternName"), name: text }),
       fc.record({
@@ -498,6 +511,7 @@ describe("the wearer's name", () => {
 describe("what is seen of darts", () => {
   const waist: DartRef = { piece: "front", dart: "waistDart" };
   const seen: SeenAtDart = { pastBustPoint: 10, tooFarToSide: 0, pointed: "right" };
+  const sewn = redrawsOf(sampleWork.alterations, waist);
   const see = (dart: DartRef, half: Half, what: SeenAtDart | null): Command => ({
     kind: "setSeen",
     dart,
@@ -527,7 +541,7 @@ describe("what is seen of darts", () => {
   it("is taken back one by one, and with the last of it the list", () => {
     const two = run(sampleWork, see(waist, "left", seen), see(waist, "right", seen));
     const one = run(two, see(waist, "left", null));
-    expect(one.seen).toEqual([{ ...waist, half: "right", ...seen }]);
+    expect(one.seen).toEqual([{ ...waist, half: "right", ...seen, sewn }]);
     expect(applyCommand(one, see(waist, "left", null))).toBe(one);
     expect(run(one, see(waist, "right", null))).toStrictEqual(sampleWork);
   });
@@ -537,7 +551,7 @@ describe("what is seen of darts", () => {
       expect(applyCommand(sampleWork, see(waist, "left", { ...seen, pastBustPoint: wrong }))).toBe(sampleWork);
     const more = { ...waist, half: "right", note: "x" };
     expect(run(sampleWork, see(more, "left", { ...seen, ...more })).seen).toStrictEqual([
-      { ...waist, half: "left", ...seen },
+      { ...waist, half: "left", ...seen, sewn },
     ]);
   });
 
@@ -554,7 +568,98 @@ describe("what is seen of darts", () => {
       half: "left",
       ...seen,
       pointed: "flat",
+      sewn: redrawsOf(sampleWork.alterations, { piece: "front", dart: "sideDart" }),
     });
+  });
+
+  describe("with an answer taken", () => {
+    const redraw = (shorten: number): DartRedraw => ({
+      kind: "dartEnd",
+      id: "dartEnd-front-waistDart",
+      dart: waist,
+      shorten,
+      across: 0,
+      hold: "mouth",
+      giveBack: {},
+    });
+    const take = (answer: DartAnswerKey, shorten: number): Command => ({
+      kind: "takeAnswer",
+      dart: waist,
+      half: "left",
+      seen,
+      answer,
+      alterations: [redraw(shorten)],
+    });
+    const toile = run(sampleWork, { kind: "putAlteration", alteration: redraw(5) });
+    const own = (work: Work): readonly Alteration[] => work.alterations.filter((a) => a.id === redraw(0).id);
+
+    it("keeps what was seen, the redraws the toile was sewn with, and which was taken", () => {
+      const taken = run(toile, take("sideSeam", 40));
+      expect(own(taken)).toEqual([redraw(40)]);
+      expect(taken.seen).toEqual([
+        { ...waist, half: "left", ...seen, sewn: [redraw(5)], taken: { answer: "sideSeam", redraws: [redraw(40)] } },
+      ]);
+    });
+
+    it("twice is once, and another one after it is that one alone", () => {
+      const taken = run(toile, take("sideSeam", 40));
+      expect(run(taken, take("sideSeam", 40))).toBe(taken);
+      expect(run(taken, take("underarm", 30))).toEqual(run(toile, take("underarm", 30)));
+    });
+
+    it("stands until the dart is redrawn otherwise, or another thing is seen; what was seen stays", () => {
+      const taken = run(toile, take("sideSeam", 40));
+      expect(answeredOf(taken, waist, "left")?.taken?.answer).toBe("sideSeam");
+      // A dart is redrawn alike on both halves.
+      expect(answeredOf(taken, waist, "right")?.taken?.answer).toBe("sideSeam");
+      const moved = run(taken, { kind: "putAlteration", alteration: redraw(41) });
+      expect(answeredOf(moved, waist, "left")).toBeNull();
+      expect(moved.seen?.[0]).toMatchObject({ ...seen, sewn: [redraw(5)] });
+      const again = run(taken, see(waist, "left", { ...seen, pastBustPoint: 12 }));
+      expect(answeredOf(again, waist, "left")).toBeNull();
+      expect(again.seen?.[0]).toEqual({ ...waist, half: "left", ...seen, pastBustPoint: 12, sewn: [redraw(5)] });
+    });
+  });
+});
+
+describe("what the pattern says of lengths", () => {
+  const put = (work: Work, size: string | null, value: number | null): Work =>
+    applyCommand(work, { kind: "setPrintedLength", measure: "acrossBack", size, value });
+  const said = (work: Work): unknown => work.pattern.lengths;
+
+  it("is put for all sizes or for one, and taken out again without a trace", () => {
+    const all = put(sampleWork, null, 345);
+    const both = put(all, "12", 350);
+    expect(said(both)).toEqual({ acrossBack: { all: 345, bySize: { "12": 350 } } });
+    expect(said(put(both, null, null))).toEqual({ acrossBack: { bySize: { "12": 350 } } });
+    expect(said(put(both, "12", null))).toEqual(said(all));
+    expect(put(all, null, null)).toEqual(sampleWork);
+    expect(put(both, "12", 350)).toBe(both);
+  });
+
+  it("goes with the labels of the chart", () => {
+    const work = put(put(sampleWork, "12", 350), "14", 360);
+    const { sizes } = work.pattern.chart;
+    const renamed = sizes.map((row) => (row.label === "12" ? { ...row, label: "M" } : row));
+    expect(said(applyCommand(work, { kind: "setSizes", sizes: renamed }))).toEqual({
+      acrossBack: { bySize: { M: 350, "14": 360 } },
+    });
+    const without = sizes.filter(({ label }) => label !== "12");
+    expect(said(applyCommand(work, { kind: "setSizes", sizes: without }))).toEqual({
+      acrossBack: { bySize: { "14": 360 } },
+    });
+    expect(said(applyCommand(work, { kind: "setSizes", sizes: [] }))).toBeUndefined();
+    expect(said(applyCommand(work, { kind: "setSizes", sizes: sizes.toReversed() }))).toEqual(said(work));
+  });
+
+  it("keeps within what a work can hold", () => {
+    const full = Array.from({ length: LIMITS.rows + 5 }, (_, at) => `size ${at}`).reduce(
+      (work, label) => put(work, label, 350),
+      sampleWork,
+    );
+    expect(Object.keys(full.pattern.lengths?.acrossBack?.bySize ?? {})).toHaveLength(LIMITS.rows);
+    expect(put(sampleWork, "x".repeat(LIMITS.text + 1), 350)).toBe(sampleWork);
+    expect(put(sampleWork, null, 2 * LIMITS.length)).toBe(sampleWork);
   });
 });
 
@@ -726,8 +831,9 @@ describe("a command that changes nothing", () => {
   it("is none that changes a single figure or text of what is there, and that alone is changed", () => {
     fc.assert(
       fc.property(anyWork, anyAlteration, fc.nat(150), fc.boolean(), (some, alteration, at, isGone) => {
-        // Picks of lines go with the chart; that is asked by itself.
-        const work: Work = { ...some, picks: {}, alterations: [alteration] };
+        // Picks of lines, and figures of a size, go with the chart; that is asked by itself.
+        const { lengths: _gone, ...pattern } = some.pattern;
+        const work: Work = { ...some, pattern, picks: {}, alterations: [alteration] };
         const another = withAnotherLeaf(work, at, isGone);
         fc.pre(another.alterations.every((put) => isOnTheSame(put, alteration)));
         const pairs = [

@@ -63,6 +63,7 @@ function linesOn(plan: Plan, half: PlanHalf): readonly Line[] {
       // Beyond the printed sizes the last two lines carry on.
       const lower = Math.min(Math.max(Math.floor(found.size), 0), labels.length - 2);
       const printed = pieceIn(sizes[lower] ?? [], traced.name);
+      const next = pieceIn(sizes[lower + 1] ?? [], traced.name);
       const blended = invariant(pieceIn(plan.blended, traced.name), traced.name);
       // A front that a seam made two pieces of has its side on the outer one.
       const after = pieceIn(half.pieces, traced.name) ?? invariant(pieceIn(half.pieces, "sideFront"), "side front");
@@ -73,7 +74,10 @@ function linesOn(plan: Plan, half: PlanHalf): readonly Line[] {
           level,
           between: labels.slice(lower, lower + 2),
           figures: [
-            found.size - lower,
+            // The piece's own share: a band whose dart is shut does not carry the frame's.
+            printed === undefined || next === undefined
+              ? found.size - lower
+              : (xOf(traced, level) - xOf(printed, level)) / (xOf(next, level) - xOf(printed, level)),
             printed === undefined ? 0 : xOf(traced, level) - xOf(printed, level),
             xOf(after, level) - x,
             x,

@@ -19,7 +19,7 @@ const waistDart = (work: Work) => dartIn(planOf(work), "front", "waistDart");
 
 describe("a dart's verdict", () => {
   it("is as wanted on a plan without slips or a bust to alter", () => {
-    expect(waistDart(withAlterations())).toMatchObject({ verdict: "asWanted", beyondBustPoint: false });
+    expect(waistDart(withAlterations())).toMatchObject({ verdict: "asWanted", endJudged: { along: "usual" } });
   });
 
   // The mouth held, a shorter dart is wider in angle and so fuller; a longer one the other way about.
@@ -57,12 +57,12 @@ describe("a dart's verdict", () => {
     if (own === null) throw new Error("no bust point");
     const past = planOf(withAlterations(endOf(-60)));
     const dart = dartIn(past, "front", "waistDart");
-    expect(before.drawn.apexToBustPoint).toBeGreaterThan(0);
-    expect(dart.beyondBustPoint).toBe(true);
-    expect(dart.drawn.apexToBustPoint).toBeCloseTo(
-      -Math.hypot(dart.drawn.apex.x - own.x, dart.drawn.apex.y - own.y),
-      9,
-    );
+    expect(before.drawn.end?.along).toBeGreaterThan(0);
+    expect(dart.endJudged?.along).toBe("past");
+    // By Pythagoras, whichever way the axis runs.
+    const { along, across } = dart.drawn.end ?? { along: NaN, across: NaN };
+    expect(along).toBeLessThan(0);
+    expect(Math.hypot(along, across)).toBeCloseTo(Math.hypot(dart.drawn.apex.x - own.x, dart.drawn.apex.y - own.y), 9);
     expect(dart.drawn.apex.y).toBeLessThan(own.y);
     expect(
       past.checks.find(({ name, dart: which }) => name === "dartEndShortOfBustPoint" && which === "waistDart"),

@@ -110,7 +110,7 @@ describe("choosing a dart", () => {
     expect(screen.getByRole("heading", { name: "Back waist dart" })).toBeDefined();
     // A back dart serves no bust: nothing is asked of it, and it has no distance to the bust point.
     expect(screen.queryByRole("columnheader", { name: "your cup asks" })).toBeNull();
-    expect(screen.queryByRole("row", { name: /^To the bust point/ })).toBeNull();
+    expect(screen.queryByRole("row", { name: /^Short of the bust point/ })).toBeNull();
   });
 
   it("warns of a dart that runs past the bust point", async () => {

@@ -1,6 +1,8 @@
 /** The Fit step: found by what is seen, set, refused, on one half, taken out. */
 import { act, fireEvent, screen, within } from "@testing-library/react";
 import { describe, expect, it } from "vitest";
+import type { Alteration } from "../../../src/core/decisions/alteration";
+import { demoWorks } from "../../../src/document/demo";
 import { undo } from "../../../src/store/workStore";
 import { FitStep } from "../../../src/ui/fit/FitStep";
 import { testWork, withAlterations } from "../../support/works";
@@ -26,7 +28,7 @@ describe("Fit", () => {
     await renderWork(<FitStep />, testWork);
     expect(face(/^Bodice length below the bust/).textContent).toMatch(/folds lie across above the waist/);
     const headings = screen.getAllByRole("heading", { level: 3 }).map((heading) => heading.textContent);
-    expect(headings[0]).toBe("Length");
+    expect(headings.slice(0, 2)).toEqual(["From your measures", "Length"]);
     expect(headings).toContain("Widths");
     expect(headings).not.toContain("In use");
   });
@@ -46,7 +48,9 @@ describe("Fit", () => {
 
   it("names what this style has no place for, and does not offer it", async () => {
     await renderWork(<FitStep />, testWork);
-    expect(screen.getByText(/^Not on this style: .*straps/).textContent).toContain("Depth of the midriff band");
+    expect(screen.getByText("5 not on this style").closest("details")?.textContent).toContain(
+      "Depth of the midriff band",
+    );
     expect(screen.queryByRole("button", { name: /^Depth of the midriff band/ })).toBeNull();
   });
 
@@ -114,6 +118,15 @@ describe("Fit", () => {
     expect(within(row).queryByText(/in use/)).toBeNull();
   });
 
+  it("speaks of both halves again once an undo has made one alteration of them", async () => {
+    const both: Alteration = { kind: "fit", id: "fit-lengthBelowBust", fit: "lengthBelowBust", amount: 10 };
+    const { user, row, field, store } = await opened(/^Bodice length below the bust/, withAlterations(both));
+    await user.click(within(row).getByRole("radio", { name: "right" }));
+    act(() => undo(store));
+    expect(within(row).getByRole("radio", { name: "both", checked: true })).toBeDefined();
+    expect(field().value).toBe("10");
+  });
+
   it("shows first what is in use, also where the style has no place for it", async () => {
     await renderWork(
       <FitStep />,
@@ -128,4 +141,27 @@ describe("Fit", () => {
       expect.stringMatching(/^Depth of the midriff band.*5 mm, left out/),
     ]);
   });
+});
+
+it("says on its own row what it leaves no room for", async () => {
+  const midriff = demoWorks().find(({ pattern }) => pattern.style === "midriff");
+  if (midriff === undefined) throw new Error("no midriff");
+  const dart = { piece: "cup", dart: "underBustDart" } as const;
+  const shorter: Alteration = {
+    kind: "dartEnd",
+    id: "end",
+    dart,
+    shorten: 36,
+    across: 0,
+    hold: "mouth",
+    giveBack: {},
+  };
+  const { row, type } = await opened(/^Height of the bust point/, { ...midriff, alterations: [shorter] });
+  expect(within(row).queryByText(/^Left out/)).toBeNull();
+  await type("13");
+  expect(within(row).getByText(/^Left out on the cup: shorten the under-bust dart/).textContent).toContain(
+    "too short to sew",
+  );
+  await type("0");
+  expect(within(row).queryByText(/^Left out/)).toBeNull();
 });

@@ -42,6 +42,7 @@ export function fakeWorkers(): FakeWorkers {
 const corner = sheetPoint(0, 0);
 
 export const previewOf = (pages: number): PaperPreview => ({
+  before: 1,
   pages,
   notes: [],
   map: {

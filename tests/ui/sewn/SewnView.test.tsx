@@ -92,7 +92,7 @@ describe("the sewn front", () => {
   it("shows a second front beside it with the same turn", async () => {
     const user = userEvent.setup();
     render(<SewnView front={withWaistDart(60)} compareWith={withWaistDart(120)} label="Sewn front" />);
-    const [drawn, wanted] = ["drawn", "wanted"].map((which) =>
+    const [drawn, wanted] = ["drawn", "your cup asks"].map((which) =>
       screen.getByRole("slider", { name: `Sewn front, as ${which}` }),
     );
     // By hand: 2 arctan(15/60) is 28.07°; 1 − 28.07/360 is 0.9220; twice its arcsine is 134.5°.

@@ -165,14 +165,14 @@ describe("the tape", () => {
   it("says what a missing measure is needed for", async () => {
     await showTape({ tapes: [{ readings: {} }] });
     const hint = document.getElementById(field(/^Bust girth/).getAttribute("aria-describedby") ?? "");
-    expect(hint?.textContent?.trim()).toBe("Needed for any plan.");
+    expect(hint?.textContent?.trim()).toBe("For the size, the cup and the bust adjustment. Needed for any plan.");
   });
 
   it("says that a demonstration is invented, and nothing of the kind of her own work", async () => {
     const demo = await showTape({ invented: true });
-    expect(screen.getByText("This is a demonstration.")).toBeTruthy();
+    expect(screen.getByText("This is a demonstration,")).toBeTruthy();
     demo.unmount();
     await showTape({ invented: false });
-    expect(screen.queryByText("This is a demonstration.")).toBeNull();
+    expect(screen.queryByText("This is a demonstration,")).toBeNull();
   });
 });

@@ -5,7 +5,7 @@
  * armhole alone lies further out or in.
  */
 import { moveMouthEnd } from "../../dart/mouthEnd";
-import { piecePoint, type PiecePoint } from "../../geometry/point";
+import { distance, piecePoint, type PiecePoint } from "../../geometry/point";
 import { shiftMotion } from "../../geometry/rigid";
 import { pointOf, type Piece } from "../../pattern/piece";
 import { moveBeyondCut, type OutlinePlace } from "../../surgery/beyondCut";
@@ -22,6 +22,10 @@ export const INSIDE: Mm = 30;
 /** Whether a piece has the fullest turn of an armhole and its underarm. */
 export const hasArmhole = (piece: Piece | undefined): piece is Piece =>
   piece?.points.armholeTouch !== undefined && piece.points.underarm !== undefined;
+
+/** How far from the underarm the cut comes out on the armhole, straight. */
+export const fromUnderarm = (piece: Piece): Mm =>
+  distance(pointOf(piece, "underarm"), pointAt(piece, { index: edgeTo(piece, "underarm"), t: ON_LOWER_ARMHOLE }));
 
 /** The armhole part slid outward by an amount (inward where negative). */
 export function slideArmhole(piece: Piece, amount: Mm): Operated {

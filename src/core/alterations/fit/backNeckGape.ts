@@ -49,6 +49,7 @@ function takenIn(back: Piece, half: Mm): Piece {
 
 export const backNeckGape: FitDefinition = {
   range: { least: 0, most: 30 },
+  isWhole: true,
   madeOn: ["back"],
   applies: (pieces) => backOf(pieces) !== null,
   apply: (pieces, amount) => {

@@ -22,10 +22,15 @@ const applies = (back: Piece | undefined): back is Piece =>
   back.points.armholeTouch !== undefined &&
   back.points.centreBust !== undefined;
 
+/** The height of the blades on a back. */
+function bladesOf(back: Piece): Mm {
+  const touch = pointOf(back, "armholeTouch").y;
+  return touch - ABOVE_TURN * (pointOf(back, "underarm").y - touch);
+}
+
 function roundUp(back: Piece, amount: Mm): Operated | null {
   const ready = withCurvedCentre(back);
-  const touch = pointOf(ready, "armholeTouch").y;
-  const y = touch - ABOVE_TURN * (pointOf(ready, "underarm").y - touch);
+  const y = bladesOf(back);
   const [centre, armhole] = [
     placeAt(ready, edgeTo(ready, "centreNeck"), y),
     placeAt(ready, edgeFrom(ready, "shoulderTip"), y),
@@ -60,8 +65,10 @@ export const roundBack: FitDefinition = {
   madeOn: ["back"],
   applies: ({ back }) => applies(back),
   apply: (pieces, amount) => {
-    const done = roundUp(invariant(pieces.back, "back"), amount);
+    const back = invariant(pieces.back, "back");
+    const done = roundUp(back, amount);
     if (done === null) return fail({ code: "alteration/too-much", most: 0 });
-    return ok({ pieces: withPiece(pieces, done.piece), traces: [done.trace], values: {} });
+    const values = { below: bladesOf(back) - pointOf(back, "centreNeck").y };
+    return ok({ pieces: withPiece(pieces, done.piece), traces: [done.trace], values });
   },
 };

@@ -78,6 +78,7 @@ function shifted(piece: Piece, corner: PointName, by: Mm, outward: Radians): Pie
 
 export const sideSeamBust: FitDefinition = {
   range: { least: -60, most: 60 },
+  isWhole: true,
   madeOn: ["front", "sideFront", "cup", "back"],
   applies: (pieces) => underarmPieces(pieces).filter((name) => isSidePiece(pieceIn(pieces, name))).length === 2,
   apply: (pieces, amount) => {

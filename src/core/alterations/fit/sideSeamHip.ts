@@ -19,6 +19,7 @@ const SHARE = 0.25;
 
 export const sideSeamHip: FitDefinition = {
   range: { least: -80, most: 100 },
+  isWhole: true,
   madeOn: ["frontBasque", "backBasque"],
   applies: (pieces) => basques(pieces).length === 2,
   apply: (pieces, amount) => {

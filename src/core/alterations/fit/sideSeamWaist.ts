@@ -30,6 +30,7 @@ const roomOf = (pieces: PieceSet): Mm =>
 
 export const sideSeamWaist: FitDefinition = {
   range: { least: -80, most: 80 },
+  isWhole: true,
   madeOn: ["front", "sideFront", "frontBand", "back", "backBand", "frontBasque", "backBasque"],
   applies: (pieces) => piecesOf(pieces).some(hasSideWaist),
   apply: (pieces, amount) => {

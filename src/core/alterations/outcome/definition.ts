@@ -30,6 +30,11 @@ export interface FitApplied {
 export interface FitDefinition {
   /** Amounts that are ever sensible, mm; a negative `least` where it works both ways. */
   readonly range: { readonly least: Mm; readonly most: Mm };
+  /**
+   * The amount is one for both halves of the body together, as girths and widths across are measured. Asked for on one half
+   * alone it is the amount on that half: what was pinned there.
+   */
+  readonly isWhole?: true;
   /** The pieces that it is made on, where a garment has them. */
   readonly madeOn: readonly PieceName[];
   /** Whether a garment has what it is made on. */

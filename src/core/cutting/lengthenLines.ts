@@ -1,0 +1,29 @@
+/** Where a bodice, a band or a basque is cut across to be lengthened or shortened: where the alterations of length cut it. */
+import { fitOf } from "../alterations/fit/index";
+import type { FitName } from "../decisions/fitNames";
+import type { PiecePoint } from "../geometry/point";
+import type { PieceName } from "../pattern/piece";
+import type { PieceSet } from "../pattern/pieceSet";
+import type { Mm } from "../units";
+
+const LENGTHS: readonly FitName[] = ["lengthAboveBust", "lengthBelowBust", "bandDepth", "lengthBasque"];
+/** Any amount cuts at the same place; this one is always to be had. */
+const TRIED: Mm = 1;
+
+export interface LengthenLine {
+  readonly piece: PieceName;
+  readonly from: PiecePoint;
+  readonly to: PiecePoint;
+}
+
+/** The lines of a set of pieces, from edge to edge of each. */
+export const lengthenLines = (pieces: PieceSet, bustPoint: PiecePoint): readonly LengthenLine[] =>
+  LENGTHS.flatMap((name) => {
+    const fit = fitOf(name);
+    const done = fit.applies(pieces) ? fit.apply(pieces, TRIED, { bustPoint }) : null;
+    if (done === null || !done.ok) return [];
+    return done.value.traces.flatMap(({ piece, cuts }): LengthenLine[] => {
+      const [from, to] = [cuts[0]?.[0], cuts[0]?.at(-1)];
+      return from === undefined || to === undefined ? [] : [{ piece, from, to }];
+    });
+  });

@@ -1,0 +1,20 @@
+/** What a change to a work makes fail that held before. */
+import type { CheckResult } from "../checks/check";
+import type { Work } from "../decisions/work";
+import { planOf } from "./planOf";
+
+/** Checks of the later work that do not hold, and held (or were not asked) of the earlier; none where either has no plan. */
+export function newlyFailing(before: Work, after: Work): readonly CheckResult[] {
+  const [was, is] = [planOf(before), planOf(after)];
+  if (!was.ok || !is.ok) return [];
+  const failed = new Map(was.value.checks.filter(({ ok }) => !ok).map((check) => [placeOf(check), check.measured]));
+  return is.value.checks.filter((check) => {
+    if (check.ok) return false;
+    const measured = failed.get(placeOf(check));
+    // One more alteration left out is a fault more.
+    return measured === undefined || (check.unit === "faults" && check.measured > measured);
+  });
+}
+
+const placeOf = ({ name, pieces, level, seam, dart, point, half }: CheckResult): string =>
+  [name, pieces.join("+"), level, seam, dart, point, half].join(" ");

@@ -1,0 +1,124 @@
+/**
+ * A dart set as it should be in one step, by ordinary redraws: its end where it is usual short of the bust point, or the whole
+ * dart as the wearer's cup asks. Each is made and read before it is offered.
+ */
+import type { DartEndAlteration, Half, Hold } from "../decisions/alteration";
+import { answeredOf, redrawsOf } from "../decisions/seenAtDart";
+import type { Work } from "../decisions/work";
+import { drawnStop } from "../dart/dartEnd";
+import { endsAsUsual } from "../dart/dartEndReading";
+import { apexAfter, apexOffset } from "../dart/dartFrame";
+import { directionOf, distance, midpoint, polar } from "../geometry/point";
+import { isSameDart, type DartRef } from "../pattern/piece";
+import { SHORTEST_DART } from "../tolerance";
+import { applyCommand, type Command } from "./commands";
+import { dartBefore, endOf, putOrRemove, snapToStep, USUAL_HOLD } from "./dartEdit";
+import { newlyFailing } from "./newlyFailing";
+import type { PlannedDart } from "./plan";
+import { planOf } from "./planOf";
+import { redrawsForCup } from "./pointedDartOf";
+
+/** Rounds in which the end settles: truing the legs moves the mouth, and the dart's own axes with it, by a little. */
+const ROUNDS = 4;
+
+export type DartSetting =
+  /** Its end alone is moved. */
+  | { readonly what: "end"; readonly command: Command }
+  /** It is as full as the cup asks, and ends as usual. */
+  | { readonly what: "cup"; readonly command: Command };
+
+/**
+ * What a dart can be set to in one step on the half that is looked at; null where it is as it should be, where it stands as she
+ * answered what she saw of it, and where no such setting comes out.
+ */
+export function settingOf(work: Work, dart: DartRef, half: Half): DartSetting | null {
+  const now = dartIn(work, dart, half);
+  if (now === null || now.endJudged === null || answeredOf(work, dart, half) !== null) return null;
+  if (now.verdict !== "asWanted") {
+    const command = asCupAsks(work, dart, half);
+    if (command !== null) return { what: "cup", command };
+  }
+  if (endsAsUsual(now.endJudged)) return null;
+  const command = usualEnd(work, dart, half);
+  return command === null ? null : { what: "end", command };
+}
+
+/** The command that moves a dart's end to where it is usual, short of her bust point where that is known; null where none can. */
+export function usualEnd(work: Work, dart: DartRef, half: Half): Command | null {
+  const { hold } = endOf(work, dart, USUAL_HOLD);
+  const ways = (hold === "mouth" ? (["mouth", "fullness"] as const) : (["fullness", "mouth"] as const)).flatMap(
+    (way) => endMoved(work, dart, half, way) ?? [],
+  );
+  const made = ways.filter((command) => isSound(work, command, dart, half));
+  // The verdict is not to change by moving the end alone, where that can be.
+  return (
+    made.find((command) => dartIn(applyCommand(work, command), dart, half)?.verdict === "asWanted") ?? made[0] ?? null
+  );
+}
+
+/** The command that makes a dart as full as the cup asks and ends it as usual; null where no way comes out. */
+export function asCupAsks(work: Work, dart: DartRef, half: Half): Command | null {
+  const bare = applyCommand(work, { kind: "replaceRedraws", dart, alterations: [] });
+  const withoutEnd = applyCommand(work, { kind: "removeAlteration", id: endOf(work, dart, USUAL_HOLD).id });
+  const fromEnd = [withoutEnd, bare].flatMap((from): readonly Command[] => {
+    const moved = endMoved(from, dart, half, "mouth");
+    return moved === null ? [] : [asOne(applyCommand(from, moved), dart)];
+  });
+  const whole = redrawsForCup(work, dart, half).map((alterations): Command => ({
+    kind: "replaceRedraws",
+    dart,
+    alterations,
+  }));
+  const isAsked = (command: Command): boolean =>
+    isSound(work, command, dart, half) && dartIn(applyCommand(work, command), dart, half)?.verdict === "asWanted";
+  return [...fromEnd, ...whole].find(isAsked) ?? null;
+}
+
+/** All redraws that a work has of a dart, in place of those of another. */
+const asOne = ({ alterations }: Work, dart: DartRef): Command => ({
+  kind: "replaceRedraws",
+  dart,
+  alterations: redrawsOf(alterations, dart),
+});
+
+const isSound = (work: Work, command: Command, dart: DartRef, half: Half): boolean => {
+  const after = applyCommand(work, command);
+  const judged = dartIn(after, dart, half)?.endJudged ?? null;
+  return judged !== null && endsAsUsual(judged) && newlyFailing(work, after).length === 0;
+};
+
+/** The end on the line from the middle of the mouth to the bust point, the usual way short of it. */
+function endMoved(work: Work, dart: DartRef, half: Half, hold: Hold): Command | null {
+  const plan = planOf(work);
+  const before = dartBefore(work, dart, "apex", half);
+  if (!plan.ok || before === null || before.end === null) return null;
+  const { sizing, bustPoint } = plan.value[half];
+  const stop = drawnStop(dart.dart, sizing.cup.drafted + sizing.bust.alteration);
+  const aim = bustPoint.own ?? bustPoint.printed;
+  const middle = midpoint(before.inner, before.outer);
+  const length = Math.max(SHORTEST_DART, distance(middle, aim) - stop);
+  let { shorten, across } = apexOffset(before, polar(middle, directionOf(middle, aim), length));
+  const alteration = (): DartEndAlteration => ({
+    ...endOf(work, dart, hold),
+    hold,
+    shorten: snapToStep(shorten, work.unit),
+    across: snapToStep(across, work.unit),
+  });
+  for (let round = 0; round < ROUNDS; round += 1) {
+    const drawn = dartIn(applyCommand(work, putOrRemove(alteration())), dart, half)?.drawn;
+    if (drawn === undefined || drawn.end === null) return null;
+    // Where it should end as the dart is now, against where it does.
+    const should = apexAfter(drawn, {
+      shorten: stop - drawn.end.along,
+      across:
+        drawn.end.across * (1 - stop / Math.max(SHORTEST_DART, distance(midpoint(drawn.inner, drawn.outer), aim))),
+    });
+    ({ shorten, across } = apexOffset(before, should));
+  }
+  return putOrRemove(alteration());
+}
+
+function dartIn(work: Work, dart: DartRef, half: Half): PlannedDart | null {
+  const plan = planOf(work);
+  return plan.ok ? (plan.value[half].darts.find(({ ref }) => isSameDart(ref, dart)) ?? null) : null;
+}

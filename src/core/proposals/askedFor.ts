@@ -1,0 +1,150 @@
+/**
+ * What her measures ask of the pieces, before it is looked at whether it can be made: how much of a length is length, how much
+ * is the shape of the back or of the front, and where it belongs (common practice, no source).
+ */
+import type { FitName } from "../decisions/fitNames";
+import type { PrintedLength } from "../decisions/pattern";
+import { STANDS_BY } from "../tolerance";
+import type { Mm } from "../units";
+import type { Compared } from "./compare";
+
+/** The alterations that a measure of a length or a width can ask for. */
+export type ProposedFit = Extract<
+  FitName,
+  | "lengthAboveBust"
+  | "lengthBelowBust"
+  | "bandDepth"
+  | "roundBack"
+  | "swayBack"
+  | "waistDropFront"
+  | "bustPointLevel"
+  | "strapLength"
+  | "shoulderWidth"
+  | "backWidth"
+  | "chestWidth"
+>;
+
+/** What is altered: by a fit alteration, or by redrawing the ends of the bust darts further out or in. */
+export type Altered = { readonly kind: "fit"; readonly fit: ProposedFit } | { readonly kind: "dartsOut" };
+
+/** Why it is asked for just so. */
+export type Reason =
+  /** Back and front are off alike, or only one of them was measured: length. */
+  | "length"
+  /** The bust depth says that this much of the length belongs above the bust. */
+  | "above"
+  /** One of the two is off by itself. */
+  | "backAlone"
+  | "frontAlone"
+  /** The bust lies so much lower or higher than length explains. */
+  | "bustDepth"
+  | "bustWidth"
+  | "width";
+
+export interface Asked {
+  readonly altered: Altered;
+  /** Of the alteration's own amount, signed as it is. */
+  readonly by: Mm;
+  readonly why: Reason;
+  /** The measures it stands on. */
+  readonly from: readonly Compared[];
+  /** The measure that it brings nearer, where a wedge gives less there than at the line it is measured on. */
+  readonly answers: PrintedLength | null;
+}
+
+export type ComparedBy = Readonly<Partial<Record<PrintedLength, Compared>>>;
+
+/** What kind of garment it is, as far as lengths go. */
+export interface GarmentKind {
+  readonly hasStraps: boolean;
+  readonly hasBand: boolean;
+}
+
+const fit = (name: ProposedFit): Altered => ({ kind: "fit", fit: name });
+const sameWay = (a: Mm, b: Mm): boolean => Math.sign(a) === Math.sign(b);
+const nearer = (a: Mm, b: Mm): Mm => (Math.abs(a) < Math.abs(b) ? a : b);
+
+/** How much of the two lengths is length, and what is left of each for the shape of the back and of the front. */
+interface Parted {
+  readonly length: Mm;
+  readonly back: Mm;
+  readonly front: Mm;
+}
+
+/**
+ * Back and front waist length together. Both end at one waist thread, so what they are apart is surer than either: they are off
+ * alike where they are apart by no more than the smaller of their doubts, and their mean, weighed by how sure each is, is length.
+ *
+ * @param front with what a longer strap gives taken off
+ */
+function partLengths(back: Compared | undefined, front: { readonly off: Mm; readonly doubt: Mm } | undefined): Parted {
+  const offOf = (one: { readonly off: Mm; readonly doubt: Mm }): Mm => (Math.abs(one.off) > one.doubt ? one.off : 0);
+  if (back === undefined || front === undefined) {
+    const only = back ?? front;
+    return { length: only === undefined ? 0 : offOf(only), back: 0, front: 0 };
+  }
+  if (Math.abs(back.off - front.off) <= Math.min(back.doubt, front.doubt)) {
+    const [forBack, forFront] = [1 / back.doubt ** 2, 1 / front.doubt ** 2];
+    const mean = (back.off * forBack + front.off * forFront) / (forBack + forFront);
+    return { length: Math.abs(mean) > 1 / Math.sqrt(forBack + forFront) ? mean : 0, back: 0, front: 0 };
+  }
+  const [ofBack, ofFront] = [offOf(back), offOf(front)];
+  const length = sameWay(ofBack, ofFront) ? nearer(ofBack, ofFront) : 0;
+  return { length, back: ofBack - length, front: ofFront - length };
+}
+
+/** How much of a length belongs above the bust: all or none of it where the other part would not be worth a cut. */
+function partAbove(depthOff: Mm, length: Mm): Mm {
+  const above = nearer(depthOff, length);
+  if (Math.abs(above) < STANDS_BY) return 0;
+  return Math.abs(length - above) < STANDS_BY ? length : above;
+}
+
+/** All that the measures ask for; what agrees asks for nothing. */
+export function askedFor(by: ComparedBy, kind: GarmentKind): readonly Asked[] {
+  return [...lengthsAsked(by, kind), ...widthsAsked(by)].filter(({ by: amount }) => Math.abs(amount) >= STANDS_BY);
+}
+
+function lengthsAsked(by: ComparedBy, { hasStraps, hasBand }: GarmentKind): readonly Asked[] {
+  const { backWaistLength: back, frontWaistLength: front, sideNeckToBustPoint: depth } = by;
+  const depthOff = depth === undefined || depth.agrees ? 0 : depth.off;
+  // Straps carry the front alone, so their length answers the whole of the depth and is part of the front's length. They are
+  // cut long and shortened on the body, where they are seen.
+  const strap = hasStraps ? depthOff : 0;
+  const below = front === undefined ? undefined : { off: front.off - strap, doubt: front.doubt };
+  const parted = partLengths(back, below);
+  const of = (...found: readonly (Compared | undefined)[]): readonly Compared[] =>
+    found.filter((one) => one !== undefined);
+  const above = hasStraps || !sameWay(parted.length, depthOff) ? 0 : partAbove(depthOff, parted.length);
+  const rest = hasStraps ? 0 : depthOff - above;
+  const lengths = hasStraps ? of(back, front) : of(back, front, depth);
+  const asked = (
+    altered: Altered,
+    amount: Mm,
+    why: Reason,
+    from: readonly Compared[],
+    answers: PrintedLength | null = null,
+  ): Asked => ({ altered, by: amount, why, from, answers });
+  return [
+    asked(fit("lengthAboveBust"), above, "above", lengths),
+    asked(fit(hasBand ? "bandDepth" : "lengthBelowBust"), parted.length - above, "length", lengths),
+    parted.back > 0
+      ? asked(fit("roundBack"), parted.back, "backAlone", of(back, front), "backWaistLength")
+      : asked(fit("swayBack"), 0 - parted.back, "backAlone", of(back, front), "backWaistLength"),
+    asked(fit("waistDropFront"), parted.front, "frontAlone", of(front, back), "frontWaistLength"),
+    asked(fit("strapLength"), Math.max(0, strap), "bustDepth", of(depth)),
+    asked(fit("bustPointLevel"), rest, "bustDepth", of(depth), "sideNeckToBustPoint"),
+  ];
+}
+
+function widthsAsked({ bustPointWidth, acrossFront, acrossBack, shoulderLength }: ComparedBy): readonly Asked[] {
+  const width = (altered: Altered, one: Compared | undefined, why: Reason, share = 1): readonly Asked[] =>
+    one === undefined || one.agrees ? [] : [{ altered, by: one.off * share, why, from: [one], answers: null }];
+  return [
+    // Half of the width lies on each half of the body.
+    ...width({ kind: "dartsOut" }, bustPointWidth, "bustWidth", 0.5),
+    ...width(fit("chestWidth"), acrossFront, "width"),
+    ...width(fit("backWidth"), acrossBack, "width"),
+    ...width(fit("shoulderWidth"), shoulderLength, "width"),
+  ];
+}

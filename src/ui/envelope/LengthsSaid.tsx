@@ -1,0 +1,100 @@
+import { useState } from "react";
+import { PRINTED_LENGTHS, type PrintedLength } from "../../core/decisions/pattern";
+import { draftedFigures } from "../../core/draft/draftMeasures";
+import type { Command } from "../../core/plan/commands";
+import type { Mm } from "../../core/units";
+import { draftHint } from "../../words/lengthsSaid";
+import { measureRefusal, measureWords } from "../../words/measures";
+import { capital } from "../../words/terms/names";
+import { Fractions } from "../fields/Fractions";
+import { LengthField } from "../fields/LengthField";
+import { useSettledWork } from "../session/useWork";
+import { lengthField } from "./lengthFields";
+
+/** What the pattern prints of lengths and widths, folded away: many print none of it. */
+export function LengthsSaid() {
+  const lengths = useSettledWork((work) => work.pattern.lengths);
+  const said = Object.keys(lengths ?? {}).length;
+  return (
+    <details className="lengths-said" open={said > 0 ? true : undefined}>
+      <summary>
+        What the pattern says of lengths{" "}
+        <span className="aside">({said === 0 ? "nothing yet" : `${said} entered`})</span>
+      </summary>
+      <div>
+        <p className="aside">
+          The body it is drafted for, where it prints that. Your own are held against it on Fit; where it says nothing,
+          against our draft’s figure.
+        </p>
+        {PRINTED_LENGTHS.map((measure) => (
+          <LengthSaid key={measure} measure={measure} />
+        ))}
+      </div>
+    </details>
+  );
+}
+
+function LengthSaid({ measure }: { readonly measure: PrintedLength }) {
+  const unit = useSettledWork((work) => work.unit);
+  const pattern = useSettledWork((work) => work.pattern);
+  const hasUnread = useSettledWork(({ unread, pattern: { chart } }) =>
+    chart.sizes.some((_, at) => unread[lengthField(at, measure)] !== undefined),
+  );
+  const { sizes } = pattern.chart;
+  const { all, bySize } = pattern.lengths?.[measure] ?? {};
+  const isBySize = bySize !== undefined || hasUnread;
+  const [isAsked, setAsked] = useState(false);
+  const isShown = (isBySize || isAsked) && sizes.length > 0;
+  const name = capital(measureWords(measure).short);
+  const put = (size: string | null, value: Mm | null): Command => ({ kind: "setPrintedLength", measure, size, value });
+  const refuse = (value: Mm): string | null => measureRefusal(measure, value, unit);
+  return (
+    <div className="length-said">
+      <LengthField
+        label={name}
+        field={`pattern.lengths.${measure}`}
+        value={all}
+        set={(value) => put(null, value)}
+        clear={put(null, null)}
+        refuse={refuse}
+        feet={measure === "height"}
+        {...(all === undefined && !isShown
+          ? { hint: <Fractions text={draftHint(measure, draftedFigures(pattern, measure), unit)} /> }
+          : {})}
+      />
+      {!isBySize && sizes.length > 0 && (
+        <button
+          type="button"
+          className="link-button"
+          aria-expanded={isShown}
+          aria-label={`${name}, a figure for each size`}
+          onClick={() => setAsked(!isAsked)}
+        >
+          {isShown ? "One for all" : "By size"}
+        </button>
+      )}
+      {isShown && (
+        <ol className="length-sizes" aria-label={`${name} by size`}>
+          {sizes.map(({ label }, at) => (
+            <li key={at}>
+              <LengthField
+                label={
+                  <>
+                    <span className="visually-hidden">{name}, size </span>
+                    {label}
+                  </>
+                }
+                field={lengthField(at, measure)}
+                value={bySize !== undefined && Object.hasOwn(bySize, label) ? bySize[label] : undefined}
+                set={(value) => put(label, value)}
+                clear={put(label, null)}
+                refuse={refuse}
+                feet={measure === "height"}
+              />
+            </li>
+          ))}
+        </ol>
+      )}
+    </div>
+  );
+}

@@ -1,0 +1,146 @@
+import { Fragment, useRef, useState } from "react";
+import type { Work } from "../../core/decisions/work";
+import type { Plan } from "../../core/plan/plan";
+import type { Compared } from "../../core/proposals/compare";
+import { proposalsOf, type Proposal } from "../../core/proposals/proposals";
+import { measureWords } from "../../words/measures";
+import {
+  agreeingSentence,
+  agreeingTitle,
+  comparedSum,
+  EASE_NOTE,
+  FROM_MEASURES,
+  notOnPiecesSentence,
+  proposalSentence,
+  proposalTitle,
+  takeWords,
+  unansweredSentence,
+  whyWords,
+} from "../../words/proposals";
+import { Fractions } from "../fields/Fractions";
+import { useRunAll } from "../session/useRunAll";
+
+interface FromMeasuresProps {
+  readonly plan: Plan;
+  readonly work: Work;
+}
+
+/** What her lengths and widths ask for: each with its sum, and one tap to take it. */
+export function FromMeasures({ plan, work }: FromMeasuresProps) {
+  const { unit } = work;
+  const { proposals, unanswered, agreeing, notOnPieces } = proposalsOf(work, plan);
+  const runAll = useRunAll();
+  const heading = useRef<HTMLHeadingElement>(null);
+  const [taken, setTaken] = useState("");
+  const isEmpty = proposals.length + unanswered.length + agreeing.length === 0;
+
+  const take = (proposal: Proposal): void => {
+    runAll(proposal.commands);
+    setTaken(proposalTitle(proposal, unit));
+    // The row goes, and with it the button that was pressed.
+    heading.current?.focus({ preventScroll: true });
+  };
+
+  return (
+    <section className="from-measures" aria-labelledby="from-measures">
+      <h3 id="from-measures" ref={heading} tabIndex={-1}>
+        {FROM_MEASURES}
+      </h3>
+      <p aria-live="polite" className="visually-hidden">
+        {taken === "" ? "" : `In the ledger: ${taken}`}
+      </p>
+      {isEmpty && <p className="aside">Take lengths and widths on Tape: here they are held against the pattern.</p>}
+      {proposals.length > 0 && (
+        <ul className="proposals" aria-label="Proposed">
+          {proposals.map((proposal) => (
+            <Row key={proposalTitle(proposal, unit)} proposal={proposal} unit={unit} onTake={() => take(proposal)} />
+          ))}
+        </ul>
+      )}
+      {unanswered.length > 0 && (
+        <ul className="proposals" aria-label="Not altered here">
+          {unanswered.map((one) => (
+            <li key={one.compared.measure} className="proposal">
+              <p>
+                <Fractions text={unansweredSentence(one, unit)} />
+              </p>
+              <Sums compared={[one.compared]} unit={unit} question="Why?" />
+            </li>
+          ))}
+        </ul>
+      )}
+      {agreeing.length > 0 && (
+        <details className="agreeing">
+          <summary>{agreeingTitle(agreeing)}</summary>
+          <ul>
+            {agreeing.map((compared) => (
+              <li key={compared.measure}>
+                <Fractions text={agreeingSentence(compared, unit)} />
+              </li>
+            ))}
+          </ul>
+          <p className="aside">{EASE_NOTE}</p>
+        </details>
+      )}
+      {notOnPieces.length > 0 && <p className="aside">{notOnPiecesSentence(notOnPieces)}</p>}
+    </section>
+  );
+}
+
+interface SumsProps {
+  readonly compared: readonly Compared[];
+  readonly unit: Work["unit"];
+  readonly question: string;
+}
+
+/** The sum of every measure that something stands on. */
+function Sums({ compared, unit, question }: SumsProps) {
+  return (
+    <details className="sum">
+      <summary>
+        <Fractions text={question} />
+      </summary>
+      {compared.map((one) => (
+        <Fragment key={one.measure}>
+          <p>{measureWords(one.measure).name}</p>
+          <dl>
+            {comparedSum(one, unit).map((line) => (
+              <div key={line.words} data-total={line.total === true ? "" : undefined}>
+                <dt>{line.words}</dt>
+                <dd>
+                  <Fractions text={line.figure} />
+                </dd>
+              </div>
+            ))}
+          </dl>
+        </Fragment>
+      ))}
+    </details>
+  );
+}
+
+interface RowProps {
+  readonly proposal: Proposal;
+  readonly unit: Work["unit"];
+  readonly onTake: () => void;
+}
+
+function Row({ proposal, unit, onTake }: RowProps) {
+  const title = proposalTitle(proposal, unit);
+  return (
+    <li className="proposal">
+      <div className="proposal-head">
+        <b>
+          <Fractions text={title} />
+        </b>
+        <button type="button" className="button small" aria-label={`${takeWords(proposal)}: ${title}`} onClick={onTake}>
+          {takeWords(proposal)}
+        </button>
+      </div>
+      <p>
+        <Fractions text={proposalSentence(proposal, unit)} />
+      </p>
+      <Sums compared={proposal.from} unit={unit} question={whyWords(proposal, unit)} />
+    </li>
+  );
+}

@@ -1,0 +1,25 @@
+import { useId, useState, type ReactNode } from "react";
+
+/** The sheet as it will be printed: its head, and all of it on a tap. What is printed is always all of it. */
+export function SheetPreview({ children }: { readonly children: ReactNode }) {
+  const id = useId();
+  const [whole, setWhole] = useState(false);
+  return (
+    <>
+      <div id={id} className="paper-preview" data-folded={whole ? undefined : ""}>
+        {children}
+      </div>
+      <p className="paper-whole">
+        <button
+          type="button"
+          className="button"
+          aria-expanded={whole}
+          aria-controls={id}
+          onClick={() => setWhole(!whole)}
+        >
+          {whole ? "Show its head alone" : "Show the whole sheet"}
+        </button>
+      </p>
+    </>
+  );
+}

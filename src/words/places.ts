@@ -1,0 +1,115 @@
+/** Where points of a finished piece lie on the printed tissue, in words: from their own printed places, or from a printed corner. */
+import type { DrawnLength, TissuePlace } from "../core/plan/tissuePlaces";
+import type { DartName, PieceName, PointName } from "../core/pattern/piece";
+import { DART_NAMES, liesAlongBust } from "../core/pattern/dartNames";
+import { drawn, small, type Context } from "./terms/jobText";
+import { capital, centreWords, dartWords, listWords, seamWords } from "./terms/names";
+
+/** Of a piece: "end of the shoulder", "upper end of the side dart's mouth". */
+export function tissueWords(point: PointName, piece: PieceName): string {
+  const centre = centreWords(piece);
+  switch (point) {
+    case "centreNeck":
+      return `${centre} at the neck`;
+    case "sideNeck":
+      return "neck end of the shoulder";
+    case "shoulderTip":
+      return "armhole end of the shoulder";
+    case "armholeTouch":
+      return "hollow of the armhole";
+    case "strapInner":
+      return "neck end of the strap’s seam";
+    case "strapOuter":
+      return "armhole end of the strap’s seam";
+    case "princessTop":
+      return "top of the princess seam";
+    case "underarm":
+      return "underarm";
+    case "sideBust":
+      return "side at the bust line";
+    case "sideUnderBust":
+      return "side at the under-bust";
+    case "sideWaist":
+      return "side at the waist";
+    case "sideHip":
+      return "side at the hip line";
+    case "sideHem":
+      return "side at the hem";
+    case "centreHem":
+      return `${centre} at the hem`;
+    case "centreHip":
+      return `${centre} at the hip line`;
+    case "centreWaist":
+      return `${centre} at the waist`;
+    case "underBustCentre":
+      return `${centre} at the under-bust`;
+    case "centreBust":
+      return `${centre} at the bust line`;
+    case "princessBust":
+      return "bust mark of the princess seam";
+    case "princessWaist":
+      return "foot of the princess seam";
+    case "strapFrontInner":
+      return "front end, inner edge";
+    case "strapFrontOuter":
+      return "front end, outer edge";
+    case "strapBackInner":
+      return "back end, inner edge";
+    case "strapBackOuter":
+      return "back end, outer edge";
+    case "bustPoint":
+      return "pattern’s bust point";
+    default:
+      return mouthWords(point);
+  }
+}
+
+/** The ends of a dart's mouth: the upper and the lower one, or that nearer the centre and the other. */
+function mouthWords(point: PointName): string {
+  const dart = DART_NAMES.find((name) => point === `${name}Inner` || point === `${name}Outer`);
+  if (dart === undefined) return "corner";
+  const [first, second] = endWords(dart);
+  return `mouth of the ${dartWords(dart)}, ${point.endsWith("Inner") ? first : second}`;
+}
+
+/** What the ends of a dart's mouth are called, the inner one first. */
+export const endWords = (dart: DartName): readonly [string, string] =>
+  liesAlongBust(dart) ? ["upper end", "lower end"] : ["inner end", "outer end"];
+
+/** "13 mm outwards and 5 mm up"; null where there is nothing to mark. */
+function awayWords({ out, down }: TissuePlace, context: Context): string | null {
+  const across = drawn(out, context) ? [`${small(out, context)} ${out > 0 ? "outwards" : "inwards"}`] : [];
+  const along = drawn(down, context) ? [`${small(down, context)} ${down > 0 ? "down" : "up"}`] : [];
+  return across.length + along.length === 0 ? null : [...across, ...along].join(" and ");
+}
+
+/** From where it is printed, or from a printed corner: "5 mm outwards and 20 mm down", "12 mm inwards from the printed underarm". */
+export function placeWords(place: TissuePlace, context: Context): string {
+  const away = awayWords(place, context);
+  if (place.point === place.from) return away ?? "where it is printed";
+  const from = tissueWords(place.from, context.pieceName);
+  return away === null ? `at the printed ${from}` : `${away} from the printed ${from}`;
+}
+
+/** "Side at the waist: 13 mm outwards." null where it is marked where it is printed. */
+export function placeMove(place: TissuePlace, context: Context): string | null {
+  if (place.isFromMark === true) {
+    const way = place.down > 0 ? "below" : "above";
+    return drawn(place.down, context)
+      ? `${capital(tissueWords(place.point, context.pieceName))}: ${small(place.down, context)} straight ${way} its mark.`
+      : null;
+  }
+  if (place.point === place.from && awayWords(place, context) === null) return null;
+  return `${capital(tissueWords(place.point, context.pieceName))}: ${placeWords(place, context)}.`;
+}
+
+/** "Draw the under-bust seam from the side to the mouth … 17.3 cm long." */
+export const lengthMove = ({ seam, from, to, length }: DrawnLength, context: Context): string =>
+  `Draw the ${seamWords(seam, context.pieceName)} from the ${tissueWords(from, context.pieceName)} to the ${tissueWords(to, context.pieceName)} in a smooth line ${small(length, context)} long.`;
+
+/** How the finished piece is laid on its tissue. */
+export function layWords(stayed: readonly PointName[], context: Context): string {
+  const names = stayed.map((point) => tissueWords(point, context.pieceName));
+  if (names.length === 0) return "Lay the piece on the tissue, grain on grain";
+  return `Lay the piece on the tissue, grain on grain, ${listWords(names)} where ${names.length === 1 ? "it is" : "they are"} printed`;
+}

@@ -1,0 +1,412 @@
+/**
+ * Her lengths and widths against the garment. The block's figures are those it is drafted by at bust 880 mm (common practice, no
+ * source): a body with just these has nothing to alter, and what is planted is asked for by hand-reckoned amounts.
+ */
+import { describe, expect, it } from "vitest";
+import type { FitAlteration } from "../../../src/core/decisions/alteration";
+import type { FitName } from "../../../src/core/decisions/fitNames";
+import { PRINTED_LENGTHS, type PrintedLengths, type StyleName } from "../../../src/core/decisions/pattern";
+import type { Work } from "../../../src/core/decisions/work";
+import type { MeasureName, Measures } from "../../../src/core/measures/measure";
+import { tapesOf } from "../../../src/core/measures/tape";
+import { setOf } from "../../../src/core/pattern/pieceSet";
+import { applyCommand } from "../../../src/core/plan/commands";
+import { garmentLength } from "../../../src/core/proposals/garmentLengths";
+import { proposalsOf, type Advice, type Proposal } from "../../../src/core/proposals/proposals";
+import { invariant } from "../../../src/core/result";
+import { measureServes } from "../../../src/words/measures";
+import { notAltered, proposalSentence, proposalTitle } from "../../../src/words/proposals";
+import { planOf, testWork } from "../../support/works";
+
+const BLOCK = {
+  bustGirth: 880,
+  upperChestGirth: 830,
+  underBustGirth: 760,
+  waistGirth: 700,
+  hipGirth: 940,
+  height: 1680,
+  backWaistLength: 410,
+  frontWaistLength: 432,
+  neckBaseGirth: 370,
+  acrossBack: 345,
+  acrossFront: 325,
+  shoulderLength: 122,
+  bustPointWidth: 190,
+  sideNeckToBustPoint: 265,
+} as const satisfies Record<MeasureName, number>;
+
+const workOf = (measures: Measures, more: Partial<Work> = {}, lengths?: PrintedLengths, style?: StyleName): Work => ({
+  ...testWork,
+  tapes: tapesOf(measures),
+  ...more,
+  pattern: {
+    ...testWork.pattern,
+    ...(lengths === undefined ? {} : { lengths }),
+    ...(style === undefined ? {} : { style }),
+  },
+});
+
+const adviceOn = (work: Work): Advice => proposalsOf(work, planOf(work));
+const adviceFor = (measures: Measures): Advice => adviceOn(workOf({ ...BLOCK, ...measures }));
+const only = (...names: readonly (keyof typeof BLOCK)[]): Measures => ({
+  bustGirth: 880,
+  upperChestGirth: 830,
+  waistGirth: 700,
+  hipGirth: 940,
+  ...Object.fromEntries(names.map((name) => [name, BLOCK[name]])),
+});
+
+const keyOf = ({ altered }: Proposal): string => (altered.kind === "fit" ? altered.fit : altered.kind);
+/** What is asked for, by name, with its amount. */
+const askedIn = ({ proposals }: Advice): readonly (readonly [string, number])[] =>
+  proposals.map((proposal) => [keyOf(proposal), proposal.amount]);
+
+const fitted = (fit: FitName, amount: number): FitAlteration => ({ kind: "fit", id: `fit-${fit}`, fit, amount });
+const take = (work: Work, { commands }: Proposal): Work => commands.reduce(applyCommand, work);
+const firstOf = (work: Work): Proposal => invariant(adviceOn(work).proposals[0], "proposal");
+
+describe("what the pieces give of a body's lengths", () => {
+  const pieces = setOf(planOf(workOf(BLOCK)).printed);
+
+  it.each([
+    ["backWaistLength", 410],
+    ["shoulderLength", 122],
+    // Ease of the draft: 4 on each half of the back, 2 on each half of the front.
+    ["acrossBack", 345 + 8],
+    ["acrossFront", 325 + 4],
+    ["bustPointWidth", 190],
+    ["sideNeckToBustPoint", 265],
+  ] as const)("is %s: %d mm on the block", (measure, mm) => {
+    expect(garmentLength(measure, pieces)).toBeCloseTo(mm, 1);
+  });
+
+  it("runs over the bust point to the waist below it", () => {
+    // From (69, −22) to the bust point at x 95, and on to 410.
+    const bustPoint = -22 + Math.sqrt(265 ** 2 - (95 - 69) ** 2);
+    const straight = 265 + 410 - bustPoint;
+    // At the mouth of the waist dart the seam hangs some millimetres lower: shut, it runs on smoothly.
+    expect(garmentLength("frontWaistLength", pieces)).toBeGreaterThan(straight);
+    expect(garmentLength("frontWaistLength", pieces)).toBeLessThan(straight + 7);
+  });
+
+  it("is nothing where they have none of it", () => {
+    const strapped = setOf(planOf(workOf(BLOCK, {}, undefined, "midriff")).printed);
+    for (const measure of ["shoulderLength", "acrossBack", "acrossFront", "neckBaseGirth", "height"] as const)
+      expect(garmentLength(measure, strapped)).toBeNull();
+    expect(garmentLength("underBustGirth", pieces)).toBeNull();
+  });
+});
+
+describe("a body with the pattern's own lengths", () => {
+  it.each(["sideDart", "princessArmhole", "princessShoulder"] as const)("is asked for nothing: %s", (style) => {
+    const advice = adviceOn(workOf(BLOCK, {}, undefined, style));
+    expect(advice.proposals).toEqual([]);
+    expect(advice.unanswered).toEqual([]);
+    expect(advice.agreeing.map(({ off }) => Math.abs(off) < 0.01)).toEqual(advice.agreeing.map(() => true));
+    expect(advice.agreeing).toHaveLength(8);
+  });
+});
+
+describe("each measure planted alone", () => {
+  const planted: readonly (readonly [keyof typeof BLOCK, number, string, number])[] = [
+    ["backWaistLength", 20, "roundBack", 20],
+    ["backWaistLength", -20, "swayBack", 20],
+    ["shoulderLength", 16, "shoulderWidth", 16],
+    ["shoulderLength", -18, "shoulderWidth", -18],
+    ["acrossBack", 22, "backWidth", 22],
+    ["acrossBack", -22, "backWidth", -22],
+    ["acrossFront", 24, "chestWidth", 24],
+    ["bustPointWidth", -24, "dartsOut", -12],
+    ["bustPointWidth", 24, "dartsOut", 12],
+    ["sideNeckToBustPoint", 21, "bustPointLevel", 21],
+  ];
+  it.each(planted)("%s by %d mm asks for %s", (measure, by, name, amount) => {
+    const [asked, ...others] = askedIn(adviceFor({ [measure]: BLOCK[measure] + by }));
+    expect(others).toEqual([]);
+    expect(asked?.[0]).toBe(name);
+    // A wedge gives a little less than itself where the tape runs.
+    expect(Math.abs((asked?.[1] ?? 0) - amount)).toBeLessThanOrEqual(name.endsWith("Back") ? 3 : 1);
+  });
+
+  it("front waist length asks for a wedge at the centre front, which gives what it lacks below the bust point", () => {
+    const work = workOf({ ...BLOCK, frontWaistLength: 432 + 22 });
+    const [proposal] = adviceOn(work).proposals;
+    expect(proposal === undefined ? null : keyOf(proposal)).toBe("waistDropFront");
+    const after = take(work, invariant(proposal, "proposal"));
+    const longer =
+      (garmentLength("frontWaistLength", setOf(planOf(after).left.pieces)) ?? 0) -
+      (garmentLength("frontWaistLength", setOf(planOf(work).left.pieces)) ?? 0);
+    // As much as the wedge can be made gives.
+    expect(longer + 0.8 * (proposal?.missing ?? 0)).toBeGreaterThan(20);
+    expect(longer).toBeLessThan(24);
+  });
+
+  it("neck base alters nothing, and says so", () => {
+    const { proposals, unanswered } = adviceFor({ neckBaseGirth: 395 });
+    expect(proposals).toEqual([]);
+    expect(unanswered.map(({ compared, because }) => [compared.measure, because])).toEqual([
+      ["neckBaseGirth", "noAlteration"],
+    ]);
+    expect(measureServes("neckBaseGirth")).toMatch(/alters nothing/);
+  });
+
+  it("under-bust is held against a midriff band, and elsewhere said to alter nothing", () => {
+    const banded = (underBustGirth: number): number | undefined =>
+      adviceOn(workOf({ ...BLOCK, underBustGirth }, {}, undefined, "midriff")).unanswered.find(
+        ({ compared }) => compared.measure === "underBustGirth",
+      )?.compared.off;
+    expect((banded(740) ?? 0) - (banded(760) ?? 0)).toBeCloseTo(-20, 6);
+    expect(adviceFor({}).notOnPieces).toContain("underBustGirth");
+    expect(measureServes("underBustGirth")).toMatch(/^Held against a midriff band\./);
+  });
+
+  it("height asks for the back waist length where the pattern says what it is drafted for", () => {
+    const lengths: PrintedLengths = { height: { all: 1680 } };
+    const { backWaistLength: _none, ...others } = BLOCK;
+    const because = (measures: Measures) =>
+      adviceOn(workOf(measures, {}, lengths)).unanswered.map((one) => one.because);
+    expect(because({ ...others, height: 1740 })).toEqual(["measureBack"]);
+    expect(because({ ...others, height: 1690 })).toEqual([]);
+    expect(because({ ...BLOCK, height: 1740 })).toEqual([]);
+    expect(measureServes("height")).toMatch(/^Alters nothing\./);
+  });
+
+  it("girths change the plan itself", () => {
+    const levels = (measures: Measures): string => {
+      const { levels: found, sizing } = planOf(workOf({ ...BLOCK, ...measures }));
+      return JSON.stringify([found, sizing]);
+    };
+    for (const girth of ["bustGirth", "upperChestGirth", "waistGirth", "hipGirth"] as const)
+      expect(levels({ [girth]: BLOCK[girth] + 10 })).not.toBe(levels({}));
+  });
+});
+
+describe("length, and the shape of back and front", () => {
+  it("is length where both are off alike, all of it below the bust where the bust depth agrees", () => {
+    expect(askedIn(adviceFor({ backWaistLength: 390, frontWaistLength: 412 }))).toEqual([["lengthBelowBust", -20]]);
+  });
+
+  it("goes above the bust as far as the bust depth says", () => {
+    const measures = { backWaistLength: 380, frontWaistLength: 402, sideNeckToBustPoint: 265 - 18 };
+    expect(askedIn(adviceFor(measures))).toEqual([
+      ["lengthAboveBust", -18],
+      ["lengthBelowBust", -12],
+    ]);
+  });
+
+  it("leaves the rest of the depth to the place of the bust, and takes none the other way", () => {
+    expect(askedIn(adviceFor({ backWaistLength: 390, frontWaistLength: 412, sideNeckToBustPoint: 283 }))).toEqual([
+      ["lengthBelowBust", -20],
+      ["bustPointLevel", 18],
+    ]);
+  });
+
+  it("goes below the bust where the depth was not taken, and says that it would tell", () => {
+    const work = workOf({ ...only("frontWaistLength"), backWaistLength: 390, frontWaistLength: 412 });
+    expect(askedIn(adviceOn(work))).toEqual([["lengthBelowBust", -20]]);
+    expect(proposalSentence(firstOf(work), "cm")).toMatch(
+      /The bust depth would tell what of it belongs above the bust\./,
+    );
+  });
+
+  it("is told by the back alone where the front was not taken", () => {
+    const work = workOf({ ...only("sideNeckToBustPoint"), backWaistLength: 390 });
+    const proposal = firstOf(work);
+    expect(askedIn(adviceOn(work))).toEqual([["lengthBelowBust", -20]]);
+    expect(proposalTitle(proposal, "cm")).toBe("Shorten the bodice below the bust by 20 mm");
+    expect(proposalSentence(proposal, "cm")).toBe(
+      "Your back waist length 39.0 cm, our draft’s 41.0 cm; your bust depth agrees. " +
+        "The front waist length would tell length from a round or hollow back.",
+    );
+  });
+
+  it("is parted where both are long and one is longer: the rest is the back's", () => {
+    const [length, back] = askedIn(adviceFor({ backWaistLength: 410 + 46, frontWaistLength: 432 + 24 }));
+    expect(length).toEqual(["lengthBelowBust", 24]);
+    expect(back?.[0]).toBe("roundBack");
+    expect(back?.[1]).toBeCloseTo(22, -0.7);
+  });
+
+  it("does not count what the bust adjustment lengthens", () => {
+    const measures = { ...BLOCK, bustGirth: 905, frontWaistLength: 432 } as const;
+    const chart = { ...testWork.pattern.chart, cups: [{ label: "B", difference: 50 }] };
+    const work = (frontWaistLength: number): Work => ({
+      ...workOf({ ...measures, frontWaistLength, sideNeckToBustPoint: 271 }),
+      picks: { baseSize: "12", bustAlteration: 25 },
+      pattern: { ...testWork.pattern, chart },
+    });
+    const drop = planOf(work(432)).ledger.flatMap(({ what }) => (what.kind === "bust" ? [what.drop] : []))[0] ?? 0;
+    expect(drop).toBeGreaterThan(8);
+    const [front] = adviceOn(work(432 + drop)).agreeing.filter(({ measure }) => measure === "frontWaistLength");
+    expect(front?.changed.bust).toBeCloseTo(drop, -0.5);
+    expect(Math.abs(front?.off ?? 99)).toBeLessThan(2);
+    expect(adviceOn(work(432 + drop)).proposals.filter((one) => keyOf(one) !== "dartsOut")).toEqual([]);
+  });
+});
+
+describe("what the pattern says", () => {
+  const work = (lengths: PrintedLengths): Work =>
+    workOf({ ...only("sideNeckToBustPoint"), backWaistLength: 410 }, {}, lengths);
+
+  it("takes the place of our draft's figure, of the size before that of all", () => {
+    expect(askedIn(adviceOn(work({ backWaistLength: { all: 430 } })))).toEqual([["lengthBelowBust", -20]]);
+    expect(askedIn(adviceOn(work({ backWaistLength: { all: 430, bySize: { "12": 410 } } })))).toEqual([]);
+    expect(askedIn(adviceOn(work({ backWaistLength: { all: 410, bySize: { "14": 440 } } })))).toEqual([]);
+  });
+
+  it("is surer than our draft", () => {
+    const doubt = (lengths: PrintedLengths): number =>
+      adviceOn(work(lengths)).agreeing.find(({ measure }) => measure === "backWaistLength")?.doubt ?? 0;
+    // √((2 · 9)² + 5²) and √((2 · 9)² + 8²)
+    expect(doubt({ backWaistLength: { all: 410 } })).toBeCloseTo(18.68, 2);
+    expect(doubt({})).toBeCloseTo(19.7, 2);
+  });
+
+  it("is told to be its own, or our draft's", () => {
+    const said = (one: Work): string => proposalSentence(firstOf(one), "cm");
+    expect(said(work({ backWaistLength: { all: 430 } }))).toMatch(
+      /^Your back waist length 41\.0 cm, the pattern’s 43\.0 cm;/,
+    );
+    expect(said(workOf({ ...only(), backWaistLength: 435 }))).toMatch(
+      /^Your back waist length 43\.5 cm, our draft’s 41\.0 cm\./,
+    );
+  });
+
+  it("goes into a sum for every length that charts print", () => {
+    for (const measure of PRINTED_LENGTHS) {
+      const own = { ...BLOCK, [measure]: BLOCK[measure] };
+      const style = measure === "underBustGirth" ? "midriff" : "sideDart";
+      const advice = adviceOn(workOf(own, {}, { [measure]: { all: BLOCK[measure] - 6 } }, style));
+      const compared = [...advice.agreeing, ...advice.unanswered.map((one) => one.compared)].find(
+        (one) => one.measure === measure,
+      );
+      expect([measure, compared?.from, compared?.figure]).toEqual([measure, "printed", BLOCK[measure] - 6]);
+    }
+  });
+});
+
+describe("a proposal that is taken", () => {
+  const short = workOf({ ...only("sideNeckToBustPoint"), backWaistLength: 390 });
+
+  it("is gone, and is counted as the garment's", () => {
+    const after = take(short, firstOf(short));
+    expect(after.alterations).toEqual([fitted("lengthBelowBust", -20)]);
+    const advice = adviceOn(after);
+    expect(advice.proposals).toEqual([]);
+    expect(advice.agreeing.find(({ measure }) => measure === "backWaistLength")).toMatchObject({
+      changed: { own: expect.closeTo(-20, 3) as number },
+      off: expect.closeTo(0, 3) as number,
+    });
+  });
+
+  it("changes the amount of one of its kind that stands, and never makes a second", () => {
+    const standing: Work = { ...short, alterations: [{ ...fitted("lengthBelowBust", 10), id: "mine" }] };
+    const after = take(standing, firstOf(standing));
+    expect(after.alterations).toEqual([{ ...fitted("lengthBelowBust", -20), id: "mine" }]);
+  });
+
+  it("says what the measure asks for now once it has changed, and withdraws when it is cleared", () => {
+    const taken = take(short, firstOf(short));
+    const changed = applyCommand(taken, { kind: "setMeasure", measure: "backWaistLength", value: 385 });
+    const proposal = firstOf(changed);
+    expect([keyOf(proposal), proposal.stands, proposal.amount]).toEqual(["lengthBelowBust", -20, -25]);
+    expect(proposalSentence(proposal, "cm")).toContain("You have −20 mm; your measures now ask for −25 mm.");
+    const cleared = applyCommand(changed, { kind: "clearMeasure", measure: "backWaistLength" });
+    expect(adviceOn(cleared).proposals).toEqual([]);
+    expect(adviceOn(applyCommand(short, { kind: "clearMeasure", measure: "backWaistLength" })).proposals).toEqual([]);
+  });
+
+  it("takes an alteration out where nothing of it is left to ask for", () => {
+    const taken: Work = { ...workOf(only("backWaistLength")), alterations: [fitted("lengthBelowBust", -20)] };
+    const proposal = firstOf(taken);
+    expect(proposal).toMatchObject({ stands: -20, amount: 0 });
+    expect(take(taken, proposal).alterations).toEqual([]);
+  });
+
+  it("counts what she altered on one half by half", () => {
+    const work: Work = {
+      ...workOf(only("shoulderLength")),
+      alterations: [{ ...fitted("shoulderWidth", 10), id: "a", half: "left" }],
+    };
+    expect(adviceOn(work).agreeing.find(({ measure }) => measure === "shoulderLength")?.changed.own).toBeCloseTo(5, 2);
+  });
+
+  it("is no more than can be made, and says what is missing", () => {
+    const work = workOf({ ...only(), shoulderLength: 122 + 40 });
+    expect(firstOf(work)).toMatchObject({ amount: 25, missing: 15 });
+    expect(proposalSentence(firstOf(work), "cm")).toMatch(/15 mm more is asked for than can be made here\.$/);
+  });
+
+  it("is rounded to the marks of the wearer's tape", () => {
+    const work = workOf({ ...only("sideNeckToBustPoint"), backWaistLength: 389.3 }, { unit: "in" });
+    // 20.7 mm are 13.04 sixteenths.
+    expect(firstOf(work).amount).toBeCloseTo((-13 * 25.4) / 16, 3);
+    expect(firstOf(workOf({ ...only("sideNeckToBustPoint"), backWaistLength: 389.3 })).amount).toBe(-21);
+  });
+});
+
+describe("the bust point", () => {
+  it("counts by each of its two measures alone, the other as the pattern has it", () => {
+    const { own: wide, printed } = planOf(workOf({ ...only(), bustPointWidth: 154 })).bustPoint;
+    expect(wide).toEqual({ x: 77, y: printed.y });
+    const { own: low } = planOf(workOf({ ...only(), sideNeckToBustPoint: 286 })).bustPoint;
+    // From (69, −22), 286 mm away at x 95.
+    expect(low?.x).toBe(printed.x);
+    expect(low?.y).toBeCloseTo(-22 + Math.sqrt(286 ** 2 - 26 ** 2), 6);
+    expect(planOf(workOf(only())).bustPoint.own).toBeNull();
+  });
+
+  it("is brought nearer by the ends of both bust darts, in one step", () => {
+    const work = workOf({ ...only(), bustPointWidth: 190 - 36 });
+    const before = planOf(work).left.darts;
+    const after = take(work, firstOf(work));
+    expect(after.alterations.map(({ kind }) => kind)).toEqual(["dartEnd", "dartEnd"]);
+    const moved = planOf(after).left.darts.map(({ drawn }, at) => drawn.apex.x - (before[at]?.drawn.apex.x ?? 0));
+    // Both ends of the front come 18 mm nearer the centre; the back's dart stays. The side dart leans a little.
+    expect(moved.filter((by) => Math.abs(by + 18) < 1)).toHaveLength(2);
+    expect(moved.filter((by) => by === 0).length).toBeGreaterThan(0);
+    expect(adviceOn(after).proposals).toEqual([]);
+  });
+
+  it("counts the redraws that she made herself", () => {
+    const end = { kind: "dartEnd", id: "a", dart: { piece: "front", dart: "waistDart" }, hold: "mouth" } as const;
+    const work: Work = {
+      ...workOf({ ...only(), bustPointWidth: 190 - 36 }),
+      alterations: [{ ...end, shorten: 7, across: 10, giveBack: {} }],
+    };
+    const proposal = firstOf(work);
+    expect(proposal).toMatchObject({ stands: -10, amount: -18 });
+    expect(take(work, proposal).alterations.find(({ id }) => id === "a")).toMatchObject({ shorten: 7, across: 18 });
+  });
+
+  it("is given in words, and what was not taken beside it", () => {
+    const work = workOf({ ...only(), bustPointWidth: 154, sideNeckToBustPoint: 286 });
+    const [bust, ...rest] = notAltered(adviceOn(work), "cm");
+    // √(286² − (77 − 69)²) − √(265² − 26²) = 285.9 − 263.7
+    expect(bust).toBe(
+      "Your bust point lies 22 mm lower and 18 mm nearer the centre than the pattern’s: " +
+        "7.7 cm from the centre, 28.6 cm straight from the side neck point.",
+    );
+    expect(rest.map((one) => one.split(".")[0])).toEqual([
+      "Not taken: lower the bust shaping by 21 mm",
+      "Not taken: redraw the ends of the bust darts 18 mm nearer the centre",
+    ]);
+  });
+});
+
+describe("straps and bands", () => {
+  const midriff = (measures: Measures): Advice => adviceOn(workOf({ ...BLOCK, ...measures }, {}, undefined, "midriff"));
+
+  it("takes length at the band", () => {
+    expect(askedIn(midriff({ backWaistLength: 390, frontWaistLength: 412 }))).toEqual([["bandDepth", -20]]);
+  });
+
+  it("lets the bust down by longer straps, which is part of the front's length", () => {
+    expect(askedIn(midriff({ frontWaistLength: 432 + 22, sideNeckToBustPoint: 265 + 22 }))).toEqual([
+      ["strapLength", 22],
+    ]);
+    expect(
+      midriff({ sideNeckToBustPoint: 243, frontWaistLength: 410 }).unanswered.map(({ because }) => because),
+    ).toContain("straps");
+  });
+});
