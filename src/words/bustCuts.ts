@@ -25,7 +25,7 @@ export function movedWords({ piece, spread, drop }: Moved, unit: LengthUnit): st
     case "sideFront":
       return `${turned} ${across ?? ""} at the bust line`;
     case "cup":
-      return `${turned} ${across ?? ""} at the bust point`;
+      return `${turned} ${across ?? ""} at the bust point; ${along ?? ""} ${way} at the dart`;
     default:
       return `${turned} ${across ?? ""} at the bust point; centre part ${along ?? ""} ${way}`;
   }

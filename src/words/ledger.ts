@@ -92,6 +92,8 @@ export function alterationNoteSentence(note: AlterationNote, piece: PieceName, u
       return `The ${centreWords(piece)} no longer lies on a fold: cut it with a seam.`;
     case "bustLoses":
       return `The garment loses ${formatAmount(note.amount, unit)} round the bust as well.`;
+    case "cupLengthened":
+      return `The under-bust seam lies ${formatAmount(Math.abs(note.amount), unit)} ${note.amount > 0 ? "lower" : "higher"} at the dart, and as it was at the centre and the side.`;
     case "bustShort":
       return bustShortSentence(note, unit);
     case "legsTrued":

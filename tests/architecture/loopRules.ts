@@ -52,6 +52,11 @@ interface RecursionLetPass {
 
 export const RECURSIONS_LET_PASS: readonly RecursionLetPass[] = [
   {
+    file: "src/core/sureness/ruleRegions.ts",
+    name: "addCell",
+    why: "every cell is half as wide as the one before, down to NARROWEST_CELL",
+  },
+  {
     file: "src/core/geometry/bezierLength.ts",
     name: "cubicLengthBetween",
     why: "turned round once, so that its ends are in order",

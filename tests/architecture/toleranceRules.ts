@@ -72,8 +72,13 @@ export const NO_TOLERANCES: readonly {
   },
   {
     file: "alternatives.ts",
-    texts: ["Math.abs(baseSize - picked.baseSize.index) > 2"],
+    texts: ["Math.abs(index - planners.index) <= SIZES_OFF"],
     because: "how many sizes up and down are looked at",
+  },
+  {
+    file: "ruleRegions.ts",
+    texts: ["cell.to - cell.from <= NARROWEST_CELL", "to - from > LONG_STRETCH"],
+    because: "how finely a stretch of girths is looked through",
   },
   { file: "chartPlot.ts", texts: ["(most - least) / each <= MOST_TICKS"], because: "how many marks an axis has" },
   { file: "chest.ts", texts: ["reach < WITHIN"], because: "how far in the body begins" },

@@ -13,7 +13,7 @@ export interface DartFigures {
   /** Straight distance between the mouth ends. */
   readonly intake: Mm;
   readonly angle: Radians;
-  /** Height of the sewn cone at the bust radius. */
+  /** Height of the sewn cone at the radius at which it is stated. */
   readonly fullness: Mm;
   /** Where it ends against the bust point; null for darts that serve no bust. */
   readonly end: DartEndReading | null;

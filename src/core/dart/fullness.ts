@@ -14,5 +14,14 @@ export function coneHeight(angle: Radians, radius: Mm): Mm {
   return radius * Math.sqrt(Math.max(0, 1 - kept * kept));
 }
 
+/**
+ * Where the fullness of darts that are held against each other is stated: at the bust radius, and never beyond the shortest of
+ * their legs, since a cone ends where its dart does.
+ */
+export const coneRadius = (
+  bustRadius: Mm,
+  darts: readonly ({ readonly legInner: Mm; readonly legOuter: Mm } | null)[],
+): Mm => Math.min(bustRadius, ...darts.flatMap((dart) => (dart === null ? [] : [dart.legInner, dart.legOuter])));
+
 /** Radius of the cone's rim, mm: R (1 − θ/2π). */
 export const coneRim = (angle: Radians, radius: Mm): Mm => radius * (1 - angle / (2 * Math.PI));

@@ -10,7 +10,7 @@ import { coneHeight } from "./fullness";
  * The figures of one dart as drawn.
  *
  * @param bustPoint the bust point it is judged by, or null where it serves none
- * @param radius    bust radius at which fullness is stated, mm
+ * @param radius    at which fullness is stated (`coneRadius`), mm
  */
 export function measureDart(piece: Piece, name: DartName, bustPoint: PiecePoint | null, radius: Mm): DartFigures {
   const dart = dartOf(piece, name);

@@ -248,7 +248,9 @@ function bustPlanned(
       moved: [{ piece: bustPiece, from, to: bustPoint.printed }],
       notes: [
         ...(alteration === asked ? [] : [{ code: "bustShort" as const, asked, made: alteration }]),
-        ...(drop === 0 ? [] : [{ code: "centreLengthened" as const, amount: drop }]),
+        ...(drop === 0
+          ? []
+          : [{ code: bustPiece === "cup" ? ("cupLengthened" as const) : ("centreLengthened" as const), amount: drop }]),
         ...(smoothed === 0 ? [] : [{ code: "armholeSmoothed" as const, turned: smoothed }]),
       ],
     }),

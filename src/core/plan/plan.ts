@@ -63,6 +63,8 @@ export interface PlannedDart {
   /** Only where the dart serves the bust. */
   readonly wanted: DartFigures | null;
   readonly drawn: DartFigures;
+  /** At which the fullness of all three is stated: the bust radius, or the shortest of their legs. */
+  readonly coneRadius: Mm;
   /**
    * Drawn against wanted (or printed): sharper means fuller by more than `FULLNESS_NOTICED`. What she saw on the toile goes
    * before what was worked out: a dart that stands as the answer she took is as wanted.

@@ -16,7 +16,6 @@ import { isSameDart, type DartRef } from "../pattern/piece";
 import { fail, ok, type Result } from "../result";
 import { setOf, type PieceSet } from "../pattern/pieceSet";
 import { BUST_POINT_REMEASURED } from "../tolerance";
-import { bustRadiusOf } from "./bustRadius";
 import { applyCommand, type Command } from "./commands";
 import { derivePlan } from "./derivePlan";
 import { newlyFailing } from "./newlyFailing";
@@ -58,7 +57,7 @@ function questionOf(
       context: {
         bustPoint: bustPoint.own ?? bustPoint.printed,
         wantedFullness: (dart.wanted ?? dart.drawn).fullness,
-        radius: bustRadiusOf(work),
+        radius: dart.coneRadius,
         cupDifference: sizing.cup.drafted + sizing.bust.alteration,
         existing,
       },

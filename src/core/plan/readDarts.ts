@@ -3,6 +3,7 @@ import { giveBackPlaces } from "../alterations/redraw/giveBack";
 import { dartCap } from "../dart/dartCap";
 import { drawnStop, usualStop } from "../dart/dartEnd";
 import { bustPointOfReading, judgeDartEnd } from "../dart/dartEndReading";
+import { coneRadius } from "../dart/fullness";
 import { measureDart } from "../dart/measureDart";
 import { dartCorners } from "../dart/moveMouth";
 import type { Half } from "../decisions/alteration";
@@ -46,9 +47,15 @@ export function readDarts(
         of !== undefined && of.darts.some((d) => d.name === dart.name);
       const source = printed.find((p) => p.name === piece.name);
       const asked = built.wanted?.[piece.name];
-      const drawn = measureDart(piece, dart.name, bustPoint, radius);
-      const asPrinted = has(source) ? measureDart(source, dart.name, bustPoint, radius) : null;
-      const wanted = dart.aimsAt === null || !has(asked) ? null : measureDart(asked, dart.name, bustPoint, radius);
+      const seen = [piece, has(source) ? source : null, dart.aimsAt !== null && has(asked) ? asked : null] as const;
+      const common = coneRadius(
+        radius,
+        seen.map((of) => (of === null ? null : measureDart(of, dart.name, bustPoint, radius))),
+      );
+      const figuresOf = (of: Piece) => measureDart(of, dart.name, bustPoint, common);
+      const drawn = figuresOf(piece);
+      const asPrinted = seen[1] === null ? null : figuresOf(seen[1]);
+      const wanted = seen[2] === null ? null : figuresOf(seen[2]);
       const fuller = drawn.fullness - (wanted ?? asPrinted ?? drawn).fullness;
       const isAsWanted = wanted === null || answered !== null || Math.abs(fuller) <= FULLNESS_NOTICED;
       return {
@@ -56,6 +63,7 @@ export function readDarts(
         printed: asPrinted,
         wanted,
         drawn,
+        coneRadius: common,
         verdict: isAsWanted ? "asWanted" : fuller > 0 ? "tooSharp" : "tooFlat",
         bySight: answered?.pointed ?? null,
         endJudged: drawn.end === null ? null : judgeDartEnd(drawn.end, usualStop(dart.name)),

@@ -27,14 +27,14 @@ export const HARM = {
 } as const;
 
 /** A base size's upper chest, and the interval in which no other is nearer; mm. */
-export interface FrameSize {
+export interface SizeInterval {
   readonly upperChest: Mm;
   readonly from: Mm;
   readonly to: Mm;
 }
 
 /** Expected harm of a base size for an upper chest known to its spread. */
-export function frameHarm({ value, spread }: Taken, { upperChest, from, to }: FrameSize): number {
+export function frameHarm({ value, spread }: Taken, { upperChest, from, to }: SizeInterval): number {
   const off = expectedAbove(value - upperChest, spread) + expectedAbove(upperChest - value, spread);
   const outside = expectedAbove(value - to, spread) + expectedAbove(from - value, spread);
   return HARM.frame * off + HARM.frameOutside * outside;

@@ -4,6 +4,7 @@
  */
 import type { SizeChart } from "../chart/sizeChart";
 import type { Picks } from "../decisions/work";
+import { halve } from "../geometry/iterate";
 import { fail, invariant, ok, type Result } from "../result";
 import { normalBelow } from "../statistics/normal";
 import { BORDERLINE, BUST_LEFT_ALONE, EXTRAPOLATION_STEPS, PICK_CHANGES_TO } from "../tolerance";
@@ -171,11 +172,7 @@ function changeAt<T>(
   pickAt: (off: Mm) => T | null,
 ): { readonly margin: Mm; readonly runnerUp: T | null } {
   const sign = Math.sign(off);
-  let [same, other] = [Math.abs(off) - STEP, Math.abs(off)];
-  for (let width = STEP; width > PICK_CHANGES_TO; width /= 2) {
-    const middle = (same + other) / 2;
-    if (pickAt(sign * middle) === own) same = middle;
-    else other = middle;
-  }
-  return { margin: (same + other) / 2, runnerUp: pickAt(sign * other) };
+  const out = Math.abs(off);
+  const { holding, failing } = halve(out - STEP, out, PICK_CHANGES_TO, (tried) => pickAt(sign * tried) === own);
+  return { margin: (holding + failing) / 2, runnerUp: pickAt(sign * failing) };
 }

@@ -10,12 +10,12 @@ import { remember } from "../remember";
 import { invariant } from "../result";
 import { HARM_ALIKE, HARM_TIE } from "../tolerance";
 import type { Mm } from "../units";
-import { alterationFor, bustHarm, frameHarm, type FrameSize } from "./harm";
+import { alterationFor, bustHarm, frameHarm, type SizeInterval } from "./harm";
 import { intervalOf, pickInterval } from "./pickInterval";
 import type { Taken } from "./sizing";
 
 /** A base size and a cup of a chart. */
-export interface Offer extends FrameSize {
+export interface Offer extends SizeInterval {
   /** Place of the base size in the chart. */
   readonly index: number;
   /** null: the pattern has no cup versions. */

@@ -3,6 +3,7 @@
  * drawn by lot: the upper chest is cut into cells, the finer the more the rule changes there; along the bust, in each cell, the places where the rule changes are found and the normal distribution is summed exactly.
  */
 import type { SizeChart } from "../chart/sizeChart";
+import { halve } from "../geometry/iterate";
 import { remember } from "../remember";
 import { invariant } from "../result";
 import { alterationFor, bustHarm } from "../sizing/harm";
@@ -312,13 +313,8 @@ function worthWeighing(
 
 /** Where between two places the way stops being the first one's. */
 function changeBetween(from: Mm, way: number, to: Mm, wayAt: (bust: Mm) => number): Mm {
-  let [same, other] = [from, to];
-  for (let width = to - from; width > PICK_CHANGES_TO; width /= 2) {
-    const middle = (same + other) / 2;
-    if (wayAt(middle) === way) same = middle;
-    else other = middle;
-  }
-  return (same + other) / 2;
+  const { holding, failing } = halve(from, to, PICK_CHANGES_TO, (tried) => wayAt(tried) === way);
+  return (holding + failing) / 2;
 }
 
 /** Of a growing row those that are not the same as the one before. */

@@ -261,7 +261,7 @@ function DartEditor({ dart, plan, now, work }: DartEditorProps) {
           )}
           {trued !== null && <p className="field-hint">{trued}</p>}
         </div>
-        <FoldedDisc dart={dart} unit={unit} {...(work.bustRadius === undefined ? {} : { radius: work.bustRadius })} />
+        <FoldedDisc dart={dart} unit={unit} />
       </div>
 
       <DartFiguresTable dart={dart} unit={unit} />

@@ -1,9 +1,10 @@
 import { useId, useState } from "react";
 import { axisLength } from "../../core/dart/dartFrame";
+import { coneRadius } from "../../core/dart/fullness";
 import { angleOfMouth, foldDisc, type FoldedDisc as Disc } from "../../core/dart/foldedDisc";
 import type { PlannedDart } from "../../core/plan/plan";
 import type { LengthUnit } from "../../core/decisions/work";
-import { FULLNESS_RADIUS, SHORTEST_DART } from "../../core/tolerance";
+import { SHORTEST_DART } from "../../core/tolerance";
 import { radians, type Mm } from "../../core/units";
 import { discSentence, formatAngle } from "../../words/terms/darts";
 import { formatAmount } from "../../words/terms/length";
@@ -12,27 +13,20 @@ import { formatAmount } from "../../words/terms/length";
  * Why a wider dart is fuller: a disc of paper with the wearer's own dart cut out of it, and the cone it folds to. The
  * slider tries a shorter dart with the same mouth without touching the plan.
  */
-export function FoldedDisc({
-  dart,
-  radius,
-  unit,
-}: {
-  readonly dart: PlannedDart;
-  readonly radius?: number;
-  readonly unit: LengthUnit;
-}) {
+export function FoldedDisc({ dart, unit }: { readonly dart: PlannedDart; readonly unit: LengthUnit }) {
   const id = useId();
   const [tried, setTried] = useState(0);
-  const slant = radius ?? FULLNESS_RADIUS;
   const { drawn } = dart;
   // A dart that the pattern does not have is held against itself.
   const printed = dart.printed ?? drawn;
   const axis = axisLength(drawn);
   const most = Math.max(0, Math.floor(axis - SHORTEST_DART));
   const shorten = Math.min(tried, most);
-  const before = foldDisc(printed.angle, slant, printed.legInner);
   const angle = shorten === 0 ? drawn.angle : radians(angleOfMouth(drawn.intake, axis - shorten));
   const leg = shorten === 0 ? drawn.legInner : Math.hypot(axis - shorten, drawn.intake / 2);
+  const legs = { legInner: leg, legOuter: leg };
+  const slant = coneRadius(dart.coneRadius, [legs]);
+  const before = foldDisc(printed.angle, slant, printed.legInner);
   const now = foldDisc(angle, slant, leg);
   // One scale for all four drawings, so that mouths, legs and heights can be compared by eye.
   const room: Room = {

@@ -85,13 +85,16 @@ function frontMoves(fuller: boolean, { spread, drop, hinge }: Amounts): readonly
       ];
 }
 
-const cupMoves = (fuller: boolean, { spread }: Amounts): readonly string[] => [
-  "Draw a line from the middle of the dart's mouth up to the bust point, and on from there to the inner end of the strap seam.",
-  "Cut it from the under-bust seam to the seam line at the strap; snip the allowance to it, so that the paper hinges on the seam line.",
+const cupMoves = (fuller: boolean, { spread, drop }: Amounts): readonly string[] => [
+  "Draw a line from the middle of the dart's mouth up to the bust point, and on from there to the inner end of the strap seam. Draw two more from the bust point to the ends of the under-bust seam, at the centre front and at the side.",
+  "Cut the first from the under-bust seam to the seam line at the strap; snip the allowance to it, so that the paper hinges on the seam line. Cut the other two almost to the ends of the under-bust seam.",
   fuller
-    ? `Swing the side part outwards until the cut stands ${spread} open at the bust point. The dart below opens by itself: its mouth is wider, no seam is longer. Stick paper behind.`
-    : `Swing the side part inwards until it laps ${spread} at the bust point. The dart below closes a little by itself: no seam is shorter.`,
-  `Mark the pattern’s new bust point in the middle of the ${fuller ? "gap" : "lap"}, and draw the upper edge smooth past the hinge. The band stays as it is.`,
+    ? `Swing the side part outwards until the cut stands ${spread} open at the bust point. The dart below opens by itself.`
+    : `Swing the side part inwards until it laps ${spread} at the bust point. The dart below closes a little by itself.`,
+  fuller
+    ? `Swing the two parts below down about the ends of the under-bust seam until both ends of the dart's mouth lie ${drop} lower. No seam is longer. Stick paper behind.`
+    : `Swing the two parts below up about the ends of the under-bust seam until both ends of the dart's mouth lie ${drop} higher. No seam is shorter.`,
+  `Mark the pattern’s new bust point in the middle of the ${fuller ? "gap" : "lap"}. Draw the under-bust seam smooth into its two ends and the upper edge smooth past the hinge. The band stays as it is.`,
 ];
 
 const sideFrontMoves = (fuller: boolean, { spread }: Amounts): readonly string[] => [

@@ -105,6 +105,7 @@ function noteMove(note: AlterationNote, context: Context): string | null {
     // The places told have these in them; what a bust adjustment falls short by is told with it.
     case "legsTrued":
     case "bustShort":
+    case "cupLengthened":
     case "centreLengthened":
       return null;
   }

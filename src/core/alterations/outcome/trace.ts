@@ -33,5 +33,7 @@ export type AlterationNote =
   | { readonly code: "legsTrued"; readonly amount: Mm }
   | { readonly code: "armholeSmoothed"; readonly turned: Radians }
   | { readonly code: "centreLengthened"; readonly amount: Mm }
+  /** How much lower the under-bust seam lies at the dart. */
+  | { readonly code: "cupLengthened"; readonly amount: Mm }
   /** Of a bust change that was asked for, what could be made; both whole, negative: taken out. */
   | { readonly code: "bustShort"; readonly asked: Mm; readonly made: Mm };

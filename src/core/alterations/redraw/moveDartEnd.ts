@@ -7,7 +7,7 @@ import { apexAfter, apexOffset, axisLength } from "../../dart/dartFrame";
 import { fail, invariant, ok, type Result } from "../../result";
 import { dartOf, type DartName, type Piece } from "../../pattern/piece";
 import { outlineOf } from "../../pattern/ring";
-import { SHORTEST_DART } from "../../tolerance";
+import { SHORTEST_DART, SOLVER_ACCURACY } from "../../tolerance";
 import type { Mm, Radians } from "../../units";
 import { dartCorners, moveMouth } from "../../dart/moveMouth";
 
@@ -66,6 +66,23 @@ export function applyDartEnd(piece: Piece, alteration: DartEndAlteration): Resul
   const angle = angleAt(corners.apex, corners.inner, corners.outer);
   const width = distance(corners.inner, corners.outer);
   const aside = Math.sqrt(Math.max(0, distance(apex, middle) ** 2 - left ** 2));
-  const change = (mouthForAngle(angle, left, aside) - width) / 2;
-  return moveMouth(moved, name, change, change);
+  return openTo(moved, name, angle, (mouthForAngle(angle, left, aside) - width) / 2);
+}
+
+/** Rounds of correction at the most; each leaves a small part of the error. */
+const ROUNDS = 8;
+
+/** The mouth moved until the dart has an angle: where its ends slide along a curved seam, the straight mouth's sum is not enough. */
+function openTo(piece: Piece, name: DartName, angle: Radians, change: Mm): Result<Piece, AlterationFailure> {
+  let amount = change;
+  let opened = moveMouth(piece, name, amount, amount);
+  for (let round = 0; round < ROUNDS && opened.ok; round += 1) {
+    const { apex, inner, outer } = dartCorners(opened.value, name);
+    // An angle's worth at the end of a leg, half of it at each end of the mouth.
+    const missed = ((angle - angleAt(apex, inner, outer)) * distance(apex, inner)) / 2;
+    if (Math.abs(missed) < SOLVER_ACCURACY) break;
+    amount += missed;
+    opened = moveMouth(piece, name, amount, amount);
+  }
+  return opened;
 }
