@@ -1,11 +1,11 @@
-const LINES = ["first", "second", "third", "fourth"] as const;
+const LINES = ["first", "second", "third"] as const;
 
-/** Ruled lines for what the fitting shows; fewer where the rest of the sheet is short enough for one page. */
-export function Notes({ few }: { readonly few: boolean }) {
+/** Ruled lines for what the fitting shows. */
+export function Notes() {
   return (
     <section className="pc-notes">
       <h4>Notes</h4>
-      {LINES.slice(0, few ? 3 : LINES.length).map((line) => (
+      {LINES.map((line) => (
         <i key={line} aria-hidden="true" />
       ))}
     </section>

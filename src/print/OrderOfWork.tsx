@@ -167,7 +167,7 @@ function ShortWork({ list, plan, unit }: PieceProps) {
 }
 
 /** Letters: a list no longer than this stands well in half the page's width. */
-const SHORT = 700;
+const SHORT = 900;
 
 const isShort = ({ piece, lines }: PieceChecklist, plan: Plan): boolean =>
   piece !== null &&

@@ -31,10 +31,12 @@ export function PrintedChecklist({ work, plan }: PrintedChecklistProps) {
       <HowSure work={work} />
       <BeforeCutting work={work} plan={plan} />
       <NotAltered work={work} plan={plan} />
+      {/* With the sizes, so that the work itself begins on a page where most of it fits. */}
+      {!isShort && <Sums work={work} plan={plan} />}
+      {!isShort && <Notes />}
       <OrderOfWork plan={plan} unit={work.unit} />
       <Verify plan={plan} unit={work.unit} />
-      <Notes few={isShort} />
-      {!isShort && <Sums work={work} plan={plan} />}
+      {isShort && <Notes />}
     </article>
   );
 }

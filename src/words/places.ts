@@ -93,6 +93,12 @@ export function placeWords(place: TissuePlace, context: Context): string {
 
 /** "Side at the waist: 13 mm outwards." null where it is marked where it is printed. */
 export function placeMove(place: TissuePlace, context: Context): string | null {
+  if (place.isFromMark === true) {
+    const way = place.down > 0 ? "below" : "above";
+    return drawn(place.down, context)
+      ? `${capital(tissueWords(place.point, context.pieceName))}: ${small(place.down, context)} straight ${way} its mark.`
+      : null;
+  }
   if (place.point === place.from && awayWords(place, context) === null) return null;
   return `${capital(tissueWords(place.point, context.pieceName))}: ${placeWords(place, context)}.`;
 }

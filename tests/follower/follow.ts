@@ -9,7 +9,7 @@ import type { Job, PieceOfSheet } from "./sheet";
 import type { Line, Paper, Place, Tissue } from "./tissue";
 
 /** Pieces by what the sheet calls them. */
-const PIECES: Readonly<Record<string, PieceName>> = {
+export const PIECES: Readonly<Record<string, PieceName>> = {
   FRONT: "front",
   "CENTRE FRONT": "centreFront",
   "SIDE FRONT": "sideFront",
@@ -247,6 +247,12 @@ function putPoints(piece: OnTable, { moves }: Job): true {
     const found = /^([^:]+): (.+)\.$/.exec(move);
     if (found === null) throw new SheetAtFault(`no place: ${move}`);
     const point = pointNamed(found[1] ?? "");
+    const level = new RegExp(`^(${LENGTH}) straight (below|above) its mark$`).exec(found[2] ?? "");
+    if (level !== null) {
+      const mark = placeOn({ ...piece.traced, places: piece.places }, point);
+      put(piece, point, { x: mark.x, y: mark.y + lengthOf(level[1] ?? "") * (level[2] === "below" ? 1 : -1) });
+      continue;
+    }
     put(piece, point, toldPlace(piece, point, found[2] ?? ""));
   }
   return true;

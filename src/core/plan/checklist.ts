@@ -15,7 +15,15 @@ import type { Mm } from "../units";
 import type { ChecklistItem, CutLine, PlannedAlteration, PlannedDart } from "./plan";
 import type { Sizing } from "../sizing/sizing";
 import { cutLinePoint, lineAt } from "./cutLines";
-import { dartPlaces, drawnLengths, movedOnTissue, printedOf, stayedOnTissue, tissuePlace } from "./tissuePlaces";
+import {
+  dartPlaces,
+  drawnLengths,
+  movedOnTissue,
+  printedOf,
+  stayedOnTissue,
+  tissuePlace,
+  type TissuePlace,
+} from "./tissuePlaces";
 import { inOrderOfWork } from "./workPhases";
 
 export interface ChecklistInputs {
@@ -79,7 +87,7 @@ function jobsOn(
   const tissue = printedOf(printed, piece);
   const made = pieces[piece];
   const redrawn = darts.filter((dart) => dart.ref.piece === piece && isRedrawn(dart)).map(({ ref }) => ref.dart);
-  const marked: PointName[] = [];
+  const marked = new Map<PointName, TissuePlace | null>();
   for (const cutLine of cutLines) {
     if (cutLine.piece !== piece || cutLine.level === "bust") continue;
     const moved = movedFromPick(cutLine, traced, pieces);
@@ -89,7 +97,7 @@ function jobsOn(
       step: { kind: "blend", cutLine, from: joinedFrom(cutLine), taken },
       amount: cutLine.offset - taken,
     });
-    marked.push(...placedByMark(cutLine, moved + taken, made, tissue));
+    for (const [point, place] of byMark(cutLine, moved + taken, made, tissue)) marked.set(point, place);
   }
   for (const planned of alterations) {
     if (!isDoneOn(planned, piece)) continue;
@@ -111,7 +119,10 @@ function jobsOn(
       jobs.push({ piece, step: { kind: "alteration", planned }, amount: amountOf(planned) });
   }
   if (tissue !== undefined && made !== undefined) {
-    const places = movedOnTissue(tissue, made, redrawn).filter(({ point }) => !marked.includes(point));
+    const places = movedOnTissue(tissue, made, redrawn).flatMap((place): readonly TissuePlace[] => {
+      const told = marked.get(place.point);
+      return told === null ? [] : [told ?? place];
+    });
     const lengths = drawnLengths(tissue, made);
     if (places.length + lengths.length > 0)
       jobs.push({ piece, step: { kind: "places", places, lengths, stayed: stayedOnTissue(tissue, made) }, amount: 0 });
@@ -177,24 +188,26 @@ function takenAtSide(line: CutLine, moved: Mm, alterations: readonly PlannedAlte
 }
 
 /**
- * The points of the finished side seam that the blend's mark puts where they are: level with the printed ones, and the hem
- * below as far from the printed line.
+ * What the blend's mark says of the points of the finished side seam: where it is, where it is but for the height (then told
+ * from the mark), and the hem below as far from the printed line.
  *
  * @param left how far the finished seam lies from the mark across the piece
  */
-function placedByMark(
+function byMark(
   line: CutLine,
   left: Mm,
   made: Piece | undefined,
   tissue: Piece | undefined,
-): readonly PointName[] {
-  if (made === undefined || tissue === undefined || Math.abs(left) > READS_AS_NOTHING) return [];
+): ReadonlyMap<PointName, TissuePlace | null> {
   const name = cutLinePoint(line.level);
+  if (made === undefined || tissue === undefined || Math.abs(left) > READS_AS_NOTHING) return new Map();
   const place = tissuePlace(tissue, made, name);
-  if (place === null || Math.abs(place.down) > READS_AS_NOTHING) return [];
+  if (place === null) return new Map();
+  if (Math.abs(place.down) > READS_AS_NOTHING)
+    return new Map([[name, { ...place, out: 0, isFromMark: true as const }]]);
   const hem = line.level === "hip" ? tissuePlace(tissue, made, "sideHem") : null;
   const isAlike = hem !== null && Math.hypot(hem.out - place.out, hem.down) <= READS_AS_NOTHING;
-  return isAlike ? [name, "sideHem"] : [name];
+  return new Map<PointName, TissuePlace | null>([[name, null], ...(isAlike ? [["sideHem", null] as const] : [])]);
 }
 
 /** Whether an alteration is something to do on a piece: where a dart was redrawn or made into another thing, or on every piece changed. */

@@ -350,8 +350,9 @@ export function pickOn(
   const lower = Math.min(Math.max(Math.floor(size), 0), Math.max(before.length - 2, 0));
   const [low, high] = [lower, lower + 1].map((at) => after.findIndex(({ label }) => label === before[at]?.label));
   if (low === undefined || low < 0 || high !== low + 1) return {};
-  const carried = size - lower + low;
-  return areNumbersKept(carried) ? { [level]: carried } : {};
+  const moved = size - lower + low;
+  // A place that far out is none between these lines, and could not be kept.
+  return areNumbersKept(moved) ? { [level]: moved } : {};
 }
 
 function cutPattern(pattern: Pattern): Pattern {

@@ -25,6 +25,8 @@ export interface TissuePlace {
   readonly out: Mm;
   /** Along the grain. */
   readonly down: Mm;
+  /** Told from where the blend marked it, straight down (or up) from there. */
+  readonly isFromMark?: true;
 }
 
 /** What can be found on any tissue, in the order it is told: down the centre, along the top, down the side. */

@@ -73,7 +73,7 @@ interface Parted {
 
 /**
  * Back and front waist length together. Both end at one waist thread, so what they are apart is surer than either: they are off
- * alike where they are apart by no more than the larger of their doubts, and their mean, weighed by how sure each is, is length.
+ * alike where they are apart by no more than the smaller of their doubts, and their mean, weighed by how sure each is, is length.
  *
  * @param front with what a longer strap gives taken off
  */
@@ -83,7 +83,7 @@ function partLengths(back: Compared | undefined, front: { readonly off: Mm; read
     const only = back ?? front;
     return { length: only === undefined ? 0 : offOf(only), back: 0, front: 0 };
   }
-  if (Math.abs(back.off - front.off) <= Math.max(back.doubt, front.doubt)) {
+  if (Math.abs(back.off - front.off) <= Math.min(back.doubt, front.doubt)) {
     const [forBack, forFront] = [1 / back.doubt ** 2, 1 / front.doubt ** 2];
     const mean = (back.off * forBack + front.off * forFront) / (forBack + forFront);
     return { length: Math.abs(mean) > 1 / Math.sqrt(forBack + forFront) ? mean : 0, back: 0, front: 0 };

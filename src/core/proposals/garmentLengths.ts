@@ -18,7 +18,7 @@ export interface DartsMoved {
   readonly down: Mm;
 }
 
-export const NOT_MOVED: DartsMoved = { out: 0, down: 0 };
+const NOT_MOVED: DartsMoved = { out: 0, down: 0 };
 
 const at = (piece: Piece | undefined, name: PointName): PiecePoint | null => piece?.points[name]?.at ?? null;
 

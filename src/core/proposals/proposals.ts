@@ -17,7 +17,7 @@ import { endOf, putOrRemove, snapStep, USUAL_HOLD } from "../plan/dartEdit";
 import { amountCommand, appliesTo, useOn, usesOf } from "../plan/fitEdit";
 import type { Plan } from "../plan/plan";
 import { remember } from "../remember";
-import { READ_BACK, STANDS_BY } from "../tolerance";
+import { LEAST_GAIN, READ_BACK, STANDS_BY } from "../tolerance";
 import type { Mm } from "../units";
 import { askedFor, type Altered, type Asked, type ComparedBy, type ProposedFit, type Reason } from "./askedFor";
 import { bustDartsOf, compareMeasures, type Compared, type Comparison } from "./compare";
@@ -65,7 +65,7 @@ export interface Advice {
 }
 
 /** Where her bust point lies. */
-export interface HerBustPoint {
+interface HerBustPoint {
   /** Further out and lower than the pattern's, after any bust adjustment. */
   readonly out: Mm;
   readonly down: Mm;
@@ -187,9 +187,6 @@ interface Refused {
   readonly asked: Asked;
   readonly because: "notOnPieces" | "noRoom";
 }
-
-/** A wedge gives this share of itself at the least where the measure runs; less, and it is no answer (our own choice). */
-const LEAST_GAIN = 0.25;
 
 function proposedFit(asked: Asked, fit: ProposedFit, work: Work, plan: Plan): Proposal | Refused {
   if (!appliesTo(plan, fit)) return { asked, because: "notOnPieces" };

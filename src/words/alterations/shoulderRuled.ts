@@ -4,8 +4,8 @@ import type { Piece } from "../../core/pattern/piece";
 import { isSeamOf } from "../../core/surgery/wedge";
 import type { Steps } from "./fitWords";
 
-/** What is to be done at the shoulder of a piece; `mark` is how its new end is found. */
-export function ruledTold(piece: Piece, mark: string): Steps {
+/** What is to be done at the shoulder of a piece; `mark` is how its new end is found: a mark, or a line that it lies on. */
+export function ruledTold(piece: Piece, mark: string, to: "mark" | "line" = "mark"): Steps {
   const isShared = princessBeginsIn(piece, "shoulder");
   if (isShared && piece.name === "sideFront")
     return [
@@ -17,7 +17,7 @@ export function ruledTold(piece: Piece, mark: string): Steps {
       "Lay centre front and side front together along the top of the princess seam, so that the shoulder runs across both.",
     mark,
     hasDartIn(piece, "shoulder") && "Fold the shoulder dart shut before you rule.",
-    "Rule the shoulder from the neck end to that mark, as long as it was.",
+    `Rule the shoulder from the neck end to that ${to}, as long as it was.`,
     isShared &&
       "The top of the princess seam moves by {top} on both fronts. Take the pieces apart, draw the seam smooth to its new top on both, and walk it.",
   ];

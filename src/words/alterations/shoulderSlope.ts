@@ -6,14 +6,14 @@ const topAlike = (way: "up" | "down"): string =>
   `Lay the piece on the centre front along the top of the princess seam and carry the seam's new top over to it, {top} further ${way}. Draw the seam smooth to it, and walk it against the centre front's.`;
 
 const UP = {
-  mark: "Mark {amount} above the end of the shoulder, straight up.",
+  mark: "Draw a line level across, {amount} above the end of the shoulder.",
   slide: "Lay the traced armhole {amount} higher: its underarm {amount} further up the line of the side seam.",
   top: "Move the top of the princess seam {top} straight up.",
   alike: topAlike("up"),
   side: "Draw the side seam straight up to the new underarm.",
 };
 const DOWN = {
-  mark: "Mark {amount} below the end of the shoulder, straight down.",
+  mark: "Draw a line level across, {amount} below the end of the shoulder.",
   slide: "Lay the traced armhole {amount} lower: its underarm {amount} further down the side seam.",
   top: "Move the top of the princess seam {top} straight down.",
   alike: topAlike("down"),
@@ -32,7 +32,7 @@ export const shoulderSlope: FitWords = {
     const [hasTip, hasUnderarm] = [isCorner(piece, "shoulderTip"), isCorner(piece, "underarm")];
     const isParted = princessBeginsIn(piece, "armhole");
     return [
-      ...ruledTold(piece, way.mark),
+      ...ruledTold(piece, way.mark, "line"),
       isParted && (hasTip ? way.top : way.alike),
       isParted &&
         hasTip &&

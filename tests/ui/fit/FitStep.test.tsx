@@ -151,7 +151,7 @@ it("says on its own row what it leaves no room for", async () => {
     kind: "dartEnd",
     id: "end",
     dart,
-    shorten: 25,
+    shorten: 36,
     across: 0,
     hold: "mouth",
     giveBack: {},
