@@ -113,7 +113,10 @@ function readLines(lines: readonly (readonly PastedCell[])[], separator: Separat
   const assumed = assumedUnit(layout, unit);
   if (assumed === null) return nothing({ code: "paste/unit-uncertain" });
   if (separator === "comma" && commasAmbiguous(layout, assumed)) return nothing({ code: "paste/commas-ambiguous" });
-  return readSizeLines({ layout, units: unitsOf(layout, assumed), exact }, assumed, unit);
+  const stated = unitsOf(layout, assumed);
+  const isAssumed = layout.columns.some((column, at) => isGirthColumn(column) && stated[at] === null);
+  const units = stated.map((one) => one ?? assumed);
+  return readSizeLines({ layout, units, exact }, isAssumed ? assumed : unit, unit);
 }
 
 /** A layout, the unit of each of its columns, and whether its lines must be whole. */
@@ -123,21 +126,21 @@ interface Reading {
   readonly exact: boolean;
 }
 
-/** A unit behind the last girth of a line is meant for all of it; so is one without which the others are no girths. */
-const unitsOf = ({ columns, units, sizes, kind }: PastedLayout, assumed: PastedUnit): readonly PastedUnit[] =>
+/** A unit behind the last girth of a line is meant for all of it; so is one without which the others are no girths. null: nothing says. */
+const unitsOf = ({ columns, units, sizes, kind }: PastedLayout, assumed: PastedUnit): readonly (PastedUnit | null)[] =>
   columns.map((column, at) => {
     const stated = units[at];
     if (stated !== null && stated !== undefined) return stated;
     const cells = sizes.flatMap((line) => line[at]?.text || []);
     const named = cells.flatMap((text) => unitOfCell(text) ?? []);
     const [only] = named;
-    if (only === undefined || new Set(named).size > 1) return assumed;
+    if (only === undefined || new Set(named).size > 1) return null;
     const last = kind === "transposed" && named.length === 1 && unitOfCell(cells.at(-1) ?? "") !== null;
     const others = cells.filter((text) => unitOfCell(text) === null);
     return last ||
       (others.every((text) => !isOfBody(column, text, assumed)) && others.some((text) => isOfBody(column, text, only)))
       ? only
-      : assumed;
+      : null;
   });
 
 function isOfBody(column: ChartColumn | null, text: string, unit: PastedUnit): boolean {
