@@ -33,7 +33,8 @@ export function shortShareWords(between: readonly [string, string], share: numbe
 /** "3 mm outside the 12 line", or nothing where the line lies on it. */
 export function offsetWords(line: Pick<CutLine, "between" | "offset">, unit: LengthUnit): string {
   const amount = formatAmount(Math.abs(line.offset), unit);
-  if (Math.abs(line.offset) < SAME_LINE || amount === formatAmount(0, unit)) return `on the ${line.between[0]} line at the side seam`;
+  if (Math.abs(line.offset) < SAME_LINE || amount === formatAmount(0, unit))
+    return `on the ${line.between[0]} line at the side seam`;
   return `${amount} ${line.offset > 0 ? "outside" : "inside"} the ${line.between[0]} line`;
 }
 
