@@ -153,13 +153,16 @@ export const BUST_LEFT_ALONE = 12;
 export const PRINTED_DOUBT = 5;
 
 /** mm. What a length of our own draft is good to, where the pattern prints none: patterns are drafted so far apart (our own choice). */
-export const DRAFTED_DOUBT = 10;
+export const DRAFTED_DOUBT = 8;
 
 /** Share (no unit). A length as short as a shoulder is so much surer where the pattern prints it (our own choice). */
 export const SHORT_SHARE = 0.5;
 
-/** Standard deviations (no unit). A measure and a garment that are apart by no more agree: eight of ten that are equal read so. */
-export const AGREE_WITHIN = 1.28;
+/** Share of the tape's spread (no unit). A reading that far out may still be of a body just as the pattern's: nineteen of twenty are nearer. */
+export const AGREE_WITHIN = 2;
+
+/** Share (no unit). A wedge that gives less of itself where a measure runs is not reckoned up by it (our own choice). */
+export const LEAST_GAIN = 0.25;
 
 /** mm. An alteration that stands is told to differ from what the measures ask for only above this, and less of one is not worth a cut (our own choice). */
 export const STANDS_BY = 3;

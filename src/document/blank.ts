@@ -45,6 +45,9 @@ export const blankWork = (unit: LengthUnit = "cm", pattern: Pattern = blankPatte
   ...(unit === "in" ? { allowances: INCH_ALLOWANCES } : {}),
 });
 
+/** What stands for a value: the next one, where it still was what stood for it before. */
+const follow = <T>(value: T, old: T, next: T): T => (isSame(value, old) ? next : value);
+
 /**
  * Another unit for a work. While its chart is empty, the figures that stand for what was not decided become those of the
  * unit; what was decided stays as it is.
@@ -54,7 +57,6 @@ export function changeUnit(work: Work, unit: LengthUnit): readonly Command[] {
   const { pattern } = work;
   if (unit === work.unit || pattern.chart.sizes.length + pattern.chart.cups.length > 0) return [set];
   const [before, after] = [blankWork(work.unit), blankWork(unit)];
-  const follow = <T>(value: T, old: T, next: T): T => (isSame(value, old) ? next : value);
   const { ease, chart, closure } = pattern;
   const followed: Pattern = {
     ...pattern,

@@ -104,17 +104,19 @@ function laid(pieces: readonly Piece[], plan: Plan): readonly Laid[] {
 /** How finely two pieces beside one another are looked along, mm. */
 const LEVEL: Mm = 4;
 
+/** The furthest x of a piece on each level, one way or the other. */
+function reachOf(of: Piece, most: (a: Mm, b: Mm) => Mm): ReadonlyMap<number, Mm> {
+  const reach = new Map<number, Mm>();
+  const points = outlineOf(of).flatMap((edge) => Array.from({ length: 80 }, (_, i) => edgePointAt(edge, i / 80)));
+  for (const { x, y } of points) {
+    const level = Math.round(y / LEVEL);
+    reach.set(level, most(reach.get(level) ?? x, x));
+  }
+  return reach;
+}
+
 /** How far a piece goes aside so that at no level it comes nearer to the one inside it than two seam lines are seen apart. */
 function asideOf(inside: Piece, piece: Piece): Mm {
-  const reachOf = (of: Piece, most: (a: Mm, b: Mm) => Mm): ReadonlyMap<number, Mm> => {
-    const reach = new Map<number, Mm>();
-    const points = outlineOf(of).flatMap((edge) => Array.from({ length: 80 }, (_, i) => edgePointAt(edge, i / 80)));
-    for (const { x, y } of points) {
-      const level = Math.round(y / LEVEL);
-      reach.set(level, most(reach.get(level) ?? x, x));
-    }
-    return reach;
-  };
   const outer = reachOf(inside, Math.max);
   const inner = reachOf(piece, Math.min);
   const overlaps = [...inner].map(([level, x]) => (outer.get(level) ?? -Infinity) - x);

@@ -8,7 +8,6 @@ import type { Work } from "../core/decisions/work";
 import { bustSentence, shareWords } from "../words/blend";
 import { capital, levelWords } from "../words/terms/names";
 import {
-  AS_BLENDED,
   balanceGroups,
   FITTING_ORDER,
   fittingCautions,
@@ -47,7 +46,7 @@ export function TrialRecord({ work, plan }: TrialRecordProps) {
           {MIRROR_NOTE} {MARKS} <b>{HOW_MUCH_NOTE}</b>
         </p>
       </section>
-      <Seen work={work} />
+      <Seen work={work} plan={plan} />
       <Balance work={work} plan={plan} />
       <section className="tr-order">
         <p>
@@ -108,9 +107,11 @@ function Heading({ work, plan }: TrialRecordProps) {
         <p>
           <Words>{`${work.pattern.name}. ${sizes}. ${bustSentence(bust, work.unit)}`}</Words>
         </p>
-        <p>
-          <b>Sewn with:</b> <Words>{sewn.length === 0 ? AS_BLENDED : `${sewn.join("; ")}.`}</Words>
-        </p>
+        {sewn.length > 0 && (
+          <p>
+            <b>Sewn with:</b> <Words>{`${sewn.join("; ")}.`}</Words>
+          </p>
+        )}
         {differ === null ? (
           <p>Left and right halves are cut alike.</p>
         ) : (
@@ -171,7 +172,23 @@ function HalfDrawn({ half }: { readonly half: TrialHalf }) {
 /** Rows to write in: as many as the page holds. */
 const ROWS: Readonly<Record<Work["paper"], readonly number[]>> = { A4: [1, 2, 3, 4, 5, 6], Letter: [1, 2, 3, 4, 5] };
 
-function Seen({ work }: { readonly work: Work }) {
+const FEWEST_ROWS = 3;
+/** Letters on a line of the heading, and lines that take the room of a row. */
+const LETTERS = 118;
+/** Letters on a line of the name of the work, which is set larger. */
+const NAME_LETTERS = 45;
+const LINES_PER_ROW = 2.4;
+
+/** Fewer rows where more is told above and below them: all of it stays on one page. */
+function rowsLeft(work: Work, plan: Plan): number {
+  const told = [sewnWith(plan, work.unit), halvesDiffer(plan, work.unit) ?? []].map((list) => list.join("; ").length);
+  const heading = told.reduce((lines, letters) => lines + Math.ceil(letters / LETTERS), 0);
+  const blanks = plan.left === plan.right ? 0 : 2;
+  const name = 2 * Math.floor(work.name.length / NAME_LETTERS);
+  return Math.max(FEWEST_ROWS, ROWS[work.paper].length - Math.floor((heading + blanks + name) / LINES_PER_ROW));
+}
+
+function Seen({ work, plan }: TrialRecordProps) {
   return (
     <table className="tr-seen">
       <thead>
@@ -195,7 +212,7 @@ function Seen({ work }: { readonly work: Work }) {
         </tr>
       </thead>
       <tbody>
-        {ROWS[work.paper].map((row) => (
+        {ROWS[work.paper].slice(0, rowsLeft(work, plan)).map((row) => (
           <tr key={row}>
             <td aria-label={`row ${row}, where, to be written in`} />
             <td className="tr-words">
@@ -230,12 +247,12 @@ function Balance({ work, plan }: TrialRecordProps) {
           <h4>{title}</h4>
           <ul>
             {checks.map(({ text, write }) => (
-              <li key={text}>
+              <li key={text} className={write !== undefined && write.of.length > 1 ? "tr-wide" : undefined}>
                 <i aria-hidden="true" />
                 <span>{text}</span>
                 {write?.of.map((half) => (
                   <Fragment key={half}>
-                    {half} <u aria-hidden="true" /> {write.unit}
+                    <span>{half}</span> <u aria-hidden="true" /> <span>{write.unit}</span>
                   </Fragment>
                 ))}
               </li>

@@ -117,7 +117,9 @@ export function comparedSum(
   ];
 }
 
-export const sumQuestion = ({ measure }: Compared): string => `${measureWords(measure).name}: the sum`;
+/** "Why 20 mm?" */
+export const whyWords = ({ altered, amount, stands }: Proposal, unit: LengthUnit): string =>
+  `Why ${formatAmount(Math.abs(altered.kind === "fit" ? amount : amount - stands), unit)}?`;
 
 /** The base of all sums, said once. */
 export const EASE_NOTE =
@@ -128,7 +130,7 @@ export const agreeingTitle = (agreeing: readonly Compared[]): string =>
   `${agreeing.length === 1 ? "1 agrees" : `${agreeing.length} agree`}: ${listWords(agreeing.map(({ measure }) => named(measure)))}`;
 
 export const agreeingSentence = (compared: Compared, unit: LengthUnit): string =>
-  `${capital(heldAgainst(compared, unit))}; tape and pattern are good to ${formatAmount(compared.doubt, unit)}, eight times in ten.`;
+  `${capital(heldAgainst(compared, unit))}; tape and pattern are good to ${formatAmount(compared.doubt, unit)}.`;
 
 const BECAUSE: Readonly<Record<Unanswered["because"], string>> = {
   noAlteration: "Nothing here alters it: see to it at the fitting.",
@@ -145,7 +147,7 @@ export const notOnPiecesSentence = (measures: readonly PrintedLength[]): string 
   `Not held against these pieces: ${listWords(measures.map((measure) => named(measure)))}.`;
 
 /** "Your bust point lies 21 mm lower and 18 mm nearer the centre than the pattern’s: …"; null where it was not measured. */
-export function bustPointSentence({ bustPoint }: Advice, unit: LengthUnit): string | null {
+function bustPointSentence({ bustPoint }: Advice, unit: LengthUnit): string | null {
   if (bustPoint === null) return null;
   const { out, down, fromCentre, fromSideNeck } = bustPoint;
   const place = [

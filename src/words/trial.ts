@@ -1,12 +1,12 @@
 /** The words on the trial record: what is looked for on the body, in the order it is fitted. Common practice, no source. */
 import type { Alteration, Half } from "../core/decisions/alteration";
-import type { Plan } from "../core/plan/plan";
+import type { Plan, PlannedAlteration } from "../core/plan/plan";
 import type { LengthUnit, Work } from "../core/decisions/work";
 import { cautions, type Caution } from "./cautions";
 import { halfWords } from "./fits";
 import { plannedTitle } from "./ledger";
 import { alterationTitle } from "./planned";
-import { capital, dartWords } from "./terms/names";
+import { capital, dartWords, pieceWords } from "./terms/names";
 
 /** To be ringed: what a toile shows. */
 export const SEEN: readonly string[] = [
@@ -103,6 +103,12 @@ export function fittingCautions(work: Work, plan: Plan): readonly Pick<Caution, 
   ];
 }
 
+/** A dart's alteration is told with the piece that it is on; those of the fit name their own places. */
+const withPiece = ({ what, piece }: PlannedAlteration, title: string): string =>
+  what.kind === "alteration" && what.alteration.kind !== "fit" && piece !== null
+    ? `${capital(pieceWords(piece))}: ${title.charAt(0).toLowerCase()}${title.slice(1)}`
+    : title;
+
 const isOfOneHalf = (alteration: Alteration): boolean => alteration.kind === "fit" && alteration.half !== undefined;
 
 /** What differs between the halves, one sentence each; null where they are cut alike. */
@@ -120,12 +126,11 @@ export const sewnWith = (plan: Plan, unit: LengthUnit): readonly string[] => [
   ...new Set(
     plan.ledger.flatMap((planned) =>
       planned.what.kind === "alteration" && planned.outcome.ok && !isOfOneHalf(planned.what.alteration)
-        ? [plannedTitle(planned, unit)]
+        ? [withPiece(planned, plannedTitle(planned, unit))]
         : [],
     ),
   ),
 ];
-export const AS_BLENDED = "nothing altered.";
 
 /** Whose left it is stands beside it. */
 export const viewCaption = (side: "front" | "back"): string =>

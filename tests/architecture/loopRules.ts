@@ -63,6 +63,16 @@ export const RECURSIONS_LET_PASS: readonly RecursionLetPass[] = [
   },
   { file: "src/core/geometry/bezierNearest.ts", name: "search", why: "halvings are counted down" },
   { file: "src/core/geometry/bezierPair.ts", name: "meet", why: "cuts, and looks of the whole search, are counted" },
+  {
+    file: "src/core/girth/roundLevels.ts",
+    name: "bendsOf",
+    why: "once for each piece that is joined to the one before",
+  },
+  {
+    file: "src/core/girth/roundLevels.ts",
+    name: "levelAt",
+    why: "once for each piece that is joined to the one before",
+  },
   { file: "src/core/same.ts", name: "isSame", why: "as deep as what it compares, which is plain data" },
 ];
 

@@ -14,6 +14,12 @@ export const NO_TOLERANCES: readonly {
   readonly because: string;
 }[] = [
   { file: "buttons.ts", texts: ["Math.abs(at - seam) >= BUTTON_FROM_SEAM"], because: "room for a buttonhole" },
+  { file: "room.ts", texts: ["to - from > 4 * GRAIN_END"], because: "how long a grain line is worth drawing" },
+  {
+    file: "alongLine.ts",
+    texts: ["from < FROM_END", "bent > MOST_BENT"],
+    because: "room for words along a line, and how bent a line words still go along",
+  },
   { file: "notches.ts", texts: ["Math.abs(at - along) >= CLEAR"], because: "room for a notch" },
   {
     file: "ringParts.ts",
@@ -40,7 +46,7 @@ export const NO_TOLERANCES: readonly {
   },
   {
     file: "pieceInk.ts",
-    texts: ["distance(longest.a, longest.b) < 40", "distance(...fold) < FOLD_NAMED"],
+    texts: ["distance(...fold) < FOLD_NAMED"],
     because: "how long a line must be to have words along it",
   },
   { file: "commands.ts", texts: ["Math.abs(value) <= LIMITS.length"], because: "the longest entry" },

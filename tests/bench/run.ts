@@ -1,13 +1,14 @@
 /**
- * The bench: prints tables, asserts nothing. `npm run bench` prints all; `-- bodies`, `-- estimates` and `-- plans` each a
+ * The bench: prints tables, asserts nothing. `npm run bench` prints all; `-- bodies`, `-- estimates`, `-- plans` and `-- proposals` each a
  * part, and `-- node` leaves the browser out.
  */
 import { benchBodies } from "./bodies";
 import { benchBrowser } from "./browser";
 import { printEstimates } from "./estimates";
 import { benchPlans } from "./plans";
+import { benchProposals } from "./proposals";
 
-const PARTS = { plans: benchPlans, bodies: benchBodies, estimates: printEstimates };
+const PARTS = { plans: benchPlans, bodies: benchBodies, estimates: printEstimates, proposals: benchProposals };
 const asked = Object.entries(PARTS).filter(([name]) => process.argv.includes(name));
 
 for (const [, part] of asked.length > 0 ? asked : Object.entries(PARTS)) part();

@@ -328,7 +328,9 @@ describe("the DXF", () => {
     const off = corners.filter((p) => Math.min(...sewn.map((stretch) => missOf(stretch, p))) > 0.002);
     // Across a mouth the paper has the cap of the folded dart: its tip, and as many points on either half of it.
     const corner = (name: Parameters<typeof cornerOf>[1]): Place => cornerOf(piece, name);
-    for (const { inner, outer, apex_mm: end } of piece.darts) {
+    for (const { inner, outer, apex_mm } of piece.darts) {
+      const [x, y] = apex_mm;
+      const end = { x, y };
       const [one, other] = [corner(inner), corner(outer)];
       const own = off.filter((p) => Math.min(distanceOf(p, one), distanceOf(p, other)) < distanceOf(one, other));
       expect(own.length % 2).toBe(1);

@@ -15,8 +15,8 @@ const readme = readFileSync(join(root, "README.md"), "utf8");
 /** What is measured on one half alone comes out otherwise there. */
 const unevenLength = withAlterations({ kind: "fit", id: "a", fit: "lengthAboveBust", amount: 10, half: "left" });
 
-/** Inches in place of centimetres: the tape is doubted. */
-const misread = { ...unevenLength, tapes: tapesOf({ ...measuresOf(unevenLength.tapes), waistGirth: 1340 }) };
+/** Half of the under-bust: the tape is doubted. */
+const misread = { ...unevenLength, tapes: tapesOf({ ...measuresOf(unevenLength.tapes), underBustGirth: 400 }) };
 
 /** From a heading to the next of its own rank or a higher one. */
 const section = (title: string, rank: number): string =>

@@ -40,6 +40,14 @@ describe("a blank work in inches", () => {
   });
 });
 
+describe("a blank work in centimetres", () => {
+  it("has round figures, and A4 paper", () => {
+    const work = blankWork("cm");
+    expect([work.paper, work.allowances]).toEqual(["A4", undefined]);
+    expect(figures(work)).toEqual(["5", "6", "3", "5", "18"]);
+  });
+});
+
 describe("another unit", () => {
   it("leaves what was decided as it is", () => {
     const { pattern, ...rest } = blankWork("cm");

@@ -67,7 +67,18 @@ const areOwn = (list: readonly string[]): boolean => new Set(list).size === list
 
 /** Everything a work says, each by what it is found by. */
 function facts(work: Work): ReadonlyMap<string, string> {
-  const { tapes, pattern, easeWanted, picks, alterations, seen = [], allowances = {}, unread, ...single } = work;
+  const {
+    tapes,
+    pattern,
+    easeWanted,
+    picks,
+    alterations,
+    seen = [],
+    allowances = {},
+    trusted = {},
+    unread,
+    ...single
+  } = work;
   const { chart, ease, name, lengths = {}, ...kind } = pattern;
   const found: (readonly [string, unknown])[] = [
     ...Object.entries(single),
@@ -93,6 +104,7 @@ function facts(work: Work): ReadonlyMap<string, string> {
     ...alterations.map((one) => [`alteration ${one.id}`, one] as const),
     ...seen.map(({ piece, dart, half, ...what }) => [`seen ${piece} ${dart} ${half}`, what] as const),
     ...Object.entries(allowances).map(([seam, mm]) => [`allowance ${seam}`, mm] as const),
+    ...Object.entries(trusted).map(([measure, mm]) => [`trusted ${measure}`, mm] as const),
     ...Object.entries(unread).map(([field, typed]) => [`unread ${field}`, typed] as const),
   ];
   return new Map(found.map(([key, value]) => [key, sortedJson(value)]));
@@ -155,6 +167,8 @@ function names(collision: Collision, key: string, { base, mine, theirs }: Three)
     }
     case "allowance":
       return key === `allowance ${collision.seam}`;
+    case "trusted":
+      return key === `trusted ${collision.measure}`;
     case "seen":
       return collision.dart === null
         ? begins("seen ")

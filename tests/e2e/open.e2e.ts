@@ -247,7 +247,7 @@ test("the whole job asks for nothing but files of the build, and sends nothing",
   await page.getByRole("button", { name: "Wren bodice (invented)" }).click();
   await page.getByText("What this chart fits").click();
   await goTo(page, "Blend");
-  await expect(page.getByText("Size 14", { exact: true })).toBeVisible();
+  await expect(page.getByText("Size 12", { exact: true })).toBeVisible();
   await goTo(page, "Darts");
   await page.getByTestId("handle-front-waistDart-apex").focus();
   await page.keyboard.press("Shift+ArrowDown");

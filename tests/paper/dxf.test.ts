@@ -216,8 +216,8 @@ describe("the lines of the front", () => {
     expect(entitiesOf(HAND_FRONT, 4, "POINT").map(({ thickness }) => thickness)).toEqual([5, 5, 5]);
     const [side, ...others] = HAND_FRONT.notches;
     const narrow = { ...invariant(side, "notch"), cut: piecePoint(206, 200) };
-    const written = writeDxf([{ ...HAND_FRONT, notches: [narrow, ...others] }], OPTIONS);
-    expect([...written.matchAll(/ 39\r\n([\d.]+)\r\n/g)].map(([, depth]) => Number(depth))).toEqual([3.6, 5, 5]);
+    const shallow = writeDxf([{ ...HAND_FRONT, notches: [narrow, ...others] }], OPTIONS);
+    expect([...shallow.matchAll(/ 39\r\n([\d.]+)\r\n/g)].map(([, depth]) => Number(depth))).toEqual([3.6, 5, 5]);
     // dxf-parser passes over the angle: it is read here as it stands. Inward from the right, from above and from below.
     expect([...TEXT.matchAll(/ 39\r\n[\d.]+\r\n 50\r\n([\d.]+)\r\n/g)].map(([, angle]) => Number(angle))).toEqual([
       180, 270, 90, 0,

@@ -318,6 +318,8 @@ describe("the SVG of a work", () => {
       `0 0 ${root?.getAttribute("width")?.replace("mm", "")} ${root?.getAttribute("height")?.replace("mm", "")}`,
     );
     const ids = [...(root?.getElementsByTagName("g") ?? [])].map((group) => group.getAttribute("id"));
+    // With squares of its own to measure.
+    expect(ids).toContain("test-square");
     for (const key of ["centreFront", "sideFront", "back", "frontBasque", "backBasque"]) expect(ids).toContain(key);
   });
 });

@@ -18,6 +18,8 @@ describe("plain letters", () => {
     ["34 ½", "34 1/2"],
     ["x² №5", "x2 No5"],
     ["Жанна Щ юлія", "Zhanna Shch iuliia"],
+    ["Ελένη Ψ", "Eleni Ps"],
+    ["☐ lining", "[ ] lining"],
     ["岡 👗 👩‍👧", "? ? ??"],
     ["a\tb\nc\u00A0d", "a b c d"],
     ["soft\u00ADhyphen\u200B joined\uFE0F", "softhyphen joined"],
@@ -43,6 +45,12 @@ describe("plain letters", () => {
         },
       ),
     );
+  });
+
+  it("writes names in Latin, Greek and Cyrillic letters as they are in the embedded typeface, others as boxes", () => {
+    const { has } = readTypeface(TYPEFACES.regular);
+    expect(plainLetters("Żółć Őrsé İpek Ελένη Жанна Ґалина", has)).toBe("Żółć Őrsé İpek Ελένη Жанна Ґалина");
+    expect(plainLetters("岡 שרה", has)).toBe("□ □□□");
   });
 
   it("leaves out what even a question mark cannot stand for", () => {

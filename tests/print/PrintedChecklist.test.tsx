@@ -93,6 +93,14 @@ describe("PrintedChecklist", () => {
     expect(text.indexOf("How sure")).toBeLessThan(text.indexOf("Order of work"));
   });
 
+  it("says what was measured and is not altered, with its sum, before the order of work; and where her bust point lies", () => {
+    const { sheet } = show(printCases.sample);
+    const section = sheet.querySelector(".pc-not-altered");
+    expect(section?.querySelector("h4")?.textContent).toBe("Measured, not altered");
+    expect(textOf(section ?? sheet)).toMatch(/Your bust point lies .* straight from the side neck point\./);
+    expect(textOf(sheet).indexOf("Measured, not altered")).toBeLessThan(textOf(sheet).indexOf("Order of work"));
+  });
+
   it("draws the cuts of a bust alteration where one is made, and says how far they open", () => {
     const { sheet } = show(printCases.fuller);
     const cuts = [...sheet.querySelectorAll(".pc-cuts")];

@@ -77,12 +77,12 @@ describe("TrialRecord", () => {
 
   it("lists what both halves were sewn with, and offers a blank for each dart that serves the bust", () => {
     const sheet = show(printCases.sample);
-    expect(textOf(sheet)).toContain("Sewn with: Shorten the front waist dart");
+    expect(textOf(sheet)).toMatch(/Sewn with: Front: shorten the waist dart by 15 mm, /u);
     expect(textOf(sheet)).toContain("twice its depth");
     const blanks = [...sheet.querySelectorAll(".tr-balance li")]
       .map(textOf)
       .filter((text) => text.includes("bust point"));
-    expect(blanks).toEqual(["Side dart’s end to bust point mm", "Waist dart’s end to bust point mm"]);
+    expect(blanks).toEqual(["Waist dart’s end to bust point  mm", "Side dart’s end to bust point  mm"]);
   });
 
   it("offers a blank for either half where they differ", () => {
@@ -91,8 +91,8 @@ describe("TrialRecord", () => {
       .map(textOf)
       .filter((text) => text.includes("bust point"));
     expect(blanks).toEqual([
-      "Side dart’s end to bust pointleft mmright mm",
-      "Waist dart’s end to bust pointleft mmright mm",
+      "Waist dart’s end to bust pointleft  mmright  mm",
+      "Side dart’s end to bust pointleft  mmright  mm",
     ]);
   });
 

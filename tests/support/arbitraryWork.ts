@@ -166,7 +166,7 @@ const anyPrinted = fc
   )
   .filter((figure) => Object.keys(figure).length > 0);
 
-export const anyPrintedLengths = fc.dictionary(fc.constantFrom(...PRINTED_LENGTHS), anyPrinted, {
+const anyPrintedLengths = fc.dictionary(fc.constantFrom(...PRINTED_LENGTHS), anyPrinted, {
   minKeys: 1,
   maxKeys: 3,
   noNullPrototype: true,

@@ -12,6 +12,8 @@ export const SIX_MEASURES: readonly MeasureName[] = [
   "hipGirth",
   "backWaistLength",
 ];
+/** What most give who give six. */
+export const SIX_WITH_HEIGHT: readonly MeasureName[] = [...SIX_MEASURES.slice(0, 5), "height"];
 /** All that the survey knows of. */
 export const THIRTEEN_MEASURES = MEASURE_NAMES.filter((name) => name !== "acrossFront");
 
@@ -122,6 +124,41 @@ function look({ kind, at }: Planted, values: TapeValues, age: number, given: rea
   };
 }
 
-/** Share of women, all of whose measures are right, who are asked to take one again. */
-export const askedInVain = (women: readonly TapedWoman[], given: readonly MeasureName[]): number =>
-  women.filter(({ values, age }) => suspicionsOf(bodyWith(values, given), age).length > 0).length / women.length;
+/**
+ * Share of women, all of whose measures are right, who are asked to take one again.
+ *
+ * @param kind only those of whom a measure is doubted, or who are merely asked to take one once more; absent: both
+ */
+export const askedInVain = (
+  women: readonly TapedWoman[],
+  given: readonly MeasureName[],
+  kind?: "doubted" | "onceMore",
+): number =>
+  women.filter(({ values, age }) =>
+    suspicionsOf(bodyWith(values, given), age).some(
+      ({ onceMore }) => kind === undefined || onceMore === (kind === "onceMore"),
+    ),
+  ).length / women.length;
+
+/** What comes of one measure read so much too much (or too little, negative). Shares, 0 to 1. */
+export interface AskedAbout {
+  /** Something was asked. */
+  readonly asked: number;
+  /** The measure that was wrong was asked for. */
+  readonly rightly: number;
+}
+
+export function askedAbout(
+  women: readonly TapedWoman[],
+  given: readonly MeasureName[],
+  name: MeasureName,
+  wrong: number,
+): AskedAbout {
+  const found = women.map(({ values, age }) =>
+    suspicionsOf(bodyWith({ ...values, [name]: values[name] + wrong }, given), age),
+  );
+  return {
+    asked: found.filter((all) => all.length > 0).length / found.length,
+    rightly: found.filter((all) => all.some(({ measure }) => measure === name)).length / found.length,
+  };
+}

@@ -18,6 +18,8 @@ describe("what two versions of a work hold differently", () => {
     ["the chart’s cup version DD, its name", { of: "cup", label: "DD", column: "label" }],
     ["the pattern’s ease at the hip", { of: "patternEase", level: "hip" }],
     ["the ease you want at the bust", { of: "easeWanted", level: "bust" }],
+    ["the pattern’s back waist length", { of: "printedLength", measure: "backWaistLength", size: null }],
+    ["the pattern’s back waist length in size 12", { of: "printedLength", measure: "backWaistLength", size: "12" }],
     ["the cup picked", { of: "pick", pick: "cup" }],
     [
       "the alteration: sway back",
@@ -32,6 +34,7 @@ describe("what two versions of a work hold differently", () => {
       { of: "alteration", alteration: { kind: "dartLegs", id: "a", dart, bow: 2 } },
     ],
     ["the order of the alterations", { of: "alterations" }],
+    ["whether the bust is right", { of: "trusted", measure: "bustGirth" }],
     ["the allowance of the hem", { of: "allowance", seam: "hem" }],
     ["the allowance of the centre seams", { of: "allowance", seam: "centre" }],
     ["what is seen of the front waist dart, left half", { of: "seen", dart: { ...dart, half: "left" } }],

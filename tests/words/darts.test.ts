@@ -116,9 +116,14 @@ it("names the ends of a dart as they lie on the piece", () => {
 });
 
 it("says on a handle which dart and end it is, and the figures", () => {
-  const figures = withFigures({ intake: 40, angle: radiansFromDegrees(16.25), fullness: 23.6 });
+  const figures = withFigures({
+    intake: 40,
+    angle: radiansFromDegrees(16.25),
+    fullness: 23.6,
+    end: { along: 20, across: 3 },
+  });
   expect(dartHandleLabel({ ...figures, ref: ref("front", "waistDart") }, "apex", "cm")).toBe(
-    "front waist dart, end. Mouth 40 mm, angle 16.3°, fullness 24 mm",
+    "front waist dart, end, 20 mm short of the bust point. Mouth 40 mm, angle 16.3°, fullness 24 mm",
   );
 });
 

@@ -32,6 +32,8 @@ const doubt: Suspicion = {
   most: 941,
   misreading: null,
   takenAgain: false,
+  saidRight: false,
+  onceMore: false,
 };
 
 describe("a guess", () => {
@@ -105,6 +107,18 @@ describe("a doubt", () => {
   it("lets what was taken again stand", () => {
     expect(doubtSentence({ ...doubt, takenAgain: true }, "cm")).toBe(
       "You took it more than once, so it stands. Your other measures lead one to expect 82 to 94 cm.",
+    );
+  });
+
+  it("lets stand what she said is right", () => {
+    expect(doubtSentence({ ...doubt, saidRight: true }, "cm")).toBe(
+      "You said it is right, so it stands. Your other measures lead one to expect 82 to 94 cm.",
+    );
+  });
+
+  it("asks gently for one more reading of what is merely out of keeping", () => {
+    expect(doubtSentence({ ...doubt, value: 1000, onceMore: true }, "cm")).toBe(
+      "Take the bust once more: 100.0 cm is more than your other measures lead one to expect (82 to 94 cm). If it reads the same, it stands.",
     );
   });
 

@@ -10,7 +10,7 @@ import { BODY_COLUMNS, FINISHED_COLUMNS, type ChartColumn } from "./readChart";
 
 type Line = readonly PastedCell[];
 
-export type SpacedFault = { readonly code: "paste/headings-uncertain" } | { readonly code: "paste/labels-uncertain" };
+type SpacedFault = { readonly code: "paste/headings-uncertain" } | { readonly code: "paste/labels-uncertain" };
 
 type Spaced = { readonly lines: readonly Line[] } | { readonly fault: SpacedFault };
 
@@ -88,19 +88,20 @@ function girthLine({ words, line }: Words): GirthLine | null {
 
 // Sizes along the top.
 
+const headed = (line: number, head: readonly string[], values: readonly string[]): Line =>
+  [head.join(" "), ...values].map((text, at) => ({ text, line, cell: at + 1 }));
+
 function cutAcross(lines: readonly Words[], girths: readonly GirthLine[]): Spaced {
   const [first] = girths;
   const count = first?.values.length ?? 0;
   if (girths.some(({ values }) => values.length !== count)) return { fault: { code: "paste/labels-uncertain" } };
-  const cells = (line: number, head: readonly string[], values: readonly string[]): Line =>
-    [head.join(" "), ...values].map((text, at) => ({ text, line, cell: at + 1 }));
   const cut: Line[] = [];
   let named = false;
   let uncertain = false;
   for (const { words, line } of lines) {
     const girth = girthLine({ words, line });
     if (girth !== null) {
-      cut.push(cells(line, girth.head, girth.values));
+      cut.push(headed(line, girth.head, girth.values));
       continue;
     }
     const labels = labelsOf(words, count);
@@ -108,8 +109,8 @@ function cutAcross(lines: readonly Words[], girths: readonly GirthLine[]): Space
     if (labels === "uncertain") uncertain = true;
     else if (labels !== null) {
       named = true;
-      cut.push(cells(line, labels.head, labels.values));
-    } else if (values.length === count && head.length > 0) cut.push(cells(line, head, values));
+      cut.push(headed(line, labels.head, labels.values));
+    } else if (values.length === count && head.length > 0) cut.push(headed(line, head, values));
     else cut.push([{ text: words.join(" "), line, cell: 1 }]);
   }
   return uncertain && !named ? { fault: { code: "paste/labels-uncertain" } } : { lines: cut };
@@ -164,11 +165,12 @@ function withCorner(line: Line, all: readonly Line[]): Line {
   return isUnits && first !== undefined && line.length === width - 1 ? [{ ...first, text: EMPTY }, ...line] : line;
 }
 
+const isUnnamed = (heads: readonly string[]): boolean => heads.every((head) => readHeading(head).column !== "label");
+
 /** The one way to part words into as many headings as there are columns; null: there is none, or more than one. */
 function headingsOf(words: readonly string[], rows: readonly (readonly string[])[]): readonly string[] | null {
   const count = rows[0]?.length ?? 0;
   // Sizes seldom need a heading: then the first column is theirs.
-  const isUnnamed = (heads: readonly string[]): boolean => heads.every((head) => readHeading(head).column !== "label");
   const unnamed = partings(words, count - 1).flatMap((heads) => (isUnnamed(heads) ? [["size", ...heads]] : []));
   return oneOf([...partings(words, count), ...unnamed], rows);
 }

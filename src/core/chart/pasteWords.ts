@@ -209,7 +209,7 @@ function unitsNamed(text: string): readonly PastedUnit[] {
   const marked = text
     .toLowerCase()
     .replace(/["″”]|''|′′/g, " inches ")
-    .replace(/([([/])\s*in\.?\s*(?=[)\]/])/g, "$1 inches ")
+    .replace(/([([/])\s*in\.?\s*(?=[)\]/])/g, (_, open: string) => `${open} inches `)
     .replace(/\bin\b\.?\s*(?=$|[,;:)\]/|&])/g, " inches ");
   return wordsOf(marked).flatMap((word) => own(UNIT_OF, word) ?? []);
 }

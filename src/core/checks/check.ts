@@ -21,7 +21,7 @@ export type CheckName =
 export type WayIn = "steppingIn" | "overhead";
 
 /** Where an opening is tightest. */
-export interface Tightest {
+interface Tightest {
   readonly way: WayIn;
   /** How far below the waist seam, along the seam that opens; negative above. mm */
   readonly belowWaist: Mm;

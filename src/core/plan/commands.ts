@@ -276,8 +276,8 @@ function withSizes(work: Work, sizes: readonly SizeRow[]): Work {
   const before = work.pattern.chart.sizes;
   const { waist, hip, ...others } = work.picks;
   const picks: Picks = { ...others, ...pickOn("waist", waist, before, sizes), ...pickOn("hip", hip, before, sizes) };
-  const changed = withPart(withChart(work, withPart(work.pattern.chart, "sizes", sizes)), "picks", picks);
-  return withLengths(changed, lengthsOn(work.pattern.lengths ?? {}, before, sizes));
+  const next = withPart(withChart(work, withPart(work.pattern.chart, "sizes", sizes)), "picks", picks);
+  return withLengths(next, lengthsOn(work.pattern.lengths ?? {}, before, sizes));
 }
 
 /** Without any, the pattern says nothing of lengths. */
@@ -350,8 +350,9 @@ export function pickOn(
   const lower = Math.min(Math.max(Math.floor(size), 0), Math.max(before.length - 2, 0));
   const [low, high] = [lower, lower + 1].map((at) => after.findIndex(({ label }) => label === before[at]?.label));
   if (low === undefined || low < 0 || high !== low + 1) return {};
-  const carried = size - lower + low;
-  return areNumbersKept(carried) ? { [level]: carried } : {};
+  const moved = size - lower + low;
+  // A place that far out is none between these lines, and could not be kept.
+  return areNumbersKept(moved) ? { [level]: moved } : {};
 }
 
 function cutPattern(pattern: Pattern): Pattern {

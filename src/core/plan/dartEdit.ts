@@ -26,7 +26,8 @@ export const snapStep = (unit: LengthUnit): Mm => (unit === "cm" ? 1 : MM_PER_IN
 
 export const snapToStep = (value: Mm, unit: LengthUnit): Mm => {
   const step = snapStep(unit);
-  return Math.round(Math.round(value / step) * step * 1e4) / 1e4;
+  // Nothing is nothing: never minus nothing, which no file can keep.
+  return Math.round(Math.round(value / step) * step * 1e4) / 1e4 + 0;
 };
 
 /** One alteration of each kind for each dart, so its id says which. */

@@ -64,6 +64,9 @@ const fit = (name: ProposedFit): Altered => ({ kind: "fit", fit: name });
 const sameWay = (a: Mm, b: Mm): boolean => Math.sign(a) === Math.sign(b);
 const nearer = (a: Mm, b: Mm): Mm => (Math.abs(a) < Math.abs(b) ? a : b);
 
+/** How far off one is, beyond its doubt. */
+const offOf = ({ off, doubt }: Pick<Compared, "off" | "doubt">): Mm => (Math.abs(off) > doubt ? off : 0);
+
 /** How much of the two lengths is length, and what is left of each for the shape of the back and of the front. */
 interface Parted {
   readonly length: Mm;
@@ -73,17 +76,16 @@ interface Parted {
 
 /**
  * Back and front waist length together. Both end at one waist thread, so what they are apart is surer than either: they are off
- * alike where they are apart by no more than the larger of their doubts, and their mean, weighed by how sure each is, is length.
+ * alike where they are apart by no more than the smaller of their doubts, and their mean, weighed by how sure each is, is length.
  *
  * @param front with what a longer strap gives taken off
  */
 function partLengths(back: Compared | undefined, front: { readonly off: Mm; readonly doubt: Mm } | undefined): Parted {
-  const offOf = (one: { readonly off: Mm; readonly doubt: Mm }): Mm => (Math.abs(one.off) > one.doubt ? one.off : 0);
   if (back === undefined || front === undefined) {
     const only = back ?? front;
     return { length: only === undefined ? 0 : offOf(only), back: 0, front: 0 };
   }
-  if (Math.abs(back.off - front.off) <= Math.max(back.doubt, front.doubt)) {
+  if (Math.abs(back.off - front.off) <= Math.min(back.doubt, front.doubt)) {
     const [forBack, forFront] = [1 / back.doubt ** 2, 1 / front.doubt ** 2];
     const mean = (back.off * forBack + front.off * forFront) / (forBack + forFront);
     return { length: Math.abs(mean) > 1 / Math.sqrt(forBack + forFront) ? mean : 0, back: 0, front: 0 };
@@ -105,6 +107,17 @@ export function askedFor(by: ComparedBy, kind: GarmentKind): readonly Asked[] {
   return [...lengthsAsked(by, kind), ...widthsAsked(by)].filter(({ by: amount }) => Math.abs(amount) >= STANDS_BY);
 }
 
+const of = (...found: readonly (Compared | undefined)[]): readonly Compared[] =>
+  found.filter((one) => one !== undefined);
+
+const asked = (
+  altered: Altered,
+  by: Mm,
+  why: Reason,
+  from: readonly Compared[],
+  answers: PrintedLength | null = null,
+): Asked => ({ altered, by, why, from, answers });
+
 function lengthsAsked(by: ComparedBy, { hasStraps, hasBand }: GarmentKind): readonly Asked[] {
   const { backWaistLength: back, frontWaistLength: front, sideNeckToBustPoint: depth } = by;
   const depthOff = depth === undefined || depth.agrees ? 0 : depth.off;
@@ -113,18 +126,9 @@ function lengthsAsked(by: ComparedBy, { hasStraps, hasBand }: GarmentKind): read
   const strap = hasStraps ? depthOff : 0;
   const below = front === undefined ? undefined : { off: front.off - strap, doubt: front.doubt };
   const parted = partLengths(back, below);
-  const of = (...found: readonly (Compared | undefined)[]): readonly Compared[] =>
-    found.filter((one) => one !== undefined);
   const above = hasStraps || !sameWay(parted.length, depthOff) ? 0 : partAbove(depthOff, parted.length);
   const rest = hasStraps ? 0 : depthOff - above;
   const lengths = hasStraps ? of(back, front) : of(back, front, depth);
-  const asked = (
-    altered: Altered,
-    amount: Mm,
-    why: Reason,
-    from: readonly Compared[],
-    answers: PrintedLength | null = null,
-  ): Asked => ({ altered, by: amount, why, from, answers });
   return [
     asked(fit("lengthAboveBust"), above, "above", lengths),
     asked(fit(hasBand ? "bandDepth" : "lengthBelowBust"), parted.length - above, "length", lengths),
@@ -137,9 +141,10 @@ function lengthsAsked(by: ComparedBy, { hasStraps, hasBand }: GarmentKind): read
   ];
 }
 
+const width = (altered: Altered, one: Compared | undefined, why: Reason, share = 1): readonly Asked[] =>
+  one === undefined || one.agrees ? [] : [asked(altered, one.off * share, why, [one])];
+
 function widthsAsked({ bustPointWidth, acrossFront, acrossBack, shoulderLength }: ComparedBy): readonly Asked[] {
-  const width = (altered: Altered, one: Compared | undefined, why: Reason, share = 1): readonly Asked[] =>
-    one === undefined || one.agrees ? [] : [{ altered, by: one.off * share, why, from: [one], answers: null }];
   return [
     // Half of the width lies on each half of the body.
     ...width({ kind: "dartsOut" }, bustPointWidth, "bustWidth", 0.5),

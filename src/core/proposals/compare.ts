@@ -27,7 +27,7 @@ export interface Compared {
   readonly garment: Mm;
   /** Her measure less the garment's. */
   readonly off: Mm;
-  /** What tape and pattern together are good to. */
+  /** What tape and pattern together are good to, nineteen times in twenty. */
   readonly doubt: Mm;
   readonly agrees: boolean;
 }
@@ -52,7 +52,7 @@ export function compareMeasures(work: Work, plan: Plan): Comparison {
       continue;
     }
     const garment = figure.value + changed.cup + changed.bust + changed.own;
-    const doubt = AGREE_WITHIN * Math.hypot(taken.spread, figure.doubt);
+    const doubt = Math.hypot(AGREE_WITHIN * taken.spread, figure.doubt);
     const off = taken.value - garment;
     compared.push({
       measure,

@@ -18,7 +18,7 @@ export interface DartsMoved {
   readonly down: Mm;
 }
 
-export const NOT_MOVED: DartsMoved = { out: 0, down: 0 };
+const NOT_MOVED: DartsMoved = { out: 0, down: 0 };
 
 const at = (piece: Piece | undefined, name: PointName): PiecePoint | null => piece?.points[name]?.at ?? null;
 
@@ -78,14 +78,15 @@ function belowBust(pieces: PieceSet): Mm | null {
   return waist === null ? null : waist - bust.y;
 }
 
+/** Turned, what runs up and down runs across: crossings are sought at a height. */
+const turned = ({ x, y }: PiecePoint): PiecePoint => piecePoint(y, x);
+
 /** The height of a piece's waist straight below a place; where the waist does not reach so far, of its outer end. */
 function heightBelow(piece: Piece, x: Mm): Mm | null {
   const heights = piece.edges
     .filter(({ seam }) => seam === "waist")
     .flatMap((edge) => {
-      // Turned, what runs up and down runs across: crossings are sought at a height.
       const { a, b, curve } = curveOf(piece, edge);
-      const turned = (p: PiecePoint) => piecePoint(p.y, p.x);
       const side = {
         a: turned(a),
         b: turned(b),

@@ -13,7 +13,7 @@ import { garmentLength } from "./garmentLengths";
 export interface PatternFigure {
   readonly value: Mm;
   readonly from: "printed" | "draft";
-  /** One standard deviation. */
+  /** What it is good to. */
   readonly doubt: Mm;
   /** The pieces that it is said of: the base size, in the cup that the chart, or the draft, is made for. */
   readonly pieces: PieceSet;
@@ -30,7 +30,7 @@ const nestOf = remember(["pattern", "difference"], ({ pattern, difference }: OfS
 );
 
 /** What the pattern itself prints for a size; null where it says nothing. */
-export function printedFigure({ lengths = {} }: Pattern, measure: PrintedLength, size: string): Mm | null {
+function printedFigure({ lengths = {} }: Pattern, measure: PrintedLength, size: string): Mm | null {
   const { all, bySize = {} } = lengths[measure] ?? {};
   return (Object.hasOwn(bySize, size) ? bySize[size] : undefined) ?? all ?? null;
 }

@@ -17,7 +17,7 @@ import { endOf, putOrRemove, snapStep, USUAL_HOLD } from "../plan/dartEdit";
 import { amountCommand, appliesTo, useOn, usesOf } from "../plan/fitEdit";
 import type { Plan } from "../plan/plan";
 import { remember } from "../remember";
-import { READ_BACK, STANDS_BY } from "../tolerance";
+import { LEAST_GAIN, READ_BACK, STANDS_BY } from "../tolerance";
 import type { Mm } from "../units";
 import { askedFor, type Altered, type Asked, type ComparedBy, type ProposedFit, type Reason } from "./askedFor";
 import { bustDartsOf, compareMeasures, type Compared, type Comparison } from "./compare";
@@ -65,7 +65,7 @@ export interface Advice {
 }
 
 /** Where her bust point lies. */
-export interface HerBustPoint {
+interface HerBustPoint {
   /** Further out and lower than the pattern's, after any bust adjustment. */
   readonly out: Mm;
   readonly down: Mm;
@@ -132,6 +132,8 @@ const firstAsked = ({ compared }: Comparison, plan: Plan): readonly Asked[] =>
 
 const DEPTHS: ReadonlySet<string> = new Set<ProposedFit>(["lengthAboveBust", "bustPointLevel", "strapLength"]);
 
+const isDepth = ({ measure }: Compared): boolean => measure === "sideNeckToBustPoint";
+
 /**
  * An alteration that stands is held to the measures more narrowly: whether they still ask for just that much. Not while what it
  * stands on asks for another one, which comes first.
@@ -143,7 +145,6 @@ function standingAsked(comparison: Comparison, work: Work, plan: Plan): readonly
     compared.map((one) =>
       isNarrowed(one) ? { ...one, doubt: STANDS_BY, agrees: Math.abs(one.off) <= STANDS_BY } : one,
     );
-  const isDepth = (one: Compared): boolean => one.measure === "sideNeckToBustPoint";
   // How much of a length is length, and how much of it belongs above the bust, are two questions.
   const byDepth = askedFor(byMeasure(narrowed(isDepth)), kindOf(plan)).filter(({ altered }) => isOfDepth(altered));
   const byRest = askedFor(byMeasure(narrowed((one) => !isDepth(one))), kindOf(plan)).filter(
@@ -187,9 +188,6 @@ interface Refused {
   readonly asked: Asked;
   readonly because: "notOnPieces" | "noRoom";
 }
-
-/** A wedge gives this share of itself at the least where the measure runs; less, and it is no answer (our own choice). */
-const LEAST_GAIN = 0.25;
 
 function proposedFit(asked: Asked, fit: ProposedFit, work: Work, plan: Plan): Proposal | Refused {
   if (!appliesTo(plan, fit)) return { asked, because: "notOnPieces" };

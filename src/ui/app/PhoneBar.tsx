@@ -7,11 +7,6 @@ export function PhoneBar() {
   const showPieces = usePageState((page) => page.showPieces);
   const openLedger = usePageState((page) => page.openLedger);
   const atLedger = useLedgerIsInView();
-  const goTo = (id: string): void => {
-    const place = document.getElementById(id);
-    place?.scrollIntoView();
-    place?.focus({ preventScroll: true });
-  };
   return (
     <nav className="phone-bar" aria-label="Pieces and ledger">
       <button
@@ -35,6 +30,12 @@ export function PhoneBar() {
       </button>
     </nav>
   );
+}
+
+function goTo(id: string): void {
+  const place = document.getElementById(id);
+  place?.scrollIntoView();
+  place?.focus({ preventScroll: true });
 }
 
 /** Whether the ledger fills most of what is seen. */

@@ -36,7 +36,11 @@ export function EaseFields() {
                 label={`At the ${level}`}
                 field={`ease.${level}`}
                 value={value}
-                otherwise={formatLengthEntry(drafted[level], unit)}
+                otherwise={
+                  unit === "in"
+                    ? formatLength(drafted[level], unit).replace(/ in$/, "")
+                    : formatLengthEntry(drafted[level], unit)
+                }
                 set={(amount) => ({ kind: "setEaseWanted", ease: { [level]: amount } })}
                 clear={{ kind: "clearEaseWanted", level }}
                 signed

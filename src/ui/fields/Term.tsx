@@ -6,21 +6,19 @@ export function Term({ name, children }: { readonly name: TermName; readonly chi
   const id = useId();
   const [open, setOpen] = useState(false);
   return (
-    <span
-      className="term"
-      onBlur={() => setOpen(false)}
-      onKeyDown={(event) => {
-        if (event.key !== "Escape" || !open) return;
-        event.stopPropagation();
-        setOpen(false);
-      }}
-    >
+    <span className="term">
       <button
         type="button"
         className="term-name"
         aria-expanded={open}
         aria-controls={open ? id : undefined}
         onClick={() => setOpen(!open)}
+        onBlur={() => setOpen(false)}
+        onKeyDown={(event) => {
+          if (event.key !== "Escape" || !open) return;
+          event.stopPropagation();
+          setOpen(false);
+        }}
       >
         {children}
       </button>

@@ -1,7 +1,9 @@
-import { useRef, useState } from "react";
+import { Fragment, useRef, useState } from "react";
 import type { Work } from "../../core/decisions/work";
 import type { Plan } from "../../core/plan/plan";
+import type { Compared } from "../../core/proposals/compare";
 import { proposalsOf, type Proposal } from "../../core/proposals/proposals";
+import { measureWords } from "../../words/measures";
 import {
   agreeingSentence,
   agreeingTitle,
@@ -11,12 +13,11 @@ import {
   notOnPiecesSentence,
   proposalSentence,
   proposalTitle,
-  sumQuestion,
   takeWords,
   unansweredSentence,
+  whyWords,
 } from "../../words/proposals";
 import { Fractions } from "../fields/Fractions";
-import { Sum } from "../fields/Sum";
 import { useRunAll } from "../session/useRunAll";
 
 interface FromMeasuresProps {
@@ -63,7 +64,7 @@ export function FromMeasures({ plan, work }: FromMeasuresProps) {
               <p>
                 <Fractions text={unansweredSentence(one, unit)} />
               </p>
-              <Sum question={sumQuestion(one.compared)} lines={comparedSum(one.compared, unit)} />
+              <Sums compared={[one.compared]} unit={unit} question="Why?" />
             </li>
           ))}
         </ul>
@@ -83,6 +84,38 @@ export function FromMeasures({ plan, work }: FromMeasuresProps) {
       )}
       {notOnPieces.length > 0 && <p className="aside">{notOnPiecesSentence(notOnPieces)}</p>}
     </section>
+  );
+}
+
+interface SumsProps {
+  readonly compared: readonly Compared[];
+  readonly unit: Work["unit"];
+  readonly question: string;
+}
+
+/** The sum of every measure that something stands on. */
+function Sums({ compared, unit, question }: SumsProps) {
+  return (
+    <details className="sum">
+      <summary>
+        <Fractions text={question} />
+      </summary>
+      {compared.map((one) => (
+        <Fragment key={one.measure}>
+          <p>{measureWords(one.measure).name}</p>
+          <dl>
+            {comparedSum(one, unit).map((line) => (
+              <div key={line.words} data-total={line.total === true ? "" : undefined}>
+                <dt>{line.words}</dt>
+                <dd>
+                  <Fractions text={line.figure} />
+                </dd>
+              </div>
+            ))}
+          </dl>
+        </Fragment>
+      ))}
+    </details>
   );
 }
 
@@ -107,9 +140,7 @@ function Row({ proposal, unit, onTake }: RowProps) {
       <p>
         <Fractions text={proposalSentence(proposal, unit)} />
       </p>
-      {proposal.from.map((compared) => (
-        <Sum key={compared.measure} question={sumQuestion(compared)} lines={comparedSum(compared, unit)} />
-      ))}
+      <Sums compared={proposal.from} unit={unit} question={whyWords(proposal, unit)} />
     </li>
   );
 }

@@ -45,8 +45,12 @@ export function dartHandleLabel(
   end: "apex" | "inner" | "outer",
   unit: LengthUnit,
 ): string {
+  const where =
+    end !== "apex" || drawn.end === null
+      ? ""
+      : `, ${endAtWords(ref, drawn.end, (amount) => formatAmount(amount, unit))}`;
   return (
-    `${dartRefWords(ref)}, ${endWords(ref.dart, ref.piece, end)}. Mouth ${formatAmount(drawn.intake, unit)}, ` +
+    `${dartRefWords(ref)}, ${endWords(ref.dart, ref.piece, end)}${where}. Mouth ${formatAmount(drawn.intake, unit)}, ` +
     `angle ${formatAngle(drawn.angle)}, fullness ${formatAmount(drawn.fullness, unit)}`
   );
 }

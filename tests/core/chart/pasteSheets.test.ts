@@ -364,6 +364,12 @@ const REFUSED: readonly (readonly [name: string, text: string, code: string, row
     [],
   ],
   [
+    "a girth too few in one line, with gaps",
+    "Size  8  10  12\nBust  80  88\nWaist  62  66  70\nHip  86  90  94",
+    "paste/labels-uncertain",
+    [],
+  ],
+  [
     "a girth too few in one line",
     "Size 8 10 12\nBust 80 84 88\nWaist 62 70\nHip 86 90 94",
     "paste/labels-uncertain",
@@ -439,6 +445,8 @@ describe("a chart as sheets print it", () => {
     const pasted = pasteChart(text, unit);
     expect(pasted.findings.filter(({ severity }) => severity === "blocks")).toEqual([]);
     expect(pasted.rows).toEqual(rows);
+    // The unit is the one given, or stated: nothing is assumed of it.
+    expect(pasted.findings.map((finding) => finding.code)).not.toContain("paste/unit-assumed");
   });
 
   it.each(REFUSED)("is refused where it is not certain: %s", (_, text, code, rows) => {

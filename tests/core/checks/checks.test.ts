@@ -8,7 +8,7 @@ import { pointOf, type Piece, type PointName } from "../../../src/core/pattern/p
 import { setOf } from "../../../src/core/pattern/pieceSet";
 import type { Plan } from "../../../src/core/plan/plan";
 import { invariant } from "../../../src/core/result";
-import { clothCorners, lengthOnCloth, polygonOf, seamByBezierJs } from "../../support/independent";
+import { seamByBezierJs } from "../../support/independent";
 import { planOf, testWork } from "../../support/works";
 
 const plan = planOf(testWork);

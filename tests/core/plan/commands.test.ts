@@ -115,6 +115,10 @@ const CASES: readonly (readonly [Command, Work])[] = [
     { kind: "setAge", age: 47 },
     { ...sampleWork, age: 47 },
   ],
+  [
+    { kind: "setTrusted", measure: "bustGirth", value: 930 },
+    { ...sampleWork, trusted: { bustGirth: 930 } },
+  ],
   [{ kind: "setPatternName", name: "Another" }, patternWith({ name: "Another" })],
   [{ kind: "setSizes", sizes: [size] }, chartWith({ sizes: [size] })],
   [{ kind: "setCups", cups: [] }, chartWith({ cups: [] })],
@@ -380,6 +384,7 @@ describe("what no work can hold", () => {
       }),
       fc.record({ kind: of("newTape"), taken: fc.oneof(day, text) }),
       fc.record({ kind: of("removeTape"), set: fc.integer({ min: 0, max: 3 }) }),
+      fc.record({ kind: of("setTrusted"), measure: fc.constantFrom(...MEASURE_NAMES), value: fc.option(wild) }),
       fc.record({ kind: of("setAge"), age: fc.option(wild) }),
       fc.record({ kind: of("setPatternName"), name: text }),
       fc.record({
@@ -614,6 +619,47 @@ describe("what is seen of darts", () => {
       expect(answeredOf(again, waist, "left")).toBeNull();
       expect(again.seen?.[0]).toEqual({ ...waist, half: "left", ...seen, pastBustPoint: 12, sewn: [redraw(5)] });
     });
+  });
+});
+
+describe("what the pattern says of lengths", () => {
+  const put = (work: Work, size: string | null, value: number | null): Work =>
+    applyCommand(work, { kind: "setPrintedLength", measure: "acrossBack", size, value });
+  const said = (work: Work): unknown => work.pattern.lengths;
+
+  it("is put for all sizes or for one, and taken out again without a trace", () => {
+    const all = put(sampleWork, null, 345);
+    const both = put(all, "12", 350);
+    expect(said(both)).toEqual({ acrossBack: { all: 345, bySize: { "12": 350 } } });
+    expect(said(put(both, null, null))).toEqual({ acrossBack: { bySize: { "12": 350 } } });
+    expect(said(put(both, "12", null))).toEqual(said(all));
+    expect(put(all, null, null)).toEqual(sampleWork);
+    expect(put(both, "12", 350)).toBe(both);
+  });
+
+  it("goes with the labels of the chart", () => {
+    const work = put(put(sampleWork, "12", 350), "14", 360);
+    const { sizes } = work.pattern.chart;
+    const renamed = sizes.map((row) => (row.label === "12" ? { ...row, label: "M" } : row));
+    expect(said(applyCommand(work, { kind: "setSizes", sizes: renamed }))).toEqual({
+      acrossBack: { bySize: { M: 350, "14": 360 } },
+    });
+    const without = sizes.filter(({ label }) => label !== "12");
+    expect(said(applyCommand(work, { kind: "setSizes", sizes: without }))).toEqual({
+      acrossBack: { bySize: { "14": 360 } },
+    });
+    expect(said(applyCommand(work, { kind: "setSizes", sizes: [] }))).toBeUndefined();
+    expect(said(applyCommand(work, { kind: "setSizes", sizes: sizes.toReversed() }))).toEqual(said(work));
+  });
+
+  it("keeps within what a work can hold", () => {
+    const full = Array.from({ length: LIMITS.rows + 5 }, (_, at) => `size ${at}`).reduce(
+      (work, label) => put(work, label, 350),
+      sampleWork,
+    );
+    expect(Object.keys(full.pattern.lengths?.acrossBack?.bySize ?? {})).toHaveLength(LIMITS.rows);
+    expect(put(sampleWork, "x".repeat(LIMITS.text + 1), 350)).toBe(sampleWork);
+    expect(put(sampleWork, null, 2 * LIMITS.length)).toBe(sampleWork);
   });
 });
 

@@ -157,11 +157,10 @@ it("whatever is seen on any demo: the first answer that is recommended fails no 
           .map(({ name, pieces, dart: which, point }) => [name, ...pieces, which, point].join(" "));
       const newly = failing(after).filter((check) => !failing(work).includes(check));
       expect(first.failing.length === 0).toBe(newly.length === 0);
-      if (done.value.recommended !== null) {
-        seen.recommended += 1;
-        expect(done.value.recommended).toBe(first.key);
-        expect(newly).toEqual([]);
-      }
+      const { recommended } = done.value;
+      seen.recommended += recommended === null ? 0 : 1;
+      expect([null, first.key]).toContain(recommended);
+      expect(recommended === null ? [] : newly).toEqual([]);
       const again = invariant(answersTo(after, dart, what).answers[0], "again");
       expect(applyCommand(after, again.take)).toBe(after);
       const own = planOf(after).left.darts.find((one) => isSameDart(one.ref, dart));

@@ -75,15 +75,17 @@ describe.each(demoWorks().map((demo) => [demo.pattern.name, demo] as const))("su
   });
 
   it("fail no check that held, but for how near a dart ends to a bust point that lies lower or higher", () => {
-    for (const { work, plan, advice } of cases) {
-      for (const proposal of advice.proposals) {
+    const worse = cases.flatMap(({ work, plan, advice }) =>
+      advice.proposals.flatMap((proposal) => {
         const after = caseOf(take(work, proposal));
-        if (after === null) throw new Error("no plan");
+        if (after === null) return ["no plan"];
         const before = failing(plan);
-        for (const [name, times] of failing(after.plan))
-          if (name !== "dartEndShortOfBustPoint") expect([name, times]).toEqual([name, before.get(name)]);
-      }
-    }
+        return [...failing(after.plan)]
+          .filter(([name, times]) => name !== "dartEndShortOfBustPoint" && times > (before.get(name) ?? 0))
+          .map(([name]) => `${keyOf(proposal)}: ${name}`);
+      }),
+    );
+    expect(worse).toEqual([]);
   });
 
   it("come to an end by taking all in their order, twice at the most", () => {

@@ -1,4 +1,4 @@
-/** The first demo as a first visit shows it: a dart shortened by 20 mm with its mouth held, by the figures on the page. */
+/** The first demo as a first visit shows it: a dart shortened by 25 mm with its mouth held, by the figures on the page. */
 import { act, screen, within } from "@testing-library/react";
 import { describe, expect, it } from "vitest";
 import { demoWorks } from "../../../src/document/demo";
@@ -15,7 +15,7 @@ const cone = (degrees: number, slant: number): number => {
 
 const RADIANS = Math.PI / 180;
 
-describe("typing 20 in Shorten", () => {
+describe("typing 25 in Shorten", () => {
   it.each(["waistDart", "sideDart"] as const)(
     "on the front %s widens its angle, makes it fuller, and says too sharp",
     async (name) => {
@@ -37,11 +37,11 @@ describe("typing 20 in Shorten", () => {
 
       const field = screen.getByRole("textbox", { name: "Shorten by" });
       await user.clear(field);
-      await user.type(field, "20{Enter}");
+      await user.type(field, "25{Enter}");
 
       // Half the mouth over the axis is the tangent of half the angle, before and after.
       const axis = mouth / 2 / Math.tan((angle / 2) * RADIANS);
-      const wider = (2 * Math.atan(mouth / 2 / (axis - 20))) / RADIANS;
+      const wider = (2 * Math.atan(mouth / 2 / (axis - 25))) / RADIANS;
       expect(drawn("Mouth")).toBe(mouth);
       // The mouth is shown to 1 mm and the angle to 0.1 degrees, and the axis is no better known than that.
       expect(Math.abs(drawn("Angle") - wider)).toBeLessThan(0.4);

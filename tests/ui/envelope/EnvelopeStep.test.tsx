@@ -81,6 +81,33 @@ describe("typing the chart in", () => {
   });
 });
 
+describe("cup versions", () => {
+  it("come from A to D in one press, as one step, and only into an empty list", async () => {
+    const { user, work, store } = await renderWork(<EnvelopeStep />, {
+      pattern: { ...sampleWork.pattern, chart: { ...sampleWork.pattern.chart, cups: [], draftedDifference: 50 } },
+    });
+    await user.click(button("A to D"));
+    expect(work().pattern.chart.cups).toEqual([
+      { label: "A", difference: 25 },
+      { label: "B", difference: 50 },
+      { label: "C", difference: 75 },
+      { label: "D", difference: 100 },
+    ]);
+    expect(store.getState().past).toHaveLength(1);
+    expect(screen.queryByRole("button", { name: "A to D" })).toBeNull();
+  });
+
+  it("say on a tap what it means to be drafted for", async () => {
+    const { user } = await renderWork(<EnvelopeStep />);
+    const term = screen.getByRole("button", { name: "each version is drafted" });
+    await user.click(term);
+    expect(term.getAttribute("aria-expanded")).toBe("true");
+    expect(screen.getByRole("note").textContent).toMatch(/the body a pattern is drawn for/);
+    await user.keyboard("{Escape}");
+    expect(screen.queryByRole("note")).toBeNull();
+  });
+});
+
 describe("pasting a chart", () => {
   it("shows how it reads before anything is taken, then takes it as one step", async () => {
     const { user, work, store } = await paste("Size\tBust\tWaist\tHip\nS\t82\t64\t90\nM\t88\t70\t96\nL\t96\t78\t104");

@@ -118,6 +118,15 @@ describe("Fit", () => {
     expect(within(row).queryByText(/in use/)).toBeNull();
   });
 
+  it("speaks of both halves again once an undo has made one alteration of them", async () => {
+    const both: Alteration = { kind: "fit", id: "fit-lengthBelowBust", fit: "lengthBelowBust", amount: 10 };
+    const { user, row, field, store } = await opened(/^Bodice length below the bust/, withAlterations(both));
+    await user.click(within(row).getByRole("radio", { name: "right" }));
+    act(() => undo(store));
+    expect(within(row).getByRole("radio", { name: "both", checked: true })).toBeDefined();
+    expect(field().value).toBe("10");
+  });
+
   it("shows first what is in use, also where the style has no place for it", async () => {
     await renderWork(
       <FitStep />,
@@ -142,7 +151,7 @@ it("says on its own row what it leaves no room for", async () => {
     kind: "dartEnd",
     id: "end",
     dart,
-    shorten: 25,
+    shorten: 36,
     across: 0,
     hold: "mouth",
     giveBack: {},

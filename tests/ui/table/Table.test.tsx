@@ -14,7 +14,7 @@ describe("a handle", () => {
   it("says what it is and the figures it changes", async () => {
     await renderWork(<Table />, testWork);
     expect(handle().getAttribute("aria-label")).toMatch(
-      /^front waist dart, end\. Mouth \d+ mm, angle [\d.]+°, fullness \d+ mm$/,
+      /^front waist dart, end, \d+ mm short of the bust point\. Mouth \d+ mm, angle [\d.]+°, fullness \d+ mm$/,
     );
   });
 

@@ -1,0 +1,265 @@
+/** What a cutter looks for on a true-scale piece: marks that tell front from back, names of seams, lines to lengthen at. */
+import { describe, expect, it } from "vitest";
+import { stretchesOf } from "../../src/core/cutting/stretches";
+import { truePiecesOf } from "../../src/core/cutting/truePieces";
+import type { TruePiece } from "../../src/core/cutting/truePiece";
+import { STYLE_NAMES, type Pattern } from "../../src/core/decisions/pattern";
+import { PIECE_ORDER } from "../../src/core/pattern/pieceSet";
+import { sheetPoint } from "../../src/core/geometry/point";
+import { radians } from "../../src/core/units";
+import type { SheetLayout, Tile } from "../../src/core/sheets/layout";
+import { mapInk } from "../../src/drawing/coverPage";
+import { textWidth } from "../../src/drawing/fitLines";
+import type { Ink, InkText } from "../../src/drawing/ink";
+import { pieceInk } from "../../src/drawing/pieceInk";
+import { sheetMap, tiledPages } from "../../src/drawing/sheetPages";
+import { testMarks, dotsOf } from "../../src/drawing/testSquare";
+import { sheetRect } from "../../src/drawing/inkShapes";
+import { allowanceWords, lineKey, markKey, missingLettersWords, opensWords } from "../../src/words/sheets";
+import { titleLines } from "../../src/words/truePaper";
+import { planOf, testWork } from "../support/works";
+
+const made = (pattern: Partial<Pattern>): readonly TruePiece[] => {
+  const work = { ...testWork, pattern: { ...testWork.pattern, ...pattern } };
+  const pieces = truePiecesOf(planOf(work), {
+    names: PIECE_ORDER,
+    size: null,
+    allowances: {},
+    closure: work.pattern.closure,
+  });
+  if (!pieces.ok) throw new Error(pieces.failure.code);
+  return pieces.value;
+};
+const texts = (ink: readonly Ink<"piece">[]): readonly InkText<"piece">[] =>
+  ink.filter((one): one is InkText<"piece"> => one.kind === "text");
+const inkOf = (piece: TruePiece): readonly Ink<"piece">[] => pieceInk(piece, { title: ["NAME"], allowances: true });
+
+describe.each(STYLE_NAMES)("the pieces of %s", (style) => {
+  const pieces = made({ style });
+
+  it("are notched singly where a front is met and doubly where backs alone meet, 6 mm apart, alike on both", () => {
+    const notches = pieces.flatMap(({ name, notches: own }) => own.map((notch) => ({ ...notch, piece: name })));
+    for (const notch of notches.filter(({ kind }) => kind === "seam")) {
+      const meeting = notches.filter(({ kind, number }) => kind === "seam" && number === notch.number);
+      expect(meeting).toHaveLength(2);
+      const backs = meeting.every(({ piece }) => piece.startsWith("back"));
+      expect(notch.twins !== undefined).toBe(backs);
+      const [one, other] = notch.twins ?? [];
+      if (one === undefined || other === undefined) continue;
+      expect(Math.hypot(one.stitch.x - other.stitch.x, one.stitch.y - other.stitch.y)).toBeCloseTo(6, 1);
+    }
+    const balance = notches.filter(({ kind }) => kind === "balance");
+    expect(balance.map(({ piece, twins }) => [piece.startsWith("back"), twins !== undefined])).toEqual(
+      expect.arrayContaining([
+        [true, true],
+        [false, false],
+      ]),
+    );
+  });
+
+  it("are numbered through, each once", () => {
+    expect(pieces.map(({ number }) => number)).toEqual(pieces.map((_, index) => [index + 1, pieces.length]));
+  });
+
+  it("have a grain line over more than half their length", () => {
+    for (const { grain, stitch, name } of pieces) {
+      const ys = stitch.flatMap(({ a, b }) => [a.y, b.y]);
+      expect([name, (grain[1].y - grain[0].y) / (Math.max(...ys) - Math.min(...ys)) > 0.45]).toEqual([name, true]);
+    }
+  });
+
+  it("read in the direction of the grain: the title upwards", () => {
+    for (const piece of pieces) {
+      const title = texts(inkOf(piece)).find(({ text }) => text === "NAME");
+      expect(title?.turn).toBeCloseTo(-Math.PI / 2, 9);
+    }
+  });
+
+  it("keep their title off the bust point", () => {
+    for (const piece of pieces) {
+      const { bustPoint, title } = piece;
+      if (bustPoint === null) continue;
+      const [dx, dy] = [Math.abs(bustPoint.x - title.centre.x), Math.abs(bustPoint.y - title.centre.y)];
+      expect(dx > title.width / 2 || dy > title.height / 2).toBe(true);
+    }
+  });
+
+  it("name their long seams, in words that lie on no other words", () => {
+    for (const piece of pieces.filter(({ name }) => name !== "strap")) {
+      const said = texts(inkOf(piece));
+      expect(said.some(({ text }) => text.includes("side seam") || text.includes("princess seam"))).toBe(true);
+      const middles = said.map(({ at, text, size, anchor, turn }) => {
+        const off = { start: 0.5, middle: 0, end: -0.5 }[anchor] * textWidth(text, size);
+        return { x: at.x + off * Math.cos(turn), y: at.y + off * Math.sin(turn) };
+      });
+      const near = middles.filter((p, i) => middles.some((q, j) => j < i && Math.hypot(p.x - q.x, p.y - q.y) < 2));
+      expect(near).toEqual([]);
+    }
+  });
+});
+
+describe("where a bodice is lengthened", () => {
+  // A side dart bodice: below the bust where the alteration of its length cuts, 0.4 of the back from waist to bust line.
+  const pieces = made({ style: "sideDart", length: "waist" });
+
+  it("is told on front and back, from edge to edge, at one height above the waist", () => {
+    const below = ["front", "back"].map((name) => {
+      const piece = pieces.find((one) => one.name === name);
+      const waist = Math.max(...(piece?.seams.find(({ seam }) => seam === "waist")?.edges ?? []).map(({ a }) => a.y));
+      const line = piece?.lengthen.toSorted((p, q) => q[0].y - p[0].y)[0];
+      if (piece === undefined || line === undefined) throw new Error(name);
+      expect(Math.abs(line[0].x - line[1].x)).toBeGreaterThan(150);
+      return { waist, y: line[0].y };
+    });
+    for (const { waist, y } of below) expect(waist - y).toBeGreaterThan(20);
+    expect(pieces.flatMap((piece) => texts(inkOf(piece))).map(({ text }) => text)).toContain(
+      "lengthen or shorten here",
+    );
+  });
+});
+
+describe("a strap", () => {
+  const strapOf = (strap: Pattern["strap"]) => {
+    const work = { ...testWork, pattern: { ...testWork.pattern, style: "midriff" as const, strap } };
+    const piece = planOf(work).left.pieces.find(({ name }) => name === "strap");
+    if (piece === undefined) throw new Error("no strap");
+    return piece;
+  };
+  // Turned, both allowances lie inside it: each is half of 12 mm at the most.
+  it("has no wider allowance along it than turns inside it, and the usual at its ends", () => {
+    expect(stretchesOf(strapOf("thin"), {}).map(({ allowance }) => allowance)).toEqual([15, 6, 15, 6]);
+    expect(stretchesOf(strapOf("wide"), {}).map(({ allowance }) => allowance)).toEqual([15, 15, 15, 15]);
+    expect(allowanceWords([strapOf("thin")], {}, "cm")).toContain("6 mm along the strap");
+  });
+
+  it("is placed on cup and back, and told apart at its ends", () => {
+    const said = (name: string): readonly string[] =>
+      made({ style: "midriff", strap: "wide" })
+        .filter((piece) => piece.name === name)
+        .flatMap((piece) => texts(inkOf(piece)).map(({ text }) => text));
+    expect(said("cup")).toContain("strap here");
+    expect(said("back")).toContain("strap here");
+    expect(said("strap")).toEqual(expect.arrayContaining(["front", "back"]));
+  });
+});
+
+describe("words on sheets", () => {
+  it("say where it opens, on the seam and on the first page", () => {
+    const closure = { place: "side", belowWaist: 180 } as const;
+    const pieces = made({ style: "sideDart", closure });
+    expect(pieces.flatMap((piece) => texts(inkOf(piece)).map(({ text }) => text))).toEqual(
+      expect.arrayContaining(["side seam: left side opens", "zip ends"]),
+    );
+    expect(opensWords({ unit: "cm", pattern: { ...testWork.pattern, closure } })).toBe(
+      "Opens at the left side, down to 18.0 cm below the waist seam.",
+    );
+  });
+
+  it("number the piece and leave lining to be ticked", () => {
+    const [front] = made({ style: "sideDart" });
+    if (front === undefined) throw new Error("no front");
+    const lines = titleLines(testWork, planOf(testWork), front, { day: "2026-11-25", allowances: true });
+    expect(lines[1]).toBe("Piece 1 of 4. Cut 1 on the fold");
+    expect(lines.join("\n")).toContain("☐ lining");
+  });
+
+  it("tell of a roll nothing of pages and joins", () => {
+    expect(lineKey("roll").map(({ role }) => role)).not.toContain("frame");
+    expect(lineKey("roll").map(({ role }) => role)).not.toContain("overlap");
+    expect(markKey("roll").join(" ")).not.toContain("Diamond");
+    expect(markKey("joined").join(" ")).toContain("Diamond");
+  });
+
+  it("own up to letters that the file cannot show", () => {
+    expect(missingLettersWords(["Łucja", "Ελένη", "Жанна 12"])).toEqual([]);
+    expect(missingLettersWords(["岡"])).toHaveLength(1);
+  });
+});
+
+const tile = (column: number, row: number): Tile => ({
+  column,
+  row,
+  name: `${"AB"[column] ?? ""}${row + 1}`,
+  x: column * 180,
+  y: row * 267,
+  width: 190,
+  height: 277,
+});
+const layout: SheetLayout = {
+  placements: [],
+  width: 370,
+  height: 544,
+  tiles: [tile(0, 0), tile(1, 0), tile(0, 1), tile(1, 1)],
+  joins: [
+    { at: sheetPoint(185, 20), pages: ["A1", "B1"] },
+    { at: sheetPoint(20, 272), pages: ["A1", "A2"] },
+  ],
+  columns: 2,
+  rows: 2,
+};
+
+describe("the map", () => {
+  it("draws the last row and column to their own edge", () => {
+    const frames = sheetMap(layout, [], 10, 26).flatMap((ink) => (ink.kind === "line" ? [ink.edges] : []));
+    const reach = frames.flatMap((edges) => edges.map(({ a }) => a));
+    expect(Math.max(...reach.map(({ x }) => x))).toBe(370);
+    expect(Math.max(...reach.map(({ y }) => y))).toBe(544);
+  });
+
+  it("is written in 9 points at the least, however small", () => {
+    const name: InkText<"sheet"> = {
+      kind: "text",
+      role: "map",
+      at: sheetPoint(100, 100),
+      anchor: "middle",
+      text: "FRONT BASQUE, LEFT HALF",
+      size: 15,
+      turn: radians(0),
+    };
+    const outlines = [{ key: "a", label: "a", ink: [sheetRect("cutting", 0, 0, 200, 300), name] }];
+    const ink = mapInk({ x: 0, y: 0, width: 60, height: 60 }, layout, outlines, 10);
+    const sizes = ink.flatMap((one) => (one.kind === "text" ? [one.size] : []));
+    // 9 points of 1/72 in.
+    expect(Math.min(...sizes)).toBeGreaterThanOrEqual((9 / 72) * 25.4);
+  });
+});
+describe("the name of a page", () => {
+  it("stands on no joining diamond, wherever those are, and says whose it is", () => {
+    for (let y = 8; y < 270; y += 6) {
+      const joins: SheetLayout["joins"] = [
+        { at: sheetPoint(185, y), pages: ["A1", "B1"] },
+        { at: sheetPoint(y * 0.65, 272), pages: ["A1", "A2"] },
+      ];
+      const pages = tiledPages({ ...layout, joins }, [], {
+        paper: { width: 210, height: 297 },
+        margin: 10,
+        overlap: 10,
+        name: "A bodice with a name of many words, and more of them",
+        wearer: "Ann",
+        joined: true,
+      });
+      for (const page of pages) {
+        const ink = page.groups.flatMap(({ id, ink: own }) => own.map((one) => ({ id, one })));
+        const said = ink.flatMap(({ id, one }) => (id === "page-name" && one.kind === "text" ? [one] : []));
+        expect(said.map(({ text }) => text).join(" ")).toContain("· Ann ·");
+        const spots = ink.flatMap(({ id, one }) => (id === "joins" ? dotsOf(one) : []));
+        for (const { at, text, size } of said) {
+          const covered = spots.filter(
+            (p) => p.x > at.x && p.x < at.x + textWidth(text, size) && p.y > at.y - 0.7 * size && p.y < at.y,
+          );
+          expect(covered).toEqual([]);
+        }
+      }
+    }
+  });
+});
+
+describe("what a page of strips is measured by", () => {
+  it("stands in no strip where there is room beside them", () => {
+    const strip = sheetRect("frame", 0, 0, 150, 200).edges.map(({ a }) => a);
+    const marks = testMarks({ x: 0, y: 0, width: 190, height: 277 }, [], [strip]);
+    const inside = marks.flatMap(dotsOf).filter(({ x, y }) => x < 150 && y < 200);
+    expect(inside).toEqual([]);
+    expect(marks.length).toBeGreaterThan(0);
+  });
+});
