@@ -189,7 +189,7 @@ function saidOnce(
     const line = withRedraws(checklistLine(item, pieces, unit, traced), redrawsOf(whole, items), pieces, unit);
     return { ...line, text: `${halfOf(whole)}${line.text}` };
   };
-  const onBoth = jobs.map(({ half: _, ...item }) => lineOf(item));
+  const onBoth = jobs.map(({ piece, step, amount }) => lineOf({ piece, step, amount }));
   const keys = onBoth.map((line) => JSON.stringify(line));
   return jobs.flatMap((item, index): readonly ChecklistLine[] => {
     const line = onBoth[index];
@@ -215,7 +215,7 @@ function withRedraws(
     ? line
     : {
         ...line,
-        text: [...asked.map(({ text }) => text), line.text].join(" "),
+        text: [...new Set(asked.map(({ text }) => text)), line.text].join(" "),
         moves: [...line.moves, ...new Set(asked.flatMap(({ moves }) => moves))],
       };
 }

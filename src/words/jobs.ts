@@ -39,24 +39,27 @@ function twiceWords(piece: PieceName): string {
   return `Trace it twice, it is not the same on both halves: one as printed for the ${as} half, one turned over for the ${over} half; write left and right on them.`;
 }
 
+const sideWords = (offset: Mm): string => (offset > 0 ? "outside" : "inside");
+
 /** How far outside the lower printed line the side seam is marked, and in words where that is. */
 function markOf(line: CutLine, taken: Mm, context: Context): { readonly words: string; readonly amount: string } {
   const [lower, upper] = line.between;
   const where = shareWords(line.between, line.share);
   const level = levelWords(line.level);
   const marked = (value: Mm): Mm => Math.round(value / markingStep(context.unit)) * markingStep(context.unit);
-  const way = (value: Mm): string => (value > 0 ? "outside" : "inside");
   // As marked, so that the sum told adds up.
   const [bySize, offset] = [marked(line.offset), marked(line.offset - taken)];
   const given = bySize - offset;
   if (drawn(given, context)) {
-    const without = drawn(bySize, context) ? `${small(bySize, context)} ${way(bySize)} it` : `on the ${lower} line`;
+    const without = drawn(bySize, context)
+      ? `${small(bySize, context)} ${sideWords(bySize)} it`
+      : `on the ${lower} line`;
     const why = given > 0 ? "set free by narrower darts" : "taken by wider darts";
     const sum = `${without} by your size, ${given > 0 ? "less" : "and"} ${small(given, context)} ${why}`;
     return drawn(offset, context)
       ? {
-          words: `${small(offset, context)} ${way(offset)} the ${level} end of the ${lower} line (${sum})`,
-          amount: `${small(offset, context)} ${way(offset)}`,
+          words: `${small(offset, context)} ${sideWords(offset)} the ${level} end of the ${lower} line (${sum})`,
+          amount: `${small(offset, context)} ${sideWords(offset)}`,
         }
       : { words: `on the ${lower} line (${sum})`, amount: `on ${lower}` };
   }
@@ -65,8 +68,8 @@ function markOf(line: CutLine, taken: Mm, context: Context): { readonly words: s
     return { words: `on the ${label} line`, amount: `on ${label}` };
   }
   return {
-    words: `${small(offset, context)} ${way(offset)} the ${level} end of the ${lower} line (${where})`,
-    amount: `${small(offset, context)} ${way(offset)}`,
+    words: `${small(offset, context)} ${sideWords(offset)} the ${level} end of the ${lower} line (${where})`,
+    amount: `${small(offset, context)} ${sideWords(offset)}`,
   };
 }
 

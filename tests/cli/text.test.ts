@@ -139,7 +139,7 @@ function wrongGroups(
     const line = own(item);
     return {
       ...line,
-      text: [...asked.map((one) => own(one).text), line.text].join(" "),
+      text: [...new Set(asked.map((one) => own(one).text)), line.text].join(" "),
       moves: [...line.moves, ...new Set(asked.flatMap((one) => own(one).moves))],
     };
   };

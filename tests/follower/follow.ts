@@ -132,7 +132,7 @@ export function follow(group: PieceOfSheet, jobs: readonly Job[], tissue: Tissue
   let piece: OnTable | null = null;
   const onTheWay: string[] = [];
   for (const job of jobs) {
-    if (/^Trace/.test(job.text)) piece = trace(name, job.text, tissue);
+    if (job.text.startsWith("Trace")) piece = trace(name, job.text, tissue);
     else if (piece === null) throw new SheetAtFault(`${group.title}: work before anything is traced`);
     else if (!doneOn(piece, job)) {
       onTheWay.push(job.text);
@@ -156,14 +156,14 @@ function doneOn(piece: OnTable, job: Job): boolean {
     return blend(piece, job.text);
   const dart = /Draw the ((?:second |third )?\S+ dart): mouth/.exec(job.text)?.[1];
   if (dart !== undefined) return drawDart(piece, dartNamed(dart), job.moves);
-  if (/^Lay the piece on the tissue/.test(job.text)) return putPoints(piece, job);
+  if (job.text.startsWith("Lay the piece on the tissue")) return putPoints(piece, job);
   if (/^(?:Fold the .+ dart closed|Draw the .+ smooth|Redraw the end of the )/.test(job.text)) return true;
   return false;
 }
 
 /** A dart that is closed whole on the way to another place is no more. */
 function close(piece: OnTable, { text, moves }: Job): void {
-  if (/^Join the /.test(text)) throw new NotCovered(text);
+  if (text.startsWith("Join the ")) throw new NotCovered(text);
   for (const move of moves) {
     const shut = /^Close the (.+ dart): swing that part/.exec(move)?.[1];
     if (shut !== undefined) piece.closed.add(dartNamed(shut));
@@ -379,7 +379,7 @@ function opensOn(piece: OnTable, dart: string, stretch: Stretch, all: readonly S
 function redivided(piece: OnTable, { seam, lines }: Stretch, added: readonly string[]): readonly Line[] {
   const [first, last] = [lines[0], lines.at(-1)];
   if (first === undefined || last === undefined) return [];
-  const [start, end] = [at(piece, first.from), at(piece, last.to)];
+  const start = at(piece, first.from);
   const kept = lines.flatMap(({ from, isMouth }) =>
     isMouth && !piece.closed.has(dartOfEnd(from)) ? [dartOfEnd(from)] : [],
   );

@@ -90,14 +90,14 @@ describe("the moves", () => {
   );
 
   it.each(cases(NOT_FOLLOWED_BY_MOVES))("of $name by $amount mm are said not to be followed", ({ name, amount }) => {
-    const { jobs } = planWith(name, amount, "cm");
-    const own = jobs.flatMap((group) => group.jobs.filter(isOwn).map((job) => ({ group, job })));
+    const { plan, jobs } = planWith(name, amount, "cm");
+    const own = jobs.flatMap((group) =>
+      plan.printed
+        .filter((one) => one.name === PIECES[group.title])
+        .flatMap((traced) => group.jobs.filter(isOwn).map((job) => ({ traced, job }))),
+    );
     expect(own.length).toBeGreaterThan(0);
-    const { plan } = planWith(name, amount, "cm");
-    for (const { group, job } of own) {
-      const traced = plan.printed.find((one) => one.name === PIECES[group.title]);
-      if (traced !== undefined) expect(() => followMoves(paperOf(traced), job)).toThrow(NotCovered);
-    }
+    for (const { traced, job } of own) expect(() => followMoves(paperOf(traced), job)).toThrow(NotCovered);
   });
 
   it("are followed, or said not to be, of every alteration of the Fit step and of the bust adjustment", () => {
