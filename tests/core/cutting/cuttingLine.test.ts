@@ -177,7 +177,7 @@ function foldedShort(
   piece: Piece,
   { name, seam, inner, outer, apex, gathered }: Piece["darts"][number],
   stretches: readonly Stretch[],
-  ring: readonly Place[],
+  outline: readonly Place[],
 ): readonly string[] {
   if (gathered === true) return [];
   const at = (point: PointName): Place => piece.points[point]?.at ?? { x: NaN, y: NaN };
@@ -192,7 +192,7 @@ function foldedShort(
   const turn = (from: number, to: number): number => Math.atan2(Math.sin(to - from), Math.cos(to - from));
   const half = turn(way(onto), way(middle));
   const beyond = Math.hypot(middle.x - end.x, middle.y - end.y) * 0.9;
-  return ring.flatMap((p) => {
+  return outline.flatMap((p) => {
     const share = turn(way(onto), way(p)) / half;
     // What lies between the legs, with a hair left out at either leg.
     if (!(share > 0.02 && share < 1.98) || Math.hypot(p.x - end.x, p.y - end.y) < beyond) return [];
