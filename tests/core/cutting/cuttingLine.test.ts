@@ -207,6 +207,9 @@ function foldedShort(
 const stitchOf = (stretches: readonly Stretch[]) =>
   polygonOf(stretches.filter(({ cap }) => !cap).flatMap((one) => densely(one).slice(0, -1)));
 
+/** Finished, mm; as the styles are drawn. */
+const STRAP_WIDTHS = { thin: 12, wide: 40 } as const;
+
 const anyAllowances = fc.record({
   side: anyAmount(6, 25),
   waist: anyAmount(6, 25),
@@ -234,7 +237,9 @@ describe.each(STYLE_NAMES)("cutting lines of any plan, %s", (style) => {
           const allowed: Readonly<Partial<Record<SeamName, number>>> = allowances;
           stretches.forEach(({ curve, seam, fold, cap }, index) => {
             // The usual elsewhere: 15 mm (common practice, no source).
-            const own = fold ? 0 : (allowed[seam] ?? 15);
+            // A strap is turned through itself: half its finished width has to hold an allowance (common practice, no source).
+            const most = piece.name === "strap" && seam !== "strap" ? STRAP_WIDTHS[work.pattern.strap] / 2 : Infinity;
+            const own = fold ? 0 : Math.min(allowed[seam] ?? 15, most);
             const points = dense[index] ?? [];
             const middle = points[Math.floor(points.length / 2)];
             // The middle of a seam that is long enough: no corner has anything to do with it.
