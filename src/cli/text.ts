@@ -43,7 +43,11 @@ function sure(work: Work): readonly string[] {
   const passage = surePassage(work);
   return passage === null
     ? []
-    : [...heading("How sure"), ...wrap(passage.said.join(" "), COLUMNS), ...wrap(passage.next ?? "", COLUMNS)];
+    : [
+        ...heading("How sure"),
+        ...wrap(passage.said.join(" "), COLUMNS),
+        ...(passage.next === null ? [] : wrap(passage.next, COLUMNS)),
+      ];
 }
 
 function tape(work: Work): readonly string[] {
