@@ -136,6 +136,12 @@ export const FULLNESS_RADIUS = 80;
 /** mm of cone height. A smaller difference in fullness is not noticed when sewn (our own choice). */
 export const FULLNESS_NOTICED = 2;
 
+/**
+ * Degrees. The planner lets in no more at a bust than leaves side and waist darts at this angle: the mouth is then a seventh
+ * wider than the legs are long, and nothing deeper is sewn as one dart (our own choice; common practice, no source).
+ */
+export const BUST_DART_WIDEST_DEGREES = 70;
+
 /** mm of cone height. A dart set as the cup asks comes this near to the fullness asked: what is told is no finer. */
 export const SET_TO_FULLNESS = 1;
 

@@ -220,7 +220,8 @@ export function bustShortSentence(
   const share = made === 0 ? `Nothing of ${amount(asked)}` : `${amount(made)} of ${amount(asked)}`;
   return (
     `${share} ${asked > 0 ? "let in" : "taken out"}; the garment stays ${amount(asked - made)} ` +
-    `${asked > 0 ? "tighter" : "wider"} at the bust than asked.`
+    `${asked > 0 ? "tighter" : "wider"} at the bust than asked.` +
+    (asked > 0 ? " Look at a larger frame or another pattern." : "")
   );
 }
 

@@ -96,7 +96,7 @@ describe("what the bust needs", () => {
     ],
     [
       { ...pick, alteration: 14 },
-      "Full bust adjustment of 14 mm altogether, 7 mm on the half front. 14 mm of 30 mm let in; the garment stays 16 mm tighter at the bust than asked.",
+      "Full bust adjustment of 14 mm altogether, 7 mm on the half front. 14 mm of 30 mm let in; the garment stays 16 mm tighter at the bust than asked. Look at a larger frame or another pattern.",
     ],
     [
       { ...pick, residual: -30, asked: -30, alteration: -14 },
@@ -108,7 +108,7 @@ describe("what the bust needs", () => {
     ],
     [
       { ...pick, asked: 90, alteration: 0, chosenBy: "wearer" as const },
-      "The full bust adjustment of 90 mm that you set cannot be made. Nothing of 90 mm let in; the garment stays 90 mm tighter at the bust than asked.",
+      "The full bust adjustment of 90 mm that you set cannot be made. Nothing of 90 mm let in; the garment stays 90 mm tighter at the bust than asked. Look at a larger frame or another pattern.",
     ],
   ])("says it of %j", (bust, words) => {
     expect(bustSentence(bust, "cm")).toBe(words);

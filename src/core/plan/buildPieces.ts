@@ -1,10 +1,12 @@
 /** From blocks to the wearer's pieces: blended at each level, made up in the style, adjusted for the bust. */
-import { pieceIn, type PieceSet } from "../pattern/pieceSet";
+import { pieceIn, piecesOf, type PieceSet } from "../pattern/pieceSet";
 import { moveMouthEnd } from "../dart/mouthEnd";
 import { blendPiece, levelSizes, type LevelSizes } from "../blend/blendPiece";
 import { seamLength } from "../girth/seamLength";
 import { levelWidth } from "../girth/levelWidth";
-import { piecePoint, shift, type PiecePoint } from "../geometry/point";
+import { halve } from "../geometry/iterate";
+import { angleAt, piecePoint, shift, type PiecePoint } from "../geometry/point";
+import { homeOf } from "../pattern/dartNames";
 import { pointOf, type Piece, type PieceName } from "../pattern/piece";
 import type { Blocks } from "../nest/printedNest";
 import { invariant, ok, type Result } from "../result";
@@ -13,8 +15,8 @@ import type { BustAdjusted, Style, StyleOptions } from "../style/style";
 import type { FullBustFailure } from "../surgery/fullBust";
 import { fromSideNeck, probableBustPoint, type ProbableBustPoint } from "../bodies/probableBustPoint";
 import type { MeasuredBody } from "../measures/tape";
-import { GIRTH_WORTH_TELLING } from "../tolerance";
-import type { Mm } from "../units";
+import { BUST_DART_WIDEST_DEGREES, GIRTH_WORTH_TELLING, SAME_LINE } from "../tolerance";
+import { degreesFrom, type Mm } from "../units";
 
 /** Whole finished waist for each size at the waist, the base size's darts kept; mm. */
 export function finishedWaists(blocks: Blocks, baseSize: number): readonly Mm[] {
@@ -109,16 +111,43 @@ export function buildPieces(inputs: BuildInputs): Result<Built, FullBustFailure>
 function adjustBust(
   style: Style,
   open: PieceSet,
-  { asked, asMuchAsCanBe }: BuildInputs,
+  { asked, asMuchAsCanBe, cupDifference }: BuildInputs,
 ): Pick<Built, "bust" | "alteration"> {
   if (asked === 0) return { bust: null, alteration: 0 };
   const whole = style.adjustBust(open, asked / 2);
-  if (whole.ok) return { bust: whole, alteration: asked };
-  if (!asMuchAsCanBe) return { bust: whole, alteration: 0 };
-  const { most } = whole.failure;
+  // What she set herself is hers to sew.
+  if (!asMuchAsCanBe) return { bust: whole, alteration: whole.ok ? asked : 0 };
+  const reach = whole.ok ? asked / 2 : whole.failure.most;
+  const made = (spread: Mm): BustAdjusted | null => {
+    const done = style.adjustBust(open, spread);
+    return done.ok && (spread < 0 || areDartsSensible(style, done.value.pieces, cupDifference + 2 * spread))
+      ? done.value
+      : null;
+  };
+  const all = made(reach);
+  // What is less than all is let in by whole millimetres.
+  const most =
+    all !== null || reach < 0
+      ? reach
+      : Math.floor(2 * halve(0, reach, SAME_LINE, (tried) => made(tried) !== null).holding) / 2;
   if (2 * Math.abs(most) < GIRTH_WORTH_TELLING) return { bust: null, alteration: 0 };
-  const part = style.adjustBust(open, most);
-  return part.ok ? { bust: part, alteration: 2 * most } : { bust: null, alteration: 0 };
+  const part = all ?? made(most);
+  return part === null ? { bust: null, alteration: 0 } : { bust: ok(part), alteration: 2 * most };
+}
+
+/**
+ * Whether every bust dart, drawn to its end as usual, can be sewn as one dart. Gathers are none, and what an under-bust dart
+ * cannot take is gathered into its band.
+ */
+function areDartsSensible(style: Style, open: PieceSet, cupDifference: Mm): boolean {
+  const finished = style.finish(open, pointOf(pieceIn(open, style.bustPiece), "bustPoint"), cupDifference);
+  return piecesOf(finished).every((piece) =>
+    piece.darts.every(({ name, aimsAt, gathered, apex, inner, outer }) => {
+      if (aimsAt === null || gathered === true || homeOf(name) === "underBust") return true;
+      const angle = angleAt(pointOf(piece, apex), pointOf(piece, inner), pointOf(piece, outer));
+      return degreesFrom(angle) <= BUST_DART_WIDEST_DEGREES;
+    }),
+  );
 }
 
 const openPieces = (result: Result<BustAdjusted, FullBustFailure>): Result<PieceSet, FullBustFailure> =>
