@@ -26,9 +26,11 @@ interface Range {
   readonly most: Mm;
 }
 
+const roughStep = ({ least, most }: Range, unit: LengthUnit): Mm => ROUGH[unit] * (most - least < WIDE ? 1 : 2);
+
 /** "27 cm", "24.5 cm", "10 ½ in". */
-function roughly(mm: Mm, { least, most }: Range, unit: LengthUnit): string {
-  const step = ROUGH[unit] * (most - least < WIDE ? 1 : 2);
+function roughly(mm: Mm, range: Range, unit: LengthUnit): string {
+  const step = roughStep(range, unit);
   return formatLength(Math.round(mm / step) * step, unit).replace(".0 ", " ");
 }
 
@@ -42,11 +44,11 @@ const FINE = { cm: 1, in: MM_PER_INCH / 8 } as const;
 /** "79 to 88"; told finely where, told roughly, the range would hold the very value that lies outside it. */
 function expectedBetween(range: Range, value: Mm, unit: LengthUnit): string {
   const fine = FINE[unit];
-  const rough = ROUGH[unit] * (range.most - range.least < WIDE ? 1 : 2);
+  const rough = roughStep(range, unit);
   const told = Math.round(value / fine);
-  const roughly = (mm: Mm): number => Math.round((Math.round(mm / rough) * rough) / fine);
-  const isOver = value > range.most && told <= roughly(range.most);
-  const isUnder = value < range.least && told >= roughly(range.least);
+  const asTold = (mm: Mm): number => Math.round((Math.round(mm / rough) * rough) / fine);
+  const isOver = value > range.most && told <= asTold(range.most);
+  const isUnder = value < range.least && told >= asTold(range.least);
   if (!isOver && !isUnder) return between(range, unit);
   const most = isOver ? Math.min(told - 1, Math.round(range.most / fine)) : Math.round(range.most / fine);
   const least = isUnder ? Math.max(told + 1, Math.round(range.least / fine)) : Math.round(range.least / fine);
