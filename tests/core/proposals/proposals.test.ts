@@ -323,6 +323,32 @@ describe("a proposal that is taken", () => {
     expect(take(taken, proposal).alterations).toEqual([]);
   });
 
+  it("is made less before its opposite is asked for: a back is round or hollow, never both", () => {
+    const ofBack = (backWaistLength: number): Work => workOf({ ...only("frontWaistLength"), backWaistLength });
+    for (const [by, own, opposite] of [
+      [20, "roundBack", "swayBack"],
+      [-20, "swayBack", "roundBack"],
+    ] as const) {
+      const { alterations } = take(ofBack(410 + by), firstOf(ofBack(410 + by)));
+      expect(alterations).toMatchObject([{ fit: own }]);
+      // Half of it was too much, and all of it.
+      const half: Work = { ...ofBack(410 + by / 2), alterations };
+      expect(askedIn(adviceOn(half)).map(([name]) => name)).toEqual([own]);
+      expect(take(half, firstOf(half)).alterations).toMatchObject([
+        { fit: own, amount: expect.closeTo(10, -0.5) as number },
+      ]);
+      const none: Work = { ...ofBack(410), alterations };
+      expect(firstOf(none)).toMatchObject({ amount: 0, missing: 0 });
+      expect(take(none, firstOf(none)).alterations).toEqual([]);
+      // Off the other way: first none of the one, then the other.
+      const other: Work = { ...ofBack(410 - by), alterations };
+      expect(firstOf(other)).toMatchObject({ amount: 0, missing: 0 });
+      const without = take(other, firstOf(other));
+      expect(without.alterations).toEqual([]);
+      expect(askedIn(adviceOn(without)).map(([name]) => name)).toEqual([opposite]);
+    }
+  });
+
   it("counts what she altered on one half by half", () => {
     const work: Work = {
       ...workOf(only("shoulderLength")),
