@@ -12,10 +12,11 @@ import { distance } from "../geometry/point";
 import { liesAlongBust } from "../pattern/dartNames";
 import { setOf, type PieceSet } from "../pattern/pieceSet";
 import { bodyOf } from "../measures/tape";
-import type { Command } from "../plan/commands";
+import { applyCommand, type Command } from "../plan/commands";
 import { endOf, putOrRemove, snapStep, USUAL_HOLD } from "../plan/dartEdit";
 import { amountCommand, appliesTo, useOn, usesOf } from "../plan/fitEdit";
 import type { Plan } from "../plan/plan";
+import { planOf } from "../plan/planOf";
 import { remember } from "../remember";
 import { LEAST_GAIN, READ_BACK, STANDS_BY } from "../tolerance";
 import type { Mm } from "../units";
@@ -218,7 +219,8 @@ function proposedFit(asked: Asked, fit: ProposedFit, work: Work, plan: Plan): Pr
   const within = Math.min(inwards(most, step), Math.max(inwards(least, step), wanted));
   // Less of what stands can always be made.
   const isLess = within * use.amount >= 0 && Math.abs(within) <= Math.abs(use.amount);
-  const amount = isLess ? within : use.amount + possible(within - use.amount, { ...use, id: "proposed" }, plan, step);
+  const tried = isLess ? within : use.amount + possible(within - use.amount, { ...use, id: "proposed" }, plan, step);
+  const amount = madeInWork(tried, use, work, step);
   if (Math.abs(amount - use.amount) < STANDS_BY - READ_BACK) return { asked, because: "noRoom" };
   return {
     altered: asked.altered,
@@ -259,6 +261,22 @@ function possible(by: Mm, alteration: FitAlteration, plan: Plan, step: Mm): Mm {
   if (failure.code !== "alteration/too-much" || Math.sign(failure.most) !== Math.sign(by)) return 0;
   const less = inwards(failure.most, step);
   return Math.abs(less) < Math.abs(by) && trial(less).ok ? less : 0;
+}
+
+/** As much of an amount as is made in its place among the others: there the pieces are not yet what they become. */
+function madeInWork(amount: Mm, use: FitAlteration, work: Work, step: Mm): Mm {
+  const mostOf = (tried: Mm): Mm | null => {
+    if (tried === 0) return null;
+    const plan = planOf(applyCommand(work, amountCommand(use, tried)));
+    const line = plan.ok ? plan.value.ledger.find(({ id, outcome }) => id === use.id && !outcome.ok) : undefined;
+    if (line === undefined || line.outcome.ok) return null;
+    const { failure } = line.outcome;
+    return failure.code === "alteration/too-much" && Math.sign(failure.most) === Math.sign(tried) ? failure.most : 0;
+  };
+  const most = mostOf(amount);
+  if (most === null) return amount;
+  const less = inwards(most, step);
+  return Math.abs(less) < Math.abs(amount) && mostOf(less) === null ? less : 0;
 }
 
 const made = (pieces: PieceSet, alteration: Alteration, { bustPoint }: Plan) =>

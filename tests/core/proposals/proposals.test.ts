@@ -8,12 +8,14 @@ import type { FitName } from "../../../src/core/decisions/fitNames";
 import { PRINTED_LENGTHS, type PrintedLengths, type StyleName } from "../../../src/core/decisions/pattern";
 import type { Work } from "../../../src/core/decisions/work";
 import type { MeasureName, Measures } from "../../../src/core/measures/measure";
-import { tapesOf } from "../../../src/core/measures/tape";
+import { measuresOf, tapesOf } from "../../../src/core/measures/tape";
 import { setOf } from "../../../src/core/pattern/pieceSet";
 import { applyCommand } from "../../../src/core/plan/commands";
+import { compareMeasures } from "../../../src/core/proposals/compare";
 import { garmentLength } from "../../../src/core/proposals/garmentLengths";
 import { proposalsOf, type Advice, type Proposal } from "../../../src/core/proposals/proposals";
 import { invariant } from "../../../src/core/result";
+import { demoWorks } from "../../../src/document/demo";
 import { measureServes } from "../../../src/words/measures";
 import { notAltered, proposalSentence, proposalTitle } from "../../../src/words/proposals";
 import { planOf, testWork } from "../../support/works";
@@ -361,6 +363,28 @@ describe("a proposal that is taken", () => {
     const work = workOf({ ...only(), shoulderLength: 122 + 40 });
     expect(firstOf(work)).toMatchObject({ amount: 25, missing: 15 });
     expect(proposalSentence(firstOf(work), "cm")).toMatch(/15 mm more is asked for than can be made here\.$/);
+  });
+
+  it("is made where it stands among the others, though darts redrawn after it give more room", () => {
+    // Of the first demo the front is ready for more than can be made of it before its darts are redrawn.
+    const demo = invariant(
+      demoWorks().find(({ alterations }) => alterations.some(({ kind }) => kind === "dartEnd")),
+      "demo",
+    );
+    const depth = invariant(
+      compareMeasures(demo, planOf(demo)).compared.find(({ measure }) => measure === "sideNeckToBustPoint"),
+      "depth",
+    );
+    for (const off of [-14, -16, -20, -28]) {
+      const work: Work = {
+        ...demo,
+        tapes: tapesOf({ ...measuresOf(demo.tapes), sideNeckToBustPoint: depth.garment + off }),
+      };
+      for (const proposal of adviceOn(work).proposals) {
+        const { ledger } = planOf(take(work, proposal));
+        expect(ledger.filter(({ outcome }) => !outcome.ok)).toEqual([]);
+      }
+    }
   });
 
   it("is rounded to the marks of the wearer's tape", () => {
