@@ -12,10 +12,11 @@ import { distance } from "../geometry/point";
 import { liesAlongBust } from "../pattern/dartNames";
 import { setOf, type PieceSet } from "../pattern/pieceSet";
 import { bodyOf } from "../measures/tape";
-import type { Command } from "../plan/commands";
+import { applyCommand, type Command } from "../plan/commands";
 import { endOf, putOrRemove, snapStep, USUAL_HOLD } from "../plan/dartEdit";
 import { amountCommand, appliesTo, useOn, usesOf } from "../plan/fitEdit";
 import type { Plan } from "../plan/plan";
+import { planOf } from "../plan/planOf";
 import { remember } from "../remember";
 import { LEAST_GAIN, READ_BACK, STANDS_BY } from "../tolerance";
 import type { Mm } from "../units";
@@ -86,7 +87,7 @@ export const proposalsOf = (work: Work, plan: Plan): Advice => derived({ plan, w
 
 function derive({ plan, work }: Inputs): Advice {
   const comparison = compareMeasures(work, plan);
-  const found = [...firstAsked(comparison, plan), ...standingAsked(comparison, work, plan)].map((asked) =>
+  const found = [...firstAsked(comparison, work, plan), ...standingAsked(comparison, work, plan)].map((asked) =>
     asked.altered.kind === "fit" ? proposedFit(asked, asked.altered.fit, work, plan) : proposedDarts(asked, work, plan),
   );
   const proposals = found.filter((one) => "commands" in one);
@@ -127,8 +128,21 @@ const kindOf = ({ left }: Plan) => {
   return { hasStraps: strap !== undefined, hasBand: frontBand !== undefined };
 };
 
-const firstAsked = ({ compared }: Comparison, plan: Plan): readonly Asked[] =>
-  askedFor(byMeasure(compared), kindOf(plan));
+const askedOf = (compared: readonly Compared[], work: Work, plan: Plan): readonly Asked[] =>
+  askedFor(byMeasure(compared), kindOf(plan)).map((asked) => lessOfOpposite(asked, work));
+
+const firstAsked = ({ compared }: Comparison, work: Work, plan: Plan): readonly Asked[] =>
+  askedOf(compared, work, plan);
+
+/** A back is round or hollow: of the two, one that stands is made less before the other is asked for. */
+const OPPOSITES: Readonly<Partial<Record<ProposedFit, ProposedFit>>> = { roundBack: "swayBack", swayBack: "roundBack" };
+
+function lessOfOpposite(asked: Asked, work: Work): Asked {
+  const opposite = asked.altered.kind === "fit" ? OPPOSITES[asked.altered.fit] : undefined;
+  return opposite === undefined || standingFit(opposite, work) <= 0
+    ? asked
+    : { ...asked, altered: { kind: "fit", fit: opposite }, by: 0 - asked.by };
+}
 
 const DEPTHS: ReadonlySet<string> = new Set<ProposedFit>(["lengthAboveBust", "bustPointLevel", "strapLength"]);
 
@@ -139,17 +153,19 @@ const isDepth = ({ measure }: Compared): boolean => measure === "sideNeckToBustP
  * stands on asks for another one, which comes first.
  */
 function standingAsked(comparison: Comparison, work: Work, plan: Plan): readonly Asked[] {
-  const first = firstAsked(comparison, plan);
+  const first = firstAsked(comparison, work, plan);
   const { compared } = comparison;
   const narrowed = (isNarrowed: (one: Compared) => boolean): readonly Compared[] =>
     compared.map((one) =>
       isNarrowed(one) ? { ...one, doubt: STANDS_BY, agrees: Math.abs(one.off) <= STANDS_BY } : one,
     );
   // How much of a length is length, and how much of it belongs above the bust, are two questions.
-  const byDepth = askedFor(byMeasure(narrowed(isDepth)), kindOf(plan)).filter(({ altered }) => isOfDepth(altered));
-  const byRest = askedFor(byMeasure(narrowed((one) => !isDepth(one))), kindOf(plan)).filter(
-    ({ altered }) => !isOfDepth(altered),
-  );
+  const byDepth = askedOf(narrowed(isDepth), work, plan).filter(({ altered }) => isOfDepth(altered));
+  const byRest = askedOf(
+    narrowed((one) => !isDepth(one)),
+    work,
+    plan,
+  ).filter(({ altered }) => !isOfDepth(altered));
   return [...byDepth, ...byRest]
     .filter(({ altered }) => standing(altered, work, plan) !== 0)
     .map((asked) => ({
@@ -161,9 +177,11 @@ function standingAsked(comparison: Comparison, work: Work, plan: Plan): readonly
 
 const isOfDepth = (altered: Altered): boolean => altered.kind === "fit" && DEPTHS.has(altered.fit);
 
+const standingFit = (fit: ProposedFit, work: Work): Mm => useOn(usesOf(work, fit), fit, "both").amount;
+
 /** The amount that stands already: of a fit on both halves; of the darts how far out her redraws brought their ends. */
 function standing(altered: Altered, work: Work, plan: Plan): Mm {
-  if (altered.kind === "fit") return useOn(usesOf(work, altered.fit), altered.fit, "both").amount;
+  if (altered.kind === "fit") return standingFit(altered.fit, work);
   const { upright } = bustDartsOf(setOf(plan.left.pieces));
   return upright === null ? 0 : 0 - endOf(work, upright, USUAL_HOLD).across;
 }
@@ -195,9 +213,14 @@ function proposedFit(asked: Asked, fit: ProposedFit, work: Work, plan: Plan): Pr
   const by = asked.by / gainOf(asked, fit, plan);
   const { least, most } = fitOf(fit).range;
   const step = snapStep(work.unit);
-  const wanted = snapped(use.amount + by, step);
+  const changed = snapped(use.amount + by, step);
+  // Beyond nothing of it the opposite is asked for, once it is gone.
+  const wanted = OPPOSITES[fit] !== undefined && use.amount > 0 ? Math.max(0, changed) : changed;
   const within = Math.min(inwards(most, step), Math.max(inwards(least, step), wanted));
-  const amount = use.amount + possible(within - use.amount, { ...use, id: "proposed" }, plan, step);
+  // Less of what stands can always be made.
+  const isLess = within * use.amount >= 0 && Math.abs(within) <= Math.abs(use.amount);
+  const tried = isLess ? within : use.amount + possible(within - use.amount, { ...use, id: "proposed" }, plan, step);
+  const amount = madeInWork(tried, use, work, step);
   if (Math.abs(amount - use.amount) < STANDS_BY - READ_BACK) return { asked, because: "noRoom" };
   return {
     altered: asked.altered,
@@ -238,6 +261,22 @@ function possible(by: Mm, alteration: FitAlteration, plan: Plan, step: Mm): Mm {
   if (failure.code !== "alteration/too-much" || Math.sign(failure.most) !== Math.sign(by)) return 0;
   const less = inwards(failure.most, step);
   return Math.abs(less) < Math.abs(by) && trial(less).ok ? less : 0;
+}
+
+/** As much of an amount as is made in its place among the others: there the pieces are not yet what they become. */
+function madeInWork(amount: Mm, use: FitAlteration, work: Work, step: Mm): Mm {
+  const mostOf = (tried: Mm): Mm | null => {
+    if (tried === 0) return null;
+    const plan = planOf(applyCommand(work, amountCommand(use, tried)));
+    const line = plan.ok ? plan.value.ledger.find(({ id, outcome }) => id === use.id && !outcome.ok) : undefined;
+    if (line === undefined || line.outcome.ok) return null;
+    const { failure } = line.outcome;
+    return failure.code === "alteration/too-much" && Math.sign(failure.most) === Math.sign(tried) ? failure.most : 0;
+  };
+  const most = mostOf(amount);
+  if (most === null) return amount;
+  const less = inwards(most, step);
+  return Math.abs(less) < Math.abs(amount) && mostOf(less) === null ? less : 0;
 }
 
 const made = (pieces: PieceSet, alteration: Alteration, { bustPoint }: Plan) =>

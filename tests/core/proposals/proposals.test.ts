@@ -8,12 +8,14 @@ import type { FitName } from "../../../src/core/decisions/fitNames";
 import { PRINTED_LENGTHS, type PrintedLengths, type StyleName } from "../../../src/core/decisions/pattern";
 import type { Work } from "../../../src/core/decisions/work";
 import type { MeasureName, Measures } from "../../../src/core/measures/measure";
-import { tapesOf } from "../../../src/core/measures/tape";
+import { measuresOf, tapesOf } from "../../../src/core/measures/tape";
 import { setOf } from "../../../src/core/pattern/pieceSet";
 import { applyCommand } from "../../../src/core/plan/commands";
+import { compareMeasures } from "../../../src/core/proposals/compare";
 import { garmentLength } from "../../../src/core/proposals/garmentLengths";
 import { proposalsOf, type Advice, type Proposal } from "../../../src/core/proposals/proposals";
 import { invariant } from "../../../src/core/result";
+import { demoWorks } from "../../../src/document/demo";
 import { measureServes } from "../../../src/words/measures";
 import { notAltered, proposalSentence, proposalTitle } from "../../../src/words/proposals";
 import { planOf, testWork } from "../../support/works";
@@ -323,6 +325,32 @@ describe("a proposal that is taken", () => {
     expect(take(taken, proposal).alterations).toEqual([]);
   });
 
+  it("is made less before its opposite is asked for: a back is round or hollow, never both", () => {
+    const ofBack = (backWaistLength: number): Work => workOf({ ...only("frontWaistLength"), backWaistLength });
+    for (const [by, own, opposite] of [
+      [20, "roundBack", "swayBack"],
+      [-20, "swayBack", "roundBack"],
+    ] as const) {
+      const { alterations } = take(ofBack(410 + by), firstOf(ofBack(410 + by)));
+      expect(alterations).toMatchObject([{ fit: own }]);
+      // Half of it was too much, and all of it.
+      const half: Work = { ...ofBack(410 + by / 2), alterations };
+      expect(askedIn(adviceOn(half)).map(([name]) => name)).toEqual([own]);
+      expect(take(half, firstOf(half)).alterations).toMatchObject([
+        { fit: own, amount: expect.closeTo(10, -0.5) as number },
+      ]);
+      const none: Work = { ...ofBack(410), alterations };
+      expect(firstOf(none)).toMatchObject({ amount: 0, missing: 0 });
+      expect(take(none, firstOf(none)).alterations).toEqual([]);
+      // Off the other way: first none of the one, then the other.
+      const other: Work = { ...ofBack(410 - by), alterations };
+      expect(firstOf(other)).toMatchObject({ amount: 0, missing: 0 });
+      const without = take(other, firstOf(other));
+      expect(without.alterations).toEqual([]);
+      expect(askedIn(adviceOn(without)).map(([name]) => name)).toEqual([opposite]);
+    }
+  });
+
   it("counts what she altered on one half by half", () => {
     const work: Work = {
       ...workOf(only("shoulderLength")),
@@ -335,6 +363,28 @@ describe("a proposal that is taken", () => {
     const work = workOf({ ...only(), shoulderLength: 122 + 40 });
     expect(firstOf(work)).toMatchObject({ amount: 25, missing: 15 });
     expect(proposalSentence(firstOf(work), "cm")).toMatch(/15 mm more is asked for than can be made here\.$/);
+  });
+
+  it("is made where it stands among the others, though darts redrawn after it give more room", () => {
+    // Of the first demo the front is ready for more than can be made of it before its darts are redrawn.
+    const demo = invariant(
+      demoWorks().find(({ alterations }) => alterations.some(({ kind }) => kind === "dartEnd")),
+      "demo",
+    );
+    const depth = invariant(
+      compareMeasures(demo, planOf(demo)).compared.find(({ measure }) => measure === "sideNeckToBustPoint"),
+      "depth",
+    );
+    for (const off of [-14, -16, -20, -28]) {
+      const work: Work = {
+        ...demo,
+        tapes: tapesOf({ ...measuresOf(demo.tapes), sideNeckToBustPoint: depth.garment + off }),
+      };
+      for (const proposal of adviceOn(work).proposals) {
+        const { ledger } = planOf(take(work, proposal));
+        expect(ledger.filter(({ outcome }) => !outcome.ok)).toEqual([]);
+      }
+    }
   });
 
   it("is rounded to the marks of the wearer's tape", () => {
