@@ -136,7 +136,7 @@ test("the overlay shows what changed, and a making can be stopped, by keyboard a
   const bytes = new Uint8Array(readFileSync(await (await waiting).path()));
   expect(textOf(bytes, 1)).toContain("Tissue overlay");
   // Where a strip would lie in their corners, there are two rules in their place.
-  expect(hasSquares(bytes, 2, 100) || hasRules(bytes, 2, [100, 50])).toBe(true);
+  expect(hasSquares(bytes, 2, 100) || hasRules(bytes, 2, [101.6, 50.8])).toBe(true);
 
   await choose(page, "True-scale pieces");
   await expect(page.getByText(/pages with pieces/)).toBeVisible({ timeout: 30_000 });

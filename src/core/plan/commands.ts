@@ -30,6 +30,7 @@ import {
   compareSeen,
   isSeenOf,
   redrawsOf,
+  sewnWith,
   type DartAnswerKey,
   type SeenAtDart,
   type SeenOfDart,
@@ -372,7 +373,7 @@ function withRedraws(work: Work, dart: DartRef, alterations: readonly DartRedraw
 
 function seenSet(work: Work, dart: DartRef, half: Half, said: SeenAtDart | null): Work {
   const before = work.seen ?? [];
-  const seen = withSeen(before, dart, half, said, redrawsOf(work.alterations, dart));
+  const seen = withSeen(before, dart, half, said, sewnWith(work, dart, half));
   if (seen === before) return work;
   return seen.length === 0 ? without(work, "seen") : withPart(work, "seen", seen);
 }

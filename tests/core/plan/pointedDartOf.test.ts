@@ -96,6 +96,23 @@ describe("what she saw of a cup's dart, once an answer is taken", () => {
     expect(applyCommand(taken, otherAfter.take)).toEqual(applyCommand(midriff, invariant(other, "other").take));
   });
 
+  it("said of the other half too, is answered from the toile as well, not from the first half's answer", () => {
+    const right = (work: Work): OfferedAnswers => {
+      const done = answerFor(work, CUP_DART, "right", said);
+      if (!done.ok) throw new Error(done.failure.code);
+      return done.value;
+    };
+    const both = right(taken);
+    const alone = right(midriff);
+    expect(both.answers.map(({ key, alterations }) => [key, alterations])).toEqual(
+      alone.answers.map(({ key, alterations }) => [key, alterations]),
+    );
+    // Darts are redrawn on both halves: the same answer given once more moves nothing.
+    const again = applyCommand(taken, invariant(both.answers[0], "answer").take);
+    expect(again.alterations).toEqual(taken.alterations);
+    expect(again.seen?.map(({ sewn }) => sewn)).toEqual([[], []]);
+  });
+
   it("is not called too flat for it, and says by how much less than the cup asks", () => {
     const [dart] = dartsOf(taken);
     expect(dart).toMatchObject({ verdict: "asWanted", bySight: "pointed" });
