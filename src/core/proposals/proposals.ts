@@ -168,8 +168,6 @@ function standing(altered: Altered, work: Work, plan: Plan): Mm {
   return upright === null ? 0 : 0 - endOf(work, upright, USUAL_HOLD).across;
 }
 
-const ALTERS_NOTHING: ReadonlySet<PrintedLength> = new Set(["neckBaseGirth", "underBustGirth"]);
-
 /** null: another measure that goes with it explains it. */
 function whyUnanswered(
   { measure, off }: Compared,
@@ -178,7 +176,7 @@ function whyUnanswered(
   hasStraps: boolean,
 ): Unanswered["because"] | null {
   if (measure === "height") return bodyOf(tapes).backWaistLength === undefined ? "measureBack" : null;
-  if (ALTERS_NOTHING.has(measure)) return "noAlteration";
+  if (measure === "neckBaseGirth") return "noAlteration";
   if (measure === "sideNeckToBustPoint" && hasStraps && off < 0) return "straps";
   return refused.find(({ asked }) => asked.from.some((one) => one.measure === measure))?.because ?? null;
 }
@@ -195,10 +193,11 @@ function proposedFit(asked: Asked, fit: ProposedFit, work: Work, plan: Plan): Pr
   const by = asked.by / gainOf(asked, fit, plan);
   const { least, most } = fitOf(fit).range;
   const step = snapStep(work.unit);
-  const wanted = snapped(use.amount + by, step);
+  const from = madeOf(use, plan);
+  const wanted = snapped(from + by, step);
   const within = Math.min(inwards(most, step), Math.max(inwards(least, step), wanted));
-  const amount = use.amount + possible(within - use.amount, { ...use, id: "proposed" }, plan, step);
-  if (Math.abs(amount - use.amount) < STANDS_BY - READ_BACK) return { asked, because: "noRoom" };
+  const amount = from + possible(within - from, { ...use, id: "proposed" }, plan, step);
+  if (Math.abs(amount - from) < STANDS_BY - READ_BACK) return { asked, because: "noRoom" };
   return {
     altered: asked.altered,
     why: asked.why,
@@ -209,6 +208,10 @@ function proposedFit(asked: Asked, fit: ProposedFit, work: Work, plan: Plan): Pr
     commands: [amountCommand(use, amount)],
   };
 }
+
+/** One that stands and is refused has changed nothing. */
+const madeOf = ({ id, amount }: FitAlteration, { ledger }: Plan): Mm =>
+  ledger.some((planned) => planned.id === id && !planned.outcome.ok) ? 0 : amount;
 
 const snapped = (amount: Mm, step: Mm): Mm => Math.round(Math.round(amount / step) * step * 1e4) / 1e4;
 
