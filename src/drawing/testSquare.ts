@@ -18,7 +18,7 @@ const ARM: Mm = 7;
  * The same by their corners alone, so that on pages with pieces they are not taken for lines of the pattern: measured from
  * corner to corner.
  */
-export function testCorners(x: Mm, y: Mm): readonly Ink<"sheet">[] {
+function testCorners(x: Mm, y: Mm): readonly Ink<"sheet">[] {
   const bottom = y + TEST_INCH;
   const corners = (side: Mm): readonly Ink<"sheet">[] =>
     [

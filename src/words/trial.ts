@@ -79,7 +79,7 @@ function toBustPoint({ left, right }: Plan): readonly string[] {
 const halvesOf = (plan: Plan): readonly string[] => (plan.left === plan.right ? [""] : ["left", "right"]);
 
 /** What small amounts are written in. */
-export const shortUnit = (unit: LengthUnit): string => (unit === "in" ? "in" : "mm");
+const shortUnit = (unit: LengthUnit): string => (unit === "in" ? "in" : "mm");
 
 /** The usual order, since each moves what comes after it. */
 export const FITTING_ORDER: readonly string[] = [

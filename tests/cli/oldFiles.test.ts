@@ -69,6 +69,7 @@ const WORKS: readonly (readonly [version: number, work: unknown])[] = [
   [4, { ...SAME, ...FRAMED, tapes: TAPES, pattern: STYLED }],
   [5, { ...SAME, tapes: TAPES, pattern: STYLED, picks: { baseSize: "14" } }],
   [6, { ...SAME, tapes: TAPES, pattern: STYLED, picks: { baseSize: "14" }, wearer: "An invented wearer", seen: SEEN }],
+  [7, { ...SAME, tapes: TAPES, pattern: STYLED, picks: { baseSize: "14" }, wearer: "An invented wearer", seen: SEEN }],
 ];
 const NEWEST = WORKS.length;
 

@@ -274,10 +274,12 @@ function carried(along: readonly Place[], from: Place, to: Place): readonly Plac
 }
 
 /** A line drawn fuller or flatter between its ends until it measures what is told. */
-function toLength(along: readonly Place[], wanted: number): readonly Place[] {
-  const [a, b] = [along[0], along.at(-1)];
-  if (a === undefined || b === undefined) return along;
+function toLength(traced: readonly Place[], wanted: number): readonly Place[] {
+  const [a, b] = [traced[0], traced.at(-1)];
+  if (a === undefined || b === undefined) return traced;
   const chord = apart(a, b);
+  // A line ruled straight has no hollow to draw fuller: it is given one.
+  const along = lengthAlong(traced) - chord > STRAIGHT ? traced : bowed(a, b);
   const [ux, uy] = [(b.x - a.x) / chord, (b.y - a.y) / chord];
   const fuller = (by: number): readonly Place[] =>
     along.map(({ x, y }) => {
@@ -293,6 +295,19 @@ function toLength(along: readonly Place[], wanted: number): readonly Place[] {
   const done = fuller(least);
   // A line without any hollow of its own can be drawn no longer than straight but by a little bow: the ruler's own doubt.
   return Math.abs(lengthAlong(done) - wanted) < Math.abs(lengthAlong(along) - wanted) ? done : along;
+}
+
+/** mm. A line that much longer than its ends are apart is as good as ruled. */
+const STRAIGHT = 0.01;
+
+/** A line with a little even hollow between two places. */
+function bowed(a: Place, b: Place): readonly Place[] {
+  const [dx, dy] = [b.x - a.x, b.y - a.y];
+  return Array.from({ length: 25 }, (_, i) => {
+    const t = i / 24;
+    const bow = 0.1 * t * (1 - t);
+    return { x: a.x + t * dx - bow * dy, y: a.y + t * dy + bow * dx };
+  });
 }
 
 const lengthAlong = (along: readonly Place[]): number =>

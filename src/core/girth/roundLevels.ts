@@ -8,7 +8,7 @@ import { piecePoint } from "../geometry/point";
 import { pointOf, type Edge, type Piece, type SeamName } from "../pattern/piece";
 import { pieceIn, type PieceSet } from "../pattern/pieceSet";
 import { curveOf } from "../pattern/ring";
-import { CUTTING_ACCURACY, SOLVER_ACCURACY } from "../tolerance";
+import { OPENING_ACCURACY, SOLVER_ACCURACY } from "../tolerance";
 import type { Mm } from "../units";
 import { clothBetween } from "./levelWidth";
 import { seamLength } from "./seamLength";
@@ -132,7 +132,7 @@ function stationsOf(piece: Piece, seam: SeamName, way: 1 | -1): readonly Station
   let s: Mm = 0;
   for (const edge of isAgainst ? edges.toReversed() : edges) {
     const curve = curveOf(piece, edge);
-    for (const { x, y } of edgeFlatten(isAgainst ? edgeReverse(curve) : curve, CUTTING_ACCURACY)) {
+    for (const { x, y } of edgeFlatten(isAgainst ? edgeReverse(curve) : curve, OPENING_ACCURACY)) {
       const before = stations.at(-1);
       // Across the mouth of a dart nothing is sewn.
       if (before !== undefined && edge.mouthOf === null) s += Math.hypot(x - before.x, y - before.y);
@@ -152,7 +152,11 @@ function levelsIn(zone: Zone, other: Zone, opens: OpenSeam, end: Mm): readonly R
   const both = other === zone ? [zone] : [zone, other];
   const sides = both.flatMap(({ front, back }) => [...bendsOf(front), ...bendsOf(back)]);
   const ends = opens === "side" ? [end] : both.flatMap(({ back }) => sidesAt(back, back.inner, end));
-  const places = [...new Set(zone.way === 1 ? [...sides, ...ends] : sides)].toSorted((a, b) => a - b);
+  // Bends that lie nearer together than curves are followed are one; just at the end of the opening there is always one.
+  const places = [
+    ...(zone.way === 1 ? ends : []),
+    ...sides.toSorted((a, b) => a - b).filter((at, i, all) => i === 0 || at - (all[i - 1] ?? at) > SOLVER_ACCURACY),
+  ].toSorted((a, b) => a - b);
   return places.flatMap((side): RoundLevel[] => {
     let girth: Mm = 0;
     let below: Mm = 0;
@@ -203,22 +207,24 @@ function placesAt(way: readonly Station[], by: "s" | "y", value: Mm): readonly S
   const places: Station[] = [];
   let from: Station | null = null;
   for (const to of way) {
-    if (from !== null && isBetween(value, from[by], to[by])) places.push(...onStretch(from, to, by, value));
+    if (from !== null) {
+      const whole = to[by] - from[by];
+      const into = whole < 0 ? from[by] - value : value - from[by];
+      if (into >= -SOLVER_ACCURACY && into <= Math.abs(whole) + SOLVER_ACCURACY) {
+        // Along the mouth of a dart, or a level stretch: both ends.
+        if (Math.abs(whole) <= SOLVER_ACCURACY) places.push(from, to);
+        else places.push(between(from, to, Math.min(1, Math.max(0, into / Math.abs(whole)))));
+      }
+    }
     from = to;
   }
   return places;
 }
 
-const isBetween = (value: Mm, a: Mm, b: Mm): boolean =>
-  value >= Math.min(a, b) - SOLVER_ACCURACY && value <= Math.max(a, b) + SOLVER_ACCURACY;
-
-function onStretch(from: Station, to: Station, by: "s" | "y", value: Mm): readonly Station[] {
-  const whole = to[by] - from[by];
-  // Along the mouth of a dart, or a level stretch: both ends.
-  if (Math.abs(whole) <= SOLVER_ACCURACY) return [from, to];
-  const share = Math.min(1, Math.max(0, (value - from[by]) / whole));
-  const on = (name: keyof Station): Mm => from[name] + share * (to[name] - from[name]);
-  return [{ s: on("s"), x: on("x"), y: on("y") }];
-}
+const between = (from: Station, to: Station, share: number): Station => ({
+  s: from.s + share * (to.s - from.s),
+  x: from.x + share * (to.x - from.x),
+  y: from.y + share * (to.y - from.y),
+});
 
 const sum = (values: readonly number[]): number => values.reduce((a, b) => a + b, 0);

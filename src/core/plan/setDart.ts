@@ -44,7 +44,7 @@ export function settingOf(work: Work, dart: DartRef, half: Half): DartSetting | 
 }
 
 /** The command that moves a dart's end to where it is usual, short of her bust point where that is known; null where none can. */
-export function usualEnd(work: Work, dart: DartRef, half: Half): Command | null {
+function usualEnd(work: Work, dart: DartRef, half: Half): Command | null {
   const { hold } = endOf(work, dart, USUAL_HOLD);
   const ways = (hold === "mouth" ? (["mouth", "fullness"] as const) : (["fullness", "mouth"] as const)).flatMap(
     (way) => endMoved(work, dart, half, way) ?? [],
@@ -57,7 +57,7 @@ export function usualEnd(work: Work, dart: DartRef, half: Half): Command | null 
 }
 
 /** The command that makes a dart as full as the cup asks and ends it as usual; null where no way comes out. */
-export function asCupAsks(work: Work, dart: DartRef, half: Half): Command | null {
+function asCupAsks(work: Work, dart: DartRef, half: Half): Command | null {
   const bare = applyCommand(work, { kind: "replaceRedraws", dart, alterations: [] });
   const withoutEnd = applyCommand(work, { kind: "removeAlteration", id: endOf(work, dart, USUAL_HOLD).id });
   const fromEnd = [withoutEnd, bare].flatMap((from): readonly Command[] => {

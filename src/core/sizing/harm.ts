@@ -7,7 +7,7 @@ import type { Mm } from "../units";
 import { expectedAbove, NORMAL_PEAK } from "../statistics/normal";
 import type { Taken } from "./sizing";
 
-export const HARM = {
+const HARM = {
   /** A mm that the upper chest lies off the base size's own: neck, shoulder and armhole go with it, and no seam takes them in. */
   frame: 0.75,
   /** A mm more for each that it lies outside the base size's interval: a neighbour is nearer there. */

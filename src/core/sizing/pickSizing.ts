@@ -21,7 +21,7 @@ export interface PickedTogether {
 }
 
 /** Upper-chest girth that a size is drafted for. */
-export const upperChestOf = (chart: SizeChart, index: number): Mm =>
+const upperChestOf = (chart: SizeChart, index: number): Mm =>
   invariant(chart.sizes[index], "size").bust - chart.draftedDifference;
 
 /** Least and most that a growing row reaches, carried on past either end by its nearest step. */

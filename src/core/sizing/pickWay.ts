@@ -50,7 +50,7 @@ export interface WeighedWay {
 }
 
 /** All that a chart offers, from the smallest size, in each size from the smallest cup. */
-export const offersOf: (of: { readonly chart: SizeChart }) => readonly Offer[] = remember(["chart"], listOffers);
+const offersOf: (of: { readonly chart: SizeChart }) => readonly Offer[] = remember(["chart"], listOffers);
 
 function listOffers({ chart }: { readonly chart: SizeChart }): readonly Offer[] {
   const upperChests = chart.sizes.map(({ bust }) => bust - chart.draftedDifference);

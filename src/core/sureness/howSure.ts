@@ -62,7 +62,7 @@ export interface HowSure {
   readonly girths: Girths;
 }
 
-export interface RunnerUp {
+interface RunnerUp {
   readonly size: string;
   readonly cup: string | null;
   /** Whatever is then done at the bust. */
@@ -70,7 +70,7 @@ export interface RunnerUp {
 }
 
 /** How sure each pick is; null where there is nothing to pick, nothing tells it, or the wearer set it herself. */
-export interface Sureties {
+interface Sureties {
   readonly baseSize: Surety | null;
   readonly cup: Surety | null;
   readonly bust: Surety | null;

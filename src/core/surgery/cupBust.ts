@@ -106,9 +106,9 @@ interface Lengthened {
 /** null where no turn does it. The hinge is the one that a front with a side dart turns about (`hingeTurn`). */
 function lengthened(cup: Piece, gap: Mm): Lengthened | null {
   const { inner, outer } = dartOf(cup, "underBustDart");
-  const turned = hingeTurn(pointOf(cup, "bustLineInner"), pointOf(cup, "armholeHinge"), gap);
-  if (!turned.ok) return null;
-  const { drop } = turned.value;
+  const swung = hingeTurn(pointOf(cup, "bustLineInner"), pointOf(cup, "armholeHinge"), gap);
+  if (!swung.ok) return null;
+  const { drop } = swung.value;
   const turns = (
     [
       ["underBustCentre", inner],

@@ -111,12 +111,17 @@ describe("neighbours", () => {
 });
 
 describe("the plan's cut lines", () => {
-  it("run between the same sizes with the same share at one level, on every piece", () => {
+  it("run between the same sizes at one level, with the same share on pieces that are blended alike", () => {
     const { cutLines } = planOf(testWork).left;
     for (const level of ["waist", "hip"]) {
       const lines = cutLines.filter((line) => line.level === level);
       expect(lines.length).toBeGreaterThanOrEqual(2);
-      expect(new Set(lines.map(({ between, share }) => JSON.stringify([between, share]))).size).toBe(1);
+      expect(new Set(lines.map(({ between }) => JSON.stringify(between))).size).toBe(1);
+      // Two basques with darts of unlike lengths are walked to the bodice: a few tenths of a millimetre of 10 mm a size.
+      const shares = lines.map(({ share }) => share);
+      expect(Math.max(...shares) - Math.min(...shares)).toBeLessThan(0.03);
+      const bodice = lines.filter(({ piece }) => !piece.endsWith("Basque")).map(({ share }) => share);
+      expect(Math.max(...bodice) - Math.min(...bodice)).toBeLessThan(1e-9);
     }
   });
 

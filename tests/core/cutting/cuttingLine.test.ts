@@ -177,7 +177,7 @@ function foldedShort(
   piece: Piece,
   { name, seam, inner, outer, apex, gathered }: Piece["darts"][number],
   stretches: readonly Stretch[],
-  ring: readonly Place[],
+  outline: readonly Place[],
 ): readonly string[] {
   if (gathered === true) return [];
   const at = (point: PointName): Place => piece.points[point]?.at ?? { x: NaN, y: NaN };
@@ -192,7 +192,7 @@ function foldedShort(
   const turn = (from: number, to: number): number => Math.atan2(Math.sin(to - from), Math.cos(to - from));
   const half = turn(way(onto), way(middle));
   const beyond = Math.hypot(middle.x - end.x, middle.y - end.y) * 0.9;
-  return ring.flatMap((p) => {
+  return outline.flatMap((p) => {
     const share = turn(way(onto), way(p)) / half;
     // What lies between the legs, with a hair left out at either leg.
     if (!(share > 0.02 && share < 1.98) || Math.hypot(p.x - end.x, p.y - end.y) < beyond) return [];
@@ -206,6 +206,9 @@ function foldedShort(
 /** Inside of the stitch line, the caps of darts left out: straight across their mouths. */
 const stitchOf = (stretches: readonly Stretch[]) =>
   polygonOf(stretches.filter(({ cap }) => !cap).flatMap((one) => densely(one).slice(0, -1)));
+
+/** Finished, mm; as the styles are drawn. */
+const STRAP_WIDTHS = { thin: 12, wide: 40 } as const;
 
 const anyAllowances = fc.record({
   side: anyAmount(6, 25),
@@ -234,7 +237,9 @@ describe.each(STYLE_NAMES)("cutting lines of any plan, %s", (style) => {
           const allowed: Readonly<Partial<Record<SeamName, number>>> = allowances;
           stretches.forEach(({ curve, seam, fold, cap }, index) => {
             // The usual elsewhere: 15 mm (common practice, no source).
-            const own = fold ? 0 : (allowed[seam] ?? 15);
+            // A strap is turned through itself: half its finished width has to hold an allowance (common practice, no source).
+            const most = piece.name === "strap" && seam !== "strap" ? STRAP_WIDTHS[work.pattern.strap] / 2 : Infinity;
+            const own = fold ? 0 : Math.min(allowed[seam] ?? 15, most);
             const points = dense[index] ?? [];
             const middle = points[Math.floor(points.length / 2)];
             // The middle of a seam that is long enough: no corner has anything to do with it.

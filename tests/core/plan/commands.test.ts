@@ -623,8 +623,8 @@ describe("what is seen of darts", () => {
 });
 
 describe("what the pattern says of lengths", () => {
-  const put = (work: Work, size: string | null, value: number | null): Work =>
-    applyCommand(work, { kind: "setPrintedLength", measure: "acrossBack", size, value });
+  const put = (work: Work, label: string | null, value: number | null): Work =>
+    applyCommand(work, { kind: "setPrintedLength", measure: "acrossBack", size: label, value });
   const said = (work: Work): unknown => work.pattern.lengths;
 
   it("is put for all sizes or for one, and taken out again without a trace", () => {

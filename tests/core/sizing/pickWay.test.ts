@@ -229,7 +229,7 @@ describe("every surveyed woman", () => {
           looked += 1;
           expect(Math.abs(residual - alteration)).toBeLessThanOrEqual(12);
           expect(alteration * residual).toBeGreaterThanOrEqual(0);
-          if (Math.abs(residual) <= 12) expect(alteration).toBe(0);
+          expect(Math.abs(residual) <= 12 && alteration !== 0).toBe(false);
         }
       }
       expect(looked).toBeGreaterThan(4000);
