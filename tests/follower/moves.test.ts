@@ -27,6 +27,7 @@ const STYLE_OF: Readonly<Partial<Record<string, StyleName>>> = {
   strapWidth: "midriff",
   strapPlace: "midriff",
   edgeGape: "midriff",
+  sideSeamUnderBust: "midriff",
 };
 
 /** The alteration alone, on a size that is traced as it is printed. */

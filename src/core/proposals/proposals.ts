@@ -186,8 +186,6 @@ function standing(altered: Altered, work: Work, plan: Plan): Mm {
   return upright === null ? 0 : 0 - endOf(work, upright, USUAL_HOLD).across;
 }
 
-const ALTERS_NOTHING: ReadonlySet<PrintedLength> = new Set(["neckBaseGirth", "underBustGirth"]);
-
 /** null: another measure that goes with it explains it. */
 function whyUnanswered(
   { measure, off }: Compared,
@@ -196,7 +194,7 @@ function whyUnanswered(
   hasStraps: boolean,
 ): Unanswered["because"] | null {
   if (measure === "height") return bodyOf(tapes).backWaistLength === undefined ? "measureBack" : null;
-  if (ALTERS_NOTHING.has(measure)) return "noAlteration";
+  if (measure === "neckBaseGirth") return "noAlteration";
   if (measure === "sideNeckToBustPoint" && hasStraps && off < 0) return "straps";
   return refused.find(({ asked }) => asked.from.some((one) => one.measure === measure))?.because ?? null;
 }
@@ -213,15 +211,16 @@ function proposedFit(asked: Asked, fit: ProposedFit, work: Work, plan: Plan): Pr
   const by = asked.by / gainOf(asked, fit, plan);
   const { least, most } = fitOf(fit).range;
   const step = snapStep(work.unit);
-  const changed = snapped(use.amount + by, step);
+  const from = madeOf(use, plan);
+  const changed = snapped(from + by, step);
   // Beyond nothing of it the opposite is asked for, once it is gone.
-  const wanted = OPPOSITES[fit] !== undefined && use.amount > 0 ? Math.max(0, changed) : changed;
+  const wanted = OPPOSITES[fit] !== undefined && from > 0 ? Math.max(0, changed) : changed;
   const within = Math.min(inwards(most, step), Math.max(inwards(least, step), wanted));
   // Less of what stands can always be made.
-  const isLess = within * use.amount >= 0 && Math.abs(within) <= Math.abs(use.amount);
-  const tried = isLess ? within : use.amount + possible(within - use.amount, { ...use, id: "proposed" }, plan, step);
+  const isLess = within * from >= 0 && Math.abs(within) <= Math.abs(from);
+  const tried = isLess ? within : from + possible(within - from, { ...use, id: "proposed" }, plan, step);
   const amount = madeInWork(tried, use, work, step);
-  if (Math.abs(amount - use.amount) < STANDS_BY - READ_BACK) return { asked, because: "noRoom" };
+  if (Math.abs(amount - from) < STANDS_BY - READ_BACK) return { asked, because: "noRoom" };
   return {
     altered: asked.altered,
     why: asked.why,
@@ -232,6 +231,10 @@ function proposedFit(asked: Asked, fit: ProposedFit, work: Work, plan: Plan): Pr
     commands: [amountCommand(use, amount)],
   };
 }
+
+/** One that stands and is refused has changed nothing. */
+const madeOf = ({ id, amount }: FitAlteration, { ledger }: Plan): Mm =>
+  ledger.some((planned) => planned.id === id && !planned.outcome.ok) ? 0 : amount;
 
 const snapped = (amount: Mm, step: Mm): Mm => Math.round(Math.round(amount / step) * step * 1e4) / 1e4;
 

@@ -152,12 +152,13 @@ describe("each measure planted alone", () => {
     expect(measureServes("neckBaseGirth")).toMatch(/alters nothing/);
   });
 
-  it("under-bust is held against a midriff band, and elsewhere said to alter nothing", () => {
-    const banded = (underBustGirth: number): number | undefined =>
-      adviceOn(workOf({ ...BLOCK, underBustGirth }, {}, undefined, "midriff")).unanswered.find(
-        ({ compared }) => compared.measure === "underBustGirth",
-      )?.compared.off;
-    expect((banded(740) ?? 0) - (banded(760) ?? 0)).toBeCloseTo(-20, 6);
+  it("under-bust asks for the side seams of a midriff band, and elsewhere says that it alters nothing", () => {
+    const banded = (underBustGirth: number): number =>
+      askedIn(adviceOn(workOf({ ...BLOCK, underBustGirth }, {}, undefined, "midriff"))).find(
+        ([name]) => name === "sideSeamUnderBust",
+      )?.[1] ?? 0;
+    expect(banded(760)).toBeLessThan(-20);
+    expect(banded(740) - banded(760)).toBe(-20);
     expect(adviceFor({}).notOnPieces).toContain("underBustGirth");
     expect(measureServes("underBustGirth")).toMatch(/^Held against a midriff band\./);
   });
@@ -445,10 +446,48 @@ describe("the bust point", () => {
 });
 
 describe("straps and bands", () => {
-  const midriff = (measures: Measures): Advice => adviceOn(workOf({ ...BLOCK, ...measures }, {}, undefined, "midriff"));
+  const { underBustGirth: _asksByItself, ...others } = BLOCK;
+  const midriff = (measures: Measures): Advice =>
+    adviceOn(workOf({ ...others, ...measures }, {}, undefined, "midriff"));
 
   it("takes length at the band", () => {
     expect(askedIn(midriff({ backWaistLength: 390, frontWaistLength: 412 }))).toEqual([["bandDepth", -20]]);
+  });
+
+  it("takes the band in at the side seams to her under-bust, and the girth of the band is then hers and its ease", () => {
+    const work = workOf({ ...BLOCK }, {}, undefined, "midriff");
+    const proposal = firstOf(work);
+    expect(keyOf(proposal)).toBe("sideSeamUnderBust");
+    expect(proposal.missing).toBe(0);
+    const after = take(work, proposal);
+    expect(adviceOn(after).proposals).toEqual([]);
+    // The ease of the waist, which the band runs down to, is 40; amounts are whole millimetres.
+    const band = garmentLength("underBustGirth", setOf(planOf(after).left.pieces)) ?? 0;
+    expect(Math.abs(band - (760 + 40))).toBeLessThanOrEqual(0.5);
+    expect(proposalTitle(proposal, "cm")).toMatch(/^Take the side seams in at the under-bust, \d+ mm all round$/);
+    expect(proposalSentence(proposal, "cm")).toMatch(/^Your under-bust 76\.0 cm, our draft’s \d+\.\d cm\.$/);
+  });
+
+  it("takes in no more than the side seam stays smooth with, says what is missing, and does not ask for it again", () => {
+    const work = workOf({ ...BLOCK, underBustGirth: 640 }, {}, undefined, "midriff");
+    const proposal = firstOf(work);
+    expect(proposal.missing).toBeLessThan(-10);
+    const advice = adviceOn(take(work, proposal));
+    expect(advice.proposals).toEqual([]);
+    expect(advice.unanswered.map(({ compared, because }) => [compared.measure, because])).toEqual([
+      ["underBustGirth", "noRoom"],
+    ]);
+    expect(proposalSentence(proposal, "cm")).toContain("more is asked for than can be made here.");
+  });
+
+  it("asks anew, for what can be made, where the amount that stands is refused", () => {
+    const work: Work = {
+      ...workOf({ ...BLOCK }, {}, undefined, "midriff"),
+      alterations: [fitted("sideSeamUnderBust", -400)],
+    };
+    const proposal = firstOf(work);
+    expect(proposal.amount).toBe(firstOf(workOf({ ...BLOCK }, {}, undefined, "midriff")).amount);
+    expect(take(work, proposal).alterations).toEqual([fitted("sideSeamUnderBust", proposal.amount)]);
   });
 
   it("lets the bust down by longer straps, which is part of the front's length", () => {
