@@ -101,7 +101,7 @@ export interface PlanReport {
   /** What was read off the tape and is doubted, until that is answered: why, in words. */
   readonly tape_doubts: readonly ReportDoubt[];
   /** How far the measures settle the sizes, in sentences, and what to measure again before cutting. */
-  readonly sure: { readonly said: readonly string[]; readonly next: string } | null;
+  readonly sure: { readonly said: readonly string[]; readonly next: string | null } | null;
   readonly from_measures: ReportMeasures;
   readonly darts: readonly ReportDart[];
   readonly cut_lines: readonly ReportCutLine[];

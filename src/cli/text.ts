@@ -10,7 +10,7 @@ import { checklistByPiece, groupTitle, phaseWords } from "../words/checklist";
 import { planDoubts } from "../words/doubts";
 import { printedDartsNote } from "../words/printedDarts";
 import { capital, levelWords } from "../words/terms/names";
-import { TAPE_DOUBTS_HEAD, TAPE_DOUBTS_WHY, tapeDoubtLines } from "../words/tapeDoubts";
+import { TAPE_DOUBTS_HEAD, tapeDoubtLines, tapeDoubtsWhy } from "../words/tapeDoubts";
 import { NOT_ALTERED, notAltered } from "../words/proposals";
 import { surePassage } from "../words/surePassage";
 import { verifyGroups } from "../words/verify";
@@ -45,17 +45,22 @@ function sure(work: Work): readonly string[] {
   const passage = surePassage(work);
   return passage === null
     ? []
-    : [...heading("How sure"), ...wrap(passage.said.join(" "), COLUMNS), ...wrap(passage.next, COLUMNS)];
+    : [
+        ...heading("How sure"),
+        ...wrap(passage.said.join(" "), COLUMNS),
+        ...(passage.next === null ? [] : wrap(passage.next, COLUMNS)),
+      ];
 }
 
 function tape(work: Work): readonly string[] {
-  const lines = tapeDoubtLines(openDoubts(work), work.unit);
+  const doubts = openDoubts(work);
+  const lines = tapeDoubtLines(doubts, work.unit);
   return lines.length === 0
     ? []
     : [
         ...heading(TAPE_DOUBTS_HEAD),
         ...lines.flatMap((line) => hanging("  ! ", line)),
-        ...wrap(TAPE_DOUBTS_WHY, COLUMNS),
+        ...wrap(tapeDoubtsWhy(doubts, work.pattern), COLUMNS),
       ];
 }
 

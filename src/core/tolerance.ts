@@ -136,6 +136,12 @@ export const FULLNESS_RADIUS = 80;
 /** mm of cone height. A smaller difference in fullness is not noticed when sewn (our own choice). */
 export const FULLNESS_NOTICED = 2;
 
+/** mm of cone height. A dart set as the cup asks comes this near to the fullness asked: what is told is no finer. */
+export const SET_TO_FULLNESS = 1;
+
+/** Degrees. And this near to its angle: a protractor on paper is no finer. */
+export const SET_TO_DEGREES = 1;
+
 // The front sewn shut, as a surface.
 
 /** Share of its spread squared (no unit). Triangles and clouds of points flatter than this lie on a line; a round cloud has 1/4. */

@@ -12,11 +12,13 @@ export function HowSure({ work }: { readonly work: Work }) {
       <p>
         <Words>{passage.said.join(" ")}</Words>
       </p>
-      <p>
-        <b>
-          <Words>{passage.next}</Words>
-        </b>
-      </p>
+      {passage.next !== null && (
+        <p>
+          <b>
+            <Words>{passage.next}</Words>
+          </b>
+        </p>
+      )}
     </section>
   );
 }

@@ -1,11 +1,12 @@
 import { openDoubts } from "../core/bodies/tapeDoubts";
 import type { Work } from "../core/decisions/work";
-import { TAPE_DOUBTS_HEAD, TAPE_DOUBTS_WHY, tapeDoubtLines } from "../words/tapeDoubts";
+import { TAPE_DOUBTS_HEAD, tapeDoubtLines, tapeDoubtsWhy } from "../words/tapeDoubts";
 import { Words } from "./Words";
 
 /** Doubts about the tape that are not answered yet: all that follows on the sheet stands on these readings. */
 export function TapeDoubts({ work }: { readonly work: Work }) {
-  const lines = tapeDoubtLines(openDoubts(work), work.unit);
+  const doubts = openDoubts(work);
+  const lines = tapeDoubtLines(doubts, work.unit);
   if (lines.length === 0) return null;
   return (
     <section className="pc-doubts pc-tape">
@@ -17,7 +18,7 @@ export function TapeDoubts({ work }: { readonly work: Work }) {
           </li>
         ))}
       </ul>
-      <p>{TAPE_DOUBTS_WHY}</p>
+      <p>{tapeDoubtsWhy(doubts, work.pattern)}</p>
     </section>
   );
 }

@@ -17,7 +17,7 @@ import { BUST_POINT_AGREEMENT, FULLNESS_NOTICED } from "../core/tolerance";
 import { degreesFrom, type Mm } from "../core/units";
 import { acrossWords, mouthSeamWords } from "./alterations/dartRedraw";
 import { formatAngle, placeWords } from "./terms/darts";
-import { formatAmount, formatLength, formatMost, markingStep } from "./terms/length";
+import { differenceTold, formatAmount, formatLength, formatMost, markingStep } from "./terms/length";
 import { capital, centreWords, dartRefWords, dartWords, listWords } from "./terms/names";
 import { alterationFailureSentence } from "./planned";
 
@@ -213,9 +213,9 @@ export function naiveWarning(
   seen: SeenAtDart["pointed"],
   unit: LengthUnit,
 ): string {
-  const off = after.fullness - wanted;
+  const off = differenceTold(after.fullness, wanted, unit);
   const angle = `${Math.abs(degreesFrom(after.angle) - degreesFrom(before.angle)).toFixed(1)}°`;
-  const full = formatAmount(Math.abs(after.fullness - before.fullness), unit);
+  const full = formatAmount(Math.abs(differenceTold(after.fullness, before.fullness, unit)), unit);
   const by = formatAmount(Math.abs(shorten), unit);
   return shorten > 0
     ? `Shortened by ${by} with its mouth held it would become ${angle} wider and ${full} fuller: ${seen === "pointed" ? "more pointed, not less" : fullnessAgainst(off, wanted, unit)}.`

@@ -29,14 +29,17 @@ const TIMES = ["never", "once", "twice", "three times", "four times", "five time
 export const timesWords = (times: number): string => TIMES[times] ?? `${times} times`;
 
 /** "Size 12, nearly sure (about 95 of 100)." Without an upper chest the base size stands on the bust alone, and that is said. */
-export function sizeSentence({ sizes, girths, picked, own }: HowSure): string {
+export function sizeSentence({ sizes, girths, picked, own, doubted }: HowSure): string {
   if (own.baseSize) return `Size ${picked.size ?? ""}: your own pick.`;
   const what = girths.upperChest === null ? "By the bust alone, size" : "Size";
+  if (doubted.includes("baseSize"))
+    return picked.size === null ? `${what}: not on this chart; doubted.` : `${what} ${picked.size}: doubted.`;
   return `${chanceWords(what, sizes, picked.size)}.${offWords(sizes)}`;
 }
 
 /** Without an upper chest: what base size it would probably pick. Null where that is nearly surely the same, or nothing tells it. */
-export function chestBaseSizeSentence({ sizes, sizesGuessed }: HowSure): string | null {
+export function chestBaseSizeSentence({ sizes, sizesGuessed, doubted }: HowSure): string | null {
+  if (doubted.includes("baseSize")) return null;
   const [first] = sizesGuessed;
   if (first === undefined || (first.label === sizes[0]?.label && rounded(first.probability) >= NEARLY_SURE * 100))
     return null;
@@ -55,8 +58,9 @@ function offWords(sizes: readonly Chance[]): string {
 }
 
 /** What the cup is, or probably is; null where there are no versions or nothing tells them. */
-export function cupSentence({ cups, cupsGuessed, picked, own }: HowSure): string | null {
+export function cupSentence({ cups, cupsGuessed, picked, own, doubted }: HowSure): string | null {
   if (own.cup) return `Cup ${picked.cup ?? ""}: your own pick.`;
+  if (doubted.includes("cup")) return picked.cup === null ? null : `Cup ${picked.cup}: doubted.`;
   const told = cups.filter(({ label }) => label !== null);
   if (told.length === 0) return null;
   if (!cupsGuessed) return `${chanceWords("Cup", told, picked.cup)}.`;
@@ -89,10 +93,11 @@ const DONE: Readonly<Record<BustDone, string>> = {
 const BUST: Readonly<Record<BustDone, string>> = { nothing: "as printed", full: "made fuller", small: "made smaller" };
 
 /** What is done at the bust, and what else it may have to be; null where nearly surely nothing is, or she set it herself. */
-export function bustDoneSentence({ bust, picked, own }: HowSure): string | null {
+export function bustDoneSentence({ bust, picked, own, doubted }: HowSure): string | null {
   // Off the chart nothing is asked of the bust, and nothing is not "no alteration".
   if (own.bust || picked.size === null) return null;
   const done = picked.bust;
+  if (doubted.includes("bust")) return `${capital(DONE[done])}: doubted.`;
   const others = (["nothing", "full", "small"] as const).filter((other) => other !== done && rounded(bust[other]) > 0);
   if (done === "nothing" && rounded(bust.nothing) >= NEARLY_SURE * 100) return null;
   const said = `${capital(DONE[done])}: ${ofHundred(bust[done])}`;
@@ -100,8 +105,12 @@ export function bustDoneSentence({ bust, picked, own }: HowSure): string | null 
   return rest.length === 0 ? `${said}.` : `${said}; ${orWords(rest)}.`;
 }
 
-/** Why the likeliest way is not the one that is cut; null where it is. */
-export function besideLikeliestSentence({ ways, picked, own }: HowSure): string | null {
+/** Why the likeliest way, or the likeliest size, cup or bust by itself, is not the one that is cut; null where all are. */
+export function besideLikeliestSentence(sure: HowSure): string | null {
+  return sure.doubted.includes("baseSize") ? null : (besideWaySentence(sure) ?? besidePartSentence(sure));
+}
+
+function besideWaySentence({ ways, picked, own }: HowSure): string | null {
   const [first] = ways;
   const cut = ways.find((way) => isSameWay(way, picked));
   if (first === undefined || first.size === null || picked.size === null || isSameWay(first, picked)) return null;
@@ -113,6 +122,31 @@ export function besideLikeliestSentence({ ways, picked, own }: HowSure): string 
   );
 }
 
+/** Together likeliest, and yet one of them by itself is not: its chances, read alone, would speak against the pick. */
+function besidePartSentence({ sizes, cups, cupsGuessed, bust, picked, own }: HowSure): string | null {
+  if (picked.size === null) return null;
+  const done = (["nothing", "full", "small"] as const).toSorted((a, b) => bust[b] - bust[a])[0] ?? picked.bust;
+  const others = [
+    ...(own.baseSize ? [] : likelierThan(sizes, picked.size).map((label) => `size ${label}`)),
+    ...(own.cup || cupsGuessed ? [] : likelierThan(cups, picked.cup).map((label) => `cup ${label}`)),
+    ...(own.bust || rounded(bust[done]) <= rounded(bust[picked.bust]) ? [] : [DONE[done]]),
+  ];
+  if (others.length === 0) return null;
+  return (
+    `${capital(listWords(others))} ${others.length === 1 ? "comes" : "come"} up more often over all that your girths may be; ` +
+    `as they were read, ${wayWords(picked, own.bust)} asks least of the cloth, so it is cut.`
+  );
+}
+
+/** The likeliest, where that is not the one picked. */
+function likelierThan(chances: readonly Chance[], picked: string | null): readonly string[] {
+  const own = chances.find(({ label }) => label === picked)?.probability ?? 0;
+  const [first] = chances.filter(({ label }) => label !== null).toSorted((a, b) => b.probability - a.probability);
+  return first === undefined || first.label === null || picked === null || rounded(first.probability) <= rounded(own)
+    ? []
+    : [first.label];
+}
+
 const isSameWay = (one: WayTaken, other: WayTaken): boolean =>
   one.size === other.size && one.cup === other.cup && one.bust === other.bust;
 
@@ -121,8 +155,8 @@ const wayWords = ({ size, cup, bust }: WayTaken, isBustOwn: boolean): string =>
   `size ${size ?? ""}${cup === null ? "" : `, cup ${cup}`}${isBustOwn ? "" : ` with ${DONE[bust]}`}`;
 
 /** "Size 12, cup D instead: about 25 of 100"; null where nothing else is likely enough to be told. */
-export function runnerUpWords({ runnerUp }: HowSure): string | null {
-  if (runnerUp === null || rounded(runnerUp.probability) === 0) return null;
+export function runnerUpWords({ runnerUp, doubted }: HowSure): string | null {
+  if (runnerUp === null || doubted.includes("baseSize") || rounded(runnerUp.probability) === 0) return null;
   const { size, cup, probability } = runnerUp;
   return `Size ${size}${cup === null ? "" : `, cup ${cup}`} instead: ${ofHundred(probability)}`;
 }
@@ -140,6 +174,13 @@ export function linesSentence(lines: readonly LineBand[], unit: LengthUnit): str
   if (amounts[0] === amounts[1])
     return `On this frame the true ${first.level} and ${second.level} lines lie within ${amounts[0] ?? ""} either way of where your measures put them, ${ends}.`;
   return `On this frame the true ${first.level} line lies within ${amounts[0] ?? ""} ${where}, the ${second.level} line within ${amounts[1] ?? ""}, ${ends}.`;
+}
+
+/** "Waist line: doubted."; null where no line that is drawn rests on a doubted reading. */
+export function doubtedLinesSentence({ surety }: HowSure): string | null {
+  const levels = (["waist", "hip"] as const).filter((level) => surety[level] === "doubted");
+  if (levels.length === 0) return null;
+  return `${capital(listWords(levels))} ${levels.length === 1 ? "line" : "lines"}: doubted.`;
 }
 
 /** What to measure next, and what that settles; the chances say of what they are. */
@@ -189,7 +230,8 @@ const MOST_BARS = 4;
 
 /** The ways as bars, the likeliest first, what is left over last. */
 export function sureBars(sure: HowSure): readonly SureBars[] {
-  const { ways, picked, cups, cupsGuessed } = sure;
+  const { ways, picked, cups, cupsGuessed, doubted } = sure;
+  if (doubted.includes("baseSize")) return [];
   const tellsBust = cups.length === 0 && sure.girths.upperChest !== null;
   const labelOf = (way: WayTaken): string => {
     if (way.size === null) return "off this chart";

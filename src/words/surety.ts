@@ -5,4 +5,5 @@ export const SURETY_WORDS: Readonly<Record<Surety, string>> = {
   sure: "sure",
   fair: "fairly sure",
   open: "open",
+  doubted: "doubted",
 };

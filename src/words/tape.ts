@@ -36,6 +36,24 @@ function roughly(mm: Mm, { least, most }: Range, unit: LengthUnit): string {
 const between = (range: Range, unit: LengthUnit): string =>
   `${roughly(range.least, range, unit)} to ${roughly(range.most, range, unit)}`.replaceAll(/ (cm|in)\b/g, "");
 
+/** What a length is told to where it is told finely. */
+const FINE = { cm: 1, in: MM_PER_INCH / 8 } as const;
+
+/** "79 to 88"; told finely where, told roughly, the range would hold the very value that lies outside it. */
+function expectedBetween(range: Range, value: Mm, unit: LengthUnit): string {
+  const fine = FINE[unit];
+  const rough = ROUGH[unit] * (range.most - range.least < WIDE ? 1 : 2);
+  const told = Math.round(value / fine);
+  const roughly = (mm: Mm): number => Math.round((Math.round(mm / rough) * rough) / fine);
+  const isOver = value > range.most && told <= roughly(range.most);
+  const isUnder = value < range.least && told >= roughly(range.least);
+  if (!isOver && !isUnder) return between(range, unit);
+  const most = isOver ? Math.min(told - 1, Math.round(range.most / fine)) : Math.round(range.most / fine);
+  const least = isUnder ? Math.max(told + 1, Math.round(range.least / fine)) : Math.round(range.least / fine);
+  const words = (steps: number): string => formatLength(steps * fine, unit).replace(/ (?:cm|in)$/, "");
+  return `${words(least)} to ${words(most)}`;
+}
+
 /** "probably 26 cm (24 to 28)". */
 export const guessWords = (estimate: Estimate, unit: LengthUnit): string =>
   `probably ${roughly(estimate.value, estimate, unit)} (${between(estimate, unit)})`;
@@ -94,7 +112,7 @@ export function doubtSentence(
   { measure, value, least, most, misreading, takenAgain, saidRight, onceMore }: Suspicion,
   unit: LengthUnit,
 ): string {
-  const expected = `${between({ least, most }, unit)} ${unit}`;
+  const expected = `${expectedBetween({ least, most }, value, unit)} ${unit}`;
   if (takenAgain)
     return `You took it more than once, so it stands. Your other measures lead one to expect ${expected}.`;
   if (saidRight) return `You said it is right, so it stands. Your other measures lead one to expect ${expected}.`;

@@ -1,13 +1,27 @@
 /** Doubts about the tape outside Tape: the same sentences as there, at the head of Blend, on the checklist and in the plan. */
 import { isAskedElsewhere } from "../core/bodies/answered";
 import type { Suspicion } from "../core/bodies/suspicion";
+import type { Pattern } from "../core/decisions/pattern";
 import type { LengthUnit } from "../core/decisions/work";
+import { doubtedPicks } from "../core/sureness/doubtedPicks";
 import { doubtSentence, misreadingQuestion } from "./tape";
+import { capital, listWords } from "./terms/names";
 
 export const TAPE_DOUBTS_HEAD = "First, the tape";
 
-/** What to do of it before anything is cut. */
-export const TAPE_DOUBTS_WHY = "All sizes here stand on it. Settle it before you cut.";
+/** What rests on it, and what to do of it before anything is cut. */
+export function tapeDoubtsWhy(doubts: readonly Suspicion[], { chart, length }: Pattern): string {
+  const doubted = doubtedPicks(doubts);
+  const parts = [
+    ...(doubted.includes("baseSize") ? ["frame", ...(chart.cups.length === 0 ? [] : ["cup"]), "bust"] : []),
+    ...(doubted.includes("waist") ? ["waist line"] : []),
+    ...(doubted.includes("hip") && length === "hip" ? ["hip line"] : []),
+  ];
+  const [it, settle] = askedHere(doubts).length === 1 ? ["it", "Settle it"] : ["them", "Settle them"];
+  const rests =
+    parts.length === 0 ? "" : `${capital(listWords(parts))} ${parts.length === 1 ? "stands" : "stand"} on ${it}. `;
+  return `${rests}${settle} before you cut.`;
+}
 
 export const IT_IS_RIGHT = "It is right";
 

@@ -161,14 +161,15 @@ describe("an answer", () => {
 describe("the usual mistake", () => {
   it("shortened, the mouth held: more pointed, not less", () => {
     expect(naiveWarning(naive, 20, "pointed", "cm")).toBe(
-      "Shortened by 30 mm with its mouth held it would become 4.8° wider and 3 mm fuller: more pointed, not less.",
+      // 22.4 and 25.8 mm are told as 22 and 26.
+      "Shortened by 30 mm with its mouth held it would become 4.8° wider and 4 mm fuller: more pointed, not less.",
     );
     expect(naiveFigures(naive, "cm")).toBe("19.2° wide, 26 mm full");
   });
 
   it("where it came out too flat, says how far past what is wanted it would go", () => {
     // 25.8 mm of fullness, 30 and then 23 wanted.
-    expect(naiveWarning(naive, 30, "flat", "cm")).toContain("3 mm fuller: 4 mm less than the 30 mm wanted.");
+    expect(naiveWarning(naive, 30, "flat", "cm")).toContain("4 mm fuller: 4 mm less than the 30 mm wanted.");
     expect(naiveWarning(naive, 23, "right", "cm")).toContain("3 mm more than the 23 mm wanted.");
     expect(naiveWarning(naive, 26, "flat", "cm")).toContain("near enough to the 26 mm wanted.");
   });
@@ -177,7 +178,7 @@ describe("the usual mistake", () => {
     const { before, after } = naive.figures;
     expect(
       naiveWarning({ ...naive, shorten: -30, figures: { before: after, after: before } }, 20, "flat", "cm"),
-    ).toContain("4.8° narrower and 3 mm less full: flatter");
+    ).toContain("4.8° narrower and 4 mm less full: flatter");
   });
 });
 

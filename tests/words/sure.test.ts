@@ -36,6 +36,7 @@ const sure: HowSure = {
   cupsGuessed: false,
   lines: [],
   surety: { baseSize: null, cup: null, bust: null, waist: null, hip: null },
+  doubted: [],
   girths: { bust: { value: 905, spread: 10 }, upperChest: { value: 832, spread: 12 }, estimate: null },
 };
 
@@ -182,6 +183,25 @@ describe("the way that is cut", () => {
     expect(besideLikeliestSentence({ ...sure, ways: [way("12", "D", 0.41), way("12", "C", 0.4)] })).toBeNull();
   });
 
+  it("is explained where it is the likeliest whole, and yet another cup, size or bust is likelier by itself", () => {
+    // By the size alone 14 is likelier: 30 and 25 against 45.
+    const ways = [way("12", "C", 0.45), way("14", "B", 0.3), way("14", "C", 0.25)];
+    const bySize = { ...sure, ways, sizes: chances({ "14": 0.55, "12": 0.45 }), cups: chances({ C: 0.7, B: 0.3 }) };
+    expect(besideLikeliestSentence(bySize)).toBe(
+      "Size 14 comes up more often over all that your girths may be; as they were read, " +
+        "size 12, cup C with no bust alteration asks least of the cloth, so it is cut.",
+    );
+    expect(besideLikeliestSentence({ ...bySize, own: { ...sure.own, baseSize: true } })).toBeNull();
+    const cups = { ...sure, cups: chances({ B: 0.4, C: 0.35, D: 0.25 }) };
+    expect(besideLikeliestSentence(cups)).toMatch(/^Cup B comes up more often/);
+    // As likely as it can be told: 38 and 42 are both 40 of 100.
+    expect(besideLikeliestSentence({ ...sure, cups: chances({ B: 0.42, C: 0.38, D: 0.2 }) })).toBeNull();
+    expect(besideLikeliestSentence({ ...cups, cupsGuessed: true })).toBeNull();
+    expect(besideLikeliestSentence({ ...sure, bust: { nothing: 0.4, full: 0.5, small: 0.1 } })).toMatch(
+      /^A full bust adjustment comes up more often/,
+    );
+  });
+
   it("has another beside it, to be taken at a tap", () => {
     expect(runnerUpWords(sure)).toBe("Size 12, cup D instead: about 25 of 100");
     expect(runnerUpWords({ ...sure, runnerUp: { size: "14", cup: null, probability: 0.4 } })).toBe(
@@ -192,7 +212,7 @@ describe("the way that is cut", () => {
   });
 
   it("has one word for how sure it is", () => {
-    expect(SURETY_WORDS).toEqual({ sure: "sure", fair: "fairly sure", open: "open" });
+    expect(SURETY_WORDS).toEqual({ sure: "sure", fair: "fairly sure", open: "open", doubted: "doubted" });
   });
 });
 

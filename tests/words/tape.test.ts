@@ -57,6 +57,17 @@ describe("a guess", () => {
 });
 
 describe("a doubt", () => {
+  it("tells its range finely where roughly told it would hold the value", () => {
+    // 87.6 rounds to 88 by whole centimetres, and 88 is not more than 88.
+    const said = doubtSentence({ ...doubt, value: 880, least: 790.4, most: 876.3 }, "cm");
+    expect(said).toContain("88.0 cm is more than your other measures lead one to expect (79.0 to 87.6 cm)");
+    // 34.65 in is 34 5/8, and 34 1/2 (876.3) rounds to 34 1/2: told as it always was.
+    expect(doubtSentence({ ...doubt, value: 880, least: 790.4, most: 876.3 }, "in")).toContain("to 34 ½ in)");
+    // Both round to 88.0: the range ends below what is more than it.
+    expect(doubtSentence({ ...doubt, value: 880.3, least: 790, most: 880.1 }, "cm")).toContain("(79.0 to 87.9 cm)");
+    expect(doubtSentence({ ...doubt, value: 790, least: 793.6, most: 880 }, "cm")).toContain("(79.4 to 88.0 cm)");
+  });
+
   it("asks for the tape again, with what was expected", () => {
     expect(doubtSentence(doubt, "cm")).toBe(
       "Measure the bust again: 34.0 cm is less than your other measures lead one to expect (82 to 94 cm). The tape may have slipped at the back, or one of the others is out.",

@@ -15,8 +15,8 @@ export function coneHeight(angle: Radians, radius: Mm): Mm {
 }
 
 /**
- * Where the fullness of darts that are held against each other is stated: at the bust radius, and never beyond the shortest of
- * their legs, since a cone ends where its dart does.
+ * Where fullness is stated: at the bust radius, and never beyond the shortest leg of the darts that others are held against. A
+ * shorter dart held against them is stated there too, by its angle: at its own legs a sharper dart would read as less full.
  */
 export const coneRadius = (
   bustRadius: Mm,

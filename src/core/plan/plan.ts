@@ -63,7 +63,10 @@ export interface PlannedDart {
   /** Only where the dart serves the bust. */
   readonly wanted: DartFigures | null;
   readonly drawn: DartFigures;
-  /** At which the fullness of all three is stated: the bust radius, or the shortest of their legs. */
+  /**
+   * At which the fullness of all three is stated: the bust radius, or the shortest leg of the dart as printed and as the cup
+   * asks. What is drawn has no say in it.
+   */
   readonly coneRadius: Mm;
   /**
    * Drawn against wanted (or printed): sharper means fuller by more than `FULLNESS_NOTICED`. What she saw on the toile goes

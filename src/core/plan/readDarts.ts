@@ -47,15 +47,18 @@ export function readDarts(
         of !== undefined && of.darts.some((d) => d.name === dart.name);
       const source = printed.find((p) => p.name === piece.name);
       const asked = built.wanted?.[piece.name];
-      const seen = [piece, has(source) ? source : null, dart.aimsAt !== null && has(asked) ? asked : null] as const;
+      const printedOf = has(source) ? source : null;
+      const wantedOf = dart.aimsAt !== null && has(asked) ? asked : null;
+      const against = printedOf === null && wantedOf === null ? [piece] : [printedOf, wantedOf];
+      // By what it is held against alone: so nothing that is drawn changes what is printed or asked.
       const common = coneRadius(
         radius,
-        seen.map((of) => (of === null ? null : measureDart(of, dart.name, bustPoint, radius))),
+        against.map((of) => (of === null ? null : measureDart(of, dart.name, bustPoint, radius))),
       );
       const figuresOf = (of: Piece) => measureDart(of, dart.name, bustPoint, common);
       const drawn = figuresOf(piece);
-      const asPrinted = seen[1] === null ? null : figuresOf(seen[1]);
-      const wanted = seen[2] === null ? null : figuresOf(seen[2]);
+      const asPrinted = printedOf === null ? null : figuresOf(printedOf);
+      const wanted = wantedOf === null ? null : figuresOf(wantedOf);
       const fuller = drawn.fullness - (wanted ?? asPrinted ?? drawn).fullness;
       const isAsWanted = wanted === null || answered !== null || Math.abs(fuller) <= FULLNESS_NOTICED;
       return {

@@ -10,7 +10,8 @@ import { endsAsUsual } from "../dart/dartEndReading";
 import { apexAfter, apexOffset } from "../dart/dartFrame";
 import { directionOf, distance, midpoint, polar } from "../geometry/point";
 import { isSameDart, type DartRef } from "../pattern/piece";
-import { SHORTEST_DART } from "../tolerance";
+import { SET_TO_DEGREES, SET_TO_FULLNESS, SHORTEST_DART } from "../tolerance";
+import { degreesFrom } from "../units";
 import { applyCommand, type Command } from "./commands";
 import { dartBefore, endOf, putOrRemove, snapToStep, USUAL_HOLD } from "./dartEdit";
 import { newlyFailing } from "./newlyFailing";
@@ -70,9 +71,16 @@ function asCupAsks(work: Work, dart: DartRef, half: Half): Command | null {
     alterations,
   }));
   const isAsked = (command: Command): boolean =>
-    isSound(work, command, dart, half) && dartIn(applyCommand(work, command), dart, half)?.verdict === "asWanted";
+    isSound(work, command, dart, half) && isAsAsked(dartIn(applyCommand(work, command), dart, half));
   return [...fromEnd, ...whole].find(isAsked) ?? null;
 }
+
+/** As full and as wide as asked, not merely near enough not to be noticed: the button says so. */
+const isAsAsked = (set: PlannedDart | null): boolean =>
+  set !== null &&
+  set.wanted !== null &&
+  Math.abs(set.drawn.fullness - set.wanted.fullness) <= SET_TO_FULLNESS &&
+  Math.abs(degreesFrom(set.drawn.angle) - degreesFrom(set.wanted.angle)) <= SET_TO_DEGREES;
 
 /** All redraws that a work has of a dart, in place of those of another. */
 const asOne = ({ alterations }: Work, dart: DartRef): Command => ({

@@ -15,7 +15,7 @@ export interface PointedDartContext {
   readonly bustPoint: PiecePoint;
   /** Fullness that the wearer's cup asks of this dart, mm. */
   readonly wantedFullness: Mm;
-  /** Bust radius at which fullness is stated, mm. */
+  /** At which fullness is stated, mm: the dart's own of the plan (`coneRadius`). */
   readonly radius: Mm;
   /** Bust minus upper chest, mm, for the usual stop of a side dart. Absent: an average one. */
   readonly cupDifference?: Mm;

@@ -58,6 +58,8 @@ export interface HowSure {
   readonly lines: readonly LineBand[];
   /** Of each pick by itself. */
   readonly surety: Sureties;
+  /** What rests on a reading that is doubted; none until the doubts are asked (`withDoubts`). */
+  readonly doubted: readonly (keyof Sureties)[];
   /** What it all stands on. */
   readonly girths: Girths;
 }
@@ -70,7 +72,7 @@ interface RunnerUp {
 }
 
 /** How sure each pick is; null where there is nothing to pick, nothing tells it, or the wearer set it herself. */
-interface Sureties {
+export interface Sureties {
   readonly baseSize: Surety | null;
   readonly cup: Surety | null;
   readonly bust: Surety | null;
@@ -129,6 +131,7 @@ export function howSure(work: SureInputs): Result<HowSure, PlanFailure> {
       waist: work.picks.waist === undefined ? suretyOfLine(lines, "waist") : null,
       hip: work.picks.hip === undefined ? suretyOfLine(lines, "hip") : null,
     },
+    doubted: [],
     girths,
   });
 }

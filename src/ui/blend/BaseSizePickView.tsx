@@ -30,8 +30,8 @@ export function BaseSizePickView({ work, pick, sizes, surety, own, planners }: B
   const row = chart.sizes[pick.index];
   // The chart speaks of busts; looked up by the upper chest, each size stands at its bust less what it is drafted for.
   const drafted = row === undefined ? 0 : row.bust - pick.chartValue;
-  // How near another size was says nothing of a base size that the wearer took herself.
-  const margin = own ? null : marginSentence(pick, chanceOf(sizes, pick.runnerUp), work.unit);
+  // How near another size was says nothing of a base size that the wearer took herself, or by a reading that is doubted.
+  const margin = own || surety === "doubted" ? null : marginSentence(pick, chanceOf(sizes, pick.runnerUp), work.unit);
   return (
     <Pick
       title="Frame"

@@ -4,6 +4,8 @@ import { isFrontPiece } from "../../core/pattern/pieceGroups";
 import { useMemo } from "react";
 import type { Plan } from "../../core/plan/plan";
 import type { Picks, Work } from "../../core/decisions/work";
+import { openDoubts } from "../../core/bodies/tapeDoubts";
+import { withDoubts } from "../../core/sureness/doubtedPicks";
 import { howSure } from "../../core/sureness/howSure";
 import { nextMeasure } from "../../core/sureness/nextMeasure";
 import { planFailureWords } from "../../words/plan";
@@ -60,10 +62,13 @@ interface PickedProps {
 function Picked({ work, plan, planners }: PickedProps) {
   const own = (pick: keyof Picks): boolean => work.picks[pick] !== undefined;
   const { sizing } = plan;
-  const sure = useMemo(() => howSure(work), [work]);
-  const next = useMemo(() => nextMeasure(work), [work]);
-  const chances = sure.ok ? sure.value : { sizes: [], cups: [] };
-  const surety = sure.ok ? sure.value.surety : null;
+  const doubts = useMemo(() => openDoubts(work), [work]);
+  const known = useMemo(() => howSure(work), [work]);
+  const sure = useMemo(() => (known.ok ? withDoubts(known.value, doubts) : null), [known, doubts]);
+  // What is doubted is settled before anything else is measured again.
+  const next = useMemo(() => (doubts.length > 0 ? null : nextMeasure(work)), [work, doubts]);
+  const chances = sure ?? { sizes: [], cups: [] };
+  const surety = sure?.surety ?? null;
   return (
     <>
       <div className="picks">
@@ -105,7 +110,7 @@ function Picked({ work, plan, planners }: PickedProps) {
           ),
         )}
       </div>
-      {sure.ok && <HowSurePanel work={work} sure={sure.value} next={next} />}
+      {sure !== null && <HowSurePanel work={work} sure={sure} next={next} />}
       <Alternatives sizing={sizing} />
       <ProposalLines plan={plan} work={work} />
     </>

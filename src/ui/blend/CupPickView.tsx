@@ -29,7 +29,7 @@ export function CupPickView({ work, pick, cups: chances, surety, own, planners }
   const run = useRun();
   const { cups } = work.pattern.chart;
   const body = bodyOf(work.tapes);
-  const margin = own ? null : marginSentence(pick, chanceOf(chances, pick.runnerUp), work.unit);
+  const margin = own || surety === "doubted" ? null : marginSentence(pick, chanceOf(chances, pick.runnerUp), work.unit);
   const plannersCup = planners?.sizing.cup.label ?? null;
   return (
     <Pick

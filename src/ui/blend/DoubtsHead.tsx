@@ -1,6 +1,6 @@
 import { useMemo } from "react";
 import { openDoubts } from "../../core/bodies/tapeDoubts";
-import { askedHere, TAPE_DOUBTS_HEAD, TAPE_DOUBTS_WHY, tapeDoubtWords } from "../../words/tapeDoubts";
+import { askedHere, TAPE_DOUBTS_HEAD, tapeDoubtsWhy, tapeDoubtWords } from "../../words/tapeDoubts";
 import { Fractions } from "../fields/Fractions";
 import { useSettledWork } from "../session/useWork";
 import { ItIsRight } from "../tape/ItIsRight";
@@ -31,7 +31,7 @@ export function DoubtsHead() {
           </p>
         </div>
       ))}
-      <p className="aside">{TAPE_DOUBTS_WHY}</p>
+      <p className="aside">{tapeDoubtsWhy(doubts, work.pattern)}</p>
     </section>
   );
 }

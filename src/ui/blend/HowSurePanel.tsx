@@ -8,6 +8,7 @@ import {
   bustDoneSentence,
   chestBaseSizeSentence,
   cupSentence,
+  doubtedLinesSentence,
   linesSentence,
   nextWords,
   NOTHING_NEXT,
@@ -38,6 +39,7 @@ export function HowSurePanel({ work, sure, next }: HowSurePanelProps) {
     bustDoneSentence(sure),
     besideLikeliestSentence(sure),
     linesSentence(sure.lines, unit),
+    doubtedLinesSentence(sure),
   ].filter((one) => one !== null);
   return (
     <section className="sure" aria-label="How sure this is">
@@ -56,7 +58,9 @@ export function HowSurePanel({ work, sure, next }: HowSurePanelProps) {
             <Bars key={chart.caption} chart={chart} />
           ))}
           <RunnerUp sure={sure} />
-          <Sum question="Why no surer?" lines={sureSum(sure, bodyOf(work.tapes), unit)} note={SURE_NOTE} />
+          {sure.doubted.length === 0 && (
+            <Sum question="Why no surer?" lines={sureSum(sure, bodyOf(work.tapes), unit)} note={SURE_NOTE} />
+          )}
         </div>
       </details>
     </section>

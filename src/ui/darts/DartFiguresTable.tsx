@@ -1,7 +1,7 @@
 import type { DartFigures } from "../../core/dart/dartFigures";
 import type { PlannedDart } from "../../core/plan/plan";
 import type { LengthUnit } from "../../core/decisions/work";
-import { besideCell, formatAngle } from "../../words/terms/darts";
+import { besideCell, formatAngle, fullnessOverSentence } from "../../words/terms/darts";
 import { formatAmount, formatLength } from "../../words/terms/length";
 import type { TermName } from "../../words/terms/glossary";
 import { Term } from "../fields/Term";
@@ -32,6 +32,7 @@ export function DartFiguresTable({ dart, unit }: { readonly dart: PlannedDart; r
   ];
   return (
     <table className="figures">
+      <caption>{fullnessOverSentence(dart, unit)}</caption>
       <thead>
         <tr>
           <th scope="col">figure</th>

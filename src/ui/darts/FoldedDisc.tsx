@@ -1,6 +1,5 @@
 import { useId, useState } from "react";
 import { axisLength } from "../../core/dart/dartFrame";
-import { coneRadius } from "../../core/dart/fullness";
 import { angleOfMouth, foldDisc, type FoldedDisc as Disc } from "../../core/dart/foldedDisc";
 import type { PlannedDart } from "../../core/plan/plan";
 import type { LengthUnit } from "../../core/decisions/work";
@@ -24,8 +23,8 @@ export function FoldedDisc({ dart, unit }: { readonly dart: PlannedDart; readonl
   const shorten = Math.min(tried, most);
   const angle = shorten === 0 ? drawn.angle : radians(angleOfMouth(drawn.intake, axis - shorten));
   const leg = shorten === 0 ? drawn.legInner : Math.hypot(axis - shorten, drawn.intake / 2);
-  const legs = { legInner: leg, legOuter: leg };
-  const slant = coneRadius(dart.coneRadius, [legs]);
+  // As in the table: one radius for all, whatever is tried.
+  const slant = dart.coneRadius;
   const before = foldDisc(printed.angle, slant, printed.legInner);
   const now = foldDisc(angle, slant, leg);
   // One scale for all four drawings, so that mouths, legs and heights can be compared by eye.

@@ -1,6 +1,7 @@
 /** Darts in words: handles, figures, verdicts. */
 import type { GiveBackPlace, Hold } from "../../core/decisions/alteration";
 import type { Stop } from "../../core/dart/dartEnd";
+import { coneHeight } from "../../core/dart/fullness";
 import {
   endFails,
   endsAsUsual,
@@ -15,7 +16,7 @@ import type { DartSetting } from "../../core/plan/setDart";
 import type { LengthUnit } from "../../core/decisions/work";
 import { BUST_POINT_AGREEMENT, DART_ASIDE_USUAL, FULLNESS_NOTICED } from "../../core/tolerance";
 import { degreesFrom, type Mm, type Radians } from "../../core/units";
-import { formatAmount, formatRound, formatLength } from "./length";
+import { differenceTold, formatAmount, formatRound, formatLength } from "./length";
 import { centreWords, dartRefWords, listWords } from "./names";
 
 export const formatAngle = (angle: Radians): string => `${degreesFrom(angle).toFixed(1)}°`;
@@ -67,8 +68,8 @@ const BY_SIGHT = { pointed: "pointed", right: "right", flat: "too flat" } as con
 /** How the dart as drawn compares with the one the wearer's cup asks for. */
 export function verdictSentence({ verdict, bySight, drawn, wanted }: PlannedDart, unit: LengthUnit): string {
   if (wanted === null) return "It serves no bust; it is held against what is printed.";
-  const by = drawn.fullness - wanted.fullness;
-  if (bySight !== null && Math.abs(by) > FULLNESS_NOTICED)
+  const by = differenceTold(drawn.fullness, wanted.fullness, unit);
+  if (bySight !== null && Math.abs(drawn.fullness - wanted.fullness) > FULLNESS_NOTICED)
     return `As you took it from the toile, where it came out ${BY_SIGHT[bySight]}: ${formatAmount(Math.abs(by), unit)} ${by > 0 ? "fuller" : "less full"} than your cup asks.`;
   switch (verdict) {
     case "asWanted":
@@ -80,6 +81,14 @@ export function verdictSentence({ verdict, bySight, drawn, wanted }: PlannedDart
     case "tooFlat":
       return `Too flat: ${formatAmount(-by, unit)} less full than your cup asks. It may pull across the bust.`;
   }
+}
+
+/** "Fullness over 80 mm from the end.", and what a dart with shorter legs stands over them. */
+export function fullnessOverSentence({ drawn, coneRadius }: PlannedDart, unit: LengthUnit): string {
+  const over = `Fullness over ${formatAmount(coneRadius, unit)} from the end.`;
+  const leg = Math.min(drawn.legInner, drawn.legOuter);
+  if (formatAmount(leg, unit) === formatAmount(coneRadius, unit) || leg > coneRadius) return over;
+  return `${over} As drawn its legs end after ${formatAmount(leg, unit)}: over them it stands ${formatAmount(coneHeight(drawn.angle, leg), unit)} high.`;
 }
 
 /**

@@ -32,6 +32,10 @@ export function formatAmount(mm: Mm, unit: TypedUnit): string {
   return `${minus(mm, 1)}${Math.abs(Math.round(mm))} mm`;
 }
 
+/** What two amounts differ by, as they are told: what is read off them agrees with what is said. */
+export const differenceTold = (a: Mm, b: Mm, unit: TypedUnit): Mm =>
+  (Math.round(a / markingStep(unit)) - Math.round(b / markingStep(unit))) * markingStep(unit);
+
 /** A difference too small to be marked, where it still counts: "0.06 mm", "0.002 in". */
 export function formatFine(mm: Mm, unit: TypedUnit): string {
   const fine = Number(unit === "in" ? (mm / MM_PER_INCH).toFixed(3) : mm.toFixed(2));

@@ -96,6 +96,22 @@ describe("a dart that is not as full as the cup asks", () => {
   });
 });
 
+/** What the button says: as full, to what is told, and as wide. */
+function expectAsAsked({ drawn, wanted }: PlannedDart): void {
+  expect(Math.abs(drawn.fullness - (wanted?.fullness ?? NaN))).toBeLessThanOrEqual(1);
+  expect((Math.abs(drawn.angle - (wanted?.angle ?? NaN)) * 180) / Math.PI).toBeLessThanOrEqual(1);
+}
+
+it("a cup's dart is set to the angle and the fullness asked, not near them", () => {
+  const work = demoWorks().find(({ pattern }) => pattern.style === "midriff");
+  if (work === undefined) throw new Error("no demo");
+  const dart = ref("cup", "underBustDart");
+  expect(dartOf(work, dart).verdict).toBe("tooFlat");
+  const done = set(work, dart);
+  expect(done.what).toBe("cup");
+  expectAsAsked(dartOf(done.work, dart));
+});
+
 it("whatever is redrawn on any demo: what is offered comes out as said, and no check fails that held before", () => {
   const seen = { end: 0, cup: 0, none: 0 };
   const works = demoWorks().flatMap((work) =>
@@ -127,6 +143,7 @@ it("whatever is redrawn on any demo: what is offered comes out as said, and no c
         expect(isUsual(dartOf(after, dart))).toBe(true);
         const verdicts = setting.what === "cup" ? ["asWanted"] : ["asWanted", "tooSharp", "tooFlat"];
         expect(verdicts).toContain(dartOf(after, dart).verdict);
+        if (setting.what === "cup") expectAsAsked(dartOf(after, dart));
         const failing = (of: Work): number => planOf(of).checks.filter(({ ok }) => !ok).length;
         expect(failing(after)).toBeLessThanOrEqual(failing(redrawn));
         expect(settingOf(after, dart, "left")).toBeNull();

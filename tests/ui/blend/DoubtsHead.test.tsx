@@ -3,6 +3,7 @@ import { cleanup, render, screen, within } from "@testing-library/react";
 import { afterEach, describe, expect, it } from "vitest";
 import { planReport } from "../../../src/cli/report";
 import { checklistText } from "../../../src/cli/text";
+import { openDoubts } from "../../../src/core/bodies/tapeDoubts";
 import type { Work } from "../../../src/core/decisions/work";
 import { measuresOf, tapesOf } from "../../../src/core/measures/tape";
 import type { MeasureName } from "../../../src/core/measures/measure";
@@ -100,6 +101,68 @@ describe("the same sentence", () => {
     const plan = planOf(work);
     expect(checklistText(work, plan)).not.toContain("FIRST, THE TAPE");
     expect(planReport(work, plan).tape_doubts).toEqual([]);
+  });
+});
+
+/** Bust and upper chest as two plain readings of hers: the chest 50 mm over the bust, which no pattern is drafted for. */
+const CHEST_OVER_BUST = tapesOf({ bustGirth: 830, upperChestGirth: 880, waistGirth: 700, hipGirth: 960 });
+/** The waist 120 mm more than the sample's. */
+const WAIST_OUT = reading({ waistGirth: 870, underBustGirth: 790, height: 1680 });
+
+const suretyIn = (pick: string): string | null | undefined =>
+  screen.getByRole("region", { name: pick }).querySelector(".pick-surety")?.textContent;
+const doubtedOf = (work: Work): readonly string[] => openDoubts(work).map(({ measure }) => measure);
+
+describe("while a reading is doubted", () => {
+  const everywhere = async (work: Work): Promise<readonly string[]> => {
+    const plan = planOf(work);
+    render(<PrintedChecklist work={work} plan={plan} />);
+    const sheet = plain(screen.getByRole("article", { name: "Alteration checklist" }).textContent);
+    cleanup();
+    const report = planReport(work, plan);
+    expect(report.sure?.next).toBeNull();
+    await renderWork(<BlendStep />, work);
+    return [
+      sheet,
+      plain(checklistText(work, plan)),
+      report.sure?.said.join(" ") ?? "",
+      plain(document.body.textContent),
+    ];
+  };
+
+  it("no screen, sheet or door says what to measure next, how sure frame, cup and bust are, or to cut it", async () => {
+    const work: Work = { ...sampleWork, tapes: CHEST_OVER_BUST };
+    expect(doubtedOf(work)).toContain("upperChestGirth");
+    for (const text of await everywhere(work)) {
+      expect(text).not.toMatch(/Cut it this way|would settle|that settles most|nothing need be measured/);
+      expect(text).toMatch(/Size \w+: doubted\.\s?Cup \w+: doubted\./);
+      expect(text).not.toMatch(/(?:Size|Cup|adjustment)[^.]*about \d+ of 100/);
+    }
+    for (const pick of ["Frame", "Cup", "Bust"]) expect(suretyIn(pick)).toBe("doubted");
+    expect(suretyIn("Waist")).not.toBe("doubted");
+    expect(plain(head().textContent)).toMatch(
+      /Frame, cup and bust stand on (?:it|them)\. Settle (?:it|them) before you cut\./,
+    );
+  });
+
+  it("of the waist alone, only the waist line is doubted", async () => {
+    const work: Work = { ...sampleWork, tapes: WAIST_OUT };
+    expect(doubtedOf(work)).toEqual(["waistGirth"]);
+    for (const text of await everywhere(work)) {
+      expect(text).not.toMatch(/Cut it this way|would settle|that settles most|nothing need be measured/);
+      expect(text).toContain("Waist line: doubted.");
+      expect(text).not.toMatch(/true waist/);
+    }
+    expect(suretyIn("Waist")).toBe("doubted");
+    for (const pick of ["Frame", "Cup", "Bust", "Hip"]) expect(suretyIn(pick)).not.toBe("doubted");
+    expect(plain(head().textContent)).toContain("Waist line stands on it. Settle it before you cut.");
+  });
+
+  it("answered, it is told again", async () => {
+    const work: Work = { ...sampleWork, tapes: WAIST_OUT, trusted: { waistGirth: 870 } };
+    expect(planReport(work, planOf(work)).sure?.next).toMatch(/[a-z]/);
+    await renderWork(<BlendStep />, work);
+    expect(suretyIn("Waist")).not.toBe("doubted");
   });
 });
 
