@@ -5,12 +5,12 @@ import { isBasque } from "../core/pattern/pieceGroups";
 import { isTurnedOver } from "../core/cutting/turnedOver";
 import type { DartRef, LevelName, PieceName } from "../core/pattern/piece";
 import type { ChecklistStep, CutLine } from "../core/plan/plan";
-import type { DartPlaces } from "../core/plan/tissuePlaces";
+import type { DartPlaces, TissuePlace } from "../core/plan/tissuePlaces";
 import type { Mm } from "../core/units";
 import { mouthSeamWords } from "./alterations/dartRedraw";
 import { shareWords } from "./blend";
 import { pointWords } from "./checks";
-import { endWords, layWords, lengthMove, placeMove, placeWords } from "./places";
+import { AS_PRINTED, endWords, layWords, lengthMove, placeMove, placeWords } from "./places";
 import { endAtWords } from "./terms/darts";
 import { drawn, pair, small, type Context, type Said } from "./terms/jobText";
 import { markingStep } from "./terms/length";
@@ -100,16 +100,27 @@ function dartPosition(ref: DartRef, { inner, outer, apex }: DartPlaces, context:
   const [one, other] = [inner, outer].map((place) => placeWords(place, context));
   const mouth =
     one === other && inner.point === inner.from
-      ? `Its mouth: ${one === AS_PRINTED ? AS_PRINTED : `both ends ${one}`}.`
-      : `Its mouth: ${first} ${one}; ${second} ${other}.`;
-  return [mouth, `Its end: ${placeWords(apex, context)}.`];
+      ? one === AS_PRINTED
+        ? AS_PRINTED
+        : `both ends ${one}`
+      : `${first} ${one}; ${second} ${other}`;
+  return [
+    `Its mouth${fromPrinted([inner, outer], context)}: ${mouth}.`,
+    `Its end${fromPrinted([apex], context)}: ${placeWords(apex, context)}.`,
+  ];
 }
 
-/** What `placeWords` says of what did not move. */
-const AS_PRINTED = "where it is printed";
+/** ", from where it is printed", of places some of which lie away from their own printed ones. */
+const fromPrinted = (places: readonly TissuePlace[], context: Context): string =>
+  places.some((place) => place.point === place.from && placeWords(place, context) !== AS_PRINTED)
+    ? `, from ${AS_PRINTED}`
+    : "";
+
+/** Places are where all that was done so far leads, and never one more move on top of it. */
+const ALL_INCLUDED = "all the above included";
 
 export function dartSaid(
-  { dart: ref, figures, places, isByOwnPoint }: Extract<ChecklistStep, { kind: "dart" }>,
+  { dart: ref, figures, places, isByOwnPoint, isMovedAlready }: Extract<ChecklistStep, { kind: "dart" }>,
   context: Context,
 ): Said {
   const [inner, outer] = pair(figures.legInner, figures.legOuter, context);
@@ -126,7 +137,7 @@ export function dartSaid(
       : `; it ends ${endAtWords(ref, figures.end, (amount) => small(amount, context), point)}` +
         (figures.end.along < 0 ? ": a fault, see the first page" : "");
   return {
-    text: `Draw the ${dartWords(ref.dart)}: mouth ${small(figures.intake, context)} wide, ${legs}${end}.`,
+    text: `${isMovedAlready ? "Check" : "Draw"} the ${dartWords(ref.dart)}, ${ALL_INCLUDED}: mouth ${small(figures.intake, context)} wide, ${legs}${end}.`,
     moves: places === null ? [] : dartPosition(ref, places, context),
     amount: small(figures.intake, context),
   };
@@ -142,7 +153,7 @@ export function placesSaid(
   const put =
     points.length === 0
       ? "Draw the lines between its points as they were traced, but for these:"
-      : "From where each is printed, square to the grain and along it, put these points; draw the lines between them as they were traced:";
+      : `Check its points, ${ALL_INCLUDED}: they lie so far from where each is printed, square to the grain and along it. Put those that do not, and draw the lines between them as they were traced:`;
   return { text: `${layWords(stayed, context)}. ${put}`, moves: [...points, ...lines] };
 }
 

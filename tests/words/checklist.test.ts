@@ -200,12 +200,30 @@ describe("checklist words", () => {
         apex: { point: "waistDartApex", from: "waistDartApex", out: -3, down: 20 },
       },
       isByOwnPoint: true,
+      isMovedAlready: false,
       late: false,
     });
     expect(words).toContain("mouth 30 mm wide, inner leg 96 mm, outer leg 92 mm long");
     expect(words).toContain("5 mm past your own bust point");
-    expect(words).toContain("Its mouth: inner end 2 mm outwards; outer end where it is printed.");
-    expect(words).toContain("Its end: 3 mm inwards and 20 mm down.");
+    expect(words).toContain(
+      "Its mouth, from where it is printed: inner end 2 mm outwards; outer end where it is printed.",
+    );
+    expect(words).toContain("Its end, from where it is printed: 3 mm inwards and 20 mm down.");
+  });
+
+  it("tells a dart that was slid as a check of where it lies, counted from where it is printed", () => {
+    const slid: Work = {
+      ...sampleWork,
+      pattern: { ...sampleWork.pattern, style: "sideDart" },
+      alterations: [{ kind: "fit", id: "a", fit: "bustPointLevel", amount: 20 }],
+    };
+    const front = checklistByPiece(planOf(slid), "cm").find(({ piece }) => piece === "front");
+    const line = front?.lines.find(({ text }) => text.includes("the side dart, all the above included"));
+    expect(line?.text).toMatch(/^Check the side dart, all the above included: mouth /);
+    expect(line?.moves.find((move) => move.startsWith("Its end"))).toMatch(
+      /^Its end, from where it is printed: .*20 mm down/,
+    );
+    expect(line?.moves.find((move) => move.startsWith("Its mouth"))).toMatch(/^Its mouth, from where it is printed: /);
   });
 
   it("says which seam is eased, and that the others are equal", () => {

@@ -6,6 +6,7 @@ import { seamPairsOf, type SeamPair } from "../pattern/sewnTogether";
 import { distance, type PiecePoint } from "../geometry/point";
 import { lineDistance } from "../geometry/segment";
 import { isRedraw, type Alteration, type DartRedraw, type FitAlteration } from "../decisions/alteration";
+import type { FitName } from "../decisions/fitNames";
 import type { AlterationTrace } from "../alterations/outcome/trace";
 import { rankOf } from "../decisions/tradeOrder";
 import type { DartRef, LevelName, Piece, PieceName, PointName } from "../pattern/piece";
@@ -140,7 +141,15 @@ function jobsOn(
     const places = tissue === undefined || made === undefined ? null : dartPlaces(tissue, made, dart.ref.dart);
     jobs.push({
       piece,
-      step: { kind: "dart", dart: dart.ref, figures: dart.drawn, places, isByOwnPoint: ownPoint, late },
+      step: {
+        kind: "dart",
+        dart: dart.ref,
+        figures: dart.drawn,
+        places,
+        isByOwnPoint: ownPoint,
+        isMovedAlready: isMovedAlready(dart.ref, alterations),
+        late,
+      },
       amount: dart.drawn.intake,
     });
   }
@@ -252,6 +261,21 @@ function changesDart({ outcome }: PlannedAlteration, { piece, dart }: DartRef): 
     const [from, to] = [before.points[name]?.at, after.points[name]?.at];
     return from !== undefined && to !== undefined && distance(from, to) > HAND_AGREEMENT;
   });
+}
+
+/** Fits whose own moves leave a dart whole and drawn; others bend it, or leave its legs to be drawn. */
+const LEAVING_DRAWN: ReadonlySet<FitName> = new Set(["bustPointLevel", "lengthAboveBust", "sideSeamBust"]);
+
+/** Whether a dart was changed by such fits alone. */
+function isMovedAlready(dart: DartRef, alterations: readonly PlannedAlteration[]): boolean {
+  const changing = alterations.filter((planned) => changesDart(planned, dart));
+  return (
+    changing.length > 0 &&
+    changing.every(
+      ({ what }) =>
+        what.kind === "alteration" && what.alteration.kind === "fit" && LEAVING_DRAWN.has(what.alteration.fit),
+    )
+  );
 }
 
 /** The dart is other than printed, so its legs must be drawn anew. Legs that only reach on to a moved seam need not. */

@@ -134,6 +134,8 @@ export type ChecklistStep =
       readonly places: DartPlaces | null;
       /** Its stop is told from the wearer's own bust point, not from the pattern's. */
       readonly isByOwnPoint: boolean;
+      /** The steps before have moved it and drawn it: what is told of it is a check. */
+      readonly isMovedAlready: boolean;
       readonly late: boolean;
     }
   /** Where points lie that no longer lie where they are printed, lines to draw to a length; `stayed`: points that do, to lay it by. */
