@@ -40,6 +40,12 @@ describe("planReport", () => {
     expect(text.replaceAll("\n", " ")).toContain(report.sure?.next);
   });
 
+  it("says on the sheet what was measured and is not altered, before the order of work", () => {
+    const text = checklistText(sampleWork, planOf(sampleWork));
+    expect(text).toMatch(/MEASURED, NOT ALTERED\n-{21}\n {2}- /);
+    expect(text.indexOf("MEASURED, NOT ALTERED")).toBeLessThan(text.indexOf("ORDER OF WORK"));
+  });
+
   it("leaves the hip out where the pattern ends at the waist", () => {
     const short = reportOf({ ...sampleWork, pattern: { ...sampleWork.pattern, length: "waist" } });
     expect(Object.keys(short.levels)).toEqual(["bust", "waist"]);
