@@ -89,7 +89,7 @@ export function blendSaid(line: CutLine, from: LevelName, taken: Mm, context: Co
       : from === "waist"
         ? "Draw the side seam from the waist mark through this one in one smooth curve, and on to the hem as far from the traced line as here."
         : from === "underBust"
-          ? "Draw the side seam from the under-bust end to this mark in one smooth curve."
+          ? "When its under-bust end is put too, draw the side seam between the two in one smooth curve."
           : `Draw the side seam from the traced line at the ${levelWords(from)} to this mark in one smooth curve, with no corner.`;
   return { text: `Level with the side of the traced ${level} line, mark the side seam ${words}. ${join}`, amount };
 }
@@ -120,7 +120,7 @@ const fromPrinted = (places: readonly TissuePlace[], context: Context): string =
 const ALL_INCLUDED = "all the above included";
 
 export function dartSaid(
-  { dart: ref, figures, places, isByOwnPoint, isMovedAlready }: Extract<ChecklistStep, { kind: "dart" }>,
+  { dart: ref, figures, places, isByOwnPoint, isBySight, isMovedAlready }: Extract<ChecklistStep, { kind: "dart" }>,
   context: Context,
 ): Said {
   const [inner, outer] = pair(figures.legInner, figures.legOuter, context);
@@ -134,8 +134,10 @@ export function dartSaid(
   const end =
     figures.end === null
       ? ""
-      : `; it ends ${endAtWords(ref, figures.end, (amount) => small(amount, context), point)}` +
-        (figures.end.along < 0 ? ": a fault, see the first page" : "");
+      : isBySight
+        ? "; it ends short of the bust point that you marked on the toile"
+        : `; it ends ${endAtWords(ref, figures.end, (amount) => small(amount, context), point)}` +
+          (figures.end.along < 0 ? ": a fault, see the first page" : "");
   return {
     text: `${isMovedAlready ? "Check" : "Draw"} the ${dartWords(ref.dart)}, ${ALL_INCLUDED}: mouth ${small(figures.intake, context)} wide, ${legs}${end}.`,
     moves: places === null ? [] : dartPosition(ref, places, context),

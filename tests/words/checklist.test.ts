@@ -127,9 +127,18 @@ describe("checklist words", () => {
     );
     expect(words).toContain("Shorten the waist dart by 15 mm and move its end 5 mm towards the centre front");
     expect(words).toContain("its fullness held");
-    expect(words).toContain("2 mm off at the side seam on the waist seam and 3 mm out of the back waist dart.");
+    expect(words).toContain("2 mm off the side seam at the waist seam and 3 mm out of the back waist dart.");
     expect(words).toContain("not on the fold");
     expect(words).not.toContain("bust line");
+  });
+
+  it("has the side seam of a band drawn when both its ends are marked", () => {
+    const words = sentence(
+      { kind: "blend", cutLine: cutLine({ piece: "frontBand" }), from: "underBust", taken: 0 },
+      "frontBand",
+    );
+    expect(words).toContain("When its under-bust end is put too, draw the side seam between the two");
+    expect(words.match(/draw the side seam/gi)).toHaveLength(1);
   });
 
   it("tells once what comes of a narrower dart at the side seam, with what the size alone would ask for", () => {
@@ -200,6 +209,7 @@ describe("checklist words", () => {
         apex: { point: "waistDartApex", from: "waistDartApex", out: -3, down: 20 },
       },
       isByOwnPoint: true,
+      isBySight: false,
       isMovedAlready: false,
       late: false,
     });
@@ -224,6 +234,22 @@ describe("checklist words", () => {
       /^Its end, from where it is printed: .*20 mm down/,
     );
     expect(line?.moves.find((move) => move.startsWith("Its mouth"))).toMatch(/^Its mouth, from where it is printed: /);
+  });
+
+  it("sums in one line what several redraws of a dart give back", () => {
+    const dart = { piece: "front", dart: "sideDart" } as const;
+    const twice: Work = {
+      ...sampleWork,
+      pattern: { ...sampleWork.pattern, style: "sideDart" },
+      alterations: [
+        { kind: "dartMouth", id: "a", dart, inner: -3, outer: -3, giveBack: { waistEnd: 1 } },
+        { kind: "dartMouth", id: "b", dart, inner: -2, outer: -2, giveBack: { waistEnd: 1 } },
+      ],
+    };
+    const lines = checklistByPiece(planOf(twice), "cm").flatMap((group) => group.lines);
+    const counted = lines.flatMap(({ moves }) => moves.filter((move) => move.startsWith("Counted in")));
+    // 6 mm and 4 mm narrower.
+    expect(counted).toEqual(["Counted in the points of this sheet already: 10 mm off the side seam at its waist end."]);
   });
 
   it("says which seam is eased, and that the others are equal", () => {

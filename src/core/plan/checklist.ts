@@ -147,6 +147,7 @@ function jobsOn(
         figures: dart.drawn,
         places,
         isByOwnPoint: ownPoint,
+        isBySight: dart.bySight !== null,
         isMovedAlready: isMovedAlready(dart.ref, alterations),
         late,
       },

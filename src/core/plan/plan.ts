@@ -134,6 +134,8 @@ export type ChecklistStep =
       readonly places: DartPlaces | null;
       /** Its stop is told from the wearer's own bust point, not from the pattern's. */
       readonly isByOwnPoint: boolean;
+      /** It stands as she saw it on the toile: the mark made there goes before any bust point. */
+      readonly isBySight: boolean;
       /** The steps before have moved it and drawn it: what is told of it is a check. */
       readonly isMovedAlready: boolean;
       readonly late: boolean;
