@@ -13,10 +13,13 @@ import { pointWords } from "./checks";
 import { AS_PRINTED, endWords, layWords, lengthMove, placeMove, placeWords } from "./places";
 import { endAtWords } from "./terms/darts";
 import { drawn, pair, small, type Context, type Said } from "./terms/jobText";
-import { markingStep } from "./terms/length";
+import { formatLength, markingStep } from "./terms/length";
 import { centreWords, dartWords, levelWords, listWords, pieceWords, seamWords } from "./terms/names";
 
-export function traceSaid({ size, cup, isTwice }: Extract<ChecklistStep, { kind: "trace" }>, context: Context): Said {
+export function traceSaid(
+  { size, cup, isTwice, own }: Extract<ChecklistStep, { kind: "trace" }>,
+  context: Context,
+): Said {
   const version = cup === null ? "" : `, cup version ${cup}`;
   const basque = isBasque(context.pieceName);
   const lines = basque
@@ -28,9 +31,24 @@ export function traceSaid({ size, cup, isTwice }: Extract<ChecklistStep, { kind:
         : "grain and bust line";
   const darts = context.piece !== undefined && context.piece.darts.length === 0 ? "" : "darts, ";
   return {
-    text: `Trace the ${size} line of the ${pieceWords(context.pieceName)}${version}, with ${darts}notches, ${lines}.${isTwice ? ` ${twiceWords(context.pieceName)}` : ""}`,
+    text: `Trace the ${size} line of the ${pieceWords(context.pieceName)}${version}, with ${darts}notches, ${lines}.${isTwice ? ` ${twiceWords(context.pieceName)}` : ""}${own === null ? "" : ` ${ownPointWords(own, context)}`}`,
     amount: size,
   };
+}
+
+type OwnMark = NonNullable<Extract<ChecklistStep, { kind: "trace" }>["own"]>;
+
+/** "Mark your own bust point 8.4 cm from the centre front and 29.5 cm straight from the side neck point." */
+function ownPointWords({ fromCentre, fromSideNeck, fromPrinted, isMoved }: OwnMark, context: Context): string {
+  const across = `${formatLength(fromCentre, context.unit)} from the ${centreWords(context.pieceName)}`;
+  const down = fromPrinted?.down ?? 0;
+  const where =
+    fromSideNeck !== null
+      ? `${across} and ${formatLength(fromSideNeck, context.unit)} straight from the side neck point`
+      : drawn(down, context)
+        ? `${across} and ${small(down, context)} ${down > 0 ? "lower" : "higher"} than the pattern’s`
+        : `${across}, level with the pattern’s`;
+  return `Mark your own bust point ${where}.${isMoved ? " Mark it anew there when the piece has been moved." : ""}`;
 }
 
 /** A piece that comes out different on the two halves: which tracing is turned over. */

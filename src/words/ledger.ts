@@ -6,7 +6,7 @@ import type { PlannedAlteration } from "../core/plan/plan";
 import type { LengthUnit } from "../core/decisions/work";
 import { bustShortSentence, shareWords } from "./blend";
 import type { Mm } from "../core/units";
-import { formatAmount } from "./terms/length";
+import { formatAmount, formatAsked } from "./terms/length";
 import { centreWords } from "./terms/names";
 import { alterationTitle } from "./planned";
 
@@ -62,7 +62,7 @@ function alterationAmount(alteration: Alteration, unit: LengthUnit): string {
       return formatAmount(Math.abs(alteration.by), unit);
     // Which way is said by the title.
     case "fit":
-      return formatAmount(Math.abs(alteration.amount), unit);
+      return formatAsked(Math.abs(alteration.amount), unit);
     case "dartLegs":
       return formatAmount(Math.abs(alteration.bow), unit);
     case "dartPivot":

@@ -3,6 +3,7 @@ import { planReport } from "../../src/cli/report";
 import { derivePlan } from "../../src/core/plan/derivePlan";
 import { checklistText } from "../../src/cli/text";
 import type { Plan } from "../../src/core/plan/plan";
+import { measuresOf, tapesOf } from "../../src/core/measures/tape";
 import type { Work } from "../../src/core/decisions/work";
 import { sampleWork } from "../support/sampleWork";
 
@@ -41,7 +42,8 @@ describe("planReport", () => {
   });
 
   it("says on the sheet what was measured and is not altered, before the order of work", () => {
-    const text = checklistText(sampleWork, planOf(sampleWork));
+    const short: Work = { ...sampleWork, tapes: tapesOf({ ...measuresOf(sampleWork.tapes), backWaistLength: 370 }) };
+    const text = checklistText(short, planOf(short));
     expect(text).toMatch(/MEASURED, NOT ALTERED\n-{21}\n {2}- /);
     expect(text.indexOf("MEASURED, NOT ALTERED")).toBeLessThan(text.indexOf("ORDER OF WORK"));
   });

@@ -252,6 +252,24 @@ describe("checklist words", () => {
     expect(counted).toEqual(["Counted in the points of this sheet already: 10 mm off the side seam at its waist end."]);
   });
 
+  it("has her own bust point marked where its piece is traced, by the measures taken", () => {
+    const own = { fromCentre: 84, fromSideNeck: 295, fromPrinted: { out: -11, down: 21 }, isMoved: false };
+    const traced = (over: Partial<typeof own> | { fromSideNeck: null }, piece: ChecklistItem["piece"] = "front") =>
+      sentence({ kind: "trace", size: "14", cup: null, isTwice: false, own: { ...own, ...over } }, piece);
+    expect(traced({})).toContain(
+      "Mark your own bust point 8.4 cm from the centre front and 29.5 cm straight from the side neck point.",
+    );
+    expect(traced({})).not.toContain("anew");
+    expect(traced({ isMoved: true })).toContain("Mark it anew there");
+    // A cup has no side neck point.
+    expect(traced({ fromSideNeck: null }, "cup")).toContain(
+      "8.4 cm from the centre front and 21 mm lower than the pattern’s.",
+    );
+    const groups = checklistByPiece(planOf(sampleWork), "cm");
+    const marking = groups.filter(({ lines }) => lines.some(({ text }) => text.includes("Mark your own bust point")));
+    expect(marking.map(({ piece }) => piece)).toEqual(["front"]);
+  });
+
   it("says which seam is eased, and that the others are equal", () => {
     expect(walk(6)).toContain("The back is 6 mm longer: that is eased in.");
     expect(walk(0)).toContain("They must come out equal.");

@@ -117,9 +117,26 @@ export interface ChecklistItem {
   readonly half?: Half;
 }
 
+/** Where the wearer's own bust point is marked on a traced piece. */
+interface OwnBustPoint {
+  readonly fromCentre: Mm;
+  /** Straight from the side neck point; null where the piece has none. */
+  readonly fromSideNeck: Mm | null;
+  /** From the bust point printed on it, positive away from the centre; null where it has none. */
+  readonly fromPrinted: { readonly out: Mm; readonly down: Mm } | null;
+  /** Work on the piece moves what was marked. */
+  readonly isMoved: boolean;
+}
+
 export type ChecklistStep =
-  /** `isTwice`: the piece is not the same on both halves of the body. */
-  | { readonly kind: "trace"; readonly size: string; readonly cup: string | null; readonly isTwice: boolean }
+  /** `isTwice`: the piece is not the same on both halves of the body; `own`: on the piece that carries it. */
+  | {
+      readonly kind: "trace";
+      readonly size: string;
+      readonly cup: string | null;
+      readonly isTwice: boolean;
+      readonly own: OwnBustPoint | null;
+    }
   /** `hinge`: how far the point that a front is turned about lies from the underarm, straight; 0 where there is none to find. */
   | { readonly kind: "bust"; readonly spread: Mm; readonly whole: Mm; readonly drop: Mm; readonly hinge: Mm }
   /** `taken`: what darts have given to the side seam there, so that it is marked once; mm taken off. */
