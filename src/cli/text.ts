@@ -1,17 +1,17 @@
 /** The checklist as plain text, 80 columns wide: the printed sheet without its drawings. */
 import { openDoubts } from "../core/bodies/tapeDoubts";
+import { proposalsOf } from "../core/proposals/proposals";
 import type { Plan } from "../core/plan/plan";
 import type { Work } from "../core/decisions/work";
 import { bustSentence, lineSentence } from "../words/blend";
 import { cautions } from "../words/cautions";
-import { proposalsOf } from "../core/proposals/proposals";
 import type { WorkPhase } from "../core/plan/workPhases";
 import { checklistByPiece, groupTitle, phaseWords } from "../words/checklist";
 import { planDoubts } from "../words/doubts";
+import { NOT_ALTERED, notAltered } from "../words/proposals";
 import { printedDartsNote } from "../words/printedDarts";
 import { capital, levelWords } from "../words/terms/names";
 import { TAPE_DOUBTS_HEAD, tapeDoubtLines, tapeDoubtsWhy } from "../words/tapeDoubts";
-import { NOT_ALTERED, notAltered } from "../words/proposals";
 import { surePassage } from "../words/surePassage";
 import { verifyGroups } from "../words/verify";
 import { COLUMNS, hanging, widthOf, withAmount, wrap } from "./layout";

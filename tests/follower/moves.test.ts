@@ -47,7 +47,8 @@ function planWith(name: string, amount: number, unit: "cm" | "in") {
 }
 
 /** Jobs that are an alteration's own. */
-const isOwn = ({ text }: Job): boolean => !/^(?:Trace|Level|At the|Lay the|Fold the|Draw the|Redraw|Walk)/.test(text);
+const isOwn = ({ text }: Job): boolean =>
+  !/^(?:Trace|Level|At the|Lay the|Fold the|Draw the|Check the|Redraw|Walk)/.test(text);
 
 function amountsOf(name: string): readonly number[] {
   const fit = FIT_NAMES.find((one) => one === name);

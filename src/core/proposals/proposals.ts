@@ -8,7 +8,6 @@ import type { Alteration, DartEndAlteration, FitAlteration } from "../decisions/
 import type { PrintedLength } from "../decisions/pattern";
 import { placeInOrder } from "../decisions/tradeOrder";
 import type { Work } from "../decisions/work";
-import { distance } from "../geometry/point";
 import { liesAlongBust } from "../pattern/dartNames";
 import { setOf, type PieceSet } from "../pattern/pieceSet";
 import { bodyOf } from "../measures/tape";
@@ -22,7 +21,7 @@ import { LEAST_GAIN, READ_BACK, STANDS_BY } from "../tolerance";
 import type { Mm } from "../units";
 import { askedFor, type Altered, type Asked, type ComparedBy, type ProposedFit, type Reason } from "./askedFor";
 import { bustDartsOf, compareMeasures, type Compared, type Comparison } from "./compare";
-import { bustPieceIn, garmentLength } from "./garmentLengths";
+import { garmentLength } from "./garmentLengths";
 
 export interface Proposal {
   readonly altered: Altered;
@@ -70,9 +69,6 @@ interface HerBustPoint {
   /** Further out and lower than the pattern's, after any bust adjustment. */
   readonly out: Mm;
   readonly down: Mm;
-  readonly fromCentre: Mm;
-  /** Straight from the side neck point; null where the piece has none. */
-  readonly fromSideNeck: Mm | null;
 }
 
 interface Inputs {
@@ -109,15 +105,8 @@ function derive({ plan, work }: Inputs): Advice {
   };
 }
 
-function herBustPoint({ bustPoint: { own, printed }, blended }: Plan): HerBustPoint | null {
-  if (own === null) return null;
-  const sideNeck = bustPieceIn(setOf(blended))?.points.sideNeck?.at;
-  return {
-    out: own.x - printed.x,
-    down: own.y - printed.y,
-    fromCentre: own.x,
-    fromSideNeck: sideNeck === undefined ? null : distance(sideNeck, own),
-  };
+function herBustPoint({ bustPoint: { own, printed } }: Plan): HerBustPoint | null {
+  return own === null ? null : { out: own.x - printed.x, down: own.y - printed.y };
 }
 
 const byMeasure = (compared: readonly Compared[]): ComparedBy =>
