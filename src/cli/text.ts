@@ -1,5 +1,6 @@
 /** The checklist as plain text, 80 columns wide: the printed sheet without its drawings. */
 import { openDoubts } from "../core/bodies/tapeDoubts";
+import { proposalsOf } from "../core/proposals/proposals";
 import type { Plan } from "../core/plan/plan";
 import type { Work } from "../core/decisions/work";
 import { bustSentence, lineSentence } from "../words/blend";
@@ -7,6 +8,7 @@ import { cautions } from "../words/cautions";
 import type { WorkPhase } from "../core/plan/workPhases";
 import { checklistByPiece, groupTitle, phaseWords } from "../words/checklist";
 import { planDoubts } from "../words/doubts";
+import { NOT_ALTERED, notAltered } from "../words/proposals";
 import { printedDartsNote } from "../words/printedDarts";
 import { capital, levelWords } from "../words/terms/names";
 import { TAPE_DOUBTS_HEAD, tapeDoubtLines, tapeDoubtsWhy } from "../words/tapeDoubts";
@@ -118,6 +120,12 @@ const care = (work: Work, plan: Plan): readonly string[] => [
   ...cautions(work, plan).flatMap((caution) => hanging("  ", `${caution.title}: ${caution.text}`)),
 ];
 
+/** What her measures say that no step does, as on the printed sheet. */
+function unaltered(work: Work, plan: Plan): readonly string[] {
+  const said = notAltered(proposalsOf(work, plan), work.unit);
+  return said.length === 0 ? [] : [...heading(NOT_ALTERED), ...said.flatMap((line) => hanging("  - ", line))];
+}
+
 // Names come from a file of anybody's making: nothing in them may steer a terminal.
 const CONTROL = /[\p{Cc}\p{Cf}]/gu;
 
@@ -133,6 +141,7 @@ export function checklistText(work: Work, plan: Plan): string {
     ...sure(work),
     ...verdict(work, plan),
     ...care(work, plan),
+    ...unaltered(work, plan),
     ...jobs(work, plan),
     ...measures(work, plan),
   ];

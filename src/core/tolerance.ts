@@ -263,7 +263,7 @@ export const SHARE_ROUNDED = 0.005;
 
 // Cutting and paper.
 
-/** How near curves are followed where it is asked what an opening lets through, mm: far below what a tape can tell of a body. */
+/** mm. How near curves are followed where it is asked what an opening lets through: far below what a tape can tell of a body. */
 export const OPENING_ACCURACY = 0.1;
 
 /** mm. Cutting lines are drawn as straight stretches that leave the true curve by no more than this: less than a line is wide. */

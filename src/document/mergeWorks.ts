@@ -22,7 +22,7 @@ import type { Picks, Work } from "../core/decisions/work";
 import type { MeasureName } from "../core/measures/measure";
 import type { MeasureSet, Readings, Tapes } from "../core/measures/tape";
 import type { SeamName } from "../core/pattern/piece";
-import { pickOn } from "../core/plan/commands";
+import { pickOn, relabelled } from "../core/plan/commands";
 import { isSame } from "../core/same";
 import type { Mm } from "../core/units";
 import {
@@ -179,8 +179,10 @@ const mergePattern: Merge<PatternAndPicks> = (versions, merging) =>
     // Of two patterns mixed nobody could cut: one side's other pattern stands or falls as a whole.
     if ([mine, theirs].some(({ pattern }) => isAnother(base.pattern, pattern)))
       return collided(versions, merging, { of: "pattern" });
+    const patterns = each(versions, (one) => one.pattern);
+    const sizes = chartOf(patterns, merging)?.sizes;
     const pattern = mergeParts(
-      each(versions, (one) => one.pattern),
+      each(patterns, (own) => withLengthsOn(own, sizes)),
       merging,
     );
     const picks = carryPicks(versions, pattern.chart.sizes);
@@ -193,6 +195,20 @@ const mergePattern: Merge<PatternAndPicks> = (versions, merging) =>
     for (const pick of picks.lost[prefers === "mine" ? "theirs" : "mine"]) collide({ of: "pick", pick });
     return { pattern, picks: mergePicks(picks.carried, merging) };
   });
+
+/** The chart that three patterns come to, asked for beforehand: what collides in it is told when they are merged. */
+const chartOf = (patterns: Versions<Pattern>, merging: Merging): SizeChart | undefined =>
+  mergeChart(
+    each(patterns, ({ chart }) => chart),
+    { ...merging, collide: () => {} },
+  );
+
+/** What a pattern says of lengths goes by the labels of its sizes: as they are on the merged chart. */
+function withLengthsOn(pattern: Pattern, sizes: readonly SizeRow[] | undefined): Pattern {
+  if (pattern.lengths === undefined || sizes === undefined) return pattern;
+  const lengths = relabelled(pattern.lengths, pattern.chart.sizes, sizes);
+  return lengths === pattern.lengths ? pattern : { ...pattern, lengths };
+}
 
 /** Whether a pattern was put in place of another: by another name, and with none of its lines. */
 const isAnother = (base: Pattern, now: Pattern): boolean =>
@@ -370,15 +386,17 @@ const mergePrintedLengths: Merge<PrintedLengths | undefined> = (versions, mergin
     return Object.keys(merged).length === 0 ? undefined : merged;
   });
 
+const mergeChart = present(
+  fields<SizeChart>({
+    sizes: present(mergeLines(sizeLines)),
+    draftedDifference: whole({ of: "draftedDifference" }),
+    cups: present(mergeLines(cupLines)),
+  }),
+);
+
 const mergeParts = fields<Pattern>({
   name: whole({ of: "patternName" }),
-  chart: present(
-    fields<SizeChart>({
-      sizes: present(mergeLines(sizeLines)),
-      draftedDifference: whole({ of: "draftedDifference" }),
-      cups: present(mergeLines(cupLines)),
-    }),
-  ),
+  chart: mergeChart,
   ease: present(
     fields<Ease>({
       bust: whole(level("patternEase", "bust")),

@@ -8,7 +8,7 @@ import { phaseOfStep, type WorkPhase } from "../core/plan/workPhases";
 import { type LengthUnit } from "../core/decisions/work";
 import { isSameDart, type DartRef, type Piece, type PieceName } from "../core/pattern/piece";
 import { bustSaid } from "./alterations/bustAdjustment";
-import { redrawSaid } from "./alterations/dartRedraw";
+import { redrawSaid, redrawsSaid, type RedrawMade } from "./alterations/dartRedraw";
 import { dartSurgerySteps } from "./alterations/dartSurgery/index";
 import { refusedSentence } from "./doubts";
 import { fitSteps, halfWords } from "./fits";
@@ -52,7 +52,7 @@ function plannedSaid(planned: PlannedAlteration, context: Context): Said {
   const { what, outcome } = planned;
   if (!outcome.ok || what.kind !== "alteration") return { text: refusedSentence(planned, context.unit) ?? "" };
   const { alteration } = what;
-  if (isRedraw(alteration)) return redrawSaid(outcome.value, alteration, context);
+  if (isRedraw(alteration)) return redrawSaid({ alteration, trace: outcome.value }, context);
   const moves =
     alteration.kind === "fit"
       ? fitSteps(alteration, context.pieceName, outcome.value, context.unit)
@@ -189,7 +189,15 @@ function saidOnce(
     const line = withRedraws(checklistLine(item, pieces, unit, traced), redrawsOf(whole, items), pieces, unit);
     return { ...line, text: `${halfOf(whole)}${line.text}` };
   };
-  const onBoth = jobs.map(({ piece, step, amount }) => lineOf({ piece, step, amount }));
+  // Each with the redraws of its own half: what they give may differ.
+  const onBoth = jobs.map((item) =>
+    withRedraws(
+      checklistLine({ piece: item.piece, step: item.step, amount: item.amount }, pieces, unit, traced),
+      redrawsOf(item, items),
+      pieces,
+      unit,
+    ),
+  );
   const keys = onBoth.map((line) => JSON.stringify(line));
   return jobs.flatMap((item, index): readonly ChecklistLine[] => {
     const line = onBoth[index];
@@ -210,14 +218,23 @@ function withRedraws(
   pieces: readonly Piece[],
   unit: LengthUnit,
 ): ChecklistLine {
-  const asked = redraws.map(({ piece, step, amount }) => checklistLine({ piece, step, amount }, pieces, unit));
-  return asked.length === 0
-    ? line
-    : {
-        ...line,
-        text: [...new Set(asked.map(({ text }) => text)), line.text].join(" "),
-        moves: [...line.moves, ...new Set(asked.flatMap(({ moves }) => moves))],
-      };
+  const asked = madeOnce(redraws);
+  const [first] = redraws;
+  if (first === undefined) return line;
+  const piece = pieces.find(({ name }) => name === first.piece);
+  const { text, moves } = redrawsSaid(asked, { unit, piece, pieceName: first.piece, traced: undefined });
+  return { ...line, text: `${text} ${line.text}`, moves: [...line.moves, ...moves] };
+}
+
+/** The redraws of jobs: one that is made on both halves counts once. */
+function madeOnce(jobs: readonly ChecklistItem[]): readonly RedrawMade[] {
+  const made = new Map<string, RedrawMade>();
+  for (const { step } of jobs) {
+    if (step.kind !== "alteration" || step.planned.what.kind !== "alteration" || !step.planned.outcome.ok) continue;
+    const { id, what, outcome } = step.planned;
+    if (isRedraw(what.alteration) && !made.has(id)) made.set(id, { alteration: what.alteration, trace: outcome.value });
+  }
+  return [...made.values()];
 }
 
 /** Points that lie where they are printed to within what a ruler marks in her unit. */

@@ -5,7 +5,7 @@ import type { PieceName } from "../core/pattern/piece";
 import type { LengthUnit } from "../core/decisions/work";
 import type { Mm } from "../core/units";
 import { FIT_WORDS } from "./alterations/index";
-import { formatAmount, formatRound } from "./terms/length";
+import { formatAmount, formatAsked, formatPart, formatRound, markingStep, partStep } from "./terms/length";
 
 const HALVES: Readonly<Record<Half, string>> = { left: "left half", right: "right half" };
 
@@ -16,6 +16,7 @@ function filled(template: string, values: Readonly<Record<string, Mm>>, unit: Le
   return template.replaceAll(/\{(\w+)(:round)?\}/g, (whole, name: string, round: string | undefined) => {
     const value = values[name];
     if (value === undefined) return whole;
+    if (name === "half" && unit === "in") return formatPart(Math.abs(value), unit);
     return round === undefined ? share(Math.abs(value), unit) : formatRound(Math.abs(value), unit);
   });
 }
@@ -29,13 +30,19 @@ function share(value: Mm, unit: LengthUnit): string {
 /** mm. From here on half a millimetre is neither here nor there. */
 const LARGE: Mm = 50;
 
+/** A title is never one of nothing. */
+const titled = (template: string, amount: Mm, unit: LengthUnit): string =>
+  share(Math.abs(amount), unit) === formatAmount(0, unit)
+    ? template.replaceAll("{amount}", formatAsked(Math.abs(amount), unit))
+    : filled(template, { amount }, unit);
+
 /** "Take 8 mm out across the back waist, on the left half". The positive way is said where there is but one. */
 export function fitTitle({ fit, amount, half }: FitAlteration, unit: LengthUnit): string {
   const { more, less = more } = FIT_WORDS[fit];
   const template = amount < 0 ? less : more;
   return half === undefined
-    ? filled(template, { amount }, unit)
-    : `${filled(ofOneHalf(template), { amount }, unit)}, on the ${halfWords(half)} only`;
+    ? titled(template, amount, unit)
+    : `${titled(ofOneHalf(template), amount, unit)}, on the ${halfWords(half)} only`;
 }
 
 /** What is said of both sides is not true of one: "all round", "each side", "the whole back", "in all". */
@@ -50,7 +57,7 @@ export function fitAmountLabel(fit: FitAlteration["fit"], half: Half | undefined
 
 /** What to do on one piece, move by move; none where it is not touched. */
 export function fitSteps(
-  { fit, amount }: FitAlteration,
+  { fit, amount, half }: FitAlteration,
   name: PieceName,
   trace: Pick<AlterationTrace, "before" | "after" | "surgery" | "values">,
   unit: LengthUnit,
@@ -60,5 +67,19 @@ export function fitSteps(
   return FIT_WORDS[fit]
     .steps({ piece, amount, trace })
     .filter((step) => step !== false)
-    .map((step) => filled(step, { ...trace.values, amount }, unit));
+    .map((step) => filled(withEdge(step, amount, half, name, unit), { ...trace.values, amount }, unit));
 }
+
+/**
+ * What the side seam moves by at this piece's edge: of an amount all round a quarter, of one half's a half. Front and back are
+ * told so that they add up to what the title says; where that does not part evenly the front has more.
+ */
+function withEdge(step: string, amount: Mm, half: Half | undefined, name: PieceName, unit: LengthUnit): string {
+  const [marked, least] = [markingStep(unit), partStep(unit)];
+  const told = Math.round(Math.abs(amount) / marked) * marked;
+  const both = Math.round((half === undefined ? told / 2 : told) / least);
+  const edge = isBackPiece(name) ? Math.floor(both / 2) : Math.ceil(both / 2);
+  return edge === 0 ? step : step.replaceAll("{quarter}", formatPart(edge * least, unit));
+}
+
+const isBackPiece = (name: PieceName): boolean => name === "back" || name === "backBand" || name === "backBasque";

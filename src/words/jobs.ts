@@ -5,18 +5,21 @@ import { isBasque } from "../core/pattern/pieceGroups";
 import { isTurnedOver } from "../core/cutting/turnedOver";
 import type { DartRef, LevelName, PieceName } from "../core/pattern/piece";
 import type { ChecklistStep, CutLine } from "../core/plan/plan";
-import type { DartPlaces } from "../core/plan/tissuePlaces";
+import type { DartPlaces, TissuePlace } from "../core/plan/tissuePlaces";
 import type { Mm } from "../core/units";
 import { mouthSeamWords } from "./alterations/dartRedraw";
 import { shareWords } from "./blend";
 import { pointWords } from "./checks";
-import { endWords, layWords, lengthMove, placeMove, placeWords } from "./places";
+import { AS_PRINTED, endWords, layWords, lengthMove, placeMove, placeWords } from "./places";
 import { endAtWords } from "./terms/darts";
 import { drawn, pair, small, type Context, type Said } from "./terms/jobText";
-import { markingStep } from "./terms/length";
+import { formatLength, markingStep } from "./terms/length";
 import { centreWords, dartWords, levelWords, listWords, pieceWords, seamWords } from "./terms/names";
 
-export function traceSaid({ size, cup, isTwice }: Extract<ChecklistStep, { kind: "trace" }>, context: Context): Said {
+export function traceSaid(
+  { size, cup, isTwice, own }: Extract<ChecklistStep, { kind: "trace" }>,
+  context: Context,
+): Said {
   const version = cup === null ? "" : `, cup version ${cup}`;
   const basque = isBasque(context.pieceName);
   const lines = basque
@@ -28,9 +31,24 @@ export function traceSaid({ size, cup, isTwice }: Extract<ChecklistStep, { kind:
         : "grain and bust line";
   const darts = context.piece !== undefined && context.piece.darts.length === 0 ? "" : "darts, ";
   return {
-    text: `Trace the ${size} line of the ${pieceWords(context.pieceName)}${version}, with ${darts}notches, ${lines}.${isTwice ? ` ${twiceWords(context.pieceName)}` : ""}`,
+    text: `Trace the ${size} line of the ${pieceWords(context.pieceName)}${version}, with ${darts}notches, ${lines}.${isTwice ? ` ${twiceWords(context.pieceName)}` : ""}${own === null ? "" : ` ${ownPointWords(own, context)}`}`,
     amount: size,
   };
+}
+
+type OwnMark = NonNullable<Extract<ChecklistStep, { kind: "trace" }>["own"]>;
+
+/** "Mark your own bust point 8.4 cm from the centre front and 29.5 cm straight from the side neck point." */
+function ownPointWords({ fromCentre, fromSideNeck, fromPrinted, isMoved }: OwnMark, context: Context): string {
+  const across = `${formatLength(fromCentre, context.unit)} from the ${centreWords(context.pieceName)}`;
+  const down = fromPrinted?.down ?? 0;
+  const where =
+    fromSideNeck !== null
+      ? `${across} and ${formatLength(fromSideNeck, context.unit)} straight from the side neck point`
+      : drawn(down, context)
+        ? `${across} and ${small(down, context)} ${down > 0 ? "lower" : "higher"} than the pattern’s`
+        : `${across}, level with the pattern’s`;
+  return `Mark your own bust point ${where}.${isMoved ? " Mark it anew there when the piece has been moved." : ""}`;
 }
 
 /** A piece that comes out different on the two halves: which tracing is turned over. */
@@ -89,7 +107,7 @@ export function blendSaid(line: CutLine, from: LevelName, taken: Mm, context: Co
       : from === "waist"
         ? "Draw the side seam from the waist mark through this one in one smooth curve, and on to the hem as far from the traced line as here."
         : from === "underBust"
-          ? "Draw the side seam from the under-bust end to this mark in one smooth curve."
+          ? "When its under-bust end is put too, draw the side seam between the two in one smooth curve."
           : `Draw the side seam from the traced line at the ${levelWords(from)} to this mark in one smooth curve, with no corner.`;
   return { text: `Level with the side of the traced ${level} line, mark the side seam ${words}. ${join}`, amount };
 }
@@ -100,16 +118,27 @@ function dartPosition(ref: DartRef, { inner, outer, apex }: DartPlaces, context:
   const [one, other] = [inner, outer].map((place) => placeWords(place, context));
   const mouth =
     one === other && inner.point === inner.from
-      ? `Its mouth: ${one === AS_PRINTED ? AS_PRINTED : `both ends ${one}`}.`
-      : `Its mouth: ${first} ${one}; ${second} ${other}.`;
-  return [mouth, `Its end: ${placeWords(apex, context)}.`];
+      ? one === AS_PRINTED
+        ? AS_PRINTED
+        : `both ends ${one}`
+      : `${first} ${one}; ${second} ${other}`;
+  return [
+    `Its mouth${fromPrinted([inner, outer], context)}: ${mouth}.`,
+    `Its end${fromPrinted([apex], context)}: ${placeWords(apex, context)}.`,
+  ];
 }
 
-/** What `placeWords` says of what did not move. */
-const AS_PRINTED = "where it is printed";
+/** ", from where it is printed", of places some of which lie away from their own printed ones. */
+const fromPrinted = (places: readonly TissuePlace[], context: Context): string =>
+  places.some((place) => place.point === place.from && placeWords(place, context) !== AS_PRINTED)
+    ? `, from ${AS_PRINTED}`
+    : "";
+
+/** Places are where all that was done so far leads, and never one more move on top of it. */
+const ALL_INCLUDED = "all the above included";
 
 export function dartSaid(
-  { dart: ref, figures, places, isByOwnPoint }: Extract<ChecklistStep, { kind: "dart" }>,
+  { dart: ref, figures, places, isByOwnPoint, isBySight, isMovedAlready }: Extract<ChecklistStep, { kind: "dart" }>,
   context: Context,
 ): Said {
   const [inner, outer] = pair(figures.legInner, figures.legOuter, context);
@@ -123,10 +152,12 @@ export function dartSaid(
   const end =
     figures.end === null
       ? ""
-      : `; it ends ${endAtWords(ref, figures.end, (amount) => small(amount, context), point)}` +
-        (figures.end.along < 0 ? ": a fault, see the first page" : "");
+      : isBySight
+        ? "; it ends short of the bust point that you marked on the toile"
+        : `; it ends ${endAtWords(ref, figures.end, (amount) => small(amount, context), point)}` +
+          (figures.end.along < 0 ? ": a fault, see the first page" : "");
   return {
-    text: `Draw the ${dartWords(ref.dart)}: mouth ${small(figures.intake, context)} wide, ${legs}${end}.`,
+    text: `${isMovedAlready ? "Check" : "Draw"} the ${dartWords(ref.dart)}, ${ALL_INCLUDED}: mouth ${small(figures.intake, context)} wide, ${legs}${end}.`,
     moves: places === null ? [] : dartPosition(ref, places, context),
     amount: small(figures.intake, context),
   };
@@ -142,7 +173,7 @@ export function placesSaid(
   const put =
     points.length === 0
       ? "Draw the lines between its points as they were traced, but for these:"
-      : "From where each is printed, square to the grain and along it, put these points; draw the lines between them as they were traced:";
+      : `Check its points, ${ALL_INCLUDED}: they lie so far from where each is printed, square to the grain and along it. Put those that do not, and draw the lines between them as they were traced:`;
   return { text: `${layWords(stayed, context)}. ${put}`, moves: [...points, ...lines] };
 }
 

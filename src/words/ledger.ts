@@ -5,7 +5,8 @@ import type { LevelName, PieceName } from "../core/pattern/piece";
 import type { PlannedAlteration } from "../core/plan/plan";
 import type { LengthUnit } from "../core/decisions/work";
 import { bustShortSentence, shareWords } from "./blend";
-import { formatAmount } from "./terms/length";
+import type { Mm } from "../core/units";
+import { formatAmount, formatAsked } from "./terms/length";
 import { centreWords } from "./terms/names";
 import { alterationTitle } from "./planned";
 
@@ -56,12 +57,12 @@ function alterationAmount(alteration: Alteration, unit: LengthUnit): string {
     case "dartEnd":
       return formatAmount(Math.hypot(alteration.shorten, alteration.across), unit);
     case "dartMouth":
-      return formatAmount(Math.abs(alteration.inner + alteration.outer), unit);
+      return movedOr(alteration.inner + alteration.outer, alteration.outer, unit);
     case "dartPlace":
       return formatAmount(Math.abs(alteration.by), unit);
     // Which way is said by the title.
     case "fit":
-      return formatAmount(Math.abs(alteration.amount), unit);
+      return formatAsked(Math.abs(alteration.amount), unit);
     case "dartLegs":
       return formatAmount(Math.abs(alteration.bow), unit);
     case "dartPivot":
@@ -72,6 +73,12 @@ function alterationAmount(alteration: Alteration, unit: LengthUnit): string {
     case "dartSeam":
       return "";
   }
+}
+
+/** What a mouth is wider or narrower by, or where that is nothing, what it is moved by. */
+function movedOr(by: Mm, moved: Mm, unit: LengthUnit): string {
+  const amount = formatAmount(Math.abs(by), unit);
+  return amount === formatAmount(0, unit) ? formatAmount(Math.abs(moved), unit) : amount;
 }
 
 /** Why it is there. */

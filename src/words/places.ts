@@ -83,10 +83,13 @@ function awayWords({ out, down }: TissuePlace, context: Context): string | null 
   return across.length + along.length === 0 ? null : [...across, ...along].join(" and ");
 }
 
+/** What is said of what did not move. */
+export const AS_PRINTED = "where it is printed";
+
 /** From where it is printed, or from a printed corner: "5 mm outwards and 20 mm down", "12 mm inwards from the printed underarm". */
 export function placeWords(place: TissuePlace, context: Context): string {
   const away = awayWords(place, context);
-  if (place.point === place.from) return away ?? "where it is printed";
+  if (place.point === place.from) return away ?? AS_PRINTED;
   const from = tissueWords(place.from, context.pieceName);
   return away === null ? `at the printed ${from}` : `${away} from the printed ${from}`;
 }

@@ -146,32 +146,9 @@ export const unansweredSentence = ({ compared, because }: Unanswered, unit: Leng
 export const notOnPiecesSentence = (measures: readonly PrintedLength[]): string =>
   `Not held against these pieces: ${listWords(measures.map((measure) => named(measure)))}.`;
 
-/** "Your bust point lies 21 mm lower and 18 mm nearer the centre than the pattern’s: …"; null where it was not measured. */
-function bustPointSentence({ bustPoint }: Advice, unit: LengthUnit): string | null {
-  if (bustPoint === null) return null;
-  const { out, down, fromCentre, fromSideNeck } = bustPoint;
-  const place = [
-    `${formatLength(fromCentre, unit)} from the centre`,
-    ...(fromSideNeck === null ? [] : [`${formatLength(fromSideNeck, unit)} straight from the side neck point`]),
-  ].join(", ");
-  const parts = [
-    ...(Math.abs(down) > READS_AS_NOTHING
-      ? [`${formatAmount(Math.abs(down), unit)} ${down > 0 ? "lower" : "higher"}`]
-      : []),
-    ...(Math.abs(out) > READS_AS_NOTHING
-      ? [`${formatAmount(Math.abs(out), unit)} ${out > 0 ? "further out" : "nearer the centre"}`]
-      : []),
-  ];
-  return parts.length === 0
-    ? `Your bust point lies on the pattern’s: ${place}.`
-    : `Your bust point lies ${parts.join(" and ")} than the pattern’s: ${place}.`;
-}
-
 /** What was measured and is not altered, each with its sum, for paper and for the command line. */
 export function notAltered(advice: Advice, unit: LengthUnit): readonly string[] {
-  const bust = bustPointSentence(advice, unit);
   return [
-    ...(bust === null ? [] : [bust]),
     ...advice.proposals.map(
       (proposal) => `Not taken: ${lowered(proposalTitle(proposal, unit))}. ${proposalSentence(proposal, unit)}`,
     ),

@@ -69,7 +69,18 @@ const WORKS: readonly (readonly [version: number, work: unknown])[] = [
   [4, { ...SAME, ...FRAMED, tapes: TAPES, pattern: STYLED }],
   [5, { ...SAME, tapes: TAPES, pattern: STYLED, picks: { baseSize: "14" } }],
   [6, { ...SAME, tapes: TAPES, pattern: STYLED, picks: { baseSize: "14" }, wearer: "An invented wearer", seen: SEEN }],
-  [7, { ...SAME, tapes: TAPES, pattern: STYLED, picks: { baseSize: "14" }, wearer: "An invented wearer", seen: SEEN }],
+  [
+    7,
+    {
+      ...SAME,
+      tapes: TAPES,
+      trusted: { bustGirth: 905 },
+      pattern: { ...STYLED, lengths: { height: { all: 1680 } } },
+      picks: { baseSize: "14" },
+      wearer: "An invented wearer",
+      seen: SEEN.map((one) => ({ ...one, sewn: [] })),
+    },
+  ],
 ];
 const NEWEST = WORKS.length;
 

@@ -3,6 +3,7 @@ import { planReport } from "../../src/cli/report";
 import { derivePlan } from "../../src/core/plan/derivePlan";
 import { checklistText } from "../../src/cli/text";
 import type { Plan } from "../../src/core/plan/plan";
+import { measuresOf, tapesOf } from "../../src/core/measures/tape";
 import type { Work } from "../../src/core/decisions/work";
 import { sampleWork } from "../support/sampleWork";
 
@@ -38,6 +39,13 @@ describe("planReport", () => {
     const text = checklistText(sampleWork, planOf(sampleWork));
     expect(text).toContain("HOW SURE\n--------\nSize 14, likely");
     expect(text.replaceAll("\n", " ")).toContain(report.sure?.next);
+  });
+
+  it("says on the sheet what was measured and is not altered, before the order of work", () => {
+    const short: Work = { ...sampleWork, tapes: tapesOf({ ...measuresOf(sampleWork.tapes), backWaistLength: 370 }) };
+    const text = checklistText(short, planOf(short));
+    expect(text).toMatch(/MEASURED, NOT ALTERED\n-{21}\n {2}- /);
+    expect(text.indexOf("MEASURED, NOT ALTERED")).toBeLessThan(text.indexOf("ORDER OF WORK"));
   });
 
   it("leaves the hip out where the pattern ends at the waist", () => {

@@ -7,7 +7,7 @@ import { STYLE_NAMES, type StyleName } from "../../src/core/decisions/pattern";
 import type { Work } from "../../src/core/decisions/work";
 import { COLUMNS } from "../../src/cli/layout";
 import { checklistText } from "../../src/cli/text";
-import { tapesOf } from "../../src/core/measures/tape";
+import { measuresOf, tapesOf } from "../../src/core/measures/tape";
 import { derivePlan } from "../../src/core/plan/derivePlan";
 import type { DartRef } from "../../src/core/pattern/piece";
 import type { ChecklistItem, Plan } from "../../src/core/plan/plan";
@@ -17,6 +17,7 @@ import { alterationTitle } from "../../src/words/planned";
 import * as fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { anyChainWork } from "../support/anyChainWork";
+import { planOf, testWork } from "../support/works";
 
 /** Plans of each style. */
 const RUNS = 15;
@@ -263,4 +264,13 @@ describe.each(STYLE_NAMES)("the text of any chain on the style %s", { timeout: P
     );
     expect(Math.min(made, left)).toBeGreaterThan(RUNS / 2);
   });
+});
+
+it("tells what was measured and is not altered, as the printed sheet does", () => {
+  const length = 300;
+  const work: Work = { ...testWork, tapes: tapesOf({ ...measuresOf(testWork.tapes), neckBaseGirth: length }) };
+  const sections = new Map(sectionsOf(checklistText(work, planOf(work))));
+  const said = (sections.get("MEASURED, NOT ALTERED") ?? []).join(" ").replaceAll(/\s+/g, " ");
+  expect(said).toContain("Your neck base 30.0 cm");
+  expect(said).toContain("Nothing here alters it: see to it at the fitting.");
 });

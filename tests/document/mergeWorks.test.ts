@@ -406,6 +406,20 @@ describe("the chart", () => {
     expect(sizesOf(work)).toHaveLength(10);
   });
 
+  it("takes what the pattern says of a size along with the line that the other side renamed", () => {
+    const said = run(sampleWork, { kind: "setPrintedLength", measure: "backWaistLength", size: "12", value: 410 });
+    const renamed = setSizes(edited("12", { label: "ZZ" }));
+    for (const [mine, theirs] of [
+      [said, renamed],
+      [renamed, said],
+    ] as const) {
+      const { work, collisions } = mergeWorks(sampleWork, mine, theirs);
+      expect(collisions).toEqual([]);
+      expect(sizesOf(work)[2]?.label).toBe("ZZ");
+      expect(work.pattern.lengths).toEqual({ backWaistLength: { bySize: { ZZ: 410 } } });
+    }
+  });
+
   it("names the figure that both changed, by the line's label as it was, and has theirs", () => {
     const mine = setSizes(edited("12", { label: "12a", waist: 705 }));
     const theirs = setSizes(edited("12", { waist: 695 }));

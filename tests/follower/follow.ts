@@ -154,9 +154,16 @@ function trace(name: PieceName, text: string, tissue: Tissue): OnTable {
 function doneOn(piece: OnTable, job: Job): boolean {
   if (/^(?:Level with the side of|At the (?:waist|hip) the side seam stays)/.test(job.text))
     return blend(piece, job.text);
-  const dart = /Draw the ((?:second |third )?\S+ dart): mouth/.exec(job.text)?.[1];
+  const dart = /(?:Draw|Check) the ((?:second |third )?\S+ dart), all the above included: mouth/.exec(job.text)?.[1];
   if (dart !== undefined) return drawDart(piece, dartNamed(dart), job.moves);
-  if (job.text.startsWith("Lay the piece on the tissue")) return putPoints(piece, job);
+  if (job.text.startsWith("Lay the piece on the tissue")) {
+    const isCounted = /Check its points, all the above included: they lie so far from where each is printed/.test(
+      job.text,
+    );
+    if (!isCounted && !/Draw the lines between its points/.test(job.text))
+      throw new SheetAtFault(`nothing says what places are counted from: ${job.text}`);
+    return putPoints(piece, job);
+  }
   if (/^(?:Fold the .+ dart closed|Draw the .+ smooth|Redraw the end of the )/.test(job.text)) return true;
   return false;
 }
@@ -214,14 +221,16 @@ function toldPlace(piece: OnTable, point: string, words: string): Place {
 }
 
 function drawDart(piece: OnTable, dart: string, moves: readonly string[]): true {
-  const mouth = moves
-    .find((move) => move.startsWith("Its mouth: "))
-    ?.slice("Its mouth: ".length)
-    .replace(/\.$/, "");
-  const end = moves
-    .find((move) => move.startsWith("Its end: "))
-    ?.slice("Its end: ".length)
-    .replace(/\.$/, "");
+  const [mouth, end] = ["mouth", "end"].map((part) => {
+    const said = moves
+      .map((move) => new RegExp(`^Its ${part}(, from where it is printed)?: (.+)\\.$`).exec(move))
+      .find((found) => found !== null);
+    // An amount that stands alone would be taken for one more move.
+    const [, counted, words = ""] = said ?? [];
+    const isAway = new RegExp(`${LENGTH} \\w+(?! (?:and|from))(?:;|$)`).test(words);
+    if (isAway && counted === undefined) throw new SheetAtFault(`nothing says what is counted from: ${said?.[0]}`);
+    return said?.[2];
+  });
   if (mouth === undefined || end === undefined) throw new SheetAtFault(`nothing says where the ${dart} lies`);
   const both = /^both ends (.+)$/.exec(mouth)?.[1] ?? (/end .*;/.test(mouth) ? undefined : mouth);
   const two = /^(?:upper|inner) end (.+); (?:lower|outer) end (.+)$/.exec(mouth);
@@ -274,10 +283,12 @@ function carried(along: readonly Place[], from: Place, to: Place): readonly Plac
 }
 
 /** A line drawn fuller or flatter between its ends until it measures what is told. */
-function toLength(along: readonly Place[], wanted: number): readonly Place[] {
-  const [a, b] = [along[0], along.at(-1)];
-  if (a === undefined || b === undefined) return along;
+function toLength(traced: readonly Place[], wanted: number): readonly Place[] {
+  const [a, b] = [traced[0], traced.at(-1)];
+  if (a === undefined || b === undefined) return traced;
   const chord = apart(a, b);
+  // A line ruled straight has no hollow to draw fuller: it is given one.
+  const along = lengthAlong(traced) - chord > STRAIGHT ? traced : bowed(a, b);
   const [ux, uy] = [(b.x - a.x) / chord, (b.y - a.y) / chord];
   const fuller = (by: number): readonly Place[] =>
     along.map(({ x, y }) => {
@@ -293,6 +304,19 @@ function toLength(along: readonly Place[], wanted: number): readonly Place[] {
   const done = fuller(least);
   // A line without any hollow of its own can be drawn no longer than straight but by a little bow: the ruler's own doubt.
   return Math.abs(lengthAlong(done) - wanted) < Math.abs(lengthAlong(along) - wanted) ? done : along;
+}
+
+/** mm. A line that much longer than its ends are apart is as good as ruled. */
+const STRAIGHT = 0.01;
+
+/** A line with a little even hollow between two places. */
+function bowed(a: Place, b: Place): readonly Place[] {
+  const [dx, dy] = [b.x - a.x, b.y - a.y];
+  return Array.from({ length: 25 }, (_, i) => {
+    const t = i / 24;
+    const bow = 0.1 * t * (1 - t);
+    return { x: a.x + t * dx - bow * dy, y: a.y + t * dy + bow * dx };
+  });
 }
 
 const lengthAlong = (along: readonly Place[]): number =>

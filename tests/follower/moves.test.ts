@@ -27,6 +27,7 @@ const STYLE_OF: Readonly<Partial<Record<string, StyleName>>> = {
   strapWidth: "midriff",
   strapPlace: "midriff",
   edgeGape: "midriff",
+  sideSeamUnderBust: "midriff",
 };
 
 /** The alteration alone, on a size that is traced as it is printed. */
@@ -46,7 +47,8 @@ function planWith(name: string, amount: number, unit: "cm" | "in") {
 }
 
 /** Jobs that are an alteration's own. */
-const isOwn = ({ text }: Job): boolean => !/^(?:Trace|Level|At the|Lay the|Fold the|Draw the|Redraw|Walk)/.test(text);
+const isOwn = ({ text }: Job): boolean =>
+  !/^(?:Trace|Level|At the|Lay the|Fold the|Draw the|Check the|Redraw|Walk)/.test(text);
 
 function amountsOf(name: string): readonly number[] {
   const fit = FIT_NAMES.find((one) => one === name);

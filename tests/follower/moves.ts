@@ -201,6 +201,16 @@ const KINDS: Readonly<Record<string, Kind>> = {
       for (const name of ["sideDartInner", "sideDartOuter"]) piece.places.delete(name);
     },
   },
+  sideSeamUnderBust: {
+    title: /^(?:Let|Take) the side seams (?:out|in) at the under-bust/,
+    follow: (piece, text, moves) => {
+      const isOut = text.startsWith("Let");
+      const by = isOut ? told(moves, "seam on by ", " beyond") : told(moves, "Mark ", " in from the side");
+      const side = piece.at("sideUnderBust");
+      const inward = alongFrom(piece.paper.lines, "underBust", "sideUnderBust", by);
+      piece.places.set("sideUnderBust", isOut ? { x: 2 * side.x - inward.x, y: 2 * side.y - inward.y } : inward);
+    },
+  },
   sideSeamWaist: {
     title: /^(?:Let|Take) the side seams (?:out|in) at the waist/,
     follow: (piece, text, moves) => {

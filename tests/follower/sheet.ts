@@ -45,7 +45,8 @@ function addTo(jobs: { text: string; moves: string[] }[], line: string): void {
   const begun = /^ {2}\[ \] (.*)$/.exec(line);
   // Moves are lettered in order: a word of one letter at the beginning of a line is none.
   const letter = String.fromCodePoint(FIRST_LETTER + (job?.moves.length ?? 0));
-  const move = new RegExp(`^ {6}${letter} (.*)$`).exec(line);
+  const isSaid = /[.:]$/.test(job?.moves.at(-1) ?? job?.text ?? "");
+  const move = isSaid ? new RegExp(`^ {6}${letter} (.*)$`).exec(line) : null;
   const isMore = /^ {6}/.test(line);
   if (begun !== null) jobs.push({ text: wordsOf(line.slice(6)), moves: [] });
   else if (job === undefined || !isMore) return;

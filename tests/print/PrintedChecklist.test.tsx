@@ -2,6 +2,7 @@ import { cleanup, render, screen, within } from "@testing-library/react";
 import { afterEach, describe, expect, it } from "vitest";
 import { derivePlan } from "../../src/core/plan/derivePlan";
 import type { Plan } from "../../src/core/plan/plan";
+import { measuresOf, tapesOf } from "../../src/core/measures/tape";
 import type { Work } from "../../src/core/decisions/work";
 import { cssString, pageRule } from "../../src/print/pageRule";
 import { PrintedChecklist } from "../../src/print/PrintedChecklist";
@@ -93,11 +94,15 @@ describe("PrintedChecklist", () => {
     expect(text.indexOf("How sure")).toBeLessThan(text.indexOf("Order of work"));
   });
 
-  it("says what was measured and is not altered, with its sum, before the order of work; and where her bust point lies", () => {
-    const { sheet } = show(printCases.sample);
+  it("says what was measured and is not altered, with its sum, before the order of work; her bust point where it is traced", () => {
+    const { sample } = printCases;
+    const { sheet } = show({ ...sample, tapes: tapesOf({ ...measuresOf(sample.tapes), backWaistLength: 370 }) });
     const section = sheet.querySelector(".pc-not-altered");
     expect(section?.querySelector("h4")?.textContent).toBe("Measured, not altered");
-    expect(textOf(section ?? sheet)).toMatch(/Your bust point lies .* straight from the side neck point\./);
+    expect(textOf(section ?? sheet)).not.toMatch(/Your bust point lies/);
+    expect(textOf(sheet)).toMatch(
+      /bust line and bust point\. Mark your own bust point .* from the centre front and .* straight from the side neck point\./,
+    );
     expect(textOf(sheet).indexOf("Measured, not altered")).toBeLessThan(textOf(sheet).indexOf("Order of work"));
   });
 

@@ -127,9 +127,18 @@ describe("checklist words", () => {
     );
     expect(words).toContain("Shorten the waist dart by 15 mm and move its end 5 mm towards the centre front");
     expect(words).toContain("its fullness held");
-    expect(words).toContain("2 mm off at the side seam on the waist seam and 3 mm out of the back waist dart.");
+    expect(words).toContain("2 mm off the side seam at the waist seam and 3 mm out of the back waist dart.");
     expect(words).toContain("not on the fold");
     expect(words).not.toContain("bust line");
+  });
+
+  it("has the side seam of a band drawn when both its ends are marked", () => {
+    const words = sentence(
+      { kind: "blend", cutLine: cutLine({ piece: "frontBand" }), from: "underBust", taken: 0 },
+      "frontBand",
+    );
+    expect(words).toContain("When its under-bust end is put too, draw the side seam between the two");
+    expect(words.match(/draw the side seam/gi)).toHaveLength(1);
   });
 
   it("tells once what comes of a narrower dart at the side seam, with what the size alone would ask for", () => {
@@ -200,12 +209,65 @@ describe("checklist words", () => {
         apex: { point: "waistDartApex", from: "waistDartApex", out: -3, down: 20 },
       },
       isByOwnPoint: true,
+      isBySight: false,
+      isMovedAlready: false,
       late: false,
     });
     expect(words).toContain("mouth 30 mm wide, inner leg 96 mm, outer leg 92 mm long");
     expect(words).toContain("5 mm past your own bust point");
-    expect(words).toContain("Its mouth: inner end 2 mm outwards; outer end where it is printed.");
-    expect(words).toContain("Its end: 3 mm inwards and 20 mm down.");
+    expect(words).toContain(
+      "Its mouth, from where it is printed: inner end 2 mm outwards; outer end where it is printed.",
+    );
+    expect(words).toContain("Its end, from where it is printed: 3 mm inwards and 20 mm down.");
+  });
+
+  it("tells a dart that was slid as a check of where it lies, counted from where it is printed", () => {
+    const slid: Work = {
+      ...sampleWork,
+      pattern: { ...sampleWork.pattern, style: "sideDart" },
+      alterations: [{ kind: "fit", id: "a", fit: "bustPointLevel", amount: 20 }],
+    };
+    const front = checklistByPiece(planOf(slid), "cm").find(({ piece }) => piece === "front");
+    const line = front?.lines.find(({ text }) => text.includes("the side dart, all the above included"));
+    expect(line?.text).toMatch(/^Check the side dart, all the above included: mouth /);
+    expect(line?.moves.find((move) => move.startsWith("Its end"))).toMatch(
+      /^Its end, from where it is printed: .*20 mm down/,
+    );
+    expect(line?.moves.find((move) => move.startsWith("Its mouth"))).toMatch(/^Its mouth, from where it is printed: /);
+  });
+
+  it("sums in one line what several redraws of a dart give back", () => {
+    const dart = { piece: "front", dart: "sideDart" } as const;
+    const twice: Work = {
+      ...sampleWork,
+      pattern: { ...sampleWork.pattern, style: "sideDart" },
+      alterations: [
+        { kind: "dartMouth", id: "a", dart, inner: -3, outer: -3, giveBack: { waistEnd: 1 } },
+        { kind: "dartMouth", id: "b", dart, inner: -2, outer: -2, giveBack: { waistEnd: 1 } },
+      ],
+    };
+    const lines = checklistByPiece(planOf(twice), "cm").flatMap((group) => group.lines);
+    const counted = lines.flatMap(({ moves }) => moves.filter((move) => move.startsWith("Counted in")));
+    // 6 mm and 4 mm narrower.
+    expect(counted).toEqual(["Counted in the points of this sheet already: 10 mm off the side seam at its waist end."]);
+  });
+
+  it("has her own bust point marked where its piece is traced, by the measures taken", () => {
+    const own = { fromCentre: 84, fromSideNeck: 295, fromPrinted: { out: -11, down: 21 }, isMoved: false };
+    const traced = (over: Partial<typeof own> | { fromSideNeck: null }, piece: ChecklistItem["piece"] = "front") =>
+      sentence({ kind: "trace", size: "14", cup: null, isTwice: false, own: { ...own, ...over } }, piece);
+    expect(traced({})).toContain(
+      "Mark your own bust point 8.4 cm from the centre front and 29.5 cm straight from the side neck point.",
+    );
+    expect(traced({})).not.toContain("anew");
+    expect(traced({ isMoved: true })).toContain("Mark it anew there");
+    // A cup has no side neck point.
+    expect(traced({ fromSideNeck: null }, "cup")).toContain(
+      "8.4 cm from the centre front and 21 mm lower than the pattern’s.",
+    );
+    const groups = checklistByPiece(planOf(sampleWork), "cm");
+    const marking = groups.filter(({ lines }) => lines.some(({ text }) => text.includes("Mark your own bust point")));
+    expect(marking.map(({ piece }) => piece)).toEqual(["front"]);
   });
 
   it("says which seam is eased, and that the others are equal", () => {

@@ -52,6 +52,22 @@ describe("what is asked for", () => {
     expect(alterationTitle(alteration, "cm")).toBe(title);
   });
 
+  it.each(["cm", "in"] as const)("names no move that reads as nothing in %s", (unit) => {
+    const dart = ref("front", "waistDart");
+    const own: readonly (readonly [string, Alteration])[] = [
+      ["^Shorten the waist dart by [^ ]+ (?:mm|in), its mouth held$", end({ shorten: 25.4, across: -0.3 })],
+      ["^Move the end of the waist dart [^ ]+ (?:mm|in) towards", end({ shorten: 0.4, across: 25.4 })],
+      ["^Leave the end of the waist dart where it is", end({ shorten: 0.2, across: 0.2 })],
+      ["^Move the mouth of", { kind: "dartMouth", id: "b", dart, inner: -5, outer: 5.2, giveBack: {} }],
+      ["^Leave the mouth of", { kind: "dartMouth", id: "b", dart, inner: -0.2, outer: 0.3, giveBack: {} }],
+      ["^Leave the whole waist dart", { kind: "dartPlace", id: "c", dart, by: 0.4, how: "redraw", giveBack: {} }],
+    ];
+    for (const [title, alteration] of own) {
+      expect(alterationTitle(alteration, unit)).toMatch(new RegExp(title));
+      expect(alterationTitle(alteration, unit)).not.toMatch(/\b0 (?:mm|in)/);
+    }
+  });
+
   it("in inches, to the sixteenth", () => {
     expect(alterationTitle(end({ shorten: 15.875 }), "in")).toBe("Shorten the waist dart by 5/8 in, its mouth held");
   });

@@ -5,10 +5,9 @@
  * waist far above a wide hem too.
  */
 import type { Closure } from "../decisions/pattern";
-import { distance } from "../geometry/point";
 import { roundLevels, type RoundLevel } from "../girth/roundLevels";
-import { seamLength } from "../girth/seamLength";
-import { pointOf, type LevelName, type PieceName } from "../pattern/piece";
+import { seamLength, seamLengthDownTo } from "../girth/seamLength";
+import type { LevelName, PieceName } from "../pattern/piece";
 import { isBasque } from "../pattern/pieceGroups";
 import { piecesOf, type PieceSet } from "../pattern/pieceSet";
 import { SOLVER_ACCURACY } from "../tolerance";
@@ -44,7 +43,7 @@ export const openingPasses: Check = ({ halves, closure, body }) => {
   const opensWhole = end >= full;
   if (opensWhole && closure.place === "centreBack") return [];
   const levels = opensWhole ? [] : roundLevels(halves, closure.place, end);
-  const hipLine = hipLineBelow(halves[0], closure);
+  const hipLine = hipLineBelow(halves, closure);
   const hips = body.hip === null ? null : body.hip + STEPPING_OVER_HIPS;
   const overhead = body.bust + OVERHEAD_OVER_BUST;
   const neck = neckOf(halves, closure);
@@ -155,11 +154,16 @@ const lengthBelowWaist = (halves: readonly [PieceSet, PieceSet], { place }: Clos
     0,
   );
 
-/** How far below the waist the garment's own hip line lies. */
-function hipLineBelow({ backBasque }: PieceSet, { place }: Closure): Mm {
-  if (backBasque === undefined) return 0;
-  const [waist, hip] = place === "side" ? (["sideWaist", "sideHip"] as const) : (["centreWaist", "centreHip"] as const);
-  return distance(pointOf(backBasque, waist), pointOf(backBasque, hip));
-}
+/** How far below the waist the garment's own hip line lies, along the seam that opens; on halves that differ the lower one. */
+const hipLineBelow = (halves: readonly [PieceSet, PieceSet], { place }: Closure): Mm =>
+  Math.max(
+    ...halves.map(({ backBasque }) =>
+      backBasque === undefined
+        ? 0
+        : place === "side"
+          ? seamLengthDownTo(backBasque, "side", "sideHip")
+          : seamLengthDownTo(backBasque, "centre", "centreHip"),
+    ),
+  );
 
 const sum = (values: readonly number[]): number => values.reduce((a, b) => a + b, 0);

@@ -23,6 +23,7 @@ export const FIT_NAMES = [
   "shoulderWidth",
   "armholeDepth",
   "sideSeamBust",
+  "sideSeamUnderBust",
   "sideSeamWaist",
   "sideSeamHip",
 ] as const;

@@ -70,6 +70,15 @@ export function answeredOf(work: DartsDecided, dart: DartRef, half: Half): SeenO
   return said === undefined || standingAnswer(said, work) === null ? null : said;
 }
 
+/**
+ * The redraws that the toile was sewn with, of which something is said on one half. An answer that stands is not sewn yet, also
+ * where it was given to the other half.
+ */
+export const sewnWith = (work: DartsDecided, dart: DartRef, half: Half): readonly DartRedraw[] =>
+  work.seen?.find((one) => isSeenOf(one, dart, half))?.sewn ??
+  answeredOf(work, dart, half)?.sewn ??
+  redrawsOf(work.alterations, dart);
+
 export const isSeenOf = (seen: SeenOfDart, dart: DartRef, half: Half): boolean =>
   isSameDart(seen, dart) && seen.half === half;
 

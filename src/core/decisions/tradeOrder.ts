@@ -31,6 +31,7 @@ const FIT_PHASES: Readonly<Record<FitName, Phase>> = {
   shoulderWidth: "edges",
   armholeDepth: "edges",
   sideSeamBust: "widths",
+  sideSeamUnderBust: "widths",
   sideSeamWaist: "widths",
   sideSeamHip: "widths",
 };

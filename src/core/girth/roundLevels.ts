@@ -159,14 +159,16 @@ function levelsIn(zone: Zone, other: Zone, opens: OpenSeam, end: Mm): readonly R
   ].toSorted((a, b) => a - b);
   return places.flatMap((side): RoundLevel[] => {
     let girth: Mm = 0;
-    let below: Mm = 0;
+    const belows: Mm[] = [];
     for (const half of both) {
       const [front, back] = [levelAt(half.front, side), levelAt(half.back, side)];
       if (front === null || back === null) return [];
       const { base, way } = half;
       girth += (2 / both.length) * (front.width + back.width);
-      below += (way * (opens === "side" ? base.side + side : base.centreBack + back.centre)) / both.length;
+      belows.push(way * (opens === "side" ? base.side + side : base.centreBack + back.centre));
     }
+    // A centre back is sewn of both halves; a side opens on one of them, and nobody says which: the lower one lets less through.
+    const below = opens === "side" ? Math.max(...belows) : sum(belows) / belows.length;
     return [{ girth, below, seam: null }];
   });
 }

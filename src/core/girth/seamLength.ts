@@ -1,6 +1,6 @@
 /** Sewn length of a seam on one piece: its edges, darts closed. */
 import { edgeLength } from "../geometry/edgeCurve";
-import type { Piece, SeamName } from "../pattern/piece";
+import { pointOf, type Piece, type PointName, type SeamName } from "../pattern/piece";
 import type { Mm } from "../units";
 import { curveOf } from "../pattern/ring";
 
@@ -11,4 +11,13 @@ export function seamLength(piece: Piece, seam: SeamName): Mm {
     if (edge.seam === seam && edge.mouthOf === null) sum += edgeLength(curveOf(piece, edge));
   }
   return sum;
+}
+
+/** The part of a seam down to a named point of it, from its upper end; mm, darts closed. */
+export function seamLengthDownTo(piece: Piece, seam: SeamName, point: PointName): Mm {
+  const { y } = pointOf(piece, point);
+  const isAbove = (name: PointName): boolean => pointOf(piece, name).y <= y;
+  return piece.edges
+    .filter((edge) => edge.seam === seam && edge.mouthOf === null && isAbove(edge.from) && isAbove(edge.to))
+    .reduce((sum, edge) => sum + edgeLength(curveOf(piece, edge)), 0);
 }

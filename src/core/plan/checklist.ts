@@ -6,6 +6,7 @@ import { seamPairsOf, type SeamPair } from "../pattern/sewnTogether";
 import { distance, type PiecePoint } from "../geometry/point";
 import { lineDistance } from "../geometry/segment";
 import { isRedraw, type Alteration, type DartRedraw, type FitAlteration } from "../decisions/alteration";
+import type { FitName } from "../decisions/fitNames";
 import type { AlterationTrace } from "../alterations/outcome/trace";
 import { rankOf } from "../decisions/tradeOrder";
 import type { DartRef, LevelName, Piece, PieceName, PointName } from "../pattern/piece";
@@ -37,6 +38,7 @@ export interface ChecklistInputs {
   readonly darts: readonly PlannedDart[];
   readonly alterations: readonly PlannedAlteration[];
   readonly truing: readonly TruingChange[];
+  readonly bustPiece: PieceName;
   readonly bustPoint: { readonly own: PiecePoint | null };
   /** Pieces that are not the same on both halves. */
   readonly twice: ReadonlySet<PieceName>;
@@ -66,10 +68,8 @@ function walkOf({ seam, first, second, ease }: SeamPair, pieces: PieceSet): Chec
 /** What a cup version of the pattern has printed of its own; all other pieces are the same in every cup. */
 const IN_CUP_VERSIONS: ReadonlySet<PieceName> = new Set(["front", "centreFront", "sideFront", "cup"]);
 
-function jobsOn(
-  piece: PieceName,
-  { printed, traced, pieces, sizing, cutLines, darts: all, alterations, truing, bustPoint, twice }: ChecklistInputs,
-): ChecklistItem[] {
+function jobsOn(piece: PieceName, inputs: ChecklistInputs): ChecklistItem[] {
+  const { printed, traced, pieces, sizing, cutLines, darts: all, alterations, truing, bustPoint, twice } = inputs;
   const jobs: ChecklistItem[] = [];
   const ownPoint = bustPoint.own !== null;
   // Gathers have no legs to draw and nothing to fold.
@@ -80,7 +80,7 @@ function jobsOn(
     const cup = IN_CUP_VERSIONS.has(piece) ? sizing.cup.label : null;
     jobs.push({
       piece,
-      step: { kind: "trace", size: sizing.baseSize.label, cup, isTwice: twice.has(piece) },
+      step: { kind: "trace", size: sizing.baseSize.label, cup, isTwice: twice.has(piece), own: ownMark(piece, inputs) },
       amount: 0,
     });
   }
@@ -140,7 +140,16 @@ function jobsOn(
     const places = tissue === undefined || made === undefined ? null : dartPlaces(tissue, made, dart.ref.dart);
     jobs.push({
       piece,
-      step: { kind: "dart", dart: dart.ref, figures: dart.drawn, places, isByOwnPoint: ownPoint, late },
+      step: {
+        kind: "dart",
+        dart: dart.ref,
+        figures: dart.drawn,
+        places,
+        isByOwnPoint: ownPoint,
+        isBySight: dart.bySight !== null,
+        isMovedAlready: isMovedAlready(dart.ref, alterations),
+        late,
+      },
       amount: dart.drawn.intake,
     });
   }
@@ -154,6 +163,19 @@ function jobsOn(
     jobs.push({ piece, step: { kind: "trueDart", dart: dart.ref, amount }, amount });
   }
   return jobs;
+}
+
+/** Her own bust point on the tissue, where the piece carries it and it was measured. */
+function ownMark(piece: PieceName, { bustPiece, bustPoint: { own }, printed, alterations }: ChecklistInputs) {
+  const tissue = printedOf(printed, piece);
+  if (own === null || piece !== bustPiece || tissue === undefined) return null;
+  const [sideNeck, its] = [tissue.points.sideNeck?.at, tissue.points.bustPoint?.at];
+  return {
+    fromCentre: own.x,
+    fromSideNeck: sideNeck === undefined ? null : distance(sideNeck, own),
+    fromPrinted: its === undefined ? null : { out: own.x - its.x, down: own.y - its.y },
+    isMoved: alterations.some((planned) => isDoneOn(planned, piece)),
+  };
 }
 
 /** How far the point on the armhole that a front is turned about lies from the underarm. */
@@ -252,6 +274,21 @@ function changesDart({ outcome }: PlannedAlteration, { piece, dart }: DartRef): 
     const [from, to] = [before.points[name]?.at, after.points[name]?.at];
     return from !== undefined && to !== undefined && distance(from, to) > HAND_AGREEMENT;
   });
+}
+
+/** Fits whose own moves leave a dart whole and drawn; others bend it, or leave its legs to be drawn. */
+const LEAVING_DRAWN: ReadonlySet<FitName> = new Set(["bustPointLevel", "lengthAboveBust", "sideSeamBust"]);
+
+/** Whether a dart was changed by such fits alone. */
+function isMovedAlready(dart: DartRef, alterations: readonly PlannedAlteration[]): boolean {
+  const changing = alterations.filter((planned) => changesDart(planned, dart));
+  return (
+    changing.length > 0 &&
+    changing.every(
+      ({ what }) =>
+        what.kind === "alteration" && what.alteration.kind === "fit" && LEAVING_DRAWN.has(what.alteration.fit),
+    )
+  );
 }
 
 /** The dart is other than printed, so its legs must be drawn anew. Legs that only reach on to a moved seam need not. */

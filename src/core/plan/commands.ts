@@ -30,6 +30,7 @@ import {
   compareSeen,
   isSeenOf,
   redrawsOf,
+  sewnWith,
   type DartAnswerKey,
   type SeenAtDart,
   type SeenOfDart,
@@ -315,25 +316,40 @@ const withFigure = (lengths: PrintedLengths, measure: PrintedLength, figure: Pri
 
 /** Figures of a size go by its label: along with a line that is renamed, and away with one that is taken out. */
 function lengthsOn(lengths: PrintedLengths, before: readonly SizeRow[], after: readonly SizeRow[]): PrintedLengths {
+  const known = new Set(before.map(({ label }) => label));
+  const kept = new Set(after.map(({ label }) => label));
+  return withLabels(relabelled(lengths, before, after), (label) =>
+    kept.has(label) || !known.has(label) ? label : null,
+  );
+}
+
+/** Figures of a size along with the one line that is renamed. */
+export function relabelled(
+  lengths: PrintedLengths,
+  before: readonly SizeRow[],
+  after: readonly SizeRow[],
+): PrintedLengths {
   const renamed = before.length === after.length ? before.filter((row, at) => row.label !== after[at]?.label) : [];
   const [row] = renamed.length === 1 ? renamed : [];
   const to = row === undefined ? undefined : after[before.indexOf(row)]?.label;
-  const labelNow = (label: string): string => (label === row?.label && to !== undefined ? to : label);
-  const known = new Set(before.map(({ label }) => label));
-  const kept = new Set(after.map(({ label }) => label));
-  return PRINTED_LENGTHS.reduce<PrintedLengths>((done, measure) => {
+  return to === undefined ? lengths : withLabels(lengths, (label) => (label === row?.label ? to : label));
+}
+
+/** Under other labels; null: gone. */
+const withLabels = (lengths: PrintedLengths, labelOf: (label: string) => string | null): PrintedLengths =>
+  PRINTED_LENGTHS.reduce<PrintedLengths>((done, measure) => {
     const figure = lengths[measure];
     if (figure?.bySize === undefined) return done;
     const bySize = Object.fromEntries(
-      Object.entries(figure.bySize)
-        .map(([label, value]) => [labelNow(label), value] as const)
-        .filter(([label]) => kept.has(label) || !known.has(label)),
+      Object.entries(figure.bySize).flatMap(([label, value]) => {
+        const now = labelOf(label);
+        return now === null ? [] : [[now, value] as const];
+      }),
     );
     if (isSame(bySize, figure.bySize)) return done;
     const others = without(figure, "bySize");
     return withFigure(done, measure, Object.keys(bySize).length === 0 ? others : { ...others, bySize });
   }, lengths);
-}
 
 /** The same place between the same two lines; none where they no longer lie side by side. */
 export function pickOn(
@@ -372,7 +388,7 @@ function withRedraws(work: Work, dart: DartRef, alterations: readonly DartRedraw
 
 function seenSet(work: Work, dart: DartRef, half: Half, said: SeenAtDart | null): Work {
   const before = work.seen ?? [];
-  const seen = withSeen(before, dart, half, said, redrawsOf(work.alterations, dart));
+  const seen = withSeen(before, dart, half, said, sewnWith(work, dart, half));
   if (seen === before) return work;
   return seen.length === 0 ? without(work, "seen") : withPart(work, "seen", seen);
 }

@@ -120,9 +120,26 @@ export interface ChecklistItem {
   readonly half?: Half;
 }
 
+/** Where the wearer's own bust point is marked on a traced piece. */
+interface OwnBustPoint {
+  readonly fromCentre: Mm;
+  /** Straight from the side neck point; null where the piece has none. */
+  readonly fromSideNeck: Mm | null;
+  /** From the bust point printed on it, positive away from the centre; null where it has none. */
+  readonly fromPrinted: { readonly out: Mm; readonly down: Mm } | null;
+  /** Work on the piece moves what was marked. */
+  readonly isMoved: boolean;
+}
+
 export type ChecklistStep =
-  /** `isTwice`: the piece is not the same on both halves of the body. */
-  | { readonly kind: "trace"; readonly size: string; readonly cup: string | null; readonly isTwice: boolean }
+  /** `isTwice`: the piece is not the same on both halves of the body; `own`: on the piece that carries it. */
+  | {
+      readonly kind: "trace";
+      readonly size: string;
+      readonly cup: string | null;
+      readonly isTwice: boolean;
+      readonly own: OwnBustPoint | null;
+    }
   /** `hinge`: how far the point that a front is turned about lies from the underarm, straight; 0 where there is none to find. */
   | { readonly kind: "bust"; readonly spread: Mm; readonly whole: Mm; readonly drop: Mm; readonly hinge: Mm }
   /** `taken`: what darts have given to the side seam there, so that it is marked once; mm taken off. */
@@ -137,6 +154,10 @@ export type ChecklistStep =
       readonly places: DartPlaces | null;
       /** Its stop is told from the wearer's own bust point, not from the pattern's. */
       readonly isByOwnPoint: boolean;
+      /** It stands as she saw it on the toile: the mark made there goes before any bust point. */
+      readonly isBySight: boolean;
+      /** The steps before have moved it and drawn it: what is told of it is a check. */
+      readonly isMovedAlready: boolean;
       readonly late: boolean;
     }
   /** Where points lie that no longer lie where they are printed, lines to draw to a length; `stayed`: points that do, to lay it by. */

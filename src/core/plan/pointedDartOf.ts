@@ -1,7 +1,7 @@
 /** The pointed dart, asked of a whole work: the pieces and figures that its answers start from, and how the plan takes them. */
 import type { CheckResult } from "../checks/check";
 import { isRedraw, type Alteration, type DartRedraw, type Half } from "../decisions/alteration";
-import { isSeenOf, redrawsOf, type DartAnswerKey } from "../decisions/seenAtDart";
+import { redrawsOf, sewnWith, type DartAnswerKey } from "../decisions/seenAtDart";
 import {
   answerPointedDart,
   answersForCup,
@@ -31,10 +31,6 @@ interface Question {
 /** Whether an alteration redraws this very dart: what the answers take the place of. */
 const redraws = (alteration: Alteration, ref: DartRef): boolean =>
   isRedraw(alteration) && isSameDart(alteration.dart, ref);
-
-/** This dart's redraws that the toile was sewn with: those from when what is seen was first said, or of the ledger as it is. */
-const sewnWith = (work: Work, ref: DartRef, half: Half): readonly DartRedraw[] =>
-  work.seen?.find((one) => isSeenOf(one, ref, half))?.sewn ?? redrawsOf(work.alterations, ref);
 
 /** The pieces with every alteration but this dart's own redraws, and what is wanted of the dart. */
 function questionOf(

@@ -22,6 +22,7 @@ export type ProposedFit = Extract<
   | "shoulderWidth"
   | "backWidth"
   | "chestWidth"
+  | "sideSeamUnderBust"
 >;
 
 /** What is altered: by a fit alteration, or by redrawing the ends of the bust darts further out or in. */
@@ -144,12 +145,19 @@ function lengthsAsked(by: ComparedBy, { hasStraps, hasBand }: GarmentKind): read
 const width = (altered: Altered, one: Compared | undefined, why: Reason, share = 1): readonly Asked[] =>
   one === undefined || one.agrees ? [] : [asked(altered, one.off * share, why, [one])];
 
-function widthsAsked({ bustPointWidth, acrossFront, acrossBack, shoulderLength }: ComparedBy): readonly Asked[] {
+function widthsAsked({
+  bustPointWidth,
+  acrossFront,
+  acrossBack,
+  shoulderLength,
+  underBustGirth,
+}: ComparedBy): readonly Asked[] {
   return [
     // Half of the width lies on each half of the body.
     ...width({ kind: "dartsOut" }, bustPointWidth, "bustWidth", 0.5),
     ...width(fit("chestWidth"), acrossFront, "width"),
     ...width(fit("backWidth"), acrossBack, "width"),
+    ...width(fit("sideSeamUnderBust"), underBustGirth, "width"),
     ...width(fit("shoulderWidth"), shoulderLength, "width"),
   ];
 }

@@ -8,20 +8,20 @@ import type { Alteration, DartEndAlteration, FitAlteration } from "../decisions/
 import type { PrintedLength } from "../decisions/pattern";
 import { placeInOrder } from "../decisions/tradeOrder";
 import type { Work } from "../decisions/work";
-import { distance } from "../geometry/point";
 import { liesAlongBust } from "../pattern/dartNames";
 import { setOf, type PieceSet } from "../pattern/pieceSet";
 import { bodyOf } from "../measures/tape";
-import type { Command } from "../plan/commands";
+import { applyCommand, type Command } from "../plan/commands";
 import { endOf, putOrRemove, snapStep, USUAL_HOLD } from "../plan/dartEdit";
 import { amountCommand, appliesTo, useOn, usesOf } from "../plan/fitEdit";
 import type { Plan } from "../plan/plan";
+import { planOf } from "../plan/planOf";
 import { remember } from "../remember";
 import { LEAST_GAIN, READ_BACK, STANDS_BY } from "../tolerance";
 import type { Mm } from "../units";
 import { askedFor, type Altered, type Asked, type ComparedBy, type ProposedFit, type Reason } from "./askedFor";
 import { bustDartsOf, compareMeasures, type Compared, type Comparison } from "./compare";
-import { bustPieceIn, garmentLength } from "./garmentLengths";
+import { garmentLength } from "./garmentLengths";
 
 export interface Proposal {
   readonly altered: Altered;
@@ -69,9 +69,6 @@ interface HerBustPoint {
   /** Further out and lower than the pattern's, after any bust adjustment. */
   readonly out: Mm;
   readonly down: Mm;
-  readonly fromCentre: Mm;
-  /** Straight from the side neck point; null where the piece has none. */
-  readonly fromSideNeck: Mm | null;
 }
 
 interface Inputs {
@@ -86,7 +83,7 @@ export const proposalsOf = (work: Work, plan: Plan): Advice => derived({ plan, w
 
 function derive({ plan, work }: Inputs): Advice {
   const comparison = compareMeasures(work, plan);
-  const found = [...firstAsked(comparison, plan), ...standingAsked(comparison, work, plan)].map((asked) =>
+  const found = [...firstAsked(comparison, work, plan), ...standingAsked(comparison, work, plan)].map((asked) =>
     asked.altered.kind === "fit" ? proposedFit(asked, asked.altered.fit, work, plan) : proposedDarts(asked, work, plan),
   );
   const proposals = found.filter((one) => "commands" in one);
@@ -108,15 +105,8 @@ function derive({ plan, work }: Inputs): Advice {
   };
 }
 
-function herBustPoint({ bustPoint: { own, printed }, blended }: Plan): HerBustPoint | null {
-  if (own === null) return null;
-  const sideNeck = bustPieceIn(setOf(blended))?.points.sideNeck?.at;
-  return {
-    out: own.x - printed.x,
-    down: own.y - printed.y,
-    fromCentre: own.x,
-    fromSideNeck: sideNeck === undefined ? null : distance(sideNeck, own),
-  };
+function herBustPoint({ bustPoint: { own, printed } }: Plan): HerBustPoint | null {
+  return own === null ? null : { out: own.x - printed.x, down: own.y - printed.y };
 }
 
 const byMeasure = (compared: readonly Compared[]): ComparedBy =>
@@ -127,8 +117,21 @@ const kindOf = ({ left }: Plan) => {
   return { hasStraps: strap !== undefined, hasBand: frontBand !== undefined };
 };
 
-const firstAsked = ({ compared }: Comparison, plan: Plan): readonly Asked[] =>
-  askedFor(byMeasure(compared), kindOf(plan));
+const askedOf = (compared: readonly Compared[], work: Work, plan: Plan): readonly Asked[] =>
+  askedFor(byMeasure(compared), kindOf(plan)).map((asked) => lessOfOpposite(asked, work));
+
+const firstAsked = ({ compared }: Comparison, work: Work, plan: Plan): readonly Asked[] =>
+  askedOf(compared, work, plan);
+
+/** A back is round or hollow: of the two, one that stands is made less before the other is asked for. */
+const OPPOSITES: Readonly<Partial<Record<ProposedFit, ProposedFit>>> = { roundBack: "swayBack", swayBack: "roundBack" };
+
+function lessOfOpposite(asked: Asked, work: Work): Asked {
+  const opposite = asked.altered.kind === "fit" ? OPPOSITES[asked.altered.fit] : undefined;
+  return opposite === undefined || standingFit(opposite, work) <= 0
+    ? asked
+    : { ...asked, altered: { kind: "fit", fit: opposite }, by: 0 - asked.by };
+}
 
 const DEPTHS: ReadonlySet<string> = new Set<ProposedFit>(["lengthAboveBust", "bustPointLevel", "strapLength"]);
 
@@ -139,17 +142,19 @@ const isDepth = ({ measure }: Compared): boolean => measure === "sideNeckToBustP
  * stands on asks for another one, which comes first.
  */
 function standingAsked(comparison: Comparison, work: Work, plan: Plan): readonly Asked[] {
-  const first = firstAsked(comparison, plan);
+  const first = firstAsked(comparison, work, plan);
   const { compared } = comparison;
   const narrowed = (isNarrowed: (one: Compared) => boolean): readonly Compared[] =>
     compared.map((one) =>
       isNarrowed(one) ? { ...one, doubt: STANDS_BY, agrees: Math.abs(one.off) <= STANDS_BY } : one,
     );
   // How much of a length is length, and how much of it belongs above the bust, are two questions.
-  const byDepth = askedFor(byMeasure(narrowed(isDepth)), kindOf(plan)).filter(({ altered }) => isOfDepth(altered));
-  const byRest = askedFor(byMeasure(narrowed((one) => !isDepth(one))), kindOf(plan)).filter(
-    ({ altered }) => !isOfDepth(altered),
-  );
+  const byDepth = askedOf(narrowed(isDepth), work, plan).filter(({ altered }) => isOfDepth(altered));
+  const byRest = askedOf(
+    narrowed((one) => !isDepth(one)),
+    work,
+    plan,
+  ).filter(({ altered }) => !isOfDepth(altered));
   return [...byDepth, ...byRest]
     .filter(({ altered }) => standing(altered, work, plan) !== 0)
     .map((asked) => ({
@@ -161,14 +166,14 @@ function standingAsked(comparison: Comparison, work: Work, plan: Plan): readonly
 
 const isOfDepth = (altered: Altered): boolean => altered.kind === "fit" && DEPTHS.has(altered.fit);
 
+const standingFit = (fit: ProposedFit, work: Work): Mm => useOn(usesOf(work, fit), fit, "both").amount;
+
 /** The amount that stands already: of a fit on both halves; of the darts how far out her redraws brought their ends. */
 function standing(altered: Altered, work: Work, plan: Plan): Mm {
-  if (altered.kind === "fit") return useOn(usesOf(work, altered.fit), altered.fit, "both").amount;
+  if (altered.kind === "fit") return standingFit(altered.fit, work);
   const { upright } = bustDartsOf(setOf(plan.left.pieces));
   return upright === null ? 0 : 0 - endOf(work, upright, USUAL_HOLD).across;
 }
-
-const ALTERS_NOTHING: ReadonlySet<PrintedLength> = new Set(["neckBaseGirth", "underBustGirth"]);
 
 /** null: another measure that goes with it explains it. */
 function whyUnanswered(
@@ -178,7 +183,7 @@ function whyUnanswered(
   hasStraps: boolean,
 ): Unanswered["because"] | null {
   if (measure === "height") return bodyOf(tapes).backWaistLength === undefined ? "measureBack" : null;
-  if (ALTERS_NOTHING.has(measure)) return "noAlteration";
+  if (measure === "neckBaseGirth") return "noAlteration";
   if (measure === "sideNeckToBustPoint" && hasStraps && off < 0) return "straps";
   return refused.find(({ asked }) => asked.from.some((one) => one.measure === measure))?.because ?? null;
 }
@@ -195,10 +200,16 @@ function proposedFit(asked: Asked, fit: ProposedFit, work: Work, plan: Plan): Pr
   const by = asked.by / gainOf(asked, fit, plan);
   const { least, most } = fitOf(fit).range;
   const step = snapStep(work.unit);
-  const wanted = snapped(use.amount + by, step);
+  const from = madeOf(use, plan);
+  const changed = snapped(from + by, step);
+  // Beyond nothing of it the opposite is asked for, once it is gone.
+  const wanted = OPPOSITES[fit] !== undefined && from > 0 ? Math.max(0, changed) : changed;
   const within = Math.min(inwards(most, step), Math.max(inwards(least, step), wanted));
-  const amount = use.amount + possible(within - use.amount, { ...use, id: "proposed" }, plan, step);
-  if (Math.abs(amount - use.amount) < STANDS_BY - READ_BACK) return { asked, because: "noRoom" };
+  // Less of what stands can always be made.
+  const isLess = within * from >= 0 && Math.abs(within) <= Math.abs(from);
+  const tried = isLess ? within : from + possible(within - from, { ...use, id: "proposed" }, plan, step);
+  const amount = madeInWork(tried, use, work, step);
+  if (Math.abs(amount - from) < STANDS_BY - READ_BACK) return { asked, because: "noRoom" };
   return {
     altered: asked.altered,
     why: asked.why,
@@ -209,6 +220,10 @@ function proposedFit(asked: Asked, fit: ProposedFit, work: Work, plan: Plan): Pr
     commands: [amountCommand(use, amount)],
   };
 }
+
+/** One that stands and is refused has changed nothing. */
+const madeOf = ({ id, amount }: FitAlteration, { ledger }: Plan): Mm =>
+  ledger.some((planned) => planned.id === id && !planned.outcome.ok) ? 0 : amount;
 
 const snapped = (amount: Mm, step: Mm): Mm => Math.round(Math.round(amount / step) * step * 1e4) / 1e4;
 
@@ -238,6 +253,22 @@ function possible(by: Mm, alteration: FitAlteration, plan: Plan, step: Mm): Mm {
   if (failure.code !== "alteration/too-much" || Math.sign(failure.most) !== Math.sign(by)) return 0;
   const less = inwards(failure.most, step);
   return Math.abs(less) < Math.abs(by) && trial(less).ok ? less : 0;
+}
+
+/** As much of an amount as is made in its place among the others: there the pieces are not yet what they become. */
+function madeInWork(amount: Mm, use: FitAlteration, work: Work, step: Mm): Mm {
+  const mostOf = (tried: Mm): Mm | null => {
+    if (tried === 0) return null;
+    const plan = planOf(applyCommand(work, amountCommand(use, tried)));
+    const line = plan.ok ? plan.value.ledger.find(({ id, outcome }) => id === use.id && !outcome.ok) : undefined;
+    if (line === undefined || line.outcome.ok) return null;
+    const { failure } = line.outcome;
+    return failure.code === "alteration/too-much" && Math.sign(failure.most) === Math.sign(tried) ? failure.most : 0;
+  };
+  const most = mostOf(amount);
+  if (most === null) return amount;
+  const less = inwards(most, step);
+  return Math.abs(less) < Math.abs(amount) && mostOf(less) === null ? less : 0;
 }
 
 const made = (pieces: PieceSet, alteration: Alteration, { bustPoint }: Plan) =>

@@ -34,13 +34,14 @@ export function acrossWords(dart: DartRef, across: Mm): string {
 export function redrawTitle(alteration: DartRedraw, unit: LengthUnit): string {
   const dart = dartWords(alteration.dart.dart);
   const amount = (value: Mm): string => formatAmount(Math.abs(value), unit);
+  const isSaid = (value: Mm): boolean => amount(value) !== amount(0);
   switch (alteration.kind) {
     case "dartEnd": {
       const moves: string[] = [];
-      if (alteration.shorten !== 0) {
+      if (isSaid(alteration.shorten)) {
         moves.push(`${alteration.shorten > 0 ? "shorten" : "lengthen"} the ${dart} by ${amount(alteration.shorten)}`);
       }
-      if (alteration.across !== 0) {
+      if (isSaid(alteration.across)) {
         const what = moves.length > 0 ? "its end" : `the end of the ${dart}`;
         moves.push(`move ${what} ${amount(alteration.across)} ${acrossWords(alteration.dart, alteration.across)}`);
       }
@@ -50,11 +51,16 @@ export function redrawTitle(alteration: DartRedraw, unit: LengthUnit): string {
     }
     case "dartMouth": {
       const by = alteration.inner + alteration.outer;
-      if (by === 0) return capital(`move the mouth of the ${dart} by ${amount(alteration.outer)}`);
+      if (!isSaid(by)) {
+        return isSaid(alteration.outer)
+          ? `Move the mouth of the ${dart} by ${amount(alteration.outer)}`
+          : `Leave the mouth of the ${dart} where it is`;
+      }
       return `${by > 0 ? "Widen" : "Narrow"} the ${dart} by ${amount(by)}`;
     }
     case "dartPlace": {
       const way = alteration.how === "offCentreSeam" ? `, taken off the ${centreWords(alteration.dart.piece)}` : "";
+      if (!isSaid(alteration.by)) return `Leave the whole ${dart} where it is`;
       return `Move the whole ${dart} ${amount(alteration.by)} ${acrossWords(alteration.dart, alteration.by)}${way}`;
     }
   }
@@ -62,34 +68,46 @@ export function redrawTitle(alteration: DartRedraw, unit: LengthUnit): string {
 
 type Given = AlterationTrace["given"][number];
 
-/** What a dart set free and where it goes, or what it takes and where that is let out: the places told have it in them. */
+/** What a dart set free and where it goes, or what it takes and where that is let out: "30 mm off the side seam at its waist end". */
 function givenWords(given: Given, seam: string, context: Context): string {
   const amount = small(given.amount, context);
   const takes = given.amount > 0;
-  const way = takes ? "off" : "on";
+  const way = takes ? "off" : "on to";
   switch (given.place) {
     case "centreSeam":
-      return `${amount} ${way} at the ${centreWords(given.piece)} on the ${seam}`;
+      return `${amount} ${way} the ${centreWords(given.piece)} at the ${seam}`;
     case "sideSeam":
-      return `${amount} ${way} at the side seam on the ${seam}`;
+      return `${amount} ${way} the side seam at the ${seam}`;
     case "otherDart":
       return `${amount} ${takes ? "into" : "out of"} the ${dartRefWords({ piece: given.piece, dart: "waistDart" })}`;
     case "underarm":
-      return `${amount} ${way} at the underarm end of the side seam`;
+      return `${amount} ${way} the side seam at its underarm end`;
     case "waistEnd":
-      return `${amount} ${way} at the waist end of the side seam`;
+      return `${amount} ${way} the side seam at its waist end`;
     case "armholeEnd":
     case "neckEnd":
     case "centreEnd":
-      return `${amount} ${way} along the ${seam}, at the ${placeWords(given.place, given.piece)}`;
+      return `${amount} ${way} the ${seam} at the ${placeWords(given.place, given.piece)}`;
   }
 }
 
+/** What several redraws of one dart give at one place, summed. */
+function summed(all: readonly Given[]): readonly Given[] {
+  const sums: Given[] = [];
+  for (const given of all) {
+    const at = sums.findIndex(({ place, piece }) => place === given.place && piece === given.piece);
+    const before = sums[at];
+    if (before === undefined) sums.push(given);
+    else sums[at] = { ...before, amount: before.amount + given.amount };
+  }
+  return sums;
+}
+
 function givenMoves(all: readonly Given[], seam: string, context: Context): readonly string[] {
-  const given = all.filter((one) => drawn(one.amount, context));
+  const given = summed(all).filter((one) => drawn(one.amount, context));
   if (given.length === 0) return [];
   const words = listWords(given.map((one) => givenWords(one, seam, context)));
-  return [`In the places of this sheet already, so that the ${seam} fits: ${words}.`];
+  return [`Counted in the points of this sheet already: ${words}.`];
 }
 
 function noteMove(note: AlterationNote, context: Context): string | null {
@@ -111,29 +129,46 @@ function noteMove(note: AlterationNote, context: Context): string | null {
   }
 }
 
-function redrawAmount(alteration: DartRedraw, context: Context): string {
+function redrawAmount(alteration: DartRedraw, context: Context): string | null {
+  const said = (value: Mm): string | null => (drawn(value, context) ? small(value, context) : null);
   switch (alteration.kind) {
     case "dartEnd": {
       const parts: string[] = [];
       if (drawn(alteration.shorten, context)) parts.push(small(alteration.shorten, context));
       if (drawn(alteration.across, context)) parts.push(`${small(alteration.across, context)} across`);
-      return parts.length === 0 ? small(0, context) : parts.join(" + ");
+      return parts.length === 0 ? null : parts.join(" + ");
     }
     case "dartMouth":
-      return small(alteration.inner + alteration.outer, context);
+      return said(alteration.inner + alteration.outer) ?? said(alteration.outer);
     case "dartPlace":
-      return small(alteration.by, context);
+      return said(alteration.by);
   }
 }
 
+/** A redraw as it was made. */
+export interface RedrawMade {
+  readonly alteration: DartRedraw;
+  readonly trace: AlterationTrace;
+}
+
 /** What is asked for and what goes with it; where the dart then lies is told where it is drawn. */
-export function redrawSaid({ given, notes }: AlterationTrace, alteration: DartRedraw, context: Context): Said {
+export function redrawSaid(made: RedrawMade, context: Context): Said {
+  return { ...redrawsSaid([made], context), amount: redrawAmount(made.alteration, context) };
+}
+
+/** All that is asked for of one dart, in order, and once what goes with it. */
+export function redrawsSaid(all: readonly RedrawMade[], context: Context): Required<Pick<Said, "text" | "moves">> {
+  const seams = [...new Set(all.map(({ alteration }) => mouthSeamWords(alteration.dart)))];
+  const given = seams.flatMap((seam) =>
+    givenMoves(
+      all.flatMap(({ alteration, trace }) => (mouthSeamWords(alteration.dart) === seam ? trace.given : [])),
+      seam,
+      context,
+    ),
+  );
+  const notes = all.flatMap(({ trace }) => trace.notes.flatMap((note) => noteMove(note, context) ?? []));
   return {
-    text: `${redrawTitle(alteration, context.unit)}.`,
-    moves: [
-      ...givenMoves(given, mouthSeamWords(alteration.dart), context),
-      ...notes.flatMap((note) => noteMove(note, context) ?? []),
-    ],
-    amount: redrawAmount(alteration, context),
+    text: [...new Set(all.map(({ alteration }) => `${redrawTitle(alteration, context.unit)}.`))].join(" "),
+    moves: [...given, ...new Set(notes)],
   };
 }

@@ -18,6 +18,7 @@ import { shoulderSlope } from "./shoulderSlope";
 import { shoulderWidth } from "./shoulderWidth";
 import { sideSeamBust } from "./sideSeamBust";
 import { sideSeamHip } from "./sideSeamHip";
+import { sideSeamUnderBust } from "./sideSeamUnderBust";
 import { sideSeamWaist } from "./sideSeamWaist";
 import { strapLength } from "./strapLength";
 import { strapPlace } from "./strapPlace";
@@ -51,6 +52,7 @@ export const FIT_WORDS: Readonly<Record<FitName, FitWords>> = {
   shoulderWidth,
   armholeDepth,
   sideSeamBust,
+  sideSeamUnderBust,
   sideSeamWaist,
   sideSeamHip,
 };

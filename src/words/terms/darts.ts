@@ -164,9 +164,12 @@ export const deepNote = ({ ref, drawn }: PlannedDart): string | null =>
     ? null
     : `The ${dartRefWords(ref)} is ${formatAngle(drawn.angle)} wide, deep for a single dart (common practice, no source): sew a trial first, and think of sharing it between two.`;
 
-/** For paper: said only of a dart that ends out of the usual; what fails a check is said there. */
-export function stopNote({ ref, drawn, usualStop, endJudged }: PlannedDart, unit: LengthUnit): string | null {
-  if (drawn.end === null || usualStop === null || endJudged === null) return null;
+/**
+ * For paper: said only of a dart that ends out of the usual; what fails a check is said there. What she saw on the toile needs
+ * no trial.
+ */
+export function stopNote({ ref, drawn, usualStop, endJudged, bySight }: PlannedDart, unit: LengthUnit): string | null {
+  if (bySight !== null || drawn.end === null || usualStop === null || endJudged === null) return null;
   if (endsAsUsual(endJudged) || endFails(endJudged)) return null;
   const where = endAtWords(ref, drawn.end, (amount) => formatAmount(amount, unit));
   return (

@@ -36,6 +36,21 @@ export function formatAmount(mm: Mm, unit: TypedUnit): string {
 export const differenceTold = (a: Mm, b: Mm, unit: TypedUnit): Mm =>
   (Math.round(a / markingStep(unit)) - Math.round(b / markingStep(unit))) * markingStep(unit);
 
+const PART_DENOMINATOR = 32;
+
+/** What parts of an amount are told to, so that they add up: half of what is marked. */
+export const partStep = (unit: TypedUnit): Mm => (unit === "in" ? MM_PER_INCH / PART_DENOMINATOR : 1 / 2);
+
+/** A part of an amount, to half a millimetre or 1/32 in: "3/32 in", "2.5 mm". */
+export const formatPart = (mm: Mm, unit: TypedUnit): string =>
+  unit === "in" ? inches(mm, PART_DENOMINATOR, "in") : `${Math.round(mm / partStep(unit)) * partStep(unit)} mm`;
+
+/** An amount that is asked for: never said as nothing. */
+export function formatAsked(mm: Mm, unit: TypedUnit): string {
+  const amount = formatAmount(mm, unit);
+  return amount === formatAmount(0, unit) ? formatFine(mm, unit) : amount;
+}
+
 /** A difference too small to be marked, where it still counts: "0.06 mm", "0.002 in". */
 export function formatFine(mm: Mm, unit: TypedUnit): string {
   const fine = Number(unit === "in" ? (mm / MM_PER_INCH).toFixed(3) : mm.toFixed(2));
@@ -82,7 +97,7 @@ export function formatLengthEntry(mm: Mm, unit: TypedUnit): string {
 }
 
 /** The parts of a length in inches, for fractions set by hand; centimetres come whole and decimal in `text`. */
-export function inchParts(mm: Mm, denominator: 8 | 16 = LENGTH_DENOMINATOR): LengthParts {
+export function inchParts(mm: Mm, denominator: 8 | 16 | 32 = LENGTH_DENOMINATOR): LengthParts {
   const steps = Math.round((Math.abs(mm) / MM_PER_INCH) * denominator);
   const whole = Math.floor(steps / denominator);
   const [numerator, reduced] = reduce(steps - whole * denominator, denominator);
@@ -94,7 +109,7 @@ export function inchParts(mm: Mm, denominator: 8 | 16 = LENGTH_DENOMINATOR): Len
   };
 }
 
-function inches(mm: Mm, denominator: 8 | 16, unit: string): string {
+function inches(mm: Mm, denominator: 8 | 16 | 32, unit: string): string {
   const { sign, whole, fraction } = inchParts(mm, denominator);
   const part = fraction === null ? "" : fractionText(fraction.numerator, fraction.denominator);
   const number = part === "" ? String(whole) : whole === 0 ? part : `${whole} ${part}`;

@@ -263,6 +263,63 @@ describe("closed forms, centre back", () => {
   });
 });
 
+describe("cups on a band", () => {
+  /** A half band 100 deep, straight up from the waist, joined to what lies above along its upper edge. */
+  const band = (name: PieceName, width: number): Piece => ({
+    name,
+    points: {
+      underBustCentre: named(0, -100, "underBust"),
+      sideUnderBust: named(width, -100, "underBust"),
+      sideWaist: named(width, 0, "waist"),
+      centreWaist: named(0, 0, "waist"),
+    },
+    edges: [
+      straight("underBustCentre", "sideUnderBust", "underBust"),
+      straight("sideUnderBust", "sideWaist", "side"),
+      straight("sideWaist", "centreWaist", "waist"),
+      straight("centreWaist", "underBustCentre", "centre"),
+    ],
+    darts: [],
+    levelLines: [],
+    centreOnFold: false,
+  });
+  const skirt: Profile = [
+    [0, 180],
+    [200, 330],
+    [600, 630],
+  ];
+  const cupped = (above: Profile, width = 180): PieceSet =>
+    setOf([
+      bodice("cup", above),
+      bodice("back", above),
+      band("frontBand", width),
+      band("backBand", width),
+      basque("frontBasque", skirt),
+      basque("backBasque", skirt),
+    ]);
+
+  it("count the way over the band: a narrow place 50 above it lies 150 above the waist", () => {
+    const narrow = cupped([
+      [-200, 180],
+      [-50, 100],
+      [0, 180],
+    ]);
+    // 4 × 100 round, and twice 80 + 100 + 50 down to the end; the waist lets 720 + 160 through.
+    const result = only(results(narrow, 80));
+    expect(result.measured).toBeCloseTo(400 + 2 * 230, 6);
+    expect(result.tightest?.belowWaist).toBeCloseTo(-150, 6);
+  });
+
+  it("count the seam at the under-bust where it lies: 100 above the waist", () => {
+    const tight = cupped(even(180), 110);
+    // The seam 4 × 110 and twice 80 + 100; the band just above the waist is as narrow and lets no more through than this.
+    const result = only(results(tight, 80));
+    expect(result.measured).toBeCloseTo(440 + 2 * 80, 6);
+    const open = only(results(cupped(even(180)), 80));
+    expect(open.measured).toBeCloseTo(720 + 2 * 80, 6);
+  });
+});
+
 describe("either way in", () => {
   const steep = garment(even(180), [
     [0, 180],

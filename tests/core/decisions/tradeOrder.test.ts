@@ -26,7 +26,7 @@ const BY_HAND: readonly (readonly [Phase, readonly FitName[]])[] = [
   ],
   ["bust", ["bustPointLevel"]],
   ["darts", []],
-  ["widths", ["chestWidth", "backWidth", "sideSeamBust", "sideSeamWaist", "sideSeamHip"]],
+  ["widths", ["chestWidth", "backWidth", "sideSeamBust", "sideSeamUnderBust", "sideSeamWaist", "sideSeamHip"]],
   [
     "edges",
     [

@@ -1,4 +1,6 @@
 /** A dart that comes out pointed is asked of the half that is looked at. */
+import { checklistByPiece } from "../../../src/words/checklist";
+import { planDoubts } from "../../../src/words/doubts";
 import { describe, expect, it } from "vitest";
 import type { Work } from "../../../src/core/decisions/work";
 import { answeredOf, type SeenAtDart } from "../../../src/core/decisions/seenAtDart";
@@ -96,9 +98,31 @@ describe("what she saw of a cup's dart, once an answer is taken", () => {
     expect(applyCommand(taken, otherAfter.take)).toEqual(applyCommand(midriff, invariant(other, "other").take));
   });
 
+  it("said of the other half too, is answered from the toile as well, not from the first half's answer", () => {
+    const right = (work: Work): OfferedAnswers => {
+      const done = answerFor(work, CUP_DART, "right", said);
+      if (!done.ok) throw new Error(done.failure.code);
+      return done.value;
+    };
+    const both = right(taken);
+    const alone = right(midriff);
+    expect(both.answers.map(({ key, alterations }) => [key, alterations])).toEqual(
+      alone.answers.map(({ key, alterations }) => [key, alterations]),
+    );
+    // Darts are redrawn on both halves: the same answer given once more moves nothing.
+    const again = applyCommand(taken, invariant(both.answers[0], "answer").take);
+    expect(again.alterations).toEqual(taken.alterations);
+    expect(again.seen?.map(({ sewn }) => sewn)).toEqual([[], []]);
+  });
+
   it("is not called too flat for it, and says by how much less than the cup asks", () => {
     const [dart] = dartsOf(taken);
     expect(dart).toMatchObject({ verdict: "asWanted", bySight: "pointed" });
+    const lines = checklistByPiece(planOf(taken), "cm").flatMap((group) => group.lines);
+    const drawnDart = lines.find(({ text }) => text.includes("the under-bust dart, all the above included"));
+    expect(drawnDart?.text).toContain("; it ends short of the bust point that you marked on the toile.");
+    expect(drawnDart?.text).not.toContain("your own bust point");
+    expect(planDoubts(planOf(taken), "cm").notes.join(" ")).not.toContain("on a trial");
     expect((dart?.wanted?.fullness ?? NaN) - (dart?.drawn.fullness ?? NaN)).toBeGreaterThan(2);
     // Moved by hand it is held against the cup again.
     const end = invariant(

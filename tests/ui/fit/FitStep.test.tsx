@@ -48,7 +48,7 @@ describe("Fit", () => {
 
   it("names what this style has no place for, and does not offer it", async () => {
     await renderWork(<FitStep />, testWork);
-    expect(screen.getByText("5 not on this style").closest("details")?.textContent).toContain(
+    expect(screen.getByText("6 not on this style").closest("details")?.textContent).toContain(
       "Depth of the midriff band",
     );
     expect(screen.queryByRole("button", { name: /^Depth of the midriff band/ })).toBeNull();

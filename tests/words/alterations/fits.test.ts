@@ -158,6 +158,8 @@ describe("which way", () => {
     ["shoulderWidth", "sideDart", "back", "straight on by", "in from the armhole"],
     ["armholeDepth", "midriff", "cup", "down the side seam", "upwards"],
     ["sideSeamBust", "midriff", "cup", "out from the side seam", "in from the side seam"],
+    ["sideSeamUnderBust", "midriff", "cup", "beyond the side seam", "in from the side seam"],
+    ["sideSeamUnderBust", "midriff", "backBand", "beyond the side seam", "in from the side seam"],
     ["sideSeamWaist", "sideDart", "frontBasque", "beyond the side seam", "in from the side seam"],
     ["sideSeamHip", "sideDart", "backBasque", "beyond the side seam", "in from the side seam"],
   ] as const)("%s on %s, %s: %j for more, %j for less", (fit, style, piece, more, less) => {

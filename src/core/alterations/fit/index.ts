@@ -8,6 +8,7 @@ import { forwardShoulder } from "./forwardShoulder";
 import { shoulderWidth } from "./shoulderWidth";
 import { armholeDepth } from "./armholeDepth";
 import { sideSeamBust } from "./sideSeamBust";
+import { sideSeamUnderBust } from "./sideSeamUnderBust";
 import { sideSeamWaist } from "./sideSeamWaist";
 import { sideSeamHip } from "./sideSeamHip";
 import { lengthAboveBust } from "./lengthAboveBust";
@@ -51,6 +52,7 @@ const FITS = {
   shoulderWidth,
   armholeDepth,
   sideSeamBust,
+  sideSeamUnderBust,
   sideSeamWaist,
   sideSeamHip,
 } as const satisfies Readonly<Record<FitName, FitDefinition>>;

@@ -386,6 +386,57 @@ describe("the side seams", () => {
     },
   );
 
+  it("at the under-bust: a quarter at each of the four edges, bust and waist as they were, the sides of a pair longer alike", () => {
+    fc.assert(
+      fc.property(anyGarmentOf("midriff"), anyAmount(-60, 40), (body, asked) => {
+        const pieces = garment(body);
+        const { amount, done } = alteredBy(pieces, "sideSeamUnderBust", asked);
+        const { pieces: set, girths, values } = done;
+        const longer = (name: PieceName, seam: SeamName): number =>
+          seamByBezierJs(pieceIn(set, name), seam) - seamByBezierJs(pieceIn(pieces, name), seam);
+        for (const name of ["cup", "frontBand", "back", "backBand"] as const)
+          expect(longer(name, "underBust")).toBeCloseTo(amount / 4, 3);
+        expect(longer("cup", "side")).toBeCloseTo(longer("back", "side"), 3);
+        expect(longer("frontBand", "side")).toBeCloseTo(longer("backBand", "side"), 3);
+        for (const level of ["bust", "waist", "hip"] as const)
+          expect(halves(set, level, [...BODICE, ...BASQUE])).toBe(halves(pieces, level, [...BODICE, ...BASQUE]));
+        // Nothing else moves: one corner of each piece, and how it stands in its seams stays.
+        for (const name of changedPieces(pieces, set)) {
+          const [before, after] = [pieceIn(pieces, name), pieceIn(set, name)];
+          expect({ ...after.points, sideUnderBust: null }).toEqual({ ...before.points, sideUnderBust: null });
+          expect(cornerAt(after, "sideUnderBust")).toBeCloseTo(cornerAt(before, "sideUnderBust"), 6);
+        }
+        expect(changedPieces(pieces, set).toSorted()).toEqual(["back", "backBand", "cup", "frontBand"]);
+        expect(girths).toBeUndefined();
+        expect(values).toEqual({ quarter: Math.abs(amount) / 4 });
+      }),
+      { numRuns: 30 },
+    );
+  });
+
+  it("at the under-bust lean by no more than 25 degrees from straight, and what is refused names just that", () => {
+    const pieces = garment({ style: "midriff" });
+    const context = { bustPoint: bustPointOf(pieces) };
+    const refused = fitOf("sideSeamUnderBust").apply(pieces, -158, context);
+    expect(refused).toMatchObject({ ok: false, failure: { code: "alteration/too-much" } });
+    const most = refused.ok || !("most" in refused.failure) ? Number.NaN : refused.failure.most;
+    const { pieces: set } = altered(pieces, "sideSeamUnderBust", most);
+    const leans = (["cup", "frontBand", "back", "backBand"] as const).flatMap((name) => {
+      const piece = pieceIn(set, name);
+      const edge = invariant(
+        piece.edges.find(
+          ({ seam, from, to }) => seam === "side" && (from === "sideUnderBust" || to === "sideUnderBust"),
+        ),
+        "side",
+      );
+      const { c1, c2 } = invariant(edge.curve, "curve");
+      const [a, b] = [pointOf(piece, edge.from), pointOf(piece, edge.to)];
+      return [towards(a, c1), towards(c2, b)].map((way) => Math.abs(wrapped(way - towards(a, b))));
+    });
+    expect((Math.max(...leans) * 180) / Math.PI).toBeGreaterThan(24.9);
+    expect((Math.max(...leans) * 180) / Math.PI).toBeLessThanOrEqual(25);
+  });
+
   it("at the waist keeps every side seam as long as it was", () => {
     fc.assert(
       fc.property(anyGarmentOf(...STYLE_NAMES), anyAmount(-40, 40), (body, amount) => {

@@ -36,6 +36,7 @@ const STYLES: Readonly<Partial<Record<FitName, readonly StyleName[]>>> = {
   shoulderWidth: withShoulders,
   armholeDepth: STYLE_NAMES,
   sideSeamBust: STYLE_NAMES,
+  sideSeamUnderBust: ["midriff"],
   sideSeamWaist: STYLE_NAMES,
   sideSeamHip: STYLE_NAMES,
 };
@@ -122,6 +123,7 @@ function ofAmount(pieces: PieceSet, fit: FitName, amount: number): Applied | nul
 const BOTH_WAYS: readonly FitName[] = [
   "shoulderWidth",
   "armholeDepth",
+  "sideSeamUnderBust",
   "sideSeamWaist",
   "sideSeamHip",
   "forwardShoulder",

@@ -3,6 +3,7 @@ import type { FitName } from "../../../../src/core/decisions/fitNames";
 import type { Half } from "../../../../src/core/decisions/alteration";
 import { describe, expect, it } from "vitest";
 import type { Piece } from "../../../../src/core/pattern/piece";
+import { seamByBezierJs } from "../../../support/independent";
 import { planOf, withAlterations } from "../../../support/works";
 
 /** mm. */
@@ -37,6 +38,21 @@ describe("pinned on one half", () => {
       expect(Math.abs(across(both.left.pieces, point, names) - before - 6 / halves)).toBeLessThan(AGREE);
     },
   );
+
+  it("sideSeamUnderBust lets one half's band grow by the whole amount", () => {
+    const banded = (half?: Half) => {
+      const alterations = [{ kind: "fit" as const, id: "a", fit: "sideSeamUnderBust" as const, amount: 8 }];
+      const work = withAlterations(...alterations.map((one) => (half === undefined ? one : { ...one, half })));
+      return planOf({ ...work, pattern: { ...work.pattern, style: "midriff" } });
+    };
+    const around = (pieces: readonly Piece[]): number =>
+      pieces
+        .filter(({ name }) => name === "frontBand" || name === "backBand")
+        .reduce((sum, piece) => sum + seamByBezierJs(piece, "underBust"), 0);
+    const [one, both] = [banded("left"), banded()];
+    expect(around(one.left.pieces) - around(one.right.pieces)).toBeCloseTo(8, 2);
+    expect(around(both.left.pieces) - around(one.right.pieces)).toBeCloseTo(4, 2);
+  });
 
   it("tells the most that works as that half's own", () => {
     const plan = asked("sideSeamWaist", 50, "left");
