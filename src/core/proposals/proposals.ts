@@ -5,6 +5,7 @@
 import { applyAlteration } from "../alterations/applyAlteration";
 import { fitOf } from "../alterations/fit/index";
 import type { Alteration, DartEndAlteration, FitAlteration } from "../decisions/alteration";
+import { FIT_NAMES } from "../decisions/fitNames";
 import type { PrintedLength } from "../decisions/pattern";
 import { placeInOrder } from "../decisions/tradeOrder";
 import type { Work } from "../decisions/work";
@@ -12,26 +13,39 @@ import { distance } from "../geometry/point";
 import { liesAlongBust } from "../pattern/dartNames";
 import { setOf, type PieceSet } from "../pattern/pieceSet";
 import { bodyOf } from "../measures/tape";
-import type { Command } from "../plan/commands";
+import { applyCommand, type Command } from "../plan/commands";
 import { endOf, putOrRemove, snapStep, USUAL_HOLD } from "../plan/dartEdit";
 import { amountCommand, appliesTo, useOn, usesOf } from "../plan/fitEdit";
 import type { Plan } from "../plan/plan";
+import { planOf } from "../plan/planOf";
 import { remember } from "../remember";
 import { LEAST_GAIN, READ_BACK, STANDS_BY } from "../tolerance";
 import type { Mm } from "../units";
-import { askedFor, type Altered, type Asked, type ComparedBy, type ProposedFit, type Reason } from "./askedFor";
+import {
+  askedFor,
+  type Altered,
+  type Asked,
+  type ComparedBy,
+  type Part,
+  type ProposedFit,
+  type Reason,
+} from "./askedFor";
 import { bustDartsOf, compareMeasures, type Compared, type Comparison } from "./compare";
 import { bustPieceIn, garmentLength } from "./garmentLengths";
 
 export interface Proposal {
   readonly altered: Altered;
-  readonly why: Reason;
+  /** `noLonger`: it stands, and nothing of it is asked for. */
+  readonly why: Reason | "noLonger";
   /** The alteration's amount as it stands (0: there is none), and as it would be. */
   readonly stands: Mm;
   readonly amount: Mm;
   /** What the measures ask for beyond what can be made; 0: nothing. */
   readonly missing: Mm;
+  /** Held against the garment without what stands of it. */
   readonly from: readonly Compared[];
+  /** What the amount is the sum of, before it is rounded and made. */
+  readonly parts: readonly Part[];
   /** What takes it, as one step. */
   readonly commands: readonly Command[];
 }
@@ -86,12 +100,22 @@ export const proposalsOf = (work: Work, plan: Plan): Advice => derived({ plan, w
 
 function derive({ plan, work }: Inputs): Advice {
   const comparison = compareMeasures(work, plan);
-  const found = [...firstAsked(comparison, plan), ...standingAsked(comparison, work, plan)].map((asked) =>
-    asked.altered.kind === "fit" ? proposedFit(asked, asked.altered.fit, work, plan) : proposedDarts(asked, work, plan),
+  const changes = changesAsked(comparison, work, plan);
+  const hasStanding = standingFits(work, plan).length > 0;
+  const first = firstAsked(comparison, plan).filter(({ altered }) =>
+    altered.kind === "fit" ? !hasStanding : standing(altered, work, plan) === 0,
   );
+  const found = [
+    ...changes,
+    ...first.map((asked) =>
+      asked.altered.kind === "fit"
+        ? proposedFit(asked, asked.altered.fit, work, plan)
+        : proposedDarts(asked, work, plan),
+    ),
+  ];
   const proposals = found.filter((one) => "commands" in one);
   const refused = found.filter((one) => "because" in one);
-  const isAsked = (one: Compared): boolean => proposals.some(({ from }) => from.includes(one));
+  const isAsked = ({ measure }: Compared): boolean => proposals.some(({ from }) => measuresOf(from).includes(measure));
   const unanswered = comparison.compared.flatMap((compared): readonly Unanswered[] => {
     if (compared.agrees || isAsked(compared)) return [];
     const why = whyUnanswered(compared, refused, work, kindOf(plan).hasStraps);
@@ -130,36 +154,120 @@ const kindOf = ({ left }: Plan) => {
 const firstAsked = ({ compared }: Comparison, plan: Plan): readonly Asked[] =>
   askedFor(byMeasure(compared), kindOf(plan));
 
-const DEPTHS: ReadonlySet<string> = new Set<ProposedFit>(["lengthAboveBust", "bustPointLevel", "strapLength"]);
+/** The measures that decide on an alteration: where none of them was taken, nothing can be said of it. */
+const DECIDED_BY: Readonly<Record<ProposedFit, readonly PrintedLength[]>> = {
+  lengthAboveBust: ["backWaistLength", "frontWaistLength"],
+  lengthBelowBust: ["backWaistLength", "frontWaistLength"],
+  bandDepth: ["backWaistLength", "frontWaistLength"],
+  roundBack: ["backWaistLength"],
+  swayBack: ["backWaistLength"],
+  waistDropFront: ["frontWaistLength"],
+  bustPointLevel: ["sideNeckToBustPoint"],
+  strapLength: ["sideNeckToBustPoint"],
+  shoulderWidth: ["shoulderLength"],
+  backWidth: ["acrossBack"],
+  chestWidth: ["acrossFront"],
+};
 
-const isDepth = ({ measure }: Compared): boolean => measure === "sideNeckToBustPoint";
+const PROPOSED_FITS: readonly ProposedFit[] = FIT_NAMES.filter((name): name is ProposedFit =>
+  Object.hasOwn(DECIDED_BY, name),
+);
+
+const measuresOf = (from: readonly Compared[]): readonly PrintedLength[] => from.map(({ measure }) => measure);
+
+const standingFits = (work: Work, plan: Plan): readonly ProposedFit[] =>
+  PROPOSED_FITS.filter((name) => standing({ kind: "fit", fit: name }, work, plan) !== 0);
 
 /**
- * An alteration that stands is held to the measures more narrowly: whether they still ask for just that much. Not while what it
- * stands on asks for another one, which comes first.
+ * What her measures ask for instead of what stands: decided by the plan as it were without any of it, so that it is no matter
+ * what was taken before. Nothing where all that decides on it agrees to a hair as it stands.
  */
-function standingAsked(comparison: Comparison, work: Work, plan: Plan): readonly Asked[] {
-  const first = firstAsked(comparison, plan);
-  const { compared } = comparison;
-  const narrowed = (isNarrowed: (one: Compared) => boolean): readonly Compared[] =>
-    compared.map((one) =>
-      isNarrowed(one) ? { ...one, doubt: STANDS_BY, agrees: Math.abs(one.off) <= STANDS_BY } : one,
-    );
-  // How much of a length is length, and how much of it belongs above the bust, are two questions.
-  const byDepth = askedFor(byMeasure(narrowed(isDepth)), kindOf(plan)).filter(({ altered }) => isOfDepth(altered));
-  const byRest = askedFor(byMeasure(narrowed((one) => !isDepth(one))), kindOf(plan)).filter(
-    ({ altered }) => !isOfDepth(altered),
-  );
-  return [...byDepth, ...byRest]
-    .filter(({ altered }) => standing(altered, work, plan) !== 0)
-    .map((asked) => ({
-      ...asked,
-      from: asked.from.flatMap(({ measure }) => compared.find((one) => one.measure === measure) ?? []),
-    }))
-    .filter(({ from }) => !first.some((other) => other.from.some((one) => from.includes(one))));
+function changesAsked(comparison: Comparison, work: Work, plan: Plan): readonly (Proposal | Refused)[] {
+  const stand = standingFits(work, plan);
+  return [
+    ...(stand.length === 0 ? [] : fitsChanged(stand, comparison, work, plan)),
+    ...dartsChanged(comparison, work, plan),
+  ];
 }
 
-const isOfDepth = (altered: Altered): boolean => altered.kind === "fit" && DEPTHS.has(altered.fit);
+function fitsChanged(
+  stand: readonly ProposedFit[],
+  comparison: Comparison,
+  work: Work,
+  plan: Plan,
+): readonly (Proposal | Refused)[] {
+  const { compared } = comparison;
+  const fresh = stand.reduce(
+    (done, name) => applyCommand(done, amountCommand(useOn(usesOf(done, name), name, "both"), 0)),
+    work,
+  );
+  const made = planOf(fresh);
+  if (!made.ok) return [];
+  const before = compareMeasures(fresh, made.value);
+  const asked = firstAsked(before, made.value);
+  // Of what does not stand, only what is asked for with and without the others: one answer never calls for the next.
+  const others = firstAsked(comparison, plan).flatMap(({ altered: also }) =>
+    also.kind === "fit" &&
+    !stand.includes(also.fit) &&
+    asked.some(({ altered }) => altered.kind === "fit" && altered.fit === also.fit)
+      ? [also.fit]
+      : [],
+  );
+  return [...stand, ...others].flatMap((name): readonly (Proposal | Refused)[] => {
+    const decide = compared.filter(({ measure }) => DECIDED_BY[name].includes(measure));
+    if (decide.every(({ off }) => Math.abs(off) <= STANDS_BY)) return [];
+    const use = useOn(usesOf(work, name), name, "both");
+    const now = asked.find(({ altered }) => altered.kind === "fit" && altered.fit === name);
+    const found = now === undefined ? null : proposedFit(now, name, fresh, made.value);
+    if (found !== null && "because" in found) return [found];
+    const amount = found?.amount ?? 0;
+    if (Math.abs(amount - use.amount) < STANDS_BY - READ_BACK) {
+      return now !== undefined && found !== null && Math.abs(found.missing) >= STANDS_BY
+        ? [{ asked: now, because: "noRoom" }]
+        : [];
+    }
+    const step = snapStep(work.unit);
+    const by = amount === 0 ? 0 - use.amount : possible(amount - use.amount, { ...use, id: "proposed" }, plan, step);
+    if (by === 0) return now === undefined ? [] : [{ asked: now, because: "noRoom" }];
+    const from = before.compared.filter(({ measure }) => DECIDED_BY[name].includes(measure));
+    return [
+      {
+        altered: { kind: "fit", fit: name },
+        why: found?.why ?? "noLonger",
+        stands: use.amount,
+        amount: use.amount + by,
+        missing: (found?.missing ?? 0) + (amount - use.amount - by),
+        from: found?.from ?? from,
+        parts: found?.parts ?? [],
+        commands: [amountCommand(use, use.amount + by)],
+      },
+    ];
+  });
+}
+
+/** Of the ends of the bust darts: what lies between hers and the garment without her redraws, all of it or none. */
+function dartsChanged({ compared }: Comparison, work: Work, plan: Plan): readonly (Proposal | Refused)[] {
+  const altered: Altered = { kind: "dartsOut" };
+  const width = compared.find(({ measure }) => measure === "bustPointWidth");
+  const stands = standing(altered, work, plan);
+  if (width === undefined || stands === 0 || Math.abs(width.off) <= STANDS_BY) return [];
+  // Half of the width lies on each half of the body.
+  const moved = 2 * stands;
+  const before: Compared = {
+    ...width,
+    changed: { ...width.changed, own: width.changed.own - moved },
+    garment: width.garment - moved,
+    off: width.off + moved,
+    agrees: Math.abs(width.off + moved) <= width.doubt,
+  };
+  const [asked] = askedFor({ bustPointWidth: before }, kindOf(plan));
+  // Redraws that bring the ends nearer to where hers are serve her bust point as they stand.
+  if (asked === undefined && Math.abs(width.off) <= Math.abs(before.off)) return [];
+  const by = (asked?.by ?? 0) - stands;
+  if (Math.abs(by) < STANDS_BY) return [];
+  const nothing: AskedNoLonger = { altered, by, why: "noLonger", from: [before], parts: [], answers: null };
+  return [proposedDarts({ ...(asked ?? nothing), by }, work, plan)];
+}
 
 /** The amount that stands already: of a fit on both halves; of the darts how far out her redraws brought their ends. */
 function standing(altered: Altered, work: Work, plan: Plan): Mm {
@@ -183,9 +291,11 @@ function whyUnanswered(
   return refused.find(({ asked }) => asked.from.some((one) => one.measure === measure))?.because ?? null;
 }
 
+type AskedNoLonger = Omit<Asked, "why"> & { readonly why: "noLonger" };
+
 /** What cannot be made at all. */
 interface Refused {
-  readonly asked: Asked;
+  readonly asked: Pick<Asked, "from">;
   readonly because: "notOnPieces" | "noRoom";
 }
 
@@ -206,6 +316,7 @@ function proposedFit(asked: Asked, fit: ProposedFit, work: Work, plan: Plan): Pr
     amount,
     missing: wanted - amount,
     from: asked.from,
+    parts: asked.parts,
     commands: [amountCommand(use, amount)],
   };
 }
@@ -244,7 +355,7 @@ const made = (pieces: PieceSet, alteration: Alteration, { bustPoint }: Plan) =>
   applyAlteration(pieces, alteration, { bustPoint: bustPoint.own ?? bustPoint.printed });
 
 /** The ends of the bust darts brought further out, or in: of an upright one across its axis, of one that lies along it. */
-function proposedDarts(asked: Asked, work: Work, plan: Plan): Proposal | Refused {
+function proposedDarts(asked: Asked | AskedNoLonger, work: Work, plan: Plan): Proposal | Refused {
   const pieces = setOf(plan.left.pieces);
   const { upright, lying } = bustDartsOf(pieces);
   if (upright === null) return { asked, because: "notOnPieces" };
@@ -269,6 +380,7 @@ function proposedDarts(asked: Asked, work: Work, plan: Plan): Proposal | Refused
     amount: stands + by,
     missing: 0,
     from: asked.from,
+    parts: asked.parts,
     commands: ends.map(({ end }) => putOrRemove(end)),
   };
 }

@@ -7,6 +7,7 @@ import { measureWords } from "../../words/measures";
 import {
   agreeingSentence,
   agreeingTitle,
+  askedSum,
   comparedSum,
   EASE_NOTE,
   FROM_MEASURES,
@@ -17,6 +18,7 @@ import {
   unansweredSentence,
   whyWords,
 } from "../../words/proposals";
+import type { SumLine } from "../../words/sumLine";
 import { Fractions } from "../fields/Fractions";
 import { useRunAll } from "../session/useRunAll";
 
@@ -91,10 +93,12 @@ interface SumsProps {
   readonly compared: readonly Compared[];
   readonly unit: Work["unit"];
   readonly question: string;
+  /** From what they are apart to what is asked for. */
+  readonly asked?: readonly SumLine[];
 }
 
 /** The sum of every measure that something stands on. */
-function Sums({ compared, unit, question }: SumsProps) {
+function Sums({ compared, unit, question, asked = [] }: SumsProps) {
   return (
     <details className="sum">
       <summary>
@@ -103,21 +107,31 @@ function Sums({ compared, unit, question }: SumsProps) {
       {compared.map((one) => (
         <Fragment key={one.measure}>
           <p>{measureWords(one.measure).name}</p>
-          <dl>
-            {comparedSum(one, unit).map((line) => (
-              <div key={line.words} data-total={line.total === true ? "" : undefined}>
-                <dt>{line.words}</dt>
-                <dd>
-                  <Fractions text={line.figure} />
-                </dd>
-              </div>
-            ))}
-          </dl>
+          <SumLines lines={comparedSum(one, unit)} />
         </Fragment>
       ))}
+      {asked.length > 0 && (
+        <>
+          <p>Together</p>
+          <SumLines lines={asked} />
+        </>
+      )}
     </details>
   );
 }
+
+const SumLines = ({ lines }: { readonly lines: readonly SumLine[] }) => (
+  <dl>
+    {lines.map((line) => (
+      <div key={line.words} data-total={line.total === true ? "" : undefined}>
+        <dt>{line.words}</dt>
+        <dd>
+          <Fractions text={line.figure} />
+        </dd>
+      </div>
+    ))}
+  </dl>
+);
 
 interface RowProps {
   readonly proposal: Proposal;
@@ -140,7 +154,7 @@ function Row({ proposal, unit, onTake }: RowProps) {
       <p>
         <Fractions text={proposalSentence(proposal, unit)} />
       </p>
-      <Sums compared={proposal.from} unit={unit} question={whyWords(proposal, unit)} />
+      <Sums compared={proposal.from} asked={askedSum(proposal, unit)} unit={unit} question={whyWords(proposal, unit)} />
     </li>
   );
 }
