@@ -19,6 +19,7 @@ export const NOT_ALTERED = "Measured, not altered";
 
 /** "Shorten the bodice below the bust by 20 mm". */
 export function proposalTitle({ altered, amount, stands }: Proposal, unit: LengthUnit): string {
+  if (altered.kind === "dartEnds") return "Set the ends of the bust darts by your bust point";
   if (altered.kind === "dartsOut") {
     if (stands !== 0 && amount === 0) return `Take out: ${lowered(dartsWords(stands, unit))}`;
     return dartsWords(amount - stands, unit);
@@ -37,6 +38,12 @@ const fitOf = (fit: FitAlteration["fit"], amount: Mm): FitAlteration => ({ kind:
 export const takeWords = ({ stands, amount }: Proposal): string =>
   stands === 0 ? "Take" : amount === 0 ? "Take out" : "Change";
 
+/** The button by itself; a title that says so already is enough. */
+export const takeLabel = (proposal: Proposal, unit: LengthUnit): string => {
+  const title = proposalTitle(proposal, unit);
+  return proposal.altered.kind === "fit" && proposal.stands !== 0 ? title : `${takeWords(proposal)}: ${title}`;
+};
+
 /** What a measure is called where it stands in a sentence. */
 const named = (measure: PrintedLength): string =>
   measure === "sideNeckToBustPoint" ? "bust depth" : measureWords(measure).short;
@@ -50,12 +57,12 @@ function heldAgainst({ measure, body, garment, figure, from }: Compared, unit: L
 
 /** The sum in one sentence. */
 export function proposalSentence(proposal: Proposal, unit: LengthUnit): string {
-  const { from, stands, amount, altered, missing } = proposal;
+  const { from, stands, amount, altered, missing, girths } = proposal;
   const off = from.filter(({ agrees }) => !agrees).map((one) => heldAgainst(one, unit));
   const agreeing = from.filter(({ agrees }) => agrees);
   // Where the alteration stands, all that it stands on may agree by now.
   const told =
-    off.length === 0
+    off.length === 0 || proposal.why === "dartEnd"
       ? from.map((one) => heldAgainst(one, unit))
       : [...off, ...agreeing.map(({ measure }) => `your ${named(measure)} agrees`)];
   const said = [capital(`${told.join("; ")}.`)];
@@ -65,6 +72,10 @@ export function proposalSentence(proposal: Proposal, unit: LengthUnit): string {
     said.push(`You have ${formatAmount(stands, unit)}; your measures now ask for ${formatAmount(amount, unit)}.`);
   if (Math.abs(missing) > READS_AS_NOTHING)
     said.push(`${formatAmount(Math.abs(missing), unit)} more is asked for than can be made here.`);
+  if (girths.length > 0)
+    said.push(
+      `It makes ${listWords(girths.map(({ level, by }) => `the ${level} ${formatAmount(Math.abs(by), unit)} ${by > 0 ? "larger" : "smaller"}`))}.`,
+    );
   return said.join(" ");
 }
 
@@ -73,6 +84,8 @@ function reasonOf({ why, from }: Proposal, unit: LengthUnit): string | null {
   const offOf = (measure: PrintedLength): Mm => from.find((one) => one.measure === measure)?.off ?? 0;
   const isOff = (measure: PrintedLength): boolean => from.some((one) => one.measure === measure && !one.agrees);
   switch (why) {
+    case "dartEnd":
+      return "As near as tape and pattern tell; but by your bust point a dart ends in the wrong place.";
     case "noLonger":
       return "Your measures no longer ask for it.";
     case "length": {
@@ -181,6 +194,7 @@ const BECAUSE: Readonly<Record<Unanswered["because"], string>> = {
   straps: "Straps are cut long: pin them shorter at the fitting.",
   notOnPieces: "These pieces have no place for it: see to it at the fitting.",
   noRoom: "No more of it can be made here: see to it at the fitting.",
+  littleRoom: "Less than half of it can be made here: see to it at the fitting.",
   measureBack: "The height alters nothing. Measure the back waist length: it tells.",
 };
 
@@ -211,11 +225,19 @@ function bustPointSentence({ bustPoint }: Advice, unit: LengthUnit): string | nu
     : `Your bust point lies ${parts.join(" and ")} than the pattern’s: ${place}.`;
 }
 
+/** "Settle the doubt about your bust first: …"; null where nothing is held back. */
+export const heldBackSentence = ({ heldBackBy }: Advice): string | null =>
+  heldBackBy.length === 0
+    ? null
+    : `Settle the ${heldBackBy.length === 1 ? "doubt" : "doubts"} about your ${listWords(heldBackBy.map((measure) => (measure === "sideNeckToBustPoint" ? "bust depth" : measureWords(measure).short)))} first.`;
+
 /** What was measured and is not altered, each with its sum, for paper and for the command line. */
 export function notAltered(advice: Advice, unit: LengthUnit): readonly string[] {
   const bust = bustPointSentence(advice, unit);
+  const held = heldBackSentence(advice);
   return [
     ...(bust === null ? [] : [bust]),
+    ...(held === null ? [] : [held]),
     ...advice.proposals.map(
       (proposal) => `Not taken: ${lowered(proposalTitle(proposal, unit))}. ${proposalSentence(proposal, unit)}`,
     ),

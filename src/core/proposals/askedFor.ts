@@ -24,8 +24,11 @@ export type ProposedFit = Extract<
   | "chestWidth"
 >;
 
-/** What is altered: by a fit alteration, or by redrawing the ends of the bust darts further out or in. */
-export type Altered = { readonly kind: "fit"; readonly fit: ProposedFit } | { readonly kind: "dartsOut" };
+/** What is altered: by a fit alteration, by redrawing the ends of the bust darts further out or in, or by setting them as usual. */
+export type Altered =
+  | { readonly kind: "fit"; readonly fit: ProposedFit }
+  | { readonly kind: "dartsOut" }
+  | { readonly kind: "dartEnds" };
 
 /** Why it is asked for just so. */
 export type Reason =

@@ -9,17 +9,22 @@ import { FIT_NAMES } from "../decisions/fitNames";
 import type { PrintedLength } from "../decisions/pattern";
 import { placeInOrder } from "../decisions/tradeOrder";
 import type { Work } from "../decisions/work";
+import { openDoubts } from "../bodies/tapeDoubts";
+import { endFails } from "../dart/dartEndReading";
 import { distance } from "../geometry/point";
 import { liesAlongBust } from "../pattern/dartNames";
 import { setOf, type PieceSet } from "../pattern/pieceSet";
+import type { MeasureName } from "../measures/measure";
+import { isSameDart } from "../pattern/piece";
 import { bodyOf } from "../measures/tape";
 import { applyCommand, type Command } from "../plan/commands";
 import { endOf, putOrRemove, snapStep, USUAL_HOLD } from "../plan/dartEdit";
 import { amountCommand, appliesTo, useOn, usesOf } from "../plan/fitEdit";
-import type { Plan } from "../plan/plan";
+import type { Plan, PlannedLevel } from "../plan/plan";
 import { planOf } from "../plan/planOf";
+import { settingOf } from "../plan/setDart";
 import { remember } from "../remember";
-import { LEAST_GAIN, READ_BACK, STANDS_BY } from "../tolerance";
+import { GIRTH_TOLD, LEAST_GAIN, READ_BACK, STANDS_BY } from "../tolerance";
 import type { Mm } from "../units";
 import {
   askedFor,
@@ -35,8 +40,11 @@ import { bustPieceIn, garmentLength } from "./garmentLengths";
 
 export interface Proposal {
   readonly altered: Altered;
-  /** `noLonger`: it stands, and nothing of it is asked for. */
-  readonly why: Reason | "noLonger";
+  /**
+   * `noLonger`: it stands, and nothing of it is asked for. `dartEnd`: her bust point agrees as far as tape and pattern tell, and
+   * a check of where a dart ends fails all the same.
+   */
+  readonly why: Reason | "noLonger" | "dartEnd";
   /** The alteration's amount as it stands (0: there is none), and as it would be. */
   readonly stands: Mm;
   readonly amount: Mm;
@@ -46,9 +54,14 @@ export interface Proposal {
   readonly from: readonly Compared[];
   /** What the amount is the sum of, before it is rounded and made. */
   readonly parts: readonly Part[];
+  /** Girths of the garment that it changes by more than is passed over. */
+  readonly girths: readonly { readonly level: PlannedLevel["level"]; readonly by: Mm }[];
   /** What takes it, as one step. */
   readonly commands: readonly Command[];
 }
+
+/** A proposal before it is tried on the whole plan. */
+type Draft = Omit<Proposal, "girths">;
 
 /** Off, and with nothing proposed for it. */
 export interface Unanswered {
@@ -62,11 +75,15 @@ export interface Unanswered {
     | "notOnPieces"
     /** No more of it can be made. */
     | "noRoom"
+    /** Less than half of it can be made. */
+    | "littleRoom"
     /** The height alters nothing: the back waist length would tell. */
     | "measureBack";
 }
 
 export interface Advice {
+  /** Doubted readings that what was held back rests on: to be settled first. */
+  readonly heldBackBy: readonly MeasureName[];
   /** In the trade's order. */
   readonly proposals: readonly Proposal[];
   readonly unanswered: readonly Unanswered[];
@@ -113,23 +130,96 @@ function derive({ plan, work }: Inputs): Advice {
         : proposedDarts(asked, work, plan),
     ),
   ];
-  const proposals = found.filter((one) => "commands" in one);
-  const refused = found.filter((one) => "because" in one);
-  const isAsked = ({ measure }: Compared): boolean => proposals.some(({ from }) => measuresOf(from).includes(measure));
-  const unanswered = comparison.compared.flatMap((compared): readonly Unanswered[] => {
+  const drafts = found.filter((one) => "commands" in one);
+  const whole = drafts.filter((one) => !isMostlyMissing(one));
+  const doubted = openDoubts(work).map(({ measure }) => measure);
+  const restsOn = ({ from }: Draft): readonly MeasureName[] =>
+    doubted.filter((one) => isOfFrame(one) || from.some(({ measure }) => measure === one));
+  const drafted = [...whole, ...endsAsked(comparison, whole, work, plan)];
+  const proposals = drafted.filter((one) => restsOn(one).length === 0).map((one) => withGirths(one, work, plan));
+  const heldBack = drafted.filter((one) => restsOn(one).length > 0);
+  const isDoubted = ({ measure }: Compared): boolean => doubted.some((one) => isOfFrame(one) || one === measure);
+  const refused: readonly Refused[] = [
+    ...found.filter((one) => "because" in one),
+    ...drafts.filter(isMostlyMissing).map((asked) => ({ asked, because: "littleRoom" as const })),
+  ];
+  const isAsked = ({ measure }: Compared): boolean => drafted.some(({ from }) => measuresOf(from).includes(measure));
+  const unsettled = comparison.compared.flatMap((compared): readonly Unanswered[] => {
     if (compared.agrees || isAsked(compared)) return [];
     const why = whyUnanswered(compared, refused, work, kindOf(plan).hasStraps);
     return why === null ? [] : [{ compared, because: why }];
   });
+  const unanswered = unsettled.filter(({ compared }) => !isDoubted(compared));
+  const isHeldBack = heldBack.length > 0 || unanswered.length < unsettled.length;
+  const heldBackBy = doubted.filter(
+    (one) =>
+      isHeldBack &&
+      (isOfFrame(one) ||
+        heldBack.some((draft) => restsOn(draft).includes(one)) ||
+        unsettled.some(({ compared }) => compared.measure === one)),
+  );
   return {
+    heldBackBy,
     proposals: proposals.toSorted((a, b) => placeOf(a) - placeOf(b)),
     unanswered,
-    agreeing: comparison.compared.filter(
-      (one) => !isAsked(one) && !unanswered.some(({ compared }) => compared === one),
-    ),
+    agreeing: comparison.compared.filter((one) => !isAsked(one) && !unsettled.some(({ compared }) => compared === one)),
     notOnPieces: comparison.notOnPieces,
     bustPoint: herBustPoint(plan),
   };
+}
+
+/** The base size goes by these, and with it every figure that is held against hers. */
+const FRAME: readonly MeasureName[] = ["bustGirth", "upperChestGirth"];
+
+const isOfFrame = (measure: MeasureName): boolean => FRAME.includes(measure);
+
+/** So little of it can be made that it answers nothing. */
+const isMostlyMissing = ({ missing, amount, stands }: Draft): boolean =>
+  amount !== 0 && Math.abs(missing) > Math.abs(amount - stands);
+
+const runAll = (work: Work, commands: readonly Command[]): Work => commands.reduce(applyCommand, work);
+
+function withGirths(draft: Draft, work: Work, { levels }: Plan): Proposal {
+  const after = planOf(runAll(work, draft.commands));
+  const girths = levels.flatMap(({ level, finished }) => {
+    const now = after.ok ? after.value.levels.find((one) => one.level === level) : undefined;
+    const by = now === undefined ? 0 : now.finished - finished;
+    return Math.abs(by) > GIRTH_TOLD ? [{ level, by }] : [];
+  });
+  return { ...draft, girths };
+}
+
+const BUST_POINT: readonly PrintedLength[] = ["bustPointWidth", "sideNeckToBustPoint"];
+
+/** The ends of darts whose check fails by her own bust point, set as usual, where no proposal goes by that bust point. */
+function endsAsked({ compared }: Comparison, others: readonly Draft[], work: Work, plan: Plan): readonly Draft[] {
+  const from = compared.filter(({ measure }) => BUST_POINT.includes(measure));
+  if (plan.bustPoint.own === null || from.length === 0) return [];
+  if (others.some((one) => measuresOf(one.from).some((measure) => BUST_POINT.includes(measure)))) return [];
+  const commands: Command[] = [];
+  for (const half of ["left", "right"] as const) {
+    for (const { ref } of plan[half].darts) {
+      const now = planOf(runAll(work, commands));
+      const dart = now.ok ? now.value[half].darts.find((one) => isSameDart(one.ref, ref)) : undefined;
+      if (dart === undefined || dart.endJudged === null || !endFails(dart.endJudged)) continue;
+      const setting = settingOf(runAll(work, commands), ref, half);
+      if (setting !== null) commands.push(setting.command);
+    }
+  }
+  return commands.length === 0
+    ? []
+    : [
+        {
+          altered: { kind: "dartEnds" },
+          why: "dartEnd",
+          stands: 0,
+          amount: 0,
+          missing: 0,
+          from,
+          parts: [],
+          commands,
+        },
+      ];
 }
 
 function herBustPoint({ bustPoint: { own, printed }, blended }: Plan): HerBustPoint | null {
@@ -182,7 +272,7 @@ const standingFits = (work: Work, plan: Plan): readonly ProposedFit[] =>
  * What her measures ask for instead of what stands: decided by the plan as it were without any of it, so that it is no matter
  * what was taken before. Nothing where all that decides on it agrees to a hair as it stands.
  */
-function changesAsked(comparison: Comparison, work: Work, plan: Plan): readonly (Proposal | Refused)[] {
+function changesAsked(comparison: Comparison, work: Work, plan: Plan): readonly (Draft | Refused)[] {
   const stand = standingFits(work, plan);
   return [
     ...(stand.length === 0 ? [] : fitsChanged(stand, comparison, work, plan)),
@@ -195,7 +285,7 @@ function fitsChanged(
   comparison: Comparison,
   work: Work,
   plan: Plan,
-): readonly (Proposal | Refused)[] {
+): readonly (Draft | Refused)[] {
   const { compared } = comparison;
   const fresh = stand.reduce(
     (done, name) => applyCommand(done, amountCommand(useOn(usesOf(done, name), name, "both"), 0)),
@@ -213,7 +303,7 @@ function fitsChanged(
       ? [also.fit]
       : [],
   );
-  return [...stand, ...others].flatMap((name): readonly (Proposal | Refused)[] => {
+  return [...stand, ...others].flatMap((name): readonly (Draft | Refused)[] => {
     const decide = compared.filter(({ measure }) => DECIDED_BY[name].includes(measure));
     if (decide.every(({ off }) => Math.abs(off) <= STANDS_BY)) return [];
     const use = useOn(usesOf(work, name), name, "both");
@@ -246,7 +336,7 @@ function fitsChanged(
 }
 
 /** Of the ends of the bust darts: what lies between hers and the garment without her redraws, all of it or none. */
-function dartsChanged({ compared }: Comparison, work: Work, plan: Plan): readonly (Proposal | Refused)[] {
+function dartsChanged({ compared }: Comparison, work: Work, plan: Plan): readonly (Draft | Refused)[] {
   const altered: Altered = { kind: "dartsOut" };
   const width = compared.find(({ measure }) => measure === "bustPointWidth");
   const stands = standing(altered, work, plan);
@@ -296,10 +386,10 @@ type AskedNoLonger = Omit<Asked, "why"> & { readonly why: "noLonger" };
 /** What cannot be made at all. */
 interface Refused {
   readonly asked: Pick<Asked, "from">;
-  readonly because: "notOnPieces" | "noRoom";
+  readonly because: "notOnPieces" | "noRoom" | "littleRoom";
 }
 
-function proposedFit(asked: Asked, fit: ProposedFit, work: Work, plan: Plan): Proposal | Refused {
+function proposedFit(asked: Asked, fit: ProposedFit, work: Work, plan: Plan): Draft | Refused {
   if (!appliesTo(plan, fit)) return { asked, because: "notOnPieces" };
   const use = useOn(usesOf(work, fit), fit, "both");
   const by = asked.by / gainOf(asked, fit, plan);
@@ -355,7 +445,7 @@ const made = (pieces: PieceSet, alteration: Alteration, { bustPoint }: Plan) =>
   applyAlteration(pieces, alteration, { bustPoint: bustPoint.own ?? bustPoint.printed });
 
 /** The ends of the bust darts brought further out, or in: of an upright one across its axis, of one that lies along it. */
-function proposedDarts(asked: Asked | AskedNoLonger, work: Work, plan: Plan): Proposal | Refused {
+function proposedDarts(asked: Asked | AskedNoLonger, work: Work, plan: Plan): Draft | Refused {
   const pieces = setOf(plan.left.pieces);
   const { upright, lying } = bustDartsOf(pieces);
   if (upright === null) return { asked, because: "notOnPieces" };
@@ -386,7 +476,7 @@ function proposedDarts(asked: Asked | AskedNoLonger, work: Work, plan: Plan): Pr
 }
 
 /** Where it stands among alterations. */
-function placeOf({ altered }: Proposal): number {
+function placeOf({ altered }: Pick<Proposal, "altered">): number {
   const alteration: Alteration =
     altered.kind === "fit"
       ? { kind: "fit", id: "", fit: altered.fit, amount: 0 }

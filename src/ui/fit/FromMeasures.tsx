@@ -11,9 +11,11 @@ import {
   comparedSum,
   EASE_NOTE,
   FROM_MEASURES,
+  heldBackSentence,
   notOnPiecesSentence,
   proposalSentence,
   proposalTitle,
+  takeLabel,
   takeWords,
   unansweredSentence,
   whyWords,
@@ -30,11 +32,13 @@ interface FromMeasuresProps {
 /** What her lengths and widths ask for: each with its sum, and one tap to take it. */
 export function FromMeasures({ plan, work }: FromMeasuresProps) {
   const { unit } = work;
-  const { proposals, unanswered, agreeing, notOnPieces } = proposalsOf(work, plan);
+  const advice = proposalsOf(work, plan);
+  const { proposals, unanswered, agreeing, notOnPieces } = advice;
+  const held = heldBackSentence(advice);
   const runAll = useRunAll();
   const heading = useRef<HTMLHeadingElement>(null);
   const [taken, setTaken] = useState("");
-  const isEmpty = proposals.length + unanswered.length + agreeing.length === 0;
+  const isEmpty = held === null && proposals.length + unanswered.length + agreeing.length === 0;
 
   const take = (proposal: Proposal): void => {
     runAll(proposal.commands);
@@ -52,6 +56,7 @@ export function FromMeasures({ plan, work }: FromMeasuresProps) {
         {taken === "" ? "" : `In the ledger: ${taken}`}
       </p>
       {isEmpty && <p className="aside">Take lengths and widths on Tape: here they are held against the pattern.</p>}
+      {held !== null && <p>{held}</p>}
       {proposals.length > 0 && (
         <ul className="proposals" aria-label="Proposed">
           {proposals.map((proposal) => (
@@ -147,7 +152,7 @@ function Row({ proposal, unit, onTake }: RowProps) {
         <b>
           <Fractions text={title} />
         </b>
-        <button type="button" className="button small" aria-label={`${takeWords(proposal)}: ${title}`} onClick={onTake}>
+        <button type="button" className="button small" aria-label={takeLabel(proposal, unit)} onClick={onTake}>
           {takeWords(proposal)}
         </button>
       </div>

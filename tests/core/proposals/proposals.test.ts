@@ -15,7 +15,7 @@ import { garmentLength } from "../../../src/core/proposals/garmentLengths";
 import { proposalsOf, type Advice, type Proposal } from "../../../src/core/proposals/proposals";
 import { invariant } from "../../../src/core/result";
 import { measureServes } from "../../../src/words/measures";
-import { askedSum, notAltered, proposalSentence, proposalTitle } from "../../../src/words/proposals";
+import { askedSum, heldBackSentence, notAltered, proposalSentence, proposalTitle } from "../../../src/words/proposals";
 import { planOf, testWork } from "../../support/works";
 
 const BLOCK = {
@@ -332,6 +332,70 @@ describe("what is proposed where something stands", () => {
     const all = adviceOn(work).proposals.reduce(take, work);
     expect(all.alterations).toHaveLength(2);
     expect(adviceOn(set(all, "backWaistLength", 375)).proposals).toEqual([]);
+  });
+});
+
+describe("a bust point that agrees, and by which a dart ends in the wrong place", () => {
+  // 12 mm lower: the side dart then ends nearer to it than a check lets pass.
+  const work = workOf({ ...BLOCK, sideNeckToBustPoint: 277 });
+
+  it("is no agreement: the end is set", () => {
+    const advice = adviceOn(work);
+    expect(planOf(work).checks.some(({ name, ok }) => name === "dartEndShortOfBustPoint" && !ok)).toBe(true);
+    expect(advice.proposals.map(keyOf)).toEqual(["dartEnds"]);
+    expect(advice.agreeing.map(({ measure }) => measure)).not.toContain("sideNeckToBustPoint");
+    expect(proposalSentence(firstOf(work), "cm")).not.toContain("agrees");
+  });
+
+  it("and holds once it is taken", () => {
+    const after = take(work, firstOf(work));
+    expect(planOf(after).checks.filter(({ name, ok }) => name === "dartEndShortOfBustPoint" && !ok)).toEqual([]);
+    expect(adviceOn(after).proposals).toEqual([]);
+    expect(adviceOn(after).agreeing.map(({ measure }) => measure)).toContain("sideNeckToBustPoint");
+  });
+});
+
+describe("a doubted reading", () => {
+  const off = { ...BLOCK, backWaistLength: 388, frontWaistLength: 426, neckBaseGirth: 420 };
+
+  it("of the bust holds back all that goes by the base size, with one line", () => {
+    const advice = adviceOn(workOf({ ...off, bustGirth: 1080 }));
+    expect([advice.proposals, advice.unanswered, advice.heldBackBy]).toEqual([[], [], ["bustGirth"]]);
+    expect(notAltered(advice, "cm")).toContain("Settle the doubt about your bust first.");
+  });
+
+  it("of a length holds back what rests on it alone", () => {
+    const advice = adviceFor({ backWaistLength: 300, shoulderLength: 144 });
+    expect(advice.proposals.map(keyOf)).toEqual(["shoulderWidth"]);
+    expect(heldBackSentence(advice)).toBe("Settle the doubt about your back waist length first.");
+  });
+
+  it("holds nothing back once she says that it is right", () => {
+    const work = workOf({ ...off, bustGirth: 1080 });
+    const advice = adviceOn({ ...work, trusted: { bustGirth: 1080 } });
+    expect([advice.heldBackBy, heldBackSentence(advice)]).toEqual([[], null]);
+    expect(advice.proposals.length).toBeGreaterThan(0);
+  });
+});
+
+describe("what can be made of a proposal, and what it costs", () => {
+  it("is not offered where less than half of it can be made", () => {
+    // 60 mm, and 25 mm of a shoulder at the most.
+    const advice = adviceFor({ shoulderLength: 122 + 60 });
+    expect(advice.proposals).toEqual([]);
+    expect(advice.unanswered.map(({ compared, because }) => [compared.measure, because])).toEqual([
+      ["shoulderLength", "littleRoom"],
+    ]);
+  });
+
+  it("says by how much a girth changes", () => {
+    const work = workOf({ ...BLOCK, sideNeckToBustPoint: 300 });
+    const [bust] = planOf(work).levels;
+    const [after] = planOf(take(work, firstOf(work))).levels;
+    const lost = Math.round((bust?.finished ?? 0) - (after?.finished ?? 0));
+    expect([bust?.level, lost > 5]).toEqual(["bust", true]);
+    expect(proposalSentence(firstOf(work), "cm")).toContain(`It makes the bust ${lost} mm smaller.`);
+    expect(proposalSentence(firstOf(workOf({ ...BLOCK, shoulderLength: 138 })), "cm")).not.toContain("It makes");
   });
 });
 
