@@ -176,6 +176,9 @@ export const AGREE_WITHIN = 2;
 /** Share (no unit). A wedge that gives less of itself where a measure runs is not reckoned up by it (our own choice). */
 export const LEAST_GAIN = 0.25;
 
+/** mm. What a proposal changes a girth of the garment by is told above this (our own choice). */
+export const GIRTH_TOLD = 5;
+
 /** mm. An alteration that stands is told to differ from what the measures ask for only above this, and less of one is not worth a cut (our own choice). */
 export const STANDS_BY = 3;
 

@@ -6,7 +6,7 @@ import type { MeasureMisreading } from "../core/measures/registry";
 import type { LengthUnit } from "../core/decisions/work";
 import type { Mm } from "../core/units";
 import { formatLength, formatSigned } from "./terms/length";
-import { misreadingSentence } from "./measures";
+import { measureWords, misreadingSentence } from "./measures";
 import { capital, listWords } from "./terms/names";
 
 const COLUMNS: Readonly<Record<ChartColumn, string>> = {
@@ -148,6 +148,10 @@ function pasteFaultSentence(finding: PasteFinding, unit: LengthUnit): string {
       return `The column “${short(finding.text)}” is not needed and was passed over.`;
     case "paste/heading-twice":
       return `The column “${short(finding.text)}” says again what another one says and was passed over.`;
+    case "paste/lengths-read":
+      return `Read by size too: ${listWords(finding.lengths.map((measure) => measureWords(measure).short))}. They go under “What the pattern says of lengths”.`;
+    case "paste/length-uncertain":
+      return `“${short(finding.text)}” could not be read for certain and was passed over. Enter it under “What the pattern says of lengths”.`;
     case "paste/columns-assumed":
       return `There are no headings: the columns were taken as ${listWords(finding.columns.map((column) => COLUMNS[column]))}.`;
     case "paste/sizes-along-top":

@@ -7,6 +7,7 @@ import { checkMeasure } from "../measures/registry";
 import type { Mm } from "../units";
 import { cutCells, losesEmptyCells, type PastedCell, type Separator } from "./pasteCells";
 import { findLayout, type LayoutFault, type PastedLayout } from "./pasteLayout";
+import { CHART_LENGTHS, figuresOf, isBlank, type ChartLength, type PastedLengths } from "./pasteLengths";
 import { readCell, unitOfCell, withoutFootnote, type PastedLength } from "./pasteLength";
 import { cutSpaced } from "./pasteSpaced";
 import type { PastedUnit } from "./pasteWords";
@@ -29,6 +30,9 @@ type PasteFault =
   | { readonly code: "paste/line-ignored"; readonly text: string }
   | { readonly code: "paste/heading-ignored"; readonly text: string }
   | { readonly code: "paste/heading-twice"; readonly text: string }
+  /** Lengths of the body that are printed beside the girths, by size. */
+  | { readonly code: "paste/lengths-read"; readonly lengths: readonly ChartLength[] }
+  | { readonly code: "paste/length-uncertain"; readonly text: string }
   | { readonly code: "paste/columns-assumed"; readonly columns: readonly ChartColumn[] }
   | { readonly code: "paste/sizes-along-top" }
   | { readonly code: "paste/names-made" }
@@ -50,6 +54,8 @@ export type PasteFinding = PasteFault & {
 export interface PastedChart {
   /** In the order pasted. */
   readonly rows: readonly SizeRow[];
+  /** What it prints of lengths, by the label of the size; absent: nothing. */
+  readonly lengths?: PastedLengths;
   readonly findings: readonly PasteFinding[];
 }
 
@@ -199,7 +205,8 @@ const isGirthColumn = (column: ChartColumn | null | undefined): boolean =>
 
 function readSizeLines(reading: Reading, assumed: PastedUnit, given: TypedUnit): PastedChart {
   const { layout } = reading;
-  const findings: PasteFinding[] = layoutNotes(layout, assumed, given);
+  const taken: SizeLine[] = [];
+  const findings: PasteFinding[] = [];
   const rows: SizeRow[] = [];
   for (const line of layout.sizes) {
     const text = line
@@ -217,15 +224,51 @@ function readSizeLines(reading: Reading, assumed: PastedUnit, given: TypedUnit):
       break;
     }
     const row = readSizeLine(line, reading, given, String(rows.length + 1), findings);
-    if (row !== null) rows.push(row);
+    if (row !== null) {
+      rows.push(row);
+      taken.push({ label: row.label, line });
+    }
   }
+  const lengths = readLengths(reading, taken, given);
+  findings.unshift(...layoutNotes(layout, assumed, given, lengths));
   if (rows.length === 0 && !findings.some((finding) => finding.severity === "blocks")) {
     findings.push({ code: "paste/no-columns", ...NOWHERE, severity: "blocks" });
   }
-  return { rows, findings };
+  return { rows, ...(Object.keys(lengths).length === 0 ? {} : { lengths }), findings };
 }
 
-function layoutNotes(layout: PastedLayout, assumed: PastedUnit, given: TypedUnit): PasteFinding[] {
+interface SizeLine {
+  readonly label: string;
+  readonly line: readonly PastedCell[];
+}
+
+/** The lengths of which every figure is sure; two columns of one length, or two sizes of one name, are not. */
+function readLengths({ layout, units }: Reading, taken: readonly SizeLine[], given: TypedUnit): PastedLengths {
+  const labels = new Set(taken.map(({ label }) => label.trim()));
+  if (labels.size < taken.length || labels.has("")) return {};
+  return CHART_LENGTHS.reduce<PastedLengths>((done, measure) => {
+    const columns = [...layout.lengths.keys()].filter((at) => layout.lengths[at] === measure);
+    const [at] = columns;
+    if (at === undefined || columns.length > 1) return done;
+    const texts = taken.map(({ line }) => line[at]?.text ?? "");
+    const figures = figuresOf(measure, texts, units[at] ?? given, given);
+    if (figures === null) return done;
+    const bySize = Object.fromEntries(
+      taken.flatMap(({ label }, size) => {
+        const figure = figures[size] ?? null;
+        return figure === null ? [] : [[label, figure] as const];
+      }),
+    );
+    return { ...done, [measure]: { bySize } };
+  }, {});
+}
+
+function layoutNotes(
+  layout: PastedLayout,
+  assumed: PastedUnit,
+  given: TypedUnit,
+  lengths: PastedLengths,
+): PasteFinding[] {
   const notes: PasteFinding[] = [];
   const note = (fault: PasteFault): number => notes.push({ ...fault, ...NOWHERE, severity: "notes" });
   if (layout.kind === "transposed") note({ code: "paste/sizes-along-top" });
@@ -234,11 +277,16 @@ function layoutNotes(layout: PastedLayout, assumed: PastedUnit, given: TypedUnit
   }
   if (!layout.columns.includes("label")) note({ code: "paste/names-made" });
   if (assumed !== given) note({ code: "paste/unit-assumed", unit: assumed });
-  for (const { cell, column } of layout.ignored) {
+  const read = CHART_LENGTHS.filter((measure) => lengths[measure] !== undefined);
+  if (read.length > 0) note({ code: "paste/lengths-read", lengths: read });
+  for (const { cell, column, length } of layout.ignored) {
+    if (length !== null && length !== "uncertain" && lengths[length] !== undefined) continue;
     notes.push({
-      ...(column === null
-        ? { code: "paste/heading-ignored", text: cell.text }
-        : { code: "paste/heading-twice", text: cell.text }),
+      ...(length !== null
+        ? { code: "paste/length-uncertain", text: cell.text }
+        : column === null
+          ? { code: "paste/heading-ignored", text: cell.text }
+          : { code: "paste/heading-twice", text: cell.text }),
       ...NOWHERE,
       line: cell.line,
       cell: cell.cell,
@@ -301,6 +349,3 @@ function readSizeLine(
   if (bust === null || waist === null || hip === null) return null;
   return { label, bust, waist, hip, ...Object.fromEntries(finished) };
 }
-
-/** A dash is how tables print that there is nothing. */
-const isBlank = (text: string): boolean => /^[-–—.]*$/.test(text);

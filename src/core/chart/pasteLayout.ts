@@ -1,5 +1,6 @@
 /** Finding the columns of a pasted table: under headings, beside them (sizes along the top), or by their number. */
 import { BODY_COLUMNS, FINISHED_COLUMNS, type ChartColumn } from "./readChart";
+import { lengthNamed, type ChartLength } from "./pasteLengths";
 import type { PastedCell } from "./pasteCells";
 import { isSizeName } from "./pasteSpaced";
 import { namesGirth, readHeading, readTitle, readUnit, soleUnit, type Heading, type PastedUnit } from "./pasteWords";
@@ -13,7 +14,13 @@ export interface PastedLayout {
   /** The unit that each of them names, or that stands for the whole table. */
   readonly units: readonly (PastedUnit | null)[];
   /** Headings that are nothing of ours, or say again what another one says. */
-  readonly ignored: readonly { readonly cell: PastedCell; readonly column: ChartColumn | null }[];
+  readonly ignored: readonly {
+    readonly cell: PastedCell;
+    readonly column: ChartColumn | null;
+    readonly length: ChartLength | "uncertain" | null;
+  }[];
+  /** Which length of the body each of them prints, where it is none of ours; "uncertain": which figure is whose cannot be told. */
+  readonly lengths: readonly (ChartLength | "uncertain" | null)[];
   /** One line for each size; a size told of in two tables has one line. */
   readonly sizes: readonly Line[];
 }
@@ -40,6 +47,7 @@ const EMPTY = "";
 
 /** A column of the table, whatever way it ran. */
 interface Column extends Pick<Heading, "column" | "unit" | "chest" | "cup"> {
+  readonly length: ChartLength | "uncertain" | null;
   readonly cell: PastedCell;
   /** One for each size. */
   readonly cells: readonly PastedCell[];
@@ -139,9 +147,11 @@ function tableDown(above: readonly Line[], [headings = [], ...rest]: readonly Li
   const unit = unitOf(titles) ?? unitOf(notes);
   const columns = headings.map((cell, at): Column => {
     const heading = readHeading(cell.text);
+    const isSewn = spans[at]?.finished ?? finished;
     return {
       ...heading,
-      column: sewn(heading.column, spans[at]?.finished ?? finished),
+      length: isSewn === true ? null : lengthNamed(cell.text),
+      column: sewn(heading.column, isSewn),
       unit: heading.unit ?? (unitLine ? readUnit(below[at]?.text ?? EMPTY) : null) ?? spans[at]?.unit ?? unit,
       cell,
       cells: rows.map((row) => row[at] ?? { text: EMPTY, line: row[0]?.line ?? cell.line, cell: at + 1 }),
@@ -162,7 +172,7 @@ function tableDown(above: readonly Line[], [headings = [], ...rest]: readonly Li
 const unitOf = (titles: readonly ReturnType<typeof readTitle>[]): PastedUnit | null =>
   soleUnit(titles.flatMap((title) => title.unit ?? []));
 
-const NO_HEADING = { column: null, unit: null, chest: false, cup: null } as const;
+const NO_HEADING = { column: null, length: null, unit: null, chest: false, cup: null } as const;
 
 /** What a line above the headings says of the columns under each of its cells. */
 function spanners(above: Line | undefined, width: number): readonly (ReturnType<typeof readTitle> | null)[] {
@@ -212,8 +222,11 @@ function tableAcross(lines: readonly Line[], exact: boolean): Columns {
     }
     begun ||= isGirth(heading.column);
     const values = line.slice(from);
+    const named = finished === true ? null : lengthNamed(cell.text);
+    const isWhole = exact ? values.length === count : line.findLastIndex(isFilled) < from + count;
     columns.push({
       ...heading,
+      length: named === null || isWhole ? named : "uncertain",
       column: sewn(isGirth(heading.column) ? heading.column : null, finished),
       unit: heading.unit ?? (unitCells ? readUnit(line[1]?.text ?? EMPTY) : null) ?? unit,
       cell,
@@ -280,6 +293,7 @@ function withColumns(kind: PastedLayout["kind"], found: Columns, wanted: PastedU
     kind,
     columns: read.map((one) => (kept.has(one) ? one.column : null)),
     units: read.map(({ unit }) => unit ?? whole),
+    lengths: read.map((one) => (kept.has(one) ? null : one.length)),
     ignored: read.flatMap((one) => (kept.has(one) || one.cell.text === EMPTY ? [] : [one])),
     sizes: found.rows ?? Array.from({ length: sizes }, (_, size) => read.flatMap(({ cells }) => cells[size] ?? [])),
   };
@@ -316,6 +330,7 @@ function counted(lines: readonly Line[]): Found {
       kind: "counted",
       columns,
       units: columns.map(() => stated),
+      lengths: columns.map(() => null),
       ignored: [],
       sizes: lines.slice(above.length),
     },

@@ -25,12 +25,15 @@ export type ProposedFit = Extract<
   | "sideSeamUnderBust"
 >;
 
-/** What is altered: by a fit alteration, or by redrawing the ends of the bust darts further out or in. */
-export type Altered = { readonly kind: "fit"; readonly fit: ProposedFit } | { readonly kind: "dartsOut" };
+/** What is altered: by a fit alteration, by redrawing the ends of the bust darts further out or in, or by setting them as usual. */
+export type Altered =
+  | { readonly kind: "fit"; readonly fit: ProposedFit }
+  | { readonly kind: "dartsOut" }
+  | { readonly kind: "dartEnds" };
 
 /** Why it is asked for just so. */
 export type Reason =
-  /** Back and front are off alike, or only one of them was measured: length. */
+  /** What back and front are both off by, or only one of them was measured: length. */
   | "length"
   /** The bust depth says that this much of the length belongs above the bust. */
   | "above"
@@ -49,11 +52,28 @@ export interface Asked {
   readonly why: Reason;
   /** The measures it stands on. */
   readonly from: readonly Compared[];
+  /** What it is the sum of. */
+  readonly parts: readonly Part[];
   /** The measure that it brings nearer, where a wedge gives less there than at the line it is measured on. */
   readonly answers: PrintedLength | null;
 }
 
 export type ComparedBy = Readonly<Partial<Record<PrintedLength, Compared>>>;
+
+/** One line of the sum that an amount is made of; signed as the amount is. */
+export interface Part {
+  readonly of:
+    | "bothLengths"
+    | "backLength"
+    | "frontLength"
+    | "length"
+    | "above"
+    | "strap"
+    | "depth"
+    | "halfWidth"
+    | "width";
+  readonly by: Mm;
+}
 
 /** What kind of garment it is, as far as lengths go. */
 export interface GarmentKind {
@@ -77,7 +97,8 @@ interface Parted {
 
 /**
  * Back and front waist length together. Both end at one waist thread, so what they are apart is surer than either: they are off
- * alike where they are apart by no more than the smaller of their doubts, and their mean, weighed by how sure each is, is length.
+ * alike where they are apart by no more than the smaller of their doubts, and where their mean, weighed by how sure each is, is
+ * beyond its own doubt, length is what both bear: neither is ever pushed past where it agrees.
  *
  * @param front with what a longer strap gives taken off
  */
@@ -86,12 +107,14 @@ function partLengths(back: Compared | undefined, front: { readonly off: Mm; read
     const only = back ?? front;
     return { length: only === undefined ? 0 : offOf(only), back: 0, front: 0 };
   }
-  if (Math.abs(back.off - front.off) <= Math.min(back.doubt, front.doubt)) {
+  const [ofBack, ofFront] = [offOf(back), offOf(front)];
+  const both = sameWay(back.off, front.off) ? nearer(back.off, front.off) : 0;
+  if (Math.abs(back.off - front.off) <= Math.min(back.doubt, front.doubt) && Math.abs(both) >= STANDS_BY) {
     const [forBack, forFront] = [1 / back.doubt ** 2, 1 / front.doubt ** 2];
     const mean = (back.off * forBack + front.off * forFront) / (forBack + forFront);
-    return { length: Math.abs(mean) > 1 / Math.sqrt(forBack + forFront) ? mean : 0, back: 0, front: 0 };
+    const isOff = ofBack !== 0 || ofFront !== 0 || Math.abs(mean) > 1 / Math.sqrt(forBack + forFront);
+    return { length: isOff ? both : 0, back: 0, front: 0 };
   }
-  const [ofBack, ofFront] = [offOf(back), offOf(front)];
   const length = sameWay(ofBack, ofFront) ? nearer(ofBack, ofFront) : 0;
   return { length, back: ofBack - length, front: ofFront - length };
 }
@@ -113,11 +136,18 @@ const of = (...found: readonly (Compared | undefined)[]): readonly Compared[] =>
 
 const asked = (
   altered: Altered,
-  by: Mm,
+  parts: readonly Part[],
   why: Reason,
   from: readonly Compared[],
   answers: PrintedLength | null = null,
-): Asked => ({ altered, by, why, from, answers });
+): Asked => ({
+  altered,
+  by: parts.reduce<Mm>((sum, { by }) => sum + by, 0),
+  why,
+  from,
+  parts: parts.filter(({ by }) => by !== 0),
+  answers,
+});
 
 function lengthsAsked(by: ComparedBy, { hasStraps, hasBand }: GarmentKind): readonly Asked[] {
   const { backWaistLength: back, frontWaistLength: front, sideNeckToBustPoint: depth } = by;
@@ -130,20 +160,49 @@ function lengthsAsked(by: ComparedBy, { hasStraps, hasBand }: GarmentKind): read
   const above = hasStraps || !sameWay(parted.length, depthOff) ? 0 : partAbove(depthOff, parted.length);
   const rest = hasStraps ? 0 : depthOff - above;
   const lengths = hasStraps ? of(back, front) : of(back, front, depth);
+  const whole = {
+    of: back === undefined ? "frontLength" : front === undefined ? "backLength" : "bothLengths",
+    by: parted.length,
+  } as const;
+  const backIs = Math.sign(parted.back) || 1;
+  const ofBack: readonly Part[] =
+    parted.back === 0
+      ? []
+      : [
+          { of: "backLength", by: backIs * (parted.back + parted.length) },
+          { of: "length", by: 0 - backIs * parted.length },
+        ];
+  const ofFront: readonly Part[] =
+    parted.front === 0
+      ? []
+      : [
+          { of: "frontLength", by: parted.front + parted.length + strap },
+          { of: "strap", by: 0 - strap },
+          { of: "length", by: 0 - parted.length },
+        ];
   return [
-    asked(fit("lengthAboveBust"), above, "above", lengths),
-    asked(fit(hasBand ? "bandDepth" : "lengthBelowBust"), parted.length - above, "length", lengths),
-    parted.back > 0
-      ? asked(fit("roundBack"), parted.back, "backAlone", of(back, front), "backWaistLength")
-      : asked(fit("swayBack"), 0 - parted.back, "backAlone", of(back, front), "backWaistLength"),
-    asked(fit("waistDropFront"), parted.front, "frontAlone", of(front, back), "frontWaistLength"),
-    asked(fit("strapLength"), Math.max(0, strap), "bustDepth", of(depth)),
-    asked(fit("bustPointLevel"), rest, "bustDepth", of(depth), "sideNeckToBustPoint"),
+    asked(fit("lengthAboveBust"), [{ of: above === parted.length ? whole.of : "depth", by: above }], "above", lengths),
+    asked(fit(hasBand ? "bandDepth" : "lengthBelowBust"), [whole, { of: "above", by: 0 - above }], "length", lengths),
+    asked(fit(parted.back > 0 ? "roundBack" : "swayBack"), ofBack, "backAlone", of(back, front), "backWaistLength"),
+    asked(fit("waistDropFront"), ofFront, "frontAlone", of(front, back), "frontWaistLength"),
+    asked(fit("strapLength"), [{ of: "depth", by: Math.max(0, strap) }], "bustDepth", of(depth)),
+    asked(
+      fit("bustPointLevel"),
+      [
+        { of: "depth", by: rest + above },
+        { of: "above", by: 0 - above },
+      ],
+      "bustDepth",
+      of(depth),
+      "sideNeckToBustPoint",
+    ),
   ];
 }
 
 const width = (altered: Altered, one: Compared | undefined, why: Reason, share = 1): readonly Asked[] =>
-  one === undefined || one.agrees ? [] : [asked(altered, one.off * share, why, [one])];
+  one === undefined || one.agrees
+    ? []
+    : [asked(altered, [{ of: share === 1 ? "width" : "halfWidth", by: one.off * share }], why, [one])];
 
 function widthsAsked({
   bustPointWidth,

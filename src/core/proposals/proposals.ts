@@ -5,36 +5,62 @@
 import { applyAlteration } from "../alterations/applyAlteration";
 import { fitOf } from "../alterations/fit/index";
 import type { Alteration, DartEndAlteration, FitAlteration } from "../decisions/alteration";
+import { FIT_NAMES } from "../decisions/fitNames";
 import type { PrintedLength } from "../decisions/pattern";
 import { placeInOrder } from "../decisions/tradeOrder";
 import type { Work } from "../decisions/work";
+import { openDoubts } from "../bodies/tapeDoubts";
+import { endFails } from "../dart/dartEndReading";
 import { liesAlongBust } from "../pattern/dartNames";
 import { setOf, type PieceSet } from "../pattern/pieceSet";
+import type { MeasureName } from "../measures/measure";
+import { isSameDart } from "../pattern/piece";
 import { bodyOf } from "../measures/tape";
 import { applyCommand, type Command } from "../plan/commands";
 import { endOf, putOrRemove, snapStep, USUAL_HOLD } from "../plan/dartEdit";
 import { amountCommand, appliesTo, useOn, usesOf } from "../plan/fitEdit";
-import type { Plan } from "../plan/plan";
+import type { Plan, PlannedLevel } from "../plan/plan";
 import { planOf } from "../plan/planOf";
+import { settingOf } from "../plan/setDart";
 import { remember } from "../remember";
-import { LEAST_GAIN, READ_BACK, STANDS_BY } from "../tolerance";
+import { GIRTH_TOLD, LEAST_GAIN, READ_BACK, STANDS_BY } from "../tolerance";
 import type { Mm } from "../units";
-import { askedFor, type Altered, type Asked, type ComparedBy, type ProposedFit, type Reason } from "./askedFor";
+import {
+  askedFor,
+  type Altered,
+  type Asked,
+  type ComparedBy,
+  type Part,
+  type ProposedFit,
+  type Reason,
+} from "./askedFor";
 import { bustDartsOf, compareMeasures, type Compared, type Comparison } from "./compare";
 import { garmentLength } from "./garmentLengths";
 
 export interface Proposal {
   readonly altered: Altered;
-  readonly why: Reason;
+  /**
+   * `noLonger`: it stands, and nothing of it is asked for. `dartEnd`: her bust point agrees as far as tape and pattern tell, and
+   * a check of where a dart ends fails all the same.
+   */
+  readonly why: Reason | "noLonger" | "dartEnd";
   /** The alteration's amount as it stands (0: there is none), and as it would be. */
   readonly stands: Mm;
   readonly amount: Mm;
   /** What the measures ask for beyond what can be made; 0: nothing. */
   readonly missing: Mm;
+  /** Held against the garment without what stands of it. */
   readonly from: readonly Compared[];
+  /** What the amount is the sum of, before it is rounded and made. */
+  readonly parts: readonly Part[];
+  /** Girths of the garment that it changes by more than is passed over. */
+  readonly girths: readonly { readonly level: PlannedLevel["level"]; readonly by: Mm }[];
   /** What takes it, as one step. */
   readonly commands: readonly Command[];
 }
+
+/** A proposal before it is tried on the whole plan. */
+type Draft = Omit<Proposal, "girths">;
 
 /** Off, and with nothing proposed for it. */
 export interface Unanswered {
@@ -48,11 +74,15 @@ export interface Unanswered {
     | "notOnPieces"
     /** No more of it can be made. */
     | "noRoom"
+    /** Less than half of it can be made. */
+    | "littleRoom"
     /** The height alters nothing: the back waist length would tell. */
     | "measureBack";
 }
 
 export interface Advice {
+  /** Doubted readings that what was held back rests on: to be settled first. */
+  readonly heldBackBy: readonly MeasureName[];
   /** In the trade's order. */
   readonly proposals: readonly Proposal[];
   readonly unanswered: readonly Unanswered[];
@@ -83,26 +113,109 @@ export const proposalsOf = (work: Work, plan: Plan): Advice => derived({ plan, w
 
 function derive({ plan, work }: Inputs): Advice {
   const comparison = compareMeasures(work, plan);
-  const found = [...firstAsked(comparison, work, plan), ...standingAsked(comparison, work, plan)].map((asked) =>
-    asked.altered.kind === "fit" ? proposedFit(asked, asked.altered.fit, work, plan) : proposedDarts(asked, work, plan),
+  const changes = changesAsked(comparison, work, plan);
+  const hasStanding = standingFits(work, plan).length > 0;
+  const first = firstAsked(comparison, plan).filter(({ altered }) =>
+    altered.kind === "fit" ? !hasStanding : standing(altered, work, plan) === 0,
   );
-  const proposals = found.filter((one) => "commands" in one);
-  const refused = found.filter((one) => "because" in one);
-  const isAsked = (one: Compared): boolean => proposals.some(({ from }) => from.includes(one));
-  const unanswered = comparison.compared.flatMap((compared): readonly Unanswered[] => {
+  const found = [
+    ...changes,
+    ...first.map((asked) =>
+      asked.altered.kind === "fit"
+        ? proposedFit(asked, asked.altered.fit, work, plan)
+        : proposedDarts(asked, work, plan),
+    ),
+  ];
+  const drafts = found.filter((one) => "commands" in one);
+  const whole = drafts.filter((one) => !isMostlyMissing(one));
+  const doubted = openDoubts(work).map(({ measure }) => measure);
+  const restsOn = ({ from }: Draft): readonly MeasureName[] =>
+    doubted.filter((one) => isOfFrame(one) || from.some(({ measure }) => measure === one));
+  const drafted = [...whole, ...endsAsked(comparison, whole, work, plan)];
+  const proposals = drafted.filter((one) => restsOn(one).length === 0).map((one) => withGirths(one, work, plan));
+  const heldBack = drafted.filter((one) => restsOn(one).length > 0);
+  const isDoubted = ({ measure }: Compared): boolean => doubted.some((one) => isOfFrame(one) || one === measure);
+  const refused: readonly Refused[] = [
+    ...found.filter((one) => "because" in one),
+    ...drafts.filter(isMostlyMissing).map((asked) => ({ asked, because: "littleRoom" as const })),
+  ];
+  const isAsked = ({ measure }: Compared): boolean => drafted.some(({ from }) => measuresOf(from).includes(measure));
+  const unsettled = comparison.compared.flatMap((compared): readonly Unanswered[] => {
     if (compared.agrees || isAsked(compared)) return [];
     const why = whyUnanswered(compared, refused, work, kindOf(plan).hasStraps);
     return why === null ? [] : [{ compared, because: why }];
   });
+  const unanswered = unsettled.filter(({ compared }) => !isDoubted(compared));
+  const isHeldBack = heldBack.length > 0 || unanswered.length < unsettled.length;
+  const heldBackBy = doubted.filter(
+    (one) =>
+      isHeldBack &&
+      (isOfFrame(one) ||
+        heldBack.some((draft) => restsOn(draft).includes(one)) ||
+        unsettled.some(({ compared }) => compared.measure === one)),
+  );
   return {
+    heldBackBy,
     proposals: proposals.toSorted((a, b) => placeOf(a) - placeOf(b)),
     unanswered,
-    agreeing: comparison.compared.filter(
-      (one) => !isAsked(one) && !unanswered.some(({ compared }) => compared === one),
-    ),
+    agreeing: comparison.compared.filter((one) => !isAsked(one) && !unsettled.some(({ compared }) => compared === one)),
     notOnPieces: comparison.notOnPieces,
     bustPoint: herBustPoint(plan),
   };
+}
+
+/** The base size goes by these, and with it every figure that is held against hers. */
+const FRAME: readonly MeasureName[] = ["bustGirth", "upperChestGirth"];
+
+const isOfFrame = (measure: MeasureName): boolean => FRAME.includes(measure);
+
+/** So little of it can be made that it answers nothing. */
+const isMostlyMissing = ({ missing, amount, stands }: Draft): boolean =>
+  amount !== 0 && Math.abs(missing) > Math.abs(amount - stands);
+
+const runAll = (work: Work, commands: readonly Command[]): Work => commands.reduce(applyCommand, work);
+
+function withGirths(draft: Draft, work: Work, { levels }: Plan): Proposal {
+  const after = planOf(runAll(work, draft.commands));
+  const girths = levels.flatMap(({ level, finished }) => {
+    const now = after.ok ? after.value.levels.find((one) => one.level === level) : undefined;
+    const by = now === undefined ? 0 : now.finished - finished;
+    return Math.abs(by) > GIRTH_TOLD ? [{ level, by }] : [];
+  });
+  return { ...draft, girths };
+}
+
+const BUST_POINT: readonly PrintedLength[] = ["bustPointWidth", "sideNeckToBustPoint"];
+
+/** The ends of darts whose check fails by her own bust point, set as usual, where no proposal goes by that bust point. */
+function endsAsked({ compared }: Comparison, others: readonly Draft[], work: Work, plan: Plan): readonly Draft[] {
+  const from = compared.filter(({ measure }) => BUST_POINT.includes(measure));
+  if (plan.bustPoint.own === null || from.length === 0) return [];
+  if (others.some((one) => measuresOf(one.from).some((measure) => BUST_POINT.includes(measure)))) return [];
+  const commands: Command[] = [];
+  for (const half of ["left", "right"] as const) {
+    for (const { ref } of plan[half].darts) {
+      const now = planOf(runAll(work, commands));
+      const dart = now.ok ? now.value[half].darts.find((one) => isSameDart(one.ref, ref)) : undefined;
+      if (dart === undefined || dart.endJudged === null || !endFails(dart.endJudged)) continue;
+      const setting = settingOf(runAll(work, commands), ref, half);
+      if (setting !== null) commands.push(setting.command);
+    }
+  }
+  return commands.length === 0
+    ? []
+    : [
+        {
+          altered: { kind: "dartEnds" },
+          why: "dartEnd",
+          stands: 0,
+          amount: 0,
+          missing: 0,
+          from,
+          parts: [],
+          commands,
+        },
+      ];
 }
 
 function herBustPoint({ bustPoint: { own, printed } }: Plan): HerBustPoint | null {
@@ -117,60 +230,129 @@ const kindOf = ({ left }: Plan) => {
   return { hasStraps: strap !== undefined, hasBand: frontBand !== undefined };
 };
 
-const askedOf = (compared: readonly Compared[], work: Work, plan: Plan): readonly Asked[] =>
-  askedFor(byMeasure(compared), kindOf(plan)).map((asked) => lessOfOpposite(asked, work));
+const firstAsked = ({ compared }: Comparison, plan: Plan): readonly Asked[] =>
+  askedFor(byMeasure(compared), kindOf(plan));
 
-const firstAsked = ({ compared }: Comparison, work: Work, plan: Plan): readonly Asked[] =>
-  askedOf(compared, work, plan);
+/** The measures that decide on an alteration: where none of them was taken, nothing can be said of it. */
+const DECIDED_BY: Readonly<Record<ProposedFit, readonly PrintedLength[]>> = {
+  lengthAboveBust: ["backWaistLength", "frontWaistLength"],
+  lengthBelowBust: ["backWaistLength", "frontWaistLength"],
+  bandDepth: ["backWaistLength", "frontWaistLength"],
+  roundBack: ["backWaistLength"],
+  swayBack: ["backWaistLength"],
+  waistDropFront: ["frontWaistLength"],
+  bustPointLevel: ["sideNeckToBustPoint"],
+  strapLength: ["sideNeckToBustPoint"],
+  shoulderWidth: ["shoulderLength"],
+  backWidth: ["acrossBack"],
+  chestWidth: ["acrossFront"],
+  sideSeamUnderBust: ["underBustGirth"],
+};
 
-/** A back is round or hollow: of the two, one that stands is made less before the other is asked for. */
-const OPPOSITES: Readonly<Partial<Record<ProposedFit, ProposedFit>>> = { roundBack: "swayBack", swayBack: "roundBack" };
+const PROPOSED_FITS: readonly ProposedFit[] = FIT_NAMES.filter((name): name is ProposedFit =>
+  Object.hasOwn(DECIDED_BY, name),
+);
 
-function lessOfOpposite(asked: Asked, work: Work): Asked {
-  const opposite = asked.altered.kind === "fit" ? OPPOSITES[asked.altered.fit] : undefined;
-  return opposite === undefined || standingFit(opposite, work) <= 0
-    ? asked
-    : { ...asked, altered: { kind: "fit", fit: opposite }, by: 0 - asked.by };
-}
+const measuresOf = (from: readonly Compared[]): readonly PrintedLength[] => from.map(({ measure }) => measure);
 
-const DEPTHS: ReadonlySet<string> = new Set<ProposedFit>(["lengthAboveBust", "bustPointLevel", "strapLength"]);
-
-const isDepth = ({ measure }: Compared): boolean => measure === "sideNeckToBustPoint";
+const standingFits = (work: Work, plan: Plan): readonly ProposedFit[] =>
+  PROPOSED_FITS.filter((name) => standing({ kind: "fit", fit: name }, work, plan) !== 0);
 
 /**
- * An alteration that stands is held to the measures more narrowly: whether they still ask for just that much. Not while what it
- * stands on asks for another one, which comes first.
+ * What her measures ask for instead of what stands: decided by the plan as it were without any of it, so that it is no matter
+ * what was taken before. Nothing where all that decides on it agrees to a hair as it stands.
  */
-function standingAsked(comparison: Comparison, work: Work, plan: Plan): readonly Asked[] {
-  const first = firstAsked(comparison, work, plan);
-  const { compared } = comparison;
-  const narrowed = (isNarrowed: (one: Compared) => boolean): readonly Compared[] =>
-    compared.map((one) =>
-      isNarrowed(one) ? { ...one, doubt: STANDS_BY, agrees: Math.abs(one.off) <= STANDS_BY } : one,
-    );
-  // How much of a length is length, and how much of it belongs above the bust, are two questions.
-  const byDepth = askedOf(narrowed(isDepth), work, plan).filter(({ altered }) => isOfDepth(altered));
-  const byRest = askedOf(
-    narrowed((one) => !isDepth(one)),
-    work,
-    plan,
-  ).filter(({ altered }) => !isOfDepth(altered));
-  return [...byDepth, ...byRest]
-    .filter(({ altered }) => standing(altered, work, plan) !== 0)
-    .map((asked) => ({
-      ...asked,
-      from: asked.from.flatMap(({ measure }) => compared.find((one) => one.measure === measure) ?? []),
-    }))
-    .filter(({ from }) => !first.some((other) => other.from.some((one) => from.includes(one))));
+function changesAsked(comparison: Comparison, work: Work, plan: Plan): readonly (Draft | Refused)[] {
+  const stand = standingFits(work, plan);
+  return [
+    ...(stand.length === 0 ? [] : fitsChanged(stand, comparison, work, plan)),
+    ...dartsChanged(comparison, work, plan),
+  ];
 }
 
-const isOfDepth = (altered: Altered): boolean => altered.kind === "fit" && DEPTHS.has(altered.fit);
+function fitsChanged(
+  stand: readonly ProposedFit[],
+  comparison: Comparison,
+  work: Work,
+  plan: Plan,
+): readonly (Draft | Refused)[] {
+  const { compared } = comparison;
+  const fresh = stand.reduce(
+    (done, name) => applyCommand(done, amountCommand(useOn(usesOf(done, name), name, "both"), 0)),
+    work,
+  );
+  const made = planOf(fresh);
+  if (!made.ok) return [];
+  const before = compareMeasures(fresh, made.value);
+  const asked = firstAsked(before, made.value);
+  // Of what does not stand, only what is asked for with and without the others: one answer never calls for the next.
+  const others = firstAsked(comparison, plan).flatMap(({ altered: also }) =>
+    also.kind === "fit" &&
+    !stand.includes(also.fit) &&
+    asked.some(({ altered }) => altered.kind === "fit" && altered.fit === also.fit)
+      ? [also.fit]
+      : [],
+  );
+  return [...stand, ...others].flatMap((name): readonly (Draft | Refused)[] => {
+    const decide = compared.filter(({ measure }) => DECIDED_BY[name].includes(measure));
+    if (decide.every(({ off }) => Math.abs(off) <= STANDS_BY)) return [];
+    const use = useOn(usesOf(work, name), name, "both");
+    const now = asked.find(({ altered }) => altered.kind === "fit" && altered.fit === name);
+    const found = now === undefined ? null : proposedFit(now, name, fresh, made.value);
+    if (found !== null && "because" in found) return [found];
+    const amount = found?.amount ?? 0;
+    if (Math.abs(amount - use.amount) < STANDS_BY - READ_BACK) {
+      return now !== undefined && found !== null && Math.abs(found.missing) >= STANDS_BY
+        ? [{ asked: now, because: "noRoom" }]
+        : [];
+    }
+    const step = snapStep(work.unit);
+    // What is found is made in place of what stands: as much of it as is made among the others.
+    const by = (amount === 0 ? 0 : madeInWork(amount, use, work, step)) - use.amount;
+    if (Math.abs(by) < STANDS_BY - READ_BACK) return now === undefined ? [] : [{ asked: now, because: "noRoom" }];
+    const from = before.compared.filter(({ measure }) => DECIDED_BY[name].includes(measure));
+    return [
+      {
+        altered: { kind: "fit", fit: name },
+        why: found?.why ?? "noLonger",
+        stands: use.amount,
+        amount: use.amount + by,
+        missing: (found?.missing ?? 0) + (amount - use.amount - by),
+        from: found?.from ?? from,
+        parts: found?.parts ?? [],
+        commands: [amountCommand(use, use.amount + by)],
+      },
+    ];
+  });
+}
 
-const standingFit = (fit: ProposedFit, work: Work): Mm => useOn(usesOf(work, fit), fit, "both").amount;
+/** Of the ends of the bust darts: what lies between hers and the garment without her redraws, all of it or none. */
+function dartsChanged({ compared }: Comparison, work: Work, plan: Plan): readonly (Draft | Refused)[] {
+  const altered: Altered = { kind: "dartsOut" };
+  const width = compared.find(({ measure }) => measure === "bustPointWidth");
+  const stands = standing(altered, work, plan);
+  if (width === undefined || stands === 0 || Math.abs(width.off) <= STANDS_BY) return [];
+  // Half of the width lies on each half of the body.
+  const moved = 2 * stands;
+  const before: Compared = {
+    ...width,
+    changed: { ...width.changed, own: width.changed.own - moved },
+    garment: width.garment - moved,
+    off: width.off + moved,
+    agrees: Math.abs(width.off + moved) <= width.doubt,
+  };
+  const [asked] = askedFor({ bustPointWidth: before }, kindOf(plan));
+  // Redraws that bring the ends nearer to where hers are serve her bust point as they stand.
+  if (asked === undefined && Math.abs(width.off) <= Math.abs(before.off)) return [];
+  const by = (asked?.by ?? 0) - stands;
+  if (Math.abs(by) < STANDS_BY) return [];
+  const nothing: AskedNoLonger = { altered, by, why: "noLonger", from: [before], parts: [], answers: null };
+  return [proposedDarts({ ...(asked ?? nothing), by }, work, plan)];
+}
 
 /** The amount that stands already: of a fit on both halves; of the darts how far out her redraws brought their ends. */
 function standing(altered: Altered, work: Work, plan: Plan): Mm {
-  if (altered.kind === "fit") return standingFit(altered.fit, work);
+  if (altered.kind === "fit") return useOn(usesOf(work, altered.fit), altered.fit, "both").amount;
   const { upright } = bustDartsOf(setOf(plan.left.pieces));
   return upright === null ? 0 : 0 - endOf(work, upright, USUAL_HOLD).across;
 }
@@ -188,28 +370,25 @@ function whyUnanswered(
   return refused.find(({ asked }) => asked.from.some((one) => one.measure === measure))?.because ?? null;
 }
 
+type AskedNoLonger = Omit<Asked, "why"> & { readonly why: "noLonger" };
+
 /** What cannot be made at all. */
 interface Refused {
-  readonly asked: Asked;
-  readonly because: "notOnPieces" | "noRoom";
+  readonly asked: Pick<Asked, "from">;
+  readonly because: "notOnPieces" | "noRoom" | "littleRoom";
 }
 
-function proposedFit(asked: Asked, fit: ProposedFit, work: Work, plan: Plan): Proposal | Refused {
+function proposedFit(asked: Asked, fit: ProposedFit, work: Work, plan: Plan): Draft | Refused {
   if (!appliesTo(plan, fit)) return { asked, because: "notOnPieces" };
   const use = useOn(usesOf(work, fit), fit, "both");
   const by = asked.by / gainOf(asked, fit, plan);
   const { least, most } = fitOf(fit).range;
   const step = snapStep(work.unit);
-  const from = madeOf(use, plan);
-  const changed = snapped(from + by, step);
-  // Beyond nothing of it the opposite is asked for, once it is gone.
-  const wanted = OPPOSITES[fit] !== undefined && from > 0 ? Math.max(0, changed) : changed;
+  const wanted = snapped(use.amount + by, step);
   const within = Math.min(inwards(most, step), Math.max(inwards(least, step), wanted));
-  // Less of what stands can always be made.
-  const isLess = within * from >= 0 && Math.abs(within) <= Math.abs(from);
-  const tried = isLess ? within : from + possible(within - from, { ...use, id: "proposed" }, plan, step);
+  const tried = use.amount + possible(within - use.amount, { ...use, id: "proposed" }, plan, step);
   const amount = madeInWork(tried, use, work, step);
-  if (Math.abs(amount - from) < STANDS_BY - READ_BACK) return { asked, because: "noRoom" };
+  if (Math.abs(amount - use.amount) < STANDS_BY - READ_BACK) return { asked, because: "noRoom" };
   return {
     altered: asked.altered,
     why: asked.why,
@@ -217,13 +396,10 @@ function proposedFit(asked: Asked, fit: ProposedFit, work: Work, plan: Plan): Pr
     amount,
     missing: wanted - amount,
     from: asked.from,
+    parts: asked.parts,
     commands: [amountCommand(use, amount)],
   };
 }
-
-/** One that stands and is refused has changed nothing. */
-const madeOf = ({ id, amount }: FitAlteration, { ledger }: Plan): Mm =>
-  ledger.some((planned) => planned.id === id && !planned.outcome.ok) ? 0 : amount;
 
 const snapped = (amount: Mm, step: Mm): Mm => Math.round(Math.round(amount / step) * step * 1e4) / 1e4;
 
@@ -275,7 +451,7 @@ const made = (pieces: PieceSet, alteration: Alteration, { bustPoint }: Plan) =>
   applyAlteration(pieces, alteration, { bustPoint: bustPoint.own ?? bustPoint.printed });
 
 /** The ends of the bust darts brought further out, or in: of an upright one across its axis, of one that lies along it. */
-function proposedDarts(asked: Asked, work: Work, plan: Plan): Proposal | Refused {
+function proposedDarts(asked: Asked | AskedNoLonger, work: Work, plan: Plan): Draft | Refused {
   const pieces = setOf(plan.left.pieces);
   const { upright, lying } = bustDartsOf(pieces);
   if (upright === null) return { asked, because: "notOnPieces" };
@@ -300,12 +476,13 @@ function proposedDarts(asked: Asked, work: Work, plan: Plan): Proposal | Refused
     amount: stands + by,
     missing: 0,
     from: asked.from,
+    parts: asked.parts,
     commands: ends.map(({ end }) => putOrRemove(end)),
   };
 }
 
 /** Where it stands among alterations. */
-function placeOf({ altered }: Proposal): number {
+function placeOf({ altered }: Pick<Proposal, "altered">): number {
   const alteration: Alteration =
     altered.kind === "fit"
       ? { kind: "fit", id: "", fit: altered.fit, amount: 0 }

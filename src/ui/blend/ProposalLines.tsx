@@ -1,29 +1,36 @@
 import type { Work } from "../../core/decisions/work";
 import type { Plan } from "../../core/plan/plan";
 import { proposalsOf } from "../../core/proposals/proposals";
-import { FROM_MEASURES, proposalTitle } from "../../words/proposals";
+import { FROM_MEASURES, heldBackSentence, proposalTitle } from "../../words/proposals";
 import { Fractions } from "../fields/Fractions";
 
 /** What her lengths and widths ask for, a line each; taken on Fit. */
 export function ProposalLines({ plan, work }: { readonly plan: Plan; readonly work: Work }) {
-  const { proposals } = proposalsOf(work, plan);
-  if (proposals.length === 0) return null;
+  const advice = proposalsOf(work, plan);
+  const { proposals } = advice;
+  const held = heldBackSentence(advice);
+  if (proposals.length === 0 && held === null) return null;
   return (
     <section className="proposal-lines" aria-labelledby="proposal-lines">
       <h3 id="proposal-lines">{FROM_MEASURES}</h3>
-      <ul>
-        {proposals.map((proposal) => {
-          const title = proposalTitle(proposal, work.unit);
-          return (
-            <li key={title}>
-              <Fractions text={title} />
-            </li>
-          );
-        })}
-      </ul>
-      <p className="aside">
-        Not done yet: <a href="#fit">look at them on Fit</a>.
-      </p>
+      {held !== null && <p>{held}</p>}
+      {proposals.length > 0 && (
+        <ul>
+          {proposals.map((proposal) => {
+            const title = proposalTitle(proposal, work.unit);
+            return (
+              <li key={title}>
+                <Fractions text={title} />
+              </li>
+            );
+          })}
+        </ul>
+      )}
+      {proposals.length > 0 && (
+        <p className="aside">
+          Not done yet: <a href="#fit">look at them on Fit</a>.
+        </p>
+      )}
     </section>
   );
 }

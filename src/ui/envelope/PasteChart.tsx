@@ -1,10 +1,13 @@
 import { Fragment, useEffect, useId, useMemo, useRef } from "react";
-import { pasteChart, type PasteFinding } from "../../core/chart/pasteChart";
+import { pasteChart, type PastedChart, type PasteFinding } from "../../core/chart/pasteChart";
 import { BODY_COLUMNS, FINISHED_COLUMNS, readSizes, type ChartColumn } from "../../core/chart/readChart";
 import type { SizeRow } from "../../core/chart/sizeChart";
+import { PRINTED_LENGTHS } from "../../core/decisions/pattern";
+import type { Command } from "../../core/plan/commands";
 import { columnWords, pasteFindingSentence } from "../../words/chart";
 import { formatLengthEntry } from "../../words/terms/length";
 import { capital } from "../../words/terms/names";
+import { useRunAll } from "../session/useRunAll";
 import { useRun, useSettledWork, useWork } from "../session/useWork";
 import { Fractions } from "../fields/Fractions";
 import { Findings } from "./Findings";
@@ -22,6 +25,7 @@ export function PasteChart({ onDone }: { readonly onDone: () => void }) {
   const text = useWork((work) => work.unread[PASTE_FIELD] ?? "");
   const unit = useSettledWork((work) => work.unit);
   const run = useRun();
+  const runAll = useRunAll();
   const id = useId();
   const entry = useRef<HTMLTextAreaElement>(null);
   const pasted = useMemo(() => (text.trim() === "" ? null : pasteChart(text, unit)), [text, unit]);
@@ -33,8 +37,16 @@ export function PasteChart({ onDone }: { readonly onDone: () => void }) {
     onDone();
   };
 
-  const take = (rows: readonly SizeRow[]): void => {
-    run({ kind: "setSizes", sizes: rows });
+  const take = ({ rows, lengths = {} }: PastedChart): void => {
+    const printed = PRINTED_LENGTHS.flatMap((measure) =>
+      Object.entries(lengths[measure]?.bySize ?? {}).map(([size, value]): Command => ({
+        kind: "setPrintedLength",
+        measure,
+        size,
+        value,
+      })),
+    );
+    runAll([{ kind: "setSizes", sizes: rows }, ...printed]);
     forget();
   };
 
@@ -65,7 +77,7 @@ export function PasteChart({ onDone }: { readonly onDone: () => void }) {
       {pasted !== null && <PastePreview rows={pasted.rows} findings={pasted.findings} />}
       <div className="actions">
         {pasted !== null && pasted.rows.length > 0 && (
-          <button type="button" className="button main" onClick={() => take(pasted.rows)}>
+          <button type="button" className="button main" onClick={() => take(pasted)}>
             Use {pasted.rows.length === 1 ? "this size" : `these ${pasted.rows.length} sizes`}
           </button>
         )}

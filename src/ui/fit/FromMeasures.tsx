@@ -7,16 +7,20 @@ import { measureWords } from "../../words/measures";
 import {
   agreeingSentence,
   agreeingTitle,
+  askedSum,
   comparedSum,
   EASE_NOTE,
   FROM_MEASURES,
+  heldBackSentence,
   notOnPiecesSentence,
   proposalSentence,
   proposalTitle,
+  takeLabel,
   takeWords,
   unansweredSentence,
   whyWords,
 } from "../../words/proposals";
+import type { SumLine } from "../../words/sumLine";
 import { Fractions } from "../fields/Fractions";
 import { useRunAll } from "../session/useRunAll";
 
@@ -28,11 +32,13 @@ interface FromMeasuresProps {
 /** What her lengths and widths ask for: each with its sum, and one tap to take it. */
 export function FromMeasures({ plan, work }: FromMeasuresProps) {
   const { unit } = work;
-  const { proposals, unanswered, agreeing, notOnPieces } = proposalsOf(work, plan);
+  const advice = proposalsOf(work, plan);
+  const { proposals, unanswered, agreeing, notOnPieces } = advice;
+  const held = heldBackSentence(advice);
   const runAll = useRunAll();
   const heading = useRef<HTMLHeadingElement>(null);
   const [taken, setTaken] = useState("");
-  const isEmpty = proposals.length + unanswered.length + agreeing.length === 0;
+  const isEmpty = held === null && proposals.length + unanswered.length + agreeing.length === 0;
 
   const take = (proposal: Proposal): void => {
     runAll(proposal.commands);
@@ -50,6 +56,7 @@ export function FromMeasures({ plan, work }: FromMeasuresProps) {
         {taken === "" ? "" : `In the ledger: ${taken}`}
       </p>
       {isEmpty && <p className="aside">Take lengths and widths on Tape: here they are held against the pattern.</p>}
+      {held !== null && <p>{held}</p>}
       {proposals.length > 0 && (
         <ul className="proposals" aria-label="Proposed">
           {proposals.map((proposal) => (
@@ -91,10 +98,12 @@ interface SumsProps {
   readonly compared: readonly Compared[];
   readonly unit: Work["unit"];
   readonly question: string;
+  /** From what they are apart to what is asked for. */
+  readonly asked?: readonly SumLine[];
 }
 
 /** The sum of every measure that something stands on. */
-function Sums({ compared, unit, question }: SumsProps) {
+function Sums({ compared, unit, question, asked = [] }: SumsProps) {
   return (
     <details className="sum">
       <summary>
@@ -103,21 +112,31 @@ function Sums({ compared, unit, question }: SumsProps) {
       {compared.map((one) => (
         <Fragment key={one.measure}>
           <p>{measureWords(one.measure).name}</p>
-          <dl>
-            {comparedSum(one, unit).map((line) => (
-              <div key={line.words} data-total={line.total === true ? "" : undefined}>
-                <dt>{line.words}</dt>
-                <dd>
-                  <Fractions text={line.figure} />
-                </dd>
-              </div>
-            ))}
-          </dl>
+          <SumLines lines={comparedSum(one, unit)} />
         </Fragment>
       ))}
+      {asked.length > 0 && (
+        <>
+          <p>Together</p>
+          <SumLines lines={asked} />
+        </>
+      )}
     </details>
   );
 }
+
+const SumLines = ({ lines }: { readonly lines: readonly SumLine[] }) => (
+  <dl>
+    {lines.map((line) => (
+      <div key={line.words} data-total={line.total === true ? "" : undefined}>
+        <dt>{line.words}</dt>
+        <dd>
+          <Fractions text={line.figure} />
+        </dd>
+      </div>
+    ))}
+  </dl>
+);
 
 interface RowProps {
   readonly proposal: Proposal;
@@ -133,14 +152,14 @@ function Row({ proposal, unit, onTake }: RowProps) {
         <b>
           <Fractions text={title} />
         </b>
-        <button type="button" className="button small" aria-label={`${takeWords(proposal)}: ${title}`} onClick={onTake}>
+        <button type="button" className="button small" aria-label={takeLabel(proposal, unit)} onClick={onTake}>
           {takeWords(proposal)}
         </button>
       </div>
       <p>
         <Fractions text={proposalSentence(proposal, unit)} />
       </p>
-      <Sums compared={proposal.from} unit={unit} question={whyWords(proposal, unit)} />
+      <Sums compared={proposal.from} asked={askedSum(proposal, unit)} unit={unit} question={whyWords(proposal, unit)} />
     </li>
   );
 }

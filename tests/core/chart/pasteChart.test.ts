@@ -122,6 +122,45 @@ describe("pasteChart", () => {
     ]);
   });
 
+  it("reads the lengths printed beside the girths, sizes down or along", () => {
+    // 1 in = 25.4 mm: 15½ in = 393.7, 15¾ in = 400.05, 4¾ in = 120.65, 5 in = 127 mm; kept to a tenth.
+    const lengths = {
+      backWaistLength: { bySize: { "8": 393.7, "10": 400.1 } },
+      shoulderLength: { bySize: { "8": 120.7, "10": 127 } },
+    };
+    const along =
+      "Size\t8\t10\nBust\t31½\t32½\nWaist\t24\t25\nHip\t33½\t34½\nBack waist length\t15½\t15¾\nShoulder\t4¾\t5";
+    const down =
+      "Size\tBust\tWaist\tHip\tNape to waist\tShoulder length (in)\n8\t31½\t24\t33½\t15½\t4¾\n10\t32½\t25\t34½\t15¾\t5";
+    for (const text of [along, along.replaceAll("\t", "  "), down]) {
+      const pasted = pasteChart(text, "in");
+      expect(pasted.lengths).toEqual(lengths);
+      expect(pasted.findings.map(({ code }) => code)).toContain("paste/lengths-read");
+      expect(pasted.findings.map(({ code }) => code)).not.toContain("paste/heading-ignored");
+    }
+    expect(pasteChart(along.replaceAll("\t", " "), "in").lengths).toEqual(lengths);
+  });
+
+  it.each([
+    ["a range", "39-40\t40"],
+    ["no length", "abc\t40"],
+    ["no such body", "390\t400"],
+    ["more figures than sizes", "39\t40\t41"],
+  ])("leaves a length alone, with a note, where it is not certain: %s", (_, figures) => {
+    const text = `Size\t8\t10\nBust\t80\t84.5\nWaist\t62.5\t66\nHip\t86\t90\nBack waist length\t${figures}`;
+    const { rows, lengths, findings } = pasteChart(text, "cm");
+    expect([rows, lengths]).toEqual([WANTED, undefined]);
+    expect(findings.map(({ code }) => code)).toContain("paste/length-uncertain");
+  });
+
+  it("takes no length of a finished garment, nor one told twice", () => {
+    const head = "Size\tBust\tWaist\tHip";
+    expect(
+      pasteChart(`${head}\tFinished back length\tBack length\n8\t80\t62.5\t86\t60\t60`, "cm").lengths,
+    ).toBeUndefined();
+    expect(pasteChart(`${head}\tBack waist\tNape to waist\n8\t80\t62.5\t86\t40\t41`, "cm").lengths).toBeUndefined();
+  });
+
   it("takes the column in the unit wanted where both are printed", () => {
     const text = "Size\tBust in\tBust cm\tWaist in\tWaist cm\tHip in\tHip cm\n8\t31\t80\t24\t62.5\t33\t86";
     expect(pasteChart(text, "cm").rows).toEqual([WANTED[0]]);

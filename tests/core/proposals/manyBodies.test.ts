@@ -96,10 +96,11 @@ describe.each(demoWorks().map((demo) => [demo.pattern.name, demo] as const))("su
       for (; rounds < 4; rounds += 1) {
         const found = caseOf(now)?.advice.proposals ?? [];
         if (found.length === 0) break;
+        // The ends of darts come last, once the rest lies where it should.
+        if (rounds === 2 && found.some(({ altered }) => altered.kind !== "dartEnds")) further += 1;
         now = found.reduce(take, now);
       }
       expect(rounds).toBeLessThan(4);
-      if (rounds > 2) further += 1;
     }
     // Where a wedge or the place of the bust is held up by its range, a third time.
     expect(further).toBeLessThanOrEqual(1);

@@ -17,7 +17,7 @@ import { proposalsOf, type Advice, type Proposal } from "../../../src/core/propo
 import { invariant } from "../../../src/core/result";
 import { demoWorks } from "../../../src/document/demo";
 import { measureServes } from "../../../src/words/measures";
-import { notAltered, proposalSentence, proposalTitle } from "../../../src/words/proposals";
+import { askedSum, heldBackSentence, notAltered, proposalSentence, proposalTitle } from "../../../src/words/proposals";
 import { planOf, testWork } from "../../support/works";
 
 const BLOCK = {
@@ -244,6 +244,161 @@ describe("length, and the shape of back and front", () => {
     expect(front?.changed.bust).toBeCloseTo(drop, -0.5);
     expect(Math.abs(front?.off ?? 99)).toBeLessThan(2);
     expect(adviceOn(work(432 + drop)).proposals.filter((one) => keyOf(one) !== "dartsOut")).toEqual([]);
+  });
+});
+
+describe("where one of back and front agrees by itself", () => {
+  // 22 and 6 mm short: nearer to each other than the tape tells apart.
+  const work = workOf({ ...BLOCK, backWaistLength: 388, frontWaistLength: 426 });
+
+  it("asks no more than both bear, which leaves what agreed in agreement", () => {
+    expect(askedIn(adviceOn(work))).toEqual([["lengthBelowBust", -6]]);
+    const after = adviceOn(take(work, firstOf(work)));
+    expect(after.proposals).toEqual([]);
+    expect(after.agreeing.find(({ measure }) => measure === "frontWaistLength")?.off).toBeCloseTo(0, 0);
+  });
+
+  it("never says off alike beside agrees", () => {
+    const said = proposalSentence(firstOf(work), "cm");
+    expect(said).toContain("your front waist length agrees");
+    expect(said).not.toContain("off alike");
+  });
+
+  it("goes by the back alone where the front bears nothing of it", () => {
+    const [back, ...others] = askedIn(adviceFor({ backWaistLength: 388, frontWaistLength: 431 }));
+    expect(others).toEqual([]);
+    expect(back?.[0]).toBe("swayBack");
+  });
+});
+
+describe("the sum of an amount", () => {
+  const figure = (text: string): number => Number(text.replace("−", "-").replace(/[^\d.-]/g, ""));
+  it.each([
+    { backWaistLength: 388, frontWaistLength: 426, sideNeckToBustPoint: 295 },
+    { backWaistLength: 380, frontWaistLength: 402, sideNeckToBustPoint: 247 },
+    { backWaistLength: 456, frontWaistLength: 456 },
+    { frontWaistLength: 456, bustPointWidth: 154 },
+    { shoulderLength: 162, acrossBack: 323 },
+  ])("adds up line by line: %o", (measures) => {
+    const { proposals } = adviceFor(measures);
+    expect(proposals.length).toBeGreaterThan(0);
+    for (const proposal of proposals) {
+      const lines = askedSum(proposal, "cm");
+      const total = figure(lines.at(-1)?.figure ?? "");
+      expect(total).toBe(proposal.amount);
+      const sum = lines.slice(0, -1).reduce((done, line) => done + figure(line.figure), 0);
+      expect(Math.abs(sum - total)).toBeLessThanOrEqual(1);
+    }
+  });
+});
+
+describe("what is proposed where something stands", () => {
+  const short = workOf({ ...BLOCK, backWaistLength: 390, frontWaistLength: 412 });
+  const taken = take(short, firstOf(short));
+  const set = (work: Work, measure: MeasureName, value: number): Work =>
+    applyCommand(work, { kind: "setMeasure", measure, value });
+  const both = (work: Work, back: number, front: number): Work =>
+    set(set(work, "backWaistLength", back), "frontWaistLength", front);
+
+  it("is what a work without it asks for, whatever was taken before", () => {
+    for (const [back, front] of [
+      [408, 430],
+      [400, 422],
+      [390, 412],
+      [380, 402],
+      [440, 462],
+      [408, 412],
+    ] as const) {
+      const fresh = askedIn(adviceOn(both(short, back, front))).find(([name]) => name === "lengthBelowBust")?.[1] ?? 0;
+      const now = adviceOn(both(taken, back, front)).proposals.find((one) => keyOf(one) === "lengthBelowBust");
+      expect([back, front, now?.amount ?? -20]).toEqual([back, front, fresh]);
+    }
+  });
+
+  it("is to be taken out where nothing is asked for", () => {
+    const proposal = firstOf(both(taken, 408, 430));
+    expect(proposalTitle(proposal, "cm")).toBe("Take out: shorten the bodice below the bust by 20 mm");
+    expect(proposalSentence(proposal, "cm")).toMatch(/Your measures no longer ask for it\.$/);
+    expect(take(taken, proposal).alterations).toEqual([]);
+  });
+
+  it("is said to change from what to what, and on paper alike", () => {
+    const work = both(taken, 380, 402);
+    expect(proposalTitle(firstOf(work), "cm")).toBe(
+      "Change −20 mm to −30 mm: shorten the bodice below the bust by 30 mm",
+    );
+    expect(notAltered(adviceOn(work), "cm").join(" ")).toContain("change −20 mm to −30 mm");
+  });
+
+  it("holds both parts of a length against the work without either", () => {
+    const work = workOf({ ...BLOCK, backWaistLength: 380, frontWaistLength: 402, sideNeckToBustPoint: 247 });
+    const all = adviceOn(work).proposals.reduce(take, work);
+    expect(all.alterations).toHaveLength(2);
+    expect(adviceOn(set(all, "backWaistLength", 375)).proposals).toEqual([]);
+  });
+});
+
+describe("a bust point that agrees, and by which a dart ends in the wrong place", () => {
+  // 12 mm lower: the side dart then ends nearer to it than a check lets pass.
+  const work = workOf({ ...BLOCK, sideNeckToBustPoint: 277 });
+
+  it("is no agreement: the end is set", () => {
+    const advice = adviceOn(work);
+    expect(planOf(work).checks.some(({ name, ok }) => name === "dartEndShortOfBustPoint" && !ok)).toBe(true);
+    expect(advice.proposals.map(keyOf)).toEqual(["dartEnds"]);
+    expect(advice.agreeing.map(({ measure }) => measure)).not.toContain("sideNeckToBustPoint");
+    expect(proposalSentence(firstOf(work), "cm")).not.toContain("agrees");
+  });
+
+  it("and holds once it is taken", () => {
+    const after = take(work, firstOf(work));
+    expect(planOf(after).checks.filter(({ name, ok }) => name === "dartEndShortOfBustPoint" && !ok)).toEqual([]);
+    expect(adviceOn(after).proposals).toEqual([]);
+    expect(adviceOn(after).agreeing.map(({ measure }) => measure)).toContain("sideNeckToBustPoint");
+  });
+});
+
+describe("a doubted reading", () => {
+  const off = { ...BLOCK, backWaistLength: 388, frontWaistLength: 426, neckBaseGirth: 420 };
+
+  it("of the bust holds back all that goes by the base size, with one line", () => {
+    const advice = adviceOn(workOf({ ...off, bustGirth: 1080 }));
+    expect([advice.proposals, advice.unanswered, advice.heldBackBy]).toEqual([[], [], ["bustGirth"]]);
+    expect(notAltered(advice, "cm")).toContain("Settle the doubt about your bust first.");
+  });
+
+  it("of a length holds back what rests on it alone", () => {
+    const advice = adviceFor({ backWaistLength: 300, shoulderLength: 144 });
+    expect(advice.proposals.map(keyOf)).toEqual(["shoulderWidth"]);
+    expect(heldBackSentence(advice)).toBe("Settle the doubt about your back waist length first.");
+  });
+
+  it("holds nothing back once she says that it is right", () => {
+    const work = workOf({ ...off, bustGirth: 1080 });
+    const advice = adviceOn({ ...work, trusted: { bustGirth: 1080 } });
+    expect([advice.heldBackBy, heldBackSentence(advice)]).toEqual([[], null]);
+    expect(advice.proposals.length).toBeGreaterThan(0);
+  });
+});
+
+describe("what can be made of a proposal, and what it costs", () => {
+  it("is not offered where less than half of it can be made", () => {
+    // 60 mm, and 25 mm of a shoulder at the most.
+    const advice = adviceFor({ shoulderLength: 122 + 60 });
+    expect(advice.proposals).toEqual([]);
+    expect(advice.unanswered.map(({ compared, because }) => [compared.measure, because])).toEqual([
+      ["shoulderLength", "littleRoom"],
+    ]);
+  });
+
+  it("says by how much a girth changes", () => {
+    const work = workOf({ ...BLOCK, sideNeckToBustPoint: 300 });
+    const [bust] = planOf(work).levels;
+    const [after] = planOf(take(work, firstOf(work))).levels;
+    const lost = Math.round((bust?.finished ?? 0) - (after?.finished ?? 0));
+    expect([bust?.level, lost > 5]).toEqual(["bust", true]);
+    expect(proposalSentence(firstOf(work), "cm")).toContain(`It makes the bust ${lost} mm smaller.`);
+    expect(proposalSentence(firstOf(workOf({ ...BLOCK, shoulderLength: 138 })), "cm")).not.toContain("It makes");
   });
 });
 

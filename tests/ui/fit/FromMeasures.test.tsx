@@ -71,7 +71,9 @@ describe("From your measures", () => {
     const { user, work: now } = await renderWork(<FitStep />, { ...work, tapes, alterations: [standing] });
     expect(now().alterations).toEqual([standing]);
     expect(panel().textContent).toContain("You have −12 mm; your measures now ask for −20 mm.");
-    await user.click(screen.getByRole("button", { name: `Change: ${TITLE}` }));
+    await user.click(
+      screen.getByRole("button", { name: "Change −12 mm to −20 mm: shorten the bodice below the bust by 20 mm" }),
+    );
     expect(now().alterations).toEqual([{ ...standing, amount: -20 }]);
   });
 
