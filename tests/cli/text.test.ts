@@ -270,7 +270,7 @@ it("tells what was measured and is not altered, as the printed sheet does", () =
   const length = 300;
   const work: Work = { ...testWork, tapes: tapesOf({ ...measuresOf(testWork.tapes), neckBaseGirth: length }) };
   const sections = new Map(sectionsOf(checklistText(work, planOf(work))));
-  const said = (sections.get("MEASURED, NOT ALTERED") ?? []).join(" ").replaceAll(/\s+/g, " ");
-  expect(said).toContain("Your neck base 30.0 cm");
-  expect(said).toContain("Nothing here alters it: see to it at the fitting.");
+  const lines = (sections.get("MEASURED, NOT ALTERED") ?? []).join(" ").replaceAll(/\s+/g, " ");
+  expect(lines).toContain("Your neck base 30.0 cm");
+  expect(lines).toContain("Nothing here alters it: see to it at the fitting.");
 });

@@ -249,6 +249,9 @@ const DECIDED_BY: Readonly<Record<ProposedFit, readonly PrintedLength[]>> = {
   sideSeamUnderBust: ["underBustGirth"],
 };
 
+/** A back is round or hollow: of the two, one that stands is taken out before the other is asked for. */
+const OPPOSITES: Readonly<Partial<Record<ProposedFit, ProposedFit>>> = { roundBack: "swayBack", swayBack: "roundBack" };
+
 const PROPOSED_FITS: readonly ProposedFit[] = FIT_NAMES.filter((name): name is ProposedFit =>
   Object.hasOwn(DECIDED_BY, name),
 );
@@ -289,6 +292,7 @@ function fitsChanged(
   const others = firstAsked(comparison, plan).flatMap(({ altered: also }) =>
     also.kind === "fit" &&
     !stand.includes(also.fit) &&
+    !stand.some((one) => OPPOSITES[one] === also.fit) &&
     asked.some(({ altered }) => altered.kind === "fit" && altered.fit === also.fit)
       ? [also.fit]
       : [],
@@ -332,6 +336,9 @@ function dartsChanged({ compared }: Comparison, work: Work, plan: Plan): readonl
   const width = compared.find(({ measure }) => measure === "bustPointWidth");
   const stands = standing(altered, work, plan);
   if (width === undefined || stands === 0 || Math.abs(width.off) <= STANDS_BY) return [];
+  // Ends that were set as usual and lie well are not asked back again.
+  const isWell = !plan.left.darts.some(({ endJudged }) => endJudged !== null && endFails(endJudged));
+  if (width.agrees && isWell) return [];
   // Half of the width lies on each half of the body.
   const moved = 2 * stands;
   const before: Compared = {
