@@ -9,6 +9,7 @@ import { withDoubts } from "../../core/sureness/doubtedPicks";
 import { howSure } from "../../core/sureness/howSure";
 import { nextMeasure } from "../../core/sureness/nextMeasure";
 import { planFailureWords } from "../../words/plan";
+import { printedDartsNote } from "../../words/printedDarts";
 import { useSettledPlan } from "../session/usePlan";
 import { useSettledWork } from "../session/useWork";
 import { FailureNote } from "../session/FailureNote";
@@ -106,6 +107,7 @@ function Picked({ work, plan, planners }: PickedProps) {
               surety={surety?.[level.level] ?? null}
               own={own(level.level)}
               planners={planners?.levels.find((other) => other.level === level.level) ?? null}
+              granted={level.level === "waist" ? printedDartsNote(plan, work.unit) : null}
             />
           ),
         )}

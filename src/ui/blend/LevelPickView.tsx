@@ -19,6 +19,8 @@ export interface LevelPickViewProps {
   readonly surety: Surety | null;
   readonly own: boolean;
   readonly planners: PlannedLevel | null;
+  /** What it takes for granted of her tissue; null: nothing. */
+  readonly granted: string | null;
 }
 
 /** A twentieth of a step: finer than a pencil line between two printed ones. */
@@ -33,7 +35,7 @@ function placeBetween(
   return { between: [labels[lower] ?? "", labels[lower + 1] ?? ""], share: size - lower };
 }
 
-export function LevelPickView({ work, level, name, line, surety, own, planners }: LevelPickViewProps) {
+export function LevelPickView({ work, level, name, line, surety, own, planners, granted }: LevelPickViewProps) {
   const labels = work.pattern.chart.sizes.map((size) => size.label);
   const gap = level.finished - level.target;
   return (
@@ -65,6 +67,11 @@ export function LevelPickView({ work, level, name, line, surety, own, planners }
       {own && Math.abs(gap) >= READS_AS_NOTHING && (
         <p className="follows">
           <Fractions text={followsSentence(level, work.unit)} />
+        </p>
+      )}
+      {granted !== null && (
+        <p className="field-hint">
+          <Fractions text={granted} />
         </p>
       )}
       <Sum question="Why this line?" lines={levelSum(level, work.unit)} />

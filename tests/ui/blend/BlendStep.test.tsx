@@ -7,6 +7,7 @@ import { usePageState } from "../../../src/ui/session/pageState";
 import { BlendStep } from "../../../src/ui/blend/BlendStep";
 import type { Plan } from "../../../src/core/plan/plan";
 import type { Work } from "../../../src/core/decisions/work";
+import { unevenChart } from "../../support/steppedCharts";
 import { sampleWork } from "../../support/sampleWork";
 import { renderWork } from "../renderWork";
 
@@ -70,6 +71,16 @@ describe("the blend", () => {
     await user.click(within(pick("Frame")).getByRole("button", { name: "Go back to that" }));
     expect(work().picks).toEqual({});
     expect(pick("Frame").textContent).toContain("Size 14");
+  });
+
+  it("says with the waist line what is taken for granted of the tissue's darts", async () => {
+    // Where bust and waist step unlike each other, our darts differ from size to size.
+    await renderWork(<BlendStep />, {
+      pattern: { ...sampleWork.pattern, chart: unevenChart },
+      tapes: tapesOf({ ...measuresOf(sampleWork.tapes), waistGirth: 800 }),
+    });
+    expect(pick("Waist").textContent).toContain("If your tissue prints them equally wide");
+    expect(pick("Hip").textContent).not.toContain("equally wide");
   });
 
   it("moves the waist line as one step of undo and says what it does to the garment", async () => {
