@@ -7,12 +7,12 @@ import { checkMeasure } from "../measures/registry";
 import type { Mm } from "../units";
 import { cutCells, losesEmptyCells, type PastedCell, type Separator } from "./pasteCells";
 import { findLayout, type LayoutFault, type PastedLayout } from "./pasteLayout";
-import { CHART_LENGTHS, figuresOf, isBlank, type ChartLength, type PastedLengths } from "./pasteLengths";
+import { figuresOf, isBlank, type PastedLengths } from "./pasteLengths";
 import { readCell, unitOfCell, withoutFootnote, type PastedLength } from "./pasteLength";
 import { cutSpaced } from "./pasteSpaced";
 import type { PastedUnit } from "./pasteWords";
 import { BODY_COLUMNS, FINISHED_COLUMNS, type BodyColumn, type ChartColumn } from "./readChart";
-import type { SizeRow } from "./sizeChart";
+import { CHART_LENGTHS, type ChartLength, type SizeRow } from "./sizeChart";
 
 type PasteFault =
   | { readonly code: "paste/empty" }

@@ -1,6 +1,7 @@
 /** Finding the columns of a pasted table: under headings, beside them (sizes along the top), or by their number. */
 import { BODY_COLUMNS, FINISHED_COLUMNS, type ChartColumn } from "./readChart";
-import { lengthNamed, type ChartLength } from "./pasteLengths";
+import { lengthNamed } from "./pasteLengths";
+import type { ChartLength } from "./sizeChart";
 import type { PastedCell } from "./pasteCells";
 import { isSizeName } from "./pasteSpaced";
 import { namesGirth, readHeading, readTitle, readUnit, soleUnit, type Heading, type PastedUnit } from "./pasteWords";

@@ -1,25 +1,9 @@
 /** Lengths and widths that a pasted chart prints beside the girths: taken only where their name and every figure are sure. */
-import type { MeasureName } from "../measures/measure";
 import { checkMeasure } from "../measures/registry";
 import type { Mm } from "../units";
 import { readCell, withoutFootnote } from "./pasteLength";
 import { FOOTNOTE, type PastedUnit } from "./pasteWords";
-
-/** What charts print beside the girths. */
-export const CHART_LENGTHS = [
-  "backWaistLength",
-  "frontWaistLength",
-  "shoulderLength",
-  "acrossBack",
-  "acrossFront",
-  "neckBaseGirth",
-  "bustPointWidth",
-  "sideNeckToBustPoint",
-  "underBustGirth",
-  "height",
-] as const satisfies readonly MeasureName[];
-
-export type ChartLength = (typeof CHART_LENGTHS)[number];
+import { CHART_LENGTHS, type ChartLength } from "./sizeChart";
 
 /** By the label of the size. */
 export type PastedLengths = Readonly<Partial<Record<ChartLength, { readonly bySize: Readonly<Record<string, Mm>> }>>>;

@@ -1,4 +1,5 @@
 /** The pattern's own size chart, as printed on its envelope. */
+import type { MeasureName } from "../measures/measure";
 import type { TypedUnit } from "../measures/length";
 import { MM_PER_INCH, type Mm } from "../units";
 
@@ -27,6 +28,22 @@ export interface SizeChart {
   /** May be empty: then only the drafted difference counts. */
   readonly cups: readonly CupVersion[];
 }
+
+/** What charts print beside the girths: the body that a size is drafted for, in the order they are offered. */
+export const CHART_LENGTHS = [
+  "backWaistLength",
+  "frontWaistLength",
+  "shoulderLength",
+  "acrossBack",
+  "acrossFront",
+  "neckBaseGirth",
+  "bustPointWidth",
+  "sideNeckToBustPoint",
+  "underBustGirth",
+  "height",
+] as const satisfies readonly MeasureName[];
+
+export type ChartLength = (typeof CHART_LENGTHS)[number];
 
 export const FEWEST_SIZES = 2;
 export const MOST_SIZES = 20;

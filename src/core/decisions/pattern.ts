@@ -1,6 +1,5 @@
 /** What the wearer says of the pattern she bought. */
-import type { SizeChart } from "../chart/sizeChart";
-import type { MeasureName } from "../measures/measure";
+import { CHART_LENGTHS, type ChartLength, type SizeChart } from "../chart/sizeChart";
 import type { Mm } from "../units";
 
 /** The styles of bodice, in the order they are offered. */
@@ -28,21 +27,21 @@ export interface Ease {
   readonly hip: Mm;
 }
 
-/** Of what charts print beside the girths: the body that a size is drafted for, in the order they are offered. */
-export const PRINTED_LENGTHS = [
-  "backWaistLength",
-  "frontWaistLength",
-  "shoulderLength",
-  "acrossBack",
-  "acrossFront",
-  "neckBaseGirth",
-  "bustPointWidth",
-  "sideNeckToBustPoint",
-  "underBustGirth",
-  "height",
-] as const satisfies readonly MeasureName[];
+/** What the pattern may say of the body that its sizes are drafted for. */
+export const PRINTED_LENGTHS = CHART_LENGTHS;
+export type PrintedLength = ChartLength;
 
-export type PrintedLength = (typeof PRINTED_LENGTHS)[number];
+/** What a style's pieces have nothing of to be held against: a cup ends below shoulder and neck, only a band goes by the under-bust. */
+const NOT_ON: Readonly<Record<StyleName, readonly PrintedLength[]>> = {
+  sideDart: ["underBustGirth"],
+  midriff: ["shoulderLength", "acrossBack", "acrossFront", "neckBaseGirth"],
+  princessArmhole: ["underBustGirth"],
+  princessShoulder: ["underBustGirth"],
+};
+
+/** The lengths that count for a pattern of a style: no other is asked for. */
+export const lengthsAskedOn = (style: StyleName): readonly PrintedLength[] =>
+  PRINTED_LENGTHS.filter((measure) => !NOT_ON[style].includes(measure));
 
 /** What the pattern says of one length: never empty. */
 export interface PrintedFigure {

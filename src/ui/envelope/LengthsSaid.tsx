@@ -1,5 +1,5 @@
 import { useState } from "react";
-import { PRINTED_LENGTHS, type PrintedLength } from "../../core/decisions/pattern";
+import { lengthsAskedOn, PRINTED_LENGTHS, type PrintedLength } from "../../core/decisions/pattern";
 import { draftedFigures } from "../../core/draft/draftMeasures";
 import type { Command } from "../../core/plan/commands";
 import type { Mm } from "../../core/units";
@@ -14,7 +14,18 @@ import { lengthField } from "./lengthFields";
 /** What the pattern prints of lengths and widths, folded away: many print none of it. */
 export function LengthsSaid() {
   const lengths = useSettledWork((work) => work.pattern.lengths);
+  const style = useSettledWork((work) => work.pattern.style);
+  // What was said before the style was another one must not lie out of sight.
+  const unread = useSettledWork((work) =>
+    PRINTED_LENGTHS.filter((measure) =>
+      Object.keys(work.unread).some(
+        (field) => field === `pattern.lengths.${measure}` || field.endsWith(`.lengths.${measure}`),
+      ),
+    ).join(" "),
+  );
   const said = Object.keys(lengths ?? {}).length;
+  const isAsked = (measure: PrintedLength): boolean =>
+    lengthsAskedOn(style).includes(measure) || lengths?.[measure] !== undefined || unread.split(" ").includes(measure);
   return (
     <details className="lengths-said" open={said > 0 ? true : undefined}>
       <summary>
@@ -26,7 +37,7 @@ export function LengthsSaid() {
           The body it is drafted for, where it prints that. Your own are held against it on Fit; where it says nothing,
           against our draft’s figure.
         </p>
-        {PRINTED_LENGTHS.map((measure) => (
+        {PRINTED_LENGTHS.filter(isAsked).map((measure) => (
           <LengthSaid key={measure} measure={measure} />
         ))}
       </div>
