@@ -2,6 +2,8 @@
  * Two versions of a work made one: what two tabs, or two copies of a file, changed since they were the same. Every decision
  * is merged by itself; one that both took differently is named, and the caller keeps the version that gave way.
  */
+import type { OwnPattern } from "../core/decisions/ownPattern";
+import type { Tissue } from "../core/decisions/tissue";
 import type { CupVersion, SizeChart, SizeRow } from "../core/chart/sizeChart";
 import { isSameKind, type Alteration } from "../core/decisions/alteration";
 import type { Allowances } from "../core/decisions/allowances";
@@ -409,6 +411,8 @@ const mergeParts = fields<Pattern>({
   style: whole({ of: "style" }),
   strap: whole({ of: "strap" }),
   lengths: mergePrintedLengths,
+  tissue: whole<Tissue | undefined>({ of: "tissue" }),
+  own: whole<OwnPattern | undefined>({ of: "own" }),
 });
 
 type Alterations = readonly Alteration[];
@@ -487,6 +491,7 @@ const allowanceFields = fields<Allowances>({
   princess: allowance("princess"),
   underBust: allowance("underBust"),
   strap: allowance("strap"),
+  edge: allowance("edge"),
 });
 
 const mergeAllowances: Merge<Allowances | undefined> = (versions, merging) =>

@@ -2,6 +2,11 @@
 import { STYLE_NAMES } from "../core/decisions/pattern";
 import { SHEET_FORMATS } from "../core/decisions/paperChoice";
 import { FIT_NAMES } from "../core/decisions/fitNames";
+import { LINE_FEATURES, OWN_CORNERS } from "../core/decisions/ownPattern";
+import { LEVEL_NAMES } from "../core/pattern/piece";
+import { TISSUE_LENGTHS } from "../core/decisions/tissue";
+import { filePoint } from "../core/geometry/point";
+import { readPath } from "../core/geometry/readPath";
 import * as z from "zod/mini";
 import { PIECE_ORDER } from "../core/pattern/pieceSet";
 import { DART_HOMES, DART_NAMES } from "../core/pattern/dartNames";
@@ -55,6 +60,109 @@ const printedLengths = z.strictObject({
   height: printed,
 });
 
+const isPath = (path: string): boolean => readPath(path, filePoint(0, 0)) !== null;
+
+/** How much a whole file holds; each part by itself is held to its own limit. */
+function isWithinFile({ lines }: { readonly lines: readonly { readonly paths: readonly string[] }[] }): boolean {
+  const paths = lines.flatMap((look) => look.paths);
+  return paths.length <= LIMITS.fileLines && paths.reduce((sum, path) => sum + path.length, 0) <= LIMITS.fileText;
+}
+
+const tissueLength = z.number().check(z.gte(0), z.lte(LIMITS.length));
+
+const tissue = z.strictObject({
+  size: text,
+  pieces: z.partialRecord(z.enum(PIECE_ORDER), z.partialRecord(z.enum(TISSUE_LENGTHS), tissueLength)),
+});
+
+const coordinate = z.number().check(z.gte(-LIMITS.fileCoordinate), z.lte(LIMITS.fileCoordinate));
+const filePlace = z.strictObject({ x: coordinate, y: coordinate });
+const filePath = z.string().check(z.maxLength(LIMITS.fileText), z.refine(isPath));
+
+const drawing = z
+  .strictObject({
+    format: z.enum(["svg", "dxf"]),
+    unit: z.nullable(
+      z.strictObject({
+        mm: z.number().check(z.gt(0), z.lte(LIMITS.length)),
+        saidBy: z.enum(["size", "header", "text"]),
+      }),
+    ),
+    lines: z
+      .array(
+        z.strictObject({
+          look: z.strictObject({
+            layer: text,
+            group: unreadText,
+            colour: text,
+            dash: text,
+            width: z.number().check(z.gte(0), z.lte(LIMITS.fileCoordinate)),
+          }),
+          paths: z.array(filePath).check(z.maxLength(LIMITS.fileLines)),
+        }),
+      )
+      .check(z.maxLength(LIMITS.fileLooks)),
+    points: z
+      .array(z.strictObject({ ...filePlace.shape, layer: text, group: unreadText }))
+      .check(z.maxLength(LIMITS.fileMarks)),
+    writings: z
+      .array(z.strictObject({ ...filePlace.shape, text: unreadText, layer: text, group: unreadText }))
+      .check(z.maxLength(LIMITS.fileMarks)),
+    hiddenLayers: z.array(text).check(z.maxLength(LIMITS.fileLooks)),
+  })
+  .check(z.refine(isWithinFile));
+
+const ownPiece = z.strictObject({
+  id: text,
+  name: z.nullable(z.enum(PIECE_ORDER)),
+  label: z.exactOptional(text),
+  leftOut: z.exactOptional(z.literal(true)),
+  extent: z.exactOptional(z.enum(["half", "whole"])),
+  turns: z.exactOptional(z.union([z.literal(0), z.literal(1), z.literal(2), z.literal(3)])),
+  turnedOver: z.exactOptional(z.boolean()),
+  line: z.exactOptional(z.enum(["stitch", "cutting"])),
+  allowances: z.exactOptional(z.lazy(() => allowances)),
+  centreOnFold: z.exactOptional(z.boolean()),
+  corners: z.exactOptional(
+    z
+      .array(z.strictObject({ name: z.enum(OWN_CORNERS), size: text, at: z.nullable(filePlace) }))
+      .check(z.maxLength(LIMITS.fileCorners)),
+  ),
+  darts: z.exactOptional(
+    z
+      .array(
+        z.strictObject({ name: z.enum(DART_NAMES), size: text, inner: filePlace, outer: filePlace, apex: filePlace }),
+      )
+      .check(z.maxLength(LIMITS.fileCorners)),
+  ),
+  notDarts: z.exactOptional(z.array(z.enum(DART_NAMES)).check(z.maxLength(LIMITS.fileCorners))),
+  bustPoint: z.exactOptional(z.strictObject({ size: text, at: filePlace })),
+  levels: z.exactOptional(z.strictObject({ top: z.enum(LEVEL_NAMES), bottom: z.enum(LEVEL_NAMES) })),
+});
+
+const lineMeaning = z.discriminatedUnion("of", [
+  z.strictObject({ of: z.literal("size"), size: text }),
+  z.strictObject({ of: z.literal("all") }),
+  z.strictObject({ of: z.literal("inner") }),
+  z.strictObject({ of: z.literal("nothing") }),
+]);
+
+const own = z.strictObject({
+  file: text,
+  drawing,
+  known: z.exactOptional(
+    z.strictObject({ from: filePlace, to: filePlace, length: z.number().check(z.gt(0), z.lte(LIMITS.length)) }),
+  ),
+  joinWithin: z.exactOptional(z.number().check(z.gte(0), z.lte(LIMITS.length))),
+  sortBy: z.exactOptional(z.enum(LINE_FEATURES)),
+  lines: z.exactOptional(
+    z.record(unreadText, lineMeaning).check(z.refine((record) => Object.keys(record).length <= LIMITS.fileLooks)),
+  ),
+  cup: z.exactOptional(text),
+  pieces: z.array(ownPiece).check(z.maxLength(LIMITS.filePieces)),
+  inUse: z.exactOptional(z.literal(true)),
+});
+
 const pattern = z.strictObject({
   name: text,
   chart: z.strictObject({
@@ -72,6 +180,8 @@ const pattern = z.strictObject({
   style: z.enum(STYLE_NAMES),
   strap: z.enum(["thin", "wide"]),
   lengths: z.exactOptional(printedLengths),
+  tissue: z.exactOptional(tissue),
+  own: z.exactOptional(own),
 });
 
 const dart = z.strictObject({
@@ -202,6 +312,7 @@ const allowances = z.strictObject({
   princess: allowance,
   underBust: allowance,
   strap: allowance,
+  edge: allowance,
 });
 
 /** A whole work. Its type is held against the core's `Work` below. */

@@ -26,6 +26,12 @@ const SIZE_CORNER: Readonly<Record<PieceName, PointName>> = {
   frontBasque: "sideHem",
   backBasque: "sideHem",
   strap: "strapFrontOuter",
+  other1: "corner00",
+  other2: "corner00",
+  other3: "corner00",
+  other4: "corner00",
+  other5: "corner00",
+  other6: "corner00",
 };
 
 /** Pixels from a line or a mark to the words at it. */

@@ -35,6 +35,8 @@ const PATTERN = {
   closure: "the closure",
   style: "the style",
   strap: "the straps",
+  tissue: "what was measured on the tissue",
+  own: "the pieces read from a file",
   pattern: "the pattern",
   sizes: "the chart’s list of sizes",
   cups: "the chart’s list of cup versions",
@@ -108,6 +110,8 @@ export function collisionWords(collision: Collision): string {
     case "closure":
     case "style":
     case "strap":
+    case "tissue":
+    case "own":
     case "pattern":
     case "sizes":
     case "cups":

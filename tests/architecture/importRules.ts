@@ -19,19 +19,20 @@ interface LayerRule {
 export const LAYERS: Readonly<Record<string, LayerRule>> = {
   core: { layers: [], packages: [], inFolders: { "core/cutting": ["clipper2-ts"] } },
   words: { layers: ["core"], packages: [] },
+  reading: { layers: ["core"], packages: "any" },
   document: { layers: ["core"], packages: ["zod"], demoData: true },
   drawing: { layers: ["core", "words"], packages: [] },
   store: { layers: ["core", "document", "words"], packages: ["zustand", "idb"] },
   print: { layers: ["core", "drawing", "words"], packages: ["react"] },
   paper: { layers: ["core", "drawing", "words"], packages: ["jspdf"] },
-  cli: { layers: ["core", "document", "drawing", "paper", "words"], packages: "node" },
+  cli: { layers: ["core", "document", "drawing", "paper", "reading", "words"], packages: "node" },
   ui: {
-    layers: ["core", "document", "drawing", "paper", "print", "store", "words"],
+    layers: ["core", "document", "drawing", "paper", "print", "reading", "store", "words"],
     packages: "any",
     demoData: true,
   },
   main: {
-    layers: ["core", "document", "drawing", "paper", "print", "store", "ui", "words"],
+    layers: ["core", "document", "drawing", "paper", "print", "reading", "store", "ui", "words"],
     packages: "any",
     demoData: true,
   },

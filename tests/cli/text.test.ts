@@ -228,7 +228,7 @@ const isNothing = ({ checklist, ledger }: Plan, id: string): boolean => {
   return !isListed && Object.values(alteration).every((value) => typeof value !== "number" || value === 0);
 };
 
-const PIECE_TITLES = {
+const PIECE_TITLES: Readonly<Record<string, string>> = {
   front: "FRONT",
   centreFront: "CENTRE FRONT",
   sideFront: "SIDE FRONT",

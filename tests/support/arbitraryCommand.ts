@@ -1,4 +1,5 @@
 /** Commands of every kind on a work, many of them such as change nothing. */
+import { TISSUE_LENGTHS } from "../../src/core/decisions/tissue";
 import * as fc from "fast-check";
 import { MEASURE_NAMES } from "../../src/core/measures/measure";
 import type { Command } from "../../src/core/plan/commands";
@@ -70,6 +71,18 @@ export function anyCommandOn(work: Work, other: Work): fc.Arbitrary<Command> {
       size: from(({ pattern }) => pattern.chart.sizes[0]?.label ?? null),
       value: from(({ pattern }) => Object.values(pattern.lengths ?? {})[0]?.all ?? null),
     }),
+    setTissueLength: fc.record({
+      kind: kind("setTissueLength"),
+      piece: fc.constantFrom("front", "back"),
+      length: fc.constantFrom(...TISSUE_LENGTHS),
+      size: from(({ pattern }) => pattern.chart.sizes[0]?.label ?? "10"),
+      value: from(({ pattern }) => pattern.tissue?.pieces.front?.waistDartMouth ?? null),
+    }),
+    setTissueSize: fc.record({
+      kind: kind("setTissueSize"),
+      size: from(({ pattern }) => pattern.chart.sizes[0]?.label ?? "10"),
+    }),
+    setOwnPattern: fc.record({ kind: kind("setOwnPattern"), own: from(({ pattern }) => pattern.own ?? null) }),
     setPattern: fc.record({ kind: kind("setPattern"), pattern: from(({ pattern }) => pattern) }),
     setStyle: fc.record({ kind: kind("setStyle"), style: from(({ pattern }) => pattern.style) }),
     setStrap: fc.record({ kind: kind("setStrap"), strap: from(({ pattern }) => pattern.strap) }),

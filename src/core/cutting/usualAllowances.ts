@@ -20,6 +20,7 @@ export const USUAL_ALLOWANCES: Readonly<Record<SeamName, Mm>> = {
   princess: 15,
   underBust: 15,
   strap: 15,
+  edge: 15,
 };
 
 /** In inches as entries keep it, to 0.1 mm: 5/8 in, and 1 1/4 in for hems. */
@@ -38,6 +39,7 @@ export const INCH_ALLOWANCES: Readonly<Record<SeamName, Mm>> = {
   princess: INCH_SEAM,
   underBust: INCH_SEAM,
   strap: INCH_SEAM,
+  edge: INCH_SEAM,
 };
 
 /** Whether an allowance is another one than the usual, in either unit. */

@@ -24,7 +24,7 @@ export type Collision =
   | { readonly of: "trusted"; readonly measure: MeasureName }
   /** Another pattern altogether was put in by one side. */
   | { readonly of: "pattern" }
-  | { readonly of: "patternName" | "draftedDifference" | "length" | "closure" | "style" | "strap" }
+  | { readonly of: "patternName" | "draftedDifference" | "length" | "closure" | "style" | "strap" | "tissue" | "own" }
   | { readonly of: "patternEase" | "easeWanted"; readonly level: keyof Ease }
   /** Of one size by its label; null: of all sizes. */
   | { readonly of: "printedLength"; readonly measure: PrintedLength; readonly size: string | null }

@@ -8,6 +8,16 @@ export const LIMITS = {
   /** Characters of an entry that could not be read: a whole page pasted in place of a chart, too. */
   unreadText: 40_000,
   unread: 1000,
+  /** Lines of a file, all looks together, the characters of all of them, and the looks, points and writings. */
+  fileLines: 6000,
+  fileText: 3_000_000,
+  fileLooks: 400,
+  fileMarks: 3000,
+  /** In its own units, in either direction. */
+  fileCoordinate: 1e7,
+  /** Pieces of a file, and corners put right on one of them. */
+  filePieces: 60,
+  fileCorners: 200,
   /** Sizes or cup versions as typed or pasted; a chart that can be drafted from has fewer. */
   rows: 60,
   alterations: 200,

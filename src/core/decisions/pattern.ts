@@ -1,6 +1,8 @@
 /** What the wearer says of the pattern she bought. */
 import { CHART_LENGTHS, type ChartLength, type SizeChart } from "../chart/sizeChart";
 import type { Mm } from "../units";
+import type { OwnPattern } from "./ownPattern";
+import type { Tissue } from "./tissue";
 
 /** The styles of bodice, in the order they are offered. */
 export const STYLE_NAMES = ["sideDart", "midriff", "princessArmhole", "princessShoulder"] as const;
@@ -65,4 +67,8 @@ export interface Pattern {
   readonly strap: StrapStyle;
   /** What it says of lengths and widths; absent: nothing. */
   readonly lengths?: PrintedLengths;
+  /** What she measured on the tissue; absent: nothing. */
+  readonly tissue?: Tissue;
+  /** Outlines from a file. */
+  readonly own?: OwnPattern;
 }

@@ -4,7 +4,7 @@
  */
 import { radians, type Mm, type Radians } from "../units";
 
-export type Frame = "piece" | "sheet" | "screen";
+export type Frame = "piece" | "sheet" | "screen" | "file";
 
 declare const frame: unique symbol;
 
@@ -16,9 +16,12 @@ export interface Point<F extends Frame> {
 
 export type PiecePoint = Point<"piece">;
 export type SheetPoint = Point<"sheet">;
+/** Of a file that was read: in the file's own units, not mm. */
+export type FilePoint = Point<"file">;
 
 // The brand exists for the compiler alone, so each maker of points states its frame once, here.
 export const piecePoint = (x: Mm, y: Mm): PiecePoint => ({ x, y }) as PiecePoint;
+export const filePoint = (x: number, y: number): FilePoint => ({ x, y }) as FilePoint;
 export const sheetPoint = (x: Mm, y: Mm): SheetPoint => ({ x, y }) as SheetPoint;
 /** A point at (x, y) mm in the frame of `model`: how code that works in any frame makes its points. */
 export const pointLike = <F extends Frame>(_model: Point<F>, x: Mm, y: Mm): Point<F> => ({ x, y }) as Point<F>;

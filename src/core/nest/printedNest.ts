@@ -68,7 +68,7 @@ export function printNest(pattern: Pattern, blocks: Blocks, difference: Mm): Pri
       : [];
     sizes.push([...bodice, ...[blocks.frontBasque, blocks.backBasque].flatMap((all) => all[index] ?? [])]);
   }
-  return { nest: { labels: pattern.chart.sizes.map((size) => size.label), sizes }, refused };
+  return { nest: { source: "standIn", labels: pattern.chart.sizes.map((size) => size.label), sizes }, refused };
 }
 
 /** Cup difference of the version picked; the chart's own where there are none. */

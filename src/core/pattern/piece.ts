@@ -16,10 +16,15 @@ export type PieceName =
   | "backBand"
   | "frontBasque"
   | "backBasque"
-  | "strap";
+  | "strap"
+  | OtherPiece;
+
+/** Pieces that the planner has no name for, as a collar or a facing: blended, cut and drawn, but never altered. */
+export type OtherPiece = `other${1 | 2 | 3 | 4 | 5 | 6}`;
 
 /** Heights on the body at which sizes are chosen and girths are measured. */
-export type LevelName = "neck" | "shoulder" | "underarm" | "bust" | "underBust" | "waist" | "hip";
+export const LEVEL_NAMES = ["neck", "shoulder", "underarm", "bust", "underBust", "waist", "hip"] as const;
+export type LevelName = (typeof LEVEL_NAMES)[number];
 
 /** `princess`: from the shoulder or armhole over the bust to the waist. `strap`: where a strap is sewn on. */
 export type SeamName =
@@ -32,7 +37,9 @@ export type SeamName =
   | "hem"
   | "princess"
   | "underBust"
-  | "strap";
+  | "strap"
+  /** Any edge of a piece that the planner has no name for. */
+  | "edge";
 
 /** Where a dart opens. A French dart opens low on the side seam and runs up to the bust point. */
 export type DartHome = "side" | "french" | "waist" | "underBust" | "shoulder" | "armhole" | "neck" | "centre";
@@ -47,6 +54,13 @@ export interface DartRef {
 }
 
 export const isSameDart = (a: DartRef, b: DartRef): boolean => a.piece === b.piece && a.dart === b.dart;
+
+type Digit = 0 | 1 | 2 | 3 | 4 | 5 | 6 | 7 | 8 | 9;
+
+/** Three digits: more than any piece needs. */
+export type BendName = `bend${0 | 1 | 2}${Digit}${Digit}`;
+/** Two digits. */
+export type CornerName = `corner${Digit}${Digit}`;
 
 export type PointName =
   | "centreNeck"
@@ -85,6 +99,10 @@ export type PointName =
   | "princessTop"
   | "princessBust"
   | "princessWaist"
+  /** On a seam between two corners, where one cubic would not hold its shape; numbered along the ring. */
+  | BendName
+  /** Corners of a piece that the planner has no name for; numbered along the ring. */
+  | CornerName
   /** Corners made by a cut. */
   | `cut${1 | 2 | 3 | 4 | 5 | 6 | 7 | 8}`
   | `${DartName}Apex`
@@ -95,6 +113,8 @@ export type PointName =
 export interface NamedPoint {
   readonly at: PiecePoint;
   readonly level: LevelName;
+  /** Between two levels: it follows the size of the second by that share (0 to 1). */
+  readonly towards?: { readonly level: LevelName; readonly share: number };
 }
 
 /** From one named point to the next; straight, or a cubic with two controls. A dart's mouth names its dart. */
@@ -155,8 +175,15 @@ export const dartOf = (piece: Piece, name: DartName): Dart =>
 /** The names of a piece's points. The record is only ever built from `PointName` keys, which `Object.keys` cannot know. */
 export const pointNames = (piece: Piece): readonly PointName[] => Object.keys(piece.points) as PointName[];
 
+/**
+ * Where the pieces of a pattern come from: drafted from its chart, that draft brought to what she measured on her tissue, or
+ * her own outlines.
+ */
+export type NestSource = "standIn" | "fitted" | "own";
+
 /** A piece in every printed size: the same points and edges in the same order. */
 export interface Nest {
+  readonly source: NestSource;
   readonly labels: readonly string[];
   readonly sizes: readonly (readonly Piece[])[];
 }

@@ -1,8 +1,10 @@
 /** The pieces of one garment by name. */
 import { invariant } from "../result";
-import type { Piece, PieceName } from "./piece";
+import type { OtherPiece, Piece, PieceName } from "./piece";
 
 export type PieceSet = Readonly<Partial<Record<PieceName, Piece>>>;
+
+export const OTHER_PIECES: readonly OtherPiece[] = ["other1", "other2", "other3", "other4", "other5", "other6"];
 
 export const PIECE_ORDER: readonly PieceName[] = [
   "front",
@@ -15,6 +17,7 @@ export const PIECE_ORDER: readonly PieceName[] = [
   "frontBasque",
   "backBasque",
   "strap",
+  ...OTHER_PIECES,
 ];
 
 export const pieceIn = (pieces: PieceSet, name: PieceName): Piece => invariant(pieces[name], name);

@@ -19,11 +19,13 @@ import {
   type PrintedLength,
   type PrintedLengths,
 } from "../decisions/pattern";
+import type { OwnPattern } from "../decisions/ownPattern";
+import type { Tissue, TissueLength } from "../decisions/tissue";
 import type { SheetFormat, PaperSize } from "../decisions/paperChoice";
 import type { CupVersion, SizeRow } from "../chart/sizeChart";
 import type { MeasureName } from "../measures/measure";
 import type { MeasureSet } from "../measures/tape";
-import { isSameDart, type DartRef, type SeamName } from "../pattern/piece";
+import { isSameDart, type DartRef, type PieceName, type SeamName } from "../pattern/piece";
 import { isSame } from "../same";
 import type { Mm } from "../units";
 import {
@@ -73,6 +75,18 @@ export type Command =
       readonly size: string | null;
       readonly value: Mm | null;
     }
+  /** What she measured on the tissue; the first begins it, along the line of that size. null: not measured. */
+  | {
+      readonly kind: "setTissueLength";
+      readonly piece: PieceName;
+      readonly length: TissueLength;
+      readonly size: string;
+      readonly value: Mm | null;
+    }
+  /** The line that was measured. */
+  | { readonly kind: "setTissueSize"; readonly size: string }
+  /** Outlines of a file; null: none. */
+  | { readonly kind: "setOwnPattern"; readonly own: OwnPattern | null }
   /** Another pattern: picks of sizes go, since they name lines of the old chart. */
   | { readonly kind: "setPattern"; readonly pattern: Pattern }
   /** Merged into what is wanted already. */
@@ -187,6 +201,16 @@ function changed(work: Work, command: Command): Work {
       const before = pattern.lengths ?? {};
       return withLengths(work, withPrinted(before, command.measure, command.size, command.value));
     }
+    case "setTissueLength":
+      return withTissue(work, measuredOn(pattern.tissue ?? { size: command.size, pieces: {} }, command));
+    case "setTissueSize":
+      return pattern.tissue === undefined ? work : withTissue(work, withPart(pattern.tissue, "size", command.size));
+    case "setOwnPattern":
+      return withPart(
+        work,
+        "pattern",
+        command.own === null ? without(pattern, "own") : withPart(pattern, "own", command.own),
+      );
     case "setPattern":
       return withPart(withPart(work, "pattern", cutPattern(command.pattern)), "picks", {});
     case "setEaseWanted":
@@ -249,6 +273,27 @@ function changed(work: Work, command: Command): Work {
 /** Another value in one place; the very same object where it holds an equal value there already. */
 function withPart<T extends object, K extends keyof T>(of: T, key: K, value: T[K]): T {
   return isSame(of[key], value) ? of : { ...of, [key]: value };
+}
+
+const withTissue = (work: Work, tissue: Tissue): Work =>
+  withPart(
+    work,
+    "pattern",
+    Object.keys(tissue.pieces).length === 0
+      ? without(work.pattern, "tissue")
+      : withPart(work.pattern, "tissue", tissue),
+  );
+
+/** A piece with nothing measured is not kept. */
+function measuredOn(
+  tissue: Tissue,
+  { piece, length, value }: Pick<Extract<Command, { kind: "setTissueLength" }>, "piece" | "length" | "value">,
+): Tissue {
+  const before = tissue.pieces[piece] ?? {};
+  const lengths = value === null ? without(before, length) : withPart(before, length, value);
+  const pieces =
+    Object.keys(lengths).length === 0 ? without(tissue.pieces, piece) : withPart(tissue.pieces, piece, lengths);
+  return withPart(tissue, "pieces", pieces);
 }
 
 const withChart = (work: Work, chart: Pattern["chart"]): Work =>

@@ -15,6 +15,12 @@ const PIECES: Readonly<Record<PieceName, string>> = {
   frontBasque: "front basque",
   backBasque: "back basque",
   strap: "strap",
+  other1: "other piece 1",
+  other2: "other piece 2",
+  other3: "other piece 3",
+  other4: "other piece 4",
+  other5: "other piece 5",
+  other6: "other piece 6",
 };
 
 const HOMES: Readonly<Record<DartHome, string>> = {
@@ -40,6 +46,7 @@ const SEAMS: Readonly<Record<Exclude<SeamName, "centre">, string>> = {
   princess: "princess seam",
   underBust: "under-bust seam",
   strap: "strap end",
+  edge: "edge",
 };
 
 const LEVELS: Readonly<Record<LevelName, string>> = {

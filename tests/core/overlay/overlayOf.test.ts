@@ -67,7 +67,7 @@ const real = planOf(testWork);
 const planWith = (printed: Piece, final: Piece): Plan => ({
   ...alike(real, { pieces: [final], cutLines: [], alterations: [] }),
   printed: [printed],
-  nest: { labels: real.nest.labels, sizes: real.nest.labels.map(() => [printed]) },
+  nest: { source: "standIn", labels: real.nest.labels, sizes: real.nest.labels.map(() => [printed]) },
 });
 const overlay = (final: Piece, longest = A4_LONG): Overlay => overlayOf(planWith(box({}), final), ["back"], longest);
 
