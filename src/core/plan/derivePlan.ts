@@ -46,10 +46,12 @@ export function derivePlan(work: Work): Result<Plan, PlanFailure> {
 }
 
 function planGarment(work: Work, picked: Picked, left: AlterationsMade, right: AlterationsMade): PlanGarment {
-  const { sizing, nest, built } = picked;
+  const { sizing, nest, built, drafted, isEaseMeasured } = picked;
   return {
     sizing,
     levels: planLevels(picked, work.picks, work.pattern.chart.draftedDifference, [left, right]),
+    drafted,
+    isEaseMeasured,
     nest,
     printed: invariant(nest.sizes[sizing.baseSize.index], "base size"),
     blended: piecesOf(built.blended),
