@@ -20,10 +20,12 @@ import { buildPieces, type Built } from "./buildPieces";
 import { drawCutLines } from "./cutLines";
 import type { PlanFailure } from "./planFailure";
 import type { CutLine } from "./plan";
-import { finishedWaists, onOffer } from "./printed";
+import { finishedWaists, offerOf } from "./printed";
 
 /** All of a work that the picks stand on; the wearer's alterations come after them. */
-export type PickInputs = Pick<Work, "pattern" | "tapes" | "age" | "picks" | "easeWanted">;
+export type PickInputs = Pick<Work, "pattern" | "tapes" | "age" | "picks" | "easeWanted"> & {
+  readonly pieces: PatternPieces;
+};
 
 /** A level that is blended: the fractional size picked, and the finished girth of each size with the base size's darts. */
 export interface PickedLevel {
@@ -58,17 +60,22 @@ export interface Picked {
 
 /** A drag changes alterations alone, so picks are worked out once for the very same inputs. */
 export const pickSizes: (inputs: PickInputs) => Result<Picked, PlanFailure> = remember(
-  ["pattern", "tapes", "age", "picks", "easeWanted"],
+  ["pattern", "tapes", "age", "picks", "easeWanted", "pieces"],
   pickAndBuild,
   1,
 );
 
-function pickAndBuild({ pattern, tapes, age, picks: asked, easeWanted }: PickInputs): Result<Picked, PlanFailure> {
+function pickAndBuild({
+  pattern,
+  tapes,
+  age,
+  picks: asked,
+  easeWanted,
+  pieces,
+}: PickInputs): Result<Picked, PlanFailure> {
   const measures = measuresOf(tapes);
   const taken = bodyOf(tapes);
-  const offer = onOffer({ pattern, picks: asked });
-  if (!offer.ok) return offer;
-  const { pieces, chart, picks } = offer.value;
+  const { chart, picks } = offerOf(pieces, asked);
   const { bustGirth, waistGirth, hipGirth } = measures;
   const toHip = pattern.length === "hip";
   if (bustGirth === undefined || waistGirth === undefined || (toHip && hipGirth === undefined)) {

@@ -1,6 +1,7 @@
 /** The pattern as it is printed, in every size and cup: what the picks are made from. */
 import { chartFaults } from "../chart/chartFaults";
 import type { SizeChart } from "../chart/sizeChart";
+import type { Pattern } from "../decisions/pattern";
 import type { Picks, Work } from "../decisions/work";
 import { bodyOf } from "../measures/tape";
 import type { Cup, PatternPieces } from "../nest/patternPieces";
@@ -22,15 +23,24 @@ export interface OnOffer {
   readonly picks: Picks;
 }
 
+/** The pieces of a pattern whose chart can be read. */
+export function soundPieces(pattern: Pattern): Result<PatternPieces, PlanFailure> {
+  const faults = chartFaults(pattern.chart);
+  return faults > 0 ? fail({ code: "plan/chart-unusable", faults }) : piecesOfPattern({ pattern });
+}
+
 /** What there is to pick from. Of her own pieces there is the cup version that she has, and no other can be taken. */
 export function onOffer({ pattern, picks }: Pick<Work, "pattern" | "picks">): Result<OnOffer, PlanFailure> {
-  const faults = chartFaults(pattern.chart);
-  if (faults > 0) return fail({ code: "plan/chart-unusable", faults });
-  const found = piecesOfPattern({ pattern });
+  const found = soundPieces(pattern);
   if (!found.ok) return found;
-  const pieces = found.value;
-  return ok({ pieces, chart: pieces.chart, picks: picksLeft(pieces, picks) });
+  return ok(offerOf(found.value, picks));
 }
+
+export const offerOf = (pieces: PatternPieces, picks: Picks): OnOffer => ({
+  pieces,
+  chart: pieces.chart,
+  picks: picksLeft(pieces, picks),
+});
 
 /** The picks without those that the pieces leave no choice of. */
 function picksLeft({ source, alike }: PatternPieces, picks: Picks): Picks {
