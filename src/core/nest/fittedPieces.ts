@@ -6,6 +6,7 @@ import { fitToTissue } from "../tissue/fitToTissue";
 import { inAllSizes } from "./allSizes";
 import { drawnPieces, type DrawnNest } from "./drawnPieces";
 import type { Cup, PatternPieces } from "./patternPieces";
+import { followLevels } from "./followLevels";
 import { differenceOf } from "./printedNest";
 import { withSeamEase } from "./seamEase";
 import { standInNest } from "./standInPieces";
@@ -24,7 +25,7 @@ const fittedNest = remember(["pattern", "cup"], ({ pattern, cup }: FitIn): Drawn
   const sizeIndex = tissue === undefined ? -1 : sizeMeasured(pattern, tissue);
   const fitted = tissue === undefined ? whole : fitToTissue({ tissue, pattern, nest: whole, sizeIndex }).nest;
   return {
-    nest: { ...fitted, source: "fitted", sizes: fitted.sizes.map(withSeamEase) },
+    nest: { ...fitted, source: "fitted", sizes: followLevels(fitted.sizes.map(withSeamEase)) },
     difference: differenceOf(pattern, cup),
     refused,
   };
