@@ -55,6 +55,37 @@ function sharesOf({ segments }: Stretch): number[] {
 /** Shares nearer than this are one: mm in a metre. */
 const ONE = 1e-6;
 
+/**
+ * Where a size that has fewer corners is to be cut so that it has as many: each of its own is matched, in order, with one of
+ * the size that has most, all together as near as can be; between them by arc length in proportion.
+ */
+function matched(most: readonly number[], own: readonly number[]): number[] {
+  if (own.length === most.length) return [...own];
+  const best = nearest(most, own);
+  const known = [[0, 0], ...best.map((at, i) => [most[at] ?? 0, own[i] ?? 0]), [1, 1]] as const;
+  return most.map((share) => {
+    const next = known.findIndex(([at = 0]) => at >= share);
+    const [[a = 0, x = 0] = [], [b = 1, y = 1] = []] = [known[next - 1], known[next]];
+    return x + ((share - a) / (b - a)) * (y - x);
+  });
+}
+
+/** Which of `most` each of `own` goes with, rising. */
+function nearest(most: readonly number[], own: readonly number[]): number[] {
+  let best: { off: number; at: number[] } = { off: Infinity, at: [] };
+  const go = (at: number[], off: number): void => {
+    if (off >= best.off) return;
+    if (at.length === own.length) {
+      best = { off, at };
+      return;
+    }
+    for (let i = (at.at(-1) ?? -1) + 1; i < most.length; i += 1)
+      go([...at, i], off + Math.abs((most[i] ?? 0) - (own[at.length] ?? 0)));
+  };
+  go([], 0);
+  return best.at;
+}
+
 /** The segments of a stretch, cut at shares of its length. */
 function cutUp(stretch: Stretch, shares: readonly number[]): Segment[] {
   const whole = lengthOf(stretch.segments);
@@ -83,15 +114,18 @@ function cutUp(stretch: Stretch, shares: readonly number[]): Segment[] {
 
 const smooth = (t: number): number => 3 * t * t - 2 * t * t * t;
 
-/** A piece of all sizes: bends wherever a size has one, at the same share of the stretch in each. */
+/** A piece of all sizes: bends wherever the size with most of them has one. */
 export function piecesOfForeign({ name, centreOnFold, sizes }: ForeignPiece): Piece[] {
   const [first] = sizes;
   if (first === undefined) return [];
-  const shares = first.ring.map((_, index) => {
-    const all = sizes.flatMap(({ ring }) => (ring[index] === undefined ? [] : sharesOf(ring[index])));
-    return all.toSorted((a, b) => a - b).filter((s, i, list) => i === 0 || s - (list[i - 1] ?? 0) > ONE);
-  });
-  const cut = sizes.map(({ ring }) => ring.map((stretch, index) => cutUp(stretch, shares[index] ?? [])));
+  const most = first.ring.map((_, index) =>
+    sizes
+      .map(({ ring }) => (ring[index] === undefined ? [] : sharesOf(ring[index])))
+      .reduce((a, b) => (b.length > a.length ? b : a)),
+  );
+  const cut = sizes.map(({ ring }) =>
+    ring.map((stretch, index) => cutUp(stretch, matched(most[index] ?? [], sharesOf(stretch)))),
+  );
   return sizes.map((outline, size): Piece => {
     const points: Partial<Record<PointName, NamedPoint>> = {};
     const edges: Edge[] = [];
@@ -105,7 +139,7 @@ export function piecesOfForeign({ name, centreOnFold, sizes }: ForeignPiece): Pi
         if (i > 0) {
           start = `bend${String(bends).padStart(3, "0")}` as BendName;
           bends += 1;
-          const share = smooth(shares[index]?.[i - 1] ?? 0);
+          const share = smooth(most[index]?.[i - 1] ?? 0);
           points[start] = { at: at(part.a), level: from, ...(from === to ? {} : { towards: { level: to, share } }) };
         } else points[start] = { at: at(part.a), level: from };
         const last = i === parts.length - 1;
