@@ -303,3 +303,11 @@ export const PLACED_ACCURACY = 0.5;
 
 /** mm. How near the points stay to a curve that words are kept clear of: well within the room that is left round words. */
 export const WORDS_ACCURACY = 0.2;
+
+// Files of outlines.
+
+/** mm. Places of a file are kept to this: what other programs write is no finer, and a fiftieth of what outlines are kept to. */
+export const FILE_STEP = 1e-3;
+
+/** Share (no unit). A page whose height and width are scaled alike within this is drawn in proportion: sizes are written with few digits. */
+export const SCALED_ALIKE = 1e-3;
