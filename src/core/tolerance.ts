@@ -311,3 +311,12 @@ export const FILE_STEP = 1e-3;
 
 /** Share (no unit). A page whose height and width are scaled alike within this is drawn in proportion: sizes are written with few digits. */
 export const SCALED_ALIKE = 1e-3;
+
+/** Tangent of a quarter of the angle (no unit). An arc of a polyline flatter than this is straight: on a chord of a metre half a thousandth of a mm. */
+export const STRAIGHT_BULGE = 1e-6;
+
+/** Radians. An arc that stops this near to where it began is a whole turn: files write angles with some six digits. */
+export const WHOLE_TURN = 1e-5;
+
+/** Share of its size (no unit). How near cubics stay to a spline that they cannot follow exactly, one of weights or of a higher degree. */
+export const SPLINE_FOLLOWED = 1e-7;

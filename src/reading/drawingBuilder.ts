@@ -36,7 +36,8 @@ export interface DrawingBuilder {
   /** Counts steps of work, so that no file keeps the reader busy for ever. */
   readonly spend: (steps: number) => void;
   readonly line: (look: Look, stroke: Stroke) => void;
-  readonly point: (where: Where, at: Place) => void;
+  /** @param spare may be left out where there are more points than a document holds */
+  readonly point: (where: Where, at: Place, spare: boolean) => void;
   readonly writing: (where: Where, at: Place, text: string) => void;
   /** All that was written so far. */
   readonly texts: () => readonly string[];
@@ -45,7 +46,7 @@ export interface DrawingBuilder {
 
 export function drawingBuilder(): DrawingBuilder {
   const strokes: Held[] = [];
-  const points: (Where & Place)[] = [];
+  const found: (Where & Place & { readonly spare: boolean })[] = [];
   const writings: (Where & Place & { readonly text: string })[] = [];
   let steps = 0;
   let numbers = 0;
@@ -75,7 +76,7 @@ export function drawingBuilder(): DrawingBuilder {
       if (strokes.length < MOST_STROKES) strokes.push({ look, stroke });
       else lost += 1;
     },
-    point: (where, at) => void points.push({ ...where, ...within(at) }),
+    point: (where, at, spare) => void found.push({ ...where, ...within(at), spare }),
     writing: (where, at, text) => {
       const said = text.trim().slice(0, LIMITS.text);
       if (said !== "") writings.push({ ...where, ...within(at), text: said });
@@ -86,6 +87,7 @@ export function drawingBuilder(): DrawingBuilder {
       const held = strokes.length + lost > LIMITS.fileLines ? joined(strokes) : strokes;
       if (held.length + lost > LIMITS.fileLines)
         refuse({ code: "reading/too-many", of: "lines", count: held.length + lost, most: LIMITS.fileLines });
+      const points = found.length > LIMITS.fileMarks ? found.filter(({ spare }) => !spare) : found;
       const marks = [points, writings].find((all) => all.length > LIMITS.fileMarks);
       if (marks !== undefined)
         refuse({ code: "reading/too-many", of: "marks", count: marks.length, most: LIMITS.fileMarks });

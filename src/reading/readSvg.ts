@@ -118,7 +118,10 @@ function visit(element: XmlElement, outer: Setting, reader: Reader): void {
 function inViewport(element: XmlElement, setting: Setting, place: XmlElement): Setting {
   const { view } = setting;
   const said = (key: string): string | undefined => place.attributes.get(key) ?? element.attributes.get(key);
-  const size = { width: pxOf(said("width"), view.width, view.width), height: pxOf(said("height"), view.height, view.height) };
+  const size = {
+    width: pxOf(said("width"), view.width, view.width),
+    height: pxOf(said("height"), view.height, view.height),
+  };
   // A copied symbol was moved already by what copies it.
   const isSelf = place === element;
   const at = isSelf
@@ -143,7 +146,10 @@ function visitCopied(element: XmlElement, setting: Setting, reader: Reader): voi
   if (target === undefined) return;
   if (setting.copying.includes(id)) refuse({ code: "reading/endless", name: id.slice(0, LIMITS.text) });
   const { view } = setting;
-  const at = { x: pxOf(element.attributes.get("x"), view.width, 0), y: pxOf(element.attributes.get("y"), view.height, 0) };
+  const at = {
+    x: pxOf(element.attributes.get("x"), view.width, 0),
+    y: pxOf(element.attributes.get("y"), view.height, 0),
+  };
   const inside = {
     ...setting,
     map: after(setting.map, moving(at.x, at.y)),
@@ -212,7 +218,12 @@ function lookOf(setting: Setting): Look | null {
   const whole = Math.hypot(view.width, view.height) / Math.SQRT2;
   const growth = style["vector-effect"] === "non-scaling-stroke" ? 1 : growthOf(map);
   const width = shortened(Math.max(0, pxOf(style["stroke-width"], whole, 1)) * growth);
-  return { ...where, colour: stroke, dash: dashOf(style["stroke-dasharray"] ?? "", whole, growth), width: finite(width) };
+  return {
+    ...where,
+    colour: stroke,
+    dash: dashOf(style["stroke-dasharray"] ?? "", whole, growth),
+    width: finite(width),
+  };
 }
 
 const finite = (width: number): number => (width <= LIMITS.fileCoordinate ? width : 0);

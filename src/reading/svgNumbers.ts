@@ -95,9 +95,7 @@ function stepOf(name: string, [p, q, r, s, t, u]: readonly number[]): Affine | n
     case "scale":
       return scaling(p, q ?? p);
     case "rotate":
-      return q === undefined || r === undefined
-        ? turning(p)
-        : after(after(moving(q, r), turning(p)), moving(-q, -r));
+      return q === undefined || r === undefined ? turning(p) : after(after(moving(q, r), turning(p)), moving(-q, -r));
     case "skewX":
       return { ...IDENTITY, c: Math.tan((p * Math.PI) / 180) };
     case "skewY":

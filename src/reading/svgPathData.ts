@@ -173,7 +173,10 @@ function arc(from: Place, to: Place, said: Place, degrees: number, large: boolea
   const middle = { x: (from.x + to.x) / 2, y: (from.y + to.y) / 2 };
   const ellipse = after(turn, scaling(rx, ry));
   const frame = after(
-    moving(middle.x + ellipse.a * centre.x + ellipse.c * centre.y, middle.y + ellipse.b * centre.x + ellipse.d * centre.y),
+    moving(
+      middle.x + ellipse.a * centre.x + ellipse.c * centre.y,
+      middle.y + ellipse.b * centre.x + ellipse.d * centre.y,
+    ),
     ellipse,
   );
   const parts = arcParts(frame, start, start + angle);

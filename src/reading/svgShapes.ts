@@ -7,7 +7,11 @@ import { arcParts, ellipse, straight, type Stroke } from "./stroke";
 import type { XmlElement } from "./xmlTree";
 
 /** null: an element that draws no line. */
-export function shapeStrokes(element: XmlElement, view: Size, spend: (steps: number) => void): readonly Stroke[] | null {
+export function shapeStrokes(
+  element: XmlElement,
+  view: Size,
+  spend: (steps: number) => void,
+): readonly Stroke[] | null {
   const { name, attributes } = element;
   const across = (key: string, absent = 0): number => pxOf(attributes.get(key), view.width, absent);
   const down = (key: string, absent = 0): number => pxOf(attributes.get(key), view.height, absent);
@@ -17,7 +21,11 @@ export function shapeStrokes(element: XmlElement, view: Size, spend: (steps: num
       return pathStrokes(attributes.get("d") ?? "", spend);
     case "line":
       return [
-        { from: { x: across("x1"), y: down("y1") }, parts: [{ to: { x: across("x2"), y: down("y2") } }], closed: false },
+        {
+          from: { x: across("x1"), y: down("y1") },
+          parts: [{ to: { x: across("x2"), y: down("y2") } }],
+          closed: false,
+        },
       ];
     case "polyline":
     case "polygon": {

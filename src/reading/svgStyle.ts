@@ -14,7 +14,14 @@ const KNOWN = [
 type Property = (typeof KNOWN)[number];
 
 /** What is not said here comes from around it. */
-const INHERITED: ReadonlySet<Property> = new Set(["stroke", "stroke-width", "stroke-dasharray", "fill", "color", "visibility"]);
+const INHERITED: ReadonlySet<Property> = new Set([
+  "stroke",
+  "stroke-width",
+  "stroke-dasharray",
+  "fill",
+  "color",
+  "visibility",
+]);
 
 export type Style = Readonly<Partial<Record<Property, string>>>;
 
@@ -43,7 +50,7 @@ const MOST_DECLARED = 200;
 /** The text of the comments taken out, in one pass. */
 function withoutComments(text: string): string {
   let plain = "";
-  for (let at = 0; ; ) {
+  for (let at = 0; ;) {
     const begin = text.indexOf("/*", at);
     if (begin === -1) return plain + text.slice(at);
     plain += text.slice(at, begin);
@@ -60,7 +67,10 @@ function declarationsIn(text: string): Style {
     const name = one.slice(0, colon).trim().toLowerCase();
     const property = KNOWN.find((known) => known === name);
     if (colon === -1 || property === undefined) continue;
-    const value = one.slice(colon + 1).replace("!important", "").trim();
+    const value = one
+      .slice(colon + 1)
+      .replace("!important", "")
+      .trim();
     if (value !== "inherit" && value !== "") declared[property] = value;
   }
   return declared;
@@ -111,7 +121,8 @@ export function styleSheetOf(text: string): StyleSheet {
       if (last === undefined || known.length < compounds.length) continue;
       count += 1;
       const weight = known.reduce(
-        (sum, { id, classes, name }) => sum + (id === null ? 0 : 10_000) + 100 * classes.length + (name === null ? 0 : 1),
+        (sum, { id, classes, name }) =>
+          sum + (id === null ? 0 : 10_000) + 100 * classes.length + (name === null ? 0 : 1),
         0,
       );
       const key = keyOf(last);
@@ -170,7 +181,9 @@ export function styleOf(
   ];
   const tried = rules.size === 0 ? [] : keys.flatMap((key) => rules.get(key) ?? []);
   spend(tried.length);
-  const won = tried.filter(({ compounds }) => liesSo(element, around, compounds, spend)).toSorted((p, q) => p.weight - q.weight);
+  const won = tried
+    .filter(({ compounds }) => liesSo(element, around, compounds, spend))
+    .toSorted((p, q) => p.weight - q.weight);
   const attributes: Partial<Record<Property, string>> = {};
   for (const property of KNOWN) {
     const value = element.attributes.get(property)?.trim();

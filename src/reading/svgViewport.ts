@@ -22,14 +22,20 @@ const USUAL: Size = { width: 300, height: 150 };
 
 export function viewBoxOf({ attributes }: XmlElement): Box | null {
   const [x, y, width, height] = numbersIn(attributes.get("viewBox") ?? "");
-  return x === undefined || y === undefined || !(width !== undefined && width > 0) || !(height !== undefined && height > 0)
+  return x === undefined ||
+    y === undefined ||
+    !(width !== undefined && width > 0) ||
+    !(height !== undefined && height > 0)
     ? null
     : { x, y, width, height };
 }
 
 /** Takes the box into a viewport of that size, which begins at 0, 0. */
 export function intoViewport(box: Box, size: Size, aspect: string | undefined): Affine {
-  const [align = "xMidYMid", meet = "meet"] = (aspect ?? "").trim().split(/\s+/u).filter((word) => word !== "" && word !== "defer");
+  const [align = "xMidYMid", meet = "meet"] = (aspect ?? "")
+    .trim()
+    .split(/\s+/u)
+    .filter((word) => word !== "" && word !== "defer");
   const [across, down] = [size.width / box.width, size.height / box.height];
   if (align === "none") return { ...scaling(across, down), e: -box.x * across, f: -box.y * down };
   const scale = meet === "slice" ? Math.max(across, down) : Math.min(across, down);
