@@ -2,7 +2,7 @@
 import { dayWords } from "./terms/days";
 import type { Half } from "../core/decisions/alteration";
 import type { CutCount, SeamRun, TruePiece } from "../core/cutting/truePiece";
-import type { LevelName } from "../core/pattern/piece";
+import type { LevelName, NestSource } from "../core/pattern/piece";
 import type { Plan, PlannedLevel } from "../core/plan/plan";
 import type { LengthUnit, Work } from "../core/decisions/work";
 import { shareWords } from "./blend";
