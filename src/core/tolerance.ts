@@ -303,3 +303,20 @@ export const PLACED_ACCURACY = 0.5;
 
 /** mm. How near the points stay to a curve that words are kept clear of: well within the room that is left round words. */
 export const WORDS_ACCURACY = 0.2;
+
+// Files of outlines.
+
+/** mm. Places of a file are kept to this: what other programs write is no finer, and a fiftieth of what outlines are kept to. */
+export const FILE_STEP = 1e-3;
+
+/** Share (no unit). A page whose height and width are scaled alike within this is drawn in proportion: sizes are written with few digits. */
+export const SCALED_ALIKE = 1e-3;
+
+/** Tangent of a quarter of the angle (no unit). An arc of a polyline flatter than this is straight: on a chord of a metre half a thousandth of a mm. */
+export const STRAIGHT_BULGE = 1e-6;
+
+/** Radians. An arc that stops this near to where it began is a whole turn: files write angles with some six digits. */
+export const WHOLE_TURN = 1e-5;
+
+/** Share of its size (no unit). How near cubics stay to a spline that they cannot follow exactly, one of weights or of a higher degree. */
+export const SPLINE_FOLLOWED = 1e-7;
