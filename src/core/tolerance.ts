@@ -320,3 +320,25 @@ export const WHOLE_TURN = 1e-5;
 
 /** Share of its size (no unit). How near cubics stay to a spline that they cannot follow exactly, one of weights or of a higher degree. */
 export const SPLINE_FOLLOWED = 1e-7;
+// Lines of a file.
+
+/** mm. Ends of a file's lines that lie this near are one place: what files round their numbers to. */
+export const JOINED_EXACTLY = 0.02;
+
+/** mm. How far apart ends may lie that are joined, where she says nothing: the width of a printed line (our own choice). */
+export const JOINED_WITHIN = 0.5;
+
+/** Share (no unit). Two proofs of a scale that differ by more contradict each other: half a millimetre in ten centimetres. */
+export const SCALES_AGREE = 0.005;
+
+/** Share (no unit). A rectangle whose sides differ by less may be a square that tests the scale. */
+export const SQUARE_SIDES = 0.01;
+
+/** Sine of an angle (no unit). A corner within half a degree or so of a right one is one. */
+export const SQUARE_CORNER = 0.01;
+
+/** mm. How near points stay to a line of a file where only its form and place are asked. */
+export const OUTLINE_LOOKED_AT = 0.2;
+
+/** Degrees. Lines that turn by less where they cross go straight on there, each by itself. */
+export const STRAIGHT_ON_DEGREES = 8;
