@@ -78,6 +78,35 @@ export const JOINED_CORNER_DEGREES = 3;
 /** mm. No point of a bodice lies further from where its centre line begins: what does was drawn by mistake. */
 export const FURTHEST_POINT = 3000;
 
+// Measured on the tissue.
+
+/** mm. What a length taken by tape on tissue is good to: a printed line is half a millimetre wide, folds and the tape's end shift it (our own choice). */
+export const TISSUE_TAPE = 2;
+
+/** mm. An answer is met by the pieces when within this: no pencil shows it. */
+export const TISSUE_MET = 0.05;
+
+/** mm. Where bringing pieces to answers stops: a fiftieth of what they are held to. */
+export const TISSUE_SOLVED = 1e-3;
+
+/** mm. An answer that the others, taken exactly, leave less room than this says no more than they do: one and a half times what a tape is good to. */
+export const TISSUE_ROOM = 3;
+
+/** Spreads (no unit). An answer further than this from what the others leave it contradicts them: one of a thousand right ones is (our own choice). */
+export const TISSUE_CONTRADICTS = 3.3;
+
+/** Share (no unit). Two answers that bear on each other by more are named together where one of them is not met (our own choice). */
+export const TISSUE_BEARS_ON = 0.25;
+
+/** Share of a spread (no unit). A row of which less is left beside those before it says nothing new: what differences are good to. */
+export const TISSUE_NOTHING_NEW = 1e-3;
+
+/** mm. How far the seam eases of patterns lie from ours, one standard deviation (our own choice). */
+export const SEAM_EASE_DOUBT = 3;
+
+/** mm. A length that an answer brought no further from the stand-in's than this is called the same: no tape shows it. */
+export const TISSUE_SAME = 0.5;
+
 // Seams drawn anew.
 
 /** mm. Where truing stops correcting a length: a tenth of what the curve routines promise, and it saves half the work. */

@@ -21,10 +21,10 @@ import {
   NO_ALLOWANCES,
   NO_FACINGS,
   opensWords,
-  OWN_DRAFT,
   SHEET_KIND,
   type Paged,
 } from "../words/sheets";
+import { cutFromWords } from "../words/pieceSource";
 import { OVERLAY_CAUTION, OVERLAY_STEPS, withoutStrips } from "../words/overlay";
 import { blendWords } from "../words/truePaper";
 import { writeDxf } from "./dxf";
@@ -227,7 +227,7 @@ function coverWords(
     ],
     failing: choices.size === null ? failing : [],
     notes: [
-      OWN_DRAFT[choices.kind],
+      ...cutFromWords(choices.kind, work.pattern, plan.nest.source),
       ...(isOverlay ? [] : [NO_FACINGS]),
       ...(choices.size === null && failing.length === 0 ? [ALL_CHECKS_HOLD(plan.checks.length)] : []),
       ...missingLettersWords([work.name, work.wearer ?? "", work.pattern.name]),

@@ -61,7 +61,7 @@ export const dartFoldWords = (down: boolean, piece: TruePiece["name"]): string =
 
 /** The pattern's own bust line: where the bust point was measured, it need not pass through that. */
 export const levelLineWords = (level: LevelName, bent = false): string =>
-  `${level === "bust" ? "bust line of the draft" : `${levelWords(level)} line`}${bent ? ": straight with the dart shut" : ""}`;
+  `${level === "bust" ? "bust line of the pattern" : `${levelWords(level)} line`}${bent ? ": straight with the dart shut" : ""}`;
 export const GRAIN_WORDS = "straight grain";
 export const BUST_POINT_WORDS = "bust point";
 export const openingWords = (opens: SeamRun["opens"]): string => (opens === "zip" ? "zip ends" : "opening ends");
@@ -105,6 +105,13 @@ export function alteredWords(
   });
 }
 
+/** Of a printed size, where it comes from. */
+const AS_PRINTED: Readonly<Record<NestSource, string>> = {
+  standIn: "as drafted",
+  fitted: "drafted, fitted to your tissue",
+  own: "as in your file",
+};
+
 /** What stands in the middle of a piece, the most needed first; the first line is its name. */
 export function titleLines(
   work: Work,
@@ -118,7 +125,7 @@ export function titleLines(
     `Piece ${piece.number[0]} of ${piece.number[1]}. ${cutWords(piece)}`,
     piece.size === null
       ? unbroken(blendWords(plan))
-      : `Printed size ${piece.size}${plan.sizing.cup.label === null ? "" : `, cup ${plan.sizing.cup.label}`}, as drafted`,
+      : `Printed size ${piece.size}${plan.sizing.cup.label === null ? "" : `, cup ${plan.sizing.cup.label}`}, ${AS_PRINTED[plan.nest.source]}`,
     options.allowances ? "Allowances included" : "NO seam allowances: add them",
     ...(piece.name === "strap" ? [] : [TO_TICK]),
     ...(altered.length === 0 ? [] : [`Altered: ${altered.map(lowerStart).join("; ")}`]),

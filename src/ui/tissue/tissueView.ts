@@ -1,0 +1,25 @@
+/** What the page remembers of her tissue before anything of it is measured, and the field that a link led to. */
+import type { TissueLength } from "../../core/decisions/tissue";
+import type { PieceName } from "../../core/pattern/piece";
+import { storeOfWork } from "../session/ofWork";
+
+export interface TissueField {
+  readonly piece: PieceName;
+  readonly length: TissueLength;
+}
+
+export interface TissueView {
+  /** The line she is going to measure; null: the base size's. */
+  readonly size: string | null;
+  /** The field to come to next. */
+  readonly wanted: TissueField | null;
+  readonly takeSize: (size: string) => void;
+  readonly want: (field: TissueField | null) => void;
+}
+
+export const useTissueView = storeOfWork<TissueView>((set) => ({
+  size: null,
+  wanted: null,
+  takeSize: (size) => set({ size }),
+  want: (wanted) => set({ wanted }),
+}));
