@@ -27,7 +27,10 @@ export const lookInk = ({ lines }: FileDrawing): readonly LookInk[] =>
     path: paths.join(""),
     colour: readableOnPaper(look.colour),
     dash: dashPixels(look.dash),
-    width: widthPixels(look.width, lines.map((each) => each.look.width)),
+    width: widthPixels(
+      look.width,
+      lines.map((each) => each.look.width),
+    ),
     of: featuresOf(look),
   }));
 

@@ -20,7 +20,8 @@ export function readableOnPaper(colour: string): string {
   return `#${rgb.map((part) => Math.floor(part).toString(16).padStart(2, "0")).join("")}`;
 }
 
-const luminance = ([red, green, blue]: Rgb): number => 0.2126 * linear(red) + 0.7152 * linear(green) + 0.0722 * linear(blue);
+const luminance = ([red, green, blue]: Rgb): number =>
+  0.2126 * linear(red) + 0.7152 * linear(green) + 0.0722 * linear(blue);
 
 function linear(part: number): number {
   const share = part / 255;

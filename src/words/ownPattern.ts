@@ -3,7 +3,14 @@ import type { LineFeature, LineMeaning, OwnCorner } from "../core/decisions/ownP
 import type { LengthUnit } from "../core/decisions/work";
 import type { OutlineReading, Scale, SortedLines, TestSquare } from "../core/outlines/outlineReading";
 import type { EaseFound } from "../core/ownPieces/easeFound";
-import type { Missing, OwnReading, PieceProblem, PieceReading, ReadCorner, TracedNest } from "../core/ownPieces/ownReading";
+import type {
+  Missing,
+  OwnReading,
+  PieceProblem,
+  PieceReading,
+  ReadCorner,
+  TracedNest,
+} from "../core/ownPieces/ownReading";
 import type { DartName, OtherPiece, PieceName, PointName, SeamName } from "../core/pattern/piece";
 import { MM_PER_INCH, type Mm } from "../core/units";
 import { tissueWords } from "./places";
@@ -104,7 +111,7 @@ const FEATURES: Readonly<Record<LineFeature, string>> = {
   width: "width",
 };
 
-export const featureWords = (feature: LineFeature, values: number): string => `${FEATURES[feature]} (${values})`;
+export const featureWords = (feature: LineFeature, values: number): string => `${FEATURES[feature]}: ${values} ${values === 1 ? "kind" : "kinds"}`;
 
 /** What a kind of lines is called in the list: its layer's name, or its look. */
 export function kindWords({ value }: SortedLines, feature: LineFeature): string {
@@ -146,9 +153,7 @@ export function scaleSentence({ mm, by, said, squares }: Scale, unit: LengthUnit
   if (by === "known") return "Proven by the length that you gave.";
   if (by === "square") {
     const square = squares.find(({ usual }) => usual !== null);
-    return square === undefined
-      ? "Proven by the test square."
-      : `Proven by the test square, ${sizeOf(square, unit)}.`;
+    return square === undefined ? "Proven by the test square." : `Proven by the test square, ${sizeOf(square, unit)}.`;
   }
   const square = squares.find(({ usual }) => usual !== null);
   const proof = square === undefined ? "No test square was found to prove it." : "The test square agrees.";
@@ -243,7 +248,6 @@ export const foundByWords = (by: ReadCorner["by"]): string => FOUND_BY[by];
 
 export const handleWords = (corner: PointName, piece: PieceName): string =>
   `${capital(cornerWords(corner, piece))}. Arrow keys move it along the outline.`;
-
 
 const DART_BY = { her: "by you", outline: "cut into the outline", "inner lines": "drawn inside" } as const;
 export const dartByWords = (by: keyof typeof DART_BY): string => DART_BY[by];
@@ -466,4 +470,3 @@ export function sectionSummary(section: "scale" | "sizes" | "pieces", reading: O
 }
 
 export const fileTitle = (file: string, lines: number): string => `${file}, ${lines} ${lines === 1 ? "line" : "lines"}`;
-

@@ -1,5 +1,12 @@
 /** Places on a closed outline: the one nearest to where she points, and one a little further along. */
-import { edgeLength, edgeLengthBetween, edgeNearest, edgeParameterAtLength, edgePointAt, type EdgeCurve } from "../geometry/edgeCurve";
+import {
+  edgeLength,
+  edgeLengthBetween,
+  edgeNearest,
+  edgeParameterAtLength,
+  edgePointAt,
+  type EdgeCurve,
+} from "../geometry/edgeCurve";
 import { distance, type Frame, type Point } from "../geometry/point";
 import type { Mm } from "../units";
 

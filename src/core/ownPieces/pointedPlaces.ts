@@ -8,22 +8,13 @@ import { mmOf } from "./drawingPlaces";
 import { movedAlong, nearestOnOutline } from "./nearestOnOutline";
 
 /** The outline of a group in a size; of one that is in no size, the only one. */
-export function outlineIn(
-  reading: OutlineReading,
-  group: OutlineGroup,
-  size: string,
-): readonly EdgeCurve<"sheet">[] {
+export function outlineIn(reading: OutlineReading, group: OutlineGroup, size: string): readonly EdgeCurve<"sheet">[] {
   const id = group.outlines[size] ?? Object.values(group.outlines)[0];
   return reading.outlines.find((outline) => outline.id === id)?.edges ?? [];
 }
 
 /** The place on the outline nearest to where she points; the very place where there is no outline. */
-export const onOutline = (
-  reading: OutlineReading,
-  group: OutlineGroup,
-  size: string,
-  place: FilePlace,
-): FilePlace => {
+export const onOutline = (reading: OutlineReading, group: OutlineGroup, size: string, place: FilePlace): FilePlace => {
   const mm = mmOf(reading.scale);
   return inFile(nearestOnOutline(outlineIn(reading, group, size), onSheet(place, mm)), mm) ?? place;
 };

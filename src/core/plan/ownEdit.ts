@@ -18,11 +18,7 @@ export const saidOfPiece = (own: OwnPattern, id: string): OwnPieceSaid =>
   own.pieces.find((piece) => piece.id === id) ?? { id, name: null };
 
 /** With something else said of one piece. */
-export function withPieceSaid(
-  own: OwnPattern,
-  id: string,
-  change: (said: OwnPieceSaid) => OwnPieceSaid,
-): OwnPattern {
+export function withPieceSaid(own: OwnPattern, id: string, change: (said: OwnPieceSaid) => OwnPieceSaid): OwnPattern {
   const at = own.pieces.findIndex((piece) => piece.id === id);
   const next = change(saidOfPiece(own, id));
   if (at >= 0) return { ...own, pieces: own.pieces.with(at, next) };

@@ -62,11 +62,17 @@ function Corners({ piece, own, name, size }: OfSizeProps) {
   const point = useOwnView((view) => view.point);
   const said = saidOfPiece(own, piece.id);
   const found = piece.sizes.find((each) => each.size === size)?.corners ?? [];
-  const none = (said.corners ?? []).filter(({ at, name: corner }) => at === null && !found.some((f) => f.name === corner));
+  const none = (said.corners ?? []).filter(
+    ({ at, name: corner }) => at === null && !found.some((f) => f.name === corner),
+  );
   const lost = piece.problems.flatMap((problem) =>
     problem.code === "own/corner-missing" && !found.some((f) => f.name === problem.corner) ? [problem.corner] : [],
   );
-  const rows: readonly { readonly corner: PointName; readonly by: string; readonly state: "found" | "none" | "lost" }[] = [
+  const rows: readonly {
+    readonly corner: PointName;
+    readonly by: string;
+    readonly state: "found" | "none" | "lost";
+  }[] = [
     ...found.map((corner) => ({ corner: corner.name, by: foundByWords(corner.by), state: "found" as const })),
     ...[...new Set(lost)].map((corner) => ({ corner, by: OWN_WORDS.notFound, state: "lost" as const })),
     ...none.map((corner) => ({ corner: corner.name, by: OWN_WORDS.noSuch, state: "none" as const })),
@@ -112,7 +118,9 @@ function Corners({ piece, own, name, size }: OfSizeProps) {
                     <button
                       type="button"
                       className="button small"
-                      onClick={() => edit((now) => withPieceSaid(now, piece.id, (before) => withoutCorner(before, own_)))}
+                      onClick={() =>
+                        edit((now) => withPieceSaid(now, piece.id, (before) => withoutCorner(before, own_)))
+                      }
                     >
                       {OWN_WORDS.asFound}
                     </button>

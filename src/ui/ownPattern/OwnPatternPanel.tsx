@@ -1,5 +1,5 @@
 import "./ownPattern.css";
-import { useId, type KeyboardEvent } from "react";
+import type { KeyboardEvent } from "react";
 import { fileTitle, OWN_WORDS } from "../../words/ownPattern";
 import { useRun } from "../session/useWork";
 import { OpenPattern } from "./OpenPattern";
@@ -19,12 +19,10 @@ export interface OwnPatternPanelProps {
 
 /** Her own pattern from a file: opened, sorted, named, and put in place of our draft of the chart. */
 export function OwnPatternPanel({ reader }: OwnPatternPanelProps) {
-  const id = useId();
   const both = useOwnAndReading();
   const with_ = reader === undefined ? {} : { reader };
   return (
-    <section className="own-pattern" aria-labelledby={`${id}-title`} data-open={both === null ? undefined : ""}>
-      <h3 id={`${id}-title`}>{OWN_WORDS.title}</h3>
+    <section className="own-pattern" aria-label={OWN_WORDS.title} data-open={both === null ? undefined : ""}>
       {both === null ? (
         <>
           <p>{OWN_WORDS.intro}</p>

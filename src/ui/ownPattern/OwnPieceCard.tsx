@@ -93,9 +93,7 @@ export function OwnPieceCard({ group, piece, at, own, reading }: OwnPieceCardPro
           />
           {piece !== null && !isOut && (
             <p className="aside">
-              <Fractions
-                text={pieceSummary(piece.said.extent, piece.said.line, commonAllowance(piece.said), unit)}
-              />
+              <Fractions text={pieceSummary(piece.said.extent, piece.said.line, commonAllowance(piece.said), unit)} />
             </p>
           )}
           {problems.map((problem) => (

@@ -1,3 +1,4 @@
+import { useState } from "react";
 import type { ClosedOutline, TestSquare } from "../../core/outlines/outlineReading";
 import { apartInFile, mmOf, sideOfSquare } from "../../core/ownPieces/drawingPlaces";
 import { withKnown } from "../../core/plan/ownEdit";
@@ -18,10 +19,14 @@ import { LightButton } from "./LightButton";
 import { useOwnView } from "./ownView";
 import { setOwn, useEditOwn, type OwnAndReading } from "./useOwn";
 
+const KNOWN_FIELD = "own.known";
+
 /** What proves how large the pattern is; where nothing does, she gives a length. */
 export function OwnScale({ own, reading }: OwnAndReading) {
   const unit = useSettledWork((work) => work.unit);
   const { scale, outlines } = reading.outlines;
+  // An entry that could not be read must not lie out of sight.
+  const [hasUnread] = useState(useSettledWork((work) => work.unread[KNOWN_FIELD] !== undefined));
   return (
     <>
       <p>
@@ -38,7 +43,14 @@ export function OwnScale({ own, reading }: OwnAndReading) {
           })}
         </ul>
       )}
-      <KnownLength own={own} reading={reading} />
+      {scale.mm === null || scale.disagree || own.known !== undefined ? (
+        <KnownLength own={own} reading={reading} />
+      ) : (
+        <details className="own-known-fold" open={hasUnread}>
+          <summary>{OWN_WORDS.known}</summary>
+          <KnownLength own={own} reading={reading} />
+        </details>
+      )}
     </>
   );
 }
@@ -73,9 +85,7 @@ function Square({ own, reading, square, outline }: SquareProps) {
             { value: "", label: OWN_WORDS.squareUnsaid },
             ...USUAL_SQUARES.map(({ mm, label }) => ({ value: String(mm), label })),
           ]}
-          onChange={(value) =>
-            edit((now) => withKnown(now, value === "" ? null : { ...side, length: Number(value) }))
-          }
+          onChange={(value) => edit((now) => withKnown(now, value === "" ? null : { ...side, length: Number(value) }))}
         />
       )}
     </li>
@@ -125,7 +135,7 @@ function KnownLength({ own, reading }: OwnAndReading) {
           )}
           <LengthField
             label={OWN_WORDS.knownLength}
-            field="own.known"
+            field={KNOWN_FIELD}
             value={own.known?.length}
             set={(length) => setOwn(withKnown(own, length > 0 ? { from, to, length } : null))}
             clear={setOwn(withKnown(own, null))}

@@ -135,7 +135,12 @@ function Window({ own, reading, close, sheet, box, onWhole }: WindowProps) {
         <button type="button" className="button small" aria-label={OWN_WORDS.nearer} onClick={() => zoom(ZOOM_STEP)}>
           +
         </button>
-        <button type="button" className="button small" aria-label={OWN_WORDS.further} onClick={() => zoom(1 / ZOOM_STEP)}>
+        <button
+          type="button"
+          className="button small"
+          aria-label={OWN_WORDS.further}
+          onClick={() => zoom(1 / ZOOM_STEP)}
+        >
           −
         </button>
         <button type="button" className="button small" onClick={() => (onWhole === null ? fit(sheet) : onWhole())}>
@@ -190,9 +195,7 @@ function usePut(
     switch (pointing.for) {
       case "corner": {
         const at = on();
-        edit((now) =>
-          withPieceSaid(now, piece.id, (said) => withCorner(said, { name: pointing.corner, size, at })),
-        );
+        edit((now) => withPieceSaid(now, piece.id, (said) => withCorner(said, { name: pointing.corner, size, at })));
         return point(null);
       }
       case "bustPoint": {
@@ -202,8 +205,7 @@ function usePut(
       }
       case "dart": {
         const [inner, outer] = pointing.given;
-        if (inner === undefined || outer === undefined)
-          return point({ ...pointing, given: [...pointing.given, on()] });
+        if (inner === undefined || outer === undefined) return point({ ...pointing, given: [...pointing.given, on()] });
         const apex = caught();
         edit((now) =>
           withPieceSaid(now, piece.id, (said) => withDart(said, { name: pointing.dart, size, inner, outer, apex })),
@@ -273,7 +275,9 @@ function LitShape({ lit, reading }: { readonly lit: Lit | null; readonly reading
   return (
     <>
       <path className="own-lit" d={openLineInk(reading, edges)} />
-      {first !== undefined && last !== undefined && <OpenEnds places={[first.a, last.b].map((at) => placeInFile(reading, at))} />}
+      {first !== undefined && last !== undefined && (
+        <OpenEnds places={[first.a, last.b].map((at) => placeInFile(reading, at))} />
+      )}
     </>
   );
 }

@@ -2,8 +2,8 @@
 import type { Box } from "../../drawing/index";
 import type { Sight, Size, View } from "../table/view";
 
-/** Pixels all round, for what is written at a corner. */
-const ROOM = 26;
+/** Pixels at the sides and the foot, for what is written at a corner, and at the top, where the tools lie. */
+const ROOM = { side: 22, foot: 24, top: 48 };
 const NEAREST = 60;
 const FURTHEST = 0.4;
 
@@ -12,13 +12,14 @@ function fitSheet(box: Box, size: Size): View {
   return {
     scale,
     x: box.x - (size.width / scale - box.width) / 2,
-    y: box.y - (size.height / scale - box.height) / 2,
+    y: box.y - ROOM.top / scale - ((size.height - ROOM.top - ROOM.foot) / scale - box.height) / 2,
   };
 }
 
 /** Pixels to a unit of the file. A sheet without a width, as one line straight down, is no wider than it is. */
 function scaleFor(box: Box, size: Size): number {
-  const [width, height] = [Math.max(1, size.width - 2 * ROOM), Math.max(1, size.height - 2 * ROOM)];
+  const width = Math.max(1, size.width - 2 * ROOM.side);
+  const height = Math.max(1, size.height - ROOM.top - ROOM.foot);
   const scale = Math.min(box.width > 0 ? width / box.width : Infinity, box.height > 0 ? height / box.height : Infinity);
   return Number.isFinite(scale) ? scale : 1;
 }
