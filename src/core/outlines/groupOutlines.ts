@@ -283,13 +283,21 @@ function sideBySide(building: readonly Building[], order: readonly string[]): re
     building.filter((group) => isOpen(group)).toSorted((p, q) => firstOf(p) - firstOf(q)),
     firstOf,
   );
+  // In whatever order pieces are laid, each size is likely to be laid in it.
+  const ranks = new Map<Building, number>();
   for (const groups of bySize.values()) {
+    const laid = groups.toSorted((p, q) => laidAt(p) - laidAt(q));
+    for (const [rank, group] of laid.entries()) ranks.set(group, rank);
     const pairs = merged
       .slice(fixed)
       .flatMap((one) =>
         groups
           .filter(({ members }) => ![...members.keys()].some((size) => one.members.has(size)))
-          .map((group) => ({ one, group, cost: unlikeness(one, group) })),
+          .map((group) => ({
+            one,
+            group,
+            cost: unlikeness(one, group) + OUT_OF_ORDER * Math.abs((ranks.get(one) ?? 0) - (ranks.get(group) ?? 0)),
+          })),
       );
     const placed = new Set<Building>();
     for (const { one, group, cost } of pairs.toSorted((p, q) => p.cost - q.cost)) {
@@ -298,11 +306,22 @@ function sideBySide(building: readonly Building[], order: readonly string[]): re
       for (const [size, shape] of group.members) one.members.set(size, shape);
       placed.add(group);
     }
-    for (const group of groups)
-      if (!placed.has(group)) merged.push({ members: new Map(group.members), name: group.name });
+    for (const group of groups) {
+      if (placed.has(group)) continue;
+      const fresh = { members: new Map(group.members), name: group.name };
+      ranks.set(fresh, ranks.get(group) ?? 0);
+      merged.push(fresh);
+    }
   }
   return merged;
 }
+
+/** What each place out of order counts for, beside logarithms of lengths. */
+const OUT_OF_ORDER = 0.05;
+
+/** From left to right, and of what stands in one column from above. */
+const laidAt = ({ members }: Building): number =>
+  Math.min(...[...members.values()].map(({ box }) => centre(box).x + centre(box).y / 1000));
 
 /** How unlike in form two sizes of one piece may be, as a logarithm of lengths; with the same name in the file, more. */
 const UNLIKE = 0.25;
