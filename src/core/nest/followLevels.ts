@@ -93,7 +93,9 @@ function sideOf(pieces: readonly Piece[]): readonly { piece: PieceName; name: Po
     if (whole <= 0) return [];
     const t = (here - above.way) / whole;
     // A line from level to level stays one.
-    const isLine = places.slice(places.indexOf(above) + 1, places.indexOf(below) + 1).every((place) => place.isStraight);
+    const isLine = places
+      .slice(places.indexOf(above) + 1, places.indexOf(below) + 1)
+      .every((place) => place.isStraight);
     return [{ piece, name, at: { level: from, towards: { level: to, share: isLine ? t : shareAt(t) } } }];
   });
 }

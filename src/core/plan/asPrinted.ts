@@ -38,10 +38,7 @@ const measuredOf = remember(["printed"], ({ printed }: { readonly printed: reado
 });
 
 /** The checks, those of shape held against what is printed where that is not as we draw. */
-export function heldAgainstPrinted(
-  checks: readonly CheckResult[],
-  printed: readonly Piece[],
-): readonly CheckResult[] {
+export function heldAgainstPrinted(checks: readonly CheckResult[], printed: readonly Piece[]): readonly CheckResult[] {
   const measured = measuredOf({ printed });
   return checks.map((check) => {
     const was = check.ok || !OF_SHAPE.includes(check.name) ? undefined : measured.get(keyOf(check));
