@@ -14,6 +14,8 @@ import { NARROWEST_DART, SOLVER_ACCURACY } from "../tolerance";
 import { radians, type Mm, type Radians } from "../units";
 import { cutAndMove, type SurgeryTrace } from "./cutAndMove";
 import { curveOf, edgeFrom, edgeTo, insertPoint, mouthMiddle } from "../pattern/ring";
+import { placeAt, stretchAt, stretchFrom } from "../pattern/stretch";
+import { edgeTurned } from "./straightThrough";
 
 export interface HingeTurn {
   /** Turn of the upper side part about the hinge, signed: positive turns +x towards +y. */
@@ -65,10 +67,11 @@ const NO_TURN = radians(0);
 const HINGE_ON_LOWER_ARMHOLE = 0.2;
 
 /** The front with its hinge marked on the armhole. */
-export const withArmholeHinge = (front: Piece): Piece =>
-  front.points.armholeHinge === undefined
-    ? insertPoint(front, edgeFrom(front, "armholeTouch"), HINGE_ON_LOWER_ARMHOLE, "armholeHinge", "shoulder")
-    : front;
+export function withArmholeHinge(front: Piece): Piece {
+  if (front.points.armholeHinge !== undefined) return front;
+  const { index, t } = placeAt(front, stretchFrom(front, "armholeTouch"), HINGE_ON_LOWER_ARMHOLE);
+  return insertPoint(front, index, t, "armholeHinge", "shoulder");
+}
 
 /**
  * Adjusts the front for a fuller (positive) or smaller (negative) bust.
@@ -178,6 +181,10 @@ function smoothArmhole(piece: Piece): { piece: Piece; turned: Radians } {
   const leaving = edgeTangentAt(curveOf(piece, after), 0);
   const turned = Math.atan2(Math.sin(leaving - arriving), Math.cos(leaving - arriving));
   if (before.curve === null || after.curve === null) return { piece, turned: radians(turned) };
+  if (stretchAt(piece, into).length > 1 || stretchAt(piece, out).length > 1) {
+    const done = edgeTurned(piece, into, "end", radians(turned / 2));
+    return { piece: edgeTurned(done, out, "start", radians(-turned / 2)), turned: radians(turned) };
+  }
   const mean = radians(arriving + turned / 2);
   const hinge = pointOf(piece, "armholeHinge");
   const edges: Edge[] = [...piece.edges];
