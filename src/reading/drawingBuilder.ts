@@ -44,6 +44,11 @@ export interface DrawingBuilder {
   readonly drawing: (format: FileDrawing["format"], unit: FileUnit | null) => FileDrawing;
 }
 
+const within = ({ x, y }: Place): Place =>
+  Math.abs(x) <= LIMITS.fileCoordinate && Math.abs(y) <= LIMITS.fileCoordinate
+    ? { x, y }
+    : refuse({ code: "reading/out-of-reach", most: LIMITS.fileCoordinate });
+
 export function drawingBuilder(): DrawingBuilder {
   const strokes: Held[] = [];
   const found: (Where & Place & { readonly spare: boolean })[] = [];
@@ -51,11 +56,6 @@ export function drawingBuilder(): DrawingBuilder {
   let steps = 0;
   let numbers = 0;
   let lost = 0;
-
-  const within = ({ x, y }: Place): Place =>
-    Math.abs(x) <= LIMITS.fileCoordinate && Math.abs(y) <= LIMITS.fileCoordinate
-      ? { x, y }
-      : refuse({ code: "reading/out-of-reach", most: LIMITS.fileCoordinate });
 
   return {
     spend: (more) => {

@@ -7,7 +7,7 @@ import { BLACK, webColour } from "./colours";
 import { drawingBuilder, type DrawingBuilder, type Look } from "./drawingBuilder";
 import { refusable, refuse, type ReadingFailure } from "./readingFailure";
 import { mappedStroke } from "./stroke";
-import { numbersIn, pxOf, transformOf } from "./svgNumbers";
+import { pxOf, transformOf } from "./svgNumbers";
 import { shapeStrokes } from "./svgShapes";
 import { styleOf, styleSheetOf, type Style, type StyleSheet } from "./svgStyle";
 import { intoViewport, rootViewport, viewBoxOf, type Size } from "./svgViewport";
@@ -238,17 +238,19 @@ function dashOf(text: string, whole: number, growth: number): string {
   return isWhole ? "" : dashes.map((one) => String(shortened(one))).join(" ");
 }
 
+/** The first of the places in an attribute: letters may have one each. */
+function firstOf(element: XmlElement, key: string, whole: number): number | null {
+  const said = (element.attributes.get(key) ?? "").slice(0, LIMITS.text).trim();
+  const [first] = said.split(/[\s,]+/u, 1);
+  const value = pxOf(first, whole, NaN);
+  return Number.isNaN(value) ? null : value;
+}
+
 /** Each run of letters with a place of its own is a writing. */
 function writingsOf(text: XmlElement, setting: Setting, { builder }: Reader): void {
   const where = whereOf(setting);
-  const first = (element: XmlElement, key: string, whole: number): number | null => {
-    const said = element.attributes.get(key);
-    if (said === undefined) return null;
-    const [value] = numbersIn(said.slice(0, LIMITS.text));
-    return value === undefined ? null : pxOf(said.trim().split(/[\s,]+/u, 1)[0], whole, value);
-  };
   const { view } = setting;
-  let at: Place = { x: first(text, "x", view.width) ?? 0, y: first(text, "y", view.height) ?? 0 };
+  let at: Place = { x: firstOf(text, "x", view.width) ?? 0, y: firstOf(text, "y", view.height) ?? 0 };
   let said: string[] = [];
   const end = (): void => {
     builder.writing(where, mapped(setting.map, at), said.join("").replaceAll(/\s+/gu, " "));
@@ -260,7 +262,7 @@ function writingsOf(text: XmlElement, setting: Setting, { builder }: Reader): vo
       if (typeof child === "string") {
         said.push(child);
       } else if (["tspan", "textPath", "a"].includes(child.name)) {
-        const [x, y] = [first(child, "x", view.width), first(child, "y", view.height)];
+        const [x, y] = [firstOf(child, "x", view.width), firstOf(child, "y", view.height)];
         if (x !== null || y !== null) {
           end();
           at = { x: x ?? at.x, y: y ?? at.y };

@@ -48,9 +48,13 @@ export function pathStrokes(data: string, spend: (steps: number) => void): Strok
   };
   const taken = (kinds: string): number[] | null => {
     const values: number[] = [];
+    const from = at;
     for (const kind of kinds) {
       const text = next(kind === "f" ? FLAG : NUMBER);
-      if (text === null) return null;
+      if (text === null) {
+        at = from;
+        return null;
+      }
       values.push(Number(text));
     }
     return values;
