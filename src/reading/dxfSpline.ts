@@ -1,6 +1,7 @@
 /** Splines of DXF as cubics. */
 import { SPLINE_FOLLOWED } from "../core/tolerance";
 import type { Place } from "./affine";
+import { STEPS } from "./drawingBuilder";
 import type { Part, Stroke } from "./stroke";
 
 export interface Spline {
@@ -52,7 +53,7 @@ export function splineStroke(spline: Spline, spend: (steps: number) => void): St
   for (let span = p; span < n; span += 1) {
     const [a = 0, b = 0] = [knots[span], knots[span + 1]];
     if (!(b > a)) continue;
-    spend(p * p * p);
+    spend(p * p * p + STEPS.computed);
     const polar = (args: readonly number[]): Weighted => blossom(held, knots, p, span, args);
     const bezier = Array.from({ length: p + 1 }, (_, i) =>
       polar(Array.from({ length: p }, (__, k) => (k < p - i ? a : b))),

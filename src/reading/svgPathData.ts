@@ -1,5 +1,6 @@
 /** Path data of SVG, every command of it. */
 import { after, moving, scaling, turning, type Place } from "./affine";
+import { STEPS } from "./drawingBuilder";
 import { arcParts, type Part, type Stroke } from "./stroke";
 
 const NUMBER = /[\s,]*([+-]?(?:\d+(?:\.\d*)?|\.\d+)(?:[eE][+-]?\d+)?)/uy;
@@ -70,7 +71,7 @@ export function pathStrokes(data: string, spend: (steps: number) => void): Strok
     const relative = letter !== kind;
     if (strokes.length === 0 && begun === null && kind !== "M") return [];
     if (kind === "Z") {
-      spend(1);
+      spend(STEPS.part);
       end(true);
       if (begun !== null) here = begun;
       before = null;
@@ -87,7 +88,7 @@ export function pathStrokes(data: string, spend: (steps: number) => void): Strok
         }
         break;
       }
-      spend(1);
+      spend(STEPS.part);
       const [p = 0, q = 0, r = 0, s = 0, t = 0, u = 0, v = 0] = values;
       const from: Place = here;
       const place = (x: number, y: number): Place => (relative ? { x: from.x + x, y: from.y + y } : { x, y });

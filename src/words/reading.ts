@@ -32,13 +32,12 @@ const FORMAT_WORDS: Readonly<Record<Format, string>> = {
   unknown: "This is neither an SVG nor a DXF file.",
 };
 
-const MANY_WORDS: Readonly<Record<Many, string>> = {
+const MANY_WORDS: Readonly<Record<Exclude<Many, "copies">, string>> = {
   lines: "lines",
   looks: "layers, groups and looks of lines",
   marks: "points or texts",
   objects: "objects",
   letters: "characters in its lines",
-  copies: "steps of work, most of them in copies of copies",
 };
 
 const MEGABYTE = 1_000_000;
@@ -56,6 +55,8 @@ export function readingFailureSentence(failure: ReadingFailureLike): string {
     case "reading/damaged":
       return `This file is damaged at its line ${counted(failure.line)}: save it again, or from another program.`;
     case "reading/too-many":
+      if (failure.of === "copies")
+        return "This file takes more work to read than any pattern does: copies of copies, or far too many parts. Leave out what is not of the pattern, and save it again.";
       return `This drawing has ${counted(failure.count)} ${MANY_WORDS[failure.of]}; ${counted(failure.most)} are the most that is read. Leave out what is not of the pattern, and save it again.`;
     case "reading/endless":
       return `In this file “${failure.name}” is a part of itself, without end.`;
