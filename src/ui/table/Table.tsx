@@ -21,6 +21,7 @@ import {
 } from "../../drawing/index";
 import { dartHandleLabel } from "../../words/terms/darts";
 import { capital, pieceWords } from "../../words/terms/names";
+import { sourceWords } from "../../words/pieceSource";
 import { usePlan, useSettledPlan } from "../session/usePlan";
 import { useSettledWork, useWork, useWorkStore } from "../session/useWork";
 import { useViewState } from "../session/viewState";
@@ -180,6 +181,7 @@ export function Table() {
             before your slips
           </label>
         </div>
+        {nest.ok && <p className="table-source">{sourceWords(nest.value.source)}</p>}
         {settled.ok && settled.value.left !== settled.value.right && <HalfSwitch />}
       </div>
       <LitBar places={places} unit={unit} />
