@@ -35,6 +35,7 @@ import {
   type FinishedLevel,
   type Graded,
   type Model,
+  type Printed,
   type Quantity,
   type Sewn,
 } from "./tissueModel";
@@ -121,7 +122,7 @@ export function fitToTissue(inputs: TissueInputs): FittedNest {
   const measured = nest.labels.indexOf(tissue.size);
   const pieces = nest.sizes[measured];
   if (pieces === undefined) return unfitted(inputs);
-  const model = modelOf(pieces, nest.sizes[measured + 1]);
+  const model = modelOf(pieces, nest.sizes[measured + 1], printedIn(pattern, measured));
   const refs = refsOf(tissue);
   const answers = refs.flatMap(({ piece, length }): Row[] => {
     const quantity = lengthQuantity(model, piece, length);
@@ -233,7 +234,8 @@ function roughly(model: Model, rows: readonly Row[]) {
     const values = valuesOf(model, quantities, z);
     // What a straight line through here leaves at the stand-in.
     residuals = rows.map(({ wanted }, i) => wanted - (values[i] ?? 0) + dot(invariant(answers[i], "row"), z));
-    z = acrossRows(answers, factored(gram(answers, doubts)).solve(residuals), FREEDOM_COUNT);
+    const to = acrossRows(answers, factored(gram(answers, doubts)).solve(residuals), FREEDOM_COUNT);
+    z = [...towards(model, quantities, z, to, AS_MEASURED)];
   }
   return { z, answers, residuals };
 }
@@ -332,9 +334,25 @@ function brought(
     if (round > 1 && misses.every((miss) => miss <= TISSUE_SOLVED)) break;
     const answers = answersOf(model, quantities, z, graded);
     const residuals = rows.map(({ wanted }, i) => wanted - (values[i] ?? 0) + dot(invariant(answers[i], "row"), z));
-    z = acrossRows(answers, factored(gram(answers, [])).solve(residuals), FREEDOM_COUNT);
+    const to = acrossRows(answers, factored(gram(answers, [])).solve(residuals), FREEDOM_COUNT);
+    z = [...towards(model, quantities, z, to, graded)];
   }
   return { z, misses: misses.map((miss) => (Number.isFinite(miss) ? miss : Infinity)) };
+}
+
+/** As far on the way as all can still be measured. */
+function towards(
+  model: Model,
+  quantities: readonly Quantity[],
+  from: readonly number[],
+  to: readonly number[],
+  graded: Graded,
+): readonly number[] {
+  for (let share = 1; share > TISSUE_NOTHING_NEW; share /= 2) {
+    const z = from.map((value, k) => value + share * ((to[k] ?? value) - value));
+    if (valuesOf(model, quantities, z, graded).every(Number.isFinite)) return z;
+  }
+  return from;
 }
 
 /** The answers that bear on one of them. */
@@ -364,6 +382,15 @@ function gradedAt({ chart }: Pick<Pattern, "chart">, measured: number, index: nu
   return { bust: stepsOf("bust"), waist: stepsOf("waist"), hip: stepsOf("hip") };
 }
 
+function printedIn({ chart }: Pick<Pattern, "chart">, index: number): Printed {
+  const row = chart.sizes[index];
+  return {
+    bust: row?.finishedBust !== undefined,
+    waist: row?.finishedWaist !== undefined,
+    hip: row?.finishedHip !== undefined,
+  };
+}
+
 function ontoNest(
   nest: Nest,
   pattern: Pick<Pattern, "chart">,
@@ -372,11 +399,12 @@ function ontoNest(
   refs: readonly TissueRef[],
 ): Nest {
   const own = nest.sizes[measured];
+  const printed = printedIn(pattern, measured);
   // Shoulders that she measured both may be eased otherwise than ours; they are then in every size.
   const easeAt = own === undefined ? null : setOf(own);
   const sizes = nest.sizes.map((pieces, index): readonly Piece[] => {
     const graded = gradedAt(pattern, measured, index);
-    const model = modelOf(pieces, undefined);
+    const model = modelOf(pieces, undefined, printed);
     const rows = sewnRows(sewnOf(model.pieces), easeAt === null ? [] : refs);
     const walked = walkedFrom(model, rows, z, graded);
     return inOrderOf(pieces, reshaped(model.pieces, model.moves, walked, graded));
@@ -448,7 +476,7 @@ const LEVELS: readonly FinishedLevel[] = ["bust", "waist", "hip"];
 /** How the finished girths of a size answer to the freedoms; null where the pieces have no such level. */
 function finishedAnswers({ nest, pattern, sizeIndex }: TissueInputs, measured: number, z: readonly number[]) {
   const pieces = nest.sizes[sizeIndex] ?? nest.sizes[measured] ?? [];
-  const model = modelOf(pieces, undefined);
+  const model = modelOf(pieces, undefined, printedIn(pattern, measured));
   const graded = gradedAt(pattern, measured, nest.sizes[sizeIndex] === undefined ? measured : sizeIndex);
   return LEVELS.map((level): readonly number[] | null => {
     const quantity = finishedQuantity(model.pieces, level);
@@ -583,7 +611,7 @@ export function orderOfPlaces(inputs: Omit<TissueInputs, "tissue">): readonly Ti
   const { nest, sizeIndex } = inputs;
   const pieces = nest.sizes[sizeIndex];
   if (pieces === undefined) return [];
-  const model = modelOf(pieces, nest.sizes[sizeIndex + 1]);
+  const model = modelOf(pieces, nest.sizes[sizeIndex + 1], printedIn(inputs.pattern, sizeIndex));
   const z = Array.from({ length: FREEDOM_COUNT }, () => 0);
   const sewn = sewnRows(sewnOf(model.pieces), []);
   const places = placesIn(model);

@@ -20,6 +20,8 @@ export interface Freedom {
   /** One standard deviation, mm. */
   readonly spread: Mm;
   readonly grade: Grade | null;
+  /** The finished girth that it changes as a whole. */
+  readonly girth: Grade | null;
   /** null: does not touch that piece. */
   readonly movesOf: (piece: Piece) => Moves | null;
 }
@@ -36,6 +38,8 @@ const alongX = (weights: Weights, share = 1): Moves =>
 const alongY = (weights: Weights, share = 1): Moves =>
   Object.fromEntries(Object.entries(weights).map(([name, weight]) => [name, [0, weight * share]]));
 
+const GIRTHS: Readonly<Record<string, Grade>> = { bustGirth: "bust", waistGirth: "waist", hipGirth: "hip" };
+
 const freedom = (
   name: string,
   spread: Mm,
@@ -46,6 +50,7 @@ const freedom = (
   name,
   spread,
   grade,
+  girth: grade === null ? (GIRTHS[name] ?? null) : null,
   movesOf: (piece) => (!pieces.includes(piece.name) ? null : typeof moves === "function" ? moves(piece) : moves),
 });
 

@@ -45,15 +45,22 @@ interface CompiledMoves {
 
 export const FREEDOM_COUNT = FREEDOMS.length;
 
+/** Whether the chart prints the finished girth: then pieces are drafted to it, and little of it is left to doubt. */
+export type Printed = Readonly<Record<FinishedLevel, boolean>>;
+
+/** How much of a girth's spread is left where the chart prints what it comes to (our own choice). */
+const WHERE_PRINTED = 0.2;
+
 /** By freedom: what it does to each of these pieces. */
-function compile(pieces: PieceSet): readonly (readonly CompiledMoves[])[] {
-  return FREEDOMS.map(({ movesOf, spread, grade }) =>
-    piecesOf(pieces).flatMap((piece): CompiledMoves[] => {
+function compile(pieces: PieceSet, printed: Printed): readonly (readonly CompiledMoves[])[] {
+  return FREEDOMS.map(({ movesOf, spread: usual, grade, girth }) => {
+    const spread = girth !== null && printed[girth] ? usual * WHERE_PRINTED : usual;
+    return piecesOf(pieces).flatMap((piece): CompiledMoves[] => {
       const moves = movesOf(piece);
       const by = moves === null ? [] : namesOf(moves).flatMap((name) => scaled(piece, name, moves[name], spread));
       return by.length === 0 ? [] : [{ piece: piece.name, grade, by }];
-    }),
-  );
+    });
+  });
 }
 
 const namesOf = (moves: Moves): readonly PointName[] => Object.keys(moves) as PointName[];
@@ -66,9 +73,9 @@ const scaled = (
 ): (readonly [PointName, number, number])[] =>
   move === undefined || piece.points[name] === undefined ? [] : [[name, move[0] * spread, move[1] * spread]];
 
-export const modelOf = (pieces: readonly Piece[], next: readonly Piece[] | undefined): Model => {
+export const modelOf = (pieces: readonly Piece[], next: readonly Piece[] | undefined, printed: Printed): Model => {
   const set = setOf(pieces);
-  return { pieces: set, next: setOf(next ?? []), moves: compile(set) };
+  return { pieces: set, next: setOf(next ?? []), moves: compile(set, printed) };
 };
 
 /** The pieces with every freedom set; only those named, where some are. */
