@@ -11,6 +11,7 @@ import { distance } from "../geometry/point";
 import { invariant } from "../result";
 import { dot, entry, type Matrix } from "../statistics/linear";
 import {
+  PRINTED_GIRTH_DOUBT,
   SEAM_EASE_DOUBT,
   TISSUE_BEARS_ON,
   TISSUE_CONTRADICTS,
@@ -35,7 +36,6 @@ import {
   type FinishedLevel,
   type Graded,
   type Model,
-  type Printed,
   type Quantity,
   type Sewn,
 } from "./tissueModel";
@@ -53,6 +53,8 @@ export interface Misfit extends TissueRef {
   readonly by: Mm;
   /** The answers that it contradicts, the one that bears most on it first. */
   readonly against: readonly TissueRef[];
+  /** The finished girths printed in the chart that bear on it. */
+  readonly againstPrinted: readonly FinishedLevel[];
   /** Whether so little is no more than a tape's own doubt. */
   readonly withinTape: boolean;
 }
@@ -114,6 +116,8 @@ interface Row {
   /** Variance. */
   readonly doubt: number;
   readonly answer: TissueRef | null;
+  /** Set on a finished girth that the chart prints. */
+  readonly level?: FinishedLevel;
 }
 
 /** Brings a nest to what was measured on the tissue. */
@@ -122,7 +126,7 @@ export function fitToTissue(inputs: TissueInputs): FittedNest {
   const measured = nest.labels.indexOf(tissue.size);
   const pieces = nest.sizes[measured];
   if (pieces === undefined) return unfitted(inputs);
-  const model = modelOf(pieces, nest.sizes[measured + 1], printedIn(pattern, measured));
+  const model = modelOf(pieces, nest.sizes[measured + 1]);
   const refs = refsOf(tissue);
   const answers = refs.flatMap(({ piece, length }): Row[] => {
     const quantity = lengthQuantity(model, piece, length);
@@ -130,7 +134,7 @@ export function fitToTissue(inputs: TissueInputs): FittedNest {
     if (quantity === null || wanted === undefined) return [];
     return [{ quantity, wanted, doubt: TISSUE_TAPE ** 2, answer: { piece, length } }];
   });
-  const rows = [...sewnRows(sewnOf(model.pieces), refs), ...answers];
+  const rows = [...sewnRows(sewnOf(model.pieces), refs), ...printedRows(model.pieces, pattern, measured), ...answers];
   const { z, met, misfits } = solve(model, rows);
   const fittedNest = ontoNest(nest, pattern, measured, z, refs);
   const at = answersOf(
@@ -214,7 +218,7 @@ function solve(model: Model, rows: readonly Row[]): Solved {
         ...row.answer,
         measured: row.wanted,
         by,
-        against: bearingOn(at, precision, rows),
+        ...bearingOn(at, precision, rows),
         withinTape: !contradicting.has(at),
       },
     ];
@@ -355,17 +359,20 @@ function towards(
   return from;
 }
 
-/** The answers that bear on one of them. */
-function bearingOn(at: number, precision: Matrix, rows: readonly Row[]): readonly TissueRef[] {
-  return rows
-    .flatMap(({ answer }, other) => {
-      if (answer === null || other === at) return [];
+/** What bears on an answer: others, and girths that the chart prints. */
+function bearingOn(at: number, precision: Matrix, rows: readonly Row[]): Pick<Misfit, "against" | "againstPrinted"> {
+  const bearing = rows
+    .flatMap((row, other) => {
       const share =
         Math.abs(entry(precision, at, other)) / Math.sqrt(entry(precision, at, at) * entry(precision, other, other));
-      return share > TISSUE_BEARS_ON ? [{ answer, share }] : [];
+      return other !== at && share > TISSUE_BEARS_ON ? [{ row, share }] : [];
     })
     .toSorted((a, b) => b.share - a.share)
-    .map(({ answer }) => answer);
+    .map(({ row }) => row);
+  return {
+    against: bearing.flatMap(({ answer }) => answer ?? []),
+    againstPrinted: bearing.flatMap(({ level }) => level ?? []),
+  };
 }
 
 // Every size.
@@ -382,13 +389,17 @@ function gradedAt({ chart }: Pick<Pattern, "chart">, measured: number, index: nu
   return { bust: stepsOf("bust"), waist: stepsOf("waist"), hip: stepsOf("hip") };
 }
 
-function printedIn({ chart }: Pick<Pattern, "chart">, index: number): Printed {
+/** The finished girths that the chart prints for a size: the stand-in is drafted to them, and stays so. */
+function printedRows(pieces: PieceSet, { chart }: Pick<Pattern, "chart">, index: number): Row[] {
   const row = chart.sizes[index];
-  return {
-    bust: row?.finishedBust !== undefined,
-    waist: row?.finishedWaist !== undefined,
-    hip: row?.finishedHip !== undefined,
-  };
+  const printed = { bust: row?.finishedBust, waist: row?.finishedWaist, hip: row?.finishedHip };
+  return LEVELS.flatMap((level): Row[] => {
+    const wanted = printed[level];
+    const quantity = wanted === undefined ? null : finishedQuantity(pieces, level);
+    return wanted === undefined || quantity === null
+      ? []
+      : [{ quantity, wanted, doubt: PRINTED_GIRTH_DOUBT ** 2, answer: null, level }];
+  });
 }
 
 function ontoNest(
@@ -399,13 +410,15 @@ function ontoNest(
   refs: readonly TissueRef[],
 ): Nest {
   const own = nest.sizes[measured];
-  const printed = printedIn(pattern, measured);
   // Shoulders that she measured both may be eased otherwise than ours; they are then in every size.
   const easeAt = own === undefined ? null : setOf(own);
   const sizes = nest.sizes.map((pieces, index): readonly Piece[] => {
     const graded = gradedAt(pattern, measured, index);
-    const model = modelOf(pieces, undefined, printed);
-    const rows = sewnRows(sewnOf(model.pieces), easeAt === null ? [] : refs);
+    const model = modelOf(pieces, undefined);
+    const rows = [
+      ...sewnRows(sewnOf(model.pieces), easeAt === null ? [] : refs),
+      ...printedRows(model.pieces, pattern, index),
+    ];
     const walked = walkedFrom(model, rows, z, graded);
     return inOrderOf(pieces, reshaped(model.pieces, model.moves, walked, graded));
   });
@@ -463,7 +476,7 @@ const MOST_POINTS = 3;
 
 function movedMost(model: Model, name: PieceName, z: readonly number[]): TissueChange["moved"] {
   const piece = invariant(model.pieces[name], name);
-  const moved = invariant(reshaped(model.pieces, model.moves, z, AS_MEASURED, new Set([name]))[name], name);
+  const moved = invariant(reshaped(model.pieces, model.moves, z, AS_MEASURED)[name], name);
   return pointNames(piece)
     .map((point) => ({ point, by: distance(pointOf(piece, point), pointOf(moved, point)) }))
     .filter(({ by }) => by > TISSUE_MET)
@@ -476,7 +489,7 @@ const LEVELS: readonly FinishedLevel[] = ["bust", "waist", "hip"];
 /** How the finished girths of a size answer to the freedoms; null where the pieces have no such level. */
 function finishedAnswers({ nest, pattern, sizeIndex }: TissueInputs, measured: number, z: readonly number[]) {
   const pieces = nest.sizes[sizeIndex] ?? nest.sizes[measured] ?? [];
-  const model = modelOf(pieces, undefined, printedIn(pattern, measured));
+  const model = modelOf(pieces, undefined);
   const graded = gradedAt(pattern, measured, nest.sizes[sizeIndex] === undefined ? measured : sizeIndex);
   return LEVELS.map((level): readonly number[] | null => {
     const quantity = finishedQuantity(model.pieces, level);
@@ -611,9 +624,9 @@ export function orderOfPlaces(inputs: Omit<TissueInputs, "tissue">): readonly Ti
   const { nest, sizeIndex } = inputs;
   const pieces = nest.sizes[sizeIndex];
   if (pieces === undefined) return [];
-  const model = modelOf(pieces, nest.sizes[sizeIndex + 1], printedIn(inputs.pattern, sizeIndex));
+  const model = modelOf(pieces, nest.sizes[sizeIndex + 1]);
   const z = Array.from({ length: FREEDOM_COUNT }, () => 0);
-  const sewn = sewnRows(sewnOf(model.pieces), []);
+  const sewn = [...sewnRows(sewnOf(model.pieces), []), ...printedRows(model.pieces, inputs.pattern, sizeIndex)];
   const places = placesIn(model);
   const quantities = places.map(({ piece, length }) => invariant(lengthQuantity(model, piece, length), length));
   const girths = finishedAnswers({ ...inputs, tissue: { size: "", pieces: {} } }, sizeIndex, z).map(
