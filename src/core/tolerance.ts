@@ -349,6 +349,36 @@ export const WHOLE_TURN = 1e-5;
 
 /** Share of its size (no unit). How near cubics stay to a spline that they cannot follow exactly, one of weights or of a higher degree. */
 export const SPLINE_FOLLOWED = 1e-7;
+
+// Outlines read from a file.
+
+/** mm. Curves are fitted to a drawn line as near as this: no line is drawn as fine, and it leaves room to the 0.05 mm that is promised. */
+export const FITTED_WITHIN = 0.02;
+
+/** Degrees. Two curves that meet turning by no more are one seam drawn in two: what rounding a file to tenths leaves. */
+export const FOLLOWED_TURN_DEGREES = 3;
+
+/** mm. Straight stretches that leave the curve they would stand for by more are meant to be straight (our own choice). */
+export const FOLLOWED_SAGITTA = 0.15;
+
+/** Degrees. Straight stretches that turn by more at once stand for no curve. */
+export const FOLLOWED_CORNER_DEGREES = 20;
+
+/** Share of a length (no unit). Edges of two sizes that end nearer than this to the same share of a seam are the same edge. */
+export const SHARES_ALIKE = 0.1;
+
+/** mm. A dart's leg that stops this near to the line is meant to end on it. */
+export const LEG_MEETS_LINE = 3;
+
+/** mm. Two legs whose ends come this near meet there. */
+export const LEGS_MEET = 1.5;
+
+/** mm. Both halves of a piece that was drawn whole are alike to this: what drawing and tracing leave. */
+export const MIRRORED_WITHIN = 1.5;
+
+/** mm. A stitch line found inside a cutting line is followed as near as this: half of what fitting it may then leave. */
+export const TAKEN_INSIDE_WITHIN = 0.01;
+
 // Lines of a file.
 
 /** mm. Ends of a file's lines that lie this near are one place: what files round their numbers to. */

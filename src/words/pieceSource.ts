@@ -4,7 +4,7 @@ import { TISSUE_LENGTHS } from "../core/decisions/tissue";
 import type { NestSource } from "../core/pattern/piece";
 import { PIECE_ORDER } from "../core/pattern/pieceSet";
 import { listWords, pieceWords } from "./terms/names";
-import { tissueLengthWords } from "./tissue";
+import { lowerStart, tissueLengthWords } from "./tissue";
 
 /** In a word. */
 const SOURCES: Readonly<Record<NestSource, string>> = {
@@ -21,15 +21,13 @@ const ABOUT: Readonly<Record<NestSource, string>> = {
 };
 export const sourceAbout = (source: NestSource): string => ABOUT[source];
 
-const lower = (text: string): string => text.charAt(0).toLowerCase() + text.slice(1);
-
 /** "Measured on your tissue along size 12: front (waist dart’s mouth, side seam). The rest is the stand-in’s." Else null. */
-export function measuredOnTissue({ tissue }: Pick<Pattern, "tissue">, source: NestSource): string | null {
+export function measuredOnTissue({ tissue, style }: Pick<Pattern, "tissue" | "style">, source: NestSource): string | null {
   if (source !== "fitted" || tissue === undefined) return null;
   const pieces = PIECE_ORDER.flatMap((piece) => {
     const measured = tissue.pieces[piece];
     const lengths = TISSUE_LENGTHS.filter((length) => measured?.[length] !== undefined);
-    const names = lengths.map((length) => lower(tissueLengthWords({ piece, length }).name));
+    const names = lengths.map((length) => lowerStart(tissueLengthWords({ piece, length }, style).name));
     return names.length === 0 ? [] : [`${pieceWords(piece)} (${names.join(", ")})`];
   });
   return `Measured on your tissue along size ${tissue.size}: ${listWords(pieces)}. The rest is the stand-in’s.`;
@@ -53,7 +51,11 @@ const CUT_FROM: Readonly<Record<"pieces" | "overlay", Readonly<Record<NestSource
   },
 };
 
-export const cutFromWords = (kind: "pieces" | "overlay", pattern: Pick<Pattern, "tissue">, source: NestSource): readonly string[] => {
+export const cutFromWords = (
+  kind: "pieces" | "overlay",
+  pattern: Pick<Pattern, "tissue" | "style">,
+  source: NestSource,
+): readonly string[] => {
   const measured = measuredOnTissue(pattern, source);
   return [CUT_FROM[kind][source], ...(measured === null ? [] : [measured])];
 };

@@ -1,10 +1,14 @@
 /** What is asked of the printed tissue: names of its lengths and where to lay the tape. */
-import type { TissueLength } from "../core/decisions/tissue";
-import type { PieceName } from "../core/pattern/piece";
+import type { StyleName } from "../core/decisions/pattern";
+import { DART_NAMES } from "../core/pattern/dartNames";
+import type { PieceName, PointName } from "../core/pattern/piece";
+import { NINE_OF_TEN } from "../core/statistics/normal";
+import type { Misfit, NextTissue, TissueChange, TissueDoubt, TissueRef } from "../core/tissue/fitToTissue";
+import { tissueWords } from "./places";
 import type { LengthUnit } from "../core/decisions/work";
 import type { Mm } from "../core/units";
-import { formatAmount, formatLength } from "./terms/length";
-import { capital, centreWords, pieceWords } from "./terms/names";
+import { formatAmount, formatAsked, formatLength, formatSigned } from "./terms/length";
+import { capital, centreWords, dartWords, listWords, pieceWords } from "./terms/names";
 
 interface LengthWords {
   readonly name: string;
@@ -12,26 +16,19 @@ interface LengthWords {
   readonly how: string;
 }
 
-/** The dart that opens below the bust, by the seam it opens on. */
-const lowerDartWords = (piece: PieceName, style: "waist" | "underBust"): string =>
-  style === "underBust" || piece === "cup" ? "under-bust dart" : "waist dart";
+/** Cups and backs on a midriff end at the under-bust, and so does the dart that opens below. */
+const endsAtUnderBust = (piece: PieceName, style: StyleName): boolean =>
+  style === "midriff" && (piece === "cup" || piece === "back");
 
-export interface TissueWordsOf {
-  readonly piece: PieceName;
-  readonly length: TissueLength;
-  /** The seam that the lower dart of this piece opens on. */
-  readonly lowerDart?: "waist" | "underBust";
-}
-
-export function tissueLengthWords({ piece, length, lowerDart = "waist" }: TissueWordsOf): LengthWords {
-  const lower = lowerDartWords(piece, lowerDart);
-  const seam = lower === "waist dart" ? "waist" : "under-bust";
+export function tissueLengthWords({ piece, length }: TissueRef, style: StyleName): LengthWords {
+  const seam = endsAtUnderBust(piece, style) ? "under-bust" : "waist";
+  const lower = `${seam} dart`;
   const centre = centreWords(piece);
   switch (length) {
     case "waistDartMouth":
       return { name: `${capital(lower)}’s mouth`, how: `From leg to leg where it opens, on the ${seam} line.` };
     case "waistDartLength":
-      return { name: `${capital(lower)}’s length`, how: "From the middle of its mouth up to its end." };
+      return { name: `${capital(lower)}’s length`, how: "From the middle of its mouth to its end." };
     case "waistDartFromCentre":
       return {
         name: `${capital(lower)} from the centre`,
@@ -59,7 +56,7 @@ export function tissueLengthWords({ piece, length, lowerDart = "waist" }: Tissue
         how: "Straight, from where shoulder and neck meet to the mark.",
       };
     case "centreLength":
-      return { name: capital(centre), how: `Down the ${centre}, from edge to edge.` };
+      return { name: "Length at the centre", how: `Down the ${centre}, from edge to edge.` };
     case "sideNeckToWaist":
       return {
         name: "Side neck to waist",
@@ -88,7 +85,10 @@ export function tissueLengthWords({ piece, length, lowerDart = "waist" }: Tissue
     case "hipWidth":
       return { name: "Width at the hip", how: `Straight across at the hip line, from the ${centre} to the side seam.` };
     case "underBustWidth":
-      return { name: "Width at the under-bust", how: "Straight from corner to corner of the under-bust line, darts open." };
+      return {
+        name: "Width at the under-bust",
+        how: "Straight from corner to corner of the under-bust line, darts open.",
+      };
     case "bustStep":
       return {
         name: "Bust, to the next size’s line",
@@ -109,9 +109,9 @@ export function tissueLengthWords({ piece, length, lowerDart = "waist" }: Tissue
 
 /** Straight across, darts open. */
 function bustWidthWords(piece: PieceName): string {
-  if (piece === "centreFront" || piece === "sideFront") return "Straight across at the bust point, from edge to edge.";
-  const from = piece === "cup" ? "level with the bust point, from the side" : "from the underarm corner";
-  return `Straight across ${from} to the ${centreWords(piece)}, darts open.`;
+  if (piece === "sideFront") return "Straight across, from the bust mark of the princess seam to the side.";
+  const at = piece === "back" ? "on its bust line" : "at the bust point";
+  return `Straight across ${at}, from the ${centreWords(piece)} to the ${piece === "centreFront" ? "princess seam" : "side"}, darts open.`;
 }
 
 /** Said once for all of them. */
@@ -121,3 +121,85 @@ export const HOW_TO_MEASURE =
 /** The stand-in's figure as it stands in an empty field. */
 export const standInEntry = (value: Mm, unit: LengthUnit): string =>
   (unit === "in" ? formatAmount(value, unit) : formatLength(value, unit)).replace(/ (?:cm|in)$/, "");
+
+export const lowerStart = (text: string): string => text.charAt(0).toLowerCase() + text.slice(1);
+
+/** "front waist dart’s mouth". */
+export const tissueRefWords = (ref: TissueRef, style: StyleName): string =>
+  `${pieceWords(ref.piece)} ${lowerStart(tissueLengthWords(ref, style).name)}`;
+
+/** So many points are named. */
+const MOST_NAMED = 2;
+
+/** "+6 mm on the stand-in: moves the side at the waist 5 mm." */
+export function tissueChangeWords({ piece, by, moved }: TissueChange, unit: LengthUnit): string {
+  const nothing = formatAmount(0, unit);
+  if (formatAmount(Math.abs(by), unit) === nothing) return "As the stand-in has it.";
+  const named = moved
+    .filter((one) => formatAmount(one.by, unit) !== nothing)
+    .slice(0, MOST_NAMED)
+    .map(({ point, by: away }) => `the ${pointWords(point, piece)} ${formatAmount(away, unit)}`);
+  const what = named.length === 0 ? "" : `: moves ${listWords(named)}`;
+  return `${formatSigned(by, unit)} on the stand-in${what}.`;
+}
+
+function pointWords(point: PointName, piece: PieceName): string {
+  const dart = DART_NAMES.find((name) => point === `${name}Apex`);
+  return dart === undefined ? tissueWords(point, piece) : `end of the ${dartWords(dart)}`;
+}
+
+export interface TissueContext {
+  readonly unit: LengthUnit;
+  readonly style: StyleName;
+}
+
+/** Beside the field: "2 mm less than side seam and centre front allow. Measure these again." */
+export function misfitWords({ by, against, withinTape }: Misfit, { unit, style }: TissueContext): string {
+  const off = `${formatAsked(Math.abs(by), unit)} ${by < 0 ? "less" : "more"} than`;
+  const others = against.length === 0 ? "the pieces" : listWords(against.map((ref) => tissueRefWords(ref, style)));
+  const allow = `${off} ${against.length === 0 ? "the pieces allow" : `the ${others} ${against.length === 1 ? "allows" : "allow"}`}`;
+  return withinTape
+    ? `${capital(allow)}: no more than a tape is good to, so theirs count.`
+    : `${capital(allow)}: measure ${against.length === 0 ? "it" : "these"} again. Theirs count until then.`;
+}
+
+/** At the top, of one that must be measured again: "Front side seam: 2 mm less than …". */
+export const misfitHead = (misfit: Misfit, context: TissueContext): string =>
+  `${capital(tissueRefWords(misfit, context.style))}: ${lowerStart(misfitWords(misfit, context))}`;
+
+const LEVELS = ["waist", "bust", "hip"] as const;
+type Level = (typeof LEVELS)[number];
+
+/** What is told of a doubt: nine of ten lie within. */
+const told = (spread: Mm, unit: LengthUnit): string => `±${formatAmount(spread * NINE_OF_TEN, unit)}`;
+
+/** "The finished waist is known to ±9 mm, the bust to ±12 mm." null where nothing tells. */
+export function knownWords({ finished }: TissueDoubt, unit: LengthUnit): string | null {
+  const known = LEVELS.flatMap((level) => {
+    const spread = finished[level];
+    return spread === null ? [] : [`${level} to ${told(spread, unit)}`];
+  });
+  return known.length === 0 ? null : `Finished girths are known so far: ${listWords(known)}.`;
+}
+
+/** The girth that a length helps most, and what it is known to without and with it; null where none gains what a tape shows. */
+function gainOf({ saves }: NextTissue, { finished }: TissueDoubt, unit: LengthUnit): string | null {
+  const gains = LEVELS.flatMap((level): { level: Level; spread: Mm; saved: Mm }[] => {
+    const spread = finished[level];
+    return spread === null ? [] : [{ level, spread, saved: saves[level] }];
+  });
+  const best = gains.toSorted((a, b) => b.saved - a.saved)[0];
+  if (best === undefined) return null;
+  const [now, then] = [told(best.spread, unit), told(best.spread - best.saved, unit)];
+  return now === then ? null : `the finished ${best.level} is known to ${now}, with it to ${then}`;
+}
+
+/** What follows the name of the length that is worth most: " – the finished waist is known to ±9 mm, with it to ±4 mm." */
+export function nextGainWords(next: NextTissue, doubt: TissueDoubt, unit: LengthUnit): string {
+  const gain = gainOf(next, doubt, unit);
+  return gain === null ? "." : `: ${gain}.`;
+}
+
+export const OWN_IN_USE = "The plan is made on your own pieces: what you measure here counts once they are put away.";
+export const SIZE_GONE = "This size is not in the chart any more: say which line you measured.";
+export const NOT_ON_PIECES = "Measured, but not on the pieces of this style:";

@@ -17,7 +17,7 @@ interface LayerRule {
 }
 
 export const LAYERS: Readonly<Record<string, LayerRule>> = {
-  core: { layers: [], packages: [], inFolders: { "core/cutting": ["clipper2-ts"] } },
+  core: { layers: [], packages: [], inFolders: { "core/allowance": ["clipper2-ts"], "core/cutting": ["clipper2-ts"] } },
   words: { layers: ["core"], packages: [] },
   reading: { layers: ["core"], packages: "any" },
   document: { layers: ["core"], packages: ["zod"], demoData: true },

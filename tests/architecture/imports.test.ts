@@ -117,6 +117,7 @@ describe("the import scanner", () => {
     ["src/store/x.ts", "../document/y"],
     ["src/print/x.tsx", "react"],
     ["src/print/x.tsx", "../drawing/y"],
+    ["src/core/allowance/x.ts", "clipper2-ts"],
     ["src/core/cutting/x.ts", "clipper2-ts"],
     ["src/paper/x.ts", "jspdf"],
     ["src/paper/x.ts", "../core/a/y"],

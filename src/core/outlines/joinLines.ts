@@ -439,13 +439,20 @@ function chainsOf(left: readonly Part[], net: Net, all: ReadonlySet<Part>): read
   });
 }
 
-/** Lines that lie on others of the same form left out. */
+/** Lines that lie on others of the same look and form left out; of two looks each keeps its own. */
 export function withoutDoubles(strokes: readonly Stroke[]): readonly Stroke[] {
   const kept = new Map<string, Stroke[]>();
   const isSame = (one: Stroke, other: Stroke): boolean => {
-    if (one.closed !== other.closed || Math.abs(one.length - other.length) > 4 * JOINED_EXACTLY) return false;
+    if (
+      one.look !== other.look ||
+      one.closed !== other.closed ||
+      Math.abs(one.length - other.length) > 4 * JOINED_EXACTLY
+    )
+      return false;
     const near = (p: SheetPoint, q: SheetPoint): boolean => distance(p, q) <= 2 * JOINED_EXACTLY;
     if (!near(one.box.min, other.box.min) || !near(one.box.max, other.box.max)) return false;
+    if (Math.abs(Math.abs(signedArea(one.edges)) - Math.abs(signedArea(other.edges))) > JOINED_EXACTLY * one.length)
+      return false;
     if (one.closed) return true;
     const straight = near(one.a, other.a) && near(one.b, other.b);
     return straight || (near(one.a, other.b) && near(one.b, other.a));

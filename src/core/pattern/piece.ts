@@ -161,6 +161,11 @@ export interface Piece {
   readonly levelLines: readonly LevelLine[];
   /** The centre edge lies on the fold (true) or is a seam. */
   readonly centreOnFold: boolean;
+  /**
+   * By how much a seam of it is longer than what it is sewn to, where the pattern has ease there of its own; it stands on the
+   * first piece of the longer side (`SeamPair.first`), mm. Absent: as our own draft has it.
+   */
+  readonly seamEase?: Readonly<Partial<Record<SeamName, number>>>;
 }
 
 export const pointOf = (piece: Piece, name: PointName): PiecePoint =>
@@ -186,4 +191,8 @@ export interface Nest {
   readonly source: NestSource;
   readonly labels: readonly string[];
   readonly sizes: readonly (readonly Piece[])[];
+  /** Which sizes are there as outlines, where the others are worked out from them. Absent: all are alike. */
+  readonly traced?: readonly boolean[];
+  /** Her own words for pieces that the planner has no name for. */
+  readonly otherNames?: Readonly<Partial<Record<OtherPiece, string>>>;
 }

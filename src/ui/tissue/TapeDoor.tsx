@@ -1,28 +1,46 @@
 import { useEffect, useMemo, useRef, useState } from "react";
 import type { TissueLength } from "../../core/decisions/tissue";
 import type { PieceName } from "../../core/pattern/piece";
+import type { Misfit, NextTissue, TissueChange, TissueDoubt, TissueRef } from "../../core/tissue/fitToTissue";
+import { readTissue, type TissueReading } from "../../core/plan/tissueReading";
+import type { TissuePlace } from "../../core/tissue/placesToMeasure";
 import { letterAt, tissueFigure } from "../../drawing/tissueFigure";
-import { capital, centreWords, pieceWords } from "../../words/terms/names";
-import { HOW_TO_MEASURE, standInEntry, tissueLengthWords } from "../../words/tissue";
+import { capital, centreWords, listWords, pieceWords } from "../../words/terms/names";
+import {
+  HOW_TO_MEASURE,
+  knownWords,
+  misfitHead,
+  misfitWords,
+  nextGainWords,
+  NOT_ON_PIECES,
+  OWN_IN_USE,
+  SIZE_GONE,
+  standInEntry,
+  tissueChangeWords,
+  tissueLengthWords,
+  tissueRefWords,
+  type TissueContext,
+} from "../../words/tissue";
+import { Fractions } from "../fields/Fractions";
+import { useRunAll } from "../session/useRunAll";
 import { LengthField } from "../fields/LengthField";
 import { Select } from "../fields/Select";
 import { useRun, useSettledWork } from "../session/useWork";
 import { TissueDrawing } from "./TissueDrawing";
-import { readTissue, type TissuePlaceShown, type TissueReading } from "./tissueReading";
-import { useTissueView, type TissueField } from "./tissueView";
+import { useTissueView } from "./tissueView";
 
 /** So many stand there at once: what is worth most. */
 const FIRST = 10;
 /** The room of the figure, pixels. */
 const ROOM = { width: 176, height: 272 };
 
-export const fieldOf = ({ piece, length }: TissueField): string => `tissue.${piece}.${length}`;
-const isSame = (a: TissueField, b: TissueField | null): boolean => a.piece === b?.piece && a.length === b.length;
+export const fieldOf = ({ piece, length }: TissueRef): string => `tissue.${piece}.${length}`;
+const isSame = (a: TissueRef, b: TissueRef | null): boolean => a.piece === b?.piece && a.length === b.length;
 
-const lengthsOf = (places: readonly TissueField[], piece: PieceName): readonly TissueLength[] =>
+const lengthsOf = (places: readonly TissueRef[], piece: PieceName): readonly TissueLength[] =>
   places.filter((place) => place.piece === piece).map(({ length }) => length);
 
-const letterOf = (places: readonly TissueField[], { piece, length }: TissueField): string =>
+const letterOf = (places: readonly TissueRef[], { piece, length }: TissueRef): string =>
   letterAt(lengthsOf(places, piece).indexOf(length));
 
 /** Lengths of her tissue, beside the figure that shows where the tape is laid. */
@@ -41,13 +59,13 @@ function Places({ reading }: { readonly reading: TissueReading }) {
   const { places, size } = reading;
   const first = places.slice(0, FIRST);
   const more = places.slice(FIRST);
-  const [shown, setShown] = useState<TissueField | null>(null);
+  const [shown, setShown] = useState<TissueRef | null>(null);
   const { isMoreOpen, setMoreOpen, place } = useFields(more);
   const measured = useSettledWork((work) => work.pattern.tissue?.pieces);
-  const isMeasured = ({ piece, length }: TissueField): boolean => measured?.[piece]?.[length] !== undefined;
+  const isMeasured = ({ piece, length }: TissueRef): boolean => measured?.[piece]?.[length] !== undefined;
   const lit = shown ?? places[0] ?? null;
   const drawn = useMemo(() => (isMoreOpen ? places : places.slice(0, FIRST)), [isMoreOpen, places]);
-  const group = (all: readonly TissuePlaceShown[]) =>
+  const group = (all: readonly TissuePlace[]) =>
     byPiece(all).map(([piece, own]) => (
       <section key={piece} className="tissue-piece-fields" aria-label={capital(pieceWords(piece))}>
         <h4>{capital(pieceWords(piece))}</h4>
@@ -57,6 +75,8 @@ function Places({ reading }: { readonly reading: TissueReading }) {
             place={one}
             size={size}
             letter={letterOf(places, one)}
+            change={reading.fit.changed.find((other) => isSame(one, other))}
+            misfit={reading.fit.misfits.find((other) => isSame(one, other))}
             isLit={lit !== null && isSame(one, lit)}
             onShow={setShown}
           />
@@ -65,6 +85,7 @@ function Places({ reading }: { readonly reading: TissueReading }) {
     ));
   return (
     <div className="tissue-door" ref={place}>
+      <WhatCameOfIt reading={reading} />
       <p className="aside">{HOW_TO_MEASURE}</p>
       <SizeMeasured reading={reading} />
       <div className="tape">
@@ -93,13 +114,13 @@ function Places({ reading }: { readonly reading: TissueReading }) {
 }
 
 /** The pieces in the order in which they are first asked about: one is in hand at a time. */
-function byPiece(all: readonly TissuePlaceShown[]): readonly (readonly [PieceName, readonly TissuePlaceShown[]])[] {
+function byPiece(all: readonly TissuePlace[]): readonly (readonly [PieceName, readonly TissuePlace[]])[] {
   const pieces = [...new Set(all.map(({ piece }) => piece))];
   return pieces.map((piece) => [piece, all.filter((one) => one.piece === piece)] as const);
 }
 
 /** Opens what an entry lies in that could not be read, or that a link leads to, and comes to that field. */
-function useFields(more: readonly TissueField[]) {
+function useFields(more: readonly TissueRef[]) {
   const place = useRef<HTMLDivElement>(null);
   const hasUnread = useSettledWork((work) => more.some((one) => work.unread[fieldOf(one)] !== undefined));
   const wanted = useTissueView((view) => view.wanted);
@@ -115,6 +136,76 @@ function useFields(more: readonly TissueField[]) {
     }
   }, [wanted, want, isInMore, isOpen]);
   return { isMoreOpen: isOpen, setMoreOpen, place };
+}
+
+function useContextOf(): TissueContext {
+  const unit = useSettledWork((work) => work.unit);
+  const style = useSettledWork((work) => work.pattern.style);
+  return useMemo(() => ({ unit, style }), [unit, style]);
+}
+
+/** What must be measured again, how well the pieces are known by now, and what is worth measuring next. */
+function WhatCameOfIt({ reading: { fit } }: { readonly reading: TissueReading }) {
+  const context = useContextOf();
+  const { unit } = context;
+  const isOwn = useSettledWork((work) => work.pattern.own?.inUse === true);
+  const known = knownWords(fit.doubt, unit);
+  const again = fit.misfits.filter(({ withinTape }) => !withinTape);
+  const next = fit.next[0];
+  return (
+    <div className="tissue-said">
+      {isOwn && <p className="note">{OWN_IN_USE}</p>}
+      {fit.measured === null && <p className="note doubt">{SIZE_GONE}</p>}
+      {again.map((misfit) => (
+        <p key={fieldOf(misfit)} className="note doubt">
+          <Fractions text={misfitHead(misfit, context)} />
+        </p>
+      ))}
+      {fit.unused.length > 0 && <NotOnPieces unused={fit.unused} />}
+      {known !== null && (
+        <p>
+          <Fractions text={known} />
+        </p>
+      )}
+      {next !== undefined && <NextBest next={next} doubt={fit.doubt} />}
+    </div>
+  );
+}
+
+/** What the next number would save, and the way to its field. */
+function NextBest({ next, doubt }: { readonly next: NextTissue; readonly doubt: TissueDoubt }) {
+  const { unit, style } = useContextOf();
+  const want = useTissueView((view) => view.want);
+  return (
+    <p>
+      Next best:{" "}
+      <button type="button" className="link-button" onClick={() => want(next)}>
+        {tissueRefWords(next, style)}
+      </button>
+      <Fractions text={nextGainWords(next, doubt, unit)} />
+    </p>
+  );
+}
+
+/** What was measured on pieces that another style has no more. */
+function NotOnPieces({ unused }: { readonly unused: readonly TissueRef[] }) {
+  const { style } = useContextOf();
+  const runAll = useRunAll();
+  const size = useSettledWork((work) => work.pattern.tissue?.size ?? "");
+  return (
+    <p className="note">
+      {NOT_ON_PIECES} {listWords(unused.map((ref) => tissueRefWords(ref, style)))}.{" "}
+      <button
+        type="button"
+        className="link-button"
+        onClick={() =>
+          runAll(unused.map(({ piece, length }) => ({ kind: "setTissueLength", piece, length, size, value: null })))
+        }
+      >
+        Forget them
+      </button>
+    </p>
+  );
 }
 
 function SizeMeasured({ reading: { sizes, size } }: { readonly reading: TissueReading }) {
@@ -136,16 +227,19 @@ function SizeMeasured({ reading: { sizes, size } }: { readonly reading: TissueRe
 }
 
 interface PlaceFieldProps {
-  readonly place: TissuePlaceShown;
+  readonly place: TissuePlace;
   readonly size: string;
   readonly letter: string;
+  readonly change: TissueChange | undefined;
+  readonly misfit: Misfit | undefined;
   readonly isLit: boolean;
-  readonly onShow: (place: TissueField) => void;
+  readonly onShow: (place: TissueRef) => void;
 }
 
-function PlaceField({ place, size, letter, isLit, onShow }: PlaceFieldProps) {
+function PlaceField({ place, size, letter, change, misfit, isLit, onShow }: PlaceFieldProps) {
   const { piece, length, standIn } = place;
-  const unit = useSettledWork((work) => work.unit);
+  const context = useContextOf();
+  const { unit, style } = context;
   const value = useSettledWork((work) => work.pattern.tissue?.pieces[piece]?.[length]);
   return (
     <div
@@ -161,7 +255,7 @@ function PlaceField({ place, size, letter, isLit, onShow }: PlaceFieldProps) {
               {letter}
             </span>{" "}
             <span className="visually-hidden">{capital(pieceWords(piece))}: </span>
-            {tissueLengthWords(place).name}
+            {tissueLengthWords(place, style).name}
           </>
         }
         field={fieldOf(place)}
@@ -169,6 +263,8 @@ function PlaceField({ place, size, letter, isLit, onShow }: PlaceFieldProps) {
         set={(measured) => ({ kind: "setTissueLength", piece, length, size, value: measured })}
         clear={{ kind: "setTissueLength", piece, length, size, value: null }}
         otherwise={standInEntry(standIn, unit)}
+        {...(change === undefined ? {} : { hint: <Fractions text={tissueChangeWords(change, unit)} /> })}
+        {...(misfit === undefined ? {} : { warnings: [misfitWords(misfit, context)] })}
         onFocus={() => onShow(place)}
       />
     </div>
@@ -177,14 +273,15 @@ function PlaceField({ place, size, letter, isLit, onShow }: PlaceFieldProps) {
 
 interface GuideProps {
   readonly reading: TissueReading;
-  readonly lit: TissueField;
+  readonly lit: TissueRef;
   /** The places whose letters are drawn. */
-  readonly drawn: readonly TissueField[];
+  readonly drawn: readonly TissueRef[];
 }
 
 /** The figure of the piece in hand, and in words where the tape lies. */
 function Guide({ reading: { pieces, next, places }, lit, drawn }: GuideProps) {
   const measured = useSettledWork((work) => work.pattern.tissue?.pieces[lit.piece]);
+  const { style } = useContextOf();
   const piece = pieces.find(({ name }) => name === lit.piece);
   const larger = next.find(({ name }) => name === lit.piece) ?? null;
   const figure = useMemo(() => {
@@ -208,7 +305,7 @@ function Guide({ reading: { pieces, next, places }, lit, drawn }: GuideProps) {
         centreWords={figure.centre.onFold ? `${centreWords(lit.piece)}, fold` : centreWords(lit.piece)}
       />
       <p>
-        <b className="tissue-key">{letterOf(places, lit)}</b> {tissueLengthWords(lit).how}
+        <b className="tissue-key">{letterOf(places, lit)}</b> {tissueLengthWords(lit, style).how}
       </p>
     </aside>
   );

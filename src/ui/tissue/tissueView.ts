@@ -1,20 +1,14 @@
 /** What the page remembers of her tissue before anything of it is measured, and the field that a link led to. */
-import type { TissueLength } from "../../core/decisions/tissue";
-import type { PieceName } from "../../core/pattern/piece";
+import type { TissueRef } from "../../core/tissue/fitToTissue";
 import { storeOfWork } from "../session/ofWork";
-
-export interface TissueField {
-  readonly piece: PieceName;
-  readonly length: TissueLength;
-}
 
 export interface TissueView {
   /** The line she is going to measure; null: the base size's. */
   readonly size: string | null;
   /** The field to come to next. */
-  readonly wanted: TissueField | null;
+  readonly wanted: TissueRef | null;
   readonly takeSize: (size: string) => void;
-  readonly want: (field: TissueField | null) => void;
+  readonly want: (field: TissueRef | null) => void;
 }
 
 export const useTissueView = storeOfWork<TissueView>((set) => ({
