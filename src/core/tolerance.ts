@@ -401,3 +401,12 @@ export const OUTLINE_LOOKED_AT = 0.2;
 
 /** Degrees. Lines that turn by less where they cross go straight on there, each by itself. */
 export const STRAIGHT_ON_DEGREES = 8;
+
+/** mm. A corner pointed at is the line's own corner where that lies so near: a finger is no finer. */
+export const CORNER_POINTED_AT = 4;
+
+/** mm. A centre line that leaves its straight way by less is straight, and stands upright. */
+export const CENTRE_STRAIGHT = 0.5;
+
+/** mm. A mark as near as this to where a front's darts lead is taken for its bust point (our own choice). */
+export const BUST_POINT_MARKED = 45;
