@@ -50,7 +50,7 @@ export function webColour(text: string, current: string): string | null {
   if (said === "none" || said === "transparent") return null;
   if (said === "currentcolor") return current;
   const [, short] = /^#([\da-f]{3,4})$/u.exec(said) ?? [];
-  if (short !== undefined) return `#${[...short.slice(0, 3)].map((digit) => digit + digit).join("")}`;
+  if (short !== undefined) return `#${short.slice(0, 3).replaceAll(/./gu, "$&$&")}`;
   const [, long] = /^#([\da-f]{6})(?:[\da-f]{2})?$/u.exec(said) ?? [];
   if (long !== undefined) return `#${long}`;
   const [, kind, inside] = /^(rgb|hsl)a?\(([^()]*)\)$/u.exec(said) ?? [];
@@ -58,7 +58,9 @@ export function webColour(text: string, current: string): string | null {
   const [p = NaN, q = NaN, r = NaN] = inside
     .split(/[\s,/]+/u)
     .filter((part) => part !== "")
-    .map((part) => (part.endsWith("%") ? (kind === "rgb" ? 2.55 : 0.01) : 1) * Number.parseFloat(part));
+    .map((part) =>
+      part.endsWith("%") ? ((kind === "rgb" ? 255 : 1) * Number.parseFloat(part)) / 100 : Number.parseFloat(part),
+    );
   if (Number.isNaN(p + q + r)) return BLACK;
   return kind === "rgb" ? hex(p, q, r) : hueColour(p, q, r);
 }
@@ -91,7 +93,7 @@ export function numberedColour(index: number): string {
   const sixths = Math.floor(index / 10 - 1) / 4;
   const channel = (shift: number): number => {
     const k = (shift + sixths) % 6;
-    return least + (value - least) * Math.max(0, Math.min(1, k < 3 ? Math.min(k, 1) : 4 - k));
+    return Math.floor(least + (value - least) * Math.max(0, Math.min(1, k < 3 ? Math.min(k, 1) : 4 - k)));
   };
   return hex(channel(2), channel(0), channel(4));
 }

@@ -6,8 +6,11 @@ import type { Place } from "./affine";
 import { refuse } from "./readingFailure";
 import type { Stroke } from "./stroke";
 
-/** Steps of reading: an element visited, a rule tried, a point computed. A pattern needs some ten thousands. */
+/** Steps of reading, some half a millionth of a second each. A pattern needs some ten thousands. */
 const MOST_STEPS = 5_000_000;
+
+/** Steps that go into it: an element looked at, a part of a line, a part that is computed from others. */
+export const STEPS = { element: 20, part: 6, computed: 40 } as const;
 
 /** Lines before those that go on from one another are joined, and coordinates of all of them. */
 const MOST_STROKES = 120_000;
@@ -44,6 +47,11 @@ export interface DrawingBuilder {
   readonly drawing: (format: FileDrawing["format"], unit: FileUnit | null) => FileDrawing;
 }
 
+const within = ({ x, y }: Place): Place =>
+  Math.abs(x) <= LIMITS.fileCoordinate && Math.abs(y) <= LIMITS.fileCoordinate
+    ? { x, y }
+    : refuse({ code: "reading/out-of-reach", most: LIMITS.fileCoordinate });
+
 export function drawingBuilder(): DrawingBuilder {
   const strokes: Held[] = [];
   const found: (Where & Place & { readonly spare: boolean })[] = [];
@@ -51,11 +59,6 @@ export function drawingBuilder(): DrawingBuilder {
   let steps = 0;
   let numbers = 0;
   let lost = 0;
-
-  const within = ({ x, y }: Place): Place =>
-    Math.abs(x) <= LIMITS.fileCoordinate && Math.abs(y) <= LIMITS.fileCoordinate
-      ? { x, y }
-      : refuse({ code: "reading/out-of-reach", most: LIMITS.fileCoordinate });
 
   return {
     spend: (more) => {

@@ -1,6 +1,7 @@
 /** Single entities of DXF as lines, in the drawing's own frame: y up. */
 import { STRAIGHT_BULGE, WHOLE_TURN } from "../core/tolerance";
 import { after, IDENTITY, moving, scaling, type Affine, type Place } from "./affine";
+import { STEPS } from "./drawingBuilder";
 import { numberAt, numberIn, numbersAt, textAt, type DxfRecord } from "./dxfRecords";
 import { splineStroke, throughPoints } from "./dxfSpline";
 import { refuse } from "./readingFailure";
@@ -108,8 +109,7 @@ function lightPolyline(record: DxfRecord, spend: (steps: number) => void): Strok
     else if (last !== undefined && code === 20) last.y = value;
     else if (last !== undefined) last.bulge = value;
   });
-  spend(vertices.length);
-  const stroke = bulged(vertices, (numberAt(record, 70) & CLOSED) !== 0);
+  const stroke = bulged(vertices, (numberAt(record, 70) & CLOSED) !== 0, spend);
   return stroke === null ? [] : [mappedStroke(planeOf(record), stroke)];
 }
 
@@ -119,20 +119,25 @@ const MESH = 16 | 64;
 const FRAME_OF_SPLINE = 16;
 
 /** An old polyline: its head, and its vertices as records of their own. */
-export function polylineStrokes(head: DxfRecord, vertices: readonly DxfRecord[]): readonly Stroke[] {
+export function polylineStrokes(
+  head: DxfRecord,
+  vertices: readonly DxfRecord[],
+  spend: (steps: number) => void,
+): readonly Stroke[] {
   const flags = numberAt(head, 70);
   if ((flags & MESH) !== 0) return [];
   const drawn = vertices
     .filter((vertex) => (numberAt(vertex, 70) & FRAME_OF_SPLINE) === 0)
     .map((vertex): Vertex => ({ ...placeAt(vertex, 10), bulge: numberAt(vertex, 42) }));
-  const stroke = bulged(drawn, (flags & CLOSED) !== 0);
+  const stroke = bulged(drawn, (flags & CLOSED) !== 0, spend);
   if (stroke === null) return [];
   return [(flags & IN_SPACE) === 0 ? mappedStroke(flatAt(head), stroke) : stroke];
 }
 
 /** A bulge is the tangent of a quarter of the angle that the arc to the next vertex goes round, against the clock. */
-function bulged(vertices: readonly Vertex[], closed: boolean): Stroke | null {
+function bulged(vertices: readonly Vertex[], closed: boolean, spend: (steps: number) => void): Stroke | null {
   const [first] = vertices;
+  spend(vertices.reduce((sum, { bulge }) => sum + (bulge === 0 ? STEPS.part : STEPS.computed), 0));
   if (first === undefined) return null;
   const ring = closed ? [...vertices, first] : vertices;
   return {
@@ -172,7 +177,7 @@ function splineStrokes(record: DxfRecord, spend: (steps: number) => void): Strok
   if (points.length === 0) {
     const tangent = (code: number): Place | null => (textAt(record, code) === undefined ? null : placeAt(record, code));
     const fit = places(11);
-    spend(fit.length);
+    spend(fit.length * STEPS.computed);
     const through = throughPoints(fit, closed, { start: tangent(12), end: tangent(13) });
     return through === null ? [] : [through];
   }

@@ -1,6 +1,7 @@
 /** Splines of DXF as cubics. */
 import { SPLINE_FOLLOWED } from "../core/tolerance";
 import type { Place } from "./affine";
+import { STEPS } from "./drawingBuilder";
 import type { Part, Stroke } from "./stroke";
 
 export interface Spline {
@@ -52,7 +53,7 @@ export function splineStroke(spline: Spline, spend: (steps: number) => void): St
   for (let span = p; span < n; span += 1) {
     const [a = 0, b = 0] = [knots[span], knots[span + 1]];
     if (!(b > a)) continue;
-    spend(p * p * p);
+    spend(p * p * p + STEPS.computed);
     const polar = (args: readonly number[]): Weighted => blossom(held, knots, p, span, args);
     const bezier = Array.from({ length: p + 1 }, (_, i) =>
       polar(Array.from({ length: p }, (__, k) => (k < p - i ? a : b))),
@@ -100,11 +101,14 @@ function exact([p = ZERO, q = ZERO, r, s]: readonly Place[]): Part {
 const ZERO: Place = { x: 0, y: 0 };
 
 function sizeOf(points: readonly Place[]): number {
-  const [xs, ys] = [points.map(({ x }) => x), points.map(({ y }) => y)];
-  const span = (all: readonly number[]): number =>
-    all.reduce((most, one) => Math.max(most, one), -Infinity) -
-    all.reduce((least, one) => Math.min(least, one), Infinity);
-  return Math.hypot(span(xs), span(ys));
+  let [left, right, top, bottom] = [Infinity, -Infinity, Infinity, -Infinity];
+  for (const { x, y } of points) {
+    left = Math.min(left, x);
+    right = Math.max(right, x);
+    top = Math.min(top, y);
+    bottom = Math.max(bottom, y);
+  }
+  return Math.hypot(right - left, bottom - top);
 }
 
 /** Cubics with the curve's own tangents at their ends, halved until they lie on it. */
@@ -201,12 +205,13 @@ export function throughPoints(
 
 const FREE = { start: null, end: null };
 
+function unit(place: Place | null): Place | null {
+  const length = place === null ? 0 : Math.hypot(place.x, place.y);
+  return place === null || !(length > 0) ? null : { x: place.x / length, y: place.y / length };
+}
+
 function smooth(points: readonly Place[], ends: { readonly start: Place | null; readonly end: Place | null }): Part[] {
   const steps = points.slice(1).map(({ x, y }, i) => Math.hypot(x - (points[i]?.x ?? x), y - (points[i]?.y ?? y)));
-  const unit = (place: Place | null): Place | null => {
-    const length = place === null ? 0 : Math.hypot(place.x, place.y);
-    return place === null || !(length > 0) ? null : { x: place.x / length, y: place.y / length };
-  };
   const [start, end] = [unit(ends.start), unit(ends.end)];
   const xs = slopes(
     points.map(({ x }) => x),

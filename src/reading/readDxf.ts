@@ -4,7 +4,7 @@ import type { Result } from "../core/result";
 import { MM_PER_CM, MM_PER_INCH } from "../core/units";
 import { SCALED_ALIKE } from "../core/tolerance";
 import { after, IDENTITY, mapped, moving, scaling, turning, type Affine } from "./affine";
-import { drawingBuilder, type DrawingBuilder, type Look } from "./drawingBuilder";
+import { drawingBuilder, STEPS, type DrawingBuilder, type Look } from "./drawingBuilder";
 import { dxfSections, numberAt, textAt, type DxfRecord, type DxfSections } from "./dxfRecords";
 import { entityStrokes, inserted, planeOf, polylineStrokes } from "./dxfShapes";
 import { blockNameIn, layerNameIn, layersIn, penOf, PLAIN_PEN, type DxfLayer, type Pen } from "./dxfTables";
@@ -133,20 +133,18 @@ function drawAll(records: readonly DxfRecord[], setting: Setting, reader: Reader
   for (let i = 0; i < records.length; i += 1) {
     const record = records[i];
     if (record === undefined) continue;
-    reader.builder.spend(1);
-    let vertices: DxfRecord[] = [];
+    reader.builder.spend(STEPS.element);
+    const vertices: DxfRecord[] = [];
     if (record.type === "POLYLINE") {
       for (i += 1; records[i]?.type === "VERTEX"; i += 1) {
         const vertex = records[i];
         if (vertex !== undefined) vertices.push(vertex);
       }
       if (records[i]?.type !== "SEQEND") i -= 1;
-      reader.builder.spend(vertices.length);
     }
     // Layouts of sheets are not the drawing itself.
     if (numberAt(record, 67) === 1) continue;
     isDrawn = draw(record, vertices, setting, reader) || isDrawn;
-    vertices = [];
   }
   return isDrawn;
 }
@@ -180,7 +178,10 @@ function draw(record: DxfRecord, vertices: readonly DxfRecord[], setting: Settin
     builder.writing(where, mapped(setting.map, inserted(record)), paragraphOf(record));
     return false;
   }
-  const strokes = record.type === "POLYLINE" ? polylineStrokes(record, vertices) : entityStrokes(record, builder.spend);
+  const strokes =
+    record.type === "POLYLINE"
+      ? polylineStrokes(record, vertices, builder.spend)
+      : entityStrokes(record, builder.spend);
   if (strokes === null) return false;
   const look = { ...where, colour: pen.colour, dash: pen.dash, width: widthOf(pen, reader.unit) };
   drawStrokes(strokes, look, setting.map, builder);
@@ -207,7 +208,7 @@ function insert(record: DxfRecord, setting: Setting, reader: Reader): void {
   if (setting.blocks.includes(block.name)) refuse({ code: "reading/endless", name: block.name });
   if (setting.blocks.length >= MOST_NESTED) refuse({ code: "reading/too-deep", most: MOST_NESTED });
   const [columns, rows] = [count(record, 70), count(record, 71)];
-  reader.builder.spend(columns * rows);
+  reader.builder.spend(columns * rows * STEPS.element);
   const { x, y } = inserted(record);
   const base = inserted(block.head);
   const placed = after(

@@ -4,10 +4,10 @@ import { LIMITS } from "../core/decisions/limits";
 import type { Result } from "../core/result";
 import { after, growthOf, mapped, moving, type Affine, type Place } from "./affine";
 import { BLACK, webColour } from "./colours";
-import { drawingBuilder, type DrawingBuilder, type Look } from "./drawingBuilder";
+import { drawingBuilder, STEPS, type DrawingBuilder, type Look } from "./drawingBuilder";
 import { refusable, refuse, type ReadingFailure } from "./readingFailure";
 import { mappedStroke } from "./stroke";
-import { numbersIn, pxOf, transformOf } from "./svgNumbers";
+import { pxOf, transformOf } from "./svgNumbers";
 import { shapeStrokes } from "./svgShapes";
 import { styleOf, styleSheetOf, type Style, type StyleSheet } from "./svgStyle";
 import { intoViewport, rootViewport, viewBoxOf, type Size } from "./svgViewport";
@@ -20,12 +20,15 @@ const GROUPS = new Set(["g", "a", "switch", "svg"]);
 const LOOK_DIGITS = 4;
 const MOST_DASHES = 16;
 
+/** What the groups around an element are called. */
 interface Named {
-  /** Its label, its title or, where it has neither, its id. */
-  readonly name: string;
-  /** Said to be a layer by the program that wrote it. */
-  readonly isLayer: boolean;
+  /** The name of the nearest layer, where the program that wrote the file says which groups are layers. */
+  readonly layer: string | null;
+  readonly nearest: string;
+  readonly all: string;
 }
+
+const UNNAMED: Named = { layer: null, nearest: "", all: "" };
 
 /** All that comes from around an element. */
 interface Setting {
@@ -33,7 +36,7 @@ interface Setting {
   readonly style: Style;
   readonly view: Size;
   readonly around: readonly XmlElement[];
-  readonly named: readonly Named[];
+  readonly named: Named;
   readonly off: boolean;
   /** Parts that are being copied, by id. */
   readonly copying: readonly string[];
@@ -64,7 +67,7 @@ export const readSvg = (text: string): Result<FileDrawing, ReadingFailure> =>
       if (element.name === "style") styles.push(textIn(element));
     });
     const reader = { builder, sheet: styleSheetOf(styles.join("\n")), byId };
-    const outer = { map, style: {}, view: size, around: [], named: [], off: false, copying: [] };
+    const outer = { map, style: {}, view: size, around: [], named: UNNAMED, off: false, copying: [] };
     const style = styleOf(root, [], {}, reader.sheet, builder.spend);
     visitAll(root.children, { ...outer, style, around: [root] }, reader);
     return builder.drawing("svg", unit);
@@ -81,7 +84,7 @@ function visitAll(children: XmlElement["children"], setting: Setting, reader: Re
 
 function visit(element: XmlElement, outer: Setting, reader: Reader): void {
   const { builder, sheet } = reader;
-  builder.spend(1);
+  builder.spend(STEPS.element);
   // Elements of other programs, which are nobody's drawing.
   if (element.prefix !== "" && element.prefix !== "svg") return;
   if (outer.around.length > MOST_DEPTH) refuse({ code: "reading/too-deep", most: MOST_DEPTH });
@@ -97,7 +100,7 @@ function visit(element: XmlElement, outer: Setting, reader: Reader): void {
     ...outer,
     style,
     named,
-    map: after(outer.map, transformOf(element.attributes.get("transform"))),
+    map: after(outer.map, transformOf(element.attributes.get("transform"), builder.spend)),
     around: [...outer.around, element],
     off: outer.off || style.display === "none",
   };
@@ -156,12 +159,12 @@ function visitCopied(element: XmlElement, setting: Setting, reader: Reader): voi
     copying: [...setting.copying, id],
   };
   if (target.name !== "symbol" && target.name !== "svg") return visit(target, inside, reader);
-  reader.builder.spend(1);
+  reader.builder.spend(STEPS.element);
   const style = styleOf(target, setting.around, setting.style, reader.sheet, reader.builder.spend);
   const symbol = {
     ...inside,
     style,
-    map: after(inside.map, transformOf(target.attributes.get("transform"))),
+    map: after(inside.map, transformOf(target.attributes.get("transform"), reader.builder.spend)),
     named: namedWith(setting.named, target),
     around: [...setting.around, target],
     off: setting.off || style.display === "none",
@@ -170,10 +173,13 @@ function visitCopied(element: XmlElement, setting: Setting, reader: Reader): voi
   visitAll(target.children, inViewport(target, symbol, element), reader);
 }
 
+const LONGEST_GROUP = 1000;
+
 /** As programs number groups that nobody named. */
 const NUMBERED = /^(?:g|svg|svgg|use|path|surface|page|id|_?group_?)[-_]?\d+(?:[-_]\d+)*$/iu;
 
-function namedWith(named: readonly Named[], element: XmlElement): readonly Named[] {
+/** By its label, its title or, where it has neither, its id. */
+function namedWith(named: Named, element: XmlElement): Named {
   const { attributes } = element;
   const local = (key: string): string | undefined => {
     for (const [name, value] of attributes) if (name.slice(name.indexOf(":") + 1) === key) return value;
@@ -184,24 +190,23 @@ function namedWith(named: readonly Named[], element: XmlElement): readonly Named
   const isLayer = local("groupmode") === "layer";
   const told = [local("label"), attributes.get("data-name"), plainIn(title), isLayer || !NUMBERED.test(id) ? id : ""];
   const name = told.map((one) => one?.trim().slice(0, LIMITS.text) ?? "").find((one) => one !== "");
-  return name === undefined ? named : [...named, { name, isLayer }];
+  return name === undefined
+    ? named
+    : {
+        layer: isLayer ? name : named.layer,
+        nearest: name,
+        all: (named.all === "" ? name : `${named.all} / ${name}`).slice(0, LONGEST_GROUP),
+      };
 }
 
 const plainIn = (element: XmlElement | string | undefined): string =>
   element === undefined || typeof element === "string" ? "" : textIn(element).replaceAll(/\s+/gu, " ");
 
-const layerOf = (named: readonly Named[]): string =>
-  (named.findLast(({ isLayer }) => isLayer) ?? named.at(-1))?.name ?? "";
-
-const LONGEST_GROUP = 1000;
-
-function whereOf({ named, off, style }: Setting): Pick<Look, "layer" | "group" | "off"> {
-  const group = named
-    .map(({ name }) => name)
-    .join(" / ")
-    .slice(0, LONGEST_GROUP);
-  return { layer: layerOf(named), group, off: off || style.visibility === "hidden" || style.visibility === "collapse" };
-}
+const whereOf = ({ named, off, style }: Setting): Pick<Look, "layer" | "group" | "off"> => ({
+  layer: named.layer ?? named.nearest,
+  group: named.all,
+  off: off || style.visibility === "hidden" || style.visibility === "collapse",
+});
 
 const shortened = (value: number): number => Number(value.toPrecision(LOOK_DIGITS));
 
@@ -238,17 +243,19 @@ function dashOf(text: string, whole: number, growth: number): string {
   return isWhole ? "" : dashes.map((one) => String(shortened(one))).join(" ");
 }
 
+/** The first of the places in an attribute: letters may have one each. */
+function firstOf(element: XmlElement, key: string, whole: number): number | null {
+  const said = (element.attributes.get(key) ?? "").slice(0, LIMITS.text).trim();
+  const [first] = said.split(/[\s,]+/u, 1);
+  const value = pxOf(first, whole, NaN);
+  return Number.isNaN(value) ? null : value;
+}
+
 /** Each run of letters with a place of its own is a writing. */
 function writingsOf(text: XmlElement, setting: Setting, { builder }: Reader): void {
   const where = whereOf(setting);
-  const first = (element: XmlElement, key: string, whole: number): number | null => {
-    const said = element.attributes.get(key);
-    if (said === undefined) return null;
-    const [value] = numbersIn(said.slice(0, LIMITS.text));
-    return value === undefined ? null : pxOf(said.trim().split(/[\s,]+/u, 1)[0], whole, value);
-  };
   const { view } = setting;
-  let at: Place = { x: first(text, "x", view.width) ?? 0, y: first(text, "y", view.height) ?? 0 };
+  let at: Place = { x: firstOf(text, "x", view.width) ?? 0, y: firstOf(text, "y", view.height) ?? 0 };
   let said: string[] = [];
   const end = (): void => {
     builder.writing(where, mapped(setting.map, at), said.join("").replaceAll(/\s+/gu, " "));
@@ -256,11 +263,11 @@ function writingsOf(text: XmlElement, setting: Setting, { builder }: Reader): vo
   };
   const run = (element: XmlElement): void => {
     for (const child of element.children) {
-      builder.spend(1);
+      builder.spend(STEPS.element);
       if (typeof child === "string") {
         said.push(child);
       } else if (["tspan", "textPath", "a"].includes(child.name)) {
-        const [x, y] = [first(child, "x", view.width), first(child, "y", view.height)];
+        const [x, y] = [firstOf(child, "x", view.width), firstOf(child, "y", view.height)];
         if (x !== null || y !== null) {
           end();
           at = { x: x ?? at.x, y: y ?? at.y };

@@ -69,8 +69,9 @@ export function numbersIn(text: string): number[] {
 const STEP = /[\s,]*([a-zA-Z]+)\s*\(([^()]*)\)/uy;
 
 /** @returns the map; of a list that cannot be read, nothing, as browsers do */
-export function transformOf(text: string | undefined): Affine {
+export function transformOf(text: string | undefined, spend: (steps: number) => void): Affine {
   if (text === undefined) return IDENTITY;
+  spend(text.length);
   const step = new RegExp(STEP);
   let map = IDENTITY;
   let at = 0;

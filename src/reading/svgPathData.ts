@@ -1,5 +1,6 @@
 /** Path data of SVG, every command of it. */
 import { after, moving, scaling, turning, type Place } from "./affine";
+import { STEPS } from "./drawingBuilder";
 import { arcParts, type Part, type Stroke } from "./stroke";
 
 const NUMBER = /[\s,]*([+-]?(?:\d+(?:\.\d*)?|\.\d+)(?:[eE][+-]?\d+)?)/uy;
@@ -48,9 +49,13 @@ export function pathStrokes(data: string, spend: (steps: number) => void): Strok
   };
   const taken = (kinds: string): number[] | null => {
     const values: number[] = [];
+    const from = at;
     for (const kind of kinds) {
       const text = next(kind === "f" ? FLAG : NUMBER);
-      if (text === null) return null;
+      if (text === null) {
+        at = from;
+        return null;
+      }
       values.push(Number(text));
     }
     return values;
@@ -66,7 +71,7 @@ export function pathStrokes(data: string, spend: (steps: number) => void): Strok
     const relative = letter !== kind;
     if (strokes.length === 0 && begun === null && kind !== "M") return [];
     if (kind === "Z") {
-      spend(1);
+      spend(STEPS.part);
       end(true);
       if (begun !== null) here = begun;
       before = null;
@@ -83,7 +88,7 @@ export function pathStrokes(data: string, spend: (steps: number) => void): Strok
         }
         break;
       }
-      spend(1);
+      spend(STEPS.part);
       const [p = 0, q = 0, r = 0, s = 0, t = 0, u = 0, v = 0] = values;
       const from: Place = here;
       const place = (x: number, y: number): Place => (relative ? { x: from.x + x, y: from.y + y } : { x, y });

@@ -1,5 +1,6 @@
 /** The plain shapes of SVG as lines. */
 import { after, moving, scaling, type Place } from "./affine";
+import { STEPS } from "./drawingBuilder";
 import { numbersIn, pxOf } from "./svgNumbers";
 import { pathStrokes } from "./svgPathData";
 import type { Size } from "./svgViewport";
@@ -30,7 +31,7 @@ export function shapeStrokes(
     case "polyline":
     case "polygon": {
       const numbers = numbersIn(attributes.get("points") ?? "");
-      spend(numbers.length);
+      spend(numbers.length * STEPS.part);
       const places: Place[] = [];
       for (let i = 0; i + 1 < numbers.length; i += 2) places.push({ x: numbers[i] ?? 0, y: numbers[i + 1] ?? 0 });
       const stroke = straight(places, name === "polygon");

@@ -30,6 +30,8 @@ export function viewBoxOf({ attributes }: XmlElement): Box | null {
     : { x, y, width, height };
 }
 
+const share = (at: string): number => (at === "Min" ? 0 : at === "Max" ? 1 : 0.5);
+
 /** Takes the box into a viewport of that size, which begins at 0, 0. */
 export function intoViewport(box: Box, size: Size, aspect: string | undefined): Affine {
   const [align = "xMidYMid", meet = "meet"] = (aspect ?? "")
@@ -39,7 +41,6 @@ export function intoViewport(box: Box, size: Size, aspect: string | undefined): 
   const [across, down] = [size.width / box.width, size.height / box.height];
   if (align === "none") return { ...scaling(across, down), e: -box.x * across, f: -box.y * down };
   const scale = meet === "slice" ? Math.max(across, down) : Math.min(across, down);
-  const share = (at: string): number => (at === "Min" ? 0 : at === "Max" ? 1 : 0.5);
   return {
     ...scaling(scale, scale),
     e: -box.x * scale + share(align.slice(1, 4)) * (size.width - box.width * scale),

@@ -13,6 +13,8 @@ export interface XmlElement {
 }
 
 const MOST_ELEMENTS = 400_000;
+/** Of one element. */
+const MOST_ATTRIBUTES = 2000;
 export const MOST_DEPTH = 500;
 
 /** Names of entities left as they stand; a file with more of them is no drawing. */
@@ -33,7 +35,16 @@ export function readXml(text: string): XmlElement {
   let count = 0;
   let entities = 0;
 
-  parser.on("opentag", ({ name, attributes }) => {
+  let attributes = 0;
+  parser.on("opentagstart", () => {
+    attributes = 0;
+  });
+  parser.on("attribute", () => {
+    attributes += 1;
+    if (attributes > MOST_ATTRIBUTES)
+      refuse({ code: "reading/too-many", of: "objects", count: attributes, most: MOST_ATTRIBUTES });
+  });
+  parser.on("opentag", ({ name, attributes: said }) => {
     count += 1;
     if (count > MOST_ELEMENTS) refuse({ code: "reading/too-many", of: "objects", count, most: MOST_ELEMENTS });
     if (open.length >= MOST_DEPTH) refuse({ code: "reading/too-deep", most: MOST_DEPTH });
@@ -41,7 +52,7 @@ export function readXml(text: string): XmlElement {
     const element: Growing = {
       name: name.slice(colon + 1),
       prefix: name.slice(0, Math.max(0, colon)),
-      attributes: new Map(Object.entries(attributes)),
+      attributes: new Map(Object.entries(said)),
       children: [],
     };
     open.at(-1)?.children.push(element);
