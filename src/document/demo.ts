@@ -1,5 +1,6 @@
 /** The invented demo works, parsed like any other file. The first is what a first visit opens. */
 import harbour from "../../demo-data/harbour.json";
+import linnet from "../../demo-data/linnet.json";
 import sorrelPrincess from "../../demo-data/sorrel-princess.json";
 import tansyMidriff from "../../demo-data/tansy-midriff.json";
 import wrenWaist from "../../demo-data/wren-waist.json";
@@ -8,5 +9,5 @@ import { demoWork, firstDemo } from "./firstDemo";
 
 export const demoWorks = (): readonly Work[] => [
   firstDemo(),
-  ...[wrenWaist, harbour, tansyMidriff, sorrelPrincess].map(demoWork),
+  ...[wrenWaist, harbour, tansyMidriff, sorrelPrincess, linnet].map(demoWork),
 ];

@@ -5,6 +5,12 @@
  */
 import { writeFileSync } from "node:fs";
 import { fileURLToPath } from "node:url";
+import type { OwnPattern, OwnPieceSaid } from "../../src/core/decisions/ownPattern";
+import type { Pattern } from "../../src/core/decisions/pattern";
+import type { Work } from "../../src/core/decisions/work";
+import { readOwn } from "../../src/core/ownPieces/readOwn";
+import { writeWorkFile } from "../../src/document/workFile";
+import { readPatternFile } from "../../src/reading/readPatternFile";
 import { foreignNest } from "../support/foreign/foreignNest";
 import type { ForeignOutline, ForeignPiece } from "../support/foreign/foreignTypes";
 import type { Segment, XY } from "../support/foreign/plane";
@@ -118,5 +124,61 @@ export function drawLinnet(): string {
   ].join("\n")}\n`;
 }
 
-if (process.argv[1] === fileURLToPath(import.meta.url))
-  writeFileSync(fileURLToPath(new URL("../../demo-data/linnet.svg", import.meta.url)), drawLinnet());
+/** Round numbers on a chart are what a pattern prints. */
+const LINNET_EASE = linnet().ease;
+
+/** The work on it: a body of one size at the bust and between two others at waist and hip. Invented. */
+export function linnetWork(svg: string): Work {
+  const read = readPatternFile({ name: "linnet.svg", bytes: new TextEncoder().encode(svg) });
+  if (!read.ok) throw new Error(read.failure.code);
+  const { chart } = linnet();
+  const pattern: Pattern = {
+    name: "Linnet bodice (invented)",
+    chart: { sizes: chart, draftedDifference: 50, cups: [] },
+    ease: LINNET_EASE,
+    length: "hip",
+    closure: { place: "centreBack", belowWaist: 180 },
+    style: "sideDart",
+    strap: "thin",
+  };
+  const own: OwnPattern = { file: "linnet.svg", drawing: read.value, pieces: [] };
+  const found = readOwn({ own, pattern });
+  // What is proposed is said, so that it stays when the reading one day proposes otherwise.
+  const pieces = found.pieces.map(({ id, said }): OwnPieceSaid =>
+    said.name === null
+      ? { id, name: null, leftOut: true }
+      : { id, name: said.name, ...(said.name === "other1" ? { label: "collar" } : {}), line: said.line },
+  );
+  return {
+    name: "Linnet bodice on its own pieces (invented)",
+    invented: true,
+    unit: "cm",
+    paper: "A4",
+    tapes: [
+      {
+        taken: "2026-11-02",
+        readings: {
+          bustGirth: [938],
+          upperChestGirth: [872],
+          underBustGirth: [796],
+          waistGirth: [752],
+          hipGirth: [1004],
+          height: [1660],
+        },
+      },
+    ],
+    pattern: { ...pattern, own: { ...own, pieces, inUse: true } },
+    easeWanted: {},
+    picks: {},
+    alterations: [],
+    unread: {},
+  };
+}
+
+const inDemoData = (name: string): string => fileURLToPath(new URL(`../../demo-data/${name}`, import.meta.url));
+
+if (process.argv[1] === fileURLToPath(import.meta.url)) {
+  const svg = drawLinnet();
+  writeFileSync(inDemoData("linnet.svg"), svg);
+  writeFileSync(inDemoData("linnet.json"), writeWorkFile(linnetWork(svg)));
+}

@@ -1,0 +1,128 @@
+/**
+ * Every demonstration written as SVG and as DXF by our own export of all sizes, read back as if it were a pattern from
+ * elsewhere: the pieces to 0.05 mm, and the plan on them that of the stand-in.
+ *
+ * Distances are measured by the test's own sampling, not by the core.
+ */
+import { readFileSync } from "node:fs";
+import { describe, expect, it } from "vitest";
+import { answerPaper } from "../../src/cli/answerPaper";
+import type { OwnPattern } from "../../src/core/decisions/ownPattern";
+import type { Work } from "../../src/core/decisions/work";
+import { readOwn } from "../../src/core/ownPieces/readOwn";
+import type { Piece } from "../../src/core/pattern/piece";
+import { derivePlan } from "../../src/core/plan/derivePlan";
+import { planOf as planOfWork } from "../../src/core/plan/planOf";
+import { invariant } from "../../src/core/result";
+import { readWorkFile } from "../../src/document/workFile";
+import { readPatternFile } from "../../src/reading/readPatternFile";
+import { DEMO_FILES } from "../support/doors";
+
+interface XY {
+  readonly x: number;
+  readonly y: number;
+}
+
+const STEPS = 60;
+
+/** Points close together along every edge, by Bernstein's polynomials. */
+function sampled({ points, edges }: Piece): XY[] {
+  return edges.flatMap(({ from, to, curve }) => {
+    const [a, b] = [invariant(points[from], from).at, invariant(points[to], to).at];
+    return Array.from({ length: STEPS }, (_, k): XY => {
+      const [t, u] = [k / STEPS, 1 - k / STEPS];
+      const at = (key: "x" | "y"): number =>
+        curve === null
+          ? u * a[key] + t * b[key]
+          : u ** 3 * a[key] + 3 * u * u * t * curve.c1[key] + 3 * u * t * t * curve.c2[key] + t ** 3 * b[key];
+      return { x: at("x"), y: at("y") };
+    });
+  });
+}
+
+function fromLine(p: XY, a: XY, b: XY): number {
+  const [dx, dy] = [b.x - a.x, b.y - a.y];
+  const along = dx * dx + dy * dy;
+  const t = along === 0 ? 0 : Math.min(1, Math.max(0, ((p.x - a.x) * dx + (p.y - a.y) * dy) / along));
+  return Math.hypot(p.x - a.x - t * dx, p.y - a.y - t * dy);
+}
+
+const furthest = (from: readonly XY[], to: readonly XY[]): number =>
+  Math.max(...from.map((p) => Math.min(...to.map((a, i) => fromLine(p, a, to[(i + 1) % to.length] ?? a)))));
+
+/** How far two outlines leave each other, moved so that their centres of gravity of corners that both have lie together. */
+function apart(one: Piece, other: Piece): number {
+  const shared = Object.entries(one.points).flatMap(([name, { at }]) => {
+    const twin = Object.entries(other.points).find(([own]) => own === name)?.[1];
+    const onRing = one.edges.some(({ from }) => from === name) && other.edges.some(({ from }) => from === name);
+    return twin === undefined || !onRing ? [] : [{ x: twin.at.x - at.x, y: twin.at.y - at.y }];
+  });
+  const middle = (values: readonly number[]): number => values.toSorted((a, b) => a - b)[values.length >> 1] ?? 0;
+  const by = { x: middle(shared.map(({ x }) => x)), y: middle(shared.map(({ y }) => y)) };
+  const [here, there] = [sampled(one).map(({ x, y }) => ({ x: x + by.x, y: y + by.y })), sampled(other)];
+  return Math.max(furthest(here, there), furthest(there, here));
+}
+
+function ownFrom(file: string, as: "svg" | "dxf", work: Work, cup: string | null): OwnPattern {
+  const made = answerPaper([file, "--as", as, "--all-sizes", "--out", "-"], "2026-11-25");
+  if (!made.ok) throw new Error(made.failure);
+  const bytes = typeof made.value === "string" ? new TextEncoder().encode(made.value) : made.value;
+  const read = readPatternFile({ name: `${work.name}.${as}`, bytes });
+  if (!read.ok) throw new Error(JSON.stringify(read.failure));
+  return { file: `nest.${as}`, drawing: read.value, pieces: [], ...(cup === null ? {} : { cup }), inUse: true };
+}
+
+const CASES = DEMO_FILES.flatMap((file) =>
+  (["svg", "dxf"] as const).map((as) => ({ name: `${file.replace(/^.*\//, "")} as ${as}`, file, as })),
+);
+
+/** A nest of ten sizes is written, read and joined: slow on a busy machine. */
+const PATIENCE = 120_000;
+
+describe.each(CASES)("$name, written in all sizes and read back", { timeout: PATIENCE }, ({ file, as }) => {
+  const read = readWorkFile(readFileSync(file, "utf8"));
+  const work = invariant(read.ok ? read.value : null, "demo");
+  const planned = planOfWork(work);
+  const plan = invariant(planned.ok ? planned.value : null, "plan");
+  const own = ownFrom(file, as, work, plan.sizing.cup.label);
+  const reading = readOwn({ own, pattern: work.pattern });
+
+  it("has every piece in every size, and nothing is missing", () => {
+    expect(reading.missing).toEqual([]);
+    expect(reading.nest?.sizes.map(({ label }) => label)).toEqual(plan.nest.labels);
+    const names = (pieces: readonly Piece[]): string[] => pieces.map(({ name }) => name).toSorted();
+    for (const { pieces } of reading.nest?.sizes ?? []) expect(names(pieces)).toEqual(names(plan.printed));
+  });
+
+  it("has the pieces to 0.05 mm", () => {
+    for (const { label, pieces } of reading.nest?.sizes ?? []) {
+      const printed = invariant(plan.nest.sizes[plan.nest.labels.indexOf(label)], label);
+      for (const piece of pieces) {
+        const twin = invariant(
+          printed.find(({ name }) => name === piece.name),
+          piece.name,
+        );
+        expect(apart(twin, piece), `${piece.name} ${label}`).toBeLessThan(as === "svg" ? 0.05 : 0.1);
+      }
+    }
+  });
+
+  it("gives the same plan", () => {
+    const again = derivePlan({ ...work, pattern: { ...work.pattern, own } });
+    const other = invariant(again.ok ? again.value : null, "plan on own pieces");
+    expect(other.nest.source).toBe("own");
+    expect(other.sizing.baseSize.label).toBe(plan.sizing.baseSize.label);
+    expect(other.sizing.cup.label).toBe(plan.sizing.cup.label);
+    expect(other.sizing.bust.alteration).toBeCloseTo(plan.sizing.bust.alteration, 6);
+    for (const level of plan.levels) {
+      const twin = invariant(
+        other.levels.find((one) => one.level === level.level),
+        level.level,
+      );
+      if (level.level === "bust") continue;
+      expect(Math.abs(twin.size - level.size), level.level).toBeLessThan(0.02);
+      expect(Math.abs(twin.finished - level.finished), level.level).toBeLessThan(0.1);
+    }
+    expect(other.checks.filter(({ ok }) => !ok)).toEqual([]);
+  });
+});
