@@ -93,18 +93,19 @@ export interface Grouped {
 
 export function groupOutlines({ shapes, inner, marks, writings, drawing, sizes }: GroupsIn): Grouped {
   const byArea = shapes.toSorted((p, q) => q.area - p.area).slice(0, MOST_COMPARED);
+  const frames = new Set(byArea.filter((shape) => isFrame(shape, byArea)));
   const mains: Shape[] = [];
   const within = new Map<Shape, Shape>();
   const sewing = new Map<Shape, Shape>();
   for (const shape of byArea) {
-    if (shape.isSquare || isFrame(shape, byArea)) {
+    if (shape.isSquare || frames.has(shape)) {
       mains.push(shape);
       continue;
     }
     const holders = mains.filter(
       (main) =>
         !main.isSquare &&
-        !isFrame(main, byArea) &&
+        !frames.has(main) &&
         (main.outline.size === shape.outline.size || main.outline.size === null || shape.outline.size === null) &&
         areBoundsNear(main.box, shape.box, 0) &&
         liesIn(shape.points, main),
@@ -173,7 +174,7 @@ export function groupOutlines({ shapes, inner, marks, writings, drawing, sizes }
         ),
         nameInFile: name,
         isSquare: largest.isSquare,
-        isFrame: isFrame(largest, byArea),
+        isFrame: frames.has(largest),
       },
     };
   });

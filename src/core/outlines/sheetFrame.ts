@@ -7,8 +7,8 @@ import type { Stroke } from "./strokes";
 const FRAMED = 0.97;
 
 /** Into how many cells a frame is cut each way, and how many of them something in it covers that is no mark. */
-const CELLS = 40;
-const LEAST_CELLS = 32;
+const CELLS = 100;
+const LEAST_CELLS = 200;
 
 /** Closed rectangles as large as the whole drawing, with two things in them at the least that touch neither them nor each other. */
 export function framesOf(strokes: readonly Stroke[]): ReadonlySet<Stroke> {
@@ -34,21 +34,21 @@ function thingsIn({ min, max }: Bounds<"sheet">, strokes: readonly Stroke[]): nu
     Math.min(CELLS - 1, Math.max(0, Math.floor(((x - min.x) / (max.x - min.x)) * CELLS)));
   const row = (y: number): number =>
     Math.min(CELLS - 1, Math.max(0, Math.floor(((y - min.y) / (max.y - min.y)) * CELLS)));
-  const covered = new Set<number>();
+  const covered = new Uint8Array(CELLS * CELLS);
   for (const { box } of strokes)
     for (let x = column(box.min.x); x <= column(box.max.x); x += 1)
-      for (let y = row(box.min.y); y <= row(box.max.y); y += 1) covered.add(y * CELLS + x);
-  const seen = new Set<number>();
+      for (let y = row(box.min.y); y <= row(box.max.y); y += 1) covered[y * CELLS + x] = 1;
   let things = 0;
-  for (const start of covered) {
-    if (seen.has(start)) continue;
-    seen.add(start);
+  for (const [start, isCovered] of covered.entries()) {
+    // What was counted is covered no more.
+    if (isCovered === 0) continue;
+    covered[start] = 0;
     const thing = [start];
     // What is found is looked at in turn.
     for (const cell of thing)
       for (const next of [cell - 1, cell + 1, cell - CELLS, cell + CELLS])
-        if (covered.has(next) && !seen.has(next)) {
-          seen.add(next);
+        if (covered[next] === 1) {
+          covered[next] = 0;
           thing.push(next);
         }
     const touches = thing.some((cell) => {

@@ -281,7 +281,7 @@ describe("joining", () => {
     const hatch = Array.from({ length: 30 }, (_, at) => `M${20 + at * 4} 40L${60 + at * 4} 80`);
     const title = ["M700 700L1000 700", "M700 750L1000 750", "M850 700L850 1000"];
     const reading = read([
-      [{}, box(0, 0, 1000, 1000), box(10, 10, 200, 300), box(400, 10, 200, 300), ...hatch, ...title],
+      [{}, box(0, 0, 1000, 1000), box(16, 16, 200, 300), box(400, 16, 200, 300), ...hatch, ...title],
     ]);
     expect(pieces(reading)).toBe(2);
     expect(areas(reading).map(([, area]) => area)).toEqual([60000, 60000]);
