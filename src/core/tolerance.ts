@@ -411,6 +411,21 @@ export const OUTLINE_LOOKED_AT = 0.2;
 /** Degrees. Lines that turn by less where they cross go straight on there, each by itself. */
 export const STRAIGHT_ON_DEGREES = 8;
 
+/** Share (no unit). Ends of the sides of a square, of the whole drawing: its scale is not known yet. */
+export const SQUARE_ENDS = 2e-4;
+
+/** Share (no unit). What ought to close and is left open by less of its own length is an outline that is broken, not a mark. */
+export const NEARLY_CLOSED = 0.05;
+
+/** Share (no unit). How far from round a circle may be that marks a place, and how far from square a cross. */
+export const ROUND = 0.2;
+
+/** mm. Two short lines whose middles lie this near are a cross. */
+export const CROSS_MIDDLES = 1;
+
+/** Share (no unit). Logarithm of how unlike in length the two lines of a cross may be: one twice the other. */
+export const CROSS_ARMS = 0.7;
+
 /** mm. A corner pointed at is the line's own corner where that lies so near: a finger is no finer. */
 export const CORNER_POINTED_AT = 4;
 

@@ -82,6 +82,8 @@ export const NO_TOLERANCES: readonly {
   },
   { file: "chartPlot.ts", texts: ["(most - least) / each <= MOST_TICKS"], because: "how many marks an axis has" },
   { file: "chest.ts", texts: ["reach < WITHIN"], because: "how far in the body begins" },
+  { file: "lineMarks.ts", texts: ["size > MOST_MARK"], because: "how large a mark is" },
+  { file: "strokes.ts", texts: ["Math.abs(at) < FURTHEST"], because: "how far away a line may lie and be drawn" },
   { file: "normalQuantile.ts", texts: ["Math.abs(off) <= 0.425"], because: "where a published formula is parted" },
 ];
 

@@ -3,7 +3,7 @@ import type { FileDrawing } from "../decisions/fileDrawing";
 import { areBoundsNear, boundsOfPoints, isWithinBounds, type Bounds } from "../geometry/bounds";
 import { edgeFlatten, lineEdge, type EdgeCurve } from "../geometry/edgeCurve";
 import { isInOutline, signedArea } from "../geometry/outline";
-import { distance, midpoint, sheetPoint, type SheetPoint } from "../geometry/point";
+import { distance, midpoint, type SheetPoint } from "../geometry/point";
 import { OUTLINE_LOOKED_AT } from "../tolerance";
 import type { Mm } from "../units";
 import type { ClosedOutline, Mark, OpenLine, OutlineGroup, SheetWriting } from "./outlineReading";
@@ -93,18 +93,19 @@ export interface Grouped {
 
 export function groupOutlines({ shapes, inner, marks, writings, drawing, sizes }: GroupsIn): Grouped {
   const byArea = shapes.toSorted((p, q) => q.area - p.area).slice(0, MOST_COMPARED);
+  const frames = new Set(byArea.filter((shape) => isFrame(shape, byArea)));
   const mains: Shape[] = [];
   const within = new Map<Shape, Shape>();
   const sewing = new Map<Shape, Shape>();
   for (const shape of byArea) {
-    if (shape.isSquare || isFrame(shape, byArea)) {
+    if (shape.isSquare || frames.has(shape)) {
       mains.push(shape);
       continue;
     }
     const holders = mains.filter(
       (main) =>
         !main.isSquare &&
-        !isFrame(main, byArea) &&
+        !frames.has(main) &&
         (main.outline.size === shape.outline.size || main.outline.size === null || shape.outline.size === null) &&
         areBoundsNear(main.box, shape.box, 0) &&
         liesIn(shape.points, main),
@@ -173,7 +174,7 @@ export function groupOutlines({ shapes, inner, marks, writings, drawing, sizes }
         ),
         nameInFile: name,
         isSquare: largest.isSquare,
-        isFrame: isFrame(largest, byArea),
+        isFrame: frames.has(largest),
       },
     };
   });
@@ -187,12 +188,10 @@ export function groupOutlines({ shapes, inner, marks, writings, drawing, sizes }
     });
     return holders.toSorted((p, q) => p.largest.area - q.largest.area)[0]?.group.id ?? null;
   };
-  const homes = <T>(items: readonly T[], where: (item: T) => string | null): ReadonlyMap<string | null, readonly T[]> =>
-    groupedBy(items, where);
-  const innerBy = homes(inner, ({ line, points }) => homeOf(points, line.size));
-  const marksBy = homes(marks, ({ at, size }) => homeOf([at], size));
-  const writingsBy = homes(writings, ({ at }) => homeOf([at], null));
-  const closedBy = homes([...within.keys()], (shape) => {
+  const innerBy = groupedBy(inner, ({ line, points }) => homeOf(points, line.size));
+  const marksBy = groupedBy(marks, ({ at, size }) => homeOf([at], size));
+  const writingsBy = groupedBy(writings, ({ at }) => homeOf([at], null));
+  const closedBy = groupedBy([...within.keys()], (shape) => {
     const holder = within.get(shape);
     return (
       groups.find(({ members }) => holder !== undefined && [...members.values()].includes(holder))?.group.id ?? null
@@ -288,17 +287,15 @@ function sideBySide(building: readonly Building[], order: readonly string[]): re
   for (const groups of bySize.values()) {
     const laid = groups.toSorted((p, q) => laidAt(p) - laidAt(q));
     for (const [rank, group] of laid.entries()) ranks.set(group, rank);
-    const pairs = merged
-      .slice(fixed)
-      .flatMap((one) =>
-        groups
-          .filter(({ members }) => ![...members.keys()].some((size) => one.members.has(size)))
-          .map((group) => ({
-            one,
-            group,
-            cost: unlikeness(one, group) + OUT_OF_ORDER * Math.abs((ranks.get(one) ?? 0) - (ranks.get(group) ?? 0)),
-          })),
-      );
+    const pairs = merged.slice(fixed).flatMap((one) =>
+      groups
+        .filter(({ members }) => ![...members.keys()].some((size) => one.members.has(size)))
+        .map((group) => ({
+          one,
+          group,
+          cost: unlikeness(one, group) + OUT_OF_ORDER * Math.abs((ranks.get(one) ?? 0) - (ranks.get(group) ?? 0)),
+        })),
+    );
     const placed = new Set<Building>();
     for (const { one, group, cost } of pairs.toSorted((p, q) => p.cost - q.cost)) {
       if (cost >= 1 || placed.has(group)) continue;
@@ -355,45 +352,3 @@ function formOf({ box, area, points }: Shape): { readonly lengths: readonly Mm[]
     leans: [(x / length - box.min.x) / width, (y / length - box.min.y) / height],
   };
 }
-
-/** Small circles, crosses, and points of the file. */
-export function isSmallCircle({ closed, box, edges, length }: Stroke): boolean {
-  const [width, height] = [box.max.x - box.min.x, box.max.y - box.min.y];
-  const size = Math.max(width, height);
-  if (!closed || size > MOST_MARK || Math.min(width, height) < 0.8 * size || edges.length < 2) return false;
-  return (
-    Math.abs(length / (Math.PI * size) - 1) < 0.12 && (edges.length > 5 || edges.some(({ curve }) => curve !== null))
-  );
-}
-
-const MOST_MARK: Mm = 12;
-
-/** Two short lines that cross near their middles. */
-export function crossesOf(
-  strokes: readonly Stroke[],
-): readonly { readonly pair: readonly [Stroke, Stroke]; readonly at: SheetPoint }[] {
-  const short = strokes.filter(({ edges, closed, length }) => !closed && edges.length === 1 && length <= 2 * MOST_MARK);
-  const cells = groupedBy(short, ({ a, b }) => cellOf(midpoint(a, b)));
-  const used = new Set<Stroke>();
-  return short.flatMap((stroke) => {
-    if (used.has(stroke)) return [];
-    const at = midpoint(stroke.a, stroke.b);
-    const near = [-1, 0, 1].flatMap((dx) =>
-      [-1, 0, 1].flatMap((dy) => (cells.get(cellOf(sheetPoint(at.x + dx * 2, at.y + dy * 2))) ?? []).slice(0, 32)),
-    );
-    const other = near.find((one) => {
-      if (one === stroke || used.has(one)) return false;
-      const [p, q] = [stroke, one].map(({ a, b }) => ({ x: b.x - a.x, y: b.y - a.y }));
-      const square = Math.abs((p?.x ?? 0) * (q?.x ?? 0) + (p?.y ?? 0) * (q?.y ?? 0)) < 0.2 * stroke.length * one.length;
-      return (
-        square && distance(at, midpoint(one.a, one.b)) <= 1 && Math.abs(Math.log(one.length / stroke.length)) < 0.7
-      );
-    });
-    if (other === undefined) return [];
-    used.add(stroke);
-    used.add(other);
-    return [{ pair: [stroke, other] as const, at }];
-  });
-}
-
-const cellOf = ({ x, y }: SheetPoint): string => `${Math.floor(x / 2)} ${Math.floor(y / 2)}`;

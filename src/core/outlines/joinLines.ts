@@ -82,6 +82,7 @@ function walk(own: readonly Stroke[], shared: readonly Stroke[], within: Mm): Jo
     const beside = wholeOf.get(group[0]) ?? [];
     if (!holdsAll(found, beside)) continue;
     for (const steps of found) {
+      if (Math.abs(areaOf(steps)) / 2 <= lengthOfSteps(steps) * within) continue;
       for (const { part } of steps) taken.add(part);
       loops.push(loopOf(steps, net));
     }
@@ -258,6 +259,8 @@ function outerLoops(group: readonly Part[], net: Net): readonly (readonly Step[]
 }
 
 const pointsOf = ({ part, forward }: Step): readonly SheetPoint[] => (forward ? part.points : part.points.toReversed());
+
+const lengthOfSteps = (steps: readonly Step[]): Mm => steps.reduce((sum, { part }) => sum + part.length, 0);
 
 /** Twice what a walk encloses, with its sign. */
 function areaOf(steps: readonly Step[]): number {
@@ -439,24 +442,26 @@ function chainsOf(left: readonly Part[], net: Net, all: ReadonlySet<Part>): read
   });
 }
 
+const isOne = (p: SheetPoint, q: SheetPoint): boolean => distance(p, q) <= 2 * JOINED_EXACTLY;
+
+function isSameLine(one: Stroke, other: Stroke): boolean {
+  if (
+    one.look !== other.look ||
+    one.closed !== other.closed ||
+    Math.abs(one.length - other.length) > 4 * JOINED_EXACTLY
+  )
+    return false;
+  if (!isOne(one.box.min, other.box.min) || !isOne(one.box.max, other.box.max)) return false;
+  if (Math.abs(Math.abs(signedArea(one.edges)) - Math.abs(signedArea(other.edges))) > JOINED_EXACTLY * one.length)
+    return false;
+  if (one.closed) return true;
+  const straight = isOne(one.a, other.a) && isOne(one.b, other.b);
+  return straight || (isOne(one.a, other.b) && isOne(one.b, other.a));
+}
+
 /** Lines that lie on others of the same look and form left out; of two looks each keeps its own. */
 export function withoutDoubles(strokes: readonly Stroke[]): readonly Stroke[] {
   const kept = new Map<string, Stroke[]>();
-  const isSame = (one: Stroke, other: Stroke): boolean => {
-    if (
-      one.look !== other.look ||
-      one.closed !== other.closed ||
-      Math.abs(one.length - other.length) > 4 * JOINED_EXACTLY
-    )
-      return false;
-    const near = (p: SheetPoint, q: SheetPoint): boolean => distance(p, q) <= 2 * JOINED_EXACTLY;
-    if (!near(one.box.min, other.box.min) || !near(one.box.max, other.box.max)) return false;
-    if (Math.abs(Math.abs(signedArea(one.edges)) - Math.abs(signedArea(other.edges))) > JOINED_EXACTLY * one.length)
-      return false;
-    if (one.closed) return true;
-    const straight = near(one.a, other.a) && near(one.b, other.b);
-    return straight || (near(one.a, other.b) && near(one.b, other.a));
-  };
   return strokes.filter((stroke) => {
     const cell = Math.round(stroke.length);
     const { x, y } = stroke.box.min;
@@ -464,7 +469,7 @@ export function withoutDoubles(strokes: readonly Stroke[]): readonly Stroke[] {
       for (let dx = -1; dx <= 1; dx += 1)
         for (let dy = -1; dy <= 1; dy += 1) {
           const found = kept.get(`${cell + d} ${Math.round(x) + dx} ${Math.round(y) + dy}`) ?? [];
-          if (found.slice(0, 64).some((other) => isSame(stroke, other))) return false;
+          if (found.slice(0, 64).some((other) => isSameLine(stroke, other))) return false;
         }
     const key = `${cell} ${Math.round(x)} ${Math.round(y)}`;
     const known = kept.get(key);

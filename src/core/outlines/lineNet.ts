@@ -93,8 +93,9 @@ interface Cut {
   readonly node: number;
 }
 
-/** How long the stretches are that lines are found by, mm. */
+/** How long the stretches are that lines are found by, mm; longer where there would be more of them than so many. */
 const FOUND_BY: Mm = 8;
+const MOST_STRETCHES = 200_000;
 
 interface Spot {
   readonly line: number;
@@ -103,7 +104,9 @@ interface Spot {
 
 /** Places along the lines, so that the line nearest to a place is found without asking them all. */
 function lineGrid(lines: readonly Ends[]): Grid<Spot> {
-  const grid = new Grid<Spot>(FOUND_BY);
+  const whole = lines.reduce((sum, { stroke }) => sum + stroke.length, 0);
+  const foundBy = Math.max(FOUND_BY, (2 * whole) / MOST_STRETCHES);
+  const grid = new Grid<Spot>(foundBy);
   lines.forEach(({ stroke }, line) => {
     stroke.edges.forEach((edge, edgeAt) => {
       const spot = { line, edge: edgeAt };
@@ -111,7 +114,7 @@ function lineGrid(lines: readonly Ends[]): Grid<Spot> {
       points.forEach((point, at) => {
         const before = points[at - 1];
         if (before === undefined) return grid.add(point, spot);
-        const steps = Math.min(5000, Math.ceil(distance(before, point) / (FOUND_BY / 2)));
+        const steps = Math.min(5000, Math.ceil(distance(before, point) / (foundBy / 2)));
         for (let step = 1; step <= steps; step += 1) grid.add(between(before, point, step / steps), spot);
       });
     });

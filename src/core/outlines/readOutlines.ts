@@ -1,15 +1,17 @@
 /** The lines of a file made into closed outlines by size. */
 import type { OwnPattern } from "../decisions/ownPattern";
-import { isWithinBounds, joinBounds } from "../geometry/bounds";
+import { isWithinBounds } from "../geometry/bounds";
 import { edgeNearest, type EdgeCurve } from "../geometry/edgeCurve";
 import { distance, midpoint, type SheetPoint } from "../geometry/point";
-import { JOINED_WITHIN, OUTLINE_LOOKED_AT } from "../tolerance";
+import { JOINED_WITHIN, NEARLY_CLOSED, OUTLINE_LOOKED_AT } from "../tolerance";
 import type { Mm } from "../units";
-import { crossesOf, groupOutlines, isSmallCircle, shapeOf, type Shape } from "./groupOutlines";
+import { framesOf } from "./sheetFrame";
+import { groupOutlines, shapeOf, type Shape } from "./groupOutlines";
 import { byTheClock, joinLines, withoutDoubles, type Chain, type Joined, type Loop } from "./joinLines";
+import { crossesOf, isSmallCircle } from "./lineMarks";
 import type { ClosedOutline, Mark, OpenLine, OutlineReading, SortedLines, TestSquare } from "./outlineReading";
-import { fourCorners, readScale } from "./scale";
-import { sortLines, TURN_LAYERS, valueOf, type LineRole, type Sorting } from "./sortLines";
+import { readScale } from "./scale";
+import { sortLines, TURN_LAYERS, type LineRole, type Sorting } from "./sortLines";
 import { onSheet, pointsAlong, strokesOf, type Stroke } from "./strokes";
 
 /**
@@ -117,6 +119,7 @@ export function readOutlines({
     lines.filter(({ role }) => role !== "inner"),
     shapes,
     joinWithin + OUTLINE_LOOKED_AT,
+    parted.size > (parted.has(null) ? 1 : 0),
   );
   const inner = lines.filter((line) => !isBroken.has(line.line.id));
   const grouped = groupOutlines({
@@ -149,27 +152,6 @@ export function readOutlines({
     groups: grouped.groups,
   };
 }
-
-/** Rectangles round all that there is. */
-function framesOf(strokes: readonly Stroke[]): ReadonlySet<Stroke> {
-  const [first] = strokes;
-  if (first === undefined) return new Set();
-  const { min, max } = strokes.reduce((box, stroke) => joinBounds(box, stroke.box), first.box);
-  const isWide = (from: number, to: number, low: number, high: number): boolean => to - from >= FRAMED * (high - low);
-  return new Set(
-    strokes.filter(
-      ({ box, closed, edges }) =>
-        closed &&
-        edges.length <= 8 &&
-        isWide(box.min.x, box.max.x, min.x, max.x) &&
-        isWide(box.min.y, box.max.y, min.y, max.y) &&
-        fourCorners(edges.map(({ a }) => a)) !== null,
-    ),
-  );
-}
-
-/** What a frame covers of the whole drawing, each way. */
-const FRAMED = 0.97;
 
 const lineOf = ({ lines }: Sorting, value: string): SortedLines["meaning"] | undefined =>
   lines.find((line) => line.value === value)?.meaning;
@@ -217,11 +199,12 @@ function inOrder(
   return new Map(ordered.map((kind, at) => [kind, labels[at] ?? kind]));
 }
 
+const across = (values: readonly number[]): number =>
+  values.reduce((most, value) => Math.max(most, value), -Infinity) -
+  values.reduce((least, value) => Math.min(least, value), Infinity);
+
 function extent(edges: readonly EdgeCurve<"sheet">[]): Mm {
   const points = edges.flatMap(({ a, b }) => [a, b]);
-  const across = (values: readonly number[]): number =>
-    values.reduce((most, value) => Math.max(most, value), -Infinity) -
-    values.reduce((least, value) => Math.min(least, value), Infinity);
   return across(points.map(({ x }) => x)) + across(points.map(({ y }) => y));
 }
 
@@ -257,29 +240,30 @@ function testSquare(
   };
 }
 
-/** Of what its own size's outlines hold, this much is a mark inside: the gap between its ends as a share of its length. */
-const NEARLY_CLOSED = 0.05;
+/** Lines shorter than this are marks. */
 const SHORT: Mm = 40;
+
+const lengthOfChain = ({ strokes }: Chain): Mm => strokes.reduce((sum, { length }) => sum + length, 0);
 
 /** Lines that ought to close and do not, with the gap that is left: to the nearest other loose end, or its own. */
 function brokenAmong(
   lines: readonly { readonly chain: Chain; readonly line: OpenLine }[],
   shapes: readonly Shape[],
   within: Mm,
+  hasSizes: boolean,
 ): ReadonlyMap<string, Mm> {
-  const lengthOf = ({ strokes }: Chain): Mm => strokes.reduce((sum, { length }) => sum + length, 0);
   const ends = lines.map(({ chain, line }) => ({
     chain,
     line,
     a: chain.edges[0]?.a,
     b: chain.edges.at(-1)?.b,
-    length: lengthOf(chain),
+    length: lengthOfChain(chain),
   }));
   const long = ends.filter(({ chain, length }) => !chain.isHeld && length >= SHORT).slice(0, 600);
   const broken = new Map<string, Mm>();
   for (const one of long) {
     const { a, b } = one;
-    if (a === undefined || b === undefined || one.line.size === null) continue;
+    if (a === undefined || b === undefined || (one.line.size === null && hasSizes)) continue;
     const others = long.filter(({ line }) => line !== one.line && line.size === one.line.size);
     const off = (p: SheetPoint, own: SheetPoint): Mm =>
       Math.min(

@@ -2,7 +2,7 @@
 import type { FileDrawing, FilePlace } from "../decisions/fileDrawing";
 import type { OwnPattern } from "../decisions/ownPattern";
 import { distance, type SheetPoint } from "../geometry/point";
-import { JOINED_EXACTLY, SCALES_AGREE, SQUARE_CORNER, SQUARE_SIDES } from "../tolerance";
+import { SCALES_AGREE, SQUARE_CORNER, SQUARE_ENDS, SQUARE_SIDES } from "../tolerance";
 import { MM_PER_CM, MM_PER_INCH, type Mm } from "../units";
 import { groupedBy } from "./groupedBy";
 import type { Scale, TestSquare } from "./outlineReading";
@@ -102,9 +102,10 @@ const LENGTH = String.raw`(\d+(?:[.,]\d+)?)`;
 const UNIT = String.raw`(mm|cm|in(?:ch(?:es)?)?|["″”])`;
 const WRITTEN = new RegExp(String.raw`${LENGTH}\s*${UNIT}?(?:\s*[x×*]\s*${LENGTH}\s*${UNIT}?)?(?![\w%])`, "giu");
 
+const mmOf = (unit: string): Mm => (/^mm$/iu.test(unit) ? 1 : /^cm$/iu.test(unit) ? MM_PER_CM : MM_PER_INCH);
+
 /** A length as it stands beside a square: "5 cm", "2 in x 2 in"; null where there is none, or more than one. */
 export function writtenSquare(text: string): { readonly width: Mm; readonly height: Mm } | null {
-  const mmOf = (unit: string): Mm => (/^mm$/iu.test(unit) ? 1 : /^cm$/iu.test(unit) ? MM_PER_CM : MM_PER_INCH);
   const found = [...text.matchAll(WRITTEN)].flatMap(([, one = "", oneUnit, other, otherUnit]) => {
     const unit = oneUnit ?? otherUnit;
     if (unit === undefined) return [];
@@ -123,7 +124,7 @@ export function writtenSquare(text: string): { readonly width: Mm; readonly heig
 export function findSquares(drawing: FileDrawing): readonly FoundSquare[] {
   const strokes = strokesOf(drawing, 1);
   const whole = Math.max(1, ...strokes.map(({ box }) => Math.max(box.max.x - box.min.x, box.max.y - box.min.y)));
-  const within = Math.max(whole * JOINED_EXACTLY, Number.MIN_VALUE) / 10;
+  const within = whole * SQUARE_ENDS;
   const straight = strokes.filter((stroke) => isStraight(stroke));
   const closed = straight.filter((stroke) => stroke.closed);
   const byLook = groupedBy(

@@ -28,12 +28,6 @@ const SIZE_WORDS = new Set([
   "g",
 ]);
 
-const holds = (words: readonly string[], sought: readonly string[], from = 0): number => {
-  for (let at = from; at + sought.length <= words.length; at += 1)
-    if (sought.every((word, i) => words[at + i] === word)) return at;
-  return -1;
-};
-
 /**
  * How surely a name names a size: 0 not at all; 3 it is the label itself, 2 the label stands behind a word for size, 1 it
  * stands somewhere in it by itself.
@@ -41,15 +35,10 @@ const holds = (words: readonly string[], sought: readonly string[], from = 0): n
 export function namesSize(name: string, label: string): number {
   const [inName, inLabel] = [wordsOf(name), wordsOf(label)];
   if (inLabel.length === 0 || inName.length === 0) return 0;
-  if (bare(name) === bare(label) || (inName.length === inLabel.length && holds(inName, inLabel) === 0)) return 3;
-  const at = holds(inName, inLabel);
-  if (at < 0) return 0;
-  for (let from = at; from >= 0 && from < inName.length; from = holds(inName, inLabel, from + 1)) {
-    const before = inName[from - 1];
-    if (before !== undefined && SIZE_WORDS.has(before)) return 2;
-    if (from + 1 >= inName.length) break;
-    if (holds(inName, inLabel, from + 1) < 0) break;
-  }
+  if (bare(name) === bare(label) || inName.join(" ") === inLabel.join(" ")) return 3;
+  const places = inName.flatMap((_, at) => (inLabel.every((word, i) => inName[at + i] === word) ? [at] : []));
+  if (places.length === 0) return 0;
+  if (places.some((at) => SIZE_WORDS.has(inName[at - 1] ?? ""))) return 2;
   // A single letter by itself may be anything.
   return inLabel.every((word) => word.length === 1 && !/\d/.test(word)) && inName.length > 2 ? 0 : 1;
 }

@@ -110,10 +110,10 @@ const UNLIKE = 2.2;
 /** The least that lines of a size are long, beside those of the longest. */
 const LEAST = 0.2;
 
+const spread = (values: readonly number[]): number => Math.log(Math.max(...values) / Math.max(Math.min(...values), 1));
+
 /** How much what is measured of some kinds differs, all measures together: 0 where they are equal. */
 function unlike(kinds: readonly Kind[]): number {
-  const spread = (values: readonly number[]): number =>
-    Math.log(Math.max(...values) / Math.max(Math.min(...values), 1));
   const boxes = kinds.map(({ strokes }) =>
     strokes.map(({ box }) => box).reduce((one, other) => joinBounds(one, other)),
   );
@@ -136,11 +136,9 @@ function sizeKinds(kinds: readonly Kind[], count: number): readonly Kind[] {
     .toSorted((p, q) => q.length - p.length)
     .slice(0, MOST_KINDS);
   // As many as there are sizes; while there are more, or they are too unlike, the one that is most unlike goes.
-  for (
-    let left = some.length;
-    left > 2 && ((count > 1 && left > count) || unlike(some) > Math.log(UNLIKE));
-    left -= 1
-  ) {
+  const most = count > 1 ? count : some.length;
+  for (let left = some.length; left > 2; left -= 1) {
+    if (left <= most && unlike(some) <= Math.log(UNLIKE)) break;
     const without = some.map((kind) => some.filter((other) => other !== kind));
     some = without.reduce((one, other) => (unlike(other) < unlike(one) ? other : one));
   }
