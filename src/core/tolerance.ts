@@ -341,7 +341,7 @@ export const FILE_STEP = 1e-3;
 /** Share (no unit). A page whose height and width are scaled alike within this is drawn in proportion: sizes are written with few digits. */
 export const SCALED_ALIKE = 1e-3;
 
-/** Tangent of a quarter of the angle (no unit). An arc of a polyline flatter than this is straight: on a chord of a metre half a thousandth of a mm. */
+/** Share of half its chord (no unit). An arc of a polyline less high than this is straight: on a chord of a metre half a thousandth of a mm. */
 export const STRAIGHT_BULGE = 1e-6;
 
 /** Radians. An arc that stops this near to where it began is a whole turn: files write angles with some six digits. */
@@ -401,3 +401,6 @@ export const OUTLINE_LOOKED_AT = 0.2;
 
 /** Degrees. Lines that turn by less where they cross go straight on there, each by itself. */
 export const STRAIGHT_ON_DEGREES = 8;
+
+/** Degrees. Where an outline of a file turns by more it has a corner: curves that were written as many short lines turn by less at each. */
+export const OUTLINE_CORNER_DEGREES = 15;

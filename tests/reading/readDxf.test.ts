@@ -362,7 +362,7 @@ describe("splines", () => {
         const share = Math.max(0, Math.min(1, ((x - p.x) * u + (y - p.y) * v) / (u * u + v * v || 1)));
         return Math.min(least, Math.hypot(p.x + share * u - x, p.y + share * v - y));
       }, Infinity);
-    const [from = 0, to = 0] = [knots[degree], knots[POINTS.length]];
+    const [from, to] = [knots[degree] ?? NaN, knots[POINTS.length] ?? NaN];
     const off = Array.from({ length: 60 }, (_, i) => from + ((to - from) * (i + 0.5)) / 60).map((t) => {
       const [x, y] = value(POINTS, weights, degree, t, knots);
       return offChords(x, y);
