@@ -70,10 +70,13 @@ function looks(drawing: FileDrawing): readonly string[] {
   ];
 }
 
+/** Files often call their sizes so themselves. */
+const sizeWords = (size: string): string => (/^size\b/iu.test(size) ? size : `size ${size}`);
+
 const MEANINGS = { all: "of all sizes", inner: "marks inside a piece", nothing: "not part of it" } as const;
 
 const meaningOf = ({ meaning }: SortedLines): string =>
-  meaning.of === "size" ? `size ${meaning.size}` : MEANINGS[meaning.of];
+  meaning.of === "size" ? sizeWords(meaning.size) : MEANINGS[meaning.of];
 
 function sizes({ sortedBy, features, lines }: OutlineReading): readonly string[] {
   return [
@@ -111,7 +114,7 @@ function outlineLines(size: string, { edges, widestGap }: ClosedOutline): readon
   const corners = sharpCorners(edges);
   const places = corners.map(({ x, y }) => `${number(x)},${number(y)}`).join("  ");
   const gap = widestGap > 0 ? `, gaps of up to ${Number(widestGap.toFixed(3))} joined` : "";
-  const label = size === "" ? "of no size" : `size ${size}`;
+  const label = size === "" ? "of no size" : sizeWords(size);
   return [
     ...hanging("  - ", `${label}: ${number(max.x - min.x)} × ${number(max.y - min.y)}${gap}`),
     ...hanging("    corners: ", places === "" ? "none" : places),
@@ -126,6 +129,6 @@ const unclosed = ({ unclosed: left }: OutlineReading): readonly string[] =>
         ...left
           .slice(0, MOST_TOLD)
           .flatMap(({ line, gap }) =>
-            hanging("  ! ", `${line.size === null ? "of no size" : `size ${line.size}`}: ${number(gap)} left open`),
+            hanging("  ! ", `${line.size === null ? "of no size" : sizeWords(line.size)}: ${number(gap)} left open`),
           ),
       ];

@@ -69,6 +69,12 @@ export const SHORTEST_EDGE = 2;
 /** Degrees. A seam corner smaller than this sews as a smooth line. */
 export const SMOOTH_CORNER_DEGREES = 5;
 
+/** Radians. A line of several cubics that turns by less at a bend runs smooth there: half a degree, which nobody draws. */
+export const SMOOTH_BEND = 0.009;
+
+/** Degrees. Corners that differ by less were drawn alike: numbers read and worked out differ by rounding. */
+export const DRAWN_ALIKE_DEGREES = 0.01;
+
 /** Degrees. How square the centre line must be to the neck and the waist. */
 export const SQUARE_CORNER_DEGREES = 1;
 
@@ -103,6 +109,9 @@ export const TISSUE_NOTHING_NEW = 1e-3;
 
 /** mm. How far the seam eases of patterns lie from ours, one standard deviation (our own choice). */
 export const SEAM_EASE_DOUBT = 3;
+
+/** mm. What a finished girth that the chart prints is good to: it is rounded (our own choice). */
+export const PRINTED_GIRTH_DOUBT = 1.5;
 
 /** mm. A length that an answer brought no further from the stand-in's than this is called the same: no tape shows it. */
 export const TISSUE_SAME = 0.5;
@@ -404,3 +413,12 @@ export const STRAIGHT_ON_DEGREES = 8;
 
 /** Degrees. Where an outline of a file turns by more it has a corner: curves that were written as many short lines turn by less at each. */
 export const OUTLINE_CORNER_DEGREES = 15;
+
+/** mm. A corner pointed at is the line's own corner where that lies so near: a finger is no finer. */
+export const CORNER_POINTED_AT = 4;
+
+/** mm. A centre line that leaves its straight way by less is straight, and stands upright. */
+export const CENTRE_STRAIGHT = 0.5;
+
+/** mm. A mark as near as this to where a front's darts lead is taken for its bust point (our own choice). */
+export const BUST_POINT_MARKED = 45;

@@ -14,6 +14,7 @@ import type {
 import type { DartName, OtherPiece, PieceName, PointName, SeamName } from "../core/pattern/piece";
 import { MM_PER_INCH, type Mm } from "../core/units";
 import { tissueWords } from "./places";
+import { readingFailureSentence, type ReadingFailureLike } from "./reading";
 import { formatAmount, formatLength } from "./terms/length";
 import { capital, dartWords, listWords, pieceWords, seamWords } from "./terms/names";
 
@@ -111,7 +112,8 @@ const FEATURES: Readonly<Record<LineFeature, string>> = {
   width: "width",
 };
 
-export const featureWords = (feature: LineFeature, values: number): string => `${FEATURES[feature]}: ${values} ${values === 1 ? "kind" : "kinds"}`;
+export const featureWords = (feature: LineFeature, values: number): string =>
+  `${FEATURES[feature]}: ${values} ${values === 1 ? "kind" : "kinds"}`;
 
 /** What a kind of lines is called in the list: its layer's name, or its look. */
 export function kindWords({ value }: SortedLines, feature: LineFeature): string {
@@ -365,59 +367,27 @@ export const readingWords = (file: string): string => `Reading ${file}…`;
 export type OpeningFailureLike =
   | { readonly code: "opening/too-large"; readonly most: number }
   | { readonly code: "opening/too-slow" | "opening/out-of-reach" | "opening/broke" }
-  | { readonly code: "reading/too-large"; readonly most: number }
-  | {
-      readonly code: "reading/other-format";
-      readonly format: "pdf" | "picture" | "packed" | "binaryDxf" | "dwg" | "unknown";
-    }
-  | { readonly code: "reading/cut-short" | "reading/empty" }
-  | { readonly code: "reading/damaged"; readonly line: number }
-  | { readonly code: "reading/too-many"; readonly of: string; readonly count: number; readonly most: number }
-  | { readonly code: "reading/endless"; readonly name: string }
-  | { readonly code: "reading/too-deep" | "reading/out-of-reach"; readonly most: number };
+  | ReadingFailureLike;
 
-const FORMATS = {
-  pdf: "This is a PDF. Only SVG and DXF are read so far.",
-  picture: "This is a picture. Only lines are read, from SVG and DXF.",
-  packed: "This file is packed. Unpack it first.",
-  binaryDxf: "This is a DXF in the binary form. Save it as text, and it can be read.",
-  dwg: "This is a DWG. Save it as DXF, and it can be read.",
-  unknown: "This is neither an SVG nor a DXF file.",
-} as const;
+export const openingFailureSentence = (failure: OpeningFailureLike): string =>
+  `${refusalSentence(failure)} Nothing was changed.`;
 
-export function openingFailureSentence(failure: OpeningFailureLike): string {
-  return `${refusal(failure)} Nothing was changed.`;
-}
-
-function refusal(failure: OpeningFailureLike): string {
+function refusalSentence(failure: OpeningFailureLike): string {
   switch (failure.code) {
     case "opening/too-large":
-    case "reading/too-large":
-      return `This file is larger than any pattern: ${Math.round(failure.most / 1_000_000)} megabytes is the most that is read.`;
+      return `This file is larger than any pattern: ${Math.round(failure.most / MEGABYTE)} megabytes are the most that is read.`;
     case "opening/too-slow":
-      return "Reading this file took too long and was given up. Saved with its pattern alone it may be read.";
+      return "Reading this file took too long and was given up. Leave out what is not of the pattern, and save it again.";
     case "opening/out-of-reach":
       return "The browser could not read this file: it may have been moved, or be kept elsewhere.";
     case "opening/broke":
       return "This browser could not read the file apart from the page.";
-    case "reading/other-format":
-      return FORMATS[failure.format];
-    case "reading/cut-short":
-      return "The file ends before its drawing does.";
-    case "reading/empty":
-      return "There are no lines in this file.";
-    case "reading/damaged":
-      return `Line ${failure.line} of this file cannot be read.`;
-    case "reading/too-many":
-      return `This file holds more than a pattern does (${failure.count}; ${failure.most} at most are read). Saved with its pattern alone it may be read.`;
-    case "reading/endless":
-      return `A part of this file, “${failure.name}”, holds itself.`;
-    case "reading/too-deep":
-      return "This file is put together too deep to be read.";
-    case "reading/out-of-reach":
-      return "Some of its lines lie where no pattern does.";
+    default:
+      return readingFailureSentence(failure);
   }
 }
+
+const MEGABYTE = 1_000_000;
 
 /** Of an amount in a field by an arrow key. */
 export const joinStep = (unit: LengthUnit): Mm => (unit === "in" ? MM_PER_INCH / 64 : 0.1);

@@ -6,13 +6,14 @@ import { PIECE_ORDER } from "../core/pattern/pieceSet";
 import { listWords, pieceWords } from "./terms/names";
 import { lowerStart, tissueLengthWords } from "./tissue";
 
-/** In a word. */
-const SOURCES: Readonly<Record<NestSource, string>> = {
-  standIn: "Stand-in",
-  fitted: "Stand-in, fitted to your tissue",
-  own: "Your own pieces",
+/** In a word, and what else is said of it where there is room. */
+const SOURCES: Readonly<Record<NestSource, readonly [string, string]>> = {
+  standIn: ["Stand-in", ""],
+  fitted: ["Stand-in, fitted", " to your tissue"],
+  own: ["Your own pieces", ""],
 };
-export const sourceWords = (source: NestSource): string => SOURCES[source];
+export const sourceParts = (source: NestSource): readonly [string, string] => SOURCES[source];
+export const sourceWords = (source: NestSource): string => SOURCES[source].join("");
 
 const ABOUT: Readonly<Record<NestSource, string>> = {
   standIn: "We drafted them from the chart. Yours have lines of their own: say what they measure.",
@@ -22,7 +23,10 @@ const ABOUT: Readonly<Record<NestSource, string>> = {
 export const sourceAbout = (source: NestSource): string => ABOUT[source];
 
 /** "Measured on your tissue along size 12: front (waist dart’s mouth, side seam). The rest is the stand-in’s." Else null. */
-export function measuredOnTissue({ tissue, style }: Pick<Pattern, "tissue" | "style">, source: NestSource): string | null {
+export function measuredOnTissue(
+  { tissue, style }: Pick<Pattern, "tissue" | "style">,
+  source: NestSource,
+): string | null {
   if (source !== "fitted" || tissue === undefined) return null;
   const pieces = PIECE_ORDER.flatMap((piece) => {
     const measured = tissue.pieces[piece];
@@ -31,6 +35,12 @@ export function measuredOnTissue({ tissue, style }: Pick<Pattern, "tissue" | "st
     return names.length === 0 ? [] : [`${pieceWords(piece)} (${names.join(", ")})`];
   });
   return `Measured on your tissue along size ${tissue.size}: ${listWords(pieces)}. The rest is the stand-in’s.`;
+}
+
+/** "Pieces: your own." On the sheet with the amounts; null for the stand-in. */
+export function piecesLine(pattern: Pick<Pattern, "tissue" | "style">, source: NestSource): string | null {
+  if (source === "standIn") return null;
+  return measuredOnTissue(pattern, source) ?? `${sourceWords(source)}.`;
 }
 
 /** What the pieces on a sheet are, said where it is cut from. */

@@ -128,24 +128,23 @@ export const lowerStart = (text: string): string => text.charAt(0).toLowerCase()
 export const tissueRefWords = (ref: TissueRef, style: StyleName): string =>
   `${pieceWords(ref.piece)} ${lowerStart(tissueLengthWords(ref, style).name)}`;
 
-/** So many points are named. */
-const MOST_NAMED = 2;
-
-/** "+6 mm on the stand-in: moves the side at the waist 5 mm." */
+/** "+6 mm on the stand-in: side at the waist moves 5 mm." */
 export function tissueChangeWords({ piece, by, moved }: TissueChange, unit: LengthUnit): string {
   const nothing = formatAmount(0, unit);
   if (formatAmount(Math.abs(by), unit) === nothing) return "As the stand-in has it.";
-  const named = moved
-    .filter((one) => formatAmount(one.by, unit) !== nothing)
-    .slice(0, MOST_NAMED)
-    .map(({ point, by: away }) => `the ${pointWords(point, piece)} ${formatAmount(away, unit)}`);
-  const what = named.length === 0 ? "" : `: moves ${listWords(named)}`;
+  const [most] = moved;
+  const what =
+    most === undefined || formatAmount(most.by, unit) === nothing
+      ? ""
+      : `: ${pointWords(most.point, piece)} moves ${formatAmount(most.by, unit)}`;
   return `${formatSigned(by, unit)} on the stand-in${what}.`;
 }
 
+/** Ends and mouths of darts in short. */
 function pointWords(point: PointName, piece: PieceName): string {
-  const dart = DART_NAMES.find((name) => point === `${name}Apex`);
-  return dart === undefined ? tissueWords(point, piece) : `end of the ${dartWords(dart)}`;
+  const dart = DART_NAMES.find((name) => point.startsWith(name));
+  if (dart === undefined) return tissueWords(point, piece);
+  return `${point.endsWith("Apex") ? "end" : "mouth"} of the ${dartWords(dart)}`;
 }
 
 export interface TissueContext {

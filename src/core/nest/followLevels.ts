@@ -69,6 +69,8 @@ interface OnSide {
   readonly name: PointName;
   /** Sewn way from the top of the side seam; mm. */
   readonly way: Mm;
+  /** Whether the edge that ends here is a line, or the mouth of a dart. */
+  readonly isStraight: boolean;
 }
 
 function sideOf(pieces: readonly Piece[]): readonly { piece: PieceName; name: PointName; at: Follows }[] {
@@ -76,9 +78,9 @@ function sideOf(pieces: readonly Piece[]): readonly { piece: PieceName; name: Po
   const places: OnSide[] = [];
   for (const piece of pieces) {
     for (const [index, edge] of downwards(piece).entries()) {
-      if (index === 0) places.push({ piece: piece.name, name: edge.from, way });
+      if (index === 0) places.push({ piece: piece.name, name: edge.from, way, isStraight: true });
       if (edge.mouthOf === null) way += edgeLength(curveOf(piece, edge));
-      places.push({ piece: piece.name, name: edge.to, way });
+      places.push({ piece: piece.name, name: edge.to, way, isStraight: edge.curve === null });
     }
   }
   return places.flatMap(({ piece, name, way: here }, index) => {
@@ -89,7 +91,12 @@ function sideOf(pieces: readonly Piece[]): readonly { piece: PieceName; name: Po
     const [from, to] = [invariant(AT_LEVEL[above.name], "level"), invariant(AT_LEVEL[below.name], "level")];
     const whole = below.way - above.way;
     if (whole <= 0) return [];
-    return [{ piece, name, at: { level: from, towards: { level: to, share: shareAt((here - above.way) / whole) } } }];
+    const t = (here - above.way) / whole;
+    // A line from level to level stays one.
+    const isLine = places
+      .slice(places.indexOf(above) + 1, places.indexOf(below) + 1)
+      .every((place) => place.isStraight);
+    return [{ piece, name, at: { level: from, towards: { level: to, share: isLine ? t : shareAt(t) } } }];
   });
 }
 

@@ -5,6 +5,7 @@ import type { TracedNest } from "../ownPieces/ownReading";
 import type { Nest } from "../pattern/piece";
 import { remember } from "../remember";
 import { invariant } from "../result";
+import { asDrawn } from "../truing/asDrawn";
 import type { Mm } from "../units";
 import { inAllSizes, type SizePieces } from "./allSizes";
 import { drawnPieces } from "./drawnPieces";
@@ -35,7 +36,7 @@ interface TracedIn {
 const nestOf = remember(["traced", "chart", "tissue"], ({ traced, chart, tissue }: TracedIn): OwnNest => {
   const labelled = chart.sizes.flatMap(({ label }, index): SizePieces[] => {
     const found = traced.sizes.find((size) => size.label === label);
-    return found === undefined ? [] : [{ index, pieces: withSeamEase(found.pieces) }];
+    return found === undefined ? [] : [{ index, pieces: withSeamEase(found.pieces).map(asDrawn) }];
   });
   const followed = followLevels(labelled.map(({ pieces }) => pieces));
   const there = labelled.map(({ index }, at): SizePieces => ({ index, pieces: invariant(followed[at], "size") }));

@@ -146,7 +146,7 @@ export function groupOutlines({ shapes, inner, marks, writings, drawing, sizes }
     for (const shape of now)
       if (!placed.has(shape)) building.push({ members: new Map([[size, shape]]), name: names.get(shape) ?? "" });
   }
-  const merged = sideBySide(building);
+  const merged = sideBySide(building, order);
 
   const groups = merged.map(({ members, name }) => {
     const all = [...members.values()];
@@ -261,57 +261,99 @@ function withoutSize(name: string, sizes: readonly string[]): string {
   if (size === null) return name.trim();
   const escaped = size.replaceAll(/[.*+?^${}()|[\]\\]/g, String.raw`\$&`);
   return name
-    .replace(new RegExp(String.raw`(?:(?:size|sz|gr\.?|t)[\s_:-]*)?(?<![\p{L}\d])${escaped}(?![\p{L}\d])`, "iu"), "")
+    .replace(
+      new RegExp(String.raw`(?:(?<![\p{L}])(?:size|sz|gr\.?|t)[\s_:-]*)?(?<![\p{L}\d])${escaped}(?![\p{L}\d])`, "iu"),
+      "",
+    )
     .replaceAll(/^[\s_:,-]+|[\s_:,-]+$/g, "")
     .trim();
 }
 
-/** Pieces of which each size lies by itself: by their name, else by their form, in order across the sheet. */
-function sideBySide(building: readonly Building[]): readonly Building[] {
-  const merged: Building[] = [];
-  const open = building.filter(
-    ({ members }) => !members.has("") && ![...members.values()].some(({ isSquare }) => isSquare),
+/** Pieces of which each size lies by itself: by their name, else by their form, size after size. */
+function sideBySide(building: readonly Building[], order: readonly string[]): readonly Building[] {
+  const isOpen = ({ members }: Building): boolean =>
+    !members.has("") && ![...members.values()].some(({ isSquare }) => isSquare);
+  const merged: Building[] = building
+    .filter((group) => !isOpen(group))
+    .map(({ members, name }) => ({ members: new Map(members), name }));
+  const fixed = merged.length;
+  const firstOf = ({ members }: Building): number =>
+    Math.min(...[...members.keys()].map((size) => order.indexOf(size)));
+  const bySize = groupedBy(
+    building.filter((group) => isOpen(group)).toSorted((p, q) => firstOf(p) - firstOf(q)),
+    firstOf,
   );
-  const isAlone = (group: Building): boolean =>
-    group.members.size < Math.max(...open.map(({ members }) => members.size), 2);
-  const all = open.filter(
-    (group) => isAlone(group) || open.every(({ members }) => members.size === group.members.size),
-  );
-  const apart = (one: Building, other: Building): boolean =>
-    ![...one.members.keys()].some((size) => other.members.has(size));
-  for (const group of building) {
-    const fits = all.includes(group)
-      ? merged
-          .filter(
-            (one) =>
-              all.some((other) => other.members.keys().next().value === one.members.keys().next().value) &&
-              apart(one, group),
-          )
-          .map((one) => ({ one, cost: unlikeness(one, group) }))
-          .filter(({ cost }) => cost < 1)
-          .toSorted((p, q) => p.cost - q.cost)
-      : [];
-    const home = fits[0]?.one;
-    if (home === undefined) merged.push({ members: new Map(group.members), name: group.name });
-    else for (const [size, shape] of group.members) home.members.set(size, shape);
+  // In whatever order pieces are laid, each size is likely to be laid in it.
+  const ranks = new Map<Building, number>();
+  for (const groups of bySize.values()) {
+    const laid = groups.toSorted((p, q) => laidAt(p) - laidAt(q));
+    for (const [rank, group] of laid.entries()) ranks.set(group, rank);
+    const pairs = merged
+      .slice(fixed)
+      .flatMap((one) =>
+        groups
+          .filter(({ members }) => ![...members.keys()].some((size) => one.members.has(size)))
+          .map((group) => ({
+            one,
+            group,
+            cost: unlikeness(one, group) + OUT_OF_ORDER * Math.abs((ranks.get(one) ?? 0) - (ranks.get(group) ?? 0)),
+          })),
+      );
+    const placed = new Set<Building>();
+    for (const { one, group, cost } of pairs.toSorted((p, q) => p.cost - q.cost)) {
+      if (cost >= 1 || placed.has(group)) continue;
+      if ([...group.members.keys()].some((size) => one.members.has(size))) continue;
+      for (const [size, shape] of group.members) one.members.set(size, shape);
+      placed.add(group);
+    }
+    for (const group of groups) {
+      if (placed.has(group)) continue;
+      const fresh = { members: new Map(group.members), name: group.name };
+      ranks.set(fresh, ranks.get(group) ?? 0);
+      merged.push(fresh);
+    }
   }
   return merged;
 }
 
+/** What each place out of order counts for, beside logarithms of lengths. */
+const OUT_OF_ORDER = 0.05;
+
+/** From left to right, and of what stands in one column from above. */
+const laidAt = ({ members }: Building): number =>
+  Math.min(...[...members.values()].map(({ box }) => centre(box).x + centre(box).y / 1000));
+
+/** How unlike in form two sizes of one piece may be, as a logarithm of lengths; with the same name in the file, more. */
+const UNLIKE = 0.25;
+const UNLIKE_OF_NAME = 0.6;
+
 /** How unlike two pieces are: 1 and more are no sizes of one. */
 function unlikeness(one: Building, other: Building): number {
-  if (one.name !== "" && other.name !== "" && one.name.toLowerCase() !== other.name.toLowerCase()) return 1;
-  const [p, q] = [[...one.members.values()].at(-1), [...other.members.values()][0]];
-  if (p === undefined || q === undefined || p.isSquare || q.isSquare) return 1;
-  const measure = ({ box, area }: Shape): readonly Mm[] => [
-    box.max.x - box.min.x,
-    box.max.y - box.min.y,
-    Math.sqrt(area),
-  ];
-  const [of, to] = [measure(p), measure(q)];
-  const worst = Math.max(...of.map((length, at) => Math.abs(Math.log(length / (to[at] ?? length)))));
   const isNamed = one.name !== "" && other.name !== "";
-  return worst > (isNamed ? 0.6 : 0.25) ? 1 : (isNamed ? 0 : 0.3) + worst;
+  if (isNamed && one.name.toLowerCase() !== other.name.toLowerCase()) return 1;
+  const [p, q] = [[...one.members.values()].at(-1), [...other.members.values()][0]];
+  if (p === undefined || q === undefined) return 1;
+  const [of, to] = [formOf(p), formOf(q)];
+  const worst = Math.max(...of.lengths.map((length, at) => Math.abs(Math.log(length / (to.lengths[at] ?? length)))));
+  const leaning = Math.max(...of.leans.map((lean, at) => Math.abs(lean - (to.leans[at] ?? lean))));
+  return Math.max(worst, leaning) > (isNamed ? UNLIKE_OF_NAME : UNLIKE) ? 1 : (worst + leaning) / 2;
+}
+
+/** Its lengths, and to which side it lies in its box. */
+function formOf({ box, area, points }: Shape): { readonly lengths: readonly Mm[]; readonly leans: readonly number[] } {
+  const [width, height] = [box.max.x - box.min.x, box.max.y - box.min.y];
+  let [length, x, y] = [0, 0, 0];
+  for (const [at, point] of points.entries()) {
+    const next = points[(at + 1) % points.length] ?? point;
+    const step = distance(point, next);
+    length += step;
+    x += (step * (point.x + next.x)) / 2;
+    y += (step * (point.y + next.y)) / 2;
+  }
+  return {
+    lengths: [width, height, Math.sqrt(area), length],
+    leans: [(x / length - box.min.x) / width, (y / length - box.min.y) / height],
+  };
 }
 
 /** Small circles, crosses, and points of the file. */

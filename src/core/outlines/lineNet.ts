@@ -186,6 +186,8 @@ export function netOf(own: readonly Stroke[], shared: readonly Stroke[], within:
     for (const [node, [ending]] of [...linesAt].filter(([at]) => isFree(at))) {
       const place = places[node];
       if (place === undefined || ending === undefined) continue;
+      // What is shared may go on past a size's end: it is not drawn to it.
+      if (reach > JOINED_EXACTLY && lines[ending]?.isOwn !== true) continue;
       const near: { readonly line: number; readonly at: number; readonly point: SheetPoint; readonly off: Mm }[] = [];
       grid.around(place, ({ line, edge: edgeAt }) => {
         const edge = lines[line]?.stroke.edges[edgeAt];

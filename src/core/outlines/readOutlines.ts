@@ -1,13 +1,14 @@
 /** The lines of a file made into closed outlines by size. */
 import type { OwnPattern } from "../decisions/ownPattern";
-import type { EdgeCurve } from "../geometry/edgeCurve";
+import { isWithinBounds, joinBounds } from "../geometry/bounds";
+import { edgeNearest, type EdgeCurve } from "../geometry/edgeCurve";
 import { distance, midpoint, type SheetPoint } from "../geometry/point";
-import { JOINED_WITHIN } from "../tolerance";
+import { JOINED_WITHIN, OUTLINE_LOOKED_AT } from "../tolerance";
 import type { Mm } from "../units";
 import { crossesOf, groupOutlines, isSmallCircle, shapeOf, type Shape } from "./groupOutlines";
 import { byTheClock, joinLines, withoutDoubles, type Chain, type Joined, type Loop } from "./joinLines";
 import type { ClosedOutline, Mark, OpenLine, OutlineReading, SortedLines, TestSquare } from "./outlineReading";
-import { readScale } from "./scale";
+import { fourCorners, readScale } from "./scale";
 import { sortLines, TURN_LAYERS, valueOf, type LineRole, type Sorting } from "./sortLines";
 import { onSheet, pointsAlong, strokesOf, type Stroke } from "./strokes";
 
@@ -32,22 +33,23 @@ export function readOutlines({
   const { scale, mm, squares } = readScale(own);
   const inSquares = new Set(squares.flatMap(({ keys }) => keys));
   const everything = withoutDoubles(strokesOf(drawing, mm));
-  const strokes = everything.filter(({ key }) => !inSquares.has(key));
+  const frames = framesOf(everything);
+  const strokes = everything.filter((stroke) => !inSquares.has(stroke.key) && !frames.has(stroke));
   const sorting = sortLines(own, strokes, labels);
 
   const parted = partStrokes(strokes, sorting);
-  const shared = parted.get("")?.outline ?? [];
+  const shared = parted.get(null)?.outline ?? [];
   const joinedBySize = new Map<string | null, Readonly<Record<LineRole, Joined>>>();
   const usedShared = new Set<Stroke>();
   for (const [size, byRole] of parted) {
-    if (size === "") continue;
+    if (size === null) continue;
     const joined = {
       outline: joinLines(
         byRole.outline,
         shared.filter(({ closed }) => !closed),
         joinWithin,
       ),
-      sew: joinLines(byRole.sew, parted.get("")?.sew ?? [], joinWithin),
+      sew: joinLines(byRole.sew, parted.get(null)?.sew ?? [], joinWithin),
       inner: joinLines(byRole.inner, [], joinWithin),
     };
     for (const { strokes: used } of [...joined.outline.loops, ...joined.sew.loops])
@@ -55,7 +57,7 @@ export function readOutlines({
     joinedBySize.set(size, joined);
   }
   const sharedLeft = (role: LineRole): Joined => {
-    const all = joinLines(parted.get("")?.[role] ?? [], [], joinWithin);
+    const all = joinLines(parted.get(null)?.[role] ?? [], [], joinWithin);
     return {
       loops: all.loops.filter(({ strokes: used }) => used.some((stroke) => stroke.closed || !usedShared.has(stroke))),
       chains: all.chains.filter(({ strokes: used }) => !used.every((stroke) => usedShared.has(stroke))),
@@ -110,10 +112,11 @@ export function readOutlines({
     ).loops[0];
     return joined === undefined ? [] : [shapeOf(outlineOf(joined, null), "outline", joined.strokes, true)];
   });
-  const sizes = [...labels, ...new Set(shapes.map(({ outline }) => outline.size))].filter((size) => size !== null);
+  const sizes = [...new Set([...labels, ...shapes.map(({ outline }) => outline.size)])].filter((size) => size !== null);
   const isBroken = brokenAmong(
     lines.filter(({ role }) => role !== "inner"),
     shapes,
+    joinWithin + OUTLINE_LOOKED_AT,
   );
   const inner = lines.filter((line) => !isBroken.has(line.line.id));
   const grouped = groupOutlines({
@@ -147,15 +150,36 @@ export function readOutlines({
   };
 }
 
+/** Rectangles round all that there is. */
+function framesOf(strokes: readonly Stroke[]): ReadonlySet<Stroke> {
+  const [first] = strokes;
+  if (first === undefined) return new Set();
+  const { min, max } = strokes.reduce((box, stroke) => joinBounds(box, stroke.box), first.box);
+  const isWide = (from: number, to: number, low: number, high: number): boolean => to - from >= FRAMED * (high - low);
+  return new Set(
+    strokes.filter(
+      ({ box, closed, edges }) =>
+        closed &&
+        edges.length <= 8 &&
+        isWide(box.min.x, box.max.x, min.x, max.x) &&
+        isWide(box.min.y, box.max.y, min.y, max.y) &&
+        fourCorners(edges.map(({ a }) => a)) !== null,
+    ),
+  );
+}
+
+/** What a frame covers of the whole drawing, each way. */
+const FRAMED = 0.97;
+
 const lineOf = ({ lines }: Sorting, value: string): SortedLines["meaning"] | undefined =>
   lines.find((line) => line.value === value)?.meaning;
 
 type ByRole = Readonly<Record<LineRole, Stroke[]>>;
 
-/** Strokes by size ("" for what all share) and by what they do; those of nothing left out. */
-function partStrokes(strokes: readonly Stroke[], sorting: Sorting): ReadonlyMap<string, ByRole> {
-  const parted = new Map<string, ByRole>();
-  const of = (size: string): ByRole => {
+/** Strokes by size (null for what all share) and by what they do; those of nothing left out. */
+function partStrokes(strokes: readonly Stroke[], sorting: Sorting): ReadonlyMap<string | null, ByRole> {
+  const parted = new Map<string | null, ByRole>();
+  const of = (size: string | null): ByRole => {
     const known = parted.get(size);
     if (known !== undefined) return known;
     const fresh: ByRole = { outline: [], sew: [], inner: [] };
@@ -166,7 +190,7 @@ function partStrokes(strokes: readonly Stroke[], sorting: Sorting): ReadonlyMap<
     const meaning = sorting.meaningOf(stroke);
     if (meaning.of === "nothing") continue;
     const role = meaning.of === "inner" ? "inner" : sorting.roleOf(stroke);
-    of(meaning.of === "size" ? meaning.size : "")[role].push(stroke);
+    of(meaning.of === "size" ? meaning.size : null)[role].push(stroke);
   }
   return parted;
 }
@@ -241,6 +265,7 @@ const SHORT: Mm = 40;
 function brokenAmong(
   lines: readonly { readonly chain: Chain; readonly line: OpenLine }[],
   shapes: readonly Shape[],
+  within: Mm,
 ): ReadonlyMap<string, Mm> {
   const lengthOf = ({ strokes }: Chain): Mm => strokes.reduce((sum, { length }) => sum + length, 0);
   const ends = lines.map(({ chain, line }) => ({
@@ -264,20 +289,13 @@ function brokenAmong(
         ),
       );
     const gap = Math.max(off(a, b), off(b, a));
-    const isInside = shapes.some(
-      ({ outline, box }) =>
-        outline.size === one.line.size &&
-        a.x > box.min.x &&
-        a.x < box.max.x &&
-        a.y > box.min.y &&
-        a.y < box.max.y &&
-        b.x > box.min.x &&
-        b.x < box.max.x &&
-        b.y > box.min.y &&
-        b.y < box.max.y,
-    );
+    const own = shapes.filter(({ outline }) => outline.size === one.line.size);
+    const isOn = (p: SheetPoint, { box, ring }: Shape): boolean =>
+      isWithinBounds(p, box, within) && ring.some((edge) => edgeNearest(edge, p).distance <= within);
+    // From outline to outline, as a dart's legs.
+    if (own.some((shape) => isOn(a, shape)) && own.some((shape) => isOn(b, shape))) continue;
+    const isInside = own.some(({ box }) => isWithinBounds(a, box, within) && isWithinBounds(b, box, within));
     if (isInside && gap > NEARLY_CLOSED * one.length) continue;
-    if (isInside && !(gap <= NEARLY_CLOSED * one.length)) continue;
     broken.set(one.line.id, gap);
   }
   return broken;

@@ -23,7 +23,7 @@ export interface FoundSquare {
 }
 
 /** Four corners, in order round, where that is what points come to; corners on a straight side are passed over. */
-function fourCorners(points: readonly SheetPoint[]): readonly SheetPoint[] | null {
+export function fourCorners(points: readonly SheetPoint[]): readonly SheetPoint[] | null {
   const corners = points.filter((point, at) => {
     const before = points.at(at - 1) ?? point;
     const after = points[(at + 1) % points.length] ?? point;

@@ -1,6 +1,7 @@
 /** The lines of a file sorted: which size each is of, which are of all, and what is no outline. */
 import type { FileDrawing, LineLook } from "../decisions/fileDrawing";
 import { LINE_FEATURES, type LineFeature, type LineMeaning, type OwnPattern } from "../decisions/ownPattern";
+import { joinBounds } from "../geometry/bounds";
 import type { Mm } from "../units";
 import { groupedBy } from "./groupedBy";
 import type { OutlineReading, SortedLines } from "./outlineReading";
@@ -91,6 +92,8 @@ function kindsBy(feature: LineFeature, strokes: readonly Stroke[]): readonly Kin
 /** The size that the value names, or that is written in the block of that name. */
 function namedBy(feature: LineFeature, value: string, labels: readonly string[], drawing: FileDrawing): string | null {
   if (feature === "colour" || feature === "width") return null;
+  // Lengths of dashes are no sizes; the name of a line type may be.
+  if (feature === "dash" && !/\p{L}/u.test(value)) return null;
   if (feature === "group") {
     const written = drawing.writings
       .filter(({ group }) => group !== "" && (group === value || group.startsWith(`${value} / `)))
@@ -102,31 +105,50 @@ function namedBy(feature: LineFeature, value: string, labels: readonly string[],
   return sizeNamed(value, labels);
 }
 
-/** How unlike in length the lines of two sizes may be (our own choice). */
+/** How unlike in length and in extent the lines of two sizes may be (our own choice). */
 const UNLIKE = 2.2;
 /** The least that lines of a size are long, beside those of the longest. */
 const LEAST = 0.2;
 
-/** Values that may be a size each, for nothing in them is named so: of like length altogether. */
+/** How much what is measured of some kinds differs, all measures together: 0 where they are equal. */
+function unlike(kinds: readonly Kind[]): number {
+  const spread = (values: readonly number[]): number =>
+    Math.log(Math.max(...values) / Math.max(Math.min(...values), 1));
+  const boxes = kinds.map(({ strokes }) =>
+    strokes.map(({ box }) => box).reduce((one, other) => joinBounds(one, other)),
+  );
+  return (
+    spread(kinds.map(({ length }) => length)) +
+    spread(boxes.map(({ min, max }) => max.x - min.x)) +
+    spread(boxes.map(({ min, max }) => max.y - min.y))
+  );
+}
+
+/** Values that may be a size each, for nothing in them is named so: alike in length and in how far they reach. */
 function sizeKinds(kinds: readonly Kind[], count: number): readonly Kind[] {
   const outlines = kinds.filter(({ strokes }) => {
     const [first] = strokes;
     return first !== undefined && roleNamed(first.look) === null;
   });
   const longest = Math.max(0, ...outlines.map(({ length }) => length));
-  const long = outlines.filter(({ length }) => length >= LEAST * longest).toSorted((p, q) => p.length - q.length);
-  const spread = (some: readonly Kind[]): number => (some.at(-1)?.length ?? 0) / (some[0]?.length ?? 1);
-  let best: readonly Kind[] = [];
-  // As many as there are sizes, those most alike; where that cannot be, as many as are alike.
-  for (let take = count > 1 ? Math.min(count, long.length) : long.length; take >= 2; take -= 1) {
-    for (let from = 0; from + take <= long.length; from += 1) {
-      const some = long.slice(from, from + take);
-      if (spread(some) <= UNLIKE && (best.length === 0 || spread(some) < spread(best))) best = some;
-    }
-    if (best.length > 0) return best;
+  let some: readonly Kind[] = outlines
+    .filter(({ length }) => length >= LEAST * longest)
+    .toSorted((p, q) => q.length - p.length)
+    .slice(0, MOST_KINDS);
+  // As many as there are sizes; while there are more, or they are too unlike, the one that is most unlike goes.
+  for (
+    let left = some.length;
+    left > 2 && ((count > 1 && left > count) || unlike(some) > Math.log(UNLIKE));
+    left -= 1
+  ) {
+    const without = some.map((kind) => some.filter((other) => other !== kind));
+    some = without.reduce((one, other) => (unlike(other) < unlike(one) ? other : one));
   }
-  return best;
+  return some.length >= 2 && unlike(some) <= Math.log(UNLIKE) ? some : [];
 }
+
+/** More kinds of line are no sizes. */
+const MOST_KINDS = 40;
 
 /**
  * Sorts by the feature that tells most sizes apart: by name where the file names them, else by how many kinds of line are

@@ -160,11 +160,13 @@ export function findCorners(
   const passed = [0];
   for (let i = 0; i < 2 * count; i += 1)
     passed.push(invariant(passed[i], "sum") + passedOver(invariant(candidates[i % count], "place")));
+  const ways = candidates.map((a) =>
+    candidates.map((b) => (Math.atan2(b.at.y - a.at.y, b.at.x - a.at.x) * 180) / Math.PI),
+  );
   const seamCost = (k: number, from: number, steps: number): number => {
     const corner = invariant(wanted[k], "corner");
-    const [a, b] = [invariant(candidates[from % count], "place"), invariant(candidates[(from + steps) % count], "place")];
-    const way = (Math.atan2(b.at.y - a.at.y, b.at.x - a.at.x) * 180) / Math.PI;
-    const off = (((way - corner.way + 540) % 360) - 180) / slack.way;
+    const way = invariant(invariant(ways[from % count], "ways")[(from + steps) % count], "way");
+    const off = (((way - corner.way + 900) % 360) - 180) / slack.way;
     const over = invariant(passed[(from % count) + steps], "sum") - invariant(passed[(from % count) + 1], "sum");
     return off * off + (MAY_TURN.has(corner.seam) ? over / 4 : over);
   };

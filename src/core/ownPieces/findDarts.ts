@@ -2,6 +2,7 @@
  * Darts on one size of a piece: cut out of its outline as a V, or drawn inside as two legs from a seam to one end. The mouth is
  * made one straight edge, whatever the line did there.
  */
+import { boundsOfPoints, type Bounds } from "../geometry/bounds";
 import { edgeLength, lineEdge, type EdgeCurve } from "../geometry/edgeCurve";
 import { angleAt, distance, midpoint, type PiecePoint } from "../geometry/point";
 import { invariant } from "../result";
@@ -57,6 +58,9 @@ export function cutDarts(ring: TracedRing): readonly TracedDart[] {
   });
 }
 
+const isFarOff = ({ min, max }: Bounds<"piece">, { x, y }: PiecePoint, by: Mm): boolean =>
+  x < min.x - by || y < min.y - by || x > max.x + by || y > max.y + by;
+
 interface Leg {
   readonly a: PiecePoint;
   readonly b: PiecePoint;
@@ -85,8 +89,10 @@ function legsIn(inner: readonly Chain[]): readonly Leg[] {
  * @param reach how far from the line their mouth ends may stop: an allowance, where it is the cutting line; mm
  */
 export function drawnDarts(ring: TracedRing, inner: readonly Chain[], reach: Mm): readonly TracedDart[] {
+  const box = boundsOfPoints(ring.edges.flatMap(({ a, curve }) => (curve === null ? [a] : [a, curve.c1, curve.c2])));
   const legs = legsIn(inner).flatMap((leg): { end: PiecePoint; mouth: PiecePoint; on: Mm }[] =>
     [leg, { a: leg.b, b: leg.a }].flatMap(({ a: end, b: mouth }) => {
+      if (isFarOff(box, mouth, reach + LEG_MEETS_LINE)) return [];
       const near = nearestOn(ring, mouth);
       const isInside = nearestOn(ring, end).distance > near.distance + SHORTEST / 2;
       return near.distance <= reach + LEG_MEETS_LINE && isInside ? [{ end, mouth, on: near.s }] : [];

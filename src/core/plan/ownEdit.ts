@@ -17,6 +17,12 @@ import type { Mm } from "../units";
 export const saidOfPiece = (own: OwnPattern, id: string): OwnPieceSaid =>
   own.pieces.find((piece) => piece.id === id) ?? { id, name: null };
 
+/** What is said of a piece now, over what the reading made of what was said a moment ago. */
+export function saidNow<T extends OwnPieceSaid>(own: OwnPattern, read: T): T {
+  const said = saidOfPiece(own, read.id);
+  return { ...read, ...said, name: said.name ?? read.name };
+}
+
 /** With something else said of one piece. */
 export function withPieceSaid(own: OwnPattern, id: string, change: (said: OwnPieceSaid) => OwnPieceSaid): OwnPattern {
   const at = own.pieces.findIndex((piece) => piece.id === id);
@@ -40,13 +46,15 @@ export function withSortBy(own: OwnPattern, feature: LineFeature): OwnPattern {
 /** null: the usual. */
 export function withJoin(own: OwnPattern, within: Mm | null): OwnPattern {
   const { joinWithin: _, ...rest } = own;
-  return within === null ? rest : { ...rest, joinWithin: within };
+  return within === null ? rest : { ...rest, joinWithin: Math.min(within, LIMITS.length) };
 }
 
 export function withKnown(own: OwnPattern, known: OwnPattern["known"] | null): OwnPattern {
   const { known: _, ...rest } = own;
-  return known === null || known === undefined ? rest : { ...rest, known };
+  return known === null || known === undefined || !isLength(known.length) ? rest : { ...rest, known };
 }
+
+const isLength = (length: Mm): boolean => length > 0 && length <= LIMITS.length;
 
 /** null: the one that the chart is drafted for. */
 export function withCup(own: OwnPattern, cup: string | null): OwnPattern {
@@ -74,11 +82,11 @@ export function withLabel(said: OwnPieceSaid, label: string | null): OwnPieceSai
   return label === null ? rest : { ...rest, label: label.slice(0, LIMITS.text) };
 }
 
-/** The same allowance on each of these seams. */
-export const withAllowance = (said: OwnPieceSaid, seams: readonly SeamName[], value: Mm): OwnPieceSaid => ({
-  ...said,
-  allowances: { ...said.allowances, ...Object.fromEntries(seams.map((seam) => [seam, value])) },
-});
+/** The same allowance on each of these seams; held to what is ever cut. */
+export function withAllowance(said: OwnPieceSaid, seams: readonly SeamName[], value: Mm): OwnPieceSaid {
+  const held = Math.min(LIMITS.allowance, Math.max(0, value));
+  return { ...said, allowances: { ...said.allowances, ...Object.fromEntries(seams.map((seam) => [seam, held])) } };
+}
 
 /** A corner where she points; of that size alone, as the others follow. */
 export function withCorner(said: OwnPieceSaid, corner: CornerSaid): OwnPieceSaid {

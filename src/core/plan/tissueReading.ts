@@ -1,12 +1,14 @@
 /** Her tissue by tape: the places to measure, what the stand-in has there, and what came of the answers. */
+import { chartFaults } from "../chart/chartFaults";
 import type { Pattern } from "../decisions/pattern";
-import type { Tissue } from "../decisions/tissue";
 import type { Work } from "../decisions/work";
 import type { Nest, Piece } from "../pattern/piece";
 import { remember } from "../remember";
 import { fitToTissue, type FittedNest } from "../tissue/fitToTissue";
 import { tissuePlaces, type TissuePlace } from "../tissue/placesToMeasure";
-import { planOf, printedNestOf } from "./planOf";
+import { draftedCup } from "../sizing/pickWay";
+import { fitIn, standInWhole } from "../nest/fittedPieces";
+import { planOf } from "./planOf";
 
 export interface TissueReading {
   /** Labels of the chart. */
@@ -43,19 +45,21 @@ const placesOf = remember(
     tissuePlaces({ nest, pattern: { chart }, sizeIndex }),
 );
 
-interface FitOf {
-  readonly nest: Nest;
-  readonly chart: Pattern["chart"];
-  /** undefined: nothing is measured. */
-  readonly tissue: Tissue | undefined;
-  readonly size: string;
-  readonly sizeIndex: number;
-}
-
-const fitOf = remember(
-  ["nest", "chart", "tissue", "size", "sizeIndex"],
-  ({ nest, chart, tissue, size, sizeIndex }: FitOf): FittedNest =>
-    fitToTissue({ nest, pattern: { chart }, tissue: tissue ?? { size, pieces: {} }, sizeIndex }),
+/** Nothing measured yet: how well the stand-in is known by itself. */
+const unmeasured = remember(
+  ["nest", "chart", "sizeIndex"],
+  ({
+    nest,
+    chart,
+    sizeIndex,
+  }: {
+    readonly nest: Nest;
+    readonly chart: Pattern["chart"];
+    readonly sizeIndex: number;
+  }) => {
+    const size = nest.labels[sizeIndex] ?? "";
+    return fitToTissue({ nest, pattern: { chart }, tissue: { size, pieces: {} }, sizeIndex });
+  },
 );
 
 /**
@@ -64,25 +68,22 @@ const fitOf = remember(
  * @param asked the size to measure where nothing is measured yet; null: the base size
  */
 export function readTissue(work: Work, asked: string | null): TissueReading | null {
-  const { pattern, tapes, picks } = work;
-  const stripped = plain(pattern);
-  const printed = printedNestOf({ pattern: stripped, tapes, picks });
-  if (!printed.ok) return null;
-  const nest = printed.value;
+  const { pattern } = work;
+  if (chartFaults(pattern.chart) > 0) return null;
   const plan = planOf(work);
-  const usual = plan.ok ? plan.value.sizing.baseSize.label : nest.labels[Math.floor(nest.labels.length / 2)];
+  const sizing = plan.ok ? plan.value.sizing : null;
+  const cup = sizing === null ? (draftedCup(pattern.chart)?.label ?? null) : sizing.cup.label;
+  const { chart } = pattern;
+  const nest = standInWhole({ pattern: plain(pattern), cup });
+  const usual = sizing?.baseSize.label ?? nest.labels[Math.floor(nest.labels.length / 2)];
   const size = pattern.tissue?.size ?? asked ?? usual ?? "";
-  const index = nest.labels.indexOf(size);
-  const waist = plan.ok ? plan.value.levels.find(({ level }) => level === "waist")?.size : undefined;
-  const { chart } = stripped;
-  // The doubt is told of the line that the waist is cut on.
-  const sizeIndex = Math.min(Math.max(Math.round(waist ?? index), 0), nest.labels.length - 1);
+  const sizeIndex = nest.labels.indexOf(size);
   return {
     sizes: nest.labels,
     size,
-    pieces: nest.sizes[index] ?? [],
-    next: nest.sizes[index + 1] ?? [],
-    places: index < 0 ? [] : placesOf({ nest, chart, sizeIndex: index }),
-    fit: fitOf({ nest, chart, tissue: pattern.tissue, size, sizeIndex }),
+    pieces: nest.sizes[sizeIndex] ?? [],
+    next: nest.sizes[sizeIndex + 1] ?? [],
+    places: sizeIndex < 0 ? [] : placesOf({ nest, chart, sizeIndex }),
+    fit: fitIn({ pattern, cup }) ?? unmeasured({ nest, chart, sizeIndex }),
   };
 }

@@ -16,6 +16,8 @@ import { NARROWEST_DART, SOLVER_ACCURACY } from "../tolerance";
 import { radians, type Mm, type Radians } from "../units";
 import { cutAndMove, partAt, type SurgeryTrace } from "./cutAndMove";
 import { curveOf, edgeFrom, edgeTo, insertPoint, mouthMiddle } from "../pattern/ring";
+import { endsOf, placeAlong, placeAt, stretchAt, stretchFrom, stretchLength } from "../pattern/stretch";
+import { edgeTurned } from "./straightThrough";
 
 export interface HingeTurn {
   /** Turn of the upper side part about the hinge, signed: positive turns +x towards +y. */
@@ -72,8 +74,11 @@ const HINGE_FROM_UNDERARM = 1 / 3;
 /** The front with its hinge marked on the armhole. */
 export function withArmholeHinge(front: Piece): Piece {
   if (front.points.armholeHinge !== undefined) return front;
-  const touch = front.edges.findIndex((edge) => edge.from === "armholeTouch" && edge.to === "underarm");
-  if (touch >= 0) return insertPoint(front, touch, HINGE_ON_LOWER_ARMHOLE, "armholeHinge", "shoulder");
+  const lower = front.edges.some(({ from }) => from === "armholeTouch") ? stretchFrom(front, "armholeTouch") : [];
+  if (lower.length > 0 && endsOf(front, lower).to === "underarm") {
+    const { index, t } = placeAt(front, lower, HINGE_ON_LOWER_ARMHOLE);
+    return insertPoint(front, index, t, "armholeHinge", "shoulder");
+  }
   let rest = HINGE_FROM_UNDERARM * seamLength(front, "armhole");
   for (let index = edgeTo(front, "underarm"); index >= 0; index -= 1) {
     const edge = invariant(front.edges[index], "edge");
@@ -119,11 +124,11 @@ export function withBustDarts(front: Piece): BustDarts | null {
 function newSideDart(front: Piece): Piece | null {
   const from = front.points.sideBust === undefined ? "underarm" : "sideBust";
   const index = front.edges.findIndex((edge) => edge.from === from && edge.seam === "side" && edge.mouthOf === null);
-  const edge = front.edges[index];
-  if (edge === undefined) return null;
-  const curve = curveOf(front, edge);
-  const along = Math.min(NEW_DART_BELOW_BUST, edgeLength(curve) / 3);
-  return opened(front, index, edgeParameterAtLength(curve, along), ["sideDartInner", "sideDartOuter"], "sideDart");
+  if (index < 0) return null;
+  const stretch = stretchAt(front, index);
+  const along = Math.min(NEW_DART_BELOW_BUST, stretchLength(front, stretch) / 3);
+  const place = placeAlong(front, stretch, along);
+  return opened(front, place.index, place.t, ["sideDartInner", "sideDartOuter"], "sideDart");
 }
 
 /** Straight below the bust point. */
@@ -260,6 +265,10 @@ function smoothArmhole(piece: Piece): { piece: Piece; turned: Radians } {
   const leaving = edgeTangentAt(curveOf(piece, after), 0);
   const turned = Math.atan2(Math.sin(leaving - arriving), Math.cos(leaving - arriving));
   if (before.curve === null || after.curve === null) return { piece, turned: radians(turned) };
+  if (stretchAt(piece, into).length > 1 || stretchAt(piece, out).length > 1) {
+    const done = edgeTurned(piece, into, "end", radians(turned / 2));
+    return { piece: edgeTurned(done, out, "start", radians(-turned / 2)), turned: radians(turned) };
+  }
   const mean = radians(arriving + turned / 2);
   const hinge = pointOf(piece, "armholeHinge");
   const edges: Edge[] = [...piece.edges];

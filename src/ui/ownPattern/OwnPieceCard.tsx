@@ -8,6 +8,7 @@ import {
   freeOther,
   isOther,
   named,
+  saidNow,
   saidOfPiece,
   seamsOfPiece,
   withAllowance,
@@ -42,12 +43,13 @@ export interface OwnPieceCardProps extends OwnAndReading {
 }
 
 /** One piece: what it is, in one line; all else once it is looked at closely. */
-export function OwnPieceCard({ group, piece, at, own, reading }: OwnPieceCardProps) {
+export function OwnPieceCard({ group, piece: read, at, own, reading }: OwnPieceCardProps) {
   const id = useId();
   const unit = useSettledWork((work) => work.unit);
   const edit = useEditOwn();
   const look = useOwnView((view) => view.look);
   const isClose = useOwnView((view) => view.piece === group.id);
+  const piece = read === null ? null : { ...read, said: saidNow(own, read.said) };
   const raw = saidOfPiece(own, group.id);
   const said = piece?.said ?? raw;
   const { turns = 0, turnedOver = false } = said;
@@ -196,7 +198,7 @@ function LineFields({ piece, own, change }: LineFieldsProps) {
   const { said, id } = piece;
   const seams = seamsOfPiece(said.name);
   const allowed = (of: typeof seams, value: number) => [
-    setOwn(withPieceSaid(own, id, (before) => withAllowance(before, of, Math.max(0, value)))),
+    setOwn(withPieceSaid(own, id, (before) => withAllowance(before, of, value))),
   ];
   return (
     <>

@@ -45,7 +45,7 @@ export function OwnSizes({ own, reading }: OwnAndReading) {
             const way = ways.find((each) => each.feature === feature);
             return way === undefined ? [] : [{ value: feature, label: featureWords(feature, way.values) }];
           })}
-          value={sortedBy}
+          value={own.sortBy ?? sortedBy}
           onChange={(feature) => edit((now) => withSortBy(now, feature))}
         />
       )}
@@ -68,7 +68,7 @@ export function OwnSizes({ own, reading }: OwnAndReading) {
       <AmountField
         label={OWN_WORDS.join}
         field="own.joinWithin"
-        value={joinWithin}
+        value={own.joinWithin ?? joinWithin}
         unit={unit}
         step={joinStep(unit)}
         set={(value) => [setOwn(withJoin(own, value > 0 ? value : null))]}
@@ -98,14 +98,14 @@ interface KindProps extends OwnAndReading {
   readonly kind: SortedLines;
 }
 
-function Kind({ kind, reading }: KindProps) {
+function Kind({ kind, own, reading }: KindProps) {
   const unit = useSettledWork((work) => work.unit);
   const sizes = useSettledWork((work) => work.pattern.chart.sizes);
   const edit = useEditOwn();
   const { sortedBy, lines, scale } = reading.outlines;
   const options = meaningOptions(sizes.map(({ label }) => label));
   const words = kindWords(kind, sortedBy);
-  const key = meaningKey(kind.meaning);
+  const key = meaningKey(own.lines?.[kind.value] ?? kind.meaning);
   return (
     <li data-meaning={kind.meaning.of}>
       <svg className="own-swatch" viewBox="0 0 48 16" width="48" height="16" aria-hidden="true">

@@ -4,7 +4,6 @@ import type { OwnPattern } from "../../core/decisions/ownPattern";
 import { readOwn } from "../../core/ownPieces/readOwn";
 import type { OwnReading } from "../../core/ownPieces/ownReading";
 import type { Command } from "../../core/plan/commands";
-import { invariant } from "../../core/result";
 import { endGesture, run } from "../../store/workStore";
 import { useSettledWork, useWorkStore } from "../session/useWork";
 
@@ -14,16 +13,15 @@ export interface OwnAndReading {
 }
 
 /**
- * What was said and what it comes to, as one, so that nothing on the page is of two moments. Of settled work, and after what
- * is pressed and typed has been shown: a large file takes its time.
+ * What is said, as it is settled, and what it comes to: that follows after what is pressed and typed has been shown, since a
+ * large file takes its time.
  */
 export function useOwnAndReading(): OwnAndReading | null {
-  const settled = useSettledWork((work) => work.pattern);
-  const pattern = useDeferredValue(settled);
-  return useMemo(() => {
-    const { own } = pattern;
-    return own === undefined ? null : { own, reading: readOwn({ own, pattern }) };
-  }, [pattern]);
+  const pattern = useSettledWork((work) => work.pattern);
+  const read = useDeferredValue(pattern);
+  const reading = useMemo(() => (read.own === undefined ? null : readOwn({ own: read.own, pattern: read })), [read]);
+  const { own } = pattern;
+  return own === undefined || reading === null ? null : { own, reading };
 }
 
 export const setOwn = (own: OwnPattern | null): Command => ({ kind: "setOwnPattern", own });
@@ -38,13 +36,5 @@ export function useEditOwn(): (change: (own: OwnPattern) => OwnPattern) => void 
       if (own !== undefined) run(store, setOwn(change(own)));
     },
     [store],
-  );
-}
-
-/** Her own pattern as it is settled, where there is one: for what a field makes of it. */
-export function useOwn(): OwnPattern {
-  return invariant(
-    useSettledWork((work) => work.pattern.own),
-    "a file on the page",
   );
 }
