@@ -96,9 +96,9 @@ function knownOf(values: ReadonlyMap<Valued, string>): Result<OwnPattern["known"
   return ok({ from: begin, to: end, length });
 }
 
+const within = (value: number): boolean => value >= -LIMITS.fileCoordinate && value <= LIMITS.fileCoordinate;
+
 function placeOf(text: string): FilePlace | null {
   const [x, y, more] = text.split(",").map((part) => (part.trim() === "" ? NaN : Number(part)));
-  const within = (value: number | undefined): boolean =>
-    value !== undefined && value >= -LIMITS.fileCoordinate && value <= LIMITS.fileCoordinate;
   return x === undefined || y === undefined || more !== undefined || !within(x) || !within(y) ? null : { x, y };
 }

@@ -61,8 +61,7 @@ describe("files of other letters", () => {
   const text = inSvg(`<text>é</text>`);
   const wide = (little: boolean): Uint8Array =>
     new Uint8Array(
-      [...`\uFEFF${text}`].flatMap((letter) => {
-        const code = letter.codePointAt(0) ?? 0;
+      Array.from(`\uFEFF${text}`, (letter) => letter.codePointAt(0) ?? 0).flatMap((code) => {
         return little ? [code & 255, code >> 8] : [code >> 8, code & 255];
       }),
     );
@@ -71,7 +70,7 @@ describe("files of other letters", () => {
     ["UTF-8 with its mark", bytesOf(`\uFEFF${text}`)],
     ["two bytes, the lower first", wide(true)],
     ["two bytes, the upper first", wide(false)],
-    ["one byte", new Uint8Array([...text].map((letter) => letter.codePointAt(0) ?? 0))],
+    ["one byte", Uint8Array.from(text, (letter) => letter.codePointAt(0) ?? 0)],
   ])("%s", (_what, bytes) => {
     const result = read(bytes);
     expect(result.ok && result.value.writings[0]?.text).toBe("é");
