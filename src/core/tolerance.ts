@@ -350,7 +350,7 @@ export const FILE_STEP = 1e-3;
 /** Share (no unit). A page whose height and width are scaled alike within this is drawn in proportion: sizes are written with few digits. */
 export const SCALED_ALIKE = 1e-3;
 
-/** Tangent of a quarter of the angle (no unit). An arc of a polyline flatter than this is straight: on a chord of a metre half a thousandth of a mm. */
+/** Share of half its chord (no unit). An arc of a polyline less high than this is straight: on a chord of a metre half a thousandth of a mm. */
 export const STRAIGHT_BULGE = 1e-6;
 
 /** Radians. An arc that stops this near to where it began is a whole turn: files write angles with some six digits. */
@@ -425,6 +425,9 @@ export const CROSS_MIDDLES = 1;
 
 /** Share (no unit). Logarithm of how unlike in length the two lines of a cross may be: one twice the other. */
 export const CROSS_ARMS = 0.7;
+
+/** Degrees. Where an outline of a file turns by more it has a corner: curves that were written as many short lines turn by less at each. */
+export const OUTLINE_CORNER_DEGREES = 15;
 
 /** mm. A corner pointed at is the line's own corner where that lies so near: a finger is no finer. */
 export const CORNER_POINTED_AT = 4;

@@ -47,8 +47,10 @@ export interface DrawingBuilder {
   readonly drawing: (format: FileDrawing["format"], unit: FileUnit | null) => FileDrawing;
 }
 
+const isWithinReach = (value: number): boolean => Math.abs(value) <= LIMITS.fileCoordinate;
+
 const within = ({ x, y }: Place): Place =>
-  Math.abs(x) <= LIMITS.fileCoordinate && Math.abs(y) <= LIMITS.fileCoordinate
+  isWithinReach(x) && isWithinReach(y)
     ? { x, y }
     : refuse({ code: "reading/out-of-reach", most: LIMITS.fileCoordinate });
 

@@ -163,8 +163,9 @@ function arc(from: Place, to: Place, said: Place, degrees: number, large: boolea
   const half = { x: (from.x - to.x) / 2, y: (from.y - to.y) / 2 };
   const x = turn.a * half.x + turn.b * half.y;
   const y = turn.c * half.x + turn.d * half.y;
-  const needed = Math.hypot(x / rx, y / ry);
-  if (needed > 1) [rx, ry] = [rx * needed, ry * needed];
+  // Radii that are too small to reach from end to end are widened until they do.
+  const needed = Math.max(1, Math.hypot(x / rx, y / ry));
+  [rx, ry] = [rx * needed, ry * needed];
   // In units of the radii; both ends lie on a circle of 1 about the centre.
   const [u, v] = [x / rx, y / ry];
   const off = Math.hypot(u, v);

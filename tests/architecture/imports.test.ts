@@ -14,6 +14,13 @@ describe("src", () => {
     expect(files.flatMap((file) => importFaults(file, readProjectFile(file)))).toEqual([]);
   });
 
+  it("loads the readers of files in a worker only", () => {
+    const loading = files.filter(
+      (file) => file.startsWith("src/ui/") && /^import (?!type )[^;]*"[./]+\/reading\//mu.test(readProjectFile(file)),
+    );
+    expect(loading.filter((file) => !file.endsWith("Worker.ts"))).toEqual([]);
+  });
+
   it("keeps time, chance, the page, storage and the network out of the core", () => {
     const core = files.filter((file) => file.startsWith("src/core/"));
     expect(core.flatMap((file) => impurityFaults(file, readProjectFile(file)))).toEqual([]);

@@ -13,6 +13,16 @@ export const NO_TOLERANCES: readonly {
   readonly texts: readonly string[];
   readonly because: string;
 }[] = [
+  {
+    file: "drawingBuilder.ts",
+    texts: ["Math.abs(value) <= LIMITS.fileCoordinate"],
+    because: "how far out a file may draw",
+  },
+  {
+    file: "dxfShapes.ts",
+    texts: ["Math.abs(n.x) < near", "Math.abs(n.y) < near"],
+    because: "the format's own rule for which way a plane lies",
+  },
   { file: "buttons.ts", texts: ["Math.abs(at - seam) >= BUTTON_FROM_SEAM"], because: "room for a buttonhole" },
   { file: "room.ts", texts: ["to - from > 4 * GRAIN_END"], because: "how long a grain line is worth drawing" },
   {
