@@ -56,7 +56,7 @@ export const letterAt = (index: number): string => String.fromCharCode(FIRST_LET
 /** Room round the piece for what stands outside it, pixels. */
 const MARGIN = 18;
 /** From the tape to the middle of its letter, and between two letters, pixels. */
-const BESIDE = 9;
+const BESIDE = 12;
 const APART = 15;
 
 /**
