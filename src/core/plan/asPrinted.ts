@@ -11,7 +11,7 @@ import { setOf } from "../pattern/pieceSet";
 import { remember } from "../remember";
 import { FULLNESS_RADIUS } from "../tolerance";
 
-const OF_SHAPE: readonly CheckName[] = ["dartLegsEqual", "cornersSquare", "joinedCornersStraight", "seamsSmooth"];
+const OF_SHAPE: readonly CheckName[] = ["dartLegsEqual"];
 
 const keyOf = ({ name, pieces, seam, dart, point }: CheckResult): string =>
   // The worst corner of a seam may be another one.
