@@ -11,6 +11,7 @@ import { planDoubts } from "../words/doubts";
 import { NOT_ALTERED, notAltered } from "../words/proposals";
 import { piecesLine } from "../words/pieceSource";
 import { printedDartsNote } from "../words/printedDarts";
+import { sourceLine, sourceNotes } from "../words/source";
 import { capital, levelWords } from "../words/terms/names";
 import { TAPE_DOUBTS_HEAD, tapeDoubtLines, tapeDoubtsWhy } from "../words/tapeDoubts";
 import { surePassage } from "../words/surePassage";
@@ -32,6 +33,7 @@ function sizes(work: Work, plan: Plan): readonly string[] {
   const levels = plan.levels.filter((level) => level.level !== "bust");
   return [
     ...heading("Sizes"),
+    ...hanging("Pieces ", [sourceLine(plan), ...sourceNotes(plan, work.unit)].join(" ")),
     ...hanging("Frame  ", `${baseSize.label} (neck, shoulder, armhole)`),
     ...(cup.label === null ? [] : hanging("Cup    ", cup.label)),
     ...hanging("Bust   ", bustSentence(bust, work.unit)),

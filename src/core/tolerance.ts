@@ -69,6 +69,12 @@ export const SHORTEST_EDGE = 2;
 /** Degrees. A seam corner smaller than this sews as a smooth line. */
 export const SMOOTH_CORNER_DEGREES = 5;
 
+/** Radians. A line of several cubics that turns by less at a bend runs smooth there: half a degree, which nobody draws. */
+export const SMOOTH_BEND = 0.009;
+
+/** Degrees. Corners that differ by less were drawn alike: numbers read and worked out differ by rounding. */
+export const DRAWN_ALIKE_DEGREES = 0.01;
+
 /** Degrees. How square the centre line must be to the neck and the waist. */
 export const SQUARE_CORNER_DEGREES = 1;
 

@@ -84,7 +84,9 @@ export function planFailureWords(failure: PlanFailure, unit: LengthUnit, sizes: 
       return {
         title: "Your pieces are not ready",
         text:
-          failure.missing === 1 ? "One thing is missing from them." : `${failure.missing} things are missing from them.`,
+          failure.missing === 1
+            ? "One thing is missing from them."
+            : `${failure.missing} things are missing from them.`,
         where: "envelope",
       };
     case "plan/one-size-traced":

@@ -6,7 +6,8 @@ import { blendPiece, levelSizes } from "../blend/blendPiece";
 import type { SizeChart } from "../chart/sizeChart";
 import type { Piece, PieceName } from "../pattern/piece";
 import { invariant } from "../result";
-import { SAME_LINE } from "../tolerance";
+import { SAME_GIRTH } from "../tolerance";
+import { blendedEase } from "./seamEase";
 import type { Mm } from "../units";
 
 /** The pieces of one size, by its place in the chart. Places below 0 or past the last are sizes that the chart does not have. */
@@ -51,10 +52,9 @@ function pieceOf(
       there.map((one) => ({ index: one.index, girth: chartGirth(chart, one.index, level) })),
       { index, girth: chartGirth(chart, index, level) },
     );
-  return blendPiece(
-    there.map(({ piece }) => piece),
-    levelSizes(placeAt("bust"), placeAt("waist"), placeAt("hip")),
-  );
+  const sizes = there.map(({ piece }) => piece);
+  const at = levelSizes(placeAt("bust"), placeAt("waist"), placeAt("hip"));
+  return blendedEase(blendPiece(sizes, at), sizes, at.bust);
 }
 
 interface Place {
@@ -70,6 +70,6 @@ function placeAmong(there: readonly Place[], wanted: Place): number {
   if (low === undefined || high === undefined) return 0;
   const step = high.girth - low.girth;
   const share =
-    step > SAME_LINE ? (wanted.girth - low.girth) / step : (wanted.index - low.index) / (high.index - low.index);
+    step > SAME_GIRTH ? (wanted.girth - low.girth) / step : (wanted.index - low.index) / (high.index - low.index);
   return lower + share;
 }

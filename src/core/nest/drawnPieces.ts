@@ -74,9 +74,10 @@ function finishedAt(nest: Nest, level: "bust" | "waist" | "hip", at: LevelSizes)
   for (const [name, sizes] of inOneCup({ nest })) {
     const line = sizes[0]?.levelLines.find((one) => one.level === level);
     if (line === undefined || (level === "waist" && isBasque(name))) continue;
-    sum += "seam" in line.along
-      ? seamLength(blendPiece(sizes, at, line.along.seam), line.along.seam)
-      : (levelWidth(blendPiece(sizes, at), level) ?? 0);
+    sum +=
+      "seam" in line.along
+        ? seamLength(blendPiece(sizes, at, line.along.seam), line.along.seam)
+        : (levelWidth(blendPiece(sizes, at), level) ?? 0);
   }
   return 2 * sum;
 }
@@ -101,19 +102,19 @@ function make(
 ): Result<Making, FullBustFailure> {
   const cannot = refused.get(at.bust);
   if (cannot !== undefined) return fail(cannot);
-  const blended = setOf(
-    [...inOneCup({ nest })].map(([, sizes]) => blendedEase(blendPiece(sizes, at), sizes, at.bust)),
-  );
-  const pieces = isOneSize(at) ? blended : walkBlended(blended);
+  const blended = setOf([...inOneCup({ nest })].map(([, sizes]) => blendedEase(blendPiece(sizes, at), sizes, at.bust)));
+  const pieces = isOneSize(at) ? blended : walkBlended(blended, setOf(invariant(nest.sizes[at.bust], "base size")));
   const { bodice: cut, others } = parted(pieces);
   const bustPoint = pointOf(pieceIn(cut, style.bustPiece), "bustPoint");
   const open = openToBustPoint(cut, style.bustPiece, pattern, at.bust);
-  const endOf = (from: Mm, to: Mm) => (dart: DartName): DartEndReading | null => {
-    const printed = pieceIn(cut, style.bustPiece);
-    if (!printed.darts.some(({ name }) => name === dart)) return null;
-    const { along, across } = readDartEnd(dartCorners(printed, dart), bustPoint);
-    return { along: along + drawnStop(dart, to) - drawnStop(dart, from), across };
-  };
+  const endOf =
+    (from: Mm, to: Mm) =>
+    (dart: DartName): DartEndReading | null => {
+      const printed = pieceIn(cut, style.bustPiece);
+      if (!printed.darts.some(({ name }) => name === dart)) return null;
+      const { along, across } = readDartEnd(dartCorners(printed, dart), bustPoint);
+      return { along: along + drawnStop(dart, to) - drawnStop(dart, from), across };
+    };
   return ok({
     open,
     cut,
@@ -129,7 +130,8 @@ function make(
 
 const isSamePlace = (a: PiecePoint, b: PiecePoint): boolean => a.x === b.x && a.y === b.y;
 
-const isOneSize = (at: LevelSizes): boolean => new Set<number>(Object.values(at)).size === 1 && Number.isInteger(at.bust);
+const isOneSize = (at: LevelSizes): boolean =>
+  new Set<number>(Object.values(at)).size === 1 && Number.isInteger(at.bust);
 
 /** Pieces below the waist, and those without a name of ours, are never altered for the bust. */
 function parted(pieces: PieceSet): { readonly bodice: PieceSet; readonly others: PieceSet } {

@@ -7,6 +7,7 @@ import { fitToTissue, type FittedNest } from "../tissue/fitToTissue";
 import { inAllSizes } from "./allSizes";
 import { drawnPieces, type DrawnNest } from "./drawnPieces";
 import type { Cup, PatternPieces } from "./patternPieces";
+import { followLevels } from "./followLevels";
 import { differenceOf } from "./printedNest";
 import { withSeamEase } from "./seamEase";
 import { standInNest } from "./standInPieces";
@@ -39,7 +40,7 @@ const fittedNest = remember(["pattern", "cup"], ({ pattern, cup }: FitIn): Drawn
   const { refused } = standInNest({ pattern, cup });
   const fitted = fitIn({ pattern, cup })?.nest ?? standInWhole({ pattern, cup });
   return {
-    nest: { ...fitted, source: "fitted", sizes: fitted.sizes.map(withSeamEase) },
+    nest: { ...fitted, source: "fitted", sizes: followLevels(fitted.sizes.map(withSeamEase)) },
     difference: differenceOf(pattern, cup),
     // A size that cannot be made in this cup is refused all the same.
     refused,

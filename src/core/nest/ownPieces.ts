@@ -5,10 +5,12 @@ import type { TracedNest } from "../ownPieces/ownReading";
 import type { Nest } from "../pattern/piece";
 import { remember } from "../remember";
 import { invariant } from "../result";
+import { asDrawn } from "../truing/asDrawn";
 import type { Mm } from "../units";
 import { inAllSizes, type SizePieces } from "./allSizes";
 import { drawnPieces } from "./drawnPieces";
 import type { GirthLevel, PatternPieces } from "./patternPieces";
+import { followLevels } from "./followLevels";
 import { differenceOf } from "./printedNest";
 import { withSeamEase } from "./seamEase";
 import { stepSize } from "./stepSizes";
@@ -32,10 +34,12 @@ interface TracedIn {
 
 /** Nothing else of the pattern counts. */
 const nestOf = remember(["traced", "chart", "tissue"], ({ traced, chart, tissue }: TracedIn): OwnNest => {
-  const there = chart.sizes.flatMap(({ label }, index): SizePieces[] => {
+  const labelled = chart.sizes.flatMap(({ label }, index): SizePieces[] => {
     const found = traced.sizes.find((size) => size.label === label);
-    return found === undefined ? [] : [{ index, pieces: withSeamEase(found.pieces) }];
+    return found === undefined ? [] : [{ index, pieces: withSeamEase(found.pieces).map(asDrawn) }];
   });
+  const followed = followLevels(labelled.map(({ pieces }) => pieces));
+  const there = labelled.map(({ index }, at): SizePieces => ({ index, pieces: invariant(followed[at], "size") }));
   const first = invariant(there[0], "a size traced");
   const one = there.length > 1 ? null : stepSize(first, tissue, first.index + 1 < chart.sizes.length ? 1 : -1);
   const sizes = one === null ? there : [first, one.next].toSorted((a, b) => a.index - b.index);

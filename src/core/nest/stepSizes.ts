@@ -2,7 +2,14 @@
 import type { Tissue, TissueLengths } from "../decisions/tissue";
 import { piecePoint, type PiecePoint } from "../geometry/point";
 import { isBasque } from "../pattern/pieceGroups";
-import { pointNames, type LevelName, type NamedPoint, type Piece, type PieceName, type PointName } from "../pattern/piece";
+import {
+  pointNames,
+  type LevelName,
+  type NamedPoint,
+  type Piece,
+  type PieceName,
+  type PointName,
+} from "../pattern/piece";
 import { invariant } from "../result";
 import type { Mm } from "../units";
 import type { SizePieces } from "./allSizes";
@@ -32,9 +39,7 @@ export function stepSize({ index, pieces }: SizePieces, tissue: Tissue | undefin
   const stepsOf = (name: PieceName): TissueLengths => tissue?.pieces[name] ?? {};
   const alike = new Set<GirthLevel>(
     (["bust", "waist", "hip"] as const).filter((level) =>
-      pieces.some(
-        (piece) => isAtSide(piece, level) && stepsOf(piece.name)[STEP_OF[level]] === undefined,
-      ),
+      pieces.some((piece) => isAtSide(piece, level) && stepsOf(piece.name)[STEP_OF[level]] === undefined),
     ),
   );
   return {

@@ -109,6 +109,9 @@ export type PointName =
   | `${DartName}Inner`
   | `${DartName}Outer`;
 
+/** Whether a point only shapes a line, and is no corner that anything is reckoned from. */
+export const isBend = (name: PointName): name is BendName => name.startsWith("bend");
+
 /** A named point and the level whose size it follows. */
 export interface NamedPoint {
   readonly at: PiecePoint;
@@ -141,6 +144,8 @@ export interface Dart {
   readonly aimsAt: PointName | null;
   /** Drawn up as gathers over the mouth, not folded: its legs are not sewn. Absent: a dart. */
   readonly gathered?: true;
+  /** How far the seam turns over the shut dart as the pattern was drawn, degrees. Absent: not at all. */
+  readonly drawnTurn?: number;
   /** How far each leg is bowed at its middle, positive into the dart (a smoother cup), mm. Absent: straight. */
   readonly bow?: number;
 }
@@ -161,6 +166,11 @@ export interface Piece {
   readonly levelLines: readonly LevelLine[];
   /** The centre edge lies on the fold (true) or is a seam. */
   readonly centreOnFold: boolean;
+  /**
+   * How far the outline turns at its corners, degrees, as the pattern itself was drawn: that is kept where our own drafts are
+   * square, straight when sewn, or smooth. Absent: as our own drafts.
+   */
+  readonly drawnTurns?: Readonly<Partial<Record<PointName, number>>>;
   /**
    * By how much a seam of it is longer than what it is sewn to, where the pattern has ease there of its own; it stands on the
    * first piece of the longer side (`SeamPair.first`), mm. Absent: as our own draft has it.

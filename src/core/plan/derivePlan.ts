@@ -9,6 +9,7 @@ import { isSamePiece, piecesOf, setOf, type PieceSet } from "../pattern/pieceSet
 import { invariant, ok, type Result } from "../result";
 import { styleOf } from "../style/index";
 import { makeOnHalves, type AlterationsMade } from "./makeAlterations";
+import { heldAgainstPrinted } from "./asPrinted";
 import { bustRadiusOf } from "./bustRadius";
 import { listWork } from "./checklist";
 import { alterationMoves } from "./cutLines";
@@ -92,13 +93,13 @@ function planHalf(
   };
 }
 
-const checksOn = (
+function checksOn(
   { pattern }: Work,
   { bust, bodyHip }: Picked,
   halves: readonly [PieceSet, PieceSet],
   half: PlanHalf,
-) =>
-  runChecks({
+): readonly CheckResult[] {
+  const checks = runChecks({
     pieces: setOf(half.pieces),
     halves,
     levels: half.levels,
@@ -107,6 +108,8 @@ const checksOn = (
     closure: pattern.closure,
     body: { bust, hip: bodyHip ?? null },
   });
+  return half.nest.source === "standIn" ? checks : heldAgainstPrinted(checks, half.printed);
+}
 
 const jobsOn = ({ built }: Picked, half: PlanHalf, other: PlanHalf) =>
   listWork({ ...half, traced: built.cut, pieces: setOf(half.pieces), twice: unlike(half, other) });

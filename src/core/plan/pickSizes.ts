@@ -114,7 +114,12 @@ function pickAndBuild({
   const isToHip = hips !== null && hipGirth !== undefined;
   const hipAt = (size: number): Mm => pieces.finishedHipAt(cup.label, index, size);
   const hip = isToHip
-    ? pickAndSettle("hip", hips, { target: hipGirth + ease.hip, base: index, own: pieces.alike.has("hip") ? index : picks.hip, measured: hipAt })
+    ? pickAndSettle("hip", hips, {
+        target: hipGirth + ease.hip,
+        base: index,
+        own: pieces.alike.has("hip") ? index : picks.hip,
+        measured: hipAt,
+      })
     : null;
   if (hip !== null && !hip.ok) return hip;
 

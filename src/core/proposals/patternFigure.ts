@@ -86,7 +86,11 @@ function onOwnPieces(
   const pieces = setOf(invariant(nest.sizes[size], "size"));
   const [hers, drafted] = [garmentLength(measure, pieces), garmentLength(measure, figure.pieces)];
   if (figure.from === "draft")
-    return { ...figure, pieces, value: hers === null || drafted === null ? figure.value : hers - (drafted - figure.value) };
+    return {
+      ...figure,
+      pieces,
+      value: hers === null || drafted === null ? figure.value : hers - (drafted - figure.value),
+    };
   const inCup = standInOf(pattern, size, differenceOf(pattern, cup));
   const longer = inCup === null ? null : garmentLength(measure, inCup);
   return { ...figure, pieces, value: figure.value + (longer === null || drafted === null ? 0 : longer - drafted) };

@@ -68,12 +68,7 @@ function worthTaking(work: Asked): readonly NextMeasure[] | null {
 const chestOf = ({ upperChest, estimate }: Girths): Taken | null => upperChest ?? estimate;
 
 /** Probability of the likeliest way. */
-function bestChance(
-  work: Asked,
-  bust: Taken,
-  upperChest: Taken | null,
-  isRough = false,
-): number {
+function bestChance(work: Asked, bust: Taken, upperChest: Taken | null, isRough = false): number {
   const offer = onOffer(work);
   if (!offer.ok) return 0;
   const { chart, picks } = offer.value;
