@@ -54,7 +54,7 @@ const FIRST_LETTER = 97;
 export const letterAt = (index: number): string => String.fromCharCode(FIRST_LETTER + index);
 
 /** Room round the piece for what stands outside it, pixels. */
-const MARGIN = 18;
+const MARGIN = 21;
 /** From the tape to the middle of its letter, and between two letters, pixels. */
 const BESIDE = 12;
 const APART = 15;

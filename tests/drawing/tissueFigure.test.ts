@@ -38,7 +38,7 @@ describe.each(STYLE_NAMES)("the figures of %s", (style) => {
       expect(figure.tapes.map(({ length }) => length)).toEqual(own.map(({ length }) => length));
       expect(figure.tapes.map(({ letter }) => letter)).toEqual(own.map((_, index) => letterAt(index)));
       for (const { length, letterAt: at } of figure.tapes)
-        expect([length, inside(figure, at, 6)]).toEqual([length, true]);
+        expect([length, inside(figure, at, 7.5)]).toEqual([length, true]);
     }
   });
 

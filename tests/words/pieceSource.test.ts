@@ -1,6 +1,7 @@
 /** Whatever the pieces come from, the sheets say it, and say nothing that is not so. */
 import { describe, expect, it } from "vitest";
-import { cutFromWords, measuredOnTissue, piecesLine, sourceWords } from "../../src/words/pieceSource";
+import { cutFromWords, measuredOnTissue, piecesSentences, sourceWords } from "../../src/words/pieceSource";
+import { testWork } from "../support/works";
 import { sheetAbout } from "../../src/words/paperChoices";
 
 const pattern = {
@@ -20,10 +21,20 @@ describe("what the pieces are", () => {
     expect(measuredOnTissue(pattern, "own")).toBeNull();
   });
 
-  it("stands on the sheet with the amounts where it is not the stand-in", () => {
-    expect(piecesLine(pattern, "standIn")).toBeNull();
-    expect(piecesLine(pattern, "fitted")).toContain("Measured on your tissue along size 12");
-    expect(piecesLine(pattern, "own")).toBe("Your own pieces.");
+  it("stands on the sheet with the amounts, with what is measured on the pieces", () => {
+    const told = (source: "standIn" | "fitted" | "own") =>
+      piecesSentences(
+        {
+          nest: { source, labels: ["10", "12"], sizes: [], traced: [true, false] },
+          levels: [],
+          drafted: { bust: 80, waist: 50, hip: 60 },
+          isEaseMeasured: false,
+        },
+        { unit: "cm", pattern: { ...testWork.pattern, ...pattern } },
+      );
+    expect(told("standIn")).toEqual(["Stand-in, drafted from the chart."]);
+    expect(told("fitted")).toEqual(["Stand-in, fitted to your tissue.", measuredOnTissue(pattern, "fitted")]);
+    expect(told("own")).toEqual(["Your own, size 10."]);
   });
 
   it.each(["pieces", "overlay"] as const)("calls only a draft a draft where %s are cut", (kind) => {
