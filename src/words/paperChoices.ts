@@ -255,6 +255,9 @@ export function howToPrint(format: SheetFormat, kind: "pieces" | "overlay" = "pi
 
 export const OVERLAY_HAS_NO_ALLOWANCES = "Strips show stitch lines, without allowances: add yours to the tracing.";
 
+export const NEST_HAS_NO_ALLOWANCES =
+  "The pattern as it is printed: stitch lines of all sizes, without allowances and without what you alter.";
+
 /** The browser's own print command prints no true-scale pieces. */
 export const BROWSER_PRINTS_CHECKLIST =
   "The print command of your browser gives the checklist. Pieces in true size come as a file, which is then printed.";

@@ -9,7 +9,7 @@ import { shareWords } from "./blend";
 import { halfWords } from "./fits";
 import { plannedTitle } from "./ledger";
 import { formatAmount } from "./terms/length";
-import { centreWords, levelWords, pieceWords, seamWords } from "./terms/names";
+import { capital, centreWords, levelWords, pieceWords, seamWords } from "./terms/names";
 
 /** Ticked at the cutting table: what else is cut by this piece is the garment's own affair. */
 const TO_TICK = "Cut too: ☐ lining ☐ interfacing";
@@ -117,7 +117,7 @@ export function titleLines(
   work: Work,
   plan: Plan,
   piece: TruePiece,
-  options: { readonly day: string; readonly allowances: boolean },
+  options: { readonly day: string; readonly allowances: boolean; readonly nested?: true },
 ): readonly string[] {
   const altered = piece.size === null ? alteredWords(plan, piece, work.unit) : [];
   return [
@@ -125,7 +125,7 @@ export function titleLines(
     `Piece ${piece.number[0]} of ${piece.number[1]}. ${cutWords(piece)}`,
     piece.size === null
       ? unbroken(blendWords(plan))
-      : `Printed size ${piece.size}${plan.sizing.cup.label === null ? "" : `, cup ${plan.sizing.cup.label}`}, ${AS_PRINTED[plan.nest.source]}`,
+      : `${options.nested === true ? "All printed sizes" : `Printed size ${piece.size}`}${plan.sizing.cup.label === null ? "" : `, cup ${plan.sizing.cup.label}`}, ${AS_PRINTED[plan.nest.source]}`,
     options.allowances ? "Allowances included" : "NO seam allowances: add them",
     ...(piece.name === "strap" ? [] : [TO_TICK]),
     ...(altered.length === 0 ? [] : [`Altered: ${altered.map(lowerStart).join("; ")}`]),
@@ -142,3 +142,7 @@ const unbroken = (list: string): string =>
     .join("; ");
 
 const lowerStart = (text: string): string => text.charAt(0).toLowerCase() + text.slice(1);
+
+/** One size of several on one piece: "Front, size 12". */
+export const nestPartTitle = (piece: Pick<TruePiece, "name">, label: string): string =>
+  `${capital(pieceWords(piece.name))}, size ${label}`;

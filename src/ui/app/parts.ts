@@ -8,6 +8,7 @@ import { BODIES } from "../tape/bodiesPart";
 import { PLAN_NOTE } from "../tape/planNotePart";
 import { COLLISIONS } from "../works/collisionsPart";
 import { DEMOS } from "../works/demosPart";
+import { WORKS_LIST } from "../works/worksListPart";
 import { FRONT_DRAWING } from "../works/frontDrawingPart";
 
 /** The steps but Tape, which comes with the page. */
@@ -27,6 +28,7 @@ export const LEDGER = createLater(async () => (await import("../ledger/Ledger"))
 export const AHEAD: readonly Pick<Later<unknown>, "fetchAhead">[] = [
   TABLE,
   LEDGER,
+  WORKS_LIST,
   BODIES,
   PLAN_NOTE,
   STEP_PARTS.paper,

@@ -1,5 +1,5 @@
 import "./tissue.css";
-import { useState, type ReactNode } from "react";
+import { useEffect, useState, type ReactNode } from "react";
 import { printedNestOf } from "../../core/plan/planOf";
 import { sourceAbout, sourceWords } from "../../words/pieceSource";
 import { PartPlace } from "../parts/PartPlace";
@@ -36,6 +36,7 @@ export function TissueStep() {
         title="From a file"
         answer={own === undefined ? "SVG or DXF" : own.file}
         isOpen={own !== undefined && own.inUse !== true}
+        opensForFile
       >
         {() => (
           <PartPlace part={OWN_PATTERN} name="Pieces from a file">
@@ -53,12 +54,28 @@ interface DoorProps {
   readonly answer: string;
   /** Whether it stands open at first. */
   readonly isOpen: boolean;
+  /** Whether a file that is held over the page opens it, so that it can be dropped. */
+  readonly opensForFile?: boolean;
   readonly children: () => ReactNode;
 }
 
 /** One way in, folded to its answer. */
-function Door({ title, answer, isOpen, children }: DoorProps) {
+function Door({ title, answer, isOpen, opensForFile = false, children }: DoorProps) {
   const [open, setOpen] = useState(isOpen);
+  useEffect(() => {
+    if (!opensForFile) return undefined;
+    const onFile = (event: DragEvent): void => {
+      if (event.dataTransfer?.types.includes("Files") !== true) return;
+      // Let go too early, it would take the place of the page.
+      event.preventDefault();
+      setOpen(true);
+    };
+    const happenings = ["dragenter", "dragover", "drop"] as const;
+    for (const happening of happenings) window.addEventListener(happening, onFile);
+    return () => {
+      for (const happening of happenings) window.removeEventListener(happening, onFile);
+    };
+  }, [opensForFile]);
   return (
     <details className="tissue-way" open={open} onToggle={(event) => setOpen(event.currentTarget.open)}>
       <summary>

@@ -114,7 +114,7 @@ describe("a fault in", () => {
     await othersLive(null);
     expect(alert.closest("main")).toBe(screen.getByRole("main"));
     await user.click(screen.getByRole("button", { name: "Works" }));
-    await user.click(screen.getByRole("button", { name: "Download this work" }));
+    await user.click(await screen.findByRole("button", { name: "Download this work" }));
     expect(given).toMatchObject([FILE]);
   });
 
