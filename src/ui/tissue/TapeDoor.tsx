@@ -67,7 +67,7 @@ function Places({ reading }: { readonly reading: TissueReading }) {
   const drawn = useMemo(() => (isMoreOpen ? places : places.slice(0, FIRST)), [isMoreOpen, places]);
   const group = (all: readonly TissuePlace[]) =>
     byPiece(all).map(([piece, own]) => (
-      <section key={piece} className="tissue-piece-fields" aria-label={capital(pieceWords(piece))}>
+      <div key={piece} className="tissue-piece-fields">
         <h4>{capital(pieceWords(piece))}</h4>
         {own.map((one) => (
           <PlaceField
@@ -81,7 +81,7 @@ function Places({ reading }: { readonly reading: TissueReading }) {
             onShow={setShown}
           />
         ))}
-      </section>
+      </div>
     ));
   return (
     <div className="tissue-door" ref={place}>
