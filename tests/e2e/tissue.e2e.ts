@@ -51,7 +51,7 @@ test("ten numbers make the stand-in hers, and the sheets say so", async ({ page 
   await expect(page.getByText("If your tissue prints them equally wide")).toHaveCount(0);
   await goTo(page, "Paper");
   await expect(page.getByText(/Measured on your tissue along size .*The rest is the stand-in’s\./)).toBeVisible();
-  await page.getByText("True-scale pieces").first().click();
+  await page.getByRole("radio", { name: "True-scale pieces" }).check();
   await expect(page.getByText("brought to what you measured on your tissue")).toBeVisible();
 
   // Kept: the page is loaded anew.

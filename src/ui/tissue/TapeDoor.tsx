@@ -127,14 +127,12 @@ function useFields(more: readonly TissueRef[]) {
   const want = useTissueView((view) => view.want);
   const [isOpen, setMoreOpen] = useState(hasUnread);
   const isInMore = more.some((one) => isSame(one, wanted));
+  if (isInMore && !isOpen) setMoreOpen(true);
   useEffect(() => {
     if (wanted === null) return;
-    if (isInMore && !isOpen) setMoreOpen(true);
-    else {
-      place.current?.querySelector<HTMLElement>(`[data-place="${fieldOf(wanted)}"] input`)?.focus();
-      want(null);
-    }
-  }, [wanted, want, isInMore, isOpen]);
+    place.current?.querySelector<HTMLElement>(`[data-place="${fieldOf(wanted)}"] input`)?.focus();
+    want(null);
+  }, [wanted, want]);
   return { isMoreOpen: isOpen, setMoreOpen, place };
 }
 
