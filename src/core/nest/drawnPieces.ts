@@ -162,9 +162,10 @@ const isSamePlace = (a: PiecePoint, b: PiecePoint): boolean => a.x === b.x && a.
 const isOneSize = (at: LevelSizes): boolean =>
   new Set<number>(Object.values(at)).size === 1 && Number.isInteger(at.bust);
 
+const isOther = ({ name }: Piece): boolean => isBasque(name) || name.startsWith("other");
+
 /** Pieces below the waist, and those without a name of ours, are never altered for the bust. */
 function parted(pieces: PieceSet): { readonly bodice: PieceSet; readonly others: PieceSet } {
-  const isOther = ({ name }: Piece): boolean => isBasque(name) || name.startsWith("other");
   return {
     bodice: setOf(piecesOf(pieces).filter((piece) => !isOther(piece))),
     others: setOf(piecesOf(pieces).filter(isOther)),
