@@ -113,7 +113,9 @@ function make(
   const cannot = refused.get(at.bust);
   if (cannot !== undefined) return fail(cannot);
   const blended = setOf([...inOneCup({ nest })].map(([, sizes]) => blendedEase(blendPiece(sizes, at), sizes, at.bust)));
-  const pieces = isOneSize(at) ? blended : joinBlended(walkBlended(blended, setOf(invariant(nest.sizes[at.bust], "base size"))));
+  const pieces = isOneSize(at)
+    ? blended
+    : joinBlended(walkBlended(blended, setOf(invariant(nest.sizes[at.bust], "base size"))));
   const { bodice: cut, others } = parted(pieces);
   const bustPoint = pointOf(pieceIn(cut, style.bustPiece), "bustPoint");
   const open = openToBustPoint(cut, style.bustPiece, pattern, at.bust);

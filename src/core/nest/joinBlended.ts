@@ -4,11 +4,11 @@ import { piecesOf, setOf, type PieceSet } from "../pattern/pieceSet";
 import type { Piece } from "../pattern/piece";
 import { fitCorner } from "../surgery/fitCorner";
 import { SOLVER_ACCURACY } from "../tolerance";
-import { JOINED_ONLY, trueAll } from "../truing/trueAll";
+import { SEWN_ONLY, trueAll } from "../truing/trueAll";
 
 /** Corners within what is usual are left; a waist keeps its length, though a line of it is bent. */
 export function joinBlended(pieces: PieceSet): PieceSet {
-  const trued = trueAll(pieces, JOINED_ONLY).pieces;
+  const trued = trueAll(pieces, SEWN_ONLY).pieces;
   return trued === pieces ? pieces : setOf(piecesOf(trued).map((piece) => withWaistOf(piece, pieces[piece.name])));
 }
 

@@ -10,7 +10,7 @@ import { PIECE_ORDER, pieceIn, piecesOf, type PieceSet } from "../pattern/pieceS
 import { pointOf, type DartRef, type PieceName } from "../pattern/piece";
 import { fail, invariant, ok, type Result } from "../result";
 import { styleOf } from "../style/index";
-import { JOINED_ONLY, SEWN_ONLY, trueAll } from "../truing/trueAll";
+import { SEWN_ONLY, trueAll } from "../truing/trueAll";
 import type { TruingLeft } from "../truing/truingLeft";
 import { READS_AS_NOTHING, UNTRUED_SOUGHT } from "../tolerance";
 import type { BustPick } from "../sizing/sizing";
@@ -180,10 +180,10 @@ function add(chain: Chain, alteration: Alteration, done: Result<Applied, Alterat
 
 function finish(
   { pieces, truing, girths, alterations, isTouched }: Chain,
-  { built, cutLines, nest }: Picked,
+  { built, cutLines }: Picked,
 ): { readonly made: AlterationsMade; readonly left: TruingLeft | null } {
   // A redrawn dart is trued, and given back, as it is made; the rest is trued when all of it is done.
-  const trued = isTouched ? trueAll(pieces) : trueAll(pieces, nest.source === "standIn" ? SEWN_ONLY : JOINED_ONLY);
+  const trued = isTouched ? trueAll(pieces) : trueAll(pieces, SEWN_ONLY);
   return {
     left: isTouched ? trued.left : null,
     made: {

@@ -31,9 +31,6 @@ const PASSES = 12;
  */
 export const SEWN_ONLY: readonly Truing[] = [equalLegs, straightenJoins, walkSeams];
 
-/** The same for the pattern's own pieces, whose legs differ by what is printed. */
-export const JOINED_ONLY: readonly Truing[] = [straightenJoins, walkSeams];
-
 /**
  * Trues all pieces of a garment.
  *
