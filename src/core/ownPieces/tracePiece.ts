@@ -172,6 +172,8 @@ function layOut({ group, outlines, loose, said, name, labels, scale }: TraceInpu
       const [a, b, apex] = [dart.inner, dart.outer, dart.apex].map((at) => shift(onSheet(at, scale), by.x, by.y));
       if (a === undefined || b === undefined || apex === undefined) return [];
       const [one, other] = [nearJoint(used, a), nearJoint(used, b)];
+      // Both ends meant the same corner: that opens nothing.
+      if (one === other) return [];
       const isAhead = wayFrom(used, one, other) < used.length / 2;
       return [{ first: isAhead ? one : other, second: isAhead ? other : one, apex, by: "her" }];
     });
