@@ -71,20 +71,24 @@ export function takenInside(
     if (then.kind === "corner") {
       const met = firstMeeting(out, into);
       if (met === null) return fail({ run: index });
-      ends[index] = { at: met.at, passed: met.alongLine };
-      starts[next] = { at: met.at, passed: met.alongOther };
+      ends[index] = { at: met.at, passed: met.alongLine - (out.length - one.length - 1) };
+      starts[next] = { at: met.at, passed: met.alongOther - (into.length - other.length - 1) };
     } else {
       const [first, second] = then.legs;
       const atFirst = firstMeeting(out, legLine(then.apex, first));
       const atSecond = firstMeeting(into, legLine(then.apex, second));
       if (atFirst === null || atSecond === null) return fail({ run: index });
-      ends[index] = { at: atFirst.at, passed: atFirst.alongLine };
-      starts[next] = { at: atSecond.at, passed: atSecond.alongLine };
+      ends[index] = { at: atFirst.at, passed: atFirst.alongLine - (out.length - one.length - 1) };
+      starts[next] = { at: atSecond.at, passed: atSecond.alongLine - (into.length - other.length - 1) };
     }
   }
   const made = lines.map((line, index) => {
     const [start, end] = [invariant(starts[index], "start"), invariant(ends[index], "end")];
-    return withoutTwins([start.at, ...line.slice(start.passed, line.length - end.passed), end.at]);
+    // Where a line was continued as it bends, what was added of it belongs to it.
+    const kept = line.slice(Math.max(0, start.passed), line.length - Math.max(0, end.passed));
+    const ahead = start.passed < 0 ? continued(line).slice(start.passed - line.length, -line.length) : [];
+    const behind = end.passed < 0 ? continued(line.toReversed()).slice(end.passed - line.length, -line.length).toReversed() : [];
+    return withoutTwins([start.at, ...ahead, ...kept, ...behind, end.at]);
   });
   const gone = made.findIndex((line, index) => !goesOn(line, invariant(lines[index], "line")));
   return gone < 0 ? ok(made) : fail({ run: gone });
@@ -106,10 +110,47 @@ const legLine = (apex: PiecePoint, through: PiecePoint): readonly PiecePoint[] =
   polar(apex, directionOf(apex, through), distance(apex, through) + FAR),
 ];
 
-/** A line with a straight way on before its first point. */
+/**
+ * A line with a way on before its first point: as it bends there for a little, then straight. A corner that laps takes some of a
+ * seam's parallel off, and the seam bent on there.
+ */
 function continued(line: readonly PiecePoint[]): readonly PiecePoint[] {
   const [first, second] = [invariant(line[0], "point"), invariant(line[1], "point")];
-  return [polar(first, directionOf(second, first), CONTINUED), ...line];
+  const way = directionOf(second, first);
+  const bend = bendAt(line);
+  let at = first;
+  // The way at the end itself: the last stretch is a chord, and leans by half of what it bends.
+  let heading = way + (bend * distance(first, second)) / 2;
+  const more: PiecePoint[] = [];
+  for (let step = 0; bend !== 0 && step < BENT_ON; step += 1) {
+    heading += bend / 2;
+    at = polar(at, radians(heading), 1);
+    heading += bend / 2;
+    more.push(at);
+  }
+  return [polar(at, radians(heading), CONTINUED), ...more.toReversed(), ...line];
+}
+
+/** mm. */
+const BENT_ON = 10;
+const SEEN_FROM: Mm = 4;
+/** Bends less than this are straight, 1/mm; and no seam bends more. */
+const LEAST_BEND = 1 / 2000;
+const MOST_BEND = 1 / 12;
+
+/** How a line bends at its start, going back from there, 1/mm: by the circle through three of its points some millimetres apart. */
+function bendAt(line: readonly PiecePoint[]): number {
+  const first = invariant(line[0], "point");
+  const after = (from: PiecePoint): PiecePoint | undefined =>
+    line.slice(line.indexOf(from) + 1).find((p) => distance(from, p) >= SEEN_FROM);
+  const second = after(first);
+  const third = second === undefined ? undefined : after(second);
+  if (second === undefined || third === undefined) return 0;
+  // A long straight stretch at the end says that it is straight there.
+  if (distance(first, invariant(line[1], "point")) > 2 * SEEN_FROM) return 0;
+  const cross = (second.x - third.x) * (first.y - second.y) - (second.y - third.y) * (first.x - second.x);
+  const bend = (2 * cross) / (distance(third, second) * distance(second, first) * distance(third, first));
+  return Math.abs(bend) < LEAST_BEND || Math.abs(bend) > MOST_BEND ? 0 : bend;
 }
 
 interface Met {
