@@ -44,7 +44,7 @@ export interface TissueFigure {
   readonly mmPerPixel: number;
 }
 
-export interface FigureRoom {
+interface FigureRoom {
   readonly width: number;
   readonly height: number;
 }

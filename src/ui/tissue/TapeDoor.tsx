@@ -34,7 +34,7 @@ const FIRST = 10;
 /** The room of the figure, pixels. */
 const ROOM = { width: 176, height: 272 };
 
-export const fieldOf = ({ piece, length }: TissueRef): string => `tissue.${piece}.${length}`;
+const fieldOf = ({ piece, length }: TissueRef): string => `tissue.${piece}.${length}`;
 const isSame = (a: TissueRef, b: TissueRef | null): boolean => a.piece === b?.piece && a.length === b.length;
 
 const lengthsOf = (places: readonly TissueRef[], piece: PieceName): readonly TissueLength[] =>
