@@ -44,7 +44,7 @@ export interface TissueFigure {
   readonly mmPerPixel: number;
 }
 
-export interface FigureRoom {
+interface FigureRoom {
   readonly width: number;
   readonly height: number;
 }
@@ -54,9 +54,9 @@ const FIRST_LETTER = 97;
 export const letterAt = (index: number): string => String.fromCharCode(FIRST_LETTER + index);
 
 /** Room round the piece for what stands outside it, pixels. */
-const MARGIN = 18;
+const MARGIN = 21;
 /** From the tape to the middle of its letter, and between two letters, pixels. */
-const BESIDE = 9;
+const BESIDE = 12;
 const APART = 15;
 
 /**

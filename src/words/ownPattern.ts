@@ -11,6 +11,7 @@ import type {
   ReadCorner,
   TracedNest,
 } from "../core/ownPieces/ownReading";
+import { isBasque } from "../core/pattern/pieceGroups";
 import type { DartName, OtherPiece, PieceName, PointName, SeamName } from "../core/pattern/piece";
 import { MM_PER_INCH, type Mm } from "../core/units";
 import { tissueWords } from "./places";
@@ -278,7 +279,11 @@ export function missingWords(missing: Missing, unit: LengthUnit): MissingWords {
         piece: null,
       };
     case "missing/piece":
-      return { text: `Which piece is the ${pieceWords(missing.piece)}.`, where: "pieces", piece: null };
+      return {
+        text: `Which piece is the ${pieceWords(missing.piece)}${isBasque(missing.piece) ? "; if there is none, choose “To the waist” on Envelope" : ""}.`,
+        where: "pieces",
+        piece: null,
+      };
     case "missing/piece-twice":
       return {
         text: `Two pieces are called ${pieceWords(missing.piece)}: which is it?`,
@@ -433,10 +438,13 @@ export function sectionSummary(section: "scale" | "sizes" | "pieces", reading: O
   }
   if (section === "sizes") {
     const sizes = new Set(lines.flatMap(({ meaning }) => (meaning.of === "size" ? [meaning.size] : [])));
-    return sizes.size === 0 ? "not sorted yet" : `${sizes.size} ${sizes.size === 1 ? "size" : "sizes"}`;
+    return sizes.size === 0 ? "not sorted yet" : listWords([...sizes]);
   }
-  const named = reading.pieces.filter(({ said }) => said.name !== null).length;
-  return `${named} of ${groups.filter(({ isSquare }) => !isSquare).length} named`;
+  const names = reading.pieces.flatMap(({ said: { name, label, leftOut } }) =>
+    name === null || leftOut === true ? [] : [label === undefined || label === "" ? pieceWords(name) : label],
+  );
+  const unnamed = groups.filter(({ isSquare }) => !isSquare).length - names.length;
+  return [...names, ...(unnamed > 0 && names.length === 0 ? ["not named yet"] : [])].join(", ");
 }
 
 export const fileTitle = (file: string, lines: number): string => `${file}, ${lines} ${lines === 1 ? "line" : "lines"}`;

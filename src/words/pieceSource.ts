@@ -1,5 +1,8 @@
 /** Where the pieces come from. */
 import type { Pattern } from "../core/decisions/pattern";
+import type { Work } from "../core/decisions/work";
+import type { Plan } from "../core/plan/plan";
+import { sourceLine, sourceNotes } from "./source";
 import { TISSUE_LENGTHS } from "../core/decisions/tissue";
 import type { NestSource } from "../core/pattern/piece";
 import { PIECE_ORDER } from "../core/pattern/pieceSet";
@@ -37,11 +40,16 @@ export function measuredOnTissue(
   return `Measured on your tissue along size ${tissue.size}: ${listWords(pieces)}. The rest is the stand-in’s.`;
 }
 
-/** "Pieces: your own." On the sheet with the amounts; null for the stand-in. */
-export function piecesLine(pattern: Pick<Pattern, "tissue" | "style">, source: NestSource): string | null {
-  if (source === "standIn") return null;
-  return measuredOnTissue(pattern, source) ?? `${sourceWords(source)}.`;
+/** What the pieces of a plan are, what was measured of them, and what is worked out: for the sheet with the amounts. */
+export function piecesSentences(
+  plan: PiecesTold,
+  { pattern, unit }: Pick<Work, "pattern" | "unit">,
+): readonly string[] {
+  const measured = measuredOnTissue(pattern, plan.nest.source);
+  return [sourceLine(plan), ...(measured === null ? [] : [measured]), ...sourceNotes(plan, unit)];
 }
+
+type PiecesTold = Pick<Plan, "nest" | "levels" | "drafted" | "isEaseMeasured">;
 
 /** What the pieces on a sheet are, said where it is cut from. */
 const CUT_FROM: Readonly<Record<"pieces" | "overlay", Readonly<Record<NestSource, string>>>> = {

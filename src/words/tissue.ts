@@ -152,14 +152,17 @@ export interface TissueContext {
   readonly style: StyleName;
 }
 
-/** Beside the field: "2 mm less than side seam and centre front allow. Measure these again." */
+/** Beside the field: "2 mm less than the back side seam allows. Measure both again; it is left out until then." */
 export function misfitWords({ by, against, withinTape }: Misfit, { unit, style }: TissueContext): string {
   const off = `${formatAsked(Math.abs(by), unit)} ${by < 0 ? "less" : "more"} than`;
   const others = against.length === 0 ? "the pieces" : listWords(against.map((ref) => tissueRefWords(ref, style)));
-  const allow = `${off} ${against.length === 0 ? "the pieces allow" : `the ${others} ${against.length === 1 ? "allows" : "allow"}`}`;
-  return withinTape
-    ? `${capital(allow)}: no more than a tape is good to, so theirs count.`
-    : `${capital(allow)}: measure ${against.length === 0 ? "it" : "these"} again. Theirs count until then.`;
+  const allow =
+    against.length === 0
+      ? `${off} the pieces allow`
+      : `${off} the ${others} ${against.length === 1 ? "allows" : "allow"}`;
+  if (withinTape) return `${capital(allow)}: no more than a tape is good to, so it is left out.`;
+  const again = against.length === 0 ? "it" : against.length === 1 ? "both" : "these";
+  return `${capital(allow)}. Measure ${again} again; it is left out until then.`;
 }
 
 /** At the top, of one that must be measured again: "Front side seam: 2 mm less than …". */

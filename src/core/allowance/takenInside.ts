@@ -3,10 +3,10 @@
  * cutting line adds to its seams, as where it is lapped, is left off: the seams themselves say where they meet.
  */
 import { edgeLength, edgeTangentAt, type EdgeCurve } from "../geometry/edgeCurve";
-import { directionOf, distance, polar, type PiecePoint } from "../geometry/point";
+import { directionOf, distance, polar, turnBetween, type PiecePoint } from "../geometry/point";
 import { fail, invariant, ok, type Result } from "../result";
 import { SAME_POINT, TAKEN_INSIDE_WITHIN } from "../tolerance";
-import type { Mm, Radians } from "../units";
+import { radians, type Mm, type Radians } from "../units";
 import { meetSegment, parallelOf } from "./parallels";
 
 type Chain = readonly EdgeCurve<"piece">[];
@@ -61,33 +61,43 @@ export function takenInside(
     );
     return parallel(edges, run.allowance);
   });
-  const starts: (PiecePoint | null)[] = runs.map(() => null);
-  const ends: (PiecePoint | null)[] = runs.map(() => null);
-  const trimmed = lines.map((line) => [...line]);
+  const starts: (Cut | null)[] = runs.map(() => null);
+  const ends: (Cut | null)[] = runs.map(() => null);
   for (const [index, { then }] of runs.entries()) {
     const next = (index + 1) % count;
-    const [one, other] = [invariant(trimmed[index], "line"), invariant(trimmed[next], "line")];
+    const [one, other] = [invariant(lines[index], "line"), invariant(lines[next], "line")];
+    if (one.length < 2 || other.length < 2) return fail({ run: index });
+    const [out, into] = [continued(one.toReversed()), continued(other)];
     if (then.kind === "corner") {
-      const met = firstMeeting(continued(one.toReversed()), continued(other));
+      const met = firstMeeting(out, into);
       if (met === null) return fail({ run: index });
-      trimmed[index] = cutBack(one, met.alongLine);
-      trimmed[next] = cutFront(invariant(trimmed[next], "line"), met.alongOther);
-      ends[index] = met.at;
-      starts[next] = met.at;
+      ends[index] = { at: met.at, passed: met.alongLine - (out.length - one.length - 1) };
+      starts[next] = { at: met.at, passed: met.alongOther - (into.length - other.length - 1) };
     } else {
       const [first, second] = then.legs;
-      const atFirst = firstMeeting(continued(one.toReversed()), legLine(then.apex, first));
-      const atSecond = firstMeeting(continued(other), legLine(then.apex, second));
+      const atFirst = firstMeeting(out, legLine(then.apex, first));
+      const atSecond = firstMeeting(into, legLine(then.apex, second));
       if (atFirst === null || atSecond === null) return fail({ run: index });
-      trimmed[index] = cutBack(one, atFirst.alongLine);
-      trimmed[next] = cutFront(invariant(trimmed[next], "line"), atSecond.alongLine);
-      ends[index] = atFirst.at;
-      starts[next] = atSecond.at;
+      ends[index] = { at: atFirst.at, passed: atFirst.alongLine - (out.length - one.length - 1) };
+      starts[next] = { at: atSecond.at, passed: atSecond.alongLine - (into.length - other.length - 1) };
     }
   }
-  const made = trimmed.map((line, index) => withoutTwins([invariant(starts[index], "start"), ...line, invariant(ends[index], "end")]));
+  const made = lines.map((line, index) => {
+    const [start, end] = [invariant(starts[index], "start"), invariant(ends[index], "end")];
+    // Where a line was continued as it bends, what was added of it belongs to it.
+    const kept = line.slice(Math.max(0, start.passed), line.length - Math.max(0, end.passed));
+    const ahead = start.passed < 0 ? continued(line).slice(start.passed - line.length, -line.length) : [];
+    const behind = end.passed < 0 ? continued(line.toReversed()).slice(end.passed - line.length, -line.length).toReversed() : [];
+    return withoutTwins([start.at, ...ahead, ...kept, ...behind, end.at]);
+  });
   const gone = made.findIndex((line, index) => !goesOn(line, invariant(lines[index], "line")));
   return gone < 0 ? ok(made) : fail({ run: gone });
+}
+
+/** Where a line is cut off, and how many of its points lie beyond that. */
+interface Cut {
+  readonly at: PiecePoint;
+  readonly passed: number;
 }
 
 const FAR: Mm = 400;
@@ -100,10 +110,47 @@ const legLine = (apex: PiecePoint, through: PiecePoint): readonly PiecePoint[] =
   polar(apex, directionOf(apex, through), distance(apex, through) + FAR),
 ];
 
-/** A line with a straight way on before its first point. */
+/**
+ * A line with a way on before its first point: as it bends there for a little, then straight. A corner that laps takes some of a
+ * seam's parallel off, and the seam bent on there.
+ */
 function continued(line: readonly PiecePoint[]): readonly PiecePoint[] {
   const [first, second] = [invariant(line[0], "point"), invariant(line[1], "point")];
-  return [polar(first, directionOf(second, first), CONTINUED), ...line];
+  const way = directionOf(second, first);
+  const bend = bendAt(line);
+  let at = first;
+  // The way at the end itself: the last stretch is a chord, and leans by half of what it bends.
+  let heading = way + (bend * distance(first, second)) / 2;
+  const more: PiecePoint[] = [];
+  for (let step = 0; bend !== 0 && step < BENT_ON; step += 1) {
+    heading += bend / 2;
+    at = polar(at, radians(heading), 1);
+    heading += bend / 2;
+    more.push(at);
+  }
+  return [polar(at, radians(heading), CONTINUED), ...more.toReversed(), ...line];
+}
+
+/** mm. */
+const BENT_ON = 10;
+const SEEN_FROM: Mm = 4;
+/** Bends less than this are straight, 1/mm; and no seam bends more. */
+const LEAST_BEND = 1 / 2000;
+const MOST_BEND = 1 / 12;
+
+/** How a line bends at its start, going back from there, 1/mm: by the circle through three of its points some millimetres apart. */
+function bendAt(line: readonly PiecePoint[]): number {
+  const first = invariant(line[0], "point");
+  const after = (from: PiecePoint): PiecePoint | undefined =>
+    line.slice(line.indexOf(from) + 1).find((p) => distance(from, p) >= SEEN_FROM);
+  const second = after(first);
+  const third = second === undefined ? undefined : after(second);
+  if (second === undefined || third === undefined) return 0;
+  // A long straight stretch at the end says that it is straight there.
+  if (distance(first, invariant(line[1], "point")) > 2 * SEEN_FROM) return 0;
+  const cross = (second.x - third.x) * (first.y - second.y) - (second.y - third.y) * (first.x - second.x);
+  const bend = (2 * cross) / (distance(third, second) * distance(second, first) * distance(third, first));
+  return Math.abs(bend) < LEAST_BEND || Math.abs(bend) > MOST_BEND ? 0 : bend;
 }
 
 interface Met {
@@ -133,10 +180,6 @@ function firstMeeting(line: readonly PiecePoint[], other: readonly PiecePoint[])
   return null;
 }
 
-/** Without the points that lie beyond where it is met; `passed` counts them on the line continued, from its end. */
-const cutBack = (line: readonly PiecePoint[], passed: number): PiecePoint[] => line.slice(0, line.length - passed);
-const cutFront = (line: readonly PiecePoint[], passed: number): PiecePoint[] => line.slice(passed);
-
 const withoutTwins = (line: readonly PiecePoint[]): readonly PiecePoint[] =>
   line.filter((p, index) => {
     const before = line[index - 1];
@@ -154,17 +197,22 @@ function goesOn(line: readonly PiecePoint[], was: readonly PiecePoint[]): boolea
 /** The parallel inside, without what would turn back where a curve is tighter than the allowance. */
 function parallel(edges: Chain, allowance: Mm): readonly PiecePoint[] {
   const points: PiecePoint[] = [];
-  for (const edge of edges) {
-    const ways = parallelOf(edge, -allowance, TAKEN_INSIDE_WITHIN);
-    const way: Radians = edgeTangentAt(edge, 0.5);
-    for (const p of ways) {
-      const last = points.at(-1);
-      if (last === undefined) points.push(p);
-      else if (distance(last, p) > SAME_POINT) {
-        const isOn = Math.cos(directionOf(last, p) - way) > -TURNED_BACK;
-        if (isOn) points.push(p);
-      }
-    }
+  const add = (p: PiecePoint, way: Radians): void => {
+    const last = points.at(-1);
+    if (last === undefined) points.push(p);
+    else if (distance(last, p) > SAME_POINT && Math.cos(directionOf(last, p) - way) > -TURNED_BACK) points.push(p);
+  };
+  for (const [index, edge] of edges.entries()) {
+    const [way, next] = [edgeTangentAt(edge, 1), edges[index + 1]];
+    const line = parallelOf(edge, -allowance, TAKEN_INSIDE_WITHIN);
+    // Between two edges the parallels are joined where they would meet, not where each ends.
+    const inner = next === undefined ? line : line.slice(0, -1);
+    const before = edges[index - 1];
+    for (const p of before === undefined ? inner : inner.slice(1)) add(p, way);
+    if (next === undefined) continue;
+    const turn = turnBetween(way, edgeTangentAt(next, 0));
+    const square = radians(way + turn / 2 + Math.PI / 2);
+    add(polar(edge.b, square, allowance / Math.cos(turn / 2)), way);
   }
   return points;
 }

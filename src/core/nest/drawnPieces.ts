@@ -13,7 +13,16 @@ import { levelWidth } from "../girth/levelWidth";
 import { seamLength } from "../girth/seamLength";
 import { isBasque } from "../pattern/pieceGroups";
 import { pieceIn, piecesOf, setOf, type PieceSet } from "../pattern/pieceSet";
-import { pointOf, type DartName, type Nest, type NestSource, type Piece, type PieceName } from "../pattern/piece";
+import {
+  pointNames,
+  type PointName,
+  pointOf,
+  type DartName,
+  type Nest,
+  type NestSource,
+  type Piece,
+  type PieceName,
+} from "../pattern/piece";
 import { remember } from "../remember";
 import { fail, invariant, ok, type Result } from "../result";
 import { styleOf } from "../style/index";
@@ -22,6 +31,7 @@ import type { FullBustFailure } from "../surgery/fullBust";
 import type { Mm } from "../units";
 import { openToBustPoint, sideNeckOf } from "./openToBustPoint";
 import type { Cup, GirthLevel, Making, PatternPieces } from "./patternPieces";
+import { joinBlended } from "./joinBlended";
 import { blendedEase, walkBlended } from "./seamEase";
 
 /** The printed pieces of one cup version, in every size of the chart. */
@@ -103,7 +113,9 @@ function make(
   const cannot = refused.get(at.bust);
   if (cannot !== undefined) return fail(cannot);
   const blended = setOf([...inOneCup({ nest })].map(([, sizes]) => blendedEase(blendPiece(sizes, at), sizes, at.bust)));
-  const pieces = isOneSize(at) ? blended : walkBlended(blended);
+  const pieces = isOneSize(at)
+    ? blended
+    : joinBlended(walkBlended(blended, setOf(invariant(nest.sizes[at.bust], "base size"))));
   const { bodice: cut, others } = parted(pieces);
   const bustPoint = pointOf(pieceIn(cut, style.bustPiece), "bustPoint");
   const open = openToBustPoint(cut, style.bustPiece, pattern, at.bust);
@@ -124,18 +136,38 @@ function make(
     finish: (from, to, cupDifference) =>
       from === open && cupDifference === difference && isSamePlace(to, bustPoint)
         ? cut
-        : style.finish(from, to, cupDifference, endOf(difference, cupDifference)),
+        : redrawn(style.finish(from, to, cupDifference, endOf(difference, cupDifference))),
   });
 }
+
+/** A princess seam that was altered is drawn anew: how it was drawn counts no more. */
+const redrawn = (pieces: PieceSet): PieceSet =>
+  setOf(
+    piecesOf(pieces).map((piece) => {
+      const { drawnTurns } = piece;
+      if (drawnTurns === undefined) return piece;
+      const ends = new Set<PointName>(
+        piece.edges.flatMap(({ seam, from, to }) => (seam === "princess" ? [from, to] : [])),
+      );
+      if (ends.size === 0) return piece;
+      const kept: Partial<Record<PointName, number>> = {};
+      for (const name of pointNames(piece)) {
+        const turn = drawnTurns[name];
+        if (turn !== undefined && !ends.has(name)) kept[name] = turn;
+      }
+      return { ...piece, drawnTurns: kept };
+    }),
+  );
 
 const isSamePlace = (a: PiecePoint, b: PiecePoint): boolean => a.x === b.x && a.y === b.y;
 
 const isOneSize = (at: LevelSizes): boolean =>
   new Set<number>(Object.values(at)).size === 1 && Number.isInteger(at.bust);
 
+const isOther = ({ name }: Piece): boolean => isBasque(name) || name.startsWith("other");
+
 /** Pieces below the waist, and those without a name of ours, are never altered for the bust. */
 function parted(pieces: PieceSet): { readonly bodice: PieceSet; readonly others: PieceSet } {
-  const isOther = ({ name }: Piece): boolean => isBasque(name) || name.startsWith("other");
   return {
     bodice: setOf(piecesOf(pieces).filter((piece) => !isOther(piece))),
     others: setOf(piecesOf(pieces).filter(isOther)),

@@ -280,8 +280,16 @@ function addLevels(
   const lowSide: PointName = name === "cup" || sizes[0]?.corners.some((c) => c.name === "sideUnderBust") === true ? "sideUnderBust" : "sideWaist";
   if (name === "front" || name === "back" || name === "sideFront") {
     const top: PointName = sizes[0]?.corners.some((c) => c.name === "shoulderTip") === true ? "shoulderTip" : "princessTop";
-    if (sizes.every((size) => span(size, top, "underarm") !== null))
-      add("armholeTouch", "shoulder", each((size) => touchOn(size, span(size, top, "underarm"))));
+    const spans = sizes.map((size) => span(size, top, "underarm"));
+    const share = touchShare(sizes, spans);
+    add(
+      "armholeTouch",
+      "shoulder",
+      each(({ ring }, index) => {
+        const own = spans[index];
+        return own === null || own === undefined ? null : (own[0] + wayFrom(ring, own[0], own[1]) * share) % ring.length;
+      }),
+    );
   }
   if (name === "front" || name === "cup" || name === "back" || name === "sideFront") {
     const places = each((size, index) => {
@@ -359,19 +367,24 @@ function sideBustHeight(size: TracedSize, others: FromOthers): Mm | null {
   return underarm === null ? null : pointOn(size.ring, underarm + depth).y;
 }
 
-/** Where an armhole comes nearest to the centre; where it does so at an end, at a share of it. */
-function touchOn({ ring }: TracedSize, span: readonly [Mm, Mm] | null): Mm | null {
-  if (span === null) return null;
-  const long = wayFrom(ring, span[0], span[1]);
-  let best = { share: 0, x: Infinity };
-  for (let i = 0; i <= TOUCHES; i += 1) {
-    const { x } = pointOn(ring, span[0] + (long * i) / TOUCHES);
-    if (x < best.x) best = { share: i / TOUCHES, x };
-  }
-  const share = best.share > 0.12 && best.share < 0.88 ? best.share : 0.45;
-  return (span[0] + long * share) % ring.length;
+/** Where an armhole comes nearest to the centre, as a share of it that all sizes have: the middle one of theirs. */
+function touchShare(sizes: readonly TracedSize[], spans: readonly (readonly [Mm, Mm] | null)[]): number {
+  const shares = sizes.map(({ ring }, index) => {
+    const span = spans[index];
+    if (span === null || span === undefined) return USUAL_TOUCH;
+    const long = wayFrom(ring, span[0], span[1]);
+    let best = { share: 0, x: Infinity };
+    for (let i = 0; i <= TOUCHES; i += 1) {
+      const { x } = pointOn(ring, span[0] + (long * i) / TOUCHES);
+      if (x < best.x) best = { share: i / TOUCHES, x };
+    }
+    return best.share > FIRST_TOUCH && best.share < 1 - FIRST_TOUCH ? best.share : USUAL_TOUCH;
+  });
+  return invariant(shares.toSorted((p, q) => p - q)[Math.floor(shares.length / 2)], "size");
 }
 const TOUCHES = 80;
+const FIRST_TOUCH = 0.12;
+const USUAL_TOUCH = 0.45;
 
 /** A place moved clear of the ends of its seam and of the darts on it, towards the upper end of both. */
 function clearOf(size: TracedSize, [from, to]: readonly [Mm, Mm], wanted: Mm): Mm {
@@ -425,7 +438,7 @@ function snapped(
   const off = (s: Mm): Mm => Math.min(wayFrom(ring, s, wanted), wayFrom(ring, wanted, s));
   const { joints, span } = invariant(found[middle], "size");
   const nearest = joints.reduce((best, s, k) => (off(s) < off(invariant(joints[best], "joint")) ? k : best), 0);
-  const within = count === 1 ? Math.min(ONLY_JOINT, span * 0.7) : NEAR_JOINT;
+  const within = count === 1 ? Math.min(ONLY_JOINT, span * 0.7) : Math.max(NEAR_JOINT, span / 4);
   return off(invariant(joints[nearest], "joint")) > within ? places : found.map(({ joints: own }) => invariant(own[nearest], "joint"));
 }
 const FEW_JOINTS = 4;

@@ -3,8 +3,8 @@
  * made one straight edge, whatever the line did there.
  */
 import { boundsOfPoints, type Bounds } from "../geometry/bounds";
-import { edgeLength, lineEdge, type EdgeCurve } from "../geometry/edgeCurve";
-import { angleAt, distance, midpoint, type PiecePoint } from "../geometry/point";
+import { edgeIntersections, edgeLength, edgePart, lineEdge, type EdgeCurve } from "../geometry/edgeCurve";
+import { angleAt, between, distance, midpoint, type PiecePoint } from "../geometry/point";
 import { invariant } from "../result";
 import { LEG_MEETS_LINE, LEGS_MEET } from "../tolerance";
 import { degreesFrom, type Mm } from "../units";
@@ -95,7 +95,8 @@ export function drawnDarts(ring: TracedRing, inner: readonly Chain[], reach: Mm)
       if (isFarOff(box, mouth, reach + LEG_MEETS_LINE)) return [];
       const near = nearestOn(ring, mouth);
       const isInside = nearestOn(ring, end).distance > near.distance + SHORTEST / 2;
-      return near.distance <= reach + LEG_MEETS_LINE && isInside ? [{ end, mouth, on: near.s }] : [];
+      if (near.distance > reach + LEG_MEETS_LINE || !isInside) return [];
+      return [{ end, mouth, on: reach > 0 ? (continuedTo(ring, end, mouth, near.s) ?? near.s) : near.s }];
     }),
   );
   const pairs: (TracedDart & { readonly width: Mm })[] = [];
@@ -116,6 +117,23 @@ export function drawnDarts(ring: TracedRing, inner: readonly Chain[], reach: Mm)
     if (kept.every(({ apex }) => distance(apex, pair.apex) > LEGS_MEET)) kept.push(pair);
   return kept.map(({ first, second, apex, by }) => ({ first, second, apex, by }));
 }
+
+/** Where a leg, continued beyond its mouth end, comes to the line: of several places the one nearest to the end. */
+function continuedTo(ring: TracedRing, end: PiecePoint, mouth: PiecePoint, near: Mm): Mm | null {
+  const line = lineEdge(mouth, between(mouth, end, -CONTINUED / distance(mouth, end)));
+  let best: { readonly s: Mm; readonly off: Mm } | null = null;
+  for (const [index, edge] of ring.edges.entries()) {
+    for (const { t1, point } of edgeIntersections(edge, line)) {
+      const off = distance(mouth, point);
+      if (best !== null && off >= best.off) continue;
+      const along = t1 === 0 ? 0 : edgeLength(edgePart(edge, 0, t1));
+      best = { s: (invariant(ring.starts[index], "start") + along) % ring.length, off };
+    }
+  }
+  const isNear = best !== null && Math.min(wayFrom(ring, best.s, near), wayFrom(ring, near, best.s)) < CONTINUED;
+  return isNear && best !== null ? best.s : null;
+}
+const CONTINUED: Mm = 80;
 
 /** The same darts, none twice: those that lie over others were found both ways. */
 export function withoutDoubles(ring: TracedRing, darts: readonly TracedDart[]): readonly TracedDart[] {

@@ -99,9 +99,12 @@ function placeAt(one: Followed, share: number): Sample {
   return { at: edgePointAt(edge, edgeParameterAtLength(edge, along)), s };
 }
 
-/** The way of the line at a place: of the curve that is drawn, or of a parabola through the points about it. */
-function wayAt(one: Followed, s: Mm): Radians {
-  const { edge, along } = edgeIn(one, Math.min(s, one.length - SAME_POINT));
+/** The way of the line into a place or out of it: of the curve that is drawn, or of a parabola through the points about it. */
+function wayAt(one: Followed, s: Mm, isOut: boolean): Radians {
+  const beside = isOut ? s + SAME_POINT : s - SAME_POINT;
+  const found = edgeIn(one, Math.min(Math.max(beside, 0), one.length - SAME_POINT));
+  const { edge } = found;
+  const along = Math.max(0, found.along + s - beside);
   const whole = edgeLength(edge);
   if (edge.curve !== null) return edgeTangentAt(edge, edgeParameterAtLength(edge, Math.min(along, whole)));
   if (whole > SAYS_ITS_WAY || one.vertices.length < 3) return edgeTangentAt(edge, 0);
@@ -136,7 +139,8 @@ function slopeAt(points: readonly (readonly [number, number])[]): number {
 interface End {
   readonly at: PiecePoint;
   readonly s: Mm;
-  readonly way: Radians;
+  readonly wayIn: Radians;
+  readonly wayOut: Radians;
 }
 
 const endAt = (one: Followed, share: number): End => {
@@ -146,7 +150,7 @@ const endAt = (one: Followed, share: number): End => {
       : share === 1
         ? { at: invariant(one.samples.at(-1), "point").at, s: one.length }
         : placeAt(one, share);
-  return { ...place, way: wayAt(one, place.s) };
+  return { ...place, wayIn: wayAt(one, place.s, false), wayOut: wayAt(one, place.s, true) };
 };
 
 interface Fit {
@@ -173,8 +177,8 @@ function cubicFit(one: Followed, from: End, to: End): Fit {
   const between = samplesBetween(one, from, to);
   const span = to.s - from.s;
   let at = between.map(({ s }) => (s - from.s) / span);
-  const [ux, uy] = [Math.cos(from.way), Math.sin(from.way)];
-  const [vx, vy] = [-Math.cos(to.way), -Math.sin(to.way)];
+  const [ux, uy] = [Math.cos(from.wayOut), Math.sin(from.wayOut)];
+  const [vx, vy] = [-Math.cos(to.wayIn), -Math.sin(to.wayIn)];
   let best: Fit = { edge: lineEdge(from.at, to.at), off: Infinity };
   for (let round = 0; round < ROUNDS; round += 1) {
     let [c00, c01, c11, x0, x1] = [0, 0, 0, 0, 0];
@@ -196,8 +200,8 @@ function cubicFit(one: Followed, from: End, to: End): Fit {
     if (!(alpha > 0 && beta > 0 && alpha < span && beta < span)) [alpha, beta] = [span / 3, span / 3];
     const edge = cubicEdge({
       a: from.at,
-      c1: polar(from.at, from.way, alpha),
-      c2: polar(to.at, radians(to.way + Math.PI), beta),
+      c1: polar(from.at, from.wayOut, alpha),
+      c2: polar(to.at, radians(to.wayIn + Math.PI), beta),
       b: to.at,
     });
     const near = between.map(({ at: p }, index) => stepNearer(edge, p, invariant(at[index], "parameter")));
@@ -229,6 +233,24 @@ function stepNearer(edge: EdgeCurve<"piece">, p: PiecePoint, from: number): { re
   return { t, off };
 }
 
+/** Where a line turns most between two shares, though by too little for a corner: a share of it; null where it does not turn at once. */
+function bentAt({ chain, starts, length }: Followed, from: number, to: number): number | null {
+  let best: { share: number | null; turn: number } = { share: null, turn: BENT };
+  for (const [index, edge] of chain.entries()) {
+    const before = chain[index - 1];
+    const share = invariant(starts[index], "start") / length;
+    if (before === undefined || (before.curve === null && edge.curve === null)) continue;
+    const clear = CLEAR_OF_ENDS * (to - from);
+    if (share < from + clear || share > to - clear) continue;
+    const turn = Math.abs(turnAt(before, edge));
+    if (turn > best.turn) best = { share, turn };
+  }
+  return best.share;
+}
+/** Degrees; and how near to the ends of what is split, as a share of it. */
+const BENT = 0.2;
+const CLEAR_OF_ENDS = 0.04;
+
 /**
  * One smooth stretch of every size as edges: as many in each, split at the same shares of their lengths.
  *
@@ -250,7 +272,8 @@ export function fitAlike(chains: readonly Chain[]): readonly (readonly EdgeCurve
       for (const [index, { edge }] of curved.entries()) invariant(found[index], "size").push(edge);
       return;
     }
-    const middle = (u0 + u1) / 2;
+    const worst = curved.reduce((most, { off }, index) => (off > (curved[most]?.off ?? 0) ? index : most), 0);
+    const middle = bentAt(invariant(all[worst], "size"), u0, u1) ?? (u0 + u1) / 2;
     const ends = all.map((one) => endAt(one, middle));
     add(from, ends, u0, middle, depth + 1);
     add(ends, to, middle, u1, depth + 1);

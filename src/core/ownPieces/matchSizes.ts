@@ -58,7 +58,7 @@ function areAlike(chains: readonly Chain[]): boolean {
   const shares = sharesOf(first);
   return chains.every((chain) => {
     if (chain.length !== first.length) return false;
-    if (sharesOf(chain).some((share, index) => Math.abs(share - invariant(shares[index], "share")) > SHARES_ALIKE))
+    if (sharesOf(chain).some((share, index) => Math.abs(share - invariant(shares[index], "share")) > 2 * SHARES_ALIKE))
       return false;
     return chain.every((edge, index) => {
       const next = chain[index + 1];

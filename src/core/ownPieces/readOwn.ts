@@ -147,6 +147,8 @@ interface NamedGroup {
 
 /** A piece is proposed by its form only where it comes at least so near to it. */
 const FORM_AT_MOST = 3.5;
+/** And only where no other piece is as near, but for so much. */
+const AS_WELL = 1.4;
 
 /** What each group is: as she said, by what stands on it, by its form; in this order, no piece twice where she did not say so. */
 function nameGroups(own: OwnPattern, pattern: Pattern, reading: OutlineReading, scale: Mm): readonly NamedGroup[] {
@@ -190,7 +192,15 @@ function nameGroups(own: OwnPattern, pattern: Pattern, reading: OutlineReading, 
     )
     .filter(({ cost }) => cost <= FORM_AT_MOST)
     .toSorted((p, q) => p.cost - q.cost);
-  for (const { group, name } of pairs) if (!names.has(group.id) && !taken.has(name)) give(group, name);
+  // The surest first; one that could as well be another piece that is still to be found is left to her.
+  for (let isFound = true; isFound; ) {
+    const left = pairs.filter(({ group, name }) => !names.has(group.id) && !taken.has(name));
+    const sure = left.find((pair) =>
+      left.every((other) => other.group !== pair.group || other === pair || other.cost > AS_WELL * pair.cost),
+    );
+    isFound = sure !== undefined;
+    if (sure !== undefined) give(sure.group, sure.name);
+  }
   return reading.groups.map((group) => ({
     group,
     said: saidOf(group),
@@ -264,7 +274,7 @@ function readingOf({ group, said, name, label, leftOut, trace, made }: ReadGroup
     id: group.id,
     said: base,
     sizes: trace.sizes.map((size, index) => {
-      const inFile = fileOf(size, group, scale);
+      const inFile = fileOf(size, scale);
       return {
         size: size.label,
         corners: [
@@ -314,11 +324,10 @@ const allowancesOf = (trace: TracedPiece, said: OwnPieceSaid | undefined): NonNu
 });
 
 /** From the piece frame back into the file. */
-function fileOf(size: TracedSize, group: OutlineGroup, scale: Mm): (p: PiecePoint) => FilePlace {
-  const by = group.shift[size.label] ?? { x: 0, y: 0 };
+function fileOf(size: TracedSize, scale: Mm): (p: PiecePoint) => FilePlace {
   return (p) => {
     const { x, y } = ontoSheet(size.place, p);
-    return { x: (x - by.x) / scale, y: (y - by.y) / scale };
+    return { x: x / scale, y: y / scale };
   };
 }
 

@@ -110,7 +110,24 @@ interface Laid {
   readonly shift: { readonly x: Mm; readonly y: Mm };
   readonly ring: TracedRing;
   readonly darts: readonly TracedDart[];
+  /** Angles that set its long straight lines upright or level: grain, fold, straight seams. The first is none. */
+  readonly leans: readonly number[];
 }
+
+/** Which way a size is laid into the piece frame. */
+interface Way {
+  readonly turns: Turns;
+  readonly turnedOver: boolean;
+  /** Turned by so much besides, before it is turned over; radians. */
+  readonly lean: number;
+}
+
+const placeBy = ({ turns, turnedOver, lean }: Way): Placement => ({
+  ...UNTURNED,
+  turns,
+  turnedOver,
+  tilt: turnedOver ? -lean : lean,
+});
 
 const UNTURNED: Placement = { turns: 0, turnedOver: false, tilt: 0, dx: 0, dy: 0 };
 const isOther = (name: PieceName): boolean => name.startsWith("other");
@@ -155,11 +172,13 @@ function layOut({ group, outlines, loose, said, name, labels, scale }: TraceInpu
       const [a, b, apex] = [dart.inner, dart.outer, dart.apex].map((at) => shift(onSheet(at, scale), by.x, by.y));
       if (a === undefined || b === undefined || apex === undefined) return [];
       const [one, other] = [nearJoint(used, a), nearJoint(used, b)];
+      // Both ends meant the same corner: that opens nothing.
+      if (one === other) return [];
       const isAhead = wayFrom(used, one, other) < used.length / 2;
       return [{ first: isAhead ? one : other, second: isAhead ? other : one, apex, by: "her" }];
     });
     const darts = isOther(name) ? [] : [...hers, ...drawnDarts(used, inner, reach), ...cutDarts(used)];
-    return { label, shift: by, ring: used, darts: withoutDoubles(used, darts) };
+    return { label, shift: by, ring: used, darts: withoutDoubles(used, darts), leans: leansOf(used, inner) };
   });
   return { laid, extent };
 }
@@ -177,6 +196,42 @@ function nearJoint(ring: TracedRing, p: PiecePoint): Mm {
   return best.s;
 }
 
+/** A line this long says which way a piece stands; leans nearer to each other than this are one. */
+const LONG: Mm = 70;
+const SAME_LEAN = 0.06;
+const MOST_LEANS = 2;
+
+function leansOf(ring: TracedRing, inner: readonly Chain[]): readonly number[] {
+  const weights: { lean: number; length: Mm }[] = [];
+  for (const { a, b, curve } of [...inner.filter((chain) => chain.length === 1).flat(), ...straightRuns(ring)]) {
+    const length = distance(a, b);
+    if (curve !== null || length < LONG) continue;
+    // To the nearest upright or level way.
+    const way = Math.atan2(b.y - a.y, b.x - a.x);
+    const lean = Math.round(way / (Math.PI / 2)) * (Math.PI / 2) - way;
+    const same = weights.find((one) => Math.abs(one.lean - lean) < SAME_LEAN);
+    if (same === undefined) weights.push({ lean, length });
+    else same.length += length;
+  }
+  const most = weights.toSorted((p, q) => q.length - p.length).map(({ lean }) => lean);
+  return [0, ...most.filter((lean) => Math.abs(lean) > SAME_LEAN)].slice(0, MOST_LEANS + 1);
+}
+
+/** The straight edges of a ring; stretches that go on straight are one. */
+function straightRuns(ring: TracedRing): readonly EdgeCurve<"piece">[] {
+  const runs: EdgeCurve<"piece">[] = [];
+  for (const edge of ring.edges) {
+    const last = runs.at(-1);
+    if (edge.curve !== null) continue;
+    if (last !== undefined && distance(last.b, edge.a) < SOLVER_ACCURACY && Math.abs(turnAt(last, edge)) < STILL_STRAIGHT)
+      runs[runs.length - 1] = lineEdge(last.a, edge.b);
+    else runs.push(edge);
+  }
+  return runs;
+}
+/** Degrees. */
+const STILL_STRAIGHT = 0.2;
+
 interface Turned {
   readonly plain: TracedRing;
   readonly ring: TracedRing;
@@ -185,9 +240,11 @@ interface Turned {
 }
 
 /** A size turned one way, with straight mouths and all places that may be corners. */
-function turnedBy({ ring, darts }: Laid, turns: Turns, turnedOver: boolean): Turned {
-  const to = (p: PiecePoint): PiecePoint => intoPiece({ ...UNTURNED, turns, turnedOver }, sheetPoint(p.x, p.y));
-  const plain = turns === 0 && !turnedOver ? ring : tracedRing(ring.edges.map((edge) => edgeMap(edge, to)));
+function turnedBy({ ring, darts }: Laid, way: Way): Turned {
+  const { turns, turnedOver, lean } = way;
+  const place = placeBy(way);
+  const to = (p: PiecePoint): PiecePoint => intoPiece(place, sheetPoint(p.x, p.y));
+  const plain = turns === 0 && !turnedOver && lean === 0 ? ring : tracedRing(ring.edges.map((edge) => edgeMap(edge, to)));
   const along = (s: Mm): Mm => (turnedOver ? ring.length - s : s);
   const moved = darts.map(
     ({ first, second, apex, by }): TracedDart => ({
@@ -214,19 +271,21 @@ function mouthed(plain: TracedRing, darts: readonly TracedDart[]): Turned {
   };
 }
 
-/** Which way it stands: of all eight ways the one whose corners come nearest to the shape. */
-export function bestWay(
+/** Which way it stands: of all ways the one whose corners come nearest to the shape. A sheet that lies askew is set upright. */
+function bestWay(
   laid: Laid,
   wanted: readonly ShapeCorner[],
   said: OwnPieceSaid | undefined,
-): { readonly turns: Turns; readonly turnedOver: boolean; readonly cost: number } {
-  let best = { turns: said?.turns ?? 0, turnedOver: said?.turnedOver ?? false, cost: Infinity };
+): Way & { readonly cost: number } {
+  let best = { turns: said?.turns ?? 0, turnedOver: said?.turnedOver ?? false, lean: 0, cost: Infinity };
   if (wanted.length === 0) return best;
-  for (const turns of said?.turns === undefined ? TURNS : [said.turns]) {
-    for (const turnedOver of said?.turnedOver === undefined ? [false, true] : [said.turnedOver]) {
-      const { ring, places } = turnedBy(laid, turns, turnedOver);
-      const found = findCorners(ring, places, wanted, USUAL_SLACK);
-      if (found !== null && found.cost < best.cost) best = { turns, turnedOver, cost: found.cost };
+  for (const lean of laid.leans) {
+    for (const turns of said?.turns === undefined ? TURNS : [said.turns]) {
+      for (const turnedOver of said?.turnedOver === undefined ? [false, true] : [said.turnedOver]) {
+        const { ring, places } = turnedBy(laid, { turns, turnedOver, lean });
+        const found = findCorners(ring, places, wanted, USUAL_SLACK);
+        if (found !== null && found.cost < best.cost) best = { turns, turnedOver, lean, cost: found.cost };
+      }
     }
   }
   return best;
@@ -258,12 +317,14 @@ export function tracePiece(input: TraceInput): TracedPiece {
   const usual = (shape?.corners ?? []).filter((corner) => !without.has(corner.name));
   const way =
     middle === undefined || isOther(name)
-      ? { turns: said?.turns ?? 0, turnedOver: said?.turnedOver ?? false, cost: Infinity }
+      ? { turns: said?.turns ?? 0, turnedOver: said?.turnedOver ?? false, lean: 0, cost: Infinity }
       : bestWay(middle, usual, said);
   const line = lineOf(group, said);
   const onFold = said?.centreOnFold ?? shape?.onFold ?? false;
   const nothing: TracedPiece = {
-    ...way,
+    turns: way.turns,
+    turnedOver: way.turnedOver,
+    cost: way.cost,
     corners: usual,
     extent,
     line,
@@ -272,7 +333,7 @@ export function tracePiece(input: TraceInput): TracedPiece {
     problems,
   };
   if (middle === undefined) return nothing;
-  const turned = laid.map((one) => turnedBy(one, way.turns, way.turnedOver));
+  const turned = laid.map((one) => turnedBy(one, way));
   const fixedIn = (index: number): ReadonlyMap<PointName, Mm> => {
     const { ring } = invariant(turned[index], "size");
     const one = invariant(laid[index], "size");
@@ -280,7 +341,7 @@ export function tracePiece(input: TraceInput): TracedPiece {
       saidCorners.flatMap((corner): [PointName, Mm][] => {
         if (corner.at === null || corner.size !== one.label) return [];
         const on = shift(onSheet(corner.at, input.scale), one.shift.x, one.shift.y);
-        const at = intoPiece({ ...UNTURNED, turns: way.turns, turnedOver: way.turnedOver }, sheetPoint(on.x, on.y));
+        const at = intoPiece(placeBy(way), sheetPoint(on.x, on.y));
         return [[corner.name, nearJoint(ring, at)]];
       }),
     );
@@ -315,7 +376,7 @@ export function tracePiece(input: TraceInput): TracedPiece {
   const { sizes: darted, problems: unlike } = matchDarts(followed, wanted, name, said);
   problems.push(...unlike);
   const sizes = darted.map((one): TracedSize => {
-    const place: Placement = { ...UNTURNED, turns: way.turns, turnedOver: way.turnedOver };
+    const place = placeBy(way);
     const moved = intoPiece(place, sheetPoint(one.laid.shift.x, one.laid.shift.y));
     const started = { ...place, dx: moved.x, dy: moved.y };
     const inside = line === "cutting" ? stitchLineOf(one, wanted, said, onFold, problems) : one;

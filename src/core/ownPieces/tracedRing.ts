@@ -142,10 +142,15 @@ function hullAway({ a, b, curve }: EdgeCurve<"piece">, p: PiecePoint): Mm {
  */
 export function isSmooth(one: EdgeCurve<"piece">, other: EdgeCurve<"piece">, turn: number): boolean {
   const by = Math.abs(turn);
-  if (by <= FOLLOWED_TURN_DEGREES) return true;
-  if (one.curve !== null || other.curve !== null || by > FOLLOWED_CORNER_DEGREES) return false;
-  return (sagittaOf(Math.min(distance(one.a, one.b), distance(other.a, other.b)), by)) <= FOLLOWED_SAGITTA;
+  if (one.curve !== null || other.curve !== null) return by <= FOLLOWED_TURN_DEGREES;
+  const chord = Math.min(distance(one.a, one.b), distance(other.a, other.b));
+  const sagitta = sagittaOf(chord, by);
+  if (sagitta <= STRAIGHT_ON) return true;
+  return by <= FOLLOWED_CORNER_DEGREES && chord <= LONGEST_STEP && sagitta <= FOLLOWED_SAGITTA;
 }
+/** Longer stretches stand for no curve; and what turns so little that it leaves its straight way by no more goes on; mm. */
+const LONGEST_STEP: Mm = 30;
+const STRAIGHT_ON: Mm = FOLLOWED_SAGITTA / 50;
 
 /** How far the middle of an arc that turns by some degrees from one stretch to the next lies off such a stretch; mm. */
 export const sagittaOf = (chord: Mm, turn: number): Mm => (chord * Math.abs(turn) * Math.PI) / 180 / 8;

@@ -20,7 +20,8 @@ export const saidOfPiece = (own: OwnPattern, id: string): OwnPieceSaid =>
 /** What is said of a piece now, over what the reading made of what was said a moment ago. */
 export function saidNow<T extends OwnPieceSaid>(own: OwnPattern, read: T): T {
   const said = saidOfPiece(own, read.id);
-  return { ...read, ...said, name: said.name ?? read.name };
+  const allowances = { ...read.allowances, ...said.allowances };
+  return { ...read, ...said, allowances, name: said.name ?? read.name };
 }
 
 /** With something else said of one piece. */
@@ -132,23 +133,22 @@ export function withBustPoint(said: OwnPieceSaid, bustPoint: OwnPieceSaid["bustP
   return bustPoint === null || bustPoint === undefined ? rest : { ...rest, bustPoint };
 }
 
-const BODICE: readonly SeamName[] = ["centre", "neck", "shoulder", "strap", "armhole", "side", "underBust", "waist"];
+/** Seams of a piece beyond whose stitch line there can be an allowance: as the reading finds them, but for one on the fold. */
+export const seamsAllowed = ({ allowances = {}, centreOnFold }: OwnPieceSaid): readonly SeamName[] =>
+  SEAM_ORDER.filter((seam) => allowances[seam] !== undefined && !(seam === "centre" && centreOnFold === true));
 
-const SEAMS_OF: Readonly<Record<Exclude<PieceName, OtherPiece>, readonly SeamName[]>> = {
-  front: ["centre", "neck", "shoulder", "armhole", "side", "waist"],
-  centreFront: ["centre", "neck", "shoulder", "armhole", "princess", "waist"],
-  sideFront: ["princess", "shoulder", "armhole", "side", "waist"],
-  cup: ["centre", "neck", "strap", "armhole", "side", "underBust"],
-  frontBand: ["centre", "underBust", "side", "waist"],
-  back: BODICE,
-  backBand: ["centre", "underBust", "side", "waist"],
-  frontBasque: ["centre", "waist", "side", "hem"],
-  backBasque: ["centre", "waist", "side", "hem"],
-  strap: ["strap", "neck", "armhole"],
-};
-
-/** Seams that a piece of that name can have: where an allowance may lie. */
-export const seamsOfPiece = (name: PieceName | null): readonly SeamName[] =>
-  name === null || isOther(name) ? ["edge"] : SEAMS_OF[name];
+const SEAM_ORDER: readonly SeamName[] = [
+  "centre",
+  "neck",
+  "shoulder",
+  "strap",
+  "armhole",
+  "princess",
+  "side",
+  "underBust",
+  "waist",
+  "hem",
+  "edge",
+];
 
 export const isOther = (name: PieceName): name is OtherPiece => OTHER_PIECES.some((other) => other === name);

@@ -23,7 +23,7 @@ export interface CornerHandlesProps {
   readonly size: string;
   /** Pixels to a unit of the file. */
   readonly scale: number;
-  /** Of the window: words stand on the side where the piece is. */
+  /** Of the piece, from side to side: words stand outside of it. */
   readonly middle: number;
 }
 
@@ -178,7 +178,7 @@ function CornerHandle(props: CornerHandleProps) {
     >
       <circle className="own-handle-touch" r="16" />
       <circle className="own-handle-dot" r={isChosen ? 7 : 5} />
-      <text x={isLeft ? 11 : -11} y={isLeft ? 15 : -7} textAnchor={isLeft ? "start" : "end"} aria-hidden="true">
+      <text x={isLeft ? -11 : 11} y="4" textAnchor={isLeft ? "end" : "start"} aria-hidden="true">
         {capital(cornerWords(corner, name))}
       </text>
     </g>

@@ -42,6 +42,7 @@ function AtWork({ own, reading, reader }: OwnAndReading & OwnPatternPanelProps) 
   const run = useRun();
   const pointing = useOwnView((view) => view.pointing);
   const point = useOwnView((view) => view.point);
+  const isInUse = own.inUse === true;
   const lines = own.drawing.lines.reduce((sum, { paths }) => sum + paths.length, 0);
   const onKeyDown = (event: KeyboardEvent): void => {
     if (event.key !== "Escape" || pointing === null) return;
@@ -52,13 +53,13 @@ function AtWork({ own, reading, reader }: OwnAndReading & OwnPatternPanelProps) 
     <div className="own-work" onKeyDown={onKeyDown} role="presentation">
       <OwnAnswer own={own} reading={reading} />
       <OwnSheet own={own} reading={reading} />
-      <OwnSection section="scale" title={OWN_WORDS.scale} reading={reading}>
+      <OwnSection section="scale" title={OWN_WORDS.scale} reading={reading} isInUse={isInUse}>
         <OwnScale own={own} reading={reading} />
       </OwnSection>
-      <OwnSection section="sizes" title={OWN_WORDS.sizes} reading={reading}>
+      <OwnSection section="sizes" title={OWN_WORDS.sizes} reading={reading} isInUse={isInUse}>
         <OwnSizes own={own} reading={reading} />
       </OwnSection>
-      <OwnSection section="pieces" title={OWN_WORDS.pieces} reading={reading}>
+      <OwnSection section="pieces" title={OWN_WORDS.pieces} reading={reading} isInUse={isInUse}>
         <OwnPieces own={own} reading={reading} />
       </OwnSection>
       <div className="own-file">

@@ -10,7 +10,7 @@ import {
   named,
   saidNow,
   saidOfPiece,
-  seamsOfPiece,
+  seamsAllowed,
   withAllowance,
   withLabel,
   withPieceSaid,
@@ -179,8 +179,8 @@ const LINES = [
 const NEXT_TURN = { 0: 1, 1: 2, 2: 3, 3: 0 } as const;
 
 /** Of all seams alike; null: they differ, or none is said. */
-function commonAllowance({ allowances = {} }: OwnPieceSaid): number | null {
-  const [first, ...others] = Object.values(allowances);
+function commonAllowance(said: OwnPieceSaid): number | null {
+  const [first, ...others] = seamsAllowed(said).map((seam) => said.allowances?.[seam]);
   return first !== undefined && others.every((other) => other === first) ? first : null;
 }
 
@@ -196,7 +196,7 @@ interface LineFieldsProps {
 function LineFields({ piece, own, change }: LineFieldsProps) {
   const unit = useSettledWork((work) => work.unit);
   const { said, id } = piece;
-  const seams = seamsOfPiece(said.name);
+  const seams = seamsAllowed(said);
   const allowed = (of: typeof seams, value: number) => [
     setOwn(withPieceSaid(own, id, (before) => withAllowance(before, of, value))),
   ];

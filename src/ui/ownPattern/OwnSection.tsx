@@ -8,11 +8,12 @@ export interface OwnSectionProps {
   readonly section: Section;
   readonly title: string;
   readonly reading: OwnReading;
+  readonly isInUse: boolean;
   readonly children: ReactNode;
 }
 
 /** One part of what is to be said: open where the first thing is missing, or as she leaves it. */
-export function OwnSection({ section, title, reading, children }: OwnSectionProps) {
+export function OwnSection({ section, title, reading, isInUse, children }: OwnSectionProps) {
   const id = useId();
   const place = useRef<HTMLDetailsElement>(null);
   const unit = useSettledWork((work) => work.unit);
@@ -20,7 +21,12 @@ export function OwnSection({ section, title, reading, children }: OwnSectionProp
   const open = useOwnView((view) => view.open);
   const [first] = reading.missing;
   const isFirst = first !== undefined && sectionOf(missingWords(first, unit).where) === section;
-  const isOpen = said ?? isFirst;
+  // What only lies where a size would is for her to look at before it is gone by.
+  const isGuessed =
+    section === "sizes" &&
+    !isInUse &&
+    reading.outlines.lines.some(({ meaning, saidBy }) => meaning.of === "size" && saidBy === "order");
+  const isOpen = said ?? (isFirst || isGuessed);
   return (
     <details
       ref={place}

@@ -60,7 +60,8 @@ interface WindowProps extends OwnAndReading {
 
 function Window({ own, reading, close, sheet, box, onWhole }: WindowProps) {
   const svg = useRef<SVGSVGElement>(null);
-  const sight = useMemo(() => sightOf(sheet), [sheet]);
+  const isClose = close !== null;
+  const sight = useMemo(() => sightOf(sheet, isClose), [sheet, isClose]);
   const { view, size, fit, zoom, onKeyDown, onPointerDown } = useTableView(svg, box, sight);
   const pointing = useOwnView((state) => state.pointing);
   const lit = useOwnView((state) => state.lit);

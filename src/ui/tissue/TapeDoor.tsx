@@ -34,7 +34,7 @@ const FIRST = 10;
 /** The room of the figure, pixels. */
 const ROOM = { width: 176, height: 272 };
 
-export const fieldOf = ({ piece, length }: TissueRef): string => `tissue.${piece}.${length}`;
+const fieldOf = ({ piece, length }: TissueRef): string => `tissue.${piece}.${length}`;
 const isSame = (a: TissueRef, b: TissueRef | null): boolean => a.piece === b?.piece && a.length === b.length;
 
 const lengthsOf = (places: readonly TissueRef[], piece: PieceName): readonly TissueLength[] =>
@@ -67,7 +67,7 @@ function Places({ reading }: { readonly reading: TissueReading }) {
   const drawn = useMemo(() => (isMoreOpen ? places : places.slice(0, FIRST)), [isMoreOpen, places]);
   const group = (all: readonly TissuePlace[]) =>
     byPiece(all).map(([piece, own]) => (
-      <section key={piece} className="tissue-piece-fields" aria-label={capital(pieceWords(piece))}>
+      <div key={piece} className="tissue-piece-fields">
         <h4>{capital(pieceWords(piece))}</h4>
         {own.map((one) => (
           <PlaceField
@@ -81,7 +81,7 @@ function Places({ reading }: { readonly reading: TissueReading }) {
             onShow={setShown}
           />
         ))}
-      </section>
+      </div>
     ));
   return (
     <div className="tissue-door" ref={place}>
@@ -127,14 +127,12 @@ function useFields(more: readonly TissueRef[]) {
   const want = useTissueView((view) => view.want);
   const [isOpen, setMoreOpen] = useState(hasUnread);
   const isInMore = more.some((one) => isSame(one, wanted));
+  if (isInMore && !isOpen) setMoreOpen(true);
   useEffect(() => {
     if (wanted === null) return;
-    if (isInMore && !isOpen) setMoreOpen(true);
-    else {
-      place.current?.querySelector<HTMLElement>(`[data-place="${fieldOf(wanted)}"] input`)?.focus();
-      want(null);
-    }
-  }, [wanted, want, isInMore, isOpen]);
+    place.current?.querySelector<HTMLElement>(`[data-place="${fieldOf(wanted)}"] input`)?.focus();
+    want(null);
+  }, [wanted, want]);
   return { isMoreOpen: isOpen, setMoreOpen, place };
 }
 

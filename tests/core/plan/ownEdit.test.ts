@@ -8,6 +8,7 @@ import {
   named,
   saidNow,
   saidOfPiece,
+  seamsAllowed,
   withAllowance,
   withCorner,
   withDart,
@@ -77,8 +78,21 @@ describe("what is said of a piece", () => {
 
   it("counts before what the reading made of it a moment ago", () => {
     const read = { id: "p", name: "back", extent: "half", turns: 0 } as const;
-    expect(saidNow({ ...own, pieces: [{ id: "p", name: null, turns: 2 }] }, read)).toEqual({ ...read, turns: 2 });
+    expect(saidNow({ ...own, pieces: [{ id: "p", name: null, turns: 2 }] }, read)).toEqual({
+      ...read,
+      turns: 2,
+      allowances: {},
+    });
+    const allowed = { ...read, allowances: { neck: 15, side: 15 } };
+    const one = { ...own, pieces: [{ id: "p", name: "front", allowances: { neck: 6 } }] } as const;
+    expect(saidNow(one, allowed).allowances).toEqual({ neck: 6, side: 15 });
     expect(saidNow(own, read).name).toBe("front");
+  });
+
+  it("has an allowance on every seam but the one on the fold", () => {
+    const said = { id: "p", name: "front", allowances: { waist: 15, centre: 0, neck: 10 } } as const;
+    expect(seamsAllowed({ ...said, centreOnFold: true })).toEqual(["neck", "waist"]);
+    expect(seamsAllowed({ ...said, centreOnFold: false })).toEqual(["centre", "neck", "waist"]);
   });
 
   it("holds an allowance within what is ever cut", () => {

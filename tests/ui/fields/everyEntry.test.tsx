@@ -99,6 +99,27 @@ const SCENES: Readonly<Record<string, Scene>> = {
     // Names, three girths and three finished measures of two sizes, the new one, cups, ease and the closure.
     least: 2 * 7 + 4 + 2 * 3 + 1 + 3 + 2 + 2,
   },
+  Tissue: {
+    step: "tissue",
+    work: {
+      ...testWork,
+      pattern: {
+        ...testWork.pattern,
+        length: "waist",
+        chart: { ...testWork.pattern.chart, sizes: testWork.pattern.chart.sizes.slice(3, 6) },
+        tissue: { size: "14", pieces: { front: { sideLength: 195 } } },
+      },
+    },
+    open: async () => {
+      const door = invariant(screen.getByText("By tape on the tissue").closest("details"), "details");
+      act(() => {
+        door.open = true;
+        fireEvent(door, new Event("toggle"));
+      });
+      await screen.findByRole("textbox", { name: "Front: Side seam" });
+    },
+    least: 20,
+  },
   Blend: { step: "blend", work: testWork, least: 1 + 2 + 3 },
   "Darts, the waist dart": {
     step: "darts",

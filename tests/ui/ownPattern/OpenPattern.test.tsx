@@ -114,7 +114,7 @@ describe("a file on the page", () => {
     await user.upload(input(), svg);
     await act(async () => worker.hear({ ok: false, failure: { code: "reading/endless", name: "sleeve" } }));
     expect(screen.getByRole("alert").textContent).toBe(
-      "A part of this file, “sleeve”, holds itself. Nothing was changed.",
+      "In this file “sleeve” is a part of itself, without end. Nothing was changed.",
     );
     expect(work()).toBe(before);
   });

@@ -5,7 +5,6 @@ import { readPatternFile } from "../../../src/reading/readPatternFile";
 import text from "../../e2e/fixtures/thornfield.svg?raw";
 import { sampleWork } from "../../support/sampleWork";
 
-
 /** @param change of its text, before it is read */
 export function thornfield(change: (svg: string) => string = (svg) => svg): FileDrawing {
   const read = readPatternFile({ name: "thornfield.svg", bytes: new TextEncoder().encode(change(text)) });
