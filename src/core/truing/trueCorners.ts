@@ -7,7 +7,7 @@ import { joinsOf } from "../pattern/sewnTogether";
 import type { Piece, PointName } from "../pattern/piece";
 import { invariant } from "../result";
 import { fitHandles } from "../surgery/fitHandles";
-import { stretchAt, stretchLength } from "../pattern/stretch";
+import { smoothStretchAt, stretchLength } from "../pattern/stretch";
 import { edgeTurned } from "../surgery/straightThrough";
 import { JOINED_CORNER_DEGREES, SQUARE_CORNER_DEGREES } from "../tolerance";
 import { radiansFromDegrees } from "../units";
@@ -46,5 +46,5 @@ function narrowed(
   const edge = invariant(piece.edges[index], "edge");
   changes.push({ piece: piece.name, seam: edge.seam, what: "cornerSquared", point: corner, amount: Math.abs(degrees) });
   const turned = edgeTurned(piece, index, end, radiansFromDegrees(end === "start" ? degrees : -degrees));
-  return fitHandles(turned, [index], stretchLength(piece, stretchAt(piece, index)));
+  return fitHandles(turned, [index], stretchLength(piece, smoothStretchAt(piece, index)));
 }
