@@ -84,6 +84,38 @@ export const JOINED_CORNER_DEGREES = 3;
 /** mm. No point of a bodice lies further from where its centre line begins: what does was drawn by mistake. */
 export const FURTHEST_POINT = 3000;
 
+// Measured on the tissue.
+
+/** mm. What a length taken by tape on tissue is good to: a printed line is half a millimetre wide, folds and the tape's end shift it (our own choice). */
+export const TISSUE_TAPE = 2;
+
+/** mm. An answer is met by the pieces when within this: no pencil shows it. */
+export const TISSUE_MET = 0.05;
+
+/** mm. Where bringing pieces to answers stops: a fiftieth of what they are held to. */
+export const TISSUE_SOLVED = 1e-3;
+
+/** mm. An answer that the others, taken exactly, leave less room than this says no more than they do: one and a half times what a tape is good to. */
+export const TISSUE_ROOM = 3;
+
+/** Spreads (no unit). An answer further than this from what the others leave it contradicts them: one of a thousand right ones is (our own choice). */
+export const TISSUE_CONTRADICTS = 3.3;
+
+/** Share (no unit). Two answers that bear on each other by more are named together where one of them is not met (our own choice). */
+export const TISSUE_BEARS_ON = 0.25;
+
+/** Share of a spread (no unit). A row of which less is left beside those before it says nothing new: what differences are good to. */
+export const TISSUE_NOTHING_NEW = 1e-3;
+
+/** mm. How far the seam eases of patterns lie from ours, one standard deviation (our own choice). */
+export const SEAM_EASE_DOUBT = 3;
+
+/** mm. What a finished girth that the chart prints is good to: it is rounded (our own choice). */
+export const PRINTED_GIRTH_DOUBT = 1.5;
+
+/** mm. A length that an answer brought no further from the stand-in's than this is called the same: no tape shows it. */
+export const TISSUE_SAME = 0.5;
+
 // Seams drawn anew.
 
 /** mm. Where truing stops correcting a length: a tenth of what the curve routines promise, and it saves half the work. */
@@ -309,3 +341,81 @@ export const PLACED_ACCURACY = 0.5;
 
 /** mm. How near the points stay to a curve that words are kept clear of: well within the room that is left round words. */
 export const WORDS_ACCURACY = 0.2;
+
+// Files of outlines.
+
+/** mm. Places of a file are kept to this: what other programs write is no finer, and a fiftieth of what outlines are kept to. */
+export const FILE_STEP = 1e-3;
+
+/** Share (no unit). A page whose height and width are scaled alike within this is drawn in proportion: sizes are written with few digits. */
+export const SCALED_ALIKE = 1e-3;
+
+/** Tangent of a quarter of the angle (no unit). An arc of a polyline flatter than this is straight: on a chord of a metre half a thousandth of a mm. */
+export const STRAIGHT_BULGE = 1e-6;
+
+/** Radians. An arc that stops this near to where it began is a whole turn: files write angles with some six digits. */
+export const WHOLE_TURN = 1e-5;
+
+/** Share of its size (no unit). How near cubics stay to a spline that they cannot follow exactly, one of weights or of a higher degree. */
+export const SPLINE_FOLLOWED = 1e-7;
+
+// Outlines read from a file.
+
+/** mm. Curves are fitted to a drawn line as near as this: no line is drawn as fine, and it leaves room to the 0.05 mm that is promised. */
+export const FITTED_WITHIN = 0.02;
+
+/** Degrees. Two curves that meet turning by no more are one seam drawn in two: what rounding a file to tenths leaves. */
+export const FOLLOWED_TURN_DEGREES = 3;
+
+/** mm. Straight stretches that leave the curve they would stand for by more are meant to be straight (our own choice). */
+export const FOLLOWED_SAGITTA = 0.15;
+
+/** Degrees. Straight stretches that turn by more at once stand for no curve. */
+export const FOLLOWED_CORNER_DEGREES = 20;
+
+/** Share of a length (no unit). Edges of two sizes that end nearer than this to the same share of a seam are the same edge. */
+export const SHARES_ALIKE = 0.1;
+
+/** mm. A dart's leg that stops this near to the line is meant to end on it. */
+export const LEG_MEETS_LINE = 3;
+
+/** mm. Two legs whose ends come this near meet there. */
+export const LEGS_MEET = 1.5;
+
+/** mm. Both halves of a piece that was drawn whole are alike to this: what drawing and tracing leave. */
+export const MIRRORED_WITHIN = 1.5;
+
+/** mm. A stitch line found inside a cutting line is followed as near as this: half of what fitting it may then leave. */
+export const TAKEN_INSIDE_WITHIN = 0.01;
+
+// Lines of a file.
+
+/** mm. Ends of a file's lines that lie this near are one place: what files round their numbers to. */
+export const JOINED_EXACTLY = 0.02;
+
+/** mm. How far apart ends may lie that are joined, where she says nothing: the width of a printed line (our own choice). */
+export const JOINED_WITHIN = 0.5;
+
+/** Share (no unit). Two proofs of a scale that differ by more contradict each other: half a millimetre in ten centimetres. */
+export const SCALES_AGREE = 0.005;
+
+/** Share (no unit). A rectangle whose sides differ by less may be a square that tests the scale. */
+export const SQUARE_SIDES = 0.01;
+
+/** Sine of an angle (no unit). A corner within half a degree or so of a right one is one. */
+export const SQUARE_CORNER = 0.01;
+
+/** mm. How near points stay to a line of a file where only its form and place are asked. */
+export const OUTLINE_LOOKED_AT = 0.2;
+
+/** Degrees. Lines that turn by less where they cross go straight on there, each by itself. */
+export const STRAIGHT_ON_DEGREES = 8;
+
+/** mm. A corner pointed at is the line's own corner where that lies so near: a finger is no finer. */
+export const CORNER_POINTED_AT = 4;
+
+/** mm. A centre line that leaves its straight way by less is straight, and stands upright. */
+export const CENTRE_STRAIGHT = 0.5;
+
+/** mm. A mark as near as this to where a front's darts lead is taken for its bust point (our own choice). */
+export const BUST_POINT_MARKED = 45;

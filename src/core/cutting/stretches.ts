@@ -1,4 +1,5 @@
 /** The stitch line all round, stretch by stretch, each with what lies outside it. */
+import type { Stretch } from "../allowance/stretch";
 import { allowanceOn } from "./usualAllowances";
 import { dartCapOf } from "../dart/dartCap";
 import { edgeMap, edgeReverse, type EdgeCurve } from "../geometry/edgeCurve";
@@ -10,18 +11,6 @@ import { curveOf } from "../pattern/ring";
 import { dartOf, type Piece, type SeamName } from "../pattern/piece";
 import type { Mm } from "../units";
 import { type Allowances } from "../decisions/allowances";
-
-export interface Stretch {
-  readonly curve: EdgeCurve<"piece">;
-  readonly seam: SeamName;
-  readonly allowance: Mm;
-  /** On the fold of the cloth: never cut. */
-  readonly fold: boolean;
-  /** Part of the cap across a dart's mouth. */
-  readonly cap: boolean;
-  /** Where it ends at the tip of a cap: how it would go on, and the dart's end, from which the dart's middle runs to the tip. */
-  readonly tip?: { readonly beyond: readonly EdgeCurve<"piece">[]; readonly apex: PiecePoint };
-}
 
 /**
  * The closed ring of a piece: its seams, and across the mouth of a dart the cap that is caught in the seam when it is folded.

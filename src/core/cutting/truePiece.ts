@@ -2,17 +2,14 @@
  * A piece at true scale, with all that is drawn on it to cut and sew by. Everything in the piece frame, mm; it is derived
  * from a plan and never stored.
  */
+import type { RingPoint } from "../allowance/cuttingLine";
 import type { Half } from "../decisions/alteration";
 import type { EdgeCurve } from "../geometry/edgeCurve";
 import type { PiecePoint } from "../geometry/point";
 import type { DartName, LevelName, PieceName, SeamName } from "../pattern/piece";
 import type { Radians } from "../units";
 
-/** A point of a closed ring of straight stretches: a corner, or one of the points that stand for a curve. */
-export interface RingPoint {
-  readonly at: PiecePoint;
-  readonly corner: boolean;
-}
+export type { RingPoint };
 
 /**
  * A mark across the allowance. `seam`: meets the notch of the same number on the piece it is sewn to. `dart`: the end of a

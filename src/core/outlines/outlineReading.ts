@@ -92,6 +92,10 @@ export interface OutlineGroup {
   /** Name that the file itself gives the piece, as of its block or its group; "" where it gives none. */
   readonly nameInFile: string;
   readonly isSquare: boolean;
+  /** The sewing line drawn inside each outline, by size; absent: none is drawn. */
+  readonly sewing?: Readonly<Record<string, string>>;
+  /** A rectangle round the sheet. */
+  readonly isFrame?: true;
 }
 
 export interface OutlineReading {

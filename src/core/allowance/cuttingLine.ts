@@ -3,28 +3,26 @@
  * straight stretches, never more than `CUTTING_ACCURACY` off.
  */
 import { Clipper, FillRule, type PathD } from "clipper2-ts";
-import { edgePointAt, edgeTangentAt, type EdgeCurve } from "../geometry/edgeCurve";
-import { between, directionOf, distance, piecePoint, polar, turnBetween, type PiecePoint } from "../geometry/point";
+import { edgeTangentAt } from "../geometry/edgeCurve";
+import { directionOf, distance, piecePoint, polar, turnBetween, type PiecePoint } from "../geometry/point";
 import { reflectInLine } from "../geometry/segment";
 import { invariant } from "../result";
-import { CUTTING_ACCURACY, CUTTING_CORNER_DEGREES, LINES_PARALLEL, SAME_POINT } from "../tolerance";
+import { CUTTING_ACCURACY, CUTTING_CORNER_DEGREES } from "../tolerance";
 import { degreesFrom, radians, type Mm, type Radians } from "../units";
 import { foldedFirst } from "./corners";
-import type { Stretch } from "./stretches";
-import type { RingPoint } from "./truePiece";
+import { beside, meet, meetLine, meetLines, meetSegment, offChord, parallelOf, shorten, type Ray } from "./parallels";
+import type { Stretch } from "./stretch";
 
-/** A line that starts at a point and goes one way. */
-interface Ray {
-  readonly from: PiecePoint;
-  readonly way: Radians;
+/** A point of a closed ring of straight stretches: a corner, or one of the points that stand for a curve. */
+export interface RingPoint {
+  readonly at: PiecePoint;
+  readonly corner: boolean;
 }
 
 /** A corner nearer than this to straight has no folded end worth shaping, mm and radians. */
 const HARDLY_A_CORNER: Radians = radians(Math.PI / 9);
 /** The furthest that a corner may reach out, in allowances: beyond it an acute end is cut off square. */
 const FURTHEST = 2.5;
-/** Longer than any piece: how far a stretch is continued to look for where it meets another, mm. */
-const FAR: Mm = 2000;
 /** mm. A point this near the straight way past it says nothing: a hundredth of what a curve may be off. */
 const STRAIGHT: Mm = CUTTING_ACCURACY / 100;
 /** Digits behind the point to which outlines are joined: a ten-thousandth of a millimetre. */
@@ -48,35 +46,6 @@ export function cuttingLine(stretches: readonly Stretch[]): readonly RingPoint[]
   });
   const raw = parallels.flatMap((points, index) => [...points, ...invariant(corners[index], "corner")]);
   return withCorners(outerOf(raw));
-}
-
-/** Points on the parallel of a curve, dense enough that the straight way from one to the next is near it. */
-function parallelOf(curve: EdgeCurve<"piece">, off: Mm): readonly PiecePoint[] {
-  const at = (t: number): PiecePoint => beside(edgePointAt(curve, t), edgeTangentAt(curve, t), off);
-  if (curve.curve === null) return [at(0), at(1)];
-  const points: PiecePoint[] = [at(0)];
-  // Halved until the middle of a stretch lies on it, and its quarters too, since an S has its middle on the chord.
-  const add = (t0: number, p0: PiecePoint, t1: number, p1: PiecePoint, depth: number): void => {
-    const middle = at((t0 + t1) / 2);
-    const near = [0.25, 0.5, 0.75].every((s) => offChord(at(t0 + (t1 - t0) * s), p0, p1) < CUTTING_ACCURACY / 2);
-    if (depth >= 2 && (near || depth >= 10)) {
-      points.push(p1);
-      return;
-    }
-    add(t0, p0, (t0 + t1) / 2, middle, depth + 1);
-    add((t0 + t1) / 2, middle, t1, p1, depth + 1);
-  };
-  add(0, at(0), 1, at(1), 0);
-  return points;
-}
-
-/** Square outside a line that goes a way, on a ring that goes clockwise on screen. */
-const beside = (at: PiecePoint, way: Radians, off: Mm): PiecePoint =>
-  off === 0 ? at : polar(at, radians(way - Math.PI / 2), off);
-
-function offChord(p: PiecePoint, a: PiecePoint, b: PiecePoint): Mm {
-  const base = distance(a, b);
-  return base === 0 ? distance(a, p) : Math.abs((b.x - a.x) * (p.y - a.y) - (b.y - a.y) * (p.x - a.x)) / base;
 }
 
 /** What lies between the end of one parallel and the start of the next; both are shortened where the corner takes off them. */
@@ -207,65 +176,6 @@ function foldedEnd({ at, oneFolded, wayIn, wayOut, before, after, reach }: Corne
   shorten(oneFolded ? before : after, end.index, !oneFolded);
   const corner = [turnedUp.at, ...back.slice(0, end.along), end.at];
   return oneFolded ? corner.toReversed() : corner;
-}
-
-/** Where a line of points first meets another that is continued straight before its first; how many points each has passed. */
-function meetLines(
-  line: readonly PiecePoint[],
-  other: readonly PiecePoint[],
-  continued: Radians,
-): { readonly at: PiecePoint; readonly index: number; readonly along: number } | null {
-  for (let along = 0; along + 1 < line.length; along += 1) {
-    const [from, to] = [invariant(line[along], "point"), invariant(line[along + 1], "point")];
-    const length = distance(from, to);
-    if (length < SAME_POINT) continue;
-    const found = meetLine({ from, way: directionOf(from, to) }, other, continued);
-    if (found !== null && distance(from, found.at) <= length + SAME_POINT) return { ...found, along };
-  }
-  return null;
-}
-
-/** Takes points off the start (or the end) of a parallel: all that lie before where it is met. */
-function shorten(points: PiecePoint[], count: number, atStart: boolean): void {
-  if (atStart) points.splice(0, count);
-  else if (count > 0) points.splice(points.length - count, count);
-}
-
-/** Where a ray meets a line of points that is continued straight before its first; `index` counts the points passed over. */
-function meetLine(
-  ray: Ray,
-  points: readonly PiecePoint[],
-  continued: Radians,
-): { readonly at: PiecePoint; readonly index: number } | null {
-  const first = invariant(points[0], "point");
-  let from = polar(first, continued, FAR);
-  for (let index = 0; index < points.length; index += 1) {
-    const to = invariant(points[index], "point");
-    const found = meetSegment(ray, from, to);
-    if (found !== null) return { at: found, index };
-    from = to;
-  }
-  return null;
-}
-
-function meetSegment(ray: Ray, a: PiecePoint, b: PiecePoint): PiecePoint | null {
-  const length = distance(a, b);
-  if (length < SAME_POINT) return null;
-  const [ux, uy] = [Math.cos(ray.way), Math.sin(ray.way)];
-  const [vx, vy] = [b.x - a.x, b.y - a.y];
-  const cross = ux * vy - uy * vx;
-  if (Math.abs(cross) < LINES_PARALLEL * length) return null;
-  const [wx, wy] = [a.x - ray.from.x, a.y - ray.from.y];
-  const along = (wx * vy - wy * vx) / cross;
-  const share = (wx * uy - wy * ux) / cross;
-  const slack = SAME_POINT / length;
-  return along > -SAME_POINT && share >= -slack && share <= 1 + slack ? between(a, b, share) : null;
-}
-
-/** Where two rays, the second taken backwards, meet; null where they do not. */
-function meet(one: Ray, other: Ray): PiecePoint | null {
-  const back = radians(other.way + Math.PI);
-  return meetSegment(one, other.from, polar(other.from, back, FAR));
 }
 
 /** The outer boundary of what a ring of points goes round, loops turned inside out taken away. */

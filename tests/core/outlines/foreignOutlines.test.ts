@@ -1,0 +1,80 @@
+/** Nests of other houses, drawn in many ways, come back: outlines, sizes, pieces. */
+import { describe, expect, it } from "vitest";
+import { edgeNearest, edgePointAt } from "../../../src/core/geometry/edgeCurve";
+import { sheetPoint } from "../../../src/core/geometry/point";
+import { readOutlines } from "../../../src/core/outlines/readOutlines";
+import type { ClosedOutline } from "../../../src/core/outlines/outlineReading";
+import { drawingOf, type DrawnHow, type TrueOutline } from "../../support/foreign/drawingOf";
+import { foreignNest } from "../../support/foreign/foreignNest";
+import { pointAt } from "../../support/foreign/plane";
+
+const SHARES = [0, 0.17, 0.41, 0.66, 0.83];
+
+/** How far the true outline and the one that was read leave each other, mm. */
+function apart(truth: TrueOutline, read: ClosedOutline): number {
+  const ring = truth.ring.map(({ a, b, c }) => ({
+    a: sheetPoint(a.x, a.y),
+    b: sheetPoint(b.x, b.y),
+    curve: c === undefined ? null : { c1: sheetPoint(c[0].x, c[0].y), c2: sheetPoint(c[1].x, c[1].y) },
+  }));
+  const off = (x: number, y: number, edges: ClosedOutline["edges"]): number =>
+    Math.min(...edges.map((edge) => edgeNearest(edge, sheetPoint(x, y)).distance));
+  const there = truth.ring.flatMap((s) => SHARES.map((t) => pointAt(s, t))).map(({ x, y }) => off(x, y, read.edges));
+  const back = read.edges.flatMap((edge) => SHARES.map((t) => edgePointAt(edge, t))).map(({ x, y }) => off(x, y, ring));
+  return Math.max(...there, ...back);
+}
+
+function expectBack(seed: number, how: DrawnHow, within: number): void {
+  const nest = foreignNest({ seed });
+  const { drawing, truth } = drawingOf(nest, { seed, ...how });
+  const labels = nest.chart.map(({ label }) => label);
+  const reading = readOutlines({ own: { file: "nest", drawing, pieces: [] }, labels });
+  const groups = reading.groups.filter(({ isSquare, isFrame }) => !isSquare && isFrame !== true);
+  expect(reading.unclosed.map(({ gap }) => gap)).toEqual([]);
+  expect(groups.length).toBe(nest.pieces.length);
+  for (const piece of nest.pieces) {
+    const true0 = truth.find((one) => one.piece === piece.name);
+    if (true0 === undefined) throw new Error("no truth");
+    const byId = (id: string | undefined): ClosedOutline | undefined => reading.outlines.find((one) => one.id === id);
+    const near = groups.filter(({ outlines }) => {
+      const read = byId(outlines[true0.size]);
+      return read !== undefined && apart(true0, read) <= within;
+    });
+    expect(near.length, `${piece.name} ${true0.size}`).toBe(1);
+    for (const one of truth.filter((other) => other.piece === piece.name)) {
+      const read = byId(near[0]?.outlines[one.size]);
+      expect(read, `${one.piece} ${one.size}`).toBeDefined();
+      if (read !== undefined) expect(apart(one, read), `${one.piece} ${one.size}`).toBeLessThan(within);
+    }
+  }
+}
+
+const WAYS: readonly (readonly [string, DrawnHow])[] = [
+  ["by named layers", { by: "layer" }],
+  ["by layers without names", { by: "layer", named: false }],
+  ["by groups", { by: "group" }],
+  ["by colour", { by: "colour" }],
+  ["by dash", { by: "dash", named: false }],
+  ["by width", { by: "width" }],
+  ["turned, in inches", { by: "layer", turn: 0.6, unit: 25.4 }],
+  ["broken", { by: "layer", broken: 6 }],
+  ["broken, by colour, turned", { by: "colour", broken: 4, turn: -1.1 }],
+  ["with a shared centre line", { by: "layer", sharedCentre: true }],
+  ["with a shared centre line, broken, turned", { by: "dash", sharedCentre: true, broken: 5, turn: 2.2 }],
+  ["doubled", { by: "layer", doubled: 0.5, broken: 3 }],
+  ["darts cut", { by: "colour", darts: "cut", broken: 2 }],
+  ["side by side by groups", { by: "group", layout: "side by side", format: "dxf" }],
+  ["side by side by layers, turned", { by: "layer", layout: "side by side", turn: 0.3 }],
+  ["with a frame and a square", { by: "layer", frame: true, square: 100, squareWritten: "10 cm", titles: true }],
+  ["with a frame, by colour", { by: "colour", frame: true, square: 50.8 }],
+];
+
+describe("foreign nests drawn", () => {
+  it.each(WAYS)("%s come back", (_, how) => {
+    for (let seed = 0; seed < 12; seed += 1) expectBack(seed, how, 0.05);
+  });
+
+  it("with gaps come back as near as the gaps", () => {
+    for (let seed = 0; seed < 12; seed += 1) expectBack(seed, { by: "layer", broken: 3, gaps: 0.3 }, 0.3);
+  });
+});
