@@ -45,7 +45,7 @@ const waistDart = (aimsAt: PointName | null): Piece["darts"][number] => ({
 });
 
 /** Heights: neck 0 to 80, underarm 200, bust 250, waist 400. */
-export function straightFront({ bust, waist, dart }: StraightSize["front"]): Piece {
+function straightFront({ bust, waist, dart }: StraightSize["front"]): Piece {
   return pieceOf(
     "front",
     [
@@ -82,7 +82,7 @@ export function straightFront({ bust, waist, dart }: StraightSize["front"]): Pie
   );
 }
 
-export function straightBack({ bust, waist, dart }: StraightSize["back"]): Piece {
+function straightBack({ bust, waist, dart }: StraightSize["back"]): Piece {
   return pieceOf(
     "back",
     [

@@ -20,6 +20,9 @@ import {
 import { DRAWN_ALIKE_DEGREES, SMOOTH_BEND } from "../tolerance";
 import { radians, radiansFromDegrees } from "../units";
 
+/** What sizes a place goes with. */
+type Follows = Pick<NamedPoint, "level" | "towards">;
+
 /** Fractional index into the nest at each level: 0 is the first size, 1.5 half-way from the second to the third. */
 export type LevelSizes = Readonly<Record<LevelName, number>>;
 
@@ -51,7 +54,7 @@ export function blendPiece(sizes: readonly Piece[], at: LevelSizes, only?: SeamN
   const base = invariant(sizes[0], "a nest with a size");
   const wanted =
     only === undefined ? null : new Set(base.edges.flatMap((e) => (e.seam === only ? [e.from, e.to] : [])));
-  const acrossAt = ({ level, towards }: NamedPoint, x: (piece: Piece) => number): number => {
+  const acrossAt = ({ level, towards }: Follows, x: (piece: Piece) => number): number => {
     const own = interpolate(sizes, at[level], x);
     return towards === undefined ? own : own + towards.share * (interpolate(sizes, at[towards.level], x) - own);
   };
@@ -70,16 +73,48 @@ export function blendPiece(sizes: readonly Piece[], at: LevelSizes, only?: SeamN
   }
   const edges = base.edges.map((edge, index): Edge => {
     if (edge.curve === null || (only !== undefined && edge.seam !== only)) return edge;
-    const control = (which: "c1" | "c2", of: PointName): PiecePoint =>
+    const control = (which: "c1" | "c2", follows: Follows): PiecePoint =>
       piecePoint(
-        acrossAt(invariant(base.points[of], of), (p) => invariant(p.edges[index]?.curve, "curve")[which].x),
+        acrossAt(follows, (p) => invariant(p.edges[index]?.curve, "curve")[which].x),
         heightOf((p) => invariant(p.edges[index]?.curve, "curve")[which].y),
       );
-    return { ...edge, curve: { c1: control("c1", edge.from), c2: control("c2", edge.to) } };
+    const [of1, of2] = controlsFollow(
+      invariant(base.points[edge.from], edge.from),
+      invariant(base.points[edge.to], edge.to),
+    );
+    return { ...edge, curve: { c1: control("c1", of1), c2: control("c2", of2) } };
   });
   const smooth = smoothBends(sizes, { ...base, points, edges, ...turnsAt(sizes, at.bust) });
   return { ...smooth, edges: only === undefined ? smooth.edges : smooth.edges.filter(({ seam }) => seam === only) };
 }
+
+/**
+ * What the controls of an edge follow: their points, but where these lie between two levels, what a single cubic from level to
+ * level would take there. So a seam that a dart or a bend parts keeps the very line of one that is not parted.
+ *
+ * @source a cubic between two levels whose controls go with its ends takes w = 3t² − 2t³ of the second; a part of it from t to u
+ *         has its first control at w + w′(u − t) / 3
+ */
+function controlsFollow(from: Follows, to: Follows): readonly [Follows, Follows] {
+  const between = from.towards === undefined ? to : from;
+  const { level, towards } = between;
+  if (towards === undefined) return [from, to];
+  const placeOf = (point: Follows): number | null => {
+    if (point.towards !== undefined)
+      return point.level === level && point.towards.level === towards.level ? placeOfShare(point.towards.share) : null;
+    return point.level === level ? 0 : point.level === towards.level ? 1 : null;
+  };
+  const [t, u] = [placeOf(from), placeOf(to)];
+  if (t === null || u === null) return [from, to];
+  const follows = (at: number, reach: number): Follows => ({
+    level,
+    towards: { level: towards.level, share: at * at * (3 - 2 * at) + 2 * at * (1 - at) * reach },
+  });
+  return [follows(t, u - t), follows(u, t - u)];
+}
+
+/** @source the inverse of 3t² − 2t³ in closed form, by the trisection of an angle */
+const placeOfShare = (share: number): number => 1 / 2 - Math.sin(Math.asin(1 - 2 * share) / 3);
 
 /** What the pattern itself was drawn with, at the base size. */
 function turnsAt(sizes: readonly Piece[], size: number): Pick<Piece, "drawnTurns" | "darts"> | null {

@@ -13,7 +13,17 @@ import { levelWidth } from "../girth/levelWidth";
 import { seamLength } from "../girth/seamLength";
 import { isBasque } from "../pattern/pieceGroups";
 import { pieceIn, piecesOf, setOf, type PieceSet } from "../pattern/pieceSet";
-import { pointOf, type DartName, type Nest, type NestSource, type Piece, type PieceName } from "../pattern/piece";
+import {
+  pointNames,
+  type PointName,
+  pointOf,
+  type DartName,
+  type Nest,
+  type NestSource,
+  type Piece,
+  type PieceName,
+  type SeamName,
+} from "../pattern/piece";
 import { remember } from "../remember";
 import { fail, invariant, ok, type Result } from "../result";
 import { styleOf } from "../style/index";
@@ -22,6 +32,7 @@ import type { FullBustFailure } from "../surgery/fullBust";
 import type { Mm } from "../units";
 import { openToBustPoint, sideNeckOf } from "./openToBustPoint";
 import type { Cup, GirthLevel, Making, PatternPieces } from "./patternPieces";
+import { joinBlended } from "./joinBlended";
 import { blendedEase, walkBlended } from "./seamEase";
 
 /** The printed pieces of one cup version, in every size of the chart. */
@@ -40,6 +51,9 @@ export interface DrawnFrom {
   readonly drawnIn: (cup: Cup) => DrawnNest;
 }
 
+/** Waists of whole sizes that are remembered: all sizes on a few frames. */
+const WAISTS_KEPT = 60;
+
 const inOneCup = remember(["nest"], ({ nest }: { readonly nest: Nest }) => {
   const byName = new Map<PieceName, Piece[]>();
   for (const piece of nest.sizes.flat()) byName.set(piece.name, [...(byName.get(piece.name) ?? []), piece]);
@@ -49,7 +63,9 @@ const inOneCup = remember(["nest"], ({ nest }: { readonly nest: Nest }) => {
 export function drawnPieces({ source, pattern, chart, alike, drawnIn }: DrawnFrom): PatternPieces {
   const style = styleOf(pattern.style);
   const waistAt = (cup: Cup, baseSize: number, size: number): Mm =>
-    finishedAt(drawnIn(cup).nest, "waist", levelSizes(baseSize, size, baseSize));
+    Number.isInteger(size)
+      ? finishedWaist({ nest: drawnIn(cup).nest, baseSize, size })
+      : finishedAt(drawnIn(cup).nest, "waist", levelSizes(baseSize, size, baseSize));
   const hipAt = (cup: Cup, baseSize: number, size: number): Mm =>
     finishedAt(drawnIn(cup).nest, "hip", levelSizes(baseSize, baseSize, size));
   const places = chart.sizes.map((_, index) => index);
@@ -68,16 +84,27 @@ export function drawnPieces({ source, pattern, chart, alike, drawnIn }: DrawnFro
   };
 }
 
+/** As asked for once for every plan on the same pieces. */
+const finishedWaist = remember(
+  ["nest", "baseSize", "size"],
+  ({ nest, baseSize, size }: { readonly nest: Nest; readonly baseSize: number; readonly size: number }) =>
+    finishedAt(nest, "waist", levelSizes(baseSize, size, baseSize)),
+  WAISTS_KEPT,
+);
+
 /** Whole finished girth at a level, darts closed; the bodice's where a basque is sewn to it. */
 function finishedAt(nest: Nest, level: "bust" | "waist" | "hip", at: LevelSizes): Mm {
   let sum: Mm = 0;
+  const isPrinted = isOneSize(at);
+  const pieceAt = (sizes: readonly Piece[], seam?: SeamName): Piece =>
+    isPrinted ? invariant(sizes[at.bust], "size") : blendPiece(sizes, at, seam);
   for (const [name, sizes] of inOneCup({ nest })) {
     const line = sizes[0]?.levelLines.find((one) => one.level === level);
     if (line === undefined || (level === "waist" && isBasque(name))) continue;
     sum +=
       "seam" in line.along
-        ? seamLength(blendPiece(sizes, at, line.along.seam), line.along.seam)
-        : (levelWidth(blendPiece(sizes, at), level) ?? 0);
+        ? seamLength(pieceAt(sizes, line.along.seam), line.along.seam)
+        : (levelWidth(pieceAt(sizes), level) ?? 0);
   }
   return 2 * sum;
 }
@@ -103,7 +130,9 @@ function make(
   const cannot = refused.get(at.bust);
   if (cannot !== undefined) return fail(cannot);
   const blended = setOf([...inOneCup({ nest })].map(([, sizes]) => blendedEase(blendPiece(sizes, at), sizes, at.bust)));
-  const pieces = isOneSize(at) ? blended : walkBlended(blended);
+  const pieces = isOneSize(at)
+    ? blended
+    : joinBlended(walkBlended(blended, setOf(invariant(nest.sizes[at.bust], "base size"))));
   const { bodice: cut, others } = parted(pieces);
   const bustPoint = pointOf(pieceIn(cut, style.bustPiece), "bustPoint");
   const open = openToBustPoint(cut, style.bustPiece, pattern, at.bust);
@@ -120,22 +149,49 @@ function make(
     cut,
     others,
     sideNeck: sideNeckOf(pieceIn(cut, style.bustPiece), pattern, at.bust),
-    adjustBust: (from, spread) => style.adjustBust(from, spread),
+    adjustBust: (from, spread) => adjusted({ from, style, spread }),
     finish: (from, to, cupDifference) =>
       from === open && cupDifference === difference && isSamePlace(to, bustPoint)
         ? cut
-        : style.finish(from, to, cupDifference, endOf(difference, cupDifference)),
+        : redrawn(style.finish(from, to, cupDifference, endOf(difference, cupDifference))),
   });
 }
+
+/** What is made of the bust, and what her darts would be by it, are asked for the same spread. */
+const adjusted = remember(
+  ["from", "style", "spread"],
+  ({ from, style, spread }: { readonly from: PieceSet; readonly style: Style; readonly spread: Mm }) =>
+    style.adjustBust(from, spread),
+);
+
+/** A princess seam that was altered is drawn anew: how it was drawn counts no more. */
+const redrawn = (pieces: PieceSet): PieceSet =>
+  setOf(
+    piecesOf(pieces).map((piece) => {
+      const { drawnTurns } = piece;
+      if (drawnTurns === undefined) return piece;
+      const ends = new Set<PointName>(
+        piece.edges.flatMap(({ seam, from, to }) => (seam === "princess" ? [from, to] : [])),
+      );
+      if (ends.size === 0) return piece;
+      const kept: Partial<Record<PointName, number>> = {};
+      for (const name of pointNames(piece)) {
+        const turn = drawnTurns[name];
+        if (turn !== undefined && !ends.has(name)) kept[name] = turn;
+      }
+      return { ...piece, drawnTurns: kept };
+    }),
+  );
 
 const isSamePlace = (a: PiecePoint, b: PiecePoint): boolean => a.x === b.x && a.y === b.y;
 
 const isOneSize = (at: LevelSizes): boolean =>
   new Set<number>(Object.values(at)).size === 1 && Number.isInteger(at.bust);
 
+const isOther = ({ name }: Piece): boolean => isBasque(name) || name.startsWith("other");
+
 /** Pieces below the waist, and those without a name of ours, are never altered for the bust. */
 function parted(pieces: PieceSet): { readonly bodice: PieceSet; readonly others: PieceSet } {
-  const isOther = ({ name }: Piece): boolean => isBasque(name) || name.startsWith("other");
   return {
     bodice: setOf(piecesOf(pieces).filter((piece) => !isOther(piece))),
     others: setOf(piecesOf(pieces).filter(isOther)),

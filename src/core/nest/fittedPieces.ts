@@ -4,6 +4,7 @@ import type { Tissue } from "../decisions/tissue";
 import type { Nest } from "../pattern/piece";
 import { remember } from "../remember";
 import { fitToTissue, type FittedNest } from "../tissue/fitToTissue";
+import { asDrawn } from "../truing/asDrawn";
 import { inAllSizes } from "./allSizes";
 import { drawnPieces, type DrawnNest } from "./drawnPieces";
 import type { Cup, PatternPieces } from "./patternPieces";
@@ -40,7 +41,11 @@ const fittedNest = remember(["pattern", "cup"], ({ pattern, cup }: FitIn): Drawn
   const { refused } = standInNest({ pattern, cup });
   const fitted = fitIn({ pattern, cup })?.nest ?? standInWhole({ pattern, cup });
   return {
-    nest: { ...fitted, source: "fitted", sizes: followLevels(fitted.sizes.map(withSeamEase)) },
+    nest: {
+      ...fitted,
+      source: "fitted",
+      sizes: followLevels(fitted.sizes.map((pieces) => withSeamEase(pieces).map(asDrawn))),
+    },
     difference: differenceOf(pattern, cup),
     // A size that cannot be made in this cup is refused all the same.
     refused,

@@ -1,6 +1,6 @@
 /**
  * Points between two levels take a share of each, so that a side seam keeps one smooth line when bust, waist and hip are of
- * different sizes, whatever lies on it: a dart, the under-bust, bends. The share goes by the sewn way along the seam, so it is
+ * different sizes, whatever lies on it: a dart, bends. The share goes by the sewn way along the seam, so it is
  * the same on front and back.
  */
 import { edgeLength } from "../geometry/edgeCurve";
@@ -16,20 +16,11 @@ import {
 import { invariant } from "../result";
 import type { Mm } from "../units";
 
-/** Pieces whose side seams are one below the other. */
-const DOWN_THE_SIDE: readonly (readonly PieceName[])[] = [
-  ["front"],
-  ["sideFront"],
-  ["cup", "frontBand"],
-  ["back", "backBand"],
-  ["frontBasque"],
-  ["backBasque"],
-];
-
 /** Corners of the side that lie at a level. */
 const AT_LEVEL: Readonly<Partial<Record<PointName, LevelName>>> = {
   underarm: "underarm",
   sideBust: "bust",
+  sideUnderBust: "underBust",
   sideWaist: "waist",
   sideHip: "hip",
   sideHem: "hip",
@@ -45,12 +36,7 @@ export function followLevels(sizes: readonly (readonly Piece[])[]): readonly (re
   const [first] = sizes;
   if (first === undefined) return sizes;
   const follows = new Map<PieceName, ReadonlyMap<PointName, Follows>>();
-  for (const piece of first) follows.set(piece.name, new Map(bendsOf(piece)));
-  for (const names of DOWN_THE_SIDE) {
-    const pieces = names.flatMap((name) => first.find((piece) => piece.name === name) ?? []);
-    for (const { piece, name, at } of sideOf(pieces))
-      follows.set(piece, new Map([...(follows.get(piece) ?? []), [name, at]]));
-  }
+  for (const piece of first) follows.set(piece.name, new Map([...bendsOf(piece), ...sideOf(piece)]));
   return sizes.map((pieces) => pieces.map((piece) => following(piece, follows.get(piece.name) ?? new Map())));
 }
 
@@ -65,7 +51,6 @@ function following(piece: Piece, follows: ReadonlyMap<PointName, Follows>): Piec
 }
 
 interface OnSide {
-  readonly piece: PieceName;
   readonly name: PointName;
   /** Sewn way from the top of the side seam; mm. */
   readonly way: Mm;
@@ -73,17 +58,15 @@ interface OnSide {
   readonly isStraight: boolean;
 }
 
-function sideOf(pieces: readonly Piece[]): readonly { piece: PieceName; name: PointName; at: Follows }[] {
+function sideOf(piece: Piece): readonly (readonly [PointName, Follows])[] {
   let way: Mm = 0;
   const places: OnSide[] = [];
-  for (const piece of pieces) {
-    for (const [index, edge] of downwards(piece).entries()) {
-      if (index === 0) places.push({ piece: piece.name, name: edge.from, way, isStraight: true });
-      if (edge.mouthOf === null) way += edgeLength(curveOf(piece, edge));
-      places.push({ piece: piece.name, name: edge.to, way, isStraight: edge.curve === null });
-    }
+  for (const [index, edge] of downwards(piece).entries()) {
+    if (index === 0) places.push({ name: edge.from, way, isStraight: true });
+    if (edge.mouthOf === null) way += edgeLength(curveOf(piece, edge));
+    places.push({ name: edge.to, way, isStraight: edge.curve === null });
   }
-  return places.flatMap(({ piece, name, way: here }, index) => {
+  return places.flatMap(({ name, way: here }, index): (readonly [PointName, Follows])[] => {
     if (AT_LEVEL[name] !== undefined) return [];
     const above = places.slice(0, index).findLast((place) => AT_LEVEL[place.name] !== undefined);
     const below = places.slice(index + 1).find((place) => AT_LEVEL[place.name] !== undefined);
@@ -96,7 +79,7 @@ function sideOf(pieces: readonly Piece[]): readonly { piece: PieceName; name: Po
     const isLine = places
       .slice(places.indexOf(above) + 1, places.indexOf(below) + 1)
       .every((place) => place.isStraight);
-    return [{ piece, name, at: { level: from, towards: { level: to, share: isLine ? t : shareAt(t) } } }];
+    return [[name, { level: from, towards: { level: to, share: isLine ? t : shareAt(t) } }]];
   });
 }
 

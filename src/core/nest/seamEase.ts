@@ -3,13 +3,17 @@
  * pieces are blended.
  */
 import { neighbours } from "../blend/blendPiece";
+import { moveMouthEnd } from "../dart/mouthEnd";
+import { dartCorners } from "../dart/moveMouth";
+import { directionOf, distance, polar } from "../geometry/point";
 import { seamLength } from "../girth/seamLength";
 import { isBasque } from "../pattern/pieceGroups";
-import { pieceIn, setOf, withPiece, type PieceSet } from "../pattern/pieceSet";
-import type { Piece, PieceName, SeamName } from "../pattern/piece";
+import { pieceIn, piecesOf, setOf, withPiece, type PieceSet } from "../pattern/pieceSet";
+import { dartOf, type DartName, type Piece, type PieceName, type SeamName } from "../pattern/piece";
 import { seamPairsOf } from "../pattern/sewnTogether";
 import { takeUpSide } from "../surgery/walkAgain";
 import { invariant } from "../result";
+import { SOLVER_ACCURACY } from "../tolerance";
 import type { Mm } from "../units";
 import { trueToBodice } from "./trueToBodice";
 
@@ -18,6 +22,23 @@ const SEWN: readonly SeamName[] = ["shoulder", "princess", "side", "underBust", 
 
 const sewn = (set: PieceSet, names: readonly PieceName[], seam: SeamName): Mm =>
   names.reduce((sum, name) => sum + seamLength(pieceIn(set, name), seam), 0);
+
+function legsTakenUp(piece: Piece, base: Piece): Piece {
+  return piece.darts.reduce((drawn, { name }) => {
+    const drift = legDifference(drawn, name) - legDifference(base, name);
+    if (Math.abs(drift) < SOLVER_ACCURACY) return drawn;
+    const { apex, inner, outer } = dartCorners(drawn, name);
+    const dart = dartOf(drawn, name);
+    const longer = moveMouthEnd(drawn, dart.inner, polar(inner, directionOf(apex, inner), drift / 2));
+    return moveMouthEnd(longer, dart.outer, polar(outer, directionOf(apex, outer), -drift / 2));
+  }, piece);
+}
+
+/** Outer leg less inner leg. */
+function legDifference(piece: Piece, name: DartName): Mm {
+  const { apex, inner, outer } = dartCorners(piece, name);
+  return distance(apex, outer) - distance(apex, inner);
+}
 
 /** The pieces of one size, each with the ease that is printed in its seams. */
 export function withSeamEase(pieces: readonly Piece[]): readonly Piece[] {
@@ -48,9 +69,18 @@ export function blendedEase(piece: Piece, sizes: readonly Piece[], baseSize: num
   };
 }
 
-/** Blended to several sizes, side seams drift apart by fractions of a millimetre, and a basque from its bodice: taken up. */
-export function walkBlended(pieces: PieceSet): PieceSet {
+/**
+ * Blended to several sizes, legs of darts, side seams, and a basque and its bodice drift apart by fractions of a millimetre: taken
+ * up.
+ *
+ * @param base the same pieces all of the base size: what they differ by there is the pattern's own
+ */
+export function walkBlended(pieces: PieceSet, base: PieceSet): PieceSet {
   let set = pieces;
+  for (const piece of piecesOf(pieces)) {
+    const legs = legsTakenUp(piece, pieceIn(base, piece.name));
+    if (legs !== piece) set = withPiece(set, legs);
+  }
   for (const { seam, first, second, ease } of seamPairsOf(pieces)) {
     if (seam !== "waist" || !second.every(isBasque)) continue;
     for (const name of second) set = withPiece(set, trueToBodice(pieceIn(set, name), sewn(set, first, seam) - ease));

@@ -9,7 +9,6 @@ import { isSamePiece, piecesOf, setOf, type PieceSet } from "../pattern/pieceSet
 import { invariant, ok, type Result } from "../result";
 import { styleOf } from "../style/index";
 import { makeOnHalves, type AlterationsMade } from "./makeAlterations";
-import { heldAgainstPrinted } from "./asPrinted";
 import { bustRadiusOf } from "./bustRadius";
 import { listWork } from "./checklist";
 import { alterationMoves } from "./cutLines";
@@ -93,13 +92,13 @@ function planHalf(
   };
 }
 
-function checksOn(
+const checksOn = (
   { pattern }: Work,
   { bust, bodyHip }: Picked,
   halves: readonly [PieceSet, PieceSet],
   half: PlanHalf,
-): readonly CheckResult[] {
-  const checks = runChecks({
+) =>
+  runChecks({
     pieces: setOf(half.pieces),
     halves,
     levels: half.levels,
@@ -108,8 +107,6 @@ function checksOn(
     closure: pattern.closure,
     body: { bust, hip: bodyHip ?? null },
   });
-  return half.nest.source === "standIn" ? checks : heldAgainstPrinted(checks, half.printed);
-}
 
 const jobsOn = ({ built }: Picked, half: PlanHalf, other: PlanHalf) =>
   listWork({ ...half, traced: built.cut, pieces: setOf(half.pieces), twice: unlike(half, other) });

@@ -104,7 +104,7 @@ export function withArmholeHinge(front: Piece): Piece {
 const NEW_DART_BELOW_BUST: Mm = 35;
 
 /** The darts that a front is spread at: one that comes from the side seam, and one from the waist. */
-export interface BustDarts {
+interface BustDarts {
   readonly front: Piece;
   readonly side: Dart;
   readonly waist: Dart;
@@ -116,7 +116,7 @@ export interface BustDarts {
  *
  * @returns null where there is no seam to open it in
  */
-export function withBustDarts(front: Piece): BustDarts | null {
+function withBustDarts(front: Piece): BustDarts | null {
   const has = (homes: readonly DartHome[]): Dart | undefined =>
     front.darts.find(
       ({ name, aimsAt, gathered }) => aimsAt === "bustPoint" && gathered !== true && homes.includes(homeOf(name)),
