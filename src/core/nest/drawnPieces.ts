@@ -14,8 +14,6 @@ import { seamLength } from "../girth/seamLength";
 import { isBasque } from "../pattern/pieceGroups";
 import { pieceIn, piecesOf, setOf, type PieceSet } from "../pattern/pieceSet";
 import {
-  pointNames,
-  type PointName,
   pointOf,
   type DartName,
   type Nest,
@@ -153,7 +151,7 @@ function make(
     finish: (from, to, cupDifference) =>
       from === open && cupDifference === difference && isSamePlace(to, bustPoint)
         ? cut
-        : redrawn(style.finish(from, to, cupDifference, endOf(difference, cupDifference))),
+        : style.finish(from, to, cupDifference, endOf(difference, cupDifference)),
   });
 }
 
@@ -163,25 +161,6 @@ const adjusted = remember(
   ({ from, style, spread }: { readonly from: PieceSet; readonly style: Style; readonly spread: Mm }) =>
     style.adjustBust(from, spread),
 );
-
-/** A princess seam that was altered is drawn anew: how it was drawn counts no more. */
-const redrawn = (pieces: PieceSet): PieceSet =>
-  setOf(
-    piecesOf(pieces).map((piece) => {
-      const { drawnTurns } = piece;
-      if (drawnTurns === undefined) return piece;
-      const ends = new Set<PointName>(
-        piece.edges.flatMap(({ seam, from, to }) => (seam === "princess" ? [from, to] : [])),
-      );
-      if (ends.size === 0) return piece;
-      const kept: Partial<Record<PointName, number>> = {};
-      for (const name of pointNames(piece)) {
-        const turn = drawnTurns[name];
-        if (turn !== undefined && !ends.has(name)) kept[name] = turn;
-      }
-      return { ...piece, drawnTurns: kept };
-    }),
-  );
 
 const isSamePlace = (a: PiecePoint, b: PiecePoint): boolean => a.x === b.x && a.y === b.y;
 
