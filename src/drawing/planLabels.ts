@@ -8,7 +8,7 @@ import { invariant } from "../core/result";
 import { shareWords } from "../words/blend";
 import { blendGroup } from "../words/ledger";
 import { formatAmount } from "../words/terms/length";
-import { capital, pieceWords } from "../words/terms/names";
+import { capital, namedPieceWords } from "../words/terms/names";
 import type { Label } from "./labels";
 import type { Place } from "./layout";
 import { pieceMarks } from "./pieceMarks";
@@ -131,7 +131,7 @@ export function pieceLabels(plan: PlanHalf, places: readonly Place[]): readonly 
     const drawn = plan.pieces.find(({ name }) => name === piece);
     if (drawn === undefined) return [];
     const { title, centreOnFold } = pieceMarks(drawn);
-    const name = capital(pieceWords(piece));
+    const name = capital(namedPieceWords(piece, plan.nest.otherNames));
     const labels: Label[] = [
       {
         id: `title-${piece}`,

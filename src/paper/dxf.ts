@@ -232,7 +232,7 @@ function notchPoint({ stitch, cut }: NotchCut, outward: Radians): Group[] {
 function pieceText(piece: TruePiece, { sizeName }: DxfOptions): Group[] {
   const half = piece.half === null ? "" : `, ${piece.half}`;
   const said = [
-    `Piece Name: ${capital(pieceWords(piece.name))}${half}`,
+    `Piece Name: ${capital(piece.label ?? pieceWords(piece.name))}${half}`,
     `Size: ${piece.size ?? sizeName}`,
     `Quantity: ${piece.cut.count}`,
   ];

@@ -15,7 +15,7 @@ import { fitSteps, halfWords } from "./fits";
 import { blendSaid, dartSaid, placesSaid, traceSaid, trueDartSaid, truedSaid, walkSaid } from "./jobs";
 import type { Context, Said } from "./terms/jobText";
 import { plannedAmount } from "./ledger";
-import { capital, pieceWords } from "./terms/names";
+import { capital, namedPieceWords, pieceWords } from "./terms/names";
 import { alterationTitle } from "./planned";
 
 const PHASE_WORDS: Readonly<Record<WorkPhase, string>> = {
@@ -45,6 +45,8 @@ export interface ChecklistLine {
 export interface PieceChecklist {
   /** null: on the pieces together, when each is done. */
   readonly piece: PieceName | null;
+  /** How it is called. */
+  readonly label?: string;
   readonly lines: readonly ChecklistLine[];
 }
 
@@ -151,6 +153,7 @@ function redrawsOf(item: ChecklistItem, items: readonly ChecklistItem[]): readon
 export function checklistByPiece(plan: Pick<Plan, "checklist" | "left">, unit: LengthUnit): readonly PieceChecklist[] {
   const gather = (piece: PieceName | null, items: readonly ChecklistItem[]): PieceChecklist => ({
     piece,
+    ...(piece === null ? {} : { label: namedPieceWords(piece, plan.left.nest.otherNames) }),
     lines: saidOnce(items, plan.left.pieces, unit),
   });
   const walks = plan.checklist.filter((item) => item.step.kind === "walk");
@@ -242,5 +245,5 @@ const isNothing = ({ piece, step }: ChecklistItem, unit: LengthUnit): boolean =>
   step.kind === "places" &&
   placesSaid(step, { unit, piece: undefined, pieceName: piece, traced: undefined }).moves?.length === 0;
 
-export const groupTitle = ({ piece }: PieceChecklist): string =>
-  piece === null ? "All pieces together" : capital(pieceWords(piece));
+export const groupTitle = ({ piece, label }: PieceChecklist): string =>
+  piece === null ? "All pieces together" : capital(label ?? pieceWords(piece));

@@ -15,8 +15,10 @@ import { capital, centreWords, levelWords, pieceWords, seamWords } from "./terms
 const TO_TICK = "Cut too: ☐ lining ☐ interfacing";
 
 /** "FRONT", "BACK, LEFT HALF". */
-export const pieceTitle = ({ name, half }: Pick<TruePiece, "name" | "half">): string =>
-  (half === null ? pieceWords(name) : `${pieceWords(name)}, ${halfWords(half)}`).toUpperCase();
+export const pieceTitle = ({ name, label, half }: Pick<TruePiece, "name" | "label" | "half">): string => {
+  const words = label ?? pieceWords(name);
+  return (half === null ? words : `${words}, ${halfWords(half)}`).toUpperCase();
+};
 
 /** How often, and how it lies on the cloth. */
 export function cutWords({ name, half, cut }: Pick<TruePiece, "name" | "half"> & { readonly cut: CutCount }): string {

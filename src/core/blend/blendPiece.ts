@@ -17,8 +17,8 @@ import {
   type PointName,
   type SeamName,
 } from "../pattern/piece";
-import { SMOOTH_BEND } from "../tolerance";
-import { radians } from "../units";
+import { DRAWN_ALIKE_DEGREES, SMOOTH_BEND } from "../tolerance";
+import { radians, radiansFromDegrees } from "../units";
 
 /** What sizes a place goes with. */
 type Follows = Pick<NamedPoint, "level" | "towards">;
@@ -147,10 +147,12 @@ function smoothBends(sizes: readonly Piece[], blended: Piece): Piece {
     const before = blended.edges.at(index - 1);
     const at = blended.points[from]?.at;
     if (!isBend(from) || curve === null || before === undefined || before.curve === null || at === undefined) return;
-    if (!sizes.every((size) => isSmoothAt(size, index))) return;
+    const drawn = Math.max(...sizes.map((size) => turnAtBend(size, index)));
+    if (drawn > SMOOTH_BEND) return;
     const [c2, c1] = [before.curve.c2, curve.c1];
     const half = turnBetween(directionOf(c2, at), directionOf(at, c1)) / 2;
-    if (half === 0) return;
+    // No less smooth than some size is: left as it is, so that a whole size is just the printed one.
+    if (2 * Math.abs(half) <= drawn + radiansFromDegrees(DRAWN_ALIKE_DEGREES)) return;
     const turned = (control: PiecePoint, turn: number): PiecePoint =>
       polar(at, radians(directionOf(at, control) + turn), distance(at, control));
     const last = (index + edges.length - 1) % edges.length;
@@ -163,12 +165,12 @@ function smoothBends(sizes: readonly Piece[], blended: Piece): Piece {
   return edges === blended.edges ? blended : { ...blended, edges };
 }
 
-/** Whether a line runs straight on where an edge of it begins. */
-function isSmoothAt(piece: Piece, index: number): boolean {
+/** How far a line turns where an edge of it begins; more than any bend where it is no curve there. */
+function turnAtBend(piece: Piece, index: number): number {
   const [into, outOf] = [piece.edges.at(index - 1)?.curve, piece.edges[index]?.curve];
   const at = piece.points[invariant(piece.edges[index], "edge").from]?.at;
-  if (into === null || into === undefined || outOf === null || outOf === undefined || at === undefined) return false;
-  return Math.abs(turnBetween(directionOf(into.c2, at), directionOf(at, outOf.c1))) < SMOOTH_BEND;
+  if (into === null || into === undefined || outOf === null || outOf === undefined || at === undefined) return Infinity;
+  return Math.abs(turnBetween(directionOf(into.c2, at), directionOf(at, outOf.c1)));
 }
 
 function interpolate(sizes: readonly Piece[], size: number, value: (piece: Piece) => number): number {

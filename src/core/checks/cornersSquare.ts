@@ -1,9 +1,8 @@
 /** The centre line meets the neck, the waist and the hem squarely. */
 import { piecesOf } from "../pattern/pieceSet";
 import { CENTRE_CORNERS } from "../pattern/centreCorners";
-import { SQUARE_CORNER_DEGREES } from "../tolerance";
 import { near, type Check } from "./context";
-import { cornerAtDegrees, squareAt } from "../girth/cornerAngle";
+import { cornerAtDegrees, squareAt, squareWithin } from "../girth/cornerAngle";
 
 export const cornersSquare: Check = ({ pieces }) =>
   piecesOf(pieces).flatMap((piece) =>
@@ -12,7 +11,7 @@ export const cornersSquare: Check = ({ pieces }) =>
         name: "cornersSquare",
         measured: cornerAtDegrees(piece, point),
         expected: squareAt(piece, point),
-        tolerance: SQUARE_CORNER_DEGREES,
+        tolerance: squareWithin(piece, point),
         unit: "degrees",
         pieces: [piece.name],
         point,

@@ -70,6 +70,8 @@ export interface TruePiece {
   /** Unlike any other of the same sheet: letters, digits and hyphens. */
   readonly key: string;
   readonly name: PieceName;
+  /** Her own word for a piece that the planner has no name for. */
+  readonly label?: string;
   /** Set where left and right halves differ. */
   readonly half: Half | null;
   /** Label of a printed size; null: the wearer's own. */

@@ -75,6 +75,7 @@ export function truePiecesOf(plan: Plan, options: TrueOptions): Result<readonly 
       const drawn = truePiece(piece, {
         ...options,
         half,
+        label: labelOf(plan, name),
         number: [names.indexOf(name) + 1, names.length],
         notches: own(notches),
         buttons: own(buttons),
@@ -117,7 +118,11 @@ const marksOf = (pieces: PieceSet, closure: Closure, bustPoint: PiecePoint | nul
 const isRefused = (piece: Piece): boolean =>
   validateOutline(outlineOf(piece)).some(({ code }) => code !== "outline/short-edge");
 
+const labelOf = ({ nest }: Plan, name: PieceName): string | undefined =>
+  Object.entries(nest.otherNames ?? {}).find(([other]) => other === name)?.[1];
+
 interface OneOptions extends TrueOptions {
+  readonly label: string | undefined;
   readonly half: Half | null;
   readonly number: TruePiece["number"];
   readonly lengthen: readonly LengthenLine[];
@@ -128,7 +133,7 @@ interface OneOptions extends TrueOptions {
 
 function truePiece(
   piece: Piece,
-  { size, allowances, closure, half, number, notches, buttons, lengthen, bustPoint }: OneOptions,
+  { size, allowances, closure, half, label, number, notches, buttons, lengthen, bustPoint }: OneOptions,
 ): TruePiece {
   const stretches = stretchesOf(piece, allowances);
   const cutting = cuttingLine(stretches);
@@ -150,6 +155,7 @@ function truePiece(
       .filter((part) => part !== null)
       .join("-"),
     name: piece.name,
+    ...(label === undefined ? {} : { label }),
     half,
     size,
     number,

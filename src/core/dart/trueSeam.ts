@@ -11,7 +11,7 @@ import { seamLength } from "../girth/seamLength";
 import { TRUING_ACCURACY } from "../tolerance";
 import { radians, radiansFromDegrees, type Mm, type Radians } from "../units";
 import { curveOf, edgeFrom, edgeTo } from "../pattern/ring";
-import { stretchAt, withEndTurned } from "../pattern/stretch";
+import { smoothStretchAt, withEndTurned } from "../pattern/stretch";
 import { legsOf } from "./bowedLegs";
 import { moveMouth } from "./moveMouth";
 
@@ -42,7 +42,7 @@ function legAtMouth(piece: Piece, name: DartName, end: PointName, apex: PiecePoi
 export function trueSeamAtDart(piece: Piece, name: DartName): Piece {
   const corner = radians(seamCornerAtDart(piece, name) - turnAsDrawn(piece, name));
   const { before, after, beforeIndex, afterIndex } = mouthSides(piece, name);
-  const [into, outOf] = [stretchAt(piece, beforeIndex), stretchAt(piece, afterIndex)];
+  const [into, outOf] = [smoothStretchAt(piece, beforeIndex), smoothStretchAt(piece, afterIndex)];
   const edges = [...piece.edges];
   if (into.length === 1) edges[beforeIndex] = turnedAtEnd(piece, before, "end", radians(corner / 2));
   if (outOf.length === 1) edges[afterIndex] = turnedAtEnd(piece, after, "start", radians(-corner / 2));

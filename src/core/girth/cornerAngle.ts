@@ -4,6 +4,7 @@ import { turnBetween } from "../geometry/point";
 import { invariant } from "../result";
 import type { Piece, PointName } from "../pattern/piece";
 import { degreesFrom, radians } from "../units";
+import { SMOOTH_CORNER_DEGREES, SQUARE_CORNER_DEGREES } from "../tolerance";
 import { curveOf, edgeFrom, edgeTo } from "../pattern/ring";
 
 /** Turn of the outline at a named point, degrees: 0 runs straight on, positive turns clockwise on screen. */
@@ -26,6 +27,10 @@ export const squareAt = (piece: Piece, point: PointName): number => {
   const drawn = piece.drawnTurns?.[point];
   return drawn === undefined ? SQUARE : STRAIGHT - drawn;
 };
+
+/** How near to that, degrees: where no square was meant, blending may open a corner as far as still looks the same. */
+export const squareWithin = (piece: Piece, point: PointName): number =>
+  Math.abs(squareAt(piece, point) - SQUARE) > SQUARE_CORNER_DEGREES ? SMOOTH_CORNER_DEGREES : SQUARE_CORNER_DEGREES;
 
 /** What two corners make that are sewn together, degrees: a straight line, but where the pattern itself was drawn otherwise. */
 export const straightAt = (one: Piece, other: Piece, point: PointName): number => {

@@ -14,14 +14,13 @@ import { seamLength } from "../girth/seamLength";
 import { isBasque } from "../pattern/pieceGroups";
 import { pieceIn, piecesOf, setOf, type PieceSet } from "../pattern/pieceSet";
 import {
-  pointNames,
-  type PointName,
   pointOf,
   type DartName,
   type Nest,
   type NestSource,
   type Piece,
   type PieceName,
+  type SeamName,
 } from "../pattern/piece";
 import { remember } from "../remember";
 import { fail, invariant, ok, type Result } from "../result";
@@ -50,6 +49,9 @@ export interface DrawnFrom {
   readonly drawnIn: (cup: Cup) => DrawnNest;
 }
 
+/** Waists of whole sizes that are remembered: all sizes on a few frames. */
+const WAISTS_KEPT = 60;
+
 const inOneCup = remember(["nest"], ({ nest }: { readonly nest: Nest }) => {
   const byName = new Map<PieceName, Piece[]>();
   for (const piece of nest.sizes.flat()) byName.set(piece.name, [...(byName.get(piece.name) ?? []), piece]);
@@ -59,7 +61,9 @@ const inOneCup = remember(["nest"], ({ nest }: { readonly nest: Nest }) => {
 export function drawnPieces({ source, pattern, chart, alike, drawnIn }: DrawnFrom): PatternPieces {
   const style = styleOf(pattern.style);
   const waistAt = (cup: Cup, baseSize: number, size: number): Mm =>
-    finishedAt(drawnIn(cup).nest, "waist", levelSizes(baseSize, size, baseSize));
+    Number.isInteger(size)
+      ? finishedWaist({ nest: drawnIn(cup).nest, baseSize, size })
+      : finishedAt(drawnIn(cup).nest, "waist", levelSizes(baseSize, size, baseSize));
   const hipAt = (cup: Cup, baseSize: number, size: number): Mm =>
     finishedAt(drawnIn(cup).nest, "hip", levelSizes(baseSize, baseSize, size));
   const places = chart.sizes.map((_, index) => index);
@@ -78,16 +82,27 @@ export function drawnPieces({ source, pattern, chart, alike, drawnIn }: DrawnFro
   };
 }
 
+/** As asked for once for every plan on the same pieces. */
+const finishedWaist = remember(
+  ["nest", "baseSize", "size"],
+  ({ nest, baseSize, size }: { readonly nest: Nest; readonly baseSize: number; readonly size: number }) =>
+    finishedAt(nest, "waist", levelSizes(baseSize, size, baseSize)),
+  WAISTS_KEPT,
+);
+
 /** Whole finished girth at a level, darts closed; the bodice's where a basque is sewn to it. */
 function finishedAt(nest: Nest, level: "bust" | "waist" | "hip", at: LevelSizes): Mm {
   let sum: Mm = 0;
+  const isPrinted = isOneSize(at);
+  const pieceAt = (sizes: readonly Piece[], seam?: SeamName): Piece =>
+    isPrinted ? invariant(sizes[at.bust], "size") : blendPiece(sizes, at, seam);
   for (const [name, sizes] of inOneCup({ nest })) {
     const line = sizes[0]?.levelLines.find((one) => one.level === level);
     if (line === undefined || (level === "waist" && isBasque(name))) continue;
     sum +=
       "seam" in line.along
-        ? seamLength(blendPiece(sizes, at, line.along.seam), line.along.seam)
-        : (levelWidth(blendPiece(sizes, at), level) ?? 0);
+        ? seamLength(pieceAt(sizes, line.along.seam), line.along.seam)
+        : (levelWidth(pieceAt(sizes), level) ?? 0);
   }
   return 2 * sum;
 }
@@ -132,32 +147,20 @@ function make(
     cut,
     others,
     sideNeck: sideNeckOf(pieceIn(cut, style.bustPiece), pattern, at.bust),
-    adjustBust: (from, spread) => style.adjustBust(from, spread),
+    adjustBust: (from, spread) => adjusted({ from, style, spread }),
     finish: (from, to, cupDifference) =>
       from === open && cupDifference === difference && isSamePlace(to, bustPoint)
         ? cut
-        : redrawn(style.finish(from, to, cupDifference, endOf(difference, cupDifference))),
+        : style.finish(from, to, cupDifference, endOf(difference, cupDifference)),
   });
 }
 
-/** A princess seam that was altered is drawn anew: how it was drawn counts no more. */
-const redrawn = (pieces: PieceSet): PieceSet =>
-  setOf(
-    piecesOf(pieces).map((piece) => {
-      const { drawnTurns } = piece;
-      if (drawnTurns === undefined) return piece;
-      const ends = new Set<PointName>(
-        piece.edges.flatMap(({ seam, from, to }) => (seam === "princess" ? [from, to] : [])),
-      );
-      if (ends.size === 0) return piece;
-      const kept: Partial<Record<PointName, number>> = {};
-      for (const name of pointNames(piece)) {
-        const turn = drawnTurns[name];
-        if (turn !== undefined && !ends.has(name)) kept[name] = turn;
-      }
-      return { ...piece, drawnTurns: kept };
-    }),
-  );
+/** What is made of the bust, and what her darts would be by it, are asked for the same spread. */
+const adjusted = remember(
+  ["from", "style", "spread"],
+  ({ from, style, spread }: { readonly from: PieceSet; readonly style: Style; readonly spread: Mm }) =>
+    style.adjustBust(from, spread),
+);
 
 const isSamePlace = (a: PiecePoint, b: PiecePoint): boolean => a.x === b.x && a.y === b.y;
 

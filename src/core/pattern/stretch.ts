@@ -19,8 +19,8 @@ import {
 } from "../geometry/point";
 import { moveRigidly, type Rigid } from "../geometry/rigid";
 import { invariant } from "../result";
-import { SMOOTH_BEND, STRAIGHT_SEAM } from "../tolerance";
-import type { Mm, Radians } from "../units";
+import { SMOOTH_BEND, SMOOTH_CORNER_DEGREES, STRAIGHT_SEAM } from "../tolerance";
+import { radiansFromDegrees, type Mm, type Radians } from "../units";
 import { isBend, pointOf, type Edge, type NamedPoint, type Piece, type PointName } from "./piece";
 import { curveOf, edgeFrom, edgeTo } from "./ring";
 
@@ -48,6 +48,21 @@ export function stretchAt(piece: Piece, index: number): Stretch {
   let last = index;
   while (last - first < count - 1 && runsOn(edgeAt(piece, last).to, edgeAt(piece, last + 1))) last += 1;
   return Array.from({ length: last - first + 1 }, (_, step) => (first + step + count) % count);
+}
+
+/** The part of a stretch round an edge that runs smooth: from one corner of it, a bend too, to the next. */
+export function smoothStretchAt(piece: Piece, index: number): Stretch {
+  const stretch = stretchAt(piece, index);
+  const at = stretch.indexOf(index);
+  const isCorner = (step: number): boolean => {
+    const name = edgeAt(piece, invariant(stretch[step], "stretch")).from;
+    return Math.abs(turnAtBend(piece, name)) > radiansFromDegrees(SMOOTH_CORNER_DEGREES);
+  };
+  let first = at;
+  while (first > 0 && !isCorner(first)) first -= 1;
+  let last = at;
+  while (last < stretch.length - 1 && !isCorner(last + 1)) last += 1;
+  return stretch.slice(first, last + 1);
 }
 
 /** The stretch that begins or ends at a corner. */
@@ -133,13 +148,16 @@ export function bendStretch(piece: Piece, stretch: Stretch, field: Field, bent?:
 }
 
 /** Whether the line runs straight on over a bend. */
-function isSmoothAt(piece: Piece, bend: PointName): boolean {
-  if (!isBend(bend)) return false;
+const isSmoothAt = (piece: Piece, bend: PointName): boolean =>
+  isBend(bend) && Math.abs(turnAtBend(piece, bend)) < SMOOTH_BEND;
+
+/** How far the line turns at a bend. */
+function turnAtBend(piece: Piece, bend: PointName): Radians {
   const at = pointOf(piece, bend);
   const [into, outOf] = [edgeAt(piece, edgeTo(piece, bend)), edgeAt(piece, edgeFrom(piece, bend))];
   const arriving = directionOf(into.curve?.c2 ?? pointOf(piece, into.from), at);
   const leaving = directionOf(at, outOf.curve?.c1 ?? pointOf(piece, outOf.to));
-  return Math.abs(turnBetween(arriving, leaving)) < SMOOTH_BEND;
+  return turnBetween(arriving, leaving);
 }
 
 /** One end of a stretch moved; the other stays, and the directions at both. */

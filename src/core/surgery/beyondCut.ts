@@ -19,7 +19,14 @@ import { SAME_POINT, SOLVER_ACCURACY } from "../tolerance";
 import { radians, type Mm, type Radians } from "../units";
 import { cutAndMove, partAt, type Operated } from "./cutAndMove";
 import { curveOf, edgeFrom, edgeTo, insertPoint } from "../pattern/ring";
-import { stretchAt, withEndCarried, withEndTurned, type RingPlace, type Stretch } from "../pattern/stretch";
+import {
+  smoothStretchAt,
+  stretchAt,
+  withEndCarried,
+  withEndTurned,
+  type RingPlace,
+  type Stretch,
+} from "../pattern/stretch";
 
 export type OutlinePlace = RingPlace;
 
@@ -192,7 +199,7 @@ function seamDirection(piece: Piece, end: PointName): Radians {
 function turnSeamAt(piece: Piece, end: PointName, turn: Radians): Piece {
   const { index, edge, isEnd } = seamBeside(piece, end);
   const [a, b] = [pointOf(piece, edge.from), pointOf(piece, edge.to)];
-  const stretch = stretchAt(piece, index);
+  const stretch = smoothStretchAt(piece, index);
   if (stretch.length > 1) return withEndTurned(piece, stretch, isEnd ? "end" : "start", turn);
   // A straight seam that met the legs as it should stays straight.
   if (edge.curve === null && distance(a, b) * Math.abs(turn) < SAME_POINT) return piece;

@@ -37,7 +37,14 @@ import { radians, radiansFromDegrees, type Mm, type Radians } from "../units";
 import { cutAndMove, partAt, type Part, type SurgeryTrace } from "./cutAndMove";
 import { controlsOf, fitHandles } from "./fitHandles";
 import { curveOf, edgeFrom, edgeTo, insertPoint, mouthMiddle, pointsBetween } from "../pattern/ring";
-import { placeAlong, stretchAt, stretchLength, withEndCarried, type RingPlace, type Stretch } from "../pattern/stretch";
+import {
+  placeAlong,
+  smoothStretchAt,
+  stretchLength,
+  withEndCarried,
+  type RingPlace,
+  type Stretch,
+} from "../pattern/stretch";
 import { smoothedAt } from "./straightThrough";
 import { withSeamEnd } from "./walkAgain";
 
@@ -91,7 +98,7 @@ const FOLDS_LONG = 3;
  */
 function foldAt(piece: Piece, { seam, amount, point }: Wedge): Fold | null {
   const places = piece.edges.flatMap((edge, index) => {
-    const stretch = stretchAt(piece, index);
+    const stretch = smoothStretchAt(piece, index);
     if (
       edge.seam !== seam ||
       edge.mouthOf !== null ||
@@ -337,7 +344,7 @@ function smoothFold(
 /** The stretch of the piece before that the bridge was put into. */
 function foldedStretch(turned: Piece, before: Piece, bridge: number): Stretch {
   const into = invariant(turned.edges.at(bridge - 1), "edge");
-  return stretchAt(before, edgeFrom(before, into.from));
+  return smoothStretchAt(before, edgeFrom(before, into.from));
 }
 
 /** The same where it has bends: it follows the part that turned, and is drawn flatter until it is as short as wanted. */
@@ -421,7 +428,7 @@ function smoothOverDart(piece: Piece, name: DartName, length: Mm): Piece {
   const smooth = trueSeamAtDart(piece, name);
   const beside = [edgeTo(piece, mouth.from), edgeFrom(piece, mouth.to)];
   const drawn = beside.reduce(
-    (done, index) => fitHandles(done, [index], stretchLength(piece, stretchAt(piece, index))),
+    (done, index) => fitHandles(done, [index], stretchLength(piece, smoothStretchAt(piece, index))),
     smooth,
   );
   return Math.abs(seamLength(drawn, mouth.seam) - length) < TRUING_ACCURACY

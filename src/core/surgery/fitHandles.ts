@@ -9,7 +9,7 @@ import { invariant } from "../result";
 import { PARAMETER_ACCURACY, SOLVER_ACCURACY } from "../tolerance";
 import type { Mm } from "../units";
 import { curveOf } from "../pattern/ring";
-import { stretchAt, stretchLength, withFullness, type Stretch } from "../pattern/stretch";
+import { smoothStretchAt, stretchLength, withFullness, type Stretch } from "../pattern/stretch";
 
 /** How much shorter or longer handles may become before the curve no longer looks like the one it was (our own choice). */
 const REACH = { shortest: 0.4, longest: 1.9 } as const;
@@ -35,7 +35,7 @@ export function controlsOf(piece: Piece, edge: Edge): { readonly c1: PiecePoint;
 }
 
 /**
- * The piece with some edges, each with its whole stretch, redrawn so that they are together as long as wanted, or as nearly as handles that still look
+ * The piece with some edges, each with all of its stretch that runs smooth, redrawn so that they are together as long as wanted, or as nearly as handles that still look
  * right can make them. Edges that are as long as wanted stay the very same objects.
  *
  * @param indexes of the edges, in the ring
@@ -43,7 +43,7 @@ export function controlsOf(piece: Piece, edge: Edge): { readonly c1: PiecePoint;
  * @param reach   how much shorter or longer handles may become
  */
 export function fitHandles(piece: Piece, indexes: readonly number[], length: Mm, reach: Reach = REACH): Piece {
-  const stretches = indexes.map((index) => stretchAt(piece, index));
+  const stretches = indexes.map((index) => smoothStretchAt(piece, index));
   if (stretches.some((stretch) => stretch.length > 1)) return fitStretches(piece, stretches, length, reach);
   const edges = indexes.map((index) => invariant(piece.edges[index], "edge"));
   const sum = (scale: number): Mm =>

@@ -16,7 +16,15 @@ import { NARROWEST_DART, SOLVER_ACCURACY } from "../tolerance";
 import { radians, type Mm, type Radians } from "../units";
 import { cutAndMove, partAt, type SurgeryTrace } from "./cutAndMove";
 import { curveOf, edgeFrom, edgeTo, insertPoint, mouthMiddle } from "../pattern/ring";
-import { endsOf, placeAlong, placeAt, stretchAt, stretchFrom, stretchLength } from "../pattern/stretch";
+import {
+  endsOf,
+  placeAlong,
+  placeAt,
+  smoothStretchAt,
+  stretchAt,
+  stretchFrom,
+  stretchLength,
+} from "../pattern/stretch";
 import { edgeTurned } from "./straightThrough";
 
 export interface HingeTurn {
@@ -265,7 +273,7 @@ function smoothArmhole(piece: Piece): { piece: Piece; turned: Radians } {
   const leaving = edgeTangentAt(curveOf(piece, after), 0);
   const turned = Math.atan2(Math.sin(leaving - arriving), Math.cos(leaving - arriving));
   if (before.curve === null || after.curve === null) return { piece, turned: radians(turned) };
-  if (stretchAt(piece, into).length > 1 || stretchAt(piece, out).length > 1) {
+  if (smoothStretchAt(piece, into).length > 1 || smoothStretchAt(piece, out).length > 1) {
     const done = edgeTurned(piece, into, "end", radians(turned / 2));
     return { piece: edgeTurned(done, out, "start", radians(-turned / 2)), turned: radians(turned) };
   }

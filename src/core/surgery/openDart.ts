@@ -32,7 +32,7 @@ import { radians, type Mm, type Radians } from "../units";
 import { partAt, type Part } from "./cutAndMove";
 import { controlsOf, fitHandles } from "./fitHandles";
 import { curveOf, edgeFrom, edgeTo, insertPoint, mouthMiddle, pointsBetween } from "../pattern/ring";
-import { stretchAt, stretchLength } from "../pattern/stretch";
+import { smoothStretchAt, stretchLength } from "../pattern/stretch";
 import { edgeTurned } from "./straightThrough";
 
 /** The two ends of a dart's mouth as they are met going round the outline. */
@@ -128,7 +128,7 @@ function smoothOverMouth(piece: Piece, name: DartName): Piece {
   const { first, second } = mouthOf(piece, name);
   const [a, b] = [pointOf(piece, first), pointOf(piece, second)];
   const [into, outOf] = [edgeTo(piece, first), edgeFrom(piece, second)];
-  if (stretchAt(piece, into).length > 1 || stretchAt(piece, outOf).length > 1) {
+  if (smoothStretchAt(piece, into).length > 1 || smoothStretchAt(piece, outOf).length > 1) {
     const across = directionOf(a, b);
     const arriving = turnBetween(edgeTangentAt(curveOf(piece, invariant(piece.edges[into], "edge")), 1), across);
     const leaving = turnBetween(edgeTangentAt(curveOf(piece, invariant(piece.edges[outOf], "edge")), 0), across);
@@ -151,9 +151,9 @@ function truedByHandles(piece: Piece, name: DartName, length: Mm): Piece {
   const trued = trueSeamAtDart(piece, name);
   const { first, second } = mouthOf(piece, name);
   const beside = [edgeTo(trued, first), edgeFrom(trued, second)];
-  const sum = beside.reduce((total, index) => total + stretchLength(trued, stretchAt(trued, index)), 0);
+  const sum = beside.reduce((total, index) => total + stretchLength(trued, smoothStretchAt(trued, index)), 0);
   const fitted = fitHandles(trued, beside, sum + length - seamLength(trued, dartOf(piece, name).seam));
-  if (beside.some((index) => stretchAt(trued, index).length > 1))
+  if (beside.some((index) => smoothStretchAt(trued, index).length > 1))
     return Math.abs(seamLength(fitted, dartOf(piece, name).seam) - length) < TRUING_ACCURACY ? fitted : piece;
   const scale = handleOf(fitted, invariant(beside[0], "edge")) / handleOf(trued, invariant(beside[0], "edge"));
   return scale >= HANDLES.least && scale <= HANDLES.most ? fitted : piece;

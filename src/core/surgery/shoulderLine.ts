@@ -14,7 +14,7 @@ import { radians, type Mm, type Radians } from "../units";
 import { pieceIn, withPiece, type PieceSet } from "../pattern/pieceSet";
 import { fitHandles } from "./fitHandles";
 import { curveOf, edgeFrom, edgeTo } from "../pattern/ring";
-import { stretchAt, stretchLength } from "../pattern/stretch";
+import { smoothStretchAt, stretchLength } from "../pattern/stretch";
 
 /** The pieces that a shoulder seam lies on, from the neck outwards; empty where there is no whole shoulder. */
 export function shoulderPieces(pieces: PieceSet, side: "front" | "back"): readonly PieceName[] {
@@ -110,7 +110,7 @@ const upperPrincess = (piece: Piece): number =>
     (edge) => edge.seam === "princess" && (edge.from === "princessTop" || edge.to === "princessTop"),
   );
 
-const lengthAt = (piece: Piece, index: number): Mm => stretchLength(piece, stretchAt(piece, index));
+const lengthAt = (piece: Piece, index: number): Mm => stretchLength(piece, smoothStretchAt(piece, index));
 
 /** The upper stretch of the side front's princess seam differs from the centre front's by as much as before. */
 export function walkUpperPrincess(before: PieceSet, after: PieceSet): PieceSet {

@@ -1,19 +1,21 @@
 /** A corner within a seam drawn smooth: the controls on its two sides turned equally until they lie in one line. */
 import { directionOf, distance, polar, turnBetween, type PiecePoint } from "../geometry/point";
 import { isBend, pointOf, type Edge, type Piece, type PointName } from "../pattern/piece";
+import { turnWithin } from "../girth/cornerAngle";
 import { invariant } from "../result";
-import { radians, type Mm, type Radians } from "../units";
+import { radians, radiansFromDegrees, type Mm, type Radians } from "../units";
 import { controlsOf, fitHandles } from "./fitHandles";
 import { edgeFrom, edgeTo } from "../pattern/ring";
-import { stretchAt, stretchLength, withEndTurned } from "../pattern/stretch";
+import { smoothStretchAt, stretchLength, withEndTurned } from "../pattern/stretch";
 
-/** The piece with the seam running straight on through a corner; both its edges share the turn. */
+/** The piece with the seam running straight on through a corner, or as the pattern was drawn; both its edges share the turn. */
 function straightThrough(piece: Piece, corner: PointName): Piece {
   const [into, out] = [edgeTo(piece, corner), edgeFrom(piece, corner)];
   const at = pointOf(piece, corner);
   const arriving = controlsOf(piece, invariant(piece.edges[into], "edge"));
   const leaving = controlsOf(piece, invariant(piece.edges[out], "edge"));
-  const turn = turnBetween(directionOf(arriving.c2, at), directionOf(at, leaving.c1));
+  const drawn = radiansFromDegrees(turnWithin(piece, corner));
+  const turn = radians(turnBetween(directionOf(arriving.c2, at), directionOf(at, leaving.c1)) - drawn);
   if (turn === 0) return piece;
   return edgeTurned(edgeTurned(piece, into, "end", radians(turn / 2)), out, "start", radians(-turn / 2));
 }
@@ -22,7 +24,7 @@ function straightThrough(piece: Piece, corner: PointName): Piece {
 export function edgeTurned(piece: Piece, index: number, end: "start" | "end", turn: Radians): Piece {
   if (turn === 0) return piece;
   const edge: Edge = invariant(piece.edges[index], "edge");
-  const stretch = stretchAt(piece, index);
+  const stretch = smoothStretchAt(piece, index);
   if (stretch.length > 1 && !isBend(end === "start" ? edge.from : edge.to))
     return withEndTurned(piece, stretch, end, turn);
   const handles = controlsOf(piece, edge);
@@ -41,6 +43,6 @@ const turnedAbout = (end: PiecePoint, control: PiecePoint, turn: Radians): Piece
 /** A corner within a seam drawn smooth; each of its two edges keeps its length where a curve that looks right can. */
 export function smoothedAt(piece: Piece, corner: PointName): Piece {
   const [into, out] = [edgeTo(piece, corner), edgeFrom(piece, corner)];
-  const lengthAt = (index: number): Mm => stretchLength(piece, stretchAt(piece, index));
+  const lengthAt = (index: number): Mm => stretchLength(piece, smoothStretchAt(piece, index));
   return fitHandles(fitHandles(straightThrough(piece, corner), [into], lengthAt(into)), [out], lengthAt(out));
 }

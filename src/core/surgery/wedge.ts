@@ -21,7 +21,7 @@ import { SAME_POINT } from "../tolerance";
 import { radians, type Mm, type Radians } from "../units";
 import { trueDartAgain, type OutlinePlace } from "./beyondCut";
 import { curveOf, edgeFrom, edgeTo } from "../pattern/ring";
-import { placeAlong, stretchAt, stretchFrom, stretchLength, stretchTo, withEndTurned } from "../pattern/stretch";
+import { placeAlong, smoothStretchAt, stretchFrom, stretchLength, stretchTo, withEndTurned } from "../pattern/stretch";
 import { withSeamEnd } from "./walkAgain";
 
 /**
@@ -64,7 +64,7 @@ function turnSeamAtCentre(piece: Piece, corner: PointName, turn: Radians): Piece
   const edge = invariant(piece.edges[index], "edge");
   const [a, b] = [pointOf(piece, edge.from), pointOf(piece, edge.to)];
   if (Math.abs(turn) * distance(a, b) < SAME_POINT) return piece;
-  const stretch = stretchAt(piece, index);
+  const stretch = smoothStretchAt(piece, index);
   if (stretch.length > 1) return withEndTurned(piece, stretch, arrives ? "end" : "start", turn);
   const { c1, c2 } = edge.curve ?? { c1: between(a, b, 1 / 3), c2: between(a, b, 2 / 3) };
   const curve = arrives ? { c1, c2: rotateAbout(c2, b, turn) } : { c1: rotateAbout(c1, a, turn), c2 };

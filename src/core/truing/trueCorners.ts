@@ -1,15 +1,15 @@
 /** Truing of corners: square at the centre line, straight together where two pieces are joined; lengths kept. */
 import { CENTRE_CORNERS } from "../pattern/centreCorners";
 import type { TruingChange } from "./changes";
-import { cornerAtDegrees, squareAt, straightAt } from "../girth/cornerAngle";
+import { cornerAtDegrees, squareAt, squareWithin, straightAt } from "../girth/cornerAngle";
 import { pieceIn, piecesOf, withPiece } from "../pattern/pieceSet";
 import { joinsOf } from "../pattern/sewnTogether";
 import type { Piece, PointName } from "../pattern/piece";
 import { invariant } from "../result";
 import { fitHandles } from "../surgery/fitHandles";
-import { stretchAt, stretchLength } from "../pattern/stretch";
+import { smoothStretchAt, stretchLength } from "../pattern/stretch";
 import { edgeTurned } from "../surgery/straightThrough";
-import { JOINED_CORNER_DEGREES, SQUARE_CORNER_DEGREES } from "../tolerance";
+import { JOINED_CORNER_DEGREES } from "../tolerance";
 import { radiansFromDegrees } from "../units";
 import { hasCorner, offCentre, runningOn, type EdgeEnd } from "./joins";
 import type { Truing } from "./truing";
@@ -20,7 +20,7 @@ export const squareCorners: Truing = (pieces, changes) =>
       const piece = pieceIn(set, name);
       if (!hasCorner(piece, corner)) continue;
       const off = cornerAtDegrees(piece, corner) - squareAt(piece, corner);
-      if (Math.abs(off) <= SQUARE_CORNER_DEGREES) continue;
+      if (Math.abs(off) <= squareWithin(piece, corner)) continue;
       set = withPiece(set, narrowed(piece, offCentre(piece, corner), off, corner, changes));
     }
     return set;
@@ -46,5 +46,5 @@ function narrowed(
   const edge = invariant(piece.edges[index], "edge");
   changes.push({ piece: piece.name, seam: edge.seam, what: "cornerSquared", point: corner, amount: Math.abs(degrees) });
   const turned = edgeTurned(piece, index, end, radiansFromDegrees(end === "start" ? degrees : -degrees));
-  return fitHandles(turned, [index], stretchLength(piece, stretchAt(piece, index)));
+  return fitHandles(turned, [index], stretchLength(piece, smoothStretchAt(piece, index)));
 }

@@ -20,7 +20,7 @@ import {
   type Place,
 } from "../../drawing/index";
 import { dartHandleLabel } from "../../words/terms/darts";
-import { capital, pieceWords } from "../../words/terms/names";
+import { capital, namedPieceWords } from "../../words/terms/names";
 import { sourceParts } from "../../words/pieceSource";
 import { usePlan, useSettledPlan } from "../session/usePlan";
 import { useSettledWork, useWork, useWorkStore } from "../session/useWork";
@@ -78,6 +78,7 @@ export function Table() {
     [sizes, shown],
   );
 
+  const others = nest.ok ? nest.value.otherNames : undefined;
   const onePiece = (name: string): void => {
     const place = places.find(({ piece }) => piece === name);
     if (place !== undefined) fit(boxOf([place], MARGIN));
@@ -136,7 +137,7 @@ export function Table() {
           </button>
           {places.map(({ piece }) => (
             <button key={piece} type="button" className="tool piece-tool" onClick={() => onePiece(piece)}>
-              {capital(pieceWords(piece))}
+              {capital(namedPieceWords(piece, others))}
             </button>
           ))}
           {/* On a narrow table a menu stands in for the row of buttons. */}
@@ -149,7 +150,7 @@ export function Table() {
             <option value="">One piece…</option>
             {places.map(({ piece }) => (
               <option key={piece} value={piece}>
-                {capital(pieceWords(piece))}
+                {capital(namedPieceWords(piece, others))}
               </option>
             ))}
           </select>

@@ -2,7 +2,7 @@
 import type { StyleName } from "../../core/decisions/pattern";
 import { isFrontPiece } from "../../core/pattern/pieceGroups";
 import { partsOfDart } from "../../core/pattern/dartNames";
-import type { DartHome, DartName, DartRef, LevelName, PieceName, SeamName } from "../../core/pattern/piece";
+import type { DartHome, DartName, DartRef, LevelName, Nest, PieceName, SeamName } from "../../core/pattern/piece";
 
 const PIECES: Readonly<Record<PieceName, string>> = {
   front: "front",
@@ -72,6 +72,13 @@ export const styleWords = (style: StyleName): string => STYLES[style];
 export const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
 
 export const pieceWords = (piece: PieceName): string => PIECES[piece];
+
+/** Her own words for pieces that the planner has no name for. */
+export type OtherNames = Nest["otherNames"];
+
+/** Her own word for a piece where she gave one, else the trade's. */
+export const namedPieceWords = (piece: PieceName, others: OtherNames): string =>
+  Object.entries(others ?? {}).find(([name]) => name === piece)?.[1] ?? pieceWords(piece);
 export const dartWords = (dart: DartName): string => {
   const { home, number } = partsOfDart(dart);
   return NUMBERED[number] + HOMES[home];

@@ -5,7 +5,7 @@ import { pointOf, type Edge, type Piece } from "../../pattern/piece";
 import { fail, invariant, ok } from "../../result";
 import { fitHandles } from "../../surgery/fitHandles";
 import { curveOf, edgeFrom } from "../../pattern/ring";
-import { placeAlong, stretchFrom, stretchLength, withoutPoints } from "../../pattern/stretch";
+import { placeAlong, smoothStretchAt, stretchFrom, stretchLength, withoutPoints } from "../../pattern/stretch";
 import { edgeTurned } from "../../surgery/straightThrough";
 import { SAME_POINT, SHORTEST_EDGE, SMOOTH_CORNER_DEGREES } from "../../tolerance";
 import { radians, radiansFromDegrees, type Mm } from "../../units";
@@ -55,7 +55,10 @@ function takenIn(back: Piece, half: Mm): Piece {
   const lean = turnBetween(directionOf(bust, pointOf(back, "centreNeck")), directionOf(bust, rest.a));
   // Along the curve the direction has turned already: what is wanted is the old corner at the centre.
   const turned = turnBetween(edgeTangentAt(curve, 0), edgeTangentAt(rest, 0));
-  return fitHandles(edgeTurned(cut, index, "start", radians(lean - turned)), [index], length - half);
+  const smooth = smoothStretchAt(cut, index);
+  // What runs smooth of it is as long as it was cut.
+  const wanted = smooth.length === 1 && stretch.length === 1 ? length - half : stretchLength(cut, smooth);
+  return fitHandles(edgeTurned(cut, index, "start", radians(lean - turned)), [index], wanted);
 }
 
 export const backNeckGape: FitDefinition = {
