@@ -69,6 +69,7 @@ export const OWN_WORDS = {
   cutting: "the cutting line",
   allowance: "Allowance beyond the stitch line",
   eachSeam: "Seam by seam",
+  seamsDiffer: "The seams differ; this is the widest.",
   turn: "Turn by a quarter",
   over: "Turned over",
   fold: "The centre lies on the fold",
@@ -88,7 +89,7 @@ export const OWN_WORDS = {
   isDart: "It is a dart after all",
   follow: "The other sizes follow.",
   onSheet: "With the keys: arrows move the cross, Enter puts it there.",
-  alongHint: "A corner on the sheet moves along the outline with the arrow keys, 1 mm, with Shift 10.",
+  alongHint: "A corner on the sheet moves along the outline with the arrow keys, with Shift ten times as far.",
   none: "it is none",
   found: "found",
   notFound: "not found yet",
@@ -188,12 +189,8 @@ export const squareMeasures = (square: TestSquare, isScaled: boolean, unit: Leng
 
 /** What test squares are printed at, for a choice. */
 export const USUAL_SQUARES: readonly { readonly mm: Mm; readonly label: string }[] = [
-  { mm: 100, label: "100 mm" },
-  { mm: 50, label: "50 mm" },
-  { mm: 40, label: "40 mm" },
-  { mm: 4 * MM_PER_INCH, label: "4 in" },
-  { mm: 2 * MM_PER_INCH, label: "2 in" },
-  { mm: MM_PER_INCH, label: "1 in" },
+  ...[100, 50, 40].map((mm) => ({ mm, label: formatAmount(mm, "cm") })),
+  ...[4, 2, 1].map((inches) => ({ mm: inches * MM_PER_INCH, label: formatLength(inches * MM_PER_INCH, "in") })),
 ];
 
 export const apartSentence = (mm: Mm, unit: LengthUnit): string =>

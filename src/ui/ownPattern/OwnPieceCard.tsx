@@ -1,4 +1,4 @@
-import { useId, useMemo } from "react";
+import { useId, useMemo, useState } from "react";
 import type { OwnPieceSaid } from "../../core/decisions/ownPattern";
 import type { OutlineGroup } from "../../core/outlines/outlineReading";
 import type { PieceReading } from "../../core/ownPieces/ownReading";
@@ -197,6 +197,11 @@ function LineFields({ piece, own, change }: LineFieldsProps) {
   const unit = useSettledWork((work) => work.unit);
   const { said, id } = piece;
   const seams = seamsAllowed(said);
+  const common = commonAllowance(said);
+  // An entry that could not be read must not lie out of sight.
+  const [hasUnread] = useState(
+    useSettledWork((work) => seams.some((seam) => work.unread[`own.${id}.allowance.${seam}`] !== undefined)),
+  );
   const allowed = (of: typeof seams, value: number) => [
     setOwn(withPieceSaid(own, id, (before) => withAllowance(before, of, value))),
   ];
@@ -213,12 +218,13 @@ function LineFields({ piece, own, change }: LineFieldsProps) {
           <AmountField
             label={OWN_WORDS.allowance}
             field={`own.${id}.allowance`}
-            value={commonAllowance(said) ?? 0}
+            value={common ?? Math.max(0, ...seams.map((seam) => said.allowances?.[seam] ?? 0))}
+            {...(common === null && seams.length > 0 ? { hint: OWN_WORDS.seamsDiffer } : {})}
             unit={unit}
             step={allowanceStep(unit)}
             set={(value) => allowed(seams, value)}
           />
-          <details className="own-seams">
+          <details className="own-seams" open={hasUnread}>
             <summary>{OWN_WORDS.eachSeam}</summary>
             <div className="field-row">
               {seams.map((seam) => (
