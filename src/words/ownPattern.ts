@@ -15,7 +15,6 @@ import { isBasque } from "../core/pattern/pieceGroups";
 import type { DartName, OtherPiece, PieceName, PointName, SeamName } from "../core/pattern/piece";
 import { MM_PER_INCH, type Mm } from "../core/units";
 import { tissueWords } from "./places";
-import { readingFailureSentence, type ReadingFailureLike } from "./reading";
 import { formatAmount, formatLength } from "./terms/length";
 import { capital, dartWords, listWords, pieceWords, seamWords } from "./terms/names";
 
@@ -368,13 +367,12 @@ export const readingWords = (file: string): string => `Reading ${file}…`;
 /** Why a file could not be opened. Takes the codes alone, since words know nothing of the reading. */
 export type OpeningFailureLike =
   | { readonly code: "opening/too-large"; readonly most: number }
-  | { readonly code: "opening/too-slow" | "opening/out-of-reach" | "opening/broke" }
-  | ReadingFailureLike;
+  | { readonly code: "opening/too-slow" | "opening/out-of-reach" | "opening/broke" };
 
-export const openingFailureSentence = (failure: OpeningFailureLike): string =>
-  `${refusalSentence(failure)} Nothing was changed.`;
+/** Said after every refusal. */
+export const unchanged = (sentence: string): string => `${sentence} Nothing was changed.`;
 
-function refusalSentence(failure: OpeningFailureLike): string {
+export function openingFailureSentence(failure: OpeningFailureLike): string {
   switch (failure.code) {
     case "opening/too-large":
       return `This file is larger than any pattern: ${Math.round(failure.most / MEGABYTE)} megabytes are the most that is read.`;
@@ -384,8 +382,6 @@ function refusalSentence(failure: OpeningFailureLike): string {
       return "The browser could not read this file: it may have been moved, or be kept elsewhere.";
     case "opening/broke":
       return "This browser could not read the file apart from the page.";
-    default:
-      return readingFailureSentence(failure);
   }
 }
 
