@@ -15,7 +15,6 @@ import { isBasque } from "../core/pattern/pieceGroups";
 import type { DartName, OtherPiece, PieceName, PointName, SeamName } from "../core/pattern/piece";
 import { MM_PER_INCH, type Mm } from "../core/units";
 import { tissueWords } from "./places";
-import { readingFailureSentence, type ReadingFailureLike } from "./reading";
 import { formatAmount, formatLength } from "./terms/length";
 import { capital, dartWords, listWords, pieceWords, seamWords } from "./terms/names";
 
@@ -69,6 +68,7 @@ export const OWN_WORDS = {
   cutting: "the cutting line",
   allowance: "Allowance beyond the stitch line",
   eachSeam: "Seam by seam",
+  seamsDiffer: "The seams differ; this is the widest.",
   turn: "Turn by a quarter",
   over: "Turned over",
   fold: "The centre lies on the fold",
@@ -88,7 +88,7 @@ export const OWN_WORDS = {
   isDart: "It is a dart after all",
   follow: "The other sizes follow.",
   onSheet: "With the keys: arrows move the cross, Enter puts it there.",
-  alongHint: "A corner on the sheet moves along the outline with the arrow keys, 1 mm, with Shift 10.",
+  alongHint: "A corner on the sheet moves along the outline with the arrow keys, with Shift ten times as far.",
   none: "it is none",
   found: "found",
   notFound: "not found yet",
@@ -188,12 +188,8 @@ export const squareMeasures = (square: TestSquare, isScaled: boolean, unit: Leng
 
 /** What test squares are printed at, for a choice. */
 export const USUAL_SQUARES: readonly { readonly mm: Mm; readonly label: string }[] = [
-  { mm: 100, label: "100 mm" },
-  { mm: 50, label: "50 mm" },
-  { mm: 40, label: "40 mm" },
-  { mm: 4 * MM_PER_INCH, label: "4 in" },
-  { mm: 2 * MM_PER_INCH, label: "2 in" },
-  { mm: MM_PER_INCH, label: "1 in" },
+  ...[100, 50, 40].map((mm) => ({ mm, label: formatAmount(mm, "cm") })),
+  ...[4, 2, 1].map((inches) => ({ mm: inches * MM_PER_INCH, label: formatLength(inches * MM_PER_INCH, "in") })),
 ];
 
 export const apartSentence = (mm: Mm, unit: LengthUnit): string =>
@@ -371,13 +367,12 @@ export const readingWords = (file: string): string => `Reading ${file}…`;
 /** Why a file could not be opened. Takes the codes alone, since words know nothing of the reading. */
 export type OpeningFailureLike =
   | { readonly code: "opening/too-large"; readonly most: number }
-  | { readonly code: "opening/too-slow" | "opening/out-of-reach" | "opening/broke" }
-  | ReadingFailureLike;
+  | { readonly code: "opening/too-slow" | "opening/out-of-reach" | "opening/broke" };
 
-export const openingFailureSentence = (failure: OpeningFailureLike): string =>
-  `${refusalSentence(failure)} Nothing was changed.`;
+/** Said after every refusal. */
+export const unchanged = (sentence: string): string => `${sentence} Nothing was changed.`;
 
-function refusalSentence(failure: OpeningFailureLike): string {
+export function openingFailureSentence(failure: OpeningFailureLike): string {
   switch (failure.code) {
     case "opening/too-large":
       return `This file is larger than any pattern: ${Math.round(failure.most / MEGABYTE)} megabytes are the most that is read.`;
@@ -387,8 +382,6 @@ function refusalSentence(failure: OpeningFailureLike): string {
       return "The browser could not read this file: it may have been moved, or be kept elsewhere.";
     case "opening/broke":
       return "This browser could not read the file apart from the page.";
-    default:
-      return readingFailureSentence(failure);
   }
 }
 

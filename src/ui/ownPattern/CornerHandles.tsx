@@ -54,6 +54,8 @@ interface CornerHandleProps extends CornerHandlesProps {
 const ALONG: Readonly<Record<string, 1 | -1>> = { ArrowRight: 1, ArrowDown: 1, ArrowLeft: -1, ArrowUp: -1 };
 /** A run of arrow keys is one step of undo until the keys rest this long, ms. */
 const KEY_REST = 900;
+/** Pixels: a press that moves less is a tap. */
+const TAP = 6;
 
 /** Moves along the outline by arrow keys, or is dragged along it. */
 function CornerHandle(props: CornerHandleProps) {
@@ -131,7 +133,7 @@ function CornerHandle(props: CornerHandleProps) {
         x: place.x + (move.clientX - start.x) * toSheet.a,
         y: place.y + (move.clientY - start.y) * toSheet.d,
       };
-      if (to === null && Math.hypot(move.clientX - start.x, move.clientY - start.y) < 4) return;
+      if (to === null && Math.hypot(move.clientX - start.x, move.clientY - start.y) < TAP) return;
       to = onOutline(outlines, group, size, aim);
       setDragged(to);
     };

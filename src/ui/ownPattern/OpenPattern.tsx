@@ -1,12 +1,12 @@
 import { useEffect, useRef, useState, type ChangeEvent } from "react";
 import type { FileDrawing } from "../../core/decisions/fileDrawing";
 import { LIMITS } from "../../core/decisions/limits";
-import { openingFailureSentence, OWN_WORDS, readingWords } from "../../words/ownPattern";
+import { openingFailureSentence, OWN_WORDS, readingWords, unchanged } from "../../words/ownPattern";
+import { readingFailureSentence } from "../../words/reading";
 import { useRun } from "../session/useWork";
-import { useShowing } from "../session/ofWork";
 import { useOwnView } from "./ownView";
 import { setOwn } from "./useOwn";
-import { openPatternReader, readPatternApart, type OpenPatternReader } from "./readPatternApart";
+import { openPatternReader, readPatternApart, type OpenPatternReader, type PatternFailure } from "./readPatternApart";
 
 type Opening =
   | { readonly kind: "none" }
@@ -25,13 +25,12 @@ export function OpenPattern({ label, isMain, reader = openPatternReader }: OpenP
   const [opening, setOpening] = useState<Opening>({ kind: "none" });
   const input = useRef<HTMLInputElement>(null);
   const run = useRun();
-  const view = useOwnView.of(useShowing());
+  const beginAfresh = useOwnView((view) => view.beginAfresh);
   const going = useRef<AbortController | null>(null);
 
   const take = (file: string, drawing: FileDrawing): void => {
     run(setOwn({ file: file.slice(0, LIMITS.text), drawing, pieces: [] }));
-    // What was looked at was in the file before.
-    view.setState(view.getInitialState());
+    beginAfresh();
     setOpening({ kind: "none" });
   };
 
@@ -45,7 +44,7 @@ export function OpenPattern({ label, isMain, reader = openPatternReader }: OpenP
     if (going.current !== stop) return;
     if (answer === null) setOpening({ kind: "none" });
     else if (answer.ok) take(file.name, answer.value);
-    else setOpening({ kind: "refused", text: openingFailureSentence(answer.failure) });
+    else setOpening({ kind: "refused", text: unchanged(refusalSentence(answer.failure)) });
   };
 
   const isOver = useDrop((file) => void read(file));
@@ -104,6 +103,18 @@ export function OpenPattern({ label, isMain, reader = openPatternReader }: OpenP
       )}
     </div>
   );
+}
+
+function refusalSentence(failure: PatternFailure): string {
+  switch (failure.code) {
+    case "opening/too-large":
+    case "opening/too-slow":
+    case "opening/out-of-reach":
+    case "opening/broke":
+      return openingFailureSentence(failure);
+    default:
+      return readingFailureSentence(failure);
+  }
 }
 
 /** Takes a file that is dropped anywhere on the page; says whether one is held over it. */

@@ -82,7 +82,7 @@ function Corners({ piece, own, name, size }: OfSizeProps) {
       <h6>{OWN_WORDS.corners}</h6>
       <ul className="own-corners">
         {rows.map(({ corner, by, state }) => {
-          const own_ = ownCorner(corner);
+          const named = ownCorner(corner);
           const isPointing = pointing?.for === "corner" && pointing.corner === corner;
           const isHers = said.corners?.some((each) => each.name === corner) === true;
           return (
@@ -91,14 +91,14 @@ function Corners({ piece, own, name, size }: OfSizeProps) {
                 type="button"
                 className="own-corner"
                 aria-pressed={isPointing}
-                disabled={own_ === undefined}
+                disabled={named === undefined}
                 onClick={() =>
-                  own_ !== undefined && point(isPointing ? null : { for: "corner", piece: piece.id, corner: own_ })
+                  named !== undefined && point(isPointing ? null : { for: "corner", piece: piece.id, corner: named })
                 }
               >
                 {capital(cornerWords(corner, name))} <span className="aside">{by}</span>
               </button>
-              {isPointing && own_ !== undefined && (
+              {isPointing && named !== undefined && (
                 <span className="actions">
                   {state !== "none" && (
                     <button
@@ -106,7 +106,7 @@ function Corners({ piece, own, name, size }: OfSizeProps) {
                       className="button small"
                       onClick={() => {
                         edit((now) =>
-                          withPieceSaid(now, piece.id, (before) => withCorner(before, { name: own_, size, at: null })),
+                          withPieceSaid(now, piece.id, (before) => withCorner(before, { name: named, size, at: null })),
                         );
                         point(null);
                       }}
@@ -119,7 +119,7 @@ function Corners({ piece, own, name, size }: OfSizeProps) {
                       type="button"
                       className="button small"
                       onClick={() =>
-                        edit((now) => withPieceSaid(now, piece.id, (before) => withoutCorner(before, own_)))
+                        edit((now) => withPieceSaid(now, piece.id, (before) => withoutCorner(before, named)))
                       }
                     >
                       {OWN_WORDS.asFound}

@@ -20,19 +20,19 @@ export interface OwnPatternPanelProps {
 /** Her own pattern from a file: opened, sorted, named, and put in place of our draft of the chart. */
 export function OwnPatternPanel({ reader }: OwnPatternPanelProps) {
   const both = useOwnAndReading();
-  const with_ = reader === undefined ? {} : { reader };
+  const opened = reader === undefined ? {} : { reader };
   return (
     <section className="own-pattern" aria-label={OWN_WORDS.title} data-open={both === null ? undefined : ""}>
       {both === null ? (
         <>
           <p>{OWN_WORDS.intro}</p>
-          <OpenPattern label={OWN_WORDS.open} isMain {...with_} />
+          <OpenPattern label={OWN_WORDS.open} isMain {...opened} />
           <p className="aside">
             {OWN_WORDS.drop} {OWN_WORDS.private}
           </p>
         </>
       ) : (
-        <AtWork {...both} {...with_} />
+        <AtWork {...both} {...opened} />
       )}
     </section>
   );

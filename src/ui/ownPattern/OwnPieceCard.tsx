@@ -1,6 +1,6 @@
-import { useId, useMemo } from "react";
+import { memo, useId, useState } from "react";
 import type { OwnPieceSaid } from "../../core/decisions/ownPattern";
-import type { OutlineGroup } from "../../core/outlines/outlineReading";
+import type { OutlineGroup, OutlineReading } from "../../core/outlines/outlineReading";
 import type { PieceReading } from "../../core/ownPieces/ownReading";
 import { LEVEL_NAMES, type LevelName, type PieceName } from "../../core/pattern/piece";
 import { PIECE_ORDER } from "../../core/pattern/pieceSet";
@@ -53,10 +53,6 @@ export function OwnPieceCard({ group, piece: read, at, own, reading }: OwnPieceC
   const raw = saidOfPiece(own, group.id);
   const said = piece?.said ?? raw;
   const { turns = 0, turnedOver = false } = said;
-  const small = useMemo(
-    () => smallPiece(reading.outlines, group, turns, turnedOver),
-    [reading.outlines, group, turns, turnedOver],
-  );
   const isOut = raw.leftOut === true || (group.isSquare && raw.name === null);
   const title = isOut ? capital(OWN_WORDS.nothing) : pieceTitle(said.name, said.label, group.nameInFile);
   const change = (next: (said: OwnPieceSaid) => OwnPieceSaid): void =>
@@ -73,17 +69,7 @@ export function OwnPieceCard({ group, piece: read, at, own, reading }: OwnPieceC
   return (
     <li className="own-piece" data-piece={group.id} data-out={isOut ? "" : undefined} aria-labelledby={`${id}-title`}>
       <div className="own-piece-head">
-        {small !== null && (
-          <svg
-            className="own-small"
-            viewBox={`${small.box.x} ${small.box.y} ${small.box.width} ${small.box.height}`}
-            aria-hidden="true"
-          >
-            {small.paths.map(({ path, is }, index) => (
-              <path key={index} d={path} data-is={is} />
-            ))}
-          </svg>
-        )}
+        <SmallPiece outlines={reading.outlines} group={group} turns={turns} turnedOver={turnedOver} />
         <div className="own-piece-said">
           <h5 id={`${id}-title`}>{nameOf(title, at)}</h5>
           <Select
@@ -160,6 +146,27 @@ export function OwnPieceCard({ group, piece: read, at, own, reading }: OwnPieceC
   );
 }
 
+interface SmallPieceProps {
+  readonly outlines: OutlineReading;
+  readonly group: OutlineGroup;
+  readonly turns: 0 | 1 | 2 | 3;
+  readonly turnedOver: boolean;
+}
+
+const SmallPiece = memo(({ outlines, group, turns, turnedOver }: SmallPieceProps) => {
+  const small = smallPiece(outlines, group, turns, turnedOver);
+  if (small === null) return null;
+  const { x, y, width, height } = small.box;
+  return (
+    <svg className="own-small" viewBox={`${x} ${y} ${width} ${height}`} aria-hidden="true">
+      {small.paths.map(({ path, is }, index) => (
+        <path key={index} d={path} data-is={is} />
+      ))}
+    </svg>
+  );
+});
+SmallPiece.displayName = "SmallPiece";
+
 const NAMES: readonly PieceName[] = PIECE_ORDER.filter((name) => !isOther(name));
 const NAME_OPTIONS = [
   { value: "", label: OWN_WORDS.notSaid },
@@ -197,6 +204,11 @@ function LineFields({ piece, own, change }: LineFieldsProps) {
   const unit = useSettledWork((work) => work.unit);
   const { said, id } = piece;
   const seams = seamsAllowed(said);
+  const common = commonAllowance(said);
+  // An entry that could not be read must not lie out of sight.
+  const [hasUnread] = useState(
+    useSettledWork((work) => seams.some((seam) => work.unread[`own.${id}.allowance.${seam}`] !== undefined)),
+  );
   const allowed = (of: typeof seams, value: number) => [
     setOwn(withPieceSaid(own, id, (before) => withAllowance(before, of, value))),
   ];
@@ -213,12 +225,13 @@ function LineFields({ piece, own, change }: LineFieldsProps) {
           <AmountField
             label={OWN_WORDS.allowance}
             field={`own.${id}.allowance`}
-            value={commonAllowance(said) ?? 0}
+            value={common ?? Math.max(0, ...seams.map((seam) => said.allowances?.[seam] ?? 0))}
+            {...(common === null && seams.length > 0 ? { hint: OWN_WORDS.seamsDiffer } : {})}
             unit={unit}
             step={allowanceStep(unit)}
             set={(value) => allowed(seams, value)}
           />
-          <details className="own-seams">
+          <details className="own-seams" open={hasUnread}>
             <summary>{OWN_WORDS.eachSeam}</summary>
             <div className="field-row">
               {seams.map((seam) => (

@@ -42,19 +42,26 @@ export interface OwnView {
   readonly light: (lit: Lit | null) => void;
   readonly putEnd: (which: "from" | "to", place: FilePlace | null) => void;
   readonly open: (section: Section, open: boolean) => void;
+  /** Another file: what was looked at was in the one before. */
+  readonly beginAfresh: () => void;
 }
 
-export const useOwnView = storeOfWork<OwnView>((set) => ({
+const FRESH = {
   piece: null,
   size: null,
   pointing: null,
   lit: null,
   ends: { from: null, to: null },
   opened: {},
+} as const;
+
+export const useOwnView = storeOfWork<OwnView>((set) => ({
+  ...FRESH,
   look: (piece) => set({ piece, pointing: null, lit: null }),
   showSize: (size) => set({ size }),
   point: (pointing) => set({ pointing }),
   light: (lit) => set({ lit }),
   putEnd: (which, place) => set(({ ends }) => ({ ends: { ...ends, [which]: place } })),
   open: (section, open) => set(({ opened }) => ({ opened: { ...opened, [section]: open } })),
+  beginAfresh: () => set(FRESH),
 }));

@@ -3,7 +3,7 @@ import type { FileDrawing } from "../../core/decisions/fileDrawing";
 import { fail, type Result } from "../../core/result";
 import type { ReadingFailure } from "../../reading/readingFailure";
 
-type PatternFailure =
+export type PatternFailure =
   | ReadingFailure
   | { readonly code: "opening/too-large"; readonly most: number }
   /** Given up. */

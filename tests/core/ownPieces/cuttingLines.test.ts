@@ -88,9 +88,14 @@ describe("a cutting line taken inside", () => {
       id,
       name,
       line: "cutting" as const,
-      allowances: name === "strap" ? { ...ALLOWANCES, neck: Math.min(10, strapHalf(nest.sizes)), armhole: Math.min(10, strapHalf(nest.sizes)) } : ALLOWANCES,
+      allowances:
+        name === "strap"
+          ? { ...ALLOWANCES, neck: Math.min(10, strapHalf(nest.sizes)), armhole: Math.min(10, strapHalf(nest.sizes)) }
+          : ALLOWANCES,
       // What lies on the fold is not cut out.
-      ...(nest.sizes[0]?.find((piece) => piece.name === name)?.centreOnFold === true ? { allowances: { ...ALLOWANCES, centre: 0 } } : {}),
+      ...(nest.sizes[0]?.find((piece) => piece.name === name)?.centreOnFold === true
+        ? { allowances: { ...ALLOWANCES, centre: 0 } }
+        : {}),
     }));
     const { nest: read, missing, pieces } = readOwn({ own: ownOf(drawing, { pieces: said }), pattern });
     expect(missing).toEqual([]);
