@@ -421,12 +421,14 @@ function ontoNest(
   const shapedAt = (pieces: readonly Piece[], index: number, more: readonly Row[]): readonly Piece[] => {
     const graded = gradedAt(pattern, measured, index);
     const model = modelOf(pieces, undefined);
-    const rows = [
-      ...sewnRows(sewnOf(model.pieces), easeAt === null ? [] : refs),
-      ...printedRows(model.pieces, pattern, index),
-      ...more,
-    ];
-    const walked = walkedFrom(model, rows, z, graded);
+    const sewn = sewnRows(sewnOf(model.pieces), easeAt === null ? [] : refs);
+    const printed = printedRows(model.pieces, pattern, index);
+    // Steps that contradict what the chart prints are not met, rather than met by moves without measure.
+    const walked =
+      walkedFrom(model, [...sewn, ...printed, ...more], z, graded) ??
+      walkedFrom(model, [...sewn, ...printed], z, graded) ??
+      walkedFrom(model, sewn, z, graded) ??
+      z;
     return inOrderOf(pieces, reshaped(model.pieces, model.moves, walked, graded));
   };
   const shaped = setOf(own === undefined ? [] : shapedAt(own, measured, []));
@@ -452,19 +454,24 @@ const inOrderOf = (pieces: readonly Piece[], set: PieceSet): readonly Piece[] =>
   pieces.map(({ name }) => invariant(set[name], name));
 
 /** The freedoms changed as little as can be so that what is sewn together matches. */
-function walkedFrom(model: Model, rows: readonly Row[], start: readonly number[], graded: Graded): readonly number[] {
+function walkedFrom(
+  model: Model,
+  rows: readonly Row[],
+  start: readonly number[],
+  graded: Graded,
+): readonly number[] | null {
   const quantities = rows.map(({ quantity }) => quantity);
   let z = [...start];
   let answers: number[][] | null = null;
   for (let round = 0; round < ROUNDS; round += 1) {
     const values = valuesOf(model, quantities, z, graded);
     const misses = rows.map(({ wanted }, i) => wanted - (values[i] ?? wanted));
-    if (misses.every((miss) => Math.abs(miss) <= TISSUE_SOLVED)) break;
+    if (misses.every((miss) => Math.abs(miss) <= TISSUE_SOLVED)) return z;
     answers ??= answersOf(model, quantities, z, graded);
     const change = acrossRows(answers, factored(gram(answers, [])).solve(misses), FREEDOM_COUNT);
     z = z.map((value, k) => value + (change[k] ?? 0));
   }
-  return z;
+  return null;
 }
 
 // What is told of it.

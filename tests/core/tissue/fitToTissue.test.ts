@@ -87,8 +87,8 @@ describe("one answer", () => {
     const at = (of: Nest, index: number) => pointOf(pieceIn(sizeOf(of, index), "back"), "sideWaist").x;
     expect(at(result.nest, AT)).toBeCloseTo(at(nest, AT), 2);
     expect(at(result.nest, AT + 1) - at(result.nest, AT)).toBeCloseTo(step + 3, 1);
-    // The chart's steps are even there: two sizes below it is twice as much, the other way.
-    expect(at(result.nest, AT - 2) - at(nest, AT - 2)).toBeCloseTo(-6, 0);
+    // The chart's steps are even there: two sizes below it is twice as much, the other way, but for what walking takes.
+    expect(Math.abs(at(result.nest, AT - 2) - at(nest, AT - 2) + 6)).toBeLessThan(1);
   });
 });
 
