@@ -110,6 +110,9 @@ export const TISSUE_NOTHING_NEW = 1e-3;
 /** mm. How far the seam eases of patterns lie from ours, one standard deviation (our own choice). */
 export const SEAM_EASE_DOUBT = 3;
 
+/** mm. And the least width between the armholes: where the armhole comes nearest lies elsewhere on other drafts (our own choice). */
+export const TISSUE_ACROSS = 5;
+
 /** mm. What a finished girth that the chart prints is good to: it is rounded (our own choice). */
 export const PRINTED_GIRTH_DOUBT = 1.5;
 

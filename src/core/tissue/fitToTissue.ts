@@ -13,6 +13,7 @@ import { dot, entry, type Matrix } from "../statistics/linear";
 import {
   PRINTED_GIRTH_DOUBT,
   SEAM_EASE_DOUBT,
+  TISSUE_ACROSS,
   TISSUE_BEARS_ON,
   TISSUE_CONTRADICTS,
   TISSUE_MET,
@@ -22,6 +23,7 @@ import {
   TISSUE_TAPE,
 } from "../tolerance";
 import type { Mm } from "../units";
+import { isStep, measureTissue } from "./tapeWays";
 import { acrossRows, factored, gram, varianceLeft } from "./leastMoves";
 import {
   answersOf,
@@ -132,11 +134,11 @@ export function fitToTissue(inputs: TissueInputs): FittedNest {
     const quantity = lengthQuantity(model, piece, length);
     const wanted = tissue.pieces[piece]?.[length];
     if (quantity === null || wanted === undefined) return [];
-    return [{ quantity, wanted, doubt: TISSUE_TAPE ** 2, answer: { piece, length } }];
+    return [{ quantity, wanted, doubt: tapeDoubt(length), answer: { piece, length } }];
   });
   const rows = [...sewnRows(sewnOf(model.pieces), refs), ...printedRows(model.pieces, pattern, measured), ...answers];
   const { z, met, misfits } = solve(model, rows);
-  const fittedNest = ontoNest(nest, pattern, measured, z, refs);
+  const fittedNest = ontoNest(nest, pattern, measured, z, refs, met);
   const at = answersOf(
     model,
     met.map(({ quantity }) => quantity),
@@ -155,12 +157,15 @@ export function fitToTissue(inputs: TissueInputs): FittedNest {
   };
 }
 
+/** Variance of a reading. */
+const tapeDoubt = (length: TissueLength): number => (length === "acrossWidth" ? TISSUE_ACROSS : TISSUE_TAPE) ** 2;
+
 const isSame = (a: TissueRef | null, b: TissueRef): boolean =>
   a !== null && a.piece === b.piece && a.length === b.length;
 
 /** The nest of another cup of the same pattern, moved alike. */
 export function alsoFitted(fit: FittedNest, { nest, pattern, tissue }: Omit<TissueInputs, "sizeIndex">): Nest {
-  return fit.measured === null ? nest : ontoNest(nest, pattern, fit.measured, fit.moves, refsOf(tissue));
+  return fit.measured === null ? nest : ontoNest(nest, pattern, fit.measured, fit.moves, refsOf(tissue), []);
 }
 
 /** The answers, in the order of pieces and of lengths. */
@@ -219,7 +224,7 @@ function solve(model: Model, rows: readonly Row[]): Solved {
         measured: row.wanted,
         by,
         ...bearingOn(at, precision, rows),
-        withinTape: !contradicting.has(at),
+        withinTape: !contradicting.has(at) && Math.abs(by) <= TISSUE_CONTRADICTS / Math.sqrt(entry(precision, at, at)),
       },
     ];
   });
@@ -408,40 +413,65 @@ function ontoNest(
   measured: number,
   z: readonly number[],
   refs: readonly TissueRef[],
+  met: readonly Row[],
 ): Nest {
   const own = nest.sizes[measured];
   // Shoulders that she measured both may be eased otherwise than ours; they are then in every size.
   const easeAt = own === undefined ? null : setOf(own);
-  const sizes = nest.sizes.map((pieces, index): readonly Piece[] => {
+  const shapedAt = (pieces: readonly Piece[], index: number, more: readonly Row[]): readonly Piece[] => {
     const graded = gradedAt(pattern, measured, index);
     const model = modelOf(pieces, undefined);
-    const rows = [
-      ...sewnRows(sewnOf(model.pieces), easeAt === null ? [] : refs),
-      ...printedRows(model.pieces, pattern, index),
-    ];
-    const walked = walkedFrom(model, rows, z, graded);
+    const sewn = sewnRows(sewnOf(model.pieces), easeAt === null ? [] : refs);
+    const printed = printedRows(model.pieces, pattern, index);
+    // Steps that contradict what the chart prints are not met, rather than met by moves without measure.
+    const walked =
+      walkedFrom(model, [...sewn, ...printed, ...more], z, graded) ??
+      walkedFrom(model, [...sewn, ...printed], z, graded) ??
+      walkedFrom(model, sewn, z, graded) ??
+      z;
     return inOrderOf(pieces, reshaped(model.pieces, model.moves, walked, graded));
+  };
+  const shaped = setOf(own === undefined ? [] : shapedAt(own, measured, []));
+  const sizes = nest.sizes.map((pieces, index) => {
+    const isNext = index === measured + 1;
+    return shapedAt(pieces, index, isNext ? stepRows(met, shaped, setOf(pieces)) : []);
   });
   return { ...nest, source: "fitted", sizes };
 }
+
+/** In the size above the one measured: the steps to it stay as they were answered. */
+const stepRows = (met: readonly Row[], own: PieceSet, next: PieceSet): Row[] =>
+  met.flatMap((row): Row[] => {
+    if (row.answer === null || !isStep(row.answer.length)) return [];
+    const { piece, length } = row.answer;
+    const below = own[piece];
+    if (below === undefined || next[piece] === undefined) return [];
+    const value = (set: PieceSet): Mm => measureTissue(below, length, set[piece]) ?? NaN;
+    return [{ ...row, quantity: { of: [piece], usesNext: false, value } }];
+  });
 
 const inOrderOf = (pieces: readonly Piece[], set: PieceSet): readonly Piece[] =>
   pieces.map(({ name }) => invariant(set[name], name));
 
 /** The freedoms changed as little as can be so that what is sewn together matches. */
-function walkedFrom(model: Model, rows: readonly Row[], start: readonly number[], graded: Graded): readonly number[] {
+function walkedFrom(
+  model: Model,
+  rows: readonly Row[],
+  start: readonly number[],
+  graded: Graded,
+): readonly number[] | null {
   const quantities = rows.map(({ quantity }) => quantity);
   let z = [...start];
   let answers: number[][] | null = null;
   for (let round = 0; round < ROUNDS; round += 1) {
     const values = valuesOf(model, quantities, z, graded);
     const misses = rows.map(({ wanted }, i) => wanted - (values[i] ?? wanted));
-    if (misses.every((miss) => Math.abs(miss) <= TISSUE_SOLVED)) break;
+    if (misses.every((miss) => Math.abs(miss) <= TISSUE_SOLVED)) return z;
     answers ??= answersOf(model, quantities, z, graded);
     const change = acrossRows(answers, factored(gram(answers, [])).solve(misses), FREEDOM_COUNT);
     z = z.map((value, k) => value + (change[k] ?? 0));
   }
-  return z;
+  return null;
 }
 
 // What is told of it.

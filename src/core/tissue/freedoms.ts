@@ -130,6 +130,18 @@ const mouthEnds = (
   return dart === undefined ? null : { [dart.inner]: moves[0], [dart.outer]: moves[1] };
 };
 
+/** A dart from the side moved along it: it turns about its end, so that its legs stay. */
+const turnedAboutEnd = (piece: Piece): Moves | null => {
+  const dart = dartToBust(piece);
+  if (dart === undefined) return null;
+  const end = pointOf(piece, dart.apex);
+  const turned = (name: PointName): readonly [number, number] => {
+    const { x, y } = pointOf(piece, name);
+    return [x === end.x ? 0 : -(y - end.y) / (x - end.x), 1];
+  };
+  return { [dart.inner]: turned(dart.inner), [dart.outer]: turned(dart.outer) };
+};
+
 const withDart = (find: (piece: Piece) => Dart | undefined, moves: (dart: Dart) => Moves) => (piece: Piece) => {
   const dart = find(piece);
   return dart === undefined ? null : moves(dart);
@@ -141,28 +153,27 @@ export const FREEDOMS: readonly Freedom[] = [
   // Heights, from the waist at the centre.
   ...both("length", [18, 17, 26], {
     ...alongY(SHOULDERS),
-    ...alongY({ princessTop: 1, armholeTouch: 0.6, underarm: 0.3, sideBust: 0.3, bustPoint: 0.5, bustLineInner: 0.5 }),
+    ...alongY({ princessTop: 1, armholeTouch: 0.6, underarm: 0.4, sideBust: 0.5, bustPoint: 0.5, bustLineInner: 0.5 }),
     ...alongY({ bustLineOuter: 0.5, centreBust: 0.5, princessBust: 0.5, sideDartInner: 0.4, sideDartOuter: 0.3 }),
     ...alongY({ underBustCentre: 0.25, sideUnderBust: 0.25, sideDartApex: 0.5, waistDartApex: 0.3 }),
     ...alongY({ bandTopMiddle: 0.25, underBustDartInner: 0.25, underBustDartOuter: 0.25, underBustDartApex: 0.4 }),
   }),
-  ...both(
-    "underarm",
-    [25, 9, 9],
-    alongY({ underarm: 1, sideBust: 0.6, armholeTouch: 0.3, sideDartInner: 0.4, sideDartOuter: 0.3 }),
-  ),
+  ...both("underarm", [15, 6, 6], alongY({ underarm: 1, sideBust: 0.1, armholeTouch: 0.3 })),
   ...both("neckDepth", [6, 20, 18], alongY({ centreNeck: 1 })),
   ...both("neckRise", [0.5, 5, 4], alongY({ sideNeck: 1, princessTop: 0.5 })),
   ...both("slope", [10, 8, 5], alongY({ shoulderTip: 1, armholeTouch: 0.5, princessTop: 0.5 })),
   ...both("touch", [10, 30, 10], alongY({ armholeTouch: 1 })),
-  freedom("bustHeight", 22, FRONT, (piece) => ({
+  ...both("bustHeight", [18, 14, 8], (piece) => ({
     ...withBustDarts(piece, 0, 1),
-    centreBust: [0, 1],
-    sideBust: [0, 0.3],
-    sideDartInner: [0, 0.6],
-    sideDartOuter: [0, 0.6],
+    ...alongY({
+      centreBust: 1,
+      sideBust: 1,
+      underarm: 0.8,
+      armholeTouch: 0.5,
+      sideDartInner: 1,
+      sideDartOuter: 1,
+    }),
   })),
-  freedom("bustHeightBack", 10, BACK, alongY({ centreBust: 1, sideBust: 0.7 })),
   ...both("sideWaist", [4, 7, 2], alongY({ sideWaist: 1 })),
   ...both("underBust", [9, 1, 1], {
     ...alongY({ underBustCentre: 1, sideUnderBust: 1, bandTopMiddle: 1, underBustDartInner: 1, underBustDartOuter: 1 }),
@@ -232,16 +243,11 @@ export const FREEDOMS: readonly Freedom[] = [
       sideWaist: [0, 0.5],
     })),
   ),
-  ...onEach(
-    ["front", "cup"],
-    "bustDartPlace",
-    42,
-    withDart(dartToBust, ({ inner, outer }) => ({ [inner]: [0, 1], [outer]: [0, 1] })),
-  ),
+  ...onEach(["front", "cup"], "bustDartPlace", 24, turnedAboutEnd),
   ...onEach(
     ["front", "cup"],
     "bustDartAcross",
-    14,
+    5,
     withDart(dartToBust, ({ inner, outer }) => ({ [inner]: [1, 0], [outer]: [1, 0] })),
   ),
   ...onEach(
@@ -253,7 +259,7 @@ export const FREEDOMS: readonly Freedom[] = [
   ...onEach(
     ["front", "cup"],
     "bustDartLegs",
-    13,
+    4,
     withDart(dartToBust, ({ outer }) => ({ [outer]: [1, 0] })),
   ),
   ...onEach(["front", "cup"], "bustDartLength", 13, (piece) => lengthOf(piece, dartToBust(piece))),
@@ -270,6 +276,9 @@ export const FREEDOMS: readonly Freedom[] = [
   freedom("princessIntake", 9, PRINCESS, (piece) =>
     piece.name === "centreFront" ? { princessWaist: [-0.5, 0] } : { princessWaist: [0.5, 0], sideWaist: [1, 0] },
   ),
+  freedom("sideFrontLean", 10, ["sideFront"], alongX({ princessWaist: 1, sideWaist: 1 })),
+  freedom("sideFrontTop", 24, ["sideFront"], alongY({ princessTop: 1, shoulderTip: 0.8, armholeTouch: 0.3 })),
+  freedom("sideFrontTurn", 8, ["sideFront"], alongX({ princessTop: 1, shoulderTip: 0.8 })),
   ...onEach(PRINCESS, "princessFall", 3, alongY({ princessWaist: 1 })),
   ...onEach(PRINCESS, "princessBust", 2, alongY({ princessBust: 1 })),
   ...onEach(PRINCESS, "princessTop", 6, alongY({ princessTop: 1 })),

@@ -159,7 +159,8 @@ const WAYS: Readonly<Record<Exclude<TissueLength, Step>, (piece: Piece) => Way |
   bustDartMouth: (piece) => mouthWay(piece, dartToBust(piece)),
   bustDartLength: (piece) => dartLengthWay(piece, dartToBust(piece)),
   bustDartFromUnderarm: (piece) => fromUnderarmWay(piece, dartToBust(piece)),
-  bustPointFromCentre: (piece) => fromCentre(piece, at(piece, "bustPoint")),
+  // On a princess seam it is as far as the piece is wide there.
+  bustPointFromCentre: (piece) => (isCorner(piece, "princessBust") ? null : fromCentre(piece, at(piece, "bustPoint"))),
   bustPointFromSideNeck: (piece) =>
     isCorner(piece, "sideNeck") ? straightWay(at(piece, "sideNeck"), at(piece, "bustPoint")) : null,
   centreLength: (piece) => alongSeam(piece, "centre"),
