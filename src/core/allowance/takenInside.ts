@@ -31,7 +31,7 @@ export interface CutRun {
 }
 
 /** How far from its end a seam may have what belongs to its corner, in allowances. */
-const REACH = 2.6;
+const REACH = 3.2;
 /** A seam keeps at least this share of itself. */
 const LEAST_KEPT = 0.4;
 
@@ -87,7 +87,12 @@ export function takenInside(
     // Where a line was continued as it bends, what was added of it belongs to it.
     const kept = line.slice(Math.max(0, start.passed), line.length - Math.max(0, end.passed));
     const ahead = start.passed < 0 ? continued(line).slice(start.passed - line.length, -line.length) : [];
-    const behind = end.passed < 0 ? continued(line.toReversed()).slice(end.passed - line.length, -line.length).toReversed() : [];
+    const behind =
+      end.passed < 0
+        ? continued(line.toReversed())
+            .slice(end.passed - line.length, -line.length)
+            .toReversed()
+        : [];
     return withoutTwins([start.at, ...ahead, ...kept, ...behind, end.at]);
   });
   const gone = made.findIndex((line, index) => !goesOn(line, invariant(lines[index], "line")));
@@ -234,7 +239,8 @@ function withoutCorners(
     const [one, other] = [invariant(edges[index], "edge"), invariant(edges[index + 1], "edge")];
     if (!isCorner(one, other)) continue;
     if (along <= reachBehind && along < whole * (1 - LEAST_KEPT)) from = index + 1;
-    else if (whole - along <= reachAhead && whole - along < whole * (1 - LEAST_KEPT) && to === edges.length) to = index + 1;
+    else if (whole - along <= reachAhead && whole - along < whole * (1 - LEAST_KEPT) && to === edges.length)
+      to = index + 1;
   }
   return edges.slice(from, Math.max(to, from + 1));
 }

@@ -1,6 +1,16 @@
 /** Where the bust point of a piece lies in each size: said, marked, or where its darts lead. */
 import { isInOutline } from "../geometry/outline";
-import { between, directionOf, distance, midpoint, piecePoint, polar, sheetPoint, shift, type PiecePoint } from "../geometry/point";
+import {
+  between,
+  directionOf,
+  distance,
+  midpoint,
+  piecePoint,
+  polar,
+  sheetPoint,
+  shift,
+  type PiecePoint,
+} from "../geometry/point";
 import { lineDistance } from "../geometry/segment";
 import type { Mark } from "../outlines/outlineReading";
 import { invariant } from "../result";
@@ -46,16 +56,14 @@ export function bustPointsOf(
     if (near < 0) return here === null ? null : { at: here, by: "darts" };
     const at = invariant(known[near], "bust point").at;
     const there = expected[near] ?? null;
-    if (here !== null && there !== null)
-      return { at: shift(here, at.x - there.x, at.y - there.y), by: "other size" };
+    if (here !== null && there !== null) return { at: shift(here, at.x - there.x, at.y - there.y), by: "other size" };
     return { at: sameShare(size, invariant(sizes[near], "size"), at), by: "other size" };
   });
 }
 
 const nearestKnown = (known: readonly (FoundBustPoint | null)[], from: number): number =>
   known.reduce(
-    (best, one, index) =>
-      one !== null && (best < 0 || Math.abs(index - from) < Math.abs(best - from)) ? index : best,
+    (best, one, index) => (one !== null && (best < 0 || Math.abs(index - from) < Math.abs(best - from)) ? index : best),
     -1,
   );
 

@@ -180,7 +180,10 @@ export function findCorners(
   if (best.picks.length === 0) return null;
   return {
     cost: best.cost / wanted.length,
-    corners: wanted.map(({ name }, k) => ({ name, s: invariant(candidates[invariant(best.picks[k], "pick")], "place").s })),
+    corners: wanted.map(({ name }, k) => ({
+      name,
+      s: invariant(candidates[invariant(best.picks[k], "pick")], "place").s,
+    })),
   };
 
   function bestFrom(start: number, first: number): { readonly cost: number; readonly picks: readonly number[] } {

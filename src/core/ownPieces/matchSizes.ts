@@ -62,7 +62,9 @@ function areAlike(chains: readonly Chain[]): boolean {
       return false;
     return chain.every((edge, index) => {
       const next = chain[index + 1];
-      return next === undefined || edge.curve !== null || next.curve !== null || !isSmooth(edge, next, turnAt(edge, next));
+      return (
+        next === undefined || edge.curve !== null || next.curve !== null || !isSmooth(edge, next, turnAt(edge, next))
+      );
     });
   });
 }
@@ -124,7 +126,7 @@ function matchedShares(
     }
   }
   const found: (number | null)[] = Array.from({ length: rows }, () => null);
-  for (let i = rows, j = columns; i > 0 && j > 0; ) {
+  for (let i = rows, j = columns; i > 0 && j > 0;) {
     if (cell(i, j) === cell(i - 1, j - 1) + cost(i - 1, j - 1)) {
       found[i - 1] = invariant(own[j - 1], "corner").share;
       i -= 1;
@@ -136,7 +138,8 @@ function matchedShares(
     if (share !== null) return share;
     const before = found.findLastIndex((one, at) => at < index && one !== null);
     const after = found.findIndex((one, at) => at > index && one !== null);
-    const [w0, o0] = before < 0 ? [0, 0] : [invariant(wanted[before], "corner").share, invariant(found[before], "share")];
+    const [w0, o0] =
+      before < 0 ? [0, 0] : [invariant(wanted[before], "corner").share, invariant(found[before], "share")];
     const [w1, o1] = after < 0 ? [1, 1] : [invariant(wanted[after], "corner").share, invariant(found[after], "share")];
     return o0 + ((invariant(wanted[index], "corner").share - w0) / (w1 - w0)) * (o1 - o0);
   });

@@ -27,16 +27,7 @@ import {
 import { cutDarts, drawnDarts, withMouths, withoutDoubles, type TracedDart } from "./findDarts";
 import type { PieceProblem, ReadCorner } from "./ownReading";
 import { shapeOf, type PieceShape, type ShapeCorner } from "./pieceShapes";
-import {
-  chainInto,
-  halfOf,
-  intoPiece,
-  mirrorAxis,
-  placedBy,
-  TURNS,
-  type Placement,
-  type Turns,
-} from "./placement";
+import { chainInto, halfOf, intoPiece, mirrorAxis, placedBy, TURNS, type Placement, type Turns } from "./placement";
 import {
   isSmooth,
   nearestOn,
@@ -221,7 +212,11 @@ function straightRuns(ring: TracedRing): readonly EdgeCurve<"piece">[] {
   for (const edge of ring.edges) {
     const last = runs.at(-1);
     if (edge.curve !== null) continue;
-    if (last !== undefined && distance(last.b, edge.a) < SOLVER_ACCURACY && Math.abs(turnAt(last, edge)) < STILL_STRAIGHT)
+    if (
+      last !== undefined &&
+      distance(last.b, edge.a) < SOLVER_ACCURACY &&
+      Math.abs(turnAt(last, edge)) < STILL_STRAIGHT
+    )
       runs[runs.length - 1] = lineEdge(last.a, edge.b);
     else runs.push(edge);
   }
@@ -242,16 +237,15 @@ function turnedBy({ ring, darts }: Laid, way: Way): Turned {
   const { turns, turnedOver, lean } = way;
   const place = placeBy(way);
   const to = (p: PiecePoint): PiecePoint => intoPiece(place, sheetPoint(p.x, p.y));
-  const plain = turns === 0 && !turnedOver && lean === 0 ? ring : tracedRing(ring.edges.map((edge) => edgeMap(edge, to)));
+  const plain =
+    turns === 0 && !turnedOver && lean === 0 ? ring : tracedRing(ring.edges.map((edge) => edgeMap(edge, to)));
   const along = (s: Mm): Mm => (turnedOver ? ring.length - s : s);
-  const moved = darts.map(
-    ({ first, second, apex, by }): TracedDart => ({
-      first: along(turnedOver ? second : first) % plain.length,
-      second: along(turnedOver ? first : second) % plain.length,
-      apex: to(apex),
-      by,
-    }),
-  );
+  const moved = darts.map(({ first, second, apex, by }): TracedDart => ({
+    first: along(turnedOver ? second : first) % plain.length,
+    second: along(turnedOver ? first : second) % plain.length,
+    apex: to(apex),
+    by,
+  }));
   return mouthed(plain, moved);
 }
 
@@ -310,7 +304,10 @@ export function tracePiece(input: TraceInput): TracedPiece {
   const problems: PieceProblem[] = [];
   const saidCorners = said?.corners ?? [];
   const without = new Set(saidCorners.filter(({ at }) => at === null).map((one): PointName => one.name));
-  const chosen = referenceOf(laid, saidCorners.map(({ size }) => size));
+  const chosen = referenceOf(
+    laid,
+    saidCorners.map(({ size }) => size),
+  );
   const middle = laid[chosen];
   const usual = (shape?.corners ?? []).filter((corner) => !without.has(corner.name));
   const way =
@@ -350,8 +347,7 @@ export function tracePiece(input: TraceInput): TracedPiece {
     ? { corners: otherCorners(reference, wanted), cost: 0 }
     : findCorners(reference.ring, reference.places, wanted, USUAL_SLACK, onlyOf(fixedIn(chosen), wanted));
   if (first === null || wanted.length < 3) {
-    for (const { name: corner } of wanted)
-      problems.push({ code: "own/corner-missing", corner, size: middle.label });
+    for (const { name: corner } of wanted) problems.push({ code: "own/corner-missing", corner, size: middle.label });
     return nothing;
   }
   const asFound = shapeAsFound(reference.ring, reference.places, wanted, first.corners);
@@ -370,7 +366,10 @@ export function tracePiece(input: TraceInput): TracedPiece {
     );
     return { ...here, laid: one, corners };
   });
-  const followed = followSaid(located, saidCorners.flatMap(({ name: corner, at }) => (at === null ? [] : [corner])));
+  const followed = followSaid(
+    located,
+    saidCorners.flatMap(({ name: corner, at }) => (at === null ? [] : [corner])),
+  );
   const { sizes: darted, problems: unlike } = matchDarts(followed, wanted, name, said);
   problems.push(...unlike);
   const sizes = darted.map((one): TracedSize => {
@@ -393,7 +392,8 @@ function referenceOf(laid: readonly Laid[], said: readonly string[]): number {
 const onlyOf = (fixed: ReadonlyMap<PointName, Mm>, wanted: readonly ShapeCorner[]): ReadonlyMap<PointName, Mm> =>
   new Map([...fixed].filter(([name]) => wanted.some((corner) => corner.name === name)));
 
-const isSeen = ({ places }: Turned, s: Mm): boolean => places.some((place) => place.turn !== 0 && Math.abs(place.s - s) < SOLVER_ACCURACY);
+const isSeen = ({ places }: Turned, s: Mm): boolean =>
+  places.some((place) => place.turn !== 0 && Math.abs(place.s - s) < SOLVER_ACCURACY);
 
 /** Where a corner ought to lie by the other size, for a size that has no corner there. */
 function withGuesses(
@@ -454,11 +454,19 @@ function followSaid(located: readonly Located[], said: readonly PointName[]): re
       const span = wayFrom(one.ring, before.s, after.s);
       const s = (before.s + share * span) % one.ring.length;
       const isThere = (p: Mm): boolean =>
-        Math.min(wayFrom(one.ring, p, s), wayFrom(one.ring, s, p)) < FOLLOWED_NEAR * span && p !== before.s && p !== after.s;
+        Math.min(wayFrom(one.ring, p, s), wayFrom(one.ring, s, p)) < FOLLOWED_NEAR * span &&
+        p !== before.s &&
+        p !== after.s;
       const near = one.places
         .filter((place) => place.sharp && isThere(place.s))
-        .toSorted((p, q) => Math.abs(wayFrom(one.ring, before.s, p.s) - share * span) - Math.abs(wayFrom(one.ring, before.s, q.s) - share * span))[0];
-      const corners = one.corners.map((corner, k): PlacedCorner => (k === index ? { name, s: near?.s ?? s, by: "other size" } : corner));
+        .toSorted(
+          (p, q) =>
+            Math.abs(wayFrom(one.ring, before.s, p.s) - share * span) -
+            Math.abs(wayFrom(one.ring, before.s, q.s) - share * span),
+        )[0];
+      const corners = one.corners.map((corner, k): PlacedCorner =>
+        k === index ? { name, s: near?.s ?? s, by: "other size" } : corner,
+      );
       return { ...one, corners };
     });
   }
@@ -476,7 +484,10 @@ function shareBetween({ ring, corners }: Located, index: number): number {
 function cornersAsDrawn({ ring, places }: Turned, said: OwnPieceSaid | undefined): readonly ShapeCorner[] {
   const level = said?.levels?.top ?? "bust";
   const sharp = places.filter((place) => Math.abs(place.turn) > OTHER_CORNER);
-  const used = sharp.length >= 3 ? sharp : [0, 1, 2, 3].map((k) => ({ s: (ring.length * k) / 4, at: pointOn(ring, (ring.length * k) / 4), turn: 0 }));
+  const used =
+    sharp.length >= 3
+      ? sharp
+      : [0, 1, 2, 3].map((k) => ({ s: (ring.length * k) / 4, at: pointOn(ring, (ring.length * k) / 4), turn: 0 }));
   const start = used.reduce((best, place, index) => {
     const now = invariant(used[best], "place").at;
     return place.at.x + place.at.y < now.x + now.y ? index : best;
@@ -545,14 +556,18 @@ function matchDarts(
   );
   // The size that shows most darts stands for all, but that of a dart pointed at every size has its own.
   const model = found.reduce((best, own, index) => (own.length > (found[best]?.length ?? 0) ? index : best), 0);
-  const pointedAt = found.flatMap((own, index) => own.filter(({ dart }) => dart.by === "her").map((dart) => ({ index, dart })));
-  const base = [...(found[model] ?? [])].map((dart) => ({ index: model, dart }));
-  for (const one of pointedAt)
-    if (!base.some(({ dart }) => isLike(dart, one.dart))) base.push(one);
-  const counted = base.filter(
-    ({ dart }) => dart.dart.by === "her" || 2 * found.filter((own) => own.some((one) => isLike(one, dart))).length >= found.length,
+  const pointedAt = found.flatMap((own, index) =>
+    own.filter(({ dart }) => dart.by === "her").map((dart) => ({ index, dart })),
   );
-  const named = namedDarts(counted, located, wanted, name, said).filter((dart) => said?.notDarts?.includes(dart.name) !== true);
+  const base = [...(found[model] ?? [])].map((dart) => ({ index: model, dart }));
+  for (const one of pointedAt) if (!base.some(({ dart }) => isLike(dart, one.dart))) base.push(one);
+  const counted = base.filter(
+    ({ dart }) =>
+      dart.dart.by === "her" || 2 * found.filter((own) => own.some((one) => isLike(one, dart))).length >= found.length,
+  );
+  const named = namedDarts(counted, located, wanted, name, said).filter(
+    (dart) => said?.notDarts?.includes(dart.name) !== true,
+  );
   const sizes = located.map((one, index): Darted => {
     const own = found[index] ?? [];
     const used = new Set<(typeof own)[number]>();
@@ -568,7 +583,12 @@ function matchDarts(
       return { dart, traced: asElsewhere(one, invariant(located[dart.home], "size"), dart), isOwn: false };
     });
     const isSame = kept.every(({ isOwn }) => isOwn) && kept.length === one.mouths.length;
-    const remade = isSame ? one : mouthed(one.plain, kept.map(({ traced }) => traced));
+    const remade = isSame
+      ? one
+      : mouthed(
+          one.plain,
+          kept.map(({ traced }) => traced),
+        );
     const at = (s: Mm): Mm => (isSame ? s : nearestOn(remade.ring, pointOn(one.ring, s)).s);
     const darts = kept.flatMap(({ dart, traced }): PlacedDart[] => {
       const mouth = remade.mouths.find((each) => each.dart === traced);
@@ -585,7 +605,12 @@ function matchDarts(
         },
       ];
     });
-    return { laid: one.laid, ring: remade.ring, corners: one.corners.map((corner) => ({ ...corner, s: at(corner.s) })), darts };
+    return {
+      laid: one.laid,
+      ring: remade.ring,
+      corners: one.corners.map((corner) => ({ ...corner, s: at(corner.s) })),
+      darts,
+    };
   });
   return { sizes, problems };
 }
@@ -607,7 +632,10 @@ interface NamedDart {
 }
 
 function namedDarts(
-  darts: readonly { readonly index: number; readonly dart: DartPlace & { readonly first: Mm; readonly second: Mm; readonly dart: TracedDart } }[],
+  darts: readonly {
+    readonly index: number;
+    readonly dart: DartPlace & { readonly first: Mm; readonly second: Mm; readonly dart: TracedDart };
+  }[],
   located: readonly Located[],
   wanted: readonly ShapeCorner[],
   name: PieceName,
@@ -626,9 +654,12 @@ function namedDarts(
       const isFrench = seam === "side" && rises && dart.share > FRENCH_BELOW;
       const home = isFrench ? "french" : HOMES[seam];
       if (home === undefined) return [];
-      const hers = said?.darts?.find((each) => dart.dart.by === "her" && each.size === one.laid.label && !taken.has(each.name));
+      const hers = said?.darts?.find(
+        (each) => dart.dart.by === "her" && each.size === one.laid.label && !taken.has(each.name),
+      );
       const dartsName =
-        hers?.name ?? (["", "2", "3"] as const).map((number: DartNumber) => dartName(home, number)).find((each) => !taken.has(each));
+        hers?.name ??
+        (["", "2", "3"] as const).map((number: DartNumber) => dartName(home, number)).find((each) => !taken.has(each));
       if (dartsName === undefined || name === "strap") return [];
       taken.add(dartsName);
       const isInward = seam === "waist" || seam === "underBust" ? Math.abs(way) > 90 : seam === "centre";
@@ -684,7 +715,11 @@ function stitchLineOf(
     said?.allowances?.[seam] ?? (seam === "centre" && onFold ? 0 : USUAL_ALLOWANCE);
   const start = invariant(corners[0], "corner").s;
   const cuts = [
-    ...corners.map((corner, index) => ({ s: corner.s, corner: index as number | null, dart: null as PlacedDart | null })),
+    ...corners.map((corner, index) => ({
+      s: corner.s,
+      corner: index as number | null,
+      dart: null as PlacedDart | null,
+    })),
     ...darts.flatMap((dart) => [
       { s: dart.first, corner: null, dart },
       { s: dart.second, corner: null, dart: null },
@@ -728,7 +763,8 @@ function stitchLineOf(
     }
   }
   const made = tracedRing(edges);
-  const sOf = (p: PiecePoint | undefined): Mm => invariant(made.starts[invariant(indices.get(invariant(p, "point")), "edge")], "start");
+  const sOf = (p: PiecePoint | undefined): Mm =>
+    invariant(made.starts[invariant(indices.get(invariant(p, "point")), "edge")], "start");
   return {
     ...one,
     ring: made,
@@ -769,7 +805,8 @@ function uprightAs(
   if (topS !== null && lowS !== null && top && low) {
     const lean = Math.atan2(low.x - top.x, low.y - top.y);
     const isStraight = partOn(one.ring, lowS, topS).every(
-      ({ a, b }) => Math.abs(lineDistance(a, low, top)) < CENTRE_STRAIGHT && Math.abs(lineDistance(b, low, top)) < CENTRE_STRAIGHT,
+      ({ a, b }) =>
+        Math.abs(lineDistance(a, low, top)) < CENTRE_STRAIGHT && Math.abs(lineDistance(b, low, top)) < CENTRE_STRAIGHT,
     );
     if (isStraight && Math.abs(lean) > SOLVER_ACCURACY) tilt = lean;
     if (!isStraight) anchor = piecePoint(top.x, anchor?.y ?? 0);
@@ -778,7 +815,9 @@ function uprightAs(
   if (anchor === null && said === undefined) anchor = piecePoint(0, 0);
   const turn = placedBy(one.place, tilt, 0, 0);
   const lean = (p: PiecePoint): PiecePoint =>
-    tilt === 0 ? p : piecePoint(p.x * Math.cos(tilt) - p.y * Math.sin(tilt), p.x * Math.sin(tilt) + p.y * Math.cos(tilt));
+    tilt === 0
+      ? p
+      : piecePoint(p.x * Math.cos(tilt) - p.y * Math.sin(tilt), p.x * Math.sin(tilt) + p.y * Math.cos(tilt));
   const at = anchor === null ? piecePoint(0, 0) : lean(anchor);
   const [dx, dy] = isOther(name) || anchor === null ? [0, 0] : [-at.x, (LOWER_END[name] ?? WAIST) - at.y];
   const move = (p: PiecePoint): PiecePoint => shift(lean(p), dx, dy);

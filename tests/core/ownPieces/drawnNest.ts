@@ -36,7 +36,10 @@ export interface DrawOptions {
 
 const ROOM = 900;
 
-export function drawnNest(pieces: readonly DrawnPiece[], { lay = (p) => p, flatten = null }: DrawOptions = {}): FileDrawing {
+export function drawnNest(
+  pieces: readonly DrawnPiece[],
+  { lay = (p) => p, flatten = null }: DrawOptions = {},
+): FileDrawing {
   const bySize = new Map<string, string[]>();
   const points: FilePoint[] = [];
   const writings: Writing[] = [];
@@ -100,7 +103,10 @@ export function pathOf(lines: readonly Line[], to: (p: XY) => XY, flatten: numbe
         Math.hypot(line.c[0].x - 2 * line.c[1].x + line.b.x, line.c[0].y - 2 * line.c[1].y + line.b.y),
       );
       const count = Math.max(1, Math.ceil(Math.sqrt((0.75 * bend) / flatten)));
-      return Array.from({ length: count }, (_, i) => `L${text(i + 1 === count ? line.b : point((i + 1) / count, line))}`).join("");
+      return Array.from(
+        { length: count },
+        (_, i) => `L${text(i + 1 === count ? line.b : point((i + 1) / count, line))}`,
+      ).join("");
     })
     .join("")}`;
 }
