@@ -16,7 +16,7 @@ import type { Mark } from "../outlines/outlineReading";
 import { invariant } from "../result";
 import { BUST_POINT_MARKED, LEG_MEETS_LINE, LINES_PARALLEL } from "../tolerance";
 import type { Mm } from "../units";
-import { intoPiece } from "./placement";
+import { intoPiece, ontoHalf } from "./placement";
 import { flattened, nearestOn, pointOn, wayFrom } from "./tracedRing";
 import type { TracedSize } from "./tracePiece";
 
@@ -44,7 +44,8 @@ export function bustPointsOf(
   const expected = sizes.map((size) => (isPrincess ? fullestOn(size) : ledTo(size)));
   const known = sizes.map((size, index): FoundBustPoint | null => {
     const hers = said.get(size.label);
-    if (hers !== undefined) return { at: intoPiece(size.place, sheetPoint(hers.x, hers.y)), by: "her" };
+    if (hers !== undefined)
+      return { at: intoPiece(size.place, sheetPoint(...ontoHalf(size.mirror, hers.x, hers.y))), by: "her" };
     const mark = said.size > 0 ? null : markedIn(size, marks, expected[index] ?? null);
     return mark === null ? null : { at: mark, by: "mark" };
   });
@@ -111,7 +112,11 @@ function markedIn(size: TracedSize, marks: readonly Mark[], expected: PiecePoint
   const ends = size.darts.map(({ apex }) => apex);
   const inside = marks
     .filter((mark) => mark.size === null || mark.size === size.label)
-    .map((mark) => ({ at: intoPiece(size.place, mark.at), own: mark.size !== null, form: mark.form }))
+    .map((mark) => ({
+      at: intoPiece(size.place, sheetPoint(...ontoHalf(size.mirror, mark.at.x, mark.at.y))),
+      own: mark.size !== null,
+      form: mark.form,
+    }))
     .filter(({ at }) => isInOutline(size.ring.edges, at) || nearestOn(size.ring, at).distance < LEG_MEETS_LINE);
   const clear = inside.filter(({ at }) => ends.every((end) => distance(end, at) > AT_END));
   if (expected === null) {

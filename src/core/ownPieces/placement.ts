@@ -108,7 +108,7 @@ const MIDDLE_WITHIN: Mm = 0.05;
 
 /** One half of a whole piece, closed along the line that it is mirrored in; null where that line crosses it more than twice. */
 export function halfOf(ring: TracedRing, axis: Axis): TracedRing | null {
-  const side = (p: PiecePoint): number => (p.x - axis.x) * -Math.sin(axis.way) + (p.y - axis.y) * Math.cos(axis.way);
+  const side = (p: PiecePoint): number => sideOf(axis, p.x, p.y);
   const { points, s } = flattened(ring, MIDDLE_WITHIN);
   const crossings: { readonly at: Mm; readonly rises: boolean }[] = [];
   for (const [index, p] of points.entries()) {
@@ -134,3 +134,17 @@ export function halfOf(ring: TracedRing, axis: Axis): TracedRing | null {
 
 const nearJoint = (ring: TracedRing, s: Mm): Mm =>
   jointsOf(ring).find((joint) => Math.abs(joint.s - s) < SAME_POINT)?.s ?? s;
+
+/** A place on the half that is kept: one on the other half, as in a mirror. */
+export function ontoHalf(axis: Axis | null, x: Mm, y: Mm): readonly [Mm, Mm] {
+  if (axis === null) return [x, y];
+  const [ux, uy] = [Math.cos(axis.way), Math.sin(axis.way)];
+  const [dx, dy] = [x - axis.x, y - axis.y];
+  if (sideOf(axis, x, y) >= 0) return [x, y];
+  const along = dx * ux + dy * uy;
+  return [axis.x + 2 * along * ux - dx, axis.y + 2 * along * uy - dy];
+}
+
+/** How far a place lies on the side of the half that is kept; negative on the other, mm. */
+export const sideOf = (axis: Axis, x: Mm, y: Mm): Mm =>
+  (x - axis.x) * -Math.sin(axis.way) + (y - axis.y) * Math.cos(axis.way);

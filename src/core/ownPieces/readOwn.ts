@@ -128,10 +128,7 @@ const built = remember(
   }): BuiltPiece => {
     const bustSaid = new Map<string, PiecePoint>();
     const bust = said?.bustPoint;
-    if (bust !== undefined) {
-      const by = group.shift[bust.size] ?? { x: 0, y: 0 };
-      bustSaid.set(bust.size, piecePoint(bust.at.x * scale + by.x, bust.at.y * scale + by.y));
-    }
+    if (bust !== undefined) bustSaid.set(bust.size, piecePoint(bust.at.x * scale, bust.at.y * scale));
     return buildPiece(trace, name, { said, marks: group.marks, bustSaid, others });
   },
 );

@@ -27,7 +27,19 @@ import {
 import { cutDarts, drawnDarts, withMouths, withoutDoubles, type TracedDart } from "./findDarts";
 import type { PieceProblem, ReadCorner } from "./ownReading";
 import { shapeOf, type PieceShape, type ShapeCorner } from "./pieceShapes";
-import { chainInto, halfOf, intoPiece, mirrorAxis, placedBy, TURNS, type Placement, type Turns } from "./placement";
+import {
+  chainInto,
+  halfOf,
+  intoPiece,
+  mirrorAxis,
+  ontoHalf,
+  placedBy,
+  sideOf,
+  TURNS,
+  type Axis,
+  type Placement,
+  type Turns,
+} from "./placement";
 import {
   isSmooth,
   nearestOn,
@@ -63,6 +75,8 @@ export interface PlacedDart {
 export interface TracedSize {
   readonly label: string;
   readonly place: Placement;
+  /** Where it was drawn whole, the line it is mirrored in, on the sheet. */
+  readonly mirror: Axis | null;
   readonly ring: TracedRing;
   /** In the order of the ring, beginning with the first of the shape. */
   readonly corners: readonly PlacedCorner[];
@@ -99,6 +113,8 @@ export interface TraceInput {
 interface Laid {
   readonly label: string;
   readonly shift: { readonly x: Mm; readonly y: Mm };
+  /** Where it was drawn whole, the line it is mirrored in. */
+  readonly mirror: Axis | null;
   readonly ring: TracedRing;
   readonly darts: readonly TracedDart[];
   /** Angles that set its long straight lines upright or level: grain, fold, straight seams. The first is none. */
@@ -151,23 +167,31 @@ function layOut({ group, outlines, loose, said, name, labels, scale }: TraceInpu
   const extent =
     said?.extent ?? (first !== undefined && canBeWhole && mirrorAxis(first.ring) !== null ? "whole" : "half");
   const laid = rings.map(({ label, shift: by, ring }): Laid => {
-    const axis = extent === "whole" && canBeWhole ? mirrorAxis(ring) : null;
-    const half = axis === null ? null : halfOf(ring, axis);
-    const used = half ?? ring;
     const inner = [...group.inner, ...loose]
       .filter(({ size }) => size === null || size === label)
       .map(({ size, edges }) => chainInto(size === null ? UNTURNED : { ...UNTURNED, dx: by.x, dy: by.y }, edges));
+    const found = extent === "whole" && canBeWhole ? mirrorAxis(ring) : null;
+    // Of both halves the one that more is drawn on: darts and marks are often drawn but once.
+    const drawn = [...inner.flat().map(({ a }) => a), ...group.marks.map(({ at }) => at)];
+    const isTurned = found !== null && drawn.reduce((sum, { x, y }) => sum + Math.sign(sideOf(found, x, y)), 0) < 0;
+    const axis = found !== null && isTurned ? { ...found, way: found.way + Math.PI } : found;
+    const half = axis === null ? null : halfOf(ring, axis);
+    const used = half ?? ring;
+    const mirror = half === null ? null : axis;
     const reach = line === "cutting" ? Math.max(USUAL_ALLOWANCE, ...Object.values(said?.allowances ?? {})) : 0;
     const hers = (said?.darts ?? []).flatMap((dart): TracedDart[] => {
       if (dart.size !== label) return [];
-      const [a, b, apex] = [dart.inner, dart.outer, dart.apex].map((at) => shift(onSheet(at, scale), by.x, by.y));
+      const [a, b, apex] = [dart.inner, dart.outer, dart.apex].map((at) => {
+        const on = shift(onSheet(at, scale), by.x, by.y);
+        return piecePoint(...ontoHalf(mirror, on.x, on.y));
+      });
       if (a === undefined || b === undefined || apex === undefined) return [];
       const [one, other] = [nearJoint(used, a), nearJoint(used, b)];
       const isAhead = wayFrom(used, one, other) < used.length / 2;
       return [{ first: isAhead ? one : other, second: isAhead ? other : one, apex, by: "her" }];
     });
     const darts = isOther(name) ? [] : [...hers, ...drawnDarts(used, inner, reach), ...cutDarts(used)];
-    return { label, shift: by, ring: used, darts: withoutDoubles(used, darts), leans: leansOf(used, inner) };
+    return { label, shift: by, mirror, ring: used, darts: withoutDoubles(used, darts), leans: leansOf(used, inner) };
   });
   return { laid, extent };
 }
@@ -336,7 +360,7 @@ export function tracePiece(input: TraceInput): TracedPiece {
       saidCorners.flatMap((corner): [PointName, Mm][] => {
         if (corner.at === null || corner.size !== one.label) return [];
         const on = shift(onSheet(corner.at, input.scale), one.shift.x, one.shift.y);
-        const at = intoPiece(placeBy(way), sheetPoint(on.x, on.y));
+        const at = intoPiece(placeBy(way), sheetPoint(...ontoHalf(one.mirror, on.x, on.y)));
         return [[corner.name, nearJoint(ring, at)]];
       }),
     );
@@ -377,10 +401,13 @@ export function tracePiece(input: TraceInput): TracedPiece {
     const moved = intoPiece(place, sheetPoint(one.laid.shift.x, one.laid.shift.y));
     const started = { ...place, dx: moved.x, dy: moved.y };
     const inside = line === "cutting" ? stitchLineOf(one, wanted, said, onFold, problems) : one;
-    return uprightAs(name, { ...inside, label: one.laid.label, place: started }, said);
+    return uprightAs(name, { ...inside, label: one.laid.label, place: started, mirror: unshifted(one.laid) }, said);
   });
   return { ...nothing, corners: wanted, sizes };
 }
+
+const unshifted = ({ mirror, shift: by }: Laid): Axis | null =>
+  mirror === null ? null : { ...mirror, x: mirror.x - by.x, y: mirror.y - by.y };
 
 /** The size that others follow: the one most was said of, else the middle one. */
 function referenceOf(laid: readonly Laid[], said: readonly string[]): number {
@@ -786,7 +813,7 @@ const WAIST: Mm = 420;
 /** The centre line upright and at 0; pieces without one keep how they lie on the sheet. */
 function uprightAs(
   name: PieceName,
-  one: Omit<Darted, "laid"> & { readonly label: string; readonly place: Placement },
+  one: Omit<Darted, "laid"> & Pick<TracedSize, "label" | "place" | "mirror">,
   said: OwnPieceSaid | undefined,
 ): TracedSize {
   const sOf = (...names: readonly PointName[]): Mm | null =>
@@ -823,6 +850,7 @@ function uprightAs(
   const move = (p: PiecePoint): PiecePoint => shift(lean(p), dx, dy);
   return {
     label: one.label,
+    mirror: one.mirror,
     place: { ...turn, dx: turn.dx + dx, dy: turn.dy + dy },
     ring: { ...one.ring, edges: one.ring.edges.map((edge) => edgeMap(edge, move)) },
     corners: one.corners,
