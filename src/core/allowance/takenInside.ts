@@ -27,7 +27,7 @@ export interface CutRun {
   readonly edges: Chain;
   readonly allowance: Mm;
   /** What follows it. */
-  readonly then: BetweenRuns;
+  readonly next: BetweenRuns;
 }
 
 /** How far from its end a seam may have what belongs to its corner, in allowances. */
@@ -51,8 +51,8 @@ export function takenInside(
   const before = (index: number): CutRun => invariant(runs.at(index - 1), "run");
   const after = (index: number): CutRun => invariant(runs[(index + 1) % count], "run");
   const lines = runs.map((run, index) => {
-    const ahead = run.then.kind === "corner" ? after(index).allowance : 0;
-    const behind = before(index).then.kind === "corner" ? before(index).allowance : 0;
+    const ahead = run.next.kind === "corner" ? after(index).allowance : 0;
+    const behind = before(index).next.kind === "corner" ? before(index).allowance : 0;
     const edges = withoutCorners(
       run.edges,
       REACH * Math.max(run.allowance, behind),
@@ -63,20 +63,20 @@ export function takenInside(
   });
   const starts: (Cut | null)[] = runs.map(() => null);
   const ends: (Cut | null)[] = runs.map(() => null);
-  for (const [index, { then }] of runs.entries()) {
+  for (const [index, { next: between }] of runs.entries()) {
     const next = (index + 1) % count;
     const [one, other] = [invariant(lines[index], "line"), invariant(lines[next], "line")];
     if (one.length < 2 || other.length < 2) return fail({ run: index });
     const [out, into] = [continued(one.toReversed()), continued(other)];
-    if (then.kind === "corner") {
+    if (between.kind === "corner") {
       const met = firstMeeting(out, into);
       if (met === null) return fail({ run: index });
       ends[index] = { at: met.at, passed: met.alongLine - (out.length - one.length - 1) };
       starts[next] = { at: met.at, passed: met.alongOther - (into.length - other.length - 1) };
     } else {
-      const [first, second] = then.legs;
-      const atFirst = firstMeeting(out, legLine(then.apex, first));
-      const atSecond = firstMeeting(into, legLine(then.apex, second));
+      const [first, second] = between.legs;
+      const atFirst = firstMeeting(out, legLine(between.apex, first));
+      const atSecond = firstMeeting(into, legLine(between.apex, second));
       if (atFirst === null || atSecond === null) return fail({ run: index });
       ends[index] = { at: atFirst.at, passed: atFirst.alongLine - (out.length - one.length - 1) };
       starts[next] = { at: atSecond.at, passed: atSecond.alongLine - (into.length - other.length - 1) };
@@ -127,7 +127,8 @@ function continued(line: readonly PiecePoint[]): readonly PiecePoint[] {
   // The way at the end itself: the last stretch is a chord, and leans by half of what it bends.
   let heading = way + (bend * distance(first, second)) / 2;
   const more: PiecePoint[] = [];
-  for (let step = 0; bend !== 0 && step < BENT_ON; step += 1) {
+  const steps = bend === 0 ? 0 : BENT_ON;
+  for (let step = 0; step < steps; step += 1) {
     heading += bend / 2;
     at = polar(at, radians(heading), 1);
     heading += bend / 2;

@@ -8,8 +8,7 @@ import { reflectInLine } from "../geometry/segment";
 import { invariant } from "../result";
 import { SAME_POINT } from "../tolerance";
 import { curveOf } from "../pattern/ring";
-import { dartOf, type Piece, type SeamName } from "../pattern/piece";
-import type { Mm } from "../units";
+import { dartOf, type Piece } from "../pattern/piece";
 import { type Allowances } from "../decisions/allowances";
 
 /**

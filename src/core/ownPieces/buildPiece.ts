@@ -277,6 +277,14 @@ function atHeight(ring: TracedRing, from: Mm, to: Mm, y: Mm): Mm {
   return Math.abs(pointOn(ring, from).y - y) < Math.abs(pointOn(ring, to).y - y) ? from : to;
 }
 
+const spanOf = (size: TracedSize, from: PointName, to: PointName): readonly [Mm, Mm] | null => {
+  const [a, b] = [sOf(size, from), sOf(size, to)];
+  return a === null || b === null ? null : [a, b];
+};
+
+const shareOf = (size: TracedSize, seam: readonly [Mm, Mm] | null, at: number): Mm | null =>
+  seam === null ? null : (seam[0] + wayFrom(size.ring, seam[0], seam[1]) * at) % size.ring.length;
+
 type AddMark = (name: PointName, level: LevelName, places: readonly (Mm | null)[]) => void;
 
 /** The points of the ring that come of levels: where the body's bust and hip lines meet it, where an armhole turns. */
@@ -288,10 +296,6 @@ function addLevels(
   add: AddMark,
 ): void {
   const each = (place: (size: TracedSize, index: number) => Mm | null): readonly (Mm | null)[] => sizes.map(place);
-  const span = (size: TracedSize, from: PointName, to: PointName): readonly [Mm, Mm] | null => {
-    const [a, b] = [sOf(size, from), sOf(size, to)];
-    return a === null || b === null ? null : [a, b];
-  };
   const lowSide: PointName =
     name === "cup" || sizes[0]?.corners.some((c) => c.name === "sideUnderBust") === true
       ? "sideUnderBust"
@@ -299,7 +303,7 @@ function addLevels(
   if (name === "front" || name === "back" || name === "sideFront") {
     const top: PointName =
       sizes[0]?.corners.some((c) => c.name === "shoulderTip") === true ? "shoulderTip" : "princessTop";
-    const spans = sizes.map((size) => span(size, top, "underarm"));
+    const spans = sizes.map((size) => spanOf(size, top, "underarm"));
     const share = touchShare(sizes, spans);
     add(
       "armholeTouch",
@@ -314,7 +318,7 @@ function addLevels(
   }
   if (name === "front" || name === "cup" || name === "back" || name === "sideFront") {
     const places = each((size, index) => {
-      const side = span(size, "underarm", lowSide);
+      const side = spanOf(size, "underarm", lowSide);
       if (side === null) return null;
       const bust = bustPoints[index];
       const depth = others.sideDepth.get(size.label);
@@ -354,7 +358,7 @@ function addLevels(
       "centreBust",
       "bust",
       each((size, index) => {
-        const line = span(size, centre[0], centre[1]);
+        const line = spanOf(size, centre[0], centre[1]);
         if (line === null) return null;
         const y = bustPoints[index]?.at.y ?? sideBustHeight(size, others);
         const s =
@@ -377,26 +381,24 @@ function addLevels(
     add(
       "sideHip",
       "hip",
-      each((size) => hip(size, span(size, "sideWaist", "sideHem"))),
+      each((size) => hip(size, spanOf(size, "sideWaist", "sideHem"))),
     );
     add(
       "centreHip",
       "hip",
-      each((size) => hip(size, span(size, "centreHem", "centreWaist"))),
+      each((size) => hip(size, spanOf(size, "centreHem", "centreWaist"))),
     );
   }
   if (name === "frontBand" || name === "backBand") {
-    const share = (size: TracedSize, seam: readonly [Mm, Mm] | null, at: number): Mm | null =>
-      seam === null ? null : (seam[0] + wayFrom(size.ring, seam[0], seam[1]) * at) % size.ring.length;
     add(
       "bandTopMiddle",
       "bust",
-      each((size) => share(size, span(size, "underBustCentre", "sideUnderBust"), 0.4)),
+      each((size) => shareOf(size, spanOf(size, "underBustCentre", "sideUnderBust"), 0.4)),
     );
     add(
       "waistMiddle",
       "bust",
-      each((size) => share(size, span(size, "sideWaist", "centreWaist"), 0.6)),
+      each((size) => shareOf(size, spanOf(size, "sideWaist", "centreWaist"), 0.6)),
     );
   }
 }

@@ -143,13 +143,14 @@ function isLikelyPlace({ ring }: TracedSize, at: PiecePoint): boolean {
   return u > 0.2 && u < 0.75 && v > 0.3 && v < 0.85;
 }
 
+const boxOf = ({ ring }: TracedSize) => {
+  const [xs, ys] = [ring.edges.map(({ a }) => a.x), ring.edges.map(({ a }) => a.y)];
+  const [x, y] = [Math.min(...xs), Math.min(...ys)];
+  return { x, y, width: Math.max(...xs) - x || 1, height: Math.max(...ys) - y || 1 };
+};
+
 /** The same shares of the width and height of another size. */
 function sameShare(size: TracedSize, other: TracedSize, at: PiecePoint): PiecePoint {
-  const boxOf = ({ ring }: TracedSize) => {
-    const [xs, ys] = [ring.edges.map(({ a }) => a.x), ring.edges.map(({ a }) => a.y)];
-    const [x, y] = [Math.min(...xs), Math.min(...ys)];
-    return { x, y, width: Math.max(...xs) - x || 1, height: Math.max(...ys) - y || 1 };
-  };
   const [here, there] = [boxOf(size), boxOf(other)];
   return piecePoint(
     here.x + ((at.x - there.x) / there.width) * here.width,

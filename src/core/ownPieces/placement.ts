@@ -3,7 +3,7 @@ import { edgeMap, lineEdge, type EdgeCurve } from "../geometry/edgeCurve";
 import { piecePoint, sheetPoint, type PiecePoint, type SheetPoint } from "../geometry/point";
 import { signedArea } from "../geometry/outline";
 import { invariant } from "../result";
-import { MIRRORED_WITHIN, SAME_POINT, SOLVER_ACCURACY } from "../tolerance";
+import { MIRRORED_WITHIN, SAME_POINT } from "../tolerance";
 import type { Mm } from "../units";
 import { flattened, jointsOf, nearestOn, partOn, pointOn, tracedRing, type Chain, type TracedRing } from "./tracedRing";
 
@@ -105,6 +105,8 @@ function middleOf(ring: TracedRing): Axis {
 }
 
 const MIDDLE_WITHIN: Mm = 0.05;
+/** From a metre to a millionth of a millimetre. */
+const MOST_HALVINGS = 40;
 
 /** One half of a whole piece, closed along the line that it is mirrored in; null where that line crosses it more than twice. */
 export function halfOf(ring: TracedRing, axis: Axis): TracedRing | null {
@@ -116,7 +118,7 @@ export function halfOf(ring: TracedRing, axis: Axis): TracedRing | null {
     const [a, b] = [side(p), side(invariant(points[next], "point"))];
     if (a > 0 === b > 0) continue;
     let [low, high] = [invariant(s[index], "s"), next === 0 ? ring.length : invariant(s[next], "s")];
-    while (high - low > SOLVER_ACCURACY) {
+    for (let halving = 0; halving < MOST_HALVINGS; halving += 1) {
       const middle = (low + high) / 2;
       if (side(pointOn(ring, middle)) > 0 === a > 0) low = middle;
       else high = middle;

@@ -193,13 +193,13 @@ function nameGroups(own: OwnPattern, pattern: Pattern, reading: OutlineReading, 
     .filter(({ cost }) => cost <= FORM_AT_MOST)
     .toSorted((p, q) => p.cost - q.cost);
   // The surest first; one that could as well be another piece that is still to be found is left to her.
-  for (let isFound = true; isFound;) {
+  for (let round = 0; round < open.length; round += 1) {
     const left = pairs.filter(({ group, name }) => !names.has(group.id) && !taken.has(name));
     const sure = left.find((pair) =>
       left.every((other) => other.group !== pair.group || other === pair || other.cost > AS_WELL * pair.cost),
     );
-    isFound = sure !== undefined;
-    if (sure !== undefined) give(sure.group, sure.name);
+    if (sure === undefined) break;
+    give(sure.group, sure.name);
   }
   return reading.groups.map((group) => ({
     group,

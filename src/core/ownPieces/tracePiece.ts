@@ -26,7 +26,7 @@ import {
 } from "./findCorners";
 import { cutDarts, drawnDarts, withMouths, withoutDoubles, type TracedDart } from "./findDarts";
 import type { PieceProblem, ReadCorner } from "./ownReading";
-import { shapeOf, type PieceShape, type ShapeCorner } from "./pieceShapes";
+import { shapeOf, type ShapeCorner } from "./pieceShapes";
 import {
   chainInto,
   halfOf,
@@ -646,6 +646,8 @@ const isLike = (one: DartPlace, other: DartPlace): boolean =>
   one.corner === other.corner && Math.abs(one.share - other.share) < LIKE_SHARE;
 const LIKE_SHARE = 0.2;
 
+const width = ({ first, second }: { readonly first: Mm; readonly second: Mm }): Mm => second - first;
+
 interface NamedDart {
   readonly name: DartName;
   readonly seam: SeamName;
@@ -669,7 +671,6 @@ function namedDarts(
   said: OwnPieceSaid | undefined,
 ): readonly NamedDart[] {
   const taken = new Set<DartName>();
-  const width = ({ first, second }: { readonly first: Mm; readonly second: Mm }): Mm => second - first;
   return darts
     .toSorted((p, q) => width(q.dart) - width(p.dart))
     .flatMap(({ index, dart }): NamedDart[] => {
@@ -764,7 +765,7 @@ function stitchLineOf(
       seam,
       edges: partOn(ring, from.s, to.s),
       allowance: allowanceOf(seam),
-      then:
+      next:
         dart === null
           ? { kind: "corner" }
           : { kind: "mouth", apex: dart.apex, legs: [pointOn(ring, dart.first), pointOn(ring, dart.second)] },
@@ -784,7 +785,7 @@ function stitchLineOf(
     for (let i = 1; i < points.length; i += 1)
       edges.push(lineEdge(invariant(points[i - 1], "point"), invariant(points[i], "point")));
     const next = invariant(lines[(index + 1) % lines.length], "line");
-    if (runs[index]?.then.kind === "mouth") {
+    if (runs[index]?.next.kind === "mouth") {
       indices.set(invariant(points.at(-1), "point"), edges.length);
       edges.push(lineEdge(invariant(points.at(-1), "point"), invariant(next[0], "point")));
     }
@@ -800,7 +801,7 @@ function stitchLineOf(
       s: sOf(lines[runs.findIndex(({ from }) => from.corner === index)]?.[0]),
     })),
     darts: darts.map((dart) => {
-      const index = runs.findIndex(({ then }) => then.kind === "mouth" && then.apex === dart.apex);
+      const index = runs.findIndex(({ next }) => next.kind === "mouth" && next.apex === dart.apex);
       return { ...dart, first: sOf(lines[index]?.at(-1)), second: sOf(lines[(index + 1) % lines.length]?.[0]) };
     }),
   };

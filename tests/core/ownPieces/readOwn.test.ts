@@ -77,7 +77,16 @@ describe("our own pieces", () => {
   });
 });
 
-const CORNERS = ["centreNeck", "sideNeck", "shoulderTip", "underarm", "sideWaist", "centreWaist", "sideHem", "centreHem"];
+const CORNERS = [
+  "centreNeck",
+  "sideNeck",
+  "shoulderTip",
+  "underarm",
+  "sideWaist",
+  "centreWaist",
+  "sideHem",
+  "centreHem",
+];
 
 function readForeign(options: ForeignOptions, how: DrawnHow) {
   const nest = foreignNest(options);
@@ -93,7 +102,12 @@ function readForeign(options: ForeignOptions, how: DrawnHow) {
 }
 
 /** A size of a piece laid on its truth by two corners: how far they leave each other, mm. */
-function leaves(piece: Piece, ring: Parameters<typeof pointAt>[0][], one: readonly [XY, XY], other: readonly [XY, XY]): number {
+function leaves(
+  piece: Piece,
+  ring: Parameters<typeof pointAt>[0][],
+  one: readonly [XY, XY],
+  other: readonly [XY, XY],
+): number {
   const way = (p: readonly [XY, XY]): number => Math.atan2(p[1].y - p[0].y, p[1].x - p[0].x);
   const angle = way(one) - way(other);
   const [cos, sin] = [Math.cos(angle), Math.sin(angle)];
@@ -103,10 +117,15 @@ function leaves(piece: Piece, ring: Parameters<typeof pointAt>[0][], one: readon
   };
   const edges = outlineOf(piece);
   const there = ring.flatMap((s) => [0.1, 0.35, 0.6, 0.85].map((t) => to(pointAt(s, t))));
-  const true_ = ring.map(({ a, b, c }) => ({ a: to(a), b: to(b), curve: c === undefined ? null : { c1: to(c[0]), c2: to(c[1]) } }));
+  const truth = ring.map(({ a, b, c }) => ({
+    a: to(a),
+    b: to(b),
+    curve: c === undefined ? null : { c1: to(c[0]), c2: to(c[1]) },
+  }));
   const back = edges.flatMap((edge) => [0.1, 0.35, 0.6, 0.85].map((t) => edgePointAt(edge, t)));
-  const off = (p: PiecePoint, chain: typeof edges): number => Math.min(...chain.map((edge) => edgeNearest(edge, p).distance));
-  return Math.max(...there.map((p) => off(p, edges)), ...back.map((p) => off(p, true_)));
+  const off = (p: PiecePoint, chain: typeof edges): number =>
+    Math.min(...chain.map((edge) => edgeNearest(edge, p).distance));
+  return Math.max(...there.map((p) => off(p, edges)), ...back.map((p) => off(p, truth)));
 }
 
 const WAYS: readonly (readonly [string, DrawnHow])[] = [
@@ -123,19 +142,29 @@ describe("foreign pieces", () => {
       expect(read.missing).toEqual([]);
       const unit = read.outlines.scale.mm ?? 1;
       for (const one of truth.filter(({ piece }) => piece !== "other1")) {
-        const size = read.pieces.find(({ said }) => said.name === one.piece)?.sizes.find((each) => each.size === one.size);
+        const size = read.pieces
+          .find(({ said }) => said.name === one.piece)
+          ?.sizes.find((each) => each.size === one.size);
         for (const name of CORNERS.filter((corner) => one.corners[corner] !== undefined)) {
           const at = size?.corners.find((corner) => corner.name === name)?.at ?? { x: NaN, y: NaN };
           const wanted = one.corners[name] ?? { x: NaN, y: NaN };
-          expect(Math.hypot(at.x * unit - wanted.x, at.y * unit - wanted.y), `${one.piece} ${one.size} ${name}`).toBeLessThan(0.05);
+          expect(
+            Math.hypot(at.x * unit - wanted.x, at.y * unit - wanted.y),
+            `${one.piece} ${one.size} ${name}`,
+          ).toBeLessThan(0.05);
         }
         for (const dart of one.darts) {
           const found = size?.darts.find(({ name }) => name === dart.name);
           const at = found?.apex ?? { x: NaN, y: NaN };
-          expect(Math.hypot(at.x * unit - dart.apex.x, at.y * unit - dart.apex.y), dart.name).toBeLessThan(0.05);
+          expect(
+            Math.hypot(at.x * unit - dart.apex.x, at.y * unit - dart.apex.y),
+            `${one.piece} ${dart.name}`,
+          ).toBeLessThan(0.05);
         }
         if (how.darts === "cut" || nest.pieces.length === 0) continue;
-        const made = read.nest?.sizes.find(({ label }) => label === one.size)?.pieces.find(({ name }) => name === one.piece);
+        const made = read.nest?.sizes
+          .find(({ label }) => label === one.size)
+          ?.pieces.find(({ name }) => name === one.piece);
         const [a, b] = ["sideWaist", one.corners.underarm === undefined ? "centreHem" : "underarm"];
         const [from, to] = [one.corners[a ?? ""], one.corners[b ?? ""]];
         if (made === undefined || from === undefined || to === undefined) continue;
@@ -200,8 +229,13 @@ describe("half-done work", () => {
 
   it("lets a dart go that is none", () => {
     const front = read.pieces.find(({ said }) => said.name === "front");
-    const gone = readOwn({ own: { ...own, pieces: [{ id: front?.id ?? "", name: "front", notDarts: ["waistDart"] }] }, pattern });
-    const darts = gone.pieces.find(({ said }) => said.name === "front")?.sizes.flatMap((size) => size.darts.map(({ name }) => name));
+    const gone = readOwn({
+      own: { ...own, pieces: [{ id: front?.id ?? "", name: "front", notDarts: ["waistDart"] }] },
+      pattern,
+    });
+    const darts = gone.pieces
+      .find(({ said }) => said.name === "front")
+      ?.sizes.flatMap((size) => size.darts.map(({ name }) => name));
     expect(new Set(darts)).toEqual(new Set(["sideDart"]));
   });
 
@@ -220,7 +254,11 @@ describe("pieces drawn whole", () => {
       sizes: piece.sizes.map((size) => {
         const half = size.outline.filter(({ a, b }) => Math.abs(a.x) > 1e-6 || Math.abs(b.x) > 1e-6);
         const over = ({ x, y }: XY): XY => ({ x: -x, y });
-        const other = half.map(({ a, b, c }) => ({ a: over(b), b: over(a), c: c === undefined ? undefined : ([over(c[1]), over(c[0])] as const) }));
+        const other = half.map(({ a, b, c }) => ({
+          a: over(b),
+          b: over(a),
+          c: c === undefined ? undefined : ([over(c[1]), over(c[0])] as const),
+        }));
         return { ...size, outline: [...half, ...other.toReversed()] };
       }),
     }));
