@@ -224,7 +224,82 @@ describe("half-done work", () => {
     expect(corner?.by).toBe("her");
     expect(Math.hypot((corner?.at.x ?? 0) * unit - at.x, (corner?.at.y ?? 0) * unit - at.y)).toBeLessThan(5);
     const others = found?.filter(({ size }) => size !== middle.size) ?? [];
-    for (const size of others) expect(size.corners.find(({ name }) => name === "sideNeck")?.by).not.toBe("her");
+    for (const size of others) {
+      const there = size.corners.find(({ name }) => name === "sideNeck");
+      const shoulder = sizes.find((one) => one.size === size.size)?.ring[middle.ring.indexOf(along)];
+      if (there === undefined || shoulder === undefined) throw new Error(size.size);
+      expect(there.by).not.toBe("her");
+      // Half-way along the same line of the other size, as neck and shoulder grow nearly alike.
+      const wanted = pointAt(shoulder, 0.5);
+      expect(Math.hypot(there.at.x * unit - wanted.x, there.at.y * unit - wanted.y)).toBeLessThan(6);
+    }
+  });
+
+  it("blends what lies between two corners of unlike levels smoothly from one to the other", () => {
+    const front = drawnNest(
+      (["front", "back"] as const).map((name) => ({
+        title: name,
+        sizes: ["8", "10"].map((label, index) => {
+          const k = 1 + index * 0.05;
+          const corners = (
+            name === "front"
+              ? [
+                  [0, 80],
+                  [70, 0],
+                  [180, 40],
+                  [230, 200],
+                  [220, 420],
+                  [0, 420],
+                ]
+              : [
+                  [0, 18],
+                  [70, 0],
+                  [190, 40],
+                  [240, 210],
+                  [225, 420],
+                  [0, 420],
+                ]
+          ).map(([x = 0, y = 0]) => ({ x: x * k, y }));
+          const outline = corners.map((a, at): Line => ({ a, b: corners[(at + 1) % corners.length] ?? a }));
+          // One size has its side seam in three straight stretches, cornered a quarter and three quarters down.
+          const side = outline[3];
+          if (side === undefined) throw new Error("side");
+          const bent = [0.25, 0.75].map((share) => ({
+            x: side.a.x + (side.b.x - side.a.x) * share - 9,
+            y: side.a.y + (side.b.y - side.a.y) * share,
+          }));
+          const [p, q] = bent;
+          if (p === undefined || q === undefined) throw new Error("side");
+          const cornered = [
+            ...outline.slice(0, 3),
+            { a: side.a, b: p },
+            { a: p, b: q },
+            { a: q, b: side.b },
+            ...outline.slice(4),
+          ];
+          return { label, outline: cornered, inner: [], marks: [{ x: 95 * k, y: 260 }] };
+        }),
+      })),
+    );
+    const made = readOwn({ own: ownOf(front), pattern: { ...sampleWork.pattern, style: "sideDart", length: "waist" } });
+    const piece = made.nest?.sizes[0]?.pieces.find(({ name }) => name === "front");
+    const bends = Object.entries(piece?.points ?? {}).flatMap(([name, point]) =>
+      name.startsWith("bend") ? [point] : [],
+    );
+    expect(bends.length).toBeGreaterThan(0);
+    // The bust line parts the side seam; from underarm and from bust on, 3t² − 2t³ of the share of the way.
+    const [underarm, bust, waist] = ["underarm", "sideBust", "sideWaist"].map(
+      (name) => piece?.points[name as "underarm"]?.at,
+    );
+    if (underarm === undefined || bust === undefined || waist === undefined) throw new Error("side");
+    for (const { at, level, towards } of bends) {
+      const isAbove = at.y < bust.y;
+      const [from, to] = isAbove ? [underarm, bust] : [bust, waist];
+      const way = (a: XY, b: XY): number => Math.hypot(b.x - a.x, b.y - a.y);
+      const t = way(from, at) / (way(from, at) + way(at, to));
+      expect([level, towards?.level]).toEqual(isAbove ? ["underarm", "bust"] : ["bust", "waist"]);
+      expect(towards?.share).toBeCloseTo(3 * t ** 2 - 2 * t ** 3, 6);
+    }
   });
 
   it("lets a dart go that is none", () => {
