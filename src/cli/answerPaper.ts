@@ -70,14 +70,15 @@ const NO_TYPEFACES = { regular: new Uint8Array(), bold: new Uint8Array() };
 
 /** What the page asks for when nothing there has been changed, but for what the command says otherwise. */
 export function requestFor(
-  { paper, size, allowances, overlay, day }: PaperCommand,
+  { paper, size, allSizes, allowances, overlay, day }: PaperCommand,
   { work, plan }: Planned,
   today: string,
 ): Result<PaperRequest, string> {
   const { labels, sizes } = plan.nest;
   if (size !== null && !labels.includes(size))
     return fail(`The pattern has no size called ${size}: --size can be ${labels.join(", ")}.`);
-  const pieces = size === null ? plan.left.pieces : (sizes[labels.indexOf(size)] ?? []);
+  const printed = allSizes ? plan.printed : null;
+  const pieces = size === null ? (printed ?? plan.left.pieces) : (sizes[labels.indexOf(size)] ?? []);
   return ok({
     work,
     plan,
@@ -90,7 +91,8 @@ export function requestFor(
       pieces: pieces.map(({ name }) => name),
       under: [],
       before: false,
-      allowances: allowances && !overlay,
+      allowances: allowances && !overlay && !allSizes,
+      ...(allSizes ? { nested: true as const } : {}),
     },
   });
 }
@@ -106,6 +108,7 @@ function saidOf(as: PaperFile, request: PaperRequest, pages: number): string {
 }
 
 function piecesIn(request: PaperRequest): number {
+  if (request.choices.nested === true) return request.choices.pieces.length;
   const pieces = truePiecesFor(request);
   return pieces.ok ? pieces.value.length : 0;
 }

@@ -15,6 +15,7 @@ Reads a saved Bodicewright work file and writes its paper.
                     36-in-roll; else the paper that the work itself has.
                     What lies on no pages is the same on any paper
   --size LABEL      the pieces of one printed size in place of your own line
+  --all-sizes       every printed size, one in another, at the stitch line
   --no-allowances   end the pieces at the stitch line
   --overlay         strips with only what changes, to lay on the tissue
                     (pdf or svg)
@@ -37,6 +38,7 @@ export interface PaperCommand {
   readonly paper: SheetFormat | null;
   /** Label of a printed size; null: the wearer's own line. */
   readonly size: string | null;
+  readonly allSizes: boolean;
   readonly allowances: boolean;
   readonly overlay: boolean;
   /** yyyy-mm-dd; null: today. */
@@ -47,7 +49,7 @@ const KINDS: readonly PaperKind[] = ["pdf", "svg", "dxf", "checklist"];
 const KINDS_SAID = "pdf, svg, dxf or checklist";
 
 const VALUED = ["--as", "--out", "--paper", "--size", "--day"] as const;
-const PLAIN = ["--no-allowances", "--overlay"] as const;
+const PLAIN = ["--all-sizes", "--no-allowances", "--overlay"] as const;
 type Valued = (typeof VALUED)[number];
 type Plain = (typeof PLAIN)[number];
 
@@ -128,6 +130,7 @@ function commandOf({ files, values, flags }: Given): Result<PaperCommand, string
     out,
     paper,
     size: values.get("--size") ?? null,
+    allSizes: flags.has("--all-sizes"),
     allowances: !flags.has("--no-allowances"),
     overlay,
     day,
@@ -141,13 +144,14 @@ function commandOf({ files, values, flags }: Given): Result<PaperCommand, string
 function misplacedIn(as: PaperKind, overlay: boolean, options: readonly (Valued | Plain)[]): string | null {
   const has = (option: Valued | Plain): boolean => options.includes(option);
   if (as === "checklist") {
-    const idle = (["--size", "--no-allowances", "--overlay"] as const).find(has);
+    const idle = (["--size", "--all-sizes", "--no-allowances", "--overlay"] as const).find(has);
     return idle === undefined ? null : `The checklist is plain text: ${idle} says nothing about it. Leave it out.`;
   }
   if (overlay) {
-    const idle = (["--size", "--no-allowances"] as const).find(has);
+    const idle = (["--size", "--all-sizes", "--no-allowances"] as const).find(has);
     return idle === undefined ? null : `Strips show your own stitch line alone: ${idle} does not go with --overlay.`;
   }
+  if (has("--all-sizes") && has("--size")) return "--size is one size and --all-sizes all of them: leave one out.";
   return null;
 }
 

@@ -23,6 +23,10 @@ export interface ReportLevel {
   readonly share: number;
   readonly target_mm: number;
   readonly finished_mm: number;
+  /** Labels of lines that it stands on of which her own pieces have no outline. */
+  readonly untraced: readonly string[];
+  /** Her own pieces have but one size here: nothing is blended. */
+  readonly one_size: boolean;
 }
 
 export interface ReportDart {
@@ -84,6 +88,14 @@ export interface ReportDoubt {
 }
 
 export interface PlanReport {
+  /** Where its pieces come from. */
+  readonly pattern: {
+    readonly source: "stand-in" | "fitted" | "own";
+    /** Labels; null where none are traced. */
+    readonly sizes_traced: readonly string[] | null;
+    readonly ease_measured: boolean;
+    readonly ease_mm: Readonly<Record<"bust" | "waist" | "hip", number>>;
+  };
   readonly frame: { readonly size: string; readonly cup: string | null };
   readonly levels: {
     readonly bust: ReportLevel | undefined;
@@ -110,6 +122,8 @@ export interface PlanReport {
   readonly pieces: ReportPieces;
 }
 
+const SOURCES = { standIn: "stand-in", fitted: "fitted", own: "own" } as const;
+
 const mm = (value: number): number => rounded(value, 2);
 const share = (value: number): number => rounded(value, 4);
 const point = (at: PiecePoint): Pair<number> => [mm(at.x), mm(at.y)];
@@ -123,6 +137,8 @@ function reportLevel(levels: readonly PlannedLevel[], name: PlannedLevel["level"
         share: share(level.share),
         target_mm: mm(level.target),
         finished_mm: mm(level.finished),
+        untraced: level.untraced ?? [],
+        one_size: level.isHeld === true,
       };
 }
 
@@ -130,6 +146,12 @@ export function planReport(work: Work, plan: Plan): PlanReport {
   const hip = reportLevel(plan.levels, "hip");
   const { difference, residual, asked, alteration } = plan.sizing.bust;
   return {
+    pattern: {
+      source: SOURCES[plan.nest.source],
+      sizes_traced: plan.nest.traced === undefined ? null : plan.nest.labels.filter((_, at) => plan.nest.traced?.[at]),
+      ease_measured: plan.isEaseMeasured,
+      ease_mm: { bust: mm(plan.drafted.bust), waist: mm(plan.drafted.waist), hip: mm(plan.drafted.hip) },
+    },
     frame: { size: plan.sizing.baseSize.label, cup: plan.sizing.cup.label },
     levels: {
       bust: reportLevel(plan.levels, "bust"),

@@ -9,7 +9,9 @@ import type { WorkPhase } from "../core/plan/workPhases";
 import { checklistByPiece, groupTitle, phaseWords } from "../words/checklist";
 import { planDoubts } from "../words/doubts";
 import { NOT_ALTERED, notAltered } from "../words/proposals";
+import { piecesLine } from "../words/pieceSource";
 import { printedDartsNote } from "../words/printedDarts";
+import { sourceLine, sourceNotes } from "../words/source";
 import { capital, levelWords } from "../words/terms/names";
 import { TAPE_DOUBTS_HEAD, tapeDoubtLines, tapeDoubtsWhy } from "../words/tapeDoubts";
 import { surePassage } from "../words/surePassage";
@@ -31,6 +33,7 @@ function sizes(work: Work, plan: Plan): readonly string[] {
   const levels = plan.levels.filter((level) => level.level !== "bust");
   return [
     ...heading("Sizes"),
+    ...hanging("Pieces ", [sourceLine(plan), ...sourceNotes(plan, work.unit)].join(" ")),
     ...hanging("Frame  ", `${baseSize.label} (neck, shoulder, armhole)`),
     ...(cup.label === null ? [] : hanging("Cup    ", cup.label)),
     ...hanging("Bust   ", bustSentence(bust, work.unit)),
@@ -66,7 +69,7 @@ function tape(work: Work): readonly string[] {
 
 function verdict(work: Work, plan: Plan): readonly string[] {
   const { failing, notes } = planDoubts(plan, work.unit);
-  const darts = printedDartsNote(plan, work.unit);
+  const darts = printedDartsNote(plan, work);
   const noted = [...notes, ...(darts === null ? [] : [darts])].flatMap((note) => hanging("  - ", note));
   if (failing.length === 0)
     return [...heading("Checks"), `All ${plan.checks.length} checks on this plan hold.`, ...noted];
@@ -135,6 +138,7 @@ export function checklistText(work: Work, plan: Plan): string {
     "ALTERATION CHECKLIST",
     ...wrap(work.name, COLUMNS),
     ...hanging("", `Pattern: ${work.pattern.name}`),
+    ...hanging("", piecesLine(work.pattern, plan.nest.source) ?? ""),
     ...(work.invented ? ["Invented demo: no real person and no real pattern."] : []),
     ...sizes(work, plan),
     ...tape(work),

@@ -69,6 +69,12 @@ export const SHORTEST_EDGE = 2;
 /** Degrees. A seam corner smaller than this sews as a smooth line. */
 export const SMOOTH_CORNER_DEGREES = 5;
 
+/** Radians. A line of several cubics that turns by less at a bend runs smooth there: half a degree, which nobody draws. */
+export const SMOOTH_BEND = 0.009;
+
+/** Degrees. Corners that differ by less were drawn alike: numbers read and worked out differ by rounding. */
+export const DRAWN_ALIKE_DEGREES = 0.01;
+
 /** Degrees. How square the centre line must be to the neck and the waist. */
 export const SQUARE_CORNER_DEGREES = 1;
 
@@ -77,6 +83,38 @@ export const JOINED_CORNER_DEGREES = 3;
 
 /** mm. No point of a bodice lies further from where its centre line begins: what does was drawn by mistake. */
 export const FURTHEST_POINT = 3000;
+
+// Measured on the tissue.
+
+/** mm. What a length taken by tape on tissue is good to: a printed line is half a millimetre wide, folds and the tape's end shift it (our own choice). */
+export const TISSUE_TAPE = 2;
+
+/** mm. An answer is met by the pieces when within this: no pencil shows it. */
+export const TISSUE_MET = 0.05;
+
+/** mm. Where bringing pieces to answers stops: a fiftieth of what they are held to. */
+export const TISSUE_SOLVED = 1e-3;
+
+/** mm. An answer that the others, taken exactly, leave less room than this says no more than they do: one and a half times what a tape is good to. */
+export const TISSUE_ROOM = 3;
+
+/** Spreads (no unit). An answer further than this from what the others leave it contradicts them: one of a thousand right ones is (our own choice). */
+export const TISSUE_CONTRADICTS = 3.3;
+
+/** Share (no unit). Two answers that bear on each other by more are named together where one of them is not met (our own choice). */
+export const TISSUE_BEARS_ON = 0.25;
+
+/** Share of a spread (no unit). A row of which less is left beside those before it says nothing new: what differences are good to. */
+export const TISSUE_NOTHING_NEW = 1e-3;
+
+/** mm. How far the seam eases of patterns lie from ours, one standard deviation (our own choice). */
+export const SEAM_EASE_DOUBT = 3;
+
+/** mm. What a finished girth that the chart prints is good to: it is rounded (our own choice). */
+export const PRINTED_GIRTH_DOUBT = 1.5;
+
+/** mm. A length that an answer brought no further from the stand-in's than this is called the same: no tape shows it. */
+export const TISSUE_SAME = 0.5;
 
 // Seams drawn anew.
 
@@ -303,6 +341,23 @@ export const PLACED_ACCURACY = 0.5;
 
 /** mm. How near the points stay to a curve that words are kept clear of: well within the room that is left round words. */
 export const WORDS_ACCURACY = 0.2;
+
+// Files of outlines.
+
+/** mm. Places of a file are kept to this: what other programs write is no finer, and a fiftieth of what outlines are kept to. */
+export const FILE_STEP = 1e-3;
+
+/** Share (no unit). A page whose height and width are scaled alike within this is drawn in proportion: sizes are written with few digits. */
+export const SCALED_ALIKE = 1e-3;
+
+/** Tangent of a quarter of the angle (no unit). An arc of a polyline flatter than this is straight: on a chord of a metre half a thousandth of a mm. */
+export const STRAIGHT_BULGE = 1e-6;
+
+/** Radians. An arc that stops this near to where it began is a whole turn: files write angles with some six digits. */
+export const WHOLE_TURN = 1e-5;
+
+/** Share of its size (no unit). How near cubics stay to a spline that they cannot follow exactly, one of weights or of a higher degree. */
+export const SPLINE_FOLLOWED = 1e-7;
 
 // Outlines read from a file.
 

@@ -59,7 +59,7 @@ function bytesOf(unit: number): number {
 }
 
 /** More values than any work can hold within its limits, twice over: with more, the schema would be busy for seconds. */
-const MOST_VALUES = 20_000;
+const MOST_VALUES = 80_000;
 
 /** Whether a value holds more values than any work. Looks at no more of them. */
 export function holdsTooMuch(data: unknown): boolean {

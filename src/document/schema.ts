@@ -5,8 +5,7 @@ import { FIT_NAMES } from "../core/decisions/fitNames";
 import { LINE_FEATURES, OWN_CORNERS } from "../core/decisions/ownPattern";
 import { LEVEL_NAMES } from "../core/pattern/piece";
 import { TISSUE_LENGTHS } from "../core/decisions/tissue";
-import { filePoint } from "../core/geometry/point";
-import { readPath } from "../core/geometry/readPath";
+import { pathSteps } from "../core/geometry/pathData";
 import * as z from "zod/mini";
 import { PIECE_ORDER } from "../core/pattern/pieceSet";
 import { DART_HOMES, DART_NAMES } from "../core/pattern/dartNames";
@@ -60,7 +59,7 @@ const printedLengths = z.strictObject({
   height: printed,
 });
 
-const isPath = (path: string): boolean => readPath(path, filePoint(0, 0)) !== null;
+const isPath = (path: string): boolean => pathSteps(path) !== null;
 
 /** How much a whole file holds; each part by itself is held to its own limit. */
 function isWithinFile({ lines }: { readonly lines: readonly { readonly paths: readonly string[] }[] }): boolean {

@@ -32,6 +32,8 @@ import { circleEdges } from "./inkShapes";
 type PieceInk = Ink<"piece">;
 
 const NO_TURN = radians(0);
+/** Arm of the cross at the bust point of one of several sizes. */
+const NEST_CROSS: Mm = 3;
 /** Small writing on a piece, mm (9 points). */
 const SMALL: Mm = 3.2;
 
@@ -187,6 +189,15 @@ export const sizeLabelInk = (piece: Piece, label: string): readonly PieceInk[] =
     const at = corners.map((name) => piece.points[name]?.at).find((point) => point !== undefined);
     return at === undefined ? [] : [words("printed", shift(at, 0.8, 2.4), label, { size: 2.4 })];
   });
+
+/** What the sizes of a nest share: the name of the piece, and its grain. */
+export const nestInk = (piece: TruePiece, title: readonly string[]): readonly PieceInk[] => [
+  ...grainInk(piece.grain),
+  ...titleInk(piece, title),
+];
+
+/** The bust point of one of several sizes, without a word. */
+export const bustPointCross = (at: PiecePoint): readonly PieceInk[] => cross(at, NEST_CROSS);
 
 /** The cutting line, broken where the piece lies on the fold. */
 function cutInk({ cutting, stitch, fold }: TruePiece, allowances: boolean): readonly PieceInk[] {

@@ -13,6 +13,8 @@ export interface SheetPiece {
   readonly key: string;
   readonly label: string;
   readonly ink: readonly Ink<"sheet">[];
+  /** What it consists of, where a file of drawings keeps that apart: together all of its ink. */
+  readonly parts?: readonly Omit<SheetPiece, "parts">[];
 }
 
 export interface SheetPagesOptions {

@@ -21,10 +21,10 @@ import {
   NO_ALLOWANCES,
   NO_FACINGS,
   opensWords,
-  OWN_DRAFT,
   SHEET_KIND,
   type Paged,
 } from "../words/sheets";
+import { cutFromWords } from "../words/pieceSource";
 import { OVERLAY_CAUTION, OVERLAY_STEPS, withoutStrips } from "../words/overlay";
 import { blendWords } from "../words/truePaper";
 import { writeDxf } from "./dxf";
@@ -33,9 +33,11 @@ import type { PaperFailure, PaperFile, PaperMade, PaperPreview, PaperProgress, P
 import {
   layOut,
   layStrips,
+  nestToLay,
   OVERLAP,
   overlayFor,
   piecesToLay,
+  sizeKey,
   stripsToLay,
   truePiecesFor,
   type Laid,
@@ -98,7 +100,7 @@ export function makePaper(
   if (file === "dxf") {
     // Strips to lay on tissue are no pieces of a pattern: the standard has nothing for them.
     if (choices.kind === "overlay") return fail({ code: "paper/overlay-no-dxf" });
-    const pieces = truePiecesFor(request);
+    const pieces = choices.nested === true ? allSizesFor(request) : truePiecesFor(request);
     if (!pieces.ok) return pieces;
     if (pieces.value.length === 0) return fail({ code: "sheet/nothing-to-lay" });
     onProgress({ stage: "writing", share: 0.5 });
@@ -147,8 +149,31 @@ function wantedBy(request: PaperRequest): Result<Wanted, PaperFailure> {
     }
     return ok({ laid: stripsToLay(request, overlay), notes: withoutStrips(overlay), pieces: [] });
   }
+  if (request.choices.nested === true) {
+    const base = truePiecesFor(baseSizeOf(request));
+    return base.ok ? ok({ laid: nestToLay(request, base.value), notes: [], pieces: base.value }) : base;
+  }
   const pieces = truePiecesFor(request);
   return pieces.ok ? ok({ laid: piecesToLay(request, pieces.value), notes: [], pieces: pieces.value }) : pieces;
+}
+
+/** The base size's line stands for all of them. */
+const baseSizeOf = (request: PaperRequest): PaperRequest => ({
+  ...request,
+  choices: { ...request.choices, size: request.plan.sizing.baseSize.label, allowances: false },
+});
+
+/** Every piece in every printed size, each called by its size. */
+function allSizesFor(request: PaperRequest): Result<readonly TruePiece[], PaperFailure> {
+  const made: TruePiece[] = [];
+  for (const [index, size] of request.plan.nest.labels.entries()) {
+    const pieces = truePiecesFor({ ...request, choices: { ...request.choices, size, allowances: false } });
+    if (!pieces.ok) return pieces;
+    made.push(
+      ...pieces.value.map((piece) => ({ ...piece, key: sizeKey(piece.name, request.plan.nest.labels, index) })),
+    );
+  }
+  return ok(made);
 }
 
 const bytesOf = (text: string): Uint8Array<ArrayBuffer> => new Uint8Array(new TextEncoder().encode(text));
@@ -214,7 +239,7 @@ function coverWords(
     kind: SHEET_KIND[choices.kind],
     name: nameOf(work.name),
     about: [
-      `${work.wearer === undefined ? "" : `For ${work.wearer}. `}Pattern: ${work.pattern.name}. ${choices.size === null ? blendWords(plan) : `Printed size ${choices.size}`}.`,
+      `${work.wearer === undefined ? "" : `For ${work.wearer}. `}Pattern: ${work.pattern.name}. ${choices.nested === true ? "All printed sizes" : choices.size === null ? blendWords(plan) : `Printed size ${choices.size}`}.`,
       `Made on ${dayWords(day)}.${work.invented ? ` ${INVENTED_SHEET}` : ""}`,
       ...(isOverlay
         ? []
@@ -227,7 +252,7 @@ function coverWords(
     ],
     failing: choices.size === null ? failing : [],
     notes: [
-      OWN_DRAFT[choices.kind],
+      ...cutFromWords(choices.kind, work.pattern, plan.nest.source),
       ...(isOverlay ? [] : [NO_FACINGS]),
       ...(choices.size === null && failing.length === 0 ? [ALL_CHECKS_HOLD(plan.checks.length)] : []),
       ...missingLettersWords([work.name, work.wearer ?? "", work.pattern.name]),
@@ -275,14 +300,9 @@ function wholeSheet({ layout, pieces }: LaidSheet, margin: Mm): InkPage {
     width: layout.width + 2 * margin,
     height: foot + TEST_INCH + margin,
     groups: [
-      ...pieces().map((piece) => ({
-        id: piece.key,
-        label: piece.label,
-        dx: margin,
-        dy: margin,
-        clip: null,
-        ink: piece.ink,
-      })),
+      ...pieces()
+        .flatMap((piece) => piece.parts ?? [piece])
+        .map(({ key, label, ink }) => ({ id: key, label, dx: margin, dy: margin, clip: null, ink })),
       { id: "test-square", label: "Test squares", dx: 0, dy: 0, clip: null, ink: testSquare(margin, foot) },
     ],
   };

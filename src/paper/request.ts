@@ -20,6 +20,8 @@ export interface PaperChoices {
   readonly margin: Mm;
   /** The wearer's own line (null), or one printed size by its label. */
   readonly size: string | null;
+  /** All printed sizes, one in another, as the pattern in the envelope has them: stitch lines, without allowances. */
+  readonly nested?: true;
   readonly pieces: readonly PieceName[];
   /** Printed sizes drawn in grey under it, by their labels. */
   readonly under: readonly string[];

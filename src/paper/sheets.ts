@@ -6,7 +6,7 @@ import { isTurnedOver } from "../core/cutting/turnedOver";
 import type { TruePiece } from "../core/cutting/truePiece";
 import { edgeFlatten, lineEdge } from "../core/geometry/edgeCurve";
 import { midpoint, piecePoint, sheetPoint, type PiecePoint, type SheetPoint } from "../core/geometry/point";
-import type { Piece } from "../core/pattern/piece";
+import type { Piece, PieceName } from "../core/pattern/piece";
 import type { Plan } from "../core/plan/plan";
 import { fail, invariant, ok, type Result } from "../core/result";
 import type { Overlay } from "../core/overlay/overlay";
@@ -23,11 +23,11 @@ import { radians, type Mm } from "../core/units";
 import type { Ink } from "../drawing/ink";
 import { textWidth } from "../drawing/fitLines";
 import { overlayInk } from "../drawing/overlayInk";
-import { pieceInk, sizeLabelInk, underInk } from "../drawing/pieceInk";
+import { bustPointCross, nestInk, pieceInk, sizeLabelInk, underInk } from "../drawing/pieceInk";
 import { mirroredInk, placedInk } from "../drawing/placeInk";
 import type { SheetPiece } from "../drawing/sheetPages";
 import { stripTitle } from "../words/overlay";
-import { pieceTitle, titleLines } from "../words/truePaper";
+import { nestPartTitle, pieceTitle, titleLines } from "../words/truePaper";
 import type { PaperFailure, PaperRequest } from "./request";
 
 /** The strip that is printed on both of two neighbouring pages, mm. */
@@ -41,6 +41,8 @@ export interface Laid {
   readonly label: string;
   /** With its title clear of some lines, the borders of pages, where it can be. */
   readonly ink: (borders: Lines) => readonly Ink<"piece">[];
+  /** What its ink consists of, where it is of several sizes. */
+  readonly parts?: readonly { readonly key: string; readonly label: string; readonly ink: readonly Ink<"piece">[] }[];
   readonly outline: readonly Ink<"piece">[];
   readonly ring: readonly PiecePoint[];
 }
@@ -80,11 +82,7 @@ export function piecesToLay(request: PaperRequest, pieces: readonly TruePiece[])
     );
     const rings = [
       piece.cutting.map(({ at }) => at),
-      ...under.map(({ piece: other }) =>
-        outlineOf(other)
-          .flatMap((edge) => edgeFlatten(edge, CUTTING_ACCURACY).slice(1))
-          .map((p) => (over ? piecePoint(-p.x, p.y) : p)),
-      ),
+      ...under.map(({ piece: other }) => ringOfPiece(other).map((p) => (over ? piecePoint(-p.x, p.y) : p))),
     ];
     return {
       key: piece.key,
@@ -98,6 +96,59 @@ export function piecesToLay(request: PaperRequest, pieces: readonly TruePiece[])
     };
   });
 }
+
+/** The printed sizes one in another, each a part of its own, and what all of them share. */
+export function nestToLay({ work, plan, choices, day }: PaperRequest, base: readonly TruePiece[]): readonly Laid[] {
+  return base.map((piece): Laid => {
+    const sizes = plan.nest.labels.flatMap((label, size) => {
+      const printed = plan.nest.sizes[size]?.find(({ name }) => name === piece.name);
+      return printed === undefined ? [] : [{ label, size, printed }];
+    });
+    const parts = [
+      ...sizes.map(({ label, size, printed }) => ({
+        key: sizeKey(piece.name, plan.nest.labels, size),
+        label: nestPartTitle(piece, label),
+        ink: [
+          ...underInk(printed, "printed", size),
+          ...sizeLabelInk(printed, label),
+          ...(printed.points.bustPoint === undefined ? [] : bustPointCross(printed.points.bustPoint.at)),
+        ],
+      })),
+      {
+        key: `${piece.name}-all`,
+        label: pieceTitle(piece),
+        ink: nestInk(piece, titleLines(work, plan, piece, { day, allowances: choices.allowances, nested: true })),
+      },
+    ];
+    const rings = sizes.map(({ printed }) => ringOfPiece(printed));
+    return {
+      key: piece.key,
+      label: pieceTitle(piece),
+      ink: () => parts.flatMap(({ ink }) => ink),
+      parts,
+      outline: [
+        ...sizes.flatMap(({ printed, size }) => underInk(printed, "printed", size)),
+        mapName(piece.title.centre, pieceTitle(piece)),
+      ],
+      ring: ringAround(rings, SPARE),
+    };
+  });
+}
+
+/** Letters, digits and hyphens; by the label of the size, and by its place too where labels alone would be alike. */
+export function sizeKey(piece: PieceName, labels: readonly string[], size: number): string {
+  const plain = (label: string): string =>
+    label
+      .normalize("NFKD")
+      .replaceAll(/[^A-Za-z0-9]+/gu, "-")
+      .replaceAll(/^-|-$/gu, "");
+  const own = plain(labels[size] ?? "");
+  const isOwn = own !== "" && labels.filter((label) => plain(label) === own).length === 1;
+  return `${piece}-size-${isOwn ? own : `${own}-line-${size + 1}`}`;
+}
+
+const ringOfPiece = (piece: Piece): readonly PiecePoint[] =>
+  outlineOf(piece).flatMap((edge) => edgeFlatten(edge, CUTTING_ACCURACY).slice(1));
 
 interface Under {
   readonly piece: Piece;
@@ -248,7 +299,9 @@ function drawn(laid: readonly Laid[], layout: SheetLayout, joined: boolean): Lai
         laid.find(({ key }) => key === placement.key),
         placement.key,
       );
-      return { key: one.key, label: one.label, ink: placedInk(inkOf(one, placement), placement) };
+      const parts = one.parts?.map(({ key, label, ink }) => ({ key, label, ink: placedInk(ink, placement) }));
+      const whole = { key: one.key, label: one.label, ink: placedInk(inkOf(one, placement), placement) };
+      return parts === undefined ? whole : { ...whole, parts };
     });
   return {
     joined,

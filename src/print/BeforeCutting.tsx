@@ -9,7 +9,7 @@ import { Words } from "./Words";
 export function BeforeCutting({ work, plan }: { readonly work: Work; readonly plan: Plan }) {
   const doubts = planDoubts(plan, work.unit);
   const { failing } = doubts;
-  const darts = printedDartsNote(plan, work.unit);
+  const darts = printedDartsNote(plan, work);
   const notes = darts === null ? doubts.notes : [...doubts.notes, darts];
   return (
     <>

@@ -2,6 +2,7 @@ import type { ReactNode } from "react";
 import type { Plan } from "../core/plan/plan";
 import type { Work } from "../core/decisions/work";
 import { bustSentence, shareWords, offsetWords } from "../words/blend";
+import { piecesLine } from "../words/pieceSource";
 import { capital, levelWords } from "../words/terms/names";
 import { Blank } from "./Blank";
 import { Words } from "./Words";
@@ -30,6 +31,7 @@ function Size({
 /** Names, what to fill in by hand, and the sizes this sheet was made for. */
 export function SheetHeading({ work, plan }: { readonly work: Work; readonly plan: Plan }) {
   const { baseSize, cup, bust } = plan.sizing;
+  const pieces = piecesLine(work.pattern, plan.nest.source);
   const leftOut = plan.ledger.some(({ what, outcome }) => what.kind === "bust" && !outcome.ok);
   return (
     <header className="pc-heading">
@@ -37,6 +39,7 @@ export function SheetHeading({ work, plan }: { readonly work: Work; readonly pla
         <p className="pc-kind">Alteration checklist</p>
         <WorkName work={work} />
         <p className="pc-pattern">Pattern: {work.pattern.name}</p>
+        {pieces !== null && <p className="pc-source">{pieces}</p>}
         {work.invented && <p className="pc-invented">Invented demo: no real person and no real pattern.</p>}
       </div>
       <div className="pc-by-hand">

@@ -5,7 +5,7 @@ import { USUAL_ALLOWANCES } from "../core/cutting/usualAllowances";
 import { PIECE_ORDER } from "../core/pattern/pieceSet";
 import { LIMITS } from "../core/decisions/limits";
 import type { LengthUnit } from "../core/decisions/work";
-import type { PieceName, SeamName } from "../core/pattern/piece";
+import type { NestSource, PieceName, SeamName } from "../core/pattern/piece";
 import { FORMATS } from "../core/sheets/formats";
 import type { LayoutFailure } from "../core/sheets/layout";
 import { MM_PER_CM, MM_PER_INCH, type Mm } from "../core/units";
@@ -23,16 +23,31 @@ export const SHEET_NAMES: Readonly<Record<PaperSheet, string>> = {
   measures: "Measure sheet",
 };
 
-export const SHEET_ABOUT: Readonly<Record<PaperSheet, string>> = {
+const SHEET_ABOUT: Readonly<Record<PaperSheet, string>> = {
   checklist: "The order of work, piece by piece, with boxes to tick. Lay it beside the pattern and cut with it.",
   pieces:
-    "The pieces on the table in their true size, altered already: join the pages, cut out, and lay them on the cloth. They are the planner’s own draft from the chart, not a copy of what lies in the envelope.",
+    "The pieces on the table in their true size, altered already: join the pages, cut out, and lay them on the cloth.",
   overlay:
-    "Only the stretches that change, in their true size, with the printed points they are laid on: slide them under the tissue and trace. They follow the planner’s own draft: where your tissue has other lines, take the amounts from the checklist instead.",
+    "Only the stretches that change, in their true size, with the printed points they are laid on: slide them under the tissue and trace.",
   trial:
     "A sheet for the first fitting: what was sewn, what is seen on the body, what to change. Fill it in with the trial on.",
   measures: "Every measure drawn, with boxes to write in. Take it to the mirror, or to whoever holds the tape for you.",
 };
+
+const DRAFTED: Readonly<Record<Exclude<NestSource, "own">, string>> = {
+  standIn: "the planner’s own draft from the chart",
+  fitted: "the planner’s own draft, brought to what you measured on your tissue",
+};
+
+/** What a sheet is for, and what its pieces are. */
+export function sheetAbout(sheet: PaperSheet, source: NestSource): string {
+  const about = SHEET_ABOUT[sheet];
+  if (sheet !== "pieces" && sheet !== "overlay") return about;
+  if (source === "own") return `${about} ${sheet === "pieces" ? "They are" : "They follow"} your own pieces.`;
+  return sheet === "pieces"
+    ? `${about} They are ${DRAFTED[source]}, not a copy of what lies in the envelope.`
+    : `${about} They follow ${DRAFTED[source]}: where your tissue has other lines, take the amounts from the checklist instead.`;
+}
 
 const unitless = (text: string): string => text.replace(/ (?:cm|mm|in)$/, "");
 
@@ -239,6 +254,9 @@ export function howToPrint(format: SheetFormat, kind: "pieces" | "overlay" = "pi
 }
 
 export const OVERLAY_HAS_NO_ALLOWANCES = "Strips show stitch lines, without allowances: add yours to the tracing.";
+
+export const NEST_HAS_NO_ALLOWANCES =
+  "The pattern as it is printed: stitch lines of all sizes, without allowances and without what you alter.";
 
 /** The browser's own print command prints no true-scale pieces. */
 export const BROWSER_PRINTS_CHECKLIST =

@@ -6,7 +6,7 @@ import { drawn, small, type Context } from "./terms/jobText";
 import { capital, centreWords, dartWords, listWords, seamWords } from "./terms/names";
 
 /** Of a piece: "end of the shoulder", "upper end of the side dart's mouth". */
-function tissueWords(point: PointName, piece: PieceName): string {
+export function tissueWords(point: PointName, piece: PieceName): string {
   const centre = centreWords(piece);
   switch (point) {
     case "centreNeck":

@@ -80,6 +80,21 @@ export function planFailureWords(failure: PlanFailure, unit: LengthUnit, sizes: 
         text: `You took cup version ${failure.label}, and the pattern no longer has it. Take another, or go back to the planner’s pick.`,
         where: "blend",
       };
+    case "plan/pieces-unready":
+      return {
+        title: "Your pieces are not ready",
+        text:
+          failure.missing === 1
+            ? "One thing is missing from them."
+            : `${failure.missing} things are missing from them.`,
+        where: "envelope",
+      };
+    case "plan/one-size-traced":
+      return {
+        title: `Size ${failure.picked} is not among your pieces`,
+        text: `They are in ${failure.traced.join(", ")} alone. Add size ${failure.picked}, or measure how far apart the lines lie, or take ${failure.traced[0] ?? ""} as the frame.`,
+        where: "envelope",
+      };
     case "plan/cup-undraftable":
       return {
         title:

@@ -1,12 +1,16 @@
 /** What is not known of the wearer's tissue and moves the finished waist: how wide its waist darts are in each size. */
-import { waistIfDartsAlike } from "../core/plan/printedDarts";
+import { mouthsNotMeasured, waistIfDartsAlike } from "../core/plan/printedDarts";
 import type { Plan } from "../core/plan/plan";
-import type { LengthUnit } from "../core/decisions/work";
+import type { Work } from "../core/decisions/work";
 import { HAND_AGREEMENT } from "../core/tolerance";
 import { formatAmount } from "./terms/length";
 
-/** null where it makes no difference that could be measured. */
-export function printedDartsNote(plan: Pick<Plan, "nest" | "levels" | "sizing">, unit: LengthUnit): string | null {
+/** null where it makes no difference that could be measured, or where she measured her darts. */
+export function printedDartsNote(
+  plan: Pick<Plan, "nest" | "levels" | "sizing">,
+  { unit, pattern }: Pick<Work, "unit" | "pattern">,
+): string | null {
+  if (mouthsNotMeasured(plan.nest, pattern.tissue).length === 0) return null;
   const off = waistIfDartsAlike(plan);
   if (Math.abs(off) <= HAND_AGREEMENT) return null;
   return (

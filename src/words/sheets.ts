@@ -115,13 +115,6 @@ const strapWords = (pieces: readonly Piece[], allowances: Allowances, unit: Leng
 /** Pieces that are folds all round do not exist; a piece that is not of this plan has none to tell. */
 const NOTHING_ALLOWED = "Allowances included.";
 
-/** What the sheet is not, said where it is cut from. */
-export const OWN_DRAFT = {
-  pieces:
-    "The planner’s own draft from the pattern’s chart, not a copy of the pattern in the envelope: sew a trial first.",
-  overlay:
-    "The strips follow the planner’s own draft. Where a dashed line and its crosses do not lie on your tissue’s, put that strip away and take the amounts from the checklist.",
-} as const;
 export const NO_ALLOWANCES = "No allowances: the heavy line is the stitch line. Add them when you cut.";
 export const ALL_CHECKS_HOLD = (checks: number): string => `All ${checks} checks on this plan hold.`;
 export const doubtsTitle = (count: number): string =>

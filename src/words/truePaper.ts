@@ -2,14 +2,14 @@
 import { dayWords } from "./terms/days";
 import type { Half } from "../core/decisions/alteration";
 import type { CutCount, SeamRun, TruePiece } from "../core/cutting/truePiece";
-import type { LevelName } from "../core/pattern/piece";
+import type { LevelName, NestSource } from "../core/pattern/piece";
 import type { Plan, PlannedLevel } from "../core/plan/plan";
 import type { LengthUnit, Work } from "../core/decisions/work";
 import { shareWords } from "./blend";
 import { halfWords } from "./fits";
 import { plannedTitle } from "./ledger";
 import { formatAmount } from "./terms/length";
-import { centreWords, levelWords, pieceWords, seamWords } from "./terms/names";
+import { capital, centreWords, levelWords, pieceWords, seamWords } from "./terms/names";
 
 /** Ticked at the cutting table: what else is cut by this piece is the garment's own affair. */
 const TO_TICK = "Cut too: ☐ lining ☐ interfacing";
@@ -61,7 +61,7 @@ export const dartFoldWords = (down: boolean, piece: TruePiece["name"]): string =
 
 /** The pattern's own bust line: where the bust point was measured, it need not pass through that. */
 export const levelLineWords = (level: LevelName, bent = false): string =>
-  `${level === "bust" ? "bust line of the draft" : `${levelWords(level)} line`}${bent ? ": straight with the dart shut" : ""}`;
+  `${level === "bust" ? "bust line of the pattern" : `${levelWords(level)} line`}${bent ? ": straight with the dart shut" : ""}`;
 export const GRAIN_WORDS = "straight grain";
 export const BUST_POINT_WORDS = "bust point";
 export const openingWords = (opens: SeamRun["opens"]): string => (opens === "zip" ? "zip ends" : "opening ends");
@@ -105,12 +105,19 @@ export function alteredWords(
   });
 }
 
+/** Of a printed size, where it comes from. */
+const AS_PRINTED: Readonly<Record<NestSource, string>> = {
+  standIn: "as drafted",
+  fitted: "drafted, fitted to your tissue",
+  own: "as in your file",
+};
+
 /** What stands in the middle of a piece, the most needed first; the first line is its name. */
 export function titleLines(
   work: Work,
   plan: Plan,
   piece: TruePiece,
-  options: { readonly day: string; readonly allowances: boolean },
+  options: { readonly day: string; readonly allowances: boolean; readonly nested?: true },
 ): readonly string[] {
   const altered = piece.size === null ? alteredWords(plan, piece, work.unit) : [];
   return [
@@ -118,7 +125,7 @@ export function titleLines(
     `Piece ${piece.number[0]} of ${piece.number[1]}. ${cutWords(piece)}`,
     piece.size === null
       ? unbroken(blendWords(plan))
-      : `Printed size ${piece.size}${plan.sizing.cup.label === null ? "" : `, cup ${plan.sizing.cup.label}`}, as drafted`,
+      : `${options.nested === true ? "All printed sizes" : `Printed size ${piece.size}`}${plan.sizing.cup.label === null ? "" : `, cup ${plan.sizing.cup.label}`}, ${AS_PRINTED[plan.nest.source]}`,
     options.allowances ? "Allowances included" : "NO seam allowances: add them",
     ...(piece.name === "strap" ? [] : [TO_TICK]),
     ...(altered.length === 0 ? [] : [`Altered: ${altered.map(lowerStart).join("; ")}`]),
@@ -135,3 +142,7 @@ const unbroken = (list: string): string =>
     .join("; ");
 
 const lowerStart = (text: string): string => text.charAt(0).toLowerCase() + text.slice(1);
+
+/** One size of several on one piece: "Front, size 12". */
+export const nestPartTitle = (piece: Pick<TruePiece, "name">, label: string): string =>
+  `${capital(pieceWords(piece.name))}, size ${label}`;

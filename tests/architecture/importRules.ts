@@ -19,7 +19,7 @@ interface LayerRule {
 export const LAYERS: Readonly<Record<string, LayerRule>> = {
   core: { layers: [], packages: [], inFolders: { "core/allowance": ["clipper2-ts"], "core/cutting": ["clipper2-ts"] } },
   words: { layers: ["core"], packages: [] },
-  reading: { layers: ["core"], packages: "any" },
+  reading: { layers: ["core"], packages: ["saxes"] },
   document: { layers: ["core"], packages: ["zod"], demoData: true },
   drawing: { layers: ["core", "words"], packages: [] },
   store: { layers: ["core", "document", "words"], packages: ["zustand", "idb"] },

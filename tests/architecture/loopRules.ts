@@ -27,6 +27,11 @@ export const LOOPS_LET_PASS: readonly LoopLetPass[] = [
     why: "either counts down in every round",
   },
   {
+    file: "src/core/geometry/pathData.ts",
+    head: "while (at < path.length)",
+    why: "every round goes on by a letter at the least, or ends it",
+  },
+  {
     file: "src/core/sewn/flatRing.ts",
     head: "while (reached + next < length)",
     why: "steps only grow, and no piece reaches further than FURTHEST_POINT",

@@ -426,6 +426,45 @@ describe("what is asked for", () => {
     expect(Math.max(...invariant(ring?.vertices, "ring").map(({ y }) => -y))).toBeCloseTo(lowest, 2);
   });
 
+  it("can be every printed size: a group and a block each piece and size, its stitch line as long as that size's", () => {
+    const planned = plannedFrom(HALVES_FILE);
+    const { nest } = invariant(planned.ok ? planned.value : null, "plan").plan;
+    expect(said(HALVES_FILE, "--as", "svg", "--all-sizes", "--out", inFolder("nest.svg"))).toMatch(/: 4 pieces\.\n$/);
+    said(HALVES_FILE, "--as", "dxf", "--all-sizes", "--out", inFolder("nest.dxf"));
+    const svg = new DOMParser().parseFromString(readFileSync(inFolder("nest.svg"), "utf8"), "image/svg+xml");
+    const dxf = invariant(new Parser().parseSync(readFileSync(inFolder("nest.dxf"), "utf8")), "a drawing");
+    for (const [index, label] of nest.labels.entries()) {
+      for (const piece of invariant(nest.sizes[index], "size")) {
+        const key = `${piece.name}-size-${label}`;
+        const group = invariant(
+          Array.from(svg.getElementsByTagName("g")).find((g) => g.getAttribute("id") === `${key}-printed`),
+          key,
+        );
+        const data = group.getElementsByTagName("path")[0]?.getAttribute("d") ?? "";
+        const steps = readPath(data).filter(({ command }) => command !== "Z");
+        expect(steps.map(({ command }) => command)).toEqual([
+          "M",
+          ...piece.edges.map(({ curve }) => (curve === null ? "L" : "C")),
+        ]);
+        // The sheet only turns and moves: corners keep their distances.
+        const places = steps.map(({ numbers }): Place => ({ x: numbers.at(-2) ?? 0, y: numbers.at(-1) ?? 0 }));
+        for (const [at, edge] of piece.edges.entries()) {
+          const [from, to] = [piece.points[edge.from]?.at, piece.points[edge.to]?.at];
+          const [a, b] = [places[at], places[at + 1]];
+          if (from === undefined || to === undefined || a === undefined || b === undefined) throw new Error(key);
+          expect(Math.abs(distanceOf(a, b) - Math.hypot(to.x - from.x, to.y - from.y))).toBeLessThan(0.003);
+        }
+        const texts = (invariant(dxf.blocks[key], key).entities as readonly { readonly text?: string }[]).map(
+          ({ text }) => text,
+        );
+        expect(texts).toContain(`Size: ${label}`);
+      }
+    }
+    expect(refusal(HALVES_FILE, "--as", "svg", "--all-sizes", "--size", "16", "--out", inFolder("no.svg"))).toMatch(
+      /--all-sizes/,
+    );
+  });
+
   it(
     "can be strips for tissue",
     () => {

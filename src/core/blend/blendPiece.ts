@@ -2,11 +2,13 @@
  * Blending a nest: every point takes its place across the piece from the fractional size of its own level, and its
  * height from the base size, so that lengths stay the base size's and the same fraction at a level is the same on every
  * piece. Control points follow the level of the point they belong to, so a seam between two levels stays one smooth
- * curve that keeps the base size's directions at its ends.
+ * curve that keeps the base size's directions at its ends. A bend between two levels takes a share of each, its controls
+ * with it, so that a line of several cubics stays one smooth line too.
  */
-import { piecePoint, type PiecePoint } from "../geometry/point";
+import { directionOf, distance, piecePoint, polar, turnBetween, type PiecePoint } from "../geometry/point";
 import { invariant } from "../result";
 import {
+  isBend,
   pointNames,
   type Edge,
   type LevelName,
@@ -15,6 +17,8 @@ import {
   type PointName,
   type SeamName,
 } from "../pattern/piece";
+import { SMOOTH_BEND } from "../tolerance";
+import { radians } from "../units";
 
 /** Fractional index into the nest at each level: 0 is the first size, 1.5 half-way from the second to the third. */
 export type LevelSizes = Readonly<Record<LevelName, number>>;
@@ -47,33 +51,89 @@ export function blendPiece(sizes: readonly Piece[], at: LevelSizes, only?: SeamN
   const base = invariant(sizes[0], "a nest with a size");
   const wanted =
     only === undefined ? null : new Set(base.edges.flatMap((e) => (e.seam === only ? [e.from, e.to] : [])));
-  const acrossAt = (level: LevelName, x: (piece: Piece) => number): number => interpolate(sizes, at[level], x);
+  const acrossAt = ({ level, towards }: NamedPoint, x: (piece: Piece) => number): number => {
+    const own = interpolate(sizes, at[level], x);
+    return towards === undefined ? own : own + towards.share * (interpolate(sizes, at[towards.level], x) - own);
+  };
   const heightOf = (y: (piece: Piece) => number): number => interpolate(sizes, at.bust, y);
   const points: Partial<Record<PointName, NamedPoint>> = {};
   for (const name of pointNames(base)) {
     if (wanted !== null && !wanted.has(name)) continue;
-    const level = invariant(base.points[name], name).level;
+    const point = invariant(base.points[name], name);
     points[name] = {
+      ...point,
       at: piecePoint(
-        acrossAt(level, (p) => invariant(p.points[name], name).at.x),
+        acrossAt(point, (p) => invariant(p.points[name], name).at.x),
         heightOf((p) => invariant(p.points[name], name).at.y),
       ),
-      level,
     };
   }
-  const edges = base.edges.flatMap((edge, index): Edge[] => {
-    if (only !== undefined && edge.seam !== only) return [];
-    if (edge.curve === null) return [edge];
-    const control = (which: "c1" | "c2", level: LevelName): PiecePoint =>
+  const edges = base.edges.map((edge, index): Edge => {
+    if (edge.curve === null || (only !== undefined && edge.seam !== only)) return edge;
+    const control = (which: "c1" | "c2", of: PointName): PiecePoint =>
       piecePoint(
-        acrossAt(level, (p) => invariant(p.edges[index]?.curve, "curve")[which].x),
+        acrossAt(invariant(base.points[of], of), (p) => invariant(p.edges[index]?.curve, "curve")[which].x),
         heightOf((p) => invariant(p.edges[index]?.curve, "curve")[which].y),
       );
-    const c1 = control("c1", invariant(base.points[edge.from], edge.from).level);
-    const c2 = control("c2", invariant(base.points[edge.to], edge.to).level);
-    return [{ ...edge, curve: { c1, c2 } }];
+    return { ...edge, curve: { c1: control("c1", edge.from), c2: control("c2", edge.to) } };
   });
-  return { ...base, points, edges };
+  const smooth = smoothBends(sizes, { ...base, points, edges, ...turnsAt(sizes, at.bust) });
+  return { ...smooth, edges: only === undefined ? smooth.edges : smooth.edges.filter(({ seam }) => seam === only) };
+}
+
+/** What the pattern itself was drawn with, at the base size. */
+function turnsAt(sizes: readonly Piece[], size: number): Pick<Piece, "drawnTurns" | "darts"> | null {
+  const base = invariant(sizes[0], "a nest with a size");
+  if (base.drawnTurns === undefined) return null;
+  const drawnTurns: Partial<Record<PointName, number>> = {};
+  for (const { from } of base.edges) {
+    if (base.drawnTurns[from] === undefined) continue;
+    drawnTurns[from] = interpolate(sizes, size, (piece) => piece.drawnTurns?.[from] ?? 0);
+  }
+  const darts = base.darts.map((dart, index) =>
+    dart.drawnTurn === undefined
+      ? dart
+      : {
+          ...dart,
+          drawnTurn: interpolate(sizes, size, (piece) => piece.darts[index]?.drawnTurn ?? 0),
+          drawnLegs: interpolate(sizes, size, (piece) => piece.darts[index]?.drawnLegs ?? 0),
+        },
+  );
+  return { drawnTurns, darts };
+}
+
+/**
+ * Where a line ran smooth through a bend in every size it runs smooth through it still: its handles, of other lengths in each
+ * size, may not come to lie in one line, and share what is missing.
+ */
+function smoothBends(sizes: readonly Piece[], blended: Piece): Piece {
+  let { edges } = blended;
+  blended.edges.forEach(({ from, curve }, index) => {
+    const before = blended.edges.at(index - 1);
+    const at = blended.points[from]?.at;
+    if (!isBend(from) || curve === null || before === undefined || before.curve === null || at === undefined) return;
+    if (!sizes.every((size) => isSmoothAt(size, index))) return;
+    const [c2, c1] = [before.curve.c2, curve.c1];
+    const half = turnBetween(directionOf(c2, at), directionOf(at, c1)) / 2;
+    if (half === 0) return;
+    const turned = (control: PiecePoint, turn: number): PiecePoint =>
+      polar(at, radians(directionOf(at, control) + turn), distance(at, control));
+    const last = (index + edges.length - 1) % edges.length;
+    const into = invariant(edges[last], "edge");
+    const outOf = invariant(edges[index], "edge");
+    edges = edges
+      .with(last, { ...into, curve: into.curve === null ? null : { ...into.curve, c2: turned(c2, half) } })
+      .with(index, { ...outOf, curve: outOf.curve === null ? null : { ...outOf.curve, c1: turned(c1, -half) } });
+  });
+  return edges === blended.edges ? blended : { ...blended, edges };
+}
+
+/** Whether a line runs straight on where an edge of it begins. */
+function isSmoothAt(piece: Piece, index: number): boolean {
+  const [into, outOf] = [piece.edges.at(index - 1)?.curve, piece.edges[index]?.curve];
+  const at = piece.points[invariant(piece.edges[index], "edge").from]?.at;
+  if (into === null || into === undefined || outOf === null || outOf === undefined || at === undefined) return false;
+  return Math.abs(turnBetween(directionOf(into.c2, at), directionOf(at, outOf.c1))) < SMOOTH_BEND;
 }
 
 function interpolate(sizes: readonly Piece[], size: number, value: (piece: Piece) => number): number {

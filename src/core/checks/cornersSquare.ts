@@ -3,7 +3,7 @@ import { piecesOf } from "../pattern/pieceSet";
 import { CENTRE_CORNERS } from "../pattern/centreCorners";
 import { SQUARE_CORNER_DEGREES } from "../tolerance";
 import { near, type Check } from "./context";
-import { cornerAtDegrees } from "../girth/cornerAngle";
+import { cornerAtDegrees, squareAt } from "../girth/cornerAngle";
 
 export const cornersSquare: Check = ({ pieces }) =>
   piecesOf(pieces).flatMap((piece) =>
@@ -11,7 +11,7 @@ export const cornersSquare: Check = ({ pieces }) =>
       near({
         name: "cornersSquare",
         measured: cornerAtDegrees(piece, point),
-        expected: 90,
+        expected: squareAt(piece, point),
         tolerance: SQUARE_CORNER_DEGREES,
         unit: "degrees",
         pieces: [piece.name],

@@ -1,18 +1,18 @@
 /** Where two corners come together when sewn, they make a straight line: at the ends of seams and across shut darts. */
 import { pieceIn, piecesOf } from "../pattern/pieceSet";
-import { seamCornerAtDart } from "../dart/trueSeam";
+import { seamCornerAtDart, turnAsDrawn } from "../dart/trueSeam";
 import { joinsOf } from "../pattern/sewnTogether";
 import { JOINED_CORNER_DEGREES } from "../tolerance";
 import { degreesFrom } from "../units";
 import { near, type Check } from "./context";
-import { cornerAtDegrees } from "../girth/cornerAngle";
+import { cornerAtDegrees, straightAt } from "../girth/cornerAngle";
 
 export const joinedCornersStraight: Check = ({ pieces }) => [
   ...joinsOf(pieces).map(({ point, first, second }) =>
     near({
       name: "joinedCornersStraight",
       measured: cornerAtDegrees(pieceIn(pieces, first), point) + cornerAtDegrees(pieceIn(pieces, second), point),
-      expected: 180,
+      expected: straightAt(pieceIn(pieces, first), pieceIn(pieces, second), point),
       tolerance: JOINED_CORNER_DEGREES,
       unit: "degrees",
       pieces: [first, second],
@@ -27,7 +27,7 @@ export const joinedCornersStraight: Check = ({ pieces }) => [
         near({
           name: "joinedCornersStraight",
           measured: 180 - degreesFrom(seamCornerAtDart(piece, dart.name)),
-          expected: 180,
+          expected: 180 - degreesFrom(turnAsDrawn(piece, dart.name)),
           tolerance: JOINED_CORNER_DEGREES,
           unit: "degrees",
           pieces: [piece.name],

@@ -4,7 +4,7 @@ import type { Piece, PointName } from "../pattern/piece";
 import { SMOOTH_CORNER_DEGREES } from "../tolerance";
 import type { CheckResult } from "./check";
 import type { Check } from "./context";
-import { turnAtDegrees } from "../girth/cornerAngle";
+import { turnAtDegrees, turnWithin } from "../girth/cornerAngle";
 
 export const seamsSmooth: Check = ({ pieces }) => piecesOf(pieces).flatMap(worstCorners);
 
@@ -13,9 +13,16 @@ function worstCorners(piece: Piece): CheckResult[] {
   const worst = new Map<string, CheckResult>();
   piece.edges.forEach((edge, index) => {
     const before = piece.edges[(index + piece.edges.length - 1) % piece.edges.length];
-    if (before === undefined || edge.seam !== before.seam || edge.mouthOf !== null || before.mouthOf !== null) return;
+    if (
+      before === undefined ||
+      edge.seam === "edge" ||
+      edge.seam !== before.seam ||
+      edge.mouthOf !== null ||
+      before.mouthOf !== null
+    )
+      return;
     const point: PointName = edge.from;
-    const measured = Math.abs(turnAtDegrees(piece, point));
+    const measured = Math.abs(turnAtDegrees(piece, point) - turnWithin(piece, point));
     const known = worst.get(edge.seam);
     if (known !== undefined && known.measured >= measured) return;
     worst.set(edge.seam, {

@@ -1,7 +1,7 @@
 /** Where a dart ends: the usual stop short of the bust point, and placing an end on the dart's axis. */
-import { directionOf, distance, polar, type PiecePoint } from "../geometry/point";
+import { directionOf, distance, polar, turnBetween, type PiecePoint } from "../geometry/point";
 import { homeOf } from "../pattern/dartNames";
-import { dartOf, type DartName, type Piece } from "../pattern/piece";
+import { dartOf, pointOf, type DartName, type Piece } from "../pattern/piece";
 import { SHORTEST_DART, SOLVER_ACCURACY } from "../tolerance";
 import { radians, type Mm } from "../units";
 import { mouthMiddle } from "../pattern/ring";
@@ -44,21 +44,39 @@ const ROUNDS = 30;
  * Ends a dart the given distance short of the bust point on the line from the middle of its mouth to the bust point, as it is
  * redrawn on paper: the dart points at the bust point, and its legs are brought to one length. Never nearer the mouth than
  * the shortest dart that can be sewn.
+ *
+ * @param across how far beside the dart's axis the bust point is to lie, as `readDartEnd` has it; mm
  */
-export function aimDart(piece: Piece, name: DartName, bustPoint: PiecePoint, stop: Mm): Piece {
+export function aimDart(piece: Piece, name: DartName, bustPoint: PiecePoint, stop: Mm, across: Mm = 0): Piece {
   const { inner, outer, apex } = dartOf(piece, name);
   if (piece.points[inner] === undefined || piece.points[outer] === undefined) return piece;
   let aimed = piece;
   for (let round = 0; round < ROUNDS; round += 1) {
     const middle = mouthMiddle(aimed, inner, outer);
-    const length = Math.max(SHORTEST_DART, distance(middle, bustPoint) - stop);
-    const end = polar(middle, directionOf(middle, bustPoint), length);
+    const aim = across === 0 ? bustPoint : besideOf(middle, pointOf(aimed, inner), bustPoint, across);
+    const length = Math.max(SHORTEST_DART, distance(middle, aim) - stop);
+    const end = polar(middle, directionOf(middle, aim), length);
     const drawn: Piece = { ...aimed, points: { ...aimed.points, [apex]: { at: end, level: "bust" } } };
     const trued = trueLegs(drawn, name);
     aimed = trued.piece;
     if (Math.abs(trued.inner) < SOLVER_ACCURACY) break;
   }
   return aimed;
+}
+
+/**
+ * Where a dart's axis passes abreast of the bust point, if that is to lie beside it by so much.
+ *
+ * @source a right-angled triangle: mouth to bust point is its longest side
+ */
+function besideOf(middle: PiecePoint, inner: PiecePoint, bustPoint: PiecePoint, across: Mm): PiecePoint {
+  const far = distance(middle, bustPoint);
+  const beside = Math.max(-far, Math.min(far, across));
+  const towards = directionOf(middle, bustPoint);
+  // Positive across: the bust point lies on the inner end's side, so the axis is turned away from it.
+  const turnToInner = Math.sign(turnBetween(towards, directionOf(middle, inner))) || 1;
+  const axis = radians(towards - turnToInner * Math.asin(far === 0 ? 0 : beside / far));
+  return polar(middle, axis, Math.sqrt(far ** 2 - beside ** 2));
 }
 
 /**

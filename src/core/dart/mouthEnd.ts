@@ -1,9 +1,13 @@
 /** Moving a mouth end: the seam beside it is redrawn to reach it, its control going along. */
 import { shift, type PiecePoint } from "../geometry/point";
 import { invariant } from "../result";
-import { pointOf, type Edge, type Piece, type PointName } from "../pattern/piece";
+import { isBend, pointOf, type Edge, type Piece, type PointName } from "../pattern/piece";
+import { stretchAt, withEndMoved } from "../pattern/stretch";
 
-/** The piece with one named outline point moved, the controls beside it moved alike. */
+/**
+ * The piece with one named outline point moved, the controls beside it moved alike; where the seam beside it has bends, all of
+ * it as far as its next corner.
+ */
 export function moveMouthEnd(piece: Piece, name: PointName, to: PiecePoint): Piece {
   const from = pointOf(piece, name);
   const dx = to.x - from.x;
@@ -19,5 +23,18 @@ export function moveMouthEnd(piece: Piece, name: PointName, to: PiecePoint): Pie
       },
     };
   });
-  return { ...piece, edges, points: { ...piece.points, [name]: { ...invariant(piece.points[name], name), at: to } } };
+  const points = { ...piece.points, [name]: { ...invariant(piece.points[name], name), at: to } };
+  if (isBend(name)) return { ...piece, edges, points };
+  piece.edges.forEach((edge, index) => {
+    if (edge.from !== name && edge.to !== name) return;
+    const stretch = stretchAt(piece, index);
+    if (stretch.length === 1) return;
+    const bent = withEndMoved(piece, stretch, edge.from === name ? "start" : "end", to);
+    for (const at of stretch) {
+      const drawn = invariant(bent.edges[at], "edge");
+      edges[at] = drawn;
+      if (isBend(drawn.to)) points[drawn.to] = invariant(bent.points[drawn.to], drawn.to);
+    }
+  });
+  return { ...piece, edges, points };
 }

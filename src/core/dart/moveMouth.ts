@@ -5,10 +5,19 @@ import { distance } from "../geometry/point";
 import { fail, invariant, ok, type Result } from "../result";
 import { mouthPointAt } from "./dartFrame";
 import { moveMouthEnd } from "./mouthEnd";
-import { dartOf, pointOf, type DartName, type Piece } from "../pattern/piece";
+import {
+  dartOf,
+  pointOf,
+  type DartName,
+  type Edge,
+  type NamedPoint,
+  type Piece,
+  type PointName,
+} from "../pattern/piece";
 import { NARROWEST_DART, SHORTEST_EDGE } from "../tolerance";
 import type { Mm } from "../units";
 import { curveOf, edgeFrom, edgeTo } from "../pattern/ring";
+import { placeAlong, stretchAt, stretchLength, type Stretch } from "../pattern/stretch";
 
 type MouthEnd = "inner" | "outer";
 
@@ -48,6 +57,8 @@ function slide(
   const into = edgeTo(piece, point);
   const arrives = invariant(piece.edges[into], "edge").mouthOf === null;
   const index = arrives ? into : edgeFrom(piece, point);
+  const stretch = stretchAt(piece, index);
+  if (stretch.length > 1) return slideAlong(piece, stretch, point, arrives, amount);
   const edge = invariant(piece.edges[index], "edge");
   const curve = curveOf(piece, edge);
   const length = edgeLength(curve);
@@ -65,4 +76,38 @@ function slide(
       [point]: { ...invariant(piece.points[point], point), at: arrives ? kept.b : kept.a },
     },
   });
+}
+
+/** The same over bends: those that are passed go. */
+function slideAlong(
+  piece: Piece,
+  stretch: Stretch,
+  point: PointName,
+  arrives: boolean,
+  amount: Mm,
+): Result<Piece, MouthFailure> {
+  const length = stretchLength(piece, stretch);
+  if (amount > length - SHORTEST_EDGE)
+    return fail({ code: "alteration/off-the-seam", most: Math.max(0, length - SHORTEST_EDGE) });
+  const { index, t } = placeAlong(piece, stretch, arrives ? length - amount : amount);
+  const at = stretch.indexOf(index);
+  const [before, after] = edgeSplit(curveOf(piece, invariant(piece.edges[index], "edge")), t);
+  const kept = arrives ? before : after;
+  const gone = arrives ? stretch.slice(at + 1) : stretch.slice(0, at);
+  const points: Partial<Record<PointName, NamedPoint>> = {
+    ...piece.points,
+    [point]: { ...invariant(piece.points[point], point), at: arrives ? kept.b : kept.a },
+  };
+  for (const passed of gone) {
+    const edge = invariant(piece.edges[passed], "edge");
+    delete points[arrives ? edge.from : edge.to];
+  }
+  const edges = piece.edges.flatMap((edge, i): Edge[] =>
+    gone.includes(i)
+      ? []
+      : i === index
+        ? [{ ...edge, ...(arrives ? { to: point } : { from: point }), curve: kept.curve }]
+        : [edge],
+  );
+  return ok({ ...piece, edges, points });
 }

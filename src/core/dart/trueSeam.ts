@@ -9,8 +9,9 @@ import { invariant } from "../result";
 import { dartOf, pointOf, type DartName, type Edge, type Piece, type PointName } from "../pattern/piece";
 import { seamLength } from "../girth/seamLength";
 import { TRUING_ACCURACY } from "../tolerance";
-import { radians, type Mm, type Radians } from "../units";
+import { radians, radiansFromDegrees, type Mm, type Radians } from "../units";
 import { curveOf, edgeFrom, edgeTo } from "../pattern/ring";
+import { stretchAt, withEndTurned } from "../pattern/stretch";
 import { legsOf } from "./bowedLegs";
 import { moveMouth } from "./moveMouth";
 
@@ -39,12 +40,15 @@ function legAtMouth(piece: Piece, name: DartName, end: PointName, apex: PiecePoi
 
 /** The seam redrawn so that it runs straight on through the shut dart; lengths change by well under a millimetre. */
 export function trueSeamAtDart(piece: Piece, name: DartName): Piece {
-  const corner = seamCornerAtDart(piece, name);
+  const corner = radians(seamCornerAtDart(piece, name) - turnAsDrawn(piece, name));
   const { before, after, beforeIndex, afterIndex } = mouthSides(piece, name);
+  const [into, outOf] = [stretchAt(piece, beforeIndex), stretchAt(piece, afterIndex)];
   const edges = [...piece.edges];
-  edges[beforeIndex] = turnedAtEnd(piece, before, "end", radians(corner / 2));
-  edges[afterIndex] = turnedAtEnd(piece, after, "start", radians(-corner / 2));
-  return { ...piece, edges };
+  if (into.length === 1) edges[beforeIndex] = turnedAtEnd(piece, before, "end", radians(corner / 2));
+  if (outOf.length === 1) edges[afterIndex] = turnedAtEnd(piece, after, "start", radians(-corner / 2));
+  const turned: Piece = { ...piece, edges };
+  const first = into.length === 1 ? turned : withEndTurned(turned, into, "end", radians(corner / 2));
+  return outOf.length === 1 ? first : withEndTurned(first, outOf, "start", radians(-corner / 2));
 }
 
 /** Rounds in which the mouth is corrected; each leaves well under a tenth of the error. */
@@ -66,6 +70,10 @@ export function trueSeamKeepingLength(piece: Piece, name: DartName, length: Mm):
     accuracy: TRUING_ACCURACY,
   }).value;
 }
+
+/** The corner that belongs there: none, but where the pattern itself has one. */
+export const turnAsDrawn = (piece: Piece, name: DartName): Radians =>
+  radiansFromDegrees(dartOf(piece, name).drawnTurn ?? 0);
 
 function mouthSides(piece: Piece, name: DartName) {
   const mouth = invariant(

@@ -115,6 +115,17 @@ export function edgeCrossingsAtY<F extends Frame>(edge: EdgeCurve<F>, y: Mm): re
   return Math.abs(y0) <= SAME_POINT ? [0] : Math.abs(y3) <= SAME_POINT ? [1] : [];
 }
 
+/** The same at a place across. */
+export function edgeCrossingsAtX<F extends Frame>({ a, b, curve }: EdgeCurve<F>, x: Mm): readonly number[] {
+  const turned = (p: Point<F>): Point<F> => pointLike(p, p.y, p.x);
+  const upright = {
+    a: turned(a),
+    b: turned(b),
+    curve: curve === null ? null : { c1: turned(curve.c1), c2: turned(curve.c2) },
+  };
+  return edgeCrossingsAtY(upright, x);
+}
+
 /**
  * Where two edges meet, in order along the first; shared end points count. See segmentIntersections and
  * cubicIntersections for what is returned where edges touch or run along each other.

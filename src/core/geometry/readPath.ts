@@ -1,5 +1,6 @@
 /** Path data of absolute M, L, C and Z alone, read back: one unbroken line. */
 import { cubicEdge, lineEdge, type EdgeCurve } from "./edgeCurve";
+import { pathSteps } from "./pathData";
 import { pointLike, type Frame, type Point } from "./point";
 
 export interface ReadPath<F extends Frame> {
@@ -8,11 +9,6 @@ export interface ReadPath<F extends Frame> {
   readonly closed: boolean;
 }
 
-const NUMBER = String.raw`-?(?:\d+(?:\.\d*)?|\.\d+)(?:[eE][-+]?\d+)?`;
-const STEP = new RegExp(String.raw`([MLCZ])((?:[\s,]*${NUMBER})*)[\s,]*`, "y");
-const NUMBERS = new RegExp(NUMBER, "g");
-const COUNT: Readonly<Record<string, number>> = { M: 2, L: 2, C: 6, Z: 0 };
-
 /**
  * Reads path data.
  *
@@ -20,47 +16,30 @@ const COUNT: Readonly<Record<string, number>> = { M: 2, L: 2, C: 6, Z: 0 };
  * @returns null where it is anything else than one M, then L and C, then a Z or none
  */
 export function readPath<F extends Frame>(path: string, model: Point<F>): ReadPath<F> | null {
+  const steps = pathSteps(path);
+  const [start] = steps ?? [];
+  if (steps === null || start === undefined) return null;
+  const pointsOf = (numbers: readonly number[]): Point<F>[] =>
+    numbers.flatMap((x, i) => (i % 2 === 0 ? [pointLike(model, x, numbers[i + 1] ?? 0)] : []));
   const edges: EdgeCurve<F>[] = [];
-  let first: Point<F> | null = null;
-  let last: Point<F> | null = null;
-  let closed = false;
-  let at = 0;
-  while (at < path.length) {
-    STEP.lastIndex = at;
-    const [found, letter = "", behind = ""] = STEP.exec(path) ?? [];
-    if (found === undefined || closed) return null;
-    at += found.length;
-    const numbers = (behind.match(NUMBERS) ?? []).map(Number);
-    const count = COUNT[letter] ?? 0;
-    if (!numbers.every(Number.isFinite)) return null;
-    if (letter === "Z") {
-      if (numbers.length > 0 || first === null || last === null) return null;
-      if (last.x !== first.x || last.y !== first.y) edges.push(lineEdge(last, first));
-      closed = true;
-      continue;
-    }
-    if (numbers.length === 0 || numbers.length % count !== 0) return null;
-    const points: Point<F>[] = [];
-    for (let i = 0; i < numbers.length; i += 2) points.push(pointLike(model, numbers[i] ?? 0, numbers[i + 1] ?? 0));
-    if (letter === "M") {
-      const [start] = points;
-      if (first !== null || points.length !== 1 || start === undefined) return null;
-      first = start;
-      last = start;
-    } else if (letter === "L") {
+  const [first = model] = pointsOf(start.numbers);
+  let last = first;
+  for (const { letter, numbers } of steps.slice(1)) {
+    const points = pointsOf(numbers);
+    if (letter === "Z" && (last.x !== first.x || last.y !== first.y)) edges.push(lineEdge(last, first));
+    if (letter === "L") {
       for (const point of points) {
-        if (last === null) return null;
         edges.push(lineEdge(last, point));
         last = point;
       }
-    } else {
+    }
+    if (letter === "C") {
       for (let i = 0; i < points.length; i += 3) {
-        const [c1, c2, b] = points.slice(i, i + 3);
-        if (last === null || c1 === undefined || c2 === undefined || b === undefined) return null;
+        const [c1 = last, c2 = last, b = last] = points.slice(i, i + 3);
         edges.push(cubicEdge({ a: last, c1, c2, b }));
         last = b;
       }
     }
   }
-  return first === null ? null : { edges, closed };
+  return { edges, closed: steps.at(-1)?.letter === "Z" };
 }

@@ -72,5 +72,5 @@ export function printNest(pattern: Pattern, blocks: Blocks, difference: Mm): Pri
 }
 
 /** Cup difference of the version picked; the chart's own where there are none. */
-export const differenceOf = (pattern: Pattern, cup: string | null): Mm =>
+export const differenceOf = (pattern: Pick<Pattern, "chart">, cup: string | null): Mm =>
   pattern.chart.cups.find((c) => c.label === cup)?.difference ?? pattern.chart.draftedDifference;

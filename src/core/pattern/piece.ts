@@ -109,6 +109,9 @@ export type PointName =
   | `${DartName}Inner`
   | `${DartName}Outer`;
 
+/** Whether a point only shapes a line, and is no corner that anything is reckoned from. */
+export const isBend = (name: PointName): name is BendName => name.startsWith("bend");
+
 /** A named point and the level whose size it follows. */
 export interface NamedPoint {
   readonly at: PiecePoint;
@@ -141,6 +144,10 @@ export interface Dart {
   readonly aimsAt: PointName | null;
   /** Drawn up as gathers over the mouth, not folded: its legs are not sewn. Absent: a dart. */
   readonly gathered?: true;
+  /** How far the seam turns over the shut dart as the pattern was drawn, degrees. Absent: not at all. */
+  readonly drawnTurn?: number;
+  /** How much longer the outer leg was drawn than the inner one, mm. Absent: both alike. */
+  readonly drawnLegs?: number;
   /** How far each leg is bowed at its middle, positive into the dart (a smoother cup), mm. Absent: straight. */
   readonly bow?: number;
 }
@@ -161,6 +168,16 @@ export interface Piece {
   readonly levelLines: readonly LevelLine[];
   /** The centre edge lies on the fold (true) or is a seam. */
   readonly centreOnFold: boolean;
+  /**
+   * How far the outline turns at its corners, degrees, as the pattern itself was drawn: that is kept where our own drafts are
+   * square, straight when sewn, or smooth. Absent: as our own drafts.
+   */
+  readonly drawnTurns?: Readonly<Partial<Record<PointName, number>>>;
+  /**
+   * By how much a seam of it is longer than what it is sewn to, where the pattern has ease there of its own; it stands on the
+   * first piece of the longer side (`SeamPair.first`), mm. Absent: as our own draft has it.
+   */
+  readonly seamEase?: Readonly<Partial<Record<SeamName, number>>>;
 }
 
 export const pointOf = (piece: Piece, name: PointName): PiecePoint =>
@@ -186,4 +203,8 @@ export interface Nest {
   readonly source: NestSource;
   readonly labels: readonly string[];
   readonly sizes: readonly (readonly Piece[])[];
+  /** Which sizes are there as outlines, where the others are worked out from them. Absent: all are alike. */
+  readonly traced?: readonly boolean[];
+  /** Her own words for pieces that the planner has no name for. */
+  readonly otherNames?: Readonly<Partial<Record<OtherPiece, string>>>;
 }

@@ -47,7 +47,13 @@ export const seamPairsOf = (pieces: PieceSet): readonly SeamPair[] =>
     [first, second].every(
       (side) => side.every((name) => pieces[name] !== undefined) && side.some((name) => hasSeam(pieces[name], seam)),
     ),
-  );
+  ).map((pair) => withOwnEase(pieces, pair));
+
+/** The ease that the pattern itself has in a seam, where its pieces say so. */
+function withOwnEase(pieces: PieceSet, pair: SeamPair): SeamPair {
+  const ease = pair.first.map((name) => pieces[name]?.seamEase?.[pair.seam]).find((own) => own !== undefined);
+  return ease === undefined ? pair : { ...pair, ease };
+}
 
 /** Corners that make a straight line together when two pieces are sewn. */
 export interface Join {

@@ -488,9 +488,13 @@ function putUnread(unread: Work["unread"], field: string, text: string): Work["u
   return withPart(unread, field, text.slice(0, LIMITS.unreadText));
 }
 
-function areNumbersKept(value: unknown): boolean {
-  if (typeof value === "number") return Math.abs(value) <= LIMITS.length;
-  return typeof value !== "object" || value === null || Object.values(value).every(areNumbersKept);
+/** Places of a file are in its own units, which may be small ones. */
+function areNumbersKept(value: unknown, most: number = LIMITS.length): boolean {
+  if (typeof value === "number") return Math.abs(value) <= most;
+  if (typeof value !== "object" || value === null) return true;
+  return Object.entries(value).every(([key, part]) =>
+    areNumbersKept(part, key === "own" ? LIMITS.fileCoordinate : most),
+  );
 }
 
 /** A set's day is one of the calendar, as the document keeps it: yyyy-mm-dd. */

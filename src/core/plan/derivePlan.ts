@@ -3,17 +3,20 @@ import type { CheckResult } from "../checks/check";
 import { runChecks } from "../checks/index";
 import type { Half } from "../decisions/alteration";
 import type { Work } from "../decisions/work";
+import type { PatternPieces } from "../nest/patternPieces";
 import type { PieceName } from "../pattern/piece";
 import { isSamePiece, piecesOf, setOf, type PieceSet } from "../pattern/pieceSet";
 import { invariant, ok, type Result } from "../result";
 import { styleOf } from "../style/index";
 import { makeOnHalves, type AlterationsMade } from "./makeAlterations";
+import { heldAgainstPrinted } from "./asPrinted";
 import { bustRadiusOf } from "./bustRadius";
 import { listWork } from "./checklist";
 import { alterationMoves } from "./cutLines";
 import type { PlanFailure } from "./planFailure";
 import { checksOfHalves, ledgerOfHalves, workOfHalves } from "./halves";
 import { pickSizes, type Picked } from "./pickSizes";
+import { soundPieces } from "./printed";
 import type { Plan, PlanGarment, PlanHalf } from "./plan";
 import { planLevels } from "./planLevels";
 import { readDarts } from "./readDarts";
@@ -25,7 +28,13 @@ import { readDarts } from "./readDarts";
  * each half is told for itself; and both are held against the checks and put in the order of work.
  */
 export function derivePlan(work: Work): Result<Plan, PlanFailure> {
-  const picks = pickSizes(work);
+  const pieces = soundPieces(work.pattern);
+  return pieces.ok ? planOn(pieces.value, work) : pieces;
+}
+
+/** The plan of a work on given pieces of its pattern. */
+export function planOn(pieces: PatternPieces, work: Work): Result<Plan, PlanFailure> {
+  const picks = pickSizes({ ...work, pieces });
   if (!picks.ok) return picks;
   const picked = picks.value;
   const made = makeOnHalves(work, picked);
@@ -46,10 +55,12 @@ export function derivePlan(work: Work): Result<Plan, PlanFailure> {
 }
 
 function planGarment(work: Work, picked: Picked, left: AlterationsMade, right: AlterationsMade): PlanGarment {
-  const { sizing, nest, built } = picked;
+  const { sizing, nest, built, drafted, isEaseMeasured } = picked;
   return {
     sizing,
     levels: planLevels(picked, work.picks, work.pattern.chart.draftedDifference, [left, right]),
+    drafted,
+    isEaseMeasured,
     nest,
     printed: invariant(nest.sizes[sizing.baseSize.index], "base size"),
     blended: piecesOf(built.blended),
@@ -82,13 +93,13 @@ function planHalf(
   };
 }
 
-const checksOn = (
+function checksOn(
   { pattern }: Work,
   { bust, bodyHip }: Picked,
   halves: readonly [PieceSet, PieceSet],
   half: PlanHalf,
-) =>
-  runChecks({
+): readonly CheckResult[] {
+  const checks = runChecks({
     pieces: setOf(half.pieces),
     halves,
     levels: half.levels,
@@ -97,6 +108,8 @@ const checksOn = (
     closure: pattern.closure,
     body: { bust, hip: bodyHip ?? null },
   });
+  return half.nest.source === "standIn" ? checks : heldAgainstPrinted(checks, half.printed);
+}
 
 const jobsOn = ({ built }: Picked, half: PlanHalf, other: PlanHalf) =>
   listWork({ ...half, traced: built.cut, pieces: setOf(half.pieces), twice: unlike(half, other) });

@@ -180,10 +180,16 @@ function add(chain: Chain, alteration: Alteration, done: Result<Applied, Alterat
 
 function finish(
   { pieces, truing, girths, alterations, isTouched }: Chain,
-  { built, cutLines }: Picked,
+  { built, cutLines, nest }: Picked,
 ): { readonly made: AlterationsMade; readonly left: TruingLeft | null } {
   // A redrawn dart is trued, and given back, as it is made; the rest is trued when all of it is done.
-  const trued = isTouched ? trueAll(pieces) : trueAll(pieces, SEWN_ONLY);
+  // What was brought to her tissue and is not altered is not redrawn either; her own keep what they were drawn with.
+  const isAsPrinted = nest.source === "fitted" && pieces === built.blended;
+  const trued = isAsPrinted
+    ? { pieces, changes: [], left: null }
+    : isTouched
+      ? trueAll(pieces)
+      : trueAll(pieces, SEWN_ONLY);
   return {
     left: isTouched ? trued.left : null,
     made: {

@@ -1,13 +1,10 @@
 /** The first chapter of a plan: base size, cup and fractional sizes picked, and the pieces cut by them. */
 import { levelSizes } from "../blend/blendPiece";
-import { chartFaults } from "../chart/chartFaults";
 import type { SizeRow } from "../chart/sizeChart";
 import type { Ease } from "../decisions/pattern";
 import type { Work } from "../decisions/work";
-import { easeOfRow } from "../draft/draftMeasures";
-import { levelWidth } from "../girth/levelWidth";
 import { bodyOf, measuresOf } from "../measures/tape";
-import type { Blocks } from "../nest/printedNest";
+import type { GirthLevel, PatternPieces } from "../nest/patternPieces";
 import type { Nest } from "../pattern/piece";
 import { remember } from "../remember";
 import { fail, invariant, ok, type Result } from "../result";
@@ -19,14 +16,16 @@ import { styleOf } from "../style/index";
 import type { FullBustFailure } from "../surgery/fullBust";
 import { EXTRAPOLATION_STEPS } from "../tolerance";
 import type { Mm } from "../units";
-import { buildPieces, finishedHips, finishedWaistAt, finishedWaists, type Built } from "./buildPieces";
+import { buildPieces, type Built } from "./buildPieces";
 import { drawCutLines } from "./cutLines";
 import type { PlanFailure } from "./planFailure";
 import type { CutLine } from "./plan";
-import { blocksOf, printedIn } from "./printed";
+import { finishedWaists, offerOf } from "./printed";
 
 /** All of a work that the picks stand on; the wearer's alterations come after them. */
-export type PickInputs = Pick<Work, "pattern" | "tapes" | "age" | "picks" | "easeWanted">;
+export type PickInputs = Pick<Work, "pattern" | "tapes" | "age" | "picks" | "easeWanted"> & {
+  readonly pieces: PatternPieces;
+};
 
 /** A level that is blended: the fractional size picked, and the finished girth of each size with the base size's darts. */
 export interface PickedLevel {
@@ -43,10 +42,13 @@ export interface Picked {
   readonly sizing: Sizing;
   readonly nest: Nest;
   readonly built: Built;
+  /** Levels at which the pieces have but one size. */
+  readonly alike: ReadonlySet<GirthLevel>;
   readonly cutLines: readonly CutLine[];
   /** The base size's row of the chart, and the ease drafted into it. */
   readonly row: SizeRow;
   readonly drafted: Ease;
+  readonly isEaseMeasured: boolean;
   readonly ease: Ease;
   readonly bust: Mm;
   /** The body's hip girth, wanted or not; undefined where it was not taken. */
@@ -58,17 +60,22 @@ export interface Picked {
 
 /** A drag changes alterations alone, so picks are worked out once for the very same inputs. */
 export const pickSizes: (inputs: PickInputs) => Result<Picked, PlanFailure> = remember(
-  ["pattern", "tapes", "age", "picks", "easeWanted"],
+  ["pattern", "tapes", "age", "picks", "easeWanted", "pieces"],
   pickAndBuild,
   1,
 );
 
-function pickAndBuild({ pattern, tapes, age, picks, easeWanted }: PickInputs): Result<Picked, PlanFailure> {
+function pickAndBuild({
+  pattern,
+  tapes,
+  age,
+  picks: asked,
+  easeWanted,
+  pieces,
+}: PickInputs): Result<Picked, PlanFailure> {
   const measures = measuresOf(tapes);
   const taken = bodyOf(tapes);
-  const { chart } = pattern;
-  const faults = chartFaults(chart);
-  if (faults > 0) return fail({ code: "plan/chart-unusable", faults });
+  const { chart, picks } = offerOf(pieces, asked);
   const { bustGirth, waistGirth, hipGirth } = measures;
   const toHip = pattern.length === "hip";
   if (bustGirth === undefined || waistGirth === undefined || (toHip && hipGirth === undefined)) {
@@ -83,33 +90,45 @@ function pickAndBuild({ pattern, tapes, age, picks, easeWanted }: PickInputs): R
   if (!together.ok) return together;
   const { baseSize, cup, bust } = together.value;
 
-  const blocks = blocksOf({ pattern });
-  const { nest, refused } = printedIn({ pattern, cup: cup.label });
   const { index } = baseSize;
+  const { nest, refused } = pieces.printed(cup.label);
+  if (pieces.alike.has("bust") && nest.traced?.[index] === false) return notTraced(nest, index);
   // Another size that cannot be made in this cup is no matter: its front is just not printed.
   const cannot = refused.get(index);
   if (cannot !== undefined) return undraftable(cup.label, cannot);
   const row = invariant(chart.sizes[index], "row of the base size");
-  const drafted = easeOfRow(row, pattern.ease);
+  const drafted = pieces.easeOf(cup.label, index);
   const ease: Ease = { ...drafted, ...easeWanted };
 
-  const waists = finishedWaists(blocks, index);
+  const waists = finishedWaists(pieces, cup.label, index);
   const waistTarget = waistGirth + ease.waist;
-  const waistLine = pickLevel("waist", waists, waistTarget, index, picks.waist);
-  if (!waistLine.ok) return waistLine;
-  const waistAt = (size: number): Mm => finishedWaistAt(blocks, index, size);
-  const waist = picks.waist ?? settleLevel(waistLine.value, waists, waistTarget, waistAt);
-  const hips = finishedHips(blocks);
+  const waistAt = (size: number): Mm => pieces.finishedWaistAt(cup.label, index, size);
+  const waist = pickAndSettle("waist", waists, {
+    target: waistTarget,
+    base: index,
+    own: pieces.alike.has("waist") ? index : picks.waist,
+    measured: waistAt,
+  });
+  if (!waist.ok) return waist;
+  const hips = pieces.finishedHips(cup.label);
   const isToHip = hips !== null && hipGirth !== undefined;
-  const hip = isToHip ? pickLevel("hip", hips, hipGirth + ease.hip, index, picks.hip) : null;
+  const hipAt = (size: number): Mm => pieces.finishedHipAt(cup.label, index, size);
+  const hip = isToHip
+    ? pickAndSettle("hip", hips, {
+        target: hipGirth + ease.hip,
+        base: index,
+        own: pieces.alike.has("hip") ? index : picks.hip,
+        measured: hipAt,
+      })
+    : null;
   if (hip !== null && !hip.ok) return hip;
 
-  const at = levelSizes(index, waist, hip === null ? waist : hip.value);
+  const at = levelSizes(index, waist.value, hip === null ? waist.value : hip.value);
+  const making = pieces.make(cup.label, at);
+  if (!making.ok) return undraftable(cup.label, making.failure);
   const built = buildPieces({
-    blocks,
-    style: styleOf(pattern.style),
-    options: { strap: pattern.strap },
-    at,
+    making: making.value,
+    bustPiece: styleOf(pattern.style).bustPiece,
     cupDifference: cup.drafted,
     asked: bust.asked,
     // What she set herself is made whole or not at all.
@@ -118,34 +137,34 @@ function pickAndBuild({ pattern, tapes, age, picks, easeWanted }: PickInputs): R
     body: taken,
     age,
   });
-  if (!built.ok) return undraftable(cup.label, built.failure);
-
   return ok({
     sizing: {
       baseSize,
       cup,
-      bust: { ...bust, alteration: built.value.alteration },
+      bust: { ...bust, alteration: built.alteration },
       alternatives: rankAlternatives({
         chart,
         girths: { bust: bustTaken, upperChest: taken.upperChestGirth ?? null },
         own: own.value,
-        finished: { waist: printedWaists(blocks), hip: hips },
+        finished: { waist: pieces.printedWaists(cup.label), hip: hips },
         waistTarget,
         hipTarget: isToHip ? hipGirth + ease.hip : null,
         picked: { baseSize: index, cup: cup.label },
       }),
     },
     nest,
-    built: built.value,
-    cutLines: drawCutLines(nest, built.value, at),
+    built,
+    alike: pieces.alike,
+    cutLines: drawCutLines(nest, built, at),
     row,
     drafted,
+    isEaseMeasured: pieces.isEaseMeasured,
     ease,
     bust: bustGirth,
     bodyHip: hipGirth,
     waist: {
-      size: waist,
-      girth: waistAt(waist),
+      size: waist.value,
+      girth: waistAt(waist.value),
       finished: waists,
       body: waistGirth,
       spread: taken.waistGirth?.spread ?? 0,
@@ -154,7 +173,7 @@ function pickAndBuild({ pattern, tapes, age, picks, easeWanted }: PickInputs): R
       isToHip && hip !== null
         ? {
             size: hip.value,
-            girth: girthAt(hips, hip.value),
+            girth: hipAt(hip.value),
             finished: hips,
             body: hipGirth,
             spread: taken.hipGirth?.spread ?? 0,
@@ -163,8 +182,34 @@ function pickAndBuild({ pattern, tapes, age, picks, easeWanted }: PickInputs): R
   });
 }
 
+/** One size alone was traced, and it is another. */
+const notTraced = ({ labels, traced = [] }: Nest, index: number): Result<never, PlanFailure> =>
+  fail({
+    code: "plan/one-size-traced",
+    picked: invariant(labels[index], "size"),
+    traced: labels.filter((_, at) => traced[at] === true),
+  });
+
 function undraftable(cup: string | null, { most }: FullBustFailure): Result<never, PlanFailure> {
   return fail({ code: "plan/cup-undraftable", label: cup ?? "", least: 2 * most });
+}
+
+interface LevelWanted {
+  readonly target: Mm;
+  readonly base: number;
+  readonly own: number | undefined;
+  /** The finished girth at a fractional size, measured on the pieces. */
+  readonly measured: (size: number) => Mm;
+}
+
+/** The fractional size at a level. */
+function pickAndSettle(
+  level: "waist" | "hip",
+  finished: readonly Mm[],
+  { target, base, own, measured }: LevelWanted,
+): Result<number, PlanFailure> {
+  const line = pickLevel(level, finished, target, base, own);
+  return line.ok ? ok(own ?? settleLevel(line.value, finished, target, measured)) : line;
 }
 
 function pickLevel(
@@ -190,11 +235,3 @@ function girthsAbout(finished: readonly Mm[], size: number) {
   const reach = [girthAt(finished, -EXTRAPOLATION_STEPS), girthAt(finished, finished.length - 1 + EXTRAPOLATION_STEPS)];
   return { wanted: girthAt(finished, size), least: Math.min(...reach), most: Math.max(...reach) };
 }
-
-const printedWaists = (blocks: Blocks): readonly Mm[] =>
-  blocks.front.map(
-    (front, size) =>
-      2 *
-      (invariant(levelWidth(front, "waist"), "waist") +
-        invariant(levelWidth(invariant(blocks.back[size], "size"), "waist"), "waist")),
-  );

@@ -4,6 +4,7 @@ import type { AlterationFailure } from "../alterations/outcome/alterationFailure
 import type { AlterationTrace } from "../alterations/outcome/trace";
 import type { CheckResult } from "../checks/check";
 import type { SeenAtDart } from "../decisions/seenAtDart";
+import type { Ease } from "../decisions/pattern";
 import type { Phase } from "../decisions/tradeOrder";
 import type { TruingChange } from "../truing/changes";
 import type { JudgedDartEnd } from "../dart/dartEndReading";
@@ -25,6 +26,10 @@ export interface PlannedLevel {
   /** Fractional index in the chart. */
   readonly size: number;
   readonly extrapolated: boolean;
+  /** Labels of the lines that it stands on of which there is no outline: worked out from those that there are. */
+  readonly untraced?: readonly string[];
+  /** There is but one size here, so nothing is blended, whatever is wanted. */
+  readonly isHeld?: true;
   readonly body: Mm;
   readonly ease: Mm;
   /** Body + ease, whole girth. */
@@ -181,6 +186,9 @@ export type ChecklistStep =
 export interface PlanGarment {
   readonly sizing: Sizing;
   readonly levels: readonly PlannedLevel[];
+  /** Ease of the base size, and whether it is what its pieces measure over the chart's body. */
+  readonly drafted: Ease;
+  readonly isEaseMeasured: boolean;
   /** The pieces printed, in the cup version picked, all sizes. */
   readonly nest: Nest;
   /** The base size as printed, before blend and alterations. */

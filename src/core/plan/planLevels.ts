@@ -1,7 +1,8 @@
 /** The girths of a plan: between which lines each runs, what is wanted, what the pattern claims and the pieces give. */
 import type { Picks } from "../decisions/work";
 import { levelWidth } from "../girth/levelWidth";
-import type { LevelName } from "../pattern/piece";
+import { neighbours } from "../blend/blendPiece";
+import type { LevelName, Nest } from "../pattern/piece";
 import { isBasque } from "../pattern/pieceGroups";
 import { piecesOf } from "../pattern/pieceSet";
 import { normalBelow } from "../statistics/normal";
@@ -19,7 +20,7 @@ export function planLevels(
   chartDifference: Mm,
   halves: readonly [AlterationsMade, AlterationsMade],
 ): readonly PlannedLevel[] {
-  const { sizing, nest, row, drafted, ease } = picked;
+  const { sizing, nest, row, drafted, ease, alike } = picked;
   const { baseSize, cup, bust } = sizing;
   /** What alterations change a whole girth by, on purpose. */
   const changeAt = (level: PlannedLevel["level"]): Mm => sum(halves.map(({ girths }) => (girths[level] ?? 0) / 2));
@@ -36,12 +37,14 @@ export function planLevels(
     return {
       level,
       ...lines(nest, size),
+      ...untracedAt(nest, size),
+      ...(alike.has(level) ? { isHeld: true } : {}),
       size,
       extrapolated: size < 0 || size > finished.length - 1,
       body,
       ease: ease[level],
       target,
-      claim: (picks[level] === undefined ? target : girth) + changeAt(level),
+      claim: (picks[level] === undefined && !alike.has(level) ? target : girth) + changeAt(level),
       finished: finishedAt(level),
       ...lineMargin(finished, target, spread),
     };
@@ -50,6 +53,7 @@ export function planLevels(
     {
       level: "bust",
       ...lines(nest, baseSize.index),
+      ...untracedAt(nest, baseSize.index),
       size: baseSize.index,
       extrapolated: false,
       body: picked.bust,
@@ -65,6 +69,15 @@ export function planLevels(
     blended("waist", picked.waist),
     ...(picked.hip === null ? [] : [blended("hip", picked.hip)]),
   ];
+}
+
+/** The lines that a place stands on of which there are no outlines. */
+function untracedAt({ traced, labels }: Nest, size: number): Pick<PlannedLevel, "untraced"> {
+  if (traced === undefined) return {};
+  const { lower, share } = neighbours(size, labels.length);
+  const on = share === 0 ? [lower] : share === 1 ? [lower + 1] : [lower, lower + 1];
+  const untraced = on.flatMap((index) => (traced[index] === false ? (labels[index] ?? []) : []));
+  return untraced.length === 0 ? {} : { untraced };
 }
 
 const sum = (values: readonly number[]): number => values.reduce((a, b) => a + b, 0);

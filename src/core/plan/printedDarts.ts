@@ -2,13 +2,28 @@
  * What the told waist rests on that no chart says: how wide the waist darts are printed in each size. Ours are drafted wider
  * in larger sizes. On a tissue that prints one width for all, the lines of the other sizes lie elsewhere.
  */
+import type { Tissue } from "../decisions/tissue";
 import { neighbours } from "../blend/blendPiece";
 import { distance } from "../geometry/point";
-import { pointOf, type Piece } from "../pattern/piece";
+import { pointOf, type Nest, type Piece } from "../pattern/piece";
 import { isBasque } from "../pattern/pieceGroups";
 import { invariant } from "../result";
+import type { TissueRef } from "../tissue/fitToTissue";
 import type { Mm } from "../units";
 import type { Plan } from "./plan";
+
+/** What of the waist darts' mouths is not known of her tissue: as they are in one size, and as they grow to the next. */
+export function mouthsNotMeasured({ source, sizes }: Nest, tissue: Tissue | undefined): readonly TissueRef[] {
+  if (source === "own") return [];
+  const [pieces = []] = sizes;
+  return pieces
+    .filter((piece) => !isBasque(piece.name) && piece.darts.some(({ seam }) => seam === "waist"))
+    .flatMap(({ name }) =>
+      (["waistDartMouth", "waistDartMouthNext"] as const).flatMap((length) =>
+        tissue?.pieces[name]?.[length] === undefined ? [{ piece: name, length }] : [],
+      ),
+    );
+}
 
 /** Mouths of the bodice's waist darts on the half, all together. */
 const intakeOf = (pieces: readonly Piece[]): Mm =>

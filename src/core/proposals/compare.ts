@@ -45,7 +45,7 @@ export function compareMeasures(work: Work, plan: Plan): Comparison {
   for (const measure of PRINTED_LENGTHS) {
     const taken = body[measure];
     if (taken === undefined) continue;
-    const figure = patternFigure(work.pattern, measure, plan.sizing.baseSize.index);
+    const figure = patternFigure(work.pattern, measure, plan.sizing.baseSize.index, plan.sizing.cup.label);
     const changed = figure === null ? null : measure === "height" ? UNCHANGED : changesOf(measure, figure.pieces, plan);
     if (figure === null || changed === null) {
       notOnPieces.push(measure);

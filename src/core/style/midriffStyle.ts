@@ -145,10 +145,11 @@ export const midriffStyle: Style = {
     const { piece, turn, drop, trace } = adjusted.value;
     return ok({ pieces: withPiece(pieces, piece), turn, drop, smoothed: NO_TURN, traces: [trace] });
   },
-  finish: (pieces, bustPoint, difference) => {
+  finish: (pieces, bustPoint, difference, endOf) => {
     const cup = pieceIn(pieces, "cup");
     const smooth = withoutBustHinge(smoothSeamEnds(cup));
-    const ended = aimDart(smooth, "underBustDart", bustPoint, drawnStop("underBustDart", difference));
+    const { along, across } = endOf?.("underBustDart") ?? { along: drawnStop("underBustDart", difference), across: 0 };
+    const ended = aimDart(smooth, "underBustDart", bustPoint, along, across);
     return withPiece(pieces, trueSeamEvenly(ended, "underBustDart", seamLength(cup, "underBust")));
   },
 };

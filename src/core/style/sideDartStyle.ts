@@ -9,7 +9,9 @@ import { BLOCK_DIFFERENCE } from "../draft/draftMeasures";
 import { seamLength } from "../girth/seamLength";
 import { edgeLength, edgeParameterAtLength } from "../geometry/edgeCurve";
 import type { PiecePoint } from "../geometry/point";
-import { dartOf, pointOf, type Piece } from "../pattern/piece";
+import { homeOf } from "../pattern/dartNames";
+import type { DartEndReading } from "../dart/dartEndReading";
+import { dartOf, pointOf, type DartName, type Piece } from "../pattern/piece";
 import { noSurgery } from "../surgery/cutAndMove";
 import { adjustFullBust, type FullBust, type FullBustFailure } from "../surgery/fullBust";
 import { pivotDart } from "../surgery/pivotDart";
@@ -43,11 +45,26 @@ function forCup(front: Piece, difference: Mm): Result<FullBust, FullBustFailure>
   return adjustFullBust(front, (difference - BLOCK_DIFFERENCE) / 2);
 }
 
-/** Both bust darts ended at the drawn stop from a bust point, and the seams trued over the shut darts. */
-function endBustDarts(front: Piece, bustPoint: PiecePoint, difference: Mm): Piece {
+const usual = (): null => null;
+
+/** The one that lies first, as it is sewn. */
+const bustDarts = (front: Piece): readonly DartName[] =>
+  front.darts
+    .filter(({ aimsAt }) => aimsAt === "bustPoint")
+    .map(({ name }) => name)
+    .toSorted((a, b) => Number(homeOf(a) === "waist") - Number(homeOf(b) === "waist"));
+
+/** The bust darts ended at the drawn stop from a bust point, and the seams trued over the shut darts. */
+function endBustDarts(
+  front: Piece,
+  bustPoint: PiecePoint,
+  difference: Mm,
+  endOf: (dart: DartName) => DartEndReading | null = usual,
+): Piece {
   let piece = front;
-  for (const dart of ["sideDart", "waistDart"] as const) {
-    const ended = aimDart(piece, dart, bustPoint, drawnStop(dart, difference));
+  for (const dart of bustDarts(front)) {
+    const { along, across } = endOf(dart) ?? { along: drawnStop(dart, difference), across: 0 };
+    const ended = aimDart(piece, dart, bustPoint, along, across);
     piece = trueSeamEvenly(ended, dart, seamLength(front, dartOf(front, dart).seam));
   }
   return piece;
@@ -68,8 +85,8 @@ export const sideDartStyle: Style = {
     const { piece, turn, drop, smoothed, trace } = done.value;
     return ok({ pieces: withPiece(pieces, piece), turn, drop, smoothed, traces: [trace] });
   },
-  finish: (pieces, bustPoint, difference) =>
-    withPiece(pieces, endBustDarts(pieceIn(pieces, "front"), bustPoint, difference)),
+  finish: (pieces, bustPoint, difference, endOf) =>
+    withPiece(pieces, endBustDarts(pieceIn(pieces, "front"), bustPoint, difference, endOf)),
 };
 
 /** The printed front of one size and cup, or why that cup cannot be made from it. */

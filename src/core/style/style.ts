@@ -4,7 +4,8 @@
 import type { PieceSet } from "../pattern/pieceSet";
 import type { StrapStyle, StyleName } from "../decisions/pattern";
 import type { PiecePoint } from "../geometry/point";
-import type { Piece, PieceName } from "../pattern/piece";
+import type { DartEndReading } from "../dart/dartEndReading";
+import type { DartName, Piece, PieceName } from "../pattern/piece";
 import type { Result } from "../result";
 import type { FullBustFailure } from "../surgery/fullBust";
 import type { SurgeryTrace } from "../surgery/cutAndMove";
@@ -37,6 +38,15 @@ export interface Style {
   open(front: Piece, back: Piece, difference: Mm, options: StyleOptions): Result<PieceSet, FullBustFailure>;
   /** A full (positive) or small (negative) bust adjustment of pieces that are still open; spread on the half, mm. */
   adjustBust(pieces: PieceSet, spread: Mm): Result<BustAdjusted, FullBustFailure>;
-  /** Ends the bust darts the usual way short of a bust point, trues the seams and walks them. */
-  finish(pieces: PieceSet, bustPoint: PiecePoint, difference: Mm): PieceSet;
+  /**
+   * Ends the bust darts short of a bust point, trues the seams and walks them.
+   *
+   * @param endOf where a dart is to end, read from the bust point; null: the usual way
+   */
+  finish(
+    pieces: PieceSet,
+    bustPoint: PiecePoint,
+    difference: Mm,
+    endOf?: (dart: DartName) => DartEndReading | null,
+  ): PieceSet;
 }

@@ -5,12 +5,10 @@
 import type { PlanFailure } from "../plan/planFailure";
 import { estimatesOf } from "../bodies/estimate";
 import type { SizeChart } from "../chart/sizeChart";
-import { easeOfRow } from "../draft/draftMeasures";
 import { bodyOf } from "../measures/tape";
-import { chartFaults } from "../chart/chartFaults";
-import { printedGirths } from "../plan/printed";
+import { onOffer, printedGirths, type OnOffer } from "../plan/printed";
 import type { Work } from "../decisions/work";
-import { fail, invariant, ok, type Result } from "../result";
+import { fail, ok, type Result } from "../result";
 import { LINE_BAND_WIDE } from "../tolerance";
 import type { Mm } from "../units";
 import { NINE_OF_TEN, normalBelow } from "../statistics/normal";
@@ -93,12 +91,12 @@ export type SureInputs = Pick<Work, "pattern" | "tapes" | "age" | "easeWanted" |
 
 /** How sure the picks of a work are. */
 export function howSure(work: SureInputs): Result<HowSure, PlanFailure> {
-  const { chart } = work.pattern;
-  const faults = chartFaults(chart);
-  if (faults > 0) return fail({ code: "plan/chart-unusable", faults });
+  const offer = onOffer(work);
+  if (!offer.ok) return offer;
+  const { chart, picks } = offer.value;
   const girths = girthsOf(work);
   if (girths === null) return fail({ code: "plan/measure-missing", measures: ["bustGirth"] });
-  const known = ownPicksOf(chart, work.picks);
+  const known = ownPicksOf(chart, picks);
   if (!known.ok) return known;
   const own = known.value;
   const { upperChest, estimate } = girths;
@@ -111,7 +109,7 @@ export function howSure(work: SureInputs): Result<HowSure, PlanFailure> {
   const sizes = marginal(ways, ({ size }) => size);
   const cups = chart.cups.length === 0 || !isTold ? [] : marginal(told, ({ cup }) => cup);
   const bust = { nothing: shareOf(ways, "nothing"), full: shareOf(ways, "full"), small: shareOf(ways, "small") };
-  const lines = linesOf(work, girths, own);
+  const lines = linesOf(work, offer.value, girths, own);
   const isOff = picked.size === null;
   return ok({
     ways,
@@ -128,8 +126,8 @@ export function howSure(work: SureInputs): Result<HowSure, PlanFailure> {
       baseSize: own.baseSize === undefined ? suretyAmong(sizes, picked.size) : null,
       cup: own.cup === undefined ? suretyAmong(cups, picked.cup) : null,
       bust: isOff || own.bustAlteration !== undefined ? null : suretyOf(bust[picked.bust]),
-      waist: work.picks.waist === undefined ? suretyOfLine(lines, "waist") : null,
-      hip: work.picks.hip === undefined ? suretyOfLine(lines, "hip") : null,
+      waist: picks.waist === undefined ? suretyOfLine(lines, "waist") : null,
+      hip: picks.hip === undefined ? suretyOfLine(lines, "hip") : null,
     },
     doubted: [],
     girths,
@@ -196,21 +194,21 @@ const shareOf = (ways: readonly Way[], done: BustDone): number =>
   ways.reduce((sum, way) => sum + (way.bust === done ? way.probability : 0), 0);
 
 /** The lines at waist and hip, on the base size that is cut. */
-function linesOf(work: SureInputs, girths: Girths, own: OwnPicks): readonly LineBand[] {
-  const { pattern } = work;
-  if (own.baseSize === undefined && outsideOf(pattern.chart, girths) !== null) return [];
-  const { index } = pickWay(pattern.chart, girths, own).offer;
+function linesOf(work: SureInputs, { pieces, chart }: OnOffer, girths: Girths, own: OwnPicks): readonly LineBand[] {
+  if (own.baseSize === undefined && outsideOf(chart, girths) !== null) return [];
+  const { index, cup } = pickWay(chart, girths, own).offer;
+  const label = cup?.label ?? null;
   const body = bodyOf(work.tapes);
   const ease = {
-    ...easeOfRow(invariant(pattern.chart.sizes[index], "frame row"), pattern.ease),
+    ...pieces.easeOf(label, index),
     ...work.easeWanted,
   };
-  const printed = printedGirths(pattern, index);
+  const printed = printedGirths(pieces, label, index);
   const lines: LineBand[] = [];
   for (const level of ["waist", "hip"] as const) {
     const girth = level === "waist" ? body.waistGirth : body.hipGirth;
     const finished = printed[level];
-    if (girth === undefined || finished === null) continue;
+    if (girth === undefined || finished === null || pieces.alike.has(level)) continue;
     const out = NINE_OF_TEN * girth.spread;
     const [from, to] = [-out, out].map((by) => {
       const solved = solveLevel(finished, girth.value + ease[level] + by, index);

@@ -10,6 +10,7 @@ import { LIMITS } from "../decisions/limits";
 import type { Work } from "../decisions/work";
 import { LINE_BAND_WIDE, NEARLY_SURE, WORTH_READING } from "../tolerance";
 import type { Mm } from "../units";
+import { onOffer } from "../plan/printed";
 import { howSure, type Girths } from "./howSure";
 import { chancesOf } from "./ruleRegions";
 import { ownPicksOf } from "../sizing/pickSizing";
@@ -67,12 +68,10 @@ function worthTaking(work: Asked): readonly NextMeasure[] | null {
 const chestOf = ({ upperChest, estimate }: Girths): Taken | null => upperChest ?? estimate;
 
 /** Probability of the likeliest way. */
-function bestChance(
-  { pattern: { chart }, picks }: Asked,
-  bust: Taken,
-  upperChest: Taken | null,
-  isRough = false,
-): number {
+function bestChance(work: Asked, bust: Taken, upperChest: Taken | null, isRough = false): number {
+  const offer = onOffer(work);
+  if (!offer.ok) return 0;
+  const { chart, picks } = offer.value;
   const own = ownPicksOf(chart, picks);
   return own.ok ? Math.max(...chancesOf(chart, { bust, upperChest }, own.value, isRough).chances) : 0;
 }

@@ -19,12 +19,9 @@ import { SAME_POINT, SOLVER_ACCURACY } from "../tolerance";
 import { radians, type Mm, type Radians } from "../units";
 import { cutAndMove, partAt, type Operated } from "./cutAndMove";
 import { curveOf, edgeFrom, edgeTo, insertPoint } from "../pattern/ring";
+import { stretchAt, withEndCarried, withEndTurned, type RingPlace, type Stretch } from "../pattern/stretch";
 
-/** A place within an edge: its index in the ring, and its curve parameter. */
-export interface OutlinePlace {
-  readonly index: number;
-  readonly t: number;
-}
+export type OutlinePlace = RingPlace;
 
 export interface BeyondCut {
   /** Where the outline, going the way of its edges, passes the cut into the part that moves, and where it comes out. */
@@ -85,6 +82,24 @@ function drawnAnew(moved: Piece, before: Piece, motion: Rigid<"piece">, into: nu
     return { ...edge, curve: { c1: first ? moveRigidly(motion, c1) : c1, c2: second ? moveRigidly(motion, c2) : c2 } };
   });
   const { cut1: _1, cut2: _2, cut3: _3, cut4: _4, ...points } = moved.points;
+  const [cutInto, cutOutOf] = [stretchAt(before, into), stretchAt(before, outOf)];
+  const whole = { ...moved, points, edges };
+  // Cut twice, it is in three parts already.
+  if (cutInto.includes(outOf)) return whole;
+  return carriedOn(carriedOn(whole, before, cutInto, "end", motion), before, cutOutOf, "start", motion);
+}
+
+/** A stretch of several edges that was cut drawn anew as a whole, from as it was before. */
+function carriedOn(moved: Piece, before: Piece, stretch: Stretch, end: "start" | "end", motion: Rigid<"piece">): Piece {
+  if (stretch.length === 1) return moved;
+  const drawn = withEndCarried(before, stretch, end, motion);
+  const points = { ...moved.points };
+  const edges = [...moved.edges];
+  for (const index of stretch) {
+    const edge = invariant(drawn.edges[index], "edge");
+    edges[index] = edge;
+    for (const name of [edge.from, edge.to]) points[name] = invariant(drawn.points[name], name);
+  }
   return { ...moved, points, edges };
 }
 
@@ -177,6 +192,8 @@ function seamDirection(piece: Piece, end: PointName): Radians {
 function turnSeamAt(piece: Piece, end: PointName, turn: Radians): Piece {
   const { index, edge, isEnd } = seamBeside(piece, end);
   const [a, b] = [pointOf(piece, edge.from), pointOf(piece, edge.to)];
+  const stretch = stretchAt(piece, index);
+  if (stretch.length > 1) return withEndTurned(piece, stretch, isEnd ? "end" : "start", turn);
   // A straight seam that met the legs as it should stays straight.
   if (edge.curve === null && distance(a, b) * Math.abs(turn) < SAME_POINT) return piece;
   const { c1, c2 } = edge.curve ?? { c1: between(a, b, 1 / 3), c2: between(a, b, 2 / 3) };

@@ -3,7 +3,14 @@
  * goes into a dart or a seam that comes to the bust point. The part between the two turns rigidly; then the edge is drawn
  * smooth again.
  */
-import { edgeLength, edgeNearest, edgePointAt, lineEdge, type EdgeCurve } from "../geometry/edgeCurve";
+import {
+  edgeLength,
+  edgeLengthBetween,
+  edgeNearest,
+  edgePointAt,
+  lineEdge,
+  type EdgeCurve,
+} from "../geometry/edgeCurve";
 import { halve } from "../geometry/iterate";
 import { isInOutline } from "../geometry/outline";
 import { directionOf, distance, midpoint, polar, turnBetween, type PiecePoint } from "../geometry/point";
@@ -15,6 +22,7 @@ import { trueSeamEvenly } from "../dart/trueSeamEvenly";
 import { seamLength } from "../girth/seamLength";
 import {
   dartOf,
+  isBend,
   pointNames,
   pointOf,
   type DartName,
@@ -29,6 +37,7 @@ import { radians, radiansFromDegrees, type Mm, type Radians } from "../units";
 import { cutAndMove, partAt, type Part, type SurgeryTrace } from "./cutAndMove";
 import { controlsOf, fitHandles } from "./fitHandles";
 import { curveOf, edgeFrom, edgeTo, insertPoint, mouthMiddle, pointsBetween } from "../pattern/ring";
+import { placeAlong, stretchAt, stretchLength, withEndCarried, type RingPlace, type Stretch } from "../pattern/stretch";
 import { smoothedAt } from "./straightThrough";
 import { withSeamEnd } from "./walkAgain";
 
@@ -82,20 +91,40 @@ const FOLDS_LONG = 3;
  */
 function foldAt(piece: Piece, { seam, amount, point }: Wedge): Fold | null {
   const places = piece.edges.flatMap((edge, index) => {
+    const stretch = stretchAt(piece, index);
     if (
       edge.seam !== seam ||
       edge.mouthOf !== null ||
-      lengthOf(piece, index) < Math.max(SHORTEST_FOLDED, FOLDS_LONG * amount)
+      stretch[0] !== index ||
+      stretchLength(piece, stretch) < Math.max(SHORTEST_FOLDED, FOLDS_LONG * amount)
     )
       return [];
-    const curve = curveOf(piece, edge);
-    const t = Math.min(1 - FROM_ENDS, Math.max(FROM_ENDS, edgeNearest(curve, point).t));
-    return [{ index, t, away: distance(edgePointAt(curve, t), point) }];
+    const place = nearestOn(piece, stretch, point);
+    const curve = curveOf(piece, invariant(piece.edges[place.index], "edge"));
+    return [{ ...place, away: distance(edgePointAt(curve, place.t), point) }];
   });
   const nearest = places.toSorted((p, q) => p.away - q.away)[0];
   return nearest === undefined
     ? null
     : { piece: insertPoint(piece, nearest.index, nearest.t, "cut1", "bust"), corner: "cut1" };
+}
+
+/** The place of a stretch nearest to a point, not too near its ends. */
+function nearestOn(piece: Piece, stretch: Stretch, point: PiecePoint): RingPlace {
+  const [only] = stretch;
+  if (stretch.length === 1 && only !== undefined) {
+    const { t } = edgeNearest(curveOf(piece, invariant(piece.edges[only], "edge")), point);
+    return { index: only, t: Math.min(1 - FROM_ENDS, Math.max(FROM_ENDS, t)) };
+  }
+  let best = { away: Infinity, along: 0 };
+  let gone = 0;
+  for (const index of stretch) {
+    const curve = curveOf(piece, invariant(piece.edges[index], "edge"));
+    const { t, distance: away } = edgeNearest(curve, point);
+    if (away < best.away) best = { away, along: gone + edgeLengthBetween(curve, 0, t) };
+    gone += edgeLength(curve);
+  }
+  return placeAlong(piece, stretch, Math.min((1 - FROM_ENDS) * gone, Math.max(FROM_ENDS * gone, best.along)));
 }
 
 const lengthOf = (piece: Piece, index: number): Mm => edgeLength(curveOf(piece, invariant(piece.edges[index], "edge")));
@@ -169,7 +198,7 @@ function intoDart(piece: Piece, wedge: Wedge): (() => WedgeInDart) | "no-dart" |
   const turn = wedgeAngle(wedge.amount, radius);
   if (openingAt(piece, way.dart, wedge.point) + turn > WIDEST_DART) return null;
   const turned = turnedAbout(fold, { end: way.end, onward: way.onward }, wedge, turn);
-  const smooth = smoothFold(turned.piece, piece, fold, wedge);
+  const smooth = smoothFold(turned, piece, fold, wedge, way.onward);
   if (!isAsWanted(smooth, piece, wedge)) return null;
   return () => ({ piece: endedAgain(smooth, piece, way.dart, wedge), trace: turned.trace, turn, dart: way.dart });
 }
@@ -189,7 +218,7 @@ function intoPrincess(piece: Piece, wedge: Wedge): (() => WedgeClosed) | null {
   // Down the seam from its top on a centre front, up to it on a side front.
   const onward = piece.edges.some((edge) => edge.from === "princessTop" && edge.seam === "princess");
   const turned = turnedAbout(fold, { end: "princessBust", onward }, wedge, turn);
-  const smooth = smoothFold(turned.piece, piece, fold, wedge);
+  const smooth = smoothFold(turned, piece, fold, wedge, onward);
   if (!isAsWanted(smooth, piece, wedge)) return null;
   // What curves that look right cannot take up, some hundredths of a millimetre, is taken up at the top.
   const drawn = smoothedAt(smooth, "princessBust");
@@ -264,12 +293,24 @@ function partOutline(piece: Piece, part: Part): EdgeCurve<"piece">[] {
 }
 
 /** The edge that was folded drawn in one again, smooth, and shorter than before by the wedge's width. */
-function smoothFold(turned: Piece, before: Piece, { corner }: Fold, { amount }: Wedge): Piece {
+function smoothFold(
+  { piece: turned, trace }: Turned,
+  before: Piece,
+  { corner }: Fold,
+  { amount }: Wedge,
+  onward: boolean,
+): Piece {
   const bridge = edgeFrom(turned, corner);
   const count = turned.edges.length;
   const into = invariant(turned.edges[(bridge + count - 1) % count], "edge");
   const out = invariant(turned.edges[(bridge + 1) % count], "edge");
   const { cut1: _1, cut2: _2, ...points } = turned.points;
+  const folded = foldedStretch(turned, before, bridge);
+  if (folded.length > 1) {
+    const motion = invariant(trace.parts[0], "part").motion;
+    const bent = withEndCarried(before, folded, onward ? "end" : "start", motion);
+    return drawnAgain({ ...turned, points }, bent, before, folded, amount);
+  }
   // One edge before: each of its controls has gone with its own end.
   const whole = invariant(before.edges[edgeFrom(before, into.from)], "edge");
   const handles = controlsOf(before, whole);
@@ -291,6 +332,35 @@ function smoothFold(turned: Piece, before: Piece, { corner }: Fold, { amount }: 
   const joined: Piece = { ...turned, points, edges };
   const drawn = fitHandles(joined, [edgeFrom(joined, into.from)], edgeLength(curveOf(before, whole)) - amount);
   return withHollowFilled(drawn, whole.seam, seamLength(before, whole.seam) - amount);
+}
+
+/** The stretch of the piece before that the bridge was put into. */
+function foldedStretch(turned: Piece, before: Piece, bridge: number): Stretch {
+  const into = invariant(turned.edges.at(bridge - 1), "edge");
+  return stretchAt(before, edgeFrom(before, into.from));
+}
+
+/** The same where it has bends: it follows the part that turned, and is drawn flatter until it is as short as wanted. */
+function drawnAgain(turned: Piece, bent: Piece, before: Piece, stretch: Stretch, amount: Mm): Piece {
+  const ring = before.edges.map((edge, index): Edge => {
+    if (stretch.includes(index)) return invariant(bent.edges[index], "edge");
+    return invariant(
+      turned.edges.find(({ from }) => from === edge.from),
+      edge.from,
+    );
+  });
+  const points = { ...turned.points };
+  for (const index of stretch) {
+    const { from, to } = invariant(before.edges[index], "edge");
+    for (const name of [from, to]) points[name] = invariant(bent.points[name], name);
+  }
+  const seam = invariant(before.edges[stretch[0] ?? 0], "edge").seam;
+  const drawn = fitHandles(
+    { ...turned, points, edges: ring },
+    stretch.slice(0, 1),
+    stretchLength(before, stretch) - amount,
+  );
+  return withHollowFilled(drawn, seam, seamLength(before, seam) - amount);
 }
 
 /** The hollow of an armhole is drawn this much less deep at the most. */
@@ -320,7 +390,7 @@ const cornersWithin = (piece: Piece, seam: SeamName): PointName[] =>
   piece.edges.flatMap((edge, index): PointName[] => {
     const before = piece.edges[(index + piece.edges.length - 1) % piece.edges.length];
     const isWithin = before?.seam === seam && edge.seam === seam && before.mouthOf === null && edge.mouthOf === null;
-    return isWithin ? [edge.from] : [];
+    return isWithin && !isBend(edge.from) ? [edge.from] : [];
   });
 
 const alongHandle = (end: PiecePoint, control: PiecePoint, length: Mm): PiecePoint =>
@@ -350,7 +420,10 @@ function smoothOverDart(piece: Piece, name: DartName, length: Mm): Piece {
   );
   const smooth = trueSeamAtDart(piece, name);
   const beside = [edgeTo(piece, mouth.from), edgeFrom(piece, mouth.to)];
-  const drawn = beside.reduce((done, index) => fitHandles(done, [index], lengthOf(piece, index)), smooth);
+  const drawn = beside.reduce(
+    (done, index) => fitHandles(done, [index], stretchLength(piece, stretchAt(piece, index))),
+    smooth,
+  );
   return Math.abs(seamLength(drawn, mouth.seam) - length) < TRUING_ACCURACY
     ? drawn
     : trueSeamEvenly(drawn, name, length);

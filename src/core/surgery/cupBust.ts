@@ -15,6 +15,8 @@ import { radians, radiansFromDegrees, type Mm, type Radians } from "../units";
 import { cutAndMove, type SurgeryTrace } from "./cutAndMove";
 import { hingeTurn, type FullBustFailure } from "./fullBust";
 import { edgeFrom, edgeTo, mouthMiddle } from "../pattern/ring";
+import { stretchAt } from "../pattern/stretch";
+import { edgeTurned } from "./straightThrough";
 
 /** A wider dart could not be sewn smooth, and would be split or gathered (our own choice). */
 const WIDEST_DART = radiansFromDegrees(75);
@@ -129,6 +131,8 @@ export function smoothSeamEnds(cup: Piece): Piece {
   const turns = lengthened(cup, signedGap(cup));
   if (turns === null) return cup;
   const [sideEnd, centreEnd] = [edgeFrom(cup, "sideUnderBust"), edgeTo(cup, "underBustCentre")];
+  if ([sideEnd, centreEnd].some((index) => stretchAt(cup, index).length > 1))
+    return edgeTurned(edgeTurned(cup, sideEnd, "start", turns.outer), centreEnd, "end", radians(-turns.inner));
   const edges = cup.edges.map((edge, index): Edge => {
     if (edge.curve === null) return edge;
     const { c1, c2 } = edge.curve;

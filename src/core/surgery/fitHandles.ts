@@ -9,6 +9,7 @@ import { invariant } from "../result";
 import { PARAMETER_ACCURACY, SOLVER_ACCURACY } from "../tolerance";
 import type { Mm } from "../units";
 import { curveOf } from "../pattern/ring";
+import { stretchAt, stretchLength, withFullness, type Stretch } from "../pattern/stretch";
 
 /** How much shorter or longer handles may become before the curve no longer looks like the one it was (our own choice). */
 const REACH = { shortest: 0.4, longest: 1.9 } as const;
@@ -34,7 +35,7 @@ export function controlsOf(piece: Piece, edge: Edge): { readonly c1: PiecePoint;
 }
 
 /**
- * The piece with some edges redrawn so that they are together as long as wanted, or as nearly as handles that still look
+ * The piece with some edges, each with its whole stretch, redrawn so that they are together as long as wanted, or as nearly as handles that still look
  * right can make them. Edges that are as long as wanted stay the very same objects.
  *
  * @param indexes of the edges, in the ring
@@ -42,6 +43,8 @@ export function controlsOf(piece: Piece, edge: Edge): { readonly c1: PiecePoint;
  * @param reach   how much shorter or longer handles may become
  */
 export function fitHandles(piece: Piece, indexes: readonly number[], length: Mm, reach: Reach = REACH): Piece {
+  const stretches = indexes.map((index) => stretchAt(piece, index));
+  if (stretches.some((stretch) => stretch.length > 1)) return fitStretches(piece, stretches, length, reach);
   const edges = indexes.map((index) => invariant(piece.edges[index], "edge"));
   const sum = (scale: number): Mm =>
     edges.reduce(
@@ -53,6 +56,22 @@ export function fitHandles(piece: Piece, indexes: readonly number[], length: Mm,
   const drawn = [...piece.edges];
   for (const [i, index] of indexes.entries()) drawn[index] = withHandles(piece, invariant(edges[i], "edge"), scale);
   return { ...piece, edges: drawn };
+}
+
+/** The same where a stretch has bends: it is drawn fuller or flatter as a whole. */
+function fitStretches(piece: Piece, stretches: readonly Stretch[], length: Mm, reach: Reach): Piece {
+  const drawn = (scale: number): Piece =>
+    stretches.reduce((done, stretch): Piece => {
+      const [only] = stretch;
+      if (stretch.length > 1 || only === undefined) return withFullness(done, stretch, scale);
+      return {
+        ...done,
+        edges: done.edges.with(only, withHandles(done, invariant(done.edges[only], "edge"), scale)),
+      };
+    }, piece);
+  const sum = (of: Piece): Mm => stretches.reduce((total, stretch) => total + stretchLength(of, stretch), 0);
+  if (Math.abs(sum(piece) - length) < SOLVER_ACCURACY) return piece;
+  return drawn(scaleFor((scale) => sum(scale === 1 ? piece : drawn(scale)) - length, reach));
 }
 
 /** The scale at which the miss is nothing, by halving; the bound that misses least where there is none. */

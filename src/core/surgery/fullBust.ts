@@ -5,15 +5,19 @@
  * the centre part is lengthened by the same drop. Both darts grow (or shrink); no seam but the armhole's curve bends.
  */
 import { halve } from "../geometry/iterate";
-import { edgeTangentAt } from "../geometry/edgeCurve";
+import { edgeCrossingsAtX, edgeLength, edgeParameterAtLength, edgeTangentAt } from "../geometry/edgeCurve";
 import { distance, midpoint, polar, shift, type PiecePoint } from "../geometry/point";
 import { rigidMotion } from "../geometry/rigid";
 import { fail, invariant, ok, type Result } from "../result";
-import { dartOf, pointOf, type Edge, type Piece, type PointName } from "../pattern/piece";
+import { seamLength } from "../girth/seamLength";
+import { homeOf } from "../pattern/dartNames";
+import { dartOf, pointOf, type Dart, type DartHome, type Edge, type Piece, type PointName } from "../pattern/piece";
 import { NARROWEST_DART, SOLVER_ACCURACY } from "../tolerance";
 import { radians, type Mm, type Radians } from "../units";
-import { cutAndMove, type SurgeryTrace } from "./cutAndMove";
+import { cutAndMove, partAt, type SurgeryTrace } from "./cutAndMove";
 import { curveOf, edgeFrom, edgeTo, insertPoint, mouthMiddle } from "../pattern/ring";
+import { endsOf, placeAlong, placeAt, stretchAt, stretchFrom, stretchLength } from "../pattern/stretch";
+import { edgeTurned } from "./straightThrough";
 
 export interface HingeTurn {
   /** Turn of the upper side part about the hinge, signed: positive turns +x towards +y. */
@@ -64,16 +68,103 @@ const NO_TURN = radians(0);
 /** Where on the lower armhole edge the hinge lies: about the lower third of the whole armhole (common practice). */
 const HINGE_ON_LOWER_ARMHOLE = 0.2;
 
+/** The same from the underarm up, as a share of the whole armhole, where that is not drawn as one edge from its touch down. */
+const HINGE_FROM_UNDERARM = 1 / 3;
+
 /** The front with its hinge marked on the armhole. */
-export const withArmholeHinge = (front: Piece): Piece =>
-  front.points.armholeHinge === undefined
-    ? insertPoint(front, edgeFrom(front, "armholeTouch"), HINGE_ON_LOWER_ARMHOLE, "armholeHinge", "shoulder")
-    : front;
+export function withArmholeHinge(front: Piece): Piece {
+  if (front.points.armholeHinge !== undefined) return front;
+  const lower = front.edges.some(({ from }) => from === "armholeTouch") ? stretchFrom(front, "armholeTouch") : [];
+  if (lower.length > 0 && endsOf(front, lower).to === "underarm") {
+    const { index, t } = placeAt(front, lower, HINGE_ON_LOWER_ARMHOLE);
+    return insertPoint(front, index, t, "armholeHinge", "shoulder");
+  }
+  let rest = HINGE_FROM_UNDERARM * seamLength(front, "armhole");
+  for (let index = edgeTo(front, "underarm"); index >= 0; index -= 1) {
+    const edge = invariant(front.edges[index], "edge");
+    if (edge.seam !== "armhole") break;
+    const curve = curveOf(front, edge);
+    const length = edge.mouthOf === null ? edgeLength(curve) : 0;
+    if (rest < length)
+      return insertPoint(front, index, edgeParameterAtLength(curve, length - rest), "armholeHinge", "shoulder");
+    rest -= length;
+  }
+  return front;
+}
+
+/** Where a new dart is opened in the side seam: below the bust line, along it (common practice, no source); mm. */
+const NEW_DART_BELOW_BUST: Mm = 35;
+
+/** The darts that a front is spread at: one that comes from the side seam, and one from the waist. */
+export interface BustDarts {
+  readonly front: Piece;
+  readonly side: Dart;
+  readonly waist: Dart;
+}
+
+/**
+ * The front with both darts that it is spread at: a dart from the side, high or low, and one from the waist. Where it has only
+ * one of them, or only darts from above, the other is opened, as yet without width.
+ *
+ * @returns null where there is no seam to open it in
+ */
+export function withBustDarts(front: Piece): BustDarts | null {
+  const has = (homes: readonly DartHome[]): Dart | undefined =>
+    front.darts.find(
+      ({ name, aimsAt, gathered }) => aimsAt === "bustPoint" && gathered !== true && homes.includes(homeOf(name)),
+    );
+  const [side, waist] = [has(["side", "french"]), has(["waist"])];
+  if (side !== undefined && waist !== undefined) return { front, side, waist };
+  const lying = side === undefined ? newSideDart(front) : front;
+  const both = lying === null || waist !== undefined ? lying : newWaistDart(lying);
+  if (both === null) return null;
+  return { front: both, side: side ?? dartOf(both, "sideDart"), waist: waist ?? dartOf(both, "waistDart") };
+}
+
+function newSideDart(front: Piece): Piece | null {
+  const from = front.points.sideBust === undefined ? "underarm" : "sideBust";
+  const index = front.edges.findIndex((edge) => edge.from === from && edge.seam === "side" && edge.mouthOf === null);
+  if (index < 0) return null;
+  const stretch = stretchAt(front, index);
+  const along = Math.min(NEW_DART_BELOW_BUST, stretchLength(front, stretch) / 3);
+  const place = placeAlong(front, stretch, along);
+  return opened(front, place.index, place.t, ["sideDartInner", "sideDartOuter"], "sideDart");
+}
+
+/** Straight below the bust point. */
+function newWaistDart(front: Piece): Piece | null {
+  const { x } = pointOf(front, "bustPoint");
+  for (const [index, edge] of front.edges.entries()) {
+    if (edge.seam !== "waist" || edge.mouthOf !== null) continue;
+    const [t] = edgeCrossingsAtX(curveOf(front, edge), x);
+    // Going round, the waist comes from the side.
+    if (t !== undefined && t > 0 && t < 1)
+      return opened(front, index, t, ["waistDartOuter", "waistDartInner"], "waistDart");
+  }
+  return null;
+}
+
+function opened(
+  front: Piece,
+  index: number,
+  t: number,
+  [first, second]: readonly [PointName, PointName],
+  name: "sideDart" | "waistDart",
+): Piece {
+  const seam = invariant(front.edges[index], "edge").seam;
+  const cut = partAt(insertPoint(front, index, t, first, "bust"), first, second, name);
+  const apex: PointName = `${name}Apex`;
+  return {
+    ...cut,
+    points: { ...cut.points, [apex]: { at: pointOf(front, "bustPoint"), level: "bust" } },
+    darts: [...cut.darts, { name, seam, inner: `${name}Inner`, outer: `${name}Outer`, apex, aimsAt: "bustPoint" }],
+  };
+}
 
 /**
  * Adjusts the front for a fuller (positive) or smaller (negative) bust.
  *
- * @param front  a front with darts `sideDart` and `waistDart`
+ * @param front  a front; darts are opened where it has none from the side, or none from the waist
  * @param spread half of the whole bust change, mm: what this half front gains at the bust line
  * @returns the front, with both dart ends still where they were relative to the old bust point: place them anew; or
  *          why not, with the largest spread of that sign that can be reached and leaves both darts sewable
@@ -89,15 +180,14 @@ function largestSpread(front: Piece, refused: Mm): Mm {
 }
 
 function spreadApart(front: Piece, spread: Mm): Result<FullBust, FullBustFailure["code"]> {
-  const hinged = withArmholeHinge(front);
+  const darts = withBustDarts(withArmholeHinge(front));
+  if (darts === null || darts.front.points.armholeHinge === undefined) return fail("fullBust/out-of-reach");
+  const { front: hinged, side, waist } = darts;
   const hinge = pointOf(hinged, "armholeHinge");
   const apex = pointOf(hinged, "bustLineOuter");
   const turned = hingeTurn(apex, hinge, spread);
   if (!turned.ok) return fail(turned.failure.code);
   const { turn, drop } = turned.value;
-  const side = dartOf(hinged, "sideDart");
-  const waist = dartOf(hinged, "waistDart");
-
   const lowerCorner = pointOf(hinged, side.outer);
   const onTo = (...names: PointName[]): PiecePoint[] => names.map((name) => pointOf(hinged, name));
   const operated = cutAndMove(
@@ -135,7 +225,7 @@ function spreadApart(front: Piece, spread: Mm): Result<FullBust, FullBustFailure
     },
   );
   const atHinge = operated.piece;
-  if (!areDartsSewable(atHinge)) return fail("fullBust/dart-vanishes");
+  if (!areDartsSewable(atHinge, [side, waist])) return fail("fullBust/dart-vanishes");
   const old = pointOf(front, "bustPoint");
   const smooth = smoothArmhole(atHinge);
   return ok({
@@ -154,17 +244,14 @@ function spreadApart(front: Piece, spread: Mm): Result<FullBust, FullBustFailure
   });
 }
 
-const areDartsSewable = (piece: Piece): boolean =>
-  (["sideDart", "waistDart"] as const).every((name) => {
-    const { inner, outer } = dartOf(piece, name);
-    return signedIntake(piece, inner, outer, name) >= NARROWEST_DART;
-  });
+const areDartsSewable = (piece: Piece, darts: readonly Dart[]): boolean =>
+  darts.every((dart) => signedIntake(piece, dart) >= NARROWEST_DART);
 
 /** Negative where the mouth ends have passed each other. */
-function signedIntake(piece: Piece, inner: PointName, outer: PointName, dart: "sideDart" | "waistDart"): Mm {
+function signedIntake(piece: Piece, { inner, outer, seam }: Dart): Mm {
   const a = pointOf(piece, inner);
   const b = pointOf(piece, outer);
-  const along = dart === "waistDart" ? b.x - a.x : b.y - a.y;
+  const along = seam === "waist" ? b.x - a.x : b.y - a.y;
   return Math.sign(along) * distance(a, b);
 }
 
@@ -178,6 +265,10 @@ function smoothArmhole(piece: Piece): { piece: Piece; turned: Radians } {
   const leaving = edgeTangentAt(curveOf(piece, after), 0);
   const turned = Math.atan2(Math.sin(leaving - arriving), Math.cos(leaving - arriving));
   if (before.curve === null || after.curve === null) return { piece, turned: radians(turned) };
+  if (stretchAt(piece, into).length > 1 || stretchAt(piece, out).length > 1) {
+    const done = edgeTurned(piece, into, "end", radians(turned / 2));
+    return { piece: edgeTurned(done, out, "start", radians(-turned / 2)), turned: radians(turned) };
+  }
   const mean = radians(arriving + turned / 2);
   const hinge = pointOf(piece, "armholeHinge");
   const edges: Edge[] = [...piece.edges];

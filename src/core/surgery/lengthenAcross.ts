@@ -9,6 +9,7 @@ import type { Mm } from "../units";
 import { moveBeyondCut, type OutlinePlace } from "./beyondCut";
 import type { Operated } from "./cutAndMove";
 import { curveOf } from "../pattern/ring";
+import { endsOf, stretchAt } from "../pattern/stretch";
 
 /** `least`: the most that can come out, 0 or negative. */
 export interface LengthFailure {
@@ -69,8 +70,8 @@ const goesDown = (piece: Piece, index: number, y: Mm): boolean => {
 /** How much can be folded out: what is left of the edges cut must still be sewn, and the darts crossed pressed flat. */
 function roomOf(piece: Piece, { down, up }: Across): Mm {
   const height = ({ index }: OutlinePlace): Mm => {
-    const edge = invariant(piece.edges[index], "edge");
-    return Math.abs(pointOf(piece, edge.to).y - pointOf(piece, edge.from).y);
+    const { from, to } = endsOf(piece, stretchAt(piece, index));
+    return Math.abs(pointOf(piece, to).y - pointOf(piece, from).y);
   };
   const y = (heightAt(piece, down) + heightAt(piece, up)) / 2;
   const darts = piece.darts.flatMap(({ apex, inner, outer }) => {

@@ -9,7 +9,7 @@ import { dartCorners } from "../dart/moveMouth";
 import { trueLegs } from "../dart/trueLegs";
 import { trueSeamAtDart } from "../dart/trueSeam";
 import { trueSeamEvenly } from "../dart/trueSeamEvenly";
-import { edgeLength, edgeNearest, edgePointAt, lineEdge, type EdgeCurve } from "../geometry/edgeCurve";
+import { edgeLength, edgeNearest, edgePointAt, edgeTangentAt, lineEdge, type EdgeCurve } from "../geometry/edgeCurve";
 import { comeNear } from "../geometry/iterate";
 import { isInOutline } from "../geometry/outline";
 import { between, directionOf, distance, polar, turnBetween, type PiecePoint } from "../geometry/point";
@@ -32,6 +32,8 @@ import { radians, type Mm, type Radians } from "../units";
 import { partAt, type Part } from "./cutAndMove";
 import { controlsOf, fitHandles } from "./fitHandles";
 import { curveOf, edgeFrom, edgeTo, insertPoint, mouthMiddle, pointsBetween } from "../pattern/ring";
+import { stretchAt, stretchLength } from "../pattern/stretch";
+import { edgeTurned } from "./straightThrough";
 
 /** The two ends of a dart's mouth as they are met going round the outline. */
 interface Mouth {
@@ -125,6 +127,13 @@ export function truedOver(piece: Piece, name: DartName, length: Mm): Piece {
 function smoothOverMouth(piece: Piece, name: DartName): Piece {
   const { first, second } = mouthOf(piece, name);
   const [a, b] = [pointOf(piece, first), pointOf(piece, second)];
+  const [into, outOf] = [edgeTo(piece, first), edgeFrom(piece, second)];
+  if (stretchAt(piece, into).length > 1 || stretchAt(piece, outOf).length > 1) {
+    const across = directionOf(a, b);
+    const arriving = turnBetween(edgeTangentAt(curveOf(piece, invariant(piece.edges[into], "edge")), 1), across);
+    const leaving = turnBetween(edgeTangentAt(curveOf(piece, invariant(piece.edges[outOf], "edge")), 0), across);
+    return edgeTurned(edgeTurned(piece, into, "end", radians(arriving)), outOf, "start", radians(leaving));
+  }
   const edges = piece.edges.map((edge): Edge => {
     if (edge.mouthOf === name) return edge;
     const { c1, c2 } = controlsOf(piece, edge);
@@ -142,11 +151,10 @@ function truedByHandles(piece: Piece, name: DartName, length: Mm): Piece {
   const trued = trueSeamAtDart(piece, name);
   const { first, second } = mouthOf(piece, name);
   const beside = [edgeTo(trued, first), edgeFrom(trued, second)];
-  const sum = beside.reduce(
-    (total, index) => total + edgeLength(curveOf(trued, invariant(trued.edges[index], "edge"))),
-    0,
-  );
+  const sum = beside.reduce((total, index) => total + stretchLength(trued, stretchAt(trued, index)), 0);
   const fitted = fitHandles(trued, beside, sum + length - seamLength(trued, dartOf(piece, name).seam));
+  if (beside.some((index) => stretchAt(trued, index).length > 1))
+    return Math.abs(seamLength(fitted, dartOf(piece, name).seam) - length) < TRUING_ACCURACY ? fitted : piece;
   const scale = handleOf(fitted, invariant(beside[0], "edge")) / handleOf(trued, invariant(beside[0], "edge"));
   return scale >= HANDLES.least && scale <= HANDLES.most ? fitted : piece;
 }

@@ -10,13 +10,24 @@ import { edgeLength, edgeReverse, edgeTangentAt, type EdgeCurve } from "../geome
 import { directionOf, distance, shift, turnBetween, type PiecePoint } from "../geometry/point";
 import { shiftMotion } from "../geometry/rigid";
 import { invariant } from "../result";
-import { pointNames, pointOf, type Edge, type NamedPoint, type Piece, type PointName } from "../pattern/piece";
+import { isBend, pointNames, pointOf, type Edge, type NamedPoint, type Piece, type PointName } from "../pattern/piece";
 import { controls, DOWN } from "../pattern/namedEdges";
-import { SOLVER_ACCURACY } from "../tolerance";
-import { radians, type Mm, type Radians } from "../units";
+import { turnAtDegrees, turnWithin } from "../girth/cornerAngle";
+import {
+  bendStretch,
+  endsOf,
+  stretchFrom,
+  stretchLength,
+  stretchTo,
+  withEndMoved,
+  type Stretch,
+} from "../pattern/stretch";
+import { DRAWN_ALIKE_DEGREES, SOLVER_ACCURACY } from "../tolerance";
+import { radians, radiansFromDegrees, type Mm, type Radians } from "../units";
 import { cutAndMove, partAt, type Operated } from "./cutAndMove";
 import { curveOf, edgeFrom, edgeTo } from "../pattern/ring";
 import type { PrincessPieces } from "./splitAtBustPoint";
+import { edgeTurned, smoothedAt } from "./straightThrough";
 
 /** How the seam is drawn (common practice, no source): lengths of the handles as shares of the stretch they lie on. */
 const HANDLE_AT_BUST = 0.3;
@@ -74,6 +85,7 @@ function walkedNearest({ centreFront, sideFront }: PrincessPieces): {
   readonly nearest: Walked;
   readonly isWalked: boolean;
 } {
+  if (isOwnShape(centreFront) || isOwnShape(sideFront)) return ownWalked({ centreFront, sideFront });
   const side = cornersOf(sideFront);
   const start = cornersOf(centreFront);
   let above: Mm = 0;
@@ -110,6 +122,100 @@ function walkedNearest({ centreFront, sideFront }: PrincessPieces): {
     },
     isWalked: best.miss < SOLVER_ACCURACY,
   };
+}
+
+/** Whether a seam has a shape that the pattern itself gave it, or one that two cubics cannot have. */
+const isOwnShape = (piece: Piece): boolean =>
+  piece.drawnTurns !== undefined || piece.edges.some(({ seam, from }) => seam === "princess" && isBend(from));
+
+/**
+ * The same for a seam of the pattern's own: it keeps its shape. What was bent at the bust point is drawn smooth there on the side
+ * front, and the centre front is lengthened at its bust line, its seam going with it, until both walk with the ease they have.
+ */
+function ownWalked({ centreFront, sideFront }: PrincessPieces): {
+  readonly nearest: Walked;
+  readonly isWalked: boolean;
+} {
+  const smooth = (["princessTop", "princessWaist"] as const).reduce(metAsDrawn, smoothAtBust(sideFront));
+  const wanted = ownLengths(smooth);
+  const ease = sideFront.seamEase?.princess ?? 0;
+  const whole = wanted.upper + wanted.lower;
+  let [above, below]: [Mm, Mm] = [0, 0];
+  let best = { miss: Infinity, above, below };
+  for (let round = 0; round < ROUNDS && best.miss >= SOLVER_ACCURACY; round += 1) {
+    const own = ownLengths(ownLengthened(centreFront, above, below).piece);
+    // The ease lies along the whole seam.
+    const shortAbove = wanted.upper - (ease * wanted.upper) / whole - own.upper;
+    const shortBelow = wanted.lower - (ease * wanted.lower) / whole - own.lower;
+    const miss = Math.max(Math.abs(shortAbove), Math.abs(shortBelow));
+    if (miss < best.miss) best = { miss, above, below };
+    const { top, bust, waist } = cornersOf(centreFront);
+    above += shortAbove / steepness(top, shift(bust, 0, above));
+    below += shortBelow / steepness(bust, shift(waist, 0, below));
+  }
+  return {
+    nearest: {
+      centreFront: ownLengthened(centreFront, best.above, best.below),
+      sideFront: smooth,
+      drop: best.above + best.below,
+    },
+    isWalked: best.miss < SOLVER_ACCURACY,
+  };
+}
+
+/** The stretches of the seam above and below the bust point. */
+function ownStretches(piece: Piece): { readonly upper: Stretch; readonly lower: Stretch } {
+  const [before, after] = [stretchTo(piece, "princessBust"), stretchFrom(piece, "princessBust")];
+  return endsOf(piece, before).from === "princessTop"
+    ? { upper: before, lower: after }
+    : { upper: after, lower: before };
+}
+
+function ownLengths(piece: Piece): { readonly upper: Mm; readonly lower: Mm } {
+  const { upper, lower } = ownStretches(piece);
+  return { upper: stretchLength(piece, upper), lower: stretchLength(piece, lower) };
+}
+
+/** A corner at the bust point that the pattern does not have itself drawn smooth. */
+const smoothAtBust = (piece: Piece): Piece =>
+  Math.abs(turnAtDegrees(piece, "princessBust") - turnWithin(piece, "princessBust")) > DRAWN_ALIKE_DEGREES
+    ? smoothedAt(piece, "princessBust")
+    : piece;
+
+/** An end of the seam turned until it meets what it met as the pattern was drawn. */
+function metAsDrawn(piece: Piece, corner: PointName): Piece {
+  const drawn = piece.drawnTurns?.[corner];
+  const off = drawn === undefined ? 0 : turnAtDegrees(piece, corner) - drawn;
+  if (Math.abs(off) <= DRAWN_ALIKE_DEGREES) return piece;
+  const into = edgeTo(piece, corner);
+  return invariant(piece.edges[into], "edge").seam === "princess"
+    ? edgeTurned(piece, into, "end", radiansFromDegrees(off))
+    : edgeTurned(piece, edgeFrom(piece, corner), "start", radiansFromDegrees(-off));
+}
+
+/** The centre front lengthened at its bust line, each stretch of its seam drawn on to where its ends come to lie. */
+function ownLengthened(piece: Piece, above: Mm, below: Mm): Operated {
+  const longer = lengthenedAtBust(piece, above, below);
+  if (above === 0 && below === 0) return longer;
+  const { upper, lower } = ownStretches(piece);
+  const bust = shift(pointOf(piece, "princessBust"), 0, above);
+  const down = (of: Piece): Piece =>
+    bendStretch(of, lower, (point, share) => {
+      const by = endsOf(of, lower).from === "princessBust" ? share : 1 - share;
+      return shift(point, 0, above + below * by * by * (3 - 2 * by));
+    });
+  const drawn = down(piece);
+  const raised = withEndMoved(piece, upper, endsOf(piece, upper).to === "princessBust" ? "end" : "start", bust);
+  const points = { ...longer.piece.points };
+  const edges = longer.piece.edges.map((edge): Edge => {
+    const index = piece.edges.findIndex(({ from, to }) => from === edge.from && to === edge.to);
+    const from = upper.includes(index) ? raised : lower.includes(index) ? drawn : null;
+    if (from === null) return edge;
+    const own = invariant(from.edges[index], "edge");
+    for (const name of [own.from, own.to]) if (isBend(name)) points[name] = invariant(from.points[name], name);
+    return own;
+  });
+  return { ...longer, piece: { ...longer.piece, points, edges } };
 }
 
 /** By how much a straight stretch grows where its lower end goes down by 1; not so little that a step would run away. */

@@ -2,18 +2,19 @@
  * The shoulder line turned about the side neck point as if it were sewn: over a dart in it, and over a princess seam that
  * ends in it, to the piece beyond. Its length stays; what it joins on each piece is drawn on to it.
  */
-import { edgeLength, edgeTangentAt } from "../geometry/edgeCurve";
+import { edgeTangentAt } from "../geometry/edgeCurve";
 import { directionOf, shift, turnBetween } from "../geometry/point";
 import { composeRigid, invertRigid, moveRigidly, rigidMotion, type Rigid } from "../geometry/rigid";
 import { moveMouthEnd } from "../dart/mouthEnd";
 import { seamLength } from "../girth/seamLength";
-import { dartOf, pointOf, type DartName, type Piece, type PieceName, type PointName } from "../pattern/piece";
+import { dartOf, isBend, pointOf, type DartName, type Piece, type PieceName, type PointName } from "../pattern/piece";
 import { invariant } from "../result";
 import { SAME_POINT, SHORTEST_EDGE } from "../tolerance";
 import { radians, type Mm, type Radians } from "../units";
 import { pieceIn, withPiece, type PieceSet } from "../pattern/pieceSet";
 import { fitHandles } from "./fitHandles";
 import { curveOf, edgeFrom, edgeTo } from "../pattern/ring";
+import { stretchAt, stretchLength } from "../pattern/stretch";
 
 /** The pieces that a shoulder seam lies on, from the neck outwards; empty where there is no whole shoulder. */
 export function shoulderPieces(pieces: PieceSet, side: "front" | "back"): readonly PieceName[] {
@@ -64,6 +65,7 @@ function turnedOn(piece: Piece, start: Rigid<"piece">): { readonly piece: Piece;
     if (edge.from === "princessTop")
       moved = moveMouthEnd(moved, edge.from, moveRigidly(motion, pointOf(piece, edge.from)));
     if (edge.mouthOf !== null) motion = seenBeyond(motion, openingOf(piece, edge.mouthOf));
+    if (isBend(edge.to)) continue;
     moved = moveMouthEnd(moved, edge.to, moveRigidly(motion, pointOf(piece, edge.to)));
   }
   return { piece: moved, motion };
@@ -108,7 +110,7 @@ const upperPrincess = (piece: Piece): number =>
     (edge) => edge.seam === "princess" && (edge.from === "princessTop" || edge.to === "princessTop"),
   );
 
-const lengthAt = (piece: Piece, index: number): Mm => edgeLength(curveOf(piece, invariant(piece.edges[index], "edge")));
+const lengthAt = (piece: Piece, index: number): Mm => stretchLength(piece, stretchAt(piece, index));
 
 /** The upper stretch of the side front's princess seam differs from the centre front's by as much as before. */
 export function walkUpperPrincess(before: PieceSet, after: PieceSet): PieceSet {

@@ -1,11 +1,11 @@
 /** A corner within a seam drawn smooth: the controls on its two sides turned equally until they lie in one line. */
-import { edgeLength } from "../geometry/edgeCurve";
 import { directionOf, distance, polar, turnBetween, type PiecePoint } from "../geometry/point";
-import { pointOf, type Edge, type Piece, type PointName } from "../pattern/piece";
+import { isBend, pointOf, type Edge, type Piece, type PointName } from "../pattern/piece";
 import { invariant } from "../result";
 import { radians, type Mm, type Radians } from "../units";
 import { controlsOf, fitHandles } from "./fitHandles";
-import { curveOf, edgeFrom, edgeTo } from "../pattern/ring";
+import { edgeFrom, edgeTo } from "../pattern/ring";
+import { stretchAt, stretchLength, withEndTurned } from "../pattern/stretch";
 
 /** The piece with the seam running straight on through a corner; both its edges share the turn. */
 function straightThrough(piece: Piece, corner: PointName): Piece {
@@ -15,22 +15,16 @@ function straightThrough(piece: Piece, corner: PointName): Piece {
   const leaving = controlsOf(piece, invariant(piece.edges[out], "edge"));
   const turn = turnBetween(directionOf(arriving.c2, at), directionOf(at, leaving.c1));
   if (turn === 0) return piece;
-  const edges = [...piece.edges];
-  edges[into] = {
-    ...invariant(edges[into], "edge"),
-    curve: { ...arriving, c2: turnedAbout(at, arriving.c2, radians(turn / 2)) },
-  };
-  edges[out] = {
-    ...invariant(edges[out], "edge"),
-    curve: { ...leaving, c1: turnedAbout(at, leaving.c1, radians(-turn / 2)) },
-  };
-  return { ...piece, edges };
+  return edgeTurned(edgeTurned(piece, into, "end", radians(turn / 2)), out, "start", radians(-turn / 2));
 }
 
-/** The piece with the direction of one edge at its start or end turned; positive turns +x towards +y. */
+/** The piece with the direction of one edge (of its whole stretch) at its start or end turned; positive turns +x towards +y. */
 export function edgeTurned(piece: Piece, index: number, end: "start" | "end", turn: Radians): Piece {
   if (turn === 0) return piece;
   const edge: Edge = invariant(piece.edges[index], "edge");
+  const stretch = stretchAt(piece, index);
+  if (stretch.length > 1 && !isBend(end === "start" ? edge.from : edge.to))
+    return withEndTurned(piece, stretch, end, turn);
   const handles = controlsOf(piece, edge);
   const curve =
     end === "start"
@@ -47,6 +41,6 @@ const turnedAbout = (end: PiecePoint, control: PiecePoint, turn: Radians): Piece
 /** A corner within a seam drawn smooth; each of its two edges keeps its length where a curve that looks right can. */
 export function smoothedAt(piece: Piece, corner: PointName): Piece {
   const [into, out] = [edgeTo(piece, corner), edgeFrom(piece, corner)];
-  const lengthAt = (index: number): Mm => edgeLength(curveOf(piece, invariant(piece.edges[index], "edge")));
+  const lengthAt = (index: number): Mm => stretchLength(piece, stretchAt(piece, index));
   return fitHandles(fitHandles(straightThrough(piece, corner), [into], lengthAt(into)), [out], lengthAt(out));
 }

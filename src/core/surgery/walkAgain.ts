@@ -39,9 +39,14 @@ function walkPrincess(before: PieceSet, after: PieceSet): PieceSet {
   return withPiece(withPiece(after, drawn.centreFront), drawn.sideFront);
 }
 
-function walkSide(before: PieceSet, after: PieceSet, { seam, first, second }: SeamPair): PieceSet {
+function walkSide(before: PieceSet, after: PieceSet, pair: SeamPair): PieceSet {
+  const { seam, first, second } = pair;
   const gap = (set: PieceSet): Mm => sewnOf(set, first, seam) - sewnOf(set, second, seam);
-  const drift = gap(after) - gap(before);
+  return takeUpSide(after, pair, gap(after) - gap(before));
+}
+
+/** A side seam whose first half is too long by so much, against the second, walked: both give at their lower corner. */
+export function takeUpSide(after: PieceSet, { first, second }: SeamPair, drift: Mm): PieceSet {
   if (Math.abs(drift) < SOLVER_ACCURACY) return after;
   const one = sidePieceOf(after, first);
   const other = sidePieceOf(after, second);

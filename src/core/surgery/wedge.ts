@@ -11,7 +11,7 @@ import {
   turnBetween,
   type PiecePoint,
 } from "../geometry/point";
-import { edgeLength, edgeParameterAtLength, edgePointAt } from "../geometry/edgeCurve";
+import { edgePointAt } from "../geometry/edgeCurve";
 import { rigidMotion, type Rigid } from "../geometry/rigid";
 import { moveMouthEnd } from "../dart/mouthEnd";
 import { seamLength } from "../girth/seamLength";
@@ -21,6 +21,7 @@ import { SAME_POINT } from "../tolerance";
 import { radians, type Mm, type Radians } from "../units";
 import { trueDartAgain, type OutlinePlace } from "./beyondCut";
 import { curveOf, edgeFrom, edgeTo } from "../pattern/ring";
+import { placeAlong, stretchAt, stretchFrom, stretchLength, stretchTo, withEndTurned } from "../pattern/stretch";
 import { withSeamEnd } from "./walkAgain";
 
 /**
@@ -36,21 +37,20 @@ export const wedgeTurn = (hinge: PiecePoint, open: PiecePoint, amount: Mm, up: b
 /** The turn as a motion. */
 export const turnAbout = (hinge: PiecePoint, turn: Radians): Rigid<"piece"> => rigidMotion(hinge, turn);
 
-/** The place on an edge at a distance along it from one of its ends; half-way along where the edge is too short for that. */
+/** The place on a stretch at a distance along it from one of its ends; half-way along where it is too short for that. */
 export function placeFrom(piece: Piece, corner: PointName, side: "before" | "after", along: Mm): OutlinePlace {
-  const { index, curve, length } = edgeBeside(piece, corner, side);
+  const { stretch, length } = stretchBeside(piece, corner, side);
   const from = alongFrom(piece, corner, side, along);
-  return { index, t: edgeParameterAtLength(curve, side === "before" ? length - from : from) };
+  return placeAlong(piece, stretch, side === "before" ? length - from : from);
 }
 
-/** How far along its edge that place is; mm. */
+/** How far along its stretch that place is; mm. */
 export const alongFrom = (piece: Piece, corner: PointName, side: "before" | "after", along: Mm): Mm =>
-  Math.min(along, edgeBeside(piece, corner, side).length / 2);
+  Math.min(along, stretchBeside(piece, corner, side).length / 2);
 
-function edgeBeside(piece: Piece, corner: PointName, side: "before" | "after") {
-  const index = side === "before" ? edgeTo(piece, corner) : edgeFrom(piece, corner);
-  const curve = curveOf(piece, invariant(piece.edges[index], "edge"));
-  return { index, curve, length: edgeLength(curve) };
+function stretchBeside(piece: Piece, corner: PointName, side: "before" | "after") {
+  const stretch = side === "before" ? stretchTo(piece, corner) : stretchFrom(piece, corner);
+  return { stretch, length: stretchLength(piece, stretch) };
 }
 
 export const pointAt = (piece: Piece, { index, t }: OutlinePlace): PiecePoint =>
@@ -64,6 +64,8 @@ function turnSeamAtCentre(piece: Piece, corner: PointName, turn: Radians): Piece
   const edge = invariant(piece.edges[index], "edge");
   const [a, b] = [pointOf(piece, edge.from), pointOf(piece, edge.to)];
   if (Math.abs(turn) * distance(a, b) < SAME_POINT) return piece;
+  const stretch = stretchAt(piece, index);
+  if (stretch.length > 1) return withEndTurned(piece, stretch, arrives ? "end" : "start", turn);
   const { c1, c2 } = edge.curve ?? { c1: between(a, b, 1 / 3), c2: between(a, b, 2 / 3) };
   const curve = arrives ? { c1, c2: rotateAbout(c2, b, turn) } : { c1: rotateAbout(c1, a, turn), c2 };
   return { ...piece, edges: piece.edges.with(index, { ...edge, curve }) };

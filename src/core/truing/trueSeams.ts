@@ -1,8 +1,8 @@
 /** Truing of seams: legs of darts equal, seams smooth over shut darts and at the corners within them; lengths kept. */
 import { edgeNearest, edgePointAt } from "../geometry/edgeCurve";
 import { distance } from "../geometry/point";
-import { turnAtDegrees } from "../girth/cornerAngle";
-import { seamCornerAtDart } from "../dart/trueSeam";
+import { turnAtDegrees, turnWithin } from "../girth/cornerAngle";
+import { seamCornerAtDart, turnAsDrawn } from "../dart/trueSeam";
 import { trueLegs } from "../dart/trueLegs";
 import { trueSeamEvenly } from "../dart/trueSeamEvenly";
 import { seamLength } from "../girth/seamLength";
@@ -12,7 +12,7 @@ import { invariant } from "../result";
 import { curveOf, edgeTo } from "../pattern/ring";
 import { smoothedAt } from "../surgery/straightThrough";
 import { JOINED_CORNER_DEGREES, SMOOTH_CORNER_DEGREES, WALKED_AGREEMENT } from "../tolerance";
-import { degreesFrom, type Mm } from "../units";
+import { degreesFrom, radians, type Mm } from "../units";
 import type { Truing } from "./truing";
 
 /** A gathered mouth is drawn up, not folded: there is nothing to true at it. */
@@ -25,7 +25,7 @@ const legOf = (piece: Piece, dart: Dart, end: "inner" | "outer"): Mm =>
 export const equalLegs: Truing = (pieces, changes) =>
   eachPiece(pieces, (piece) =>
     foldedDarts(piece).reduce((done, dart) => {
-      const difference = legOf(done, dart, "outer") - legOf(done, dart, "inner");
+      const difference = legOf(done, dart, "outer") - legOf(done, dart, "inner") - (dart.drawnLegs ?? 0);
       if (Math.abs(difference) <= WALKED_AGREEMENT) return done;
       changes.push({
         piece: piece.name,
@@ -41,7 +41,11 @@ export const equalLegs: Truing = (pieces, changes) =>
 export const smoothDarts: Truing = (pieces, changes) =>
   eachPiece(pieces, (piece) =>
     foldedDarts(piece).reduce((done, dart) => {
-      if (Math.abs(degreesFrom(seamCornerAtDart(done, dart.name))) <= JOINED_CORNER_DEGREES) return done;
+      if (
+        Math.abs(degreesFrom(radians(seamCornerAtDart(done, dart.name) - turnAsDrawn(done, dart.name)))) <=
+        JOINED_CORNER_DEGREES
+      )
+        return done;
       const trued = trueSeamEvenly(done, dart.name, seamLength(done, dart.seam));
       changes.push({
         piece: piece.name,
@@ -58,7 +62,7 @@ export const smoothDarts: Truing = (pieces, changes) =>
 export const smoothSeams: Truing = (pieces, changes) =>
   eachPiece(pieces, (piece) =>
     cornersWithin(piece).reduce((done, corner) => {
-      if (Math.abs(turnAtDegrees(done, corner)) <= SMOOTH_CORNER_DEGREES) return done;
+      if (Math.abs(turnAtDegrees(done, corner) - turnWithin(done, corner)) <= SMOOTH_CORNER_DEGREES) return done;
       const trued = smoothedAt(done, corner);
       changes.push({
         piece: piece.name,
@@ -76,7 +80,11 @@ function cornersWithin(piece: Piece): PointName[] {
   return piece.edges.flatMap((edge, index): PointName[] => {
     const before = piece.edges[(index + piece.edges.length - 1) % piece.edges.length];
     const isWithin =
-      before !== undefined && before.seam === edge.seam && before.mouthOf === null && edge.mouthOf === null;
+      before !== undefined &&
+      edge.seam !== "edge" &&
+      before.seam === edge.seam &&
+      before.mouthOf === null &&
+      edge.mouthOf === null;
     return isWithin ? [edge.from] : [];
   });
 }

@@ -3,6 +3,7 @@ import { STEPS, usePageState, type Step } from "../session/pageState";
 export const STEP_TITLES: Readonly<Record<Step, string>> = {
   tape: "Tape",
   envelope: "Envelope",
+  tissue: "Tissue",
   blend: "Blend",
   darts: "Darts",
   fit: "Fit",
@@ -12,6 +13,7 @@ export const STEP_TITLES: Readonly<Record<Step, string>> = {
 const ABOUT: Readonly<Record<Step, string>> = {
   tape: "your measures",
   envelope: "the pattern’s chart",
+  tissue: "your own pattern",
   blend: "your size",
   darts: "move and shape",
   fit: "what the body shows",

@@ -3,15 +3,18 @@ import { POINTED_DART } from "../darts/pointedDartPart";
 import { CHART_FIT } from "../envelope/chartFitPart";
 import { createLater, type Later } from "../parts/later";
 import { SEWN } from "../sewn/sewnPart";
+import { OWN_PATTERN } from "../tissue/ownPatternPart";
 import { BODIES } from "../tape/bodiesPart";
 import { PLAN_NOTE } from "../tape/planNotePart";
 import { COLLISIONS } from "../works/collisionsPart";
 import { DEMOS } from "../works/demosPart";
+import { WORKS_LIST } from "../works/worksListPart";
 import { FRONT_DRAWING } from "../works/frontDrawingPart";
 
 /** The steps but Tape, which comes with the page. */
 export const STEP_PARTS = {
   envelope: createLater(async () => (await import("../envelope/EnvelopeStep")).EnvelopeStep),
+  tissue: createLater(async () => (await import("../tissue/TissueStep")).TissueStep),
   blend: createLater(async () => (await import("../blend/BlendStep")).BlendStep),
   darts: createLater(async () => (await import("../darts/DartsPanel")).DartsPanel),
   fit: createLater(async () => (await import("../fit/FitStep")).FitStep),
@@ -25,15 +28,18 @@ export const LEDGER = createLater(async () => (await import("../ledger/Ledger"))
 export const AHEAD: readonly Pick<Later<unknown>, "fetchAhead">[] = [
   TABLE,
   LEDGER,
+  WORKS_LIST,
   BODIES,
   PLAN_NOTE,
   STEP_PARTS.paper,
   STEP_PARTS.envelope,
+  STEP_PARTS.tissue,
   STEP_PARTS.blend,
   STEP_PARTS.darts,
   STEP_PARTS.fit,
   POINTED_DART,
   SEWN,
+  OWN_PATTERN,
   CHART_FIT,
   DEMOS,
   COLLISIONS,

@@ -9,7 +9,6 @@ import { withDoubts } from "../../core/sureness/doubtedPicks";
 import { howSure } from "../../core/sureness/howSure";
 import { nextMeasure } from "../../core/sureness/nextMeasure";
 import { planFailureWords } from "../../words/plan";
-import { printedDartsNote } from "../../words/printedDarts";
 import { useSettledPlan } from "../session/usePlan";
 import { useSettledWork } from "../session/useWork";
 import { FailureNote } from "../session/FailureNote";
@@ -21,6 +20,7 @@ import { EaseFields } from "./EaseFields";
 import { BaseSizePickView } from "./BaseSizePickView";
 import { HowSurePanel } from "./HowSurePanel";
 import { LevelPickView } from "./LevelPickView";
+import { PrintedDarts } from "./PrintedDarts";
 import { ProposalLines } from "./ProposalLines";
 
 /** What the planner itself would pick, all of the wearer's picks laid aside; null where there is no such plan. */
@@ -107,7 +107,7 @@ function Picked({ work, plan, planners }: PickedProps) {
               surety={surety?.[level.level] ?? null}
               own={own(level.level)}
               planners={planners?.levels.find((other) => other.level === level.level) ?? null}
-              granted={level.level === "waist" ? printedDartsNote(plan, work.unit) : null}
+              granted={level.level === "waist" ? <PrintedDarts work={work} plan={plan} /> : null}
             />
           ),
         )}

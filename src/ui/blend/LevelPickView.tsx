@@ -1,3 +1,4 @@
+import type { ReactNode } from "react";
 import type { CutLine, PlannedLevel } from "../../core/plan/plan";
 import type { Work } from "../../core/decisions/work";
 import type { Surety } from "../../core/sureness/surety";
@@ -20,7 +21,7 @@ export interface LevelPickViewProps {
   readonly own: boolean;
   readonly planners: PlannedLevel | null;
   /** What it takes for granted of her tissue; null: nothing. */
-  readonly granted: string | null;
+  readonly granted: ReactNode;
 }
 
 /** A twentieth of a step: finer than a pencil line between two printed ones. */
@@ -69,11 +70,7 @@ export function LevelPickView({ work, level, name, line, surety, own, planners, 
           <Fractions text={followsSentence(level, work.unit)} />
         </p>
       )}
-      {granted !== null && (
-        <p className="field-hint">
-          <Fractions text={granted} />
-        </p>
-      )}
+      {granted}
       <Sum question="Why this line?" lines={levelSum(level, work.unit)} />
     </Pick>
   );

@@ -9,16 +9,19 @@ import {
   marginRefusal,
   USUAL_MARGIN,
   usualEntry,
+  NEST_HAS_NO_ALLOWANCES,
   OVERLAY_HAS_NO_ALLOWANCES,
 } from "../../words/paperChoices";
 import { useRun } from "../session/useWork";
 import { LengthField } from "../fields/LengthField";
 import { Select } from "../fields/Select";
 import { AllowanceFields } from "./AllowanceFields";
-import { formatOf, isAltered, namesOf, piecesDrawn, sizeOf } from "./paperRequest";
+import { formatOf, isAltered, isNested, namesOf, piecesDrawn, sizeOf } from "./paperRequest";
 import { useChoices } from "./choicesState";
 
 const OWN = "";
+/** No label of a size has such a sign. */
+const ALL = "\u0000";
 const isFormat = (value: string): value is SheetFormat => (SHEET_FORMATS as readonly string[]).includes(value);
 
 interface PaperChoicesProps {
@@ -34,7 +37,8 @@ export function PaperChoices({ work, plan, kind }: PaperChoicesProps) {
   const run = useRun();
   const { unit } = work;
   const size = sizeOf(chosen, plan, kind);
-  const pieces = piecesDrawn(plan, size);
+  const nested = isNested(chosen, kind);
+  const pieces = nested ? plan.printed : piecesDrawn(plan, size);
   const labels = plan.nest.labels;
   const sizes = labels.filter((label) => label !== size);
   const under = sizes.filter((label) => chosen.under.includes(label));
@@ -62,12 +66,13 @@ export function PaperChoices({ work, plan, kind }: PaperChoicesProps) {
       {kind === "pieces" && (
         <Select
           label="Line drawn"
-          value={size ?? OWN}
+          value={nested ? ALL : (size ?? OWN)}
           options={[
             { value: OWN, label: "My own line" },
             ...labels.map((label) => ({ value: label, label: `Printed size ${label}` })),
+            { value: ALL, label: "All printed sizes, one in another" },
           ]}
-          onChange={(value) => choose({ size: value === OWN ? null : value })}
+          onChange={(value) => choose({ nested: value === ALL, size: value === OWN || value === ALL ? null : value })}
         />
       )}
       <Ticks legend="Pieces">
@@ -83,7 +88,9 @@ export function PaperChoices({ work, plan, kind }: PaperChoicesProps) {
           </Tick>
         ))}
       </Ticks>
-      {kind === "pieces" ? (
+      {nested ? (
+        <p className="aside">{NEST_HAS_NO_ALLOWANCES}</p>
+      ) : kind === "pieces" ? (
         <>
           <Ticks
             legend="Printed sizes in grey beneath"

@@ -1,6 +1,7 @@
+import { printedNestOf } from "../../core/plan/planOf";
 import type { PaperSize } from "../../core/decisions/paperChoice";
 import "./paper.css";
-import { SHEET_ABOUT, SHEET_NAMES } from "../../words/paperChoices";
+import { sheetAbout, SHEET_NAMES } from "../../words/paperChoices";
 import { usePageState, type Sheet } from "../session/pageState";
 import { useRun, useSettledWork } from "../session/useWork";
 import { Choice } from "../fields/Choice";
@@ -23,13 +24,15 @@ export function PaperStep() {
   const paper = useSettledWork((work) => work.paper);
   const sheet = usePageState((page) => page.sheet);
   const showSheet = usePageState((page) => page.showSheet);
+  const nest = useSettledWork(printedNestOf);
+  const source = nest.ok ? nest.value.source : "standIn";
   const run = useRun();
   const isFile = sheet === "pieces" || sheet === "overlay";
   return (
     <>
       <header className="step-head">
         <h2>Paper</h2>
-        <p>{SHEET_ABOUT[sheet]}</p>
+        <p>{sheetAbout(sheet, source)}</p>
       </header>
       <div className="paper-choice">
         <Choice legend="Print" options={SHEETS} value={sheet} onChange={showSheet} />

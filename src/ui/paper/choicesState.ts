@@ -5,6 +5,8 @@ import { storeOfWork } from "../session/ofWork";
 export interface Chosen {
   /** The wearer's own line (null), or a printed size by its label. */
   readonly size: string | null;
+  /** All printed sizes, one in another, in place of a line. */
+  readonly nested: boolean;
   /** Pieces that are not wanted: one that an alteration brings is wanted without being asked for. */
   readonly leftOut: readonly PieceName[];
   /** Labels of printed sizes drawn in grey. */
@@ -22,7 +24,15 @@ export interface ChoicesState extends ChosenOfSheets {
   readonly choose: (chosen: Partial<ChosenOfSheets>) => void;
 }
 
-const FIRST: ChosenOfSheets = { size: null, leftOut: [], under: [], before: false, allowances: true, lastTime: true };
+const FIRST: ChosenOfSheets = {
+  size: null,
+  nested: false,
+  leftOut: [],
+  under: [],
+  before: false,
+  allowances: true,
+  lastTime: true,
+};
 
 export const useChoices = storeOfWork<ChoicesState>((set) => ({
   ...FIRST,

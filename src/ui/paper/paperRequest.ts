@@ -13,7 +13,12 @@ export const formatOf = (work: Work): SheetFormat => work.sheetFormat ?? work.pa
 
 /** The printed size whose line is drawn; null: her own. An overlay shows what differs from print, which a printed size does not. */
 export const sizeOf = (chosen: Chosen, plan: Plan, kind: PaperKind): string | null =>
-  kind === "pieces" && chosen.size !== null && plan.nest.labels.includes(chosen.size) ? chosen.size : null;
+  kind === "pieces" && !chosen.nested && chosen.size !== null && plan.nest.labels.includes(chosen.size)
+    ? chosen.size
+    : null;
+
+/** All printed sizes at once: only of pieces. */
+export const isNested = (chosen: Chosen, kind: PaperKind): boolean => kind === "pieces" && chosen.nested;
 
 /** A printed size has the pieces of the pattern, which an alteration may since have cut in two. */
 export function piecesDrawn(plan: Plan, size: string | null): readonly Piece[] {
@@ -35,6 +40,7 @@ export const isAltered = (plan: Plan): boolean =>
   plan.ledger.some(({ source, outcome }) => source === "wearer" && outcome.ok);
 
 export function requestFor(work: Work, plan: Plan, kind: PaperKind, chosen: Chosen, day: string): PaperRequest {
+  const nested = isNested(chosen, kind);
   const size = sizeOf(chosen, plan, kind);
   return {
     work,
@@ -45,12 +51,15 @@ export function requestFor(work: Work, plan: Plan, kind: PaperKind, chosen: Chos
       format: formatOf(work),
       margin: work.printerMargin ?? USUAL_MARGIN,
       size,
-      pieces: namesOf(piecesDrawn(plan, size)).filter((name) => !chosen.leftOut.includes(name)),
+      pieces: namesOf(nested ? plan.printed : piecesDrawn(plan, size)).filter((name) => !chosen.leftOut.includes(name)),
       // Strips show only what differs: what was ticked for pieces waits for them.
       under:
-        kind === "pieces" ? plan.nest.labels.filter((label) => label !== size && chosen.under.includes(label)) : [],
-      before: kind === "pieces" && chosen.before && size === null && isAltered(plan),
-      allowances: kind === "pieces" && chosen.allowances,
+        kind === "pieces" && !nested
+          ? plan.nest.labels.filter((label) => label !== size && chosen.under.includes(label))
+          : [],
+      before: kind === "pieces" && chosen.before && size === null && !nested && isAltered(plan),
+      allowances: kind === "pieces" && chosen.allowances && !nested,
+      ...(nested ? { nested: true as const } : {}),
     },
   };
 }

@@ -4,7 +4,7 @@ import { dartOfAlteration } from "../../core/decisions/alteration";
 import "./table.css";
 import "./overlay.css";
 import { useCallback, useMemo, useRef, useState } from "react";
-import type { DartRef } from "../../core/pattern/piece";
+import type { DartRef, NestSource } from "../../core/pattern/piece";
 import { halvesOf, type Plan, type PlanHalf } from "../../core/plan/plan";
 import { type LengthUnit } from "../../core/decisions/work";
 import {
@@ -21,6 +21,7 @@ import {
 } from "../../drawing/index";
 import { dartHandleLabel } from "../../words/terms/darts";
 import { capital, pieceWords } from "../../words/terms/names";
+import { sourceParts } from "../../words/pieceSource";
 import { usePlan, useSettledPlan } from "../session/usePlan";
 import { useSettledWork, useWork, useWorkStore } from "../session/useWork";
 import { useViewState } from "../session/viewState";
@@ -180,6 +181,7 @@ export function Table() {
             before your slips
           </label>
         </div>
+        {nest.ok && <PieceSource source={nest.value.source} />}
         {settled.ok && settled.value.left !== settled.value.right && <HalfSwitch />}
       </div>
       <LitBar places={places} unit={unit} />
@@ -191,6 +193,17 @@ export function Table() {
         </p>
       )}
     </div>
+  );
+}
+
+/** Where the pieces come from, at the head of the table. */
+function PieceSource({ source }: { readonly source: NestSource }) {
+  const [word, more] = sourceParts(source);
+  return (
+    <p className="table-source">
+      {word}
+      {more !== "" && <span className="table-source-more">{more}</span>}
+    </p>
   );
 }
 

@@ -1,7 +1,7 @@
 /** Pan and zoom of the table: mouse, wheel, one finger, two fingers, keys. */
 import { useCallback, useEffect, useLayoutEffect, useRef, useState, type RefObject } from "react";
 import type { Box } from "../../drawing/index";
-import { fitBox, panBy, zoomAt, type Size, type View } from "./view";
+import { panBy, TABLE_SIGHT, zoomAt, type Sight, type Size, type View } from "./view";
 
 const WHEEL_ZOOM = 0.004;
 /** Pixels of a wheel that counts in lines. */
@@ -18,14 +18,14 @@ export interface TableView {
   readonly onPointerDown: (event: React.PointerEvent) => void;
 }
 
-export function useTableView(ref: RefObject<SVGSVGElement | null>, box: Box): TableView {
+export function useTableView(ref: RefObject<SVGSVGElement | null>, box: Box, sight: Sight = TABLE_SIGHT): TableView {
   const [size, setSize] = useState<Size>({ width: 800, height: 600 });
   const [own, setOwn] = useState<View | null>(null);
   // Until she moves it herself, the table shows everything, whatever its size and whatever lies on it.
-  const view = own ?? fitBox(box, size);
-  const now = useRef({ view, size });
+  const view = own ?? sight.fit(box, size);
+  const now = useRef({ view, size, sight });
   useLayoutEffect(() => {
-    now.current = { view, size };
+    now.current = { view, size, sight };
   });
 
   useLayoutEffect(() => {
@@ -57,7 +57,7 @@ export function useTableView(ref: RefObject<SVGSVGElement | null>, box: Box): Ta
       if (!event.ctrlKey && !event.metaKey) return change((v) => panBy(v, -event.deltaX * unit, -event.deltaY * unit));
       const { left, top } = svg.getBoundingClientRect();
       const factor = Math.min(ZOOM_STEP, Math.max(1 / ZOOM_STEP, Math.exp(-event.deltaY * unit * WHEEL_ZOOM)));
-      change((v) => zoomAt(v, factor, event.clientX - left, event.clientY - top));
+      change((v) => zoomAt(v, factor, event.clientX - left, event.clientY - top, now.current.sight));
     };
     // React listens passively; the page must not scroll under the table.
     svg.addEventListener("wheel", onWheel, { passive: false });
@@ -84,7 +84,13 @@ export function useTableView(ref: RefObject<SVGSVGElement | null>, box: Box): Ta
         const factor = apart(after) / Math.max(1, apart(before));
         const middle = { x: (after.x + other.x) / 2, y: (after.y + other.y) / 2 };
         change((v) =>
-          zoomAt(panBy(v, (after.x - before.x) / 2, (after.y - before.y) / 2), factor, middle.x - left, middle.y - top),
+          zoomAt(
+            panBy(v, (after.x - before.x) / 2, (after.y - before.y) / 2),
+            factor,
+            middle.x - left,
+            middle.y - top,
+            now.current.sight,
+          ),
         );
       };
       const onEnd = (end: PointerEvent): void => {
@@ -102,10 +108,11 @@ export function useTableView(ref: RefObject<SVGSVGElement | null>, box: Box): Ta
   );
 
   const zoom = useCallback(
-    (factor: number) => change((v) => zoomAt(v, factor, now.current.size.width / 2, now.current.size.height / 2)),
+    (factor: number) =>
+      change((v) => zoomAt(v, factor, now.current.size.width / 2, now.current.size.height / 2, now.current.sight)),
     [change],
   );
-  const fit = useCallback((to: Box) => change(() => fitBox(to, now.current.size)), [change]);
+  const fit = useCallback((to: Box) => change(() => now.current.sight.fit(to, now.current.size)), [change]);
 
   const onKeyDown = (event: React.KeyboardEvent): void => {
     if (event.target !== event.currentTarget) return;

@@ -15,7 +15,15 @@ export interface Size {
 const LEAST_SCALE = 0.15;
 const MOST_SCALE = 12;
 
-const held = (scale: number): number => Math.min(MOST_SCALE, Math.max(LEAST_SCALE, scale));
+/** How a table is looked at: how a box is shown whole, and how far off and how near it can be seen, pixels to a millimetre. */
+export interface Sight {
+  readonly fit: (box: Box, size: Size) => View;
+  readonly least: number;
+  readonly most: number;
+}
+
+const held = (scale: number, { least, most }: Pick<Sight, "least" | "most">): number =>
+  Math.min(most, Math.max(least, scale));
 
 /** Pixels at the top that the tools lie on. */
 const TOOLS_ROOM = 52;
@@ -31,7 +39,7 @@ const NARROW = 520;
 export function fitBox(box: Box, size: Size): View {
   const height = size.height - TOOLS_ROOM - SIZES_ROOM;
   const width = size.width - (size.width < NARROW ? WORDS_ROOM.narrow : WORDS_ROOM.wide);
-  const scale = held(Math.min(width / box.width, height / box.height));
+  const scale = held(Math.min(width / box.width, height / box.height), { least: LEAST_SCALE, most: MOST_SCALE });
   return {
     scale,
     x: box.x - (width / scale - box.width) / 2,
@@ -39,9 +47,11 @@ export function fitBox(box: Box, size: Size): View {
   };
 }
 
+export const TABLE_SIGHT: Sight = { fit: fitBox, least: LEAST_SCALE, most: MOST_SCALE };
+
 /** Zooms by a factor about a place on the screen, which stays where it is. */
-export function zoomAt(view: View, factor: number, px: number, py: number): View {
-  const scale = held(view.scale * factor);
+export function zoomAt(view: View, factor: number, px: number, py: number, sight: Sight = TABLE_SIGHT): View {
+  const scale = held(view.scale * factor, sight);
   return { scale, x: view.x + px / view.scale - px / scale, y: view.y + py / view.scale - py / scale };
 }
 

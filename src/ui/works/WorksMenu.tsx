@@ -1,10 +1,11 @@
 import "./works.css";
 import { useEffect, useId, useRef, useState } from "react";
+import { PartPlace } from "../parts/PartPlace";
 import { idle } from "../parts/fetchAhead";
 import { FRONT_DRAWING } from "./frontDrawingPart";
 import { createLooks } from "./looks";
 import { useWorks } from "./useWorks";
-import { WorksList } from "./WorksList";
+import { WORKS_LIST } from "./worksListPart";
 
 const drawer = async () => {
   await FRONT_DRAWING.load();
@@ -68,7 +69,9 @@ export function WorksMenu() {
       </button>
       {isOpen && (
         <section id={id} className="works-list" aria-label="Your works" tabIndex={-1}>
-          <WorksList now={open} looks={looks} onDone={close} />
+          <PartPlace part={WORKS_LIST} name="The list of works">
+            {(WorksList) => <WorksList now={open} looks={looks} onDone={close} />}
+          </PartPlace>
         </section>
       )}
     </div>

@@ -41,7 +41,7 @@ describe("waist darts equally wide in all sizes", () => {
 
   it("make no difference on the size's own line, nor where no dart is at the waist, and then nothing is said", () => {
     expect(waistIfDartsAlike(onLines("14", 4))).toBeCloseTo(0, 9);
-    expect(printedDartsNote(onLines("14", 4), "cm")).toBeNull();
+    expect(printedDartsNote(onLines("14", 4), testWork)).toBeNull();
     const midriff = planOf({ ...testWork, pattern: { ...testWork.pattern, style: "midriff" } });
     expect(waistIfDartsAlike(midriff)).toBe(0);
   });
@@ -50,7 +50,7 @@ describe("waist darts equally wide in all sizes", () => {
     const plan = onLines("14", 7);
     const off = waistIfDartsAlike(plan);
     expect(Math.abs(off)).toBeGreaterThan(1);
-    expect(printedDartsNote(plan, "cm")).toContain(
+    expect(printedDartsNote(plan, testWork)).toContain(
       `${Math.abs(Math.round(off))} mm ${off < 0 ? "smaller than told: let that out" : "larger than told: take that in"}`,
     );
   });

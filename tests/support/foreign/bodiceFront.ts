@@ -33,20 +33,21 @@ function lowerFront(habit: Habit, n: SizeNumbers, backSide: number): Lower {
   const centreWaist = xy(0, bustPoint.y + n.bustToWaist + n.bustDart * 0.8);
   const apexOfWaist = xy(bustPoint.x + habit.lean * 0.3, bustPoint.y + 24);
   const at = (sideY: number): Lower => {
-    const w =
+    const darted =
       n.frontDart > 0
         ? waistOf(centreWaist, apexOfWaist, bustPoint.x + habit.lean, n.frontDart, sideY, q.waist.front)
-        : waistWithout(centreWaist, sideY, q.waist.front);
+        : null;
+    const w = darted ?? waistWithout(centreWaist, sideY, q.waist.front);
     const waist: readonly Stretch[] =
-      "inner" in w
+      darted !== null
         ? [
-            stretch("sideWaist", "waistDartOuter", "waist", backwards(w.toSide)),
-            mouthStretch("waistDartOuter", "waistDartInner", "waist", "waistDart", w.outer, w.inner),
-            stretch("waistDartInner", "centreWaist", "waist", backwards(w.toDart)),
+            stretch("sideWaist", "waistDartOuter", "waist", backwards(darted.toSide)),
+            mouthStretch("waistDartOuter", "waistDartInner", "waist", "waistDart", darted.outer, darted.inner),
+            stretch("waistDartInner", "centreWaist", "waist", backwards(darted.toDart)),
           ]
         : [stretch("sideWaist", "centreWaist", "waist", backwards(w.toSide))];
     const waistDart: readonly ForeignDart[] =
-      "inner" in w
+      darted !== null
         ? [
             {
               name: "waistDart",

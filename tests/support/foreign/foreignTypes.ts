@@ -89,10 +89,14 @@ export interface ForeignOptions {
   readonly unlike?: boolean;
   /** A collar, as a piece without a name of the planner's. */
   readonly other?: boolean;
+  /** The chart's smallest body; drawn by lot where it is absent. */
+  readonly body?: { readonly bust: number; readonly waist: number; readonly hip: number };
 }
 
+export type DrawnOptions = Required<Omit<ForeignOptions, "body">>;
+
 export interface ForeignNest {
-  readonly options: Required<ForeignOptions>;
+  readonly options: DrawnOptions;
   readonly style: "sideDart" | "princessArmhole" | "princessShoulder" | "midriff";
   readonly chart: readonly ForeignChartRow[];
   /** Ease at bust, waist and hip: finished less the chart's body, the same in each size. */

@@ -1,9 +1,9 @@
 /** How a foreign house drafts: everything that is drawn by lot for a nest, and the numbers of each of its sizes. */
 import { diceOf } from "./dice";
-import type { ForeignChartRow, ForeignOptions } from "./foreignTypes";
+import type { DrawnOptions, ForeignChartRow, ForeignOptions } from "./foreignTypes";
 
 export interface Habit {
-  readonly options: Required<ForeignOptions>;
+  readonly options: DrawnOptions;
   readonly ease: { readonly bust: number; readonly waist: number; readonly hip: number };
   readonly shoulderEase: number;
   /** Front wider than back at the bust, each half of it. */
@@ -40,9 +40,9 @@ export interface SizeNumbers {
   readonly hemBelowHip: number;
 }
 
-export function habitOf(given: ForeignOptions): Habit {
+export function habitOf({ body, ...given }: ForeignOptions): Habit {
   const dice = diceOf(given.seed);
-  const drawn: Required<ForeignOptions> = {
+  const drawn: DrawnOptions = {
     seed: given.seed,
     sizes: Math.round(dice.from(3, 6)),
     front: dice.one(["side", "french", "waist", "princessArmhole", "princessShoulder", "side", "french"]),
@@ -60,6 +60,7 @@ export function habitOf(given: ForeignOptions): Habit {
   let [bust, waist, hip] = [dice.from(780, 900), 0, 0];
   waist = bust - dice.from(170, 230);
   hip = bust + dice.from(30, 90);
+  if (body !== undefined) [bust, waist, hip] = [body.bust, body.waist, body.hip];
   const first = dice.one([4, 8, 34, 40]);
   const rows: ForeignChartRow[] = [];
   for (let i = 0; i < options.sizes; i += 1) {

@@ -27,6 +27,7 @@ describe("the thread", () => {
     for (const [hash, heading] of [
       ["#paper", "Paper"],
       ["#envelope", "Envelope"],
+      ["#tissue", "Your tissue"],
       ["#darts", "Darts"],
       ["#blend", "Blend"],
       ["#tape", "Tape"],

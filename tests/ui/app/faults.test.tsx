@@ -29,6 +29,7 @@ vi.mock("../../../src/ui/app/UnitSwitch", withFault("UnitSwitch"));
 vi.mock("../../../src/ui/works/WorksMenu", withFault("WorksMenu"));
 vi.mock("../../../src/ui/tape/TapeStep", withFault("TapeStep"));
 vi.mock("../../../src/ui/envelope/EnvelopeStep", withFault("EnvelopeStep"));
+vi.mock("../../../src/ui/tissue/TissueStep", withFault("TissueStep"));
 vi.mock("../../../src/ui/blend/BlendStep", withFault("BlendStep"));
 vi.mock("../../../src/ui/darts/DartsPanel", withFault("DartsPanel"));
 vi.mock("../../../src/ui/fit/FitStep", withFault("FitStep"));
@@ -76,6 +77,7 @@ const SHELL = [
 const STEPS = [
   ["TapeStep", "Tape", "tape"],
   ["EnvelopeStep", "Envelope", "envelope"],
+  ["TissueStep", "Tissue", "tissue"],
   ["BlendStep", "Blend", "blend"],
   ["DartsPanel", "Darts", "darts"],
   ["FitStep", "Fit", "fit"],
@@ -112,7 +114,7 @@ describe("a fault in", () => {
     await othersLive(null);
     expect(alert.closest("main")).toBe(screen.getByRole("main"));
     await user.click(screen.getByRole("button", { name: "Works" }));
-    await user.click(screen.getByRole("button", { name: "Download this work" }));
+    await user.click(await screen.findByRole("button", { name: "Download this work" }));
     expect(given).toMatchObject([FILE]);
   });
 

@@ -19,6 +19,7 @@ import { PaperRoomProvider } from "../../../src/ui/paper/usePaperRoom";
 import { usePageState, type Step } from "../../../src/ui/session/pageState";
 import type { WorkStore } from "../../../src/ui/session/useWork";
 import { TapeStep } from "../../../src/ui/tape/TapeStep";
+import { TissueStep } from "../../../src/ui/tissue/TissueStep";
 import { fakeWorkers } from "../paper/fakeWorkers";
 import { ref, testWork, withAlterations } from "../../support/works";
 import { renderWork, viewNow } from "../renderWork";
@@ -26,6 +27,7 @@ import { renderWork, viewNow } from "../renderWork";
 const PANELS = {
   tape: TapeStep,
   envelope: EnvelopeStep,
+  tissue: TissueStep,
   blend: BlendStep,
   darts: DartsPanel,
   fit: FitStep,

@@ -12,6 +12,7 @@ import { seamLength } from "../../girth/seamLength";
 import type { DartHome, Piece, PointName, SeamName } from "../../pattern/piece";
 import { invariant } from "../../result";
 import { curveOf } from "../../pattern/ring";
+import { stretchAt, stretchLength, type Stretch } from "../../pattern/stretch";
 import { SHORTEST_EDGE } from "../../tolerance";
 import type { Mm, Radians } from "../../units";
 
@@ -104,17 +105,46 @@ export function atLength(piece: Piece, seam: SeamName, length: Mm): Place {
 
 /** The place kept clear of the corners of its edge. */
 function clear(piece: Piece, edge: number, length: Mm): Place {
+  const stretch = stretchAt(piece, edge);
+  if (stretch.length > 1) return clearOfBends(piece, stretch, edge, length);
   const curve = curveOf(piece, invariant(piece.edges[edge], "edge"));
   const own = edgeLength(curve);
   const room = Math.min(CLEAR_OF_CORNERS, Math.max(SHORTEST_EDGE, own / 3));
   return { edge, t: edgeParameterAtLength(curve, Math.min(own - room, Math.max(room, length))) };
 }
 
+/** The same on a stretch with bends: clear of its corners, and no nearer a bend than an edge may be short. */
+function clearOfBends(piece: Piece, stretch: Stretch, edge: number, length: Mm): Place {
+  const whole = stretchLength(piece, stretch);
+  const before = stretch.slice(0, stretch.indexOf(edge));
+  const room = Math.min(CLEAR_OF_CORNERS, whole / 3);
+  const wanted = Math.min(whole - room, Math.max(room, stretchLength(piece, before) + length));
+  let gone = 0;
+  let best = { edge, along: wanted, off: Infinity };
+  for (const index of stretch) {
+    const own = lengthOf(piece, index);
+    const bare = Math.min(SHORTEST_EDGE, own / 2);
+    const along = Math.min(gone + own - bare, Math.max(gone + bare, wanted));
+    // An edge too short to be parted is taken only where there is no other.
+    const off = Math.abs(along - wanted) + (own < 2 * SHORTEST_EDGE ? whole : 0);
+    if (off < best.off) best = { edge: index, along: along - gone, off };
+    gone += own;
+  }
+  return {
+    edge: best.edge,
+    t: edgeParameterAtLength(curveOf(piece, invariant(piece.edges[best.edge], "edge")), best.along),
+  };
+}
+
 function inDirection(piece: Piece, seam: SeamName, point: PiecePoint, direction: Radians): Place {
   const ray = lineEdge(point, polar(point, direction, FAR));
   for (const edge of sewnEdges(piece, seam)) {
     const met = edgeIntersections(curveOf(piece, invariant(piece.edges[edge], "edge")), ray)[0];
-    if (met !== undefined) return { edge, t: met.t1 };
+    if (met === undefined) continue;
+    const curve = curveOf(piece, invariant(piece.edges[edge], "edge"));
+    return stretchAt(piece, edge).length > 1
+      ? clear(piece, edge, edgeLengthBetween(curve, 0, met.t1))
+      : { edge, t: met.t1 };
   }
   return atShare(piece, seam, MIDDLE);
 }

@@ -8,9 +8,9 @@ import { moveMouthEnd } from "../../dart/mouthEnd";
 import { distance, piecePoint, type PiecePoint } from "../../geometry/point";
 import { shiftMotion } from "../../geometry/rigid";
 import { pointOf, type Piece } from "../../pattern/piece";
-import { moveBeyondCut, type OutlinePlace } from "../../surgery/beyondCut";
+import { moveBeyondCut } from "../../surgery/beyondCut";
 import type { Operated } from "../../surgery/cutAndMove";
-import { edgeTo } from "../../pattern/ring";
+import { placeAt, stretchTo } from "../../pattern/stretch";
 import { pointAt } from "../../surgery/wedge";
 import type { Mm } from "../../units";
 
@@ -25,13 +25,13 @@ export const hasArmhole = (piece: Piece | undefined): piece is Piece =>
 
 /** How far from the underarm the cut comes out on the armhole, straight. */
 export const fromUnderarm = (piece: Piece): Mm =>
-  distance(pointOf(piece, "underarm"), pointAt(piece, { index: edgeTo(piece, "underarm"), t: ON_LOWER_ARMHOLE }));
+  distance(pointOf(piece, "underarm"), pointAt(piece, placeAt(piece, stretchTo(piece, "underarm"), ON_LOWER_ARMHOLE)));
 
 /** The armhole part slid outward by an amount (inward where negative). */
 export function slideArmhole(piece: Piece, amount: Mm): Operated {
   const hasShoulder = piece.points.shoulderTip !== undefined;
-  const into: OutlinePlace = { index: edgeTo(piece, hasShoulder ? "shoulderTip" : "armholeTouch"), t: 0.5 };
-  const outOf: OutlinePlace = { index: edgeTo(piece, "underarm"), t: ON_LOWER_ARMHOLE };
+  const into = placeAt(piece, stretchTo(piece, hasShoulder ? "shoulderTip" : "armholeTouch"), 0.5);
+  const outOf = placeAt(piece, stretchTo(piece, "underarm"), ON_LOWER_ARMHOLE);
   const [from, to] = [pointAt(piece, into), pointAt(piece, outOf)];
   const inside = from.x - INSIDE;
   const corners: PiecePoint[] = hasShoulder

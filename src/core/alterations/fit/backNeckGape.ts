@@ -1,10 +1,11 @@
 /** Back neck gape: a wedge out of the centre back seam, from the neck to nothing at the bust line. */
-import { edgeLength, edgeParameterAtLength, edgeSplit, edgeTangentAt } from "../../geometry/edgeCurve";
+import { edgeSplit, edgeTangentAt } from "../../geometry/edgeCurve";
 import { directionOf, distance, turnBetween } from "../../geometry/point";
-import { pointOf, type Piece } from "../../pattern/piece";
+import { pointOf, type Edge, type Piece } from "../../pattern/piece";
 import { fail, invariant, ok } from "../../result";
 import { fitHandles } from "../../surgery/fitHandles";
 import { curveOf, edgeFrom } from "../../pattern/ring";
+import { placeAlong, stretchFrom, stretchLength, withoutPoints } from "../../pattern/stretch";
 import { edgeTurned } from "../../surgery/straightThrough";
 import { SAME_POINT, SHORTEST_EDGE, SMOOTH_CORNER_DEGREES } from "../../tolerance";
 import { radians, radiansFromDegrees, type Mm } from "../../units";
@@ -20,7 +21,7 @@ function backOf({ back }: PieceSet): Piece | null {
 /** The seam may bend at the bust line by as much as still sews as a smooth line; and some of the neck must be left. */
 function mostOf(back: Piece): Mm {
   const height = distance(pointOf(back, "centreNeck"), pointOf(back, "centreBust"));
-  const neck = edgeLength(curveOf(back, invariant(back.edges[edgeFrom(back, "centreNeck")], "neck")));
+  const neck = stretchLength(back, stretchFrom(back, "centreNeck"));
   return (
     2 * Math.min(height * Math.sin(radiansFromDegrees(SMOOTH_CORNER_DEGREES)), neck / 2 - SHORTEST_EDGE - SAME_POINT)
   );
@@ -28,23 +29,33 @@ function mostOf(back: Piece): Mm {
 
 /** Half of the wedge off one half: the centre now leans, and the neck starts square to it again. */
 function takenIn(back: Piece, half: Mm): Piece {
-  const index = edgeFrom(back, "centreNeck");
-  const edge = invariant(back.edges[index], "neck");
-  const curve = curveOf(back, edge);
-  const [, rest] = edgeSplit(curve, edgeParameterAtLength(curve, half));
-  const edges = [...back.edges];
-  edges[index] = { ...edge, curve: rest.curve };
+  const stretch = stretchFrom(back, "centreNeck");
+  const length = stretchLength(back, stretch);
+  const first = edgeFrom(back, "centreNeck");
+  const curve = curveOf(back, invariant(back.edges[first], "neck"));
+  const place = placeAlong(back, stretch, half);
+  const edge = invariant(back.edges[place.index], "neck");
+  const [, rest] = edgeSplit(curveOf(back, edge), place.t);
+  const passed = stretch.slice(0, stretch.indexOf(place.index));
+  const kept = withoutPoints(
+    back,
+    passed.map((at) => invariant(back.edges[at], "neck").to),
+  );
+  const edges = back.edges.flatMap((each, at): Edge[] =>
+    passed.includes(at) ? [] : [at === place.index ? { ...each, from: "centreNeck", curve: rest.curve } : each],
+  );
   const cut: Piece = {
-    ...back,
+    ...kept,
     edges,
     centreOnFold: false,
-    points: { ...back.points, centreNeck: { ...invariant(back.points.centreNeck, "centreNeck"), at: rest.a } },
+    points: { ...kept.points, centreNeck: { ...invariant(back.points.centreNeck, "centreNeck"), at: rest.a } },
   };
+  const index = edgeFrom(cut, "centreNeck");
   const bust = pointOf(back, "centreBust");
   const lean = turnBetween(directionOf(bust, pointOf(back, "centreNeck")), directionOf(bust, rest.a));
   // Along the curve the direction has turned already: what is wanted is the old corner at the centre.
   const turned = turnBetween(edgeTangentAt(curve, 0), edgeTangentAt(rest, 0));
-  return fitHandles(edgeTurned(cut, index, "start", radians(lean - turned)), [index], edgeLength(curve) - half);
+  return fitHandles(edgeTurned(cut, index, "start", radians(lean - turned)), [index], length - half);
 }
 
 export const backNeckGape: FitDefinition = {

@@ -1,10 +1,8 @@
 /** The line along the middle of a midriff band: it runs with the curve of the band, so it slants in the piece frame. */
-import { edgeLength, edgeParameterAtLength } from "../../geometry/edgeCurve";
 import type { Piece, SeamName } from "../../pattern/piece";
-import { invariant } from "../../result";
 import type { Line } from "./lengthenAll";
 import type { OutlinePlace } from "../../surgery/beyondCut";
-import { curveOf } from "../../pattern/ring";
+import { placeAlong, stretchAt, stretchLength } from "../../pattern/stretch";
 import type { PieceSet } from "../../pattern/pieceSet";
 
 /** Both bands, each from the middle of its centre to the middle of its side seam; empty where a garment has none. */
@@ -17,6 +15,6 @@ export function bandLine({ frontBand, backBand }: PieceSet): Line {
 
 function middleOf(band: Piece, seam: SeamName): OutlinePlace {
   const index = band.edges.findIndex((edge) => edge.seam === seam);
-  const curve = curveOf(band, invariant(band.edges[index], `${band.name}: ${seam}`));
-  return { index, t: edgeParameterAtLength(curve, edgeLength(curve) / 2) };
+  const stretch = stretchAt(band, index);
+  return placeAlong(band, stretch, stretchLength(band, stretch) / 2);
 }

@@ -15,11 +15,13 @@ import {
 } from "../../geometry/point";
 import { lineDistance } from "../../geometry/segment";
 import { seamLength } from "../../girth/seamLength";
-import { dartOf, pointOf, type Dart, type Edge, type Piece, type PointName } from "../../pattern/piece";
+import { moveMouthEnd } from "../../dart/mouthEnd";
+import { dartOf, isBend, pointOf, type Dart, type Edge, type Piece, type PointName } from "../../pattern/piece";
 import { fail, invariant, ok } from "../../result";
 import { trueDartAgain } from "../../surgery/beyondCut";
 import { drawPrincess, withPointsAt } from "../../surgery/princessSeam";
 import { curveOf, edgeFrom, edgeTo } from "../../pattern/ring";
+import { stretchAt, stretchLength } from "../../pattern/stretch";
 import { SHORTEST_DART } from "../../tolerance";
 import type { Mm } from "../../units";
 import { withPiece, type PieceSet } from "../../pattern/pieceSet";
@@ -37,10 +39,16 @@ const aimsAtBust = ({ aimsAt }: Dart): boolean => aimsAt === "bustPoint";
 const dartPiece = ({ front, cup }: PieceSet): Piece | undefined =>
   [front, cup].find((piece) => piece?.points.bustPoint !== undefined && piece.darts.some(aimsAtBust));
 
+/** Whether a corner ends a stretch of several edges. */
+const isBesideBends = (piece: Piece, corner: PointName): boolean =>
+  piece.edges.some(({ from, to }, index) => (from === corner || to === corner) && stretchAt(piece, index).length > 1);
+
 /** Points moved, and the controls of the edges beside them with them, each as near its end as the edge is now long. */
 function moveCorners(piece: Piece, names: readonly PointName[], by: Mm, across: Mm = 0): Piece {
   const places: Partial<Record<PointName, PiecePoint>> = {};
   for (const name of names) places[name] = shift(pointOf(piece, name), across, by);
+  if (names.some((name) => isBesideBends(piece, name)))
+    return names.reduce((done, name) => moveMouthEnd(done, name, shift(pointOf(done, name), across, by)), piece);
   const moved = withPointsAt(piece, places);
   const edges = piece.edges.map((edge): Edge => {
     if (edge.curve === null || !(names.includes(edge.from) || names.includes(edge.to))) return edge;
@@ -80,6 +88,8 @@ function moveDart(piece: Piece, dart: Dart, by: Mm): Piece {
 function easeSeamAbove(moved: Piece, before: Piece, inner: PointName): Piece {
   const index = edgeTo(before, inner);
   const last = invariant(before.edges[index], "edge");
+  // A stretch with bends was moved as a whole.
+  if (stretchAt(before, index).length > 1 || isBend(last.from)) return moved;
   const upperIndex = edgeTo(before, last.from);
   const upper = invariant(before.edges[upperIndex], "edge");
   if (upper.seam !== "side" || upper.mouthOf !== null) return moved;
@@ -128,8 +138,7 @@ function squareSlope(piece: Piece, { apex, inner, outer }: Dart): number {
 
 /** The most that the darts of a piece can go down (positive) or up: seams must be left beside mouths, and darts long enough. */
 function roomOf(piece: Piece, amount: Mm): Mm {
-  const left = (index: number): Mm =>
-    Math.max(0, edgeLength(curveOf(piece, invariant(piece.edges[index], "edge"))) - LEFT_OF_SEAM);
+  const left = (index: number): Mm => Math.max(0, stretchLength(piece, stretchAt(piece, index)) - LEFT_OF_SEAM);
   const rooms = piece.darts.filter(aimsAtBust).map((dart) => {
     if (dart.seam === "side") return amount > 0 ? left(edgeFrom(piece, dart.outer)) : left(edgeTo(piece, dart.inner));
     const mouth = (pointOf(piece, dart.inner).y + pointOf(piece, dart.outer).y) / 2 - pointOf(piece, dart.apex).y;

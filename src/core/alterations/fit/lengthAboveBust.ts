@@ -2,19 +2,14 @@
  * Bodice length above the bust: front and back cut across at the middle of the armhole's depth, above the place where a
  * bust adjustment turns the side part, so that the order of the two does not matter.
  */
-import {
-  edgeCrossingsAtY,
-  edgeLength,
-  edgeLengthBetween,
-  edgeParameterAtLength,
-  edgePointAt,
-} from "../../geometry/edgeCurve";
+import { edgeCrossingsAtY, edgeLengthBetween, edgePointAt } from "../../geometry/edgeCurve";
 import { pointOf, type Piece, type PieceName } from "../../pattern/piece";
 import { fail, invariant, ok } from "../../result";
 import { acrossAt, type Across } from "../../surgery/lengthenAcross";
 import { lengthenAll, type Line } from "./lengthenAll";
 import type { SurgeryTrace } from "../../surgery/cutAndMove";
-import { curveOf, edgeFrom } from "../../pattern/ring";
+import { curveOf } from "../../pattern/ring";
+import { endsOf, placeAlong, stretchFrom, stretchLength } from "../../pattern/stretch";
 import type { Mm } from "../../units";
 import type { PieceSet } from "../../pattern/pieceSet";
 import type { FitDefinition } from "../outcome/definition";
@@ -28,8 +23,7 @@ const isShoulderPiece = (piece: Piece | undefined): piece is Piece => piece?.poi
 
 /** How far down the armhole runs before it turns in, or comes to a seam. */
 const upperDepth = (piece: Piece): Mm =>
-  pointOf(piece, invariant(piece.edges[edgeFrom(piece, "shoulderTip")], "armhole").to).y -
-  pointOf(piece, "shoulderTip").y;
+  pointOf(piece, endsOf(piece, stretchFrom(piece, "shoulderTip")).to).y - pointOf(piece, "shoulderTip").y;
 
 const shoulderFront = ({ front, centreFront, sideFront }: PieceSet): Piece | undefined =>
   [front, centreFront, sideFront].find(isShoulderPiece);
@@ -58,16 +52,21 @@ function lineAt(pieces: PieceSet, share: number): Line | null {
   return line.length === lines.length ? line : null;
 }
 
+const curveAt = (piece: Piece, index: number) => curveOf(piece, invariant(piece.edges[index], "edge"));
+
 /** The height at which the upper princess seam of the centre front is as far along as the side front's is at a height. */
 function matchingHeight(centreFront: Piece, sideFront: Piece, y: Mm): Mm {
-  const side = curveOf(sideFront, invariant(sideFront.edges[edgeFrom(sideFront, "princessBust")], "princess seam"));
-  const t = edgeCrossingsAtY(side, y)[0] ?? 1;
-  const centre = curveOf(
-    centreFront,
-    invariant(centreFront.edges[edgeFrom(centreFront, "princessTop")], "princess seam"),
+  const [side, centre] = [stretchFrom(sideFront, "princessBust"), stretchFrom(centreFront, "princessTop")];
+  const beyond = side.findIndex((index) => edgeCrossingsAtY(curveAt(sideFront, index), y).length > 0);
+  const curve = curveAt(sideFront, side[beyond < 0 ? side.length - 1 : beyond] ?? 0);
+  const t = edgeCrossingsAtY(curve, y)[0] ?? 1;
+  const rest = beyond < 0 ? [] : side.slice(beyond + 1);
+  const along = Math.min(
+    edgeLengthBetween(curve, t, 1) + stretchLength(sideFront, rest),
+    stretchLength(centreFront, centre),
   );
-  const along = Math.min(edgeLengthBetween(side, t, 1), edgeLength(centre));
-  return edgePointAt(centre, edgeParameterAtLength(centre, along)).y;
+  const place = placeAlong(centreFront, centre, along);
+  return edgePointAt(curveAt(centreFront, place.index), place.t).y;
 }
 
 /** How far the cut on the back lies below the end of the shoulder. */

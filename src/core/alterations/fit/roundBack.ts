@@ -8,7 +8,8 @@ import { fail, invariant, ok } from "../../result";
 import { pointOf, type Piece } from "../../pattern/piece";
 import { moveBeyondCut, type OutlinePlace } from "../../surgery/beyondCut";
 import type { Operated } from "../../surgery/cutAndMove";
-import { curveOf, edgeFrom, edgeTo } from "../../pattern/ring";
+import { curveOf, edgeTo } from "../../pattern/ring";
+import { stretchFrom, stretchTo, type Stretch } from "../../pattern/stretch";
 import { pointAt, turnAbout, wedgeTurn } from "../../surgery/wedge";
 import type { Mm } from "../../units";
 import { withPiece } from "../../pattern/pieceSet";
@@ -32,8 +33,8 @@ function roundUp(back: Piece, amount: Mm): Operated | null {
   const ready = withCurvedCentre(back);
   const y = bladesOf(back);
   const [centre, armhole] = [
-    placeAt(ready, edgeTo(ready, "centreNeck"), y),
-    placeAt(ready, edgeFrom(ready, "shoulderTip"), y),
+    placeAtHeight(ready, stretchTo(ready, "centreNeck"), y),
+    placeAtHeight(ready, stretchFrom(ready, "shoulderTip"), y),
   ];
   if (centre === null || armhole === null) return null;
   const hinge = pointAt(ready, armhole);
@@ -43,9 +44,12 @@ function roundUp(back: Piece, amount: Mm): Operated | null {
   return { ...done, piece: { ...done.piece, centreOnFold: false } };
 }
 
-function placeAt(piece: Piece, index: number, y: Mm): OutlinePlace | null {
-  const t = edgeCrossingsAtY(curveOf(piece, invariant(piece.edges[index], "edge")), y)[0];
-  return t === undefined ? null : { index, t };
+function placeAtHeight(piece: Piece, stretch: Stretch, y: Mm): OutlinePlace | null {
+  for (const index of stretch) {
+    const t = edgeCrossingsAtY(curveOf(piece, invariant(piece.edges[index], "edge")), y)[0];
+    if (t !== undefined) return { index, t };
+  }
+  return null;
 }
 
 /** The straight centre above the bust line as a curve that can bend: it leaves the bust line straight and stays square to the neck. */

@@ -2,7 +2,7 @@
 import { rotateAbout, shift, piecePoint } from "../../geometry/point";
 import { moveMouthEnd } from "../../dart/mouthEnd";
 import { seamLength } from "../../girth/seamLength";
-import { pointOf, type Piece, type PieceName, type PointName } from "../../pattern/piece";
+import { isBend, pointOf, type Piece, type PieceName, type PointName } from "../../pattern/piece";
 import { fail, invariant, ok } from "../../result";
 import { edgeFrom, edgeTo } from "../../pattern/ring";
 import {
@@ -83,7 +83,9 @@ const isBetween = (piece: Piece, corner: PointName, seam: "armhole"): boolean =>
 /** The underarm up along the side seam; the armhole's other corners straight up, the lower ones more as the underarm does. */
 function armholeRaised(piece: Piece, rise: Mm, tilt: Radians): Piece {
   const up = rotateAbout(piecePoint(0, -rise), piecePoint(0, 0), tilt);
-  const corners = piece.edges.flatMap(({ to, seam }) => (seam === "armhole" && to !== "princessTop" ? [to] : []));
+  const corners = piece.edges.flatMap(({ to, seam }) =>
+    seam === "armhole" && to !== "princessTop" && !isBend(to) ? [to] : [],
+  );
   const lifted = withSeamEnd(piece, "side", "underarm", seamLength(piece, "side") + rise);
   const [was, is] = [pointOf(piece, "underarm"), pointOf(lifted, "underarm")];
   return corners.slice(0, -1).reduce((moved, corner, index) => {

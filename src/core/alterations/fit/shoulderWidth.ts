@@ -1,10 +1,10 @@
 /** Shoulder width: the seam made longer or shorter at its end on front and back alike, the armhole drawn on to it. */
-import { edgeLength } from "../../geometry/edgeCurve";
 import { seamLength } from "../../girth/seamLength";
 import { between } from "../../geometry/point";
 import { pointOf, type Edge, type Piece, type PieceName } from "../../pattern/piece";
 import { fail, invariant, ok } from "../../result";
-import { curveOf, edgeFrom, edgeTo } from "../../pattern/ring";
+import { edgeFrom } from "../../pattern/ring";
+import { stretchAt, stretchLength, stretchTo } from "../../pattern/stretch";
 import { hasShoulders, shoulderPieces } from "../../surgery/shoulderLine";
 import { withSeamEnd } from "../../surgery/walkAgain";
 import { SAME_POINT, SHORTEST_EDGE } from "../../tolerance";
@@ -20,11 +20,7 @@ const roomOf = (pieces: PieceSet): Mm =>
   Math.min(
     ...tips(pieces).map((name) => {
       const piece = pieceIn(pieces, name);
-      return (
-        edgeLength(curveOf(piece, invariant(piece.edges[edgeTo(piece, "shoulderTip")], "edge"))) -
-        SHORTEST_EDGE -
-        SAME_POINT
-      );
+      return stretchLength(piece, stretchTo(piece, "shoulderTip")) - SHORTEST_EDGE - SAME_POINT;
     }),
   );
 
@@ -33,6 +29,8 @@ const BENDS_OVER: Mm = 50;
 
 function withFlatterTop(piece: Piece, amount: Mm): Piece {
   const index = edgeFrom(piece, "shoulderTip");
+  // One with bends is bent less as a whole already.
+  if (stretchAt(piece, index).length > 1) return piece;
   const edges = piece.edges.map((edge, i): Edge => {
     if (i !== index || edge.curve === null || amount >= 0) return edge;
     return {

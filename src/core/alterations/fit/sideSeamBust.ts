@@ -8,7 +8,7 @@ import { moveMouthEnd } from "../../dart/mouthEnd";
 import { trueLegs } from "../../dart/trueLegs";
 import { trueSeamEvenly } from "../../dart/trueSeamEvenly";
 import { seamLength } from "../../girth/seamLength";
-import { pointOf, type Edge, type Piece, type PieceName, type PointName } from "../../pattern/piece";
+import { isBend, pointOf, type Edge, type Piece, type PieceName, type PointName } from "../../pattern/piece";
 import { fail, invariant, ok } from "../../result";
 import { controlsOf } from "../../surgery/fitHandles";
 import { curveOf } from "../../pattern/ring";
@@ -49,6 +49,8 @@ function letOut(piece: Piece, amount: Mm): Piece {
   let gone = 0;
   for (const edge of below.slice(0, -1)) {
     gone += sewn(piece, edge);
+    // A bend goes with the corners of its stretch.
+    if (isBend(edge.to)) continue;
     moved = moveMouthEnd(moved, edge.to, shifted(piece, edge.to, amount * (1 - gone / total), outward));
   }
   return below.reduce((done, { mouthOf }) => {

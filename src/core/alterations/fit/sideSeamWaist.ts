@@ -1,10 +1,9 @@
 /** The side seam let out or taken in at the waist: a quarter of the amount at each edge, bodice and basque alike. */
-import { edgeLength } from "../../geometry/edgeCurve";
 import { seamLength } from "../../girth/seamLength";
 import type { Piece } from "../../pattern/piece";
-import { fail, invariant, ok } from "../../result";
+import { fail, ok } from "../../result";
 import { fitCorner } from "../../surgery/fitCorner";
-import { curveOf } from "../../pattern/ring";
+import { stretchAt, stretchLength } from "../../pattern/stretch";
 import { SAME_POINT, SHORTEST_EDGE } from "../../tolerance";
 import type { Mm } from "../../units";
 import { piecesOf, withPiece, type PieceSet } from "../../pattern/pieceSet";
@@ -20,11 +19,10 @@ const roomOf = (pieces: PieceSet): Mm =>
     ...piecesOf(pieces)
       .filter(hasSideWaist)
       .map((piece) => {
-        const edge = invariant(
-          piece.edges.find((e) => e.seam === "waist" && (e.from === "sideWaist" || e.to === "sideWaist")),
-          "waist edge",
+        const edge = piece.edges.findIndex(
+          (e) => e.seam === "waist" && (e.from === "sideWaist" || e.to === "sideWaist"),
         );
-        return edgeLength(curveOf(piece, edge)) - SHORTEST_EDGE - SAME_POINT;
+        return stretchLength(piece, stretchAt(piece, edge)) - SHORTEST_EDGE - SAME_POINT;
       }),
   );
 

@@ -1,10 +1,8 @@
 /** The seams that a strap is sewn to, on cup and back. */
 import { moveMouthEnd } from "../../dart/mouthEnd";
 import { distance, directionOf, polar } from "../../geometry/point";
-import { edgeLength } from "../../geometry/edgeCurve";
 import { pointOf, type Piece } from "../../pattern/piece";
-import { invariant } from "../../result";
-import { curveOf, edgeFrom, edgeTo } from "../../pattern/ring";
+import { stretchFrom, stretchLength, stretchTo, type Stretch } from "../../pattern/stretch";
 import type { Mm } from "../../units";
 import type { PieceSet } from "../../pattern/pieceSet";
 
@@ -35,14 +33,13 @@ export function slideStrapSeam(piece: Piece, inner: Mm, outer: Mm): Piece {
 
 export const strapSeam = (piece: Piece): Mm => distance(pointOf(piece, "strapInner"), pointOf(piece, "strapOuter"));
 
-const room = (piece: Piece, index: number): Mm =>
-  edgeLength(curveOf(piece, invariant(piece.edges[index], "edge"))) - LEFT_OF_EDGE;
+const room = (piece: Piece, stretch: Stretch): Mm => stretchLength(piece, stretch) - LEFT_OF_EDGE;
 
 /** How far the strap's seam can go towards the centre, and towards the armhole, on every piece that bears it. */
 export function roomForStrap(pieces: PieceSet): { readonly inward: Mm; readonly outward: Mm } {
   const bearers = strapBearers(pieces);
   return {
-    inward: Math.max(0, Math.min(...bearers.map((piece) => room(piece, edgeTo(piece, "strapInner"))))),
-    outward: Math.max(0, Math.min(...bearers.map((piece) => room(piece, edgeFrom(piece, "strapOuter"))))),
+    inward: Math.max(0, Math.min(...bearers.map((piece) => room(piece, stretchTo(piece, "strapInner"))))),
+    outward: Math.max(0, Math.min(...bearers.map((piece) => room(piece, stretchFrom(piece, "strapOuter"))))),
   };
 }

@@ -4,9 +4,9 @@
  */
 import type { GiveBack, GiveBackPlace } from "../../decisions/alteration";
 import type { AlterationFailure } from "../outcome/alterationFailure";
-import { edgeLength, edgeTangentAt } from "../../geometry/edgeCurve";
+import { edgeTangentAt } from "../../geometry/edgeCurve";
 import { comeNear } from "../../geometry/iterate";
-import { directionOf, distance, polar, shift } from "../../geometry/point";
+import { directionOf, distance, polar, shift, turnBetween } from "../../geometry/point";
 import { seamLength } from "../../girth/seamLength";
 import { fail, invariant, ok, type Result } from "../../result";
 import { moveMouthEnd } from "../../dart/mouthEnd";
@@ -22,8 +22,10 @@ import {
   type SeamName,
 } from "../../pattern/piece";
 import { SEWN_AGREEMENT, SHORTEST_EDGE, SOLVER_ACCURACY } from "../../tolerance";
-import { radians, type Mm, type Radians } from "../../units";
+import { edgeTurned } from "../../surgery/straightThrough";
+import { radians, radiansFromDegrees, type Mm, type Radians } from "../../units";
 import { curveOf, edgeFrom, edgeTo } from "../../pattern/ring";
+import { endsOf, stretchAt, stretchFrom, stretchLength } from "../../pattern/stretch";
 import { moveMouth } from "../../dart/moveMouth";
 import { pieceIn, withPiece, type PieceSet } from "../../pattern/pieceSet";
 
@@ -218,7 +220,7 @@ function takeAtCorner(
   const meeting = meetingOf(piece, seam, other);
   if (meeting === null) return fail({ code: "alteration/not-given-back", left: Math.abs(amount) });
   const { corner, edge, otherEdge } = meeting;
-  const room = edgeLength(curveOf(piece, invariant(piece.edges[edge], "edge"))) - SHORTEST_EDGE;
+  const room = stretchLength(piece, stretchAt(piece, edge)) - SHORTEST_EDGE;
   if (amount > room) return fail({ code: "alteration/not-given-back", left: amount - room });
   const wanted = seamLength(piece, other);
   const moved = moveMouthEnd(piece, corner, polar(pointOf(piece, corner), awayFrom(piece, edge, corner), amount));
@@ -244,8 +246,8 @@ function awayFrom(piece: Piece, index: number, end: PointName): Radians {
 
 /** The underarm moved down its own edge, which must not be used up. */
 function lowerUnderarm(set: PieceSet, piece: Piece, amount: Mm): Result<PieceSet, AlterationFailure> {
-  const edge = invariant(piece.edges[edgeFrom(piece, "underarm")], "side edge");
-  const room = distance(pointOf(piece, edge.from), pointOf(piece, edge.to)) - SHORTEST_EDGE;
+  const { from, to } = endsOf(piece, stretchFrom(piece, "underarm"));
+  const room = distance(pointOf(piece, from), pointOf(piece, to)) - SHORTEST_EDGE;
   if (amount > room) return fail({ code: "alteration/not-given-back", left: amount - room });
   return ok(withPiece(set, slideAlongSide(piece, "underarm", amount)));
 }
@@ -277,6 +279,16 @@ function squareAtCentre(piece: Piece, end: "centreWaist" | "underBustCentre", fa
   const line = directionOf(waist, pointOf(piece, far));
   // On the bodice the line runs up and the piece lies clockwise of it; on the basque it runs down.
   const outward = radians(line + (far === "centreBust" ? Math.PI / 2 : -Math.PI / 2));
+  const beside = piece.edges.findIndex((edge) => edge.seam === seam && (edge.from === end || edge.to === end));
+  if (piece.drawnTurns !== undefined || stretchAt(piece, beside).length > 1) {
+    const edge = invariant(piece.edges[beside], "edge");
+    const own = piece.drawnTurns?.[end];
+    const wanted = own === undefined ? 0 : radiansFromDegrees((far === "centreBust" ? 1 : -1) * (90 - own));
+    const arrives = edge.to === end;
+    const curve = curveOf(piece, edge);
+    const away = arrives ? radians(edgeTangentAt(curve, 1) + Math.PI) : edgeTangentAt(curve, 0);
+    return edgeTurned(piece, beside, arrives ? "end" : "start", radians(turnBetween(away, radians(outward + wanted))));
+  }
   const edges = piece.edges.map((edge): Edge => {
     if (edge.seam !== seam || edge.curve === null) return edge;
     if (edge.to === end) {
@@ -321,8 +333,8 @@ function lowerSeamKept(piece: Piece, wanted: Mm): Piece {
 function slideAlongSide(piece: Piece, end: "underarm" | "sideWaist" | "sideUnderBust", amount: Mm): Piece {
   const at = pointOf(piece, end);
   if (end === "underarm") {
-    const edge = invariant(piece.edges[edgeFrom(piece, end)], "side edge");
-    return moveMouthEnd(piece, end, polar(at, directionOf(at, pointOf(piece, edge.to)), amount));
+    const towards = endsOf(piece, stretchFrom(piece, end)).to;
+    return moveMouthEnd(piece, end, polar(at, directionOf(at, pointOf(piece, towards)), amount));
   }
   const edge = invariant(piece.edges[edgeTo(piece, end)], "side edge");
   const back = edge.curve === null ? directionOf(at, pointOf(piece, edge.from)) : directionOf(at, edge.curve.c2);

@@ -2,10 +2,14 @@
 import type { DartPlaceAlteration } from "../../decisions/alteration";
 import type { AlterationFailure } from "../outcome/alterationFailure";
 import { moveMouthEnd } from "../../dart/mouthEnd";
-import { directionOf, distance, polar, shift } from "../../geometry/point";
+import { edgeTangentAt } from "../../geometry/edgeCurve";
+import { directionOf, distance, polar, shift, turnBetween } from "../../geometry/point";
 import { fail, invariant, ok, type Result } from "../../result";
 import { dartOf, pointOf, type Edge, type Piece, type PointName } from "../../pattern/piece";
-import { radians } from "../../units";
+import { curveOf, edgeFrom } from "../../pattern/ring";
+import { stretchAt } from "../../pattern/stretch";
+import { edgeTurned } from "../../surgery/straightThrough";
+import { radians, radiansFromDegrees } from "../../units";
 import { dartCorners, moveMouth } from "../../dart/moveMouth";
 
 /** The piece with its dart moved, before legs and seam are trued and anything is given back. */
@@ -26,10 +30,19 @@ function redraw(piece: Piece, { dart: ref, by }: DartPlaceAlteration): Result<Pi
   });
 }
 
-/** The neckline redrawn square to the centre seam, which now slants from the neck to the bust line. */
+const SQUARE = 90;
+
+/** The neckline redrawn square to the centre seam (or as it was drawn to it), which now slants from the neck to the bust line. */
 function squareNeck(piece: Piece): Piece {
   const neck = pointOf(piece, "centreNeck");
   const outward = radians(directionOf(neck, pointOf(piece, "centreBust")) - Math.PI / 2);
+  const index = edgeFrom(piece, "centreNeck");
+  const own = piece.drawnTurns?.centreNeck;
+  if (own !== undefined || stretchAt(piece, index).length > 1) {
+    const wanted = radians(outward + (own === undefined ? 0 : radiansFromDegrees(own - SQUARE)));
+    const leaving = edgeTangentAt(curveOf(piece, invariant(piece.edges[index], "neck")), 0);
+    return edgeTurned(piece, index, "start", radians(turnBetween(leaving, wanted)));
+  }
   const edges = piece.edges.map((edge): Edge => {
     if (edge.from !== "centreNeck" || edge.curve === null) return edge;
     return { ...edge, curve: { ...edge.curve, c1: polar(neck, outward, distance(neck, edge.curve.c1)) } };

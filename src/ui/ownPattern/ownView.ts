@@ -1,0 +1,60 @@
+/** What the page of her own pattern shows at the moment: nothing of it is saved. */
+import type { FilePlace } from "../../core/decisions/fileDrawing";
+import type { OwnCorner } from "../../core/decisions/ownPattern";
+import type { DartName } from "../../core/pattern/piece";
+import { storeOfWork } from "../session/ofWork";
+
+export const SECTIONS = ["scale", "sizes", "pieces"] as const;
+export type Section = (typeof SECTIONS)[number];
+
+/** What the next tap on the sheet says. Pieces by their id in the reading. */
+export type Pointing =
+  | { readonly for: "from" | "to" }
+  | { readonly for: "corner"; readonly piece: string; readonly corner: OwnCorner }
+  /** `given`: the ends of its mouth that she pointed at already. */
+  | {
+      readonly for: "dart";
+      readonly piece: string;
+      readonly dart: DartName;
+      readonly given: readonly FilePlace[];
+    }
+  | { readonly for: "bustPoint"; readonly piece: string };
+
+/** What is lit on the sheet. */
+export type Lit =
+  | { readonly kind: "outline" | "open"; readonly id: string }
+  | { readonly kind: "lines"; readonly value: string };
+
+export interface OwnView {
+  /** The piece that is looked at closely. */
+  readonly piece: string | null;
+  /** The size that its corners are shown in; null: as the page chooses. */
+  readonly size: string | null;
+  readonly pointing: Pointing | null;
+  readonly lit: Lit | null;
+  /** Ends of a length that she knows, before she gave the length. */
+  readonly ends: { readonly from: FilePlace | null; readonly to: FilePlace | null };
+  /** Sections that she opened or closed herself. */
+  readonly opened: Readonly<Partial<Record<Section, boolean>>>;
+  readonly look: (piece: string | null) => void;
+  readonly showSize: (size: string) => void;
+  readonly point: (pointing: Pointing | null) => void;
+  readonly light: (lit: Lit | null) => void;
+  readonly putEnd: (which: "from" | "to", place: FilePlace | null) => void;
+  readonly open: (section: Section, open: boolean) => void;
+}
+
+export const useOwnView = storeOfWork<OwnView>((set) => ({
+  piece: null,
+  size: null,
+  pointing: null,
+  lit: null,
+  ends: { from: null, to: null },
+  opened: {},
+  look: (piece) => set({ piece, pointing: null, lit: null }),
+  showSize: (size) => set({ size }),
+  point: (pointing) => set({ pointing }),
+  light: (lit) => set({ lit }),
+  putEnd: (which, place) => set(({ ends }) => ({ ends: { ...ends, [which]: place } })),
+  open: (section, open) => set(({ opened }) => ({ opened: { ...opened, [section]: open } })),
+}));
