@@ -1,5 +1,5 @@
 /** The stitch line all round, stretch by stretch, each with what lies outside it. */
-import type { Stretch } from "../allowance/stretch";
+import type { Stretch } from "../allowance/cutStretch";
 import { allowanceOn } from "./usualAllowances";
 import { dartCapOf } from "../dart/dartCap";
 import { edgeMap, edgeReverse, type EdgeCurve } from "../geometry/edgeCurve";
