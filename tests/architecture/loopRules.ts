@@ -22,6 +22,11 @@ export const LOOPS_LET_PASS: readonly LoopLetPass[] = [
     why: "goes on by a character a round",
   },
   {
+    file: "src/core/ownPieces/matchSizes.ts",
+    head: "for (let i = rows, j = columns; i > 0 && j > 0;)",
+    why: "either counts down in every round",
+  },
+  {
     file: "src/core/geometry/pathData.ts",
     head: "while (at < path.length)",
     why: "every round goes on by a letter at the least, or ends it",

@@ -94,6 +94,61 @@ export const NO_TOLERANCES: readonly {
   { file: "chest.ts", texts: ["reach < WITHIN"], because: "how far in the body begins" },
   { file: "lineMarks.ts", texts: ["size > MOST_MARK"], because: "how large a mark is" },
   { file: "strokes.ts", texts: ["Math.abs(at) < FURTHEST"], because: "how far away a line may lie and be drawn" },
+
+  {
+    file: "takenInside.ts",
+    texts: [
+      "distance(from, p) >= SEEN_FROM",
+      'distance(first, invariant(line[1], "point")) > 2 * SEEN_FROM',
+      "Math.abs(bend) < LEAST_BEND",
+      "Math.abs(bend) > MOST_BEND",
+    ],
+    because: "over how far the bend of a line is seen, and what a seam bends at the most",
+  },
+  {
+    file: "bustPoints.ts",
+    texts: [
+      "distance(apex, met) < FURTHEST_STOP",
+      "distance(end, at) > AT_END",
+      "u > 0.2",
+      "u < 0.75",
+      "v > 0.3",
+      "v < 0.85",
+    ],
+    because: "where on a front a bust point may lie",
+  },
+  {
+    file: "findCorners.ts",
+    texts: [
+      "Math.abs(joint.turn) < SHARP",
+      "by < BEND",
+      "Math.abs(turn) < 30",
+      'Math.abs(invariant(candidates[j], "place").s - at) < FIXED_AT',
+      "Math.abs(place.s - s) >= FIXED_AT",
+      "Math.abs(s - here) < FIXED_AT",
+    ],
+    because: "how much a line turns to be proposed as a corner, and steps along it",
+  },
+  { file: "findDarts.ts", texts: ["distance(a, b) > SHORTEST"], because: "how long the leg of a dart is" },
+  {
+    file: "tracePiece.ts",
+    texts: [
+      "length < LONG",
+      "Math.abs(one.lean - lean) < SAME_LEAN",
+      "Math.abs(lean) > SAME_LEAN",
+      "Math.abs(turnAt(last, edge)) < STILL_STRAIGHT",
+      "distance(place.at, at) < GUESS_CLEAR",
+      "Math.abs(place.turn) > OTHER_CORNER",
+      "Math.abs(one.share - other.share) < LIKE_SHARE",
+      "Math.abs(way) > 90",
+    ],
+    because: "what is proposed of a line's form: which way it stands, what turns as a corner, which dart is which",
+  },
+  {
+    file: "tracedRing.ts",
+    texts: ["chord <= LONGEST_STEP"],
+    because: "how long a stretch may be that stands for a curve",
+  },
   { file: "normalQuantile.ts", texts: ["Math.abs(off) <= 0.425"], because: "where a published formula is parted" },
 ];
 

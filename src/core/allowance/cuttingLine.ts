@@ -11,7 +11,7 @@ import { CUTTING_ACCURACY, CUTTING_CORNER_DEGREES } from "../tolerance";
 import { degreesFrom, radians, type Mm, type Radians } from "../units";
 import { foldedFirst } from "./corners";
 import { beside, meet, meetLine, meetLines, meetSegment, offChord, parallelOf, shorten, type Ray } from "./parallels";
-import type { Stretch } from "./stretch";
+import type { Stretch } from "./cutStretch";
 
 /** A point of a closed ring of straight stretches: a corner, or one of the points that stand for a curve. */
 export interface RingPoint {

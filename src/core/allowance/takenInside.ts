@@ -27,11 +27,11 @@ export interface CutRun {
   readonly edges: Chain;
   readonly allowance: Mm;
   /** What follows it. */
-  readonly then: BetweenRuns;
+  readonly next: BetweenRuns;
 }
 
 /** How far from its end a seam may have what belongs to its corner, in allowances. */
-const REACH = 2.6;
+const REACH = 3.2;
 /** A seam keeps at least this share of itself. */
 const LEAST_KEPT = 0.4;
 
@@ -51,8 +51,8 @@ export function takenInside(
   const before = (index: number): CutRun => invariant(runs.at(index - 1), "run");
   const after = (index: number): CutRun => invariant(runs[(index + 1) % count], "run");
   const lines = runs.map((run, index) => {
-    const ahead = run.then.kind === "corner" ? after(index).allowance : 0;
-    const behind = before(index).then.kind === "corner" ? before(index).allowance : 0;
+    const ahead = run.next.kind === "corner" ? after(index).allowance : 0;
+    const behind = before(index).next.kind === "corner" ? before(index).allowance : 0;
     const edges = withoutCorners(
       run.edges,
       REACH * Math.max(run.allowance, behind),
@@ -63,20 +63,20 @@ export function takenInside(
   });
   const starts: (Cut | null)[] = runs.map(() => null);
   const ends: (Cut | null)[] = runs.map(() => null);
-  for (const [index, { then }] of runs.entries()) {
+  for (const [index, { next: between }] of runs.entries()) {
     const next = (index + 1) % count;
     const [one, other] = [invariant(lines[index], "line"), invariant(lines[next], "line")];
     if (one.length < 2 || other.length < 2) return fail({ run: index });
     const [out, into] = [continued(one.toReversed()), continued(other)];
-    if (then.kind === "corner") {
+    if (between.kind === "corner") {
       const met = firstMeeting(out, into);
       if (met === null) return fail({ run: index });
       ends[index] = { at: met.at, passed: met.alongLine - (out.length - one.length - 1) };
       starts[next] = { at: met.at, passed: met.alongOther - (into.length - other.length - 1) };
     } else {
-      const [first, second] = then.legs;
-      const atFirst = firstMeeting(out, legLine(then.apex, first));
-      const atSecond = firstMeeting(into, legLine(then.apex, second));
+      const [first, second] = between.legs;
+      const atFirst = firstMeeting(out, legLine(between.apex, first));
+      const atSecond = firstMeeting(into, legLine(between.apex, second));
       if (atFirst === null || atSecond === null) return fail({ run: index });
       ends[index] = { at: atFirst.at, passed: atFirst.alongLine - (out.length - one.length - 1) };
       starts[next] = { at: atSecond.at, passed: atSecond.alongLine - (into.length - other.length - 1) };
@@ -87,7 +87,12 @@ export function takenInside(
     // Where a line was continued as it bends, what was added of it belongs to it.
     const kept = line.slice(Math.max(0, start.passed), line.length - Math.max(0, end.passed));
     const ahead = start.passed < 0 ? continued(line).slice(start.passed - line.length, -line.length) : [];
-    const behind = end.passed < 0 ? continued(line.toReversed()).slice(end.passed - line.length, -line.length).toReversed() : [];
+    const behind =
+      end.passed < 0
+        ? continued(line.toReversed())
+            .slice(end.passed - line.length, -line.length)
+            .toReversed()
+        : [];
     return withoutTwins([start.at, ...ahead, ...kept, ...behind, end.at]);
   });
   const gone = made.findIndex((line, index) => !goesOn(line, invariant(lines[index], "line")));
@@ -122,7 +127,8 @@ function continued(line: readonly PiecePoint[]): readonly PiecePoint[] {
   // The way at the end itself: the last stretch is a chord, and leans by half of what it bends.
   let heading = way + (bend * distance(first, second)) / 2;
   const more: PiecePoint[] = [];
-  for (let step = 0; bend !== 0 && step < BENT_ON; step += 1) {
+  const steps = bend === 0 ? 0 : BENT_ON;
+  for (let step = 0; step < steps; step += 1) {
     heading += bend / 2;
     at = polar(at, radians(heading), 1);
     heading += bend / 2;
@@ -234,7 +240,8 @@ function withoutCorners(
     const [one, other] = [invariant(edges[index], "edge"), invariant(edges[index + 1], "edge")];
     if (!isCorner(one, other)) continue;
     if (along <= reachBehind && along < whole * (1 - LEAST_KEPT)) from = index + 1;
-    else if (whole - along <= reachAhead && whole - along < whole * (1 - LEAST_KEPT) && to === edges.length) to = index + 1;
+    else if (whole - along <= reachAhead && whole - along < whole * (1 - LEAST_KEPT) && to === edges.length)
+      to = index + 1;
   }
   return edges.slice(from, Math.max(to, from + 1));
 }

@@ -1,5 +1,5 @@
 /** The stitch line all round, stretch by stretch, each with what lies outside it. */
-import type { Stretch } from "../allowance/stretch";
+import type { Stretch } from "../allowance/cutStretch";
 import { allowanceOn } from "./usualAllowances";
 import { dartCapOf } from "../dart/dartCap";
 import { edgeMap, edgeReverse, type EdgeCurve } from "../geometry/edgeCurve";
@@ -8,8 +8,7 @@ import { reflectInLine } from "../geometry/segment";
 import { invariant } from "../result";
 import { SAME_POINT } from "../tolerance";
 import { curveOf } from "../pattern/ring";
-import { dartOf, type Piece, type SeamName } from "../pattern/piece";
-import type { Mm } from "../units";
+import { dartOf, type Piece } from "../pattern/piece";
 import { type Allowances } from "../decisions/allowances";
 
 /**

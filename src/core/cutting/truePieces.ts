@@ -20,7 +20,7 @@ import { cuttingLine } from "../allowance/cuttingLine";
 import { cutNotch, notchPlaces, ownNotches, type NotchPlace } from "./notches";
 import { lengthenLines, type LengthenLine } from "./lengthenLines";
 import { grainLine, titleBox, type Lines } from "./room";
-import type { Stretch } from "../allowance/stretch";
+import type { Stretch } from "../allowance/cutStretch";
 import { stretchesOf } from "./stretches";
 import { isTurnedOver } from "./turnedOver";
 import { radians } from "../units";

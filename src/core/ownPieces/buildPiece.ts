@@ -76,7 +76,9 @@ export function buildPiece(
   const found = hasBust
     ? bustPointsOf(sizes, given.marks, given.bustSaid, name === "centreFront")
     : sizes.map((): FoundBustPoint | null => null);
-  const bustPoints = found.map((bust, index) => (name === "centreFront" ? onSeam(invariant(sizes[index], "size"), bust) : bust));
+  const bustPoints = found.map((bust, index) =>
+    name === "centreFront" ? onSeam(invariant(sizes[index], "size"), bust) : bust,
+  );
   for (const [index, bust] of bustPoints.entries())
     if (hasBust && (bust === null || bust.by === "darts"))
       problems.push({ code: "own/no-bust-point", size: invariant(sizes[index], "size").label });
@@ -96,7 +98,11 @@ export function buildPiece(
   ]);
   const add = (mark: PointName, level: LevelName, places: readonly (Mm | null)[]): void => {
     if (places.some((s) => s === null)) return;
-    for (const [index, s] of snapped(sizes, marks, places.map((one) => one ?? 0)).entries())
+    for (const [index, s] of snapped(
+      sizes,
+      marks,
+      places.map((one) => one ?? 0),
+    ).entries())
       invariant(marks[index], "size").push({ name: mark, level, s });
   };
   addLevels(name, sizes, bustPoints, given.others, add);
@@ -108,7 +114,9 @@ export function buildPiece(
     return own.toSorted((p, q) => wayFrom(ring, start, p.s) - wayFrom(ring, start, q.s));
   });
   const [model] = ordered;
-  const isSame = ordered.every((own) => own.length === model?.length && own.every((mark, k) => mark.name === model[k]?.name));
+  const isSame = ordered.every(
+    (own) => own.length === model?.length && own.every((mark, k) => mark.name === model[k]?.name),
+  );
   if (model === undefined || !isSame) {
     for (const size of sizes) problems.push({ code: "own/sizes-unlike", size: size.label });
     return { pieces: [], traced: sizes, bustPoints, derived, deviations: sizes.map(() => 0), problems };
@@ -159,7 +167,11 @@ export function buildPiece(
       let along: Mm = 0;
       for (const [k, edge] of chain.entries()) {
         const at = invariant(names[k], "name");
-        invariant(points[size], "size")[at] = pointFor(size, edge.a, k === 0 ? { level: from.level } : betweenLevels(from.level, to.level, smooth(along / whole)));
+        invariant(points[size], "size")[at] = pointFor(
+          size,
+          edge.a,
+          k === 0 ? { level: from.level } : betweenLevels(from.level, to.level, smooth(along / whole)),
+        );
         invariant(edges[size], "size").push({
           from: at,
           to: invariant(names[k + 1], "name"),
@@ -184,7 +196,10 @@ export function buildPiece(
         points: { ...own, ...insidePoints(name, size, own, bust, given.others) },
         edges: invariant(edges[index], "size"),
         darts: size.darts.map((dart) => dartOf(dart, size, name, bust)),
-        levelLines: levelLinesOf(name, { ...own, ...(bust === null ? {} : { bustPoint: { at: bust.at, level: "bust" } }) }),
+        levelLines: levelLinesOf(name, {
+          ...own,
+          ...(bust === null ? {} : { bustPoint: { at: bust.at, level: "bust" } }),
+        }),
         centreOnFold: traced.centreOnFold && corners.some(({ seam }) => seam === "centre"),
       },
       size.label,
@@ -262,6 +277,14 @@ function atHeight(ring: TracedRing, from: Mm, to: Mm, y: Mm): Mm {
   return Math.abs(pointOn(ring, from).y - y) < Math.abs(pointOn(ring, to).y - y) ? from : to;
 }
 
+const spanOf = (size: TracedSize, from: PointName, to: PointName): readonly [Mm, Mm] | null => {
+  const [a, b] = [sOf(size, from), sOf(size, to)];
+  return a === null || b === null ? null : [a, b];
+};
+
+const shareOf = (size: TracedSize, seam: readonly [Mm, Mm] | null, at: number): Mm | null =>
+  seam === null ? null : (seam[0] + wayFrom(size.ring, seam[0], seam[1]) * at) % size.ring.length;
+
 type AddMark = (name: PointName, level: LevelName, places: readonly (Mm | null)[]) => void;
 
 /** The points of the ring that come of levels: where the body's bust and hip lines meet it, where an armhole turns. */
@@ -273,27 +296,29 @@ function addLevels(
   add: AddMark,
 ): void {
   const each = (place: (size: TracedSize, index: number) => Mm | null): readonly (Mm | null)[] => sizes.map(place);
-  const span = (size: TracedSize, from: PointName, to: PointName): readonly [Mm, Mm] | null => {
-    const [a, b] = [sOf(size, from), sOf(size, to)];
-    return a === null || b === null ? null : [a, b];
-  };
-  const lowSide: PointName = name === "cup" || sizes[0]?.corners.some((c) => c.name === "sideUnderBust") === true ? "sideUnderBust" : "sideWaist";
+  const lowSide: PointName =
+    name === "cup" || sizes[0]?.corners.some((c) => c.name === "sideUnderBust") === true
+      ? "sideUnderBust"
+      : "sideWaist";
   if (name === "front" || name === "back" || name === "sideFront") {
-    const top: PointName = sizes[0]?.corners.some((c) => c.name === "shoulderTip") === true ? "shoulderTip" : "princessTop";
-    const spans = sizes.map((size) => span(size, top, "underarm"));
+    const top: PointName =
+      sizes[0]?.corners.some((c) => c.name === "shoulderTip") === true ? "shoulderTip" : "princessTop";
+    const spans = sizes.map((size) => spanOf(size, top, "underarm"));
     const share = touchShare(sizes, spans);
     add(
       "armholeTouch",
       "shoulder",
       each(({ ring }, index) => {
         const own = spans[index];
-        return own === null || own === undefined ? null : (own[0] + wayFrom(ring, own[0], own[1]) * share) % ring.length;
+        return own === null || own === undefined
+          ? null
+          : (own[0] + wayFrom(ring, own[0], own[1]) * share) % ring.length;
       }),
     );
   }
   if (name === "front" || name === "cup" || name === "back" || name === "sideFront") {
     const places = each((size, index) => {
-      const side = span(size, "underarm", lowSide);
+      const side = spanOf(size, "underarm", lowSide);
       if (side === null) return null;
       const bust = bustPoints[index];
       const depth = others.sideDepth.get(size.label);
@@ -333,10 +358,11 @@ function addLevels(
       "centreBust",
       "bust",
       each((size, index) => {
-        const line = span(size, centre[0], centre[1]);
+        const line = spanOf(size, centre[0], centre[1]);
         if (line === null) return null;
         const y = bustPoints[index]?.at.y ?? sideBustHeight(size, others);
-        const s = y === null ? line[0] + wayFrom(size.ring, line[0], line[1]) * 0.4 : atHeight(size.ring, line[0], line[1], y);
+        const s =
+          y === null ? line[0] + wayFrom(size.ring, line[0], line[1]) * 0.4 : atHeight(size.ring, line[0], line[1], y);
         return clearOf(size, line, s);
       }),
     );
@@ -346,16 +372,34 @@ function addLevels(
       if (seam === null || waist === null) return null;
       const { bottom } = heightsOf(size.ring);
       const top = pointOn(size.ring, waist).y;
-      return clearOf(size, seam, atHeight(size.ring, seam[0], seam[1], top + Math.min(USUAL_WAIST_TO_HIP, (bottom - top) * 0.87)));
+      return clearOf(
+        size,
+        seam,
+        atHeight(size.ring, seam[0], seam[1], top + Math.min(USUAL_WAIST_TO_HIP, (bottom - top) * 0.87)),
+      );
     };
-    add("sideHip", "hip", each((size) => hip(size, span(size, "sideWaist", "sideHem"))));
-    add("centreHip", "hip", each((size) => hip(size, span(size, "centreHem", "centreWaist"))));
+    add(
+      "sideHip",
+      "hip",
+      each((size) => hip(size, spanOf(size, "sideWaist", "sideHem"))),
+    );
+    add(
+      "centreHip",
+      "hip",
+      each((size) => hip(size, spanOf(size, "centreHem", "centreWaist"))),
+    );
   }
   if (name === "frontBand" || name === "backBand") {
-    const share = (size: TracedSize, seam: readonly [Mm, Mm] | null, at: number): Mm | null =>
-      seam === null ? null : (seam[0] + wayFrom(size.ring, seam[0], seam[1]) * at) % size.ring.length;
-    add("bandTopMiddle", "bust", each((size) => share(size, span(size, "underBustCentre", "sideUnderBust"), 0.4)));
-    add("waistMiddle", "bust", each((size) => share(size, span(size, "sideWaist", "centreWaist"), 0.6)));
+    add(
+      "bandTopMiddle",
+      "bust",
+      each((size) => shareOf(size, spanOf(size, "underBustCentre", "sideUnderBust"), 0.4)),
+    );
+    add(
+      "waistMiddle",
+      "bust",
+      each((size) => shareOf(size, spanOf(size, "sideWaist", "centreWaist"), 0.6)),
+    );
   }
 }
 const USUAL_DEPTH: Mm = 30;
@@ -428,7 +472,10 @@ function snapped(
       const along = wayFrom(ring, start, s);
       return along > SAME_POINT && along < before + after - SAME_POINT;
     });
-    return { joints: joints.map(({ s }) => s).toSorted((p, q) => wayFrom(ring, start, p) - wayFrom(ring, start, q)), span: before + after };
+    return {
+      joints: joints.map(({ s }) => s).toSorted((p, q) => wayFrom(ring, start, p) - wayFrom(ring, start, q)),
+      span: before + after,
+    };
   });
   const middle = Math.floor(sizes.length / 2);
   const count = found[middle]?.joints.length ?? 0;
@@ -439,23 +486,24 @@ function snapped(
   const { joints, span } = invariant(found[middle], "size");
   const nearest = joints.reduce((best, s, k) => (off(s) < off(invariant(joints[best], "joint")) ? k : best), 0);
   const within = count === 1 ? Math.min(ONLY_JOINT, span * 0.7) : Math.max(NEAR_JOINT, span / 4);
-  return off(invariant(joints[nearest], "joint")) > within ? places : found.map(({ joints: own }) => invariant(own[nearest], "joint"));
+  return off(invariant(joints[nearest], "joint")) > within
+    ? places
+    : found.map(({ joints: own }) => invariant(own[nearest], "joint"));
 }
 const FEW_JOINTS = 4;
 const ONLY_JOINT: Mm = 60;
 const NEAR_JOINT: Mm = 28;
 
-const deriveOf = (
-  marks: readonly (readonly MarkOn[])[],
-  sizes: readonly TracedSize[],
-): BuiltPiece["derived"] => {
+const deriveOf = (marks: readonly (readonly MarkOn[])[], sizes: readonly TracedSize[]): BuiltPiece["derived"] => {
   const [first] = marks;
   const known = new Set(sizes[0]?.corners.map(({ name }) => name));
   return (first ?? [])
     .filter(({ name }) => !known.has(name) && !name.includes("Dart"))
     .map(({ name }) => ({
       name,
-      at: marks.map((own, index) => pointOn(invariant(sizes[index], "size").ring, own.find((one) => one.name === name)?.s ?? 0)),
+      at: marks.map((own, index) =>
+        pointOn(invariant(sizes[index], "size").ring, own.find((one) => one.name === name)?.s ?? 0),
+      ),
     }));
 };
 
@@ -492,9 +540,15 @@ function insidePoints(
   return points;
 }
 
-function dartOf(dart: TracedSize["darts"][number], { ring }: TracedSize, name: PieceName, bust: FoundBustPoint | null): Dart {
+function dartOf(
+  dart: TracedSize["darts"][number],
+  { ring }: TracedSize,
+  name: PieceName,
+  bust: FoundBustPoint | null,
+): Dart {
   const middle = midpoint(pointOn(ring, dart.first), pointOn(ring, dart.second));
-  const aims = bust !== null && isFrontPiece(name) && Math.abs(lineDistance(bust.at, middle, dart.apex)) < DART_ASIDE_MOST * 2;
+  const aims =
+    bust !== null && isFrontPiece(name) && Math.abs(lineDistance(bust.at, middle, dart.apex)) < DART_ASIDE_MOST * 2;
   return {
     name: dart.name,
     seam: dart.seam,
@@ -514,7 +568,9 @@ function levelLinesOf(name: PieceName, points: Piece["points"]): Piece["levelLin
     case "front":
     case "cup":
       return [
-        ...(has("bustPoint") ? line("bust", "centreBust", "bustLineInner", "bustLineOuter", "sideBust") : line("bust", "centreBust", "sideBust")),
+        ...(has("bustPoint")
+          ? line("bust", "centreBust", "bustLineInner", "bustLineOuter", "sideBust")
+          : line("bust", "centreBust", "sideBust")),
         ...(name === "cup" ? [] : waist),
       ];
     case "back":
@@ -541,7 +597,8 @@ function withPlace(piece: Piece, label: string, others: FromOthers): Piece {
   if (piece.name !== "sideFront" || to === undefined || from === undefined) return piece;
   const move = (p: PiecePoint): PiecePoint => shift(p, to.x - from.x, to.y - from.y);
   const points: Partial<Record<PointName, NamedPoint>> = {};
-  for (const [name, point] of Object.entries(piece.points)) points[name as PointName] = { ...point, at: move(point.at) };
+  for (const [name, point] of Object.entries(piece.points))
+    points[name as PointName] = { ...point, at: move(point.at) };
   return {
     ...piece,
     points,
@@ -551,4 +608,3 @@ function withPlace(piece: Piece, label: string, others: FromOthers): Piece {
     })),
   };
 }
-

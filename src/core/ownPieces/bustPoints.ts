@@ -1,12 +1,22 @@
 /** Where the bust point of a piece lies in each size: said, marked, or where its darts lead. */
 import { isInOutline } from "../geometry/outline";
-import { between, directionOf, distance, midpoint, piecePoint, polar, sheetPoint, shift, type PiecePoint } from "../geometry/point";
+import {
+  between,
+  directionOf,
+  distance,
+  midpoint,
+  piecePoint,
+  polar,
+  sheetPoint,
+  shift,
+  type PiecePoint,
+} from "../geometry/point";
 import { lineDistance } from "../geometry/segment";
 import type { Mark } from "../outlines/outlineReading";
 import { invariant } from "../result";
 import { BUST_POINT_MARKED, LEG_MEETS_LINE, LINES_PARALLEL } from "../tolerance";
 import type { Mm } from "../units";
-import { intoPiece } from "./placement";
+import { intoPiece, ontoHalf } from "./placement";
 import { flattened, nearestOn, pointOn, wayFrom } from "./tracedRing";
 import type { TracedSize } from "./tracePiece";
 
@@ -34,7 +44,8 @@ export function bustPointsOf(
   const expected = sizes.map((size) => (isPrincess ? fullestOn(size) : ledTo(size)));
   const known = sizes.map((size, index): FoundBustPoint | null => {
     const hers = said.get(size.label);
-    if (hers !== undefined) return { at: intoPiece(size.place, sheetPoint(hers.x, hers.y)), by: "her" };
+    if (hers !== undefined)
+      return { at: intoPiece(size.place, sheetPoint(...ontoHalf(size.mirror, hers.x, hers.y))), by: "her" };
     const mark = said.size > 0 ? null : markedIn(size, marks, expected[index] ?? null);
     return mark === null ? null : { at: mark, by: "mark" };
   });
@@ -46,16 +57,14 @@ export function bustPointsOf(
     if (near < 0) return here === null ? null : { at: here, by: "darts" };
     const at = invariant(known[near], "bust point").at;
     const there = expected[near] ?? null;
-    if (here !== null && there !== null)
-      return { at: shift(here, at.x - there.x, at.y - there.y), by: "other size" };
+    if (here !== null && there !== null) return { at: shift(here, at.x - there.x, at.y - there.y), by: "other size" };
     return { at: sameShare(size, invariant(sizes[near], "size"), at), by: "other size" };
   });
 }
 
 const nearestKnown = (known: readonly (FoundBustPoint | null)[], from: number): number =>
   known.reduce(
-    (best, one, index) =>
-      one !== null && (best < 0 || Math.abs(index - from) < Math.abs(best - from)) ? index : best,
+    (best, one, index) => (one !== null && (best < 0 || Math.abs(index - from) < Math.abs(best - from)) ? index : best),
     -1,
   );
 
@@ -103,7 +112,11 @@ function markedIn(size: TracedSize, marks: readonly Mark[], expected: PiecePoint
   const ends = size.darts.map(({ apex }) => apex);
   const inside = marks
     .filter((mark) => mark.size === null || mark.size === size.label)
-    .map((mark) => ({ at: intoPiece(size.place, mark.at), own: mark.size !== null, form: mark.form }))
+    .map((mark) => ({
+      at: intoPiece(size.place, sheetPoint(...ontoHalf(size.mirror, mark.at.x, mark.at.y))),
+      own: mark.size !== null,
+      form: mark.form,
+    }))
     .filter(({ at }) => isInOutline(size.ring.edges, at) || nearestOn(size.ring, at).distance < LEG_MEETS_LINE);
   const clear = inside.filter(({ at }) => ends.every((end) => distance(end, at) > AT_END));
   if (expected === null) {
@@ -130,13 +143,14 @@ function isLikelyPlace({ ring }: TracedSize, at: PiecePoint): boolean {
   return u > 0.2 && u < 0.75 && v > 0.3 && v < 0.85;
 }
 
+const boxOf = ({ ring }: TracedSize) => {
+  const [xs, ys] = [ring.edges.map(({ a }) => a.x), ring.edges.map(({ a }) => a.y)];
+  const [x, y] = [Math.min(...xs), Math.min(...ys)];
+  return { x, y, width: Math.max(...xs) - x || 1, height: Math.max(...ys) - y || 1 };
+};
+
 /** The same shares of the width and height of another size. */
 function sameShare(size: TracedSize, other: TracedSize, at: PiecePoint): PiecePoint {
-  const boxOf = ({ ring }: TracedSize) => {
-    const [xs, ys] = [ring.edges.map(({ a }) => a.x), ring.edges.map(({ a }) => a.y)];
-    const [x, y] = [Math.min(...xs), Math.min(...ys)];
-    return { x, y, width: Math.max(...xs) - x || 1, height: Math.max(...ys) - y || 1 };
-  };
   const [here, there] = [boxOf(size), boxOf(other)];
   return piecePoint(
     here.x + ((at.x - there.x) / there.width) * here.width,

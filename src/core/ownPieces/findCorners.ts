@@ -72,7 +72,7 @@ function walkEvenly(ring: TracedRing): (s: Mm) => PiecePoint {
   return (at) => {
     const on = wrapped(ring, at);
     let [low, high] = [0, s.length - 1];
-    while (low < high) {
+    for (let halving = 0; halving < MOST_HALVINGS && low < high; halving += 1) {
       const middle = Math.ceil((low + high) / 2);
       if (invariant(s[middle], "s") <= on) low = middle;
       else high = middle - 1;
@@ -84,6 +84,8 @@ function walkEvenly(ring: TracedRing): (s: Mm) => PiecePoint {
   };
 }
 
+/** More points than can be halved so often no line has. */
+const MOST_HALVINGS = 40;
 /** How near the table is to the ring, mm. */
 const TABLE: Mm = 0.05;
 
@@ -180,7 +182,10 @@ export function findCorners(
   if (best.picks.length === 0) return null;
   return {
     cost: best.cost / wanted.length,
-    corners: wanted.map(({ name }, k) => ({ name, s: invariant(candidates[invariant(best.picks[k], "pick")], "place").s })),
+    corners: wanted.map(({ name }, k) => ({
+      name,
+      s: invariant(candidates[invariant(best.picks[k], "pick")], "place").s,
+    })),
   };
 
   function bestFrom(start: number, first: number): { readonly cost: number; readonly picks: readonly number[] } {

@@ -8,7 +8,18 @@ import { angleAt, between, distance, midpoint, type PiecePoint } from "../geomet
 import { invariant } from "../result";
 import { LEG_MEETS_LINE, LEGS_MEET } from "../tolerance";
 import { degreesFrom, type Mm } from "../units";
-import { isSmooth, jointsOf, nearestOn, partOn, pointOn, tracedRing, turnAt, wayFrom, type Chain, type TracedRing } from "./tracedRing";
+import {
+  isSmooth,
+  jointsOf,
+  nearestOn,
+  partOn,
+  pointOn,
+  tracedRing,
+  turnAt,
+  wayFrom,
+  type Chain,
+  type TracedRing,
+} from "./tracedRing";
 
 export interface TracedDart {
   /** Where its mouth begins and ends, the way of the ring; mm round it. */

@@ -111,7 +111,10 @@ function wayAt(one: Followed, s: Mm, isOut: boolean): Radians {
   const nearest = one.vertices
     .toSorted((p, q) => Math.abs(p.s - s) - Math.abs(q.s - s))
     .slice(0, Math.min(BESIDE, one.vertices.length));
-  const [vx, vy] = [slopeAt(nearest.map(({ s: at, at: p }) => [at - s, p.x])), slopeAt(nearest.map(({ s: at, at: p }) => [at - s, p.y]))];
+  const [vx, vy] = [
+    slopeAt(nearest.map(({ s: at, at: p }) => [at - s, p.x])),
+    slopeAt(nearest.map(({ s: at, at: p }) => [at - s, p.y])),
+  ];
   return radians(Math.atan2(vy, vx));
 }
 
@@ -151,6 +154,12 @@ const endAt = (one: Followed, share: number): End => {
         ? { at: invariant(one.samples.at(-1), "point").at, s: one.length }
         : placeAt(one, share);
   return { ...place, wayIn: wayAt(one, place.s, false), wayOut: wayAt(one, place.s, true) };
+};
+
+const endBetween = (one: Followed, s: Mm): End => {
+  const { edge, along } = edgeIn(one, s);
+  const at = edgePointAt(edge, edgeParameterAtLength(edge, along));
+  return { at, s, wayIn: wayAt(one, s, false), wayOut: wayAt(one, s, true) };
 };
 
 interface Fit {
@@ -274,7 +283,13 @@ export function fitAlike(chains: readonly Chain[]): readonly (readonly EdgeCurve
     }
     const worst = curved.reduce((most, { off }, index) => (off > (curved[most]?.off ?? 0) ? index : most), 0);
     const middle = bentAt(invariant(all[worst], "size"), u0, u1) ?? (u0 + u1) / 2;
-    const ends = all.map((one) => endAt(one, middle));
+    const ends = all.map((one, index) => {
+      const [a, b] = [invariant(from[index], "end").s, invariant(to[index], "end").s];
+      const end = endAt(one, middle);
+      // Taken to a vertex it can come to lie on an end of the stretch: then it is the middle of what is drawn between those.
+      const clear = CLEAR_OF_ENDS * (b - a);
+      return end.s > a + clear && end.s < b - clear ? end : endBetween(one, (a + b) / 2);
+    });
     add(from, ends, u0, middle, depth + 1);
     add(ends, to, middle, u1, depth + 1);
   };

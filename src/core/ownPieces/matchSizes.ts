@@ -62,7 +62,9 @@ function areAlike(chains: readonly Chain[]): boolean {
       return false;
     return chain.every((edge, index) => {
       const next = chain[index + 1];
-      return next === undefined || edge.curve !== null || next.curve !== null || !isSmooth(edge, next, turnAt(edge, next));
+      return (
+        next === undefined || edge.curve !== null || next.curve !== null || !isSmooth(edge, next, turnAt(edge, next))
+      );
     });
   });
 }
@@ -74,15 +76,44 @@ function alike(chains: readonly Chain[]): readonly Chain[] {
   return chains.map((chain) => chain.map((edge, index) => (straight[index] === true ? edge : asCubic(edge))));
 }
 
+interface Corner {
+  readonly share: number;
+  /** Degrees. */
+  readonly turn: number;
+}
+
+/** A joint of short stretches bends so many times as its neighbours do, and by so many degrees, where two curves met in a corner. */
+const KINKS = 3;
+const KINK = 1;
+/** More of them are an unsteady hand. */
+const MOST_KINKS = 8;
+
+/** Joints, by the edge that ends there, where a line in short stretches turns at once. */
+function kinksIn(chain: Chain): ReadonlySet<number> {
+  const bends = chain.map((edge, index) => {
+    const next = chain[index + 1];
+    if (next === undefined || edge.curve !== null || next.curve !== null) return { turn: 0, bend: 0 };
+    const turn = Math.abs(turnAt(edge, next));
+    return { turn, bend: turn / (edgeLength(edge) + edgeLength(next)) };
+  });
+  const found = bends.flatMap(({ turn, bend }, index) => {
+    const beside = Math.max(bends[index - 1]?.bend ?? 0, bends[index + 1]?.bend ?? 0);
+    return turn > KINK && bend > KINKS * beside ? [index] : [];
+  });
+  return new Set(found.length > MOST_KINKS ? [] : found);
+}
+
 /** Each size cut at its corners; a corner that some sizes lack is put there by its share of the length. */
 function partedAtCorners(chains: readonly Chain[]): readonly (readonly Chain[])[] {
-  const corners = chains.map((chain) => {
+  const corners = chains.map((chain): readonly Corner[] => {
     const shares = sharesOf(chain);
-    return chain.flatMap((edge, index): { readonly share: number; readonly turn: number }[] => {
+    const kinks = kinksIn(chain);
+    return chain.flatMap((edge, index): Corner[] => {
       const next = chain[index + 1];
       if (next === undefined) return [];
       const turn = turnAt(edge, next);
-      return isSmooth(edge, next, turn) ? [] : [{ share: invariant(shares[index], "share"), turn }];
+      const isCorner = kinks.has(index) || !isSmooth(edge, next, turn);
+      return isCorner ? [{ share: invariant(shares[index], "share"), turn }] : [];
     });
   });
   const most = corners.reduce((best, one) => (one.length > best.length ? one : best), []);
@@ -100,10 +131,7 @@ function partedAtCorners(chains: readonly Chain[]): readonly (readonly Chain[])[
  * The shares at which a size has the corners that another has: its own where it has them, in order, each taken for the one
  * whose share and turn are nearest; else the share between its neighbours'.
  */
-function matchedShares(
-  wanted: readonly { readonly share: number; readonly turn: number }[],
-  own: readonly { readonly share: number; readonly turn: number }[],
-): readonly number[] {
+function matchedShares(wanted: readonly Corner[], own: readonly Corner[]): readonly number[] {
   // Of all ways to leave some out, the one that costs least; rows are wanted corners, columns own ones.
   const cost = (i: number, j: number): number => {
     const [a, b] = [invariant(wanted[i], "corner"), invariant(own[j], "corner")];
@@ -124,7 +152,7 @@ function matchedShares(
     }
   }
   const found: (number | null)[] = Array.from({ length: rows }, () => null);
-  for (let i = rows, j = columns; i > 0 && j > 0; ) {
+  for (let i = rows, j = columns; i > 0 && j > 0;) {
     if (cell(i, j) === cell(i - 1, j - 1) + cost(i - 1, j - 1)) {
       found[i - 1] = invariant(own[j - 1], "corner").share;
       i -= 1;
@@ -136,7 +164,8 @@ function matchedShares(
     if (share !== null) return share;
     const before = found.findLastIndex((one, at) => at < index && one !== null);
     const after = found.findIndex((one, at) => at > index && one !== null);
-    const [w0, o0] = before < 0 ? [0, 0] : [invariant(wanted[before], "corner").share, invariant(found[before], "share")];
+    const [w0, o0] =
+      before < 0 ? [0, 0] : [invariant(wanted[before], "corner").share, invariant(found[before], "share")];
     const [w1, o1] = after < 0 ? [1, 1] : [invariant(wanted[after], "corner").share, invariant(found[after], "share")];
     return o0 + ((invariant(wanted[index], "corner").share - w0) / (w1 - w0)) * (o1 - o0);
   });

@@ -16,7 +16,8 @@ const WORDS: readonly { readonly name: PieceName; readonly means: RegExp }[] = [
 ];
 
 /** What the planner has no name for. */
-const OTHERS = /\b(?:other|collar|facing|interfacing|lining|pocket|sleeve|cuff|yoke|belt|loop|placket|ruffle|flounce|bow|binding)\b/;
+const OTHERS =
+  /\b(?:other|collar|facing|interfacing|lining|pocket|sleeve|cuff|yoke|belt|loop|placket|ruffle|flounce|bow|binding)\b/;
 
 const plain = (text: string): string =>
   text

@@ -3,7 +3,7 @@ import { edgeMap, lineEdge, type EdgeCurve } from "../geometry/edgeCurve";
 import { piecePoint, sheetPoint, type PiecePoint, type SheetPoint } from "../geometry/point";
 import { signedArea } from "../geometry/outline";
 import { invariant } from "../result";
-import { MIRRORED_WITHIN, SAME_POINT, SOLVER_ACCURACY } from "../tolerance";
+import { MIRRORED_WITHIN, SAME_POINT } from "../tolerance";
 import type { Mm } from "../units";
 import { flattened, jointsOf, nearestOn, partOn, pointOn, tracedRing, type Chain, type TracedRing } from "./tracedRing";
 
@@ -105,10 +105,12 @@ function middleOf(ring: TracedRing): Axis {
 }
 
 const MIDDLE_WITHIN: Mm = 0.05;
+/** From a metre to a millionth of a millimetre. */
+const MOST_HALVINGS = 40;
 
 /** One half of a whole piece, closed along the line that it is mirrored in; null where that line crosses it more than twice. */
 export function halfOf(ring: TracedRing, axis: Axis): TracedRing | null {
-  const side = (p: PiecePoint): number => (p.x - axis.x) * -Math.sin(axis.way) + (p.y - axis.y) * Math.cos(axis.way);
+  const side = (p: PiecePoint): number => sideOf(axis, p.x, p.y);
   const { points, s } = flattened(ring, MIDDLE_WITHIN);
   const crossings: { readonly at: Mm; readonly rises: boolean }[] = [];
   for (const [index, p] of points.entries()) {
@@ -116,7 +118,7 @@ export function halfOf(ring: TracedRing, axis: Axis): TracedRing | null {
     const [a, b] = [side(p), side(invariant(points[next], "point"))];
     if (a > 0 === b > 0) continue;
     let [low, high] = [invariant(s[index], "s"), next === 0 ? ring.length : invariant(s[next], "s")];
-    while (high - low > SOLVER_ACCURACY) {
+    for (let halving = 0; halving < MOST_HALVINGS; halving += 1) {
       const middle = (low + high) / 2;
       if (side(pointOn(ring, middle)) > 0 === a > 0) low = middle;
       else high = middle;
@@ -134,3 +136,17 @@ export function halfOf(ring: TracedRing, axis: Axis): TracedRing | null {
 
 const nearJoint = (ring: TracedRing, s: Mm): Mm =>
   jointsOf(ring).find((joint) => Math.abs(joint.s - s) < SAME_POINT)?.s ?? s;
+
+/** A place on the half that is kept: one on the other half, as in a mirror. */
+export function ontoHalf(axis: Axis | null, x: Mm, y: Mm): readonly [Mm, Mm] {
+  if (axis === null) return [x, y];
+  const [ux, uy] = [Math.cos(axis.way), Math.sin(axis.way)];
+  const [dx, dy] = [x - axis.x, y - axis.y];
+  if (sideOf(axis, x, y) >= 0) return [x, y];
+  const along = dx * ux + dy * uy;
+  return [axis.x + 2 * along * ux - dx, axis.y + 2 * along * uy - dy];
+}
+
+/** How far a place lies on the side of the half that is kept; negative on the other, mm. */
+export const sideOf = (axis: Axis, x: Mm, y: Mm): Mm =>
+  (x - axis.x) * -Math.sin(axis.way) + (y - axis.y) * Math.cos(axis.way);

@@ -22,7 +22,15 @@ import { namedBy, otherWord } from "./nameOfPiece";
 import type { Missing, OwnReading, PieceProblem, PieceReading, TracedNest } from "./ownReading";
 import { ontoSheet } from "./placement";
 import { pointOn } from "./tracedRing";
-import { likeness, lineOf, sizesOf, tracePiece, USUAL_ALLOWANCE, type TracedPiece, type TracedSize } from "./tracePiece";
+import {
+  likeness,
+  lineOf,
+  sizesOf,
+  tracePiece,
+  USUAL_ALLOWANCE,
+  type TracedPiece,
+  type TracedSize,
+} from "./tracePiece";
 
 /** The pieces that a style is made of, the one with the bust point first. */
 const STYLE_PIECES: Readonly<Record<StyleName, readonly PieceName[]>> = {
@@ -48,14 +56,7 @@ interface Drawn extends Pick<OwnPattern, "drawing"> {
 
 const outlinesOf = remember(
   ["drawing", "known", "joinWithin", "sortBy", "lines", "chart"],
-  ({
-    drawing,
-    known,
-    joinWithin,
-    sortBy,
-    lines,
-    chart,
-  }: Drawn) =>
+  ({ drawing, known, joinWithin, sortBy, lines, chart }: Drawn) =>
     readOutlines({
       own: {
         file: "",
@@ -71,9 +72,8 @@ const outlinesOf = remember(
 );
 
 /** The lines that close nothing: the very same list as long as the reading is. */
-const looseOf = remember(
-  ["reading"],
-  ({ reading }: { readonly reading: OutlineReading }): readonly OpenLine[] => reading.unclosed.map(({ line }) => line),
+const looseOf = remember(["reading"], ({ reading }: { readonly reading: OutlineReading }): readonly OpenLine[] =>
+  reading.unclosed.map(({ line }) => line),
 );
 
 const byId = remember(
@@ -97,9 +97,8 @@ const TRACE_INPUTS = ["group", "outlines", "loose", "said", "name", "style", "ch
 
 const labelsOf = (chart: SizeChart): readonly string[] => chart.sizes.map(({ label }) => label);
 
-const traced = remember(
-  TRACE_INPUTS,
-  ({ chart, ...rest }: Traced): TracedPiece => tracePiece({ ...rest, labels: labelsOf(chart) }),
+const traced = remember(TRACE_INPUTS, ({ chart, ...rest }: Traced): TracedPiece =>
+  tracePiece({ ...rest, labels: labelsOf(chart) }),
 );
 
 /** Each group is looked at as each piece of the style once. */
@@ -129,10 +128,7 @@ const built = remember(
   }): BuiltPiece => {
     const bustSaid = new Map<string, PiecePoint>();
     const bust = said?.bustPoint;
-    if (bust !== undefined) {
-      const by = group.shift[bust.size] ?? { x: 0, y: 0 };
-      bustSaid.set(bust.size, piecePoint(bust.at.x * scale + by.x, bust.at.y * scale + by.y));
-    }
+    if (bust !== undefined) bustSaid.set(bust.size, piecePoint(bust.at.x * scale, bust.at.y * scale));
     return buildPiece(trace, name, { said, marks: group.marks, bustSaid, others });
   },
 );
@@ -188,18 +184,22 @@ function nameGroups(own: OwnPattern, pattern: Pattern, reading: OutlineReading, 
     .flatMap((group) =>
       needed
         .filter((name) => !taken.has(name))
-        .map((name) => ({ group, name, cost: likenessOf({ group, outlines, loose, said: saidOf(group), name, style, chart, scale }) })),
+        .map((name) => ({
+          group,
+          name,
+          cost: likenessOf({ group, outlines, loose, said: saidOf(group), name, style, chart, scale }),
+        })),
     )
     .filter(({ cost }) => cost <= FORM_AT_MOST)
     .toSorted((p, q) => p.cost - q.cost);
   // The surest first; one that could as well be another piece that is still to be found is left to her.
-  for (let isFound = true; isFound; ) {
+  for (let round = 0; round < open.length; round += 1) {
     const left = pairs.filter(({ group, name }) => !names.has(group.id) && !taken.has(name));
     const sure = left.find((pair) =>
       left.every((other) => other.group !== pair.group || other === pair || other.cost > AS_WELL * pair.cost),
     );
-    isFound = sure !== undefined;
-    if (sure !== undefined) give(sure.group, sure.name);
+    if (sure === undefined) break;
+    give(sure.group, sure.name);
   }
   return reading.groups.map((group) => ({
     group,
@@ -231,7 +231,13 @@ export function readOwn({ own, pattern }: { readonly own: OwnPattern; readonly p
   let others: FromOthers = NOTHING_KNOWN;
   // Those first that others go by: the piece with the bust point and the strap.
   const rank = (name: PieceName | null): number =>
-    name === "strap" ? -1 : name === STYLE_PIECES[style][0] ? 0 : name === null ? PIECE_ORDER.length + 1 : 1 + PIECE_ORDER.indexOf(name);
+    name === "strap"
+      ? -1
+      : name === STYLE_PIECES[style][0]
+        ? 0
+        : name === null
+          ? PIECE_ORDER.length + 1
+          : 1 + PIECE_ORDER.indexOf(name);
   for (const one of groups.toSorted((p, q) => rank(p.name) - rank(q.name))) {
     const { group, said, name, leftOut } = one;
     if (name === null || leftOut || sizesOf(group, labels).length === 0) {
@@ -243,7 +249,12 @@ export function readOwn({ own, pattern }: { readonly own: OwnPattern; readonly p
     read.push({ ...one, trace, made });
     if (rank(name) <= 0) others = contextOf({ made, others });
   }
-  const inOrder = groups.map(({ group }) => invariant(read.find((one) => one.group === group), "group"));
+  const inOrder = groups.map(({ group }) =>
+    invariant(
+      read.find((one) => one.group === group),
+      "group",
+    ),
+  );
   const pieces = inOrder.map((one) => readingOf(one, scale));
   const missing = missingOf(own, pattern, outlines, inOrder, pieces);
   return { outlines, pieces, missing, nest: missing.length > 0 ? null : nestOf(own, pattern, inOrder) };
@@ -332,7 +343,10 @@ function fileOf(size: TracedSize, scale: Mm): (p: PiecePoint) => FilePlace {
 }
 
 const isInTheWay = ({ code }: PieceProblem): boolean =>
-  code === "own/corner-missing" || code === "own/allowance-too-wide" || code === "own/crosses-itself" || code === "own/dart-no-end";
+  code === "own/corner-missing" ||
+  code === "own/allowance-too-wide" ||
+  code === "own/crosses-itself" ||
+  code === "own/dart-no-end";
 
 /** In the order to do it, only what the plan uses. */
 function missingOf(
@@ -382,7 +396,8 @@ function missingOf(
     );
     if (first !== undefined) missing.push({ code: "missing/problem", piece, problem: first });
   }
-  if (missing.length === 0 && nestOf(own, pattern, read).sizes.length < 2) missing.push({ code: "missing/second-size" });
+  if (missing.length === 0 && nestOf(own, pattern, read).sizes.length < 2)
+    missing.push({ code: "missing/second-size" });
   return missing;
 }
 
@@ -391,9 +406,9 @@ const widestGap = ({ unclosed }: OutlineReading): Mm | null =>
 
 /** The sizes of which every piece is there, in the order of the chart. */
 function nestOf(own: OwnPattern, pattern: Pattern, read: readonly ReadGroup[]): TracedNest {
-  const used = PIECE_ORDER.flatMap((name) => read.filter((one) => one.name === name && !one.leftOut && one.made !== null)).filter(
-    ({ name }) => name !== null && (piecesNeeded(pattern).includes(name) || name.startsWith("other")),
-  );
+  const used = PIECE_ORDER.flatMap((name) =>
+    read.filter((one) => one.name === name && !one.leftOut && one.made !== null),
+  ).filter(({ name }) => name !== null && (piecesNeeded(pattern).includes(name) || name.startsWith("other")));
   const sizes = labelsOf(pattern.chart).flatMap((label) => {
     const pieces = used.flatMap(({ made }): readonly Piece[] => {
       const index = made?.traced.findIndex((size) => size.label === label) ?? -1;

@@ -26,14 +26,17 @@ import {
 } from "./findCorners";
 import { cutDarts, drawnDarts, withMouths, withoutDoubles, type TracedDart } from "./findDarts";
 import type { PieceProblem, ReadCorner } from "./ownReading";
-import { shapeOf, type PieceShape, type ShapeCorner } from "./pieceShapes";
+import { shapeOf, type ShapeCorner } from "./pieceShapes";
 import {
   chainInto,
   halfOf,
   intoPiece,
   mirrorAxis,
+  ontoHalf,
   placedBy,
+  sideOf,
   TURNS,
+  type Axis,
   type Placement,
   type Turns,
 } from "./placement";
@@ -72,6 +75,8 @@ export interface PlacedDart {
 export interface TracedSize {
   readonly label: string;
   readonly place: Placement;
+  /** Where it was drawn whole, the line it is mirrored in, on the sheet. */
+  readonly mirror: Axis | null;
   readonly ring: TracedRing;
   /** In the order of the ring, beginning with the first of the shape. */
   readonly corners: readonly PlacedCorner[];
@@ -108,6 +113,8 @@ export interface TraceInput {
 interface Laid {
   readonly label: string;
   readonly shift: { readonly x: Mm; readonly y: Mm };
+  /** Where it was drawn whole, the line it is mirrored in. */
+  readonly mirror: Axis | null;
   readonly ring: TracedRing;
   readonly darts: readonly TracedDart[];
   /** Angles that set its long straight lines upright or level: grain, fold, straight seams. The first is none. */
@@ -160,16 +167,24 @@ function layOut({ group, outlines, loose, said, name, labels, scale }: TraceInpu
   const extent =
     said?.extent ?? (first !== undefined && canBeWhole && mirrorAxis(first.ring) !== null ? "whole" : "half");
   const laid = rings.map(({ label, shift: by, ring }): Laid => {
-    const axis = extent === "whole" && canBeWhole ? mirrorAxis(ring) : null;
-    const half = axis === null ? null : halfOf(ring, axis);
-    const used = half ?? ring;
     const inner = [...group.inner, ...loose]
       .filter(({ size }) => size === null || size === label)
       .map(({ size, edges }) => chainInto(size === null ? UNTURNED : { ...UNTURNED, dx: by.x, dy: by.y }, edges));
+    const found = extent === "whole" && canBeWhole ? mirrorAxis(ring) : null;
+    // Of both halves the one that more is drawn on: darts and marks are often drawn but once.
+    const drawn = [...inner.flat().map(({ a }) => a), ...group.marks.map(({ at }) => at)];
+    const isTurned = found !== null && drawn.reduce((sum, { x, y }) => sum + Math.sign(sideOf(found, x, y)), 0) < 0;
+    const axis = found !== null && isTurned ? { ...found, way: found.way + Math.PI } : found;
+    const half = axis === null ? null : halfOf(ring, axis);
+    const used = half ?? ring;
+    const mirror = half === null ? null : axis;
     const reach = line === "cutting" ? Math.max(USUAL_ALLOWANCE, ...Object.values(said?.allowances ?? {})) : 0;
     const hers = (said?.darts ?? []).flatMap((dart): TracedDart[] => {
       if (dart.size !== label) return [];
-      const [a, b, apex] = [dart.inner, dart.outer, dart.apex].map((at) => shift(onSheet(at, scale), by.x, by.y));
+      const [a, b, apex] = [dart.inner, dart.outer, dart.apex].map((at) => {
+        const on = shift(onSheet(at, scale), by.x, by.y);
+        return piecePoint(...ontoHalf(mirror, on.x, on.y));
+      });
       if (a === undefined || b === undefined || apex === undefined) return [];
       const [one, other] = [nearJoint(used, a), nearJoint(used, b)];
       // Both ends meant the same corner: that opens nothing.
@@ -178,7 +193,7 @@ function layOut({ group, outlines, loose, said, name, labels, scale }: TraceInpu
       return [{ first: isAhead ? one : other, second: isAhead ? other : one, apex, by: "her" }];
     });
     const darts = isOther(name) ? [] : [...hers, ...drawnDarts(used, inner, reach), ...cutDarts(used)];
-    return { label, shift: by, ring: used, darts: withoutDoubles(used, darts), leans: leansOf(used, inner) };
+    return { label, shift: by, mirror, ring: used, darts: withoutDoubles(used, darts), leans: leansOf(used, inner) };
   });
   return { laid, extent };
 }
@@ -223,7 +238,11 @@ function straightRuns(ring: TracedRing): readonly EdgeCurve<"piece">[] {
   for (const edge of ring.edges) {
     const last = runs.at(-1);
     if (edge.curve !== null) continue;
-    if (last !== undefined && distance(last.b, edge.a) < SOLVER_ACCURACY && Math.abs(turnAt(last, edge)) < STILL_STRAIGHT)
+    if (
+      last !== undefined &&
+      distance(last.b, edge.a) < SOLVER_ACCURACY &&
+      Math.abs(turnAt(last, edge)) < STILL_STRAIGHT
+    )
       runs[runs.length - 1] = lineEdge(last.a, edge.b);
     else runs.push(edge);
   }
@@ -244,16 +263,15 @@ function turnedBy({ ring, darts }: Laid, way: Way): Turned {
   const { turns, turnedOver, lean } = way;
   const place = placeBy(way);
   const to = (p: PiecePoint): PiecePoint => intoPiece(place, sheetPoint(p.x, p.y));
-  const plain = turns === 0 && !turnedOver && lean === 0 ? ring : tracedRing(ring.edges.map((edge) => edgeMap(edge, to)));
+  const plain =
+    turns === 0 && !turnedOver && lean === 0 ? ring : tracedRing(ring.edges.map((edge) => edgeMap(edge, to)));
   const along = (s: Mm): Mm => (turnedOver ? ring.length - s : s);
-  const moved = darts.map(
-    ({ first, second, apex, by }): TracedDart => ({
-      first: along(turnedOver ? second : first) % plain.length,
-      second: along(turnedOver ? first : second) % plain.length,
-      apex: to(apex),
-      by,
-    }),
-  );
+  const moved = darts.map(({ first, second, apex, by }): TracedDart => ({
+    first: along(turnedOver ? second : first) % plain.length,
+    second: along(turnedOver ? first : second) % plain.length,
+    apex: to(apex),
+    by,
+  }));
   return mouthed(plain, moved);
 }
 
@@ -312,7 +330,10 @@ export function tracePiece(input: TraceInput): TracedPiece {
   const problems: PieceProblem[] = [];
   const saidCorners = said?.corners ?? [];
   const without = new Set(saidCorners.filter(({ at }) => at === null).map((one): PointName => one.name));
-  const chosen = referenceOf(laid, saidCorners.map(({ size }) => size));
+  const chosen = referenceOf(
+    laid,
+    saidCorners.map(({ size }) => size),
+  );
   const middle = laid[chosen];
   const usual = (shape?.corners ?? []).filter((corner) => !without.has(corner.name));
   const way =
@@ -341,7 +362,7 @@ export function tracePiece(input: TraceInput): TracedPiece {
       saidCorners.flatMap((corner): [PointName, Mm][] => {
         if (corner.at === null || corner.size !== one.label) return [];
         const on = shift(onSheet(corner.at, input.scale), one.shift.x, one.shift.y);
-        const at = intoPiece(placeBy(way), sheetPoint(on.x, on.y));
+        const at = intoPiece(placeBy(way), sheetPoint(...ontoHalf(one.mirror, on.x, on.y)));
         return [[corner.name, nearJoint(ring, at)]];
       }),
     );
@@ -352,8 +373,7 @@ export function tracePiece(input: TraceInput): TracedPiece {
     ? { corners: otherCorners(reference, wanted), cost: 0 }
     : findCorners(reference.ring, reference.places, wanted, USUAL_SLACK, onlyOf(fixedIn(chosen), wanted));
   if (first === null || wanted.length < 3) {
-    for (const { name: corner } of wanted)
-      problems.push({ code: "own/corner-missing", corner, size: middle.label });
+    for (const { name: corner } of wanted) problems.push({ code: "own/corner-missing", corner, size: middle.label });
     return nothing;
   }
   const asFound = shapeAsFound(reference.ring, reference.places, wanted, first.corners);
@@ -372,7 +392,10 @@ export function tracePiece(input: TraceInput): TracedPiece {
     );
     return { ...here, laid: one, corners };
   });
-  const followed = followSaid(located, saidCorners.flatMap(({ name: corner, at }) => (at === null ? [] : [corner])));
+  const followed = followSaid(
+    located,
+    saidCorners.flatMap(({ name: corner, at }) => (at === null ? [] : [corner])),
+  );
   const { sizes: darted, problems: unlike } = matchDarts(followed, wanted, name, said);
   problems.push(...unlike);
   const sizes = darted.map((one): TracedSize => {
@@ -380,10 +403,13 @@ export function tracePiece(input: TraceInput): TracedPiece {
     const moved = intoPiece(place, sheetPoint(one.laid.shift.x, one.laid.shift.y));
     const started = { ...place, dx: moved.x, dy: moved.y };
     const inside = line === "cutting" ? stitchLineOf(one, wanted, said, onFold, problems) : one;
-    return uprightAs(name, { ...inside, label: one.laid.label, place: started }, said);
+    return uprightAs(name, { ...inside, label: one.laid.label, place: started, mirror: unshifted(one.laid) }, said);
   });
   return { ...nothing, corners: wanted, sizes };
 }
+
+const unshifted = ({ mirror, shift: by }: Laid): Axis | null =>
+  mirror === null ? null : { ...mirror, x: mirror.x - by.x, y: mirror.y - by.y };
 
 /** The size that others follow: the one most was said of, else the middle one. */
 function referenceOf(laid: readonly Laid[], said: readonly string[]): number {
@@ -395,7 +421,8 @@ function referenceOf(laid: readonly Laid[], said: readonly string[]): number {
 const onlyOf = (fixed: ReadonlyMap<PointName, Mm>, wanted: readonly ShapeCorner[]): ReadonlyMap<PointName, Mm> =>
   new Map([...fixed].filter(([name]) => wanted.some((corner) => corner.name === name)));
 
-const isSeen = ({ places }: Turned, s: Mm): boolean => places.some((place) => place.turn !== 0 && Math.abs(place.s - s) < SOLVER_ACCURACY);
+const isSeen = ({ places }: Turned, s: Mm): boolean =>
+  places.some((place) => place.turn !== 0 && Math.abs(place.s - s) < SOLVER_ACCURACY);
 
 /** Where a corner ought to lie by the other size, for a size that has no corner there. */
 function withGuesses(
@@ -456,11 +483,19 @@ function followSaid(located: readonly Located[], said: readonly PointName[]): re
       const span = wayFrom(one.ring, before.s, after.s);
       const s = (before.s + share * span) % one.ring.length;
       const isThere = (p: Mm): boolean =>
-        Math.min(wayFrom(one.ring, p, s), wayFrom(one.ring, s, p)) < FOLLOWED_NEAR * span && p !== before.s && p !== after.s;
+        Math.min(wayFrom(one.ring, p, s), wayFrom(one.ring, s, p)) < FOLLOWED_NEAR * span &&
+        p !== before.s &&
+        p !== after.s;
       const near = one.places
         .filter((place) => place.sharp && isThere(place.s))
-        .toSorted((p, q) => Math.abs(wayFrom(one.ring, before.s, p.s) - share * span) - Math.abs(wayFrom(one.ring, before.s, q.s) - share * span))[0];
-      const corners = one.corners.map((corner, k): PlacedCorner => (k === index ? { name, s: near?.s ?? s, by: "other size" } : corner));
+        .toSorted(
+          (p, q) =>
+            Math.abs(wayFrom(one.ring, before.s, p.s) - share * span) -
+            Math.abs(wayFrom(one.ring, before.s, q.s) - share * span),
+        )[0];
+      const corners = one.corners.map((corner, k): PlacedCorner =>
+        k === index ? { name, s: near?.s ?? s, by: "other size" } : corner,
+      );
       return { ...one, corners };
     });
   }
@@ -478,7 +513,10 @@ function shareBetween({ ring, corners }: Located, index: number): number {
 function cornersAsDrawn({ ring, places }: Turned, said: OwnPieceSaid | undefined): readonly ShapeCorner[] {
   const level = said?.levels?.top ?? "bust";
   const sharp = places.filter((place) => Math.abs(place.turn) > OTHER_CORNER);
-  const used = sharp.length >= 3 ? sharp : [0, 1, 2, 3].map((k) => ({ s: (ring.length * k) / 4, at: pointOn(ring, (ring.length * k) / 4), turn: 0 }));
+  const used =
+    sharp.length >= 3
+      ? sharp
+      : [0, 1, 2, 3].map((k) => ({ s: (ring.length * k) / 4, at: pointOn(ring, (ring.length * k) / 4), turn: 0 }));
   const start = used.reduce((best, place, index) => {
     const now = invariant(used[best], "place").at;
     return place.at.x + place.at.y < now.x + now.y ? index : best;
@@ -547,14 +585,18 @@ function matchDarts(
   );
   // The size that shows most darts stands for all, but that of a dart pointed at every size has its own.
   const model = found.reduce((best, own, index) => (own.length > (found[best]?.length ?? 0) ? index : best), 0);
-  const pointedAt = found.flatMap((own, index) => own.filter(({ dart }) => dart.by === "her").map((dart) => ({ index, dart })));
-  const base = [...(found[model] ?? [])].map((dart) => ({ index: model, dart }));
-  for (const one of pointedAt)
-    if (!base.some(({ dart }) => isLike(dart, one.dart))) base.push(one);
-  const counted = base.filter(
-    ({ dart }) => dart.dart.by === "her" || 2 * found.filter((own) => own.some((one) => isLike(one, dart))).length >= found.length,
+  const pointedAt = found.flatMap((own, index) =>
+    own.filter(({ dart }) => dart.by === "her").map((dart) => ({ index, dart })),
   );
-  const named = namedDarts(counted, located, wanted, name, said).filter((dart) => said?.notDarts?.includes(dart.name) !== true);
+  const base = [...(found[model] ?? [])].map((dart) => ({ index: model, dart }));
+  for (const one of pointedAt) if (!base.some(({ dart }) => isLike(dart, one.dart))) base.push(one);
+  const counted = base.filter(
+    ({ dart }) =>
+      dart.dart.by === "her" || 2 * found.filter((own) => own.some((one) => isLike(one, dart))).length >= found.length,
+  );
+  const named = namedDarts(counted, located, wanted, name, said).filter(
+    (dart) => said?.notDarts?.includes(dart.name) !== true,
+  );
   const sizes = located.map((one, index): Darted => {
     const own = found[index] ?? [];
     const used = new Set<(typeof own)[number]>();
@@ -570,7 +612,12 @@ function matchDarts(
       return { dart, traced: asElsewhere(one, invariant(located[dart.home], "size"), dart), isOwn: false };
     });
     const isSame = kept.every(({ isOwn }) => isOwn) && kept.length === one.mouths.length;
-    const remade = isSame ? one : mouthed(one.plain, kept.map(({ traced }) => traced));
+    const remade = isSame
+      ? one
+      : mouthed(
+          one.plain,
+          kept.map(({ traced }) => traced),
+        );
     const at = (s: Mm): Mm => (isSame ? s : nearestOn(remade.ring, pointOn(one.ring, s)).s);
     const darts = kept.flatMap(({ dart, traced }): PlacedDart[] => {
       const mouth = remade.mouths.find((each) => each.dart === traced);
@@ -587,7 +634,12 @@ function matchDarts(
         },
       ];
     });
-    return { laid: one.laid, ring: remade.ring, corners: one.corners.map((corner) => ({ ...corner, s: at(corner.s) })), darts };
+    return {
+      laid: one.laid,
+      ring: remade.ring,
+      corners: one.corners.map((corner) => ({ ...corner, s: at(corner.s) })),
+      darts,
+    };
   });
   return { sizes, problems };
 }
@@ -595,6 +647,8 @@ function matchDarts(
 const isLike = (one: DartPlace, other: DartPlace): boolean =>
   one.corner === other.corner && Math.abs(one.share - other.share) < LIKE_SHARE;
 const LIKE_SHARE = 0.2;
+
+const width = ({ first, second }: { readonly first: Mm; readonly second: Mm }): Mm => second - first;
 
 interface NamedDart {
   readonly name: DartName;
@@ -609,14 +663,16 @@ interface NamedDart {
 }
 
 function namedDarts(
-  darts: readonly { readonly index: number; readonly dart: DartPlace & { readonly first: Mm; readonly second: Mm; readonly dart: TracedDart } }[],
+  darts: readonly {
+    readonly index: number;
+    readonly dart: DartPlace & { readonly first: Mm; readonly second: Mm; readonly dart: TracedDart };
+  }[],
   located: readonly Located[],
   wanted: readonly ShapeCorner[],
   name: PieceName,
   said: OwnPieceSaid | undefined,
 ): readonly NamedDart[] {
   const taken = new Set<DartName>();
-  const width = ({ first, second }: { readonly first: Mm; readonly second: Mm }): Mm => second - first;
   return darts
     .toSorted((p, q) => width(q.dart) - width(p.dart))
     .flatMap(({ index, dart }): NamedDart[] => {
@@ -628,9 +684,12 @@ function namedDarts(
       const isFrench = seam === "side" && rises && dart.share > FRENCH_BELOW;
       const home = isFrench ? "french" : HOMES[seam];
       if (home === undefined) return [];
-      const hers = said?.darts?.find((each) => dart.dart.by === "her" && each.size === one.laid.label && !taken.has(each.name));
+      const hers = said?.darts?.find(
+        (each) => dart.dart.by === "her" && each.size === one.laid.label && !taken.has(each.name),
+      );
       const dartsName =
-        hers?.name ?? (["", "2", "3"] as const).map((number: DartNumber) => dartName(home, number)).find((each) => !taken.has(each));
+        hers?.name ??
+        (["", "2", "3"] as const).map((number: DartNumber) => dartName(home, number)).find((each) => !taken.has(each));
       if (dartsName === undefined || name === "strap") return [];
       taken.add(dartsName);
       const isInward = seam === "waist" || seam === "underBust" ? Math.abs(way) > 90 : seam === "centre";
@@ -686,7 +745,11 @@ function stitchLineOf(
     said?.allowances?.[seam] ?? (seam === "centre" && onFold ? 0 : USUAL_ALLOWANCE);
   const start = invariant(corners[0], "corner").s;
   const cuts = [
-    ...corners.map((corner, index) => ({ s: corner.s, corner: index as number | null, dart: null as PlacedDart | null })),
+    ...corners.map((corner, index) => ({
+      s: corner.s,
+      corner: index as number | null,
+      dart: null as PlacedDart | null,
+    })),
     ...darts.flatMap((dart) => [
       { s: dart.first, corner: null, dart },
       { s: dart.second, corner: null, dart: null },
@@ -704,7 +767,7 @@ function stitchLineOf(
       seam,
       edges: partOn(ring, from.s, to.s),
       allowance: allowanceOf(seam),
-      then:
+      next:
         dart === null
           ? { kind: "corner" }
           : { kind: "mouth", apex: dart.apex, legs: [pointOn(ring, dart.first), pointOn(ring, dart.second)] },
@@ -724,13 +787,14 @@ function stitchLineOf(
     for (let i = 1; i < points.length; i += 1)
       edges.push(lineEdge(invariant(points[i - 1], "point"), invariant(points[i], "point")));
     const next = invariant(lines[(index + 1) % lines.length], "line");
-    if (runs[index]?.then.kind === "mouth") {
+    if (runs[index]?.next.kind === "mouth") {
       indices.set(invariant(points.at(-1), "point"), edges.length);
       edges.push(lineEdge(invariant(points.at(-1), "point"), invariant(next[0], "point")));
     }
   }
   const made = tracedRing(edges);
-  const sOf = (p: PiecePoint | undefined): Mm => invariant(made.starts[invariant(indices.get(invariant(p, "point")), "edge")], "start");
+  const sOf = (p: PiecePoint | undefined): Mm =>
+    invariant(made.starts[invariant(indices.get(invariant(p, "point")), "edge")], "start");
   return {
     ...one,
     ring: made,
@@ -739,7 +803,7 @@ function stitchLineOf(
       s: sOf(lines[runs.findIndex(({ from }) => from.corner === index)]?.[0]),
     })),
     darts: darts.map((dart) => {
-      const index = runs.findIndex(({ then }) => then.kind === "mouth" && then.apex === dart.apex);
+      const index = runs.findIndex(({ next }) => next.kind === "mouth" && next.apex === dart.apex);
       return { ...dart, first: sOf(lines[index]?.at(-1)), second: sOf(lines[(index + 1) % lines.length]?.[0]) };
     }),
   };
@@ -752,7 +816,7 @@ const WAIST: Mm = 420;
 /** The centre line upright and at 0; pieces without one keep how they lie on the sheet. */
 function uprightAs(
   name: PieceName,
-  one: Omit<Darted, "laid"> & { readonly label: string; readonly place: Placement },
+  one: Omit<Darted, "laid"> & Pick<TracedSize, "label" | "place" | "mirror">,
   said: OwnPieceSaid | undefined,
 ): TracedSize {
   const sOf = (...names: readonly PointName[]): Mm | null =>
@@ -771,7 +835,8 @@ function uprightAs(
   if (topS !== null && lowS !== null && top && low) {
     const lean = Math.atan2(low.x - top.x, low.y - top.y);
     const isStraight = partOn(one.ring, lowS, topS).every(
-      ({ a, b }) => Math.abs(lineDistance(a, low, top)) < CENTRE_STRAIGHT && Math.abs(lineDistance(b, low, top)) < CENTRE_STRAIGHT,
+      ({ a, b }) =>
+        Math.abs(lineDistance(a, low, top)) < CENTRE_STRAIGHT && Math.abs(lineDistance(b, low, top)) < CENTRE_STRAIGHT,
     );
     if (isStraight && Math.abs(lean) > SOLVER_ACCURACY) tilt = lean;
     if (!isStraight) anchor = piecePoint(top.x, anchor?.y ?? 0);
@@ -780,12 +845,15 @@ function uprightAs(
   if (anchor === null && said === undefined) anchor = piecePoint(0, 0);
   const turn = placedBy(one.place, tilt, 0, 0);
   const lean = (p: PiecePoint): PiecePoint =>
-    tilt === 0 ? p : piecePoint(p.x * Math.cos(tilt) - p.y * Math.sin(tilt), p.x * Math.sin(tilt) + p.y * Math.cos(tilt));
+    tilt === 0
+      ? p
+      : piecePoint(p.x * Math.cos(tilt) - p.y * Math.sin(tilt), p.x * Math.sin(tilt) + p.y * Math.cos(tilt));
   const at = anchor === null ? piecePoint(0, 0) : lean(anchor);
   const [dx, dy] = isOther(name) || anchor === null ? [0, 0] : [-at.x, (LOWER_END[name] ?? WAIST) - at.y];
   const move = (p: PiecePoint): PiecePoint => shift(lean(p), dx, dy);
   return {
     label: one.label,
+    mirror: one.mirror,
     place: { ...turn, dx: turn.dx + dx, dy: turn.dy + dy },
     ring: { ...one.ring, edges: one.ring.edges.map((edge) => edgeMap(edge, move)) },
     corners: one.corners,

@@ -58,11 +58,14 @@ export const wrapped = (ring: TracedRing, s: Mm): Mm => ((s % ring.length) + rin
 /** How far it is from one place on to another, the way of the ring; mm. */
 export const wayFrom = (ring: TracedRing, from: Mm, to: Mm): Mm => wrapped(ring, to - from);
 
+/** More edges than can be halved so often no line has. */
+const MOST_HALVINGS = 40;
+
 /** The edge that holds a place, by index, and how far along it lies. */
 function edgeAt(ring: TracedRing, s: Mm): { readonly index: number; readonly along: Mm } {
   const at = wrapped(ring, s);
   let [low, high] = [0, ring.starts.length - 1];
-  while (low < high) {
+  for (let halving = 0; halving < MOST_HALVINGS && low < high; halving += 1) {
     const middle = Math.ceil((low + high) / 2);
     if (invariant(ring.starts[middle], "start") <= at) low = middle;
     else high = middle - 1;

@@ -8,7 +8,7 @@ import { Point } from "@flatten-js/core";
 import * as fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { cuttingLine } from "../../../src/core/allowance/cuttingLine";
-import type { Stretch } from "../../../src/core/allowance/stretch";
+import type { Stretch } from "../../../src/core/allowance/cutStretch";
 import { stretchesOf } from "../../../src/core/cutting/stretches";
 import type { RingPoint } from "../../../src/core/cutting/truePiece";
 import { lineEdge } from "../../../src/core/geometry/edgeCurve";
