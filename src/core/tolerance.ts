@@ -110,6 +110,9 @@ export const TISSUE_NOTHING_NEW = 1e-3;
 /** mm. How far the seam eases of patterns lie from ours, one standard deviation (our own choice). */
 export const SEAM_EASE_DOUBT = 3;
 
+/** mm. What a finished girth that the chart prints is good to: it is rounded (our own choice). */
+export const PRINTED_GIRTH_DOUBT = 1.5;
+
 /** mm. A length that an answer brought no further from the stand-in's than this is called the same: no tape shows it. */
 export const TISSUE_SAME = 0.5;
 

@@ -37,6 +37,7 @@ import {
   OVERLAP,
   overlayFor,
   piecesToLay,
+  sizeKey,
   stripsToLay,
   truePiecesFor,
   type Laid,
@@ -168,7 +169,9 @@ function allSizesFor(request: PaperRequest): Result<readonly TruePiece[], PaperF
   for (const [index, size] of request.plan.nest.labels.entries()) {
     const pieces = truePiecesFor({ ...request, choices: { ...request.choices, size, allowances: false } });
     if (!pieces.ok) return pieces;
-    made.push(...pieces.value.map((piece) => ({ ...piece, key: `${piece.name}-size-${index + 1}` })));
+    made.push(
+      ...pieces.value.map((piece) => ({ ...piece, key: sizeKey(piece.name, request.plan.nest.labels, index) })),
+    );
   }
   return ok(made);
 }

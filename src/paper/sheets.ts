@@ -6,7 +6,7 @@ import { isTurnedOver } from "../core/cutting/turnedOver";
 import type { TruePiece } from "../core/cutting/truePiece";
 import { edgeFlatten, lineEdge } from "../core/geometry/edgeCurve";
 import { midpoint, piecePoint, sheetPoint, type PiecePoint, type SheetPoint } from "../core/geometry/point";
-import type { Piece } from "../core/pattern/piece";
+import type { Piece, PieceName } from "../core/pattern/piece";
 import type { Plan } from "../core/plan/plan";
 import { fail, invariant, ok, type Result } from "../core/result";
 import type { Overlay } from "../core/overlay/overlay";
@@ -106,7 +106,7 @@ export function nestToLay({ work, plan, choices, day }: PaperRequest, base: read
     });
     const parts = [
       ...sizes.map(({ label, size, printed }) => ({
-        key: `${piece.name}-size-${size + 1}`,
+        key: sizeKey(piece.name, plan.nest.labels, size),
         label: nestPartTitle(piece, label),
         ink: [
           ...underInk(printed, "printed", size),
@@ -133,6 +133,18 @@ export function nestToLay({ work, plan, choices, day }: PaperRequest, base: read
       ring: ringAround(rings, SPARE),
     };
   });
+}
+
+/** Letters, digits and hyphens; by the label of the size, and by its place too where labels alone would be alike. */
+export function sizeKey(piece: PieceName, labels: readonly string[], size: number): string {
+  const plain = (label: string): string =>
+    label
+      .normalize("NFKD")
+      .replaceAll(/[^A-Za-z0-9]+/gu, "-")
+      .replaceAll(/^-|-$/gu, "");
+  const own = plain(labels[size] ?? "");
+  const isOwn = own !== "" && labels.filter((label) => plain(label) === own).length === 1;
+  return `${piece}-size-${isOwn ? own : `${own}-line-${size + 1}`}`;
 }
 
 const ringOfPiece = (piece: Piece): readonly PiecePoint[] =>

@@ -435,7 +435,7 @@ describe("what is asked for", () => {
     const dxf = invariant(new Parser().parseSync(readFileSync(inFolder("nest.dxf"), "utf8")), "a drawing");
     for (const [index, label] of nest.labels.entries()) {
       for (const piece of invariant(nest.sizes[index], "size")) {
-        const key = `${piece.name}-size-${index + 1}`;
+        const key = `${piece.name}-size-${label}`;
         const group = invariant(
           Array.from(svg.getElementsByTagName("g")).find((g) => g.getAttribute("id") === `${key}-printed`),
           key,

@@ -39,7 +39,7 @@ function darts(...refs: readonly (readonly [PieceName, DartName])[]): readonly D
 /** Small mostly, now and then up to the ends of what is ever sensible. */
 const share = fc.oneof({ weight: 3, arbitrary: anyAmount(-0.3, 0.3) }, { weight: 1, arbitrary: anyAmount(-1, 1) });
 
-const anyFit = fc
+export const anyFit = fc
   .record({
     fit: fc.constantFrom(...FIT_NAMES),
     share,
@@ -51,7 +51,7 @@ const anyFit = fc
     return { kind: "fit", id: `${fit}-${half ?? "both"}`, fit, amount, ...(half === null ? {} : { half }) };
   });
 
-const anyOnDart = (dart: DartRef): fc.Arbitrary<Alteration> => {
+export const anyOnDart = (dart: DartRef): fc.Arbitrary<Alteration> => {
   const on = { dart: fc.constant(dart), giveBack: fc.constant({}) };
   const id = fc.constantFrom("a", "b", "c", "d", "e", "f").map((name) => `${name}-${dart.piece}-${dart.dart}`);
   return fc.oneof(

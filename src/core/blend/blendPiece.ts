@@ -93,7 +93,11 @@ function turnsAt(sizes: readonly Piece[], size: number): Pick<Piece, "drawnTurns
   const darts = base.darts.map((dart, index) =>
     dart.drawnTurn === undefined
       ? dart
-      : { ...dart, drawnTurn: interpolate(sizes, size, (piece) => piece.darts[index]?.drawnTurn ?? 0) },
+      : {
+          ...dart,
+          drawnTurn: interpolate(sizes, size, (piece) => piece.darts[index]?.drawnTurn ?? 0),
+          drawnLegs: interpolate(sizes, size, (piece) => piece.darts[index]?.drawnLegs ?? 0),
+        },
   );
   return { drawnTurns, darts };
 }

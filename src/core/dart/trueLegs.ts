@@ -12,7 +12,7 @@ export interface TruedLegs {
   readonly outer: Mm;
 }
 
-/** Both mouth ends moved along their legs to the mean of the two lengths; the angle stays. */
+/** Both mouth ends moved along their legs to the mean of the two lengths, or to what the pattern drew them apart by; the angle stays. */
 export function trueLegs(piece: Piece, name: DartName): TruedLegs {
   const dart = dartOf(piece, name);
   const apex = pointOf(piece, dart.apex);
@@ -20,7 +20,7 @@ export function trueLegs(piece: Piece, name: DartName): TruedLegs {
   const outer = pointOf(piece, dart.outer);
   const legInner = distance(apex, inner);
   const legOuter = distance(apex, outer);
-  const half = (legOuter - legInner) / 2;
+  const half = (legOuter - legInner - (dart.drawnLegs ?? 0)) / 2;
   if (Math.abs(half) < SOLVER_ACCURACY) return { piece, inner: 0, outer: 0 };
   const lengthened = moveMouthEnd(piece, dart.inner, polar(inner, directionOf(apex, inner), half));
   const shortened = moveMouthEnd(lengthened, dart.outer, polar(outer, directionOf(apex, outer), -half));

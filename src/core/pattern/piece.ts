@@ -146,6 +146,8 @@ export interface Dart {
   readonly gathered?: true;
   /** How far the seam turns over the shut dart as the pattern was drawn, degrees. Absent: not at all. */
   readonly drawnTurn?: number;
+  /** How much longer the outer leg was drawn than the inner one, mm. Absent: both alike. */
+  readonly drawnLegs?: number;
   /** How far each leg is bowed at its middle, positive into the dart (a smoother cup), mm. Absent: straight. */
   readonly bow?: number;
 }

@@ -93,8 +93,12 @@ type Field = (point: PiecePoint, share: number) => PiecePoint;
 /** The part of a handle over which it is seen where the line goes on to. */
 const STEP = 1e-4;
 
-/** The stretch with every point and handle moved by a field. */
-export function bendStretch(piece: Piece, stretch: Stretch, field: Field): Piece {
+/**
+ * The stretch with every point and handle moved by a field. Straight edges between corners stay straight.
+ *
+ * @param bent index of an edge that follows the field even so
+ */
+export function bendStretch(piece: Piece, stretch: Stretch, field: Field, bent?: number): Piece {
   const whole = stretchLength(piece, stretch);
   const points: Partial<Record<PointName, NamedPoint>> = { ...piece.points };
   let { edges } = piece;
@@ -108,7 +112,8 @@ export function bendStretch(piece: Piece, stretch: Stretch, field: Field): Piece
     const [from, to] = [field(a, share), field(b, shareAtEnd)];
     points[edge.from] = { ...invariant(piece.points[edge.from], edge.from), at: from };
     points[edge.to] = { ...invariant(piece.points[edge.to], edge.to), at: to };
-    const isHandled = edge.curve !== null || isSmoothAt(piece, edge.from) || isSmoothAt(piece, edge.to);
+    const isHandled =
+      edge.curve !== null || index === bent || isSmoothAt(piece, edge.from) || isSmoothAt(piece, edge.to);
     if (!isHandled) continue;
     const { c1, c2 } = edge.curve ?? { c1: between(a, b, 1 / 3), c2: between(a, b, 2 / 3) };
     const carried = (end: PiecePoint, endNow: PiecePoint, at: number, handle: PiecePoint, way: 1 | -1): PiecePoint => {
@@ -153,16 +158,18 @@ export function withEndTurned(piece: Piece, stretch: Stretch, end: "start" | "en
   const whole = stretchLength(piece, stretch);
   const { from, to } = endsOf(piece, stretch);
   const corner = pointOf(piece, end === "start" ? from : to);
-  const edge = edgeAt(piece, invariant(end === "start" ? stretch[0] : stretch.at(-1), "edge"));
+  const last = invariant(end === "start" ? stretch[0] : stretch.at(-1), "edge");
+  const edge = edgeAt(piece, last);
   const handle =
     end === "start" ? (edge.curve?.c1 ?? pointOf(piece, edge.to)) : (edge.curve?.c2 ?? pointOf(piece, edge.from));
   const turned = rotateAbout(handle, corner, turn);
   const long = distance(corner, handle);
-  return bendStretch(piece, stretch, (point, share) => {
+  const field: Field = (point, share) => {
     const u = end === "start" ? share : 1 - share;
     const by = long === 0 ? 0 : (whole * u * (1 - u) * (1 - u)) / long;
     return shift(point, (turned.x - handle.x) * by, (turned.y - handle.y) * by);
-  });
+  };
+  return bendStretch(piece, stretch, field, last);
 }
 
 /** What lies beyond one end moved rigidly, and the stretch drawn on to it: nothing of it at the other end. */

@@ -183,8 +183,8 @@ function finish(
   { built, cutLines, nest }: Picked,
 ): { readonly made: AlterationsMade; readonly left: TruingLeft | null } {
   // A redrawn dart is trued, and given back, as it is made; the rest is trued when all of it is done.
-  // What is her own and not altered is not redrawn either.
-  const isAsPrinted = nest.source !== "standIn" && pieces === built.blended;
+  // What was brought to her tissue and is not altered is not redrawn either; her own keep what they were drawn with.
+  const isAsPrinted = nest.source === "fitted" && pieces === built.blended;
   const trued = isAsPrinted
     ? { pieces, changes: [], left: null }
     : isTouched

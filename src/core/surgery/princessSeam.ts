@@ -23,11 +23,11 @@ import {
   type Stretch,
 } from "../pattern/stretch";
 import { DRAWN_ALIKE_DEGREES, SOLVER_ACCURACY } from "../tolerance";
-import { radians, type Mm, type Radians } from "../units";
+import { radians, radiansFromDegrees, type Mm, type Radians } from "../units";
 import { cutAndMove, partAt, type Operated } from "./cutAndMove";
 import { curveOf, edgeFrom, edgeTo } from "../pattern/ring";
 import type { PrincessPieces } from "./splitAtBustPoint";
-import { smoothedAt } from "./straightThrough";
+import { edgeTurned, smoothedAt } from "./straightThrough";
 
 /** How the seam is drawn (common practice, no source): lengths of the handles as shares of the stretch they lie on. */
 const HANDLE_AT_BUST = 0.3;
@@ -136,7 +136,7 @@ function ownWalked({ centreFront, sideFront }: PrincessPieces): {
   readonly nearest: Walked;
   readonly isWalked: boolean;
 } {
-  const smooth = smoothAtBust(sideFront);
+  const smooth = (["princessTop", "princessWaist"] as const).reduce(metAsDrawn, smoothAtBust(sideFront));
   const wanted = ownLengths(smooth);
   const ease = sideFront.seamEase?.princess ?? 0;
   const whole = wanted.upper + wanted.lower;
@@ -181,6 +181,17 @@ const smoothAtBust = (piece: Piece): Piece =>
   Math.abs(turnAtDegrees(piece, "princessBust") - turnWithin(piece, "princessBust")) > DRAWN_ALIKE_DEGREES
     ? smoothedAt(piece, "princessBust")
     : piece;
+
+/** An end of the seam turned until it meets what it met as the pattern was drawn. */
+function metAsDrawn(piece: Piece, corner: PointName): Piece {
+  const drawn = piece.drawnTurns?.[corner];
+  const off = drawn === undefined ? 0 : turnAtDegrees(piece, corner) - drawn;
+  if (Math.abs(off) <= DRAWN_ALIKE_DEGREES) return piece;
+  const into = edgeTo(piece, corner);
+  return invariant(piece.edges[into], "edge").seam === "princess"
+    ? edgeTurned(piece, into, "end", radiansFromDegrees(off))
+    : edgeTurned(piece, edgeFrom(piece, corner), "start", radiansFromDegrees(-off));
+}
 
 /** The centre front lengthened at its bust line, each stretch of its seam drawn on to where its ends come to lie. */
 function ownLengthened(piece: Piece, above: Mm, below: Mm): Operated {

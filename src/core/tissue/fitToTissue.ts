@@ -11,6 +11,7 @@ import { distance } from "../geometry/point";
 import { invariant } from "../result";
 import { dot, entry, type Matrix } from "../statistics/linear";
 import {
+  PRINTED_GIRTH_DOUBT,
   SEAM_EASE_DOUBT,
   TISSUE_BEARS_ON,
   TISSUE_CONTRADICTS,
@@ -52,6 +53,8 @@ export interface Misfit extends TissueRef {
   readonly by: Mm;
   /** The answers that it contradicts, the one that bears most on it first. */
   readonly against: readonly TissueRef[];
+  /** The finished girths printed in the chart that bear on it. */
+  readonly againstPrinted: readonly FinishedLevel[];
   /** Whether so little is no more than a tape's own doubt. */
   readonly withinTape: boolean;
 }
@@ -113,6 +116,8 @@ interface Row {
   /** Variance. */
   readonly doubt: number;
   readonly answer: TissueRef | null;
+  /** Set on a finished girth that the chart prints. */
+  readonly level?: FinishedLevel;
 }
 
 /** Brings a nest to what was measured on the tissue. */
@@ -129,7 +134,7 @@ export function fitToTissue(inputs: TissueInputs): FittedNest {
     if (quantity === null || wanted === undefined) return [];
     return [{ quantity, wanted, doubt: TISSUE_TAPE ** 2, answer: { piece, length } }];
   });
-  const rows = [...sewnRows(sewnOf(model.pieces), refs), ...answers];
+  const rows = [...sewnRows(sewnOf(model.pieces), refs), ...printedRows(model.pieces, pattern, measured), ...answers];
   const { z, met, misfits } = solve(model, rows);
   const fittedNest = ontoNest(nest, pattern, measured, z, refs);
   const at = answersOf(
@@ -213,7 +218,7 @@ function solve(model: Model, rows: readonly Row[]): Solved {
         ...row.answer,
         measured: row.wanted,
         by,
-        against: bearingOn(at, precision, rows),
+        ...bearingOn(at, precision, rows),
         withinTape: !contradicting.has(at),
       },
     ];
@@ -233,7 +238,8 @@ function roughly(model: Model, rows: readonly Row[]) {
     const values = valuesOf(model, quantities, z);
     // What a straight line through here leaves at the stand-in.
     residuals = rows.map(({ wanted }, i) => wanted - (values[i] ?? 0) + dot(invariant(answers[i], "row"), z));
-    z = acrossRows(answers, factored(gram(answers, doubts)).solve(residuals), FREEDOM_COUNT);
+    const to = acrossRows(answers, factored(gram(answers, doubts)).solve(residuals), FREEDOM_COUNT);
+    z = [...towards(model, quantities, z, to, AS_MEASURED)];
   }
   return { z, answers, residuals };
 }
@@ -332,22 +338,41 @@ function brought(
     if (round > 1 && misses.every((miss) => miss <= TISSUE_SOLVED)) break;
     const answers = answersOf(model, quantities, z, graded);
     const residuals = rows.map(({ wanted }, i) => wanted - (values[i] ?? 0) + dot(invariant(answers[i], "row"), z));
-    z = acrossRows(answers, factored(gram(answers, [])).solve(residuals), FREEDOM_COUNT);
+    const to = acrossRows(answers, factored(gram(answers, [])).solve(residuals), FREEDOM_COUNT);
+    z = [...towards(model, quantities, z, to, graded)];
   }
   return { z, misses: misses.map((miss) => (Number.isFinite(miss) ? miss : Infinity)) };
 }
 
-/** The answers that bear on one of them. */
-function bearingOn(at: number, precision: Matrix, rows: readonly Row[]): readonly TissueRef[] {
-  return rows
-    .flatMap(({ answer }, other) => {
-      if (answer === null || other === at) return [];
+/** As far on the way as all can still be measured. */
+function towards(
+  model: Model,
+  quantities: readonly Quantity[],
+  from: readonly number[],
+  to: readonly number[],
+  graded: Graded,
+): readonly number[] {
+  for (let share = 1; share > TISSUE_NOTHING_NEW; share /= 2) {
+    const z = from.map((value, k) => value + share * ((to[k] ?? value) - value));
+    if (valuesOf(model, quantities, z, graded).every(Number.isFinite)) return z;
+  }
+  return from;
+}
+
+/** What bears on an answer: others, and girths that the chart prints. */
+function bearingOn(at: number, precision: Matrix, rows: readonly Row[]): Pick<Misfit, "against" | "againstPrinted"> {
+  const bearing = rows
+    .flatMap((row, other) => {
       const share =
         Math.abs(entry(precision, at, other)) / Math.sqrt(entry(precision, at, at) * entry(precision, other, other));
-      return share > TISSUE_BEARS_ON ? [{ answer, share }] : [];
+      return other !== at && share > TISSUE_BEARS_ON ? [{ row, share }] : [];
     })
     .toSorted((a, b) => b.share - a.share)
-    .map(({ answer }) => answer);
+    .map(({ row }) => row);
+  return {
+    against: bearing.flatMap(({ answer }) => answer ?? []),
+    againstPrinted: bearing.flatMap(({ level }) => level ?? []),
+  };
 }
 
 // Every size.
@@ -364,6 +389,19 @@ function gradedAt({ chart }: Pick<Pattern, "chart">, measured: number, index: nu
   return { bust: stepsOf("bust"), waist: stepsOf("waist"), hip: stepsOf("hip") };
 }
 
+/** The finished girths that the chart prints for a size: the stand-in is drafted to them, and stays so. */
+function printedRows(pieces: PieceSet, { chart }: Pick<Pattern, "chart">, index: number): Row[] {
+  const row = chart.sizes[index];
+  const printed = { bust: row?.finishedBust, waist: row?.finishedWaist, hip: row?.finishedHip };
+  return LEVELS.flatMap((level): Row[] => {
+    const wanted = printed[level];
+    const quantity = wanted === undefined ? null : finishedQuantity(pieces, level);
+    return wanted === undefined || quantity === null
+      ? []
+      : [{ quantity, wanted, doubt: PRINTED_GIRTH_DOUBT ** 2, answer: null, level }];
+  });
+}
+
 function ontoNest(
   nest: Nest,
   pattern: Pick<Pattern, "chart">,
@@ -377,7 +415,10 @@ function ontoNest(
   const sizes = nest.sizes.map((pieces, index): readonly Piece[] => {
     const graded = gradedAt(pattern, measured, index);
     const model = modelOf(pieces, undefined);
-    const rows = sewnRows(sewnOf(model.pieces), easeAt === null ? [] : refs);
+    const rows = [
+      ...sewnRows(sewnOf(model.pieces), easeAt === null ? [] : refs),
+      ...printedRows(model.pieces, pattern, index),
+    ];
     const walked = walkedFrom(model, rows, z, graded);
     return inOrderOf(pieces, reshaped(model.pieces, model.moves, walked, graded));
   });
@@ -435,7 +476,7 @@ const MOST_POINTS = 3;
 
 function movedMost(model: Model, name: PieceName, z: readonly number[]): TissueChange["moved"] {
   const piece = invariant(model.pieces[name], name);
-  const moved = invariant(reshaped(model.pieces, model.moves, z, AS_MEASURED, new Set([name]))[name], name);
+  const moved = invariant(reshaped(model.pieces, model.moves, z, AS_MEASURED)[name], name);
   return pointNames(piece)
     .map((point) => ({ point, by: distance(pointOf(piece, point), pointOf(moved, point)) }))
     .filter(({ by }) => by > TISSUE_MET)
@@ -585,7 +626,7 @@ export function orderOfPlaces(inputs: Omit<TissueInputs, "tissue">): readonly Ti
   if (pieces === undefined) return [];
   const model = modelOf(pieces, nest.sizes[sizeIndex + 1]);
   const z = Array.from({ length: FREEDOM_COUNT }, () => 0);
-  const sewn = sewnRows(sewnOf(model.pieces), []);
+  const sewn = [...sewnRows(sewnOf(model.pieces), []), ...printedRows(model.pieces, inputs.pattern, sizeIndex)];
   const places = placesIn(model);
   const quantities = places.map(({ piece, length }) => invariant(lengthQuantity(model, piece, length), length));
   const girths = finishedAnswers({ ...inputs, tissue: { size: "", pieces: {} } }, sizeIndex, z).map(

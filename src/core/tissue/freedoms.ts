@@ -139,31 +139,31 @@ const PRINCESS: readonly PieceName[] = ["centreFront", "sideFront"];
 
 export const FREEDOMS: readonly Freedom[] = [
   // Heights, from the waist at the centre.
-  ...both("length", [9, 5, 5], {
+  ...both("length", [18, 17, 26], {
     ...alongY(SHOULDERS),
-    ...alongY({ princessTop: 1, armholeTouch: 0.8, underarm: 0.5, sideBust: 0.5, bustPoint: 0.5, bustLineInner: 0.5 }),
+    ...alongY({ princessTop: 1, armholeTouch: 0.6, underarm: 0.3, sideBust: 0.3, bustPoint: 0.5, bustLineInner: 0.5 }),
     ...alongY({ bustLineOuter: 0.5, centreBust: 0.5, princessBust: 0.5, sideDartInner: 0.4, sideDartOuter: 0.3 }),
     ...alongY({ underBustCentre: 0.25, sideUnderBust: 0.25, sideDartApex: 0.5, waistDartApex: 0.3 }),
     ...alongY({ bandTopMiddle: 0.25, underBustDartInner: 0.25, underBustDartOuter: 0.25, underBustDartApex: 0.4 }),
   }),
   ...both(
     "underarm",
-    [9, 4, 4],
+    [25, 9, 9],
     alongY({ underarm: 1, sideBust: 0.6, armholeTouch: 0.3, sideDartInner: 0.4, sideDartOuter: 0.3 }),
   ),
-  ...both("neckDepth", [6, 16, 7], alongY({ centreNeck: 1 })),
+  ...both("neckDepth", [6, 20, 18], alongY({ centreNeck: 1 })),
   ...both("neckRise", [0.5, 5, 4], alongY({ sideNeck: 1, princessTop: 0.5 })),
-  ...both("slope", [4, 3, 3], alongY({ shoulderTip: 1, armholeTouch: 0.5, princessTop: 0.5 })),
-  ...both("touch", [0.5, 9, 9], alongY({ armholeTouch: 1 })),
-  freedom("bustHeight", 9, FRONT, (piece) => ({
+  ...both("slope", [10, 8, 5], alongY({ shoulderTip: 1, armholeTouch: 0.5, princessTop: 0.5 })),
+  ...both("touch", [10, 30, 10], alongY({ armholeTouch: 1 })),
+  freedom("bustHeight", 22, FRONT, (piece) => ({
     ...withBustDarts(piece, 0, 1),
     centreBust: [0, 1],
     sideBust: [0, 0.3],
     sideDartInner: [0, 0.6],
     sideDartOuter: [0, 0.6],
   })),
-  freedom("bustHeightBack", 6, BACK, alongY({ centreBust: 1, sideBust: 0.7 })),
-  ...both("sideWaist", [4, 2, 2], alongY({ sideWaist: 1 })),
+  freedom("bustHeightBack", 10, BACK, alongY({ centreBust: 1, sideBust: 0.7 })),
+  ...both("sideWaist", [4, 7, 2], alongY({ sideWaist: 1 })),
   ...both("underBust", [9, 1, 1], {
     ...alongY({ underBustCentre: 1, sideUnderBust: 1, bandTopMiddle: 1, underBustDartInner: 1, underBustDartOuter: 1 }),
   }),
@@ -172,22 +172,23 @@ export const FREEDOMS: readonly Freedom[] = [
   ...onEach(["frontBand", "backBand"], "waistMiddle", 3, alongY({ waistMiddle: 1 })),
   ...onEach(["frontBand", "backBand"], "middlesAcross", 6, alongX({ waistMiddle: 1, bandTopMiddle: 1 })),
   // Widths.
-  freedom("bustGirth", 5, BODICE, alongX(SIDE_AT_BUST)),
+  freedom("bustGirth", 4.2, BODICE, alongX(SIDE_AT_BUST)),
   freedom("bustShared", 5, BODICE, (piece) => alongX(SIDE_AT_BUST, FRONT.includes(piece.name) ? 1 : -1)),
   ...both("sideBust", [1, 2, 2], alongX({ sideBust: 1, sideDartInner: 0.8, sideDartOuter: 0.7 })),
-  freedom("waistGirth", 4, [...BODICE, ...BASQUE], alongX(SIDE_AT_WAIST)),
-  freedom("waistShared", 6, [...BODICE, ...BASQUE], (piece) =>
+  freedom("waistGirth", 3.2, [...BODICE, ...BASQUE], alongX(SIDE_AT_WAIST)),
+  freedom("waistShared", 7, [...BODICE, ...BASQUE], (piece) =>
     alongX(SIDE_AT_WAIST, FRONT.includes(piece.name) || piece.name === "frontBasque" ? 1 : -1),
   ),
-  freedom("hipGirth", 5, BASQUE, alongX({ sideHip: 1, sideHem: 1 })),
-  freedom("hipShared", 6, BASQUE, (piece) => alongX({ sideHip: 1, sideHem: 1 }, piece.name === "frontBasque" ? 1 : -1)),
+  freedom("hipGirth", 3, BASQUE, alongX({ sideHip: 1, sideHem: 1 })),
+  freedom("hipShared", 4, BASQUE, (piece) => alongX({ sideHip: 1, sideHem: 1 }, piece.name === "frontBasque" ? 1 : -1)),
   ...onEach(["cup", "back", "frontBand", "backBand"], "underBustWidth", 4, (piece) =>
     piece.edges.some(({ seam }) => seam === "underBust") ? alongX({ sideUnderBust: 1 }) : null,
   ),
-  ...both("neckWidth", [7, 2, 2], alongX({ sideNeck: 1, princessTop: 0.5 })),
+  ...both("underarmAcross", [1, 12, 4], alongX({ underarm: 1 })),
+  ...both("neckWidth", [14, 3, 3], alongX({ sideNeck: 1, princessTop: 0.5 })),
   ...both(
     "shoulderWidth",
-    [6, 3, 3],
+    [16, 6, 4],
     alongX({ shoulderTip: 1, armholeTouch: 0.6, princessTop: 0.5, strapInner: 1, strapOuter: 1 }),
   ),
   ...both("across", [0.5, 6, 6], alongX({ armholeTouch: 1 })),
@@ -199,7 +200,7 @@ export const FREEDOMS: readonly Freedom[] = [
     return { ...withBustDarts(piece, 1, 0), ...mouth, princessWaist: [1, 0] };
   }),
   ...onEach(["front", "cup", "back", ...BASQUE], "dartMouth", 9, mouthOf),
-  ...onEach(["front", "cup", "back", ...BASQUE], "dartPlace", 7, placeOf),
+  ...onEach(["front", "cup", "back", ...BASQUE], "dartPlace", 12, placeOf),
   ...onEach(
     ["front", "cup", "back", ...BASQUE],
     "dartLean",
@@ -234,8 +235,14 @@ export const FREEDOMS: readonly Freedom[] = [
   ...onEach(
     ["front", "cup"],
     "bustDartPlace",
-    14,
+    42,
     withDart(dartToBust, ({ inner, outer }) => ({ [inner]: [0, 1], [outer]: [0, 1] })),
+  ),
+  ...onEach(
+    ["front", "cup"],
+    "bustDartAcross",
+    14,
+    withDart(dartToBust, ({ inner, outer }) => ({ [inner]: [1, 0], [outer]: [1, 0] })),
   ),
   ...onEach(
     ["front", "cup"],
@@ -246,7 +253,7 @@ export const FREEDOMS: readonly Freedom[] = [
   ...onEach(
     ["front", "cup"],
     "bustDartLegs",
-    3,
+    13,
     withDart(dartToBust, ({ outer }) => ({ [outer]: [1, 0] })),
   ),
   ...onEach(["front", "cup"], "bustDartLength", 13, (piece) => lengthOf(piece, dartToBust(piece))),
@@ -258,18 +265,19 @@ export const FREEDOMS: readonly Freedom[] = [
   ),
   // Princess seams.
   freedom("princessPlace", 6, PRINCESS, alongX({ princessWaist: 1 })),
-  freedom("princessTopPlace", 6, PRINCESS, alongX({ princessTop: 1 })),
-  freedom("princessTopHeight", 6, PRINCESS, alongY({ princessTop: 1 })),
+  freedom("princessTopPlace", 13, PRINCESS, alongX({ princessTop: 1 })),
+  freedom("princessTopHeight", 15, PRINCESS, alongY({ princessTop: 1 })),
   freedom("princessIntake", 9, PRINCESS, (piece) =>
     piece.name === "centreFront" ? { princessWaist: [-0.5, 0] } : { princessWaist: [0.5, 0], sideWaist: [1, 0] },
   ),
-  ...onEach(PRINCESS, "princessFall", 2, alongY({ princessWaist: 1 })),
+  ...onEach(PRINCESS, "princessFall", 3, alongY({ princessWaist: 1 })),
   ...onEach(PRINCESS, "princessBust", 2, alongY({ princessBust: 1 })),
-  ...onEach(PRINCESS, "princessTop", 4, alongY({ princessTop: 1 })),
+  ...onEach(PRINCESS, "princessTop", 6, alongY({ princessTop: 1 })),
   // Below the waist.
   freedom("hipHeight", 9, BASQUE, alongY({ centreHip: 1, sideHip: 1, centreHem: 0.5, sideHem: 0.5 })),
-  freedom("hem", 15, BASQUE, alongY({ centreHem: 1, sideHem: 1 })),
-  ...onEach(BASQUE, "sideRise", 4, alongY({ sideWaist: 1 })),
+  freedom("hem", 20, BASQUE, alongY({ centreHem: 1, sideHem: 1 })),
+  freedom("sideRise", 10, BASQUE, alongY({ sideWaist: 1 })),
+  ...onEach(BASQUE, "sideRise", 2, alongY({ sideWaist: 1 })),
   ...onEach(BASQUE, "sideHip", 3, alongY({ sideHip: 1, sideHem: 1 })),
   ...onEach(BASQUE, "basqueWaist", 1.5, alongX({ sideWaist: 1 })),
   ...onEach(BASQUE, "hemWidth", 3, alongX({ sideHem: 1 })),

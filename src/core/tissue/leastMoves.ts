@@ -1,13 +1,13 @@
 /** Least moves: normal freedoms of spread 1 conditioned on what is measured of them. */
-import { cholesky, dot, entry, solveLower, type Matrix } from "../statistics/linear";
+import { dot, entry, solveLower, type Matrix } from "../statistics/linear";
 import { invariant } from "../result";
 
-/** A rounding's worth added to a diagonal, so that rows that nearly depend on each other can still be factored. */
+/** What rounding leaves of a diagonal. */
 const RIDGE = 1e-9;
 
 /** Rows times rows: J Jᵀ, with more on its diagonal. */
 export const gram = (rows: Matrix, more: readonly number[]): number[][] =>
-  rows.map((a, i) => rows.map((b, j) => dot(a, b) + (i === j ? (more[i] ?? 0) + RIDGE : 0)));
+  rows.map((a, i) => rows.map((b, j) => dot(a, b) + (i === j ? (more[i] ?? 0) : 0)));
 
 function solveUpper(lower: Matrix, right: readonly number[]): number[] {
   const solution = right.map(() => 0);
@@ -19,7 +19,31 @@ function solveUpper(lower: Matrix, right: readonly number[]): number[] {
   return solution;
 }
 
-/** A symmetric positive definite matrix, factored once and solved by as often as wanted. */
+/** The place of a row in the factor that depends on those before it: so much that nothing is laid on it. */
+const LEFT_OUT = 1e9;
+
+/**
+ * Lower triangular L with L Lᵀ = A; a row that depends on those before it but for rounding, or is no number, counts for nothing.
+ *
+ * @source Golub and Van Loan, Matrix Computations: Cholesky's factoring, row by row
+ */
+function lowerOf(matrix: Matrix): number[][] {
+  const lower: number[][] = [];
+  for (const [at, row] of matrix.entries()) {
+    const own: number[] = [];
+    for (let column = 0; column <= at; column += 1) {
+      const other = lower[column] ?? own;
+      let sum = row[column] ?? 0;
+      for (let k = 0; k < column; k += 1) sum -= (own[k] ?? 0) * (other[k] ?? 0);
+      if (column < at) own.push(sum / (other[column] ?? 1));
+      else own.push(sum > RIDGE * (1 + Math.abs(row[at] ?? 0)) ? Math.sqrt(sum) : LEFT_OUT);
+    }
+    lower.push(own.every(Number.isFinite) ? own : own.map((_, k) => (k === at ? LEFT_OUT : 0)));
+  }
+  return lower;
+}
+
+/** A symmetric matrix without negative squares, factored once and solved by as often as wanted. */
 export interface Factored {
   readonly solve: (right: readonly number[]) => number[];
   /** The whole inverse. */
@@ -27,7 +51,7 @@ export interface Factored {
 }
 
 export function factored(matrix: Matrix): Factored {
-  const lower = cholesky(matrix);
+  const lower = lowerOf(matrix);
   const solve = (right: readonly number[]): number[] => solveUpper(lower, solveLower(lower, right));
   return {
     solve,

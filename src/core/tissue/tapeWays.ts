@@ -87,7 +87,8 @@ function fromUnderarmWay(piece: Piece, dart: Dart | undefined): Way | null {
 /** Straight down from the side neck point to the waist seam, across a dart's open mouth too. */
 function sideNeckDown(piece: Piece): Way | null {
   const neck = at(piece, "sideNeck");
-  if (neck === undefined || !isCorner(piece, "sideNeck")) return null;
+  if (neck === undefined || !isCorner(piece, "sideNeck") || !piece.edges.some(({ seam }) => seam === "side"))
+    return null;
   for (const edge of piece.edges) {
     if (edge.seam !== "waist") continue;
     const curve = curveOf(piece, edge);

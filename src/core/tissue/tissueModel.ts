@@ -71,22 +71,18 @@ export const modelOf = (pieces: readonly Piece[], next: readonly Piece[] | undef
   return { pieces: set, next: setOf(next ?? []), moves: compile(set) };
 };
 
-/** The pieces with every freedom set; only those named, where some are. */
-export function reshaped(
-  pieces: PieceSet,
-  moves: Model["moves"],
-  z: readonly number[],
-  graded: Graded,
-  only?: ReadonlySet<PieceName>,
-): PieceSet {
-  const shifts = new Map<PieceName, Map<PointName, [number, number]>>();
+type Shifts = Map<PieceName, Map<PointName, readonly [number, number]>>;
+
+/** By how much every point goes. */
+function shiftsOf(moves: Model["moves"], z: readonly number[], graded: Graded): Shifts {
+  const shifts: Shifts = new Map();
   for (const [at, compiled] of moves.entries()) {
     const own = z[at] ?? 0;
     if (own === 0) continue;
     for (const { piece, grade, by } of compiled) {
       const share = grade === null ? own : own * graded[grade];
-      if (share === 0 || (only !== undefined && !only.has(piece))) continue;
-      const ofPiece = shifts.get(piece) ?? new Map<PointName, [number, number]>();
+      if (share === 0) continue;
+      const ofPiece = shifts.get(piece) ?? new Map<PointName, readonly [number, number]>();
       shifts.set(piece, ofPiece);
       for (const [name, dx, dy] of by) {
         const sum = ofPiece.get(name) ?? [0, 0];
@@ -94,15 +90,20 @@ export function reshaped(
       }
     }
   }
-  return setOf(
-    piecesOf(pieces)
-      .filter(({ name }) => only === undefined || only.has(name))
-      .map((piece) => {
-        const by = shifts.get(piece.name);
-        return by === undefined ? piece : reshapePiece(piece, by);
-      }),
-  );
+  return shifts;
 }
+
+const shifted = (pieces: PieceSet, shifts: Shifts): PieceSet =>
+  setOf(
+    piecesOf(pieces).map((piece) => {
+      const by = shifts.get(piece.name);
+      return by === undefined ? piece : reshapePiece(piece, by);
+    }),
+  );
+
+/** The pieces with every freedom set. */
+export const reshaped = (pieces: PieceSet, moves: Model["moves"], z: readonly number[], graded: Graded): PieceSet =>
+  shifted(pieces, shiftsOf(moves, z, graded));
 
 const sumOf = (pieces: PieceSet, names: readonly PieceName[], of: (piece: Piece) => Mm): Mm =>
   names.reduce((sum, name) => sum + of(invariant(pieces[name], name)), 0);
@@ -179,10 +180,13 @@ export function valuesOf(
 
 const stepUp = ({ bust, waist, hip }: Graded): Graded => ({ bust: bust + 1, waist: waist + 1, hip: hip + 1 });
 
-/** Half a step of a difference quotient, in spreads: some tenths of a millimetre. */
-const HALF_STEP = 0.02;
+/** mm. Step of a difference quotient: lengths are computed a million times finer, and no curve turns within it. */
+const STEP = 0.01;
 
-/** How each quantity answers to each freedom, a row for each; by differences to both sides. */
+/**
+ * How each quantity answers to each freedom, a row for each: by difference quotients for every point of a piece, along which
+ * freedoms move in straight lines.
+ */
 export function answersOf(
   model: Model,
   quantities: readonly Quantity[],
@@ -190,31 +194,53 @@ export function answersOf(
   graded = AS_MEASURED,
 ): number[][] {
   const rows = quantities.map(() => Array.from({ length: FREEDOM_COUNT }, () => 0));
-  const [setNow, aboveNow] = [
-    reshaped(model.pieces, model.moves, z, graded),
-    reshaped(model.next, model.moves, z, stepUp(graded)),
-  ];
-  for (let k = 0; k < FREEDOM_COUNT; k += 1) {
-    const touched = new Set((model.moves[k] ?? []).map(({ piece }) => piece));
-    if (touched.size === 0) continue;
-    const concerned = quantities.flatMap((quantity, row) =>
-      quantity.of.some((name) => touched.has(name)) ? [row] : [],
-    );
-    if (concerned.length === 0) continue;
-    const usesNext = concerned.some((row) => quantities[row]?.usesNext === true);
-    const isSame = (model.moves[k] ?? []).every(({ grade }) => grade !== null && graded[grade] === 0);
-    const [low, high] = [-HALF_STEP, HALF_STEP].map((step) => {
-      const at = z.map((value, index) => (index === k ? value + step : value));
-      const set = isSame ? setNow : { ...setNow, ...reshaped(model.pieces, model.moves, at, graded, touched) };
-      const above = usesNext
-        ? { ...aboveNow, ...reshaped(model.next, model.moves, at, stepUp(graded), touched) }
-        : aboveNow;
-      return concerned.map((row) => invariant(quantities[row], "quantity").value(set, above));
-    });
-    for (const [index, row] of concerned.entries()) {
-      const slope = (invariant(high?.[index], "high") - invariant(low?.[index], "low")) / (2 * HALF_STEP);
-      invariant(rows[row], "row")[k] = slope;
+  const shifts = shiftsOf(model.moves, z, graded);
+  const shiftsAbove = shiftsOf(model.moves, z, stepUp(graded));
+  const set = shifted(model.pieces, shifts);
+  const above = shifted(model.next, shiftsAbove);
+  const values = quantities.map(({ value }) => value(set, above));
+  const spread = (isNext: boolean): void => {
+    const [pieces, all, at] = isNext ? [model.next, shiftsAbove, stepUp(graded)] : [model.pieces, shifts, graded];
+    for (const piece of piecesOf(pieces)) {
+      const concerned = quantities.flatMap(({ of, usesNext }, row) =>
+        of.includes(piece.name) && (usesNext || !isNext) ? [row] : [],
+      );
+      if (concerned.length === 0) continue;
+      const slopeAt = (name: PointName, axis: 0 | 1): number[] => {
+        const own = new Map(all.get(piece.name));
+        const [x, y] = own.get(name) ?? [0, 0];
+        own.set(name, axis === 0 ? [x + STEP, y] : [x, y + STEP]);
+        const moved = reshapePiece(piece, own);
+        const [now, then] = isNext
+          ? [set, { ...above, [piece.name]: moved }]
+          : [{ ...set, [piece.name]: moved }, above];
+        return concerned.map(
+          (row) => (invariant(quantities[row], "quantity").value(now, then) - (values[row] ?? 0)) / STEP,
+        );
+      };
+      const slopes = new Map<string, number[]>();
+      const slope = (name: PointName, axis: 0 | 1): number[] => {
+        const key = `${name} ${axis}`;
+        const found = slopes.get(key) ?? slopeAt(name, axis);
+        slopes.set(key, found);
+        return found;
+      };
+      for (const [k, compiled] of model.moves.entries()) {
+        for (const { piece: of, grade, by } of compiled) {
+          const share = grade === null ? 1 : at[grade];
+          if (of !== piece.name || share === 0) continue;
+          for (const [name, dx, dy] of by) {
+            const [alongX, alongY] = [dx === 0 ? null : slope(name, 0), dy === 0 ? null : slope(name, 1)];
+            for (const [i, row] of concerned.entries()) {
+              const own = invariant(rows[row], "row");
+              own[k] = (own[k] ?? 0) + share * (dx * (alongX?.[i] ?? 0) + dy * (alongY?.[i] ?? 0));
+            }
+          }
+        }
+      }
     }
-  }
+  };
+  spread(false);
+  if (quantities.some(({ usesNext }) => usesNext)) spread(true);
   return rows;
 }

@@ -25,7 +25,7 @@ const legOf = (piece: Piece, dart: Dart, end: "inner" | "outer"): Mm =>
 export const equalLegs: Truing = (pieces, changes) =>
   eachPiece(pieces, (piece) =>
     foldedDarts(piece).reduce((done, dart) => {
-      const difference = legOf(done, dart, "outer") - legOf(done, dart, "inner");
+      const difference = legOf(done, dart, "outer") - legOf(done, dart, "inner") - (dart.drawnLegs ?? 0);
       if (Math.abs(difference) <= WALKED_AGREEMENT) return done;
       changes.push({
         piece: piece.name,

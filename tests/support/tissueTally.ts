@@ -1,0 +1,152 @@
+/**
+ * Foreign nests measured by tape, and the stand-in brought to what was read: how near it comes to the truth, and whether what
+ * is told of the doubt holds.
+ */
+import { blendPiece, levelSizes } from "../../src/core/blend/blendPiece";
+import type { Pattern } from "../../src/core/decisions/pattern";
+import type { TissueLength } from "../../src/core/decisions/tissue";
+import { levelWidth } from "../../src/core/girth/levelWidth";
+import { seamLength } from "../../src/core/girth/seamLength";
+import { draftBlocks, printNest } from "../../src/core/nest/printedNest";
+import { pointNames, type Nest, type Piece, type PieceName, type PointName } from "../../src/core/pattern/piece";
+import { setOf } from "../../src/core/pattern/pieceSet";
+import { anchorOf, fitToTissue, type FittedNest } from "../../src/core/tissue/fitToTissue";
+import { tissuePlaces } from "../../src/core/tissue/placesToMeasure";
+import { measureTissue } from "../../src/core/tissue/tapeWays";
+import { chartOf, tracedOf } from "./foreign/asTraced";
+import { diceOf } from "./foreign/dice";
+import { foreignNest } from "./foreign/foreignNest";
+
+export const TAPE_ERROR = 2;
+export const COUNTS = [0, 5, 10, 100] as const;
+const FRONTS = ["side", "french", "side", "princessArmhole", "princessShoulder"] as const;
+
+export interface Case {
+  readonly seed: number;
+  readonly pattern: Pattern;
+  readonly standIn: Nest;
+  readonly truth: Nest;
+  readonly measured: number;
+  readonly printed: boolean;
+  /** In the order asked: what is there on both, with its reading. */
+  readonly readings: readonly {
+    readonly piece: PieceName;
+    readonly length: TissueLength;
+    readonly read: number;
+    readonly true: number;
+  }[];
+}
+
+type Dice = ReturnType<typeof diceOf>;
+
+/** Normal, by twelve even ones. */
+const normal = (dice: Dice): number => Array.from({ length: 12 }, () => dice.from(0, 1)).reduce((a, b) => a + b, -6);
+
+export function caseOf(seed: number): Case {
+  const dice = diceOf(seed * 7919 + 13);
+  const front = dice.one(FRONTS);
+  const foreign = foreignNest({ seed, front, other: false });
+  const printed = dice.chance(0.5);
+  const pattern: Pattern = {
+    name: "Foreign",
+    chart: chartOf(foreign, printed),
+    ease: { bust: 80, waist: 40, hip: 50 },
+    length: foreign.options.basque ? "hip" : "waist",
+    closure: { place: "centreBack", belowWaist: foreign.options.basque ? 180 : 0 },
+    style: foreign.style,
+    strap: "wide",
+  };
+  const { nest: standIn } = printNest(pattern, draftBlocks(pattern), 50);
+  const traced = tracedOf(foreign);
+  const truth: Nest = {
+    source: "own",
+    labels: traced.sizes.map(({ label }) => label),
+    sizes: traced.sizes.map(({ pieces }) => pieces),
+  };
+  const measured = Math.min(truth.sizes.length - 2, Math.floor(dice.from(0, truth.sizes.length - 1)));
+  const own = setOf(truth.sizes[measured] ?? []);
+  const above = setOf(truth.sizes[measured + 1] ?? []);
+  const readings = tissuePlaces({ pattern, nest: standIn, sizeIndex: measured }).flatMap(({ piece, length }) => {
+    const on = own[piece];
+    const value = on === undefined ? null : measureTissue(on, length, above[piece]);
+    return value === null ? [] : [{ piece, length, true: value, read: value + TAPE_ERROR * normal(dice) }];
+  });
+  return { seed, pattern, standIn, truth, measured, printed, readings };
+}
+
+export function fitOf(c: Case, count: number, sizeIndex = c.measured): FittedNest {
+  const pieces: Partial<Record<PieceName, Partial<Record<TissueLength, number>>>> = {};
+  for (const { piece, length, read } of c.readings.slice(0, count))
+    pieces[piece] = { ...pieces[piece], [length]: Math.max(0, read) };
+  return fitToTissue({
+    tissue: { size: c.standIn.labels[c.measured] ?? "", pieces },
+    pattern: c.pattern,
+    nest: c.standIn,
+    sizeIndex,
+  });
+}
+
+const bodice = (pieces: readonly Piece[]) => pieces.filter(({ name }) => !name.endsWith("Basque"));
+
+export const finishedOf = (pieces: readonly Piece[], level: "bust" | "waist"): number =>
+  2 * bodice(pieces).reduce((sum, piece) => sum + (levelWidth(piece, level) ?? 0), 0);
+
+/** Finished waist of a blend at a fractional size, the base size's darts kept. */
+function blendedWaist(nest: Nest, base: number, size: number): number {
+  const names = bodice(nest.sizes[base] ?? []).map(({ name }) => name);
+  return (
+    2 *
+    names.reduce((sum, name) => {
+      const sizes = nest.sizes.flatMap((pieces) => pieces.filter((piece) => piece.name === name));
+      return sum + seamLength(blendPiece(sizes, levelSizes(base, size, size), "waist"), "waist");
+    }, 0)
+  );
+}
+
+/** By how much the true nest, cut at the share that another nest gives, misses the waist aimed at. */
+export function waistMiss(nest: Nest, c: Case, share: number): number {
+  const [base, count] = [c.measured, c.truth.sizes.length];
+  const wanted = blendedWaist(c.truth, base, base + share);
+  let [low, high] = [-3, count + 2];
+  for (let i = 0; i < 50; i += 1) {
+    const middle = (low + high) / 2;
+    if (blendedWaist(nest, base, middle) < wanted) low = middle;
+    else high = middle;
+  }
+  return blendedWaist(c.truth, base, (low + high) / 2) - wanted;
+}
+
+export interface CornerError {
+  readonly name: string;
+  readonly off: number;
+  readonly spread: number;
+}
+
+const asOurs = (name: string): string => name.replace("frenchDart", "sideDart");
+const SKIPPED = /^(bend|bustLine|underBustCentre|centreBust|sideBust)/;
+
+/** Corners of the fitted pieces against the true ones, laid on each other by centre line and anchor. */
+export function cornerErrors(c: Case, fit: FittedNest): readonly CornerError[] {
+  const truth = setOf(c.truth.sizes[c.measured] ?? []);
+  return (fit.nest.sizes[c.measured] ?? []).flatMap((piece) => {
+    const own = truth[piece.name];
+    const anchor = anchorOf(piece);
+    if (own === undefined || anchor === undefined) return [];
+    const there = new Map<string, { x: number; y: number }>(
+      pointNames(own).map((name) => [asOurs(name), own.points[name]?.at ?? { x: 0, y: 0 }]),
+    );
+    const [a, b] = [piece.points[anchor]?.at, there.get(anchor)];
+    if (a === undefined || b === undefined) return [];
+    // The side front has no centre line: it is laid by its anchor both ways.
+    const dx = piece.name === "sideFront" ? b.x - a.x : 0;
+    return (pointNames(piece) as PointName[]).flatMap((name): CornerError[] => {
+      const [p, q] = [piece.points[name]?.at, there.get(name)];
+      const doubt = fit.doubt.corners[piece.name]?.[name];
+      if (p === undefined || q === undefined || doubt === undefined || SKIPPED.test(name)) return [];
+      return [
+        { name: `${piece.name}.${name}.x`, off: p.x + dx - q.x, spread: doubt.x },
+        { name: `${piece.name}.${name}.y`, off: p.y - a.y + b.y - q.y, spread: doubt.y },
+      ].filter(({ spread }) => spread > 0.1);
+    });
+  });
+}
