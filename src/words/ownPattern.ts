@@ -306,7 +306,7 @@ export function missingWords(missing: Missing, unit: LengthUnit): MissingWords {
 }
 
 /** As it stands after the piece's name. */
-export function problemWords(problem: PieceProblem, piece: PieceName): string {
+function problemWords(problem: PieceProblem, piece: PieceName): string {
   const size = problem.size === "" ? "" : ` in size ${problem.size}`;
   switch (problem.code) {
     case "own/corner-missing":

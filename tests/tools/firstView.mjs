@@ -11,7 +11,14 @@ import { gzipSync } from "node:zlib";
  * Bytes; 1 kB is 1000 of them. What the page may load in all is not what anybody waits for: parted into files, each
  * compressed by itself, it weighs some ten thousand more than in one.
  */
-const LIMITS = { first: 150_000, page: 360_000, reader: 15_000, paper: 215_000, typefaces: 380_000 };
+const LIMITS = {
+  first: 150_000,
+  page: 360_000,
+  reader: 15_000,
+  patternReader: 30_000,
+  paper: 215_000,
+  typefaces: 380_000,
+};
 
 /**
  * The scripts and styles that the page loads by itself, before any of its code asks for more: what index.html names, and
@@ -67,16 +74,18 @@ function main() {
     .map((file) => `assets/${file}`);
   const isPaper = (/** @type {string} */ file) => file.startsWith("assets/paperWorker-");
   const isReader = (/** @type {string} */ file) => file.startsWith("assets/readFileWorker-");
+  const isPatternReader = (/** @type {string} */ file) => file.startsWith("assets/readPatternWorker-");
   const isTypeface = (/** @type {string} */ file) => file.startsWith("assets/SourceSans3_");
   const kept = [
     report("Before the first step can be used", dist, firstViewFiles(html, manifest), LIMITS.first),
     report(
       "All that the page may load, but for what makes paper",
       dist,
-      all.filter((file) => !isPaper(file) && !isReader(file) && !isTypeface(file)),
+      all.filter((file) => !isPaper(file) && !isReader(file) && !isPatternReader(file) && !isTypeface(file)),
       LIMITS.page,
     ),
     report("What reads a file that she opens", dist, all.filter(isReader), LIMITS.reader),
+    report("What reads a file of outlines", dist, all.filter(isPatternReader), LIMITS.patternReader),
     report("What makes paper, loaded when it is asked for", dist, all.filter(isPaper), LIMITS.paper),
     report("Typefaces for PDF files, loaded with the first of them", dist, all.filter(isTypeface), LIMITS.typefaces),
   ];

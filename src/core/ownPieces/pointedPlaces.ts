@@ -8,7 +8,7 @@ import { mmOf } from "./drawingPlaces";
 import { movedAlong, nearestOnOutline } from "./nearestOnOutline";
 
 /** The outline of a group in a size; of one that is in no size, the only one. */
-export function outlineIn(reading: OutlineReading, group: OutlineGroup, size: string): readonly EdgeCurve<"sheet">[] {
+function outlineIn(reading: OutlineReading, group: OutlineGroup, size: string): readonly EdgeCurve<"sheet">[] {
   const id = group.outlines[size] ?? Object.values(group.outlines)[0];
   return reading.outlines.find((outline) => outline.id === id)?.edges ?? [];
 }

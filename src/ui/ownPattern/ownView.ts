@@ -4,8 +4,7 @@ import type { OwnCorner } from "../../core/decisions/ownPattern";
 import type { DartName } from "../../core/pattern/piece";
 import { storeOfWork } from "../session/ofWork";
 
-export const SECTIONS = ["scale", "sizes", "pieces"] as const;
-export type Section = (typeof SECTIONS)[number];
+export type Section = "scale" | "sizes" | "pieces";
 
 /** What the next tap on the sheet says. Pieces by their id in the reading. */
 export type Pointing =
