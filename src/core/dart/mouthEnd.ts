@@ -2,7 +2,7 @@
 import { shift, type PiecePoint } from "../geometry/point";
 import { invariant } from "../result";
 import { isBend, pointOf, type Edge, type Piece, type PointName } from "../pattern/piece";
-import { stretchAt, withEndMoved } from "../pattern/stretch";
+import { stretchAt, withEndMoved } from "../pattern/seamStretch";
 
 /**
  * The piece with one named outline point moved, the controls beside it moved alike; where the seam beside it has bends, all of

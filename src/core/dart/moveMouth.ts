@@ -17,7 +17,7 @@ import {
 import { NARROWEST_DART, SHORTEST_EDGE } from "../tolerance";
 import type { Mm } from "../units";
 import { curveOf, edgeFrom, edgeTo } from "../pattern/ring";
-import { placeAlong, stretchAt, stretchLength, type Stretch } from "../pattern/stretch";
+import { placeAlong, stretchAt, stretchLength, type Stretch } from "../pattern/seamStretch";
 
 type MouthEnd = "inner" | "outer";
 

@@ -11,7 +11,7 @@ import { seamLength } from "../girth/seamLength";
 import { TRUING_ACCURACY } from "../tolerance";
 import { radians, radiansFromDegrees, type Mm, type Radians } from "../units";
 import { curveOf, edgeFrom, edgeTo } from "../pattern/ring";
-import { smoothStretchAt, withEndTurned } from "../pattern/stretch";
+import { smoothStretchAt, withEndTurned } from "../pattern/seamStretch";
 import { legsOf } from "./bowedLegs";
 import { moveMouth } from "./moveMouth";
 

@@ -26,7 +26,7 @@ import {
   withEndTurned,
   type RingPlace,
   type Stretch,
-} from "../pattern/stretch";
+} from "../pattern/seamStretch";
 
 export type OutlinePlace = RingPlace;
 

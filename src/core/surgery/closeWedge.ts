@@ -44,7 +44,7 @@ import {
   withEndCarried,
   type RingPlace,
   type Stretch,
-} from "../pattern/stretch";
+} from "../pattern/seamStretch";
 import { smoothedAt } from "./straightThrough";
 import { withSeamEnd } from "./walkAgain";
 

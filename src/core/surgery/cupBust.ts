@@ -15,7 +15,7 @@ import { radians, radiansFromDegrees, type Mm, type Radians } from "../units";
 import { cutAndMove, type SurgeryTrace } from "./cutAndMove";
 import { hingeTurn, type FullBustFailure } from "./fullBust";
 import { edgeFrom, edgeTo, mouthMiddle } from "../pattern/ring";
-import { stretchAt } from "../pattern/stretch";
+import { stretchAt } from "../pattern/seamStretch";
 import { edgeTurned } from "./straightThrough";
 
 /** A wider dart could not be sewn smooth, and would be split or gathered (our own choice). */

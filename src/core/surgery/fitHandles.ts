@@ -9,7 +9,7 @@ import { invariant } from "../result";
 import { PARAMETER_ACCURACY, SOLVER_ACCURACY } from "../tolerance";
 import type { Mm } from "../units";
 import { curveOf } from "../pattern/ring";
-import { smoothStretchAt, stretchLength, withFullness, type Stretch } from "../pattern/stretch";
+import { smoothStretchAt, stretchLength, withFullness, type Stretch } from "../pattern/seamStretch";
 
 /** How much shorter or longer handles may become before the curve no longer looks like the one it was (our own choice). */
 const REACH = { shortest: 0.4, longest: 1.9 } as const;

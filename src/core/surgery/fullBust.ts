@@ -24,7 +24,7 @@ import {
   stretchAt,
   stretchFrom,
   stretchLength,
-} from "../pattern/stretch";
+} from "../pattern/seamStretch";
 import { edgeTurned } from "./straightThrough";
 
 export interface HingeTurn {

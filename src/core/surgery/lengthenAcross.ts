@@ -9,7 +9,7 @@ import type { Mm } from "../units";
 import { moveBeyondCut, type OutlinePlace } from "./beyondCut";
 import type { Operated } from "./cutAndMove";
 import { curveOf } from "../pattern/ring";
-import { endsOf, stretchAt } from "../pattern/stretch";
+import { endsOf, stretchAt } from "../pattern/seamStretch";
 
 /** `least`: the most that can come out, 0 or negative. */
 export interface LengthFailure {

@@ -32,7 +32,7 @@ import { radians, type Mm, type Radians } from "../units";
 import { partAt, type Part } from "./cutAndMove";
 import { controlsOf, fitHandles } from "./fitHandles";
 import { curveOf, edgeFrom, edgeTo, insertPoint, mouthMiddle, pointsBetween } from "../pattern/ring";
-import { smoothStretchAt, stretchLength } from "../pattern/stretch";
+import { smoothStretchAt, stretchLength } from "../pattern/seamStretch";
 import { edgeTurned } from "./straightThrough";
 
 /** The two ends of a dart's mouth as they are met going round the outline. */

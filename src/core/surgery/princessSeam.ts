@@ -21,7 +21,7 @@ import {
   stretchTo,
   withEndMoved,
   type Stretch,
-} from "../pattern/stretch";
+} from "../pattern/seamStretch";
 import { DRAWN_ALIKE_DEGREES, SOLVER_ACCURACY } from "../tolerance";
 import { radians, radiansFromDegrees, type Mm, type Radians } from "../units";
 import { cutAndMove, partAt, type Operated } from "./cutAndMove";
@@ -184,8 +184,8 @@ const smoothAtBust = (piece: Piece): Piece =>
 
 /** An end of the seam turned until it meets what it met as the pattern was drawn. */
 function metAsDrawn(piece: Piece, corner: PointName): Piece {
-  const drawn = piece.drawnTurns?.[corner];
-  const off = drawn === undefined ? 0 : turnAtDegrees(piece, corner) - drawn;
+  const own = piece.drawnTurns?.[corner];
+  const off = own === undefined ? 0 : turnAtDegrees(piece, corner) - own;
   if (Math.abs(off) <= DRAWN_ALIKE_DEGREES) return piece;
   const into = edgeTo(piece, corner);
   return invariant(piece.edges[into], "edge").seam === "princess"
@@ -204,12 +204,12 @@ function ownLengthened(piece: Piece, above: Mm, below: Mm): Operated {
       const by = endsOf(of, lower).from === "princessBust" ? share : 1 - share;
       return shift(point, 0, above + below * by * by * (3 - 2 * by));
     });
-  const drawn = down(piece);
+  const lowered = down(piece);
   const raised = withEndMoved(piece, upper, endsOf(piece, upper).to === "princessBust" ? "end" : "start", bust);
   const points = { ...longer.piece.points };
   const edges = longer.piece.edges.map((edge): Edge => {
     const index = piece.edges.findIndex(({ from, to }) => from === edge.from && to === edge.to);
-    const from = upper.includes(index) ? raised : lower.includes(index) ? drawn : null;
+    const from = upper.includes(index) ? raised : lower.includes(index) ? lowered : null;
     if (from === null) return edge;
     const own = invariant(from.edges[index], "edge");
     for (const name of [own.from, own.to]) if (isBend(name)) points[name] = invariant(from.points[name], name);

@@ -14,7 +14,7 @@ import { radians, type Mm, type Radians } from "../units";
 import { pieceIn, withPiece, type PieceSet } from "../pattern/pieceSet";
 import { fitHandles } from "./fitHandles";
 import { curveOf, edgeFrom, edgeTo } from "../pattern/ring";
-import { smoothStretchAt, stretchLength } from "../pattern/stretch";
+import { smoothStretchAt, stretchLength } from "../pattern/seamStretch";
 
 /** The pieces that a shoulder seam lies on, from the neck outwards; empty where there is no whole shoulder. */
 export function shoulderPieces(pieces: PieceSet, side: "front" | "back"): readonly PieceName[] {

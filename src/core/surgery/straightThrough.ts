@@ -6,7 +6,7 @@ import { invariant } from "../result";
 import { radians, radiansFromDegrees, type Mm, type Radians } from "../units";
 import { controlsOf, fitHandles } from "./fitHandles";
 import { edgeFrom, edgeTo } from "../pattern/ring";
-import { smoothStretchAt, stretchLength, withEndTurned } from "../pattern/stretch";
+import { smoothStretchAt, stretchLength, withEndTurned } from "../pattern/seamStretch";
 
 /** The piece with the seam running straight on through a corner, or as the pattern was drawn; both its edges share the turn. */
 function straightThrough(piece: Piece, corner: PointName): Piece {

@@ -21,7 +21,14 @@ import { SAME_POINT } from "../tolerance";
 import { radians, type Mm, type Radians } from "../units";
 import { trueDartAgain, type OutlinePlace } from "./beyondCut";
 import { curveOf, edgeFrom, edgeTo } from "../pattern/ring";
-import { placeAlong, smoothStretchAt, stretchFrom, stretchLength, stretchTo, withEndTurned } from "../pattern/stretch";
+import {
+  placeAlong,
+  smoothStretchAt,
+  stretchFrom,
+  stretchLength,
+  stretchTo,
+  withEndTurned,
+} from "../pattern/seamStretch";
 import { withSeamEnd } from "./walkAgain";
 
 /**

@@ -7,7 +7,7 @@ import { joinsOf } from "../pattern/sewnTogether";
 import type { Piece, PointName } from "../pattern/piece";
 import { invariant } from "../result";
 import { fitHandles } from "../surgery/fitHandles";
-import { smoothStretchAt, stretchLength } from "../pattern/stretch";
+import { smoothStretchAt, stretchLength } from "../pattern/seamStretch";
 import { edgeTurned } from "../surgery/straightThrough";
 import { JOINED_CORNER_DEGREES } from "../tolerance";
 import { radiansFromDegrees } from "../units";

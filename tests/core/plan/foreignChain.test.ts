@@ -63,15 +63,18 @@ describe.each(KINDS)("chains on foreign fronts: %s", (front) => {
       fc.property(anyForeignWork({ front }), (made) => {
         const plan = planOfForeign(made);
         if (!plan.ok) {
-          expect(plan.failure.code).toMatch(/^plan\//);
+          if (!plan.failure.code.startsWith("plan/")) throw new Error(plan.failure.code);
           return;
         }
         const { value } = plan;
         expect(badNumbers([value.left.pieces, value.right.pieces, value.levels, value.checks])).toEqual([]);
-        for (const { outcome } of value.ledger) if (!outcome.ok) expect(outcome.failure.code).toMatch(/^alteration\//);
+        const unnamed = value.ledger.filter(
+          ({ outcome }) => !outcome.ok && !outcome.failure.code.startsWith("alteration/"),
+        );
+        expect(unnamed).toEqual([]);
         const isTold = value.checks.some(({ name, ok }) => name === "seamsWalk" && !ok);
         for (const half of [value.left, value.right]) {
-          if (!isTold) expect(unwalked(half.pieces, made.foreign)).toEqual([]);
+          expect(isTold ? [] : unwalked(half.pieces, made.foreign)).toEqual([]);
           expect(half.pieces.filter((piece) => isSpoilt(piece) && !isToldOf(value, piece))).toEqual([]);
         }
       }),
@@ -119,7 +122,7 @@ describe.each(KINDS)("chains on foreign fronts: %s", (front) => {
       const neck = piece.edges.filter(({ seam }) => seam === "neck");
       return neck.slice(1).map(({ from, to, curve }, index) => {
         // The last comes to the shoulder at the angle that it did.
-        if (index < neck.length - 2) expect(curve).toBeNull();
+        expect(index === neck.length - 2 ? null : curve).toBeNull();
         const [a, b, c] = [neck[index]?.from ?? from, from, to].map((point) => piece.points[point]?.at);
         if (a === undefined || b === undefined || c === undefined) throw new Error("corner");
         const turn = Math.atan2(c.y - b.y, c.x - b.x) - Math.atan2(b.y - a.y, b.x - a.x);

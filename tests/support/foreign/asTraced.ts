@@ -62,9 +62,9 @@ const ONE = 1e-6;
 function matched(most: readonly number[], own: readonly number[]): number[] {
   if (own.length === most.length) return [...own];
   const best = nearest(most, own);
-  const known = [[0, 0], ...best.map((at, i) => [most[at] ?? 0, own[i] ?? 0]), [1, 1]] as const;
+  const known = [[0, 0], ...best.map((place, i) => [most[place] ?? 0, own[i] ?? 0]), [1, 1]] as const;
   return most.map((share) => {
-    const next = known.findIndex(([at = 0]) => at >= share);
+    const next = known.findIndex(([there = 0]) => there >= share);
     const [[a = 0, x = 0] = [], [b = 1, y = 1] = []] = [known[next - 1], known[next]];
     return x + ((share - a) / (b - a)) * (y - x);
   });
@@ -73,14 +73,14 @@ function matched(most: readonly number[], own: readonly number[]): number[] {
 /** Which of `most` each of `own` goes with, rising. */
 function nearest(most: readonly number[], own: readonly number[]): number[] {
   let best: { off: number; at: number[] } = { off: Infinity, at: [] };
-  const go = (at: number[], off: number): void => {
+  const go = (places: number[], off: number): void => {
     if (off >= best.off) return;
-    if (at.length === own.length) {
-      best = { off, at };
+    if (places.length === own.length) {
+      best = { off, at: places };
       return;
     }
-    for (let i = (at.at(-1) ?? -1) + 1; i < most.length; i += 1)
-      go([...at, i], off + Math.abs((most[i] ?? 0) - (own[at.length] ?? 0)));
+    for (let i = (places.at(-1) ?? -1) + 1; i < most.length; i += 1)
+      go([...places, i], off + Math.abs((most[i] ?? 0) - (own[places.length] ?? 0)));
   };
   go([], 0);
   return best.at;

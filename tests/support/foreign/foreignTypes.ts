@@ -60,7 +60,7 @@ export interface ForeignChartRow {
 }
 
 /** Round the body, darts sewn shut. */
-export interface TrueGirths {
+interface TrueGirths {
   readonly bust: number;
   readonly waist: number;
   /** null without a basque. */
@@ -68,7 +68,7 @@ export interface TrueGirths {
 }
 
 export type ForeignFront = "side" | "french" | "waist" | "none" | "princessArmhole" | "princessShoulder";
-export type ForeignNeck = "scoop" | "round" | "v" | "square" | "sweetheart" | "scalloped" | "zigzag";
+type ForeignNeck = "scoop" | "round" | "v" | "square" | "sweetheart" | "scalloped" | "zigzag";
 
 export interface ForeignOptions {
   readonly seed: number;

@@ -12,7 +12,7 @@ import { seamLength } from "../../girth/seamLength";
 import type { DartHome, Piece, PointName, SeamName } from "../../pattern/piece";
 import { invariant } from "../../result";
 import { curveOf } from "../../pattern/ring";
-import { stretchAt, stretchLength, type Stretch } from "../../pattern/stretch";
+import { stretchAt, stretchLength, type Stretch } from "../../pattern/seamStretch";
 import { SHORTEST_EDGE } from "../../tolerance";
 import type { Mm, Radians } from "../../units";
 

@@ -10,7 +10,7 @@ import { shiftMotion } from "../../geometry/rigid";
 import { pointOf, type Piece } from "../../pattern/piece";
 import { moveBeyondCut } from "../../surgery/beyondCut";
 import type { Operated } from "../../surgery/cutAndMove";
-import { placeAt, stretchTo } from "../../pattern/stretch";
+import { placeAt, stretchTo } from "../../pattern/seamStretch";
 import { pointAt } from "../../surgery/wedge";
 import type { Mm } from "../../units";
 

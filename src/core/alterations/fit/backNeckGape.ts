@@ -5,7 +5,7 @@ import { pointOf, type Edge, type Piece } from "../../pattern/piece";
 import { fail, invariant, ok } from "../../result";
 import { fitHandles } from "../../surgery/fitHandles";
 import { curveOf, edgeFrom } from "../../pattern/ring";
-import { placeAlong, smoothStretchAt, stretchFrom, stretchLength, withoutPoints } from "../../pattern/stretch";
+import { placeAlong, smoothStretchAt, stretchFrom, stretchLength, withoutPoints } from "../../pattern/seamStretch";
 import { edgeTurned } from "../../surgery/straightThrough";
 import { SAME_POINT, SHORTEST_EDGE, SMOOTH_CORNER_DEGREES } from "../../tolerance";
 import { radians, radiansFromDegrees, type Mm } from "../../units";

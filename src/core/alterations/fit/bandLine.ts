@@ -2,7 +2,7 @@
 import type { Piece, SeamName } from "../../pattern/piece";
 import type { Line } from "./lengthenAll";
 import type { OutlinePlace } from "../../surgery/beyondCut";
-import { placeAlong, stretchAt, stretchLength } from "../../pattern/stretch";
+import { placeAlong, stretchAt, stretchLength } from "../../pattern/seamStretch";
 import type { PieceSet } from "../../pattern/pieceSet";
 
 /** Both bands, each from the middle of its centre to the middle of its side seam; empty where a garment has none. */

@@ -21,7 +21,7 @@ import { fail, invariant, ok } from "../../result";
 import { trueDartAgain } from "../../surgery/beyondCut";
 import { drawPrincess, withPointsAt } from "../../surgery/princessSeam";
 import { curveOf, edgeFrom, edgeTo } from "../../pattern/ring";
-import { stretchAt, stretchLength } from "../../pattern/stretch";
+import { stretchAt, stretchLength } from "../../pattern/seamStretch";
 import { SHORTEST_DART } from "../../tolerance";
 import type { Mm } from "../../units";
 import { withPiece, type PieceSet } from "../../pattern/pieceSet";

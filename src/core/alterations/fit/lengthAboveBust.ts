@@ -9,7 +9,7 @@ import { acrossAt, type Across } from "../../surgery/lengthenAcross";
 import { lengthenAll, type Line } from "./lengthenAll";
 import type { SurgeryTrace } from "../../surgery/cutAndMove";
 import { curveOf } from "../../pattern/ring";
-import { endsOf, placeAlong, stretchFrom, stretchLength } from "../../pattern/stretch";
+import { endsOf, placeAlong, stretchFrom, stretchLength } from "../../pattern/seamStretch";
 import type { Mm } from "../../units";
 import type { PieceSet } from "../../pattern/pieceSet";
 import type { FitDefinition } from "../outcome/definition";

@@ -9,7 +9,7 @@ import { pointOf, type Piece } from "../../pattern/piece";
 import { moveBeyondCut, type OutlinePlace } from "../../surgery/beyondCut";
 import type { Operated } from "../../surgery/cutAndMove";
 import { curveOf, edgeTo } from "../../pattern/ring";
-import { stretchFrom, stretchTo, type Stretch } from "../../pattern/stretch";
+import { stretchFrom, stretchTo, type Stretch } from "../../pattern/seamStretch";
 import { pointAt, turnAbout, wedgeTurn } from "../../surgery/wedge";
 import type { Mm } from "../../units";
 import { withPiece } from "../../pattern/pieceSet";

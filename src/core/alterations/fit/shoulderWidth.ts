@@ -4,7 +4,7 @@ import { between } from "../../geometry/point";
 import { pointOf, type Edge, type Piece, type PieceName } from "../../pattern/piece";
 import { fail, invariant, ok } from "../../result";
 import { edgeFrom } from "../../pattern/ring";
-import { stretchAt, stretchLength, stretchTo } from "../../pattern/stretch";
+import { stretchAt, stretchLength, stretchTo } from "../../pattern/seamStretch";
 import { hasShoulders, shoulderPieces } from "../../surgery/shoulderLine";
 import { withSeamEnd } from "../../surgery/walkAgain";
 import { SAME_POINT, SHORTEST_EDGE } from "../../tolerance";

@@ -3,7 +3,7 @@ import { seamLength } from "../../girth/seamLength";
 import type { Piece } from "../../pattern/piece";
 import { fail, ok } from "../../result";
 import { fitCorner } from "../../surgery/fitCorner";
-import { stretchAt, stretchLength } from "../../pattern/stretch";
+import { stretchAt, stretchLength } from "../../pattern/seamStretch";
 import { SAME_POINT, SHORTEST_EDGE } from "../../tolerance";
 import type { Mm } from "../../units";
 import { piecesOf, withPiece, type PieceSet } from "../../pattern/pieceSet";

@@ -2,7 +2,7 @@
 import { moveMouthEnd } from "../../dart/mouthEnd";
 import { distance, directionOf, polar } from "../../geometry/point";
 import { pointOf, type Piece } from "../../pattern/piece";
-import { stretchFrom, stretchLength, stretchTo, type Stretch } from "../../pattern/stretch";
+import { stretchFrom, stretchLength, stretchTo, type Stretch } from "../../pattern/seamStretch";
 import type { Mm } from "../../units";
 import type { PieceSet } from "../../pattern/pieceSet";
 

@@ -24,8 +24,8 @@ import {
 import { SEWN_AGREEMENT, SHORTEST_EDGE, SOLVER_ACCURACY } from "../../tolerance";
 import { edgeTurned } from "../../surgery/straightThrough";
 import { radians, radiansFromDegrees, type Mm, type Radians } from "../../units";
-import { curveOf, edgeFrom, edgeTo } from "../../pattern/ring";
-import { endsOf, stretchAt, stretchFrom, stretchLength } from "../../pattern/stretch";
+import { curveOf, edgeTo } from "../../pattern/ring";
+import { endsOf, stretchAt, stretchFrom, stretchLength } from "../../pattern/seamStretch";
 import { moveMouth } from "../../dart/moveMouth";
 import { pieceIn, withPiece, type PieceSet } from "../../pattern/pieceSet";
 

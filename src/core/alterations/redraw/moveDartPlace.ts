@@ -7,7 +7,7 @@ import { directionOf, distance, polar, shift, turnBetween } from "../../geometry
 import { fail, invariant, ok, type Result } from "../../result";
 import { dartOf, pointOf, type Edge, type Piece, type PointName } from "../../pattern/piece";
 import { curveOf, edgeFrom } from "../../pattern/ring";
-import { stretchAt } from "../../pattern/stretch";
+import { stretchAt } from "../../pattern/seamStretch";
 import { edgeTurned } from "../../surgery/straightThrough";
 import { radians, radiansFromDegrees } from "../../units";
 import { dartCorners, moveMouth } from "../../dart/moveMouth";

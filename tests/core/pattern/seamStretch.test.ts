@@ -13,7 +13,7 @@ import {
   type PointName,
 } from "../../../src/core/pattern/piece";
 import { insertPoint } from "../../../src/core/pattern/ring";
-import { placeAlong, smoothStretchAt, stretchAt, stretchLength } from "../../../src/core/pattern/stretch";
+import { placeAlong, smoothStretchAt, stretchAt, stretchLength } from "../../../src/core/pattern/seamStretch";
 import { edgeTurned } from "../../../src/core/surgery/straightThrough";
 import { fitHandles } from "../../../src/core/surgery/fitHandles";
 import { radians } from "../../../src/core/units";

@@ -19,7 +19,7 @@ import {
 } from "../geometry/point";
 import { moveRigidly, type Rigid } from "../geometry/rigid";
 import { invariant } from "../result";
-import { SMOOTH_BEND, SMOOTH_CORNER_DEGREES, STRAIGHT_SEAM } from "../tolerance";
+import { HANDLE_STEP, SMOOTH_BEND, SMOOTH_CORNER_DEGREES, STRAIGHT_SEAM } from "../tolerance";
 import { radiansFromDegrees, type Mm, type Radians } from "../units";
 import { isBend, pointOf, type Edge, type NamedPoint, type Piece, type PointName } from "./piece";
 import { curveOf, edgeFrom, edgeTo } from "./ring";
@@ -43,10 +43,15 @@ export function stretchAt(piece: Piece, index: number): Stretch {
   if (edge.mouthOf !== null || !(isBend(edge.from) || isBend(edge.to))) return [index];
   const runsOn = (corner: PointName, next: Edge): boolean =>
     isBend(corner) && next.mouthOf === null && next.seam === edge.seam;
-  let first = index;
-  while (index - first < count - 1 && runsOn(edgeAt(piece, first).from, edgeAt(piece, first - 1 + count))) first -= 1;
-  let last = index;
-  while (last - first < count - 1 && runsOn(edgeAt(piece, last).to, edgeAt(piece, last + 1))) last += 1;
+  let [first, last] = [index, index];
+  for (let step = 1; step < count; step += 1) {
+    if (!runsOn(edgeAt(piece, first).from, edgeAt(piece, first - 1 + count))) break;
+    first -= 1;
+  }
+  for (let step = index - first + 1; step < count; step += 1) {
+    if (!runsOn(edgeAt(piece, last).to, edgeAt(piece, last + 1))) break;
+    last += 1;
+  }
   return Array.from({ length: last - first + 1 }, (_, step) => (first + step + count) % count);
 }
 
@@ -58,11 +63,10 @@ export function smoothStretchAt(piece: Piece, index: number): Stretch {
     const name = edgeAt(piece, invariant(stretch[step], "stretch")).from;
     return Math.abs(turnAtBend(piece, name)) > radiansFromDegrees(SMOOTH_CORNER_DEGREES);
   };
-  let first = at;
-  while (first > 0 && !isCorner(first)) first -= 1;
-  let last = at;
-  while (last < stretch.length - 1 && !isCorner(last + 1)) last += 1;
-  return stretch.slice(first, last + 1);
+  const corners = stretch.flatMap((_, step) => (step > 0 && isCorner(step) ? [step] : []));
+  const first = corners.findLast((step) => step <= at) ?? 0;
+  const next = corners.find((step) => step > at) ?? stretch.length;
+  return stretch.slice(first, next);
 }
 
 /** The stretch that begins or ends at a corner. */
@@ -105,9 +109,6 @@ const smooth = (share: number): number => share * share * (3 - 2 * share);
 /** Where a point of a stretch goes; `share` of the stretch's length lies behind it. */
 type Field = (point: PiecePoint, share: number) => PiecePoint;
 
-/** The part of a handle over which it is seen where the line goes on to. */
-const STEP = 1e-4;
-
 /**
  * The stretch with every point and handle moved by a field. Straight edges between corners stay straight.
  *
@@ -132,9 +133,9 @@ export function bendStretch(piece: Piece, stretch: Stretch, field: Field, bent?:
     if (!isHandled) continue;
     const { c1, c2 } = edge.curve ?? { c1: between(a, b, 1 / 3), c2: between(a, b, 2 / 3) };
     const carried = (end: PiecePoint, endNow: PiecePoint, at: number, handle: PiecePoint, way: 1 | -1): PiecePoint => {
-      const near = between(end, handle, STEP);
-      const next = field(near, at + (way * STEP * distance(end, handle)) / whole);
-      return piecePoint(endNow.x + (next.x - endNow.x) / STEP, endNow.y + (next.y - endNow.y) / STEP);
+      const near = between(end, handle, HANDLE_STEP);
+      const next = field(near, at + (way * HANDLE_STEP * distance(end, handle)) / whole);
+      return piecePoint(endNow.x + (next.x - endNow.x) / HANDLE_STEP, endNow.y + (next.y - endNow.y) / HANDLE_STEP);
     };
     const curve = { c1: carried(a, from, share, c1, 1), c2: carried(b, to, shareAtEnd, c2, -1) };
     const isStraight =
