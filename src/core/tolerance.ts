@@ -72,7 +72,7 @@ export const SMOOTH_CORNER_DEGREES = 5;
 /** Radians. A line of several cubics that turns by less at a bend runs smooth there: half a degree, which nobody draws. */
 export const SMOOTH_BEND = 0.009;
 
-/** Share of a handle over which it is seen where a line goes on to: so little that what bends the line does not show in it. */
+/** Share of a handle (no unit) over which it is seen where a line goes on to: so little that what bends the line does not show in it. */
 export const HANDLE_STEP = 1e-4;
 
 /** Degrees. Corners that differ by less were drawn alike: numbers read and worked out differ by rounding. */

@@ -135,13 +135,14 @@ export function nestToLay({ work, plan, choices, day }: PaperRequest, base: read
   });
 }
 
+const plain = (label: string): string =>
+  label
+    .normalize("NFKD")
+    .replaceAll(/[^A-Za-z0-9]+/gu, "-")
+    .replaceAll(/^-|-$/gu, "");
+
 /** Letters, digits and hyphens; by the label of the size, and by its place too where labels alone would be alike. */
 export function sizeKey(piece: PieceName, labels: readonly string[], size: number): string {
-  const plain = (label: string): string =>
-    label
-      .normalize("NFKD")
-      .replaceAll(/[^A-Za-z0-9]+/gu, "-")
-      .replaceAll(/^-|-$/gu, "");
   const own = plain(labels[size] ?? "");
   const isOwn = own !== "" && labels.filter((label) => plain(label) === own).length === 1;
   return `${piece}-size-${isOwn ? own : `${own}-line-${size + 1}`}`;

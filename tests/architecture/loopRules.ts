@@ -62,6 +62,11 @@ interface RecursionLetPass {
 
 export const RECURSIONS_LET_PASS: readonly RecursionLetPass[] = [
   {
+    file: "src/core/plan/commands.ts",
+    name: "areNumbersKept",
+    why: "goes into what a command holds, which is plain data of few levels",
+  },
+  {
     file: "src/core/sureness/ruleRegions.ts",
     name: "addCell",
     why: "every cell is half as wide as the one before, down to NARROWEST_CELL",

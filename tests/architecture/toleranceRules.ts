@@ -59,7 +59,6 @@ export const NO_TOLERANCES: readonly {
     texts: ["distance(...fold) < FOLD_NAMED"],
     because: "how long a line must be to have words along it",
   },
-  { file: "commands.ts", texts: ["Math.abs(value) <= LIMITS.length"], because: "the longest entry" },
   { file: "binWork.ts", texts: ["now() - binned > BIN_TIME"], because: "how long a work lies in the bin" },
   {
     file: "copies.ts",

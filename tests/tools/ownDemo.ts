@@ -45,8 +45,8 @@ export const linnet = () =>
     body: { bust: 820, waist: 630, hip: 890 },
   });
 
-const said = (value: number): string => String(Math.round(value * 1000) / 1000);
-const at = ({ x, y }: XY, dx: number): string => `${said(x + dx)} ${said(y + TOP)}`;
+const written = (value: number): string => String(Math.round(value * 1000) / 1000);
+const at = ({ x, y }: XY, dx: number): string => `${written(x + dx)} ${written(y + TOP)}`;
 const step = ({ b, c }: Segment, dx: number): string =>
   c === undefined ? `L${at(b, dx)}` : `C${at(c[0], dx)} ${at(c[1], dx)} ${at(b, dx)}`;
 
@@ -105,12 +105,12 @@ export function drawLinnet(): string {
     const name: XY = { x: from.x + 12, y: (from.y + to.y) / 2 };
     return [
       `<path d="M${at(from, dx)}L${at(to, dx)}" fill="none" stroke="#000000" stroke-width="0.3"/>`,
-      `<text x="${said(name.x + dx)}" y="${said(name.y + TOP)}" font-size="9">${NAMES[piece.name] ?? ""}</text>`,
+      `<text x="${written(name.x + dx)}" y="${written(name.y + TOP)}" font-size="9">${NAMES[piece.name] ?? ""}</text>`,
     ];
   });
   return `${[
     `<?xml version="1.0" encoding="UTF-8"?>`,
-    `<svg xmlns="http://www.w3.org/2000/svg" width="${said(width)}mm" height="760mm" viewBox="0 0 ${said(width)} 760">`,
+    `<svg xmlns="http://www.w3.org/2000/svg" width="${written(width)}mm" height="760mm" viewBox="0 0 ${written(width)} 760">`,
     `<title>Linnet bodice (invented), sizes ${nest.chart.map(({ label }) => label).join(", ")}, no seam allowance</title>`,
     ...layers,
     `<g id="marks">`,
