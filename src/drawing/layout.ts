@@ -1,6 +1,7 @@
 /** Where each piece lies on the table: front and back of the bodice side by side, bands and basques under them. */
 import { outlineBounds } from "../core/geometry/outline";
 import type { Piece, PieceName } from "../core/pattern/piece";
+import { OTHER_PIECES } from "../core/pattern/pieceSet";
 import { outlineOf } from "../core/pattern/ring";
 import type { Mm } from "../core/units";
 
@@ -101,7 +102,27 @@ export function placePieces(sizes: readonly (readonly Piece[])[]): readonly Plac
     }
     x = end + BESIDE;
   }
-  return places;
+  return [
+    ...places,
+    ...placeOthers(
+      places,
+      found(OTHER_PIECES, (name) => name),
+    ),
+  ];
+}
+
+/** Pieces without a name of ours lie beneath all the others, side by side. */
+function placeOthers(
+  places: readonly Place[],
+  others: readonly { readonly name: PieceName; readonly box: Box }[],
+): readonly Place[] {
+  const y = Math.max(-BETWEEN, ...places.map(({ box }) => box.y + box.height)) + BETWEEN;
+  let x = 0;
+  return others.map(({ name, box }) => {
+    const place = placed(name, box, x - box.x, y - box.y);
+    x += box.width + BESIDE;
+    return place;
+  });
 }
 
 const placed = (piece: PieceName, box: Box, dx: Mm, dy: Mm): Place => ({

@@ -43,6 +43,27 @@ describe("placePieces", () => {
   });
 });
 
+describe("a piece without a name of ours", () => {
+  it("lies beneath all the others, and clear of them", () => {
+    const [base] = plan.nest.sizes;
+    const back = base?.find(({ name }) => name === "back");
+    if (back === undefined) throw new Error("no back");
+    const laid = placePieces([
+      plan.left.pieces,
+      [
+        { ...back, name: "other1" },
+        { ...back, name: "other2" },
+      ],
+    ]);
+    const others = laid.filter(({ piece }) => piece === "other1" || piece === "other2");
+    const lowest = Math.max(...laid.filter((one) => !others.includes(one)).map(({ box }) => box.y + box.height));
+    expect(others.map(({ piece }) => piece)).toEqual(["other1", "other2"]);
+    for (const { box } of others) expect(box.y).toBeGreaterThan(lowest);
+    const [one, two] = others;
+    expect((two?.box.x ?? 0) - (one?.box.x ?? 0)).toBeGreaterThan(one?.box.width ?? 0);
+  });
+});
+
 describe("pieceMarks", () => {
   it.each(plan.left.pieces.map((piece) => [piece.name, piece] as const))(
     "draws the %s closed, with a cap across each dart",
