@@ -1,7 +1,7 @@
 /** From blended pieces to the wearer's own: adjusted for the bust. */
 import { fromSideNeck, probableBustPoint, type ProbableBustPoint } from "../bodies/probableBustPoint";
 import { halve } from "../geometry/iterate";
-import { angleAt, piecePoint, type PiecePoint } from "../geometry/point";
+import { angleAt, distance, piecePoint, type PiecePoint } from "../geometry/point";
 import type { MeasuredBody } from "../measures/tape";
 import type { Making } from "../nest/patternPieces";
 import { homeOf } from "../pattern/dartNames";
@@ -10,7 +10,7 @@ import { pieceIn, piecesOf, type PieceSet } from "../pattern/pieceSet";
 import { ok, type Result } from "../result";
 import type { BustAdjusted } from "../style/style";
 import type { FullBustFailure } from "../surgery/fullBust";
-import { BUST_DART_WIDEST_DEGREES, GIRTH_WORTH_TELLING, SAME_LINE } from "../tolerance";
+import { BUST_DART_WIDEST_DEGREES, GIRTH_WORTH_TELLING, SAME_LINE, SHORTEST_EDGE } from "../tolerance";
 import { degreesFrom, type Mm } from "../units";
 
 export interface Built {
@@ -71,7 +71,7 @@ export function buildPieces(inputs: BuildInputs): Built {
 
 /** The bust altered by what was asked, or by the most that can be made of it. */
 function adjustBust(inputs: BuildInputs): Pick<Built, "bust" | "alteration"> {
-  const { making, asked, asMuchAsCanBe, cupDifference } = inputs;
+  const { making, asked, asMuchAsCanBe } = inputs;
   const { open } = making;
   if (asked === 0) return { bust: null, alteration: 0 };
   const whole = making.adjustBust(open, asked / 2);
@@ -80,32 +80,31 @@ function adjustBust(inputs: BuildInputs): Pick<Built, "bust" | "alteration"> {
   const reach = whole.ok ? asked / 2 : whole.failure.most;
   const made = (spread: Mm): BustAdjusted | null => {
     const done = making.adjustBust(open, spread);
-    return done.ok && (spread < 0 || areDartsSensible(inputs, done.value.pieces, cupDifference + 2 * spread))
-      ? done.value
-      : null;
+    return done.ok && areDartsSensible(inputs, done.value.pieces, spread) ? done.value : null;
   };
   const all = made(reach);
   // What is less than all is let in by whole millimetres.
   const most =
-    all !== null || reach < 0
-      ? reach
-      : Math.floor(2 * halve(0, reach, SAME_LINE, (tried) => made(tried) !== null).holding) / 2;
+    all !== null ? reach : Math.trunc(2 * halve(0, reach, SAME_LINE, (tried) => made(tried) !== null).holding) / 2;
   if (2 * Math.abs(most) < GIRTH_WORTH_TELLING) return { bust: null, alteration: 0 };
   const part = all ?? made(most);
   return part === null ? { bust: null, alteration: 0 } : { bust: ok(part), alteration: 2 * most };
 }
 
 /**
- * Whether every bust dart, drawn to its end as usual, can be sewn as one dart. Gathers are none, and what an under-bust dart
+ * Whether every bust dart, drawn to its end as usual, can be sewn as one dart: neither too wide nor a hair. Gathers are none, and what an under-bust dart
  * cannot take is gathered into its band.
  */
-function areDartsSensible({ making, bustPiece }: BuildInputs, open: PieceSet, cupDifference: Mm): boolean {
+function areDartsSensible({ making, bustPiece, ...inputs }: BuildInputs, open: PieceSet, spread: Mm): boolean {
+  const cupDifference = inputs.cupDifference + 2 * spread;
   const finished = making.finish(open, pointOf(pieceIn(open, bustPiece), "bustPoint"), cupDifference);
   return piecesOf(finished).every((piece) =>
     piece.darts.every(({ name, aimsAt, gathered, apex, inner, outer }) => {
       if (aimsAt === null || gathered === true || homeOf(name) === "underBust") return true;
-      const angle = angleAt(pointOf(piece, apex), pointOf(piece, inner), pointOf(piece, outer));
-      return degreesFrom(angle) <= BUST_DART_WIDEST_DEGREES;
+      const mouth = [pointOf(piece, inner), pointOf(piece, outer)] as const;
+      if (distance(...mouth) < SHORTEST_EDGE) return false;
+      // What a smaller bust leaves wide was wider before.
+      return spread < 0 || degreesFrom(angleAt(pointOf(piece, apex), ...mouth)) <= BUST_DART_WIDEST_DEGREES;
     }),
   );
 }
