@@ -45,7 +45,8 @@ describe.each(works.map((work, index) => [work.name, index] as const))("%s", (_,
   it("has a chart in which every girth and finished girth grows", () => {
     const { chart } = demo(index).work.pattern;
     expect(readChart(chart)).toEqual([]);
-    expect(chart.sizes.length).toBeGreaterThanOrEqual(10);
+    // A file holds the sizes that were drawn.
+    expect(chart.sizes.length).toBeGreaterThanOrEqual(demo(index).work.pattern.own === undefined ? 10 : 6);
   });
 
   it("plans, and every check holds", () => {

@@ -3,8 +3,9 @@
  * takes what of the line lies between its legs, as straight lines from its end to its mouth.
  */
 import { edgeCrossingsAtY, edgePointAt } from "../geometry/edgeCurve";
-import { distance, piecePoint, type PiecePoint } from "../geometry/point";
+import { distance, midpoint, piecePoint, type PiecePoint } from "../geometry/point";
 import { lineDistance } from "../geometry/segment";
+import { homeOf } from "../pattern/dartNames";
 import { invariant } from "../result";
 import { pointOf, type Dart, type LevelName, type Piece, type PointName } from "../pattern/piece";
 import type { Mm } from "../units";
@@ -76,9 +77,26 @@ export function takenAtBust(piece: Piece): Mm {
 function takenBetween(piece: Piece, a: PiecePoint, b: PiecePoint): Mm {
   let sum = 0;
   for (const dart of piece.darts) {
-    if (dart.seam !== "side" && dart.seam !== "centre") sum += lengthWithin(piece, dart, a, b);
+    if (homeOf(dart.name) === "french") sum += takenAslant(piece, dart, a, b);
+    else if (dart.seam !== "side" && dart.seam !== "centre") sum += lengthWithin(piece, dart, a, b);
   }
   return sum;
+}
+
+/**
+ * What a dart that rises aslant from the side takes of a line that it crosses; mm. Shut, it brings what lies below it nearer by
+ * its width there, and of that the line gets what goes its own way: nothing where the dart lies along it, all where it stands
+ * square to it. Nothing where its axis does not meet the line.
+ *
+ * @source two sides of a triangle in proportion, and the projection of one on a line
+ */
+function takenAslant(piece: Piece, { apex, inner, outer }: Dart, a: PiecePoint, b: PiecePoint): Mm {
+  const [end, one, other] = [pointOf(piece, apex), pointOf(piece, inner), pointOf(piece, outer)];
+  const middle = midpoint(one, other);
+  const [atEnd, atMouth] = [lineDistance(end, a, b), lineDistance(middle, a, b)];
+  if (atEnd * atMouth >= 0) return 0;
+  const share = atEnd / (atEnd - atMouth);
+  return (share * Math.abs((other.x - one.x) * (b.x - a.x) + (other.y - one.y) * (b.y - a.y))) / distance(a, b);
 }
 
 /**

@@ -143,26 +143,26 @@ describe.each(
     );
   });
 
-  it.each(DARTS.filter(({ piece }) => work.pattern.length === "hip" || !piece.endsWith("Basque")))(
-    "with all amounts 0 changes nothing to speak of: $piece $dart",
-    (dart) => {
-      const zero: readonly Alteration[] = [
-        { kind: "dartEnd", id: "a", dart, shorten: 0, across: 0, hold: "mouth", giveBack: {} },
-        { kind: "dartEnd", id: "a", dart, shorten: 0, across: 0, hold: "fullness", giveBack: {} },
-        { kind: "dartMouth", id: "a", dart, inner: 0, outer: 0, giveBack: {} },
-        { kind: "dartPlace", id: "a", dart, by: 0, how: "redraw", giveBack: {} },
-      ];
-      for (const planned of zero) {
-        const plan = planOf({ ...work, alterations: [planned] });
-        expect(outcomeIn(plan)?.ok).toBe(true);
-        plan.left.pieces.forEach((piece, index) => {
-          for (const [name, point] of Object.entries(piece.points)) {
-            const was = Object.entries(plain.left.pieces[index]?.points ?? {}).find(([key]) => key === name)?.[1];
-            // Blending can leave a trace of a corner over a shut dart, and truing takes it: less than a pencil line.
-            expect(Math.hypot(point.at.x - (was?.at.x ?? NaN), point.at.y - (was?.at.y ?? NaN))).toBeLessThan(0.5);
-          }
-        });
-      }
-    },
-  );
+  const hasDart = ({ piece, dart }: DartRef): boolean =>
+    plain.left.pieces.some((one) => one.name === piece && one.darts.some(({ name }) => name === dart));
+
+  it.each(DARTS.filter(hasDart))("with all amounts 0 changes nothing to speak of: $piece $dart", (dart) => {
+    const zero: readonly Alteration[] = [
+      { kind: "dartEnd", id: "a", dart, shorten: 0, across: 0, hold: "mouth", giveBack: {} },
+      { kind: "dartEnd", id: "a", dart, shorten: 0, across: 0, hold: "fullness", giveBack: {} },
+      { kind: "dartMouth", id: "a", dart, inner: 0, outer: 0, giveBack: {} },
+      { kind: "dartPlace", id: "a", dart, by: 0, how: "redraw", giveBack: {} },
+    ];
+    for (const planned of zero) {
+      const plan = planOf({ ...work, alterations: [planned] });
+      expect(outcomeIn(plan)?.ok).toBe(true);
+      plan.left.pieces.forEach((piece, index) => {
+        for (const [name, point] of Object.entries(piece.points)) {
+          const was = Object.entries(plain.left.pieces[index]?.points ?? {}).find(([key]) => key === name)?.[1];
+          // Blending can leave a trace of a corner over a shut dart, and truing takes it: less than a pencil line.
+          expect(Math.hypot(point.at.x - (was?.at.x ?? NaN), point.at.y - (was?.at.y ?? NaN))).toBeLessThan(0.5);
+        }
+      });
+    }
+  });
 });
