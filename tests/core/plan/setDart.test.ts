@@ -146,7 +146,10 @@ it("whatever is redrawn on any demo: what is offered comes out as said, and no c
         if (setting.what === "cup") expectAsAsked(dartOf(after, dart));
         const failing = (of: Work): number => planOf(of).checks.filter(({ ok }) => !ok).length;
         expect(failing(after)).toBeLessThanOrEqual(failing(redrawn));
-        expect(settingOf(after, dart, "left")).toBeNull();
+        // An end brought where it is usual may leave the dart wider in angle than the cup asks: that is then offered, and all is well.
+        const next = settingOf(after, dart, "left");
+        const settled = setting.what === "end" && next?.what === "cup" ? applyCommand(after, next.command) : after;
+        expect(settingOf(settled, dart, "left")).toBeNull();
       },
     ),
     { numRuns: 60 },
