@@ -376,6 +376,9 @@ export const FOLLOWED_TURN_DEGREES = 3;
 /** mm. Straight stretches that leave the curve they would stand for by more are meant to be straight (our own choice). */
 export const FOLLOWED_SAGITTA = 0.15;
 
+/** mm. Long straight stretches that leave a curve by no more stand for it: what is usual where curves are written as stretches. */
+export const STRETCHES_STAND_FOR = 0.06;
+
 /** Degrees. Straight stretches that turn by more at once stand for no curve. */
 export const FOLLOWED_CORNER_DEGREES = 20;
 

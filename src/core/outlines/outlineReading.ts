@@ -68,8 +68,8 @@ export interface Mark {
   readonly at: SheetPoint;
   readonly size: string | null;
   readonly layer: string;
-  /** A point of the file, two short lines that cross, a small circle. */
-  readonly form: "point" | "cross" | "circle";
+  /** A point of the file, two short lines that cross, a small circle, or a writing that says "bust point" where it stands. */
+  readonly form: "point" | "cross" | "circle" | "writing";
 }
 
 export interface SheetWriting {

@@ -96,15 +96,18 @@ export function readOutlines({
     marks.push({ at, size, layer: pair[0].look.layer, form: "cross" });
   }
   const place = onSheet(mm);
+  const sizeAt = (one: { readonly layer: string; readonly group: string }): string | null => {
+    const { sortedBy } = sorting;
+    const meaning = sortedBy === "layer" || sortedBy === "group" ? lineOf(sorting, one[sortedBy]) : undefined;
+    return meaning?.of === "size" ? nameOf(meaning.size) : null;
+  };
   for (const point of drawing.points) {
     if (sorting.isStandard && TURN_LAYERS.has(point.layer)) continue;
-    const meaning =
-      sorting.sortedBy === "layer" || sorting.sortedBy === "group"
-        ? lineOf(sorting, point[sorting.sortedBy])
-        : undefined;
-    const size = meaning?.of === "size" ? nameOf(meaning.size) : null;
-    marks.push({ at: place(point), size, layer: point.layer, form: "point" });
+    marks.push({ at: place(point), size: sizeAt(point), layer: point.layer, form: "point" });
   }
+  for (const writing of drawing.writings)
+    if (BUST_POINT.test(writing.text))
+      marks.push({ at: place(writing), size: sizeAt(writing), layer: writing.layer, form: "writing" });
 
   const squareShapes = squares.flatMap(({ keys }) => {
     const joined = joinLines(
@@ -152,6 +155,9 @@ export function readOutlines({
     groups: grouped.groups,
   };
 }
+
+/** What is written at a bust point. */
+const BUST_POINT = /^\W*(?:(?:bust|breast)[\s-]*(?:point|apex)|apex|b\.?\s?p\.?)\W*$/iu;
 
 const lineOf = ({ lines }: Sorting, value: string): SortedLines["meaning"] | undefined =>
   lines.find((line) => line.value === value)?.meaning;

@@ -123,7 +123,7 @@ export function buildPiece(
   }
 
   const seams = seamsOf(model, corners);
-  const deviations = sizes.map((): Mm => 0);
+  const fitted = sizes.map((): Mm => 0);
   const edges = sizes.map((): Edge[] => []);
   const points = sizes.map((): Partial<Record<PointName, NamedPoint>> => ({}));
   const levels = given.said?.levels ?? { top: "bust" as const, bottom: "bust" as const };
@@ -151,7 +151,7 @@ export function buildPiece(
       for (const [size, chain] of chains.entries())
         if (chain.length === 0)
           problems.push({ code: "own/corner-missing", corner: to.name, size: invariant(sizes[size], "size").label });
-      return { pieces: [], traced: sizes, bustPoints, derived, deviations, problems };
+      return { pieces: [], traced: sizes, bustPoints, derived, deviations: fitted, problems };
     }
     const matched = matchSizes(chains);
     const count = invariant(matched.edges[0], "size").length;
@@ -162,7 +162,7 @@ export function buildPiece(
     }
     names.push(to.name);
     for (const [size, chain] of matched.edges.entries()) {
-      deviations[size] = Math.max(invariant(deviations[size], "size"), invariant(matched.deviations[size], "size"));
+      fitted[size] = Math.max(invariant(fitted[size], "size"), invariant(matched.deviations[size], "size"));
       const whole = chain.reduce((sum, edge) => sum + edgeLength(edge), 0);
       let along: Mm = 0;
       for (const [k, edge] of chain.entries()) {
@@ -185,7 +185,7 @@ export function buildPiece(
   }
   if (bends > MOST_BENDS) {
     for (const size of sizes) problems.push({ code: "own/sizes-unlike", size: size.label });
-    return { pieces: [], traced: sizes, bustPoints, derived, deviations, problems };
+    return { pieces: [], traced: sizes, bustPoints, derived, deviations: fitted, problems };
   }
   const pieces = sizes.map((size, index): Piece => {
     const own = invariant(points[index], "size");
@@ -206,6 +206,7 @@ export function buildPiece(
       given.others,
     );
   });
+  const deviations = sizes.map(({ ring }, size) => ring.off + invariant(fitted[size], "size"));
   return { pieces, traced: sizes, bustPoints, derived, deviations, problems };
 }
 

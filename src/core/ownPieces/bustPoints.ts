@@ -118,7 +118,18 @@ function markedIn(size: TracedSize, marks: readonly Mark[], expected: PiecePoint
       form: mark.form,
     }))
     .filter(({ at }) => isInOutline(size.ring.edges, at) || nearestOn(size.ring, at).distance < LEG_MEETS_LINE);
-  const clear = inside.filter(({ at }) => ends.every((end) => distance(end, at) > AT_END));
+  const [named] = inside
+    .filter(({ form }) => form === "writing")
+    .toSorted((p, q) => Number(q.own) - Number(p.own) || offFrom(expected, p.at) - offFrom(expected, q.at));
+  const drawn = inside.filter(({ form }) => form !== "writing");
+  const clear = drawn.filter(({ at }) => ends.every((end) => distance(end, at) > AT_END));
+  if (named !== undefined) {
+    // Written beside a mark, it names that one; else it stands where it says.
+    const [beside] = clear
+      .filter(({ at, own }) => distance(at, named.at) < BESIDE && own === named.own)
+      .toSorted((p, q) => distance(p.at, named.at) - distance(q.at, named.at));
+    return beside?.at ?? named.at;
+  }
   if (expected === null) {
     const [only, more] = clear.filter(({ at }) => isLikelyPlace(size, at));
     return only !== undefined && more === undefined ? only.at : null;
@@ -134,6 +145,10 @@ function markedIn(size: TracedSize, marks: readonly Mark[], expected: PiecePoint
     );
   return near[0]?.at ?? null;
 }
+
+/** How far from a mark its name is written; mm. */
+const BESIDE: Mm = 15;
+const offFrom = (expected: PiecePoint | null, at: PiecePoint): Mm => (expected === null ? 0 : distance(expected, at));
 
 function isLikelyPlace({ ring }: TracedSize, at: PiecePoint): boolean {
   const { points } = flattened(ring, 1);

@@ -183,7 +183,7 @@ export function withMouths(
     at.push({ index: edges.length, dart });
     edges.push(lineEdge(a, b), ...partOn(ring, dart.second, next.first));
   }
-  const made = tracedRing(edges);
+  const made = tracedRing(edges, ring.off);
   // The ring was one that goes the right way, and stays so; no edge of it is without length.
   return {
     ring: made,

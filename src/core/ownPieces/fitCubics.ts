@@ -2,19 +2,18 @@
 import {
   cubicEdge,
   edgeLength,
-  edgeNearest,
   edgeParameterAtLength,
   edgePointAt,
   edgeTangentAt,
   lineEdge,
   type EdgeCurve,
 } from "../geometry/edgeCurve";
-import { distance, piecePoint, polar, type PiecePoint } from "../geometry/point";
-import { lineDistance, segmentNearest } from "../geometry/segment";
+import { piecePoint, polar, type PiecePoint } from "../geometry/point";
+import { lineDistance } from "../geometry/segment";
 import { invariant } from "../result";
 import { FITTED_WITHIN, SAME_POINT } from "../tolerance";
 import { radians, type Mm, type Radians } from "../units";
-import { sagittaOf, turnAt, type Chain } from "./tracedRing";
+import { turnAt, type Chain } from "./tracedRing";
 
 /** Halvings of a stretch between two corners; eight curves hold what any seam does. */
 const MOST_HALVINGS = 5;
@@ -23,10 +22,8 @@ const SAMPLES = 12;
 const APART: Mm = 5;
 /** Rounds in which each point finds its place along the fitted curve. */
 const ROUNDS = 8;
-/** A straight stretch longer than this says itself which way it goes; mm. */
-const SAYS_ITS_WAY: Mm = 15;
-/** Points that the way at a place is taken from. */
-const BESIDE = 5;
+/** A stretch shorter than this needs no more points than its ends and its middle, and one of these lengths each; mm. */
+const POINT_EVERY: Mm = 3;
 
 interface Sample {
   readonly at: PiecePoint;
@@ -40,44 +37,27 @@ interface Followed {
   readonly length: Mm;
   /** Ends of edges, and points of curves between them. */
   readonly samples: readonly Sample[];
-  /** Where stretches meet that stand for a curve. */
-  readonly vertices: readonly Sample[];
-  /** How far the drawn line may itself leave the curve that it stands for; mm. */
-  readonly sagitta: Mm;
 }
 
 function follow(chain: Chain): Followed {
   const starts: Mm[] = [];
   const samples: Sample[] = [];
-  const vertices: Sample[] = [];
   let length: Mm = 0;
-  let sagitta: Mm = 0;
-  for (const [index, edge] of chain.entries()) {
+  for (const edge of chain) {
     starts.push(length);
     const whole = edgeLength(edge);
-    const next = chain[index + 1];
-    vertices.push({ at: edge.a, s: length });
+    const count =
+      edge.curve === null
+        ? Math.max(1, Math.floor(whole / (2 * APART)) * 2)
+        : Math.min(SAMPLES, Math.max(2, Math.ceil(whole / POINT_EVERY)));
     samples.push({ at: edge.a, s: length });
-    if (edge.curve === null) {
-      const more = Math.floor(whole / (2 * APART)) * 2;
-      for (let i = 1; i < more; i += 1)
-        samples.push({ at: edgePointAt(edge, i / more), s: length + (whole * i) / more });
-      if (next?.curve === null) {
-        const chord = Math.min(whole, distance(next.a, next.b));
-        sagitta = Math.max(sagitta, sagittaOf(chord, turnAt(edge, next)));
-      }
-    } else {
-      for (let i = 1; i < SAMPLES; i += 1) {
-        const s = (whole * i) / SAMPLES;
-        samples.push({ at: edgePointAt(edge, edgeParameterAtLength(edge, s)), s: length + s });
-      }
-    }
+    // Where along its length each lies need not be known exactly: it only says where to begin to look for it.
+    for (let i = 1; i < count; i += 1)
+      samples.push({ at: edgePointAt(edge, i / count), s: length + (whole * i) / count });
     length += whole;
   }
-  const end = invariant(chain.at(-1), "edge").b;
-  samples.push({ at: end, s: length });
-  vertices.push({ at: end, s: length });
-  return { chain, starts, length, samples, vertices, sagitta };
+  samples.push({ at: invariant(chain.at(-1), "edge").b, s: length });
+  return { chain, starts, length, samples };
 }
 
 /** Index of the edge that holds a length, and how far along it that lies. */
@@ -87,56 +67,13 @@ function edgeIn(one: Followed, s: Mm): { readonly edge: EdgeCurve<"piece">; read
   return { edge: invariant(one.chain[index], "edge"), along: s - invariant(one.starts[index], "start") };
 }
 
-/** The place at a share of the stretch: a vertex of the drawn line where one is near, since those are what is drawn. */
-function placeAt(one: Followed, share: number): Sample {
-  const s = share * one.length;
-  const { edge, along } = edgeIn(one, s);
-  if (edge.curve === null) {
-    const near = along < edgeLength(edge) / 2 ? s - along : s - along + edgeLength(edge);
-    const vertex = one.vertices.find((v) => Math.abs(v.s - near) <= SAME_POINT);
-    if (vertex !== undefined && edgeLength(edge) < SAYS_ITS_WAY && vertex.s > 0 && vertex.s < one.length) return vertex;
-  }
-  return { at: edgePointAt(edge, edgeParameterAtLength(edge, along)), s };
-}
-
-/** The way of the line into a place or out of it: of the curve that is drawn, or of a parabola through the points about it. */
+/** The way of the line into a place or out of it. */
 function wayAt(one: Followed, s: Mm, isOut: boolean): Radians {
   const beside = isOut ? s + SAME_POINT : s - SAME_POINT;
   const found = edgeIn(one, Math.min(Math.max(beside, 0), one.length - SAME_POINT));
   const { edge } = found;
-  const along = Math.max(0, found.along + s - beside);
-  const whole = edgeLength(edge);
-  if (edge.curve !== null) return edgeTangentAt(edge, edgeParameterAtLength(edge, Math.min(along, whole)));
-  if (whole > SAYS_ITS_WAY || one.vertices.length < 3) return edgeTangentAt(edge, 0);
-  const nearest = one.vertices
-    .toSorted((p, q) => Math.abs(p.s - s) - Math.abs(q.s - s))
-    .slice(0, Math.min(BESIDE, one.vertices.length));
-  const [vx, vy] = [
-    slopeAt(nearest.map(({ s: at, at: p }) => [at - s, p.x])),
-    slopeAt(nearest.map(({ s: at, at: p }) => [at - s, p.y])),
-  ];
-  return radians(Math.atan2(vy, vx));
-}
-
-/** Slope at 0 of the parabola that comes nearest to some points; of the straight line through two. */
-function slopeAt(points: readonly (readonly [number, number])[]): number {
-  const scale = Math.max(...points.map(([x]) => Math.abs(x))) || 1;
-  let [s0, s1, s2, s3, s4, t0, t1, t2] = [0, 0, 0, 0, 0, 0, 0, 0];
-  for (const [x, y] of points) {
-    const u = x / scale;
-    s0 += 1;
-    s1 += u;
-    s2 += u * u;
-    s3 += u * u * u;
-    s4 += u * u * u * u;
-    t0 += y;
-    t1 += u * y;
-    t2 += u * u * y;
-  }
-  if (points.length < 3) return (s0 * t1 - s1 * t0) / (s0 * s2 - s1 * s1) / scale;
-  const det = s0 * (s2 * s4 - s3 * s3) - s1 * (s1 * s4 - s3 * s2) + s2 * (s1 * s3 - s2 * s2);
-  const b = s0 * (t1 * s4 - s3 * t2) - t0 * (s1 * s4 - s3 * s2) + s2 * (s1 * t2 - t1 * s2);
-  return b / det / scale;
+  const along = Math.min(Math.max(0, found.along + s - beside), edgeLength(edge));
+  return edgeTangentAt(edge, edge.curve === null ? 0 : edgeParameterAtLength(edge, along));
 }
 
 interface End {
@@ -146,21 +83,17 @@ interface End {
   readonly wayOut: Radians;
 }
 
-const endAt = (one: Followed, share: number): End => {
-  const place =
-    share === 0
-      ? { at: invariant(one.samples[0], "point").at, s: 0 }
-      : share === 1
-        ? { at: invariant(one.samples.at(-1), "point").at, s: one.length }
-        : placeAt(one, share);
-  return { ...place, wayIn: wayAt(one, place.s, false), wayOut: wayAt(one, place.s, true) };
-};
-
-const endBetween = (one: Followed, s: Mm): End => {
+function endAt(one: Followed, share: number): End {
+  const s = share * one.length;
   const { edge, along } = edgeIn(one, s);
-  const at = edgePointAt(edge, edgeParameterAtLength(edge, along));
+  const at =
+    share === 0
+      ? invariant(one.samples[0], "point").at
+      : share === 1
+        ? invariant(one.samples.at(-1), "point").at
+        : edgePointAt(edge, edgeParameterAtLength(edge, along));
   return { at, s, wayIn: wayAt(one, s, false), wayOut: wayAt(one, s, true) };
-};
+}
 
 interface Fit {
   readonly edge: EdgeCurve<"piece">;
@@ -205,8 +138,10 @@ function cubicFit(one: Followed, from: End, to: End): Fit {
     }
     const det = c00 * c11 - c01 * c01;
     let [alpha, beta] = [(x0 * c11 - x1 * c01) / det, (c00 * x1 - c01 * x0) / det];
-    // Two points or less, or all in one line, leave the lengths of the handles open: a third is what an even curve has.
-    if (!(alpha > 0 && beta > 0 && alpha < span && beta < span)) [alpha, beta] = [span / 3, span / 3];
+    // Two points or less, or all in one line, leave the lengths of the handles open: a third is what an even curve has. Much
+    // shorter or longer ones would make a cusp or a loop.
+    const isEven = (handle: Mm): boolean => handle > SHORTEST_HANDLE * span && handle < LONGEST_HANDLE * span;
+    if (!isEven(alpha) || !isEven(beta)) [alpha, beta] = [span / 3, span / 3];
     const edge = cubicEdge({
       a: from.at,
       c1: polar(from.at, from.wayOut, alpha),
@@ -221,6 +156,10 @@ function cubicFit(one: Followed, from: End, to: End): Fit {
   }
   return best;
 }
+
+/** Shares of what the curve spans. */
+const SHORTEST_HANDLE = 0.06;
+const LONGEST_HANDLE = 0.8;
 
 /** A step of Newton's to the nearest place of a curve, and how far off the point then is. */
 function stepNearer(edge: EdgeCurve<"piece">, p: PiecePoint, from: number): { readonly t: number; readonly off: Mm } {
@@ -260,36 +199,39 @@ function bentAt({ chain, starts, length }: Followed, from: number, to: number): 
 const BENT = 0.2;
 const CLEAR_OF_ENDS = 0.04;
 
+export interface Fitted {
+  /** By size: as many in each. */
+  readonly edges: readonly (readonly EdgeCurve<"piece">[])[];
+  /** How far each size's leave what is drawn, mm. */
+  readonly off: readonly Mm[];
+}
+
 /**
  * One smooth stretch of every size as edges: as many in each, split at the same shares of their lengths.
  *
  * @param chains the stretch in each size, from one corner to the next; none is empty
- * @returns the edges of each size, within FITTED_WITHIN of what is drawn, or of what a line in short stretches stands for
+ * @returns the edges of each size, within FITTED_WITHIN of what is drawn
  */
-export function fitAlike(chains: readonly Chain[]): readonly (readonly EdgeCurve<"piece">[])[] {
+export function fitAlike(chains: readonly Chain[]): Fitted {
   const all = chains.map(follow);
-  const found: EdgeCurve<"piece">[][] = all.map(() => []);
+  const edges: EdgeCurve<"piece">[][] = all.map(() => []);
+  const furthest: Mm[] = all.map(() => 0);
   const add = (from: readonly End[], to: readonly End[], u0: number, u1: number, depth: number): void => {
-    const isGood = (fits: readonly Fit[]): boolean =>
-      fits.every(({ off }, index) => off <= Math.max(FITTED_WITHIN, invariant(all[index], "size").sagitta));
     const fitted = (make: (one: Followed, a: End, b: End) => Fit): readonly Fit[] =>
       all.map((one, index) => make(one, invariant(from[index], "end"), invariant(to[index], "end")));
     const straight = fitted(straightFit);
     const isStraight = straight.every(({ off }) => off <= FITTED_WITHIN / 2);
-    const curved = isStraight ? straight : fitted(cubicFit);
-    if (isStraight || isGood(curved) || depth >= MOST_HALVINGS) {
-      for (const [index, { edge }] of curved.entries()) invariant(found[index], "size").push(edge);
+    const fits = isStraight ? straight : fitted(cubicFit);
+    if (isStraight || fits.every(({ off }) => off <= FITTED_WITHIN) || depth >= MOST_HALVINGS) {
+      for (const [index, { edge, off }] of fits.entries()) {
+        invariant(edges[index], "size").push(edge);
+        furthest[index] = Math.max(invariant(furthest[index], "size"), off);
+      }
       return;
     }
-    const worst = curved.reduce((most, { off }, index) => (off > (curved[most]?.off ?? 0) ? index : most), 0);
+    const worst = fits.reduce((most, { off }, index) => (off > (fits[most]?.off ?? 0) ? index : most), 0);
     const middle = bentAt(invariant(all[worst], "size"), u0, u1) ?? (u0 + u1) / 2;
-    const ends = all.map((one, index) => {
-      const [a, b] = [invariant(from[index], "end").s, invariant(to[index], "end").s];
-      const end = endAt(one, middle);
-      // Taken to a vertex it can come to lie on an end of the stretch: then it is the middle of what is drawn between those.
-      const clear = CLEAR_OF_ENDS * (b - a);
-      return end.s > a + clear && end.s < b - clear ? end : endBetween(one, (a + b) / 2);
-    });
+    const ends = all.map((one) => endAt(one, middle));
     add(from, ends, u0, middle, depth + 1);
     add(ends, to, middle, u1, depth + 1);
   };
@@ -300,33 +242,7 @@ export function fitAlike(chains: readonly Chain[]): readonly (readonly EdgeCurve
     1,
     0,
   );
-  return found;
-}
-
-/** How far two lines between the same ends leave each other at the most, seen from either; mm. */
-export function deviationBetween(drawn: Chain, made: Chain): Mm {
-  let most: Mm = 0;
-  for (const [one, other] of [
-    [drawn, made],
-    [made, drawn],
-  ] as const) {
-    for (const edge of one) {
-      const count = edge.curve === null ? Math.min(8, 1 + Math.floor(edgeLength(edge) / APART)) : SAMPLES;
-      for (let i = 0; i < count; i += 1) most = Math.max(most, distanceTo(other, edgePointAt(edge, i / count), most));
-    }
-  }
-  return most;
-}
-
-/** Distance of a point from a chain; once under what is already known to be the most, it is not followed to the end. */
-function distanceTo(chain: Chain, p: PiecePoint, most: Mm): Mm {
-  let least: Mm = Infinity;
-  for (const edge of chain) {
-    const by = edge.curve === null ? segmentNearest(edge.a, edge.b, p).distance : edgeNearest(edge, p).distance;
-    least = Math.min(least, by);
-    if (least <= most) return least;
-  }
-  return least;
+  return { edges, off: furthest };
 }
 
 /** A straight edge as a cubic, where other sizes have a curve. */

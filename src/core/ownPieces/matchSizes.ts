@@ -6,7 +6,7 @@ import { edgeLength, edgeParameterAtLength, edgePart, type EdgeCurve } from "../
 import { invariant } from "../result";
 import { SAME_POINT, SHARES_ALIKE } from "../tolerance";
 import type { Mm } from "../units";
-import { asCubic, deviationBetween, fitAlike } from "./fitCubics";
+import { asCubic, fitAlike } from "./fitCubics";
 import { isSmooth, turnAt, type Chain } from "./tracedRing";
 
 export interface Matched {
@@ -28,12 +28,10 @@ export function matchSizes(chains: readonly Chain[]): Matched {
   const deviations: Mm[] = chains.map(() => 0);
   for (const part of parted) {
     const isKept = areAlike(part);
-    const made = isKept ? alike(part) : fitAlike(part);
-    for (const [size, chain] of made.entries()) {
+    const made = isKept ? { edges: alike(part), off: [] } : fitAlike(part);
+    for (const [size, chain] of made.edges.entries()) {
       invariant(edges[size], "size").push(...chain);
-      if (isKept) continue;
-      const by = deviationBetween(invariant(part[size], "size"), chain);
-      deviations[size] = Math.max(invariant(deviations[size], "size"), by);
+      deviations[size] = Math.max(invariant(deviations[size], "size"), made.off[size] ?? 0);
     }
   }
   return { edges, deviations };

@@ -131,7 +131,7 @@ export function halfOf(ring: TracedRing, axis: Axis): TracedRing | null {
   const [first, last] = [part[0], part.at(-1)];
   if (first === undefined || last === undefined) return null;
   const half = [...part, lineEdge(last.b, first.a)];
-  return signedArea(half) === 0 ? null : tracedRing(half);
+  return signedArea(half) === 0 ? null : tracedRing(half, ring.off);
 }
 
 const nearJoint = (ring: TracedRing, s: Mm): Mm =>

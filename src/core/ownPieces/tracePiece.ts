@@ -15,6 +15,7 @@ import type { DartHome, DartName, PieceName, PointName, SeamName } from "../patt
 import { invariant } from "../result";
 import { CENTRE_STRAIGHT, CORNER_POINTED_AT, SOLVER_ACCURACY } from "../tolerance";
 import type { Mm } from "../units";
+import { curvesMeant } from "./curvesMeant";
 import {
   candidatesOf,
   findCorners,
@@ -146,6 +147,12 @@ export const sizesOf = (group: OutlineGroup, labels: readonly string[]): readonl
 export const lineOf = (group: OutlineGroup, said: OwnPieceSaid | undefined): "stitch" | "cutting" =>
   said?.line ?? "stitch";
 
+/** The ring with curves in the place of the short stretches that stand for them. */
+function asMeant(ring: TracedRing): TracedRing {
+  const { edges, off } = curvesMeant(ring.edges);
+  return tracedRing(edges, off);
+}
+
 /** Where she pointed, on the sheet, moved with its size. */
 const onSheet = ({ x, y }: FilePlace, scale: Mm): PiecePoint => piecePoint(x * scale, y * scale);
 
@@ -160,7 +167,7 @@ function layOut({ group, outlines, loose, said, name, labels, scale }: TraceInpu
     const outline = id === undefined ? undefined : outlines.get(id);
     if (outline === undefined || outline.edges.length < 2) return [];
     const by = group.shift[label] ?? { x: 0, y: 0 };
-    const ring = tracedRing(chainInto({ ...UNTURNED, dx: by.x, dy: by.y }, outline.edges));
+    const ring = asMeant(tracedRing(chainInto({ ...UNTURNED, dx: by.x, dy: by.y }, outline.edges)));
     return ring.edges.length < 3 ? [] : [{ label, shift: by, ring }];
   });
   const [first] = rings;
@@ -264,7 +271,12 @@ function turnedBy({ ring, darts }: Laid, way: Way): Turned {
   const place = placeBy(way);
   const to = (p: PiecePoint): PiecePoint => intoPiece(place, sheetPoint(p.x, p.y));
   const plain =
-    turns === 0 && !turnedOver && lean === 0 ? ring : tracedRing(ring.edges.map((edge) => edgeMap(edge, to)));
+    turns === 0 && !turnedOver && lean === 0
+      ? ring
+      : tracedRing(
+          ring.edges.map((edge) => edgeMap(edge, to)),
+          ring.off,
+        );
   const along = (s: Mm): Mm => (turnedOver ? ring.length - s : s);
   const moved = darts.map(({ first, second, apex, by }): TracedDart => ({
     first: along(turnedOver ? second : first) % plain.length,
@@ -792,7 +804,7 @@ function stitchLineOf(
       edges.push(lineEdge(invariant(points.at(-1), "point"), invariant(next[0], "point")));
     }
   }
-  const made = tracedRing(edges);
+  const made = asMeant(tracedRing(edges));
   const sOf = (p: PiecePoint | undefined): Mm =>
     invariant(made.starts[invariant(indices.get(invariant(p, "point")), "edge")], "start");
   return {

@@ -14,7 +14,13 @@ import { signedArea } from "../geometry/outline";
 import { distance, turnBetween, type PiecePoint } from "../geometry/point";
 import { segmentNearest } from "../geometry/segment";
 import { invariant } from "../result";
-import { FOLLOWED_CORNER_DEGREES, FOLLOWED_SAGITTA, FOLLOWED_TURN_DEGREES, SAME_POINT } from "../tolerance";
+import {
+  FOLLOWED_CORNER_DEGREES,
+  FOLLOWED_SAGITTA,
+  FOLLOWED_TURN_DEGREES,
+  SAME_POINT,
+  STRETCHES_STAND_FOR,
+} from "../tolerance";
 import { degreesFrom, type Mm, type Radians } from "../units";
 
 export type Chain = readonly EdgeCurve<"piece">[];
@@ -24,6 +30,8 @@ export interface TracedRing {
   /** How far round each edge begins; mm. */
   readonly starts: readonly Mm[];
   readonly length: Mm;
+  /** Furthest that it leaves what is drawn, where that was straight stretches in the place of curves; mm. */
+  readonly off: Mm;
 }
 
 /** Where two edges meet. */
@@ -39,7 +47,7 @@ export interface Joint {
 }
 
 /** The ring of a closed chain that goes +x towards +y; one that goes the other way is read backwards. Edges without length go. */
-export function tracedRing(edges: Chain): TracedRing {
+export function tracedRing(edges: Chain, off: Mm = 0): TracedRing {
   const kept = edges.filter((edge) => distance(edge.a, edge.b) > SAME_POINT || edgeLength(edge) > SAME_POINT);
   const along = signedArea(kept) >= 0 ? kept : kept.map((edge) => edgeReverse(edge)).toReversed();
   const joined = along.map((edge, index) => ({ ...edge, b: invariant(along[(index + 1) % along.length], "edge").a }));
@@ -49,7 +57,7 @@ export function tracedRing(edges: Chain): TracedRing {
     starts.push(length);
     length += edgeLength(edge);
   }
-  return { edges: joined, starts, length };
+  return { edges: joined, starts, length, off };
 }
 
 /** A place within one turn of the ring. */
@@ -149,11 +157,14 @@ export function isSmooth(one: EdgeCurve<"piece">, other: EdgeCurve<"piece">, tur
   const chord = Math.min(distance(one.a, one.b), distance(other.a, other.b));
   const sagitta = sagittaOf(chord, by);
   if (sagitta <= STRAIGHT_ON) return true;
+  if (by <= LONG_TURN && sagitta <= STRETCHES_STAND_FOR) return true;
   return by <= FOLLOWED_CORNER_DEGREES && chord <= LONGEST_STEP && sagitta <= FOLLOWED_SAGITTA;
 }
 /** Longer stretches stand for no curve; and what turns so little that it leaves its straight way by no more goes on; mm. */
 const LONGEST_STEP: Mm = 30;
 const STRAIGHT_ON: Mm = FOLLOWED_SAGITTA / 50;
+/** Degrees: long ones turn by less. */
+const LONG_TURN = 2;
 
 /** How far the middle of an arc that turns by some degrees from one stretch to the next lies off such a stretch; mm. */
 export const sagittaOf = (chord: Mm, turn: number): Mm => (chord * Math.abs(turn) * Math.PI) / 180 / 8;
