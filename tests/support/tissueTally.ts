@@ -182,7 +182,7 @@ export function cornerErrors(c: Case, fit: FittedNest): readonly CornerError[] {
       return [
         { name: `${piece.name}.${name}.x`, off: p.x + dx - q.x, spread: doubt.x },
         { name: `${piece.name}.${name}.y`, off: p.y - a.y + b.y - q.y, spread: doubt.y },
-      ].filter(({ spread }) => spread > 0.1);
+      ].filter(({ spread, off }) => spread > 0.1 && off !== 0);
     });
   });
 }

@@ -27,6 +27,7 @@ import {
 } from "../tolerance";
 import type { Mm } from "../units";
 import { isStep, measureTissue } from "./tapeWays";
+import { evenlyTaken, takenQuantities } from "./evenDarts";
 import { FREEDOMS } from "./freedoms";
 import { acrossRows, dot, factored, gram, varianceLeft } from "./leastMoves";
 import { reshapePiece } from "./reshapePiece";
@@ -145,10 +146,11 @@ interface Row {
 
 /** Brings a nest to what was measured on the tissue. */
 export function fitToTissue(inputs: TissueInputs): FittedNest {
-  const { tissue, nest, pattern, sizeIndex } = inputs;
-  const measured = nest.labels.indexOf(tissue.size);
-  const pieces = nest.sizes[measured];
+  const { tissue, pattern } = inputs;
+  const measured = inputs.nest.labels.indexOf(tissue.size);
+  const pieces = inputs.nest.sizes[measured];
   if (pieces === undefined) return unfitted(inputs);
+  const nest = refsOf(tissue).length === 0 ? inputs.nest : evened(inputs.nest, pattern, measured);
   const model = modelOf(pieces, nest.sizes[measured + 1]);
   const refs = refsOf(tissue);
   const answers = refs.flatMap(({ piece, length }): Row[] => {
@@ -174,7 +176,7 @@ export function fitToTissue(inputs: TissueInputs): FittedNest {
   };
   const moves = { here: z, elsewhere: withLikelySteps(model, usable, known, z) };
   const fittedNest = ontoNest(nest, pattern, measured, moves, refs, met);
-  const aims = aimsOf(inputs, fittedNest, measured, model, z);
+  const aims = aimsOf({ ...inputs, nest }, fittedNest, measured, model, z);
   return {
     nest: fittedNest,
     measured,
@@ -226,7 +228,9 @@ const isSame = (a: TissueRef | null, b: TissueRef): boolean =>
 
 /** The nest of another cup of the same pattern, moved alike. */
 export function alsoFitted(fit: FittedNest, { nest, pattern, tissue }: Omit<TissueInputs, "sizeIndex">): Nest {
-  return fit.measured === null ? nest : ontoNest(nest, pattern, fit.measured, fit.moves, refsOf(tissue), []);
+  if (fit.measured === null) return nest;
+  const own = refsOf(tissue).length === 0 ? nest : evened(nest, pattern, fit.measured);
+  return ontoNest(own, pattern, fit.measured, fit.moves, refsOf(tissue), []);
 }
 
 /** The answers, in the order of pieces and of lengths. */
@@ -512,6 +516,23 @@ function ontoNest(
   return { ...nest, source: "fitted", sizes };
 }
 
+/** The stand-in with what its darts take at the waist made even over the sizes; the size measured as it is. */
+function evened(nest: Nest, pattern: Pick<Pattern, "chart">, measured: number): Nest {
+  const slopes = slopesOf(modelOf(nest.sizes[measured] ?? [], undefined), nothing());
+  const sizes = nest.sizes.map((pieces, index) => {
+    if (index === measured) return pieces;
+    const model = modelOf(pieces, undefined);
+    const taken = evenlyTaken(nest, measured, index, (at) => gradedAt(pattern, measured, at).bust);
+    const rows = [
+      ...sewnRows(sewnOf(model.pieces), []),
+      ...taken.map(({ quantity, wanted }): Row => ({ quantity, wanted, doubt: 0, answer: null })),
+    ];
+    const walked = walkedFrom(model, rows, nothing(), AS_MEASURED, slopes);
+    return walked === null ? pieces : inOrderOf(pieces, reshaped(model.pieces, model.moves, walked, AS_MEASURED));
+  });
+  return { ...nest, sizes };
+}
+
 const movesAt = ({ here, elsewhere }: Moved, measured: number, index: number): readonly number[] =>
   isHere(measured, index) ? here : elsewhere;
 
@@ -527,7 +548,7 @@ function slopesOf(model: Model, z: readonly number[]): Slopes {
     const quantity = finishedQuantity(model.pieces, level);
     return quantity === null ? [] : [{ ...quantity, key: level }];
   });
-  const all = [...sewnOf(model.pieces), ...levels];
+  const all = [...sewnOf(model.pieces), ...levels, ...takenQuantities(model.pieces)];
   // Freedoms of steps stand at nothing in the size measured: their slopes alone are asked for.
   const still = z.map((value, k) => (isGrade(k) ? 0 : value));
   const rows = answersOf(model, all, still, ONE_STEP);
@@ -630,6 +651,8 @@ const LEVELS: readonly FinishedLevel[] = ["bust", "waist", "hip"];
 interface Aim {
   readonly here: readonly number[];
   readonly elsewhere: readonly number[];
+  /** Variance that the girths printed in the chart bring. */
+  readonly printed: number;
 }
 type Aims = Readonly<Record<FinishedLevel, Aim | null>>;
 
@@ -656,13 +679,18 @@ function aimsOf(
       const found = key === undefined ? undefined : slopes.get(key);
       return found === undefined ? [] : [scaledTo(found, graded)];
     });
-    const taken = acrossRows(fixed, factored(gram(fixed, [])).solve(fixed.map((one) => dot(one, row))), FREEDOM_COUNT);
+    const shares = factored(gram(fixed, [])).solve(fixed.map((one) => dot(one, row)));
+    const taken = acrossRows(fixed, shares, FREEDOM_COUNT);
+    const printed = shares
+      .slice(fixed.length - level.length)
+      .reduce((sum, share) => sum + (share * PRINTED_GIRTH_DOUBT) ** 2, 0);
     const left = row.map((value, k) => value - (taken[k] ?? 0));
     return isHere(measured, index)
-      ? { here: left, elsewhere: nothing() }
+      ? { here: left, elsewhere: nothing(), printed }
       : {
           here: left.map((value, k) => (isGrade(k) ? 0 : value)),
           elsewhere: left.map((value, k) => (isGrade(k) ? value : 0)),
+          printed,
         };
   };
   const girthOf = (level: "bust" | "hip"): Aim | null => {
@@ -691,8 +719,14 @@ function aimsOf(
     };
     return [part("kept", base, 1), part("atWaist", lower, 1 - share), part("atWaist", lower + 1, share)].reduce<Aim>(
       (sum, one) =>
-        one === null ? sum : { here: plus(sum.here, one.here), elsewhere: plus(sum.elsewhere, one.elsewhere) },
-      { here: nothing(), elsewhere: nothing() },
+        one === null
+          ? sum
+          : {
+              here: plus(sum.here, one.here),
+              elsewhere: plus(sum.elsewhere, one.elsewhere),
+              printed: sum.printed + one.printed,
+            },
+      { here: nothing(), elsewhere: nothing(), printed: 0 },
     );
   };
   return { bust: girthOf("bust"), waist: waist(), hip: girthOf("hip") };
@@ -742,7 +776,7 @@ function waistSlopes({ sizes }: Nest, base: number, at: number): ReadonlyMap<Pie
 const SLOPE_STEP = 0.01;
 
 /** Variance of what the pieces have of an aim, less the truth: what is met taken exactly, and steps elsewhere as likely. */
-function varianceOf({ here, elsewhere }: Aim, known: Known): (more?: Known) => number {
+function varianceOf({ here, elsewhere, printed }: Aim, known: Known): (more?: Known) => number {
   const { rows, doubts, isMet } = known;
   const hasElsewhere = elsewhere.some((value) => value !== 0);
   return (more) => {
@@ -763,7 +797,9 @@ function varianceOf({ here, elsewhere }: Aim, known: Known): (more?: Known) => n
     });
     const carried = acrossRows(all.rows, weights, FREEDOM_COUNT);
     const off = carried.map((value, k) => (here[k] ?? 0) + (elsewhere[k] ?? 0) - value);
-    return dot(off, off) + weights.reduce((sum, weight, i) => sum + weight * weight * (all.doubts[i] ?? 0), 0);
+    return (
+      printed + dot(off, off) + weights.reduce((sum, weight, i) => sum + weight * weight * (all.doubts[i] ?? 0), 0)
+    );
   };
 }
 
@@ -807,9 +843,15 @@ function doubtOf(aims: Aims, model: Model, known: Known): TissueDoubt {
     const all = cornerAnswers(model, piece);
     const anchor = anchorOf(piece);
     const fixed = anchor === undefined ? undefined : all.get(anchor)?.y;
+    // A piece without a centre line is laid by its anchor both ways.
+    const hasCentre = piece.edges.some(({ seam }) => seam === "centre");
+    const across = hasCentre || anchor === undefined ? undefined : all.get(anchor)?.x;
     const own: Partial<Record<PointName, CornerDoubt>> = {};
     for (const [name, { x, y }] of all)
-      own[name] = { x: spreadOf(x), y: spreadOf(y.map((value, k) => value - (fixed?.[k] ?? 0))) };
+      own[name] = {
+        x: spreadOf(x.map((value, k) => value - (across?.[k] ?? 0))),
+        y: spreadOf(y.map((value, k) => value - (fixed?.[k] ?? 0))),
+      };
     corners[piece.name] = own;
   }
   return { finished: { bust: told(aims.bust), waist: told(aims.waist), hip: told(aims.hip) }, corners };
