@@ -19,6 +19,8 @@ import {
   TISSUE_ACROSS,
   TISSUE_BEARS_ON,
   TISSUE_CONTRADICTS,
+  TISSUE_FORETOLD,
+  TISSUE_LOW_DART,
   TISSUE_MET,
   TISSUE_NOTHING_NEW,
   TISSUE_ROOM,
@@ -26,7 +28,7 @@ import {
   TISSUE_TAPE,
 } from "../tolerance";
 import type { Mm } from "../units";
-import { isStep, measureTissue } from "./tapeWays";
+import { dartToBust, isStep, measureTissue } from "./tapeWays";
 import { evenlyTaken, takenQuantities } from "./evenDarts";
 import { FREEDOMS } from "./freedoms";
 import { acrossRows, dot, factored, gram, varianceLeft } from "./leastMoves";
@@ -102,6 +104,8 @@ export interface FittedNest {
   readonly changed: readonly TissueChange[];
   /** Answers to lengths that the pieces do not have. */
   readonly unused: readonly TissueRef[];
+  /** Answers to a dart that is another than the stand-in's, one low on the side: nothing is fitted to them. */
+  readonly otherCut: readonly TissueRef[];
   readonly doubt: TissueDoubt;
   /** For each length not measured, what matters most first. */
   readonly next: readonly NextTissue[];
@@ -153,7 +157,10 @@ export function fitToTissue(inputs: TissueInputs): FittedNest {
   const nest = refsOf(tissue).length === 0 ? inputs.nest : evened(inputs.nest, pattern, measured);
   const model = modelOf(pieces, nest.sizes[measured + 1]);
   const refs = refsOf(tissue);
+  const others = otherDarts(tissue, model.pieces);
+  const otherCut = refs.filter(({ piece, length }) => others.has(piece) && BUST_DART.has(length));
   const answers = refs.flatMap(({ piece, length }): Row[] => {
+    if (others.has(piece) && BUST_DART.has(length)) return [];
     const quantity = lengthQuantity(model, piece, length);
     const wanted = tissue.pieces[piece]?.[length];
     if (quantity === null || wanted === undefined) return [];
@@ -187,8 +194,9 @@ export function fitToTissue(inputs: TissueInputs): FittedNest {
       usable.filter((row) => met.includes(row)),
       known.rows.filter((_, at) => known.isMet[at]),
     ),
-    unused: refs.filter((ref) => !answers.some(({ answer }) => isSame(answer, ref))),
-    doubt: doubtOf(aims, model, known),
+    unused: refs.filter((ref) => !otherCut.includes(ref) && !answers.some(({ answer }) => isSame(answer, ref))),
+    otherCut,
+    doubt: doubtOf(aims, model, known, others),
     next: nextOf(aims, model, z, known, refs),
     moves,
   };
@@ -219,6 +227,19 @@ const isGrade = (k: number): boolean => FREEDOMS[k]?.grade !== null;
 
 /** Doubts that a system can be factored with. */
 const weighed = (doubts: readonly number[]): number[] => doubts.map((doubt) => Math.max(doubt, NEARLY_EXACT));
+
+const BUST_DART = new Set<TissueLength>(["bustDartMouth", "bustDartLength", "bustDartFromUnderarm"]);
+
+/** The pieces whose dart to the bust opens so low on the side that it is another than the stand-in's. */
+function otherDarts(tissue: Tissue, pieces: PieceSet): ReadonlySet<PieceName> {
+  const low = piecesOf(pieces).filter((piece) => {
+    const own = tissue.pieces[piece.name];
+    const long = own?.sideLength ?? measureTissue(piece, "sideLength");
+    const down = own?.bustDartFromUnderarm;
+    return down !== undefined && long !== null && down > TISSUE_LOW_DART * long;
+  });
+  return new Set(low.map(({ name }) => name));
+}
 
 /** Variance of a reading. */
 const tapeDoubt = (length: TissueLength): number => (length === "acrossWidth" ? TISSUE_ACROSS : TISSUE_TAPE) ** 2;
@@ -334,10 +355,9 @@ function contradictions(rows: readonly Row[], answers: Matrix, residuals: readon
       const row = invariant(rows[at], "row");
       if (row.answer === null) continue;
       const precision = entry(inverse, i, i);
-      const own = dot(invariant(part[i], "row"), invariant(part[i], "row"));
       const foretold = 1 / precision - row.doubt;
-      // Where the others hardly speak of it, it is only unlike the stand-in.
-      if (foretold > own / 2) continue;
+      // Where the others say it no better than so, it is only unlike the stand-in.
+      if (foretold > TISSUE_FORETOLD ** 2) continue;
       const far = Math.abs(weights[i] ?? 0) / Math.sqrt(precision);
       if (far > TISSUE_CONTRADICTS && (worst === null || far > worst.out)) worst = { at, out: far };
     }
@@ -832,7 +852,7 @@ export function anchorOf(piece: Piece): PointName | undefined {
   return ANCHORS.find((name) => piece.edges.some(({ from }) => from === name));
 }
 
-function doubtOf(aims: Aims, model: Model, known: Known): TissueDoubt {
+function doubtOf(aims: Aims, model: Model, known: Known, others: ReadonlySet<PieceName>): TissueDoubt {
   const rows = known.rows.filter((_, i) => known.isMet[i]);
   const doubts = known.doubts.filter((_, i) => known.isMet[i]);
   const system = factored(gram(rows, []));
@@ -847,11 +867,15 @@ function doubtOf(aims: Aims, model: Model, known: Known): TissueDoubt {
     const hasCentre = piece.edges.some(({ seam }) => seam === "centre");
     const across = hasCentre || anchor === undefined ? undefined : all.get(anchor)?.x;
     const own: Partial<Record<PointName, CornerDoubt>> = {};
-    for (const [name, { x, y }] of all)
+    const dart = others.has(piece.name) ? dartToBust(piece) : undefined;
+    for (const [name, { x, y }] of all) {
+      // What a dart of another kind has there is not known at all.
+      if (dart !== undefined && [dart.inner, dart.outer, dart.apex].includes(name)) continue;
       own[name] = {
         x: spreadOf(x.map((value, k) => value - (across?.[k] ?? 0))),
         y: spreadOf(y.map((value, k) => value - (fixed?.[k] ?? 0))),
       };
+    }
     corners[piece.name] = own;
   }
   return { finished: { bust: told(aims.bust), waist: told(aims.waist), hip: told(aims.hip) }, corners };
@@ -991,6 +1015,7 @@ function unfitted({ nest }: TissueInputs): FittedNest {
     misfits: [],
     changed: [],
     unused: [],
+    otherCut: [],
     doubt: { finished: { bust: null, waist: null, hip: null }, corners: {} },
     next: [],
     moves: { here: [], elsewhere: [] },
