@@ -101,8 +101,14 @@ export const TISSUE_SOLVED = 1e-3;
 /** mm. An answer that the others, taken exactly, leave less room than this says no more than they do: one and a half times what a tape is good to. */
 export const TISSUE_ROOM = 3;
 
-/** Spreads (no unit). An answer further than this from what the others leave it contradicts them: one of a thousand right ones is (our own choice). */
-export const TISSUE_CONTRADICTS = 3.3;
+/** Spreads (no unit). An answer further than this from what the others leave it contradicts them: three of a thousand right ones do (our own choice). */
+export const TISSUE_CONTRADICTS = 3;
+
+/** mm, one standard deviation. Others say what an answer ought to be where they do so to within this, twice a tape's doubt (our own choice). */
+export const TISSUE_FORETOLD = 4;
+
+/** Share of the side seam (no unit). A dart to the bust that opens lower than this is no side dart (our own choice). */
+export const TISSUE_LOW_DART = 0.55;
 
 /** Share (no unit). Two answers that bear on each other by more are named together where one of them is not met (our own choice). */
 export const TISSUE_BEARS_ON = 0.25;

@@ -2,7 +2,7 @@
  * Foreign nests measured by tape, and the stand-in brought to what was read: how near it comes to the truth, and whether what
  * is told of the doubt holds.
  */
-import { blendPiece, levelSizes } from "../../src/core/blend/blendPiece";
+import { blendPiece, levelSizes, neighbours } from "../../src/core/blend/blendPiece";
 import type { Pattern } from "../../src/core/decisions/pattern";
 import type { TissueLength } from "../../src/core/decisions/tissue";
 import { levelWidth } from "../../src/core/girth/levelWidth";
@@ -16,6 +16,7 @@ import { measureTissue } from "../../src/core/tissue/tapeWays";
 import { chartOf, tracedOf } from "./foreign/asTraced";
 import { diceOf } from "./foreign/dice";
 import { foreignNest } from "./foreign/foreignNest";
+import type { ForeignOptions } from "./foreign/foreignTypes";
 
 export const TAPE_ERROR = 2;
 export const COUNTS = [0, 5, 10, 100] as const;
@@ -42,10 +43,10 @@ type Dice = ReturnType<typeof diceOf>;
 /** Normal, by twelve even ones. */
 const normal = (dice: Dice): number => Array.from({ length: 12 }, () => dice.from(0, 1)).reduce((a, b) => a + b, -6);
 
-export function caseOf(seed: number): Case {
+export function caseOf(seed: number, more: Omit<ForeignOptions, "seed"> = {}): Case {
   const dice = diceOf(seed * 7919 + 13);
   const front = dice.one(FRONTS);
-  const foreign = foreignNest({ seed, front, other: false });
+  const foreign = foreignNest({ seed, front, other: false, ...more });
   const printed = dice.chance(0.5);
   const pattern: Pattern = {
     name: "Foreign",
@@ -74,7 +75,7 @@ export function caseOf(seed: number): Case {
   return { seed, pattern, standIn, truth, measured, printed, readings };
 }
 
-export function fitOf(c: Case, count: number, sizeIndex = c.measured): FittedNest {
+export function fitOf(c: Case, count: number, waistAt = c.measured): FittedNest {
   const pieces: Partial<Record<PieceName, Partial<Record<TissueLength, number>>>> = {};
   for (const { piece, length, read } of c.readings.slice(0, count))
     pieces[piece] = { ...pieces[piece], [length]: Math.max(0, read) };
@@ -82,7 +83,8 @@ export function fitOf(c: Case, count: number, sizeIndex = c.measured): FittedNes
     tissue: { size: c.standIn.labels[c.measured] ?? "", pieces },
     pattern: c.pattern,
     nest: c.standIn,
-    sizeIndex,
+    sizeIndex: c.measured,
+    waistAt,
   });
 }
 
@@ -92,28 +94,62 @@ export const finishedOf = (pieces: readonly Piece[], level: "bust" | "waist"): n
   2 * bodice(pieces).reduce((sum, piece) => sum + (levelWidth(piece, level) ?? 0), 0);
 
 /** Finished waist of a blend at a fractional size, the base size's darts kept. */
-function blendedWaist(nest: Nest, base: number, size: number): number {
+export function blendedWaist(nest: Nest, base: number, size: number): number {
   const names = bodice(nest.sizes[base] ?? []).map(({ name }) => name);
   return (
     2 *
     names.reduce((sum, name) => {
       const sizes = nest.sizes.flatMap((pieces) => pieces.filter((piece) => piece.name === name));
-      return sum + seamLength(blendPiece(sizes, levelSizes(base, size, size), "waist"), "waist");
+      return sum + seamLength(blendPiece(sizes, levelSizes(base, size, base), "waist"), "waist");
     }, 0)
   );
 }
 
-/** By how much the true nest, cut at the share that another nest gives, misses the waist aimed at. */
-export function waistMiss(nest: Nest, c: Case, share: number): number {
-  const [base, count] = [c.measured, c.truth.sizes.length];
-  const wanted = blendedWaist(c.truth, base, base + share);
-  let [low, high] = [-3, count + 2];
-  for (let i = 0; i < 50; i += 1) {
+/** How much wider than the base size's body the wearer's waist is. */
+function bodyMore({ pattern, measured }: Case, steps: number): number {
+  const waists = pattern.chart.sizes.map(({ waist }) => waist);
+  const { lower, share } = neighbours(measured + steps, waists.length);
+  const [a = 0, b = 0] = [waists[lower], waists[lower + 1]];
+  return a + share * (b - a) - (waists[measured] ?? 0);
+}
+
+export interface PlannedWaist {
+  /** Where the plan cuts, a fractional size. */
+  readonly at: number;
+  /** The finished waist of the true nest cut there, less the one that the plan tells. */
+  readonly miss: number;
+  /** Of it: the base size's own finished waist. */
+  readonly ofBase: number;
+  /** Of it: how far the side moves between the lines. */
+  readonly ofStep: number;
+}
+
+/**
+ * The waist planned on a nest for a body so many chart steps from the base size: told is the base size's finished waist (its ease
+ * is measured on the pieces) and what the body is wider; cut is the true nest, at the share that the nest gives.
+ */
+export function planWaist(nest: Nest, c: Case, steps: number): PlannedWaist {
+  const [base, more] = [c.measured, bodyMore(c, steps)];
+  const own = blendedWaist(nest, base, base);
+  let [low, high] = [-3, c.truth.sizes.length + 2];
+  for (let i = 0; i < 30; i += 1) {
     const middle = (low + high) / 2;
-    if (blendedWaist(nest, base, middle) < wanted) low = middle;
+    if (blendedWaist(nest, base, middle) < own + more) low = middle;
     else high = middle;
   }
-  return blendedWaist(c.truth, base, (low + high) / 2) - wanted;
+  const at = (low + high) / 2;
+  const trueOwn = blendedWaist(c.truth, base, base);
+  const grown = blendedWaist(c.truth, base, at) - trueOwn;
+  return { at, miss: trueOwn + grown - own - more, ofBase: trueOwn - own, ofStep: grown - more };
+}
+
+/** Steps of the chart from the base size to the wearer's waist: nearer than a size, or two sizes further. */
+export function stepsOf(c: Case, isFar: boolean): number {
+  const dice = diceOf(c.seed * 31 + 5);
+  const share = dice.from(0.5, 0.9);
+  const up = c.truth.sizes.length - 1 - c.measured;
+  if (!isFar) return dice.chance(0.5) && c.measured > 0 ? -share : share;
+  return c.measured > up ? -(Math.min(1, c.measured - 1) + share) : Math.min(1, up - 1) + share;
 }
 
 export interface CornerError {
@@ -146,7 +182,7 @@ export function cornerErrors(c: Case, fit: FittedNest): readonly CornerError[] {
       return [
         { name: `${piece.name}.${name}.x`, off: p.x + dx - q.x, spread: doubt.x },
         { name: `${piece.name}.${name}.y`, off: p.y - a.y + b.y - q.y, spread: doubt.y },
-      ].filter(({ spread }) => spread > 0.1);
+      ].filter(({ spread, off }) => spread > 0.1 && off !== 0);
     });
   });
 }

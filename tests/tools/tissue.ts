@@ -90,7 +90,7 @@ for (let seed = first; seed < first + count; seed += 1) {
       answers += Math.min(n, c.readings.length);
       beyond += fit.misfits.filter(({ withinTape }) => !withinTape).length;
       within += fit.misfits.filter(({ withinTape }) => withinTape).length;
-      add("moves", Math.max(...fit.moves.map(Math.abs)));
+      add("moves", Math.max(...fit.moves.here.map(Math.abs)));
     }
   }
 }

@@ -3,19 +3,24 @@
  * sewn together and legs of darts kept; answers that contradict are named, never averaged away; and how well the pieces are
  * then known.
  */
+import { blendPiece, levelSizes, neighbours } from "../blend/blendPiece";
 import type { Pattern } from "../decisions/pattern";
 import { TISSUE_LENGTHS, type Tissue, type TissueLength } from "../decisions/tissue";
 import { PIECE_ORDER, piecesOf, setOf, type PieceSet } from "../pattern/pieceSet";
 import { pointNames, pointOf, type Nest, type Piece, type PieceName, type PointName } from "../pattern/piece";
 import { distance } from "../geometry/point";
+import { seamLength } from "../girth/seamLength";
+import { isBasque } from "../pattern/pieceGroups";
 import { invariant } from "../result";
-import { dot, entry, type Matrix } from "../statistics/linear";
+import { entry, type Matrix } from "../statistics/linear";
 import {
   PRINTED_GIRTH_DOUBT,
   SEAM_EASE_DOUBT,
   TISSUE_ACROSS,
   TISSUE_BEARS_ON,
   TISSUE_CONTRADICTS,
+  TISSUE_FORETOLD,
+  TISSUE_LOW_DART,
   TISSUE_MET,
   TISSUE_NOTHING_NEW,
   TISSUE_ROOM,
@@ -23,8 +28,11 @@ import {
   TISSUE_TAPE,
 } from "../tolerance";
 import type { Mm } from "../units";
-import { isStep, measureTissue } from "./tapeWays";
-import { acrossRows, factored, gram, varianceLeft } from "./leastMoves";
+import { dartToBust, isStep, measureTissue } from "./tapeWays";
+import { evenlyTaken, takenQuantities } from "./evenDarts";
+import { FREEDOMS } from "./freedoms";
+import { acrossRows, dot, factored, gram, varianceLeft } from "./leastMoves";
+import { reshapePiece } from "./reshapePiece";
 import {
   answersOf,
   AS_MEASURED,
@@ -96,11 +104,27 @@ export interface FittedNest {
   readonly changed: readonly TissueChange[];
   /** Answers to lengths that the pieces do not have. */
   readonly unused: readonly TissueRef[];
+  /** Answers to a dart that is another than the stand-in's, one low on the side: nothing is fitted to them. */
+  readonly otherCut: readonly TissueRef[];
   readonly doubt: TissueDoubt;
   /** For each length not measured, what matters most first. */
   readonly next: readonly NextTissue[];
   /** How far each freedom is moved, for the nests of other cups. */
-  readonly moves: readonly number[];
+  readonly moves: Moved;
+}
+
+/** How far each freedom is moved. */
+export interface Moved {
+  /** In the size measured and the next one up: what was measured is met there. */
+  readonly here: readonly number[];
+  /** In the other sizes: what a step is off by the tape does not grow with each of them. */
+  readonly elsewhere: readonly number[];
+}
+
+/** Where the pieces are cut: fractional places in the chart. */
+export interface CutAt {
+  readonly base: number;
+  readonly waist: number;
 }
 
 export interface TissueInputs {
@@ -110,6 +134,8 @@ export interface TissueInputs {
   readonly nest: Nest;
   /** The size whose finished girths the doubt is stated for. */
   readonly sizeIndex: number;
+  /** Where the waist is cut, the darts of the size above kept; left out: on that size's own line. */
+  readonly waistAt?: number;
 }
 
 interface Row {
@@ -124,37 +150,95 @@ interface Row {
 
 /** Brings a nest to what was measured on the tissue. */
 export function fitToTissue(inputs: TissueInputs): FittedNest {
-  const { tissue, nest, pattern, sizeIndex } = inputs;
-  const measured = nest.labels.indexOf(tissue.size);
-  const pieces = nest.sizes[measured];
+  const { tissue, pattern } = inputs;
+  const measured = inputs.nest.labels.indexOf(tissue.size);
+  const pieces = inputs.nest.sizes[measured];
   if (pieces === undefined) return unfitted(inputs);
+  const nest = refsOf(tissue).length === 0 ? inputs.nest : evened(inputs.nest, pattern, measured);
   const model = modelOf(pieces, nest.sizes[measured + 1]);
   const refs = refsOf(tissue);
+  const others = otherDarts(tissue, model.pieces);
+  const otherCut = refs.filter(({ piece, length }) => others.has(piece) && BUST_DART.has(length));
   const answers = refs.flatMap(({ piece, length }): Row[] => {
+    if (others.has(piece) && BUST_DART.has(length)) return [];
     const quantity = lengthQuantity(model, piece, length);
     const wanted = tissue.pieces[piece]?.[length];
     if (quantity === null || wanted === undefined) return [];
     return [{ quantity, wanted, doubt: tapeDoubt(length), answer: { piece, length } }];
   });
-  const rows = [...sewnRows(sewnOf(model.pieces), refs), ...printedRows(model.pieces, pattern, measured), ...answers];
-  const { z, met, misfits } = solve(model, rows);
-  const fittedNest = ontoNest(nest, pattern, measured, z, refs, met);
-  const at = answersOf(
-    model,
-    met.map(({ quantity }) => quantity),
-    z,
-  );
-  const known: Known = { rows: at, doubts: met.map(({ doubt }) => doubt) };
+  const rows = [
+    ...sewnRows(sewnOf(model.pieces), refs),
+    ...printedRows(model.pieces, pattern, measured),
+    ...printedAbove(model, pattern, measured + 1),
+    ...answers,
+  ];
+  const solved = solve(model, rows);
+  const { z, met } = solved;
+  const usable = rows.filter((row) => met.includes(row) || !solved.contradicting.has(row));
+  const quantities = usable.map(({ quantity }) => quantity);
+  const known: Known = {
+    rows: answersOf(model, quantities, z),
+    doubts: usable.map(({ doubt }) => doubt),
+    isMet: usable.map((row) => met.includes(row)),
+  };
+  const moves = { here: z, elsewhere: withLikelySteps(model, usable, known, z) };
+  const fittedNest = ontoNest(nest, pattern, measured, moves, refs, met);
+  const aims = aimsOf({ ...inputs, nest }, fittedNest, measured, model, z);
   return {
     nest: fittedNest,
     measured,
-    misfits,
-    changed: changesOf(model, answers, met, at),
-    unused: refs.filter((ref) => !answers.some(({ answer }) => isSame(answer, ref))),
-    doubt: doubtOf(inputs, measured, model, z, known),
-    next: nextOf(inputs, measured, model, z, known, refs),
-    moves: z,
+    misfits: solved.misfits,
+    changed: changesOf(
+      model,
+      answers,
+      usable.filter((row) => met.includes(row)),
+      known.rows.filter((_, at) => known.isMet[at]),
+    ),
+    unused: refs.filter((ref) => !otherCut.includes(ref) && !answers.some(({ answer }) => isSame(answer, ref))),
+    otherCut,
+    doubt: doubtOf(aims, model, known, others),
+    next: nextOf(aims, model, z, known, refs),
+    moves,
   };
+}
+
+/**
+ * The freedoms for the sizes that were not measured: steps as they most likely are, the tape's own doubt weighed against what
+ * patterns have. Met exactly they would carry twice or three times what the tape is off by into a size two or three steps away.
+ */
+function withLikelySteps(model: Model, rows: readonly Row[], known: Known, z: readonly number[]): readonly number[] {
+  const values = valuesOf(
+    model,
+    rows.map(({ quantity }) => quantity),
+    z,
+  );
+  const residuals = rows.map(
+    ({ wanted }, i) => wanted - (values[i] ?? wanted) + dot(invariant(known.rows[i], "row"), z),
+  );
+  const likely = acrossRows(
+    known.rows,
+    factored(gram(known.rows, weighed(known.doubts))).solve(residuals),
+    FREEDOM_COUNT,
+  );
+  return z.map((value, k) => (isGrade(k) ? (likely[k] ?? value) : value));
+}
+
+const isGrade = (k: number): boolean => FREEDOMS[k]?.grade !== null;
+
+/** Doubts that a system can be factored with. */
+const weighed = (doubts: readonly number[]): number[] => doubts.map((doubt) => Math.max(doubt, NEARLY_EXACT));
+
+const BUST_DART = new Set<TissueLength>(["bustDartMouth", "bustDartLength", "bustDartFromUnderarm"]);
+
+/** The pieces whose dart to the bust opens so low on the side that it is another than the stand-in's. */
+function otherDarts(tissue: Tissue, pieces: PieceSet): ReadonlySet<PieceName> {
+  const low = piecesOf(pieces).filter((piece) => {
+    const own = tissue.pieces[piece.name];
+    const long = own?.sideLength ?? measureTissue(piece, "sideLength");
+    const down = own?.bustDartFromUnderarm;
+    return down !== undefined && long !== null && down > TISSUE_LOW_DART * long;
+  });
+  return new Set(low.map(({ name }) => name));
 }
 
 /** Variance of a reading. */
@@ -165,7 +249,9 @@ const isSame = (a: TissueRef | null, b: TissueRef): boolean =>
 
 /** The nest of another cup of the same pattern, moved alike. */
 export function alsoFitted(fit: FittedNest, { nest, pattern, tissue }: Omit<TissueInputs, "sizeIndex">): Nest {
-  return fit.measured === null ? nest : ontoNest(nest, pattern, fit.measured, fit.moves, refsOf(tissue), []);
+  if (fit.measured === null) return nest;
+  const own = refsOf(tissue).length === 0 ? nest : evened(nest, pattern, fit.measured);
+  return ontoNest(own, pattern, fit.measured, fit.moves, refsOf(tissue), []);
 }
 
 /** The answers, in the order of pieces and of lengths. */
@@ -189,6 +275,8 @@ function sewnRows(sewn: readonly Sewn[], refs: readonly TissueRef[]): Row[] {
 interface Solved {
   readonly z: readonly number[];
   readonly met: readonly Row[];
+  /** Answers that lie further from what the others say than a tape is off. */
+  readonly contradicting: ReadonlySet<Row>;
   readonly misfits: readonly Misfit[];
 }
 
@@ -228,7 +316,7 @@ function solve(model: Model, rows: readonly Row[]): Solved {
       },
     ];
   });
-  return { z, met, misfits };
+  return { z, met, misfits, contradicting: new Set(rows.filter((_, at) => contradicting.has(at))) };
 }
 
 /** The freedoms where all answers lie together best, doubts counted; how the rows answer there, and what is left as a line. */
@@ -255,7 +343,7 @@ function roughly(model: Model, rows: readonly Row[]) {
  */
 function contradictions(rows: readonly Row[], answers: Matrix, residuals: readonly number[]): ReadonlySet<number> {
   const out = new Set<number>();
-  for (;;) {
+  for (let count = 0; count < rows.length; count += 1) {
     const left = rows.flatMap((_, at) => (out.has(at) ? [] : [at]));
     const part = left.map((at) => invariant(answers[at], "row"));
     const doubts = left.map((at) => Math.max(invariant(rows[at], "row").doubt, NEARLY_EXACT));
@@ -267,16 +355,16 @@ function contradictions(rows: readonly Row[], answers: Matrix, residuals: readon
       const row = invariant(rows[at], "row");
       if (row.answer === null) continue;
       const precision = entry(inverse, i, i);
-      const own = dot(invariant(part[i], "row"), invariant(part[i], "row"));
       const foretold = 1 / precision - row.doubt;
-      // Where the others hardly speak of it, it is only unlike the stand-in.
-      if (foretold > own / 2) continue;
+      // Where the others say it no better than so, it is only unlike the stand-in.
+      if (foretold > TISSUE_FORETOLD ** 2) continue;
       const far = Math.abs(weights[i] ?? 0) / Math.sqrt(precision);
       if (far > TISSUE_CONTRADICTS && (worst === null || far > worst.out)) worst = { at, out: far };
     }
-    if (worst === null) return out;
+    if (worst === null) break;
     out.add(worst.at);
   }
+  return out;
 }
 
 /**
@@ -314,7 +402,7 @@ function exactly(
   start: readonly number[],
 ): { z: readonly number[]; met: readonly Row[] } {
   let met = rows;
-  for (;;) {
+  for (let count = 0; count <= rows.length; count += 1) {
     const { z, misses } = brought(model, met, start);
     const worst = misses.reduce((most, miss) => Math.max(most, miss), 0);
     if (worst <= TISSUE_MET) return { z, met };
@@ -322,9 +410,10 @@ function exactly(
     let out = -1;
     for (const [at, miss] of misses.entries())
       if (met[at]?.answer !== null && (out < 0 || miss > (misses[out] ?? 0))) out = at;
-    if (out < 0) return { z: Array.from({ length: FREEDOM_COUNT }, () => 0), met };
+    if (out < 0) break;
     met = met.filter((_, at) => at !== out);
   }
+  return { z: Array.from({ length: FREEDOM_COUNT }, () => 0), met };
 }
 
 /** Least moves that meet the rows, by Newton's rounds. */
@@ -407,37 +496,90 @@ function printedRows(pieces: PieceSet, { chart }: Pick<Pattern, "chart">, index:
   });
 }
 
+/** Those of the next size up, in terms of the size measured: steps are held against them too. */
+const printedAbove = (model: Model, pattern: Pick<Pattern, "chart">, index: number): Row[] =>
+  printedRows(model.next, pattern, index).map((row) => ({
+    ...row,
+    quantity: { ...row.quantity, usesNext: true, value: (_, above) => row.quantity.value(above, above) },
+  }));
+
 function ontoNest(
   nest: Nest,
   pattern: Pick<Pattern, "chart">,
   measured: number,
-  z: readonly number[],
+  moves: Moved,
   refs: readonly TissueRef[],
   met: readonly Row[],
 ): Nest {
-  const own = nest.sizes[measured];
-  // Shoulders that she measured both may be eased otherwise than ours; they are then in every size.
-  const easeAt = own === undefined ? null : setOf(own);
+  const own = nest.sizes[measured] ?? [];
+  const slopes = slopesOf(modelOf(own, undefined), moves.here);
   const shapedAt = (pieces: readonly Piece[], index: number, more: readonly Row[]): readonly Piece[] => {
     const graded = gradedAt(pattern, measured, index);
     const model = modelOf(pieces, undefined);
-    const sewn = sewnRows(sewnOf(model.pieces), easeAt === null ? [] : refs);
+    // Shoulders that she measured both may be eased otherwise than ours; they are then in every size.
+    const sewn = sewnRows(sewnOf(model.pieces), refs);
     const printed = printedRows(model.pieces, pattern, index);
+    const z = movesAt(moves, measured, index);
     // Steps that contradict what the chart prints are not met, rather than met by moves without measure.
     const walked =
-      walkedFrom(model, [...sewn, ...printed, ...more], z, graded) ??
-      walkedFrom(model, [...sewn, ...printed], z, graded) ??
-      walkedFrom(model, sewn, z, graded) ??
+      walkedFrom(model, [...sewn, ...printed, ...more], z, graded, slopes) ??
+      walkedFrom(model, [...sewn, ...printed], z, graded, slopes) ??
+      walkedFrom(model, sewn, z, graded, slopes) ??
       z;
     return inOrderOf(pieces, reshaped(model.pieces, model.moves, walked, graded));
   };
-  const shaped = setOf(own === undefined ? [] : shapedAt(own, measured, []));
+  const shaped = setOf(shapedAt(own, measured, []));
   const sizes = nest.sizes.map((pieces, index) => {
     const isNext = index === measured + 1;
     return shapedAt(pieces, index, isNext ? stepRows(met, shaped, setOf(pieces)) : []);
   });
   return { ...nest, source: "fitted", sizes };
 }
+
+/** The stand-in with what its darts take at the waist made even over the sizes; the size measured as it is. */
+function evened(nest: Nest, pattern: Pick<Pattern, "chart">, measured: number): Nest {
+  const slopes = slopesOf(modelOf(nest.sizes[measured] ?? [], undefined), nothing());
+  const sizes = nest.sizes.map((pieces, index) => {
+    if (index === measured) return pieces;
+    const model = modelOf(pieces, undefined);
+    const taken = evenlyTaken(nest, measured, index, (at) => gradedAt(pattern, measured, at).bust);
+    const rows = [
+      ...sewnRows(sewnOf(model.pieces), []),
+      ...taken.map(({ quantity, wanted }): Row => ({ quantity, wanted, doubt: 0, answer: null })),
+    ];
+    const walked = walkedFrom(model, rows, nothing(), AS_MEASURED, slopes);
+    return walked === null ? pieces : inOrderOf(pieces, reshaped(model.pieces, model.moves, walked, AS_MEASURED));
+  });
+  return { ...nest, sizes };
+}
+
+const movesAt = ({ here, elsewhere }: Moved, measured: number, index: number): readonly number[] =>
+  isHere(measured, index) ? here : elsewhere;
+
+const isHere = (measured: number, index: number): boolean => index === measured || index === measured + 1;
+
+/** How what is sewn together and the finished girths answer, by what they are; freedoms that grow with the size counted as one step. */
+type Slopes = ReadonlyMap<string, readonly number[]>;
+
+const ONE_STEP: Graded = { bust: 1, waist: 1, hip: 1 };
+
+function slopesOf(model: Model, z: readonly number[]): Slopes {
+  const levels = LEVELS.flatMap((level) => {
+    const quantity = finishedQuantity(model.pieces, level);
+    return quantity === null ? [] : [{ ...quantity, key: level }];
+  });
+  const all = [...sewnOf(model.pieces), ...levels, ...takenQuantities(model.pieces)];
+  // Freedoms of steps stand at nothing in the size measured: their slopes alone are asked for.
+  const still = z.map((value, k) => (isGrade(k) ? 0 : value));
+  const rows = answersOf(model, all, still, ONE_STEP);
+  return new Map(all.map(({ key }, i) => [key, invariant(rows[i], "row")]));
+}
+
+const scaledTo = (row: readonly number[], graded: Graded): readonly number[] =>
+  row.map((value, k) => {
+    const grade = FREEDOMS[k]?.grade ?? null;
+    return grade === null ? value : value * graded[grade];
+  });
 
 /** In the size above the one measured: the steps to it stay as they were answered. */
 const stepRows = (met: readonly Row[], own: PieceSet, next: PieceSet): Row[] =>
@@ -453,33 +595,39 @@ const stepRows = (met: readonly Row[], own: PieceSet, next: PieceSet): Row[] =>
 const inOrderOf = (pieces: readonly Piece[], set: PieceSet): readonly Piece[] =>
   pieces.map(({ name }) => invariant(set[name], name));
 
-/** The freedoms changed as little as can be so that what is sewn together matches. */
+/** The freedoms changed as little as can be so that what is sewn together matches; null where it cannot be brought to. */
 function walkedFrom(
   model: Model,
   rows: readonly Row[],
   start: readonly number[],
   graded: Graded,
+  slopes: Slopes,
 ): readonly number[] | null {
   const quantities = rows.map(({ quantity }) => quantity);
-  let z = [...start];
-  let answers: number[][] | null = null;
-  for (let round = 0; round < ROUNDS; round += 1) {
-    const values = valuesOf(model, quantities, z, graded);
-    const misses = rows.map(({ wanted }, i) => wanted - (values[i] ?? wanted));
-    if (misses.every((miss) => Math.abs(miss) <= TISSUE_SOLVED)) return z;
-    answers ??= answersOf(model, quantities, z, graded);
-    const change = acrossRows(answers, factored(gram(answers, [])).solve(misses), FREEDOM_COUNT);
-    z = z.map((value, k) => value + (change[k] ?? 0));
-  }
-  return null;
+  const lent = quantities.map(({ key }) => (key === undefined ? undefined : slopes.get(key)));
+  const borrowed = lent.every((row) => row !== undefined) ? lent.map((row) => scaledTo(row, graded)) : null;
+  const by = (rowsAt: Matrix): readonly number[] | null => {
+    const system = factored(gram(rowsAt, []));
+    let z = [...start];
+    for (let round = 0; round < ROUNDS; round += 1) {
+      const values = valuesOf(model, quantities, z, graded);
+      const misses = rows.map(({ wanted }, i) => wanted - (values[i] ?? wanted));
+      if (misses.every((miss) => Math.abs(miss) <= TISSUE_SOLVED)) return z;
+      const change = acrossRows(rowsAt, system.solve(misses), FREEDOM_COUNT);
+      z = z.map((value, k) => value + (change[k] ?? 0));
+    }
+    return null;
+  };
+  return (borrowed === null ? null : by(borrowed)) ?? by(answersOf(model, quantities, start, graded));
 }
 
 // What is told of it.
 
-/** What is met, as far as doubts go. */
+/** What is known, and of it what is met exactly. */
 interface Known {
   readonly rows: Matrix;
   readonly doubts: readonly number[];
+  readonly isMet: readonly boolean[];
 }
 
 /** What each answer changed: measured alone beside what is sewn together. */
@@ -516,15 +664,163 @@ function movedMost(model: Model, name: PieceName, z: readonly number[]): TissueC
 
 const LEVELS: readonly FinishedLevel[] = ["bust", "waist", "hip"];
 
-/** How the finished girths of a size answer to the freedoms; null where the pieces have no such level. */
-function finishedAnswers({ nest, pattern, sizeIndex }: TissueInputs, measured: number, z: readonly number[]) {
-  const pieces = nest.sizes[sizeIndex] ?? nest.sizes[measured] ?? [];
-  const model = modelOf(pieces, undefined);
-  const graded = gradedAt(pattern, measured, nest.sizes[sizeIndex] === undefined ? measured : sizeIndex);
-  return LEVELS.map((level): readonly number[] | null => {
-    const quantity = finishedQuantity(model.pieces, level);
-    return quantity === null ? null : invariant(answersOf(model, [quantity], z, graded)[0], "row");
-  });
+/**
+ * What is told a doubt of, as it answers to the freedoms: apart those set as in the size measured, and those of steps as they are
+ * set elsewhere.
+ */
+interface Aim {
+  readonly here: readonly number[];
+  readonly elsewhere: readonly number[];
+  /** Variance that the girths printed in the chart bring. */
+  readonly printed: number;
+}
+type Aims = Readonly<Record<FinishedLevel, Aim | null>>;
+
+const nothing = (): number[] => Array.from({ length: FREEDOM_COUNT }, () => 0);
+const plus = (a: readonly number[], b: readonly number[]): number[] => a.map((value, k) => value + (b[k] ?? 0));
+
+/** How the finished girths of the pieces as they are cut answer; null where the pieces have no such level. */
+function aimsOf(
+  inputs: Pick<TissueInputs, "nest" | "pattern" | "sizeIndex" | "waistAt">,
+  fitted: Nest,
+  measured: number,
+  own: Model,
+  z: readonly number[],
+): Aims {
+  const { nest, pattern } = inputs;
+  const base = nest.sizes[inputs.sizeIndex] === undefined ? measured : inputs.sizeIndex;
+  const slopes = slopesOf(modelOf(nest.sizes[measured] ?? [], undefined), z);
+  /** An answer in one size, apart by how its freedoms are set there; what walking that size takes out of it is left out. */
+  const inSize = (row: readonly number[], index: number): Aim => {
+    const pieces = nest.sizes[index] ?? [];
+    const graded = gradedAt(pattern, measured, index);
+    const level = printedRows(setOf(pieces), pattern, index).map(({ quantity }) => quantity.key);
+    const fixed = [...sewnOf(setOf(pieces)).map(({ key }) => key), ...level].flatMap((key) => {
+      const found = key === undefined ? undefined : slopes.get(key);
+      return found === undefined ? [] : [scaledTo(found, graded)];
+    });
+    const shares = factored(gram(fixed, [])).solve(fixed.map((one) => dot(one, row)));
+    const taken = acrossRows(fixed, shares, FREEDOM_COUNT);
+    const printed = shares
+      .slice(fixed.length - level.length)
+      .reduce((sum, share) => sum + (share * PRINTED_GIRTH_DOUBT) ** 2, 0);
+    const left = row.map((value, k) => value - (taken[k] ?? 0));
+    return isHere(measured, index)
+      ? { here: left, elsewhere: nothing(), printed }
+      : {
+          here: left.map((value, k) => (isGrade(k) ? 0 : value)),
+          elsewhere: left.map((value, k) => (isGrade(k) ? value : 0)),
+          printed,
+        };
+  };
+  const girthOf = (level: "bust" | "hip"): Aim | null => {
+    const row = slopes.get(level);
+    return row === undefined ? null : inSize(scaledTo(row, gradedAt(pattern, measured, base)), base);
+  };
+  const waist = (): Aim | null => {
+    if (slopes.get("waist") === undefined) return null;
+    const at = inputs.waistAt ?? base;
+    const { lower, share } = neighbours(at, nest.sizes.length);
+    const points = waistSlopes(fitted, base, at);
+    const part = (which: "atWaist" | "kept", index: number, times: number): Aim | null => {
+      if (times === 0 || nest.sizes[index] === undefined) return null;
+      const graded = gradedAt(pattern, measured, index);
+      const row = nothing();
+      for (const [k, compiled] of own.moves.entries())
+        for (const { piece, grade, by } of compiled)
+          for (const [name, dx, dy] of by) {
+            const slope = points.get(piece)?.get(name);
+            if (slope === undefined) continue;
+            const [x, y] =
+              which === "atWaist" ? [slope.isAtWaist ? slope.x : 0, 0] : [slope.isAtWaist ? 0 : slope.x, slope.y];
+            row[k] = (row[k] ?? 0) + times * (grade === null ? 1 : graded[grade]) * (dx * x + dy * y);
+          }
+      return inSize(row, index);
+    };
+    return [part("kept", base, 1), part("atWaist", lower, 1 - share), part("atWaist", lower + 1, share)].reduce<Aim>(
+      (sum, one) =>
+        one === null
+          ? sum
+          : {
+              here: plus(sum.here, one.here),
+              elsewhere: plus(sum.elsewhere, one.elsewhere),
+              printed: sum.printed + one.printed,
+            },
+      { here: nothing(), elsewhere: nothing(), printed: 0 },
+    );
+  };
+  return { bust: girthOf("bust"), waist: waist(), hip: girthOf("hip") };
+}
+
+interface Slope {
+  /** Of the whole finished waist, for each millimetre. */
+  readonly x: number;
+  readonly y: number;
+  /** Whether its place across is that of the waist's size, not of the base size. */
+  readonly isAtWaist: boolean;
+}
+
+/** How the finished waist, cut at a place, answers to the points of its pieces. */
+function waistSlopes({ sizes }: Nest, base: number, at: number): ReadonlyMap<PieceName, ReadonlyMap<PointName, Slope>> {
+  const names = (sizes[base] ?? []).filter(
+    (piece) => !isBasque(piece.name) && piece.edges.some(({ seam }) => seam === "waist"),
+  );
+  return new Map(
+    names.map(({ name }) => {
+      const piece = blendPiece(
+        sizes.flatMap((pieces) => pieces.filter((one) => one.name === name)),
+        levelSizes(base, at, base),
+      );
+      const long = seamLength(piece, "waist");
+      const ends = new Set(piece.edges.flatMap(({ seam, from, to }) => (seam === "waist" ? [from, to] : [])));
+      const moved = (point: PointName, by: readonly [number, number]): number =>
+        (2 * (seamLength(reshapePiece(piece, new Map([[point, by]])), "waist") - long)) / SLOPE_STEP;
+      return [
+        name,
+        new Map(
+          [...ends].map((point) => [
+            point,
+            {
+              x: moved(point, [SLOPE_STEP, 0]),
+              y: moved(point, [0, SLOPE_STEP]),
+              isAtWaist: piece.points[point]?.level === "waist",
+            },
+          ]),
+        ),
+      ];
+    }),
+  );
+}
+
+/** mm. Step of a difference quotient. */
+const SLOPE_STEP = 0.01;
+
+/** Variance of what the pieces have of an aim, less the truth: what is met taken exactly, and steps elsewhere as likely. */
+function varianceOf({ here, elsewhere, printed }: Aim, known: Known): (more?: Known) => number {
+  const { rows, doubts, isMet } = known;
+  const hasElsewhere = elsewhere.some((value) => value !== 0);
+  return (more) => {
+    const all =
+      more === undefined
+        ? known
+        : { rows: [...rows, ...more.rows], doubts: [...doubts, ...more.doubts], isMet: [...isMet, ...more.isMet] };
+    const met = all.rows.filter((_, i) => all.isMet[i]);
+    const exact = factored(gram(met, [])).solve(met.map((row) => dot(row, here)));
+    const likely = hasElsewhere
+      ? factored(gram(all.rows, weighed(all.doubts))).solve(all.rows.map((row) => dot(row, elsewhere)))
+      : all.rows.map(() => 0);
+    let place = 0;
+    const weights = all.rows.map((_, i) => {
+      if (!all.isMet[i]) return likely[i] ?? 0;
+      place += 1;
+      return (exact[place - 1] ?? 0) + (likely[i] ?? 0);
+    });
+    const carried = acrossRows(all.rows, weights, FREEDOM_COUNT);
+    const off = carried.map((value, k) => (here[k] ?? 0) + (elsewhere[k] ?? 0) - value);
+    return (
+      printed + dot(off, off) + weights.reduce((sum, weight, i) => sum + weight * weight * (all.doubts[i] ?? 0), 0)
+    );
+  };
 }
 
 /** How corners answer: points move along straight lines, so no difference is needed. */
@@ -556,58 +852,64 @@ export function anchorOf(piece: Piece): PointName | undefined {
   return ANCHORS.find((name) => piece.edges.some(({ from }) => from === name));
 }
 
-function doubtOf(
-  inputs: TissueInputs,
-  measured: number,
-  model: Model,
-  z: readonly number[],
-  known: Known,
-): TissueDoubt {
-  const system = factored(gram(known.rows, []));
-  const spreadOf = (answers: readonly number[]): Mm =>
-    Math.sqrt(varianceLeft(answers, known.rows, known.doubts, system));
-  const [bust, waist, hip] = finishedAnswers(inputs, measured, z).map((row) => (row === null ? null : spreadOf(row)));
+function doubtOf(aims: Aims, model: Model, known: Known, others: ReadonlySet<PieceName>): TissueDoubt {
+  const rows = known.rows.filter((_, i) => known.isMet[i]);
+  const doubts = known.doubts.filter((_, i) => known.isMet[i]);
+  const system = factored(gram(rows, []));
+  const spreadOf = (answers: readonly number[]): Mm => Math.sqrt(varianceLeft(answers, rows, doubts, system));
+  const told = (aim: Aim | null): Mm | null => (aim === null ? null : Math.sqrt(varianceOf(aim, known)()));
   const corners: Partial<Record<PieceName, Partial<Record<PointName, CornerDoubt>>>> = {};
   for (const piece of piecesOf(model.pieces)) {
     const all = cornerAnswers(model, piece);
     const anchor = anchorOf(piece);
     const fixed = anchor === undefined ? undefined : all.get(anchor)?.y;
+    // A piece without a centre line is laid by its anchor both ways.
+    const hasCentre = piece.edges.some(({ seam }) => seam === "centre");
+    const across = hasCentre || anchor === undefined ? undefined : all.get(anchor)?.x;
     const own: Partial<Record<PointName, CornerDoubt>> = {};
-    for (const [name, { x, y }] of all)
-      own[name] = { x: spreadOf(x), y: spreadOf(y.map((value, k) => value - (fixed?.[k] ?? 0))) };
+    const dart = others.has(piece.name) ? dartToBust(piece) : undefined;
+    for (const [name, { x, y }] of all) {
+      // What a dart of another kind has there is not known at all.
+      if (dart !== undefined && [dart.inner, dart.outer, dart.apex].includes(name)) continue;
+      own[name] = {
+        x: spreadOf(x.map((value, k) => value - (across?.[k] ?? 0))),
+        y: spreadOf(y.map((value, k) => value - (fixed?.[k] ?? 0))),
+      };
+    }
     corners[piece.name] = own;
   }
-  return { finished: { bust: bust ?? null, waist: waist ?? null, hip: hip ?? null }, corners };
+  return { finished: { bust: told(aims.bust), waist: told(aims.waist), hip: told(aims.hip) }, corners };
 }
 
 /** What one more answer is worth beside a girth's own doubt: how far bust point and darts are off counts by this (our own choice). */
 const OTHERS_COUNT = 0.25;
 
 function nextOf(
-  inputs: TissueInputs,
-  measured: number,
+  aims: Aims,
   model: Model,
   z: readonly number[],
   known: Known,
   refs: readonly TissueRef[],
 ): readonly NextTissue[] {
-  const open = placesIn(model).filter((ref) => !refs.some((known) => isSame(known, ref)));
+  const open = placesIn(model).filter((ref) => !refs.some((one) => isSame(one, ref)));
   const quantities = open.map(({ piece, length }) => invariant(lengthQuantity(model, piece, length), length));
   const rows = answersOf(model, quantities, z);
-  const girths = finishedAnswers(inputs, measured, z);
-  const told = girths.map((row) => row ?? Array.from({ length: FREEDOM_COUNT }, () => 0));
-  const left = covarianceLeft([...told, ...rows], known);
+  const left = covarianceLeft(rows, known);
+  const asked = LEVELS.map((level) => {
+    const aim = aims[level];
+    const variance = aim === null ? null : varianceOf(aim, known);
+    return { level, variance, before: variance?.() ?? 0 };
+  });
   const list = open.map((ref, i) => {
-    const at = i + LEVELS.length;
-    const own = entry(left, at, at);
-    const savedOf = (level: number): Mm => {
-      const before = Math.max(0, entry(left, level, level));
-      const after = Math.max(0, before - entry(left, level, at) ** 2 / (own + TISSUE_TAPE ** 2));
-      return Math.sqrt(before) - Math.sqrt(after);
-    };
-    const saves = { bust: savedOf(0), waist: savedOf(1), hip: savedOf(2) };
-    const worth = LEVELS.reduce((sum, _, level) => sum + entry(left, level, at) ** 2 / (own + TISSUE_TAPE ** 2), 0);
-    return { ...ref, saves, worth: worth + OTHERS_COUNT * others(ref, own) };
+    const more: Known = { rows: [invariant(rows[i], "row")], doubts: [tapeDoubt(ref.length)], isMet: [true] };
+    const gains = asked.map(({ level, variance, before }) => ({ level, before, after: variance?.(more) ?? 0 }));
+    const saves = { bust: 0, waist: 0, hip: 0 };
+    let worth = OTHERS_COUNT * others(ref, entry(left, i, i));
+    for (const { level, before, after } of gains) {
+      saves[level] = Math.max(0, Math.sqrt(before) - Math.sqrt(after));
+      worth += before - after;
+    }
+    return { ...ref, saves, worth };
   });
   return list.toSorted((a, b) => b.worth - a.worth).map(({ worth: _, ...next }) => next);
 }
@@ -656,12 +958,18 @@ export function orderOfPlaces(inputs: Omit<TissueInputs, "tissue">): readonly Ti
   if (pieces === undefined) return [];
   const model = modelOf(pieces, nest.sizes[sizeIndex + 1]);
   const z = Array.from({ length: FREEDOM_COUNT }, () => 0);
-  const sewn = [...sewnRows(sewnOf(model.pieces), []), ...printedRows(model.pieces, inputs.pattern, sizeIndex)];
+  const sewn = [
+    ...sewnRows(sewnOf(model.pieces), []),
+    ...printedRows(model.pieces, inputs.pattern, sizeIndex),
+    ...printedAbove(model, inputs.pattern, sizeIndex + 1),
+  ];
   const places = placesIn(model);
   const quantities = places.map(({ piece, length }) => invariant(lengthQuantity(model, piece, length), length));
-  const girths = finishedAnswers({ ...inputs, tissue: { size: "", pieces: {} } }, sizeIndex, z).map(
-    (row) => row ?? Array.from({ length: FREEDOM_COUNT }, () => 0),
-  );
+  const aims = aimsOf({ waistAt: sizeIndex + USUAL_STEP, ...inputs }, nest, sizeIndex, model, z);
+  const girths = LEVELS.map((level) => {
+    const aim = aims[level];
+    return aim === null ? nothing() : plus(aim.here, aim.elsewhere);
+  });
   const left = covarianceLeft([...girths, ...answersOf(model, quantities, z)], {
     rows: answersOf(
       model,
@@ -669,30 +977,36 @@ export function orderOfPlaces(inputs: Omit<TissueInputs, "tissue">): readonly Ti
       z,
     ),
     doubts: sewn.map(({ doubt }) => doubt),
+    isMet: sewn.map(() => true),
   });
   const order: TissueRef[] = [];
   const rest = new Set(places.keys());
-  while (rest.size > 0) {
+  for (const _ of places) {
     let best = -1;
     let most = -Infinity;
     for (const i of rest) {
       const at = i + LEVELS.length;
       const own = entry(left, at, at);
+      const place = invariant(places[i], "place");
       const worth =
-        LEVELS.reduce((sum, _, level) => sum + entry(left, level, at) ** 2 / (own + TISSUE_TAPE ** 2), 0) +
-        OTHERS_COUNT * others(invariant(places[i], "place"), own);
+        LEVELS.reduce((sum, __, level) => sum + entry(left, level, at) ** 2 / (own + tapeDoubt(place.length)), 0) +
+        OTHERS_COUNT * others(place, own);
       if (worth > most) [best, most] = [i, worth];
     }
-    order.push(invariant(places[best], "place"));
-    rest.delete(best);
     const taken = best + LEVELS.length;
+    const place = invariant(places[best], "place");
+    order.push(place);
+    rest.delete(best);
     const column = left.map((row) => row[taken] ?? 0);
-    const whole = (column[taken] ?? 0) + TISSUE_TAPE ** 2;
+    const whole = (column[taken] ?? 0) + tapeDoubt(place.length);
     for (const [i, row] of left.entries())
       for (const j of row.keys()) row[j] = (row[j] ?? 0) - ((column[i] ?? 0) * (column[j] ?? 0)) / whole;
   }
   return order;
 }
+
+/** Steps of the chart. How far from the base size a waist is usually cut, where nothing is planned yet (our own choice). */
+const USUAL_STEP = 0.7;
 
 function unfitted({ nest }: TissueInputs): FittedNest {
   return {
@@ -701,8 +1015,9 @@ function unfitted({ nest }: TissueInputs): FittedNest {
     misfits: [],
     changed: [],
     unused: [],
+    otherCut: [],
     doubt: { finished: { bust: null, waist: null, hip: null }, corners: {} },
     next: [],
-    moves: [],
+    moves: { here: [], elsewhere: [] },
   };
 }

@@ -149,6 +149,12 @@ const withDart = (find: (piece: Piece) => Dart | undefined, moves: (dart: Dart) 
 
 const PRINCESS: readonly PieceName[] = ["centreFront", "sideFront"];
 
+/** A princess seam that takes more at the waist, the sewn seam kept. */
+const princessIntake = (piece: Piece): Moves | null => {
+  if (piece.name === "centreFront") return { princessWaist: [-0.5, 0] };
+  return piece.name === "sideFront" ? { princessWaist: [0.5, 0], sideWaist: [1, 0] } : null;
+};
+
 export const FREEDOMS: readonly Freedom[] = [
   // Heights, from the waist at the centre.
   ...both("length", [18, 17, 26], {
@@ -158,7 +164,7 @@ export const FREEDOMS: readonly Freedom[] = [
     ...alongY({ underBustCentre: 0.25, sideUnderBust: 0.25, sideDartApex: 0.5, waistDartApex: 0.3 }),
     ...alongY({ bandTopMiddle: 0.25, underBustDartInner: 0.25, underBustDartOuter: 0.25, underBustDartApex: 0.4 }),
   }),
-  ...both("underarm", [15, 6, 6], alongY({ underarm: 1, sideBust: 0.1, armholeTouch: 0.3 })),
+  ...both("underarm", [22, 6, 6], alongY({ underarm: 1, sideBust: 0.1, armholeTouch: 0.3 })),
   ...both("neckDepth", [6, 20, 18], alongY({ centreNeck: 1 })),
   ...both("neckRise", [0.5, 5, 4], alongY({ sideNeck: 1, princessTop: 0.5 })),
   ...both("slope", [10, 8, 5], alongY({ shoulderTip: 1, armholeTouch: 0.5, princessTop: 0.5 })),
@@ -186,7 +192,7 @@ export const FREEDOMS: readonly Freedom[] = [
   freedom("bustGirth", 4.2, BODICE, alongX(SIDE_AT_BUST)),
   freedom("bustShared", 5, BODICE, (piece) => alongX(SIDE_AT_BUST, FRONT.includes(piece.name) ? 1 : -1)),
   ...both("sideBust", [1, 2, 2], alongX({ sideBust: 1, sideDartInner: 0.8, sideDartOuter: 0.7 })),
-  freedom("waistGirth", 3.2, [...BODICE, ...BASQUE], alongX(SIDE_AT_WAIST)),
+  freedom("waistGirth", 2.9, [...BODICE, ...BASQUE], alongX(SIDE_AT_WAIST)),
   freedom("waistShared", 7, [...BODICE, ...BASQUE], (piece) =>
     alongX(SIDE_AT_WAIST, FRONT.includes(piece.name) || piece.name === "frontBasque" ? 1 : -1),
   ),
@@ -273,9 +279,7 @@ export const FREEDOMS: readonly Freedom[] = [
   freedom("princessPlace", 6, PRINCESS, alongX({ princessWaist: 1 })),
   freedom("princessTopPlace", 13, PRINCESS, alongX({ princessTop: 1 })),
   freedom("princessTopHeight", 15, PRINCESS, alongY({ princessTop: 1 })),
-  freedom("princessIntake", 9, PRINCESS, (piece) =>
-    piece.name === "centreFront" ? { princessWaist: [-0.5, 0] } : { princessWaist: [0.5, 0], sideWaist: [1, 0] },
-  ),
+  freedom("princessIntake", 9, PRINCESS, princessIntake),
   freedom("sideFrontLean", 10, ["sideFront"], alongX({ princessWaist: 1, sideWaist: 1 })),
   freedom("sideFrontTop", 24, ["sideFront"], alongY({ princessTop: 1, shoulderTip: 0.8, armholeTouch: 0.3 })),
   freedom("sideFrontTurn", 8, ["sideFront"], alongX({ princessTop: 1, shoulderTip: 0.8 })),
@@ -309,13 +313,7 @@ export const FREEDOMS: readonly Freedom[] = [
     (piece) => alongX({ sideHip: 1, sideHem: 1 }, piece.name === "frontBasque" ? 1 : -1),
     "hip",
   ),
-  ...onEach(["front", "cup", "back", ...BASQUE], "dartMouthGrade", 1.2, mouthOf, "waist"),
-  freedom(
-    "princessIntakeGrade",
-    1.2,
-    PRINCESS,
-    (piece) =>
-      piece.name === "centreFront" ? { princessWaist: [-0.5, 0] } : { princessWaist: [0.5, 0], sideWaist: [1, 0] },
-    "waist",
-  ),
+  freedom("intakeGrade", 0.6, BODICE, (piece) => mouthOf(piece) ?? princessIntake(piece), "waist"),
+  ...onEach(["front", "cup", "back", ...BASQUE], "dartMouthGrade", 1.3, mouthOf, "waist"),
+  freedom("princessIntakeGrade", 1.3, PRINCESS, princessIntake, "waist"),
 ];

@@ -1,13 +1,27 @@
 /** Least moves: normal freedoms of spread 1 conditioned on what is measured of them. */
-import { dot, entry, solveLower, type Matrix } from "../statistics/linear";
+import { entry, solveLower, type Matrix } from "../statistics/linear";
 import { invariant } from "../result";
 
 /** What rounding leaves of a diagonal. */
 const RIDGE = 1e-9;
 
+/** Products added up; rows here are long and many. */
+export function dot(a: readonly number[], b: readonly number[]): number {
+  let sum = 0;
+  for (let k = 0; k < a.length; k += 1) sum += (a[k] ?? 0) * (b[k] ?? 0);
+  return sum;
+}
+
 /** Rows times rows: J Jᵀ, with more on its diagonal. */
-export const gram = (rows: Matrix, more: readonly number[]): number[][] =>
-  rows.map((a, i) => rows.map((b, j) => dot(a, b) + (i === j ? (more[i] ?? 0) : 0)));
+export const gram = (rows: Matrix, more: readonly number[]): number[][] => {
+  const sums: number[][] = [];
+  for (const [i, a] of rows.entries()) {
+    const own = sums.map((row) => row[i] ?? 0);
+    for (let j = i; j < rows.length; j += 1) own.push(dot(a, rows[j] ?? []) + (i === j ? (more[i] ?? 0) : 0));
+    sums.push(own);
+  }
+  return sums;
+};
 
 function solveUpper(lower: Matrix, right: readonly number[]): number[] {
   const solution = right.map(() => 0);

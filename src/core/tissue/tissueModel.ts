@@ -28,6 +28,8 @@ export interface Quantity {
   /** Of the size measured and the one above it. */
   readonly value: (pieces: PieceSet, next: PieceSet) => Mm;
   readonly usesNext: boolean;
+  /** What it is, the same in every size; for what every size has. */
+  readonly key?: string;
 }
 
 export interface Model {
@@ -109,6 +111,7 @@ const sumOf = (pieces: PieceSet, names: readonly PieceName[], of: (piece: Piece)
   names.reduce((sum, name) => sum + of(invariant(pieces[name], name)), 0);
 
 export interface Sewn extends Quantity {
+  readonly key: string;
   readonly wanted: Mm;
   /** What it is: two seams, or a dart's legs. */
   readonly pair: SeamPair | null;
@@ -119,6 +122,7 @@ export function sewnOf(pieces: PieceSet): readonly Sewn[] {
   const seams = seamPairsOf(pieces).map((pair): Sewn => ({
     of: [...pair.first, ...pair.second],
     usesNext: false,
+    key: `${pair.seam} ${pair.first.join()} ${pair.second.join()}`,
     wanted: pair.ease,
     pair,
     value: (set) =>
@@ -129,6 +133,7 @@ export function sewnOf(pieces: PieceSet): readonly Sewn[] {
     piece.darts.map((dart): Sewn => ({
       of: [piece.name],
       usesNext: false,
+      key: `${piece.name} ${dart.name}`,
       wanted: legsApart(piece, dart),
       pair: null,
       value: (set) => legsApart(invariant(set[piece.name], piece.name), dart),
@@ -162,6 +167,7 @@ export function finishedQuantity(pieces: PieceSet, level: FinishedLevel): Quanti
   return {
     of: names,
     usesNext: false,
+    key: level,
     value: (set) => 2 * sumOf(set, names, (piece) => levelWidth(piece, level) ?? 0),
   };
 }
