@@ -13,10 +13,10 @@ import { gzipSync } from "node:zlib";
  */
 const LIMITS = {
   first: 150_000,
-  page: 360_000,
+  page: 480_000,
   reader: 15_000,
   patternReader: 30_000,
-  paper: 215_000,
+  paper: 235_000,
   typefaces: 380_000,
 };
 
