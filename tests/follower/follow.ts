@@ -20,6 +20,7 @@ export const PIECES: Readonly<Record<string, PieceName>> = {
   "FRONT BASQUE": "frontBasque",
   "BACK BASQUE": "backBasque",
   STRAP: "strap",
+  COLLAR: "other1",
 };
 
 /** Points of a tissue by what the sheet calls them; "#" is the centre front or back. */
