@@ -3,7 +3,7 @@ import type { Overlay, OverlayPiece, Patch, PatchAmount, PatchOf, TooMuchWhy } f
 import { isTurnedOver } from "../core/cutting/turnedOver";
 import { DART_NAMES, homeOf } from "../core/pattern/dartNames";
 import { isBasque } from "../core/pattern/pieceGroups";
-import type { DartName, PieceName, PointName, SeamName } from "../core/pattern/piece";
+import { isNumbered, type DartName, type PieceName, type PointName, type SeamName } from "../core/pattern/piece";
 import type { LengthUnit } from "../core/decisions/work";
 import { halfWords } from "./fits";
 import { formatAmount } from "./terms/length";
@@ -47,7 +47,7 @@ export function layOnWords(name: PointName, piece: PieceName): string {
   const centre = CENTRE_POINTS[name];
   if (centre !== undefined) return `${centreWords(piece)}, ${centre}`;
   const dart = DART_NAMES.find((one) => DART_ENDS.some((end) => name === `${one}${end}`));
-  if (dart === undefined) return "corner";
+  if (dart === undefined) return isNumbered(name) ? `corner ${Number(name.slice(-2)) + 1}` : "corner";
   return `${dartWords(dart)}, ${dartEndWords(dart, name)}`;
 }
 
