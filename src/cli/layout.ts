@@ -39,7 +39,7 @@ export function withAmount(mark: string, text: string, amount: string, right: nu
   const lines = hanging(mark, text, COLUMNS - right - 1);
   const [first = mark, ...others] = lines;
   if (amount === "") return lines;
-  return widthOf(first) + APART + widthOf(amount) > COLUMNS
+  return widthOf(amount) > right || widthOf(first) + APART + widthOf(amount) > COLUMNS
     ? [...lines, ...wrap(amount, COLUMNS).map((line) => line.padStart(COLUMNS))]
     : [`${first}${" ".repeat(COLUMNS - widthOf(first) - widthOf(amount))}${amount}`, ...others];
 }
