@@ -62,13 +62,19 @@ function dartEndWords(dart: DartName, name: PointName): string {
 }
 
 /** Piece, half and number: "Front", "Front, left half, strip 1 of 2". */
-export function stripTitle({ piece, half, number, count }: Pick<Patch, "piece" | "half" | "number" | "count">): string {
-  const name = pieceTitle({ piece, half });
+export function stripTitle({
+  piece,
+  label,
+  half,
+  number,
+  count,
+}: Pick<Patch, "piece" | "label" | "half" | "number" | "count">): string {
+  const name = pieceTitle({ piece, half, ...(label === undefined ? {} : { label }) });
   return count === 1 ? name : `${name}, strip ${number} of ${count}`;
 }
 
-const pieceTitle = ({ piece, half }: OverlayPiece): string =>
-  capital(`${pieceWords(piece)}${half === null ? "" : `, ${halfWords(half)}`}`);
+const pieceTitle = ({ piece, label, half }: OverlayPiece): string =>
+  capital(`${label ?? pieceWords(piece)}${half === null ? "" : `, ${halfWords(half)}`}`);
 
 /** Ends of a stretch of side seam or centre line: the level alone says where. */
 const LEVEL_ENDS: Readonly<Partial<Record<PointName, string>>> = {

@@ -11,7 +11,7 @@ interface XY {
   readonly y: number;
 }
 
-export interface Laid {
+interface Laid {
   readonly patch: Patch;
   /** From the frame of the piece to the file, mm. */
   readonly toFile: (place: XY) => XY;
@@ -49,7 +49,7 @@ const cubic = (a: XY, p: XY, q: XY, b: XY, t: number): XY => {
 };
 
 /** The lines of a layer: moves, lines, cubics and closings, all told from the sheet's own corner. */
-export function linesOfLayer(svg: string, label: string): readonly (readonly XY[])[] {
+function linesOfLayer(svg: string, label: string): readonly (readonly XY[])[] {
   const [, layer = ""] = new RegExp(`<g id="size-${label}"[^>]*>([\\s\\S]*?)</g>`).exec(svg) ?? [];
   return [...layer.matchAll(/<path d="([^"]+)"/g)].map(([, data = ""]) => {
     const all: XY[] = [];

@@ -71,10 +71,16 @@ export function overlayOf(plan: Plan, names: readonly PieceName[], longest: Mm):
   const told = halfPieces(plan, names).map((one): Told => stripsOf(sheet, one));
   return {
     baseSize: { label: plan.sizing.baseSize.label, size: plan.nest.labels.indexOf(plan.sizing.baseSize.label) },
-    patches: told.flatMap(({ patches }) => patches),
-    same: told.flatMap(({ of, why, patches }) => (why === null && patches.length === 0 ? [of] : [])),
-    tooMuch: told.flatMap(({ of, why }) => (why === null ? [] : [{ ...of, why }])),
+    patches: told.flatMap(({ patches }) => patches.map((patch) => called(patch, plan.nest))),
+    same: told.flatMap(({ of, why, patches }) => (why === null && patches.length === 0 ? [called(of, plan.nest)] : [])),
+    tooMuch: told.flatMap(({ of, why }) => (why === null ? [] : [{ ...called(of, plan.nest), why }])),
   };
+}
+
+/** With her own word for a piece that has no name. */
+function called<Of extends OverlayPiece>(of: Of, { otherNames }: Nest): Of {
+  const label = Object.entries(otherNames ?? {}).find(([name]) => name === of.piece)?.[1];
+  return label === undefined ? of : { ...of, label };
 }
 
 interface Sheet {

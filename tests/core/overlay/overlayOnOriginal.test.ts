@@ -1,7 +1,10 @@
 /** Strips of a work read from a file, laid by their crosses on the lines of that very file. */
 import { readFileSync } from "node:fs";
 import { describe, expect, it } from "vitest";
-import { onOriginal } from "../../support/onOriginal";
+import { overlayOf } from "../../../src/core/overlay/overlayOf";
+import { withoutStrips } from "../../../src/words/overlay";
+import { alteredLinnet, onOriginal } from "../../support/onOriginal";
+import { planOf } from "../../support/works";
 
 const file = readFileSync(new URL("../../../demo-data/linnet.svg", import.meta.url), "utf8");
 
@@ -29,6 +32,13 @@ describe("the overlay of pieces read from a file", () => {
       expect(printed.length, patch.key).toBeGreaterThan(4);
       expect(Math.max(...printed.map(({ off }) => off)), patch.key).toBeLessThan(READ);
     }
+  });
+
+  it("calls a piece without a name of ours by hers", () => {
+    const plan = planOf(alteredLinnet(file));
+    const { same } = overlayOf(plan, ["other1"], 277);
+    expect(same).toEqual([{ piece: "other1", half: null, label: "collar" }]);
+    expect(withoutStrips({ same, tooMuch: [], patches: [] })).toEqual(["As printed, nothing to lay on: the collar."]);
   });
 
   it("leaves it where the line is altered", () => {
