@@ -31,14 +31,17 @@ export function hanging(mark: string, text: string, width = COLUMNS): readonly s
   return wrap(text, width - indent.length).map((line, index) => `${index === 0 ? mark : indent}${line}`);
 }
 
+/** Blanks at the least between a text and its amount, so that the one does not read on into the other. */
+const APART = 2;
+
 /** The text behind a mark, with an amount set out at the right: beside its first line, or under it where it is too long. */
 export function withAmount(mark: string, text: string, amount: string, right: number): readonly string[] {
   const lines = hanging(mark, text, COLUMNS - right - 1);
   const [first = mark, ...others] = lines;
   if (amount === "") return lines;
-  return widthOf(amount) > right
+  return widthOf(amount) > right || widthOf(first) + APART + widthOf(amount) > COLUMNS
     ? [...lines, ...wrap(amount, COLUMNS).map((line) => line.padStart(COLUMNS))]
-    : [`${first}${" ".repeat(Math.max(1, COLUMNS - widthOf(first) - widthOf(amount)))}${amount}`, ...others];
+    : [`${first}${" ".repeat(COLUMNS - widthOf(first) - widthOf(amount))}${amount}`, ...others];
 }
 
 /** One line, whatever a file or an argument was called. */

@@ -32,13 +32,13 @@ function sizes(work: Work, plan: Plan): readonly string[] {
   const levels = plan.levels.filter((level) => level.level !== "bust");
   return [
     ...heading("Sizes"),
-    ...hanging("Pieces ", piecesSentences(plan, work).join(" ")),
-    ...hanging("Frame  ", `${baseSize.label} (neck, shoulder, armhole)`),
-    ...(cup.label === null ? [] : hanging("Cup    ", cup.label)),
-    ...hanging("Bust   ", bustSentence(bust, work.unit)),
+    ...hanging("Pieces  ", piecesSentences(plan, work).join(" ")),
+    ...hanging("Frame   ", `${baseSize.label} (neck, shoulder, armhole)`),
+    ...(cup.label === null ? [] : hanging("Cup     ", cup.label)),
+    ...hanging("Bust    ", bustSentence(bust, work.unit)),
     ...levels.flatMap((level) => {
       const line = plan.left.cutLines.find((one) => one.level === level.level);
-      return hanging(capital(levelWords(level.level)).padEnd(7), lineSentence(level, line, work.unit));
+      return hanging(capital(levelWords(level.level)).padEnd(8), lineSentence(level, line, work.unit));
     }),
   ];
 }

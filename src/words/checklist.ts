@@ -15,7 +15,7 @@ import { fitSteps, halfWords } from "./fits";
 import { blendSaid, dartSaid, placesSaid, traceSaid, trueDartSaid, truedSaid, walkSaid } from "./jobs";
 import type { Context, Said } from "./terms/jobText";
 import { plannedAmount } from "./ledger";
-import { capital, namedPieceWords, pieceWords } from "./terms/names";
+import { capital, namedPieceWords, pieceWords, type OtherNames } from "./terms/names";
 import { alterationTitle } from "./planned";
 
 const PHASE_WORDS: Readonly<Record<WorkPhase, string>> = {
@@ -89,15 +89,29 @@ function said(step: ChecklistStep, context: Context): Said {
   }
 }
 
-/** One job in words. `pieces` are the plan's final pieces: positions are measured on them; `traced`: the size traced, if told. */
+/**
+ * One job in words. `pieces` are the plan's final pieces: positions are measured on them; `traced`: the size traced, if told;
+ * `others`: her own words for pieces without a name.
+ */
 export function checklistLine(
   item: ChecklistItem,
   pieces: readonly Piece[],
   unit: LengthUnit,
   traced?: string,
+  others?: OtherNames,
 ): ChecklistLine {
   const piece = pieces.find((one) => one.name === item.piece);
-  const { text, moves = [], amount = null } = said(item.step, { unit, piece, pieceName: item.piece, traced });
+  const {
+    text,
+    moves = [],
+    amount = null,
+  } = said(item.step, {
+    unit,
+    piece,
+    pieceName: item.piece,
+    label: namedPieceWords(item.piece, others),
+    traced,
+  });
   const alteration = alterationOf(item.step);
   return {
     phase: phaseOfStep(item.step),
@@ -154,7 +168,7 @@ export function checklistByPiece(plan: Pick<Plan, "checklist" | "left">, unit: L
   const gather = (piece: PieceName | null, items: readonly ChecklistItem[]): PieceChecklist => ({
     piece,
     ...(piece === null ? {} : { label: namedPieceWords(piece, plan.left.nest.otherNames) }),
-    lines: saidOnce(items, plan.left.pieces, unit),
+    lines: saidOnce(items, plan.left, unit),
   });
   const walks = plan.checklist.filter((item) => item.step.kind === "walk");
   const jobs = plan.checklist.filter((item) => item.step.kind !== "walk");
@@ -173,7 +187,7 @@ export function checklistByPiece(plan: Pick<Plan, "checklist" | "left">, unit: L
 /** A job on each half that comes out word for word alike, as its numbers differ by less than is said, stands once for both. */
 function saidOnce(
   items: readonly ChecklistItem[],
-  pieces: readonly Piece[],
+  { pieces, nest: { otherNames } }: Pick<Plan["left"], "pieces" | "nest">,
   unit: LengthUnit,
 ): readonly ChecklistLine[] {
   const traced = items
@@ -189,13 +203,18 @@ function saidOnce(
   });
   const lineOf = ({ half, ...item }: ChecklistItem): ChecklistLine => {
     const whole = half === undefined ? item : { ...item, half };
-    const line = withRedraws(checklistLine(item, pieces, unit, traced), redrawsOf(whole, items), pieces, unit);
+    const line = withRedraws(
+      checklistLine(item, pieces, unit, traced, otherNames),
+      redrawsOf(whole, items),
+      pieces,
+      unit,
+    );
     return { ...line, text: `${halfOf(whole)}${line.text}` };
   };
   // Each with the redraws of its own half: what they give may differ.
   const onBoth = jobs.map((item) =>
     withRedraws(
-      checklistLine({ piece: item.piece, step: item.step, amount: item.amount }, pieces, unit, traced),
+      checklistLine({ piece: item.piece, step: item.step, amount: item.amount }, pieces, unit, traced, otherNames),
       redrawsOf(item, items),
       pieces,
       unit,

@@ -1,16 +1,17 @@
 /** The jobs of the order of work that are no alteration, in words: traced, blended, drawn, trued and walked. */
 import type { TruingChange } from "../core/truing/changes";
-import { liesAlongBust } from "../core/pattern/dartNames";
+import { isFoldedDown } from "../core/dart/dartCap";
+import { opensUpright } from "../core/pattern/dartNames";
 import { isBasque } from "../core/pattern/pieceGroups";
 import { isTurnedOver } from "../core/cutting/turnedOver";
-import type { DartRef, LevelName, PieceName } from "../core/pattern/piece";
+import { isNumbered, type DartRef, type LevelName, type PieceName } from "../core/pattern/piece";
 import type { ChecklistStep, CutLine } from "../core/plan/plan";
 import type { DartPlaces, TissuePlace } from "../core/plan/tissuePlaces";
 import type { Mm } from "../core/units";
 import { mouthSeamWords } from "./alterations/dartRedraw";
 import { shareWords } from "./blend";
 import { pointWords } from "./checks";
-import { AS_PRINTED, endWords, layWords, lengthMove, placeMove, placeWords } from "./places";
+import { AS_PRINTED, CORNERS_COUNTED, endWords, layWords, lengthMove, placeMove, placeWords } from "./places";
 import { endAtWords } from "./terms/darts";
 import { drawn, pair, small, type Context, type Said } from "./terms/jobText";
 import { formatLength, markingStep } from "./terms/length";
@@ -23,15 +24,15 @@ export function traceSaid(
   const version = cup === null ? "" : `, cup version ${cup}`;
   const basque = isBasque(context.pieceName);
   const lines = basque
-    ? "grain and hip line"
+    ? ["grain", "hip line"]
     : context.piece?.points.bustPoint !== undefined
-      ? "grain, bust line and bust point"
+      ? ["grain", "bust line", "bust point"]
       : context.piece?.points.centreBust === undefined
-        ? "grain"
-        : "grain and bust line";
-  const darts = context.piece !== undefined && context.piece.darts.length === 0 ? "" : "darts, ";
+        ? ["grain"]
+        : ["grain", "bust line"];
+  const darts = context.piece !== undefined && context.piece.darts.length === 0 ? [] : ["darts"];
   return {
-    text: `Trace the ${size} line of the ${pieceWords(context.pieceName)}${version}, with ${darts}notches, ${lines}.${isTwice ? ` ${twiceWords(context.pieceName)}` : ""}${own === null ? "" : ` ${ownPointWords(own, context)}`}`,
+    text: `Trace the ${size} line of the ${context.label ?? pieceWords(context.pieceName)}${version}, with ${listWords([...darts, "notches", ...lines])}.${isTwice ? ` ${twiceWords(context.pieceName)}` : ""}${own === null ? "" : ` ${ownPointWords(own, context)}`}`,
     amount: size,
   };
 }
@@ -145,7 +146,7 @@ export function dartSaid(
   const legs =
     inner === outer
       ? `both legs ${inner} long`
-      : liesAlongBust(ref.dart)
+      : opensUpright(ref.dart)
         ? `upper leg ${inner}, lower leg ${outer} long`
         : `inner leg ${inner}, outer leg ${outer} long`;
   const point = isByOwnPoint ? "your own bust point" : "the pattern’s bust point";
@@ -174,11 +175,13 @@ export function placesSaid(
     points.length === 0
       ? "Draw the lines between its points as they were traced, but for these:"
       : `Check its points, ${ALL_INCLUDED}: they lie so far from where each is printed, square to the grain and along it. Put those that do not, and draw the lines between them as they were traced:`;
-  return { text: `${layWords(stayed, context)}. ${put}`, moves: [...points, ...lines] };
+  const named = [...stayed, ...places.map(({ point }) => point), ...lengths.flatMap(({ from, to }) => [from, to])];
+  const counted = named.some(isNumbered) ? ` ${CORNERS_COUNTED}` : "";
+  return { text: `${layWords(stayed, context)}.${counted} ${put}`, moves: [...points, ...lines] };
 }
 
 export function trueDartSaid(ref: DartRef): Said {
-  const fold = liesAlongBust(ref.dart) ? "its bulk down" : `its bulk towards the ${centreWords(ref.piece)}`;
+  const fold = isFoldedDown(ref.dart) ? "its bulk down" : `its bulk towards the ${centreWords(ref.piece)}`;
   return {
     text: `Fold the ${dartWords(ref.dart)} closed, ${fold}, and cut the ${mouthSeamWords(ref)} across it through all layers.`,
   };

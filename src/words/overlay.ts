@@ -3,7 +3,7 @@ import type { Overlay, OverlayPiece, Patch, PatchAmount, PatchOf, TooMuchWhy } f
 import { isTurnedOver } from "../core/cutting/turnedOver";
 import { DART_NAMES, homeOf } from "../core/pattern/dartNames";
 import { isBasque } from "../core/pattern/pieceGroups";
-import type { DartName, PieceName, PointName, SeamName } from "../core/pattern/piece";
+import { isNumbered, type DartName, type PieceName, type PointName, type SeamName } from "../core/pattern/piece";
 import type { LengthUnit } from "../core/decisions/work";
 import { halfWords } from "./fits";
 import { formatAmount } from "./terms/length";
@@ -47,7 +47,7 @@ export function layOnWords(name: PointName, piece: PieceName): string {
   const centre = CENTRE_POINTS[name];
   if (centre !== undefined) return `${centreWords(piece)}, ${centre}`;
   const dart = DART_NAMES.find((one) => DART_ENDS.some((end) => name === `${one}${end}`));
-  if (dart === undefined) return "corner";
+  if (dart === undefined) return isNumbered(name) ? `corner ${Number(name.slice(-2)) + 1}` : "corner";
   return `${dartWords(dart)}, ${dartEndWords(dart, name)}`;
 }
 
@@ -62,13 +62,19 @@ function dartEndWords(dart: DartName, name: PointName): string {
 }
 
 /** Piece, half and number: "Front", "Front, left half, strip 1 of 2". */
-export function stripTitle({ piece, half, number, count }: Pick<Patch, "piece" | "half" | "number" | "count">): string {
-  const name = pieceTitle({ piece, half });
+export function stripTitle({
+  piece,
+  label,
+  half,
+  number,
+  count,
+}: Pick<Patch, "piece" | "label" | "half" | "number" | "count">): string {
+  const name = pieceTitle({ piece, half, ...(label === undefined ? {} : { label }) });
   return count === 1 ? name : `${name}, strip ${number} of ${count}`;
 }
 
-const pieceTitle = ({ piece, half }: OverlayPiece): string =>
-  capital(`${pieceWords(piece)}${half === null ? "" : `, ${halfWords(half)}`}`);
+const pieceTitle = ({ piece, label, half }: OverlayPiece): string =>
+  capital(`${label ?? pieceWords(piece)}${half === null ? "" : `, ${halfWords(half)}`}`);
 
 /** Ends of a stretch of side seam or centre line: the level alone says where. */
 const LEVEL_ENDS: Readonly<Partial<Record<PointName, string>>> = {

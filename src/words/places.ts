@@ -1,7 +1,7 @@
 /** Where points of a finished piece lie on the printed tissue, in words: from their own printed places, or from a printed corner. */
 import type { DrawnLength, TissuePlace } from "../core/plan/tissuePlaces";
-import type { DartName, PieceName, PointName } from "../core/pattern/piece";
-import { DART_NAMES, liesAlongBust } from "../core/pattern/dartNames";
+import { isNumbered, type DartName, type PieceName, type PointName } from "../core/pattern/piece";
+import { DART_NAMES, opensUpright } from "../core/pattern/dartNames";
 import { drawn, small, type Context } from "./terms/jobText";
 import { capital, centreWords, dartWords, listWords, seamWords } from "./terms/names";
 
@@ -67,14 +67,14 @@ export function tissueWords(point: PointName, piece: PieceName): string {
 /** The ends of a dart's mouth: the upper and the lower one, or that nearer the centre and the other. */
 function mouthWords(point: PointName): string {
   const dart = DART_NAMES.find((name) => point === `${name}Inner` || point === `${name}Outer`);
-  if (dart === undefined) return "corner";
+  if (dart === undefined) return isNumbered(point) ? `corner ${Number(point.slice(-2)) + 1}` : "corner";
   const [first, second] = endWords(dart);
   return `mouth of the ${dartWords(dart)}, ${point.endsWith("Inner") ? first : second}`;
 }
 
 /** What the ends of a dart's mouth are called, the inner one first. */
 export const endWords = (dart: DartName): readonly [string, string] =>
-  liesAlongBust(dart) ? ["upper end", "lower end"] : ["inner end", "outer end"];
+  opensUpright(dart) ? ["upper end", "lower end"] : ["inner end", "outer end"];
 
 /** "13 mm outwards and 5 mm up"; null where there is nothing to mark. */
 function awayWords({ out, down }: TissuePlace, context: Context): string | null {
@@ -109,6 +109,9 @@ export function placeMove(place: TissuePlace, context: Context): string | null {
 /** "Draw the under-bust seam from the side to the mouth … 17.3 cm long." */
 export const lengthMove = ({ seam, from, to, length }: DrawnLength, context: Context): string =>
   `Draw the ${seamWords(seam, context.pieceName)} from the ${tissueWords(from, context.pieceName)} to the ${tissueWords(to, context.pieceName)} in a smooth line ${small(length, context)} long.`;
+
+/** How the corners are counted that have no words of their own. */
+export const CORNERS_COUNTED = "Its corners are counted by the clock, from the upper left one.";
 
 /** How the finished piece is laid on its tissue. */
 export function layWords(stayed: readonly PointName[], context: Context): string {

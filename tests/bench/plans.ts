@@ -62,6 +62,34 @@ function withAlterations(work: Work, count: number): Work {
   return { ...work, alterations };
 }
 
+/** The same work on pieces read from a file and on the stand-in. */
+function printOwn(own: Work, standIn: Work): void {
+  const dragged = (work: Work) => {
+    let amount = 3;
+    return (): number => {
+      amount += 0.001;
+      return replan({ ...work, alterations: [{ kind: "fit", id: "drag", fit: "armholeDepth", amount }] });
+    };
+  };
+  const typed = (work: Work) => {
+    const [tape] = work.tapes;
+    let waist = 740;
+    return (): number => {
+      waist += 0.01;
+      const readings = { ...tape?.readings, waistGirth: [waist] };
+      return replan({ ...work, tapes: [{ ...invariant(tape, "tape"), readings }] });
+    };
+  };
+  print(
+    "A replan on pieces read from a file, and of the same work on the stand-in, ms (aim: no slower)",
+    ["what", "own, median", "stand-in, median"],
+    [
+      ["a handle dragged", median(time(dragged(own), 100)), median(time(dragged(standIn), 100))],
+      ["a waist typed", median(time(typed(own), 100)), median(time(typed(standIn), 100))],
+    ],
+  );
+}
+
 /** One line of times for each count, and what one more costs: by the quickest runs, and over the upper half of the counts. */
 function printCosts(
   title: string,
@@ -125,6 +153,13 @@ export function benchPlans(): void {
       row("bezier-js: only the arc lengths of the same outlines", arcs),
     ],
   );
+
+  const own = invariant(
+    demoWorks().find(({ pattern: { own: pieces } }) => pieces?.inUse === true),
+    "demo work on its own pieces",
+  );
+  const { own: _, ...chartAlone } = own.pattern;
+  printOwn(own, { ...own, pattern: chartAlone });
 
   printCosts("Cost against the number of sizes, nothing remembered, ms", "size", [2, 5, 8, 11, 14, 17, 20], (count) => {
     const work = withSizes(demo, count);

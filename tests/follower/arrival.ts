@@ -12,7 +12,7 @@ import { paperOf, tissueOf } from "./tissue";
 const CORNER = 1;
 const SEAM = 0.5;
 
-/** What is sewn to what, told once more by hand; the back shoulder is eased in. */
+/** What is sewn to what, told once more by hand; the back shoulder is eased in where the pieces are the stand-in's. */
 const SEWN: readonly (readonly [seam: string, one: readonly string[], other: readonly string[], ease: number])[] = [
   ["shoulder", ["back"], ["front", "centreFront", "sideFront"], 6],
   ["princess", ["sideFront"], ["centreFront"], 0],
@@ -45,13 +45,19 @@ export const tooFar = ({ corners, seams }: Arrival): readonly Off[] =>
   [...corners, ...seams].filter(({ by, allowed }) => !(by <= allowed));
 
 /** Follows the sheet of a work on both halves; null where the work has no plan. */
-export function arrivalOf(work: Work, text?: (text: string) => string): Arrival | null {
-  const plan = derivePlan(work);
+export function arrivalOf(
+  work: Work,
+  text?: (text: string) => string,
+  derive: (work: Work) => ReturnType<typeof derivePlan> = derivePlan,
+): Arrival | null {
+  const plan = derive(work);
   if (!plan.ok) return null;
-  const printed = checklistText(work, plan.value);
-  const sheet = readSheet(text === undefined ? printed : text(printed));
+  const said = checklistText(work, plan.value);
+  const sheet = readSheet(text === undefined ? said : text(said));
   const tissue = tissueOf(plan.value.nest);
   const half = halfPrinted(work.unit);
+  // Of her own pieces each seam is eased as it is printed.
+  const printed = plan.value.nest.source === "own" ? plan.value.printed.map(paperOfNamed) : null;
   const all: Arrival = { corners: [], seams: [], onTheWay: [], notCovered: [], atFault: [] };
   const sides = plan.value.left === plan.value.right ? (["left"] as const) : (["left", "right"] as const);
   return sides.reduce((sum, side): Arrival => {
@@ -72,7 +78,7 @@ export function arrivalOf(work: Work, text?: (text: string) => string): Arrival 
     const isWhole = notCovered.length + atFault.length === 0;
     return {
       corners: [...sum.corners, ...followed.flatMap((one) => cornersOff(one, pieces, half))],
-      seams: [...sum.seams, ...(isWhole ? seamsOff(followed, half) : [])],
+      seams: [...sum.seams, ...(isWhole ? seamsOff(followed, half, printed) : [])],
       onTheWay: [...sum.onTheWay, ...onTheWay],
       notCovered: [...sum.notCovered, ...notCovered],
       atFault: [...sum.atFault, ...atFault, ...missing(followed, pieces, isWhole)],
@@ -107,15 +113,29 @@ function cornersOff(followed: Followed, pieces: readonly Piece[], half: number):
   });
 }
 
-function seamsOff(followed: readonly Followed[], half: number): readonly Off[] {
-  return SEWN.flatMap(([seam, one, other, ease]): readonly Off[] => {
+type OnPiece = Pick<Followed, "name" | "lines">;
+
+const paperOfNamed = (piece: Piece): OnPiece => ({ name: piece.name, lines: paperOf(piece).lines });
+
+/** How much longer the first side of a seam is than the other. */
+const longer = (all: readonly OnPiece[], seam: string, [one, other]: readonly (readonly string[])[]): number => {
+  const length = (names: readonly string[] = []): number =>
+    all.filter(({ name }) => names.includes(name)).reduce((sum, piece) => sum + sewnLength(piece, seam), 0);
+  return length(one) - length(other);
+};
+
+function seamsOff(
+  followed: readonly Followed[],
+  half: number,
+  printed: readonly OnPiece[] | null,
+): readonly Off[] {
+  return SEWN.flatMap(([seam, one, other, usual]): readonly Off[] => {
+    const ease = printed === null ? usual : longer(printed, seam, [one, other]);
     const sides = [one, other].map((names) =>
       followed.filter(({ name, lines }) => names.includes(name) && lines.some((line) => line.seam === seam)),
     );
     const [first = [], second = []] = sides;
     if (first.length === 0 || second.length === 0) return [];
-    const length = (pieces: readonly Followed[]): number =>
-      pieces.reduce((sum, piece) => sum + sewnLength(piece, seam), 0);
     // Every end of a stretch that was put by a printed amount brings its half unit; a piece on which none is told brings one,
     // since what rounds to nothing is told by nothing.
     const put = [...first, ...second].reduce(
@@ -131,7 +151,7 @@ function seamsOff(followed: readonly Followed[], half: number): readonly Off[] {
         ),
       0,
     );
-    const by = Math.abs(length(first) - length(second) - ease);
+    const by = Math.abs(longer(followed, seam, [one, other]) - ease);
     return [{ what: `${seam} of ${one.join("+")}`, by, allowed: SEAM + half * put }];
   });
 }

@@ -20,6 +20,7 @@ export const PIECES: Readonly<Record<string, PieceName>> = {
   "FRONT BASQUE": "frontBasque",
   "BACK BASQUE": "backBasque",
   STRAP: "strap",
+  COLLAR: "other1",
 };
 
 /** Points of a tissue by what the sheet calls them; "#" is the centre front or back. */
@@ -78,6 +79,8 @@ function pointNamed(words: string): string {
   const plain = words.toLowerCase().replace(/^centre (?:front|back)/, "#");
   const point = POINTS[plain];
   if (point !== undefined) return point;
+  const corner = /^corner (\d+)$/.exec(plain)?.[1];
+  if (corner !== undefined) return `corner${String(Number(corner) - 1).padStart(2, "0")}`;
   const end = /^mouth of the (.+ dart), (upper|inner|lower|outer) end$/.exec(plain);
   if (end === null) throw new SheetAtFault(`no tissue has a “${words}”`);
   const isFirst = end[2] === "upper" || end[2] === "inner";
@@ -383,6 +386,14 @@ function drawn(piece: OnTable): Followed {
 
 const dartOfEnd = (name: string): string => name.replace(/(?:Inner|Outer)$/, "");
 
+/** How far a place lies from the straight step between two others. */
+function fromStep(place: Place, a: Place, b: Place): number {
+  const [dx, dy] = [b.x - a.x, b.y - a.y];
+  const share = ((place.x - a.x) * dx + (place.y - a.y) * dy) / (dx * dx + dy * dy || 1);
+  const t = Math.min(1, Math.max(0, share));
+  return apart(place, { x: a.x + t * dx, y: a.y + t * dy });
+}
+
 /** Of the stretches of the dart's own seam, the one its mouth lies nearest. */
 function opensOn(piece: OnTable, dart: string, stretch: Stretch, all: readonly Stretch[]): boolean {
   const seam = SEAM_OF[dart.replace(/Dart\d?$/, "")];
@@ -392,7 +403,7 @@ function opensOn(piece: OnTable, dart: string, stretch: Stretch, all: readonly S
     Math.min(
       ...lines.map((line) => {
         const laid = carried(line.along, at(piece, line.from), at(piece, line.to));
-        return Math.min(...laid.map((place) => apart(place, mouth)));
+        return Math.min(...laid.slice(1).map((place, i) => fromStep(mouth, laid[i] ?? place, place)));
       }),
     );
   const [first] = own.toSorted((a, b) => off(a) - off(b));

@@ -11,9 +11,14 @@ import { derivePlan } from "../../src/core/plan/derivePlan";
 import { fitOf } from "../../src/core/alterations/fit/index";
 import * as fc from "fast-check";
 import { describe, expect, it } from "vitest";
+import { checklistText } from "../../src/cli/text";
 import { anyChainWork } from "../support/anyChainWork";
+import { foreignNest } from "../support/foreign/foreignNest";
+import type { ForeignFront } from "../support/foreign/foreignTypes";
+import { anyForeignWork, bodyOfSize, planOfForeign, workOn } from "../support/foreign/foreignWork";
 import { ref, testWork } from "../support/works";
 import { arrivalOf, tooFar, type Arrival } from "./arrival";
+import { arrivalOnForeign, FOREIGN_FRONTS } from "./foreign";
 import { FOLLOWED, NOT_FOLLOWED, type Followable } from "./coverage";
 
 /** Plans of each style. */
@@ -72,6 +77,64 @@ describe.each(STYLE_NAMES)("the sheet of any chain on the style %s", { timeout: 
       { numRuns: RUNS },
     );
     expect(count).toBeGreaterThan(RUNS / 2);
+  });
+});
+
+describe.each(FOREIGN_FRONTS)(
+  "the sheet of any chain on pieces of another house, front %s",
+  { timeout: PATIENCE },
+  (front) => {
+    it("leads to its pieces", () => {
+      let count = 0;
+      fc.assert(
+        fc.property(anyForeignWork({ front }, 3), fc.constantFrom("cm" as const, "in" as const), (made, unit) => {
+          const arrival = arrivalOnForeign(made, unit);
+          if (arrival === null) return;
+          expect(wrong(arrival)).toEqual([]);
+          count += 1;
+        }),
+        { numRuns: RUNS / 3 },
+      );
+      expect(count).toBeGreaterThan(0);
+    });
+  },
+);
+
+describe("a front spread at darts of another house", { timeout: PATIENCE }, () => {
+  const fullerOn = (front: ForeignFront): string => {
+    const foreign = foreignNest({ seed: 21, front, basque: false, other: true });
+    const { work } = workOn(foreign, bodyOfSize(foreign, 2, { bust: 0, out: 0, waist: 0, hip: 0 }));
+    const plan = planOfForeign({ foreign, work: { ...work, picks: { bustAlteration: 24 } } });
+    if (!plan.ok) throw new Error(plan.failure.code);
+    return checklistText({ ...work, picks: { bustAlteration: 24 } }, plan.value).replaceAll(/\s+/g, " ");
+  };
+
+  it("is cut through the darts that it has", () => {
+    expect(fullerOn("side")).toMatch(/middle of the waist dart up .* through the middle of the side dart/);
+    const french = fullerOn("french");
+    expect(french).toMatch(/middle of the waist dart up .* through the middle of the French dart/);
+    expect(french).toContain("The French dart opens by itself.");
+    expect(french).not.toContain("side dart");
+    // A mouth in the side seam has one end above the other.
+    expect(french).toMatch(/French dart, all the above included.* Its mouth, from where it is printed: upper end/);
+    expect(french).toContain("Fold the French dart closed, its bulk down");
+  });
+
+  it("is told where a dart is opened that was not there", () => {
+    expect(fullerOn("waist")).toMatch(
+      /middle of the waist dart up .* Draw another from the side seam, 35 mm below the side at the bust line, measured straight, to the bust point/,
+    );
+    const none = fullerOn("none");
+    expect(none).toMatch(
+      /Draw a line from the waist seam, straight below the bust point, up to the bust point .* another from the side seam, 35 mm below/,
+    );
+    expect(none).not.toContain("middle of the waist dart");
+  });
+
+  it("comes with the collar called by its name, as traced", () => {
+    const text = fullerOn("side");
+    expect(text).toContain("of the collar, with notches and grain.");
+    expect(text).not.toMatch(/other piece|the corner/);
   });
 });
 

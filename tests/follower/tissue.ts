@@ -31,8 +31,8 @@ export interface Paper {
   }[];
 }
 
-/** Points that are on no tissue: corners of our own making inside a line that runs on. */
-const UNSEEN = /^(?:armholeHinge|bandTopMiddle|waistMiddle|cut\d)$/;
+/** Points that are on no tissue: corners of our own making inside a line that runs on, and bends that no word names. */
+const UNSEEN = /^(?:armholeHinge|bandTopMiddle|waistMiddle|cut\d|bend\d+)$/;
 const STEPS = 48;
 
 function curved(piece: Piece, index: number): readonly Place[] {

@@ -1,11 +1,14 @@
 /**
  * Follows the printed sheets of many random plans with tissue, ruler and pencil, and tells how far off they lead:
- * `npm run follow -- --count 2000 --seed 7`.
+ * `npm run follow -- --count 2000 --seed 7`; with `--own` those on pieces of another house, their sizes as read from a file.
  */
 import { STYLE_NAMES } from "../../src/core/decisions/pattern";
+import type { LengthUnit, Work } from "../../src/core/decisions/work";
 import * as fc from "fast-check";
-import { arrivalOf, tooFar } from "../follower/arrival";
+import { arrivalOf, tooFar, type Arrival } from "../follower/arrival";
+import { arrivalOnForeign, FOREIGN_FRONTS } from "../follower/foreign";
 import { anyChainWork } from "../support/anyChainWork";
+import { anyForeignWork } from "../support/foreign/foreignWork";
 
 function argument(name: string): string | undefined {
   const at = process.argv.indexOf(`--${name}`);
@@ -14,7 +17,7 @@ function argument(name: string): string | undefined {
 
 const count = Number(argument("count") ?? 400);
 const seed = Number(argument("seed") ?? 7);
-const each = Math.ceil(count / STYLE_NAMES.length);
+const most = Number(argument("most") ?? 6);
 
 const found = { plans: 0, arrived: 0, corners: 0, corner: 0, seams: 0, seam: 0 };
 const told = new Map<string, { count: number; example: string }>();
@@ -23,24 +26,36 @@ const tell = (what: string, example: string): void => {
   told.set(what, { count: (known?.count ?? 0) + 1, example: known?.example ?? example });
 };
 
-for (const style of STYLE_NAMES) {
-  for (const [index, work] of fc.sample(anyChainWork(style), { seed, numRuns: each }).entries()) {
-    const arrival = arrivalOf({ ...work, unit: index % 3 === 0 ? "in" : "cm" });
-    if (arrival === null) continue;
-    const where = `${style} ${index}: ${work.alterations.map((one) => (one.kind === "fit" ? one.fit : one.kind)).join(", ")}`;
-    const far = tooFar(arrival);
-    found.plans += 1;
-    for (const line of arrival.notCovered) tell(`not covered: ${line}`, where);
-    for (const line of arrival.atFault) tell(`the sheet is at fault: ${line.replaceAll(/\d+/g, "#")}`, where);
-    for (const { what, by, allowed } of far)
-      tell(`too far: ${what}`, `${by.toFixed(2)} of ${allowed.toFixed(2)} ${where}`);
-    if (far.length + arrival.notCovered.length + arrival.atFault.length === 0) found.arrived += 1;
-    found.corners += arrival.corners.length;
-    found.seams += arrival.seams.length;
-    found.corner = Math.max(found.corner, ...arrival.corners.map(({ by }) => by));
-    found.seam = Math.max(found.seam, ...arrival.seams.map(({ by }) => by));
-  }
+function add(arrival: Arrival | null, of: string, { alterations }: Work): void {
+  if (arrival === null) return;
+  const where = `${of}: ${alterations.map((one) => (one.kind === "fit" ? one.fit : one.kind)).join(", ")}`;
+  const far = tooFar(arrival);
+  found.plans += 1;
+  for (const line of arrival.notCovered) tell(`not covered: ${line}`, where);
+  for (const line of arrival.atFault) tell(`the sheet is at fault: ${line.replaceAll(/\d+/g, "#")}`, where);
+  for (const { what, by, allowed } of far)
+    tell(`too far: ${what}`, `${by.toFixed(2)} of ${allowed.toFixed(2)} ${where}`);
+  if (far.length + arrival.notCovered.length + arrival.atFault.length === 0) found.arrived += 1;
+  found.corners += arrival.corners.length;
+  found.seams += arrival.seams.length;
+  found.corner = Math.max(found.corner, ...arrival.corners.map(({ by }) => by));
+  found.seam = Math.max(found.seam, ...arrival.seams.map(({ by }) => by));
 }
+
+const unitOf = (index: number): LengthUnit => (index % 3 === 0 ? "in" : "cm");
+
+if (process.argv.includes("--own"))
+  for (const front of FOREIGN_FRONTS) {
+    const numRuns = Math.ceil(count / FOREIGN_FRONTS.length);
+    for (const [index, made] of fc.sample(anyForeignWork({ front }, most), { seed, numRuns }).entries())
+      add(arrivalOnForeign(made, unitOf(index)), `${front} ${index}, nest ${made.foreign.options.seed}`, made.work);
+  }
+else
+  for (const style of STYLE_NAMES) {
+    const numRuns = Math.ceil(count / STYLE_NAMES.length);
+    for (const [index, work] of fc.sample(anyChainWork(style), { seed, numRuns }).entries())
+      add(arrivalOf({ ...work, unit: unitOf(index) }), `${style} ${index}`, work);
+  }
 
 console.log(
   `${found.plans} plans, ${found.arrived} arrived; ${found.corners} corners, the worst ${found.corner.toFixed(2)} mm off; ` +

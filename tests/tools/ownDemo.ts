@@ -17,7 +17,7 @@ import type { Segment, XY } from "../support/foreign/plane";
 
 /** mm between pieces, and round all of them. */
 const GAP = 25;
-const TOP = 180;
+export const TOP = 180;
 const DASHES = ["", "6 2", "2 1.5", "8 2 1 2", "0.8 1.6", "4 1 1 1 1 1"];
 const COLOURS = ["#1d1d1d", "#274b8f", "#8f2740", "#2f7a3d", "#7a5a1c", "#5b2a7d"];
 const NAMES: Readonly<Record<string, string>> = {
@@ -73,7 +73,7 @@ function innerData(outline: ForeignOutline, dx: number): string[] {
 }
 
 /** Each piece with how far it is moved to the right. */
-function sideBySide(pieces: readonly ForeignPiece[]): { readonly piece: ForeignPiece; readonly dx: number }[] {
+export function sideBySide(pieces: readonly ForeignPiece[]): { readonly piece: ForeignPiece; readonly dx: number }[] {
   let free = GAP;
   return pieces.map((piece) => {
     const across = piece.sizes.flatMap(({ ring }) => ring.flatMap(({ segments }) => segments.map(({ a }) => a.x)));

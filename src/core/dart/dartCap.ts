@@ -12,7 +12,7 @@ import {
 import { angleAt, directionOf, distance, midpoint, polar, rotateAbout, type PiecePoint } from "../geometry/point";
 import { reflectInLine } from "../geometry/segment";
 import { invariant } from "../result";
-import { homeOf, liesAlongBust } from "../pattern/dartNames";
+import { opensUpright } from "../pattern/dartNames";
 import { dartOf, pointOf, type DartName, type Piece } from "../pattern/piece";
 import { radians, type Radians } from "../units";
 import { curveOf, edgeFrom, edgeTo } from "../pattern/ring";
@@ -90,7 +90,7 @@ export function dartCap(piece: Piece, name: DartName): readonly [PiecePoint, Pie
 }
 
 /** Which way a dart's bulk is pressed (common practice, no source). */
-export const isFoldedDown = (name: DartName): boolean => liesAlongBust(name) || homeOf(name) === "french";
+export const isFoldedDown = (name: DartName): boolean => opensUpright(name);
 
 /** The seam from one mouth end away from the dart, as far as it goes on without another dart. */
 function seamAway(piece: Piece, end: ReturnType<typeof dartOf>["inner"]): Chain {

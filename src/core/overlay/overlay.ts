@@ -53,6 +53,8 @@ export interface Patch {
   /** Unlike any other of the overlay: letters, digits and hyphens. */
   readonly key: string;
   readonly piece: PieceName;
+  /** Her own word for it, where the planner has none. */
+  readonly label?: string;
   /** The printed piece it is laid on: the same, but for a piece that the wearer made of it by a seam. */
   readonly tissue: PieceName;
   /** Set where left and right halves differ. */
@@ -82,6 +84,8 @@ export interface Patch {
 /** A piece, or one half of it where the halves differ. */
 export interface OverlayPiece {
   readonly piece: PieceName;
+  /** Her own word for it, where the planner has none. */
+  readonly label?: string;
   readonly half: Half | null;
 }
 

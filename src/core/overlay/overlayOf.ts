@@ -71,10 +71,16 @@ export function overlayOf(plan: Plan, names: readonly PieceName[], longest: Mm):
   const told = halfPieces(plan, names).map((one): Told => stripsOf(sheet, one));
   return {
     baseSize: { label: plan.sizing.baseSize.label, size: plan.nest.labels.indexOf(plan.sizing.baseSize.label) },
-    patches: told.flatMap(({ patches }) => patches),
-    same: told.flatMap(({ of, why, patches }) => (why === null && patches.length === 0 ? [of] : [])),
-    tooMuch: told.flatMap(({ of, why }) => (why === null ? [] : [{ ...of, why }])),
+    patches: told.flatMap(({ patches }) => patches.map((patch) => called(patch, plan.nest))),
+    same: told.flatMap(({ of, why, patches }) => (why === null && patches.length === 0 ? [called(of, plan.nest)] : [])),
+    tooMuch: told.flatMap(({ of, why }) => (why === null ? [] : [{ ...called(of, plan.nest), why }])),
   };
+}
+
+/** With her own word for a piece that has no name. */
+function called<Of extends OverlayPiece>(of: Of, { otherNames }: Nest): Of {
+  const label = Object.entries(otherNames ?? {}).find(([name]) => name === of.piece)?.[1];
+  return label === undefined ? of : { ...of, label };
 }
 
 interface Sheet {
@@ -280,7 +286,7 @@ function layOne(draft: Draft, print: Print, { longest, margin }: Paper): Laid | 
   const inked = longEnough(held.strip);
   const drawn = [
     ...lines.map(({ curve }) => curve),
-    ...baseSizeLines(print.tissue, inked),
+    ...baseSizeLines(print, inked),
     ...otherLines(draft, print, inked).map(({ curve }) => curve),
   ];
   const layOn = print.points.filter(({ at }) => isInStrip(widened(inked, -CROSS_ROOM), at));
@@ -339,17 +345,21 @@ const sampled = (curve: EdgeCurve<"piece">): readonly PiecePoint[] => {
 };
 
 /** All that is printed of the base size within the paper. */
-const baseSizeLines = (tissue: Piece, strip: Strip): readonly EdgeCurve<"piece">[] =>
-  baseSizeParts(tissue, strip).flatMap(({ edges }) => edges);
+const baseSizeLines = (print: Print, strip: Strip): readonly EdgeCurve<"piece">[] =>
+  baseSizeParts(print, strip).flatMap(({ edges }) => edges);
 
-function baseSizeParts(tissue: Piece, strip: Strip): readonly PatchLine[] {
+/** The seams as they are printed: how a dart is folded shut at its mouth our own draft shows, and a file of hers need not. */
+const printedSeams = ({ source }: Nest, tissue: Piece): readonly SewnLine[] =>
+  sewnRing(tissue).filter(({ dart }) => source !== "own" || dart === null);
+
+function baseSizeParts({ nest, tissue }: Print, strip: Strip): readonly PatchLine[] {
   const within = widened(strip, -INSET);
   const cut = (kind: PatchLine["kind"], curves: readonly EdgeCurve<"piece">[]): readonly PatchLine[] =>
     chained(curves.flatMap((curve) => partsInStrip(curve, within))).map((edges) => ({ kind, edges }));
   return [
     ...cut(
       "seam",
-      sewnRing(tissue).map(({ curve }) => curve),
+      printedSeams(nest, tissue).map(({ curve }) => curve),
     ),
     ...cut(
       "dartLeg",
@@ -371,7 +381,7 @@ function otherLines({ of, seams }: Draft, { nest, tissue, others }: Print, strip
   return others.flatMap((size) => {
     const printed = nest.sizes[size]?.find(({ name }) => name === tissue.name);
     if (printed === undefined) return [];
-    return sewnRing(printed)
+    return printedSeams(nest, printed)
       .filter((line) => seams.some(({ seam }) => seam === line.seam))
       .flatMap(({ curve }) => partsInStrip(curve, within).map((part) => ({ size, curve: part })));
   });
@@ -412,7 +422,7 @@ function patchOf(
     of: draft.of.map((of) => whatOf(of, final)),
     changed: [...seams, ...legs],
     ends: endsOn(draft, final),
-    baseSize: baseSizeParts(print.tissue, inked),
+    baseSize: baseSizeParts(print, inked),
     neighbours,
     layOn,
     amounts: amountsOn(draft, one, print),

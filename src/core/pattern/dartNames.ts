@@ -36,6 +36,9 @@ export function partsOfDart(name: DartName): { readonly home: DartHome; readonly
 
 export const homeOf = (name: DartName): DartHome => partsOfDart(name).home;
 
+/** Darts whose mouth stands upright, in the side seam, the armhole or the centre: one end above the other. */
+export const opensUpright = (name: DartName): boolean => liesAlongBust(name) || homeOf(name) === "french";
+
 /** Darts that lie along the bust line: folded down, moved up and down. All others stand upright or slant. */
 export const liesAlongBust = (name: DartName): boolean => {
   const { home } = partsOfDart(name);

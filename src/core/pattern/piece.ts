@@ -112,6 +112,9 @@ export type PointName =
 /** Whether a point only shapes a line, and is no corner that anything is reckoned from. */
 export const isBend = (name: PointName): name is BendName => name.startsWith("bend");
 
+/** Whether a point is a corner of a piece that the planner has no name for. */
+export const isNumbered = (name: PointName): name is CornerName => name.startsWith("corner");
+
 /** A named point and the level whose size it follows. */
 export interface NamedPoint {
   readonly at: PiecePoint;

@@ -9,11 +9,21 @@ import { isRedraw, type Alteration, type DartRedraw, type FitAlteration } from "
 import type { FitName } from "../decisions/fitNames";
 import type { AlterationTrace } from "../alterations/outcome/trace";
 import { rankOf } from "../decisions/tradeOrder";
-import type { DartRef, LevelName, Piece, PieceName, PointName } from "../pattern/piece";
+import {
+  pointOf,
+  type DartHome,
+  type DartName,
+  type DartRef,
+  type LevelName,
+  type Piece,
+  type PieceName,
+  type PointName,
+} from "../pattern/piece";
+import { homeOf } from "../pattern/dartNames";
 import { invariant } from "../result";
 import { SAME_LINE, HAND_AGREEMENT, READS_AS_NOTHING } from "../tolerance";
 import type { Mm } from "../units";
-import type { ChecklistItem, CutLine, PlannedAlteration, PlannedDart } from "./plan";
+import type { BustSpreadAt, ChecklistItem, CutLine, PlannedAlteration, PlannedDart } from "./plan";
 import type { Sizing } from "../sizing/sizing";
 import { cutLinePoint, lineAt } from "./cutLines";
 import {
@@ -111,6 +121,7 @@ function jobsOn(piece: PieceName, inputs: ChecklistInputs): ChecklistItem[] {
           whole: what.amount,
           drop: what.drop,
           hinge: hingeFromUnderarm(planned, piece),
+          ...spreadAt(planned, piece),
         },
         amount: what.spread,
       });
@@ -184,6 +195,29 @@ function hingeFromUnderarm({ outcome }: PlannedAlteration, name: PieceName): Mm 
   const hinge = outcome.value.surgery.find(({ piece }) => piece === name)?.hinges[0];
   const underarm = outcome.value.before[name]?.points.underarm?.at;
   return hinge === undefined || underarm === undefined ? 0 : distance(hinge, underarm);
+}
+
+/** The darts that a front is spread at, and which of them is opened for it. */
+function spreadAt({ outcome }: PlannedAlteration, name: PieceName): { readonly at?: BustSpreadAt } {
+  if (!outcome.ok || name !== "front") return {};
+  const [before, after] = [outcome.value.before[name], outcome.value.after[name]];
+  const find = (homes: readonly DartHome[]) =>
+    after?.darts.find(
+      (dart) => dart.aimsAt === "bustPoint" && dart.gathered !== true && homes.includes(homeOf(dart.name)),
+    );
+  const [side, waist] = [find(["side", "french"]), find(["waist"])];
+  if (before === undefined || after === undefined || side === undefined || waist === undefined) return {};
+  const had = (dart: DartName): boolean => before.darts.some((one) => one.name === dart);
+  const from = after.points.sideBust === undefined ? "underarm" : "sideBust";
+  const by = distance(pointOf(after, from), pointOf(after, side.inner));
+  return {
+    at: {
+      side: side.name,
+      sideOpened: had(side.name) ? null : { from, by },
+      waist: waist.name,
+      isWaistOpened: !had(waist.name),
+    },
+  };
 }
 
 /** Where the new side seam leaves the traced one: at the hip of a basque, below the bust of a bodice, at the top of a band. */

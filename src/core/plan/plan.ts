@@ -11,7 +11,7 @@ import type { JudgedDartEnd } from "../dart/dartEndReading";
 import type { DartFigures } from "../dart/dartFigures";
 import type { ProbableBustPoint } from "../bodies/probableBustPoint";
 import type { PiecePoint } from "../geometry/point";
-import type { DartRef, LevelName, Nest, Piece, PieceName, PointName, SeamName } from "../pattern/piece";
+import type { DartName, DartRef, LevelName, Nest, Piece, PieceName, PointName, SeamName } from "../pattern/piece";
 import type { Result } from "../result";
 import type { Sizing } from "../sizing/sizing";
 import type { Mm, Radians } from "../units";
@@ -136,6 +136,15 @@ interface OwnBustPoint {
   readonly isMoved: boolean;
 }
 
+/** The dart from the side and the one from the waist that a front is spread at. */
+export interface BustSpreadAt {
+  readonly side: DartName;
+  /** Where a side dart is opened that was not there: how far from the side's corner at the bust line, or from the underarm. */
+  readonly sideOpened: { readonly from: "sideBust" | "underarm"; readonly by: Mm } | null;
+  readonly waist: DartName;
+  readonly isWaistOpened: boolean;
+}
+
 export type ChecklistStep =
   /** `isTwice`: the piece is not the same on both halves of the body; `own`: on the piece that carries it. */
   | {
@@ -146,7 +155,15 @@ export type ChecklistStep =
       readonly own: OwnBustPoint | null;
     }
   /** `hinge`: how far the point that a front is turned about lies from the underarm, straight; 0 where there is none to find. */
-  | { readonly kind: "bust"; readonly spread: Mm; readonly whole: Mm; readonly drop: Mm; readonly hinge: Mm }
+  | {
+      readonly kind: "bust";
+      readonly spread: Mm;
+      readonly whole: Mm;
+      readonly drop: Mm;
+      readonly hinge: Mm;
+      /** Darts of a front that it is spread at; absent of other pieces. */
+      readonly at?: BustSpreadAt;
+    }
   /** `taken`: what darts have given to the side seam there, so that it is marked once; mm taken off. */
   | { readonly kind: "blend"; readonly cutLine: CutLine; readonly from: LevelName; readonly taken: Mm }
   | { readonly kind: "alteration"; readonly planned: PlannedAlteration }

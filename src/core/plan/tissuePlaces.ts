@@ -5,6 +5,7 @@
 import { distance, type PiecePoint } from "../geometry/point";
 import { edgeLength } from "../geometry/edgeCurve";
 import {
+  isNumbered,
   pointOf,
   type DartName,
   type Edge,
@@ -88,6 +89,10 @@ function nearestCorner(printed: Piece, at: PiecePoint): PointName | null {
 const lies = ({ point, from, out, down }: TissuePlace): boolean =>
   point === from && Math.hypot(out, down) <= READS_AS_NOTHING;
 
+/** Corners of a piece that the planner has no name for; it has no others. */
+const ownCornersOf = (piece: Piece): readonly PointName[] =>
+  piece.edges.flatMap(({ from }) => (isNumbered(from) ? [from] : []));
+
 /** The ends of mouths of darts that are not drawn by a job of their own: of gathers, and where a seam alone was moved. */
 const mouthsOf = (piece: Piece, drawn: readonly DartName[]): readonly PointName[] =>
   piece.darts.flatMap(({ name, inner, outer }) => (drawn.includes(name) ? [] : [inner, outer]));
@@ -101,7 +106,7 @@ const isOnPiece = (piece: Piece, name: PointName): boolean =>
  * @param drawn darts that are told where they are drawn
  */
 export function movedOnTissue(printed: Piece, piece: Piece, drawn: readonly DartName[]): readonly TissuePlace[] {
-  return [...CORNERS, ...mouthsOf(piece, drawn)]
+  return [...CORNERS, ...ownCornersOf(piece), ...mouthsOf(piece, drawn)]
     .filter((name) => isOnPiece(piece, name))
     .flatMap((name) => tissuePlace(printed, piece, name) ?? [])
     .filter((place) => !lies(place));
@@ -109,7 +114,7 @@ export function movedOnTissue(printed: Piece, piece: Piece, drawn: readonly Dart
 
 /** Points that stayed, to lay the piece on its tissue by: the first and the last of them in the order told. */
 export function stayedOnTissue(printed: Piece, piece: Piece): readonly PointName[] {
-  const stayed = CORNERS.filter((name) => {
+  const stayed = [...CORNERS, ...ownCornersOf(piece)].filter((name) => {
     if (name === "bustPoint" || name === "armholeTouch" || !isOnPiece(piece, name)) return false;
     const place = tissuePlace(printed, piece, name);
     return place !== null && lies(place);
@@ -143,7 +148,11 @@ export interface DrawnLength {
 
 /** The outline from one point that can be seen to the next. */
 function runsOf(piece: Piece): readonly (readonly Edge[])[] {
-  const seen = new Set<PointName>([...CORNERS, ...piece.darts.flatMap(({ inner, outer }) => [inner, outer])]);
+  const seen = new Set<PointName>([
+    ...CORNERS,
+    ...ownCornersOf(piece),
+    ...piece.darts.flatMap(({ inner, outer }) => [inner, outer]),
+  ]);
   const runs: Edge[][] = [];
   for (const edge of piece.edges) {
     const last = runs.at(-1);
@@ -170,6 +179,8 @@ export function drawnLengths(printed: Piece, piece: Piece): readonly DrawnLength
     const seam = run[0]?.seam;
     if (ends === null || seam === undefined) return [];
     const [from, to] = ends;
+    // All round without a corner: there is no chord to lay it in.
+    if (from === to) return [];
     const length = lengthOf(piece, run);
     const own = traced.find((one) => {
       const [start, end] = endsOf(one) ?? [];

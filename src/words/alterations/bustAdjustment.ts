@@ -1,7 +1,10 @@
 /** The bust adjustment in words, for each piece it is made on. */
 import type { PieceName } from "../../core/pattern/piece";
+import type { BustSpreadAt } from "../../core/plan/plan";
 import type { Mm } from "../../core/units";
+import { tissueWords } from "../places";
 import { small, type Context, type Said } from "../terms/jobText";
+import { dartWords } from "../terms/names";
 
 interface BustWords {
   readonly heading: string;
@@ -13,6 +16,15 @@ interface Amounts {
   readonly spread: string;
   readonly drop: string;
   readonly hinge: string;
+  /** Of a front. */
+  readonly lines: DartLines;
+}
+
+/** The darts that a front is cut through, and where a line is drawn that has none yet. */
+interface DartLines {
+  readonly side: string;
+  readonly fromSide: string;
+  readonly fromWaist: string;
 }
 
 /** mm. On the half, round the whole body, what the centre grows by in length; how far its hinge lies from the underarm. */
@@ -21,19 +33,37 @@ export interface BustFigures {
   readonly whole: Mm;
   readonly drop: Mm;
   readonly hinge: Mm;
+  readonly at?: BustSpreadAt;
 }
 
 /** The whole job. */
-export function bustSaid({ spread, whole, drop, hinge }: BustFigures, context: Context): Said {
+export function bustSaid({ spread, whole, drop, hinge, at }: BustFigures, context: Context): Said {
   const { heading, moves } = bustSteps(context.pieceName, spread, {
     spread: small(spread, context),
     drop: small(drop, context),
     hinge: small(hinge, context),
+    lines: linesOf(at, context),
   });
   return {
     text: `${heading} (${small(whole, context)} round the whole body).`,
     moves,
     amount: small(context.pieceName === "centreFront" ? drop : spread, context),
+  };
+}
+
+function linesOf(at: BustSpreadAt | undefined, context: Context): DartLines {
+  const side = dartWords(at?.side ?? "sideDart");
+  const opened = at?.sideOpened ?? null;
+  return {
+    side,
+    fromSide:
+      opened === null
+        ? `through the middle of the ${side} to the bust point`
+        : `from the side seam, ${small(opened.by, context)} below the ${tissueWords(opened.from, context.pieceName)}, measured straight, to the bust point`,
+    fromWaist:
+      at?.isWaistOpened === true
+        ? "from the waist seam, straight below the bust point, up to the bust point"
+        : `from the middle of the ${dartWords(at?.waist ?? "waistDart")} up to the bust point`,
   };
 }
 
@@ -65,21 +95,24 @@ function bustSteps(piece: PieceName, spread: Mm, amounts: Amounts): BustWords {
   }
 }
 
-function frontMoves(fuller: boolean, { spread, drop, hinge }: Amounts): readonly string[] {
+function frontMoves(
+  fuller: boolean,
+  { spread, drop, hinge, lines: { side, fromSide, fromWaist } }: Amounts,
+): readonly string[] {
   const lines = [
-    `Draw a line from the middle of the waist dart up to the bust point and on to the armhole, ${hinge} from the underarm, measured straight. Draw another through the middle of the side dart to the bust point.`,
+    `Draw a line ${fromWaist} and on to the armhole, ${hinge} from the underarm, measured straight. Draw another ${fromSide}.`,
     "Cut the first line from the waist to the seam line of the armhole; snip the allowance to it, so that the paper hinges on the seam line. Cut the second almost to the bust point.",
   ];
   return fuller
     ? [
         ...lines,
-        `Swing the side part outwards until the cut stands ${spread} open at the bust point. Turn its lower half back until the edges below stand ${spread} apart all the way to the waist. The side dart opens by itself.`,
+        `Swing the side part outwards until the cut stands ${spread} open at the bust point. Turn its lower half back until the edges below stand ${spread} apart all the way to the waist. The ${side} opens by itself.`,
         `The side part now hangs ${drop} lower. Cut the centre part straight across from the centre front to the bust point and lower the part below by ${drop}, so that the waist is level again.`,
         "Stick paper behind the gaps. Mark the pattern’s new bust point in the middle of the gap, and draw the armhole smooth past the hinge.",
       ]
     : [
         ...lines,
-        `Swing the side part inwards until it laps ${spread} over the centre part at the bust point. Turn its lower half until the lap is ${spread} all the way to the waist. The side dart closes a little by itself.`,
+        `Swing the side part inwards until it laps ${spread} over the centre part at the bust point. Turn its lower half until the lap is ${spread} all the way to the waist. The ${side} closes a little by itself.`,
         `The side part now sits ${drop} higher. Fold ${drop} out of the centre part, straight across from the centre front to the bust point, so that the waist is level again.`,
         "Mark the pattern’s new bust point in the middle of the lap, and draw the armhole smooth past the hinge.",
       ];

@@ -8,6 +8,8 @@ export interface Context {
   readonly unit: LengthUnit;
   readonly piece: Piece | undefined;
   readonly pieceName: PieceName;
+  /** Her own word for it, where she gave one. */
+  readonly label?: string;
   /** Label of the size traced on this piece, where it is known. */
   readonly traced: string | undefined;
 }
