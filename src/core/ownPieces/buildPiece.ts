@@ -1,6 +1,7 @@
 /** A traced piece made a piece of the plan in every size: all points that alterations ask for, edges matched size by size. */
 import type { OwnPieceSaid } from "../decisions/ownPattern";
 import { edgeCrossingsAtY, edgeLength, edgePart } from "../geometry/edgeCurve";
+import { isInOutline } from "../geometry/outline";
 import { midpoint, piecePoint, polar, shift, directionOf, type PiecePoint } from "../geometry/point";
 import type { Mark } from "../outlines/outlineReading";
 import { homeOf } from "../pattern/dartNames";
@@ -82,6 +83,10 @@ export function buildPiece(
   for (const [index, bust] of bustPoints.entries())
     if (hasBust && (bust === null || bust.by === "darts"))
       problems.push({ code: "own/no-bust-point", size: invariant(sizes[index], "size").label });
+
+  for (const { ring, darts, label } of sizes)
+    for (const dart of darts)
+      if (!isInOutline(ring.edges, dart.apex)) problems.push({ code: "own/dart-no-end", dart: dart.name, size: label });
 
   const levelOf = new Map(corners.map((corner) => [corner.name, corner.level]));
   const marks = sizes.map((size): MarkOn[] => [
@@ -184,7 +189,10 @@ export function buildPiece(
     }
   }
   if (bends > MOST_BENDS) {
-    for (const size of sizes) problems.push({ code: "own/sizes-unlike", size: size.label });
+    const [first] = edges;
+    const bendsOf = (seam: SeamName): number => (first ?? []).filter((edge) => edge.seam === seam).length;
+    const seam = [...new Set(seams)].reduce((most, one) => (bendsOf(one) > bendsOf(most) ? one : most), "edge");
+    problems.push({ code: "own/seam-too-long", seam, size: "" });
     return { pieces: [], traced: sizes, bustPoints, derived, deviations: fitted, problems };
   }
   const pieces = sizes.map((size, index): Piece => {
@@ -326,7 +334,7 @@ function addLevels(
       const wanted =
         bust !== null && bust !== undefined
           ? atHeight(size.ring, side[0], side[1], bust.at.y)
-          : side[0] + Math.min(depth ?? USUAL_DEPTH, wayFrom(size.ring, side[0], side[1]) * 0.6);
+          : side[0] + (depth ?? Math.min(USUAL_DEPTH, wayFrom(size.ring, side[0], side[1]) * 0.6));
       return clearOf(size, side, wanted);
     });
     add("sideBust", "bust", places);
