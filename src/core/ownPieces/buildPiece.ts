@@ -324,6 +324,18 @@ function addLevels(
           : (own[0] + wayFrom(ring, own[0], own[1]) * share) % ring.length;
       }),
     );
+    // What a bust adjustment hinges on, named wherever it lies, so that it is not put anew right beside where two curves meet.
+    if (name === "front")
+      add(
+        "armholeHinge",
+        "shoulder",
+        each(({ ring }, index) => {
+          const own = spans[index];
+          return own === null || own === undefined
+            ? null
+            : (own[0] + wayFrom(ring, own[0], own[1]) * (share + HINGE_BELOW * (1 - share))) % ring.length;
+        }),
+      );
   }
   if (name === "front" || name === "cup" || name === "back" || name === "sideFront") {
     const places = each((size, index) => {
@@ -412,6 +424,8 @@ function addLevels(
   }
 }
 const USUAL_DEPTH: Mm = 30;
+/** How far down from where an armhole turns to the underarm it is hinged, as a share: about the lower third of the whole. */
+const HINGE_BELOW = 0.2;
 
 /** The height of the bust line at the side, by the front's side seam. */
 function sideBustHeight(size: TracedSize, others: FromOthers): Mm | null {

@@ -12,7 +12,7 @@ import { isSmooth, turnAt, type Chain } from "./tracedRing";
 /** Fewer stretches than this between two corners are what they look like. */
 const FEWEST = 3;
 /** Stretches of one curve leave it by about as much: what would be left by so many times more is straight by itself. */
-const ALIKE = 3;
+const ALIKE = 1.5;
 /** A curve that leaves its stretch by less than this share of what fitting may is straight. */
 const FLAT = FITTED_WITHIN / 50;
 /** So many degrees at once where the line beside hardly bends, so many times as much as that, are a corner. */
