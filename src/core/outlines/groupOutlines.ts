@@ -50,6 +50,10 @@ function overlap(p: Bounds<"sheet">, q: Bounds<"sheet">): number {
   return both / (boxArea(p) + boxArea(q) - both);
 }
 
+/** A stitch line that its cutting line goes along. */
+const liesOn = (sew: Shape, main: Shape): boolean =>
+  sew.role === "sew" && main.role !== "sew" && overlap(sew.box, main.box) >= SEW_SHARE;
+
 const isIn = (shape: Shape, point: SheetPoint): boolean =>
   isWithinBounds(point, shape.box, 0) && isInOutline(shape.ring, point);
 
@@ -92,7 +96,10 @@ export interface Grouped {
 }
 
 export function groupOutlines({ shapes, inner, marks, writings, drawing, sizes }: GroupsIn): Grouped {
-  const byArea = shapes.toSorted((p, q) => q.area - p.area).slice(0, MOST_COMPARED);
+  // Stitch lines last: where nothing is allowed they are as large as what they lie in.
+  const byArea = shapes
+    .toSorted((p, q) => Number(p.role === "sew") - Number(q.role === "sew") || q.area - p.area)
+    .slice(0, MOST_COMPARED);
   const frames = new Set(byArea.filter((shape) => isFrame(shape, byArea)));
   const mains: Shape[] = [];
   const within = new Map<Shape, Shape>();
@@ -108,7 +115,7 @@ export function groupOutlines({ shapes, inner, marks, writings, drawing, sizes }
         !frames.has(main) &&
         (main.outline.size === shape.outline.size || main.outline.size === null || shape.outline.size === null) &&
         areBoundsNear(main.box, shape.box, 0) &&
-        liesIn(shape.points, main),
+        (liesIn(shape.points, main) || liesOn(shape, main)),
     );
     const holder = holders.at(-1);
     const share = holder === undefined ? 1 : shape.area / holder.area;
