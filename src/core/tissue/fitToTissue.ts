@@ -332,7 +332,7 @@ function roughly(model: Model, rows: readonly Row[]) {
     // What a straight line through here leaves at the stand-in.
     residuals = rows.map(({ wanted }, i) => wanted - (values[i] ?? 0) + dot(invariant(answers[i], "row"), z));
     const to = acrossRows(answers, factored(gram(answers, doubts)).solve(residuals), FREEDOM_COUNT);
-    z = [...towards(model, quantities, z, to, AS_MEASURED)];
+    z = [...towards(model, quantities, z, to)];
   }
   return { z, answers, residuals };
 }
@@ -403,13 +403,14 @@ function exactly(
 ): { z: readonly number[]; met: readonly Row[] } {
   let met = rows;
   for (let count = 0; count <= rows.length; count += 1) {
-    const { z, misses } = brought(model, met, start);
+    const { z, misses, answers } = brought(model, met, start);
     const worst = misses.reduce((most, miss) => Math.max(most, miss), 0);
     if (worst <= TISSUE_MET) return { z, met };
-    // What cannot be reached at all is left out, the furthest first; what is sewn together stays.
+    // What has the least room beside the others is left out; what is sewn together stays.
+    const inverse = factored(gram(answers, [])).inverse();
     let out = -1;
-    for (const [at, miss] of misses.entries())
-      if (met[at]?.answer !== null && (out < 0 || miss > (misses[out] ?? 0))) out = at;
+    for (const at of met.keys())
+      if (met[at]?.answer !== null && (out < 0 || entry(inverse, at, at) > entry(inverse, out, out))) out = at;
     if (out < 0) break;
     met = met.filter((_, at) => at !== out);
   }
@@ -421,22 +422,36 @@ function brought(
   model: Model,
   rows: readonly Row[],
   start: readonly number[],
-  graded: Graded = AS_MEASURED,
-): { z: readonly number[]; misses: readonly number[] } {
+): { z: readonly number[]; misses: readonly number[]; answers: Matrix } {
   const quantities = rows.map(({ quantity }) => quantity);
-  let z = [...start];
-  let misses: number[] = [];
+  const missesAt = (z: readonly number[]): readonly number[] => {
+    const values = valuesOf(model, quantities, z);
+    return rows.map(({ wanted }, i) => wanted - (values[i] ?? NaN));
+  };
+  let z: readonly number[] = start;
+  let misses = missesAt(z);
+  let answers: Matrix = [];
   for (let round = 0; round < ROUNDS; round += 1) {
-    const values = valuesOf(model, quantities, z, graded);
-    misses = rows.map(({ wanted }, i) => Math.abs(wanted - (values[i] ?? NaN)));
-    if (round > 1 && misses.every((miss) => miss <= TISSUE_SOLVED)) break;
-    const answers = answersOf(model, quantities, z, graded);
-    const residuals = rows.map(({ wanted }, i) => wanted - (values[i] ?? 0) + dot(invariant(answers[i], "row"), z));
+    if (round > 1 && misses.every((miss) => Math.abs(miss) <= TISSUE_SOLVED)) break;
+    answers = answersOf(model, quantities, z);
+    const residuals = misses.map((miss, i) => miss + dot(invariant(answers[i], "row"), z));
     const to = acrossRows(answers, factored(gram(answers, [])).solve(residuals), FREEDOM_COUNT);
-    z = [...towards(model, quantities, z, to, graded)];
+    const before = dot(misses, misses);
+    let next = z;
+    // A whole step, or as much of it as brings them nearer.
+    for (let share = 1; share > LEAST_STEP; share /= 2) {
+      next = z.map((value, k) => value + share * ((to[k] ?? value) - value));
+      misses = missesAt(next);
+      const after = dot(misses, misses);
+      if (after < before || after <= TISSUE_SOLVED) break;
+    }
+    z = next;
   }
-  return { z, misses: misses.map((miss) => (Number.isFinite(miss) ? miss : Infinity)) };
+  return { z, misses: misses.map((miss) => (Number.isFinite(miss) ? Math.abs(miss) : Infinity)), answers };
 }
+
+/** Share of a step (no unit). Less than this brings nothing. */
+const LEAST_STEP = 1 / 16;
 
 /** As far on the way as all can still be measured. */
 function towards(
@@ -444,11 +459,10 @@ function towards(
   quantities: readonly Quantity[],
   from: readonly number[],
   to: readonly number[],
-  graded: Graded,
 ): readonly number[] {
   for (let share = 1; share > TISSUE_NOTHING_NEW; share /= 2) {
     const z = from.map((value, k) => value + share * ((to[k] ?? value) - value));
-    if (valuesOf(model, quantities, z, graded).every(Number.isFinite)) return z;
+    if (valuesOf(model, quantities, z).every(Number.isFinite)) return z;
   }
   return from;
 }
