@@ -31,7 +31,7 @@ import type { Mm } from "../units";
 import { dartToBust, isStep, measureTissue } from "./tapeWays";
 import { evenlyTaken, takenQuantities } from "./evenDarts";
 import { FREEDOMS } from "./freedoms";
-import { acrossRows, dot, factored, gram, varianceLeft } from "./leastMoves";
+import { acrossRows, dot, factored, gram, varianceLeft, type Factored } from "./leastMoves";
 import { reshapePiece } from "./reshapePiece";
 import {
   answersOf,
@@ -283,7 +283,7 @@ interface Solved {
 /** Rounds of bringing pieces to answers; each leaves a small part of the error. */
 const ROUNDS = 12;
 /** Rounds in which it is settled where the answers lie together, their doubts counted. */
-const ROUGH_ROUNDS = 3;
+const ROUGH_ROUNDS = 2;
 /** Such a doubt of what is exact lets it be factored. */
 const NEARLY_EXACT = 1e-4;
 
@@ -809,31 +809,73 @@ function waistSlopes({ sizes }: Nest, base: number, at: number): ReadonlyMap<Pie
 /** mm. Step of a difference quotient. */
 const SLOPE_STEP = 0.01;
 
-/** Variance of what the pieces have of an aim, less the truth: what is met taken exactly, and steps elsewhere as likely. */
-function varianceOf({ here, elsewhere, printed }: Aim, known: Known): (more?: Known) => number {
-  const { rows, doubts, isMet } = known;
-  const hasElsewhere = elsewhere.some((value) => value !== 0);
+/** What is known, factored once: what is met exactly, and all of it as far as it is weighed. */
+interface Factors {
+  readonly known: Known;
+  readonly met: readonly number[];
+  readonly exact: Factored;
+  readonly likely: Factored;
+}
+
+function factorsOf(known: Known): Factors {
+  const met = [...known.rows.keys()].filter((i) => known.isMet[i]);
+  return {
+    known,
+    met,
+    exact: factored(gram(rowsAt(known.rows, met), [])),
+    likely: factored(gram(known.rows, weighed(known.doubts))),
+  };
+}
+
+const rowsAt = (rows: Matrix, places: readonly number[]): Matrix => places.map((at) => invariant(rows[at], "row"));
+
+/** Shares of each row in what something is taken to be: exactly, and as likely. */
+function sharesOf({ known, met, exact, likely }: Factors, answers: readonly number[]) {
+  return {
+    exact: exact.solve(rowsAt(known.rows, met).map((row) => dot(row, answers))),
+    likely: likely.solve(known.rows.map((row) => dot(row, answers))),
+  };
+}
+
+/** One more row that would be met, and how those before it share in it. */
+interface More {
+  readonly row: readonly number[];
+  readonly doubt: number;
+  readonly shares: ReturnType<typeof sharesOf>;
+}
+
+/**
+ * Variance of what the pieces have of an aim, less the truth: what is met taken exactly, and steps elsewhere as likely.
+ *
+ * @source one more row borders what is factored: its own share is what is left of it once the others have theirs
+ */
+function varianceOf({ here, elsewhere, printed }: Aim, factors: Factors): (more?: More) => number {
+  const { known, met } = factors;
+  const [ofHere, ofElsewhere] = [sharesOf(factors, here), sharesOf(factors, elsewhere)];
+  const metRows = rowsAt(known.rows, met);
   return (more) => {
-    const all =
-      more === undefined
-        ? known
-        : { rows: [...rows, ...more.rows], doubts: [...doubts, ...more.doubts], isMet: [...isMet, ...more.isMet] };
-    const met = all.rows.filter((_, i) => all.isMet[i]);
-    const exact = factored(gram(met, [])).solve(met.map((row) => dot(row, here)));
-    const likely = hasElsewhere
-      ? factored(gram(all.rows, weighed(all.doubts))).solve(all.rows.map((row) => dot(row, elsewhere)))
-      : all.rows.map(() => 0);
-    let place = 0;
-    const weights = all.rows.map((_, i) => {
-      if (!all.isMet[i]) return likely[i] ?? 0;
-      place += 1;
-      return (exact[place - 1] ?? 0) + (likely[i] ?? 0);
-    });
-    const carried = acrossRows(all.rows, weights, FREEDOM_COUNT);
-    const off = carried.map((value, k) => (here[k] ?? 0) + (elsewhere[k] ?? 0) - value);
-    return (
-      printed + dot(off, off) + weights.reduce((sum, weight, i) => sum + weight * weight * (all.doubts[i] ?? 0), 0)
-    );
+    const bordered = (
+      own: readonly number[],
+      rows: Matrix,
+      of: readonly number[],
+      shares: readonly number[],
+      doubt: number,
+    ) => {
+      if (more === undefined) return { last: 0, shares };
+      const through = rows.map((row) => dot(row, more.row));
+      const room = dot(more.row, more.row) + doubt - dot(through, own);
+      const last = room > NEARLY_EXACT ? (dot(more.row, of) - dot(through, shares)) / room : 0;
+      return { last, shares: shares.map((share, i) => share - last * (own[i] ?? 0)) };
+    };
+    const exact = bordered(more?.shares.exact ?? [], metRows, here, ofHere.exact, 0);
+    const likely = bordered(more?.shares.likely ?? [], known.rows, elsewhere, ofElsewhere.likely, more?.doubt ?? 0);
+    const weights = [...likely.shares];
+    for (const [i, at] of met.entries()) weights[at] = (weights[at] ?? 0) + (exact.shares[i] ?? 0);
+    const last = exact.last + likely.last;
+    const carried = acrossRows(known.rows, weights, FREEDOM_COUNT);
+    const off = carried.map((value, k) => (here[k] ?? 0) + (elsewhere[k] ?? 0) - value - last * (more?.row[k] ?? 0));
+    const ofRows = weights.reduce((sum, weight, i) => sum + weight * weight * (known.doubts[i] ?? 0), 0);
+    return printed + dot(off, off) + ofRows + last * last * (more?.doubt ?? 0);
   };
 }
 
@@ -867,11 +909,11 @@ export function anchorOf(piece: Piece): PointName | undefined {
 }
 
 function doubtOf(aims: Aims, model: Model, known: Known, others: ReadonlySet<PieceName>): TissueDoubt {
+  const factors = factorsOf(known);
   const rows = known.rows.filter((_, i) => known.isMet[i]);
   const doubts = known.doubts.filter((_, i) => known.isMet[i]);
-  const system = factored(gram(rows, []));
-  const spreadOf = (answers: readonly number[]): Mm => Math.sqrt(varianceLeft(answers, rows, doubts, system));
-  const told = (aim: Aim | null): Mm | null => (aim === null ? null : Math.sqrt(varianceOf(aim, known)()));
+  const spreadOf = (answers: readonly number[]): Mm => Math.sqrt(varianceLeft(answers, rows, doubts, factors.exact));
+  const told = (aim: Aim | null): Mm | null => (aim === null ? null : Math.sqrt(varianceOf(aim, factors)()));
   const corners: Partial<Record<PieceName, Partial<Record<PointName, CornerDoubt>>>> = {};
   for (const piece of piecesOf(model.pieces)) {
     const all = cornerAnswers(model, piece);
@@ -908,17 +950,19 @@ function nextOf(
   const open = placesIn(model).filter((ref) => !refs.some((one) => isSame(one, ref)));
   const quantities = open.map(({ piece, length }) => invariant(lengthQuantity(model, piece, length), length));
   const rows = answersOf(model, quantities, z);
-  const left = covarianceLeft(rows, known);
+  const factors = factorsOf(known);
   const asked = LEVELS.map((level) => {
     const aim = aims[level];
-    const variance = aim === null ? null : varianceOf(aim, known);
+    const variance = aim === null ? null : varianceOf(aim, factors);
     return { level, variance, before: variance?.() ?? 0 };
   });
   const list = open.map((ref, i) => {
-    const more: Known = { rows: [invariant(rows[i], "row")], doubts: [tapeDoubt(ref.length)], isMet: [true] };
+    const row = invariant(rows[i], "row");
+    const more: More = { row, doubt: tapeDoubt(ref.length), shares: sharesOf(factors, row) };
+    const through = known.rows.map((one) => dot(one, row));
     const gains = asked.map(({ level, variance, before }) => ({ level, before, after: variance?.(more) ?? 0 }));
     const saves = { bust: 0, waist: 0, hip: 0 };
-    let worth = OTHERS_COUNT * others(ref, entry(left, i, i));
+    let worth = OTHERS_COUNT * others(ref, dot(row, row) - dot(through, more.shares.likely));
     for (const { level, before, after } of gains) {
       saves[level] = Math.max(0, Math.sqrt(before) - Math.sqrt(after));
       worth += before - after;
