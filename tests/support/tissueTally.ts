@@ -171,13 +171,15 @@ export interface PlannedWaist {
 export function planWaist(nest: Nest, c: Case, steps: number): PlannedWaist {
   const [base, more] = [c.measured, bodyMore(c, steps)];
   const own = blendedWaist(nest, base, base);
-  let [low, high] = [-3, c.truth.sizes.length + 2];
-  for (let i = 0; i < 30; i += 1) {
-    const middle = (low + high) / 2;
-    if (blendedWaist(nest, base, middle) < own + more) low = middle;
-    else high = middle;
+  // All but a straight line in the size: a secant is there in a few rounds.
+  let [a, b] = [base, base + (steps === 0 ? 1 : steps)];
+  let [fa, fb] = [-more, blendedWaist(nest, base, b) - own - more];
+  for (let i = 0; i < 6 && Math.abs(fb) > 1e-6 && fa !== fb; i += 1) {
+    const at = b - (fb * (b - a)) / (fb - fa);
+    [a, fa] = [b, fb];
+    [b, fb] = [at, blendedWaist(nest, base, at) - own - more];
   }
-  const at = (low + high) / 2;
+  const at = b;
   const trueOwn = blendedWaist(c.truth, base, base);
   const grown = blendedWaist(c.truth, base, at) - trueOwn;
   return { at, miss: trueOwn + grown - own - more, ofBase: trueOwn - own, ofStep: grown - more };

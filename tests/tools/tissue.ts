@@ -23,6 +23,8 @@ const { values } = parseArgs({
     seed: { type: "string", default: "1" },
     house: { type: "string", default: "first" },
     corners: { type: "boolean", default: false },
+    /** Stops after so long, and reports on what it came to. */
+    seconds: { type: "string", default: "100000" },
     json: { type: "boolean", default: false },
   },
 });
@@ -38,7 +40,9 @@ const hold = (key: string, off: number, spread: number): void => {
   (held[key] ??= []).push(off / spread);
 };
 const start = performance.now();
-for (let seed = first; seed < first + count; seed += 1) {
+let done = 0;
+for (let seed = first; seed < first + count && performance.now() - start < 1000 * Number(values.seconds); seed += 1) {
+  done += 1;
   const c = caseOf(seed, houseOf(seed, values.house === "second"));
   const truth = c.truth.sizes[c.measured] ?? [];
   const kind = c.printed ? "printed" : "not printed";
@@ -106,7 +110,7 @@ else
     misses,
     held,
     values.corners,
-    `${count} nests from ${first}, ${((performance.now() - start) / 1000).toFixed(0)} s`,
+    `${done} nests from ${first}, ${((performance.now() - start) / 1000).toFixed(0)} s`,
   );
 
 function report(

@@ -167,7 +167,7 @@ export const FREEDOMS: readonly Freedom[] = [
   ...both("underarm", [22, 12, 6], alongY({ underarm: 1, sideBust: 0.1, armholeTouch: 0.3 })),
   ...both("neckDepth", [6, 20, 18], alongY({ centreNeck: 1 })),
   ...both("neckRise", [0.5, 5, 4], alongY({ sideNeck: 1, princessTop: 0.5 })),
-  ...both("slope", [11, 13, 6], alongY({ shoulderTip: 1, armholeTouch: 0.5, princessTop: 0.5 })),
+  ...both("slope", [11, 20, 6], alongY({ shoulderTip: 1, armholeTouch: 0.5, princessTop: 0.5 })),
   ...both("touch", [10, 30, 10], alongY({ armholeTouch: 1 })),
   ...both("bustHeight", [18, 14, 8], (piece) => ({
     ...withBustDarts(piece, 0, 1),
@@ -180,7 +180,7 @@ export const FREEDOMS: readonly Freedom[] = [
       sideDartOuter: 1,
     }),
   })),
-  ...both("sideWaist", [4, 13, 2], alongY({ sideWaist: 1 })),
+  ...both("sideWaist", [3, 13, 2], alongY({ sideWaist: 1 })),
   ...both("underBust", [9, 1, 1], {
     ...alongY({ underBustCentre: 1, sideUnderBust: 1, bandTopMiddle: 1, underBustDartInner: 1, underBustDartOuter: 1 }),
   }),
@@ -267,7 +267,7 @@ export const FREEDOMS: readonly Freedom[] = [
   ...onEach(
     ["front", "cup"],
     "bustDartLegs",
-    9,
+    16,
     withDart(dartToBust, ({ outer }) => ({ [outer]: [1, 0] })),
   ),
   ...onEach(["front", "cup"], "bustDartLength", 13, (piece) => lengthOf(piece, dartToBust(piece))),
@@ -283,7 +283,7 @@ export const FREEDOMS: readonly Freedom[] = [
   freedom("princessTopHeight", 15, PRINCESS, alongY({ princessTop: 1 })),
   freedom("princessIntake", 9, PRINCESS, princessIntake),
   freedom("sideFrontLean", 10, ["sideFront"], alongX({ princessWaist: 1, sideWaist: 1 })),
-  freedom("sideFrontShoulder", 15, ["sideFront"], alongY({ shoulderTip: 1 })),
+  freedom("sideFrontShoulder", 25, ["sideFront"], alongY({ shoulderTip: 1 })),
   freedom("sideFrontTop", 28, ["sideFront"], alongY({ princessTop: 1, shoulderTip: 0.8, armholeTouch: 0.3 })),
   freedom("sideFrontTurn", 8, ["sideFront"], alongX({ princessTop: 1, shoulderTip: 0.8 })),
   ...onEach(PRINCESS, "princessFall", 3, alongY({ princessWaist: 1 })),
