@@ -22,6 +22,7 @@ import {
   TISSUE_FORETOLD,
   TISSUE_LOW_DART,
   TISSUE_MET,
+  TISSUE_NEARLY_EXACT,
   TISSUE_NOTHING_NEW,
   TISSUE_ROOM,
   TISSUE_SOLVED,
@@ -42,6 +43,7 @@ import {
   modelOf,
   reshaped,
   sewnOf,
+  STEP,
   valuesOf,
   type FinishedLevel,
   type Graded,
@@ -111,6 +113,8 @@ export interface FittedNest {
   readonly next: readonly NextTissue[];
   /** How far each freedom is moved, for the nests of other cups. */
   readonly moves: Moved;
+  /** null where nothing is fitted. */
+  readonly basis: Basis | null;
 }
 
 /** How far each freedom is moved. */
@@ -119,12 +123,6 @@ export interface Moved {
   readonly here: readonly number[];
   /** In the other sizes: what a step is off by the tape does not grow with each of them. */
   readonly elsewhere: readonly number[];
-}
-
-/** Where the pieces are cut: fractional places in the chart. */
-export interface CutAt {
-  readonly base: number;
-  readonly waist: number;
 }
 
 export interface TissueInputs {
@@ -183,7 +181,7 @@ export function fitToTissue(inputs: TissueInputs): FittedNest {
   };
   const moves = { here: z, elsewhere: withLikelySteps(model, usable, known, z) };
   const fittedNest = ontoNest(nest, pattern, measured, moves, refs, met);
-  const aims = aimsOf({ ...inputs, nest }, fittedNest, measured, model, z);
+  const basis: Basis = { inputs: { ...inputs, nest }, fitted: fittedNest, measured, model, known, refs, others, z };
   return {
     nest: fittedNest,
     measured,
@@ -196,10 +194,41 @@ export function fitToTissue(inputs: TissueInputs): FittedNest {
     ),
     unused: refs.filter((ref) => !otherCut.includes(ref) && !answers.some(({ answer }) => isSame(answer, ref))),
     otherCut,
-    doubt: doubtOf(aims, model, known, others),
-    next: nextOf(aims, model, z, known, refs),
+    ...toldOf(basis),
     moves,
+    basis,
   };
+}
+
+/** What the doubt is told by. */
+interface Basis {
+  readonly inputs: TissueInputs;
+  readonly fitted: Nest;
+  readonly measured: number;
+  readonly model: Model;
+  readonly known: Known;
+  readonly refs: readonly TissueRef[];
+  readonly others: ReadonlySet<PieceName>;
+  readonly z: readonly number[];
+}
+
+function toldOf({
+  inputs,
+  fitted,
+  measured,
+  model,
+  known,
+  refs,
+  others,
+  z,
+}: Basis): Pick<FittedNest, "doubt" | "next"> {
+  const aims = aimsOf(inputs, fitted, measured, model, z);
+  return { doubt: doubtOf(aims, model, known, others), next: nextOf(aims, model, z, known, refs) };
+}
+
+/** The same fit, its doubt and what the next length saves told for pieces that are cut elsewhere. */
+export function toldAt(fit: FittedNest, at: Pick<TissueInputs, "sizeIndex" | "waistAt">): FittedNest {
+  return fit.basis === null ? fit : { ...fit, ...toldOf({ ...fit.basis, inputs: { ...fit.basis.inputs, ...at } }) };
 }
 
 /**
@@ -226,7 +255,7 @@ function withLikelySteps(model: Model, rows: readonly Row[], known: Known, z: re
 const isGrade = (k: number): boolean => FREEDOMS[k]?.grade !== null;
 
 /** Doubts that a system can be factored with. */
-const weighed = (doubts: readonly number[]): number[] => doubts.map((doubt) => Math.max(doubt, NEARLY_EXACT));
+const weighed = (doubts: readonly number[]): number[] => doubts.map((doubt) => Math.max(doubt, TISSUE_NEARLY_EXACT));
 
 const BUST_DART = new Set<TissueLength>(["bustDartMouth", "bustDartLength", "bustDartFromUnderarm"]);
 
@@ -284,8 +313,6 @@ interface Solved {
 const ROUNDS = 12;
 /** Rounds in which it is settled where the answers lie together, their doubts counted. */
 const ROUGH_ROUNDS = 2;
-/** Such a doubt of what is exact lets it be factored. */
-const NEARLY_EXACT = 1e-4;
 
 function solve(model: Model, rows: readonly Row[]): Solved {
   const rough = roughly(model, rows);
@@ -300,7 +327,7 @@ function solve(model: Model, rows: readonly Row[]): Solved {
   const precision = factored(
     gram(
       rough.answers,
-      rows.map(({ doubt }) => Math.max(doubt, NEARLY_EXACT)),
+      rows.map(({ doubt }) => Math.max(doubt, TISSUE_NEARLY_EXACT)),
     ),
   ).inverse();
   const misfits = rows.flatMap((row, at): Misfit[] => {
@@ -322,7 +349,7 @@ function solve(model: Model, rows: readonly Row[]): Solved {
 /** The freedoms where all answers lie together best, doubts counted; how the rows answer there, and what is left as a line. */
 function roughly(model: Model, rows: readonly Row[]) {
   const quantities = rows.map(({ quantity }) => quantity);
-  const doubts = rows.map(({ doubt }) => Math.max(doubt, NEARLY_EXACT));
+  const doubts = rows.map(({ doubt }) => Math.max(doubt, TISSUE_NEARLY_EXACT));
   let z: number[] = Array.from({ length: FREEDOM_COUNT }, () => 0);
   let answers = answersOf(model, quantities, z);
   let residuals: number[] = [];
@@ -346,7 +373,7 @@ function contradictions(rows: readonly Row[], answers: Matrix, residuals: readon
   for (let count = 0; count < rows.length; count += 1) {
     const left = rows.flatMap((_, at) => (out.has(at) ? [] : [at]));
     const part = left.map((at) => invariant(answers[at], "row"));
-    const doubts = left.map((at) => Math.max(invariant(rows[at], "row").doubt, NEARLY_EXACT));
+    const doubts = left.map((at) => Math.max(invariant(rows[at], "row").doubt, TISSUE_NEARLY_EXACT));
     const system = factored(gram(part, doubts));
     const inverse = system.inverse();
     const weights = system.solve(left.map((at) => residuals[at] ?? 0));
@@ -439,7 +466,8 @@ function brought(
     const before = dot(misses, misses);
     let next = z;
     // A whole step, or as much of it as brings them nearer.
-    for (let share = 1; share > LEAST_STEP; share /= 2) {
+    for (let halved = 0; halved < HALVINGS; halved += 1) {
+      const share = 0.5 ** halved;
       next = z.map((value, k) => value + share * ((to[k] ?? value) - value));
       misses = missesAt(next);
       const after = dot(misses, misses);
@@ -450,8 +478,10 @@ function brought(
   return { z, misses: misses.map((miss) => (Number.isFinite(miss) ? Math.abs(miss) : Infinity)), answers };
 }
 
-/** Share of a step (no unit). Less than this brings nothing. */
-const LEAST_STEP = 1 / 16;
+/** How often a step that does not come nearer is halved: less of it brings nothing. */
+const HALVINGS = 4;
+/** And one after which something could no longer be measured. */
+const HALVINGS_TO_MEASURE = 10;
 
 /** As far on the way as all can still be measured. */
 function towards(
@@ -460,7 +490,8 @@ function towards(
   from: readonly number[],
   to: readonly number[],
 ): readonly number[] {
-  for (let share = 1; share > TISSUE_NOTHING_NEW; share /= 2) {
+  for (let halved = 0; halved < HALVINGS_TO_MEASURE; halved += 1) {
+    const share = 0.5 ** halved;
     const z = from.map((value, k) => value + share * ((to[k] ?? value) - value));
     if (valuesOf(model, quantities, z).every(Number.isFinite)) return z;
   }
@@ -788,15 +819,15 @@ function waistSlopes({ sizes }: Nest, base: number, at: number): ReadonlyMap<Pie
       const long = seamLength(piece, "waist");
       const ends = new Set(piece.edges.flatMap(({ seam, from, to }) => (seam === "waist" ? [from, to] : [])));
       const moved = (point: PointName, by: readonly [number, number]): number =>
-        (2 * (seamLength(reshapePiece(piece, new Map([[point, by]])), "waist") - long)) / SLOPE_STEP;
+        (2 * (seamLength(reshapePiece(piece, new Map([[point, by]])), "waist") - long)) / STEP;
       return [
         name,
         new Map(
           [...ends].map((point) => [
             point,
             {
-              x: moved(point, [SLOPE_STEP, 0]),
-              y: moved(point, [0, SLOPE_STEP]),
+              x: moved(point, [STEP, 0]),
+              y: moved(point, [0, STEP]),
               isAtWaist: piece.points[point]?.level === "waist",
             },
           ]),
@@ -805,9 +836,6 @@ function waistSlopes({ sizes }: Nest, base: number, at: number): ReadonlyMap<Pie
     }),
   );
 }
-
-/** mm. Step of a difference quotient. */
-const SLOPE_STEP = 0.01;
 
 /** What is known, factored once: what is met exactly, and all of it as far as it is weighed. */
 interface Factors {
@@ -864,7 +892,7 @@ function varianceOf({ here, elsewhere, printed }: Aim, factors: Factors): (more?
       if (more === undefined) return { last: 0, shares };
       const through = rows.map((row) => dot(row, more.row));
       const room = dot(more.row, more.row) + doubt - dot(through, own);
-      const last = room > NEARLY_EXACT ? (dot(more.row, of) - dot(through, shares)) / room : 0;
+      const last = room > TISSUE_NEARLY_EXACT ? (dot(more.row, of) - dot(through, shares)) / room : 0;
       return { last, shares: shares.map((share, i) => share - last * (own[i] ?? 0)) };
     };
     const exact = bordered(more?.shares.exact ?? [], metRows, here, ofHere.exact, 0);
@@ -997,7 +1025,7 @@ function covarianceLeft(things: Matrix, { rows, doubts }: Known): number[][] {
   const system = factored(
     gram(
       rows,
-      doubts.map((doubt) => Math.max(doubt, NEARLY_EXACT)),
+      doubts.map((doubt) => Math.max(doubt, TISSUE_NEARLY_EXACT)),
     ),
   );
   const toRows = things.map((thing) => rows.map((row) => dot(row, thing)));
@@ -1077,5 +1105,6 @@ function unfitted({ nest }: TissueInputs): FittedNest {
     doubt: { finished: { bust: null, waist: null, hip: null }, corners: {} },
     next: [],
     moves: { here: [], elsewhere: [] },
+    basis: null,
   };
 }
