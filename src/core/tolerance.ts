@@ -101,11 +101,17 @@ export const TISSUE_SOLVED = 1e-3;
 /** mm. An answer that the others, taken exactly, leave less room than this says no more than they do: one and a half times what a tape is good to. */
 export const TISSUE_ROOM = 3;
 
-/** Spreads (no unit). An answer further than this from what the others leave it contradicts them: three of a thousand right ones do (our own choice). */
+/** Share of a spread (no unit). An answer further than this from what the others leave it contradicts them: three of a thousand right ones do (our own choice). */
 export const TISSUE_CONTRADICTS = 3;
 
 /** mm, one standard deviation. Others say what an answer ought to be where they do so to within this, twice a tape's doubt (our own choice). */
 export const TISSUE_FORETOLD = 4;
+
+/** mm, squared. Such a doubt of what is taken exactly lets it be factored: a hundredth of a millimetre, which no pencil shows. */
+export const TISSUE_NEARLY_EXACT = 1e-4;
+
+/** Share of a square (no unit). What rounding leaves of a row that says nothing beside those before it: a millionth of a millionth is its own error, and a thousand times that is safe. */
+export const TISSUE_RIDGE = 1e-9;
 
 /** Share of the side seam (no unit). A dart to the bust that opens lower than this is no side dart (our own choice). */
 export const TISSUE_LOW_DART = 0.55;

@@ -1,127 +1,145 @@
-/** `npm run tissue -- --count 500 --seed 1`: the stand-in brought to tapes of foreign nests, held against the truth. */
+/**
+ * `npm run tissue -- --count 500 --seed 1`: the stand-in brought to tapes of foreign nests, held against the truth. `--house second`
+ * drafts them by other proportions; `--corners` lists every corner.
+ */
 import { parseArgs } from "node:util";
 import { NINE_OF_TEN } from "../../src/core/statistics/normal";
-import { caseOf, COUNTS, cornerErrors, finishedOf, fitOf, waistMiss } from "../support/tissueTally";
+import {
+  caseOf,
+  cornerErrors,
+  COUNTS,
+  finishedOf,
+  fitOf,
+  houseOf,
+  planted,
+  planWaist,
+  stepsOf,
+  tapeBound,
+} from "../support/tissueTally";
 
 const { values } = parseArgs({
   options: {
     count: { type: "string", default: "100" },
     seed: { type: "string", default: "1" },
+    house: { type: "string", default: "first" },
     corners: { type: "boolean", default: false },
+    /** Stops after so long, and reports on what it came to. */
+    seconds: { type: "string", default: "100000" },
+    json: { type: "boolean", default: false },
   },
 });
 const [count, first] = [Number(values.count), Number(values.seed)];
 
-const at = (sorted: readonly number[], share: number): number =>
-  sorted[Math.min(sorted.length - 1, Math.floor(share * sorted.length))] ?? NaN;
-const spreadOut = (misses: readonly number[]): string => {
-  const sorted = misses.map(Math.abs).toSorted((a, b) => a - b);
-  return [0.5, 0.9, 1].map((share) => at(sorted, share).toFixed(1).padStart(6)).join(" ");
-};
-interface Held {
-  in: number;
-  all: number;
-  z2: number;
-}
-const tally = new Map<string, Held>();
-const hold = (key: string, off: number, spread: number): void => {
-  const held = tally.get(key) ?? { in: 0, all: 0, z2: 0 };
-  held.all += 1;
-  held.z2 += (off / spread) ** 2;
-  if (Math.abs(off) <= NINE_OF_TEN * spread) held.in += 1;
-  tally.set(key, held);
-};
-const line = (key: string): string => {
-  const held = tally.get(key);
-  return held === undefined
-    ? "–"
-    : `${((100 * held.in) / held.all).toFixed(1)} % (${held.all}), rms ${Math.sqrt(held.z2 / held.all).toFixed(2)}`;
-};
-
-const misses = new Map<string, number[]>();
+const misses: Record<string, number[]> = {};
 const add = (key: string, value: number): void => {
-  misses.set(key, [...(misses.get(key) ?? []), value]);
+  (misses[key] ??= []).push(value);
 };
-let [beyond, within, answers] = [0, 0, 0];
-const saved = { told: 0, real: 0, n: 0 };
+/** Off, in spreads told. */
+const held: Record<string, number[]> = {};
+const hold = (key: string, off: number, spread: number): void => {
+  (held[key] ??= []).push(off / spread);
+};
 const start = performance.now();
-for (let seed = first; seed < first + count; seed += 1) {
-  const c = caseOf(seed);
+let done = 0;
+for (let seed = first; seed < first + count && performance.now() - start < 1000 * Number(values.seconds); seed += 1) {
+  done += 1;
+  const c = caseOf(seed, houseOf(seed, values.house === "second"));
   const truth = c.truth.sizes[c.measured] ?? [];
-  const share = ((seed * 37) % 100) / 50 - 1;
-  const kind = c.printed ? "printed" : "unprinted";
-  add(`${kind} plain waist`, waistMiss(c.standIn, c, share));
-  add(`${kind} plain girth`, finishedOf(c.standIn.sizes[c.measured] ?? [], "waist") - finishedOf(truth, "waist"));
-  for (const n of COUNTS) {
-    const fit = fitOf(c, n);
-    const own = fit.nest.sizes[c.measured] ?? [];
-    for (const level of ["bust", "waist"] as const) {
-      const off = finishedOf(own, level) - finishedOf(truth, level);
-      const spread = fit.doubt.finished[level] ?? NaN;
-      hold(`${n} ${level}`, off, spread);
-      hold(`${n} ${level} ${kind}`, off, spread);
-      add(`${n} ${level} told`, spread);
-      add(`${n} ${level} off`, off);
-      const [next] = fit.next;
-      if (level === "waist" && next !== undefined && n > 0 && n < 100) {
-        const after = fitOf(
-          {
-            ...c,
-            readings: [
-              ...c.readings.slice(0, n),
-              ...c.readings.slice(n).toSorted((a) => (a.piece === next.piece && a.length === next.length ? -1 : 0)),
-            ],
-          },
-          n + 1,
-        );
-        saved.told += spread ** 2 - (after.doubt.finished.waist ?? 0) ** 2;
-        saved.real +=
-          off ** 2 - (finishedOf(after.nest.sizes[c.measured] ?? [], "waist") - finishedOf(truth, "waist")) ** 2;
-        saved.n += 1;
+  const kind = c.printed ? "printed" : "not printed";
+  for (const isFar of [false, true]) {
+    const steps = stepsOf(c, isFar);
+    const where = `${kind}, ${isFar ? "two sizes further" : "within a size"}`;
+    add(`${where}: stand-in`, planWaist(c.standIn, c, steps).miss);
+    add(`${where}: tape's bound`, tapeBound(c, steps));
+    for (const n of COUNTS) {
+      const before = performance.now();
+      const fit = fitOf(c, n, c.measured + steps);
+      add("ms", performance.now() - before);
+      const plan = planWaist(fit.nest, c, steps);
+      const told = fit.doubt.finished.waist ?? NaN;
+      if (n > 0) add(`${where}: ${n} answers`, plan.miss);
+      if (n > 0) add(`${where}: ${n} answers, of base`, plan.ofBase);
+      if (n > 0) add(`${where}: ${n} answers, of step`, plan.ofStep);
+      hold(`waist as cut, ${n} answers`, plan.miss, told);
+      hold(`waist as cut, ${n} answers, ${where}`, plan.miss, told);
+      if (isFar) continue;
+      const off = finishedOf(truth, "bust") - finishedOf(fit.nest.sizes[c.measured] ?? [], "bust");
+      hold(`bust, ${n} answers, ${kind}`, off, fit.doubt.finished.bust ?? NaN);
+      for (const corner of cornerErrors(c, fit)) {
+        const cut =
+          c.foreign.options.front === "french" && /front\.sideDart/.test(corner.name)
+            ? "corner of a French dart"
+            : "corner";
+        hold(`${cut}s, ${n} answers`, corner.off, corner.spread);
+        hold(`${cut} ${corner.name}, ${n} answers`, corner.off, corner.spread);
+      }
+      if (n === 0) continue;
+      const beyond = fit.misfits.filter(({ withinTape }) => !withinTape).length;
+      add(`false alarms, ${n} answers`, beyond > 0 ? 1 : 0);
+      const next = fit.next.find(({ piece, length }) =>
+        c.readings.some((r) => r.piece === piece && r.length === length),
+      );
+      if (next !== undefined && n < 100) {
+        const isNext = (r: (typeof c.readings)[number]): boolean => r.piece === next.piece && r.length === next.length;
+        const rest = c.readings.slice(n);
+        const readings = [...c.readings.slice(0, n), ...rest.filter(isNext), ...rest.filter((r) => !isNext(r))];
+        const after = planWaist(fitOf({ ...c, readings }, n + 1).nest, c, steps).miss;
+        add("next told", told ** 2 - (told - next.saves.waist) ** 2);
+        add("next real", plan.miss ** 2 - after ** 2);
       }
     }
-    for (const { name, off, spread } of cornerErrors(c, fit)) {
-      hold(`${n} corners`, off, spread);
-      hold(`${n} corner ${name}`, off, spread);
-      add(`${n} corner off`, off);
-    }
-    if (n > 0) {
-      add(`${kind} ${n} fitted waist`, waistMiss(fit.nest, c, share));
-      answers += Math.min(n, c.readings.length);
-      beyond += fit.misfits.filter(({ withinTape }) => !withinTape).length;
-      within += fit.misfits.filter(({ withinTape }) => withinTape).length;
-      add("moves", Math.max(...fit.moves.here.map(Math.abs)));
+    if (!isFar && seed % 5 < 2) {
+      const wrong = planted(c);
+      const { misfits } = fitOf(wrong.case, 100);
+      const beyond = misfits.filter(({ withinTape }) => !withinTape);
+      const isIt = ({ piece, length }: { piece: string; length: string }): boolean =>
+        piece === wrong.at.piece && length === wrong.at.length;
+      const size = Math.abs(wrong.by) < 15 ? "8 to 15 mm" : "15 to 30 mm";
+      const isChecked = wrong.isChecked ? "checked by another" : "alone";
+      add(`wrong by ${size}, ${isChecked}: named`, beyond.some((m) => isIt(m) || m.against.some(isIt)) ? 1 : 0);
+      add(
+        `wrong by ${size}, ${isChecked}: named, within a tape's doubt too`,
+        misfits.some((m) => isIt(m) || m.against.some(isIt)) ? 1 : 0,
+      );
     }
   }
 }
-const seconds = (performance.now() - start) / 1000;
-console.log(`${count} nests from seed ${first}, ${seconds.toFixed(0)} s. Held at nine of ten:`);
-for (const n of COUNTS) {
-  console.log(
-    `  ${n} answers: corners ${line(`${n} corners`)}; waist ${line(`${n} waist`)}; bust ${line(`${n} bust`)}`,
+if (values.json) console.log(JSON.stringify({ misses, held }));
+else
+  report(
+    misses,
+    held,
+    values.corners,
+    `${done} nests from ${first}, ${((performance.now() - start) / 1000).toFixed(0)} s`,
   );
-  console.log(
-    `      printed: waist ${line(`${n} waist printed`)} bust ${line(`${n} bust printed`)}; unprinted: waist ${line(`${n} waist unprinted`)} bust ${line(`${n} bust unprinted`)}`,
-  );
-  console.log(
-    `      off (median, 90th, worst) waist ${spreadOut(misses.get(`${n} waist off`) ?? [])} told ${spreadOut(misses.get(`${n} waist told`) ?? [])}; bust ${spreadOut(misses.get(`${n} bust off`) ?? [])} told ${spreadOut(misses.get(`${n} bust told`) ?? [])}; corners ${spreadOut(misses.get(`${n} corner off`) ?? [])}`,
-  );
-}
-console.log("The plan's finished waist misses (median, 90th, worst, mm):");
-for (const kind of ["printed", "unprinted"]) {
-  console.log(`  ${kind}: plain ${spreadOut(misses.get(`${kind} plain waist`) ?? [])}`);
-  for (const n of COUNTS)
-    if (n > 0) console.log(`  ${kind}: ${n} answers ${spreadOut(misses.get(`${kind} ${n} fitted waist`) ?? [])}`);
-}
-console.log(
-  `next: told ${Math.sqrt(Math.max(0, saved.told / saved.n)).toFixed(2)}, real ${Math.sqrt(Math.max(0, saved.real / saved.n)).toFixed(2)} mm of waist (root of mean square saved, ${saved.n})`,
-);
-console.log(
-  `misfits beyond a tape's doubt ${beyond}, within it ${within}, of ${answers} answers; furthest freedom ${spreadOut(misses.get("moves") ?? [])}`,
-);
-if (values.corners) {
-  for (const [key, held] of [...tally]
-    .filter(([key]) => / corner /.test(key))
-    .toSorted(([a], [b]) => a.localeCompare(b)))
-    if (held.all > count / 20) console.log(key.padEnd(50), line(key));
+
+function report(
+  all: Readonly<Record<string, readonly number[]>>,
+  told: Readonly<Record<string, readonly number[]>>,
+  withCorners: boolean,
+  title: string,
+): void {
+  console.log(title);
+  const mean = (list: readonly number[]): number => list.reduce((a, b) => a + b, 0) / list.length;
+  for (const [key, list] of Object.entries(all).toSorted(([a], [b]) => a.localeCompare(b))) {
+    const sorted = list.map(Math.abs).toSorted((a, b) => a - b);
+    const [half, nine, worst] = [0.5, 0.9, 1].map(
+      (s) => sorted[Math.min(sorted.length - 1, Math.floor(s * sorted.length))],
+    );
+    const shown =
+      key.startsWith("wrong") || key.startsWith("false")
+        ? `${(100 * mean(list)).toFixed(1)} %`
+        : key.startsWith("next")
+          ? `mean of squares ${mean(list).toFixed(2)} mm²`
+          : [half, nine, worst].map((x) => (x ?? NaN).toFixed(1)).join(" / ");
+    console.log(`  ${key.padEnd(60)} ${String(list.length).padStart(5)}  ${shown}`);
+  }
+  console.log("Held at nine of ten (share, count, root of mean square in spreads):");
+  for (const [key, list] of Object.entries(told).toSorted(([a], [b]) => a.localeCompare(b))) {
+    if (!withCorners && / ?corner .*\./.test(key)) continue;
+    const share = list.filter((x) => Math.abs(x) <= NINE_OF_TEN).length / list.length;
+    console.log(
+      `  ${key.padEnd(60)} ${(100 * share).toFixed(1)} %  ${list.length}  ${Math.sqrt(mean(list.map((x) => x * x))).toFixed(2)}`,
+    );
+  }
 }

@@ -4,7 +4,7 @@ import type { Pattern } from "../decisions/pattern";
 import type { Work } from "../decisions/work";
 import type { Nest, Piece } from "../pattern/piece";
 import { remember } from "../remember";
-import { fitToTissue, type FittedNest } from "../tissue/fitToTissue";
+import { fitToTissue, toldAt, type FittedNest } from "../tissue/fitToTissue";
 import { tissuePlaces, type TissuePlace } from "../tissue/placesToMeasure";
 import { draftedCup } from "../sizing/pickWay";
 import { fitIn, standInWhole } from "../nest/fittedPieces";
@@ -62,6 +62,19 @@ const unmeasured = remember(
   },
 );
 
+const toldFor = remember(
+  ["fit", "sizeIndex", "waistAt"],
+  ({
+    fit,
+    sizeIndex,
+    waistAt,
+  }: {
+    readonly fit: FittedNest;
+    readonly sizeIndex: number;
+    readonly waistAt: number | undefined;
+  }) => toldAt(fit, waistAt === undefined ? { sizeIndex } : { sizeIndex, waistAt }),
+);
+
 /**
  * null where no pieces can be drafted from the chart.
  *
@@ -84,6 +97,11 @@ export function readTissue(work: Work, asked: string | null): TissueReading | nu
     pieces: nest.sizes[sizeIndex] ?? [],
     next: nest.sizes[sizeIndex + 1] ?? [],
     places: sizeIndex < 0 ? [] : placesOf({ nest, chart, sizeIndex }),
-    fit: fitIn({ pattern, cup }) ?? unmeasured({ nest, chart, sizeIndex }),
+    // The doubt is that of the plan's own finished girths, where there is a plan.
+    fit: toldFor({
+      fit: fitIn({ pattern, cup }) ?? unmeasured({ nest, chart, sizeIndex }),
+      sizeIndex: sizing?.baseSize.index ?? sizeIndex,
+      waistAt: plan.ok ? plan.value.levels.find(({ level }) => level === "waist")?.size : undefined,
+    }),
   };
 }

@@ -22,6 +22,7 @@ import {
   TISSUE_FORETOLD,
   TISSUE_LOW_DART,
   TISSUE_MET,
+  TISSUE_NEARLY_EXACT,
   TISSUE_NOTHING_NEW,
   TISSUE_ROOM,
   TISSUE_SOLVED,
@@ -31,7 +32,7 @@ import type { Mm } from "../units";
 import { dartToBust, isStep, measureTissue } from "./tapeWays";
 import { evenlyTaken, takenQuantities } from "./evenDarts";
 import { FREEDOMS } from "./freedoms";
-import { acrossRows, dot, factored, gram, varianceLeft } from "./leastMoves";
+import { acrossRows, dot, factored, gram, varianceLeft, type Factored } from "./leastMoves";
 import { reshapePiece } from "./reshapePiece";
 import {
   answersOf,
@@ -42,6 +43,7 @@ import {
   modelOf,
   reshaped,
   sewnOf,
+  STEP,
   valuesOf,
   type FinishedLevel,
   type Graded,
@@ -111,6 +113,8 @@ export interface FittedNest {
   readonly next: readonly NextTissue[];
   /** How far each freedom is moved, for the nests of other cups. */
   readonly moves: Moved;
+  /** null where nothing is fitted. */
+  readonly basis: Basis | null;
 }
 
 /** How far each freedom is moved. */
@@ -119,12 +123,6 @@ export interface Moved {
   readonly here: readonly number[];
   /** In the other sizes: what a step is off by the tape does not grow with each of them. */
   readonly elsewhere: readonly number[];
-}
-
-/** Where the pieces are cut: fractional places in the chart. */
-export interface CutAt {
-  readonly base: number;
-  readonly waist: number;
 }
 
 export interface TissueInputs {
@@ -183,7 +181,7 @@ export function fitToTissue(inputs: TissueInputs): FittedNest {
   };
   const moves = { here: z, elsewhere: withLikelySteps(model, usable, known, z) };
   const fittedNest = ontoNest(nest, pattern, measured, moves, refs, met);
-  const aims = aimsOf({ ...inputs, nest }, fittedNest, measured, model, z);
+  const basis: Basis = { inputs: { ...inputs, nest }, fitted: fittedNest, measured, model, known, refs, others, z };
   return {
     nest: fittedNest,
     measured,
@@ -196,10 +194,41 @@ export function fitToTissue(inputs: TissueInputs): FittedNest {
     ),
     unused: refs.filter((ref) => !otherCut.includes(ref) && !answers.some(({ answer }) => isSame(answer, ref))),
     otherCut,
-    doubt: doubtOf(aims, model, known, others),
-    next: nextOf(aims, model, z, known, refs),
+    ...toldOf(basis),
     moves,
+    basis,
   };
+}
+
+/** What the doubt is told by. */
+interface Basis {
+  readonly inputs: TissueInputs;
+  readonly fitted: Nest;
+  readonly measured: number;
+  readonly model: Model;
+  readonly known: Known;
+  readonly refs: readonly TissueRef[];
+  readonly others: ReadonlySet<PieceName>;
+  readonly z: readonly number[];
+}
+
+function toldOf({
+  inputs,
+  fitted,
+  measured,
+  model,
+  known,
+  refs,
+  others,
+  z,
+}: Basis): Pick<FittedNest, "doubt" | "next"> {
+  const aims = aimsOf(inputs, fitted, measured, model, z);
+  return { doubt: doubtOf(aims, model, known, others), next: nextOf(aims, model, z, known, refs) };
+}
+
+/** The same fit, its doubt and what the next length saves told for pieces that are cut elsewhere. */
+export function toldAt(fit: FittedNest, at: Pick<TissueInputs, "sizeIndex" | "waistAt">): FittedNest {
+  return fit.basis === null ? fit : { ...fit, ...toldOf({ ...fit.basis, inputs: { ...fit.basis.inputs, ...at } }) };
 }
 
 /**
@@ -226,7 +255,7 @@ function withLikelySteps(model: Model, rows: readonly Row[], known: Known, z: re
 const isGrade = (k: number): boolean => FREEDOMS[k]?.grade !== null;
 
 /** Doubts that a system can be factored with. */
-const weighed = (doubts: readonly number[]): number[] => doubts.map((doubt) => Math.max(doubt, NEARLY_EXACT));
+const weighed = (doubts: readonly number[]): number[] => doubts.map((doubt) => Math.max(doubt, TISSUE_NEARLY_EXACT));
 
 const BUST_DART = new Set<TissueLength>(["bustDartMouth", "bustDartLength", "bustDartFromUnderarm"]);
 
@@ -283,9 +312,7 @@ interface Solved {
 /** Rounds of bringing pieces to answers; each leaves a small part of the error. */
 const ROUNDS = 12;
 /** Rounds in which it is settled where the answers lie together, their doubts counted. */
-const ROUGH_ROUNDS = 3;
-/** Such a doubt of what is exact lets it be factored. */
-const NEARLY_EXACT = 1e-4;
+const ROUGH_ROUNDS = 2;
 
 function solve(model: Model, rows: readonly Row[]): Solved {
   const rough = roughly(model, rows);
@@ -300,7 +327,7 @@ function solve(model: Model, rows: readonly Row[]): Solved {
   const precision = factored(
     gram(
       rough.answers,
-      rows.map(({ doubt }) => Math.max(doubt, NEARLY_EXACT)),
+      rows.map(({ doubt }) => Math.max(doubt, TISSUE_NEARLY_EXACT)),
     ),
   ).inverse();
   const misfits = rows.flatMap((row, at): Misfit[] => {
@@ -322,7 +349,7 @@ function solve(model: Model, rows: readonly Row[]): Solved {
 /** The freedoms where all answers lie together best, doubts counted; how the rows answer there, and what is left as a line. */
 function roughly(model: Model, rows: readonly Row[]) {
   const quantities = rows.map(({ quantity }) => quantity);
-  const doubts = rows.map(({ doubt }) => Math.max(doubt, NEARLY_EXACT));
+  const doubts = rows.map(({ doubt }) => Math.max(doubt, TISSUE_NEARLY_EXACT));
   let z: number[] = Array.from({ length: FREEDOM_COUNT }, () => 0);
   let answers = answersOf(model, quantities, z);
   let residuals: number[] = [];
@@ -332,7 +359,7 @@ function roughly(model: Model, rows: readonly Row[]) {
     // What a straight line through here leaves at the stand-in.
     residuals = rows.map(({ wanted }, i) => wanted - (values[i] ?? 0) + dot(invariant(answers[i], "row"), z));
     const to = acrossRows(answers, factored(gram(answers, doubts)).solve(residuals), FREEDOM_COUNT);
-    z = [...towards(model, quantities, z, to, AS_MEASURED)];
+    z = [...towards(model, quantities, z, to)];
   }
   return { z, answers, residuals };
 }
@@ -346,7 +373,7 @@ function contradictions(rows: readonly Row[], answers: Matrix, residuals: readon
   for (let count = 0; count < rows.length; count += 1) {
     const left = rows.flatMap((_, at) => (out.has(at) ? [] : [at]));
     const part = left.map((at) => invariant(answers[at], "row"));
-    const doubts = left.map((at) => Math.max(invariant(rows[at], "row").doubt, NEARLY_EXACT));
+    const doubts = left.map((at) => Math.max(invariant(rows[at], "row").doubt, TISSUE_NEARLY_EXACT));
     const system = factored(gram(part, doubts));
     const inverse = system.inverse();
     const weights = system.solve(left.map((at) => residuals[at] ?? 0));
@@ -403,13 +430,14 @@ function exactly(
 ): { z: readonly number[]; met: readonly Row[] } {
   let met = rows;
   for (let count = 0; count <= rows.length; count += 1) {
-    const { z, misses } = brought(model, met, start);
+    const { z, misses, answers } = brought(model, met, start);
     const worst = misses.reduce((most, miss) => Math.max(most, miss), 0);
     if (worst <= TISSUE_MET) return { z, met };
-    // What cannot be reached at all is left out, the furthest first; what is sewn together stays.
+    // What has the least room beside the others is left out; what is sewn together stays.
+    const inverse = factored(gram(answers, [])).inverse();
     let out = -1;
-    for (const [at, miss] of misses.entries())
-      if (met[at]?.answer !== null && (out < 0 || miss > (misses[out] ?? 0))) out = at;
+    for (const at of met.keys())
+      if (met[at]?.answer !== null && (out < 0 || entry(inverse, at, at) > entry(inverse, out, out))) out = at;
     if (out < 0) break;
     met = met.filter((_, at) => at !== out);
   }
@@ -421,22 +449,39 @@ function brought(
   model: Model,
   rows: readonly Row[],
   start: readonly number[],
-  graded: Graded = AS_MEASURED,
-): { z: readonly number[]; misses: readonly number[] } {
+): { z: readonly number[]; misses: readonly number[]; answers: Matrix } {
   const quantities = rows.map(({ quantity }) => quantity);
-  let z = [...start];
-  let misses: number[] = [];
+  const missesAt = (z: readonly number[]): readonly number[] => {
+    const values = valuesOf(model, quantities, z);
+    return rows.map(({ wanted }, i) => wanted - (values[i] ?? NaN));
+  };
+  let z: readonly number[] = start;
+  let misses = missesAt(z);
+  let answers: Matrix = [];
   for (let round = 0; round < ROUNDS; round += 1) {
-    const values = valuesOf(model, quantities, z, graded);
-    misses = rows.map(({ wanted }, i) => Math.abs(wanted - (values[i] ?? NaN)));
-    if (round > 1 && misses.every((miss) => miss <= TISSUE_SOLVED)) break;
-    const answers = answersOf(model, quantities, z, graded);
-    const residuals = rows.map(({ wanted }, i) => wanted - (values[i] ?? 0) + dot(invariant(answers[i], "row"), z));
+    if (round > 1 && misses.every((miss) => Math.abs(miss) <= TISSUE_SOLVED)) break;
+    answers = answersOf(model, quantities, z);
+    const residuals = misses.map((miss, i) => miss + dot(invariant(answers[i], "row"), z));
     const to = acrossRows(answers, factored(gram(answers, [])).solve(residuals), FREEDOM_COUNT);
-    z = [...towards(model, quantities, z, to, graded)];
+    const before = dot(misses, misses);
+    let next = z;
+    // A whole step, or as much of it as brings them nearer.
+    for (let halved = 0; halved < HALVINGS; halved += 1) {
+      const share = 0.5 ** halved;
+      next = z.map((value, k) => value + share * ((to[k] ?? value) - value));
+      misses = missesAt(next);
+      const after = dot(misses, misses);
+      if (after < before || after <= TISSUE_SOLVED) break;
+    }
+    z = next;
   }
-  return { z, misses: misses.map((miss) => (Number.isFinite(miss) ? miss : Infinity)) };
+  return { z, misses: misses.map((miss) => (Number.isFinite(miss) ? Math.abs(miss) : Infinity)), answers };
 }
+
+/** How often a step that does not come nearer is halved: less of it brings nothing. */
+const HALVINGS = 4;
+/** And one after which something could no longer be measured. */
+const HALVINGS_TO_MEASURE = 10;
 
 /** As far on the way as all can still be measured. */
 function towards(
@@ -444,11 +489,11 @@ function towards(
   quantities: readonly Quantity[],
   from: readonly number[],
   to: readonly number[],
-  graded: Graded,
 ): readonly number[] {
-  for (let share = 1; share > TISSUE_NOTHING_NEW; share /= 2) {
+  for (let halved = 0; halved < HALVINGS_TO_MEASURE; halved += 1) {
+    const share = 0.5 ** halved;
     const z = from.map((value, k) => value + share * ((to[k] ?? value) - value));
-    if (valuesOf(model, quantities, z, graded).every(Number.isFinite)) return z;
+    if (valuesOf(model, quantities, z).every(Number.isFinite)) return z;
   }
   return from;
 }
@@ -774,15 +819,15 @@ function waistSlopes({ sizes }: Nest, base: number, at: number): ReadonlyMap<Pie
       const long = seamLength(piece, "waist");
       const ends = new Set(piece.edges.flatMap(({ seam, from, to }) => (seam === "waist" ? [from, to] : [])));
       const moved = (point: PointName, by: readonly [number, number]): number =>
-        (2 * (seamLength(reshapePiece(piece, new Map([[point, by]])), "waist") - long)) / SLOPE_STEP;
+        (2 * (seamLength(reshapePiece(piece, new Map([[point, by]])), "waist") - long)) / STEP;
       return [
         name,
         new Map(
           [...ends].map((point) => [
             point,
             {
-              x: moved(point, [SLOPE_STEP, 0]),
-              y: moved(point, [0, SLOPE_STEP]),
+              x: moved(point, [STEP, 0]),
+              y: moved(point, [0, STEP]),
               isAtWaist: piece.points[point]?.level === "waist",
             },
           ]),
@@ -792,34 +837,73 @@ function waistSlopes({ sizes }: Nest, base: number, at: number): ReadonlyMap<Pie
   );
 }
 
-/** mm. Step of a difference quotient. */
-const SLOPE_STEP = 0.01;
+/** What is known, factored once: what is met exactly, and all of it as far as it is weighed. */
+interface Factors {
+  readonly known: Known;
+  readonly met: readonly number[];
+  readonly exact: Factored;
+  readonly likely: Factored;
+}
 
-/** Variance of what the pieces have of an aim, less the truth: what is met taken exactly, and steps elsewhere as likely. */
-function varianceOf({ here, elsewhere, printed }: Aim, known: Known): (more?: Known) => number {
-  const { rows, doubts, isMet } = known;
-  const hasElsewhere = elsewhere.some((value) => value !== 0);
+function factorsOf(known: Known): Factors {
+  const met = [...known.rows.keys()].filter((i) => known.isMet[i]);
+  return {
+    known,
+    met,
+    exact: factored(gram(rowsAt(known.rows, met), [])),
+    likely: factored(gram(known.rows, weighed(known.doubts))),
+  };
+}
+
+const rowsAt = (rows: Matrix, places: readonly number[]): Matrix => places.map((at) => invariant(rows[at], "row"));
+
+/** Shares of each row in what something is taken to be: exactly, and as likely. */
+function sharesOf({ known, met, exact, likely }: Factors, answers: readonly number[]) {
+  return {
+    exact: exact.solve(rowsAt(known.rows, met).map((row) => dot(row, answers))),
+    likely: likely.solve(known.rows.map((row) => dot(row, answers))),
+  };
+}
+
+/** One more row that would be met, and how those before it share in it. */
+interface More {
+  readonly row: readonly number[];
+  readonly doubt: number;
+  readonly shares: ReturnType<typeof sharesOf>;
+}
+
+/**
+ * Variance of what the pieces have of an aim, less the truth: what is met taken exactly, and steps elsewhere as likely.
+ *
+ * @source one more row borders what is factored: its own share is what is left of it once the others have theirs
+ */
+function varianceOf({ here, elsewhere, printed }: Aim, factors: Factors): (more?: More) => number {
+  const { known, met } = factors;
+  const [ofHere, ofElsewhere] = [sharesOf(factors, here), sharesOf(factors, elsewhere)];
+  const metRows = rowsAt(known.rows, met);
   return (more) => {
-    const all =
-      more === undefined
-        ? known
-        : { rows: [...rows, ...more.rows], doubts: [...doubts, ...more.doubts], isMet: [...isMet, ...more.isMet] };
-    const met = all.rows.filter((_, i) => all.isMet[i]);
-    const exact = factored(gram(met, [])).solve(met.map((row) => dot(row, here)));
-    const likely = hasElsewhere
-      ? factored(gram(all.rows, weighed(all.doubts))).solve(all.rows.map((row) => dot(row, elsewhere)))
-      : all.rows.map(() => 0);
-    let place = 0;
-    const weights = all.rows.map((_, i) => {
-      if (!all.isMet[i]) return likely[i] ?? 0;
-      place += 1;
-      return (exact[place - 1] ?? 0) + (likely[i] ?? 0);
-    });
-    const carried = acrossRows(all.rows, weights, FREEDOM_COUNT);
-    const off = carried.map((value, k) => (here[k] ?? 0) + (elsewhere[k] ?? 0) - value);
-    return (
-      printed + dot(off, off) + weights.reduce((sum, weight, i) => sum + weight * weight * (all.doubts[i] ?? 0), 0)
-    );
+    const bordered = (
+      own: readonly number[],
+      rows: Matrix,
+      of: readonly number[],
+      shares: readonly number[],
+      doubt: number,
+    ) => {
+      if (more === undefined) return { last: 0, shares };
+      const through = rows.map((row) => dot(row, more.row));
+      const room = dot(more.row, more.row) + doubt - dot(through, own);
+      const last = room > TISSUE_NEARLY_EXACT ? (dot(more.row, of) - dot(through, shares)) / room : 0;
+      return { last, shares: shares.map((share, i) => share - last * (own[i] ?? 0)) };
+    };
+    const exact = bordered(more?.shares.exact ?? [], metRows, here, ofHere.exact, 0);
+    const likely = bordered(more?.shares.likely ?? [], known.rows, elsewhere, ofElsewhere.likely, more?.doubt ?? 0);
+    const weights = [...likely.shares];
+    for (const [i, at] of met.entries()) weights[at] = (weights[at] ?? 0) + (exact.shares[i] ?? 0);
+    const last = exact.last + likely.last;
+    const carried = acrossRows(known.rows, weights, FREEDOM_COUNT);
+    const off = carried.map((value, k) => (here[k] ?? 0) + (elsewhere[k] ?? 0) - value - last * (more?.row[k] ?? 0));
+    const ofRows = weights.reduce((sum, weight, i) => sum + weight * weight * (known.doubts[i] ?? 0), 0);
+    return printed + dot(off, off) + ofRows + last * last * (more?.doubt ?? 0);
   };
 }
 
@@ -853,11 +937,11 @@ export function anchorOf(piece: Piece): PointName | undefined {
 }
 
 function doubtOf(aims: Aims, model: Model, known: Known, others: ReadonlySet<PieceName>): TissueDoubt {
+  const factors = factorsOf(known);
   const rows = known.rows.filter((_, i) => known.isMet[i]);
   const doubts = known.doubts.filter((_, i) => known.isMet[i]);
-  const system = factored(gram(rows, []));
-  const spreadOf = (answers: readonly number[]): Mm => Math.sqrt(varianceLeft(answers, rows, doubts, system));
-  const told = (aim: Aim | null): Mm | null => (aim === null ? null : Math.sqrt(varianceOf(aim, known)()));
+  const spreadOf = (answers: readonly number[]): Mm => Math.sqrt(varianceLeft(answers, rows, doubts, factors.exact));
+  const told = (aim: Aim | null): Mm | null => (aim === null ? null : Math.sqrt(varianceOf(aim, factors)()));
   const corners: Partial<Record<PieceName, Partial<Record<PointName, CornerDoubt>>>> = {};
   for (const piece of piecesOf(model.pieces)) {
     const all = cornerAnswers(model, piece);
@@ -894,17 +978,19 @@ function nextOf(
   const open = placesIn(model).filter((ref) => !refs.some((one) => isSame(one, ref)));
   const quantities = open.map(({ piece, length }) => invariant(lengthQuantity(model, piece, length), length));
   const rows = answersOf(model, quantities, z);
-  const left = covarianceLeft(rows, known);
+  const factors = factorsOf(known);
   const asked = LEVELS.map((level) => {
     const aim = aims[level];
-    const variance = aim === null ? null : varianceOf(aim, known);
+    const variance = aim === null ? null : varianceOf(aim, factors);
     return { level, variance, before: variance?.() ?? 0 };
   });
   const list = open.map((ref, i) => {
-    const more: Known = { rows: [invariant(rows[i], "row")], doubts: [tapeDoubt(ref.length)], isMet: [true] };
+    const row = invariant(rows[i], "row");
+    const more: More = { row, doubt: tapeDoubt(ref.length), shares: sharesOf(factors, row) };
+    const through = known.rows.map((one) => dot(one, row));
     const gains = asked.map(({ level, variance, before }) => ({ level, before, after: variance?.(more) ?? 0 }));
     const saves = { bust: 0, waist: 0, hip: 0 };
-    let worth = OTHERS_COUNT * others(ref, entry(left, i, i));
+    let worth = OTHERS_COUNT * others(ref, dot(row, row) - dot(through, more.shares.likely));
     for (const { level, before, after } of gains) {
       saves[level] = Math.max(0, Math.sqrt(before) - Math.sqrt(after));
       worth += before - after;
@@ -939,7 +1025,7 @@ function covarianceLeft(things: Matrix, { rows, doubts }: Known): number[][] {
   const system = factored(
     gram(
       rows,
-      doubts.map((doubt) => Math.max(doubt, NEARLY_EXACT)),
+      doubts.map((doubt) => Math.max(doubt, TISSUE_NEARLY_EXACT)),
     ),
   );
   const toRows = things.map((thing) => rows.map((row) => dot(row, thing)));
@@ -1019,5 +1105,6 @@ function unfitted({ nest }: TissueInputs): FittedNest {
     doubt: { finished: { bust: null, waist: null, hip: null }, corners: {} },
     next: [],
     moves: { here: [], elsewhere: [] },
+    basis: null,
   };
 }

@@ -164,10 +164,10 @@ export const FREEDOMS: readonly Freedom[] = [
     ...alongY({ underBustCentre: 0.25, sideUnderBust: 0.25, sideDartApex: 0.5, waistDartApex: 0.3 }),
     ...alongY({ bandTopMiddle: 0.25, underBustDartInner: 0.25, underBustDartOuter: 0.25, underBustDartApex: 0.4 }),
   }),
-  ...both("underarm", [22, 6, 6], alongY({ underarm: 1, sideBust: 0.1, armholeTouch: 0.3 })),
+  ...both("underarm", [22, 12, 6], alongY({ underarm: 1, sideBust: 0.1, armholeTouch: 0.3 })),
   ...both("neckDepth", [6, 20, 18], alongY({ centreNeck: 1 })),
   ...both("neckRise", [0.5, 5, 4], alongY({ sideNeck: 1, princessTop: 0.5 })),
-  ...both("slope", [10, 8, 5], alongY({ shoulderTip: 1, armholeTouch: 0.5, princessTop: 0.5 })),
+  ...both("slope", [11, 20, 6], alongY({ shoulderTip: 1, armholeTouch: 0.5, princessTop: 0.5 })),
   ...both("touch", [10, 30, 10], alongY({ armholeTouch: 1 })),
   ...both("bustHeight", [18, 14, 8], (piece) => ({
     ...withBustDarts(piece, 0, 1),
@@ -180,7 +180,7 @@ export const FREEDOMS: readonly Freedom[] = [
       sideDartOuter: 1,
     }),
   })),
-  ...both("sideWaist", [4, 7, 2], alongY({ sideWaist: 1 })),
+  ...both("sideWaist", [3, 13, 2], alongY({ sideWaist: 1 })),
   ...both("underBust", [9, 1, 1], {
     ...alongY({ underBustCentre: 1, sideUnderBust: 1, bandTopMiddle: 1, underBustDartInner: 1, underBustDartOuter: 1 }),
   }),
@@ -193,7 +193,7 @@ export const FREEDOMS: readonly Freedom[] = [
   freedom("bustShared", 5, BODICE, (piece) => alongX(SIDE_AT_BUST, FRONT.includes(piece.name) ? 1 : -1)),
   ...both("sideBust", [1, 2, 2], alongX({ sideBust: 1, sideDartInner: 0.8, sideDartOuter: 0.7 })),
   freedom("waistGirth", 2.9, [...BODICE, ...BASQUE], alongX(SIDE_AT_WAIST)),
-  freedom("waistShared", 7, [...BODICE, ...BASQUE], (piece) =>
+  freedom("waistShared", 8, [...BODICE, ...BASQUE], (piece) =>
     alongX(SIDE_AT_WAIST, FRONT.includes(piece.name) || piece.name === "frontBasque" ? 1 : -1),
   ),
   freedom("hipGirth", 3, BASQUE, alongX({ sideHip: 1, sideHem: 1 })),
@@ -208,7 +208,7 @@ export const FREEDOMS: readonly Freedom[] = [
     [16, 6, 4],
     alongX({ shoulderTip: 1, armholeTouch: 0.6, princessTop: 0.5, strapInner: 1, strapOuter: 1 }),
   ),
-  ...both("across", [0.5, 6, 6], alongX({ armholeTouch: 1 })),
+  ...both("across", [0.5, 9, 4], alongX({ armholeTouch: 1 })),
   ...onEach(["cup", "back"], "strapHeight", 12, alongY({ strapInner: 1, strapOuter: 1 })),
   // The bust point and the darts.
   freedom("bustPoint", 6, FRONT, (piece) => {
@@ -216,8 +216,10 @@ export const FREEDOMS: readonly Freedom[] = [
     const mouth: Moves = dart === undefined ? {} : { [dart.inner]: [1, 0], [dart.outer]: [1, 0] };
     return { ...withBustDarts(piece, 1, 0), ...mouth, princessWaist: [1, 0] };
   }),
-  ...onEach(["front", "cup", "back", ...BASQUE], "dartMouth", 9, mouthOf),
-  ...onEach(["front", "cup", "back", ...BASQUE], "dartPlace", 12, placeOf),
+  ...onEach(["front", "cup", "back"], "dartMouth", 9, mouthOf),
+  ...onEach(BASQUE, "dartMouth", 6, mouthOf),
+  ...onEach(["front", "cup", "back"], "dartPlace", 12, placeOf),
+  ...onEach(BASQUE, "dartPlace", 8, placeOf),
   ...onEach(
     ["front", "cup", "back", ...BASQUE],
     "dartLean",
@@ -225,7 +227,7 @@ export const FREEDOMS: readonly Freedom[] = [
     withDart(dartFromBelow, ({ apex }) => ({ [apex]: [1, 0] })),
   ),
   ...onEach(["front", "cup", "back", ...BASQUE], "dartLength", 13, (piece) => lengthOf(piece, dartFromBelow(piece))),
-  ...onEach(["front", "cup", "back", ...BASQUE], "dartFall", 2, (piece) =>
+  ...onEach(["front", "cup", "back", ...BASQUE], "dartFall", 2.6, (piece) =>
     mouthEnds(piece, [
       [0, 1],
       [0, 1],
@@ -253,19 +255,19 @@ export const FREEDOMS: readonly Freedom[] = [
   ...onEach(
     ["front", "cup"],
     "bustDartAcross",
-    5,
+    11,
     withDart(dartToBust, ({ inner, outer }) => ({ [inner]: [1, 0], [outer]: [1, 0] })),
   ),
   ...onEach(
     ["front", "cup"],
     "bustDartSide",
-    3,
+    8,
     withDart(dartToBust, ({ inner }) => ({ [inner]: [1, 0] })),
   ),
   ...onEach(
     ["front", "cup"],
     "bustDartLegs",
-    4,
+    16,
     withDart(dartToBust, ({ outer }) => ({ [outer]: [1, 0] })),
   ),
   ...onEach(["front", "cup"], "bustDartLength", 13, (piece) => lengthOf(piece, dartToBust(piece))),
@@ -277,11 +279,12 @@ export const FREEDOMS: readonly Freedom[] = [
   ),
   // Princess seams.
   freedom("princessPlace", 6, PRINCESS, alongX({ princessWaist: 1 })),
-  freedom("princessTopPlace", 13, PRINCESS, alongX({ princessTop: 1 })),
+  freedom("princessTopPlace", 9, PRINCESS, alongX({ princessTop: 1 })),
   freedom("princessTopHeight", 15, PRINCESS, alongY({ princessTop: 1 })),
   freedom("princessIntake", 9, PRINCESS, princessIntake),
   freedom("sideFrontLean", 10, ["sideFront"], alongX({ princessWaist: 1, sideWaist: 1 })),
-  freedom("sideFrontTop", 24, ["sideFront"], alongY({ princessTop: 1, shoulderTip: 0.8, armholeTouch: 0.3 })),
+  freedom("sideFrontShoulder", 25, ["sideFront"], alongY({ shoulderTip: 1 })),
+  freedom("sideFrontTop", 28, ["sideFront"], alongY({ princessTop: 1, shoulderTip: 0.8, armholeTouch: 0.3 })),
   freedom("sideFrontTurn", 8, ["sideFront"], alongX({ princessTop: 1, shoulderTip: 0.8 })),
   ...onEach(PRINCESS, "princessFall", 3, alongY({ princessWaist: 1 })),
   ...onEach(PRINCESS, "princessBust", 2, alongY({ princessBust: 1 })),
@@ -293,7 +296,7 @@ export const FREEDOMS: readonly Freedom[] = [
   ...onEach(BASQUE, "sideRise", 2, alongY({ sideWaist: 1 })),
   ...onEach(BASQUE, "sideHip", 3, alongY({ sideHip: 1, sideHem: 1 })),
   ...onEach(BASQUE, "basqueWaist", 1.5, alongX({ sideWaist: 1 })),
-  ...onEach(BASQUE, "hemWidth", 3, alongX({ sideHem: 1 })),
+  ...onEach(BASQUE, "hemWidth", 5, alongX({ sideHem: 1 })),
   freedom("strapLength", 15, ["strap"], alongY({ strapFrontInner: 1, strapFrontOuter: 1 })),
   // From size to size.
   ...both("bustGrade", [0.5, 1.2, 1.2], alongX(SIDE_AT_BUST), "bust"),

@@ -1,9 +1,7 @@
 /** Least moves: normal freedoms of spread 1 conditioned on what is measured of them. */
 import { entry, solveLower, type Matrix } from "../statistics/linear";
 import { invariant } from "../result";
-
-/** What rounding leaves of a diagonal. */
-const RIDGE = 1e-9;
+import { TISSUE_RIDGE } from "../tolerance";
 
 /** Products added up; rows here are long and many. */
 export function dot(a: readonly number[], b: readonly number[]): number {
@@ -50,7 +48,7 @@ function lowerOf(matrix: Matrix): number[][] {
       let sum = row[column] ?? 0;
       for (let k = 0; k < column; k += 1) sum -= (own[k] ?? 0) * (other[k] ?? 0);
       if (column < at) own.push(sum / (other[column] ?? 1));
-      else own.push(sum > RIDGE * (1 + Math.abs(row[at] ?? 0)) ? Math.sqrt(sum) : LEFT_OUT);
+      else own.push(sum > TISSUE_RIDGE * (1 + Math.abs(row[at] ?? 0)) ? Math.sqrt(sum) : LEFT_OUT);
     }
     lower.push(own.every(Number.isFinite) ? own : own.map((_, k) => (k === at ? LEFT_OUT : 0)));
   }

@@ -187,7 +187,7 @@ export function valuesOf(
 const stepUp = ({ bust, waist, hip }: Graded): Graded => ({ bust: bust + 1, waist: waist + 1, hip: hip + 1 });
 
 /** mm. Step of a difference quotient: lengths are computed a million times finer, and no curve turns within it. */
-const STEP = 0.01;
+export const STEP = 0.01;
 
 /**
  * How each quantity answers to each freedom, a row for each: by difference quotients for every point of a piece, along which
