@@ -23,6 +23,8 @@ export interface RingPoint {
 const HARDLY_A_CORNER: Radians = radians(Math.PI / 9);
 /** The furthest that a corner may reach out, in allowances: beyond it an acute end is cut off square. */
 const FURTHEST = 2.5;
+/** On a fold, in allowances: a line that leaves it at three degrees still meets it. */
+const FURTHEST_ON_FOLD = 20;
 /** mm. A point this near the straight way past it says nothing: a hundredth of what a curve may be off. */
 const STRAIGHT: Mm = CUTTING_ACCURACY / 100;
 /** Digits behind the point to which outlines are joined: a ten-thousandth of a millimetre. */
@@ -36,15 +38,19 @@ const DIGITS = 4;
  */
 export function cuttingLine(stretches: readonly Stretch[]): readonly RingPoint[] {
   const parallels = stretches.map(({ curve, allowance }) => [...parallelOf(curve, allowance)]);
-  const corners: PiecePoint[][] = [];
-  stretches.forEach((one, index) => {
+  const pairs = stretches.map((one, index) => {
     const next = (index + 1) % stretches.length;
-    const other = invariant(stretches[next], "stretch");
-    corners.push(
+    return { one, other: invariant(stretches[next], "stretch"), index, next };
+  });
+  const corners = new Map<number, readonly PiecePoint[]>();
+  // Corners at the fold first: nothing may lie beyond it, and what a corner at a seam's other end takes off may be all of a line.
+  const onFold = pairs.filter(({ one, other }) => one.fold !== other.fold);
+  for (const { one, other, index, next } of new Set([...onFold, ...pairs]))
+    corners.set(
+      index,
       cornerBetween(one, other, invariant(parallels[index], "parallel"), invariant(parallels[next], "parallel")),
     );
-  });
-  const raw = parallels.flatMap((points, index) => [...points, ...invariant(corners[index], "corner")]);
+  const raw = parallels.flatMap((points, index) => [...points, ...invariant(corners.get(index), "corner")]);
   return withCorners(outerOf(raw));
 }
 
@@ -61,7 +67,8 @@ function cornerBetween(one: Stretch, other: Stretch, before: PiecePoint[], after
     one: { from: beside(at, wayIn, one.allowance), way: wayIn },
     other: { from: beside(at, wayOut, other.allowance), way: wayOut },
   };
-  const reach = FURTHEST * Math.max(one.allowance, other.allowance);
+  // Along a fold the cloth goes on: however steep a neckline leaves it, the two meet on the fold.
+  const reach = (one.fold === other.fold ? FURTHEST : FURTHEST_ON_FOLD) * Math.max(one.allowance, other.allowance);
   if (one.tip !== undefined) return peakOf(one, ends.one.from) ?? mitred(ends, at, reach) ?? [];
   const plain =
     one.fold ||

@@ -404,3 +404,21 @@ describe("the cutting line across a dart in a seam that bends", () => {
     for (const { x, y } of over) expect(Math.abs(Math.hypot(x - 100, y) - (radius + 6))).toBeLessThan(0.05);
   });
 });
+
+describe("a neckline that leaves the fold aslant", () => {
+  it.each([60, 29, 20, 8])("meets it on the fold, whatever the shoulder takes off: %d degrees from it", (degrees) => {
+    const angle = (degrees * Math.PI) / 180;
+    const [x, y] = [70, 130 - 70 / Math.tan(angle)];
+    const sides = ring([
+      [0, 130, "neck", 15],
+      [x, y, "shoulder", 15],
+      [x + 116, y + 40, "side", 15],
+      [x + 110, 400, "waist", 15],
+      [0, 400, "centre", 0],
+    ]).map((one) => ({ ...one, fold: one.seam === "centre" }));
+    const cutting = cuttingLine(sides);
+    // The parallel of a line at an angle to the fold meets it so far up.
+    expect(has(cutting, 0, 130 - 15 / Math.sin(angle))).toBe(true);
+    expect(Math.min(...places(cutting).map((place) => place.x))).toBeGreaterThan(-0.001);
+  });
+});
