@@ -50,6 +50,10 @@ function overlap(p: Bounds<"sheet">, q: Bounds<"sheet">): number {
   return both / (boxArea(p) + boxArea(q) - both);
 }
 
+/** The ends of a dart's legs lie on the outline itself, neither in it nor outside. */
+const middlesOf = (points: readonly SheetPoint[]): readonly SheetPoint[] =>
+  points.length < 2 ? points : points.slice(1).map((point, at) => midpoint(points[at] ?? point, point));
+
 /** A stitch line that its cutting line goes along. */
 const liesOn = (sew: Shape, main: Shape): boolean =>
   sew.role === "sew" && main.role !== "sew" && overlap(sew.box, main.box) >= SEW_SHARE;
@@ -195,7 +199,7 @@ export function groupOutlines({ shapes, inner, marks, writings, drawing, sizes }
     });
     return holders.toSorted((p, q) => p.largest.area - q.largest.area)[0]?.group.id ?? null;
   };
-  const innerBy = groupedBy(inner, ({ line, points }) => homeOf(points, line.size));
+  const innerBy = groupedBy(inner, ({ line, points }) => homeOf(middlesOf(points), line.size));
   const marksBy = groupedBy(marks, ({ at, size }) => homeOf([at], size));
   const writingsBy = groupedBy(writings, ({ at }) => homeOf([at], null));
   const closedBy = groupedBy([...within.keys()], (shape) => {

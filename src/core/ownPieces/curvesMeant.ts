@@ -36,7 +36,12 @@ export function curvesMeant(ring: Chain): Meant {
   for (let from = 0; from < turned.length;) {
     let to = from + 1;
     const isLine = turned[from]?.curve === null;
-    while (isLine && to < turned.length && turned[to]?.curve === null && isCorner[(start + to) % ring.length] !== true)
+    while (
+      to < turned.length &&
+      turned[to - 1]?.curve === null &&
+      turned[to]?.curve === null &&
+      isCorner[(start + to) % ring.length] !== true
+    )
       to += 1;
     const made = isLine ? through(turned.slice(from, to)) : { edges: turned.slice(from, to), off: 0 };
     edges.push(...made.edges);

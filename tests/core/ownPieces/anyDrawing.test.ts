@@ -4,7 +4,7 @@
  *
  * Truth is the foreign nest's own; distances are measured by the test's own sampling.
  */
-import fc from "fast-check";
+import { assert as assertAll, boolean, constantFrom, integer, property, record } from "fast-check";
 import { describe, expect, it } from "vitest";
 import type { FileDrawing } from "../../../src/core/decisions/fileDrawing";
 import type { Pattern } from "../../../src/core/decisions/pattern";
@@ -90,7 +90,7 @@ function apart(
   );
 }
 
-function comesBack(seed: number, how: DrawnHow, flat: number | null, within: number): void {
+function expectBack(seed: number, how: DrawnHow, flat: number | null, within: number): void {
   const nest = foreignNest({ seed });
   const { drawing, truth } = drawingOf(nest, { seed, titles: true, ...how });
   const unit = how.unit ?? 1;
@@ -123,16 +123,16 @@ function comesBack(seed: number, how: DrawnHow, flat: number | null, within: num
   }
 }
 
-const ways = fc.record({
-  seed: fc.integer({ min: 1, max: 400 }),
-  turn: fc.constantFrom(0, Math.PI / 2, Math.PI, 0.35, -0.8),
-  unit: fc.constantFrom(1, 10, 25.4, 0.352_777_8),
-  by: fc.constantFrom("layer" as const, "colour" as const, "group" as const),
-  layout: fc.constantFrom("nested" as const, "side by side" as const),
-  broken: fc.constantFrom(0, 0, 4),
-  sharedCentre: fc.boolean(),
-  doubled: fc.constantFrom(0, 0.3),
-  flat: fc.constantFrom(null, 0.01, 0.05),
+const ways = record({
+  seed: integer({ min: 1, max: 400 }),
+  turn: constantFrom(0, Math.PI / 2, Math.PI, 0.35, -0.8),
+  unit: constantFrom(1, 10, 25.4, 0.352_777_8),
+  by: constantFrom("layer" as const, "colour" as const, "group" as const),
+  layout: constantFrom("nested" as const, "side by side" as const),
+  broken: constantFrom(0, 0, 4),
+  sharedCentre: boolean(),
+  doubled: constantFrom(0, 0.3),
+  flat: constantFrom(null, 0.01, 0.05),
 });
 
 /** More by `RUNS=500 npx vitest run tests/core/ownPieces/anyDrawing.test.ts`. */
@@ -140,18 +140,18 @@ const RUNS = Number(process.env.RUNS ?? 5);
 
 describe("any nest, drawn any way", { timeout: 600_000 }, () => {
   it("comes back to 0.05 mm", () => {
-    fc.assert(
-      fc.property(ways, ({ seed, flat, ...how }) => {
-        comesBack(seed, how, flat, flat === 0.05 ? 0.1 : 0.05);
+    assertAll(
+      property(ways, ({ seed, flat, ...how }) => {
+        expectBack(seed, how, flat, flat === 0.05 ? 0.1 : 0.05);
       }),
       { numRuns: RUNS, seed: 20 },
     );
   });
 
   it("comes back to what its ends are apart", () => {
-    fc.assert(
-      fc.property(fc.integer({ min: 1, max: 400 }), (seed) => {
-        comesBack(seed, { broken: 3, gaps: 0.3 }, null, 0.35);
+    assertAll(
+      property(integer({ min: 1, max: 400 }), (seed) => {
+        expectBack(seed, { broken: 3, gaps: 0.3 }, null, 0.35);
       }),
       { numRuns: Math.ceil(RUNS / 5), seed: 20 },
     );
