@@ -101,11 +101,11 @@ export const TISSUE_SOLVED = 1e-3;
 /** mm. An answer that the others, taken exactly, leave less room than this says no more than they do: one and a half times what a tape is good to. */
 export const TISSUE_ROOM = 3;
 
-/** Share of a spread (no unit). An answer further than this from what the others leave it contradicts them: three of a thousand right ones do (our own choice). */
-export const TISSUE_CONTRADICTS = 3;
+/** Share of a spread (no unit). An answer further than this from what the others leave it contradicts them: of a few dozen right ones hardly any does (our own choice). */
+export const TISSUE_CONTRADICTS = 3.7;
 
-/** mm, one standard deviation. Others say what an answer ought to be where they do so to within this, twice a tape's doubt (our own choice). */
-export const TISSUE_FORETOLD = 4;
+/** mm, one standard deviation. Others say what an answer ought to be where they do so to within this, one and a half times a tape's doubt (our own choice). */
+export const TISSUE_FORETOLD = 3;
 
 /** mm, squared. Such a doubt of what is taken exactly lets it be factored: a hundredth of a millimetre, which no pencil shows. */
 export const TISSUE_NEARLY_EXACT = 1e-4;

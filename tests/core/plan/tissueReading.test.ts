@@ -2,6 +2,7 @@
 import { describe, expect, it } from "vitest";
 import type { Tissue } from "../../../src/core/decisions/tissue";
 import type { Work } from "../../../src/core/decisions/work";
+import { tapesOf } from "../../../src/core/measures/tape";
 import { planOf } from "../../../src/core/plan/planOf";
 import { mouthsNotMeasured } from "../../../src/core/plan/printedDarts";
 import { readTissue } from "../../../src/core/plan/tissueReading";
@@ -56,6 +57,15 @@ describe("her tissue", () => {
     expect(mouth(plan.value.nest.sizes)).toBeCloseTo(62, 1);
     expect(plan.value.nest.source).toBe("fitted");
   });
+});
+
+it("a waist cut further from the base size is more doubted", () => {
+  const tissue: Tissue = { size: "14", pieces: { front: { waistWidth: 262 }, back: { waistWidth: 242 } } };
+  const doubt = (waistGirth: number): number => {
+    const tapes = tapesOf({ bustGirth: 905, upperChestGirth: 832, waistGirth, hipGirth: 1034 });
+    return read({ ...on(tissue), tapes }).fit.doubt.finished.waist ?? NaN;
+  };
+  expect(doubt(840)).toBeGreaterThan(doubt(705) + 0.5);
 });
 
 describe("mouths that are not known", () => {
