@@ -4,6 +4,7 @@
  *
  * @source dynamic programming along the ring: the best way to a corner goes on from the best way to the one before
  */
+import { extentOf } from "../geometry/bounds";
 import { piecePoint, type PiecePoint } from "../geometry/point";
 import { invariant } from "../result";
 import type { PointName } from "../pattern/piece";
@@ -112,13 +113,6 @@ export interface FoundCorners {
   readonly cost: number;
 }
 
-interface Box {
-  readonly x: Mm;
-  readonly y: Mm;
-  readonly width: Mm;
-  readonly height: Mm;
-}
-
 /** What a corner that is passed over costs, by its turn in degrees. */
 const passedOver = ({ turn, atDart, sharp }: Candidate): number =>
   atDart || Math.abs(turn) < 30 ? 0 : (Math.abs(turn) / 60) ** 2 * (sharp ? 1 : 0.3);
@@ -142,7 +136,7 @@ export function findCorners(
   const candidates = withFixed(ring, places, fixed);
   const count = candidates.length;
   if (count < wanted.length || wanted.length === 0) return null;
-  const box = boxOf(flattened(ring, 1).points);
+  const box = extentOf(flattened(ring, 1).points);
   const isFixed = (k: number, j: number): boolean | null => {
     const at = fixed.get(invariant(wanted[k], "corner").name);
     if (at !== undefined) return Math.abs(invariant(candidates[j], "place").s - at) < FIXED_AT;
@@ -242,12 +236,6 @@ function withFixed(
   return [...places, ...more].toSorted((p, q) => p.s - q.s);
 }
 
-function boxOf(points: readonly PiecePoint[]): Box {
-  const [xs, ys] = [points.map(({ x }) => x), points.map(({ y }) => y)];
-  const [x, y] = [Math.min(...xs), Math.min(...ys)];
-  return { x, y, width: Math.max(...xs) - x || 1, height: Math.max(...ys) - y || 1 };
-}
-
 /** What another size of the piece is to look like, from how this one was read. */
 export function shapeAsFound(
   ring: TracedRing,
@@ -256,7 +244,7 @@ export function shapeAsFound(
   found: readonly FoundCorner[],
 ): readonly ShapeCorner[] {
   const flat = walkEvenly(ring);
-  const box = boxOf(flattened(ring, 1).points);
+  const box = extentOf(flattened(ring, 1).points);
   return wanted.map((corner, k) => {
     const here = invariant(found[k], "corner").s;
     const [at, next] = [flat(here), flat(invariant(found[(k + 1) % found.length], "corner").s)];

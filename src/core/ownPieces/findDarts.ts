@@ -181,7 +181,8 @@ export function withMouths(
     const next = invariant(sorted[(index + 1) % sorted.length], "dart");
     const [a, b] = [pointOn(ring, dart.first), pointOn(ring, dart.second)];
     at.push({ index: edges.length, dart });
-    edges.push(lineEdge(a, b), ...partOn(ring, dart.second, next.first));
+    edges.push(lineEdge(a, b));
+    for (const edge of partOn(ring, dart.second, next.first)) edges.push(edge);
   }
   const made = tracedRing(edges, ring.off);
   // The ring was one that goes the right way, and stays so; no edge of it is without length.
