@@ -32,6 +32,8 @@ const BEND = 22;
 const CLEAR: Mm = 9;
 const STEP: Mm = 2;
 const MOST_CANDIDATES = 36;
+/** A longer way round than so many steps, ten metres, is walked in longer ones: no piece has it. */
+const MOST_STEPS = 5000;
 
 /** Places round the ring where it turns, in order. */
 export function candidatesOf(ring: TracedRing, dartEnds: readonly Mm[]): readonly Candidate[] {
@@ -49,8 +51,9 @@ export function candidatesOf(ring: TracedRing, dartEnds: readonly Mm[]): readonl
     const at = invariant(ring.edges[joint.edge], "edge").a;
     found.push({ s: joint.s, at, turn: turnNear(joint.s), sharp: true, atDart: isAtDart(joint.s) });
   }
-  const count = Math.floor(ring.length / STEP);
-  const turns = Array.from({ length: count }, (_, index) => turnNear(index * STEP));
+  const count = Math.min(MOST_STEPS, Math.floor(ring.length / STEP));
+  const step = ring.length < STEP * MOST_STEPS ? STEP : ring.length / count;
+  const turns = Array.from({ length: count }, (_, index) => turnNear(index * step));
   const isClear = (s: Mm): boolean =>
     found.every((one) => Math.min(wayFrom(ring, one.s, s), wayFrom(ring, s, one.s)) > CLEAR);
   const bends: Candidate[] = [];
@@ -58,7 +61,7 @@ export function candidatesOf(ring: TracedRing, dartEnds: readonly Mm[]): readonl
     const [before, after] = [turns.at(index - 1) ?? 0, turns[(index + 1) % count] ?? 0];
     const by = Math.abs(turn);
     if (by < BEND || by < Math.abs(before) || by <= Math.abs(after)) continue;
-    const s = index * STEP;
+    const s = index * step;
     if (isClear(s)) bends.push({ s, at: flat(s), turn, sharp: false, atDart: isAtDart(s) });
   }
   return [...found, ...bends]
