@@ -51,12 +51,12 @@ interface Drawn extends Pick<OwnPattern, "drawing"> {
   readonly joinWithin: Mm | undefined;
   readonly sortBy: OwnPattern["sortBy"] | undefined;
   readonly lines: OwnPattern["lines"] | undefined;
-  readonly chart: SizeChart;
+  readonly labels: readonly string[];
 }
 
 const outlinesOf = remember(
-  ["drawing", "known", "joinWithin", "sortBy", "lines", "chart"],
-  ({ drawing, known, joinWithin, sortBy, lines, chart }: Drawn) =>
+  ["drawing", "known", "joinWithin", "sortBy", "lines", "labels"],
+  ({ drawing, known, joinWithin, sortBy, lines, labels }: Drawn) =>
     readOutlines({
       own: {
         file: "",
@@ -67,7 +67,7 @@ const outlinesOf = remember(
         ...(sortBy === undefined ? {} : { sortBy }),
         ...(lines === undefined ? {} : { lines }),
       },
-      labels: chart.sizes.map(({ label }) => label),
+      labels,
     }),
 );
 
@@ -89,25 +89,28 @@ interface Traced {
   readonly said: OwnPieceSaid | undefined;
   readonly name: PieceName;
   readonly style: StyleName;
-  readonly chart: SizeChart;
+  readonly labels: readonly string[];
   readonly scale: Mm;
 }
 
-const TRACE_INPUTS = ["group", "outlines", "loose", "said", "name", "style", "chart", "scale"] as const;
+const TRACE_INPUTS = ["group", "outlines", "loose", "said", "name", "style", "labels", "scale"] as const;
 
-const labelsOf = (chart: SizeChart): readonly string[] => chart.sizes.map(({ label }) => label);
-
-const traced = remember(TRACE_INPUTS, ({ chart, ...rest }: Traced): TracedPiece =>
-  tracePiece({ ...rest, labels: labelsOf(chart) }),
+const BETWEEN = "\u0000";
+const apart = remember(
+  ["drawing", "joined"],
+  ({ joined }: { readonly drawing: OwnPattern["drawing"]; readonly joined: string }): readonly string[] =>
+    joined.split(BETWEEN),
 );
+
+/** The labels of the chart: the very same list as long as they are the same, whatever else is typed into it. */
+const labelsOf = (chart: SizeChart, { drawing }: OwnPattern): readonly string[] =>
+  apart({ drawing, joined: chart.sizes.map(({ label }) => label).join(BETWEEN) });
+
+const traced = remember(TRACE_INPUTS, (input: Traced): TracedPiece => tracePiece(input));
 
 /** Each group is looked at as each piece of the style once. */
 const MOST_NAMES = 12;
-const likenessOf = remember(
-  TRACE_INPUTS,
-  ({ chart, ...rest }: Traced): number => likeness({ ...rest, labels: labelsOf(chart) }),
-  MOST_NAMES,
-);
+const likenessOf = remember(TRACE_INPUTS, (input: Traced): number => likeness(input), MOST_NAMES);
 
 const built = remember(
   ["trace", "group", "said", "name", "scale", "others"],
@@ -208,7 +211,7 @@ function nameGroups(
   const outlines = byId({ reading });
   const loose = looseOf({ reading });
   const { style, chart } = pattern;
-  const labels = labelsOf(chart);
+  const labels = labelsOf(chart, own);
   const unnamed = open.filter((group) => !names.has(group.id) && sizesOf(group, labels).length > 0);
   const wanted = needed.filter((name) => !taken.has(name));
   let looked = 0;
@@ -221,7 +224,7 @@ function nameGroups(
       wanted.map((name) => ({
         group,
         name,
-        cost: likenessOf({ group, outlines, loose, said: saidOf(group), name, style, chart, scale }),
+        cost: likenessOf({ group, outlines, loose, said: saidOf(group), name, style, labels, scale }),
       })),
     )
     .filter(({ cost }) => cost <= FORM_AT_MOST)
@@ -255,13 +258,13 @@ function nameGroups(
 export function readOwn({ own, pattern }: { readonly own: OwnPattern; readonly pattern: Pattern }): OwnReading {
   const { chart, style } = pattern;
   const { drawing, known, joinWithin, sortBy, lines } = own;
-  const outlines = outlinesOf({ drawing, known, joinWithin, sortBy, lines, chart });
+  const labels = labelsOf(chart, own);
+  const outlines = outlinesOf({ drawing, known, joinWithin, sortBy, lines, labels });
   const scale = outlines.scale.mm;
   if (scale === null) return { outlines, pieces: [], missing: [{ code: "missing/scale" }], nest: null };
   const { groups, isCut } = nameGroups(own, pattern, outlines, scale);
   const map = byId({ reading: outlines });
   const loose = looseOf({ reading: outlines });
-  const labels = labelsOf(chart);
   const read: ReadGroup[] = [];
   let others: FromOthers = NOTHING_KNOWN;
   // Those first that others go by: the piece with the bust point and the strap.
@@ -279,7 +282,7 @@ export function readOwn({ own, pattern }: { readonly own: OwnPattern; readonly p
       read.push({ ...one, trace: null, made: null });
       continue;
     }
-    const trace = traced({ group, outlines: map, loose, said, name, style, chart, scale });
+    const trace = traced({ group, outlines: map, loose, said, name, style, labels, scale });
     const made = built({ trace, group, said, name, scale, others });
     read.push({ ...one, trace, made });
     if (rank(name) <= 0) others = contextOf({ made, others });
@@ -392,7 +395,7 @@ function missingOf(
   read: readonly ReadGroup[],
   pieces: readonly PieceReading[],
 ): readonly Missing[] {
-  const labels = labelsOf(pattern.chart);
+  const labels = labelsOf(pattern.chart, own);
   const missing: Missing[] = [];
   const open = read.filter(({ leftOut }) => !leftOut);
   // What was not looked at may be what is missing.
@@ -449,7 +452,7 @@ function nestOf(own: OwnPattern, pattern: Pattern, read: readonly ReadGroup[]): 
   const used = PIECE_ORDER.flatMap((name) =>
     read.filter((one) => one.name === name && !one.leftOut && one.made !== null),
   ).filter(({ name }) => name !== null && (piecesNeeded(pattern).includes(name) || name.startsWith("other")));
-  const sizes = labelsOf(pattern.chart).flatMap((label) => {
+  const sizes = labelsOf(pattern.chart, own).flatMap((label) => {
     const pieces = used.flatMap(({ made }): readonly Piece[] => {
       const index = made?.traced.findIndex((size) => size.label === label) ?? -1;
       const piece = made?.pieces[index];
