@@ -51,6 +51,14 @@ function overlap(p: Bounds<"sheet">, q: Bounds<"sheet">): number {
   return both / (boxArea(p) + boxArea(q) - both);
 }
 
+/** The ends of a dart's legs lie on the outline itself, neither in it nor outside. */
+const middlesOf = (points: readonly SheetPoint[]): readonly SheetPoint[] =>
+  points.length < 2 ? points : points.slice(1).map((point, at) => midpoint(points[at] ?? point, point));
+
+/** A stitch line that its cutting line goes along. */
+const liesOn = (sew: Shape, main: Shape): boolean =>
+  sew.role === "sew" && main.role !== "sew" && overlap(sew.box, main.box) >= SEW_SHARE;
+
 const isIn = (shape: Shape, point: SheetPoint): boolean =>
   isWithinBounds(point, shape.box, 0) && isInOutline(shape.ring, point);
 
@@ -69,7 +77,7 @@ const SEW_SHARE = 0.6;
 const NESTED = 0.35;
 const LIKE_AREA = 0.4;
 /** So many are compared with one another; more is no pattern. */
-const MOST_COMPARED = 600;
+const MOST_COMPARED = 900;
 
 interface Building {
   readonly members: Map<string, Shape>;
@@ -95,7 +103,10 @@ export interface Grouped {
 }
 
 export function groupOutlines({ shapes, inner, marks, writings, drawing, sizes }: GroupsIn): Grouped {
-  const byArea = shapes.toSorted((p, q) => q.area - p.area).slice(0, MOST_COMPARED);
+  // Stitch lines last: where nothing is allowed they are as large as what they lie in.
+  const byArea = shapes
+    .toSorted((p, q) => Number(p.role === "sew") - Number(q.role === "sew") || q.area - p.area)
+    .slice(0, MOST_COMPARED);
   const isFew = byArea.length === shapes.length;
   const frames = new Set(byArea.filter((shape) => isFrame(shape, byArea)));
   const mains: Shape[] = [];
@@ -112,7 +123,7 @@ export function groupOutlines({ shapes, inner, marks, writings, drawing, sizes }
         !frames.has(main) &&
         (main.outline.size === shape.outline.size || main.outline.size === null || shape.outline.size === null) &&
         areBoundsNear(main.box, shape.box, 0) &&
-        liesIn(shape.points, main),
+        (liesIn(shape.points, main) || liesOn(shape, main)),
     );
     const holder = holders.at(-1);
     const share = holder === undefined ? 1 : shape.area / holder.area;
@@ -195,7 +206,7 @@ export function groupOutlines({ shapes, inner, marks, writings, drawing, sizes }
     });
     return holders.toSorted((p, q) => p.largest.area - q.largest.area)[0]?.group.id ?? null;
   };
-  const innerBy = groupedBy(inner, ({ line, points }) => homeOf(points, line.size));
+  const innerBy = groupedBy(inner, ({ line, points }) => homeOf(middlesOf(points), line.size));
   const marksBy = groupedBy(marks, ({ at, size }) => homeOf([at], size));
   const writingsBy = groupedBy(writings, ({ at }) => homeOf([at], null));
   const closedBy = groupedBy([...within.keys()], (shape) => {

@@ -18,8 +18,13 @@ export interface FoundSquare {
   readonly middle: FilePlace;
   readonly width: number;
   readonly height: number;
-  /** What stands written in it or beside it. */
-  readonly written: { readonly width: Mm; readonly height: Mm } | null;
+  /** Lengths that stand written in it or beside it, the nearest first: of squares drawn one in the other, those of both. */
+  readonly written: readonly Written[];
+}
+
+interface Written {
+  readonly width: Mm;
+  readonly height: Mm;
 }
 
 /** Four corners, in order round, where that is what points come to; corners on a straight side are passed over. */
@@ -151,18 +156,25 @@ export function findSquares(drawing: FileDrawing): readonly FoundSquare[] {
   });
 }
 
-/** What is written inside a square or just beside it; the nearest that is a length. */
+/** What is written inside a square or just beside it and is the length of a square; the nearest first. */
 function writtenAt(drawing: FileDrawing, middle: FilePlace, side: number): FoundSquare["written"] {
   const near = drawing.writings
     .map(({ x, y, text }) => ({ text, off: Math.max(Math.abs(x - middle.x), Math.abs(y - middle.y)) }))
     .filter(({ off }) => off <= 1.5 * side)
     .toSorted((one, other) => one.off - other.off);
-  for (const { text } of near) {
+  return near.flatMap(({ text }) => {
     const written = writtenSquare(text);
-    if (written !== null && Math.abs(written.width / written.height - 1) <= 2 * SQUARE_SIDES) return written;
-  }
-  return null;
+    return written !== null && Math.abs(written.width / written.height - 1) <= 2 * SQUARE_SIDES ? [written] : [];
+  });
 }
+
+/** mm in a unit, if a square is what is written. */
+const provenBy = (is: Written, { width, height }: Pick<FoundSquare, "width" | "height">): Mm =>
+  (is.width + is.height) / (width + height);
+
+/** Of what is written at a square, what agrees with a scale; else the nearest. */
+const meantBy = (square: FoundSquare, mm: Mm | null): Written | null =>
+  square.written.find((is) => mm !== null && agree(provenBy(is, square), mm)) ?? square.written[0] ?? null;
 
 const nearUsual = (side: Mm): Mm | null =>
   USUAL_SIDES.find((usual) => Math.abs(side / usual - 1) <= SCALES_AGREE) ?? null;
@@ -174,7 +186,7 @@ export interface ReadScale {
   readonly scale: Omit<Scale, "squares">;
   /** mm in a unit, so that something can be shown: 1 where it has to be asked for. */
   readonly mm: Mm;
-  readonly squares: readonly (FoundSquare & { readonly usual: TestSquare["usual"] })[];
+  readonly squares: readonly (Omit<FoundSquare, "written"> & { readonly usual: TestSquare["usual"] })[];
 }
 
 /**
@@ -185,9 +197,15 @@ export function readScale(own: Pick<OwnPattern, "drawing" | "known">): ReadScale
   const found = findSquares(drawing);
   const said = drawing.unit !== null && drawing.unit.mm > 0 ? drawing.unit : null;
   const known = knownScale(own.known);
-  const written = found.flatMap(({ written: is, width, height }) =>
-    is === null ? [] : [(is.width + is.height) / (width + height)],
-  );
+  // Without another word, the scale that something written at every square agrees with.
+  const withWords = found.filter((square) => square.written.length > 0);
+  const word =
+    withWords[0]?.written
+      .map((is) => provenBy(is, withWords[0] ?? { width: 1, height: 1 }))
+      .find((mm) => withWords.every((square) => square.written.some((is) => agree(provenBy(is, square), mm)))) ?? null;
+  const base = known ?? said?.mm ?? word;
+  const read = found.map((square) => ({ ...square, written: meantBy(square, base) }));
+  const written = read.flatMap(({ written: is, ...square }) => (is === null ? [] : [provenBy(is, square)]));
   const [byWriting] = written;
   const isOneWriting = byWriting !== undefined && written.every((mm) => agree(mm, byWriting));
   const proofs = [known, said?.mm ?? null, ...written].filter((mm) => mm !== null);
@@ -195,13 +213,13 @@ export function readScale(own: Pick<OwnPattern, "drawing" | "known">): ReadScale
   const trusted = known ?? said?.mm ?? (isOneWriting ? byWriting : null);
   const fits =
     trusted !== null &&
-    found.some(({ written: is, width, height }) => {
+    read.some(({ written: is, width, height }) => {
       const side = ((width + height) / 2) * trusted;
       return is === null ? nearUsual(side) !== null : agree(is.width, side);
     });
   const by = known !== null ? "known" : trusted === null ? null : fits || said === null ? "square" : "file";
   const mm = trusted ?? 1;
-  const squares = found.flatMap((square) => {
+  const squares = read.flatMap((square) => {
     const side = nearUsual(((square.width + square.height) / 2) * mm);
     const usual = square.written ?? (trusted === null || side === null ? null : { width: side, height: side });
     // Where the scale is known a square of no usual size tests nothing; where it is not, any may.

@@ -2,6 +2,7 @@
 import type { OwnPieceSaid } from "../decisions/ownPattern";
 import { extentOf } from "../geometry/bounds";
 import { edgeCrossingsAtY, edgeLength, edgePart } from "../geometry/edgeCurve";
+import { isInOutline } from "../geometry/outline";
 import { midpoint, piecePoint, polar, shift, directionOf, type PiecePoint } from "../geometry/point";
 import type { Mark } from "../outlines/outlineReading";
 import { homeOf } from "../pattern/dartNames";
@@ -83,6 +84,10 @@ export function buildPiece(
   for (const [index, bust] of bustPoints.entries())
     if (hasBust && (bust === null || bust.by === "darts"))
       problems.push({ code: "own/no-bust-point", size: invariant(sizes[index], "size").label });
+
+  for (const { ring, darts, label } of sizes)
+    for (const dart of darts)
+      if (!isInOutline(ring.edges, dart.apex)) problems.push({ code: "own/dart-no-end", dart: dart.name, size: label });
 
   const levelOf = new Map(corners.map((corner) => [corner.name, corner.level]));
   const marks = sizes.map((size): MarkOn[] => [
@@ -185,7 +190,10 @@ export function buildPiece(
     }
   }
   if (bends > MOST_BENDS) {
-    for (const size of sizes) problems.push({ code: "own/sizes-unlike", size: size.label });
+    const [first] = edges;
+    const bendsOf = (seam: SeamName): number => (first ?? []).filter((edge) => edge.seam === seam).length;
+    const seam = [...new Set(seams)].reduce((most, one) => (bendsOf(one) > bendsOf(most) ? one : most), "edge");
+    problems.push({ code: "own/seam-too-long", seam, size: "" });
     return { pieces: [], traced: sizes, bustPoints, derived, deviations: fitted, problems };
   }
   const pieces = sizes.map((size, index): Piece => {
@@ -316,6 +324,18 @@ function addLevels(
           : (own[0] + wayFrom(ring, own[0], own[1]) * share) % ring.length;
       }),
     );
+    // What a bust adjustment hinges on, named wherever it lies, so that it is not put anew right beside where two curves meet.
+    if (name === "front")
+      add(
+        "armholeHinge",
+        "shoulder",
+        each(({ ring }, index) => {
+          const own = spans[index];
+          return own === null || own === undefined
+            ? null
+            : (own[0] + wayFrom(ring, own[0], own[1]) * (share + HINGE_BELOW * (1 - share))) % ring.length;
+        }),
+      );
   }
   if (name === "front" || name === "cup" || name === "back" || name === "sideFront") {
     const places = each((size, index) => {
@@ -326,7 +346,7 @@ function addLevels(
       const wanted =
         bust !== null && bust !== undefined
           ? atHeight(size.ring, side[0], side[1], bust.at.y)
-          : side[0] + Math.min(depth ?? USUAL_DEPTH, wayFrom(size.ring, side[0], side[1]) * 0.6);
+          : side[0] + (depth ?? Math.min(USUAL_DEPTH, wayFrom(size.ring, side[0], side[1]) * 0.6));
       return clearOf(size, side, wanted);
     });
     add("sideBust", "bust", places);
@@ -404,6 +424,8 @@ function addLevels(
   }
 }
 const USUAL_DEPTH: Mm = 30;
+/** How far down from where an armhole turns to the underarm it is hinged, as a share: about the lower third of the whole. */
+const HINGE_BELOW = 0.2;
 
 /** The height of the bust line at the side, by the front's side seam. */
 function sideBustHeight(size: TracedSize, others: FromOthers): Mm | null {

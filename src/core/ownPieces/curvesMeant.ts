@@ -11,8 +11,9 @@ import { isSmooth, turnAt, type Chain } from "./tracedRing";
 
 /** Fewer stretches than this between two corners are what they look like. */
 const FEWEST = 3;
-/** Stretches of one curve leave it by about as much: what would be left by so many times more is straight by itself. */
-const ALIKE = 3;
+/** Stretches of one curve leave it by about as much, none by many times more; what would be left by much more is straight by itself. */
+const ALIKE = 1.5;
+const STRAIGHT = 2.5;
 /** A curve that leaves its stretch by less than this share of what fitting may is straight. */
 const FLAT = FITTED_WITHIN / 50;
 /** So many degrees at once where the line beside hardly bends, so many times as much as that, are a corner. */
@@ -35,7 +36,12 @@ export function curvesMeant(ring: Chain): Meant {
   for (let from = 0; from < turned.length;) {
     let to = from + 1;
     const isLine = turned[from]?.curve === null;
-    while (isLine && to < turned.length && turned[to]?.curve === null && isCorner[(start + to) % ring.length] !== true)
+    while (
+      to < turned.length &&
+      turned[to - 1]?.curve === null &&
+      turned[to]?.curve === null &&
+      isCorner[(start + to) % ring.length] !== true
+    )
       to += 1;
     const made = isLine ? through(turned.slice(from, to)) : { edges: turned.slice(from, to), off: 0 };
     for (const edge of made.edges) edges.push(edge);
@@ -92,13 +98,23 @@ function through(line: Chain): Meant {
     "bulge",
   );
   const most = Math.max(STRETCHES_STAND_FOR, ALIKE * usual);
-  const isStraight = line.map((_, index) => bulge(index) > most || bulge(index) < FLAT);
-  // What is straight by itself says which way the curve beside it begins.
+  const isStraight = line.map((_, index) => bulge(index) > STRAIGHT * most || bulge(index) < FLAT);
+  // What is straight by itself says which way the curve beside it begins, unless that would bend it too much.
+  const follow = (index: number, end: 0 | 1, turn: number): void => {
+    const own = invariant(leans[index], "lean");
+    const was = own[end];
+    own[end] = turn;
+    if (bulge(index) > STRAIGHT * most) own[end] = was;
+  };
   for (let index = 1; index < count; index += 1) {
     const [before, here] = [isStraight[index - 1] === true, isStraight[index] === true];
     const turn = invariant(turns[index], "turn");
-    if (before && !here) invariant(leans[index], "lean")[0] = turn;
-    if (here && !before) invariant(leans[index - 1], "lean")[1] = turn;
+    if (before && !here) follow(index, 0, turn);
+    if (here && !before) follow(index - 1, 1, turn);
+  }
+  for (const [index, own] of leans.entries()) {
+    const less = Math.min(1, most / bulge(index));
+    if (isStraight[index] !== true && less < 1) leans[index] = [own[0] * less, own[1] * less];
   }
   let off: Mm = 0;
   const edges = line.map((edge, index): EdgeCurve<"piece"> => {

@@ -384,6 +384,7 @@ const isInTheWay = ({ code }: PieceProblem): boolean =>
   code === "own/corner-missing" ||
   code === "own/allowance-too-wide" ||
   code === "own/crosses-itself" ||
+  code === "own/seam-too-long" ||
   code === "own/dart-no-end";
 
 /** In the order to do it, only what the plan uses. */

@@ -314,16 +314,24 @@ function bestWay(
 ): Way & { readonly cost: number } {
   let best = { turns: said?.turns ?? 0, turnedOver: said?.turnedOver ?? false, lean: 0, cost: Infinity };
   if (wanted.length === 0) return best;
+  const isStrap = said?.turns === undefined && wanted.some(({ name }) => name === "strapBackInner");
   for (const lean of laid.leans) {
     for (const turns of said?.turns === undefined ? TURNS : [said.turns]) {
       for (const turnedOver of said?.turnedOver === undefined ? [false, true] : [said.turnedOver]) {
         const { ring, places } = turnedBy(laid, { turns, turnedOver, lean });
         const found = findCorners(ring, places, wanted, USUAL_SLACK);
-        if (found !== null && found.cost < best.cost) best = { turns, turnedOver, lean, cost: found.cost };
+        // Round a strap all ways look alike; its long way is the upright one.
+        if (found === null || (isStrap && isLying(ring))) continue;
+        if (found.cost < best.cost) best = { turns, turnedOver, lean, cost: found.cost };
       }
     }
   }
   return best;
+}
+
+function isLying(ring: TracedRing): boolean {
+  const { width: wide, height } = boxOf(ring);
+  return wide > height;
 }
 
 /** How well a group would do as a piece, about 1 where each corner is as far off as it may be; Infinity where not at all. */
