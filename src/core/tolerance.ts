@@ -414,6 +414,9 @@ export const TAKEN_INSIDE_WITHIN = 0.01;
 /** mm. Ends of a file's lines that lie this near are one place: what files round their numbers to. */
 export const JOINED_EXACTLY = 0.02;
 
+/** mm. Lines of very many short stretches are followed as near as this: no nearer are their ends told apart. */
+export const LINE_THINNED = JOINED_EXACTLY;
+
 /** mm. How far apart ends may lie that are joined, where she says nothing: the width of a printed line (our own choice). */
 export const JOINED_WITHIN = 0.5;
 

@@ -263,6 +263,12 @@ export function missingWords(missing: Missing, unit: LengthUnit): MissingWords {
   switch (missing.code) {
     case "missing/scale":
       return { text: "How large it is: give one length that you know.", where: "scale", piece: null };
+    case "missing/too-much":
+      return {
+        text: "More is drawn here than any pattern has: leave out of the file what is not of it, and open it again.",
+        where: "sizes",
+        piece: null,
+      };
     case "missing/sizes":
       return { text: "Which lines are which size.", where: "sizes", piece: null };
     case "missing/outlines":

@@ -40,3 +40,16 @@ export function boundsOfPoints<F extends Frame>(points: readonly Point<F>[]): Bo
   }
   return { min: pointLike(first, x0, y0), max: pointLike(first, x1, y1) };
 }
+
+/** How the box of some points lies and how large it is; a side without length counts as 1 mm, to be divided by. */
+export function extentOf<F extends Frame>(
+  points: readonly Point<F>[],
+): {
+  readonly x: Mm;
+  readonly y: Mm;
+  readonly width: Mm;
+  readonly height: Mm;
+} {
+  const { min, max } = boundsOfPoints(points);
+  return { x: min.x, y: min.y, width: max.x - min.x || 1, height: max.y - min.y || 1 };
+}

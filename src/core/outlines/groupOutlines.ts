@@ -1,5 +1,6 @@
 /** Outlines of several sizes that are one piece, and what lies on them. */
 import type { FileDrawing } from "../decisions/fileDrawing";
+import { LIMITS } from "../decisions/limits";
 import { areBoundsNear, boundsOfPoints, isWithinBounds, type Bounds } from "../geometry/bounds";
 import { edgeFlatten, lineEdge, type EdgeCurve } from "../geometry/edgeCurve";
 import { isInOutline, signedArea } from "../geometry/outline";
@@ -76,7 +77,7 @@ const SEW_SHARE = 0.6;
 const NESTED = 0.35;
 const LIKE_AREA = 0.4;
 /** So many are compared with one another; more is no pattern. */
-const MOST_COMPARED = 1500;
+const MOST_COMPARED = 900;
 
 interface Building {
   readonly members: Map<string, Shape>;
@@ -96,6 +97,8 @@ export interface GroupsIn {
 /** Groups of outlines, and lines that lie in none. */
 export interface Grouped {
   readonly groups: readonly OutlineGroup[];
+  /** There are more, left out for being the smallest. */
+  readonly isCut: boolean;
   readonly outside: readonly OpenLine[];
 }
 
@@ -104,6 +107,7 @@ export function groupOutlines({ shapes, inner, marks, writings, drawing, sizes }
   const byArea = shapes
     .toSorted((p, q) => Number(p.role === "sew") - Number(q.role === "sew") || q.area - p.area)
     .slice(0, MOST_COMPARED);
+  const isFew = byArea.length === shapes.length;
   const frames = new Set(byArea.filter((shape) => isFrame(shape, byArea)));
   const mains: Shape[] = [];
   const within = new Map<Shape, Shape>();
@@ -145,7 +149,7 @@ export function groupOutlines({ shapes, inner, marks, writings, drawing, sizes }
         ? []
         : now.flatMap((shape) =>
             building.flatMap((group) => {
-              const best = Math.max(...[...group.members.values()].map((one) => likeness(one, shape)));
+              const best = [...group.members.values()].reduce((most, one) => Math.max(most, likeness(one, shape)), 0);
               return best >= NESTED && !group.members.has("") ? [{ shape, group, best }] : [];
             }),
           );
@@ -160,35 +164,38 @@ export function groupOutlines({ shapes, inner, marks, writings, drawing, sizes }
   }
   const merged = sideBySide(building, order);
 
-  const groups = merged.map(({ members, name }) => {
-    const all = [...members.values()];
-    const largest = all.reduce((one, other) => (other.area > one.area ? other : one));
-    const home = centre(largest.box);
-    return {
-      members,
-      largest,
-      group: {
-        id: largest.outline.id,
-        outlines: Object.fromEntries([...members].map(([size, { outline }]) => [size, outline.id])),
-        shift: Object.fromEntries(
-          [...members].map(([size, { box }]) => {
-            const at = centre(box);
-            const isLaidIn = overlap(box, largest.box) >= NESTED;
-            return [size, isLaidIn ? { x: 0, y: 0 } : { x: home.x - at.x, y: home.y - at.y }];
-          }),
-        ),
-        sewing: Object.fromEntries(
-          [...members].flatMap(([size, shape]) => {
-            const line = sewing.get(shape);
-            return line === undefined ? [] : [[size, line.outline.id]];
-          }),
-        ),
-        nameInFile: name,
-        isSquare: largest.isSquare,
-        isFrame: frames.has(largest),
-      },
-    };
-  });
+  const used = merged.toSorted((p, q) => largestOf(q) - largestOf(p)).slice(0, LIMITS.filePieces);
+  const groups = merged
+    .filter((one) => used.includes(one))
+    .map(({ members, name }) => {
+      const all = [...members.values()];
+      const largest = all.reduce((one, other) => (other.area > one.area ? other : one));
+      const home = centre(largest.box);
+      return {
+        members,
+        largest,
+        group: {
+          id: largest.outline.id,
+          outlines: Object.fromEntries([...members].map(([size, { outline }]) => [size, outline.id])),
+          shift: Object.fromEntries(
+            [...members].map(([size, { box }]) => {
+              const at = centre(box);
+              const isLaidIn = overlap(box, largest.box) >= NESTED;
+              return [size, isLaidIn ? { x: 0, y: 0 } : { x: home.x - at.x, y: home.y - at.y }];
+            }),
+          ),
+          sewing: Object.fromEntries(
+            [...members].flatMap(([size, shape]) => {
+              const line = sewing.get(shape);
+              return line === undefined ? [] : [[size, line.outline.id]];
+            }),
+          ),
+          nameInFile: name,
+          isSquare: largest.isSquare,
+          isFrame: frames.has(largest),
+        },
+      };
+    });
 
   // A thing belongs to the group whose outline of its own size holds it, else to the smallest that does.
   const open = groups.filter(({ group }) => !group.isSquare && !group.isFrame);
@@ -218,9 +225,13 @@ export function groupOutlines({ shapes, inner, marks, writings, drawing, sizes }
       ...(Object.keys(sewn).length > 0 ? { sewing: sewn } : {}),
       ...(framed ? { isFrame: true as const } : {}),
     })),
+    isCut: !isFew || used.length < merged.length,
     outside: (innerBy.get(null) ?? []).map(({ line }) => line),
   };
 }
+
+const largestOf = ({ members }: Building): number =>
+  [...members.values()].reduce((most, { area }) => Math.max(most, area), 0);
 
 const likeness = (one: Shape, other: Shape): number => {
   const ratio = Math.min(one.area, other.area) / Math.max(one.area, other.area);

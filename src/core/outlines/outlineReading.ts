@@ -110,6 +110,8 @@ export interface OutlineReading {
   /** Lines of a size that close nothing, with the gap that is left open, mm. */
   readonly unclosed: readonly { readonly line: OpenLine; readonly gap: Mm }[];
   readonly groups: readonly OutlineGroup[];
+  /** More is drawn than was looked at: the smallest outlines, or those that turn oftener than any piece, are in no group. */
+  readonly isCut?: true;
 }
 
 /** A place in the file on the sheet, and back: scaled, no more. */

@@ -12,6 +12,7 @@ import { crossesOf, isSmallCircle } from "./lineMarks";
 import type { ClosedOutline, Mark, OpenLine, OutlineReading, SortedLines, TestSquare } from "./outlineReading";
 import { readScale } from "./scale";
 import { sortLines, TURN_LAYERS, type LineRole, type Sorting } from "./sortLines";
+import { thinned } from "./thinned";
 import { onSheet, pointsAlong, strokesOf, type Stroke } from "./strokes";
 
 /**
@@ -125,8 +126,10 @@ export function readOutlines({
     parted.size > (parted.has(null) ? 1 : 0),
   );
   const inner = lines.filter((line) => !isBroken.has(line.line.id));
+  const all = [...shapes, ...squareShapes];
+  const plain = all.filter(({ outline }) => outline.edges.length <= MOST_EDGES);
   const grouped = groupOutlines({
-    shapes: [...shapes, ...squareShapes],
+    shapes: plain,
     inner: inner.map(({ line }) => ({ line, points: pointsAlong(line.edges) })),
     marks,
     writings: drawing.writings.map((writing) => ({ at: place(writing), text: writing.text })),
@@ -147,14 +150,18 @@ export function readOutlines({
         : line,
     ),
     joinWithin,
-    outlines: [...shapes, ...squareShapes].map(({ outline }) => outline),
+    outlines: all.map(({ outline }) => outline),
     unclosed: lines.flatMap(({ line }) => {
       const gap = isBroken.get(line.id);
       return gap === undefined ? [] : [{ line, gap }];
     }),
     groups: grouped.groups,
+    ...(grouped.isCut || plain.length < all.length ? { isCut: true as const } : {}),
   };
 }
+
+/** An outline that turns oftener than this is of no piece: dense ones are thinned first (our own choice; seams have a dozen). */
+const MOST_EDGES = 1500;
 
 /** What is written at a bust point. */
 const BUST_POINT = /^\W*(?:(?:bust|breast)[\s-]*(?:point|apex)|apex|b\.?\s?p\.?)\W*$/iu;
@@ -222,7 +229,7 @@ const idOf = (strokes: readonly Stroke[], size: string | null): string =>
   size === null ? firstOf(strokes) : `${firstOf(strokes)} ${size}`;
 
 function outlineOf({ edges, strokes, widestGap }: Loop, size: string | null): ClosedOutline {
-  return { id: idOf(strokes, size), size, edges: byTheClock(edges), widestGap };
+  return { id: idOf(strokes, size), size, edges: thinned(byTheClock(edges)), widestGap };
 }
 
 function testSquare(

@@ -6,6 +6,7 @@ import { distance, filePoint, sheetPoint, type SheetPoint } from "../geometry/po
 import { readPath } from "../geometry/readPath";
 import { JOINED_EXACTLY, OUTLINE_LOOKED_AT } from "../tolerance";
 import type { Mm } from "../units";
+import { thinned } from "./thinned";
 
 export interface Stroke {
   /** "look:path" by their places in the drawing. */
@@ -43,7 +44,8 @@ export function strokesOf(drawing: FileDrawing, mm: Mm): readonly Stroke[] {
     paths.forEach((path, pathAt) => {
       const read = readPath(path, model);
       if (read === null) return;
-      const edges = read.edges.map((edge) => edgeMap(edge, place)).filter((edge) => edgeLength(edge) > 0);
+      const drawn = read.edges.map((edge) => edgeMap(edge, place)).filter((edge) => edgeLength(edge) > 0);
+      const edges = thinned(drawn);
       const stroke = strokeOf(`${lookAt}:${pathAt}`, strokes.length, look, edges, read.closed);
       if (stroke !== null) strokes.push(stroke);
     });

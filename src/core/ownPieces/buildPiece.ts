@@ -1,5 +1,6 @@
 /** A traced piece made a piece of the plan in every size: all points that alterations ask for, edges matched size by size. */
 import type { OwnPieceSaid } from "../decisions/ownPattern";
+import { extentOf } from "../geometry/bounds";
 import { edgeCrossingsAtY, edgeLength, edgePart } from "../geometry/edgeCurve";
 import { isInOutline } from "../geometry/outline";
 import { midpoint, piecePoint, polar, shift, directionOf, type PiecePoint } from "../geometry/point";
@@ -239,9 +240,8 @@ function seamsOf(marks: readonly MarkOn[], corners: TracedPiece["corners"]): rea
 }
 
 function heightsOf({ edges }: TracedRing): { readonly top: Mm; readonly bottom: Mm } {
-  const ys = edges.map(({ a }) => a.y);
-  const top = Math.min(...ys);
-  return { top, bottom: Math.max(Math.max(...ys), top + 1) };
+  const { y, height } = extentOf(edges.map(({ a }) => a));
+  return { top: y, bottom: y + Math.max(height, 1) };
 }
 
 /** The bust point of a centre front lies on its princess seam. */

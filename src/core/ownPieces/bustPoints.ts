@@ -1,4 +1,5 @@
 /** Where the bust point of a piece lies in each size: said, marked, or where its darts lead. */
+import { extentOf } from "../geometry/bounds";
 import { isInOutline } from "../geometry/outline";
 import {
   between,
@@ -151,18 +152,12 @@ const BESIDE: Mm = 15;
 const offFrom = (expected: PiecePoint | null, at: PiecePoint): Mm => (expected === null ? 0 : distance(expected, at));
 
 function isLikelyPlace({ ring }: TracedSize, at: PiecePoint): boolean {
-  const { points } = flattened(ring, 1);
-  const [xs, ys] = [points.map(({ x }) => x), points.map(({ y }) => y)];
-  const [x0, y0] = [Math.min(...xs), Math.min(...ys)];
-  const [u, v] = [(at.x - x0) / (Math.max(...xs) - x0), (at.y - y0) / (Math.max(...ys) - y0)];
+  const { x, y, width, height } = extentOf(flattened(ring, 1).points);
+  const [u, v] = [(at.x - x) / width, (at.y - y) / height];
   return u > 0.2 && u < 0.75 && v > 0.3 && v < 0.85;
 }
 
-const boxOf = ({ ring }: TracedSize) => {
-  const [xs, ys] = [ring.edges.map(({ a }) => a.x), ring.edges.map(({ a }) => a.y)];
-  const [x, y] = [Math.min(...xs), Math.min(...ys)];
-  return { x, y, width: Math.max(...xs) - x || 1, height: Math.max(...ys) - y || 1 };
-};
+const boxOf = ({ ring }: TracedSize) => extentOf(ring.edges.map(({ a }) => a));
 
 /** The same shares of the width and height of another size. */
 function sameShare(size: TracedSize, other: TracedSize, at: PiecePoint): PiecePoint {

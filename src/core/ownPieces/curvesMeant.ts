@@ -44,7 +44,7 @@ export function curvesMeant(ring: Chain): Meant {
     )
       to += 1;
     const made = isLine ? through(turned.slice(from, to)) : { edges: turned.slice(from, to), off: 0 };
-    edges.push(...made.edges);
+    for (const edge of made.edges) edges.push(edge);
     off = Math.max(off, made.off);
     from = to;
   }

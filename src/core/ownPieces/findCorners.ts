@@ -4,6 +4,7 @@
  *
  * @source dynamic programming along the ring: the best way to a corner goes on from the best way to the one before
  */
+import { extentOf } from "../geometry/bounds";
 import { piecePoint, type PiecePoint } from "../geometry/point";
 import { invariant } from "../result";
 import type { PointName } from "../pattern/piece";
@@ -31,6 +32,8 @@ const BEND = 22;
 const CLEAR: Mm = 9;
 const STEP: Mm = 2;
 const MOST_CANDIDATES = 36;
+/** A longer way round than so many steps, ten metres, is walked in longer ones: no piece has it. */
+const MOST_STEPS = 5000;
 
 /** Places round the ring where it turns, in order. */
 export function candidatesOf(ring: TracedRing, dartEnds: readonly Mm[]): readonly Candidate[] {
@@ -48,8 +51,9 @@ export function candidatesOf(ring: TracedRing, dartEnds: readonly Mm[]): readonl
     const at = invariant(ring.edges[joint.edge], "edge").a;
     found.push({ s: joint.s, at, turn: turnNear(joint.s), sharp: true, atDart: isAtDart(joint.s) });
   }
-  const count = Math.floor(ring.length / STEP);
-  const turns = Array.from({ length: count }, (_, index) => turnNear(index * STEP));
+  const count = Math.min(MOST_STEPS, Math.floor(ring.length / STEP));
+  const step = ring.length < STEP * MOST_STEPS ? STEP : ring.length / count;
+  const turns = Array.from({ length: count }, (_, index) => turnNear(index * step));
   const isClear = (s: Mm): boolean =>
     found.every((one) => Math.min(wayFrom(ring, one.s, s), wayFrom(ring, s, one.s)) > CLEAR);
   const bends: Candidate[] = [];
@@ -57,7 +61,7 @@ export function candidatesOf(ring: TracedRing, dartEnds: readonly Mm[]): readonl
     const [before, after] = [turns.at(index - 1) ?? 0, turns[(index + 1) % count] ?? 0];
     const by = Math.abs(turn);
     if (by < BEND || by < Math.abs(before) || by <= Math.abs(after)) continue;
-    const s = index * STEP;
+    const s = index * step;
     if (isClear(s)) bends.push({ s, at: flat(s), turn, sharp: false, atDart: isAtDart(s) });
   }
   return [...found, ...bends]
@@ -112,13 +116,6 @@ export interface FoundCorners {
   readonly cost: number;
 }
 
-interface Box {
-  readonly x: Mm;
-  readonly y: Mm;
-  readonly width: Mm;
-  readonly height: Mm;
-}
-
 /** What a corner that is passed over costs, by its turn in degrees. */
 const passedOver = ({ turn, atDart, sharp }: Candidate): number =>
   atDart || Math.abs(turn) < 30 ? 0 : (Math.abs(turn) / 60) ** 2 * (sharp ? 1 : 0.3);
@@ -142,7 +139,7 @@ export function findCorners(
   const candidates = withFixed(ring, places, fixed);
   const count = candidates.length;
   if (count < wanted.length || wanted.length === 0) return null;
-  const box = boxOf(flattened(ring, 1).points);
+  const box = extentOf(flattened(ring, 1).points);
   const isFixed = (k: number, j: number): boolean | null => {
     const at = fixed.get(invariant(wanted[k], "corner").name);
     if (at !== undefined) return Math.abs(invariant(candidates[j], "place").s - at) < FIXED_AT;
@@ -242,12 +239,6 @@ function withFixed(
   return [...places, ...more].toSorted((p, q) => p.s - q.s);
 }
 
-function boxOf(points: readonly PiecePoint[]): Box {
-  const [xs, ys] = [points.map(({ x }) => x), points.map(({ y }) => y)];
-  const [x, y] = [Math.min(...xs), Math.min(...ys)];
-  return { x, y, width: Math.max(...xs) - x || 1, height: Math.max(...ys) - y || 1 };
-}
-
 /** What another size of the piece is to look like, from how this one was read. */
 export function shapeAsFound(
   ring: TracedRing,
@@ -256,7 +247,7 @@ export function shapeAsFound(
   found: readonly FoundCorner[],
 ): readonly ShapeCorner[] {
   const flat = walkEvenly(ring);
-  const box = boxOf(flattened(ring, 1).points);
+  const box = extentOf(flattened(ring, 1).points);
   return wanted.map((corner, k) => {
     const here = invariant(found[k], "corner").s;
     const [at, next] = [flat(here), flat(invariant(found[(k + 1) % found.length], "corner").s)];

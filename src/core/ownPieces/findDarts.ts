@@ -101,15 +101,17 @@ function legsIn(inner: readonly Chain[]): readonly Leg[] {
  */
 export function drawnDarts(ring: TracedRing, inner: readonly Chain[], reach: Mm): readonly TracedDart[] {
   const box = boundsOfPoints(ring.edges.flatMap(({ a, curve }) => (curve === null ? [a] : [a, curve.c1, curve.c2])));
-  const legs = legsIn(inner).flatMap((leg): { end: PiecePoint; mouth: PiecePoint; on: Mm }[] =>
-    [leg, { a: leg.b, b: leg.a }].flatMap(({ a: end, b: mouth }) => {
-      if (isFarOff(box, mouth, reach + LEG_MEETS_LINE)) return [];
-      const near = nearestOn(ring, mouth);
-      const isInside = nearestOn(ring, end).distance > near.distance + SHORTEST / 2;
-      if (near.distance > reach + LEG_MEETS_LINE || !isInside) return [];
-      return [{ end, mouth, on: reach > 0 ? (continuedTo(ring, end, mouth, near.s) ?? near.s) : near.s }];
-    }),
-  );
+  const legs = legsIn(inner)
+    .slice(0, MOST_LEGS)
+    .flatMap((leg): { end: PiecePoint; mouth: PiecePoint; on: Mm }[] =>
+      [leg, { a: leg.b, b: leg.a }].flatMap(({ a: end, b: mouth }) => {
+        if (isFarOff(box, mouth, reach + LEG_MEETS_LINE)) return [];
+        const near = nearestOn(ring, mouth);
+        const isInside = nearestOn(ring, end).distance > near.distance + SHORTEST / 2;
+        if (near.distance > reach + LEG_MEETS_LINE || !isInside) return [];
+        return [{ end, mouth, on: reach > 0 ? (continuedTo(ring, end, mouth, near.s) ?? near.s) : near.s }];
+      }),
+    );
   const pairs: (TracedDart & { readonly width: Mm })[] = [];
   for (const [index, one] of legs.entries()) {
     for (const other of legs.slice(index + 1)) {
@@ -145,6 +147,8 @@ function continuedTo(ring: TracedRing, end: PiecePoint, mouth: PiecePoint, near:
   return isNear && best !== null ? best.s : null;
 }
 const CONTINUED: Mm = 80;
+/** More straight lines than this inside a piece are hatching. */
+const MOST_LEGS = 400;
 
 /** The same darts, none twice: those that lie over others were found both ways. */
 export function withoutDoubles(ring: TracedRing, darts: readonly TracedDart[]): readonly TracedDart[] {
@@ -181,7 +185,8 @@ export function withMouths(
     const next = invariant(sorted[(index + 1) % sorted.length], "dart");
     const [a, b] = [pointOn(ring, dart.first), pointOn(ring, dart.second)];
     at.push({ index: edges.length, dart });
-    edges.push(lineEdge(a, b), ...partOn(ring, dart.second, next.first));
+    edges.push(lineEdge(a, b));
+    for (const edge of partOn(ring, dart.second, next.first)) edges.push(edge);
   }
   const made = tracedRing(edges, ring.off);
   // The ring was one that goes the right way, and stays so; no edge of it is without length.

@@ -30,7 +30,7 @@ export function matchSizes(chains: readonly Chain[]): Matched {
     const isKept = areAlike(part);
     const made = isKept ? { edges: alike(part), off: [] } : fitAlike(part);
     for (const [size, chain] of made.edges.entries()) {
-      invariant(edges[size], "size").push(...chain);
+      for (const edge of chain) invariant(edges[size], "size").push(edge);
       deviations[size] = Math.max(invariant(deviations[size], "size"), made.off[size] ?? 0);
     }
   }

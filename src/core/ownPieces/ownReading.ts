@@ -58,6 +58,8 @@ export interface PieceReading {
 /** What the plan needs and does not have, in the order to do it; each says where. */
 export type Missing =
   | { readonly code: "missing/scale" }
+  /** More is drawn than was looked at, and something is still to be found. */
+  | { readonly code: "missing/too-much" }
   | { readonly code: "missing/sizes" }
   | { readonly code: "missing/outlines"; readonly widest: Mm | null }
   | { readonly code: "missing/piece"; readonly piece: PieceName }

@@ -7,7 +7,7 @@ import type { FilePlace } from "../decisions/fileDrawing";
 import type { OwnPattern, OwnPieceSaid } from "../decisions/ownPattern";
 import type { Pattern, StyleName } from "../decisions/pattern";
 import { selfCrossings } from "../geometry/outline";
-import { piecePoint, type PiecePoint } from "../geometry/point";
+import { distance, piecePoint, type PiecePoint } from "../geometry/point";
 import type { ClosedOutline, OpenLine, OutlineGroup, OutlineReading } from "../outlines/outlineReading";
 import { readOutlines } from "../outlines/readOutlines";
 import { OTHER_PIECES, PIECE_ORDER } from "../pattern/pieceSet";
@@ -51,12 +51,12 @@ interface Drawn extends Pick<OwnPattern, "drawing"> {
   readonly joinWithin: Mm | undefined;
   readonly sortBy: OwnPattern["sortBy"] | undefined;
   readonly lines: OwnPattern["lines"] | undefined;
-  readonly chart: SizeChart;
+  readonly labels: readonly string[];
 }
 
 const outlinesOf = remember(
-  ["drawing", "known", "joinWithin", "sortBy", "lines", "chart"],
-  ({ drawing, known, joinWithin, sortBy, lines, chart }: Drawn) =>
+  ["drawing", "known", "joinWithin", "sortBy", "lines", "labels"],
+  ({ drawing, known, joinWithin, sortBy, lines, labels }: Drawn) =>
     readOutlines({
       own: {
         file: "",
@@ -67,7 +67,7 @@ const outlinesOf = remember(
         ...(sortBy === undefined ? {} : { sortBy }),
         ...(lines === undefined ? {} : { lines }),
       },
-      labels: chart.sizes.map(({ label }) => label),
+      labels,
     }),
 );
 
@@ -89,25 +89,28 @@ interface Traced {
   readonly said: OwnPieceSaid | undefined;
   readonly name: PieceName;
   readonly style: StyleName;
-  readonly chart: SizeChart;
+  readonly labels: readonly string[];
   readonly scale: Mm;
 }
 
-const TRACE_INPUTS = ["group", "outlines", "loose", "said", "name", "style", "chart", "scale"] as const;
+const TRACE_INPUTS = ["group", "outlines", "loose", "said", "name", "style", "labels", "scale"] as const;
 
-const labelsOf = (chart: SizeChart): readonly string[] => chart.sizes.map(({ label }) => label);
-
-const traced = remember(TRACE_INPUTS, ({ chart, ...rest }: Traced): TracedPiece =>
-  tracePiece({ ...rest, labels: labelsOf(chart) }),
+const BETWEEN = "\u0000";
+const apart = remember(
+  ["drawing", "joined"],
+  ({ joined }: { readonly drawing: OwnPattern["drawing"]; readonly joined: string }): readonly string[] =>
+    joined.split(BETWEEN),
 );
+
+/** The labels of the chart: the very same list as long as they are the same, whatever else is typed into it. */
+const labelsOf = (chart: SizeChart, { drawing }: OwnPattern): readonly string[] =>
+  apart({ drawing, joined: chart.sizes.map(({ label }) => label).join(BETWEEN) });
+
+const traced = remember(TRACE_INPUTS, (input: Traced): TracedPiece => tracePiece(input));
 
 /** Each group is looked at as each piece of the style once. */
 const MOST_NAMES = 12;
-const likenessOf = remember(
-  TRACE_INPUTS,
-  ({ chart, ...rest }: Traced): number => likeness({ ...rest, labels: labelsOf(chart) }),
-  MOST_NAMES,
-);
+const likenessOf = remember(TRACE_INPUTS, (input: Traced): number => likeness(input), MOST_NAMES);
 
 const built = remember(
   ["trace", "group", "said", "name", "scale", "others"],
@@ -146,8 +149,37 @@ const FORM_AT_MOST = 3.5;
 /** And only where no other piece is as near, but for so much. */
 const AS_WELL = 1.4;
 
+/**
+ * How much is looked at to propose names, in edges and steps along outlines, once for each group and name: a sheet of forty
+ * pieces is a fourth of it. What goes beyond is left for her to name.
+ */
+const MOST_LOOKED_AT = 250_000;
+/** mm. */
+const LOOKED_STEP: Mm = 2;
+
+/** What it costs to look at a group once. */
+function lookingAt(
+  group: OutlineGroup,
+  outlines: ReadonlyMap<string, ClosedOutline>,
+  labels: readonly string[],
+): number {
+  const own = sizesOf(group, labels);
+  const id = group.outlines[own[Math.floor(own.length / 2)] ?? ""] ?? "";
+  const edges = outlines.get(id)?.edges ?? [];
+  return edges.reduce((sum, { a, b }) => sum + 1 + distance(a, b) / LOOKED_STEP, 0);
+}
+
 /** What each group is: as she said, by what stands on it, by its form; in this order, no piece twice where she did not say so. */
-function nameGroups(own: OwnPattern, pattern: Pattern, reading: OutlineReading, scale: Mm): readonly NamedGroup[] {
+function nameGroups(
+  own: OwnPattern,
+  pattern: Pattern,
+  reading: OutlineReading,
+  scale: Mm,
+): {
+  readonly groups: readonly NamedGroup[];
+  /** Not all was looked at. */
+  readonly isCut: boolean;
+} {
   const needed = piecesNeeded(pattern);
   const taken = new Set<PieceName>();
   const names = new Map<string, { readonly name: PieceName; readonly label: string }>();
@@ -179,16 +211,21 @@ function nameGroups(own: OwnPattern, pattern: Pattern, reading: OutlineReading, 
   const outlines = byId({ reading });
   const loose = looseOf({ reading });
   const { style, chart } = pattern;
-  const pairs = open
-    .filter((group) => !names.has(group.id) && sizesOf(group, labelsOf(chart)).length > 0)
+  const labels = labelsOf(chart, own);
+  const unnamed = open.filter((group) => !names.has(group.id) && sizesOf(group, labels).length > 0);
+  const wanted = needed.filter((name) => !taken.has(name));
+  let looked = 0;
+  const seen = unnamed.filter((group) => {
+    looked += wanted.length * lookingAt(group, outlines, labels);
+    return looked <= MOST_LOOKED_AT;
+  });
+  const pairs = seen
     .flatMap((group) =>
-      needed
-        .filter((name) => !taken.has(name))
-        .map((name) => ({
-          group,
-          name,
-          cost: likenessOf({ group, outlines, loose, said: saidOf(group), name, style, chart, scale }),
-        })),
+      wanted.map((name) => ({
+        group,
+        name,
+        cost: likenessOf({ group, outlines, loose, said: saidOf(group), name, style, labels, scale }),
+      })),
     )
     .filter(({ cost }) => cost <= FORM_AT_MOST)
     .toSorted((p, q) => p.cost - q.cost);
@@ -201,13 +238,14 @@ function nameGroups(own: OwnPattern, pattern: Pattern, reading: OutlineReading, 
     if (sure === undefined) break;
     give(sure.group, sure.name);
   }
-  return reading.groups.map((group) => ({
+  const groups = reading.groups.map((group) => ({
     group,
     said: saidOf(group),
     name: names.get(group.id)?.name ?? null,
     label: names.get(group.id)?.label ?? "",
     leftOut: isLeftOut(group),
   }));
+  return { groups, isCut: seen.length < unnamed.length };
 }
 
 /**
@@ -220,13 +258,13 @@ function nameGroups(own: OwnPattern, pattern: Pattern, reading: OutlineReading, 
 export function readOwn({ own, pattern }: { readonly own: OwnPattern; readonly pattern: Pattern }): OwnReading {
   const { chart, style } = pattern;
   const { drawing, known, joinWithin, sortBy, lines } = own;
-  const outlines = outlinesOf({ drawing, known, joinWithin, sortBy, lines, chart });
+  const labels = labelsOf(chart, own);
+  const outlines = outlinesOf({ drawing, known, joinWithin, sortBy, lines, labels });
   const scale = outlines.scale.mm;
   if (scale === null) return { outlines, pieces: [], missing: [{ code: "missing/scale" }], nest: null };
-  const groups = nameGroups(own, pattern, outlines, scale);
+  const { groups, isCut } = nameGroups(own, pattern, outlines, scale);
   const map = byId({ reading: outlines });
   const loose = looseOf({ reading: outlines });
-  const labels = labelsOf(chart);
   const read: ReadGroup[] = [];
   let others: FromOthers = NOTHING_KNOWN;
   // Those first that others go by: the piece with the bust point and the strap.
@@ -244,7 +282,7 @@ export function readOwn({ own, pattern }: { readonly own: OwnPattern; readonly p
       read.push({ ...one, trace: null, made: null });
       continue;
     }
-    const trace = traced({ group, outlines: map, loose, said, name, style, chart, scale });
+    const trace = traced({ group, outlines: map, loose, said, name, style, labels, scale });
     const made = built({ trace, group, said, name, scale, others });
     read.push({ ...one, trace, made });
     if (rank(name) <= 0) others = contextOf({ made, others });
@@ -256,7 +294,7 @@ export function readOwn({ own, pattern }: { readonly own: OwnPattern; readonly p
     ),
   );
   const pieces = inOrder.map((one) => readingOf(one, scale));
-  const missing = missingOf(own, pattern, outlines, inOrder, pieces);
+  const missing = missingOf(own, pattern, outlines, isCut || outlines.isCut === true, inOrder, pieces);
   return { outlines, pieces, missing, nest: missing.length > 0 ? null : nestOf(own, pattern, inOrder) };
 }
 
@@ -354,19 +392,24 @@ function missingOf(
   own: OwnPattern,
   pattern: Pattern,
   outlines: OutlineReading,
+  isCut: boolean,
   read: readonly ReadGroup[],
   pieces: readonly PieceReading[],
 ): readonly Missing[] {
-  const labels = labelsOf(pattern.chart);
+  const labels = labelsOf(pattern.chart, own);
   const missing: Missing[] = [];
   const open = read.filter(({ leftOut }) => !leftOut);
+  // What was not looked at may be what is missing.
+  const cut: readonly Missing[] = isCut ? [{ code: "missing/too-much" }] : [];
+  if (open.length === 0 && isCut) return cut;
   if (open.length === 0 || outlines.outlines.length === 0)
     return [{ code: "missing/outlines", widest: widestGap(outlines) }];
-  if (open.every(({ group }) => sizesOf(group, labels).length === 0)) return [{ code: "missing/sizes" }];
+  if (open.every(({ group }) => sizesOf(group, labels).length === 0)) return [...cut, { code: "missing/sizes" }];
   const needed = piecesNeeded(pattern);
   const found = (piece: PieceName): readonly ReadGroup[] => open.filter(({ name }) => name === piece);
   if (needed.some((piece) => found(piece).length === 0) && outlines.unclosed.length > 0)
     missing.push({ code: "missing/outlines", widest: widestGap(outlines) });
+  if (needed.some((piece) => found(piece).length === 0)) missing.push(...cut);
   for (const piece of [...needed, ...OTHER_PIECES]) {
     const groups = found(piece);
     const [group, more] = groups;
@@ -410,7 +453,7 @@ function nestOf(own: OwnPattern, pattern: Pattern, read: readonly ReadGroup[]): 
   const used = PIECE_ORDER.flatMap((name) =>
     read.filter((one) => one.name === name && !one.leftOut && one.made !== null),
   ).filter(({ name }) => name !== null && (piecesNeeded(pattern).includes(name) || name.startsWith("other")));
-  const sizes = labelsOf(pattern.chart).flatMap((label) => {
+  const sizes = labelsOf(pattern.chart, own).flatMap((label) => {
     const pieces = used.flatMap(({ made }): readonly Piece[] => {
       const index = made?.traced.findIndex((size) => size.label === label) ?? -1;
       const piece = made?.pieces[index];

@@ -6,6 +6,7 @@ import { takenInside, type CutRun } from "../allowance/takenInside";
 import type { FilePlace } from "../decisions/fileDrawing";
 import type { OwnPieceSaid } from "../decisions/ownPattern";
 import type { StyleName } from "../decisions/pattern";
+import { extentOf } from "../geometry/bounds";
 import { edgeMap, lineEdge, type EdgeCurve } from "../geometry/edgeCurve";
 import { distance, midpoint, piecePoint, sheetPoint, shift, type PiecePoint } from "../geometry/point";
 import { lineDistance } from "../geometry/segment";
@@ -156,7 +157,10 @@ function asMeant(ring: TracedRing): TracedRing {
 /** Where she pointed, on the sheet, moved with its size. */
 const onSheet = ({ x, y }: FilePlace, scale: Mm): PiecePoint => piecePoint(x * scale, y * scale);
 
-function layOut({ group, outlines, loose, said, name, labels, scale }: TraceInput): {
+function layOut(
+  { group, outlines, loose, said, name, labels, scale }: TraceInput,
+  which: "all" | "middle",
+): {
   readonly laid: readonly Laid[];
   readonly extent: "half" | "whole";
 } {
@@ -173,7 +177,8 @@ function layOut({ group, outlines, loose, said, name, labels, scale }: TraceInpu
   const [first] = rings;
   const extent =
     said?.extent ?? (first !== undefined && canBeWhole && mirrorAxis(first.ring) !== null ? "whole" : "half");
-  const laid = rings.map(({ label, shift: by, ring }): Laid => {
+  const wanted = which === "all" ? rings : rings.filter((_, index) => index === Math.floor(rings.length / 2));
+  const laid = wanted.map(({ label, shift: by, ring }): Laid => {
     const inner = [...group.inner, ...loose]
       .filter(({ size }) => size === null || size === label)
       .map(({ size, edges }) => chainInto(size === null ? UNTURNED : { ...UNTURNED, dx: by.x, dy: by.y }, edges));
@@ -332,8 +337,8 @@ function isLying(ring: TracedRing): boolean {
 /** How well a group would do as a piece, about 1 where each corner is as far off as it may be; Infinity where not at all. */
 export function likeness(input: TraceInput): number {
   const shape = shapeOf(input.name, input.style);
-  const { laid } = layOut(input);
-  const middle = laid[Math.floor(laid.length / 2)];
+  const { laid } = layOut(input, "middle");
+  const [middle] = laid;
   return shape === null || middle === undefined ? Infinity : bestWay(middle, shape.corners, input.said).cost;
 }
 
@@ -346,7 +351,7 @@ interface Located extends Turned {
 export function tracePiece(input: TraceInput): TracedPiece {
   const { group, said, name, style } = input;
   const shape = shapeOf(name, style);
-  const { laid, extent } = layOut(input);
+  const { laid, extent } = layOut(input, "all");
   const problems: PieceProblem[] = [];
   const saidCorners = said?.corners ?? [];
   const without = new Set(saidCorners.filter(({ at }) => at === null).map((one): PointName => one.name));
@@ -480,11 +485,7 @@ function byShare(ring: TracedRing, other: TracedRing, corners: readonly FoundCor
   }));
 }
 
-function boxOf(ring: TracedRing): { readonly x: Mm; readonly y: Mm; readonly width: Mm; readonly height: Mm } {
-  const [xs, ys] = [ring.edges.map(({ a }) => a.x), ring.edges.map(({ a }) => a.y)];
-  const [x, y] = [Math.min(...xs), Math.min(...ys)];
-  return { x, y, width: Math.max(...xs) - x || 1, height: Math.max(...ys) - y || 1 };
-}
+const boxOf = (ring: TracedRing) => extentOf(ring.edges.map(({ a }) => a));
 
 /** What was said of a corner in one size, followed by all others: the same share of the way between its neighbours. */
 function followSaid(located: readonly Located[], said: readonly PointName[]): readonly Located[] {
