@@ -134,7 +134,7 @@ export const finishedOf = (pieces: readonly Piece[], level: "bust" | "waist"): n
   2 * bodice(pieces).reduce((sum, piece) => sum + (levelWidth(piece, level) ?? 0), 0);
 
 /** Finished waist of a blend at a fractional size, the base size's darts kept. */
-export function blendedWaist(nest: Nest, base: number, size: number): number {
+function blendedWaist(nest: Nest, base: number, size: number): number {
   const names = bodice(nest.sizes[base] ?? []).map(({ name }) => name);
   return (
     2 *
@@ -153,7 +153,7 @@ function bodyMore({ pattern, measured }: Case, steps: number): number {
   return a + share * (b - a) - (waists[measured] ?? 0);
 }
 
-export interface PlannedWaist {
+interface PlannedWaist {
   /** Where the plan cuts, a fractional size. */
   readonly at: number;
   /** The finished waist of the true nest cut there, less the one that the plan tells. */

@@ -118,7 +118,7 @@ export interface FittedNest {
 }
 
 /** How far each freedom is moved. */
-export interface Moved {
+interface Moved {
   /** In the size measured and the next one up: what was measured is met there. */
   readonly here: readonly number[];
   /** In the other sizes: what a step is off by the tape does not grow with each of them. */
