@@ -966,7 +966,7 @@ function doubtOf(aims: Aims, model: Model, known: Known, others: ReadonlySet<Pie
 }
 
 /** What one more answer is worth beside a girth's own doubt: how far bust point and darts are off counts by this (our own choice). */
-const OTHERS_COUNT = 0.25;
+const OTHERS_COUNT = 0.05;
 
 function nextOf(
   aims: Aims,
@@ -987,17 +987,18 @@ function nextOf(
   const list = open.map((ref, i) => {
     const row = invariant(rows[i], "row");
     const more: More = { row, doubt: tapeDoubt(ref.length), shares: sharesOf(factors, row) };
-    const through = known.rows.map((one) => dot(one, row));
     const gains = asked.map(({ level, variance, before }) => ({ level, before, after: variance?.(more) ?? 0 }));
     const saves = { bust: 0, waist: 0, hip: 0 };
-    let worth = OTHERS_COUNT * others(ref, dot(row, row) - dot(through, more.shares.likely));
-    for (const { level, before, after } of gains) {
-      saves[level] = Math.max(0, Math.sqrt(before) - Math.sqrt(after));
-      worth += before - after;
-    }
-    return { ...ref, saves, worth };
+    for (const { level, before, after } of gains) saves[level] = Math.max(0, Math.sqrt(before) - Math.sqrt(after));
+    return { ...ref, saves };
   });
-  return list.toSorted((a, b) => b.worth - a.worth).map(({ worth: _, ...next }) => next);
+  const girths = LEVELS.map((level) => {
+    const aim = aims[level];
+    return aim === null ? nothing() : plus(aim.here, aim.elsewhere);
+  });
+  const isMet = (_: unknown, i: number): boolean => known.isMet[i] === true;
+  const met = { ...known, rows: known.rows.filter(isMet), doubts: known.doubts.filter(isMet) };
+  return mostTellingFirst(covarianceLeft([...girths, ...rows], met), open).map((i) => invariant(list[i], "next"));
 }
 
 /** What of a length's own doubt counts by itself: the bust point and the darts go on the plan as they are. */
@@ -1036,7 +1037,7 @@ function covarianceLeft(things: Matrix, { rows, doubts }: Known): number[][] {
 }
 
 /**
- * In which order lengths are asked for when none is measured: each the one that saves most beside those before it.
+ * In which order lengths are asked for when none is measured: by what each is worth to the plan, the others known.
  */
 export function orderOfPlaces(inputs: Omit<TissueInputs, "tissue">): readonly TissueRef[] {
   const { nest, sizeIndex } = inputs;
@@ -1065,30 +1066,50 @@ export function orderOfPlaces(inputs: Omit<TissueInputs, "tissue">): readonly Ti
     doubts: sewn.map(({ doubt }) => doubt),
     isMet: sewn.map(() => true),
   });
-  const order: TissueRef[] = [];
+  return mostTellingFirst(left, places).map((i) => invariant(places[i], "place"));
+}
+
+/**
+ * Places in the order of what each is worth, the others known: a mouth and the width that it is part of tell nothing of a waist
+ * one by one, and all of it together. From all of them the one is left out that costs least, again and again; what is left out
+ * last comes first.
+ *
+ * @param left covariance of the girths (`LEVELS`) and then of the lengths at the places, before any of these is measured; mm²
+ * @source leaving a variable out of a regression costs its coefficient squared by its entry of the inverse
+ */
+function mostTellingFirst(left: Matrix, places: readonly TissueRef[]): readonly number[] {
+  const girths = LEVELS.length;
+  const doubts = places.map(({ length }) => tapeDoubt(length));
+  const known = factored(
+    places.map((_, i) =>
+      places.map((__, j) => entry(left, girths + i, girths + j) + (i === j ? invariant(doubts[i], "doubt") : 0)),
+    ),
+  );
+  const inverse = places.map((_, i) => known.solve(places.map((__, j) => (i === j ? 1 : 0))));
   const rest = new Set(places.keys());
+  const order: number[] = [];
   for (const _ of places) {
-    let best = -1;
-    let most = -Infinity;
+    let [least, cost] = [-1, Infinity];
     for (const i of rest) {
-      const at = i + LEVELS.length;
-      const own = entry(left, at, at);
-      const place = invariant(places[i], "place");
-      const worth =
-        LEVELS.reduce((sum, __, level) => sum + entry(left, level, at) ** 2 / (own + tapeDoubt(place.length)), 0) +
-        OTHERS_COUNT * others(place, own);
-      if (worth > most) [best, most] = [i, worth];
+      const own = entry(inverse, i, i);
+      const told = LEVELS.reduce((sum, __, level) => {
+        let coefficient = 0;
+        for (const j of rest) coefficient += entry(inverse, i, j) * entry(left, level, girths + j);
+        return sum + coefficient ** 2 / own;
+      }, 0);
+      const alone = OTHERS_COUNT * others(invariant(places[i], "place"), 1 / own - invariant(doubts[i], "doubt"));
+      if (told + alone < cost) [least, cost] = [i, told + alone];
     }
-    const taken = best + LEVELS.length;
-    const place = invariant(places[best], "place");
-    order.push(place);
-    rest.delete(best);
-    const column = left.map((row) => row[taken] ?? 0);
-    const whole = (column[taken] ?? 0) + tapeDoubt(place.length);
-    for (const [i, row] of left.entries())
-      for (const j of row.keys()) row[j] = (row[j] ?? 0) - ((column[i] ?? 0) * (column[j] ?? 0)) / whole;
+    order.push(least);
+    rest.delete(least);
+    const column = places.map((__, i) => entry(inverse, i, least));
+    const whole = invariant(column[least], "entry");
+    for (const i of rest) {
+      const row = invariant(inverse[i], "row");
+      for (const j of rest) row[j] = (row[j] ?? 0) - ((column[i] ?? 0) * (column[j] ?? 0)) / whole;
+    }
   }
-  return order;
+  return order.toReversed();
 }
 
 /** Steps of the chart. How far from the base size a waist is usually cut, where nothing is planned yet (our own choice). */

@@ -18,8 +18,8 @@ export interface TissuePlace {
 }
 
 /**
- * The lengths that the pieces of a pattern have, what matters most for the plan first: each is the one that saves most of the
- * doubt of the finished girths, the bust point and the darts when those before it are known.
+ * The lengths that the pieces of a pattern have, what matters most for the plan first: for the doubt of its finished girths, the
+ * bust point and the darts.
  *
  * @param nest      as printed, in one cup
  * @param sizeIndex the size whose line is measured
