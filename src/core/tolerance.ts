@@ -72,7 +72,7 @@ export const SMOOTH_CORNER_DEGREES = 5;
 /** Radians. A line of several cubics that turns by less at a bend runs smooth there: half a degree, which nobody draws. */
 export const SMOOTH_BEND = 0.009;
 
-/** Share of a handle (no unit) over which it is seen where a line goes on to: so little that what bends the line does not show in it. */
+/** Share (no unit). Of a handle, over which it is seen where a line goes on to: so little that what bends the line does not show in it. */
 export const HANDLE_STEP = 1e-4;
 
 /** Degrees. Corners that differ by less were drawn alike: numbers read and worked out differ by rounding. */
@@ -408,6 +408,9 @@ export const MIRRORED_WITHIN = 1.5;
 
 /** mm. A stitch line found inside a cutting line is followed as near as this: half of what fitting it may then leave. */
 export const TAKEN_INSIDE_WITHIN = 0.01;
+
+/** mm. A length on the tissue that is so far from the stand-in's is asked for once more: patterns of one style hardly differ by more (our own choice). */
+export const TISSUE_UNUSUAL = 40;
 
 // Lines of a file.
 

@@ -6,9 +6,10 @@ import { NINE_OF_TEN } from "../core/statistics/normal";
 import type { Misfit, NextTissue, TissueChange, TissueDoubt, TissueRef } from "../core/tissue/fitToTissue";
 import { tissueWords } from "./places";
 import type { LengthUnit } from "../core/decisions/work";
+import { TISSUE_UNUSUAL } from "../core/tolerance";
 import type { Mm } from "../core/units";
 import { formatAmount, formatAsked, formatLength, formatSigned } from "./terms/length";
-import { capital, centreWords, dartWords, listWords, pieceWords } from "./terms/names";
+import { capital, centreWords, dartWords, levelWords, listWords, pieceWords } from "./terms/names";
 
 interface LengthWords {
   readonly name: string;
@@ -153,13 +154,19 @@ export interface TissueContext {
 }
 
 /** Beside the field: "2 mm less than the back side seam allows. Measure both again; it is left out until then." */
-export function misfitWords({ by, against, withinTape }: Misfit, { unit, style }: TissueContext): string {
+export function misfitWords(
+  { by, against, againstPrinted, withinTape }: Misfit,
+  { unit, style }: TissueContext,
+): string {
   const off = `${formatAsked(Math.abs(by), unit)} ${by < 0 ? "less" : "more"} than`;
-  const others = against.length === 0 ? "the pieces" : listWords(against.map((ref) => tissueRefWords(ref, style)));
+  const named = [
+    ...against.map((ref) => tissueRefWords(ref, style)),
+    ...againstPrinted.map((level) => `${levelWords(level)} that your chart prints as finished`),
+  ];
   const allow =
-    against.length === 0
+    named.length === 0
       ? `${off} the pieces allow`
-      : `${off} the ${others} ${against.length === 1 ? "allows" : "allow"}`;
+      : `${off} the ${listWords(named)} ${named.length === 1 ? "allows" : "allow"}`;
   if (withinTape) return `${capital(allow)}: no more than a tape is good to, so it is left out.`;
   const again = against.length === 0 ? "it" : against.length === 1 ? "both" : "these";
   return `${capital(allow)}. Measure ${again} again; it is left out until then.`;
@@ -201,6 +208,16 @@ export function nextGainWords(next: NextTissue, doubt: TissueDoubt, unit: Length
   const gain = gainOf(next, doubt, unit);
   return gain === null ? "." : `: ${gain}.`;
 }
+
+/** Beside a figure so far from our draft's that it may be another length, or another unit. */
+export const unusualWords = ({ by }: TissueChange, unit: LengthUnit): string | null =>
+  Math.abs(by) < TISSUE_UNUSUAL
+    ? null
+    : `${formatAmount(Math.abs(by), unit)} ${by < 0 ? "less" : "more"} than our draft: is that right?`;
+
+/** Answers that are kept, and that nothing is drawn from. */
+export const otherCutWords = (refs: readonly TissueRef[], style: StyleName): string =>
+  `By these your bust dart opens low on the side, a French dart; our stand-in’s opens under the arm. They are kept, and nothing is drawn from them: ${listWords(refs.map((ref) => tissueRefWords(ref, style)))}. A file of your pieces has your dart.`;
 
 export const OWN_IN_USE = "The plan is made on your own pieces: what you measure here counts once they are put away.";
 export const SIZE_GONE = "This size is not in the chart any more: say which line you measured.";

@@ -17,6 +17,8 @@ import {
   SIZE_GONE,
   standInEntry,
   tissueChangeWords,
+  otherCutWords,
+  unusualWords,
   tissueLengthWords,
   tissueRefWords,
   type TissueContext,
@@ -160,6 +162,7 @@ function WhatCameOfIt({ reading: { fit } }: { readonly reading: TissueReading })
         </p>
       ))}
       {fit.unused.length > 0 && <NotOnPieces unused={fit.unused} />}
+      {fit.otherCut.length > 0 && <p className="note">{otherCutWords(fit.otherCut, context.style)}</p>}
       {known !== null && (
         <p>
           <Fractions text={known} />
@@ -262,7 +265,10 @@ function PlaceField({ place, size, letter, change, misfit, isLit, onShow }: Plac
         clear={{ kind: "setTissueLength", piece, length, size, value: null }}
         otherwise={standInEntry(standIn, unit)}
         {...(change === undefined ? {} : { hint: <Fractions text={tissueChangeWords(change, unit)} /> })}
-        {...(misfit === undefined ? {} : { warnings: [misfitWords(misfit, context)] })}
+        warnings={[
+          ...(misfit === undefined ? [] : [misfitWords(misfit, context)]),
+          ...(change === undefined ? [] : [unusualWords(change, unit)].filter((said) => said !== null)),
+        ]}
         onFocus={() => onShow(place)}
       />
     </div>
