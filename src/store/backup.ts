@@ -6,6 +6,7 @@ import type { Work } from "../core/decisions/work";
 import { CURRENT_VERSION } from "../document/upgrades";
 import type { SavedWork } from "./library";
 import { fieldsOf, readSavedWork, readStoredWork } from "./readSavedWork";
+import { createDrawings, withoutSharedDrawing, withSharedDrawing } from "./sharedDrawing";
 
 /** What a page left. */
 export interface LeftBehind {
@@ -65,10 +66,13 @@ export function createBackup(storage: Storage | null, tab: string): Backup {
   const roots = new Map<string, { readonly base: Work | null; readonly stamp: string }>();
   const put = (key: string, { saved, base, begun }: LeftOf, whole: boolean): boolean => {
     const { past, future, ...rest } = saved;
-    const made = { ...rest, version: CURRENT_VERSION, base, begun, ...roots.get(saved.id) };
+    const root = { base, ...roots.get(saved.id) };
+    const lean = (step: Work | null): unknown => withoutSharedDrawing(step, saved.work);
+    const made = { ...rest, version: CURRENT_VERSION, begun, ...root, base: lean(root.base) };
     // The work matters more than its history, for which there may be no room.
     const isPut = quietly((into) => into.setItem(key, JSON.stringify(made)));
-    if (whole) quietly((into) => into.setItem(key, JSON.stringify({ ...made, past, future })));
+    if (whole)
+      quietly((into) => into.setItem(key, JSON.stringify({ ...made, past: past.map(lean), future: future.map(lean) })));
     return isPut;
   };
   let givenUp = 0;
@@ -102,10 +106,11 @@ function readBackup(key: string, text: string): LeftBehind | null {
   const [, tab, id] = /^(?:([^/]*)\/)?(.*)$/s.exec(key.slice(PREFIX.length)) ?? [];
   if (id === undefined) return null;
   const data = parsed(text);
-  const saved = readSavedWork(id, data, data);
+  const drawings = createDrawings();
+  const saved = readSavedWork(id, data, data, drawings);
   if (!saved.ok) return null;
-  const { version, base, past, begun } = fieldsOf(data);
-  const from = readStoredWork(id, { version, work: base });
+  const { version, work, base, past, begun } = fieldsOf(data);
+  const from = readStoredWork(id, { version, work: withSharedDrawing(base, work) }, drawings);
   return {
     key,
     tab: tab ?? null,
