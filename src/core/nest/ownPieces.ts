@@ -41,7 +41,8 @@ const nestOf = remember(["traced", "chart", "tissue"], ({ traced, chart, tissue 
   const followed = followLevels(labelled.map(({ pieces }) => pieces));
   const there = labelled.map(({ index }, at): SizePieces => ({ index, pieces: invariant(followed[at], "size") }));
   const first = invariant(there[0], "a size traced");
-  const one = there.length > 1 ? null : stepSize(first, tissue, first.index + 1 < chart.sizes.length ? 1 : -1);
+  const one =
+    there.length > 1 ? null : stepSize(first, { chart, tissue }, first.index + 1 < chart.sizes.length ? 1 : -1);
   const sizes = one === null ? there : [first, one.next].toSorted((a, b) => a.index - b.index);
   return {
     nest: {

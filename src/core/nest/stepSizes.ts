@@ -1,5 +1,6 @@
 /** A second size from one, by the steps that she measured between its line and the next on the tissue. */
 import type { Tissue, TissueLengths } from "../decisions/tissue";
+import type { SizeChart } from "../chart/sizeChart";
 import { piecePoint, type PiecePoint } from "../geometry/point";
 import { isBasque } from "../pattern/pieceGroups";
 import {
@@ -11,6 +12,7 @@ import {
   type PointName,
 } from "../pattern/piece";
 import { invariant } from "../result";
+import { SAME_GIRTH } from "../tolerance";
 import type { Mm } from "../units";
 import type { SizePieces } from "./allSizes";
 import type { GirthLevel } from "./patternPieces";
@@ -31,12 +33,36 @@ export interface Stepped {
 }
 
 /**
- * The size beside one: every point goes out by the step at its level, less the nearer it lies to the centre. Heights stay.
+ * The size beside one: every point goes out by the step at its level, less the nearer it lies to the centre. Heights stay. A
+ * step that was measured between two other sizes counts as it stands to the chart's own step there.
  *
- * @param towards 1: the next size up, −1: the one below, by the same steps
+ * @param towards 1: the next size up, −1: the one below
  */
-export function stepSize({ index, pieces }: SizePieces, tissue: Tissue | undefined, towards: 1 | -1): Stepped {
-  const stepsOf = (name: PieceName): TissueLengths => tissue?.pieces[name] ?? {};
+export function stepSize(
+  { index, pieces }: SizePieces,
+  { chart, tissue }: { readonly chart: SizeChart; readonly tissue: Tissue | undefined },
+  towards: 1 | -1,
+): Stepped {
+  const measured = chart.sizes.findIndex(({ label }) => label === tissue?.size);
+  const chartStep = (from: number, level: GirthLevel): Mm | undefined => {
+    const [low, high] = [chart.sizes[from]?.[level], chart.sizes[from + 1]?.[level]];
+    return low === undefined || high === undefined ? undefined : high - low;
+  };
+  /** By how much a step of the chart here is larger than where it was measured; as large where the chart does not say. */
+  const grown = (level: GirthLevel): number => {
+    const [here, there] = [chartStep(Math.min(index, index + towards), level), chartStep(measured, level)];
+    return here === undefined || there === undefined || there < SAME_GIRTH ? 1 : here / there;
+  };
+  const stepsOf = (name: PieceName): TissueLengths => {
+    // Of a line that the chart has no more nothing is known.
+    const own = measured < 0 ? {} : (tissue?.pieces[name] ?? {});
+    const scaled = { ...own };
+    for (const level of ["bust", "waist", "hip"] as const) {
+      const step = own[STEP_OF[level]];
+      if (step !== undefined) scaled[STEP_OF[level]] = step * grown(level);
+    }
+    return scaled;
+  };
   const alike = new Set<GirthLevel>(
     (["bust", "waist", "hip"] as const).filter((level) =>
       pieces.some((piece) => isAtSide(piece, level) && stepsOf(piece.name)[STEP_OF[level]] === undefined),

@@ -174,6 +174,32 @@ describe("sizes that were not traced", () => {
     expect(levelOf(plan, "waist").finished).toBeCloseTo(742, 4);
     expect(levelOf(plan, "waist").untraced).toEqual(["14"]);
   });
+
+  it("come from steps of another line by the chart's own steps there and here", () => {
+    // From size 10 to 12: bust 40/4, waist 30/4. The chart's steps from 12 to 14 are 50 and 60, from 16 to 18 the same.
+    const lengths = { bustStep: 10, waistStep: 7.5 };
+    const tissue = { size: "10", pieces: { front: lengths, back: lengths } };
+    const upwards = planned(straightNest([invariant(allStraight()[2], "12")]), patternOf({ tissue }), {
+      bust: 880,
+      waist: 710,
+    });
+    expect(levelOf(upwards, "waist").size).toBeCloseTo(2 + 1 / 3, 6);
+    expect(levelOf(upwards, "waist").finished).toBeCloseTo(742, 4);
+    const downwards = planned(straightNest([invariant(allStraight()[5], "18")]), patternOf({ tissue }), {
+      bust: 1040,
+      waist: 830,
+    });
+    expect(levelOf(downwards, "waist").size).toBeCloseTo(4.5, 6);
+    expect(levelOf(downwards, "waist").finished).toBeCloseTo(862, 4);
+  });
+
+  it("do not come from steps of a line that the chart has no more", () => {
+    const lengths = { bustStep: 12.5, waistStep: 15 };
+    const tissue = { size: "11", pieces: { front: lengths, back: lengths } };
+    const one = straightNest([invariant(allStraight()[2], "12")]);
+    const plan = planned(one, patternOf({ tissue }), { bust: 880, waist: 710 });
+    expect(levelOf(plan, "waist").isHeld).toBe(true);
+  });
 });
 
 describe("one size alone", () => {
