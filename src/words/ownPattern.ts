@@ -1,16 +1,10 @@
 /** Her own pattern, opened from a file: what is found in it, what is still to be said, and what came of it. */
-import type { LineFeature, LineMeaning, OwnCorner } from "../core/decisions/ownPattern";
+import type { LineFeature, LineMeaning, OwnCorner, OwnPattern } from "../core/decisions/ownPattern";
 import type { LengthUnit } from "../core/decisions/work";
 import type { OutlineReading, Scale, SortedLines, TestSquare } from "../core/outlines/outlineReading";
-import type { EaseFound } from "../core/ownPieces/easeFound";
-import type {
-  Missing,
-  OwnReading,
-  PieceProblem,
-  PieceReading,
-  ReadCorner,
-  TracedNest,
-} from "../core/ownPieces/ownReading";
+import type { EaseFound } from "../core/nest/easeFound";
+import type { SayStep, ToSay } from "../core/ownPieces/stillToSay";
+import type { OwnReading, PieceProblem, PieceReading, ReadCorner, TracedNest } from "../core/ownPieces/ownReading";
 import { isBasque } from "../core/pattern/pieceGroups";
 import type { DartName, OtherPiece, PieceName, PointName, SeamName } from "../core/pattern/piece";
 import { MM_PER_INCH, type Mm } from "../core/units";
@@ -42,9 +36,12 @@ export const OWN_WORDS = {
   again: "Make the plan on these pieces again",
   nothingMissing: "Nothing is missing.",
   chart: "Its sizes are named by your chart.",
+  toHip: "To the hip",
+  done: "Done:",
   toChart: "To the chart on Envelope",
   show: "Show",
   hide: "Show no more",
+  tapSheet: "Tap the sheet",
   known: "A length that you know",
   knownHint: "Point at its two ends on the sheet; the ends of lines catch the finger.",
   firstEnd: "First end",
@@ -57,7 +54,6 @@ export const OWN_WORDS = {
   sortBy: "Sizes differ by",
   join: "Ends are joined within",
   cup: "The cup that is drawn",
-  cupUsual: "the one the chart is drafted for",
   name: "Name",
   label: "Your word for it",
   extent: "Drawn",
@@ -84,6 +80,7 @@ export const OWN_WORDS = {
   asFound: "As it was found",
   noDart: "It is no dart",
   addDart: "Point at a dart",
+  otherDarts: "others …",
   moveDart: "Point at it anew",
   isDart: "It is a dart after all",
   follow: "The other sizes follow.",
@@ -97,7 +94,6 @@ export const OWN_WORDS = {
   pointIt: "Point at it",
   noPieces: "No outline closes yet, so there are no pieces.",
   isWhat: "what these lines are",
-  notInChart: "which is not in the chart",
   notScaled: "Lengths are told once it is known how large it is.",
   squareUnsaid: "measures …",
   other: "another piece",
@@ -133,13 +129,21 @@ const SAID_BY: Readonly<Record<SortedLines["saidBy"], string>> = {
 };
 export const saidByWords = (by: SortedLines["saidBy"]): string => SAID_BY[by];
 
+/** "size 12", also of a label that says so itself. */
+export const sizeWords = (label: string): string =>
+  /^size\b/i.test(label) ? label.replace(/^s/i, "s") : `size ${label}`;
+
+/** Without a chart, no size is missing from it. */
+export const notInChartWords = (label: string, hasChart: boolean): string =>
+  `${sizeWords(label)}${hasChart ? ", which is not in the chart" : ""}`;
+
 /** Values of a select: the meaning as one text. */
 export const meaningKey = (meaning: LineMeaning): string =>
   meaning.of === "size" ? `size ${meaning.size}` : meaning.of;
 
 export function meaningOptions(labels: readonly string[]) {
   const meanings: readonly { readonly meaning: LineMeaning; readonly label: string }[] = [
-    ...labels.map((size) => ({ meaning: { of: "size", size } as const, label: `size ${size}` })),
+    ...labels.map((size) => ({ meaning: { of: "size", size } as const, label: sizeWords(size) })),
     { meaning: { of: "all" }, label: "all sizes" },
     { meaning: { of: "inner" }, label: "marks inside a piece" },
     { meaning: { of: "nothing" }, label: "not part of it" },
@@ -202,7 +206,7 @@ export const unclosedWords = (
   at: number,
   unit: LengthUnit,
 ): string =>
-  `${capital(line.size === null ? "line" : `size ${line.size}, line`)} ${at + 1}: ${fine(gap, unit)} left open`;
+  `${capital(line.size === null ? "line" : `${sizeWords(line.size)}, line`)} ${at + 1}: ${fine(gap, unit)} left open`;
 
 export const hiddenSentence = (layers: readonly string[]): string =>
   `Switched off in the file, and read all the same: ${listWords(layers)}.`;
@@ -254,13 +258,17 @@ export const dartByWords = (by: keyof typeof DART_BY): string => DART_BY[by];
 export interface MissingWords {
   readonly text: string;
   /** Where it is said. */
-  readonly where: "scale" | "sizes" | "pieces" | "piece";
+  readonly where: "chart" | "scale" | "sizes" | "cup" | "pieces" | "piece";
   readonly piece: PieceName | null;
 }
 
 /** In the order of what is to be done. */
-export function missingWords(missing: Missing, unit: LengthUnit): MissingWords {
+export function missingWords(missing: ToSay, unit: LengthUnit): MissingWords {
   switch (missing.code) {
+    case "missing/chart":
+      return { text: "The pattern’s size chart: type it on Envelope.", where: "chart", piece: null };
+    case "missing/cup":
+      return { text: cupAskedWords(missing), where: "cup", piece: null };
     case "missing/scale":
       return { text: "How large it is: give one length that you know.", where: "scale", piece: null };
     case "missing/sizes":
@@ -305,9 +313,55 @@ export function missingWords(missing: Missing, unit: LengthUnit): MissingWords {
   }
 }
 
+const cupAskedWords = ({ proposed, gone }: Extract<ToSay, { readonly code: "missing/cup" }>): string => {
+  const why =
+    gone !== null
+      ? ` Your chart has no cup ${gone} any more.`
+      : proposed !== null
+        ? ` The file says cup ${proposed}.`
+        : "";
+  return `Which cup is drawn?${why}`;
+};
+
+export const cupChoiceWords = (cup: string): string => `Cup ${cup}`;
+
+/** A step that is done, by what is known of it; one that is later, by its name. */
+export function stepWords(
+  step: SayStep,
+  isDone: boolean,
+  {
+    own,
+    reading,
+    unit,
+  }: { readonly own: Pick<OwnPattern, "cup">; readonly reading: OwnReading; readonly unit: LengthUnit },
+): string {
+  const known = (section: "scale" | "sizes" | "pieces", title: string): string => {
+    const summary = sectionSummary(section, reading, unit);
+    return isDone ? `${title}: ${summary.charAt(0).toLowerCase()}${summary.slice(1)}` : title;
+  };
+  switch (step) {
+    case "chart":
+      return "The size chart";
+    case "scale":
+      return known("scale", "How large it is");
+    case "sizes":
+      return known("sizes", "Sizes");
+    case "cup":
+      return isDone && own.cup !== undefined ? `The cup: ${own.cup}` : "Which cup is drawn";
+    case "pieces":
+      return known("pieces", "Pieces");
+    case "marks":
+      return "Corners, darts and bust point";
+  }
+}
+
+/** "The file has a front basque and a back basque; the plan goes to the waist." */
+export const basquesLeftSentence = (basques: readonly PieceName[]): string =>
+  `The file has ${listWords(basques.map((name) => `a ${pieceWords(name)}`))}; the plan goes to the waist.`;
+
 /** As it stands after the piece's name. */
 function problemWords(problem: PieceProblem, piece: PieceName): string {
-  const size = problem.size === "" ? "" : ` in size ${problem.size}`;
+  const size = problem.size === "" ? "" : ` in ${sizeWords(problem.size)}`;
   switch (problem.code) {
     case "own/corner-missing":
       return `the ${cornerWords(problem.corner, piece)} is not found${size}.`;
@@ -320,7 +374,7 @@ function problemWords(problem: PieceProblem, piece: PieceName): string {
     case "own/no-bust-point":
       return `no bust point is found${size}.`;
     case "own/sizes-unlike":
-      return `size ${problem.size} has other corners than the rest.`;
+      return `${sizeWords(problem.size)} has other corners than the rest.`;
     case "own/crosses-itself":
       return `its outline crosses itself${size}.`;
   }

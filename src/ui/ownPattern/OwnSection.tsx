@@ -53,5 +53,5 @@ export function OwnSection({ section, title, reading, isInUse, children }: OwnSe
 }
 
 /** Corners and marks are put right at their piece. */
-export const sectionOf = (where: ReturnType<typeof missingWords>["where"]): Section =>
-  where === "piece" ? "pieces" : where;
+export const sectionOf = (where: ReturnType<typeof missingWords>["where"]): Section | null =>
+  where === "piece" ? "pieces" : where === "chart" ? null : where === "cup" ? "sizes" : where;

@@ -1,4 +1,5 @@
 import { LINE_FEATURES } from "../../core/decisions/ownPattern";
+import { isCupSaid } from "../../core/ownPieces/drawnCup";
 import type { SortedLines } from "../../core/outlines/outlineReading";
 import { withCup, withJoin, withLines, withSortBy } from "../../core/plan/ownEdit";
 import { dashPixels, widthPixels } from "../../drawing/ownSheet";
@@ -11,6 +12,7 @@ import {
   kindWords,
   meaningKey,
   meaningOptions,
+  notInChartWords,
   OWN_WORDS,
   saidByWords,
   unclosedHeading,
@@ -57,9 +59,9 @@ export function OwnSizes({ own, reading }: OwnAndReading) {
       {chart.cups.length > 1 && (
         <Select
           label={OWN_WORDS.cup}
-          value={own.cup ?? ""}
+          value={isCupSaid(own, chart) ? (own.cup ?? "") : ""}
           options={[
-            { value: "", label: OWN_WORDS.cupUsual },
+            { value: "", label: OWN_WORDS.notSaid },
             ...chart.cups.map(({ label }) => ({ value: label, label })),
           ]}
           onChange={(cup) => edit((now) => withCup(now, cup === "" ? null : cup))}
@@ -134,7 +136,13 @@ function Kind({ kind, own, reading }: KindProps) {
         options={
           options.some(({ value }) => value === key)
             ? options
-            : [{ value: key, label: `${key}, ${OWN_WORDS.notInChart}` }, ...options]
+            : [
+                {
+                  value: key,
+                  label: kind.meaning.of === "size" ? notInChartWords(kind.meaning.size, sizes.length > 0) : key,
+                },
+                ...options,
+              ]
         }
         onChange={(value) => {
           const meaning = options.find((option) => option.value === value)?.meaning;
