@@ -52,7 +52,8 @@ export const OWN_WORDS = {
   knownFirst: "Point at both ends first.",
   forget: "Forget this length",
   sortBy: "Sizes differ by",
-  join: "Ends are joined within",
+  join: "Gaps in a line are closed up to",
+  howRead: "How the lines are told apart",
   cup: "The cup that is drawn",
   name: "Name",
   label: "Your word for it",
@@ -102,20 +103,24 @@ export const OWN_WORDS = {
 } as const;
 
 const FEATURES: Readonly<Record<LineFeature, string>> = {
-  layer: "layer",
-  group: "group",
+  layer: "name",
+  group: "name of their group",
   colour: "colour",
-  dash: "dash",
-  width: "width",
+  dash: "dashes",
+  width: "thickness",
 };
 
 export const featureWords = (feature: LineFeature, values: number): string =>
-  `${FEATURES[feature]}: ${values} ${values === 1 ? "kind" : "kinds"}`;
+  `${FEATURES[feature]}, ${values} ${values === 1 ? "kind" : "kinds"}`;
 
 /** What a kind of lines is called in the list: its layer's name, or its look. */
 export function kindWords({ value }: SortedLines, feature: LineFeature): string {
-  if (value !== "") return feature === "width" ? `width ${value}` : value;
-  return feature === "dash" ? "whole line" : `without a ${FEATURES[feature]}`;
+  if (value !== "") return feature === "width" ? `thickness ${value}` : value;
+  return feature === "dash"
+    ? "whole line"
+    : feature === "layer" || feature === "group"
+      ? "without a name"
+      : `without a ${FEATURES[feature]}`;
 }
 
 export const kindAside = ({ count, length }: SortedLines, isScaled: boolean, unit: LengthUnit): string =>
@@ -124,14 +129,22 @@ export const kindAside = ({ count, length }: SortedLines, isScaled: boolean, uni
 const SAID_BY: Readonly<Record<SortedLines["saidBy"], string>> = {
   her: "you said so",
   name: "by its name",
-  order: "by how it lies among the others",
-  form: "by its form",
+  order: "by its place among the others",
+  form: "by its shape",
 };
 export const saidByWords = (by: SortedLines["saidBy"]): string => SAID_BY[by];
 
 /** "size 12", also of a label that says so itself. */
 export const sizeWords = (label: string): string =>
   /^size\b/i.test(label) ? label.replace(/^s/i, "s") : `size ${label}`;
+
+/** What lines of several kinds together are: "size 12". */
+export const meaningWords = (meaning: LineMeaning): string =>
+  meaning.of === "size"
+    ? sizeWords(meaning.size)
+    : (meaningOptions([]).find(({ value }) => value === meaning.of)?.label ?? meaning.of);
+
+export const kindsTogether = (count: number): string => `${count} kinds of line`;
 
 /** Without a chart, no size is missing from it. */
 export const notInChartWords = (label: string, hasChart: boolean): string =>
@@ -160,7 +173,9 @@ export function scaleSentence({ mm, by, said, squares }: Scale, unit: LengthUnit
   if (by === "known") return "Proven by the length that you gave.";
   if (by === "square") {
     const square = squares.find(({ usual }) => usual !== null);
-    return square === undefined ? "Proven by the test square." : `Proven by the test square, ${sizeOf(square, unit)}.`;
+    return square === undefined
+      ? "Proven by the test square."
+      : `Proven by the test square, ${squareLabel(square, unit)}.`;
   }
   const square = squares.find(({ usual }) => usual !== null);
   const proof = square === undefined ? "No test square was found to prove it." : "The test square agrees.";
@@ -172,6 +187,14 @@ const SAID = {
   header: "The file says its unit.",
   text: "A text in the file says its unit.",
 } as const;
+
+/** What it is printed as: a metric square stays metric, whatever she measures in. */
+const squareLabel = ({ width, height, usual }: TestSquare, unit: LengthUnit): string => {
+  const across = usual?.width ?? width;
+  const isSquare = usual === null || Math.abs(usual.width - usual.height) < 0.01;
+  const known = isSquare ? USUAL_SQUARES.find(({ mm }) => Math.abs(mm - across) < 0.01) : undefined;
+  return known?.label ?? sizeOf(usual ?? { width, height }, unit);
+};
 
 const sizeOf = ({ width, height }: Pick<TestSquare, "width" | "height">, unit: LengthUnit): string =>
   `${fine(width, unit)} × ${fine(height, unit)}`;
@@ -192,7 +215,7 @@ export const squareMeasures = (square: TestSquare, isScaled: boolean, unit: Leng
 
 /** What test squares are printed at, for a choice. */
 export const USUAL_SQUARES: readonly { readonly mm: Mm; readonly label: string }[] = [
-  ...[100, 50, 40].map((mm) => ({ mm, label: formatAmount(mm, "cm") })),
+  ...[100, 50, 40].map((mm) => ({ mm, label: `${mm / 10} cm` })),
   ...[4, 2, 1].map((inches) => ({ mm: inches * MM_PER_INCH, label: formatLength(inches * MM_PER_INCH, "in") })),
 ];
 
@@ -360,8 +383,11 @@ export const basquesLeftSentence = (basques: readonly PieceName[]): string =>
   `The file has ${listWords(basques.map((name) => `a ${pieceWords(name)}`))}; the plan goes to the waist.`;
 
 /** As it stands after the piece's name. */
-function problemWords(problem: PieceProblem, piece: PieceName): string {
-  const size = problem.size === "" ? "" : ` in ${sizeWords(problem.size)}`;
+function problemWords(
+  problem: PieceProblem,
+  piece: PieceName,
+  size: string = inSizes(problem.size === "" ? [] : [problem.size], 0),
+): string {
   switch (problem.code) {
     case "own/corner-missing":
       return `the ${cornerWords(problem.corner, piece)} is not found${size}.`;
@@ -374,7 +400,7 @@ function problemWords(problem: PieceProblem, piece: PieceName): string {
     case "own/no-bust-point":
       return `no bust point is found${size}.`;
     case "own/sizes-unlike":
-      return `${sizeWords(problem.size)} has other corners than the rest.`;
+      return `the corners are others than in the rest${size}.`;
     case "own/crosses-itself":
       return `its outline crosses itself${size}.`;
   }
@@ -447,10 +473,38 @@ export const allowanceStep = (unit: LengthUnit): Mm => (unit === "in" ? MM_PER_I
 
 export const nameOf = (title: string, at: number): string => `${at + 1}. ${title}`;
 
-export const problemSentences = ({ problems, said }: PieceReading): readonly string[] => {
+/** One sentence for a problem, however many sizes have it. */
+export const problemSentences = ({ problems, said, sizes }: PieceReading): readonly string[] => {
   const { name } = said;
-  return name === null ? [] : problems.map((problem) => capital(problemWords(problem, name)));
+  if (name === null) return [];
+  const alike = new Map<string, PieceProblem[]>();
+  for (const problem of problems) {
+    const key = problemWords({ ...problem, size: "" }, name);
+    alike.set(key, [...(alike.get(key) ?? []), problem]);
+  }
+  return [...alike.values()].flatMap((same) => {
+    const [first] = same;
+    if (first === undefined) return [];
+    return capital(
+      problemWords(
+        first,
+        name,
+        inSizes(
+          same.map(({ size }) => size).filter((size) => size !== ""),
+          sizes.length,
+        ),
+      ),
+    );
+  });
 };
+
+/** Where something is so: "" in one that has no name. */
+function inSizes(labels: readonly string[], all: number): string {
+  const [only] = labels;
+  if (only === undefined) return "";
+  if (labels.length === 1) return ` in ${sizeWords(only)}`;
+  return labels.length === all ? " in all sizes" : ` in sizes ${listWords(labels)}`;
+}
 
 export const sheetLabel = (piece: string | null): string =>
   `${piece === null ? "The sheet as drawn" : `${piece} as drawn`}. Arrow keys move it, plus and minus zoom, zero shows all of it.`;
@@ -481,7 +535,12 @@ export function sectionSummary(section: "scale" | "sizes" | "pieces", reading: O
   const { scale, lines, groups } = reading.outlines;
   if (section === "scale") {
     if (scale.mm === null) return "not known yet";
-    return `1 unit is ${unit === "in" ? `${Number((scale.mm / MM_PER_INCH).toFixed(4))} in` : `${Number(scale.mm.toFixed(4))} mm`}${scale.disagree ? ", doubted" : ""}`;
+    if (scale.disagree) return "doubted: two proofs differ";
+    if (scale.by === "known") return "true size, proven by your length";
+    const square = scale.squares.find(({ usual }) => usual !== null);
+    return square === undefined
+      ? "true size, as the file says"
+      : `true size, proven by the ${squareLabel(square, unit)} square`;
   }
   if (section === "sizes") {
     const sizes = new Set(lines.flatMap(({ meaning }) => (meaning.of === "size" ? [meaning.size] : [])));

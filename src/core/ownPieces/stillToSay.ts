@@ -60,13 +60,19 @@ export function stillToSay(own: OwnPattern, { chart }: Pattern, reading: OwnRead
 }
 
 /** Basques that the file has, where the plan goes to the waist and takes none of them. */
-export function basquesLeft({ length }: Pattern, { outlines, pieces }: OwnReading): readonly PieceName[] {
+export function basquesLeft(
+  own: OwnPattern,
+  { length }: Pattern,
+  { outlines, pieces }: OwnReading,
+): readonly PieceName[] {
   if (length === "hip") return [];
   return BASQUES.filter((basque) =>
     outlines.groups.some((group) => {
       const said = pieces.find(({ id }) => id === group.id)?.said;
       if (said === undefined || said.leftOut === true) return false;
-      if (said.name !== null) return said.name === basque;
+      // What she calls it herself counts; a proposal goes by what the plan needs.
+      const hers = own.pieces.find(({ id }) => id === group.id)?.name ?? null;
+      if (hers !== null) return hers === basque;
       return [group.nameInFile, ...group.writings.map(({ text }) => text)].some(
         (text) => namedBy(text, BASQUES) === basque,
       );

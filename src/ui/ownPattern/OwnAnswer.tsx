@@ -29,7 +29,7 @@ export function OwnAnswer({ own, reading }: OwnAndReading) {
   const steps = useMemo(() => stillToSay(own, pattern, reading), [own, pattern, reading]);
   const isWhole = steps.every(({ missing }) => missing.length === 0);
   const nest = isWhole ? reading.nest : null;
-  const basques = useMemo(() => basquesLeft(pattern, reading), [pattern, reading]);
+  const basques = useMemo(() => basquesLeft(own, pattern, reading), [own, pattern, reading]);
   const ease = useMemo(() => (nest === null ? [] : easeFound(nest, pattern)), [nest, pattern]);
   const said = easeSentence(ease, unit);
   return (

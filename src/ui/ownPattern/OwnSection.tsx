@@ -26,7 +26,8 @@ export function OwnSection({ section, title, reading, isInUse, children }: OwnSe
     section === "sizes" &&
     !isInUse &&
     reading.outlines.lines.some(({ meaning, saidBy }) => meaning.of === "size" && saidBy === "order");
-  const isOpen = said ?? (isFirst || isGuessed);
+  const isDoubted = section === "scale" && !isInUse && reading.outlines.scale.disagree;
+  const isOpen = said ?? (isFirst || isGuessed || isDoubted);
   return (
     <details
       ref={place}
