@@ -1,16 +1,10 @@
 /** Her own pattern, opened from a file: what is found in it, what is still to be said, and what came of it. */
-import type { LineFeature, LineMeaning, OwnCorner } from "../core/decisions/ownPattern";
+import type { LineFeature, LineMeaning, OwnCorner, OwnPattern } from "../core/decisions/ownPattern";
 import type { LengthUnit } from "../core/decisions/work";
 import type { OutlineReading, Scale, SortedLines, TestSquare } from "../core/outlines/outlineReading";
-import type { EaseFound } from "../core/ownPieces/easeFound";
-import type {
-  Missing,
-  OwnReading,
-  PieceProblem,
-  PieceReading,
-  ReadCorner,
-  TracedNest,
-} from "../core/ownPieces/ownReading";
+import type { EaseFound } from "../core/nest/easeFound";
+import type { SayStep, ToSay } from "../core/ownPieces/stillToSay";
+import type { OwnReading, PieceProblem, PieceReading, ReadCorner, TracedNest } from "../core/ownPieces/ownReading";
 import { isBasque } from "../core/pattern/pieceGroups";
 import type { DartName, OtherPiece, PieceName, PointName, SeamName } from "../core/pattern/piece";
 import { MM_PER_INCH, type Mm } from "../core/units";
@@ -42,9 +36,12 @@ export const OWN_WORDS = {
   again: "Make the plan on these pieces again",
   nothingMissing: "Nothing is missing.",
   chart: "Its sizes are named by your chart.",
+  toHip: "To the hip",
+  done: "Done:",
   toChart: "To the chart on Envelope",
   show: "Show",
   hide: "Show no more",
+  tapSheet: "Tap the sheet",
   known: "A length that you know",
   knownHint: "Point at its two ends on the sheet; the ends of lines catch the finger.",
   firstEnd: "First end",
@@ -55,9 +52,9 @@ export const OWN_WORDS = {
   knownFirst: "Point at both ends first.",
   forget: "Forget this length",
   sortBy: "Sizes differ by",
-  join: "Ends are joined within",
+  join: "Gaps in a line are closed up to",
+  howRead: "How the lines are told apart",
   cup: "The cup that is drawn",
-  cupUsual: "the one the chart is drafted for",
   name: "Name",
   label: "Your word for it",
   extent: "Drawn",
@@ -84,6 +81,7 @@ export const OWN_WORDS = {
   asFound: "As it was found",
   noDart: "It is no dart",
   addDart: "Point at a dart",
+  otherDarts: "others …",
   moveDart: "Point at it anew",
   isDart: "It is a dart after all",
   follow: "The other sizes follow.",
@@ -97,7 +95,6 @@ export const OWN_WORDS = {
   pointIt: "Point at it",
   noPieces: "No outline closes yet, so there are no pieces.",
   isWhat: "what these lines are",
-  notInChart: "which is not in the chart",
   notScaled: "Lengths are told once it is known how large it is.",
   squareUnsaid: "measures …",
   other: "another piece",
@@ -106,20 +103,24 @@ export const OWN_WORDS = {
 } as const;
 
 const FEATURES: Readonly<Record<LineFeature, string>> = {
-  layer: "layer",
-  group: "group",
+  layer: "name",
+  group: "name of their group",
   colour: "colour",
-  dash: "dash",
-  width: "width",
+  dash: "dashes",
+  width: "thickness",
 };
 
 export const featureWords = (feature: LineFeature, values: number): string =>
-  `${FEATURES[feature]}: ${values} ${values === 1 ? "kind" : "kinds"}`;
+  `${FEATURES[feature]}, ${values} ${values === 1 ? "kind" : "kinds"}`;
 
 /** What a kind of lines is called in the list: its layer's name, or its look. */
 export function kindWords({ value }: SortedLines, feature: LineFeature): string {
-  if (value !== "") return feature === "width" ? `width ${value}` : value;
-  return feature === "dash" ? "whole line" : `without a ${FEATURES[feature]}`;
+  if (value !== "") return feature === "width" ? `thickness ${value}` : value;
+  return feature === "dash"
+    ? "whole line"
+    : feature === "layer" || feature === "group"
+      ? "without a name"
+      : `without a ${FEATURES[feature]}`;
 }
 
 export const kindAside = ({ count, length }: SortedLines, isScaled: boolean, unit: LengthUnit): string =>
@@ -128,10 +129,26 @@ export const kindAside = ({ count, length }: SortedLines, isScaled: boolean, uni
 const SAID_BY: Readonly<Record<SortedLines["saidBy"], string>> = {
   her: "you said so",
   name: "by its name",
-  order: "by how it lies among the others",
-  form: "by its form",
+  order: "by its place among the others",
+  form: "by its shape",
 };
 export const saidByWords = (by: SortedLines["saidBy"]): string => SAID_BY[by];
+
+/** "size 12", also of a label that says so itself. */
+export const sizeWords = (label: string): string =>
+  /^size\b/i.test(label) ? label.replace(/^s/i, "s") : `size ${label}`;
+
+/** What lines of several kinds together are: "size 12". */
+export const meaningWords = (meaning: LineMeaning): string =>
+  meaning.of === "size"
+    ? sizeWords(meaning.size)
+    : (meaningOptions([]).find(({ value }) => value === meaning.of)?.label ?? meaning.of);
+
+export const kindsTogether = (count: number): string => `${count} kinds of line`;
+
+/** Without a chart, no size is missing from it. */
+export const notInChartWords = (label: string, hasChart: boolean): string =>
+  `${sizeWords(label)}${hasChart ? ", which is not in the chart" : ""}`;
 
 /** Values of a select: the meaning as one text. */
 export const meaningKey = (meaning: LineMeaning): string =>
@@ -139,7 +156,7 @@ export const meaningKey = (meaning: LineMeaning): string =>
 
 export function meaningOptions(labels: readonly string[]) {
   const meanings: readonly { readonly meaning: LineMeaning; readonly label: string }[] = [
-    ...labels.map((size) => ({ meaning: { of: "size", size } as const, label: `size ${size}` })),
+    ...labels.map((size) => ({ meaning: { of: "size", size } as const, label: sizeWords(size) })),
     { meaning: { of: "all" }, label: "all sizes" },
     { meaning: { of: "inner" }, label: "marks inside a piece" },
     { meaning: { of: "nothing" }, label: "not part of it" },
@@ -156,7 +173,9 @@ export function scaleSentence({ mm, by, said, squares }: Scale, unit: LengthUnit
   if (by === "known") return "Proven by the length that you gave.";
   if (by === "square") {
     const square = squares.find(({ usual }) => usual !== null);
-    return square === undefined ? "Proven by the test square." : `Proven by the test square, ${sizeOf(square, unit)}.`;
+    return square === undefined
+      ? "Proven by the test square."
+      : `Proven by the test square, ${squareLabel(square, unit)}.`;
   }
   const square = squares.find(({ usual }) => usual !== null);
   const proof = square === undefined ? "No test square was found to prove it." : "The test square agrees.";
@@ -168,6 +187,14 @@ const SAID = {
   header: "The file says its unit.",
   text: "A text in the file says its unit.",
 } as const;
+
+/** What it is printed as: a metric square stays metric, whatever she measures in. */
+const squareLabel = ({ width, height, usual }: TestSquare, unit: LengthUnit): string => {
+  const across = usual?.width ?? width;
+  const isSquare = usual === null || Math.abs(usual.width - usual.height) < 0.01;
+  const known = isSquare ? USUAL_SQUARES.find(({ mm }) => Math.abs(mm - across) < 0.01) : undefined;
+  return known?.label ?? sizeOf(usual ?? { width, height }, unit);
+};
 
 const sizeOf = ({ width, height }: Pick<TestSquare, "width" | "height">, unit: LengthUnit): string =>
   `${fine(width, unit)} × ${fine(height, unit)}`;
@@ -188,7 +215,7 @@ export const squareMeasures = (square: TestSquare, isScaled: boolean, unit: Leng
 
 /** What test squares are printed at, for a choice. */
 export const USUAL_SQUARES: readonly { readonly mm: Mm; readonly label: string }[] = [
-  ...[100, 50, 40].map((mm) => ({ mm, label: formatAmount(mm, "cm") })),
+  ...[100, 50, 40].map((mm) => ({ mm, label: `${mm / 10} cm` })),
   ...[4, 2, 1].map((inches) => ({ mm: inches * MM_PER_INCH, label: formatLength(inches * MM_PER_INCH, "in") })),
 ];
 
@@ -202,7 +229,7 @@ export const unclosedWords = (
   at: number,
   unit: LengthUnit,
 ): string =>
-  `${capital(line.size === null ? "line" : `size ${line.size}, line`)} ${at + 1}: ${fine(gap, unit)} left open`;
+  `${capital(line.size === null ? "line" : `${sizeWords(line.size)}, line`)} ${at + 1}: ${fine(gap, unit)} left open`;
 
 export const hiddenSentence = (layers: readonly string[]): string =>
   `Switched off in the file, and read all the same: ${listWords(layers)}.`;
@@ -254,13 +281,17 @@ export const dartByWords = (by: keyof typeof DART_BY): string => DART_BY[by];
 export interface MissingWords {
   readonly text: string;
   /** Where it is said. */
-  readonly where: "scale" | "sizes" | "pieces" | "piece";
+  readonly where: "chart" | "scale" | "sizes" | "cup" | "pieces" | "piece";
   readonly piece: PieceName | null;
 }
 
 /** In the order of what is to be done. */
-export function missingWords(missing: Missing, unit: LengthUnit): MissingWords {
+export function missingWords(missing: ToSay, unit: LengthUnit): MissingWords {
   switch (missing.code) {
+    case "missing/chart":
+      return { text: "The pattern’s size chart: type it on Envelope.", where: "chart", piece: null };
+    case "missing/cup":
+      return { text: cupAskedWords(missing), where: "cup", piece: null };
     case "missing/scale":
       return { text: "How large it is: give one length that you know.", where: "scale", piece: null };
     case "missing/too-much":
@@ -311,9 +342,58 @@ export function missingWords(missing: Missing, unit: LengthUnit): MissingWords {
   }
 }
 
+const cupAskedWords = ({ proposed, gone }: Extract<ToSay, { readonly code: "missing/cup" }>): string => {
+  const why =
+    gone !== null
+      ? ` Your chart has no cup ${gone} any more.`
+      : proposed !== null
+        ? ` The file says cup ${proposed}.`
+        : "";
+  return `Which cup is drawn?${why}`;
+};
+
+export const cupChoiceWords = (cup: string): string => `Cup ${cup}`;
+
+/** A step that is done, by what is known of it; one that is later, by its name. */
+export function stepWords(
+  step: SayStep,
+  isDone: boolean,
+  {
+    own,
+    reading,
+    unit,
+  }: { readonly own: Pick<OwnPattern, "cup">; readonly reading: OwnReading; readonly unit: LengthUnit },
+): string {
+  const known = (section: "scale" | "sizes" | "pieces", title: string): string => {
+    const summary = sectionSummary(section, reading, unit);
+    return isDone ? `${title}: ${summary.charAt(0).toLowerCase()}${summary.slice(1)}` : title;
+  };
+  switch (step) {
+    case "chart":
+      return "The size chart";
+    case "scale":
+      return known("scale", "How large it is");
+    case "sizes":
+      return known("sizes", "Sizes");
+    case "cup":
+      return isDone && own.cup !== undefined ? `The cup: ${own.cup}` : "Which cup is drawn";
+    case "pieces":
+      return known("pieces", "Pieces");
+    case "marks":
+      return "Corners, darts and bust point";
+  }
+}
+
+/** "The file has a front basque and a back basque; the plan goes to the waist." */
+export const basquesLeftSentence = (basques: readonly PieceName[]): string =>
+  `The file has ${listWords(basques.map((name) => `a ${pieceWords(name)}`))}; the plan goes to the waist.`;
+
 /** As it stands after the piece's name. */
-function problemWords(problem: PieceProblem, piece: PieceName): string {
-  const size = problem.size === "" ? "" : ` in size ${problem.size}`;
+function problemWords(
+  problem: PieceProblem,
+  piece: PieceName,
+  size: string = inSizes(problem.size === "" ? [] : [problem.size], 0),
+): string {
   switch (problem.code) {
     case "own/corner-missing":
       return `the ${cornerWords(problem.corner, piece)} is not found${size}.`;
@@ -326,7 +406,7 @@ function problemWords(problem: PieceProblem, piece: PieceName): string {
     case "own/no-bust-point":
       return `no bust point is found${size}.`;
     case "own/sizes-unlike":
-      return `size ${problem.size} has other corners than the rest.`;
+      return `the corners are others than in the rest${size}.`;
     case "own/crosses-itself":
       return `its outline crosses itself${size}.`;
   }
@@ -399,10 +479,38 @@ export const allowanceStep = (unit: LengthUnit): Mm => (unit === "in" ? MM_PER_I
 
 export const nameOf = (title: string, at: number): string => `${at + 1}. ${title}`;
 
-export const problemSentences = ({ problems, said }: PieceReading): readonly string[] => {
+/** One sentence for a problem, however many sizes have it. */
+export const problemSentences = ({ problems, said, sizes }: PieceReading): readonly string[] => {
   const { name } = said;
-  return name === null ? [] : problems.map((problem) => capital(problemWords(problem, name)));
+  if (name === null) return [];
+  const alike = new Map<string, PieceProblem[]>();
+  for (const problem of problems) {
+    const key = problemWords({ ...problem, size: "" }, name);
+    alike.set(key, [...(alike.get(key) ?? []), problem]);
+  }
+  return [...alike.values()].flatMap((same) => {
+    const [first] = same;
+    if (first === undefined) return [];
+    return capital(
+      problemWords(
+        first,
+        name,
+        inSizes(
+          same.map(({ size }) => size).filter((size) => size !== ""),
+          sizes.length,
+        ),
+      ),
+    );
+  });
 };
+
+/** Where something is so: "" in one that has no name. */
+function inSizes(labels: readonly string[], all: number): string {
+  const [only] = labels;
+  if (only === undefined) return "";
+  if (labels.length === 1) return ` in ${sizeWords(only)}`;
+  return labels.length === all ? " in all sizes" : ` in sizes ${listWords(labels)}`;
+}
 
 export const sheetLabel = (piece: string | null): string =>
   `${piece === null ? "The sheet as drawn" : `${piece} as drawn`}. Arrow keys move it, plus and minus zoom, zero shows all of it.`;
@@ -433,7 +541,12 @@ export function sectionSummary(section: "scale" | "sizes" | "pieces", reading: O
   const { scale, lines, groups } = reading.outlines;
   if (section === "scale") {
     if (scale.mm === null) return "not known yet";
-    return `1 unit is ${unit === "in" ? `${Number((scale.mm / MM_PER_INCH).toFixed(4))} in` : `${Number(scale.mm.toFixed(4))} mm`}${scale.disagree ? ", doubted" : ""}`;
+    if (scale.disagree) return "doubted: two proofs differ";
+    if (scale.by === "known") return "true size, proven by your length";
+    const square = scale.squares.find(({ usual }) => usual !== null);
+    return square === undefined
+      ? "true size, as the file says"
+      : `true size, proven by the ${squareLabel(square, unit)} square`;
   }
   if (section === "sizes") {
     const sizes = new Set(lines.flatMap(({ meaning }) => (meaning.of === "size" ? [meaning.size] : [])));

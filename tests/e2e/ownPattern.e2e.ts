@@ -32,6 +32,7 @@ async function toTissue(page: Page): Promise<void> {
 test("a dropped file comes to a plan on its pieces, and is there after a reload", async ({ page }) => {
   await toTissue(page);
   await drop(page, "thornfield.svg", readFileSync(FIXTURE, "utf8"));
+  await page.getByRole("button", { name: "Cup B" }).click();
   await expect(page.getByText("Your own pieces: front and back, in sizes 10 to 14.")).toBeVisible();
   await expectNoAxeViolations(page);
 

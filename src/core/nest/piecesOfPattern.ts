@@ -2,6 +2,7 @@
 import type { OwnPattern } from "../decisions/ownPattern";
 import type { Pattern } from "../decisions/pattern";
 import type { OwnReading, TracedNest } from "../ownPieces/ownReading";
+import { isCupSaid } from "../ownPieces/drawnCup";
 import { readOwn } from "../ownPieces/readOwn";
 import type { NestSource } from "../pattern/piece";
 import { remember } from "../remember";
@@ -66,8 +67,9 @@ export const piecesOfPattern: (of: { readonly pattern: Pattern }) => Result<Patt
     if (source === "fitted") return ok(fittedPieces(pattern));
     const reading = readingOf(pattern);
     const traced = reading?.nest ?? null;
-    return traced !== null && isOnChart(traced, pattern)
+    const isSaid = pattern.own !== undefined && isCupSaid(pattern.own, pattern.chart);
+    return traced !== null && isSaid && isOnChart(traced, pattern)
       ? ok(ownPieces(traced, pattern))
-      : fail({ code: "plan/pieces-unready", missing: reading?.missing.length ?? 0 });
+      : fail({ code: "plan/pieces-unready", missing: (reading?.missing.length ?? 0) + (isSaid ? 0 : 1) });
   },
 );

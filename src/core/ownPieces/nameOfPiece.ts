@@ -1,4 +1,5 @@
 /** What a piece may be, by what stands on it: words of the trade in English, and our own names. Only a proposal. */
+import { isBasque } from "../pattern/pieceGroups";
 import type { PieceName } from "../pattern/piece";
 
 /** Said first wins: what is longer says more. */
@@ -19,6 +20,8 @@ const WORDS: readonly { readonly name: PieceName; readonly means: RegExp }[] = [
 const OTHERS =
   /\b(?:other|collar|facing|interfacing|lining|pocket|sleeve|cuff|yoke|belt|loop|placket|ruffle|flounce|bow|binding)\b/;
 
+const BASQUES = WORDS.filter(({ name }) => isBasque(name));
+
 const plain = (text: string): string =>
   text
     .replaceAll(/([a-z])([A-Z])/gu, "$1 $2")
@@ -33,6 +36,8 @@ const plain = (text: string): string =>
 export function namedBy(text: string, among: readonly PieceName[]): PieceName | "other" | null {
   const words = plain(text);
   if (OTHERS.test(words)) return "other";
+  // A basque is no front or back, also where the plan goes to the waist and takes none.
+  if (BASQUES.some(({ name, means }) => !among.includes(name) && means.test(words))) return null;
   return WORDS.find(({ name, means }) => among.includes(name) && means.test(words))?.name ?? null;
 }
 

@@ -57,7 +57,7 @@ export function withKnown(own: OwnPattern, known: OwnPattern["known"] | null): O
 
 const isLength = (length: Mm): boolean => length > 0 && length <= LIMITS.length;
 
-/** null: the one that the chart is drafted for. */
+/** null: not said. */
 export function withCup(own: OwnPattern, cup: string | null): OwnPattern {
   const { cup: _, ...rest } = own;
   return cup === null ? rest : { ...rest, cup };

@@ -14,6 +14,7 @@ import { PhoneBar } from "./PhoneBar";
 import { STEPS, usePageState, type Sheet, type Step } from "../session/pageState";
 import { useWorkStore } from "../session/useWork";
 import { STEP_TITLES, Thread } from "./Thread";
+import { useFileDrop } from "./useFileDrop";
 import { useHashStep } from "./useHashStep";
 
 const PANELS: Readonly<Record<Step, Later<() => React.JSX.Element>>> = { tape: alreadyHere(TapeStep), ...STEP_PARTS };
@@ -21,6 +22,7 @@ const PANELS: Readonly<Record<Step, Later<() => React.JSX.Element>>> = { tape: a
 /** One page, one table. */
 export function App() {
   useHashStep();
+  useFileDrop();
   usePaperForPrinting();
   useEntryTakenByPress();
   const inTurn = useFirstStepIsUp();

@@ -3,6 +3,7 @@ import type { FileDrawing } from "../../core/decisions/fileDrawing";
 import { LIMITS } from "../../core/decisions/limits";
 import { openingFailureSentence, OWN_WORDS, readingWords, unchanged } from "../../words/ownPattern";
 import { readingFailureSentence } from "../../words/reading";
+import { usePageState } from "../session/pageState";
 import { useRun } from "../session/useWork";
 import { useOwnView } from "./ownView";
 import { setOwn } from "./useOwn";
@@ -10,8 +11,7 @@ import { openPatternReader, readPatternApart, type OpenPatternReader, type Patte
 
 type Opening =
   | { readonly kind: "none" }
-  | { readonly kind: "reading"; readonly file: string; readonly stop: () => void }
-  | { readonly kind: "refused"; readonly text: string };
+  | { readonly kind: "reading"; readonly file: string; readonly stop: () => void };
 
 export interface OpenPatternProps {
   readonly label: string;
@@ -26,28 +26,31 @@ export function OpenPattern({ label, isMain, reader = openPatternReader }: OpenP
   const input = useRef<HTMLInputElement>(null);
   const run = useRun();
   const beginAfresh = useOwnView((view) => view.beginAfresh);
+  const refuse = useOwnView((view) => view.refuse);
   const going = useRef<AbortController | null>(null);
 
   const take = (file: string, drawing: FileDrawing): void => {
     run(setOwn({ file: file.slice(0, LIMITS.text), drawing, pieces: [] }));
     beginAfresh();
-    setOpening({ kind: "none" });
   };
 
   const read = async (file: File): Promise<void> => {
     going.current?.abort();
     const stop = new AbortController();
     going.current = stop;
+    refuse(null);
     setOpening({ kind: "reading", file: file.name, stop: () => stop.abort() });
     const answer = await readPatternApart(file, reader, stop.signal);
     // Another one was begun, or nobody waits any more.
     if (going.current !== stop) return;
-    if (answer === null) setOpening({ kind: "none" });
-    else if (answer.ok) take(file.name, answer.value);
-    else setOpening({ kind: "refused", text: unchanged(refusalSentence(answer.failure)) });
+    setOpening({ kind: "none" });
+    if (answer === null) return;
+    if (answer.ok) take(file.name, answer.value);
+    else refuse(unchanged(refusalSentence(answer.failure)));
   };
 
-  const isOver = useDrop((file) => void read(file));
+  const isOver = useFileHeld();
+  useDropped((file) => void read(file));
   useEffect(
     () => () => {
       going.current?.abort();
@@ -91,11 +94,6 @@ export function OpenPattern({ label, isMain, reader = openPatternReader }: OpenP
       <p className="field-hint" role="status">
         {opening.kind === "reading" ? readingWords(opening.file) : ""}
       </p>
-      {opening.kind === "refused" && (
-        <p className="note bad" role="alert">
-          {opening.text}
-        </p>
-      )}
       {isOver && (
         <p className="own-drop" aria-hidden="true">
           {OWN_WORDS.dropHere}
@@ -117,31 +115,30 @@ function refusalSentence(failure: PatternFailure): string {
   }
 }
 
-/** Takes a file that is dropped anywhere on the page; says whether one is held over it. */
-function useDrop(take: (file: File) => void): boolean {
-  const [isOver, setOver] = useState(false);
+/** Takes the file that was dropped, wherever on the page and whenever that was. */
+function useDropped(take: (file: File) => void): void {
+  const dropped = usePageState((page) => page.dropped);
+  const drop = usePageState((page) => page.drop);
   const latest = useRef(take);
   useEffect(() => {
     latest.current = take;
   });
   useEffect(() => {
-    const hasFiles = (event: DragEvent): boolean => event.dataTransfer?.types.includes("Files") === true;
-    const onOver = (event: DragEvent): void => {
-      if (!hasFiles(event)) return;
-      // Else the browser would open it in place of the page.
-      event.preventDefault();
-      setOver(true);
-    };
+    if (dropped === null) return;
+    drop(null);
+    latest.current(dropped);
+  }, [dropped, drop]);
+}
+
+/** Whether a file is held over the page. */
+function useFileHeld(): boolean {
+  const [isOver, setOver] = useState(false);
+  useEffect(() => {
+    const onOver = (event: DragEvent): void => setOver(event.dataTransfer?.types.includes("Files") === true);
     const onLeave = (event: DragEvent): void => {
       if (event.relatedTarget === null) setOver(false);
     };
-    const onDrop = (event: DragEvent): void => {
-      if (!hasFiles(event)) return;
-      event.preventDefault();
-      setOver(false);
-      const file = event.dataTransfer?.files[0];
-      if (file !== undefined) latest.current(file);
-    };
+    const onDrop = (): void => setOver(false);
     window.addEventListener("dragover", onOver);
     window.addEventListener("dragleave", onLeave);
     window.addEventListener("drop", onDrop);

@@ -1,11 +1,20 @@
 import { useMemo } from "react";
-import { easeFound } from "../../core/ownPieces/easeFound";
-import type { Missing } from "../../core/ownPieces/ownReading";
+import { easeFound } from "../../core/nest/easeFound";
+import { basquesLeft, stillToSay, type StepToSay, type ToSay } from "../../core/ownPieces/stillToSay";
 import { OWN_CORNERS } from "../../core/decisions/ownPattern";
-import { withInUse } from "../../core/plan/ownEdit";
-import { answerSentence, easeSentence, missingWords, onlySentences, OWN_WORDS } from "../../words/ownPattern";
+import { withCup, withInUse } from "../../core/plan/ownEdit";
+import {
+  answerSentence,
+  basquesLeftSentence,
+  cupChoiceWords,
+  easeSentence,
+  missingWords,
+  onlySentences,
+  OWN_WORDS,
+  stepWords,
+} from "../../words/ownPattern";
 import { Fractions } from "../fields/Fractions";
-import { useSettledWork } from "../session/useWork";
+import { useRun, useSettledWork } from "../session/useWork";
 import { sectionOf } from "./OwnSection";
 import { useOwnView } from "./ownView";
 import { useEditOwn, type OwnAndReading } from "./useOwn";
@@ -13,10 +22,15 @@ import { useEditOwn, type OwnAndReading } from "./useOwn";
 /** The answer first: what the plan is made on, or what is still to be said before it can be. */
 export function OwnAnswer({ own, reading }: OwnAndReading) {
   const unit = useSettledWork((work) => work.unit);
-  const chart = useSettledWork((work) => work.pattern.chart);
+  const pattern = useSettledWork((work) => work.pattern);
+  const { chart } = pattern;
   const edit = useEditOwn();
-  const { nest, missing } = reading;
-  const ease = useMemo(() => (nest === null ? [] : easeFound(nest, chart)), [nest, chart]);
+  const run = useRun();
+  const steps = useMemo(() => stillToSay(own, pattern, reading), [own, pattern, reading]);
+  const isWhole = steps.every(({ missing }) => missing.length === 0);
+  const nest = isWhole ? reading.nest : null;
+  const basques = useMemo(() => basquesLeft(own, pattern, reading), [own, pattern, reading]);
+  const ease = useMemo(() => (nest === null ? [] : easeFound(nest, pattern)), [nest, pattern]);
   const said = easeSentence(ease, unit);
   return (
     <div className="own-answer note" data-in-use={own.inUse === true && nest !== null ? "" : undefined}>
@@ -38,7 +52,15 @@ export function OwnAnswer({ own, reading }: OwnAndReading) {
           ))}
         </>
       )}
-      {missing.length > 0 && <MissingList reading={reading} own={own} />}
+      {basques.length > 0 && (
+        <div className="own-basques">
+          <p>{basquesLeftSentence(basques)}</p>
+          <button type="button" className="button small" onClick={() => run({ kind: "setLength", length: "hip" })}>
+            {OWN_WORDS.toHip}
+          </button>
+        </div>
+      )}
+      {!isWhole && <StepList reading={reading} own={own} steps={steps} />}
       {own.inUse === true ? (
         <button type="button" className="button small" onClick={() => edit((now) => withInUse(now, false))}>
           {OWN_WORDS.standIn}
@@ -54,30 +76,74 @@ export function OwnAnswer({ own, reading }: OwnAndReading) {
   );
 }
 
-function MissingList({ reading }: OwnAndReading) {
+interface StepListProps extends OwnAndReading {
+  readonly steps: readonly StepToSay[];
+}
+
+/** All that there is to say, in its order: what is done, what is next, and what is known of the rest. */
+function StepList({ reading, own, steps }: StepListProps) {
   const unit = useSettledWork((work) => work.unit);
   const lead = useLead(reading);
   return (
     <>
       <h4>{OWN_WORDS.missing}</h4>
-      <ol className="own-missing">
-        {reading.missing.map((missing) => {
-          const { text } = missingWords(missing, unit);
-          return (
-            <li key={text}>
-              <button type="button" className="link-button" onClick={() => lead(missing)}>
-                <Fractions text={text} />
-              </button>
-            </li>
-          );
-        })}
+      <ol className="own-steps">
+        {steps.map(({ step, state, missing }) => (
+          <li key={step} data-state={state} aria-current={state === "next" ? "step" : undefined}>
+            {missing.length === 0 ? (
+              <span>
+                {state === "done" && <span className="visually-hidden">{OWN_WORDS.done} </span>}
+                <Fractions text={stepWords(step, state === "done", { own, reading, unit })} />
+              </span>
+            ) : (
+              <ul className="own-missing">
+                {missing.map((one) => {
+                  const { text } = missingWords(one, unit);
+                  return (
+                    <li key={text}>
+                      {one.code === "missing/chart" ? (
+                        <a href="#envelope">{text}</a>
+                      ) : (
+                        <button type="button" className="link-button" onClick={() => lead(one)}>
+                          <Fractions text={text} />
+                        </button>
+                      )}
+                      {one.code === "missing/cup" && <CupChoice proposed={one.proposed} />}
+                    </li>
+                  );
+                })}
+              </ul>
+            )}
+          </li>
+        ))}
       </ol>
     </>
   );
 }
 
+/** Said by one tap; the one that stands in the file first. */
+function CupChoice({ proposed }: { readonly proposed: string | null }) {
+  const cups = useSettledWork((work) => work.pattern.chart.cups);
+  const edit = useEditOwn();
+  const ordered = cups.toSorted((a, b) => Number(b.label === proposed) - Number(a.label === proposed));
+  return (
+    <span className="actions">
+      {ordered.map(({ label }) => (
+        <button
+          key={label}
+          type="button"
+          className={label === proposed ? "button small main" : "button small"}
+          onClick={() => edit((now) => withCup(now, label))}
+        >
+          {cupChoiceWords(label)}
+        </button>
+      ))}
+    </span>
+  );
+}
+
 /** Leads to where that is said: opens its part, and for a corner its piece, and begins to point. */
-function useLead(reading: OwnAndReading["reading"]): (missing: Missing) => void {
+function useLead(reading: OwnAndReading["reading"]): (missing: ToSay) => void {
   const unit = useSettledWork((work) => work.unit);
   const open = useOwnView((view) => view.open);
   const look = useOwnView((view) => view.look);
@@ -86,6 +152,7 @@ function useLead(reading: OwnAndReading["reading"]): (missing: Missing) => void 
   return (missing) => {
     const { where, piece: name } = missingWords(missing, unit);
     const section = sectionOf(where);
+    if (section === null) return;
     open(section, true);
     const piece = name === null ? undefined : reading.pieces.find(({ said }) => said.name === name);
     if (piece !== undefined) {
@@ -106,7 +173,7 @@ function useLead(reading: OwnAndReading["reading"]): (missing: Missing) => void 
   };
 }
 
-function cornerOf(missing: Missing) {
+function cornerOf(missing: ToSay) {
   const name =
     missing.code === "missing/corner"
       ? missing.corner

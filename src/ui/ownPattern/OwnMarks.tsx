@@ -92,11 +92,10 @@ function Corners({ piece, own, name, size }: OfSizeProps) {
                 className="own-corner"
                 aria-pressed={isPointing}
                 disabled={named === undefined}
-                onClick={() =>
-                  named !== undefined && point(isPointing ? null : { for: "corner", piece: piece.id, corner: named })
-                }
+                onClick={() => named !== undefined && point({ for: "corner", piece: piece.id, corner: named })}
               >
-                {capital(cornerWords(corner, name))} <span className="aside">{by}</span>
+                {capital(cornerWords(corner, name))}{" "}
+                <span className="aside">{isPointing ? OWN_WORDS.tapSheet : by}</span>
               </button>
               {isPointing && named !== undefined && (
                 <span className="actions">
@@ -136,6 +135,14 @@ function Corners({ piece, own, name, size }: OfSizeProps) {
   );
 }
 
+/** Those that most patterns have; the others are behind a word. */
+const USUAL_DARTS: readonly DartName[] = [
+  dartName("side"),
+  dartName("waist"),
+  dartName("shoulder"),
+  dartName("french"),
+];
+
 interface DartsProps extends OfSizeProps {
   readonly darts: readonly ReadDart[];
 }
@@ -145,6 +152,7 @@ function Darts({ piece, own, darts }: DartsProps) {
   const point = useOwnView((view) => view.point);
   const pointing = useOwnView((view) => view.pointing);
   const [next, setNext] = useState<DartName>(dartName("waist"));
+  const [isAll, setAll] = useState(false);
   const said = saidOfPiece(own, piece.id);
   const begin = (dart: DartName): void => point({ for: "dart", piece: piece.id, dart, given: [] });
   const pointed = pointing?.for === "dart" ? pointing.dart : null;
@@ -162,9 +170,9 @@ function Darts({ piece, own, darts }: DartsProps) {
               className="button small"
               aria-label={`${capital(dartWords(dart))}: ${OWN_WORDS.moveDart}`}
               aria-pressed={pointed === dart}
-              onClick={() => (pointed === dart ? point(null) : begin(dart))}
+              onClick={() => pointed !== dart && begin(dart)}
             >
-              {OWN_WORDS.moveDart}
+              {pointed === dart ? OWN_WORDS.tapSheet : OWN_WORDS.moveDart}
             </button>
             <button
               type="button"
@@ -201,17 +209,23 @@ function Darts({ piece, own, darts }: DartsProps) {
         <Select
           label={OWN_WORDS.addDart}
           value={next}
-          options={DART_NAMES.map((dart) => ({ value: dart, label: dartWords(dart) }))}
-          onChange={(value) => setNext(DART_NAMES.find((dart) => dart === value) ?? next)}
+          options={[
+            ...(isAll ? DART_NAMES : USUAL_DARTS).map((dart) => ({ value: dart, label: dartWords(dart) })),
+            ...(isAll ? [] : [{ value: "", label: OWN_WORDS.otherDarts }]),
+          ]}
+          onChange={(value) => {
+            if (value === "") setAll(true);
+            setNext(DART_NAMES.find((dart) => dart === value) ?? next);
+          }}
         />
         <button
           type="button"
           className="button small"
           aria-label={`${OWN_WORDS.addDart}: ${dartWords(next)}`}
           aria-pressed={pointed === next}
-          onClick={() => (pointed === next ? point(null) : begin(next))}
+          onClick={() => pointed !== next && begin(next)}
         >
-          {OWN_WORDS.pointIt}
+          {pointed === next ? OWN_WORDS.tapSheet : OWN_WORDS.pointIt}
         </button>
       </div>
     </section>
@@ -240,9 +254,9 @@ function BustPoint({ piece, own, isFound }: BustPointProps) {
           className="button small"
           aria-label={`${OWN_WORDS.bustPoint}: ${OWN_WORDS.pointIt}`}
           aria-pressed={isPointing}
-          onClick={() => point(isPointing ? null : { for: "bustPoint", piece: piece.id })}
+          onClick={() => point({ for: "bustPoint", piece: piece.id })}
         >
-          {OWN_WORDS.pointIt}
+          {isPointing ? OWN_WORDS.tapSheet : OWN_WORDS.pointIt}
         </button>
         {isHers && (
           <button

@@ -1,5 +1,5 @@
 import "./ownPattern.css";
-import type { KeyboardEvent } from "react";
+import { useEffect, useRef, type KeyboardEvent } from "react";
 import { fileTitle, OWN_WORDS } from "../../words/ownPattern";
 import { useRun } from "../session/useWork";
 import { OpenPattern } from "./OpenPattern";
@@ -23,6 +23,7 @@ export function OwnPatternPanel({ reader }: OwnPatternPanelProps) {
   const opened = reader === undefined ? {} : { reader };
   return (
     <section className="own-pattern" aria-label={OWN_WORDS.title} data-open={both === null ? undefined : ""}>
+      <Refusal />
       {both === null ? (
         <>
           <p>{OWN_WORDS.intro}</p>
@@ -35,6 +36,22 @@ export function OwnPatternPanel({ reader }: OwnPatternPanelProps) {
         <AtWork {...both} {...opened} />
       )}
     </section>
+  );
+}
+
+/** Why the file that was opened last could not be: where she looks, whatever stands open beneath. */
+function Refusal() {
+  const refusal = useOwnView((view) => view.refusal);
+  const place = useRef<HTMLParagraphElement>(null);
+  useEffect(() => {
+    if (refusal === null) return;
+    place.current?.focus({ preventScroll: true });
+    place.current?.scrollIntoView({ block: "nearest" });
+  }, [refusal]);
+  return refusal === null ? null : (
+    <p ref={place} className="note bad own-refusal" role="alert" tabIndex={-1}>
+      {refusal}
+    </p>
   );
 }
 

@@ -116,10 +116,10 @@ function KnownLength({ own, reading }: OwnAndReading) {
               type="button"
               className="button small"
               aria-pressed={isPointing}
-              onClick={() => point(isPointing ? null : { for: which })}
+              onClick={() => point({ for: which })}
             >
               {which === "from" ? OWN_WORDS.firstEnd : OWN_WORDS.secondEnd}:{" "}
-              {isHere ? OWN_WORDS.pointAgain : OWN_WORDS.pointAt}
+              {isPointing ? OWN_WORDS.tapSheet.toLowerCase() : isHere ? OWN_WORDS.pointAgain : OWN_WORDS.pointAt}
             </button>
           );
         })}

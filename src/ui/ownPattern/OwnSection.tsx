@@ -26,7 +26,8 @@ export function OwnSection({ section, title, reading, isInUse, children }: OwnSe
     section === "sizes" &&
     !isInUse &&
     reading.outlines.lines.some(({ meaning, saidBy }) => meaning.of === "size" && saidBy === "order");
-  const isOpen = said ?? (isFirst || isGuessed);
+  const isDoubted = section === "scale" && !isInUse && reading.outlines.scale.disagree;
+  const isOpen = said ?? (isFirst || isGuessed || isDoubted);
   return (
     <details
       ref={place}
@@ -53,5 +54,5 @@ export function OwnSection({ section, title, reading, isInUse, children }: OwnSe
 }
 
 /** Corners and marks are put right at their piece. */
-export const sectionOf = (where: ReturnType<typeof missingWords>["where"]): Section =>
-  where === "piece" ? "pieces" : where;
+export const sectionOf = (where: ReturnType<typeof missingWords>["where"]): Section | null =>
+  where === "piece" ? "pieces" : where === "chart" ? null : where === "cup" ? "sizes" : where;

@@ -4,7 +4,7 @@ import type { FileDrawing, FilePlace } from "../../core/decisions/fileDrawing";
 import type { OwnPattern } from "../../core/decisions/ownPattern";
 import type { OutlineGroup, OutlineReading } from "../../core/outlines/outlineReading";
 import type { PieceReading } from "../../core/ownPieces/ownReading";
-import { placesOf, snapped } from "../../core/ownPieces/drawingPlaces";
+import { mmOf, placesOf, snapped } from "../../core/ownPieces/drawingPlaces";
 import { onOutline } from "../../core/ownPieces/pointedPlaces";
 import { withBustPoint, withCorner, withDart, withKnown, withPieceSaid } from "../../core/plan/ownEdit";
 import type { Box } from "../../drawing/index";
@@ -112,7 +112,13 @@ function Window({ own, reading, close, sheet, box, onWhole }: WindowProps) {
         onPointerDown={onDown}
         onPointerUp={onUp}
       >
-        <Lines drawing={own.drawing} lit={lit} sortedBy={reading.outlines.sortedBy} isFaint={close !== null} />
+        <Lines
+          drawing={own.drawing}
+          lit={lit}
+          sortedBy={reading.outlines.sortedBy}
+          isFaint={close !== null}
+          thin={thinAt(view.scale / mmOf(reading.outlines.scale))}
+        />
         {close !== null && <Outlines reading={reading.outlines} group={close.group} size={shownSize} />}
         <LitShape lit={lit} reading={reading.outlines} />
         <Known from={own.known?.from ?? ends.from} to={own.known?.to ?? ends.to} scale={view.scale} />
@@ -222,10 +228,16 @@ interface LinesProps {
   readonly lit: Lit | null;
   readonly sortedBy: OutlineReading["sortedBy"];
   readonly isFaint: boolean;
+  /** Share of their width that lines are drawn at. */
+  readonly thin: number;
 }
 
+/** Seen from afar, sizes lie a few pixels apart and must not run together. In steps, lest each turn of a wheel draws all anew. */
+const thinAt = (pixelsToMm: number): number =>
+  pixelsToMm < 0.5 ? 0.4 : pixelsToMm < 1 ? 0.6 : pixelsToMm < 2 ? 0.8 : 1;
+
 /** All lines as they were drawn. */
-const Lines = memo(({ drawing, lit, sortedBy, isFaint }: LinesProps) => {
+const Lines = memo(({ drawing, lit, sortedBy, isFaint, thin }: LinesProps) => {
   const looks = useMemo(() => lookInk(drawing), [drawing]);
   const value = lit?.kind === "lines" ? lit.value : null;
   return (
@@ -236,7 +248,7 @@ const Lines = memo(({ drawing, lit, sortedBy, isFaint }: LinesProps) => {
           d={path}
           stroke={colour}
           strokeDasharray={dash ?? undefined}
-          strokeWidth={of[sortedBy] === value ? width * 2 : width}
+          strokeWidth={(of[sortedBy] === value ? 2 : 1) * width * thin}
           data-lit={of[sortedBy] === value ? "" : undefined}
         />
       ))}

@@ -1,4 +1,6 @@
+import { useState } from "react";
 import { LINE_FEATURES } from "../../core/decisions/ownPattern";
+import { isCupSaid } from "../../core/ownPieces/drawnCup";
 import type { SortedLines } from "../../core/outlines/outlineReading";
 import { withCup, withJoin, withLines, withSortBy } from "../../core/plan/ownEdit";
 import { dashPixels, widthPixels } from "../../drawing/ownSheet";
@@ -8,14 +10,18 @@ import {
   hiddenSentence,
   joinStep,
   kindAside,
+  kindsTogether,
   kindWords,
   meaningKey,
   meaningOptions,
+  meaningWords,
+  notInChartWords,
   OWN_WORDS,
   saidByWords,
   unclosedHeading,
   unclosedWords,
 } from "../../words/ownPattern";
+import { capital } from "../../words/terms/names";
 import { AmountField } from "../fields/AmountField";
 import { Choice } from "../fields/Choice";
 import { Fractions } from "../fields/Fractions";
@@ -30,6 +36,8 @@ export function OwnSizes({ own, reading }: OwnAndReading) {
   const chart = useSettledWork((work) => work.pattern.chart);
   const edit = useEditOwn();
   const { features, sortedBy, lines, joinWithin, unclosed, scale } = reading.outlines;
+  // An entry that could not be read must not lie out of sight.
+  const [hasUnread] = useState(useSettledWork((work) => work.unread["own.joinWithin"] !== undefined));
   const ways = [{ feature: sortedBy, values: lines.length }, ...features.filter(({ feature }) => feature !== sortedBy)];
   return (
     <>
@@ -38,41 +46,50 @@ export function OwnSizes({ own, reading }: OwnAndReading) {
           {OWN_WORDS.chart} <a href="#envelope">{OWN_WORDS.toChart}</a>
         </p>
       )}
-      {ways.length > 1 && (
-        <Choice
-          legend={OWN_WORDS.sortBy}
-          options={LINE_FEATURES.flatMap((feature) => {
-            const way = ways.find((each) => each.feature === feature);
-            return way === undefined ? [] : [{ value: feature, label: featureWords(feature, way.values) }];
-          })}
-          value={own.sortBy ?? sortedBy}
-          onChange={(feature) => edit((now) => withSortBy(now, feature))}
-        />
-      )}
       <ul className="own-rows own-kinds" aria-label={OWN_WORDS.sizes}>
-        {lines.map((kind) => (
-          <Kind key={kind.value} kind={kind} own={own} reading={reading} />
-        ))}
+        {together(lines).map((kinds) => {
+          const [kind, more] = kinds;
+          if (kind === undefined) return null;
+          return more === undefined ? (
+            <Kind key={kind.value} kind={kind} own={own} reading={reading} />
+          ) : (
+            <Kinds key={`all ${kind.value}`} kinds={kinds} kind={kind} own={own} reading={reading} />
+          );
+        })}
       </ul>
       {chart.cups.length > 1 && (
         <Select
           label={OWN_WORDS.cup}
-          value={own.cup ?? ""}
+          value={isCupSaid(own, chart) ? (own.cup ?? "") : ""}
           options={[
-            { value: "", label: OWN_WORDS.cupUsual },
+            { value: "", label: OWN_WORDS.notSaid },
             ...chart.cups.map(({ label }) => ({ value: label, label })),
           ]}
           onChange={(cup) => edit((now) => withCup(now, cup === "" ? null : cup))}
         />
       )}
-      <AmountField
-        label={OWN_WORDS.join}
-        field="own.joinWithin"
-        value={own.joinWithin ?? joinWithin}
-        unit={unit}
-        step={joinStep(unit)}
-        set={(value) => [setOwn(withJoin(own, value > 0 ? value : null))]}
-      />
+      <details className="own-how-read" open={hasUnread || own.sortBy !== undefined}>
+        <summary>{OWN_WORDS.howRead}</summary>
+        {ways.length > 1 && (
+          <Choice
+            legend={OWN_WORDS.sortBy}
+            options={LINE_FEATURES.flatMap((feature) => {
+              const way = ways.find((each) => each.feature === feature);
+              return way === undefined ? [] : [{ value: feature, label: featureWords(feature, way.values) }];
+            })}
+            value={own.sortBy ?? sortedBy}
+            onChange={(feature) => edit((now) => withSortBy(now, feature))}
+          />
+        )}
+        <AmountField
+          label={OWN_WORDS.join}
+          field="own.joinWithin"
+          value={own.joinWithin ?? joinWithin}
+          unit={unit}
+          step={joinStep(unit)}
+          set={(value) => [setOwn(withJoin(own, value > 0 ? value : null))]}
+        />
+      </details>
       {unclosed.length > 0 && (
         <details className="own-unclosed">
           <summary>{unclosedHeading(unclosed.length)}</summary>
@@ -94,6 +111,59 @@ export function OwnSizes({ own, reading }: OwnAndReading) {
   );
 }
 
+/** Kinds of lines found to be the same, together; what she says of one herself keeps its own row, where she left it. */
+function together(lines: readonly SortedLines[]): readonly (readonly SortedLines[])[] {
+  const byMeaning = new Map<string, SortedLines[]>();
+  for (const kind of lines) {
+    const key = kind.saidBy === "her" ? `of ${kind.value}` : meaningKey(kind.meaning);
+    byMeaning.set(key, [...(byMeaning.get(key) ?? []), kind]);
+  }
+  return [...byMeaning.values()];
+}
+
+interface KindsProps extends KindProps {
+  readonly kinds: readonly SortedLines[];
+}
+
+/** All kinds of lines of one size in one row; each of them once it is unfolded. */
+function Kinds({ kinds, kind, own, reading }: KindsProps) {
+  return (
+    <li className="own-kinds-together" data-meaning={kind.meaning.of}>
+      <details>
+        <summary>
+          <Swatch kind={kind} lines={reading.outlines.lines} />
+          <span className="own-kind-name">{capital(meaningWords(kind.meaning))}</span>{" "}
+          <span className="aside">{kindsTogether(kinds.length)}</span>
+        </summary>
+        <ul className="own-rows own-kinds">
+          {kinds.map((each) => (
+            <Kind key={each.value} kind={each} own={own} reading={reading} />
+          ))}
+        </ul>
+      </details>
+    </li>
+  );
+}
+
+interface SwatchProps {
+  readonly kind: SortedLines;
+  readonly lines: readonly SortedLines[];
+}
+
+const Swatch = ({ kind, lines }: SwatchProps) => (
+  <svg className="own-swatch" viewBox="0 0 48 16" width="48" height="16" aria-hidden="true">
+    <path
+      d="M2 8H46"
+      stroke={readableOnPaper(kind.colour)}
+      strokeDasharray={dashPixels(kind.dash) ?? undefined}
+      strokeWidth={widthPixels(
+        kind.width,
+        lines.map(({ width }) => width),
+      )}
+    />
+  </svg>
+);
+
 interface KindProps extends OwnAndReading {
   readonly kind: SortedLines;
 }
@@ -108,17 +178,7 @@ function Kind({ kind, own, reading }: KindProps) {
   const key = meaningKey(own.lines?.[kind.value] ?? kind.meaning);
   return (
     <li data-meaning={kind.meaning.of}>
-      <svg className="own-swatch" viewBox="0 0 48 16" width="48" height="16" aria-hidden="true">
-        <path
-          d="M2 8H46"
-          stroke={readableOnPaper(kind.colour)}
-          strokeDasharray={dashPixels(kind.dash) ?? undefined}
-          strokeWidth={widthPixels(
-            kind.width,
-            lines.map(({ width }) => width),
-          )}
-        />
-      </svg>
+      <Swatch kind={kind} lines={lines} />
       <span className="own-kind-said">
         <span className="own-kind-name">{words}</span>
         <span className="aside">
@@ -134,7 +194,13 @@ function Kind({ kind, own, reading }: KindProps) {
         options={
           options.some(({ value }) => value === key)
             ? options
-            : [{ value: key, label: `${key}, ${OWN_WORDS.notInChart}` }, ...options]
+            : [
+                {
+                  value: key,
+                  label: kind.meaning.of === "size" ? notInChartWords(kind.meaning.size, sizes.length > 0) : key,
+                },
+                ...options,
+              ]
         }
         onChange={(value) => {
           const meaning = options.find((option) => option.value === value)?.meaning;

@@ -35,11 +35,14 @@ export interface OwnView {
   readonly ends: { readonly from: FilePlace | null; readonly to: FilePlace | null };
   /** Sections that she opened or closed herself. */
   readonly opened: Readonly<Partial<Record<Section, boolean>>>;
+  /** Why the last file could not be opened; null: it could. */
+  readonly refusal: string | null;
   readonly look: (piece: string | null) => void;
   readonly showSize: (size: string) => void;
   readonly point: (pointing: Pointing | null) => void;
   readonly light: (lit: Lit | null) => void;
   readonly putEnd: (which: "from" | "to", place: FilePlace | null) => void;
+  readonly refuse: (refusal: string | null) => void;
   readonly open: (section: Section, open: boolean) => void;
   /** Another file: what was looked at was in the one before. */
   readonly beginAfresh: () => void;
@@ -52,6 +55,7 @@ const FRESH = {
   lit: null,
   ends: { from: null, to: null },
   opened: {},
+  refusal: null,
 } as const;
 
 export const useOwnView = storeOfWork<OwnView>((set) => ({
@@ -61,6 +65,7 @@ export const useOwnView = storeOfWork<OwnView>((set) => ({
   point: (pointing) => set({ pointing }),
   light: (lit) => set({ lit }),
   putEnd: (which, place) => set(({ ends }) => ({ ends: { ...ends, [which]: place } })),
+  refuse: (refusal) => set({ refusal }),
   open: (section, open) => set(({ opened }) => ({ opened: { ...opened, [section]: open } })),
   beginAfresh: () => set(FRESH),
 }));

@@ -20,10 +20,13 @@ export interface PageState {
   readonly piecesShown: boolean;
   /** Whether she printed before the sheets were loaded, and so has to print again. */
   readonly printedTooSoon: boolean;
+  /** A file that was dropped on the page, until it is opened. */
+  readonly dropped: File | null;
   readonly setStep: (step: Step) => void;
   readonly showSheet: (sheet: Sheet) => void;
   readonly openLedger: (open: boolean) => void;
   readonly showPieces: (shown: boolean) => void;
+  readonly drop: (file: File | null) => void;
   readonly setPrintedTooSoon: (tooSoon: boolean) => void;
 }
 
@@ -35,10 +38,12 @@ export const usePageState = create<PageState>()((set) => ({
   ledgerOpen: true,
   piecesShown: true,
   printedTooSoon: false,
+  dropped: null,
   // What was said of printing holds as long as she stays.
   setStep: (step) => set((page) => (page.step === step ? page : { step, printedTooSoon: false })),
   showSheet: (sheet) => set({ sheet }),
   openLedger: (ledgerOpen) => set({ ledgerOpen }),
   showPieces: (piecesShown) => set({ piecesShown }),
+  drop: (dropped) => set({ dropped }),
   setPrintedTooSoon: (printedTooSoon) => set({ printedTooSoon }),
 }));

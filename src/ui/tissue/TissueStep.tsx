@@ -3,6 +3,7 @@ import { useEffect, useState, type ReactNode } from "react";
 import { printedNestOf } from "../../core/plan/planOf";
 import { sourceAbout, sourceWords } from "../../words/pieceSource";
 import { PartPlace } from "../parts/PartPlace";
+import { usePageState } from "../session/pageState";
 import { useSettledWork } from "../session/useWork";
 import { OWN_PATTERN } from "./ownPatternPart";
 import { TapeDoor } from "./TapeDoor";
@@ -16,6 +17,7 @@ export function TissueStep() {
   const own = useSettledWork((work) => work.pattern.own);
   const count = Object.values(tissue?.pieces ?? {}).reduce((sum, lengths) => sum + Object.keys(lengths).length, 0);
   const hasUnread = useSettledWork((work) => Object.keys(work.unread).some((field) => field.startsWith("tissue.")));
+  const hasChart = useSettledWork((work) => work.pattern.chart.sizes.length > 0);
   const isWanted = useTissueView((view) => view.wanted !== null);
   return (
     <>
@@ -27,7 +29,13 @@ export function TissueStep() {
       </header>
       <Door
         title="By tape on the tissue"
-        answer={tissue === undefined ? "nothing measured yet" : `${count} measured along size ${tissue.size}`}
+        answer={
+          !hasChart
+            ? "needs the size chart on Envelope"
+            : tissue === undefined
+              ? "nothing measured yet"
+              : `${count} measured along size ${tissue.size}`
+        }
         isOpen={hasUnread || isWanted}
       >
         {() => <TapeDoor />}
@@ -61,20 +69,17 @@ interface DoorProps {
 
 /** One way in, folded to its answer. */
 function Door({ title, answer, isOpen, opensForFile = false, children }: DoorProps) {
-  const [open, setOpen] = useState(isOpen);
+  const isDropped = usePageState((page) => opensForFile && page.dropped !== null);
+  const [open, setOpen] = useState(isOpen || isDropped);
+  // A file that is let go is read behind this door.
+  if (isDropped && !open) setOpen(true);
   useEffect(() => {
     if (!opensForFile) return undefined;
     const onFile = (event: DragEvent): void => {
-      if (event.dataTransfer?.types.includes("Files") !== true) return;
-      // Let go too early, it would take the place of the page.
-      event.preventDefault();
-      setOpen(true);
+      if (event.dataTransfer?.types.includes("Files") === true) setOpen(true);
     };
-    const happenings = ["dragenter", "dragover", "drop"] as const;
-    for (const happening of happenings) window.addEventListener(happening, onFile);
-    return () => {
-      for (const happening of happenings) window.removeEventListener(happening, onFile);
-    };
+    window.addEventListener("dragenter", onFile);
+    return () => window.removeEventListener("dragenter", onFile);
   }, [opensForFile]);
   return (
     <details className="tissue-way" open={open} onToggle={(event) => setOpen(event.currentTarget.open)}>

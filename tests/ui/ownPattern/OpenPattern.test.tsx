@@ -9,7 +9,10 @@ import {
   type PatternAnswer,
 } from "../../../src/ui/ownPattern/readPatternApart";
 import { renderWork } from "../renderWork";
-import { thornfield } from "./ownFile";
+import { useFileDrop } from "../../../src/ui/app/useFileDrop";
+import { useHashStep } from "../../../src/ui/app/useHashStep";
+import { usePageState } from "../../../src/ui/session/pageState";
+import { thornfield, workWith } from "./ownFile";
 
 interface Stub {
   readonly open: OpenPatternReader;
@@ -34,6 +37,11 @@ function stub(): Stub {
 
 const svg = new File(["<svg/>"], "thornfield.svg", { type: "image/svg+xml" });
 const answer: PatternAnswer = { ok: true, value: thornfield() };
+function Dropping({ reader }: { readonly reader: OpenPatternReader }) {
+  useFileDrop();
+  return <OwnPatternPanel reader={reader} />;
+}
+
 const input = (): HTMLInputElement => screen.getByLabelText("File with the lines of a pattern");
 
 describe("reading apart from the page", () => {
@@ -99,12 +107,49 @@ describe("a file on the page", () => {
 
   it("is opened by being dropped on the page, which it would else take the place of", async () => {
     const worker = stub();
-    await renderWork(<OwnPatternPanel reader={worker.open} />);
+    await renderWork(<Dropping reader={worker.open} />);
     const drop = createEvent.drop(document.body);
     Object.defineProperty(drop, "dataTransfer", { value: { types: ["Files"], files: [svg] } });
     fireEvent(document.body, drop);
     expect(drop.defaultPrevented).toBe(true);
     await waitFor(() => expect(worker.asked).toEqual([svg]));
+  });
+
+  it("dropped on another step leads to Tissue, and is read once that is there", async () => {
+    const worker = stub();
+    window.location.hash = "#blend";
+    function Later() {
+      useFileDrop();
+      useHashStep();
+      return usePageState((page) => page.step) === "tissue" ? <OwnPatternPanel reader={worker.open} /> : null;
+    }
+    await renderWork(<Later />);
+    expect(screen.queryByRole("button", { name: "Open a file" })).toBeNull();
+    const over = createEvent.dragOver(document.body);
+    Object.defineProperty(over, "dataTransfer", { value: { types: ["Files"], files: [] } });
+    fireEvent(document.body, over);
+    // Else nothing could be let go there.
+    expect(over.defaultPrevented).toBe(true);
+    const drop = createEvent.drop(document.body);
+    Object.defineProperty(drop, "dataTransfer", { value: { types: ["Files"], files: [svg] } });
+    fireEvent(document.body, drop);
+    expect(drop.defaultPrevented).toBe(true);
+    await waitFor(() => expect(worker.asked).toEqual([svg]));
+    expect(window.location.hash).toBe("#tissue");
+    expect(usePageState.getState().dropped).toBeNull();
+  });
+
+  it("that is refused while another is open is told at the head, and has the focus", async () => {
+    const worker = stub();
+    const { user } = await renderWork(<OwnPatternPanel reader={worker.open} />, workWith(thornfield()));
+    await user.upload(input(), new File(["no"], "photo.jpg.svg", { type: "image/svg+xml" }));
+    await act(async () => worker.hear({ ok: false, failure: { code: "reading/endless", name: "sleeve" } }));
+    const alert = screen.getByRole("alert");
+    const panel = screen.getByRole("region", { name: "Your pattern as a file" });
+    expect(panel.firstElementChild).toBe(alert);
+    expect(document.activeElement).toBe(alert);
+    await user.upload(input(), svg);
+    expect(screen.queryByRole("alert")).toBeNull();
   });
 
   it("that is refused changes nothing, and says why", async () => {

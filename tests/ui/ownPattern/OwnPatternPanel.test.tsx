@@ -1,6 +1,7 @@
 /** From an opened file to a plan on its pieces: what is found, what is asked for, and what she says of it. */
 import { act, fireEvent, screen, within } from "@testing-library/react";
 import { describe, expect, it } from "vitest";
+import type { Pattern } from "../../../src/core/decisions/pattern";
 import type { OwnPattern } from "../../../src/core/decisions/ownPattern";
 import { invariant } from "../../../src/core/result";
 import { undo } from "../../../src/store/workStore";
@@ -15,8 +16,15 @@ interface Shown extends Rendered {
   readonly own: () => OwnPattern;
 }
 
-async function shown(change?: (svg: string) => string): Promise<Shown> {
-  const page = await renderWork(<OwnPatternPanel />, workWith(thornfield(change)));
+async function shown(
+  change?: (svg: string) => string,
+  pattern: (pattern: Pattern) => Pattern = (same) => same,
+): Promise<Shown> {
+  const work = workWith(thornfield(change));
+  const page = await renderWork(<OwnPatternPanel />, {
+    ...work,
+    pattern: pattern(invariant(work.pattern, "a pattern")),
+  });
   return { ...page, own: () => invariant(page.work().pattern.own, "a file") };
 }
 
@@ -63,6 +71,79 @@ describe("a pattern that is found whole", () => {
     expect(page.work().pattern.own).toBeUndefined();
     act(() => undo(page.store));
     expect(page.own().file).toBe("thornfield.svg");
+  });
+});
+
+/** Each step by its state, and what stands there. */
+const steps = (): readonly (readonly [string, string])[] =>
+  [...document.querySelectorAll<HTMLElement>(".own-steps > li")].map((step) => [
+    step.dataset.state ?? "",
+    step.textContent ?? "",
+  ]);
+
+describe("what is still to say", () => {
+  const unsaid = ({ own, ...pattern }: Pattern): Pattern => {
+    const { cup: _, ...rest } = invariant(own, "a file");
+    return { ...pattern, own: rest };
+  };
+
+  it("is the cup that is drawn, where the chart has several: asked for, never guessed", async () => {
+    const page = await shown(undefined, unsaid);
+    expect(screen.queryByRole("button", { name: "Make the plan on these pieces" })).toBeNull();
+    expect(steps()).toEqual([
+      ["done", "Done: The size chart"],
+      ["done", "Done: How large it is: true size, proven by the 10 cm square"],
+      ["done", "Done: Sizes: 10, 12 and 14"],
+      ["next", "Which cup is drawn?Cup BCup CCup D"],
+      ["done", "Done: Pieces: front, back"],
+      ["done", "Done: Corners, darts and bust point"],
+    ]);
+    await page.user.click(screen.getByRole("button", { name: "Cup C" }));
+    expect(page.own().cup).toBe("C");
+    expect(steps()).toEqual([]);
+    // Cup C is drafted for 25 mm more at the bust than the chart's column, so the ease is as much less.
+    expect(document.querySelector(".own-pieces-said")?.textContent).toMatch(/bust [56][0-9] to [56][0-9] mm/);
+    act(() => undo(page.store));
+    expect(page.own().cup).toBeUndefined();
+  });
+
+  it("proposes the cup that the file writes", async () => {
+    await shown((svg) => svg.replace("</svg>", '<text x="10" y="10">Size 10 to 14, cup C</text></svg>'), unsaid);
+    expect(steps()[3]).toEqual(["next", "Which cup is drawn? The file says cup C.Cup CCup BCup D"]);
+  });
+
+  it("asks again for a cup that the chart has no more", async () => {
+    await shown(undefined, (pattern) => ({ ...pattern, own: { ...invariant(pattern.own, "a file"), cup: "E" } }));
+    expect(steps()[3]?.[1]).toContain("Your chart has no cup E any more.");
+  });
+
+  it("begins with the chart where there is none; no size is missing from it then", async () => {
+    const page = await shown(undefined, (pattern) => ({
+      ...pattern,
+      chart: { ...pattern.chart, sizes: [], cups: [] },
+    }));
+    expect(steps()[0]).toEqual(["next", "The pattern’s size chart: type it on Envelope."]);
+    expect(screen.getByRole("link", { name: /type it on Envelope/ }).getAttribute("href")).toBe("#envelope");
+    expect(
+      steps()
+        .slice(1)
+        .filter(([state]) => state === "next"),
+    ).toEqual([]);
+    await open(page, "Lines and sizes");
+    expect(document.body.textContent).not.toMatch(/size size|not in the chart/i);
+  });
+
+  it("is told in order: what is next, and the rest later", async () => {
+    await shown((svg) => withoutSquare(withoutUnit(svg)));
+    expect(steps().map(([state]) => state)).toEqual(["done", "next", "later", "done", "later", "later"]);
+  });
+
+  it("names the basques that a plan to the waist leaves, with the way to take them", async () => {
+    const page = await shown((svg) => svg.replaceAll(/Back\b/g, "Back basque"));
+    expect(screen.getByText("The file has a back basque; the plan goes to the waist.")).toBeTruthy();
+    await page.user.click(screen.getByRole("button", { name: "To the hip" }));
+    expect(page.work().pattern.length).toBe("hip");
+    expect(screen.queryByText(/the plan goes to the waist/)).toBeNull();
   });
 });
 
@@ -139,7 +220,7 @@ describe("which lines are which size", () => {
   it("says how far apart ends may lie", async () => {
     const page = await shown();
     const part = await open(page, "Lines and sizes");
-    const field = within(part).getByRole<HTMLInputElement>("textbox", { name: "Ends are joined within" });
+    const field = within(part).getByRole<HTMLInputElement>("textbox", { name: "Gaps in a line are closed up to" });
     expect(field.value).toBe("0.5");
     await page.user.clear(field);
     await page.user.type(field, "1.5{Enter}");
@@ -232,6 +313,35 @@ describe("corners, darts and bust point", () => {
     // Nearest to a tap above the piece is its shoulder or neck, in the upper part of it.
     expect(said?.at?.y).toBeLessThan(105);
     expect(screen.queryByText("Tap the outline: underarm.")).toBeNull();
+  });
+
+  it("is pointed at until it is tapped: pressing its button again does not switch that off", async () => {
+    const page = await shown();
+    await closer(page, /^Corners and darts: \d\. Front/);
+    const button = screen.getByRole("button", { name: "Bust point: Point at it" });
+    await page.user.click(button);
+    expect(button.textContent).toBe("Tap the sheet");
+    await page.user.click(button);
+    expect(button.getAttribute("aria-pressed")).toBe("true");
+    const corner = within(screen.getByRole("region", { name: "Corners" })).getByRole("button", { name: /^Underarm/ });
+    await page.user.click(corner);
+    await page.user.click(corner);
+    expect(corner.getAttribute("aria-pressed")).toBe("true");
+    await page.user.keyboard("{Escape}");
+    expect(corner.getAttribute("aria-pressed")).toBe("false");
+  });
+
+  it("the usual darts are offered, the others behind a word", async () => {
+    const page = await shown();
+    await closer(page, /^Corners and darts: \d\. Back/);
+    const choice = screen.getByRole("combobox", { name: "Point at a dart" });
+    const offered = () =>
+      within(choice)
+        .getAllByRole("option")
+        .map(({ textContent }) => textContent);
+    expect(offered()).toEqual(["side dart", "waist dart", "shoulder dart", "French dart", "others …"]);
+    await page.user.selectOptions(choice, "others …");
+    expect(offered().length).toBe(24);
   });
 
   it("a drag of the sheet is no tap", async () => {

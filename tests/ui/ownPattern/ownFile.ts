@@ -17,6 +17,6 @@ export const workWith = (drawing: FileDrawing): Partial<Work> => ({
   pattern: {
     ...sampleWork.pattern,
     length: "waist",
-    own: { file: "thornfield.svg", drawing, pieces: [] },
+    own: { file: "thornfield.svg", drawing, pieces: [], cup: "B" },
   },
 });
