@@ -403,6 +403,9 @@ export const MIRRORED_WITHIN = 1.5;
 /** mm. A stitch line found inside a cutting line is followed as near as this: half of what fitting it may then leave. */
 export const TAKEN_INSIDE_WITHIN = 0.01;
 
+/** mm. Seams of her pieces that are sewn together differ by no more beyond their usual ease: else they were misread (our own choice). */
+export const SEWN_UNLIKE = 15;
+
 // Lines of a file.
 
 /** mm. Ends of a file's lines that lie this near are one place: what files round their numbers to. */

@@ -21,6 +21,7 @@ import { contextOf } from "./fromOthers";
 import { namedBy, otherWord } from "./nameOfPiece";
 import type { Missing, OwnReading, PieceProblem, PieceReading, TracedNest } from "./ownReading";
 import { ontoSheet } from "./placement";
+import { unsoundIn } from "./soundNest";
 import { pointOn } from "./tracedRing";
 import {
   likeness,
@@ -384,6 +385,7 @@ const isInTheWay = ({ code }: PieceProblem): boolean =>
   code === "own/corner-missing" ||
   code === "own/allowance-too-wide" ||
   code === "own/crosses-itself" ||
+  code === "own/sizes-unlike" ||
   code === "own/seam-too-long" ||
   code === "own/dart-no-end";
 
@@ -440,9 +442,9 @@ function missingOf(
     );
     if (first !== undefined) missing.push({ code: "missing/problem", piece, problem: first });
   }
-  if (missing.length === 0 && nestOf(own, pattern, read).sizes.length < 2)
-    missing.push({ code: "missing/second-size" });
-  return missing;
+  if (missing.length > 0) return missing;
+  const nest = nestOf(own, pattern, read);
+  return nest.sizes.length < 2 ? [{ code: "missing/second-size" }] : unsoundIn(nest, pattern.chart);
 }
 
 const widestGap = ({ unclosed }: OutlineReading): Mm | null =>
