@@ -100,12 +100,18 @@ const BETWEEN = "\u0000";
 const apart = remember(
   ["drawing", "joined"],
   ({ joined }: { readonly drawing: OwnPattern["drawing"]; readonly joined: string }): readonly string[] =>
-    joined.split(BETWEEN),
+    joined === "" ? [] : joined.split(BETWEEN),
 );
 
-/** The labels of the chart: the very same list as long as they are the same, whatever else is typed into it. */
+/**
+ * The labels of the chart, each once and none empty: two rows of one name are one to the file. The very same list as long as they
+ * are the same, whatever else is typed into it.
+ */
 const labelsOf = (chart: SizeChart, { drawing }: OwnPattern): readonly string[] =>
-  apart({ drawing, joined: chart.sizes.map(({ label }) => label).join(BETWEEN) });
+  apart({
+    drawing,
+    joined: [...new Set(chart.sizes.map(({ label }) => label))].filter((label) => label.trim() !== "").join(BETWEEN),
+  });
 
 const traced = remember(TRACE_INPUTS, (input: Traced): TracedPiece => tracePiece(input));
 
