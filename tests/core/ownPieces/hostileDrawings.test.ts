@@ -10,7 +10,8 @@ import { diceOf } from "../../support/foreign/dice";
 const { chart } = sampleWork.pattern;
 const [first, second, third] = chart.sizes.map(({ label }) => label);
 
-const many = (count: number, one: (at: number) => string): string[] => Array.from({ length: count }, (_, at) => one(at));
+const many = (count: number, one: (at: number) => string): string[] =>
+  Array.from({ length: count }, (_, at) => one(at));
 const rounded = (value: number): string => value.toFixed(2);
 
 /** A closed line round a place, as far from it at each of its points as asked. */
@@ -55,7 +56,10 @@ describe("a drawing that is no pattern", { timeout: 120_000 }, () => {
     const reading = readingOf(pattern);
     expect(reading?.outlines.groups).toEqual([]);
     expect(reading?.missing).toEqual([{ code: "missing/too-much" }]);
-    expect(derivePlan({ ...sampleWork, pattern })).toMatchObject({ ok: false, failure: { code: "plan/pieces-unready" } });
+    expect(derivePlan({ ...sampleWork, pattern })).toMatchObject({
+      ok: false,
+      failure: { code: "plan/pieces-unready" },
+    });
   });
 
   it("of thousands of outlines has the largest as groups", () => {
