@@ -412,6 +412,9 @@ export const TAKEN_INSIDE_WITHIN = 0.01;
 /** mm. A length on the tissue that is so far from the stand-in's is asked for once more: patterns of one style hardly differ by more (our own choice). */
 export const TISSUE_UNUSUAL = 40;
 
+/** mm. Seams of her pieces that are sewn together differ by no more beyond their usual ease: else they were misread (our own choice). */
+export const SEWN_UNLIKE = 15;
+
 // Lines of a file.
 
 /** mm. Ends of a file's lines that lie this near are one place: what files round their numbers to. */

@@ -333,6 +333,18 @@ export function missingWords(missing: ToSay, unit: LengthUnit): MissingWords {
       return { text: `${capital(pieceWords(missing.piece))}: its bust point.`, where: "piece", piece: missing.piece };
     case "missing/second-size":
       return { text: "A second size: one alone says nothing of how it grows.", where: "sizes", piece: null };
+    case "own/seams-unlike":
+      return {
+        text: `${capital(pieceWords(missing.piece))}: its ${seamWords(missing.seam, missing.piece)} is ${fine(Math.abs(missing.by), unit)} ${missing.by > 0 ? "longer" : "shorter"} than the one of the ${pieceWords(missing.other)} that it is sewn to, in size ${missing.size}. Look at its corners and darts.`,
+        where: "piece",
+        piece: missing.piece,
+      };
+    case "own/girth-unlike":
+      return {
+        text: `Size ${missing.size} comes out ${fine(Math.abs(missing.by), unit)} ${missing.by > 0 ? "larger" : "smaller"} at the ${missing.level} than the body in your chart. Look at the corners and darts, how large it is, and the chart.`,
+        where: "pieces",
+        piece: null,
+      };
     case "missing/problem":
       return {
         text: `${capital(pieceWords(missing.piece))}: ${problemWords(missing.problem, missing.piece)}`,

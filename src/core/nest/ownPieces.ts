@@ -35,7 +35,9 @@ interface TracedIn {
 /** Nothing else of the pattern counts. */
 const nestOf = remember(["traced", "chart", "tissue"], ({ traced, chart, tissue }: TracedIn): OwnNest => {
   const labelled = chart.sizes.flatMap(({ label }, index): SizePieces[] => {
-    const found = traced.sizes.find((size) => size.label === label);
+    // Of two rows of one name the first is meant.
+    const isFirst = chart.sizes.findIndex((size) => size.label === label) === index;
+    const found = isFirst ? traced.sizes.find((size) => size.label === label) : undefined;
     return found === undefined ? [] : [{ index, pieces: withSeamEase(found.pieces).map(asDrawn) }];
   });
   const followed = followLevels(labelled.map(({ pieces }) => pieces));

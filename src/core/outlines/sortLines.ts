@@ -186,7 +186,14 @@ export function sortLines(
   const like = most === 0 || chosen.sizes === 0 ? sizeKinds(kinds, labels.length) : [];
   const likeValues = new Set(isStandard && feature === "layer" ? [] : like.map(({ value }) => value));
 
-  const saidOf = ({ value, strokes: some }: Kind): Said => {
+  const namedKinds = kinds.filter(({ value }) => named.has(value));
+  // Beside kinds that the chart names, one as long and as far-reaching as they is a size too: one that the chart does not name.
+  const isSizeElsewhere = (kind: Kind): boolean =>
+    namedKinds.length > 1 &&
+    kind.strokes.every(({ look }) => roleNamed(look) === null) &&
+    namedKinds.some((one) => unlike([kind, one]) <= Math.log(UNLIKE));
+  const saidOf = (kind: Kind): Said => {
+    const { value, strokes: some } = kind;
     const said = own.lines?.[value];
     if (said !== undefined) return { meaning: said, saidBy: "her" };
     const size = named.get(value);
@@ -197,6 +204,7 @@ export function sortLines(
       if (isAll) return { meaning: { of: role }, saidBy: "name" };
     }
     if (likeValues.has(value)) return { meaning: { of: "size", size: value }, saidBy: "order" };
+    if (value !== "" && isSizeElsewhere(kind)) return { meaning: { of: "size", size: value }, saidBy: "form" };
     return { meaning: { of: "all" }, saidBy: "form" };
   };
   const lines = kinds.map((kind): SortedLines => {

@@ -90,22 +90,33 @@ function ledTo({ ring, darts }: TracedSize): PiecePoint | null {
 /** Axes that meet further from their ends than this do not aim at one point. */
 const FURTHEST_STOP: Mm = 80;
 
-/** The place of a princess seam that lies furthest off its straight way; of a straight one, where a bust point usually lies on it. */
+/**
+ * The place of a princess seam that lies furthest off its straight way, where that is about as low as a bust point lies, which is
+ * below the underarm; else where one usually lies on it.
+ */
 function fullestOn({ ring, corners }: TracedSize): PiecePoint | null {
   const [top, low] = ["princessTop", "princessWaist"].map((name) => corners.find((corner) => corner.name === name)?.s);
   if (top === undefined || low === undefined) return null;
   const [a, b] = [pointOn(ring, top), pointOn(ring, low)];
   const span = wayFrom(ring, top, low);
-  let best = { at: pointOn(ring, top + span * BUST_SHARE), off: LEAST_FULL };
-  for (let i = 1; i < STEPS; i += 1) {
-    const at = pointOn(ring, top + (span * i) / STEPS);
-    const off = Math.abs(lineDistance(at, a, b));
-    if (off > best.off) best = { at, off };
-  }
-  return best.at;
+  // A seam from the shoulder comes down to it past the whole armhole, one from the armhole past half of it.
+  const isFromShoulder = corners.every(({ name }) => name !== "shoulderTip");
+  const usual = isFromShoulder ? FROM_SHOULDER : FROM_ARMHOLE;
+  const steps = Array.from({ length: 2 * STEPS + 1 }, (_, i) => usual + ((i - STEPS) / STEPS) * EITHER_WAY);
+  const places = steps.map((share) => {
+    const at = pointOn(ring, top + span * share);
+    return { at, off: Math.abs(lineDistance(at, a, b)) };
+  });
+  const best = places.reduce((most, { off }, i) => (off > invariant(places[most], "place").off ? i : most), 0);
+  // Fuller still beyond the reach is the bend of the armhole, or of the waist.
+  const isFullest = best > 0 && best < places.length - 1 && invariant(places[best], "place").off > LEAST_FULL;
+  return invariant(places[isFullest ? best : STEPS], "place").at;
 }
-const STEPS = 60;
-const BUST_SHARE = 0.6;
+const STEPS = 30;
+/** Shares of the seam from its top to the waist (common practice, no source), and how far the fullest place is looked for. */
+const FROM_ARMHOLE = 0.5;
+const FROM_SHOULDER = 0.6;
+const EITHER_WAY = 0.08;
 const LEAST_FULL: Mm = 8;
 
 /** The mark nearest to where the bust point is expected; without darts, the only one that lies where a bust point may. */

@@ -67,6 +67,23 @@ export type Missing =
   | { readonly code: "missing/corner"; readonly piece: PieceName; readonly corner: PointName }
   | { readonly code: "missing/bust-point"; readonly piece: PieceName }
   | { readonly code: "missing/second-size" }
+  /** What is sewn together differs by so much in that size: the first longer than the other, or shorter; mm. */
+  | {
+      readonly code: "own/seams-unlike";
+      readonly piece: PieceName;
+      readonly other: PieceName;
+      readonly seam: SeamName;
+      readonly size: string;
+      readonly by: Mm;
+    }
+  /** A girth of the pieces, less that of the chart's body of that size, is no garment's; mm. */
+  | {
+      readonly code: "own/girth-unlike";
+      readonly piece: PieceName;
+      readonly level: "bust" | "waist" | "hip";
+      readonly size: string;
+      readonly by: Mm;
+    }
   | { readonly code: "missing/problem"; readonly piece: PieceName; readonly problem: PieceProblem };
 
 export interface OwnReading {

@@ -21,6 +21,7 @@ import { contextOf } from "./fromOthers";
 import { namedBy, otherWord } from "./nameOfPiece";
 import type { Missing, OwnReading, PieceProblem, PieceReading, TracedNest } from "./ownReading";
 import { ontoSheet } from "./placement";
+import { unsoundIn } from "./soundNest";
 import { pointOn } from "./tracedRing";
 import {
   likeness,
@@ -99,12 +100,18 @@ const BETWEEN = "\u0000";
 const apart = remember(
   ["drawing", "joined"],
   ({ joined }: { readonly drawing: OwnPattern["drawing"]; readonly joined: string }): readonly string[] =>
-    joined.split(BETWEEN),
+    joined === "" ? [] : joined.split(BETWEEN),
 );
 
-/** The labels of the chart: the very same list as long as they are the same, whatever else is typed into it. */
+/**
+ * The labels of the chart, each once and none empty: two rows of one name are one to the file. The very same list as long as they
+ * are the same, whatever else is typed into it.
+ */
 const labelsOf = (chart: SizeChart, { drawing }: OwnPattern): readonly string[] =>
-  apart({ drawing, joined: chart.sizes.map(({ label }) => label).join(BETWEEN) });
+  apart({
+    drawing,
+    joined: [...new Set(chart.sizes.map(({ label }) => label))].filter((label) => label.trim() !== "").join(BETWEEN),
+  });
 
 const traced = remember(TRACE_INPUTS, (input: Traced): TracedPiece => tracePiece(input));
 
@@ -384,6 +391,7 @@ const isInTheWay = ({ code }: PieceProblem): boolean =>
   code === "own/corner-missing" ||
   code === "own/allowance-too-wide" ||
   code === "own/crosses-itself" ||
+  code === "own/sizes-unlike" ||
   code === "own/seam-too-long" ||
   code === "own/dart-no-end";
 
@@ -440,9 +448,9 @@ function missingOf(
     );
     if (first !== undefined) missing.push({ code: "missing/problem", piece, problem: first });
   }
-  if (missing.length === 0 && nestOf(own, pattern, read).sizes.length < 2)
-    missing.push({ code: "missing/second-size" });
-  return missing;
+  if (missing.length > 0) return missing;
+  const nest = nestOf(own, pattern, read);
+  return nest.sizes.length < 2 ? [{ code: "missing/second-size" }] : unsoundIn(nest, pattern.chart);
 }
 
 const widestGap = ({ unclosed }: OutlineReading): Mm | null =>

@@ -34,6 +34,9 @@ const STEP_OF: Readonly<Record<ToSay["code"], SayStep>> = {
   "missing/corner": "marks",
   "missing/bust-point": "marks",
   "missing/problem": "marks",
+  "missing/too-much": "sizes",
+  "own/seams-unlike": "marks",
+  "own/girth-unlike": "marks",
 };
 
 /** All steps that this pattern has, one of them next unless nothing is missing. */

@@ -100,6 +100,14 @@ describe("the scale", () => {
     expect(scale.mm).toBeCloseTo(mm, 9);
   });
 
+  it.each(["5 cm / 5 in", "2 in (10 cm)"])("is not what says two lengths at once: %s", (text) => {
+    const { scale } = read([piece, [{ layer: "b" }, box(500, 0, 100, 100)]], [], {
+      unit: null,
+      writings: [{ text, x: 520, y: 50, layer: "", group: "" }],
+    });
+    expect(scale).toMatchObject({ mm: null, by: null });
+  });
+
   it("is not what is written elsewhere", () => {
     const writings = [{ text: "seam 15 mm", x: 100, y: 300, layer: "", group: "" }];
     expect(read([piece, [{ layer: "b" }, box(500, 0, 100, 100)]], [], { unit: null, writings }).scale.mm).toBeNull();

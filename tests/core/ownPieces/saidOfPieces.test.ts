@@ -56,6 +56,25 @@ describe("a bust point", () => {
     expect(off(found(after, other.size), moved)).toBeLessThan(0.01);
   });
 
+  it("that is said is there in the file's own units", () => {
+    const unit = 10;
+    const { fronts, read } = drawn({ unit });
+    const [one] = fronts;
+    if (one === undefined) throw new Error("size");
+    const { id } = frontOf(read().pieces);
+    const at = { x: (bustOf(one).x + 3) / unit, y: (bustOf(one).y - 2) / unit };
+    const after = read([{ id, name: "front", bustPoint: { size: one.size, at } }]);
+    expect(off(frontOf(after.pieces).sizes.find(({ size }) => size === one.size)?.bustPoint, at)).toBeLessThan(1e-6);
+    // On the piece it lies as far from the waist's side corner as on the sheet.
+    const piece = after.nest?.sizes
+      .find(({ label }) => label === one.size)
+      ?.pieces.find(({ name }) => name === "front");
+    const side = one.corners.sideWaist;
+    if (side === undefined) throw new Error("side waist");
+    const reach = off({ x: at.x * unit, y: at.y * unit }, side);
+    expect(off(piece?.points.bustPoint?.at, piece?.points.sideWaist?.at)).toBeCloseTo(reach, 3);
+  });
+
   it.each(["Bust point", "BP", "b.p.", "APEX"])("is where %s stands written", (text) => {
     const { drawing, fronts, read } = drawn();
     const writings = fronts.map((front) => ({ ...bustOf(front), text, layer: `Size ${front.size}`, group: "" }));

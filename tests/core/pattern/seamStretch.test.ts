@@ -121,6 +121,23 @@ describe("a stretch with bends", () => {
     expect(Math.hypot(bend.x - wanted.x, bend.y - wanted.y)).toBeLessThan(0.001);
   });
 
+  it("turns at an end much as the one cubic does that it is cut from", () => {
+    const even: Piece = {
+      ...plain,
+      edges: plain.edges.with(0, {
+        ...straight("centreNeck", "sideNeck", "neck"),
+        curve: { c1: piecePoint(80 / 3, 200 / 3), c2: piecePoint(160 / 3, 100 / 3) },
+      }),
+    };
+    const cut = (piece: Piece) => insertPoint(piece, 0, 0.4, "bend000", "bust");
+    for (const end of ["start", "end"] as const) {
+      const last = end === "start" ? 0 : 1;
+      const bend = pointOf(edgeTurned(cut(even), last, end, radians(0.15)), "bend000");
+      const wanted = pointOf(cut(edgeTurned(even, 0, end, radians(0.15))), "bend000");
+      expect(Math.hypot(bend.x - wanted.x, bend.y - wanted.y)).toBeLessThan(0.02);
+    }
+  });
+
   it("turns at an end by the angle asked, and nowhere else sharply", () => {
     fc.assert(
       fc.property(cutsOf, anyAmount(-0.2, 0.2), (cuts, turn) => {
