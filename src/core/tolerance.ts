@@ -391,6 +391,15 @@ export const FOLLOWED_SAGITTA = 0.15;
 /** mm. Long straight stretches that leave a curve by no more stand for it: what is usual where curves are written as stretches. */
 export const STRETCHES_STAND_FOR = 0.06;
 
+/** Degrees. Long straight stretches that stand for a curve turn by less at each joint. */
+export const LONG_TURN_DEGREES = 2;
+
+/** mm. A princess seam that stands off its straight way by less has no fullest place (our own choice). */
+export const SEAM_FULL_LEAST = 8;
+
+/** mm. How far from a mark its name is written. */
+export const NAMED_BESIDE = 15;
+
 /** Degrees. Straight stretches that turn by more at once stand for no curve. */
 export const FOLLOWED_CORNER_DEGREES = 20;
 

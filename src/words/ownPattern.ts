@@ -1,4 +1,5 @@
 /** Her own pattern, opened from a file: what is found in it, what is still to be said, and what came of it. */
+import { SAME_GIRTH } from "../core/tolerance";
 import type { LineFeature, LineMeaning, OwnCorner, OwnPattern } from "../core/decisions/ownPattern";
 import type { LengthUnit } from "../core/decisions/work";
 import type { OutlineReading, Scale, SortedLines, TestSquare } from "../core/outlines/outlineReading";
@@ -8,7 +9,7 @@ import type { OwnReading, PieceProblem, PieceReading, ReadCorner, TracedNest } f
 import { isBasque } from "../core/pattern/pieceGroups";
 import type { DartName, OtherPiece, PieceName, PointName, SeamName } from "../core/pattern/piece";
 import { MM_PER_INCH, type Mm } from "../core/units";
-import { tissueWords } from "./places";
+import { tissueWords } from "./terms/points";
 import { formatAmount, formatLength } from "./terms/length";
 import { capital, dartWords, listWords, pieceWords, seamWords } from "./terms/names";
 
@@ -191,8 +192,8 @@ const SAID = {
 /** What it is printed as: a metric square stays metric, whatever she measures in. */
 const squareLabel = ({ width, height, usual }: TestSquare, unit: LengthUnit): string => {
   const across = usual?.width ?? width;
-  const isSquare = usual === null || Math.abs(usual.width - usual.height) < 0.01;
-  const known = isSquare ? USUAL_SQUARES.find(({ mm }) => Math.abs(mm - across) < 0.01) : undefined;
+  const isSquare = usual === null || Math.abs(usual.width - usual.height) < SAME_GIRTH;
+  const known = isSquare ? USUAL_SQUARES.find(({ mm }) => Math.abs(mm - across) < SAME_GIRTH) : undefined;
   return known?.label ?? sizeOf(usual ?? { width, height }, unit);
 };
 

@@ -4,7 +4,7 @@ import { DART_NAMES } from "../core/pattern/dartNames";
 import type { PieceName, PointName } from "../core/pattern/piece";
 import { NINE_OF_TEN } from "../core/statistics/normal";
 import type { Misfit, NextTissue, TissueChange, TissueDoubt, TissueRef } from "../core/tissue/fitToTissue";
-import { tissueWords } from "./places";
+import { tissueWords } from "./terms/points";
 import type { LengthUnit } from "../core/decisions/work";
 import { TISSUE_UNUSUAL } from "../core/tolerance";
 import type { Mm } from "../core/units";

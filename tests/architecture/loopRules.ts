@@ -27,6 +27,16 @@ export const LOOPS_LET_PASS: readonly LoopLetPass[] = [
     why: "either counts down in every round",
   },
   {
+    file: "src/core/ownPieces/curvesMeant.ts",
+    head: "for (let from = 0; from < turned.length;)",
+    why: "every round goes on to the end of a line, by an edge at the least",
+  },
+  {
+    file: "src/core/ownPieces/curvesMeant.ts",
+    head: "while ( to < turned.length && turned[to - 1]?.curve === null && turned[to]?.curve === null && isCorner[(start + to) % ring.length] !== true )",
+    why: "goes on by an edge a round",
+  },
+  {
     file: "src/core/geometry/pathData.ts",
     head: "while (at < path.length)",
     why: "every round goes on by a letter at the least, or ends it",

@@ -15,7 +15,7 @@ import {
 import { lineDistance } from "../geometry/segment";
 import type { Mark } from "../outlines/outlineReading";
 import { invariant } from "../result";
-import { BUST_POINT_MARKED, LEG_MEETS_LINE, LINES_PARALLEL } from "../tolerance";
+import { BUST_POINT_MARKED, LEG_MEETS_LINE, LINES_PARALLEL, NAMED_BESIDE, SEAM_FULL_LEAST } from "../tolerance";
 import type { Mm } from "../units";
 import { intoPiece, ontoHalf } from "./placement";
 import { flattened, nearestOn, pointOn, wayFrom } from "./tracedRing";
@@ -109,7 +109,7 @@ function fullestOn({ ring, corners }: TracedSize): PiecePoint | null {
   });
   const best = places.reduce((most, { off }, i) => (off > invariant(places[most], "place").off ? i : most), 0);
   // Fuller still beyond the reach is the bend of the armhole, or of the waist.
-  const isFullest = best > 0 && best < places.length - 1 && invariant(places[best], "place").off > LEAST_FULL;
+  const isFullest = best > 0 && best < places.length - 1 && invariant(places[best], "place").off > SEAM_FULL_LEAST;
   return invariant(places[isFullest ? best : STEPS], "place").at;
 }
 const STEPS = 30;
@@ -117,7 +117,6 @@ const STEPS = 30;
 const FROM_ARMHOLE = 0.5;
 const FROM_SHOULDER = 0.6;
 const EITHER_WAY = 0.08;
-const LEAST_FULL: Mm = 8;
 
 /** The mark nearest to where the bust point is expected; without darts, the only one that lies where a bust point may. */
 function markedIn(size: TracedSize, marks: readonly Mark[], expected: PiecePoint | null): PiecePoint | null {
@@ -138,7 +137,7 @@ function markedIn(size: TracedSize, marks: readonly Mark[], expected: PiecePoint
   if (named !== undefined) {
     // Written beside a mark, it names that one; else it stands where it says.
     const [beside] = clear
-      .filter(({ at, own }) => distance(at, named.at) < BESIDE && own === named.own)
+      .filter(({ at, own }) => distance(at, named.at) < NAMED_BESIDE && own === named.own)
       .toSorted((p, q) => distance(p.at, named.at) - distance(q.at, named.at));
     return beside?.at ?? named.at;
   }
@@ -158,8 +157,6 @@ function markedIn(size: TracedSize, marks: readonly Mark[], expected: PiecePoint
   return near[0]?.at ?? null;
 }
 
-/** How far from a mark its name is written; mm. */
-const BESIDE: Mm = 15;
 const offFrom = (expected: PiecePoint | null, at: PiecePoint): Mm => (expected === null ? 0 : distance(expected, at));
 
 function isLikelyPlace({ ring }: TracedSize, at: PiecePoint): boolean {

@@ -18,6 +18,7 @@ import {
   FOLLOWED_CORNER_DEGREES,
   FOLLOWED_SAGITTA,
   FOLLOWED_TURN_DEGREES,
+  LONG_TURN_DEGREES,
   SAME_POINT,
   STRETCHES_STAND_FOR,
 } from "../tolerance";
@@ -157,14 +158,12 @@ export function isSmooth(one: EdgeCurve<"piece">, other: EdgeCurve<"piece">, tur
   const chord = Math.min(distance(one.a, one.b), distance(other.a, other.b));
   const sagitta = sagittaOf(chord, by);
   if (sagitta <= STRAIGHT_ON) return true;
-  if (by <= LONG_TURN && sagitta <= STRETCHES_STAND_FOR) return true;
+  if (by <= LONG_TURN_DEGREES && sagitta <= STRETCHES_STAND_FOR) return true;
   return by <= FOLLOWED_CORNER_DEGREES && chord <= LONGEST_STEP && sagitta <= FOLLOWED_SAGITTA;
 }
 /** Longer stretches stand for no curve; and what turns so little that it leaves its straight way by no more goes on; mm. */
 const LONGEST_STEP: Mm = 30;
 const STRAIGHT_ON: Mm = FOLLOWED_SAGITTA / 50;
-/** Degrees: long ones turn by less. */
-const LONG_TURN = 2;
 
 /** How far the middle of an arc that turns by some degrees from one stretch to the next lies off such a stretch; mm. */
 export const sagittaOf = (chord: Mm, turn: number): Mm => (chord * Math.abs(turn) * Math.PI) / 180 / 8;

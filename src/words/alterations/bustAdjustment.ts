@@ -2,7 +2,7 @@
 import type { PieceName } from "../../core/pattern/piece";
 import type { BustSpreadAt } from "../../core/plan/plan";
 import type { Mm } from "../../core/units";
-import { tissueWords } from "../places";
+import { tissueWords } from "../terms/points";
 import { small, type Context, type Said } from "../terms/jobText";
 import { dartWords } from "../terms/names";
 
