@@ -46,7 +46,7 @@ export function stillToSay(own: OwnPattern, { chart }: Pattern, reading: OwnRead
     ...(isCupSaid(own, chart)
       ? []
       : [{ code: "missing/cup", proposed: writtenCup(own, chart), gone: own.cup ?? null } as const]),
-    ...reading.missing,
+    ...each(reading.missing),
   ];
   let isNextFound = false;
   // What lies behind a step that is not done is known only as far as something of it is missing.
@@ -61,6 +61,11 @@ export function stillToSay(own: OwnPattern, { chart }: Pattern, reading: OwnRead
     return { step, state, missing };
   });
 }
+
+/** What several pieces miss alike is said once. */
+const each = (missing: readonly Missing[]): readonly Missing[] => [
+  ...new Map(missing.map((one) => [JSON.stringify(one), one])).values(),
+];
 
 /** Basques that the file has, where the plan goes to the waist and takes none of them. */
 export function basquesLeft(

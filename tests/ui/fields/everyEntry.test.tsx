@@ -2,7 +2,7 @@
  * What is on the screen is in the document, at every key: every field of every step, found by looking for it, so that a new
  * field is held to it too.
  */
-import { act, fireEvent, screen } from "@testing-library/react";
+import { act, fireEvent, screen, within } from "@testing-library/react";
 import { describe, expect, it, vi } from "vitest";
 import type { Work } from "../../../src/core/decisions/work";
 import { invariant } from "../../../src/core/result";
@@ -20,6 +20,7 @@ import { usePageState, type Step } from "../../../src/ui/session/pageState";
 import type { WorkStore } from "../../../src/ui/session/useWork";
 import { TapeStep } from "../../../src/ui/tape/TapeStep";
 import { TissueStep } from "../../../src/ui/tissue/TissueStep";
+import { thornfield } from "../ownPattern/ownFile";
 import { fakeWorkers } from "../paper/fakeWorkers";
 import { ref, testWork, withAlterations } from "../../support/works";
 import { renderWork, viewNow } from "../renderWork";
@@ -119,6 +120,35 @@ const SCENES: Readonly<Record<string, Scene>> = {
       await screen.findByRole("textbox", { name: "Front: Side seam" });
     },
     least: 20,
+  },
+  "Tissue, pieces from a file": {
+    step: "tissue",
+    work: {
+      ...testWork,
+      pattern: {
+        ...testWork.pattern,
+        length: "waist",
+        own: {
+          file: "thornfield.svg",
+          drawing: thornfield(),
+          cup: "B",
+          known: { from: { x: 40, y: 510 }, to: { x: 140, y: 510 }, length: 100 },
+          pieces: [],
+        },
+      },
+    },
+    open: async () => {
+      for (const name of ["How large it is", "Lines and sizes", "Pieces"]) {
+        const part = await screen.findByRole("group", { name });
+        if (!part.hasAttribute("open")) fireEvent.click(within(part).getByText(name));
+      }
+      const closer = screen.queryByRole("button", { name: /^Corners and darts: \d\. Front/ });
+      if (closer !== null) fireEvent.click(closer);
+      const cutting = screen.getByRole<HTMLInputElement>("radio", { name: "the cutting line" });
+      if (!cutting.checked) fireEvent.click(cutting);
+    },
+    // A length that is known, the gap that is closed; the allowance, and that of each seam.
+    least: 2 + 1 + 6,
   },
   Blend: { step: "blend", work: testWork, least: 1 + 2 + 3 },
   "Darts, the waist dart": {
