@@ -430,7 +430,7 @@ export const SEWN_UNLIKE = 15;
 export const JOINED_EXACTLY = 0.02;
 
 /** mm. Lines of very many short stretches are followed as near as this: no nearer are their ends told apart. */
-export const LINE_THINNED = JOINED_EXACTLY;
+export const LINE_THINNED = 0.02;
 
 /** mm. How far apart ends may lie that are joined, where she says nothing: the width of a printed line (our own choice). */
 export const JOINED_WITHIN = 0.5;

@@ -17,7 +17,7 @@ import type { Mm } from "../core/units";
 import { around, boundsOf, type Box } from "./layout";
 import { pieceMarks } from "./pieceMarks";
 
-export interface TapeMark {
+interface TapeMark {
   readonly length: TissueLength;
   readonly letter: string;
   /** Where the tape lies: one path, with a gap over each folded dart. */

@@ -21,7 +21,7 @@ const USUAL_DIGITS = 4;
 const MOST_DIGITS = 7;
 
 /** Where something lies in the order of the file. */
-export interface Where {
+interface Where {
   readonly layer: string;
   readonly group: string;
   /** Switched off in the file. */

@@ -136,8 +136,7 @@ const SAID_BY: Readonly<Record<SortedLines["saidBy"], string>> = {
 export const saidByWords = (by: SortedLines["saidBy"]): string => SAID_BY[by];
 
 /** "size 12", also of a label that says so itself. */
-export const sizeWords = (label: string): string =>
-  /^size\b/i.test(label) ? label.replace(/^s/i, "s") : `size ${label}`;
+const sizeWords = (label: string): string => (/^size\b/i.test(label) ? label.replace(/^s/i, "s") : `size ${label}`);
 
 /** What lines of several kinds together are: "size 12". */
 export const meaningWords = (meaning: LineMeaning): string =>

@@ -124,11 +124,7 @@ const longer = (all: readonly OnPiece[], seam: string, [one, other]: readonly (r
   return length(one) - length(other);
 };
 
-function seamsOff(
-  followed: readonly Followed[],
-  half: number,
-  printed: readonly OnPiece[] | null,
-): readonly Off[] {
+function seamsOff(followed: readonly Followed[], half: number, printed: readonly OnPiece[] | null): readonly Off[] {
   return SEWN.flatMap(([seam, one, other, usual]): readonly Off[] => {
     const ease = printed === null ? usual : longer(printed, seam, [one, other]);
     const sides = [one, other].map((names) =>

@@ -19,7 +19,7 @@ import { diceOf } from "./foreign/dice";
 import { foreignNest } from "./foreign/foreignNest";
 import type { ForeignNest, ForeignOptions } from "./foreign/foreignTypes";
 
-export const TAPE_ERROR = 2;
+const TAPE_ERROR = 2;
 export const COUNTS = [0, 10, 100] as const;
 const FRONTS = ["side", "french", "side", "princessArmhole", "princessShoulder"] as const;
 

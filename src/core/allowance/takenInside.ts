@@ -12,7 +12,7 @@ import { meetSegment, parallelOf } from "./parallels";
 type Chain = readonly EdgeCurve<"piece">[];
 
 /** What lies between two seams: a corner of the piece, or the mouth of a dart between its legs. */
-export type BetweenRuns =
+type BetweenRuns =
   | { readonly kind: "corner" }
   | {
       readonly kind: "mouth";

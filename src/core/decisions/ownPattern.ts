@@ -50,9 +50,7 @@ const NAMED = [
 const TENS = [0, 1, 2, 3, 4, 5, 6, 7, 8, 9] as const;
 
 /** Corners of a piece without a name of ours, along its ring. */
-export const CORNER_NAMES: readonly CornerName[] = TENS.flatMap((ten) =>
-  TENS.map((one): CornerName => `corner${ten}${one}`),
-);
+const CORNER_NAMES: readonly CornerName[] = TENS.flatMap((ten) => TENS.map((one): CornerName => `corner${ten}${one}`));
 
 /** Corners that can be put right by hand. */
 export type OwnCorner = (typeof NAMED)[number] | CornerName;

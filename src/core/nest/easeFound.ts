@@ -12,14 +12,14 @@ export interface EaseFound {
 
 /** Of every size that was traced and is in the chart. */
 export function easeFound(nest: TracedNest, pattern: Pattern): readonly EaseFound[] {
-  const { easeOf } = ownPieces(nest, pattern);
-  const hasHip = nest.sizes.some(({ pieces }) =>
-    pieces.some(({ levelLines }) => levelLines.some(({ level }) => level === "hip")),
+  const pieces = ownPieces(nest, pattern);
+  const hasHip = nest.sizes.some((size) =>
+    size.pieces.some(({ levelLines }) => levelLines.some(({ level }) => level === "hip")),
   );
   return nest.sizes.flatMap(({ label }) => {
     const at = pattern.chart.sizes.findIndex((size) => size.label === label);
     if (at < 0) return [];
-    const { hip, ...above } = easeOf(nest.cup, at);
+    const { hip, ...above } = pieces.easeOf(nest.cup, at);
     return [{ size: label, ease: { ...above, hip: hasHip ? hip : null } }];
   });
 }

@@ -45,7 +45,7 @@ export const readingOf = ({ own, chart, style, length, strap }: Pattern): OwnRea
   own === undefined ? null : read({ own, chart, style, length, strap });
 
 /** Where the pieces of a pattern come from. */
-export function sourceOf(pattern: Pattern): NestSource {
+function sourceOf(pattern: Pattern): NestSource {
   const { own, tissue } = pattern;
   if (own?.inUse === true) return "own";
   const isMeasured =

@@ -2,7 +2,7 @@
 import type { FilePlace, FileUnit } from "../decisions/fileDrawing";
 import type { LineFeature, LineMeaning } from "../decisions/ownPattern";
 import type { EdgeCurve } from "../geometry/edgeCurve";
-import type { Point, SheetPoint } from "../geometry/point";
+import type { SheetPoint } from "../geometry/point";
 import type { Mm } from "../units";
 
 /** A closed line that may be the square printed to test the scale. */
@@ -113,6 +113,3 @@ export interface OutlineReading {
   /** More is drawn than was looked at: the smallest outlines, or those that turn oftener than any piece, are in no group. */
   readonly isCut?: true;
 }
-
-/** A place in the file on the sheet, and back: scaled, no more. */
-export type ToSheet = (place: FilePlace) => Point<"sheet">;

@@ -12,7 +12,7 @@ import { strokesOf, type Stroke } from "./strokes";
 const USUAL_SIDES: readonly Mm[] = [20, 30, 40, 50, 100, MM_PER_INCH, 2 * MM_PER_INCH, 4 * MM_PER_INCH];
 
 /** A square as the file has it: everything in the file's units. */
-export interface FoundSquare {
+interface FoundSquare {
   /** Keys of the lines that it is drawn of. */
   readonly keys: readonly string[];
   readonly middle: FilePlace;
@@ -110,7 +110,7 @@ const WRITTEN = new RegExp(String.raw`${LENGTH}\s*${UNIT}?(?:\s*[x×*]\s*${LENGT
 const mmOf = (unit: string): Mm => (/^mm$/iu.test(unit) ? 1 : /^cm$/iu.test(unit) ? MM_PER_CM : MM_PER_INCH);
 
 /** A length as it stands beside a square: "5 cm", "2 in x 2 in"; null where there is none, or more than one. */
-export function writtenSquare(text: string): { readonly width: Mm; readonly height: Mm } | null {
+function writtenSquare(text: string): { readonly width: Mm; readonly height: Mm } | null {
   const found = [...text.matchAll(WRITTEN)].flatMap(([, one = "", oneUnit, other, otherUnit]) => {
     const unit = oneUnit ?? otherUnit;
     if (unit === undefined) return [];
@@ -126,7 +126,7 @@ export function writtenSquare(text: string): { readonly width: Mm; readonly heig
 }
 
 /** Near-squares of the drawing. */
-export function findSquares(drawing: FileDrawing): readonly FoundSquare[] {
+function findSquares(drawing: FileDrawing): readonly FoundSquare[] {
   const strokes = strokesOf(drawing, 1);
   const whole = Math.max(1, ...strokes.map(({ box }) => Math.max(box.max.x - box.min.x, box.max.y - box.min.y)));
   const within = whole * SQUARE_ENDS;

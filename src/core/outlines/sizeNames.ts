@@ -32,7 +32,7 @@ const SIZE_WORDS = new Set([
  * How surely a name names a size: 0 not at all; 3 it is the label itself, 2 the label stands behind a word for size, 1 it
  * stands somewhere in it by itself.
  */
-export function namesSize(name: string, label: string): number {
+function namesSize(name: string, label: string): number {
   const [inName, inLabel] = [wordsOf(name), wordsOf(label)];
   if (inLabel.length === 0 || inName.length === 0) return 0;
   if (bare(name) === bare(label) || inName.join(" ") === inLabel.join(" ")) return 3;

@@ -6,7 +6,7 @@ import { isCupSaid, writtenCup } from "./drawnCup";
 import { namedBy } from "./nameOfPiece";
 import type { Missing, OwnReading } from "./ownReading";
 
-export const SAY_STEPS = ["chart", "scale", "sizes", "cup", "pieces", "marks"] as const;
+const SAY_STEPS = ["chart", "scale", "sizes", "cup", "pieces", "marks"] as const;
 export type SayStep = (typeof SAY_STEPS)[number];
 
 export type ToSay =

@@ -57,11 +57,11 @@ import {
 /** An allowance where none was said (common practice, no source: 15 mm, 5/8 in). */
 export const USUAL_ALLOWANCE: Mm = 15;
 
-export interface PlacedCorner extends FoundCorner {
+interface PlacedCorner extends FoundCorner {
   readonly by: ReadCorner["by"];
 }
 
-export interface PlacedDart {
+interface PlacedDart {
   readonly name: DartName;
   readonly seam: SeamName;
   /** Where its mouth begins and ends, the way of the ring; mm round it. */

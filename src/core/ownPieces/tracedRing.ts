@@ -91,13 +91,6 @@ export function pointOn(ring: TracedRing, s: Mm): PiecePoint {
   return along < SAME_POINT ? edge.a : edgePointAt(edge, edgeParameterAtLength(edge, along));
 }
 
-/** The way of the ring on from a place. */
-export function wayOn(ring: TracedRing, s: Mm): Radians {
-  const { index, along } = edgeAt(ring, s);
-  const edge = invariant(ring.edges[index], "edge");
-  return edgeTangentAt(edge, along < SAME_POINT ? 0 : edgeParameterAtLength(edge, along));
-}
-
 /** The edges from one place on to another; whole edges as they are. */
 export function partOn(ring: TracedRing, from: Mm, to: Mm): EdgeCurve<"piece">[] {
   const [first, last] = [edgeAt(ring, from), edgeAt(ring, to)];
@@ -166,7 +159,7 @@ const LONGEST_STEP: Mm = 30;
 const STRAIGHT_ON: Mm = FOLLOWED_SAGITTA / 50;
 
 /** How far the middle of an arc that turns by some degrees from one stretch to the next lies off such a stretch; mm. */
-export const sagittaOf = (chord: Mm, turn: number): Mm => (chord * Math.abs(turn) * Math.PI) / 180 / 8;
+const sagittaOf = (chord: Mm, turn: number): Mm => (chord * Math.abs(turn) * Math.PI) / 180 / 8;
 
 export const turnAt = (one: EdgeCurve<"piece">, other: EdgeCurve<"piece">): number =>
   degreesFrom(turnBetween(edgeTangentAt(one, 1), edgeTangentAt(other, 0)));

@@ -11,12 +11,13 @@ import { invariant } from "../result";
 import type { Mm } from "../units";
 import type { Quantity } from "./tissueModel";
 
+const isBack = (name: PieceName): boolean => name.startsWith("back");
+
 /** The pieces of the front and of the back that have a waist seam, the one at the side last. */
 function halvesOf(pieces: PieceSet): readonly (readonly PieceName[])[] {
   const withWaist = piecesOf(pieces).filter(
     (piece) => !isBasque(piece.name) && piece.edges.some(({ seam }) => seam === "waist"),
   );
-  const isBack = (name: PieceName): boolean => name.startsWith("back");
   return [withWaist.filter(({ name }) => !isBack(name)), withWaist.filter(({ name }) => isBack(name))].flatMap(
     (half) => {
       const atSide = half.find((piece) => piece.points.sideWaist !== undefined);

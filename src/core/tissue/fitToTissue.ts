@@ -86,7 +86,7 @@ export interface NextTissue extends TissueRef {
 }
 
 /** One standard deviation, mm. */
-export interface CornerDoubt {
+interface CornerDoubt {
   readonly x: Mm;
   readonly y: Mm;
 }
@@ -907,13 +907,14 @@ function varianceOf({ here, elsewhere, printed }: Aim, factors: Factors): (more?
   };
 }
 
+const none = (): number[] => Array.from({ length: FREEDOM_COUNT }, () => 0);
+
 /** How corners answer: points move along straight lines, so no difference is needed. */
 function cornerAnswers(
   model: Model,
   piece: Piece,
 ): ReadonlyMap<PointName, { readonly x: number[]; readonly y: number[] }> {
   const found = new Map<PointName, { x: number[]; y: number[] }>();
-  const none = (): number[] => Array.from({ length: FREEDOM_COUNT }, () => 0);
   for (const name of pointNames(piece)) found.set(name, { x: none(), y: none() });
   for (const [k, compiled] of model.moves.entries()) {
     for (const { piece: of, grade, by } of compiled) {
@@ -1014,7 +1015,7 @@ const BY_ITSELF = new Set<TissueLength>([
 const others = ({ length }: TissueRef, variance: number): number => (BY_ITSELF.has(length) ? variance : 0);
 
 /** All lengths that the pieces have, in the order of pieces and lengths. */
-export const placesIn = (model: Model): readonly TissueRef[] =>
+const placesIn = (model: Model): readonly TissueRef[] =>
   piecesOf(model.pieces).flatMap(({ name }) =>
     TISSUE_LENGTHS.flatMap((length): TissueRef[] =>
       lengthQuantity(model, name, length) === null ? [] : [{ piece: name, length }],

@@ -46,13 +46,14 @@ function withControls(piece: Piece, moved: Piece, edge: Edge, turnAt: (name: Poi
   };
 }
 
+const turned = (from: PiecePoint, to: PiecePoint, newFrom: PiecePoint, newTo: PiecePoint): Radians =>
+  turnBetween(directionOf(from, to), directionOf(newFrom, newTo));
+
 /**
  * By how much what meets at a point is turned: as the dart's leg at a mouth, as the straight edge where one of two is straight,
  * else as both edges' chords do on the whole.
  */
 function turnOf(piece: Piece, moved: Piece, name: PointName): Radians {
-  const turned = (from: PiecePoint, to: PiecePoint, newFrom: PiecePoint, newTo: PiecePoint): Radians =>
-    turnBetween(directionOf(from, to), directionOf(newFrom, newTo));
   const dart = piece.darts.find(({ inner, outer }) => inner === name || outer === name);
   if (dart !== undefined)
     return turned(pointOf(piece, dart.apex), pointOf(piece, name), pointOf(moved, dart.apex), pointOf(moved, name));

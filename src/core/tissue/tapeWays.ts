@@ -98,9 +98,10 @@ function sideNeckDown(piece: Piece): Way | null {
   return null;
 }
 
+const over = (p: PiecePoint): PiecePoint => piecePoint(p.y, p.x);
+
 /** x and y changed over, so that a plumb line is a level one. */
 function turned({ a, b, curve }: EdgeCurve<"piece">): EdgeCurve<"piece"> {
-  const over = (p: PiecePoint): PiecePoint => piecePoint(p.y, p.x);
   return { a: over(a), b: over(b), curve: curve === null ? null : { c1: over(curve.c1), c2: over(curve.c2) } };
 }
 

@@ -7,7 +7,7 @@ import { storeOfWork } from "../session/ofWork";
 export type Section = "scale" | "sizes" | "pieces";
 
 /** What the next tap on the sheet says. Pieces by their id in the reading. */
-export type Pointing =
+type Pointing =
   | { readonly for: "from" | "to" }
   | { readonly for: "corner"; readonly piece: string; readonly corner: OwnCorner }
   /** `given`: the ends of its mouth that she pointed at already. */

@@ -21,16 +21,16 @@ describe("the overlay of pieces read from a file", () => {
   });
 
   it("lies with its crosses on the file's corners", () => {
-    for (const { patch, crosses } of laid) {
-      expect(crosses.length, patch.key).toBeGreaterThan(1);
-      for (const { name, off } of crosses) expect(off, `${patch.key} ${name}`).toBeLessThan(READ);
+    for (const { crosses } of laid) {
+      expect(crosses.length).toBeGreaterThan(1);
+      for (const { off } of crosses) expect(off).toBeLessThan(READ);
     }
   });
 
   it("lies with its printed line on the file's", () => {
-    for (const { patch, printed } of laid) {
-      expect(printed.length, patch.key).toBeGreaterThan(4);
-      expect(Math.max(...printed.map(({ off }) => off)), patch.key).toBeLessThan(READ);
+    for (const { printed } of laid) {
+      expect(printed.length).toBeGreaterThan(4);
+      expect(Math.max(...printed.map(({ off }) => off))).toBeLessThan(READ);
     }
   });
 
@@ -42,7 +42,6 @@ describe("the overlay of pieces read from a file", () => {
   });
 
   it("leaves it where the line is altered", () => {
-    for (const { patch, changed } of laid)
-      expect(Math.max(...changed.map(({ off }) => off)), patch.key).toBeGreaterThan(1);
+    for (const { changed } of laid) expect(Math.max(...changed.map(({ off }) => off))).toBeGreaterThan(1);
   });
 });

@@ -14,7 +14,7 @@ export interface Line {
   readonly c?: readonly [XY, XY] | undefined;
 }
 
-export interface DrawnSize {
+interface DrawnSize {
   readonly label: string;
   readonly outline: readonly Line[];
   /** Legs and other lines inside, each unbroken. */
@@ -86,7 +86,7 @@ const point = (t: number, { a, b, c }: Line): XY => {
   };
 };
 
-export function pathOf(lines: readonly Line[], to: (p: XY) => XY, flatten: number | null): string {
+function pathOf(lines: readonly Line[], to: (p: XY) => XY, flatten: number | null): string {
   const text = (p: XY): string => {
     const { x, y } = to(p);
     return `${x} ${y}`;

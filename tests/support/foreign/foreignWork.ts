@@ -20,7 +20,7 @@ export interface ForeignWork {
 }
 
 /** The pattern that a foreign nest is printed as; its own outlines are given to the plan beside it. */
-export const patternOf = (foreign: ForeignNest): Pattern => ({
+const patternOf = (foreign: ForeignNest): Pattern => ({
   ...testWork.pattern,
   chart: chartOf(foreign),
   ease: foreign.ease,

@@ -5,31 +5,13 @@ import { apart, lengthOf, mix, pointAt, xy, type XY } from "./plane";
 type Bare = Omit<ForeignOutline, "tape">;
 
 /** A corner of the ring, or a point inside. */
-export function cornerOf(outline: Bare, name: string): XY | null {
+function cornerOf(outline: Bare, name: string): XY | null {
   const on = outline.ring.find(({ from }) => from === name)?.segments[0]?.a;
   return on ?? outline.inside[name] ?? outline.darts.find((d) => `${d.name}Apex` === name)?.apex ?? null;
 }
 
 const along = (outline: Bare, seam: string): number =>
   lengthOf(outline.ring.filter((s) => s.seam === seam && s.mouthOf === null).flatMap((s) => s.segments));
-
-/** Width at a height, from the first crossing to the last, by a dense polyline. */
-export function widthAt(outline: Bare, y: number): number {
-  let [least, most] = [Infinity, -Infinity];
-  for (const s of outline.ring.flatMap(({ segments }) => segments)) {
-    let before = s.a;
-    for (let i = 1; i <= 200; i += 1) {
-      const after = pointAt(s, i / 200);
-      if ((before.y - y) * (after.y - y) <= 0 && before.y !== after.y) {
-        const x = mix(before, after, (y - before.y) / (after.y - before.y)).x;
-        least = Math.min(least, x);
-        most = Math.max(most, x);
-      }
-      before = after;
-    }
-  }
-  return most < least ? 0 : most - least;
-}
 
 function dartTape(outline: Bare, dart: string, as: "waistDart" | "bustDart"): Record<string, number> {
   const found = outline.darts.find(({ name }) => name === dart);
