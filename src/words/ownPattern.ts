@@ -190,10 +190,12 @@ const SAID = {
 
 /** What it is printed as: a metric square stays metric, whatever she measures in. */
 const squareLabel = ({ width, height, usual }: TestSquare, unit: LengthUnit): string => {
-  const across = usual?.width ?? width;
-  const isSquare = usual === null || Math.abs(usual.width - usual.height) < 0.01;
-  const known = isSquare ? USUAL_SQUARES.find(({ mm }) => Math.abs(mm - across) < 0.01) : undefined;
-  return known?.label ?? sizeOf(usual ?? { width, height }, unit);
+  const printed = usual ?? { width, height };
+  const tenths = (mm: Mm): number => Math.round(10 * mm);
+  const known = USUAL_SQUARES.find(
+    ({ mm }) => tenths(mm) === tenths(printed.width) && tenths(mm) === tenths(printed.height),
+  );
+  return known?.label ?? sizeOf(printed, unit);
 };
 
 const sizeOf = ({ width, height }: Pick<TestSquare, "width" | "height">, unit: LengthUnit): string =>
