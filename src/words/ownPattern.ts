@@ -1,5 +1,4 @@
 /** Her own pattern, opened from a file: what is found in it, what is still to be said, and what came of it. */
-import { SAME_GIRTH } from "../core/tolerance";
 import type { LineFeature, LineMeaning, OwnCorner, OwnPattern } from "../core/decisions/ownPattern";
 import type { LengthUnit } from "../core/decisions/work";
 import type { OutlineReading, Scale, SortedLines, TestSquare } from "../core/outlines/outlineReading";
@@ -190,10 +189,12 @@ const SAID = {
 
 /** What it is printed as: a metric square stays metric, whatever she measures in. */
 const squareLabel = ({ width, height, usual }: TestSquare, unit: LengthUnit): string => {
-  const across = usual?.width ?? width;
-  const isSquare = usual === null || Math.abs(usual.width - usual.height) < SAME_GIRTH;
-  const known = isSquare ? USUAL_SQUARES.find(({ mm }) => Math.abs(mm - across) < SAME_GIRTH) : undefined;
-  return known?.label ?? sizeOf(usual ?? { width, height }, unit);
+  const printed = usual ?? { width, height };
+  const tenths = (mm: Mm): number => Math.round(10 * mm);
+  const known = USUAL_SQUARES.find(
+    ({ mm }) => tenths(mm) === tenths(printed.width) && tenths(mm) === tenths(printed.height),
+  );
+  return known?.label ?? sizeOf(printed, unit);
 };
 
 const sizeOf = ({ width, height }: Pick<TestSquare, "width" | "height">, unit: LengthUnit): string =>

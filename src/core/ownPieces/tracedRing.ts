@@ -22,7 +22,7 @@ import {
   SAME_POINT,
   STRETCHES_STAND_FOR,
 } from "../tolerance";
-import { degreesFrom, type Mm, type Radians } from "../units";
+import { degreesFrom, type Mm } from "../units";
 
 export type Chain = readonly EdgeCurve<"piece">[];
 

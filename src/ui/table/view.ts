@@ -25,8 +25,11 @@ export interface Sight {
 const held = (scale: number, { least, most }: Pick<Sight, "least" | "most">): number =>
   Math.min(most, Math.max(least, scale));
 
-/** Pixels at the top that the tools lie on. */
-const TOOLS_ROOM = 52;
+/** Pixels at the top that the tools lie on: in two rows on a table between a phone's and a wide one. */
+const toolsRoom = (width: number): number => (width >= 420 && width < 680 ? 84 : 52);
+
+/** Pixels at the left, so that the first piece's centre line is seen. */
+const SIDE_ROOM = 10;
 
 /** Pixels under the pieces for the sizes of the printed lines. */
 const SIZES_ROOM = 14;
@@ -37,13 +40,13 @@ const NARROW = 520;
 
 /** Shows a whole box in the middle of what the tools and the words leave free. */
 export function fitBox(box: Box, size: Size): View {
-  const height = size.height - TOOLS_ROOM - SIZES_ROOM;
-  const width = size.width - (size.width < NARROW ? WORDS_ROOM.narrow : WORDS_ROOM.wide);
+  const height = size.height - toolsRoom(size.width) - SIZES_ROOM;
+  const width = size.width - SIDE_ROOM - (size.width < NARROW ? WORDS_ROOM.narrow : WORDS_ROOM.wide);
   const scale = held(Math.min(width / box.width, height / box.height), { least: LEAST_SCALE, most: MOST_SCALE });
   return {
     scale,
-    x: box.x - (width / scale - box.width) / 2,
-    y: box.y - TOOLS_ROOM / scale - (height / scale - box.height) / 2,
+    x: box.x - SIDE_ROOM / scale - (width / scale - box.width) / 2,
+    y: box.y - toolsRoom(size.width) / scale - (height / scale - box.height) / 2,
   };
 }
 

@@ -1,6 +1,6 @@
 /** What a tape shows on a foreign outline, without error: names as of `TissueLength`. */
 import type { ForeignOutline } from "./foreignTypes";
-import { apart, lengthOf, mix, pointAt, xy, type XY } from "./plane";
+import { apart, lengthOf, mix, xy, type XY } from "./plane";
 
 type Bare = Omit<ForeignOutline, "tape">;
 
