@@ -187,10 +187,11 @@ const SAID = {
   text: "A text in the file says its unit.",
 } as const;
 
+const tenths = (mm: Mm): number => Math.round(10 * mm);
+
 /** What it is printed as: a metric square stays metric, whatever she measures in. */
 const squareLabel = ({ width, height, usual }: TestSquare, unit: LengthUnit): string => {
   const printed = usual ?? { width, height };
-  const tenths = (mm: Mm): number => Math.round(10 * mm);
   const known = USUAL_SQUARES.find(
     ({ mm }) => tenths(mm) === tenths(printed.width) && tenths(mm) === tenths(printed.height),
   );

@@ -147,7 +147,12 @@ export function linnetWork(svg: string): Work {
   const pieces = found.pieces.map(({ id, said }): OwnPieceSaid =>
     said.name === null
       ? { id, name: null, leftOut: true }
-      : { id, name: said.name, ...(said.name === "other1" ? { label: "collar" } : {}), line: said.line },
+      : {
+          id,
+          name: said.name,
+          ...(said.name === "other1" ? { label: "collar", centreOnFold: true } : {}),
+          line: said.line,
+        },
   );
   return {
     name: "Linnet bodice on its own pieces (invented)",
