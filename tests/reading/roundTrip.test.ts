@@ -124,7 +124,8 @@ describe.each(CASES)("$name, written in all sizes and read back", { timeout: PAT
       // above, is blended as she has it.
       const within = work.pattern.style === "midriff" ? 0.05 : 0.02;
       expect(Math.abs(twin.size - level.size)).toBeLessThan(within);
-      expect(Math.abs(twin.finished - level.finished)).toBeLessThan(0.1);
+      // Of a curve that was flattened each of the four quarters may be off at its side by what the flattening left.
+      expect(Math.abs(twin.finished - level.finished)).toBeLessThan(as === "svg" ? 0.1 : 0.2);
     }
     expect(other.checks.filter(({ ok }) => !ok)).toEqual([]);
   });

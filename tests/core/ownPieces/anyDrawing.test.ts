@@ -142,7 +142,8 @@ describe("any nest, drawn any way", { timeout: 600_000 }, () => {
   it("comes back to 0.05 mm", () => {
     assertAll(
       property(ways, ({ seed, flat, ...how }) => {
-        expectBack(seed, how, flat, flat === 0.05 ? 0.1 : 0.05);
+        // A line that was flattened leaves its curve by as much before it is read.
+        expectBack(seed, how, flat, 0.05 + (flat ?? 0));
       }),
       { numRuns: RUNS, seed: 20 },
     );
