@@ -49,7 +49,7 @@ export function widthAtHeight(piece: Piece, y: Mm): Mm {
     }
   }
   if (most < least) return 0;
-  return most - least - takenBetween(piece, piecePoint(least, y), piecePoint(most, y));
+  return most - least - takenAcross(piece, piecePoint(least, y), piecePoint(most, y));
 }
 
 /** Width at the height of a point of the outline, from the first crossing as far as that point, less darts; mm. */
@@ -59,7 +59,7 @@ export function widthUpTo(piece: Piece, end: PiecePoint): Mm {
     const curve = curveOf(piece, edge);
     for (const t of edgeCrossingsAtY(curve, end.y)) least = Math.min(least, edgePointAt(curve, t).x);
   }
-  return end.x - least - takenBetween(piece, piecePoint(least, end.y), end);
+  return end.x - least - takenAcross(piece, piecePoint(least, end.y), end);
 }
 
 /** Cloth along a straight line of a piece, less what darts take of it; mm. */
@@ -77,11 +77,17 @@ export function takenAtBust(piece: Piece): Mm {
 function takenBetween(piece: Piece, a: PiecePoint, b: PiecePoint): Mm {
   let sum = 0;
   for (const dart of piece.darts) {
-    if (homeOf(dart.name) === "french") sum += takenAslant(piece, dart, a, b);
-    else if (dart.seam !== "side" && dart.seam !== "centre") sum += lengthWithin(piece, dart, a, b);
+    if (dart.seam !== "side" && dart.seam !== "centre") sum += lengthWithin(piece, dart, a, b);
   }
   return sum;
 }
+
+/** The same of a line across the whole piece below the bust, which a dart that rises aslant from the side lies across too. */
+const takenAcross = (piece: Piece, a: PiecePoint, b: PiecePoint): Mm =>
+  takenBetween(piece, a, b) +
+  piece.darts
+    .filter(({ name }) => homeOf(name) === "french")
+    .reduce((sum, dart) => sum + takenAslant(piece, dart, a, b), 0);
 
 /**
  * What a dart that rises aslant from the side takes of a line that it crosses; mm. Shut, it brings what lies below it nearer by
