@@ -103,6 +103,10 @@ function areDartsSensible({ making, bustPiece, ...inputs }: BuildInputs, open: P
       if (aimsAt === null || gathered === true || homeOf(name) === "underBust") return true;
       const mouth = [pointOf(piece, inner), pointOf(piece, outer)] as const;
       if (distance(...mouth) < SHORTEST_EDGE) return false;
+      // Sewn past the line, a dart from below would take of the bust what was let in.
+      const line = piece.points.bustLineInner;
+      if (spread > 0 && homeOf(name) === "waist" && line !== undefined && pointOf(piece, apex).y < line.at.y)
+        return false;
       // What a smaller bust leaves wide was wider before.
       return spread < 0 || degreesFrom(angleAt(pointOf(piece, apex), ...mouth)) <= BUST_DART_WIDEST_DEGREES;
     }),

@@ -142,8 +142,8 @@ describe("any nest, drawn any way", { timeout: 600_000 }, () => {
   it("comes back to 0.05 mm", () => {
     assertAll(
       property(ways, ({ seed, flat, ...how }) => {
-        // A line that was flattened leaves its curve by as much before it is read.
-        expectBack(seed, how, flat, 0.05 + (flat ?? 0));
+        // Of a line that was flattened the file holds no curve: that it is found again as near as this is more than it says.
+        expectBack(seed, how, flat, flat === null ? 0.05 : 0.1);
       }),
       { numRuns: RUNS, seed: 20 },
     );
