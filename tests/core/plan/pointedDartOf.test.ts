@@ -192,6 +192,6 @@ it("whatever is seen on any demo: the first answer that is recommended fails no 
     }),
     { numRuns: 60 },
   );
-  expect(seen.recommended).toBeGreaterThan(seen.answered * 0.8);
+  expect(seen.recommended).toBeGreaterThan(seen.answered * 0.75);
   expect(seen.answered).toBeGreaterThan(40);
 }, 60_000);
