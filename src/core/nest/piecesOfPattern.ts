@@ -3,7 +3,7 @@ import type { OwnPattern } from "../decisions/ownPattern";
 import type { Pattern } from "../decisions/pattern";
 import type { OwnReading, TracedNest } from "../ownPieces/ownReading";
 import { isCupSaid } from "../ownPieces/drawnCup";
-import { readOwn } from "../ownPieces/readOwn";
+import { piecesNeeded, readOwn } from "../ownPieces/readOwn";
 import type { NestSource } from "../pattern/piece";
 import { remember } from "../remember";
 import { fail, ok, type Result } from "../result";
@@ -51,7 +51,8 @@ function sourceOf(pattern: Pattern): NestSource {
   const isMeasured =
     tissue !== undefined &&
     sizeMeasured(pattern, tissue) >= 0 &&
-    Object.values(tissue.pieces).some((lengths) => Object.keys(lengths).length > 0);
+    // What was measured on pieces of another style is kept, and brings nothing here.
+    piecesNeeded(pattern).some((name) => Object.keys(tissue.pieces[name] ?? {}).length > 0);
   return isMeasured ? "fitted" : "standIn";
 }
 

@@ -42,7 +42,7 @@ const STYLE_PIECES: Readonly<Record<StyleName, readonly PieceName[]>> = {
 };
 
 /** The pieces that a plan on this pattern needs. */
-const piecesNeeded = ({ style, length }: Pick<Pattern, "style" | "length">): readonly PieceName[] => [
+export const piecesNeeded = ({ style, length }: Pick<Pattern, "style" | "length">): readonly PieceName[] => [
   ...STYLE_PIECES[style],
   ...(length === "hip" ? (["frontBasque", "backBasque"] as const) : []),
 ];

@@ -235,6 +235,14 @@ describe("a French dart through a level line", () => {
       expect(crossing(piece, y) - cloth).toBeCloseTo(taken, 6);
     }
   });
+
+  it("takes nothing of a line above its end", () => {
+    const piece = withDart(45);
+    for (const y of [40, 90]) {
+      const end = crossing(piece, y);
+      expect(widthUpTo(piece, piecePoint(end, y))).toBeCloseTo(end, 6);
+    }
+  });
 });
 
 /** Where the upper side edge passes a height, by similar triangles. */

@@ -7,7 +7,7 @@ import { tapesOf } from "../../../src/core/measures/tape";
 import { ownNestOf, ownPieces } from "../../../src/core/nest/ownPieces";
 import type { TracedNest } from "../../../src/core/ownPieces/ownReading";
 import { dartOf, pointNames, pointOf, type Piece } from "../../../src/core/pattern/piece";
-import { planOn } from "../../../src/core/plan/derivePlan";
+import { derivePlan, planOn } from "../../../src/core/plan/derivePlan";
 import type { Plan } from "../../../src/core/plan/plan";
 import { invariant } from "../../../src/core/result";
 import { chartOf, tracedOf } from "../../support/foreign/asTraced";
@@ -381,5 +381,16 @@ describe("the darts of a bust adjustment", () => {
     const made = foreignPlans({ seed: 5, front: "waist" }).plan({ bustMore: -40 });
     expect(made.sizing.bust.asked).toBeCloseTo(-40, 6);
     expect(made.sizing.bust.alteration).toBe(0);
+  });
+});
+
+describe("lengths measured on pieces that the style does not have", () => {
+  it("leave the stand-in what it is", () => {
+    const sourceOf = (piece: "cup" | "front"): string => {
+      const tissue = { size: chart.sizes[2]?.label ?? "", pieces: { [piece]: { centreLength: 330 } } };
+      const plan = derivePlan(workOn(patternOf({ tissue }), { bust: 880, waist: 690 }));
+      return plan.ok ? plan.value.nest.source : plan.failure.code;
+    };
+    expect([sourceOf("cup"), sourceOf("front")]).toEqual(["standIn", "fitted"]);
   });
 });

@@ -175,6 +175,16 @@ describe("what is told", () => {
     expect(plain).toBeGreaterThan(2);
   });
 
+  it.each(["sideDart", "princessArmhole"] as const)("is asked first of what makes the waist, on %s", (style) => {
+    const pattern = patternOf(style);
+    const first = tissuePlaces({ pattern, nest: nestOf(pattern), sizeIndex: AT })
+      .slice(0, 10)
+      .map(({ piece, length }) => `${piece}.${length}`);
+    const fronts = style === "sideDart" ? ["front.waistWidth", "front.waistDartMouth"] : ["sideFront.waistWidth"];
+    // A width with its dart open tells nothing without the mouth, nor a mouth without the width.
+    expect(first).toEqual(expect.arrayContaining([...fronts, "back.waistWidth", "back.waistDartMouth"]));
+  });
+
   it("is a finished waist less doubted with each answer that is asked for first", () => {
     const places = tissuePlaces({ pattern: sideDart, nest, sizeIndex: AT });
     const waist = (count: number): number => {
