@@ -2,10 +2,11 @@
 import type { Tapes } from "../measures/tape";
 import type { Mm } from "../units";
 import type { Allowances } from "./allowances";
-import type { Alteration } from "./alteration";
+import type { Alteration, Half } from "./alteration";
 import type { PaperSize, SheetFormat } from "./paperChoice";
 import type { Ease, Pattern } from "./pattern";
 import type { SeenOfDart } from "./seenAtDart";
+import type { Trial } from "./trial";
 import type { Trusted } from "./trusted";
 
 export type LengthUnit = "cm" | "in";
@@ -14,20 +15,16 @@ export type LengthUnit = "cm" | "in";
 export interface Picks {
   readonly baseSize?: string;
   readonly cup?: string;
+  /** A cup version of its own for one half, by label: breasts are seldom alike. */
+  readonly halfCups?: Readonly<Partial<Record<Half, string>>>;
   readonly waist?: number;
   readonly hip?: number;
   /** Whole change of bust girth to make by alteration; absent: what the planner finds; 0: none. */
   readonly bustAlteration?: Mm;
 }
 
-export interface Work {
-  readonly name: string;
-  /** Whom it is made for, where that is said. */
-  readonly wearer?: string;
-  /** A scenario made up for showing, not a person. */
-  readonly invented: boolean;
-  readonly unit: LengthUnit;
-  readonly paper: PaperSize;
+/** All that the plan follows from. */
+export interface Decided {
   /** What was read off the tape: newest set first, always at least one. */
   readonly tapes: Tapes;
   /** Readings that were doubted and that she said are right, as long as they stand. */
@@ -45,6 +42,18 @@ export interface Work {
   readonly seen?: readonly SeenOfDart[];
   /** Her own seam and hem allowances; a seam that is absent has the usual one. */
   readonly allowances?: Allowances;
+}
+
+export interface Work extends Decided {
+  readonly name: string;
+  /** Whom it is made for, where that is said. */
+  readonly wearer?: string;
+  /** A scenario made up for showing, not a person. */
+  readonly invented: boolean;
+  readonly unit: LengthUnit;
+  readonly paper: PaperSize;
+  /** Trial garments, the newest first. */
+  readonly trials?: readonly Trial[];
   /** Paper for true-scale pieces, and the white edge her printer leaves; absent: the usual ones. */
   readonly sheetFormat?: SheetFormat;
   readonly printerMargin?: Mm;
