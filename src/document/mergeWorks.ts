@@ -19,6 +19,7 @@ import {
 } from "../core/decisions/pattern";
 import { compareSeen, isSeenOf, type SeenOfDart } from "../core/decisions/seenAtDart";
 import { isBefore } from "../core/decisions/tradeOrder";
+import type { Trial } from "../core/decisions/trial";
 import type { Trusted } from "../core/decisions/trusted";
 import type { Picks, Work } from "../core/decisions/work";
 import type { MeasureName } from "../core/measures/measure";
@@ -99,6 +100,7 @@ function mergeOfWorks(wrap: Wrap): Merge<Work> {
     alterations: wrap(present(mergeAlterations)),
     seen: wrap(mergeSeen),
     allowances: mergeAllowances,
+    trials: wrap(mergeTrials),
     unread: wrap(present(mergeUnread)),
   });
   const chosen = wrap(mergePattern);
@@ -246,6 +248,7 @@ function carryPicks(versions: Versions<PatternAndPicks>, sizes: readonly SizeRow
 const mergePicks = fields<Picks>({
   baseSize: whole({ of: "pick", pick: "baseSize" }),
   cup: whole({ of: "pick", pick: "cup" }),
+  halfCups: whole<Picks["halfCups"]>({ of: "pick", pick: "halfCups" }),
   waist: whole({ of: "pick", pick: "waist" }),
   hip: whole({ of: "pick", pick: "hip" }),
   bustAlteration: whole({ of: "pick", pick: "bustAlteration" }),
@@ -476,6 +479,21 @@ const mergeSeen: Merge<readonly SeenOfDart[] | undefined> = (versions, merging) 
     });
     if (merged.length > LIMITS.seen) return collided(versions, merging, { of: "seen", dart: null });
     return merged.length === 0 ? undefined : merged.toSorted(compareSeen);
+  });
+
+/** Each trial by its id, the newest first. */
+const mergeTrials: Merge<readonly Trial[] | undefined> = (versions, merging) =>
+  threeWay(versions, () => {
+    const lists = each(versions, (list) => list ?? []);
+    const ids = [...new Set([...lists.theirs, ...lists.mine].map(({ id }) => id))];
+    const merged = ids.flatMap((id) => {
+      const parts = each(lists, (list) => list.find((one) => one.id === id));
+      const trial = parts.theirs ?? parts.mine ?? null;
+      const kept = whole<Trial | undefined>({ of: "trial", trial })(parts, merging);
+      return kept === undefined ? [] : [kept];
+    });
+    if (merged.length > LIMITS.trials) return collided(versions, merging, { of: "trial", trial: null });
+    return merged.length === 0 ? undefined : merged;
   });
 
 const allowance = (seam: SeamName) => whole<Allowances[SeamName]>({ of: "allowance", seam });

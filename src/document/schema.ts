@@ -11,6 +11,14 @@ import { PIECE_ORDER } from "../core/pattern/pieceSet";
 import { DART_HOMES, DART_NAMES } from "../core/pattern/dartNames";
 import { LIMITS } from "../core/decisions/limits";
 import { DART_ANSWER_KEYS, isSeenOf } from "../core/decisions/seenAtDart";
+import {
+  TOILE_LENGTHS,
+  TRIAL_CHECKS,
+  TRIAL_PLACES,
+  TRIAL_SIGNS,
+  TRIAL_VERDICTS,
+  TRIAL_WAYS,
+} from "../core/decisions/trial";
 import type { Work } from "../core/decisions/work";
 
 // The built page's policy forbids code made of text, and even the probe whether it may be made.
@@ -201,20 +209,24 @@ const giveBack = z.strictObject({
   centreEnd: z.exactOptional(share),
 });
 
+const onHalf = { half: z.exactOptional(half) };
+
 const redraws = [
   z.strictObject({
     kind: z.literal("dartEnd"),
     id: text,
+    ...onHalf,
     dart,
     shorten: length,
     across: length,
     hold: z.enum(["mouth", "fullness"]),
     giveBack,
   }),
-  z.strictObject({ kind: z.literal("dartMouth"), id: text, dart, inner: length, outer: length, giveBack }),
+  z.strictObject({ kind: z.literal("dartMouth"), id: text, ...onHalf, dart, inner: length, outer: length, giveBack }),
   z.strictObject({
     kind: z.literal("dartPlace"),
     id: text,
+    ...onHalf,
     dart,
     by: length,
     how: z.enum(["redraw", "offCentreSeam"]),
@@ -225,17 +237,23 @@ const redraw = z.discriminatedUnion("kind", redraws);
 
 const alteration = z.discriminatedUnion("kind", [
   ...redraws,
-  z.strictObject({ kind: z.literal("dartPivot"), id: text, dart, to: z.enum(DART_HOMES), share }),
-  z.strictObject({ kind: z.literal("dartSplit"), id: text, dart, into: z.union([z.literal(2), z.literal(3)]) }),
-  z.strictObject({ kind: z.literal("dartGather"), id: text, dart }),
-  z.strictObject({ kind: z.literal("dartLegs"), id: text, dart, bow: length }),
-  z.strictObject({ kind: z.literal("dartSeam"), id: text, dart }),
+  z.strictObject({ kind: z.literal("dartPivot"), id: text, ...onHalf, dart, to: z.enum(DART_HOMES), share }),
+  z.strictObject({
+    kind: z.literal("dartSplit"),
+    id: text,
+    ...onHalf,
+    dart,
+    into: z.union([z.literal(2), z.literal(3)]),
+  }),
+  z.strictObject({ kind: z.literal("dartGather"), id: text, ...onHalf, dart }),
+  z.strictObject({ kind: z.literal("dartLegs"), id: text, ...onHalf, dart, bow: length }),
+  z.strictObject({ kind: z.literal("dartSeam"), id: text, ...onHalf, dart }),
   z.strictObject({
     kind: z.literal("fit"),
     id: text,
+    ...onHalf,
     fit: z.enum(FIT_NAMES),
     amount: length,
-    half: z.exactOptional(half),
   }),
 ]);
 
@@ -314,13 +332,8 @@ const allowances = z.strictObject({
   edge: allowance,
 });
 
-/** A whole work. Its type is held against the core's `Work` below. */
-export const workSchema = z.strictObject({
-  name: text,
-  wearer: z.exactOptional(text),
-  invented: z.boolean(),
-  unit: z.enum(["cm", "in"]),
-  paper: z.enum(["A4", "Letter"]),
+/** All that a plan follows from. */
+const decided = {
   tapes: z.array(measureSet).check(z.minLength(1), z.maxLength(LIMITS.tapes)),
   trusted: z.exactOptional(trusted),
   age: z.exactOptional(z.number().check(z.gte(0), z.lte(LIMITS.age))),
@@ -334,6 +347,7 @@ export const workSchema = z.strictObject({
   picks: z.strictObject({
     baseSize: z.exactOptional(text),
     cup: z.exactOptional(text),
+    halfCups: z.exactOptional(z.strictObject({ left: z.exactOptional(text), right: z.exactOptional(text) })),
     waist: z.exactOptional(length),
     hip: z.exactOptional(length),
     bustAlteration: z.exactOptional(length),
@@ -341,10 +355,65 @@ export const workSchema = z.strictObject({
   alterations: z.array(alteration).check(z.maxLength(LIMITS.alterations)),
   seen: z.exactOptional(seen),
   allowances: z.exactOptional(allowances),
+};
+
+const seenAmount = z.number().check(z.gte(0), z.lte(LIMITS.seenAmount));
+const markPlace = z.number().check(z.gte(-LIMITS.seenAmount), z.lte(LIMITS.seenAmount));
+
+const observation = z.strictObject({
+  id: text,
+  place: z.exactOptional(z.enum(TRIAL_PLACES)),
+  sign: z.exactOptional(z.enum(TRIAL_SIGNS)),
+  towards: z.exactOptional(z.enum(TRIAL_PLACES)),
+  dart: z.exactOptional(dart),
+  way: z.exactOptional(z.enum(TRIAL_WAYS)),
+  amount: z.exactOptional(seenAmount),
+  mark: z.exactOptional(z.strictObject({ out: markPlace, down: markPlace })),
+  half: z.exactOptional(half),
+  changed: z.exactOptional(text),
+});
+
+const takenAnswer = z.strictObject({
+  causes: z.array(text).check(z.maxLength(LIMITS.observations)),
+  half: z.exactOptional(half),
+  because: z.array(text).check(z.maxLength(LIMITS.observations)),
+  alterations: z.array(text).check(z.maxLength(LIMITS.alterations)),
+});
+
+const trial = z.strictObject({
+  id: text,
+  day: z.exactOptional(day),
+  sewn: z.strictObject(decided),
+  cloth: z.exactOptional(text),
+  pinnedBy: z.exactOptional(text),
+  bra: z.exactOptional(text),
+  shoes: z.exactOptional(text),
+  measured: z.exactOptional(z.partialRecord(z.enum(TOILE_LENGTHS), z.number().check(z.gte(0), z.lte(LIMITS.length)))),
+  observations: z.array(observation).check(z.maxLength(LIMITS.observations), z.refine(areIdsOwn)),
+  checks: z.exactOptional(z.partialRecord(z.enum(TRIAL_CHECKS), z.boolean())),
+  taken: z.exactOptional(z.array(takenAnswer).check(z.maxLength(LIMITS.observations))),
+  verdict: z.exactOptional(z.enum(TRIAL_VERDICTS)),
+  because: z.exactOptional(text),
+  base: z.exactOptional(z.literal(true)),
+});
+
+/** A whole work. Its type is held against the core's `Work` below. */
+export const workSchema = z.strictObject({
+  name: text,
+  wearer: z.exactOptional(text),
+  invented: z.boolean(),
+  unit: z.enum(["cm", "in"]),
+  paper: z.enum(["A4", "Letter"]),
+  ...decided,
+  trials: z.exactOptional(z.array(trial).check(z.maxLength(LIMITS.trials), z.refine(areIdsOwn))),
   sheetFormat: z.exactOptional(z.enum(SHEET_FORMATS)),
   printerMargin: z.exactOptional(z.number().check(z.gte(LIMITS.printerMargin.least), z.lte(LIMITS.printerMargin.most))),
   unread: z.record(text, unreadText).check(z.refine((record) => Object.keys(record).length <= LIMITS.unread)),
 });
+
+function areIdsOwn(list: readonly { readonly id: string }[]): boolean {
+  return new Set(list.map(({ id }) => id)).size === list.length;
+}
 
 /**
  * Fails to compile where the schema and the core's type differ in anything but `readonly`. What may be absent is marked,

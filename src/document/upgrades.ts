@@ -2,7 +2,7 @@
  * Bringing older files up to date: one pure step from each version to the next, applied in order. What a step is given
  * has not been parsed, and what it returns the schema then judges. A step may throw at what it cannot bring up to date.
  */
-export const CURRENT_VERSION = 7;
+export const CURRENT_VERSION = 8;
 
 export type Upgrades = Readonly<Record<number, (work: unknown) => unknown>>;
 
@@ -14,6 +14,7 @@ export const UPGRADES: Upgrades = {
   4: frameIsABaseSize,
   5: wearerMayBeNamed,
   6: adviceMayBeAnswered,
+  7: trialsMayBeKept,
 };
 
 /** Version 2 names the style of a pattern: before it there was but one, and none had straps. */
@@ -69,6 +70,14 @@ function adviceMayBeAnswered(work: unknown): unknown {
 function onItsHalf(alteration: unknown): unknown {
   if (!isRecord(alteration) || alteration.half === undefined || !WHOLE_FITS.includes(alteration.fit)) return alteration;
   return typeof alteration.amount === "number" ? { ...alteration, amount: alteration.amount / 2 } : alteration;
+}
+
+/**
+ * Version 8 may hold trial garments, alterations of darts and cup versions for one half alone: before it nothing was said of
+ * them.
+ */
+function trialsMayBeKept(work: unknown): unknown {
+  return work;
 }
 
 const isRecord = (value: unknown): value is Readonly<Record<string, unknown>> =>

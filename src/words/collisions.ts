@@ -23,6 +23,7 @@ const DECISIONS: Readonly<Record<OneDecision, string>> = {
 const PICKS: Readonly<Record<keyof Picks, string>> = {
   baseSize: "the frame picked",
   cup: "the cup picked",
+  halfCups: "the cup picked for one half",
   waist: "the size picked at the waist",
   hip: "the size picked at the hip",
   bustAlteration: "the bust adjustment",
@@ -92,6 +93,8 @@ export function collisionWords(collision: Collision): string {
       return collision.dart === null
         ? "what is seen of the darts"
         : `what is seen of the ${dartRefWords(collision.dart)}, ${halfWords(collision.dart.half)}`;
+    case "trial":
+      return collision.trial?.day === undefined ? "what is kept of a trial" : `the trial of ${collision.trial.day}`;
     case "unread":
       return "an entry that cannot be read yet";
     case "name":

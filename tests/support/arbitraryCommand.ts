@@ -8,7 +8,17 @@ import { PRINTED_LENGTHS } from "../../src/core/decisions/pattern";
 import { DART_ANSWER_KEYS } from "../../src/core/decisions/seenAtDart";
 import { SHEET_FORMATS } from "../../src/core/decisions/paperChoice";
 import type { Work } from "../../src/core/decisions/work";
-import { anyAlteration, anyDart, anyGiveBack, anyHalf, anySeam, anySeenAtDart, anyText } from "./arbitraryWork";
+import { TOILE_LENGTHS, TRIAL_CHECKS } from "../../src/core/decisions/trial";
+import {
+  anyAlteration,
+  anyDart,
+  anyGiveBack,
+  anyHalf,
+  anyObservation,
+  anySeam,
+  anySeenAtDart,
+  anyText,
+} from "./arbitraryWork";
 
 type EveryKind = { readonly [K in Command["kind"]]: fc.Arbitrary<Extract<Command, { kind: K }>> };
 
@@ -34,6 +44,7 @@ export function anyCommandOn(work: Work, other: Work): fc.Arbitrary<Command> {
   const field = fc
     .oneof(anyText, fc.constantFrom("none", ...Object.keys(copy.unread)))
     .filter((f) => f !== "[object Object]");
+  const trial = from(({ trials = [] }) => trials[0]?.id ?? "no trial");
   const noRedraws: readonly DartRedraw[] = [];
 
   const kinds: EveryKind = {
@@ -137,6 +148,50 @@ export function anyCommandOn(work: Work, other: Work): fc.Arbitrary<Command> {
         }),
       ),
     ),
+    beginTrial: fc.record({
+      kind: kind("beginTrial"),
+      id: fc.constantFrom("trial-a", "trial-b"),
+      day: fc.constantFrom("2026-11-25", "2026-02-29"),
+    }),
+    removeTrial: fc.record({ kind: kind("removeTrial"), trial }),
+    setTrialDay: fc.record({ kind: kind("setTrialDay"), trial, day: fc.constantFrom(null, "2026-11-26") }),
+    setTrialText: fc.record({
+      kind: kind("setTrialText"),
+      trial,
+      of: fc.constantFrom("cloth", "pinnedBy", "bra", "shoes", "because"),
+      text: fc.oneof(anyText, fc.constantFrom(null, " ")),
+    }),
+    setToileLength: fc.record({
+      kind: kind("setToileLength"),
+      trial,
+      length: fc.constantFrom(...TOILE_LENGTHS),
+      value: fc.constantFrom(null, -1, 420),
+    }),
+    putObservation: fc.record({ kind: kind("putObservation"), trial, observation: anyObservation }),
+    removeObservation: fc.record({ kind: kind("removeObservation"), trial, id: anyObservation.map((one) => one.id) }),
+    setTrialCheck: fc.record({
+      kind: kind("setTrialCheck"),
+      trial,
+      check: fc.constantFrom(...TRIAL_CHECKS),
+      is: fc.constantFrom(null, true, false),
+    }),
+    takeTrialAnswer: fc.record({
+      kind: kind("takeTrialAnswer"),
+      trial,
+      answer: fc.record({
+        causes: fc.constant(["swayBack"]),
+        because: fc.constant(["seen-1"]),
+        alterations: fc.constant(["fit-swayBack"]),
+      }),
+      alterations: fc.array(alteration, { maxLength: 2 }),
+    }),
+    setVerdict: fc.record({
+      kind: kind("setVerdict"),
+      trial,
+      verdict: fc.constantFrom(null, "keep", "again"),
+    }),
+    setBase: fc.record({ kind: kind("setBase"), trial, isBase: fc.boolean() }),
+    returnToTrial: fc.record({ kind: kind("returnToTrial"), trial }),
     setAllowance: fc.record({
       kind: kind("setAllowance"),
       seam: anySeam,

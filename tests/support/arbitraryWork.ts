@@ -6,6 +6,7 @@ import { USUAL_ALLOWANCES } from "../../src/core/cutting/usualAllowances";
 import { FIT_NAMES } from "../../src/core/decisions/fitNames";
 import * as fc from "fast-check";
 import { MEASURE_NAMES } from "../../src/core/measures/measure";
+import { TRIAL_PLACES, TRIAL_SIGNS, TRIAL_WAYS, type Observation } from "../../src/core/decisions/trial";
 import { LIMITS } from "../../src/core/decisions/limits";
 import { compareSeen, type SeenAtDart, type SeenOfDart } from "../../src/core/decisions/seenAtDart";
 import { DART_HOMES } from "../../src/core/pattern/dartNames";
@@ -102,6 +103,24 @@ export const anySeenAtDart = fc.record({
   pointed: fc.constantFrom("pointed" as const, "right" as const, "flat" as const),
 });
 export const anyHalf = fc.constantFrom("left" as const, "right" as const);
+
+const anySeenAmount = fc.double({ min: 0, max: LIMITS.seenAmount, noNaN: true }).map(noMinusZero);
+
+export const anyObservation: fc.Arbitrary<Observation> = fc.record(
+  {
+    id: fc.constantFrom("seen-1", "seen-2", "seen-3"),
+    place: fc.constantFrom(...TRIAL_PLACES),
+    sign: fc.constantFrom(...TRIAL_SIGNS),
+    towards: fc.constantFrom(...TRIAL_PLACES),
+    dart: anyDart,
+    way: fc.constantFrom(...TRIAL_WAYS),
+    amount: anySeenAmount,
+    mark: fc.record({ out: anySeenAmount, down: anySeenAmount }),
+    half: anyHalf,
+    changed: anyText,
+  },
+  { requiredKeys: ["id"] },
+);
 
 /** What the toile was sewn with, and the answer taken, by turns: none, the first, both. */
 function answeredAt(at: number, dart: DartRef, { tooFarToSide }: SeenAtDart): Partial<SeenOfDart> {

@@ -3,6 +3,14 @@ import { isSameDart, type DartHome, type DartRef } from "../pattern/piece";
 import type { Mm } from "../units";
 import type { FitName } from "./fitNames";
 
+/** The wearer's own half of the body. */
+export type Half = "left" | "right";
+
+/** On one half of the body alone; absent: on both. */
+interface OnHalf {
+  readonly half?: Half;
+}
+
 /** Where what a dart sets free (or asks for) is taken: shares that add up to 1. */
 export type GiveBackPlace =
   | "centreSeam"
@@ -19,7 +27,7 @@ export type GiveBack = Readonly<Partial<Record<GiveBackPlace, number>>>;
 export type Hold = "mouth" | "fullness";
 
 /** Moves a dart's end. */
-export interface DartEndAlteration {
+export interface DartEndAlteration extends OnHalf {
   readonly kind: "dartEnd";
   readonly id: string;
   readonly dart: DartRef;
@@ -32,7 +40,7 @@ export interface DartEndAlteration {
 }
 
 /** Widens (positive) or narrows (negative) a dart's mouth, by each end's own move away from the dart's middle. */
-export interface DartMouthAlteration {
+export interface DartMouthAlteration extends OnHalf {
   readonly kind: "dartMouth";
   readonly id: string;
   readonly dart: DartRef;
@@ -42,7 +50,7 @@ export interface DartMouthAlteration {
 }
 
 /** Moves a whole dart along its seam: towards the centre line (waist darts) or upwards (side darts) when positive. */
-export interface DartPlaceAlteration {
+export interface DartPlaceAlteration extends OnHalf {
   readonly kind: "dartPlace";
   readonly id: string;
   readonly dart: DartRef;
@@ -53,7 +61,7 @@ export interface DartPlaceAlteration {
 }
 
 /** Closes a dart, or a share of it, and opens as much at another seam, about the bust point; a dart there takes it up. */
-export interface DartPivotAlteration {
+export interface DartPivotAlteration extends OnHalf {
   readonly kind: "dartPivot";
   readonly id: string;
   readonly dart: DartRef;
@@ -63,7 +71,7 @@ export interface DartPivotAlteration {
 }
 
 /** Splits a dart into two or three side by side, all pointing at where the one ended. */
-export interface DartSplitAlteration {
+export interface DartSplitAlteration extends OnHalf {
   readonly kind: "dartSplit";
   readonly id: string;
   readonly dart: DartRef;
@@ -71,14 +79,14 @@ export interface DartSplitAlteration {
 }
 
 /** Draws the dart's mouth up as gathers in place of folding it. */
-export interface DartGatherAlteration {
+export interface DartGatherAlteration extends OnHalf {
   readonly kind: "dartGather";
   readonly id: string;
   readonly dart: DartRef;
 }
 
 /** Bows both legs at their middle: positive into the dart (takes less there, a rounder cup), negative out of it. */
-export interface DartLegsAlteration {
+export interface DartLegsAlteration extends OnHalf {
   readonly kind: "dartLegs";
   readonly id: string;
   readonly dart: DartRef;
@@ -86,24 +94,19 @@ export interface DartLegsAlteration {
 }
 
 /** Darts of the bust joined through the bust point into one seam from edge to edge: the front becomes two pieces. */
-export interface DartSeamAlteration {
+export interface DartSeamAlteration extends OnHalf {
   readonly kind: "dartSeam";
   readonly id: string;
   /** The upper one: of the shoulder or the armhole. The other is the waist dart of the same piece. */
   readonly dart: DartRef;
 }
 
-/** The wearer's own half of the body. */
-export type Half = "left" | "right";
-
 /** A fit alteration: which, and how much; what it does is told by its definition. */
-export interface FitAlteration {
+export interface FitAlteration extends OnHalf {
   readonly kind: "fit";
   readonly id: string;
   readonly fit: FitName;
   readonly amount: Mm;
-  /** On one half of the body alone; absent: on both. */
-  readonly half?: Half;
 }
 
 /** Redraws one dart; what that sets free on its seam is given back. */
@@ -117,8 +120,8 @@ export type DartSurgery =
   | DartSeamAlteration;
 
 /**
- * One decision of the wearer about the pieces: at most one of each kind for each dart, one of each fit for each half. They are
- * made in the order they stand in.
+ * One decision of the wearer about the pieces: at most one of each kind for each dart and of each fit, either on both halves or
+ * one on each. They are made in the order they stand in.
  */
 export type Alteration = DartRedraw | DartSurgery | FitAlteration;
 export type AlterationKind = Alteration["kind"];
@@ -131,8 +134,10 @@ export const dartOfAlteration = (alteration: Alteration): DartRef | null =>
   alteration.kind === "fit" ? null : alteration.dart;
 
 /** Whether two alterations cannot both stand: the later one takes the place of the earlier. */
-export function isSameKind(a: Alteration, b: Alteration): boolean {
-  if (a.kind === "fit" || b.kind === "fit")
-    return a.kind === "fit" && b.kind === "fit" && a.fit === b.fit && a.half === b.half;
+export const isSameKind = (a: Alteration, b: Alteration): boolean => isSameThing(a, b) && a.half === b.half;
+
+/** Whether two alterations alter the same thing in the same way, on whichever half. */
+export function isSameThing(a: Alteration, b: Alteration): boolean {
+  if (a.kind === "fit" || b.kind === "fit") return a.kind === "fit" && b.kind === "fit" && a.fit === b.fit;
   return a.kind === b.kind && isSameDart(a.dart, b.dart);
 }

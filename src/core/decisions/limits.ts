@@ -23,6 +23,11 @@ export const LIMITS = {
   alterations: 200,
   /** Darts that something was said of, each half by itself. */
   seen: 60,
+  /** Trial garments of one work, and lines of the record of one of them. */
+  trials: 30,
+  observations: 60,
+  /** mm. Nothing pinched, let out or marked on a toile is more. */
+  seenAmount: 500,
   /** Times of measuring that are kept, and readings of one measure in each. */
   tapes: 24,
   readings: 5,

@@ -37,9 +37,12 @@ import {
   type SeenAtDart,
   type SeenOfDart,
 } from "../decisions/seenAtDart";
+import type { Observation, TakenAnswer, ToileLength, TrialCheck, TrialVerdict } from "../decisions/trial";
 import { isBefore } from "../decisions/tradeOrder";
 import { LIMITS } from "../decisions/limits";
 import type { LengthUnit, Picks, Work } from "../decisions/work";
+import { trialCommand, type TrialText } from "./trialCommands";
+import { without, withPart } from "./workParts";
 
 export type Command =
   | { readonly kind: "setName"; readonly name: string }
@@ -124,6 +127,41 @@ export type Command =
   | { readonly kind: "setSheetFormat"; readonly format: SheetFormat }
   /** null: the usual. */
   | { readonly kind: "setPrinterMargin"; readonly value: Mm | null }
+  /** A trial of what is decided now: it begins with nothing seen. The id is the page's to choose. */
+  | { readonly kind: "beginTrial"; readonly id: string; readonly day: string }
+  | { readonly kind: "removeTrial"; readonly trial: string }
+  /** The day it was tried on, yyyy-mm-dd; null: not said. */
+  | { readonly kind: "setTrialDay"; readonly trial: string; readonly day: string | null }
+  /** Blank or null: not said. */
+  | { readonly kind: "setTrialText"; readonly trial: string; readonly of: TrialText; readonly text: string | null }
+  /** What the toile measures as it was sewn; null: not measured. */
+  | {
+      readonly kind: "setToileLength";
+      readonly trial: string;
+      readonly length: ToileLength;
+      readonly value: Mm | null;
+    }
+  /** A line of the record, in place of the one with its id, or after the last. */
+  | { readonly kind: "putObservation"; readonly trial: string; readonly observation: Observation }
+  | { readonly kind: "removeObservation"; readonly trial: string; readonly id: string }
+  /** null: not looked at. */
+  | { readonly kind: "setTrialCheck"; readonly trial: string; readonly check: TrialCheck; readonly is: boolean | null }
+  /**
+   * An answer to what was seen, as one step: alterations put as they stand here (`Alteration` of no amount: taken out), and the
+   * bust alteration of the picks where the answer has one. `answer` is kept with the trial.
+   */
+  | {
+      readonly kind: "takeTrialAnswer";
+      readonly trial: string;
+      readonly answer: TakenAnswer;
+      readonly alterations: readonly Alteration[];
+      readonly bustAlteration?: Mm;
+    }
+  /** null: it is open again. A trial that is not kept is no base. */
+  | { readonly kind: "setVerdict"; readonly trial: string; readonly verdict: TrialVerdict | null }
+  | { readonly kind: "setBase"; readonly trial: string; readonly isBase: boolean }
+  /** All that was decided when that trial was sewn, in place of what is decided now. */
+  | { readonly kind: "returnToTrial"; readonly trial: string }
   | { readonly kind: "setUnread"; readonly field: string; readonly text: string }
   | { readonly kind: "clearUnread"; readonly field: string };
 
@@ -263,16 +301,24 @@ function changed(work: Work, command: Command): Work {
       const { least, most } = LIMITS.printerMargin;
       return value < least || value > most ? work : withPart(work, "printerMargin", value);
     }
+    case "beginTrial":
+    case "removeTrial":
+    case "setTrialDay":
+    case "setTrialText":
+    case "setToileLength":
+    case "putObservation":
+    case "removeObservation":
+    case "setTrialCheck":
+    case "takeTrialAnswer":
+    case "setVerdict":
+    case "setBase":
+    case "returnToTrial":
+      return trialCommand(work, command, put);
     case "setUnread":
       return withPart(work, "unread", putUnread(work.unread, command.field, command.text));
     case "clearUnread":
       return withPart(work, "unread", without(work.unread, command.field));
   }
-}
-
-/** Another value in one place; the very same object where it holds an equal value there already. */
-function withPart<T extends object, K extends keyof T>(of: T, key: K, value: T[K]): T {
-  return isSame(of[key], value) ? of : { ...of, [key]: value };
 }
 
 const withTissue = (work: Work, tissue: Tissue): Work =>
@@ -499,9 +545,14 @@ function areNumbersKept(value: unknown, most: number = LIMITS.length): boolean {
 
 /** A set's day is one of the calendar, as the document keeps it: yyyy-mm-dd. */
 function isDayKept(command: Command): boolean {
-  if (command.kind !== "setTaken" && command.kind !== "newTape") return true;
-  if (command.taken === null) return true;
-  const [, year, month, day] = /^(\d{4})-(\d{2})-(\d{2})$/.exec(command.taken)?.map(Number) ?? [];
+  const said =
+    command.kind === "setTaken" || command.kind === "newTape"
+      ? command.taken
+      : command.kind === "beginTrial" || command.kind === "setTrialDay"
+        ? command.day
+        : null;
+  if (said === null) return true;
+  const [, year, month, day] = /^(\d{4})-(\d{2})-(\d{2})$/.exec(said)?.map(Number) ?? [];
   if (year === undefined || month === undefined || day === undefined) return false;
   const leap = year % 4 === 0 && (year % 100 !== 0 || year % 400 === 0);
   const days = [31, leap ? 29 : 28, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31];
@@ -527,7 +578,7 @@ function areAlterationsKept(command: Command): boolean {
   const brought =
     command.kind === "putAlteration"
       ? [command.alteration]
-      : command.kind === "replaceRedraws" || command.kind === "takeAnswer"
+      : command.kind === "replaceRedraws" || command.kind === "takeAnswer" || command.kind === "takeTrialAnswer"
         ? command.alterations
         : [];
   return brought.every(
@@ -536,13 +587,6 @@ function areAlterationsKept(command: Command): boolean {
       (!isRedraw(a) || Object.values(a.giveBack).every(isShare)) &&
       (a.kind !== "dartPivot" || isShare(a.share)),
   );
-}
-
-/** Nothing in one place; the very same object where nothing was there. */
-function without<T extends object, K extends keyof T>(from: T, key: K): Omit<T, K> {
-  if (!Object.hasOwn(from, key)) return from;
-  const { [key]: _gone, ...rest } = from;
-  return rest;
 }
 
 /** Replaces the alteration of the same kind on the same thing, or puts a new one in its place in the trade's order. */

@@ -2,7 +2,7 @@
 import type { CheckResult } from "../checks/check";
 import { runChecks } from "../checks/index";
 import type { Half } from "../decisions/alteration";
-import type { Work } from "../decisions/work";
+import type { Decided } from "../decisions/work";
 import type { PatternPieces } from "../nest/patternPieces";
 import type { PieceName } from "../pattern/piece";
 import { isSamePiece, piecesOf, setOf, type PieceSet } from "../pattern/pieceSet";
@@ -26,13 +26,13 @@ import { readDarts } from "./readDarts";
  * Sizes are picked and pieces cut by them; the wearer's alterations are made on both halves; what came of it is measured;
  * each half is told for itself; and both are held against the checks and put in the order of work.
  */
-export function derivePlan(work: Work): Result<Plan, PlanFailure> {
+export function derivePlan(work: Decided): Result<Plan, PlanFailure> {
   const pieces = soundPieces(work.pattern);
   return pieces.ok ? planOn(pieces.value, work) : pieces;
 }
 
 /** The plan of a work on given pieces of its pattern. */
-export function planOn(pieces: PatternPieces, work: Work): Result<Plan, PlanFailure> {
+export function planOn(pieces: PatternPieces, work: Decided): Result<Plan, PlanFailure> {
   const picks = pickSizes({ ...work, pieces });
   if (!picks.ok) return picks;
   const picked = picks.value;
@@ -53,7 +53,7 @@ export function planOn(pieces: PatternPieces, work: Work): Result<Plan, PlanFail
   });
 }
 
-function planGarment(work: Work, picked: Picked, left: AlterationsMade, right: AlterationsMade): PlanGarment {
+function planGarment(work: Decided, picked: Picked, left: AlterationsMade, right: AlterationsMade): PlanGarment {
   const { sizing, nest, built, drafted, isEaseMeasured } = picked;
   return {
     sizing,
@@ -70,7 +70,7 @@ function planGarment(work: Work, picked: Picked, left: AlterationsMade, right: A
 }
 
 function planHalf(
-  work: Work,
+  work: Decided,
   { built, cutLines }: Picked,
   garment: PlanGarment,
   made: AlterationsMade,
@@ -93,7 +93,7 @@ function planHalf(
 }
 
 const checksOn = (
-  { pattern }: Work,
+  { pattern }: Decided,
   { bust, bodyHip }: Picked,
   halves: readonly [PieceSet, PieceSet],
   half: PlanHalf,

@@ -4,13 +4,13 @@ import type { CheckResult } from "../checks/check";
 import type { ChecklistItem, ChecklistStep, PlanHalf, PlannedAlteration } from "./plan";
 import { isCut, isDartCut, walkedBy } from "../alterations/fit/whatChanged";
 import { piecesOf } from "../pattern/pieceSet";
-import type { Work } from "../decisions/work";
+import type { Decided } from "../decisions/work";
 import { invariant } from "../result";
 import { SOLVER_ACCURACY } from "../tolerance";
 import { inOrderOfWork } from "./workPhases";
 
 /** The alterations of both halves in the order they are made; those on both stand once, as the left half has them. */
-export function ledgerOfHalves(work: Work, left: PlanHalf, right: PlanHalf): readonly PlannedAlteration[] {
+export function ledgerOfHalves(work: Decided, left: PlanHalf, right: PlanHalf): readonly PlannedAlteration[] {
   if (left === right) return left.alterations;
   const place = (id: string): number => work.alterations.findIndex((a) => a.id === id);
   const own = [

@@ -22,7 +22,7 @@ import type { Built } from "./buildPieces";
 import type { Picked } from "./pickSizes";
 import { lineAt } from "./cutLines";
 import type { CutLine, PlannedAlteration } from "./plan";
-import { type Work } from "../decisions/work";
+import { type Decided } from "../decisions/work";
 
 export interface AlterationsMade {
   readonly pieces: PieceSet;
@@ -53,7 +53,7 @@ interface Halves {
  * Pieces that cannot be trued when all is done are no answer either: the alteration that they cannot be trued after is then
  * left out.
  */
-export function makeOnHalves(work: Work, picked: Picked): Halves {
+export function makeOnHalves(work: Decided, picked: Picked): Halves {
   const leftOut = new Map<string, AlterationFailure>();
   const made = makeHalves(work.alterations, work, picked, leftOut);
   const left = untruedOf(made);
@@ -64,7 +64,7 @@ export function makeOnHalves(work: Work, picked: Picked): Halves {
 }
 
 /** The alterations made again without those after which the pieces cannot be trued. */
-function withoutUntrued(work: Work, picked: Picked, first: TruingLeft): Halves {
+function withoutUntrued(work: Decided, picked: Picked, first: TruingLeft): Halves {
   const leftOut = new Map<string, AlterationFailure>();
   const { alterations } = work;
   const upTo = (count: number): Made => makeHalves(alterations.slice(0, count), work, picked, leftOut);
@@ -117,7 +117,7 @@ interface Made {
 /** Makes alterations one after the other, on both halves side by side where any is for one of them alone. */
 function makeHalves(
   alterations: readonly Alteration[],
-  work: Work,
+  work: Decided,
   picked: Picked,
   leftOut: ReadonlyMap<string, AlterationFailure>,
 ): Made {
@@ -222,7 +222,7 @@ function blendPlanned(cutLine: CutLine, built: Built): PlannedAlteration {
 }
 
 function bustPlanned(
-  { pattern }: Work,
+  { pattern }: Decided,
   { bust, cut, blended, bustPoint }: Built,
   { asked, alteration }: BustPick,
 ): PlannedAlteration {

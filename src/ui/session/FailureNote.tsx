@@ -7,12 +7,13 @@ import { useRun } from "./useWork";
 const PICK_WORDS: Readonly<Record<keyof Picks, string>> = {
   baseSize: "frame",
   cup: "cup version",
+  halfCups: "cup version of one half",
   waist: "waist line",
   hip: "hip line",
   bustAlteration: "bust alteration",
 };
 
-const PICK_NAMES = ["baseSize", "cup", "bustAlteration", "waist", "hip"] as const;
+const PICK_NAMES = ["baseSize", "cup", "halfCups", "bustAlteration", "waist", "hip"] as const;
 
 export interface FailureNoteProps {
   readonly words: PlanFailureWords;

@@ -1,0 +1,146 @@
+/** What she can do to the trial garments of a work. */
+import type { Alteration } from "../decisions/alteration";
+import { LIMITS } from "../decisions/limits";
+import type { Observation, Trial } from "../decisions/trial";
+import type { Decided, Picks, Work } from "../decisions/work";
+import type { Command } from "./commands";
+import { isSame } from "../same";
+import { without, withPart } from "./workParts";
+
+/** The parts of a trial that are words of her own. */
+export type TrialText = "cloth" | "pinnedBy" | "bra" | "shoes" | "because";
+
+type TrialCommand = Extract<
+  Command,
+  {
+    readonly kind:
+      | "beginTrial"
+      | "removeTrial"
+      | "setTrialDay"
+      | "setTrialText"
+      | "setToileLength"
+      | "putObservation"
+      | "removeObservation"
+      | "setTrialCheck"
+      | "takeTrialAnswer"
+      | "setVerdict"
+      | "setBase"
+      | "returnToTrial";
+  }
+>;
+
+/** All that a plan follows from, as it is decided in a work. */
+export function decidedIn(work: Decided): Decided {
+  const { tapes, pattern, easeWanted, picks, alterations } = work;
+  const { trusted, age, bustRadius, seen, allowances } = work;
+  return {
+    tapes,
+    ...(trusted === undefined ? {} : { trusted }),
+    ...(age === undefined ? {} : { age }),
+    pattern,
+    easeWanted,
+    ...(bustRadius === undefined ? {} : { bustRadius }),
+    picks,
+    alterations,
+    ...(seen === undefined ? {} : { seen }),
+    ...(allowances === undefined ? {} : { allowances }),
+  };
+}
+
+/**
+ * @param put puts an alteration into a list of them
+ * @returns the work after the command; the very same work where it changes nothing
+ */
+export function trialCommand(
+  work: Work,
+  command: TrialCommand,
+  put: (list: readonly Alteration[], alteration: Alteration) => readonly Alteration[],
+): Work {
+  const { trials = [] } = work;
+  if (command.kind === "beginTrial") {
+    const { id, day } = command;
+    if (trials.length >= LIMITS.trials || trials.some((one) => one.id === id) || id.length > LIMITS.text) return work;
+    return { ...work, trials: [{ id, day, sewn: decidedIn(work), observations: [] }, ...trials] };
+  }
+  const trial = trials.find(({ id }) => id === command.trial);
+  if (trial === undefined) return work;
+  const changed = (next: Trial): Work =>
+    next === trial ? work : { ...work, trials: trials.map((one) => (one === trial ? next : one)) };
+  switch (command.kind) {
+    case "removeTrial": {
+      const left = trials.filter((one) => one !== trial);
+      return left.length === 0 ? without(work, "trials") : { ...work, trials: left };
+    }
+    case "setTrialDay":
+      return changed(command.day === null ? without(trial, "day") : withPart(trial, "day", command.day));
+    case "setTrialText": {
+      const text = (command.text ?? "").slice(0, LIMITS.text);
+      return changed(text.trim() === "" ? without(trial, command.of) : withPart(trial, command.of, text));
+    }
+    case "setToileLength": {
+      const { length, value } = command;
+      if (value !== null && value < 0) return work;
+      const measured = value === null ? without(trial.measured ?? {}, length) : { ...trial.measured, [length]: value };
+      return changed(
+        Object.keys(measured).length === 0 ? without(trial, "measured") : withPart(trial, "measured", measured),
+      );
+    }
+    case "putObservation":
+      return changed(withPart(trial, "observations", putLine(trial.observations, command.observation)));
+    case "removeObservation":
+      return changed(
+        withPart(
+          trial,
+          "observations",
+          trial.observations.filter(({ id }) => id !== command.id),
+        ),
+      );
+    case "setTrialCheck": {
+      const { check, is } = command;
+      const checks = is === null ? without(trial.checks ?? {}, check) : { ...trial.checks, [check]: is };
+      return changed(Object.keys(checks).length === 0 ? without(trial, "checks") : withPart(trial, "checks", checks));
+    }
+    case "takeTrialAnswer": {
+      const { answer, alterations, bustAlteration } = command;
+      const kept = changed(withPart(trial, "taken", [...(trial.taken ?? []), answer].slice(-LIMITS.observations)));
+      const picks: Picks = bustAlteration === undefined ? work.picks : { ...work.picks, bustAlteration };
+      return withPart(withPart(kept, "picks", picks), "alterations", alterations.reduce(put, work.alterations));
+    }
+    case "setVerdict": {
+      if (command.verdict === null) return changed(without(without(trial, "verdict"), "base"));
+      const closed = withPart(trial, "verdict", command.verdict);
+      return changed(command.verdict === "keep" ? closed : without(closed, "base"));
+    }
+    case "setBase":
+      if (command.isBase && trial.verdict !== "keep") return work;
+      return changed(command.isBase ? withPart(trial, "base", true) : without(trial, "base"));
+    case "returnToTrial": {
+      const { name, wearer, invented, unit, paper, sheetFormat, printerMargin, unread } = work;
+      const returned: Work = {
+        ...trial.sewn,
+        name,
+        ...(wearer === undefined ? {} : { wearer }),
+        invented,
+        unit,
+        paper,
+        trials,
+        ...(sheetFormat === undefined ? {} : { sheetFormat }),
+        ...(printerMargin === undefined ? {} : { printerMargin }),
+        unread,
+      };
+      return isSame(decidedIn(work), trial.sewn) ? work : returned;
+    }
+  }
+}
+
+/** A line beyond what a record holds, or one of amounts that no cloth has, is not put. */
+function putLine(list: readonly Observation[], line: Observation): readonly Observation[] {
+  const { id, amount = 0, mark, changed = "" } = line;
+  const numbers = [amount, mark?.out ?? 0, mark?.down ?? 0];
+  if (id.length > LIMITS.text || amount < 0 || numbers.some((value) => Math.abs(value) > LIMITS.seenAmount))
+    return list;
+  const kept = changed.length > LIMITS.text ? { ...line, changed: changed.slice(0, LIMITS.text) } : line;
+  const at = list.findIndex((one) => one.id === id);
+  if (at >= 0) return list.with(at, kept);
+  return list.length >= LIMITS.observations ? list : [...list, kept];
+}
