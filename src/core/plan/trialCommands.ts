@@ -1,7 +1,7 @@
 /** What she can do to the trial garments of a work. */
-import type { Alteration } from "../decisions/alteration";
+import { isSameKind, type Alteration } from "../decisions/alteration";
 import { LIMITS } from "../decisions/limits";
-import type { Observation, Trial } from "../decisions/trial";
+import type { Observation, TakenAnswer, Trial } from "../decisions/trial";
 import type { Decided, Picks, Work } from "../decisions/work";
 import type { Command } from "./commands";
 import { isSame } from "../same";
@@ -47,15 +47,13 @@ export function decidedIn(work: Decided): Decided {
   };
 }
 
+type PutAlteration = (list: readonly Alteration[], alteration: Alteration) => readonly Alteration[];
+
 /**
  * @param put puts an alteration into a list of them
  * @returns the work after the command; the very same work where it changes nothing
  */
-export function trialCommand(
-  work: Work,
-  command: TrialCommand,
-  put: (list: readonly Alteration[], alteration: Alteration) => readonly Alteration[],
-): Work {
+export function trialCommand(work: Work, command: TrialCommand, put: PutAlteration): Work {
   const { trials = [] } = work;
   if (command.kind === "beginTrial") {
     const { id, day } = command;
@@ -100,12 +98,8 @@ export function trialCommand(
       const checks = is === null ? without(trial.checks ?? {}, check) : { ...trial.checks, [check]: is };
       return changed(Object.keys(checks).length === 0 ? without(trial, "checks") : withPart(trial, "checks", checks));
     }
-    case "takeTrialAnswer": {
-      const { answer, alterations, bustAlteration } = command;
-      const kept = changed(withPart(trial, "taken", [...(trial.taken ?? []), answer].slice(-LIMITS.observations)));
-      const picks: Picks = bustAlteration === undefined ? work.picks : { ...work.picks, bustAlteration };
-      return withPart(withPart(kept, "picks", picks), "alterations", alterations.reduce(put, work.alterations));
-    }
+    case "takeTrialAnswer":
+      return answerTaken(changed(withPart(trial, "taken", taken(trial, command.answer))), command, put);
     case "setVerdict": {
       if (command.verdict === null) return changed(without(without(trial, "verdict"), "base"));
       const closed = withPart(trial, "verdict", command.verdict);
@@ -130,6 +124,47 @@ export function trialCommand(
       };
       return isSame(decidedIn(work), trial.sewn) ? work : returned;
     }
+  }
+}
+
+/** An answer takes the place of those that were taken for the same halves; one for both, of all. */
+const taken = ({ taken: before = [] }: Trial, answer: TakenAnswer): readonly TakenAnswer[] =>
+  [...before.filter(({ half }) => answer.half !== undefined && half !== answer.half), answer].slice(
+    -LIMITS.observations,
+  );
+
+function answerTaken(
+  work: Work,
+  { alterations, bustAlteration }: Extract<Command, { readonly kind: "takeTrialAnswer" }>,
+  put: PutAlteration,
+): Work {
+  const altered = alterations.reduce<readonly Alteration[]>(
+    (list, one) => (isOfNothing(one) ? list.filter((other) => !isSameKind(one, other)) : put(list, one)),
+    work.alterations,
+  );
+  const picks: Picks = bustAlteration === undefined ? work.picks : { ...work.picks, bustAlteration };
+  return withPart(withPart(work, "picks", picks), "alterations", altered);
+}
+
+/** Whether an alteration has no amount: it changes nothing. */
+function isOfNothing(alteration: Alteration): boolean {
+  switch (alteration.kind) {
+    case "fit":
+      return alteration.amount === 0;
+    case "dartEnd":
+      return alteration.shorten === 0 && alteration.across === 0;
+    case "dartMouth":
+      return alteration.inner === 0 && alteration.outer === 0;
+    case "dartPlace":
+      return alteration.by === 0;
+    case "dartPivot":
+      return alteration.share === 0;
+    case "dartLegs":
+      return alteration.bow === 0;
+    case "dartSplit":
+    case "dartGather":
+    case "dartSeam":
+      return false;
   }
 }
 
