@@ -1,9 +1,9 @@
 /** What she can do to the trial garments of a work. */
-import type { Alteration } from "../decisions/alteration";
 import { LIMITS } from "../decisions/limits";
 import type { Observation, Trial } from "../decisions/trial";
 import type { Decided, Picks, Work } from "../decisions/work";
 import type { Command } from "./commands";
+import { putOrTakeOut } from "./putAlteration";
 import { isSame } from "../same";
 import { without, withPart } from "./workParts";
 
@@ -47,15 +47,8 @@ export function decidedIn(work: Decided): Decided {
   };
 }
 
-/**
- * @param put puts an alteration into a list of them
- * @returns the work after the command; the very same work where it changes nothing
- */
-export function trialCommand(
-  work: Work,
-  command: TrialCommand,
-  put: (list: readonly Alteration[], alteration: Alteration) => readonly Alteration[],
-): Work {
+/** The work after the command; the very same work where it changes nothing. */
+export function trialCommand(work: Work, command: TrialCommand): Work {
   const { trials = [] } = work;
   if (command.kind === "beginTrial") {
     const { id, day } = command;
@@ -104,7 +97,11 @@ export function trialCommand(
       const { answer, alterations, bustAlteration } = command;
       const kept = changed(withPart(trial, "taken", [...(trial.taken ?? []), answer].slice(-LIMITS.observations)));
       const picks: Picks = bustAlteration === undefined ? work.picks : { ...work.picks, bustAlteration };
-      return withPart(withPart(kept, "picks", picks), "alterations", alterations.reduce(put, work.alterations));
+      return withPart(
+        withPart(kept, "picks", picks),
+        "alterations",
+        alterations.reduce(putOrTakeOut, work.alterations),
+      );
     }
     case "setVerdict": {
       if (command.verdict === null) return changed(without(without(trial, "verdict"), "base"));
