@@ -14,7 +14,7 @@ import {
 } from "../decisions/alteration";
 import { WHOLE_FITS, type FitName } from "../decisions/fitNames";
 import { redrawsOf } from "../decisions/seenAtDart";
-import type { Decided } from "../decisions/work";
+import type { Decided, Picks } from "../decisions/work";
 import { apexOffset } from "../dart/dartFrame";
 import { piecePoint } from "../geometry/point";
 import { isSameDart, type DartRef } from "../pattern/piece";
@@ -38,6 +38,8 @@ export interface Altered {
   readonly alterations: readonly Alteration[];
   /** Whole; null: not changed. */
   readonly bustAlteration: Mm | null;
+  /** Cup versions for one half alone; null: not changed. */
+  readonly halfCups: NonNullable<Picks["halfCups"]> | null;
 }
 
 interface Toile {
@@ -81,6 +83,7 @@ export function alterationsFor(causes: readonly ToAlter[], toile: Toile): Altere
     fits.set(name, sums);
   };
   const darts: DartRedraw[] = [];
+  const cups: Partial<Record<Half, string>> = {};
   let bust = 0;
   for (const cause of causes)
     for (const change of cause.rule.changes)
@@ -91,7 +94,8 @@ export function alterationsFor(causes: readonly ToAlter[], toile: Toile): Altere
           break;
         }
         case "bust":
-          bust += change.by * cause.amount * cause.halves.length;
+          if (cause.halves.length === HALVES.length) bust += 2 * change.by * cause.amount;
+          else for (const half of cause.halves) cups[half] = cupFor(toile, half, 2 * change.by * cause.amount);
           break;
         case "bustPoint":
           for (const half of cause.halves) {
@@ -124,13 +128,26 @@ export function alterationsFor(causes: readonly ToAlter[], toile: Toile): Altere
           break;
       }
   return {
-    alterations: [
-      ...[...fits].flatMap(([name, sums]) => fitAltered(toile.sewn, name, sums)),
-      ...asOne(darts),
-    ],
+    alterations: [...[...fits].flatMap(([name, sums]) => fitAltered(toile.sewn, name, sums)), ...asOne(darts)],
     bustAlteration: bust === 0 ? null : whole(toile.plan.sizing.bust.alteration + bust),
+    halfCups: Object.keys(cups).length === 0 ? null : { ...toile.sewn.picks.halfCups, ...cups },
   };
 }
+
+/** The cup version of a half that is so much fuller than its own, as a whole difference: the nearest there is. */
+function cupFor({ sewn, plan }: Toile, half: Half, fuller: Mm): string {
+  const { cups } = sewn.pattern.chart;
+  const now = sewn.picks.halfCups?.[half] ?? plan.sizing.cup.label;
+  const from = cups.find(({ label }) => label === now)?.difference ?? plan.sizing.cup.drafted;
+  const [nearest] = cups.toSorted(
+    (a, b) => Math.abs(a.difference - from - fuller) - Math.abs(b.difference - from - fuller),
+  );
+  return nearest?.label ?? now ?? "";
+}
+
+/** Whether a row can be altered on one half alone: a bust only by another cup version. */
+export const canBeOnOneHalf = ({ changes }: Rule, { pattern }: Decided): boolean =>
+  pattern.own?.inUse !== true && pattern.chart.cups.length > 1 ? true : changes.every(({ of }) => of !== "bust");
 
 const canLevel = (plan: Plan): boolean => fitOf("bustPointLevel").applies(setOf(plan.left.pieces));
 

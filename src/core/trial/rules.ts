@@ -526,7 +526,11 @@ const ROWS: Readonly<Record<RuleName, Row>> = {
     usual: 8,
   },
   neckGapes: {
-    shows: [sign("frontNeck", "gapes", 0.85, FOLD), sign("chest", "flat", 0.15), sign("frontNeck", "foldAlong", 0.25, FOLD)],
+    shows: [
+      sign("frontNeck", "gapes", 0.85, FOLD),
+      sign("chest", "flat", 0.15),
+      sign("frontNeck", "foldAlong", 0.25, FOLD),
+    ],
     changes: [fit("necklineGape", 1, "edgeGape")],
     usual: 8,
   },

@@ -85,7 +85,10 @@ export interface Findings {
 }
 
 /** What was seen and what was not, ready to be weighed. */
-export function findingsOf(lines: readonly ReadLine[], checks: Readonly<Partial<Record<TrialCheck, boolean>>>): Findings {
+export function findingsOf(
+  lines: readonly ReadLine[],
+  checks: Readonly<Partial<Record<TrialCheck, boolean>>>,
+): Findings {
   const denied = new Set(
     Object.entries(DENIED_BY).flatMap(([check, signs]) =>
       Object.entries(checks).some(([name, is]) => name === check && is)
@@ -139,10 +142,7 @@ function amountsOf(
   const tie = (CLOTH_READ / USUAL_SPREAD) ** 2;
   const normal = causes.map((_, i) =>
     causes.map((__, j) =>
-      rows.reduce(
-        (sum, { coefficients }) => sum + (coefficients[i] ?? 0) * (coefficients[j] ?? 0),
-        i === j ? tie : 0,
-      ),
+      rows.reduce((sum, { coefficients }) => sum + (coefficients[i] ?? 0) * (coefficients[j] ?? 0), i === j ? tie : 0),
     ),
   );
   const right = causes.map((cause, i) =>

@@ -11,11 +11,11 @@ const MOST_TOGETHER = 4;
 const TRIED = 22;
 
 /** A row on both halves, and on each half alone where only that half shows it. */
-function supposedOf(rule: Rule, lines: readonly ReadLine[]): readonly Supposed[] {
+function supposedOf(rule: Rule, lines: readonly ReadLine[], canBeOnOne: boolean): readonly Supposed[] {
   const whole: Supposed = { rule, halves: HALVES };
   const shown = lines.filter((line) => isShownBy(whole, line) !== null);
   if (shown.length === 0) return [];
-  if (rule.isCentre === true) return [whole];
+  if (rule.isCentre === true || !canBeOnOne) return [whole];
   const isOf = (half: Half): boolean => shown.some(({ halves }) => halves.length === 1 && halves.includes(half));
   return [whole, ...HALVES.filter(isOf).map((half): Supposed => ({ rule, halves: [half] }))];
 }
@@ -24,14 +24,19 @@ const overlaps = (a: Supposed, b: Supposed): boolean =>
   a.rule.name === b.rule.name && a.halves.some((half) => b.halves.includes(half));
 
 /**
- * @param rules the rows that can be made on the garment
+ * @param rules      the rows that can be made on the garment
+ * @param canBeOnOne whether a row can be made on one half alone
  * @returns sets of causes more probable than that nothing is amiss, the most probable first; the trade's order decides ties
  */
-export function supposeCauses(rules: readonly Rule[], findings: Findings): readonly Weighed[] {
+export function supposeCauses(
+  rules: readonly Rule[],
+  findings: Findings,
+  canBeOnOne: (rule: Rule) => boolean,
+): readonly Weighed[] {
   const nothing = weigh([], findings);
   if (nothing === null) return [];
   const singles = rules
-    .flatMap((rule) => supposedOf(rule, findings.lines))
+    .flatMap((rule) => supposedOf(rule, findings.lines, canBeOnOne(rule)))
     .map((cause) => weigh([cause], findings))
     .filter((one) => one !== null)
     .toSorted((a, b) => b.score - a.score)
