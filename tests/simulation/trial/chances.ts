@@ -12,7 +12,8 @@ export interface Chances {
 }
 
 export function chancesOf(seed: number): Chances {
-  const dice = diceOf(seed);
+  // Spread over 21 bits, so that the dice's own product with it stays exact.
+  const dice = diceOf(Math.imul(seed, 0x9e3779b1) >>> 11);
   const one = <T>(of: readonly T[]): T => {
     const found = of[Math.min(of.length - 1, Math.floor(dice.from(0, of.length)))];
     if (found === undefined) throw new Error("nothing to draw from");

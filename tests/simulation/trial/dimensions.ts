@@ -140,11 +140,11 @@ const seamOf = (piece: Piece | undefined, seam: SeamName): number | undefined =>
 
 /** A sum or difference of what is there; undefined where any is not. */
 function reckon(
-  of: readonly (number | undefined)[],
+  values: readonly (number | undefined)[],
   how: (a: number, b: number, c: number) => number,
 ): number | undefined {
-  const [a = NaN, b = 0, c = 0] = of;
-  return of.some((value) => value === undefined) ? undefined : how(a, b, c);
+  const [a = NaN, b = 0, c = 0] = values;
+  return values.some((value) => value === undefined) ? undefined : how(a, b, c);
 }
 
 const sum = (values: readonly (number | undefined)[]): number | undefined =>

@@ -37,7 +37,7 @@ describe("fittings", () => {
     for (const wearer of wearers) {
       const played = play(wearer, knowing(wearer), 2);
       const [, first] = played.stages;
-      expect(first !== undefined && isRight(played, first), JSON.stringify(wearer.truths)).toBe(true);
+      expect([first !== undefined && isRight(played, first), wearer.truths]).toEqual([true, wearer.truths]);
       expect(played.stages.every((stage) => !isWorse(played, stage))).toBe(true);
     }
   });
@@ -109,7 +109,7 @@ describe("fittings", () => {
       if (wearer === null) throw new Error(name);
       const played = play(wearer, each, 1, NO_NOISE);
       const [, first] = played.stages;
-      expect(first !== undefined && isRight(played, first), name).toBe(true);
+      expect([name, first !== undefined && isRight(played, first)]).toEqual([name, true]);
     }
   });
 

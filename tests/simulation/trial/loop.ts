@@ -14,7 +14,7 @@ import type { Wearer } from "./wearers";
 export type Advisor = (trial: Trial, work: Work) => Work;
 
 /** mm of cloth: a truth within it is answered; and more than it in all is worse. */
-export const RIGHT_WITHIN = 8;
+const RIGHT_WITHIN = 8;
 const WORSE_BY = 8;
 /** mm of cloth. What no truth is about and was brought further off by more was altered in vain. */
 const UNMOVED = 4.5;

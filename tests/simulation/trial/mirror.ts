@@ -37,7 +37,7 @@ const ALIKE = 5;
 type Residual = (name: Dimension) => number;
 
 /** The signs of one half, without any error. */
-export function seenOn(residuals: Dimensions, pieces: PieceSet): readonly Seen[] {
+function seenOn(residuals: Dimensions, pieces: PieceSet): readonly Seen[] {
   const r: Residual = (name) => residuals[name] ?? 0;
   return [
     ...shoulders(r),
@@ -290,6 +290,8 @@ export interface Noise {
   /** mm of cloth, one standard deviation; of each way of a mark. */
   readonly error: number;
   readonly ofMark: number;
+  /** How often the same cloth is put down at a place near by, or by another word, where there is one. */
+  readonly otherwise: number;
   /** How often no amount is said. */
   readonly unsaid: number;
   /** How often a check is looked at, and answered wrongly. */
@@ -302,12 +304,61 @@ export const USUAL_NOISE: Noise = {
   wrong: 0.1,
   error: 5,
   ofMark: 3.5,
+  otherwise: 0.1,
   unsaid: 0.15,
   looked: 0.7,
   misjudged: 0.1,
 };
 
-export const NO_NOISE: Noise = { missed: 0, wrong: 0, error: 0, ofMark: 0, unsaid: 0, looked: 1, misjudged: 0 };
+export const NO_NOISE: Noise = {
+  missed: 0,
+  wrong: 0,
+  error: 0,
+  ofMark: 0,
+  otherwise: 0,
+  unsaid: 0,
+  looked: 1,
+  misjudged: 0,
+};
+
+/** The same cloth, as others put it down: one fold has no single place (from memory; common practice, no source). */
+const OTHERWISE: Readonly<Record<string, readonly (readonly [TrialPlace, TrialSign])[]>> = {
+  "sideSeam tight": [
+    ["frontWaist", "tight"],
+    ["backWaist", "tight"],
+  ],
+  "sideSeam foldAlong": [
+    ["frontWaist", "foldAlong"],
+    ["backWaist", "foldAlong"],
+  ],
+  "sideHip tight": [
+    ["frontHip", "tight"],
+    ["backHip", "tight"],
+  ],
+  "sideHip foldAlong": [["backHip", "foldAlong"]],
+  "chest tight": [["frontArmhole", "tight"]],
+  "blades tight": [["blades", "flat"]],
+  "blades foldAlong": [["backArmhole", "foldAlong"]],
+  "backArmhole tight": [["backArmhole", "cutsIn"]],
+  "backAboveWaist foldAcross": [["backWaist", "foldAcross"]],
+  "frontAboveWaist foldAcross": [["frontWaist", "foldAcross"]],
+  "shoulder foldAcross": [["frontArmhole", "foldAcross"]],
+  "shoulder tight": [["shoulder", "dragLines"]],
+  "underarm cutsIn": [["frontArmhole", "cutsIn"]],
+  "underarm drops": [["underarm", "gapes"]],
+  "bust flat": [["bust", "tight"]],
+  "bust foldAlong": [["bust", "foldAcross"]],
+  "dartEnd pointed": [["bust", "pointed"]],
+  "strap foldAcross": [["strap", "slips"]],
+  "underBust foldAlong": [["underBust", "gapes"]],
+};
+
+function asPutDown(seen: SeenOn, chances: Chances, noise: Noise): SeenOn {
+  const others = OTHERWISE[`${seen.place} ${seen.sign}`];
+  if (others === undefined || !chances.is(noise.otherwise)) return seen;
+  const [place, sign] = chances.one(others);
+  return { ...seen, place, sign };
+}
 
 /** What can be seen wrongly, on any garment: a fold of sitting badly, a light, a wrong pin. */
 const PLAUSIBLE: readonly Seen[] = [
@@ -351,7 +402,7 @@ const WRONG_CLOTH = [5, 14] as const;
 const WRONG_ONE_SIDED = 0.25;
 
 /** Half of the cloth in a fold is pinched; all else is as it is. */
-export const amountOf = (way: TrialWay, cloth: number): number => (way === "pinched" ? cloth / 2 : cloth);
+const amountOf = (way: TrialWay, cloth: number): number => (way === "pinched" ? cloth / 2 : cloth);
 
 function putDown({ cloth, mark, way, ...rest }: SeenOn, id: string, chances: Chances, noise: Noise): Observation {
   if (mark !== undefined) {
@@ -409,7 +460,7 @@ export function lookInMirror({ work, plan, residuals, truths, id, chances, noise
     const cloth = one.way === undefined ? {} : { cloth: chances.from(...WRONG_CLOTH) };
     return [{ ...one, ...cloth, ...(chances.is(WRONG_ONE_SIDED) ? { half: chances.one(HALVES) } : {}) }];
   });
-  const lines = chances.shuffled([...seen, ...wrong]);
+  const lines = chances.shuffled([...merged(seen.map((one) => asPutDown(one, chances, noise))), ...wrong]);
   return {
     id,
     sewn: decided(work),

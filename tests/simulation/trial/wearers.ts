@@ -87,7 +87,7 @@ function truthsOf(count: number, base: OnHalves, work: Work, chances: Chances): 
 }
 
 /** What the right alterations, made together, leave of the truths that have a row, mm; null where they cannot be made. */
-export function idealLeaves({ work, plan, truths, needs }: Omit<Wearer, "seed">): number | null {
+function idealLeaves({ work, plan, truths, needs }: Omit<Wearer, "seed">): number | null {
   const known = truths.filter(({ name }) => hasRow(name));
   const ideal = idealWork(work, plan, known);
   const made = ideal === null ? null : soundPlan(ideal);
