@@ -78,7 +78,8 @@ const FIRST: Readonly<Record<string, Usual>> = {
   "sideSeam foldAlong": ["sideSeamWaist", -1],
   "sideHip tight": ["sideSeamHip", 1],
   "sideHip foldAlong": ["sideSeamHip", -1],
-  "backNeck gapes": ["backNeckGape", 1],
+  // Pinned at the centre back, half of it belongs to either half of the body.
+  "backNeck gapes": ["backNeckGape", 0.5],
   "backNeck foldAcross": ["shoulderSlope", 1],
   "backArmhole tight": ["backWidth", 1],
   "backArmhole gapes": ["backWidth", -1],

@@ -42,6 +42,18 @@ describe("fittings", () => {
     }
   });
 
+  it("are not right while a truth that can be known is off by more than 8 mm of cloth", () => {
+    for (const [amount, right] of [
+      [7, true],
+      [9, false],
+    ] as const) {
+      const wearer = wearerWith("sideDart", [{ name: "broadShoulders", amount, half: "left" }]);
+      if (wearer === null) throw new Error("no wearer");
+      const played = play(wearer, nobody, 1);
+      expect(played.stages.map((stage) => isRight(played, stage))).toEqual([right, right]);
+    }
+  });
+
   it("leave everything as it is where nobody answers", () => {
     for (const wearer of wearers) {
       const { stages } = play(wearer, nobody, 3);

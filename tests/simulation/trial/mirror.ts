@@ -90,7 +90,8 @@ function edges(r: Residual): Seen[] {
     ...slit("frontArmhole", "tight", r("armholeFront")),
     ...fold("frontNeck", "gapes", -r("neckFront")),
     ...slit("frontNeck", "cutsIn", r("neckFront")),
-    ...fold("backNeck", "gapes", -r("neckBack")),
+    // Pinned where it is nearest to hand, at the centre back: one fold for both halves.
+    ...fold("backNeck", "gapes", -2 * r("neckBack"), 2 * SEEN),
     ...slit("backNeck", "cutsIn", r("neckBack")),
     ...off("underarm", "cutsIn", underarm),
     ...off("underarm", "drops", -underarm),
