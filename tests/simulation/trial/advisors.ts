@@ -10,7 +10,10 @@ import type { Observation } from "../../../src/core/decisions/trial";
 import type { Work } from "../../../src/core/decisions/work";
 import { setOf, type PieceSet } from "../../../src/core/pattern/pieceSet";
 import { derivePlan } from "../../../src/core/plan/derivePlan";
+import { applyCommand } from "../../../src/core/plan/commands";
 import type { Plan } from "../../../src/core/plan/plan";
+import { readTrial } from "../../../src/core/trial/readTrial";
+import { answerCommand } from "../../../src/core/trial/takeAnswer";
 import type { Advisor } from "./loop";
 
 /** Nothing is altered. */
@@ -222,8 +225,16 @@ const eachByItself: Advisor = ({ observations }, work) => {
   return withinReach({ ...(more === 0 ? work : bustAltered(work, plan.value, more)), alterations });
 };
 
-/** The advisors that are compared, by the names that the table has for them. The planner's own comes here. */
+/** The planner's own: the first of its answers, where it has one. */
+const planner: Advisor = (trial, work) => {
+  const read = readTrial(trial);
+  const first = read.ok ? read.value.answers[0] : undefined;
+  return first === undefined ? work : applyCommand(work, answerCommand(work, trial, first, null));
+};
+
+/** The advisors that are compared, by the names that the table has for them. */
 export const ADVISORS: Readonly<Record<string, Advisor>> = {
   none: nobody,
   "each by itself": eachByItself,
+  planner,
 };
