@@ -1,6 +1,6 @@
 /** What she can do to the trial garments of a work. */
 import { LIMITS } from "../decisions/limits";
-import type { Observation, Trial } from "../decisions/trial";
+import type { Observation, TakenAnswer, Trial } from "../decisions/trial";
 import type { Decided, Picks, Work } from "../decisions/work";
 import type { Command } from "./commands";
 import { putOrTakeOut } from "./putAlteration";
@@ -93,16 +93,8 @@ export function trialCommand(work: Work, command: TrialCommand): Work {
       const checks = is === null ? without(trial.checks ?? {}, check) : { ...trial.checks, [check]: is };
       return changed(Object.keys(checks).length === 0 ? without(trial, "checks") : withPart(trial, "checks", checks));
     }
-    case "takeTrialAnswer": {
-      const { answer, alterations, bustAlteration } = command;
-      const kept = changed(withPart(trial, "taken", [...(trial.taken ?? []), answer].slice(-LIMITS.observations)));
-      const picks: Picks = bustAlteration === undefined ? work.picks : { ...work.picks, bustAlteration };
-      return withPart(
-        withPart(kept, "picks", picks),
-        "alterations",
-        alterations.reduce(putOrTakeOut, work.alterations),
-      );
-    }
+    case "takeTrialAnswer":
+      return answerTaken(changed(withPart(trial, "taken", taken(trial, command.answer))), command);
     case "setVerdict": {
       if (command.verdict === null) return changed(without(without(trial, "verdict"), "base"));
       const closed = withPart(trial, "verdict", command.verdict);
@@ -128,6 +120,20 @@ export function trialCommand(work: Work, command: TrialCommand): Work {
       return isSame(decidedIn(work), trial.sewn) ? work : returned;
     }
   }
+}
+
+/** An answer takes the place of those that were taken for the same halves; one for both, of all. */
+const taken = ({ taken: before = [] }: Trial, answer: TakenAnswer): readonly TakenAnswer[] =>
+  [...before.filter(({ half }) => answer.half !== undefined && half !== answer.half), answer].slice(
+    -LIMITS.observations,
+  );
+
+function answerTaken(
+  work: Work,
+  { alterations, bustAlteration }: Extract<Command, { readonly kind: "takeTrialAnswer" }>,
+): Work {
+  const picks: Picks = bustAlteration === undefined ? work.picks : { ...work.picks, bustAlteration };
+  return withPart(withPart(work, "picks", picks), "alterations", alterations.reduce(putOrTakeOut, work.alterations));
 }
 
 /** A line beyond what a record holds, or one of amounts that no cloth has, is not put. */
