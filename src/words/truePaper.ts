@@ -14,11 +14,19 @@ import { capital, centreWords, levelWords, pieceWords, seamWords } from "./terms
 /** Ticked at the cutting table: what else is cut by this piece is the garment's own affair. */
 const TO_TICK = "Cut too: ☐ lining ☐ interfacing";
 
-/** "FRONT", "BACK, LEFT HALF". */
+/** Beside rows of tacking, short: "tack, L". */
+export const tackingWords = (half: Half): string => `tack: ${HALF_LETTERS[half]}`;
+/** On pieces and strips: the wearer's own left and right. */
+const HALF_LETTERS: Readonly<Record<Half, string>> = { left: "L", right: "R" };
+
+/** "FRONT", "BACK L, YOUR LEFT HALF". */
 export const pieceTitle = ({ name, label, half }: Pick<TruePiece, "name" | "label" | "half">): string => {
-  const words = label ?? pieceWords(name);
-  return (half === null ? words : `${words}, ${halfWords(half)}`).toUpperCase();
+  return namedHalf(label ?? pieceWords(name), half).toUpperCase();
 };
+
+/** "back L, your left half". */
+export const namedHalf = (words: string, half: Half | null): string =>
+  half === null ? words : `${words} ${HALF_LETTERS[half]}, your ${halfWords(half)}`;
 
 /** How often, and how it lies on the cloth. */
 export function cutWords({ name, half, cut }: Pick<TruePiece, "name" | "half"> & { readonly cut: CutCount }): string {
@@ -97,8 +105,7 @@ export function alteredWords(
     if (planned.piece !== name && planned.outcome.value.after[name] === undefined) return [];
     if (planned.what.kind === "alteration") {
       const { alteration } = planned.what;
-      const own = alteration.kind === "fit" ? alteration.half : undefined;
-      if (half !== null && own !== undefined && own !== half) return [];
+      if (half !== null && alteration.half !== undefined && alteration.half !== half) return [];
     }
     const title = plannedTitle(planned, unit);
     return planned.what.kind === "bust"
