@@ -1,5 +1,5 @@
 /** The wearer's alterations applied one after the other to the built pieces, and the ledger that tells of them. */
-import { dartOfAlteration, isRedraw, type Alteration, type Half } from "../decisions/alteration";
+import { dartOfAlteration, HALVES, isMadeOn, isRedraw, type Alteration, type Half } from "../decisions/alteration";
 import type { TruingChange } from "../truing/changes";
 import type { AlterationFailure } from "../alterations/outcome/alterationFailure";
 import { applyAlteration } from "../alterations/applyAlteration";
@@ -39,7 +39,7 @@ export interface AlterationsMade {
 export const keyOf = ({ piece, dart }: DartRef): string => `${piece}.${dart}`;
 
 /** Whether an alteration is made on one half alone. */
-const isOneSided = (alteration: Alteration): boolean => alteration.kind === "fit" && alteration.half !== undefined;
+const isOneSided = ({ half }: Alteration): boolean => half !== undefined;
 
 interface Halves {
   readonly left: AlterationsMade;
@@ -123,7 +123,7 @@ function makeHalves(
 ): Made {
   const { built, sizing } = picked;
   const bustPoint = built.bustPoint.own ?? built.bustPoint.printed;
-  const halves = work.alterations.some(isOneSided) ? (["left", "right"] as const) : [null];
+  const halves = work.alterations.some(isOneSided) ? HALVES : [null];
   const chains = halves.map((half): Chain => ({
     half,
     alterations: built.bust === null ? [] : [bustPlanned(work, built, sizing.bust)],
@@ -134,9 +134,7 @@ function makeHalves(
   }));
   for (const alteration of alterations) {
     const refused = leftOut.get(alteration.id);
-    const own = chains.filter(
-      ({ half }) => half === null || alteration.kind !== "fit" || (alteration.half ?? half) === half,
-    );
+    const own = chains.filter(({ half }) => half === null || isMadeOn(alteration, half));
     const done = own.map(({ pieces }) =>
       refused === undefined ? makeOne({ pieces, alteration, bustPoint }) : fail(refused),
     );
