@@ -245,7 +245,9 @@ function pieceText(piece: TruePiece, { sizeName }: DxfOptions): Group[] {
   ];
   return [
     ...inTitleBox(piece.title, lines),
-    ...(piece.half === null ? [] : piece.tacking.slice(0, 1).flatMap(([from]) => writing(LAYER.annotation, upright(from), tacked))),
+    ...(piece.half === null
+      ? []
+      : piece.tacking.slice(0, 1).flatMap(([from]) => writing(LAYER.annotation, upright(from), tacked))),
     ...(piece.bustPoint === null ? [] : writing(LAYER.annotation, upright(piece.bustPoint), "Bust point")),
   ];
 }

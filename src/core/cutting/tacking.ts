@@ -22,7 +22,12 @@ const TRIED: Mm = 6;
  * The rows of a piece that is cut for one half: upright on it, clear of its other lines, as long as there is room for and as
  * near its grain line as can be. None where it has no room at all.
  */
-export function tackingRows(half: Half, ring: readonly PiecePoint[], lines: Lines, near: PiecePoint): readonly TackingRow[] {
+export function tackingRows(
+  half: Half,
+  ring: readonly PiecePoint[],
+  lines: Lines,
+  near: PiecePoint,
+): readonly TackingRow[] {
   const count = tackingCount(half);
   const width = (count - 1) * APART;
   const { min, max } = boundsOfPoints(ring);

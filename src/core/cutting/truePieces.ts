@@ -176,18 +176,22 @@ function truePiece(
     dots: DOTTED.flatMap((name) => piece.points[name]?.at ?? []),
     cut: cutCount(piece, half),
     tacking:
-      half === null ? [] : tackingRows(half, ring, [...lines, grain, boxLine(title)], between(...grain, TACKED_AT)),
+      half === null ? [] : tackingRows(half, ring, [...lines, grain, ...boxLines(title)], between(...grain, TACKED_AT)),
     title,
   };
 }
 
 /** Tacking stands as near as can be to this share of the grain line from above. */
 const TACKED_AT = 0.75;
+/** mm. No row of tacking is as short. */
+const TACKED_CLEAR = 8;
 
-const boxLine = ({ centre: { x, y }, width, height }: TruePiece["title"]): readonly PiecePoint[] => {
-  const [x0, x1, y0, y1] = [x - width / 2, x + width / 2, y - height / 2, y + height / 2];
-  return [piecePoint(x0, y0), piecePoint(x1, y0), piecePoint(x1, y1), piecePoint(x0, y1), piecePoint(x0, y0)];
-};
+/** A box as lines that nothing fits between. */
+const boxLines = ({ centre: { x, y }, width, height }: TruePiece["title"]): Lines =>
+  Array.from({ length: Math.ceil(height / TACKED_CLEAR) + 1 }, (_, row) => {
+    const level = y - height / 2 + Math.min(height, row * TACKED_CLEAR);
+    return [piecePoint(x - width / 2, level), piecePoint(x + width / 2, level)];
+  });
 
 /** Stretches of one seam that follow one another, darts and folds left out; the ring may begin in the middle of one. */
 function seamRuns(stretches: readonly Stretch[]): readonly Pick<SeamRun, "seam" | "edges">[] {
