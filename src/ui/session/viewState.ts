@@ -1,5 +1,6 @@
 /** What the table, the ledger and the steps show of the open work at the moment. */
 import type { Half } from "../../core/decisions/alteration";
+import type { FitName } from "../../core/decisions/fitNames";
 import { isSameDart, type DartRef } from "../../core/pattern/piece";
 import { storeOfWork } from "./ofWork";
 
@@ -13,6 +14,8 @@ export interface ViewState {
   readonly otherHalf: OtherHalf;
   /** What is changed of the dart that is chosen is for the shown half alone. */
   readonly alone: boolean;
+  /** What was asked to be changed on the shown half, a dart or a fit, until it is found. */
+  readonly sought: Sought | null;
   /** How far the lit alteration is shown as made: 0 before, 1 after. */
   readonly litShare: number;
   readonly selectDart: (dart: DartRef | null) => void;
@@ -20,8 +23,11 @@ export interface ViewState {
   readonly showHalf: (half: Half) => void;
   readonly showOther: (otherHalf: OtherHalf) => void;
   readonly setAlone: (alone: boolean) => void;
+  readonly seek: (sought: Sought | null) => void;
   readonly showShare: (share: number) => void;
 }
+
+export type Sought = "dart" | FitName;
 
 export type OtherHalf = "away" | "beside" | "under";
 
@@ -31,6 +37,7 @@ export const useViewState = storeOfWork<ViewState>((set) => ({
   half: "left",
   otherHalf: "away",
   alone: false,
+  sought: null,
   litShare: 1,
   // Of another dart it is asked anew which halves it is changed on.
   selectDart: (selectedDart) =>
@@ -47,5 +54,6 @@ export const useViewState = storeOfWork<ViewState>((set) => ({
   showHalf: (half) => set({ half }),
   showOther: (otherHalf) => set({ otherHalf }),
   setAlone: (alone) => set({ alone }),
+  seek: (sought) => set({ sought }),
   showShare: (litShare) => set({ litShare }),
 }));
