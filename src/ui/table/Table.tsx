@@ -265,16 +265,16 @@ function LivePlan(props: LivePlanProps) {
   if (!places.some((place) => place.half !== undefined))
     return (
       <>
-        {other === "under" && whole.left !== whole.right && (
-          <OtherHalfLayer plan={whole[otherHalf(half)]} places={props.places} />
-        )}
         <HalfOnTable {...props} whole={whole} half={half} />
+        {other === "under" && whole.left !== whole.right && (
+          <OtherHalfLayer plan={whole[otherHalf(half)]} places={places} />
+        )}
       </>
     );
   return ofHalves.map(({ one, ...own }) => <HalfOnTable key={one} {...props} {...own} whole={whole} half={one} />);
 }
 
-/** The outline of the half that is not worked on, thin, under the one that is. */
+/** The outline of the half that is not worked on, thin, laid on the one that is. */
 const OtherHalfLayer = memo(({ plan, places }: { readonly plan: PlanHalf; readonly places: readonly Place[] }) => (
   <g className="other-half" aria-hidden="true">
     {places.map((place) => {
