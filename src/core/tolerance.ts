@@ -54,6 +54,12 @@ export const SEAMS_PARALLEL = 0.01;
 /** mm. Two seams, two dart legs or the two sides of a strap agree when within this: what walking leaves, half of what a fine pencil shows. */
 export const SEWN_AGREEMENT = 0.05;
 
+/** mm. The centre seams of two halves that are not alike agree when within this: over so long a seam it is eased in unseen. */
+export const HALVES_AGREE = 0.5;
+
+/** mm. Centres that are set apart by no more, by the way, are drawn to one length; more would be an alteration of its own (our own choice). */
+export const HALVES_TRUED = 6;
+
 /** mm. A girth agrees with its claim when within this: nothing but what truing leaves stands between them, and no pencil shows it. */
 export const GIRTH_AGREEMENT = 0.05;
 
@@ -476,6 +482,12 @@ export const CENTRE_STRAIGHT = 0.5;
 
 /** mm. A mark as near as this to where a front's darts lead is taken for its bust point (our own choice). */
 export const BUST_POINT_MARKED = 45;
+
+/** mm. What an amount of cloth read off a toile is good to, one standard deviation: a pinch, a slit, a mark (common practice, no source). */
+export const CLOTH_READ = 5;
+
+/** mm. Less cloth than this on one half is left alone: it is less than can be pinned twice alike (our own choice). */
+export const CLOTH_WORTH_ALTERING = 4;
 
 /** mm. A toile that measures this much more or less than its plan was sewn otherwise: less is how a tape is held (common practice). */
 export const SEWN_OFF = 4;
