@@ -59,7 +59,7 @@ export function TrialStep() {
           {trials.length === 0 && <p>{BEGIN_ABOUT}</p>}
           {trials.length < LIMITS.trials && (
             <p>
-              <button type="button" className={trials.length === 0 ? "button primary" : "button"} onClick={begin}>
+              <button type="button" className={trials.length === 0 ? "button main" : "button"} onClick={begin}>
                 {beginWords(trials.length)}
               </button>
             </p>
