@@ -87,6 +87,6 @@ test.describe("in inches", () => {
     await page.getByRole("combobox", { name: "Line 1: What is seen" }).selectOption("fold across");
     await page.getByRole("textbox", { name: "Line 1: How much" }).fill("1/4");
     await page.keyboard.press("Tab");
-    await expect(page.locator(".record-line").first()).toContainText("2 × 1/4 in = 1/2 in of cloth");
+    await expect(page.locator(".record-line").first()).toContainText("2 × ¼ in = ½ in of cloth");
   });
 });
