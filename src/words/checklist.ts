@@ -91,7 +91,7 @@ function said(step: ChecklistStep, context: Context): Said {
 
 /**
  * One job in words. `pieces` are the plan's final pieces: positions are measured on them; `traced`: the size traced, if told;
- * `others`: her own words for pieces without a name.
+ * `others`: her own words for pieces without a name; `isFromOld`: told from the piece as it was sewn before.
  */
 export function checklistLine(
   item: ChecklistItem,
@@ -99,6 +99,7 @@ export function checklistLine(
   unit: LengthUnit,
   traced?: string,
   others?: OtherNames,
+  isFromOld?: true,
 ): ChecklistLine {
   const piece = pieces.find((one) => one.name === item.piece);
   const {
@@ -111,6 +112,7 @@ export function checklistLine(
     pieceName: item.piece,
     label: namedPieceWords(item.piece, others),
     traced,
+    ...(isFromOld === undefined ? {} : { isFromOld }),
   });
   const alteration = alterationOf(item.step);
   return {
