@@ -1,22 +1,26 @@
 /** Versions of a work in words: what they are called, what differs, and how the paper of one is made that of another. */
 import type { Alteration, Half } from "../core/decisions/alteration";
 import type { LengthUnit } from "../core/decisions/work";
-import type { Trial } from "../core/decisions/trial";
+import type { Observation, Trial } from "../core/decisions/trial";
+import type { DartFigures } from "../core/dart/dartFigures";
 import type { PieceName } from "../core/pattern/piece";
 import { isTurnedOver } from "../core/cutting/turnedOver";
 import type { Plan } from "../core/plan/plan";
 import type { Mm } from "../core/units";
 import type { AlterationRow } from "../core/versions/alterationRows";
 import type { AnewWhy, ChangedStep, PieceSince, Since, SinceItem } from "../core/versions/checklistSince";
+import type { Comparison, Reason } from "../core/versions/compare";
 import type { Version } from "../core/versions/versionsOf";
 import { FIT_WORDS } from "./alterations/index";
 import { checklistByPiece, checklistLine, type ChecklistLine, type PieceChecklist } from "./checklist";
 import { fitSteps, fitTitle, halfWords } from "./fits";
 import { plannedTitle } from "./ledger";
+import { measureWords } from "./measures";
 import { alterationTitle } from "./planned";
 import { dayWords } from "./terms/days";
-import { formatAmount, formatAsked } from "./terms/length";
-import { capital, dartRefWords, listWords, namedPieceWords, type OtherNames } from "./terms/names";
+import { formatAmount, formatAsked, formatLength } from "./terms/length";
+import { placeWords, signWords } from "./trialPlaces";
+import { capital, dartRefWords, levelWords, listWords, namedPieceWords, type OtherNames } from "./terms/names";
 
 export const NOW_WORDS = "Now";
 
@@ -268,3 +272,190 @@ function anewOf(anew: Since["anew"], { plan, unit }: Told): readonly SincePiece[
     anew: `${isBoth || first.half === null ? "" : `${capital(halfWords(first.half))}. `}${WHY[first.why]}`,
   }));
 }
+
+export const VERSIONS_WORDS = {
+  title: "Versions",
+  about: "Every toile as it was sewn, and what is decided now. Look at one, or hold two against each other.",
+  look: "Look at",
+  against: "Held against",
+  nothing: "nothing",
+  now: "Now",
+  sameAsNow: "as decided now",
+  alterations: "Alterations",
+  none: "No alterations in either.",
+  sizes: "Sizes and girths",
+  darts: "Darts",
+  why: "What changed, and why",
+  unchanged: "Nothing is decided otherwise.",
+  ownWish: "Decided without an answer of a trial.",
+  more: "More by",
+  print: "Print what changes",
+  neverSewn:
+    "What is decided now was never sewn. Going back is one step: undo brings it back. To keep both, go back in a copy.",
+  copyOpened: "The copy is opened; this work stays as it is, under its own name.",
+  same: "The same pieces.",
+} as const;
+
+export const backWords = (number: number): string => `Go back to trial ${number}`;
+export const backInCopyWords = (number: number): string => `Go back to trial ${number} in a copy`;
+export const branchWords = (number: number): string => `Branch from trial ${number}`;
+export const branchAbout = (number: number): string =>
+  number === 1
+    ? "A branch is a work of its own, with the trial it begins from."
+    : "A branch is a work of its own, with the trials up to the one it begins from.";
+
+/** A work's name with where it branches off; names are kept short enough to be told apart by their ends. */
+export const branchName = (name: string, number: number): string =>
+  `${name.slice(0, LONGEST_BRANCHED)}, from trial ${number}`;
+const LONGEST_BRANCHED = 170;
+
+/** Beside a version's name: how its trial ended. */
+export const verdictTag = ({ verdict, base }: Pick<Trial, "verdict" | "base">): string | null =>
+  base === true ? "base" : verdict === "keep" ? "kept" : verdict === "again" ? "again" : "open";
+
+/** Which lines of the record asked for a change: "Trial 2: fold across, back above the waist, pinched 5 mm". */
+export function reasonWords({ number, because, half }: Reason, unit: LengthUnit): string {
+  const lines = because.map((line) => observationWords(line, unit)).filter((text) => text !== "");
+  const on = half === null ? "" : ` Tried on the ${halfWords(half)}.`;
+  const seen = lines.length === 0 ? "an answer was taken" : lines.join("; ");
+  return `Trial ${number}: ${seen}.${on}`;
+}
+
+const WAYS = { pinched: "pinched", letOut: "let out", off: "off by" } as const;
+
+/** A line of the record in one breath. */
+function observationWords({ place, sign, way, amount, mark, half, changed }: Observation, unit: LengthUnit): string {
+  const parts = [
+    ...(sign === undefined ? [] : [signWords(sign)]),
+    ...(place === undefined ? [] : [placeWords(place)]),
+    ...(half === undefined ? [] : [halfWords(half)]),
+    ...(amount === undefined ? [] : [`${way === undefined ? "" : `${WAYS[way]} `}${formatAmount(amount, unit)}`]),
+    ...(mark === undefined ? [] : markWords(mark, unit)),
+  ];
+  return parts.length === 0 ? (changed ?? "") : parts.join(", ");
+}
+
+function markWords({ out, down }: { readonly out: Mm; readonly down: Mm }, unit: LengthUnit): readonly string[] {
+  const told = (by: Mm, more: string, less: string): readonly string[] =>
+    isAny(by, unit) ? [`${formatAmount(Math.abs(by), unit)} ${by > 0 ? more : less}`] : [];
+  return [...told(out, "outwards", "inwards"), ...told(down, "down", "up")];
+}
+
+/** One line of a table: what, in the older version, in the newer one, and what the newer has more. */
+export interface VersionLine {
+  readonly key: string;
+  readonly what: string;
+  readonly before: string;
+  readonly after: string;
+  readonly by: string;
+  readonly isChanged: boolean;
+}
+
+export function alterationLines(rows: readonly AlterationRow[], unit: LengthUnit): readonly VersionLine[] {
+  return rows.flatMap((row): readonly VersionLine[] => {
+    const { before, after, by, half, isChanged } = row;
+    const known = after ?? before;
+    if (known === null) return [];
+    const what = `${alterationName(known)}${half === null ? "" : `, ${halfWords(half)}`}`;
+    return [
+      {
+        key: what,
+        what,
+        before: alterationCell(before, unit),
+        after: alterationCell(after, unit),
+        by: by === null ? "" : moreWords(by, unit),
+        isChanged,
+      },
+    ];
+  });
+}
+
+/** Sizes by their labels, girths and measures. */
+export function sizeLines(compared: Comparison, unit: LengthUnit): readonly VersionLine[] {
+  const { baseSize, cup, bust, levels, measures, ease } = compared;
+  const label = (key: string, what: string, { before, after }: typeof baseSize): VersionLine => ({
+    key,
+    what,
+    before: before ?? "–",
+    after: after ?? "–",
+    by: "",
+    isChanged: before !== after,
+  });
+  const length = (
+    key: string,
+    what: string,
+    [before, after]: readonly [Mm | null, Mm | null],
+    told: (mm: Mm, unit: LengthUnit) => string,
+  ): VersionLine => {
+    const by = before === null || after === null ? "" : moreWords(after - before, unit);
+    return {
+      key,
+      what,
+      before: before === null ? "–" : told(before, unit),
+      after: after === null ? "–" : told(after, unit),
+      by,
+      isChanged: before === null || after === null ? before !== after : by !== "=",
+    };
+  };
+  return [
+    label("base", "Frame", baseSize),
+    ...(cup.before === null && cup.after === null ? [] : [label("cup", "Cup", cup)]),
+    length("alteration", "Bust adjustment, whole", [bust.before, bust.after], signed),
+    ...levels.map(({ level, before, after }) =>
+      length(
+        `finished-${level}`,
+        `Finished ${levelWords(level)}`,
+        [before?.finished ?? null, after?.finished ?? null],
+        formatLength,
+      ),
+    ),
+    ...measures.map(({ measure, before, after }) =>
+      length(`measure-${measure}`, measureWords(measure).name, [before, after], formatLength),
+    ),
+    ...ease.map(({ level, before, after }) =>
+      length(`ease-${level}`, `Ease wanted at the ${levelWords(level)}`, [before, after], formatAmount),
+    ),
+  ];
+}
+
+/** Mouth, fullness and where it ends, of every dart. */
+export function dartLines(rows: Comparison["darts"], unit: LengthUnit): readonly VersionLine[] {
+  return rows.flatMap(({ ref, half, before, after }): readonly VersionLine[] => {
+    const name = `${capital(dartRefWords(ref))}${half === null ? "" : `, ${halfWords(half)}`}`;
+    const line = (what: string, of: (figures: DartFigures) => Mm | null): readonly VersionLine[] => {
+      const [was, is] = [before, after].map((figures) => (figures === null ? null : of(figures)));
+      if (was == null && is == null) return [];
+      const by = was == null || is == null ? "" : moreWords(is - was, unit);
+      return [
+        {
+          key: `${name} ${what}`,
+          what: `${name}: ${what}`,
+          before: was == null ? "–" : formatAmount(was, unit),
+          after: is == null ? "–" : formatAmount(is, unit),
+          by,
+          isChanged: by !== "=",
+        },
+      ];
+    };
+    return [
+      ...line("mouth", ({ intake }) => intake),
+      ...line("fullness", ({ fullness }) => fullness),
+      ...line("short of the bust point", ({ end }) => end?.along ?? null),
+    ];
+  });
+}
+
+export const SINCE_WORDS = {
+  kind: "Alter your toile’s paper",
+  order: "What changes",
+  nothing: "Nothing changes: cut by the paper that you have.",
+  drawing: "The piece as it was, dashed, and as it is to be, heavy",
+  from: "Paper you have",
+  to: "Wanted",
+  print: "Print the changes",
+  strips: "The same in true size, as strips to lay on that paper",
+  noTrial: "No toile is kept yet. Begin a trial, and what changes after it can be printed here.",
+} as const;
+
+export const sinceHint = (from: string, to: string): string =>
+  `From the paper of “${from}” to “${to}”, and only what differs. All lines are stitch lines: without allowances, or with the stitch line drawn in. In the drawings the old line is dashed, the new one heavy.`;
