@@ -6,6 +6,7 @@ import type { Mm } from "../units";
 export type CheckName =
   | "girthAsClaimed"
   | "seamsWalk"
+  | "halvesWalk"
   | "dartLegsEqual"
   | "cornersSquare"
   | "joinedCornersStraight"

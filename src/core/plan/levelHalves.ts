@@ -1,0 +1,43 @@
+/**
+ * Halves that are cut in two cup versions, or altered for the bust by what each can take, are brought together at the centre
+ * front: a fuller cup makes it longer.
+ */
+import { lowerAbove } from "../alterations/fit/waistWedge";
+import { centreOff } from "../girth/centreSeams";
+import type { PieceSet } from "../pattern/pieceSet";
+import { SOLVER_ACCURACY } from "../tolerance";
+import type { Mm } from "../units";
+
+/** Rounds in which the amount settles: the centre gets very nearly what the wedge is given. */
+const ROUNDS = 6;
+
+export interface Levelled {
+  readonly pieces: PieceSet;
+  /** What was let in at the centre front, nothing at the side seam. */
+  readonly by: Mm;
+}
+
+/**
+ * The shorter centre lengthened to the longer, by a wedge just above the waist: cloth can be taken off on the toile, not put to
+ * it (our own choice).
+ */
+export function levelHalves(
+  left: PieceSet,
+  right: PieceSet,
+  of: "front" | "back",
+): { readonly left: Levelled; readonly right: Levelled } {
+  const off = centreOff(left, right, of);
+  const as = (pieces: PieceSet): Levelled => ({ pieces, by: 0 });
+  if (Math.abs(off) <= SOLVER_ACCURACY) return { left: as(left), right: as(right) };
+  const lengthen = (shorter: PieceSet, longer: PieceSet): Levelled => {
+    let [given, made] = [Math.abs(off), shorter];
+    for (let round = 0; round < ROUNDS; round += 1) {
+      made = lowerAbove(shorter, of, given).pieces;
+      const lacks = centreOff(longer, made, of);
+      if (Math.abs(lacks) <= SOLVER_ACCURACY) break;
+      given += lacks;
+    }
+    return { pieces: made, by: Math.abs(off) };
+  };
+  return off < 0 ? { left: lengthen(left, right), right: as(right) } : { left: as(left), right: lengthen(right, left) };
+}
