@@ -188,9 +188,9 @@ export interface SinceSaid {
 export function sinceSaid(since: Since, plan: Plan, unit: LengthUnit): SinceSaid {
   const told: Told = { unit, plan };
   const { otherNames } = plan.nest;
-  const lists = since.changed.map((one) => ({ ...one, lines: linesOf(one, told) }));
+  const lists = since.changed.map((one) => listedOf(one, told));
   // In her unit nothing of it may be left to be marked.
-  const changed = lists.filter(({ lines }) => lines.some(isToBeDone));
+  const changed = lists.filter(({ hasWork }) => hasWork);
   const names = [...new Set([...changed, ...since.anew].map(({ piece }) => piece))];
   const pieces = names.flatMap((piece): readonly SincePiece[] => {
     const label = namedPieceWords(piece, otherNames);
@@ -201,7 +201,7 @@ export function sinceSaid(since: Since, plan: Plan, unit: LengthUnit): SinceSaid
       ...anewOf(anew, told),
     ];
   });
-  const stays = [...since.stays, ...lists.filter(({ lines }) => !lines.some(isToBeDone))];
+  const stays = [...since.stays, ...lists.filter(({ hasWork }) => !hasWork)];
   const walked = checklistByPiece({ checklist: since.walks, left: plan.left }, unit);
   return {
     pieces: pieces.toSorted((a, b) => orderOf(a) - orderOf(b)),
@@ -229,16 +229,23 @@ const listed = (pieces: readonly PieceSince[], others: OtherNames): string =>
 const whole = (pieces: readonly PieceSince[], others: OtherNames): string =>
   `${capital(listed(pieces, others))} ${isOnePiece(pieces) ? "stays" : "stay"}`;
 
-/** Whether a line is work on the piece, and not what it is told by. */
-const isToBeDone = ({ text, moves }: ChecklistLine): boolean =>
-  moves.length > 0 || /^(?:On the (?:left|right) half: )?(?:Draw|Check) the .+ dart,/.test(text);
-
 interface Listed extends PieceSince {
   readonly lines: readonly ChecklistLine[];
+  /** Whether anything is to be drawn or put, and not only told. */
+  readonly hasWork: boolean;
 }
 
-const linesOf = ({ items, half }: Since["changed"][number], told: Told): readonly ChecklistLine[] =>
-  items.map((item) => lineOf(item, half, told)).filter(({ text }) => text !== "");
+function listedOf({ piece, half, items }: Since["changed"][number], told: Told): Listed {
+  const lines = items.map((item) => ({ item, line: lineOf(item, half, told) }));
+  const isNothing = ({ item, line }: (typeof lines)[number]): boolean =>
+    line.text === "" || (item.step.kind === "places" && line.moves.length === 0);
+  return {
+    piece,
+    half,
+    lines: lines.flatMap((one) => (isNothing(one) ? [] : [one.line])),
+    hasWork: lines.some((one) => (one.item.step.kind === "dart" || one.item.step.kind === "places") && !isNothing(one)),
+  };
+}
 
 /** Work on both halves of a piece, each in its order: what is word for word alike stands once. */
 function onceForBoth([first, second]: readonly Listed[]): readonly ChecklistLine[] {
@@ -279,7 +286,6 @@ export const VERSIONS_WORDS = {
   look: "Look at",
   against: "Held against",
   nothing: "nothing",
-  now: "Now",
   sameAsNow: "as decided now",
   alterations: "Alterations",
   none: "No alterations in either.",
@@ -292,8 +298,6 @@ export const VERSIONS_WORDS = {
   print: "Print what changes",
   neverSewn:
     "What is decided now was never sewn. Going back is one step: undo brings it back. To keep both, go back in a copy.",
-  copyOpened: "The copy is opened; this work stays as it is, under its own name.",
-  same: "The same pieces.",
 } as const;
 
 export const backWords = (number: number): string => `Go back to trial ${number}`;
@@ -459,3 +463,10 @@ export const SINCE_WORDS = {
 
 export const sinceHint = (from: string, to: string): string =>
   `From the paper of “${from}” to “${to}”, and only what differs. All lines are stitch lines: without allowances, or with the stitch line drawn in. In the drawings the old line is dashed, the new one heavy.`;
+
+/** Folded away below what differs. */
+export const sameInBoth = (count: number): string => `The same in both: ${count}`;
+
+/** At the head of a column. */
+export const versionHead = ({ number }: Pick<Version, "number">): string =>
+  number === null ? NOW_WORDS : `Trial ${number}`;

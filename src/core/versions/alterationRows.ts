@@ -81,20 +81,24 @@ function difference(before: Alteration | null, after: Alteration | null): Mm | n
   return was == null || is == null ? null : is - was;
 }
 
-/** On one half alone: rows of what is made there. */
+/** Rows of what is made on one half (null: on both); what is for both in either version keeps its amount for both. */
 export function rowsOnHalf(
   before: readonly Alteration[],
   after: readonly Alteration[],
   half: Half | null,
 ): readonly AlterationRow[] {
   if (half === null) return alterationRows(before, after);
-  const own = (list: readonly Alteration[]): readonly Alteration[] =>
-    list.filter((one) => (one.half ?? half) === half).map((one) => onHalf(one, half));
+  const own = (list: readonly Alteration[]): readonly Alteration[] => list.filter((one) => (one.half ?? half) === half);
   const [was, is] = [own(before), own(after)];
   const things = [...is, ...was].filter(
     (thing, index, all) => all.findIndex((one) => isSameThing(one, thing)) === index,
   );
   return things
     .toSorted((a, b) => placeInOrder(a) - placeInOrder(b))
-    .map((thing) => rowOf(half, found(was, thing, half), found(is, thing, half)));
+    .map((thing) => {
+      const [from, to] = [found(was, thing, half), found(is, thing, half)];
+      const isForBoth = [from, to].every((one) => one === null || one.half === undefined);
+      if (isForBoth) return rowOf(null, from, to);
+      return rowOf(half, from && onHalf(from, half), to && onHalf(to, half));
+    });
 }

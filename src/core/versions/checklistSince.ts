@@ -256,7 +256,8 @@ function reasonsOn(name: PieceName, { from, to, half }: Halves): readonly Work[]
 function traceOf({ before, after, by, half }: AlterationRow, from: PlanHalf, name: PieceName): AlterationTrace | null {
   const known = after ?? before;
   if (known === null || known.kind !== "fit" || by === null) return null;
-  const difference: Alteration = { ...known, amount: by, ...(half === null ? {} : { half }) };
+  const { half: _half, ...whole } = known;
+  const difference: Alteration = { ...whole, amount: by, ...(half === null ? {} : { half }) };
   const done = applyAlteration(setOf(from.pieces), difference, {
     bustPoint: from.bustPoint.own ?? from.bustPoint.printed,
   });

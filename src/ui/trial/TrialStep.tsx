@@ -10,6 +10,7 @@ import { FailureNote } from "../session/FailureNote";
 import { today } from "../session/today";
 import { useSettledPlan } from "../session/usePlan";
 import { useRun, useSettledWork } from "../session/useWork";
+import { Versions } from "../versions/Versions";
 import { BeforeReading } from "./BeforeReading";
 import { RecordHeading } from "./RecordHeading";
 import { RecordLines } from "./RecordLines";
@@ -71,6 +72,7 @@ export function TrialStep() {
         />
       )}
       {shown !== undefined && <OneTrial key={shown.id} trial={shown} number={trials.length - trials.indexOf(shown)} />}
+      <Versions />
     </>
   );
 }

@@ -16,7 +16,9 @@ import {
   branchWords,
   dartLines,
   reasonWords,
+  sameInBoth,
   sizeLines,
+  versionHead,
   versionTitle,
   verdictTag,
   VERSIONS_WORDS,
@@ -133,7 +135,7 @@ function Compared({ work, older, newer, isOne }: ComparedProps) {
   const compared = useMemo(() => compareVersions(older, newer), [older.decided, older.plan, newer.decided, newer.plan]);
   const { unit } = work;
   const alterations = alterationLines(compared.alterations, unit);
-  const heads = isOne ? ([versionTitle(newer)] as const) : ([versionTitle(older), versionTitle(newer)] as const);
+  const heads = isOne ? [versionHead(newer)] : [versionHead(older), versionHead(newer)];
   return (
     <>
       <LaidOverDrawing
@@ -161,9 +163,29 @@ interface LinesProps {
   readonly lines: readonly VersionLine[];
 }
 
-/** Side by side; what differs stands heavy, and says by how much. */
+/** Side by side: first what differs, and by how much; the rest folds out. */
 function Lines({ title, heads, lines }: LinesProps) {
   if (lines.length === 0) return null;
+  if (heads.length === 1) return <LinesTable title={title} heads={heads} lines={lines} />;
+  const changed = lines.filter(({ isChanged }) => isChanged);
+  const same = lines.filter(({ isChanged }) => !isChanged);
+  return (
+    <div className="version-lines">
+      {changed.length > 0 && <LinesTable title={title} heads={heads} lines={changed} />}
+      {same.length > 0 && (
+        <details>
+          <summary>
+            {changed.length === 0 && `${title}. `}
+            {sameInBoth(same.length)}
+          </summary>
+          <LinesTable title={title} heads={heads} lines={same} />
+        </details>
+      )}
+    </div>
+  );
+}
+
+function LinesTable({ title, heads, lines }: LinesProps) {
   const isTwo = heads.length > 1;
   return (
     <div className="version-scroll">
@@ -181,22 +203,12 @@ function Lines({ title, heads, lines }: LinesProps) {
           </tr>
         </thead>
         <tbody>
-          {lines.map(({ key, what, before, after, by, isChanged }) => (
-            <tr key={key} data-changed={(isTwo && isChanged) || undefined}>
+          {lines.map(({ key, what, before, after, by }) => (
+            <tr key={key}>
               <th scope="row">{what}</th>
-              {isTwo && (
-                <td>
-                  <Fractions text={before} />
-                </td>
-              )}
-              <td>
-                <Fractions text={after} />
-              </td>
-              {isTwo && (
-                <td>
-                  <Fractions text={by} />
-                </td>
-              )}
+              {isTwo && <Figure text={before} />}
+              <Figure text={after} />
+              {isTwo && <Figure text={by} />}
             </tr>
           ))}
         </tbody>
@@ -204,6 +216,15 @@ function Lines({ title, heads, lines }: LinesProps) {
     </div>
   );
 }
+
+/** Letters: a figure with its unit is no longer, and is not broken. */
+const LONGEST_FIGURE = 14;
+
+const Figure = ({ text }: { readonly text: string }) => (
+  <td data-words={text.length > LONGEST_FIGURE || undefined}>
+    <Fractions text={text} />
+  </td>
+);
 
 interface ReasonsProps {
   readonly work: Work;
