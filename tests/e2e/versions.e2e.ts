@@ -2,14 +2,12 @@
 import { expect, test, type Page } from "@playwright/test";
 import type { Work } from "../../src/core/decisions/work";
 import { applyCommand, type Command } from "../../src/core/plan/commands";
-import { demoWorks } from "../../src/document/demo";
 import { writeWorkFile } from "../../src/document/workFile";
+import { sampleWork } from "../support/sampleWork";
 import { expectNoAxeViolations } from "./support";
 
-/** A demo with one trial, what was seen on it, an answer taken, and a wish of her own. */
+/** A work with one trial, what was seen on it, an answer taken, and a wish of her own. */
 function tried(): Work {
-  const [demo] = demoWorks();
-  if (demo === undefined) throw new Error("no demo");
   const commands: readonly Command[] = [
     { kind: "beginTrial", id: "one", day: "2026-11-01" },
     {
@@ -25,7 +23,7 @@ function tried(): Work {
     },
     { kind: "putAlteration", alteration: { kind: "fit", id: "tip", fit: "shoulderSlope", amount: 6, half: "right" } },
   ];
-  return commands.reduce(applyCommand, { ...demo, name: "Tried on" });
+  return commands.reduce(applyCommand, { ...sampleWork, name: "Tried on" });
 }
 
 async function openTried(page: Page): Promise<void> {
@@ -36,7 +34,7 @@ async function openTried(page: Page): Promise<void> {
     mimeType: "application/json",
     buffer: Buffer.from(writeWorkFile(tried())),
   });
-  await expect(page.getByLabel("Name of the work")).toHaveValue("Tried on");
+  await expect(page.getByLabel("Name of this work")).toHaveValue("Tried on");
   await page.goto("./#trial");
 }
 
@@ -58,7 +56,7 @@ test("a trial is held against now, gone back to, and branched from", async ({ pa
   await expect(versions.getByText(/never sewn/)).toBeVisible();
 
   await versions.getByRole("button", { name: "Branch from trial 1" }).click();
-  await expect(page.getByLabel("Name of the work")).toHaveValue("Tried on, from trial 1");
+  await expect(page.getByLabel("Name of this work")).toHaveValue("Tried on, from trial 1");
 });
 
 test("the paper of a trial is altered by what is printed, at a phone's width too", async ({ page }) => {
