@@ -9,7 +9,7 @@ import type { Plan } from "../core/plan/plan";
 import type { Mm } from "../core/units";
 import type { AlterationRow } from "../core/versions/alterationRows";
 import type { AnewWhy, ChangedStep, PieceSince, Since, SinceItem } from "../core/versions/checklistSince";
-import type { Comparison, Reason } from "../core/versions/compare";
+import type { Comparison, Reason } from "../core/versions/compareVersions";
 import type { Version } from "../core/versions/versionsOf";
 import { FIT_WORDS } from "./alterations/index";
 import { checklistByPiece, checklistLine, type ChecklistLine, type PieceChecklist } from "./checklist";
@@ -28,7 +28,7 @@ export const NOW_WORDS = "Now";
 export const versionTitle = ({ trial, number }: Pick<Version, "trial" | "number">): string =>
   trial === null || number === null ? NOW_WORDS : trialTitle(trial, number);
 
-export const trialTitle = ({ day }: Pick<Trial, "day">, number: number): string =>
+const trialTitle = ({ day }: Pick<Trial, "day">, number: number): string =>
   `Trial ${number}${day === undefined ? "" : `, ${dayWords(day)}`}`;
 
 /** In the middle of a sentence: "trial 2", "what is decided now". */
@@ -293,7 +293,7 @@ export const VERSIONS_WORDS = {
   darts: "Darts",
   why: "What changed, and why",
   unchanged: "Nothing is decided otherwise.",
-  ownWish: "Decided without an answer of a trial.",
+  ownDecision: "Decided without an answer of a trial.",
   more: "More by",
   print: "Print what changes",
   neverSewn:

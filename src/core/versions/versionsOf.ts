@@ -29,7 +29,7 @@ export function versionsOf(work: Work): readonly Version[] {
 }
 
 export const NOW = "now";
-export const keyOfTrial = (id: string): string => `trial-${id}`;
+const keyOfTrial = (id: string): string => `trial-${id}`;
 
 /** The trial, the newest of them, that was sewn as is decided now; null: what is decided now was never sewn. */
 export function sewnAsNow(work: Work): Trial | null {

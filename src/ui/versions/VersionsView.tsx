@@ -4,7 +4,7 @@ import { planOf } from "../../core/plan/planOf";
 import type { Trial } from "../../core/decisions/trial";
 import type { Work } from "../../core/decisions/work";
 import { isSame } from "../../core/same";
-import { compareVersions, reasonsFor, type Comparison } from "../../core/versions/compare";
+import { compareVersions, reasonsFor, type Comparison } from "../../core/versions/compareVersions";
 import { branchFrom, sewnAsNow, versionsOf, type Version } from "../../core/versions/versionsOf";
 import {
   alterationLines,
@@ -255,14 +255,14 @@ function Reasons({ work, older, newer, compared }: ReasonsProps) {
     <section aria-labelledby={`${id}-why`}>
       <h4 id={`${id}-why`}>{VERSIONS_WORDS.why}</h4>
       {told.length === 0 ? (
-        <p>{isSame(older.decided.picks, newer.decided.picks) ? VERSIONS_WORDS.unchanged : VERSIONS_WORDS.ownWish}</p>
+        <p>{isSame(older.decided.picks, newer.decided.picks) ? VERSIONS_WORDS.unchanged : VERSIONS_WORDS.ownDecision}</p>
       ) : (
         <dl className="version-why">
           {told.map(({ key, what, reasons }) => (
             <div key={key}>
               <dt>{what}</dt>
               {reasons.length === 0 ? (
-                <dd>{VERSIONS_WORDS.ownWish}</dd>
+                <dd>{VERSIONS_WORDS.ownDecision}</dd>
               ) : (
                 reasons.map((reason) => (
                   <dd key={`${reason.trial.id} ${reason.because.map(({ id: line }) => line).join(" ")}`}>

@@ -4,7 +4,7 @@ import type { Trial } from "../../../src/core/decisions/trial";
 import type { Work } from "../../../src/core/decisions/work";
 import { applyCommand } from "../../../src/core/plan/commands";
 import { alterationRows } from "../../../src/core/versions/alterationRows";
-import { compareVersions, reasonsFor } from "../../../src/core/versions/compare";
+import { compareVersions, reasonsFor } from "../../../src/core/versions/compareVersions";
 import { branchFrom, sewnAsNow, versionsOf } from "../../../src/core/versions/versionsOf";
 import { planOf, ref, testWork, withAlterations } from "../../support/works";
 

@@ -16,31 +16,31 @@ import type { Mm } from "../units";
 import { alterationRows, type AlterationRow } from "./alterationRows";
 
 /** One thing before and after; null: not there. */
-export interface Pair<T> {
+interface Pair<T> {
   readonly before: T | null;
   readonly after: T | null;
 }
 
 /** A girth round the whole garment. */
-export interface LevelRow extends Pair<PlannedLevel> {
+interface LevelRow extends Pair<PlannedLevel> {
   readonly level: PlannedLevel["level"];
   /** Finished girth, after less before; null where one of them has none. */
   readonly by: Mm | null;
 }
 
-export interface DartRow extends Pair<DartFigures> {
+interface DartRow extends Pair<DartFigures> {
   readonly ref: DartRef;
   /** Where the halves differ in either version. */
   readonly half: Half | null;
   readonly isChanged: boolean;
 }
 
-export interface MeasureRow extends Pair<Mm> {
+interface MeasureRow extends Pair<Mm> {
   readonly measure: MeasureName;
 }
 
 /** What is compared: the decisions, and the plan that follows from them. */
-export interface Compared {
+interface Compared {
   readonly decided: Decided;
   readonly plan: Plan;
 }
