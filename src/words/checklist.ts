@@ -94,7 +94,7 @@ function said(step: ChecklistStep, context: Context): Said {
 
 /**
  * One job in words. `pieces` are the plan's final pieces: positions are measured on them; `traced`: the size traced, if told;
- * `others`: her own words for pieces without a name.
+ * `others`: her own words for pieces without a name; `isFromOld`: told from the piece as it was sewn before.
  */
 export function checklistLine(
   item: ChecklistItem,
@@ -102,6 +102,7 @@ export function checklistLine(
   unit: LengthUnit,
   traced?: string,
   others?: OtherNames,
+  isFromOld?: true,
 ): ChecklistLine {
   const piece = pieces.find((one) => one.name === item.piece);
   const {
@@ -115,6 +116,8 @@ export function checklistLine(
     label: namedPieceWords(item.piece, others),
     traced,
     ...(item.half === undefined ? {} : { half: item.half }),
+
+    ...(isFromOld === undefined ? {} : { isFromOld }),
   });
   const alteration = alterationOf(item.step);
   return {

@@ -3,6 +3,7 @@ import { POINTED_DART } from "../darts/pointedDartPart";
 import { CHART_FIT } from "../envelope/chartFitPart";
 import { createLater, type Later } from "../parts/later";
 import { SEWN } from "../sewn/sewnPart";
+import { VERSIONS } from "../versions/versionsPart";
 import { OWN_PATTERN } from "../tissue/ownPatternPart";
 import { BODIES } from "../tape/bodiesPart";
 import { PLAN_NOTE } from "../tape/planNotePart";
@@ -43,6 +44,7 @@ export const AHEAD: readonly Pick<Later<unknown>, "fetchAhead">[] = [
   SEWN,
   OWN_PATTERN,
   CHART_FIT,
+  VERSIONS,
   DEMOS,
   COLLISIONS,
   FRONT_DRAWING,

@@ -52,6 +52,7 @@ export function WorkSessionProvider({ store, session, children }: WorkSessionPro
       startDemo: (demo: Work) => {
         void session.create(demo);
       },
+      begin: (work: Work) => void session.create(work),
       copy: (id: string) => void session.copy(id),
       bin: (id: string) => void session.bin(id),
       bringBack: (id: string) => void session.bringBack(id),

@@ -16,6 +16,8 @@ export interface Works {
   readonly open: (id: string) => void;
   readonly startBlank: () => void;
   readonly startDemo: (demo: Work) => void;
+  /** Keeps a work that was made of another, and opens it. */
+  readonly begin: (work: Work) => void;
   readonly copy: (id: string) => void;
   /** Puts a work in the bin. */
   readonly bin: (id: string) => void;
