@@ -54,6 +54,9 @@ export const SEAMS_PARALLEL = 0.01;
 /** mm. Two seams, two dart legs or the two sides of a strap agree when within this: what walking leaves, half of what a fine pencil shows. */
 export const SEWN_AGREEMENT = 0.05;
 
+/** mm. The centre seams of two halves that are not alike agree when within this: over so long a seam it is eased in unseen. */
+export const HALVES_AGREE = 0.5;
+
 /** mm. A girth agrees with its claim when within this: nothing but what truing leaves stands between them, and no pencil shows it. */
 export const GIRTH_AGREEMENT = 0.05;
 

@@ -5,7 +5,7 @@
 import type { OwnPattern } from "../core/decisions/ownPattern";
 import type { Tissue } from "../core/decisions/tissue";
 import type { CupVersion, SizeChart, SizeRow } from "../core/chart/sizeChart";
-import { isSameKind, type Alteration } from "../core/decisions/alteration";
+import { isClash, type Alteration } from "../core/decisions/alteration";
 import type { Allowances } from "../core/decisions/allowances";
 import type { Collision } from "../core/decisions/collision";
 import { LIMITS } from "../core/decisions/limits";
@@ -448,7 +448,7 @@ const areIdsOwn = (list: Alterations): boolean => new Set(list.map(({ id }) => i
 
 /** Whether two cannot both stand, and neither side had them both. */
 const isNewTwin = (a: Alteration, b: Alteration, mine: Alterations, theirs: Alterations): boolean =>
-  a !== b && isSameKind(a, b) && ![mine, theirs].some((list) => list.includes(a) && list.includes(b));
+  a !== b && isClash(a, b) && ![mine, theirs].some((list) => list.includes(a) && list.includes(b));
 
 /** Both sides made the same alteration anew: but one of the two can stand, and where they are not alike they collide. */
 function givesWay(

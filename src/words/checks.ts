@@ -11,6 +11,7 @@ import { capital, dartWords, levelWords, listWords, pieceWords, seamWords } from
 const CLAIMS: Readonly<Record<CheckName, string>> = {
   girthAsClaimed: "The pieces measure what the plan says",
   seamsWalk: "Seams that are sewn together are as long as each other",
+  halvesWalk: "Left and right half can be sewn to each other",
   strapsReach: "Straps reach over the shoulder and fit their seams",
   dartLegsEqual: "The two legs of a dart are equally long",
   cornersSquare: "Corners at the centre line are square",
@@ -89,6 +90,11 @@ function failureSentence(check: CheckResult, unit: LengthUnit): string {
       const seam = check.seam === undefined || piece === undefined ? "seam" : seamWords(check.seam, piece);
       const off = amount(check.measured - check.expected);
       return `${capital(seam)}: ${piecesWords(check)} do not sew together, they are ${off} out.`;
+    }
+    case "halvesWalk": {
+      const off = amount(check.measured);
+      if (check.isFold === true) return `The fold line of ${piecesWords(check)} is not straight: it is ${off} out.`;
+      return `${capital(piece === undefined ? "centre" : seamWords("centre", piece))}: left and right half do not sew together, they are ${off} out.`;
     }
     case "strapsReach":
       return check.pieces.length === 1

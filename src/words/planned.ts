@@ -33,6 +33,8 @@ export function alterationFailureSentence(failure: AlterationFailure, unit: Leng
         : `The ${pieceWords(failure.piece)} could not be drawn any more.`;
     case "alteration/not-trued":
       return `The ${seamWords(failure.seam, failure.piece)} of the ${pieceWords(failure.piece)} could not be trued after it: ${amount(failure.off)} would be left over.`;
+    case "alteration/halves-apart":
+      return `Made on one half alone, it leaves the ${seamWords(failure.seam, failure.piece)} ${amount(failure.off)} longer or shorter than the other half’s: they could not be sewn together.`;
     case "alteration/too-many-darts":
       return "There is no room on that seam for one more dart.";
     case "alteration/no-such-dart":

@@ -6,6 +6,7 @@ import { dartEndShortOfBustPoint } from "./dartEndShortOfBustPoint";
 import { dartPointsAtBustPoint } from "./dartPointsAtBustPoint";
 import { dartLegsEqual } from "./dartLegsEqual";
 import { girthAsClaimed } from "./girthAsClaimed";
+import { halvesWalk } from "./halvesWalk";
 import { joinedCornersStraight } from "./joinedCornersStraight";
 import { openingPasses } from "./openingPasses";
 import { outlineClosed } from "./outlineClosed";
@@ -18,6 +19,7 @@ export const CHECKS: Readonly<Record<CheckName, Check>> = {
   alterationsMade,
   girthAsClaimed,
   seamsWalk,
+  halvesWalk,
   strapsReach,
   dartLegsEqual,
   dartEndShortOfBustPoint,

@@ -1,10 +1,13 @@
 /** What the wearer decided to alter: records only; what each does to the pieces is told by src/core/alterations. */
 import { isSameDart, type DartHome, type DartRef } from "../pattern/piece";
 import type { Mm } from "../units";
-import type { FitName } from "./fitNames";
+import { WHOLE_FITS, type FitName } from "./fitNames";
 
 /** The wearer's own half of the body. */
 export type Half = "left" | "right";
+
+export const HALVES: readonly Half[] = ["left", "right"];
+export const otherHalf = (half: Half): Half => (half === "left" ? "right" : "left");
 
 /** On one half of the body alone; absent: on both. */
 interface OnHalf {
@@ -133,11 +136,29 @@ export const isRedraw = (alteration: Alteration): alteration is DartRedraw =>
 export const dartOfAlteration = (alteration: Alteration): DartRef | null =>
   alteration.kind === "fit" ? null : alteration.dart;
 
-/** Whether two alterations cannot both stand: the later one takes the place of the earlier. */
+/** Whether two alterations alter the same thing in the same way on the same halves: the later takes the place of the earlier. */
 export const isSameKind = (a: Alteration, b: Alteration): boolean => isSameThing(a, b) && a.half === b.half;
 
 /** Whether two alterations alter the same thing in the same way, on whichever half. */
 export function isSameThing(a: Alteration, b: Alteration): boolean {
   if (a.kind === "fit" || b.kind === "fit") return a.kind === "fit" && b.kind === "fit" && a.fit === b.fit;
   return a.kind === b.kind && isSameDart(a.dart, b.dart);
+}
+
+/** Whether two alterations cannot both stand: of one thing there is one for both halves, or one for each at the most. */
+export const isClash = (a: Alteration, b: Alteration): boolean =>
+  isSameThing(a, b) && (a.half === undefined || b.half === undefined || a.half === b.half);
+
+/** Whether an alteration is made on a half of the body. */
+export const isMadeOn = ({ half }: Alteration, on: Half): boolean => half === undefined || half === on;
+
+/** What is done on a half now, asked for another half, or for both (undefined): an amount all round is half of it on each. */
+export function onHalves(alteration: DartRedraw, half: Half | undefined): DartRedraw;
+export function onHalves(alteration: Alteration, half: Half | undefined): Alteration;
+export function onHalves(alteration: Alteration, half: Half | undefined): Alteration {
+  const { half: before, ...same } = alteration;
+  const there = half === undefined ? same : { ...same, half };
+  if (there.kind !== "fit" || !WHOLE_FITS.has(there.fit) || (before === undefined) === (half === undefined))
+    return there;
+  return { ...there, amount: half === undefined ? 2 * there.amount : there.amount / 2 };
 }

@@ -29,3 +29,14 @@ export const FIT_NAMES = [
 ] as const;
 
 export type FitName = (typeof FIT_NAMES)[number];
+
+/** Fits whose amount is all round the body, or right across: on one half alone it is what that half gets, half of it otherwise. */
+export const WHOLE_FITS: ReadonlySet<FitName> = new Set([
+  "chestWidth",
+  "backWidth",
+  "backNeckGape",
+  "sideSeamBust",
+  "sideSeamUnderBust",
+  "sideSeamWaist",
+  "sideSeamHip",
+]);

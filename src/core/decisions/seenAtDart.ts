@@ -3,7 +3,7 @@ import { DART_NAMES } from "../pattern/dartNames";
 import { isSameDart, type DartRef } from "../pattern/piece";
 import { PIECE_ORDER } from "../pattern/pieceSet";
 import type { Mm } from "../units";
-import { isRedraw, type Alteration, type DartRedraw, type Half } from "./alteration";
+import { isMadeOn, isRedraw, onHalves, otherHalf, type Alteration, type DartRedraw, type Half } from "./alteration";
 import { isSame } from "../same";
 
 /** What the wearer sees of one bust dart on the sewn toile; mm, in the dart's own axes. */
@@ -44,9 +44,15 @@ export interface SeenOfDart extends SeenAtDart, DartRef {
   readonly taken?: { readonly answer: DartAnswerKey; readonly redraws: readonly DartRedraw[] };
 }
 
-/** The redraws of one dart, in the order of the ledger. */
+/** The redraws of one dart, on whichever half, in the order of the ledger. */
 export const redrawsOf = (alterations: readonly Alteration[], dart: DartRef): readonly DartRedraw[] =>
   alterations.filter(isRedraw).filter((a) => isSameDart(a.dart, dart));
+
+/** Those that are made on one half, without saying which. */
+export const redrawsOn = (alterations: readonly Alteration[], dart: DartRef, half: Half): readonly DartRedraw[] =>
+  redrawsOf(alterations, dart)
+    .filter((a) => isMadeOn(a, half))
+    .map((a) => (a.half === undefined ? a : onHalves(a, undefined)));
 
 /** What is decided of darts: what is seen of them, and the alterations. */
 export interface DartsDecided {
@@ -54,20 +60,27 @@ export interface DartsDecided {
   readonly alterations: readonly Alteration[];
 }
 
-/** The answer that a dart stands as; null where none was taken, or its redraws are not those of the ledger any more. */
-export const standingAnswer = ({ taken, ...dart }: SeenOfDart, { alterations }: DartsDecided): DartAnswerKey | null =>
-  taken !== undefined && isSame(taken.redraws, redrawsOf(alterations, dart)) ? taken.answer : null;
+/** The answer that a dart stands as on a half; null where none was taken, or its redraws are not those of the ledger any more. */
+export const standingAnswer = (
+  { taken, half: said, ...dart }: SeenOfDart,
+  { alterations }: DartsDecided,
+  half: Half = said,
+): DartAnswerKey | null =>
+  taken !== undefined && isSame(taken.redraws.map(unnamed), redrawsOn(alterations, dart, half).map(unnamed))
+    ? taken.answer
+    : null;
+
+const unnamed = (redraw: DartRedraw): DartRedraw => ({ ...redraw, id: "" });
 
 /**
- * What is seen of a dart that stands as the answer to it: on this half, or on the other where nothing is said of this one, for
- * a dart is redrawn alike on both.
+ * What is seen of a dart that stands as the answer to it: on this half, or on the other where nothing is said of this one and it
+ * is redrawn alike.
  */
 export function answeredOf(work: DartsDecided, dart: DartRef, half: Half): SeenOfDart | null {
   const { seen = [] } = work;
   const said =
-    seen.find((one) => isSeenOf(one, dart, half)) ??
-    seen.find((one) => isSeenOf(one, dart, half === "left" ? "right" : "left"));
-  return said === undefined || standingAnswer(said, work) === null ? null : said;
+    seen.find((one) => isSeenOf(one, dart, half)) ?? seen.find((one) => isSeenOf(one, dart, otherHalf(half)));
+  return said === undefined || standingAnswer(said, work, half) === null ? null : said;
 }
 
 /**
@@ -77,7 +90,7 @@ export function answeredOf(work: DartsDecided, dart: DartRef, half: Half): SeenO
 export const sewnWith = (work: DartsDecided, dart: DartRef, half: Half): readonly DartRedraw[] =>
   work.seen?.find((one) => isSeenOf(one, dart, half))?.sewn ??
   answeredOf(work, dart, half)?.sewn ??
-  redrawsOf(work.alterations, dart);
+  redrawsOn(work.alterations, dart, half);
 
 export const isSeenOf = (seen: SeenOfDart, dart: DartRef, half: Half): boolean =>
   isSameDart(seen, dart) && seen.half === half;

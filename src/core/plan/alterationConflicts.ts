@@ -31,16 +31,14 @@ export function alterationConflicts(alterations: readonly PlannedAlteration[]): 
   return alterations.flatMap((planned, order): readonly AlterationConflict[] => {
     if (planned.source !== "wearer" || !planned.outcome.ok) return [];
     const { id } = planned;
-    const [own, other] = [groupOf(planned), otherHalfOf(planned)];
+    const own: Changer = { id, order, half: halfOf(planned), dart: dartOf(planned) };
     return changedSeams(planned.outcome.value).flatMap(({ piece, seam }): readonly AlterationConflict[] => {
       const changers = changedBy.get(`${piece} ${seam}`) ?? new Map<string, Changer>();
       changedBy.set(`${piece} ${seam}`, changers);
       let last: Changer | null = null;
-      for (const [group, changer] of changers) {
-        const isCompared = group !== other && !(group === own && isDart(planned)) && changer.id !== id;
-        if (isCompared && (last === null || changer.order > last.order)) last = changer;
-      }
-      changers.set(own, { id, order });
+      for (const changer of changers.values())
+        if (isCompared(own, changer) && (last === null || changer.order > last.order)) last = changer;
+      changers.set(`${own.half} ${own.dart}`, own);
       return last === null ? [] : [{ a: last.id, b: id, piece, seam }];
     });
   });
@@ -49,26 +47,24 @@ export function alterationConflicts(alterations: readonly PlannedAlteration[]): 
 interface Changer {
   readonly id: string;
   readonly order: number;
+  readonly half: Half | undefined;
+  /** Alterations about one dart go together. */
+  readonly dart: string | null;
 }
 
-const isDart = (planned: PlannedAlteration): boolean => dartOf(planned) !== null;
+/** Neither one on the left half with one on the right, nor two about one dart. */
+const isCompared = (one: Changer, other: Changer): boolean =>
+  one.id !== other.id &&
+  (one.half === undefined || other.half === undefined || one.half === other.half) &&
+  (one.dart === null || one.dart !== other.dart);
 
-/** Alterations about one dart, or all for one half or for both, are of one group. */
-function groupOf(planned: PlannedAlteration): string {
-  const dart = dartOf(planned);
-  return dart === null ? (halfOf(planned) ?? "both") : `${dart.piece} ${dart.dart}`;
+function dartOf({ what }: PlannedAlteration): string | null {
+  const dart = what.kind === "alteration" ? dartOfAlteration(what.alteration) : null;
+  return dart === null ? null : `${dart.piece} ${dart.dart}`;
 }
-
-/** The group that is on the other half of the body; null where it is made on both. */
-function otherHalfOf(planned: PlannedAlteration): Half | null {
-  const half = halfOf(planned);
-  return half === undefined ? null : half === "left" ? "right" : "left";
-}
-
-const dartOf = ({ what }: PlannedAlteration) => (what.kind === "alteration" ? dartOfAlteration(what.alteration) : null);
 
 const halfOf = ({ what }: PlannedAlteration): Half | undefined =>
-  what.kind === "alteration" && what.alteration.kind === "fit" ? what.alteration.half : undefined;
+  what.kind === "alteration" ? what.alteration.half : undefined;
 
 interface PieceSeam {
   readonly piece: PieceName;

@@ -1,7 +1,8 @@
 /** Everything the wearer can do to a work, each a small record; applying one gives a new work. */
 import {
+  isMadeOn,
   isRedraw,
-  isSameKind,
+  onHalves,
   type Alteration,
   type DartRedraw,
   type GiveBack,
@@ -32,15 +33,16 @@ import {
   compareSeen,
   isSeenOf,
   redrawsOf,
+  redrawsOn,
   sewnWith,
   type DartAnswerKey,
   type SeenAtDart,
   type SeenOfDart,
 } from "../decisions/seenAtDart";
 import type { Observation, TakenAnswer, ToileLength, TrialCheck, TrialVerdict } from "../decisions/trial";
-import { isBefore } from "../decisions/tradeOrder";
 import { LIMITS } from "../decisions/limits";
 import type { LengthUnit, Picks, Work } from "../decisions/work";
+import { put, takeOut } from "./putAlteration";
 import { trialCommand, type TrialText } from "./trialCommands";
 import { without, withPart } from "./workParts";
 
@@ -100,22 +102,32 @@ export type Command =
   | { readonly kind: "setPick"; readonly picks: Partial<Picks> }
   | { readonly kind: "clearPick"; readonly pick: keyof Picks }
   | { readonly kind: "putAlteration"; readonly alteration: Alteration }
-  | { readonly kind: "removeAlteration"; readonly id: string }
-  /** Several at once: what a whole answer is made of, in place of this dart's own redraws. */
-  | { readonly kind: "replaceRedraws"; readonly dart: DartRef; readonly alterations: readonly DartRedraw[] }
+  /** Of one half alone where that is said: what is for both then stays on the other half. */
+  | { readonly kind: "removeAlteration"; readonly id: string; readonly half?: Half }
+  /** Several at once: what a whole answer is made of, in place of this dart's own redraws; on one half alone where that is said. */
+  | {
+      readonly kind: "replaceRedraws";
+      readonly dart: DartRef;
+      readonly half?: Half;
+      readonly alterations: readonly DartRedraw[];
+    }
   /** Makes an alteration before another one; null: last of all. */
   | { readonly kind: "moveAlteration"; readonly id: string; readonly before: string | null }
   | { readonly kind: "setStyle"; readonly style: StyleName }
   | { readonly kind: "setStrap"; readonly strap: StrapStyle }
-  /** The same shares for every alteration of one dart. */
-  | { readonly kind: "setGiveBack"; readonly dart: DartRef; readonly giveBack: GiveBack }
+  /** The same shares for every alteration of one dart; on one half alone where that is said. */
+  | { readonly kind: "setGiveBack"; readonly dart: DartRef; readonly half?: Half; readonly giveBack: GiveBack }
   /** What she sees of a sewn dart, of the toile as it is sewn when first it is said; null: nothing is said of it any more. */
   | { readonly kind: "setSeen"; readonly dart: DartRef; readonly half: Half; readonly seen: SeenAtDart | null }
-  /** An answer to what she sees: its redraws in place of this dart's own, and it is kept which was taken. */
+  /**
+   * An answer to what she sees on a half: its redraws in place of this dart's own, and it is kept which was taken. `alone`: on
+   * that half; else on both.
+   */
   | {
       readonly kind: "takeAnswer";
       readonly dart: DartRef;
       readonly half: Half;
+      readonly alone?: true;
       readonly seen: SeenAtDart;
       readonly answer: DartAnswerKey;
       readonly alterations: readonly DartRedraw[];
@@ -264,7 +276,7 @@ function changed(work: Work, command: Command): Work {
     case "putAlteration":
       return withPart(work, "alterations", put(work.alterations, command.alteration));
     case "replaceRedraws":
-      return withRedraws(work, command.dart, command.alterations);
+      return withRedraws(work, command.dart, command.half, command.alterations);
     case "moveAlteration":
       return withPart(work, "alterations", reordered(work.alterations, command.id, command.before));
     case "setStyle":
@@ -272,15 +284,14 @@ function changed(work: Work, command: Command): Work {
     case "setStrap":
       return withPart(work, "pattern", withPart(pattern, "strap", command.strap));
     case "removeAlteration":
-      return withPart(
-        work,
-        "alterations",
-        work.alterations.filter((a) => a.id !== command.id),
-      );
+      return withPart(work, "alterations", takeOut(work.alterations, command.id, command.half));
     case "setGiveBack": {
-      const { dart, giveBack } = command;
-      const give = (a: Alteration) => (isRedraw(a) && isSameDart(a.dart, dart) ? withPart(a, "giveBack", giveBack) : a);
-      return withPart(work, "alterations", work.alterations.map(give));
+      const { dart, half, giveBack } = command;
+      const given = work.alterations
+        .filter(isRedraw)
+        .filter((a) => isSameDart(a.dart, dart) && (half === undefined || isMadeOn(a, half)))
+        .map((a) => ({ ...(half === undefined ? a : onHalves(a, half)), giveBack }));
+      return withPart(work, "alterations", given.reduce(put, work.alterations));
     }
     case "setSeen":
       return seenSet(work, command.dart, command.half, command.seen);
@@ -313,7 +324,7 @@ function changed(work: Work, command: Command): Work {
     case "setVerdict":
     case "setBase":
     case "returnToTrial":
-      return trialCommand(work, command, put);
+      return trialCommand(work, command);
     case "setUnread":
       return withPart(work, "unread", putUnread(work.unread, command.field, command.text));
     case "clearUnread":
@@ -471,10 +482,13 @@ function cutPattern(pattern: Pattern): Pattern {
   };
 }
 
-/** Redraws in place of all that a dart has. */
-function withRedraws(work: Work, dart: DartRef, alterations: readonly DartRedraw[]): Work {
-  const others = work.alterations.filter((a) => !(isRedraw(a) && isSameDart(a.dart, dart)));
-  return withPart(work, "alterations", alterations.reduce(put, others));
+/** Redraws in place of all that a dart has, on a half or on both. */
+function withRedraws(work: Work, dart: DartRef, half: Half | undefined, alterations: readonly DartRedraw[]): Work {
+  const own = redrawsOf(work.alterations, dart);
+  const others = work.alterations.filter((a) => !own.some((one) => one === a));
+  if (half === undefined) return withPart(work, "alterations", alterations.reduce(put, others));
+  const left = own.reduce((list, { id }) => takeOut(list, id, half), work.alterations);
+  return withPart(work, "alterations", alterations.map((a) => onHalves(a, half)).reduce(put, left));
 }
 
 function seenSet(work: Work, dart: DartRef, half: Half, said: SeenAtDart | null): Work {
@@ -486,13 +500,13 @@ function seenSet(work: Work, dart: DartRef, half: Half, said: SeenAtDart | null)
 
 function answerTaken(
   work: Work,
-  { dart, half, seen, answer, alterations }: Extract<Command, { kind: "takeAnswer" }>,
+  { dart, half, alone, seen, answer, alterations }: Extract<Command, { kind: "takeAnswer" }>,
 ): Work {
   const said = seenSet(work, dart, half, seen);
-  const redrawn = withRedraws(said, dart, alterations);
-  const taken = { answer, redraws: redrawsOf(redrawn.alterations, dart) };
+  const redrawn = withRedraws(said, dart, alone === true ? half : undefined, alterations);
+  const taken = { answer, redraws: redrawsOn(redrawn.alterations, dart, half) };
   // What an older file kept without it was said of the toile that was sewn with what the ledger had.
-  const sewn = redrawsOf(work.alterations, dart);
+  const sewn = redrawsOn(work.alterations, dart, half);
   const list = (said.seen ?? []).map((one) => (isSeenOf(one, dart, half) ? { sewn, ...one, taken } : one));
   return list.length === 0 ? redrawn : withPart(redrawn, "seen", list);
 }
@@ -587,15 +601,6 @@ function areAlterationsKept(command: Command): boolean {
       (!isRedraw(a) || Object.values(a.giveBack).every(isShare)) &&
       (a.kind !== "dartPivot" || isShare(a.share)),
   );
-}
-
-/** Replaces the alteration of the same kind on the same thing, or puts a new one in its place in the trade's order. */
-function put(alterations: readonly Alteration[], alteration: Alteration): readonly Alteration[] {
-  const at = alterations.findIndex((a) => isSameKind(a, alteration));
-  if (at >= 0) return alterations.map((a, index) => (index === at ? alteration : a));
-  if (alterations.length >= LIMITS.alterations) return alterations;
-  const before = alterations.findIndex((a) => isBefore(alteration, a));
-  return before < 0 ? [...alterations, alteration] : alterations.toSpliced(before, 0, alteration);
 }
 
 function reordered(alterations: readonly Alteration[], id: string, before: string | null): readonly Alteration[] {

@@ -14,7 +14,7 @@ import { listWork } from "./checklist";
 import { alterationMoves } from "./cutLines";
 import type { PlanFailure } from "./planFailure";
 import { checksOfHalves, ledgerOfHalves, workOfHalves } from "./halves";
-import { pickSizes, type Picked } from "./pickSizes";
+import { pickSizes, type Picked, type PickedHalf } from "./pickSizes";
 import { soundPieces } from "./printed";
 import type { Plan, PlanGarment, PlanHalf } from "./plan";
 import { planLevels } from "./planLevels";
@@ -49,38 +49,46 @@ export function planOn(pieces: PatternPieces, work: Decided): Result<Plan, PlanF
     right,
     ledger: ledgerOfHalves(work, left, right),
     checks: checksOfHalves(checksOf(left), right === left ? null : checksOf(right)),
-    checklist: workOfHalves(jobsOn(picked, left, right), right === left ? null : jobsOn(picked, right, left)),
+    checklist: workOfHalves(
+      jobsOn(picked.halves.left, left, right),
+      right === left ? null : jobsOn(picked.halves.right, right, left),
+    ),
   });
 }
 
 function planGarment(work: Decided, picked: Picked, left: AlterationsMade, right: AlterationsMade): PlanGarment {
-  const { sizing, nest, built, drafted, isEaseMeasured } = picked;
+  return {
+    ...inCup(picked),
+    levels: planLevels(picked, work.picks, work.pattern.chart.draftedDifference, [left, right]),
+    isEaseMeasured: picked.isEaseMeasured,
+    bustPiece: styleOf(work.pattern.style).bustPiece,
+  };
+}
+
+/** What goes by the cup version: that of the garment, or of one half. */
+function inCup({ sizing, drafted, nest, built }: PickedHalf) {
+  const printed = invariant(nest.sizes[sizing.baseSize.index], "base size");
   return {
     sizing,
-    levels: planLevels(picked, work.picks, work.pattern.chart.draftedDifference, [left, right]),
     drafted,
-    isEaseMeasured,
     nest,
-    printed: invariant(nest.sizes[sizing.baseSize.index], "base size"),
+    printed,
     blended: piecesOf(built.blended),
     wanted: built.wanted === null ? null : piecesOf(built.wanted),
-    bustPiece: styleOf(work.pattern.style).bustPiece,
     bustPoint: built.bustPoint,
   };
 }
 
-function planHalf(
-  work: Decided,
-  { built, cutLines }: Picked,
-  garment: PlanGarment,
-  made: AlterationsMade,
-  half: Half,
-): PlanHalf {
-  const { cup, bust } = garment.sizing;
+function planHalf(work: Decided, picked: Picked, garment: PlanGarment, made: AlterationsMade, half: Half): PlanHalf {
+  const own = picked.halves[half];
+  const { built, cutLines, levelled } = own;
+  const { cup, bust } = own.sizing;
+  const inOwn = isOneCup(picked) ? garment : { ...garment, ...inCup(own) };
   return {
-    ...garment,
+    ...inOwn,
+    levelled,
     pieces: piecesOf(made.pieces),
-    darts: readDarts(garment.printed, built, made, {
+    darts: readDarts(inOwn.printed, built, made, {
       radius: bustRadiusOf(work),
       half,
       decided: work,
@@ -91,6 +99,8 @@ function planHalf(
     truing: made.changes,
   };
 }
+
+const isOneCup = ({ halves }: Picked): boolean => halves.left === halves.right;
 
 const checksOn = (
   { pattern }: Decided,
@@ -108,7 +118,7 @@ const checksOn = (
     body: { bust, hip: bodyHip ?? null },
   });
 
-const jobsOn = ({ built }: Picked, half: PlanHalf, other: PlanHalf) =>
+const jobsOn = ({ built }: PickedHalf, half: PlanHalf, other: PlanHalf) =>
   listWork({ ...half, traced: built.cut, pieces: setOf(half.pieces), twice: unlike(half, other) });
 
 /** Pieces that are not the same on both halves. */

@@ -15,7 +15,7 @@ const fitId = (fit: FitName, halves: Halves): string => (halves === "both" ? `fi
 
 const isFit = (alteration: Alteration): alteration is FitAlteration => alteration.kind === "fit";
 
-/** The uses of one fit alteration: at most one for both halves and one for each. */
+/** The uses of one fit alteration: one for both halves, or one for each; older works may have one for both beside those. */
 export const usesOf = (work: Work, fit: FitName): readonly FitAlteration[] =>
   work.alterations.filter(isFit).filter((a) => a.fit === fit);
 

@@ -1,5 +1,5 @@
 /** The wearer's alterations applied one after the other to the built pieces, and the ledger that tells of them. */
-import { dartOfAlteration, isRedraw, type Alteration, type Half } from "../decisions/alteration";
+import { dartOfAlteration, HALVES, isMadeOn, isRedraw, type Alteration, type Half } from "../decisions/alteration";
 import type { TruingChange } from "../truing/changes";
 import type { AlterationFailure } from "../alterations/outcome/alterationFailure";
 import { applyAlteration } from "../alterations/applyAlteration";
@@ -7,19 +7,21 @@ import { untouched, type Applied } from "../alterations/outcome/applied";
 import { phaseOf } from "../decisions/tradeOrder";
 import { fitOf } from "../alterations/fit/index";
 import { PIECE_ORDER, pieceIn, piecesOf, type PieceSet } from "../pattern/pieceSet";
-import { pointOf, type DartRef, type PieceName } from "../pattern/piece";
+import { pointOf, type DartRef, type Piece, type PieceName } from "../pattern/piece";
 import { fail, invariant, ok, type Result } from "../result";
 import { styleOf } from "../style/index";
 import { SEWN_ONLY, trueAll } from "../truing/trueAll";
 import type { TruingLeft } from "../truing/truingLeft";
-import { READS_AS_NOTHING, UNTRUED_SOUGHT } from "../tolerance";
+import { HALVES_AGREE, READS_AS_NOTHING, SEWN_AGREEMENT, UNTRUED_SOUGHT } from "../tolerance";
 import type { BustPick } from "../sizing/sizing";
 import { radians, type Mm } from "../units";
 import type { PiecePoint } from "../geometry/point";
+import { centreSeams, type CentreSeam } from "../girth/centreSeams";
+import { seamLength } from "../girth/seamLength";
 import { halve } from "../geometry/iterate";
 import { remember } from "../remember";
 import type { Built } from "./buildPieces";
-import type { Picked } from "./pickSizes";
+import type { Picked, PickedHalf } from "./pickSizes";
 import { lineAt } from "./cutLines";
 import type { CutLine, PlannedAlteration } from "./plan";
 import { type Decided } from "../decisions/work";
@@ -39,7 +41,7 @@ export interface AlterationsMade {
 export const keyOf = ({ piece, dart }: DartRef): string => `${piece}.${dart}`;
 
 /** Whether an alteration is made on one half alone. */
-const isOneSided = (alteration: Alteration): boolean => alteration.kind === "fit" && alteration.half !== undefined;
+const isOneSided = ({ half }: Alteration): boolean => half !== undefined;
 
 interface Halves {
   readonly left: AlterationsMade;
@@ -51,21 +53,71 @@ interface Halves {
  * and cannot be made on one of them is left out on both, so that the ledger tells one thing of it.
  *
  * Pieces that cannot be trued when all is done are no answer either: the alteration that they cannot be trued after is then
- * left out.
+ * left out. Nor are halves that cannot be sewn to each other.
  */
 export function makeOnHalves(work: Decided, picked: Picked): Halves {
   const leftOut = new Map<string, AlterationFailure>();
   const made = makeHalves(work.alterations, work, picked, leftOut);
   const left = untruedOf(made);
+  const isTrueable = HALVES.every((half) => trueAll(picked.halves[half].built.blended).left === null);
   // Blended pieces that cannot be trued themselves are told by the checks: no alteration is at fault.
-  return left === null || trueAll(picked.built.blended).left !== null
-    ? made.halves
-    : withoutUntrued(work, picked, left);
+  const trued = left === null || !isTrueable ? made : withoutUntrued(work, picked, left, leftOut);
+  return withoutApart(work, picked, trued, leftOut).halves;
 }
 
+/**
+ * The alterations made again without those of one half that it cannot be sewn to the other after: the last made that sets them
+ * apart, as long as any does.
+ */
+function withoutApart(work: Decided, picked: Picked, first: Made, leftOut: Map<string, AlterationFailure>): Made {
+  let made = first;
+  for (let apart = apartOf(made); apart !== null; apart = apartOf(made)) {
+    const at = settingApart(made, apart);
+    if (at === null) return made;
+    leftOut.set(at, {
+      code: "alteration/halves-apart",
+      piece: apart.left.name,
+      seam: "centre",
+      off: Math.abs(apart.off),
+    });
+    made = makeHalves(work.alterations, work, picked, leftOut);
+  }
+  return made;
+}
+
+/** The centre seam that is furthest from being sewn together; null where all can be. */
+function apartOf({ halves: { left, right } }: Made): CentreSeam | null {
+  if (left === right) return null;
+  const apart = centreSeams(left.pieces, right.pieces).filter(({ off }) => Math.abs(off) > HALVES_AGREE);
+  return apart.toSorted((a, b) => Math.abs(b.off) - Math.abs(a.off))[0] ?? null;
+}
+
+/** The last alteration of one half alone that sets a centre seam apart the way it is; else the last one of that piece. */
+function settingApart({ halves }: Made, { left, right, off }: CentreSeam): string | null {
+  const made = HALVES.flatMap((half) =>
+    halves[half].alterations.flatMap(({ id, what, outcome }) => {
+      if (what.kind !== "alteration" || what.alteration.half !== half || !outcome.ok) return [];
+      const { before, after } = outcome.value;
+      const name = (half === "left" ? left : right).name;
+      if (before[name] === after[name]) return [];
+      const gained = centreOf(after[name]) - centreOf(before[name]);
+      return [{ id, gained: half === "left" ? gained : -gained }];
+    }),
+  );
+  const isAtFault = ({ gained }: { readonly gained: Mm }): boolean =>
+    Math.abs(gained) > SEWN_AGREEMENT && gained > 0 === off > 0;
+  return (made.findLast(isAtFault) ?? made.at(-1))?.id ?? null;
+}
+
+const centreOf = (piece: Piece | undefined): Mm => (piece === undefined ? 0 : seamLength(piece, "centre"));
+
 /** The alterations made again without those after which the pieces cannot be trued. */
-function withoutUntrued(work: Decided, picked: Picked, first: TruingLeft): Halves {
-  const leftOut = new Map<string, AlterationFailure>();
+function withoutUntrued(
+  work: Decided,
+  picked: Picked,
+  first: TruingLeft,
+  leftOut: Map<string, AlterationFailure>,
+): Made {
   const { alterations } = work;
   const upTo = (count: number): Made => makeHalves(alterations.slice(0, count), work, picked, leftOut);
   let left: TruingLeft | null = first;
@@ -79,7 +131,7 @@ function withoutUntrued(work: Decided, picked: Picked, first: TruingLeft): Halve
       leftOut.set(id, { code: "alteration/not-trued", ...why });
     left = untruedOf(upTo(alterations.length));
   }
-  return upTo(alterations.length).halves;
+  return upTo(alterations.length);
 }
 
 /** What could not be trued on either half. */
@@ -102,6 +154,8 @@ const makeOne = remember(["pieces", "alteration", "bustPoint"], ({ pieces, alter
 /** The pieces of a half, or of both where they are alike, as far as they are made. */
 interface Chain {
   readonly half: Half | null;
+  readonly own: PickedHalf;
+  readonly bustPoint: PiecePoint;
   readonly alterations: PlannedAlteration[];
   readonly truing: Map<string, { inner: Mm; outer: Mm }>;
   readonly girths: Partial<Record<"bust" | "waist" | "hip", Mm>>;
@@ -121,29 +175,31 @@ function makeHalves(
   picked: Picked,
   leftOut: ReadonlyMap<string, AlterationFailure>,
 ): Made {
-  const { built, sizing } = picked;
-  const bustPoint = built.bustPoint.own ?? built.bustPoint.printed;
-  const halves = work.alterations.some(isOneSided) ? (["left", "right"] as const) : [null];
-  const chains = halves.map((half): Chain => ({
-    half,
-    alterations: built.bust === null ? [] : [bustPlanned(work, built, sizing.bust)],
-    truing: new Map(),
-    girths: {},
-    pieces: built.blended,
-    isTouched: false,
-  }));
+  const isApart = work.alterations.some(isOneSided) || picked.halves.left !== picked.halves.right;
+  const chains = (isApart ? HALVES : [null]).map((half): Chain => {
+    const own = picked.halves[half ?? "left"];
+    const { built, sizing } = own;
+    return {
+      half,
+      own,
+      bustPoint: built.bustPoint.own ?? built.bustPoint.printed,
+      alterations: built.bust === null ? [] : [bustPlanned(work, built, sizing.bust)],
+      truing: new Map(),
+      girths: {},
+      pieces: built.blended,
+      isTouched: own.levelled !== 0,
+    };
+  });
   for (const alteration of alterations) {
     const refused = leftOut.get(alteration.id);
-    const own = chains.filter(
-      ({ half }) => half === null || alteration.kind !== "fit" || (alteration.half ?? half) === half,
-    );
-    const done = own.map(({ pieces }) =>
+    const own = chains.filter(({ half }) => half === null || isMadeOn(alteration, half));
+    const done = own.map(({ pieces, bustPoint }) =>
       refused === undefined ? makeOne({ pieces, alteration, bustPoint }) : fail(refused),
     );
     const failed = done.find((result) => !result.ok);
     for (const [index, chain] of own.entries()) add(chain, alteration, failed ?? invariant(done[index], "half"));
   }
-  const finished = chains.map((chain) => finish(chain, picked));
+  const finished = chains.map(finish);
   const [left, right = left] = finished.map(({ made }) => made);
   return {
     halves: { left: invariant(left, "half"), right: invariant(right, "half") },
@@ -178,10 +234,10 @@ function add(chain: Chain, alteration: Alteration, done: Result<Applied, Alterat
   });
 }
 
-function finish(
-  { pieces, truing, girths, alterations, isTouched }: Chain,
-  { built, cutLines }: Picked,
-): { readonly made: AlterationsMade; readonly left: TruingLeft | null } {
+function finish({ own: { built, cutLines }, pieces, truing, girths, alterations, isTouched }: Chain): {
+  readonly made: AlterationsMade;
+  readonly left: TruingLeft | null;
+} {
   // A redrawn dart is trued, and given back, as it is made; the rest is trued when all of it is done.
   const trued = isTouched ? trueAll(pieces) : trueAll(pieces, SEWN_ONLY);
   return {

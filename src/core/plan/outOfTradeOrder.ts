@@ -1,16 +1,24 @@
 /** The order the wearer's alterations are made in, against the trade's. */
-import type { Alteration } from "../decisions/alteration";
+import { HALVES, isMadeOn, type Alteration } from "../decisions/alteration";
 import { phaseOf, placeInOrder, rankOf, type Phase } from "../decisions/tradeOrder";
 
-/** Alterations made before one of an earlier phase: by their id, the earliest phase that comes after them. */
+/**
+ * Alterations made before one of an earlier phase on the same half: by their id, the earliest phase that comes after them.
+ */
 export function outOfTradeOrder(alterations: readonly Alteration[]): ReadonlyMap<string, Phase> {
   const found: (readonly [string, Phase])[] = [];
-  let earliest: Phase | null = null;
+  const earliest: { left: Phase | null; right: Phase | null } = { left: null, right: null };
   // From the last: the earliest phase of all that come after.
   for (const alteration of alterations.toReversed()) {
     const phase = phaseOf(alteration);
-    if (earliest === null || rankOf(phase) <= rankOf(earliest)) earliest = phase;
-    else found.push([alteration.id, earliest]);
+    const before = HALVES.filter((half) => isMadeOn(alteration, half)).flatMap((half) => {
+      const after = earliest[half];
+      if (after !== null && rankOf(phase) > rankOf(after)) return [after];
+      earliest[half] = phase;
+      return [];
+    });
+    const [first] = before.toSorted((a, b) => rankOf(a) - rankOf(b));
+    if (first !== undefined) found.push([alteration.id, first]);
   }
   return new Map(found.toReversed());
 }

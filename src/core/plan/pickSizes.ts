@@ -1,16 +1,17 @@
 /** The first chapter of a plan: base size, cup and fractional sizes picked, and the pieces cut by them. */
 import { levelSizes } from "../blend/blendPiece";
 import type { SizeRow } from "../chart/sizeChart";
+import { HALVES, type Half } from "../decisions/alteration";
 import type { Ease } from "../decisions/pattern";
 import type { Work } from "../decisions/work";
 import { bodyOf, measuresOf } from "../measures/tape";
-import type { GirthLevel, PatternPieces } from "../nest/patternPieces";
+import type { Cup, GirthLevel, PatternPieces } from "../nest/patternPieces";
 import type { Nest } from "../pattern/piece";
 import { remember } from "../remember";
 import { fail, invariant, ok, type Result } from "../result";
 import { rankAlternatives } from "../sizing/alternatives";
-import { ownPicksOf, pickSizing } from "../sizing/pickSizing";
-import type { Sizing } from "../sizing/sizing";
+import { bustOnHalves, cupOnHalf, ownPicksOf, pickSizing } from "../sizing/pickSizing";
+import type { CupPick, Sizing } from "../sizing/sizing";
 import { girthAt, settleLevel, solveLevel } from "../sizing/solveLevel";
 import { styleOf } from "../style/index";
 import type { FullBustFailure } from "../surgery/fullBust";
@@ -18,9 +19,10 @@ import { EXTRAPOLATION_STEPS } from "../tolerance";
 import type { Mm } from "../units";
 import { buildPieces, type Built } from "./buildPieces";
 import { drawCutLines } from "./cutLines";
+import { levelHalves, type Levelled } from "./levelHalves";
 import type { PlanFailure } from "./planFailure";
 import type { CutLine } from "./plan";
-import { finishedWaists, offerOf } from "./printed";
+import { offerOf } from "./printed";
 
 /** All of a work that the picks stand on; the wearer's alterations come after them. */
 export type PickInputs = Pick<Work, "pattern" | "tapes" | "age" | "picks" | "easeWanted"> & {
@@ -38,16 +40,25 @@ export interface PickedLevel {
   readonly spread: Mm;
 }
 
-export interface Picked {
+/** What the cup version decides: one for both halves of the body, or each half's own. */
+export interface PickedHalf {
   readonly sizing: Sizing;
   readonly nest: Nest;
   readonly built: Built;
+  /** What was let in at the centre front, so that it can be sewn to a fuller half; nothing at the side seam. */
+  readonly levelled: Mm;
+  readonly cutLines: readonly CutLine[];
+  /** Ease drafted into the base size. */
+  readonly drafted: Ease;
+}
+
+export interface Picked extends PickedHalf {
+  /** The very same object twice where the halves have one cup. */
+  readonly halves: Readonly<Record<Half, PickedHalf>>;
   /** Levels at which the pieces have but one size. */
   readonly alike: ReadonlySet<GirthLevel>;
-  readonly cutLines: readonly CutLine[];
-  /** The base size's row of the chart, and the ease drafted into it. */
+  /** The base size's row of the chart. */
   readonly row: SizeRow;
-  readonly drafted: Ease;
   readonly isEaseMeasured: boolean;
   readonly ease: Ease;
   readonly bust: Mm;
@@ -88,21 +99,30 @@ function pickAndBuild({
   if (!own.ok) return own;
   const together = pickSizing(chart, bustTaken, taken.upperChestGirth, picks);
   if (!together.ok) return together;
-  const { baseSize, cup, bust } = together.value;
+  const { baseSize, cup } = together.value;
+  const cups = HALVES.map((half) => cupOnHalf(cup, chart, picks.halfCups?.[half]));
+  const isOne = cups.every(({ label }) => label === cup.label);
+  const bust = isOne ? together.value.bust : bustOnHalves(together.value.bust, cup, cups);
 
   const { index } = baseSize;
-  const { nest, refused } = pieces.printed(cup.label);
+  const { nest } = pieces.printed(cup.label);
   if (pieces.alike.has("bust") && nest.traced?.[index] === false) return notTraced(nest, index);
   // Another size that cannot be made in this cup is no matter: its front is just not printed.
-  const cannot = refused.get(index);
-  if (cannot !== undefined) return undraftable(cup.label, cannot);
+  for (const { label } of [cup, ...cups]) {
+    const cannot = pieces.printed(label).refused.get(index);
+    if (cannot !== undefined) return undraftable(label, cannot);
+  }
   const row = invariant(chart.sizes[index], "row of the base size");
   const drafted = pieces.easeOf(cup.label, index);
   const ease: Ease = { ...drafted, ...easeWanted };
 
-  const waists = finishedWaists(pieces, cup.label, index);
+  // Each half brings half of every whole girth.
+  const [first = cup.label, second = cup.label] = cups.map(({ label }) => label);
+  const onBoth = (girthOf: (cup: Cup) => Mm): Mm =>
+    first === second ? girthOf(first) : (girthOf(first) + girthOf(second)) / 2;
   const waistTarget = waistGirth + ease.waist;
-  const waistAt = (size: number): Mm => pieces.finishedWaistAt(cup.label, index, size);
+  const waistAt = (size: number): Mm => onBoth((label) => pieces.finishedWaistAt(label, index, size));
+  const waists = chart.sizes.map((_, size) => waistAt(size));
   const waist = pickAndSettle("waist", waists, {
     target: waistTarget,
     base: index,
@@ -112,7 +132,7 @@ function pickAndBuild({
   if (!waist.ok) return waist;
   const hips = pieces.finishedHips(cup.label);
   const isToHip = hips !== null && hipGirth !== undefined;
-  const hipAt = (size: number): Mm => pieces.finishedHipAt(cup.label, index, size);
+  const hipAt = (size: number): Mm => onBoth((label) => pieces.finishedHipAt(label, index, size));
   const hip = isToHip
     ? pickAndSettle("hip", hips, {
         target: hipGirth + ease.hip,
@@ -124,40 +144,51 @@ function pickAndBuild({
   if (hip !== null && !hip.ok) return hip;
 
   const at = levelSizes(index, waist.value, hip === null ? waist.value : hip.value);
-  const making = pieces.make(cup.label, at);
-  if (!making.ok) return undraftable(cup.label, making.failure);
-  const built = buildPieces({
-    making: making.value,
-    bustPiece: styleOf(pattern.style).bustPiece,
-    cupDifference: cup.drafted,
-    asked: bust.asked,
-    // What she set herself is made whole or not at all.
-    asMuchAsCanBe: bust.chosenBy === "residual",
-    residual: bust.residual,
-    body: taken,
-    age,
+  const alternatives = rankAlternatives({
+    chart,
+    girths: { bust: bustTaken, upperChest: taken.upperChestGirth ?? null },
+    own: own.value,
+    finished: { waist: pieces.printedWaists(cup.label), hip: hips },
+    waistTarget,
+    hipTarget: isToHip ? hipGirth + ease.hip : null,
+    picked: { baseSize: index, cup: cup.label },
   });
+  const buildIn = (version: CupPick): Result<PickedHalf, PlanFailure> => {
+    const making = pieces.make(version.label, at);
+    if (!making.ok) return undraftable(version.label, making.failure);
+    const built = buildPieces({
+      making: making.value,
+      bustPiece: styleOf(pattern.style).bustPiece,
+      cupDifference: version.drafted,
+      asked: bust.asked,
+      // What she set herself is made whole or not at all.
+      asMuchAsCanBe: bust.chosenBy === "residual",
+      residual: bust.residual,
+      body: taken,
+      age,
+    });
+    const printed = pieces.printed(version.label).nest;
+    return ok({
+      sizing: { baseSize, cup: version, bust: { ...bust, alteration: built.alteration }, alternatives },
+      nest: printed,
+      built,
+      levelled: 0,
+      cutLines: drawCutLines(printed, built, at),
+      drafted: pieces.easeOf(version.label, index),
+    });
+  };
+  const one = buildIn(cup);
+  if (!one.ok) return one;
+  const halves = isOne ? ok({ left: one.value, right: one.value }) : buildHalves(cups.map(buildIn));
+  if (!halves.ok) return halves;
+  const { left, right } = halves.value;
+  const alteration = (left.sizing.bust.alteration + right.sizing.bust.alteration) / 2;
   return ok({
-    sizing: {
-      baseSize,
-      cup,
-      bust: { ...bust, alteration: built.alteration },
-      alternatives: rankAlternatives({
-        chart,
-        girths: { bust: bustTaken, upperChest: taken.upperChestGirth ?? null },
-        own: own.value,
-        finished: { waist: pieces.printedWaists(cup.label), hip: hips },
-        waistTarget,
-        hipTarget: isToHip ? hipGirth + ease.hip : null,
-        picked: { baseSize: index, cup: cup.label },
-      }),
-    },
-    nest,
-    built,
+    ...one.value,
+    sizing: isOne ? one.value.sizing : { ...one.value.sizing, bust: { ...bust, alteration } },
+    halves: halves.value,
     alike: pieces.alike,
-    cutLines: drawCutLines(nest, built, at),
     row,
-    drafted,
     isEaseMeasured: pieces.isEaseMeasured,
     ease,
     bust: bustGirth,
@@ -180,6 +211,20 @@ function pickAndBuild({
           }
         : null,
   });
+}
+
+/** Both halves, their centre fronts of one length. */
+function buildHalves([left, right]: readonly Result<PickedHalf, PlanFailure>[]): Result<
+  Readonly<Record<Half, PickedHalf>>,
+  PlanFailure
+> {
+  const [ofLeft, ofRight] = [invariant(left, "left"), invariant(right, "right")];
+  if (!ofLeft.ok) return ofLeft;
+  if (!ofRight.ok) return ofRight;
+  const level = levelHalves(ofLeft.value.built.blended, ofRight.value.built.blended);
+  const withLevel = (half: PickedHalf, { pieces, by }: Levelled): PickedHalf =>
+    by === 0 ? half : { ...half, levelled: by, built: { ...half.built, blended: pieces } };
+  return ok({ left: withLevel(ofLeft.value, level.left), right: withLevel(ofRight.value, level.right) });
 }
 
 /** One size alone was traced, and it is another. */

@@ -227,8 +227,13 @@ export interface PlanGarment {
   };
 }
 
-/** One half of the body: all that a panel, a check or a sheet can ask of it. */
+/**
+ * One half of the body: all that a panel, a check or a sheet can ask of it. Where it has a cup of its own, sizing, pieces printed
+ * and blended and the bust point are those of that cup.
+ */
 export interface PlanHalf extends PlanGarment {
+  /** What was let in at the centre front, so that it can be sewn to a half with a fuller cup; nothing at the side seam. mm */
+  readonly levelled: Mm;
   /** The final pieces. */
   readonly pieces: readonly Piece[];
   readonly darts: readonly PlannedDart[];

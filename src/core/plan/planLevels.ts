@@ -1,4 +1,5 @@
 /** The girths of a plan: between which lines each runs, what is wanted, what the pattern claims and the pieces give. */
+import { HALVES } from "../decisions/alteration";
 import type { Picks } from "../decisions/work";
 import { levelWidth } from "../girth/levelWidth";
 import { neighbours } from "../blend/blendPiece";
@@ -20,8 +21,9 @@ export function planLevels(
   chartDifference: Mm,
   halves: readonly [AlterationsMade, AlterationsMade],
 ): readonly PlannedLevel[] {
-  const { sizing, nest, row, drafted, ease, alike } = picked;
-  const { baseSize, cup, bust } = sizing;
+  const { sizing, nest, row, ease, alike } = picked;
+  const { baseSize } = sizing;
+  const inCups = HALVES.map((half) => picked.halves[half]);
   /** What alterations change a whole girth by, on purpose. */
   const changeAt = (level: PlannedLevel["level"]): Mm => sum(halves.map(({ girths }) => (girths[level] ?? 0) / 2));
   const finishedAt = (level: LevelName): Mm =>
@@ -59,7 +61,11 @@ export function planLevels(
       body: picked.bust,
       ease: ease.bust,
       target: picked.bust + ease.bust,
-      claim: row.bust - chartDifference + cup.drafted + drafted.bust + bust.alteration + changeAt("bust"),
+      claim:
+        row.bust -
+        chartDifference +
+        sum(inCups.map(({ sizing: { cup, bust }, drafted }) => (cup.drafted + drafted.bust + bust.alteration) / 2)) +
+        changeAt("bust"),
       finished: finishedAt("bust"),
       spread: baseSize.spread,
       margin: baseSize.margin,

@@ -1,7 +1,7 @@
 /** The pointed dart, asked of a whole work: the pieces and figures that its answers start from, and how the plan takes them. */
 import type { CheckResult } from "../checks/check";
 import { isRedraw, type Alteration, type DartRedraw, type Half } from "../decisions/alteration";
-import { redrawsOf, sewnWith, type DartAnswerKey } from "../decisions/seenAtDart";
+import { redrawsOn, sewnWith, type DartAnswerKey } from "../decisions/seenAtDart";
 import {
   answerPointedDart,
   answersForCup,
@@ -63,7 +63,7 @@ function questionOf(
 
 /** What the plan itself sees of a dart on one half of the body, to start from; null where there is no plan or no such dart. */
 export function seenInPlan(work: Work, ref: DartRef, half: Half): SeenAtDart | null {
-  const question = questionOf(work, ref, half, redrawsOf(work.alterations, ref));
+  const question = questionOf(work, ref, half, redrawsOn(work.alterations, ref, half));
   return question.ok ? seenAsSewn(question.value.pieces, ref, question.value.context) : null;
 }
 
@@ -89,24 +89,33 @@ export interface OfferedAnswers extends Omit<PointedDartAnswers, "answers"> {
 /**
  * Whole answers to what the wearer sees of a dart on one half; or why there are none. They are reckoned from the toile as it
  * was sewn when she said so: whichever is taken, the others stay what they were.
+ *
+ * @param alone they are made on that half alone; else on both
  */
 export function answerFor(
   work: Work,
   ref: DartRef,
   half: Half,
   seen: SeenAtDart,
+  alone = false,
 ): Result<OfferedAnswers, PointedDartFailure> {
   const existing = sewnWith(work, ref, half);
   const question = questionOf(work, ref, half, existing);
   if (!question.ok) return question;
   const answered = answerPointedDart(question.value.pieces, ref, seen, question.value.context);
   if (!answered.ok) return answered;
-  const asSewn = applyCommand(work, { kind: "replaceRedraws", dart: ref, alterations: existing });
+  const asSewn = applyCommand(work, {
+    kind: "replaceRedraws",
+    dart: ref,
+    ...(alone ? { half } : {}),
+    alterations: existing,
+  });
   const offered = answered.value.answers.map((answer): OfferedAnswer => {
     const take: Command = {
       kind: "takeAnswer",
       dart: ref,
       half,
+      ...(alone ? { alone } : {}),
       seen,
       answer: answer.key,
       alterations: answer.alterations,
@@ -129,7 +138,7 @@ export function answerFor(
 
 /** Whole ways to make a dart as the wearer's cup asks, its own redraws in place of those it has; best first. */
 export function redrawsForCup(work: Work, ref: DartRef, half: Half): readonly (readonly DartRedraw[])[] {
-  const question = questionOf(work, ref, half, redrawsOf(work.alterations, ref));
+  const question = questionOf(work, ref, half, redrawsOn(work.alterations, ref, half));
   if (!question.ok) return [];
   return answersForCup(question.value.pieces, ref, question.value.context).map(({ alterations }) => alterations);
 }

@@ -44,10 +44,11 @@ export const offerOf = (pieces: PatternPieces, picks: Picks): OnOffer => ({
 
 /** The picks without those that the pieces leave no choice of. */
 function picksLeft({ source, alike }: PatternPieces, picks: Picks): Picks {
-  const { cup, waist, hip, ...others } = picks;
+  const { cup, halfCups, waist, hip, ...others } = picks;
   return {
     ...others,
     ...(cup === undefined || source === "own" ? {} : { cup }),
+    ...(halfCups === undefined || source === "own" ? {} : { halfCups }),
     ...(waist === undefined || alike.has("waist") ? {} : { waist }),
     ...(hip === undefined || alike.has("hip") ? {} : { hip }),
   };

@@ -3,7 +3,7 @@
  * dart as the wearer's cup asks. Each is made and read before it is offered.
  */
 import type { DartEndAlteration, Half, Hold } from "../decisions/alteration";
-import { answeredOf, redrawsOf } from "../decisions/seenAtDart";
+import { answeredOf, redrawsOf, redrawsOn } from "../decisions/seenAtDart";
 import type { Work } from "../decisions/work";
 import { drawnStop } from "../dart/dartEnd";
 import { endsAsUsual } from "../dart/dartEndReading";
@@ -28,27 +28,37 @@ export type DartSetting =
   /** It is as full as the cup asks, and ends as usual. */
   | { readonly what: "cup"; readonly command: Command };
 
+/** Which half is looked at, and whether the dart is set on that half alone; else on both. */
+interface Looked {
+  readonly half: Half;
+  readonly alone?: boolean;
+}
+
+const onOf = ({ half, alone = false }: Looked): Half | undefined => (alone ? half : undefined);
+
 /**
- * What a dart can be set to in one step on the half that is looked at; null where it is as it should be, where it stands as she
+ * What a dart can be set to in one step on the half that is looked at, on that half alone or on both; null where it is as it should be, where it stands as she
  * answered what she saw of it, and where no such setting comes out.
  */
-export function settingOf(work: Work, dart: DartRef, half: Half): DartSetting | null {
+export function settingOf(work: Work, dart: DartRef, half: Half, alone = false): DartSetting | null {
+  const looked: Looked = { half, alone };
   const now = dartIn(work, dart, half);
   if (now === null || now.endJudged === null || answeredOf(work, dart, half) !== null) return null;
   if (now.verdict !== "asWanted") {
-    const command = asCupAsks(work, dart, half);
+    const command = asCupAsks(work, dart, looked);
     if (command !== null) return { what: "cup", command };
   }
   if (endsAsUsual(now.endJudged)) return null;
-  const command = usualEnd(work, dart, half);
+  const command = usualEnd(work, dart, looked);
   return command === null ? null : { what: "end", command };
 }
 
 /** The command that moves a dart's end to where it is usual, short of her bust point where that is known; null where none can. */
-function usualEnd(work: Work, dart: DartRef, half: Half): Command | null {
-  const { hold } = endOf(work, dart, USUAL_HOLD);
+function usualEnd(work: Work, dart: DartRef, looked: Looked): Command | null {
+  const { half } = looked;
+  const { hold } = endOf(work, dart, USUAL_HOLD, onOf(looked));
   const ways = (hold === "mouth" ? (["mouth", "fullness"] as const) : (["fullness", "mouth"] as const)).flatMap(
-    (way) => endMoved(work, dart, half, way) ?? [],
+    (way) => endMoved(work, dart, looked, way) ?? [],
   );
   const made = ways.filter((command) => isSound(work, command, dart, half));
   // The verdict is not to change by moving the end alone, where that can be.
@@ -58,16 +68,24 @@ function usualEnd(work: Work, dart: DartRef, half: Half): Command | null {
 }
 
 /** The command that makes a dart as full as the cup asks and ends it as usual; null where no way comes out. */
-function asCupAsks(work: Work, dart: DartRef, half: Half): Command | null {
-  const bare = applyCommand(work, { kind: "replaceRedraws", dart, alterations: [] });
-  const withoutEnd = applyCommand(work, { kind: "removeAlteration", id: endOf(work, dart, USUAL_HOLD).id });
+function asCupAsks(work: Work, dart: DartRef, looked: Looked): Command | null {
+  const { half } = looked;
+  const on = onOf(looked);
+  const only = on === undefined ? {} : { half: on };
+  const bare = applyCommand(work, { kind: "replaceRedraws", dart, ...only, alterations: [] });
+  const withoutEnd = applyCommand(work, {
+    kind: "removeAlteration",
+    id: endOf(work, dart, USUAL_HOLD, on).id,
+    ...only,
+  });
   const fromEnd = [withoutEnd, bare].flatMap((from): readonly Command[] => {
-    const moved = endMoved(from, dart, half, "mouth");
-    return moved === null ? [] : [asOne(applyCommand(from, moved), dart)];
+    const moved = endMoved(from, dart, looked, "mouth");
+    return moved === null ? [] : [asOne(applyCommand(from, moved), dart, on)];
   });
   const whole = redrawsForCup(work, dart, half).map((alterations): Command => ({
     kind: "replaceRedraws",
     dart,
+    ...only,
     alterations,
   }));
   const isAsked = (command: Command): boolean =>
@@ -82,11 +100,12 @@ const isAsAsked = (set: PlannedDart | null): boolean =>
   Math.abs(set.drawn.fullness - set.wanted.fullness) <= SET_TO_FULLNESS &&
   Math.abs(degreesFrom(set.drawn.angle) - degreesFrom(set.wanted.angle)) <= SET_TO_DEGREES;
 
-/** All redraws that a work has of a dart, in place of those of another. */
-const asOne = ({ alterations }: Work, dart: DartRef): Command => ({
+/** All redraws that a work has of a dart, on a half or on both, in place of those of another. */
+const asOne = ({ alterations }: Work, dart: DartRef, on: Half | undefined): Command => ({
   kind: "replaceRedraws",
   dart,
-  alterations: redrawsOf(alterations, dart),
+  ...(on === undefined ? {} : { half: on }),
+  alterations: on === undefined ? redrawsOf(alterations, dart) : redrawsOn(alterations, dart, on),
 });
 
 const isSound = (work: Work, command: Command, dart: DartRef, half: Half): boolean => {
@@ -96,7 +115,8 @@ const isSound = (work: Work, command: Command, dart: DartRef, half: Half): boole
 };
 
 /** The end on the line from the middle of the mouth to the bust point, the usual way short of it. */
-function endMoved(work: Work, dart: DartRef, half: Half, hold: Hold): Command | null {
+function endMoved(work: Work, dart: DartRef, looked: Looked, hold: Hold): Command | null {
+  const { half } = looked;
   const plan = planOf(work);
   const before = dartBefore(work, dart, "apex", half);
   if (!plan.ok || before === null || before.end === null) return null;
@@ -107,7 +127,7 @@ function endMoved(work: Work, dart: DartRef, half: Half, hold: Hold): Command | 
   const length = Math.max(SHORTEST_DART, distance(middle, aim) - stop);
   let { shorten, across } = apexOffset(before, polar(middle, directionOf(middle, aim), length));
   const alteration = (): DartEndAlteration => ({
-    ...endOf(work, dart, hold),
+    ...endOf(work, dart, hold, onOf(looked)),
     hold,
     shorten: snapToStep(shorten, work.unit),
     across: snapToStep(across, work.unit),

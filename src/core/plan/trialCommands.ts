@@ -1,9 +1,9 @@
 /** What she can do to the trial garments of a work. */
-import { isSameKind, type Alteration } from "../decisions/alteration";
 import { LIMITS } from "../decisions/limits";
 import type { Observation, TakenAnswer, Trial } from "../decisions/trial";
 import type { Decided, Picks, Work } from "../decisions/work";
 import type { Command } from "./commands";
+import { putOrTakeOut } from "./putAlteration";
 import { isSame } from "../same";
 import { without, withPart } from "./workParts";
 
@@ -47,13 +47,8 @@ export function decidedIn(work: Decided): Decided {
   };
 }
 
-type PutAlteration = (list: readonly Alteration[], alteration: Alteration) => readonly Alteration[];
-
-/**
- * @param put puts an alteration into a list of them
- * @returns the work after the command; the very same work where it changes nothing
- */
-export function trialCommand(work: Work, command: TrialCommand, put: PutAlteration): Work {
+/** The work after the command; the very same work where it changes nothing. */
+export function trialCommand(work: Work, command: TrialCommand): Work {
   const { trials = [] } = work;
   if (command.kind === "beginTrial") {
     const { id, day } = command;
@@ -99,7 +94,7 @@ export function trialCommand(work: Work, command: TrialCommand, put: PutAlterati
       return changed(Object.keys(checks).length === 0 ? without(trial, "checks") : withPart(trial, "checks", checks));
     }
     case "takeTrialAnswer":
-      return answerTaken(changed(withPart(trial, "taken", taken(trial, command.answer))), command, put);
+      return answerTaken(changed(withPart(trial, "taken", taken(trial, command.answer))), command);
     case "setVerdict": {
       if (command.verdict === null) return changed(without(without(trial, "verdict"), "base"));
       const closed = withPart(trial, "verdict", command.verdict);
@@ -136,36 +131,9 @@ const taken = ({ taken: before = [] }: Trial, answer: TakenAnswer): readonly Tak
 function answerTaken(
   work: Work,
   { alterations, bustAlteration }: Extract<Command, { readonly kind: "takeTrialAnswer" }>,
-  put: PutAlteration,
 ): Work {
-  const altered = alterations.reduce<readonly Alteration[]>(
-    (list, one) => (isOfNothing(one) ? list.filter((other) => !isSameKind(one, other)) : put(list, one)),
-    work.alterations,
-  );
   const picks: Picks = bustAlteration === undefined ? work.picks : { ...work.picks, bustAlteration };
-  return withPart(withPart(work, "picks", picks), "alterations", altered);
-}
-
-/** Whether an alteration has no amount: it changes nothing. */
-function isOfNothing(alteration: Alteration): boolean {
-  switch (alteration.kind) {
-    case "fit":
-      return alteration.amount === 0;
-    case "dartEnd":
-      return alteration.shorten === 0 && alteration.across === 0;
-    case "dartMouth":
-      return alteration.inner === 0 && alteration.outer === 0;
-    case "dartPlace":
-      return alteration.by === 0;
-    case "dartPivot":
-      return alteration.share === 0;
-    case "dartLegs":
-      return alteration.bow === 0;
-    case "dartSplit":
-    case "dartGather":
-    case "dartSeam":
-      return false;
-  }
+  return withPart(withPart(work, "picks", picks), "alterations", alterations.reduce(putOrTakeOut, work.alterations));
 }
 
 /** A line beyond what a record holds, or one of amounts that no cloth has, is not put. */

@@ -9,6 +9,7 @@ import { fail, invariant, ok, type Result } from "../result";
 import { normalBelow } from "../statistics/normal";
 import { BORDERLINE, BUST_LEFT_ALONE, EXTRAPOLATION_STEPS, PICK_CHANGES_TO } from "../tolerance";
 import type { Mm } from "../units";
+import { alterationFor } from "./harm";
 import { pickInterval } from "./pickInterval";
 import { pickWay, type OwnPicks, type TakenGirths, type WeighedWay } from "./pickWay";
 import type { BaseSizePick, BustPick, CupPick, PickMargin, Taken } from "./sizing";
@@ -44,8 +45,10 @@ export function ownPicksOf(chart: SizeChart, picks: Picks): Result<OwnPicks, Siz
     picks.baseSize === undefined ? undefined : chart.sizes.findIndex(({ label }) => label === picks.baseSize);
   if (baseSize === -1) return fail({ code: "plan/base-size-unknown", label: picks.baseSize ?? "" });
   const hasCups = chart.cups.length > 0;
-  if (hasCups && picks.cup !== undefined && !chart.cups.some(({ label }) => label === picks.cup))
-    return fail({ code: "plan/cup-unknown", label: picks.cup });
+  const unknown = [picks.cup, picks.halfCups?.left, picks.halfCups?.right].find(
+    (cup) => cup !== undefined && !chart.cups.some(({ label }) => label === cup),
+  );
+  if (hasCups && unknown !== undefined) return fail({ code: "plan/cup-unknown", label: unknown });
   return ok({ baseSize, cup: hasCups ? picks.cup : undefined, bustAlteration: picks.bustAlteration });
 }
 
@@ -125,6 +128,29 @@ function cupOf(chart: SizeChart, girths: TakenGirths, own: OwnPicks, { offer }: 
           return pickWay(chart, { ...girths, bust: moved }, { ...own, cup: undefined }).offer.cup?.label ?? null;
         })
       : { spread: 0, margin: Infinity, runnerUp: null, probability: 0, borderline: false }),
+  };
+}
+
+/** The cup version of one half, where it has one of its own. */
+export const cupOnHalf = (cup: CupPick, chart: SizeChart, label: string | undefined): CupPick => {
+  const own = chart.cups.find((version) => version.label === label);
+  if (own === undefined) return cup;
+  const unsure = { spread: 0, margin: Infinity, runnerUp: null, probability: 0, borderline: false };
+  return { ...cup, ...unsure, label: own.label, drafted: own.difference, chosenBy: "wearer" };
+};
+
+/** What the bust lacks where each half has a cup of its own: it is drafted for the middle of the two. */
+export function bustOnHalves(bust: BustPick, cup: CupPick, halves: readonly CupPick[]): BustPick {
+  const more = halves.reduce((sum, { drafted }) => sum + (drafted - cup.drafted) / halves.length, 0);
+  const residual = bust.residual - more;
+  const asked = bust.chosenBy === "wearer" ? bust.asked : alterationFor(residual);
+  return {
+    ...bust,
+    drafted: bust.drafted + more,
+    residual,
+    leftAlone: Math.abs(residual) <= BUST_LEFT_ALONE,
+    asked,
+    alteration: asked,
   };
 }
 

@@ -106,8 +106,7 @@ export function waistPiece(pieces: PieceSet, half: "front" | "back"): Piece | nu
 
 /** The waist seam of the front or back lowered at the centre: bodice longer by a wedge, basque shorter by the same. */
 export function tiltWaist(pieces: PieceSet, half: "front" | "back", amount: Mm): FitApplied {
-  const bodice = waistPiece(pieces, half);
-  const above = bodice === null ? lowerPrincessWaist(pieces, amount) : lowerBodice(pieces, bodice, amount);
+  const above = lowerAbove(pieces, half, amount);
   const basque = half === "front" ? pieces.frontBasque : pieces.backBasque;
   if (basque === undefined) return above;
   const { piece, trace, fromWaist } = lowerWaist(basque, amount, "basque");
@@ -116,6 +115,12 @@ export function tiltWaist(pieces: PieceSet, half: "front" | "back", amount: Mm):
     traces: [...above.traces, trace],
     values: { ...above.values, below: fromWaist.centre, belowAtSide: fromWaist.side },
   };
+}
+
+/** The bodice alone longer by a wedge at the centre front or back. */
+export function lowerAbove(pieces: PieceSet, half: "front" | "back", amount: Mm): FitApplied {
+  const bodice = waistPiece(pieces, half);
+  return bodice === null ? lowerPrincessWaist(pieces, amount) : lowerBodice(pieces, bodice, amount);
 }
 
 function lowerBodice(pieces: PieceSet, bodice: Piece, amount: Mm): FitApplied {

@@ -20,6 +20,8 @@ export type AlterationFailure =
     }
   /** The pieces could be made, but not trued to be sewn together: `off` stays over at the seam. */
   | { readonly code: "alteration/not-trued"; readonly piece: PieceName; readonly seam: SeamName; readonly off: Mm }
+  /** Made on one half alone: its centre seam is `off` longer or shorter then than the other half's, and cannot be sewn to it. */
+  | { readonly code: "alteration/halves-apart"; readonly piece: PieceName; readonly seam: SeamName; readonly off: Mm }
   /** There is no free name left for another dart on that seam. */
   | { readonly code: "alteration/too-many-darts" }
   | { readonly code: "alteration/no-such-dart"; readonly dart: DartRef }

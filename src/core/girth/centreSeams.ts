@@ -1,0 +1,32 @@
+/** The centre seams of two halves of the body, which are sewn to each other or lie on one fold. */
+import type { Piece, PieceName } from "../pattern/piece";
+import type { PieceSet } from "../pattern/pieceSet";
+import type { Mm } from "../units";
+import { seamLength } from "./seamLength";
+
+/** Pieces that take each other's place: a front may be one piece on one half and two on the other. */
+const AT_CENTRE: readonly (readonly PieceName[])[] = [
+  ["front", "centreFront", "cup"],
+  ["frontBand"],
+  ["back"],
+  ["backBand"],
+  ["frontBasque"],
+  ["backBasque"],
+];
+
+export interface CentreSeam {
+  readonly left: Piece;
+  readonly right: Piece;
+  /** How much longer the left one is sewn, darts closed; negative: shorter. */
+  readonly off: Mm;
+}
+
+/** From the neck to the hem, front and back; where a half has no such seam, there is nothing to compare. */
+export const centreSeams = (left: PieceSet, right: PieceSet): readonly CentreSeam[] =>
+  AT_CENTRE.flatMap((names) => {
+    const [a, b] = [left, right].map((pieces) => names.flatMap((name) => pieces[name] ?? []).find(hasCentre));
+    if (a === undefined || b === undefined) return [];
+    return [{ left: a, right: b, off: a === b ? 0 : seamLength(a, "centre") - seamLength(b, "centre") }];
+  });
+
+const hasCentre = (piece: Piece): boolean => piece.edges.some(({ seam }) => seam === "centre");
