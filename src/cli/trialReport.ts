@@ -11,6 +11,7 @@ import {
 } from "../core/decisions/trial";
 import type { LengthUnit, Work } from "../core/decisions/work";
 import type { DartName, PieceName } from "../core/pattern/piece";
+import { numberedLines } from "../core/toile/recordLine";
 import { readTrial } from "../core/trial/readTrial";
 import type { Cause, SignAt, TrialAnswer, TrialReading } from "../core/trial/trialReading";
 import { alterationTitle } from "../words/planned";
@@ -24,9 +25,9 @@ interface OnHalf {
 }
 
 export interface ReportLine extends OnHalf {
-  /** From 1, as on the record; the others speak of it by this number. */
-  readonly line: number;
   readonly id: string;
+  /** Its number on the record, from 1; null: a bust point, which is marked above the lines. */
+  readonly line: number | null;
   readonly place: TrialPlace | null;
   readonly sign: TrialSign | null;
   readonly towards?: TrialPlace;
@@ -53,7 +54,7 @@ interface ReportCause extends OnHalf {
   readonly text: string;
   readonly amount_mm: number;
   readonly amount_by: Cause["amountBy"];
-  readonly explains: readonly number[];
+  readonly explains: readonly string[];
   readonly expects: readonly ReportSign[];
   readonly against: readonly ReportLook[];
 }
@@ -71,8 +72,8 @@ export interface ReportAnswer {
   readonly answer: number;
   readonly key: string;
   readonly causes: readonly ReportCause[];
-  readonly explains: readonly number[];
-  readonly leaves: readonly number[];
+  readonly explains: readonly string[];
+  readonly leaves: readonly string[];
   readonly alterations: readonly ReportAlteration[];
   /** Whole change of the bust girth by alteration; null: as it is. */
   readonly bust_alteration_mm: number | null;
@@ -86,8 +87,8 @@ export interface ReportTrial {
   readonly checks: readonly { readonly check: TrialCheck; readonly is: boolean }[];
   readonly sewn_off: readonly { readonly length: string; readonly sewn_mm: number; readonly planned_mm: number }[];
   readonly answers: readonly ReportAnswer[];
-  readonly unexplained: readonly number[];
-  readonly taken: readonly (OnHalf & { readonly causes: readonly string[]; readonly because: readonly number[] })[];
+  readonly unexplained: readonly string[];
+  readonly taken: readonly (OnHalf & { readonly causes: readonly string[]; readonly because: readonly string[] })[];
 }
 
 const mm = (value: number): number => rounded(value, 2);
@@ -105,15 +106,15 @@ export function trialReport(work: Work): ReportTrial | null {
 const NOTHING_READ: TrialReading = { read: [], answers: [], unexplained: [], sewnOff: [] };
 
 function reportOf(trial: Trial, reading: TrialReading, unit: LengthUnit): ReportTrial {
-  const numbers = (ids: readonly string[]): readonly number[] =>
-    ids
-      .map((id) => trial.observations.findIndex((line) => line.id === id) + 1)
-      .filter((number) => number > 0)
-      .toSorted((a, b) => a - b);
+  const numbered = numberedLines(trial.observations);
+  const numberOf = (line: Observation): number | null => {
+    const at = numbered.indexOf(line);
+    return at < 0 ? null : at + 1;
+  };
   return {
     id: trial.id,
     day: trial.day ?? null,
-    seen: trial.observations.map((line, at) => lineReport(line, at + 1, reading.read.includes(line.id))),
+    seen: trial.observations.map((line) => lineReport(line, numberOf(line), reading.read.includes(line.id))),
     checks: TRIAL_CHECKS.flatMap((check) => {
       const is = trial.checks?.[check];
       return is === undefined ? [] : [{ check, is }];
@@ -123,21 +124,21 @@ function reportOf(trial: Trial, reading: TrialReading, unit: LengthUnit): Report
       sewn_mm: mm(sewn),
       planned_mm: mm(planned),
     })),
-    answers: reading.answers.map((answer, at) => answerReport(answer, at + 1, numbers, unit)),
-    unexplained: numbers(reading.unexplained),
+    answers: reading.answers.map((answer, at) => answerReport(answer, at + 1, unit)),
+    unexplained: reading.unexplained,
     taken: (trial.taken ?? []).map(({ causes, because, ...one }) => ({
       ...onHalf(one),
       causes,
-      because: numbers(because),
+      because,
     })),
   };
 }
 
-function lineReport(line: Observation, number: number, isRead: boolean): ReportLine {
+function lineReport(line: Observation, number: number | null, isRead: boolean): ReportLine {
   const { id, place, sign, towards, dart, way, amount, mark, changed } = line;
   return {
-    line: number,
     id,
+    line: number,
     place: place ?? null,
     sign: sign ?? null,
     ...(towards === undefined ? {} : { towards }),
@@ -159,7 +160,6 @@ const lookReport = (look: SignAt | TrialCheck): ReportLook =>
 function answerReport(
   { key, causes, explains, leaves, alterations, bustAlteration, tellsApart }: TrialAnswer,
   number: number,
-  numbers: (ids: readonly string[]) => readonly number[],
   unit: LengthUnit,
 ): ReportAnswer {
   return {
@@ -171,12 +171,12 @@ function answerReport(
       ...onHalf(cause),
       amount_mm: mm(cause.amount),
       amount_by: cause.amountBy,
-      explains: numbers(cause.explains),
+      explains: cause.explains,
       expects: cause.expects.map(signReport),
       against: cause.against.map(lookReport),
     })),
-    explains: numbers(explains),
-    leaves: numbers(leaves),
+    explains,
+    leaves,
     alterations: alterations.map((one) => alterationReport(one, unit)),
     bust_alteration_mm: bustAlteration === undefined ? null : mm(bustAlteration),
     tells_apart: tellsApart.map(({ look, speaksFor }) => ({ ...lookReport(look), speaks_for: speaksFor })),

@@ -126,15 +126,15 @@ describe("what was seen", () => {
   it("stands in the report with the answers to it, and the halves", () => {
     const { trial, halves } = reported(file);
     expect(trial?.seen[0]).toEqual({
-      line: 1,
       id: "fold",
+      line: 1,
       place: "backAboveWaist",
       sign: "foldAcross",
       way: "pinched",
       amount_mm: 6,
       read: true,
     });
-    expect(trial?.answers[0]).toMatchObject({ answer: 1, explains: [1, 2], leaves: [], bust_alteration_mm: null });
+    expect(trial?.answers[0]).toMatchObject({ answer: 1, explains: ["fold", "hem"], leaves: [], bust_alteration_mm: null });
     expect(trial?.answers[0]?.causes[0]).toMatchObject({ name: "swayBack", amount_mm: 12, amount_by: "measured" });
     expect(trial?.answers[0]?.alterations[0]).toMatchObject({ kind: "swayBack", amount_mm: 12 });
     expect(halves).toEqual({ same: true, both: [], left: [], right: [], cups: { left: "B", right: "B" } });
