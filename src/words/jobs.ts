@@ -56,7 +56,7 @@ function ownPointWords({ fromCentre, fromSideNeck, fromPrinted, isMoved }: OwnMa
 /** A piece that comes out different on the two halves: which tracing is turned over. */
 function twiceWords(piece: PieceName): string {
   const [as, over] = isTurnedOver(piece, "right") ? ["left", "right"] : ["right", "left"];
-  return `Trace it twice, it is not the same on both halves: one as printed for the ${as} half, one turned over for the ${over} half; write left and right on them.`;
+  return `Trace it twice, it is not the same on both halves: one as printed for the ${as} half, one turned over for the ${over} half; write left and right on them. On the cloth, tack one line along the grain on your left half, two on your right.`;
 }
 
 const sideWords = (offset: Mm): string => (offset > 0 ? "outside" : "inside");

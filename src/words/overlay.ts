@@ -5,7 +5,7 @@ import { DART_NAMES, homeOf } from "../core/pattern/dartNames";
 import { isBasque } from "../core/pattern/pieceGroups";
 import { isNumbered, type DartName, type PieceName, type PointName, type SeamName } from "../core/pattern/piece";
 import type { LengthUnit } from "../core/decisions/work";
-import { halfWords } from "./fits";
+import { namedHalf } from "./truePaper";
 import { formatAmount } from "./terms/length";
 import { capital, centreWords, dartWords, levelWords, listWords, pieceWords, seamWords } from "./terms/names";
 
@@ -74,7 +74,7 @@ export function stripTitle({
 }
 
 const pieceTitle = ({ piece, label, half }: OverlayPiece): string =>
-  capital(`${label ?? pieceWords(piece)}${half === null ? "" : `, ${halfWords(half)}`}`);
+  capital(namedHalf(label ?? pieceWords(piece), half));
 
 /** Ends of a stretch of side seam or centre line: the level alone says where. */
 const LEVEL_ENDS: Readonly<Partial<Record<PointName, string>>> = {

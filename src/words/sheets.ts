@@ -116,6 +116,11 @@ const strapWords = (pieces: readonly Piece[], allowances: Allowances, unit: Leng
 const NOTHING_ALLOWED = "Allowances included.";
 
 export const NO_ALLOWANCES = "No allowances: the heavy line is the stitch line. Add them when you cut.";
+export const TOILE_WORDS =
+  "For a toile: sew on the stitch line, and leave what is beyond it so that it can be let out.";
+/** Which half of a sewn toile is which. */
+export const TACKING_WORDS =
+  "Left and right are your own, and differ. Tack through the cloth along the straight grain where dashes show it: one line on your left, two on your right.";
 export const ALL_CHECKS_HOLD = (checks: number): string => `All ${checks} checks on this plan hold.`;
 export const doubtsTitle = (count: number): string =>
   count === 1 ? "Before you cut: one thing does not hold" : `Before you cut: ${count} things do not hold`;

@@ -109,7 +109,7 @@ const withPiece = ({ what, piece }: PlannedAlteration, title: string): string =>
     ? `${capital(pieceWords(piece))}: ${title.charAt(0).toLowerCase()}${title.slice(1)}`
     : title;
 
-const isOfOneHalf = (alteration: Alteration): boolean => alteration.kind === "fit" && alteration.half !== undefined;
+const isOfOneHalf = ({ half }: Alteration): boolean => half !== undefined;
 
 /** What differs between the halves, one sentence each; null where they are cut alike. */
 export function halvesDiffer(plan: Plan, unit: LengthUnit): readonly string[] | null {

@@ -1,9 +1,11 @@
 import type { FitName } from "../../core/decisions/fitNames";
-import { useId, useMemo, useState } from "react";
+import { useCallback, useEffect, useId, useMemo, useRef, useState } from "react";
+import { otherHalf, type Half } from "../../core/decisions/alteration";
 import type { Plan } from "../../core/plan/plan";
 import type { Work } from "../../core/decisions/work";
 import { FIT_WORDS } from "../../words/alterations/index";
 import { fitAmountLabel } from "../../words/fits";
+import { anotherWayWords, ON_WHICH_HALF, WHICH_HALVES } from "../../words/halves";
 import { fitUse } from "../../words/fitStep";
 import { refusedSentence } from "../../words/doubts";
 import { alterationFailureSentence } from "../../words/planned";
@@ -14,13 +16,15 @@ import { useViewState } from "../session/viewState";
 import { snapStep } from "../../core/plan/dartEdit";
 import { AmountField } from "../fields/AmountField";
 import { Choice } from "../fields/Choice";
-import { amountCommand, halvesCommands, halvesAsked, useOn, usesOf, type Halves } from "../../core/plan/fitEdit";
-
-const HALVES: readonly { readonly value: Halves; readonly label: string }[] = [
-  { value: "both", label: "both" },
-  { value: "left", label: "left" },
-  { value: "right", label: "right" },
-];
+import {
+  amountCommand,
+  halvesCommands,
+  halvesAsked,
+  useApart,
+  useOn,
+  usesOf,
+  type Halves,
+} from "../../core/plan/fitEdit";
 
 export interface FitRowProps {
   readonly fit: FitName;
@@ -32,15 +36,17 @@ export interface FitRowProps {
 export function FitRow({ fit, plan, work }: FitRowProps) {
   const id = useId();
   const [isOpen, setOpen] = useState(false);
+  const open = useCallback(() => setOpen(true), []);
   const words = FIT_WORDS[fit];
   const uses = usesOf(work, fit);
+  const isSought = useViewState((view) => view.sought === fit);
   const isRefused = uses.some((use) => refusalOf(plan, use.id) !== null);
   return (
     <li className="fit" data-used={uses.length > 0 ? "" : undefined} data-refused={isRefused ? "" : undefined}>
       <button
         type="button"
         className="fit-face"
-        aria-expanded={isOpen}
+        aria-expanded={isOpen || isSought}
         aria-controls={`${id}-body`}
         onClick={() => setOpen(!isOpen)}
       >
@@ -54,8 +60,8 @@ export function FitRow({ fit, plan, work }: FitRowProps) {
         )}
         <span className="fit-seen">{words.seen}</span>
       </button>
-      <div id={`${id}-body`} className="fit-body" hidden={!isOpen}>
-        {isOpen && <FitControls fit={fit} plan={plan} work={work} />}
+      <div id={`${id}-body`} className="fit-body" hidden={!(isOpen || isSought)}>
+        {(isOpen || isSought) && <FitControls fit={fit} plan={plan} work={work} onFound={open} />}
       </div>
     </li>
   );
@@ -66,7 +72,7 @@ function refusalOf(plan: Plan, id: string) {
   return outcome === undefined || outcome.ok ? null : outcome.failure;
 }
 
-function FitControls({ fit, plan, work }: FitRowProps) {
+function FitControls({ fit, plan, work, onFound }: FitRowProps & { readonly onFound: () => void }) {
   const { unit } = work;
   const run = useRun();
   const runAll = useRunAll();
@@ -78,13 +84,50 @@ function FitControls({ fit, plan, work }: FitRowProps) {
   // After an undo what is asked for may stand elsewhere; a half that holds nothing is shown only while she asks for it.
   // What is made on both is spoken of as both.
   const isWhole = uses.some(({ half }) => half === undefined);
-  const halves = isWhole ? "both" : asked === "both" && first !== undefined ? halvesAsked(first) : asked;
-  const use = useOn(uses, fit, halves);
+  // Another way on one half: what is for both is that half's own as soon as it is changed.
+  const [apart, setApart] = useState<Half | null>(null);
+  const whole = uses.length === 1 && first !== undefined && first.half === undefined ? first : null;
+  const halves =
+    whole !== null && apart !== null
+      ? apart
+      : isWhole
+        ? "both"
+        : asked === "both" && first !== undefined
+          ? halvesAsked(first)
+          : asked;
+  const use = whole !== null && halves !== "both" ? useApart(whole, halves) : useOn(uses, fit, halves);
   const words = FIT_WORDS[fit];
   const failure = refusalOf(plan, use.id);
   const crowded = useMemo(() => leftOutBy(work, use.id), [work, use.id]);
 
+  const body = useRef<HTMLDivElement>(null);
+  const half = useViewState((view) => view.half);
+  const isSought = useViewState((view) => view.sought === fit);
+  const seek = useViewState((view) => view.seek);
+  useEffect(() => {
+    if (!isSought) return;
+    seek(null);
+    onFound();
+    setApart(half);
+    setAsked(half);
+  }, [isSought, seek, onFound, half]);
+  // Once it is there: the field of the other half is another one.
+  useEffect(() => {
+    if (apart !== null) body.current?.querySelector("input")?.focus();
+  }, [apart]);
+
+  const tryOn = (on: Half): void => {
+    setApart(on);
+    setAsked(on);
+    showHalf(on);
+  };
   const setHalves = (to: Halves): void => {
+    if (whole !== null && apart !== null) {
+      setApart(to === "both" ? null : to);
+      setAsked(to);
+      if (to !== "both") showHalf(to);
+      return;
+    }
     const commands = halvesCommands(uses, fit, halves, to);
     setAsked(to);
     if (commands.length > 0) runAll(commands);
@@ -93,7 +136,7 @@ function FitControls({ fit, plan, work }: FitRowProps) {
 
   return (
     <>
-      <div className="fit-controls">
+      <div className="fit-controls" ref={body}>
         <AmountField
           key={halves}
           label={fitAmountLabel(fit, halves === "both" ? undefined : halves)}
@@ -107,7 +150,7 @@ function FitControls({ fit, plan, work }: FitRowProps) {
           refusal={failure === null ? null : alterationFailureSentence(failure, unit)}
           {...(words.hint === undefined ? {} : { hint: words.hint })}
         />
-        <Choice legend="On which half" options={HALVES} value={halves} onChange={setHalves} />
+        <Choice legend={ON_WHICH_HALF} options={WHICH_HALVES} value={halves} onChange={setHalves} />
       </div>
       {crowded.map((planned) => (
         <p key={planned.id} className="field-warning">
@@ -115,6 +158,13 @@ function FitControls({ fit, plan, work }: FitRowProps) {
         </p>
       ))}
       {words.caution !== undefined && <p className="field-warning">{words.caution}</p>}
+      {whole !== null && halves === "both" && (
+        <p className="fit-actions">
+          <button type="button" className="link-button" onClick={() => tryOn(otherHalf(half))}>
+            {anotherWayWords(otherHalf(half))}
+          </button>
+        </p>
+      )}
       {use.amount !== 0 && (
         <p className="fit-actions">
           <button type="button" className="link-button" onClick={() => lightAlteration(use.id)}>
@@ -124,7 +174,7 @@ function FitControls({ fit, plan, work }: FitRowProps) {
             type="button"
             className="link-button"
             aria-label={`Take out: ${words.name}`}
-            onClick={() => run({ kind: "removeAlteration", id: use.id })}
+            onClick={() => run(amountCommand(use, 0))}
           >
             Take out
           </button>
