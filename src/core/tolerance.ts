@@ -57,6 +57,9 @@ export const SEWN_AGREEMENT = 0.05;
 /** mm. The centre seams of two halves that are not alike agree when within this: over so long a seam it is eased in unseen. */
 export const HALVES_AGREE = 0.5;
 
+/** mm. Centres that are set apart by no more, by the way, are drawn to one length; more would be an alteration of its own (our own choice). */
+export const HALVES_TRUED = 6;
+
 /** mm. A girth agrees with its claim when within this: nothing but what truing leaves stands between them, and no pencil shows it. */
 export const GIRTH_AGREEMENT = 0.05;
 

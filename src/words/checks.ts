@@ -93,7 +93,7 @@ function failureSentence(check: CheckResult, unit: LengthUnit): string {
     }
     case "halvesWalk": {
       const off = amount(check.measured);
-      if (check.isFold === true) return `The fold line of ${piecesWords(check)} is not straight: it is ${off} out.`;
+      if (check.seam === undefined) return `The fold line of ${piecesWords(check)} is not straight: it is ${off} out.`;
       return `${capital(piece === undefined ? "centre" : seamWords("centre", piece))}: left and right half do not sew together, they are ${off} out.`;
     }
     case "strapsReach":

@@ -109,27 +109,51 @@ export function anyCommandOn(work: Work, other: Work): fc.Arbitrary<Command> {
     }),
     setBustRadius: fc.record({ kind: kind("setBustRadius"), value: from(({ bustRadius }) => bustRadius ?? null) }),
     setPick: fc.record({ kind: kind("setPick"), picks: from(({ picks }) => picks) }),
-    clearPick: fc.record({
-      kind: kind("clearPick"),
-      pick: fc.constantFrom("baseSize", "cup", "waist", "hip", "bustAlteration"),
-    }),
+    clearPick: fc.record(
+      {
+        kind: kind("clearPick"),
+        pick: fc.constantFrom("baseSize", "cup", "halfCups", "waist", "hip", "bustAlteration"),
+        half: anyHalf,
+      },
+      { requiredKeys: ["kind", "pick"] },
+    ),
     putAlteration: fc.record({ kind: kind("putAlteration"), alteration }),
-    removeAlteration: fc.record({ kind: kind("removeAlteration"), id }),
-    replaceRedraws: fc.record({
-      kind: kind("replaceRedraws"),
-      dart,
-      alterations: fc.oneof(fc.constantFrom(noRedraws, redraws), fc.subarray(redraws)),
+    removeAlteration: fc.record(
+      { kind: kind("removeAlteration"), id, half: anyHalf },
+      { requiredKeys: ["kind", "id"] },
+    ),
+    splitAlteration: fc.record({ kind: kind("splitAlteration"), id, half: anyHalf }),
+    keepHalf: fc.record({
+      kind: kind("keepHalf"),
+      alterations: from((one) => one.alterations),
+      picks: from(({ picks }) => picks),
     }),
-    takeAnswer: fc.record({
-      kind: kind("takeAnswer"),
-      dart: fc.oneof(anyDart, dart),
-      half: anyHalf,
-      seen: anySeenAtDart,
-      answer: fc.constantFrom(...DART_ANSWER_KEYS),
-      alterations: fc.oneof(fc.constantFrom(noRedraws, redraws), fc.subarray(redraws)),
-    }),
+    replaceRedraws: fc.record(
+      {
+        kind: kind("replaceRedraws"),
+        dart,
+        half: anyHalf,
+        alterations: fc.oneof(fc.constantFrom(noRedraws, redraws), fc.subarray(redraws)),
+      },
+      { requiredKeys: ["kind", "dart", "alterations"] },
+    ),
+    takeAnswer: fc.record(
+      {
+        kind: kind("takeAnswer"),
+        dart: fc.oneof(anyDart, dart),
+        half: anyHalf,
+        alone: fc.constant(true as const),
+        seen: anySeenAtDart,
+        answer: fc.constantFrom(...DART_ANSWER_KEYS),
+        alterations: fc.oneof(fc.constantFrom(noRedraws, redraws), fc.subarray(redraws)),
+      },
+      { requiredKeys: ["kind", "dart", "half", "seen", "answer", "alterations"] },
+    ),
     moveAlteration: fc.record({ kind: kind("moveAlteration"), id, before: fc.option(id) }),
-    setGiveBack: fc.record({ kind: kind("setGiveBack"), dart, giveBack }),
+    setGiveBack: fc.record(
+      { kind: kind("setGiveBack"), dart, half: anyHalf, giveBack },
+      { requiredKeys: ["kind", "dart", "giveBack"] },
+    ),
     setSeen: fc.oneof(
       fc.record({ kind: kind("setSeen"), dart: anyDart, half: anyHalf, seen: fc.option(anySeenAtDart) }),
       from(({ seen = [] }) => seen).chain((list) =>

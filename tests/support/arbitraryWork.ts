@@ -68,7 +68,7 @@ const anyRedraw: fc.Arbitrary<DartRedraw> = fc.oneof(
   }),
 );
 
-export const anyAlteration: fc.Arbitrary<Alteration> = fc.oneof(
+const anyOnBoth: fc.Arbitrary<Alteration> = fc.oneof(
   fc.record(
     {
       kind: fc.constant("fit" as const),
@@ -97,12 +97,18 @@ export const anyAlteration: fc.Arbitrary<Alteration> = fc.oneof(
   anyRedraw,
 );
 
+export const anyHalf = fc.constantFrom("left" as const, "right" as const);
+
+/** For both halves, or for one. */
+export const anyAlteration: fc.Arbitrary<Alteration> = fc
+  .tuple(anyOnBoth, fc.option(anyHalf))
+  .map(([alteration, half]) => (half === null || alteration.kind === "fit" ? alteration : { ...alteration, half }));
+
 export const anySeenAtDart = fc.record({
   pastBustPoint: anyLength,
   tooFarToSide: anyLength,
   pointed: fc.constantFrom("pointed" as const, "right" as const, "flat" as const),
 });
-export const anyHalf = fc.constantFrom("left" as const, "right" as const);
 
 const anySeenAmount = fc.double({ min: 0, max: LIMITS.seenAmount, noNaN: true }).map(noMinusZero);
 
@@ -174,7 +180,18 @@ export const anyClosure = fc.record(
   { requiredKeys: ["place", "belowWaist"] },
 );
 export const anyPicks = fc.record(
-  { baseSize: anyText, cup: anyText, waist: anyLength, hip: anyLength, bustAlteration: anyLength },
+  {
+    baseSize: anyText,
+    cup: anyText,
+    halfCups: fc.oneof(
+      fc.record({ left: anyText }),
+      fc.record({ right: anyText }),
+      fc.record({ left: anyText, right: anyText }),
+    ),
+    waist: anyLength,
+    hip: anyLength,
+    bustAlteration: anyLength,
+  },
   NONE_REQUIRED,
 );
 

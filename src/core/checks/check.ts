@@ -44,8 +44,6 @@ export interface CheckResult {
   readonly seam?: SeamName;
   readonly dart?: DartName;
   readonly point?: PointName;
-  /** Of a centre on the fold: how far it is from straight. */
-  readonly isFold?: true;
   /** Of an opening alone. */
   readonly tightest?: Tightest;
   /** Of one half of the body alone, where the halves differ. */

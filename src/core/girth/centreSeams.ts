@@ -15,6 +15,8 @@ const AT_CENTRE: readonly (readonly PieceName[])[] = [
 ];
 
 export interface CentreSeam {
+  /** Whichever pieces have it: the name of the whole one. */
+  readonly of: PieceName;
   readonly left: Piece;
   readonly right: Piece;
   /** How much longer the left one is sewn, darts closed; negative: shorter. */
@@ -26,7 +28,12 @@ export const centreSeams = (left: PieceSet, right: PieceSet): readonly CentreSea
   AT_CENTRE.flatMap((names) => {
     const [a, b] = [left, right].map((pieces) => names.flatMap((name) => pieces[name] ?? []).find(hasCentre));
     if (a === undefined || b === undefined) return [];
-    return [{ left: a, right: b, off: a === b ? 0 : seamLength(a, "centre") - seamLength(b, "centre") }];
+    const [of = a.name] = names;
+    return [{ of, left: a, right: b, off: a === b ? 0 : seamLength(a, "centre") - seamLength(b, "centre") }];
   });
 
 const hasCentre = (piece: Piece): boolean => piece.edges.some(({ seam }) => seam === "centre");
+
+/** How much longer a centre seam is on the left; 0 where a half has none. */
+export const centreOff = (left: PieceSet, right: PieceSet, of: PieceName): Mm =>
+  centreSeams(left, right).find((seam) => seam.of === of)?.off ?? 0;

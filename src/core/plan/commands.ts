@@ -42,7 +42,7 @@ import {
 import type { Observation, TakenAnswer, ToileLength, TrialCheck, TrialVerdict } from "../decisions/trial";
 import { LIMITS } from "../decisions/limits";
 import type { LengthUnit, Picks, Work } from "../decisions/work";
-import { put, takeOut } from "./putAlteration";
+import { put, split, takeOut } from "./putAlteration";
 import { trialCommand, type TrialText } from "./trialCommands";
 import { without, withPart } from "./workParts";
 
@@ -98,12 +98,17 @@ export type Command =
   | { readonly kind: "setEaseWanted"; readonly ease: Partial<Ease> }
   | { readonly kind: "clearEaseWanted"; readonly level: keyof Ease }
   | { readonly kind: "setBustRadius"; readonly value: Mm | null }
-  /** Merged into the picks already made. */
+  /** Merged into the picks already made, cups of one half each by itself. */
   | { readonly kind: "setPick"; readonly picks: Partial<Picks> }
-  | { readonly kind: "clearPick"; readonly pick: keyof Picks }
+  /** `half`: of the cups of one half that of this half alone. */
+  | { readonly kind: "clearPick"; readonly pick: keyof Picks; readonly half?: Half }
   | { readonly kind: "putAlteration"; readonly alteration: Alteration }
   /** Of one half alone where that is said: what is for both then stays on the other half. */
   | { readonly kind: "removeAlteration"; readonly id: string; readonly half?: Half }
+  /** What is for both halves made one for each, alike until one is put; the one on `half` gets another id. */
+  | { readonly kind: "splitAlteration"; readonly id: string; readonly half: Half }
+  /** One half kept for both, as `keepHalf` finds: all alterations and picks as they then stand. */
+  | { readonly kind: "keepHalf"; readonly alterations: readonly Alteration[]; readonly picks: Picks }
   /** Several at once: what a whole answer is made of, in place of this dart's own redraws; on one half alone where that is said. */
   | {
       readonly kind: "replaceRedraws";
@@ -270,11 +275,20 @@ function changed(work: Work, command: Command): Work {
     case "setBustRadius":
       return command.value === null ? without(work, "bustRadius") : withPart(work, "bustRadius", command.value);
     case "setPick":
-      return withPart(work, "picks", { ...work.picks, ...command.picks });
-    case "clearPick":
-      return withPart(work, "picks", without(work.picks, command.pick));
+      return withPart(work, "picks", withHalfCups({ ...work.picks, ...command.picks }, work.picks));
+    case "clearPick": {
+      const { pick, half } = command;
+      const { halfCups } = work.picks;
+      if (pick !== "halfCups" || half === undefined || halfCups === undefined)
+        return withPart(work, "picks", without(work.picks, pick));
+      return withPart(work, "picks", withHalfCups({ ...work.picks, halfCups: without(halfCups, half) }, {}));
+    }
     case "putAlteration":
       return withPart(work, "alterations", put(work.alterations, command.alteration));
+    case "splitAlteration":
+      return withPart(work, "alterations", split(work.alterations, command.id, command.half));
+    case "keepHalf":
+      return withPart(withPart(work, "alterations", command.alterations), "picks", command.picks);
     case "replaceRedraws":
       return withRedraws(work, command.dart, command.half, command.alterations);
     case "moveAlteration":
@@ -330,6 +344,12 @@ function changed(work: Work, command: Command): Work {
     case "clearUnread":
       return withPart(work, "unread", without(work.unread, command.field));
   }
+}
+
+/** A cup of one half leaves the other's; without any there are none. */
+function withHalfCups({ halfCups, ...others }: Picks, before: Picks): Picks {
+  const cups = { ...before.halfCups, ...halfCups };
+  return Object.keys(cups).length === 0 ? others : { ...others, halfCups: cups };
 }
 
 const withTissue = (work: Work, tissue: Tissue): Work =>
@@ -592,7 +612,10 @@ function areAlterationsKept(command: Command): boolean {
   const brought =
     command.kind === "putAlteration"
       ? [command.alteration]
-      : command.kind === "replaceRedraws" || command.kind === "takeAnswer" || command.kind === "takeTrialAnswer"
+      : command.kind === "replaceRedraws" ||
+          command.kind === "takeAnswer" ||
+          command.kind === "takeTrialAnswer" ||
+          command.kind === "keepHalf"
         ? command.alterations
         : [];
   return brought.every(

@@ -3,7 +3,7 @@
  * front: a fuller cup makes it longer.
  */
 import { lowerAbove } from "../alterations/fit/waistWedge";
-import { centreSeams } from "../girth/centreSeams";
+import { centreOff } from "../girth/centreSeams";
 import type { PieceSet } from "../pattern/pieceSet";
 import { SOLVER_ACCURACY } from "../tolerance";
 import type { Mm } from "../units";
@@ -18,30 +18,26 @@ export interface Levelled {
 }
 
 /**
- * The shorter centre front lengthened to the longer, by a wedge just above the waist: cloth can be taken off on the toile, not
- * put to it (our own choice).
+ * The shorter centre lengthened to the longer, by a wedge just above the waist: cloth can be taken off on the toile, not put to
+ * it (our own choice).
  */
-export function levelHalves(left: PieceSet, right: PieceSet): { readonly left: Levelled; readonly right: Levelled } {
-  const off = frontOff(left, right);
+export function levelHalves(
+  left: PieceSet,
+  right: PieceSet,
+  of: "front" | "back",
+): { readonly left: Levelled; readonly right: Levelled } {
+  const off = centreOff(left, right, of);
   const as = (pieces: PieceSet): Levelled => ({ pieces, by: 0 });
   if (Math.abs(off) <= SOLVER_ACCURACY) return { left: as(left), right: as(right) };
-  return off < 0
-    ? { left: lengthened(left, -off, (pieces) => -frontOff(pieces, right)), right: as(right) }
-    : { left: as(left), right: lengthened(right, off, (pieces) => frontOff(left, pieces)) };
-}
-
-/** How much longer the bodice's centre front is on the left. */
-const frontOff = (left: PieceSet, right: PieceSet): Mm =>
-  centreSeams(left, right).find((seam) => seam.left.name === "front" || seam.left.name === "centreFront")?.off ?? 0;
-
-/** @param lacks how much of the length wanted pieces still lack */
-function lengthened(pieces: PieceSet, wanted: Mm, lacks: (pieces: PieceSet) => Mm): Levelled {
-  let [given, made] = [wanted, pieces];
-  for (let round = 0; round < ROUNDS; round += 1) {
-    made = lowerAbove(pieces, "front", given).pieces;
-    const left = lacks(made);
-    if (Math.abs(left) <= SOLVER_ACCURACY) break;
-    given += left;
-  }
-  return { pieces: made, by: wanted };
+  const lengthen = (shorter: PieceSet, longer: PieceSet): Levelled => {
+    let [given, made] = [Math.abs(off), shorter];
+    for (let round = 0; round < ROUNDS; round += 1) {
+      made = lowerAbove(shorter, of, given).pieces;
+      const lacks = centreOff(longer, made, of);
+      if (Math.abs(lacks) <= SOLVER_ACCURACY) break;
+      given += lacks;
+    }
+    return { pieces: made, by: Math.abs(off) };
+  };
+  return off < 0 ? { left: lengthen(left, right), right: as(right) } : { left: as(left), right: lengthen(right, left) };
 }

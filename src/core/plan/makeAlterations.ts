@@ -7,22 +7,22 @@ import { untouched, type Applied } from "../alterations/outcome/applied";
 import { phaseOf } from "../decisions/tradeOrder";
 import { fitOf } from "../alterations/fit/index";
 import { PIECE_ORDER, pieceIn, piecesOf, type PieceSet } from "../pattern/pieceSet";
-import { pointOf, type DartRef, type Piece, type PieceName } from "../pattern/piece";
+import { pointOf, type DartRef, type PieceName } from "../pattern/piece";
 import { fail, invariant, ok, type Result } from "../result";
 import { styleOf } from "../style/index";
 import { SEWN_ONLY, trueAll } from "../truing/trueAll";
 import type { TruingLeft } from "../truing/truingLeft";
-import { HALVES_AGREE, READS_AS_NOTHING, SEWN_AGREEMENT, UNTRUED_SOUGHT } from "../tolerance";
+import { HALVES_AGREE, HALVES_TRUED, READS_AS_NOTHING, SEWN_AGREEMENT, UNTRUED_SOUGHT } from "../tolerance";
 import type { BustPick } from "../sizing/sizing";
 import { radians, type Mm } from "../units";
 import type { PiecePoint } from "../geometry/point";
-import { centreSeams, type CentreSeam } from "../girth/centreSeams";
-import { seamLength } from "../girth/seamLength";
+import { centreOff, centreSeams, type CentreSeam } from "../girth/centreSeams";
 import { halve } from "../geometry/iterate";
 import { remember } from "../remember";
 import type { Built } from "./buildPieces";
 import type { Picked, PickedHalf } from "./pickSizes";
 import { lineAt } from "./cutLines";
+import { levelHalves, type Levelled } from "./levelHalves";
 import type { CutLine, PlannedAlteration } from "./plan";
 import { type Decided } from "../decisions/work";
 
@@ -93,14 +93,14 @@ function apartOf({ halves: { left, right } }: Made): CentreSeam | null {
 }
 
 /** The last alteration of one half alone that sets a centre seam apart the way it is; else the last one of that piece. */
-function settingApart({ halves }: Made, { left, right, off }: CentreSeam): string | null {
+function settingApart({ halves }: Made, { of, off, ...pieces }: CentreSeam): string | null {
   const made = HALVES.flatMap((half) =>
     halves[half].alterations.flatMap(({ id, what, outcome }) => {
       if (what.kind !== "alteration" || what.alteration.half !== half || !outcome.ok) return [];
       const { before, after } = outcome.value;
-      const name = (half === "left" ? left : right).name;
+      const { name } = pieces[half];
       if (before[name] === after[name]) return [];
-      const gained = centreOf(after[name]) - centreOf(before[name]);
+      const gained = centreOff(after, before, of);
       return [{ id, gained: half === "left" ? gained : -gained }];
     }),
   );
@@ -108,8 +108,6 @@ function settingApart({ halves }: Made, { left, right, off }: CentreSeam): strin
     Math.abs(gained) > SEWN_AGREEMENT && gained > 0 === off > 0;
   return (made.findLast(isAtFault) ?? made.at(-1))?.id ?? null;
 }
-
-const centreOf = (piece: Piece | undefined): Mm => (piece === undefined ? 0 : seamLength(piece, "centre"));
 
 /** The alterations made again without those after which the pieces cannot be trued. */
 function withoutUntrued(
@@ -199,7 +197,8 @@ function makeHalves(
     const failed = done.find((result) => !result.ok);
     for (const [index, chain] of own.entries()) add(chain, alteration, failed ?? invariant(done[index], "half"));
   }
-  const finished = chains.map(finish);
+  const [first, second] = chains.map(finish);
+  const finished = second === undefined ? [invariant(first, "half")] : trueHalves(invariant(first, "half"), second);
   const [left, right = left] = finished.map(({ made }) => made);
   return {
     halves: { left: invariant(left, "half"), right: invariant(right, "half") },
@@ -234,10 +233,44 @@ function add(chain: Chain, alteration: Alteration, done: Result<Applied, Alterat
   });
 }
 
-function finish({ own: { built, cutLines }, pieces, truing, girths, alterations, isTouched }: Chain): {
+interface Finished {
   readonly made: AlterationsMade;
   readonly left: TruingLeft | null;
-} {
+}
+
+/**
+ * Centres of two halves that were set apart by the way, brought to one length again: a seam that is drawn anew on one half moves
+ * its ends a little. What is an alteration of length is left, and refused.
+ */
+function trueHalves(left: Finished, right: Finished): readonly [Finished, Finished] {
+  return (["front", "back"] as const).reduce<readonly [Finished, Finished]>(
+    ([a, b], of) => {
+      const off = centreOff(a.made.pieces, b.made.pieces, of);
+      const asked = centreGained(a, of) - centreGained(b, of);
+      if (Math.abs(off) <= HALVES_AGREE || Math.abs(off) > HALVES_TRUED || Math.abs(asked) > HALVES_AGREE)
+        return [a, b];
+      const levelled = levelHalves(a.made.pieces, b.made.pieces, of);
+      return [withLevel(a, levelled.left, of), withLevel(b, levelled.right, of)];
+    },
+    [left, right],
+  );
+}
+
+const centreGained = ({ made: { alterations } }: Finished, of: PieceName): Mm =>
+  alterations.reduce(
+    (sum, { phase, outcome }) =>
+      phase === "length" && outcome.ok ? sum + centreOff(outcome.value.after, outcome.value.before, of) : sum,
+    0,
+  );
+
+function withLevel({ made, left }: Finished, { pieces, by }: Levelled, of: "front" | "back"): Finished {
+  if (by === 0) return { made, left };
+  const piece = pieces.centreFront !== undefined && of === "front" ? "centreFront" : of;
+  const change: TruingChange = { piece, seam: "centre", what: "seamWalked", point: "centreWaist", amount: by };
+  return { made: { ...made, pieces, changes: [...made.changes, change] }, left };
+}
+
+function finish({ own: { built, cutLines }, pieces, truing, girths, alterations, isTouched }: Chain): Finished {
   // A redrawn dart is trued, and given back, as it is made; the rest is trued when all of it is done.
   const trued = isTouched ? trueAll(pieces) : trueAll(pieces, SEWN_ONLY);
   return {

@@ -221,7 +221,7 @@ function buildHalves([left, right]: readonly Result<PickedHalf, PlanFailure>[]):
   const [ofLeft, ofRight] = [invariant(left, "left"), invariant(right, "right")];
   if (!ofLeft.ok) return ofLeft;
   if (!ofRight.ok) return ofRight;
-  const level = levelHalves(ofLeft.value.built.blended, ofRight.value.built.blended);
+  const level = levelHalves(ofLeft.value.built.blended, ofRight.value.built.blended, "front");
   const withLevel = (half: PickedHalf, { pieces, by }: Levelled): PickedHalf =>
     by === 0 ? half : { ...half, levelled: by, built: { ...half.built, blended: pieces } };
   return ok({ left: withLevel(ofLeft.value, level.left), right: withLevel(ofRight.value, level.right) });

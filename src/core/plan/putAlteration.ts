@@ -43,6 +43,16 @@ export function put(ledger: Ledger, alteration: Alteration): Ledger {
   return joined(ledger.toSpliced(ledger.indexOf(whole ? first : other), 1, ...pair), alteration);
 }
 
+/** What is for both halves made one for each, alike until one is put; the one on `half` is another, under an id of its own. */
+export function split(ledger: Ledger, id: string, half: Half): Ledger {
+  const found = ledger.find((a) => a.id === id);
+  if (found === undefined || found.half !== undefined || ledger.length >= LIMITS.alterations) return ledger;
+  if (ledger.some((a) => a !== found && isSameThing(a, found))) return ledger;
+  const other = onHalves(found, otherHalf(half));
+  const own = ownId(ledger, onHalves(found, half));
+  return ledger.flatMap((a) => (a !== found ? [a] : half === "left" ? [own, other] : [other, own]));
+}
+
 /** Puts an alteration; one of no amount is taken out, on the half that it is for. */
 export function putOrTakeOut(ledger: Ledger, alteration: Alteration): Ledger {
   if (!isNothing(alteration)) return put(ledger, alteration);

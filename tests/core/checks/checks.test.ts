@@ -37,6 +37,8 @@ function moved(piece: Piece, name: PointName, dx: number, dy: number): Piece {
 const front = invariant(sound.pieces.front, "front");
 const withFront = (piece: Piece): CheckContext => ({ ...sound, pieces: { ...sound.pieces, front: piece } });
 const [bust, ...otherLevels] = sound.levels;
+/** Halves that differ, and can be sewn to each other. */
+const uneven = { ...sound, halves: [sound.pieces, { ...sound.pieces }] as const };
 const sideDart = invariant(
   plan.left.darts.find(({ ref }) => ref.dart === "sideDart"),
   "side dart",
@@ -49,6 +51,7 @@ const FAULTS: Readonly<Record<CheckName, CheckContext>> = {
     levels: [{ ...invariant(bust, "bust"), finished: invariant(bust, "bust").claim + 0.06 }, ...otherLevels],
   },
   seamsWalk: withFront(moved(front, "sideWaist", 0, 4)),
+  halvesWalk: { ...sound, halves: [sound.pieces, { ...sound.pieces, front: moved(front, "centreWaist", 0, 2) }] },
   dartLegsEqual: {
     ...sound,
     darts: [{ ...sideDart, drawn: { ...sideDart.drawn, legInner: sideDart.drawn.legInner + 0.06 } }, ...otherDarts],
@@ -86,7 +89,7 @@ const names = Object.keys(CHECKS) as CheckName[];
 
 describe.each(names)("%s", (name) => {
   it("holds on a sound plan", () => {
-    const results = CHECKS[name](name === "strapsReach" ? strapped : sound);
+    const results = CHECKS[name](name === "strapsReach" ? strapped : name === "halvesWalk" ? uneven : sound);
     expect(results.length).toBeGreaterThan(0);
     expect(results.filter(({ ok }) => !ok)).toEqual([]);
   });
@@ -120,6 +123,13 @@ describe("the numbers of the planted faults", () => {
     const { measured, expected, tolerance } = invariant(CHECKS.girthAsClaimed(FAULTS.girthAsClaimed)[0], "bust");
     expect(measured - expected).toBeCloseTo(0.06, 9);
     expect(tolerance).toBe(0.05);
+  });
+
+  it("halvesWalk: a centre waist 2 mm lower on the right, the left that much shorter; and 1 mm aside, the fold bent by that", () => {
+    expect(measuredIn("halvesWalk")).toBeCloseTo(-2, 6);
+    const aside = moved(front, "centreBust", 1, 0);
+    const [, fold] = CHECKS.halvesWalk({ ...sound, halves: [sound.pieces, { ...sound.pieces, front: aside }] });
+    expect(fold).toMatchObject({ ok: false, measured: expect.closeTo(1, 6) });
   });
 
   it("dartLegsEqual: 0.06 mm between the legs", () => {

@@ -33,9 +33,7 @@ const anyTwoHalves = (style: (typeof STYLE_NAMES)[number]): fc.Arbitrary<Work> =
     .record({ work: anyChainWork(style), half: fc.constantFrom("left" as const, "right" as const) })
     .map(({ work, half }) => ({
       ...work,
-      alterations: work.alterations.map((alteration, i) =>
-        alteration.kind === "fit" && i % 2 === 0 ? { ...alteration, half } : alteration,
-      ),
+      alterations: work.alterations.map((alteration, i) => (i % 2 === 0 ? { ...alteration, half } : alteration)),
     }));
 
 /** One thing told: its name, its figures, and the half it is told of. */
@@ -55,7 +53,11 @@ function wrongHalves(found: readonly Told[], left: readonly Job[], right: readon
       const own = { left: ofLeft?.get(name), right: ofRight?.get(name) };
       const off = own.left === undefined || own.right === undefined ? Infinity : figuresApart(own.left, own.right);
       const told = found.filter((one) => one.name === name);
-      const halves = told.map(({ half }) => half ?? "both").join(" ");
+      // A dart made two on one half stands elsewhere among the darts of its piece.
+      const halves = told
+        .map(({ half }) => half ?? "both")
+        .toSorted()
+        .join(" ");
       const apart = (["left", "right"] as const).filter((half) => own[half] !== undefined).join(" ");
       const isOptional = (own.left ?? own.right)?.isOptional === true && halves === "";
       const isRight = isOptional || (off <= SAID_APART && halves === "both") || (off > ROUNDING && halves === apart);
@@ -97,9 +99,10 @@ function checkTold({ name, pieces, level, seam, dart, point, measured, expected,
 
 const checksOf = ({ pattern, tapes }: Work, plan: Plan, half: PlanHalf): readonly CheckResult[] => {
   const { bustGirth = NaN, hipGirth } = measuresOf(tapes);
+  const alike = setOf(plan.left.pieces);
   return runChecks({
     pieces: setOf(half.pieces),
-    halves: [setOf(plan.left.pieces), setOf(plan.right.pieces)],
+    halves: plan.left === plan.right ? [alike, alike] : [setOf(plan.left.pieces), setOf(plan.right.pieces)],
     levels: half.levels,
     darts: half.darts,
     alterations: half.alterations,

@@ -15,10 +15,10 @@ import { invariant } from "../../../src/core/result";
 import { planOf, ref, testWork } from "../../support/works";
 
 const SIDE = ref("front", "sideDart");
-/** Let in above the bust on the right half alone: its bust point, and its darts with it, lie lower against her own. */
+/** The bust point 15 mm lower on the right half alone: its darts lie lower with it. */
 const uneven: Work = {
   ...testWork,
-  alterations: [{ kind: "fit", id: "r", fit: "lengthAboveBust", amount: 15, half: "right" }],
+  alterations: [{ kind: "fit", id: "r", fit: "bustPointLevel", amount: 15, half: "right" }],
 };
 
 const drawn = (half: "left" | "right") =>
