@@ -9,6 +9,7 @@ import { fail, ok, type Result } from "../core/result";
 import { readTrial } from "../core/trial/readTrial";
 import { answerCommand } from "../core/trial/takeAnswer";
 import { readSeenFile, type SeenFile } from "../document/seenFile";
+import { keepFailureSentence } from "../words/halves";
 import { planFailureWords } from "../words/plan";
 import { dayWords } from "../words/terms/days";
 import type { Turn } from "./args";
@@ -124,7 +125,7 @@ function withAnswer(work: Work, number: number, half: Half | null): Result<Turne
 
 function withHalf(work: Work, keep: Half | "mean"): Result<Turned, string> {
   const kept = keepHalf(work, keep);
-  if (!kept.ok) return fail(kept.failure.code);
+  if (!kept.ok) return fail(keepFailureSentence(kept.failure, work.unit));
   return ok({
     work: applyCommand(work, kept.value),
     done: [keep === "mean" ? "both halves given the mean" : `both halves given what the ${keep} has`],

@@ -134,7 +134,12 @@ describe("what was seen", () => {
       amount_mm: 6,
       read: true,
     });
-    expect(trial?.answers[0]).toMatchObject({ answer: 1, explains: ["fold", "hem"], leaves: [], bust_alteration_mm: null });
+    expect(trial?.answers[0]).toMatchObject({
+      answer: 1,
+      explains: ["fold", "hem"],
+      leaves: [],
+      bust_alteration_mm: null,
+    });
     expect(trial?.answers[0]?.causes[0]).toMatchObject({ name: "swayBack", amount_mm: 12, amount_by: "measured" });
     expect(trial?.answers[0]?.alterations[0]).toMatchObject({ kind: "swayBack", amount_mm: 12 });
     expect(halves).toEqual({ same: true, both: [], left: [], right: [], cups: { left: "B", right: "B" } });
@@ -254,6 +259,38 @@ describe("an answer", () => {
     expect(refusal(out("nowhere.json"), "--take", "1", "--out", out("x.json"))).toMatch(
       /nowhere\.json: there is no such file/,
     );
+  });
+});
+
+describe("one half kept for both", () => {
+  const apart = (left: number, right: number | null): Work => ({
+    ...sampleWork,
+    alterations: [
+      { kind: "fit", id: "l", fit: "backWidth", amount: left, half: "left" },
+      ...(right === null ? [] : [{ kind: "fit", id: "r", fit: "backWidth", amount: right, half: "right" } as const]),
+    ],
+  });
+
+  it.each([
+    ["left", 6],
+    ["right", 10],
+    // Halfway between 6 and 10.
+    ["mean", 8],
+  ])("%s: both have %d", (half, amount) => {
+    const file = workFile("apart.json", apart(6, 10));
+    const next = out("kept.json");
+    said(file, "--keep-half", half, "--out", next);
+    expect(standing(readBack(next))).toEqual([["backWidth", "both", amount]]);
+    expect(reported(next).halves).toMatchObject({ same: true, left: [], right: [] });
+  });
+
+  it("is refused in words where there is no mean, and where the halves are alike", () => {
+    const single = refusal(workFile("single.json", apart(6, null)), "--keep-half", "mean", "--out", out("never.json"));
+    expect(single).toMatch(/single\.json: \S/);
+    expect(single).not.toMatch(/keep\//);
+    const alike = refusal(workFile("alike.json", sampleWork), "--keep-half", "left", "--out", out("never.json"));
+    expect(alike).toMatch(/alike\.json: \S/);
+    expect(alike).not.toMatch(/keep\//);
   });
 });
 
