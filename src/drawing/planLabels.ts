@@ -153,7 +153,7 @@ export function pieceLabels(plan: PlanHalf, places: readonly Place[], half: Half
     const { own, printed, probable } = plan.bustPoint;
     const at = own ?? printed;
     labels.push({
-      id: `bust-point-${placeKey(place)}`,
+      id: place.half === undefined ? "bust-point" : `bust-point-${place.half}`,
       ...onTable(place, at),
       below: ABOVE_MARK,
       moves: 0,
@@ -165,7 +165,7 @@ export function pieceLabels(plan: PlanHalf, places: readonly Place[], half: Half
     });
     if (probable !== null) {
       labels.push({
-        id: `bust-probable-${placeKey(place)}`,
+        id: place.half === undefined ? "bust-probable" : `bust-probable-${place.half}`,
         ...onTable(place, { x: probable.centre.x, y: probable.centre.y + probable.down }),
         below: BELOW_LINE,
         moves: 0,

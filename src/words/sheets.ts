@@ -10,7 +10,7 @@ import { allowanceAmount } from "./allowances";
 import { formatAmount, formatLength } from "./terms/length";
 import { listWords, seamWords } from "./terms/names";
 import { testSquareWords } from "./testSquares";
-import { cutWords, pieceTitle } from "./truePaper";
+import { cutWords, pieceNamed } from "./truePaper";
 
 /** "page 3 of 12 · Ann · Wren bodice"; a long name of a person in short. */
 export const pageWords = (number: number, of: number, name: string, wearer?: string): string =>
@@ -194,5 +194,4 @@ export const NO_FACINGS =
 /** "Pieces: front, cut 1 on the fold; back, cut 2, one turned over." */
 export const pieceListWords = (
   pieces: readonly (Pick<TruePiece, "name" | "half"> & { readonly cut: CutCount })[],
-): string =>
-  `Pieces: ${pieces.map((piece) => `${pieceTitle(piece).toLowerCase()}: ${cutWords(piece).toLowerCase()}`).join("; ")}.`;
+): string => `Pieces: ${pieces.map((piece) => `${pieceNamed(piece)}: ${cutWords(piece).toLowerCase()}`).join("; ")}.`;

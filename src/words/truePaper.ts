@@ -22,9 +22,12 @@ export const tackingWords = (half: Half): string => `tack: ${HALF_LETTERS[half]}
 const HALF_LETTERS: Readonly<Record<Half, string>> = { left: "L", right: "R" };
 
 /** "FRONT", "BACK L, YOUR LEFT HALF". */
-export const pieceTitle = ({ name, label, half }: Pick<TruePiece, "name" | "label" | "half">): string => {
-  return namedHalf(label ?? pieceWords(name), half).toUpperCase();
-};
+export const pieceTitle = (piece: Pick<TruePiece, "name" | "label" | "half">): string =>
+  pieceNamed(piece).toUpperCase();
+
+/** The same within a sentence: "back L, your left half". */
+export const pieceNamed = ({ name, label, half }: Pick<TruePiece, "name" | "label" | "half">): string =>
+  namedHalf(label ?? pieceWords(name), half);
 
 /** "back L, your left half". */
 export const namedHalf = (words: string, half: Half | null): string =>

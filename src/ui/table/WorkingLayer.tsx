@@ -25,7 +25,7 @@ export const WorkingLayer = memo(
         const printed = plan.printed.find((piece) => piece.name === place.piece);
         if (drawn === undefined) return null;
         return (
-          <g key={placeKey(place)} transform={placeTransform(place)}>
+          <g key={placeKey(place)} data-piece={place.piece} data-half={place.half} transform={placeTransform(place)}>
             <WorkingPiece
               drawn={drawn}
               printed={printed ?? null}
