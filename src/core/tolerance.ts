@@ -482,3 +482,6 @@ export const CENTRE_STRAIGHT = 0.5;
 
 /** mm. A mark as near as this to where a front's darts lead is taken for its bust point (our own choice). */
 export const BUST_POINT_MARKED = 45;
+
+/** mm. A toile that measures this much more or less than its plan was sewn otherwise: less is how a tape is held (common practice). */
+export const SEWN_OFF = 4;

@@ -69,12 +69,13 @@ export function trialFigure(plan: Plan): readonly [TrialView, TrialView] {
   return [view("front", ["right", "left"]), view("back", ["left", "right"])];
 }
 
-interface Laid {
+export interface Laid {
   readonly drawn: TrialPiece;
   readonly box: Box;
 }
 
-function laid(pieces: readonly Piece[], plan: Plan): readonly Laid[] {
+/** The pieces of one half that are seen from one side, each where it is drawn; mirrored if need be by who draws them. */
+export function laid(pieces: readonly Piece[], plan: Plan): readonly Laid[] {
   const uppers = pieces.filter(({ name }) => !isBasque(name)).map(boundsOf);
   const foot = Math.max(0, ...uppers.map(({ y, height }) => y + height));
   return pieces.map((piece): Laid => {

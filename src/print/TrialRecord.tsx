@@ -1,28 +1,39 @@
 /** The sheet beside the mirror: a toile is fitted, and what is seen, pinned and decided is written on it by hand. */
 import "./print.css";
 import "./trialRecord.css";
-import { Fragment } from "react";
 import { trialFigure, type TrialHalf, type TrialView } from "../drawing/trialFigure";
 import type { Plan } from "../core/plan/plan";
 import type { Work } from "../core/decisions/work";
+import { TOILE_LENGTHS, TRIAL_SIGNS, TRIAL_WAYS } from "../core/decisions/trial";
+import { toileLengths } from "../core/toile/toileLengths";
+import { DISC, numbersOn, type ToileNumber } from "../drawing/toileFigure";
 import { bustSentence, shareWords } from "../words/blend";
 import { capital, levelWords } from "../words/terms/names";
 import {
-  balanceGroups,
-  FITTING_ORDER,
+  AS_SEWN,
+  BUST_POINTS,
+  BUST_POINTS_NOTE,
+  CANNOT_SAY,
+  CHECK_GROUPS,
+  checkWords,
   fittingCautions,
   halvesDiffer,
-  HOW_MUCH,
   HOW_MUCH_NOTE,
+  MARK_FIELDS,
   MARKS,
   MIRROR_NOTE,
-  ORDER_NOTE,
-  PINNED,
-  SEEN,
+  RECORD_HEADING,
+  RECORD_LINE,
   sewnWith,
+  shortUnit,
+  plannedWords,
+  toileLengthWords,
   viewCaption,
+  WHICH_DART,
+  wayWords,
   yourHalf,
 } from "../words/trial";
+import { signWords } from "../words/trialPlaces";
 import { Blank } from "./Blank";
 import { PageSetup } from "./PageSetup";
 import { Words } from "./Words";
@@ -38,19 +49,19 @@ export function TrialRecord({ work, plan }: TrialRecordProps) {
     <article className="printed-checklist trial-record" aria-label="Trial record" data-paper={work.paper}>
       <PageSetup paper={work.paper} name={work.name} kind="Trial record" />
       <Heading work={work} plan={plan} />
+      <Before work={work} plan={plan} />
       <section className="tr-figures" aria-label="The toile on the body">
         {trialFigure(plan).map((view) => (
-          <Figure key={view.side} view={view} />
+          <Figure key={view.side} view={view} numbers={numbersOn(plan, work.pattern.closure, view)} />
         ))}
         <p>
-          {MIRROR_NOTE} {MARKS} <b>{HOW_MUCH_NOTE}</b>
+          {MIRROR_NOTE} {MARKS}
         </p>
       </section>
       <Seen work={work} plan={plan} />
-      <Balance work={work} plan={plan} />
       <section className="tr-order">
         <p>
-          <b>Fit in this order:</b> {FITTING_ORDER.map((what, at) => `${at + 1} ${what}`).join("; ")}. {ORDER_NOTE}
+          <b>{HOW_MUCH_NOTE}</b> {WHICH_DART}
         </p>
         {fittingCautions(work, plan).map(({ code, title, text }) => (
           <p key={code}>
@@ -64,9 +75,7 @@ export function TrialRecord({ work, plan }: TrialRecordProps) {
         </p>
         <Tick>keep</Tick>
         <Tick>try again</Tick>
-        <Blank label="Next trial no." />
-        <Blank label="because" />
-        <Blank label="" />
+        <Blank label="Because" />
       </section>
     </article>
   );
@@ -97,11 +106,15 @@ function Heading({ work, plan }: TrialRecordProps) {
       </div>
       <div className="pc-by-hand">
         <div>
-          <Blank label="Date" />
+          <Blank label={RECORD_HEADING.day} />
           <Blank label="Trial no." />
         </div>
-        <Blank label="Cloth" />
-        <Blank label="Pinned by" />
+        <Blank label={RECORD_HEADING.cloth} />
+        <Blank label={RECORD_HEADING.pinnedBy} />
+        <div>
+          <Blank label={RECORD_HEADING.bra} />
+          <Blank label={RECORD_HEADING.shoes} />
+        </div>
       </div>
       <div className="tr-made">
         <p>
@@ -127,7 +140,12 @@ function Heading({ work, plan }: TrialRecordProps) {
 /** White round the drawing, mm of the pieces. */
 const ROOM = 10;
 
-function Figure({ view }: { readonly view: TrialView }) {
+interface FigureProps {
+  readonly view: TrialView;
+  readonly numbers: readonly ToileNumber[];
+}
+
+function Figure({ view, numbers }: FigureProps) {
   const { side, box, halves } = view;
   const caption = viewCaption(side);
   return (
@@ -139,6 +157,15 @@ function Figure({ view }: { readonly view: TrialView }) {
       >
         {halves.map((half) => (
           <HalfDrawn key={half.half} half={half} />
+        ))}
+        {numbers.map(({ number, half, at, of }) => (
+          <g key={`${number} ${half ?? ""} ${of.x} ${of.y}`} className="tr-number">
+            <path d={`M${of.x} ${of.y}L${at.x} ${at.y}`} />
+            <circle cx={at.x} cy={at.y} r={DISC} />
+            <text x={at.x} y={at.y} textAnchor="middle" dominantBaseline="central">
+              {number}
+            </text>
+          </g>
         ))}
       </svg>
       <p className="tr-halves">
@@ -177,59 +204,69 @@ const FEWEST_ROWS = 3;
 const LETTERS = 118;
 /** Letters on a line of the name of the work, which is set larger. */
 const NAME_LETTERS = 45;
-const LINES_PER_ROW = 2.4;
+const LINES_PER_ROW = 3;
 
-/** Fewer rows where more is told above and below them: all of it stays on one page. */
+/** Fewer rows where more is told above them: all of it stays on one page. */
 function rowsLeft(work: Work, plan: Plan): number {
   const told = [sewnWith(plan, work.unit), halvesDiffer(plan, work.unit) ?? []].map((list) => list.join("; ").length);
   const heading = told.reduce((lines, letters) => lines + Math.ceil(letters / LETTERS), 0);
-  const blanks = plan.left === plan.right ? 0 : 2;
   const name = 2 * Math.floor(work.name.length / NAME_LETTERS);
-  return Math.max(FEWEST_ROWS, ROWS[work.paper].length - Math.floor((heading + blanks + name) / LINES_PER_ROW));
+  return Math.max(FEWEST_ROWS, ROWS[work.paper].length - Math.floor((heading + name) / LINES_PER_ROW));
 }
+
+/** To be ringed. */
+const Ring = ({ words }: { readonly words: readonly string[] }) => words.map((word) => <span key={word}>{word}</span>);
 
 function Seen({ work, plan }: TrialRecordProps) {
   return (
     <table className="tr-seen">
       <thead>
         <tr>
-          <th scope="col" className="tr-where">
-            Where
+          <th scope="col" className="tr-no">
+            <span className="visually-hidden">Line</span>
           </th>
-          <th scope="col">What is seen (ring it)</th>
+          <th scope="col" className="tr-where">
+            {RECORD_LINE.place}
+          </th>
+          <th scope="col">{RECORD_LINE.sign}</th>
           <th scope="col" className="tr-way">
-            Pinched or let out
+            {RECORD_LINE.way}
           </th>
           <th scope="col" className="tr-much">
-            {HOW_MUCH(work.unit)}
+            {RECORD_LINE.amount}, {shortUnit(work.unit)}
           </th>
           <th scope="col" className="tr-half">
-            Which half
+            {RECORD_LINE.half}
           </th>
           <th scope="col" className="tr-into">
-            What I changed
+            {RECORD_LINE.changed}
           </th>
         </tr>
       </thead>
       <tbody>
         {ROWS[work.paper].slice(0, rowsLeft(work, plan)).map((row) => (
           <tr key={row}>
-            <td aria-label={`row ${row}, where, to be written in`} />
+            <th scope="row">{row}</th>
+            <td aria-label="number of the place, to be written in" />
             <td className="tr-words">
-              {SEEN.map((word) => (
-                <span key={word}>{word}</span>
+              {TRIAL_SIGNS.map((sign) => (
+                <span key={sign}>
+                  {signWords(sign)}
+                  {sign === "dragLines" && (
+                    <>
+                      {" "}
+                      to <u aria-hidden="true" />
+                    </>
+                  )}
+                </span>
               ))}
             </td>
             <td className="tr-words">
-              {PINNED.map((word) => (
-                <span key={word}>{word}</span>
-              ))}
+              <Ring words={[...TRIAL_WAYS.map(wayWords), CANNOT_SAY]} />
             </td>
             <td aria-label="to be written in" />
             <td className="tr-words">
-              <span>left</span>
-              <span>right</span>
-              <span>both</span>
+              <Ring words={["both", "left", "right"]} />
             </td>
             <td aria-label="to be written in" />
           </tr>
@@ -239,27 +276,54 @@ function Seen({ work, plan }: TrialRecordProps) {
   );
 }
 
-function Balance({ work, plan }: TrialRecordProps) {
+/** What is written before anything is read: bust points, the toile as sewn, how it hangs and moves. */
+function Before({ work, plan }: TrialRecordProps) {
+  const planned = toileLengths(plan);
+  const unit = shortUnit(work.unit);
   return (
-    <section className="tr-balance">
-      {balanceGroups(work, plan).map(({ title, checks }) => (
-        <div key={title}>
-          <h4>{title}</h4>
-          <ul>
-            {checks.map(({ text, write }) => (
-              <li key={text} className={write !== undefined && write.of.length > 1 ? "tr-wide" : undefined}>
-                <i aria-hidden="true" />
-                <span>{text}</span>
-                {write?.of.map((half) => (
-                  <Fragment key={half}>
-                    <span>{half}</span> <u aria-hidden="true" /> <span>{write.unit}</span>
-                  </Fragment>
-                ))}
-              </li>
+    <section className="tr-before" aria-label="Before it is read">
+      <div className="tr-points">
+        <h4>{BUST_POINTS}</h4>
+        {(["left", "right"] as const).map((half) => (
+          <p key={half}>
+            <b>{yourHalf(half)}</b>
+            {Object.values(MARK_FIELDS).map((part) => (
+              <span key={part} className="tr-blank">
+                {part} <u aria-hidden="true" /> {unit}
+              </span>
             ))}
-          </ul>
-        </div>
-      ))}
+          </p>
+        ))}
+        <p>{BUST_POINTS_NOTE}</p>
+      </div>
+      <div className="tr-lengths">
+        <h4>{AS_SEWN}</h4>
+        {TOILE_LENGTHS.flatMap((length) => {
+          const should = planned[length];
+          return should === undefined
+            ? []
+            : [
+                <p key={length}>
+                  <span>{toileLengthWords(length)}</span> <u aria-hidden="true" />{" "}
+                  <Words>{plannedWords(should, work.unit)}</Words>
+                </p>,
+              ];
+        })}
+      </div>
+      <div className="tr-balance">
+        {CHECK_GROUPS.map(({ title, checks }) => (
+          <div key={title}>
+            <h4>{title}</h4>
+            <ul>
+              {checks.map((check) => (
+                <li key={check}>
+                  <span>{checkWords(check, work)}</span> <b>yes</b> <b>no</b>
+                </li>
+              ))}
+            </ul>
+          </div>
+        ))}
+      </div>
     </section>
   );
 }

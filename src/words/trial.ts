@@ -1,100 +1,131 @@
 /** The words on the trial record: what is looked for on the body, in the order it is fitted. Common practice, no source. */
 import type { Alteration, Half } from "../core/decisions/alteration";
-import type { Plan, PlannedAlteration } from "../core/plan/plan";
+import type { ToileLength, TrialCheck, TrialWay } from "../core/decisions/trial";
 import type { LengthUnit, Work } from "../core/decisions/work";
+import type { Plan, PlannedAlteration } from "../core/plan/plan";
+import { SEWN_OFF } from "../core/tolerance";
+import type { Mm } from "../core/units";
 import { cautions, type Caution } from "./cautions";
 import { halfWords } from "./fits";
 import { plannedTitle } from "./ledger";
 import { alterationTitle } from "./planned";
-import { capital, dartWords, pieceWords } from "./terms/names";
+import { formatAmount, formatLength } from "./terms/length";
+import { capital, pieceWords } from "./terms/names";
 
-/** To be ringed: what a toile shows. */
-export const SEEN: readonly string[] = [
-  "pointed",
-  "flat",
-  "gapes",
-  "pulls",
-  "fold",
-  "stands away",
-  "drag lines",
-  "too long",
-  "too short",
-  "dart ends past, short of, beside the bust point",
+/** The fields of the record's heading, in the order in which both the printed one and the screen ask for them. */
+export const RECORD_HEADING = {
+  day: "Day",
+  cloth: "Cloth",
+  pinnedBy: "Pinned by",
+  bra: "Bra",
+  shoes: "Shoes",
+} as const;
+
+/** The fields of one line, in that order. */
+export const RECORD_LINE = {
+  place: "Place",
+  sign: "What is seen",
+  way: "How told",
+  amount: "How much",
+  half: "Half",
+  changed: "What I changed",
+} as const;
+
+/** How an amount is told: what is measured on the cloth. */
+const WAYS: Readonly<Record<TrialWay, string>> = { pinched: "pinched", letOut: "let out", off: "off by" };
+export const wayWords = (way: TrialWay): string => WAYS[way];
+
+/** Where no amount could be told. */
+export const CANNOT_SAY = "cannot say";
+export const FIRST_TRY = "A usual first try is taken.";
+
+/** What a number stands for, beside the way of the line. */
+export const HOW_MUCH_NOTE =
+  "Write what you measure: a fold’s depth from pin to edge (the planner doubles it), a slit’s width at the widest, or how far off; of a mark how far out and how far down.";
+
+/** "2 × 6 mm = 12 mm of cloth": what a fold of this depth takes. */
+export const doubledWords = (depth: Mm, unit: LengthUnit): string =>
+  `2 × ${formatAmount(depth, unit)} = ${formatAmount(2 * depth, unit)} of cloth`;
+
+export const MARK_FIELDS = { out: "Out", down: "Down" } as const;
+export const BUST_POINTS = "Bust points, from those drawn";
+export const BUST_POINTS_NOTE =
+  "Mark both through the cloth. Away from the centre is out; write − for in or up. Nothing written: not marked.";
+
+const LENGTHS: Readonly<Record<ToileLength, string>> = {
+  bustGirth: "Bust, all round",
+  waistGirth: "Waist, all round",
+  hipGirth: "Hip, all round",
+  centreFront: "Centre front",
+  centreBack: "Centre back",
+  shoulder: "Shoulder seam",
+};
+export const toileLengthWords = (length: ToileLength): string => LENGTHS[length];
+export const AS_SEWN = "The toile as sewn, laid flat";
+export const plannedWords = (planned: Mm, unit: LengthUnit): string => `plan ${formatLength(planned, unit)}`;
+
+/** What is off in the sewing; null where it is as planned. */
+export function offWords(sewn: Mm, planned: Mm, unit: LengthUnit): string | null {
+  const off = sewn - planned;
+  if (Math.abs(off) < SEWN_OFF) return null;
+  return `${formatAmount(Math.abs(off), unit)} ${off > 0 ? "longer" : "shorter"} than planned`;
+}
+
+/** Where nothing is hung on it: how the toile hangs, pinned, and how it moves, which is tried with no pin in it. */
+export interface CheckGroup {
+  readonly title: string;
+  readonly checks: readonly TrialCheck[];
+}
+
+export const CHECK_GROUPS: readonly CheckGroup[] = [
+  {
+    title: "Standing at ease, pinned shut",
+    checks: ["centresUpright", "sideSeamsUpright", "hemLevel", "waistOnWaist", "shouldersStay"],
+  },
+  { title: "Basted, every pin out", checks: ["canSit", "canReach", "canBreathe"] },
 ];
 
-/** What is done to the cloth on the body, and how its amount is written: always the cloth that comes out or goes in. */
-export const PINNED: readonly string[] = ["fold pinched", "slit let out"];
-export const HOW_MUCH = (unit: LengthUnit): string => `Cloth, ${shortUnit(unit)}`;
-export const HOW_MUCH_NOTE =
-  "Cloth: of a fold pinched, twice its depth from pin to edge; of a slit let out, its width at the widest.";
+/** What is ticked, in the words of this garment. */
+export function checkWords(check: TrialCheck, { pattern }: Pick<Work, "pattern">): string {
+  switch (check) {
+    case "centresUpright":
+      return "Centre front and back upright";
+    case "sideSeamsUpright":
+      return "Side seams upright";
+    case "hemLevel":
+      return `${pattern.length === "hip" ? "Hem" : "Lower edge"} level all round`;
+    case "waistOnWaist":
+      return "Waist on the waist";
+    case "shouldersStay":
+      return pattern.style === "midriff" ? "Straps stay on the shoulders" : "Shoulder seams on the shoulders";
+    case "canSit":
+      return "Can sit";
+    case "canReach":
+      return "Can reach forwards and raise both arms";
+    case "canBreathe":
+      return "Can breathe in deeply";
+  }
+}
+
+/** A place that a garment has several of. */
+export const WHICH_DART = "Of a dart’s end write which dart.";
 
 /** How the drawings are marked. */
 export const MARKS =
-  "Draw each pin as a short stroke, a fold pinched out as a wavy line, a cut let open as two lines, a drag line as an arrow to where it points.";
-
-/** `write`: there is an amount to write down as well, once for each of these, in that unit. */
-interface BalanceCheck {
-  readonly text: string;
-  readonly write?: { readonly of: readonly string[]; readonly unit: string };
-}
-
-export interface BalanceGroup {
-  readonly title: string;
-  readonly checks: readonly BalanceCheck[];
-}
-
-/** How the toile hangs, pinned; and how it moves, which is tried with no pin in it. */
-export function balanceGroups({ pattern, unit }: Work, plan: Plan): readonly BalanceGroup[] {
-  const hasStraps = plan.left.pieces.some(({ name }) => name === "strap");
-  return [
-    {
-      title: "Standing at ease, pinned shut",
-      checks: [
-        { text: "Centre front and back upright" },
-        { text: "Side seams upright" },
-        { text: `${pattern.length === "hip" ? "Hem" : "Lower edge"} level all round` },
-        { text: "Waist on the waist" },
-        { text: hasStraps ? "Straps stay on the shoulders" : "Shoulder seams on the shoulders" },
-        ...toBustPoint(plan).map((text) => ({ text, write: { of: halvesOf(plan), unit: shortUnit(unit) } })),
-      ],
-    },
-    {
-      title: "Basted, every pin out",
-      checks: [{ text: "Can sit" }, { text: "Can reach forwards and up" }, { text: "Can breathe in deeply" }],
-    },
-  ];
-}
-
-/** What runs to the bust point: every dart that aims at it, or the princess seam. */
-function toBustPoint({ left, right }: Plan): readonly string[] {
-  const darts = [...new Set([left, right].flatMap((half) => half.pieces.flatMap(({ darts: all }) => all)))].filter(
-    ({ aimsAt, gathered }) => aimsAt !== null && gathered !== true,
-  );
-  const named = [...new Set(darts.map(({ name }) => `${capital(dartWords(name))}’s end to bust point`))];
-  const hasPrincess = left.pieces.some(({ name }) => name === "sideFront");
-  return [...(hasPrincess ? ["Princess seam to bust point"] : []), ...named];
-}
-
-/** A blank for each half where they are not cut alike. */
-const halvesOf = (plan: Plan): readonly string[] => (plan.left === plan.right ? [""] : ["left", "right"]);
+  "Pins: short strokes; a fold: a wavy line; a slit: two lines; drag lines: an arrow to where they point.";
 
 /** What small amounts are written in. */
-const shortUnit = (unit: LengthUnit): string => (unit === "in" ? "in" : "mm");
-
-/** The usual order, since each moves what comes after it. */
-export const FITTING_ORDER: readonly string[] = [
-  "length above and below the bust",
-  "bust and its darts",
-  "widths at waist, hip and back",
-  "shoulders, neck and armholes",
-];
-export const ORDER_NOTE =
-  "Change one thing, pin again, look again. Each moves what comes after it (common practice, no source).";
+export const shortUnit = (unit: LengthUnit): string => (unit === "in" ? "in" : "mm");
 
 /** Of the work's own cautions those that a fitting needs, and that it wants a second pair of hands. */
 export function fittingCautions(work: Work, plan: Plan): readonly Pick<Caution, "code" | "title" | "text">[] {
   return [
     ...cautions(work, plan).filter(({ code }) => code === "pins"),
+    {
+      code: "blades",
+      title: "Slits",
+      text: "Lift the cloth well off the body and cut with blunt points, away from the skin; nobody cuts under the arm or at the neck.",
+    },
     {
       code: "helper",
       title: "A helper",

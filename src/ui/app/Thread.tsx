@@ -7,6 +7,7 @@ export const STEP_TITLES: Readonly<Record<Step, string>> = {
   blend: "Blend",
   darts: "Darts",
   fit: "Fit",
+  trial: "Trial",
   paper: "Paper",
 };
 
@@ -17,6 +18,7 @@ const ABOUT: Readonly<Record<Step, string>> = {
   blend: "your size",
   darts: "move and shape",
   fit: "what the body shows",
+  trial: "what the toile shows",
   paper: "print and cut",
 };
 

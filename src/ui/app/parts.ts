@@ -18,6 +18,7 @@ export const STEP_PARTS = {
   blend: createLater(async () => (await import("../blend/BlendStep")).BlendStep),
   darts: createLater(async () => (await import("../darts/DartsPanel")).DartsPanel),
   fit: createLater(async () => (await import("../fit/FitStep")).FitStep),
+  trial: createLater(async () => (await import("../trial/TrialStep")).TrialStep),
   paper: createLater(async () => (await import("../paper/PaperStep")).PaperStep),
 };
 
@@ -37,6 +38,7 @@ export const AHEAD: readonly Pick<Later<unknown>, "fetchAhead">[] = [
   STEP_PARTS.blend,
   STEP_PARTS.darts,
   STEP_PARTS.fit,
+  STEP_PARTS.trial,
   POINTED_DART,
   SEWN,
   OWN_PATTERN,

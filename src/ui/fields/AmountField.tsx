@@ -1,4 +1,4 @@
-import { useRef } from "react";
+import { useRef, type ReactNode } from "react";
 import { parseAmount } from "../../core/measures/length";
 import type { Command } from "../../core/plan/commands";
 import type { LengthUnit } from "../../core/decisions/work";
@@ -8,12 +8,17 @@ import { EntryField } from "./EntryField";
 import { useEntry, type Stepped } from "./useEntry";
 
 export interface AmountFieldProps {
-  readonly label: string;
+  readonly label: ReactNode;
   /** Key of the entry among those that could not be read. */
   readonly field: string;
-  readonly value: Mm;
+  /** Absent: none is entered. */
+  readonly value: Mm | undefined;
   /** What this amount does to the work as it is before she types. */
   readonly set: (value: Mm) => readonly Command[];
+  /** What emptying the field does; without it, what an amount of nothing does. */
+  readonly clear?: () => readonly Command[];
+  /** Why an amount that reads well cannot be taken all the same. */
+  readonly refuse?: (value: Mm) => string | null;
   readonly unit: LengthUnit;
   /** One press of an arrow key; with Shift ten of them. */
   readonly step: Mm;
@@ -33,18 +38,24 @@ const entryOf = (value: Mm, unit: LengthUnit): string =>
  * What cannot be read stays as it was typed, beside the reason, until it is put right or Escape takes it back.
  */
 export function AmountField(props: AmountFieldProps) {
-  const { label, field, value, set, unit, step, onStart, hint, refusal = null } = props;
-  const settled = entryOf(value, unit);
+  const { label, field, value, set, clear, refuse, unit, step, onStart, hint, refusal = null } = props;
+  const settled = value === undefined ? "" : entryOf(value, unit);
   /** Where the last press of an arrow key came to: its text may be rounded. */
   const last = useRef<{ readonly text: string; readonly value: Mm } | null>(null);
 
-  const stepped = (direction: 1 | -1, isLarge: boolean, text: string): Stepped => {
+  const stepped = (direction: 1 | -1, isLarge: boolean, text: string): Stepped & { readonly value: Mm } => {
     const typed = parseAmount(text, unit);
     const from =
-      text === settled ? value : text === last.current?.text ? last.current.value : typed.ok ? typed.value : value;
+      text === settled
+        ? (value ?? 0)
+        : text === last.current?.text
+          ? last.current.value
+          : typed.ok
+            ? typed.value
+            : (value ?? 0);
     const next = from + direction * step * (isLarge ? 10 : 1);
     last.current = { text: entryOf(next, unit), value: next };
-    return { commands: set(next), text: last.current.text };
+    return { commands: set(next), ...last.current };
   };
 
   const entry = useEntry({
@@ -52,10 +63,15 @@ export function AmountField(props: AmountFieldProps) {
     settled,
     read: (text) => {
       const parsed = parseAmount(text, unit);
-      return parsed.ok ? { commands: set(parsed.value) } : { reason: lengthFailureSentence(parsed.failure, unit) };
+      if (!parsed.ok) return { reason: lengthFailureSentence(parsed.failure, unit) };
+      const reason = refuse?.(parsed.value) ?? null;
+      return reason === null ? { commands: set(parsed.value) } : { reason };
     },
-    clear: () => set(0),
-    step: stepped,
+    clear: clear ?? (() => set(0)),
+    step: (direction, isLarge, text) => {
+      const next = stepped(direction, isLarge, text);
+      return (refuse?.(next.value) ?? null) === null ? next : null;
+    },
     ...(onStart === undefined ? {} : { onStart }),
   });
   return (

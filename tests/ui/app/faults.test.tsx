@@ -81,6 +81,7 @@ const STEPS = [
   ["BlendStep", "Blend", "blend"],
   ["DartsPanel", "Darts", "darts"],
   ["FitStep", "Fit", "fit"],
+  ["TrialStep", "Trial", "trial"],
   ["PaperStep", "Paper", "paper"],
 ] as const;
 

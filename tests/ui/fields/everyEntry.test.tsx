@@ -5,6 +5,7 @@
 import { act, fireEvent, screen, within } from "@testing-library/react";
 import { describe, expect, it, vi } from "vitest";
 import type { Work } from "../../../src/core/decisions/work";
+import { decidedIn } from "../../../src/core/plan/trialCommands";
 import { invariant } from "../../../src/core/result";
 import { redo, undo } from "../../../src/store/workStore";
 import { Head } from "../../../src/ui/app/Head";
@@ -20,6 +21,7 @@ import { usePageState, type Step } from "../../../src/ui/session/pageState";
 import type { WorkStore } from "../../../src/ui/session/useWork";
 import { TapeStep } from "../../../src/ui/tape/TapeStep";
 import { TissueStep } from "../../../src/ui/tissue/TissueStep";
+import { TrialStep } from "../../../src/ui/trial/TrialStep";
 import { thornfield } from "../ownPattern/ownFile";
 import { fakeWorkers } from "../paper/fakeWorkers";
 import { ref, testWork, withAlterations } from "../../support/works";
@@ -32,6 +34,7 @@ const PANELS = {
   blend: BlendStep,
   darts: DartsPanel,
   fit: FitStep,
+  trial: TrialStep,
   paper: PaperStep,
 };
 
@@ -193,6 +196,25 @@ const SCENES: Readonly<Record<string, Scene>> = {
       }
     },
     least: 15,
+  },
+  Trial: {
+    step: "trial",
+    work: {
+      ...testWork,
+      trials: [
+        {
+          id: "first",
+          day: "2026-03-01",
+          sewn: decidedIn(testWork),
+          observations: [
+            { id: "a", place: "neckPoint", sign: "dragLines", towards: "frontArmhole", way: "pinched", amount: 7 },
+            { id: "b", place: "dartEnd", sign: "dartEnds", mark: { out: 4, down: 6 }, half: "left" },
+          ],
+        },
+      ],
+    },
+    // The heading, both bust points, lengths; lines of five, of four, and the one to be written; the verdict.
+    least: 5 + 4 + 6 + 4 + 4 + 3 + 1,
   },
   Paper: {
     step: "paper",

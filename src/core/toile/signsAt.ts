@@ -1,0 +1,78 @@
+/** What can be seen at each place of a toile, and how its amount is told. */
+import type { TrialPlace, TrialSign, TrialWay } from "../decisions/trial";
+
+const FOLDS = ["foldAcross", "foldAlong", "dragLines", "tight"] as const;
+const ARMHOLE = ["gapes", "cutsIn", "tight", "foldAcross", "foldAlong", "dragLines"] as const;
+const NECK = ["gapes", "cutsIn", "tight", "ridesUp", "drops", "foldAcross", "foldAlong", "dragLines"] as const;
+const WAIST = ["ridesUp", "drops", "tight", "foldAcross", "foldAlong", "dragLines"] as const;
+const HEM = ["ridesUp", "drops", "gapes", "tight"] as const;
+const CLOSURE = ["doesNotMeet", "overlaps", "dragLines", "gapes", "ridesUp", "drops"] as const;
+const SIDE = ["leansForward", "leansBack", ...FOLDS] as const;
+
+/** Only what makes sense there, in the order it is looked for. */
+export const SIGNS_AT: Readonly<Record<TrialPlace, readonly TrialSign[]>> = {
+  neckPoint: ["dragLines", "foldAcross", "foldAlong", "gapes", "tight", "cutsIn", "leansForward", "leansBack"],
+  frontNeck: NECK,
+  shoulder: [
+    "endsOutside",
+    "endsInside",
+    "leansForward",
+    "leansBack",
+    "dragLines",
+    "tight",
+    "foldAcross",
+    "foldAlong",
+    "ridesUp",
+    "drops",
+  ],
+  strap: ["slips", "cutsIn", "gapes", "tight", "endsOutside", "endsInside", "foldAcross"],
+  frontArmhole: ARMHOLE,
+  chest: [...FOLDS, "flat"],
+  bust: ["flat", "tight", "foldAlong", "foldAcross", "dragLines", "pointed", "ridesUp", "drops", "bustPoint"],
+  dartEnd: ["pointed", "flat", "dartEnds", "foldAcross", "foldAlong", "dragLines"],
+  betweenBusts: ["foldAlong", "foldAcross", "gapes", "tight", "dragLines"],
+  underBust: ["ridesUp", "drops", "tight", "foldAcross", "foldAlong", "gapes", "dragLines"],
+  frontAboveWaist: FOLDS,
+  frontWaist: WAIST,
+  frontHip: FOLDS,
+  frontHem: HEM,
+  underarm: ["cutsIn", "drops", "ridesUp", "gapes", ...FOLDS],
+  sideSeam: SIDE,
+  sideHip: SIDE,
+  backNeck: NECK,
+  backArmhole: ARMHOLE,
+  blades: FOLDS,
+  backAboveWaist: FOLDS,
+  backWaist: WAIST,
+  backHip: FOLDS,
+  backHem: HEM,
+  closureBust: CLOSURE,
+  closureWaist: CLOSURE,
+  closureHip: CLOSURE,
+};
+
+/** Ways in which the amount of a sign can be told, the usual one first; of marks how far out and down, so none. */
+export const WAYS_OF: Readonly<Record<TrialSign, readonly TrialWay[]>> = {
+  foldAcross: ["pinched"],
+  foldAlong: ["pinched"],
+  dragLines: ["letOut", "pinched"],
+  gapes: ["pinched"],
+  tight: ["letOut"],
+  pointed: ["pinched"],
+  flat: ["letOut"],
+  leansForward: ["off"],
+  leansBack: ["off"],
+  ridesUp: ["off", "letOut"],
+  drops: ["off", "pinched"],
+  endsOutside: ["off"],
+  endsInside: ["off"],
+  slips: ["off", "pinched"],
+  cutsIn: ["off", "letOut"],
+  dartEnds: [],
+  bustPoint: [],
+  doesNotMeet: ["off"],
+  overlaps: ["off"],
+};
+
+/** Whether a sign is a mark made on the toile: told by how far it lies from what was sewn or drawn. */
+export const isMark = (sign: TrialSign | undefined): boolean => sign === "dartEnds" || sign === "bustPoint";

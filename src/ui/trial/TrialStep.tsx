@@ -1,0 +1,115 @@
+import "./trial.css";
+import { useState } from "react";
+import { LIMITS } from "../../core/decisions/limits";
+import type { Trial } from "../../core/decisions/trial";
+import { planOf } from "../../core/plan/planOf";
+import { freshId } from "../../store/freshId";
+import { planFailureWords } from "../../words/plan";
+import { BEGIN_ABOUT, beginWords, trialName, trialState, TRIAL_INTRO } from "../../words/trialStep";
+import { FailureNote } from "../session/FailureNote";
+import { today } from "../session/today";
+import { useSettledPlan } from "../session/usePlan";
+import { useRun, useSettledWork } from "../session/useWork";
+import { BeforeReading } from "./BeforeReading";
+import { RecordHeading } from "./RecordHeading";
+import { RecordLines } from "./RecordLines";
+import { Verdict } from "./Verdict";
+
+/** The trial garments of a work: what was sewn, what is seen on it, what answers it. */
+export function TrialStep() {
+  const plan = useSettledPlan();
+  const work = useSettledWork((current) => current);
+  const run = useRun();
+  const { trials = [] } = work;
+  const [opened, setOpened] = useState<string | null>(null);
+  const shown =
+    trials.find(({ id }) => id === opened) ?? trials.find(({ verdict }) => verdict === undefined) ?? trials[0];
+
+  const begin = (): void => {
+    const id = freshId();
+    run({ kind: "beginTrial", id, day: today() });
+    setOpened(id);
+  };
+
+  return (
+    <>
+      <header className="step-head">
+        <h2>Trial</h2>
+        <p>{TRIAL_INTRO}</p>
+      </header>
+      {trials.length > 0 && (
+        <ol className="trials" aria-label="Trials, the first at the left">
+          {trials.toReversed().map((trial, index) => (
+            <li key={trial.id}>
+              <button
+                type="button"
+                className="trial-tag"
+                aria-pressed={trial === shown}
+                onClick={() => setOpened(trial.id)}
+              >
+                <b>{trialName(index + 1)}</b> <span>{trialState(trial)}</span>
+              </button>
+            </li>
+          ))}
+        </ol>
+      )}
+      {plan.ok ? (
+        <section className="trial-begin" aria-label="Begin a trial">
+          {trials.length === 0 && <p>{BEGIN_ABOUT}</p>}
+          {trials.length < LIMITS.trials && (
+            <p>
+              <button type="button" className={trials.length === 0 ? "button primary" : "button"} onClick={begin}>
+                {beginWords(trials.length)}
+              </button>
+            </p>
+          )}
+        </section>
+      ) : (
+        <FailureNote
+          words={planFailureWords(plan.failure, work.unit, work.pattern.chart.sizes.length)}
+          picks={work.picks}
+        />
+      )}
+      {shown !== undefined && <OneTrial key={shown.id} trial={shown} number={trials.length - trials.indexOf(shown)} />}
+    </>
+  );
+}
+
+interface OneTrialProps {
+  readonly trial: Trial;
+  readonly number: number;
+}
+
+/** One trial, in the order of the printed record. */
+function OneTrial({ trial, number }: OneTrialProps) {
+  const work = useSettledWork((current) => current);
+  const run = useRun();
+  const plan = planOf(trial.sewn);
+  return (
+    <>
+      <section className="trial-one" aria-label={trialName(number)}>
+        <div className="section-head">
+          <h3>{trialName(number)}</h3>
+          <button
+            type="button"
+            className="link-button"
+            aria-label={`Remove ${trialName(number).toLowerCase()}`}
+            onClick={() => run({ kind: "removeTrial", trial: trial.id })}
+          >
+            Remove
+          </button>
+        </div>
+        <RecordHeading trial={trial} />
+      </section>
+      {plan.ok ? (
+        <>
+          <BeforeReading trial={trial} plan={plan.value} />
+          <RecordLines trial={trial} plan={plan.value} work={work} />
+        </>
+      ) : (
+        <FailureNote words={planFailureWords(plan.failure, work.unit, trial.sewn.pattern.chart.sizes.length)} />
+      )}
+      <Verdict trial={trial} />
+    </>
+  );
+}

@@ -1,0 +1,61 @@
+import type { Trial } from "../../core/decisions/trial";
+import { LIMITS } from "../../core/decisions/limits";
+import { BASE_ABOUT, BASE_KEPT, BASE_TAKE, REOPEN, VERDICT_TITLE, verdictWords } from "../../words/trialStep";
+import { TRIAL_VERDICTS } from "../../core/decisions/trial";
+import { TextField } from "../fields/TextField";
+import { useRun } from "../session/useWork";
+import { trialField } from "./trialFields";
+
+/** Keep it or try again, and why: that closes the trial. */
+export function Verdict({ trial }: { readonly trial: Trial }) {
+  const run = useRun();
+  const { id, verdict, base } = trial;
+  return (
+    <section className="trial-verdict" aria-label={VERDICT_TITLE}>
+      <h3>{VERDICT_TITLE}</h3>
+      <div className="actions">
+        {TRIAL_VERDICTS.map((one) => (
+          <button
+            key={one}
+            type="button"
+            className="button"
+            aria-pressed={verdict === one}
+            onClick={() => run({ kind: "setVerdict", trial: id, verdict: one })}
+          >
+            {verdictWords(one)}
+          </button>
+        ))}
+        {verdict !== undefined && (
+          <button
+            type="button"
+            className="link-button"
+            onClick={() => run({ kind: "setVerdict", trial: id, verdict: null })}
+          >
+            {REOPEN}
+          </button>
+        )}
+      </div>
+      <TextField
+        label="Because"
+        className="field trial-because"
+        field={trialField(trial, "because")}
+        value={trial.because ?? ""}
+        maxLength={LIMITS.text}
+        set={(text) => ({ kind: "setTrialText", trial: id, of: "because", text })}
+        clear={{ kind: "setTrialText", trial: id, of: "because", text: null }}
+      />
+      {verdict === "keep" && (
+        <div className="trial-base" data-kept={base === true ? "" : undefined}>
+          <p>{base === true ? BASE_KEPT : BASE_ABOUT}</p>
+          <button
+            type="button"
+            className={base === true ? "link-button" : "button primary"}
+            onClick={() => run({ kind: "setBase", trial: id, isBase: base !== true })}
+          >
+            {base === true ? "It is no base" : BASE_TAKE}
+          </button>
+        </div>
+      )}
+    </section>
+  );
+}
