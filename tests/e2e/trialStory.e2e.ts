@@ -91,3 +91,112 @@ function keys(page: Page): Hand {
     count: () => count,
   };
 }
+
+/** How much, as she writes it: millimetres or inches with fractions. */
+interface Amounts {
+  readonly left: string;
+  readonly right: string;
+  readonly fold: string;
+  readonly drop: string;
+  readonly back: string;
+  /** What is then taken out across the back: twice the fold. */
+  readonly sway: RegExp;
+}
+
+const MM: Amounts = {
+  left: "-10",
+  right: "-24",
+  fold: "7",
+  drop: "12",
+  back: "14",
+  sway: /Take 14 mm out across the back waist/,
+};
+const INCHES: Amounts = {
+  left: "-3/8",
+  right: "-1",
+  fold: "1/4",
+  drop: "1/2",
+  back: "5/8",
+  sway: /Take ½ in out across the back waist/,
+};
+
+const part = (page: Page, name: string | RegExp): Locator => page.getByRole("region", { name });
+
+/** Two answers to one dart, one on each half. */
+async function answerTwoWays(page: Page, hand: Hand, { left, right }: Amounts): Promise<void> {
+  const editor = page.locator(".dart-editor");
+  await hand.write(editor.getByLabel("Shorten by"), left);
+  await hand.press(editor.getByRole("button", { name: "Try another way on your right half" }));
+  await expect(editor.getByRole("radio", { name: "right" })).toBeChecked();
+  await hand.write(editor.getByLabel("Shorten by"), right);
+}
+
+/** The head of the record, and what spoils every reading. */
+async function beginTrial(page: Page, hand: Hand, isClean: boolean): Promise<void> {
+  await hand.press(page.getByRole("button", { name: /^I have sewn/ }));
+  for (const [name, text] of [
+    ["Cloth", "calico"],
+    ["Pinned by", "a friend"],
+    ["Bra", "the one for this dress"],
+    ["Shoes", "heels"],
+  ] as const)
+    // oxlint-disable-next-line no-await-in-loop -- one field after the other, as she fills them
+    await hand.write(page.getByLabel(name, { exact: true }), text);
+  const before = part(page, "Before you read it");
+  for (const half of ["left", "right"])
+    for (const way of ["Out", "Down"])
+      // oxlint-disable-next-line no-await-in-loop
+      await hand.write(before.getByLabel(`Bust point, ${half}: ${way}`), "0");
+  for (const check of await before.locator(".trial-check").all()) {
+    // oxlint-disable-next-line no-await-in-loop
+    const isHem = /^Hem/u.test((await check.locator("legend").textContent()) ?? "");
+    // oxlint-disable-next-line no-await-in-loop
+    await hand.tick(check.getByLabel(isHem && !isClean ? "no" : "yes", { exact: true }));
+  }
+}
+
+/** Four lines, as they stand on her sheet. */
+async function writeLines(page: Page, hand: Hand, { fold, drop, back }: Amounts): Promise<void> {
+  const lines = part(page, "What you see");
+  const of = (line: number, name: string): Locator => lines.getByLabel(`Line ${line}: ${name}`, { exact: true });
+  await hand.write(of(1, "Place"), "21");
+  await hand.choose(of(1, "What is seen"), "fold across");
+  await hand.choose(of(1, "How told"), "pinched");
+  await hand.write(of(1, "How much"), fold);
+  await hand.write(of(2, "Place"), "24");
+  await hand.choose(of(2, "What is seen"), "drops");
+  await hand.write(of(2, "How much"), drop);
+  await hand.write(of(3, "Place"), "8");
+  await hand.choose(of(3, "What is seen"), "dart ends here");
+  await hand.choose(of(3, "of"), "front bust dart");
+  await hand.write(of(3, "Out"), back);
+  await hand.choose(of(3, "Half"), "right");
+}
+
+async function verdict(page: Page, hand: Hand, words: string, because: string): Promise<void> {
+  const place = part(page, "Verdict");
+  await hand.press(place.getByRole("button", { name: words, exact: true }));
+  await hand.write(place.getByLabel("Because"), because);
+}
+
+test("the whole story with a pointer", async ({ page }) => {
+  const hand = pointer();
+  await page.goto("./#darts");
+  await answerTwoWays(page, hand, MM);
+  await goTo(page, "Trial");
+  await beginTrial(page, hand, false);
+  await writeLines(page, hand, MM);
+  await expectNoAxeViolations(page);
+  await verdict(page, hand, "Try again", "The left dart is right.");
+});
+
+test("the whole story by keys alone", async ({ page }) => {
+  test.slow();
+  const hand = keys(page);
+  await page.goto("./#darts");
+  await answerTwoWays(page, hand, MM);
+  await hand.press(page.getByRole("navigation", { name: "Steps of the work" }).getByRole("link", { name: "Trial" }));
+  await beginTrial(page, hand, false);
+  await writeLines(page, hand, MM);
+  await verdict(page, hand, "Try again", "The left dart is right.");
+});

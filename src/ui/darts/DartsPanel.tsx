@@ -237,7 +237,7 @@ function DartEditor({ dart, plan, now, work }: DartEditorProps) {
     <AmountField
       label={label}
       // Of each half its own, so that an entry that cannot be read waits where it was written.
-      key={on ?? "both"}
+      key={`${what}-${on ?? "both"}`}
       field={`dart.${ref.piece}.${ref.dart}${on === undefined ? "" : `-${on}`}.${what}`}
       value={value}
       unit={unit}
