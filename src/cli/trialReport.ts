@@ -3,6 +3,7 @@ import type { Alteration, Half } from "../core/decisions/alteration";
 import {
   TRIAL_CHECKS,
   type Observation,
+  type ToileLength,
   type Trial,
   type TrialCheck,
   type TrialPlace,
@@ -15,7 +16,7 @@ import { numberedLines } from "../core/toile/recordLine";
 import { readTrial } from "../core/trial/readTrial";
 import type { Cause, SignAt, TrialAnswer, TrialReading } from "../core/trial/trialReading";
 import { alterationTitle } from "../words/planned";
-import { causeWords } from "../words/trialRules";
+import { causeName, causeWords } from "../words/trialRules";
 import { rounded } from "./rounded";
 import { openTrial } from "./turnWork";
 
@@ -77,6 +78,8 @@ export interface ReportAnswer {
   readonly alterations: readonly ReportAlteration[];
   /** Whole change of the bust girth by alteration; null: as it is. */
   readonly bust_alteration_mm: number | null;
+  /** Cup versions of one half alone by label; absent: as they are. */
+  readonly half_cups?: Readonly<Partial<Record<Half, string>>>;
   readonly tells_apart: readonly (ReportLook & { readonly speaks_for: boolean })[];
 }
 
@@ -85,7 +88,12 @@ export interface ReportTrial {
   readonly day: string | null;
   readonly seen: readonly ReportLine[];
   readonly checks: readonly { readonly check: TrialCheck; readonly is: boolean }[];
-  readonly sewn_off: readonly { readonly length: string; readonly sewn_mm: number; readonly planned_mm: number }[];
+  readonly sewn_off: readonly {
+    readonly length: ToileLength;
+    readonly sewn_mm: number;
+    readonly planned_mm: number;
+    readonly explains: readonly string[];
+  }[];
   readonly answers: readonly ReportAnswer[];
   readonly unexplained: readonly string[];
   readonly taken: readonly (OnHalf & { readonly causes: readonly string[]; readonly because: readonly string[] })[];
@@ -119,10 +127,11 @@ function reportOf(trial: Trial, reading: TrialReading, unit: LengthUnit): Report
       const is = trial.checks?.[check];
       return is === undefined ? [] : [{ check, is }];
     }),
-    sewn_off: reading.sewnOff.map(({ length, sewn, planned }) => ({
+    sewn_off: reading.sewnOff.map(({ length, sewn, planned, explains }) => ({
       length,
       sewn_mm: mm(sewn),
       planned_mm: mm(planned),
+      explains,
     })),
     answers: reading.answers.map((answer, at) => answerReport(answer, at + 1, unit)),
     unexplained: reading.unexplained,
@@ -158,7 +167,7 @@ const lookReport = (look: SignAt | TrialCheck): ReportLook =>
   typeof look === "string" ? { check: look } : signReport(look);
 
 function answerReport(
-  { key, causes, explains, leaves, alterations, bustAlteration, tellsApart }: TrialAnswer,
+  { key, causes, explains, leaves, alterations, bustAlteration, halfCups, tellsApart }: TrialAnswer,
   number: number,
   unit: LengthUnit,
 ): ReportAnswer {
@@ -167,7 +176,7 @@ function answerReport(
     key,
     causes: causes.map((cause) => ({
       name: cause.rule,
-      text: causeWords(cause, unit),
+      text: `${causeName(cause)}. ${causeWords(cause, unit)}`,
       ...onHalf(cause),
       amount_mm: mm(cause.amount),
       amount_by: cause.amountBy,
@@ -179,6 +188,7 @@ function answerReport(
     leaves,
     alterations: alterations.map((one) => alterationReport(one, unit)),
     bust_alteration_mm: bustAlteration === undefined ? null : mm(bustAlteration),
+    ...(halfCups === undefined ? {} : { half_cups: halfCups }),
     tells_apart: tellsApart.map(({ look, speaksFor }) => ({ ...lookReport(look), speaks_for: speaksFor })),
   };
 }

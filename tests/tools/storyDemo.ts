@@ -118,7 +118,7 @@ const SEEN: readonly Observation[] = [
     place: "dartEnd",
     sign: "dartEnds",
     dart: { piece: "front", dart: "sideDart" },
-    mark: { out: 20, down: 0 },
+    mark: { out: 14, down: 0 },
     half: "right",
   },
   { id: "siskin-line-4", place: "dartEnd", sign: "pointed", dart: { piece: "front", dart: "sideDart" }, half: "right" },
@@ -138,7 +138,7 @@ const worn = (trial: string): readonly Command[] =>
 export function story(): Work {
   const sewn = run(firstPlan(), [
     { kind: "putAlteration", alteration: longer("left", 10) },
-    { kind: "putAlteration", alteration: longer("right", 30) },
+    { kind: "putAlteration", alteration: longer("right", 24) },
     { kind: "beginTrial", id: FIRST, day: "2026-11-07" },
     ...worn(FIRST),
     { kind: "setToileLength", trial: FIRST, length: "bustGirth", value: 1016 },
