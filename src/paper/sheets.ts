@@ -164,7 +164,9 @@ interface Under {
   readonly label?: string;
 }
 
-function underPieces(plan: Plan, { name, size }: TruePiece, { choices }: PaperRequest): readonly Under[] {
+function underPieces(whole: Plan, { name, size, half }: TruePiece, { choices }: PaperRequest): readonly Under[] {
+  // A half with a cup of its own has other pieces printed.
+  const plan = whole[half ?? "left"];
   const printed = choices.under
     .filter((label) => label !== size)
     .flatMap((label): Under[] => {

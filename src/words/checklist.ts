@@ -114,6 +114,7 @@ export function checklistLine(
     pieceName: item.piece,
     label: namedPieceWords(item.piece, others),
     traced,
+    ...(item.half === undefined ? {} : { half: item.half }),
   });
   const alteration = alterationOf(item.step);
   return {

@@ -117,10 +117,10 @@ function ofWords(of: PatchOf, piece: PieceName): string {
 
 /** What is laid on what: "Lay the dashes on the 12 line of the front." */
 export const layOnSentence = (
-  { tissue, piece, half }: Pick<Patch, "tissue" | "piece" | "half">,
+  { tissue, piece, half, cup }: Pick<Patch, "tissue" | "piece" | "half" | "cup">,
   baseSize: string,
 ): string =>
-  `Lay the dashed line on the ${baseSize} line of the ${pieceWords(tissue)}.${isTurnedOver(piece, half) ? " Turn the tracing over before you cut." : ""}`;
+  `Lay the dashed line on the ${baseSize} line of the ${pieceWords(tissue)}${cup === undefined ? "" : `, cup version ${cup}`}.${isTurnedOver(piece, half) ? " Turn the tracing over before you cut." : ""}`;
 
 /** Beside the arrow up the piece. */
 export const upWords = (piece: PieceName): string =>

@@ -93,8 +93,8 @@ function lineWords({ level, between, share }: PlannedLevel): string {
 }
 
 /** The sizes it is made of, base size first. */
-export function blendWords(plan: Plan): string {
-  const { baseSize, cup } = plan.sizing;
+export function blendWords(plan: Plan, half: Half | null = null): string {
+  const { baseSize, cup } = (half === null ? plan : plan[half]).sizing;
   const lines = plan.levels.filter(({ level }) => level !== "bust").map(lineWords);
   return [`Frame ${baseSize.label}${cup.label === null ? "" : `, cup ${cup.label}`}`, ...lines].join("; ");
 }
@@ -141,7 +141,7 @@ export function titleLines(
     pieceTitle(piece),
     `Piece ${piece.number[0]} of ${piece.number[1]}. ${cutWords(piece)}`,
     piece.size === null
-      ? unbroken(blendWords(plan))
+      ? unbroken(blendWords(plan, piece.half))
       : `${options.nested === true ? "All printed sizes" : `Printed size ${piece.size}`}${plan.sizing.cup.label === null ? "" : `, cup ${plan.sizing.cup.label}`}, ${AS_PRINTED[plan.nest.source]}`,
     options.toile === true
       ? `TOILE: ${allowanceAmount(TOILE_ALLOWANCE[work.unit], work.unit)} to let out at ${TOILE_SEAMS}`

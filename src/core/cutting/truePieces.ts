@@ -9,7 +9,7 @@ import { validateOutline } from "../geometry/outline";
 import { between, directionOf, distance, piecePoint, type PiecePoint } from "../geometry/point";
 import { pointOf, type Dart, type Piece, type PieceName, type SeamName } from "../pattern/piece";
 import { isBasque, isFrontPiece } from "../pattern/pieceGroups";
-import type { Plan } from "../plan/plan";
+import type { Plan, PlanHalf } from "../plan/plan";
 import { fail, invariant, ok, type Result } from "../result";
 import { outlineOf } from "../pattern/ring";
 import { lineDistance } from "../geometry/segment";
@@ -50,12 +50,10 @@ export function truePiecesOf(plan: Plan, options: TrueOptions): Result<readonly 
   const { size, closure } = options;
   const left = setOf(size === null ? plan.left.pieces : (plan.nest.sizes[plan.nest.labels.indexOf(size)] ?? []));
   const right = size === null && plan.right !== plan.left ? setOf(plan.right.pieces) : null;
-  const bustPointOf = (set: PieceSet): PiecePoint | null =>
-    size === null
-      ? (plan.bustPoint.own ?? plan.bustPoint.printed)
-      : (set[plan.bustPiece]?.points.bustPoint?.at ?? null);
-  const marks = marksOf(left, closure, bustPointOf(left));
-  const rightMarks = right === null ? marks : marksOf(right, closure, bustPointOf(right), left);
+  const bustPointOf = (set: PieceSet, { bustPoint }: PlanHalf): PiecePoint | null =>
+    size === null ? (bustPoint.own ?? bustPoint.printed) : (set[plan.bustPiece]?.points.bustPoint?.at ?? null);
+  const marks = marksOf(left, closure, bustPointOf(left, plan.left));
+  const rightMarks = right === null ? marks : marksOf(right, closure, bustPointOf(right, plan.right), left);
   const names = PIECE_ORDER.filter((name) => left[name] !== undefined || right?.[name] !== undefined);
   const made: TruePiece[] = [];
   for (const name of PIECE_ORDER) {
@@ -70,7 +68,7 @@ export function truePiecesOf(plan: Plan, options: TrueOptions): Result<readonly 
         ];
     for (const [piece, half, { notches, buttons, lengthen }] of halves) {
       if (isRefused(piece)) return fail({ code: "paper/outline-refused", piece: name, half });
-      const bustPoint = name === plan.bustPiece ? bustPointOf({ [name]: piece }) : null;
+      const bustPoint = name === plan.bustPiece ? bustPointOf({ [name]: piece }, plan[half ?? "left"]) : null;
       const own = <P extends WalkedPlace>(places: readonly P[]): readonly P[] =>
         places.filter((place) => place.piece === name);
       const drawn = truePiece(piece, {

@@ -14,7 +14,7 @@ import {
   type PointName,
   type SeamName,
 } from "../pattern/piece";
-import type { CutLine, Plan, PlanHalf, PlannedAlteration } from "../plan/plan";
+import type { CutLine, Plan, PlanGarment, PlanHalf, PlannedAlteration } from "../plan/plan";
 import { invariant } from "../result";
 import { outlineOf } from "../pattern/ring";
 import { LEVEL_KEPT, PLACED_ACCURACY, SAME_POINT } from "../tolerance";
@@ -151,8 +151,11 @@ const tissueOf = (printed: readonly Piece[], name: PieceName): Piece | undefined
 
 function stripsOf({ plan, longest }: Sheet, one: HalfPiece): Told {
   const { final, half, alterations } = one;
-  const of: OverlayPiece = { piece: final.name, half };
-  const tissue = tissueOf(plan.printed, final.name);
+  // A half with a cup of its own is laid on the tissue of that cup.
+  const own = half === null ? plan : plan[half];
+  const cup = half === null || plan.left.sizing.cup.label === plan.right.sizing.cup.label ? null : own.sizing.cup.label;
+  const of: OverlayPiece = { piece: final.name, half, ...(cup === null ? {} : { cup }) };
+  const tissue = tissueOf(own.printed, final.name);
   if (tissue === undefined) return { of, why: "notPrinted", patches: [] };
   const motions = motionsOf(alterations, final.name);
   const tooMuch = { of, why: motions.length > 0 ? "cutAndMoved" : "mostMoved", patches: [] } as const;
@@ -161,7 +164,7 @@ function stripsOf({ plan, longest }: Sheet, one: HalfPiece): Told {
   // all their paper. What only slid apart is cut and moved on the tissue itself.
   const isWanted = motions.some(({ angle }) => angle !== 0);
   if (share > MOST_MOVED && !isWanted) return tooMuch;
-  const print: Print = { nest: plan.nest, tissue, points: printedPoints(tissue), others: neighboursOf(plan, one) };
+  const print: Print = { nest: own.nest, tissue, points: printedPoints(tissue), others: neighboursOf(own, one) };
   const strips = stripsFor(drafts, print, longest);
   if (strips === null) return { of, why: "noHold", patches: [] };
   // On small paper strips are parted more often and lie over each other more: what is worth having is so on any paper.
@@ -171,7 +174,13 @@ function stripsOf({ plan, longest }: Sheet, one: HalfPiece): Told {
     return tooMuch;
   const patches = strips.map((laid, index): Patch => {
     const base = `${final.name}${half === null ? "" : `-${half}`}`;
-    return { ...patchOf(laid, one, print), key: `${base}-${index + 1}`, number: index + 1, count: strips.length };
+    return {
+      ...patchOf(laid, one, print),
+      ...(cup === null ? {} : { cup }),
+      key: `${base}-${index + 1}`,
+      number: index + 1,
+      count: strips.length,
+    };
   });
   return { of, why: null, patches };
 }
@@ -243,7 +252,7 @@ interface Print {
 }
 
 /** The printed sizes that the wearer's own line runs between, without the base size's. */
-function neighboursOf({ nest, sizing }: Plan, { final, cutLines }: HalfPiece): readonly number[] {
+function neighboursOf({ nest, sizing }: PlanGarment, { final, cutLines }: HalfPiece): readonly number[] {
   const labels = cutLines
     .filter(({ piece, level }) => piece === final.name && level !== "bust")
     .flatMap(({ between }) => between);

@@ -1,5 +1,5 @@
 /** From what is set on the Fit step to the alterations that say it. */
-import { onHalves, type Alteration, type FitAlteration, type Half } from "../decisions/alteration";
+import type { Alteration, FitAlteration, Half } from "../decisions/alteration";
 import { FIT_NAMES, type FitName } from "../decisions/fitNames";
 import { fitOf } from "../alterations/fit/index";
 import { PHASE_ORDER, phaseOfFit, type Phase } from "../decisions/tradeOrder";
@@ -30,12 +30,6 @@ export const useOn = (uses: readonly FitAlteration[], fit: FitName, halves: Halv
     amount: 0,
     ...(halves === "both" ? {} : { half: halves }),
   };
-
-/** A use for both halves as it is on one of them: it is that half's own as soon as its amount is changed. */
-export function useApart(use: FitAlteration, half: Half): FitAlteration {
-  const there = onHalves(use, half);
-  return isFit(there) ? there : use;
-}
 
 /** Puts it with another amount; of no amount it leaves the ledger. */
 export const amountCommand = (use: FitAlteration, amount: Mm): Command =>

@@ -1,5 +1,6 @@
 import type { FitName } from "../../core/decisions/fitNames";
 import { useCallback, useEffect, useId, useMemo, useRef, useState } from "react";
+import { tryOnOther } from "../../core/plan/halfEdit";
 import { otherHalf, type Half } from "../../core/decisions/alteration";
 import type { Plan } from "../../core/plan/plan";
 import type { Work } from "../../core/decisions/work";
@@ -16,15 +17,7 @@ import { useViewState } from "../session/viewState";
 import { snapStep } from "../../core/plan/dartEdit";
 import { AmountField } from "../fields/AmountField";
 import { Choice } from "../fields/Choice";
-import {
-  amountCommand,
-  halvesCommands,
-  halvesAsked,
-  useApart,
-  useOn,
-  usesOf,
-  type Halves,
-} from "../../core/plan/fitEdit";
+import { amountCommand, halvesCommands, halvesAsked, useOn, usesOf, type Halves } from "../../core/plan/fitEdit";
 
 export interface FitRowProps {
   readonly fit: FitName;
@@ -84,18 +77,8 @@ function FitControls({ fit, plan, work, onFound }: FitRowProps & { readonly onFo
   // After an undo what is asked for may stand elsewhere; a half that holds nothing is shown only while she asks for it.
   // What is made on both is spoken of as both.
   const isWhole = uses.some(({ half }) => half === undefined);
-  // Another way on one half: what is for both is that half's own as soon as it is changed.
-  const [apart, setApart] = useState<Half | null>(null);
-  const whole = uses.length === 1 && first !== undefined && first.half === undefined ? first : null;
-  const halves =
-    whole !== null && apart !== null
-      ? apart
-      : isWhole
-        ? "both"
-        : asked === "both" && first !== undefined
-          ? halvesAsked(first)
-          : asked;
-  const use = whole !== null && halves !== "both" ? useApart(whole, halves) : useOn(uses, fit, halves);
+  const halves = isWhole ? "both" : asked === "both" && first !== undefined ? halvesAsked(first) : asked;
+  const use = useOn(uses, fit, halves);
   const words = FIT_WORDS[fit];
   const failure = refusalOf(plan, use.id);
   const crowded = useMemo(() => leftOutBy(work, use.id), [work, use.id]);
@@ -104,30 +87,25 @@ function FitControls({ fit, plan, work, onFound }: FitRowProps & { readonly onFo
   const half = useViewState((view) => view.half);
   const isSought = useViewState((view) => view.sought === fit);
   const seek = useViewState((view) => view.seek);
+  // Asked for from elsewhere: the field of that half is shown, and has the keys.
+  const [found, setFound] = useState(0);
   useEffect(() => {
     if (!isSought) return;
     seek(null);
     onFound();
-    setApart(half);
     setAsked(half);
+    setFound((times) => times + 1);
   }, [isSought, seek, onFound, half]);
-  // Once it is there: the field of the other half is another one.
   useEffect(() => {
-    if (apart !== null) body.current?.querySelector("input")?.focus();
-  }, [apart]);
+    if (found > 0) body.current?.querySelector("input")?.focus();
+  }, [found]);
 
-  const tryOn = (on: Half): void => {
-    setApart(on);
-    setAsked(on);
+  const tryOn = (id: string, on: Half): void => {
+    runAll(tryOnOther(work, id, on));
     showHalf(on);
+    seek(fit);
   };
   const setHalves = (to: Halves): void => {
-    if (whole !== null && apart !== null) {
-      setApart(to === "both" ? null : to);
-      setAsked(to);
-      if (to !== "both") showHalf(to);
-      return;
-    }
     const commands = halvesCommands(uses, fit, halves, to);
     setAsked(to);
     if (commands.length > 0) runAll(commands);
@@ -158,9 +136,9 @@ function FitControls({ fit, plan, work, onFound }: FitRowProps & { readonly onFo
         </p>
       ))}
       {words.caution !== undefined && <p className="field-warning">{words.caution}</p>}
-      {whole !== null && halves === "both" && (
+      {halves === "both" && use.amount !== 0 && (
         <p className="fit-actions">
-          <button type="button" className="link-button" onClick={() => tryOn(otherHalf(half))}>
+          <button type="button" className="link-button" onClick={() => tryOn(use.id, otherHalf(half))}>
             {anotherWayWords(otherHalf(half))}
           </button>
         </p>

@@ -6,7 +6,9 @@ import { anotherWayWords, OTHER_WAY } from "../../words/halves";
 import { plannedAmount, alterationNoteSentence, plannedTitle, alterationWhy } from "../../words/ledger";
 import { capital, listWords, pieceWords } from "../../words/terms/names";
 import { alterationFailureSentence } from "../../words/planned";
-import { useRun } from "../session/useWork";
+import { tryOnOther } from "../../core/plan/halfEdit";
+import { useRunAll } from "../session/useRunAll";
+import { useRun, useWorkStore } from "../session/useWork";
 import { useViewState } from "../session/viewState";
 import type { Line } from "./runs";
 import type { SlipDrag } from "./useSlipDrag";
@@ -39,6 +41,8 @@ export function SlipOfPaper({
   const setAlone = useViewState((view) => view.setAlone);
   const seek = useViewState((view) => view.seek);
   const run = useRun();
+  const runAll = useRunAll();
+  const store = useWorkStore();
   const title = plannedTitle(planned, unit);
   const alteration = planned.what.kind === "alteration" ? planned.what.alteration : null;
   const half = alteration?.half;
@@ -57,6 +61,7 @@ export function SlipOfPaper({
   const other = half === undefined ? otherHalf(shown) : null;
   const tryOther = (on: Half): void => {
     if (alteration === null) return;
+    runAll(tryOnOther(store.getState().work, alteration.id, on));
     const dart = dartOfAlteration(alteration);
     if (dart !== null) selectDart(dart);
     setAlone(dart !== null);

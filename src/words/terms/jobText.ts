@@ -1,4 +1,5 @@
 /** What every job of the order of work is said by: its words, its moves, and the amount beside it. */
+import type { Half } from "../../core/decisions/alteration";
 import type { Piece, PieceName } from "../../core/pattern/piece";
 import type { LengthUnit } from "../../core/decisions/work";
 import type { Mm } from "../../core/units";
@@ -12,6 +13,8 @@ export interface Context {
   readonly label?: string;
   /** Label of the size traced on this piece, where it is known. */
   readonly traced: string | undefined;
+  /** Where the job is told of one half alone. */
+  readonly half?: Half;
 }
 
 /** A job in words. */
