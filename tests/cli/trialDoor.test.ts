@@ -12,6 +12,9 @@ import { decidedIn } from "../../src/core/plan/trialCommands";
 import { readWorkFile, writeWorkFile } from "../../src/document/workFile";
 import { sampleWork } from "../support/sampleWork";
 
+/** Nothing altered yet. */
+const bare: Work = { ...sampleWork, alterations: [] };
+
 const folder = mkdtempSync(join(tmpdir(), "bodicewright-trial-"));
 afterAll(() => rmSync(folder, { recursive: true, force: true }));
 
@@ -56,19 +59,19 @@ const SWAY: readonly Observation[] = [
 const trialOf = (observations: readonly Observation[], rest: Partial<Trial> = {}): Trial => ({
   id: "first",
   day: "2026-11-07",
-  sewn: decidedIn(sampleWork),
+  sewn: decidedIn(bare),
   observations,
   ...rest,
 });
 
-const withTrials = (...trials: readonly Trial[]): Work => ({ ...sampleWork, trials });
+const withTrials = (...trials: readonly Trial[]): Work => ({ ...bare, trials });
 
 /** The alterations that stand, by what they are, on which half and how much. */
 const standing = ({ alterations }: Work): readonly (readonly [string, string, number])[] =>
   alterations.flatMap((one) => (one.kind === "fit" ? [[one.fit, one.half ?? "both", one.amount] as const] : []));
 
 describe("a whole loop from outside", () => {
-  const first = workFile("loop.json", sampleWork);
+  const first = workFile("loop.json", bare);
 
   it("begins, puts down what was seen, takes the answer, closes, and begins again, the file it reads untouched", () => {
     const before = readFileSync(first, "utf8");
@@ -264,10 +267,12 @@ describe("an answer", () => {
 
 describe("one half kept for both", () => {
   const apart = (left: number, right: number | null): Work => ({
-    ...sampleWork,
+    ...bare,
     alterations: [
-      { kind: "fit", id: "l", fit: "backWidth", amount: left, half: "left" },
-      ...(right === null ? [] : [{ kind: "fit", id: "r", fit: "backWidth", amount: right, half: "right" } as const]),
+      { kind: "fit", id: "l", fit: "lengthAboveBust", amount: left, half: "left" },
+      ...(right === null
+        ? []
+        : [{ kind: "fit", id: "r", fit: "lengthAboveBust", amount: right, half: "right" } as const]),
     ],
   });
 
@@ -280,7 +285,7 @@ describe("one half kept for both", () => {
     const file = workFile("apart.json", apart(6, 10));
     const next = out("kept.json");
     said(file, "--keep-half", half, "--out", next);
-    expect(standing(readBack(next))).toEqual([["backWidth", "both", amount]]);
+    expect(standing(readBack(next))).toEqual([["lengthAboveBust", "both", amount]]);
     expect(reported(next).halves).toMatchObject({ same: true, left: [], right: [] });
   });
 
@@ -288,7 +293,7 @@ describe("one half kept for both", () => {
     const single = refusal(workFile("single.json", apart(6, null)), "--keep-half", "mean", "--out", out("never.json"));
     expect(single).toMatch(/single\.json: \S/);
     expect(single).not.toMatch(/keep\//);
-    const alike = refusal(workFile("alike.json", sampleWork), "--keep-half", "left", "--out", out("never.json"));
+    const alike = refusal(workFile("alike.json", bare), "--keep-half", "left", "--out", out("never.json"));
     expect(alike).toMatch(/alike\.json: \S/);
     expect(alike).not.toMatch(/keep\//);
   });

@@ -102,8 +102,20 @@ const longer = (half: "left" | "right", by: number): Alteration => ({
 const FIRST = "siskin-first";
 const SECOND = "siskin-second";
 
+/** Both bust points lie where they were drawn. */
+function bustPoints(trial: string): readonly Observation[] {
+  return (["left", "right"] as const).map((half) => ({
+    id: `${trial}-bust-${half}`,
+    place: "bust",
+    sign: "bustPoint",
+    mark: { out: 0, down: 0 },
+    half,
+  }));
+}
+
 /** What the first toile shows: too much length over the small of the back, and the longer dart of the right runs too far. */
 const SEEN: readonly Observation[] = [
+  ...bustPoints(FIRST),
   {
     id: "siskin-line-1",
     place: "backAboveWaist",
@@ -112,7 +124,7 @@ const SEEN: readonly Observation[] = [
     amount: 7,
     changed: "pinned out",
   },
-  { id: "siskin-line-2", place: "backHem", sign: "drops", way: "off", amount: 12 },
+  { id: "siskin-line-2", place: "backHem", sign: "drops", way: "off", amount: 14 },
   {
     id: "siskin-line-3",
     place: "dartEnd",
@@ -171,6 +183,7 @@ export function story(): Work {
     ...worn(SECOND),
     { kind: "setToileLength", trial: SECOND, length: "bustGirth", value: 1014 },
     { kind: "setToileLength", trial: SECOND, length: "waistGirth", value: 812 },
+    ...bustPoints(SECOND).map((observation): Command => ({ kind: "putObservation", trial: SECOND, observation })),
     ...TRIAL_CHECKS.map((check): Command => ({ kind: "setTrialCheck", trial: SECOND, check, is: true })),
     { kind: "setVerdict", trial: SECOND, verdict: "keep" },
     { kind: "setTrialText", trial: SECOND, of: "because", text: "Nothing pulls or stands off, standing or sitting." },
