@@ -488,6 +488,3 @@ export const CLOTH_READ = 5;
 
 /** mm. Less cloth than this on one half is left alone: it is less than can be pinned twice alike (our own choice). */
 export const CLOTH_WORTH_ALTERING = 4;
-
-/** mm. A toile that measures this much more or less than its plan was sewn otherwise: less is how a tape is held (common practice). */
-export const SEWN_OFF = 4;

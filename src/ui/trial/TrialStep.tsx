@@ -10,6 +10,7 @@ import { FailureNote } from "../session/FailureNote";
 import { today } from "../session/today";
 import { useSettledPlan } from "../session/usePlan";
 import { useRun, useSettledWork } from "../session/useWork";
+import { Answers } from "./Answers";
 import { BeforeReading } from "./BeforeReading";
 import { RecordHeading } from "./RecordHeading";
 import { RecordLines } from "./RecordLines";
@@ -105,6 +106,7 @@ function OneTrial({ trial, number }: OneTrialProps) {
         <>
           <BeforeReading trial={trial} plan={plan.value} />
           <RecordLines trial={trial} plan={plan.value} work={work} />
+          <Answers trial={trial} work={work} />
         </>
       ) : (
         <FailureNote words={planFailureWords(plan.failure, work.unit, trial.sewn.pattern.chart.sizes.length)} />
