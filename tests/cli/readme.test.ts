@@ -8,6 +8,7 @@ import { planReport } from "../../src/cli/report";
 import { measuresOf, tapesOf } from "../../src/core/measures/tape";
 import { planOf, withAlterations } from "../support/works";
 import { invariant } from "../../src/core/result";
+import { OPEN_TRIALS } from "../support/openTrials";
 import { DEMO_FILES, HALVES_FILE, planJson, root } from "../support/doors";
 
 const readme = readFileSync(join(root, "README.md"), "utf8");
@@ -58,7 +59,7 @@ describe("the table of the JSON in README", () => {
   const found = new Set(
     [
       ...[...DEMO_FILES, HALVES_FILE].map(planJson),
-      ...[unevenLength, misread].map((work) => planReport(work, planOf(work))),
+      ...[unevenLength, misread, ...OPEN_TRIALS].map((work) => planReport(work, planOf(work))),
     ]
       .flatMap((report) => keysOf(report))
       .map((key) => key.replace(/^pieces\.right\[\]/u, "pieces.left[]")),
