@@ -132,6 +132,8 @@ export function placePieces(sizes: readonly (readonly Piece[])[]): readonly Plac
 
 /** Room between the centre lines of the two halves of a piece. */
 const HALVES_APART: Mm = 30;
+/** Between what is written at the right of one piece and at the left of the next. */
+const WORDS_BOTH: Mm = 190;
 
 /**
  * Both halves of the body side by side, centre line to centre line, each as the sewn garment is looked at: from the front her right
@@ -155,7 +157,7 @@ export function placeHalves(places: readonly Place[]): readonly Place[] {
     const left = Math.min(...column.map(({ box }) => box.x));
     const width = Math.max(...column.map(({ box }) => box.x + box.width)) - left;
     const axis = row.x + width + HALVES_APART / 2;
-    row.x = axis + HALVES_APART / 2 + width + 2 * BESIDE;
+    row.x = axis + HALVES_APART / 2 + width + WORDS_BOTH;
     const [near, far] = [axis + HALVES_APART / 2, axis - HALVES_APART / 2];
     return column.flatMap((place): Place[] => {
       const { piece, dx, dy, box } = place;

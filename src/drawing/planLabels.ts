@@ -1,6 +1,7 @@
 /** What is written beside the pieces: sizes of the printed lines, how the cut line runs, what the darts take. */
 import type { Half } from "../core/decisions/alteration";
 import { pointOf, type DartRef, type Nest, type PieceName, type PointName } from "../core/pattern/piece";
+import { isSamePiece } from "../core/pattern/pieceSet";
 import { liesAlongBust } from "../core/pattern/dartNames";
 import { isBasque } from "../core/pattern/pieceGroups";
 import type { CutLine, PlanHalf } from "../core/plan/plan";
@@ -129,14 +130,21 @@ function movedWords(
 /**
  * The names of the pieces, how they are cut or for which half, and the bust point. They come first: nothing may take their place.
  *
- * @param half where the halves differ
+ * @param halves where they differ: which half it is, and the other one
  */
-export function pieceLabels(plan: PlanHalf, places: readonly Place[], half: Half | null = null): readonly Label[] {
+export function pieceLabels(
+  plan: PlanHalf,
+  places: readonly Place[],
+  halves: { readonly half: Half; readonly other: PlanHalf } | null = null,
+): readonly Label[] {
   return places.flatMap((place): Label[] => {
     const { piece } = place;
     const drawn = plan.pieces.find(({ name }) => name === piece);
     if (drawn === undefined) return [];
     const { title, centreOnFold } = pieceMarks(drawn);
+    const like = halves?.other.pieces.find(({ name }) => name === piece);
+    const isSaid = place.half !== undefined || like === undefined || !isSamePiece(drawn, like);
+    const half = halves !== null && isSaid ? halves.half : null;
     const name = capital(namedPieceWords(piece, plan.nest.otherNames));
     const labels: Label[] = [
       {

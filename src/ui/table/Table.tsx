@@ -39,7 +39,7 @@ import { PrintedLayer } from "./PrintedLayer";
 import { SlipBar } from "./SlipBar";
 import { litTrace, SlipOverlay } from "./SlipOverlay";
 import { useTableView, ZOOM_STEP } from "./useTableView";
-import { viewBoxOf } from "./view";
+import { HALVES_SIGHT, TABLE_SIGHT, viewBoxOf } from "./view";
 import { WorkingLayer } from "./WorkingLayer";
 
 const MARGIN = 26;
@@ -72,7 +72,11 @@ export function Table() {
     // What is written at the left of a piece that is turned over.
     return beside ? { ...all, x: all.x - WORDS_AT_LEFT, width: all.width + WORDS_AT_LEFT } : all;
   }, [places, beside]);
-  const { view, size, fit, showAll, zoom, onKeyDown, onPointerDown } = useTableView(svg, box);
+  const { view, size, fit, showAll, zoom, onKeyDown, onPointerDown } = useTableView(
+    svg,
+    box,
+    differ ? HALVES_SIGHT : TABLE_SIGHT,
+  );
   const mmPerPixel = 1 / view.scale;
 
   const baseSize = settled.ok ? settled.value.sizing.baseSize.label : null;
@@ -261,16 +265,16 @@ function LivePlan(props: LivePlanProps) {
   if (!places.some((place) => place.half !== undefined))
     return (
       <>
-        {other === "under" && whole.left !== whole.right && (
-          <OtherHalfLayer plan={whole[otherHalf(half)]} places={props.places} />
-        )}
         <HalfOnTable {...props} whole={whole} half={half} />
+        {other === "under" && whole.left !== whole.right && (
+          <OtherHalfLayer plan={whole[otherHalf(half)]} places={places} />
+        )}
       </>
     );
   return ofHalves.map(({ one, ...own }) => <HalfOnTable key={one} {...props} {...own} whole={whole} half={one} />);
 }
 
-/** The outline of the half that is not worked on, thin, under the one that is. */
+/** The outline of the half that is not worked on, thin, laid on the one that is. */
 const OtherHalfLayer = memo(({ plan, places }: { readonly plan: PlanHalf; readonly places: readonly Place[] }) => (
   <g className="other-half" aria-hidden="true">
     {places.map((place) => {
@@ -319,8 +323,15 @@ function HalfOnTable({
   const lightAlteration = useViewState((view) => view.lightAlteration);
   const labels = useMemo(() => {
     const amounts = showAmounts ? planLabels(plan, places, unit, selected) : [];
-    return keepApart([...pieceLabels(plan, places, named), ...amounts, ...sizes], mmPerPixel);
-  }, [plan, places, unit, sizes, mmPerPixel, showAmounts, selected, named]);
+    return keepApart(
+      [
+        ...pieceLabels(plan, places, named === null ? null : { half: named, other: whole[otherHalf(named)] }),
+        ...amounts,
+        ...sizes,
+      ],
+      mmPerPixel,
+    );
+  }, [plan, places, unit, sizes, mmPerPixel, showAmounts, selected, named, whole]);
   const onSelect = useCallback(
     (dart: DartRef) => {
       selectDart(dart);
