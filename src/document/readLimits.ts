@@ -58,8 +58,11 @@ function bytesOf(unit: number): number {
   return unit >= 0xd8_00 && unit <= 0xdf_ff ? 2 : 3;
 }
 
-/** More values than any work can hold within its limits, twice over: with more, the schema would be busy for seconds. */
-const MOST_VALUES = 80_000;
+/**
+ * More values than a work holds that is full of trials, its largest drawing in it: with many more, the schema would be busy
+ * for seconds.
+ */
+const MOST_VALUES = 240_000;
 
 /** Whether a value holds more values than any work. Looks at no more of them. */
 export function holdsTooMuch(data: unknown): boolean {
