@@ -586,20 +586,22 @@ function mergeChecks(trial: Trial): Merge<Checks | undefined> {
   return orNone(parts, {});
 }
 
-const mergeObservations = (trial: Trial): Merge<readonly Observation[]> => (versions, merging) =>
-  threeWay(versions, () => {
-    const merged = keyedList<Observation>({
-      item: () => mergeObservation(trial),
-      order: { of: "trial", trial, part: "observations" },
-      isBefore: () => false,
-    })(
-      each(versions, (list): Entries<Observation> => list.map((one) => [one.id, one])),
-      merging,
-    ).map(([, one]) => one);
-    return merged.length > LIMITS.observations
-      ? collided(versions, merging, { of: "trial", trial, part: "observations" })
-      : sharedList(sharedList(merged, versions.mine), versions.theirs);
-  });
+const mergeObservations =
+  (trial: Trial): Merge<readonly Observation[]> =>
+  (versions, merging) =>
+    threeWay(versions, () => {
+      const merged = keyedList<Observation>({
+        item: () => mergeObservation(trial),
+        order: { of: "trial", trial, part: "observations" },
+        isBefore: () => false,
+      })(
+        each(versions, (list): Entries<Observation> => list.map((one) => [one.id, one])),
+        merging,
+      ).map(([, one]) => one);
+      return merged.length > LIMITS.observations
+        ? collided(versions, merging, { of: "trial", trial, part: "observations" })
+        : sharedList(sharedList(merged, versions.mine), versions.theirs);
+    });
 
 const mergeObservation =
   (trial: Trial): Merge<Observation | undefined> =>

@@ -5,7 +5,7 @@ import { isSeenOf } from "../core/decisions/seenAtDart";
 import type { Work } from "../core/decisions/work";
 import { blankWork } from "./blank";
 import { withDrawingsAgain } from "./drawingsOnce";
-import { holdsTooMuch } from "./readLimits";
+import { partHoldsTooMuch } from "./readLimits";
 import { seenOfDartSchema, workSchema } from "./schema";
 import { CURRENT_VERSION, UPGRADES } from "./upgrades";
 
@@ -50,7 +50,7 @@ export function salvageWork(data: unknown, version: number): Salvaged | null {
   const unit = upgraded["unit"] === "in" ? "in" : "cm";
   const blank = blankWork(unit);
   const root: Place = { path: [], mend: { do: "leave" }, within: new Map() };
-  for (const key of Object.keys(upgraded).filter((one) => holdsTooMuch(upgraded[one])))
+  for (const key of Object.keys(upgraded).filter((one) => partHoldsTooMuch(one, upgraded[one])))
     mendAgain(placeAt(root, [key]), blank);
   for (const [key, most] of [
     ["unread", LIMITS.unread],

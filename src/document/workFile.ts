@@ -4,7 +4,7 @@ import { compareSeen } from "../core/decisions/seenAtDart";
 import type { Work } from "../core/decisions/work";
 import { fail, ok, type Result } from "../core/result";
 import { createDrawings, drawingsOnce } from "./drawingsOnce";
-import { checkText, holdsTooMuch, type TooMuch } from "./readLimits";
+import { checkText, holdsTooMuch, partHoldsTooMuch, type TooMuch } from "./readLimits";
 import { workSchema } from "./schema";
 import { CURRENT_VERSION, upgradeWork, UPGRADES, type Upgrades } from "./upgrades";
 
@@ -89,7 +89,7 @@ function parsePlain(data: unknown): Result<Work, WorkFileFailure> {
 function placesOfTooMuch(data: unknown): readonly string[] {
   const fields = typeof data === "object" && data !== null && !Array.isArray(data) ? Object.entries(data) : [];
   const [place = WHOLE] =
-    fields.length > MOST_FIELDS ? [] : fields.flatMap(([key, part]) => (holdsTooMuch(part) ? [key] : []));
+    fields.length > MOST_FIELDS ? [] : fields.flatMap(([key, part]) => (partHoldsTooMuch(key, part) ? [key] : []));
   return [place];
 }
 

@@ -69,7 +69,14 @@ export function createBackup(storage: Storage | null, tab: string): Backup {
     const { past, future, ...rest } = saved;
     const root = { base, ...roots.get(saved.id) };
     const lean = (step: Work | null): unknown => withoutSharedDrawing(step, saved.work);
-    const made = { ...rest, work: drawingsOnce(saved.work), version: CURRENT_VERSION, begun, ...root, base: lean(root.base) };
+    const made = {
+      ...rest,
+      work: drawingsOnce(saved.work),
+      version: CURRENT_VERSION,
+      begun,
+      ...root,
+      base: lean(root.base),
+    };
     // The work matters more than its history, for which there may be no room.
     const isPut = quietly((into) => into.setItem(key, JSON.stringify(made)));
     if (whole)

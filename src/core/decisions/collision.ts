@@ -10,7 +10,17 @@ import type { Picks, Work } from "./work";
 /** The parts of a work that are one decision each. */
 export type OneDecision = Exclude<
   keyof Work,
-  "tapes" | "trusted" | "pattern" | "easeWanted" | "picks" | "alterations" | "seen" | "allowances" | "trials" | "standingLeft" | "unread"
+  | "tapes"
+  | "trusted"
+  | "pattern"
+  | "easeWanted"
+  | "picks"
+  | "alterations"
+  | "seen"
+  | "allowances"
+  | "trials"
+  | "standingLeft"
+  | "unread"
 >;
 
 /** What of a work was changed differently; a part in a list is named by what it is found by. */
