@@ -8,6 +8,7 @@ import { keepHalf } from "../core/plan/halfEdit";
 import { fail, ok, type Result } from "../core/result";
 import { readTrial } from "../core/trial/readTrial";
 import { answerCommand } from "../core/trial/takeAnswer";
+import { canTryOnHalf } from "../core/trial/takenNow";
 import { readSeenFile, type SeenFile } from "../document/seenFile";
 import { keepFailureSentence } from "../words/halves";
 import { planFailureWords } from "../words/plan";
@@ -116,6 +117,10 @@ function withAnswer(work: Work, number: number, half: Half | null): Result<Turne
       answers.length === 0 ? "nothing that was seen has one" : `there are ${answers.length}, 1 is the first`;
     return fail(`this trial has no answer ${number}: ${there}.`);
   }
+  if (half !== null && !canTryOnHalf(trial, answer))
+    return fail(
+      `answer ${number} cannot be tried on one half alone: part of it is of the centre or of one half already.`,
+    );
   const on = half === null ? "" : `, tried on the ${half} half`;
   return ok({
     work: applyCommand(work, answerCommand(work, trial, answer, half)),

@@ -235,13 +235,27 @@ describe("an answer", () => {
   const file = workFile("answers.json", withTrials(trialOf(SWAY)));
 
   it("is tried on one half alone", () => {
+    // Drag lines from the neck point to the armhole, pinned out at the shoulder's end by 6 mm: lower it by as much.
+    const both = withTrials(
+      trialOf([
+        { id: "drag", place: "neckPoint", sign: "dragLines", towards: "frontArmhole" },
+        { id: "fold", place: "frontArmhole", sign: "foldAcross" },
+        { id: "pin", place: "shoulder", sign: "dragLines", way: "pinched", amount: 6 },
+      ]),
+    );
     const next = out("left.json");
-    said(file, "--take", "1", "--half", "left", "--out", next);
-    expect(standing(readBack(next))).toEqual([["swayBack", "left", 12]]);
+    said(workFile("sloping.json", both), "--take", "1", "--half", "left", "--out", next);
+    expect(standing(readBack(next))).toEqual([["shoulderSlope", "left", 6]]);
     expect(readBack(next).trials?.[0]?.taken?.[0]).toMatchObject({ half: "left" });
     const { halves } = reported(next);
     expect([halves.same, halves.both, halves.right]).toEqual([false, [], []]);
-    expect(halves.left).toMatchObject([{ kind: "swayBack", half: "left", amount_mm: 12 }]);
+    expect(halves.left).toMatchObject([{ kind: "shoulderSlope", half: "left", amount_mm: 6 }]);
+  });
+
+  it("of the centre line is refused on one half, as the page does not offer it", () => {
+    expect(refusal(file, "--take", "1", "--half", "left", "--out", out("never.json"))).toMatch(
+      /answer 1 cannot be tried on one half alone/,
+    );
   });
 
   it("that there is not is refused by name, and nothing is written", () => {
