@@ -235,7 +235,8 @@ describe("an answer", () => {
   const file = workFile("answers.json", withTrials(trialOf(SWAY)));
 
   it("is tried on one half alone", () => {
-    // Drag lines from the neck point to the armhole, pinned out at the shoulder's end by 6 mm: lower it by as much.
+    // Drag lines from the neck point to the armhole, pinned out at the shoulder's end by 6 mm: lower it by as
+    // much; of a shoulder's slope up is counted as more.
     const both = withTrials(
       trialOf([
         { id: "drag", place: "neckPoint", sign: "dragLines", towards: "frontArmhole" },
@@ -245,11 +246,11 @@ describe("an answer", () => {
     );
     const next = out("left.json");
     said(workFile("sloping.json", both), "--take", "1", "--half", "left", "--out", next);
-    expect(standing(readBack(next))).toEqual([["shoulderSlope", "left", 6]]);
+    expect(standing(readBack(next))).toEqual([["shoulderSlope", "left", -6]]);
     expect(readBack(next).trials?.[0]?.taken?.[0]).toMatchObject({ half: "left" });
     const { halves } = reported(next);
     expect([halves.same, halves.both, halves.right]).toEqual([false, [], []]);
-    expect(halves.left).toMatchObject([{ kind: "shoulderSlope", half: "left", amount_mm: 6 }]);
+    expect(halves.left).toMatchObject([{ kind: "shoulderSlope", half: "left", amount_mm: -6 }]);
   });
 
   it("of the centre line is refused on one half, as the page does not offer it", () => {

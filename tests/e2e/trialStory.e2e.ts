@@ -4,7 +4,7 @@
  * by keys alone, once in inches, once on a phone.
  */
 import { expect, test, type Locator, type Page } from "@playwright/test";
-import { expectNoAxeViolations, goTo } from "./support";
+import { expectNoAxeViolations } from "./support";
 
 /** How she does it: with a pointer or by keys. Every press, tap and text counts as one. */
 interface Hand {
@@ -107,7 +107,7 @@ const MM: Amounts = {
   left: "-10",
   right: "-24",
   fold: "7",
-  drop: "12",
+  drop: "14",
   back: "14",
   sway: /Take 14 mm out across the back waist/,
 };
@@ -168,9 +168,13 @@ async function writeLines(page: Page, hand: Hand, { fold, drop, back }: Amounts)
   await hand.write(of(2, "How much"), drop);
   await hand.write(of(3, "Place"), "8");
   await hand.choose(of(3, "What is seen"), "dart ends here");
-  await hand.choose(of(3, "of"), "front bust dart");
+  await hand.choose(of(3, "of"), "front side dart");
   await hand.write(of(3, "Out"), back);
   await hand.choose(of(3, "Half"), "right");
+  await hand.write(of(4, "Place"), "8");
+  await hand.choose(of(4, "What is seen"), "stands off in a point");
+  await hand.choose(of(4, "of"), "front side dart");
+  await hand.choose(of(4, "Half"), "right");
 }
 
 async function verdict(page: Page, hand: Hand, words: string, because: string): Promise<void> {
@@ -179,24 +183,97 @@ async function verdict(page: Page, hand: Hand, words: string, because: string): 
   await hand.write(place.getByLabel("Because"), because);
 }
 
-test("the whole story with a pointer", async ({ page }) => {
-  const hand = pointer();
-  await page.goto("./#darts");
-  await answerTwoWays(page, hand, MM);
-  await goTo(page, "Trial");
+/** The first answer taken for both halves; what it explains and leaves stands beside it. */
+async function takeAnswer(page: Page, hand: Hand, { sway }: Amounts): Promise<void> {
+  const answers = part(page, "What it comes to");
+  const first = answers.locator("details").first();
+  await expect(first).toContainText(/sway back/i);
+  await expect(first).toContainText(sway);
+  await expect(first).toContainText("Explains lines 1, 2, 3 and 4. It leaves nothing.");
+  await hand.press(first.getByRole("button", { name: /^Take it/ }));
+  await expect(answers.getByText(/^Taken/).first()).toBeVisible();
+}
+
+const ledger = (page: Page): Locator => page.locator(".ledger-place");
+const onRight = (page: Page): Locator => ledger(page).getByText(/right half/);
+
+interface Way {
+  readonly hand: Hand;
+  readonly amounts: Amounts;
+  /** By the hand, to another step. */
+  readonly goTo: (step: "Darts" | "Trial" | "Paper") => Promise<void>;
+  /** What stands between, looked at. */
+  readonly look: () => Promise<void>;
+}
+
+/** From the first plan to the base that is kept. */
+async function tellStory(page: Page, { hand, amounts, goTo: go, look }: Way): Promise<void> {
+  await go("Darts");
+  await answerTwoWays(page, hand, amounts);
+  await go("Trial");
+  await look();
   await beginTrial(page, hand, false);
-  await writeLines(page, hand, MM);
-  await expectNoAxeViolations(page);
+  await writeLines(page, hand, amounts);
+  await look();
+  await takeAnswer(page, hand, amounts);
+  await look();
   await verdict(page, hand, "Try again", "The left dart is right.");
+  await hand.press(page.getByRole("button", { name: "The left is right" }));
+  await expect(onRight(page)).toHaveCount(0);
+  await beginTrial(page, hand, true);
+  await expect(part(page, "What it comes to")).toContainText("Write a line");
+  await verdict(page, hand, "Keep", "Nothing pulls or stands off.");
+  await hand.press(page.getByRole("button", { name: "Keep it as your base" }));
+  await expect(page.getByText("Kept as your base.")).toBeVisible();
+  await look();
+}
+
+const byLinks =
+  (page: Page, hand: Hand) =>
+  async (step: string): Promise<void> => {
+    await hand.press(page.getByRole("navigation", { name: "Steps of the work" }).getByRole("link", { name: step }));
+    await expect(page.getByRole("heading", { level: 2, name: step })).toBeVisible();
+  };
+
+test("the whole story with a pointer, axe on each state", async ({ page }) => {
+  test.slow();
+  const hand = pointer();
+  await page.goto("./");
+  await tellStory(page, {
+    hand,
+    amounts: MM,
+    goTo: byLinks(page, hand),
+    look: () => expectNoAxeViolations(page),
+  });
 });
 
 test("the whole story by keys alone", async ({ page }) => {
   test.slow();
   const hand = keys(page);
-  await page.goto("./#darts");
-  await answerTwoWays(page, hand, MM);
-  await hand.press(page.getByRole("navigation", { name: "Steps of the work" }).getByRole("link", { name: "Trial" }));
-  await beginTrial(page, hand, false);
-  await writeLines(page, hand, MM);
-  await verdict(page, hand, "Try again", "The left dart is right.");
+  await page.goto("./");
+  await tellStory(page, { hand, amounts: MM, goTo: byLinks(page, hand), look: async () => undefined });
+});
+
+test("the whole story in inches", async ({ page }) => {
+  test.slow();
+  const hand = pointer();
+  await page.goto("./#tape");
+  await page.getByRole("radio", { name: "in", exact: true }).check();
+  await tellStory(page, { hand, amounts: INCHES, goTo: byLinks(page, hand), look: async () => undefined });
+});
+
+test("the whole story on a phone, nothing wider than the screen", async ({ page }) => {
+  test.slow();
+  await page.setViewportSize({ width: 390, height: 844 });
+  const hand = pointer();
+  await page.goto("./");
+  await tellStory(page, {
+    hand,
+    amounts: MM,
+    goTo: byLinks(page, hand),
+    look: async () => {
+      await expectNoAxeViolations(page);
+      expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(390);
+    },
+  });
 });
