@@ -276,3 +276,7 @@ export const LAYING = "Laying the pieces out…";
 /** "For a toile: at least 30 mm to let out at shoulder, sides, waist and centre seams". */
 export const toileTick = (unit: LengthUnit): string =>
   `For a toile: at least ${allowanceAmount(TOILE_ALLOWANCE[unit], unit)} to let out at ${TOILE_SEAMS}`;
+
+/** On the checklist: what is cut by it first is a toile. */
+export const toileNote = (unit: LengthUnit): string =>
+  `For a toile, allow at least ${allowanceAmount(TOILE_ALLOWANCE[unit], unit)} at ${TOILE_SEAMS}, so that it can be let out.`;

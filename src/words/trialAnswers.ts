@@ -22,7 +22,7 @@ export const answerName = ({ causes }: TrialAnswer): string =>
 
 /** What is amiss, and where the amount is a first try only. */
 export const causeSentence = (cause: Cause, unit: LengthUnit): string =>
-  `${causeWords(cause, unit)}${cause.amountBy === "usual" ? " A usual first try: no amount was told." : ""}`;
+  `${causeWords(cause, unit)}${cause.amountBy === "usual" && cause.amount > 0 ? " A usual first try: no amount was told." : ""}`;
 
 /** What is altered for it, as the ledger will say. */
 export function alteredWords(answer: TrialAnswer, unit: LengthUnit): readonly string[] {

@@ -101,8 +101,8 @@ export function alterationsFor(causes: readonly ToAlter[], toile: Toile): Altere
           for (const half of cause.halves) {
             const mark = markOf(cause, half, toile.lines);
             if (mark === null) continue;
-            if (canLevel(toile.plan) && Math.abs(mark.down) >= CLOTH_WORTH_ALTERING)
-              addFit("bustPointLevel", [half], mark.down);
+            const down = mark.down - movedBy(causes, half);
+            if (canLevel(toile.plan) && Math.abs(down) >= CLOTH_WORTH_ALTERING) addFit("bustPointLevel", [half], down);
             if (Math.abs(mark.out) >= CLOTH_WORTH_ALTERING)
               darts.push(
                 ...bustDarts(toile.plan, half).map((dart) => endMoved(toile, dart, half, { out: mark.out, down: 0 })),
@@ -148,6 +148,15 @@ function cupFor({ sewn, plan }: Toile, half: Half, fuller: Mm): string {
 /** Whether a row can be altered on one half alone: a bust only by another cup version. */
 export const canBeOnOneHalf = ({ changes }: Rule, { pattern }: Decided): boolean =>
   pattern.own?.inUse !== true && pattern.chart.cups.length > 1 ? true : changes.every(({ of }) => of !== "bust");
+
+/** How far down other causes, once altered, bring the bust point that is drawn. */
+const movedBy = (causes: readonly ToAlter[], half: Half): Mm =>
+  causes
+    .filter(({ halves }) => halves.includes(half))
+    .reduce((sum, { rule, amount }) => {
+      const way = rule.shows.find(({ place, sign }) => place === "bust" && sign === "bustPoint")?.marked;
+      return sum + (way === undefined ? 0 : way === "down" ? amount : -amount);
+    }, 0);
 
 const canLevel = (plan: Plan): boolean => fitOf("bustPointLevel").applies(setOf(plan.left.pieces));
 

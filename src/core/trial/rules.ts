@@ -18,6 +18,8 @@ export interface Shown {
   readonly likely: number;
   /** What the cause's amount is by what was measured here, for each mm; absent: it says nothing of the amount. */
   readonly tells?: Readonly<Partial<Record<TrialWay, number>>>;
+  /** Of a mark: which way it lies from what was sewn or drawn, by the cause's amount. */
+  readonly marked?: "down" | "up";
 }
 
 /** What is altered for a cause: `by` for each mm of its amount on one half; of several fits the first that the garment can have. */
@@ -101,6 +103,13 @@ const sign = (
   likely: number,
   tells?: Readonly<Partial<Record<TrialWay, number>>>,
 ): Shown => ({ place, sign: what, likely, ...(tells === undefined ? {} : { tells }) });
+
+const mark = (place: TrialPlace, what: TrialSign, likely: number, marked?: "down" | "up"): Shown => ({
+  place,
+  sign: what,
+  likely,
+  ...(marked === undefined ? {} : { marked }),
+});
 
 /** A fold inside a piece: twice its depth. */
 const FOLD = { pinched: 2 } as const;
@@ -222,6 +231,11 @@ const ROWS: Readonly<Record<RuleName, Row>> = {
   },
   longAboveBust: {
     shows: [
+      sign("frontHem", "drops", 0.25, OFF),
+      sign("backHem", "drops", 0.25, OFF),
+      mark("bust", "bustPoint", 0.6, "up"),
+      mark("dartEnd", "dartEnds", 0.4, "up"),
+
       sign("chest", "foldAcross", 0.65, FOLD),
       sign("blades", "foldAcross", 0.5, FOLD),
       sign("underarm", "drops", 0.3, OFF),
@@ -236,6 +250,11 @@ const ROWS: Readonly<Record<RuleName, Row>> = {
   },
   shortAboveBust: {
     shows: [
+      sign("frontHem", "ridesUp", 0.25, OFF),
+      sign("backHem", "ridesUp", 0.25, OFF),
+      mark("bust", "bustPoint", 0.6, "down"),
+      mark("dartEnd", "dartEnds", 0.4, "down"),
+
       sign("bust", "ridesUp", 0.5, OFF),
       sign("underarm", "cutsIn", 0.45, OFF),
       sign("chest", "tight", 0.3, SLIT),
@@ -250,6 +269,9 @@ const ROWS: Readonly<Record<RuleName, Row>> = {
   },
   longBelowBust: {
     shows: [
+      sign("frontHem", "drops", 0.4, OFF),
+      sign("backHem", "drops", 0.4, OFF),
+
       sign("frontAboveWaist", "foldAcross", 0.75, FOLD),
       sign("backAboveWaist", "foldAcross", 0.7, FOLD),
       sign("sideSeam", "foldAcross", 0.4, FOLD),
@@ -261,6 +283,9 @@ const ROWS: Readonly<Record<RuleName, Row>> = {
   },
   shortBelowBust: {
     shows: [
+      sign("frontHem", "ridesUp", 0.4, OFF),
+      sign("backHem", "ridesUp", 0.4, OFF),
+
       sign("frontWaist", "ridesUp", 0.7, OFF),
       sign("backWaist", "ridesUp", 0.7, OFF),
       sign("frontAboveWaist", "tight", 0.2, SLIT),
@@ -318,6 +343,11 @@ const ROWS: Readonly<Record<RuleName, Row>> = {
   },
   fullBust: {
     shows: [
+      mark("bust", "bustPoint", 0.3),
+      mark("dartEnd", "dartEnds", 0.25),
+      sign("chest", "tight", 0.3, SLIT),
+      sign("frontArmhole", "cutsIn", 0.2),
+
       sign("bust", "tight", 0.7, SLIT),
       sign("bust", "dragLines", 0.5, SLIT),
       sign("bust", "flat", 0.4, SLIT),
@@ -336,6 +366,9 @@ const ROWS: Readonly<Record<RuleName, Row>> = {
   },
   smallBust: {
     shows: [
+      mark("bust", "bustPoint", 0.25),
+      mark("dartEnd", "dartEnds", 0.2),
+
       sign("bust", "foldAlong", 0.75, FOLD),
       sign("bust", "foldAcross", 0.25, FOLD),
       sign("bust", "pointed", 0.2),
@@ -357,12 +390,17 @@ const ROWS: Readonly<Record<RuleName, Row>> = {
     usual: 10,
   },
   bustPointElsewhere: {
-    shows: [sign("bust", "bustPoint", 0.8), sign("dartEnd", "pointed", 0.2), sign("dartEnd", "foldAcross", 0.1)],
+    shows: [
+      mark("dartEnd", "dartEnds", 0.6),
+      mark("bust", "bustPoint", 0.8),
+      sign("dartEnd", "pointed", 0.2),
+      sign("dartEnd", "foldAcross", 0.1),
+    ],
     changes: [{ of: "bustPoint" }],
     usual: 0,
   },
   dartEndElsewhere: {
-    shows: [sign("dartEnd", "dartEnds", 0.8), sign("dartEnd", "pointed", 0.3)],
+    shows: [mark("dartEnd", "dartEnds", 0.8), sign("dartEnd", "pointed", 0.3)],
     changes: [{ of: "dartEnd" }],
     usual: 0,
   },
@@ -560,6 +598,14 @@ const ROWS: Readonly<Record<RuleName, Row>> = {
   },
   strapTooLong: {
     shows: [
+      sign("underBust", "drops", 0.5, OFF),
+      sign("frontWaist", "drops", 0.35, OFF),
+      sign("backWaist", "drops", 0.35, OFF),
+      sign("frontHem", "drops", 0.25, OFF),
+      sign("backHem", "drops", 0.25, OFF),
+      mark("bust", "bustPoint", 0.5, "up"),
+      mark("dartEnd", "dartEnds", 0.3, "up"),
+
       sign("strap", "gapes", 0.7, FOLD),
       sign("strap", "foldAcross", 0.5, FOLD),
       sign("strap", "slips", 0.25),
@@ -569,7 +615,18 @@ const ROWS: Readonly<Record<RuleName, Row>> = {
     usual: 10,
   },
   strapTooShort: {
-    shows: [sign("strap", "cutsIn", 0.7, SLIT), sign("strap", "tight", 0.6, SLIT), sign("bust", "ridesUp", 0.15)],
+    shows: [
+      sign("underBust", "ridesUp", 0.5, OFF),
+      sign("frontWaist", "ridesUp", 0.35, OFF),
+      sign("backWaist", "ridesUp", 0.35, OFF),
+      sign("frontHem", "ridesUp", 0.25, OFF),
+      sign("backHem", "ridesUp", 0.25, OFF),
+      mark("bust", "bustPoint", 0.5, "down"),
+      mark("dartEnd", "dartEnds", 0.3, "down"),
+      sign("strap", "cutsIn", 0.7, SLIT),
+      sign("strap", "tight", 0.6, SLIT),
+      sign("bust", "ridesUp", 0.15),
+    ],
     changes: [fit("strapLength", 1)],
     usual: 10,
   },

@@ -31,9 +31,9 @@ export interface Weighed {
 /** How probable each thing is before anything was seen. */
 const PRIOR = {
   /** A sign seen that is not there. */
-  falseSign: 0.012,
+  falseSign: 0.006,
   /** One cause more, as a logarithm; and that it is on one half alone. */
-  cause: -3.4,
+  cause: -3.2,
   oneHalf: -0.7,
   /** That she ticks a thing as right that is not. */
   wrongTick: 0.25,
@@ -107,17 +107,35 @@ export function findingsOf(
 }
 
 const shownAt = (rule: Rule, line: ReadLine): Shown | undefined =>
-  rule.shows.find(({ place, sign }) => place === line.place && sign === line.sign);
+  rule.shows.find(({ place, sign, marked }) => place === line.place && sign === line.sign && isThatWay(marked, line));
+
+const isThatWay = (marked: Shown["marked"], { mark }: ReadLine): boolean =>
+  marked === undefined || mark === null || (marked === "down" ? mark.down : -mark.down) >= CLOTH_WORTH_ALTERING;
+
+const isSeenOtherWay = (
+  way: "down" | "up",
+  lines: readonly ReadLine[],
+  place: TrialPlace,
+  sign: TrialSign,
+): boolean => {
+  const here = lines.filter((line) => line.place === place && line.sign === sign);
+  return here.length > 0 && !here.some((line) => isThatWay(way, line));
+};
 
 /** Whether a cause, where it is supposed, shows what a line tells. */
 export const isShownBy = ({ rule, halves }: Supposed, line: ReadLine): Shown | null =>
   halves.some((half) => line.halves.includes(half)) ? (shownAt(rule, line) ?? null) : null;
 
-/** Cloth by a line as it was measured: a fold has its depth twice. */
-const clothOf = ({ way, amount }: NonNullable<ReadLine["measured"]>): Mm => (way === "pinched" ? 2 * amount : amount);
+/** Cloth by a line as it was measured: a fold has its depth twice; of a mark how far down it lies. */
+function clothOf({ measured, mark }: ReadLine): Mm | null {
+  if (mark !== null) return mark.down;
+  if (measured === null) return null;
+  return measured.way === "pinched" ? 2 * measured.amount : measured.amount;
+}
 
 /** What each mm of a cause shows of cloth at a line; null: the line does not tell its amount. */
 function clothPerAmount(shown: Shown, line: ReadLine): number | null {
+  if (line.mark !== null) return shown.marked === undefined ? null : shown.marked === "down" ? 1 : -1;
   if (line.measured === null) return null;
   const { way } = line.measured;
   const times = shown.tells?.[way];
@@ -130,13 +148,13 @@ function amountsOf(
   lines: readonly ReadLine[],
 ): { readonly amounts: readonly Mm[]; readonly measured: readonly boolean[]; readonly misfit: number } {
   const rows = lines.flatMap((line) => {
-    const { measured } = line;
-    if (measured === null) return [];
+    const cloth = clothOf(line);
+    if (cloth === null) return [];
     const coefficients = causes.map((cause) => {
       const shown = isShownBy(cause, line);
       return shown === null ? 0 : (clothPerAmount(shown, line) ?? 0);
     });
-    return coefficients.some((one) => one !== 0) ? [{ coefficients, cloth: clothOf(measured) }] : [];
+    return coefficients.some((one) => one !== 0) ? [{ coefficients, cloth }] : [];
   });
   // What nothing tells stays at the usual first try, held by a weak tie.
   const tie = (CLOTH_READ / USUAL_SPREAD) ** 2;
@@ -193,8 +211,10 @@ export function weigh(causes: readonly Supposed[], { lines, slots, ofNothing }: 
   const shares = amounts.map((amount, at) => (marked[at] === true ? 1 : seenShare(amount)));
   const hidden = new Map<string, Record<Half, number>>();
   for (const [at, { rule, halves }] of causes.entries())
-    for (const { place, sign, likely } of rule.shows) {
+    for (const { place, sign, likely, marked: way } of rule.shows) {
       const key = keyOf(place, sign);
+      // A mark that lies the other way is none that this cause shows.
+      if (way !== undefined && isSeenOtherWay(way, lines, place, sign)) continue;
       const miss = hidden.get(key) ?? { left: 1, right: 1 };
       for (const half of halves) miss[half] *= 1 - likely * invariant(shares[at], "share");
       hidden.set(key, miss);

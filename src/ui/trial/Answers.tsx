@@ -98,19 +98,20 @@ interface AnswerProps {
 const HALVES: readonly Half[] = ["left", "right"];
 
 function Answer({ answer, trial, unit, isFirst, isLast, hasNext, onTake }: AnswerProps) {
-  const [isOpen, setOpen] = useState(isFirst);
+  const [opened, setOpened] = useState<boolean | null>(null);
+  const isOpen = opened ?? isFirst;
   const stands = standsOn(trial, answer);
   const name = answerName(answer);
   const expects = expectsWords(answer);
   const against = againstWords(answer);
   return (
-    <details
-      className="trial-answer"
-      open={isOpen}
-      onToggle={(event) => setOpen(event.currentTarget.open)}
-      data-taken={stands === null ? undefined : ""}
-    >
-      <summary>
+    <details className="trial-answer" open={isOpen} data-taken={stands === null ? undefined : ""}>
+      <summary
+        onClick={(event) => {
+          event.preventDefault();
+          setOpened(!isOpen);
+        }}
+      >
         {stands !== null && <span className="answer-first">{stands === "both" ? TAKEN : takenOn(stands)}. </span>}
         {name}
       </summary>
@@ -141,7 +142,7 @@ function Answer({ answer, trial, unit, isFirst, isLast, hasNext, onTake }: Answe
             {stands !== "both" && (
               <button
                 type="button"
-                className="button primary"
+                className="button main"
                 aria-label={`${TAKE_IT}: ${name}`}
                 onClick={() => onTake(null)}
               >
