@@ -135,9 +135,10 @@ const statedAt = ({ drawn }: PlannedDart, radius: Mm): DartFigures => ({
   fullness: coneHeight(drawn.angle, radius),
 });
 
+const near = (one: Mm, other: Mm): boolean => Math.abs(one - other) < READS_AS_NOTHING;
+
 function isDrawnAlike(a: DartFigures | null, b: DartFigures | null): boolean {
   if (a === null || b === null) return a === b;
-  const near = (one: Mm, other: Mm): boolean => Math.abs(one - other) < READS_AS_NOTHING;
   return (
     near(a.intake, b.intake) &&
     near(a.fullness, b.fullness) &&

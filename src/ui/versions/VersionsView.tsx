@@ -132,7 +132,7 @@ interface ComparedProps {
 }
 
 function Compared({ work, older, newer, isOne }: ComparedProps) {
-  const compared = useMemo(() => compareVersions(older, newer), [older.decided, older.plan, newer.decided, newer.plan]);
+  const compared = compareVersions(older, newer);
   const { unit } = work;
   const alterations = alterationLines(compared.alterations, unit);
   const heads = isOne ? [versionHead(newer)] : [versionHead(older), versionHead(newer)];
@@ -193,7 +193,9 @@ function LinesTable({ title, heads, lines }: LinesProps) {
         <caption>{title}</caption>
         <thead>
           <tr>
-            <td />
+            <th scope="col">
+              <span className="visually-hidden">{VERSIONS_WORDS.what}</span>
+            </th>
             {heads.map((head) => (
               <th key={head} scope="col">
                 {head}
@@ -255,7 +257,9 @@ function Reasons({ work, older, newer, compared }: ReasonsProps) {
     <section aria-labelledby={`${id}-why`}>
       <h4 id={`${id}-why`}>{VERSIONS_WORDS.why}</h4>
       {told.length === 0 ? (
-        <p>{isSame(older.decided.picks, newer.decided.picks) ? VERSIONS_WORDS.unchanged : VERSIONS_WORDS.ownDecision}</p>
+        <p>
+          {isSame(older.decided.picks, newer.decided.picks) ? VERSIONS_WORDS.unchanged : VERSIONS_WORDS.ownDecision}
+        </p>
       ) : (
         <dl className="version-why">
           {told.map(({ key, what, reasons }) => (
