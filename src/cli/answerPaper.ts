@@ -70,7 +70,7 @@ const NO_TYPEFACES = { regular: new Uint8Array(), bold: new Uint8Array() };
 
 /** What the page asks for when nothing there has been changed, but for what the command says otherwise. */
 export function requestFor(
-  { paper, size, allSizes, allowances, overlay, day }: PaperCommand,
+  { paper, size, allSizes, allowances, toile, overlay, day }: PaperCommand,
   { work, plan }: Planned,
   today: string,
 ): Result<PaperRequest, string> {
@@ -92,6 +92,7 @@ export function requestFor(
       under: [],
       before: false,
       allowances: allowances && !overlay && !allSizes,
+      ...(toile ? { toile: true as const } : {}),
       ...(allSizes ? { nested: true as const } : {}),
     },
   });

@@ -17,6 +17,7 @@ Reads a saved Bodicewright work file and writes its paper.
   --size LABEL      the pieces of one printed size in place of your own line
   --all-sizes       every printed size, one in another, at the stitch line
   --no-allowances   end the pieces at the stitch line
+  --toile           wide allowances where a toile may have to be let out
   --overlay         strips with only what changes, to lay on the tissue
                     (pdf or svg)
   --day YYYY-MM-DD  the day written on it; else today
@@ -40,6 +41,7 @@ export interface PaperCommand {
   readonly size: string | null;
   readonly allSizes: boolean;
   readonly allowances: boolean;
+  readonly toile: boolean;
   readonly overlay: boolean;
   /** yyyy-mm-dd; null: today. */
   readonly day: string | null;
@@ -49,7 +51,7 @@ const KINDS: readonly PaperKind[] = ["pdf", "svg", "dxf", "checklist"];
 const KINDS_SAID = "pdf, svg, dxf or checklist";
 
 const VALUED = ["--as", "--out", "--paper", "--size", "--day"] as const;
-const PLAIN = ["--all-sizes", "--no-allowances", "--overlay"] as const;
+const PLAIN = ["--all-sizes", "--no-allowances", "--toile", "--overlay"] as const;
 type Valued = (typeof VALUED)[number];
 type Plain = (typeof PLAIN)[number];
 
@@ -132,6 +134,7 @@ function commandOf({ files, values, flags }: Given): Result<PaperCommand, string
     size: values.get("--size") ?? null,
     allSizes: flags.has("--all-sizes"),
     allowances: !flags.has("--no-allowances"),
+    toile: flags.has("--toile"),
     overlay,
     day,
   });
@@ -144,14 +147,16 @@ function commandOf({ files, values, flags }: Given): Result<PaperCommand, string
 function misplacedIn(as: PaperKind, overlay: boolean, options: readonly (Valued | Plain)[]): string | null {
   const has = (option: Valued | Plain): boolean => options.includes(option);
   if (as === "checklist") {
-    const idle = (["--size", "--all-sizes", "--no-allowances", "--overlay"] as const).find(has);
+    const idle = (["--size", "--all-sizes", "--no-allowances", "--toile", "--overlay"] as const).find(has);
     return idle === undefined ? null : `The checklist is plain text: ${idle} says nothing about it. Leave it out.`;
   }
   if (overlay) {
-    const idle = (["--size", "--all-sizes", "--no-allowances"] as const).find(has);
+    const idle = (["--size", "--all-sizes", "--no-allowances", "--toile"] as const).find(has);
     return idle === undefined ? null : `Strips show your own stitch line alone: ${idle} does not go with --overlay.`;
   }
   if (has("--all-sizes") && has("--size")) return "--size is one size and --all-sizes all of them: leave one out.";
+  if (has("--toile") && (has("--all-sizes") || has("--no-allowances")))
+    return `A toile has allowances to let out: ${has("--all-sizes") ? "--all-sizes" : "--no-allowances"} does not go with --toile.`;
   return null;
 }
 

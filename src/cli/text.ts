@@ -5,6 +5,7 @@ import type { Plan } from "../core/plan/plan";
 import type { Work } from "../core/decisions/work";
 import { bustSentence, lineSentence } from "../words/blend";
 import { cautions } from "../words/cautions";
+import { toileNote } from "../words/paperChoices";
 import type { WorkPhase } from "../core/plan/workPhases";
 import { checklistByPiece, groupTitle, phaseWords } from "../words/checklist";
 import { planDoubts } from "../words/doubts";
@@ -69,7 +70,9 @@ function tape(work: Work): readonly string[] {
 function verdict(work: Work, plan: Plan): readonly string[] {
   const { failing, notes } = planDoubts(plan, work.unit);
   const darts = printedDartsNote(plan, work);
-  const noted = [...notes, ...(darts === null ? [] : [darts])].flatMap((note) => hanging("  - ", note));
+  const noted = [...notes, ...(darts === null ? [] : [darts]), toileNote(work.unit)].flatMap((note) =>
+    hanging("  - ", note),
+  );
   if (failing.length === 0)
     return [...heading("Checks"), `All ${plan.checks.length} checks on this plan hold.`, ...noted];
   return [

@@ -483,5 +483,8 @@ export const CENTRE_STRAIGHT = 0.5;
 /** mm. A mark as near as this to where a front's darts lead is taken for its bust point (our own choice). */
 export const BUST_POINT_MARKED = 45;
 
-/** mm. A toile that measures this much more or less than its plan was sewn otherwise: less is how a tape is held (common practice). */
-export const SEWN_OFF = 4;
+/** mm. What an amount of cloth read off a toile is good to, one standard deviation: a pinch, a slit, a mark (common practice, no source). */
+export const CLOTH_READ = 5;
+
+/** mm. Less cloth than this on one half is left alone: it is less than can be pinned twice alike (our own choice). */
+export const CLOTH_WORTH_ALTERING = 4;

@@ -103,7 +103,8 @@ function leaveOutSurplus(place: Place, list: unknown, most: number): void {
     return;
   }
   const items: readonly unknown[] = list;
-  const darts = items.map((item) => {
+  // Places left empty in a list are looked at, too.
+  const darts = Array.from(items, (item) => {
     const parsed = seenOfDartSchema.safeParse(item);
     return parsed.success ? parsed.data : null;
   });

@@ -4,7 +4,17 @@
  * `placePieces` and `boxOf` lay pieces out on the table; `pieceMarks` gives one piece as paths; `sizeLabels`,
  * `pieceLabels`, `planLabels` and `keepApart` give what is written beside them; `pieceDiagram` is one piece with its amounts for paper.
  */
-export { boxOf, boundsOf, placePieces, type Box, type Place } from "./layout";
+export {
+  boxOf,
+  boundsOf,
+  onTable,
+  placeHalves,
+  placeKey,
+  placePieces,
+  placeTransform,
+  type Box,
+  type Place,
+} from "./layout";
 export { pieceMarks, type PieceMarks } from "./pieceMarks";
 export { keepApart, nearestApart, textPixels, type Label } from "./labels";
 export { cutLineWords, pieceLabels, planLabels, sizeLabels, sizesInUse } from "./planLabels";

@@ -19,6 +19,8 @@ export type InkRole =
   | "level"
   /** Where the piece is cut across to be lengthened or shortened. */
   | "lengthen"
+  /** Rows of tacking on the cloth, which tell the halves of a toile apart. */
+  | "tacking"
   /** Bust point, ends of darts, buttons. */
   | "mark"
   /** A printed size, under the wearer's line: its dash tells which. */

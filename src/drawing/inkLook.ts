@@ -26,6 +26,7 @@ export const INK_LOOK: Readonly<Record<InkRole, InkLook>> = {
   grain: look(0.3),
   level: look(0.2, [6, 1.5, 1, 1.5], "#555555"),
   lengthen: look(0.2),
+  tacking: look(0.5, [5, 3]),
   mark: look(0.3),
   printed: look(0.2, [], "#8c857a"),
   before: look(0.25, [3, 0.8, 0.6, 0.8, 0.6, 0.8], "#6b6b6b"),

@@ -1,4 +1,6 @@
 /** Where each piece lies on the table: front and back of the bodice side by side, bands and basques under them. */
+import { isTurnedOver } from "../core/cutting/turnedOver";
+import { otherHalf, type Half } from "../core/decisions/alteration";
 import { outlineBounds } from "../core/geometry/outline";
 import type { Piece, PieceName } from "../core/pattern/piece";
 import { OTHER_PIECES } from "../core/pattern/pieceSet";
@@ -19,7 +21,24 @@ export interface Place {
   readonly dy: Mm;
   /** Everything of the piece in all sizes, on the table. */
   readonly box: Box;
+  /** Of which half of the body, where both lie there. */
+  readonly half?: Half;
+  /** Turned over: x runs to the left from `dx`. */
+  readonly mirrored?: true;
 }
+
+/** A point of a piece, on the table. */
+export const onTable = ({ dx, dy, mirrored }: Place, { x, y }: { readonly x: Mm; readonly y: Mm }) => ({
+  x: dx + (mirrored === true ? -x : x),
+  y: dy + y,
+});
+
+/** The same for all of a piece's drawing. */
+export const placeTransform = ({ dx, dy, mirrored }: Place): string =>
+  mirrored === true ? `matrix(-1 0 0 1 ${dx} ${dy})` : `translate(${dx} ${dy})`;
+
+/** Unlike that of any other place. */
+export const placeKey = ({ piece, half }: Place): string => (half === undefined ? piece : `${piece}-${half}`);
 
 /** Room between pieces: for labels at the sides and the amounts between waist and waist; less where they belong together. */
 const BESIDE: Mm = 140;
@@ -109,6 +128,53 @@ export function placePieces(sizes: readonly (readonly Piece[])[]): readonly Plac
       found(OTHER_PIECES, (name) => name),
     ),
   ];
+}
+
+/** Room between the centre lines of the two halves of a piece. */
+const HALVES_APART: Mm = 30;
+/** Between what is written at the right of one piece and at the left of the next. */
+const WORDS_BOTH: Mm = 190;
+
+/**
+ * Both halves of the body side by side, centre line to centre line, each as the sewn garment is looked at: from the front her right
+ * half is at the left, from behind her left one. The half that a piece as drawn is not is turned over.
+ *
+ * @param places of one half
+ */
+export function placeHalves(places: readonly Place[]): readonly Place[] {
+  const groupOf = (name: PieceName): number =>
+    GROUPS.findIndex(({ uppers, below }) => uppers.includes(name) || below.some(([other]) => other === name));
+  const columns = new Map<string, Place[]>();
+  for (const place of places) {
+    const group = groupOf(place.piece);
+    const key = group < 0 ? place.piece : String(group);
+    columns.set(key, [...(columns.get(key) ?? []), place]);
+  }
+  const rows: { x: Mm } = { x: 0 };
+  const others: { x: Mm } = { x: 0 };
+  return [...columns.values()].flatMap((column) => {
+    const row = column.some(({ piece }) => groupOf(piece) >= 0) ? rows : others;
+    const left = Math.min(...column.map(({ box }) => box.x));
+    const width = Math.max(...column.map(({ box }) => box.x + box.width)) - left;
+    const axis = row.x + width + HALVES_APART / 2;
+    row.x = axis + HALVES_APART / 2 + width + WORDS_BOTH;
+    const [near, far] = [axis + HALVES_APART / 2, axis - HALVES_APART / 2];
+    return column.flatMap((place): Place[] => {
+      const { piece, dx, dy, box } = place;
+      const over: Half = isTurnedOver(piece, "left") ? "left" : "right";
+      return [
+        {
+          piece,
+          dx: far + left - dx,
+          dy,
+          box: { ...box, x: far - (box.x - left) - box.width },
+          half: over,
+          mirrored: true,
+        },
+        { piece, dx: near - left + dx, dy, box: { ...box, x: near - left + box.x }, half: otherHalf(over) },
+      ];
+    });
+  });
 }
 
 /** Pieces without a name of ours lie beneath all the others, side by side. */

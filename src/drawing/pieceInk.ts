@@ -23,6 +23,7 @@ import {
   levelLineWords,
   openingWords,
   seamNameWords,
+  tackingWords,
 } from "../words/truePaper";
 import { alongLine, obstaclesOf, readable } from "./alongLine";
 import type { Ink, InkLine, InkRole, InkText } from "./ink";
@@ -87,6 +88,7 @@ export function pieceInk(piece: TruePiece, { title, allowances, borders = [] }: 
     ...piece.dots.map((at): PieceInk => ({ ...circle(at, 1.1, "mark"), filled: true })),
     ...piece.notches.flatMap((notch) => notchInk(notch, piece)),
     ...grainInk(piece.grain),
+    ...tackingInk(piece),
     ...(piece.bustPoint === null ? [] : bustPointInk(piece.bustPoint, piece)),
     ...piece.drills.flatMap((drill) =>
       drill.what === "button" ? buttonInk(drill.at, drill.hole) : drillInk(drill.at),
@@ -333,6 +335,20 @@ function grainInk([from, to]: TruePiece["grain"]): readonly PieceInk[] {
     arrowHead(from, 0, -1),
     arrowHead(to, 0, 1),
     words("grain", shift(middle, -1.4, 0), GRAIN_WORDS, { anchor: "middle", turn: radians(-Math.PI / 2) }),
+  ];
+}
+
+/** Words stand so far beside a row of tacking, mm. */
+const BESIDE_TACKING: Mm = 1.4;
+
+/** The rows, and along the first of them whose half they tell. */
+function tackingInk({ tacking, half }: TruePiece): readonly PieceInk[] {
+  const left = tacking.toSorted(([a], [b]) => a.x - b.x)[0];
+  if (half === null || left === undefined) return [];
+  const at = shift(midpoint(...left), -BESIDE_TACKING, 0);
+  return [
+    ...tacking.map((row) => polyline("tacking", row)),
+    words("tacking", at, tackingWords(half), { anchor: "middle", turn: radians(-Math.PI / 2) }),
   ];
 }
 

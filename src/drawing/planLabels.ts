@@ -1,5 +1,7 @@
 /** What is written beside the pieces: sizes of the printed lines, how the cut line runs, what the darts take. */
+import type { Half } from "../core/decisions/alteration";
 import { pointOf, type DartRef, type Nest, type PieceName, type PointName } from "../core/pattern/piece";
+import { isSamePiece } from "../core/pattern/pieceSet";
 import { liesAlongBust } from "../core/pattern/dartNames";
 import { isBasque } from "../core/pattern/pieceGroups";
 import type { CutLine, PlanHalf } from "../core/plan/plan";
@@ -10,7 +12,7 @@ import { blendGroup } from "../words/ledger";
 import { formatAmount } from "../words/terms/length";
 import { capital, namedPieceWords } from "../words/terms/names";
 import type { Label } from "./labels";
-import type { Place } from "./layout";
+import { onTable, placeKey, type Place } from "./layout";
 import { pieceMarks } from "./pieceMarks";
 import type { Mm } from "../core/units";
 
@@ -56,7 +58,8 @@ export function sizeLabels(
   places: readonly Place[],
   inUse: (piece: PieceName) => readonly string[],
 ): readonly Label[] {
-  return places.flatMap(({ piece, dx, dy }) => {
+  return places.flatMap((place) => {
+    const { piece } = place;
     const first = inUse(piece)
       .map((label) => nest.labels.indexOf(label))
       .filter((index) => index >= 0);
@@ -69,9 +72,8 @@ export function sizeLabels(
       const label = invariant(nest.labels[index], "label");
       return [
         {
-          id: `size-${piece}-${label}`,
-          x: at.x + dx,
-          y: at.y + dy,
+          id: `size-${placeKey(place)}-${label}`,
+          ...onTable(place, at),
           below: BELOW_LINE,
           // Printed sizes stand one lower in turn where they are close; only those in use are worth the second line.
           moves: first.includes(index) ? 1 : 0,
@@ -125,21 +127,32 @@ function movedWords(
   return [...spread, ...(spread.length > 0 ? ["for the bust"] : []), ...then(alterationMove)];
 }
 
-/** The names of the pieces, how they are cut, and the bust point. They come first: nothing may take their place. */
-export function pieceLabels(plan: PlanHalf, places: readonly Place[]): readonly Label[] {
-  return places.flatMap(({ piece, dx, dy }): Label[] => {
+/**
+ * The names of the pieces, how they are cut or for which half, and the bust point. They come first: nothing may take their place.
+ *
+ * @param halves where they differ: which half it is, and the other one
+ */
+export function pieceLabels(
+  plan: PlanHalf,
+  places: readonly Place[],
+  halves: { readonly half: Half; readonly other: PlanHalf } | null = null,
+): readonly Label[] {
+  return places.flatMap((place): Label[] => {
+    const { piece } = place;
     const drawn = plan.pieces.find(({ name }) => name === piece);
     if (drawn === undefined) return [];
     const { title, centreOnFold } = pieceMarks(drawn);
+    const like = halves?.other.pieces.find(({ name }) => name === piece);
+    const isSaid = place.half !== undefined || like === undefined || !isSamePiece(drawn, like);
+    const half = halves !== null && isSaid ? halves.half : null;
     const name = capital(namedPieceWords(piece, plan.nest.otherNames));
     const labels: Label[] = [
       {
-        id: `title-${piece}`,
-        x: title.x + dx,
-        y: title.y + dy,
-        lines: [name, centreOnFold ? "cut on the fold" : "cut two"],
-        far: name.split(" "),
-        anchor: "start",
+        id: `title-${placeKey(place)}`,
+        ...onTable(place, title),
+        lines: [name, half === null ? (centreOnFold ? "cut on the fold" : "cut two") : `your ${half}`],
+        far: [...name.split(" "), ...(half === null ? [] : [half])],
+        anchor: place.mirrored === true ? "end" : "start",
         kind: "title",
         leader: null,
       },
@@ -148,9 +161,8 @@ export function pieceLabels(plan: PlanHalf, places: readonly Place[]): readonly 
     const { own, printed, probable } = plan.bustPoint;
     const at = own ?? printed;
     labels.push({
-      id: "bust-point",
-      x: at.x + dx,
-      y: at.y + dy,
+      id: place.half === undefined ? "bust-point" : `bust-point-${place.half}`,
+      ...onTable(place, at),
       below: ABOVE_MARK,
       moves: 0,
       lines: [own === null ? "bust point" : "your bust point"],
@@ -161,9 +173,8 @@ export function pieceLabels(plan: PlanHalf, places: readonly Place[]): readonly 
     });
     if (probable !== null) {
       labels.push({
-        id: "bust-probable",
-        x: probable.centre.x + dx,
-        y: probable.centre.y + probable.down + dy,
+        id: place.half === undefined ? "bust-probable" : `bust-probable-${place.half}`,
+        ...onTable(place, { x: probable.centre.x, y: probable.centre.y + probable.down }),
         below: BELOW_LINE,
         moves: 0,
         lines: ["yours probably in here"],
@@ -191,18 +202,19 @@ export function planLabels(
     if (place === undefined || (line.level === "waist") === basque) continue;
     const [run, amount] = cutLineWords(line, unit);
     const share = `${Math.round(line.share * 100)} %`;
+    const over = place.mirrored === true;
     labels.push({
-      id: `cut-${line.piece}-${line.level}`,
-      x: place.box.x + place.box.width + BESIDE,
+      id: `cut-${placeKey(place)}-${line.level}`,
+      x: over ? place.box.x - BESIDE : place.box.x + place.box.width + BESIDE,
       y: line.at.y + place.dy - BESIDE * 2,
       lines: [
         ...(run === "" ? [`${line.level}: ${amount}`] : [`${line.level}: ${share}`, run, amount]),
         ...movedWords(plan, line, unit),
       ],
       far: [run === "" ? amount : share],
-      anchor: "start",
+      anchor: over ? "end" : "start",
       kind: "cut",
-      leader: { x: line.at.x + line.alterationMove + place.dx, y: line.at.y + place.dy },
+      leader: onTable(place, { x: line.at.x + line.alterationMove, y: line.at.y }),
       alterations: blendGroup(line.level),
     });
   }
@@ -211,9 +223,11 @@ export function planLabels(
     if (place === undefined) continue;
     const side = liesAlongBust(ref.dart);
     labels.push({
-      id: `dart-${ref.piece}-${ref.dart}`,
-      x: (side ? drawn.apex.x * 0.35 + drawn.outer.x * 0.65 : drawn.apex.x) + place.dx,
-      y: (side ? (drawn.inner.y + drawn.outer.y) / 2 + 2 : drawn.apex.y * 0.3 + drawn.outer.y * 0.7) + place.dy,
+      id: `dart-${placeKey(place)}-${ref.dart}`,
+      ...onTable(place, {
+        x: side ? drawn.apex.x * 0.35 + drawn.outer.x * 0.65 : drawn.apex.x,
+        y: side ? (drawn.inner.y + drawn.outer.y) / 2 + 2 : drawn.apex.y * 0.3 + drawn.outer.y * 0.7,
+      }),
       lines: [formatAmount(drawn.intake, unit)],
       // A dart smaller than the writing keeps its amount only while she has it in hand.
       far: chosen?.piece === ref.piece && chosen.dart === ref.dart ? [formatAmount(drawn.intake, unit)] : [],

@@ -15,6 +15,7 @@ import { foldOf } from "../core/cutting/truePieces";
 import { CUTTING_ACCURACY } from "../core/tolerance";
 import type { Mm, Radians } from "../core/units";
 import { capital, pieceWords } from "../words/terms/names";
+import { tackingWords } from "../words/truePaper";
 import { plainLetters } from "./plainLetters";
 
 export interface DxfOptions {
@@ -162,6 +163,7 @@ function block(piece: TruePiece, name: string, options: DxfOptions): Group[] {
     ...piece.darts.flatMap(({ legs }) => legs.flatMap((leg) => chain(LAYER.internal, [leg]))),
     ...piece.levels.flatMap(({ points }) => open(LAYER.internal, points)),
     ...piece.lengthen.flatMap((ends) => line(LAYER.internal, ...ends)),
+    ...piece.tacking.flatMap((row) => line(LAYER.internal, ...row)),
     ...piece.drills.flatMap((drill) => point(LAYER.drill, drill.at)),
     ...polyline(LAYER.sew, flattened(piece.stitch).slice(0, -1), true),
     ...pieceText(piece, options),
@@ -231,6 +233,7 @@ function notchPoint({ stitch, cut }: NotchCut, outward: Radians): Group[] {
 
 function pieceText(piece: TruePiece, { sizeName }: DxfOptions): Group[] {
   const half = piece.half === null ? "" : `, ${piece.half}`;
+  const tacked = piece.half === null ? "" : tackingWords(piece.half);
   const said = [
     `Piece Name: ${capital(piece.label ?? pieceWords(piece.name))}${half}`,
     `Size: ${piece.size ?? sizeName}`,
@@ -242,6 +245,9 @@ function pieceText(piece: TruePiece, { sizeName }: DxfOptions): Group[] {
   ];
   return [
     ...inTitleBox(piece.title, lines),
+    ...(piece.half === null
+      ? []
+      : piece.tacking.slice(0, 1).flatMap(([from]) => writing(LAYER.annotation, upright(from), tacked))),
     ...(piece.bustPoint === null ? [] : writing(LAYER.annotation, upright(piece.bustPoint), "Bust point")),
   ];
 }

@@ -20,6 +20,8 @@ import {
   joiningSteps,
   missingLettersWords,
   NO_ALLOWANCES,
+  TACKING_WORDS,
+  TOILE_WORDS,
   NO_FACINGS,
   opensWords,
   SHEET_KIND,
@@ -30,7 +32,15 @@ import { oldOverlaySteps, OVERLAY_CAUTION, OVERLAY_STEPS, withoutStrips } from "
 import { blendWords } from "../words/truePaper";
 import { writeDxf } from "./dxf";
 import { writePdf } from "./pdf";
-import type { PaperFailure, PaperFile, PaperMade, PaperPreview, PaperProgress, PaperRequest } from "./request";
+import {
+  allowancesFor,
+  type PaperFailure,
+  type PaperFile,
+  type PaperMade,
+  type PaperPreview,
+  type PaperProgress,
+  type PaperRequest,
+} from "./request";
 import {
   layOut,
   layStrips,
@@ -225,14 +235,11 @@ function coverOf(request: PaperRequest, sheet: LaidSheet, wanted: Wanted): reado
 /** A work can be without a name. */
 const nameOf = (name: string): string => (name.trim() === "" ? "Bodice" : name);
 
-function coverWords(
-  { work, plan, choices, day, old }: PaperRequest,
-  { layout }: LaidSheet,
-  { notes, pieces }: Wanted,
-): CoverWords {
+function coverWords(request: PaperRequest, { layout }: LaidSheet, { notes, pieces }: Wanted): CoverWords {
+  const { work, plan, choices, day, old } = request;
   const { failing } = planDoubts(plan, work.unit);
   const isOverlay = choices.kind === "overlay";
-  const allowances = choices.allowances ? (work.allowances ?? {}) : null;
+  const allowances = allowancesFor(request);
   const own = (
     choices.size === null ? plan.left.pieces : (plan.nest.sizes[plan.nest.labels.indexOf(choices.size)] ?? [])
   ).filter(({ name }) => choices.pieces.includes(name));
@@ -248,6 +255,8 @@ function coverWords(
             pieceListWords(pieces),
             opensWords(work),
             allowances === null ? NO_ALLOWANCES : allowanceWords(own, allowances, work.unit),
+            ...(choices.toile === true && allowances !== null ? [TOILE_WORDS] : []),
+            ...(pieces.some(({ tacking }) => tacking.length > 0) ? [TACKING_WORDS] : []),
             ...buttonSheetWords(plan.left.pieces, choices.pieces, work.pattern.closure, allowances, work.unit),
           ]),
     ],

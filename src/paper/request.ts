@@ -1,5 +1,7 @@
 /** What is asked of the paper, and what comes back. Plain data, so that it can be sent to a worker. */
 import type { SheetFormat } from "../core/decisions/paperChoice";
+import { toileAllowances } from "../core/cutting/usualAllowances";
+import type { Allowances } from "../core/decisions/allowances";
 import type { Half } from "../core/decisions/alteration";
 import type { PieceName } from "../core/pattern/piece";
 import type { Plan } from "../core/plan/plan";
@@ -29,6 +31,8 @@ export interface PaperChoices {
   readonly before: boolean;
   /** Cutting lines with allowances; without, the pieces end at the stitch line. */
   readonly allowances: boolean;
+  /** For a toile: wide allowances where it may have to be let out. */
+  readonly toile?: true;
 }
 
 /** The pieces of another version, and what it is called in the middle of a sentence: "trial 2". */
@@ -36,6 +40,12 @@ export interface OldPieces {
   readonly called: string;
   readonly plan: Pick<Plan, "left" | "right">;
 }
+/** The allowances that are drawn; null: none. */
+export const allowancesFor = ({ work, choices }: Pick<PaperRequest, "work" | "choices">): Allowances | null => {
+  if (!choices.allowances) return null;
+  const own = work.allowances ?? {};
+  return choices.toile === true ? toileAllowances(own, work.unit) : own;
+};
 
 export interface PaperRequest {
   readonly work: Work;

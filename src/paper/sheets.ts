@@ -28,7 +28,7 @@ import { mirroredInk, placedInk } from "../drawing/placeInk";
 import type { SheetPiece } from "../drawing/sheetPages";
 import { stripTitle } from "../words/overlay";
 import { nestPartTitle, pieceTitle, titleLines } from "../words/truePaper";
-import type { PaperFailure, PaperRequest } from "./request";
+import { allowancesFor, type PaperFailure, type PaperRequest } from "./request";
 
 /** The strip that is printed on both of two neighbouring pages, mm. */
 export const OVERLAP: Mm = 10;
@@ -57,13 +57,15 @@ export interface LaidSheet {
 }
 
 /** The true-scale pieces that are asked for. */
-export const truePiecesFor = ({ work, plan, choices }: PaperRequest): Result<readonly TruePiece[], PaperFailure> =>
-  truePiecesOf(plan, {
+export const truePiecesFor = (request: PaperRequest): Result<readonly TruePiece[], PaperFailure> => {
+  const { work, plan, choices } = request;
+  return truePiecesOf(plan, {
     names: choices.pieces,
     size: choices.size,
-    allowances: choices.allowances ? (work.allowances ?? {}) : null,
+    allowances: allowancesFor(request),
     closure: work.pattern.closure,
   });
+};
 
 /** Pieces with all that is drawn on and under them. */
 export function piecesToLay(request: PaperRequest, pieces: readonly TruePiece[]): readonly Laid[] {
@@ -76,7 +78,11 @@ export function piecesToLay(request: PaperRequest, pieces: readonly TruePiece[])
       ...(label === undefined ? [] : sizeLabelInk(other, label)),
     ]);
     const { allowances } = choices;
-    const title = titleLines(work, plan, piece, { day, allowances });
+    const title = titleLines(work, plan, piece, {
+      day,
+      allowances,
+      ...(choices.toile === true ? { toile: true } : {}),
+    });
     const cut = pieceInk(piece, { title: [], allowances }).filter(
       (ink) => ink.kind === "line" && (ink.role === "cutting" || ink.role === "fold"),
     );
@@ -158,7 +164,9 @@ interface Under {
   readonly label?: string;
 }
 
-function underPieces(plan: Plan, { name, size }: TruePiece, { choices }: PaperRequest): readonly Under[] {
+function underPieces(whole: Plan, { name, size, half }: TruePiece, { choices }: PaperRequest): readonly Under[] {
+  // A half with a cup of its own has other pieces printed.
+  const plan = whole[half ?? "left"];
   const printed = choices.under
     .filter((label) => label !== size)
     .flatMap((label): Under[] => {

@@ -3,6 +3,7 @@ import type { Work } from "../core/decisions/work";
 import { cautions } from "../words/cautions";
 import { planDoubts } from "../words/doubts";
 import { printedDartsNote } from "../words/printedDarts";
+import { toileNote } from "../words/paperChoices";
 import { Words } from "./Words";
 
 /** What to know before the first cut: checks that do not hold, and where the work can hurt. */
@@ -36,6 +37,9 @@ export function BeforeCutting({ work, plan }: { readonly work: Work; readonly pl
           <Words>{note}</Words>
         </p>
       ))}
+      <p className="pc-note">
+        <Words>{toileNote(work.unit)}</Words>
+      </p>
       <section className="pc-care">
         <h4>Take care</h4>
         <ul>

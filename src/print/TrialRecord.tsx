@@ -109,9 +109,11 @@ function Heading({ work, plan }: TrialRecordProps) {
           <Blank label={RECORD_HEADING.day} />
           <Blank label="Trial no." />
         </div>
-        <Blank label={RECORD_HEADING.cloth} />
-        <Blank label={RECORD_HEADING.pinnedBy} />
-        <div>
+        <div className="tr-pair">
+          <Blank label={RECORD_HEADING.cloth} />
+          <Blank label={RECORD_HEADING.pinnedBy} />
+        </div>
+        <div className="tr-pair">
           <Blank label={RECORD_HEADING.bra} />
           <Blank label={RECORD_HEADING.shoes} />
         </div>
@@ -197,7 +199,7 @@ function HalfDrawn({ half }: { readonly half: TrialHalf }) {
 }
 
 /** Rows to write in: as many as the page holds. */
-const ROWS: Readonly<Record<Work["paper"], readonly number[]>> = { A4: [1, 2, 3, 4, 5, 6], Letter: [1, 2, 3, 4, 5] };
+const ROWS: Readonly<Record<Work["paper"], readonly number[]>> = { A4: [1, 2, 3, 4, 5], Letter: [1, 2, 3, 4] };
 
 const FEWEST_ROWS = 3;
 /** Letters on a line of the heading, and lines that take the room of a row. */

@@ -9,7 +9,7 @@ import { type LengthUnit } from "../core/decisions/work";
 import { isSameDart, type DartRef, type Piece, type PieceName } from "../core/pattern/piece";
 import { bustSaid } from "./alterations/bustAdjustment";
 import { redrawSaid, redrawsSaid, type RedrawMade } from "./alterations/dartRedraw";
-import { dartSurgerySteps } from "./alterations/dartSurgery/index";
+import { dartSurgerySteps, dartSurgeryTitle } from "./alterations/dartSurgery/index";
 import { refusedSentence } from "./doubts";
 import { fitSteps, halfWords } from "./fits";
 import { blendSaid, dartSaid, placesSaid, traceSaid, trueDartSaid, truedSaid, walkSaid } from "./jobs";
@@ -59,8 +59,11 @@ function plannedSaid(planned: PlannedAlteration, context: Context): Said {
     alteration.kind === "fit"
       ? fitSteps(alteration, context.pieceName, outcome.value, context.unit)
       : dartSurgerySteps(alteration, outcome.value, context.unit);
+  // A job of one half begins with it; only a fit says it in its title.
+  const title =
+    alteration.kind === "fit" ? alterationTitle(alteration, context.unit) : dartSurgeryTitle(alteration, context.unit);
   return {
-    text: `${alterationTitle(alteration, context.unit)}.`,
+    text: `${title}.`,
     moves,
     amount: plannedAmount(planned, context.unit),
   };
@@ -113,6 +116,7 @@ export function checklistLine(
     label: namedPieceWords(item.piece, others),
     traced,
     ...(isFromOld === undefined ? {} : { isFromOld }),
+    ...(item.half === undefined ? {} : { half: item.half }),
   });
   const alteration = alterationOf(item.step);
   return {

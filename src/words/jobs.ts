@@ -3,6 +3,7 @@ import type { TruingChange } from "../core/truing/changes";
 import { isFoldedDown } from "../core/dart/dartCap";
 import { opensUpright } from "../core/pattern/dartNames";
 import { isBasque } from "../core/pattern/pieceGroups";
+import type { Half } from "../core/decisions/alteration";
 import { isTurnedOver } from "../core/cutting/turnedOver";
 import { isNumbered, type DartRef, type LevelName, type PieceName } from "../core/pattern/piece";
 import type { ChecklistStep, CutLine } from "../core/plan/plan";
@@ -33,7 +34,7 @@ export function traceSaid(
         : ["grain", "bust line"];
   const darts = context.piece !== undefined && context.piece.darts.length === 0 ? [] : ["darts"];
   return {
-    text: `Trace the ${size} line of the ${context.label ?? pieceWords(context.pieceName)}${version}, with ${listWords([...darts, "notches", ...lines])}.${isTwice ? ` ${twiceWords(context.pieceName)}` : ""}${own === null ? "" : ` ${ownPointWords(own, context)}`}`,
+    text: `Trace the ${size} line of the ${context.label ?? pieceWords(context.pieceName)}${version}, with ${listWords([...darts, "notches", ...lines])}.${isTwice ? ` ${context.half === undefined ? twiceWords(context.pieceName) : ofHalfWords(context.pieceName, context.half)}` : ""}${own === null ? "" : ` ${ownPointWords(own, context)}`}`,
     amount: size,
   };
 }
@@ -56,8 +57,12 @@ function ownPointWords({ fromCentre, fromSideNeck, fromPrinted, isMoved }: OwnMa
 /** A piece that comes out different on the two halves: which tracing is turned over. */
 function twiceWords(piece: PieceName): string {
   const [as, over] = isTurnedOver(piece, "right") ? ["left", "right"] : ["right", "left"];
-  return `Trace it twice, it is not the same on both halves: one as printed for the ${as} half, one turned over for the ${over} half; write left and right on them.`;
+  return `Trace it twice, it is not the same on both halves: one as printed for the ${as} half, one turned over for the ${over} half; write left and right on them. On the cloth, tack one line along the grain on your left half, two on your right.`;
 }
+
+/** One that is traced from another print on each half: how this half's lies. */
+const ofHalfWords = (piece: PieceName, half: Half): string =>
+  `Trace it ${isTurnedOver(piece, half) ? "turned over" : "as printed"}, and write ${half} on it. On the cloth, tack ${half === "left" ? "one line" : "two lines"} along the grain.`;
 
 const sideWords = (offset: Mm): string => (offset > 0 ? "outside" : "inside");
 

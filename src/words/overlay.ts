@@ -5,7 +5,7 @@ import { DART_NAMES, homeOf } from "../core/pattern/dartNames";
 import { isBasque } from "../core/pattern/pieceGroups";
 import { isNumbered, type DartName, type PieceName, type PointName, type SeamName } from "../core/pattern/piece";
 import type { LengthUnit } from "../core/decisions/work";
-import { halfWords } from "./fits";
+import { namedHalf } from "./truePaper";
 import { formatAmount } from "./terms/length";
 import { capital, centreWords, dartWords, levelWords, listWords, pieceWords, seamWords } from "./terms/names";
 
@@ -74,7 +74,7 @@ export function stripTitle({
 }
 
 const pieceTitle = ({ piece, label, half }: OverlayPiece): string =>
-  capital(`${label ?? pieceWords(piece)}${half === null ? "" : `, ${halfWords(half)}`}`);
+  capital(namedHalf(label ?? pieceWords(piece), half));
 
 /** Ends of a stretch of side seam or centre line: the level alone says where. */
 const LEVEL_ENDS: Readonly<Partial<Record<PointName, string>>> = {
@@ -117,10 +117,10 @@ function ofWords(of: PatchOf, piece: PieceName): string {
 
 /** What is laid on what: "Lay the dashes on the 12 line of the front." */
 export const layOnSentence = (
-  { tissue, piece, half }: Pick<Patch, "tissue" | "piece" | "half">,
+  { tissue, piece, half, cup }: Pick<Patch, "tissue" | "piece" | "half" | "cup">,
   baseSize: string,
 ): string =>
-  `Lay the dashed line on the ${baseSize} line of the ${pieceWords(tissue)}.${isTurnedOver(piece, half) ? " Turn the tracing over before you cut." : ""}`;
+  `Lay the dashed line on the ${baseSize} line of the ${pieceWords(tissue)}${cup === undefined ? "" : `, cup version ${cup}`}.${isTurnedOver(piece, half) ? " Turn the tracing over before you cut." : ""}`;
 
 /** The line that strips are laid on, by the label of its size: "12"; "old", of a piece as it was before. */
 export const lineCalled = (label: string | null): string => label ?? "old";

@@ -1,7 +1,7 @@
 /** What is said where true-scale paper is chosen: what there is, what stands in the way, how to print it. */
 import type { SheetFormat } from "../core/decisions/paperChoice";
 import type { Half } from "../core/decisions/alteration";
-import { USUAL_ALLOWANCES } from "../core/cutting/usualAllowances";
+import { TOILE_ALLOWANCE, USUAL_ALLOWANCES } from "../core/cutting/usualAllowances";
 import { PIECE_ORDER } from "../core/pattern/pieceSet";
 import { LIMITS } from "../core/decisions/limits";
 import type { LengthUnit } from "../core/decisions/work";
@@ -9,9 +9,11 @@ import type { NestSource, PieceName, SeamName } from "../core/pattern/piece";
 import { FORMATS } from "../core/sheets/formats";
 import type { LayoutFailure } from "../core/sheets/layout";
 import { MM_PER_CM, MM_PER_INCH, type Mm } from "../core/units";
+import { allowanceAmount } from "./allowances";
 import { formatAmount, formatLength } from "./terms/length";
 import { capital, listWords, pieceWords, seamWords } from "./terms/names";
 import { TEST_SQUARES_MUST } from "./testSquares";
+import { TOILE_SEAMS } from "./truePaper";
 
 export type PaperSheet = "checklist" | "pieces" | "overlay" | "since" | "trial" | "measures";
 
@@ -272,3 +274,11 @@ export const STALE_FILE = "It shows what was chosen before your last change.";
 
 /** Said while the sheet is laid out. */
 export const LAYING = "Laying the pieces out…";
+
+/** "For a toile: at least 30 mm to let out at shoulder, sides, waist and centre seams". */
+export const toileTick = (unit: LengthUnit): string =>
+  `For a toile: at least ${allowanceAmount(TOILE_ALLOWANCE[unit], unit)} to let out at ${TOILE_SEAMS}`;
+
+/** On the checklist: what is cut by it first is a toile. */
+export const toileNote = (unit: LengthUnit): string =>
+  `For a toile, allow at least ${allowanceAmount(TOILE_ALLOWANCE[unit], unit)} at ${TOILE_SEAMS}, so that it can be let out.`;

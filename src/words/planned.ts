@@ -5,14 +5,15 @@ import { type LengthUnit } from "../core/decisions/work";
 import type { Mm } from "../core/units";
 import { redrawTitle } from "./alterations/dartRedraw";
 import { dartSurgeryTitle } from "./alterations/dartSurgery/index";
-import { fitTitle } from "./fits";
+import { fitTitle, halfWords } from "./fits";
 import { formatAmount, formatMost } from "./terms/length";
 import { capital, dartRefWords, pieceWords, seamWords } from "./terms/names";
 
 /** "Shorten the waist dart by 15 mm, its mouth held". */
 export function alterationTitle(alteration: Alteration, unit: LengthUnit): string {
   if (alteration.kind === "fit") return fitTitle(alteration, unit);
-  return isRedraw(alteration) ? redrawTitle(alteration, unit) : dartSurgeryTitle(alteration, unit);
+  const title = isRedraw(alteration) ? redrawTitle(alteration, unit) : dartSurgeryTitle(alteration, unit);
+  return alteration.half === undefined ? title : `${title}, on the ${halfWords(alteration.half)} only`;
 }
 
 /** Why an alteration was left out, with the most that would work. */

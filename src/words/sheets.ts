@@ -10,7 +10,7 @@ import { allowanceAmount } from "./allowances";
 import { formatAmount, formatLength } from "./terms/length";
 import { listWords, seamWords } from "./terms/names";
 import { testSquareWords } from "./testSquares";
-import { cutWords, pieceTitle } from "./truePaper";
+import { cutWords, pieceNamed } from "./truePaper";
 
 /** "page 3 of 12 · Ann · Wren bodice"; a long name of a person in short. */
 export const pageWords = (number: number, of: number, name: string, wearer?: string): string =>
@@ -119,6 +119,11 @@ const strapWords = (pieces: readonly Piece[], allowances: Allowances, unit: Leng
 const NOTHING_ALLOWED = "Allowances included.";
 
 export const NO_ALLOWANCES = "No allowances: the heavy line is the stitch line. Add them when you cut.";
+export const TOILE_WORDS =
+  "For a toile: sew on the stitch line, and leave what is beyond it so that it can be let out.";
+/** Which half of a sewn toile is which. */
+export const TACKING_WORDS =
+  "Left and right are your own, and differ. Tack through the cloth along the straight grain where dashes show it: one line on your left, two on your right.";
 export const ALL_CHECKS_HOLD = (checks: number): string => `All ${checks} checks on this plan hold.`;
 export const doubtsTitle = (count: number): string =>
   count === 1 ? "Before you cut: one thing does not hold" : `Before you cut: ${count} things do not hold`;
@@ -200,5 +205,4 @@ export const NO_FACINGS =
 /** "Pieces: front, cut 1 on the fold; back, cut 2, one turned over." */
 export const pieceListWords = (
   pieces: readonly (Pick<TruePiece, "name" | "half"> & { readonly cut: CutCount })[],
-): string =>
-  `Pieces: ${pieces.map((piece) => `${pieceTitle(piece).toLowerCase()}: ${cutWords(piece).toLowerCase()}`).join("; ")}.`;
+): string => `Pieces: ${pieces.map((piece) => `${pieceNamed(piece)}: ${cutWords(piece).toLowerCase()}`).join("; ")}.`;

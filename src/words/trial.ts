@@ -3,7 +3,6 @@ import type { Alteration, Half } from "../core/decisions/alteration";
 import type { ToileLength, TrialCheck, TrialWay } from "../core/decisions/trial";
 import type { LengthUnit, Work } from "../core/decisions/work";
 import type { Plan, PlannedAlteration } from "../core/plan/plan";
-import { SEWN_OFF } from "../core/tolerance";
 import type { Mm } from "../core/units";
 import { cautions, type Caution } from "./cautions";
 import { halfWords } from "./fits";
@@ -41,7 +40,7 @@ export const FIRST_TRY = "A usual first try is taken.";
 
 /** What a number stands for, beside the way of the line. */
 export const HOW_MUCH_NOTE =
-  "Write what you measure: a fold’s depth from pin to edge (the planner doubles it), a slit’s width at the widest, or how far off; of a mark how far out and how far down.";
+  "How much: a fold’s depth from pin to edge (the planner doubles it), a slit’s width at the widest, how far off; of a mark how far out and down.";
 
 /** "2 × 6 mm = 12 mm of cloth": what a fold of this depth takes. */
 export const doubledWords = (depth: Mm, unit: LengthUnit): string =>
@@ -49,25 +48,23 @@ export const doubledWords = (depth: Mm, unit: LengthUnit): string =>
 
 export const MARK_FIELDS = { out: "Out", down: "Down" } as const;
 export const BUST_POINTS = "Bust points, from those drawn";
-export const BUST_POINTS_NOTE =
-  "Mark both through the cloth. Away from the centre is out; write − for in or up. Nothing written: not marked.";
+export const BUST_POINTS_NOTE = "Mark both through the cloth. Out is away from the centre; − is in, or up.";
 
 const LENGTHS: Readonly<Record<ToileLength, string>> = {
-  bustGirth: "Bust, all round",
-  waistGirth: "Waist, all round",
-  hipGirth: "Hip, all round",
+  bustGirth: "Bust",
+  waistGirth: "Waist",
+  hipGirth: "Hip",
   centreFront: "Centre front",
   centreBack: "Centre back",
   shoulder: "Shoulder seam",
 };
 export const toileLengthWords = (length: ToileLength): string => LENGTHS[length];
-export const AS_SEWN = "The toile as sewn, laid flat";
+export const AS_SEWN = "The toile as sewn, girths all round";
 export const plannedWords = (planned: Mm, unit: LengthUnit): string => `plan ${formatLength(planned, unit)}`;
 
-/** What is off in the sewing; null where it is as planned. */
-export function offWords(sewn: Mm, planned: Mm, unit: LengthUnit): string | null {
+/** What is off in the sewing. */
+export function offWords(sewn: Mm, planned: Mm, unit: LengthUnit): string {
   const off = sewn - planned;
-  if (Math.abs(off) < SEWN_OFF) return null;
   return `${formatAmount(Math.abs(off), unit)} ${off > 0 ? "longer" : "shorter"} than planned`;
 }
 
@@ -140,7 +137,7 @@ const withPiece = ({ what, piece }: PlannedAlteration, title: string): string =>
     ? `${capital(pieceWords(piece))}: ${title.charAt(0).toLowerCase()}${title.slice(1)}`
     : title;
 
-const isOfOneHalf = (alteration: Alteration): boolean => alteration.kind === "fit" && alteration.half !== undefined;
+const isOfOneHalf = ({ half }: Alteration): boolean => half !== undefined;
 
 /** What differs between the halves, one sentence each; null where they are cut alike. */
 export function halvesDiffer(plan: Plan, unit: LengthUnit): readonly string[] | null {

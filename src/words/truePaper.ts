@@ -9,16 +9,29 @@ import { shareWords } from "./blend";
 import { halfWords } from "./fits";
 import { plannedTitle } from "./ledger";
 import { formatAmount } from "./terms/length";
+import { TOILE_ALLOWANCE } from "../core/cutting/usualAllowances";
+import { allowanceAmount } from "./allowances";
 import { capital, centreWords, levelWords, pieceWords, seamWords } from "./terms/names";
 
 /** Ticked at the cutting table: what else is cut by this piece is the garment's own affair. */
 const TO_TICK = "Cut too: ☐ lining ☐ interfacing";
 
-/** "FRONT", "BACK, LEFT HALF". */
-export const pieceTitle = ({ name, label, half }: Pick<TruePiece, "name" | "label" | "half">): string => {
-  const words = label ?? pieceWords(name);
-  return (half === null ? words : `${words}, ${halfWords(half)}`).toUpperCase();
-};
+/** Beside rows of tacking, short: "tack, L". */
+export const tackingWords = (half: Half): string => `tack: ${HALF_LETTERS[half]}`;
+/** On pieces and strips: the wearer's own left and right. */
+const HALF_LETTERS: Readonly<Record<Half, string>> = { left: "L", right: "R" };
+
+/** "FRONT", "BACK L, YOUR LEFT HALF". */
+export const pieceTitle = (piece: Pick<TruePiece, "name" | "label" | "half">): string =>
+  pieceNamed(piece).toUpperCase();
+
+/** The same within a sentence: "back L, your left half". */
+export const pieceNamed = ({ name, label, half }: Pick<TruePiece, "name" | "label" | "half">): string =>
+  namedHalf(label ?? pieceWords(name), half);
+
+/** "back L, your left half". */
+export const namedHalf = (words: string, half: Half | null): string =>
+  half === null ? words : `${words} ${HALF_LETTERS[half]}, your ${halfWords(half)}`;
 
 /** How often, and how it lies on the cloth. */
 export function cutWords({ name, half, cut }: Pick<TruePiece, "name" | "half"> & { readonly cut: CutCount }): string {
@@ -80,8 +93,8 @@ function lineWords({ level, between, share }: PlannedLevel): string {
 }
 
 /** The sizes it is made of, base size first. */
-export function blendWords(plan: Plan): string {
-  const { baseSize, cup } = plan.sizing;
+export function blendWords(plan: Plan, half: Half | null = null): string {
+  const { baseSize, cup } = (half === null ? plan : plan[half]).sizing;
   const lines = plan.levels.filter(({ level }) => level !== "bust").map(lineWords);
   return [`Frame ${baseSize.label}${cup.label === null ? "" : `, cup ${cup.label}`}`, ...lines].join("; ");
 }
@@ -97,8 +110,7 @@ export function alteredWords(
     if (planned.piece !== name && planned.outcome.value.after[name] === undefined) return [];
     if (planned.what.kind === "alteration") {
       const { alteration } = planned.what;
-      const own = alteration.kind === "fit" ? alteration.half : undefined;
-      if (half !== null && own !== undefined && own !== half) return [];
+      if (half !== null && alteration.half !== undefined && alteration.half !== half) return [];
     }
     const title = plannedTitle(planned, unit);
     return planned.what.kind === "bust"
@@ -114,22 +126,29 @@ const AS_PRINTED: Readonly<Record<NestSource, string>> = {
   own: "as in your file",
 };
 
+/** Where a toile has wide allowances. */
+export const TOILE_SEAMS = "shoulder, sides, waist and centre seams";
+
 /** What stands in the middle of a piece, the most needed first; the first line is its name. */
 export function titleLines(
   work: Work,
   plan: Plan,
   piece: TruePiece,
-  options: { readonly day: string; readonly allowances: boolean; readonly nested?: true },
+  options: { readonly day: string; readonly allowances: boolean; readonly nested?: true; readonly toile?: true },
 ): readonly string[] {
   const altered = piece.size === null ? alteredWords(plan, piece, work.unit) : [];
   return [
     pieceTitle(piece),
     `Piece ${piece.number[0]} of ${piece.number[1]}. ${cutWords(piece)}`,
     piece.size === null
-      ? unbroken(blendWords(plan))
+      ? unbroken(blendWords(plan, piece.half))
       : `${options.nested === true ? "All printed sizes" : `Printed size ${piece.size}`}${plan.sizing.cup.label === null ? "" : `, cup ${plan.sizing.cup.label}`}, ${AS_PRINTED[plan.nest.source]}`,
-    options.allowances ? "Allowances included" : "NO seam allowances: add them",
-    ...(piece.name === "strap" ? [] : [TO_TICK]),
+    options.toile === true
+      ? `TOILE: ${allowanceAmount(TOILE_ALLOWANCE[work.unit], work.unit)} to let out at ${TOILE_SEAMS}`
+      : options.allowances
+        ? "Allowances included"
+        : "NO seam allowances: add them",
+    ...(piece.name === "strap" || options.toile === true ? [] : [TO_TICK]),
     ...(altered.length === 0 ? [] : [`Altered: ${altered.map(lowerStart).join("; ")}`]),
     // A day is not parted from its month at the end of a line.
     `${work.name}, ${dayWords(options.day).replaceAll(" ", "\u00a0")}${work.invented ? "; invented demo" : ""}`,

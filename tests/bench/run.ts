@@ -1,16 +1,18 @@
 /**
- * The bench: prints tables, asserts nothing. `npm run bench` prints all; `-- bodies`, `-- bust`, `-- estimates`, `-- plans` and `-- proposals` each a
+ * The bench: prints tables, asserts nothing. `npm run bench` prints all; `-- bodies`, `-- bust`, `-- estimates`, `-- halves`, `-- plans` and `-- proposals` each a
  * part, and `-- node` leaves the browser out.
  */
 import { benchBodies } from "./bodies";
 import { benchBrowser } from "./browser";
 import { printEstimates } from "./estimates";
 import { benchBust } from "./bust";
+import { benchHalves } from "./halves";
 import { benchPlans } from "./plans";
 import { benchProposals } from "./proposals";
 
 const PARTS = {
   plans: benchPlans,
+  halves: benchHalves,
   bodies: benchBodies,
   bust: benchBust,
   estimates: printEstimates,

@@ -210,10 +210,10 @@ describe("npm run paper, as a process", { timeout: PATIENCE }, () => {
     }
     const text = words.join(" ");
     for (const title of [
-      "FRONT, LEFT HALF",
-      "FRONT, RIGHT HALF",
-      "BACK, LEFT HALF",
-      "BACK, RIGHT HALF",
+      "FRONT L, YOUR LEFT HALF",
+      "FRONT R, YOUR RIGHT HALF",
+      "BACK L, YOUR LEFT HALF",
+      "BACK R, YOUR RIGHT HALF",
       "FRONT BASQUE",
     ])
       expect(text).toContain(title);

@@ -1,9 +1,9 @@
 import { cleanup, render, screen, within } from "@testing-library/react";
 import { afterEach, describe, expect, it } from "vitest";
+import { TRIAL_PLACES } from "../../src/core/decisions/trial";
 import { derivePlan } from "../../src/core/plan/derivePlan";
 import type { Work } from "../../src/core/decisions/work";
 import { TrialRecord } from "../../src/print/TrialRecord";
-import { SEEN } from "../../src/words/trial";
 import { printCases } from "./printCases";
 
 afterEach(cleanup);
@@ -17,11 +17,34 @@ function show(work: Work): HTMLElement {
 
 const textOf = (element: Element): string => (element.textContent ?? "").replaceAll("\u00A0", " ");
 
+/** What a toile can show, as it is ringed. */
+const SIGNS = [
+  "fold across",
+  "fold along",
+  "drag lines to",
+  "gapes",
+  "tight",
+  "stands off in a point",
+  "too flat",
+  "leans forward",
+  "leans back",
+  "rides up",
+  "drops",
+  "too far out",
+  "too far in",
+  "slips",
+  "cuts in",
+  "dart ends here",
+  "bust point here",
+  "does not meet",
+  "overlaps",
+];
+
 describe("TrialRecord", () => {
   it("opens with lines to fill in by hand and what the toile was cut by", () => {
     const sheet = show(printCases.sample);
-    for (const label of ["Date", "Trial no.", "Cloth", "Pinned by", "Next trial no."])
-      expect(within(sheet).getByText(label)).toBeDefined();
+    const blanks = [...sheet.querySelectorAll(".pc-by-hand .pc-blank")].map(textOf);
+    expect(blanks).toEqual(["Day", "Trial no.", "Cloth", "Pinned by", "Bra", "Shoes"]);
     expect(textOf(sheet)).toContain("Frame 14; cup B");
     expect(textOf(sheet)).toContain("Left and right halves are cut alike.");
   });
@@ -64,63 +87,95 @@ describe("TrialRecord", () => {
     expect(outlines[0]).not.toBe(outlines[1]);
   });
 
-  it("offers in each row what can be seen, which half, and room to write", () => {
+  it("offers in each row what can be seen, how it is told, which half, and room to write", () => {
     const sheet = show(printCases.letter);
     const rows = within(sheet).getAllByRole("row").slice(1);
-    expect(rows.length).toBeGreaterThanOrEqual(5);
-    for (const row of rows) {
-      for (const word of [...SEEN, "fold pinched", "slit let out", "left", "right", "both"])
-        expect(within(row).getByText(word)).toBeDefined();
+    expect(rows.length).toBeGreaterThanOrEqual(4);
+    for (const [index, row] of rows.entries()) {
+      const [number, ...cells] = [...row.children];
+      expect(number?.textContent).toBe(String(index + 1));
+      const words = cells.map((cell) => [...cell.querySelectorAll("span")].map((one) => textOf(one).trim()));
+      expect(words).toEqual([
+        [],
+        SIGNS,
+        ["pinched", "let out", "off by", "cannot say"],
+        [],
+        ["both", "left", "right"],
+        [],
+      ]);
     }
-    expect(textOf(sheet)).toContain("Cloth, in");
-  });
-
-  it("lists what both halves were sewn with, and offers a blank for each dart that serves the bust", () => {
-    const sheet = show(printCases.sample);
-    expect(textOf(sheet)).toMatch(/Sewn with: Front: shorten the waist dart by 15 mm, /u);
-    expect(textOf(sheet)).toContain("twice its depth");
-    const blanks = [...sheet.querySelectorAll(".tr-balance li")]
-      .map(textOf)
-      .filter((text) => text.includes("bust point"));
-    expect(blanks).toEqual(["Waist dart’s end to bust point  mm", "Side dart’s end to bust point  mm"]);
-  });
-
-  it("offers a blank for either half where they differ", () => {
-    const sheet = show(printCases.halves);
-    const blanks = [...sheet.querySelectorAll(".tr-balance li")]
-      .map(textOf)
-      .filter((text) => text.includes("bust point"));
-    expect(blanks).toEqual([
-      "Waist dart’s end to bust pointleft  mmright  mm",
-      "Side dart’s end to bust pointleft  mmright  mm",
+    expect(within(sheet).getAllByRole("columnheader").map(textOf)).toEqual([
+      "Line",
+      "Place",
+      "What is seen",
+      "How told",
+      "How much, in",
+      "Half",
+      "What I changed",
     ]);
+  });
+
+  it("numbers every place of a bodice to the hip on its drawing, each half by itself", () => {
+    const sheet = show(printCases.sample);
+    const numbers = [...sheet.querySelectorAll(".tr-number text")].map((one) => Number(one.textContent));
+    // A bodice that hangs from its shoulders has no straps.
+    const wanted = TRIAL_PLACES.flatMap((place, index) => (place === "strap" ? [] : [index + 1]));
+    expect([...new Set(numbers)].toSorted((a, b) => a - b)).toEqual(wanted);
+    const count = (place: (typeof TRIAL_PLACES)[number]): number =>
+      numbers.filter((number) => number === TRIAL_PLACES.indexOf(place) + 1).length;
+    // Two halves; a side and a waist dart in front and one behind; once where both halves meet.
+    expect([count("frontArmhole"), count("dartEnd"), count("betweenBusts"), count("closureWaist")]).toEqual([
+      2, 6, 1, 1,
+    ]);
+  });
+
+  it("asks first for both bust points and for lengths as sewn, with the plan's beside them", () => {
+    const sheet = show(printCases.sample);
+    const points = [...sheet.querySelectorAll(".tr-points p")].map(textOf);
+    expect(points.slice(0, 2)).toEqual(["your left halfOut  mmDown  mm", "your right halfOut  mmDown  mm"]);
+    const lengths = [...sheet.querySelectorAll(".tr-lengths p")].map(textOf);
+    expect(lengths.map((text) => text.replace(/ +plan [\d.]+ cm$/u, ""))).toEqual([
+      "Bust",
+      "Waist",
+      "Hip",
+      "Centre front",
+      "Centre back",
+      "Shoulder seam",
+    ]);
+    // Body 738 and an ease of the pattern's own, as the plan says of its waist.
+    const plan = derivePlan(printCases.sample);
+    if (!plan.ok) throw new Error(plan.failure.code);
+    const waist = plan.value.levels.find(({ level }) => level === "waist")?.finished ?? 0;
+    expect(lengths[1]).toContain(`plan ${(waist / 10).toFixed(1)} cm`);
+  });
+
+  it("lists what both halves were sewn with", () => {
+    expect(textOf(show(printCases.sample))).toMatch(/Sewn with: Front: shorten the waist dart by 15 mm, /u);
   });
 
   it("asks for sitting, reaching and breathing only with every pin out, as the caution has it", () => {
     const sheet = show(printCases.sample);
     const moving = within(sheet).getByRole("heading", { name: "Basted, every pin out" }).parentElement;
     const standing = within(sheet).getByRole("heading", { name: "Standing at ease, pinned shut" }).parentElement;
-    for (const what of ["Can sit", "Can reach forwards and up", "Can breathe in deeply"]) {
+    for (const what of ["Can sit", "Can reach forwards and raise both arms", "Can breathe in deeply"]) {
       expect(textOf(moving ?? sheet)).toContain(what);
       expect(textOf(standing ?? sheet)).not.toContain(what);
     }
     expect(textOf(sheet)).toContain("Do not sit, reach or undress until every one is out");
     expect(textOf(sheet)).toContain("A helper.");
+    expect(textOf(sheet)).toMatch(/Slits\. Lift the cloth well off the body/u);
   });
 
-  it("speaks of straps and princess seams where the toile has them", () => {
-    expect(textOf(show({ ...printCases.plain, pattern: { ...printCases.plain.pattern, style: "midriff" } }))).toContain(
-      "Straps stay on the shoulders",
-    );
+  it("speaks of straps where the toile has them", () => {
+    const { pattern } = printCases.plain;
+    const strapped = show({ ...printCases.plain, pattern: { ...pattern, style: "midriff" } });
+    expect(textOf(strapped)).toContain("Straps stay on the shoulders");
+    const numbers = [...strapped.querySelectorAll(".tr-number text")].map((one) => one.textContent);
+    expect(numbers).toContain(String(TRIAL_PLACES.indexOf("strap") + 1));
+    // Cut to the waist, with no shoulder of its own.
+    for (const place of ["neckPoint", "shoulder", "frontHip", "backHem", "closureHip"] as const)
+      expect(numbers).not.toContain(String(TRIAL_PLACES.indexOf(place) + 1));
     cleanup();
-    const princess = textOf(
-      show({
-        ...printCases.sample,
-        alterations: [],
-        pattern: { ...printCases.sample.pattern, style: "princessArmhole" },
-      }),
-    );
-    expect(princess).toContain("Princess seam to bust point");
-    expect(princess).toContain("Shoulder seams on the shoulders");
+    expect(textOf(show({ ...printCases.sample, alterations: [] }))).toContain("Shoulder seams on the shoulders");
   });
 });

@@ -64,6 +64,7 @@ export const HAND_FRONT: TruePiece = {
   bustPoint: p(95, 140),
   drills: [{ at: p(95, 172), what: "dartEnd" }],
   dots: [],
+  tacking: [],
   cut: { onFold: true, count: 1 },
   title: { centre: p(130, 220), width: 60, height: 20 },
 };
@@ -95,6 +96,7 @@ export const HAND_STRAP: TruePiece = {
   bustPoint: null,
   drills: [{ what: "button", at: p(-494, 472), hole: [p(-491.01, 471.75), p(-505.96, 473)] }],
   dots: [],
+  tacking: [],
   cut: { onFold: false, count: 2 },
   title: { centre: p(-505, 520), width: 20, height: 100 },
 };

@@ -1,7 +1,8 @@
 /**
  * Follows the printed sheets of many random plans with tissue, ruler and pencil, and tells how far off they lead:
- * `npm run follow -- --count 2000 --seed 7`; with `--own` those on pieces of another house, their sizes as read from a file; with `--since` what is printed of the way from
- * one version to another, with the old pieces.
+ * `npm run follow -- --count 2000 --seed 7`; with `--own` those on pieces of another house, their sizes as read from a file;
+ * with `--uneven` what is made of darts is for one half, for the other, or for both by turns; with `--since` what is printed of
+ * the way from one version to another, with the old pieces.
  */
 import { STYLE_NAMES } from "../../src/core/decisions/pattern";
 import type { LengthUnit, Work } from "../../src/core/decisions/work";
@@ -10,6 +11,7 @@ import { arrivalOf, tooFar, type Arrival } from "../follower/arrival";
 import { arrivalOnForeign, FOREIGN_FRONTS } from "../follower/foreign";
 import { wayFrom } from "../follower/since";
 import { anyChainWork } from "../support/anyChainWork";
+import { unevenDarts } from "../support/unevenDarts";
 import { anyForeignWork } from "../support/foreign/foreignWork";
 
 function argument(name: string): string | undefined {
@@ -44,6 +46,11 @@ function add(arrival: Arrival | null, of: string, { alterations }: Work): void {
   found.seam = Math.max(found.seam, ...arrival.seams.map(({ by }) => by));
 }
 
+function addTurned(work: Work, of: string, index: number): void {
+  const asked = process.argv.includes("--uneven") ? unevenDarts(work, index) : work;
+  add(arrivalOf(asked), of, asked);
+}
+
 const unitOf = (index: number): LengthUnit => (index % 3 === 0 ? "in" : "cm");
 
 /** A version before: the last few alterations not made yet, one of those before at another amount. */
@@ -59,7 +66,8 @@ function versionBefore(work: Work, index: number): Work {
 if (process.argv.includes("--since"))
   for (const style of STYLE_NAMES) {
     const numRuns = Math.ceil(count / STYLE_NAMES.length);
-    for (const [index, work] of fc.sample(anyChainWork(style), { seed, numRuns }).entries()) {
+    for (const [index, drawn] of fc.sample(anyChainWork(style), { seed, numRuns }).entries()) {
+      const work = process.argv.includes("--uneven") ? unevenDarts(drawn, index) : drawn;
       const way = wayFrom(versionBefore(work, index), work, unitOf(index));
       add(way === null ? null : way.arrival, `${style} ${index}`, work);
     }
@@ -74,7 +82,7 @@ else
   for (const style of STYLE_NAMES) {
     const numRuns = Math.ceil(count / STYLE_NAMES.length);
     for (const [index, work] of fc.sample(anyChainWork(style), { seed, numRuns }).entries())
-      add(arrivalOf({ ...work, unit: unitOf(index) }), `${style} ${index}`, work);
+      addTurned({ ...work, unit: unitOf(index) }, `${style} ${index}`, index);
   }
 
 console.log(

@@ -1,4 +1,4 @@
-/** Halves of the body that are not alike can be sewn to each other: centre seams of one length, and straight where one is a fold. */
+/** Halves of the body that are not alike can be sewn to each other: centre seams of one length, and straight where they lie on a fold. */
 import { centreSeams } from "../girth/centreSeams";
 import { lineDistance } from "../geometry/segment";
 import { pointOf, type Piece } from "../pattern/piece";
@@ -16,7 +16,7 @@ export const halvesWalk: Check = ({ halves: [left, right] }) =>
         return [
           near({ ...at, seam: "centre", measured: centre.off, tolerance: HALVES_AGREE }),
           // Of no seam: a fold is none.
-          ...(both.some(({ centreOnFold }) => centreOnFold)
+          ...(both.every(({ centreOnFold }) => centreOnFold)
             ? [near({ ...at, measured: Math.max(...both.map(offStraight)), tolerance: SEWN_AGREEMENT })]
             : []),
         ];

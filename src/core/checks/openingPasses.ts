@@ -10,6 +10,7 @@ import { seamLength, seamLengthDownTo } from "../girth/seamLength";
 import type { LevelName, PieceName } from "../pattern/piece";
 import { isBasque } from "../pattern/pieceGroups";
 import { piecesOf, type PieceSet } from "../pattern/pieceSet";
+import { remember } from "../remember";
 import { SOLVER_ACCURACY } from "../tolerance";
 import type { Mm } from "../units";
 import type { CheckResult, WayIn } from "./check";
@@ -37,7 +38,22 @@ interface Passage extends Loop {
   readonly lets: Mm;
 }
 
-export const openingPasses: Check = ({ halves, closure, body }) => {
+/** It is of the whole garment: asked for the second half it is known. */
+const passing = remember(["left", "right", "closure", "bust", "hip"], openingOf);
+
+export const openingPasses: Check = ({ halves: [left, right], closure, body: { bust, hip } }) =>
+  passing({ left, right, closure, bust, hip });
+
+interface Opening {
+  readonly left: PieceSet;
+  readonly right: PieceSet;
+  readonly closure: Closure;
+  readonly bust: Mm;
+  readonly hip: Mm | null;
+}
+
+function openingOf({ left, right, closure, ...body }: Opening): readonly CheckResult[] {
+  const halves = [left, right] as const;
   const full = lengthBelowWaist(halves, closure);
   const end = Math.max(closure.belowWaist, 0);
   const opensWhole = end >= full;
@@ -64,7 +80,7 @@ export const openingPasses: Check = ({ halves, closure, body }) => {
   return [passages.filter(({ below }) => below === null), passages.filter(({ below }) => below !== null)]
     .filter((some, at) => some.length > 0 && (at === 1 || isApart))
     .map((some) => resultOf(way, some, end, full));
-};
+}
 
 interface Way {
   readonly way: WayIn;

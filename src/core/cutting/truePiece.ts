@@ -8,6 +8,7 @@ import type { EdgeCurve } from "../geometry/edgeCurve";
 import type { PiecePoint } from "../geometry/point";
 import type { DartName, LevelName, PieceName, SeamName } from "../pattern/piece";
 import type { Radians } from "../units";
+import type { TackingRow } from "./tacking";
 
 export type { RingPoint };
 
@@ -100,6 +101,8 @@ export interface TruePiece {
   /** Corners of the stitch line that are brought together before the seam is pinned: the cut ends there do not match. */
   readonly dots: readonly PiecePoint[];
   readonly cut: CutCount;
+  /** Of a piece for one half: rows to tack on the cloth, one for her left half, two for her right. */
+  readonly tacking: readonly TackingRow[];
   /** A box on the piece, free of its lines, where its title goes; its width may be turned along y. */
   readonly title: { readonly centre: PiecePoint; readonly width: number; readonly height: number };
 }

@@ -6,10 +6,10 @@ import { dartCap } from "../dart/dartCap";
 import { legsOf } from "../dart/bowedLegs";
 import { edgeFlatten, edgeMap, edgeReverse, type EdgeCurve } from "../geometry/edgeCurve";
 import { validateOutline } from "../geometry/outline";
-import { directionOf, distance, piecePoint, type PiecePoint } from "../geometry/point";
+import { between, directionOf, distance, piecePoint, type PiecePoint } from "../geometry/point";
 import { pointOf, type Dart, type Piece, type PieceName, type SeamName } from "../pattern/piece";
 import { isBasque, isFrontPiece } from "../pattern/pieceGroups";
-import type { Plan } from "../plan/plan";
+import type { Plan, PlanHalf } from "../plan/plan";
 import { fail, invariant, ok, type Result } from "../result";
 import { outlineOf } from "../pattern/ring";
 import { lineDistance } from "../geometry/segment";
@@ -22,6 +22,7 @@ import { lengthenLines, type LengthenLine } from "./lengthenLines";
 import { grainLine, titleBox, type Lines } from "./room";
 import type { Stretch } from "../allowance/cutStretch";
 import { stretchesOf } from "./stretches";
+import { tackingRows } from "./tacking";
 import { isTurnedOver } from "./turnedOver";
 import { radians } from "../units";
 import type { CutCount, Drill, RingPoint, SeamRun, TrueDart, TruePiece } from "./truePiece";
@@ -49,12 +50,10 @@ export function truePiecesOf(plan: Plan, options: TrueOptions): Result<readonly 
   const { size, closure } = options;
   const left = setOf(size === null ? plan.left.pieces : (plan.nest.sizes[plan.nest.labels.indexOf(size)] ?? []));
   const right = size === null && plan.right !== plan.left ? setOf(plan.right.pieces) : null;
-  const bustPointOf = (set: PieceSet): PiecePoint | null =>
-    size === null
-      ? (plan.bustPoint.own ?? plan.bustPoint.printed)
-      : (set[plan.bustPiece]?.points.bustPoint?.at ?? null);
-  const marks = marksOf(left, closure, bustPointOf(left));
-  const rightMarks = right === null ? marks : marksOf(right, closure, bustPointOf(right), left);
+  const bustPointOf = (set: PieceSet, { bustPoint }: PlanHalf): PiecePoint | null =>
+    size === null ? (bustPoint.own ?? bustPoint.printed) : (set[plan.bustPiece]?.points.bustPoint?.at ?? null);
+  const marks = marksOf(left, closure, bustPointOf(left, plan.left));
+  const rightMarks = right === null ? marks : marksOf(right, closure, bustPointOf(right, plan.right), left);
   const names = PIECE_ORDER.filter((name) => left[name] !== undefined || right?.[name] !== undefined);
   const made: TruePiece[] = [];
   for (const name of PIECE_ORDER) {
@@ -69,7 +68,7 @@ export function truePiecesOf(plan: Plan, options: TrueOptions): Result<readonly 
         ];
     for (const [piece, half, { notches, buttons, lengthen }] of halves) {
       if (isRefused(piece)) return fail({ code: "paper/outline-refused", piece: name, half });
-      const bustPoint = name === plan.bustPiece ? bustPointOf({ [name]: piece }) : null;
+      const bustPoint = name === plan.bustPiece ? bustPointOf({ [name]: piece }, plan[half ?? "left"]) : null;
       const own = <P extends WalkedPlace>(places: readonly P[]): readonly P[] =>
         places.filter((place) => place.piece === name);
       const drawn = truePiece(piece, {
@@ -150,6 +149,7 @@ function truePiece(
   const lines = linesOn({ darts, levels, bustPoint, drills });
   // It may cross the balance lines, as it does on any pattern.
   const grain = grainLine(ring, linesOn({ darts, levels: [], bustPoint, drills }));
+  const title = titleBox(ring, [...lines, grain]);
   return {
     key: [piece.name, half, size === null ? null : `size-${size.replaceAll(/[^A-Za-z0-9]+/gu, "-")}`]
       .filter((part) => part !== null)
@@ -173,9 +173,23 @@ function truePiece(
     drills,
     dots: DOTTED.flatMap((name) => piece.points[name]?.at ?? []),
     cut: cutCount(piece, half),
-    title: titleBox(ring, [...lines, grain]),
+    tacking:
+      half === null ? [] : tackingRows(half, ring, [...lines, grain, ...boxLines(title)], between(...grain, TACKED_AT)),
+    title,
   };
 }
+
+/** Tacking stands as near as can be to this share of the grain line from above. */
+const TACKED_AT = 0.75;
+/** mm. No row of tacking is as short. */
+const TACKED_CLEAR = 8;
+
+/** A box as lines that nothing fits between. */
+const boxLines = ({ centre: { x, y }, width, height }: TruePiece["title"]): Lines =>
+  Array.from({ length: Math.ceil(height / TACKED_CLEAR) + 1 }, (_, row) => {
+    const level = y - height / 2 + Math.min(height, row * TACKED_CLEAR);
+    return [piecePoint(x - width / 2, level), piecePoint(x + width / 2, level)];
+  });
 
 /** Stretches of one seam that follow one another, darts and folds left out; the ring may begin in the middle of one. */
 function seamRuns(stretches: readonly Stretch[]): readonly Pick<SeamRun, "seam" | "edges">[] {
@@ -226,7 +240,9 @@ const linesOn = ({
   levels,
   bustPoint,
   drills,
-}: Pick<TruePiece, "darts" | "levels" | "bustPoint" | "drills">): Lines => [
+  tacking = [],
+}: Pick<TruePiece, "darts" | "levels" | "bustPoint" | "drills"> & Partial<Pick<TruePiece, "tacking">>): Lines => [
+  ...tacking,
   ...drills.flatMap((drill) => (drill.what === "button" ? [drill.hole] : [])),
   ...darts.flatMap(({ legs, fold }) => [
     ...legs.map((leg) => edgeFlatten(leg, CUTTING_ACCURACY)),
@@ -321,6 +337,7 @@ function turnedOver(piece: TruePiece): TruePiece {
         : { ...drill, at: at(drill.at), hole: [at(drill.hole[0]), at(drill.hole[1])] },
     ),
     dots: piece.dots.map(at),
+    tacking: piece.tacking.map(([from, to]) => [at(from), at(to)] as const),
     title: { ...piece.title, centre: at(piece.title.centre) },
   };
 }

@@ -1,5 +1,6 @@
 /** The allowances that are usual, and the allowance of a seam. */
 import type { Allowances } from "../decisions/allowances";
+import type { LengthUnit } from "../decisions/work";
 import { distance } from "../geometry/point";
 import { pointOf, type Piece, type SeamName } from "../pattern/piece";
 import type { Mm } from "../units";
@@ -41,6 +42,22 @@ export const INCH_ALLOWANCES: Readonly<Record<SeamName, Mm>> = {
   strap: INCH_SEAM,
   edge: INCH_SEAM,
 };
+
+/**
+ * The least at seams of a toile that may have to be let out: an inch and a quarter, common practice.
+ *
+ * @source common practice, no source
+ */
+export const TOILE_ALLOWANCE: Readonly<Record<LengthUnit, Mm>> = { cm: 30, in: 31.8 };
+
+/** Where a slit or letting out may come. */
+export const LET_OUT: readonly SeamName[] = ["shoulder", "side", "waist", "centre"];
+
+/** Allowances for a toile: wide where it may have to be let out, her own where those are wider, and elsewhere as they are. */
+export const toileAllowances = (allowances: Allowances, unit: LengthUnit): Allowances => ({
+  ...allowances,
+  ...Object.fromEntries(LET_OUT.map((seam) => [seam, Math.max(TOILE_ALLOWANCE[unit], allowanceOf(allowances, seam))])),
+});
 
 /** Whether an allowance is another one than the usual, in either unit. */
 export const isOwnAllowance = (seam: SeamName, value: Mm | undefined): boolean =>

@@ -59,6 +59,8 @@ export interface Patch {
   readonly tissue: PieceName;
   /** Set where left and right halves differ. */
   readonly half: Half | null;
+  /** Its cup version, where the halves have each their own. */
+  readonly cup?: string;
   /** Counted from 1 on its piece, and how many there are. */
   readonly number: number;
   readonly count: number;
@@ -87,6 +89,8 @@ export interface OverlayPiece {
   /** Her own word for it, where the planner has none. */
   readonly label?: string;
   readonly half: Half | null;
+  /** Its cup version, where the halves have each their own. */
+  readonly cup?: string;
 }
 
 /**

@@ -17,7 +17,7 @@ import {
   type PointName,
   type SeamName,
 } from "../pattern/piece";
-import type { CutLine, Plan, PlanHalf, PlannedAlteration } from "../plan/plan";
+import type { CutLine, Plan, PlanGarment, PlanHalf, PlannedAlteration } from "../plan/plan";
 import { invariant } from "../result";
 import { outlineOf } from "../pattern/ring";
 import { LEVEL_KEPT, PLACED_ACCURACY, SAME_POINT } from "../tolerance";
@@ -171,10 +171,14 @@ const tissueOf = (printed: readonly Piece[], name: PieceName): Piece | undefined
 
 function stripsOf({ plan, longest, old }: Sheet, one: HalfPiece): Told {
   const { final, half, alterations } = one;
-  const of: OverlayPiece = { piece: final.name, half };
+  // A half with a cup of its own is laid on the tissue of that cup; an old piece has but the one it was cut in.
+  const own = half === null ? plan : plan[half];
+  const isOneCup = old !== null || half === null || plan.left.sizing.cup.label === plan.right.sizing.cup.label;
+  const cup = isOneCup ? null : own.sizing.cup.label;
+  const of: OverlayPiece = { piece: final.name, half, ...(cup === null ? {} : { cup }) };
   const tissue =
     old === null
-      ? tissueOf(plan.printed, final.name)
+      ? tissueOf(own.printed, final.name)
       : old[half ?? "left"].pieces.find(({ name }) => name === final.name);
   if (tissue === undefined) return { of, why: "notPrinted", patches: [] };
   // How parts were moved is known from the printed piece alone.
@@ -186,10 +190,10 @@ function stripsOf({ plan, longest, old }: Sheet, one: HalfPiece): Told {
   const isWanted = motions.some(({ angle }) => angle !== 0);
   if (share > MOST_MOVED && !isWanted) return tooMuch;
   const print: Print = {
-    nest: plan.nest,
+    nest: own.nest,
     tissue,
     points: printedPoints(tissue),
-    others: old === null ? neighboursOf(plan, one) : [],
+    others: old === null ? neighboursOf(own, one) : [],
     isOld: old !== null,
   };
   const strips = stripsFor(drafts, print, longest);
@@ -201,7 +205,13 @@ function stripsOf({ plan, longest, old }: Sheet, one: HalfPiece): Told {
     return tooMuch;
   const patches = strips.map((laid, index): Patch => {
     const base = `${final.name}${half === null ? "" : `-${half}`}`;
-    return { ...patchOf(laid, one, print), key: `${base}-${index + 1}`, number: index + 1, count: strips.length };
+    return {
+      ...patchOf(laid, one, print),
+      ...(cup === null ? {} : { cup }),
+      key: `${base}-${index + 1}`,
+      number: index + 1,
+      count: strips.length,
+    };
   });
   return { of, why: null, patches };
 }
@@ -275,7 +285,7 @@ interface Print {
 }
 
 /** The printed sizes that the wearer's own line runs between, without the base size's. */
-function neighboursOf({ nest, sizing }: Plan, { final, cutLines }: HalfPiece): readonly number[] {
+function neighboursOf({ nest, sizing }: PlanGarment, { final, cutLines }: HalfPiece): readonly number[] {
   const labels = cutLines
     .filter(({ piece, level }) => piece === final.name && level !== "bust")
     .flatMap(({ between }) => between);

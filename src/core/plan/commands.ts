@@ -172,7 +172,10 @@ export type Command =
       readonly trial: string;
       readonly answer: TakenAnswer;
       readonly alterations: readonly Alteration[];
-      readonly bustAlteration?: Mm;
+      /** null: as the planner finds it. */
+      readonly bustAlteration?: Mm | null;
+      /** null: both halves have the same. */
+      readonly halfCups?: Picks["halfCups"] | null;
     }
   /** null: it is open again. A trial that is not kept is no base. */
   | { readonly kind: "setVerdict"; readonly trial: string; readonly verdict: TrialVerdict | null }

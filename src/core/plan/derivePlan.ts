@@ -43,6 +43,7 @@ export function planOn(pieces: PatternPieces, work: Decided): Result<Plan, PlanF
   const ofLeft = setOf(left.pieces);
   const halves = [ofLeft, right === left ? ofLeft : setOf(right.pieces)] as const;
   const checksOf = (half: PlanHalf): readonly CheckResult[] => checksOn(work, picked, halves, half);
+  const twice = unlike(left, right);
   return ok({
     ...garment,
     left,
@@ -50,8 +51,8 @@ export function planOn(pieces: PatternPieces, work: Decided): Result<Plan, PlanF
     ledger: ledgerOfHalves(work, left, right),
     checks: checksOfHalves(checksOf(left), right === left ? null : checksOf(right)),
     checklist: workOfHalves(
-      jobsOn(picked.halves.left, left, right),
-      right === left ? null : jobsOn(picked.halves.right, right, left),
+      jobsOn(picked.halves.left, left, twice),
+      right === left ? null : jobsOn(picked.halves.right, right, twice),
     ),
   });
 }
@@ -118,13 +119,13 @@ const checksOn = (
     body: { bust, hip: bodyHip ?? null },
   });
 
-const jobsOn = ({ built }: PickedHalf, half: PlanHalf, other: PlanHalf) =>
-  listWork({ ...half, traced: built.cut, pieces: setOf(half.pieces), twice: unlike(half, other) });
+const jobsOn = ({ built }: PickedHalf, half: PlanHalf, twice: ReadonlySet<PieceName>) =>
+  listWork({ ...half, traced: built.cut, pieces: setOf(half.pieces), twice });
 
-/** Pieces that are not the same on both halves. */
-const unlike = (half: PlanHalf, other: PlanHalf): ReadonlySet<PieceName> =>
-  new Set(
-    half === other
-      ? []
-      : half.pieces.flatMap((piece) => (isSamePiece(piece, setOf(other.pieces)[piece.name]) ? [] : [piece.name])),
-  );
+/** Pieces that are not the same on both halves, or on one alone. */
+function unlike(left: PlanHalf, right: PlanHalf): ReadonlySet<PieceName> {
+  if (left === right) return new Set();
+  const sets = [setOf(left.pieces), setOf(right.pieces)] as const;
+  const names = [...left.pieces, ...right.pieces].map(({ name }) => name);
+  return new Set(names.filter((name) => !isSamePiece(sets[0][name], sets[1][name])));
+}

@@ -33,7 +33,9 @@ export const useOn = (uses: readonly FitAlteration[], fit: FitName, halves: Halv
 
 /** Puts it with another amount; of no amount it leaves the ledger. */
 export const amountCommand = (use: FitAlteration, amount: Mm): Command =>
-  amount === 0 ? { kind: "removeAlteration", id: use.id } : { kind: "putAlteration", alteration: { ...use, amount } };
+  amount === 0
+    ? { kind: "removeAlteration", id: use.id, ...(use.half === undefined ? {} : { half: use.half }) }
+    : { kind: "putAlteration", alteration: { ...use, amount } };
 
 /**
  * What asking for other halves changes. From both to one, and back, the amount goes along, since it is the same thing

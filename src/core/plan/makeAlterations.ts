@@ -6,8 +6,8 @@ import { applyAlteration } from "../alterations/applyAlteration";
 import { untouched, type Applied } from "../alterations/outcome/applied";
 import { phaseOf } from "../decisions/tradeOrder";
 import { fitOf } from "../alterations/fit/index";
-import { PIECE_ORDER, pieceIn, piecesOf, type PieceSet } from "../pattern/pieceSet";
-import { pointOf, type DartRef, type PieceName } from "../pattern/piece";
+import { PIECE_ORDER, pieceIn, piecesOf, withPiece, type PieceSet } from "../pattern/pieceSet";
+import { pointOf, type DartRef, type Piece, type PieceName } from "../pattern/piece";
 import { fail, invariant, ok, type Result } from "../result";
 import { styleOf } from "../style/index";
 import { SEWN_ONLY, trueAll } from "../truing/trueAll";
@@ -71,9 +71,10 @@ export function makeOnHalves(work: Decided, picked: Picked): Halves {
  */
 function withoutApart(work: Decided, picked: Picked, first: Made, leftOut: Map<string, AlterationFailure>): Made {
   let made = first;
-  for (let apart = apartOf(made); apart !== null; apart = apartOf(made)) {
-    const at = settingApart(made, apart);
-    if (at === null) return made;
+  for (const _ of work.alterations) {
+    const apart = apartOf(made);
+    const at = apart === null ? null : settingApart(made, apart);
+    if (apart === null || at === null) return made;
     leftOut.set(at, {
       code: "alteration/halves-apart",
       piece: apart.left.name,
@@ -252,8 +253,33 @@ function trueHalves(left: Finished, right: Finished): readonly [Finished, Finish
       const levelled = levelHalves(a.made.pieces, b.made.pieces, of);
       return [withLevel(a, levelled.left, of), withLevel(b, levelled.right, of)];
     },
-    [left, right],
+    offFold(left, right),
   );
+}
+
+/** A centre that has become a seam on one half is one on the other, too: they are sewn to each other. */
+function offFold(left: Finished, right: Finished): readonly [Finished, Finished] {
+  const seams = centreSeams(left.made.pieces, right.made.pieces).filter(
+    (seam) => seam.left.centreOnFold !== seam.right.centreOnFold,
+  );
+  const withSeams = ({ made, ...finished }: Finished, ofHalf: readonly Piece[]): Finished => ({
+    ...finished,
+    made: {
+      ...made,
+      pieces: ofHalf.reduce((set, piece) => withPiece(set, { ...piece, centreOnFold: false }), made.pieces),
+    },
+  });
+  if (seams.length === 0) return [left, right];
+  return [
+    withSeams(
+      left,
+      seams.map((seam) => seam.left),
+    ),
+    withSeams(
+      right,
+      seams.map((seam) => seam.right),
+    ),
+  ];
 }
 
 const centreGained = ({ made: { alterations } }: Finished, of: PieceName): Mm =>

@@ -30,11 +30,20 @@ export function put(ledger: Ledger, alteration: Alteration): Ledger {
   const same = ledger.filter((a) => isSameThing(a, alteration));
   const [first] = same;
   if (half === undefined && first !== undefined)
-    return ledger.flatMap((a) => (a === first ? [alteration] : same.includes(a) ? [] : [a]));
+    return ledger.flatMap((a) => {
+      if (a === first)
+        return [
+          ownId(
+            ledger.filter((one) => !same.includes(one)),
+            alteration,
+          ),
+        ];
+      return same.includes(a) ? [] : [a];
+    });
   if (ledger.length >= LIMITS.alterations) return ledger;
   if (half === undefined || first === undefined) {
     const before = ledger.findIndex((a) => isBefore(alteration, a));
-    return before < 0 ? [...ledger, alteration] : ledger.toSpliced(before, 0, alteration);
+    return ledger.toSpliced(before < 0 ? ledger.length : before, 0, ownId(ledger, alteration));
   }
   const whole = same.length === 1 && first.half === undefined;
   const other = whole ? onHalves(first, otherHalf(half)) : (same.find((a) => a.half !== undefined) ?? first);
@@ -134,8 +143,7 @@ function ownId(others: Ledger, alteration: Alteration): Alteration {
   const isFree = (id: string): boolean => others.every((a) => a.id !== id);
   if (isFree(alteration.id)) return alteration;
   const { half } = alteration;
-  const named = idOnHalf(alteration.id, half).slice(-LIMITS.text);
-  let id = named;
-  for (let more = 2; !isFree(id); more += 1) id = `${named.slice(-LIMITS.text + 4)}-${more}`;
-  return { ...alteration, id };
+  const named = idOnHalf(alteration.id, half);
+  const counted = others.map((_, at) => `${named.slice(0, LIMITS.text - 4)}-${at + 2}`);
+  return { ...alteration, id: [named.slice(0, LIMITS.text), ...counted].find(isFree) ?? alteration.id };
 }

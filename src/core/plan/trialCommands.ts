@@ -130,10 +130,20 @@ const taken = ({ taken: before = [] }: Trial, answer: TakenAnswer): readonly Tak
 
 function answerTaken(
   work: Work,
-  { alterations, bustAlteration }: Extract<Command, { readonly kind: "takeTrialAnswer" }>,
+  { alterations, bustAlteration, halfCups }: Extract<Command, { readonly kind: "takeTrialAnswer" }>,
 ): Work {
-  const picks: Picks = bustAlteration === undefined ? work.picks : { ...work.picks, bustAlteration };
+  const picks = withPick(withPick(work.picks, "bustAlteration", bustAlteration), "halfCups", halfCups);
   return withPart(withPart(work, "picks", picks), "alterations", alterations.reduce(putOrTakeOut, work.alterations));
+}
+
+/** undefined: as it is; null: none. */
+function withPick<K extends "bustAlteration" | "halfCups">(
+  picks: Picks,
+  pick: K,
+  value: Picks[K] | null | undefined,
+): Picks {
+  if (value === undefined) return picks;
+  return value === null ? without(picks, pick) : { ...picks, [pick]: value };
 }
 
 /** A line beyond what a record holds, or one of amounts that no cloth has, is not put. */

@@ -3,7 +3,7 @@ import type { Half } from "../decisions/alteration";
 import type { Observation, TrialPlace, TrialSign, TrialWay } from "../decisions/trial";
 import type { DartRef } from "../pattern/piece";
 import type { Mm } from "../units";
-import { isMark, SIGNS_AT, WAYS_OF } from "./signsAt";
+import { isMark, SIGNS_AT, waysAt } from "./signsAt";
 
 /** A line of another place: of a dart only at a dart's end. */
 export function linePlaced(line: Observation, place: TrialPlace | null, dart: DartRef | null = null): Observation {
@@ -24,7 +24,7 @@ export function lineOfSign(line: Observation, sign: TrialSign | null): Observati
   if (sign === null)
     return { ...rest, ...(amount === undefined ? {} : { amount, ...(way === undefined ? {} : { way }) }) };
   if (isMark(sign)) return { ...rest, sign, ...(mark === undefined ? {} : { mark }) };
-  const ways = WAYS_OF[sign];
+  const ways = waysAt(sign, line.place);
   const told = way !== undefined && ways.includes(way) ? way : ways[0];
   return {
     ...rest,
@@ -50,7 +50,7 @@ export function lineTold(line: Observation, way: TrialWay | null): Observation {
 export function lineOfAmount(line: Observation, amount: Mm | null): Observation {
   const { amount: _amount, ...rest } = line;
   if (amount === null) return rest;
-  const way = line.way ?? (line.sign === undefined ? undefined : WAYS_OF[line.sign][0]);
+  const way = line.way ?? (line.sign === undefined ? undefined : waysAt(line.sign, line.place)[0]);
   return { ...rest, amount, ...(way === undefined ? {} : { way }) };
 }
 

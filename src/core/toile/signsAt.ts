@@ -52,7 +52,7 @@ export const SIGNS_AT: Readonly<Record<TrialPlace, readonly TrialSign[]>> = {
 };
 
 /** Ways in which the amount of a sign can be told, the usual one first; of marks how far out and down, so none. */
-export const WAYS_OF: Readonly<Record<TrialSign, readonly TrialWay[]>> = {
+const WAYS_OF: Readonly<Record<TrialSign, readonly TrialWay[]>> = {
   foldAcross: ["pinched"],
   foldAlong: ["pinched"],
   dragLines: ["letOut", "pinched"],
@@ -62,17 +62,27 @@ export const WAYS_OF: Readonly<Record<TrialSign, readonly TrialWay[]>> = {
   flat: ["letOut"],
   leansForward: ["off"],
   leansBack: ["off"],
-  ridesUp: ["off", "letOut"],
-  drops: ["off", "pinched"],
+  ridesUp: ["off"],
+  drops: ["off"],
   endsOutside: ["off"],
   endsInside: ["off"],
-  slips: ["off", "pinched"],
+  slips: ["off"],
   cutsIn: ["off", "letOut"],
   dartEnds: [],
   bustPoint: [],
   doesNotMeet: ["off"],
   overlaps: ["off"],
 };
+
+/** Where drag lines hang from something too long: they go when it is pinned up. */
+const PINNED_UP: readonly TrialPlace[] = ["neckPoint", "frontArmhole"];
+
+/** The ways of a sign at a place, the usual one first. */
+export function waysAt(sign: TrialSign, place: TrialPlace | undefined): readonly TrialWay[] {
+  if (sign === "cutsIn" && place === "strap") return ["letOut"];
+  if (sign === "dragLines" && place !== undefined && PINNED_UP.includes(place)) return ["pinched", "letOut"];
+  return WAYS_OF[sign];
+}
 
 /** Whether a sign is a mark made on the toile: told by how far it lies from what was sewn or drawn. */
 export const isMark = (sign: TrialSign | undefined): boolean => sign === "dartEnds" || sign === "bustPoint";

@@ -1,7 +1,9 @@
 /** What the lines of a trial's record come to, read together. */
 import type { Alteration, Half } from "../decisions/alteration";
-import type { TrialCheck, TrialPlace, TrialSign } from "../decisions/trial";
+import type { ToileLength, TrialCheck, TrialPlace, TrialSign } from "../decisions/trial";
+import type { Picks } from "../decisions/work";
 import type { Mm } from "../units";
+import type { RuleName } from "./rules";
 
 /** A sign at a place, as a rule expects it or as it is to be looked for. `half` absent: on both, or whichever. */
 export interface SignAt {
@@ -13,7 +15,7 @@ export interface SignAt {
 /** One cause that an answer supposes: a row of the table, on one half or on both. */
 export interface Cause {
   /** The row's name, which the words go by. */
-  readonly rule: string;
+  readonly rule: RuleName;
   readonly half?: Half;
   /** Cloth, mm, on one half of the body where a half is meant; the sign is the alteration's. */
   readonly amount: Mm;
@@ -39,15 +41,19 @@ export interface TrialAnswer {
   readonly alterations: readonly Alteration[];
   /** Whole change of the bust by alteration, where the answer changes it. */
   readonly bustAlteration?: Mm;
+  /** Cup versions of one half alone, where the answer changes them. */
+  readonly halfCups?: NonNullable<Picks["halfCups"]>;
   /** What to look at to tell it from the answer ranked next; seen: it speaks for this one. */
   readonly tellsApart: readonly { readonly look: SignAt | TrialCheck; readonly speaksFor: boolean }[];
 }
 
 /** A length of the toile as it was sewn against the plan's. */
 export interface SewnOff {
-  readonly length: string;
+  readonly length: ToileLength;
   readonly sewn: Mm;
   readonly planned: Mm;
+  /** Lines that it explains before any alteration does, by id. */
+  readonly explains: readonly string[];
 }
 
 export interface TrialReading {

@@ -1,3 +1,5 @@
+import { useState } from "react";
+import { HALVES } from "../../core/decisions/alteration";
 import { bodyOf, measuresOf } from "../../core/measures/tape";
 import type { Plan } from "../../core/plan/plan";
 import type { Work } from "../../core/decisions/work";
@@ -5,6 +7,7 @@ import type { Surety } from "../../core/sureness/surety";
 import type { Chance } from "../../core/sureness/howSure";
 import type { CupPick } from "../../core/sizing/sizing";
 import { chanceNote, cupSum, cupVersionsSentence, marginSentence } from "../../words/blend";
+import { CUP_AS_BOTH, HALF_CUP_HEAD, HALF_CUP_NOTE, halfCupLabel } from "../../words/halves";
 import { formatLength } from "../../words/terms/length";
 import { useRun } from "../session/useWork";
 import { Fractions } from "../fields/Fractions";
@@ -83,6 +86,40 @@ export function CupPickView({ work, pick, cups: chances, surety, own, planners }
           onChange={(cup) => run({ kind: "setPick", picks: { cup } })}
         />
       )}
+      {cups.length > 0 && pick.label !== null && <HalfCups work={work} />}
     </Pick>
+  );
+}
+
+const AS_BOTH = "";
+
+/** Another cup on one half: breasts are seldom alike. */
+function HalfCups({ work }: { readonly work: Work }) {
+  const run = useRun();
+  const { halfCups } = work.picks;
+  const { cups } = work.pattern.chart;
+  const [open] = useState(halfCups !== undefined);
+  return (
+    <details className="half-cups" open={open}>
+      <summary>{HALF_CUP_HEAD}</summary>
+      <div className="field-row">
+        {HALVES.map((half) => (
+          <Select
+            key={half}
+            label={halfCupLabel(half)}
+            value={halfCups?.[half] ?? AS_BOTH}
+            options={[{ value: AS_BOTH, label: CUP_AS_BOTH }, ...cups.map(({ label }) => ({ value: label, label }))]}
+            onChange={(cup) =>
+              run(
+                cup === AS_BOTH
+                  ? { kind: "clearPick", pick: "halfCups", half }
+                  : { kind: "setPick", picks: { halfCups: { [half]: cup } } },
+              )
+            }
+          />
+        ))}
+      </div>
+      <p className="field-hint">{HALF_CUP_NOTE}</p>
+    </details>
   );
 }

@@ -1,5 +1,12 @@
 /** Everything that makes another thing of a dart: moved to another seam, split, gathered, bowed, joined into a seam. */
-import type { Alteration, DartLegsAlteration, DartPivotAlteration, DartSurgery } from "../../core/decisions/alteration";
+import {
+  isMadeOn,
+  type Alteration,
+  type DartLegsAlteration,
+  type DartPivotAlteration,
+  type DartSurgery,
+  type Half,
+} from "../../core/decisions/alteration";
 import { useId, useState } from "react";
 import { hasHome } from "../../core/alterations/dartSurgery/places";
 import { DART_HOMES, dartName, homeOf } from "../../core/pattern/dartNames";
@@ -30,11 +37,14 @@ function surgeryOf<K extends DartSurgery["kind"]>(
   work: Work,
   kind: K,
   dart: DartRef,
+  on: Half | undefined,
 ): Extract<DartSurgery, { kind: K }> | undefined {
-  return work.alterations.find(
-    (a): a is Extract<DartSurgery, { kind: K }> => a.kind === kind && isSurgery(a) && isSameDart(a.dart, dart),
-  );
+  const isOne = (a: Alteration): a is Extract<DartSurgery, { kind: K }> =>
+    a.kind === kind && isSurgery(a) && isSameDart(a.dart, dart);
+  return work.alterations.filter(isOne).find((a) => (on === undefined ? a.half === undefined : isMadeOn(a, on)));
 }
+
+const onHalf = (half: Half | undefined): { readonly half?: Half } => (half === undefined ? {} : { half });
 
 function refusalOf(plan: Plan, alteration: DartSurgery | undefined, unit: Work["unit"]): string | null {
   const outcome = plan.ledger.find(({ id }) => id === alteration?.id)?.outcome;
@@ -45,10 +55,12 @@ export interface DartSurgeryProps {
   readonly dart: PlannedDart;
   readonly plan: Plan;
   readonly work: Work;
+  /** The half that is changed; undefined: both. */
+  readonly on: Half | undefined;
 }
 
 /** Under the dart that is chosen. */
-export function DartSurgeryControls({ dart, plan, work }: DartSurgeryProps) {
+export function DartSurgeryControls({ dart, plan, work, on }: DartSurgeryProps) {
   const { ref } = dart;
   const half = useViewState((view) => view.half);
   const piece = plan[half].pieces.find(({ name }) => name === ref.piece);
@@ -58,9 +70,9 @@ export function DartSurgeryControls({ dart, plan, work }: DartSurgeryProps) {
     <details className="pointed dart-surgery" open={isUsed}>
       <summary>Make something else of it</summary>
       <div className="pointed-body">
-        <Pivot dart={ref} piece={piece} plan={plan} work={work} />
-        <MadeOf dart={ref} piece={piece} plan={plan} work={work} />
-        <Legs dart={ref} plan={plan} work={work} />
+        <Pivot dart={ref} piece={piece} plan={plan} work={work} on={on} />
+        <MadeOf dart={ref} piece={piece} plan={plan} work={work} on={on} />
+        <Legs dart={ref} plan={plan} work={work} on={on} />
       </div>
     </details>
   );
@@ -71,6 +83,7 @@ interface PartProps {
   readonly piece: Piece;
   readonly plan: Plan;
   readonly work: Work;
+  readonly on: Half | undefined;
 }
 
 /** Seams of the piece that a dart can be moved to. */
@@ -79,18 +92,21 @@ const homesFor = (piece: Piece, dart: DartRef): readonly DartHome[] =>
 
 const NOWHERE = "";
 
-function Pivot({ dart, piece, plan, work }: PartProps) {
+function Pivot({ dart, piece, plan, work, on }: PartProps) {
   const run = useRun();
   const lightAlteration = useViewState((view) => view.lightAlteration);
   const selectDart = useViewState((view) => view.selectDart);
-  const own = surgeryOf(work, "dartPivot", dart);
+  const own = surgeryOf(work, "dartPivot", dart, on);
   const homes = homesFor(piece, dart);
   const refusal = refusalOf(plan, own, work.unit);
   const choose = (value: string): void => {
-    const id = alterationId("dartPivot", dart);
+    const id = own?.id ?? alterationId("dartPivot", dart, on);
     const to = homes.find((home) => home === value);
-    if (to === undefined) return run({ kind: "removeAlteration", id });
-    run({ kind: "putAlteration", alteration: { kind: "dartPivot", id, dart, to, share: own?.share ?? 1 } });
+    if (to === undefined) return run({ kind: "removeAlteration", id, ...onHalf(on) });
+    run({
+      kind: "putAlteration",
+      alteration: { kind: "dartPivot", id, dart, to, share: own?.share ?? 1, ...onHalf(on) },
+    });
     lightAlteration(id);
     // Moved whole, it is the dart of that seam from now on.
     if (own === undefined) selectDart({ piece: dart.piece, dart: dartName(to) });
@@ -110,7 +126,7 @@ function Pivot({ dart, piece, plan, work }: PartProps) {
         ]}
         onChange={choose}
       />
-      {own !== undefined && <Share pivot={own} />}
+      {own !== undefined && <Share key={on ?? "both"} pivot={{ ...own, ...onHalf(on) }} />}
       {refusal !== null && (
         <p className="field-error" role="alert">
           {refusal}
@@ -125,8 +141,8 @@ const STEP = 5;
 /** How much of the dart goes. */
 function Share({ pivot }: { readonly pivot: DartPivotAlteration }) {
   const id = useId();
-  const now = useWork((work) => work.alterations.find(({ id: other }) => other === pivot.id));
-  const percent = Math.round((now?.kind === "dartPivot" ? now : pivot).share * 100);
+  const now = useWork((work) => surgeryOf(work, "dartPivot", pivot.dart, pivot.half));
+  const percent = Math.round((now ?? pivot).share * 100);
   return (
     <div className="surgery-share">
       <label htmlFor={id}>How much of it</label>
@@ -147,13 +163,13 @@ function Share({ pivot }: { readonly pivot: DartPivotAlteration }) {
 type Made = "fold" | "two" | "three" | "gathers" | "seam";
 
 /** Folded as it is, or split, gathered, or joined with the waist dart into a seam: one of these. */
-function MadeOf({ dart, piece, plan, work }: PartProps) {
+function MadeOf({ dart, piece, plan, work, on }: PartProps) {
   const runAll = useRunAll();
   const lightAlteration = useViewState((view) => view.lightAlteration);
   const own = [
-    surgeryOf(work, "dartSplit", dart),
-    surgeryOf(work, "dartGather", dart),
-    surgeryOf(work, "dartSeam", dart),
+    surgeryOf(work, "dartSplit", dart, on),
+    surgeryOf(work, "dartGather", dart, on),
+    surgeryOf(work, "dartSeam", dart, on),
   ].find((alteration) => alteration !== undefined);
   const home = homeOf(dart.dart);
   const isJoinable =
@@ -170,9 +186,9 @@ function MadeOf({ dart, piece, plan, work }: PartProps) {
       : []),
   ];
   const choose = (value: Made): void => {
-    const put = alterationFor(value, dart);
+    const put = alterationFor(value, dart, on);
     runAll([
-      ...(own === undefined ? [] : [{ kind: "removeAlteration", id: own.id } as const]),
+      ...(own === undefined ? [] : [{ kind: "removeAlteration", id: own.id, ...onHalf(on) } as const]),
       ...(put === null ? [] : [{ kind: "putAlteration", alteration: put } as const]),
     ]);
     lightAlteration(put?.id ?? null);
@@ -203,33 +219,45 @@ function madeOf(alteration: DartSurgery | undefined): Made {
   }
 }
 
-function alterationFor(made: Made, dart: DartRef): DartSurgery | null {
+function alterationFor(made: Made, dart: DartRef, on: Half | undefined): DartSurgery | null {
   switch (made) {
     case "two":
     case "three":
-      return { kind: "dartSplit", id: alterationId("dartSplit", dart), dart, into: made === "two" ? 2 : 3 };
+      return {
+        kind: "dartSplit",
+        id: alterationId("dartSplit", dart, on),
+        ...onHalf(on),
+        dart,
+        into: made === "two" ? 2 : 3,
+      };
     case "gathers":
-      return { kind: "dartGather", id: alterationId("dartGather", dart), dart };
+      return { kind: "dartGather", id: alterationId("dartGather", dart, on), ...onHalf(on), dart };
     case "seam":
-      return { kind: "dartSeam", id: alterationId("dartSeam", dart), dart };
+      return { kind: "dartSeam", id: alterationId("dartSeam", dart, on), ...onHalf(on), dart };
     case "fold":
       return null;
   }
 }
 
-function Legs({ dart, plan, work }: Omit<PartProps, "piece">) {
-  const own: DartLegsAlteration = surgeryOf(work, "dartLegs", dart) ?? {
-    kind: "dartLegs",
-    id: alterationId("dartLegs", dart),
-    dart,
-    bow: 0,
+function Legs({ dart, plan, work, on }: Omit<PartProps, "piece">) {
+  const own: DartLegsAlteration = {
+    ...(surgeryOf(work, "dartLegs", dart, on) ?? {
+      kind: "dartLegs",
+      id: alterationId("dartLegs", dart, on),
+      dart,
+      bow: 0,
+    }),
+    ...onHalf(on),
   };
   const change = (bow: number): Command =>
-    bow === 0 ? { kind: "removeAlteration", id: own.id } : { kind: "putAlteration", alteration: { ...own, bow } };
+    bow === 0
+      ? { kind: "removeAlteration", id: own.id, ...onHalf(on) }
+      : { kind: "putAlteration", alteration: { ...own, bow } };
   return (
     <AmountField
       label="Bow its legs by"
-      field={`dart.${dart.piece}.${dart.dart}.legs`}
+      key={on ?? "both"}
+      field={`dart.${dart.piece}.${dart.dart}${on === undefined ? "" : `-${on}`}.legs`}
       hint={bowHint(work.unit)}
       value={own.bow}
       unit={work.unit}

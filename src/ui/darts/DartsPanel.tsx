@@ -1,6 +1,7 @@
 import { halfWords } from "../../words/fits";
 import {
   dartOfAlteration,
+  isMadeOn,
   isRedraw,
   type Alteration,
   type DartRedraw,
@@ -13,6 +14,7 @@ import { useEffect, useMemo, useRef } from "react";
 import { isSameDart, type DartRef } from "../../core/pattern/piece";
 import { halvesOf, type Plan, type PlannedDart } from "../../core/plan/plan";
 import type { LengthUnit, Work } from "../../core/decisions/work";
+import { dartOn } from "../../core/plan/dartHalves";
 import { settingOf } from "../../core/plan/setDart";
 import { acrossWords } from "../../words/alterations/dartRedraw";
 import {
@@ -34,6 +36,7 @@ import { useRun, useSettledWork, useWork } from "../session/useWork";
 import { useViewState } from "../session/viewState";
 import { AmountField } from "../fields/AmountField";
 import { Choice } from "../fields/Choice";
+import { DartHalves } from "./DartHalves";
 import { DartFiguresTable } from "./DartFiguresTable";
 import { DartSums } from "./DartSums";
 import { DartsGone, DartSurgeryControls } from "./DartSurgery";
@@ -183,14 +186,17 @@ function DartEditor({ dart, plan, now, work }: DartEditorProps) {
   const { ref } = dart;
   const { unit } = work;
   const half = useViewState((view) => view.half);
+  const alone = useViewState((view) => view.alone);
   const run = useRun();
   const moved = useWork((w) => w);
-  const end = endOf(work, ref, USUAL_HOLD);
-  const mouth = mouthOf(work, ref);
-  const place = placeOf(work, ref);
+  // The half that is changed; undefined: both.
+  const on = dartOn(work, plan, ref, half, alone);
+  const end = endOf(work, ref, USUAL_HOLD, on);
+  const mouth = mouthOf(work, ref, on);
+  const place = placeOf(work, ref, on);
   const redraws = useMemo(
-    () => work.alterations.filter(isRedraw).filter((a) => isSameDart(a.dart, ref)),
-    [work.alterations, ref],
+    () => work.alterations.filter(isRedraw).filter((a) => isSameDart(a.dart, ref) && isMadeOn(a, half)),
+    [work.alterations, ref, half],
   );
   const failureOf = (kind: DartRedraw["kind"]): AlterationFailure | null => {
     const planned = plan.ledger.find(
@@ -198,7 +204,8 @@ function DartEditor({ dart, plan, now, work }: DartEditorProps) {
         what.kind === "alteration" &&
         isRedraw(what.alteration) &&
         what.alteration.kind === kind &&
-        isSameDart(what.alteration.dart, ref),
+        isSameDart(what.alteration.dart, ref) &&
+        isMadeOn(what.alteration, half),
     );
     return planned === undefined || planned.outcome.ok ? null : planned.outcome.failure;
   };
@@ -211,6 +218,15 @@ function DartEditor({ dart, plan, now, work }: DartEditorProps) {
   const isOuter = Math.abs(mouth.outer) > Math.abs(mouth.inner);
   const placeRefusal = said(failureOf("dartPlace"));
 
+  const editor = useRef<HTMLElement>(null);
+  const isSought = useViewState((view) => view.sought === "dart");
+  const seek = useViewState((view) => view.seek);
+  useEffect(() => {
+    if (!isSought) return;
+    seek(null);
+    editor.current?.querySelector<HTMLInputElement>(":scope > .amounts input")?.focus();
+  }, [isSought, seek]);
+
   const amount = (
     what: string,
     label: string,
@@ -220,7 +236,9 @@ function DartEditor({ dart, plan, now, work }: DartEditorProps) {
   ) => (
     <AmountField
       label={label}
-      field={`dart.${ref.piece}.${ref.dart}.${what}`}
+      // Of each half its own, so that an entry that cannot be read waits where it was written.
+      key={`${what}-${on ?? "both"}`}
+      field={`dart.${ref.piece}.${ref.dart}${on === undefined ? "" : `-${on}`}.${what}`}
       value={value}
       unit={unit}
       step={snapStep(unit)}
@@ -233,14 +251,15 @@ function DartEditor({ dart, plan, now, work }: DartEditorProps) {
   const trued = truingSentence(dart, unit);
   const usual = dart.endJudged === null || endsAsUsual(dart.endJudged);
   const own = dart.drawn.end === null ? null : ownBustPointSentence(plan.bustPoint, ref, unit);
-  const setting = useMemo(() => settingOf(work, ref, half), [work, ref, half]);
+  const setting = useMemo(() => settingOf(work, ref, half, on !== undefined), [work, ref, half, on]);
 
   return (
-    <section className="dart-editor" aria-label={dartRefWords(ref)}>
+    <section ref={editor} className="dart-editor" aria-label={dartRefWords(ref)}>
       <h3>
         {capital(dartRefWords(ref))}
         {plan.left !== plan.right && `, ${halfWords(half)}`}
       </h3>
+      <DartHalves dart={ref} work={work} on={on} />
       <div className="verdicts">
         <div className="verdict-words">
           <p className="verdict" data-verdict={dart.verdict}>
@@ -266,17 +285,23 @@ function DartEditor({ dart, plan, now, work }: DartEditorProps) {
 
       <DartFiguresTable dart={dart} unit={unit} />
 
-      {dart.drawn.end !== null && <PointedDart dart={dart} work={work} />}
+      {dart.drawn.end !== null && <PointedDart dart={dart} work={work} alone={on !== undefined} />}
 
       <div className="amounts">
-        {amount("shorten", "Shorten by", endOf(moved, ref, USUAL_HOLD).shorten, (shorten) => ({ ...end, shorten }), {
-          hint: "less than 0 lengthens",
-          refusal: isAcross ? null : said(endFailure),
-        })}
+        {amount(
+          "shorten",
+          "Shorten by",
+          endOf(moved, ref, USUAL_HOLD, on).shorten,
+          (shorten) => ({ ...end, shorten }),
+          {
+            hint: "less than 0 lengthens",
+            refusal: isAcross ? null : said(endFailure),
+          },
+        )}
         {amount(
           "across",
           `Move its end ${up} by`,
-          endOf(moved, ref, USUAL_HOLD).across,
+          endOf(moved, ref, USUAL_HOLD, on).across,
           (across) => ({ ...end, across }),
           {
             refusal: isAcross ? said(endFailure) : null,
@@ -285,7 +310,7 @@ function DartEditor({ dart, plan, now, work }: DartEditorProps) {
         {amount(
           "inner",
           `Widen: ${endWords(ref.dart, ref.piece, "inner")}`,
-          mouthOf(moved, ref).inner,
+          mouthOf(moved, ref, on).inner,
           (inner) => ({ ...mouth, inner }),
           {
             hint: "less than 0 narrows",
@@ -295,13 +320,13 @@ function DartEditor({ dart, plan, now, work }: DartEditorProps) {
         {amount(
           "outer",
           `Widen: ${endWords(ref.dart, ref.piece, "outer")}`,
-          mouthOf(moved, ref).outer,
+          mouthOf(moved, ref, on).outer,
           (outer) => ({ ...mouth, outer }),
           {
             refusal: isOuter ? said(mouthFailure) : null,
           },
         )}
-        {amount("place", `Move the whole dart ${up} by`, placeOf(moved, ref).by, (by) => ({ ...place, by }), {
+        {amount("place", `Move the whole dart ${up} by`, placeOf(moved, ref, on).by, (by) => ({ ...place, by }), {
           refusal: placeRefusal,
         })}
       </div>
@@ -329,23 +354,25 @@ function DartEditor({ dart, plan, now, work }: DartEditorProps) {
       )}
       {redraws.length > 0 && (
         <>
-          <GiveBackShares dart={ref} places={dart.giveBackPlaces} />
-          <DartSums dart={dart} alterations={now.ledger} unit={unit} />
+          <GiveBackShares dart={ref} on={on} places={dart.giveBackPlaces} />
+          <DartSums dart={dart} alterations={now[half].alterations} unit={unit} />
           <p>
             {redraws.map((alteration) => (
               <button
                 key={alteration.id}
                 type="button"
                 className="link-button"
-                onClick={() => run({ kind: "removeAlteration", id: alteration.id })}
+                onClick={() =>
+                  run({ kind: "removeAlteration", id: alteration.id, ...(on === undefined ? {} : { half: on }) })
+                }
               >
-                Put {WHAT[alteration.kind]} back as printed
+                Put {WHAT[alteration.kind]} back as printed{on === undefined ? "" : ` on your ${on}`}
               </button>
             ))}
           </p>
         </>
       )}
-      <DartSurgeryControls dart={dart} plan={plan} work={work} />
+      <DartSurgeryControls dart={dart} plan={plan} work={work} on={on} />
     </section>
   );
 }

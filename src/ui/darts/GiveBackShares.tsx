@@ -1,4 +1,4 @@
-import type { GiveBackPlace } from "../../core/decisions/alteration";
+import type { GiveBackPlace, Half } from "../../core/decisions/alteration";
 import { useId } from "react";
 import type { DartRef } from "../../core/pattern/piece";
 import type { Command } from "../../core/plan/commands";
@@ -12,20 +12,24 @@ import { useSettledWork, useWork } from "../session/useWork";
 export interface GiveBackSharesProps {
   readonly dart: DartRef;
   readonly places: readonly GiveBackPlace[];
+  /** The half that they are for; undefined: both. */
+  readonly on: Half | undefined;
 }
 
 const PERCENT_STEP = 5;
 
 /** Where what a dart sets free goes: shares that always make a whole. One slide, or one visit to a number, is one step of undo. */
-export function GiveBackShares({ dart, places }: GiveBackSharesProps) {
+export function GiveBackShares({ dart, places, on }: GiveBackSharesProps) {
   const now = sharesOf(
     useWork((work) => work),
     dart,
+    on,
   );
   // The others keep their proportion as it was before the slide, also where it goes past a place that leaves them none.
   const before = sharesOf(
     useSettledWork((work) => work),
     dart,
+    on,
   );
   const percents = wholeShares(places, now);
   const [only, ...others] = places;
@@ -37,12 +41,19 @@ export function GiveBackShares({ dart, places }: GiveBackSharesProps) {
       <legend className="field-label">What the dart sets free on its seam is taken at</legend>
       {places.map((place) => (
         <Share
-          key={place}
-          field={`dart.${dart.piece}.${dart.dart}.share.${place}`}
+          key={`${place}-${on ?? "both"}`}
+          field={`dart.${dart.piece}.${dart.dart}${on === undefined ? "" : `-${on}`}.share.${place}`}
           name={placeWords(place, dart.piece)}
           percent={percents[place] ?? 0}
           // Shares belong to every alteration of the dart, so that its seam is given back in one way.
-          set={(percent) => [{ kind: "setGiveBack", dart, giveBack: sharesWith(places, before, place, percent) }]}
+          set={(percent) => [
+            {
+              kind: "setGiveBack",
+              dart,
+              ...(on === undefined ? {} : { half: on }),
+              giveBack: sharesWith(places, before, place, percent),
+            },
+          ]}
         />
       ))}
     </fieldset>

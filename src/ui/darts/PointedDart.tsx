@@ -4,7 +4,7 @@ import { PartPlace } from "../parts/PartPlace";
 import type { PointedDartProps } from "./PointedDartQuestions";
 
 /** The guided thing: what is seen of a sewn bust dart, and whole answers to it. */
-export function PointedDart({ dart, work }: PointedDartProps) {
+export function PointedDart({ dart, work, alone }: PointedDartProps) {
   const [open, setOpen] = useState(false);
   return (
     <details className="pointed" open={open} onToggle={(event) => setOpen(event.currentTarget.open)}>
@@ -15,7 +15,7 @@ export function PointedDart({ dart, work }: PointedDartProps) {
           name="What to do about it"
           placeholder={<p className="field-hint">One moment…</p>}
         >
-          {(Questions) => <Questions dart={dart} work={work} />}
+          {(Questions) => <Questions dart={dart} work={work} alone={alone} />}
         </PartPlace>
       )}
     </details>

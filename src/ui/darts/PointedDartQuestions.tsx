@@ -34,10 +34,12 @@ const SHOWN = 3;
 export interface PointedDartProps {
   readonly dart: PlannedDart;
   readonly work: Work;
+  /** Its answers are for the half that is looked at alone. */
+  readonly alone: boolean;
 }
 
 /** What is seen of a sewn bust dart, and whole answers to it. */
-export function PointedDartQuestions({ dart: { ref }, work }: PointedDartProps) {
+export function PointedDartQuestions({ dart: { ref }, work, alone }: PointedDartProps) {
   const half = useViewState((view) => view.half);
   // Of halves that differ each is seen for itself.
   const key = `${half}-${ref.piece}-${ref.dart}`;
@@ -45,7 +47,10 @@ export function PointedDartQuestions({ dart: { ref }, work }: PointedDartProps) 
   const run = useRun();
   const inPlan = useMemo(() => seenInPlan(work, ref, half), [work, ref, half]);
   const seen = said ?? inPlan;
-  const answers = useMemo(() => (seen === null ? null : answerFor(work, ref, half, seen)), [work, ref, half, seen]);
+  const answers = useMemo(
+    () => (seen === null ? null : answerFor(work, ref, half, seen, alone)),
+    [work, ref, half, seen, alone],
+  );
   if (seen === null || answers === null) return null;
   const { unit } = work;
   const questions = pointedDartQuestions(ref);
@@ -101,9 +106,16 @@ export function PointedDartQuestions({ dart: { ref }, work }: PointedDartProps) 
           dart={ref}
           pointed={seen.pointed}
           unit={unit}
-          taken={said === undefined ? null : standingAnswer(said, work)}
+          taken={said === undefined ? null : standingAnswer(said, work, half)}
           onTake={({ take }) => run(take)}
-          onTakeBack={() => run({ kind: "replaceRedraws", dart: ref, alterations: said?.sewn ?? [] })}
+          onTakeBack={() =>
+            run({
+              kind: "replaceRedraws",
+              dart: ref,
+              ...(alone ? { half } : {}),
+              alterations: said?.sewn ?? [],
+            })
+          }
         />
       ) : (
         <p className="field-error" role="alert">

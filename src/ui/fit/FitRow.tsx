@@ -1,9 +1,12 @@
 import type { FitName } from "../../core/decisions/fitNames";
-import { useId, useMemo, useState } from "react";
+import { useCallback, useEffect, useId, useMemo, useRef, useState } from "react";
+import { tryOnOther } from "../../core/plan/halfEdit";
+import { otherHalf, type Half } from "../../core/decisions/alteration";
 import type { Plan } from "../../core/plan/plan";
 import type { Work } from "../../core/decisions/work";
 import { FIT_WORDS } from "../../words/alterations/index";
 import { fitAmountLabel } from "../../words/fits";
+import { anotherWayWords, ON_WHICH_HALF, WHICH_HALVES } from "../../words/halves";
 import { fitUse } from "../../words/fitStep";
 import { refusedSentence } from "../../words/doubts";
 import { alterationFailureSentence } from "../../words/planned";
@@ -16,12 +19,6 @@ import { AmountField } from "../fields/AmountField";
 import { Choice } from "../fields/Choice";
 import { amountCommand, halvesCommands, halvesAsked, useOn, usesOf, type Halves } from "../../core/plan/fitEdit";
 
-const HALVES: readonly { readonly value: Halves; readonly label: string }[] = [
-  { value: "both", label: "both" },
-  { value: "left", label: "left" },
-  { value: "right", label: "right" },
-];
-
 export interface FitRowProps {
   readonly fit: FitName;
   readonly plan: Plan;
@@ -32,15 +29,17 @@ export interface FitRowProps {
 export function FitRow({ fit, plan, work }: FitRowProps) {
   const id = useId();
   const [isOpen, setOpen] = useState(false);
+  const open = useCallback(() => setOpen(true), []);
   const words = FIT_WORDS[fit];
   const uses = usesOf(work, fit);
+  const isSought = useViewState((view) => view.sought === fit);
   const isRefused = uses.some((use) => refusalOf(plan, use.id) !== null);
   return (
     <li className="fit" data-used={uses.length > 0 ? "" : undefined} data-refused={isRefused ? "" : undefined}>
       <button
         type="button"
         className="fit-face"
-        aria-expanded={isOpen}
+        aria-expanded={isOpen || isSought}
         aria-controls={`${id}-body`}
         onClick={() => setOpen(!isOpen)}
       >
@@ -54,8 +53,8 @@ export function FitRow({ fit, plan, work }: FitRowProps) {
         )}
         <span className="fit-seen">{words.seen}</span>
       </button>
-      <div id={`${id}-body`} className="fit-body" hidden={!isOpen}>
-        {isOpen && <FitControls fit={fit} plan={plan} work={work} />}
+      <div id={`${id}-body`} className="fit-body" hidden={!(isOpen || isSought)}>
+        {(isOpen || isSought) && <FitControls fit={fit} plan={plan} work={work} onFound={open} />}
       </div>
     </li>
   );
@@ -66,7 +65,7 @@ function refusalOf(plan: Plan, id: string) {
   return outcome === undefined || outcome.ok ? null : outcome.failure;
 }
 
-function FitControls({ fit, plan, work }: FitRowProps) {
+function FitControls({ fit, plan, work, onFound }: FitRowProps & { readonly onFound: () => void }) {
   const { unit } = work;
   const run = useRun();
   const runAll = useRunAll();
@@ -84,6 +83,28 @@ function FitControls({ fit, plan, work }: FitRowProps) {
   const failure = refusalOf(plan, use.id);
   const crowded = useMemo(() => leftOutBy(work, use.id), [work, use.id]);
 
+  const body = useRef<HTMLDivElement>(null);
+  const half = useViewState((view) => view.half);
+  const isSought = useViewState((view) => view.sought === fit);
+  const seek = useViewState((view) => view.seek);
+  // Asked for from elsewhere: the field of that half is shown, and has the keys.
+  const [found, setFound] = useState(0);
+  useEffect(() => {
+    if (!isSought) return;
+    seek(null);
+    onFound();
+    setAsked(half);
+    setFound((times) => times + 1);
+  }, [isSought, seek, onFound, half]);
+  useEffect(() => {
+    if (found > 0) body.current?.querySelector("input")?.focus();
+  }, [found]);
+
+  const tryOn = (id: string, on: Half): void => {
+    runAll(tryOnOther(work, id, on));
+    showHalf(on);
+    seek(fit);
+  };
   const setHalves = (to: Halves): void => {
     const commands = halvesCommands(uses, fit, halves, to);
     setAsked(to);
@@ -93,7 +114,7 @@ function FitControls({ fit, plan, work }: FitRowProps) {
 
   return (
     <>
-      <div className="fit-controls">
+      <div className="fit-controls" ref={body}>
         <AmountField
           key={halves}
           label={fitAmountLabel(fit, halves === "both" ? undefined : halves)}
@@ -107,7 +128,7 @@ function FitControls({ fit, plan, work }: FitRowProps) {
           refusal={failure === null ? null : alterationFailureSentence(failure, unit)}
           {...(words.hint === undefined ? {} : { hint: words.hint })}
         />
-        <Choice legend="On which half" options={HALVES} value={halves} onChange={setHalves} />
+        <Choice legend={ON_WHICH_HALF} options={WHICH_HALVES} value={halves} onChange={setHalves} />
       </div>
       {crowded.map((planned) => (
         <p key={planned.id} className="field-warning">
@@ -115,6 +136,13 @@ function FitControls({ fit, plan, work }: FitRowProps) {
         </p>
       ))}
       {words.caution !== undefined && <p className="field-warning">{words.caution}</p>}
+      {halves === "both" && use.amount !== 0 && (
+        <p className="fit-actions">
+          <button type="button" className="link-button" onClick={() => tryOn(use.id, otherHalf(half))}>
+            {anotherWayWords(otherHalf(half))}
+          </button>
+        </p>
+      )}
       {use.amount !== 0 && (
         <p className="fit-actions">
           <button type="button" className="link-button" onClick={() => lightAlteration(use.id)}>
@@ -124,7 +152,7 @@ function FitControls({ fit, plan, work }: FitRowProps) {
             type="button"
             className="link-button"
             aria-label={`Take out: ${words.name}`}
-            onClick={() => run({ kind: "removeAlteration", id: use.id })}
+            onClick={() => run(amountCommand(use, 0))}
           >
             Take out
           </button>

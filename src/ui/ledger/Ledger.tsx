@@ -7,6 +7,7 @@ import { checkClaim, checkFailureSentence, checkPlace } from "../../words/checks
 import { truedSentence } from "../../words/truing";
 import { useSettledPlan } from "../session/usePlan";
 import { useSettledWork, useWork } from "../session/useWork";
+import { KeepHalf } from "../trial/KeepHalf";
 import { Slips } from "./Slips";
 
 /** The ledger: a slip for each thing done to the pieces, what truing did, and the checks. It stands still during a drag. */
@@ -25,6 +26,7 @@ export function Ledger() {
   return (
     <section className="ledger" aria-labelledby="ledger-title">
       <h2 id="ledger-title">Ledger</h2>
+      <KeepHalf work={work} />
       <Slips planned={plan.value.ledger} decided={work.alterations} unit={unit} />
       <Truing plan={plan.value} unit={unit} />
       <Checks plan={plan.value} unit={unit} />

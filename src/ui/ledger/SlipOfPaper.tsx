@@ -1,11 +1,14 @@
-import { dartOfAlteration } from "../../core/decisions/alteration";
+import { dartOfAlteration, otherHalf, type Half } from "../../core/decisions/alteration";
 import { useEffect, useRef } from "react";
 import { type LengthUnit } from "../../core/decisions/work";
 import { halfWords } from "../../words/fits";
+import { anotherWayWords, OTHER_WAY } from "../../words/halves";
 import { plannedAmount, alterationNoteSentence, plannedTitle, alterationWhy } from "../../words/ledger";
 import { capital, listWords, pieceWords } from "../../words/terms/names";
 import { alterationFailureSentence } from "../../words/planned";
-import { useRun } from "../session/useWork";
+import { tryOnOther } from "../../core/plan/halfEdit";
+import { useRunAll } from "../session/useRunAll";
+import { useRun, useWorkStore } from "../session/useWork";
 import { useViewState } from "../session/viewState";
 import type { Line } from "./runs";
 import type { SlipDrag } from "./useSlipDrag";
@@ -34,10 +37,15 @@ export function SlipOfPaper({
   const lightAlteration = useViewState((view) => view.lightAlteration);
   const showHalf = useViewState((view) => view.showHalf);
   const selectDart = useViewState((view) => view.selectDart);
+  const shown = useViewState((view) => view.half);
+  const setAlone = useViewState((view) => view.setAlone);
+  const seek = useViewState((view) => view.seek);
   const run = useRun();
+  const runAll = useRunAll();
+  const store = useWorkStore();
   const title = plannedTitle(planned, unit);
   const alteration = planned.what.kind === "alteration" ? planned.what.alteration : null;
-  const half = alteration?.kind === "fit" ? alteration.half : undefined;
+  const half = alteration?.half;
   const paper = useRef<HTMLLIElement>(null);
   useEffect(() => {
     if (lit) bringIntoView(paper.current);
@@ -48,6 +56,18 @@ export function SlipOfPaper({
     if (dart !== null) selectDart(dart);
     // What is done on one half can only be seen on it.
     if (!lit && half !== undefined) showHalf(half);
+  };
+  // Of what is for one half, the other one has its own way already.
+  const other = half === undefined ? otherHalf(shown) : null;
+  const tryOther = (on: Half): void => {
+    if (alteration === null) return;
+    runAll(tryOnOther(store.getState().work, alteration.id, on));
+    const dart = dartOfAlteration(alteration);
+    if (dart !== null) selectDart(dart);
+    setAlone(dart !== null);
+    showHalf(on);
+    seek(alteration.kind === "fit" ? alteration.fit : "dart");
+    window.location.hash = alteration.kind === "fit" ? "#fit" : "#darts";
   };
   return (
     <li
@@ -123,6 +143,16 @@ export function SlipOfPaper({
                 Later
               </button>
             </>
+          )}
+          {alteration !== null && other !== null && (
+            <button
+              type="button"
+              className="link-button"
+              aria-label={`${anotherWayWords(other)}: ${title}`}
+              onClick={() => tryOther(other)}
+            >
+              {OTHER_WAY}
+            </button>
           )}
           <button
             type="button"

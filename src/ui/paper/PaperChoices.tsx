@@ -7,6 +7,7 @@ import { capital, pieceWords } from "../../words/terms/names";
 import {
   formatWords,
   marginRefusal,
+  toileTick,
   USUAL_MARGIN,
   usualEntry,
   NEST_HAS_NO_ALLOWANCES,
@@ -125,7 +126,12 @@ export function PaperChoices({ work, plan, kind }: PaperChoicesProps) {
             With seam and hem allowances
           </Tick>
           {chosen.allowances ? (
-            <AllowanceFields pieces={pieces} />
+            <>
+              <Tick checked={chosen.toile} onChange={(toile) => choose({ toile })}>
+                {toileTick(unit)}
+              </Tick>
+              <AllowanceFields pieces={pieces} />
+            </>
           ) : (
             <p className="aside">The pieces end at the line they are sewn on: add your allowances when you cut.</p>
           )}

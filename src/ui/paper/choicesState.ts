@@ -13,6 +13,8 @@ export interface Chosen {
   readonly under: readonly string[];
   readonly before: boolean;
   readonly allowances: boolean;
+  /** For a toile: wide allowances where it may have to be let out. */
+  readonly toile: boolean;
 }
 
 interface ChosenOfSheets extends Chosen {
@@ -31,6 +33,7 @@ const FIRST: ChosenOfSheets = {
   under: [],
   before: false,
   allowances: true,
+  toile: false,
   lastTime: true,
 };
 

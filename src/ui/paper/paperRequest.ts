@@ -59,6 +59,7 @@ export function requestFor(work: Work, plan: Plan, kind: PaperKind, chosen: Chos
           : [],
       before: kind === "pieces" && chosen.before && size === null && !nested && isAltered(plan),
       allowances: kind === "pieces" && chosen.allowances && !nested,
+      ...(kind === "pieces" && chosen.allowances && chosen.toile && !nested ? { toile: true as const } : {}),
       ...(nested ? { nested: true as const } : {}),
     },
   };

@@ -1,7 +1,12 @@
 import { memo, useEffect, useRef } from "react";
+import type { Half } from "../../core/decisions/alteration";
+import type { Work } from "../../core/decisions/work";
 import { piecePoint, type PiecePoint } from "../../core/geometry/point";
 import type { DartRef } from "../../core/pattern/piece";
 import type { Command } from "../../core/plan/commands";
+import { dartOn } from "../../core/plan/dartHalves";
+import { planOf } from "../../core/plan/planOf";
+import { onTable, type Place } from "../../drawing/index";
 import { useGesture, useWorkStore } from "../session/useWork";
 import { useViewState } from "../session/viewState";
 import { alterationId, moverOf, snapStep, USUAL_HOLD, type HandleEnd } from "../../core/plan/dartEdit";
@@ -11,9 +16,9 @@ export interface HandleProps {
   readonly end: HandleEnd;
   readonly x: number;
   readonly y: number;
-  /** From the piece frame to the table. */
-  readonly dx: number;
-  readonly dy: number;
+  readonly place: Place;
+  /** The half of the body that it is on. */
+  readonly half: Half;
   readonly mmPerPixel: number;
   /** Pixels that are this handle's own before the next one's begin. */
   readonly room: number;
@@ -42,19 +47,30 @@ const ARROWS: Readonly<Record<string, readonly [number, number]>> = {
 
 /** A dart's end or mouth end: dragged with mouse, finger or pen, moved with the arrow keys, put back with Escape. */
 export const Handle = memo((props: HandleProps) => {
-  const { dart, end, x, y, dx, dy, mmPerPixel, room, label, selected, onSay } = props;
+  const { dart, end, x, y, place, half, mmPerPixel, room, label, selected, onSay } = props;
   const store = useWorkStore();
   const gesture = useGesture();
   const selectDart = useViewState((view) => view.selectDart);
   const lightAlteration = useViewState((view) => view.lightAlteration);
-  const half = useViewState((view) => view.half);
+  const showHalf = useViewState((view) => view.showHalf);
+  const alone = useViewState((view) => view.alone);
+  const across = place.mirrored === true ? -1 : 1;
   const stop = useRef<(() => void) | null>(null);
   const keys = useRef<{ mover: (to: PiecePoint) => Command; to: PiecePoint; rest: number } | null>(null);
 
-  const take = (): void => {
+  const choose = (): void => {
     selectDart(dart);
-    lightAlteration(alterationId(end === "apex" ? "dartEnd" : "dartMouth", dart));
+    showHalf(half);
   };
+  const take = (): void => {
+    choose();
+    lightAlteration(alterationId(end === "apex" ? "dartEnd" : "dartMouth", dart, onOf(store.getState().work)));
+  };
+  const onOf = (work: Work): Half | undefined => {
+    const plan = planOf(work);
+    return plan.ok ? dartOn(work, plan.value, dart, half, alone) : undefined;
+  };
+  const moverFor = (work: Work) => moverOf(work, dart, end, USUAL_HOLD, half, onOf(work));
 
   const onPointerDown = (event: React.PointerEvent<SVGGElement>): void => {
     if (event.button !== 0) return;
@@ -66,7 +82,7 @@ export const Handle = memo((props: HandleProps) => {
     event.stopPropagation();
     finishKeys();
     take();
-    const mover = moverOf(store.getState().work, dart, end, USUAL_HOLD, half);
+    const mover = moverFor(store.getState().work);
     const group = event.currentTarget;
     const svg = group.ownerSVGElement;
     const toTable = svg?.getScreenCTM()?.inverse();
@@ -80,7 +96,7 @@ export const Handle = memo((props: HandleProps) => {
       frame = 0;
       if (latest === null) return;
       // What is held is the spot she touched, so the handle does not jump under the finger.
-      const to = piecePoint(x + (latest.x - start.x) * toTable.a, y + (latest.y - start.y) * toTable.d);
+      const to = piecePoint(x + across * (latest.x - start.x) * toTable.a, y + (latest.y - start.y) * toTable.d);
       gesture.preview([mover(to)]);
     };
     const onMove = (move: PointerEvent): void => {
@@ -149,7 +165,7 @@ export const Handle = memo((props: HandleProps) => {
     // Undo may have ended the run: the next key begins another.
     if (!gesture.isGoingOn()) finishKeys();
     if (keys.current === null) {
-      const mover = moverOf(work, dart, end, USUAL_HOLD, half);
+      const mover = moverFor(work);
       if (mover === null) return;
       gesture.begin("keys");
       keys.current = { mover, to: piecePoint(x, y), rest: 0 };
@@ -157,7 +173,7 @@ export const Handle = memo((props: HandleProps) => {
     const run = keys.current;
     window.clearTimeout(run.rest);
     const step = snapStep(work.unit) * (event.shiftKey ? 10 : 1);
-    run.to = piecePoint(run.to.x + arrow[0] * step, run.to.y + arrow[1] * step);
+    run.to = piecePoint(run.to.x + across * arrow[0] * step, run.to.y + arrow[1] * step);
     gesture.preview([run.mover(run.to)]);
     run.rest = window.setTimeout(() => finishKeys(), KEY_REST);
   };
@@ -176,14 +192,15 @@ export const Handle = memo((props: HandleProps) => {
     [],
   );
 
+  const shown = onTable(place, { x, y });
   const r = (selected ? SEEN : Math.max(LEAST_SEEN, SEEN * Math.min(1, FULL_AT / mmPerPixel))) * mmPerPixel;
   return (
     <g
       className="handle"
       data-end={end}
       data-selected={selected ? "" : undefined}
-      data-testid={`handle-${dart.piece}-${dart.dart}-${end}`}
-      transform={`translate(${x + dx} ${y + dy})`}
+      data-testid={`handle-${dart.piece}-${dart.dart}-${end}${place.half === undefined ? "" : `-${place.half}`}`}
+      transform={`translate(${shown.x} ${shown.y})`}
       role="button"
       tabIndex={0}
       aria-label={label}
@@ -191,7 +208,7 @@ export const Handle = memo((props: HandleProps) => {
       onPointerDown={onPointerDown}
       onKeyDown={onKeyDown}
       onBlur={() => finishKeys()}
-      onFocus={() => selectDart(dart)}
+      onFocus={choose}
     >
       <circle className="handle-touch" r={Math.max(SEEN, Math.min(TOUCHED, room)) * mmPerPixel} />
       <circle className="handle-focus" r={r * 1.9} />

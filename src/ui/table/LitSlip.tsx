@@ -1,5 +1,5 @@
 import type { PlanHalf } from "../../core/plan/plan";
-import type { Place } from "../../drawing/index";
+import { placeTransform, type Place } from "../../drawing/index";
 import { ledgerGroup } from "../../words/ledger";
 import { useViewState } from "../session/viewState";
 
@@ -28,7 +28,7 @@ export function LitSlip({
           const place = places.find((other) => other.piece === piece);
           return (
             place !== undefined && (
-              <g key={`${planned.id} ${piece} ${to.x} ${to.y}`} transform={`translate(${place.dx} ${place.dy})`}>
+              <g key={`${planned.id} ${piece} ${to.x} ${to.y}`} transform={placeTransform(place)}>
                 <path d={`M${from.x} ${from.y}L${to.x} ${to.y}`} />
                 <circle cx={to.x} cy={to.y} r={RING * mmPerPixel} />
               </g>

@@ -1,6 +1,6 @@
 import { memo, useMemo } from "react";
 import type { Nest } from "../../core/pattern/piece";
-import { pieceMarks, type Place } from "../../drawing/index";
+import { pieceMarks, placeKey, placeTransform, type Place } from "../../drawing/index";
 
 /** As on printed multi-size tissue: each size its own dash, and the frame's line unbroken. */
 const DASHES = ["7 3", "2 2", "10 2 2 2", "5 2", "1 2", "12 3", "6 2 1 2", "3 3", "9 2 1 2 1 2", "4 1"];
@@ -18,11 +18,11 @@ export const PrintedLayer = memo(({ nest, places, shown, baseSize }: PrintedLaye
   const marks = useMemo(() => nest.sizes.map((pieces) => pieces.map(pieceMarks)), [nest]);
   return (
     <g className="printed" aria-hidden="true">
-      {places.map(({ piece, dx, dy }) => (
-        <g key={piece} transform={`translate(${dx} ${dy})`}>
+      {places.map((place) => (
+        <g key={placeKey(place)} transform={placeTransform(place)}>
           {marks.map((pieces, index) => {
             const label = nest.labels[index] ?? "";
-            const found = pieces.find((p) => p.piece === piece);
+            const found = pieces.find((p) => p.piece === place.piece);
             if (found === undefined || (shown !== null && !shown.includes(label))) return null;
             const isBaseSize = label === baseSize;
             return (

@@ -8,7 +8,7 @@ import {
   type AlterationMarks,
   type StageMarks,
 } from "../../drawing/surgeryMarks";
-import type { Place } from "../../drawing/index";
+import { placeTransform, type Place } from "../../drawing/index";
 import { ledgerGroup } from "../../words/ledger";
 import { useIsMoving } from "../session/useWork";
 import { useViewState } from "../session/viewState";
@@ -52,7 +52,7 @@ export function SlipOverlay({ plan, places, mmPerPixel }: SlipOverlayProps) {
         const place = places.find(({ piece }) => piece === one.piece);
         if (place === undefined) return null;
         return (
-          <g key={one.piece} transform={`translate(${place.dx} ${place.dy})`}>
+          <g key={one.piece} transform={placeTransform(place)}>
             {one.stages.length === 0 ? (
               <Redrawn marks={one} share={share} />
             ) : (

@@ -1,9 +1,9 @@
 /* oxlint-disable jsx-a11y/no-noninteractive-tabindex, jsx-a11y/no-noninteractive-element-interactions -- the sheet is moved with the keys, as a scrolled region is */
 import { printedNestOf } from "../../core/plan/planOf";
-import { dartOfAlteration } from "../../core/decisions/alteration";
+import { dartOfAlteration, HALVES, isMadeOn, otherHalf, type Half } from "../../core/decisions/alteration";
 import "./table.css";
 import "./overlay.css";
-import { useCallback, useMemo, useRef, useState } from "react";
+import { memo, useCallback, useMemo, useRef, useState } from "react";
 import type { DartRef, NestSource } from "../../core/pattern/piece";
 import { halvesOf, type Plan, type PlanHalf } from "../../core/plan/plan";
 import { type LengthUnit } from "../../core/decisions/work";
@@ -11,14 +11,19 @@ import {
   boxOf,
   keepApart,
   nearestApart,
+  onTable,
   pieceLabels,
+  pieceMarks,
+  placeHalves,
   placePieces,
+  placeTransform,
   planLabels,
   sizeLabels,
   sizesInUse,
   type Label,
   type Place,
 } from "../../drawing/index";
+import { halfWords } from "../../words/fits";
 import { dartHandleLabel } from "../../words/terms/darts";
 import { capital, namedPieceWords } from "../../words/terms/names";
 import { sourceParts } from "../../words/pieceSource";
@@ -34,10 +39,11 @@ import { PrintedLayer } from "./PrintedLayer";
 import { SlipBar } from "./SlipBar";
 import { litTrace, SlipOverlay } from "./SlipOverlay";
 import { useTableView, ZOOM_STEP } from "./useTableView";
-import { viewBoxOf } from "./view";
+import { HALVES_SIGHT, TABLE_SIGHT, viewBoxOf } from "./view";
 import { WorkingLayer } from "./WorkingLayer";
 
 const MARGIN = 26;
+const WORDS_AT_LEFT = 60;
 
 type PrintedShown = "all" | "near" | "none";
 
@@ -53,12 +59,24 @@ export function Table() {
   const [layersOpen, setLayersOpen] = useState(false);
   const [said, setSaid] = useState("");
 
-  const places = useMemo(() => {
+  const other = useViewState((state) => state.otherHalf);
+  const differ = settled.ok && settled.value.left !== settled.value.right;
+  const beside = differ && other === "beside";
+  const ofHalf = useMemo(() => {
     const sizes = nest.ok ? nest.value.sizes : [];
     return placePieces(settled.ok ? [...sizes, ...halvesOf(settled.value).map(({ pieces }) => pieces)] : sizes);
   }, [nest, settled]);
-  const box = useMemo(() => boxOf(places, MARGIN), [places]);
-  const { view, size, fit, zoom, onKeyDown, onPointerDown } = useTableView(svg, box);
+  const places = useMemo(() => (beside ? placeHalves(ofHalf) : ofHalf), [ofHalf, beside]);
+  const box = useMemo(() => {
+    const all = boxOf(places, MARGIN);
+    // What is written at the left of a piece that is turned over.
+    return beside ? { ...all, x: all.x - WORDS_AT_LEFT, width: all.width + WORDS_AT_LEFT } : all;
+  }, [places, beside]);
+  const { view, size, fit, showAll, zoom, onKeyDown, onPointerDown } = useTableView(
+    svg,
+    box,
+    differ ? HALVES_SIGHT : TABLE_SIGHT,
+  );
   const mmPerPixel = 1 / view.scale;
 
   const baseSize = settled.ok ? settled.value.sizing.baseSize.label : null;
@@ -80,8 +98,8 @@ export function Table() {
 
   const others = nest.ok ? nest.value.otherNames : undefined;
   const onePiece = (name: string): void => {
-    const place = places.find(({ piece }) => piece === name);
-    if (place !== undefined) fit(boxOf([place], MARGIN));
+    const own = places.filter(({ piece }) => piece === name);
+    if (own.length > 0) fit(boxOf(own, MARGIN));
   };
 
   return (
@@ -135,7 +153,7 @@ export function Table() {
           <button type="button" className="tool" onClick={() => fit(box)}>
             All
           </button>
-          {places.map(({ piece }) => (
+          {ofHalf.map(({ piece }) => (
             <button key={piece} type="button" className="tool piece-tool" onClick={() => onePiece(piece)}>
               {capital(namedPieceWords(piece, others))}
             </button>
@@ -148,7 +166,7 @@ export function Table() {
             onChange={(event) => onePiece(event.target.value)}
           >
             <option value="">One piece…</option>
-            {places.map(({ piece }) => (
+            {ofHalf.map(({ piece }) => (
               <option key={piece} value={piece}>
                 {capital(namedPieceWords(piece, others))}
               </option>
@@ -183,7 +201,7 @@ export function Table() {
           </label>
         </div>
         {nest.ok && <PieceSource source={nest.value.source} />}
-        {settled.ok && settled.value.left !== settled.value.right && <HalfSwitch />}
+        {differ && <HalfSwitch onLaid={showAll} />}
       </div>
       <LitBar places={places} unit={unit} />
       {!settled.ok && (
@@ -229,10 +247,51 @@ interface LivePlanProps {
 /** Everything that follows the finger. */
 function LivePlan(props: LivePlanProps) {
   const plan = usePlan();
+  const half = useViewState((view) => view.half);
+  const other = useViewState((view) => view.otherHalf);
   const labels = useMemo(() => keepApart(props.sizes, props.mmPerPixel), [props.sizes, props.mmPerPixel]);
+  const { places, sizes } = props;
+  const ofHalves = useMemo(
+    () =>
+      HALVES.map((one) => ({
+        one,
+        places: places.filter((place) => place.half === one),
+        sizes: sizes.filter(({ id }) => id.includes(`-${one}-`)),
+      })),
+    [places, sizes],
+  );
   if (!plan.ok) return <LabelLayer labels={labels} mmPerPixel={props.mmPerPixel} />;
-  return <PlanOnTable {...props} whole={plan.value} />;
+  const whole = plan.value;
+  if (!places.some((place) => place.half !== undefined))
+    return (
+      <>
+        <HalfOnTable {...props} whole={whole} half={half} />
+        {other === "under" && whole.left !== whole.right && (
+          <OtherHalfLayer plan={whole[otherHalf(half)]} places={places} />
+        )}
+      </>
+    );
+  return ofHalves.map(({ one, ...own }) => <HalfOnTable key={one} {...props} {...own} whole={whole} half={one} />);
 }
+
+/** The outline of the half that is not worked on, thin, laid on the one that is. */
+const OtherHalfLayer = memo(({ plan, places }: { readonly plan: PlanHalf; readonly places: readonly Place[] }) => (
+  <g className="other-half" aria-hidden="true">
+    {places.map((place) => {
+      const piece = plan.pieces.find(({ name }) => name === place.piece);
+      if (piece === undefined) return null;
+      const { stitch, darts } = pieceMarks(piece);
+      return (
+        <g key={place.piece} transform={placeTransform(place)}>
+          <path d={stitch} />
+          {darts.map(({ dart, legs }) => (
+            <path key={dart} d={legs} />
+          ))}
+        </g>
+      );
+    })}
+  </g>
+));
 
 /** The bar over the table for the slip that is lit, where there is something to see of it. */
 function LitBar({ places, unit }: Pick<LivePlanProps, "places" | "unit">) {
@@ -243,8 +302,10 @@ function LitBar({ places, unit }: Pick<LivePlanProps, "places" | "unit">) {
   return found === null ? null : <SlipBar planned={found.planned} unit={unit} />;
 }
 
-function PlanOnTable({
+/** One half of the body, and all that can be done with it. */
+function HalfOnTable({
   whole,
+  half,
   places,
   sizes,
   mmPerPixel,
@@ -252,28 +313,37 @@ function PlanOnTable({
   showAmounts,
   unit,
   onSay,
-}: LivePlanProps & { readonly whole: Plan }) {
+}: LivePlanProps & { readonly whole: Plan; readonly half: Half }) {
   const store = useWorkStore();
-  const half = useViewState((view) => view.half);
   const plan = whole[half];
-  const selected = useViewState((view) => view.selectedDart);
+  const selected = useViewState((view) => (view.half === half ? view.selectedDart : null));
+  const showHalf = useViewState((view) => view.showHalf);
+  const named = whole.left === whole.right ? null : half;
   const selectDart = useViewState((view) => view.selectDart);
   const lightAlteration = useViewState((view) => view.lightAlteration);
   const labels = useMemo(() => {
     const amounts = showAmounts ? planLabels(plan, places, unit, selected) : [];
-    return keepApart([...pieceLabels(plan, places), ...amounts, ...sizes], mmPerPixel);
-  }, [plan, places, unit, sizes, mmPerPixel, showAmounts, selected]);
+    return keepApart(
+      [
+        ...pieceLabels(plan, places, named === null ? null : { half: named, other: whole[otherHalf(named)] }),
+        ...amounts,
+        ...sizes,
+      ],
+      mmPerPixel,
+    );
+  }, [plan, places, unit, sizes, mmPerPixel, showAmounts, selected, named, whole]);
   const onSelect = useCallback(
     (dart: DartRef) => {
       selectDart(dart);
+      showHalf(half);
       // The slip of what is touched lights up in the ledger.
       const own = store.getState().work.alterations.find((a) => {
         const of = dartOfAlteration(a);
-        return of?.piece === dart.piece && of.dart === dart.dart;
+        return of?.piece === dart.piece && of.dart === dart.dart && isMadeOn(a, half);
       });
       lightAlteration(own?.id ?? null);
     },
-    [store, selectDart, lightAlteration],
+    [store, selectDart, showHalf, half, lightAlteration],
   );
   // On the way from before to after, what lies there in the end steps back.
   const isPartway = useViewState((view) => view.litShare < 1 && litTrace(plan, places, view.litAlteration) !== null);
@@ -294,7 +364,16 @@ function PlanOnTable({
       <LabelLayer labels={labels} mmPerPixel={mmPerPixel} onLight={lightAlteration} />
       <LitSlip plan={plan} places={places} mmPerPixel={mmPerPixel} />
       <g className="at-last" data-partway={isPartway ? "" : undefined}>
-        <Handles plan={plan} places={places} mmPerPixel={mmPerPixel} selected={selected} unit={unit} onSay={onSay} />
+        <Handles
+          plan={plan}
+          half={half}
+          named={named}
+          places={places}
+          mmPerPixel={mmPerPixel}
+          selected={selected}
+          unit={unit}
+          onSay={onSay}
+        />
       </g>
     </>
   );
@@ -302,6 +381,9 @@ function PlanOnTable({
 
 interface HandlesProps {
   readonly plan: PlanHalf;
+  readonly half: Half;
+  /** The half that is said, where the halves differ. */
+  readonly named: Half | null;
   readonly places: readonly Place[];
   readonly mmPerPixel: number;
   readonly selected: DartRef | null;
@@ -309,7 +391,7 @@ interface HandlesProps {
   readonly onSay: (label: string) => void;
 }
 
-function Handles({ plan, places, mmPerPixel, selected, unit, onSay }: HandlesProps) {
+function Handles({ plan, half, named, places, mmPerPixel, selected, unit, onSay }: HandlesProps) {
   const shown = plan.darts.flatMap((dart) => {
     const place = places.find(({ piece }) => piece === dart.ref.piece);
     if (place === undefined) return [];
@@ -318,7 +400,7 @@ function Handles({ plan, places, mmPerPixel, selected, unit, onSay }: HandlesPro
     const ends: readonly HandleEnd[] = isSelected ? ["inner", "outer", "apex"] : ["apex"];
     return ends.map((end) => ({ dart, end, place, isSelected, at: dart.drawn[end] }));
   });
-  const apart = nearestApart(shown.map(({ at, place }) => ({ x: at.x + place.dx, y: at.y + place.dy })));
+  const apart = nearestApart(shown.map(({ at, place }) => onTable(place, at)));
   return (
     <g className="handles">
       {shown.map(({ dart, end, place, isSelected, at }, index) => (
@@ -328,11 +410,11 @@ function Handles({ plan, places, mmPerPixel, selected, unit, onSay }: HandlesPro
           end={end}
           x={at.x}
           y={at.y}
-          dx={place.dx}
-          dy={place.dy}
+          place={place}
+          half={half}
           mmPerPixel={mmPerPixel}
           room={(apart[index] ?? Infinity) / 2 / mmPerPixel}
-          label={dartHandleLabel(dart, end, unit)}
+          label={`${dartHandleLabel(dart, end, unit)}${named === null ? "" : `, your ${halfWords(named)}`}`}
           selected={isSelected}
           onSay={onSay}
         />

@@ -2,7 +2,7 @@ import { memo, useId, useMemo } from "react";
 import type { Piece } from "../../core/pattern/piece";
 import type { DartRef } from "../../core/pattern/piece";
 import type { PlanHalf } from "../../core/plan/plan";
-import { pieceMarks, type PieceMarks, type Place } from "../../drawing/index";
+import { pieceMarks, placeKey, placeTransform, type PieceMarks, type Place } from "../../drawing/index";
 
 const EVERYWHERE = "M-5000 -5000H5000V5000H-5000Z";
 
@@ -25,7 +25,7 @@ export const WorkingLayer = memo(
         const printed = plan.printed.find((piece) => piece.name === place.piece);
         if (drawn === undefined) return null;
         return (
-          <g key={place.piece} transform={`translate(${place.dx} ${place.dy})`}>
+          <g key={placeKey(place)} data-piece={place.piece} data-half={place.half} transform={placeTransform(place)}>
             <WorkingPiece
               drawn={drawn}
               printed={printed ?? null}

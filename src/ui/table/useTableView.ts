@@ -13,6 +13,8 @@ export interface TableView {
   readonly view: View;
   readonly size: Size;
   readonly fit: (box: Box) => void;
+  /** Shows everything again, whatever lies there. */
+  readonly showAll: () => void;
   readonly zoom: (factor: number) => void;
   readonly onKeyDown: (event: React.KeyboardEvent) => void;
   readonly onPointerDown: (event: React.PointerEvent) => void;
@@ -132,5 +134,6 @@ export function useTableView(ref: RefObject<SVGSVGElement | null>, box: Box, sig
     move();
   };
 
-  return { view, size, fit, zoom, onKeyDown, onPointerDown };
+  const showAll = useCallback(() => setOwn(null), []);
+  return { view, size, fit, showAll, zoom, onKeyDown, onPointerDown };
 }

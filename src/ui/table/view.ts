@@ -39,18 +39,24 @@ const WORDS_ROOM = { wide: 108, narrow: 46 };
 const NARROW = 520;
 
 /** Shows a whole box in the middle of what the tools and the words leave free. */
-export function fitBox(box: Box, size: Size): View {
-  const height = size.height - toolsRoom(size.width) - SIZES_ROOM;
+export function fitBox(box: Box, size: Size, more = 0): View {
+  const top = toolsRoom(size.width) + more;
+  const height = size.height - top - SIZES_ROOM;
   const width = size.width - SIDE_ROOM - (size.width < NARROW ? WORDS_ROOM.narrow : WORDS_ROOM.wide);
   const scale = held(Math.min(width / box.width, height / box.height), { least: LEAST_SCALE, most: MOST_SCALE });
   return {
     scale,
     x: box.x - SIDE_ROOM / scale - (width / scale - box.width) / 2,
-    y: box.y - toolsRoom(size.width) / scale - (height / scale - box.height) / 2,
+    y: box.y - top / scale - (height / scale - box.height) / 2,
   };
 }
 
 export const TABLE_SIGHT: Sight = { fit: fitBox, least: LEAST_SCALE, most: MOST_SCALE };
+
+/** Pixels of the row of tools that is there while the halves differ. */
+const HALVES_ROOM = 44;
+
+export const HALVES_SIGHT: Sight = { ...TABLE_SIGHT, fit: (box, size) => fitBox(box, size, HALVES_ROOM) };
 
 /** Zooms by a factor about a place on the screen, which stays where it is. */
 export function zoomAt(view: View, factor: number, px: number, py: number, sight: Sight = TABLE_SIGHT): View {

@@ -6,6 +6,7 @@ import { snapStep } from "../../core/plan/dartEdit";
 import type { Plan } from "../../core/plan/plan";
 import { isBustMark, lineMarked } from "../../core/toile/recordLine";
 import { toileLengths } from "../../core/toile/toileLengths";
+import { readTrial } from "../../core/trial/readTrial";
 import { freshId } from "../../store/freshId";
 import {
   AS_SEWN,
@@ -108,6 +109,8 @@ const bustId = (half: Half): string => `bust-${half}-${freshId()}`;
 function Lengths({ trial, plan }: BeforeReadingProps) {
   const unit = useSettledWork((work) => work.unit);
   const planned = toileLengths(plan);
+  const reading = readTrial(trial);
+  const sewnOff = reading.ok ? reading.value.sewnOff : [];
   return (
     <div role="group" aria-label={AS_SEWN}>
       <h4>{AS_SEWN}</h4>
@@ -116,7 +119,7 @@ function Lengths({ trial, plan }: BeforeReadingProps) {
           const should = planned[length];
           const sewn = trial.measured?.[length];
           if (should === undefined && sewn === undefined) return null;
-          const off = should === undefined || sewn === undefined ? null : offWords(sewn, should, unit);
+          const off = sewnOff.find((one) => one.length === length);
           return (
             <LengthField
               key={length}
@@ -127,7 +130,7 @@ function Lengths({ trial, plan }: BeforeReadingProps) {
               clear={{ kind: "setToileLength", trial: trial.id, length, value: null }}
               refuse={(value) => (value > LIMITS.length ? tooFarWords(value, unit) : null)}
               {...(should === undefined ? {} : { hint: <Fractions text={plannedWords(should, unit)} /> })}
-              warnings={off === null ? [] : [off]}
+              warnings={off === undefined ? [] : [offWords(off.sewn, off.planned, unit)]}
             />
           );
         })}

@@ -24,7 +24,7 @@ import {
   lineTowards,
   signsFor,
 } from "../../core/toile/recordLine";
-import { isMark, WAYS_OF } from "../../core/toile/signsAt";
+import { isMark, waysAt } from "../../core/toile/signsAt";
 import type { PlaceOnToile } from "../../core/toile/toilePlaces";
 import { dartRefWords } from "../../words/terms/names";
 import { CANNOT_SAY, doubledWords, FIRST_TRY, MARK_FIELDS, RECORD_LINE, wayWords } from "../../words/trial";
@@ -67,7 +67,7 @@ export function LineRow({ trial, line, index, isNew, places, unit, onPut, onAim,
   const darts = (places.find((one) => one.place === place)?.spots ?? []).flatMap((spot) =>
     spot.dart === undefined ? [] : [spot.dart],
   );
-  const ways = sign === undefined ? TRIAL_WAYS : WAYS_OF[sign];
+  const ways = sign === undefined ? TRIAL_WAYS : waysAt(sign, place);
 
   const setSign = (next: TrialSign | null): void => {
     onPut(lineOfSign(line, next));

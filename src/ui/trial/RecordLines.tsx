@@ -38,7 +38,7 @@ export function RecordLines({ trial, plan, work }: RecordLinesProps) {
   const [aiming, setAiming] = useState<string | null>(null);
   const [wanted, setWanted] = useState<string | null>(null);
   const list = useRef<HTMLOListElement>(null);
-  const aimed = lines.findIndex(({ id }) => id === aiming);
+  const aimed = lines.findIndex(({ id, towards }) => id === aiming && towards === undefined);
 
   // A line begun on the drawing goes on in its fields.
   useEffect(() => {

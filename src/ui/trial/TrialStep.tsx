@@ -11,7 +11,9 @@ import { today } from "../session/today";
 import { useSettledPlan } from "../session/usePlan";
 import { useRun, useSettledWork } from "../session/useWork";
 import { Versions } from "../versions/Versions";
+import { Answers } from "./Answers";
 import { BeforeReading } from "./BeforeReading";
+import { KeepHalf } from "./KeepHalf";
 import { RecordHeading } from "./RecordHeading";
 import { RecordLines } from "./RecordLines";
 import { Verdict } from "./Verdict";
@@ -59,7 +61,7 @@ export function TrialStep() {
           {trials.length === 0 && <p>{BEGIN_ABOUT}</p>}
           {trials.length < LIMITS.trials && (
             <p>
-              <button type="button" className={trials.length === 0 ? "button primary" : "button"} onClick={begin}>
+              <button type="button" className={trials.length === 0 ? "button main" : "button"} onClick={begin}>
                 {beginWords(trials.length)}
               </button>
             </p>
@@ -107,6 +109,8 @@ function OneTrial({ trial, number }: OneTrialProps) {
         <>
           <BeforeReading trial={trial} plan={plan.value} />
           <RecordLines trial={trial} plan={plan.value} work={work} />
+          <Answers trial={trial} work={work} />
+          <KeepHalf work={work} />
         </>
       ) : (
         <FailureNote words={planFailureWords(plan.failure, work.unit, trial.sewn.pattern.chart.sizes.length)} />

@@ -49,7 +49,7 @@ export function Verdict({ trial }: { readonly trial: Trial }) {
           <p>{base === true ? BASE_KEPT : BASE_ABOUT}</p>
           <button
             type="button"
-            className={base === true ? "link-button" : "button primary"}
+            className={base === true ? "link-button" : "button main"}
             onClick={() => run({ kind: "setBase", trial: id, isBase: base !== true })}
           >
             {base === true ? "It is no base" : BASE_TAKE}

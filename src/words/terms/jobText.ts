@@ -1,4 +1,5 @@
 /** What every job of the order of work is said by: its words, its moves, and the amount beside it. */
+import type { Half } from "../../core/decisions/alteration";
 import type { Piece, PieceName } from "../../core/pattern/piece";
 import type { LengthUnit } from "../../core/decisions/work";
 import type { Mm } from "../../core/units";
@@ -14,6 +15,8 @@ export interface Context {
   readonly traced: string | undefined;
   /** Told from the piece as it was sewn before, not from the printed tissue. */
   readonly isFromOld?: true;
+  /** Where the job is told of one half alone. */
+  readonly half?: Half;
 }
 
 /** A job in words. */

@@ -33,6 +33,7 @@ vi.mock("../../../src/ui/tissue/TissueStep", withFault("TissueStep"));
 vi.mock("../../../src/ui/blend/BlendStep", withFault("BlendStep"));
 vi.mock("../../../src/ui/darts/DartsPanel", withFault("DartsPanel"));
 vi.mock("../../../src/ui/fit/FitStep", withFault("FitStep"));
+vi.mock("../../../src/ui/trial/TrialStep", withFault("TrialStep"));
 vi.mock("../../../src/ui/paper/PaperStep", withFault("PaperStep"));
 vi.mock("../../../src/ui/table/Table", withFault("Table"));
 vi.mock("../../../src/ui/ledger/Ledger", withFault("Ledger"));

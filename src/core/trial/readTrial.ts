@@ -1,0 +1,180 @@
+/** A trial's record read: its lines together, the answers to them ranked, what is left unexplained. */
+import { HALVES, type Half } from "../decisions/alteration";
+import type { Trial, TrialCheck } from "../decisions/trial";
+import type { Decided, Picks } from "../decisions/work";
+import type { Plan } from "../plan/plan";
+import type { PlanFailure } from "../plan/planFailure";
+import { planOf } from "../plan/planOf";
+import { putOrTakeOut } from "../plan/putAlteration";
+import { remember } from "../remember";
+import { ok, type Result } from "../result";
+import { alterationsFor, canBeMade, canBeOnOneHalf, type Altered, type ToAlter } from "./changes";
+import { readLines, type ReadLine } from "./lines";
+import { RULES } from "./rules";
+import { DENIED_BY, findingsOf, isShownBy, type Findings, type Supposed, type Weighed } from "./score";
+import { sewnOffBy } from "./sewnOff";
+import { supposeCauses } from "./suppose";
+import type { Cause, SignAt, TrialAnswer, TrialReading } from "./trialReading";
+
+/** Answers that are told. */
+const TOLD = 4;
+/** Of the sets of causes so many of the best are looked at: of many that are much alike but the best is told. */
+const LOOKED_AT = 400;
+/** A sign as likely as this is expected; one less likely is not explained by the cause alone (our own choice). */
+const EXPECTED = 0.4;
+const EXPLAINED = 0.12;
+/** Signs to look for that are told. */
+const LOOKS = 3;
+/** An answer less probable than the best by more than this is not told, as a logarithm: one in fifty (our own choice). */
+const FAR_BEHIND = 4;
+
+/**
+ * Reads a trial.
+ *
+ * @returns answers counted from what the toile was sewn with, the most probable first; or why what was sewn has no plan
+ */
+export const readTrial = (trial: Trial): Result<TrialReading, PlanFailure> => read({ trial });
+
+const read = remember(["trial"], ({ trial }: { readonly trial: Trial }): Result<TrialReading, PlanFailure> => {
+  const planned = planOf(trial.sewn);
+  return planned.ok ? ok(readOn(trial, planned.value)) : planned;
+});
+
+function readOn(trial: Trial, plan: Plan): TrialReading {
+  const { sewn, checks = {} } = trial;
+  const all = readLines(trial.observations);
+  const sewnOff = sewnOffBy(trial, plan, all);
+  const bySewing = new Set(sewnOff.flatMap(({ explains }) => explains));
+  const lines = all.filter(({ id }) => !bySewing.has(id));
+  const rules = RULES.filter((rule) => canBeMade(rule, plan));
+  const findings = findingsOf(lines, checks);
+  const sets = supposeCauses(rules, findings, (rule) => canBeOnOneHalf(rule, sewn)).slice(0, LOOKED_AT);
+  const answers: (Answered & { readonly set: Weighed })[] = [];
+  for (const set of sets) {
+    if (answers.length >= TOLD || set.score < (answers[0]?.set.score ?? set.score) - FAR_BEHIND) break;
+    if (answers.some((better) => isMoreOf(set, better.set))) continue;
+    const answer = answerOf(set, { sewn, plan, lines, findings, checks });
+    if (answer !== null) answers.push({ ...answer, set });
+  }
+  const told = answers.map((answer, at): TrialAnswer => {
+    const { set, ...rest } = answer;
+    return { ...rest, tellsApart: tellsApart(set, (answers[at + 1] ?? answers[at - 1])?.set ?? null, findings) };
+  });
+  return {
+    read: all.map(({ id }) => id),
+    answers: told,
+    unexplained: lines.map(({ id }) => id).filter((id) => !told.some(({ explains }) => explains.includes(id))),
+    sewnOff,
+  };
+}
+
+/** Whether a set is a better one and something more: what the better one leaves, it left as false. */
+const isMoreOf = (set: Weighed, better: Weighed): boolean =>
+  better.causes.every((cause) =>
+    set.causes.some(({ rule, halves }) => rule.name === cause.rule.name && halves.length === cause.halves.length),
+  );
+
+type Answered = Omit<TrialAnswer, "tellsApart">;
+
+interface Around {
+  readonly sewn: Decided;
+  readonly plan: Plan;
+  readonly lines: readonly ReadLine[];
+  readonly findings: Findings;
+  readonly checks: Readonly<Partial<Record<TrialCheck, boolean>>>;
+}
+
+/** A set as an answer; null where the pieces cannot be altered so. */
+function answerOf({ causes, amounts, measured }: Weighed, around: Around): Answered | null {
+  const toAlter = causes.map((cause, at): ToAlter => ({ ...cause, amount: amounts[at] ?? 0 }));
+  const altered = alterationsFor(toAlter, around);
+  if (!isMade(around.sewn, altered)) return null;
+  const explains = around.lines.filter((line) => causes.some((cause) => explainsLine(cause, line))).map(({ id }) => id);
+  return {
+    key: causes.map(keyOf).join("+"),
+    causes: toAlter.map((cause, at) => causeTold(cause, measured[at] === true, around)),
+    explains,
+    leaves: around.lines.map(({ id }) => id).filter((id) => !explains.includes(id)),
+    alterations: altered.alterations,
+    ...(altered.bustAlteration === null ? {} : { bustAlteration: altered.bustAlteration }),
+    ...(altered.halfCups === null ? {} : { halfCups: altered.halfCups }),
+  };
+}
+
+const halfOf = ({ halves }: Supposed): Half | undefined => (halves.length === HALVES.length ? undefined : halves[0]);
+
+const keyOf = (cause: Supposed): string => {
+  const half = halfOf(cause);
+  return half === undefined ? cause.rule.name : `${cause.rule.name}-${half}`;
+};
+
+const explainsLine = (cause: Supposed, line: ReadLine): boolean => (isShownBy(cause, line)?.likely ?? 0) >= EXPLAINED;
+
+/** What is decided with an answer in it. */
+export function withAltered(sewn: Decided, { alterations, bustAlteration, halfCups }: Altered): Decided {
+  const picks: Picks = {
+    ...sewn.picks,
+    ...(bustAlteration === null ? {} : { bustAlteration }),
+    ...(halfCups === null ? {} : { halfCups }),
+  };
+  return { ...sewn, picks, alterations: alterations.reduce(putOrTakeOut, sewn.alterations) };
+}
+
+/** Whether all of it can be made: an answer that leaves out what it is made of is none. */
+function isMade(sewn: Decided, altered: Altered): boolean {
+  if (altered.alterations.length === 0 && altered.bustAlteration === null && altered.halfCups === null) return false;
+  const plan = planOf(withAltered(sewn, altered));
+  if (!plan.ok) return false;
+  const before = planOf(sewn);
+  const failed = before.ok ? before.value.ledger.filter(({ outcome }) => !outcome.ok).length : 0;
+  return plan.value.ledger.filter(({ outcome }) => !outcome.ok).length <= failed;
+}
+
+function causeTold(cause: ToAlter, isMeasured: boolean, { lines, findings, checks }: Around): Cause {
+  const half = halfOf(cause);
+  const shown = lines.filter((line) => explainsLine(cause, line));
+  return {
+    rule: cause.rule.name,
+    ...(half === undefined ? {} : { half }),
+    amount: Math.round(cause.amount),
+    amountBy: isMeasured ? "measured" : "usual",
+    explains: shown.map(({ id }) => id),
+    expects: unseen(cause, findings),
+    against: deniedOf(cause, checks),
+  };
+}
+
+/** Signs that a cause should show and that were not seen, the likeliest first. */
+const unseen = (cause: Supposed, { lines }: Findings): readonly SignAt[] => {
+  const half = halfOf(cause);
+  return cause.rule.shows
+    .filter(({ place, sign, likely }) => likely >= EXPECTED && !lines.some((l) => l.place === place && l.sign === sign))
+    .toSorted((a, b) => b.likely - a.likely)
+    .map(({ place, sign }) => ({ place, sign, ...(half === undefined ? {} : { half }) }))
+    .slice(0, LOOKS);
+};
+
+/** Ticks that say a sign is not there which a cause should show. */
+function deniedOf({ rule }: Supposed, checks: Around["checks"]): readonly TrialCheck[] {
+  const ticked = (["hemLevel", "waistOnWaist", "sideSeamsUpright", "shouldersStay"] as const).filter(
+    (check) => checks[check] === true,
+  );
+  return ticked.filter((check) =>
+    (DENIED_BY[check] ?? []).some(([place, sign]) =>
+      rule.shows.some((shown) => shown.place === place && shown.sign === sign && shown.likely >= EXPECTED),
+    ),
+  );
+}
+
+/** What one set should show and the other not, and was not seen yet. */
+function tellsApart(set: Weighed, other: Weighed | null, findings: Findings): TrialAnswer["tellsApart"] {
+  if (other === null) return [];
+  const signsOf = ({ causes }: Weighed): readonly SignAt[] => causes.flatMap((cause) => unseen(cause, findings));
+  const isIn = (list: readonly SignAt[], one: SignAt): boolean =>
+    list.some(({ place, sign }) => place === one.place && sign === one.sign);
+  const [own, others] = [signsOf(set), signsOf(other)];
+  return [
+    ...own.filter((one) => !isIn(others, one)).map((look) => ({ look, speaksFor: true })),
+    ...others.filter((one) => !isIn(own, one)).map((look) => ({ look, speaksFor: false })),
+  ].slice(0, LOOKS);
+}

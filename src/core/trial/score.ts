@@ -1,0 +1,263 @@
+/**
+ * How well a few causes together explain what was seen: each cause shows its signs as likely as the table says, any sign may be
+ * seen falsely, and what is there may be missed. Causes are weighed by the probability of the whole record, amounts included.
+ *
+ * @source noisy-or, as in networks of causes and findings; amounts by weighted least squares. The probabilities are our own choice.
+ */
+import { HALVES, type Half } from "../decisions/alteration";
+import type { TrialCheck, TrialPlace, TrialSign } from "../decisions/trial";
+import { invariant } from "../result";
+import { cholesky, entry, solveLower } from "../statistics/linear";
+import { CLOTH_READ, CLOTH_WORTH_ALTERING } from "../tolerance";
+import type { Mm } from "../units";
+import type { ReadLine } from "./lines";
+import { RULES, type Rule, type Shown } from "./rules";
+
+/** A row of the table supposed on one half or on both. */
+export interface Supposed {
+  readonly rule: Rule;
+  readonly halves: readonly Half[];
+}
+
+export interface Weighed {
+  readonly causes: readonly Supposed[];
+  /** Of each cause: cloth on one half, mm, and whether anything measured tells it. */
+  readonly amounts: readonly Mm[];
+  readonly measured: readonly boolean[];
+  /** Logarithm of a probability, up to a constant that is the same for all sets of causes. */
+  readonly score: number;
+}
+
+/** How probable each thing is before anything was seen. */
+const PRIOR = {
+  /** One cause more, as a logarithm; and that it is on one half alone. */
+  cause: -2.6,
+  oneHalf: -0.7,
+  /** That she ticks a thing as right that is not. */
+  wrongTick: 0.25,
+} as const;
+
+/** Signs that a tick says are not there. */
+export const DENIED_BY: Readonly<Partial<Record<TrialCheck, readonly (readonly [TrialPlace, TrialSign])[]>>> = {
+  hemLevel: [
+    ["frontHem", "drops"],
+    ["frontHem", "ridesUp"],
+    ["backHem", "drops"],
+    ["backHem", "ridesUp"],
+  ],
+  waistOnWaist: [
+    ["frontWaist", "drops"],
+    ["frontWaist", "ridesUp"],
+    ["backWaist", "drops"],
+    ["backWaist", "ridesUp"],
+  ],
+  sideSeamsUpright: [
+    ["sideSeam", "leansForward"],
+    ["sideSeam", "leansBack"],
+  ],
+  shouldersStay: [
+    ["strap", "slips"],
+    ["shoulder", "endsOutside"],
+    ["shoulder", "leansBack"],
+    ["shoulder", "leansForward"],
+  ],
+};
+
+/** Where no cause shows a sign. */
+const UNHIDDEN: Readonly<Record<Half, number>> = { left: 1, right: 1 };
+
+/**
+ * Signs that none of the causes shows: seen falsely where all is as the table has it, and more of them, most of all on one half,
+ * where something else is amiss that the table does not know.
+ */
+const WORLDS = [
+  { share: 0.75, onBoth: 0.003, onOne: 0.003 },
+  { share: 0.25, onBoth: 0.02, onOne: 0.05 },
+] as const;
+type World = (typeof WORLDS)[number];
+
+const keyOf = (place: TrialPlace, sign: TrialSign): string => `${place} ${sign}`;
+
+/** One place and sign that any rule knows of, or that was seen: on which halves it was seen, and whether a tick denies it. */
+interface Slot {
+  readonly seen: Readonly<Record<Half, boolean>>;
+  readonly isDenied: boolean;
+}
+
+/** All that was looked at. */
+export interface Findings {
+  readonly lines: readonly ReadLine[];
+  readonly slots: ReadonlyMap<string, Slot>;
+  /** What it all says where nothing that the table knows is amiss, in each world. */
+  readonly ofNothing: readonly number[];
+}
+
+/** What was seen and what was not, ready to be weighed. */
+export function findingsOf(
+  lines: readonly ReadLine[],
+  checks: Readonly<Partial<Record<TrialCheck, boolean>>>,
+): Findings {
+  const denied = new Set(
+    Object.entries(DENIED_BY).flatMap(([check, signs]) =>
+      Object.entries(checks).some(([name, is]) => name === check && is)
+        ? signs.map(([place, sign]) => keyOf(place, sign))
+        : [],
+    ),
+  );
+  const known = RULES.flatMap(({ shows }) => shows.map(({ place, sign }) => keyOf(place, sign)));
+  const keys = [...new Set([...known, ...lines.map(({ place, sign }) => keyOf(place, sign))])];
+  const slots = keys.map((key): readonly [string, Slot] => {
+    const here = lines.filter((line) => keyOf(line.place, line.sign) === key);
+    const seenOn = (half: Half): boolean => here.some(({ halves }) => halves.includes(half));
+    return [key, { seen: { left: seenOn("left"), right: seenOn("right") }, isDenied: denied.has(key) }];
+  });
+  return {
+    lines,
+    slots: new Map(slots),
+    ofNothing: WORLDS.map((world) => slots.reduce((sum, [, slot]) => sum + toldBy(slot, UNHIDDEN, world), 0)),
+  };
+}
+
+const shownAt = (rule: Rule, line: ReadLine): Shown | undefined =>
+  rule.shows.find(({ place, sign, marked }) => place === line.place && sign === line.sign && isThatWay(marked, line));
+
+const isThatWay = (marked: Shown["marked"], { mark }: ReadLine): boolean =>
+  marked === undefined || mark === null || (marked === "down" ? mark.down : -mark.down) >= CLOTH_WORTH_ALTERING;
+
+const isSeenOtherWay = (
+  way: "down" | "up",
+  lines: readonly ReadLine[],
+  place: TrialPlace,
+  sign: TrialSign,
+): boolean => {
+  const here = lines.filter((line) => line.place === place && line.sign === sign);
+  return here.length > 0 && !here.some((line) => isThatWay(way, line));
+};
+
+/** Whether a cause, where it is supposed, shows what a line tells. */
+export const isShownBy = ({ rule, halves }: Supposed, line: ReadLine): Shown | null =>
+  halves.some((half) => line.halves.includes(half)) ? (shownAt(rule, line) ?? null) : null;
+
+/** Cloth by a line as it was measured: a fold has its depth twice; of a mark how far down it lies. */
+function clothOf({ measured, mark }: ReadLine): Mm | null {
+  if (mark !== null) return mark.down;
+  if (measured === null) return null;
+  return measured.way === "pinched" ? 2 * measured.amount : measured.amount;
+}
+
+/** What each mm of a cause shows of cloth at a line; null: the line does not tell its amount. */
+function clothPerAmount(shown: Shown, line: ReadLine): number | null {
+  if (line.mark !== null) return shown.marked === undefined ? null : shown.marked === "down" ? 1 : -1;
+  if (line.measured === null) return null;
+  const { way } = line.measured;
+  const times = shown.tells?.[way];
+  return times === undefined ? null : (way === "pinched" ? 2 : 1) / times;
+}
+
+/** Amounts of a set by all that was measured of it: what is seen at one place is what all causes show there together. */
+function amountsOf(
+  causes: readonly Supposed[],
+  lines: readonly ReadLine[],
+): { readonly amounts: readonly Mm[]; readonly measured: readonly boolean[]; readonly misfit: number } {
+  const rows = lines.flatMap((line) => {
+    const cloth = clothOf(line);
+    if (cloth === null) return [];
+    const coefficients = causes.map((cause) => {
+      const shown = isShownBy(cause, line);
+      return shown === null ? 0 : (clothPerAmount(shown, line) ?? 0);
+    });
+    return coefficients.some((one) => one !== 0) ? [{ coefficients, cloth }] : [];
+  });
+  // What nothing tells stays at the usual first try, held by a weak tie.
+  const tie = (CLOTH_READ / USUAL_SPREAD) ** 2;
+  const normal = causes.map((_, i) =>
+    causes.map((__, j) =>
+      rows.reduce((sum, { coefficients }) => sum + (coefficients[i] ?? 0) * (coefficients[j] ?? 0), i === j ? tie : 0),
+    ),
+  );
+  const right = causes.map((cause, i) =>
+    rows.reduce((sum, { coefficients, cloth }) => sum + (coefficients[i] ?? 0) * cloth, tie * cause.rule.usual),
+  );
+  const amounts = solve(normal, right);
+  const misfit = rows.reduce((sum, { coefficients, cloth }) => {
+    const shown = coefficients.reduce((total, one, at) => total + one * (amounts[at] ?? 0), 0);
+    return sum + Math.min(((shown - cloth) / CLOTH_READ) ** 2 / 2, WORST_MISFIT);
+  }, 0);
+  const measured = causes.map((_, i) => rows.some(({ coefficients }) => (coefficients[i] ?? 0) !== 0));
+  // Each amount beyond what it takes to find the causes' own could have been any other: that it agrees speaks for them.
+  const agreeing = Math.max(0, rows.length - measured.filter(Boolean).length);
+  return { amounts, measured, misfit: misfit - agreeing * AGREES };
+}
+
+/** How far from the usual first try an amount may be where hardly anything tells it, mm (our own choice). */
+const USUAL_SPREAD: Mm = 30;
+/** What an amount that was to be expected says, as a logarithm: of amounts up to about 30 mm that are as likely as each other. */
+const AGREES = Math.log(30 / (CLOTH_READ * Math.sqrt(2 * Math.PI)));
+/** No one line speaks louder against a set of causes than a sign that is missing. */
+const WORST_MISFIT = 3;
+
+function solve(matrix: readonly (readonly number[])[], right: readonly number[]): readonly number[] {
+  const lower = cholesky(matrix);
+  const half = solveLower(lower, right);
+  const solution = half.map(() => 0);
+  for (let row = half.length - 1; row >= 0; row -= 1) {
+    let sum = invariant(half[row], "entry");
+    for (let k = row + 1; k < half.length; k += 1) sum -= entry(lower, k, row) * invariant(solution[k], "entry");
+    solution[row] = sum / entry(lower, row, row);
+  }
+  return solution;
+}
+
+/** Small causes show less: of their signs hardly any at what is left alone, all where it cannot be missed (our own choice). */
+const seenShare = (amount: Mm): number =>
+  Math.min(Math.max((amount - CLOTH_WORTH_ALTERING / 2) / (2 * CLOTH_WORTH_ALTERING), 0.1), 1);
+
+/** The probability of the record where these causes are there and no others; null where an amount is none. */
+export function weigh(causes: readonly Supposed[], { lines, slots, ofNothing }: Findings): Weighed | null {
+  const { amounts, measured, misfit } = amountsOf(causes, lines);
+  const marked = causes.map(({ rule }) => rule.usual === 0);
+  if (amounts.some((amount, at) => marked[at] !== true && amount < CLOTH_WORTH_ALTERING)) return null;
+  const prior = causes.reduce(
+    (sum, { halves }) => sum + PRIOR.cause + (halves.length === HALVES.length ? 0 : PRIOR.oneHalf),
+    0,
+  );
+  const shares = amounts.map((amount, at) => (marked[at] === true ? 1 : seenShare(amount)));
+  const hidden = new Map<string, Record<Half, number>>();
+  for (const [at, { rule, halves }] of causes.entries())
+    for (const { place, sign, likely, marked: way } of rule.shows) {
+      const key = keyOf(place, sign);
+      // A mark that lies the other way is none that this cause shows.
+      if (way !== undefined && isSeenOtherWay(way, lines, place, sign)) continue;
+      const miss = hidden.get(key) ?? { left: 1, right: 1 };
+      for (const half of halves) miss[half] *= 1 - likely * invariant(shares[at], "share");
+      hidden.set(key, miss);
+    }
+  const inWorld = (world: World, at: number): number =>
+    [...hidden].reduce(
+      (sum, [key, miss]) => {
+        const slot = invariant(slots.get(key), "sign");
+        return sum + toldBy(slot, miss, world) - toldBy(slot, UNHIDDEN, world);
+      },
+      Math.log(world.share) + invariant(ofNothing[at], "world"),
+    );
+  const told = logOfSum(WORLDS.map(inWorld));
+  return { causes, amounts, measured, score: prior + told - misfit };
+}
+
+/** The logarithm of a sum of what these are the logarithms of. */
+function logOfSum(logs: readonly number[]): number {
+  const most = Math.max(...logs);
+  return most + Math.log(logs.reduce((sum, log) => sum + Math.exp(log - most), 0));
+}
+
+/** What a slot adds: both halves alike are one thing seen or not seen. */
+function toldBy({ seen, isDenied }: Slot, miss: Readonly<Record<Half, number>>, { onBoth, onOne }: World): number {
+  const falseSign = seen.left === seen.right ? onBoth : onOne;
+  const of = (half: Half): number => {
+    const shown = 1 - (1 - falseSign) * miss[half];
+    if (seen[half]) return Math.log(shown);
+    return Math.log(1 - shown) + (isDenied ? Math.log(1 - (1 - PRIOR.wrongTick) * (1 - miss[half])) : 0);
+  };
+  const both = of("left") + of("right");
+  return seen.left === seen.right ? both / HALVES.length : both;
+}

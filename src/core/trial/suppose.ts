@@ -1,0 +1,65 @@
+/** The sets of causes that explain a record, the most probable first. */
+import { HALVES, type Half } from "../decisions/alteration";
+import type { ReadLine } from "./lines";
+import type { Rule } from "./rules";
+import { isShownBy, weigh, type Findings, type Supposed, type Weighed } from "./score";
+
+/** No more causes than this are supposed at once: three, and one more where it still helps. */
+const TOGETHER = 3;
+const MOST_TOGETHER = 4;
+/** So many single causes are tried together: the likeliest by themselves. */
+const TRIED = 22;
+
+/** A row on both halves, and on each half alone where only that half shows it. */
+function supposedOf(rule: Rule, lines: readonly ReadLine[], canBeOnOne: boolean): readonly Supposed[] {
+  const whole: Supposed = { rule, halves: HALVES };
+  const shown = lines.filter((line) => isShownBy(whole, line) !== null);
+  if (shown.length === 0) return [];
+  if (rule.isCentre === true || !canBeOnOne) return [whole];
+  const isOf = (half: Half): boolean => shown.some(({ halves }) => halves.length === 1 && halves.includes(half));
+  return [whole, ...HALVES.filter(isOf).map((half): Supposed => ({ rule, halves: [half] }))];
+}
+
+const overlaps = (a: Supposed, b: Supposed): boolean =>
+  a.rule.name === b.rule.name && a.halves.some((half) => b.halves.includes(half));
+
+/**
+ * @param rules      the rows that can be made on the garment
+ * @param canBeOnOne whether a row can be made on one half alone
+ * @returns sets of causes more probable than that nothing is amiss, the most probable first; the trade's order decides ties
+ */
+export function supposeCauses(
+  rules: readonly Rule[],
+  findings: Findings,
+  canBeOnOne: (rule: Rule) => boolean,
+): readonly Weighed[] {
+  const nothing = weigh([], findings);
+  if (nothing === null) return [];
+  const singles = rules
+    .flatMap((rule) => supposedOf(rule, findings.lines, canBeOnOne(rule)))
+    .map((cause) => weigh([cause], findings))
+    .filter((one) => one !== null)
+    .toSorted((a, b) => b.score - a.score)
+    .slice(0, TRIED);
+  const all: Weighed[] = [...singles];
+  let last: readonly Weighed[] = singles;
+  for (let count = 2; count <= MOST_TOGETHER; count += 1) {
+    const from = count <= TOGETHER ? last : last.toSorted((a, b) => b.score - a.score).slice(0, 1);
+    last = from.flatMap((set) => joinedTo(set, count <= TOGETHER ? after(set, singles) : singles, findings));
+    all.push(...last);
+  }
+  return all.filter(({ score }) => score > nothing.score).toSorted((a, b) => b.score - a.score);
+}
+
+/** The singles that stand after the last of a set: so each set is made but once. */
+const after = (set: Weighed, singles: readonly Weighed[]): readonly Weighed[] =>
+  singles.slice(singles.findIndex(({ causes }) => causes[0] === set.causes.at(-1)) + 1);
+
+/** A set with one cause more. */
+const joinedTo = (set: Weighed, singles: readonly Weighed[], findings: Findings): readonly Weighed[] =>
+  singles.flatMap(({ causes }) => {
+    const [more] = causes;
+    if (more === undefined || set.causes.some((cause) => overlaps(cause, more))) return [];
+    const weighed = weigh([...set.causes, more], findings);
+    return weighed === null ? [] : [weighed];
+  });
