@@ -377,7 +377,7 @@ export function alterationLines(rows: readonly AlterationRow[], unit: LengthUnit
 
 /** Sizes by their labels, girths and measures. */
 export function sizeLines(compared: Comparison, unit: LengthUnit): readonly VersionLine[] {
-  const { baseSize, cup, bust, levels, measures, ease } = compared;
+  const { baseSize, cups, bust, levels, measures, ease } = compared;
   const label = (key: string, what: string, { before, after }: typeof baseSize): VersionLine => ({
     key,
     what,
@@ -404,7 +404,11 @@ export function sizeLines(compared: Comparison, unit: LengthUnit): readonly Vers
   };
   return [
     label("base", "Frame", baseSize),
-    ...(cup.before === null && cup.after === null ? [] : [label("cup", "Cup", cup)]),
+    ...cups.flatMap(({ half, ...cup }) =>
+      cup.before === null && cup.after === null
+        ? []
+        : [label(`cup-${half}`, half === null ? "Cup" : `Cup, ${halfWords(half)}`, cup)],
+    ),
     length("alteration", "Bust adjustment, whole", [bust.before, bust.after], signed),
     ...levels.map(({ level, before, after }) =>
       length(
