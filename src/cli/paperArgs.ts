@@ -1,6 +1,7 @@
 /** Reads the command line of `paper`. */
 import { SHEET_FORMATS, type SheetFormat } from "../core/decisions/paperChoice";
 import { fail, ok, type Result } from "../core/result";
+import { asksForHelp, isDay, readOptions, type Given } from "./options";
 
 export const PAPER_USAGE = `Usage: npm run --silent paper -- FILE --as KIND --out PATH [options]
 
@@ -55,52 +56,14 @@ const PLAIN = ["--all-sizes", "--no-allowances", "--toile", "--overlay"] as cons
 type Valued = (typeof VALUED)[number];
 type Plain = (typeof PLAIN)[number];
 
-interface Given {
-  readonly files: readonly string[];
-  readonly values: ReadonlyMap<Valued, string>;
-  readonly flags: ReadonlySet<Plain>;
-}
-
 /** @returns the command, or one line that says what is wrong with the arguments */
 export function readPaperArguments(args: readonly string[]): Result<PaperCommand | { readonly kind: "help" }, string> {
-  const end = args.indexOf("--");
-  const before = end === -1 ? args : args.slice(0, end);
-  if (before.includes("--help") || before.includes("-h")) return ok({ kind: "help" });
-  const given = sorted(before, end === -1 ? [] : args.slice(end + 1));
+  if (asksForHelp(args)) return ok({ kind: "help" });
+  const given = readOptions(args, VALUED, PLAIN);
   return given.ok ? commandOf(given.value) : given;
 }
 
-/** @param behind what stands behind `--`: names of files, whatever they look like */
-function sorted(before: readonly string[], behind: readonly string[]): Result<Given, string> {
-  const files: string[] = [];
-  const values = new Map<Valued, string>();
-  const flags = new Set<Plain>();
-  for (let i = 0; i < before.length; i += 1) {
-    const arg = before[i] ?? "";
-    if (!arg.startsWith("-") || arg === "-") {
-      files.push(arg);
-      continue;
-    }
-    const [, name = arg, joined] = /^(--[^=]+)=(.*)$/su.exec(arg) ?? [];
-    const plain = PLAIN.find((one) => one === name);
-    const valued = VALUED.find((one) => one === name);
-    if (plain !== undefined && joined === undefined) {
-      flags.add(plain);
-    } else if (valued === undefined) {
-      return fail(`Unknown option ${arg}. --help shows what there is.`);
-    } else {
-      const next = before[i + 1];
-      const value = joined ?? (next?.startsWith("--") === true ? undefined : next);
-      if (value === undefined || value === "") return fail(`${valued} needs something behind it. --help shows what.`);
-      if (values.has(valued)) return fail(`${valued} is there twice: once is enough.`);
-      values.set(valued, value);
-      if (joined === undefined) i += 1;
-    }
-  }
-  return ok({ files: [...files, ...behind], values, flags });
-}
-
-function commandOf({ files, values, flags }: Given): Result<PaperCommand, string> {
+function commandOf({ files, values, flags }: Given<Valued, Plain>): Result<PaperCommand, string> {
   const [file, second] = files;
   if (file === undefined || file === "") return fail("Name the work file to read. --help shows how.");
   if (second !== undefined) return fail(`One work file at a time: ${second} is one too many.`);
@@ -167,9 +130,3 @@ const handle = (format: SheetFormat): string => format.replaceAll(" ", "-");
 
 const formatNamed = (name: string): SheetFormat | undefined =>
   SHEET_FORMATS.find((format) => plainName(format) === plainName(name));
-
-function isDay(text: string): boolean {
-  if (!/^\d{4}-\d{2}-\d{2}$/u.test(text)) return false;
-  const date = new Date(`${text}T00:00:00Z`);
-  return !Number.isNaN(date.getTime()) && date.toISOString().startsWith(text);
-}

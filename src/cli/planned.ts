@@ -18,10 +18,14 @@ export interface Planned {
 
 export function plannedFrom(file: string): Result<Planned, string> {
   const work = workFrom(file);
-  if (!work.ok) return work;
-  const plan = derivePlan(work.value);
-  if (plan.ok) return ok({ work: work.value, plan: plan.value });
-  const words = planFailureWords(plan.failure, work.value.unit, work.value.pattern.chart.sizes.length);
+  return work.ok ? plannedFor(work.value, file) : work;
+}
+
+/** @param file where the work comes from */
+export function plannedFor(work: Work, file: string): Result<Planned, string> {
+  const plan = derivePlan(work);
+  if (plan.ok) return ok({ work, plan: plan.value });
+  const words = planFailureWords(plan.failure, work.unit, work.pattern.chart.sizes.length);
   return fail(`${file}: ${words.title}. ${words.text}`);
 }
 

@@ -12,9 +12,11 @@ import { degreesFrom } from "../core/units";
 import { checklistLine, checklistSentence } from "../words/checklist";
 import { tapeDoubtWords } from "../words/tapeDoubts";
 import { surePassage } from "../words/surePassage";
+import { halvesReport, type ReportHalves } from "./halvesReport";
 import { measuresReport, type ReportMeasures } from "./measuresReport";
 import { pieceReports, type ReportPieces } from "./pieceReport";
 import { rounded } from "./rounded";
+import { trialReport, type ReportTrial } from "./trialReport";
 
 type Pair<T> = readonly [T, T];
 
@@ -120,6 +122,10 @@ export interface PlanReport {
   readonly checks: readonly ReportCheck[];
   readonly checklist: readonly ReportJob[];
   readonly pieces: ReportPieces;
+  /** Which alterations stand on which half. */
+  readonly halves: ReportHalves;
+  /** null where no trial is open. */
+  readonly trial: ReportTrial | null;
 }
 
 const SOURCES = { standIn: "stand-in", fitted: "fitted", own: "own" } as const;
@@ -209,5 +215,7 @@ export function planReport(work: Work, plan: Plan): PlanReport {
       ...(item.half === undefined ? {} : { half: item.half }),
     })),
     pieces: pieceReports(plan),
+    halves: halvesReport(work, plan),
+    trial: trialReport(work),
   };
 }

@@ -19,7 +19,7 @@ import {
 } from "../core/decisions/pattern";
 import { compareSeen, isSeenOf, type SeenOfDart } from "../core/decisions/seenAtDart";
 import { isBefore } from "../core/decisions/tradeOrder";
-import type { Trial } from "../core/decisions/trial";
+import type { Observation, Trial } from "../core/decisions/trial";
 import type { Trusted } from "../core/decisions/trusted";
 import type { Picks, Work } from "../core/decisions/work";
 import type { MeasureName } from "../core/measures/measure";
@@ -101,6 +101,8 @@ function mergeOfWorks(wrap: Wrap): Merge<Work> {
     seen: wrap(mergeSeen),
     allowances: mergeAllowances,
     trials: wrap(mergeTrials),
+    begunFrom: whole<Work["begunFrom"]>({ of: "begunFrom" }),
+    standingLeft: mergeStandingLeft,
     unread: wrap(present(mergeUnread)),
   });
   const chosen = wrap(mergePattern);
@@ -481,20 +483,148 @@ const mergeSeen: Merge<readonly SeenOfDart[] | undefined> = (versions, merging) 
     return merged.length === 0 ? undefined : merged.toSorted(compareSeen);
   });
 
-/** Each trial by its id, the newest first. */
+/** Each trial by its id, the newest first, and each of its parts by itself. */
 const mergeTrials: Merge<readonly Trial[] | undefined> = (versions, merging) =>
   threeWay(versions, () => {
     const lists = each(versions, (list) => list ?? []);
-    const ids = [...new Set([...lists.theirs, ...lists.mine].map(({ id }) => id))];
-    const merged = ids.flatMap((id) => {
-      const parts = each(lists, (list) => list.find((one) => one.id === id));
-      const trial = parts.theirs ?? parts.mine ?? null;
-      const kept = whole<Trial | undefined>({ of: "trial", trial })(parts, merging);
-      return kept === undefined ? [] : [kept];
-    });
-    if (merged.length > LIMITS.trials) return collided(versions, merging, { of: "trial", trial: null });
-    return merged.length === 0 ? undefined : merged;
+    const merged = keyedList<Trial>({
+      item: () => mergeTrial,
+      order: { of: "trial", trial: null, part: null },
+      isBefore: (a, b) => (a.day ?? "") > (b.day ?? ""),
+    })(
+      each(lists, (list): Entries<Trial> => list.map((one) => [one.id, one])),
+      merging,
+    ).map(([, one]) => one);
+    if (merged.length > LIMITS.trials) return collided(versions, merging, { of: "trial", trial: null, part: null });
+    return merged.length === 0 ? undefined : sharedList(sharedList(merged, lists.mine), lists.theirs);
   });
+
+const mergeTrial: Merge<Trial | undefined> = (versions, merging) => {
+  const { base, mine, theirs } = versions;
+  const trial = theirs ?? mine ?? base ?? null;
+  if (trial === null) return undefined;
+  if (base === undefined || mine === undefined || theirs === undefined)
+    return whole<Trial | undefined>({ of: "trial", trial, part: null })(versions, merging);
+  return threeWay<Trial>({ base, mine, theirs }, () => {
+    const merged = mergeParted(trial)({ base, mine, theirs }, merging);
+    if (merged.base === undefined || merged.verdict === "keep") return merged;
+    // One side kept it as her base while the other opened it again: but a trial that is kept is one.
+    merging.collide({ of: "trial", trial, part: "base" });
+    const { base: _noBase, ...others } = merged;
+    return others;
+  });
+};
+
+function mergeParted(trial: Trial): Merge<Trial> {
+  const part = <K extends keyof Trial>(name: K) => whole<Trial[K] | undefined>({ of: "trial", trial, part: name });
+  return fields<Trial>({
+    id: part("id"),
+    day: part("day"),
+    sewn: part("sewn"),
+    cloth: part("cloth"),
+    pinnedBy: part("pinnedBy"),
+    bra: part("bra"),
+    shoes: part("shoes"),
+    measured: mergeMeasured(trial),
+    observations: present(mergeObservations(trial)),
+    checks: mergeChecks(trial),
+    taken: mergeTaken(trial),
+    verdict: part("verdict"),
+    because: part("because"),
+    base: part("base"),
+  });
+}
+
+/** What either side leaves out of this garment, or takes in again; nothing of it can collide. */
+const mergeStandingLeft: Merge<Work["standingLeft"]> = (versions, merging) =>
+  threeWay(versions, () => {
+    const record = each(versions, (list = []) => Object.fromEntries(list.map((key): [string, true] => [key, true])));
+    const merged = Object.keys(dictionary<true>(() => whole<true | undefined>({ of: "name" }))(record, merging));
+    return merged.length === 0 ? undefined : merged.toSorted().slice(0, LIMITS.alterations);
+  });
+
+type Measured = NonNullable<Trial["measured"]>;
+type Checks = NonNullable<Trial["checks"]>;
+
+/** A record that holds nothing is absent. */
+const orNone =
+  <T extends object>(merge: Merge<T>, none: T): Merge<T | undefined> =>
+  (versions, merging) =>
+    threeWay(versions, () => {
+      const merged = merge(
+        each(versions, (own) => own ?? none),
+        merging,
+      );
+      return Object.keys(merged).length === 0 ? undefined : merged;
+    });
+
+function mergeMeasured(trial: Trial): Merge<Measured | undefined> {
+  const measured = whole<Mm | undefined>({ of: "trial", trial, part: "measured" });
+  const parts = fields<Measured>({
+    bustGirth: measured,
+    waistGirth: measured,
+    hipGirth: measured,
+    centreFront: measured,
+    centreBack: measured,
+    shoulder: measured,
+  });
+  return orNone(parts, {});
+}
+
+function mergeChecks(trial: Trial): Merge<Checks | undefined> {
+  const check = whole<boolean | undefined>({ of: "trial", trial, part: "checks" });
+  const parts = fields<Checks>({
+    centresUpright: check,
+    sideSeamsUpright: check,
+    hemLevel: check,
+    waistOnWaist: check,
+    shouldersStay: check,
+    canSit: check,
+    canReach: check,
+    canBreathe: check,
+  });
+  return orNone(parts, {});
+}
+
+const mergeObservations =
+  (trial: Trial): Merge<readonly Observation[]> =>
+  (versions, merging) =>
+    threeWay(versions, () => {
+      const merged = keyedList<Observation>({
+        item: () => mergeObservation(trial),
+        order: { of: "trial", trial, part: "observations" },
+        isBefore: () => false,
+      })(
+        each(versions, (list): Entries<Observation> => list.map((one) => [one.id, one])),
+        merging,
+      ).map(([, one]) => one);
+      return merged.length > LIMITS.observations
+        ? collided(versions, merging, { of: "trial", trial, part: "observations" })
+        : sharedList(sharedList(merged, versions.mine), versions.theirs);
+    });
+
+const mergeObservation =
+  (trial: Trial): Merge<Observation | undefined> =>
+  (versions, merging) => {
+    const { base, mine, theirs } = versions;
+    const observation = theirs ?? mine ?? base;
+    // A place with another line's sign would say what nobody saw: a line is one thing seen.
+    return observation === undefined
+      ? undefined
+      : whole<Observation | undefined>({ of: "observation", trial, observation })(versions, merging);
+  };
+
+/** Answers are only ever added: theirs, then what was taken here since. */
+const mergeTaken =
+  (trial: Trial): Merge<Trial["taken"]> =>
+  (versions, merging) =>
+    threeWay(versions, () => {
+      const { base = [], mine = [], theirs = [] } = versions;
+      const isGrown = [mine, theirs].every((list) => base.every((one, at) => isSame(one, list[at])));
+      return isGrown && mine.length + theirs.length - base.length <= LIMITS.observations
+        ? [...theirs, ...mine.slice(base.length).filter((one) => !theirs.some((other) => isSame(one, other)))]
+        : collided(versions, merging, { of: "trial", trial, part: "taken" });
+    });
 
 const allowance = (seam: SeamName) => whole<Allowances[SeamName]>({ of: "allowance", seam });
 

@@ -60,10 +60,23 @@ function bytesOf(unit: number): number {
 
 /** More values than any work can hold within its limits, twice over: with more, the schema would be busy for seconds. */
 const MOST_VALUES = 80_000;
+/** Of all trials of a work together, of which each was sewn by as much as a work holds. */
+const MOST_OF_TRIALS = 240_000;
 
-/** Whether a value holds more values than any work. Looks at no more of them. */
+/** Whether a work holds more values than any, or its trials do. */
 export function holdsTooMuch(data: unknown): boolean {
-  let left = MOST_VALUES;
+  if (typeof data !== "object" || data === null || !("trials" in data)) return isMoreThan(MOST_VALUES, data);
+  const { trials, ...others } = data;
+  return isMoreThan(MOST_VALUES, others) || isMoreThan(MOST_OF_TRIALS, trials);
+}
+
+/** Whether one part of a work does. */
+export const partHoldsTooMuch = (key: string, part: unknown): boolean =>
+  isMoreThan(key === "trials" ? MOST_OF_TRIALS : MOST_VALUES, part);
+
+/** Looks at no more of them. */
+function isMoreThan(most: number, data: unknown): boolean {
+  let left = most;
   // In a store a value can hold itself.
   const counted = new Set<object>();
   const count = (value: unknown, depth: number): boolean => {

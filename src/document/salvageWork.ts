@@ -4,7 +4,8 @@ import { LIMITS } from "../core/decisions/limits";
 import { isSeenOf } from "../core/decisions/seenAtDart";
 import type { Work } from "../core/decisions/work";
 import { blankWork } from "./blank";
-import { holdsTooMuch } from "./readLimits";
+import { withDrawingsAgain } from "./drawingsOnce";
+import { partHoldsTooMuch } from "./readLimits";
 import { seenOfDartSchema, workSchema } from "./schema";
 import { CURRENT_VERSION, UPGRADES } from "./upgrades";
 
@@ -32,8 +33,8 @@ interface Place {
   readonly within: Map<PropertyKey, Place>;
 }
 
-/** Every round mends all that is refused or goes up by one; the schema is five places deep. */
-const MOST_ROUNDS = 30;
+/** Every round mends all that is refused or goes up by one; the schema is a dozen places deep. */
+const MOST_ROUNDS = 40;
 
 /**
  * @param data    a work of some version as it lay in a store, whatever is there
@@ -42,20 +43,27 @@ const MOST_ROUNDS = 30;
  */
 export function salvageWork(data: unknown, version: number): Salvaged | null {
   if (!Number.isInteger(version) || version < 1 || version > CURRENT_VERSION || !isFields(data)) return null;
-  const all = upgradedAsFar(data, version);
+  const all = withDrawingsAgain(upgradedAsFar(data, version));
   if (!isFields(all)) return null;
   const upgraded = Object.fromEntries(KNOWN.flatMap((key) => (Object.hasOwn(all, key) ? [[key, all[key]]] : [])));
   const unknown = Object.keys(all).filter((key) => !KNOWN.includes(key));
   const unit = upgraded["unit"] === "in" ? "in" : "cm";
   const blank = blankWork(unit);
   const root: Place = { path: [], mend: { do: "leave" }, within: new Map() };
-  for (const key of Object.keys(upgraded).filter((one) => holdsTooMuch(upgraded[one])))
+  for (const key of Object.keys(upgraded).filter((one) => partHoldsTooMuch(one, upgraded[one])))
     mendAgain(placeAt(root, [key]), blank);
   for (const [key, most] of [
     ["unread", LIMITS.unread],
     ["seen", LIMITS.seen],
   ] as const)
     leaveOutSurplus(placeAt(root, [key]), upgraded[key], most);
+  leaveOutTwins(root, ["trials"], upgraded["trials"]);
+  for (const [at, trial] of listOf(upgraded["trials"]).entries()) {
+    if (!isFields(trial) || placeIn(root, ["trials", at])?.mend.do === "out") continue;
+    leaveOutTwins(root, ["trials", at, "observations"], trial["observations"]);
+    const sewn = isFields(trial["sewn"]) ? trial["sewn"] : {};
+    leaveOutSurplus(placeAt(root, ["trials", at, "sewn", "seen"]), sewn["seen"], LIMITS.seen);
+  }
   for (let round = 0; round < MOST_ROUNDS; round += 1) {
     const candidate = mended(upgraded, root);
     const parsed = workSchema.safeParse(candidate);
@@ -113,6 +121,16 @@ function leaveOutSurplus(place: Place, list: unknown, most: number): void {
     const isFirst = darts.findIndex((other) => other !== null && isSeenOf(other, one, one.half)) === at;
     if (!isFirst) placeAt(place, [at]).mend = { do: "out" };
   }
+}
+
+const listOf = (value: unknown): readonly unknown[] => (Array.isArray(value) ? value : []);
+
+/** Of two with one id the first stays, or a single twin would cost the whole list. */
+function leaveOutTwins(root: Place, path: Path, list: unknown): void {
+  if (placeIn(root, path)?.mend.do !== undefined && placeIn(root, path)?.mend.do !== "leave") return;
+  const ids = listOf(list).map((one) => own(one, "id"));
+  for (const [at, id] of ids.entries())
+    if (typeof id === "string" && ids.indexOf(id) !== at) placeAt(root, [...path, at]).mend = { do: "out" };
 }
 
 /** What an issue itself says can be done: fields too many taken out, what is too long cut. */

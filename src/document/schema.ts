@@ -360,7 +360,8 @@ const decided = {
 const seenAmount = z.number().check(z.gte(0), z.lte(LIMITS.seenAmount));
 const markPlace = z.number().check(z.gte(-LIMITS.seenAmount), z.lte(LIMITS.seenAmount));
 
-const observation = z.strictObject({
+/** One line of a trial's record. */
+export const observationSchema = z.strictObject({
   id: text,
   place: z.exactOptional(z.enum(TRIAL_PLACES)),
   sign: z.exactOptional(z.enum(TRIAL_SIGNS)),
@@ -380,7 +381,7 @@ const takenAnswer = z.strictObject({
   alterations: z.array(text).check(z.maxLength(LIMITS.alterations)),
 });
 
-const trial = z.strictObject({
+export const trialSchema = z.strictObject({
   id: text,
   day: z.exactOptional(day),
   sewn: z.strictObject(decided),
@@ -389,7 +390,7 @@ const trial = z.strictObject({
   bra: z.exactOptional(text),
   shoes: z.exactOptional(text),
   measured: z.exactOptional(z.partialRecord(z.enum(TOILE_LENGTHS), z.number().check(z.gte(0), z.lte(LIMITS.length)))),
-  observations: z.array(observation).check(z.maxLength(LIMITS.observations), z.refine(areIdsOwn)),
+  observations: z.array(observationSchema).check(z.maxLength(LIMITS.observations), z.refine(areIdsOwn)),
   checks: z.exactOptional(z.partialRecord(z.enum(TRIAL_CHECKS), z.boolean())),
   taken: z.exactOptional(z.array(takenAnswer).check(z.maxLength(LIMITS.observations))),
   verdict: z.exactOptional(z.enum(TRIAL_VERDICTS)),
@@ -402,10 +403,12 @@ export const workSchema = z.strictObject({
   name: text,
   wearer: z.exactOptional(text),
   invented: z.boolean(),
+  begunFrom: z.exactOptional(z.strictObject({ name: text, day: z.exactOptional(day) })),
   unit: z.enum(["cm", "in"]),
   paper: z.enum(["A4", "Letter"]),
   ...decided,
-  trials: z.exactOptional(z.array(trial).check(z.maxLength(LIMITS.trials), z.refine(areIdsOwn))),
+  trials: z.exactOptional(z.array(trialSchema).check(z.maxLength(LIMITS.trials), z.refine(areIdsOwn))),
+  standingLeft: z.exactOptional(z.array(text).check(z.maxLength(LIMITS.alterations))),
   sheetFormat: z.exactOptional(z.enum(SHEET_FORMATS)),
   printerMargin: z.exactOptional(z.number().check(z.gte(LIMITS.printerMargin.least), z.lte(LIMITS.printerMargin.most))),
   unread: z.record(text, unreadText).check(z.refine((record) => Object.keys(record).length <= LIMITS.unread)),

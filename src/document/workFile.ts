@@ -3,7 +3,8 @@ import * as z from "zod/mini";
 import { compareSeen } from "../core/decisions/seenAtDart";
 import type { Work } from "../core/decisions/work";
 import { fail, ok, type Result } from "../core/result";
-import { checkText, holdsTooMuch, type TooMuch } from "./readLimits";
+import { createDrawings, drawingsOnce } from "./drawingsOnce";
+import { checkText, holdsTooMuch, partHoldsTooMuch, type TooMuch } from "./readLimits";
 import { workSchema } from "./schema";
 import { CURRENT_VERSION, upgradeWork, UPGRADES, type Upgrades } from "./upgrades";
 
@@ -73,6 +74,12 @@ const WHOLE = "work";
 /** A work from unknown data of the current version. */
 export function parseWork(data: unknown): Result<Work, WorkFileFailure> {
   if (holdsTooMuch(data)) return fail({ code: "file/damaged", places: placesOfTooMuch(data) });
+  return isWithTrials(data) ? createDrawings().during(data, parsePlain) : parsePlain(data);
+}
+
+const isWithTrials = (data: unknown): boolean => typeof data === "object" && data !== null && "trials" in data;
+
+function parsePlain(data: unknown): Result<Work, WorkFileFailure> {
   const parsed = workSchema.safeParse(data);
   if (parsed.success) return ok(parsed.data);
   const places = parsed.error.issues.map(({ path }) => path.map(String).join(".") || WHOLE);
@@ -82,7 +89,7 @@ export function parseWork(data: unknown): Result<Work, WorkFileFailure> {
 function placesOfTooMuch(data: unknown): readonly string[] {
   const fields = typeof data === "object" && data !== null && !Array.isArray(data) ? Object.entries(data) : [];
   const [place = WHOLE] =
-    fields.length > MOST_FIELDS ? [] : fields.flatMap(([key, part]) => (holdsTooMuch(part) ? [key] : []));
+    fields.length > MOST_FIELDS ? [] : fields.flatMap(([key, part]) => (partHoldsTooMuch(key, part) ? [key] : []));
   return [place];
 }
 
@@ -91,7 +98,7 @@ const MOST_FIELDS = 100;
 
 /** The text of a work file. Equal works give the same text, whatever the order in which their parts were entered. */
 export function writeWorkFile(work: Work): string {
-  return `${JSON.stringify({ bodicewright: "work", version: CURRENT_VERSION, work: workInOrder(work) }, null, 2)}\n`;
+  return `${JSON.stringify({ bodicewright: "work", version: CURRENT_VERSION, work: drawingsOnce(workInOrder(work)) }, null, 2)}\n`;
 }
 
 /** An equal work with all its parts in the order in which they are written. */

@@ -2,6 +2,7 @@
 import * as z from "zod/mini";
 import type { Work } from "../core/decisions/work";
 import { fail, ok, type Result } from "../core/result";
+import { drawingsOnce } from "./drawingsOnce";
 import { checkText, LARGEST_WORKS } from "./readLimits";
 import { CURRENT_VERSION } from "./upgrades";
 import { parseFile, readWorkData, workInOrder, type WorkFileFailure } from "./workFile";
@@ -43,7 +44,7 @@ const kind = z.object({ bodicewright: z.string() });
 export function writeWorksFile(works: readonly WorkInFile[]): string {
   const entries = works.map(({ work, saved }) => ({
     ...(saved === undefined ? {} : { saved }),
-    work: workInOrder(work),
+    work: drawingsOnce(workInOrder(work)),
   }));
   return `${JSON.stringify({ bodicewright: "works", version: CURRENT_VERSION, works: entries }, null, 2)}\n`;
 }

@@ -35,17 +35,18 @@ export interface PaperChoices {
   readonly toile?: true;
 }
 
-/** The pieces of another version, and what it is called in the middle of a sentence: "trial 2". */
-export interface OldPieces {
-  readonly called: string;
-  readonly plan: Pick<Plan, "left" | "right">;
-}
 /** The allowances that are drawn; null: none. */
 export const allowancesFor = ({ work, choices }: Pick<PaperRequest, "work" | "choices">): Allowances | null => {
   if (!choices.allowances) return null;
   const own = work.allowances ?? {};
   return choices.toile === true ? toileAllowances(own, work.unit) : own;
 };
+
+/** The pieces of another version, and what it is called in the middle of a sentence: "trial 2". */
+export interface OldPieces {
+  readonly called: string;
+  readonly plan: Pick<Plan, "left" | "right">;
+}
 
 export interface PaperRequest {
   readonly work: Work;

@@ -3,10 +3,11 @@
  * storage first, which takes it at once; whatever ends the page, the next one saves it in its place. Each page has its own.
  */
 import type { Work } from "../core/decisions/work";
+import { createDrawings, drawingsOnce } from "../document/drawingsOnce";
 import { CURRENT_VERSION } from "../document/upgrades";
 import type { SavedWork } from "./library";
 import { fieldsOf, readSavedWork, readStoredWork } from "./readSavedWork";
-import { createDrawings, withoutSharedDrawing, withSharedDrawing } from "./sharedDrawing";
+import { withoutSharedDrawing, withSharedDrawing } from "./sharedDrawing";
 
 /** What a page left. */
 export interface LeftBehind {
@@ -68,7 +69,14 @@ export function createBackup(storage: Storage | null, tab: string): Backup {
     const { past, future, ...rest } = saved;
     const root = { base, ...roots.get(saved.id) };
     const lean = (step: Work | null): unknown => withoutSharedDrawing(step, saved.work);
-    const made = { ...rest, version: CURRENT_VERSION, begun, ...root, base: lean(root.base) };
+    const made = {
+      ...rest,
+      work: drawingsOnce(saved.work),
+      version: CURRENT_VERSION,
+      begun,
+      ...root,
+      base: lean(root.base),
+    };
     // The work matters more than its history, for which there may be no room.
     const isPut = quietly((into) => into.setItem(key, JSON.stringify(made)));
     if (whole)

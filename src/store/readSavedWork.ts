@@ -3,7 +3,8 @@ import type { Work } from "../core/decisions/work";
 import { fail, ok, type Result } from "../core/result";
 import { readWorkData, type WorkFileFailure } from "../document/workFile";
 import type { SavedWork, StorageFailure } from "./library";
-import { createDrawings, withSharedDrawing, type Drawings } from "./sharedDrawing";
+import { createDrawings, type Drawings } from "../document/drawingsOnce";
+import { withSharedDrawing } from "./sharedDrawing";
 
 /** The work parsed like any file. Steps of its history that no longer parse are dropped, the work itself is not. */
 export function readSavedWork(

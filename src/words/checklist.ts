@@ -115,8 +115,9 @@ export function checklistLine(
     pieceName: item.piece,
     label: namedPieceWords(item.piece, others),
     traced,
-    ...(isFromOld === undefined ? {} : { isFromOld }),
     ...(item.half === undefined ? {} : { half: item.half }),
+
+    ...(isFromOld === undefined ? {} : { isFromOld }),
   });
   const alteration = alterationOf(item.step);
   return {

@@ -1,6 +1,7 @@
 /** What two versions of a work hold differently, in a dressmaker's words, as it stands inside a sentence. */
 import type { Alteration, AlterationKind } from "../core/decisions/alteration";
 import type { Collision, OneDecision } from "../core/decisions/collision";
+import type { Trial } from "../core/decisions/trial";
 import type { Picks } from "../core/decisions/work";
 import { FIT_WORDS } from "./alterations/index";
 import { columnWords } from "./chart";
@@ -12,6 +13,7 @@ const DECISIONS: Readonly<Record<OneDecision, string>> = {
   name: "the name",
   wearer: "the wearer’s name",
   invented: "whether it is invented",
+  begunFrom: "the base it was begun from",
   unit: "the unit",
   paper: "the paper",
   age: "the age",
@@ -94,12 +96,15 @@ export function collisionWords(collision: Collision): string {
         ? "what is seen of the darts"
         : `what is seen of the ${dartRefWords(collision.dart)}, ${halfWords(collision.dart.half)}`;
     case "trial":
-      return collision.trial?.day === undefined ? "what is kept of a trial" : `the trial of ${collision.trial.day}`;
+      return trialWords(collision.trial, collision.part);
+    case "observation":
+      return `what was seen in ${oneTrialWords(collision.trial)}`;
     case "unread":
       return "an entry that cannot be read yet";
     case "name":
     case "wearer":
     case "invented":
+    case "begunFrom":
     case "unit":
     case "paper":
     case "age":
@@ -123,6 +128,30 @@ export function collisionWords(collision: Collision): string {
       return PATTERN[collision.of];
   }
 }
+
+const TRIAL_PARTS: Readonly<Record<keyof Trial, string>> = {
+  id: "what is kept",
+  day: "the day",
+  sewn: "what was sewn",
+  cloth: "the cloth",
+  pinnedBy: "who pinned it",
+  bra: "the bra",
+  shoes: "the shoes",
+  measured: "what the toile measures",
+  observations: "what was seen",
+  checks: "how the toile hangs",
+  taken: "the answers taken",
+  verdict: "the verdict",
+  because: "the reason",
+  base: "whether it is kept as the base",
+};
+
+function trialWords(trial: Trial | null, part: keyof Trial | null): string {
+  if (trial === null) return "the list of trials";
+  return part === null ? oneTrialWords(trial) : `${TRIAL_PARTS[part]} of ${oneTrialWords(trial)}`;
+}
+
+const oneTrialWords = ({ day }: Trial): string => (day === undefined ? "a trial of no day" : `the trial of ${day}`);
 
 /** Sets stand newest first. */
 const setWords = (set: number): string => (set === 0 ? "the newest measuring" : `measuring ${set + 1} of those kept`);

@@ -81,6 +81,18 @@ const WORKS: readonly (readonly [version: number, work: unknown])[] = [
       seen: SEEN.map((one) => ({ ...one, sewn: [] })),
     },
   ],
+  [
+    8,
+    {
+      ...SAME,
+      tapes: TAPES,
+      trusted: { bustGirth: 905 },
+      pattern: { ...STYLED, lengths: { height: { all: 1680 } } },
+      picks: { baseSize: "14" },
+      wearer: "An invented wearer",
+      seen: SEEN.map((one) => ({ ...one, sewn: [] })),
+    },
+  ],
 ];
 const NEWEST = WORKS.length;
 
@@ -115,6 +127,10 @@ describe.each(WORKS)("a file of version %d", (version, work) => {
     expect(printed(file)).toContain("Shorten the waist dart");
     expect(printed(file)).toContain("Trace the 14 line");
     expect(printed(file, "--json")).toBe(printed(newest, "--json"));
+  });
+
+  it("has no trial, and says so", () => {
+    expect(JSON.parse(printed(file, "--json"))).toMatchObject({ trial: null, halves: { same: true } });
   });
 
   it("gives paper", () => {

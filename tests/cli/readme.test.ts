@@ -2,12 +2,13 @@
 import { readFileSync } from "node:fs";
 import { join } from "node:path";
 import { describe, expect, it } from "vitest";
-import { readArguments } from "../../src/cli/args";
+import { readArguments, USAGE } from "../../src/cli/args";
 import { PAPER_USAGE, readPaperArguments } from "../../src/cli/paperArgs";
 import { planReport } from "../../src/cli/report";
 import { measuresOf, tapesOf } from "../../src/core/measures/tape";
 import { planOf, withAlterations } from "../support/works";
 import { invariant } from "../../src/core/result";
+import { OPEN_TRIALS } from "../support/openTrials";
 import { DEMO_FILES, HALVES_FILE, planJson, root } from "../support/doors";
 
 const readme = readFileSync(join(root, "README.md"), "utf8");
@@ -58,7 +59,7 @@ describe("the table of the JSON in README", () => {
   const found = new Set(
     [
       ...[...DEMO_FILES, HALVES_FILE].map(planJson),
-      ...[unevenLength, misread].map((work) => planReport(work, planOf(work))),
+      ...[unevenLength, misread, ...OPEN_TRIALS].map((work) => planReport(work, planOf(work))),
     ]
       .flatMap((report) => keysOf(report))
       .map((key) => key.replace(/^pieces\.right\[\]/u, "pieces.left[]")),
@@ -96,12 +97,15 @@ describe("the examples and options in README", () => {
     expect(() => readFileSync(join(root, args[0] ?? ""))).not.toThrow();
   });
 
-  it("tells the options that --help tells", () => {
+  it.each([
+    ["Paper", PAPER_USAGE, "--as"],
+    ["One turn of a trial", USAGE, "--take"],
+  ])("tells under %s the options that --help tells", (title, usage, one) => {
     const named = (lines: readonly string[]): string[] =>
       [...new Set(lines.flatMap((line) => /^\W*(--[a-z-]+)/u.exec(line)?.[1] ?? []))].toSorted();
-    const helped = named(PAPER_USAGE.split("\n").filter((line) => line.startsWith("  --")));
-    const told = named(rows(section("Paper", 3)).map(([option = ""]) => option));
-    expect(helped).toContain("--as");
+    const helped = named(usage.split("\n").filter((line) => line.startsWith("  --")));
+    const told = named(rows(section(title, 3)).map(([option = ""]) => option));
+    expect(helped).toContain(one);
     expect([...told, "--help"].toSorted()).toEqual(helped);
   });
 });

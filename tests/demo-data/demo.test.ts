@@ -7,10 +7,10 @@ import { derivePlan } from "../../src/core/plan/derivePlan";
 import type { Plan } from "../../src/core/plan/plan";
 import type { Work } from "../../src/core/decisions/work";
 import { HAND_AGREEMENT } from "../../src/core/tolerance";
-import { demoWorks } from "../../src/document/demo";
+import { demoStories, demoWorks } from "../../src/document/demo";
 import { surePassage } from "../../src/words/surePassage";
 
-const works = demoWorks();
+const works = [...demoWorks(), ...demoStories()];
 
 const demo = (index: number): { readonly work: Work; readonly plan: Plan } => {
   const work = works[index];

@@ -73,6 +73,10 @@ function takeOutGone(value: unknown, depth = 0): void {
 function unitOf(path: Path): Path {
   const isReading = path[0] === "tapes" && path[2] === "readings" && path.length >= 4;
   if (isReading) return path.slice(0, 4);
+  // A line of a record goes by itself, and so does one more part of a trial that is refused.
+  if (path[0] === "trials") return path.slice(0, 2);
+  // A day tells nothing of a base without a name.
+  if (path[0] === "begunFrom") return path.slice(0, 1);
   const list = path.findIndex((key) => typeof key === "number");
   return list < 0 ? path : path.slice(0, list + 1);
 }
@@ -81,6 +85,8 @@ const LISTS: readonly Path[] = [
   ["tapes"],
   ["alterations"],
   ["seen"],
+  ["trials"],
+  ["standingLeft"],
   ["pattern", "chart", "sizes"],
   ["pattern", "chart", "cups"],
 ];

@@ -216,6 +216,11 @@ export function anyCommandOn(work: Work, other: Work): fc.Arbitrary<Command> {
     }),
     setBase: fc.record({ kind: kind("setBase"), trial, isBase: fc.boolean() }),
     returnToTrial: fc.record({ kind: kind("returnToTrial"), trial }),
+    leaveStanding: fc.record({
+      kind: kind("leaveStanding"),
+      key: fc.constantFrom("swayBack", "shoulderSlope left"),
+      isLeft: fc.boolean(),
+    }),
     setAllowance: fc.record({
       kind: kind("setAllowance"),
       seam: anySeam,

@@ -6,7 +6,15 @@ import { USUAL_ALLOWANCES } from "../../src/core/cutting/usualAllowances";
 import { FIT_NAMES } from "../../src/core/decisions/fitNames";
 import * as fc from "fast-check";
 import { MEASURE_NAMES } from "../../src/core/measures/measure";
-import { TRIAL_PLACES, TRIAL_SIGNS, TRIAL_WAYS, type Observation } from "../../src/core/decisions/trial";
+import {
+  TOILE_LENGTHS,
+  TRIAL_CHECKS,
+  TRIAL_PLACES,
+  TRIAL_SIGNS,
+  TRIAL_WAYS,
+  type Observation,
+  type Trial,
+} from "../../src/core/decisions/trial";
 import { LIMITS } from "../../src/core/decisions/limits";
 import { compareSeen, type SeenAtDart, type SeenOfDart } from "../../src/core/decisions/seenAtDart";
 import { DART_HOMES } from "../../src/core/pattern/dartNames";
@@ -230,40 +238,93 @@ export const anyPattern: fc.Arbitrary<Pattern> = fc.record(PATTERN_PARTS, {
 const isSeam = (name: string): name is SeamName => Object.hasOwn(USUAL_ALLOWANCES, name);
 export const anySeam = fc.constantFrom(...Object.keys(USUAL_ALLOWANCES).filter(isSeam));
 
+const anyDay = fc
+  .date({ min: new Date("1990-01-01"), max: new Date("2090-12-31"), noInvalidDate: true })
+  .map((day) => day.toISOString().slice(0, 10));
+
+/** All that a plan follows from. */
+const DECIDED_PARTS = {
+  tapes: fc.array(
+    fc.record(
+      {
+        taken: anyDay,
+        readings: fc.dictionary(
+          fc.constantFrom(...MEASURE_NAMES),
+          fc.array(anyLength, { minLength: 1, maxLength: LIMITS.readings }),
+          { noNullPrototype: true },
+        ),
+      },
+      { requiredKeys: ["readings"] },
+    ),
+    { minLength: 1, maxLength: 3 },
+  ),
+  trusted: fc.dictionary(fc.constantFrom(...MEASURE_NAMES), anyLength, { noNullPrototype: true }),
+  age: fc.integer({ min: 0, max: LIMITS.age }),
+  pattern: anyPattern,
+  easeWanted: fc.record({ bust: anyLength, waist: anyLength, hip: anyLength }, NONE_REQUIRED),
+  bustRadius: anyLength,
+  picks: anyPicks,
+  alterations: fc.array(anyAlteration, { maxLength: 4 }),
+  seen: anySeen,
+  allowances: fc.dictionary(anySeam, fc.double({ min: 0, max: LIMITS.allowance, noNaN: true }).map(noMinusZero), {
+    noNullPrototype: true,
+  }),
+} as const;
+
+const DECIDED_REQUIRED = ["tapes", "pattern", "easeWanted", "picks", "alterations"] as const;
+
+const anyTrial: fc.Arbitrary<Trial> = fc
+  .record(
+    {
+      id: fc.constantFrom("trial-a", "trial-b", "trial-c"),
+      day: anyDay,
+      sewn: fc.record(DECIDED_PARTS, { requiredKeys: [...DECIDED_REQUIRED] }),
+      cloth: anyText,
+      pinnedBy: anyText,
+      bra: anyText,
+      shoes: anyText,
+      measured: fc.dictionary(fc.constantFrom(...TOILE_LENGTHS), fc.integer({ min: 1, max: 2000 }), {
+        minKeys: 1,
+        noNullPrototype: true,
+      }),
+      observations: fc.uniqueArray(anyObservation, { maxLength: 3, selector: ({ id }) => id }),
+      checks: fc.dictionary(fc.constantFrom(...TRIAL_CHECKS), fc.boolean(), { minKeys: 1, noNullPrototype: true }),
+      taken: fc.array(
+        fc.record(
+          {
+            causes: fc.array(anyText, { maxLength: 2 }),
+            half: anyHalf,
+            because: fc.array(anyText, { maxLength: 2 }),
+            alterations: fc.array(anyText, { maxLength: 2 }),
+          },
+          { requiredKeys: ["causes", "because", "alterations"] },
+        ),
+        { minLength: 1, maxLength: 2 },
+      ),
+      verdict: fc.constantFrom("keep" as const, "again" as const),
+      because: anyText,
+    },
+    { requiredKeys: ["id", "sewn", "observations"] },
+  )
+  .chain((trial) =>
+    trial.verdict === "keep"
+      ? fc.boolean().map((isBase): Trial => (isBase ? { ...trial, base: true } : trial))
+      : fc.constant(trial),
+  );
+
+const anyTrials = fc.uniqueArray(anyTrial, { minLength: 1, maxLength: 2, selector: ({ id }) => id });
+
 export const anyWork: fc.Arbitrary<Work> = fc.record(
   {
     name: anyText,
     wearer: anyText,
     invented: fc.boolean(),
+    begunFrom: fc.record({ name: anyText, day: anyDay }, { requiredKeys: ["name"] }),
     unit: fc.constantFrom("cm", "in"),
     paper: fc.constantFrom("A4", "Letter"),
-    tapes: fc.array(
-      fc.record(
-        {
-          taken: fc
-            .date({ min: new Date("1990-01-01"), max: new Date("2090-12-31"), noInvalidDate: true })
-            .map((day) => day.toISOString().slice(0, 10)),
-          readings: fc.dictionary(
-            fc.constantFrom(...MEASURE_NAMES),
-            fc.array(anyLength, { minLength: 1, maxLength: LIMITS.readings }),
-            { noNullPrototype: true },
-          ),
-        },
-        { requiredKeys: ["readings"] },
-      ),
-      { minLength: 1, maxLength: 3 },
-    ),
-    trusted: fc.dictionary(fc.constantFrom(...MEASURE_NAMES), anyLength, { noNullPrototype: true }),
-    age: fc.integer({ min: 0, max: LIMITS.age }),
-    pattern: anyPattern,
-    easeWanted: fc.record({ bust: anyLength, waist: anyLength, hip: anyLength }, NONE_REQUIRED),
-    bustRadius: anyLength,
-    picks: anyPicks,
-    alterations: fc.array(anyAlteration, { maxLength: 4 }),
-    seen: anySeen,
-    allowances: fc.dictionary(anySeam, fc.double({ min: 0, max: LIMITS.allowance, noNaN: true }).map(noMinusZero), {
-      noNullPrototype: true,
-    }),
+    ...DECIDED_PARTS,
+    trials: anyTrials,
+    standingLeft: fc.uniqueArray(anyText, { minLength: 1, maxLength: 3 }).map((keys) => keys.toSorted()),
     sheetFormat: fc.constantFrom(...SHEET_FORMATS),
     printerMargin: fc.double({ min: LIMITS.printerMargin.least, max: LIMITS.printerMargin.most, noNaN: true }),
     // The engine keeps this one name for itself; no field of the page is called so.

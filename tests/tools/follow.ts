@@ -1,8 +1,7 @@
 /**
  * Follows the printed sheets of many random plans with tissue, ruler and pencil, and tells how far off they lead:
- * `npm run follow -- --count 2000 --seed 7`; with `--own` those on pieces of another house, their sizes as read from a file;
- * with `--uneven` what is made of darts is for one half, for the other, or for both by turns; with `--since` what is printed of
- * the way from one version to another, with the old pieces.
+ * `npm run follow -- --count 2000 --seed 7`; with `--own` those on pieces of another house, their sizes as read from a file; with `--uneven` what is made of darts is for one
+ * half, for the other, or for both by turns; with `--since` what is printed of the way from one version to another, with the old pieces.
  */
 import { STYLE_NAMES } from "../../src/core/decisions/pattern";
 import type { LengthUnit, Work } from "../../src/core/decisions/work";
@@ -66,8 +65,7 @@ function versionBefore(work: Work, index: number): Work {
 if (process.argv.includes("--since"))
   for (const style of STYLE_NAMES) {
     const numRuns = Math.ceil(count / STYLE_NAMES.length);
-    for (const [index, drawn] of fc.sample(anyChainWork(style), { seed, numRuns }).entries()) {
-      const work = process.argv.includes("--uneven") ? unevenDarts(drawn, index) : drawn;
+    for (const [index, work] of fc.sample(anyChainWork(style), { seed, numRuns }).entries()) {
       const way = wayFrom(versionBefore(work, index), work, unitOf(index));
       add(way === null ? null : way.arrival, `${style} ${index}`, work);
     }

@@ -4,13 +4,23 @@ import type { MeasureName } from "../measures/measure";
 import type { DartRef, SeamName } from "../pattern/piece";
 import type { Alteration, Half } from "./alteration";
 import type { Ease, PrintedLength } from "./pattern";
-import type { Trial } from "./trial";
+import type { Observation, Trial } from "./trial";
 import type { Picks, Work } from "./work";
 
 /** The parts of a work that are one decision each. */
 export type OneDecision = Exclude<
   keyof Work,
-  "tapes" | "trusted" | "pattern" | "easeWanted" | "picks" | "alterations" | "seen" | "allowances" | "trials" | "unread"
+  | "tapes"
+  | "trusted"
+  | "pattern"
+  | "easeWanted"
+  | "picks"
+  | "alterations"
+  | "seen"
+  | "allowances"
+  | "trials"
+  | "standingLeft"
+  | "unread"
 >;
 
 /** What of a work was changed differently; a part in a list is named by what it is found by. */
@@ -40,8 +50,10 @@ export type Collision =
   /** As one of the two sides has it. */
   | { readonly of: "alteration"; readonly alteration: Alteration }
   | { readonly of: "allowance"; readonly seam: SeamName }
-  /** Of one trial garment: all that is kept of it; null: together they are more than can be kept. */
-  | { readonly of: "trial"; readonly trial: Trial | null }
+  /** Of one trial garment: one part, or all that is kept of it; no trial: together they are more than can be kept. */
+  | { readonly of: "trial"; readonly trial: Trial | null; readonly part: keyof Trial | null }
+  /** One line of a trial's record. */
+  | { readonly of: "observation"; readonly trial: Trial; readonly observation: Observation }
   /** Of one dart; null: together they are more than can be kept. */
   | { readonly of: "seen"; readonly dart: (DartRef & { readonly half: Half }) | null }
   /** What was typed in one field; null: together they are more than can be kept. */

@@ -171,11 +171,10 @@ const tissueOf = (printed: readonly Piece[], name: PieceName): Piece | undefined
 
 function stripsOf({ plan, longest, old }: Sheet, one: HalfPiece): Told {
   const { final, half, alterations } = one;
-  // A half with a cup of its own is laid on the tissue of that cup; an old piece has but the one it was cut in.
+  // A half with a cup of its own is laid on the tissue of that cup.
   const own = half === null ? plan : plan[half];
-  const isOneCup = old !== null || half === null || plan.left.sizing.cup.label === plan.right.sizing.cup.label;
-  const cup = isOneCup ? null : own.sizing.cup.label;
-  const of: OverlayPiece = { piece: final.name, half, ...(cup === null ? {} : { cup }) };
+  const cup = half === null || plan.left.sizing.cup.label === plan.right.sizing.cup.label ? null : own.sizing.cup.label;
+  const of: OverlayPiece = { piece: final.name, half, ...(cup === null || old !== null ? {} : { cup }) };
   const tissue =
     old === null
       ? tissueOf(own.printed, final.name)

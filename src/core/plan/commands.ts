@@ -182,6 +182,8 @@ export type Command =
   | { readonly kind: "setBase"; readonly trial: string; readonly isBase: boolean }
   /** All that was decided when that trial was sewn, in place of what is decided now. */
   | { readonly kind: "returnToTrial"; readonly trial: string }
+  /** Whether what her body asked for in other garments, by its key, is left out of this one. */
+  | { readonly kind: "leaveStanding"; readonly key: string; readonly isLeft: boolean }
   | { readonly kind: "setUnread"; readonly field: string; readonly text: string }
   | { readonly kind: "clearUnread"; readonly field: string };
 
@@ -342,6 +344,8 @@ function changed(work: Work, command: Command): Work {
     case "setBase":
     case "returnToTrial":
       return trialCommand(work, command);
+    case "leaveStanding":
+      return leaveStanding(work, command.key, command.isLeft);
     case "setUnread":
       return withPart(work, "unread", putUnread(work.unread, command.field, command.text));
     case "clearUnread":
@@ -563,6 +567,14 @@ function withSeen(
   if (list.length >= LIMITS.seen) return list;
   const place = list.findIndex((one) => compareSeen(said, one) < 0);
   return place < 0 ? [...list, said] : list.toSpliced(place, 0, said);
+}
+
+function leaveStanding(work: Work, key: string, isLeft: boolean): Work {
+  const { standingLeft: before = [] } = work;
+  if (key.length > LIMITS.text || before.includes(key) === isLeft) return work;
+  const left = isLeft ? [...before, key].toSorted() : before.filter((one) => one !== key);
+  if (left.length > LIMITS.alterations) return work;
+  return left.length === 0 ? without(work, "standingLeft") : withPart(work, "standingLeft", left);
 }
 
 function putUnread(unread: Work["unread"], field: string, text: string): Work["unread"] {

@@ -104,15 +104,17 @@ export function trialCommand(work: Work, command: TrialCommand): Work {
       if (command.isBase && trial.verdict !== "keep") return work;
       return changed(command.isBase ? withPart(trial, "base", true) : without(trial, "base"));
     case "returnToTrial": {
-      const { name, wearer, invented, unit, paper, sheetFormat, printerMargin, unread } = work;
+      const { name, wearer, invented, begunFrom, unit, paper, standingLeft, sheetFormat, printerMargin, unread } = work;
       const returned: Work = {
         ...trial.sewn,
         name,
         ...(wearer === undefined ? {} : { wearer }),
         invented,
+        ...(begunFrom === undefined ? {} : { begunFrom }),
         unit,
         paper,
         trials,
+        ...(standingLeft === undefined ? {} : { standingLeft }),
         ...(sheetFormat === undefined ? {} : { sheetFormat }),
         ...(printerMargin === undefined ? {} : { printerMargin }),
         unread,

@@ -2,6 +2,7 @@
 import { HALVES, type Half } from "../decisions/alteration";
 import type { Observation, TrialPlace, TrialSign, TrialWay } from "../decisions/trial";
 import type { DartRef } from "../pattern/piece";
+import { CLOTH_WORTH_ALTERING } from "../tolerance";
 import type { Mm } from "../units";
 
 export interface ReadLine {
@@ -26,12 +27,12 @@ const WAY_OF: Readonly<Partial<Record<TrialSign, TrialWay>>> = {
   dragLines: "letOut",
 };
 
-/** Lines with a place and a sign; a mark that was not measured says nothing yet. */
+/** Lines with a place and a sign; a mark that was not measured says nothing yet, and one where it was sewn or drawn that all is well. */
 export const readLines = (observations: readonly Observation[]): readonly ReadLine[] =>
   observations.flatMap(({ id, place, sign, half, dart = null, way, amount, mark = null }) => {
     if (place === undefined || sign === undefined) return [];
     const isMark = sign === "dartEnds" || sign === "bustPoint";
-    if (isMark && mark === null) return [];
+    if (isMark && (mark === null || Math.hypot(mark.out, mark.down) < CLOTH_WORTH_ALTERING)) return [];
     const measured =
       isMark || amount === undefined || amount === 0 ? null : { way: way ?? WAY_OF[sign] ?? "off", amount };
     return [{ id, place, sign, halves: half === undefined ? HALVES : [half], dart, measured, mark }];

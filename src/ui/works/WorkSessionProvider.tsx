@@ -58,6 +58,8 @@ export function WorkSessionProvider({ store, session, children }: WorkSessionPro
       bringBack: (id: string) => void session.bringBack(id),
       removeForGood: (id: string) => void session.removeForGood(id),
       peek: session.peek,
+      forgotten: session.forgotten,
+      forget: session.forget,
       download: () => void session.download(),
       downloadAll: () => void session.downloadAll(),
       openFile: async (file: File) => {

@@ -1,3 +1,6 @@
 import { createLater } from "../parts/later";
 
-export const DEMOS = createLater(async () => (await import("../../document/demo")).demoWorks());
+export const DEMOS = createLater(async () => {
+  const { demoStories, demoWorks } = await import("../../document/demo");
+  return [...demoWorks(), ...demoStories()];
+});

@@ -13,10 +13,11 @@ export interface Context {
   readonly label?: string;
   /** Label of the size traced on this piece, where it is known. */
   readonly traced: string | undefined;
-  /** Told from the piece as it was sewn before, not from the printed tissue. */
-  readonly isFromOld?: true;
   /** Where the job is told of one half alone. */
   readonly half?: Half;
+
+  /** Told from the piece as it was sewn before, not from the printed tissue. */
+  readonly isFromOld?: true;
 }
 
 /** A job in words. */
