@@ -5,7 +5,7 @@ import type { Trial } from "../../core/decisions/trial";
 import type { Work } from "../../core/decisions/work";
 import { isSame } from "../../core/same";
 import { compareVersions, reasonsFor, type Comparison } from "../../core/versions/compareVersions";
-import { branchFrom, sewnAsNow, versionsOf, type Version } from "../../core/versions/versionsOf";
+import { backInCopy, branchFrom, sewnAsNow, versionsOf, type Version } from "../../core/versions/versionsOf";
 import {
   alterationLines,
   alterationName,
@@ -340,13 +340,7 @@ function Turns({ work, trial, number, isSewnNow, isNow }: TurnsProps) {
               <button
                 type="button"
                 className="button"
-                onClick={() =>
-                  works.begin({
-                    ...branchFrom(work, trial),
-                    trials: work.trials ?? [],
-                    name: copyName(work.name),
-                  })
-                }
+                onClick={() => works.begin({ ...backInCopy(work, trial), name: copyName(work.name) })}
               >
                 {backInCopyWords(number)}
               </button>
