@@ -22,7 +22,7 @@ import { formatAmount, formatAsked, formatLength } from "./terms/length";
 import { placeWords, signWords } from "./trialPlaces";
 import { capital, dartRefWords, levelWords, listWords, namedPieceWords, type OtherNames } from "./terms/names";
 
-export const NOW_WORDS = "Now";
+const NOW_WORDS = "Now";
 
 /** "Trial 2, 14 November 2026"; "Now". */
 export const versionTitle = ({ trial, number }: Pick<Version, "trial" | "number">): string =>
@@ -53,7 +53,7 @@ const ON_DART: Readonly<Record<Exclude<Alteration["kind"], "fit">, string>> = {
 };
 
 /** What of an alteration stands in a cell: its amount with a sign, or all of it in words. */
-export function alterationCell(alteration: Alteration | null, unit: LengthUnit): string {
+function alterationCell(alteration: Alteration | null, unit: LengthUnit): string {
   if (alteration === null) return "–";
   return alteration.kind === "fit" ? signed(alteration.amount, unit) : alterationTitle(alteration, unit);
 }
@@ -62,7 +62,7 @@ const signed = (amount: Mm, unit: LengthUnit): string =>
   `${amount < 0 ? "−" : ""}${formatAsked(Math.abs(amount), unit)}`;
 
 /** How much one is more than another: "+8 mm". */
-export const moreWords = (by: Mm, unit: LengthUnit): string =>
+const moreWords = (by: Mm, unit: LengthUnit): string =>
   formatAmount(Math.abs(by), unit) === formatAmount(0, unit)
     ? "="
     : `${by < 0 ? "−" : "+"}${formatAmount(Math.abs(by), unit)}`;
@@ -294,6 +294,7 @@ export const VERSIONS_WORDS = {
   why: "What changed, and why",
   unchanged: "Nothing is decided otherwise.",
   ownDecision: "Decided without an answer of a trial.",
+  what: "What",
   more: "More by",
   print: "Print what changes",
   neverSewn:
@@ -376,7 +377,7 @@ export function alterationLines(rows: readonly AlterationRow[], unit: LengthUnit
 
 /** Sizes by their labels, girths and measures. */
 export function sizeLines(compared: Comparison, unit: LengthUnit): readonly VersionLine[] {
-  const { baseSize, cup, bust, levels, measures, ease } = compared;
+  const { baseSize, cups, bust, levels, measures, ease } = compared;
   const label = (key: string, what: string, { before, after }: typeof baseSize): VersionLine => ({
     key,
     what,
@@ -403,7 +404,11 @@ export function sizeLines(compared: Comparison, unit: LengthUnit): readonly Vers
   };
   return [
     label("base", "Frame", baseSize),
-    ...(cup.before === null && cup.after === null ? [] : [label("cup", "Cup", cup)]),
+    ...cups.flatMap(({ half, ...cup }) =>
+      cup.before === null && cup.after === null
+        ? []
+        : [label(`cup-${half}`, half === null ? "Cup" : `Cup, ${halfWords(half)}`, cup)],
+    ),
     length("alteration", "Bust adjustment, whole", [bust.before, bust.after], signed),
     ...levels.map(({ level, before, after }) =>
       length(

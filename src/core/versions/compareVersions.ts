@@ -49,7 +49,8 @@ export interface Comparison {
   readonly alterations: readonly AlterationRow[];
   /** Sizes by their labels. */
   readonly baseSize: Pair<string>;
-  readonly cup: Pair<string>;
+  /** One for each half where they are not of one cup in either version. */
+  readonly cups: readonly (Pair<string> & { readonly half: Half | null })[];
   /** Whole change of the bust by alteration, as it is made. */
   readonly bust: { readonly before: Mm; readonly after: Mm };
   /** Bust, waist and hip. */
@@ -68,7 +69,7 @@ export function compareVersions(from: Compared, to: Compared): Comparison {
   return {
     alterations: alterationRows(from.decided.alterations, to.decided.alterations),
     baseSize: { before: from.plan.sizing.baseSize.label, after: to.plan.sizing.baseSize.label },
-    cup: { before: from.plan.sizing.cup.label, after: to.plan.sizing.cup.label },
+    cups: cupRows(from.plan, to.plan),
     bust: { before: sizes[0]?.bust.alteration ?? 0, after: sizes[1]?.bust.alteration ?? 0 },
     levels: (["bust", "waist", "hip"] as const).flatMap((level) => {
       const [before, after] = [from, to].map(({ plan }) => plan.levels.find((one) => one.level === level) ?? null);
@@ -81,6 +82,20 @@ export function compareVersions(from: Compared, to: Compared): Comparison {
     isOtherPattern: !isSame(from.decided.pattern, to.decided.pattern),
     darts: dartRows(from.plan, to.plan),
   };
+}
+
+function cupRows(from: Plan, to: Plan): Comparison["cups"] {
+  const on = (half: Half) => ({
+    before: from[half].sizing.cup.label,
+    after: to[half].sizing.cup.label,
+  });
+  const [left, right] = [on("left"), on("right")];
+  return isSame(left, right)
+    ? [{ half: null, ...left }]
+    : [
+        { half: "left", ...left },
+        { half: "right", ...right },
+      ];
 }
 
 function measureRows(from: Decided, to: Decided): readonly MeasureRow[] {
@@ -135,9 +150,10 @@ const statedAt = ({ drawn }: PlannedDart, radius: Mm): DartFigures => ({
   fullness: coneHeight(drawn.angle, radius),
 });
 
+const near = (one: Mm, other: Mm): boolean => Math.abs(one - other) < READS_AS_NOTHING;
+
 function isDrawnAlike(a: DartFigures | null, b: DartFigures | null): boolean {
   if (a === null || b === null) return a === b;
-  const near = (one: Mm, other: Mm): boolean => Math.abs(one - other) < READS_AS_NOTHING;
   return (
     near(a.intake, b.intake) &&
     near(a.fullness, b.fullness) &&

@@ -1,6 +1,7 @@
 /** The versions of a work: every trial as it was sewn, and what is decided now. */
 import type { Trial } from "../decisions/trial";
 import type { Decided, Work } from "../decisions/work";
+import { applyCommand } from "../plan/commands";
 import { decidedIn } from "../plan/trialCommands";
 import { isSame } from "../same";
 
@@ -39,17 +40,13 @@ export function sewnAsNow(work: Work): Trial | null {
 
 /** A work of its own that goes on from a trial: it has that trial and those before it. */
 export function branchFrom(work: Work, trial: Trial): Work {
-  const { name, wearer, invented, unit, paper, sheetFormat, printerMargin, trials = [] } = work;
-  return {
-    ...trial.sewn,
-    name,
-    ...(wearer === undefined ? {} : { wearer }),
-    invented,
-    unit,
-    paper,
-    ...(sheetFormat === undefined ? {} : { sheetFormat }),
-    ...(printerMargin === undefined ? {} : { printerMargin }),
-    trials: trials.slice(Math.max(0, trials.indexOf(trial))),
-    unread: {},
-  };
+  const { trials = [] } = work;
+  const returned = applyCommand(work, { kind: "returnToTrial", trial: trial.id });
+  return { ...returned, trials: trials.slice(Math.max(0, trials.indexOf(trial))), unread: {} };
 }
+
+/** The same as it was sewn, with all trials: what it was made of stays as it is. */
+export const backInCopy = (work: Work, trial: Trial): Work => ({
+  ...applyCommand(work, { kind: "returnToTrial", trial: trial.id }),
+  unread: {},
+});

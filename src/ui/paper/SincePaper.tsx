@@ -1,4 +1,6 @@
 import { useMemo } from "react";
+import type { Work } from "../../core/decisions/work";
+import type { Plan } from "../../core/plan/plan";
 import { planOf } from "../../core/plan/planOf";
 import { versionsOf, type Version } from "../../core/versions/versionsOf";
 import { PrintedSince } from "../../print/PrintedSince";
@@ -39,15 +41,10 @@ interface SheetsProps {
 function Sheets({ from, to }: SheetsProps) {
   const work = useSettledWork((current) => current);
   const [old, plan] = [planOf(from.decided), planOf(to.decided)];
-  // One object as long as the old version is the same: what is laid out for it goes by that.
-  const pieces = useMemo(
-    () => (old.ok ? { called: versionInText(from), plan: old.value } : null),
-    [from.key, from.number, old],
-  );
   const failed = [old, plan].find((result) => !result.ok);
   if (failed !== undefined && !failed.ok)
     return <FailureNote words={planFailureWords(failed.failure, work.unit, work.pattern.chart.sizes.length)} />;
-  if (!old.ok || !plan.ok || pieces === null) return null;
+  if (!old.ok || !plan.ok) return null;
   return (
     <>
       <PrintRow label={SINCE_WORDS.print} paper={work.paper} />
@@ -60,10 +57,24 @@ function Sheets({ from, to }: SheetsProps) {
       </SheetPreview>
       <details>
         <summary>{SINCE_WORDS.strips}</summary>
-        <PlannedPaper work={work} plan={plan.value} kind="overlay" old={pieces} />
+        <Strips work={work} called={versionInText(from)} old={old.value} plan={plan.value} />
       </details>
     </>
   );
+}
+
+interface StripsProps {
+  readonly work: Work;
+  /** The old version, in the middle of a sentence. */
+  readonly called: string;
+  readonly old: Plan;
+  readonly plan: Plan;
+}
+
+/** One object as long as the old version is the same: what is laid out goes by that. */
+function Strips({ work, called, old, plan }: StripsProps) {
+  const pieces = useMemo(() => ({ called, plan: old }), [called, old]);
+  return <PlannedPaper work={work} plan={plan} kind="overlay" old={pieces} />;
 }
 
 interface SideProps {

@@ -5,7 +5,7 @@ import type { Trial } from "../../core/decisions/trial";
 import type { Work } from "../../core/decisions/work";
 import { isSame } from "../../core/same";
 import { compareVersions, reasonsFor, type Comparison } from "../../core/versions/compareVersions";
-import { branchFrom, sewnAsNow, versionsOf, type Version } from "../../core/versions/versionsOf";
+import { backInCopy, branchFrom, sewnAsNow, versionsOf, type Version } from "../../core/versions/versionsOf";
 import {
   alterationLines,
   alterationName,
@@ -132,7 +132,7 @@ interface ComparedProps {
 }
 
 function Compared({ work, older, newer, isOne }: ComparedProps) {
-  const compared = useMemo(() => compareVersions(older, newer), [older.decided, older.plan, newer.decided, newer.plan]);
+  const compared = compareVersions(older, newer);
   const { unit } = work;
   const alterations = alterationLines(compared.alterations, unit);
   const heads = isOne ? [versionHead(newer)] : [versionHead(older), versionHead(newer)];
@@ -193,7 +193,9 @@ function LinesTable({ title, heads, lines }: LinesProps) {
         <caption>{title}</caption>
         <thead>
           <tr>
-            <td />
+            <th scope="col">
+              <span className="visually-hidden">{VERSIONS_WORDS.what}</span>
+            </th>
             {heads.map((head) => (
               <th key={head} scope="col">
                 {head}
@@ -338,13 +340,7 @@ function Turns({ work, trial, number, isSewnNow, isNow }: TurnsProps) {
               <button
                 type="button"
                 className="button"
-                onClick={() =>
-                  works.begin({
-                    ...branchFrom(work, trial),
-                    trials: work.trials ?? [],
-                    name: copyName(work.name),
-                  })
-                }
+                onClick={() => works.begin({ ...backInCopy(work, trial), name: copyName(work.name) })}
               >
                 {backInCopyWords(number)}
               </button>
