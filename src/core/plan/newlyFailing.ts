@@ -1,10 +1,10 @@
 /** What a change to a work makes fail that held before. */
 import type { CheckResult } from "../checks/check";
-import type { Work } from "../decisions/work";
+import type { Decided } from "../decisions/work";
 import { planOf } from "./planOf";
 
 /** Checks of the later work that do not hold, and held (or were not asked) of the earlier; none where either has no plan. */
-export function newlyFailing(before: Work, after: Work): readonly CheckResult[] {
+export function newlyFailing(before: Decided, after: Decided): readonly CheckResult[] {
   const [was, is] = [planOf(before), planOf(after)];
   if (!was.ok || !is.ok) return [];
   const failed = new Map(was.value.checks.filter(({ ok }) => !ok).map((check) => [placeOf(check), check.measured]));

@@ -111,11 +111,8 @@ export function alterationsFor(causes: readonly ToAlter[], toile: Toile): Altere
           break;
         case "dartEnd":
           for (const half of cause.halves)
-            for (const line of toile.lines)
-              if (line.mark !== null && line.halves.includes(half) && isShownBy(cause, line) !== null) {
-                const mark = line.mark;
-                darts.push(...dartsOf(line, toile.plan, half).map((dart) => endMoved(toile, dart, half, mark)));
-              }
+            for (const { line, mark } of marksOf(cause, half, toile.lines))
+              darts.push(...dartsOf(line, toile.plan, half).map((dart) => endMoved(toile, dart, half, mark)));
           break;
         case "dartMouth":
           for (const half of cause.halves) {
@@ -188,10 +185,26 @@ function fitAltered(sewn: Decided, name: FitName, added: Readonly<Record<Half, M
   }));
 }
 
+/** Lines that a cause would show, those on a half first: tried on the other half, a cause goes by what was seen on its own. */
+const linesOf = ({ rule }: Supposed, half: Half, lines: readonly ReadLine[]): readonly ReadLine[] =>
+  lines
+    .filter((line) => isShownBy({ rule, halves: HALVES }, line) !== null)
+    .toSorted((a, b) => Number(b.halves.includes(half)) - Number(a.halves.includes(half)));
+
 /** Where the mark that a cause goes by lies, on one half. */
 const markOf = (cause: Supposed, half: Half, lines: readonly ReadLine[]): ReadLine["mark"] =>
-  lines.find((line) => line.mark !== null && line.halves.includes(half) && isShownBy(cause, line) !== null)?.mark ??
-  null;
+  linesOf(cause, half, lines).find(({ mark }) => mark !== null)?.mark ?? null;
+
+/** All marks that a cause goes by on one half: a record may mark the ends of several darts. */
+function marksOf(
+  cause: Supposed,
+  half: Half,
+  lines: readonly ReadLine[],
+): readonly { readonly line: ReadLine; readonly mark: NonNullable<ReadLine["mark"]> }[] {
+  const marked = linesOf(cause, half, lines).flatMap((line) => (line.mark === null ? [] : [{ line, mark: line.mark }]));
+  const own = marked.filter(({ line }) => line.halves.includes(half));
+  return own.length > 0 ? own : marked;
+}
 
 /** The darts that a line is about: the one it names, or the fullest of the bust. */
 function dartsOf({ dart }: ReadLine, plan: Plan, half: Half): readonly PlannedDart[] {
@@ -201,11 +214,11 @@ function dartsOf({ dart }: ReadLine, plan: Plan, half: Half): readonly PlannedDa
   return named.length > 0 ? named : fullest === undefined ? [] : [fullest];
 }
 
+/** The dart that a cause is about: one that a line names, else the fullest of the bust. */
 function dartMeant(cause: Supposed, { plan, lines }: Toile, half: Half): PlannedDart | null {
-  const line = lines.find((one) => one.dart !== null && one.halves.includes(half) && isShownBy(cause, one) !== null);
-  const any = lines.find((one) => isShownBy(cause, one) !== null);
-  const of = line ?? any;
-  return of === undefined ? null : (dartsOf(of, plan, half)[0] ?? null);
+  const own = linesOf(cause, half, lines);
+  const line = own.find(({ dart }) => dart !== null) ?? own[0];
+  return (line === undefined ? bustDarts(plan, half)[0] : dartsOf(line, plan, half)[0]) ?? null;
 }
 
 /** A redraw that the toile was sewn with, on a half; null: none of that kind. */

@@ -1,7 +1,8 @@
 /** A trial's record read: its lines together, the answers to them ranked, what is left unexplained. */
-import { HALVES, type Half } from "../decisions/alteration";
+import { HALVES, type Alteration, type Half } from "../decisions/alteration";
 import type { Trial, TrialCheck } from "../decisions/trial";
 import type { Decided, Picks } from "../decisions/work";
+import { newlyFailing } from "../plan/newlyFailing";
 import type { Plan } from "../plan/plan";
 import type { PlanFailure } from "../plan/planFailure";
 import { planOf } from "../plan/planOf";
@@ -25,6 +26,8 @@ const EXPECTED = 0.4;
 const EXPLAINED = 0.12;
 /** Signs to look for that are told. */
 const LOOKS = 3;
+/** What an answer is put back by that makes a check fail which held: as one less probable by a factor of three (our own choice). */
+const SPOILS = 1.1;
 /** An answer less probable than the best by more than this is not told, as a logarithm: one in fifty (our own choice). */
 const FAR_BEHIND = 4;
 
@@ -49,16 +52,19 @@ function readOn(trial: Trial, plan: Plan): TrialReading {
   const rules = RULES.filter((rule) => canBeMade(rule, plan));
   const findings = findingsOf(lines, checks);
   const sets = supposeCauses(rules, findings, (rule) => canBeOnOneHalf(rule, sewn)).slice(0, LOOKED_AT);
-  const answers: (Answered & { readonly set: Weighed })[] = [];
+  const answers: (Answered & { readonly set: Weighed; readonly rank: number })[] = [];
   for (const set of sets) {
     if (answers.length >= TOLD || set.score < (answers[0]?.set.score ?? set.score) - FAR_BEHIND) break;
     if (answers.some((better) => isMoreOf(set, better.set))) continue;
     const answer = answerOf(set, { sewn, plan, lines, findings, checks });
-    if (answer !== null) answers.push({ ...answer, set });
+    if (answer === null) continue;
+    const spoils = newlyFailing(sewn, withAltered(sewn, asAltered(answer))).length > 0;
+    answers.push({ ...answer, set, rank: set.score - (spoils ? SPOILS : 0) });
   }
-  const told = answers.map((answer, at): TrialAnswer => {
-    const { set, ...rest } = answer;
-    return { ...rest, tellsApart: tellsApart(set, (answers[at + 1] ?? answers[at - 1])?.set ?? null, findings) };
+  const ranked = answers.toSorted((a, b) => b.rank - a.rank);
+  const told = ranked.map((answer, at): TrialAnswer => {
+    const { set, rank: _, ...rest } = answer;
+    return { ...rest, tellsApart: tellsApart(set, (ranked[at + 1] ?? ranked[at - 1])?.set ?? null, findings) };
   });
   return {
     read: all.map(({ id }) => id),
@@ -88,14 +94,17 @@ interface Around {
 function answerOf({ causes, amounts, measured }: Weighed, around: Around): Answered | null {
   const toAlter = causes.map((cause, at): ToAlter => ({ ...cause, amount: amounts[at] ?? 0 }));
   const altered = alterationsFor(toAlter, around);
-  if (!isMade(around.sewn, altered)) return null;
+  if (altered.alterations.length === 0 && altered.bustAlteration === null && altered.halfCups === null) return null;
+  const made = madeOf(around.sewn, altered);
+  if (made === null) return null;
   const explains = around.lines.filter((line) => causes.some((cause) => explainsLine(cause, line))).map(({ id }) => id);
   return {
     key: causes.map(keyOf).join("+"),
     causes: toAlter.map((cause, at) => causeTold(cause, measured[at] === true, around)),
     explains,
     leaves: around.lines.map(({ id }) => id).filter((id) => !explains.includes(id)),
-    alterations: altered.alterations,
+    alterations: made.altered.alterations,
+    ...(made.less.length === 0 ? {} : { less: made.less }),
     ...(altered.bustAlteration === null ? {} : { bustAlteration: altered.bustAlteration }),
     ...(altered.halfCups === null ? {} : { halfCups: altered.halfCups }),
   };
@@ -110,6 +119,13 @@ const keyOf = (cause: Supposed): string => {
 
 const explainsLine = (cause: Supposed, line: ReadLine): boolean => (isShownBy(cause, line)?.likely ?? 0) >= EXPLAINED;
 
+/** What an answer alters. */
+export const asAltered = ({ alterations, bustAlteration, halfCups }: Answered): Altered => ({
+  alterations,
+  bustAlteration: bustAlteration ?? null,
+  halfCups: halfCups ?? null,
+});
+
 /** What is decided with an answer in it. */
 export function withAltered(sewn: Decided, { alterations, bustAlteration, halfCups }: Altered): Decided {
   const picks: Picks = {
@@ -120,14 +136,41 @@ export function withAltered(sewn: Decided, { alterations, bustAlteration, halfCu
   return { ...sewn, picks, alterations: alterations.reduce(putOrTakeOut, sewn.alterations) };
 }
 
-/** Whether all of it can be made: an answer that leaves out what it is made of is none. */
-function isMade(sewn: Decided, altered: Altered): boolean {
-  if (altered.alterations.length === 0 && altered.bustAlteration === null && altered.halfCups === null) return false;
+/** Alterations as far as they can be made on what was sewn. */
+interface Made {
+  readonly altered: Altered;
+  /** Ids of those that the pieces do not give the whole amount. */
+  readonly less: readonly string[];
+}
+
+/** What can be made of an answer: less of an amount that is too much; null where anything of it cannot be made at all. */
+function madeOf(sewn: Decided, altered: Altered): Made | null {
+  const refused = refusedOf(sewn, altered);
+  if (refused === null) return null;
+  if (refused.length === 0) return { altered, less: [] };
+  const alterations = altered.alterations.map((alteration): Alteration => {
+    const entry = refused.find(({ id }) => id === alteration.id);
+    if (entry === undefined || entry.outcome.ok || alteration.kind !== "fit") return alteration;
+    const { failure } = entry.outcome;
+    return failure.code === "alteration/too-much" ? { ...alteration, amount: Math.trunc(failure.most) } : alteration;
+  });
+  const less = { ...altered, alterations: alterations.filter((one) => one.kind !== "fit" || one.amount !== 0) };
+  const [isOne] = less.alterations;
+  if (isOne === undefined || refusedOf(sewn, less)?.length !== 0) return null;
+  return {
+    altered: less,
+    less: alterations.flatMap(({ id }, at) => (altered.alterations[at] === alterations[at] ? [] : [id])),
+  };
+}
+
+/** What an answer asks for and the pieces do not give; null where there is no plan with it. */
+function refusedOf(sewn: Decided, altered: Altered): Plan["ledger"] | null {
   const plan = planOf(withAltered(sewn, altered));
-  if (!plan.ok) return false;
   const before = planOf(sewn);
-  const failed = before.ok ? before.value.ledger.filter(({ outcome }) => !outcome.ok).length : 0;
-  return plan.value.ledger.filter(({ outcome }) => !outcome.ok).length <= failed;
+  if (!plan.ok || !before.ok) return null;
+  const failed = before.value.ledger.filter(({ outcome }) => !outcome.ok).map(({ id }) => id);
+  const asked = altered.alterations.map(({ id }) => id);
+  return plan.value.ledger.filter(({ id, outcome }) => !outcome.ok && (asked.includes(id) || !failed.includes(id)));
 }
 
 function causeTold(cause: ToAlter, isMeasured: boolean, { lines, findings, checks }: Around): Cause {

@@ -38,7 +38,7 @@ export interface Rule {
   readonly name: RuleName;
   readonly shows: readonly Shown[];
   readonly changes: readonly Change[];
-  /** On the centre line, so for both halves always. */
+  /** It reaches the centre line, so it is for both halves always: else they could not be sewn to each other. */
   readonly isCentre?: true;
   /** A first try where she could not say how much. */
   readonly usual: Mm;
@@ -246,6 +246,7 @@ const ROWS: Readonly<Record<RuleName, Row>> = {
       sign("underBust", "drops", 0.3, OFF),
     ],
     changes: [fit("lengthAboveBust", -1)],
+    isCentre: true,
     usual: 10,
   },
   shortAboveBust: {
@@ -265,6 +266,7 @@ const ROWS: Readonly<Record<RuleName, Row>> = {
       sign("frontNeck", "cutsIn", 0.15),
     ],
     changes: [fit("lengthAboveBust", 1)],
+    isCentre: true,
     usual: 10,
   },
   longBelowBust: {
@@ -279,6 +281,7 @@ const ROWS: Readonly<Record<RuleName, Row>> = {
       sign("backWaist", "drops", 0.5, OFF),
     ],
     changes: [fit("lengthBelowBust", -1, "bandDepth")],
+    isCentre: true,
     usual: 12,
   },
   shortBelowBust: {
@@ -292,6 +295,7 @@ const ROWS: Readonly<Record<RuleName, Row>> = {
       sign("backAboveWaist", "tight", 0.15, SLIT),
     ],
     changes: [fit("lengthBelowBust", 1, "bandDepth")],
+    isCentre: true,
     usual: 12,
   },
   waistDipsInFront: {
@@ -334,11 +338,13 @@ const ROWS: Readonly<Record<RuleName, Row>> = {
       sign("backHip", "foldAcross", 0.3, FOLD),
     ],
     changes: [fit("lengthBasque", -1)],
+    isCentre: true,
     usual: 15,
   },
   shortBelowWaist: {
     shows: [sign("frontHem", "ridesUp", 0.7, OFF), sign("backHem", "ridesUp", 0.7, OFF)],
     changes: [fit("lengthBasque", 1)],
+    isCentre: true,
     usual: 15,
   },
   fullBust: {
@@ -378,15 +384,18 @@ const ROWS: Readonly<Record<RuleName, Row>> = {
     changes: [{ of: "bust", by: -1 }],
     usual: 10,
   },
-  // The seam under the bust lies above the crease: the cup is lengthened and the band made shallower, the bust point stays.
+  // The seam under the bust lies above the crease: cup and back above it are lengthened and the band made shallower, the bust point
+  // stays. Where all hangs by straps, they are lengthened, and the upper edge comes down with the seam.
   underBustTooHigh: {
     shows: [sign("underBust", "ridesUp", 0.8, OFF)],
-    changes: [fit("lengthAboveBust", 1), fit("bustPointLevel", -1), fit("bandDepth", -1)],
+    changes: [fit("lengthAboveBust", 1, "strapLength"), fit("bustPointLevel", -1), fit("bandDepth", -1)],
+    isCentre: true,
     usual: 10,
   },
   underBustTooLow: {
     shows: [sign("underBust", "drops", 0.8, OFF)],
-    changes: [fit("lengthAboveBust", -1), fit("bustPointLevel", 1), fit("bandDepth", 1)],
+    changes: [fit("lengthAboveBust", -1, "strapLength"), fit("bustPointLevel", 1), fit("bandDepth", 1)],
+    isCentre: true,
     usual: 10,
   },
   bustPointElsewhere: {
@@ -421,6 +430,7 @@ const ROWS: Readonly<Record<RuleName, Row>> = {
   slackBetweenBusts: {
     shows: [sign("betweenBusts", "foldAlong", 0.8, AT_SEAM), sign("betweenBusts", "gapes", 0.3, AT_SEAM)],
     changes: [{ of: "offCentre" }],
+    isCentre: true,
     usual: 6,
   },
   narrowChest: {

@@ -6,6 +6,7 @@ import type { Command } from "../plan/commands";
 import { planOf } from "../plan/planOf";
 import { alterationsFor, type Altered, type ToAlter } from "./changes";
 import { readLines } from "./lines";
+import { asAltered } from "./readTrial";
 import { ruleOf } from "./rules";
 import type { TrialAnswer } from "./trialReading";
 
@@ -16,7 +17,7 @@ import type { TrialAnswer } from "./trialReading";
  * @param half null: on the halves that the answer says
  */
 export function answerCommand(work: Work, trial: Trial, answer: TrialAnswer, half: Half | null): Command {
-  const altered = half === null ? asTold(answer) : onOneHalf(trial, answer, half);
+  const altered = half === null ? asAltered(answer) : onOneHalf(trial, answer, half);
   const ids = altered.alterations.map(({ id }) => id);
   const taken: TakenAnswer = {
     causes: answer.causes.map(({ rule, half: own }) => (own === undefined ? rule : `${rule}-${own}`)),
@@ -38,16 +39,10 @@ export function answerCommand(work: Work, trial: Trial, answer: TrialAnswer, hal
   };
 }
 
-const asTold = ({ alterations, bustAlteration, halfCups }: TrialAnswer): Altered => ({
-  alterations,
-  bustAlteration: bustAlteration ?? null,
-  halfCups: halfCups ?? null,
-});
-
 /** The same causes supposed on one half alone. */
 function onOneHalf(trial: Trial, answer: TrialAnswer, half: Half): Altered {
   const planned = planOf(trial.sewn);
-  if (!planned.ok) return asTold(answer);
+  if (!planned.ok) return asAltered(answer);
   const causes = answer.causes.map(({ rule, amount }): ToAlter => ({
     rule: ruleOf(rule),
     halves: [half],

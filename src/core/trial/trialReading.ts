@@ -39,6 +39,8 @@ export interface TrialAnswer {
   readonly leaves: readonly string[];
   /** Alterations as they will stand in the work (amounts whole, counted from what was sewn); of no amount: taken out. */
   readonly alterations: readonly Alteration[];
+  /** Of these, by id, the ones that the pieces cannot give the whole amount. */
+  readonly less?: readonly string[];
   /** Whole change of the bust by alteration, where the answer changes it. */
   readonly bustAlteration?: Mm;
   /** Cup versions of one half alone, where the answer changes them. */
