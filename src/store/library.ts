@@ -57,7 +57,7 @@ export type SaveOutcome =
   | { readonly kind: "stale"; readonly theirs: SavedWork | null };
 
 /** What the page remembers beside the works. */
-export type PageValue = "last-open" | "uncopied-since" | "reminded";
+export type PageValue = "last-open" | "uncopied-since" | "reminded" | "forgotten";
 
 export interface Library {
   /** The last saved first, those in the bin too. */

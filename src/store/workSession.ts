@@ -11,6 +11,7 @@ import { createAutosave } from "./autosave";
 import { binWork, bringBack, clearOldBin, removeForGood, saySomebodyBinned } from "./binWork";
 import { bringInFile } from "./bringInFile";
 import { createCopies } from "./copies";
+import { forgetIn, forgottenIn } from "./forgotten";
 import { latestWork } from "./latestWork";
 import { goOnWithUnsaved, restoreBackups } from "./restoreBackups";
 import { createSessionParts, type Surroundings } from "./sessionParts";
@@ -35,6 +36,10 @@ export interface WorkSession {
   readonly bringIn: (read: Result<WorksRead, WorkFileFailureLike>, fileName: string) => Promise<void>;
   /** A kept work as it is now, to look at. */
   readonly peek: (id: string) => Promise<Work | null>;
+  /** What is not to be learnt from, by its keys; kept by this browser alone. */
+  readonly forgotten: () => Promise<readonly string[]>;
+  /** @returns whether it could be kept */
+  readonly forget: (keys: readonly string[]) => Promise<boolean>;
   /** Hands out the open work as a file. */
   readonly download: () => Promise<void>;
   /** Hands out all works as one file. */
@@ -119,6 +124,8 @@ export function createWorkSession(store: WorkStore, surroundings: Surroundings, 
       const found = await latestWork(parts, id);
       return found.ok ? found.value : null;
     },
+    forgotten: () => forgottenIn(library),
+    forget: (keys) => forgetIn(library, keys),
     download: () => copies.giveOpen(),
     downloadAll: () => queue(copies.giveAll),
     dismiss: messages.dismiss,

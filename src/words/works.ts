@@ -5,6 +5,7 @@ export const WORKS_WORDS = {
   promised: "This browser has promised to keep them.",
   mayClear: "This browser may clear them when it runs short of room: keep copies.",
   blank: "New blank work",
+  fromBase: "Begin from a base…",
   openFile: "Open a file",
   download: "Download this work",
   downloadAll: "Download all my works",

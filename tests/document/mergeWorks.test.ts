@@ -5,6 +5,7 @@ import type { SizeRow } from "../../src/core/chart/sizeChart";
 import type { Alteration } from "../../src/core/decisions/alteration";
 import type { Collision } from "../../src/core/decisions/collision";
 import { LIMITS } from "../../src/core/decisions/limits";
+import type { Trial } from "../../src/core/decisions/trial";
 import type { Work } from "../../src/core/decisions/work";
 import { applyCommand, type Command } from "../../src/core/plan/commands";
 import { blankPattern } from "../../src/document/blank";
@@ -76,6 +77,8 @@ function facts(work: Work): ReadonlyMap<string, string> {
     seen = [],
     allowances = {},
     trusted = {},
+    trials = [],
+    standingLeft = [],
     unread,
     ...single
   } = work;
@@ -105,9 +108,24 @@ function facts(work: Work): ReadonlyMap<string, string> {
     ...seen.map(({ piece, dart, half, ...what }) => [`seen ${piece} ${dart} ${half}`, what] as const),
     ...Object.entries(allowances).map(([seam, mm]) => [`allowance ${seam}`, mm] as const),
     ...Object.entries(trusted).map(([measure, mm]) => [`trusted ${measure}`, mm] as const),
+    ...trials.flatMap(factsOfTrial),
+    ...standingLeft.map((key) => [`standingLeft ${key}`, true] as const),
     ...Object.entries(unread).map(([field, typed]) => [`unread ${field}`, typed] as const),
   ];
   return new Map(found.map(([key, value]) => [key, sortedJson(value)]));
+}
+
+/** Its parts, and each line, length, tick and answer by itself. */
+function factsOfTrial(trial: Trial): readonly (readonly [string, unknown])[] {
+  const { observations, measured = {}, checks = {}, taken = [], ...parts } = trial;
+  const fact = (part: string, what: string, value: unknown) => [`trial ${trial.id} / ${part} ${what}`, value] as const;
+  return [
+    ...Object.entries(parts).map(([part, value]) => fact(part, "", value)),
+    ...observations.map((one) => fact("observations", one.id, one)),
+    ...Object.entries(measured).map(([length, mm]) => fact("measured", length, mm)),
+    ...Object.entries(checks).map(([check, is]) => fact("checks", check, is)),
+    ...taken.map((one) => fact("taken", sortedJson(one), true)),
+  ];
 }
 
 const sortedJson = (value: unknown): string =>
@@ -173,6 +191,15 @@ function names(collision: Collision, key: string, { base, mine, theirs }: Three)
       return collision.dart === null
         ? begins("seen ")
         : key === `seen ${collision.dart.piece} ${collision.dart.dart} ${collision.dart.half}`;
+    case "trial": {
+      const { trial, part } = collision;
+      if (trial === null) return begins("trial ");
+      // A trial is a base only as long as it is kept.
+      const parts = part === "base" ? ["base", "verdict"] : [part ?? ""];
+      return begins(...parts.map((one) => `trial ${trial.id} / ${one}`));
+    }
+    case "observation":
+      return key === `trial ${collision.trial.id} / observations ${collision.observation.id}`;
     case "unread":
       return collision.field === null ? begins("unread ") : key === `unread ${collision.field}`;
     default:
@@ -248,12 +275,18 @@ describe("mergeWorks, whatever the works", () => {
             (key) => names(collision, key, three) && before?.get(key) !== now?.get(key),
           );
         // Orders, and lines that cannot be told apart, are no facts.
-        const lists = ({ pattern, picks, alterations }: Work): string => sortedJson([pattern, picks, alterations]);
+        const lists = ({ pattern, picks, alterations, trials }: Work): string =>
+          sortedJson([pattern, picks, alterations, trials]);
         for (const one of mergeWorks(base, mine, theirs).collisions) {
           // A pick that goes by lines collides with the lines themselves, too.
           const isByLines = one.of === "pick" && (one.pick === "waist" || one.pick === "hip");
           const isOfOrder =
-            isByLines || one.of === "alterations" || one.of === "sizes" || one.of === "cups" || one.of === "pattern";
+            isByLines ||
+            one.of === "alterations" ||
+            one.of === "trial" ||
+            one.of === "sizes" ||
+            one.of === "cups" ||
+            one.of === "pattern";
           expect([one, isChanged(one, own) || (isOfOrder && lists(mine) !== lists(base))]).toEqual([one, true]);
           expect([one, isChanged(one, other) || (isOfOrder && lists(theirs) !== lists(base))]).toEqual([one, true]);
         }

@@ -1,4 +1,6 @@
 /** Everything that is loaded after the page, in one place, so that it can be fetched ahead. It is about the page, not about a work. */
+import { BASES } from "../standing/basesPart";
+import { STANDING } from "../standing/standingPart";
 import { POINTED_DART } from "../darts/pointedDartPart";
 import { CHART_FIT } from "../envelope/chartFitPart";
 import { createLater, type Later } from "../parts/later";
@@ -43,6 +45,8 @@ export const AHEAD: readonly Pick<Later<unknown>, "fetchAhead">[] = [
   SEWN,
   OWN_PATTERN,
   CHART_FIT,
+  STANDING,
+  BASES,
   DEMOS,
   COLLISIONS,
   FRONT_DRAWING,

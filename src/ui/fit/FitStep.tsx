@@ -9,6 +9,8 @@ import { planFailureWords } from "../../words/plan";
 import { FailureNote } from "../session/FailureNote";
 import { useSettledPlan } from "../session/usePlan";
 import { useSettledWork } from "../session/useWork";
+import { PartPlace } from "../parts/PartPlace";
+import { STANDING } from "../standing/standingPart";
 import { FitRow } from "./FitRow";
 import { FromMeasures } from "./FromMeasures";
 import { appliesTo, fitsByPhase, usesOf } from "../../core/plan/fitEdit";
@@ -26,6 +28,9 @@ export function FitStep() {
       {plan.ok ? (
         <>
           <FromMeasures plan={plan.value} work={work} />
+          <PartPlace part={STANDING} name="What your body always asked for" placeholder={null}>
+            {(StandingFold) => <StandingFold plan={plan.value} work={work} />}
+          </PartPlace>
           <Fits plan={plan.value} work={work} />
         </>
       ) : (

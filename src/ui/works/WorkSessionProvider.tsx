@@ -52,11 +52,14 @@ export function WorkSessionProvider({ store, session, children }: WorkSessionPro
       startDemo: (demo: Work) => {
         void session.create(demo);
       },
+      begin: (work: Work) => void session.create(work),
       copy: (id: string) => void session.copy(id),
       bin: (id: string) => void session.bin(id),
       bringBack: (id: string) => void session.bringBack(id),
       removeForGood: (id: string) => void session.removeForGood(id),
       peek: session.peek,
+      forgotten: session.forgotten,
+      forget: session.forget,
       download: () => void session.download(),
       downloadAll: () => void session.downloadAll(),
       openFile: async (file: File) => {

@@ -12,6 +12,7 @@ import { momentsFrom } from "../../words/terms/moments";
 import { WORKS_WORDS } from "../../words/works";
 import { PartPlace } from "../parts/PartPlace";
 import { namesakes, sameSaid, whenSaid } from "./alike";
+import { BASES } from "../standing/basesPart";
 import { DEMOS } from "./demosPart";
 import type { Looks } from "./looks";
 import { useWorks } from "./useWorks";
@@ -31,6 +32,7 @@ export interface WorksListProps {
 export function WorksList({ now, looks, onDone }: WorksListProps) {
   const works = useWorks();
   const heading = useRef<HTMLHeadingElement>(null);
+  const [isChoosing, setChoosing] = useState(false);
   useFocusCaught(heading, `${works.entries.length} ${works.binned.length}`);
 
   const then = (action: () => void) => (): void => {
@@ -52,8 +54,21 @@ export function WorksList({ now, looks, onDone }: WorksListProps) {
         <button type="button" className="button small" onClick={then(works.startBlank)}>
           {WORKS_WORDS.blank}
         </button>
+        <button
+          type="button"
+          className="button small"
+          aria-expanded={isChoosing}
+          onClick={() => setChoosing(!isChoosing)}
+        >
+          {WORKS_WORDS.fromBase}
+        </button>
         <OpenFile onDone={onDone} />
       </div>
+      {isChoosing && (
+        <PartPlace part={BASES} name="The list of bases">
+          {(Bases) => <Bases onDone={onDone} />}
+        </PartPlace>
+      )}
       <div className="works-actions">
         <button type="button" className="button small" onClick={then(works.download)}>
           {WORKS_WORDS.download}

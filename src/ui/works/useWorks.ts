@@ -16,6 +16,8 @@ export interface Works {
   readonly open: (id: string) => void;
   readonly startBlank: () => void;
   readonly startDemo: (demo: Work) => void;
+  /** Opens a new work that was made of another. */
+  readonly begin: (work: Work) => void;
   readonly copy: (id: string) => void;
   /** Puts a work in the bin. */
   readonly bin: (id: string) => void;
@@ -23,6 +25,10 @@ export interface Works {
   readonly removeForGood: (id: string) => void;
   /** A kept work as it is now, to look at; null where it cannot be read. */
   readonly peek: (id: string) => Promise<Work | null>;
+  /** What is not to be learnt from, by its keys. */
+  readonly forgotten: () => Promise<readonly string[]>;
+  /** @returns whether it could be kept */
+  readonly forget: (keys: readonly string[]) => Promise<boolean>;
   readonly download: () => void;
   readonly downloadAll: () => void;
   readonly openFile: (file: File) => Promise<void>;

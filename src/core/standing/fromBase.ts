@@ -1,0 +1,26 @@
+/** A new work of the same pattern, begun from a base. */
+import type { Trial } from "../decisions/trial";
+import type { Work } from "../decisions/work";
+import { keptBy } from "./keptGarments";
+
+/**
+ * Another dress of the same body, alterations, pattern and unit, with no trials yet.
+ *
+ * @param base a trial of that work
+ * @param name what the new work is to be called
+ */
+export function workFromBase(work: Work, base: Trial, name: string): Work {
+  const { wearer, invented, unit, paper, sheetFormat, printerMargin } = work;
+  return {
+    name,
+    ...(wearer === undefined ? {} : { wearer }),
+    invented,
+    begunFrom: { name: work.name, ...(base.day === undefined ? {} : { day: base.day }) },
+    unit,
+    paper,
+    ...keptBy(work, base),
+    ...(sheetFormat === undefined ? {} : { sheetFormat }),
+    ...(printerMargin === undefined ? {} : { printerMargin }),
+    unread: {},
+  };
+}

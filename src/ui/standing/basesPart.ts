@@ -1,0 +1,3 @@
+import { createLater } from "../parts/later";
+
+export const BASES = createLater(async () => (await import("./Bases")).Bases);

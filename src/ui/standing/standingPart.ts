@@ -1,0 +1,3 @@
+import { createLater } from "../parts/later";
+
+export const STANDING = createLater(async () => (await import("./StandingFold")).StandingFold);
