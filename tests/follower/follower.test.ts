@@ -16,6 +16,7 @@ import { anyChainWork } from "../support/anyChainWork";
 import { foreignNest } from "../support/foreign/foreignNest";
 import type { ForeignFront } from "../support/foreign/foreignTypes";
 import { anyForeignWork, bodyOfSize, planOfForeign, workOn } from "../support/foreign/foreignWork";
+import { unevenDarts } from "../support/unevenDarts";
 import { ref, testWork } from "../support/works";
 import { arrivalOf, tooFar, type Arrival } from "./arrival";
 import { arrivalOnForeign, FOREIGN_FRONTS } from "./foreign";
@@ -79,6 +80,26 @@ describe.each(STYLE_NAMES)("the sheet of any chain on the style %s", { timeout: 
     expect(count).toBeGreaterThan(RUNS / 2);
   });
 });
+
+describe.each(STYLE_NAMES)(
+  "the sheet of a chain whose darts differ on both halves, style %s",
+  { timeout: PATIENCE },
+  (style) => {
+    it("leads to the pieces of either half", () => {
+      let count = 0;
+      fc.assert(
+        fc.property(anyChainWork(style), fc.nat(2), (work, turn) => {
+          const arrival = arrivalOf(unevenDarts(work, turn));
+          if (arrival === null) return;
+          expect(wrong(arrival)).toEqual([]);
+          count += 1;
+        }),
+        { numRuns: RUNS / 2 },
+      );
+      expect(count).toBeGreaterThan(RUNS / 4);
+    });
+  },
+);
 
 describe.each(FOREIGN_FRONTS)(
   "the sheet of any chain on pieces of another house, front %s",

@@ -1,6 +1,7 @@
 /**
  * Follows the printed sheets of many random plans with tissue, ruler and pencil, and tells how far off they lead:
- * `npm run follow -- --count 2000 --seed 7`; with `--own` those on pieces of another house, their sizes as read from a file.
+ * `npm run follow -- --count 2000 --seed 7`; with `--own` those on pieces of another house, their sizes as read from a file; with `--uneven` what is made of darts is for one
+ * half, for the other, or for both by turns.
  */
 import { STYLE_NAMES } from "../../src/core/decisions/pattern";
 import type { LengthUnit, Work } from "../../src/core/decisions/work";
@@ -8,6 +9,7 @@ import * as fc from "fast-check";
 import { arrivalOf, tooFar, type Arrival } from "../follower/arrival";
 import { arrivalOnForeign, FOREIGN_FRONTS } from "../follower/foreign";
 import { anyChainWork } from "../support/anyChainWork";
+import { unevenDarts } from "../support/unevenDarts";
 import { anyForeignWork } from "../support/foreign/foreignWork";
 
 function argument(name: string): string | undefined {
@@ -42,6 +44,11 @@ function add(arrival: Arrival | null, of: string, { alterations }: Work): void {
   found.seam = Math.max(found.seam, ...arrival.seams.map(({ by }) => by));
 }
 
+function addTurned(work: Work, of: string, index: number): void {
+  const asked = process.argv.includes("--uneven") ? unevenDarts(work, index) : work;
+  add(arrivalOf(asked), of, asked);
+}
+
 const unitOf = (index: number): LengthUnit => (index % 3 === 0 ? "in" : "cm");
 
 if (process.argv.includes("--own"))
@@ -54,7 +61,7 @@ else
   for (const style of STYLE_NAMES) {
     const numRuns = Math.ceil(count / STYLE_NAMES.length);
     for (const [index, work] of fc.sample(anyChainWork(style), { seed, numRuns }).entries())
-      add(arrivalOf({ ...work, unit: unitOf(index) }), `${style} ${index}`, work);
+      addTurned({ ...work, unit: unitOf(index) }, `${style} ${index}`, index);
   }
 
 console.log(

@@ -71,9 +71,10 @@ export function makeOnHalves(work: Decided, picked: Picked): Halves {
  */
 function withoutApart(work: Decided, picked: Picked, first: Made, leftOut: Map<string, AlterationFailure>): Made {
   let made = first;
-  for (let apart = apartOf(made); apart !== null; apart = apartOf(made)) {
-    const at = settingApart(made, apart);
-    if (at === null) return made;
+  for (const _ of work.alterations) {
+    const apart = apartOf(made);
+    const at = apart === null ? null : settingApart(made, apart);
+    if (apart === null || at === null) return made;
     leftOut.set(at, {
       code: "alteration/halves-apart",
       piece: apart.left.name,

@@ -143,8 +143,7 @@ function ownId(others: Ledger, alteration: Alteration): Alteration {
   const isFree = (id: string): boolean => others.every((a) => a.id !== id);
   if (isFree(alteration.id)) return alteration;
   const { half } = alteration;
-  const named = idOnHalf(alteration.id, half).slice(-LIMITS.text);
-  let id = named;
-  for (let more = 2; !isFree(id); more += 1) id = `${named.slice(-LIMITS.text + 4)}-${more}`;
-  return { ...alteration, id };
+  const named = idOnHalf(alteration.id, half);
+  const counted = others.map((_, at) => `${named.slice(0, LIMITS.text - 4)}-${at + 2}`);
+  return { ...alteration, id: [named.slice(0, LIMITS.text), ...counted].find(isFree) ?? alteration.id };
 }

@@ -5,7 +5,7 @@
 import * as fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { HALVES, isMadeOn, onHalves, type Alteration, type Half } from "../../../src/core/decisions/alteration";
-import { STYLE_NAMES, type StyleName } from "../../../src/core/decisions/pattern";
+import { STYLE_NAMES } from "../../../src/core/decisions/pattern";
 import type { Work } from "../../../src/core/decisions/work";
 import type { Piece, PieceName } from "../../../src/core/pattern/piece";
 import { applyCommand } from "../../../src/core/plan/commands";
@@ -14,10 +14,13 @@ import { keepHalf, tryOnOther } from "../../../src/core/plan/halfEdit";
 import type { Plan } from "../../../src/core/plan/plan";
 import { put } from "../../../src/core/plan/putAlteration";
 import { anyChainWork } from "../../support/anyChainWork";
+import type { ForeignFront } from "../../support/foreign/foreignTypes";
+import { anyForeignWork, planOfForeign } from "../../support/foreign/foreignWork";
 import { seamByBezierJs } from "../../support/independent";
 
 /** Plans of each style; more by hand. */
 const RUNS = Number(process.env.CHAINS ?? 40);
+const FOREIGN_RUNS = Number(process.env.CHAINS ?? 12);
 /** ms. A busy machine is slow. */
 const PATIENCE = Math.max(120_000, RUNS * 400);
 
@@ -26,22 +29,21 @@ const SEWN_TO_EACH_OTHER = 0.51;
 /** mm. The same chain of the same alterations: what summing in another order leaves. */
 const ALIKE = 1e-6;
 
-/** Chains put together by hand, as a wearer would: each alteration put on the left, on the right or on both. */
-export const anyUnevenWork = (style: StyleName): fc.Arbitrary<Work> =>
-  fc
-    .record({
-      work: anyChainWork(style),
-      halves: fc.array(fc.constantFrom<Half | undefined>("left", "right", undefined), { minLength: 8, maxLength: 8 }),
+const anyHalves = fc.array(fc.constantFrom<Half | undefined>("left", "right", undefined), {
+  minLength: 8,
+  maxLength: 8,
+});
+
+/** A chain put together by hand, as a wearer would: each alteration put on the left, on the right or on both. */
+const unevenly = (work: Work, halves: readonly (Half | undefined)[]): Work => ({
+  ...work,
+  alterations: work.alterations
+    .map(({ half: _any, ...one }, at): Alteration => {
+      const half = halves[at];
+      return half === undefined ? one : { ...one, half };
     })
-    .map(({ work, halves }) => ({
-      ...work,
-      alterations: work.alterations
-        .map(({ half: _any, ...one }, at): Alteration => {
-          const half = halves[at];
-          return half === undefined ? one : { ...one, half };
-        })
-        .reduce(put, []),
-    }));
+    .reduce(put, []),
+});
 
 const CENTRES: readonly (readonly PieceName[])[] = [
   ["front", "centreFront", "cup"],
@@ -99,45 +101,71 @@ const isAllMade = ({ ledger }: Plan): boolean => ledger.every(({ outcome }) => o
 const isLevelled = ({ left, right }: Plan): boolean =>
   [left, right].some(({ levelled, truing }) => levelled !== 0 || truing.some(({ seam }) => seam === "centre"));
 
+interface Tally {
+  apart: number;
+  refused: number;
+  compared: number;
+}
+
+/** All that is claimed of one work, planned in one way or another. */
+function expectSewn(work: Work, planned: (of: Work) => ReturnType<typeof derivePlan>, tally: Tally): void {
+  const derived = planned(work);
+  if (!derived.ok) return;
+  const plan = derived.value;
+  expect(unsewn(plan)).toEqual([]);
+  expect(plan.checks.filter(({ name, ok }) => name === "halvesWalk" && !ok)).toEqual([]);
+  if (plan.left !== plan.right) tally.apart += 1;
+  if (plan.ledger.some(({ outcome }) => !outcome.ok && outcome.failure.code === "alteration/halves-apart"))
+    tally.refused += 1;
+  const sound = soundOf(work, plan);
+  const made = planned(sound);
+  if (!made.ok || !isAllMade(made.value) || isLevelled(made.value)) return;
+  for (const half of HALVES) {
+    const { pieces } = made.value[half];
+    const alone = planned(forBoth(sound, half));
+    if (!alone.ok) throw new Error(alone.failure.code);
+    expect(furthest(alone.value.left.pieces, pieces)).toBeLessThanOrEqual(ALIKE);
+    const kept = keepHalf(sound, half);
+    if (!kept.ok) {
+      expect(sound.alterations.every((a) => a.half === undefined)).toBe(true);
+      continue;
+    }
+    const after = planned(applyCommand(sound, kept.value));
+    if (!after.ok) throw new Error(after.failure.code);
+    expect(after.value.left).toBe(after.value.right);
+    expect(furthest(after.value.left.pieces, pieces)).toBeLessThanOrEqual(ALIKE);
+    tally.compared += 1;
+  }
+}
+
+const FRONTS: readonly ForeignFront[] = ["side", "french", "waist", "princessArmhole", "princessShoulder"];
+
+describe.each(FRONTS)("uneven chains on foreign fronts: %s", { timeout: PATIENCE }, (front) => {
+  it("can be sewn together, each half as if all of it were for both", () => {
+    const tally: Tally = { apart: 0, refused: 0, compared: 0 };
+    fc.assert(
+      fc.property(anyForeignWork({ front }), anyHalves, ({ foreign, work }, halves) => {
+        expectSewn(unevenly(work, halves), (of) => planOfForeign({ foreign, work: of }), tally);
+      }),
+      { numRuns: FOREIGN_RUNS },
+    );
+    expect(tally.apart).toBeGreaterThan(FOREIGN_RUNS / 4);
+    expect(tally.compared).toBeGreaterThan(0);
+  });
+});
+
 describe.each(STYLE_NAMES)("uneven chains on the style %s", { timeout: PATIENCE }, (style) => {
   it("can be sewn together, each half as if all of it were for both, and either half kept is that half", () => {
-    const seen = { apart: 0, refused: 0, compared: 0 };
+    const tally: Tally = { apart: 0, refused: 0, compared: 0 };
     fc.assert(
-      fc.property(anyUnevenWork(style), (work) => {
-        const derived = derivePlan(work);
-        if (!derived.ok) return;
-        const plan = derived.value;
-        const told = plan.checks.some(({ name, ok }) => name === "halvesWalk" && !ok);
-        expect(told ? [] : unsewn(plan)).toEqual([]);
-        expect(told).toBe(false);
-        if (plan.left !== plan.right) seen.apart += 1;
-        if (plan.ledger.some(({ outcome }) => !outcome.ok && outcome.failure.code === "alteration/halves-apart"))
-          seen.refused += 1;
-        const sound = soundOf(work, plan);
-        const made = derivePlan(sound);
-        if (!made.ok || !isAllMade(made.value) || isLevelled(made.value)) return;
-        for (const half of HALVES) {
-          const { pieces } = made.value[half];
-          const alone = derivePlan(forBoth(sound, half));
-          if (!alone.ok) throw new Error(alone.failure.code);
-          expect(furthest(alone.value.left.pieces, pieces)).toBeLessThanOrEqual(ALIKE);
-          const kept = keepHalf(sound, half);
-          if (!kept.ok) {
-            expect(sound.alterations.every((a) => a.half === undefined)).toBe(true);
-            continue;
-          }
-          const after = derivePlan(applyCommand(sound, kept.value));
-          if (!after.ok) throw new Error(after.failure.code);
-          expect(after.value.left).toBe(after.value.right);
-          expect(furthest(after.value.left.pieces, pieces)).toBeLessThanOrEqual(ALIKE);
-          seen.compared += 1;
-        }
+      fc.property(anyChainWork(style), anyHalves, (work, halves) => {
+        expectSewn(unevenly(work, halves), derivePlan, tally);
       }),
       { numRuns: RUNS },
     );
-    expect(seen.apart).toBeGreaterThan(RUNS / 4);
-    expect(seen.refused).toBeGreaterThan(0);
-    expect(seen.compared).toBeGreaterThan(RUNS / 8);
+    expect(tally.apart).toBeGreaterThan(RUNS / 4);
+    expect(tally.refused).toBeGreaterThan(0);
+    expect(tally.compared).toBeGreaterThan(RUNS / 8);
   });
 
   it("give the same plan with everything made one for each half", () => {
