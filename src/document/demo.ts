@@ -1,6 +1,7 @@
 /** The invented demo works, parsed like any other file. The first is what a first visit opens. */
 import harbour from "../../demo-data/harbour.json";
 import linnet from "../../demo-data/linnet.json";
+import siskinSecond from "../../demo-data/siskin-second.json";
 import siskin from "../../demo-data/siskin.json";
 import sorrelPrincess from "../../demo-data/sorrel-princess.json";
 import tansyMidriff from "../../demo-data/tansy-midriff.json";
@@ -13,5 +14,5 @@ export const demoWorks = (): readonly Work[] => [
   ...[wrenWaist, harbour, tansyMidriff, sorrelPrincess, linnet].map(demoWork),
 ];
 
-/** What became of a plan: its trials, what was seen and taken. They stand beside the demo works, which are plans alone. */
-export const demoStories = (): readonly Work[] => [siskin].map(demoWork);
+/** What became of a plan: its trials, what was seen and taken, and the next dress. They stand beside the demo works, plans alone. */
+export const demoStories = (): readonly Work[] => [siskin, siskinSecond].map(demoWork);

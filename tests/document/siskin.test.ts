@@ -5,9 +5,9 @@ import type { Decided } from "../../src/core/decisions/work";
 import type { Plan } from "../../src/core/plan/plan";
 import { invariant } from "../../src/core/result";
 import { demoStories } from "../../src/document/demo";
-import { story } from "../tools/storyDemo";
+import { secondDress, story } from "../tools/storyDemo";
 
-const [work] = demoStories();
+const [work, dress] = demoStories();
 const [second, first] = work?.trials ?? [];
 
 function planOf(decided: Decided | undefined): Plan {
@@ -21,7 +21,7 @@ const shortOf = (plan: Plan, half: "left" | "right"): number =>
 
 describe("the demonstration of two trials", () => {
   it("is what its tool makes", () => {
-    expect(work).toEqual(story());
+    expect([work, dress]).toEqual([story(), secondDress()]);
   });
 
   it("begins with two answers to one dart, 14 mm apart, on a toile that can be sewn together", () => {
@@ -47,5 +47,12 @@ describe("the demonstration of two trials", () => {
     expect(second?.observations.map(({ sign }) => sign)).toEqual(["bustPoint", "bustPoint"]);
     expect(new Set(Object.values(second?.checks ?? {}))).toEqual(new Set([true]));
     expect(work?.alterations).toEqual(second?.sewn.alterations);
+  });
+
+  it("goes on in another dress of the same pattern, which has the base's alterations and no trial yet", () => {
+    expect(dress?.begunFrom).toEqual({ name: work?.name, day: "2026-11-21" });
+    expect(dress?.trials).toBeUndefined();
+    expect(dress?.alterations).toEqual(second?.sewn.alterations);
+    expect(dress?.pattern).toEqual(work?.pattern);
   });
 });

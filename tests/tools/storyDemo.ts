@@ -11,6 +11,7 @@ import type { Work } from "../../src/core/decisions/work";
 import { applyCommand, type Command } from "../../src/core/plan/commands";
 import { keepHalf } from "../../src/core/plan/halfEdit";
 import { invariant } from "../../src/core/result";
+import { workFromBase } from "../../src/core/standing/fromBase";
 import { readTrial } from "../../src/core/trial/readTrial";
 import { answerCommand } from "../../src/core/trial/takeAnswer";
 import { writeWorkFile } from "../../src/document/workFile";
@@ -191,8 +192,16 @@ export function story(): Work {
   ]);
 }
 
+/** Another dress of the same pattern, begun from the base that was kept. */
+export function secondDress(): Work {
+  const work = story();
+  const base = invariant(work.trials?.[0], "base");
+  return workFromBase(work, base, "Siskin dress begun from its base (invented)");
+}
+
 const inDemoData = (name: string): string => fileURLToPath(new URL(`../../demo-data/${name}`, import.meta.url));
 
 if (process.argv[1] === fileURLToPath(import.meta.url)) {
   writeFileSync(inDemoData("siskin.json"), writeWorkFile(story()));
+  writeFileSync(inDemoData("siskin-second.json"), writeWorkFile(secondDress()));
 }
