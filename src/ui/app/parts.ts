@@ -1,4 +1,5 @@
 /** Everything that is loaded after the page, in one place, so that it can be fetched ahead. It is about the page, not about a work. */
+import { PHOTOGRAPHS } from "../trial/photographsPart";
 import { BASES } from "../standing/basesPart";
 import { STANDING } from "../standing/standingPart";
 import { POINTED_DART } from "../darts/pointedDartPart";
@@ -50,6 +51,7 @@ export const AHEAD: readonly Pick<Later<unknown>, "fetchAhead">[] = [
 
   STANDING,
   BASES,
+  PHOTOGRAPHS,
   DEMOS,
   COLLISIONS,
   FRONT_DRAWING,
