@@ -39,11 +39,10 @@ import {
   type SeenAtDart,
   type SeenOfDart,
 } from "../decisions/seenAtDart";
-import type { Observation, TakenAnswer, ToileLength, TrialCheck, TrialVerdict } from "../decisions/trial";
 import { LIMITS } from "../decisions/limits";
 import type { LengthUnit, Picks, Work } from "../decisions/work";
 import { put, split, takeOut } from "./putAlteration";
-import { trialCommand, type TrialText } from "./trialCommands";
+import { trialCommand, type TrialCommand } from "./trialCommands";
 import { without, withPart } from "./workParts";
 
 export type Command =
@@ -144,44 +143,7 @@ export type Command =
   | { readonly kind: "setSheetFormat"; readonly format: SheetFormat }
   /** null: the usual. */
   | { readonly kind: "setPrinterMargin"; readonly value: Mm | null }
-  /** A trial of what is decided now: it begins with nothing seen. The id is the page's to choose. */
-  | { readonly kind: "beginTrial"; readonly id: string; readonly day: string }
-  | { readonly kind: "removeTrial"; readonly trial: string }
-  /** The day it was tried on, yyyy-mm-dd; null: not said. */
-  | { readonly kind: "setTrialDay"; readonly trial: string; readonly day: string | null }
-  /** Blank or null: not said. */
-  | { readonly kind: "setTrialText"; readonly trial: string; readonly of: TrialText; readonly text: string | null }
-  /** What the toile measures as it was sewn; null: not measured. */
-  | {
-      readonly kind: "setToileLength";
-      readonly trial: string;
-      readonly length: ToileLength;
-      readonly value: Mm | null;
-    }
-  /** A line of the record, in place of the one with its id, or after the last. */
-  | { readonly kind: "putObservation"; readonly trial: string; readonly observation: Observation }
-  | { readonly kind: "removeObservation"; readonly trial: string; readonly id: string }
-  /** null: not looked at. */
-  | { readonly kind: "setTrialCheck"; readonly trial: string; readonly check: TrialCheck; readonly is: boolean | null }
-  /**
-   * An answer to what was seen, as one step: alterations put as they stand here (`Alteration` of no amount: taken out), and the
-   * bust alteration of the picks where the answer has one. `answer` is kept with the trial.
-   */
-  | {
-      readonly kind: "takeTrialAnswer";
-      readonly trial: string;
-      readonly answer: TakenAnswer;
-      readonly alterations: readonly Alteration[];
-      /** null: as the planner finds it. */
-      readonly bustAlteration?: Mm | null;
-      /** null: both halves have the same. */
-      readonly halfCups?: Picks["halfCups"] | null;
-    }
-  /** null: it is open again. A trial that is not kept is no base. */
-  | { readonly kind: "setVerdict"; readonly trial: string; readonly verdict: TrialVerdict | null }
-  | { readonly kind: "setBase"; readonly trial: string; readonly isBase: boolean }
-  /** All that was decided when that trial was sewn, in place of what is decided now. */
-  | { readonly kind: "returnToTrial"; readonly trial: string }
+  | TrialCommand
   /** Whether what her body asked for in other garments, by its key, is left out of this one. */
   | { readonly kind: "leaveStanding"; readonly key: string; readonly isLeft: boolean }
   | { readonly kind: "setUnread"; readonly field: string; readonly text: string }

@@ -1,33 +1,55 @@
 /** What she can do to the trial garments of a work. */
+import type { Alteration } from "../decisions/alteration";
 import { LIMITS } from "../decisions/limits";
-import type { Observation, TakenAnswer, Trial } from "../decisions/trial";
+import type { Observation, TakenAnswer, ToileLength, Trial, TrialCheck, TrialVerdict } from "../decisions/trial";
 import type { Decided, Picks, Work } from "../decisions/work";
-import type { Command } from "./commands";
 import { putOrTakeOut } from "./putAlteration";
 import { isSame } from "../same";
+import type { Mm } from "../units";
 import { without, withPart } from "./workParts";
 
 /** The parts of a trial that are words of her own. */
 export type TrialText = "cloth" | "pinnedBy" | "bra" | "shoes" | "because";
 
-type TrialCommand = Extract<
-  Command,
-  {
-    readonly kind:
-      | "beginTrial"
-      | "removeTrial"
-      | "setTrialDay"
-      | "setTrialText"
-      | "setToileLength"
-      | "putObservation"
-      | "removeObservation"
-      | "setTrialCheck"
-      | "takeTrialAnswer"
-      | "setVerdict"
-      | "setBase"
-      | "returnToTrial";
-  }
->;
+export type TrialCommand =
+  /** A trial of what is decided now: it begins with nothing seen. The id is the page's to choose. */
+  | { readonly kind: "beginTrial"; readonly id: string; readonly day: string }
+  | { readonly kind: "removeTrial"; readonly trial: string }
+  /** The day it was tried on, yyyy-mm-dd; null: not said. */
+  | { readonly kind: "setTrialDay"; readonly trial: string; readonly day: string | null }
+  /** Blank or null: not said. */
+  | { readonly kind: "setTrialText"; readonly trial: string; readonly of: TrialText; readonly text: string | null }
+  /** What the toile measures as it was sewn; null: not measured. */
+  | {
+      readonly kind: "setToileLength";
+      readonly trial: string;
+      readonly length: ToileLength;
+      readonly value: Mm | null;
+    }
+  /** A line of the record, in place of the one with its id, or after the last. */
+  | { readonly kind: "putObservation"; readonly trial: string; readonly observation: Observation }
+  | { readonly kind: "removeObservation"; readonly trial: string; readonly id: string }
+  /** null: not looked at. */
+  | { readonly kind: "setTrialCheck"; readonly trial: string; readonly check: TrialCheck; readonly is: boolean | null }
+  /**
+   * An answer to what was seen, as one step: alterations put as they stand here (`Alteration` of no amount: taken out), and the
+   * bust alteration of the picks where the answer has one. `answer` is kept with the trial.
+   */
+  | {
+      readonly kind: "takeTrialAnswer";
+      readonly trial: string;
+      readonly answer: TakenAnswer;
+      readonly alterations: readonly Alteration[];
+      /** null: as the planner finds it. */
+      readonly bustAlteration?: Mm | null;
+      /** null: both halves have the same. */
+      readonly halfCups?: Picks["halfCups"] | null;
+    }
+  /** null: it is open again. A trial that is not kept is no base. */
+  | { readonly kind: "setVerdict"; readonly trial: string; readonly verdict: TrialVerdict | null }
+  | { readonly kind: "setBase"; readonly trial: string; readonly isBase: boolean }
+  /** All that was decided when that trial was sewn, in place of what is decided now. */
+  | { readonly kind: "returnToTrial"; readonly trial: string };
 
 /** All that a plan follows from, as it is decided in a work. */
 export function decidedIn(work: Decided): Decided {
@@ -132,7 +154,7 @@ const taken = ({ taken: before = [] }: Trial, answer: TakenAnswer): readonly Tak
 
 function answerTaken(
   work: Work,
-  { alterations, bustAlteration, halfCups }: Extract<Command, { readonly kind: "takeTrialAnswer" }>,
+  { alterations, bustAlteration, halfCups }: Extract<TrialCommand, { readonly kind: "takeTrialAnswer" }>,
 ): Work {
   const picks = withPick(withPick(work.picks, "bustAlteration", bustAlteration), "halfCups", halfCups);
   return withPart(withPart(work, "picks", picks), "alterations", alterations.reduce(putOrTakeOut, work.alterations));
