@@ -82,7 +82,7 @@ describe("a slip that is lit", () => {
 });
 
 describe("the halves", () => {
-  const uneven = withAlterations({ ...length, half: "right" });
+  const uneven = withAlterations({ kind: "fit", id: "l", fit: "bustPointLevel", amount: 20, half: "right" });
 
   it("are switched over the table only where they differ, and the pieces of that half are drawn", async () => {
     const { user, container } = await renderWork(<Table />, uneven);
