@@ -394,7 +394,7 @@ describe("words on pieces and sheets", () => {
         hold: "mouth",
         giveBack: {},
       },
-      { kind: "fit", id: "b", fit: "backWidth", amount: 12, half: "left" },
+      { kind: "fit", id: "b", fit: "backWidth", amount: 6, half: "left" },
     );
     const altered = planOf(work);
     expect(alteredWords(altered, { name: "front", half: null }, "cm").join()).toContain(

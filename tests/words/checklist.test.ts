@@ -363,7 +363,7 @@ describe("the order of work where there is little to say", () => {
     const plan = planOf({
       ...sampleWork,
       alterations: [
-        { kind: "fit", id: "a", fit: "roundBack", amount: 10, half: "left" },
+        { kind: "fit", id: "a", fit: "forwardShoulder", amount: 8, half: "left" },
         { kind: "fit", id: "b", fit: "lengthAboveBust", amount: 7 },
       ],
     });

@@ -65,38 +65,49 @@ export function makeOnHalves(work: Decided, picked: Picked): Halves {
   return withoutApart(work, picked, trued, leftOut).halves;
 }
 
+/** How often alterations that set the halves apart are sought; then all of one half that change the piece are left out. */
+const APART_ROUNDS = 3;
+
 /**
- * The alterations made again without those of one half that it cannot be sewn to the other after: the last made that sets them
- * apart, as long as any does.
+ * The alterations made again without those of one half that it cannot be sewn to the other after: the last made that set them
+ * apart, as many as do.
  */
 function withoutApart(work: Decided, picked: Picked, first: Made, leftOut: Map<string, AlterationFailure>): Made {
   let made = first;
-  for (const _ of work.alterations) {
-    const apart = apartOf(made);
-    const at = apart === null ? null : settingApart(made, apart);
-    if (apart === null || at === null) return made;
-    leftOut.set(at, {
-      code: "alteration/halves-apart",
-      piece: apart.left.name,
-      seam: "centre",
-      off: Math.abs(apart.off),
-    });
+  for (let round = 1; round <= APART_ROUNDS; round += 1) {
+    const before = leftOut.size;
+    for (const seam of apartIn(made))
+      for (const { id, gained } of settingApart(made, seam, round === APART_ROUNDS))
+        leftOut.set(id, {
+          code: "alteration/halves-apart",
+          piece: seam.left.name,
+          seam: "centre",
+          off: Math.abs(gained),
+        });
+    if (leftOut.size === before) return made;
     made = makeHalves(work.alterations, work, picked, leftOut);
   }
   return made;
 }
 
-/** The centre seam that is furthest from being sewn together; null where all can be. */
-function apartOf({ halves: { left, right } }: Made): CentreSeam | null {
-  if (left === right) return null;
-  const apart = centreSeams(left.pieces, right.pieces).filter(({ off }) => Math.abs(off) > HALVES_AGREE);
-  return apart.toSorted((a, b) => Math.abs(b.off) - Math.abs(a.off))[0] ?? null;
+/** The centre seams that cannot be sewn together. */
+const apartIn = ({ halves: { left, right } }: Made): readonly CentreSeam[] =>
+  left === right ? [] : centreSeams(left.pieces, right.pieces).filter(({ off }) => Math.abs(off) > HALVES_AGREE);
+
+interface SetApart {
+  readonly id: string;
+  /** How much longer it makes the seam on the left against the right. */
+  readonly gained: Mm;
 }
 
-/** The last alteration of one half alone that sets a centre seam apart the way it is; else the last one of that piece. */
-function settingApart({ halves }: Made, { of, off, ...pieces }: CentreSeam): string | null {
+/**
+ * The last alterations of one half alone without which a centre seam would agree.
+ *
+ * @param all every one that changes the piece
+ */
+function settingApart({ halves }: Made, { of, off, ...pieces }: CentreSeam, all: boolean): readonly SetApart[] {
   const made = HALVES.flatMap((half) =>
-    halves[half].alterations.flatMap(({ id, what, outcome }) => {
+    halves[half].alterations.flatMap(({ id, what, outcome }): readonly SetApart[] => {
       if (what.kind !== "alteration" || what.alteration.half !== half || !outcome.ok) return [];
       const { before, after } = outcome.value;
       const { name } = pieces[half];
@@ -105,9 +116,17 @@ function settingApart({ halves }: Made, { of, off, ...pieces }: CentreSeam): str
       return [{ id, gained: half === "left" ? gained : -gained }];
     }),
   );
-  const isAtFault = ({ gained }: { readonly gained: Mm }): boolean =>
-    Math.abs(gained) > SEWN_AGREEMENT && gained > 0 === off > 0;
-  return (made.findLast(isAtFault) ?? made.at(-1))?.id ?? null;
+  if (all) return made.map(({ id }) => ({ id, gained: off }));
+  const found: SetApart[] = [];
+  let left = off;
+  for (const one of made.toReversed()) {
+    if (Math.abs(left) <= SEWN_AGREEMENT) break;
+    if (Math.abs(one.gained) <= SEWN_AGREEMENT || one.gained > 0 !== left > 0) continue;
+    found.push(one);
+    left -= one.gained;
+  }
+  const last = made.at(-1);
+  return found.length > 0 || last === undefined ? found : [{ ...last, gained: off }];
 }
 
 /** The alterations made again without those after which the pieces cannot be trued. */

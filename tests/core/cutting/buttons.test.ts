@@ -260,7 +260,7 @@ describe.each(STYLE_NAMES)("true-scale pieces that button, %s", (style) => {
 
 describe("halves that differ", () => {
   const uneven = work("sideDart", {
-    alterations: [{ kind: "fit", id: "s", fit: "swayBack", amount: 12, half: "left" }],
+    alterations: [{ kind: "fit", id: "s", fit: "backWidth", amount: 8, half: "left" }],
   });
   const plan = planOf(uneven);
   const pieces = trueOf(plan, uneven);
@@ -277,7 +277,8 @@ describe("halves that differ", () => {
           ),
         );
     const [left, right] = [rowOf("left"), rowOf("right")];
-    expect(lengthOf(sets.left, ["back"])).toBeLessThan(lengthOf(sets.right, ["back"]) - 5);
+    // The backs differ across, and are sewn to each other all the same.
+    expect(lengthOf(sets.left, ["back"])).toBeCloseTo(lengthOf(sets.right, ["back"]), 1);
     expect([left.length, right.length]).toEqual([9, 9]);
     const [first, last] = [left[0] ?? 0, left.at(-1) ?? 0];
     expect(right[0]).toBeCloseTo(first, 1);
