@@ -135,6 +135,9 @@ const HALVES_APART: Mm = 30;
 /** Between what is written at the right of one piece and at the left of the next. */
 const WORDS_BOTH: Mm = 190;
 
+const groupOf = (name: PieceName): number =>
+  GROUPS.findIndex(({ uppers, below }) => uppers.includes(name) || below.some(([other]) => other === name));
+
 /**
  * Both halves of the body side by side, centre line to centre line, each as the sewn garment is looked at: from the front her right
  * half is at the left, from behind her left one. The half that a piece as drawn is not is turned over.
@@ -142,8 +145,6 @@ const WORDS_BOTH: Mm = 190;
  * @param places of one half
  */
 export function placeHalves(places: readonly Place[]): readonly Place[] {
-  const groupOf = (name: PieceName): number =>
-    GROUPS.findIndex(({ uppers, below }) => uppers.includes(name) || below.some(([other]) => other === name));
   const columns = new Map<string, Place[]>();
   for (const place of places) {
     const group = groupOf(place.piece);

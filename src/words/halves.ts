@@ -28,15 +28,15 @@ export function keepFailureSentence(failure: KeepFailure, unit: LengthUnit): str
     case "keep/halves-alike":
       return "Both halves are alike already.";
     case "keep/on-one-half":
-      return `There is no mean of what only one half has: ${slips(failure.alterations, unit)}. Keep one half.`;
+      return `There is no mean of what only one half has: ${listed(failure.alterations, unit)}. Keep one half.`;
     case "keep/another-way":
-      return `There is no mean of two ways: ${slips(failure.alterations, unit)}. Keep one half.`;
+      return `There is no mean of two ways: ${listed(failure.alterations, unit)}. Keep one half.`;
     case "keep/cups-unlike":
       return `There is no mean of cup ${failure.left ?? "as drafted"} and cup ${failure.right ?? "as drafted"}. Keep one half.`;
   }
 }
 
-const slips = (alterations: readonly Alteration[], unit: LengthUnit): string =>
+const listed = (alterations: readonly Alteration[], unit: LengthUnit): string =>
   listWords(alterations.map((alteration) => lowerStart(alterationTitle(alteration, unit))));
 const lowerStart = (text: string): string => text.charAt(0).toLowerCase() + text.slice(1);
 

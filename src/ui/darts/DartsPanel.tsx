@@ -251,7 +251,8 @@ function DartEditor({ dart, plan, now, work }: DartEditorProps) {
   const trued = truingSentence(dart, unit);
   const usual = dart.endJudged === null || endsAsUsual(dart.endJudged);
   const own = dart.drawn.end === null ? null : ownBustPointSentence(plan.bustPoint, ref, unit);
-  const setting = useMemo(() => settingOf(work, ref, half, on !== undefined), [work, ref, half, on]);
+  const isAlone = on !== undefined;
+  const setting = useMemo(() => settingOf(work, ref, half, isAlone), [work, ref, half, isAlone]);
 
   return (
     <section ref={editor} className="dart-editor" aria-label={dartRefWords(ref)}>

@@ -88,17 +88,13 @@ function FitControls({ fit, plan, work, onFound }: FitRowProps & { readonly onFo
   const isSought = useViewState((view) => view.sought === fit);
   const seek = useViewState((view) => view.seek);
   // Asked for from elsewhere: the field of that half is shown, and has the keys.
-  const [found, setFound] = useState(0);
+  if (isSought && asked !== half) setAsked(half);
   useEffect(() => {
-    if (!isSought) return;
-    seek(null);
+    if (!isSought || asked !== half) return;
+    body.current?.querySelector("input")?.focus();
     onFound();
-    setAsked(half);
-    setFound((times) => times + 1);
-  }, [isSought, seek, onFound, half]);
-  useEffect(() => {
-    if (found > 0) body.current?.querySelector("input")?.focus();
-  }, [found]);
+    seek(null);
+  }, [isSought, seek, onFound, asked, half]);
 
   const tryOn = (id: string, on: Half): void => {
     runAll(tryOnOther(work, id, on));
