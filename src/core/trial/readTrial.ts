@@ -11,7 +11,7 @@ import { remember } from "../remember";
 import { ok, type Result } from "../result";
 import { alterationsFor, canBeMade, canBeOnOneHalf, type Altered, type ToAlter } from "./changes";
 import { readLines, type ReadLine } from "./lines";
-import { RULES } from "./rules";
+import { RULE_NAMES, RULES } from "./rules";
 import { DENIED_BY, findingsOf, isShownBy, type Findings, type Supposed, type Weighed } from "./score";
 import { sewnOffBy } from "./sewnOff";
 import { supposeCauses } from "./suppose";
@@ -91,16 +91,18 @@ interface Around {
 }
 
 /** A set as an answer; null where the pieces cannot be altered so. */
-function answerOf({ causes, amounts, measured }: Weighed, around: Around): Answered | null {
-  const toAlter = causes.map((cause, at): ToAlter => ({ ...cause, amount: amounts[at] ?? 0 }));
-  const altered = alterationsFor(toAlter, around);
+function answerOf({ causes: supposed, amounts, measured }: Weighed, around: Around): Answered | null {
+  const causes = supposed
+    .map((cause, at) => ({ ...cause, amount: amounts[at] ?? 0, isMeasured: measured[at] === true }))
+    .toSorted((a, b) => tradeOrder(a) - tradeOrder(b));
+  const altered = alterationsFor(causes, around);
   if (altered.alterations.length === 0 && altered.bustAlteration === null && altered.halfCups === null) return null;
   const made = madeOf(around.sewn, altered);
   if (made === null) return null;
   const explains = around.lines.filter((line) => causes.some((cause) => explainsLine(cause, line))).map(({ id }) => id);
   return {
     key: causes.map(keyOf).join("+"),
-    causes: toAlter.map((cause, at) => causeTold(cause, measured[at] === true, around)),
+    causes: causes.map((cause) => causeTold(cause, cause.isMeasured, around)),
     explains,
     leaves: around.lines.map(({ id }) => id).filter((id) => !explains.includes(id)),
     alterations: made.altered.alterations,
@@ -109,6 +111,9 @@ function answerOf({ causes, amounts, measured }: Weighed, around: Around): Answe
     ...(altered.halfCups === null ? {} : { halfCups: altered.halfCups }),
   };
 }
+
+const tradeOrder = ({ rule, halves }: Supposed): number =>
+  2 * RULE_NAMES.indexOf(rule.name) + (halves.length === 1 && halves[0] === "right" ? 1 : 0);
 
 const halfOf = ({ halves }: Supposed): Half | undefined => (halves.length === HALVES.length ? undefined : halves[0]);
 

@@ -30,11 +30,15 @@ export interface Weighed {
 
 /** How probable each thing is before anything was seen. */
 const PRIOR = {
+  /** What was pinned, slit or marked is seen falsely less often than what was only looked at: by so much. */
+  falseMeasured: 0.65,
   /** One cause more, as a logarithm; and that it is on one half alone. */
   cause: -2.6,
   oneHalf: -0.7,
   /** That she ticks a thing as right that is not. */
   wrongTick: 0.25,
+  /** How much a sign that was not told counts as one that is not there: she does not look at everything. */
+  lookedFor: 0.7,
 } as const;
 
 /** Signs that a tick says are not there. */
@@ -81,6 +85,7 @@ const keyOf = (place: TrialPlace, sign: TrialSign): string => `${place} ${sign}`
 /** One place and sign that any rule knows of, or that was seen: on which halves it was seen, and whether a tick denies it. */
 interface Slot {
   readonly seen: Readonly<Record<Half, boolean>>;
+  readonly isMeasured: boolean;
   readonly isDenied: boolean;
 }
 
@@ -109,7 +114,8 @@ export function findingsOf(
   const slots = keys.map((key): readonly [string, Slot] => {
     const here = lines.filter((line) => keyOf(line.place, line.sign) === key);
     const seenOn = (half: Half): boolean => here.some(({ halves }) => halves.includes(half));
-    return [key, { seen: { left: seenOn("left"), right: seenOn("right") }, isDenied: denied.has(key) }];
+    const isMeasured = here.some(({ measured, mark }) => measured !== null || mark !== null);
+    return [key, { isMeasured, seen: { left: seenOn("left"), right: seenOn("right") }, isDenied: denied.has(key) }];
   });
   return {
     lines,
@@ -251,12 +257,18 @@ function logOfSum(logs: readonly number[]): number {
 }
 
 /** What a slot adds: both halves alike are one thing seen or not seen. */
-function toldBy({ seen, isDenied }: Slot, miss: Readonly<Record<Half, number>>, { onBoth, onOne }: World): number {
-  const falseSign = seen.left === seen.right ? onBoth : onOne;
+function toldBy(
+  { seen, isMeasured, isDenied }: Slot,
+  miss: Readonly<Record<Half, number>>,
+  { onBoth, onOne }: World,
+): number {
+  const falseSign = (seen.left === seen.right ? onBoth : onOne) * (isMeasured ? PRIOR.falseMeasured : 1);
   const of = (half: Half): number => {
     const shown = 1 - (1 - falseSign) * miss[half];
     if (seen[half]) return Math.log(shown);
-    return Math.log(1 - shown) + (isDenied ? Math.log(1 - (1 - PRIOR.wrongTick) * (1 - miss[half])) : 0);
+    return (
+      PRIOR.lookedFor * Math.log(1 - shown) + (isDenied ? Math.log(1 - (1 - PRIOR.wrongTick) * (1 - miss[half])) : 0)
+    );
   };
   const both = of("left") + of("right");
   return seen.left === seen.right ? both / HALVES.length : both;
