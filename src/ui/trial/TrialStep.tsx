@@ -16,6 +16,7 @@ import { BeforeReading } from "./BeforeReading";
 import { KeepHalf } from "./KeepHalf";
 import { RecordHeading } from "./RecordHeading";
 import { RecordLines } from "./RecordLines";
+import { TrialPhotos } from "./TrialPhotos";
 import { Verdict } from "./Verdict";
 
 /** The trial garments of a work: what was sewn, what is seen on it, what answers it. */
@@ -115,6 +116,7 @@ function OneTrial({ trial, number }: OneTrialProps) {
       ) : (
         <FailureNote words={planFailureWords(plan.failure, work.unit, trial.sewn.pattern.chart.sizes.length)} />
       )}
+      <TrialPhotos trial={trial} />
       <Verdict trial={trial} />
     </>
   );

@@ -1,6 +1,6 @@
 /** The step Trial: a toile is begun, its record typed as it was filled in by hand, read, answered and closed. */
 import { act, fireEvent, render, screen, within } from "@testing-library/react";
-import { describe, expect, it } from "vitest";
+import { describe, expect, it, vi } from "vitest";
 import type { Observation, Trial } from "../../../src/core/decisions/trial";
 import type { Work } from "../../../src/core/decisions/work";
 import { planOf } from "../../../src/core/plan/planOf";
@@ -10,6 +10,9 @@ import { undo } from "../../../src/store/workStore";
 import { TrialStep } from "../../../src/ui/trial/TrialStep";
 import { testWork } from "../../support/works";
 import { renderWork } from "../renderWork";
+
+// They come out of a store of their own, later than what is looked at here.
+vi.mock("../../../src/ui/trial/TrialPhotos", () => ({ TrialPhotos: () => null }));
 
 const trialOf = (observations: readonly Observation[], part: Partial<Trial> = {}): Trial => ({
   id: "first",
