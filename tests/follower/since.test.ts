@@ -68,6 +68,35 @@ describe("from a trial to what is wanted next", { timeout: PATIENCE }, () => {
     );
   });
 
+  it("a piece with other darts is made anew from the tissue, and so is one whose darts are put back", () => {
+    const pivot: Alteration = {
+      kind: "dartPivot",
+      id: "pivot",
+      dart: ref("front", "sideDart"),
+      to: "shoulder",
+      share: 1,
+    };
+    for (const [from, to] of [
+      [withAll(), withAll(pivot)],
+      [withAll(pivot), withAll()],
+    ] as const) {
+      const made = way(from, to);
+      expect(wrong(made)).toEqual([]);
+      const front = made.said.pieces.find(({ piece }) => piece === "front");
+      expect(front?.anew).toContain("other darts");
+      expect(front?.lines[0]?.text).toMatch(/^Trace the \S+ line of the front/);
+    }
+  });
+
+  it("a change of one half alone leaves the other as it is", () => {
+    const tip: Alteration = { kind: "fit", id: "tip", fit: "shoulderSlope", amount: 6, half: "right" };
+    const made = way(withAll(), withAll(tip));
+    expect(wrong(made)).toEqual([]);
+    const front = made.said.pieces.find(({ piece }) => piece === "front");
+    expect(front?.lines.every(({ text }) => text.startsWith("On the right half: "))).toBe(true);
+    expect(made.said.stays).toContain("he front of the left half");
+  });
+
   it("the very same says nothing", () => {
     const made = way(withAll(fit("swayBack", 10)), withAll(fit("swayBack", 10)));
     expect(made.said.pieces).toEqual([]);
