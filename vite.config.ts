@@ -33,7 +33,8 @@ const POLICY = [
   "default-src 'none'",
   "script-src 'self'",
   "style-src 'self'",
-  "img-src 'self'",
+  // Photographs of trials are shown from the browser's own store, never from a server.
+  "img-src 'self' blob:",
   "font-src 'self'",
   "worker-src 'self'",
   "connect-src 'none'",

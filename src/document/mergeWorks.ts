@@ -510,8 +510,13 @@ const mergeTrial: Merge<Trial | undefined> = (versions, merging) => {
     if (merged.base === undefined || merged.verdict === "keep") return merged;
     // One side kept it as her base while the other opened it again: but a trial that is kept is one.
     merging.collide({ of: "trial", trial, part: "base" });
-    const { base: _noBase, ...others } = merged;
-    return others;
+    const { verdict: _verdict, base: _base, ...others } = merged;
+    const preferred = { mine, theirs }[merging.prefers];
+    return {
+      ...others,
+      ...(preferred.verdict === undefined ? {} : { verdict: preferred.verdict }),
+      ...(preferred.base === undefined ? {} : { base: preferred.base }),
+    };
   });
 };
 

@@ -4,6 +4,7 @@ import { compareSeen } from "../core/decisions/seenAtDart";
 import type { Work } from "../core/decisions/work";
 import { fail, ok, type Result } from "../core/result";
 import { createDrawings, drawingsOnce } from "./drawingsOnce";
+import type { PhotographInFile } from "./photographsFile";
 import { checkText, holdsTooMuch, partHoldsTooMuch, type TooMuch } from "./readLimits";
 import { workSchema } from "./schema";
 import { CURRENT_VERSION, upgradeWork, UPGRADES, type Upgrades } from "./upgrades";
@@ -97,8 +98,9 @@ function placesOfTooMuch(data: unknown): readonly string[] {
 const MOST_FIELDS = 100;
 
 /** The text of a work file. Equal works give the same text, whatever the order in which their parts were entered. */
-export function writeWorkFile(work: Work): string {
-  return `${JSON.stringify({ bodicewright: "work", version: CURRENT_VERSION, work: drawingsOnce(workInOrder(work)) }, null, 2)}\n`;
+export function writeWorkFile(work: Work, photographs: readonly PhotographInFile[] = []): string {
+  const file = { bodicewright: "work", version: CURRENT_VERSION, work: drawingsOnce(workInOrder(work)) };
+  return `${JSON.stringify(photographs.length === 0 ? file : { ...file, photographs }, null, 2)}\n`;
 }
 
 /** An equal work with all its parts in the order in which they are written. */

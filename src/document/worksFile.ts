@@ -3,6 +3,7 @@ import * as z from "zod/mini";
 import type { Work } from "../core/decisions/work";
 import { fail, ok, type Result } from "../core/result";
 import { drawingsOnce } from "./drawingsOnce";
+import { isWithPhotographs, photographsIn, type PhotographInFile } from "./photographsFile";
 import { checkText, LARGEST_WORKS } from "./readLimits";
 import { CURRENT_VERSION } from "./upgrades";
 import { parseFile, readWorkData, workInOrder, type WorkFileFailure } from "./workFile";
@@ -11,6 +12,8 @@ export interface WorkInFile {
   readonly work: Work;
   /** When it was last saved, as an instant of ISO 8601 in universal time. */
   readonly saved?: string;
+  /** Of its trials, where they were saved with it. */
+  readonly photographs?: readonly PhotographInFile[];
 }
 
 interface UnreadableWork {
@@ -61,11 +64,14 @@ export function readAnyFile(text: string): Result<WorksRead, WorkFileFailure> {
   if (!json.ok) return json;
   const found = kind.safeParse(json.value);
   if (found.success && found.data.bodicewright === "works") return readWorksData(json.value);
-  // What is no file of many works is held to the size of one.
-  const checked = checkText(text);
+  const photographs = photographsIn(json.value);
+  // What is no file of many works is held to the size of one, unless photographs are what makes it large.
+  const checked = isWithPhotographs(json.value) ? ok(null) : checkText(text);
   if (!checked.ok) return checked;
   const work = readWorkData(json.value);
-  return work.ok ? ok({ works: [{ work: work.value }], unreadable: [] }) : work;
+  if (!work.ok) return work;
+  const one = photographs.length === 0 ? { work: work.value } : { work: work.value, photographs };
+  return ok({ works: [one], unreadable: [] });
 }
 
 function readWorksData(data: unknown): Result<WorksRead, WorkFileFailure> {

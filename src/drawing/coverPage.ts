@@ -9,6 +9,8 @@ import {
   doubtsTitle,
   lineKey,
   markKey,
+  OLD_OVERLAY_LINES,
+  OLD_OVERLAY_MARKS,
   OVERLAY_LINES,
   OVERLAY_MARKS,
   printedKey,
@@ -35,6 +37,8 @@ export interface CoverWords {
 /** Which lines are explained besides those that every piece has. */
 export interface CoverKey {
   readonly overlay: boolean;
+  /** Of an overlay: it is laid on pieces as they were before. */
+  readonly old?: true;
   readonly paged: Paged;
   readonly before: boolean;
   readonly printed: readonly { readonly label: string; readonly size: number }[];
@@ -146,9 +150,9 @@ const COLUMN: Mm = 46;
 
 type Row = (x: Mm, y: Mm) => readonly Ink<"sheet">[];
 
-function keyRows(width: Mm, { overlay, paged, before, printed }: CoverKey): readonly Row[] {
+function keyRows(width: Mm, { overlay, old, paged, before, printed }: CoverKey): readonly Row[] {
   const lines: readonly { readonly role: InkRole; readonly words: string; readonly size?: number }[] = [
-    ...(overlay ? OVERLAY_LINES : lineKey(paged)),
+    ...(overlay ? (old === true ? OLD_OVERLAY_LINES : OVERLAY_LINES) : lineKey(paged)),
     ...(before ? [{ role: "before" as const, words: BEFORE_KEY }] : []),
     ...printed.map(({ label, size }) => ({ role: "printed" as const, words: printedKey(label), size })),
   ];
@@ -168,7 +172,8 @@ function keyRows(width: Mm, { overlay, paged, before, printed }: CoverKey): read
           ];
         }),
   );
-  const marks = (overlay ? OVERLAY_MARKS : markKey(paged)).flatMap((sentence) => wrapped(sentence, width, BODY));
+  const ofOverlay = old === true ? OLD_OVERLAY_MARKS : OVERLAY_MARKS;
+  const marks = (overlay ? ofOverlay : markKey(paged)).flatMap((sentence) => wrapped(sentence, width, BODY));
   return [
     ...rows,
     ...marks.map((text): Row => (x, y) => [sheetText("note", x, y, text, { size: BODY })]),

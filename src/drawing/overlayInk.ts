@@ -11,6 +11,7 @@ import {
   centreArrowWords,
   layOnSentence,
   layOnWords,
+  lineCalled,
   stripOf,
   stripTitle,
   upWords,
@@ -31,7 +32,8 @@ const CROSS: Mm = 4;
 const UPRIGHT = radians(0);
 
 interface BaseSize {
-  readonly label: string;
+  /** null: a piece as it was before. */
+  readonly label: string | null;
   readonly size: number;
 }
 
@@ -52,7 +54,7 @@ export function overlayInk(patch: Patch, baseSize: BaseSize, unit: LengthUnit): 
     ...patch.layOn.flatMap(({ at }) => cross(at)),
     ...patch.ends.flatMap(dartEnd),
   ];
-  const title = titleInk(patch, baseSize.label);
+  const title = titleInk(patch, lineCalled(baseSize.label));
   return [...lines, ...title, ...labelInk(patch, baseSize, unit, lines)];
 }
 
@@ -240,7 +242,7 @@ function wantedLabels(patch: Patch, baseSize: BaseSize, unit: LengthUnit): reado
     ...names,
     ...amounts,
     ...sizeLabel(
-      `${baseSize.label}, lay on`,
+      `${lineCalled(baseSize.label)}, lay on`,
       patch.baseSize.filter(({ kind }) => kind === "seam"),
     ),
     ...others,

@@ -8,7 +8,13 @@ import type { Observation, TrialPlace } from "../core/decisions/trial";
 import { isBasque, isFrontPiece } from "../core/pattern/pieceGroups";
 import { isSameDart, type DartRef, type PieceName } from "../core/pattern/piece";
 import type { Plan } from "../core/plan/plan";
-import { placeNumber, toilePlaces, type PlaceOnToile, type ToileView } from "../core/toile/toilePlaces";
+import {
+  placeNumber,
+  toilePlaces,
+  type PlaceOnToile,
+  type ToileView,
+  type ToileViewName,
+} from "../core/toile/toilePlaces";
 import type { Mm } from "../core/units";
 import { boundsOf, type Box } from "./layout";
 import { laid, trialFigure, type TrialHalf, type TrialView } from "./trialFigure";
@@ -29,9 +35,6 @@ export interface ToileNumber {
   readonly at: Spot;
   readonly of: Spot;
 }
-
-export const TOILE_VIEWS = ["front", "leftSide", "rightSide", "back"] as const;
-export type ToileViewName = (typeof TOILE_VIEWS)[number];
 
 export interface ToileFigure {
   readonly view: ToileViewName;

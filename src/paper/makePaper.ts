@@ -13,6 +13,7 @@ import { planDoubts } from "../words/doubts";
 import { buttonSheetWords } from "../words/buttons";
 import {
   ALL_CHECKS_HOLD,
+  OLD_OVERLAY_KIND,
   pieceListWords,
   allowanceWords,
   INVENTED_SHEET,
@@ -27,7 +28,7 @@ import {
   type Paged,
 } from "../words/sheets";
 import { cutFromWords } from "../words/pieceSource";
-import { OVERLAY_CAUTION, OVERLAY_STEPS, withoutStrips } from "../words/overlay";
+import { oldOverlaySteps, OVERLAY_CAUTION, OVERLAY_STEPS, withoutStrips } from "../words/overlay";
 import { blendWords } from "../words/truePaper";
 import { writeDxf } from "./dxf";
 import { writePdf } from "./pdf";
@@ -105,7 +106,7 @@ export function makePaper(
 ): Result<PaperMade, PaperFailure> {
   const { work, plan, choices, day } = request;
   const title = `${nameOf(work.name)}: ${SHEET_KIND[choices.kind].toLowerCase()}`;
-  const fileName = `${fileWords(work.name)}-${choices.kind}.${file}`;
+  const fileName = `${fileWords(work.name)}-${request.old === undefined ? "" : "changes-"}${choices.kind}.${file}`;
   onProgress({ stage: "pieces", share: 0 });
   if (file === "dxf") {
     // Strips to lay on tissue are no pieces of a pattern: the standard has nothing for them.
@@ -235,7 +236,7 @@ function coverOf(request: PaperRequest, sheet: LaidSheet, wanted: Wanted): reado
 const nameOf = (name: string): string => (name.trim() === "" ? "Bodice" : name);
 
 function coverWords(request: PaperRequest, { layout }: LaidSheet, { notes, pieces }: Wanted): CoverWords {
-  const { work, plan, choices, day } = request;
+  const { work, plan, choices, day, old } = request;
   const { failing } = planDoubts(plan, work.unit);
   const isOverlay = choices.kind === "overlay";
   const allowances = allowancesFor(request);
@@ -243,7 +244,7 @@ function coverWords(request: PaperRequest, { layout }: LaidSheet, { notes, piece
     choices.size === null ? plan.left.pieces : (plan.nest.sizes[plan.nest.labels.indexOf(choices.size)] ?? [])
   ).filter(({ name }) => choices.pieces.includes(name));
   return {
-    kind: SHEET_KIND[choices.kind],
+    kind: old === undefined ? SHEET_KIND[choices.kind] : OLD_OVERLAY_KIND,
     name: nameOf(work.name),
     about: [
       `${work.wearer === undefined ? "" : `For ${work.wearer}. `}Pattern: ${work.pattern.name}. ${choices.nested === true ? "All printed sizes" : choices.size === null ? blendWords(plan) : `Printed size ${choices.size}`}.`,
@@ -261,21 +262,22 @@ function coverWords(request: PaperRequest, { layout }: LaidSheet, { notes, piece
     ],
     failing: choices.size === null ? failing : [],
     notes: [
-      ...cutFromWords(choices.kind, work.pattern, plan.nest.source),
+      ...(old === undefined ? cutFromWords(choices.kind, work.pattern, plan.nest.source) : []),
       ...(isOverlay ? [] : [NO_FACINGS]),
       ...(choices.size === null && failing.length === 0 ? [ALL_CHECKS_HOLD(plan.checks.length)] : []),
       ...missingLettersWords([work.name, work.wearer ?? "", work.pattern.name]),
       ...notes,
     ],
     steps: isOverlay
-      ? [...OVERLAY_STEPS, OVERLAY_CAUTION]
+      ? [...(old === undefined ? OVERLAY_STEPS : oldOverlaySteps(old.called)), OVERLAY_CAUTION]
       : joiningSteps(choices.format, layout.tiles.length, work.unit),
   };
 }
 
-const coverKey = ({ plan, choices }: PaperRequest, paged: Paged): CoverKey => ({
+const coverKey = ({ plan, choices, old }: PaperRequest, paged: Paged): CoverKey => ({
   paged,
   overlay: choices.kind === "overlay",
+  ...(old === undefined ? {} : { old: true as const }),
   before: choices.kind === "pieces" && choices.before && choices.size === null,
   printed: (choices.kind === "pieces" ? choices.under : []).flatMap((label) => {
     const size = plan.nest.labels.indexOf(label);

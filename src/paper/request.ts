@@ -42,9 +42,17 @@ export const allowancesFor = ({ work, choices }: Pick<PaperRequest, "work" | "ch
   return choices.toile === true ? toileAllowances(own, work.unit) : own;
 };
 
+/** The pieces of another version, and what it is called in the middle of a sentence: "trial 2". */
+export interface OldPieces {
+  readonly called: string;
+  readonly plan: Pick<Plan, "left" | "right">;
+}
+
 export interface PaperRequest {
   readonly work: Work;
   readonly plan: Plan;
+  /** Of an overlay: the version whose pieces it is laid on. Absent: the printed tissue. */
+  readonly old?: OldPieces;
   /** The day it is made, yyyy-mm-dd. */
   readonly day: string;
   readonly choices: PaperChoices;

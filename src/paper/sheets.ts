@@ -192,10 +192,10 @@ const mapName = (at: PiecePoint, text: string): Ink<"piece"> => ({
 });
 
 /** The strips of an overlay that are asked for, none longer than a page. */
-export function overlayFor({ plan, choices }: PaperRequest): Overlay {
+export function overlayFor({ plan, choices, old }: PaperRequest): Overlay {
   const { width, height } = FORMATS[choices.format];
   const longest = Math.max(width, height ?? 0) - 2 * choices.margin - 2 * SPARE;
-  return overlayOf(plan, choices.pieces, longest);
+  return overlayOf(plan, choices.pieces, longest, old?.plan ?? null);
 }
 
 export function stripsToLay({ work }: PaperRequest, overlay: Overlay): readonly Laid[] {

@@ -79,7 +79,7 @@ export async function bringBack(
 
 /** Removes a work that is not open, for good. */
 export async function removeForGood(
-  { library, openWork, list, messages, tabs, backup }: SessionParts,
+  { library, openWork, list, messages, tabs, backup, removed }: SessionParts,
   { forget }: Pick<Autosave, "forget">,
   id: string,
 ): Promise<void> {
@@ -88,6 +88,7 @@ export async function removeForGood(
   if (done.ok) {
     messages.dismissAbout(id);
     forget(id);
+    removed?.(id);
     // What this page has given up of it would bring it back.
     for (const left of backup.all())
       if (left.saved.id === id && left.tab?.startsWith(tabs.own) === true) backup.throwAway(left);
@@ -96,10 +97,13 @@ export async function removeForGood(
 }
 
 /** Removes for good what has lain in the bin for its time. */
-export async function clearOldBin({ library, now }: SessionParts): Promise<void> {
+export async function clearOldBin({ library, now, removed }: SessionParts): Promise<void> {
   const all = await library.list();
   if (!all.ok) return;
-  for (const { id, binned } of all.value) if (binned !== null && now() - binned > BIN_TIME) await library.remove(id);
+  for (const { id, binned } of all.value) {
+    if (binned === null || now() - binned <= BIN_TIME) continue;
+    if ((await library.remove(id)).ok) removed?.(id);
+  }
 }
 
 /** Another page put the open work in the bin: it stays on this one. */

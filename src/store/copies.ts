@@ -1,5 +1,6 @@
 /** Copies on the wearer's own disk: of the open work or of all, and a reminder where there has been none for long. */
 import type { Work } from "../core/decisions/work";
+import type { PhotographInFile } from "../document/photographsFile";
 import { writeWorksFile } from "../document/worksFile";
 import { COPY_WORDS, leftOutSentence } from "../words/storage";
 import { allWorksName, downloadOf } from "./download";
@@ -8,7 +9,7 @@ import { toSave } from "./workStore";
 
 export interface Copies {
   /** Hands out the open work. */
-  readonly giveOpen: () => Promise<void>;
+  readonly giveOpen: (photographs?: readonly PhotographInFile[]) => Promise<void>;
   /** Hands out all works but those in the bin, as one file; for a job that has its turn. */
   readonly giveAll: () => Promise<void>;
   /** A work was saved: perhaps the first real one since the last copy. */
@@ -58,8 +59,8 @@ export function createCopies(parts: SessionParts): Copies {
   };
 
   return {
-    giveOpen: async () => {
-      give(downloadOf(toSave(store.getState()).work));
+    giveOpen: async (photographs) => {
+      give(downloadOf(toSave(store.getState()).work, photographs));
       await copied();
     },
     giveAll,

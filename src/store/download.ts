@@ -1,5 +1,6 @@
 /** A work as a file to download. */
 import type { Work } from "../core/decisions/work";
+import type { PhotographInFile } from "../document/photographsFile";
 import { writeWorkFile } from "../document/workFile";
 
 export interface Download {
@@ -7,9 +8,9 @@ export interface Download {
   readonly text: string;
 }
 
-export const downloadOf = (work: Work): Download => ({
+export const downloadOf = (work: Work, photographs: readonly PhotographInFile[] = []): Download => ({
   name: `${fileNameOf(work.name)}.bodice.json`,
-  text: writeWorkFile(work),
+  text: writeWorkFile(work, photographs),
 });
 
 /** @param time milliseconds since 1970 */

@@ -26,6 +26,8 @@ export interface Surroundings {
   readonly now: () => number;
   /** Whether nobody looks at the page. */
   readonly isHidden: () => boolean;
+  /** A work was deleted for good, and what is kept of it elsewhere can go. */
+  readonly removed?: (id: string) => void;
   /** Hands a file to the wearer. */
   readonly give: (file: Download) => void;
   /**

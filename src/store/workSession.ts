@@ -4,6 +4,7 @@
  */
 import type { Work } from "../core/decisions/work";
 import type { Result } from "../core/result";
+import type { PhotographInFile } from "../document/photographsFile";
 import type { WorksRead } from "../document/worksFile";
 import { copyName, fileRefusedSentence, storageFailureSentence } from "../words/storage";
 import type { WorkFileFailureLike } from "../words/workFile";
@@ -41,7 +42,7 @@ export interface WorkSession {
   /** @returns whether it could be kept */
   readonly forget: (keys: readonly string[]) => Promise<boolean>;
   /** Hands out the open work as a file. */
-  readonly download: () => Promise<void>;
+  readonly download: (photographs?: readonly PhotographInFile[]) => Promise<void>;
   /** Hands out all works as one file. */
   readonly downloadAll: () => Promise<void>;
   readonly dismiss: (message: string) => void;
@@ -126,7 +127,7 @@ export function createWorkSession(store: WorkStore, surroundings: Surroundings, 
     },
     forgotten: () => forgottenIn(library),
     forget: (keys) => forgetIn(library, keys),
-    download: () => copies.giveOpen(),
+    download: copies.giveOpen,
     downloadAll: () => queue(copies.giveAll),
     dismiss: messages.dismiss,
     flush: autosave.flush,

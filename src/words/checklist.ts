@@ -2,7 +2,8 @@
  * The order of work in words: each job as a sentence that can be followed on the tissue itself, with no screen at hand.
  * Shared by the printed sheet and the command line.
  */
-import { isRedraw } from "../core/decisions/alteration";
+import { isRedraw, type FitAlteration } from "../core/decisions/alteration";
+import type { HalfLevelled } from "../core/plan/levelHalves";
 import type { ChecklistItem, ChecklistStep, Plan, PlannedAlteration } from "../core/plan/plan";
 import { phaseOfStep, type WorkPhase } from "../core/plan/workPhases";
 import { type LengthUnit } from "../core/decisions/work";
@@ -15,6 +16,7 @@ import { fitSteps, halfWords } from "./fits";
 import { blendSaid, dartSaid, placesSaid, traceSaid, trueDartSaid, truedSaid, walkSaid } from "./jobs";
 import type { Context, Said } from "./terms/jobText";
 import { plannedAmount } from "./ledger";
+import { formatAmount } from "./terms/length";
 import { capital, namedPieceWords, pieceWords, type OtherNames } from "./terms/names";
 import { alterationTitle } from "./planned";
 
@@ -69,12 +71,24 @@ function plannedSaid(planned: PlannedAlteration, context: Context): Said {
   };
 }
 
+/** The shorter centre of a half with the smaller cup. */
+function levelSaid({ amount, trace }: HalfLevelled, { unit, pieceName }: Context): Said {
+  const lowered: FitAlteration = { kind: "fit", id: "level", fit: "waistDropFront", amount };
+  return {
+    text: `Let ${formatAmount(amount, unit)} in at the centre front: the other half’s fuller cup is longer there, and they are sewn to each other.`,
+    moves: fitSteps(lowered, pieceName, trace, unit),
+    amount: formatAmount(amount, unit),
+  };
+}
+
 function said(step: ChecklistStep, context: Context): Said {
   switch (step.kind) {
     case "trace":
       return traceSaid(step, context);
     case "bust":
       return bustSaid(step, context);
+    case "level":
+      return levelSaid(step.level, context);
     case "blend":
       return blendSaid(step.cutLine, step.from, step.taken, context);
     case "alteration":
@@ -94,7 +108,7 @@ function said(step: ChecklistStep, context: Context): Said {
 
 /**
  * One job in words. `pieces` are the plan's final pieces: positions are measured on them; `traced`: the size traced, if told;
- * `others`: her own words for pieces without a name.
+ * `others`: her own words for pieces without a name; `isFromOld`: told from the piece as it was sewn before.
  */
 export function checklistLine(
   item: ChecklistItem,
@@ -102,6 +116,7 @@ export function checklistLine(
   unit: LengthUnit,
   traced?: string,
   others?: OtherNames,
+  isFromOld?: true,
 ): ChecklistLine {
   const piece = pieces.find((one) => one.name === item.piece);
   const {
@@ -115,6 +130,8 @@ export function checklistLine(
     label: namedPieceWords(item.piece, others),
     traced,
     ...(item.half === undefined ? {} : { half: item.half }),
+
+    ...(isFromOld === undefined ? {} : { isFromOld }),
   });
   const alteration = alterationOf(item.step);
   return {

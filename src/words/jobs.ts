@@ -12,7 +12,7 @@ import type { Mm } from "../core/units";
 import { mouthSeamWords } from "./alterations/dartRedraw";
 import { shareWords } from "./blend";
 import { pointWords } from "./checks";
-import { AS_PRINTED, CORNERS_COUNTED, layWords, lengthMove, placeMove, placeWords } from "./places";
+import { asItLies, CORNERS_COUNTED, layWords, lengthMove, placeMove, placeWords } from "./places";
 import { endWords } from "./terms/points";
 import { endAtWords } from "./terms/darts";
 import { drawn, pair, small, type Context, type Said } from "./terms/jobText";
@@ -125,8 +125,8 @@ function dartPosition(ref: DartRef, { inner, outer, apex }: DartPlaces, context:
   const [one, other] = [inner, outer].map((place) => placeWords(place, context));
   const mouth =
     one === other && inner.point === inner.from
-      ? one === AS_PRINTED
-        ? AS_PRINTED
+      ? one === asItLies(context)
+        ? one
         : `both ends ${one}`
       : `${first} ${one}; ${second} ${other}`;
   return [
@@ -135,10 +135,10 @@ function dartPosition(ref: DartRef, { inner, outer, apex }: DartPlaces, context:
   ];
 }
 
-/** ", from where it is printed", of places some of which lie away from their own printed ones. */
+/** ", from where it is printed", of places some of which lie away from their own old ones. */
 const fromPrinted = (places: readonly TissuePlace[], context: Context): string =>
-  places.some((place) => place.point === place.from && placeWords(place, context) !== AS_PRINTED)
-    ? `, from ${AS_PRINTED}`
+  places.some((place) => place.point === place.from && placeWords(place, context) !== asItLies(context))
+    ? `, from ${asItLies(context)}`
     : "";
 
 /** Places are where all that was done so far leads, and never one more move on top of it. */
@@ -180,7 +180,7 @@ export function placesSaid(
   const put =
     points.length === 0
       ? "Draw the lines between its points as they were traced, but for these:"
-      : `Check its points, ${ALL_INCLUDED}: they lie so far from where each is printed, square to the grain and along it. Put those that do not, and draw the lines between them as they were traced:`;
+      : `Check its points, ${ALL_INCLUDED}: they lie so far from where each ${context.isFromOld === true ? "was" : "is printed"}, square to the grain and along it. Put those that do not, and draw the lines between them as they were traced:`;
   const named = [...stayed, ...places.map(({ point }) => point), ...lengths.flatMap(({ from, to }) => [from, to])];
   const counted = named.some(isNumbered) ? ` ${CORNERS_COUNTED}` : "";
   return { text: `${layWords(stayed, context)}.${counted} ${put}`, moves: [...points, ...lines] };

@@ -23,7 +23,7 @@ export const ledgerGroup = ({ id, what }: PlannedAlteration): string =>
 export const blendGroup = (level: LevelName): string => `blend-${level}`;
 
 /** "Waist: 40 % from 12 to 14", "Full bust adjustment", "Shorten the waist dart by 15 mm, its mouth held". */
-export function plannedTitle({ what }: PlannedAlteration, unit: LengthUnit): string {
+export function plannedTitle({ what }: Pick<PlannedAlteration, "what">, unit: LengthUnit): string {
   switch (what.kind) {
     case "blend":
       return `${what.level === "waist" ? "Waist" : "Hip"}: ${lineRun(what.cutLine.between, what.cutLine.share)}`;

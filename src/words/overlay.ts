@@ -122,6 +122,9 @@ export const layOnSentence = (
 ): string =>
   `Lay the dashed line on the ${baseSize} line of the ${pieceWords(tissue)}${cup === undefined ? "" : `, cup version ${cup}`}.${isTurnedOver(piece, half) ? " Turn the tracing over before you cut." : ""}`;
 
+/** The line that strips are laid on, by the label of its size: "12"; "old", of a piece as it was before. */
+export const lineCalled = (label: string | null): string => label ?? "old";
+
 /** Beside the arrow up the piece. */
 export const upWords = (piece: PieceName): string =>
   isBasque(piece)
@@ -144,17 +147,44 @@ export function amountWords({ level, between, offset }: PatchAmount, unit: Lengt
   return `${levelWords(level)}: ${amount} ${offset > 0 ? "outside" : "inside"} the ${lower} line`;
 }
 
+/** What strips are laid on. */
+interface LaidOn {
+  readonly first: string;
+  readonly under: string;
+  readonly thick: string;
+  readonly print: string;
+  readonly asIs: string;
+}
+
 /** How the strips are used, step by step. */
-export const OVERLAY_STEPS: readonly string[] = [
-  "All lines are stitch lines. If your tissue prints cutting lines, draw the stitch line of your size in first.",
+const steps = ({ first, under, thick, print, asIs }: LaidOn): readonly string[] => [
+  `All lines are stitch lines. ${first}`,
   "Print this page alone at 100 % and measure the test square. If it is not true, stop: scaling is on. If a side of the thin frame round it is missing, this is the wrong paper. Then print the others; nothing is joined.",
   "Cut the strips apart on their thin outer lines.",
-  "Slide a strip under the printed tissue, words up, and turn it until its arrows point as they say. Where the pattern is on thick paper, work against a window pane or a light.",
-  "Match the dashed line and every cross to the print. If one will not meet, look at the strip’s name and its size again: do not force it.",
-  "Hold both with weights or tape, lay your tracing paper over them and trace the heavy line in place of the printed one. It runs a little beyond what changed, on the printed line, so that you see the join.",
+  `Slide a strip under the ${under}, words up, and turn it until its arrows point as they say. Where ${thick} on thick paper, work against a window pane or a light.`,
+  `Match the dashed line and every cross to the ${print}. If one will not meet, look at the strip’s name and its size again: do not force it.`,
+  `Hold both with weights or tape, lay your tracing paper over them and trace the heavy line in place of the ${asIs} one. It runs a little beyond what changed, on the ${asIs} line, so that you see the join.`,
   "Add your seam and hem allowances outside the heavy line before you cut.",
-  "Write the piece on your tracing, take the strip away and go on to the next. What no strip shows is traced as printed.",
+  `Write the piece on your tracing, take the strip away and go on to the next. What no strip shows is traced ${asIs === "old" ? "as it was" : "as printed"}.`,
 ];
+
+export const OVERLAY_STEPS: readonly string[] = steps({
+  first: "If your tissue prints cutting lines, draw the stitch line of your size in first.",
+  under: "printed tissue",
+  thick: "the pattern is",
+  print: "print",
+  asIs: "printed",
+});
+
+/** The same on pieces of her own, as they were cut for a version: "trial 2". */
+export const oldOverlaySteps = (called: string): readonly string[] =>
+  steps({
+    first: `Take the paper that ${called} was cut by; draw its stitch line in where it has allowances.`,
+    under: "old piece",
+    thick: "it is",
+    print: "old piece",
+    asIs: "old",
+  });
 
 export const OVERLAY_CAUTION =
   "Scissors or blade: cut away from your hand, close the blade each time you lay it down, and lay the tissue aside before you cut a strip.";
@@ -167,6 +197,12 @@ const WHY: Readonly<Record<TooMuchWhy, string>> = {
   noHold: "too few printed points lie near what moved to lay a strip on by. Print the piece itself.",
 };
 
+const OLD_WHY: Readonly<Record<TooMuchWhy, string>> = {
+  ...WHY,
+  notPrinted: "it was not there before. Print the piece itself.",
+  noHold: "too few points of the old piece lie near what moved to lay a strip on by. Print the piece itself.",
+};
+
 /** Where the halves differ each is traced by itself. */
 const HALVES =
   "Left and right differ: trace such a piece twice, once for each half, and turn over the tracings whose strip says so. Halves that meet on a fold are joined there and cut once, in one layer.";
@@ -176,14 +212,18 @@ export function withoutStrips({
   same,
   tooMuch,
   patches,
-}: Pick<Overlay, "same" | "tooMuch" | "patches">): readonly string[] {
+  baseSize,
+}: Pick<Overlay, "same" | "tooMuch" | "patches"> & Partial<Pick<Overlay, "baseSize">>): readonly string[] {
+  const isOld = baseSize?.label === null;
   const unchanged =
     same.length === 0
       ? []
-      : [`As printed, nothing to lay on: ${listWords(same.map((one) => `the ${pieceTitle(one).toLowerCase()}`))}.`];
+      : [
+          `${isOld ? "As they were" : "As printed"}, nothing to lay on: ${listWords(same.map((one) => `the ${pieceTitle(one).toLowerCase()}`))}.`,
+        ];
   return [
     ...(patches.some(({ half }) => half !== null) ? [HALVES] : []),
     ...unchanged,
-    ...tooMuch.map((one) => `${pieceTitle(one)}: ${WHY[one.why]}`),
+    ...tooMuch.map((one) => `${pieceTitle(one)}: ${(isOld ? OLD_WHY : WHY)[one.why]}`),
   ];
 }

@@ -13,14 +13,19 @@ function awayWords({ out, down }: TissuePlace, context: Context): string | null 
 }
 
 /** What is said of what did not move. */
-export const AS_PRINTED = "where it is printed";
+export const asItLies = ({ isFromOld }: Pick<Context, "isFromOld">): string =>
+  isFromOld === true ? "where it was" : "where it is printed";
+
+/** Before the name of a corner that a place is told from. */
+const ofWhich = ({ isFromOld }: Context): string => (isFromOld === true ? "old" : "printed");
 
 /** From where it is printed, or from a printed corner: "5 mm outwards and 20 mm down", "12 mm inwards from the printed underarm". */
 export function placeWords(place: TissuePlace, context: Context): string {
   const away = awayWords(place, context);
-  if (place.point === place.from) return away ?? AS_PRINTED;
+  if (place.point === place.from) return away ?? asItLies(context);
   const from = tissueWords(place.from, context.pieceName);
-  return away === null ? `at the printed ${from}` : `${away} from the printed ${from}`;
+  const which = ofWhich(context);
+  return away === null ? `at the ${which} ${from}` : `${away} from the ${which} ${from}`;
 }
 
 /** "Side at the waist: 13 mm outwards." null where it is marked where it is printed. */
@@ -45,6 +50,11 @@ export const CORNERS_COUNTED = "Its corners are counted by the clock, from the u
 /** How the finished piece is laid on its tissue. */
 export function layWords(stayed: readonly PointName[], context: Context): string {
   const names = stayed.map((point) => tissueWords(point, context.pieceName));
-  if (names.length === 0) return "Lay the piece on the tissue, grain on grain";
-  return `Lay the piece on the tissue, grain on grain, ${listWords(names)} where ${names.length === 1 ? "it is" : "they are"} printed`;
+  const under = context.isFromOld === true ? "old piece" : "tissue";
+  const lay = `Lay the piece on the ${under}, grain on grain`;
+  if (names.length === 0) return lay;
+  const isOne = names.length === 1;
+  const where =
+    context.isFromOld === true ? (isOne ? "it was" : "they were") : `${isOne ? "it is" : "they are"} printed`;
+  return `${lay}, ${listWords(names)} where ${where}`;
 }

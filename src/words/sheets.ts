@@ -33,6 +33,9 @@ const FRAME_WHOLE =
   "The thin frame round each page must be whole: if a side of it is missing, this is the wrong paper.";
 export const joinWords = ([one, other]: readonly [string, string]): string => `${one} / ${other}`;
 
+/** Strips laid on pieces that were sewn before. */
+export const OLD_OVERLAY_KIND = "Overlay for the paper you have";
+
 export const SHEET_KIND = { pieces: "True-scale pieces", overlay: "Tissue overlay" } as const;
 
 /** A roll sold by its inches is called by them; else its width is told as all lengths are. */
@@ -153,6 +156,10 @@ export const OVERLAY_LINES = [
   { role: "printed", words: "sizes beside it" },
   { role: "frame", words: "cut the strip here" },
 ] as const;
+/** Of strips that are laid on a piece as it was before. */
+export const OLD_OVERLAY_LINES = OVERLAY_LINES.flatMap((line) =>
+  line.role === "printed" ? [] : [line.role === "layOn" ? { ...line, words: "the old line" } : line],
+);
 export const BEFORE_KEY = "before alterations";
 export const printedKey = (label: string): string => `size ${label}`;
 
@@ -162,6 +169,10 @@ export const markKey = (paged: Paged): readonly string[] => [
   "Triangle: notch; those with one number meet. Two side by side: a back. Without a number, on an armhole: front single, back double. Tick: end of a dart leg, or centre. Snip no deeper than they are.",
   "Small circle: end of a dart. Circle with a cross: bust point. Black dot: match before you pin the seam.",
   ...(paged === "joined" ? ["Diamond: where two pages meet."] : []),
+];
+export const OLD_OVERLAY_MARKS: readonly string[] = [
+  "Crosses: points of the old piece.",
+  "Arrows: towards the neck or waist, and to the centre line.",
 ];
 export const OVERLAY_MARKS: readonly string[] = [
   "Crosses: points printed on your tissue.",

@@ -35,7 +35,7 @@ export function alteredWords(answer: TrialAnswer, unit: LengthUnit): readonly st
 }
 
 /** Lines by their numbers on the record, and the marks of the bust points by their names. */
-export function linesWords(ids: readonly string[], observations: readonly Observation[]): string {
+function linesWords(ids: readonly string[], observations: readonly Observation[]): string {
   const lines = numberedLines(observations);
   const numbers = lines.flatMap(({ id }, at) => (ids.includes(id) ? [String(at + 1)] : []));
   const marks = observations.flatMap((one) =>

@@ -45,7 +45,7 @@ const SIGNS: Readonly<Record<TrialSign, string>> = {
   drops: "drops",
   endsOutside: "too far out",
   endsInside: "too far in",
-  slips: "slips",
+  ["slips"]: "slips",
   cutsIn: "cuts in",
   dartEnds: "dart ends here",
   bustPoint: "bust point here",

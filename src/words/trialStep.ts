@@ -3,7 +3,7 @@ import { LIMITS } from "../core/decisions/limits";
 import type { Half } from "../core/decisions/alteration";
 import type { Trial, TrialVerdict } from "../core/decisions/trial";
 import type { LengthUnit } from "../core/decisions/work";
-import type { ToileViewName } from "../drawing/toileFigure";
+import type { ToileViewName } from "../core/toile/toilePlaces";
 import type { Mm } from "../core/units";
 import { dayWords } from "./terms/days";
 import { formatAmount } from "./terms/length";
@@ -30,7 +30,7 @@ export const FIRST_WHY = "Each of these spoils every reading.";
 
 /** Why an amount cannot be taken; null where it can. */
 export function tooFarWords(value: Mm, unit: LengthUnit): string | null {
-  return Math.abs(value) > LIMITS.seenAmount
+  return value > LIMITS.seenAmount || value < -LIMITS.seenAmount
     ? `No toile is off by more than ${formatAmount(LIMITS.seenAmount, unit)}.`
     : null;
 }

@@ -87,7 +87,7 @@ export function arrivalOf(
 }
 
 /** Pieces and points that the plan has and the sheet leads to none. */
-function missing(followed: readonly Followed[], pieces: readonly Piece[], isWhole: boolean): readonly string[] {
+export function missing(followed: readonly Followed[], pieces: readonly Piece[], isWhole: boolean): readonly string[] {
   return pieces.flatMap((piece) => {
     const own = followed.find(({ name }) => name === piece.name);
     if (own === undefined) return isWhole ? [`no ${piece.name}`] : [];
@@ -98,7 +98,7 @@ function missing(followed: readonly Followed[], pieces: readonly Piece[], isWhol
   });
 }
 
-function cornersOff(followed: Followed, pieces: readonly Piece[], half: number): readonly Off[] {
+export function cornersOff(followed: Followed, pieces: readonly Piece[], half: number): readonly Off[] {
   const piece = pieces.find(({ name }) => name === followed.name);
   if (piece === undefined) return [];
   const paper = paperOf(piece);
@@ -124,7 +124,11 @@ const longer = (all: readonly OnPiece[], seam: string, [one, other]: readonly (r
   return length(one) - length(other);
 };
 
-function seamsOff(followed: readonly Followed[], half: number, printed: readonly OnPiece[] | null): readonly Off[] {
+export function seamsOff(
+  followed: readonly Followed[],
+  half: number,
+  printed: readonly OnPiece[] | null,
+): readonly Off[] {
   return SEWN.flatMap(([seam, one, other, usual]): readonly Off[] => {
     const ease = printed === null ? usual : longer(printed, seam, [one, other]);
     const sides = [one, other].map((names) =>

@@ -123,7 +123,7 @@ export function onOriginal(svg: string): readonly Laid[] {
     plan.left.pieces.map(({ name }) => name),
     A4_LONG,
   );
-  const lines = linesOfLayer(svg, overlay.baseSize.label);
+  const lines = linesOfLayer(svg, overlay.baseSize.label ?? "");
   const placed = sideBySide(linnet().pieces);
   return overlay.patches.map((patch): Laid => {
     const own = placed.find(({ piece }) => piece.name === patch.tissue);

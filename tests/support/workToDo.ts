@@ -359,6 +359,8 @@ export function jobOf({ piece, step, amount }: ChecklistItem): Job {
       return job("", []);
     case "trueDart":
       return job(step.dart.dart, [amount]);
+    case "level":
+      return job("", [step.level.amount]);
     case "walk":
       return job(`${step.seam} of ${step.first.join("+")} along ${step.second.join("+")}`, [step.ease]);
   }

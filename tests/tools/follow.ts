@@ -1,13 +1,14 @@
 /**
  * Follows the printed sheets of many random plans with tissue, ruler and pencil, and tells how far off they lead:
  * `npm run follow -- --count 2000 --seed 7`; with `--own` those on pieces of another house, their sizes as read from a file; with `--uneven` what is made of darts is for one
- * half, for the other, or for both by turns.
+ * half, for the other, or for both by turns; with `--since` what is printed of the way from one version to another, with the old pieces.
  */
 import { STYLE_NAMES } from "../../src/core/decisions/pattern";
 import type { LengthUnit, Work } from "../../src/core/decisions/work";
 import * as fc from "fast-check";
 import { arrivalOf, tooFar, type Arrival } from "../follower/arrival";
 import { arrivalOnForeign, FOREIGN_FRONTS } from "../follower/foreign";
+import { wayFrom } from "../follower/since";
 import { anyChainWork } from "../support/anyChainWork";
 import { unevenDarts } from "../support/unevenDarts";
 import { anyForeignWork } from "../support/foreign/foreignWork";
@@ -51,7 +52,25 @@ function addTurned(work: Work, of: string, index: number): void {
 
 const unitOf = (index: number): LengthUnit => (index % 3 === 0 ? "in" : "cm");
 
-if (process.argv.includes("--own"))
+/** A version before: the last few alterations not made yet, one of those before at another amount. */
+function versionBefore(work: Work, index: number): Work {
+  const fewer = index % 4;
+  const kept = work.alterations.slice(0, Math.max(0, work.alterations.length - fewer));
+  const alterations = kept.map((one, at) =>
+    one.kind === "fit" && at === index % 3 ? { ...one, amount: one.amount * 0.6 } : one,
+  );
+  return { ...work, alterations };
+}
+
+if (process.argv.includes("--since"))
+  for (const style of STYLE_NAMES) {
+    const numRuns = Math.ceil(count / STYLE_NAMES.length);
+    for (const [index, work] of fc.sample(anyChainWork(style), { seed, numRuns }).entries()) {
+      const way = wayFrom(versionBefore(work, index), work, unitOf(index));
+      add(way === null ? null : way.arrival, `${style} ${index}`, work);
+    }
+  }
+else if (process.argv.includes("--own"))
   for (const front of FOREIGN_FRONTS) {
     const numRuns = Math.ceil(count / FOREIGN_FRONTS.length);
     for (const [index, made] of fc.sample(anyForeignWork({ front }, most), { seed, numRuns }).entries())

@@ -70,7 +70,7 @@ export interface Patch {
   readonly changed: readonly PatchLine[];
   /** Ends of her darts that lie on it. */
   readonly ends: readonly PiecePoint[];
-  /** The base size as printed: the lines to lay it on by. */
+  /** The base size as printed, or the piece as it was before: the lines to lay it on by. */
   readonly baseSize: readonly PatchLine[];
   /** The printed lines that hers runs between. */
   readonly neighbours: readonly NeighbourLine[];
@@ -101,10 +101,13 @@ export interface OverlayPiece {
 export type TooMuchWhy = "mostMoved" | "cutAndMoved" | "notPrinted" | "noHold";
 
 export interface Overlay {
-  /** The printed size that the strips are laid on: its label, and its place in the chart. */
-  readonly baseSize: { readonly label: string; readonly size: number };
+  /**
+   * The printed size that the strips are laid on: its label, and its place in the chart. Label null: they are laid on pieces
+   * of her own, as they were before.
+   */
+  readonly baseSize: { readonly label: string | null; readonly size: number };
   readonly patches: readonly Patch[];
-  /** Pieces that are as printed. */
+  /** Pieces that are as printed, or as they were before. */
   readonly same: readonly OverlayPiece[];
   readonly tooMuch: readonly (OverlayPiece & { readonly why: TooMuchWhy })[];
 }

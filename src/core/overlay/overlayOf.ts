@@ -1,4 +1,7 @@
-/** The overlay of a plan: strips with the changed stretches of the chosen pieces, to be laid on the printed tissue. */
+/**
+ * The overlay of a plan: strips with the changed stretches of the chosen pieces, to be laid on the printed tissue, or on the
+ * pieces of another version of the work.
+ */
 import type { Half } from "../decisions/alteration";
 import { areBoundsNear } from "../geometry/bounds";
 import { edgeFlatten, edgeNearest, type EdgeCurve } from "../geometry/edgeCurve";
@@ -63,14 +66,23 @@ const MOST_PARTS = 8;
  * The strips for the chosen pieces.
  *
  * @param longest how far a strip may reach, mm: the longer side of what can be printed on one page
+ * @param old the version whose pieces she has on paper; null: she has the printed tissue
  * @returns every stretch of the final stitch line and dart legs that lies more than `SAME_LINE` off the base size as
- *          printed is on a strip, but for the pieces told as too much
+ *          printed (or off the old piece) is on a strip, but for the pieces told as too much
  */
-export function overlayOf(plan: Plan, names: readonly PieceName[], longest: Mm): Overlay {
-  const sheet: Sheet = { plan, longest };
-  const told = halfPieces(plan, names).map((one): Told => stripsOf(sheet, one));
+export function overlayOf(
+  plan: Plan,
+  names: readonly PieceName[],
+  longest: Mm,
+  old: Pick<Plan, "left" | "right"> | null = null,
+): Overlay {
+  const sheet: Sheet = { plan, longest, old };
+  const told = halfPieces(sheet, names).map((one): Told => stripsOf(sheet, one));
   return {
-    baseSize: { label: plan.sizing.baseSize.label, size: plan.nest.labels.indexOf(plan.sizing.baseSize.label) },
+    baseSize: {
+      label: old === null ? plan.sizing.baseSize.label : null,
+      size: plan.nest.labels.indexOf(plan.sizing.baseSize.label),
+    },
     patches: told.flatMap(({ patches }) => patches.map((patch) => called(patch, plan.nest))),
     same: told.flatMap(({ of, why, patches }) => (why === null && patches.length === 0 ? [called(of, plan.nest)] : [])),
     tooMuch: told.flatMap(({ of, why }) => (why === null ? [] : [{ ...called(of, plan.nest), why }])),
@@ -86,6 +98,7 @@ function called<Of extends OverlayPiece>(of: Of, { otherNames }: Nest): Of {
 interface Sheet {
   readonly plan: Plan;
   readonly longest: Mm;
+  readonly old: Pick<Plan, "left" | "right"> | null;
 }
 
 interface Told {
@@ -104,10 +117,10 @@ interface HalfPiece {
 const onHalf = ({ pieces, alterations, cutLines }: PlanHalf) =>
   pieces.map((final) => ({ final, alterations, cutLines }));
 
-/** The chosen pieces in the plan's order; both halves of a piece where they differ. */
-function halfPieces(plan: Plan, names: readonly PieceName[]): readonly HalfPiece[] {
+/** The chosen pieces in the plan's order; both halves of a piece where they differ, or did. */
+function halfPieces({ plan, old }: Sheet, names: readonly PieceName[]): readonly HalfPiece[] {
   const left = onHalf(plan.left);
-  if (plan.right === plan.left)
+  if (plan.right === plan.left && old?.right === old?.left)
     return left.flatMap((one): HalfPiece[] => (names.includes(one.final.name) ? [{ ...one, half: null }] : []));
   const ofRight = onHalf(plan.right);
   return names.flatMap((name): HalfPiece[] => {
@@ -115,13 +128,20 @@ function halfPieces(plan: Plan, names: readonly PieceName[]): readonly HalfPiece
       left.find(({ final }) => final.name === name),
       ofRight.find(({ final }) => final.name === name),
     ];
-    if (ofLeft !== undefined && ofOther !== undefined && isAlike(ofLeft.final, ofOther.final))
+    if (ofLeft !== undefined && ofOther !== undefined && isAlike(ofLeft.final, ofOther.final) && wasAlike(old, name))
       return [{ ...ofLeft, half: null }];
     return [
       ...(ofLeft === undefined ? [] : [{ ...ofLeft, half: "left" as const }]),
       ...(ofOther === undefined ? [] : [{ ...ofOther, half: "right" as const }]),
     ];
   });
+}
+
+/** Whether a piece of the old version was the same on both halves. */
+function wasAlike(old: Sheet["old"], name: PieceName): boolean {
+  if (old === null || old.left === old.right) return true;
+  const [left, right] = [old.left, old.right].map(({ pieces }) => pieces.find((piece) => piece.name === name));
+  return left === undefined || right === undefined ? left === right : isAlike(left, right);
 }
 
 /** Whether two pieces are drawn alike: their lines follow one another within SAME_POINT. */
@@ -149,22 +169,32 @@ const tissueOf = (printed: readonly Piece[], name: PieceName): Piece | undefined
   printed.find((piece) => piece.name === name) ??
   (name === "centreFront" || name === "sideFront" ? printed.find((piece) => piece.name === "front") : undefined);
 
-function stripsOf({ plan, longest }: Sheet, one: HalfPiece): Told {
+function stripsOf({ plan, longest, old }: Sheet, one: HalfPiece): Told {
   const { final, half, alterations } = one;
   // A half with a cup of its own is laid on the tissue of that cup.
   const own = half === null ? plan : plan[half];
   const cup = half === null || plan.left.sizing.cup.label === plan.right.sizing.cup.label ? null : own.sizing.cup.label;
-  const of: OverlayPiece = { piece: final.name, half, ...(cup === null ? {} : { cup }) };
-  const tissue = tissueOf(own.printed, final.name);
+  const of: OverlayPiece = { piece: final.name, half, ...(cup === null || old !== null ? {} : { cup }) };
+  const tissue =
+    old === null
+      ? tissueOf(own.printed, final.name)
+      : old[half ?? "left"].pieces.find(({ name }) => name === final.name);
   if (tissue === undefined) return { of, why: "notPrinted", patches: [] };
-  const motions = motionsOf(alterations, final.name);
+  // How parts were moved is known from the printed piece alone.
+  const motions = old === null ? motionsOf(alterations, final.name) : [];
   const tooMuch = { of, why: motions.length > 0 ? "cutAndMoved" : "mostMoved", patches: [] } as const;
   const { share, drafts } = changesOf(final, tissue);
   // Where parts were turned, as by a bust adjustment, the new line is not easily had from the tissue: there strips are worth
   // all their paper. What only slid apart is cut and moved on the tissue itself.
   const isWanted = motions.some(({ angle }) => angle !== 0);
   if (share > MOST_MOVED && !isWanted) return tooMuch;
-  const print: Print = { nest: own.nest, tissue, points: printedPoints(tissue), others: neighboursOf(own, one) };
+  const print: Print = {
+    nest: own.nest,
+    tissue,
+    points: printedPoints(tissue),
+    others: old === null ? neighboursOf(own, one) : [],
+    isOld: old !== null,
+  };
   const strips = stripsFor(drafts, print, longest);
   if (strips === null) return { of, why: "noHold", patches: [] };
   // On small paper strips are parted more often and lie over each other more: what is worth having is so on any paper.
@@ -249,6 +279,8 @@ interface Print {
   readonly points: ReturnType<typeof printedPoints>;
   /** Places in the chart of the printed lines that the wearer's runs between. */
   readonly others: readonly number[];
+  /** The tissue is a piece of her own, as it was before. */
+  readonly isOld: boolean;
 }
 
 /** The printed sizes that the wearer's own line runs between, without the base size's. */
@@ -358,17 +390,17 @@ const baseSizeLines = (print: Print, strip: Strip): readonly EdgeCurve<"piece">[
   baseSizeParts(print, strip).flatMap(({ edges }) => edges);
 
 /** The seams as they are printed: how a dart is folded shut at its mouth our own draft shows, and a file of hers need not. */
-const printedSeams = ({ source }: Nest, tissue: Piece): readonly SewnLine[] =>
-  sewnRing(tissue).filter(({ dart }) => source !== "own" || dart === null);
+const printedSeams = ({ source }: Nest, tissue: Piece, isOld: boolean): readonly SewnLine[] =>
+  sewnRing(tissue).filter(({ dart }) => isOld || source !== "own" || dart === null);
 
-function baseSizeParts({ nest, tissue }: Print, strip: Strip): readonly PatchLine[] {
+function baseSizeParts({ nest, tissue, isOld }: Print, strip: Strip): readonly PatchLine[] {
   const within = widened(strip, -INSET);
   const cut = (kind: PatchLine["kind"], curves: readonly EdgeCurve<"piece">[]): readonly PatchLine[] =>
     chained(curves.flatMap((curve) => partsInStrip(curve, within))).map((edges) => ({ kind, edges }));
   return [
     ...cut(
       "seam",
-      printedSeams(nest, tissue).map(({ curve }) => curve),
+      printedSeams(nest, tissue, isOld).map(({ curve }) => curve),
     ),
     ...cut(
       "dartLeg",
@@ -390,7 +422,7 @@ function otherLines({ of, seams }: Draft, { nest, tissue, others }: Print, strip
   return others.flatMap((size) => {
     const printed = nest.sizes[size]?.find(({ name }) => name === tissue.name);
     if (printed === undefined) return [];
-    return printedSeams(nest, printed)
+    return printedSeams(nest, printed, false)
       .filter((line) => seams.some(({ seam }) => seam === line.seam))
       .flatMap(({ curve }) => partsInStrip(curve, within).map((part) => ({ size, curve: part })));
   });
@@ -471,7 +503,13 @@ function endsOn({ legs }: Draft, final: Piece): readonly PiecePoint[] {
 }
 
 /** How far off the lower printed line the final one runs, where that level is on the strip. */
-function amountsOn({ seams }: Draft, { final, cutLines }: HalfPiece, { nest, tissue }: Print): readonly PatchAmount[] {
+function amountsOn(
+  { seams }: Draft,
+  { final, cutLines }: HalfPiece,
+  { nest, tissue, isOld }: Print,
+): readonly PatchAmount[] {
+  // Told from printed lines, of which an old piece has none.
+  if (isOld) return [];
   return cutLines.flatMap(({ piece, level, between }): PatchAmount[] => {
     const name: PointName = level === "hip" ? "sideHip" : "sideWaist";
     const at = final.points[name]?.at;

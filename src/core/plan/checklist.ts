@@ -26,6 +26,7 @@ import type { Mm } from "../units";
 import type { BustSpreadAt, ChecklistItem, CutLine, PlannedAlteration, PlannedDart } from "./plan";
 import type { Sizing } from "../sizing/sizing";
 import { cutLinePoint, lineAt } from "./cutLines";
+import type { HalfLevelled } from "./levelHalves";
 import {
   dartPlaces,
   drawnLengths,
@@ -48,6 +49,7 @@ export interface ChecklistInputs {
   readonly darts: readonly PlannedDart[];
   readonly alterations: readonly PlannedAlteration[];
   readonly truing: readonly TruingChange[];
+  readonly levelled: HalfLevelled | null;
   readonly bustPiece: PieceName;
   readonly bustPoint: { readonly own: PiecePoint | null };
   /** Pieces that are not the same on both halves. */
@@ -129,6 +131,9 @@ function jobsOn(piece: PieceName, inputs: ChecklistInputs): ChecklistItem[] {
     if (what.kind === "alteration")
       jobs.push({ piece, step: { kind: "alteration", planned }, amount: amountOf(planned) });
   }
+  const { levelled: level } = inputs;
+  if (level?.trace.after[piece] !== undefined)
+    jobs.push({ piece, step: { kind: "level", level }, amount: level.amount });
   if (tissue !== undefined && made !== undefined) {
     const places = movedOnTissue(tissue, made, redrawn).flatMap((place): readonly TissuePlace[] => {
       const told = marked.get(place.point);

@@ -55,6 +55,7 @@ export function workOfHalves(
 function told(step: ChecklistStep): unknown {
   // A line is marked where it runs before any alteration moves it.
   if (step.kind === "blend") return { ...step, cutLine: { ...step.cutLine, alterationMove: 0 } };
+  if (step.kind === "level") return step.level.amount;
   if (step.kind !== "alteration") return step;
   const { id, outcome } = step.planned;
   if (!outcome.ok) return [id, outcome.failure];

@@ -2,6 +2,8 @@
  * Halves that are cut in two cup versions, or altered for the bust by what each can take, are brought together at the centre
  * front: a fuller cup makes it longer.
  */
+import { untouched } from "../alterations/outcome/applied";
+import type { AlterationTrace } from "../alterations/outcome/trace";
 import { lowerAbove } from "../alterations/fit/waistWedge";
 import { centreOff } from "../girth/centreSeams";
 import type { PieceSet } from "../pattern/pieceSet";
@@ -13,8 +15,14 @@ const ROUNDS = 6;
 
 export interface Levelled {
   readonly pieces: PieceSet;
-  /** What was let in at the centre front, nothing at the side seam. */
-  readonly by: Mm;
+  /** null: it was the longer one. */
+  readonly level: HalfLevelled | null;
+}
+
+/** What was let in at the centre, nothing at the side seam, and how that is done. */
+export interface HalfLevelled {
+  readonly amount: Mm;
+  readonly trace: AlterationTrace;
 }
 
 /**
@@ -27,17 +35,21 @@ export function levelHalves(
   of: "front" | "back",
 ): { readonly left: Levelled; readonly right: Levelled } {
   const off = centreOff(left, right, of);
-  const as = (pieces: PieceSet): Levelled => ({ pieces, by: 0 });
+  const as = (pieces: PieceSet): Levelled => ({ pieces, level: null });
   if (Math.abs(off) <= SOLVER_ACCURACY) return { left: as(left), right: as(right) };
   const lengthen = (shorter: PieceSet, longer: PieceSet): Levelled => {
-    let [given, made] = [Math.abs(off), shorter];
+    const amount = Math.abs(off);
+    let given = amount;
+    let made = lowerAbove(shorter, of, given);
     for (let round = 0; round < ROUNDS; round += 1) {
-      made = lowerAbove(shorter, of, given).pieces;
-      const lacks = centreOff(longer, made, of);
+      const lacks = centreOff(longer, made.pieces, of);
       if (Math.abs(lacks) <= SOLVER_ACCURACY) break;
       given += lacks;
+      made = lowerAbove(shorter, of, given);
     }
-    return { pieces: made, by: Math.abs(off) };
+    const { pieces, traces, values } = made;
+    const piece = traces[0]?.piece ?? of;
+    return { pieces, level: { amount, trace: { ...untouched(piece, shorter, pieces), surgery: traces, values } } };
   };
   return off < 0 ? { left: lengthen(left, right), right: as(right) } : { left: as(left), right: lengthen(right, left) };
 }

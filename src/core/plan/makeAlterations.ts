@@ -186,7 +186,7 @@ function makeHalves(
       truing: new Map(),
       girths: {},
       pieces: built.blended,
-      isTouched: own.levelled !== 0,
+      isTouched: own.levelled !== null,
     };
   });
   for (const alteration of alterations) {
@@ -289,10 +289,16 @@ const centreGained = ({ made: { alterations } }: Finished, of: PieceName): Mm =>
     0,
   );
 
-function withLevel({ made, left }: Finished, { pieces, by }: Levelled, of: "front" | "back"): Finished {
-  if (by === 0) return { made, left };
+function withLevel({ made, left }: Finished, { pieces, level }: Levelled, of: "front" | "back"): Finished {
+  if (level === null) return { made, left };
   const piece = pieces.centreFront !== undefined && of === "front" ? "centreFront" : of;
-  const change: TruingChange = { piece, seam: "centre", what: "seamWalked", point: "centreWaist", amount: by };
+  const change: TruingChange = {
+    piece,
+    seam: "centre",
+    what: "seamWalked",
+    point: "centreWaist",
+    amount: level.amount,
+  };
   return { made: { ...made, pieces, changes: [...made.changes, change] }, left };
 }
 

@@ -19,7 +19,7 @@ import { EXTRAPOLATION_STEPS } from "../tolerance";
 import type { Mm } from "../units";
 import { buildPieces, type Built } from "./buildPieces";
 import { drawCutLines } from "./cutLines";
-import { levelHalves, type Levelled } from "./levelHalves";
+import { levelHalves, type HalfLevelled, type Levelled } from "./levelHalves";
 import type { PlanFailure } from "./planFailure";
 import type { CutLine } from "./plan";
 import { offerOf } from "./printed";
@@ -45,8 +45,8 @@ export interface PickedHalf {
   readonly sizing: Sizing;
   readonly nest: Nest;
   readonly built: Built;
-  /** What was let in at the centre front, so that it can be sewn to a fuller half; nothing at the side seam. */
-  readonly levelled: Mm;
+  /** What was let in at the centre front, so that it can be sewn to a fuller half; null: nothing. */
+  readonly levelled: HalfLevelled | null;
   readonly cutLines: readonly CutLine[];
   /** Ease drafted into the base size. */
   readonly drafted: Ease;
@@ -172,7 +172,7 @@ function pickAndBuild({
       sizing: { baseSize, cup: version, bust: { ...bust, alteration: built.alteration }, alternatives },
       nest: printed,
       built,
-      levelled: 0,
+      levelled: null,
       cutLines: drawCutLines(printed, built, at),
       drafted: pieces.easeOf(version.label, index),
     });
@@ -222,8 +222,8 @@ function buildHalves([left, right]: readonly Result<PickedHalf, PlanFailure>[]):
   if (!ofLeft.ok) return ofLeft;
   if (!ofRight.ok) return ofRight;
   const level = levelHalves(ofLeft.value.built.blended, ofRight.value.built.blended, "front");
-  const withLevel = (half: PickedHalf, { pieces, by }: Levelled): PickedHalf =>
-    by === 0 ? half : { ...half, levelled: by, built: { ...half.built, blended: pieces } };
+  const withLevel = (half: PickedHalf, { pieces, level: levelled }: Levelled): PickedHalf =>
+    levelled === null ? half : { ...half, levelled, built: { ...half.built, blended: pieces } };
   return ok({ left: withLevel(ofLeft.value, level.left), right: withLevel(ofRight.value, level.right) });
 }
 

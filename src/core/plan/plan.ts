@@ -15,6 +15,7 @@ import type { DartName, DartRef, LevelName, Nest, Piece, PieceName, PointName, S
 import type { Result } from "../result";
 import type { Sizing } from "../sizing/sizing";
 import type { Mm, Radians } from "../units";
+import type { HalfLevelled } from "./levelHalves";
 import type { DartPlaces, DrawnLength, TissuePlace } from "./tissuePlaces";
 
 /** A girth at a level: between which sizes its line runs, what is wanted and what the pieces give. */
@@ -164,6 +165,8 @@ export type ChecklistStep =
       /** Darts of a front that it is spread at; absent of other pieces. */
       readonly at?: BustSpreadAt;
     }
+  /** The centre front let in, so that it can be sewn to the other half, which has a fuller cup. */
+  | { readonly kind: "level"; readonly level: HalfLevelled }
   /** `taken`: what darts have given to the side seam there, so that it is marked once; mm taken off. */
   | { readonly kind: "blend"; readonly cutLine: CutLine; readonly from: LevelName; readonly taken: Mm }
   | { readonly kind: "alteration"; readonly planned: PlannedAlteration }
@@ -232,8 +235,8 @@ export interface PlanGarment {
  * and blended and the bust point are those of that cup.
  */
 export interface PlanHalf extends PlanGarment {
-  /** What was let in at the centre front, so that it can be sewn to a half with a fuller cup; nothing at the side seam. mm */
-  readonly levelled: Mm;
+  /** What was let in at the centre front, so that it can be sewn to a half with a fuller cup; null: nothing. */
+  readonly levelled: HalfLevelled | null;
   /** The final pieces. */
   readonly pieces: readonly Piece[];
   readonly darts: readonly PlannedDart[];

@@ -15,6 +15,7 @@ export function phaseOfStep(step: ChecklistStep): WorkPhase {
     case "trace":
       return "trace";
     case "bust":
+    case "level":
       return "bust";
     case "blend":
       return "widthsTraced";

@@ -66,7 +66,7 @@ const WAYS_OF: Readonly<Record<TrialSign, readonly TrialWay[]>> = {
   drops: ["off"],
   endsOutside: ["off"],
   endsInside: ["off"],
-  slips: ["off"],
+  ["slips"]: ["off"],
   cutsIn: ["off", "letOut"],
   dartEnds: [],
   bustPoint: [],

@@ -20,6 +20,10 @@ interface ToileSpot {
   readonly dart?: DartRef;
 }
 
+/** The drawings of a toile, in the order in which it is walked round: the side is seen from her left and from her right. */
+export const TOILE_VIEWS = ["front", "leftSide", "rightSide", "back"] as const;
+export type ToileViewName = (typeof TOILE_VIEWS)[number];
+
 /** A place that this garment has, and where; it is seen in one view at least. */
 export interface PlaceOnToile {
   readonly place: TrialPlace;
@@ -59,7 +63,7 @@ export function toilePlaces(half: ToileHalf, closure: Closure): readonly PlaceOn
 }
 
 /** The opening of a centre back, and what lies between the breasts, are of no half. */
-export const isAtCentre = (place: TrialPlace, { place: opening }: Closure): boolean =>
+const isAtCentre = (place: TrialPlace, { place: opening }: Closure): boolean =>
   place === "betweenBusts" || (place.startsWith("closure") && opening === "centreBack");
 
 /** The pieces of one side of the body that are not straps, and what is told of them. */

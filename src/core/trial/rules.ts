@@ -372,6 +372,11 @@ const ROWS: Readonly<Record<RuleName, Row>> = {
   },
   smallBust: {
     shows: [
+      sign("closureBust", "overlaps", 0.35, GAP),
+      sign("frontWaist", "drops", 0.3),
+      sign("frontHem", "drops", 0.25),
+      sign("frontAboveWaist", "foldAcross", 0.2),
+
       mark("bust", "bustPoint", 0.25),
       mark("dartEnd", "dartEnds", 0.2),
 

@@ -30,10 +30,8 @@ export interface Weighed {
 
 /** How probable each thing is before anything was seen. */
 const PRIOR = {
-  /** A sign seen that is not there. */
-  falseSign: 0.006,
   /** One cause more, as a logarithm; and that it is on one half alone. */
-  cause: -3.2,
+  cause: -2.6,
   oneHalf: -0.7,
   /** That she ticks a thing as right that is not. */
   wrongTick: 0.25,
@@ -68,6 +66,16 @@ export const DENIED_BY: Readonly<Partial<Record<TrialCheck, readonly (readonly [
 /** Where no cause shows a sign. */
 const UNHIDDEN: Readonly<Record<Half, number>> = { left: 1, right: 1 };
 
+/**
+ * Signs that none of the causes shows: seen falsely where all is as the table has it, and more of them, most of all on one half,
+ * where something else is amiss that the table does not know.
+ */
+const WORLDS = [
+  { share: 0.75, onBoth: 0.003, onOne: 0.003 },
+  { share: 0.25, onBoth: 0.02, onOne: 0.05 },
+] as const;
+type World = (typeof WORLDS)[number];
+
 const keyOf = (place: TrialPlace, sign: TrialSign): string => `${place} ${sign}`;
 
 /** One place and sign that any rule knows of, or that was seen: on which halves it was seen, and whether a tick denies it. */
@@ -80,8 +88,8 @@ interface Slot {
 export interface Findings {
   readonly lines: readonly ReadLine[];
   readonly slots: ReadonlyMap<string, Slot>;
-  /** What it all says where nothing is amiss. */
-  readonly ofNothing: number;
+  /** What it all says where nothing that the table knows is amiss, in each world. */
+  readonly ofNothing: readonly number[];
 }
 
 /** What was seen and what was not, ready to be weighed. */
@@ -103,7 +111,11 @@ export function findingsOf(
     const seenOn = (half: Half): boolean => here.some(({ halves }) => halves.includes(half));
     return [key, { seen: { left: seenOn("left"), right: seenOn("right") }, isDenied: denied.has(key) }];
   });
-  return { lines, slots: new Map(slots), ofNothing: slots.reduce((sum, [, slot]) => sum + toldBy(slot, UNHIDDEN), 0) };
+  return {
+    lines,
+    slots: new Map(slots),
+    ofNothing: WORLDS.map((world) => slots.reduce((sum, [, slot]) => sum + toldBy(slot, UNHIDDEN, world), 0)),
+  };
 }
 
 const shownAt = (rule: Rule, line: ReadLine): Shown | undefined =>
@@ -171,15 +183,16 @@ function amountsOf(
     const shown = coefficients.reduce((total, one, at) => total + one * (amounts[at] ?? 0), 0);
     return sum + Math.min(((shown - cloth) / CLOTH_READ) ** 2 / 2, WORST_MISFIT);
   }, 0);
-  return {
-    amounts,
-    measured: causes.map((_, i) => rows.some(({ coefficients }) => (coefficients[i] ?? 0) !== 0)),
-    misfit,
-  };
+  const measured = causes.map((_, i) => rows.some(({ coefficients }) => (coefficients[i] ?? 0) !== 0));
+  // Each amount beyond what it takes to find the causes' own could have been any other: that it agrees speaks for them.
+  const agreeing = Math.max(0, rows.length - measured.filter(Boolean).length);
+  return { amounts, measured, misfit: misfit - agreeing * AGREES };
 }
 
 /** How far from the usual first try an amount may be where hardly anything tells it, mm (our own choice). */
 const USUAL_SPREAD: Mm = 30;
+/** What an amount that was to be expected says, as a logarithm: of amounts up to about 30 mm that are as likely as each other. */
+const AGREES = Math.log(30 / (CLOTH_READ * Math.sqrt(2 * Math.PI)));
 /** No one line speaks louder against a set of causes than a sign that is missing. */
 const WORST_MISFIT = 3;
 
@@ -219,17 +232,29 @@ export function weigh(causes: readonly Supposed[], { lines, slots, ofNothing }: 
       for (const half of halves) miss[half] *= 1 - likely * invariant(shares[at], "share");
       hidden.set(key, miss);
     }
-  const told = [...hidden].reduce((sum, [key, miss]) => {
-    const slot = invariant(slots.get(key), "sign");
-    return sum + toldBy(slot, miss) - toldBy(slot, UNHIDDEN);
-  }, ofNothing);
+  const inWorld = (world: World, at: number): number =>
+    [...hidden].reduce(
+      (sum, [key, miss]) => {
+        const slot = invariant(slots.get(key), "sign");
+        return sum + toldBy(slot, miss, world) - toldBy(slot, UNHIDDEN, world);
+      },
+      Math.log(world.share) + invariant(ofNothing[at], "world"),
+    );
+  const told = logOfSum(WORLDS.map(inWorld));
   return { causes, amounts, measured, score: prior + told - misfit };
 }
 
+/** The logarithm of a sum of what these are the logarithms of. */
+function logOfSum(logs: readonly number[]): number {
+  const most = Math.max(...logs);
+  return most + Math.log(logs.reduce((sum, log) => sum + Math.exp(log - most), 0));
+}
+
 /** What a slot adds: both halves alike are one thing seen or not seen. */
-function toldBy({ seen, isDenied }: Slot, miss: Readonly<Record<Half, number>>): number {
+function toldBy({ seen, isDenied }: Slot, miss: Readonly<Record<Half, number>>, { onBoth, onOne }: World): number {
+  const falseSign = seen.left === seen.right ? onBoth : onOne;
   const of = (half: Half): number => {
-    const shown = 1 - (1 - PRIOR.falseSign) * miss[half];
+    const shown = 1 - (1 - falseSign) * miss[half];
     if (seen[half]) return Math.log(shown);
     return Math.log(1 - shown) + (isDenied ? Math.log(1 - (1 - PRIOR.wrongTick) * (1 - miss[half])) : 0);
   };

@@ -6,7 +6,7 @@ import { ruleOf } from "./rules";
 import type { TrialAnswer } from "./trialReading";
 
 /** Of the answers taken those that no later one has taken the place of: one for both halves, or one on each. */
-export function takenNow({ taken = [] }: Trial): readonly TakenAnswer[] {
+function takenNow({ taken = [] }: Trial): readonly TakenAnswer[] {
   return taken.reduce<readonly TakenAnswer[]>(
     (stand, answer) =>
       answer.half === undefined ? [answer] : [...stand.filter(({ half }) => half !== answer.half), answer],

@@ -3,6 +3,7 @@ import { pageStorage } from "../../store/backup";
 import type { Library, StorageFailure } from "../../store/library";
 import type { Surroundings } from "../../store/sessionParts";
 import { pageChannel } from "../../store/tabs";
+import { photographStore } from "../trial/photographStore";
 import { COLLISIONS } from "../works/collisionsPart";
 import { offerFile } from "../works/offerFile";
 
@@ -12,6 +13,7 @@ export const pageSurroundings = (library: Library | StorageFailure): Surrounding
   channel: pageChannel(),
   now: () => Date.now(),
   isHidden: () => document.visibilityState === "hidden",
+  removed: (id) => void photographStore.removeWork(id),
   give: offerFile,
   persist,
   collisionWords: async (collisions) => {

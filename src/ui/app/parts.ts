@@ -1,10 +1,12 @@
 /** Everything that is loaded after the page, in one place, so that it can be fetched ahead. It is about the page, not about a work. */
+import { PHOTOGRAPHS } from "../trial/photographsPart";
 import { BASES } from "../standing/basesPart";
 import { STANDING } from "../standing/standingPart";
 import { POINTED_DART } from "../darts/pointedDartPart";
 import { CHART_FIT } from "../envelope/chartFitPart";
 import { createLater, type Later } from "../parts/later";
 import { SEWN } from "../sewn/sewnPart";
+import { VERSIONS } from "../versions/versionsPart";
 import { OWN_PATTERN } from "../tissue/ownPatternPart";
 import { BODIES } from "../tape/bodiesPart";
 import { PLAN_NOTE } from "../tape/planNotePart";
@@ -45,8 +47,11 @@ export const AHEAD: readonly Pick<Later<unknown>, "fetchAhead">[] = [
   SEWN,
   OWN_PATTERN,
   CHART_FIT,
+  VERSIONS,
+
   STANDING,
   BASES,
+  PHOTOGRAPHS,
   DEMOS,
   COLLISIONS,
   FRONT_DRAWING,

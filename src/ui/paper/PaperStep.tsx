@@ -7,6 +7,7 @@ import { useRun, useSettledWork } from "../session/useWork";
 import { Choice } from "../fields/Choice";
 import { ChecklistPaper } from "./ChecklistPaper";
 import { MeasurePaper } from "./MeasurePaper";
+import { SincePaper } from "./SincePaper";
 import { TrialPaper } from "./TrialPaper";
 import { TrueScalePaper } from "./TrueScalePaper";
 
@@ -15,14 +16,17 @@ const SIZES: readonly { readonly value: PaperSize; readonly label: string }[] = 
   { value: "Letter", label: "Letter" },
 ];
 
-const SHEETS = (["checklist", "pieces", "overlay", "trial", "measures"] as const).map((value) => ({
+const SHEETS = (["checklist", "pieces", "overlay", "since", "trial", "measures"] as const).map((value) => ({
   value,
   label: SHEET_NAMES[value],
 }));
 
 export function PaperStep() {
   const paper = useSettledWork((work) => work.paper);
-  const sheet = usePageState((page) => page.sheet);
+  const chosen = usePageState((page) => page.sheet);
+  // What changed since a trial can be asked only where there is one.
+  const hasTrials = useSettledWork(({ trials }) => trials !== undefined && trials.length > 0);
+  const sheet = chosen === "since" && !hasTrials ? "checklist" : chosen;
   const showSheet = usePageState((page) => page.showSheet);
   const nest = useSettledWork(printedNestOf);
   const source = nest.ok ? nest.value.source : "standIn";
@@ -35,7 +39,12 @@ export function PaperStep() {
         <p>{sheetAbout(sheet, source)}</p>
       </header>
       <div className="paper-choice">
-        <Choice legend="Print" options={SHEETS} value={sheet} onChange={showSheet} />
+        <Choice
+          legend="Print"
+          options={SHEETS.filter(({ value }) => hasTrials || value !== "since")}
+          value={sheet}
+          onChange={showSheet}
+        />
         {!isFile && (
           <Choice
             legend="Paper"
@@ -57,6 +66,8 @@ function SheetPaper({ sheet }: { readonly sheet: Sheet }) {
     case "pieces":
     case "overlay":
       return <TrueScalePaper key={sheet} kind={sheet} />;
+    case "since":
+      return <SincePaper />;
     case "trial":
       return <TrialPaper />;
     case "measures":

@@ -1,7 +1,7 @@
 import { useEffect, useId, useMemo } from "react";
 import type { Plan } from "../../core/plan/plan";
 import type { Work } from "../../core/decisions/work";
-import type { PaperFailure, PaperKind, PaperRequest } from "../../paper/request";
+import type { OldPieces, PaperFailure, PaperKind, PaperRequest } from "../../paper/request";
 import { planDoubts } from "../../words/doubts";
 import {
   BROWSER_PRINTS_CHECKLIST,
@@ -32,7 +32,7 @@ export function TrueScalePaper({ kind }: { readonly kind: PaperKind }) {
   const result = useSettledPlan();
   if (!result.ok)
     return <FailureNote words={planFailureWords(result.failure, work.unit, work.pattern.chart.sizes.length)} />;
-  return <Planned work={work} plan={result.value} kind={kind} />;
+  return <PlannedPaper work={work} plan={result.value} kind={kind} />;
 }
 
 /** Long enough that ticking one box after another draws one preview. */
@@ -42,12 +42,18 @@ interface PlannedProps {
   readonly work: Work;
   readonly plan: Plan;
   readonly kind: PaperKind;
+  /** Of an overlay: the pieces it is laid on, in place of the printed tissue. */
+  readonly old?: OldPieces;
 }
 
-function Planned({ work, plan, kind }: PlannedProps) {
+/** What is chosen of it, what it comes to, and its files. */
+export function PlannedPaper({ work, plan, kind, old }: PlannedProps) {
   const chosen = useChoices((choices) => choices);
   const day = today();
-  const request = useMemo(() => requestFor(work, plan, kind, chosen, day), [work, plan, kind, chosen, day]);
+  const request = useMemo(
+    () => ({ ...requestFor(work, plan, kind, chosen, day), ...(old === undefined ? {} : { old }) }),
+    [work, plan, kind, chosen, day, old],
+  );
   const preview = usePreview(request);
   const failure = failureOf(request, preview);
   return (

@@ -67,4 +67,8 @@ export function requestFor(work: Work, plan: Plan, kind: PaperKind, chosen: Chos
 
 /** Whether two requests come to the same paper. A work never changes in place. */
 export const isSameRequest = (a: PaperRequest, b: PaperRequest): boolean =>
-  a.work === b.work && a.day === b.day && JSON.stringify(a.choices) === JSON.stringify(b.choices);
+  a.work === b.work &&
+  a.plan === b.plan &&
+  a.old?.plan === b.old?.plan &&
+  a.day === b.day &&
+  JSON.stringify(a.choices) === JSON.stringify(b.choices);

@@ -1,4 +1,4 @@
-import { useEffect, useMemo, useRef, useState } from "react";
+import { useMemo, useRef, useState } from "react";
 import type { Half } from "../../core/decisions/alteration";
 import { LIMITS } from "../../core/decisions/limits";
 import type { Observation, Trial, TrialPlace } from "../../core/decisions/trial";
@@ -36,16 +36,8 @@ export function RecordLines({ trial, plan, work }: RecordLinesProps) {
   const { closure } = trial.sewn.pattern;
   const places = useMemo(() => toilePlaces(plan.left, closure), [plan, closure]);
   const [aiming, setAiming] = useState<string | null>(null);
-  const [wanted, setWanted] = useState<string | null>(null);
   const list = useRef<HTMLOListElement>(null);
   const aimed = lines.findIndex(({ id, towards }) => id === aiming && towards === undefined);
-
-  // A line begun on the drawing goes on in its fields.
-  useEffect(() => {
-    if (wanted === null) return;
-    list.current?.querySelector<HTMLElement>(`[data-line="${CSS.escape(wanted)}"] .line-sign select`)?.focus();
-    setWanted(null);
-  }, [wanted]);
 
   const put = (observation: Observation): void => run({ kind: "putObservation", trial: trial.id, observation });
 
@@ -58,7 +50,8 @@ export function RecordLines({ trial, plan, work }: RecordLinesProps) {
     }
     if (trial.observations.length >= LIMITS.observations) return;
     put(lineOnHalf(linePlaced({ id: next }, place, dart), half));
-    setWanted(next);
+    // A line begun on the drawing goes on in its fields.
+    list.current?.querySelector<HTMLElement>(".record-line[data-new] .line-sign select")?.focus();
   };
 
   const remove = (at: number): void => {

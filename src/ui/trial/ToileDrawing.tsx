@@ -4,15 +4,8 @@ import type { Closure } from "../../core/decisions/pattern";
 import type { Observation, TrialPlace } from "../../core/decisions/trial";
 import type { DartRef } from "../../core/pattern/piece";
 import type { Plan } from "../../core/plan/plan";
-import {
-  DISC,
-  drawnSigns,
-  TOILE_VIEWS,
-  toileFigures,
-  type ToileFigure,
-  type ToileNumber,
-  type ToileViewName,
-} from "../../drawing/toileFigure";
+import { DISC, drawnSigns, toileFigures, type ToileFigure, type ToileNumber } from "../../drawing/toileFigure";
+import { TOILE_VIEWS, type ToileViewName } from "../../core/toile/toilePlaces";
 import { dartRefWords } from "../../words/terms/names";
 import { MIRROR_NOTE, yourHalf } from "../../words/trial";
 import { placeWords } from "../../words/trialPlaces";

@@ -10,6 +10,7 @@ import { FailureNote } from "../session/FailureNote";
 import { today } from "../session/today";
 import { useSettledPlan } from "../session/usePlan";
 import { useRun, useSettledWork } from "../session/useWork";
+import { Versions } from "../versions/Versions";
 import { Answers } from "./Answers";
 import { BeforeReading } from "./BeforeReading";
 import { KeepHalf } from "./KeepHalf";
@@ -73,6 +74,7 @@ export function TrialStep() {
         />
       )}
       {shown !== undefined && <OneTrial key={shown.id} trial={shown} number={trials.length - trials.indexOf(shown)} />}
+      <Versions />
     </>
   );
 }

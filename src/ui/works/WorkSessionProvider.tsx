@@ -2,9 +2,11 @@ import { useEffect, useLayoutEffect, useMemo, useRef, useState, type ReactNode }
 import { useStore } from "zustand";
 import type { Work } from "../../core/decisions/work";
 import { blankWork } from "../../document/blank";
+import type { PhotographInFile } from "../../document/photographsFile";
 import type { WorkSession } from "../../store/workSession";
 import { createShowing, ShowingProvider } from "../session/ofWork";
 import { WorkStoreProvider, type WorkStore } from "../session/useWork";
+import { photographStore } from "../trial/photographStore";
 import { readFileApart } from "./openFileReader";
 import { WorksProvider, type Works } from "./useWorks";
 
@@ -61,9 +63,13 @@ export function WorkSessionProvider({ store, session, children }: WorkSessionPro
       forgotten: session.forgotten,
       forget: session.forget,
       download: () => void session.download(),
+      downloadWith: (photographs: readonly PhotographInFile[]) => void session.download(photographs),
       downloadAll: () => void session.downloadAll(),
       openFile: async (file: File) => {
-        await session.bringIn(await readFileApart(file), file.name);
+        const read = await readFileApart(file);
+        const photographs = read.ok ? read.value.works.flatMap((one) => one.photographs ?? []) : [];
+        if (photographs.length > 0) await photographStore.keep(photographs);
+        await session.bringIn(read, file.name);
       },
       dismiss: session.dismiss,
     }),

@@ -2,6 +2,7 @@
 import { createContext, useContext } from "react";
 import type { Work } from "../../core/decisions/work";
 import { invariant } from "../../core/result";
+import type { PhotographInFile } from "../../document/photographsFile";
 import type { WorkEntry } from "../../store/library";
 import type { Message, StorageState } from "../../store/sessionState";
 
@@ -16,7 +17,7 @@ export interface Works {
   readonly open: (id: string) => void;
   readonly startBlank: () => void;
   readonly startDemo: (demo: Work) => void;
-  /** Opens a new work that was made of another. */
+  /** Keeps a work that was made of another, and opens it. */
   readonly begin: (work: Work) => void;
   readonly copy: (id: string) => void;
   /** Puts a work in the bin. */
@@ -30,6 +31,7 @@ export interface Works {
   /** @returns whether it could be kept */
   readonly forget: (keys: readonly string[]) => Promise<boolean>;
   readonly download: () => void;
+  readonly downloadWith: (photographs: readonly PhotographInFile[]) => void;
   readonly downloadAll: () => void;
   readonly openFile: (file: File) => Promise<void>;
   readonly messages: readonly Message[];

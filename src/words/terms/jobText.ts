@@ -15,6 +15,9 @@ export interface Context {
   readonly traced: string | undefined;
   /** Where the job is told of one half alone. */
   readonly half?: Half;
+
+  /** Told from the piece as it was sewn before, not from the printed tissue. */
+  readonly isFromOld?: true;
 }
 
 /** A job in words. */

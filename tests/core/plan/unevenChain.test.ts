@@ -99,7 +99,7 @@ const soundOf = (work: Work, { ledger }: Plan): Work => ({
 const isAllMade = ({ ledger }: Plan): boolean => ledger.every(({ outcome }) => outcome.ok);
 /** Whether a centre was drawn to the other half's length: then no half is as it would be for both. */
 const isLevelled = ({ left, right }: Plan): boolean =>
-  [left, right].some(({ levelled, truing }) => levelled !== 0 || truing.some(({ seam }) => seam === "centre"));
+  [left, right].some(({ levelled, truing }) => levelled !== null || truing.some(({ seam }) => seam === "centre"));
 
 interface Tally {
   apart: number;

@@ -66,7 +66,7 @@ describe("toilePlaces", () => {
     for (const { place, spots } of toilePlaces(plan.left, pattern.closure)) {
       for (const { view, piece, at } of spots) {
         const on = plan.left.pieces.find(({ name }) => name === piece);
-        const isBack = /^back/u.test(piece);
+        const isBack = piece.startsWith("back");
         expect([place, view, isBack]).toEqual([place, view, view === "back"]);
         const corners = Object.values(on?.points ?? {}).map((point) => point.at);
         const [xs, ys] = [corners.map(({ x }) => x), corners.map(({ y }) => y)];

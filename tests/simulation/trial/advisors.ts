@@ -14,6 +14,8 @@ import { applyCommand } from "../../../src/core/plan/commands";
 import type { Plan } from "../../../src/core/plan/plan";
 import { readTrial } from "../../../src/core/trial/readTrial";
 import { answerCommand } from "../../../src/core/trial/takeAnswer";
+
+import { HALVES } from "./body";
 import type { Advisor } from "./loop";
 
 /** Nothing is altered. */
@@ -108,7 +110,7 @@ const clothOf = ({ amount, way }: Observation): number =>
   amount === undefined ? UNSAID : way === "pinched" ? 2 * amount : amount;
 
 /** What one line asks for: an alteration, or so much more of the whole bust. */
-type Asked = Alteration | { readonly kind: "bust"; readonly amount: number };
+type Asked = Alteration | { readonly kind: "bust"; readonly amount: number; readonly half?: Half };
 
 const onHalf = (half: Half | undefined) => (half === undefined ? {} : { half });
 
@@ -129,7 +131,7 @@ function askedBy(pieces: PieceSet, seen: Observation): Asked | null {
   const id = `each-${what}-${dart?.dart ?? ""}-${half ?? "both"}`;
   switch (what) {
     case "bust":
-      return { kind: "bust", amount: 2 * amount };
+      return { kind: "bust", amount: 2 * amount, ...onHalf(half) };
     case "bustPointLevel":
       return fitAsked(pieces, what, mark?.down ?? 0, half);
     case "dartEnd": {
@@ -210,19 +212,38 @@ function bustAltered(work: Work, { sizing: { baseSize, cup, bust } }: Plan, more
   return { ...work, picks };
 }
 
+/** The cup version of one half that comes nearest to so much more of the whole girth. */
+function cupAltered(work: Work, plan: Plan, half: Half, more: number): Work {
+  const { cups } = work.pattern.chart;
+  const now = cups.find(({ label }) => label === plan[half].sizing.cup.label);
+  if (now === undefined) return work;
+  const off = (difference: number): number => Math.abs(difference - now.difference - more);
+  const [nearest = now] = cups.toSorted((a, b) => off(a.difference) - off(b.difference));
+  if (nearest === now) return work;
+  const { picks } = bustAltered(work, plan, 0);
+  return { ...work, picks: { ...picks, halfCups: { ...picks.halfCups, [half]: nearest.label } } };
+}
+
 const eachByItself: Advisor = ({ observations }, work) => {
   const plan = derivePlan(work);
   if (!plan.ok) return work;
   const pieces = setOf(plan.value.left.pieces);
   const asked = observations.flatMap((seen) => askedBy(pieces, seen) ?? []);
-  const ofBust = asked.flatMap((one) => (one.kind === "bust" ? [one.amount] : []));
-  const more = ofBust.reduce((a, b) => a + b, 0) / Math.max(1, ofBust.length);
-  const others = meanOf(asked.flatMap((one) => (one.kind === "bust" ? [] : [one])));
-  const alterations = others
+  const moreOn = (half: Half | undefined): number => {
+    const amounts = asked.flatMap((one) => (one.kind === "bust" && one.half === half ? [one.amount] : []));
+    return amounts.reduce((a, b) => a + b, 0) / Math.max(1, amounts.length);
+  };
+  const onBoth = moreOn(undefined);
+  const whole = onBoth === 0 ? work : bustAltered(work, plan.value, onBoth);
+  const cupped = HALVES.reduce((next, half) => {
+    const more = moreOn(half);
+    return more === 0 ? next : cupAltered(next, plan.value, half, more);
+  }, whole);
+  const alterations = meanOf(asked.flatMap((one) => (one.kind === "bust" ? [] : [one])))
     .map(rounded)
     .reduce(added, work.alterations)
     .toSorted((a, b) => placeInOrder(a) - placeInOrder(b));
-  return withinReach({ ...(more === 0 ? work : bustAltered(work, plan.value, more)), alterations });
+  return withinReach({ ...cupped, alterations });
 };
 
 /** The planner's own: the first of its answers, where it has one. */

@@ -25,7 +25,7 @@ export function soundPlan(work: Work): Plan | null {
 
 /** A work with what a handbook would do for truths, in the trade's order; null where these pieces have not what it is done on. */
 export function idealWork(work: Work, plan: Plan, truths: readonly Truth[]): Work | null {
-  const ideals = truths.map((truth) => kindOf(truth.name).ideal?.(truth, plan) ?? null);
+  const ideals = truths.map((truth) => kindOf(truth.name).ideal?.(truth, plan, work) ?? null);
   if (ideals.includes(null)) return null;
   const added = ideals.flatMap((ideal) => ideal?.alterations ?? []);
   return {
@@ -55,12 +55,11 @@ export function needsOf(work: Work, plan: Plan, truths: readonly Truth[]): OnHal
     if (made === null) return null;
     const after = ideal === work ? base : measured(made);
     for (const half of HALVES) {
-      if (!isOn(truth, half)) continue;
       for (const dimension of DIMENSIONS) {
         const [was, is] = [base[half][dimension], after[half][dimension]];
         const own = kind.needs[dimension];
         if (was === undefined) continue;
-        const more = own === undefined ? (is ?? was) - was : own * truth.amount;
+        const more = own === undefined ? (is ?? was) - was : isOn(truth, half) ? own * truth.amount : 0;
         needs[half][dimension] = (needs[half][dimension] ?? was) + more;
       }
     }

@@ -4,7 +4,7 @@ import type { Observation, Trial } from "../../../src/core/decisions/trial";
 import { residualsOf } from "./body";
 import { chancesOf } from "./chances";
 import { lookInMirror, NO_NOISE, trulySeen, USUAL_NOISE, type Noise } from "./mirror";
-import { LOOSE_NAMES, ROW_NAMES, type Truth } from "./truths";
+import { kindOf, LOOSE_NAMES, ROW_NAMES, type Truth } from "./truths";
 import { wearerOf, wearerWith, type Wearer } from "./wearers";
 
 const look = (wearer: Wearer, noise: Noise, seed = 1): Trial =>
@@ -40,7 +40,8 @@ const seenAt = (lines: readonly Omit<Observation, "id">[], place: string, sign: 
 describe("the mirror, without any error", () => {
   const alone = [...ROW_NAMES, ...LOOSE_NAMES].flatMap((name) =>
     STYLE_NAMES.flatMap((style): readonly (readonly [string, Wearer])[] => {
-      const wearer = wearerWith(style, [{ name, amount: 12 }]);
+      const isOneSided = kindOf(name).oneSided === 1;
+      const wearer = wearerWith(style, [{ name, amount: 12, ...(isOneSided ? { half: "left" } : {}) }]);
       return wearer === null ? [] : [[`${name} of ${style}`, wearer]];
     }),
   );

@@ -14,13 +14,17 @@ const VANISHES = 2;
 const LEAVES_MORE: Readonly<Partial<Record<TruthName, Partial<Record<StyleName, number>>>>> = {
   lowBustPoint: { princessArmhole: AMOUNT / 4 },
   highBustPoint: { princessArmhole: AMOUNT / 4 },
+  // The chart's next cup is a whole girth of 30 mm away: 15 on the half.
+  oneBreastFuller: { midriff: 15 - AMOUNT + 0.1 },
+  oneBreastSmaller: { midriff: 15 - AMOUNT + 0.1 },
 };
 /** What an alteration may move beside, where it rightly changes nothing else. */
 const MOVES_BESIDE = 4;
 
 const wearers = ROW_NAMES.flatMap((name) =>
   STYLE_NAMES.flatMap((style): readonly (readonly [string, Wearer, StyleName])[] => {
-    const wearer = wearerWith(style, [{ name, amount: AMOUNT }]);
+    const isOneSided = kindOf(name).oneSided === 1;
+    const wearer = wearerWith(style, [{ name, amount: AMOUNT, ...(isOneSided ? { half: "left" } : {}) }]);
     return wearer === null ? [] : [[`${name} of ${style}`, wearer, style]];
   }),
 );

@@ -10,7 +10,7 @@
 import { fitOf } from "../../../src/core/alterations/fit/index";
 import type { Alteration, Half } from "../../../src/core/decisions/alteration";
 import type { FitName } from "../../../src/core/decisions/fitNames";
-import type { Picks } from "../../../src/core/decisions/work";
+import type { Picks, Work } from "../../../src/core/decisions/work";
 import type { DartRef } from "../../../src/core/pattern/piece";
 import { setOf } from "../../../src/core/pattern/pieceSet";
 import type { Plan } from "../../../src/core/plan/plan";
@@ -38,10 +38,10 @@ interface TruthKind {
   readonly oneSided?: number;
   /** What the body needs more of each dimension, for each mm of the amount. */
   readonly needs: Readonly<Partial<Record<Dimension, number>>>;
-  /** The right alteration changes other dimensions too, and rightly: the body needs them so. */
+  /** The right alteration changes other dimensions too, and rightly: the body needs them so, on both halves. */
   readonly follows?: true;
   /** Absent: none is known. null: not on these pieces. */
-  readonly ideal?: (truth: Truth, plan: Plan) => Ideal | null;
+  readonly ideal?: (truth: Truth, plan: Plan, work: Work) => Ideal | null;
   /** What is seen of it that no dimension says, on the half that has it, or on both. */
   readonly seen?: (amount: number, half: Half) => readonly Seen[];
   /** Not where the garment has not these: the hip, or a seam over the bust. */
@@ -72,6 +72,29 @@ const byBust =
       bustAlteration: sizing.bust.alteration + 2 * times * amount,
     },
   });
+
+/** The cup version of one half that comes nearest to what is more, or less, of it; null where the chart prints none beside. */
+const byHalfCup =
+  (times: number) =>
+  ({ amount, half }: Truth, { sizing: { baseSize, cup, bust } }: Plan, { pattern }: Work): Ideal | null => {
+    const now = pattern.chart.cups.find(({ label }) => label === cup.label);
+    if (now === undefined || half === undefined) return null;
+    // A cup's difference is of the whole girth: half of it is on each half.
+    const wanted = now.difference + 2 * times * amount;
+    const [nearest] = pattern.chart.cups.toSorted(
+      (a, b) => Math.abs(a.difference - wanted) - Math.abs(b.difference - wanted),
+    );
+    if (nearest === undefined || nearest === now) return null;
+    return {
+      alterations: [],
+      picks: {
+        baseSize: baseSize.label,
+        cup: now.label,
+        halfCups: { [half]: nearest.label },
+        bustAlteration: bust.alteration,
+      },
+    };
+  };
 
 const piecesOn = (plan: Plan, half: Half | undefined) => setOf((half === "right" ? plan.right : plan.left).pieces);
 
@@ -198,6 +221,9 @@ const WITH_ROW = {
   },
   fullerCup: { amounts: [9, 25], needs: { cup: 1 }, follows: true, ideal: byBust(1) },
   smallerCup: { amounts: [9, 18], needs: { cup: -1 }, follows: true, ideal: byBust(-1) },
+  /** Breasts are seldom alike: as much as a cup version, on one half. */
+  oneBreastFuller: { amounts: [9, 16], oneSided: 1, needs: { cup: 1 }, follows: true, ideal: byHalfCup(1) },
+  oneBreastSmaller: { amounts: [9, 16], oneSided: 1, needs: { cup: -1 }, follows: true, ideal: byHalfCup(-1) },
   longAboveBust: { amounts: [9, 25], needs: { lengthAbove: 1 }, ideal: byFit("lengthAboveBust", 1) },
   shortAboveBust: { amounts: [9, 25], needs: { lengthAbove: -1 }, ideal: byFit("lengthAboveBust", -1) },
   longBelowBust: { amounts: [9, 28], needs: { lengthBelow: 1 }, follows: true, ideal: longBelow(1) },

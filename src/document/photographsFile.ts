@@ -1,0 +1,41 @@
+/** Photographs of trials in a file of one work, where they were asked for: beside the work, which reads the same without them. */
+import * as z from "zod/mini";
+
+export const PHOTOGRAPH_TYPES = ["image/jpeg", "image/webp", "image/png"] as const;
+export type PhotographType = (typeof PHOTOGRAPH_TYPES)[number];
+
+export interface PhotographInFile {
+  /** Of which trial, by its id. */
+  readonly trial: string;
+  /** When it was added: milliseconds since 1970. */
+  readonly added: number;
+  readonly type: PhotographType;
+  /** Its bytes, base 64. */
+  readonly data: string;
+}
+
+/** As many as a file holds, and characters of one: far more than one that was scaled down. */
+const MOST = 300;
+const LONGEST = 3_000_000;
+
+const photograph = z.strictObject({
+  trial: z.string().check(z.maxLength(200)),
+  added: z.int().check(z.gte(0)),
+  type: z.enum(PHOTOGRAPH_TYPES),
+  data: z.string().check(z.maxLength(LONGEST), z.regex(/^[A-Za-z0-9+/]+={0,2}$/)),
+});
+
+const envelope = z.object({ photographs: z.array(z.unknown()).check(z.maxLength(MOST)) });
+
+/** Whether a file was saved with them, whatever they are. */
+export const isWithPhotographs = (data: unknown): boolean =>
+  typeof data === "object" && data !== null && Object.hasOwn(data, "photographs");
+
+/** Those that can be read; one that cannot be loses neither the others nor the work. */
+export function photographsIn(data: unknown): readonly PhotographInFile[] {
+  const found = envelope.safeParse(data);
+  return (found.data?.photographs ?? []).flatMap((one) => {
+    const parsed = photograph.safeParse(one);
+    return parsed.success ? [parsed.data] : [];
+  });
+}

@@ -1,0 +1,29 @@
+/** Photographs of a trial, in words. */
+import { dayWords } from "./terms/days";
+
+export const PHOTOGRAPH_WORDS = {
+  title: "Photographs",
+  add: "Add photographs",
+  choose: "Photographs to add",
+  note: "They stay in this browser on this device, scaled down. They are never sent, and in no file unless you save one with them.",
+  save: "Save with photographs",
+  undo: "Bring it back",
+  removed: "Photograph removed.",
+  looking: "Looking for photographs…",
+  smaller: "Make it small",
+  unavailable: "Photographs cannot be kept or shown here just now. The trial itself is not touched.",
+  full: "There is no room for another photograph. The trial itself is not touched.",
+} as const;
+
+/** "Trial of 25 November 2026, photograph 2 of 3". */
+export const photographName = (day: string | undefined, at: number, of: number): string =>
+  `${day === undefined ? "Trial" : `Trial of ${dayWords(day)}`}, photograph ${at + 1} of ${of}`;
+
+export const enlargeLabel = (name: string): string => `Enlarge: ${name}`;
+export const removeLabel = (name: string): string => `Remove: ${name}`;
+
+export const unreadableSentence = (count: number): string =>
+  count === 1 ? "1 photograph cannot be read any more." : `${count} photographs cannot be read any more.`;
+
+export const notAddedSentence = (names: readonly string[]): string =>
+  `No picture that this browser can read: ${names.join(", ")}.`;
