@@ -149,7 +149,7 @@ async function beginTrial(page: Page, hand: Hand, isClean: boolean): Promise<voi
       await hand.write(before.getByLabel(`Bust point, ${half}: ${way}`), "0");
   for (const check of await before.locator(".trial-check").all()) {
     // oxlint-disable-next-line no-await-in-loop
-    const isHem = /^Hem/u.test((await check.locator("legend").textContent()) ?? "");
+    const isHem = ((await check.locator("legend").textContent()) ?? "").startsWith("Hem");
     // oxlint-disable-next-line no-await-in-loop
     await hand.tick(check.getByLabel(isHem && !isClean ? "no" : "yes", { exact: true }));
   }
