@@ -39,7 +39,7 @@ function answerTo(args: readonly string[], day: string): Result<string, string> 
 function printed({ file, json, seen }: Extract<Command, { kind: "plan" }>): Result<string, string> {
   const read = workFrom(file);
   if (!read.ok) return read;
-  const work: Result<Work, string> = seen === null ? read : workWithSeen(read.value, seen);
+  const work: Result<Work, string> = seen === undefined ? read : workWithSeen(read.value, seen);
   if (!work.ok) return work;
   const planned = plannedFor(work.value, file);
   if (!planned.ok) return planned;

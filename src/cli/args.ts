@@ -47,7 +47,7 @@ export interface Turn {
 export type Command =
   | { readonly kind: "help" }
   /** `seen`: lines that count for this print alone. */
-  | { readonly kind: "plan"; readonly file: string; readonly json: boolean; readonly seen: string | null }
+  | { readonly kind: "plan"; readonly file: string; readonly json: boolean; readonly seen?: string }
   | { readonly kind: "turn"; readonly file: string; readonly turn: Turn; readonly out: string };
 
 const VALUED = ["--seen", "--take", "--half", "--keep-half", "--close", "--day", "--out"] as const;
@@ -87,7 +87,7 @@ function commandOf({ files, values, flags }: Given<Valued, Plain>): Result<Comma
   const seen = values.get("--seen") ?? null;
   if (out === undefined) {
     if (does !== undefined) return fail(`${does} makes another work: say where to write it with --out.`);
-    return ok({ kind: "plan", file, json: flags.has("--json"), seen });
+    return ok({ kind: "plan", file, json: flags.has("--json"), ...(seen === null ? {} : { seen }) });
   }
   if (does === undefined && seen === null) return fail("Say what to do before --out writes it. --help shows what.");
   if (flags.has("--json")) return fail("--json prints a plan and --out writes a work: leave one out.");

@@ -83,7 +83,7 @@ describe("a whole loop from outside", () => {
       { id: "trial-1", day: "2026-11-07", sewn: decidedIn(readBack(first)), observations: [] },
     ]);
 
-    const seen = fileWith("seen.json", JSON.stringify(SWAY.map(({ id: _, ...line }) => line)));
+    const seen = fileWith("seen.json", JSON.stringify(SWAY.map((line) => ({ ...line, id: undefined }))));
     expect(reported(sewn, "--seen", seen).trial?.seen.map(({ line, id, place }) => [line, id, place])).toEqual([
       [1, "seen-1", "backAboveWaist"],
       [2, "seen-2", "backHem"],
