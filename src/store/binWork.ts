@@ -101,8 +101,8 @@ export async function clearOldBin({ library, now, removed }: SessionParts): Prom
   const all = await library.list();
   if (!all.ok) return;
   for (const { id, binned } of all.value) {
-    if (binned === null || now() - binned <= BIN_TIME) continue;
-    if ((await library.remove(id)).ok) removed?.(id);
+    const isOver = binned !== null && now() - binned > BIN_TIME;
+    if (isOver && (await library.remove(id)).ok) removed?.(id);
   }
 }
 

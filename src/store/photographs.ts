@@ -153,7 +153,11 @@ function photographOf({ id, trial, added, type, bytes }: PhotographRecord): Phot
 
 /** One of another realm is one, too. */
 const isBuffer = (value: unknown): value is ArrayBuffer =>
-  Object.prototype.toString.call(value) === "[object ArrayBuffer]";
+  typeof value === "object" &&
+  value !== null &&
+  "byteLength" in value &&
+  "slice" in value &&
+  !ArrayBuffer.isView(value);
 
 export function inFile({ trial, added, type, bytes }: Photograph): PhotographInFile {
   const codes = new Uint8Array(bytes);

@@ -3,7 +3,7 @@ import { pageStorage } from "../../store/backup";
 import type { Library, StorageFailure } from "../../store/library";
 import type { Surroundings } from "../../store/sessionParts";
 import { pageChannel } from "../../store/tabs";
-import { photographStore } from "../trial/photographStore";
+import { photographStore } from "../works/photographStore";
 import { COLLISIONS } from "../works/collisionsPart";
 import { offerFile } from "../works/offerFile";
 

@@ -1,6 +1,6 @@
 /** Everything that is loaded after the page, in one place, so that it can be fetched ahead. It is about the page, not about a work. */
-import { PHOTOGRAPHS } from "../trial/photographsPart";
-import { BASES } from "../standing/basesPart";
+import { PHOTOGRAPHS } from "../works/photographsPart";
+import { BASES } from "../works/basesPart";
 import { STANDING } from "../standing/standingPart";
 import { POINTED_DART } from "../darts/pointedDartPart";
 import { CHART_FIT } from "../envelope/chartFitPart";

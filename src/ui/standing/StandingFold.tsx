@@ -17,7 +17,7 @@ import {
 import { Fractions } from "../fields/Fractions";
 import { useRunAll } from "../session/useRunAll";
 import { useWorks } from "../works/useWorks";
-import { useFoundWorks } from "./useFoundWorks";
+import { useFoundWorks } from "../works/useFoundWorks";
 
 interface StandingFoldProps {
   readonly plan: Plan;

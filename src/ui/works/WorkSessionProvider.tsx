@@ -6,7 +6,7 @@ import type { PhotographInFile } from "../../document/photographsFile";
 import type { WorkSession } from "../../store/workSession";
 import { createShowing, ShowingProvider } from "../session/ofWork";
 import { WorkStoreProvider, type WorkStore } from "../session/useWork";
-import { photographStore } from "../trial/photographStore";
+import { photographStore } from "./photographStore";
 import { readFileApart } from "./openFileReader";
 import { WorksProvider, type Works } from "./useWorks";
 

@@ -12,7 +12,7 @@ import { momentsFrom } from "../../words/terms/moments";
 import { WORKS_WORDS } from "../../words/works";
 import { PartPlace } from "../parts/PartPlace";
 import { namesakes, sameSaid, whenSaid } from "./alike";
-import { BASES } from "../standing/basesPart";
+import { BASES } from "./basesPart";
 import { DEMOS } from "./demosPart";
 import type { Looks } from "./looks";
 import { useWorks } from "./useWorks";

@@ -1,7 +1,7 @@
 import { basesOf } from "../../core/standing/keptGarments";
 import { workFromBase } from "../../core/standing/fromBase";
 import { BASE_WORDS, baseWords, nextName } from "../../words/standing";
-import { useWorks } from "../works/useWorks";
+import { useWorks } from "./useWorks";
 import { useFoundWorks } from "./useFoundWorks";
 
 /** The bases of all kept works, each a dress begun by one tap. */

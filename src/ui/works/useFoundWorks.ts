@@ -1,7 +1,7 @@
 import { useEffect, useState } from "react";
 import type { FoundWork } from "../../core/standing/keptGarments";
 import type { WorkEntry } from "../../store/library";
-import { useWorks } from "../works/useWorks";
+import { useWorks } from "./useWorks";
 
 /** Reads kept works one after the other, those that cannot be read left out; null until all were looked at. */
 export function useFoundWorks(entries: readonly WorkEntry[]): readonly FoundWork[] | null {
