@@ -1,5 +1,5 @@
 /** How long a plan takes whose two halves are not alike: eight slips on each. */
-import type { Alteration, Half } from "../../src/core/decisions/alteration";
+import { onHalves, type Alteration, type Half } from "../../src/core/decisions/alteration";
 import type { Work } from "../../src/core/decisions/work";
 import { derivePlan } from "../../src/core/plan/derivePlan";
 import { invariant } from "../../src/core/result";
@@ -80,7 +80,7 @@ function rowsOf(style: string, slips: (half: Half, more: number) => readonly Alt
     ...work,
     alterations: alterations.map((a) => (which(a.id) ? { ...a } : a)),
   });
-  const even: Work = { ...work, alterations: slips("left", 0).map(({ half: _, ...a }): Alteration => a) };
+  const even: Work = { ...work, alterations: slips("left", 0).map((a) => onHalves(a, undefined)) };
   const cups: Work = {
     ...work,
     picks: { ...work.picks, halfCups: { left: work.pattern.chart.cups.at(-1)?.label ?? "" } },

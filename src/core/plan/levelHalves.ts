@@ -35,8 +35,8 @@ export function levelHalves(
   of: "front" | "back",
 ): { readonly left: Levelled; readonly right: Levelled } {
   const off = centreOff(left, right, of);
-  const as = (pieces: PieceSet): Levelled => ({ pieces, level: null });
-  if (Math.abs(off) <= SOLVER_ACCURACY) return { left: as(left), right: as(right) };
+  if (Math.abs(off) <= SOLVER_ACCURACY)
+    return { left: { pieces: left, level: null }, right: { pieces: right, level: null } };
   const lengthen = (shorter: PieceSet, longer: PieceSet): Levelled => {
     const amount = Math.abs(off);
     let given = amount;
@@ -51,5 +51,7 @@ export function levelHalves(
     const piece = traces[0]?.piece ?? of;
     return { pieces, level: { amount, trace: { ...untouched(piece, shorter, pieces), surgery: traces, values } } };
   };
-  return off < 0 ? { left: lengthen(left, right), right: as(right) } : { left: as(left), right: lengthen(right, left) };
+  return off < 0
+    ? { left: lengthen(left, right), right: { pieces: right, level: null } }
+    : { left: { pieces: left, level: null }, right: lengthen(right, left) };
 }

@@ -68,7 +68,7 @@ export function derivePrintedNest({ pattern, tapes, picks: asked }: NestInputs):
 }
 
 /** Finished waist of each size at the waist, all else of the base size. */
-export const finishedWaists = (pieces: PatternPieces, cup: Cup, baseSize: number): readonly Mm[] =>
+const finishedWaists = (pieces: PatternPieces, cup: Cup, baseSize: number): readonly Mm[] =>
   pieces.chart.sizes.map((_, size) => pieces.finishedWaistAt(cup, baseSize, size));
 
 /** Finished waists and hips of the printed sizes on the planner's own frame: what the lines at those levels run between. */

@@ -111,7 +111,7 @@ export function takeOut(ledger: Ledger, id: string, half?: Half): Ledger {
  * The ledger with two for one half each made one for both again, where they are alike and it makes no difference: nothing
  * between them in the order is made on the half of the one that moves.
  */
-export function joined(ledger: Ledger, of: Alteration): Ledger {
+function joined(ledger: Ledger, of: Alteration): Ledger {
   const same = ledger.filter((a) => isSameThing(a, of));
   const [first, last] = same;
   if (same.length !== 2 || first === undefined || last === undefined) return ledger;

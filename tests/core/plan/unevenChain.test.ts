@@ -126,10 +126,8 @@ function expectSewn(work: Work, planned: (of: Work) => ReturnType<typeof deriveP
     if (!alone.ok) throw new Error(alone.failure.code);
     expect(furthest(alone.value.left.pieces, pieces)).toBeLessThanOrEqual(ALIKE);
     const kept = keepHalf(sound, half);
-    if (!kept.ok) {
-      expect(sound.alterations.every((a) => a.half === undefined)).toBe(true);
-      continue;
-    }
+    expect(kept.ok || sound.alterations.every((a) => a.half === undefined)).toBe(true);
+    if (!kept.ok) continue;
     const after = planned(applyCommand(sound, kept.value));
     if (!after.ok) throw new Error(after.failure.code);
     expect(after.value.left).toBe(after.value.right);
@@ -184,10 +182,11 @@ describe.each(STYLE_NAMES)("uneven chains on the style %s", { timeout: PATIENCE 
         if (!tried.ok) throw new Error(tried.failure.code);
         for (const half of HALVES)
           expect(furthest(tried.value[half].pieces, plan.value.left.pieces)).toBeLessThanOrEqual(ALIKE);
-        if (isAllMade(plan.value))
-          expect(tried.value.levels.map(({ finished }) => finished)).toEqual(
-            plan.value.levels.map(({ finished }) => expect.closeTo(finished, 6)),
-          );
+        // What all round the body could not be made on both was left out on each by itself.
+        const due = isAllMade(plan.value) ? plan.value : tried.value;
+        tried.value.levels.forEach(({ finished }, at) =>
+          expect(finished).toBeCloseTo(due.levels[at]?.finished ?? NaN, 6),
+        );
       }),
       { numRuns: RUNS / 2 },
     );
