@@ -4,7 +4,8 @@
  */
 import type { FileDrawing } from "../core/decisions/fileDrawing";
 import type { Trial } from "../core/decisions/trial";
-import type { Decided, Work } from "../core/decisions/work";
+import type { Decided } from "../core/decisions/decided";
+import type { Work } from "../core/decisions/work";
 import { ok, type Result } from "../core/result";
 import { isSame } from "../core/same";
 

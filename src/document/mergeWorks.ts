@@ -21,7 +21,8 @@ import { compareSeen, isSeenOf, type SeenOfDart } from "../core/decisions/seenAt
 import { isBefore } from "../core/decisions/tradeOrder";
 import type { Observation, Trial } from "../core/decisions/trial";
 import type { Trusted } from "../core/decisions/trusted";
-import type { Picks, Work } from "../core/decisions/work";
+import type { Picks } from "../core/decisions/decided";
+import type { Work } from "../core/decisions/work";
 import type { MeasureName } from "../core/measures/measure";
 import type { MeasureSet, Readings, Tapes } from "../core/measures/tape";
 import type { SeamName } from "../core/pattern/piece";

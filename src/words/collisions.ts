@@ -2,7 +2,7 @@
 import type { Alteration, AlterationKind } from "../core/decisions/alteration";
 import type { Collision, OneDecision } from "../core/decisions/collision";
 import type { Trial } from "../core/decisions/trial";
-import type { Picks } from "../core/decisions/work";
+import type { Picks } from "../core/decisions/decided";
 import { FIT_WORDS } from "./alterations/index";
 import { columnWords } from "./chart";
 import { halfWords } from "./fits";

@@ -1,7 +1,7 @@
 /** The demonstration of two trials is what its tool makes of commands, and tells what a fitting would. */
 import { describe, expect, it } from "vitest";
 import { derivePlan } from "../../src/core/plan/derivePlan";
-import type { Decided } from "../../src/core/decisions/work";
+import type { Decided } from "../../src/core/decisions/decided";
 import type { Plan } from "../../src/core/plan/plan";
 import { invariant } from "../../src/core/result";
 import { demoStories } from "../../src/document/demo";

@@ -1,7 +1,8 @@
 /** The paper of one version, changed as is printed, is that of the other: to within a ruler and what the sheet rounds off. */
 import { STYLE_NAMES } from "../../src/core/decisions/pattern";
 import type { Alteration } from "../../src/core/decisions/alteration";
-import type { Decided, Work } from "../../src/core/decisions/work";
+import type { Decided } from "../../src/core/decisions/decided";
+import type { Work } from "../../src/core/decisions/work";
 import * as fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { anyChainWork } from "../support/anyChainWork";

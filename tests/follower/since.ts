@@ -2,7 +2,7 @@
  * Follows what is printed of the way from one version to another with the old pieces, a ruler and a pencil: what is said of
  * changes must lead from the pieces she has to those that are wanted. Pieces made anew are followed from the tissue.
  */
-import type { Decided } from "../../src/core/decisions/work";
+import type { Decided } from "../../src/core/decisions/decided";
 import type { LengthUnit } from "../../src/core/decisions/work";
 import { derivePlan } from "../../src/core/plan/derivePlan";
 import { checklistSince } from "../../src/core/versions/checklistSince";

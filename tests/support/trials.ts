@@ -12,7 +12,7 @@ import { planOf as planned } from "../../src/core/plan/planOf";
 import { readTrial } from "../../src/core/trial/readTrial";
 import { answerCommand } from "../../src/core/trial/takeAnswer";
 import type { TrialAnswer, TrialReading } from "../../src/core/trial/trialReading";
-import type { Decided } from "../../src/core/decisions/work";
+import type { Decided } from "../../src/core/decisions/decided";
 import { testWork } from "./works";
 
 /** A line of the record, its id its place and sign. */

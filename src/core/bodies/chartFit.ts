@@ -6,7 +6,7 @@ import type { SizingFailure } from "../sizing/sizingFailure";
 import type { SizeChart } from "../chart/sizeChart";
 import type { MeasuredBody } from "../measures/tape";
 import { chartFaults } from "../chart/chartFaults";
-import type { Picks } from "../decisions/work";
+import type { Picks } from "../decisions/decided";
 import { remember } from "../remember";
 import { invariant } from "../result";
 import { lookedUpIn, outsideOf, pickSizing } from "../sizing/pickSizing";

@@ -5,7 +5,8 @@ import type { DartRef, SeamName } from "../pattern/piece";
 import type { Alteration, Half } from "./alteration";
 import type { Ease, PrintedLength } from "./pattern";
 import type { Observation, Trial } from "./trial";
-import type { Picks, Work } from "./work";
+import type { Picks } from "./decided";
+import type { Work } from "./work";
 
 /** The parts of a work that are one decision each. */
 export type OneDecision = Exclude<

@@ -2,7 +2,7 @@
 import type { DartRef } from "../pattern/piece";
 import type { Mm } from "../units";
 import type { Half } from "./alteration";
-import type { Decided } from "./work";
+import type { Decided } from "./decided";
 
 /**
  * Where something is seen, on the wearer's own left or right half. Their order is that of the numbers on the drawing, which the

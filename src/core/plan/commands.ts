@@ -40,7 +40,8 @@ import {
   type SeenOfDart,
 } from "../decisions/seenAtDart";
 import { LIMITS } from "../decisions/limits";
-import type { LengthUnit, Picks, Work } from "../decisions/work";
+import type { Picks } from "../decisions/decided";
+import type { LengthUnit, Work } from "../decisions/work";
 import { put, split, takeOut } from "./putAlteration";
 import { trialCommand, type TrialCommand } from "./trialCommands";
 import { without, withPart } from "./workParts";

@@ -2,7 +2,7 @@
 import type { CheckResult } from "../checks/check";
 import { runChecks } from "../checks/index";
 import type { Half } from "../decisions/alteration";
-import type { Decided } from "../decisions/work";
+import type { Decided } from "../decisions/decided";
 import type { PatternPieces } from "../nest/patternPieces";
 import type { PieceName } from "../pattern/piece";
 import { isSamePiece, piecesOf, setOf, type PieceSet } from "../pattern/pieceSet";

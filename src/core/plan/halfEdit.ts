@@ -1,6 +1,7 @@
 /** One toile, two ways: another way tried on one half, and the better of the two kept for both. */
 import { HALVES, isMadeOn, isSameThing, onHalves, type Alteration, type Half } from "../decisions/alteration";
-import type { Picks, Work } from "../decisions/work";
+import type { Picks } from "../decisions/decided";
+import type { Work } from "../decisions/work";
 import { fail, ok, type Result } from "../result";
 import { isSame } from "../same";
 import { applyCommand, type Command } from "./commands";

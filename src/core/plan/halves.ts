@@ -4,7 +4,7 @@ import type { CheckResult } from "../checks/check";
 import type { ChecklistItem, ChecklistStep, PlanHalf, PlannedAlteration } from "./plan";
 import { isCut, isDartCut, walkedBy } from "../alterations/fit/whatChanged";
 import { piecesOf } from "../pattern/pieceSet";
-import type { Decided } from "../decisions/work";
+import type { Decided } from "../decisions/decided";
 import { invariant } from "../result";
 import { SOLVER_ACCURACY } from "../tolerance";
 import { inOrderOfWork } from "./workPhases";

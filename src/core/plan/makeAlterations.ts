@@ -24,7 +24,7 @@ import type { Picked, PickedHalf } from "./pickSizes";
 import { lineAt } from "./cutLines";
 import { levelHalves, type Levelled } from "./levelHalves";
 import type { CutLine, PlannedAlteration } from "./plan";
-import { type Decided } from "../decisions/work";
+import type { Decided } from "../decisions/decided";
 
 export interface AlterationsMade {
   readonly pieces: PieceSet;

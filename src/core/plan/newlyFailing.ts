@@ -1,6 +1,6 @@
 /** What a change to a work makes fail that held before. */
 import type { CheckResult } from "../checks/check";
-import type { Decided } from "../decisions/work";
+import type { Decided } from "../decisions/decided";
 import { planOf } from "./planOf";
 
 /** Checks of the later work that do not hold, and held (or were not asked) of the earlier; none where either has no plan. */

@@ -1,6 +1,6 @@
 /** The girths of a plan: between which lines each runs, what is wanted, what the pattern claims and the pieces give. */
 import { HALVES } from "../decisions/alteration";
-import type { Picks } from "../decisions/work";
+import type { Picks } from "../decisions/decided";
 import { levelWidth } from "../girth/levelWidth";
 import { neighbours } from "../blend/blendPiece";
 import type { LevelName, Nest } from "../pattern/piece";

@@ -1,5 +1,5 @@
 /** The plan of a work and the nest under it, worked out once: a work never changes in place. */
-import type { Decided } from "../decisions/work";
+import type { Decided } from "../decisions/decided";
 import type { Nest } from "../pattern/piece";
 import { remember } from "../remember";
 import type { Result } from "../result";

@@ -2,7 +2,8 @@
 import { chartFaults } from "../chart/chartFaults";
 import type { SizeChart } from "../chart/sizeChart";
 import type { Pattern } from "../decisions/pattern";
-import type { Picks, Work } from "../decisions/work";
+import type { Picks } from "../decisions/decided";
+import type { Work } from "../decisions/work";
 import { bodyOf } from "../measures/tape";
 import type { Cup, PatternPieces } from "../nest/patternPieces";
 import { piecesOfPattern } from "../nest/piecesOfPattern";

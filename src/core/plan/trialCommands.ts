@@ -2,7 +2,8 @@
 import type { Alteration } from "../decisions/alteration";
 import { LIMITS } from "../decisions/limits";
 import type { Observation, TakenAnswer, ToileLength, Trial, TrialCheck, TrialVerdict } from "../decisions/trial";
-import type { Decided, Picks, Work } from "../decisions/work";
+import type { Decided, Picks } from "../decisions/decided";
+import type { Work } from "../decisions/work";
 import { putOrTakeOut } from "./putAlteration";
 import { isSame } from "../same";
 import type { Mm } from "../units";

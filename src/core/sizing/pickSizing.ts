@@ -3,7 +3,7 @@
  * whole printed size, because collars, sleeves and facings follow it.
  */
 import type { SizeChart } from "../chart/sizeChart";
-import type { Picks } from "../decisions/work";
+import type { Picks } from "../decisions/decided";
 import { halve } from "../geometry/iterate";
 import { fail, invariant, ok, type Result } from "../result";
 import { normalBelow } from "../statistics/normal";

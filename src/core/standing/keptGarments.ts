@@ -1,6 +1,7 @@
 /** The garments of one wearer that fit: of every work the newest trial that was closed to be kept. */
 import type { Trial } from "../decisions/trial";
-import type { Decided, Work } from "../decisions/work";
+import type { Decided } from "../decisions/decided";
+import type { Work } from "../decisions/work";
 import { decidedIn } from "../plan/trialCommands";
 
 /** A work as it is found among others. */

@@ -4,7 +4,8 @@
  */
 import type { FitAlteration, Half } from "../decisions/alteration";
 import { FIT_NAMES, type FitName } from "../decisions/fitNames";
-import type { Decided, Work } from "../decisions/work";
+import type { Decided } from "../decisions/decided";
+import type { Work } from "../decisions/work";
 import type { PrintedLength } from "../decisions/pattern";
 import { bodyOf } from "../measures/tape";
 import { appliesTo, amountCommand, useOn, usesOf } from "../plan/fitEdit";

@@ -14,7 +14,7 @@ import {
 } from "../decisions/alteration";
 import { WHOLE_FITS, type FitName } from "../decisions/fitNames";
 import { redrawsOf } from "../decisions/seenAtDart";
-import type { Decided, Picks } from "../decisions/work";
+import type { Decided, Picks } from "../decisions/decided";
 import { apexOffset } from "../dart/dartFrame";
 import { piecePoint } from "../geometry/point";
 import { isSameDart, type DartRef } from "../pattern/piece";

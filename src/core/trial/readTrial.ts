@@ -1,7 +1,7 @@
 /** A trial's record read: its lines together, the answers to them ranked, what is left unexplained. */
 import { HALVES, type Alteration, type Half } from "../decisions/alteration";
 import type { Trial, TrialCheck } from "../decisions/trial";
-import type { Decided, Picks } from "../decisions/work";
+import type { Decided, Picks } from "../decisions/decided";
 import { newlyFailing } from "../plan/newlyFailing";
 import type { Plan } from "../plan/plan";
 import type { PlanFailure } from "../plan/planFailure";

@@ -1,7 +1,7 @@
 /** What the lines of a trial's record come to, read together. */
 import type { Alteration, Half } from "../decisions/alteration";
 import type { ToileLength, TrialCheck, TrialPlace, TrialSign } from "../decisions/trial";
-import type { Picks } from "../decisions/work";
+import type { Picks } from "../decisions/decided";
 import type { Mm } from "../units";
 import type { RuleName } from "./rules";
 

@@ -1,7 +1,7 @@
 /** Two versions of a work held side by side: what was decided otherwise, what came of it, and what asked for it. */
 import type { Half } from "../decisions/alteration";
 import type { Observation, Trial } from "../decisions/trial";
-import type { Decided } from "../decisions/work";
+import type { Decided } from "../decisions/decided";
 import type { DartFigures } from "../dart/dartFigures";
 import { coneHeight } from "../dart/fullness";
 import type { MeasureName } from "../measures/measure";

@@ -1,6 +1,7 @@
 /** The versions of a work: every trial as it was sewn, and what is decided now. */
 import type { Trial } from "../decisions/trial";
-import type { Decided, Work } from "../decisions/work";
+import type { Decided } from "../decisions/decided";
+import type { Work } from "../decisions/work";
 import { applyCommand } from "../plan/commands";
 import { decidedIn } from "../plan/trialCommands";
 import { isSame } from "../same";

@@ -1,5 +1,5 @@
 import { useState, type ReactNode } from "react";
-import type { Picks } from "../../core/decisions/work";
+import type { Picks } from "../../core/decisions/decided";
 import type { Surety } from "../../core/sureness/surety";
 import { SURETY_WORDS } from "../../words/surety";
 import { useRun, useSettledWork } from "../session/useWork";

@@ -1,4 +1,4 @@
-import type { Picks } from "../../core/decisions/work";
+import type { Picks } from "../../core/decisions/decided";
 import { capital } from "../../words/terms/names";
 import type { PlanFailureWords } from "../../words/plan";
 import { usePageState } from "./pageState";

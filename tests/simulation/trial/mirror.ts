@@ -15,7 +15,8 @@ import type {
   TrialWay,
 } from "../../../src/core/decisions/trial";
 import { TRIAL_CHECKS } from "../../../src/core/decisions/trial";
-import type { Decided, Work } from "../../../src/core/decisions/work";
+import type { Decided } from "../../../src/core/decisions/decided";
+import type { Work } from "../../../src/core/decisions/work";
 import type { DartRef } from "../../../src/core/pattern/piece";
 import { setOf, type PieceSet } from "../../../src/core/pattern/pieceSet";
 import type { Plan } from "../../../src/core/plan/plan";

@@ -10,7 +10,8 @@
 import { fitOf } from "../../../src/core/alterations/fit/index";
 import type { Alteration, Half } from "../../../src/core/decisions/alteration";
 import type { FitName } from "../../../src/core/decisions/fitNames";
-import type { Picks, Work } from "../../../src/core/decisions/work";
+import type { Picks } from "../../../src/core/decisions/decided";
+import type { Work } from "../../../src/core/decisions/work";
 import type { DartRef } from "../../../src/core/pattern/piece";
 import { setOf } from "../../../src/core/pattern/pieceSet";
 import type { Plan } from "../../../src/core/plan/plan";
