@@ -25,7 +25,7 @@ import { idOnHalf } from "../plan/putAlteration";
 import { isSame } from "../same";
 import { CLOTH_WORTH_ALTERING } from "../tolerance";
 import type { Mm } from "../units";
-import type { ReadLine } from "./lines";
+import type { ReadLine } from "./recordLines";
 import type { Change, Rule } from "./rules";
 import { isShownBy, type Supposed } from "./score";
 
