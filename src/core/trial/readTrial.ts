@@ -132,7 +132,7 @@ export const asAltered = ({ alterations, bustAlteration, halfCups }: Answered): 
 });
 
 /** What is decided with an answer in it. */
-export function withAltered(sewn: Decided, { alterations, bustAlteration, halfCups }: Altered): Decided {
+function withAltered(sewn: Decided, { alterations, bustAlteration, halfCups }: Altered): Decided {
   const picks: Picks = {
     ...sewn.picks,
     ...(bustAlteration === null ? {} : { bustAlteration }),
