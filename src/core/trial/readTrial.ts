@@ -9,8 +9,8 @@ import { planOf } from "../plan/planOf";
 import { putOrTakeOut } from "../plan/putAlteration";
 import { remember } from "../remember";
 import { ok, type Result } from "../result";
-import { alterationsFor, canBeMade, canBeOnOneHalf, type Altered, type ToAlter } from "./changes";
-import { readLines, type ReadLine } from "./lines";
+import { alterationsFor, canBeMade, canBeOnOneHalf, type Altered, type ToAlter } from "./alterationsFor";
+import { readLines, type ReadLine } from "./recordLines";
 import { RULE_NAMES, RULES } from "./rules";
 import { DENIED_BY, findingsOf, isShownBy, type Findings, type Supposed, type Weighed } from "./score";
 import { sewnOffBy } from "./sewnOff";
@@ -132,7 +132,7 @@ export const asAltered = ({ alterations, bustAlteration, halfCups }: Answered): 
 });
 
 /** What is decided with an answer in it. */
-export function withAltered(sewn: Decided, { alterations, bustAlteration, halfCups }: Altered): Decided {
+function withAltered(sewn: Decided, { alterations, bustAlteration, halfCups }: Altered): Decided {
   const picks: Picks = {
     ...sewn.picks,
     ...(bustAlteration === null ? {} : { bustAlteration }),

@@ -10,7 +10,7 @@ import { invariant } from "../result";
 import { cholesky, entry, solveLower } from "../statistics/linear";
 import { CLOTH_READ, CLOTH_WORTH_ALTERING } from "../tolerance";
 import type { Mm } from "../units";
-import type { ReadLine } from "./lines";
+import type { ReadLine } from "./recordLines";
 import { RULES, type Rule, type Shown } from "./rules";
 
 /** A row of the table supposed on one half or on both. */

@@ -4,7 +4,7 @@ import type { Plan } from "../plan/plan";
 import { CLOTH_READ, CLOTH_WORTH_ALTERING } from "../tolerance";
 import { toileLengths } from "../toile/toileLengths";
 import type { Mm } from "../units";
-import type { ReadLine } from "./lines";
+import type { ReadLine } from "./recordLines";
 import type { SewnOff } from "./trialReading";
 
 const TIGHT: readonly TrialSign[] = ["tight", "dragLines", "doesNotMeet", "cutsIn"];

@@ -1,6 +1,6 @@
 /** The sets of causes that explain a record, the most probable first. */
 import { HALVES, type Half } from "../decisions/alteration";
-import type { ReadLine } from "./lines";
+import type { ReadLine } from "./recordLines";
 import type { Rule } from "./rules";
 import { isShownBy, weigh, type Findings, type Supposed, type Weighed } from "./score";
 

@@ -25,7 +25,7 @@ import { idOnHalf } from "../plan/putAlteration";
 import { isSame } from "../same";
 import { CLOTH_WORTH_ALTERING } from "../tolerance";
 import type { Mm } from "../units";
-import type { ReadLine } from "./lines";
+import type { ReadLine } from "./recordLines";
 import type { Change, Rule } from "./rules";
 import { isShownBy, type Supposed } from "./score";
 
@@ -63,7 +63,7 @@ export function canBeMade({ changes }: Rule, plan: Plan): boolean {
 }
 
 /** The fit of a change that the garment has what it is made on for; null: none of them. */
-export function fitFor({ fits }: Extract<Change, { readonly of: "fit" }>, plan: Plan): FitName | null {
+function fitFor({ fits }: Extract<Change, { readonly of: "fit" }>, plan: Plan): FitName | null {
   const pieces = setOf(plan.left.pieces);
   return fits.find((name) => fitOf(name).applies(pieces)) ?? null;
 }
