@@ -67,6 +67,10 @@ const moreWords = (by: Mm, unit: LengthUnit): string =>
     ? "="
     : `${by < 0 ? "−" : "+"}${formatAmount(Math.abs(by), unit)}`;
 
+/** The same of two that are told beside it: nothing, where they read alike. */
+const moreTold = (before: Mm, after: Mm, unit: LengthUnit, told: (mm: Mm, unit: LengthUnit) => string): string =>
+  told(before, unit) === told(after, unit) ? moreWords(0, unit) : moreWords(after - before, unit);
+
 /** What of an alteration is other, and how that is made on the piece that she has. */
 function alteredSaid(
   { row, trace }: Extract<ChangedStep, { kind: "altered" }>,
@@ -392,7 +396,7 @@ export function sizeLines(compared: Comparison, unit: LengthUnit): readonly Vers
     [before, after]: readonly [Mm | null, Mm | null],
     told: (mm: Mm, unit: LengthUnit) => string,
   ): VersionLine => {
-    const by = before === null || after === null ? "" : moreWords(after - before, unit);
+    const by = before === null || after === null ? "" : moreTold(before, after, unit, told);
     return {
       key,
       what,
@@ -434,7 +438,7 @@ export function dartLines(rows: Comparison["darts"], unit: LengthUnit): readonly
     const line = (what: string, of: (figures: DartFigures) => Mm | null): readonly VersionLine[] => {
       const [was, is] = [before, after].map((figures) => (figures === null ? null : of(figures)));
       if (was == null && is == null) return [];
-      const by = was == null || is == null ? "" : moreWords(is - was, unit);
+      const by = was == null || is == null ? "" : moreTold(was, is, unit, formatAmount);
       return [
         {
           key: `${name} ${what}`,
