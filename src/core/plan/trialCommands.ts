@@ -175,8 +175,8 @@ function withPick<K extends "bustAlteration" | "halfCups">(
 function putLine(list: readonly Observation[], line: Observation): readonly Observation[] {
   const { id, amount = 0, mark, changed = "" } = line;
   const numbers = [amount, mark?.out ?? 0, mark?.down ?? 0];
-  if (id.length > LIMITS.text || amount < 0 || numbers.some((value) => Math.abs(value) > LIMITS.seenAmount))
-    return list;
+  const isBeyond = (value: number): boolean => value < -LIMITS.seenAmount || value > LIMITS.seenAmount;
+  if (id.length > LIMITS.text || amount < 0 || numbers.some(isBeyond)) return list;
   const kept = changed.length > LIMITS.text ? { ...line, changed: changed.slice(0, LIMITS.text) } : line;
   const at = list.findIndex((one) => one.id === id);
   if (at >= 0) return list.with(at, kept);

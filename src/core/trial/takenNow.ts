@@ -1,7 +1,7 @@
 /** Which answers of a trial stand, and where one can be tried on one half alone. */
 import type { Half } from "../decisions/alteration";
 import type { TakenAnswer, Trial } from "../decisions/trial";
-import { canBeOnOneHalf } from "./changes";
+import { canBeOnOneHalf } from "./alterationsFor";
 import { ruleOf } from "./rules";
 import type { TrialAnswer } from "./trialReading";
 
