@@ -187,7 +187,7 @@ const mergePattern: Merge<PatternAndPicks> = (versions, merging) =>
     if ([mine, theirs].some(({ pattern }) => isAnother(base.pattern, pattern)))
       return collided(versions, merging, { of: "pattern" });
     const patterns = each(versions, (one) => one.pattern);
-    const sizes = chartOf(patterns, merging)?.sizes;
+    const sizes = isRenamedBySome(patterns) ? chartOf(patterns, merging)?.sizes : undefined;
     const pattern = mergeParts(
       each(patterns, (own) => withLengthsOn(own, sizes)),
       merging,
@@ -208,6 +208,13 @@ const chartOf = (patterns: Versions<Pattern>, merging: Merging): SizeChart | und
   mergeChart(
     each(patterns, ({ chart }) => chart),
     { ...merging, collide: () => {} },
+  );
+
+/** Whether a side has as many sizes as before and calls one otherwise; else what one took out and the other put in is no rename. */
+const isRenamedBySome = ({ base, mine, theirs }: Versions<Pattern>): boolean =>
+  [mine, theirs].some(
+    ({ chart: { sizes } }) =>
+      sizes.length === base.chart.sizes.length && sizes.some(({ label }, at) => label !== base.chart.sizes[at]?.label),
   );
 
 /** What a pattern says of lengths goes by the labels of its sizes: as they are on the merged chart. */

