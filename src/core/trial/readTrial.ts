@@ -10,10 +10,12 @@ import { putOrTakeOut } from "../plan/putAlteration";
 import { remember } from "../remember";
 import { ok, type Result } from "../result";
 import { alterationsFor, canBeMade, canBeOnOneHalf, type Altered, type ToAlter } from "./alterationsFor";
+import { looksBefore } from "./looksBefore";
 import { readLines, type ReadLine } from "./recordLines";
 import { RULE_NAMES, RULES } from "./rules";
 import { DENIED_BY, findingsOf, isShownBy, type Findings, type Supposed, type Weighed } from "./score";
 import { sewnOffBy } from "./sewnOff";
+import { sizesOf } from "./sewnSizes";
 import { supposeCauses } from "./suppose";
 import type { Cause, SignAt, TrialAnswer, TrialReading } from "./trialReading";
 
@@ -34,23 +36,32 @@ const FAR_BEHIND = 4;
 /**
  * Reads a trial.
  *
+ * @param trials the trials of its work, the newest first: what was seen at those before it is read with it
  * @returns answers counted from what the toile was sewn with, the most probable first; or why what was sewn has no plan
  */
-export const readTrial = (trial: Trial): Result<TrialReading, PlanFailure> => read({ trial });
+export const readTrial = (trial: Trial, trials: readonly Trial[] = NONE): Result<TrialReading, PlanFailure> =>
+  read({ trial, trials });
 
-const read = remember(["trial"], ({ trial }: { readonly trial: Trial }): Result<TrialReading, PlanFailure> => {
+const NONE: readonly Trial[] = [];
+
+interface ToRead {
+  readonly trial: Trial;
+  readonly trials: readonly Trial[];
+}
+
+const read = remember(["trial", "trials"], ({ trial, trials }: ToRead): Result<TrialReading, PlanFailure> => {
   const planned = planOf(trial.sewn);
-  return planned.ok ? ok(readOn(trial, planned.value)) : planned;
+  return planned.ok ? ok(readOn(trial, planned.value, trials)) : planned;
 });
 
-function readOn(trial: Trial, plan: Plan): TrialReading {
+function readOn(trial: Trial, plan: Plan, trials: readonly Trial[]): TrialReading {
   const { sewn, checks = {} } = trial;
   const all = readLines(trial.observations);
   const sewnOff = sewnOffBy(trial, plan, all);
   const bySewing = new Set(sewnOff.flatMap(({ explains }) => explains));
   const lines = all.filter(({ id }) => !bySewing.has(id));
   const rules = RULES.filter((rule) => canBeMade(rule, plan));
-  const findings = findingsOf(lines, checks);
+  const findings = findingsOf({ lines, checks, altered: [] }, looksBefore(trial, trials));
   const sets = supposeCauses(rules, findings, (rule) => canBeOnOneHalf(rule, sewn)).slice(0, LOOKED_AT);
   const answers: (Answered & { readonly set: Weighed; readonly rank: number })[] = [];
   for (const set of sets) {
@@ -58,12 +69,12 @@ function readOn(trial: Trial, plan: Plan): TrialReading {
     if (answers.some((better) => isMoreOf(set, better.set))) continue;
     const answer = answerOf(set, { sewn, plan, lines, findings, checks });
     if (answer === null) continue;
-    const spoils = newlyFailing(sewn, withAltered(sewn, asAltered(answer))).length > 0;
+    const spoils = newlyFailing(sewn, answer.after).length > 0;
     answers.push({ ...answer, set, rank: set.score - (spoils ? SPOILS : 0) });
   }
   const ranked = answers.toSorted((a, b) => b.rank - a.rank);
   const told = ranked.map((answer, at): TrialAnswer => {
-    const { set, rank: _, ...rest } = answer;
+    const { set, rank: _, after: __, ...rest } = answer;
     return { ...rest, tellsApart: tellsApart(set, (ranked[at + 1] ?? ranked[at - 1])?.set ?? null, findings) };
   });
   return {
@@ -80,7 +91,10 @@ const isMoreOf = (set: Weighed, better: Weighed): boolean =>
     set.causes.some(({ rule, halves }) => rule.name === cause.rule.name && halves.length === cause.halves.length),
   );
 
-type Answered = Omit<TrialAnswer, "tellsApart">;
+interface Answered extends Omit<TrialAnswer, "tellsApart"> {
+  /** What is decided with it. */
+  readonly after: Decided;
+}
 
 interface Around {
   readonly sewn: Decided;
@@ -106,6 +120,7 @@ function answerOf({ causes: supposed, amounts, measured }: Weighed, around: Arou
     explains,
     leaves: around.lines.map(({ id }) => id).filter((id) => !explains.includes(id)),
     alterations: made.altered.alterations,
+    after: made.after,
     ...(made.less.length === 0 ? {} : { less: made.less }),
     ...(altered.bustAlteration === null ? {} : { bustAlteration: altered.bustAlteration }),
     ...(altered.halfCups === null ? {} : { halfCups: altered.halfCups }),
@@ -125,7 +140,11 @@ const keyOf = (cause: Supposed): string => {
 const explainsLine = (cause: Supposed, line: ReadLine): boolean => (isShownBy(cause, line)?.likely ?? 0) >= EXPLAINED;
 
 /** What an answer alters. */
-export const asAltered = ({ alterations, bustAlteration, halfCups }: Answered): Altered => ({
+export const asAltered = ({
+  alterations,
+  bustAlteration,
+  halfCups,
+}: Pick<TrialAnswer, "alterations" | "bustAlteration" | "halfCups">): Altered => ({
   alterations,
   bustAlteration: bustAlteration ?? null,
   halfCups: halfCups ?? null,
@@ -135,6 +154,7 @@ export const asAltered = ({ alterations, bustAlteration, halfCups }: Answered): 
 function withAltered(sewn: Decided, { alterations, bustAlteration, halfCups }: Altered): Decided {
   const picks: Picks = {
     ...sewn.picks,
+    ...(bustAlteration === null && halfCups === null ? {} : sizesOf(sewn)),
     ...(bustAlteration === null ? {} : { bustAlteration }),
     ...(halfCups === null ? {} : { halfCups }),
   };
@@ -144,15 +164,18 @@ function withAltered(sewn: Decided, { alterations, bustAlteration, halfCups }: A
 /** Alterations as far as they can be made on what was sewn. */
 interface Made {
   readonly altered: Altered;
+  /** What is decided with them. */
+  readonly after: Decided;
   /** Ids of those that the pieces do not give the whole amount. */
   readonly less: readonly string[];
 }
 
 /** What can be made of an answer: less of an amount that is too much; null where anything of it cannot be made at all. */
 function madeOf(sewn: Decided, altered: Altered): Made | null {
-  const refused = refusedOf(sewn, altered);
+  const after = withAltered(sewn, altered);
+  const refused = refusedOf(sewn, altered, after);
   if (refused === null) return null;
-  if (refused.length === 0) return { altered, less: [] };
+  if (refused.length === 0) return { altered, after, less: [] };
   const alterations = altered.alterations.map((alteration): Alteration => {
     const entry = refused.find(({ id }) => id === alteration.id);
     if (entry === undefined || entry.outcome.ok || alteration.kind !== "fit") return alteration;
@@ -161,16 +184,18 @@ function madeOf(sewn: Decided, altered: Altered): Made | null {
   });
   const less = { ...altered, alterations: alterations.filter((one) => one.kind !== "fit" || one.amount !== 0) };
   const [isOne] = less.alterations;
-  if (isOne === undefined || refusedOf(sewn, less)?.length !== 0) return null;
+  const afterLess = withAltered(sewn, less);
+  if (isOne === undefined || refusedOf(sewn, less, afterLess)?.length !== 0) return null;
   return {
     altered: less,
+    after: afterLess,
     less: alterations.flatMap(({ id }, at) => (altered.alterations[at] === alterations[at] ? [] : [id])),
   };
 }
 
 /** What an answer asks for and the pieces do not give; null where there is no plan with it. */
-function refusedOf(sewn: Decided, altered: Altered): Plan["ledger"] | null {
-  const plan = planOf(withAltered(sewn, altered));
+function refusedOf(sewn: Decided, altered: Altered, after: Decided): Plan["ledger"] | null {
+  const plan = planOf(after);
   const before = planOf(sewn);
   if (!plan.ok || !before.ok) return null;
   const failed = before.value.ledger.filter(({ outcome }) => !outcome.ok).map(({ id }) => id);

@@ -649,3 +649,5 @@ const ROWS: Readonly<Record<RuleName, Row>> = {
 export const RULES: readonly Rule[] = RULE_NAMES.map((name) => ({ name, ...ROWS[name] }));
 
 export const ruleOf = (name: RuleName): Rule => ({ name, ...ROWS[name] });
+
+export const isRuleName = (name: string): name is RuleName => Object.hasOwn(ROWS, name);

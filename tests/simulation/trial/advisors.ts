@@ -248,7 +248,7 @@ const eachByItself: Advisor = ({ observations }, work) => {
 
 /** The planner's own: the first of its answers, where it has one. */
 const planner: Advisor = (trial, work) => {
-  const read = readTrial(trial);
+  const read = readTrial(trial, work.trials);
   const first = read.ok ? read.value.answers[0] : undefined;
   return first === undefined ? work : applyCommand(work, answerCommand(work, trial, first, null));
 };
