@@ -156,10 +156,7 @@ const taken = ({ taken: before = [] }: Trial, answer: TakenAnswer): readonly Tak
     -LIMITS.observations,
   );
 
-function answerTaken(
-  work: Work,
-  command: Extract<TrialCommand, { readonly kind: "takeTrialAnswer" }>,
-): Work {
+function answerTaken(work: Work, command: Extract<TrialCommand, { readonly kind: "takeTrialAnswer" }>): Work {
   const { alterations, bustAlteration, halfCups, baseSize, cup } = command;
   const bust = withPick(withPick(work.picks, "bustAlteration", bustAlteration), "halfCups", halfCups);
   const picks = withPick(withPick(bust, "baseSize", baseSize), "cup", cup);

@@ -9,6 +9,7 @@ import { planOf } from "../plan/planOf";
 import { putOrTakeOut } from "../plan/putAlteration";
 import { remember } from "../remember";
 import { ok, type Result } from "../result";
+import { isSame } from "../same";
 import { alterationsFor, canBeMade, canBeOnOneHalf, type Altered, type ToAlter } from "./alterationsFor";
 import { looksBefore } from "./looksBefore";
 import { readLines, type ReadLine } from "./recordLines";
@@ -65,10 +66,11 @@ function readOn(trial: Trial, plan: Plan, trials: readonly Trial[]): TrialReadin
   const sets = supposeCauses(rules, findings, (rule) => canBeOnOneHalf(rule, sewn)).slice(0, LOOKED_AT);
   const answers: (Answered & { readonly set: Weighed; readonly rank: number })[] = [];
   for (const set of sets) {
-    if (answers.length >= TOLD || set.score < (answers[0]?.set.score ?? set.score) - FAR_BEHIND) break;
+    if (answers.length >= TOLD) break;
+    if (set.score < (answers[0]?.set.score ?? set.score) - FAR_BEHIND) continue;
     if (answers.some((better) => isMoreOf(set, better.set))) continue;
     const answer = answerOf(set, { sewn, plan, lines, findings, checks });
-    if (answer === null) continue;
+    if (answer === null || answers.some((better) => isSame(asAltered(better), asAltered(answer)))) continue;
     const spoils = newlyFailing(sewn, answer.after).length > 0;
     answers.push({ ...answer, set, rank: set.score - (spoils ? SPOILS : 0) });
   }
@@ -110,7 +112,8 @@ function answerOf({ causes: supposed, amounts, measured }: Weighed, around: Arou
     .map((cause, at) => ({ ...cause, amount: amounts[at] ?? 0, isMeasured: measured[at] === true }))
     .toSorted((a, b) => tradeOrder(a) - tradeOrder(b));
   const altered = alterationsFor(causes, around);
-  if (altered.alterations.length === 0 && altered.bustAlteration === null && altered.halfCups === null) return null;
+  const isByHand = causes.every(({ rule }) => rule.isByHand === true);
+  if (!isByHand && altersNothing(altered)) return null;
   const made = madeOf(around.sewn, altered);
   if (made === null) return null;
   const explains = around.lines.filter((line) => causes.some((cause) => explainsLine(cause, line))).map(({ id }) => id);
@@ -126,6 +129,9 @@ function answerOf({ causes: supposed, amounts, measured }: Weighed, around: Arou
     ...(altered.halfCups === null ? {} : { halfCups: altered.halfCups }),
   };
 }
+
+const altersNothing = ({ alterations, bustAlteration, halfCups }: Altered): boolean =>
+  alterations.length === 0 && bustAlteration === null && halfCups === null;
 
 const tradeOrder = ({ rule, halves }: Supposed): number =>
   2 * RULE_NAMES.indexOf(rule.name) + (halves.length === 1 && halves[0] === "right" ? 1 : 0);
@@ -172,6 +178,7 @@ interface Made {
 
 /** What can be made of an answer: less of an amount that is too much; null where anything of it cannot be made at all. */
 function madeOf(sewn: Decided, altered: Altered): Made | null {
+  if (altersNothing(altered)) return { altered, after: sewn, less: [] };
   const after = withAltered(sewn, altered);
   const refused = refusedOf(sewn, altered, after);
   if (refused === null) return null;
@@ -206,11 +213,13 @@ function refusedOf(sewn: Decided, altered: Altered, after: Decided): Plan["ledge
 function causeTold(cause: ToAlter, isMeasured: boolean, { lines, findings, checks }: Around): Cause {
   const half = halfOf(cause);
   const shown = lines.filter((line) => explainsLine(cause, line));
+  const marks = cause.rule.usual === 0 ? shown.flatMap(({ mark }) => (mark === null ? [] : [mark])) : [];
+  const marked = Math.max(0, ...marks.map(({ out, down }) => Math.hypot(out, down)));
   return {
     rule: cause.rule.name,
     ...(half === undefined ? {} : { half }),
-    amount: Math.round(cause.amount),
-    amountBy: isMeasured ? "measured" : "usual",
+    amount: cause.rule.isByHand === true ? 0 : Math.round(marks.length > 0 ? marked : cause.amount),
+    amountBy: isMeasured || marks.length > 0 ? "measured" : "usual",
     explains: shown.map(({ id }) => id),
     expects: unseen(cause, findings),
     against: deniedOf(cause, checks),

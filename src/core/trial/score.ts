@@ -62,12 +62,8 @@ export const DENIED_BY: Readonly<Partial<Record<TrialCheck, readonly (readonly [
     ["sideSeam", "leansForward"],
     ["sideSeam", "leansBack"],
   ],
-  shouldersStay: [
-    ["strap", "slips"],
-    ["shoulder", "endsOutside"],
-    ["shoulder", "leansBack"],
-    ["shoulder", "leansForward"],
-  ],
+  // A seam that lies too far back or out can stay there: only what slips does not stay.
+  shouldersStay: [["strap", "slips"]],
 };
 
 /** Where no cause shows a sign. */
@@ -292,7 +288,8 @@ export function weigh(causes: readonly Supposed[], findings: Findings): Weighed 
   const marked = causes.map(({ rule }) => rule.usual === 0);
   if (amounts.some((amount, at) => marked[at] !== true && amount < CLOTH_WORTH_ALTERING)) return null;
   const prior = causes.reduce(
-    (sum, cause) => sum + PRIOR.cause + (cause.halves.length === HALVES.length ? 0 : PRIOR.oneHalf) + since(cause, findings),
+    (sum, cause) =>
+      sum + PRIOR.cause + (cause.halves.length === HALVES.length ? 0 : PRIOR.oneHalf) + since(cause, findings),
     0,
   );
   const shares = amounts.map((amount, at) => (marked[at] === true ? 1 : seenShare(amount)));
@@ -370,7 +367,8 @@ function toldBy(slot: Omit<Slot, "ofNothing" | "miss">, missLeft: number, missRi
   const left = toldOn(seen.left, slot.isDenied, missLeft, falseSign);
   if (isAlike && missLeft === missRight) return left;
   const both = left + toldOn(seen.right, slot.isDenied, missRight, falseSign);
-  return isAlike ? both / HALVES.length : both;
+  // Seen on both, and shown on one alone: still one thing seen. Where it is not seen, the half that should show it speaks for itself.
+  return isAlike && seen.left ? both / HALVES.length : both;
 }
 
 function toldOn(isSeen: boolean, isDenied: boolean, miss: number, falseSign: number): number {
