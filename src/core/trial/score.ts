@@ -33,12 +33,12 @@ const PRIOR = {
   /** What was pinned, slit or marked is seen falsely less often than what was only looked at: by so much. */
   falseMeasured: 0.65,
   /** One cause more, as a logarithm; and that it is on one half alone. */
-  cause: -2.6,
-  oneHalf: -0.7,
+  cause: -2.2,
+  oneHalf: -0.4,
   /** That she ticks a thing as right that is not. */
   wrongTick: 0.25,
   /** How much a sign that was not told counts as one that is not there: she does not look at everything. */
-  lookedFor: 0.7,
+  lookedFor: 1,
   /** That a cause is still there though it was altered for; and that what was altered was not so, and shows the other way. */
   altered: -0.7,
   undone: 0.5,
@@ -75,7 +75,7 @@ const UNHIDDEN: Readonly<Record<Half, number>> = { left: 1, right: 1 };
  */
 const WORLDS = [
   { share: 0.75, onBoth: 0.003, onOne: 0.003 },
-  { share: 0.25, onBoth: 0.02, onOne: 0.05 },
+  { share: 0.25, onBoth: 0.02, onOne: 0.025 },
 ] as const;
 type World = (typeof WORLDS)[number];
 

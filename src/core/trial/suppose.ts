@@ -67,11 +67,7 @@ function byGain(all: readonly Weighed[]): readonly Weighed[] {
   const gains = new Map(
     all.map((set) => [
       set,
-      set.causes.reduce(
-        (gain, cause) =>
-          gain + (chances.get(keyOf(cause)) ?? 0) / sum - (cause.rule.isByHand === true ? SPOILT / 2 : SPOILT),
-        0,
-      ),
+      set.causes.reduce((gain, cause) => gain + (chances.get(keyOf(cause)) ?? 0) / sum - SPOILT, 0),
     ]),
   );
   const gainOf = (set: Weighed): number => gains.get(set) ?? 0;
