@@ -106,7 +106,7 @@ const onHalf = ({ half }: OnHalf): OnHalf => (half === undefined ? {} : { half }
 export function trialReport(work: Work): ReportTrial | null {
   const trial = openTrial(work);
   if (trial === null) return null;
-  const reading = readTrial(trial);
+  const reading = readTrial(trial, work.trials);
   // What was sewn was planned once; where it is no longer, nothing is made of what was seen.
   return reportOf(trial, reading.ok ? reading.value : NOTHING_READ, work.unit);
 }

@@ -8,7 +8,7 @@ import { keepHalf } from "../core/plan/halfEdit";
 import { fail, ok, type Result } from "../core/result";
 import { readTrial } from "../core/trial/readTrial";
 import { answerCommand } from "../core/trial/takeAnswer";
-import { canTryOnHalf } from "../core/trial/takenNow";
+import { canTryOnHalf, isToTake } from "../core/trial/takenNow";
 import { readSeenFile, type SeenFile } from "../document/seenFile";
 import { keepFailureSentence } from "../words/halves";
 import { planFailureWords } from "../words/plan";
@@ -105,7 +105,7 @@ function freshName(word: string, known: Set<string | undefined>): string {
 function withAnswer(work: Work, number: number, half: Half | null): Result<Turned, string> {
   const trial = openTrial(work);
   if (trial === null) return fail(`${NONE_OPEN}.`);
-  const read = readTrial(trial);
+  const read = readTrial(trial, work.trials);
   if (!read.ok) {
     const { title, text } = planFailureWords(read.failure, work.unit, trial.sewn.pattern.chart.sizes.length);
     return fail(`the toile of this trial: ${title}. ${text}`);
@@ -117,6 +117,7 @@ function withAnswer(work: Work, number: number, half: Half | null): Result<Turne
       answers.length === 0 ? "nothing that was seen has one" : `there are ${answers.length}, 1 is the first`;
     return fail(`this trial has no answer ${number}: ${there}.`);
   }
+  if (!isToTake(answer)) return fail(`answer ${number} is mended by hand: nothing is altered for it.`);
   if (half !== null && !canTryOnHalf(trial, answer))
     return fail(
       `answer ${number} cannot be tried on one half alone: part of it is of the centre or of one half already.`,

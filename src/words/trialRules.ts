@@ -80,6 +80,56 @@ const RULES: Readonly<Record<RuleName, RuleWords>> = {
   strapTooFarIn: { name: "Straps too far in", amiss: "The strap sits {amount} too near the neck." },
   strapTooLong: { name: "Straps too long", amiss: "The strap is {amount} too long." },
   strapTooShort: { name: "Straps too short", amiss: "The strap is {amount} too short." },
+  neckStretched: {
+    name: "Neck edge stretched",
+    amiss: "The neck edge grew in sewing. By hand: stay it to the length of the paper. Nothing is altered.",
+  },
+  seamPuckered: {
+    name: "Side seam puckered",
+    amiss: "The seam is drawn up by its stitches. By hand: unpick it and sew it again. Nothing is altered.",
+  },
+  clothOffGrain: {
+    name: "Cloth off grain",
+    amiss: "The cloth twists. By hand: hold its grain against the paper’s, and cut again. Nothing is altered.",
+  },
+  sideSeamsForward: {
+    name: "Side seams lean forward",
+    amiss: "By hand: open the seams, let them hang, pin them upright and mark them. Nothing is altered.",
+  },
+  sideSeamsBack: {
+    name: "Side seams lean back",
+    amiss: "By hand: open the seams, let them hang, pin them upright and mark them. Nothing is altered.",
+  },
+  unevenHips: {
+    name: "One hip higher",
+    amiss:
+      "By hand: let that side hang free, pin it over the hip and level the hem from the floor. Nothing is altered.",
+  },
+  prominentBlade: {
+    name: "One shoulder blade prominent",
+    amiss: "By hand: pin a dart or ease towards the blade on that half. Nothing is altered.",
+  },
+  roundAbdomen: {
+    name: "Round abdomen",
+    amiss: "By hand: slit across the front below the waist, let it open and tape paper in. Nothing is altered.",
+  },
+  flatSeat: {
+    name: "Flat seat",
+    amiss:
+      "By hand: pin the loose cloth out at the centre back below the waist, and level the hem. Nothing is altered.",
+  },
+  flaringRibs: {
+    name: "Flaring ribs",
+    amiss: "By hand: let the waist dart out below the bust, keeping its width at the waist. Nothing is altered.",
+  },
+  armsForward: {
+    name: "Arms carried forward",
+    amiss: "By hand: trim the armhole a little in front, ease it in behind. Nothing is altered.",
+  },
+  curvedSpine: {
+    name: "One side of the back shorter",
+    amiss: "By hand: pin the loose cloth on one side of the back, for that side alone. Nothing is altered.",
+  },
 };
 
 /** "Sway back"; "Sloping shoulder, left half". */

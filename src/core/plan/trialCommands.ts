@@ -45,6 +45,9 @@ export type TrialCommand =
       readonly bustAlteration?: Mm | null;
       /** null: both halves have the same. */
       readonly halfCups?: Picks["halfCups"] | null;
+      /** What the toile was drawn from, held where the bust is altered; null: as the planner finds it. */
+      readonly baseSize?: string | null;
+      readonly cup?: string | null;
     }
   /** null: it is open again. A trial that is not kept is no base. */
   | { readonly kind: "setVerdict"; readonly trial: string; readonly verdict: TrialVerdict | null }
@@ -153,16 +156,15 @@ const taken = ({ taken: before = [] }: Trial, answer: TakenAnswer): readonly Tak
     -LIMITS.observations,
   );
 
-function answerTaken(
-  work: Work,
-  { alterations, bustAlteration, halfCups }: Extract<TrialCommand, { readonly kind: "takeTrialAnswer" }>,
-): Work {
-  const picks = withPick(withPick(work.picks, "bustAlteration", bustAlteration), "halfCups", halfCups);
+function answerTaken(work: Work, command: Extract<TrialCommand, { readonly kind: "takeTrialAnswer" }>): Work {
+  const { alterations, bustAlteration, halfCups, baseSize, cup } = command;
+  const bust = withPick(withPick(work.picks, "bustAlteration", bustAlteration), "halfCups", halfCups);
+  const picks = withPick(withPick(bust, "baseSize", baseSize), "cup", cup);
   return withPart(withPart(work, "picks", picks), "alterations", alterations.reduce(putOrTakeOut, work.alterations));
 }
 
 /** undefined: as it is; null: none. */
-function withPick<K extends "bustAlteration" | "halfCups">(
+function withPick<K extends "bustAlteration" | "halfCups" | "baseSize" | "cup">(
   picks: Picks,
   pick: K,
   value: Picks[K] | null | undefined,

@@ -206,12 +206,19 @@ function marksOf(
   return own.length > 0 ? own : marked;
 }
 
-/** The darts that a line is about: the one it names, or the fullest of the bust. */
-function dartsOf({ dart }: ReadLine, plan: Plan, half: Half): readonly PlannedDart[] {
+/**
+ * The darts that a line is about: the one it names; of a mark that names none the one along whose own line it lies, since a dart is
+ * mostly made shorter or longer; else the fullest of the bust.
+ */
+function dartsOf({ dart, mark }: ReadLine, plan: Plan, half: Half): readonly PlannedDart[] {
   const all = bustDarts(plan, half);
   const named = all.filter(({ ref }) => dart !== null && isSameDart(ref, dart));
-  const fullest = all.toSorted((a, b) => b.drawn.intake - a.drawn.intake)[0];
-  return named.length > 0 ? named : fullest === undefined ? [] : [fullest];
+  const beside = ({ drawn }: PlannedDart): Mm =>
+    mark === null
+      ? 0
+      : Math.abs(apexOffset(drawn, piecePoint(drawn.apex.x + mark.out, drawn.apex.y + mark.down)).across);
+  const likeliest = all.toSorted((a, b) => beside(a) - beside(b) || b.drawn.intake - a.drawn.intake)[0];
+  return named.length > 0 ? named : likeliest === undefined ? [] : [likeliest];
 }
 
 /** The dart that a cause is about: one that a line names, else the fullest of the bust. */

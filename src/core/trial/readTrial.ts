@@ -9,11 +9,14 @@ import { planOf } from "../plan/planOf";
 import { putOrTakeOut } from "../plan/putAlteration";
 import { remember } from "../remember";
 import { ok, type Result } from "../result";
+import { isSame } from "../same";
 import { alterationsFor, canBeMade, canBeOnOneHalf, type Altered, type ToAlter } from "./alterationsFor";
+import { looksBefore } from "./looksBefore";
 import { readLines, type ReadLine } from "./recordLines";
 import { RULE_NAMES, RULES } from "./rules";
 import { DENIED_BY, findingsOf, isShownBy, type Findings, type Supposed, type Weighed } from "./score";
 import { sewnOffBy } from "./sewnOff";
+import { sizesOf } from "./sewnSizes";
 import { supposeCauses } from "./suppose";
 import type { Cause, SignAt, TrialAnswer, TrialReading } from "./trialReading";
 
@@ -34,36 +37,46 @@ const FAR_BEHIND = 4;
 /**
  * Reads a trial.
  *
+ * @param trials the trials of its work, the newest first: what was seen at those before it is read with it
  * @returns answers counted from what the toile was sewn with, the most probable first; or why what was sewn has no plan
  */
-export const readTrial = (trial: Trial): Result<TrialReading, PlanFailure> => read({ trial });
+export const readTrial = (trial: Trial, trials: readonly Trial[] = NONE): Result<TrialReading, PlanFailure> =>
+  read({ trial, trials });
 
-const read = remember(["trial"], ({ trial }: { readonly trial: Trial }): Result<TrialReading, PlanFailure> => {
+const NONE: readonly Trial[] = [];
+
+interface ToRead {
+  readonly trial: Trial;
+  readonly trials: readonly Trial[];
+}
+
+const read = remember(["trial", "trials"], ({ trial, trials }: ToRead): Result<TrialReading, PlanFailure> => {
   const planned = planOf(trial.sewn);
-  return planned.ok ? ok(readOn(trial, planned.value)) : planned;
+  return planned.ok ? ok(readOn(trial, planned.value, trials)) : planned;
 });
 
-function readOn(trial: Trial, plan: Plan): TrialReading {
+function readOn(trial: Trial, plan: Plan, trials: readonly Trial[]): TrialReading {
   const { sewn, checks = {} } = trial;
   const all = readLines(trial.observations);
   const sewnOff = sewnOffBy(trial, plan, all);
   const bySewing = new Set(sewnOff.flatMap(({ explains }) => explains));
   const lines = all.filter(({ id }) => !bySewing.has(id));
   const rules = RULES.filter((rule) => canBeMade(rule, plan));
-  const findings = findingsOf(lines, checks);
+  const findings = findingsOf({ lines, checks, altered: [] }, looksBefore(trial, trials));
   const sets = supposeCauses(rules, findings, (rule) => canBeOnOneHalf(rule, sewn)).slice(0, LOOKED_AT);
   const answers: (Answered & { readonly set: Weighed; readonly rank: number })[] = [];
   for (const set of sets) {
-    if (answers.length >= TOLD || set.score < (answers[0]?.set.score ?? set.score) - FAR_BEHIND) break;
+    if (answers.length >= TOLD) break;
+    if (set.score < (answers[0]?.set.score ?? set.score) - FAR_BEHIND) continue;
     if (answers.some((better) => isMoreOf(set, better.set))) continue;
     const answer = answerOf(set, { sewn, plan, lines, findings, checks });
-    if (answer === null) continue;
-    const spoils = newlyFailing(sewn, withAltered(sewn, asAltered(answer))).length > 0;
+    if (answer === null || answers.some((better) => isSame(asAltered(better), asAltered(answer)))) continue;
+    const spoils = newlyFailing(sewn, answer.after).length > 0;
     answers.push({ ...answer, set, rank: set.score - (spoils ? SPOILS : 0) });
   }
   const ranked = answers.toSorted((a, b) => b.rank - a.rank);
   const told = ranked.map((answer, at): TrialAnswer => {
-    const { set, rank: _, ...rest } = answer;
+    const { set, rank: _, after: __, ...rest } = answer;
     return { ...rest, tellsApart: tellsApart(set, (ranked[at + 1] ?? ranked[at - 1])?.set ?? null, findings) };
   });
   return {
@@ -80,7 +93,10 @@ const isMoreOf = (set: Weighed, better: Weighed): boolean =>
     set.causes.some(({ rule, halves }) => rule.name === cause.rule.name && halves.length === cause.halves.length),
   );
 
-type Answered = Omit<TrialAnswer, "tellsApart">;
+interface Answered extends Omit<TrialAnswer, "tellsApart"> {
+  /** What is decided with it. */
+  readonly after: Decided;
+}
 
 interface Around {
   readonly sewn: Decided;
@@ -96,7 +112,8 @@ function answerOf({ causes: supposed, amounts, measured }: Weighed, around: Arou
     .map((cause, at) => ({ ...cause, amount: amounts[at] ?? 0, isMeasured: measured[at] === true }))
     .toSorted((a, b) => tradeOrder(a) - tradeOrder(b));
   const altered = alterationsFor(causes, around);
-  if (altered.alterations.length === 0 && altered.bustAlteration === null && altered.halfCups === null) return null;
+  const isByHand = causes.every(({ rule }) => rule.isByHand === true);
+  if (!isByHand && altersNothing(altered)) return null;
   const made = madeOf(around.sewn, altered);
   if (made === null) return null;
   const explains = around.lines.filter((line) => causes.some((cause) => explainsLine(cause, line))).map(({ id }) => id);
@@ -106,11 +123,15 @@ function answerOf({ causes: supposed, amounts, measured }: Weighed, around: Arou
     explains,
     leaves: around.lines.map(({ id }) => id).filter((id) => !explains.includes(id)),
     alterations: made.altered.alterations,
+    after: made.after,
     ...(made.less.length === 0 ? {} : { less: made.less }),
     ...(altered.bustAlteration === null ? {} : { bustAlteration: altered.bustAlteration }),
     ...(altered.halfCups === null ? {} : { halfCups: altered.halfCups }),
   };
 }
+
+const altersNothing = ({ alterations, bustAlteration, halfCups }: Altered): boolean =>
+  alterations.length === 0 && bustAlteration === null && halfCups === null;
 
 const tradeOrder = ({ rule, halves }: Supposed): number =>
   2 * RULE_NAMES.indexOf(rule.name) + (halves.length === 1 && halves[0] === "right" ? 1 : 0);
@@ -125,7 +146,11 @@ const keyOf = (cause: Supposed): string => {
 const explainsLine = (cause: Supposed, line: ReadLine): boolean => (isShownBy(cause, line)?.likely ?? 0) >= EXPLAINED;
 
 /** What an answer alters. */
-export const asAltered = ({ alterations, bustAlteration, halfCups }: Answered): Altered => ({
+export const asAltered = ({
+  alterations,
+  bustAlteration,
+  halfCups,
+}: Pick<TrialAnswer, "alterations" | "bustAlteration" | "halfCups">): Altered => ({
   alterations,
   bustAlteration: bustAlteration ?? null,
   halfCups: halfCups ?? null,
@@ -135,6 +160,7 @@ export const asAltered = ({ alterations, bustAlteration, halfCups }: Answered): 
 function withAltered(sewn: Decided, { alterations, bustAlteration, halfCups }: Altered): Decided {
   const picks: Picks = {
     ...sewn.picks,
+    ...(bustAlteration === null && halfCups === null ? {} : sizesOf(sewn)),
     ...(bustAlteration === null ? {} : { bustAlteration }),
     ...(halfCups === null ? {} : { halfCups }),
   };
@@ -144,15 +170,19 @@ function withAltered(sewn: Decided, { alterations, bustAlteration, halfCups }: A
 /** Alterations as far as they can be made on what was sewn. */
 interface Made {
   readonly altered: Altered;
+  /** What is decided with them. */
+  readonly after: Decided;
   /** Ids of those that the pieces do not give the whole amount. */
   readonly less: readonly string[];
 }
 
 /** What can be made of an answer: less of an amount that is too much; null where anything of it cannot be made at all. */
 function madeOf(sewn: Decided, altered: Altered): Made | null {
-  const refused = refusedOf(sewn, altered);
+  if (altersNothing(altered)) return { altered, after: sewn, less: [] };
+  const after = withAltered(sewn, altered);
+  const refused = refusedOf(sewn, altered, after);
   if (refused === null) return null;
-  if (refused.length === 0) return { altered, less: [] };
+  if (refused.length === 0) return { altered, after, less: [] };
   const alterations = altered.alterations.map((alteration): Alteration => {
     const entry = refused.find(({ id }) => id === alteration.id);
     if (entry === undefined || entry.outcome.ok || alteration.kind !== "fit") return alteration;
@@ -161,16 +191,18 @@ function madeOf(sewn: Decided, altered: Altered): Made | null {
   });
   const less = { ...altered, alterations: alterations.filter((one) => one.kind !== "fit" || one.amount !== 0) };
   const [isOne] = less.alterations;
-  if (isOne === undefined || refusedOf(sewn, less)?.length !== 0) return null;
+  const afterLess = withAltered(sewn, less);
+  if (isOne === undefined || refusedOf(sewn, less, afterLess)?.length !== 0) return null;
   return {
     altered: less,
+    after: afterLess,
     less: alterations.flatMap(({ id }, at) => (altered.alterations[at] === alterations[at] ? [] : [id])),
   };
 }
 
 /** What an answer asks for and the pieces do not give; null where there is no plan with it. */
-function refusedOf(sewn: Decided, altered: Altered): Plan["ledger"] | null {
-  const plan = planOf(withAltered(sewn, altered));
+function refusedOf(sewn: Decided, altered: Altered, after: Decided): Plan["ledger"] | null {
+  const plan = planOf(after);
   const before = planOf(sewn);
   if (!plan.ok || !before.ok) return null;
   const failed = before.value.ledger.filter(({ outcome }) => !outcome.ok).map(({ id }) => id);
@@ -181,11 +213,13 @@ function refusedOf(sewn: Decided, altered: Altered): Plan["ledger"] | null {
 function causeTold(cause: ToAlter, isMeasured: boolean, { lines, findings, checks }: Around): Cause {
   const half = halfOf(cause);
   const shown = lines.filter((line) => explainsLine(cause, line));
+  const marks = cause.rule.usual === 0 ? shown.flatMap(({ mark }) => (mark === null ? [] : [mark])) : [];
+  const marked = Math.max(0, ...marks.map(({ out, down }) => Math.hypot(out, down)));
   return {
     rule: cause.rule.name,
     ...(half === undefined ? {} : { half }),
-    amount: Math.round(cause.amount),
-    amountBy: isMeasured ? "measured" : "usual",
+    amount: cause.rule.isByHand === true ? 0 : Math.round(marks.length > 0 ? marked : cause.amount),
+    amountBy: isMeasured || marks.length > 0 ? "measured" : "usual",
     explains: shown.map(({ id }) => id),
     expects: unseen(cause, findings),
     against: deniedOf(cause, checks),

@@ -38,6 +38,10 @@ export interface Rule {
   readonly name: RuleName;
   readonly shows: readonly Shown[];
   readonly changes: readonly Change[];
+  /** The trade knows it, but no alteration of the pieces mends it: she is told what to do by hand, and nothing is altered for its signs. */
+  readonly isByHand?: true;
+  /** It is of one half: where both show the same it is something else. */
+  readonly isOfOneHalf?: true;
   /** It reaches the centre line, so it is for both halves always: else they could not be sewn to each other. */
   readonly isCentre?: true;
   /** A first try where she could not say how much. */
@@ -94,6 +98,18 @@ export const RULE_NAMES = [
   "strapTooFarIn",
   "strapTooLong",
   "strapTooShort",
+  "neckStretched",
+  "seamPuckered",
+  "clothOffGrain",
+  "sideSeamsForward",
+  "sideSeamsBack",
+  "unevenHips",
+  "prominentBlade",
+  "roundAbdomen",
+  "flatSeat",
+  "flaringRibs",
+  "armsForward",
+  "curvedSpine",
 ] as const;
 export type RuleName = (typeof RULE_NAMES)[number];
 
@@ -126,6 +142,15 @@ const GAP = { off: 0.5 } as const;
 const fit = (name: FitName, by: 1 | -1, ...or: readonly FitName[]): Change => ({ of: "fit", fits: [name, ...or], by });
 
 type Row = Omit<Rule, "name">;
+
+/** A row that is mended by hand: of whatever amount, all its signs can be seen. */
+const byHand = (shows: readonly Shown[], of: "oneHalf" | "either" = "either"): Row => ({
+  shows,
+  changes: [],
+  isByHand: true,
+  ...(of === "oneHalf" ? { isOfOneHalf: true } : {}),
+  usual: 20,
+});
 
 const ROWS: Readonly<Record<RuleName, Row>> = {
   slopingShoulder: {
@@ -643,9 +668,98 @@ const ROWS: Readonly<Record<RuleName, Row>> = {
     changes: [fit("strapLength", 1)],
     usual: 10,
   },
+  // By hand (common practice, no source). An edge that grew stands off all round, where a gaping one stands off at one place.
+  neckStretched: byHand([
+    sign("frontNeck", "gapes", 0.7),
+    sign("neckPoint", "gapes", 0.6),
+    sign("backNeck", "gapes", 0.6),
+    sign("strap", "gapes", 0.15),
+  ]),
+  // Short folds across the seam and lines out of it, and nothing amiss beside.
+  seamPuckered: byHand([sign("sideSeam", "foldAcross", 0.6), sign("sideSeam", "dragLines", 0.6)]),
+  // Cloth cut askew twists: the seam swings, and slanting lines lie on one half.
+  clothOffGrain: byHand(
+    [
+      sign("sideSeam", "leansForward", 0.4),
+      sign("sideSeam", "leansBack", 0.4),
+      sign("frontAboveWaist", "dragLines", 0.3),
+      sign("backAboveWaist", "dragLines", 0.3),
+      sign("frontHem", "drops", 0.25),
+    ],
+    "oneHalf",
+  ),
+  sideSeamsForward: byHand([
+    sign("sideSeam", "leansForward", 0.8),
+    sign("underarm", "leansForward", 0.5),
+    sign("sideHip", "leansForward", 0.5),
+  ]),
+  sideSeamsBack: byHand([
+    sign("sideSeam", "leansBack", 0.8),
+    sign("underarm", "leansBack", 0.5),
+    sign("sideHip", "leansBack", 0.5),
+  ]),
+  // The higher hip carries the hem of its side up, and lines rise to it.
+  unevenHips: byHand(
+    [
+      sign("frontHem", "ridesUp", 0.65),
+      sign("backHem", "ridesUp", 0.65),
+      sign("sideHip", "dragLines", 0.5),
+      sign("sideHip", "tight", 0.3),
+    ],
+    "oneHalf",
+  ),
+  prominentBlade: byHand(
+    [
+      sign("blades", "pointed", 0.7),
+      sign("backArmhole", "dragLines", 0.5),
+      sign("backArmhole", "gapes", 0.3),
+      sign("blades", "dragLines", 0.3),
+    ],
+    "oneHalf",
+  ),
+  // Tight over the abdomen alone: the hem rises in front and the side seams are drawn forward, where a tight hip is tight all round.
+  roundAbdomen: byHand([
+    sign("frontHip", "tight", 0.7),
+    sign("frontHem", "ridesUp", 0.6),
+    sign("sideHip", "leansForward", 0.5),
+    sign("frontHip", "dragLines", 0.35),
+    sign("sideSeam", "leansForward", 0.2),
+  ]),
+  // The seat does not fill the back: it hangs in folds, and the hem drops behind.
+  flatSeat: byHand([
+    sign("backHip", "foldAlong", 0.5),
+    sign("backHip", "foldAcross", 0.5),
+    sign("backHem", "drops", 0.55),
+    sign("sideHip", "leansBack", 0.25),
+  ]),
+  // Ribs that stand out below the bust: tight there in front alone, the waist itself easy.
+  flaringRibs: byHand([
+    sign("frontAboveWaist", "tight", 0.75),
+    sign("frontAboveWaist", "dragLines", 0.6),
+    sign("underBust", "tight", 0.2),
+  ]),
+  // Arms carried forward crowd the armhole in front and leave it standing off behind.
+  armsForward: byHand([
+    sign("frontArmhole", "cutsIn", 0.7),
+    sign("backArmhole", "gapes", 0.6),
+    sign("frontArmhole", "tight", 0.25),
+    sign("backArmhole", "dragLines", 0.2),
+    sign("blades", "dragLines", 0.2),
+  ]),
+  curvedSpine: byHand(
+    [
+      sign("backAboveWaist", "dragLines", 0.6),
+      sign("backWaist", "ridesUp", 0.5),
+      sign("backHip", "foldAcross", 0.5),
+      sign("backAboveWaist", "foldAcross", 0.2),
+    ],
+    "oneHalf",
+  ),
 };
 
 /** All rows, in the trade's order. */
 export const RULES: readonly Rule[] = RULE_NAMES.map((name) => ({ name, ...ROWS[name] }));
 
 export const ruleOf = (name: RuleName): Rule => ({ name, ...ROWS[name] });
+
+export const isRuleName = (name: string): name is RuleName => Object.hasOwn(ROWS, name);

@@ -33,12 +33,15 @@ const PRIOR = {
   /** What was pinned, slit or marked is seen falsely less often than what was only looked at: by so much. */
   falseMeasured: 0.65,
   /** One cause more, as a logarithm; and that it is on one half alone. */
-  cause: -2.6,
-  oneHalf: -0.7,
+  cause: -2.2,
+  oneHalf: -0.4,
   /** That she ticks a thing as right that is not. */
   wrongTick: 0.25,
   /** How much a sign that was not told counts as one that is not there: she does not look at everything. */
-  lookedFor: 0.7,
+  lookedFor: 1,
+  /** That a cause is still there though it was altered for; and that what was altered was not so, and shows the other way. */
+  altered: -0.7,
+  undone: 0.5,
 } as const;
 
 /** Signs that a tick says are not there. */
@@ -59,12 +62,8 @@ export const DENIED_BY: Readonly<Partial<Record<TrialCheck, readonly (readonly [
     ["sideSeam", "leansForward"],
     ["sideSeam", "leansBack"],
   ],
-  shouldersStay: [
-    ["strap", "slips"],
-    ["shoulder", "endsOutside"],
-    ["shoulder", "leansBack"],
-    ["shoulder", "leansForward"],
-  ],
+  // A seam that lies too far back or out can stay there: only what slips does not stay.
+  shouldersStay: [["strap", "slips"]],
 };
 
 /** Where no cause shows a sign. */
@@ -76,32 +75,61 @@ const UNHIDDEN: Readonly<Record<Half, number>> = { left: 1, right: 1 };
  */
 const WORLDS = [
   { share: 0.75, onBoth: 0.003, onOne: 0.003 },
-  { share: 0.25, onBoth: 0.02, onOne: 0.05 },
+  { share: 0.25, onBoth: 0.02, onOne: 0.025 },
 ] as const;
 type World = (typeof WORLDS)[number];
 
 const keyOf = (place: TrialPlace, sign: TrialSign): string => `${place} ${sign}`;
 
-/** One place and sign that any rule knows of, or that was seen: on which halves it was seen, and whether a tick denies it. */
+/** All places and signs that any row knows of, numbered. */
+const KNOWN: ReadonlyMap<string, number> = new Map(
+  [...new Set(RULES.flatMap(({ shows }) => shows.map(({ place, sign }) => keyOf(place, sign))))].map((key, at) => [
+    key,
+    at,
+  ]),
+);
+const NUMBER_OF: ReadonlyMap<Shown, number> = new Map(
+  RULES.flatMap(({ shows }) => shows.map((shown) => [shown, KNOWN.get(keyOf(shown.place, shown.sign)) ?? 0] as const)),
+);
+
+/** One place and sign: on which halves it was seen, whether a tick denies it, and how likely it is missed whatever is supposed. */
 interface Slot {
   readonly seen: Readonly<Record<Half, boolean>>;
   readonly isMeasured: boolean;
   readonly isDenied: boolean;
+  readonly miss: Readonly<Record<Half, number>>;
+  /** What it says where nothing more is supposed, in each world. */
+  readonly ofNothing: readonly number[];
+}
+
+/** A garment looked at: this trial's, or an earlier one's of the same work. */
+export interface Look {
+  readonly lines: readonly ReadLine[];
+  readonly checks: Readonly<Partial<Record<TrialCheck, boolean>>>;
+  /** What has been altered since: it was amiss then, and is so no more. */
+  readonly altered: readonly Supposed[];
+}
+
+interface Looked {
+  readonly lines: readonly ReadLine[];
+  readonly slots: readonly Slot[];
 }
 
 /** All that was looked at. */
 export interface Findings {
+  /** Of the trial that is read. */
   readonly lines: readonly ReadLine[];
-  readonly slots: ReadonlyMap<string, Slot>;
+  readonly looks: readonly Looked[];
   /** What it all says where nothing that the table knows is amiss, in each world. */
   readonly ofNothing: readonly number[];
+  /** Lines that tell an amount: of this trial, and of earlier ones where nothing altered since shows there. */
+  readonly measured: readonly { readonly line: ReadLine; readonly cloth: Mm }[];
+  readonly perAmount: Map<Supposed, readonly number[]>;
+  /** What was altered since an earlier trial. */
+  readonly altered: readonly Supposed[];
 }
 
-/** What was seen and what was not, ready to be weighed. */
-export function findingsOf(
-  lines: readonly ReadLine[],
-  checks: Readonly<Partial<Record<TrialCheck, boolean>>>,
-): Findings {
+function looked({ lines, checks, altered }: Look): Looked & { readonly unknown: readonly Slot[] } {
   const denied = new Set(
     Object.entries(DENIED_BY).flatMap(([check, signs]) =>
       Object.entries(checks).some(([name, is]) => name === check && is)
@@ -109,18 +137,51 @@ export function findingsOf(
         : [],
     ),
   );
-  const known = RULES.flatMap(({ shows }) => shows.map(({ place, sign }) => keyOf(place, sign)));
-  const keys = [...new Set([...known, ...lines.map(({ place, sign }) => keyOf(place, sign))])];
-  const slots = keys.map((key): readonly [string, Slot] => {
+  const missed = new Map<string, Record<Half, number>>();
+  for (const { rule, halves } of altered)
+    for (const { place, sign, likely, marked } of rule.shows) {
+      if (marked !== undefined && isSeenOtherWay(marked, lines, place, sign)) continue;
+      const miss = missed.get(keyOf(place, sign)) ?? { left: 1, right: 1 };
+      for (const half of halves) miss[half] *= 1 - likely;
+      missed.set(keyOf(place, sign), miss);
+    }
+  const slotOf = (key: string): Slot => {
     const here = lines.filter((line) => keyOf(line.place, line.sign) === key);
     const seenOn = (half: Half): boolean => here.some(({ halves }) => halves.includes(half));
-    const isMeasured = here.some(({ measured, mark }) => measured !== null || mark !== null);
-    return [key, { isMeasured, seen: { left: seenOn("left"), right: seenOn("right") }, isDenied: denied.has(key) }];
-  });
+    const slot = {
+      isMeasured: here.some(({ measured, mark }) => measured !== null || mark !== null),
+      seen: { left: seenOn("left"), right: seenOn("right") },
+      isDenied: denied.has(key),
+      miss: missed.get(key) ?? UNHIDDEN,
+    };
+    return { ...slot, ofNothing: WORLDS.map((world) => toldBy(slot, slot.miss.left, slot.miss.right, world)) };
+  };
+  const unknown = [...new Set(lines.map(({ place, sign }) => keyOf(place, sign)))].filter((key) => !KNOWN.has(key));
+  return { lines, slots: [...KNOWN.keys()].map(slotOf), unknown: unknown.map(slotOf) };
+}
+
+/**
+ * What was seen and what was not, ready to be weighed.
+ *
+ * @param look    this trial
+ * @param earlier earlier trials of the same work
+ */
+export function findingsOf(look: Look, earlier: readonly Look[] = []): Findings {
+  const looks = [look, ...earlier].map(looked);
+  const all = looks.flatMap(({ slots, unknown }) => [...slots, ...unknown]);
+  const then = earlier.flatMap(({ lines, altered }) =>
+    lines.filter((line) => !altered.some((cause) => isShownBy(cause, line) !== null)),
+  );
   return {
-    lines,
-    slots: new Map(slots),
-    ofNothing: WORLDS.map((world) => slots.reduce((sum, [, slot]) => sum + toldBy(slot, UNHIDDEN, world), 0)),
+    lines: look.lines,
+    looks,
+    ofNothing: WORLDS.map((_, at) => all.reduce((sum, slot) => sum + invariant(slot.ofNothing[at], "world"), 0)),
+    measured: [...look.lines, ...then].flatMap((line) => {
+      const cloth = clothOf(line);
+      return cloth === null ? [] : [{ line, cloth }];
+    }),
+    perAmount: new Map(),
+    altered: earlier.flatMap(({ altered }) => altered),
   };
 }
 
@@ -130,15 +191,10 @@ const shownAt = (rule: Rule, line: ReadLine): Shown | undefined =>
 const isThatWay = (marked: Shown["marked"], { mark }: ReadLine): boolean =>
   marked === undefined || mark === null || (marked === "down" ? mark.down : -mark.down) >= CLOTH_WORTH_ALTERING;
 
-const isSeenOtherWay = (
-  way: "down" | "up",
-  lines: readonly ReadLine[],
-  place: TrialPlace,
-  sign: TrialSign,
-): boolean => {
+function isSeenOtherWay(way: "down" | "up", lines: readonly ReadLine[], place: TrialPlace, sign: TrialSign): boolean {
   const here = lines.filter((line) => line.place === place && line.sign === sign);
   return here.length > 0 && !here.some((line) => isThatWay(way, line));
-};
+}
 
 /** Whether a cause, where it is supposed, shows what a line tells. */
 export const isShownBy = ({ rule, halves }: Supposed, line: ReadLine): Shown | null =>
@@ -160,18 +216,26 @@ function clothPerAmount(shown: Shown, line: ReadLine): number | null {
   return times === undefined ? null : (way === "pinched" ? 2 : 1) / times;
 }
 
+/** Of a cause, what each mm of it shows at each measured line. */
+function perAmountOf(cause: Supposed, { measured, perAmount }: Findings): readonly number[] {
+  const known = perAmount.get(cause);
+  if (known !== undefined) return known;
+  const found = measured.map(({ line }) => {
+    const shown = isShownBy(cause, line);
+    return shown === null ? 0 : (clothPerAmount(shown, line) ?? 0);
+  });
+  perAmount.set(cause, found);
+  return found;
+}
+
 /** Amounts of a set by all that was measured of it: what is seen at one place is what all causes show there together. */
 function amountsOf(
   causes: readonly Supposed[],
-  lines: readonly ReadLine[],
+  findings: Findings,
 ): { readonly amounts: readonly Mm[]; readonly measured: readonly boolean[]; readonly misfit: number } {
-  const rows = lines.flatMap((line) => {
-    const cloth = clothOf(line);
-    if (cloth === null) return [];
-    const coefficients = causes.map((cause) => {
-      const shown = isShownBy(cause, line);
-      return shown === null ? 0 : (clothPerAmount(shown, line) ?? 0);
-    });
+  const columns = causes.map((cause) => perAmountOf(cause, findings));
+  const rows = findings.measured.flatMap(({ cloth }, line) => {
+    const coefficients = columns.map((column) => column[line] ?? 0);
     return coefficients.some((one) => one !== 0) ? [{ coefficients, cloth }] : [];
   });
   // What nothing tells stays at the usual first try, held by a weak tie.
@@ -219,36 +283,75 @@ const seenShare = (amount: Mm): number =>
   Math.min(Math.max((amount - CLOTH_WORTH_ALTERING / 2) / (2 * CLOTH_WORTH_ALTERING), 0.1), 1);
 
 /** The probability of the record where these causes are there and no others; null where an amount is none. */
-export function weigh(causes: readonly Supposed[], { lines, slots, ofNothing }: Findings): Weighed | null {
-  const { amounts, measured, misfit } = amountsOf(causes, lines);
+export function weigh(causes: readonly Supposed[], findings: Findings): Weighed | null {
+  const { amounts, measured, misfit } = amountsOf(causes, findings);
   const marked = causes.map(({ rule }) => rule.usual === 0);
   if (amounts.some((amount, at) => marked[at] !== true && amount < CLOTH_WORTH_ALTERING)) return null;
   const prior = causes.reduce(
-    (sum, { halves }) => sum + PRIOR.cause + (halves.length === HALVES.length ? 0 : PRIOR.oneHalf),
+    (sum, cause) =>
+      sum + PRIOR.cause + (cause.halves.length === HALVES.length ? 0 : PRIOR.oneHalf) + since(cause, findings),
     0,
   );
   const shares = amounts.map((amount, at) => (marked[at] === true ? 1 : seenShare(amount)));
-  const hidden = new Map<string, Record<Half, number>>();
-  for (const [at, { rule, halves }] of causes.entries())
-    for (const { place, sign, likely, marked: way } of rule.shows) {
-      const key = keyOf(place, sign);
+  const worlds = WORLDS.map((world, at) => Math.log(world.share) + invariant(findings.ofNothing[at], "world"));
+  for (const look of findings.looks) addTold(worlds, causes, shares, look);
+  return { causes, amounts, measured, score: prior + logOfSum(worlds) - misfit };
+}
+
+/** What speaks against a cause that was altered for already, and for one that undoes what was altered. */
+function since({ rule, halves }: Supposed, { altered }: Findings): number {
+  const on = altered.filter((one) => one.halves.some((half) => halves.includes(half)));
+  if (on.some((one) => one.rule.name === rule.name)) return PRIOR.altered;
+  return on.some((one) => isOpposite(one.rule, rule)) ? PRIOR.undone : 0;
+}
+
+const isOpposite = (a: Rule, b: Rule): boolean =>
+  a.changes.some((one) =>
+    b.changes.some(
+      (other) =>
+        "by" in one &&
+        "by" in other &&
+        one.by === -other.by &&
+        one.of === other.of &&
+        (one.of !== "fit" || other.of !== "fit" || one.fits[0] === other.fits[0]),
+    ),
+  );
+
+/** Adds, in each world, what a look says of these causes beyond what it says of nothing. */
+function addTold(
+  worlds: number[],
+  causes: readonly Supposed[],
+  shares: readonly number[],
+  { lines, slots }: Looked,
+): void {
+  const [left, right] = [new Float64Array(slots.length).fill(1), new Float64Array(slots.length).fill(1)];
+  const touched = new Set<number>();
+  for (const [at, { rule, halves }] of causes.entries()) {
+    const share = invariant(shares[at], "share");
+    const [onLeft, onRight] = [halves.includes("left"), halves.includes("right")];
+    for (const shown of rule.shows) {
+      const { place, sign, likely, marked: way } = shown;
       // A mark that lies the other way is none that this cause shows.
       if (way !== undefined && isSeenOtherWay(way, lines, place, sign)) continue;
-      const miss = hidden.get(key) ?? { left: 1, right: 1 };
-      for (const half of halves) miss[half] *= 1 - likely * invariant(shares[at], "share");
-      hidden.set(key, miss);
+      const number = invariant(NUMBER_OF.get(shown), "sign");
+      const miss = 1 - likely * share;
+      if (onLeft) left[number] = entryOf(left, number) * miss;
+      if (onRight) right[number] = entryOf(right, number) * miss;
+      touched.add(number);
     }
-  const inWorld = (world: World, at: number): number =>
-    [...hidden].reduce(
-      (sum, [key, miss]) => {
-        const slot = invariant(slots.get(key), "sign");
-        return sum + toldBy(slot, miss, world) - toldBy(slot, UNHIDDEN, world);
-      },
-      Math.log(world.share) + invariant(ofNothing[at], "world"),
-    );
-  const told = logOfSum(WORLDS.map(inWorld));
-  return { causes, amounts, measured, score: prior + told - misfit };
+  }
+  for (const number of touched) {
+    const slot = invariant(slots[number], "sign");
+    const [missLeft, missRight] = [slot.miss.left * entryOf(left, number), slot.miss.right * entryOf(right, number)];
+    for (const [at, world] of WORLDS.entries())
+      worlds[at] =
+        invariant(worlds[at], "world") +
+        toldBy(slot, missLeft, missRight, world) -
+        invariant(slot.ofNothing[at], "world");
+  }
 }
+
+const entryOf = (values: Float64Array, at: number): number => invariant(values[at], "entry");
 
 /** The logarithm of a sum of what these are the logarithms of. */
 function logOfSum(logs: readonly number[]): number {
@@ -257,19 +360,19 @@ function logOfSum(logs: readonly number[]): number {
 }
 
 /** What a slot adds: both halves alike are one thing seen or not seen. */
-function toldBy(
-  { seen, isMeasured, isDenied }: Slot,
-  miss: Readonly<Record<Half, number>>,
-  { onBoth, onOne }: World,
-): number {
-  const falseSign = (seen.left === seen.right ? onBoth : onOne) * (isMeasured ? PRIOR.falseMeasured : 1);
-  const of = (half: Half): number => {
-    const shown = 1 - (1 - falseSign) * miss[half];
-    if (seen[half]) return Math.log(shown);
-    return (
-      PRIOR.lookedFor * Math.log(1 - shown) + (isDenied ? Math.log(1 - (1 - PRIOR.wrongTick) * (1 - miss[half])) : 0)
-    );
-  };
-  const both = of("left") + of("right");
-  return seen.left === seen.right ? both / HALVES.length : both;
+function toldBy(slot: Omit<Slot, "ofNothing" | "miss">, missLeft: number, missRight: number, world: World): number {
+  const { seen, isMeasured } = slot;
+  const isAlike = seen.left === seen.right;
+  const falseSign = (isAlike ? world.onBoth : world.onOne) * (isMeasured ? PRIOR.falseMeasured : 1);
+  const left = toldOn(seen.left, slot.isDenied, missLeft, falseSign);
+  if (isAlike && missLeft === missRight) return left;
+  const both = left + toldOn(seen.right, slot.isDenied, missRight, falseSign);
+  // Seen on both, and shown on one alone: still one thing seen. Where it is not seen, the half that should show it speaks for itself.
+  return isAlike && seen.left ? both / HALVES.length : both;
+}
+
+function toldOn(isSeen: boolean, isDenied: boolean, miss: number, falseSign: number): number {
+  const hidden = (1 - falseSign) * miss;
+  if (isSeen) return Math.log(1 - hidden);
+  return PRIOR.lookedFor * Math.log(hidden) + (isDenied ? Math.log(1 - (1 - PRIOR.wrongTick) * (1 - miss)) : 0);
 }

@@ -17,7 +17,8 @@ function supposedOf(rule: Rule, lines: readonly ReadLine[], canBeOnOne: boolean)
   if (shown.length === 0) return [];
   if (rule.isCentre === true || !canBeOnOne) return [whole];
   const isOf = (half: Half): boolean => shown.some(({ halves }) => halves.length === 1 && halves.includes(half));
-  return [whole, ...HALVES.filter(isOf).map((half): Supposed => ({ rule, halves: [half] }))];
+  const ofHalves = HALVES.filter(isOf).map((half): Supposed => ({ rule, halves: [half] }));
+  return rule.isOfOneHalf === true ? ofHalves : [whole, ...ofHalves];
 }
 
 const overlaps = (a: Supposed, b: Supposed): boolean =>
@@ -48,8 +49,33 @@ export function supposeCauses(
     last = from.flatMap((set) => joinedTo(set, count <= TOGETHER ? after(set, singles) : singles, findings));
     all.push(...last);
   }
-  return all.filter(({ score }) => score > nothing.score).toSorted((a, b) => b.score - a.score);
+  return byGain([nothing, ...all]).filter(({ score }) => score > nothing.score);
 }
+
+const keyOf = ({ rule, halves }: Supposed): string => `${rule.name} ${halves.join("+")}`;
+
+/** Sets by what they are expected to gain: each cause by how probable it is among all that was supposed, less what a wrong one spoils. */
+function byGain(all: readonly Weighed[]): readonly Weighed[] {
+  const most = Math.max(...all.map(({ score }) => score));
+  const chances = new Map<string, number>();
+  let sum = 0;
+  for (const { causes, score } of all) {
+    const chance = Math.exp(score - most);
+    sum += chance;
+    for (const cause of causes) chances.set(keyOf(cause), (chances.get(keyOf(cause)) ?? 0) + chance);
+  }
+  const gains = new Map(
+    all.map((set) => [
+      set,
+      set.causes.reduce((gain, cause) => gain + (chances.get(keyOf(cause)) ?? 0) / sum - SPOILT, 0),
+    ]),
+  );
+  const gainOf = (set: Weighed): number => gains.get(set) ?? 0;
+  return all.toSorted((a, b) => gainOf(b) - gainOf(a) || b.score - a.score);
+}
+
+/** A cause that is altered for and was none spoils as much as so much of one that is found gains (our own choice). */
+const SPOILT = 0.35;
 
 /** The singles that stand after the last of a set: so each set is made but once. */
 const after = (set: Weighed, singles: readonly Weighed[]): readonly Weighed[] =>

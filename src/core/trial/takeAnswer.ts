@@ -1,5 +1,6 @@
 /** An answer to a trial put into the work. */
 import { HALVES, isMadeOn, isSameThing, onHalves, type Alteration, type Half } from "../decisions/alteration";
+import type { Decided } from "../decisions/decided";
 import type { TakenAnswer, Trial } from "../decisions/trial";
 import type { Work } from "../decisions/work";
 import type { Command } from "../plan/commands";
@@ -7,6 +8,7 @@ import { planOf } from "../plan/planOf";
 import { alterationsFor, type Altered, type ToAlter } from "./alterationsFor";
 import { readLines } from "./recordLines";
 import { asAltered } from "./readTrial";
+import { sizesOf } from "./sewnSizes";
 import { ruleOf } from "./rules";
 import type { TrialAnswer } from "./trialReading";
 
@@ -89,17 +91,36 @@ function ofNothing(alteration: Alteration): Alteration {
   }
 }
 
-/** The picks of the bust: as the answer asks, else as sewn where an earlier answer to this trial changed them. */
-function bustPicks(
-  work: Work,
-  { taken = [], sewn }: Trial,
-  { bustAlteration, halfCups }: Altered,
-): Pick<Extract<Command, { readonly kind: "takeTrialAnswer" }>, "bustAlteration" | "halfCups"> {
+type BustPicks = Pick<
+  Extract<Command, { readonly kind: "takeTrialAnswer" }>,
+  "bustAlteration" | "halfCups" | "baseSize" | "cup"
+>;
+
+/**
+ * The picks of the bust: as the answer asks, else as sewn where an earlier answer to this trial changed them. Base size and cup stay
+ * those that the toile was sewn from: of another bust the planner would choose others, and what was seen is counted from these.
+ */
+function bustPicks(work: Work, { taken = [], sewn }: Trial, altered: Altered): BustPicks {
+  const { bustAlteration, halfCups } = altered;
   const wasIn = (id: string): boolean => taken.some(({ alterations }) => alterations.includes(id));
   const bust = bustAlteration ?? (wasIn("bust") ? (sewn.picks.bustAlteration ?? null) : undefined);
   const cups = halfCups ?? (wasIn("halfCups") ? (sewn.picks.halfCups ?? null) : undefined);
   return {
     ...(bust === undefined || bust === work.picks.bustAlteration ? {} : { bustAlteration: bust }),
     ...(cups === undefined ? {} : { halfCups: cups }),
+    ...(bustAlteration !== null || halfCups !== null
+      ? sizesOf(sewn)
+      : wasIn("bust") || wasIn("halfCups")
+        ? sizesAsSewn(work, sewn)
+        : {}),
+  };
+}
+
+/** What was held for an earlier answer, as it was sewn again; what she picked herself since then stays. */
+function sizesAsSewn({ picks }: Work, sewn: Decided): Pick<BustPicks, "baseSize" | "cup"> {
+  const held = sizesOf(sewn);
+  return {
+    ...(picks.baseSize === held.baseSize ? { baseSize: sewn.picks.baseSize ?? null } : {}),
+    ...(picks.cup === held.cup ? { cup: sewn.picks.cup ?? null } : {}),
   };
 }

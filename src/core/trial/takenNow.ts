@@ -27,7 +27,12 @@ export function standsOn(trial: Trial, { causes }: TrialAnswer): "both" | readon
 
 /** Whether all of an answer can be made on one half alone: nothing of it is of the centre line or of a half already. */
 export const canTryOnHalf = ({ sewn }: Trial, { causes }: TrialAnswer): boolean =>
+  causes.some(({ rule }) => ruleOf(rule).isByHand !== true) &&
   causes.every(({ rule, half }) => {
     const row = ruleOf(rule);
     return half === undefined && row.isCentre !== true && canBeOnOneHalf(row, sewn);
   });
+
+/** Whether an answer changes the pieces: one that is mended by hand is told, and there is nothing to take. */
+export const isToTake = ({ alterations, bustAlteration, halfCups }: TrialAnswer): boolean =>
+  alterations.length > 0 || bustAlteration !== undefined || halfCups !== undefined;

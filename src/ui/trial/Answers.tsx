@@ -4,7 +4,7 @@ import type { Trial } from "../../core/decisions/trial";
 import type { Work } from "../../core/decisions/work";
 import { readTrial } from "../../core/trial/readTrial";
 import { answerCommand } from "../../core/trial/takeAnswer";
-import { canTryOnHalf, standsOn } from "../../core/trial/takenNow";
+import { canTryOnHalf, isToTake, standsOn } from "../../core/trial/takenNow";
 import type { TrialAnswer } from "../../core/trial/trialReading";
 import {
   againstWords,
@@ -37,7 +37,7 @@ export function Answers({ trial, work }: AnswersProps) {
   const { unit } = work;
   const run = useRun();
   const heading = useRef<HTMLHeadingElement>(null);
-  const reading = useMemo(() => readTrial(trial), [trial]);
+  const reading = useMemo(() => readTrial(trial, work.trials), [trial, work.trials]);
   const [said, setSaid] = useState("");
   if (!reading.ok) return null;
   const { read, answers, unexplained, sewnOff } = reading.value;
@@ -122,13 +122,15 @@ function Answer({ answer, trial, unit, isFirst, isLast, hasNext, onTake }: Answe
               <Fractions text={causeSentence(cause, unit)} />
             </p>
           ))}
-          <ul aria-label="Altered for it">
-            {alteredWords(answer, unit).map((words) => (
-              <li key={words}>
-                <Fractions text={words} />
-              </li>
-            ))}
-          </ul>
+          {isToTake(answer) && (
+            <ul aria-label="Altered for it">
+              {alteredWords(answer, unit).map((words) => (
+                <li key={words}>
+                  <Fractions text={words} />
+                </li>
+              ))}
+            </ul>
+          )}
           <p>{explainsWords(answer, trial.observations)}</p>
           {against !== null && <p className="field-warning">{against}</p>}
           {expects !== null && <p className="aside">{expects}</p>}
@@ -139,7 +141,7 @@ function Answer({ answer, trial, unit, isFirst, isLast, hasNext, onTake }: Answe
               </p>
             ))}
           <p className="actions">
-            {stands !== "both" && (
+            {stands !== "both" && isToTake(answer) && (
               <button
                 type="button"
                 className="button main"

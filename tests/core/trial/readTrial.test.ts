@@ -7,7 +7,9 @@ import type { Observation } from "../../../src/core/decisions/trial";
 import { TRIAL_PLACES, TRIAL_SIGNS } from "../../../src/core/decisions/trial";
 import type { Work } from "../../../src/core/decisions/work";
 import { applyCommand } from "../../../src/core/plan/commands";
+import { decidedIn } from "../../../src/core/plan/trialCommands";
 import { toileLengths } from "../../../src/core/toile/toileLengths";
+import { readTrial } from "../../../src/core/trial/readTrial";
 import { answerCommand } from "../../../src/core/trial/takeAnswer";
 import { testWork } from "../../support/works";
 import { answersTo, expectFirst, first, line, planOf, readingOf, sewnAs, toile, workAfter } from "../../support/trials";
@@ -40,6 +42,12 @@ describe("what is left alone", () => {
   it("one faint sign is no cause", () => {
     const faint = line("sideSeam", "leansBack", { amount: 12 });
     expect(readingOf(toile("sideDart", [faint]))).toMatchObject({ answers: [], unexplained: [faint.id] });
+  });
+
+  it("a fold above the back waist alone is a sway back, a mark alone is answered by as much as it lies off", () => {
+    expectFirst(answersTo(toile("sideDart", [line("backAboveWaist", "foldAcross", { amount: 6 })])), ["swayBack"]);
+    const marked = first(toile("sideDart", [line("dartEnd", "dartEnds", { mark: { out: 6, down: 8 } })]));
+    expect(marked.causes).toMatchObject([{ rule: "dartEndElsewhere", amount: 10, amountBy: "measured" }]);
   });
 
   it("what is too little to alter is left", () =>
@@ -82,6 +90,21 @@ describe("what was sewn counts", () => {
     expect(workAfter(trial, { ...once, trials: [trial] }).picks.bustAlteration).toBeUndefined();
   });
 
+  it("a bust altered holds the base size and the cup that the toile was sewn from, until another answer takes its place", () => {
+    const earlier = toile("sideDart", [line("bust", "foldAlong", { amount: 9 })]);
+    const { baseSize, cup } = planOf(earlier.sewn).sizing;
+    const once = workAfter(earlier);
+    expect(once.picks).toMatchObject({ baseSize: baseSize.label, cup: cup.label });
+    // 9 deep on each side is 36 of the whole bust, more than from one cup to the next.
+    const after = planOf(once).sizing;
+    expect([after.baseSize.label, after.cup.label]).toEqual([baseSize.label, cup.label]);
+    const trial = { ...earlier, taken: once.trials?.[0]?.taken ?? [], observations: behind(6) };
+    const twice = workAfter(trial, { ...once, trials: [trial] });
+    expect(twice.picks).toEqual(earlier.sewn.picks);
+    const ownCup = { ...once, picks: { ...once.picks, cup: "D" }, trials: [trial] };
+    expect(workAfter(trial, ownCup).picks.cup).toBe("D");
+  });
+
   it("a toile sewn too small at the waist explains what is tight there, and nothing is let out", () => {
     const plan = planOf(sewnAs("sideDart"));
     const waist = toileLengths(plan).waistGirth ?? 0;
@@ -108,6 +131,47 @@ describe("what was sewn counts", () => {
         ({ outcome }) => outcome.ok,
       ),
     ).toBe(true);
+  });
+});
+
+describe("trials before it", () => {
+  const gape = line("frontArmhole", "gapes", { amount: 5 });
+  const before = (seen: readonly Observation[], more: Partial<ReturnType<typeof toile>> = {}) =>
+    toile("sideDart", seen, { id: "before", sewn: decidedIn(sewnAs("sideDart")), ...more });
+
+  it("what was measured twice is the mean of both", () => {
+    const trial = toile("sideDart", [line("frontArmhole", "gapes", { amount: 4 })], {
+      sewn: decidedIn(sewnAs("sideDart")),
+    });
+    const reading = readTrial(trial, [trial, before([line("frontArmhole", "gapes", { amount: 8 })])]);
+    expect(reading.ok && reading.value.answers[0]?.alterations).toMatchObject([{ fit: "armholeGape", amount: 12 }]);
+  });
+
+  it("what was seen of a cause that was altered since says nothing of how much is left", () => {
+    const earlier = before([line("frontArmhole", "gapes", { amount: 9 })]);
+    const sewn = workAfter(earlier);
+    const trial = toile("sideDart", [gape], { sewn: decidedIn(sewn) });
+    const taken = sewn.trials?.[0] ?? earlier;
+    const reading = readTrial(trial, [trial, taken]);
+    // 18 was closed, 10 more is to be.
+    expect(reading.ok && reading.value.answers[0]?.alterations).toMatchObject([{ fit: "armholeGape", amount: 28 }]);
+  });
+
+  it("a faint sign that stands at two trials is sure", () => {
+    const sewn = decidedIn(sewnAs("sideDart"));
+    const faint = toile("sideDart", [line("dartEnd", "foldAlong", { amount: 5 })], { sewn });
+    const alone = readTrial(faint, [faint]);
+    const twice = readTrial(faint, [faint, before(faint.observations)]);
+    expect(alone.ok && alone.value.answers).toEqual([]);
+    expect(twice.ok && twice.value.answers[0]?.causes).toMatchObject([{ rule: "dartTooFull", amount: 10 }]);
+  });
+
+  it("a toile that was changed by hand since is another one", () => {
+    const trial = toile("sideDart", [gape], {
+      sewn: decidedIn({ ...sewnAs("sideDart"), alterations: [swayBack(10)] }),
+    });
+    const [alone, beside] = [readTrial(trial), readTrial(trial, [trial, before([line("bust", "tight")])])];
+    expect(beside).toEqual(alone);
   });
 });
 

@@ -445,7 +445,7 @@ describe("pairs that must be told apart", () => {
         line("sideSeam", "foldAcross", { amount: 6 }),
         line("frontWaist", "drops", { amount: 12 }),
         line("backWaist", "drops", { amount: 26 }),
-        line("backHem", "drops", { amount: 14 }),
+        line("backHem", "drops", { amount: 26 }),
       ]),
     );
     expect(answer.causes.map(({ rule }) => rule)).toEqual(["swayBack", "longBelowBust"]);

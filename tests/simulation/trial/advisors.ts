@@ -13,6 +13,7 @@ import { derivePlan } from "../../../src/core/plan/derivePlan";
 import { applyCommand } from "../../../src/core/plan/commands";
 import type { Plan } from "../../../src/core/plan/plan";
 import { readTrial } from "../../../src/core/trial/readTrial";
+import { isToTake } from "../../../src/core/trial/takenNow";
 import { answerCommand } from "../../../src/core/trial/takeAnswer";
 
 import { HALVES } from "./body";
@@ -248,9 +249,9 @@ const eachByItself: Advisor = ({ observations }, work) => {
 
 /** The planner's own: the first of its answers, where it has one. */
 const planner: Advisor = (trial, work) => {
-  const read = readTrial(trial);
+  const read = readTrial(trial, work.trials);
   const first = read.ok ? read.value.answers[0] : undefined;
-  return first === undefined ? work : applyCommand(work, answerCommand(work, trial, first, null));
+  return first === undefined || !isToTake(first) ? work : applyCommand(work, answerCommand(work, trial, first, null));
 };
 
 /** The advisors that are compared, by the names that the table has for them. */
