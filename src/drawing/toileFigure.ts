@@ -5,7 +5,7 @@
 import type { Half } from "../core/decisions/alteration";
 import type { Closure } from "../core/decisions/pattern";
 import type { Observation, TrialPlace } from "../core/decisions/trial";
-import { isBasque, isFrontPiece } from "../core/pattern/pieceGroups";
+import { isBasque, isFrontPiece, isOnBody } from "../core/pattern/pieceGroups";
 import { isSameDart, type DartRef, type PieceName } from "../core/pattern/piece";
 import type { Plan } from "../core/plan/plan";
 import {
@@ -153,7 +153,7 @@ const SEAM: Mm = 2.5;
 function sideFigure(plan: Plan, half: Half, places: Readonly<Record<Half, readonly PlaceOnToile[]>>): ToileFigure {
   const { pieces } = plan[half];
   const group = (isFront: boolean): TrialHalf => {
-    const of = pieces.filter(({ name }) => name !== "strap" && isFrontPiece(name) === isFront);
+    const of = pieces.filter(({ name }) => isOnBody(name) && isFrontPiece(name) === isFront);
     const sides = laid(of, plan).filter(({ drawn }) =>
       of.some(({ name, edges }) => name === drawn.piece && edges.some(({ seam }) => seam === "side")),
     );

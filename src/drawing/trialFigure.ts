@@ -5,7 +5,7 @@
 import type { Half } from "../core/decisions/alteration";
 import { edgePointAt } from "../core/geometry/edgeCurve";
 import { distance, midpoint, type PiecePoint } from "../core/geometry/point";
-import { isBasque, isFrontPiece } from "../core/pattern/pieceGroups";
+import { isBasque, isFrontPiece, isOnBody } from "../core/pattern/pieceGroups";
 import type { Piece } from "../core/pattern/piece";
 import { outlineOf } from "../core/pattern/ring";
 import type { Plan } from "../core/plan/plan";
@@ -55,7 +55,7 @@ export function trialFigure(plan: Plan): readonly [TrialView, TrialView] {
   };
   const view = (side: TrialView["side"], halves: readonly [Half, Half]): TrialView => {
     const shown = (half: Half): readonly Piece[] =>
-      pieces[half].filter(({ name }) => name !== "strap" && isFrontPiece(name) === (side === "front"));
+      pieces[half].filter(({ name }) => isOnBody(name) && isFrontPiece(name) === (side === "front"));
     const [first, second] = halves;
     return {
       side,

@@ -45,6 +45,7 @@ interface TrialRecordProps {
 }
 
 export function TrialRecord({ work, plan }: TrialRecordProps) {
+  const { rows, drawing } = roomLeft({ work, plan });
   return (
     <article className="printed-checklist trial-record" aria-label="Trial record" data-paper={work.paper}>
       <PageSetup paper={work.paper} name={work.name} kind="Trial record" />
@@ -52,13 +53,13 @@ export function TrialRecord({ work, plan }: TrialRecordProps) {
       <Before work={work} plan={plan} />
       <section className="tr-figures" aria-label="The toile on the body">
         {trialFigure(plan).map((view) => (
-          <Figure key={view.side} view={view} numbers={numbersOn(plan, work.pattern.closure, view)} />
+          <Figure key={view.side} view={view} numbers={numbersOn(plan, work.pattern.closure, view)} height={drawing} />
         ))}
         <p>
           {MIRROR_NOTE} {MARKS}
         </p>
       </section>
-      <Seen work={work} plan={plan} />
+      <Seen work={work} rows={rows} />
       <section className="tr-order">
         <p>
           <b>{HOW_MUCH_NOTE}</b> {WHICH_DART}
@@ -90,13 +91,23 @@ function Tick({ children }: { readonly children: string }) {
   );
 }
 
-function Heading({ work, plan }: TrialRecordProps) {
+/** By what the toile was cut, one paragraph each. */
+function madeOf({ work, plan }: TrialRecordProps) {
   const { baseSize, cup, bust } = plan.sizing;
-  const [differ, sewn] = [halvesDiffer(plan, work.unit), sewnWith(plan, work.unit)];
   const levels = plan.levels
     .filter(({ level }) => level !== "bust")
     .map(({ level, between, share }) => `${levelWords(level)} ${shareWords(between, share)}`);
   const sizes = [`Frame ${baseSize.label}`, ...(cup.label === null ? [] : [`cup ${cup.label}`]), ...levels].join("; ");
+  const sewn = sewnWith(plan, work.unit);
+  return {
+    sizes: `${work.pattern.name}. ${sizes}. ${bustSentence(bust, work.unit)}`,
+    sewn: sewn.length === 0 ? null : `${sewn.join("; ")}.`,
+    differ: halvesDiffer(plan, work.unit)?.join(" ") ?? null,
+  };
+}
+
+function Heading({ work, plan }: TrialRecordProps) {
+  const { sizes, sewn, differ } = madeOf({ work, plan });
   return (
     <header className="pc-heading">
       <div className="pc-names">
@@ -120,18 +131,18 @@ function Heading({ work, plan }: TrialRecordProps) {
       </div>
       <div className="tr-made">
         <p>
-          <Words>{`${work.pattern.name}. ${sizes}. ${bustSentence(bust, work.unit)}`}</Words>
+          <Words>{sizes}</Words>
         </p>
-        {sewn.length > 0 && (
+        {sewn !== null && (
           <p>
-            <b>Sewn with:</b> <Words>{`${sewn.join("; ")}.`}</Words>
+            <b>Sewn with:</b> <Words>{sewn}</Words>
           </p>
         )}
         {differ === null ? (
           <p>Left and right halves are cut alike.</p>
         ) : (
           <p>
-            <b>The halves differ:</b> <Words>{differ.join(" ")}</Words>
+            <b>The halves differ:</b> <Words>{differ}</Words>
           </p>
         )}
       </div>
@@ -145,14 +156,17 @@ const ROOM = 10;
 interface FigureProps {
   readonly view: TrialView;
   readonly numbers: readonly ToileNumber[];
+  /** On the page, mm. */
+  readonly height: number;
 }
 
-function Figure({ view, numbers }: FigureProps) {
+function Figure({ view, numbers, height }: FigureProps) {
   const { side, box, halves } = view;
   const caption = viewCaption(side);
   return (
     <figure>
       <svg
+        height={`${height.toFixed(1)}mm`}
         viewBox={[box.x - ROOM, box.y - ROOM, box.width + 2 * ROOM, box.height + 2 * ROOM].join(" ")}
         role="img"
         aria-label={`${caption}: to draw on`}
@@ -198,28 +212,42 @@ function HalfDrawn({ half }: { readonly half: TrialHalf }) {
   );
 }
 
-/** Rows to write in: as many as the page holds. */
-const ROWS: Readonly<Record<Work["paper"], readonly number[]>> = { A4: [1, 2, 3, 4, 5], Letter: [1, 2, 3, 4] };
-
+/** What the page holds where little is told above: rows to write in, and the height of the drawings, mm. */
+const HOLDS: Readonly<Record<Work["paper"], { readonly rows: number; readonly drawing: number }>> = {
+  A4: { rows: 5, drawing: 70 },
+  Letter: { rows: 4, drawing: 64 },
+};
 const FEWEST_ROWS = 3;
-/** Letters on a line of the heading, and lines that take the room of a row. */
+const LEAST_DRAWING = 50;
+/** Letters on a line of the heading, how many such lines have their room, and the height of another one, mm. */
 const LETTERS = 118;
-/** Letters on a line of the name of the work, which is set larger. */
-const NAME_LETTERS = 45;
-const LINES_PER_ROW = 3;
+const LINES = 3;
+const LINE = 3.9;
+/** The same of the name of the work, which is set larger; some of it has room beside what is filled in by hand. */
+const NAME_LETTERS = 38;
+const NAME_LINE = 6.2;
+const NAME_ROOM = 4;
+const ROW = 13.4;
 
-/** Fewer rows where more is told above them: all of it stays on one page. */
-function rowsLeft(work: Work, plan: Plan): number {
-  const told = [sewnWith(plan, work.unit), halvesDiffer(plan, work.unit) ?? []].map((list) => list.join("; ").length);
-  const heading = told.reduce((lines, letters) => lines + Math.ceil(letters / LETTERS), 0);
-  const name = 2 * Math.floor(work.name.length / NAME_LETTERS);
-  return Math.max(FEWEST_ROWS, ROWS[work.paper].length - Math.floor((heading + name) / LINES_PER_ROW));
+/** Smaller drawings where more is told above them, then fewer rows: all of it stays on one page. */
+function roomLeft({ work, plan }: TrialRecordProps): { readonly rows: number; readonly drawing: number } {
+  const { rows, drawing } = HOLDS[work.paper];
+  const { sizes, sewn, differ } = madeOf({ work, plan });
+  const linesOf = (text: string, letters: number): number => Math.ceil(text.length / letters);
+  const told = linesOf(sizes, LETTERS) + linesOf(sewn ?? "", LETTERS) + Math.max(1, linesOf(differ ?? "", LETTERS));
+  const name = Math.max(0, (linesOf(work.name, NAME_LETTERS) - 1) * NAME_LINE - NAME_ROOM);
+  const over = Math.max(0, told - LINES) * LINE + name;
+  const smaller = Math.min(over, drawing - LEAST_DRAWING);
+  return {
+    rows: Math.max(FEWEST_ROWS, rows - Math.ceil((over - smaller) / ROW)),
+    drawing: drawing - smaller,
+  };
 }
 
 /** To be ringed. */
 const Ring = ({ words }: { readonly words: readonly string[] }) => words.map((word) => <span key={word}>{word}</span>);
 
-function Seen({ work, plan }: TrialRecordProps) {
+function Seen({ work, rows }: { readonly work: Work; readonly rows: number }) {
   return (
     <table className="tr-seen">
       <thead>
@@ -246,7 +274,7 @@ function Seen({ work, plan }: TrialRecordProps) {
         </tr>
       </thead>
       <tbody>
-        {ROWS[work.paper].slice(0, rowsLeft(work, plan)).map((row) => (
+        {Array.from({ length: rows }, (_, index) => index + 1).map((row) => (
           <tr key={row}>
             <th scope="row">{row}</th>
             <td aria-label="number of the place, to be written in" />
@@ -307,7 +335,9 @@ function Before({ work, plan }: TrialRecordProps) {
             : [
                 <p key={length}>
                   <span>{toileLengthWords(length)}</span> <u aria-hidden="true" />{" "}
-                  <Words>{plannedWords(should, work.unit)}</Words>
+                  <span>
+                    <Words>{plannedWords(should, work.unit)}</Words>
+                  </span>
                 </p>,
               ];
         })}

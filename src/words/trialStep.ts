@@ -9,7 +9,9 @@ import { dayWords } from "./terms/days";
 import { formatAmount } from "./terms/length";
 
 export const TRIAL_INTRO = "What the toile shows, read together.";
-export const BEGIN_ABOUT = "Sew the plan as a quick toile. What is decided now is kept with the trial as it is.";
+export const BEGIN_ABOUT =
+  "Sew the plan as a quick toile, and fill in the trial record beside the mirror. What is decided now is kept with the trial as it is.";
+export const PRINT_RECORD = "Print the trial record";
 
 /** @param before how many trials there are */
 export const beginWords = (before: number): string => (before === 0 ? "I have sewn this" : "I have sewn the next one");

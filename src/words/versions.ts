@@ -320,7 +320,7 @@ const LONGEST_BRANCHED = 170;
 
 /** Beside a version's name: how its trial ended. */
 export const verdictTag = ({ verdict, base }: Pick<Trial, "verdict" | "base">): string | null =>
-  base === true ? "base" : verdict === "keep" ? "kept" : verdict === "again" ? "again" : "open";
+  base === true ? "base" : verdict === "keep" ? "kept" : verdict === "again" ? "try again" : "open";
 
 /** Which lines of the record asked for a change: "Trial 2: fold across, back above the waist, pinched 5 mm". */
 export function reasonWords({ number, because, half }: Reason, unit: LengthUnit): string {

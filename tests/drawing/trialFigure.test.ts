@@ -9,6 +9,7 @@ import type { Work } from "../../src/core/decisions/work";
 import { boundsOf } from "../../src/drawing/index";
 import { trialFigure } from "../../src/drawing/trialFigure";
 import { polygonOf } from "../support/independent";
+import { demoWorks } from "../../src/document/demo";
 import { sampleWork } from "../support/sampleWork";
 
 function planOf(work: Work): Plan {
@@ -29,6 +30,18 @@ describe("trialFigure", () => {
     for (const half of [0, 1] as const) {
       const drawn = trialFigure(plan).flatMap((view) => view.halves[half].pieces.map(({ piece }) => piece));
       expect(drawn.toSorted()).toEqual(wanted.toSorted());
+    }
+  });
+
+  it("leaves out facings and the like, which lie on no place of the body", () => {
+    const own = demoWorks().find(({ pattern }) => pattern.own !== undefined);
+    if (own === undefined) throw new Error("no demo on pieces of its own");
+    const plan = planOf(own);
+    expect(plan.left.pieces.some(({ name }) => name.startsWith("other"))).toBe(true);
+    for (const { box, halves } of trialFigure(plan)) {
+      expect(halves.flatMap(({ pieces }) => pieces.filter(({ piece }) => piece.startsWith("other")))).toEqual([]);
+      // No wider than a body.
+      expect(box.width).toBeLessThan(700);
     }
   });
 

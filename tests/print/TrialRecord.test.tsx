@@ -166,6 +166,34 @@ describe("TrialRecord", () => {
     expect(textOf(sheet)).toMatch(/Slits\. Lift the cloth well off the body/u);
   });
 
+  it("draws smaller, then leaves out rows, where more is told above them, so that it stays on one page", () => {
+    const holds = (work: Work): readonly [number, number] => {
+      const sheet = show(work);
+      const drawing = sheet.querySelector(".tr-figures svg")?.getAttribute("height") ?? "";
+      const rows = within(sheet).getAllByRole("row").length - 1;
+      cleanup();
+      return [rows, Number.parseFloat(drawing)];
+    };
+    const plain: Work = { ...printCases.sample, name: "Bodice", paper: "A4", alterations: [] };
+    const fits = ["swayBack", "roundBack", "shoulderSlope", "forwardShoulder", "armholeGape", "necklineGape"] as const;
+    const told = (half?: "left" | "right"): Work["alterations"] =>
+      fits.map((fit) => ({
+        kind: "fit",
+        id: `${fit} ${half}`,
+        fit,
+        amount: 6,
+        ...(half === undefined ? {} : { half }),
+      }));
+    const [rows, drawing] = holds(plain);
+    const [rowsOfSix, drawnSmaller] = holds({ ...plain, alterations: told() });
+    expect([rows, drawing, rowsOfSix]).toEqual([5, 70, 5]);
+    // Six alterations fill two lines of the page or three, of 3.9 mm each.
+    expect(70 - drawnSmaller).toBeGreaterThanOrEqual(2 * 3.9);
+    const [fewer, least] = holds({ ...plain, alterations: [...told("left"), ...told("right")] });
+    expect(fewer).toBeLessThanOrEqual(5);
+    expect(least).toBeLessThan(drawnSmaller);
+  });
+
   it("speaks of straps where the toile has them", () => {
     const { pattern } = printCases.plain;
     const strapped = show({ ...printCases.plain, pattern: { ...pattern, style: "midriff" } });

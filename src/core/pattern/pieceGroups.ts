@@ -17,3 +17,6 @@ export const isBasque = (piece: PieceName): boolean => piece === "frontBasque" |
 
 /** Between the under-bust and the waist. */
 export const isBand = (piece: PieceName): boolean => piece === "frontBand" || piece === "backBand";
+
+/** Drawn where it lies on the body: no strap, and no facing or other piece of a pattern of one's own. */
+export const isOnBody = (piece: PieceName): boolean => piece !== "strap" && !piece.startsWith("other");

@@ -3,7 +3,7 @@ import type { Closure } from "../decisions/pattern";
 import { TRIAL_PLACES, type TrialPlace } from "../decisions/trial";
 import { edgeParameterAtLength, edgeLength, edgePointAt } from "../geometry/edgeCurve";
 import { between, piecePoint, type PiecePoint } from "../geometry/point";
-import { isBasque, isFrontPiece } from "../pattern/pieceGroups";
+import { isBasque, isFrontPiece, isOnBody } from "../pattern/pieceGroups";
 import type { DartRef, Piece, PieceName, PointName, SeamName } from "../pattern/piece";
 import { curveOf } from "../pattern/ring";
 import type { Mm } from "../units";
@@ -75,7 +75,7 @@ interface Sides {
 }
 
 function sidesOf({ pieces, bustPiece, bustPoint }: ToileHalf): Sides {
-  const onBody = pieces.filter(({ name }) => name !== "strap" && !name.startsWith("other"));
+  const onBody = pieces.filter(({ name }) => isOnBody(name));
   return {
     front: onBody.filter(({ name }) => isFrontPiece(name)),
     back: onBody.filter(({ name }) => !isFrontPiece(name)),

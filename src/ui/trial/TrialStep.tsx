@@ -5,9 +5,10 @@ import type { Trial } from "../../core/decisions/trial";
 import { planOf } from "../../core/plan/planOf";
 import { freshId } from "../../store/freshId";
 import { planFailureWords } from "../../words/plan";
-import { BEGIN_ABOUT, beginWords, trialName, trialState, TRIAL_INTRO } from "../../words/trialStep";
+import { BEGIN_ABOUT, beginWords, PRINT_RECORD, trialName, trialState, TRIAL_INTRO } from "../../words/trialStep";
 import { FailureNote } from "../session/FailureNote";
 import { today } from "../session/today";
+import { usePageState } from "../session/pageState";
 import { useSettledPlan } from "../session/usePlan";
 import { useRun, useSettledWork } from "../session/useWork";
 import { Versions } from "../versions/Versions";
@@ -61,10 +62,11 @@ export function TrialStep() {
         <section className="trial-begin" aria-label="Begin a trial">
           {trials.length === 0 && <p>{BEGIN_ABOUT}</p>}
           {trials.length < LIMITS.trials && (
-            <p>
+            <p className="actions">
               <button type="button" className={trials.length === 0 ? "button main" : "button"} onClick={begin}>
                 {beginWords(trials.length)}
               </button>
+              <PrintRecord />
             </p>
           )}
         </section>
@@ -77,6 +79,16 @@ export function TrialStep() {
       {shown !== undefined && <OneTrial key={shown.id} trial={shown} number={trials.length - trials.indexOf(shown)} />}
       <Versions />
     </>
+  );
+}
+
+/** To Paper, with the record chosen there. */
+function PrintRecord() {
+  const showSheet = usePageState((page) => page.showSheet);
+  return (
+    <a className="button" href="#paper" onClick={() => showSheet("trial")}>
+      {PRINT_RECORD}
+    </a>
   );
 }
 
