@@ -281,4 +281,4 @@ export const toileTick = (unit: LengthUnit): string =>
 
 /** On the checklist: what is cut by it first is a toile. */
 export const toileNote = (unit: LengthUnit): string =>
-  `For a toile, allow at least ${allowanceAmount(TOILE_ALLOWANCE[unit], unit)} at ${TOILE_SEAMS}, so that it can be let out.`;
+  `For a toile, allow at least ${formatAmount(TOILE_ALLOWANCE[unit], unit)} at ${TOILE_SEAMS}, so that it can be let out.`;

@@ -164,12 +164,3 @@ export function lookWords(look: SignAt | TrialCheck): string {
   const half = look.half === undefined ? "" : `, ${halfWords(look.half)}`;
   return `${placeWords(look.place)}: ${signWords(look.sign)}${half}`;
 }
-
-/** A cause by the name it was kept under when its answer was taken; other names are said as they are. */
-export function takenWords(kept: string): string {
-  const half = (["left", "right"] as const).find((one) => kept.endsWith(`-${one}`));
-  const rule = half === undefined ? kept : kept.slice(0, -half.length - 1);
-  return isRule(rule) ? causeName({ rule, ...(half === undefined ? {} : { half }) }) : kept;
-}
-
-const isRule = (name: string): name is RuleName => Object.hasOwn(RULES, name);

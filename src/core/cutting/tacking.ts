@@ -8,7 +8,7 @@ import type { Mm } from "../units";
 /** A row, from above down along the straight grain. */
 export type TackingRow = readonly [PiecePoint, PiecePoint];
 
-export const tackingCount = (half: Half): 1 | 2 => (half === "left" ? 1 : 2);
+const tackingCount = (half: Half): 1 | 2 => (half === "left" ? 1 : 2);
 
 /** Lengths of a row, longest first, and what two rows stand apart, mm. */
 const LENGTHS: readonly Mm[] = [50, 36, 24, 14];

@@ -51,7 +51,7 @@ export const INCH_ALLOWANCES: Readonly<Record<SeamName, Mm>> = {
 export const TOILE_ALLOWANCE: Readonly<Record<LengthUnit, Mm>> = { cm: 30, in: 31.8 };
 
 /** Where a slit or letting out may come. */
-export const LET_OUT: readonly SeamName[] = ["shoulder", "side", "waist", "centre"];
+const LET_OUT: readonly SeamName[] = ["shoulder", "side", "waist", "centre"];
 
 /** Allowances for a toile: wide where it may have to be let out, her own where those are wider, and elsewhere as they are. */
 export const toileAllowances = (allowances: Allowances, unit: LengthUnit): Allowances => ({

@@ -10,7 +10,7 @@ import type { Mm } from "../units";
 import { without, withPart } from "./workParts";
 
 /** The parts of a trial that are words of her own. */
-export type TrialText = "cloth" | "pinnedBy" | "bra" | "shoes" | "because";
+type TrialText = "cloth" | "pinnedBy" | "bra" | "shoes" | "because";
 
 export type TrialCommand =
   /** A trial of what is decided now: it begins with nothing seen. The id is the page's to choose. */
@@ -173,11 +173,12 @@ function withPick<K extends "bustAlteration" | "halfCups" | "baseSize" | "cup">(
   return value === null ? without(picks, pick) : { ...picks, [pick]: value };
 }
 
+const isBeyond = (value: number): boolean => value < -LIMITS.seenAmount || value > LIMITS.seenAmount;
+
 /** A line beyond what a record holds, or one of amounts that no cloth has, is not put. */
 function putLine(list: readonly Observation[], line: Observation): readonly Observation[] {
   const { id, amount = 0, mark, changed = "" } = line;
   const numbers = [amount, mark?.out ?? 0, mark?.down ?? 0];
-  const isBeyond = (value: number): boolean => value < -LIMITS.seenAmount || value > LIMITS.seenAmount;
   if (id.length > LIMITS.text || amount < 0 || numbers.some(isBeyond)) return list;
   const kept = changed.length > LIMITS.text ? { ...line, changed: changed.slice(0, LIMITS.text) } : line;
   const at = list.findIndex((one) => one.id === id);

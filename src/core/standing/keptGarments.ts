@@ -50,5 +50,6 @@ export function keptGarments(found: readonly FoundWork[]): readonly KeptGarment[
   return garments;
 }
 
-/** The trials of a work that are kept as her base, the newest first. */
-export const basesOf = ({ trials = [] }: Work): readonly Trial[] => trials.filter(({ base }) => base === true);
+/** The trials of a work that are kept as her base, the newest first; a file written by hand may call one a base that is not kept. */
+export const basesOf = ({ trials = [] }: Work): readonly Trial[] =>
+  trials.filter(({ base, verdict }) => base === true && verdict === "keep");

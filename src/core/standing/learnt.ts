@@ -7,8 +7,7 @@ import type { Mm } from "../units";
 import type { KeptGarment } from "./keptGarments";
 
 /** What can be forgotten. */
-export const LEARNT = ["ease", "dartEnds"] as const;
-export type LearntOf = (typeof LEARNT)[number];
+export type LearntOf = "ease" | "dartEnds";
 
 export interface LearntEase {
   readonly level: PlannedLevel["level"];

@@ -2,8 +2,8 @@
  * What a wearer's body asked for in the garments of hers that fit, told apart from what their patterns were to blame for. Common
  * practice, no source: which is which stands in one table.
  */
-import type { FitAlteration, Half } from "../decisions/alteration";
-import { FIT_NAMES, type FitName } from "../decisions/fitNames";
+import { isMadeOn, onHalves, type Half } from "../decisions/alteration";
+import { FIT_NAMES, WHOLE_FITS, type FitName } from "../decisions/fitNames";
 import type { Decided } from "../decisions/decided";
 import type { Work } from "../decisions/work";
 import type { PrintedLength } from "../decisions/pattern";
@@ -23,7 +23,7 @@ import type { KeptGarment } from "./keptGarments";
  * against every pattern's own. Of the pattern: how an edge was drawn, or how much ease; it says something of the body only where
  * two patterns were altered alike.
  */
-export type AskedBy = "body" | "measures" | "pattern";
+type AskedBy = "body" | "measures" | "pattern";
 
 const ASKED_BY: Readonly<Record<FitName, AskedBy>> = {
   lengthAboveBust: "measures",
@@ -72,7 +72,7 @@ export interface Standing {
   readonly key: string;
   readonly fit: FitName;
   readonly half?: Half;
-  /** The mean of those garments that have it, rounded to a whole mm. */
+  /** The mean of those garments that have it, rounded to a whole mm; on both halves what is asked for there, which may be all round. */
   readonly amount: Mm;
   readonly least: Mm;
   readonly most: Mm;
@@ -97,8 +97,6 @@ export interface StandingAlterations {
 export function standingAlterations(garments: readonly KeptGarment[]): StandingAlterations {
   const all = FIT_NAMES.flatMap((fit) => standingsOf(fit, garments));
   const by = (asked: AskedBy) => all.filter(({ fit }) => ASKED_BY[fit] === asked);
-  const isCarried = (one: Standing): boolean =>
-    isOneWay(one) && 2 * one.garments >= one.of && (ASKED_BY[one.fit] === "body" || one.patterns > 1);
   const seen = all.filter(({ fit }) => ASKED_BY[fit] !== "measures");
   return {
     garments: garments.length,
@@ -110,12 +108,17 @@ export function standingAlterations(garments: readonly KeptGarment[]): StandingA
 
 const isOneWay = ({ least, most }: Standing): boolean => Math.sign(least) === Math.sign(most);
 
+const isCarried = (one: Standing): boolean =>
+  isOneWay(one) && 2 * one.garments >= one.of && (ASKED_BY[one.fit] === "body" || one.patterns > 1);
+
 const keyOf = (fit: FitName, half: Half | undefined): string => (half === undefined ? fit : `${fit} ${half}`);
 
+/** What one half gets: of an amount all round that is half of it. */
 const amountOn = ({ alterations }: Decided, fit: FitName, half: Half): Mm =>
   alterations
-    .filter((one): one is FitAlteration => one.kind === "fit" && one.fit === fit)
-    .reduce((sum, one) => (one.half === undefined || one.half === half ? sum + one.amount : sum), 0);
+    .filter((one) => isMadeOn(one, half))
+    .map((one) => onHalves(one, half))
+    .reduce((sum, one) => (one.kind === "fit" && one.fit === fit ? sum + one.amount : sum), 0);
 
 /** Where both halves were altered alike in all of them it is one thing, else one for each half. */
 function standingsOf(fit: FitName, garments: readonly KeptGarment[]): readonly Standing[] {
@@ -126,7 +129,8 @@ function standingsOf(fit: FitName, garments: readonly KeptGarment[]): readonly S
   }));
   const standing = (half: Half | undefined): readonly Standing[] => {
     const having = amounts.filter((one) => one[half ?? "left"] !== 0);
-    const [first, ...others] = having.map((one) => one[half ?? "left"]);
+    const times = half === undefined && WHOLE_FITS.has(fit) ? 2 : 1;
+    const [first, ...others] = having.map((one) => times * one[half ?? "left"]);
     if (first === undefined) return [];
     const values = [first, ...others];
     const patterns = having.filter(
@@ -198,11 +202,12 @@ export function standingOffers(
   });
 }
 
+const failed = ({ ledger }: Plan): number => ledger.filter(({ outcome }) => !outcome.ok).length;
+
 /** Whether an alteration that is put is made, and no other is left out for it. */
 function isMade(work: Work, command: Command): boolean {
   const before = planOf(work);
   const after = planOf(applyCommand(work, command));
   if (!before.ok || !after.ok) return false;
-  const failed = ({ ledger }: Plan): number => ledger.filter(({ outcome }) => !outcome.ok).length;
   return failed(after.value) <= failed(before.value);
 }

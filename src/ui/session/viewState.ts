@@ -27,7 +27,7 @@ export interface ViewState {
   readonly showShare: (share: number) => void;
 }
 
-export type Sought = "dart" | FitName;
+type Sought = "dart" | FitName;
 
 export type OtherHalf = "away" | "beside" | "under";
 

@@ -138,6 +138,20 @@ describe("what her body always asked for", () => {
     ]);
   });
 
+  // 20 across the back neck is 10 on each half; 6 on the left alone are 6 there.
+  it("counts half of an amount all round on each half, and the whole where the halves are alike", () => {
+    const all = garment("a", "One", fit("backNeckGape", 20));
+    const apart = standing(all, garment("b", "Two", fit("backNeckGape", 6, "left")));
+    expect([...apart.carried, ...apart.blamed].map(({ key, amount, garments }) => [key, amount, garments])).toEqual([
+      ["backNeckGape left", 8, 2],
+      ["backNeckGape right", 10, 1],
+    ]);
+    const each = garment("b", "Two", fit("backNeckGape", 8, "left"), fit("backNeckGape", 8, "right"));
+    expect(standing(all, each).carried.map(({ key, amount, least, most }) => [key, amount, least, most])).toEqual([
+      ["backNeckGape", 18, 16, 20],
+    ]);
+  });
+
   it("carries no length or width, which is made anew by her measures", () => {
     const { carried, anew } = standing(garment("a", "One", fit("lengthBelowBust", -15)));
     expect(carried).toEqual([]);
