@@ -196,6 +196,7 @@ const BECAUSE: Readonly<Record<Unanswered["because"], string>> = {
   noRoom: "No more of it can be made here: see to it at the fitting.",
   littleRoom: "Less than half of it can be made here: see to it at the fitting.",
   measureBack: "The height alters nothing. Measure the back waist length: it tells.",
+  seenOnToile: "A toile showed what stands in the ledger: it outweighs the tape.",
 };
 
 export const unansweredSentence = ({ compared, because }: Unanswered, unit: LengthUnit): string =>

@@ -77,7 +77,9 @@ export interface Unanswered {
     /** Less than half of it can be made. */
     | "littleRoom"
     /** The height alters nothing: the back waist length would tell. */
-    | "measureBack";
+    | "measureBack"
+    /** A toile showed what stands, and it outweighs the tape. */
+    | "seenOnToile";
 }
 
 export interface Advice {
@@ -280,6 +282,7 @@ function fitsChanged(
   plan: Plan,
 ): readonly (Draft | Refused)[] {
   const { compared } = comparison;
+  const seen = seenOnToile(work);
   const fresh = stand.reduce(
     (done, name) => applyCommand(done, amountCommand(useOn(usesOf(done, name), name, "both"), 0)),
     work,
@@ -314,6 +317,7 @@ function fitsChanged(
     // What is found is made in place of what stands: as much of it as is made among the others.
     const by = (amount === 0 ? 0 : madeInWork(amount, use, work, step)) - use.amount;
     if (Math.abs(by) < STANDS_BY - READ_BACK) return now === undefined ? [] : [{ asked: now, because: "noRoom" }];
+    if (seen(name)) return [{ asked: { from: decide }, because: "seenOnToile" }];
     const from = before.compared.filter(({ measure }) => DECIDED_BY[name].includes(measure));
     return [
       {
@@ -328,6 +332,24 @@ function fitsChanged(
       },
     ];
   });
+}
+
+/**
+ * What was answered on a toile, or fitted on one that is kept, is sewn to the body: the tape asks for no other amount of it, unless
+ * what decides on it was measured anew since. A work begun from a base has its alterations from such a toile.
+ */
+function seenOnToile({ tapes, trials = [], begunFrom, alterations }: Work): (fit: ProposedFit) => boolean {
+  const now = bodyOf(tapes);
+  return (fit) => {
+    if (begunFrom !== undefined) return true;
+    const ids = alterations.flatMap((one) => (one.kind === "fit" && one.fit === fit ? [one.id] : []));
+    return trials.some(({ sewn, taken = [], verdict }) => {
+      const then = bodyOf(sewn.tapes);
+      if (DECIDED_BY[fit].some((measure) => then[measure] !== now[measure])) return false;
+      const isAnswered = taken.some((answer) => answer.alterations.some((id) => ids.includes(id)));
+      return isAnswered || (verdict === "keep" && sewn.alterations.some(({ id }) => ids.includes(id)));
+    });
+  };
 }
 
 /** Of the ends of the bust darts: what lies between hers and the garment without her redraws, all of it or none. */
@@ -382,7 +404,7 @@ type AskedNoLonger = Omit<Asked, "why"> & { readonly why: "noLonger" };
 /** What cannot be made at all. */
 interface Refused {
   readonly asked: Pick<Asked, "from">;
-  readonly because: "notOnPieces" | "noRoom" | "littleRoom";
+  readonly because: "notOnPieces" | "noRoom" | "littleRoom" | "seenOnToile";
 }
 
 function proposedFit(asked: Asked, fit: ProposedFit, work: Work, plan: Plan): Draft | Refused {
