@@ -10,7 +10,6 @@ export const PHOTOGRAPH_WORDS = {
   undo: "Bring it back",
   removed: "Photograph removed.",
   looking: "Looking for photographs…",
-  smaller: "Make it small",
   unavailable: "Photographs cannot be kept or shown here just now. The trial itself is not touched.",
   full: "There is no room for another photograph. The trial itself is not touched.",
 } as const;

@@ -64,3 +64,6 @@ export const REOPEN = "Open it again";
 export const BASE_ABOUT = "It fits: other garments can begin from it.";
 export const BASE_TAKE = "Keep it as your base";
 export const BASE_KEPT = "Kept as your base.";
+/** Where what is decided now is not what was sewn. */
+export const BASE_AS_SEWN =
+  "The base is this toile as it was sewn. What you took or changed since is not in it: sew that, and keep that trial.";

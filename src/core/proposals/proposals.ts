@@ -275,14 +275,20 @@ const basisOf = (one: Draft | Refused): readonly PrintedLength[] =>
 const standingFits = (work: Work, plan: Plan): readonly ProposedFit[] =>
   PROPOSED_FITS.filter((name) => standing({ kind: "fit", fit: name }, work, plan) !== 0);
 
-/** The measures that decide on what a toile has decided already: nothing is asked for by them. */
-const settledByToile = (work: Work): ReadonlySet<PrintedLength> =>
-  new Set(
-    seenOnToile(work).flatMap((seen): readonly PrintedLength[] => {
-      if (seen.kind === "fit") return PROPOSED_FITS.flatMap((name) => (name === seen.fit ? DECIDED_BY[name] : []));
-      return seen.kind === "dartEnd" && isFrontPiece(seen.dart.piece) && !isBasque(seen.dart.piece) ? BUST_POINT : [];
+/** The measures that decide on what a toile has decided already: nothing is asked for by them, unless they were taken anew since. */
+function settledByToile(work: Work): ReadonlySet<PrintedLength> {
+  const now = bodyOf(work.tapes);
+  return new Set(
+    seenOnToile(work).flatMap(({ alteration: seen, tapes }): readonly PrintedLength[] => {
+      const then = bodyOf(tapes);
+      const isAsThen = (measure: PrintedLength): boolean => then[measure] === now[measure];
+      if (seen.kind === "fit")
+        return PROPOSED_FITS.flatMap((name) => (name === seen.fit ? DECIDED_BY[name].filter(isAsThen) : []));
+      const isOfBust = seen.kind === "dartEnd" && isFrontPiece(seen.dart.piece) && !isBasque(seen.dart.piece);
+      return isOfBust ? BUST_POINT.filter(isAsThen) : [];
     }),
   );
+}
 
 /**
  * What her measures ask for instead of what stands: decided by the plan as it were without any of it, so that it is no matter

@@ -1,10 +1,10 @@
 /** A new work of the same pattern, begun from a base. */
 import type { Trial } from "../decisions/trial";
 import type { Work } from "../decisions/work";
-import { keptBy } from "./keptGarments";
 
 /**
- * Another dress of the same body, alterations, pattern and unit, with no trials yet.
+ * Another dress of the same body, alterations and pattern as the base was sewn, and of the same unit, with no trials yet. Nothing
+ * that was changed in the work since is in it.
  *
  * @param base a trial of that work
  * @param name what the new work is to be called
@@ -18,7 +18,7 @@ export function workFromBase(work: Work, base: Trial, name: string): Work {
     begunFrom: { name: work.name, ...(base.day === undefined ? {} : { day: base.day }) },
     unit,
     paper,
-    ...keptBy(work, base),
+    ...base.sewn,
     ...(sheetFormat === undefined ? {} : { sheetFormat }),
     ...(printerMargin === undefined ? {} : { printerMargin }),
     unread: {},

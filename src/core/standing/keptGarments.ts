@@ -2,7 +2,6 @@
 import type { Trial } from "../decisions/trial";
 import type { Decided } from "../decisions/decided";
 import type { Work } from "../decisions/work";
-import { decidedIn } from "../plan/trialCommands";
 
 /** A work as it is found among others. */
 export interface FoundWork {
@@ -15,7 +14,7 @@ export interface KeptGarment {
   /** The name of its work. */
   readonly name: string;
   readonly trial: Trial;
-  /** All that its plan follows from. */
+  /** What was sewn, and nothing that was taken or changed after: only that was seen to fit. */
   readonly kept: Decided;
 }
 
@@ -26,26 +25,13 @@ const asNamed = (wearer: string | undefined): string => (wearer ?? "").trim().to
 export const isOfWearer = (a: FoundWork, b: FoundWork): boolean =>
   a.id === b.id || (asNamed(a.work.wearer) !== "" && asNamed(a.work.wearer) === asNamed(b.work.wearer));
 
-/**
- * What was decided once a trial was over. Where it was clean that is what was sewn; where an answer was taken, or the halves were
- * tried in two ways, it is what came of that: what the next trial was sewn by, or what is decided now.
- */
-export function keptBy(work: Work, trial: Trial): Decided {
-  const { trials = [] } = work;
-  const { alterations, picks } = trial.sewn;
-  const isTried = picks.halfCups !== undefined || alterations.some(({ half }) => half !== undefined);
-  if (!isTried && (trial.taken ?? []).length === 0) return trial.sewn;
-  const at = trials.indexOf(trial);
-  return trials[at - 1]?.sewn ?? decidedIn(work);
-}
-
 /** @returns one of each work, those trials left out that another work has too, as its copy does */
 export function keptGarments(found: readonly FoundWork[]): readonly KeptGarment[] {
   const garments: KeptGarment[] = [];
   for (const { id, work } of found) {
     const trial = work.trials?.find(({ verdict }) => verdict === "keep");
     if (trial === undefined || garments.some((one) => one.trial.id === trial.id)) continue;
-    garments.push({ workId: id, name: work.name, trial, kept: keptBy(work, trial) });
+    garments.push({ workId: id, name: work.name, trial, kept: trial.sewn });
   }
   return garments;
 }

@@ -188,7 +188,7 @@ function Likes({ garments, work }: OfGarments) {
       </p>
       {ease.length > 0 && (
         <>
-          <ul>
+          <ul className="standing-likes">
             {ease.map((one) => (
               <li key={one.level}>
                 <Fractions text={easeSentence(one, unit)} />
@@ -218,7 +218,7 @@ function Likes({ garments, work }: OfGarments) {
       )}
       {dartEnds.length > 0 && (
         <>
-          <ul>
+          <ul className="standing-likes">
             {dartEnds.map((one) => (
               <li key={`${one.dart.piece} ${one.dart.dart}`}>
                 <Fractions text={dartEndSentence(one, unit)} />

@@ -101,9 +101,11 @@ export function TrialPhotos({ trial, photographs, scale = scalePhotograph }: Tri
         {list === null ? PHOTOGRAPH_WORDS.looking : said}
       </p>
       {removed !== null && (
-        <button type="button" className="button small" onClick={() => void bringBack(removed)}>
-          {PHOTOGRAPH_WORDS.undo}
-        </button>
+        <div className="works-actions">
+          <button type="button" className="button small" onClick={() => void bringBack(removed)}>
+            {PHOTOGRAPH_WORDS.undo}
+          </button>
+        </div>
       )}
       {list !== null && list.length > 0 && (
         <ul className="trial-photos-row">

@@ -1,15 +1,27 @@
 import type { Trial } from "../../core/decisions/trial";
 import { LIMITS } from "../../core/decisions/limits";
-import { BASE_ABOUT, BASE_KEPT, BASE_TAKE, REOPEN, VERDICT_TITLE, verdictWords } from "../../words/trialStep";
+import { decidedIn } from "../../core/plan/trialCommands";
+import { isSame } from "../../core/same";
+import {
+  BASE_ABOUT,
+  BASE_AS_SEWN,
+  BASE_KEPT,
+  BASE_TAKE,
+  REOPEN,
+  VERDICT_TITLE,
+  verdictWords,
+} from "../../words/trialStep";
 import { TRIAL_VERDICTS } from "../../core/decisions/trial";
 import { TextField } from "../fields/TextField";
-import { useRun } from "../session/useWork";
+import { useRun, useSettledWork } from "../session/useWork";
 import { trialField } from "./trialFields";
 
 /** Keep it or try again, and why: that closes the trial. */
 export function Verdict({ trial }: { readonly trial: Trial }) {
   const run = useRun();
   const { id, verdict, base } = trial;
+  // Of the newest alone: a later one was sewn by what was decided since.
+  const isChanged = useSettledWork((work) => work.trials?.[0]?.id === id && !isSame(decidedIn(work), trial.sewn));
   return (
     <section className="trial-verdict" aria-label={VERDICT_TITLE}>
       <h3>{VERDICT_TITLE}</h3>
@@ -46,7 +58,9 @@ export function Verdict({ trial }: { readonly trial: Trial }) {
       />
       {verdict === "keep" && (
         <div className="trial-base" data-kept={base === true ? "" : undefined}>
-          <p>{base === true ? BASE_KEPT : BASE_ABOUT}</p>
+          <p>
+            {base === true ? BASE_KEPT : BASE_ABOUT} {isChanged && BASE_AS_SEWN}
+          </p>
           <button
             type="button"
             className={base === true ? "link-button" : "button main"}

@@ -6,7 +6,7 @@ import type { Work } from "../../../src/core/decisions/work";
 import { applyCommand, type Command } from "../../../src/core/plan/commands";
 import { planOf } from "../../../src/core/plan/planOf";
 import { workFromBase } from "../../../src/core/standing/fromBase";
-import { basesOf, isOfWearer, keptBy, keptGarments, type FoundWork } from "../../../src/core/standing/keptGarments";
+import { basesOf, isOfWearer, keptGarments, type FoundWork } from "../../../src/core/standing/keptGarments";
 import { forgottenKey, learntFrom } from "../../../src/core/standing/learnt";
 import { standingAlterations, standingOffers } from "../../../src/core/standing/standing";
 import { parseWork } from "../../../src/document/workFile";
@@ -71,29 +71,48 @@ describe("kept garments", () => {
     expect(kept.map(({ trial, name }) => [trial.id, name])).toEqual([["trial a", "Dress a"]]);
   });
 
-  it("are kept as sewn where the toile was clean, and as was decided then where an answer was taken", () => {
-    const { work } = garment("a", "One", fit("swayBack", 10));
-    const [trial] = work.trials ?? [];
-    if (trial === undefined) throw new Error("no trial");
-    const changed = run(work, { kind: "putAlteration", alteration: fit("swayBack", 14) });
-    expect(keptBy(changed, trial).alterations).toEqual([fit("swayBack", 10)]);
-    const answered = run(work, {
-      kind: "takeTrialAnswer",
-      trial: trial.id,
-      answer: { causes: ["swayBack"], because: [], alterations: ["fit-swayBack"] },
-      alterations: [fit("swayBack", 14)],
-    });
-    const [taken] = answered.trials ?? [];
-    if (taken === undefined) throw new Error("no trial");
-    expect(keptBy(answered, taken).alterations).toEqual([fit("swayBack", 14)]);
-    // A trial begun later tells what was decided by then.
-    const later = run(
-      answered,
+  it("are kept as sewn: nothing that was taken, changed, or sewn and still open after it counts", () => {
+    const based = run(
+      garment("a", "One", fit("swayBack", 10)).work,
+      { kind: "setBase", trial: "trial a", isBase: true },
+      {
+        kind: "takeTrialAnswer",
+        trial: "trial a",
+        answer: { causes: ["swayBack"], because: [], alterations: ["fit-swayBack"] },
+        alterations: [fit("swayBack", 14)],
+      },
       { kind: "beginTrial", id: "later", day: "2026-11-24" },
       { kind: "putAlteration", alteration: fit("swayBack", 20) },
+      { kind: "setMeasure", measure: "waistGirth", value: 700 },
+      { kind: "setStyle", style: "princessShoulder" },
     );
-    const old = later.trials?.find(({ id }) => id === trial.id);
-    expect(old && keptBy(later, old).alterations).toEqual([fit("swayBack", 14)]);
+    const [garmentKept, ...others] = keptGarments([{ id: "a", work: based }]);
+    expect(others).toEqual([]);
+    expect(garmentKept?.kept.alterations).toEqual([fit("swayBack", 10)]);
+    const [base] = basesOf(based);
+    const dress = base === undefined ? undefined : workFromBase(based, base, "Next");
+    expect(dress?.alterations).toEqual([fit("swayBack", 10)]);
+    expect(dress?.tapes).toEqual(plain.tapes);
+    expect(dress?.pattern.style).toBe(plain.pattern.style);
+    // The next one that is kept takes its place.
+    const next = run(based, { kind: "setVerdict", trial: "later", verdict: "keep" });
+    expect(keptGarments([{ id: "a", work: next }]).map(({ kept }) => kept.alterations)).toEqual([
+      [fit("swayBack", 14)],
+    ]);
+  });
+
+  it("have their halves as they were sewn, and so has a dress begun from them", () => {
+    const uneven = [fit("shoulderSlope", 8, "left"), fit("shoulderSlope", 3, "right"), fit("swayBack", 10)];
+    const { work } = garment("a", "One", ...uneven);
+    const mended = run(work, { kind: "putAlteration", alteration: fit("shoulderSlope", 5) });
+    const [trial] = mended.trials ?? [];
+    const dress = trial === undefined ? undefined : workFromBase(mended, trial, "Next");
+    expect(dress?.alterations).toEqual(uneven);
+    expect(standing({ id: "a", work: mended }).carried.map(({ key, amount }) => [key, amount])).toEqual([
+      ["swayBack", 10],
+      ["shoulderSlope left", 8],
+      ["shoulderSlope right", 3],
+    ]);
   });
 });
 
