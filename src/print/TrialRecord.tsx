@@ -7,7 +7,7 @@ import type { Work } from "../core/decisions/work";
 import { TOILE_LENGTHS, TRIAL_SIGNS, TRIAL_WAYS } from "../core/decisions/trial";
 import { toileLengths } from "../core/toile/toileLengths";
 import { DISC, numbersOn, type ToileNumber } from "../drawing/toileFigure";
-import { bustSentence, shareWords } from "../words/blend";
+import { bustOfHalves, cupsWords, shareWords } from "../words/blend";
 import { capital, levelWords } from "../words/terms/names";
 import {
   AS_SEWN,
@@ -91,12 +91,13 @@ function Tick({ children }: { readonly children: string }) {
 }
 
 function Heading({ work, plan }: TrialRecordProps) {
-  const { baseSize, cup, bust } = plan.sizing;
+  const { baseSize } = plan.sizing;
+  const cup = cupsWords(plan);
   const [differ, sewn] = [halvesDiffer(plan, work.unit), sewnWith(plan, work.unit)];
   const levels = plan.levels
     .filter(({ level }) => level !== "bust")
     .map(({ level, between, share }) => `${levelWords(level)} ${shareWords(between, share)}`);
-  const sizes = [`Frame ${baseSize.label}`, ...(cup.label === null ? [] : [`cup ${cup.label}`]), ...levels].join("; ");
+  const sizes = [`Frame ${baseSize.label}`, ...(cup === null ? [] : [`cup ${cup}`]), ...levels].join("; ");
   return (
     <header className="pc-heading">
       <div className="pc-names">
@@ -120,7 +121,7 @@ function Heading({ work, plan }: TrialRecordProps) {
       </div>
       <div className="tr-made">
         <p>
-          <Words>{`${work.pattern.name}. ${sizes}. ${bustSentence(bust, work.unit)}`}</Words>
+          <Words>{`${work.pattern.name}. ${sizes}. ${bustOfHalves(plan, work.unit)}`}</Words>
         </p>
         {sewn.length > 0 && (
           <p>
